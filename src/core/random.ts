@@ -1,0 +1,32 @@
+import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
+
+/** Seeded random numbers: the same seed gives the same numbers in the browser and in Node. */
+export interface Random {
+  /** Uniform in [0, 1), 32 bits. */
+  next(): number;
+  /** Standard normal (Box–Muller). */
+  normal(): number;
+  /** Whole number in 0..n−1. */
+  below(n: number): number;
+}
+
+export function seeded(seed: number): Random {
+  const generator = xoroshiro128plus(seed | 0);
+  let spare: number | undefined;
+  const next = (): number => (generator.next() >>> 0) / 4294967296;
+  return {
+    next,
+    normal() {
+      if (spare !== undefined) {
+        const value = spare;
+        spare = undefined;
+        return value;
+      }
+      const radius = Math.sqrt(-2 * Math.log(1 - next()));
+      const angle = 2 * Math.PI * next();
+      spare = radius * Math.sin(angle);
+      return radius * Math.cos(angle);
+    },
+    below: (n) => Math.floor(next() * n),
+  };
+}
