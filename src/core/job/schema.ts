@@ -1,0 +1,224 @@
+import { z } from 'zod';
+
+/**
+ * The Job: what the printmaker decided, and nothing computed from it. This file is the one typed description of the
+ * document; the JSON Schema in docs/ is made from it. Unknown fields are kept (loose objects), so a Job made by a
+ * later Laydown of the same version loses nothing when it passes through this one.
+ * Lengths in mm, thickness of films in microns, shares and strengths 0..1, angles in degrees clockwise.
+ */
+export const currentSchemaVersion = 1;
+
+/** The most layers that one byte of code per pixel can tell apart. */
+export const mostLayers = 8;
+
+const id = z.string().regex(/^[a-z0-9][a-z0-9._-]{0,63}$/, 'needs a short name of small letters, digits, - or _');
+const name = z.string().min(1).max(200);
+const note = z.string().max(4000).optional();
+const mm = z.number().min(-5000).max(5000);
+const sizeMm = z.number().gt(0).max(5000);
+const share = z.number().min(0).max(1);
+const attachment = z.string().min(1).max(300)
+  .regex(/^(?!\/)(?!.*(^|\/)\.\.(\/|$))[^\\:]+$/, 'must name a file inside the job folder');
+const point = z.tuple([mm, mm]);
+
+export const ReadingSchema = z.discriminatedUnion('kind', [
+  z.looseObject({ kind: z.literal('spectrum'), values: z.array(z.number()).length(36), sigma: z.number().min(0).max(20).optional(), note }),
+  z.looseObject({ kind: z.literal('xyz'), xyz: z.tuple([z.number(), z.number(), z.number()]), sigma: z.number().min(0).max(20).optional(), note }),
+  z.looseObject({ kind: z.literal('lab'), lab: z.tuple([z.number(), z.number(), z.number()]), sigma: z.number().min(0).max(20).optional(), note }),
+  z.looseObject({ kind: z.literal('photo'), lab: z.tuple([z.number(), z.number(), z.number()]), sigma: z.number().min(0).max(30), note }),
+]);
+
+const FormSchema = z.looseObject({
+  id, name,
+  /** A drawing in the job's folder, or an outline in mm. One of the two. */
+  drawing: attachment.optional(),
+  outline: z.array(z.array(point).min(3)).min(1).optional(),
+  /** True size; the other side follows. Left out: the drawing's own size. */
+  widthMm: sizeMm.optional(),
+  heightMm: sizeMm.optional(),
+  note,
+});
+
+const RepeatSchema = z.discriminatedUnion('kind', [
+  z.looseObject({ kind: z.literal('rows'), columns: z.int().min(1).max(500), rows: z.int().min(1).max(500), stepXMm: mm, stepYMm: mm }),
+  z.looseObject({ kind: z.literal('around'), count: z.int().min(1).max(500), centreMm: point, turnForms: z.boolean().default(true) }),
+  z.looseObject({ kind: z.literal('scatter'), count: z.int().min(1).max(2000), seed: z.int(), leastMm: z.number().min(0).max(1000), turn: z.boolean().default(true) }),
+]);
+
+const PartSchema = z.looseObject({
+  form: id,
+  /** add: united with what is there; takeAway: cut out of it; common: only what both cover. */
+  how: z.enum(['add', 'takeAway', 'common']).default('add'),
+  /** Where the middle of the form's box lies, from the top left corner of the image. */
+  xMm: mm, yMm: mm,
+  angleDeg: z.number().min(-3600).max(3600).default(0),
+  scale: z.number().gt(0).max(1000).default(1),
+  mirror: z.boolean().default(false),
+  repeat: RepeatSchema.optional(),
+});
+
+const CutSchema = z.looseObject({ id, name, material: id.optional(), parts: z.array(PartSchema).min(1), note });
+
+const BridgePinSchema = z.looseObject({ fromMm: point, toMm: point, widthMm: sizeMm.optional() });
+
+const LayerSchema = z.looseObject({
+  id, name,
+  cut: id,
+  side: z.enum(['window', 'piece']),
+  /** null: open, not decided yet. */
+  ink: id.nullable(),
+  /** Volume share of the ink in the pot; the rest is base. */
+  strength: share.default(1),
+  /** Which base the pot is let down with; left out: a clear one. */
+  base: id.optional(),
+  islands: z.enum(['bridge', 'loose', 'drop']).optional(),
+  bridgesBy: z.enum(['least-seen', 'shortest']).default('least-seen'),
+  pinnedBridges: z.array(BridgePinSchema).optional(),
+  noBridge: z.array(z.looseObject({ atMm: point, radiusMm: sizeMm })).optional(),
+  /** Left out of the print for now. */
+  off: z.boolean().default(false),
+  note,
+});
+
+const inkShared = {
+  id, name,
+  densityGPerMl: z.number().min(0.7).max(3).default(1.1),
+  /** Wet film of the drawdown that was read. Left out: as thick as the print. */
+  drawdownMicrons: z.number().gt(0).max(1000).optional(),
+  role: z.enum(['ink', 'transparent-base', 'extender-base', 'retarder']).default('ink'),
+  note,
+};
+const InkSchema = z.discriminatedUnion('from', [
+  z.looseObject({ from: z.literal('one-ground'), ...inkShared, ground: ReadingSchema, over: ReadingSchema }),
+  z.looseObject({ from: z.literal('two-grounds'), ...inkShared, white: ReadingSchema, overWhite: ReadingSchema, black: ReadingSchema, overBlack: ReadingSchema }),
+  z.looseObject({ from: z.literal('ladder'), ...inkShared, ground: ReadingSchema, steps: z.array(z.looseObject({ share, over: ReadingSchema })).min(1).max(24) }),
+  z.looseObject({ from: z.literal('mix'), ...inkShared, parts: z.array(z.looseObject({ ink: id, parts: z.number().gt(0).max(100000) })).min(1).max(24) }),
+  z.looseObject({ from: z.literal('clear'), ...inkShared }),
+]);
+
+const PaperSchema = z.looseObject({
+  id, name,
+  reading: ReadingSchema,
+  widthMm: sizeMm, heightMm: sizeMm,
+  count: z.int().min(0).max(10000),
+  thicknessMm: z.number().gt(0).max(10).default(0.3),
+  grain: z.enum(['along-width', 'along-height', 'unknown']).default('unknown'),
+  edge: z.enum(['cut', 'torn']).default('cut'),
+  /** Where the image's top left corner lies on the sheet; left out: in the middle. */
+  imageAtMm: point.optional(),
+  /** A sheet that already carries a print: its picture covers the image area unless placed. */
+  printed: z.looseObject({ picture: attachment, atMm: point.optional(), widthMm: sizeMm.optional(), note }).optional(),
+  note,
+});
+
+const MeshSchema = z.looseObject({
+  perCm: z.number().gt(0).max(300),
+  threadMicrons: z.number().gt(0).max(500),
+  openingMicrons: z.number().gt(0).max(2000).optional(),
+  openPercent: z.number().gt(0).lt(100).optional(),
+  thicknessMicrons: z.number().gt(0).max(1000).optional(),
+  theoreticalCm3PerM2: z.number().gt(0).max(1000).optional(),
+});
+
+const ScreenSchema = z.looseObject({
+  insideWidthMm: sizeMm, insideHeightMm: sizeMm,
+  mesh: MeshSchema,
+  hinge: z.enum(['top', 'bottom', 'left', 'right']).default('top'),
+  offContactMm: z.number().min(0).max(50).optional(),
+  hingeLiftMm: z.number().min(0).max(300).optional(),
+  tensionNPerCm: z.number().gt(0).max(100).optional(),
+  squeegeeMm: sizeMm.optional(),
+  /** Share of the mesh's theoretical volume that reaches the paper. */
+  transfer: z.tuple([z.number().gt(0).max(1.5), z.number().gt(0).max(1.5)]).optional(),
+  /** Board laid under the front of the frame, and what it is. */
+  riserStepMm: z.number().gt(0).max(50).optional(),
+  note,
+});
+
+const MaterialSchema = z.looseObject({
+  id, name,
+  thicknessMm: z.number().gt(0).max(10),
+  leastBridgeMm: z.number().gt(0).max(50),
+  leastOpeningMm: z.number().gt(0).max(50),
+  prints: z.tuple([z.number().min(0), z.number().min(0)]).optional(),
+  washable: z.boolean().default(false),
+});
+
+const RegisterSchema = z.looseObject({
+  method: z.enum(['stops', 'hinged-sheet', 'pins', 'by-eye']).default('stops'),
+  /** The studio's own measurement: standard deviation of one layer, mm. */
+  sigmaMm: z.number().min(0).max(20).optional(),
+  humidityPercent: z.tuple([z.number().min(0).max(100), z.number().min(0).max(100)]).optional(),
+});
+
+const EditionSchema = z.looseObject({
+  target: z.int().min(0).max(10000).default(12),
+  certainty: z.number().gt(0).lt(1).default(0.9),
+  spoilagePerRun: z.number().min(0).lt(1).default(0.05),
+  setUpSheets: z.int().min(0).max(1000).default(3),
+  artistsProofShare: share.default(0.1),
+  batProofs: z.int().min(0).max(20).default(1),
+  printersProofs: z.int().min(0).max(200).default(1),
+  horsCommerce: z.int().min(0).max(200).default(0),
+  papersAre: z.enum(['sub-editions', 'varied']).default('sub-editions'),
+  year: z.int().min(1400).max(3000).optional(),
+  workshop: z.string().max(300).optional(),
+});
+
+const DaySchema = z.looseObject({
+  startHour: z.number().min(0).max(24).default(9),
+  endHour: z.number().min(0).max(24).default(17),
+  pullsPerHour: z.number().gt(0).max(1000).default(40),
+  setUpMinutes: z.number().min(0).max(600).default(35),
+  cleanMinutes: z.number().min(0).max(600).default(18),
+  dryMinutes: z.number().min(0).max(5000).default(45),
+  rackPlaces: z.int().min(0).max(5000).default(40),
+  screens: z.int().min(1).max(50).default(1),
+  humidityPercent: z.number().min(0).max(100).default(50),
+});
+
+const TargetSchema = z.looseObject({ layers: z.array(id), lab: z.tuple([z.number(), z.number(), z.number()]), paper: id.optional(), note });
+
+/** A reading of a printed overlap: shown as measured, and what the inks learn from. */
+const ProofReadingSchema = z.looseObject({ paper: id, layers: z.array(id), reading: ReadingSchema, date: z.string().max(40).optional(), note });
+
+export const JobSchema = z.looseObject({
+  schemaVersion: z.literal(currentSchemaVersion),
+  title: name,
+  maker: z.string().max(300).default(''),
+  units: z.enum(['mm', 'in']).default('mm'),
+  image: z.looseObject({ widthMm: sizeMm, heightMm: sizeMm }),
+  /** Paper or film left around the image on each stencil. */
+  stencilMarginMm: z.number().min(0).max(500).default(40),
+  materials: z.array(MaterialSchema).default([]),
+  forms: z.array(FormSchema).default([]),
+  cuts: z.array(CutSchema).default([]),
+  layers: z.array(LayerSchema).default([]),
+  inks: z.array(InkSchema).default([]),
+  papers: z.array(PaperSchema).default([]),
+  screen: ScreenSchema.optional(),
+  register: RegisterSchema.prefault({}),
+  edition: EditionSchema.prefault({}),
+  day: DaySchema.prefault({}),
+  wanted: z.array(TargetSchema).default([]),
+  proofReadings: z.array(ProofReadingSchema).default([]),
+  seed: z.int().default(1),
+  note,
+});
+
+export type Job = z.output<typeof JobSchema>;
+export type JobForm = Job['forms'][number];
+export type JobCut = Job['cuts'][number];
+export type JobPart = JobCut['parts'][number];
+export type JobLayer = Job['layers'][number];
+export type JobInk = Job['inks'][number];
+export type JobPaper = Job['papers'][number];
+export type JobReading = z.output<typeof ReadingSchema>;
+export type JobScreen = NonNullable<Job['screen']>;
+export type JobMaterial = Job['materials'][number];
+
+/** A Job with its attachments (drawings, photographs, readings), by their path inside the job folder. */
+export interface JobBundle {
+  readonly job: Job;
+  readonly attachments: ReadonlyMap<string, Uint8Array>;
+}
