@@ -1,0 +1,40 @@
+// npm test: types, lint, then unit, property, outside and browser tests. Ends with “N passed, N failed”.
+import { mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { build } from './build.mjs';
+import { ensureChromium } from './chromium.mjs';
+import { root, run } from './packages.mjs';
+
+let passed = 0;
+let failed = 0;
+const count = (name, ok) => {
+  if (ok) passed++; else failed++;
+  console.log(`${ok ? 'ok    ' : 'FAILED'} ${name}`);
+};
+
+build();
+const chromium = ensureChromium();
+const node = process.execPath;
+count('types', run(node, ['node_modules/typescript7/bin/tsc', '-p', '.']) === 0);
+count('lint', run(node, ['node_modules/eslint/bin/eslint.js', '.']) === 0);
+
+const report = `${root}out/test-report.json`;
+mkdirSync(`${root}out`, { recursive: true });
+rmSync(report, { force: true });
+const only = chromium ? [] : ['--exclude', 'test/browser/**'];
+const code = run(node, ['node_modules/vitest/vitest.mjs', 'run', '--reporter=dot', '--reporter=json', `--outputFile.json=${report}`, ...only, ...process.argv.slice(2)],
+  { env: { ...process.env, ...(chromium ? { LAYDOWN_CHROMIUM: chromium } : {}) } });
+let suites = { numPassedTests: 0, numFailedTests: 0, numFailedTestSuites: 0, testResults: [] };
+try {
+  suites = JSON.parse(readFileSync(report, 'utf8'));
+} catch {
+  failed++;
+  console.error('The test runner left no report.');
+}
+passed += suites.numPassedTests;
+failed += suites.numFailedTests;
+// A file that could not even be loaded has no failed test in it, yet it failed.
+failed += suites.testResults.filter((file) => file.status === 'failed' && file.assertionResults.every((t) => t.status !== 'failed')).length;
+if (!chromium) count('browser tests (no Chromium)', false);
+if (code !== 0 && failed === 0) failed++;
+console.log(`${passed} passed, ${failed} failed`);
+process.exit(failed === 0 ? 0 : 1);
