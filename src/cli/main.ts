@@ -1,0 +1,55 @@
+#!/usr/bin/env node
+import { parseArgs } from 'node:util';
+import { ProblemError, sayProblem } from '../core/problem.ts';
+import { check } from './check.ts';
+import type { Command } from './command.ts';
+import { forecast } from './forecast.ts';
+import { packet } from './packet.ts';
+import { serve } from './serve.ts';
+
+const commands: readonly Command[] = [check, forecast, packet, serve];
+
+function sayCommands(): string {
+  const width = Math.max(...commands.map((c) => c.name.length));
+  return ['Laydown plans layered stencil prints, from the first shape to the signed edition.', '', 'laydown COMMAND …', '',
+    ...commands.map((c) => `  ${c.name.padEnd(width)}  ${c.summary}`), '',
+    'JOB is a folder with job.json in it, or a .laydown file.', 'laydown COMMAND --help says more about one of them.'].join('\n');
+}
+
+function sayHelp(command: Command): string {
+  return `laydown ${command.usage}\n\n${command.help}`;
+}
+
+async function main(args: readonly string[]): Promise<number> {
+  const [name, ...rest] = args;
+  if (name === undefined || name === '--help' || name === '-h' || name === 'help') {
+    console.log(sayCommands());
+    return name === undefined ? 2 : 0;
+  }
+  const command = commands.find((c) => c.name === name);
+  if (!command) {
+    console.error(`laydown has no command “${name}”.\n\n${sayCommands()}`);
+    return 2;
+  }
+  let call;
+  try {
+    call = parseArgs({ args: rest, allowPositionals: true, options: { help: { type: 'boolean', short: 'h' }, ...command.options } });
+  } catch (error) {
+    console.error(`${error instanceof Error ? error.message : String(error)}\n\n${sayHelp(command)}`);
+    return 2;
+  }
+  if (call.values.help) {
+    console.log(sayHelp(command));
+    return 0;
+  }
+  return command.run({ words: call.positionals, options: call.values });
+}
+
+main(process.argv.slice(2)).then(
+  (code) => { process.exitCode = code; },
+  (error: unknown) => {
+    if (error instanceof ProblemError) for (const p of error.problems) console.error(`${p.severity}: ${sayProblem(p)}`);
+    else console.error(error);
+    process.exitCode = 1;
+  },
+);
