@@ -1,0 +1,58 @@
+import { BANDS, labFromXyz, srgbFromXyz, xyzAt, type Spectrum } from '../colour/index.ts';
+import { fail } from '../problem.ts';
+import { internal } from './surface.ts';
+import type { Film, Surface } from './types.ts';
+
+const mostFilms = 8;
+
+/**
+ * Reflectance of every overlap of up to 8 films on a paper.
+ * @param paper measured reflectance
+ * @param films first down first
+ * @returns 2^N × 36 measured reflectances; bit i of the row's number is set where film i is printed
+ */
+export function overlapSpectra(paper: Spectrum, films: readonly Film[], surface: Surface): Float64Array {
+  if (films.length > mostFilms) {
+    fail('too-many-layers', 'layers', `${films.length} layers make more overlaps than can be told apart.`, `Print at most ${mostFilms} layers on one sheet.`);
+  }
+  const rows = 1 << films.length;
+  const out = new Float64Array(rows * BANDS);
+  out.set(internal(paper, surface));
+  // Each row is the row without its top film, plus that film: every prefix is worked out once.
+  for (let row = 1; row < rows; row++) {
+    const top = 31 - Math.clz32(row);
+    const { r0, t2 } = films[top];
+    const from = (row & ~(1 << top)) * BANDS, to = row * BANDS;
+    for (let i = 0; i < BANDS; i++) {
+      const g = out[from + i];
+      out[to + i] = r0[i] + (t2[i] * g) / (1 - r0[i] * g);
+    }
+  }
+  const { ks, k1, k2 } = surface;
+  const through = (1 - k1) * (1 - k2);
+  for (let i = 0; i < out.length; i++) out[i] = ks + (through * out[i]) / (1 - k2 * out[i]);
+  return out;
+}
+
+export interface OverlapColours {
+  /** Three per overlap. */
+  readonly lab: Float64Array;
+  /** sRGB bytes, three per overlap; mapped into gamut where they had to be. */
+  readonly rgb: Uint8Array;
+  /** 1 where a screen can show it. */
+  readonly inGamut: Uint8Array;
+}
+
+/** Lab and sRGB of all overlaps as `overlapSpectra` gives them. */
+export function overlapColours(spectra: Float64Array): OverlapColours {
+  const n = spectra.length / BANDS;
+  const lab = new Float64Array(n * 3), rgb = new Uint8Array(n * 3), inGamut = new Uint8Array(n);
+  for (let row = 0; row < n; row++) {
+    const xyz = xyzAt(spectra, row * BANDS);
+    lab.set(labFromXyz(xyz), row * 3);
+    const shown = srgbFromXyz(xyz);
+    rgb.set(shown.rgb, row * 3);
+    inGamut[row] = shown.inGamut ? 1 : 0;
+  }
+  return { lab, rgb, inGamut };
+}

@@ -1,0 +1,44 @@
+import { BANDS, type Spectrum } from '../colour/index.ts';
+import type { Surface } from './types.ts';
+
+/** Saunderson's constants as usual for ink on paper (OPTICS section 2; Saunderson 1942). */
+const k1 = 0.04;
+const k2 = 0.6;
+/** Below this the film is black whatever it is; keeps logarithms finite. */
+const leastInternal = 1e-4;
+
+/** Share of the darkest reading that is taken for gloss. */
+const glossShare = { spectra: 0.5, colours: 0.75 };
+/** Gloss that is assumed when no reading is dark enough to tell. */
+const glossUnknown = 0.02;
+
+/**
+ * The surface for a set of readings: gloss as a share of the darkest band from 400 nm up, so that it stays below
+ * every dark reading.
+ * @param readings spectra of every ink (and dark overlap) that was read on this paper
+ * @param fromSpectra true when they were read as spectra, false when they are smoothest spectra of colours
+ */
+export function defaultSurface(readings: readonly Spectrum[], fromSpectra: boolean): Surface {
+  let darkest = Infinity;
+  for (const r of readings) for (let i = 2; i < BANDS; i++) darkest = Math.min(darkest, r[i]);
+  const share = fromSpectra ? glossShare.spectra : glossShare.colours;
+  return { ks: Math.max(0, Math.min(share * darkest, glossUnknown * 2, k1)), k1, k2 };
+}
+
+/** Measured reflectance → what the light inside the film sees (OPTICS section 2). */
+export function internal(R: Spectrum, surface: Surface): Spectrum {
+  const out = new Float64Array(R.length);
+  for (let i = 0; i < R.length; i++) {
+    const y = (R[i] - surface.ks) / (1 - surface.k1);
+    out[i] = Math.max(y / (1 - surface.k2 + surface.k2 * y), leastInternal);
+  }
+  return out;
+}
+
+/** Inside → measured; the inverse of `internal`. */
+export function measured(r: Spectrum, surface: Surface): Spectrum {
+  const out = new Float64Array(r.length);
+  const through = (1 - surface.k1) * (1 - surface.k2);
+  for (let i = 0; i < r.length; i++) out[i] = surface.ks + (through * r[i]) / (1 - surface.k2 * r[i]);
+  return out;
+}
