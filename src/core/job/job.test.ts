@@ -1,7 +1,8 @@
 import { strToU8, zipSync } from 'fflate';
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { ProblemError } from '../problem.ts';
-import { checkJob, migrate, parseJob, parseJobText, readJob, readJobFile, writeJob, writeJobFile, type JobBundle } from './index.ts';
+import { checkJob, jobJsonSchema, migrate, parseJob, parseJobText, readJob, readJobFile, writeJob, writeJobFile, type JobBundle } from './index.ts';
 
 const small = {
   schemaVersion: 1, title: 'Two pebbles', image: { widthMm: 100, heightMm: 80 },
@@ -84,6 +85,10 @@ describe('the Job document', () => {
     }
     expect(parseJob({ ...small, forms: [{ id: 'f', name: 'F', drawing: 'drawings/kelp..old.svg' }] }).forms[0].drawing).toBe('drawings/kelp..old.svg');
   });
+});
+
+test('docs/job-schema.json is what the schema says (npm run schema)', () => {
+  expect(readFileSync(new URL('../../../docs/job-schema.json', import.meta.url), 'utf8')).toBe(jobJsonSchema());
 });
 
 describe('a job as a file', () => {
