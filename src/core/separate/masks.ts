@@ -1,0 +1,134 @@
+import { binColours, costTable, type Bins } from './bins.ts';
+import { outlineLengths, pictureCost } from './kernels/length.ts';
+import { relax, type Field } from './kernels/relax.ts';
+import { thresholdRoom, thresholdSweep } from './kernels/threshold.ts';
+
+/** One size of the picture, with its colours in boxes. */
+export interface Level {
+  readonly width: number;
+  readonly height: number;
+  readonly mmPerPx: number;
+  readonly lab: Float32Array;
+  readonly bins: Bins;
+  readonly weight?: Float32Array;
+  /** Bits already decided on each pixel. */
+  readonly fixedCodes?: Uint8Array;
+}
+
+/** What may be printed where, and what a millimetre of knife costs. */
+export interface MaskRules {
+  readonly layers: number;
+  readonly overlapLab: Float64Array;
+  /** Codes that may be printed at all; all of them if left out. */
+  readonly allowed?: readonly number[];
+  /** Bits that stay as they are. */
+  readonly frozen?: number;
+  /** ΔE00·mm a mm of outline: how much colour error a mm of cutting must save. */
+  readonly priceMm: number;
+  /** Share of the price each layer pays, 1 if left out (0.5 for the two stencils of one cut). */
+  readonly layerPrice?: readonly number[];
+}
+
+/** The picture and its halves, finest first, down to about `leastPx` across. */
+export function levelsOf(lab: Float32Array, width: number, height: number, mmPerPx: number, extra: { weight?: Float32Array; fixedCodes?: Uint8Array } = {}, leastPx = 90): Level[] {
+  const levels: Level[] = [{ width, height, mmPerPx, lab, bins: binColours(lab, extra.weight), ...extra }];
+  while (Math.min(levels.at(-1)!.width, levels.at(-1)!.height) >= 2 * leastPx && levels.length < 4) levels.push(halved(levels.at(-1)!));
+  return levels;
+}
+
+function halved(level: Level): Level {
+  const width = level.width >> 1, height = level.height >> 1;
+  const lab = new Float32Array(width * height * 3);
+  const weight = level.weight && new Float32Array(width * height);
+  const fixedCodes = level.fixedCodes && new Uint8Array(width * height);
+  for (let y = 0; y < height; y++) for (let x = 0; x < width; x++) {
+    const a = 2 * y * level.width + 2 * x, to = y * width + x;
+    for (let c = 0; c < 3; c++) {
+      lab[to * 3 + c] = (level.lab[a * 3 + c] + level.lab[(a + 1) * 3 + c] + level.lab[(a + level.width) * 3 + c] + level.lab[(a + level.width + 1) * 3 + c]) / 4;
+    }
+    if (weight) weight[to] = (level.weight![a] + level.weight![a + 1] + level.weight![a + level.width] + level.weight![a + level.width + 1]) / 4;
+    if (fixedCodes) fixedCodes[to] = level.fixedCodes![a];
+  }
+  return { width, height, mmPerPx: level.mmPerPx * 2, lab, bins: binColours(lab, weight), weight, fixedCodes };
+}
+
+/** The kernels' view of a level under rules. */
+export function fieldOf(level: Level, rules: MaskRules): Field {
+  const codeCount = 1 << rules.layers;
+  const table = costTable(level.bins, rules.overlapLab);
+  const allowed = rules.allowed ?? Array.from({ length: codeCount }, (_, i) => i);
+  const perBin = rules.frozen ? allowed.length : Math.min(allowed.length, 24);
+  return {
+    width: level.width, height: level.height, binOf: level.bins.of, table, codeCount, layers: rules.layers,
+    candidates: bestCodes(table, codeCount, allowed, perBin), perBin,
+    price: Float32Array.from({ length: rules.layers }, (_, i) => (rules.priceMm / level.mmPerPx) * (rules.layerPrice?.[i] ?? 1)),
+    weight: level.weight, frozen: rules.frozen ?? 0,
+  };
+}
+
+function bestCodes(table: Float32Array, codeCount: number, allowed: readonly number[], perBin: number): Uint8Array {
+  const bins = table.length / codeCount;
+  const out = new Uint8Array(bins * perBin);
+  const order = allowed.slice();
+  for (let bin = 0; bin < bins; bin++) {
+    const row = bin * codeCount;
+    order.sort((a, b) => table[row + a] - table[row + b] || a - b);
+    for (let k = 0; k < perBin; k++) out[bin * perBin + k] = order[k];
+  }
+  return out;
+}
+
+/** Every pixel's best code by itself: no knife budget at all. */
+export function freeCodes(field: Field, fixedCodes?: Uint8Array): Uint8Array {
+  const { binOf, candidates, perBin, frozen } = field;
+  const codes = new Uint8Array(binOf.length);
+  for (let i = 0; i < codes.length; i++) {
+    let k = 0;
+    if (fixedCodes) while (k + 1 < perBin && (candidates[binOf[i] * perBin + k] ^ fixedCodes[i]) & frozen) k++;
+    codes[i] = candidates[binOf[i] * perBin + k];
+  }
+  return codes;
+}
+
+export function doubled(codes: Uint8Array, from: Level, to: Level): Uint8Array {
+  const out = new Uint8Array(to.width * to.height);
+  for (let y = 0; y < to.height; y++) {
+    const sy = Math.min(from.height - 1, y >> 1);
+    for (let x = 0; x < to.width; x++) out[y * to.width + x] = codes[sy * from.width + Math.min(from.width - 1, x >> 1)];
+  }
+  if (to.fixedCodes) return out;
+  return out;
+}
+
+/** Energy in ΔE00·mm²: colour error over the area plus the price of all outlines. */
+export function energyOf(field: Field, codes: Uint8Array, mmPerPx: number): number {
+  const lengths = outlineLengths(codes, field.width, field.height, field.layers);
+  let sum = pictureCost(codes, field.binOf, field.table, field.codeCount, field.weight);
+  lengths.forEach((length, i) => { sum += length * field.price[i]; });
+  return sum * mmPerPx * mmPerPx;
+}
+
+/** Settles codes on one level: threshold dynamics from wide to narrow, then single pixels until almost nothing moves. */
+export function settle(field: Field, codes: Uint8Array, wide: readonly number[]): void {
+  if (wide.length > 0) {
+    const room = thresholdRoom(codes.length, field.layers);
+    for (const sigma of wide) {
+      for (let turn = 0; turn < 6; turn++) if (thresholdSweep(field, codes, sigma, room) < codes.length * 2e-4) break;
+    }
+  }
+  for (let turn = 0; turn < 12; turn++) if (relax(field, codes) < codes.length * 5e-5) break;
+}
+
+/** Masks under a price of knife length, from the coarsest level up to `finest`. */
+export function solveMasks(levels: readonly Level[], rules: MaskRules, finest = 0): Uint8Array {
+  let codes: Uint8Array | undefined;
+  for (let at = levels.length - 1; at >= finest; at--) {
+    const level = levels[at];
+    const field = fieldOf(level, rules);
+    const first = !codes;
+    codes = codes ? doubled(codes, levels[at + 1], level) : freeCodes(field, level.fixedCodes);
+    if (rules.frozen && level.fixedCodes) for (let i = 0; i < codes.length; i++) codes[i] = (codes[i] & ~rules.frozen) | (level.fixedCodes[i] & rules.frozen);
+    settle(field, codes, rules.priceMm > 0 ? (first ? [3, 1.5] : [1.2]) : []);
+  }
+  return codes!;
+}
