@@ -1,0 +1,183 @@
+import { SaxesParser } from 'saxes';
+import { fail, problem } from '../../problem.ts';
+import type { Problem } from '../../problem.ts';
+
+/** Nothing larger is read: a drawing of this size would not be cut by hand either. */
+const mostCharacters = 20_000_000;
+/** Groups within groups; far above any real drawing, far below what exhausts the stack. */
+const mostDepth = 120;
+/** Elements after every `use` has been written out. */
+const mostElements = 120_000;
+const mostEntities = 200;
+const mostEntityCharacters = 2_000;
+
+const svgNamespace = 'http://www.w3.org/2000/svg';
+/** Left out together with what is inside them: they move, run, describe or belong to the program that wrote the file. */
+const dropped = new Set(['script', 'foreignObject', 'animate', 'animateMotion', 'animateTransform', 'animateColor', 'set', 'metadata', 'title', 'desc', 'a:script', 'handler', 'audio', 'video', 'iframe', 'canvas']);
+const pictures = new Set(['image', 'feImage']);
+
+export interface GuardedDrawing {
+  /** Clean SVG: one namespace, no entities, no scripts, nothing from outside. */
+  readonly text: string;
+  readonly problems: readonly Problem[];
+  /** Attributes of the outermost element. */
+  readonly root: Readonly<Record<string, string>>;
+}
+
+interface Counted {
+  own: number;
+  readonly uses: string[];
+}
+
+const escapeText = (text: string): string => text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;');
+const escapeAttribute = (text: string): string => escapeText(text).replace(/"/g, '&quot;').replace(/[\n\t\r]/g, ' ');
+const isElsewhere = (href: string): boolean => !href.startsWith('#');
+
+/**
+ * Reads an SVG text before any other code sees it: well-formed, of bearable size and depth, free of everything that
+ * could reach out or run. Throws ProblemError for what cannot be cut (text, pictures) or read at all.
+ */
+export function guardSvg(text: string, place: string): GuardedDrawing {
+  if (text.length > mostCharacters) {
+    fail('drawing-too-large', place, `The drawing has ${(text.length / 1e6).toFixed(0)} million characters; ${mostCharacters / 1e6} million is the most.`, 'Simplify it in the program it came from.');
+  }
+  const warnings = new Map<string, Problem>();
+  const warn = (code: string, message: string, advice: string): void => {
+    if (!warnings.has(code)) warnings.set(code, problem('warning', code, place, message, advice));
+  };
+  const errors = new Map<string, Problem>();
+  const out: string[] = [];
+  let root: Record<string, string> | undefined;
+  let prefix = 'svg';
+  let depth = 0;
+  let skip = 0;
+  let texts = 0;
+  let hidden = 0;
+  const counts = new Map<string, Counted>();
+  const everything: Counted = { own: 0, uses: [] };
+  const open: (Counted | undefined)[] = [];
+  const parser = new SaxesParser({ xmlns: false, position: true });
+  const here = (): string => `${place} line ${parser.line}`;
+  parser.ENTITIES = { ...parser.ENTITIES, nbsp: '\u00a0' };
+
+  parser.on('error', (error) => {
+    fail('drawing-not-svg', here(), `The file breaks off or is not a drawing in SVG (${error.message.replace(/^\d+:\d+: /, '')}).`, 'Save it again as plain SVG.');
+  });
+  parser.on('doctype', (doctype) => {
+    const found = [...doctype.matchAll(/<!ENTITY\s+([\w.-]+)\s+(?:"([^"]*)"|'([^']*)')\s*>/g)];
+    if (found.length > mostEntities || /<!ENTITY\s+%/.test(doctype)) refuseEntities(here());
+    for (const [, name, double, single] of found) {
+      const value = double ?? single ?? '';
+      // Entities inside entities are how a small file becomes a huge one.
+      if (/[&<%]/.test(value) || value.length > mostEntityCharacters) refuseEntities(here());
+      parser.ENTITIES[name] = value;
+    }
+    if (/<!ENTITY\s+[\w.-]+\s+(SYSTEM|PUBLIC)/.test(doctype)) warn('drawing-reaches-out', 'The drawing refers to other files; they were not opened.', 'Put everything into the drawing itself.');
+  });
+  parser.on('opentag', (tag) => {
+    depth++;
+    if (depth > mostDepth) fail('drawing-too-deep', here(), `Groups lie more than ${mostDepth} deep inside one another.`, 'Ungroup the drawing and save it again.');
+    const attributes = tag.attributes as Record<string, string>;
+    if (!root) {
+      for (const [key, value] of Object.entries(attributes)) if (key.startsWith('xmlns:') && value === svgNamespace) prefix = key.slice(6);
+    }
+    const name = tag.name.startsWith(`${prefix}:`) ? tag.name.slice(prefix.length + 1) : tag.name;
+    if (!root && name !== 'svg') fail('drawing-not-svg', here(), `The file begins with “${tag.name.slice(0, 40)}”, not with a drawing in SVG.`, 'Save the drawing as plain SVG.');
+    if (skip > 0 || dropped.has(name) || name.includes(':')) {
+      skip++;
+      if (skip === 1 && (name === 'script' || name === 'foreignObject')) warn('drawing-has-script', 'The drawing holds a script or part of a web page; it was left out.', 'Nothing to do if the shapes look right.');
+      if (skip === 1 && /^(animate|set)/.test(name)) warn('drawing-moves', 'The drawing moves; its resting state was taken.', 'Nothing to do if the shapes look right.');
+      return;
+    }
+    if (name === 'text' || name === 'tspan' || name === 'textPath') texts++;
+    if (name === 'defs') hidden++;
+    const kept: string[] = [];
+    for (const [key, value] of Object.entries(attributes)) {
+      const attribute = key === 'xlink:href' || key === `${prefix}:href` ? 'href' : key;
+      if (attribute.includes(':') || attribute === 'xmlns' || /^on/i.test(attribute)) continue;
+      if (attribute === 'href' && isElsewhere(value.trim()) && !pictures.has(name)) {
+        if (name !== 'a') warn('drawing-reaches-out', 'The drawing refers to other files; they were not opened.', 'Put everything into the drawing itself.');
+        continue;
+      }
+      kept.push(` ${attribute}="${escapeAttribute(value)}"`);
+    }
+    if (pictures.has(name)) {
+      errors.set('drawing-has-picture', problem('error', 'drawing-has-picture', here(), 'The drawing holds a picture made of pixels; a knife needs outlines.', 'Trace the picture as a photograph of its own, or take it out of the drawing.'));
+    }
+    const id = attributes.id ?? '';
+    const counted = id && !counts.has(id) ? { own: 0, uses: [] } : undefined;
+    if (counted) counts.set(id, counted);
+    open.push(counted);
+    for (const c of open) if (c) c.own++;
+    everything.own++;
+    if (everything.own > mostElements) fail('drawing-too-large', here(), `The drawing has more than ${mostElements} elements.`, 'Simplify it in the program it came from.');
+    const href = (attributes.href ?? attributes['xlink:href'] ?? '').trim();
+    if (name === 'use' && href.startsWith('#')) {
+      for (const c of open) c?.uses.push(href.slice(1));
+      everything.uses.push(href.slice(1));
+    }
+    if (!root) {
+      root = Object.fromEntries(Object.entries(attributes).filter(([key]) => !key.includes(':')));
+      out.push(`<svg xmlns="${svgNamespace}"`, ...kept, '>');
+    } else out.push(`<${name}`, ...kept, '>');
+  });
+  parser.on('closetag', (tag) => {
+    depth--;
+    if (skip > 0) {
+      skip--;
+      return;
+    }
+    const name = tag.name.startsWith(`${prefix}:`) ? tag.name.slice(prefix.length + 1) : tag.name;
+    if (name === 'text' || name === 'tspan' || name === 'textPath') texts--;
+    if (name === 'defs') hidden--;
+    open.pop();
+    out.push(`</${name}>`);
+  });
+  const takeText = (content: string): void => {
+    if (skip > 0 || !root) return;
+    if (texts > 0 && hidden === 0 && content.trim()) {
+      errors.set('drawing-has-text', problem('error', 'drawing-has-text', here(), `The drawing holds text (“${content.trim().slice(0, 30)}”); a knife needs outlines.`, 'Turn the text into outlines in the program it came from, then save it again.'));
+    }
+    if (/@import|url\(\s*['"]?(?!#|['"#])/.test(content)) warn('drawing-reaches-out', 'The drawing refers to other files; they were not opened.', 'Put everything into the drawing itself.');
+    out.push(escapeText(content.replace(/@import[^;]*;/g, '')));
+  };
+  parser.on('text', takeText);
+  parser.on('cdata', takeText);
+  parser.write(text.replace(/^\ufeff/, '').replace(/^\s+(?=<)/, '')).close();
+  if (!root) fail('drawing-not-svg', place, 'There is no drawing in this file.', 'Save the drawing as plain SVG.');
+
+  const size = expandedSize(everything, counts);
+  if (size > mostElements) fail('drawing-too-large', place, `Written out, the drawing's repeats make more than ${mostElements} elements.`, 'Use fewer repeats in the drawing, or repeat the form in the job.');
+  if (errors.size) fail1(errors);
+  return { text: out.join(''), problems: [...warnings.values()], root };
+}
+
+function fail1(errors: ReadonlyMap<string, Problem>): void {
+  const [first] = errors.values();
+  fail(first.code, first.place, [...errors.values()].map((e) => e.message).join(' '), [...errors.values()].map((e) => e.advice).join(' '));
+}
+
+function refuseEntities(place: string): never {
+  fail('drawing-has-entities', place, 'The file hides its contents behind abbreviations that lead to one another.', 'Save it again as plain SVG.');
+}
+
+/** Elements once every `use` is written out; Infinity-safe, and a `use` of itself counts once. */
+function expandedSize(all: Counted, byId: ReadonlyMap<string, Counted>): number {
+  const known = new Map<string, number>();
+  const busy = new Set<string>();
+  const sizeOf = (id: string): number => {
+    const had = known.get(id);
+    if (had !== undefined) return had;
+    const counted = byId.get(id);
+    if (!counted || busy.has(id) || busy.size > mostDepth * 4) return 0;
+    busy.add(id);
+    let sum = counted.own;
+    for (const use of counted.uses) sum = Math.min(1e12, sum + sizeOf(use));
+    busy.delete(id);
+    known.set(id, sum);
+    return sum;
+  };
+  let sum = all.own;
+  for (const use of all.uses) sum = Math.min(1e12, sum + sizeOf(use));
+  return sum;
+}

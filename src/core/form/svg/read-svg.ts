@@ -1,0 +1,107 @@
+import { initWasm, Resvg } from '@resvg/resvg-wasm';
+import { fail, problem, ProblemError } from '../../problem.ts';
+import type { Problem } from '../../problem.ts';
+import { common } from '../polygons.ts';
+import { mapRegion } from '../place.ts';
+import { rectangle, regionArea } from '../region.ts';
+import type { Region } from '../region.ts';
+import { guardSvg } from './guard.ts';
+import { shapesOf } from './shapes.ts';
+import { readTree } from './tree.ts';
+
+/** A drawing read: its visible shapes united, at its own size, from the top left corner of its page. */
+export interface Drawing {
+  readonly region: Region;
+  readonly widthMm: number;
+  readonly heightMm: number;
+  /** False when the drawing's size is in pixels only (taken as 1/96 in): its true size should come from the job. */
+  readonly hasPhysicalUnits: boolean;
+  readonly problems: readonly Problem[];
+}
+
+/** Drawings are flattened as if their longer side were this long, so that they bear enlarging. */
+const workingSideMm = 400;
+const mmPerPx = 25.4 / 96;
+let ready: Promise<void> | undefined;
+let done = false;
+
+/** Starts the drawing normaliser. `wasm`: the bytes (or compiled module) of @resvg/resvg-wasm's index_bg.wasm. Once is enough; more does no harm. */
+export async function prepareDrawings(wasm: BufferSource | WebAssembly.Module): Promise<void> {
+  ready ??= initWasm(wasm);
+  await ready;
+  done = true;
+}
+
+/**
+ * Reads an SVG text. `place` names it in messages. After `prepareDrawings`. Throws ProblemError when it can't be cut:
+ * not SVG, text, pictures, fading masks, nothing visible, too large.
+ */
+export function readSvg(text: string, place: string): Drawing {
+  if (!done) throw new Error('prepareDrawings has not been awaited');
+  const guarded = guardSvg(text, place);
+  const { root, byId } = readTree(normalise(guarded.text, place));
+  const widthPx = Number(root.attributes.width), heightPx = Number(root.attributes.height);
+  if (!(widthPx > 0) || !(heightPx > 0)) sizeless(place);
+  const view = (root.attributes.viewBox ?? '').split(/[\s,]+/).map(Number);
+  const [vx, vy, vw, vh] = view.length === 4 && view.every(Number.isFinite) && view[2] > 0 && view[3] > 0 ? view : [0, 0, widthPx, heightPx];
+  // The page on the working scale.
+  const perPx = workingSideMm / Math.max(widthPx, heightPx);
+  const width = widthPx * perPx, height = heightPx * perPx;
+  const fit = fitView(root.attributes.preserveAspectRatio, width, height, vw, vh);
+  const problems = new Map<string, Problem>();
+  const shapes = shapesOf(root, [fit.sx, 0, 0, fit.sy, fit.dx - vx * fit.sx, fit.dy - vy * fit.sy], { reachMm: workingSideMm, byId, place, problems });
+  const errors = [...problems.values()].filter((p) => p.severity === 'error');
+  if (errors.length) throw new ProblemError(errors);
+  const onPage = common(shapes, rectangle(0, 0, width, height));
+  const areaAll = regionArea(shapes), area = regionArea(onPage);
+  if (!(area > 0)) {
+    fail('drawing-empty', place, areaAll > 0 ? 'All shapes lie outside the drawing’s page.' : 'Nothing visible is drawn.', 'Fill the shapes that are to be cut, and fit the page to them.');
+  }
+  if (areaAll - area > 0.001 * areaAll) {
+    problems.set('drawing-beyond-page', problem('warning', 'drawing-beyond-page', place, 'Shapes reach over the edge of the drawing’s page; they were cut off there, as every viewer shows them.', 'Make the page larger if they should be whole.'));
+  }
+  const back = mmPerPx / perPx;
+  return {
+    region: mapRegion(onPage, (x, y) => [x * back, y * back]),
+    widthMm: physicalMm(guarded.root.width) ?? widthPx * mmPerPx,
+    heightMm: physicalMm(guarded.root.height) ?? heightPx * mmPerPx,
+    hasPhysicalUnits: physicalMm(guarded.root.width ?? guarded.root.height) !== undefined,
+    problems: [...guarded.problems, ...problems.values()],
+  };
+}
+
+const unitMm: Readonly<Record<string, number>> = { mm: 1, cm: 10, in: 25.4, pt: 25.4 / 72, pc: 25.4 / 6, q: 0.25 };
+
+/** “18 cm” in mm; undefined for pixels, percentages and anything else without a true size. */
+function physicalMm(text: string | undefined): number | undefined {
+  const found = /^\s*\+?(\d*\.?\d+(?:e[-+]?\d+)?)\s*(mm|cm|in|pt|pc|q)\s*$/i.exec(text ?? '');
+  return found ? Number(found[1]) * unitMm[found[2].toLowerCase()] : undefined;
+}
+
+function sizeless(place: string): never {
+  fail('drawing-no-size', place, 'The drawing’s page has no width or no height.', 'Give it a page size (width, height or viewBox) and save it again.');
+}
+
+function normalise(text: string, place: string): string {
+  let resvg: InstanceType<typeof Resvg> | undefined;
+  try {
+    resvg = new Resvg(text, { font: { loadSystemFonts: false } });
+    return resvg.toString();
+  } catch (error) {
+    const why = error instanceof Error ? error.message : String(error);
+    if (/invalid size/i.test(why)) sizeless(place);
+    return fail('drawing-not-read', place, `The drawing could not be understood (${why.slice(0, 120)}).`, 'Save it again as plain SVG, without effects.');
+  } finally {
+    resvg?.free();
+  }
+}
+
+/** SVG 2 section 8.6: where the viewBox lies on the page. */
+function fitView(rule: string | undefined, width: number, height: number, vw: number, vh: number): { sx: number; sy: number; dx: number; dy: number } {
+  const sx = width / vw, sy = height / vh;
+  const [align = 'xMidYMid', how = 'meet'] = (rule ?? '').trim().split(/\s+/).filter(Boolean);
+  if (align === 'none') return { sx, sy, dx: 0, dy: 0 };
+  const s = how === 'slice' ? Math.max(sx, sy) : Math.min(sx, sy);
+  const share = (key: string): number => (key === 'Min' ? 0 : key === 'Max' ? 1 : 0.5);
+  return { sx: s, sy: s, dx: (width - vw * s) * share(align.slice(1, 4)), dy: (height - vh * s) * share(align.slice(5, 8)) };
+}
