@@ -1,0 +1,7 @@
+/** Layers on paper: codes, overlaps, proofs, register error. */
+export { codeAreas, layerCodes, proofGrid, withLayer } from './codes.ts';
+export type { CodedLayer, Codes } from './codes.ts';
+export { overlapIndex, packRgb, paint, paletteOf } from './paint.ts';
+export type { Palette } from './paint.ts';
+export { groundCube, groundUnder, paintOverPicture } from './picture.ts';
+export type { GroundCube, RgbPicture } from './picture.ts';

@@ -1,0 +1,130 @@
+import { addFilm, internal, measured, type Film, type Surface } from '../ink/index.ts';
+import { smoothestSpectrumNear, srgbFromXyz, xyzFromSpectrum, xyzFromSrgb, type Spectrum } from '../colour/index.ts';
+import type { Codes } from './codes.ts';
+
+/**
+ * Printing over a sheet that carries a picture. For each overlap, a cube of ground colours (sRGB) says what that
+ * ground becomes under the films; between the nodes the colour is interpolated. Ground colours come from a picture,
+ * so each is taken as the smoothest spectrum with that colour (OPTICS.md section 1): a forecast with a wide band.
+ */
+export interface GroundCube {
+  /** Nodes along each of red, green, blue. */
+  readonly nodes: number;
+  /** For each row (overlap) nodes³ × RGB bytes, red slowest. */
+  readonly table: Uint8Array;
+  readonly rows: number;
+}
+
+const cubeNodes = 11;
+let nodeSpectra: readonly Spectrum[] | undefined;
+
+function groundSpectra(): readonly Spectrum[] {
+  if (nodeSpectra) return nodeSpectra;
+  const spectra: Spectrum[] = [];
+  const step = 1 / (cubeNodes - 1);
+  for (let r = 0; r < cubeNodes; r++) for (let g = 0; g < cubeNodes; g++) for (let b = 0; b < cubeNodes; b++) {
+    spectra.push(smoothestSpectrumNear(withinPaint(xyzFromSrgb([r * step, g * step, b * step]))).spectrum);
+  }
+  nodeSpectra = spectra;
+  return spectra;
+}
+
+/** Black and white of a screen are no surface's; a touch of grey makes them one. Saturated corners give up chroma. */
+function withinPaint(xyz: readonly [number, number, number]): [number, number, number] {
+  const white = xyzFromSrgb([1, 1, 1]);
+  return [0, 1, 2].map((i) => 0.003 * white[i] + 0.985 * xyz[i]) as [number, number, number];
+}
+
+/** The cube for every overlap of these films (first down first): index bit i = film i. */
+export function groundCube(films: readonly Film[], surface: Surface): GroundCube {
+  const rows = 1 << films.length;
+  const perRow = cubeNodes ** 3 * 3;
+  const table = new Uint8Array(rows * perRow);
+  groundSpectra().forEach((ground, node) => {
+    const stacks: Spectrum[] = [internal(ground, surface)];
+    for (let row = 1; row < rows; row++) {
+      const top = 31 - Math.clz32(row);
+      stacks[row] = addFilm(stacks[row & ~(1 << top)], films[top]);
+    }
+    for (let row = 0; row < rows; row++) {
+      const { rgb } = srgbFromXyz(xyzFromSpectrum(measured(stacks[row], surface)));
+      table.set(rgb, row * perRow + node * 3);
+    }
+  });
+  return { nodes: cubeNodes, table, rows };
+}
+
+/**
+ * Paints the proof over a printed ground.
+ * @param ground RGB bytes, one triple per pixel of `codes`
+ * @param rowOfCode row of the cube for each of the 256 codes; 0 is the bare ground and copies the picture
+ */
+export function paintOverPicture(codes: Codes, ground: Uint8Array, cube: GroundCube, rowOfCode: Uint8Array, out: Uint32Array): void {
+  const { data } = codes;
+  const { nodes, table } = cube;
+  const perRow = nodes ** 3 * 3;
+  const last = nodes - 1;
+  const stepB = 3, stepG = nodes * 3, stepR = nodes * nodes * 3;
+  for (let i = 0; i < data.length; i++) {
+    const r = ground[i * 3], g = ground[i * 3 + 1], b = ground[i * 3 + 2];
+    const row = rowOfCode[data[i]];
+    if (row === 0) {
+      out[i] = (0xff000000 | (b << 16) | (g << 8) | r) >>> 0;
+      continue;
+    }
+    const x = (r / 255) * last, y = (g / 255) * last, z = (b / 255) * last;
+    const x0 = Math.min(last - 1, x | 0), y0 = Math.min(last - 1, y | 0), z0 = Math.min(last - 1, z | 0);
+    const fx = x - x0, fy = y - y0, fz = z - z0;
+    const at = row * perRow + x0 * stepR + y0 * stepG + z0 * stepB;
+    let word = 0xff000000;
+    for (let c = 0; c < 3; c++) {
+      const p = at + c;
+      const low = mix(mix(table[p], table[p + stepB], fz), mix(table[p + stepG], table[p + stepG + stepB], fz), fy);
+      const q = p + stepR;
+      const high = mix(mix(table[q], table[q + stepB], fz), mix(table[q + stepG], table[q + stepG + stepB], fz), fy);
+      word |= Math.round(low + (high - low) * fx) << (8 * c);
+    }
+    out[i] = word >>> 0;
+  }
+}
+
+function mix(a: number, b: number, f: number): number {
+  return a + (b - a) * f;
+}
+
+/** A picture as sRGB bytes, three a pixel. */
+export interface RgbPicture {
+  readonly width: number;
+  readonly height: number;
+  readonly rgb: Uint8Array;
+}
+
+/**
+ * The picture of an earlier print, resampled (bilinear) to the codes' pixels.
+ * @param lies where its top left corner lies from the image's, and how wide it is, mm
+ * @param paperRgb sRGB bytes of the paper around it
+ */
+export function groundUnder(picture: RgbPicture, lies: { readonly atMm: readonly [number, number]; readonly widthMm: number },
+  codes: Pick<Codes, 'width' | 'height' | 'mmPerPx'>, paperRgb: readonly [number, number, number]): Uint8Array {
+  const { width, height, rgb } = picture;
+  const out = new Uint8Array(codes.width * codes.height * 3);
+  const perMm = width / lies.widthMm;
+  for (let y = 0; y < codes.height; y++) {
+    const v = ((y + 0.5) * codes.mmPerPx - lies.atMm[1]) * perMm - 0.5;
+    const y0 = Math.min(height - 1, Math.max(0, Math.floor(v))), y1 = Math.min(height - 1, y0 + 1);
+    const fy = Math.min(1, Math.max(0, v - y0));
+    for (let x = 0; x < codes.width; x++) {
+      const u = ((x + 0.5) * codes.mmPerPx - lies.atMm[0]) * perMm - 0.5;
+      const to = (y * codes.width + x) * 3;
+      if (u < -0.5 || v < -0.5 || u > width - 0.5 || v > height - 0.5) {
+        out[to] = paperRgb[0]; out[to + 1] = paperRgb[1]; out[to + 2] = paperRgb[2];
+        continue;
+      }
+      const x0 = Math.min(width - 1, Math.max(0, Math.floor(u))), x1 = Math.min(width - 1, x0 + 1);
+      const fx = Math.min(1, Math.max(0, u - x0));
+      const a = (y0 * width + x0) * 3, b = (y0 * width + x1) * 3, c = (y1 * width + x0) * 3, d = (y1 * width + x1) * 3;
+      for (let k = 0; k < 3; k++) out[to + k] = Math.round(mix(mix(rgb[a + k], rgb[b + k], fx), mix(rgb[c + k], rgb[d + k], fx), fy));
+    }
+  }
+  return out;
+}
