@@ -15,7 +15,7 @@ export interface GroundCube {
   readonly rows: number;
 }
 
-const cubeNodes = 11;
+const cubeNodes = 9;
 let nodeSpectra: readonly Spectrum[] | undefined;
 
 function groundSpectra(): readonly Spectrum[] {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { deltaE00, labFromXyz, smoothestSpectrum, smoothestSpectrumNear, xyzFromLab, xyzFromSpectrum, xyzFromSrgb } from '../colour/index.ts';
+import { deltaE00, labFromXyz, smoothestSpectrum, smoothestSpectrumNear, srgbFromXyz, xyzFromLab, xyzFromSpectrum, xyzFromSrgb } from '../colour/index.ts';
 import { defaultSurface, filmOf, inkOverOneGround, stackReflectance } from '../ink/index.ts';
 import { rectangle } from '../form/index.ts';
 import { codeAreas, groundCube, groundUnder, layerCodes, overlapIndex, paint, paintOverPicture, paletteOf, proofGrid, withLayer } from './index.ts';
@@ -79,7 +79,7 @@ describe('over an earlier print', () => {
     expect([...new Uint8Array(out.buffer)]).toEqual([10, 200, 30, 255, 255, 255, 255, 255]);
   });
 
-  test('between the nodes of the cube the colour is the film model’s, within ΔE00 4, and 1 on average', () => {
+  test('between the nodes of the cube the colour is the film model’s, within ΔE00 2.5, and 0.8 on average', () => {
     const differences: number[] = [];
     fc.assert(fc.property(fc.tuple(fc.integer({ min: 30, max: 250 }), fc.integer({ min: 30, max: 250 }), fc.integer({ min: 30, max: 250 })), fc.integer({ min: 1, max: 3 }), (rgb, code) => {
       const out = new Uint32Array(1);
@@ -87,11 +87,13 @@ describe('over an earlier print', () => {
       const bytes = new Uint8Array(out.buffer);
       const shown = labFromXyz(xyzFromSrgb([bytes[0] / 255, bytes[1] / 255, bytes[2] / 255]));
       const ground = smoothestSpectrumNear(xyzFromSrgb(rgb.map((v) => v / 255) as unknown as [number, number, number]).map((v) => v * 0.985 + 0.003) as unknown as [number, number, number]).spectrum;
-      const exact = labFromXyz(xyzFromSpectrum(stackReflectance(ground, films.filter((_, i) => code & (1 << i)), surface)));
+      // As a screen would show it: what lies outside sRGB is mapped on both sides.
+      const [r, g, b] = srgbFromXyz(xyzFromSpectrum(stackReflectance(ground, films.filter((_, i) => code & (1 << i)), surface))).rgb;
+      const exact = labFromXyz(xyzFromSrgb([r / 255, g / 255, b / 255]));
       differences.push(deltaE00(shown, exact));
     }), { numRuns: 120, seed: 5 });
-    expect(Math.max(...differences)).toBeLessThan(4);
-    expect(differences.reduce((a, b) => a + b) / differences.length).toBeLessThan(1);
+    expect(Math.max(...differences)).toBeLessThan(2.5);
+    expect(differences.reduce((a, b) => a + b) / differences.length).toBeLessThan(0.8);
   });
 
   test('the earlier print is laid under the pixels at its own size', () => {
