@@ -15,7 +15,7 @@ export interface GroundCube {
   readonly rows: number;
 }
 
-const cubeNodes = 9;
+const cubeNodes = 13;
 let nodeSpectra: readonly Spectrum[] | undefined;
 
 function groundSpectra(): readonly Spectrum[] {
