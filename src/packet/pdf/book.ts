@@ -1,0 +1,60 @@
+import { PDFDocument, PDFName, type PDFRef } from '@cantoo/pdf-lib';
+import fontkit from '@cantoo/fontkit';
+import { newPage, type Page } from './page.ts';
+import { pointsPerMm } from './numbers.ts';
+import type { Picture } from './picture.ts';
+import type { Faces, Weight } from './type.ts';
+
+/** A whole PDF in the making: pages in order, fonts and pictures shared between them. */
+export interface Book {
+  readonly widthMm: number;
+  readonly heightMm: number;
+  readonly faces: Faces;
+  readonly pages: readonly Page[];
+  addPage(): Page;
+  /** The file. No dates and no random names: the same pages give the same bytes. */
+  finish(title: string, author: string): Promise<Uint8Array>;
+}
+
+export interface FontFiles {
+  readonly regular: Uint8Array;
+  readonly semibold: Uint8Array;
+  readonly bold: Uint8Array;
+}
+
+/** @param fonts TrueType files; only the letters used end up in the PDF */
+export async function openBook(fonts: FontFiles, widthMm: number, heightMm: number): Promise<Book> {
+  const file = await PDFDocument.create({ updateMetadata: false });
+  file.registerFontkit(fontkit);
+  // No ligatures: figures and words in tables must be found again when the text is searched or copied.
+  const embed = (weight: Weight): ReturnType<PDFDocument['embedFont']> => file.embedFont(fonts[weight], {
+    // Six letters and a plus sign mark a font with only some of its letters (ISO 32000-1, 9.6.4).
+    customName: `LAYDWN+OpenSans-${weight}`, subset: true, features: { liga: false, kern: true } });
+  const faces: Faces = { regular: await embed('regular'), semibold: await embed('semibold'), bold: await embed('bold') };
+  const pages: Page[] = [];
+  return {
+    widthMm, heightMm, faces, pages,
+    addPage() {
+      const page = newPage(faces, widthMm, heightMm);
+      pages.push(page);
+      return page;
+    },
+    async finish(title, author) {
+      const refs = new Map<Picture, PDFRef>();
+      for (const page of pages) {
+        const leaf = file.addPage([widthMm * pointsPerMm, heightMm * pointsPerMm]).node;
+        for (const weight of ['regular', 'semibold', 'bold'] as const) leaf.setFontDictionary(PDFName.of(weight), faces[weight].ref);
+        for (const [picture, name] of page.pictures) {
+          const ref = refs.get(picture) ?? picture.embed(file.context);
+          refs.set(picture, ref);
+          leaf.setXObject(PDFName.of(name), ref);
+        }
+        leaf.addContentStream(file.context.register(file.context.flateStream(page.operators.join('\n'))));
+      }
+      file.setTitle(title, { showInWindowTitleBar: true });
+      file.setAuthor(author);
+      file.setLanguage('en');
+      return file.save({ useObjectStreams: true, addDefaultPage: false });
+    },
+  };
+}
