@@ -1,0 +1,132 @@
+import { fail, problem } from '../problem.ts';
+import type { Problem } from '../problem.ts';
+import { studioDefaults } from './defaults.ts';
+import { checkSize, strokeOf } from './fit.ts';
+import type { Side, SizeMm } from './fit.ts';
+
+/** Gap by the size of the print, in mm: up to this long a side, from, to. common practice */
+const bySize: readonly (readonly [string, number, number, number])[] = [['A4', 297, 1.5, 2], ['A3', 420, 2, 3], ['A2', 594, 3, 4], ['A1', Infinity, 4, 6]];
+
+export interface GapAdvice {
+  readonly gapMm: number;
+  readonly rangeMm: readonly [number, number];
+  readonly why: string;
+}
+
+/**
+ * Gap for a print of this size by hand (common practice), at most 1/16 in on a mesh of 16 N/cm and more (published:
+ * supplier's note). Unknown tension: the middle; slack mesh: half as much again, within 1/4 in (published: overall range).
+ */
+export function adviseGap(imageMm: SizeMm, tensionNPerCm?: number): GapAdvice {
+  checkSize(imageMm, 'image', 'image');
+  const [name, , low, high] = bySize.find(([, side]) => Math.max(...imageMm) <= side)!;
+  if (tensionNPerCm !== undefined && !(tensionNPerCm > 0)) fail('tension', 'screen.tensionNPerCm', `A mesh cannot have a tension of ${tensionNPerCm} N/cm.`, 'Leave the tension out when it is not known.');
+  if (tensionNPerCm !== undefined && tensionNPerCm >= studioDefaults.tightNPerCm) {
+    const most = 25.4 / 16;
+    return { gapMm: Math.min(most, low), rangeMm: [1, most], why: `A mesh of ${tensionNPerCm} N/cm needs at most 1/16 in (1.6 mm).` };
+  }
+  if (tensionNPerCm !== undefined && tensionNPerCm < studioDefaults.slackNPerCm) {
+    const range = [Math.min(low * 1.5, 6.35), Math.min(high * 1.5, 6.35)] as const;
+    return { gapMm: (range[0] + range[1]) / 2, rangeMm: range, why: `A print up to ${name} on slack mesh (${tensionNPerCm} N/cm): half as much again as usual. New mesh would keep register better.` };
+  }
+  return { gapMm: (low + high) / 2, rangeMm: [low, high], why: `A print up to ${name} by hand${tensionNPerCm === undefined ? ', tension not known' : ''}. Enough when the mesh snaps up behind the blade.` };
+}
+
+/** Strain of a mesh of free span W pressed down by h at distance x from one side, sliding freely under the blade. Geometry, exact. */
+export function strainAt(spanMm: number, gapMm: number, xMm: number): number {
+  return (Math.hypot(xMm, gapMm) + Math.hypot(spanMm - xMm, gapMm)) / spanMm - 1;
+}
+
+/** Same, for small gaps: h² / (2 x (W − x)). */
+export function strainApproximate(spanMm: number, gapMm: number, xMm: number): number {
+  return gapMm ** 2 / (2 * xMm * (spanMm - xMm));
+}
+
+/** Which point of the slack mesh touches the paper at x. */
+function meshPoint(spanMm: number, gapMm: number, xMm: number): number {
+  return Math.hypot(xMm, gapMm) / (1 + strainAt(spanMm, gapMm, xMm));
+}
+
+/** Growth along the stroke of an image with margins a and b at its ends, gap h there: printed length less mesh length. Exact. */
+export function growthAlong(spanMm: number, marginsMm: readonly [number, number], gapsMm: readonly [number, number]): number {
+  const from = marginsMm[0];
+  const to = spanMm - marginsMm[1];
+  return to - from - (meshPoint(spanMm, gapsMm[1], to) - meshPoint(spanMm, gapsMm[0], from));
+}
+
+/** Same for equal margins, small gaps: h² (W − 2a) / (a (W − a)). */
+export function growthApproximate(spanMm: number, gapMm: number, marginMm: number): number {
+  return (gapMm ** 2 * (spanMm - 2 * marginMm)) / (marginMm * (spanMm - marginMm));
+}
+
+/** Strain under the blade, across the stroke: the mesh comes down in both gaps between blade and frame. Geometry, exact. */
+export function strainAcross(spanMm: number, bladeMm: number, gapMm: number): number {
+  return (bladeMm + 2 * Math.hypot((spanMm - bladeMm) / 2, gapMm)) / spanMm - 1;
+}
+
+export interface OffContact {
+  readonly alongMm: number;
+  readonly alongApproximateMm: number;
+  /** At the end of the image by the hinge, and by the hand: they differ when the gap does. */
+  readonly acrossMm: readonly [number, number];
+  /** Most strain while the blade crosses the image, along and across together. */
+  readonly mostStrain: number;
+  readonly problems: readonly Problem[];
+}
+
+/**
+ * Stretch of the mesh and growth of the image for the gap at both ends of the image (hinge end first). Assumes mesh that
+ * slides under the blade and stretches evenly; a sticky ink makes the growth less even. Throws ProblemError.
+ */
+export function offContact(input: {
+  readonly frameInsideMm: SizeMm;
+  readonly imageMm: SizeMm;
+  readonly imageAtMm?: SizeMm;
+  readonly hingeSide: Side;
+  /** One gap, or hinge end and hand end of the image. */
+  readonly gapMm: number | readonly [number, number];
+  readonly squeegeeMm?: number;
+}): OffContact {
+  const { frameInsideMm: frame, imageMm: image, hingeSide } = input;
+  checkSize(frame, 'screen', 'inside of the frame');
+  checkSize(image, 'image', 'image');
+  const gaps: readonly [number, number] = typeof input.gapMm === 'number' ? [input.gapMm, input.gapMm] : input.gapMm;
+  if (!gaps.every((gap) => gap >= 0 && gap <= 100)) fail('gap', 'screen.offContactMm', `A gap of ${gaps.join(' to ')} mm is no gap that a screen has.`, 'Give the gap between mesh and paper in mm, usually 1.5 to 6.');
+  const along = strokeOf(hingeSide) === 'y' ? 1 : 0;
+  const across = 1 - along;
+  const at = input.imageAtMm ?? [(frame[0] - image[0]) / 2, (frame[1] - image[1]) / 2] as const;
+  const near: readonly [number, number] = [at[along], frame[along] - at[along] - image[along]];
+  // Margins in the order hinge, hand.
+  const margins: readonly [number, number] = hingeSide === 'top' || hingeSide === 'left' ? near : [near[1], near[0]];
+  if (!(Math.min(...margins) > 0 && image[across] < frame[across])) {
+    fail('frame-under-image', 'screen', `The inside of the frame (${frame.join(' × ')} mm) leaves no mesh around the image (${image.join(' × ')} mm).`, 'Take a larger frame or a smaller image.');
+  }
+  const blade = Math.min(input.squeegeeMm ?? image[across] + 2 * studioDefaults.bladePastImageMm[0], frame[across] - 1);
+  const alongMm = growthAlong(frame[along], margins, gaps);
+  const acrossMm = [image[across] * strainAcross(frame[across], blade, gaps[0]), image[across] * strainAcross(frame[across], blade, gaps[1])] as const;
+  const mostStrain = Math.max(...([0, 1] as const).map((end) => Math.max(strainAt(frame[along], gaps[end], margins[end]), strainAcross(frame[across], blade, gaps[end]))));
+  const meanGap = (gaps[0] + gaps[1]) / 2;
+  return {
+    alongMm, alongApproximateMm: growthApproximate(frame[along], meanGap, (margins[0] + margins[1]) / 2), acrossMm, mostStrain,
+    problems: strainProblems(mostStrain, meanGap),
+  };
+}
+
+function strainProblems(strain: number, gapMm: number): Problem[] {
+  const percent = (strain * 100).toFixed(2);
+  const most = gapMm * Math.sqrt(studioDefaults.strainDoubtful / strain);
+  if (strain >= studioDefaults.strainTears) {
+    return [problem('error', 'gap-tears-mesh', 'screen.offContactMm', `A gap of ${gapMm.toFixed(1)} mm stretches the mesh by ${percent} % so near the frame: it can tear or come off the frame.`,
+      `Lower the gap to about ${most.toFixed(1)} mm or leave more room between image and frame.`)];
+  }
+  if (strain >= studioDefaults.strainDoubtful) {
+    return [problem('warning', 'gap-stretches-mesh', 'screen.offContactMm', `A gap of ${gapMm.toFixed(1)} mm stretches the mesh by ${percent} %: the edges of the image drift outwards and the mesh slackens in time.`,
+      `Lower the gap to about ${most.toFixed(1)} mm or leave more room between image and frame.`)];
+  }
+  return [];
+}
+
+/** Layers whose image grows differently do not fit one another. Growth in mm (across at the wider end); difference over the whole image. */
+export function growthBetween(one: OffContact, other: OffContact): { readonly alongMm: number; readonly acrossMm: number } {
+  return { alongMm: Math.abs(one.alongMm - other.alongMm), acrossMm: Math.max(Math.abs(one.acrossMm[0] - other.acrossMm[0]), Math.abs(one.acrossMm[1] - other.acrossMm[1])) };
+}
