@@ -13,3 +13,5 @@ export { overlapColours, overlapSpectra } from './overlaps.ts';
 export type { OverlapColours } from './overlaps.ts';
 export { modelBand } from './model-band.ts';
 export type { ModelBand } from './model-band.ts';
+export { readCgats, readCsv, readCxf, readReadings, readTyped } from './import/index.ts';
+export type { ReadFile, ReadPatch } from './import/index.ts';
