@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { prepareDrawings } from '../core/form/index.ts';
+import { preparePictures } from '../core/separate/index.ts';
 
 const require = createRequire(import.meta.url);
 
@@ -10,7 +11,13 @@ export function readFonts(): { regular: Uint8Array; semibold: Uint8Array; bold: 
   return { regular: read('Regular'), semibold: read('Semibold'), bold: read('Bold') };
 }
 
-/** Makes ready what reads drawings; once per process. */
+/** Makes ready what reads drawings and pictures; once per process. */
 export async function prepare(): Promise<void> {
+  const compile = (file: string): WebAssembly.Module => new WebAssembly.Module(readFileSync(require.resolve(file)));
   await prepareDrawings(readFileSync(require.resolve('@resvg/resvg-wasm/index_bg.wasm')));
+  await preparePictures({
+    jpeg: compile('@jsquash/jpeg/codec/dec/mozjpeg_dec.wasm'),
+    webp: compile('@jsquash/webp/codec/dec/webp_dec.wasm'),
+    profiles: compile('lcms-wasm/dist/lcms.wasm'),
+  });
 }

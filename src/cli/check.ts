@@ -1,5 +1,5 @@
 import { checkJob } from '../core/job/index.ts';
-import { plan } from '../core/plan.ts';
+import { plan, readyBundle } from '../core/plan.ts';
 import { prepare } from './assets.ts';
 import type { Command } from './command.ts';
 import { jobOf, printProblems } from './load.ts';
@@ -15,7 +15,7 @@ export const check: Command = {
     // What the rooms find is worth telling only when the job itself holds together.
     if (problems.every((p) => p.severity !== 'error')) {
       await prepare();
-      problems = [...plan(bundle).problems];
+      problems = [...plan(await readyBundle(bundle)).problems];
     }
     printProblems(problems, console.log);
     const errors = problems.filter((p) => p.severity === 'error').length;

@@ -1,5 +1,5 @@
 import { checkJob, type JobBundle } from '../core/job/index.ts';
-import { plan, type Plan } from '../core/plan.ts';
+import { plan, readyBundle, type Plan } from '../core/plan.ts';
 import { fail, ProblemError, sayProblem, type Problem } from '../core/problem.ts';
 import { prepare } from './assets.ts';
 import type { Call } from './command.ts';
@@ -17,7 +17,7 @@ export async function planOf(bundle: JobBundle): Promise<Plan> {
   const errors = checkJob(bundle).filter((p) => p.severity === 'error');
   if (errors.length > 0) throw new ProblemError(errors);
   await prepare();
-  return plan(bundle);
+  return plan(await readyBundle(bundle));
 }
 
 export function printProblems(problems: readonly Problem[], to: (line: string) => void = console.error): void {

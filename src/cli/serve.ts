@@ -43,7 +43,7 @@ export const serve: Command = {
         }
         return;
       }
-      files(request, response, () => response.writeHead(404).end());
+      files(request, response, () => { response.writeHead(404).end(); });
     });
     const usual = Number(call.options['port'] ?? 4180);
     if (!Number.isInteger(usual) || usual < 0 || usual > 65535) fail('bad-port', '--port', `“${String(call.options['port'])}” is no port.`, 'Give a number from 0 to 65535.');

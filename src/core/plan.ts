@@ -1,0 +1,159 @@
+import { smoothestSpectrum, xyzFromLab } from './colour/index.ts';
+import type { Region } from './form/index.ts';
+import { mostLayers, checkJob, type JobBundle, type JobLayer } from './job/index.ts';
+import { planEdition } from './plan/edition.ts';
+import { filmOfLayer, inkSwatch, planPaper, swatchOf, type PrintedLayer } from './plan/papers.ts';
+import { codesOf, codeColours, groundsOf } from './plan/proof.ts';
+import { findInks } from './plan/inks.ts';
+import { createMemory, type Memory } from './plan/memory.ts';
+import { planMix } from './plan/mix.ts';
+import { planPress } from './plan/press.ts';
+import { makeCut, makeForm } from './plan/shapes.ts';
+import { makeStencils, materialOf, materialsOf } from './plan/stencils.ts';
+import type { Plan, PlannedCut, PlannedForm, PlannedInk, PlannedLayer, PlannedPaper } from './plan/types.ts';
+import { codeAreas, type RgbPicture } from './print/index.ts';
+import type { Problem } from './problem.ts';
+import { stackReflectance } from './ink/index.ts';
+
+export type * from './plan/types.ts';
+export type { PlannedPress } from './plan/press.ts';
+export type { PlannedEdition } from './plan/edition.ts';
+export { readyBundle, type ReadyBundle } from './plan/pictures.ts';
+
+/** A Job and its attachments; with `readyBundle` also its pictures, decoded. Without them printed sheets are planned as bare paper. */
+export type PlanInput = JobBundle & { readonly pictures?: ReadonlyMap<string, RgbPicture>; readonly pictureProblems?: readonly Problem[] };
+
+export interface Planner {
+  /** Same result as `plan`; what a change does not touch is taken from memory, and is the same object as before. */
+  plan(bundle: PlanInput): Plan;
+}
+
+export function createPlanner(): Planner {
+  const memory = createMemory();
+  return { plan: (bundle) => makePlan(bundle, memory) };
+}
+
+/**
+ * Job → Plan. Pure: same Job, same Plan, to the last digit. `prepareDrawings` must have run. Never throws for what is
+ * wrong in the Job: that is told in `problems`, and what can be planned is.
+ */
+export function plan(bundle: PlanInput): Plan {
+  return createPlanner().plan(bundle);
+}
+
+const severities = ['error', 'warning', 'note'] as const;
+
+function makePlan(bundle: PlanInput, memory: Memory): Plan {
+  const { job, attachments } = bundle;
+  const problems: Problem[] = [...checkJob(bundle), ...(bundle.pictureProblems ?? [])];
+
+  const forms = new Map<string, PlannedForm>();
+  for (const form of job.forms) {
+    const bytes = form.drawing === undefined ? undefined : attachments.get(form.drawing);
+    const made = memory.part(`form ${form.id}`, [form, bytes], () => makeForm(form, bytes));
+    problems.push(...made.problems);
+    if (made.form) forms.set(form.id, made.form);
+  }
+  const cuts = new Map<string, Region>();
+  for (const cut of job.cuts) {
+    const used = [...new Set(cut.parts.map((p) => p.form))].map((id) => forms.get(id) ?? null);
+    const made = memory.part(`cut ${cut.id}`, [cut, job.image, ...used.map((f) => f?.region ?? null)], () => makeCut(cut, job.image, forms));
+    problems.push(...made.problems);
+    if (made.region.rings.length > 0) cuts.set(cut.id, made.region);
+  }
+
+  const press = memory.part('press', [job.screen ?? null, job.image, job.papers, job.materials], () => planPress(job));
+  problems.push(...press.problems);
+  const found = memory.part('inks', [job.inks, job.papers.map((p) => [p.id, p.reading]), press.deposit.wetMicrons], () => findInks(job, press.deposit.wetMicrons), 8);
+  problems.push(...found.problems);
+
+  const layers = job.layers.filter((l) => !l.off && cuts.has(l.cut)).slice(0, mostLayers);
+  const bitOf = new Map([...layers].map((l) => l.id).sort().map((id, bit) => [id, bit]));
+  const printed: PrintedLayer[] = layers.flatMap((layer) => {
+    const film = filmOfLayer(layer, found);
+    return film ? [{ id: layer.id, bit: bitOf.get(layer.id) as number, film }] : [];
+  });
+
+  const materials = materialsOf(job);
+  const bareSheets = job.papers.filter((p) => found.papers.has(p.id) && !p.printed);
+  const colours = bareSheets.map((paper) => codeColours(found.papers.get(paper.id) as Float64Array, printed, found.surface));
+  const stencils = makeStencils(job, layers.map((layer) => ({
+    layer, bit: bitOf.get(layer.id) as number, cut: cuts.get(layer.cut) as Region,
+    material: materialOf(materials, job.cuts.find((c) => c.id === layer.cut)?.material),
+  })), colours, memory);
+  for (const made of stencils.values()) problems.push(...made.problems);
+
+  const cutLayers = layers.flatMap((layer) => {
+    const stencil = stencils.get(layer.id)?.stencil;
+    return stencil ? [{ layer, stencil, bit: bitOf.get(layer.id) as number }] : [];
+  });
+  const codes = codesOf(job.image, cutLayers.map((c) => ({ bit: c.bit, prints: c.stencil.prints })), memory);
+  const areas = memory.part('areas', [codes], () => codeAreas(codes));
+  const grounds = groundsOf(bundle, found, codes, memory);
+
+  const papers = job.papers.flatMap((paper): PlannedPaper[] => {
+    const ground = grounds.get(paper.id) ?? null;
+    const planned = memory.part(`paper ${paper.id}`, [paper, job.proofReadings, found, ground, areas, printed.map((p) => [p.id, p.bit]), layers.map((l) => [l.id, l.ink, l.strength, l.base])],
+      () => planPaper(paper, job, found, printed, areas, ground), 8);
+    return planned ? [planned] : [];
+  });
+
+  const edition = memory.part('edition', [job.edition, job.day, job.papers, job.title, job.maker, layers, press.deposit.wetMicrons], () => planEdition(job, layers));
+  problems.push(...edition.problems);
+
+  const firstPaper = job.papers.map((p) => found.papers.get(p.id)).find((s) => s !== undefined) ?? smoothestSpectrum(xyzFromLab([95, 0, 0]));
+  const swatch = (layer: JobLayer): PlannedLayer['swatch'] => {
+    const film = filmOfLayer(layer, found);
+    return film && swatchOf(stackReflectance(firstPaper, [film], found.surface));
+  };
+  const plannedLayers = cutLayers.map(({ layer, stencil, bit }, i): PlannedLayer => {
+    const printsMm2 = areaOfBit(areas, bit);
+    const pulls = edition.pullsOfRun[layers.indexOf(layer)] ?? 0;
+    return {
+      id: layer.id, name: layer.name, run: i + 1, bit, cutId: layer.cut, side: layer.side, stencil, inkId: layer.ink, strength: layer.strength,
+      printsMm2, coverage: printsMm2 / (job.image.widthMm * job.image.heightMm),
+      wetMicrons: press.deposit.wetMicrons, deposit: layer.ink === null ? 1 : (found.deposits.get(layer.ink) ?? 1),
+      swatch: swatch(layer), mix: planMix(job, layer, { printsMm2, pulls, deposit: press.deposit }), sheetsThrough: pulls,
+    };
+  });
+
+  return {
+    job, problems: sortProblems(problems),
+    forms: [...forms.values()],
+    cuts: job.cuts.flatMap((cut): PlannedCut[] => {
+      const region = cuts.get(cut.id);
+      const served = plannedLayers.filter((l) => l.cutId === cut.id);
+      const material = materialOf(materials, cut.material);
+      return region ? [{ id: cut.id, name: cut.name, region, materialId: material.id, layers: served.map((l) => l.id), ...timesToCut(served, material.prints[0], material.name) }] : [];
+    }),
+    layers: plannedLayers,
+    inks: job.inks.map((ink): PlannedInk => {
+      const film = found.inks.get(ink.id);
+      const none = new Float64Array(36);
+      return { id: ink.id, name: ink.name, role: ink.role, swatch: film ? inkSwatch(film, firstPaper, found) : swatchOf(firstPaper), k: film?.k ?? none, s: film?.s ?? none, trust: found.trust.get(ink.id) ?? '' };
+    }),
+    codes, papers, press, edition,
+  };
+}
+
+function sortProblems(problems: readonly Problem[]): Problem[] {
+  const once = new Map(problems.map((p) => [`${p.code}|${p.place}|${p.message}`, p]));
+  return [...once.values()].sort((a, b) => severities.indexOf(a.severity) - severities.indexOf(b.severity));
+}
+
+function areaOfBit(areas: Float64Array, bit: number): number {
+  let sum = 0;
+  for (let code = 0; code < 256; code++) if (code & (1 << bit)) sum += areas[code];
+  return sum;
+}
+
+/** One cut gives a window and a piece; a side that prints more pulls than its material lasts must be cut again. */
+function timesToCut(served: readonly PlannedLayer[], lasts: number, material: string): { timesToCut: number; why: string } {
+  const pulls = (side: 'window' | 'piece'): number => served.filter((l) => l.side === side).reduce((sum, l) => sum + l.sheetsThrough, 0);
+  const [windows, pieces] = [pulls('window'), pulls('piece')];
+  const times = Math.max(1, Math.ceil(windows / lasts), Math.ceil(pieces / lasts));
+  const both = windows > 0 && pieces > 0;
+  const why = times > 1 ? `${material} lasts about ${lasts} pulls; this side prints ${Math.max(windows, pieces)}.`
+    : both ? 'One cut serves both: keep the piece that drops out.' : 'One cut is enough.';
+  return { timesToCut: times, why };
+}

@@ -1,0 +1,139 @@
+import type { Lab } from '../colour/index.ts';
+import type { Region } from '../form/index.ts';
+import type { Job } from '../job/index.ts';
+import type { Codes, GroundCube } from '../print/index.ts';
+import type { Problem } from '../problem.ts';
+import type { Stencil } from '../stencil/index.ts';
+import type { PlannedPress } from './press.ts';
+import type { PlannedEdition } from './edition.ts';
+
+/** What follows from a Job. Everything the packet prints and the Workbench shows is in here. */
+export interface Plan {
+  /** The Job as read, with defaults. */
+  readonly job: Job;
+  /** Everything wrong or doubtful, errors first. */
+  readonly problems: readonly Problem[];
+  readonly forms: readonly PlannedForm[];
+  readonly cuts: readonly PlannedCut[];
+  /** In laydown order, first down first; layers that are off are left out, open ones are in. */
+  readonly layers: readonly PlannedLayer[];
+  readonly inks: readonly PlannedInk[];
+  /** One byte a pixel: which layers lie there. Bit of a layer: `PlannedLayer.bit`. Open layers have their bit too. */
+  readonly codes: Codes;
+  readonly papers: readonly PlannedPaper[];
+  readonly press: PlannedPress;
+  readonly edition: PlannedEdition;
+}
+
+export interface PlannedForm {
+  readonly id: string;
+  readonly name: string;
+  /** At true size, its box's top left corner at 0, 0. */
+  readonly region: Region;
+  readonly widthMm: number;
+  readonly heightMm: number;
+}
+
+/** One knife path in the place where it prints: the shape that both its stencils share. */
+export interface PlannedCut {
+  readonly id: string;
+  readonly name: string;
+  readonly region: Region;
+  readonly materialId: string;
+  /** Layers served, in laydown order. */
+  readonly layers: readonly string[];
+  /** Sheets of material to cut: 2 when window and piece are needed at the same time, or a sheet dies before its next run. */
+  readonly timesToCut: number;
+  readonly why: string;
+}
+
+export interface PlannedLayer {
+  readonly id: string;
+  readonly name: string;
+  /** Place in the laydown, 1 is printed first. */
+  readonly run: number;
+  /** Its bit in `codes`, 0..7: given by id, so that a new order changes no code. */
+  readonly bit: number;
+  readonly cutId: string;
+  readonly side: 'window' | 'piece';
+  readonly stencil: Stencil;
+  /** null: open. */
+  readonly inkId: string | null;
+  readonly strength: number;
+  readonly printsMm2: number;
+  /** Share of the image area that this layer prints. */
+  readonly coverage: number;
+  readonly wetMicrons: number;
+  /** Film of this layer against the drawdown its ink was read from (1 = as thick). */
+  readonly deposit: number;
+  /** sRGB of this layer's ink alone on the first paper, for pots and labels; null when open. */
+  readonly swatch: Swatch | null;
+  readonly mix: PlannedMix | null;
+  readonly sheetsThrough: number;
+}
+
+export interface PlannedMix {
+  /** What goes into the pot. Mass in grams for this run, with what stays in screen and pot. */
+  readonly parts: readonly { readonly inkId: string; readonly name: string; readonly share: number; readonly partsByVolume: number; readonly massGrams: number }[];
+  readonly totalGrams: number;
+  readonly totalRangeGrams: readonly [number, number];
+  /** Of the total: on the paper, for all sheets. */
+  readonly printedGrams: number;
+  readonly note: string;
+}
+
+export interface PlannedInk {
+  readonly id: string;
+  readonly name: string;
+  readonly role: Job['inks'][number]['role'];
+  /** Alone at full strength on the first paper. */
+  readonly swatch: Swatch;
+  /** Absorption and scattering times thickness, per band, at strength 1 and deposit 1. */
+  readonly k: Float64Array;
+  readonly s: Float64Array;
+  /** How far to trust it, in words. */
+  readonly trust: string;
+}
+
+export interface Swatch {
+  readonly lab: Lab;
+  readonly srgb: string;
+  readonly inGamut: boolean;
+}
+
+export interface PlannedOverlap extends Swatch {
+  /** Bits of `codes`. */
+  readonly code: number;
+  /** Layer ids, first down first. Empty: bare paper. */
+  readonly layers: readonly string[];
+  /** ΔE00 within which the print is likely to fall; where it comes from is in `bandNote`. */
+  readonly band: number;
+  readonly areaMm2: number;
+  /** Shown as measured (from the Job's readings of proofs), or foreseen. */
+  readonly measured: boolean;
+}
+
+export interface PlannedPaper {
+  readonly id: string;
+  readonly name: string;
+  readonly swatch: Swatch;
+  /** Every overlap that covers area, bare paper first, then by code in laydown order. */
+  readonly overlaps: readonly PlannedOverlap[];
+  /** All 256 codes → 0xAABBGGRR (little-endian RGBA), what a canvas takes. Open layers print nothing. */
+  readonly palette: Uint32Array;
+  /** After run 1, 2, …: same, with later layers masked. */
+  readonly progressive: readonly Uint32Array[];
+  readonly bandNote: string;
+  /** A sheet that is printed already: what its proof is painted from; else null. */
+  readonly overPicture: OverPicture | null;
+}
+
+/** `paintOverPicture(codes, ground, cube, rowOfCode, out)` in core/print paints the proof over an earlier print. */
+export interface OverPicture {
+  /** RGB bytes of the ground, a triple per pixel of `codes`. */
+  readonly ground: Uint8Array;
+  readonly cube: GroundCube;
+  /** All 256 codes → row of the cube; and the same after run 1, 2, …. */
+  readonly rowOfCode: Uint8Array;
+  readonly progressive: readonly Uint8Array[];
+}

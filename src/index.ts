@@ -1,0 +1,13 @@
+/** Laydown as a library: read a Job, make its Plan, make its packet. See docs/library.md. */
+export { checkJob, currentSchemaVersion, JobSchema, parseJob, parseJobText, readJob, readJobFile, writeJob, writeJobFile, writeJobText } from './core/job/index.ts';
+export type { Job, JobBundle, JobCut, JobForm, JobInk, JobLayer, JobPaper, JobReading, JobScreen } from './core/job/index.ts';
+export { prepareDrawings } from './core/form/index.ts';
+export { preparePictures } from './core/separate/index.ts';
+export { createPlanner, plan, readyBundle } from './core/plan.ts';
+export type { Plan, Planner, PlanInput, ReadyBundle } from './core/plan.ts';
+export { ProblemError, sayProblem } from './core/problem.ts';
+export type { Problem, Severity } from './core/problem.ts';
+export { Cancelled, quietTask } from './core/task.ts';
+export type { Task } from './core/task.ts';
+export { makePacket } from './packet/index.ts';
+export type { PacketFile } from './packet/index.ts';
