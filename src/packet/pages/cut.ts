@@ -1,0 +1,149 @@
+import { regionBox } from '../../core/form/index.ts';
+import { drawnExtent, registerMarks } from '../marks.ts';
+import type { Page } from '../pdf/page.ts';
+import { seams } from '../tiles.ts';
+import { caution, column, fact, sideInWords, steps } from './parts.ts';
+import { lengthIn, sizeIn, startPage, type, type Frame, type PlannedLayer, type Setting } from './setting.ts';
+import { registerMark, tileMap, tilingOf, trueSizePages } from './true-size.ts';
+import { inkName, materialOf, minutesInWords, plural } from './words.ts';
+
+/** One page of facts for each stencil, then the stencil at true size. */
+export function cutPages(setting: Setting): void {
+  for (const layer of setting.plan.layers) {
+    factsPage(setting, layer);
+    trueSizePages(setting, {
+      name: `${layer.name} — run ${layer.run}, ${sideInWords(layer)}`,
+      say: 'Printed side faces the mesh. Grey drops out, white stays.',
+      extent: drawnExtent(setting.plan.job.image, layer.stencil.sheet),
+      draw: (page, placing, at) => drawTrueSize(setting, layer, page, placing, at),
+    });
+  }
+}
+
+function drawTrueSize(setting: Setting, layer: PlannedLayer, page: Page, placing: { xMm: number; yMm: number; turned?: boolean }, at: (x: number, y: number) => [number, number]): void {
+  const { stencil } = layer;
+  const { image } = setting.plan.job;
+  page.region(stencil.prints, placing, { fill: '#e4e4e4' });
+  page.region(stencil.cutLines, placing, { stroke: '#000000', lineMm: 0.25 });
+  for (const bridge of stencil.bridges) {
+    const [x, y] = at((bridge.from[0] + bridge.to[0]) / 2, (bridge.from[1] + bridge.to[1]) / 2);
+    page.region(bridge.region, placing, { stroke: '#000000', lineMm: 0.12, dashMm: [0.8, 0.8] });
+    page.text(x, y + 0.8, bridge.id, { size: 5.5, weight: 'semibold', align: 'centre' });
+  }
+  stencil.islands.forEach((island) => {
+    if (island.handled !== 'bridged') return;
+    const box = regionBox(island.region);
+    if (box.maxX - box.minX < 12 || box.maxY - box.minY < 8) return;
+    const [x, y] = at((box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2);
+    page.text(x, y + 1, 'island', { size: 7, align: 'centre' });
+  });
+  for (const piece of stencil.loosePieces) {
+    const [x, y] = at(piece.at[0], piece.at[1]);
+    page.circle(x, y, 3.4, { fill: '#ffffff', stroke: '#000000', lineMm: 0.3 });
+    page.text(x, y + 1.7, String(piece.number), { size: 10, weight: 'bold', align: 'centre' });
+  }
+  const [ax, ay] = at(0, 0), [bx, by] = at(image.widthMm, image.heightMm);
+  page.rect(Math.min(ax, bx), Math.min(ay, by), Math.abs(bx - ax), Math.abs(by - ay), { stroke: '#000000', lineMm: 0.15, dashMm: [1, 1.5] });
+  for (const mark of registerMarks(image, stencil.sheet)) registerMark(page, ...at(mark.x, mark.y));
+  const [tx, ty] = at(image.widthMm / 2 + 9, -3.5);
+  const hinge = setting.plan.job.screen?.hinge;
+  page.text(tx, ty, `this side to the mesh${hinge ? ` — hinge ${hinge === 'top' ? 'along this side' : `on the ${hinge} side`}` : ' — top of the image'}`, { size: 8, weight: 'semibold', align: placing.turned ? 'right' : 'left' });
+}
+
+function factsPage(setting: Setting, layer: PlannedLayer): void {
+  const { plan } = setting;
+  const { stencil } = layer;
+  const { knife, certificate, sheet } = stencil;
+  const frame = startPage(setting, { step: 2, title: `Cut: ${layer.name}`, side: sideInWords(layer), runs: [layer.run] });
+  const { page, top } = frame;
+  const picture = column(frame, 0, 4), words = column(frame, 4, 2);
+  const size = placingMap(setting, layer, frame, picture.x, top, picture.width, 142);
+
+  const material = materialOf(plan, layer);
+  const cut = plan.cuts.find((c) => c.id === layer.cutId);
+  let y = top;
+  y = fact(page, words.x, y, words.width, 'Material', material ? `${material.name}, ${lengthIn(setting, material.thicknessMm)}` : 'your choice', type.strong);
+  y = fact(page, words.x, y, words.width, 'Sheet to begin with', sizeIn(setting, sheet.maxX - sheet.minX, sheet.maxY - sheet.minY), type.head);
+  y = fact(page, words.x, y, words.width, 'Knife', `${knife.metres.toFixed(1)} m, ${plural(knife.corners, 'corner')}`, type.strong);
+  y = fact(page, words.x, y, words.width, 'Time', `${minutesInWords(knife.minutes)}, ${knife.difficulty}`, type.strong);
+  y = fact(page, words.x, y, words.width, 'Cut-outs to lift', String(knife.pieces), type.strong);
+  y = fact(page, words.x, y, words.width, 'Least strip, least opening', material ? `${lengthIn(setting, material.leastBridgeMm)}, ${lengthIn(setting, material.leastOpeningMm)}` : '—', type.strong);
+  y = fact(page, words.x, y, words.width, 'Bridges', stencil.bridges.length === 0 ? 'none' : `${stencil.bridges.length}: keep them`, type.strong);
+  y = fact(page, words.x, y, words.width, 'Loose pieces', stencil.loosePieces.length === 0 ? 'none' : `${stencil.loosePieces.length}: number each`, type.strong);
+  if (cut && (cut.timesToCut > 1 || cut.layers.length > 1)) y = page.para(words.x, y, words.width, cut.timesToCut > 1 ? `Cut it ${cut.timesToCut} times. ${cut.why}` : cut.why, type.small) + 2;
+  page.para(words.x, y, words.width, certificate.holds ? 'Proven: the sheet holds together and nothing is too narrow for the knife.'
+    : `Not proven: ${plural(certificate.faults.length, 'weak place')}, ringed on the picture.`, { ...type.small, weight: 'semibold' });
+
+  y = Math.max(top + size + 8, top + 116);
+  const left = column(frame, 0, 4);
+  y = steps(page, left.x, y, left.width, [
+    'Lay the true-size sheets on the material, printed side up. Cut through both.',
+    'Inner shapes first, the longest outline last. Turn the sheet, not the wrist.',
+    stencil.bridges.length > 0 ? 'Stop at every bridge (dashed, with its number): it stays.' : 'Grey drops out. White stays.',
+    cut && cut.layers.length > 1 ? 'Keep what drops out: it is another run’s stencil.' : stencil.loosePieces.length > 0 ? 'Number the loose pieces and keep them flat, in order.' : 'Write run and “mesh side” on the top edge.',
+  ]);
+  caution(page, left.x, y + 2, left.width, 'Fresh blade, cut away from the hand, cap the knife between cuts.');
+  sideDiagram(page, words.x, Math.min(y + 20, frame.bottom - 62), words.width, inkName(plan, layer));
+  const tiling = tilingOf(setting, drawnExtent(plan.job.image, sheet));
+  if (tiling.tiles.length > 1) joinNote(setting, frame, layer, y + 16);
+}
+
+/** The whole stencil small: pieces numbered, faults ringed, marks where they stand. */
+function placingMap(setting: Setting, layer: PlannedLayer, frame: Frame, x: number, y: number, widthMm: number, heightMm: number): number {
+  const { page } = frame;
+  const { stencil } = layer;
+  const { sheet } = stencil;
+  const scale = Math.min(widthMm / (sheet.maxX - sheet.minX), heightMm / (sheet.maxY - sheet.minY));
+  const w = (sheet.maxX - sheet.minX) * scale, h = (sheet.maxY - sheet.minY) * scale;
+  const at = { xMm: x - sheet.minX * scale, yMm: y - sheet.minY * scale, scale };
+  const point = (px: number, py: number): [number, number] => [at.xMm + px * scale, at.yMm + py * scale];
+  page.rect(x, y, w, h, { stroke: '#000000', lineMm: 0.3 });
+  page.region(stencil.prints, at, { fill: '#dcdcdc', stroke: '#000000', lineMm: 0.2 }, 0.02);
+  for (const mark of registerMarks(setting.plan.job.image, sheet)) {
+    const [mx, my] = point(mark.x, mark.y);
+    page.line(mx - 2, my, mx + 2, my, 0.15);
+    page.line(mx, my - 2, mx, my + 2, 0.15);
+  }
+  for (const piece of stencil.loosePieces) {
+    const [px, py] = point(piece.at[0], piece.at[1]);
+    page.circle(px, py, 2.6, { fill: '#ffffff', stroke: '#000000', lineMm: 0.2 });
+    page.text(px, py + 1.25, String(piece.number), { size: 7.5, weight: 'bold', align: 'centre' });
+  }
+  for (const bridge of stencil.bridges) {
+    const [bx, by] = point((bridge.from[0] + bridge.to[0]) / 2, (bridge.from[1] + bridge.to[1]) / 2);
+    page.circle(bx, by, 1.9, { stroke: '#000000', lineMm: 0.35 });
+  }
+  for (const fault of stencil.certificate.faults) {
+    const [fx, fy] = point(fault.atMm[0], fault.atMm[1]);
+    page.circle(fx, fy, 3, { stroke: '#000000', lineMm: 0.6 });
+  }
+  return h;
+}
+
+function joinNote(setting: Setting, frame: Frame, layer: PlannedLayer, y: number): void {
+  const extent = drawnExtent(setting.plan.job.image, layer.stencil.sheet);
+  const tiling = tilingOf(setting, extent);
+  const map = column(frame, 0, 1);
+  const words = column(frame, 1, 3);
+  tileMap(frame.page, tiling, extent, map.x, y, map.width, 30);
+  const joined = seams(tiling).x.length + seams(tiling).y.length;
+  frame.page.para(words.x, y, words.width, `${plural(tiling.tiles.length, 'sheet')} to join. Cut one of two neighbours at the dashed line, lay ring on ring, tape. ${joined > 1 ? 'Join the rows first. ' : ''}The sheet’s outer edge is not drawn: rule it, with the image in the middle.`, type.small);
+}
+
+/** From the side: squeegee, mesh, stencil, paper. Which face goes up is seen, not only said. */
+function sideDiagram(page: Page, x: number, y: number, widthMm: number, ink: string): void {
+  page.text(x, y + 3, 'Seen from the side', type.smallStrong);
+  const w = widthMm;
+  const mesh = y + 21, gap = mesh + 2.2, paper = mesh + 12;
+  // The blade leans towards the hand; ink lies before it.
+  page.line(x + w * 0.42, mesh - 13, x + w * 0.5, mesh - 0.8, 1.6);
+  page.text(x + w * 0.55, mesh - 8, ink, { size: 8 });
+  for (let i = 0; i <= w / 2.4; i++) page.circle(x + i * 2.4, mesh, 0.45, { fill: '#000000' });
+  page.rect(x, gap, w * 0.3, 1.5, { fill: '#ffffff', stroke: '#000000', lineMm: 0.3 });
+  page.rect(x + w * 0.66, gap, w * 0.34, 1.5, { fill: '#ffffff', stroke: '#000000', lineMm: 0.3 });
+  page.rect(x, paper, w, 1.2, { fill: '#000000' });
+  page.text(x + w, mesh - 2, 'mesh', { size: 8, align: 'right' });
+  page.text(x, gap + 5.2, 'stencil', { size: 8 });
+  page.text(x, paper + 4.8, 'sheet to print', { size: 8 });
+  page.para(x, paper + 8, w, 'The side you read faces the mesh. Seen from above it reads as it prints; on the tipped-up screen it reads backwards.', { ...type.small, weight: 'semibold' });
+}

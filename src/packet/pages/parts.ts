@@ -1,0 +1,105 @@
+import type { Page } from '../pdf/page.ts';
+import type { TextStyle } from '../pdf/type.ts';
+import { fitImage, type, type Frame, type PlannedLayer, type PlannedPaper, type Setting } from './setting.ts';
+
+/** The sheet after a run, with a hairline round it. Gives back the height it takes. */
+export function drawProof(setting: Setting, page: Page, paper: PlannedPaper, run: number, x: number, y: number, widthMm: number, heightMm: number): { widthMm: number; heightMm: number } {
+  const size = fitImage(setting.plan, widthMm, heightMm);
+  page.picture(setting.proof(paper, run, size.widthMm), x, y, size.widthMm, size.heightMm);
+  page.rect(x, y, size.widthMm, size.heightMm, { stroke: '#000000', lineMm: 0.15 });
+  return size;
+}
+
+/** What stays is grey, what lets ink through is in the ink's colour (white while the ink is open). */
+export function drawStencil(page: Page, layer: PlannedLayer, x: number, y: number, widthMm: number, heightMm: number): { widthMm: number; heightMm: number; scale: number; x0: number; y0: number } {
+  const { sheet } = layer.stencil;
+  const scale = Math.min(widthMm / (sheet.maxX - sheet.minX), heightMm / (sheet.maxY - sheet.minY));
+  const w = (sheet.maxX - sheet.minX) * scale, h = (sheet.maxY - sheet.minY) * scale;
+  const at = { xMm: x - sheet.minX * scale, yMm: y - sheet.minY * scale, scale };
+  page.rect(x, y, w, h, { fill: '#d4d4d4', stroke: '#000000', lineMm: 0.25 });
+  page.region(layer.stencil.prints, at, { fill: layer.swatch?.srgb ?? '#ffffff', stroke: '#000000', lineMm: 0.12 }, 0.02);
+  return { widthMm: w, heightMm: h, scale, x0: at.xMm, y0: at.yMm };
+}
+
+/** A flat colour with a hairline. */
+export function drawSwatch(page: Page, srgb: string | null, x: number, y: number, widthMm: number, heightMm: number): void {
+  if (srgb === null) {
+    page.rect(x, y, widthMm, heightMm, { stroke: '#000000', lineMm: 0.4, dashMm: [2, 1.5] });
+    page.text(x + widthMm / 2, y + heightMm / 2 + 1.5, 'open', { ...type.body, align: 'centre' });
+  } else {
+    page.rect(x, y, widthMm, heightMm, { fill: srgb, stroke: '#000000', lineMm: 0.15 });
+  }
+}
+
+/** Which layers lie there, as a stack: first run at the bottom, a film where there is ink, a hairline where there is none. */
+export function drawStack(page: Page, layers: readonly PlannedLayer[], present: readonly string[], x: number, y: number, widthMm: number, heightMm: number): void {
+  const step = heightMm / layers.length;
+  layers.forEach((layer, i) => {
+    const top = y + heightMm - (i + 1) * step;
+    if (present.includes(layer.id)) {
+      page.rect(x, top + step * 0.1, widthMm, step * 0.8, { fill: layer.swatch?.srgb ?? '#ffffff', stroke: '#000000', lineMm: 0.2 });
+    } else {
+      page.line(x, top + step / 2, x + widthMm, top + step / 2, 0.12);
+    }
+  });
+}
+
+/** A box to tick, with its number inside. */
+export function tickBox(page: Page, x: number, y: number, sizeMm: number, label = ''): void {
+  page.rect(x, y, sizeMm, sizeMm, { stroke: '#000000', lineMm: 0.3 });
+  if (label !== '') page.text(x + 0.9, y + 2.9, label, { size: 6.5 });
+}
+
+/** A line to write on, with its name under it. Gives back the y below. */
+export function writingLine(page: Page, x: number, y: number, widthMm: number, label: string, value = ''): number {
+  if (value !== '') page.fit(x, y - 1.6, widthMm, value, type.strong);
+  page.line(x, y, x + widthMm, y, 0.3);
+  page.fit(x, y + 3.4, widthMm, label, { size: 8 });
+  return y + 12;
+}
+
+/** Numbered steps: the number hangs in front. Gives back the y below. */
+export function steps(page: Page, x: number, y: number, widthMm: number, lines: readonly string[], style: TextStyle = type.body, from = 1): number {
+  const indent = style.size * 0.62;
+  let at = y;
+  lines.forEach((line, i) => {
+    page.para(x, at, indent, String(i + from), { ...style, weight: 'bold' });
+    at = page.para(x + indent, at, widthMm - indent, line, style) + style.size * 0.12;
+  });
+  return at;
+}
+
+/** A caution: a black bar in front, so that it is seen without colour. */
+export function caution(page: Page, x: number, y: number, widthMm: number, text: string): number {
+  const bottom = page.para(x + 5, y, widthMm - 5, text, { ...type.small, weight: 'semibold' });
+  page.rect(x, y - 0.6, 1.6, bottom - y - 0.4, { fill: '#000000' });
+  return bottom + 2;
+}
+
+/** Label over value, in a column. Gives back the y below. */
+export function fact(page: Page, x: number, y: number, widthMm: number, label: string, value: string, style: TextStyle = type.head): number {
+  page.fit(x, y + 2.4, widthMm, label, { size: 8.5 });
+  return page.para(x, y + 4.6, widthMm, value, style) + 2.2;
+}
+
+/** Columns of the page's grid: six, four millimetres apart. */
+export function column(frame: Frame, from: number, span: number): { x: number; width: number } {
+  const gap = 4;
+  const one = (frame.width - 5 * gap) / 6;
+  return { x: frame.left + from * (one + gap), width: span * one + (span - 1) * gap };
+}
+
+/** How far the print may fall from the forecast, in words (ΔE00; 1 is hardly seen side by side: common practice). */
+export function bandInWords(band: number): string {
+  if (band < 2) return 'sure';
+  if (band < 4) return 'a shade off';
+  if (band < 7) return 'clearly off';
+  return 'a guess';
+}
+
+export function shareInWords(areaMm2: number, wholeMm2: number): string {
+  const percent = (100 * areaMm2) / wholeMm2;
+  return percent >= 10 ? `${percent.toFixed(0)} %` : percent >= 0.1 ? `${percent.toFixed(1)} %` : 'under 0.1 %';
+}
+
+export const sideInWords = (layer: PlannedLayer): string => (layer.side === 'window' ? 'window' : 'piece');
