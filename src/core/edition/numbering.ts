@@ -1,0 +1,171 @@
+import { fail, problem } from '../problem.ts';
+import type { Problem } from '../problem.ts';
+import { proofsFor } from './sheets.ts';
+import type { ProofWishes } from './sheets.ts';
+
+export interface SheetFault {
+  readonly run: string;
+  readonly fault: string;
+  /** A fault that keeps the sheet out of the edition. */
+  readonly rejects: boolean;
+}
+
+/** One sheet and its life. */
+export interface Sheet {
+  readonly id: string;
+  readonly paper: string;
+  /** Runs it went through, in order. */
+  readonly runs: readonly string[];
+  readonly faults: readonly SheetFault[];
+  /** Set apart on purpose: the sheet to compare with, a state kept, a trial of other colours, a sheet to set up with. */
+  readonly kept?: 'bat' | 'state' | 'colour-trial' | 'set-up' | 'cancellation';
+}
+
+export type MarkKind = 'edition' | 'varied' | 'bat' | 'artists' | 'printers' | 'hors-commerce' | 'state' | 'colour-trial' | 'cancellation' | 'spare' | 'set-up' | 'rejected';
+
+export interface NumberedSheet {
+  readonly sheet: Sheet;
+  readonly kind: MarkKind;
+  /** What the pencil writes; empty for sheets that are not signed. */
+  readonly text: string;
+  /** Within its kind (and paper, for sub-editions), from 1. */
+  readonly number: number | null;
+  readonly of: number | null;
+}
+
+export interface NumberedEdition {
+  readonly sheets: readonly NumberedSheet[];
+  /** Edition size, for each paper if they are sub-editions (null: all together). */
+  readonly sizes: readonly { readonly paper: string | null; readonly edition: number; readonly artists: number; readonly bat: number; readonly printers: number; readonly horsCommerce: number; readonly spare: number }[];
+  readonly totalImpressions: number;
+  readonly problems: readonly Problem[];
+}
+
+export interface NumberingInput {
+  readonly sheets: readonly Sheet[];
+  /** Runs a finished sheet has gone through. */
+  readonly runs: readonly string[];
+  /** Numbers to give; good sheets past it and past the proofs stay spare. Left out: every good sheet that is no proof. For all papers, shared out by their good sheets. */
+  readonly target?: number;
+  readonly proofs: ProofWishes;
+  readonly papersAre: 'sub-editions' | 'varied';
+}
+
+/**
+ * Gives every sheet exactly one mark. The B.A.T. is taken first, then the edition's numbers, then A/P, P/P, H.C.; Roman
+ * numerals for all but the edition (published: museum of graphic arts), `E.V. 1/8` for a varied edition (published: college
+ * print course). The order of numbers means nothing (published: collectors' forum). Another paper falls outside an edition
+ * (published: labelling an original print), hence sub-editions or E.V. Throws ProblemError for a sheet met twice.
+ */
+export function numberEdition(input: NumberingInput): NumberedEdition {
+  const { sheets, papersAre } = input;
+  const ids = new Set(sheets.map((sheet) => sheet.id));
+  if (ids.size !== sheets.length) fail('sheet-twice', 'edition', 'A sheet is in the list twice.', 'Give every sheet a name of its own, in pencil on its back.');
+  const problems: Problem[] = [];
+  const good = sheets.filter((sheet) => isGood(sheet, input.runs));
+  const groups = papersAre === 'varied' ? [null] : [...new Set(sheets.map((sheet) => sheet.paper))];
+  const goodIn = (paper: string | null): Sheet[] => good.filter((sheet) => paper === null || sheet.paper === paper);
+  const marks = new Map<string, Omit<NumberedSheet, 'sheet'>>();
+  let targetLeft = input.target ?? Infinity;
+  let goodLeft = good.length;
+  const sizes = groups.map((paper) => {
+    const mine = goodIn(paper);
+    const target = Number.isFinite(targetLeft) ? Math.round((targetLeft * mine.length) / Math.max(1, goodLeft)) : Infinity;
+    targetLeft -= target;
+    goodLeft -= mine.length;
+    return { paper, ...markGroup(mine, Number.isNaN(target) ? Infinity : target, input, marks) };
+  });
+  markOthers(sheets, marks);
+  const spare = sizes.reduce((total, size) => total + size.spare, 0);
+  if (good.length === 0) problems.push(problem('error', 'no-good-sheet', 'edition', 'Not one sheet went through every run without a fault that rejects it.', 'Look the sheets through again, or print more.'));
+  if (spare > 0) problems.push(problem('note', 'spare-sheets', 'edition', `${spare} good ${spare === 1 ? 'sheet is' : 'sheets are'} left over.`, 'Before signing: declare the edition larger, or destroy them. After signing the number stands.'));
+  const numbered = sizes.reduce((total, size) => total + size.edition, 0);
+  if (input.target !== undefined && numbered < input.target && good.length > 0) {
+    problems.push(problem('warning', 'edition-smaller', 'edition', `Only ${numbered} of ${input.target} sheets can be numbered.`, 'Write the smaller number under all of them.'));
+  }
+  return {
+    sheets: sheets.map((sheet) => ({ sheet, ...marks.get(sheet.id)! })), sizes, problems,
+    totalImpressions: sheets.filter((sheet) => sheet.runs.length > 0 && sheet.kept !== 'set-up').length,
+  };
+}
+
+/** Through every run, nothing that rejects it, and not set apart for something else. */
+export function isGood(sheet: Sheet, runs: readonly string[]): boolean {
+  return runs.every((run) => sheet.runs.includes(run)) && !sheet.faults.some((fault) => fault.rejects) && (sheet.kept === undefined || sheet.kept === 'bat');
+}
+
+type Marks = Map<string, Omit<NumberedSheet, 'sheet'>>;
+
+function markGroup(good: readonly Sheet[], target: number, input: NumberingInput, marks: Marks): Omit<NumberedEdition['sizes'][number], 'paper'> {
+  const proofs = input.proofs;
+  const chosen = good.filter((sheet) => sheet.kept === 'bat');
+  const rest = good.filter((sheet) => sheet.kept !== 'bat');
+  const bats = [...chosen, ...rest.slice(0, Math.max(0, Math.min(proofs.batProofs - chosen.length, rest.length - 1)))];
+  const left = good.filter((sheet) => !bats.includes(sheet));
+  // Without a target, the edition is as large as leaves room for the proofs it asks for.
+  let edition = Math.min(left.length, target);
+  if (!Number.isFinite(target)) while (edition > 1 && edition + countProofs(edition, proofs).rest > left.length) edition--;
+  const want = countProofs(edition, proofs);
+  const artists = Math.min(want.artists, left.length - edition);
+  const printers = Math.min(proofs.printersProofs, left.length - edition - artists);
+  const horsCommerce = Math.min(proofs.horsCommerce, left.length - edition - artists - printers);
+  const varied = input.papersAre === 'varied';
+  let next = 0;
+  const give = (count: number, kind: MarkKind, text: (number: number) => string): void => {
+    for (let number = 1; number <= count; number++) marks.set(left[next++].id, { kind, text: text(number), number, of: count });
+  };
+  give(edition, varied ? 'varied' : 'edition', (number) => `${varied ? 'E.V. ' : ''}${number}/${edition}`);
+  give(artists, 'artists', (number) => proofText('A/P', number, artists));
+  give(printers, 'printers', (number) => proofText('P/P', number, printers));
+  give(horsCommerce, 'hors-commerce', (number) => proofText('H.C.', number, horsCommerce));
+  const spare = left.length - next;
+  while (next < left.length) marks.set(left[next++].id, { kind: 'spare', text: '', number: null, of: null });
+  bats.forEach((sheet, i) => marks.set(sheet.id, { kind: 'bat', text: proofText('B.A.T.', i + 1, bats.length), number: i + 1, of: bats.length }));
+  return { edition, artists, bat: bats.length, printers, horsCommerce, spare };
+}
+
+function countProofs(edition: number, wishes: ProofWishes): { readonly artists: number; readonly rest: number } {
+  const counts = proofsFor(edition, wishes);
+  return { artists: counts.artists, rest: counts.artists + counts.printers + counts.horsCommerce };
+}
+
+/** `A/P II/IV`; a lone proof needs no count. */
+function proofText(mark: string, number: number, of: number): string {
+  return of === 1 ? mark : `${mark} ${roman(number)}/${roman(of)}`;
+}
+
+/** States, trials and what is not signed. A state is numbered by the runs it has seen, in Roman numerals. */
+function markOthers(sheets: readonly Sheet[], marks: Marks): void {
+  const others = sheets.filter((sheet) => !marks.has(sheet.id));
+  const rejected = (sheet: Sheet): boolean => sheet.faults.some((fault) => fault.rejects);
+  const plain = (sheet: Sheet, kind: MarkKind, text = ''): unknown => marks.set(sheet.id, { kind, text, number: null, of: null });
+  const states = others.filter((sheet) => sheet.kept === 'state' && !rejected(sheet) && sheet.runs.length > 0);
+  const trials = others.filter((sheet) => sheet.kept === 'colour-trial' && !rejected(sheet));
+  const steps = [...new Set(states.map((sheet) => sheet.runs.length))].sort((one, other) => one - other);
+  for (const sheet of others) {
+    if (sheet.kept === 'set-up') plain(sheet, 'set-up');
+    else if (sheet.kept === 'cancellation') plain(sheet, 'cancellation', 'Cancellation proof');
+    else if (!states.includes(sheet) && !trials.includes(sheet)) plain(sheet, 'rejected');
+  }
+  for (const step of steps) {
+    const same = states.filter((sheet) => sheet.runs.length === step);
+    const name = `State ${roman(steps.indexOf(step) + 1)}`;
+    same.forEach((sheet, i) => marks.set(sheet.id, { kind: 'state', text: same.length === 1 ? name : `${name}, ${i + 1}/${same.length}`, number: i + 1, of: same.length }));
+  }
+  trials.forEach((sheet, i) => marks.set(sheet.id, { kind: 'colour-trial', text: proofText('Colour trial', i + 1, trials.length), number: i + 1, of: trials.length }));
+}
+
+/** 1..3999 in Roman numerals; larger numbers stay Arabic. */
+export function roman(value: number): string {
+  if (!Number.isInteger(value) || value < 1 || value > 3999) return String(value);
+  const signs: readonly (readonly [number, string])[] = [[1000, 'M'], [900, 'CM'], [500, 'D'], [400, 'CD'], [100, 'C'], [90, 'XC'], [50, 'L'], [40, 'XL'], [10, 'X'], [9, 'IX'], [5, 'V'], [4, 'IV'], [1, 'I']];
+  let left = value;
+  let text = '';
+  for (const [size, sign] of signs) {
+    while (left >= size) {
+      text += sign;
+      left -= size;
+    }
+  }
+  return text;
+}

@@ -1,0 +1,230 @@
+import { fail, problem } from '../problem.ts';
+import type { Problem } from '../problem.ts';
+import { binomialAtLeast, binomialQuantile } from './binomial.ts';
+
+export interface SheetsToStart {
+  readonly start: number;
+  /** Chance that at least `target` good sheets come out of `start`: exact binomial, each sheet on its own. */
+  readonly certainty: number;
+  readonly survive: number;
+  readonly expectedGood: number;
+  /** The rule of thumb ⌈target / Π(1 − p)⌉, met about every other time only. */
+  readonly rule: number;
+  readonly throughRuns: readonly RunSheets[];
+}
+
+export interface RunSheets {
+  /** From 0. */
+  readonly run: number;
+  /** Sheets that go into this run: on average, and as many as to be ready for. */
+  readonly expected: number;
+  readonly prepare: number;
+}
+
+const mostSheets = 100_000;
+
+/** Sheets to start with so that `target` good ones come out with the wanted certainty. Throws ProblemError. */
+export function sheetsToStart(input: { readonly target: number; readonly spoilagePerRun: readonly number[]; readonly certainty: number }, place = 'edition'): SheetsToStart {
+  const { target, certainty } = input;
+  if (!(Number.isInteger(target) && target >= 1 && target <= mostSheets)) {
+    fail('no-sheets', `${place}.target`, `An edition of ${target} sheets cannot be planned.`, 'Say how many good sheets you want, at least 1.');
+  }
+  if (!(certainty > 0 && certainty < 1)) fail('certainty', `${place}.certainty`, `A certainty of ${certainty} cannot be reached.`, 'Choose a share between 0 and 1, such as 0.9.');
+  const survive = surviving(input.spoilagePerRun, place);
+  if (target / survive > mostSheets) {
+    fail('spoilage-high', `${place}.spoilagePerRun`, `At this spoilage only ${(survive * 100).toPrecision(2)} % of the sheets come through: no stack is large enough.`, 'Print fewer layers, or practise on newsprint until fewer sheets are lost.');
+  }
+  const good = (start: number): number => binomialAtLeast(start, target, survive);
+  let low = target;
+  let high = target;
+  while (good(high) < certainty) {
+    low = high + 1;
+    high = Math.ceil(high * 1.5) + 1;
+    if (high > mostSheets * 10) fail('spoilage-high', place, 'No stack is large enough for this certainty.', 'Ask for less certainty, or lose fewer sheets.');
+  }
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (good(middle) >= certainty) high = middle;
+    else low = middle + 1;
+  }
+  return {
+    start: low, certainty: good(low), survive, expectedGood: low * survive, rule: Math.ceil(target / survive - 1e-9),
+    throughRuns: throughRuns(low, input.spoilagePerRun, certainty),
+  };
+}
+
+/** Chance that `start` sheets give at least `target` good ones. */
+export function certaintyOf(start: number, target: number, spoilagePerRun: readonly number[]): number {
+  return binomialAtLeast(start, target, surviving(spoilagePerRun, 'edition'));
+}
+
+/** Sheets into each run: on average, and the number not passed with the given certainty. The first run gets them all. */
+export function throughRuns(start: number, spoilagePerRun: readonly number[], certainty: number): RunSheets[] {
+  let share = 1;
+  return spoilagePerRun.map((spoilage, run) => {
+    const here = { run, expected: start * share, prepare: binomialQuantile(start, share, certainty) };
+    share *= 1 - spoilage;
+    return here;
+  });
+}
+
+function surviving(spoilagePerRun: readonly number[], place: string): number {
+  return spoilagePerRun.reduce((share, spoilage, run) => {
+    if (!(spoilage >= 0 && spoilage < 1)) fail('spoilage', `${place}.spoilagePerRun[${run}]`, `A spoilage of ${spoilage} leaves no sheet to count.`, 'Give a share below 1: 0.05 is five sheets in a hundred.');
+    return share * (1 - spoilage);
+  }, 1);
+}
+
+export interface ProofWishes {
+  /** Of the edition's number. */
+  readonly artistsProofShare: number;
+  readonly batProofs: number;
+  readonly printersProofs: number;
+  readonly horsCommerce: number;
+}
+
+export interface ProofCounts {
+  readonly artists: number;
+  readonly bat: number;
+  readonly printers: number;
+  readonly horsCommerce: number;
+  readonly total: number;
+}
+
+/** Proofs that an edition of this many holds back: A/P rounded, at least one once a share is wished for. */
+export function proofsFor(target: number, wishes: ProofWishes): ProofCounts {
+  for (const [key, value] of Object.entries(wishes) as [string, number][]) {
+    if (!(value >= 0 && value <= 10000)) fail('proof-count', `edition.${key}`, `${value} proofs cannot be held back.`, 'Give nought or more.');
+  }
+  const artists = wishes.artistsProofShare > 0 && target > 0 ? Math.max(1, Math.round(target * wishes.artistsProofShare)) : 0;
+  const total = artists + wishes.batProofs + wishes.printersProofs + wishes.horsCommerce;
+  return { artists, bat: wishes.batProofs, printers: wishes.printersProofs, horsCommerce: wishes.horsCommerce, total };
+}
+
+export interface PaperForSheets {
+  readonly id: string;
+  readonly name: string;
+  /** Sheets at hand. 0: still to be bought, as many as are needed. */
+  readonly count: number;
+  /** It already carries an older print: used as a ground, kept apart and counted for itself. */
+  readonly printed?: boolean;
+  /** Runs (by index) that this paper skips. */
+  readonly skips?: readonly number[];
+  /** Good sheets wanted on it; left out: the target is shared out by `count`. */
+  readonly target?: number;
+}
+
+export interface PaperSheets {
+  readonly paperId: string;
+  readonly name: string;
+  readonly apart: boolean;
+  /** Good sheets wanted: edition and proofs. */
+  readonly wanted: number;
+  readonly edition: number;
+  readonly proofs: ProofCounts;
+  /** Sheets that go into the first run: what is at hand, or `toStart` when nothing is. */
+  readonly start: number;
+  /** Sheets needed to reach `wanted` with the certainty asked for. */
+  readonly toStart: number;
+  readonly certainty: number;
+  readonly expectedGood: number;
+  /** Between these, nine times in ten. */
+  readonly likelyGood: readonly [number, number];
+  readonly runs: readonly RunSheets[];
+}
+
+export interface SheetPlan {
+  readonly papers: readonly PaperSheets[];
+  /** All papers together, set-up sheets not counted. */
+  readonly runs: readonly RunSheets[];
+  /** Sheets used to set up each run; newsprint first, then offcuts of the good paper. */
+  readonly setUp: { readonly perRun: number; readonly newsprint: number; readonly goodPaper: number; readonly text: string };
+  readonly problems: readonly Problem[];
+}
+
+/** Which sheets to start, paper by paper. Throws ProblemError when nothing is to be printed. */
+export function planSheets(input: {
+  readonly papers: readonly PaperForSheets[];
+  readonly target: number;
+  readonly certainty: number;
+  /** One for each run, in laydown order. */
+  readonly spoilagePerRun: readonly number[];
+  readonly setUpSheets: number;
+  readonly proofs: ProofWishes;
+}): SheetPlan {
+  const { papers, target, certainty, spoilagePerRun, setUpSheets, proofs } = input;
+  if (papers.length === 0) fail('no-paper', 'papers', 'No paper is named, so no sheet can be planned.', 'Add a paper with its size and how many sheets you have.');
+  if (!(Number.isInteger(setUpSheets) && setUpSheets >= 0)) fail('set-up-sheets', 'edition.setUpSheets', `${setUpSheets} sheets cannot be set up with.`, 'Give a whole number, nought or more.');
+  const problems: Problem[] = [];
+  const targets = shareOut(target, papers);
+  if (targets.every((one) => one === 0)) fail('no-sheets', 'edition.target', 'An edition of 0 sheets cannot be planned.', 'Say how many good sheets you want, at least 1.');
+  const wholeProofs = proofsFor(target, proofs);
+  const given = shareWhole(wholeProofs.total, targets);
+  const planned = papers.map((paper, i): PaperSheets => {
+    const edition = targets[i];
+    const mine = splitProofs(wholeProofs, given, i);
+    const wanted = edition + mine.total;
+    const spoilage = spoilagePerRun.map((share, run) => (paper.skips?.includes(run) ? 0 : share));
+    const toStart = wanted === 0 ? 0 : sheetsToStart({ target: wanted, spoilagePerRun: spoilage, certainty }, `papers[${i}]`).start;
+    const start = paper.count > 0 ? paper.count : toStart;
+    const survive = spoilage.reduce((share, one) => share * (1 - one), 1);
+    const reached = wanted === 0 ? 1 : binomialAtLeast(start, wanted, survive);
+    if (start < toStart) problems.push(shortOf(paper, i, { start, toStart, wanted, reached, certainty, proofs: mine.total }));
+    return {
+      paperId: paper.id, name: paper.name, apart: paper.printed === true, wanted, edition, proofs: mine, start, toStart, certainty: reached, expectedGood: start * survive,
+      likelyGood: [binomialQuantile(start, survive, 0.05), binomialQuantile(start, survive, 0.95)],
+      runs: throughRuns(start, spoilage, certainty).filter(({ run }) => !paper.skips?.includes(run)),
+    };
+  });
+  const runs = spoilagePerRun.map((_, run): RunSheets => {
+    const here = planned.flatMap((paper) => paper.runs.filter((one) => one.run === run));
+    return { run, expected: sum(here.map((one) => one.expected)), prepare: sum(here.map((one) => one.prepare)) };
+  });
+  const newsprint = Math.max(0, setUpSheets - 1);
+  return {
+    papers: planned, runs, problems,
+    setUp: { perRun: setUpSheets, newsprint, goodPaper: setUpSheets - newsprint, text: setUpSheets === 0 ? 'No sheet to set up with: the first good sheet is at risk in every run.' : `${newsprint} of newsprint, then ${setUpSheets - newsprint} offcut of the good paper, for each run.` },
+  };
+}
+
+function shortOf(paper: PaperForSheets, i: number, got: { readonly start: number; readonly toStart: number; readonly wanted: number; readonly reached: number; readonly certainty: number; readonly proofs: number }): Problem {
+  const place = `papers[${i}].count`;
+  if (got.proofs > got.start) return problem('error', 'more-proofs-than-sheets', place, `${got.proofs} proofs are to be held back from ${got.start} sheets of ${paper.name}.`, `Hold back fewer proofs, or start with ${got.toStart} sheets.`);
+  if (got.wanted > got.start) return problem('error', 'more-prints-than-sheets', place, `${got.wanted} good sheets are wanted from ${got.start} of ${paper.name}.`, `Start with ${got.toStart} sheets, or make the edition smaller.`);
+  return problem('warning', 'sheets-short', place, `${got.start} sheets of ${paper.name} give the ${got.wanted} good ones wanted in ${Math.floor(got.reached * 100)} of 100 cases, not in ${Math.round(got.certainty * 100)}.`, `Start with ${got.toStart}, or make the edition smaller.`);
+}
+
+/** The target over the papers: their own wish, the rest by the sheets at hand (largest remainder), older prints last. */
+function shareOut(target: number, papers: readonly PaperForSheets[]): number[] {
+  const own = papers.map((paper) => paper.target);
+  const left = Math.max(0, target - sum(own.map((one) => one ?? 0)));
+  const open = papers.map((paper, i) => (own[i] !== undefined ? 0 : paper.count));
+  const weights = sum(open) > 0 ? open : papers.map((_, i) => (own[i] === undefined ? 1 : 0));
+  const shared = shareWhole(left, weights);
+  return papers.map((_, i) => own[i] ?? shared[i]);
+}
+
+/** Whole numbers that add up to `total`, as near to the weights as can be (largest remainder, first wins a tie). */
+export function shareWhole(total: number, weights: readonly number[]): number[] {
+  const all = sum(weights);
+  if (all <= 0) return weights.map(() => 0);
+  const exact = weights.map((weight) => (total * weight) / all);
+  const shares = exact.map(Math.floor);
+  const order = exact.map((value, i) => ({ i, left: value - shares[i] })).sort((one, other) => other.left - one.left || one.i - other.i);
+  for (let k = 0; k < total - sum(exact.map(Math.floor)); k++) shares[order[k % order.length].i]++;
+  return shares;
+}
+
+/** Deals the proofs out in the order B.A.T., A/P, P/P, H.C., so that the first paper gets the B.A.T. */
+function splitProofs(whole: ProofCounts, given: readonly number[], paper: number): ProofCounts {
+  const from = sum(given.slice(0, paper));
+  const to = from + given[paper];
+  const within = (start: number, count: number): number => Math.max(0, Math.min(to, start + count) - Math.max(from, start));
+  const bat = within(0, whole.bat);
+  const artists = within(whole.bat, whole.artists);
+  const printers = within(whole.bat + whole.artists, whole.printers);
+  const horsCommerce = within(whole.bat + whole.artists + whole.printers, whole.horsCommerce);
+  return { bat, artists, printers, horsCommerce, total: given[paper] };
+}
+
+const sum = (list: readonly number[]): number => list.reduce((total, one) => total + one, 0);
