@@ -15,3 +15,7 @@ export { modelBand } from './model-band.ts';
 export type { ModelBand } from './model-band.ts';
 export { readCgats, readCsv, readCxf, readReadings, readTyped } from './import/index.ts';
 export type { ReadFile, ReadPatch } from './import/index.ts';
+export { chanceAlike, chanceInWords, chanceMet, errorBand, foresee } from './foresight.ts';
+export type { Foresight, ForesightAsk, ForesightLayer } from './foresight.ts';
+export { rankOrders } from './orders/rank.ts';
+export type { OrderAsk, OrderLayer, OrderRanking, OrderValues, OrderWishes, RankedOrder } from './orders/rank.ts';

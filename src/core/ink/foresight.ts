@@ -1,0 +1,143 @@
+import { BANDS, deltaE00, deltaE00Of, labFromXyz, xyzAt, type Lab, type Spectrum } from '../colour/index.ts';
+import { seeded } from '../random.ts';
+import { filmOf } from './film.ts';
+import { cloudPoint, shifted } from './jitter.ts';
+import { modelBand } from './model-band.ts';
+import { overlapSpectra } from './overlaps.ts';
+import type { Ink, ReadingKind, Surface } from './types.ts';
+
+export interface ForesightLayer {
+  readonly ink: Ink;
+  readonly strength: number;
+  readonly deposit: number;
+  /** Relative standard deviation of the film from pull to pull; hand pulls 0.1..0.2 (OPTICS section 6). */
+  readonly depositSpread?: number;
+  /** Relative error of the strength by weighing and pouring. */
+  readonly strengthSpread?: number;
+  /** Doubt of the ink's reading, ΔE00. */
+  readonly readingSigma?: number;
+}
+
+export interface ForesightAsk {
+  readonly paper: Spectrum;
+  readonly surface: Surface;
+  /** First down first, at most 8. */
+  readonly layers: readonly ForesightLayer[];
+  /** The worst kind of reading among paper and inks: sets the model's own error. */
+  readonly worstReading: ReadingKind;
+  readonly paperSigma?: number;
+  readonly samples?: number;
+  readonly seed: number;
+}
+
+export interface Foresight {
+  readonly samples: number;
+  /** Overlaps, 2^N. */
+  readonly overlaps: number;
+  /** Without any error: three per overlap. */
+  readonly lab: Float64Array;
+  /** ΔE00 from that within which two thirds of prints fall, per overlap. */
+  readonly usual: Float64Array;
+  /** The same for nineteen in twenty. */
+  readonly wide: Float64Array;
+  /** Every sample: samples × overlaps × 3. */
+  readonly clouds: Float64Array;
+  readonly note: string;
+}
+
+const usualDepositSpread = 0.15;
+const usualStrengthSpread = 0.03;
+
+/**
+ * Foresees every overlap with its error band, by seeded sampling of what may go wrong: readings, deposit, strength and
+ * the model itself. Within one sample all overlaps share their layers' films, as on one sheet.
+ */
+export function foresee(ask: ForesightAsk): Foresight {
+  const samples = ask.samples ?? 200;
+  const n = 1 << ask.layers.length;
+  const random = seeded(ask.seed);
+  const lab = labsOf(overlapSpectra(ask.paper, ask.layers.map((l) => filmOf(l.ink, l.strength, l.deposit)), ask.surface));
+  const clouds = new Float64Array(samples * n * 3);
+  const model = Array.from({ length: ask.layers.length + 1 }, (_, count) => modelBand(ask.worstReading, count));
+  for (let s = 0; s < samples; s++) {
+    const films = ask.layers.map((l) => {
+      const spread = l.depositSpread ?? usualDepositSpread, weighing = l.strengthSpread ?? usualStrengthSpread;
+      const deposit = l.deposit * Math.exp(spread * random.normal() - (spread * spread) / 2);
+      const strength = Math.min(1, l.strength * Math.exp(weighing * random.normal()));
+      return filmOf(l.ink, strength, deposit);
+    });
+    const doubts = ask.layers.map((l) => ({ point: cloudPoint(random), sigma: l.readingSigma ?? 0.3 }));
+    const paperDoubt = { point: cloudPoint(random), sigma: ask.paperSigma ?? 0.3 };
+    const spectra = overlapSpectra(ask.paper, films, ask.surface);
+    for (let code = 0; code < n; code++) {
+      let colour: Lab = labFromXyz(xyzAt(spectra, code * BANDS));
+      let layers = 0;
+      for (let i = 0; i < doubts.length; i++) {
+        if (!(code & (1 << i))) continue;
+        layers++;
+        colour = shifted(colour, doubts[i].point, doubts[i].sigma);
+      }
+      // The paper's own doubt shows less the more ink lies on it.
+      colour = shifted(colour, paperDoubt.point, paperDoubt.sigma / (1 + layers));
+      // Bare paper and a single ink are as read; only what is foreseen carries the model's error.
+      if (layers > 1) colour = shifted(colour, cloudPoint(random), model[layers].usual);
+      clouds.set(colour, (s * n + code) * 3);
+    }
+  }
+  const usual = new Float64Array(n), wide = new Float64Array(n);
+  const off = new Float64Array(samples);
+  for (let code = 0; code < n; code++) {
+    for (let s = 0; s < samples; s++) {
+      const at = (s * n + code) * 3;
+      off[s] = deltaE00Of(lab[code * 3], lab[code * 3 + 1], lab[code * 3 + 2], clouds[at], clouds[at + 1], clouds[at + 2]);
+    }
+    off.sort();
+    usual[code] = off[Math.min(samples - 1, Math.floor(samples * 0.68))];
+    wide[code] = off[Math.min(samples - 1, Math.floor(samples * 0.95))];
+  }
+  return { samples, overlaps: n, lab, usual, wide, clouds, note: `${samples} seeded samples of readings, deposit and strength. ${model[Math.min(3, ask.layers.length)].note}` };
+}
+
+/** The band of one overlap; `foresee` gives all at once and for less. */
+export function errorBand(ask: ForesightAsk & { readonly code: number }): { readonly usual: number; readonly wide: number; readonly note: string } {
+  const all = foresee(ask);
+  return { usual: all.usual[ask.code], wide: all.wide[ask.code], note: all.note };
+}
+
+/** How likely two overlaps of one sheet look the same (ΔE00 below 2), 0..1. */
+export function chanceAlike(foresight: Foresight, codeA: number, codeB: number, within = 2): number {
+  const { clouds, overlaps, samples } = foresight;
+  let alike = 0;
+  for (let s = 0; s < samples; s++) {
+    const a = (s * overlaps + codeA) * 3, b = (s * overlaps + codeB) * 3;
+    if (deltaE00Of(clouds[a], clouds[a + 1], clouds[a + 2], clouds[b], clouds[b + 1], clouds[b + 2]) < within) alike++;
+  }
+  return alike / samples;
+}
+
+/** How likely an overlap comes within so much of a wanted colour, 0..1. */
+export function chanceMet(foresight: Foresight, code: number, wanted: Lab, within: number): number {
+  let met = 0;
+  for (let s = 0; s < foresight.samples; s++) {
+    const at = (s * foresight.overlaps + code) * 3;
+    const c = foresight.clouds;
+    if (deltaE00([c[at], c[at + 1], c[at + 2]], wanted) <= within) met++;
+  }
+  return met / foresight.samples;
+}
+
+/** A chance in words that a printmaker would say. */
+export function chanceInWords(chance: number): string {
+  if (chance >= 0.95) return 'almost surely';
+  if (chance >= 0.75) return 'likely';
+  if (chance >= 0.45) return 'as likely as not';
+  if (chance >= 0.15) return 'unlikely';
+  return 'hardly';
+}
+
+function labsOf(spectra: Float64Array): Float64Array {
+  const n = spectra.length / BANDS;
+  const out = new Float64Array(n * 3);
+  for (let i = 0; i < n; i++) out.set(labFromXyz(xyzAt(spectra, i * BANDS)), i * 3);
+  return out;
+}
