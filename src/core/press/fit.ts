@@ -70,14 +70,7 @@ export function fitScreen(input: FitInput): ScreenFit {
     imageMm: grow(frame, strokeAxis, -studioDefaults.leastBladeEndMm, -studioDefaults.leastWellMm),
   };
   const remedies = tooSmall || short ? remediesFor(input, imageAtMm, margins, wouldFit.frameInsideMm, tooSmall) : [];
-  for (const margin of margins) {
-    if (margin.missingMm <= 0) continue;
-    const bad = margin.mm < margin.leastMm;
-    problems.push(problem(bad ? 'error' : 'warning', bad ? 'screen-too-small' : 'screen-tight', `screen ${margin.side}`,
-      margin.mm < 0 ? `The image reaches ${mm(-margin.mm)} past the inside of the frame at the ${margin.side}.`
-        : `At the ${margin.side} (${margin.role}) there are ${mm(margin.mm)} between image and frame; ${mm(bad ? margin.leastMm - margin.mm : margin.missingMm)} are missing${bad ? ' at least' : ' to print at ease'}.`,
-      remedies[0]?.text ?? ''));
-  }
+  problems.push(...marginProblems(margins, remedies[0]?.text ?? ''));
   const verdict = problems.some((one) => one.severity === 'error') ? 'no' : problems.length > 0 ? 'tight' : 'holds';
   return { verdict, imageAtMm, strokeAxis, margins, squeegee, wouldFit, remedies, problems };
 }
@@ -95,6 +88,20 @@ function marginsOf(frame: SizeMm, image: SizeMm, at: SizeMm, stroke: 'x' | 'y'):
     const well = axis === stroke;
     const wantedMm = well ? studioDefaults.wellMm : studioDefaults.bladeEndMm;
     return { side, role: well ? 'ink well' : 'blade end', mm: gap, wantedMm, leastMm: well ? studioDefaults.leastWellMm : studioDefaults.leastBladeEndMm, missingMm: Math.max(0, wantedMm - gap) };
+  });
+}
+
+/** One message for each amount that is missing: opposite margins of a centred image miss the same. */
+function marginProblems(margins: readonly Margin[], advice: string): Problem[] {
+  const short = margins.filter((margin) => margin.missingMm > 0);
+  const same = (one: Margin, other: Margin): boolean => one.role === other.role && Math.abs(one.mm - other.mm) < 0.05;
+  return short.filter((margin, i) => short.findIndex((one) => same(one, margin)) === i).map((margin) => {
+    const sides = short.filter((one) => same(one, margin)).map((one) => one.side).join(' and ');
+    const bad = margin.mm < margin.leastMm;
+    return problem(bad ? 'error' : 'warning', bad ? 'screen-too-small' : 'screen-tight', `screen ${sides}`,
+      margin.mm < 0 ? `The image reaches ${mm(-margin.mm)} past the inside of the frame (${sides}).`
+        : `Between image and frame there are ${mm(margin.mm)} (${sides}, ${margin.role}); ${mm(bad ? margin.leastMm - margin.mm : margin.missingMm)} are missing${bad ? ' at least' : ' to print at ease'}.`,
+      advice);
   });
 }
 

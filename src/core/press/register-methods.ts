@@ -1,0 +1,38 @@
+export type RegisterMethod = 'stops' | 'hinged-sheet' | 'pins' | 'by-eye';
+
+export interface MethodTolerance {
+  readonly id: string;
+  readonly method: RegisterMethod;
+  readonly name: string;
+  readonly edge: 'cut' | 'torn' | 'any';
+  /** ± mm, held nineteen times in twenty; from a careful to a hasty hand. */
+  readonly toleranceMm: readonly [number, number];
+}
+
+/** common practice throughout: replace by the studio's own measurement (`readTestSheets`). By eye: our guess, wide. */
+export const registerMethods: readonly MethodTolerance[] = [
+  { id: 'stops-torn', method: 'stops', edge: 'torn', name: 'Three stops, torn or deckle edge', toleranceMm: [1, 1.5] },
+  { id: 'stops-cut', method: 'stops', edge: 'cut', name: 'Three stops, cut edge', toleranceMm: [0.5, 1] },
+  { id: 'hinged-sheet', method: 'hinged-sheet', edge: 'any', name: 'Hinged clear sheet', toleranceMm: [0.3, 0.5] },
+  { id: 'pins', method: 'pins', edge: 'any', name: 'Punched pins', toleranceMm: [0.2, 0.3] },
+  { id: 'by-eye', method: 'by-eye', edge: 'any', name: 'Marks by eye', toleranceMm: [1, 2] },
+];
+
+/** Two standard deviations hold nineteen times in twenty. */
+export const sigmasInTolerance = 2;
+
+export interface RegisterSigma {
+  /** Standard deviation of one layer's place on the sheet, mm. */
+  readonly sigmaMm: number;
+  readonly toleranceMm: number;
+  readonly measured: boolean;
+  readonly text: string;
+}
+
+/** How far off one layer falls: the studio's own σ if it has one, else the middle of the table. */
+export function sigmaOf(method: RegisterMethod, edge: 'cut' | 'torn', ownSigmaMm?: number): RegisterSigma {
+  if (ownSigmaMm !== undefined) return { sigmaMm: ownSigmaMm, toleranceMm: ownSigmaMm * sigmasInTolerance, measured: true, text: `measured here: σ ${ownSigmaMm.toFixed(2)} mm` };
+  const row = registerMethods.find((one) => one.method === method && (one.edge === 'any' || one.edge === edge))!;
+  const toleranceMm = (row.toleranceMm[0] + row.toleranceMm[1]) / 2;
+  return { sigmaMm: toleranceMm / sigmasInTolerance, toleranceMm, measured: false, text: `${row.name}: ± ${row.toleranceMm[0]} to ${row.toleranceMm[1]} mm, common practice; print a test sheet to know your own` };
+}
