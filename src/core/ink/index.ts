@@ -19,3 +19,16 @@ export { chanceAlike, chanceInWords, chanceMet, errorBand, foresee } from './for
 export type { Foresight, ForesightAsk, ForesightLayer } from './foresight.ts';
 export { rankOrders } from './orders/rank.ts';
 export type { OrderAsk, OrderLayer, OrderRanking, OrderValues, OrderWishes, RankedOrder } from './orders/rank.ts';
+export { findRecipe } from './recipe/find.ts';
+export type { Pot, Recipe, RecipeAsk, RecipesFound } from './recipe/find.ts';
+export { additionProblems, mixBatch, retarderLimits, runGrams, strengthenGrams, weakenGrams, wholeParts } from './recipe/batch.ts';
+export type { Batch, BatchAsk, BatchPart } from './recipe/batch.ts';
+export { correctPot } from './pot/correct.ts';
+export type { PotAsk, PotContent, PotCorrection, PotRound, ShelfPot } from './pot/correct.ts';
+export { picturesOfComplaint } from './pot/complaint.ts';
+export type { Complaint } from './pot/complaint.ts';
+export { matchAgain } from './pot/again.ts';
+export type { AgainAsk, MatchedAgain, RecordedPart } from './pot/again.ts';
+export { darkestOf, learn } from './learn/learn.ts';
+export type { LearnAsk, Learned, Priors, ProofObservation } from './learn/learn.ts';
+export type { LearnLayer, PressState } from './learn/model.ts';

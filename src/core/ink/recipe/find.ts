@@ -1,0 +1,158 @@
+import { chromaOf, hueDegOf, labFromXyz, xyzAt, type Lab, type Spectrum } from '../../colour/index.ts';
+import { fail } from '../../problem.ts';
+import { internal, measured } from '../surface.ts';
+import { addFilm } from '../film.ts';
+import type { Film, Ink, Surface } from '../types.ts';
+import { fitShares, type Fit } from './fit.ts';
+import { mixer, type Mixer } from './target.ts';
+
+export interface Pot {
+  readonly id: string;
+  readonly name: string;
+  readonly ink: Ink;
+  /** Volume share that must not be exceeded (a pigment that floods, a rule of the studio). */
+  readonly mostShare?: number;
+}
+
+export interface RecipeAsk {
+  readonly wanted: Lab;
+  /** Measured. */
+  readonly paper: Spectrum;
+  /** Films already printed, first down first. */
+  readonly under?: readonly Film[];
+  readonly surface: Surface;
+  readonly pots: readonly Pot[];
+  /** What the rest of the pot is; clear base when left out. */
+  readonly base?: Ink;
+  readonly deposit?: number;
+  /** Share of the pot that goes to retarder and other additions (see `additionProblems`). */
+  readonly additions?: number;
+  /** Pots at most; 3 when left out, 4 at most. */
+  readonly mostPots?: number;
+  /** ΔE00 that is near enough to stop adding pots. */
+  readonly nearEnough?: number;
+}
+
+export interface Recipe {
+  readonly parts: readonly { readonly id: string; readonly name: string; readonly share: number }[];
+  /** Volume share of base and additions. */
+  readonly restShare: number;
+  readonly lab: Lab;
+  readonly deltaE: number;
+}
+
+export interface RecipesFound {
+  /** The one to mix: fewest pots that come near enough, or nearest. */
+  readonly best: Recipe;
+  /** The nearest with one pot, with two, …; more pots only where they come nearer. */
+  readonly byPots: readonly Recipe[];
+  /** Why it can't get nearer, in words; empty when it is near enough. */
+  readonly why: readonly string[];
+}
+
+/** A second pot must be worth opening: it has to come nearer by this much (common practice: a difference just seen side by side is about 1). */
+const worthAPot = 0.3;
+const leastShare = 0.002;
+
+/**
+ * The best recipe for a wanted colour over what is printed already, fewest pots first.
+ * @throws ProblemError when there is no pot to mix from
+ */
+export function findRecipe(ask: RecipeAsk): RecipesFound {
+  const nearEnough = ask.nearEnough ?? 1;
+  const usable = ask.pots.map((_, i) => i);
+  if (usable.length === 0) fail('no-pots', 'inks', 'There is no pot to mix from.', 'Add the inks at hand.');
+  const most = 1 - (ask.additions ?? 0);
+  const ground = (ask.under ?? []).reduce(addFilm, internal(ask.paper, ask.surface));
+  const mix = mixer(ask.pots.map((p) => p.ink), ground, ask.surface, ask.deposit ?? 1, ask.base);
+  const mostPots = Math.min(4, ask.mostPots ?? 3, usable.length);
+  const byPots: Recipe[] = [];
+  const fits = new Map<string, Fit>();
+  for (let count = 1; count <= mostPots; count++) {
+    let best: { pots: readonly number[]; fit: Fit } | undefined;
+    for (const pots of combinations(usable, count)) {
+      const fit = bestFit(mix, pots, ask, most, fits);
+      fits.set(pots.join(), fit);
+      if (!best || fit.deltaE < best.fit.deltaE - 1e-9) best = { pots, fit };
+    }
+    const recipe = recipeOf(ask, best!.pots, best!.fit);
+    const before = byPots[byPots.length - 1];
+    if (!before || recipe.deltaE < before.deltaE - worthAPot) byPots.push(recipe);
+    if (byPots[byPots.length - 1].deltaE <= Math.min(nearEnough, worthAPot)) break;
+  }
+  const best = byPots.find((r) => r.deltaE <= nearEnough) ?? byPots[byPots.length - 1];
+  const bare = labFromXyz(xyzAt(measured(ground, ask.surface), 0));
+  return { best, byPots, why: best.deltaE <= nearEnough ? [] : reasons(ask, best, bare, most) };
+}
+
+function bestFit(mix: Mixer, pots: readonly number[], ask: RecipeAsk, most: number, known: ReadonlyMap<string, Fit>): Fit {
+  const starts: number[][] = [];
+  if (pots.length === 1) for (const s of [0.01, 0.05, 0.2, 0.6]) starts.push([s]);
+  else {
+    // From the best of each smaller choice, with a little of the one that is new.
+    for (let skip = 0; skip < pots.length; skip++) {
+      const fit = known.get(pots.filter((_, i) => i !== skip).join());
+      if (!fit) continue;
+      const start = [...fit.shares];
+      start.splice(skip, 0, 0.03);
+      starts.push(start);
+    }
+    starts.sort((a, b) => a.length - b.length);
+    starts.push(pots.map(() => 0.1 / pots.length));
+  }
+  let best: Fit | undefined;
+  for (const start of starts) {
+    const fit = fitShares(limited(mix, pots, ask), pots, start, most, ask.wanted);
+    if (!best || fit.deltaE < best.deltaE) best = fit;
+    if (best.deltaE < 0.02) break;
+  }
+  return capped(pots, best!, ask);
+}
+
+/** Pots with a limit of their own: shares above it count as if at it, and `capped` writes them back. */
+function limited(mix: Mixer, pots: readonly number[], ask: RecipeAsk): Mixer {
+  if (!pots.some((p) => ask.pots[p].mostShare !== undefined)) return mix;
+  return { labInto: (shares, which, out) => mix.labInto(Array.from({ length: which.length }, (_, i) => Math.min(shares[i], ask.pots[which[i]].mostShare ?? 1)), which, out) };
+}
+
+function capped(pots: readonly number[], fit: Fit, ask: RecipeAsk): Fit {
+  if (!pots.some((p, i) => fit.shares[i] > (ask.pots[p].mostShare ?? 1))) return fit;
+  return { ...fit, shares: fit.shares.map((s, i) => Math.min(s, ask.pots[pots[i]].mostShare ?? 1)) };
+}
+
+function recipeOf(ask: RecipeAsk, pots: readonly number[], fit: Fit): Recipe {
+  const parts = pots.map((p, i) => ({ id: ask.pots[p].id, name: ask.pots[p].name, share: fit.shares[i] })).filter((p) => p.share >= leastShare / 10);
+  parts.sort((a, b) => b.share - a.share);
+  return { parts, restShare: 1 - parts.reduce((sum, p) => sum + p.share, 0), lab: fit.lab, deltaE: fit.deltaE };
+}
+
+function reasons(ask: RecipeAsk, best: Recipe, bare: Lab, most: number): string[] {
+  const out: string[] = [];
+  const [l, c] = [best.lab[0] - ask.wanted[0], chromaOf(best.lab) - chromaOf(ask.wanted)];
+  const full = best.restShare <= 1 - most + 0.005;
+  const covers = ask.pots.some((p) => p.ink.s.some((v) => v > 0.3));
+  if (bare[0] < ask.wanted[0] - 0.5 && !covers) {
+    out.push(`What lies there already is darker (L ${bare[0].toFixed(0)}) than the colour wanted (L ${ask.wanted[0].toFixed(0)}); a clear ink only darkens. Print it before the dark layers, or use an ink that covers.`);
+  } else if (l < -1) out.push(`Every recipe of that hue comes out darker by L ${(-l).toFixed(1)}: what lies below shows through.`);
+  if (full && l > 0.5) out.push(`Even without any base the ink is too weak by L ${l.toFixed(1)}: print it twice, or through a coarser mesh.`);
+  if (c < -1) out.push(`The pots at hand are duller in that hue by a chroma of ${(-c).toFixed(1)}; a cleaner ink of hue ${hueDegOf(ask.wanted).toFixed(0)}° would be needed.`);
+  if (c > 1) out.push(`The result stays more colourful than wanted by a chroma of ${c.toFixed(1)}: what lies below, or the only fitting pot, brings it in.`);
+  for (const part of best.parts) {
+    const limit = ask.pots.find((p) => p.id === part.id)?.mostShare;
+    if (limit !== undefined && part.share > limit - 1e-3) out.push(`${part.name} is at its limit of ${Math.round(limit * 100)} %.`);
+  }
+  if (out.length === 0) out.push(`The hue lies between the pots at hand; the nearest is off by ${Math.abs(turn(hueDegOf(best.lab) - hueDegOf(ask.wanted))).toFixed(0)}° of hue.`);
+  return out;
+}
+
+function turn(deg: number): number {
+  return ((deg + 540) % 360) - 180;
+}
+
+function* combinations(items: readonly number[], count: number, from = 0): Generator<number[]> {
+  if (count === 0) {
+    yield [];
+    return;
+  }
+  for (let i = from; i <= items.length - count; i++) for (const rest of combinations(items, count - 1, i + 1)) yield [items[i], ...rest];
+}
