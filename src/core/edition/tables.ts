@@ -1,0 +1,46 @@
+import type { RecordFacts } from './record.ts';
+import type { MarkKind, NumberedEdition, NumberedSheet } from './numbering.ts';
+
+/** One label for the back of a sheet or its sleeve. */
+export interface Label {
+  readonly sheetId: string;
+  readonly lines: readonly string[];
+}
+
+/** Labels for everything that is signed, in the order of kinds and numbers. */
+export function labelsFor(facts: RecordFacts, edition: NumberedEdition): Label[] {
+  const order: readonly MarkKind[] = ['edition', 'varied', 'artists', 'bat', 'printers', 'hors-commerce', 'state', 'colour-trial', 'cancellation'];
+  const rank = (one: NumberedSheet): number => order.indexOf(one.kind);
+  return edition.sheets.filter((one) => rank(one) >= 0)
+    .map((one, i) => ({ one, i }))
+    .sort((a, b) => rank(a.one) - rank(b.one) || a.one.sheet.paper.localeCompare(b.one.sheet.paper, 'en') || (a.one.number ?? 0) - (b.one.number ?? 0) || a.i - b.i)
+    .map(({ one }) => ({
+      sheetId: one.sheet.id,
+      lines: [
+        `${facts.title}${facts.year ? `, ${facts.year}` : ''}`, facts.artist ?? '', one.text,
+        `Screenprint, ${facts.imageSize}, on ${facts.papers.find((paper) => paper.id === one.sheet.paper)?.name ?? one.sheet.paper}`,
+      ].filter((line) => line !== ''),
+    }));
+}
+
+/** The register of sheets, head row first: every sheet with its life, signed or not. */
+export function registerRows(facts: RecordFacts, edition: NumberedEdition): string[][] {
+  const head = ['sheet', 'paper', 'written', 'kind', 'number', 'of', 'runs', 'faults', 'signed on', 'owner', 'note'];
+  return [head, ...edition.sheets.map((one) => [
+    one.sheet.id, facts.papers.find((paper) => paper.id === one.sheet.paper)?.name ?? one.sheet.paper, one.text, one.kind, one.number === null ? '' : String(one.number), one.of === null ? '' : String(one.of),
+    one.sheet.runs.join(' '), one.sheet.faults.map((fault) => `${fault.run}: ${fault.fault}`).join('; '), '', '', '',
+  ])];
+}
+
+/**
+ * Rows as CSV after RFC 4180: CRLF, quotes doubled. A text cell that a spreadsheet would take for a formula gets an
+ * apostrophe in front, so that a title can't run as one.
+ */
+export function writeCsv(rows: readonly (readonly string[])[]): string {
+  return rows.map((row) => `${row.map(cell).join(',')}\r\n`).join('');
+}
+
+function cell(text: string): string {
+  const safe = /^[=+\-@\t\r]/.test(text) && !/^-?\d+([.,]\d+)?$/.test(text) ? `'${text}` : text;
+  return /[",\r\n]/.test(safe) ? `"${safe.replace(/"/g, '""')}"` : safe;
+}
