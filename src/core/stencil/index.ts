@@ -1,0 +1,10 @@
+/** What a knife can cut: stencils from cuts, what holds them together, and the proof. */
+export { makeStencil } from './make-stencil.ts';
+export { certify } from './certificate.ts';
+export { defaultMaterials } from './materials.ts';
+export type { Material } from './materials.ts';
+export { cornersOf, defaultRates, knifeWork } from './knife.ts';
+export type { Corner } from './knife.ts';
+export type {
+  Bridge, BridgePin, Certificate, CostRaster, Fault, Island, KnifeRates, KnifeWork, LoosePiece, NoBridge, PointMm, Stencil, StencilRequest,
+} from './types.ts';

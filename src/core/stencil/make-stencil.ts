@@ -1,0 +1,239 @@
+import { boxRegion, common, emptyRegion, parts, regionArea, regionBox, ringArea, strip, takeAway, unite } from '../form/index.ts';
+import type { Box, Grid, Region } from '../form/index.ts';
+import { problem } from '../problem.ts';
+import type { Problem } from '../problem.ts';
+import { bridgeGround, findStrips, sampleCost, thinOut } from './bridges.ts';
+import type { Strip } from './bridges.ts';
+import { borderMm, judge, paperMask, pixelMm, surveyOpenings, surveyPaper, workingGrid, workingMmPerPx } from './certificate.ts';
+import { knifeWork } from './knife.ts';
+import { labelParts } from './label.ts';
+import type { ThinPlace } from './survey.ts';
+import type { Bridge, Certificate, CostRaster, Island, LoosePiece, PointMm, Stencil, StencilRequest } from './types.ts';
+
+/** Rings smaller than this come from rounding, not from a drawing. */
+const crumbMm2 = 0.1;
+const mostRounds = 7;
+
+/** One stencil of a cut: what stays, what prints, what holds it together, and the proof that it does. Deterministic. */
+export function makeStencil(request: StencilRequest): Stencil {
+  const { side, material, islands: wish } = request;
+  const place = request.place ?? 'stencil';
+  const problems: Problem[] = [];
+  const aperture = 'rings' in request.aperture ? request.aperture : boxRegion(request.aperture);
+  const sheet = enough(request.sheet, regionBox(aperture), material.leastBridgeMm, place, problems);
+  const openings0 = withoutCrumbs(side === 'window' ? common(request.shape, aperture) : takeAway(aperture, request.shape));
+  if (!openings0.rings.length) {
+    problems.push(problem('error', 'stencil-prints-nothing', place, side === 'window' ? 'No part of the cut lies inside the image; nothing would print.' : 'The piece covers the whole image; nothing would print.', 'Move the form into the image, or make it another size.'));
+    return blank(request, sheet, problems);
+  }
+  const sheetRegion = boxRegion(sheet);
+  const found = parts(takeAway(sheetRegion, openings0));
+  const frameAt = found.findIndex((part) => touches(regionBox(part), sheet));
+  const frame = found[frameAt];
+  const sorted = sortIslands(found.filter((_, i) => i !== frameAt), wish, material.leastBridgeMm, place, problems);
+  const loose = sorted.filter((i) => i.handled === 'loose').map((i) => i.region);
+  const held = sorted.filter((i) => i.handled === 'bridged').map((i) => i.region);
+  const pinned: Strip[] = (request.pins ?? []).map((pin) => pinnedStrip(pin.fromMm, pin.toMm, pin.widthMm ?? material.leastBridgeMm));
+  const start = unite([frame, ...held, ...loose, ...pinned.map((s) => s.region)]);
+
+  const grid = workingGrid(regionBox(openings0), borderMm(material));
+  const settled = settle(start, sheet, grid, request, loose.length);
+  const { paper } = settled;
+  const prints = takeAway(aperture, paper);
+  const bridges = nameBridges([...pinned, ...settled.strips], pinned.length, openings0, request.cost);
+  const loosePieces = loose.map((region, i): LoosePiece => ({ number: i + 1, region, at: innerPoint(region), areaMm2: regionArea(region) }));
+  const cutLines: Region = { rings: paper.rings.filter((ring) => !isSheetRing(ring, sheet)) };
+  const cutOuts = prints.rings.filter((ring) => ringArea(ring) > 0).length;
+  report(settled, prints, place, material.name, problems);
+  return {
+    side, sheet, paper, prints, islands: sorted, bridges, loosePieces, cutLines,
+    certificate: settled.certificate,
+    knife: knifeWork(cutLines, cutOuts + loosePieces.length, request.rates),
+    problems,
+  };
+}
+
+interface Settled {
+  readonly paper: Region;
+  readonly strips: readonly Strip[];
+  readonly thickened: readonly PointMm[];
+  readonly widened: readonly PointMm[];
+  readonly certificate: Certificate;
+}
+
+/** Bridges and mends in rounds until the outline passes, or mending gets nowhere. */
+function settle(start: Region, sheet: Box, grid: Grid, request: StencilRequest, looseCount: number): Settled {
+  const { material } = request;
+  // A little over the least width, so that what is added passes the judge, who is on the safe side by a pixel.
+  const bridgeMm = material.leastBridgeMm + 1.5 * grid.mmPerPx, openingMm = material.leastOpeningMm + 1.5 * grid.mmPerPx;
+  let paper = start;
+  const strips: Strip[] = [];
+  const thickened: PointMm[] = [], widened: PointMm[] = [];
+  for (let round = 0; ; round++) {
+    const mask = paperMask(paper, sheet, grid);
+    const found = labelParts(mask, grid.width, grid.height, 1, false);
+    const survey = surveyPaper(mask, grid, material);
+    const last = round >= mostRounds;
+    if (!last && (found.count > 1 + looseCount || survey.cores > found.count || (looseCount === 0 && survey.cores > 1))) {
+      const ground = bridgeGround(mask, grid, found, survey, bridgeMm, request.cost, request.forbidden ?? [], request.islands !== 'loose');
+      const added = findStrips(ground, bridgeMm, request.cost === undefined);
+      if (added.length) {
+        strips.push(...added.filter((s) => s.crosses));
+        thickened.push(...added.filter((s) => !s.crosses).map((s) => s.from));
+        paper = unite([paper, ...added.map((s) => s.region)]);
+        continue;
+      }
+    }
+    if (!last && survey.thin.length) {
+      thickened.push(...survey.thin.map((t) => pixelMm(t.at, grid)));
+      paper = unite([paper, ...survey.thin.map((t) => along(t, grid, bridgeMm))]);
+      continue;
+    }
+    const openings = surveyOpenings(mask, grid, material);
+    if (!last && openings.thin.length) {
+      widened.push(...openings.thin.map((t) => pixelMm(t.at, grid)));
+      paper = takeAway(paper, unite(openings.thin.map((t) => along(t, grid, openingMm))));
+      continue;
+    }
+    return { paper, strips, thickened, widened, certificate: judge(grid, found, survey, openings, material, looseCount) };
+  }
+}
+
+/** A strip along the middle of a thin place. */
+function along(thin: ThinPlace, grid: Grid, widthMm: number): Region {
+  const points = thinOut(thin.path.flatMap((p) => pixelMm(p, grid)), grid.mmPerPx);
+  if (points.length < 4) points.push(points[0] + 0.01, points[1]);
+  return strip(points, widthMm, 'round');
+}
+
+function sortIslands(found: readonly Region[], wish: StencilRequest['islands'], leastMm: number, place: string, problems: Problem[]): Island[] {
+  let tooSmall = 0;
+  const islands = found.map((region): Island => {
+    const areaMm2 = regionArea(region);
+    if (wish === 'drop') return { region, areaMm2, handled: 'dropped' };
+    if (wish === 'bridge' && areaMm2 < 0.5 * leastMm * leastMm) {
+      tooSmall++;
+      return { region, areaMm2, handled: 'dropped' };
+    }
+    return { region, areaMm2, handled: wish === 'loose' ? 'loose' : 'bridged' };
+  });
+  if (tooSmall) {
+    problems.push(problem('warning', 'stencil-island-too-small', place, `${tooSmall === 1 ? 'One island is' : `${tooSmall} islands are`} smaller than a bridge; ink will print there.`, 'Make the form larger, or lay the islands as loose pieces.'));
+  }
+  return islands;
+}
+
+function pinnedStrip(fromMm: PointMm, toMm: PointMm, widthMm: number): Strip {
+  const line = [...fromMm, ...toMm];
+  return { region: strip(line, widthMm, 'round'), widthMm, line, from: fromMm, to: toMm, crosses: true };
+}
+
+/** Each bridge's part of the openings, numbered from top to bottom. */
+function nameBridges(strips: readonly Strip[], pinnedCount: number, openings: Region, cost: CostRaster | undefined): Bridge[] {
+  if (!strips.length) return [];
+  const shares: Region[][] = strips.map(() => []);
+  for (const part of parts(common(unite(strips.map((s) => s.region)), openings))) {
+    const box = regionBox(part);
+    const at: PointMm = [(box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2];
+    let best = 0, least = Infinity;
+    strips.forEach((s, i) => {
+      const d = distanceToLine(at, s.line);
+      if (d < least) {
+        least = d;
+        best = i;
+      }
+    });
+    shares[best].push(part);
+  }
+  const order = strips.map((_, i) => i).sort((i, j) => strips[i].from[1] - strips[j].from[1] || strips[i].from[0] - strips[j].from[0] || i - j);
+  return order.filter((i) => shares[i].length > 0).map((i, k) => {
+    const region: Region = { rings: shares[i].flatMap((part) => part.rings) };
+    return {
+      id: `b${k + 1}`, from: strips[i].from, to: strips[i].to, widthMm: strips[i].widthMm, region,
+      areaMm2: regionArea(region), pinned: i < pinnedCount,
+      ...(cost ? { costDeltaE: meanCost(region, cost) } : {}),
+    };
+  });
+}
+
+function meanCost(region: Region, cost: CostRaster): number {
+  const box = regionBox(region);
+  const grid = workingGrid(box, 0);
+  const inside = paperMask(region, box, grid);
+  const values = sampleCost(cost, grid);
+  let sum = 0, n = 0;
+  for (let p = 0; p < inside.length; p++) {
+    if (inside[p]) {
+      sum += values[p];
+      n++;
+    }
+  }
+  return n ? sum / n : 0;
+}
+
+function distanceToLine(at: PointMm, line: readonly number[]): number {
+  let least = Infinity;
+  for (let i = 0; i + 3 < line.length; i += 2) {
+    const dx = line[i + 2] - line[i], dy = line[i + 3] - line[i + 1];
+    const length2 = dx * dx + dy * dy;
+    const t = length2 > 0 ? Math.max(0, Math.min(1, ((at[0] - line[i]) * dx + (at[1] - line[i + 1]) * dy) / length2)) : 0;
+    least = Math.min(least, Math.hypot(at[0] - line[i] - t * dx, at[1] - line[i + 1] - t * dy));
+  }
+  return least;
+}
+
+/** The middle of the broadest place, for a number that is to stand on the piece. */
+export function innerPoint(region: Region): PointMm {
+  const box = regionBox(region);
+  const step = Math.max(box.maxX - box.minX, box.maxY - box.minY) / 100;
+  const grid = workingGrid(box, 2 * step, step);
+  const mask = paperMask(region, { minX: -Infinity, minY: -Infinity, maxX: Infinity, maxY: Infinity }, grid);
+  const { distance } = surveyPaper(mask, grid, { leastBridgeMm: step, leastOpeningMm: step });
+  let best = 0;
+  for (let p = 1; p < mask.length; p++) if (mask[p] && (!mask[best] || distance[p] > distance[best])) best = p;
+  return pixelMm(best, grid);
+}
+
+function report(settled: Settled, prints: Region, place: string, materialName: string, problems: Problem[]): void {
+  const { certificate, thickened, widened } = settled;
+  const spot = ([x, y]: PointMm): string => `${x.toFixed(0)}, ${y.toFixed(0)} mm`;
+  if (thickened.length) problems.push(problem('warning', 'stencil-strengthened', place, `${thickened.length === 1 ? 'One place' : `${thickened.length} places`} of paper too thin for ${materialName.toLowerCase()} ${thickened.length === 1 ? 'was' : 'were'} made broader (first at ${spot(thickened[0])}).`, 'Look at the proof; choose a firmer material or a larger form to keep the fine parts.'));
+  if (widened.length) problems.push(problem('warning', 'stencil-widened', place, `${widened.length === 1 ? 'One opening' : `${widened.length} openings`} too narrow for the knife ${widened.length === 1 ? 'was' : 'were'} made wider (first at ${spot(widened[0])}).`, 'Look at the proof, or make the form larger.'));
+  if (!certificate.holds) {
+    const first = certificate.faults[0];
+    problems.push(problem('error', 'stencil-does-not-hold', place, `This stencil can't be cut as it is: ${certificate.faults.length} ${certificate.faults.length === 1 ? 'place' : 'places'} (first at ${spot(first.atMm)}: ${faultWords[first.kind]}).`, 'Make the form larger, take fine parts away, choose a firmer material, or lay islands as loose pieces.'));
+  }
+  if (!prints.rings.length) problems.push(problem('error', 'stencil-prints-nothing', place, 'Bridges and mends left no opening.', 'Make the form larger.'));
+}
+
+const faultWords = { neck: 'a neck too thin', 'thin-piece': 'a piece too thin all over', tongue: 'a long thin point', opening: 'an opening too narrow', apart: 'a part that nothing holds' } as const;
+
+function enough(sheet: Box, aperture: Box, least: number, place: string, problems: Problem[]): Box {
+  const wide: Box = {
+    minX: Math.min(sheet.minX, aperture.minX - least), minY: Math.min(sheet.minY, aperture.minY - least),
+    maxX: Math.max(sheet.maxX, aperture.maxX + least), maxY: Math.max(sheet.maxY, aperture.maxY + least),
+  };
+  if (wide.minX !== sheet.minX || wide.minY !== sheet.minY || wide.maxX !== sheet.maxX || wide.maxY !== sheet.maxY) {
+    problems.push(problem('warning', 'stencil-margin-too-small', place, `The sheet leaves less than ${least} mm around the image; it was made larger.`, 'Plan a wider margin of stencil around the image.'));
+  }
+  return wide;
+}
+
+function withoutCrumbs(region: Region): Region {
+  return { rings: region.rings.filter((ring) => Math.abs(ringArea(ring)) >= crumbMm2) };
+}
+
+const touches = (box: Box, sheet: Box): boolean => box.minX <= sheet.minX + 0.001 && box.minY <= sheet.minY + 0.001;
+
+function isSheetRing(ring: Float64Array, sheet: Box): boolean {
+  const box = regionBox({ rings: [ring] });
+  return touches(box, sheet) && box.maxX >= sheet.maxX - 0.001 && box.maxY >= sheet.maxY - 0.001;
+}
+
+function blank(request: StencilRequest, sheet: Box, problems: readonly Problem[]): Stencil {
+  return {
+    side: request.side, sheet, paper: boxRegion(sheet), prints: emptyRegion, islands: [], bridges: [], loosePieces: [], cutLines: emptyRegion,
+    certificate: { holds: true, pieces: 1, leastNeckMm: request.material.leastBridgeMm, leastOpeningMm: request.material.leastOpeningMm, faults: [], mmPerPx: workingMmPerPx, method: 'Nothing is cut.' },
+    knife: knifeWork(emptyRegion, 0, request.rates), problems,
+  };
+}

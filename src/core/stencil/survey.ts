@@ -1,0 +1,193 @@
+import { squaredDistance } from './edt.ts';
+import { labelParts } from './label.ts';
+
+/** A thin place of a raster shape, in pixels. */
+export interface ThinPlace {
+  readonly kind: 'neck' | 'thin-piece' | 'tongue';
+  /** Pixels along its middle, from one broad part to the next (neck) or to the tip. */
+  readonly path: readonly number[];
+  /** The pixel where it is narrowest. */
+  readonly at: number;
+  readonly widthPx: number;
+}
+
+export interface Survey {
+  /** Squared distance to the nearest pixel outside the shape. */
+  readonly distance: Int32Array;
+  /** 1 where a disc of the least width fits around the pixel. */
+  readonly core: Uint8Array;
+  readonly coreLabels: Int32Array;
+  readonly cores: number;
+  readonly thin: readonly ThinPlace[];
+}
+
+/** A thin point may be this many least radii long: a taper of about 10° and more stays a point, not a tongue. */
+const longestPoint = 12;
+
+/**
+ * Where is the shape (pixels of `mask` that are `value`) narrower than 2 · radiusPx? Discs of that width that fit are
+ * laid into it (its opening); what they leave uncovered is a point (harmless), a tongue (a long thin point), a neck
+ * (joins broad parts), or a thin piece. A shape that passes is at least 2 · radiusPx wide, measured to be on the safe side.
+ */
+export function surveyWidths(mask: Uint8Array, value: 0 | 1, width: number, height: number, radiusPx: number): Survey {
+  const n = width * height;
+  const distance = squaredDistance(mask, width, height, value);
+  const least = (radiusPx + 0.5) ** 2;
+  const core = new Uint8Array(n);
+  for (let p = 0; p < n; p++) if (mask[p] === value && distance[p] >= least) core[p] = 1;
+  const { labels: coreLabels, count: cores } = labelParts(core, width, height, 1, true);
+  const toCore = squaredDistance(core, width, height, 0);
+  const covered = (radiusPx + 1) ** 2;
+  // 1: left uncovered by the discs, not visited yet; 2: visited.
+  const left = new Uint8Array(n);
+  const seeds: number[] = [];
+  for (let p = 0; p < n; p++) {
+    if (mask[p] === value && toCore[p] > covered) {
+      left[p] = 1;
+      seeds.push(p);
+    }
+  }
+  const thin: ThinPlace[] = [];
+  for (const seed of seeds) {
+    if (left[seed] !== 1) continue;
+    const members = flood(left, seed, width, height);
+    thin.push(...judge(members, left, mask, value, distance, width, height, radiusPx));
+    for (const p of members) left[p] = 3;
+  }
+  return { distance, core, coreLabels, cores, thin };
+}
+
+/** All uncovered pixels joined with `seed` by sides or corners; marks them 2. */
+function flood(left: Uint8Array, seed: number, width: number, height: number): number[] {
+  const members = [seed];
+  left[seed] = 2;
+  for (let k = 0; k < members.length; k++) {
+    const p = members[k], x = p % width, y = (p - x) / width;
+    for (let dy = -1; dy <= 1; dy++) {
+      for (let dx = -1; dx <= 1; dx++) {
+        if (x + dx < 0 || x + dx >= width || y + dy < 0 || y + dy >= height) continue;
+        const q = p + dy * width + dx;
+        if (left[q] === 1) {
+          left[q] = 2;
+          members.push(q);
+        }
+      }
+    }
+  }
+  return members;
+}
+
+function judge(members: readonly number[], left: Uint8Array, mask: Uint8Array, value: number, distance: Int32Array, width: number, height: number, radiusPx: number): ThinPlace[] {
+  const arcs = contactArcs(members, left, mask, value, width, height);
+  if (arcs.length === 0) {
+    const a = farthest(members, members[0], width), b = farthest(members, a, width);
+    return [place('thin-piece', widestPath(members, [a], new Set([b]), distance, width), distance)];
+  }
+  if (arcs.length > 1) {
+    return arcs.slice(1).map((arc) => place('neck', widestPath(members, arcs[0], new Set(arc), distance, width), distance));
+  }
+  const tip = farthest(members, arcs[0][0], width);
+  const reach = Math.hypot((tip % width) - (arcs[0][0] % width), Math.floor(tip / width) - Math.floor(arcs[0][0] / width));
+  if (reach <= longestPoint * radiusPx) return [];
+  return [place('tongue', widestPath(members, arcs[0], new Set([tip]), distance, width), distance)];
+}
+
+function place(kind: ThinPlace['kind'], path: readonly number[], distance: Int32Array): ThinPlace {
+  let at = path[0];
+  for (const p of path) if (distance[p] < distance[at]) at = p;
+  if (kind !== 'neck') for (const p of path) if (distance[p] > distance[at]) at = p;
+  return { kind, path, at, widthPx: Math.max(1, 2 * Math.sqrt(distance[at]) - 1) };
+}
+
+/** Pixels of the covered shape that touch the uncovered part, in groups no nearer than three pixels to one another. */
+function contactArcs(members: readonly number[], left: Uint8Array, mask: Uint8Array, value: number, width: number, height: number): number[][] {
+  const contacts = new Set<number>();
+  for (const p of members) {
+    const x = p % width, y = (p - x) / width;
+    for (let dy = -1; dy <= 1; dy++) {
+      for (let dx = -1; dx <= 1; dx++) {
+        if (x + dx < 0 || x + dx >= width || y + dy < 0 || y + dy >= height) continue;
+        const q = p + dy * width + dx;
+        if (mask[q] === value && left[q] === 0) contacts.add(q);
+      }
+    }
+  }
+  const arcs: number[][] = [];
+  const reach = 2;
+  for (const first of contacts) {
+    contacts.delete(first);
+    const arc = [first];
+    for (let k = 0; k < arc.length; k++) {
+      const p = arc[k], x = p % width;
+      for (let dy = -reach; dy <= reach; dy++) {
+        for (let dx = -reach; dx <= reach; dx++) {
+          if (x + dx < 0 || x + dx >= width) continue;
+          const q = p + dy * width + dx;
+          if (contacts.delete(q)) arc.push(q);
+        }
+      }
+    }
+    arcs.push(arc);
+  }
+  return arcs;
+}
+
+function farthest(members: readonly number[], from: number, width: number): number {
+  const fx = from % width, fy = Math.floor(from / width);
+  let best = members[0], most = -1;
+  for (const p of members) {
+    const dx = (p % width) - fx, dy = Math.floor(p / width) - fy, d = dx * dx + dy * dy;
+    if (d > most) {
+      most = d;
+      best = p;
+    }
+  }
+  return best;
+}
+
+/** The path through `members` (and the end pixels) whose narrowest place is as wide as can be; shorter among equals. */
+export function widestPath(members: readonly number[], from: readonly number[], to: ReadonlySet<number>, distance: Int32Array, width: number): number[] {
+  const allowed = new Set(members);
+  for (const p of to) allowed.add(p);
+  const parent = new Map<number, number>();
+  // Buckets by squared distance, widest first: the widest front pixel is always taken next.
+  const buckets: number[][] = [];
+  let top = 0;
+  const push = (p: number, limit: number): void => {
+    const key = Math.min(distance[p], limit);
+    (buckets[key] ??= []).push(p);
+    if (key > top) top = key;
+  };
+  for (const p of from) {
+    parent.set(p, -1);
+    push(p, distance[p]);
+  }
+  let heads: number[] = [];
+  while (top >= 0) {
+    const bucket = buckets[top];
+    const head = heads[top] ?? 0;
+    if (!bucket || head >= bucket.length) {
+      top--;
+      continue;
+    }
+    heads[top] = head + 1;
+    const p = bucket[head];
+    if (to.has(p)) {
+      const path: number[] = [];
+      for (let q = p; q !== -1; q = parent.get(q) ?? -1) path.push(q);
+      heads = [];
+      return path.reverse();
+    }
+    const x = p % width, level = top;
+    for (let dy = -1; dy <= 1; dy++) {
+      for (let dx = -1; dx <= 1; dx++) {
+        if (x + dx < 0 || x + dx >= width) continue;
+        const q = p + dy * width + dx;
+        if (!allowed.has(q) || parent.has(q)) continue;
+        parent.set(q, p);
+        push(q, level);
+      }
+    }
+  }
+  return [...from.slice(0, 1)];
+}

@@ -1,0 +1,130 @@
+import type { Box, Grid, Region } from '../form/index.ts';
+import type { Problem } from '../problem.ts';
+import type { Material } from './materials.ts';
+
+export type PointMm = readonly [number, number];
+
+/** How much worse the finished print looks, in ΔE, where this layer's ink is missing. Row by row. */
+export interface CostRaster {
+  readonly grid: Grid;
+  readonly deltaE: Float32Array;
+}
+
+export interface BridgePin {
+  readonly fromMm: PointMm;
+  readonly toMm: PointMm;
+  readonly widthMm?: number;
+}
+
+export interface NoBridge {
+  readonly atMm: PointMm;
+  readonly radiusMm: number;
+}
+
+/** How fast this studio cuts. */
+export interface KnifeRates {
+  readonly metresPerMinute: number;
+  readonly secondsPerCorner: number;
+  /** Lifting out one cut-out, or setting one loose piece aside. */
+  readonly secondsPerPiece: number;
+}
+
+export interface StencilRequest {
+  /** The cut, in the place where it prints: mm from the image's top left corner. */
+  readonly shape: Region;
+  readonly side: 'window' | 'piece';
+  /** Where ink may pass at all. */
+  readonly aperture: Region | Box;
+  /** The sheet of material; larger than the aperture all round. */
+  readonly sheet: Box;
+  readonly material: Material;
+  readonly islands: 'bridge' | 'loose' | 'drop';
+  readonly pins?: readonly BridgePin[];
+  readonly forbidden?: readonly NoBridge[];
+  /** Left out: the shortest bridges. */
+  readonly cost?: CostRaster;
+  readonly rates?: KnifeRates;
+  /** Where the layer stands in the Job, for messages. */
+  readonly place?: string;
+}
+
+export interface Island {
+  readonly region: Region;
+  readonly areaMm2: number;
+  readonly handled: 'bridged' | 'loose' | 'dropped';
+  /** Dropped with a cost raster at hand: mean ΔE over the island's area. */
+  readonly costDeltaE?: number;
+}
+
+export interface Bridge {
+  /** b1, b2, … from top to bottom, then left to right. */
+  readonly id: string;
+  /** Where it leaves the paper on either side. */
+  readonly from: PointMm;
+  readonly to: PointMm;
+  readonly widthMm: number;
+  /** The ink it keeps away: its part of the opening. */
+  readonly region: Region;
+  readonly areaMm2: number;
+  /** Mean ΔE over that part, if costs were given. */
+  readonly costDeltaE?: number;
+  readonly pinned: boolean;
+}
+
+export interface LoosePiece {
+  readonly number: number;
+  readonly region: Region;
+  /** A point well inside, for its number. */
+  readonly at: PointMm;
+  readonly areaMm2: number;
+}
+
+export interface Fault {
+  /**
+   * neck: paper narrower than the least bridge between two broader parts; thin-piece: paper narrower than that all over;
+   * tongue: a long thin point of paper; opening: a cut-out narrower than the knife can cut; apart: paper nothing holds.
+   */
+  readonly kind: 'neck' | 'thin-piece' | 'tongue' | 'opening' | 'apart';
+  readonly atMm: PointMm;
+  readonly widthMm: number;
+}
+
+export interface Certificate {
+  /** One piece (loose pieces aside) with no neck and no opening under the least width. */
+  readonly holds: boolean;
+  /** Separate parts of paper, loose pieces left out: 1 when it holds. */
+  readonly pieces: number;
+  /** Necks and openings are at least this wide, ± one pixel; the narrowest fault where it does not hold. */
+  readonly leastNeckMm: number;
+  readonly leastOpeningMm: number;
+  readonly faults: readonly Fault[];
+  readonly mmPerPx: number;
+  /** How it was shown, in one sentence. */
+  readonly method: string;
+}
+
+export interface KnifeWork {
+  readonly metres: number;
+  readonly corners: number;
+  /** Cut-outs to lift and loose pieces to keep. */
+  readonly pieces: number;
+  readonly minutes: number;
+  readonly difficulty: 'easy' | 'steady' | 'fine' | 'trying' | 'hopeless';
+}
+
+export interface Stencil {
+  readonly side: 'window' | 'piece';
+  readonly sheet: Box;
+  /** What stays on the screen: the sheet with its bridges, and loose pieces. */
+  readonly paper: Region;
+  /** Where ink passes: aperture − paper. */
+  readonly prints: Region;
+  readonly islands: readonly Island[];
+  readonly bridges: readonly Bridge[];
+  readonly loosePieces: readonly LoosePiece[];
+  /** Closed knife paths; the sheet's own border is not among them. */
+  readonly cutLines: Region;
+  readonly certificate: Certificate;
+  readonly knife: KnifeWork;
+  readonly problems: readonly Problem[];
+}
