@@ -1,0 +1,83 @@
+import { useSignal, type Signal } from '@preact/signals';
+import { useEffect, useMemo } from 'preact/hooks';
+import type { Bench } from '../store/bench.ts';
+import type { Keeper } from '../store/keep.ts';
+import type { Keeping } from '../store/keeping.ts';
+import { stations } from '../stations/index.ts';
+import { ProblemList } from '../ui/ProblemList.tsx';
+import { words } from '../words/index.ts';
+import { createPrinting, openJob } from './actions.ts';
+import { Drawer, type DrawerName } from './Drawer.tsx';
+import { EmptyBench } from './EmptyBench.tsx';
+import { Header } from './Header.tsx';
+
+export interface ShellProps {
+  readonly bench: Bench;
+  readonly keeping: Keeping;
+  readonly keeper: Keeper;
+}
+
+/** The shell: header with the stations, one drawer under it at a time, and the station in use. */
+export function App({ bench, keeping, keeper, starting }: ShellProps & { readonly starting: Promise<void> }) {
+  const started = useSignal(false);
+  const station = useStation();
+  const drawer = useSignal<DrawerName | null>(null);
+  const printing = useMemo(createPrinting, []);
+  const w = words().shell;
+  useEffect(() => { void starting.finally(() => { started.value = true; }); }, []);
+  useDrop((file) => void openJob(bench, keeping, keeper, { file }));
+
+  const job = bench.job.value;
+  useEffect(() => { document.title = job ? `${job.title} · Laydown` : 'Laydown'; }, [job?.title]);
+  useEffect(() => { drawer.value = null; }, [job === null, bench.refused.value]);
+  const current = stations.find((s) => s.id === station.value) ?? stations[0];
+  const refused = bench.refused.value;
+  return (
+    <>
+      <a class="skip" href="#station" onClick={(e) => { e.preventDefault(); document.getElementById('station')?.focus(); }}>{w.skip}</a>
+      <Header bench={bench} keeping={keeping} station={current.id} drawer={drawer} printing={printing} />
+      <Drawer bench={bench} keeping={keeping} keeper={keeper} name={drawer} printing={printing} />
+      {refused && (
+        <section class="drawer" role="alert">
+          <ProblemList problems={refused} />
+          <button type="button" class="button button-small" onClick={() => bench.refuse(null)}>{w.close}</button>
+        </section>
+      )}
+      {keeping.state.value === 'other-tab' && <p class="notice" role="alert">{w.otherTab}</p>}
+      {keeping.state.value === 'denied' && <p class="notice" role="alert">{w.notKept}</p>}
+      {bench.failure.value !== null && <p class="notice" role="alert">{w.wentWrong} {bench.failure.value}</p>}
+      <main id="station" tabIndex={-1} aria-busy={bench.working.value} aria-label={job ? current.title() : w.noJob}>
+        {job ? <current.View bench={bench} /> : started.value ? <EmptyBench bench={bench} keeping={keeping} keeper={keeper} /> : <p class="opening">{w.opening}</p>}
+      </main>
+    </>
+  );
+}
+
+/** The station in the address, so that back and forward go through stations. */
+function useStation(): Signal<string> {
+  const station = useSignal(location.hash.slice(1));
+  useEffect(() => {
+    const follow = (): void => { station.value = location.hash.slice(1); };
+    addEventListener('hashchange', follow);
+    return () => removeEventListener('hashchange', follow);
+  }, []);
+  return station;
+}
+
+/** A .laydown file dropped anywhere on the page. Stations that take drops of their own stop the event. */
+function useDrop(take: (file: File) => void): void {
+  useEffect(() => {
+    const over = (e: DragEvent): void => e.preventDefault();
+    const drop = (e: DragEvent): void => {
+      e.preventDefault();
+      const file = e.dataTransfer?.files[0];
+      if (file) take(file);
+    };
+    addEventListener('dragover', over);
+    addEventListener('drop', drop);
+    return () => {
+      removeEventListener('dragover', over);
+      removeEventListener('drop', drop);
+    };
+  }, []);
+}

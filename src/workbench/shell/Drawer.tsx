@@ -1,0 +1,64 @@
+import { useSignal, type Signal } from '@preact/signals';
+import type { Bench } from '../store/bench.ts';
+import type { Keeper } from '../store/keep.ts';
+import type { Keeping } from '../store/keeping.ts';
+import { ProblemList } from '../ui/ProblemList.tsx';
+import { words } from '../words/index.ts';
+import type { Printing } from './actions.ts';
+import { takePacketAll, takePacketPdf } from './actions.ts';
+import { OpenChoices } from './OpenChoices.tsx';
+import { Versions } from './Versions.tsx';
+
+export type DrawerName = 'open' | 'print' | 'versions' | 'problems';
+
+interface Props {
+  readonly bench: Bench;
+  readonly keeping: Keeping;
+  readonly keeper: Keeper;
+  readonly name: Signal<DrawerName | null>;
+  readonly printing: Printing;
+}
+
+/** Opens under the header and pushes the bench down: it never covers the print. */
+export function Drawer({ bench, keeping, keeper, name, printing }: Props) {
+  const w = words().shell;
+  const open = name.value;
+  if (open === null) return <div id="drawer" hidden />;
+  return (
+    <section id="drawer" class="drawer" aria-label={{ open: w.open, print: w.print, versions: w.versions, problems: w.warning }[open]}
+      onKeyDown={(e) => { if (e.key === 'Escape') name.value = null; }}>
+      {open === 'open' && <OpenChoices bench={bench} keeping={keeping} keeper={keeper} />}
+      {open === 'versions' && <Versions bench={bench} keeping={keeping} keeper={keeper} />}
+      {open === 'problems' && <ProblemList problems={bench.plan.value?.problems ?? []} />}
+      {open === 'print' && <PrintChoices bench={bench} printing={printing} />}
+      <button type="button" class="button button-small drawer-close" onClick={() => { name.value = null; }}>{w.close}</button>
+    </section>
+  );
+}
+
+function PrintChoices({ bench, printing }: Pick<Props, 'bench' | 'printing'>) {
+  const w = words().shell;
+  const page = useSignal<'a4' | 'letter'>('a4');
+  const files = printing.files.value;
+  const share = printing.share.value;
+  return (
+    <div class="row">
+      <label>{w.packetPaper}{' '}
+        <select class="choice" value={page.value} onChange={(e) => { page.value = e.currentTarget.value === 'letter' ? 'letter' : 'a4'; }}>
+          <option value="a4">{w.a4}</option>
+          <option value="letter">{w.letter}</option>
+        </select>
+      </label>
+      {share === null
+        ? <button type="button" class="button button-strong" onClick={() => void printing.start(bench, page.value)}>{w.print}</button>
+        : <><progress value={share} aria-label={w.printing(Math.round(share * 100))} /><button type="button" class="button" onClick={() => printing.stop()}>{w.stop}</button></>}
+      {files && (
+        <>
+          <span>{w.packetReady(files.length)}</span>
+          <button type="button" class="button" onClick={() => takePacketPdf(bench, files)}>{w.packetPdf}</button>
+          <button type="button" class="button" onClick={() => takePacketAll(bench, files)}>{w.packetAll}</button>
+        </>
+      )}
+    </div>
+  );
+}

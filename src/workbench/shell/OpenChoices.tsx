@@ -1,0 +1,24 @@
+import { useRef } from 'preact/hooks';
+import { canOpenFolders } from '../store/files.ts';
+import { words } from '../words/index.ts';
+import { openJob } from './actions.ts';
+import type { ShellProps } from './App.tsx';
+
+/** The ways to put a job on the bench. */
+export function OpenChoices({ bench, keeping, keeper }: ShellProps) {
+  const w = words().shell;
+  const chooser = useRef<HTMLInputElement>(null);
+  return (
+    <div class="row">
+      <input ref={chooser} type="file" accept=".laydown,application/zip" class="unseen" tabIndex={-1} aria-label={w.openFile}
+        onChange={(e) => {
+          const file = e.currentTarget.files?.[0];
+          e.currentTarget.value = '';
+          if (file) void openJob(bench, keeping, keeper, { file });
+        }} />
+      <button type="button" class="button" onClick={() => chooser.current?.click()}>{w.openFile}</button>
+      {canOpenFolders && <button type="button" class="button" onClick={() => void openJob(bench, keeping, keeper, 'folder')}>{w.openFolder}</button>}
+      <button type="button" class="button" onClick={() => void openJob(bench, keeping, keeper, 'example')}>{w.openExample}</button>
+    </div>
+  );
+}

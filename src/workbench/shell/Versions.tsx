@@ -1,0 +1,39 @@
+import { useSignal } from '@preact/signals';
+import { words } from '../words/index.ts';
+import type { ShellProps } from './App.tsx';
+
+/** Named versions of the job, kept in this browser. */
+export function Versions({ bench, keeping, keeper }: ShellProps) {
+  const w = words().shell;
+  const name = useSignal('');
+  const keep = async (): Promise<void> => {
+    const version = name.value.trim();
+    if (!version) return;
+    await keeping.keepVersion(version);
+    name.value = '';
+    bench.announce(w.versionKept(version));
+  };
+  const take = async (id: number, version: string): Promise<void> => {
+    const found = await keeper.version(id);
+    if (found) bench.take(version, { job: found.job, attachments: found.attachments });
+  };
+  const versions = keeping.versions.value;
+  return (
+    <div class="versions">
+      <form class="row" onSubmit={(e) => { e.preventDefault(); void keep(); }}>
+        <label>{w.versionName}{' '}<input class="text" value={name.value} maxLength={200} onInput={(e) => { name.value = e.currentTarget.value; }} /></label>
+        <button type="submit" class="button" disabled={!name.value.trim()}>{w.keepVersion}</button>
+      </form>
+      {versions.length === 0 ? <p>{w.noVersions}</p> : (
+        <ul>
+          {versions.map((v) => (
+            <li key={v.id}>
+              <b>{v.name}</b> <span>{v.job.title}</span> <time dateTime={new Date(v.keptAt).toISOString()}>{new Date(v.keptAt).toLocaleString()}</time>
+              <button type="button" class="button button-small" onClick={() => void take(v.id, v.name)}>{w.takeVersion(v.name)}</button>
+            </li>
+          ))}
+        </ul>
+      )}
+    </div>
+  );
+}

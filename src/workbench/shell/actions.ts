@@ -1,0 +1,88 @@
+import { zipSync } from 'fflate';
+import { Cancelled } from '../../core/task.ts';
+import { ProblemError, problem } from '../../core/problem.ts';
+import { signal, type Signal } from '@preact/signals';
+import type { Bench } from '../store/bench.ts';
+import { exampleFiles } from '../store/example.ts';
+import { fileStem } from '../store/file-names.ts';
+import { download, openFile, openFiles, openFolder, saveJob } from '../store/files.ts';
+import type { Keeper } from '../store/keep.ts';
+import type { Keeping } from '../store/keeping.ts';
+import { putOn, stepAside } from '../store/start.ts';
+import { words } from '../words/index.ts';
+import type { MadeFile, OpenedJob } from '../worker/protocol.ts';
+
+/** Does something that can go wrong; what went wrong is shown in the printmaker's words, and nothing else changes. */
+async function attempt(bench: Bench, work: () => Promise<void>): Promise<void> {
+  bench.refuse(null);
+  try {
+    await work();
+  } catch (error) {
+    if (error instanceof Cancelled) return bench.announce(words().shell.stoppedPrinting);
+    bench.refuse(error instanceof ProblemError ? error.problems
+      : [problem('error', 'went-wrong', 'Laydown', words().shell.wentWrong, error instanceof Error ? error.message : String(error))]);
+  }
+}
+
+export type Source = { readonly file: File } | 'folder' | 'example';
+
+/** Puts another job on the bench; the one there is kept as a version if anything was done to it. */
+export function openJob(bench: Bench, keeping: Keeping, keeper: Keeper, source: Source): Promise<void> {
+  return attempt(bench, async () => {
+    const opened: OpenedJob | null = source === 'folder' ? await openFolder(bench) : source === 'example' ? await openFiles(bench, await exampleFiles()) : await openFile(bench, source.file);
+    if (!opened) return;
+    await keeping.flush();
+    await stepAside(keeper, await keeper.kept().catch(() => null)).catch(() => undefined);
+    putOn(bench, keeping, opened);
+    bench.announce(opened.job.title);
+  });
+}
+
+export function saveNow(bench: Bench): Promise<void> {
+  return attempt(bench, async () => {
+    const name = await saveJob(bench);
+    if (name) bench.announce(words().shell.saved(name));
+  });
+}
+
+export interface Printing {
+  /** 0..1 while under way, null otherwise. */
+  readonly share: Signal<number | null>;
+  readonly files: Signal<readonly MadeFile[] | null>;
+  start(bench: Bench, page: 'a4' | 'letter'): Promise<void>;
+  stop(): void;
+}
+
+export function createPrinting(): Printing {
+  const share = signal<number | null>(null);
+  const files = signal<readonly MadeFile[] | null>(null);
+  let stopper: AbortController | null = null;
+  return {
+    share, files,
+    start: (bench, page) => attempt(bench, async () => {
+      files.value = null;
+      share.value = 0;
+      stopper = new AbortController();
+      try {
+        // Pots being tried are not part of the job, so they are not printed.
+        for (const id of bench.trials.value.keys()) bench.tryInk(id, null);
+        await bench.upToDate();
+        files.value = await bench.ask('packet', { page }, { signal: stopper.signal, onProgress: (s) => { share.value = s; } });
+        bench.announce(words().shell.packetReady(files.value.length));
+      } finally {
+        share.value = null;
+      }
+    }),
+    stop: () => stopper?.abort(),
+  };
+}
+
+export function takePacketPdf(bench: Bench, files: readonly MadeFile[]): void {
+  const pdf = files.find((f) => f.path === 'packet.pdf');
+  if (pdf) download(pdf.bytes, `${fileStem(bench.job.value?.title ?? '')}-packet.pdf`, 'application/pdf');
+}
+
+export function takePacketAll(bench: Bench, files: readonly MadeFile[]): void {
+  const zip = zipSync(Object.fromEntries(files.map((f) => [f.path, [f.bytes, { level: 0, mtime: '1980-01-01T00:00:00' }] as const])) as Parameters<typeof zipSync>[0]);
+  download(zip, `${fileStem(bench.job.value?.title ?? '')}-packet.zip`, 'application/zip');
+}

@@ -1,0 +1,37 @@
+import type { ReadonlySignal } from '@preact/signals';
+import { sayArea } from '../../../core/units/index.ts';
+import { Films } from '../../ui/Films.tsx';
+import { sayDelta, sayLab, sayPercent } from '../../ui/format.ts';
+import { words } from '../../words/index.ts';
+import type { ShownPaper, ShownPlan } from '../../worker/protocol.ts';
+import { nameOverlap, shareOf } from './names.ts';
+
+interface Props {
+  readonly plan: ShownPlan;
+  readonly paper: ShownPaper;
+  readonly shown: ReadonlySignal<number | null>;
+  readonly held: ReadonlySignal<number | null>;
+  readonly onLetGo: () => void;
+}
+
+/** All that is known of one overlap. Keeps its height, so that the chart below stands still. */
+export function Detail({ plan, paper, shown, held, onLetGo }: Props) {
+  const w = words().overlaps;
+  const overlap = shown.value === null ? undefined : paper.overlaps.find((o) => o.code === shown.value);
+  if (!overlap) return <div class="detail detail-empty"><p>{w.point}</p></div>;
+  return (
+    <div class="detail">
+      <span class="detail-swatch" style={{ background: overlap.srgb }} />
+      <div class="detail-text">
+        <h2><Films layers={plan.layers} here={overlap.layers} />{nameOverlap(plan, overlap)}</h2>
+        <dl>
+          <div><dt>{w.lab}</dt><dd>{sayLab(overlap.lab)}</dd></div>
+          <div><dt>{w.band}</dt><dd>{w.bandValue(sayDelta(overlap.band))} <small>{overlap.measured ? w.measured : w.foreseen}; {w.bandWords(overlap.band)}</small></dd></div>
+          <div><dt>{w.area}</dt><dd>{sayArea(overlap.areaMm2, plan.job.units)} <small>{sayPercent(shareOf(plan, overlap))}</small></dd></div>
+          <div><dt>{w.screen}</dt><dd>{overlap.srgb} <small>{overlap.inGamut ? w.inGamut : w.outOfGamut}</small></dd></div>
+        </dl>
+      </div>
+      {held.value !== null && <button type="button" class="button button-small" onClick={onLetGo}>{w.letGo}</button>}
+    </div>
+  );
+}

@@ -1,0 +1,23 @@
+import type { ReadonlySignal } from '@preact/signals';
+import type { Bench } from '../../store/bench.ts';
+import { sayPercent } from '../../ui/format.ts';
+import { ProofCanvas } from '../../ui/ProofCanvas.tsx';
+import { words } from '../../words/index.ts';
+import type { ShownPaper, ShownPlan } from '../../worker/protocol.ts';
+import { nameOverlap, shareOf } from './names.ts';
+
+interface Props {
+  readonly bench: Bench;
+  readonly plan: ShownPlan;
+  readonly paper: ShownPaper;
+  readonly shown: ReadonlySignal<number | null>;
+  readonly onPoint: (code: number | null, press: boolean) => void;
+}
+
+/** The proof with the overlap in question in colour and all others grey. Reads the signal here, so that only this draws anew. */
+export function FocusedProof({ bench, plan, paper, shown, onPoint }: Props) {
+  const overlap = shown.value === null ? undefined : paper.overlaps.find((o) => o.code === shown.value);
+  const label = overlap
+    ? words().overlaps.proofOnly(nameOverlap(plan, overlap), sayPercent(shareOf(plan, overlap))) : words().laydown.proof(paper.name);
+  return <ProofCanvas bench={bench} plan={plan} paper={paper} only={overlap?.code ?? null} label={label} onPoint={onPoint} />;
+}

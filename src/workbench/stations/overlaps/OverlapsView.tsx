@@ -1,0 +1,52 @@
+import { useComputed, useSignal } from '@preact/signals';
+import { PaperSwitch } from '../../ui/PaperSwitch.tsx';
+import { ProofSheet } from '../../ui/ProofSheet.tsx';
+import { words } from '../../words/index.ts';
+import type { StationProps } from '../station.ts';
+import { Detail } from './Detail.tsx';
+import { FocusedProof } from './FocusedProof.tsx';
+import { sortings, sortOverlaps, type SortBy } from './sort.ts';
+import { SwatchGrid } from './SwatchGrid.tsx';
+
+/** The overlap chart: point at the proof to find the overlap, point at a swatch to find it on the proof. */
+export function OverlapsView({ bench }: StationProps) {
+  /** Under the pointer or the keys; and held by a press. By code, so that they last through a change of paper. */
+  const pointed = useSignal<number | null>(null);
+  const held = useSignal<number | null>(null);
+  const by = useSignal<SortBy>('films');
+  const shown = useComputed(() => pointed.value ?? held.value);
+  const w = words().overlaps;
+  const plan = bench.plan.value;
+  const paper = bench.paper.value;
+  if (!plan || !paper) return null;
+
+  const overlaps = sortOverlaps(paper.overlaps, by.value);
+  const labels = { films: w.byFilms, area: w.byArea, lightness: w.byLightness, hue: w.byHue };
+  const hold = (code: number | null): void => { held.value = held.value === code ? null : code; };
+  return (
+    <div class="overlaps">
+      <figure class="proof-figure">
+        <ProofSheet plan={plan} paper={paper}>
+          <FocusedProof bench={bench} plan={plan} paper={paper} shown={shown}
+            onPoint={(code, press) => {
+              if (press) hold(code);
+              else pointed.value = code;
+            }} />
+        </ProofSheet>
+        <figcaption><PaperSwitch bench={bench} /></figcaption>
+      </figure>
+      <section class="chart" aria-label={w.chart}>
+        <Detail plan={plan} paper={paper} shown={shown} held={held} onLetGo={() => { held.value = null; }} />
+        <div class="chart-head">
+          <h2>{w.chartOn(paper.name, overlaps.length)}</h2>
+          <label class="sort">{w.sortBy}{' '}
+            <select class="choice" value={by.value} onChange={(e) => { by.value = e.currentTarget.value as SortBy; }}>
+              {sortings.map((s) => <option key={s} value={s}>{labels[s]}</option>)}
+            </select>
+          </label>
+        </div>
+        <SwatchGrid plan={plan} overlaps={overlaps} pointed={pointed} held={held} shown={shown} onHold={hold} />
+      </section>
+    </div>
+  );
+}

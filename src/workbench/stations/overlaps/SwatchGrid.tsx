@@ -1,0 +1,52 @@
+import type { ReadonlySignal, Signal } from '@preact/signals';
+import type { PlannedOverlap } from '../../../core/plan.ts';
+import { Films } from '../../ui/Films.tsx';
+import { sayDelta, sayPercent } from '../../ui/format.ts';
+import { words } from '../../words/index.ts';
+import type { ShownPlan } from '../../worker/protocol.ts';
+import { nameOverlap, shareOf } from './names.ts';
+
+interface Props {
+  readonly plan: ShownPlan;
+  readonly overlaps: readonly PlannedOverlap[];
+  readonly pointed: Signal<number | null>;
+  readonly held: ReadonlySignal<number | null>;
+  readonly shown: ReadonlySignal<number | null>;
+  readonly onHold: (code: number) => void;
+}
+
+/** Arrow keys go from swatch to swatch; up and down as the eye sees the rows. */
+function onKeyDown(e: KeyboardEvent & { currentTarget: HTMLElement }): void {
+  const all = [...e.currentTarget.querySelectorAll<HTMLButtonElement>('button')];
+  const at = all.indexOf(document.activeElement as HTMLButtonElement);
+  if (at < 0) return;
+  const columns = all.filter((b) => b.offsetTop === all[0].offsetTop).length;
+  const by: Readonly<Record<string, number>> = { ArrowRight: 1, ArrowLeft: -1, ArrowDown: columns, ArrowUp: -columns, Home: -at, End: all.length - 1 - at };
+  if (!(e.key in by)) return;
+  e.preventDefault();
+  all[Math.max(0, Math.min(all.length - 1, at + by[e.key]))].focus();
+}
+
+export function SwatchGrid({ plan, overlaps, pointed, held, shown, onHold }: Props) {
+  const w = words().overlaps;
+  return (
+    <ul class="swatch-grid" onKeyDown={onKeyDown} onPointerLeave={() => { pointed.value = null; }}>
+      {overlaps.map((overlap) => (
+        <li key={overlap.code}>
+          <button type="button" class={`overlap${shown.value === overlap.code ? ' overlap-shown' : ''}`} aria-pressed={held.value === overlap.code}
+            aria-label={w.swatch(nameOverlap(plan, overlap), sayPercent(shareOf(plan, overlap)))}
+            onPointerEnter={(e) => { if (e.pointerType !== 'touch') pointed.value = overlap.code; }}
+            onFocus={() => { pointed.value = overlap.code; }} onBlur={() => { pointed.value = null; }}
+            onClick={() => onHold(overlap.code)}>
+            <span class="overlap-colour" style={{ background: overlap.srgb }} />
+            <span class="overlap-facts">
+              <Films layers={plan.layers} here={overlap.layers} />
+              <span>{sayPercent(shareOf(plan, overlap))}</span>
+              <small>± {sayDelta(overlap.band)}</small>
+            </span>
+          </button>
+        </li>
+      ))}
+    </ul>
+  );
+}

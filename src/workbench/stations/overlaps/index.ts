@@ -1,0 +1,14 @@
+import { words } from '../../words/index.ts';
+import type { Station } from '../station.ts';
+import { OverlapsView } from './OverlapsView.tsx';
+
+export const overlapStation: Station = {
+  id: 'overlaps',
+  title: () => words().overlaps.title,
+  state(bench) {
+    const w = words().overlaps;
+    const n = bench.paper.value?.overlaps.filter((o) => o.areaMm2 > 0).length ?? 0;
+    return { knows: w.knows(n), needs: n > 1 ? null : w.needsPrint };
+  },
+  View: OverlapsView,
+};

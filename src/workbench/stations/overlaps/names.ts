@@ -1,0 +1,13 @@
+import type { PlannedOverlap } from '../../../core/plan.ts';
+import { words } from '../../words/index.ts';
+import type { ShownPlan } from '../../worker/protocol.ts';
+
+export function nameOverlap(plan: ShownPlan, overlap: PlannedOverlap): string {
+  const names = overlap.layers.map((id) => plan.layers.find((l) => l.id === id)?.name ?? id);
+  return names.length > 0 ? words().overlaps.films(names) : words().overlaps.barePaper;
+}
+
+/** Share of the image that the overlap covers. */
+export function shareOf(plan: ShownPlan, overlap: PlannedOverlap): number {
+  return overlap.areaMm2 / (plan.job.image.widthMm * plan.job.image.heightMm);
+}

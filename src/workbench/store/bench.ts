@@ -1,0 +1,132 @@
+import { batch, computed, signal, type ReadonlySignal } from '@preact/signals';
+import type { Job } from '../../core/job/index.ts';
+import type { Problem } from '../../core/problem.ts';
+import { sayStep, step, words, type Step } from '../words/index.ts';
+import type { AskOptions, WorkerClient } from '../worker/client.ts';
+import type { Answer, Ask, Attachments, OpenedJob, Question, ShownPaper, ShownPlan } from '../worker/protocol.ts';
+import { withTrials, type Trials } from './edits.ts';
+import { begin, record, redo, settle, undo, type History } from './history.ts';
+import { keepPlanned } from './planning.ts';
+
+/** What lies on the bench, and everything that can be done to it. Stations get this and nothing else. */
+export interface Bench {
+  readonly job: ReadonlySignal<Job | null>;
+  readonly attachments: ReadonlySignal<Attachments>;
+  /** What follows from the job (with the inks being tried); the last good one while a new one is worked out. */
+  readonly plan: ReadonlySignal<ShownPlan | null>;
+  readonly working: ReadonlySignal<boolean>;
+  readonly failure: ReadonlySignal<string | null>;
+  /** Paper that proofs are shown on. */
+  readonly paper: ReadonlySignal<ShownPaper | null>;
+  choosePaper(id: string): void;
+  /** Inks that open layers are being tried in: shown, not part of the job. */
+  readonly trials: ReadonlySignal<Trials>;
+  tryInk(layerId: string, inkId: string | null): void;
+
+  /**
+   * Changes the job under a name that undo says. `mark`: edits with the same mark in a row are one step until `settle()`
+   * (sliders: mark while dragging, settle when let go). `attachments` when files come or go with it.
+   */
+  edit(name: Step, change: (job: Job) => Job, options?: { readonly mark?: string; readonly attachments?: Attachments }): void;
+  settle(): void;
+  undo(): void;
+  redo(): void;
+  readonly canUndo: ReadonlySignal<Step | null>;
+  readonly canRedo: ReadonlySignal<Step | null>;
+  /** Puts another job on the bench; undo forgets the one before. */
+  put(opened: OpenedJob): void;
+  /** Takes an earlier version of the same job; can be undone. */
+  take(name: string, opened: OpenedJob): void;
+
+  /** Asks the worker (worker/protocol.ts). `upToDate` first waits until the worker has planned the newest job. */
+  ask<Q extends Question>(question: Q, ask: Ask<Q>, options?: AskOptions): Promise<Answer<Q>>;
+  upToDate(): Promise<void>;
+
+  /** Says something to eyes (a line in the header) and to screen readers. */
+  announce(text: string): void;
+  readonly announced: ReadonlySignal<string>;
+  /** Problems that stopped something just asked for (opening a file, printing); null when none. */
+  readonly refused: ReadonlySignal<readonly Problem[] | null>;
+  refuse(problems: readonly Problem[] | null): void;
+}
+
+export function createBench(client: WorkerClient): Bench {
+  const history = signal<History<OpenedJob> | null>(null);
+  const trials = signal<Trials>(new Map());
+  const announced = signal('');
+  const refused = signal<readonly Problem[] | null>(null);
+  const chosenPaper = signal<string | null>(null);
+
+  const now = computed(() => history.value?.now.state ?? null);
+  const wanted = computed(() => now.value && { job: withTrials(now.value.job, trials.value), attachments: now.value.attachments });
+  const planning = keepPlanned(client, wanted);
+  const noFiles: Attachments = new Map();
+
+  const goTo = (next: History<OpenedJob>, said: string): void => {
+    history.value = next;
+    announced.value = said;
+  };
+
+  return {
+    job: computed(() => now.value?.job ?? null),
+    attachments: computed(() => now.value?.attachments ?? noFiles),
+    plan: planning.plan,
+    working: planning.working,
+    failure: planning.failure,
+    paper: computed(() => {
+      const papers = planning.plan.value?.papers ?? [];
+      return papers.find((p) => p.id === chosenPaper.value) ?? papers[0] ?? null;
+    }),
+    choosePaper(id) { chosenPaper.value = id; },
+    trials,
+    tryInk(layerId, inkId) {
+      const next = new Map(trials.value);
+      if (inkId === null) next.delete(layerId);
+      else next.set(layerId, inkId);
+      trials.value = next;
+    },
+    edit(name, change, options = {}) {
+      const current = history.value;
+      if (!current) return;
+      const before = current.now.state;
+      const job = change(before.job);
+      const attachments = options.attachments ?? before.attachments;
+      if (job === before.job && attachments === before.attachments) return;
+      history.value = record(current, { job, attachments }, name, options.mark ?? null);
+    },
+    settle() { if (history.value) history.value = settle(history.value); },
+    undo() {
+      const current = history.value;
+      if (!current || current.past.length === 0) return void (announced.value = words().shell.nothingToUndo);
+      goTo(undo(current), words().shell.undone(current.now.step ? sayStep(current.now.step) : ''));
+    },
+    redo() {
+      const current = history.value;
+      const next = current?.future[0];
+      if (!current || !next) return void (announced.value = words().shell.nothingToRedo);
+      goTo(redo(current), words().shell.redone(next.step ? sayStep(next.step) : ''));
+    },
+    canUndo: computed(() => (history.value && history.value.past.length > 0 ? history.value.now.step : null)),
+    canRedo: computed(() => history.value?.future[0]?.step ?? null),
+    put(opened) {
+      batch(() => {
+        trials.value = new Map();
+        chosenPaper.value = null;
+        history.value = begin(opened);
+      });
+    },
+    take(name, opened) {
+      const current = history.value;
+      history.value = current ? record(current, opened, step('version', name)) : begin(opened);
+    },
+    ask: (question, ask, options) => client.ask(question, ask, options),
+    upToDate: planning.upToDate,
+    announce(text) {
+      // The same words again are a change too: screen readers speak only what differs.
+      announced.value = announced.value === text ? `${text}\u200b` : text;
+    },
+    announced,
+    refused,
+    refuse(problems) { refused.value = problems; },
+  };
+}

@@ -1,0 +1,97 @@
+import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
+import type { Job } from '../../core/job/index.ts';
+
+/** A job as it is kept in the browser: the document, and its attachments by fingerprint (each stored once). */
+export interface KeptJob {
+  readonly job: Job;
+  readonly attachments: readonly (readonly [path: string, print: string])[];
+  /** Fingerprint of the file that the job was opened from, if it was served with the page. */
+  readonly servedPrint: string | null;
+  readonly changed: boolean;
+  readonly keptAt: number;
+}
+export interface KeptVersion extends KeptJob {
+  readonly id: number;
+  readonly name: string;
+}
+
+interface Rooms extends DBSchema {
+  bench: { key: 'now'; value: KeptJob };
+  versions: { key: number; value: Omit<KeptVersion, 'id'> & { id?: number } };
+  attachments: { key: string; value: Uint8Array };
+}
+
+export interface Snapshot {
+  readonly job: Job;
+  readonly attachments: ReadonlyMap<string, Uint8Array>;
+  readonly servedPrint: string | null;
+  readonly changed: boolean;
+}
+
+/** The browser's own storage: what is on the bench now, and named versions. Every method rejects when storage is denied or full. */
+export interface Keeper {
+  keep(snapshot: Snapshot): Promise<void>;
+  kept(): Promise<Snapshot | null>;
+  keepVersion(name: string, snapshot: Snapshot): Promise<void>;
+  versions(): Promise<readonly KeptVersion[]>;
+  version(id: number): Promise<Snapshot | null>;
+}
+
+const prints = new WeakMap<Uint8Array, string>();
+
+export async function fingerprint(bytes: Uint8Array): Promise<string> {
+  let print = prints.get(bytes);
+  if (print === undefined) {
+    const hash = await crypto.subtle.digest('SHA-256', bytes as BufferSource);
+    print = Array.from(new Uint8Array(hash), (b) => b.toString(16).padStart(2, '0')).join('');
+    prints.set(bytes, print);
+  }
+  return print;
+}
+
+export function openKeeper(name = 'laydown'): Keeper {
+  const opening: Promise<IDBPDatabase<Rooms>> = openDB<Rooms>(name, 1, {
+    upgrade(db) {
+      db.createObjectStore('bench');
+      db.createObjectStore('versions', { keyPath: 'id', autoIncrement: true });
+      db.createObjectStore('attachments');
+    },
+  });
+  opening.catch(() => undefined);
+
+  /** All or nothing: attachments and the document that names them go in together. */
+  async function put(snapshot: Snapshot, as: { version: string } | 'now'): Promise<void> {
+    const db = await opening;
+    const named = await Promise.all([...snapshot.attachments].map(async ([path, bytes]) => ({ path, bytes, print: await fingerprint(bytes) })));
+    const kept: KeptJob = {
+      job: snapshot.job, attachments: named.map(({ path, print }) => [path, print] as const),
+      servedPrint: snapshot.servedPrint, changed: snapshot.changed, keptAt: Date.now(),
+    };
+    const tx = db.transaction(['bench', 'versions', 'attachments'], 'readwrite', { durability: 'strict' });
+    const store = tx.objectStore('attachments');
+    const there = new Set(await store.getAllKeys());
+    for (const { bytes, print } of named) if (!there.has(print)) await store.put(bytes, print);
+    if (as === 'now') await tx.objectStore('bench').put(kept, 'now');
+    else await tx.objectStore('versions').add({ ...kept, name: as.version });
+    await tx.done;
+  }
+
+  async function whole(kept: KeptJob | undefined): Promise<Snapshot | null> {
+    if (!kept) return null;
+    const db = await opening;
+    const attachments = new Map<string, Uint8Array>();
+    for (const [path, print] of kept.attachments) {
+      const bytes = await db.get('attachments', print);
+      if (bytes) attachments.set(path, bytes);
+    }
+    return { job: kept.job, attachments, servedPrint: kept.servedPrint, changed: kept.changed };
+  }
+
+  return {
+    keep: (snapshot) => put(snapshot, 'now'),
+    kept: async () => whole(await (await opening).get('bench', 'now')),
+    keepVersion: (version, snapshot) => put(snapshot, { version }),
+    versions: async () => (await (await opening).getAll('versions')).map((v) => v as KeptVersion).reverse(),
+    version: async (id) => whole(await (await opening).get('versions', id)),
+  };
+}

@@ -1,0 +1,70 @@
+import { effect, signal, type ReadonlySignal } from '@preact/signals';
+import type { Job } from '../../core/job/index.ts';
+import { Cancelled } from '../../core/task.ts';
+import { createUnpacker } from '../worker/parcel.ts';
+import type { WorkerClient } from '../worker/client.ts';
+import type { Attachments, ShownPlan } from '../worker/protocol.ts';
+
+export interface Planning {
+  /** The newest Plan, or the one before it while a new one is being worked out. */
+  readonly plan: ReadonlySignal<ShownPlan | null>;
+  readonly working: ReadonlySignal<boolean>;
+  readonly failure: ReadonlySignal<string | null>;
+  /** Resolves when the Plan shown belongs to the newest job. */
+  upToDate(): Promise<void>;
+}
+
+/**
+ * Keeps the Plan in step with the job. One question at a time is under way; when the job changes meanwhile only the newest
+ * is asked for next, so a slider never builds up a queue.
+ */
+export function keepPlanned(client: WorkerClient, wanted: ReadonlySignal<{ readonly job: Job; readonly attachments: Attachments } | null>): Planning {
+  const plan = signal<ShownPlan | null>(null);
+  const working = signal(false);
+  const failure = signal<string | null>(null);
+  let unpacker = createUnpacker();
+  let there: Attachments | null = null;
+  let running: Promise<void> | null = null;
+  let done: unknown = null;
+
+  client.onRestart(() => {
+    unpacker = createUnpacker();
+    there = null;
+    done = null;
+  });
+
+  async function run(): Promise<void> {
+    working.value = true;
+    let tries = 0;
+    while (wanted.peek() !== done) {
+      const now = wanted.peek();
+      if (!now) {
+        plan.value = null;
+        done = now;
+        continue;
+      }
+      try {
+        const news = now.attachments === there ? { job: now.job } : { job: now.job, attachments: now.attachments };
+        there = now.attachments;
+        const parcel = await client.ask('plan', news);
+        plan.value = unpacker.unpack(parcel) as ShownPlan;
+        failure.value = null;
+        tries = 0;
+        done = now;
+      } catch (error) {
+        // A worker that fell over is started again and asked once more; a second fall is told.
+        if (error instanceof Cancelled || tries++ === 0) continue;
+        failure.value = error instanceof Error ? error.message : String(error);
+        done = now;
+      }
+    }
+    working.value = false;
+    running = null;
+  }
+
+  const start = (): Promise<void> => (running ??= run());
+  effect(() => {
+    if (wanted.value !== done) void start();
+  });
+  return { plan, working, failure, upToDate: async () => { while (wanted.peek() !== done) await start(); } };
+}

@@ -1,0 +1,36 @@
+import type { OpenedJob } from '../worker/protocol.ts';
+import type { Bench } from './bench.ts';
+import { fingerprint, type Keeper, type Snapshot } from './keep.ts';
+import type { Keeping } from './keeping.ts';
+import { words } from '../words/index.ts';
+
+/**
+ * What lies on the bench when the page opens: the job served with it (`?job=open`), unless the bench already holds that very
+ * file with changes of the printmaker's; else what was there last; else nothing. A job that gives way is kept as a version.
+ */
+export async function startBench(bench: Bench, keeping: Keeping, keeper: Keeper, search: string): Promise<void> {
+  const kept = await keeper.kept().catch(() => null);
+  if (new URLSearchParams(search).get('job') === 'open') {
+    const response = await fetch('./open.laydown').catch(() => null);
+    if (response?.ok) {
+      const bytes = new Uint8Array(await response.arrayBuffer());
+      const print = await fingerprint(bytes);
+      if (kept?.servedPrint !== print) {
+        const opened = await bench.ask('openJob', { file: bytes, name: 'open.laydown' });
+        await stepAside(keeper, kept);
+        return putOn(bench, keeping, opened, print);
+      }
+    }
+  }
+  if (kept) putOn(bench, keeping, kept, kept.servedPrint, kept.changed);
+}
+
+export function putOn(bench: Bench, keeping: Keeping, opened: OpenedJob, servedPrint: string | null = null, changed = false): void {
+  keeping.opened(servedPrint, changed);
+  bench.put({ job: opened.job, attachments: opened.attachments });
+}
+
+/** Keeps the job on the bench as a version before another takes its place, if anything was done to it. */
+export async function stepAside(keeper: Keeper, kept: Snapshot | null): Promise<void> {
+  if (kept?.changed) await keeper.keepVersion(words().shell.beforeOpening(kept.job.title), kept);
+}

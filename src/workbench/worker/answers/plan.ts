@@ -1,0 +1,22 @@
+import { readyBundle, type PlannedPaper } from '../../../core/plan.ts';
+import type { ShownPaper, ShownPlan } from '../protocol.ts';
+import type { Work } from './room.ts';
+
+const shown = new WeakMap<PlannedPaper, ShownPaper>();
+
+/** The same paper is shown as the same object, so that it isn't sent twice. */
+function showPaper(paper: PlannedPaper): ShownPaper {
+  let result = shown.get(paper);
+  if (!result) shown.set(paper, (result = { ...paper, overPicture: paper.overPicture !== null }));
+  return result;
+}
+
+export const planAnswer: Work<'plan'> = async (ask, room) => {
+  await room.ready;
+  if (ask.attachments) room.attachments = ask.attachments;
+  const bundle = await readyBundle({ job: ask.job, attachments: room.attachments });
+  const plan = room.planner.plan(bundle);
+  room.last = { job: ask.job, plan };
+  const { parcel, transfer } = room.packer.pack({ ...plan, papers: plan.papers.map(showPaper) } satisfies ShownPlan);
+  return { answer: parcel, transfer };
+};

@@ -1,0 +1,58 @@
+import type { Job } from '../../core/job/index.ts';
+import type { PlannedPaper, Plan } from '../../core/plan.ts';
+import type { Problem } from '../../core/problem.ts';
+import type { Parcel } from './parcel.ts';
+
+/** What the page shows of a paper: its picture stays in the worker, which paints proofs over it when asked (`proof`). */
+export type ShownPaper = Omit<PlannedPaper, 'overPicture'> & { readonly overPicture: boolean };
+export type ShownPlan = Omit<Plan, 'papers'> & { readonly papers: readonly ShownPaper[] };
+
+export type Attachments = ReadonlyMap<string, Uint8Array>;
+export interface OpenedJob {
+  readonly job: Job;
+  readonly attachments: Attachments;
+}
+export interface MadeFile {
+  readonly path: string;
+  readonly bytes: Uint8Array;
+  readonly what: string;
+}
+
+/**
+ * Everything the page may ask the worker: what it says (`ask`) and what comes back (`answer`). To add a question: a
+ * line here, a file in `answers/`, a line in `answers/index.ts`.
+ */
+export interface Questions {
+  /** The Plan of a job; `attachments` only when they have changed. Comes back as what changed since the last answer. */
+  readonly plan: { ask: { readonly job: Job; readonly attachments?: Attachments }; answer: Parcel };
+  /** A .laydown file, or the files of a folder → a job. */
+  readonly openJob: { ask: { readonly file: Uint8Array; readonly name: string } | { readonly files: Attachments }; answer: OpenedJob };
+  readonly saveJob: { ask: OpenedJob; answer: Uint8Array };
+  /** Proof over a sheet that is printed already, `width` × `height` pixels, one word each; after so many runs (all if left out). */
+  readonly proof: { ask: { readonly paperId: string; readonly width: number; readonly height: number; readonly runs?: number }; answer: Uint32Array };
+  /** The printed packet of the job planned last. */
+  readonly packet: { ask: { readonly page: 'a4' | 'letter' }; answer: readonly MadeFile[] };
+  /** A fingerprint of the Plan's codes and colours: the same job gives the same one on every machine. */
+  readonly digest: { ask: Record<never, never>; answer: PlanDigest };
+}
+export interface PlanDigest {
+  readonly codes: string;
+  readonly labs: string;
+}
+
+export type Question = keyof Questions;
+export type Ask<Q extends Question> = Questions[Q]['ask'];
+export type Answer<Q extends Question> = Questions[Q]['answer'];
+
+/** Page → worker. */
+export type ToWorker =
+  | { [Q in Question]: { readonly id: number; readonly question: Q; readonly ask: Ask<Q> } }[Question]
+  | { readonly id: number; readonly question: 'stop' };
+
+/** Worker → page. */
+export type FromWorker =
+  | { readonly id: number; readonly kind: 'answer'; readonly answer: Answer<Question> }
+  | { readonly id: number; readonly kind: 'progress'; readonly share: number; readonly note?: string }
+  | { readonly id: number; readonly kind: 'stopped' }
+  /** `problems` when the printmaker can mend it; else only what happened. */
+  | { readonly id: number; readonly kind: 'failed'; readonly message: string; readonly problems: readonly Problem[] };

@@ -1,0 +1,52 @@
+import { ProblemError } from '../../core/problem.ts';
+import { Cancelled, type Task } from '../../core/task.ts';
+import { answers, createRoom } from './answers/index.ts';
+import type { FromWorker, ToWorker } from './protocol.ts';
+
+/** The one worker: owns the planner, answers what the page asks (protocol.ts), one question after the other. */
+const scope = self as unknown as DedicatedWorkerGlobalScope;
+const stopped = new Set<number>();
+const room = createRoom();
+let line: Promise<void> = Promise.resolve();
+
+/** Lets messages in (a stop, for one) before work goes on. */
+const breathe = (): Promise<void> => new Promise((resolve) => {
+  const { port1, port2 } = new MessageChannel();
+  port1.onmessage = () => { port1.close(); resolve(); };
+  port2.postMessage(null);
+});
+
+function taskOf(id: number): Task {
+  return {
+    report: (share, note) => scope.postMessage({ id, kind: 'progress', share, note } satisfies FromWorker),
+    async pause() {
+      await breathe();
+      if (stopped.has(id)) throw new Cancelled();
+    },
+  };
+}
+
+scope.onmessage = (event: MessageEvent<ToWorker>) => {
+  const message = event.data;
+  if (message.question === 'stop') {
+    stopped.add(message.id);
+    return;
+  }
+  line = line.then(() => respond(message));
+};
+
+async function respond(message: Exclude<ToWorker, { question: 'stop' }>): Promise<void> {
+  const { id, question, ask } = message;
+  const send = (reply: FromWorker, transfer: Transferable[] = []): void => scope.postMessage(reply, transfer);
+  try {
+    if (stopped.has(id)) throw new Cancelled();
+    const work = answers[question] as (ask: unknown, room: ReturnType<typeof createRoom>, task: Task) => ReturnType<(typeof answers)[typeof question]>;
+    const { answer, transfer } = await work(ask, room, taskOf(id));
+    send({ id, kind: 'answer', answer }, transfer);
+  } catch (error) {
+    if (error instanceof Cancelled) send({ id, kind: 'stopped' });
+    else send({ id, kind: 'failed', message: error instanceof Error ? error.message : String(error), problems: error instanceof ProblemError ? error.problems : [] });
+  } finally {
+    stopped.delete(id);
+  }
+}

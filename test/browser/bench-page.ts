@@ -1,0 +1,82 @@
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { createServer, type Server } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { fileURLToPath } from 'node:url';
+import { chromium, type Browser, type BrowserContext, type Page } from 'playwright-core';
+import sirv from 'sirv';
+import { contentSecurityPolicy } from '../../src/cli/serve.ts';
+import { readJob, writeJobFile, type JobBundle } from '../../src/core/job/index.ts';
+
+/** The Workbench as built, served with the same headers as `laydown serve`, and a browser to look at it with. */
+export interface BenchServer {
+  readonly url: string;
+  /** Paths asked for so far. */
+  readonly requests: string[];
+  close(): Promise<void>;
+}
+
+const built = fileURLToPath(new URL(process.env.LAYDOWN_WORKBENCH ?? '../../dist/workbench/', import.meta.url));
+
+export function tidePool(): JobBundle {
+  const folder = new URL('../../examples/tide-pool/', import.meta.url);
+  return readJob(new Map(readdirSync(folder).map((name) => [name, new Uint8Array(readFileSync(new URL(name, folder)))])));
+}
+
+export async function serveBench(job: JobBundle | null): Promise<BenchServer> {
+  if (!existsSync(`${built}index.html`)) throw new Error('The Workbench is not built: run npm run build.');
+  const requests: string[] = [];
+  const headers = { 'Content-Security-Policy': contentSecurityPolicy, 'X-Content-Type-Options': 'nosniff', 'Referrer-Policy': 'no-referrer', 'Cache-Control': 'no-cache' };
+  const files = sirv(built, { etag: true, setHeaders: (response) => { for (const [k, v] of Object.entries(headers)) response.setHeader(k, v); } });
+  const server: Server = createServer((request, response) => {
+    const path = (request.url ?? '/').split('?')[0];
+    requests.push(path);
+    if (path === '/open.laydown' && job) response.writeHead(200, { 'Content-Type': 'application/zip', 'Cache-Control': 'no-store' }).end(writeJobFile(job));
+    else files(request, response, () => response.writeHead(404).end());
+  });
+  await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
+  return {
+    url: `http://127.0.0.1:${(server.address() as AddressInfo).port}/`,
+    requests,
+    close: () => new Promise((resolve) => {
+      server.closeAllConnections();
+      server.close(() => resolve());
+    }),
+  };
+}
+
+const flags = ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking', '--disable-component-update', '--disable-sync'];
+const executablePath = process.env.LAYDOWN_CHROMIUM ?? '/usr/bin/chromium';
+
+export function openBrowser(): Promise<Browser> {
+  return chromium.launch({ executablePath, args: flags });
+}
+
+/** A browser with a profile on disk: what it keeps outlives its process. */
+export function openProfile(folder: string): Promise<BrowserContext> {
+  return chromium.launchPersistentContext(folder, { executablePath, args: flags, viewport: { width: 1440, height: 900 } });
+}
+
+/** Opens the page and waits until the first proof is painted. Everything the page complains about is collected. */
+export async function openBench(browser: Browser | BrowserContext, url: string, size = { width: 1440, height: 900 }): Promise<{ page: Page; complaints: string[] }> {
+  const page = 'newContext' in browser ? await browser.newPage({ viewport: size }) : await browser.newPage();
+  const complaints: string[] = [];
+  page.on('console', (m) => { if (m.type() === 'error' || m.type() === 'warning') complaints.push(m.text()); });
+  page.on('pageerror', (e) => complaints.push(e.message));
+  await page.goto(url);
+  await settled(page);
+  return { page, complaints };
+}
+
+/** Waits until the Plan shown belongs to the newest job and the proof is on the screen. */
+export async function settled(page: Page): Promise<void> {
+  await page.waitForSelector('main[aria-busy=false] .proof-figure .proof-canvas');
+  await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))));
+}
+
+/** Colour of the proof on the screen at a point of the image, both 0..1. */
+export function proofColour(page: Page, u: number, v: number): Promise<number[]> {
+  return page.evaluate(([x, y]) => {
+    const canvas = document.querySelector<HTMLCanvasElement>('.proof-figure .proof-canvas')!;
+    return [...canvas.getContext('2d')!.getImageData(Math.floor(x * canvas.width), Math.floor(y * canvas.height), 1, 1).data.slice(0, 3)];
+  }, [u, v]);
+}
