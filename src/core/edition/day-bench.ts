@@ -61,9 +61,7 @@ export class Bench {
 
   /** Does work as soon as it fits a stretch. With `before`: only if it is done by then, else false. */
   work(what: DayWhat, minutes: number, run: DayRun, where: string, text: string, before = Infinity): boolean {
-    const [opens, end] = this.windowAt(this.now);
-    let start = Math.max(opens, this.now);
-    if (start + minutes > end + 1e-9) [start] = this.windowAt(end);
+    const start = this.beginning(this.now, minutes, minutes);
     if (start + minutes > before + 1e-9) return false;
     this.idle(start, run, 'Wait.');
     this.add(start, start + minutes, what, run.id, where, text, null);
@@ -107,7 +105,7 @@ export class Bench {
   }
 
   clean(minutes: number, run: DayRun, screen: string): void {
-    if (minutes > 0) this.add(this.now, this.now + minutes, 'clean', run.id, screen, 'Ink back into the jar, wipe, then wash the screen at once.', null);
+    this.add(this.now, this.now + minutes, 'clean', run.id, screen, 'Ink back into the jar, wipe, then wash the screen at once.', null);
     this.now += minutes;
   }
 

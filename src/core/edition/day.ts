@@ -106,6 +106,7 @@ export function planDay(input: DayInput): DayPlan {
       const whole = first + (names.length - done) * stroke + cleanMinutes;
       const begin = bench.beginning(Math.max(ready, place), whole, first + stroke + cleanMinutes);
       for (let later = index + 1; later < runs.length; later++) {
+        if (sheetNames(runs[later]).length === 0) continue;
         // Hands that would wait do what the next runs need, nearest first.
         mix(later, begin);
         prepare(later, begin);
@@ -134,7 +135,7 @@ export function planDay(input: DayInput): DayPlan {
       if (done === begun) bench.skipToNextWindow(run);
       else {
         bench.pull(from, time, run, [begun + 1, done], names.length, pause);
-        bench.clean(cleanMinutes, run, setUp.get(index)!);
+        bench.clean(cleanMinutes, run, setUp.get(index) ?? fail('screens-taken', 'day.screens', `No screen is free for run ${index + 1}.`, 'Name fewer screens, or let runs take any.'));
         setUp.delete(index);
         sittings++;
       }
