@@ -103,3 +103,9 @@ export function shareInWords(areaMm2: number, wholeMm2: number): string {
 }
 
 export const sideInWords = (layer: PlannedLayer): string => (layer.side === 'window' ? 'window' : 'piece');
+
+/** Said where the job has nothing to draw yet. */
+export function checkNone(page: Page, x: number, y: number, widthMm: number): void {
+  page.rect(x, y, widthMm, 40, { stroke: '#000000', lineMm: 0.3, dashMm: [2, 2] });
+  page.para(x + 5, y + 6, widthMm - 10, 'Name the frame and the mesh in the job, and this page shows margins, tape and risers.', type.body);
+}

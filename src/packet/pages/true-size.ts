@@ -32,7 +32,7 @@ export function trueSizePages(setting: Setting, drawing: TrueSize): Tiling {
     const { placing, at, area } = placeTile(setting, tiling, sheet);
     page.within(area.minX, area.minY, area.maxX - area.minX, area.maxY - area.minY, () => {
       drawing.draw(page, placing, at);
-      joiningMarks(page, tiling, sheet, joins, at);
+      joiningMarks(page, sheet, joins, at);
     });
     foot(setting, page, drawing, tiling, sheet);
   }
@@ -53,7 +53,7 @@ function placeTile(setting: Setting, tiling: Tiling, sheet: Tile): { placing: Pl
 }
 
 /** Along each seam: a dashed line to cut or fold at, and crossed circles that must lie on one another. */
-function joiningMarks(page: Page, tiling: Tiling, sheet: Tile, joins: ReturnType<typeof seams>, at: (x: number, y: number) => [number, number]): void {
+function joiningMarks(page: Page, sheet: Tile, joins: ReturnType<typeof seams>, at: (x: number, y: number) => [number, number]): void {
   const { box } = sheet;
   const along = (from: number, to: number): number[] => {
     const n = Math.max(2, Math.round((to - from) / 70));

@@ -35,3 +35,7 @@ export function plural(n: number, one: string, many = `${one}s`): string {
 export function fileName(id: string): string {
   return id.toLowerCase().replace(/[^a-z0-9._-]+/g, '-').replace(/^[-.]+|[-.]+$/g, '') || 'unnamed';
 }
+
+export function sentence(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

@@ -1,0 +1,97 @@
+import type { JobBundle } from '../core/job/index.ts';
+import type { Plan } from '../core/plan.ts';
+import { fail } from '../core/problem.ts';
+import { quietTask, type Task } from '../core/task.ts';
+import { paperSizes } from '../core/units/index.ts';
+import { overlapsCsv, recordCsv } from './files/csv.ts';
+import { cutSvg } from './files/cut-svg.ts';
+import { planJson } from './files/plan-json.ts';
+import { indexedPng, rgbPng } from './files/png.ts';
+import { makePages } from './pages/index.ts';
+import { newSetting } from './pages/setting.ts';
+import { fileName } from './pages/words.ts';
+import { openBook, type FontFiles } from './pdf/book.ts';
+import { proofImage } from './proof.ts';
+
+/** One file of the packet. */
+export interface PacketFile {
+  /** Inside the packet's folder, with / between names. */
+  readonly path: string;
+  readonly bytes: Uint8Array;
+  /** One line: what it is for. */
+  readonly what: string;
+}
+
+export interface PacketWishes {
+  /** Open Sans, TrueType. */
+  readonly fonts: FontFiles;
+  /** The printer's paper, and how near to its edge it can print, mm (0 to 30). */
+  readonly printer: { readonly page: 'a4' | 'letter'; readonly marginMm: number };
+  /** To be printed on the documentation sheet; left out: a line to write on. */
+  readonly date?: string;
+  readonly task?: Task;
+}
+
+/**
+ * Plan → everything that is printed, and the single files. Pure: the same Plan gives the same bytes, in Node and in a
+ * page. Throws ProblemError when the margin leaves no page, or a page would go over its margins.
+ */
+export async function makePacket(bundle: JobBundle, plan: Plan, wishes: PacketWishes): Promise<PacketFile[]> {
+  const { fonts, printer, date = '', task = quietTask } = wishes;
+  if (!(printer.marginMm >= 0 && printer.marginMm <= 30)) {
+    fail('printer-margin', 'printer margin', `A margin of ${printer.marginMm} mm leaves no room for the pages.`, 'Give the printer’s margin in mm, between 0 and 30.');
+  }
+  const size = pageSize(printer.page);
+  const book = await openBook(fonts, size.widthMm, size.heightMm);
+  const pages: Task = { report: (share, note) => task.report(share * 0.5, note), pause: () => task.pause() };
+  await makePages(newSetting({ book, bundle, plan, marginMm: printer.marginMm, date }), pages);
+  keepMargins(book.pages, printer.marginMm);
+  const files: PacketFile[] = [{
+    path: 'packet.pdf', bytes: await book.finish(plan.job.title, plan.job.maker), what: `everything to print, ${book.pages.length} pages`,
+  }];
+  files.push(...await proofFiles(plan, task));
+  const text = new TextEncoder();
+  const image = plan.job.image;
+  for (const layer of plan.layers) {
+    files.push({ path: `cut/${fileName(layer.id)}.svg`, bytes: text.encode(cutSvg(layer, image, plan.job.title)), what: `stencil of run ${layer.run}, true size` });
+  }
+  files.push(
+    { path: 'overlaps.csv', bytes: text.encode(overlapsCsv(plan)), what: 'every overlap on every paper, for a spreadsheet' },
+    { path: 'record.csv', bytes: text.encode(recordCsv(plan)), what: 'the edition record, one line a sheet' },
+    { path: 'plan.json', bytes: text.encode(planJson(plan)), what: 'the Plan: every figure of the packet' },
+  );
+  task.report(1);
+  return files;
+}
+
+async function proofFiles(plan: Plan, task: Task): Promise<PacketFile[]> {
+  const files: PacketFile[] = [];
+  const runs = plan.layers.length;
+  for (const [i, paper] of plan.papers.entries()) {
+    for (let run = 1; run <= runs; run++) {
+      const proof = proofImage(plan, paper, run);
+      const bytes = proof.kind === 'indexed' ? indexedPng(proof.image, proof.mmPerPx) : rgbPng(proof.width, proof.height, proof.rgb, proof.mmPerPx);
+      const name = fileName(paper.id);
+      if (run === runs) files.push({ path: `proofs/${name}.png`, bytes, what: `the print on ${paper.name}, true size` });
+      else files.push({ path: `proofs/${name}-after-run-${run}.png`, bytes, what: `${paper.name} after run ${run}` });
+      task.report(0.5 + (0.45 * (i * runs + run)) / (plan.papers.length * runs), 'proofs');
+      await task.pause();
+    }
+  }
+  return files;
+}
+
+function pageSize(page: 'a4' | 'letter'): { readonly widthMm: number; readonly heightMm: number } {
+  const found = paperSizes.find((p) => p.id === page);
+  return found ? { widthMm: found.widthMm, heightMm: found.heightMm } : page === 'a4' ? { widthMm: 210, heightMm: 297 } : { widthMm: 215.9, heightMm: 279.4 };
+}
+
+/** A page that goes over the printer's margins would be cut off unseen. */
+function keepMargins(pages: readonly { reach(): { minX: number; minY: number; maxX: number; maxY: number }; readonly widthMm: number; readonly heightMm: number }[], marginMm: number): void {
+  const slack = 0.02;
+  pages.forEach((page, i) => {
+    const r = page.reach();
+    const over = Math.max(marginMm - r.minX, marginMm - r.minY, r.maxX - (page.widthMm - marginMm), r.maxY - (page.heightMm - marginMm));
+    if (over > slack) fail('page-over-margin', `page ${i + 1}`, `It would go ${over.toFixed(1)} mm over the printer’s margins.`, 'Set a smaller printer margin; and tell us, for a page should never do this.');
+  });
+}

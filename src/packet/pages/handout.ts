@@ -1,0 +1,82 @@
+import { caution, column, drawProof, drawStencil } from './parts.ts';
+import { startPage, type, type Setting } from './setting.ts';
+import { inkLine, materialOf, minutesInWords, sentence } from './words.ts';
+
+/** For a class: this job's own steps and pictures; then the same page blank. */
+export function handoutPages(setting: Setting): void {
+  materialsPage(setting);
+  runsPages(setting);
+  blankPage(setting);
+}
+
+function materialsPage(setting: Setting): void {
+  const { plan } = setting;
+  const frame = startPage(setting, { step: 8, title: 'Hand-out', side: plan.job.title });
+  const { page, top } = frame;
+  const picture = column(frame, 0, 3), words = column(frame, 3, 3);
+  const paper = plan.papers[0];
+  const size = paper ? drawProof(setting, page, paper, plan.layers.length, picture.x, top, picture.width, 116) : { heightMm: 0 };
+  page.text(words.x, top + 3.6, 'One print, many colours', type.head);
+  const seen = paper?.overlaps.filter((o) => o.areaMm2 > 0).length ?? 0;
+  let y = page.para(words.x, top + 9, words.width, `${plan.layers.filter((l) => l.inkId !== null).length} transparent inks make ${seen} colours: each overlap is one no pot holds. Stencils are cut by hand; each layer is one stencil and one ink.`, type.body) + 5;
+  page.text(words.x, y + 3, 'Bring', type.head);
+  y += 8;
+  const materials = [...new Set(plan.layers.map((l) => materialOf(plan, l)?.name).filter((n) => n !== undefined))];
+  const bring = ['pencil, ruler, knife with fresh blades, cutting mat', `for stencils: ${materials.join(', ').toLowerCase() || 'paper or film'}`, `inks: ${plan.inks.filter((i) => plan.layers.some((l) => l.inkId === i.id)).map((i) => i.name).join(', ')}`, 'transparent base, scale, pots with lids, labels', 'screen, squeegee, tape, newsprint', `paper: ${plan.papers.map((p) => p.name).join(', ')}`, 'apron, gloves, rags'];
+  for (const line of bring) {
+    page.rect(words.x, y + 0.2, 2.8, 2.8, { stroke: '#000000', lineMm: 0.25 });
+    y = page.para(words.x + 5.5, y, words.width - 5.5, sentence(line), { ...type.body, leading: 1.25 }) + 1.2;
+  }
+  y = Math.max(y + 4, top + size.heightMm + 9);
+  page.text(frame.left, y + 3, 'Mind', type.head);
+  y += 8;
+  for (const line of ['Knives: fresh blade, cut away from the hand, cap it between cuts.', 'Inks: water-based; don’t swallow, don’t breathe dry pigment; gloves for retarder. Labels come first.', 'Cleaning: wipe ink off before rinsing; ask what the drain may take.', 'Frames: two people lift a large one.']) {
+    y = caution(page, frame.left, y, frame.width, line);
+  }
+}
+
+function runsPages(setting: Setting): void {
+  const { plan } = setting;
+  const perPage = 4;
+  for (let at = 0; at < plan.layers.length; at += perPage) {
+    const frame = startPage(setting, { step: 8, title: 'Hand-out: run by run', side: plan.job.title, runs: [] });
+    const high = (frame.bottom - frame.top) / perPage;
+    plan.layers.slice(at, at + perPage).forEach((layer, i) => {
+      const y = frame.top + i * high;
+      const inner = high - 8;
+      const { page } = frame;
+      if (i > 0) page.line(frame.left, y - 4, frame.right, y - 4, 0.25);
+      page.text(frame.left, y + 12, String(layer.run), { size: 36, weight: 'bold' });
+      const a = column(frame, 1, 2), b = column(frame, 3, 1.5), c = column(frame, 4.6, 1.4);
+      page.fit(a.x, y + 4, a.width, layer.name, type.head);
+      page.fit(a.x, y + 9.5, a.width, inkLine(plan, layer), type.body, 8);
+      page.para(a.x, y + 13, a.width, `${layer.side === 'window' ? 'Ink goes through the hole.' : 'The shape itself masks; ink goes all around it.'} Cutting: about ${minutesInWords(layer.stencil.knife.minutes)}.`, type.body);
+      drawStencil(page, layer, b.x, y, b.width, inner);
+      const paper = plan.papers[0];
+      if (paper) drawProof(setting, page, paper, layer.run, c.x, y, c.width, inner);
+    });
+  }
+}
+
+/** The same steps with nothing filled in: a class plans its own print. */
+function blankPage(setting: Setting): void {
+  const frame = startPage(setting, { step: 8, title: 'My own laydown', side: 'first run at the bottom' });
+  const { page } = frame;
+  const rows = 6;
+  const high = (frame.bottom - frame.top) / rows;
+  for (let i = 0; i < rows; i++) {
+    const floor = frame.bottom - i * high;
+    const y = floor - high + 4;
+    page.line(frame.left, floor, frame.right, floor, 0.5);
+    page.text(frame.left, y + high / 2, String(i + 1), { size: 28, weight: 'bold' });
+    const a = column(frame, 1, 2), b = column(frame, 3, 1.5), c = column(frame, 4.6, 1.4);
+    page.line(a.x, y + 8, a.x + a.width, y + 8, 0.2);
+    page.text(a.x, y + 11.5, 'shape; window or piece', { size: 8 });
+    page.line(a.x, y + 22, a.x + a.width, y + 22, 0.2);
+    page.text(a.x, y + 25.5, 'ink and strength', { size: 8 });
+    for (const [box, label] of [[b, 'stencil'], [c, 'sheet after it']] as const) {
+      page.rect(box.x, y, box.width, high - 10, { stroke: '#000000', lineMm: 0.25 });
+      page.text(box.x, y + high - 6.8, label, { size: 8 });
+    }
+  }
+}

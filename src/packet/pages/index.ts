@@ -1,0 +1,39 @@
+import { fillCover, startCover } from './cover.ts';
+import { beforePages } from './before.ts';
+import { cutPages } from './cut.ts';
+import { documentationPage } from './documentation.ts';
+import { handoutPages } from './handout.ts';
+import { laydownPage } from './laydown.ts';
+import { mixingPages } from './mixing.ts';
+import { overlapPages } from './overlaps.ts';
+import { pressPages } from './press.ts';
+import { recordPages } from './record.ts';
+import { beginStep, writeFeet, type Setting } from './setting.ts';
+import { setUpPages } from './stops.ts';
+import type { Task } from '../../core/task.ts';
+
+/** All pages, in the order of the work. One line a kind of page. */
+export async function makePages(setting: Setting, task: Task): Promise<void> {
+  const cover = startCover(setting);
+  const parts: readonly (readonly [number | null, string, string, () => void])[] = [
+    [null, '', '', () => beforePages(setting)],
+    [null, '', '', () => laydownPage(setting)],
+    [1, 'Mix', 'a card for each pot: parts, grams, drawdown', () => mixingPages(setting)],
+    [2, 'Cut', 'stencils at true size, which side faces the mesh', () => cutPages(setting)],
+    [3, 'Set up', 'gap, risers, tape, stops', () => setUpPages(setting)],
+    [4, 'Print', 'a card for each run, every sheet ticked', () => pressPages(setting)],
+    [5, 'Number', 'each sheet’s life, its number, where it went', () => recordPages(setting)],
+    [6, 'Keep', 'what this print is, for whoever owns it later', () => documentationPage(setting)],
+    [7, 'Look up', 'every overlap on every paper', () => overlapPages(setting)],
+    [8, 'Teach', 'hand-out with this print’s steps, and a blank one', () => handoutPages(setting)],
+  ];
+  for (let i = 0; i < parts.length; i++) {
+    const [step, title, what, make] = parts[i];
+    if (step !== null) beginStep(setting, step, title, what);
+    make();
+    task.report((i + 1) / (parts.length + 1), title);
+    await task.pause();
+  }
+  fillCover(setting, cover);
+  writeFeet(setting);
+}

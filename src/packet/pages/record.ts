@@ -1,0 +1,77 @@
+import { sheetGroups, sheetNames } from '../sheets.ts';
+import { startPage, type, type Frame, type Setting } from './setting.ts';
+import { plural } from './words.ts';
+
+/** One line a sheet: its life through the runs, what was wrong, the number the pencil wrote, where it went. */
+export function recordPages(setting: Setting): void {
+  const { plan } = setting;
+  const names = sheetNames(sheetGroups(plan));
+  const rowMm = 7.4;
+  let at = 0;
+  do {
+    const frame = startPage(setting, { step: 5, title: 'Edition record', side: at === 0 ? plural(names.length, 'sheet') : 'continued' });
+    const columns = columnsOf(setting, frame);
+    let y = header(setting, frame, columns, at === 0 ? wishes(setting, frame) : frame.top);
+    const rows = Math.floor((frame.bottom - y) / rowMm);
+    for (const { name, group } of names.slice(at, at + rows)) {
+      row(setting, frame, columns, y, rowMm, name, group.name);
+      y += rowMm;
+    }
+    frame.page.line(frame.left, y, frame.right, y, 0.4);
+    at += rows;
+  } while (at < names.length);
+}
+
+interface Columns {
+  readonly sheet: number;
+  readonly runs: number;
+  readonly runMm: number;
+  readonly fault: number;
+  readonly number: number;
+  readonly signed: number;
+  readonly went: number;
+  readonly end: number;
+}
+
+function columnsOf(setting: Setting, frame: Frame): Columns {
+  const runs = setting.plan.layers.length;
+  const runMm = Math.min(7.4, 48 / Math.max(1, runs));
+  const start = frame.left + 13;
+  const fault = start + runs * runMm + 2;
+  const rest = frame.right - fault;
+  return { sheet: frame.left, runs: start, runMm, fault, number: fault + rest * 0.34, signed: fault + rest * 0.54, went: fault + rest * 0.68, end: frame.right };
+}
+
+function wishes(setting: Setting, frame: Frame): number {
+  const { plan } = setting;
+  const { edition } = plan.job;
+  const planned = plan.edition.sheets?.papers ?? [];
+  const lines = planned.map((p) => `${p.name}: ${p.edition} in the edition, ${p.proofs.total} held back, from ${plural(p.start, 'sheet')} (${Math.floor(p.certainty * 100)} in 100 that it is met)`);
+  const intro = planned.length > 0 ? lines.join('\n') : `${edition.target} wanted.`;
+  const y = frame.page.para(frame.left, frame.top - 1, frame.width, intro, type.small);
+  return frame.page.para(frame.left, y + 0.5, frame.width, edition.papersAre === 'varied' ? 'Several papers, one varied edition: E.V. 1/n. Proofs in Roman numerals.' : 'Each paper is an edition of its own: 1/n. Proofs (A/P, P/P, H.C.) in Roman numerals.', type.small) + 4;
+}
+
+function header(setting: Setting, frame: Frame, c: Columns, y: number): number {
+  const { page } = frame;
+  page.text(c.sheet, y + 3, 'Sheet', type.smallStrong);
+  setting.plan.layers.forEach((layer, i) => page.text(c.runs + (i + 0.5) * c.runMm, y + 3, String(layer.run), { ...type.smallStrong, align: 'centre' }));
+  page.text(c.fault, y + 3, 'What is wrong', type.smallStrong);
+  page.text(c.number, y + 3, 'Number', type.smallStrong);
+  page.text(c.signed, y + 3, 'Signed', type.smallStrong);
+  page.text(c.went, y + 3, 'Where it went', type.smallStrong);
+  page.line(frame.left, y + 5, frame.right, y + 5, 0.5);
+  return y + 5;
+}
+
+function row(setting: Setting, frame: Frame, c: Columns, y: number, rowMm: number, name: string, paper: string): void {
+  const { page } = frame;
+  page.text(c.sheet, y + rowMm - 2.2, name, type.strong);
+  const box = Math.min(c.runMm - 1.4, rowMm - 2);
+  setting.plan.layers.forEach((_, i) => page.rect(c.runs + (i + 0.5) * c.runMm - box / 2, y + (rowMm - box) / 2, box, box, { stroke: '#000000', lineMm: 0.2 }));
+  page.fit(c.went, y + rowMm - 1.2, c.end - c.went, paper, { size: 6 });
+  page.line(c.fault, y + rowMm, c.number - 2, y + rowMm, 0.12);
+  page.line(c.number, y + rowMm, c.signed - 2, y + rowMm, 0.12);
+  page.line(c.signed, y + rowMm, c.went - 2, y + rowMm, 0.12);
+  page.line(c.went, y + rowMm, c.end, y + rowMm, 0.12);
+}
