@@ -1,6 +1,6 @@
 import { BANDS, deltaE00, labFromXyz, xyzAt, type Lab, type Spectrum } from '../../colour/index.ts';
 import { fail, problem, type Problem } from '../../problem.ts';
-import { filmOfBand } from '../film.ts';
+import { overGround } from '../film.ts';
 import { mixInks } from '../mix.ts';
 import { internal } from '../surface.ts';
 import type { Ink, Surface } from '../types.ts';
@@ -40,7 +40,7 @@ export interface PotAsk {
   readonly within: number;
   /** Grams that the run still needs; more than that in the pot is waste. */
   readonly needGrams?: number;
-  /** Kinds of addition at most; 2 when left out, 3 at most. */
+  /** Kinds of addition at most; 3 when left out and at most; a third only where two don't do. */
   readonly mostAdditions?: number;
 }
 
@@ -112,10 +112,7 @@ function potInk(reading: Spectrum, recipe: Ink, ground: Spectrum, surface: Surfa
   const seen = internal(reading, surface);
   const k = new Float64Array(BANDS);
   for (let i = 0; i < BANDS; i++) {
-    const off = (K: number): number => {
-      const film = filmOfBand(K, recipe.s[i]);
-      return film.r0 + (film.t * film.t * ground[i]) / (1 - film.r0 * ground[i]) - seen[i];
-    };
+    const off = (K: number): number => overGround(K, recipe.s[i], ground[i]) - seen[i];
     let low = 0, high = 6;
     if (off(0) <= 0) continue;
     for (let round = 0; round < 48; round++) {
@@ -163,12 +160,7 @@ function colourist(ground: Spectrum, surface: Surface): Colourist {
   const { ks, k1, k2 } = surface;
   return (k, s) => {
     for (let i = 0; i < BANDS; i++) {
-      let r: number;
-      if (s[i] === 0) r = ground[i] * Math.exp(-2 * k[i]);
-      else {
-        const film = filmOfBand(k[i], s[i]);
-        r = film.r0 + (film.t * film.t * ground[i]) / (1 - film.r0 * ground[i]);
-      }
+      const r = overGround(k[i], s[i], ground[i]);
       seen[i] = ks + ((1 - k1) * (1 - k2) * r) / (1 - k2 * r);
     }
     return labFromXyz(xyzAt(seen, 0));
@@ -199,7 +191,7 @@ const mostGrowth = 6;
  */
 function leastAddition(search: Search): Addition {
   const n = search.shelf.length;
-  const most = Math.min(3, search.mostAdditions ?? 2, n);
+  const most = Math.min(3, search.mostAdditions ?? 3, n);
   let best: Addition | undefined, nearest: Addition = { pots: [], ml: [], deltaE: search.nowOff, lab: search.colour(search.pot.k, search.pot.s) };
   const amount = (a: Addition): number => a.ml.reduce((x, y) => x + y, 0);
   for (let count = 1; count <= most; count++) {
@@ -223,12 +215,12 @@ function* choose(n: number, count: number, from = 0): Generator<number[]> {
   for (let i = from; i <= n - count; i++) for (const rest of choose(n, count - 1, i + 1)) yield [i, ...rest];
 }
 
-const ratios = [0.01, 0.03, 0.07, 0.14, 0.25, 0.4, 0.6, 0.75, 0.86, 0.93, 0.97, 0.99];
+const ratios = [0.01, 0.04, 0.1, 0.2, 0.4, 0.6, 0.8, 0.9, 0.96, 0.99];
 
 function directions(count: number): readonly (readonly number[])[] {
   if (count === 1) return [[1]];
   if (count === 2) return ratios.map((r) => [r, 1 - r]);
-  const coarse = [0.02, 0.08, 0.2, 0.4, 0.6, 0.8, 0.94];
+  const coarse = [0.03, 0.15, 0.4, 0.7, 0.94];
   return coarse.flatMap((a) => coarse.map((b) => [a, (1 - a) * b, (1 - a) * (1 - b)]));
 }
 
@@ -236,28 +228,28 @@ function directions(count: number): readonly (readonly number[])[] {
 function along(search: Search, pots: readonly number[], direction: readonly number[], mostMl: number): Addition {
   const { pot, potMl, works } = search;
   const k = new Float64Array(BANDS), s = new Float64Array(BANDS);
+  const addK = new Float64Array(BANDS), addS = new Float64Array(BANDS);
   let limit = Math.min(mostMl, potMl * (mostGrowth - 1));
   pots.forEach((p, j) => {
-    const { grams, densityGPerMl } = search.shelf[p];
+    const { grams, densityGPerMl, ink } = search.shelf[p];
+    for (let i = 0; i < BANDS; i++) {
+      addK[i] += works * direction[j] * ink.k[i];
+      addS[i] += works * direction[j] * ink.s[i];
+    }
     if (grams !== undefined) limit = Math.min(limit, grams / densityGPerMl / direction[j]);
   });
   const at = (ml: number): Addition => {
     const whole = potMl + ml;
     for (let i = 0; i < BANDS; i++) {
-      let addK = 0, addS = 0;
-      for (let j = 0; j < pots.length; j++) {
-        addK += direction[j] * search.shelf[pots[j]].ink.k[i];
-        addS += direction[j] * search.shelf[pots[j]].ink.s[i];
-      }
-      k[i] = (pot.k[i] * potMl + works * addK * ml) / whole;
-      s[i] = (pot.s[i] * potMl + works * addS * ml) / whole;
+      k[i] = (pot.k[i] * potMl + addK[i] * ml) / whole;
+      s[i] = (pot.s[i] * potMl + addS[i] * ml) / whole;
     }
     const lab = search.colour(k, s);
     return { pots, ml: direction.map((d) => d * ml), deltaE: deltaE00(lab, search.wanted), lab };
   };
   let below = 0;
   let best = at(Math.min(limit, potMl * 1e-4));
-  for (let ml = potMl * 0.0005; below < limit; ml *= 1.35) {
+  for (let ml = potMl * 0.0005; below < limit; ml *= 1.5) {
     const here = at(Math.min(ml, limit));
     if (here.deltaE < best.deltaE) best = here;
     if (here.deltaE <= search.within) {
@@ -270,7 +262,7 @@ function along(search: Search, pots: readonly number[], direction: readonly numb
       return at(high);
     }
     // Well past its nearest point: more will not help.
-    if (here.deltaE > best.deltaE + 3 && best.deltaE > search.within + 1) break;
+    if (here.deltaE > best.deltaE + 1) break;
     below = ml;
   }
   return refine(at, best, potMl, limit, search.within);
@@ -279,16 +271,16 @@ function along(search: Search, pots: readonly number[], direction: readonly numb
 /** Around the nearest sample, a finer look, in case the wanted ΔE00 is met between two samples. */
 function refine(at: (ml: number) => Addition, best: Addition, potMl: number, limit: number, within: number): Addition {
   const centre = best.ml.reduce((a, b) => a + b, 0);
-  if (best.deltaE > within + 2 || centre <= 0) return best;
-  let low = centre / 1.35, high = Math.min(limit, centre * 1.35);
-  for (let round = 0; round < 24; round++) {
+  if (best.deltaE > within + 1.5 || centre <= 0) return best;
+  let low = centre / 1.5, high = Math.min(limit, centre * 1.5);
+  for (let round = 0; round < 16; round++) {
     const left = low + (high - low) / 3, right = high - (high - low) / 3;
     if (at(left).deltaE < at(right).deltaE) high = right;
     else low = left;
   }
   const found = at((low + high) / 2);
   if (found.deltaE > within) return found.deltaE < best.deltaE ? found : best;
-  let [from, to] = [Math.min(centre / 1.35, potMl), (low + high) / 2];
+  let [from, to] = [Math.min(centre / 1.5, potMl), (low + high) / 2];
   for (let round = 0; round < 14; round++) {
     const middle = (from + to) / 2;
     if (at(middle).deltaE <= within) to = middle;

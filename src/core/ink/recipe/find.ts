@@ -71,9 +71,10 @@ export function findRecipe(ask: RecipeAsk): RecipesFound {
   for (let count = 1; count <= mostPots; count++) {
     let best: { pots: readonly number[]; fit: Fit } | undefined;
     for (const pots of combinations(usable, count)) {
-      const fit = bestFit(mix, pots, ask, most, fits);
+      const fit = bestFit(mix, pots, ask, most, fits, best ? best.fit.deltaE * 1.3 + 0.3 : Infinity);
       fits.set(pots.join(), fit);
       if (!best || fit.deltaE < best.fit.deltaE - 1e-9) best = { pots, fit };
+      if (best.fit.deltaE < 0.01) break;
     }
     const recipe = recipeOf(ask, best!.pots, best!.fit);
     const before = byPots[byPots.length - 1];
@@ -85,24 +86,22 @@ export function findRecipe(ask: RecipeAsk): RecipesFound {
   return { best, byPots, why: best.deltaE <= nearEnough ? [] : reasons(ask, best, bare, most) };
 }
 
-function bestFit(mix: Mixer, pots: readonly number[], ask: RecipeAsk, most: number, known: ReadonlyMap<string, Fit>): Fit {
+function bestFit(mix: Mixer, pots: readonly number[], ask: RecipeAsk, most: number, known: ReadonlyMap<string, Fit>, worthPolishing: number): Fit {
   const starts: number[][] = [];
   if (pots.length === 1) for (const s of [0.01, 0.05, 0.2, 0.6]) starts.push([s]);
   else {
-    // From the best of each smaller choice, with a little of the one that is new.
+    // From the best smaller choice, with a little of the one that is new.
+    let nearest: { skip: number; fit: Fit } | undefined;
     for (let skip = 0; skip < pots.length; skip++) {
       const fit = known.get(pots.filter((_, i) => i !== skip).join());
-      if (!fit) continue;
-      const start = [...fit.shares];
-      start.splice(skip, 0, 0.03);
-      starts.push(start);
+      if (fit && (!nearest || fit.deltaE < nearest.fit.deltaE)) nearest = { skip, fit };
     }
-    starts.sort((a, b) => a.length - b.length);
+    if (nearest) starts.push([...nearest.fit.shares.subarray(0, nearest.skip), 0.03, ...nearest.fit.shares.subarray(nearest.skip)]);
     starts.push(pots.map(() => 0.1 / pots.length));
   }
   let best: Fit | undefined;
   for (const start of starts) {
-    const fit = fitShares(limited(mix, pots, ask), pots, start, most, ask.wanted);
+    const fit = fitShares(limited(mix, pots, ask), pots, start, most, ask.wanted, worthPolishing);
     if (!best || fit.deltaE < best.deltaE) best = fit;
     if (best.deltaE < 0.02) break;
   }

@@ -10,8 +10,9 @@ export interface Fit {
 /**
  * Shares of some pots nearest to a wanted colour: damped least squares on the colour difference, kept inside
  * shares ≥ 0 and Σ ≤ `most`, then a short search on ΔE00 itself.
+ * @param worthPolishing ΔE00 from which on that search isn't worth while: something much nearer is known
  */
-export function fitShares(mix: Mixer, pots: readonly number[], start: readonly number[], most: number, wanted: Lab): Fit {
+export function fitShares(mix: Mixer, pots: readonly number[], start: readonly number[], most: number, wanted: Lab, worthPolishing: number): Fit {
   const n = pots.length;
   const residual = residualAt(wanted);
   const lab = new Float64Array(3), r = new Float64Array(3), rNew = new Float64Array(3);
@@ -21,7 +22,7 @@ export function fitShares(mix: Mixer, pots: readonly number[], start: readonly n
   residual(lab, r);
   let misfit = sumOfSquares(r);
   let damping = 1e-3;
-  for (let round = 0; round < 24 && misfit > 1e-8; round++) {
+  for (let round = 0; round < 14 && misfit > 1e-8; round++) {
     for (let p = 0; p < n; p++) {
       const step = Math.max(1e-5, 1e-3 * x[p]);
       const kept = x[p];
@@ -38,7 +39,7 @@ export function fitShares(mix: Mixer, pots: readonly number[], start: readonly n
       residual(lab, rNew);
       const misfitNew = sumOfSquares(rNew);
       if (misfitNew < misfit) {
-        moved = misfit - misfitNew > 1e-7 * misfit;
+        moved = misfit - misfitNew > 1e-3 * misfit;
         x = tried;
         misfit = misfitNew;
         r.set(rNew);
@@ -49,7 +50,7 @@ export function fitShares(mix: Mixer, pots: readonly number[], start: readonly n
     }
     if (!moved) break;
   }
-  return polish(mix, pots, x, most, wanted);
+  return polish(mix, pots, x, most, wanted, worthPolishing);
 }
 
 function sumOfSquares(r: Float64Array): number {
@@ -105,7 +106,7 @@ function stepFrom(x: Float64Array, J: Float64Array, r: Float64Array, n: number, 
   return out;
 }
 
-function polish(mix: Mixer, pots: readonly number[], start: Float64Array, most: number, wanted: Lab): Fit {
+function polish(mix: Mixer, pots: readonly number[], start: Float64Array, most: number, wanted: Lab, worthPolishing: number): Fit {
   const lab = new Float64Array(3);
   const off = (x: Float64Array): number => {
     mix.labInto(x, pots, lab);
@@ -113,7 +114,7 @@ function polish(mix: Mixer, pots: readonly number[], start: Float64Array, most: 
   };
   let best = Float64Array.from(start);
   let deltaE = off(best);
-  if (deltaE > 0.05) {
+  if (deltaE > 0.05 && deltaE < worthPolishing) {
     for (let size = 0.08; size > 0.001; size /= 2) {
       for (let p = 0; p < best.length; p++) {
         for (const sign of [1, -1]) {

@@ -1,5 +1,5 @@
 import { BANDS, labFromXyz, xyzAt, type Lab, type Spectrum } from '../../colour/index.ts';
-import { effectiveShare, filmOfBand } from '../film.ts';
+import { effectiveShare, overGround } from '../film.ts';
 import { stepsAt } from '../jitter.ts';
 import type { Ink, Surface } from '../types.ts';
 
@@ -17,7 +17,6 @@ export function mixer(inks: readonly Ink[], ground: Spectrum, surface: Surface, 
   const { ks, k1, k2 } = surface;
   const through = (1 - k1) * (1 - k2);
   const seen = new Float64Array(BANDS);
-  const scatters = rest?.s.some((v) => v > 0) || inks.some((ink) => ink.s.some((v) => v > 0));
   return {
     labInto(shares, pots, out) {
       let left = 1;
@@ -31,11 +30,7 @@ export function mixer(inks: readonly Ink[], ground: Spectrum, surface: Surface, 
           K += amount * ink.k[i];
           S += amount * ink.s[i];
         }
-        let r: number;
-        if (scatters) {
-          const film = filmOfBand(K * deposit, S * deposit);
-          r = film.r0 + (film.t * film.t * ground[i]) / (1 - film.r0 * ground[i]);
-        } else r = ground[i] * Math.exp(-2 * K * deposit);
+        const r = overGround(K * deposit, S * deposit, ground[i]);
         seen[i] = ks + (through * r) / (1 - k2 * r);
       }
       const lab = labFromXyz(xyzAt(seen, 0));
