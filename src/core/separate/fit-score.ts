@@ -8,8 +8,16 @@ export interface Targets {
   readonly weight: Float64Array;
   /** Per colour: L scale, then the quadratic form on (a, b): aa, ab, bb. */
   readonly form: Float64Array;
-  /** Where each colour may only take some codes: share of each code instead of a free choice; colour × code. */
   readonly count: number;
+  /** Which colours lie side by side in the picture, and what their edges cost when they are printed by different codes. */
+  readonly edges?: Edges;
+}
+
+/** Pairs of colours and the price of the edge between them for each layer that it has to be cut in, as ΔE00 over the whole picture. */
+export interface Edges {
+  readonly a: Uint16Array;
+  readonly b: Uint16Array;
+  readonly price: Float64Array;
 }
 
 /**
@@ -45,7 +53,8 @@ export function targetsOf(lab: Float64Array, weight: Float64Array): Targets {
  * @param stopAt gives up once the mean exceeds this
  */
 export function meanDifference(targets: Targets, overlapLab: Float64Array, codes: readonly number[], stopAt = Infinity): number {
-  const { lab, form, weight, count } = targets;
+  const { lab, form, weight, count, edges } = targets;
+  const chosen = edges ? new Uint8Array(count) : undefined;
   let sum = 0;
   for (let i = 0; i < count && sum < stopAt; i++) {
     const l = lab[i * 3], a = lab[i * 3 + 1], b = lab[i * 3 + 2];
@@ -66,11 +75,23 @@ export function meanDifference(targets: Targets, overlapLab: Float64Array, codes
       }
     }
     let best = deltaE00Of(l, a, b, overlapLab[first], overlapLab[first + 1], overlapLab[first + 2]);
-    if (next < Infinity) best = Math.min(best, deltaE00Of(l, a, b, overlapLab[second], overlapLab[second + 1], overlapLab[second + 2]));
+    if (next < Infinity) {
+      const other = deltaE00Of(l, a, b, overlapLab[second], overlapLab[second + 1], overlapLab[second + 2]);
+      if (other < best) {
+        best = other;
+        first = second;
+      }
+    }
+    if (chosen) chosen[i] = first / 3;
     sum += weight[i] * best;
+  }
+  if (edges && chosen && sum < stopAt) {
+    for (let k = 0; k < edges.price.length; k++) sum += edges.price[k] * bitCount[chosen[edges.a[k]] ^ chosen[edges.b[k]]];
   }
   return sum;
 }
+
+const bitCount = Uint8Array.from({ length: 256 }, (_, code) => code.toString(2).replaceAll('0', '').length);
 
 /** Mean ΔE00 when it is given how much of each colour each code prints. @param use colour × code, sum 1 */
 export function meanAsPrinted(targets: Targets, overlapLab: Float64Array, use: Use): number {

@@ -61,7 +61,7 @@ export function fieldOf(level: Level, rules: MaskRules): Field {
   return {
     width: level.width, height: level.height, binOf: level.bins.of, table, codeCount, layers: rules.layers,
     candidates: bestCodes(table, codeCount, allowed, perBin), perBin,
-    price: Float32Array.from({ length: rules.layers }, (_, i) => (rules.priceMm / level.mmPerPx) * (rules.layerPrice?.[i] ?? 1)),
+    price: Float32Array.from({ length: 8 }, (_, i) => (i < rules.layers ? (rules.priceMm / level.mmPerPx) * (rules.layerPrice?.[i] ?? 1) : 0)),
     weight: level.weight, frozen: rules.frozen ?? 0,
   };
 }
@@ -96,7 +96,6 @@ export function doubled(codes: Uint8Array, from: Level, to: Level): Uint8Array {
     const sy = Math.min(from.height - 1, y >> 1);
     for (let x = 0; x < to.width; x++) out[y * to.width + x] = codes[sy * from.width + Math.min(from.width - 1, x >> 1)];
   }
-  if (to.fixedCodes) return out;
   return out;
 }
 

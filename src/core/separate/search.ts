@@ -48,29 +48,158 @@ interface State {
 }
 
 /**
- * Inks, strengths and order by seeded annealing: change a strength, swap a pot, add or drop a second ink, change the
- * order. Several starts, the best is cooled down longest. Colours choose their best code freely, or as `use` says.
+ * Inks, strengths and order by local search with kicks: from several seeded starts each layer in turn is taken out and put back
+ * as the best pot, strength and place (`reseat`), then every small change is tried until none helps (`polished`); then the
+ * best is kicked (one or two layers anew) and polished again, `effort` times. At the end every order is tried.
+ * Each picture colour takes its best code.
  */
 export async function searchInks(setup: SearchSetup, targets: Targets, seed: number, effort: number, task: Task, start?: readonly LayerRecipe[]): Promise<Found> {
   const random = seeded(seed);
   const score: Score = (lab, stopAt) => meanDifference(targets, lab, setup.codes, stopAt);
-  const starts = start ? 1 : 3;
-  let best: Found | undefined;
-  for (let run = 0; run < starts; run++) {
-    const found = await anneal(setup, stateOf(setup, start ?? startRecipes(setup, random)), score, random, Math.round(effort * (start ? 1 : 0.25)), start ? 0.3 : 2.5, task);
-    if (!best || found.score < best.score) best = found;
+  let best: Scored | undefined;
+  for (let run = 0; run < (start ? 1 : Math.max(2, Math.round(effort / 4))); run++) {
+    let now = scored(setup, stateOf(setup, start ?? startRecipes(setup, random)), score);
+    for (let round = 0; round < 2; round++) {
+      for (let layer = 0; layer < setup.wishes.length; layer++) {
+        await task.pause();
+        now = reseat(setup, now, layer, score);
+      }
+    }
+    now = await polished(setup, now, score, task);
+    if (!best || now.score < best.score) best = now;
   }
-  if (!start) {
-    const longer = await anneal(setup, stateOf(setup, best!.recipes), score, random, Math.round(effort * 0.6), 0.8, task);
-    if (longer.score < best!.score) best = longer;
+  let at = best!;
+  for (let kick = 0; kick < effort; kick++) {
+    let next: Scored = at;
+    const first = random.below(setup.wishes.length);
+    next = scored(setup, shaken(setup, at.state, random, first), score);
+    for (let layer = 0; layer < setup.wishes.length; layer++) {
+      if (layer === first || random.next() < 0.7) continue;
+      await task.pause();
+      next = reseat(setup, next, layer, score);
+    }
+    next = await polished(setup, next, score, task);
+    if (next.score < at.score * 1.004) at = next;
+    if (at.score < best!.score) best = at;
   }
-  return allOrders(setup, best!, score, task);
+  return allOrders(setup, found(setup, best!), score, task);
+}
+
+interface Scored {
+  readonly state: State;
+  readonly score: number;
+}
+
+function scored(setup: SearchSetup, state: State, score: Score): Scored {
+  return { state, score: score(labOf(setup, state), Infinity) };
+}
+
+function found(setup: SearchSetup, { state, score }: Scored): Found {
+  return { recipes: state.recipes, overlapLab: labOf(setup, state), score };
+}
+
+/** One layer's pot and strength anew, by chance. */
+function shaken(setup: SearchSetup, state: State, random: Random, wishNumber: number): State {
+  const at = state.recipes.findIndex((r) => r.wish === wishNumber);
+  const wish = setup.wishes[wishNumber], ids = [...setup.shelf.keys()];
+  const parts = [{ id: wish.ink ?? ids[random.below(ids.length)], share: wish.strength ?? Math.exp(-3 * random.next()) }];
+  return withRecipe(setup, state, at, { wish: wishNumber, parts });
+}
+
+function withRecipe(setup: SearchSetup, { recipes, films }: State, at: number, recipe: LayerRecipe): State {
+  return {
+    recipes: recipes.map((r, i) => (i === at ? recipe : r)),
+    films: films.map((f, i) => (i === at ? filmOfRecipe(recipe, setup.shelf, setup.deposit) : f)),
+  };
+}
+
+/** Every small change of every layer, again and again until none helps. */
+async function polished(setup: SearchSetup, from: Scored, score: Score, task: Task, keepOrder = false): Promise<Scored> {
+  let best = from;
+  for (const factors of [[0.6, 1.6], [0.85, 1.18], [0.95, 1.05]]) {
+    for (let round = 0; round < 12; round++) {
+      const before = best.score;
+      for (let at = 0; at < best.state.recipes.length; at++) {
+        await task.pause();
+        for (const parts of neighbours(setup, best.state.recipes[at], factors)) {
+          const state = withRecipe(setup, best.state, at, { wish: best.state.recipes[at].wish, parts });
+          const next = score(labOf(setup, state), best.score);
+          if (next < best.score) best = { state, score: next };
+        }
+      }
+      if (!keepOrder) best = exchanged(setup, best, score);
+      if (best.score > before * 0.999) break;
+    }
+  }
+  return best;
+}
+
+/** Exchanges of any two layers, while one helps. */
+function exchanged(setup: SearchSetup, from: Scored, score: Score): Scored {
+  let best = from;
+  const places = movable(setup, from.state.recipes);
+  for (let i = 0; i < places.length; i++) for (let j = i + 1; j < places.length; j++) {
+    const { recipes, films } = best.state;
+    const state = { recipes: swapped(recipes, places[i], places[j]), films: swapped(films, places[i], places[j]) };
+    const next = score(labOf(setup, state), best.score);
+    if (next < best.score) best = { state, score: next };
+  }
+  return best;
+}
+
+/** Pots a small step away: a share changed, all shares changed, a pot exchanged, one added, one dropped. */
+function neighbours(setup: SearchSetup, recipe: LayerRecipe, factors: readonly number[]): PotShare[][] {
+  const wish = setup.wishes[recipe.wish], { parts } = recipe;
+  if (wish.strength !== undefined && wish.ink !== undefined) return [];
+  const out: PotShare[][] = [];
+  for (const factor of factors) {
+    if (parts.length > 1) out.push(parts.map((p) => ({ ...p, share: p.share * factor })));
+    parts.forEach((_, i) => out.push(parts.map((p, j) => (i === j ? { ...p, share: p.share * factor } : p))));
+  }
+  if (wish.ink === undefined) {
+    const free = [...setup.shelf.keys()].filter((id) => !parts.some((p) => p.id === id));
+    for (const id of free) {
+      parts.forEach((_, i) => out.push(parts.map((p, j) => (i === j ? { id, share: p.share } : p))));
+      if (parts.length < setup.mostInPot) for (const share of [0.03, 0.15]) out.push([...parts, { id, share }]);
+    }
+    if (parts.length > 1) parts.forEach((_, i) => out.push(parts.filter((_, j) => i !== j)));
+  }
+  return out.map((o) => within(o, setup.leastShare));
+}
+
+/** Strengths tried when a layer is put back; finer steps are left to annealing. */
+const strengthLadder = [1, 0.5, 0.25, 0.12, 0.05];
+
+/** The layer that answers a wish, taken out and put back as the best single pot, strength and place. */
+function reseat(setup: SearchSetup, from: Scored, wishNumber: number, score: Score): Scored {
+  const { recipes, films } = from.state;
+  const at = recipes.findIndex((r) => r.wish === wishNumber);
+  const wish = setup.wishes[wishNumber];
+  const others = { recipes: recipes.filter((_, i) => i !== at), films: films.filter((_, i) => i !== at) };
+  const places = recipes.some((r) => setup.wishes[r.wish].placeFixed) ? [at] : recipes.map((_, i) => i);
+  let best = from;
+  for (const id of wish.ink !== undefined ? [wish.ink] : setup.shelf.keys()) {
+    for (const share of wish.strength !== undefined ? [wish.strength] : strengthLadder) {
+      const recipe = { wish: wishNumber, parts: [{ id, share }] };
+      const film = filmOfRecipe(recipe, setup.shelf, setup.deposit);
+      for (const place of places) {
+        const state = { recipes: inserted(others.recipes, place, recipe), films: inserted(others.films, place, film) };
+        const next = score(labOf(setup, state), best.score);
+        if (next < best.score) best = { state, score: next };
+      }
+    }
+  }
+  return best;
+}
+
+function inserted<T>(list: readonly T[], at: number, item: T): T[] {
+  return [...list.slice(0, at), item, ...list.slice(at)];
 }
 
 /** Strengths, pots and order again for masks as they are: what prints where stays, only the colours move. */
-export async function refitInks(setup: SearchSetup, targets: Targets, use: Use, start: readonly LayerRecipe[], seed: number, effort: number, task: Task): Promise<Found> {
+export async function refitInks(setup: SearchSetup, targets: Targets, use: Use, start: readonly LayerRecipe[], task: Task): Promise<Found> {
   const score: Score = (lab) => meanAsPrinted(targets, lab, use);
-  return anneal(setup, stateOf(setup, start), score, seeded(seed), effort, 0.05, task, true);
+  return found(setup, await polished(setup, scored(setup, stateOf(setup, start), score), score, task, true));
 }
 
 function stateOf(setup: SearchSetup, recipes: readonly LayerRecipe[]): State {
@@ -81,74 +210,9 @@ function labOf(setup: SearchSetup, state: State): Float64Array {
   return overlapLabOf(setup.paper, [...setup.below, ...state.films], setup.surface);
 }
 
-async function anneal(setup: SearchSetup, from: State, score: Score, random: Random, steps: number, heat: number, task: Task, keepOrder = false): Promise<Found> {
-  let now = from, nowScore = score(labOf(setup, from), Infinity);
-  let best = now, bestScore = nowScore;
-  for (let step = 0; step < steps; step++) {
-    if (step % 64 === 63) await task.pause();
-    const temperature = heat * (1 - step / steps) ** 2 * 0.25;
-    const next = moved(setup, now, random, 1 - step / steps, keepOrder);
-    if (!next) continue;
-    const limit = nowScore - temperature * Math.log(1 - random.next());
-    const nextScore = score(labOf(setup, next), limit);
-    if (nextScore > limit) continue;
-    now = next;
-    nowScore = nextScore;
-    if (nowScore < bestScore) {
-      best = now;
-      bestScore = nowScore;
-    }
-  }
-  return { recipes: best.recipes, overlapLab: labOf(setup, best), score: bestScore };
-}
-
 /** Places in the laydown that may be exchanged. */
 function movable(setup: SearchSetup, recipes: readonly LayerRecipe[]): number[] {
   return recipes.map((_, i) => i).filter((i) => !setup.wishes[recipes[i].wish].placeFixed);
-}
-
-function moved(setup: SearchSetup, state: State, random: Random, width: number, keepOrder: boolean): State | undefined {
-  const { recipes, films } = state;
-  const kind = random.next();
-  if (kind < 0.2 && !keepOrder) {
-    const places = movable(setup, recipes);
-    if (places.length < 2) return undefined;
-    const a = places[random.below(places.length)], b = places[random.below(places.length)];
-    if (a === b) return undefined;
-    return { recipes: swapped(recipes, a, b), films: swapped(films, a, b) };
-  }
-  const at = random.below(recipes.length);
-  const parts = changed(setup, recipes[at], random, width, kind);
-  if (!parts) return undefined;
-  const recipe = { ...recipes[at], parts };
-  return {
-    recipes: recipes.map((r, i) => (i === at ? recipe : r)),
-    films: films.map((f, i) => (i === at ? filmOfRecipe(recipe, setup.shelf, setup.deposit) : f)),
-  };
-}
-
-function changed(setup: SearchSetup, recipe: LayerRecipe, random: Random, width: number, kind: number): PotShare[] | undefined {
-  const wish = setup.wishes[recipe.wish];
-  const parts = recipe.parts.slice();
-  const ids = [...setup.shelf.keys()];
-  const which = random.below(parts.length);
-  if (kind < 0.65 || wish.ink !== undefined) {
-    if (wish.strength !== undefined) return undefined;
-    const factor = Math.exp(random.normal() * (0.08 + 0.5 * width));
-    parts[which] = { ...parts[which], share: parts[which].share * factor };
-    return within(parts, setup.leastShare);
-  }
-  if (kind < 0.85) {
-    const id = ids[random.below(ids.length)];
-    if (parts.some((p) => p.id === id)) return undefined;
-    parts[which] = { id, share: random.next() < 0.5 ? parts[which].share : Math.exp(-3 * random.next()) };
-    return within(parts, setup.leastShare);
-  }
-  if (parts.length > 1 && random.next() < 0.5) return parts.filter((_, i) => i !== which);
-  if (parts.length >= setup.mostInPot) return undefined;
-  const id = ids[random.below(ids.length)];
-  if (parts.some((p) => p.id === id)) return undefined;
-  return within([...parts, { id, share: Math.exp(-1 - 3 * random.next()) }], setup.leastShare);
 }
 
 /** No share below what can be weighed, and no more than the whole pot. */
@@ -173,10 +237,10 @@ function swapped<T>(list: readonly T[], a: number, b: number): T[] {
 }
 
 /** Every order of up to 6 layers (720); more than that only exchanges of two until none helps. */
-async function allOrders(setup: SearchSetup, found: Found, score: Score, task: Task): Promise<Found> {
-  const state = stateOf(setup, found.recipes);
+async function allOrders(setup: SearchSetup, from: Found, score: Score, task: Task): Promise<Found> {
+  const state = stateOf(setup, from.recipes);
   const places = movable(setup, state.recipes);
-  let best = state, bestScore = found.score;
+  let best = state, bestScore = from.score;
   const consider = (order: readonly number[]): void => {
     const next = { recipes: order.map((i) => state.recipes[i]), films: order.map((i) => state.films[i]) };
     const nextScore = score(labOf(setup, next), bestScore);

@@ -1,5 +1,6 @@
 import type { Bins } from './bins.ts';
-import { targetsOf, type Targets, type Use } from './fit-score.ts';
+import { targetsOf, type Edges, type Targets, type Use } from './fit-score.ts';
+import { diagonalWeight, straightWeight } from './kernels/length.ts';
 
 /** The picture's colours boiled down to so many, for searching inks. */
 export interface FewTargets {
@@ -9,7 +10,7 @@ export interface FewTargets {
 }
 
 /** Weighted k-means on the boxes, seeded by spreading (each new centre the worst-met box), so no chance is needed. */
-export function fewTargets(bins: Bins, most = 260): FewTargets {
+export function fewTargets(bins: Bins, most = 160): FewTargets {
   const k = Math.min(most, bins.count);
   const centres = new Float64Array(k * 3);
   const nearest = new Float64Array(bins.count).fill(Infinity);
@@ -70,21 +71,62 @@ function indexOfMost(weight: Float64Array, distance: Float64Array): number {
   return best;
 }
 
-/** How much of each of the few colours each code prints. */
+/** How much of each of the few colours each code prints, in register. */
 export function useOf(few: FewTargets, binOf: Uint16Array, codes: Uint8Array, codeCount: number, weight?: Float32Array): Use {
   const counts = new Float64Array(few.targets.count * codeCount);
-  let sum = 0;
-  for (let i = 0; i < codes.length; i++) {
-    const w = weight ? weight[i] : 1;
-    counts[few.ofBin[binOf[i]] * codeCount + codes[i]] += w;
-    sum += w;
-  }
+  for (let i = 0; i < codes.length; i++) counts[few.ofBin[binOf[i]] * codeCount + codes[i]] += weight ? weight[i] : 1;
+  return usePairs(counts, codeCount);
+}
+
+/** Colour × code amounts → the pairs that matter. */
+export function usePairs(counts: Float64Array, codeCount: number): Use {
+  const sum = counts.reduce((a, b) => a + b, 0);
   const target: number[] = [], code: number[] = [], share: number[] = [];
   for (let at = 0; at < counts.length; at++) {
-    if (counts[at] === 0) continue;
+    if (counts[at] <= sum * 1e-6) continue;
     target.push(Math.floor(at / codeCount));
     code.push(at % codeCount);
     share.push(counts[at] / sum);
   }
   return { target: Uint16Array.from(target), code: Uint8Array.from(code), share: Float64Array.from(share) };
+}
+
+/**
+ * Which of the few colours border on which, on a raster of a millimetre or so, where the grain of the picture is averaged out.
+ * @param priceMm ΔE00·mm a mm of outline
+ */
+export function edgesOf(few: FewTargets, lab: Float32Array, width: number, height: number, mmPerPx: number, priceMm: number): Edges {
+  const { count, lab: centres } = few.targets;
+  const of = new Uint16Array(width * height);
+  for (let i = 0; i < of.length; i++) {
+    let least = Infinity;
+    for (let c = 0; c < count; c++) {
+      const dl = lab[i * 3] - centres[c * 3], da = lab[i * 3 + 1] - centres[c * 3 + 1], db = lab[i * 3 + 2] - centres[c * 3 + 2];
+      const d = dl * dl + da * da + db * db;
+      if (d < least) {
+        least = d;
+        of[i] = c;
+      }
+    }
+  }
+  const sums = new Map<number, number>();
+  const add = (i: number, j: number, length: number): void => {
+    const a = Math.min(of[i], of[j]), b = Math.max(of[i], of[j]);
+    if (a !== b) sums.set(a * count + b, (sums.get(a * count + b) ?? 0) + length);
+  };
+  for (let y = 0; y < height; y++) for (let x = 0; x < width; x++) {
+    const i = y * width + x;
+    if (x + 1 < width) add(i, i + 1, straightWeight);
+    if (y + 1 < height) {
+      add(i, i + width, straightWeight);
+      if (x + 1 < width) add(i, i + width + 1, diagonalWeight);
+      if (x > 0) add(i, i + width - 1, diagonalWeight);
+    }
+  }
+  const pairs = [...sums].sort((p, q) => q[1] - p[1]);
+  const perPx = priceMm / (mmPerPx * width * height);
+  return {
+    a: Uint16Array.from(pairs, ([key]) => Math.floor(key / count)), b: Uint16Array.from(pairs, ([key]) => key % count),
+    price: Float64Array.from(pairs, ([, length]) => length * perPx),
+  };
 }

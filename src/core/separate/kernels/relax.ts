@@ -12,12 +12,20 @@ export interface Field {
   /** For each box the codes worth trying, best first: box × perBin. */
   readonly candidates: Uint8Array;
   readonly perBin: number;
-  /** Price of a pixel length of each layer's outline. */
+  /** Price of a pixel length of each layer's outline; 8 numbers. */
   readonly price: Float32Array;
   /** Importance a pixel. */
   readonly weight?: Float32Array;
   /** Bits that may not change. */
   readonly frozen: number;
+}
+
+/** Each bit of a code in a byte lane of its own, so that neighbours are counted for four layers in one addition. */
+const lanesLow = Uint32Array.from({ length: 256 }, (_, code) => lanes(code & 15));
+const lanesHigh = Uint32Array.from({ length: 256 }, (_, code) => lanes(code >> 4));
+
+function lanes(bits: number): number {
+  return (bits & 1) | ((bits & 2) << 7) | ((bits & 4) << 14) | ((bits & 8) << 21);
 }
 
 /**
@@ -28,50 +36,52 @@ export function relax(field: Field, codes: Uint8Array): number {
   const { width, height, binOf, table, codeCount, layers, candidates, perBin, price, weight, frozen } = field;
   const low = new Float32Array(16), high = new Float32Array(16);
   const on = new Float32Array(8);
+  const four = layers > 4;
   let changed = 0;
   for (let y = 0; y < height; y++) {
+    // At the border the neighbour is the pixel itself: it agrees with everything and costs nothing in the difference.
+    const up = y > 0 ? -width : 0, down = y + 1 < height ? width : 0;
     for (let x = 0; x < width; x++) {
       const i = y * width + x, present = codes[i], bin = binOf[i];
-      const left = x > 0, right = x + 1 < width, up = y > 0, down = y + 1 < height;
-      let differs = 0;
-      if (left) differs |= codes[i - 1] ^ present;
-      if (right) differs |= codes[i + 1] ^ present;
-      if (up) {
-        differs |= codes[i - width] ^ present;
-        if (left) differs |= codes[i - width - 1] ^ present;
-        if (right) differs |= codes[i - width + 1] ^ present;
-      }
-      if (down) {
-        differs |= codes[i + width] ^ present;
-        if (left) differs |= codes[i + width - 1] ^ present;
-        if (right) differs |= codes[i + width + 1] ^ present;
-      }
+      const left = x > 0 ? -1 : 0, right = x + 1 < width ? 1 : 0;
+      const n = codes[i + up], s = codes[i + down], w = codes[i + left], e = codes[i + right];
+      const nw = codes[i + up + left], ne = codes[i + up + right], sw = codes[i + down + left], se = codes[i + down + right];
+      const differs = (n ^ present) | (s ^ present) | (w ^ present) | (e ^ present) | (nw ^ present) | (ne ^ present) | (sw ^ present) | (se ^ present);
       if (differs === 0 && candidates[bin * perBin] === present) continue;
-      for (let b = 0; b < layers; b++) {
-        let sum = 0;
-        const add = (j: number, w: number): void => { sum += (codes[j] >> b) & 1 ? -w : w; };
-        if (left) add(i - 1, straightWeight);
-        if (right) add(i + 1, straightWeight);
-        if (up) {
-          add(i - width, straightWeight);
-          if (left) add(i - width - 1, diagonalWeight);
-          if (right) add(i - width + 1, diagonalWeight);
+      const inside = up !== 0 && down !== 0 && left !== 0 && right !== 0;
+      if (inside) {
+        const straight = lanesLow[n] + lanesLow[s] + lanesLow[w] + lanesLow[e], diagonal = lanesLow[nw] + lanesLow[ne] + lanesLow[sw] + lanesLow[se];
+        for (let b = 0; b < 4; b++) {
+          on[b] = price[b] * (straightWeight * (4 - 2 * ((straight >>> (8 * b)) & 255)) + diagonalWeight * (4 - 2 * ((diagonal >>> (8 * b)) & 255)));
         }
-        if (down) {
-          add(i + width, straightWeight);
-          if (left) add(i + width - 1, diagonalWeight);
-          if (right) add(i + width + 1, diagonalWeight);
+        if (four) {
+          const straightHigh = lanesHigh[n] + lanesHigh[s] + lanesHigh[w] + lanesHigh[e], diagonalHigh = lanesHigh[nw] + lanesHigh[ne] + lanesHigh[sw] + lanesHigh[se];
+          for (let b = 0; b < 4; b++) {
+            on[b + 4] = price[b + 4] * (straightWeight * (4 - 2 * ((straightHigh >>> (8 * b)) & 255)) + diagonalWeight * (4 - 2 * ((diagonalHigh >>> (8 * b)) & 255)));
+          }
         }
-        on[b] = sum * price[b];
+      } else {
+        for (let b = 0; b < layers; b++) {
+          let sum = 0;
+          if (up) sum += vote(n, b, straightWeight);
+          if (down) sum += vote(s, b, straightWeight);
+          if (left) sum += vote(w, b, straightWeight);
+          if (right) sum += vote(e, b, straightWeight);
+          if (up && left) sum += vote(nw, b, diagonalWeight);
+          if (up && right) sum += vote(ne, b, diagonalWeight);
+          if (down && left) sum += vote(sw, b, diagonalWeight);
+          if (down && right) sum += vote(se, b, diagonalWeight);
+          on[b] = sum * price[b];
+        }
       }
       subsetSums(on, layers, low, high);
-      const w = weight ? weight[i] : 1;
+      const importance = weight ? weight[i] : 1;
       const row = bin * codeCount;
-      let best = present, least = w * table[row + present] + low[present & 15] + high[present >> 4] - 1e-6;
+      let best = present, least = importance * table[row + present] + low[present & 15] + high[present >> 4] - 1e-6;
       for (let k = 0, at = bin * perBin; k < perBin; k++, at++) {
         const code = candidates[at];
         if ((code ^ present) & frozen) continue;
-        const cost = w * table[row + code] + low[code & 15] + high[code >> 4];
+        const cost = importance * table[row + code] + low[code & 15] + high[code >> 4];
         if (cost < least) {
           least = cost;
           best = code;
@@ -84,6 +94,10 @@ export function relax(field: Field, codes: Uint8Array): number {
     }
   }
   return changed;
+}
+
+function vote(code: number, layer: number, weight: number): number {
+  return (code >> layer) & 1 ? -weight : weight;
 }
 
 /** Sums of `on` over the bits of 0..15 (layers 0..3) and of 0..15 (layers 4..7). */

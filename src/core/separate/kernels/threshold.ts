@@ -8,18 +8,27 @@ import { subsetSums, type Field } from './relax.ts';
  */
 export function thresholdSweep(field: Field, codes: Uint8Array, sigmaPx: number, room: ThresholdRoom): number {
   const { width, height, binOf, table, codeCount, layers, candidates, perBin, price, weight, frozen } = field;
+  const { blurred } = room;
   const taps = gaussTaps(sigmaPx);
   for (let b = 0; b < layers; b++) {
     planeOf(codes, b, room.plane);
-    blurPlane(room.plane, width, height, taps, room.blurred[b], room.scratch);
+    blurPlane(room.plane, width, height, taps, blurred[b], room.scratch);
   }
   const strength = Math.sqrt(2 * Math.PI) / sigmaPx;
   const on = new Float32Array(8), low = new Float32Array(16), high = new Float32Array(16);
   let changed = 0;
   for (let i = 0; i < codes.length; i++) {
-    for (let b = 0; b < layers; b++) on[b] = strength * price[b] * (1 - 2 * room.blurred[b][i]);
+    const bin = binOf[i], present = codes[i];
+    let even = candidates[bin * perBin] === present;
+    for (let b = 0; b < layers; b++) {
+      const share = blurred[b][i];
+      on[b] = strength * price[b] * (1 - 2 * share);
+      even &&= Math.abs(share - ((present >> b) & 1)) < 0.02;
+    }
+    // Its own best code, and so are all around: nothing to gain here.
+    if (even) continue;
     subsetSums(on, layers, low, high);
-    const w = weight ? weight[i] : 1, bin = binOf[i], row = bin * codeCount, present = codes[i];
+    const w = weight ? weight[i] : 1, row = bin * codeCount;
     let best = present, least = w * table[row + present] + low[present & 15] + high[present >> 4] - 1e-6;
     for (let k = 0, at = bin * perBin; k < perBin; k++, at++) {
       const code = candidates[at];

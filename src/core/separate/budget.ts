@@ -1,0 +1,32 @@
+import { metresOf } from './figures.ts';
+import { solveMasks, type Level, type MaskRules } from './masks.ts';
+
+/** Prices tried on the way to a budget and for the trade-off, ΔE00·mm a mm. */
+export const priceLadder = [0.25, 0.7, 1.8, 4.5, 11, 28];
+
+export interface CurvePoint {
+  readonly priceMm: number;
+  readonly metres: number;
+}
+
+/** Metres of knife at each price of the ladder, on a coarse level. */
+export function curveOf(levels: readonly Level[], rules: MaskRules, finest: number): (CurvePoint & { readonly codes: Uint8Array })[] {
+  const level = levels[finest];
+  return priceLadder.map((priceMm) => {
+    const codes = solveMasks(levels, { ...rules, priceMm }, finest);
+    return { priceMm, codes, metres: metresOf(codes, level.width, level.height, rules.layers, level.mmPerPx, rules.layerPrice) };
+  });
+}
+
+/** The price at which so many metres are cut: between the points of a curve by logarithms, beyond its ends by its last slope. */
+export function priceFor(metres: number, curve: readonly CurvePoint[]): number {
+  const points = curve.filter((p) => p.metres > 0).map((p) => [Math.log(p.metres), Math.log(p.priceMm)] as const);
+  if (points.length === 0) return priceLadder[0];
+  if (points.length === 1) return Math.exp(points[0][1]);
+  const wanted = Math.log(metres);
+  let i = 0;
+  while (i + 2 < points.length && points[i + 1][0] > wanted) i++;
+  const [x0, y0] = points[i], [x1, y1] = points[i + 1];
+  const slope = Math.abs(x1 - x0) < 1e-9 ? 0 : (y1 - y0) / (x1 - x0);
+  return Math.exp(Math.max(Math.log(0.02), Math.min(Math.log(400), y0 + slope * (wanted - x0))));
+}

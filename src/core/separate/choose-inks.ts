@@ -1,0 +1,100 @@
+import type { Task } from '../task.ts';
+import { energyOf, fieldOf, freeCodes, settle, solveMasks, type Level, type MaskRules } from './masks.ts';
+import type { Work } from './prepare.ts';
+import { costOffRegister, settleForRegister } from './register.ts';
+import { expectedUse, registerRoom } from './kernels/register.ts';
+import { outlineLengths } from './kernels/length.ts';
+import { refitInks, searchInks, type Found } from './search.ts';
+import { edgesOf, usePairs, type FewTargets } from './targets.ts';
+
+/** Inks with the masks that go with them on one level. */
+export interface Chosen {
+  readonly found: Found;
+  readonly codes: Uint8Array;
+  /** ΔE00 a pixel: expected colour error and the price of the knife. */
+  readonly objective: number;
+}
+
+export function rulesOf(work: Work, overlapLab: Float64Array, priceMm: number): MaskRules {
+  return { layers: work.layers, overlapLab, allowed: work.setup.codes, frozen: work.frozen, priceMm, layerPrice: work.layerPrice };
+}
+
+/** Masks for given inks from the coarsest level to level `finest`, and how good the whole is. */
+export function judged(work: Work, found: Found, priceMm: number, sigmaMm: number, finest: number): Chosen {
+  const level = work.levels[finest];
+  const rules = rulesOf(work, found.overlapLab, priceMm);
+  const codes = solveMasks(work.levels, rules, finest);
+  const field = fieldOf(level, rules);
+  // A first draft holds still until most masks are where they belong; then they give way to the register.
+  if (sigmaMm > 0) settleForRegister(field, codes, sigmaMm / level.mmPerPx, 4);
+  return { found, codes, objective: objectiveOf(field, codes, level, sigmaMm) };
+}
+
+export function objectiveOf(field: ReturnType<typeof fieldOf>, codes: Uint8Array, level: Level, sigmaMm: number): number {
+  if (sigmaMm === 0) return energyOf(field, codes, 1) / codes.length;
+  let knife = 0;
+  outlineLengths(codes, field.width, field.height, field.layers).forEach((length, i) => { knife += length * field.price[i]; });
+  return costOffRegister(field, codes, sigmaMm / level.mmPerPx) + knife / codes.length;
+}
+
+/**
+ * Inks, strengths and order that suit the picture, the knife and the register together. The search sees the picture as a list of
+ * colours and what borders on what; several of its answers (edges counted little, more, much) are then judged on
+ * the coarse raster with real masks, and the best of them is refitted to what its masks really print.
+ */
+export async function chooseInks(work: Work, few: FewTargets, priceMm: number, sigmaMm: number, seed: number, effort: number, task: Task, onBetter: (chosen: Chosen) => void): Promise<Chosen> {
+  const coarse = work.levels.length - 1, level = work.levels[coarse];
+  // Off register, an edge between overlaps that differ in two layers shows slivers of a third one: about σ times such a difference.
+  const edgePrice = priceMm + 4 * sigmaMm;
+  const variants = edgePrice > 0 ? [0, 0.25, 0.6] : [0, 0];
+  let best: Chosen | undefined;
+  for (const [i, share] of variants.entries()) {
+    const edges = share > 0 ? edgesOf(few, level.lab, level.width, level.height, level.mmPerPx, edgePrice * share) : undefined;
+    const found = await searchInks(work.setup, { ...few.targets, edges }, seed + i, Math.max(1, Math.round((8 * effort) / variants.length)), task, undefined);
+    const chosen = await refitted(work, few, judged(work, found, priceMm, sigmaMm, coarse), priceMm, sigmaMm, coarse, task);
+    task.report(0.1 + (0.4 * (i + 1)) / variants.length, 'choosing inks and their order');
+    if (!best || chosen.objective < best.objective) onBetter((best = chosen));
+  }
+  return best!;
+}
+
+/** Inks refitted to masks and masks to inks in turn, as long as the whole gets better. */
+export async function refitted(work: Work, few: FewTargets, from: Chosen, priceMm: number, sigmaMm: number, finest: number, task: Task, rounds = 2): Promise<Chosen> {
+  const level = work.levels[finest];
+  let best = from;
+  for (let round = 0; round < rounds; round++) {
+    const field = fieldOf(level, rulesOf(work, best.found.overlapLab, priceMm));
+    const room = registerRoom(field, best.codes, Math.max(0.05, sigmaMm / level.mmPerPx));
+    const ofBin = finest === work.levels.length - 1 && few.ofBin.length === level.bins.count ? few.ofBin : nearestTargets(few, level);
+    const use = usePairs(expectedUse(field, room, ofBin, few.targets.count), 1 << work.layers);
+    const found = await refitInks(work.setup, few.targets, use, best.found.recipes, task);
+    const again = fieldOf(level, rulesOf(work, found.overlapLab, priceMm));
+    const codes = best.codes.slice();
+    settle(again, codes, []);
+    if (sigmaMm > 0) settleForRegister(again, codes, sigmaMm / level.mmPerPx, 3);
+    const objective = objectiveOf(again, codes, level, sigmaMm);
+    if (objective > best.objective * 0.9995) break;
+    best = { found, codes, objective };
+  }
+  return best;
+}
+
+/** Which of the few colours each box of a level is nearest to. */
+export function nearestTargets(few: FewTargets, level: Level): Uint16Array {
+  const { lab, count } = few.targets;
+  const out = new Uint16Array(level.bins.count);
+  for (let bin = 0; bin < out.length; bin++) {
+    let least = Infinity;
+    for (let c = 0; c < count; c++) {
+      const dl = level.bins.lab[bin * 3] - lab[c * 3], da = level.bins.lab[bin * 3 + 1] - lab[c * 3 + 1], db = level.bins.lab[bin * 3 + 2] - lab[c * 3 + 2];
+      const d = dl * dl + da * da + db * db;
+      if (d < least) {
+        least = d;
+        out[bin] = c;
+      }
+    }
+  }
+  return out;
+}
+
+export { freeCodes };

@@ -1,0 +1,184 @@
+import { blurPlane, gaussTaps, planeOf } from './blur.ts';
+import { diagonalWeight, straightWeight } from './length.ts';
+import type { Field } from './relax.ts';
+
+/**
+ * Layers that sit off by independent shifts N(0, σ²): with each layer's mask blurred by σ, a pixel carries code s with
+ * chance Π qᵢ^sᵢ (1 − qᵢ)^(1 − sᵢ), so the expected cost has a closed form and is linear in any one layer.
+ */
+export interface RegisterRoom {
+  readonly taps: Float32Array;
+  /** Blurred mask of each layer. */
+  readonly q: readonly Float32Array[];
+  readonly plane: Float32Array;
+  readonly scratch: Float32Array;
+  readonly gain: Float32Array;
+}
+
+export function registerRoom(field: Field, codes: Uint8Array, sigmaPx: number): RegisterRoom {
+  const n = codes.length;
+  const room: RegisterRoom = {
+    taps: gaussTaps(sigmaPx), q: Array.from({ length: field.layers }, () => new Float32Array(n)),
+    plane: new Float32Array(n), scratch: new Float32Array(n), gain: new Float32Array(n),
+  };
+  for (let b = 0; b < field.layers; b++) blurLayer(field, codes, b, room);
+  return room;
+}
+
+function blurLayer(field: Field, codes: Uint8Array, layer: number, room: RegisterRoom): void {
+  planeOf(codes, layer, room.plane);
+  blurPlane(room.plane, field.width, field.height, room.taps, room.q[layer], room.scratch);
+}
+
+/** Shares nearer to 0 or 1 than this count as sure. */
+const sure = 2e-3;
+
+/** Expected cost of every pixel, importance left out. */
+export function expectedCosts(field: Field, room: RegisterRoom): Float32Array {
+  const { table, codeCount, binOf, layers } = field;
+  const values = new Float64Array(256), shares = new Float64Array(8), unsure = new Uint8Array(8);
+  const out = new Float32Array(binOf.length);
+  for (let i = 0; i < binOf.length; i++) {
+    let base = 0, count = 0;
+    for (let b = 0; b < layers; b++) {
+      const share = room.q[b][i];
+      if (share > 1 - sure) base |= 1 << b;
+      else if (share > sure) {
+        unsure[count] = b;
+        shares[count++] = share;
+      }
+    }
+    const row = binOf[i] * codeCount;
+    out[i] = count === 0 ? table[row + base] : folded(table, row, base, unsure, shares, count, values);
+  }
+  return out;
+}
+
+/** Mean over the picture of the expected cost per pixel, weighted by importance. */
+export function expectedCost(field: Field, room: RegisterRoom): number {
+  const costs = expectedCosts(field, room);
+  let sum = 0;
+  for (let i = 0; i < costs.length; i++) sum += field.weight ? costs[i] * field.weight[i] : costs[i];
+  return sum / costs.length;
+}
+
+/**
+ * How often each colour group is expected to be printed by each code.
+ * @param groupOf group of each box of colours
+ * @returns group × code, weighted by importance
+ */
+export function expectedUse(field: Field, room: RegisterRoom, groupOf: Uint16Array, groups: number): Float64Array {
+  const { codeCount, binOf, layers, weight } = field;
+  const out = new Float64Array(groups * codeCount);
+  const chance = new Float64Array(256), codes = new Uint8Array(256);
+  for (let i = 0; i < binOf.length; i++) {
+    const row = groupOf[binOf[i]] * codeCount;
+    let size = 1;
+    chance[0] = weight ? weight[i] : 1;
+    codes[0] = 0;
+    for (let b = 0; b < layers; b++) {
+      const share = room.q[b][i];
+      if (share < sure) continue;
+      if (share > 1 - sure) {
+        for (let s = 0; s < size; s++) codes[s] |= 1 << b;
+        continue;
+      }
+      for (let s = 0; s < size; s++) {
+        codes[size + s] = codes[s] | (1 << b);
+        chance[size + s] = chance[s] * share;
+        chance[s] *= 1 - share;
+      }
+      size *= 2;
+    }
+    for (let s = 0; s < size; s++) out[row + codes[s]] += chance[s];
+  }
+  return out;
+}
+
+/** Expected table entry when `count` bits are on with their shares and the others are as in `base`. */
+function folded(table: Float32Array, row: number, base: number, unsure: Uint8Array, shares: Float64Array, count: number, values: Float64Array): number {
+  values[0] = table[row + base];
+  let size = 1;
+  const codes = foldCodes;
+  codes[0] = base;
+  for (let k = 0; k < count; k++, size *= 2) {
+    const bit = 1 << unsure[k];
+    for (let s = 0; s < size; s++) {
+      codes[size + s] = codes[s] | bit;
+      values[size + s] = table[row + codes[size + s]];
+    }
+  }
+  for (let k = count - 1; k >= 0; k--) {
+    size >>= 1;
+    const share = shares[k];
+    for (let s = 0; s < size; s++) values[s] += share * (values[size + s] - values[s]);
+  }
+  return values[0];
+}
+
+const foldCodes = new Uint8Array(256);
+
+/**
+ * One layer moved to where the expected cost plus knife length is least, the others staying. The cost of having the layer at a
+ * pixel is the blurred difference it makes; an exact step for the colour part, single pixels in turn for the length.
+ * @returns how many pixels changed
+ */
+export function registerStep(field: Field, codes: Uint8Array, layer: number, room: RegisterRoom, turns = 3): number {
+  const { table, codeCount, binOf, layers, weight, width, height } = field;
+  const { q, plane, scratch, gain, taps } = room;
+  const values = new Float64Array(256), shares = new Float64Array(8), unsure = new Uint8Array(8);
+  const bit = 1 << layer;
+  for (let i = 0; i < binOf.length; i++) {
+    let base = 0, count = 0;
+    for (let b = 0; b < layers; b++) {
+      if (b === layer) continue;
+      const share = q[b][i];
+      if (share > 1 - sure) base |= 1 << b;
+      else if (share > sure) {
+        unsure[count] = b;
+        shares[count++] = share;
+      }
+    }
+    const row = binOf[i] * codeCount;
+    const difference = count === 0
+      ? table[row + (base | bit)] - table[row + base]
+      : folded(table, row, base | bit, unsure, shares, count, values) - folded(table, row, base, unsure, shares, count, values);
+    plane[i] = weight ? difference * weight[i] : difference;
+  }
+  blurPlane(plane, width, height, taps, gain, scratch);
+  let changed = 0;
+  for (let turn = 0; turn < turns; turn++) {
+    const moved = flipPixels(field, codes, layer, gain);
+    changed += moved;
+    if (moved === 0) break;
+  }
+  blurLayer(field, codes, layer, room);
+  return changed;
+}
+
+/** Single pixels of one layer switched wherever that lowers gain + price × length. */
+function flipPixels(field: Field, codes: Uint8Array, layer: number, gain: Float32Array): number {
+  const { width, height } = field;
+  const price = field.price[layer], bit = 1 << layer;
+  let changed = 0;
+  for (let y = 0; y < height; y++) for (let x = 0; x < width; x++) {
+    const i = y * width + x;
+    let votes = 0;
+    const up = y > 0, down = y + 1 < height, left = x > 0, right = x + 1 < width;
+    if (up) votes += codes[i - width] & bit ? -straightWeight : straightWeight;
+    if (down) votes += codes[i + width] & bit ? -straightWeight : straightWeight;
+    if (left) votes += codes[i - 1] & bit ? -straightWeight : straightWeight;
+    if (right) votes += codes[i + 1] & bit ? -straightWeight : straightWeight;
+    if (up && left) votes += codes[i - width - 1] & bit ? -diagonalWeight : diagonalWeight;
+    if (up && right) votes += codes[i - width + 1] & bit ? -diagonalWeight : diagonalWeight;
+    if (down && left) votes += codes[i + width - 1] & bit ? -diagonalWeight : diagonalWeight;
+    if (down && right) votes += codes[i + width + 1] & bit ? -diagonalWeight : diagonalWeight;
+    const cost = gain[i] + price * votes;
+    const on = (codes[i] & bit) !== 0;
+    if (on ? cost > 1e-6 : cost < -1e-6) {
+      codes[i] ^= bit;
+      changed++;
+    }
+  }
+  return changed;
+}
