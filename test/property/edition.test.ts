@@ -69,7 +69,7 @@ describe('the day', () => {
   test('never a sheet in two runs at once, never more on the rack than it holds, nothing lost, hands do one thing at a time', () => {
     fc.assert(fc.property(day, (input) => {
       const plan = planDay(input);
-      for (const run of input.runs) expect(plan.sheetTimes.filter((time) => time.run === run.id).map((time) => time.sheet)).toEqual(Array.from({ length: run.sheets }, (_, i) => String(i + 1)));
+      for (const run of input.runs) expect(plan.sheetTimes.filter((time) => time.run === run.id).map((time) => time.sheet)).toEqual(Array.from({ length: Number(run.sheets) }, (_, i) => String(i + 1)));
       const bySheet = groupBy(plan.sheetTimes, (time) => time.sheet);
       for (const times of bySheet.values()) {
         times.slice(1).forEach((time, i) => expect(time.on).toBeGreaterThanOrEqual(times[i].dry - 1e-6));

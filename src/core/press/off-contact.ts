@@ -104,24 +104,31 @@ export function offContact(input: {
   const blade = Math.min(input.squeegeeMm ?? image[across] + 2 * studioDefaults.bladePastImageMm[0], frame[across] - 1);
   const alongMm = growthAlong(frame[along], margins, gaps);
   const acrossMm = [image[across] * strainAcross(frame[across], blade, gaps[0]), image[across] * strainAcross(frame[across], blade, gaps[1])] as const;
-  const mostStrain = Math.max(...([0, 1] as const).map((end) => Math.max(strainAt(frame[along], gaps[end], margins[end]), strainAcross(frame[across], blade, gaps[end]))));
+  const strainOf = (times: number): number => Math.max(...([0, 1] as const).map((end) => Math.max(strainAt(frame[along], times * gaps[end], margins[end]), strainAcross(frame[across], blade, times * gaps[end]))));
+  const mostStrain = strainOf(1);
   const meanGap = (gaps[0] + gaps[1]) / 2;
   return {
     alongMm, alongApproximateMm: growthApproximate(frame[along], meanGap, (margins[0] + margins[1]) / 2), acrossMm, mostStrain,
-    problems: strainProblems(mostStrain, meanGap),
+    problems: strainProblems(mostStrain, meanGap, strainOf),
   };
 }
 
-function strainProblems(strain: number, gapMm: number): Problem[] {
+function strainProblems(strain: number, gapMm: number, strainOf: (times: number) => number): Problem[] {
   const percent = (strain * 100).toFixed(2);
-  const most = gapMm * Math.sqrt(studioDefaults.strainDoubtful / strain);
+  let [most, over] = [0, 1];
+  for (let step = 0; step < 40 && strain >= studioDefaults.strainDoubtful; step++) {
+    const middle = (most + over) / 2;
+    if (strainOf(middle) < studioDefaults.strainDoubtful) most = middle;
+    else over = middle;
+  }
+  const safe = (Math.floor(most * gapMm * 10) / 10).toFixed(1);
   if (strain >= studioDefaults.strainTears) {
     return [problem('error', 'gap-tears-mesh', 'screen.offContactMm', `A gap of ${gapMm.toFixed(1)} mm stretches the mesh by ${percent} % so near the frame: it can tear or come off the frame.`,
-      `Lower the gap to about ${most.toFixed(1)} mm or leave more room between image and frame.`)];
+      `Lower the gap to about ${safe} mm or leave more room between image and frame.`)];
   }
   if (strain >= studioDefaults.strainDoubtful) {
     return [problem('warning', 'gap-stretches-mesh', 'screen.offContactMm', `A gap of ${gapMm.toFixed(1)} mm stretches the mesh by ${percent} %: the edges of the image drift outwards and the mesh slackens in time.`,
-      `Lower the gap to about ${most.toFixed(1)} mm or leave more room between image and frame.`)];
+      `Lower the gap to about ${safe} mm or leave more room between image and frame.`)];
   }
   return [];
 }

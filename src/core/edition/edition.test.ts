@@ -1,0 +1,219 @@
+import { describe, expect, test } from 'vitest';
+import { ProblemError } from '../problem.ts';
+import { cautions, cautionsFor, cancellationSteps, certaintyOf, colophon, documentationSheet, dryingFactor, foldLog, labelsFor, logLine, numberEdition, openTimeAdvice, planDay, planSheets, readLog, registerRows, sheetsFromCount, sheetsToStart, teachingHandout, writeCsv } from './index.ts';
+import type { CountEvent, DayInput, RecordFacts, Sheet } from './index.ts';
+
+const codeOf = (act: () => unknown): string => {
+  try {
+    act();
+  } catch (error) {
+    if (error instanceof ProblemError) {
+      expect(error.problems[0].advice).not.toBe('');
+      return error.problems[0].code;
+    }
+    throw error;
+  }
+  return 'nothing refused';
+};
+
+const proofs = { artistsProofShare: 0.1, batProofs: 1, printersProofs: 1, horsCommerce: 0 };
+
+describe('sheets', () => {
+  const spoilagePerRun = Array.from({ length: 6 }, () => 0.05);
+
+  test('the rule of thumb meets the edition far less often than asked', () => {
+    const six = sheetsToStart({ target: 12, spoilagePerRun, certainty: 0.9 });
+    expect(six.rule).toBe(17);
+    expect(certaintyOf(17, 12, spoilagePerRun)).toBeLessThan(0.75);
+    expect(six.start).toBeGreaterThan(17);
+    expect(certaintyOf(six.start, 12, spoilagePerRun)).toBeGreaterThanOrEqual(0.9);
+    expect(six.throughRuns).toHaveLength(6);
+  });
+
+  test('zero sheets, no certainty and endless spoilage are refused', () => {
+    expect(codeOf(() => sheetsToStart({ target: 0, spoilagePerRun, certainty: 0.9 }))).toBe('no-sheets');
+    expect(codeOf(() => sheetsToStart({ target: 5, spoilagePerRun, certainty: 1 }))).toBe('certainty');
+    expect(codeOf(() => sheetsToStart({ target: 5, spoilagePerRun: [1], certainty: 0.9 }))).toBe('spoilage');
+    expect(codeOf(() => sheetsToStart({ target: 5, spoilagePerRun: [0.99, 0.99, 0.99], certainty: 0.9 }))).toBe('spoilage-high');
+    expect(codeOf(() => planSheets({ papers: [], target: 5, certainty: 0.9, spoilagePerRun, setUpSheets: 3, proofs }))).toBe('no-paper');
+    expect(codeOf(() => planSheets({ papers: [{ id: 'a', name: 'A', count: 5 }], target: 0, certainty: 0.9, spoilagePerRun, setUpSheets: 3, proofs }))).toBe('no-sheets');
+  });
+
+  test('more proofs than sheets, more prints than sheets, and too few for certainty are told apart', () => {
+    const plan = (count: number, wishes = proofs) => planSheets({ papers: [{ id: 'a', name: 'Smooth', count }], target: 10, certainty: 0.9, spoilagePerRun, setUpSheets: 3, proofs: wishes }).problems.map((one) => one.code);
+    expect(plan(5, { ...proofs, horsCommerce: 8 })).toEqual(['more-proofs-than-sheets']);
+    expect(plan(11)).toEqual(['more-prints-than-sheets']);
+    expect(plan(15)).toEqual(['sheets-short']);
+    expect(plan(30)).toEqual([]);
+  });
+
+  test('sheets with an older print are kept apart and may skip a run', () => {
+    const { papers, runs } = planSheets({ papers: [{ id: 'a', name: 'Smooth', count: 20 }, { id: 'b', name: 'Blue print', count: 6, printed: true, skips: [0] }], target: 12, certainty: 0.8, spoilagePerRun: [0.05, 0.05], setUpSheets: 3, proofs });
+    expect(papers.map((paper) => paper.apart)).toEqual([false, true]);
+    expect(papers[1].runs.map((run) => run.run)).toEqual([1]);
+    expect(runs[0].prepare).toBe(20);
+    expect(runs[1].prepare).toBeGreaterThan(20);
+  });
+});
+
+describe('the day', () => {
+  const input: DayInput = {
+    runs: [1, 2, 3].map((n) => ({ id: `r${n}`, name: `Run ${n}`, sheets: 20, setUpSheets: 3 })), startHour: 9, endHour: 17, pullsPerHour: 40, setUpMinutes: 35, cleanMinutes: 18,
+    dryMinutes: 45, rackPlaces: 40, screens: 1, humidityPercent: 50,
+  };
+
+  test('three runs of twenty go into a day', () => {
+    const plan = planDay(input);
+    expect(plan.days).toBe(1);
+    expect(plan.steps[0]).toMatchObject({ start: '09:00', what: 'mix', run: 'r1' });
+    expect(plan.steps.filter((step) => step.what === 'pull').map((step) => step.run)).toEqual(['r1', 'r2', 'r3']);
+    expect(plan.rackPeak).toBe(20);
+    expect(planDay(input)).toEqual(plan);
+  });
+
+  test('slow ink makes hands wait; a second screen is set up in time that would be lost', () => {
+    expect(planDay({ ...input, dryMinutes: 150 }).waitMinutes).toBeGreaterThan(60);
+    const six = { ...input, runs: [1, 2, 3, 4, 5, 6].map((n) => ({ id: `r${n}`, name: `Run ${n}`, sheets: 30, setUpSheets: 3 })) };
+    const [one, two] = [planDay(six), planDay({ ...six, screens: 2 })];
+    expect(two.workMinutes).toBeCloseTo(one.workMinutes, 6);
+    expect(two.workEnds).toBeLessThan(one.workEnds);
+  });
+
+  test('a small rack splits the run and says so', () => {
+    const plan = planDay({ ...input, rackPlaces: 8 });
+    expect(plan.rackPeak).toBe(8);
+    expect(plan.problems.map((one) => one.code)).toEqual(expect.arrayContaining(['run-split', 'rack-full']));
+    expect(plan.steps.filter((step) => step.what === 'pull' && step.run === 'r1').map((step) => step.sheets)).toEqual([[1, 8], [9, 16], [17, 20]]);
+  });
+
+  test('runs that share a named screen wait for its washing', () => {
+    const plan = planDay({ ...input, screens: 3, dryMinutes: 200, runs: input.runs.map((run) => ({ ...run, screen: 'fine' })) });
+    const setUps = plan.steps.filter((step) => step.what === 'set-up');
+    expect(setUps.every((step) => step.where === 'fine')).toBe(true);
+    const firstClean = plan.steps.find((step) => step.what === 'clean')!;
+    expect(setUps[1].startMinutes).toBeGreaterThanOrEqual(firstClean.endMinutes);
+  });
+
+  test('a rack of nothing, a day of no hours, no runs, a day too short: each is refused', () => {
+    expect(codeOf(() => planDay({ ...input, rackPlaces: 0 }))).toBe('rack-none');
+    expect(codeOf(() => planDay({ ...input, endHour: 9 }))).toBe('day-hours');
+    expect(codeOf(() => planDay({ ...input, runs: [] }))).toBe('no-runs');
+    expect(codeOf(() => planDay({ ...input, endHour: 9.5 }))).toBe('day-short');
+    expect(codeOf(() => planDay({ ...input, pullsPerHour: 0 }))).toBe('pace');
+    expect(codeOf(() => planDay({ ...input, humidityPercent: 120 }))).toBe('humidity');
+    expect(codeOf(() => planDay({ ...input, pullsPerHour: 2, dryMinutes: 9000, rackPlaces: 1 }))).toBe('day-endless');
+    expect(codeOf(() => planDay({ ...input, runs: [{ id: 'r', name: 'R', sheets: ['1', '1'] }] }))).toBe('sheet-twice');
+  });
+
+  test('dry air asks for retarder up to its ceiling, then for another remedy', () => {
+    expect(dryingFactor(75, 50)).toBe(2);
+    expect(openTimeAdvice({ pullsPerHour: 40, humidityPercent: 60 }).retarderShare).toBe(0);
+    expect(openTimeAdvice({ pullsPerHour: 40, humidityPercent: 40 }).retarderShare).toBeGreaterThan(0.02);
+    const desert = openTimeAdvice({ pullsPerHour: 20, humidityPercent: 10 });
+    expect(desert.retarderShare).toBe(0.1);
+    expect(desert.problems[0].code).toBe('ink-dries-in-mesh');
+  });
+});
+
+const runs = ['sky', 'kelp'];
+const sheet = (id: string, more: Partial<Sheet> = {}): Sheet => ({ id, paper: 'smooth', runs, faults: [], ...more });
+
+describe('the edition', () => {
+  const sheets = [
+    ...Array.from({ length: 9 }, (_, i) => sheet(`s${i + 1}`)), sheet('best', { kept: 'bat' }), sheet('early', { runs: ['sky'], kept: 'state' }), sheet('trial', { kept: 'colour-trial' }),
+    sheet('smudged', { faults: [{ run: 'kelp', fault: 'smudge', rejects: true }] }), sheet('speck', { faults: [{ run: 'kelp', fault: 'speck', rejects: false }] }),
+    sheet('news', { kept: 'set-up' }), sheet('end', { kept: 'cancellation' }), sheet('lost', { runs: ['sky'] }),
+  ];
+  const edition = numberEdition({ sheets, runs, target: 6, proofs: { ...proofs, artistsProofShare: 0.3, horsCommerce: 0 }, papersAre: 'sub-editions' });
+  const written = (id: string): string => edition.sheets.find((one) => one.sheet.id === id)!.text;
+  const facts: RecordFacts = {
+    title: 'Tide pool', artist: 'A. Printer', year: 2025, imageSize: '180 × 240 mm', papers: [{ id: 'smooth', name: 'Smooth white', size: '250 × 320 mm' }], workshop: 'the back room', master: 'cancelled', posthumous: false,
+    layers: [{ name: 'Sky', stencil: 'tide, piece', ink: 'shell', recipe: '45 : 55', mesh: '77-48' }, { name: 'Kelp', stencil: 'kelp, window', ink: 'weed', recipe: '85 : 15', mesh: '77-48' }],
+  };
+
+  test('the pencil writes numbers, proofs, states and trials', () => {
+    expect(written('best')).toBe('B.A.T.');
+    expect(written('s1')).toBe('1/6');
+    expect(edition.sheets.filter((one) => one.kind === 'artists').map((one) => one.text)).toEqual(['A/P I/II', 'A/P II/II']);
+    expect(written('early')).toBe('State I');
+    expect(written('trial')).toBe('Colour trial');
+    expect(written('end')).toBe('Cancellation proof');
+    expect([written('smudged'), written('news'), written('lost')]).toEqual(['', '', '']);
+    expect(edition.sheets.find((one) => one.sheet.id === 'lost')!.kind).toBe('rejected');
+    expect(edition.sizes).toEqual([{ paper: 'smooth', edition: 6, artists: 2, bat: 1, printers: 1, horsCommerce: 0, spare: 1 }]);
+    expect(edition.problems.map((one) => one.code)).toEqual(['spare-sheets']);
+  });
+
+  test('without a target every good sheet is used and the proofs still get theirs', () => {
+    const open = numberEdition({ sheets, runs, proofs, papersAre: 'varied' });
+    expect(open.sizes[0]).toMatchObject({ edition: 8, artists: 1, printers: 1, bat: 1, spare: 0 });
+    expect(codeOf(() => numberEdition({ sheets: [sheet('a'), sheet('a')], runs, proofs, papersAre: 'varied' }))).toBe('sheet-twice');
+    expect(numberEdition({ sheets: [], runs, proofs, papersAre: 'varied' }).problems[0].code).toBe('no-good-sheet');
+    expect(numberEdition({ sheets: sheets.slice(0, 3), runs, target: 9, proofs, papersAre: 'varied' }).problems.map((one) => one.code)).toContain('edition-smaller');
+  });
+
+  test('the record tells what is known and leaves lines for the rest', () => {
+    const record = documentationSheet(facts, edition);
+    expect(record.fields.find((field) => field.id === 'edition')!.value).toBe('6 numbered, 2 A/P, 1 B.A.T., 1 P/P, 1 state proofs, 1 colour trials');
+    expect(record.problems.map((one) => one.place)).toEqual(['record.other', 'record.printer']);
+    expect(record.rejected).toBe(2);
+    expect(record.footing).toContain('2 rejected, 1 good ones without a number');
+    expect(colophon(facts, edition)).toMatch(/^Tide pool, by A\. Printer, 2025\. Screenprint in two runs .* on Smooth white\. .* at the back room\. The stencils were cancelled/);
+    expect(documentationSheet({ ...facts, master: 'kept' }, edition).problems.map((one) => one.code)).toContain('cancellation-mismatch');
+    expect(cancellationSteps.length).toBeGreaterThan(2);
+  });
+
+  test('labels for what is signed, a row for every sheet', () => {
+    expect(labelsFor(facts, edition)).toHaveLength(13);
+    expect(labelsFor(facts, edition)[0].lines).toEqual(['Tide pool, 2025', 'A. Printer', '1/6', 'Screenprint, 180 × 240 mm, on Smooth white']);
+    const rows = registerRows(facts, edition);
+    expect(rows).toHaveLength(sheets.length + 1);
+    expect(new Set(rows.map((row) => row.length)).size).toBe(1);
+    expect(writeCsv([['a "b"', '=1+1', '-3']])).toBe('"a ""b""",\'=1+1,-3\r\n');
+  });
+});
+
+describe('the count at the press', () => {
+  const at = '2025-05-01T10:00:00Z';
+  const events: CountEvent[] = [
+    { kind: 'pull', run: 'sky', sheet: '1', at }, { kind: 'pull', run: 'sky', sheet: '2', at }, { kind: 'spoil', run: 'sky', sheet: '2', at, fault: 'stuck to the stencil' }, { kind: 'pull', run: 'sky', sheet: '3', at },
+    { kind: 'undo', run: 'sky', sheet: '3', at }, { kind: 'note', run: 'sky', sheet: '1', at, text: 'light at the corner' }, { kind: 'pull', run: 'kelp', sheet: '1', at },
+  ];
+  const text = events.map((one, i) => logLine(i + 1, one)).join('');
+
+  test('pulls, spoils, notes and undo add up, sheet by sheet', () => {
+    const state = foldLog(readLog(text).events);
+    expect(state.runs).toEqual([{ run: 'sky', pulls: 2, sheets: ['1', '2'], spoiled: ['2'] }, { run: 'kelp', pulls: 1, sheets: ['1'], spoiled: [] }]);
+    expect(state.last?.event).toMatchObject({ kind: 'pull', run: 'kelp' });
+    const sheets = sheetsFromCount(state, [{ id: '1', paper: 'smooth' }, { id: '2', paper: 'smooth' }], ['sky', 'kelp']);
+    expect(numberEdition({ sheets, runs: ['sky', 'kelp'], proofs: { ...proofs, batProofs: 0, artistsProofShare: 0, printersProofs: 0 }, papersAre: 'varied' }).sheets.map((one) => one.text)).toEqual(['E.V. 1/1', '']);
+  });
+
+  test('an undo can name an older event', () => {
+    const state = foldLog([...readLog(text).events, { number: 8, event: { kind: 'undo', run: 'sky', sheet: '2', at, of: 3 } }]);
+    expect(state.sheets.find((one) => one.sheet === '2')!.spoiled).toBe(false);
+  });
+});
+
+describe('hand-out and cautions', () => {
+  test('the hand-out has a step for each run, this job’s numbers, and a blank version', () => {
+    const handout = teachingHandout({
+      title: 'Tide pool', imageSize: '180 × 240 mm', sheetSize: '250 × 320 mm', mesh: '77-48', registerText: 'Three stops.', gapText: 'Gap 2 mm.', dryMinutes: 48.6, setUpSheets: 3,
+      layers: [{ id: 'sky', name: 'Sky', side: 'piece', material: 'Coated paper', ink: 'Shell pink', recipe: '45 : 55', grams: '60 g' }, { id: 'foam', name: 'Foam', side: 'window', material: 'Film', ink: null, recipe: '', grams: '40 g' }],
+      papers: [{ name: 'Smooth white', sheets: 20 }],
+    });
+    expect(handout.steps.map((step) => step.number)).toEqual(handout.steps.map((_, i) => i + 1));
+    expect(handout.steps.filter((step) => step.title.startsWith('Run'))).toHaveLength(2);
+    expect(handout.steps.find((step) => step.title === 'Run 1: Sky')!.text).toContain('Dry for 49 min');
+    expect(handout.steps.find((step) => step.title === 'Run 2: Foam')!.text).toContain('ink open');
+    expect(handout.bring).toContain('6 sheets of newsprint, to set up with');
+    expect(handout.blank.table.rows).toBe(5);
+  });
+
+  test('cautions stand where the risk is, short, and defer to labels', () => {
+    expect(new Set(cautions.map((one) => one.id)).size).toBe(cautions.length);
+    for (const caution of cautions) expect(caution.text.length).toBeLessThan(260);
+    expect(cautionsFor('cut').map((one) => one.id)).toEqual(['blades']);
+    expect(cautions.filter((one) => /label|local/.test(one.text)).length).toBeGreaterThanOrEqual(5);
+  });
+});
