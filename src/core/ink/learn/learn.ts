@@ -100,6 +100,7 @@ export function learn(ask: LearnAsk): Learned {
   let x = Float64Array.from(start);
   let r = residuals(x);
   let now = cost(x, r);
+  const atStart = now;
   let damping = 1e-3;
   let curvature = new Float64Array((n + 2) ** 2);
   for (let round = 0; round < 30; round++) {
@@ -123,6 +124,9 @@ export function learn(ask: LearnAsk): Learned {
     }
     if (!moved) break;
   }
+  // Readings that the plan already explains within their doubt teach nothing but noise: the fit has to gain more than
+  // one parameter costs by Schwarz's criterion, else nothing is moved.
+  if (atStart - now < Math.log(Math.max(3, 3 * observed.length))) x = Float64Array.from(start);
   return report(ask, x, start, stateOf, model, r, curvature);
 }
 
