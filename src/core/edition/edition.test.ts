@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { ProblemError } from '../problem.ts';
-import { cautions, cautionsFor, cancellationSteps, certaintyOf, colophon, documentationSheet, dryingFactor, foldLog, labelsFor, logLine, numberEdition, openTimeAdvice, planDay, planSheets, readLog, registerRows, sheetsFromCount, sheetsToStart, teachingHandout, writeCsv } from './index.ts';
+import { cautions, cautionsFor, cancellationSteps, certaintyOf, colophon, documentationSheet, dryingFactor, foldLog, labelsFor, logLine, numberEdition, nameSheets, openTimeAdvice, orderInRun, planDay, planSheets, readLog, registerRows, sheetsFromCount, sheetsToStart, teachingHandout, writeCsv } from './index.ts';
 import type { CountEvent, DayInput, RecordFacts, Sheet } from './index.ts';
 
 const codeOf = (act: () => unknown): string => {
@@ -51,6 +51,9 @@ describe('sheets', () => {
     const { papers, runs } = planSheets({ papers: [{ id: 'a', name: 'Smooth', count: 20 }, { id: 'b', name: 'Blue print', count: 6, printed: true, skips: [0] }], target: 12, certainty: 0.8, spoilagePerRun: [0.05, 0.05], setUpSheets: 3, proofs });
     expect(papers.map((paper) => paper.apart)).toEqual([false, true]);
     expect(papers[1].runs.map((run) => run.run)).toEqual([1]);
+    expect(orderInRun({ papers }, 0).map((one) => one.id)).toEqual(Array.from({ length: 20 }, (_, i) => `A${i + 1}`));
+    expect(orderInRun({ papers }, 1).at(-1)).toEqual({ id: 'B6', paper: 'b' });
+    expect(nameSheets({ papers })).toHaveLength(26);
     expect(runs[0].prepare).toBe(20);
     expect(runs[1].prepare).toBeGreaterThan(20);
   });
@@ -154,10 +157,10 @@ describe('the edition', () => {
 
   test('the record tells what is known and leaves lines for the rest', () => {
     const record = documentationSheet(facts, edition);
-    expect(record.fields.find((field) => field.id === 'edition')!.value).toBe('6 numbered, 2 A/P, 1 B.A.T., 1 P/P, 1 state proofs, 1 colour trials');
+    expect(record.fields.find((field) => field.id === 'edition')!.value).toBe('6 numbered, 2 A/P, 1 B.A.T., 1 P/P, 1 state proof, 1 colour trial');
     expect(record.problems.map((one) => one.place)).toEqual(['record.other', 'record.printer']);
     expect(record.rejected).toBe(2);
-    expect(record.footing).toContain('2 rejected, 1 good ones without a number');
+    expect(record.footing).toContain('2 rejected, 1 good one without a number');
     expect(colophon(facts, edition)).toMatch(/^Tide pool, by A\. Printer, 2025\. Screenprint in two runs .* on Smooth white\. .* at the back room\. The stencils were cancelled/);
     expect(documentationSheet({ ...facts, master: 'kept' }, edition).problems.map((one) => one.code)).toContain('cancellation-mismatch');
     expect(cancellationSteps.length).toBeGreaterThan(2);

@@ -22,3 +22,5 @@ export { labelsFor, registerRows, writeCsv } from './tables.ts';
 export type { Label } from './tables.ts';
 export { teachingHandout } from './handout.ts';
 export type { Handout, HandoutInput, HandoutStep } from './handout.ts';
+export { nameSheets, orderInRun } from './sheet-names.ts';
+export type { NamedSheet } from './sheet-names.ts';

@@ -89,7 +89,7 @@ export function documentationSheet(facts: RecordFacts, edition: NumberedEdition)
   }
   return {
     fields, layers: facts.layers, counts, rejected, totalImpressions: edition.totalImpressions, problems,
-    footing: `${edition.totalImpressions} sheets were printed in all; ${rejected} rejected${spare > 0 ? `, ${spare} good ones without a number` : ''}. Whether a law asks for more is for local advice to say.`,
+    footing: `${edition.totalImpressions} sheets were printed in all; ${rejected} rejected${spare > 0 ? `, ${spare} good ${spare === 1 ? 'one' : 'ones'} without a number` : ''}. Whether a law asks for more is for local advice to say.`,
   };
 }
 
@@ -104,7 +104,12 @@ function countRows(facts: RecordFacts, edition: NumberedEdition): CountRow[] {
 
 function sayCounts(rows: readonly CountRow[]): string {
   return rows.map((row) => {
-    const parts = [`${row.edition} numbered`, ...([['A/P', row.artists], ['B.A.T.', row.bat], ['P/P', row.printers], ['H.C.', row.horsCommerce], ['state proofs', row.states], ['colour trials', row.trials]] as const).filter(([, n]) => n > 0).map(([name, n]) => `${n} ${name}`)];
+    const many = (n: number, one: string): string => (n === 1 ? one : `${one}s`);
+    const kinds = [
+      ['A/P', row.artists], ['B.A.T.', row.bat], ['P/P', row.printers], ['H.C.', row.horsCommerce],
+      [many(row.states, 'state proof'), row.states], [many(row.trials, 'colour trial'), row.trials],
+    ] as const;
+    const parts = [`${row.edition} numbered`, ...kinds.filter(([, n]) => n > 0).map(([name, n]) => `${n} ${name}`)];
     return `${rows.length > 1 ? `${row.paper}: ` : ''}${parts.join(', ')}`;
   }).join('; ');
 }
