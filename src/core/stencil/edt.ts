@@ -1,66 +1,51 @@
 /**
- * Exact squared Euclidean distance (in pixels) from every pixel where `mask` is `inside` to the nearest one where it
- * is not; 0 on those. What lies beyond the raster counts as inside. `far` where nothing else is found.
- * Meijster, Roerdink and Hesselink 2000, in two passes.
+ * Exact squared Euclidean distance in pixels from every pixel where `mask` is `inside` to the nearest one where it is
+ * not (0 on those), for distances below `cap` (at most 255); cap² farther in. Beyond the raster all counts as inside.
+ *
+ * Columns first, then rows (Meijster, Roerdink, Hesselink 2000); as only near distances are wanted, each pixel near the
+ * edge writes to its neighbours in the row instead of searching an envelope, and the wide inside costs nothing.
  */
-export const far = 1 << 29;
-
-export function squaredDistance(mask: Uint8Array, width: number, height: number, inside: 0 | 1, out: Int32Array = new Int32Array(width * height)): Int32Array {
+export function nearDistance(mask: Uint8Array, width: number, height: number, inside: 0 | 1, cap: number): Uint16Array {
   const n = width * height;
-  const most = width + height;
-  for (let i = 0; i < width; i++) out[i] = mask[i] === inside ? most : 0;
+  const g = new Uint8Array(n);
+  for (let i = 0; i < width; i++) g[i] = mask[i] === inside ? cap : 0;
   for (let i = width; i < n; i++) {
-    const above = out[i - width];
-    out[i] = mask[i] === inside ? (above < most ? above + 1 : most) : 0;
+    const above = g[i - width];
+    g[i] = mask[i] === inside ? (above < cap ? above + 1 : cap) : 0;
   }
   for (let i = n - width - 1; i >= 0; i--) {
-    const below = out[i + width] + 1;
-    if (below < out[i]) out[i] = below;
+    const below = g[i + width] + 1;
+    if (below < g[i]) g[i] = below;
   }
-  const column = new Int32Array(width);
-  const start = new Int32Array(width);
-  const g = new Int32Array(width);
+  const out = new Uint16Array(n);
+  const most = cap * cap;
+  for (let i = 0; i < n; i++) {
+    const d = g[i];
+    out[i] = d * d;
+  }
+  const reach = cap - 1;
   for (let row = 0; row < n; row += width) {
-    let q = -1;
-    let any = false, all = true;
-    for (let u = 0; u < width; u++) {
-      const v = out[row + u];
-      g[u] = v;
-      if (v < most) any = true;
-      if (v !== 0) all = false;
-    }
-    if (all) continue;
-    if (!any) {
-      out.fill(far, row, row + width);
-      continue;
-    }
-    for (let u = 0; u < width; u++) {
-      const gu = g[u];
-      if (gu >= most) continue;
-      const gu2 = gu * gu;
-      while (q >= 0) {
-        const d1 = start[q] - column[q], d2 = start[q] - u, gq = g[column[q]];
-        if (d1 * d1 + gq * gq > d2 * d2 + gu2) q--;
-        else break;
+    const end = row + width;
+    for (let p = row; p < end; p++) {
+      const d = g[p];
+      if (d >= cap) continue;
+      if (d === 0) {
+        // Inside a run of background nothing is nearer to anything than its ends.
+        const leftOpen = p > row && g[p - 1] !== 0, rightOpen = p + 1 < end && g[p + 1] !== 0;
+        if (!leftOpen && !rightOpen) continue;
       }
-      if (q < 0) {
-        q = 0;
-        column[0] = u;
-        start[0] = 0;
-      } else {
-        const i = column[q], gi = g[i];
-        const w = 1 + Math.floor((u * u - i * i + gu2 - gi * gi) / (2 * (u - i)));
-        if (w < width) {
-          q++;
-          column[q] = u;
-          start[q] = w < 0 ? 0 : w;
-        }
+      const d2 = d * d;
+      const lo = Math.max(row, p - reach), hi = Math.min(end - 1, p + reach);
+      for (let q = p - 1; q >= lo; q--) {
+        const v = d2 + (p - q) * (p - q);
+        if (v >= most) break;
+        if (v < out[q]) out[q] = v;
       }
-    }
-    for (let u = width - 1; u >= 0; u--) {
-      const d = u - column[q], gq = g[column[q]];
-      out[row + u] = d * d + gq * gq;
-      if (u === start[q] && q > 0) q--;
+      for (let q = p + 1; q <= hi; q++) {
+        const v = d2 + (q - p) * (q - p);
+        if (v >= most) break;
+        if (v < out[q]) out[q] = v;
+      }
     }
   }
   return out;

@@ -4,10 +4,16 @@ export interface Labels {
   readonly count: number;
 }
 
-/** Labels the pixels where `mask` is `value`; pixels touch by sides, or also by corners. Runs joined by union and find. */
-export function labelParts(mask: Uint8Array, width: number, height: number, value: number, corners: boolean): Labels {
-  const labels = new Int32Array(width * height);
-  const parent: number[] = [0];
+/**
+ * Labels the pixels of a 0/1 raster that are `value`; pixels touch by sides, or also by corners. Works on runs: each
+ * row's runs are joined with those they touch in the row above (union and find), then written out once.
+ */
+export function labelParts(mask: Uint8Array, width: number, height: number, value: 0 | 1, corners: boolean): Labels {
+  const reach = corners ? 1 : 0;
+  const other = value ? 0 : 1;
+  let room = 4096;
+  let starts = new Int32Array(room), ends = new Int32Array(room), parent = new Int32Array(room);
+  let runs = 0;
   const find = (a: number): number => {
     let root = a;
     while (parent[root] !== root) root = parent[root];
@@ -18,48 +24,49 @@ export function labelParts(mask: Uint8Array, width: number, height: number, valu
     }
     return root;
   };
-  const reach = corners ? 1 : 0;
+  let aboveFrom = 0, aboveTo = 0;
   for (let y = 0; y < height; y++) {
-    const row = y * width;
-    let x = 0;
-    while (x < width) {
-      if (mask[row + x] !== value) {
-        x++;
-        continue;
+    const row = y * width, rowEnd = row + width;
+    const first = runs;
+    let k = aboveFrom;
+    for (let p = mask.indexOf(value, row); p >= 0 && p < rowEnd;) {
+      let end = mask.indexOf(other, p);
+      if (end < 0 || end > rowEnd) end = rowEnd;
+      if (runs === room) {
+        room *= 2;
+        starts = grown(starts, room);
+        ends = grown(ends, room);
+        parent = grown(parent, room);
       }
-      const from = x;
-      while (x < width && mask[row + x] === value) x++;
-      let label = 0;
-      if (y > 0) {
-        const lo = Math.max(0, from - reach) + row - width, hi = Math.min(width, x + reach) + row - width;
-        let last = 0;
-        for (let p = lo; p < hi; p++) {
-          const above = labels[p];
-          if (above === last || above === 0) continue;
-          last = above;
-          const root = find(above);
-          if (label === 0) label = root;
-          else if (root !== label) {
-            const low = Math.min(root, label);
-            parent[Math.max(root, label)] = low;
-            label = low;
-          }
-        }
+      starts[runs] = p;
+      ends[runs] = end;
+      parent[runs] = runs;
+      // Runs of the row above that end before this one begins touch no later one either.
+      while (k < aboveTo && ends[k] + width + reach <= p) k++;
+      for (let a = k; a < aboveTo && starts[a] + width < end + reach; a++) {
+        const u = find(a), v = find(runs);
+        if (u < v) parent[v] = u;
+        else if (v < u) parent[u] = v;
       }
-      if (label === 0) {
-        label = parent.length;
-        parent.push(label);
-      }
-      labels.fill(label, row + from, row + x);
+      runs++;
+      p = end < rowEnd ? mask.indexOf(value, end) : -1;
     }
+    aboveFrom = first;
+    aboveTo = runs;
   }
-  const final = new Int32Array(parent.length);
+  const labels = new Int32Array(width * height);
+  const final = new Int32Array(runs);
   let count = 0;
-  for (let i = 1; i < parent.length; i++) {
+  for (let i = 0; i < runs; i++) {
     const root = find(i);
-    if (root === i) final[i] = ++count;
-    else final[i] = final[root];
+    final[i] = root === i ? ++count : final[root];
+    labels.fill(final[i], starts[i], ends[i]);
   }
-  for (let i = 0; i < labels.length; i++) if (labels[i] !== 0) labels[i] = final[labels[i]];
   return { labels, count };
+}
+
+function grown(list: Int32Array, room: number): Int32Array<ArrayBuffer> {
+  const larger = new Int32Array(room);
+  larger.set(list);
+  return larger;
 }

@@ -5,6 +5,7 @@ import type { Problem } from '../problem.ts';
 import { bridgeGround, findStrips, sampleCost, thinOut } from './bridges.ts';
 import type { Strip } from './bridges.ts';
 import { borderMm, judge, paperMask, pixelMm, surveyOpenings, surveyPaper, workingGrid, workingMmPerPx } from './certificate.ts';
+import { innerPoint } from './inner-point.ts';
 import { knifeWork } from './knife.ts';
 import { labelParts } from './label.ts';
 import type { ThinPlace } from './survey.ts';
@@ -13,6 +14,11 @@ import type { Bridge, Certificate, CostRaster, Island, LoosePiece, PointMm, Sten
 /** Rings smaller than this come from rounding, not from a drawing. */
 const crumbMm2 = 0.1;
 const mostRounds = 7;
+/**
+ * What is added is broader than the least width by this much: half a pixel a side because the judge is on the safe
+ * side, and up to 0.71 a side because no pixel need lie on the middle line.
+ */
+const spareWidthPx = 2.5;
 
 /** One stencil of a cut: what stays, what prints, what holds it together, and the proof that it does. Deterministic. */
 export function makeStencil(request: StencilRequest): Stencil {
@@ -33,7 +39,7 @@ export function makeStencil(request: StencilRequest): Stencil {
   const sorted = sortIslands(found.filter((_, i) => i !== frameAt), wish, material.leastBridgeMm, place, problems);
   const loose = sorted.filter((i) => i.handled === 'loose').map((i) => i.region);
   const held = sorted.filter((i) => i.handled === 'bridged').map((i) => i.region);
-  const pinned: Strip[] = (request.pins ?? []).map((pin) => pinnedStrip(pin.fromMm, pin.toMm, pin.widthMm ?? material.leastBridgeMm));
+  const pinned: Strip[] = (request.pins ?? []).map((pin) => pinnedStrip(pin.fromMm, pin.toMm, Math.max(pin.widthMm ?? 0, material.leastBridgeMm + spareWidthPx * workingMmPerPx)));
   const start = unite([frame, ...held, ...loose, ...pinned.map((s) => s.region)]);
 
   const grid = workingGrid(regionBox(openings0), borderMm(material));
@@ -41,7 +47,7 @@ export function makeStencil(request: StencilRequest): Stencil {
   const { paper } = settled;
   const prints = takeAway(aperture, paper);
   const bridges = nameBridges([...pinned, ...settled.strips], pinned.length, openings0, request.cost);
-  const loosePieces = loose.map((region, i): LoosePiece => ({ number: i + 1, region, at: innerPoint(region), areaMm2: regionArea(region) }));
+  const loosePieces = loose.map((region, i): LoosePiece => ({ number: i + 1, region, at: innerPoint(region, regionBox(region)), areaMm2: regionArea(region) }));
   const cutLines: Region = { rings: paper.rings.filter((ring) => !isSheetRing(ring, sheet)) };
   const cutOuts = prints.rings.filter((ring) => ringArea(ring) > 0).length;
   report(settled, prints, place, material.name, problems);
@@ -64,8 +70,8 @@ interface Settled {
 /** Bridges and mends in rounds until the outline passes, or mending gets nowhere. */
 function settle(start: Region, sheet: Box, grid: Grid, request: StencilRequest, looseCount: number): Settled {
   const { material } = request;
-  // A little over the least width, so that what is added passes the judge, who is on the safe side by a pixel.
-  const bridgeMm = material.leastBridgeMm + 1.5 * grid.mmPerPx, openingMm = material.leastOpeningMm + 1.5 * grid.mmPerPx;
+
+  const bridgeMm = material.leastBridgeMm + spareWidthPx * grid.mmPerPx, openingMm = material.leastOpeningMm + spareWidthPx * grid.mmPerPx;
   let paper = start;
   const strips: Strip[] = [];
   const thickened: PointMm[] = [], widened: PointMm[] = [];
@@ -180,18 +186,6 @@ function distanceToLine(at: PointMm, line: readonly number[]): number {
     least = Math.min(least, Math.hypot(at[0] - line[i] - t * dx, at[1] - line[i + 1] - t * dy));
   }
   return least;
-}
-
-/** The middle of the broadest place, for a number that is to stand on the piece. */
-export function innerPoint(region: Region): PointMm {
-  const box = regionBox(region);
-  const step = Math.max(box.maxX - box.minX, box.maxY - box.minY) / 100;
-  const grid = workingGrid(box, 2 * step, step);
-  const mask = paperMask(region, { minX: -Infinity, minY: -Infinity, maxX: Infinity, maxY: Infinity }, grid);
-  const { distance } = surveyPaper(mask, grid, { leastBridgeMm: step, leastOpeningMm: step });
-  let best = 0;
-  for (let p = 1; p < mask.length; p++) if (mask[p] && (!mask[best] || distance[p] > distance[best])) best = p;
-  return pixelMm(best, grid);
 }
 
 function report(settled: Settled, prints: Region, place: string, materialName: string, problems: Problem[]): void {

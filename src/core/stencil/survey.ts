@@ -1,4 +1,4 @@
-import { squaredDistance } from './edt.ts';
+import { nearDistance } from './edt.ts';
 import { labelParts } from './label.ts';
 
 /** A thin place of a raster shape, in pixels. */
@@ -12,8 +12,8 @@ export interface ThinPlace {
 }
 
 export interface Survey {
-  /** Squared distance to the nearest pixel outside the shape. */
-  readonly distance: Int32Array;
+  /** Squared distance to the nearest pixel outside the shape, up to a little over the least radius. */
+  readonly distance: Uint16Array;
   /** 1 where a disc of the least width fits around the pixel. */
   readonly core: Uint8Array;
   readonly coreLabels: Int32Array;
@@ -31,18 +31,20 @@ const longestPoint = 12;
  */
 export function surveyWidths(mask: Uint8Array, value: 0 | 1, width: number, height: number, radiusPx: number): Survey {
   const n = width * height;
-  const distance = squaredDistance(mask, width, height, value);
+  const cap = Math.min(255, Math.ceil(radiusPx) + 2);
+  const distance = nearDistance(mask, width, height, value, cap);
   const least = (radiusPx + 0.5) ** 2;
   const core = new Uint8Array(n);
-  for (let p = 0; p < n; p++) if (mask[p] === value && distance[p] >= least) core[p] = 1;
+  // Outside the shape the distance is 0.
+  for (let p = 0; p < n; p++) if (distance[p] >= least) core[p] = 1;
   const { labels: coreLabels, count: cores } = labelParts(core, width, height, 1, true);
-  const toCore = squaredDistance(core, width, height, 0);
+  const toCore = nearDistance(core, width, height, 0, cap);
   const covered = (radiusPx + 1) ** 2;
   // 1: left uncovered by the discs, not visited yet; 2: visited.
   const left = new Uint8Array(n);
   const seeds: number[] = [];
   for (let p = 0; p < n; p++) {
-    if (mask[p] === value && toCore[p] > covered) {
+    if (toCore[p] > covered && mask[p] === value) {
       left[p] = 1;
       seeds.push(p);
     }
@@ -77,7 +79,7 @@ function flood(left: Uint8Array, seed: number, width: number, height: number): n
   return members;
 }
 
-function judge(members: readonly number[], left: Uint8Array, mask: Uint8Array, value: number, distance: Int32Array, width: number, height: number, radiusPx: number): ThinPlace[] {
+function judge(members: readonly number[], left: Uint8Array, mask: Uint8Array, value: number, distance: Uint16Array, width: number, height: number, radiusPx: number): ThinPlace[] {
   const arcs = contactArcs(members, left, mask, value, width, height);
   if (arcs.length === 0) {
     const a = farthest(members, members[0], width), b = farthest(members, a, width);
@@ -92,7 +94,7 @@ function judge(members: readonly number[], left: Uint8Array, mask: Uint8Array, v
   return [place('tongue', widestPath(members, arcs[0], new Set([tip]), distance, width), distance)];
 }
 
-function place(kind: ThinPlace['kind'], path: readonly number[], distance: Int32Array): ThinPlace {
+function place(kind: ThinPlace['kind'], path: readonly number[], distance: Uint16Array): ThinPlace {
   let at = path[0];
   for (const p of path) if (distance[p] < distance[at]) at = p;
   if (kind !== 'neck') for (const p of path) if (distance[p] > distance[at]) at = p;
@@ -146,7 +148,7 @@ function farthest(members: readonly number[], from: number, width: number): numb
 }
 
 /** The path through `members` (and the end pixels) whose narrowest place is as wide as can be; shorter among equals. */
-export function widestPath(members: readonly number[], from: readonly number[], to: ReadonlySet<number>, distance: Int32Array, width: number): number[] {
+export function widestPath(members: readonly number[], from: readonly number[], to: ReadonlySet<number>, distance: Uint16Array, width: number): number[] {
   const allowed = new Set(members);
   for (const p of to) allowed.add(p);
   const parent = new Map<number, number>();

@@ -69,8 +69,9 @@ class Search {
       if (step === 0) continue;
       const reached = at + step * (k < 4 ? straight : slanted);
       if (whose !== 0 && whose !== mine) {
-        // A terminal away from its rim was never started; its share of the cost is nothing.
-        meets(p, q, cost[q] === never ? at : at + cost[q]);
+        // Only where q's own cost and owner are final too (the later of the two sees the meeting).
+        if (isTerminal) meets(p, q, at);
+        else if (cost[q] <= at) meets(p, q, at + cost[q]);
       }
       if (!isTerminal && reached < cost[q]) {
         cost[q] = reached;
@@ -131,7 +132,7 @@ export function joinAll(ground: Ground): Way[] {
     changed = true;
   };
   let tree: Meeting[] = [];
-  let look = 0;
+  let look = 0, dearest = Infinity;
   for (;;) {
     const at = search.advance(meets);
     // A meeting dearer than twice the present cost may still be bettered; cheaper ones are final.
@@ -140,8 +141,9 @@ export function joinAll(ground: Ground): Way[] {
       changed = false;
       look = at + 40;
       if (at < 0) break;
+      dearest = tree.length === terminals - 1 ? Math.max(...tree.map((m) => m.cost)) : Infinity;
     }
-    if (tree.length === terminals - 1 && tree.every((m) => m.cost <= 2 * at)) break;
+    if (dearest <= 2 * at) break;
   }
   return tree.map((m) => wayOf(search, m));
 }
