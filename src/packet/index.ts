@@ -11,7 +11,7 @@ import { makePages } from './pages/index.ts';
 import { newSetting } from './pages/setting.ts';
 import { fileName } from './pages/words.ts';
 import { openBook, type FontFiles } from './pdf/book.ts';
-import { proofImage } from './proof.ts';
+import { proofImage, type ProofImage } from './proof.ts';
 
 /** One file of the packet. */
 export interface PacketFile {
@@ -68,9 +68,10 @@ async function proofFiles(plan: Plan, task: Task): Promise<PacketFile[]> {
   const files: PacketFile[] = [];
   const runs = plan.layers.length;
   for (const [i, paper] of plan.papers.entries()) {
+    let bytes: Uint8Array | null = null;
     for (let run = 1; run <= runs; run++) {
-      const proof = proofImage(plan, paper, run);
-      const bytes = proof.kind === 'indexed' ? indexedPng(proof.image, proof.mmPerPx) : rgbPng(proof.width, proof.height, proof.rgb, proof.mmPerPx);
+      // An open layer leaves the sheet as it was.
+      if (bytes === null || plan.layers[run - 1].inkId !== null) bytes = pngOf(proofImage(plan, paper, run));
       const name = fileName(paper.id);
       if (run === runs) files.push({ path: `proofs/${name}.png`, bytes, what: `the print on ${paper.name}, true size` });
       else files.push({ path: `proofs/${name}-after-run-${run}.png`, bytes, what: `${paper.name} after run ${run}` });
@@ -79,6 +80,10 @@ async function proofFiles(plan: Plan, task: Task): Promise<PacketFile[]> {
     }
   }
   return files;
+}
+
+function pngOf(proof: ProofImage): Uint8Array {
+  return proof.kind === 'indexed' ? indexedPng(proof.image, proof.mmPerPx) : rgbPng(proof.width, proof.height, proof.rgb, proof.mmPerPx);
 }
 
 function pageSize(page: 'a4' | 'letter'): { readonly widthMm: number; readonly heightMm: number } {

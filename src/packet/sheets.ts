@@ -5,19 +5,18 @@ export interface SheetGroup {
   readonly letter: string;
   readonly paperId: string;
   readonly name: string;
-  readonly count: number;
-  /** Good sheets wanted of these, with proofs. */
-  readonly wanted: number | null;
+  /** Names of its sheets, in the order they go through. */
+  readonly sheets: readonly string[];
 }
 
 /** Every sheet that is started, by paper, in the Job's order. */
 export function sheetGroups(plan: Plan): SheetGroup[] {
-  return plan.job.papers.map((paper, i) => {
-    const planned = plan.edition.sheets?.papers.find((p) => p.paperId === paper.id);
-    return { letter: String.fromCharCode(65 + (i % 26)), paperId: paper.id, name: paper.name, count: planned?.start ?? paper.count, wanted: planned?.wanted ?? null };
-  });
+  return plan.job.papers.map((paper, i) => ({
+    letter: String.fromCharCode(65 + (i % 26)), paperId: paper.id, name: paper.name,
+    sheets: plan.edition.sheetNames.filter((s) => s.paper === paper.id).map((s) => s.id),
+  }));
 }
 
 export function sheetNames(groups: readonly SheetGroup[]): { readonly name: string; readonly group: SheetGroup }[] {
-  return groups.flatMap((group) => Array.from({ length: group.count }, (_, i) => ({ name: `${group.letter}${i + 1}`, group })));
+  return groups.flatMap((group) => group.sheets.map((name) => ({ name, group })));
 }

@@ -1,16 +1,6 @@
+import { writeCsv } from '../../core/edition/index.ts';
 import type { Plan } from '../../core/plan.ts';
 import { sheetGroups, sheetNames } from '../sheets.ts';
-
-/** Fields in quotes where they need it, lines end in CR LF (RFC 4180). A leading = + - @ of a name is kept from being run as a formula. */
-export function csv(rows: readonly (readonly (string | number)[])[]): string {
-  return `${rows.map((row) => row.map(field).join(',')).join('\r\n')}\r\n`;
-}
-
-function field(value: string | number): string {
-  if (typeof value === 'number') return String(value);
-  const safe = /^[=+@\t\r]|^-(?!\d)/.test(value) ? `'${value}` : value;
-  return /[",\r\n]/.test(safe) ? `"${safe.replace(/"/g, '""')}"` : safe;
-}
 
 /** Every overlap that covers area on every paper. */
 export function overlapsCsv(plan: Plan): string {
@@ -19,13 +9,14 @@ export function overlapsCsv(plan: Plan): string {
     paper.id, o.layers.length === 0 ? 'bare paper' : o.layers.join(' + '), ...o.lab.map((v) => round(v, 2)), o.srgb, o.inGamut ? 'yes' : 'no',
     round(o.band, 2), o.measured ? 'measured' : 'foreseen', round(o.areaMm2, 1), round((100 * o.areaMm2) / whole, 3),
   ]));
-  return csv([['paper', 'layers, first down first', 'L*', 'a*', 'b*', 'sRGB', 'in sRGB', 'band dE00', 'how known', 'area mm2', 'share %'], ...rows]);
+  return writeCsv([['paper', 'layers, first down first', 'L*', 'a*', 'b*', 'sRGB', 'in sRGB', 'band dE00', 'how known', 'area mm2', 'share %'], ...rows]);
 }
 
 /** One line a sheet, to be filled in: the same table as the record's page. */
 export function recordCsv(plan: Plan): string {
   const runs = plan.layers.map((l) => `run ${l.run} ${l.name}`);
-  return csv([['sheet', 'paper', ...runs, 'what is wrong', 'number', 'signed', 'where it went'], ...sheetNames(sheetGroups(plan)).map(({ name, group }) => [name, group.name, ...runs.map(() => ''), '', '', '', ''])]);
+  return writeCsv([['sheet', 'paper', ...runs, 'what is wrong', 'number', 'signed', 'where it went'], ...sheetNames(sheetGroups(plan)).map(({ name, group }) => [name, group.name, ...runs.map(() => ''), '', '', '', ''])]);
 }
 
-const round = (value: number, digits: number): number => Number(value.toFixed(digits)) + 0;
+/** Without trailing noughts, and never -0. */
+const round = (value: number, digits: number): string => String(Number(value.toFixed(digits)) + 0);

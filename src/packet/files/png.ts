@@ -19,9 +19,9 @@ export function indexedPng(image: Indexed, mmPerPx: number): Uint8Array {
   return withDensity(png, mmPerPx);
 }
 
-/** @param rgb three bytes a pixel */
+/** @param rgb three bytes a pixel. Pressed quickly: these are large, and made for every run. */
 export function rgbPng(width: number, height: number, rgb: Uint8Array, mmPerPx: number): Uint8Array {
-  return withDensity(encode({ width, height, data: rgb, channels: 3, depth: 8 }, { zlib: { level: 6 } }), mmPerPx);
+  return withDensity(encode({ width, height, data: rgb, channels: 3, depth: 8 }, { zlib: { level: 1 } }), mmPerPx);
 }
 
 /** Signature (8) and IHDR (25) come first; pHYs goes right behind them. */

@@ -15,7 +15,7 @@ export function fillCover(setting: Setting, frame: Frame): void {
   const { page, top } = frame;
   const large = column(frame, 0, 4), small = column(frame, 4, 2);
   const paper = plan.papers[0];
-  const size = paper ? drawProof(setting, page, paper, plan.layers.length, large.x, top, large.width, 118) : { heightMm: 0, widthMm: 0 };
+  const size = paper ? drawProof(setting, page, paper, plan.layers.length, large.x, top, large.width, 146) : { heightMm: 0, widthMm: 0 };
   if (paper) page.fit(large.x, top + size.heightMm + 4.6, large.width, `foreseen on ${paper.name}`, { size: 8.5 });
   const sideX = Math.max(small.x, large.x + size.widthMm + 6);
   facts(setting, page, sideX, top, frame.right - sideX);
@@ -25,25 +25,25 @@ export function fillCover(setting: Setting, frame: Frame): void {
   const listTop = y;
   const list = column(frame, 0, others.length > 0 ? 4 : 6);
   page.text(list.x, y + 3.6, 'In the order of the work', type.head);
-  y += 10;
+  y += 8;
   for (const step of setting.steps) {
     page.line(list.x, y - 1.6, list.x + list.width, y - 1.6, 0.2);
-    page.text(list.x, y + 4.4, String(step.step), type.head);
-    page.fit(list.x + 9, y + 3, list.width - 24, step.title, type.strong, 8);
-    page.fit(list.x + 9, y + 7.4, list.width - 24, step.what, { size: 8.5 }, 7);
-    page.text(list.x + list.width, y + 4.4, String(step.firstPage), { ...type.head, align: 'right' });
-    y += 11;
+    page.text(list.x, y + 3.4, String(step.step), type.strong);
+    page.fit(list.x + 8, y + 3.4, 20, step.title, type.strong, 8);
+    page.fit(list.x + 29, y + 3.4, list.width - 39, step.what, { size: 9 }, 7);
+    page.text(list.x + list.width, y + 3.4, String(step.firstPage), { ...type.strong, align: 'right' });
+    y += 7;
   }
   if (others.length > 0) {
     const right = column(frame, 4, 2);
-    const each = Math.min((frame.bottom - listTop - 12) / others.length - 9, 54);
+    const each = Math.min((frame.bottom - listTop) / others.length - 8, 54);
     others.forEach((other, i) => {
-      const at = listTop + i * (each + 9);
+      const at = listTop + i * (each + 8);
       const drawn = drawProof(setting, page, other, plan.layers.length, right.x, at, right.width, each);
       page.fit(right.x, at + drawn.heightMm + 4.2, right.width, `on ${other.name}`, { size: 8.5 });
     });
   }
-  page.para(list.x, Math.max(y + 1, frame.bottom - 13), list.width, 'No screen and no office printer shows these colours truly: judge by drawdowns. Print at 100 %, never “fit to page”.', { ...type.small, weight: 'semibold' });
+  page.para(list.x, Math.max(y + 1, frame.bottom - 9), list.width, 'No screen and no office printer shows these colours truly: judge by drawdowns. Print at 100 %, never “fit to page”.', { ...type.small, weight: 'semibold' });
 }
 
 function facts(setting: Setting, page: Page, x: number, top: number, width: number): void {
@@ -52,14 +52,14 @@ function facts(setting: Setting, page: Page, x: number, top: number, width: numb
   const minutes = plan.layers.reduce((sum, l) => sum + l.stencil.knife.minutes, 0);
   const grams = plan.layers.reduce((sum, l) => sum + (l.mix?.totalGrams ?? 0), 0);
   const open = plan.layers.filter((l) => l.inkId === null);
-  const sheets = sheetGroups(plan).reduce((sum, g) => sum + g.count, 0);
+  const sheets = sheetGroups(plan).reduce((sum, g) => sum + g.sheets.length, 0);
   const warnings = plan.problems.filter((p) => p.severity !== 'note').length;
   let y = top;
   y = fact(page, x, y, width, 'Image', sizeIn(setting, plan.job.image.widthMm, plan.job.image.heightMm));
-  y = fact(page, x, y, width, 'Runs', `${plan.layers.length}${open.length > 0 ? `, ${open.length} open` : ''}`);
+  y = fact(page, x, y, width, 'Runs', `${plan.layers.length}${open.length > 0 ? ` (${open.length} open)` : ''}`);
   y = fact(page, x, y, width, 'Sheets to start', String(sheets));
   y = fact(page, x, y, width, 'Wanted', `${plan.job.edition.target} and proofs`);
   y = fact(page, x, y, width, 'To cut', `${metres.toFixed(1)} m, ${minutesInWords(minutes)}`);
   y = fact(page, x, y, width, 'Ink to mix', sayMass(grams, units, units === 'mm' ? 0 : 1));
-  if (warnings > 0) fact(page, x, y, width, 'Before you start', `${plural(warnings, 'warning')}, see page 2`);
+  if (warnings > 0) fact(page, x, y, width, 'Before you start', `${plural(warnings, 'thing')} to mend or to weigh: page 2`, type.strong);
 }

@@ -1,3 +1,4 @@
+import { cautions } from '../../core/edition/index.ts';
 import { regionBox } from '../../core/form/index.ts';
 import { drawnExtent, registerMarks } from '../marks.ts';
 import type { Page } from '../pdf/page.ts';
@@ -26,9 +27,12 @@ function drawTrueSize(setting: Setting, layer: PlannedLayer, page: Page, placing
   page.region(stencil.prints, placing, { fill: '#e4e4e4' });
   page.region(stencil.cutLines, placing, { stroke: '#000000', lineMm: 0.25 });
   for (const bridge of stencil.bridges) {
-    const [x, y] = at((bridge.from[0] + bridge.to[0]) / 2, (bridge.from[1] + bridge.to[1]) / 2);
     page.region(bridge.region, placing, { stroke: '#000000', lineMm: 0.12, dashMm: [0.8, 0.8] });
-    page.text(x, y + 0.8, bridge.id, { size: 5.5, weight: 'semibold', align: 'centre' });
+    // Its name stands beside it, out of the knife's way.
+    const dx = bridge.to[0] - bridge.from[0], dy = bridge.to[1] - bridge.from[1];
+    const off = (bridge.widthMm / 2 + 2.6) / (Math.hypot(dx, dy) || 1);
+    const [x, y] = at((bridge.from[0] + bridge.to[0]) / 2 - dy * off, (bridge.from[1] + bridge.to[1]) / 2 + dx * off);
+    page.text(x, y + 1, bridge.id, { size: 8, weight: 'semibold', align: 'centre' });
   }
   stencil.islands.forEach((island) => {
     if (island.handled !== 'bridged') return;
@@ -45,9 +49,12 @@ function drawTrueSize(setting: Setting, layer: PlannedLayer, page: Page, placing
   const [ax, ay] = at(0, 0), [bx, by] = at(image.widthMm, image.heightMm);
   page.rect(Math.min(ax, bx), Math.min(ay, by), Math.abs(bx - ax), Math.abs(by - ay), { stroke: '#000000', lineMm: 0.15, dashMm: [1, 1.5] });
   for (const mark of registerMarks(image, stencil.sheet)) registerMark(page, ...at(mark.x, mark.y));
-  const [tx, ty] = at(image.widthMm / 2 + 9, -3.5);
   const hinge = setting.plan.job.screen?.hinge;
-  page.text(tx, ty, `this side to the mesh${hinge ? ` — hinge ${hinge === 'top' ? 'along this side' : `on the ${hinge} side`}` : ' — top of the image'}`, { size: 8, weight: 'semibold', align: placing.turned ? 'right' : 'left' });
+  const said = `top — this face to the mesh${hinge === undefined ? '' : hinge === 'top' ? ' — hinge on this side' : ` — hinge ${hinge}`}`;
+  for (const share of [0.25, 0.75]) {
+    const [x, y] = at(image.widthMm * share, -3);
+    page.text(x, y, said, { size: 8, weight: 'semibold', align: 'centre', turned: placing.turned });
+  }
 }
 
 function factsPage(setting: Setting, layer: PlannedLayer): void {
@@ -82,10 +89,10 @@ function factsPage(setting: Setting, layer: PlannedLayer): void {
     stencil.bridges.length > 0 ? 'Stop at every bridge (dashed, with its number): it stays.' : 'Grey drops out. White stays.',
     cut && cut.layers.length > 1 ? 'Keep what drops out: it is another run’s stencil.' : stencil.loosePieces.length > 0 ? 'Number the loose pieces and keep them flat, in order.' : 'Write run and “mesh side” on the top edge.',
   ]);
-  caution(page, left.x, y + 2, left.width, 'Fresh blade, cut away from the hand, cap the knife between cuts.');
+  const below = caution(page, left.x, y + 2, left.width, cautions.find((c) => c.id === 'blades')?.text ?? 'Cut away from the hand; cap the knife.');
   sideDiagram(page, words.x, Math.min(y + 20, frame.bottom - 62), words.width, inkName(plan, layer));
   const tiling = tilingOf(setting, drawnExtent(plan.job.image, sheet));
-  if (tiling.tiles.length > 1) joinNote(setting, frame, layer, y + 16);
+  if (tiling.tiles.length > 1) joinNote(setting, frame, layer, below + 4);
 }
 
 /** The whole stencil small: pieces numbered, faults ringed, marks where they stand. */

@@ -53,7 +53,7 @@ export function documentationPage(setting: Setting): void {
   y += 7;
   page.text(left, y, 'Stated by the artist', type.head);
   y += 3.5;
-  const statements = ['All sheets are signed by the artist’s own hand.', 'Stencils were destroyed or cancelled after printing.', 'No other edition of this image exists. If one does: how many, when, how it differs.', 'Proofs outside the edition are counted above.'];
+  const statements = ['All sheets are signed by the artist’s own hand.', 'Stencils: kept / cancelled / destroyed / worn out (strike out what does not apply).', 'No other edition of this image exists. If one does: how many, when, how it differs.', 'Proofs outside the edition are counted above.', 'Printed in the artist’s lifetime, by the artist or under the artist’s eyes.'];
   for (const statement of statements) {
     page.rect(left, y, 4.2, 4.2, { stroke: '#000000', lineMm: 0.3 });
     page.fit(left + 7, y + 3.4, width - 7, statement, type.body, 8);

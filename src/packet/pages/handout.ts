@@ -1,3 +1,4 @@
+import { cautionsFor } from '../../core/edition/index.ts';
 import { caution, column, drawProof, drawStencil } from './parts.ts';
 import { startPage, type, type Setting } from './setting.ts';
 import { inkLine, materialOf, minutesInWords, sentence } from './words.ts';
@@ -15,7 +16,7 @@ function materialsPage(setting: Setting): void {
   const { page, top } = frame;
   const picture = column(frame, 0, 3), words = column(frame, 3, 3);
   const paper = plan.papers[0];
-  const size = paper ? drawProof(setting, page, paper, plan.layers.length, picture.x, top, picture.width, 116) : { heightMm: 0 };
+  const size = paper ? drawProof(setting, page, paper, plan.layers.length, picture.x, top, picture.width, 104) : { heightMm: 0 };
   page.text(words.x, top + 3.6, 'One print, many colours', type.head);
   const seen = paper?.overlaps.filter((o) => o.areaMm2 > 0).length ?? 0;
   let y = page.para(words.x, top + 9, words.width, `${plan.layers.filter((l) => l.inkId !== null).length} transparent inks make ${seen} colours: each overlap is one no pot holds. Stencils are cut by hand; each layer is one stencil and one ink.`, type.body) + 5;
@@ -30,17 +31,19 @@ function materialsPage(setting: Setting): void {
   y = Math.max(y + 4, top + size.heightMm + 9);
   page.text(frame.left, y + 3, 'Mind', type.head);
   y += 8;
-  for (const line of ['Knives: fresh blade, cut away from the hand, cap it between cuts.', 'Inks: water-based; don’t swallow, don’t breathe dry pigment; gloves for retarder. Labels come first.', 'Cleaning: wipe ink off before rinsing; ask what the drain may take.', 'Frames: two people lift a large one.']) {
-    y = caution(page, frame.left, y, frame.width, line);
+  for (const one of cautionsFor('cut', 'mix', 'press', 'clean', 'rack', 'store')) {
+    if (y > frame.bottom - 10) break;
+    y = caution(page, frame.left, y, frame.width, one.text);
   }
 }
 
 function runsPages(setting: Setting): void {
   const { plan } = setting;
-  const perPage = 4;
+  const count = plan.layers.length;
+  const perPage = Math.ceil(count / Math.max(1, Math.ceil(count / 4)));
   for (let at = 0; at < plan.layers.length; at += perPage) {
     const frame = startPage(setting, { step: 8, title: 'Hand-out: run by run', side: plan.job.title, runs: [] });
-    const high = (frame.bottom - frame.top) / perPage;
+    const high = Math.min(76, (frame.bottom - frame.top) / perPage);
     plan.layers.slice(at, at + perPage).forEach((layer, i) => {
       const y = frame.top + i * high;
       const inner = high - 8;

@@ -1,15 +1,19 @@
 import { fillCover, startCover } from './cover.ts';
 import { beforePages } from './before.ts';
 import { cutPages } from './cut.ts';
+import { dayPages } from './day.ts';
 import { documentationPage } from './documentation.ts';
 import { handoutPages } from './handout.ts';
+import { labelPages } from './labels.ts';
 import { laydownPage } from './laydown.ts';
 import { mixingPages } from './mixing.ts';
 import { overlapPages } from './overlaps.ts';
 import { pressPages } from './press.ts';
 import { recordPages } from './record.ts';
 import { beginStep, writeFeet, type Setting } from './setting.ts';
-import { setUpPages } from './stops.ts';
+import { registerPage } from './register.ts';
+import { setUpPages } from './set-up.ts';
+import { stopsPages } from './stops.ts';
 import type { Task } from '../../core/task.ts';
 
 /** All pages, in the order of the work. One line a kind of page. */
@@ -18,10 +22,10 @@ export async function makePages(setting: Setting, task: Task): Promise<void> {
   const parts: readonly (readonly [number | null, string, string, () => void])[] = [
     [null, '', '', () => beforePages(setting)],
     [null, '', '', () => laydownPage(setting)],
-    [1, 'Mix', 'a card for each pot: parts, grams, drawdown', () => mixingPages(setting)],
+    [1, 'Mix', 'a card and a label for each pot', () => { mixingPages(setting); labelPages(setting); }],
     [2, 'Cut', 'stencils at true size, which side faces the mesh', () => cutPages(setting)],
-    [3, 'Set up', 'gap, risers, tape, stops', () => setUpPages(setting)],
-    [4, 'Print', 'a card for each run, every sheet ticked', () => pressPages(setting)],
+    [3, 'Set up', 'gap, risers, tape, stops, register', () => { setUpPages(setting); stopsPages(setting); registerPage(setting); }],
+    [4, 'Print', 'the day, and a card for each run', () => { dayPages(setting); pressPages(setting); }],
     [5, 'Number', 'each sheet’s life, its number, where it went', () => recordPages(setting)],
     [6, 'Keep', 'what this print is, for whoever owns it later', () => documentationPage(setting)],
     [7, 'Look up', 'every overlap on every paper', () => overlapPages(setting)],

@@ -4,7 +4,7 @@ import { startPage, type, type Frame, type PlannedPaper, type Setting } from './
 import { labWords } from './words.ts';
 
 const perRow = 4;
-const cellHigh = 50;
+const cellHigh = 45;
 
 /** Every overlap that covers area, largest first: pictures, then few numbers. */
 export function overlapPages(setting: Setting): void {
@@ -33,7 +33,7 @@ function chart(setting: Setting, paper: PlannedPaper): void {
 function heading(setting: Setting, frame: Frame, paper: PlannedPaper): number {
   const { page, left, width, top } = frame;
   const { plan } = setting;
-  const size = drawProof(setting, page, paper, plan.layers.length, left, top, 60, 62);
+  const size = drawProof(setting, page, paper, plan.layers.length, left, top, 60, 56);
   const x = left + size.widthMm + 7;
   const w = width - size.widthMm - 7;
   let y = top;
@@ -41,15 +41,16 @@ function heading(setting: Setting, frame: Frame, paper: PlannedPaper): number {
   y += 8;
   // The key: the whole stack with names, first run at the bottom.
   const n = plan.layers.length;
-  const stackHigh = Math.min(34, n * 5.6);
+  const stackHigh = Math.min(30, n * 5);
   drawStack(page, plan.layers, plan.layers.map((l) => l.id), x, y, 16, stackHigh);
   plan.layers.forEach((layer, i) => {
     page.fit(x + 20, y + stackHigh - (i + 0.5) * (stackHigh / n) + 1.2, w - 20, `${layer.run}  ${layer.name}${layer.inkId === null ? ' (open, not counted)' : ''}`, { size: Math.min(9.5, stackHigh / n * 2.2) });
   });
   y += stackHigh + 4;
   y = page.para(x, y, w, 'Bars: which inks lie there, first run at the bottom. Lab in D50, and how far the print may be off (ΔE00).', type.small);
-  page.para(x, y + 1, w, paper.bandNote, type.small);
-  return top + Math.max(size.heightMm, 62) + 8;
+  const ground = paper.overPicture ? ' Colours are those on the unprinted parts of the sheet; the picture shows the rest.' : '';
+  page.para(x, y + 1, w, `${paper.bandNote}${ground}`, type.small);
+  return top + Math.max(size.heightMm, 56) + 6;
 }
 
 function cell(setting: Setting, frame: Frame, paper: PlannedPaper, overlap: PlannedOverlap, x: number, y: number, w: number, whole: number): void {

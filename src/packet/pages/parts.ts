@@ -99,7 +99,7 @@ export function bandInWords(band: number): string {
 
 export function shareInWords(areaMm2: number, wholeMm2: number): string {
   const percent = (100 * areaMm2) / wholeMm2;
-  return percent >= 10 ? `${percent.toFixed(0)} %` : percent >= 0.1 ? `${percent.toFixed(1)} %` : 'under 0.1 %';
+  return percent >= 10 ? `${percent.toFixed(0)} %` : percent >= 0.1 ? `${percent.toFixed(1)} %` : '< 0.1 %';
 }
 
 export const sideInWords = (layer: PlannedLayer): string => (layer.side === 'window' ? 'window' : 'piece');

@@ -22,6 +22,8 @@ export interface Setting {
   readonly date: string;
   /** The sheet after so many runs, as wide on the page as said: no finer than a printer shows. */
   proof(paper: PlannedPaper, run: number, widthMm: number): Picture;
+  /** Pages that carry nothing but a drawing: only a page number at their foot. */
+  readonly bare: Set<Page>;
   /** Page number at which each step of the work begins, filled while pages are made. */
   readonly steps: { step: number; title: string; what: string; firstPage: number }[];
 }
@@ -76,7 +78,7 @@ export function writeFeet(setting: Setting): void {
   const { book, plan, marginMm } = setting;
   book.pages.forEach((page, i) => {
     const y = page.heightMm - marginMm - 1.5;
-    page.fit(marginMm + spineMm + spineGapMm, y, 120, plan.job.title, { size: 8 });
+    if (!setting.bare.has(page)) page.fit(marginMm + spineMm + spineGapMm, y, 120, plan.job.title, { size: 8 });
     page.text(page.widthMm - marginMm - 2, y, `${i + 1} of ${book.pages.length}`, { size: 8, align: 'right' });
   });
 }
@@ -96,13 +98,14 @@ export function beginStep(setting: Setting, step: number, title: string, what: s
   setting.steps.push({ step, title, what, firstPage: setting.book.pages.length + 1 });
 }
 
-export function newSetting(parts: Omit<Setting, 'proof' | 'steps' | 'units'>): Setting {
+export function newSetting(parts: Omit<Setting, 'proof' | 'steps' | 'units' | 'bare'>): Setting {
   const { plan } = parts;
   const made = new Map<string, Picture>();
   return {
     ...parts,
     units: plan.job.units,
     steps: [],
+    bare: new Set(),
     proof(paper, run, widthMm) {
       // About 200 pixels an inch of the page: finer than an office printer shows a flat colour's edge.
       const every = Math.max(1, Math.floor((plan.codes.width / widthMm) * 25.4 / 200));

@@ -1,65 +1,69 @@
-import { caution, checkNone, column, fact, steps } from './parts.ts';
-import { lengthIn, startPage, type, type Setting } from './setting.ts';
+import { column, fact, steps } from './parts.ts';
+import { lengthIn, sizeIn, startPage, type, type Setting } from './setting.ts';
 import { trueSizePages } from './true-size.ts';
 
-/** Setting up the screen: margins, gap, risers, tape; then the taping drawing at true size. */
-export function setUpPages(setting: Setting): void {
-  const { press } = setting.plan;
-  const { taping, fit } = press;
-  const frame = startPage(setting, { step: 3, title: 'Set up the screen', side: press.screenKnown ? '' : 'no screen chosen yet' });
-  const { page, top } = frame;
-  const picture = column(frame, 0, 3.4), words = column(frame, 3.6, 2.4);
-  let y = top;
-  y = fact(page, words.x, y, words.width, 'Gap under the mesh', lengthIn(setting, press.gapMm));
-  y = page.para(words.x, y, words.width, press.gap.why, type.small) + 4;
-  if (press.risers) {
-    y = fact(page, words.x, y, words.width, 'Risers at the front', lengthIn(setting, press.risers.frontMm));
-    if (press.risers.underHingeMm > 0) y = fact(page, words.x, y, words.width, 'Packing under the hinge', lengthIn(setting, press.risers.underHingeMm));
-    if (press.risers.underPaperMm > 0) y = fact(page, words.x, y, words.width, 'Board under the paper', lengthIn(setting, press.risers.underPaperMm));
-    for (const l of press.risers.layers) y = page.para(words.x, y, words.width, `${l.count} × ${lengthIn(setting, l.thicknessMm)} gives ${lengthIn(setting, l.heightMm)}.`, type.small);
-    y += 3;
+/** The three stops for each size of sheet: a page of steps, then the drawing at true size. */
+export function stopsPages(setting: Setting): void {
+  for (const { template, names } of groups(setting)) {
+    const frame = startPage(setting, { step: 3, title: 'Stops', side: names.join(', ') });
+    const { page, top } = frame;
+    const picture = column(frame, 0, 4), words = column(frame, 4, 2);
+    const { drawing, sheet, image } = template;
+    const scale = Math.min(picture.width / drawing.widthMm, 150 / drawing.heightMm);
+    const x = (mm: number): number => picture.x + (mm - drawing.xMm) * scale, y = (mm: number): number => top + (mm - drawing.yMm) * scale;
+    page.rect(x(sheet.xMm), y(sheet.yMm), sheet.widthMm * scale, sheet.heightMm * scale, { stroke: '#000000', lineMm: 0.4 });
+    page.rect(x(image.xMm), y(image.yMm), image.widthMm * scale, image.heightMm * scale, { fill: '#e9e9e9' });
+    page.text(x(image.xMm + image.widthMm / 2), y(image.yMm + image.heightMm / 2), 'image', { ...type.body, align: 'centre' });
+    page.text(x(sheet.xMm + 6), y(sheet.yMm + 12), 'sheet', type.body);
+    for (const stop of template.stops) {
+      page.rect(x(stop.xMm), y(stop.yMm), stop.widthMm * scale, stop.heightMm * scale, { fill: '#000000' });
+      page.text(x(stop.xMm + stop.widthMm / 2), y(stop.yMm + stop.heightMm / 2) + 1.4, String(stop.number), { size: 9, weight: 'bold', align: 'centre', colour: '#ffffff' });
+    }
+    let at = fact(page, words.x, top, words.width, 'Sheet', sizeIn(setting, sheet.widthMm, sheet.heightMm));
+    at = fact(page, words.x, at, words.width, 'Stops, thick', `${lengthIn(setting, template.thicknessMm[0])} to ${lengthIn(setting, template.thicknessMm[1])}`, type.strong);
+    fact(page, words.x, at, words.width, 'Image from the stops’ corner', `${lengthIn(setting, Math.abs(template.cornerMm[0] - image.xMm))} across, ${lengthIn(setting, Math.abs(template.cornerMm[1] - image.yMm - image.heightMm))} up`, type.strong);
+    steps(page, picture.x, top + drawing.heightMm * scale + 8, picture.width, template.steps);
+    trueSizePages(setting, {
+      name: `stops for ${sizeIn(setting, sheet.widthMm, sheet.heightMm)}`, say: 'Printed side up, on the board, under the screen.',
+      extent: { minX: drawing.xMm - 1, minY: drawing.yMm - 1, maxX: drawing.xMm + drawing.widthMm + 1, maxY: drawing.yMm + drawing.heightMm + 1 },
+      draw: (drawn, placing, to) => {
+        const box = (r: typeof sheet, paint: Parameters<typeof drawn.rect>[4]): void => {
+          const [ax, ay] = to(r.xMm, r.yMm), [bx, by] = to(r.xMm + r.widthMm, r.yMm + r.heightMm);
+          drawn.rect(Math.min(ax, bx), Math.min(ay, by), Math.abs(bx - ax), Math.abs(by - ay), paint);
+        };
+        box(sheet, { stroke: '#000000', lineMm: 0.25 });
+        box(image, { stroke: '#000000', lineMm: 0.2, dashMm: [1.5, 1.5] });
+        for (const stop of template.stops) {
+          box(stop, { fill: '#d4d4d4', stroke: '#000000', lineMm: 0.25 });
+          const [tx, ty] = to(stop.xMm + stop.widthMm / 2, stop.yMm + stop.heightMm / 2);
+          drawn.text(tx, ty + 2, String(stop.number), { size: 14, weight: 'bold', align: 'centre', turned: placing.turned });
+        }
+        for (const [mx, my] of template.marks) {
+          const [cx, cy] = to(mx, my);
+          drawn.line(cx - 4, cy, cx + 4, cy, 0.2);
+          drawn.line(cx, cy - 4, cx, cy + 4, 0.2);
+        }
+      },
+    });
   }
-  if (fit) {
-    y = fact(page, words.x, y, words.width, 'Squeegee', `${lengthIn(setting, fit.squeegee.bestMm)}${fit.squeegee.ownMm === null ? '' : ` (yours: ${lengthIn(setting, fit.squeegee.ownMm)})`}`, type.strong);
-    for (const margin of fit.margins) y = page.para(words.x, y, words.width, `${margin.side}: ${lengthIn(setting, margin.mm)} free${margin.missingMm > 0 ? `, ${lengthIn(setting, margin.missingMm)} less than one wants` : ''}`, type.small);
-    y += 3;
+}
+
+type Template = Setting['plan']['register']['stops'][number]['template'];
+
+/** Papers of one size with the image in one place share a drawing. */
+function groups(setting: Setting): { readonly template: Template; readonly names: string[] }[] {
+  const found = new Map<string, { template: Template; names: string[] }>();
+  for (const { paperId, template } of setting.plan.register.stops) {
+    const { sheet, image } = template;
+    const key = [sheet.widthMm, sheet.heightMm, image.xMm, image.yMm].join(' ');
+    const name = setting.plan.job.papers.find((p) => p.id === paperId)?.name ?? paperId;
+    const known = found.get(key);
+    if (!known) found.set(key, { template, names: [name] });
+    else {
+      known.names.push(name);
+      // The thickest sheet decides how thick the stops must be.
+      if (template.thicknessMm[0] > known.template.thicknessMm[0]) known.template = template;
+    }
   }
-  if (press.offContact) y = page.para(words.x, y, words.width, `The mesh stretches: the image grows by ${lengthIn(setting, press.offContact.alongMm)} along the stroke. Keep gap and place the same for all runs.`, type.small) + 3;
-  if (!taping) {
-    checkNone(page, picture.x, top, picture.width);
-    return;
-  }
-  const scale = Math.min(picture.width / taping.frame.widthMm, 150 / taping.frame.heightMm);
-  const rect = (r: { xMm: number; yMm: number; widthMm: number; heightMm: number }): [number, number, number, number] => [picture.x + r.xMm * scale, top + r.yMm * scale, r.widthMm * scale, r.heightMm * scale];
-  page.rect(...rect(taping.frame), { stroke: '#000000', lineMm: 1.2 });
-  taping.strips.forEach((strip, i) => {
-    const [x, yy, w, h] = rect(strip);
-    page.rect(x, yy, w, h, { fill: i % 2 === 0 ? '#e9e9e9' : '#d9d9d9', stroke: '#000000', lineMm: 0.15 });
-    page.text(x + w / 2, yy + h / 2 + 1.3, String(i + 1), { size: 8.5, weight: 'bold', align: 'centre' });
-  });
-  page.rect(...rect(taping.aperture), { fill: '#ffffff', stroke: '#000000', lineMm: 0.3 });
-  page.rect(...rect(taping.image), { stroke: '#000000', lineMm: 0.2, dashMm: [1.5, 1] });
-  const [ix, iy, iw, ih] = rect(taping.image);
-  page.text(ix + iw / 2, iy + ih / 2, 'image', { ...type.body, align: 'centre' });
-  page.text(ix + iw / 2, iy + ih / 2 + 5.5, 'from the squeegee side', { size: 8.5, align: 'centre' });
-  let below = top + taping.frame.heightMm * scale + 8;
-  below = steps(page, picture.x, below, picture.width, taping.steps);
-  caution(page, picture.x, below + 2, picture.width, 'Two lift a large frame.');
-  trueSizePages(setting, {
-    name: 'Taping drawing', say: 'Lay it under the screen, printed side up.',
-    extent: { minX: taping.aperture.xMm - 12, minY: taping.aperture.yMm - 12, maxX: taping.aperture.xMm + taping.aperture.widthMm + 12, maxY: taping.aperture.yMm + taping.aperture.heightMm + 12 },
-    draw: (sheet, _placing, at) => {
-      const box = (r: typeof taping.frame, paint: Parameters<typeof sheet.rect>[4]): void => {
-        const [ax, ay] = at(r.xMm, r.yMm), [bx, by] = at(r.xMm + r.widthMm, r.yMm + r.heightMm);
-        sheet.rect(Math.min(ax, bx), Math.min(ay, by), Math.abs(bx - ax), Math.abs(by - ay), paint);
-      };
-      box(taping.aperture, { stroke: '#000000', lineMm: 0.6 });
-      box(taping.image, { stroke: '#000000', lineMm: 0.2, dashMm: [1.5, 1.5] });
-      const [cx, cy] = at(taping.centreMm[0], taping.centreMm[1]);
-      sheet.line(cx - 15, cy, cx + 15, cy, 0.2);
-      sheet.line(cx, cy - 15, cx, cy + 15, 0.2);
-      const [tx, ty] = at(taping.aperture.xMm + 4, taping.aperture.yMm - 3);
-      sheet.text(tx, ty, 'tape outside the thick line', { size: 9, weight: 'semibold' });
-    },
-  });
+  return [...found.values()];
 }

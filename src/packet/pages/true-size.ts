@@ -4,7 +4,7 @@ import { seams, tile, type Tile, type Tiling } from '../tiles.ts';
 import { lengthIn, type, type Setting } from './setting.ts';
 
 /** Height kept free at the foot of a true-size sheet for its name and the check line. */
-const footMm = 15;
+const footMm = 17;
 export const checkLineMm = 100;
 
 /** A drawing in mm that is printed at true size, over as many sheets as it takes. */
@@ -29,6 +29,7 @@ export function trueSizePages(setting: Setting, drawing: TrueSize): Tiling {
   const joins = seams(tiling);
   for (const sheet of tiling.tiles) {
     const page = setting.book.addPage();
+    setting.bare.add(page);
     const { placing, at, area } = placeTile(setting, tiling, sheet);
     page.within(area.minX, area.minY, area.maxX - area.minX, area.maxY - area.minY, () => {
       drawing.draw(page, placing, at);
@@ -84,13 +85,13 @@ function joiningMarks(page: Page, sheet: Tile, joins: ReturnType<typeof seams>, 
 
 function foot(setting: Setting, page: Page, drawing: TrueSize, tiling: Tiling, sheet: Tile): void {
   const { marginMm, units } = setting;
-  const y = page.heightMm - marginMm - 8.5;
+  const y = page.heightMm - marginMm - 10.5;
   const right = page.widthMm - marginMm;
   const many = tiling.tiles.length > 1;
   if (many) page.text(marginMm, y + 2.2, sheet.name, { size: 22, weight: 'bold' });
   const words = marginMm + (many ? 15 : 0);
   const line = right - checkLineMm - 1;
-  page.fit(words, y - 1.2, line - words - 4, drawing.name, type.strong, 7.5);
+  page.fit(words, y - 1.2, line - words - 4, `${setting.plan.job.title}: ${drawing.name}`, type.strong, 7.5);
   page.fit(words, y + 3.2, line - words - 4, drawing.say, { size: 8.5 }, 6.5);
   checkLine(page, line, y, `${checkLineMm} mm${units === 'in' ? ` = ${lengthIn(setting, checkLineMm)}` : ''} on the ruler? If not, print again at 100 %.`);
 }

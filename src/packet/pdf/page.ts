@@ -84,12 +84,14 @@ export function newPage(faces: Faces, widthMm: number, heightMm: number): Page {
       const clean = printable(faces, text);
       const width = textWidthMm(faces, clean, style);
       if (clean.trim() === '') return width;
-      const left = style.align === 'right' ? xMm - width : style.align === 'centre' ? xMm - width / 2 : xMm;
+      const back = style.align === 'right' ? width : style.align === 'centre' ? width / 2 : 0;
       const weight = style.weight ?? 'regular';
       const colour = style.colour ? `${rgb(style.colour)} rg` : '0 g';
-      operators.push(`BT ${colour} /${weight} ${say(style.size)} Tf ${px(left)} ${py(yMm)} Td ${faces[weight].encodeText(clean).toString()} Tj ET`);
+      const [left, base] = style.turned ? [xMm, yMm - back] : [xMm - back, yMm];
+      operators.push(`BT ${colour} /${weight} ${say(style.size)} Tf ${style.turned ? '0 -1 1 0' : '1 0 0 1'} ${px(left)} ${py(base)} Tm ${faces[weight].encodeText(clean).toString()} Tj ET`);
       const sizeMm = style.size / pointsPerMm;
-      mark(left, yMm - capHeight * sizeMm, left + width, yMm + descent * sizeMm);
+      if (style.turned) mark(left - descent * sizeMm, base, left + capHeight * sizeMm, base + width);
+      else mark(left, base - capHeight * sizeMm, left + width, base + descent * sizeMm);
       return width;
     },
     fit(xMm, yMm, width, text, style, least) {

@@ -10,8 +10,10 @@ export interface TextStyle {
   readonly align?: Align;
   /** Line to line, as a multiple of the size. */
   readonly leading?: number;
-  /** 0..1 grey or #rrggbb. Black unless there is a reason. */
+  /** #rrggbb. Black unless there is a reason. */
   readonly colour?: string;
+  /** Set a quarter turn clockwise: it reads downwards. */
+  readonly turned?: boolean;
 }
 
 export type Faces = Readonly<Record<Weight, PDFFont>>;

@@ -1,0 +1,79 @@
+import { startPage, type, type Frame, type Setting } from './setting.ts';
+import { minutesInWords, plural } from './words.ts';
+
+/** The work by the hour, as a strip and a list. */
+export function dayPages(setting: Setting): void {
+  const { day } = setting.plan.edition;
+  if (!day || day.steps.length === 0) return;
+  const steps = day.steps.filter((s) => s.what !== 'rest' && s.what !== 'dry');
+  const last = steps.length;
+  let at = 0;
+  let sheet = 0;
+  while (at < last) {
+    const frame = startPage(setting, { step: 4, title: 'The day', side: sheet === 0 ? `${plural(day.days, 'day')}, ${minutesInWords(day.workMinutes)} of work` : 'continued' });
+    let y = frame.top;
+    if (sheet === 0) y = strip(setting, frame, y);
+    const rowMm = 6.2;
+    let shown = -1;
+    while (at < last && y < frame.bottom - rowMm) {
+      const step = steps[at];
+      if (step.day !== shown) {
+        shown = step.day;
+        frame.page.text(frame.left, y + 4.4, `Day ${step.day}`, type.strong);
+        y += 6;
+        continue;
+      }
+      row(setting, frame, step, y, rowMm);
+      y += rowMm;
+      at++;
+    }
+    sheet++;
+  }
+}
+
+type Step = NonNullable<Setting['plan']['edition']['day']>['steps'][number];
+
+function row(setting: Setting, frame: Frame, step: Step, y: number, rowMm: number): void {
+  const { page, left, right } = frame;
+  page.line(left, y, right, y, 0.12);
+  const run = setting.plan.layers.find((l) => l.id === step.run);
+  page.rect(left, y + 1.6, 3, 3, { stroke: '#000000', lineMm: 0.25 });
+  page.text(left + 6, y + rowMm - 1.9, step.start, { size: 10, weight: 'bold' });
+  page.text(left + 18, y + rowMm - 1.9, step.end, { size: 10 });
+  if (run) page.text(left + 34, y + rowMm - 1.9, String(run.run), { size: 10, weight: 'bold', align: 'right' });
+  page.fit(left + 38, y + rowMm - 1.9, right - left - 62, step.text, { size: 10, weight: step.what === 'pull' ? 'bold' : 'regular' }, 7);
+  page.fit(right, y + rowMm - 1.9, 22, step.where, { size: 9, align: 'right' }, 7);
+}
+
+/** One line a day: pulls black, set-up and cleaning grey, waiting white. */
+function strip(setting: Setting, frame: Frame, from: number): number {
+  const { page, left, width } = frame;
+  const { plan } = setting;
+  const { day } = plan.edition;
+  if (!day) return from;
+  const busy = day.steps.filter((s) => s.what !== 'rest' && s.what !== 'dry');
+  const start = Math.min(...busy.map((s) => s.startMinutes - (s.day - 1) * 1440)), end = Math.max(...busy.map((s) => s.endMinutes - (s.day - 1) * 1440));
+  const labelMm = 14;
+  const scale = (width - labelMm) / Math.max(60, end - start);
+  const x = (minutes: number): number => left + labelMm + (minutes - start) * scale;
+  let y = from;
+  for (let hour = Math.ceil(start / 60); hour * 60 <= end; hour++) {
+    page.text(x(hour * 60), y + 2.6, String(hour % 24), { size: 8, align: 'centre' });
+  }
+  y += 4;
+  const days = Math.min(day.days, 6);
+  for (let d = 1; d <= days; d++) {
+    page.text(left, y + 6, `day ${d}`, type.smallStrong);
+    for (const s of busy.filter((one) => one.day === d)) {
+      const a = x(s.startMinutes - (d - 1) * 1440), b = x(s.endMinutes - (d - 1) * 1440);
+      const fill = s.what === 'pull' ? '#000000' : s.what === 'wait' ? '#ffffff' : '#cfcfcf';
+      page.rect(a, y, Math.max(0.3, b - a), 9, { fill, stroke: '#000000', lineMm: 0.15 });
+      const run = plan.layers.find((l) => l.id === s.run);
+      if (s.what === 'pull' && run && b - a > 4) page.text((a + b) / 2, y + 6.2, String(run.run), { size: 10, weight: 'bold', align: 'centre', colour: '#ffffff' });
+    }
+    y += 11;
+  }
+  const words = `Black: pulling. Grey: mixing, setting up, cleaning. White: waiting for ink to dry (${minutesInWords(day.dryMinutes)} a run). At most ${plural(day.rackPeak, 'sheet')} wet at once.`;
+  y = page.para(left, y + 1, width, words, type.small);
+  return y + 3;
+}
