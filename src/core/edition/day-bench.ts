@@ -98,9 +98,11 @@ export class Bench {
   }
 
   pull(from: number, to: number, run: DayRun, sheets: readonly [number, number], of: number, pause: number): void {
-    const part = sheets[1] - sheets[0] + 1 < of ? `, sheets ${sheets[0]}–${sheets[1]} of ${of}` : ` ${of === 1 ? '1 sheet' : `all ${of} sheets`}`;
-    const first = run.setUpSheets ? `${run.setUpSheets} on newsprint, then ` : '';
-    this.add(from, to, 'pull', run.id, 'press', `Pull${first ? `: ${first}` : ''}${part.replace(/^, /, first ? '' : ' ').replace(/^ /, first ? '' : ' ')}${pause > 0.5 ? `; ${Math.round(pause)} min of pauses with the screen flooded` : ''}.`, sheets);
+    const whole = sheets[1] - sheets[0] + 1 === of;
+    const which = !whole ? `sheets ${sheets[0]}–${sheets[1]} of ${of}` : of === 1 ? 'the one sheet' : `all ${of} sheets`;
+    const newsprint = run.setUpSheets ? `${run.setUpSheets} on newsprint, then ` : '';
+    const pauses = pause > 0.5 ? `; ${Math.round(pause)} min of pauses with the screen flooded` : '';
+    this.add(from, to, 'pull', run.id, 'press', `Pull ${newsprint}${which}${pauses}.`, sheets);
     this.now = to;
   }
 
