@@ -1,5 +1,6 @@
 import type { Task } from '../task.ts';
-import { energyOf, fieldOf, freeCodes, settle, solveMasks, type Level, type MaskRules } from './masks.ts';
+import type { Field } from './kernels/relax.ts';
+import { doubled, energyOf, fieldOf, settle, solveMasks, withFixed, type Level, type MaskRules } from './masks.ts';
 import type { Work } from './prepare.ts';
 import { costOffRegister, settleForRegister } from './register.ts';
 import { expectedUse, registerRoom } from './kernels/register.ts';
@@ -21,16 +22,29 @@ export function rulesOf(work: Work, overlapLab: Float64Array, priceMm: number): 
 
 /** Masks for given inks from the coarsest level to level `finest`, and how good the whole is. */
 export function judged(work: Work, found: Found, priceMm: number, sigmaMm: number, finest: number): Chosen {
-  const level = work.levels[finest];
   const rules = rulesOf(work, found.overlapLab, priceMm);
-  const codes = solveMasks(work.levels, rules, finest);
-  const field = fieldOf(level, rules);
-  // A first draft holds still until most masks are where they belong; then they give way to the register.
-  if (sigmaMm > 0) settleForRegister(field, codes, sigmaMm / level.mmPerPx, 4);
-  return { found, codes, objective: objectiveOf(field, codes, level, sigmaMm) };
+  const { levels } = work;
+  let codes: Uint8Array, field: Field;
+  if (sigmaMm === 0) {
+    codes = solveMasks(levels, rules, finest);
+    field = fieldOf(levels[finest], rules);
+  } else {
+    // Masks find their place on the coarsest level as if nothing moved; from then on every step reckons with layers that sit off.
+    let at = levels.length - 1;
+    codes = solveMasks(levels, rules, at);
+    field = fieldOf(levels[at], rules);
+    settleForRegister(field, codes, sigmaMm / levels[at].mmPerPx, 8);
+    while (at > finest) {
+      at--;
+      codes = withFixed(doubled(codes, levels[at + 1], levels[at]), levels[at], work.frozen);
+      field = fieldOf(levels[at], rules);
+      settleForRegister(field, codes, sigmaMm / levels[at].mmPerPx, at === 0 ? 2 : 4);
+    }
+  }
+  return { found, codes, objective: objectiveOf(field, codes, levels[finest], sigmaMm) };
 }
 
-export function objectiveOf(field: ReturnType<typeof fieldOf>, codes: Uint8Array, level: Level, sigmaMm: number): number {
+export function objectiveOf(field: Field, codes: Uint8Array, level: Level, sigmaMm: number): number {
   if (sigmaMm === 0) return energyOf(field, codes, 1) / codes.length;
   let knife = 0;
   outlineLengths(codes, field.width, field.height, field.layers).forEach((length, i) => { knife += length * field.price[i]; });
@@ -96,5 +110,3 @@ export function nearestTargets(few: FewTargets, level: Level): Uint16Array {
   }
   return out;
 }
-
-export { freeCodes };

@@ -1,3 +1,11 @@
 /** A picture → stencils, inks and their order. */
 export { mostMegapixels, preparePictures, readPicture, scaledLab } from './picture/index.ts';
 export type { Crop, Picture, PictureModules, Pixels } from './picture/index.ts';
+export { separate, separated } from './separate.ts';
+export { jobPartsOf } from './job-data.ts';
+export type { JobParts } from './job-data.ts';
+export type { LayerWish } from './search.ts';
+export type { Pot, PotShare } from './recipe.ts';
+export type {
+  Baseline, Difference, Draft, GamutIntent, ImportanceMap, KnifeBudget, PrintedLayer, SeparatedLayer, SeparateRequest, Separation, SeparationFigures,
+} from './types.ts';

@@ -99,6 +99,12 @@ export function doubled(codes: Uint8Array, from: Level, to: Level): Uint8Array {
   return out;
 }
 
+/** The bits that lie there already, as they lie. */
+export function withFixed(codes: Uint8Array, level: Level, frozen: number): Uint8Array {
+  const { fixedCodes } = level;
+  return frozen && fixedCodes ? codes.map((code, i) => (code & ~frozen) | (fixedCodes[i] & frozen)) : codes;
+}
+
 /** Energy in ΔE00·mm²: colour error over the area plus the price of all outlines. */
 export function energyOf(field: Field, codes: Uint8Array, mmPerPx: number): number {
   const lengths = outlineLengths(codes, field.width, field.height, field.layers);
@@ -126,7 +132,7 @@ export function solveMasks(levels: readonly Level[], rules: MaskRules, finest = 
     const field = fieldOf(level, rules);
     const first = !codes;
     codes = codes ? doubled(codes, levels[at + 1], level) : freeCodes(field, level.fixedCodes);
-    if (rules.frozen && level.fixedCodes) for (let i = 0; i < codes.length; i++) codes[i] = (codes[i] & ~rules.frozen) | (level.fixedCodes[i] & rules.frozen);
+    codes = withFixed(codes, level, rules.frozen ?? 0);
     settle(field, codes, rules.priceMm > 0 ? (first ? [3, 1.5] : [1.2]) : []);
   }
   return codes!;

@@ -144,6 +144,8 @@ export interface Separation {
   /** ΔE00 that cutting, bridging and smoothing added to the masks. */
   readonly detailLostDeltaE: number;
   readonly stoppedEarly: boolean;
+  /** What it takes to get the same again. */
+  readonly setup: { readonly seed: number; readonly priceMm: number; readonly shelfIds: readonly string[] };
   readonly problems: readonly Problem[];
 }
 

@@ -1,0 +1,47 @@
+import { labFromSpectrum, srgbFromXyz, xyzFromLab, type Lab } from '../colour/index.ts';
+import { priceFor, curveOf } from './budget.ts';
+import { makeCuttable, type CutRules } from './cuttable.ts';
+import { figuresOf, metresOf } from './figures.ts';
+import { flatInks, oneInkCodes, opaqueLab } from './flat-inks.ts';
+import { fieldOf, solveMasks, type MaskRules } from './masks.ts';
+import type { Work } from './prepare.ts';
+import type { FewTargets } from './targets.ts';
+import type { Baseline } from './types.ts';
+
+/**
+ * What the same picture would be as paper and as many flat opaque inks of any colour, one ink a place, with as many metres of knife
+ * and the same least widths. Its inks are chosen as freely as k-medians can; ours have to come out of the pots.
+ */
+export function baselineFor(work: Work, few: FewTargets, metres: number, sigmaMm: number, cut: CutRules, seed: number): Baseline {
+  const inks = work.layers;
+  const palette = flatInks(few.targets, labFromSpectrum(work.setup.paper), inks, seed);
+  const overlapLab = opaqueLab(palette);
+  const level = work.levels[0], middle = Math.min(1, work.levels.length - 1);
+  const rules = (priceMm: number): MaskRules => ({ layers: inks, overlapLab, allowed: oneInkCodes(inks), priceMm });
+  const curve = curveOf(work.levels, rules(1), middle);
+  const cutAt = (priceMm: number): { codes: Uint8Array; metres: number } => {
+    const codes = solveMasks(work.levels, rules(priceMm));
+    makeCuttable({ ...fieldOf(level, rules(priceMm)) }, codes, cut, false);
+    return { codes, metres: metresOf(codes, level.width, level.height, inks, level.mmPerPx) };
+  };
+  // Cutting away what is too thin shortens the outlines; the second price makes up for it.
+  let price = priceFor(metres, curve);
+  let best = cutAt(price);
+  for (let turn = 0; turn < 2 && Math.abs(best.metres / metres - 1) > 0.04; turn++) {
+    price = Math.max(0.05, price * (best.metres / metres) ** 1.6);
+    const next = cutAt(price);
+    if (Math.abs(next.metres - metres) < Math.abs(best.metres - metres)) best = next;
+  }
+  const field = fieldOf({ ...level, lab: work.target }, rules(price));
+  return {
+    ...figuresOf(field, work.target, best.codes, overlapLab, level.mmPerPx, sigmaMm),
+    width: level.width, height: level.height, codes: best.codes, rgb: rgbOf(overlapLab), inksLab: palette.slice(3),
+  };
+}
+
+/** sRGB bytes of Lab colours, 3 each. */
+export function rgbOf(lab: Float64Array): Uint8Array {
+  const out = new Uint8Array(lab.length);
+  for (let i = 0; i < lab.length; i += 3) out.set(srgbFromXyz(xyzFromLab([lab[i], lab[i + 1], lab[i + 2]] as Lab)).rgb, i);
+  return out;
+}

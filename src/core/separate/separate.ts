@@ -1,0 +1,185 @@
+import { Cancelled, quietTask, type Task } from '../task.ts';
+import { baselineFor, rgbOf } from './baseline.ts';
+import { curveOf, priceFor } from './budget.ts';
+import { chooseInks, judged, refitted, rulesOf, type Chosen } from './choose-inks.ts';
+import { makeCuttable } from './cuttable.ts';
+import { cutLayers, cutRulesOf, type CutLayers } from './finish.ts';
+import { differences, figuresOf, metresOf, summed } from './figures.ts';
+import { binColours } from './bins.ts';
+import { fieldOf } from './masks.ts';
+import { prepareWork, type Work } from './prepare.ts';
+import { checkRequest, warnings } from './request.ts';
+import { searchInks } from './search.ts';
+import { fewTargets, type FewTargets } from './targets.ts';
+import type { Draft, SeparateRequest, Separation } from './types.ts';
+
+const usualPriceMm = 2;
+
+/**
+ * A picture as stencils, inks and their order. Yields drafts that get better, the first within a second on a usual picture, and
+ * returns the separation. When the task is stopped, what there is by then is cut and returned (`stoppedEarly`).
+ * Same request, same seed, same result.
+ * @throws ProblemError when the request makes no sense, with everything that is wrong
+ */
+export async function* separate(request: SeparateRequest, task: Task): AsyncGenerator<Draft, Separation> {
+  checkRequest(request);
+  task.report(0, 'looking at the picture');
+  const work = prepareWork(request);
+  const few = fewTargets(work.levels[0].bins);
+  const seed = request.seed ?? 1, effort = request.effort ?? 1, sigmaMm = request.registerSigmaMm ?? 0;
+  const coarse = work.levels.length - 1;
+  let priceMm = request.knife?.priceMm ?? usualPriceMm;
+  let stopped = false;
+
+  // The sketch is never interrupted: it is what a stop falls back on.
+  const sketch = await searchInks(work.setup, few.targets, seed, 1, quietTask);
+  let best = judged(work, sketch, priceMm, 0, coarse);
+  let bestLevel = coarse;
+  yield draftOf(work, best, coarse, 'sketch', 0.08);
+  try {
+    const better: Chosen[] = [];
+    const inks = await chooseInks(work, few, priceMm, sigmaMm, seed, effort, task, (c) => better.push(c));
+    best = inks;
+    yield draftOf(work, best, coarse, 'inks', 0.5);
+    priceMm = await priceOfBudget(request, work, best, priceMm, task);
+    const middle = Math.min(1, coarse);
+    best = await refitted(work, few, judged(work, best.found, priceMm, sigmaMm, middle), priceMm, sigmaMm, middle, task, 1);
+    bestLevel = middle;
+    yield draftOf(work, best, middle, 'masks', 0.6);
+    await task.pause();
+    best = judged(work, best.found, priceMm, sigmaMm, 0);
+    bestLevel = 0;
+    yield draftOf(work, best, 0, 'masks', 0.75);
+  } catch (error) {
+    if (!(error instanceof Cancelled)) throw error;
+    stopped = true;
+    if (bestLevel > 0) best = judged(work, best.found, priceMm, 0, 0);
+  }
+  return finished(request, work, few, best, priceMm, stopped, stopped ? quietTask : task);
+}
+
+/** The price of knife length at which the budget of metres is met, as far as a coarse look tells. */
+async function priceOfBudget(request: SeparateRequest, work: Work, best: Chosen, priceMm: number, task: Task): Promise<number> {
+  const metres = request.knife?.metres;
+  if (metres === undefined) return priceMm;
+  await task.pause();
+  const middle = Math.min(1, work.levels.length - 1), level = work.levels[middle];
+  const rules = cutRulesOf(request, level.mmPerPx);
+  const curve = curveOf(work.levels, rulesOf(work, best.found.overlapLab, 1), middle).map(({ priceMm: price, codes }) => {
+    makeCuttable(fieldOf(level, rulesOf(work, best.found.overlapLab, price)), codes, rules, request.cutPairs ?? false);
+    return { priceMm: price, metres: metresOf(codes, level.width, level.height, work.layers, level.mmPerPx, work.layerPrice) };
+  });
+  return priceFor(metres, curve);
+}
+
+async function finished(request: SeparateRequest, work: Work, few: FewTargets, from: Chosen, fromPrice: number, stoppedEarly: boolean, task: Task): Promise<Separation> {
+  const { grid, setup } = work;
+  const sigmaMm = request.registerSigmaMm ?? 0, seed = request.seed ?? 1;
+  const rules = cutRulesOf(request, grid.mmPerPx);
+  let chosen = from, priceMm = fromPrice, wanted = from.codes, cut: CutLayers;
+  for (let turn = 0; ; turn++) {
+    wanted = chosen.codes;
+    const codes = wanted.slice();
+    makeCuttable(fieldOf(work.levels[0], rulesOf(work, chosen.found.overlapLab, priceMm)), codes, rules, request.cutPairs ?? false);
+    cut = await cutLayers(request, work, { ...chosen, codes }, task);
+    const over = stoppedEarly ? 1 : overBudget(request, cut, work);
+    if (over <= 1.03 || turn === 4) break;
+    // A dearer knife means shorter outlines, fewer parts and less time: by and large in that proportion.
+    priceMm *= Math.min(6, over ** 1.8);
+    chosen = judged(work, chosen.found, priceMm, sigmaMm, 0);
+  }
+  task.report(0.96, 'comparing with flat inks');
+  await breath(task);
+  const { overlapLab } = chosen.found;
+  const pictureLevel = { ...work.levels[0], bins: binColours(work.target), lab: work.target };
+  const field = fieldOf(pictureLevel, rulesOf(work, overlapLab, 0));
+  const figures = figuresOf({ ...field, weight: undefined }, work.target, cut.codes, overlapLab, grid.mmPerPx, sigmaMm, work.layerPrice);
+  const knife = cut.layers.map((layer) => layer.stencil.knife);
+  const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
+  const reach = reachOf(work, overlapLab);
+  const before = summed(differences(work.target, wanted, overlapLab)).mean;
+  const middle = Math.min(1, work.levels.length - 1);
+  return {
+    width: grid.width, height: grid.height, mmPerPx: grid.mmPerPx,
+    image: { minX: 0, minY: 0, maxX: request.sizeMm.width, maxY: request.sizeMm.height },
+    layers: cut.layers, codes: cut.codes, rgb: rgbOf(overlapLab), overlapLab, target: work.target,
+    figures: {
+      ...figures, metres: metresCut(request, cut), pieces: sum(knife.map((k) => k.pieces)),
+      bridges: sum(cut.layers.map((layer) => layer.stencil.bridges.length)), minutes: minutesCut(request, cut),
+    },
+    baseline: baselineFor(work, few, figures.metres, sigmaMm, rules, seed),
+    curve: curveOf(work.levels, rulesOf(work, overlapLab, 1), middle).map(({ priceMm: price, metres, codes }) => ({
+      priceMm: price, metres, meanDeltaE: summed(differences(work.levels[middle].lab, codes, overlapLab)).mean,
+    })),
+    outOfReach: reach.mask, outOfReachShare: reach.share,
+    detailLost: wanted.map((code, i) => (code === cut.codes[i] ? 0 : 1)), detailLostDeltaE: figures.inRegister.mean - before,
+    stoppedEarly, problems: [...warnings(request), ...cut.layers.flatMap((layer) => layer.stencil.problems)],
+    setup: { seed, priceMm, shelfIds: [...setup.shelf.keys()] },
+  };
+}
+
+/** A stop this late changes nothing any more: the rest takes a moment. */
+async function breath(task: Task): Promise<void> {
+  try {
+    await task.pause();
+  } catch (error) {
+    if (!(error instanceof Cancelled)) throw error;
+  }
+}
+
+/** Window and piece of one cut are cut once. */
+function cutOnce(request: SeparateRequest, cut: CutLayers): CutLayers['layers'] {
+  return request.cutPairs ? cut.layers.filter((_, i) => i % 2 === 0) : cut.layers;
+}
+
+function metresCut(request: SeparateRequest, cut: CutLayers): number {
+  return cutOnce(request, cut).reduce((sum, layer) => sum + layer.stencil.knife.metres, 0);
+}
+
+function minutesCut(request: SeparateRequest, cut: CutLayers): number {
+  return cutOnce(request, cut).reduce((sum, layer) => sum + layer.stencil.knife.minutes, 0);
+}
+
+/** By how much the dearest of the budgets is exceeded; 1 when all hold. */
+function overBudget(request: SeparateRequest, cut: CutLayers, work: Work): number {
+  const { metres, pieces, minutes } = request.knife ?? {};
+  const { grid } = work;
+  const used = metresOf(cut.codes, grid.width, grid.height, work.layers, grid.mmPerPx, work.layerPrice);
+  return Math.max(
+    metres ? used / metres : 0, minutes ? minutesCut(request, cut) / minutes : 0,
+    pieces ? cutOnce(request, cut).reduce((sum, layer) => sum + layer.stencil.knife.pieces, 0) / pieces : 0, 1,
+  );
+}
+
+function reachOf(work: Work, overlapLab: Float64Array): { readonly mask: Uint8Array; readonly share: number } {
+  const { target, levels, setup } = work;
+  const field = fieldOf({ ...levels[0], bins: binColours(target) }, { layers: work.layers, overlapLab, allowed: setup.codes, priceMm: 0 });
+  const mask = new Uint8Array(field.binOf.length);
+  let count = 0;
+  for (let i = 0; i < mask.length; i++) {
+    if (field.table[field.binOf[i] * field.codeCount + field.candidates[field.binOf[i] * field.perBin]] > 5) {
+      mask[i] = 255;
+      count++;
+    }
+  }
+  return { mask, share: count / mask.length };
+}
+
+function draftOf(work: Work, chosen: Chosen, levelNumber: number, stage: Draft['stage'], share: number): Draft {
+  const level = work.levels[levelNumber];
+  const { overlapLab } = chosen.found;
+  return {
+    stage, share, width: level.width, height: level.height, mmPerPx: level.mmPerPx, codes: chosen.codes, rgb: rgbOf(overlapLab),
+    meanDeltaE: summed(differences(level.lab, chosen.codes, overlapLab)).mean,
+    metres: metresOf(chosen.codes, level.width, level.height, work.layers, level.mmPerPx, work.layerPrice),
+  };
+}
+
+/** For callers that don't watch: runs to the end. */
+export async function separated(request: SeparateRequest, task: Task): Promise<Separation> {
+  const drafts = separate(request, task);
+  for (;;) {
+    const step = await drafts.next();
+    if (step.done) return step.value;
+  }
+}
