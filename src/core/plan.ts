@@ -1,23 +1,30 @@
 import { smoothestSpectrum, xyzFromLab } from './colour/index.ts';
-import type { Region } from './form/index.ts';
+import { offsetRegion, type Region } from './form/index.ts';
+import { filmOf, stackReflectance } from './ink/index.ts';
 import { mostLayers, checkJob, type JobBundle, type JobLayer } from './job/index.ts';
-import { planEdition } from './plan/edition.ts';
-import { filmOfLayer, inkSwatch, planPaper, swatchOf, type PrintedLayer } from './plan/papers.ts';
-import { codesOf, codeColours, groundsOf } from './plan/proof.ts';
+import { countLogName, planEdition } from './plan/edition.ts';
 import { findInks } from './plan/inks.ts';
+import { learnOnPaper } from './plan/learning.ts';
+import { filmOfLayer, potOfLayer } from './plan/let-down.ts';
+import { inkSwatch, planPaper, swatchOf, type PrintedLayer } from './plan/papers.ts';
+import { codesOf, codeColours, groundsOf } from './plan/proof.ts';
+import { meetingPairs, planRegister } from './plan/register.ts';
 import { createMemory, type Memory } from './plan/memory.ts';
 import { planMix } from './plan/mix.ts';
 import { planPress } from './plan/press.ts';
 import { makeCut, makeForm } from './plan/shapes.ts';
 import { makeStencils, materialOf, materialsOf } from './plan/stencils.ts';
+import { edgeRidge } from './press/index.ts';
 import type { Plan, PlannedCut, PlannedForm, PlannedInk, PlannedLayer, PlannedPaper } from './plan/types.ts';
 import { codeAreas, type RgbPicture } from './print/index.ts';
 import type { Problem } from './problem.ts';
-import { stackReflectance } from './ink/index.ts';
+
 
 export type * from './plan/types.ts';
 export type { PlannedPress } from './plan/press.ts';
-export type { PlannedEdition } from './plan/edition.ts';
+export { countLogName, type PlannedEdition } from './plan/edition.ts';
+export type { PlannedRegister } from './plan/register.ts';
+export type { Learning } from './plan/learning.ts';
 export { readyBundle, type ReadyBundle } from './plan/pictures.ts';
 
 /** A Job and its attachments; with `readyBundle` also its pictures, decoded. Without them printed sheets are planned as bare paper. */
@@ -70,15 +77,15 @@ function makePlan(bundle: PlanInput, memory: Memory): Plan {
   const layers = job.layers.filter((l) => !l.off && cuts.has(l.cut)).slice(0, mostLayers);
   const bitOf = new Map([...layers].map((l) => l.id).sort().map((id, bit) => [id, bit]));
   const printed: PrintedLayer[] = layers.flatMap((layer) => {
-    const film = filmOfLayer(layer, found);
-    return film ? [{ id: layer.id, bit: bitOf.get(layer.id) as number, film }] : [];
+    const pot = potOfLayer(layer, found);
+    return pot ? [{ id: layer.id, bit: bitOf.get(layer.id) as number, pot, film: filmOf(pot), sigma: found.inkSigmas.get(layer.ink ?? '') ?? 1 }] : [];
   });
 
   const materials = materialsOf(job);
   const bareSheets = job.papers.filter((p) => found.papers.has(p.id) && !p.printed);
   const colours = bareSheets.map((paper) => codeColours(found.papers.get(paper.id) as Float64Array, printed, found.surface));
   const stencils = makeStencils(job, layers.map((layer) => ({
-    layer, bit: bitOf.get(layer.id) as number, cut: cuts.get(layer.cut) as Region,
+    layer, bit: bitOf.get(layer.id) as number, cut: spreadCut(cuts.get(layer.cut) as Region, layer, memory),
     material: materialOf(materials, job.cuts.find((c) => c.id === layer.cut)?.material),
   })), colours, memory);
   for (const made of stencils.values()) problems.push(...made.problems);
@@ -93,12 +100,21 @@ function makePlan(bundle: PlanInput, memory: Memory): Plan {
 
   const papers = job.papers.flatMap((paper): PlannedPaper[] => {
     const ground = grounds.get(paper.id) ?? null;
-    const planned = memory.part(`paper ${paper.id}`, [paper, job.proofReadings, found, ground, areas, printed.map((p) => [p.id, p.bit]), layers.map((l) => [l.id, l.ink, l.strength, l.base])],
-      () => planPaper(paper, job, found, printed, areas, ground), 8);
+    const laydown = layers.map((l) => [l.id, l.ink, l.strength, l.base]);
+    const learned = memory.part(`learning ${paper.id}`, [paper.id, job.proofReadings, found, laydown], () => learnOnPaper(job, layers, found, press.deposit.wetMicrons, paper.id), 8);
+    problems.push(...(learned?.problems ?? []));
+    const planned = memory.part(`paper ${paper.id}`, [paper, job.proofReadings, job.seed, found, ground, areas, learned, printed.map((p) => [p.id, p.bit]), laydown],
+      () => planPaper(paper, job, found, printed, areas, ground, learned), 8);
     return planned ? [planned] : [];
   });
 
-  const edition = memory.part('edition', [job.edition, job.day, job.papers, job.title, job.maker, layers, press.deposit.wetMicrons], () => planEdition(job, layers));
+  const meeting = memory.part('meeting', [codes, cutLayers.map((c) => [c.layer.id, c.bit])],
+    () => meetingPairs(cutLayers.map(({ layer, stencil, bit }) => ({ id: layer.id, bit, prints: stencil.prints })), codes));
+  const register = memory.part('register', [job.register, job.papers, job.image, job.seed, layers.map((l) => [l.id, l.name]), meeting, press], () => planRegister(job, layers, meeting, press.offContact, press.gapMm));
+  problems.push(...register.problems);
+  const log = attachments.get(countLogName);
+  const edition = memory.part('edition', [job.edition, job.day, job.papers, job.title, job.maker, job.units, job.inks, job.cuts, job.materials, layers, press, register.sigma.text, log ?? null],
+    () => planEdition(job, layers, press, register.sigma.text, log));
   problems.push(...edition.problems);
 
   const firstPaper = job.papers.map((p) => found.papers.get(p.id)).find((s) => s !== undefined) ?? smoothestSpectrum(xyzFromLab([95, 0, 0]));
@@ -113,10 +129,12 @@ function makePlan(bundle: PlanInput, memory: Memory): Plan {
       id: layer.id, name: layer.name, run: i + 1, bit, cutId: layer.cut, side: layer.side, stencil, inkId: layer.ink, strength: layer.strength,
       printsMm2, coverage: printsMm2 / (job.image.widthMm * job.image.heightMm),
       wetMicrons: press.deposit.wetMicrons, deposit: layer.ink === null ? 1 : (found.deposits.get(layer.ink) ?? 1),
-      swatch: swatch(layer), mix: planMix(job, layer, { printsMm2, pulls, deposit: press.deposit }), sheetsThrough: pulls,
+      swatch: swatch(layer), mix: planMix(job, layer, { printsMm2, pulls, deposit: press.deposit, retarderShare: edition.day?.openTime.retarderShare ?? 0 }), sheetsThrough: pulls,
+      ridge: edgeRidge(press.deposit.wetMicrons, materialOf(materials, job.cuts.find((c) => c.id === layer.cut)?.material).thicknessMm),
     };
   });
 
+  const spreads = new Map(layers.map((l) => [l.id, l.spreadMm]));
   return {
     job, problems: sortProblems(problems),
     forms: [...forms.values()],
@@ -124,7 +142,7 @@ function makePlan(bundle: PlanInput, memory: Memory): Plan {
       const region = cuts.get(cut.id);
       const served = plannedLayers.filter((l) => l.cutId === cut.id);
       const material = materialOf(materials, cut.material);
-      return region ? [{ id: cut.id, name: cut.name, region, materialId: material.id, layers: served.map((l) => l.id), ...timesToCut(served, material.prints[0], material.name) }] : [];
+      return region ? [{ id: cut.id, name: cut.name, region, materialId: material.id, layers: served.map((l) => l.id), ...timesToCut(served, spreads, material.prints[0], material.name) }] : [];
     }),
     layers: plannedLayers,
     inks: job.inks.map((ink): PlannedInk => {
@@ -132,8 +150,15 @@ function makePlan(bundle: PlanInput, memory: Memory): Plan {
       const none = new Float64Array(36);
       return { id: ink.id, name: ink.name, role: ink.role, swatch: film ? inkSwatch(film, firstPaper, found) : swatchOf(firstPaper), k: film?.k ?? none, s: film?.s ?? none, trust: found.trust.get(ink.id) ?? '' };
     }),
-    codes, papers, press, edition,
+    codes, papers, press, register, edition,
   };
+}
+
+/** A layer that is spread prints farther out on all sides: its window grows, or its piece shrinks. */
+function spreadCut(cut: Region, layer: JobLayer, memory: Memory): Region {
+  if (layer.spreadMm === 0) return cut;
+  const mm = layer.side === 'window' ? layer.spreadMm : -layer.spreadMm;
+  return memory.part(`spread ${layer.id}`, [cut, mm], () => offsetRegion(cut, mm));
 }
 
 function sortProblems(problems: readonly Problem[]): Problem[] {
@@ -148,7 +173,9 @@ function areaOfBit(areas: Float64Array, bit: number): number {
 }
 
 /** One cut gives a window and a piece; a side that prints more pulls than its material lasts must be cut again. */
-function timesToCut(served: readonly PlannedLayer[], lasts: number, material: string): { timesToCut: number; why: string } {
+function timesToCut(served: readonly PlannedLayer[], spreads: ReadonlyMap<string, number>, lasts: number, material: string): { timesToCut: number; why: string } {
+  const shapes = new Set(served.map((l) => spreads.get(l.id) ?? 0));
+  if (shapes.size > 1) return { timesToCut: shapes.size, why: 'A layer that is spread needs a cut of its own.' };
   const pulls = (side: 'window' | 'piece'): number => served.filter((l) => l.side === side).reduce((sum, l) => sum + l.sheetsThrough, 0);
   const [windows, pieces] = [pulls('window'), pulls('piece')];
   const times = Math.max(1, Math.ceil(windows / lasts), Math.ceil(pieces / lasts));

@@ -71,6 +71,8 @@ const LayerSchema = z.looseObject({
   strength: share.default(1),
   /** Which base the pot is let down with; left out: a clear one. */
   base: id.optional(),
+  /** Prints this much farther out all round than its cut (less: choked), so that neighbours overlap. Needs a cut of its own. */
+  spreadMm: z.number().min(-10).max(10).default(0),
   islands: z.enum(['bridge', 'loose', 'drop']).optional(),
   bridgesBy: z.enum(['least-seen', 'shortest']).default('least-seen'),
   pinnedBridges: z.array(BridgePinSchema).optional(),

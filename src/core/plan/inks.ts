@@ -1,6 +1,6 @@
 import type { Spectrum } from '../colour/index.ts';
 import {
-  clearInk, defaultSurface, inkFromLadder, inkOverOneGround, inkOverTwoGrounds, mixInks, sharesOfParts, spectrumFromReading,
+  clearInk, defaultSurface, inkFromLadder, inkOverOneGround, inkOverTwoGrounds, mixInks, sharesOfParts, sigmaOf, spectrumFromReading,
   type Ink, type InkFound, type Reading, type ReadingKind, type Surface,
 } from '../ink/index.ts';
 import type { Job, JobInk } from '../job/index.ts';
@@ -17,14 +17,21 @@ export interface FoundInks {
   readonly papers: ReadonlyMap<string, Spectrum>;
   /** The least sure kind of reading used: it decides the band. */
   readonly kind: ReadingKind;
-  /** The largest doubt of a reading, ΔE00. */
+  /** Doubt of each ink's readings, and of each paper's, ΔE00. */
+  readonly inkSigmas: ReadonlyMap<string, number>;
+  readonly paperSigmas: ReadonlyMap<string, number>;
+  /** The darkest reflectance read anywhere from 400 nm up: gloss stays below it. */
+  readonly darkest: number;
   readonly problems: readonly Problem[];
 }
 
 const surest: readonly ReadingKind[] = ['spectrum', 'xyz', 'lab', 'photo'];
 
-/** Readings of a job → inks. A reading that can't be is told with its place; its ink stays clear. */
-export function findInks(job: Pick<Job, 'inks' | 'papers'>, wetMicrons: number | null): FoundInks {
+/**
+ * Readings of a job → inks. A reading that can't be is told with its place; its ink stays clear.
+ * @param through the surface to read them through; left out: worked out from the readings themselves
+ */
+export function findInks(job: Pick<Job, 'inks' | 'papers'>, wetMicrons: number | null, through?: Surface): FoundInks {
   const problems: Problem[] = [];
   let kind: ReadingKind = 'spectrum';
   const read = (reading: Reading, place: string): Spectrum | null => {
@@ -39,13 +46,15 @@ export function findInks(job: Pick<Job, 'inks' | 'papers'>, wetMicrons: number |
   };
 
   const papers = new Map<string, Spectrum>();
+  const paperSigmas = new Map(job.papers.map((p) => [p.id, sigmaOf(p.reading)]));
+  const inkSigmas = new Map(job.inks.map((ink) => [ink.id, Math.max(0.3, ...readingsOf(ink, '').map(({ reading }) => sigmaOf(reading)))]));
   job.papers.forEach((paper, i) => {
     const spectrum = read(paper.reading, `papers[${i}].reading`);
     if (spectrum) papers.set(paper.id, spectrum);
   });
   const spectra = new Map(job.inks.map((ink, i) => [ink.id, readingsOf(ink, `inks[${i}]`).map(({ reading, place }) => read(reading, place))]));
   const ofInks = [...spectra.values()].flat().filter((s) => s !== null);
-  const surface = defaultSurface(ofInks.length > 0 ? ofInks : [...papers.values()], kind === 'spectrum');
+  const surface = through ?? defaultSurface(ofInks.length > 0 ? ofInks : [...papers.values()], kind === 'spectrum');
 
   const inks = new Map<string, Ink>();
   const trust = new Map<string, string>();
@@ -77,7 +86,8 @@ export function findInks(job: Pick<Job, 'inks' | 'papers'>, wetMicrons: number |
     return mixed;
   };
   job.inks.forEach(settleMix);
-  return { surface, inks, trust, deposits, papers, kind, problems };
+  const darkest = ofInks.length > 0 ? Math.min(...ofInks.map((r) => Math.min(...r.subarray(2)))) : 1;
+  return { surface, inks, trust, deposits, papers, kind, inkSigmas, paperSigmas, darkest, problems };
 }
 
 function readingsOf(ink: JobInk, place: string): { reading: Reading; place: string }[] {

@@ -1,27 +1,25 @@
-import { labFromSpectrum, labFromXyz, srgbFromXyz, xyzFromSpectrum, type Spectrum } from '../colour/index.ts';
-import { clearInk, filmOf, mixInks, modelBand, overlapColours, overlapSpectra, spectrumFromReading, stackReflectance, type Film, type Ink, type ModelBand } from '../ink/index.ts';
-import type { Job, JobLayer, JobPaper } from '../job/index.ts';
+import { labFromSpectrum, labFromXyz, srgbFromXyz, xyzFromLab, xyzFromSpectrum, type Lab, type Spectrum } from '../colour/index.ts';
+import { filmOf, foresee, overlapColours, overlapSpectra, sigmaOf, spectrumFromReading, stackReflectance, type Film, type Ink, type OverlapColours } from '../ink/index.ts';
+import type { Job, JobPaper } from '../job/index.ts';
 import { groundCube, overlapIndex, paletteOf } from '../print/index.ts';
 import type { FoundInks } from './inks.ts';
+import type { LearnedPaper } from './learning.ts';
 import type { OverPicture, PlannedOverlap, PlannedPaper, Swatch } from './types.ts';
 
-/** A layer that prints: its bit in the codes and the film it leaves. */
+/** A layer that prints: its bit in the codes, what is in its pot, and the film it leaves. */
 export interface PrintedLayer {
   readonly id: string;
   readonly bit: number;
+  readonly pot: Ink;
   readonly film: Film;
+  /** Doubt of its ink's readings, ΔE00. */
+  readonly sigma: number;
 }
 
-/** The film a layer leaves: its ink at its strength, let down with its base. */
-export function filmOfLayer(layer: Pick<JobLayer, 'ink' | 'strength' | 'base'>, found: FoundInks): Film | null {
-  const ink = layer.ink === null ? undefined : found.inks.get(layer.ink);
-  return ink ? filmOf(letDown(ink, layer.strength, layer.base === undefined ? undefined : found.inks.get(layer.base))) : null;
-}
-
-/** Ink and base by volume. A clear base adds nothing but volume. */
-export function letDown(ink: Ink, strength: number, base: Ink = clearInk()): Ink {
-  return mixInks([{ ink, share: strength }, { ink: base, share: 1 - strength }]);
-}
+/** Seeded samples behind each band: enough for two figures, and fast enough for a slider. */
+const bandSamples = 80;
+/** Doubt of a ground that is known from a picture (OPTICS section 5: photographs, 5..8 likely). */
+const pictureSigma = 5;
 
 export function swatchOf(R: Spectrum): Swatch {
   const xyz = xyzFromSpectrum(R);
@@ -40,29 +38,34 @@ export function inkSwatch(ink: Ink, paper: Spectrum, found: FoundInks): Swatch {
  * @param areasMm2 of all 256 codes (open layers' bits included)
  */
 export function planPaper(
-  paper: JobPaper, job: Pick<Job, 'proofReadings'>, found: FoundInks, layers: readonly PrintedLayer[], areasMm2: Float64Array, ground: OverPicture['ground'] | null,
+  paper: JobPaper, job: Pick<Job, 'proofReadings' | 'seed'>, found: FoundInks, layers: readonly PrintedLayer[], areasMm2: Float64Array,
+  ground: OverPicture['ground'] | null, learned: LearnedPaper | null,
 ): PlannedPaper | null {
   const spectrum = found.papers.get(paper.id);
   if (!spectrum) return null;
   const bits = layers.map((l) => l.bit);
-  const colours = overlapColours(overlapSpectra(spectrum, layers.map((l) => l.film), found.surface));
-  const measured = applyReadings(paper, job, layers, colours);
   const rows = 1 << layers.length;
+  const idsOf = (row: number): string[] => layers.filter((_, i) => row & (1 << i)).map((l) => l.id);
+  const colours = overlapColours(overlapSpectra(spectrum, layers.map((l) => l.film), found.surface));
+  if (learned) for (let row = 1; row < rows; row++) showAs(colours, row, learned.foresee(idsOf(row)));
+  const measured = applyReadings(paper, job, layers, colours);
   const areas = new Float64Array(rows);
   for (let code = 0; code < 256; code++) areas[overlapIndex(code, bits)] += areasMm2[code];
 
-  const bands = Array.from({ length: layers.length + 1 }, (_, n): ModelBand => modelBand(found.kind, n));
+  const foresight = foresee({
+    paper: spectrum, surface: found.surface, worstReading: found.kind, paperSigma: found.paperSigmas.get(paper.id), samples: bandSamples, seed: job.seed,
+    layers: layers.map((l, i) => ({ ink: l.pot, strength: 1, deposit: 1, readingSigma: l.sigma, depositSpread: learned?.learning.deposits[i]?.doubt })),
+  });
   const overlaps: PlannedOverlap[] = [];
   for (let row = 0; row < rows; row++) {
     if (areas[row] === 0 && row !== 0) continue;
-    const ids = layers.filter((_, i) => row & (1 << i)).map((l) => l.id);
     overlaps.push({
       code: layers.reduce((code, l, i) => (row & (1 << i) ? code | (1 << l.bit) : code), 0),
-      layers: ids,
+      layers: idsOf(row),
       lab: [colours.lab[row * 3], colours.lab[row * 3 + 1], colours.lab[row * 3 + 2]],
-      srgb: hexOf(colours.rgb, row),
+      srgb: `#${[0, 1, 2].map((c) => colours.rgb[row * 3 + c].toString(16).padStart(2, '0')).join('')}`,
       inGamut: colours.inGamut[row] === 1,
-      band: measured.get(row) ?? (row === 0 ? 0.5 : bands[ids.length].usual),
+      band: tenth(measured.get(row) ?? Math.hypot(foresight.usual[row], ground && row > 0 ? pictureSigma : 0)),
       areaMm2: areas[row],
       measured: measured.has(row),
     });
@@ -71,33 +74,35 @@ export function planPaper(
     id: paper.id, name: paper.name, swatch: swatchOf(spectrum), overlaps,
     palette: paletteOf(colours.rgb, bits),
     progressive: layers.map((_, i) => paletteOf(colours.rgb, bits, i + 1)),
-    bandNote: bands[bands.length - 1].note,
-    overPicture: ground && overPicture(ground, layers, found),
+    bandNote: `${foresight.note}${ground ? ' Over the earlier print the ground itself is known from a picture only: ΔE00 5 more.' : ''}`,
+    learning: learned?.learning ?? null,
+    overPicture: ground && overPicture(ground, layers, found, areas),
   };
 }
 
+const tenth = (value: number): number => Math.round(value * 10) / 10;
+
+function showAs(colours: OverlapColours, row: number, lab: Lab): void {
+  const shown = srgbFromXyz(xyzFromLab(lab));
+  colours.lab.set(lab, row * 3);
+  colours.rgb.set(shown.rgb, row * 3);
+  colours.inGamut[row] = shown.inGamut ? 1 : 0;
+}
+
 /** A measured overlap is shown as measured. Returns its doubt by row. */
-function applyReadings(paper: JobPaper, job: Pick<Job, 'proofReadings'>, layers: readonly PrintedLayer[], colours: ReturnType<typeof overlapColours>): Map<number, number> {
+function applyReadings(paper: JobPaper, job: Pick<Job, 'proofReadings'>, layers: readonly PrintedLayer[], colours: OverlapColours): Map<number, number> {
   const measured = new Map<number, number>();
-  for (const proof of job.proofReadings) {
+  for (const [i, proof] of job.proofReadings.entries()) {
     if (proof.paper !== paper.id || !proof.layers.every((id) => layers.some((l) => l.id === id))) continue;
-    const row = layers.reduce((code, l, i) => (proof.layers.includes(l.id) ? code | (1 << i) : code), 0);
-    const R = spectrumFromReading(proof.reading, 'proofReadings');
-    const shown = srgbFromXyz(xyzFromSpectrum(R));
-    colours.lab.set(labFromSpectrum(R), row * 3);
-    colours.rgb.set(shown.rgb, row * 3);
-    colours.inGamut[row] = shown.inGamut ? 1 : 0;
-    measured.set(row, proof.reading.sigma ?? (proof.reading.kind === 'photo' ? 4 : 0.5));
+    const row = layers.reduce((code, l, k) => (proof.layers.includes(l.id) ? code | (1 << k) : code), 0);
+    showAs(colours, row, labFromSpectrum(spectrumFromReading(proof.reading, `proofReadings[${i}]`)));
+    measured.set(row, sigmaOf(proof.reading));
   }
   return measured;
 }
 
-function hexOf(rgb: Uint8Array, row: number): string {
-  return `#${[0, 1, 2].map((c) => rgb[row * 3 + c].toString(16).padStart(2, '0')).join('')}`;
-}
-
-function overPicture(ground: Uint8Array, layers: readonly PrintedLayer[], found: FoundInks): OverPicture {
-  const cube = groundCube(layers.map((l) => l.film), found.surface);
+function overPicture(ground: Uint8Array, layers: readonly PrintedLayer[], found: FoundInks, areas: Float64Array): OverPicture {
+  const cube = groundCube(layers.map((l) => l.film), found.surface, Array.from(areas.keys()).filter((row) => areas[row] > 0));
   const bits = layers.map((l) => l.bit);
   const rowOfCode = (runs: number): Uint8Array => Uint8Array.from({ length: 256 }, (_, code) => overlapIndex(code, bits, runs));
   return { ground, cube, rowOfCode: rowOfCode(layers.length), progressive: layers.map((_, i) => rowOfCode(i + 1)) };

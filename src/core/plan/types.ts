@@ -2,10 +2,13 @@ import type { Lab } from '../colour/index.ts';
 import type { Region } from '../form/index.ts';
 import type { Job } from '../job/index.ts';
 import type { Codes, GroundCube } from '../print/index.ts';
+import type { EdgeRidge } from '../press/index.ts';
 import type { Problem } from '../problem.ts';
 import type { Stencil } from '../stencil/index.ts';
 import type { PlannedPress } from './press.ts';
 import type { PlannedEdition } from './edition.ts';
+import type { Learning } from './learning.ts';
+import type { PlannedRegister } from './register.ts';
 
 /** What follows from a Job. Everything the packet prints and the Workbench shows is in here. */
 export interface Plan {
@@ -22,6 +25,7 @@ export interface Plan {
   readonly codes: Codes;
   readonly papers: readonly PlannedPaper[];
   readonly press: PlannedPress;
+  readonly register: PlannedRegister;
   readonly edition: PlannedEdition;
 }
 
@@ -70,6 +74,8 @@ export interface PlannedLayer {
   readonly swatch: Swatch | null;
   readonly mix: PlannedMix | null;
   readonly sheetsThrough: number;
+  /** Ridge of ink along the edges that the stencil's thickness leaves. */
+  readonly ridge: EdgeRidge;
 }
 
 export interface PlannedMix {
@@ -79,6 +85,9 @@ export interface PlannedMix {
   readonly totalRangeGrams: readonly [number, number];
   /** Of the total: on the paper, for all sheets. */
   readonly printedGrams: number;
+  /** Asked by the pace and the air; 0: none. On top of the parts. */
+  readonly retarderShare: number;
+  readonly retarderGrams: number;
   readonly note: string;
 }
 
@@ -124,6 +133,8 @@ export interface PlannedPaper {
   /** After run 1, 2, …: same, with later layers masked. */
   readonly progressive: readonly Uint32Array[];
   readonly bandNote: string;
+  /** What readings of printed overlaps on this paper have taught; null without any. */
+  readonly learning: Learning | null;
   /** A sheet that is printed already: what its proof is painted from; else null. */
   readonly overPicture: OverPicture | null;
 }

@@ -5,3 +5,4 @@ export { overlapIndex, packRgb, paint, paletteOf } from './paint.ts';
 export type { Palette } from './paint.ts';
 export { groundCube, groundUnder, paintOverPicture } from './picture.ts';
 export type { GroundCube, RgbPicture } from './picture.ts';
+export { meetingOverlap } from './meeting.ts';

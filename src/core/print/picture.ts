@@ -35,23 +35,34 @@ function withinPaint(xyz: readonly [number, number, number]): [number, number, n
   return [0, 1, 2].map((i) => 0.003 * white[i] + 0.985 * xyz[i]) as [number, number, number];
 }
 
-/** The cube for every overlap of these films (first down first): index bit i = film i. */
-export function groundCube(films: readonly Film[], surface: Surface): GroundCube {
+/**
+ * The cube for overlaps of these films (first down first): index bit i = film i.
+ * @param wanted rows that are needed; what lies under their topmost films (the progressive proofs) comes with them.
+ *   Left out: all of them. Rows that are not needed stay black.
+ */
+export function groundCube(films: readonly Film[], surface: Surface, wanted?: readonly number[]): GroundCube {
   const rows = 1 << films.length;
   const perRow = cubeNodes ** 3 * 3;
   const table = new Uint8Array(rows * perRow);
+  const needed = neededRows(rows, wanted);
   groundSpectra().forEach((ground, node) => {
-    const stacks: Spectrum[] = [internal(ground, surface)];
-    for (let row = 1; row < rows; row++) {
+    const stacks: Spectrum[] = [];
+    for (const row of needed) {
       const top = 31 - Math.clz32(row);
-      stacks[row] = addFilm(stacks[row & ~(1 << top)], films[top]);
-    }
-    for (let row = 0; row < rows; row++) {
-      const { rgb } = srgbFromXyz(xyzFromSpectrum(measured(stacks[row], surface)));
-      table.set(rgb, row * perRow + node * 3);
+      stacks[row] = row === 0 ? internal(ground, surface) : addFilm(stacks[row & ~(1 << top)], films[top]);
+      table.set(srgbFromXyz(xyzFromSpectrum(measured(stacks[row], surface))).rgb, row * perRow + node * 3);
     }
   });
   return { nodes: cubeNodes, table, rows };
+}
+
+/** In ascending order, so that what lies below is made first. */
+function neededRows(rows: number, wanted?: readonly number[]): number[] {
+  const needed = new Set<number>([0]);
+  for (const row of wanted ?? Array.from({ length: rows }, (_, i) => i)) {
+    for (let r = row; r > 0; r &= ~(1 << (31 - Math.clz32(r)))) needed.add(r);
+  }
+  return [...needed].sort((a, b) => a - b);
 }
 
 /**

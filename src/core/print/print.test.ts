@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { deltaE00, labFromXyz, smoothestSpectrum, smoothestSpectrumNear, srgbFromXyz, xyzFromLab, xyzFromSpectrum, xyzFromSrgb } from '../colour/index.ts';
 import { defaultSurface, filmOf, inkOverOneGround, stackReflectance } from '../ink/index.ts';
 import { rectangle } from '../form/index.ts';
-import { codeAreas, groundCube, groundUnder, layerCodes, overlapIndex, paint, paintOverPicture, paletteOf, proofGrid, withLayer } from './index.ts';
+import { codeAreas, groundCube, groundUnder, layerCodes, meetingOverlap, overlapIndex, paint, paintOverPicture, paletteOf, proofGrid, withLayer } from './index.ts';
 
 const grid = { originXMm: 0, originYMm: 0, mmPerPx: 0.5, width: 80, height: 60 };
 
@@ -61,6 +61,29 @@ describe('palettes', () => {
       paint({ width: data.length, height: 1, mmPerPx: 1, data }, palette, out);
       expect([...out]).toEqual([...data].map((code) => palette[code]));
     }));
+  });
+});
+
+describe('where shapes meet', () => {
+  const inside = (x0: number, y0: number, w: number, h: number) => (x: number, y: number): boolean => x > x0 && x < x0 + w && y > y0 && y < y0 + h;
+
+  test('two shapes side by side overlap by what the drawing gives them', () => {
+    const left = rectangle(0, 0, 30, 40);
+    expect(meetingOverlap(left, rectangle(30, 0, 30, 40), inside(30, 0, 30, 40))).toBeCloseTo(0, 6);
+    expect(meetingOverlap(left, rectangle(29, 0, 30, 40), inside(29, 0, 30, 40))).toBeCloseTo(1, 6);
+    expect(meetingOverlap(left, rectangle(30.8, 0, 30, 40), inside(30.8, 0, 30, 40))).toBeCloseTo(0, 6);
+  });
+
+  test('shapes that cross, lie one in the other, or far apart have no seam', () => {
+    const bar = rectangle(0, 10, 60, 8);
+    expect(meetingOverlap(bar, rectangle(20, 0, 8, 40), inside(20, 0, 8, 40))).toBeNull();
+    expect(meetingOverlap(rectangle(5, 5, 20, 20), rectangle(4, 4, 40, 40), inside(4, 4, 40, 40))).toBeNull();
+    expect(meetingOverlap(bar, rectangle(0, 30, 60, 8), inside(0, 30, 60, 8))).toBeNull();
+  });
+
+  test('a hole and the piece that fills it meet all round', () => {
+    const hole = { rings: [rectangle(0, 0, 60, 60).rings[0], Float64Array.from([20, 20, 20, 40, 40, 40, 40, 20])] };
+    expect(meetingOverlap(hole, rectangle(19.5, 19.5, 21, 21), inside(19.5, 19.5, 21, 21))).toBeCloseTo(0.5, 6);
   });
 });
 
