@@ -1,8 +1,8 @@
 import { cautions } from '../../core/edition/index.ts';
-import { regionBox } from '../../core/form/index.ts';
 import { drawnExtent, registerMarks } from '../marks.ts';
 import type { Page } from '../pdf/page.ts';
 import { seams } from '../tiles.ts';
+import { widestPlace } from '../widest-place.ts';
 import { caution, column, fact, sideInWords, steps } from './parts.ts';
 import { lengthIn, sizeIn, startPage, type, type Frame, type PlannedLayer, type Setting } from './setting.ts';
 import { registerMark, tileMap, tilingOf, trueSizePages } from './true-size.ts';
@@ -36,10 +36,10 @@ function drawTrueSize(setting: Setting, layer: PlannedLayer, page: Page, placing
   }
   stencil.islands.forEach((island) => {
     if (island.handled !== 'bridged') return;
-    const box = regionBox(island.region);
-    if (box.maxX - box.minX < 12 || box.maxY - box.minY < 8) return;
-    const [x, y] = at((box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2);
-    page.text(x, y + 1, 'island', { size: 7, align: 'centre' });
+    const inside = widestPlace(island.region);
+    if (!inside || inside.widthMm < 11) return;
+    const [x, y] = at(inside.x, inside.y);
+    page.text(x, y + 1, 'island', { size: 8, align: 'centre', turned: placing.turned });
   });
   for (const piece of stencil.loosePieces) {
     const [x, y] = at(piece.at[0], piece.at[1]);

@@ -19,6 +19,7 @@ export function dayPages(setting: Setting): void {
       const step = steps[at];
       if (step.day !== shown) {
         shown = step.day;
+        if (y > frame.top + 10) y += 2.5;
         frame.page.text(frame.left, y + 4.4, `Day ${step.day}`, type.strong);
         y += 6;
         continue;

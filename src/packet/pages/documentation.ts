@@ -27,7 +27,7 @@ export function documentationPage(setting: Setting): void {
   y = writingLine(page, right, y, half, 'medium', `screenprint, hand-cut stencils, ${plural(plan.layers.length, 'run')}`);
   writingLine(page, left, y, half, 'printed from … to …', date);
   y = writingLine(page, right, y, half, 'mesh', job.screen ? `${job.screen.mesh.perCm} / cm, thread ${job.screen.mesh.threadMicrons} µm` : '');
-  y = Math.max(y, frame.top + picture.heightMm + 7);
+  y = Math.max(y, frame.top + picture.heightMm + 9);
 
   page.line(left, y - 3, frame.right, y - 3, 0.5);
   page.text(left, y + 2, 'Papers and numbers', type.head);
@@ -42,7 +42,7 @@ export function documentationPage(setting: Setting): void {
     names.forEach((_, i) => page.rect(first + i * step + 1, y + 0.8, step - 2, 6.6, { stroke: '#000000', lineMm: 0.2 }));
     y += 8.4;
   }
-  y += 6;
+  y += 9;
   page.text(left, y, 'Runs, first to last', type.head);
   y += 4;
   for (const layer of plan.layers) {
@@ -50,7 +50,7 @@ export function documentationPage(setting: Setting): void {
     page.fit(left, y + 3, width, `${layer.run}  ${layer.name}: ${inkLine(plan, layer)}${material ? `; ${material.name.toLowerCase()} ${layer.side}` : ''}`, type.small);
     y += 5;
   }
-  y += 7;
+  y += 9;
   page.text(left, y, 'Stated by the artist', type.head);
   y += 3.5;
   const statements = ['All sheets are signed by the artist’s own hand.', 'Stencils: kept / cancelled / destroyed / worn out (strike out what does not apply).', 'No other edition of this image exists. If one does: how many, when, how it differs.', 'Proofs outside the edition are counted above.', 'Printed in the artist’s lifetime, by the artist or under the artist’s eyes.'];
@@ -59,7 +59,7 @@ export function documentationPage(setting: Setting): void {
     page.fit(left + 7, y + 3.4, width - 7, statement, type.body, 8);
     y += 7.6;
   }
-  y += 10;
+  y += 13;
   writingLine(page, left, y, width * 0.55, 'signature');
   y = writingLine(page, left + width * 0.62, y, width * 0.38, 'date and place');
   caution(page, left, Math.min(y - 2, frame.bottom - 8), width, 'Laws on what must be disclosed differ from place to place; this sheet is a record, not advice.');

@@ -1,11 +1,11 @@
-import { cautionsFor } from '../../core/edition/index.ts';
 import { caution, column, drawProof, drawStencil } from './parts.ts';
-import { startPage, type, type Setting } from './setting.ts';
-import { inkLine, materialOf, minutesInWords, sentence } from './words.ts';
+import { startPage, type, type PlannedLayer, type Setting } from './setting.ts';
+import { inkLine, minutesInWords, sentence } from './words.ts';
 
 /** For a class: this job's own steps and pictures; then the same page blank. */
 export function handoutPages(setting: Setting): void {
   materialsPage(setting);
+  stepsPage(setting);
   runsPages(setting);
   blankPage(setting);
 }
@@ -22,18 +22,40 @@ function materialsPage(setting: Setting): void {
   let y = page.para(words.x, top + 9, words.width, `${plan.layers.filter((l) => l.inkId !== null).length} transparent inks make ${seen} colours: each overlap is one no pot holds. Stencils are cut by hand; each layer is one stencil and one ink.`, type.body) + 5;
   page.text(words.x, y + 3, 'Bring', type.head);
   y += 8;
-  const materials = [...new Set(plan.layers.map((l) => materialOf(plan, l)?.name).filter((n) => n !== undefined))];
-  const bring = ['pencil, ruler, knife with fresh blades, cutting mat', `for stencils: ${materials.join(', ').toLowerCase() || 'paper or film'}`, `inks: ${plan.inks.filter((i) => plan.layers.some((l) => l.inkId === i.id)).map((i) => i.name).join(', ')}`, 'transparent base, scale, pots with lids, labels', 'screen, squeegee, tape, newsprint', `paper: ${plan.papers.map((p) => p.name).join(', ')}`, 'apron, gloves, rags'];
-  for (const line of bring) {
-    page.rect(words.x, y + 0.2, 2.8, 2.8, { stroke: '#000000', lineMm: 0.25 });
-    y = page.para(words.x + 5.5, y, words.width - 5.5, sentence(line), { ...type.body, leading: 1.25 }) + 1.2;
+  const listed = { ...type.body, size: 10, leading: 1.25 };
+  for (const line of plan.edition.handout?.bring ?? []) {
+    if (y > frame.bottom - 8) break;
+    page.rect(words.x, y + 0.1, 2.8, 2.8, { stroke: '#000000', lineMm: 0.25 });
+    y = page.para(words.x + 5.5, y, words.width - 5.5, sentence(line), listed) + 1;
   }
-  y = Math.max(y + 4, top + size.heightMm + 9);
-  page.text(frame.left, y + 3, 'Mind', type.head);
-  y += 8;
-  for (const one of cautionsFor('cut', 'mix', 'press', 'clean', 'rack', 'store')) {
-    if (y > frame.bottom - 10) break;
-    y = caution(page, frame.left, y, frame.width, one.text);
+  y = top + size.heightMm + 6;
+  page.text(picture.x, y + 3, 'Find on the chart', type.head);
+  page.para(picture.x, y + 8, picture.width, 'Which colour lies where three inks meet? Which is the darkest, and which run made it so? Which would change if runs 1 and 2 changed places?', type.body);
+}
+
+/** Everything that is no run: cutting, mixing, setting up, cleaning, choosing; cautions where the risk is. */
+function stepsPage(setting: Setting): void {
+  const handout = setting.plan.edition.handout;
+  if (!handout) return;
+  const frame = startPage(setting, { step: 8, title: 'Hand-out: step by step', side: setting.plan.job.title });
+  const { page, left, width } = frame;
+  let y = page.para(left, frame.top, width, handout.intro, type.body) + 4;
+  const runs = handout.steps.filter((s) => s.picture.kind === 'after').map((s) => s.number);
+  for (const step of handout.steps) {
+    if (runs.includes(step.number)) {
+      if (step.number !== runs[0]) continue;
+      page.line(left, y, left + width, y, 0.2);
+      page.fit(left + 14, y + 6, width - 14, runs.length > 1 ? `Steps ${runs[0]} to ${runs[runs.length - 1]}: print run by run (next pages)` : 'Print (next page)', type.strong);
+      y += 11;
+      continue;
+    }
+    if (y > frame.bottom - 22) break;
+    page.line(left, y, left + width, y, 0.2);
+    page.text(left, y + 7.5, String(step.number), type.large);
+    page.fit(left + 14, y + 6, width - 14, step.title, type.strong);
+    y = page.para(left + 14, y + 8.5, width - 14, step.text, type.body) + 1;
+    for (const one of step.cautions) if (y < frame.bottom - 8) y = caution(page, left + 14, y, width - 14, one.text);
+    y += 1.5;
   }
 }
 
@@ -53,12 +75,18 @@ function runsPages(setting: Setting): void {
       const a = column(frame, 1, 2), b = column(frame, 3, 1.5), c = column(frame, 4.6, 1.4);
       page.fit(a.x, y + 4, a.width, layer.name, type.head);
       page.fit(a.x, y + 9.5, a.width, inkLine(plan, layer), type.body, 8);
-      page.para(a.x, y + 13, a.width, `${layer.side === 'window' ? 'Ink goes through the hole.' : 'The shape itself masks; ink goes all around it.'} Cutting: about ${minutesInWords(layer.stencil.knife.minutes)}.`, type.body);
+      page.para(a.x, y + 13, a.width, words(setting, layer), { ...type.body, size: 9.5 });
       drawStencil(page, layer, b.x, y, b.width, inner);
       const paper = plan.papers[0];
       if (paper) drawProof(setting, page, paper, layer.run, c.x, y, c.width, inner);
     });
   }
+}
+
+function words(setting: Setting, layer: PlannedLayer): string {
+  const step = setting.plan.edition.handout?.steps.find((s) => s.picture.kind === 'after' && s.picture.layer === layer.id);
+  const side = layer.side === 'window' ? 'Ink goes through the hole.' : 'The shape itself masks; ink goes all around it.';
+  return `${side} Cutting: about ${minutesInWords(layer.stencil.knife.minutes)}.${step ? ` ${step.text}` : ''}`;
 }
 
 /** The same steps with nothing filled in: a class plans its own print. */

@@ -19,7 +19,7 @@ export function labelPages(setting: Setting): void {
       const words = x + 26, room = wide - 30;
       page.fit(words, y + 9, room, inkName(plan, layer), { size: 14, weight: 'bold' }, 8);
       page.fit(words, y + 14.5, room, `${plan.job.title}, run ${layer.run}: ${layer.name}`, { size: 9 }, 7);
-      const recipe = (layer.mix?.parts ?? []).map((p) => `${p.name} ${(p.share * 100).toFixed(0)} %`).join(', ');
+      const recipe = (layer.mix?.parts ?? []).map((p) => `${p.name} ${(p.share * 100).toFixed(0)}\u00a0%`).join(', ');
       page.para(words, y + 17.5, room, `${recipe}. Mixed ${sayMass(layer.mix?.totalGrams ?? 0, units, units === 'mm' ? 0 : 1)}.`, { size: 8.5, leading: 1.25 });
       page.line(words, y + high - 7, x + wide - 4, y + high - 7, 0.2);
       page.text(words, y + high - 3.8, 'mixed on; lot; what is left', { size: 7 });

@@ -35,22 +35,22 @@ function heading(setting: Setting, frame: Frame, paper: PlannedPaper): number {
   const { plan } = setting;
   const size = drawProof(setting, page, paper, plan.layers.length, left, top, 60, 56);
   const x = left + size.widthMm + 7;
-  const w = width - size.widthMm - 7;
-  let y = top;
-  page.text(x, y + 3.4, 'How to read it', type.head);
-  y += 8;
+  page.text(x, top + 3.4, 'How to read it', type.head);
   // The key: the whole stack with names, first run at the bottom.
   const n = plan.layers.length;
-  const stackHigh = Math.min(30, n * 5);
-  drawStack(page, plan.layers, plan.layers.map((l) => l.id), x, y, 16, stackHigh);
+  const stackHigh = Math.min(44, n * 7);
+  drawStack(page, plan.layers, plan.layers.map((l) => l.id), x, top + 8, 13, stackHigh);
+  const names = 40;
   plan.layers.forEach((layer, i) => {
-    page.fit(x + 20, y + stackHigh - (i + 0.5) * (stackHigh / n) + 1.2, w - 20, `${layer.run}  ${layer.name}${layer.inkId === null ? ' (open, not counted)' : ''}`, { size: Math.min(9.5, stackHigh / n * 2.2) });
+    page.fit(x + 16, top + 8 + stackHigh - (i + 0.5) * (stackHigh / n) + 1.2, names, `${layer.run}  ${layer.name}${layer.inkId === null ? ' (open)' : ''}`, { size: Math.min(9.5, (stackHigh / n) * 2.2) });
   });
-  y += stackHigh + 4;
-  y = page.para(x, y, w, 'Bars: which inks lie there, first run at the bottom. Lab in D50, and how far the print may be off (ΔE00).', type.small);
-  const ground = paper.overPicture ? ' Colours are those on the unprinted parts of the sheet; the picture shows the rest.' : '';
-  page.para(x, y + 1, w, `${paper.bandNote}${ground}`, type.small);
-  return top + Math.max(size.heightMm, 56) + 6;
+  const note = { size: 8, leading: 1.3 };
+  const nx = x + 16 + names + 4;
+  const w = left + width - nx;
+  const y = page.para(nx, top + 8, w, 'Bars: which inks lie there, first run at the bottom. Share of the image. Lab (D50). Last line: how far the print may be off, ΔE00.', note);
+  const ground = paper.overPicture ? ' Colours are those on the unprinted parts of the sheet.' : '';
+  const end = page.para(nx, y + 1.5, w, `${paper.bandNote}${ground}`, note);
+  return Math.max(top + size.heightMm, end) + 6;
 }
 
 function cell(setting: Setting, frame: Frame, paper: PlannedPaper, overlap: PlannedOverlap, x: number, y: number, w: number, whole: number): void {

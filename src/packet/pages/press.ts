@@ -90,13 +90,13 @@ function lookFor(setting: Setting, frame: Frame, layer: PlannedLayer, y: number)
   const { plan } = setting;
   const points: string[] = [];
   const covered = plan.layers.filter((l) => l.run < layer.run && l.inkId !== null).length;
-  if (layer.run === 1) points.push('Stops fixed, three sheets pushed home and checked.');
-  else points.push('Register: marks compared on the first three sheets.');
+  if (layer.run === 1) points.push('Stops fixed, three sheets tried.');
+  else points.push('Marks match on the first three sheets.');
   if (covered > 0) points.push('Under-layers dry to the touch.');
   if (layer.stencil.loosePieces.length > 0) points.push(`${plural(layer.stencil.loosePieces.length, 'loose piece')} down, none shifted.`);
   if (layer.stencil.bridges.length > 0) points.push('Bridges flat, no ink under them.');
   points.push(layer.coverage > 0.4 ? 'Large flat: flood well, even pressure.' : 'Edges sharp? If not: less ink, less gap.');
-  if (layer.ridge.timesTheFilm > 2) points.push('Ridge along edges: print the next run over it gently.');
+  if (layer.ridge.timesTheFilm > 2) points.push('Thick ink along edges: dry it longer.');
   points.push('No bright gap outside the aperture.');
   const shown = points.slice(0, 4);
   const width = frame.width / 2 - 3;

@@ -6,19 +6,24 @@ import { plural } from './words.ts';
 export function recordPages(setting: Setting): void {
   const { plan } = setting;
   const names = sheetNames(sheetGroups(plan));
-  const rowMm = 7.4;
+  const rowMm = 6.9;
   let at = 0;
   do {
     const frame = startPage(setting, { step: 5, title: 'Edition record', side: at === 0 ? plural(names.length, 'sheet') : 'continued' });
     const columns = columnsOf(setting, frame);
     let y = header(setting, frame, columns, at === 0 ? wishes(setting, frame) : frame.top);
-    const rows = Math.floor((frame.bottom - y) / rowMm);
-    for (const { name, group } of names.slice(at, at + rows)) {
-      row(setting, frame, columns, y, rowMm, name, group.name);
+    let paper = '';
+    while (at < names.length && y < frame.bottom - 2 * rowMm) {
+      const { name, group } = names[at++];
+      if (group.paperId !== paper) {
+        paper = group.paperId;
+        frame.page.fit(frame.left, y + rowMm - 1.8, frame.width, group.name, { ...type.small, weight: 'semibold' });
+        y += rowMm;
+      }
+      row(setting, frame, columns, y, rowMm, name);
       y += rowMm;
     }
     frame.page.line(frame.left, y, frame.right, y, 0.4);
-    at += rows;
   } while (at < names.length);
 }
 
@@ -64,12 +69,11 @@ function header(setting: Setting, frame: Frame, c: Columns, y: number): number {
   return y + 5;
 }
 
-function row(setting: Setting, frame: Frame, c: Columns, y: number, rowMm: number, name: string, paper: string): void {
+function row(setting: Setting, frame: Frame, c: Columns, y: number, rowMm: number, name: string): void {
   const { page } = frame;
   page.text(c.sheet, y + rowMm - 2.2, name, type.strong);
   const box = Math.min(c.runMm - 1.4, rowMm - 2);
   setting.plan.layers.forEach((_, i) => page.rect(c.runs + (i + 0.5) * c.runMm - box / 2, y + (rowMm - box) / 2, box, box, { stroke: '#000000', lineMm: 0.2 }));
-  page.fit(c.went, y + rowMm - 1.2, c.end - c.went, paper, { size: 6 });
   page.line(c.fault, y + rowMm, c.number - 2, y + rowMm, 0.12);
   page.line(c.number, y + rowMm, c.signed - 2, y + rowMm, 0.12);
   page.line(c.signed, y + rowMm, c.went - 2, y + rowMm, 0.12);
