@@ -16,7 +16,7 @@ export function baselineFor(work: Work, few: FewTargets, metres: number, sigmaMm
   const inks = work.layers;
   const palette = flatInks(few.targets, labFromSpectrum(work.setup.paper), inks, seed);
   const overlapLab = opaqueLab(palette);
-  const level = work.levels[0], middle = Math.min(1, work.levels.length - 1);
+  const level = work.levels[0], middle = Math.min(2, work.levels.length - 1);
   const rules = (priceMm: number): MaskRules => ({ layers: inks, overlapLab, allowed: oneInkCodes(inks), priceMm });
   const curve = curveOf(work.levels, rules(1), middle);
   const cutAt = (priceMm: number): { codes: Uint8Array; metres: number } => {
@@ -27,8 +27,11 @@ export function baselineFor(work: Work, few: FewTargets, metres: number, sigmaMm
   // Cutting away what is too thin shortens the outlines; the second price makes up for it.
   let price = priceFor(metres, curve);
   let best = cutAt(price);
-  for (let turn = 0; turn < 2 && Math.abs(best.metres / metres - 1) > 0.04; turn++) {
-    price = Math.max(0.05, price * (best.metres / metres) ** 1.6);
+  for (let turn = 0; turn < 2 && Math.abs(best.metres / metres - 1) > 0.05; turn++) {
+    const lower = price * (best.metres / metres) ** 1.6;
+    // Flat areas have only so much outline that can be cut: below this price it grows no more.
+    if (lower < 0.1 && price < 0.2) break;
+    price = Math.max(0.05, lower);
     const next = cutAt(price);
     if (Math.abs(next.metres - metres) < Math.abs(best.metres - metres)) best = next;
   }

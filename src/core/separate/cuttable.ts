@@ -30,26 +30,26 @@ export function makeCuttable(field: Field, codes: Uint8Array, rules: CutRules, p
   let open = Array.from({ length: layers }, (_, i) => i).filter((i) => !(field.frozen & (1 << i)));
   if (pairs) open = open.filter((_, i) => i % 2 === 0);
   let frozen = field.frozen;
-  while (open.length > 0) {
-    let worst = open[0], most = -1, mask = new Uint8Array(0);
-    for (const layer of open) {
-      const before = codes.map((code) => (code >> layer) & 1);
-      const after = cuttableMask(before, width, height, rules);
-      let changed = 0;
-      for (let i = 0; i < after.length; i++) changed += before[i] ^ after[i];
-      if (changed > most) {
-        most = changed;
-        worst = layer;
-        mask = new Uint8Array(after);
-      }
-    }
-    const bits = pairs ? 3 << worst : 1 << worst;
+  const maskOf = (layer: number): Uint8Array => {
+    const mask = new Uint8Array(codes.length);
+    for (let i = 0; i < mask.length; i++) mask[i] = (codes[i] >> layer) & 1;
+    return mask;
+  };
+  const loss = open.map((layer) => {
+    const before = maskOf(layer), after = cuttableMask(before, width, height, rules);
+    let changed = 0;
+    for (let i = 0; i < after.length; i++) changed += before[i] ^ after[i];
+    return { layer, changed };
+  });
+  loss.sort((a, b) => b.changed - a.changed || a.layer - b.layer);
+  for (const [turn, { layer }] of loss.entries()) {
+    const mask = cuttableMask(maskOf(layer), width, height, rules);
+    const bits = pairs ? 3 << layer : 1 << layer;
     for (let i = 0; i < codes.length; i++) {
-      const bit = pairs ? (mask[i] ? 1 << worst : 2 << worst) : mask[i] << worst;
+      const bit = pairs ? (mask[i] ? 1 << layer : 2 << layer) : mask[i] << layer;
       codes[i] = (codes[i] & ~bits) | bit;
     }
     frozen |= bits;
-    open = open.filter((layer) => layer !== worst);
-    if (open.length > 0) for (let turn = 0; turn < 4; turn++) if (relax({ ...field, frozen }, codes) === 0) break;
+    if (turn + 1 < loss.length) for (let round = 0; round < 4; round++) if (relax({ ...field, frozen }, codes) < codes.length * 2e-5) break;
   }
 }

@@ -55,16 +55,37 @@ function halved(level: Level): Level {
 /** The kernels' view of a level under rules. */
 export function fieldOf(level: Level, rules: MaskRules): Field {
   const codeCount = 1 << rules.layers;
-  const table = costTable(level.bins, rules.overlapLab);
-  const allowed = rules.allowed ?? Array.from({ length: codeCount }, (_, i) => i);
-  const perBin = rules.frozen ? allowed.length : Math.min(allowed.length, 24);
   return {
-    width: level.width, height: level.height, binOf: level.bins.of, table, codeCount, layers: rules.layers,
-    candidates: bestCodes(table, codeCount, allowed, perBin), perBin,
+    width: level.width, height: level.height, binOf: level.bins.of, codeCount, layers: rules.layers, ...tablesOf(level.bins, rules, codeCount),
     price: Float32Array.from({ length: 8 }, (_, i) => (i < rules.layers ? (rules.priceMm / level.mmPerPx) * (rules.layerPrice?.[i] ?? 1) : 0)),
     weight: level.weight, frozen: rules.frozen ?? 0,
   };
 }
+
+interface Tables {
+  readonly overlapLab: Float64Array;
+  readonly allowed: readonly number[] | undefined;
+  readonly table: Float32Array;
+  readonly candidates: Uint8Array;
+  readonly perBin: number;
+}
+
+/** The same inks are asked for at many prices: the last tables of each level are kept. */
+const lastTables = new WeakMap<Bins, Tables>();
+
+function tablesOf(bins: Bins, rules: MaskRules, codeCount: number): Pick<Tables, 'table' | 'candidates' | 'perBin'> {
+  const known = lastTables.get(bins);
+  const allowed = rules.allowed ?? Array.from({ length: codeCount }, (_, i) => i);
+  const perBin = rules.frozen ? allowed.length : Math.min(allowed.length, mostCandidates);
+  if (known && known.overlapLab === rules.overlapLab && known.allowed === rules.allowed && known.perBin === perBin) return known;
+  const table = costTable(bins, rules.overlapLab);
+  const made = { overlapLab: rules.overlapLab, allowed: rules.allowed, table, candidates: bestCodes(table, codeCount, allowed, perBin), perBin };
+  lastTables.set(bins, made);
+  return { table, candidates: made.candidates, perBin };
+}
+
+/** Codes tried on a pixel beside its present one: with the best 16 of 64 the energy is within a thousandth of trying all. */
+const mostCandidates = 16;
 
 function bestCodes(table: Float32Array, codeCount: number, allowed: readonly number[], perBin: number): Uint8Array {
   const bins = table.length / codeCount;
@@ -133,7 +154,8 @@ export function solveMasks(levels: readonly Level[], rules: MaskRules, finest = 
     const first = !codes;
     codes = codes ? doubled(codes, levels[at + 1], level) : freeCodes(field, level.fixedCodes);
     codes = withFixed(codes, level, rules.frozen ?? 0);
-    settle(field, codes, rules.priceMm > 0 ? (first ? [3, 1.5] : [1.2]) : []);
+    // Wide moves pay where the raster is coarse; finer levels only follow.
+    settle(field, codes, rules.priceMm > 0 ? (first ? [3, 1.5] : codes.length < 60_000 ? [1.2] : []) : []);
   }
   return codes!;
 }

@@ -2,8 +2,8 @@ import fitCurve from 'fit-curve';
 import { unite, type Region } from '../form/index.ts';
 import { ringsOfLayer, traceArcs, type Arc } from './trace.ts';
 
-/** Fitting works in units of half the tolerance: the library takes its error squared and iterates only above 1. */
-const unitsPerTolerance = 2;
+/** Fitting works in units of a quarter of the tolerance: the library takes its error squared and iterates only above 1. */
+const unitsPerTolerance = 4;
 /** Curves become straight pieces within this, as everywhere in the house (form/region.ts). */
 const flatMm = 0.02;
 
@@ -30,14 +30,32 @@ export function smoothed(arc: Arc, width: number, height: number, mmPerPx: numbe
   if (!arc.closed) dots.push([points[0] * scale, points[1] * scale]);
   for (let i = 0; i + 3 < points.length; i += 2) dots.push([((points[i] + points[i + 2]) / 2) * scale, ((points[i + 1] + points[i + 3]) / 2) * scale]);
   dots.push(arc.closed ? [dots[0][0], dots[0][1]] : [points[points.length - 2] * scale, points[points.length - 1] * scale]);
-  // The middle of an edge is already half a pixel's diagonal off at a corner of the staircase: the rest of the tolerance is for the fit.
-  const curves = fitCurve(dots, unitsPerTolerance * unitsPerTolerance);
+  // Calming takes up to half of the tolerance, the fit the rest.
+  const curves = fitCurve(calmed(dots, arc.closed, unitsPerTolerance * 0.5), (unitsPerTolerance * 0.6) ** 2);
   const out: number[] = [dots[0][0], dots[0][1]];
   for (const curve of curves) flatten(curve, (flatMm / mmPerPx) * scale, out);
   const last = dots[dots.length - 1];
   out[out.length - 2] = last[0];
   out[out.length - 1] = last[1];
   return scaled(out, mmPerPx / scale);
+}
+
+/**
+ * The staircase calmed before fitting, or its steps would pass for tangents: five neighbours by 1 4 6 4 1, no point moved farther
+ * than `most`, ends kept. A straight edge of any slope comes out straight, a corner gives way by half the tolerance.
+ */
+function calmed(dots: readonly [number, number][], closed: boolean, most: number): [number, number][] {
+  const n = closed ? dots.length - 1 : dots.length;
+  if (n < 5) return dots.slice();
+  const at = (i: number): [number, number] => (closed ? dots[(i + n) % n] : dots[Math.max(0, Math.min(n - 1, i))]);
+  const out = dots.slice();
+  for (let i = closed ? 0 : 1; i < (closed ? n : n - 1); i++) {
+    const move = [0, 1].map((axis) => (at(i - 2)[axis] + 4 * at(i - 1)[axis] + 4 * at(i + 1)[axis] + at(i + 2)[axis] - 10 * at(i)[axis]) / 16);
+    const length = Math.hypot(move[0], move[1]), share = length > most ? most / length : 1;
+    out[i] = [dots[i][0] + move[0] * share, dots[i][1] + move[1] * share];
+  }
+  if (closed) out[n] = out[0];
+  return out;
 }
 
 function onBorder(p: Int32Array, width: number, height: number): boolean {

@@ -50,14 +50,14 @@ interface State {
 /**
  * Inks, strengths and order by local search with kicks: from several seeded starts each layer in turn is taken out and put back
  * as the best pot, strength and place (`reseat`), then every small change is tried until none helps (`polished`); then the
- * best is kicked (one or two layers anew) and polished again, `effort` times. At the end every order is tried.
+ * best is kicked (one or two layers anew) and polished again, `effort` times (0: one start, no kicks). At the end every order is tried.
  * Each picture colour takes its best code.
  */
 export async function searchInks(setup: SearchSetup, targets: Targets, seed: number, effort: number, task: Task, start?: readonly LayerRecipe[]): Promise<Found> {
   const random = seeded(seed);
   const score: Score = (lab, stopAt) => meanDifference(targets, lab, setup.codes, stopAt);
   let best: Scored | undefined;
-  for (let run = 0; run < (start ? 1 : Math.max(2, Math.round(effort / 4))); run++) {
+  for (let run = 0; run < (start || effort === 0 ? 1 : Math.max(2, Math.round(effort / 4))); run++) {
     let now = scored(setup, stateOf(setup, start ?? startRecipes(setup, random)), score);
     for (let round = 0; round < 2; round++) {
       for (let layer = 0; layer < setup.wishes.length; layer++) {

@@ -32,7 +32,7 @@ export async function* separate(request: SeparateRequest, task: Task): AsyncGene
   let stopped = false;
 
   // The sketch is never interrupted: it is what a stop falls back on.
-  const sketch = await searchInks(work.setup, few.targets, seed, 1, quietTask);
+  const sketch = await searchInks(work.setup, fewTargets(work.levels[coarse].bins, 48).targets, seed, 0, quietTask);
   let best = judged(work, sketch, priceMm, 0, coarse);
   let bestLevel = coarse;
   yield draftOf(work, best, coarse, 'sketch', 0.08);

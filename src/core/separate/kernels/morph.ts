@@ -40,7 +40,9 @@ export function erode(mask: Uint8Array, width: number, height: number, radiusPx:
 }
 
 function inverted(mask: Uint8Array): Uint8Array {
-  return mask.map((v) => 1 - v);
+  const out = new Uint8Array(mask.length);
+  for (let i = 0; i < out.length; i++) out[i] = 1 - mask[i];
+  return out;
 }
 
 /** Ink narrower than twice the radius goes. */

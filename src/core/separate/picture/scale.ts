@@ -17,7 +17,7 @@ export interface Crop {
 export function scaledLab(picture: Picture, crop: Crop, width: number, height: number, paper: Xyz): Float32Array {
   const linear = scaledLinear(picture, crop, width, height);
   const matrix = toXyz(picture);
-  const white = whitePoints.D50;
+  const white = [0, 1, 2].map((c) => whiteOf(picture).reduce((sum, v, i) => sum + v * matrix[i * 3 + c], 0));
   const lab = new Float32Array(width * height * 3);
   for (let i = 0; i < lab.length; i += 3) {
     const [r, g, b] = [linear[i], linear[i + 1], linear[i + 2]];

@@ -1,0 +1,103 @@
+import { expect, test } from 'vitest';
+import { seeded } from '../../random.ts';
+import { closed, opened, withoutSpecks } from './morph.ts';
+import { outlineLengths } from './length.ts';
+import { expectedCost, registerRoom, registerStep } from './register.ts';
+import type { Field } from './relax.ts';
+
+function disc(size: number, radius: number): Uint8Array {
+  return Uint8Array.from({ length: size * size }, (_, i) => (Math.hypot((i % size) + 0.5 - size / 2, Math.floor(i / size) + 0.5 - size / 2) < radius ? 1 : 0));
+}
+
+function blocks(size: number, layers: number, seed: number): Uint8Array {
+  const random = seeded(seed), cell = 8, across = Math.ceil(size / cell);
+  const codes = Uint8Array.from({ length: across * across }, () => random.below(1 << layers));
+  return Uint8Array.from({ length: size * size }, (_, i) => codes[Math.floor(Math.floor(i / size) / cell) * across + Math.floor((i % size) / cell)]);
+}
+
+function fieldFor(size: number, layers: number, seed: number, price: number): Field {
+  const random = seeded(seed), bins = 12, codeCount = 1 << layers;
+  const table = Float32Array.from({ length: bins * codeCount }, () => 2 + 20 * random.next());
+  const binOf = Uint16Array.from(blocks(size, 3, seed + 1), (v) => v % bins);
+  const candidates = Uint8Array.from({ length: bins * codeCount }, (_, i) => i % codeCount);
+  return { width: size, height: size, binOf, table, codeCount, layers, candidates, perBin: codeCount, price: new Float32Array(8).fill(price), frozen: 0 };
+}
+
+test('the length of a round outline is measured within 3 percent', () => {
+  expect(outlineLengths(disc(120, 40), 120, 120, 1)[0] / (2 * Math.PI * 40)).toBeCloseTo(1, 1.5);
+});
+
+test('a slanted edge costs as much knife as a straight one', () => {
+  const size = 200;
+  for (const angle of [0, 17, 30, 45, 60]) {
+    const c = Math.cos((angle * Math.PI) / 180), s = Math.sin((angle * Math.PI) / 180);
+    // A band across the middle disc, so that the image's border does not count.
+    const mask = Uint8Array.from({ length: size * size }, (_, i) => {
+      const x = (i % size) - 100, y = Math.floor(i / size) - 100;
+      return Math.abs(c * x + s * y) < 20 && Math.abs(c * y - s * x) < 70 ? 1 : 0;
+    });
+    expect(outlineLengths(mask, size, size, 1)[0]).toBeGreaterThan(360 * 0.93);
+    expect(outlineLengths(mask, size, size, 1)[0]).toBeLessThan(360 * 1.08);
+  }
+});
+
+test('the expected print off register agrees with printing it three hundred times', () => {
+  const size = 64, layers = 3, sigma = 1.6;
+  const field = fieldFor(size, layers, 3, 0), codes = blocks(size, layers, 8);
+  const random = seeded(5);
+  let sum = 0;
+  const prints = 300;
+  for (let print = 0; print < prints; print++) {
+    const shifts = Array.from({ length: layers }, () => [random.normal() * sigma, random.normal() * sigma]);
+    for (let y = 0; y < size; y++) for (let x = 0; x < size; x++) {
+      let code = 0;
+      for (let b = 0; b < layers; b++) {
+        const sx = Math.max(0, Math.min(size - 1, Math.round(x - shifts[b][0]))), sy = Math.max(0, Math.min(size - 1, Math.round(y - shifts[b][1])));
+        code |= codes[sy * size + sx] & (1 << b);
+      }
+      sum += field.table[field.binOf[y * size + x] * field.codeCount + code];
+    }
+  }
+  const told = expectedCost(field, registerRoom(field, codes, sigma));
+  // Monte Carlo with whole-pixel shifts; the trial's own bound is 2 percent.
+  expect(Math.abs(told / (sum / (prints * size * size)) - 1)).toBeLessThan(0.02);
+});
+
+test('a layer moved for the register never makes the expected print plus its knife worse', () => {
+  const size = 48, layers = 3;
+  for (let seed = 1; seed <= 5; seed++) {
+    const field = fieldFor(size, layers, seed, 1.5), codes = blocks(size, layers, seed + 20);
+    const energy = (): number => {
+      let knife = 0;
+      outlineLengths(codes, size, size, layers).forEach((length) => { knife += 1.5 * length; });
+      return expectedCost(field, registerRoom(field, codes, 1.5)) * size * size + knife;
+    };
+    const room = registerRoom(field, codes, 1.5);
+    let before = energy();
+    for (let turn = 0; turn < 2; turn++) for (let layer = 0; layer < layers; layer++) {
+      registerStep(field, codes, layer, room);
+      const after = energy();
+      // Blur at the border is not its own mirror image: allow for a thousandth.
+      expect(after).toBeLessThanOrEqual(before * 1.001);
+      before = after;
+    }
+  }
+});
+
+test('opening takes away ink that no knife can cut, closing takes away paper that would tear', () => {
+  const size = 40;
+  const thin = Uint8Array.from({ length: size * size }, (_, i) => ((i % size) === 10 || ((i % size) > 20 && (i % size) < 32) ? 1 : 0));
+  const after = opened(thin, size, size, 2);
+  expect(after[20 * size + 10]).toBe(0);
+  expect(after[20 * size + 26]).toBe(1);
+  const gap = thin.map((v) => 1 - v);
+  expect(closed(gap, size, size, 2)[20 * size + 10]).toBe(1);
+});
+
+test('specks go and what is large enough stays', () => {
+  const mask = disc(40, 12);
+  mask[0] = mask[3 * 40 + 3] = 1;
+  const after = withoutSpecks(mask, 40, 40, 1, 20);
+  expect(after[3 * 40 + 3]).toBe(0);
+  expect(after[20 * 40 + 20]).toBe(1);
+});
