@@ -1,5 +1,5 @@
 import { caution, column, drawProof, drawStencil } from './parts.ts';
-import { startPage, type, type PlannedLayer, type Setting } from './setting.ts';
+import { startPage, type, type Frame, type PlannedLayer, type Setting } from './setting.ts';
 import { inkLine, minutesInWords, sentence } from './words.ts';
 
 /** For a class: this job's own steps and pictures; then the same page blank. */
@@ -37,8 +37,10 @@ function materialsPage(setting: Setting): void {
 function stepsPage(setting: Setting): void {
   const handout = setting.plan.edition.handout;
   if (!handout) return;
-  const frame = startPage(setting, { step: 8, title: 'Hand-out: step by step', side: setting.plan.job.title });
-  const { page, left, width } = frame;
+  const begin = (): Frame => startPage(setting, { step: 8, title: 'Hand-out: step by step', side: setting.plan.job.title });
+  let frame = begin();
+  let { page } = frame;
+  const { left, width } = frame;
   let y = page.para(left, frame.top, width, handout.intro, type.body) + 4;
   const runs = handout.steps.filter((s) => s.picture.kind === 'after').map((s) => s.number);
   for (const step of handout.steps) {
@@ -49,12 +51,17 @@ function stepsPage(setting: Setting): void {
       y += 11;
       continue;
     }
-    if (y > frame.bottom - 22) break;
+    // A step with its cautions stays together.
+    if (y + 16 + step.cautions.length * 9 > frame.bottom) {
+      frame = begin();
+      ({ page } = frame);
+      y = frame.top;
+    }
     page.line(left, y, left + width, y, 0.2);
-    page.text(left, y + 7.5, String(step.number), type.large);
+    page.text(left, y + 8.2, String(step.number), type.large);
     page.fit(left + 14, y + 6, width - 14, step.title, type.strong);
     y = page.para(left + 14, y + 8.5, width - 14, step.text, type.body) + 1;
-    for (const one of step.cautions) if (y < frame.bottom - 8) y = caution(page, left + 14, y, width - 14, one.text);
+    for (const one of step.cautions) y = caution(page, left + 14, y, width - 14, one.text);
     y += 1.5;
   }
 }

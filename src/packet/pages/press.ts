@@ -77,7 +77,9 @@ function sheetBoxes(setting: Setting, frame: Frame, from: number): number {
     page.fit(left, y + 4.4, labelMm - 3, row.label, type.strong, 8);
     page.fit(left, y + 9, labelMm - 3, row.note, { size: 8.5 });
     const lines = Math.ceil(row.boxes.length / perRow);
-    const most = Math.floor((frame.bottom - y) / (size + 1.5));
+    const most = Math.max(1, Math.floor((frame.bottom - y - 6) / (size + 1.5)));
+    const unseen = row.boxes.length - most * perRow;
+    if (unseen > 0) page.fit(left, y + 13, labelMm - 3, `${unseen} more: tick in the record`, { size: 8.5 });
     row.boxes.slice(0, most * perRow).forEach((name, i) => tickBox(page, left + labelMm + (i % perRow) * (size + 1.5), y + Math.floor(i / perRow) * (size + 1.5), size, name));
     y += Math.max(10.5, Math.min(lines, most) * (size + 1.5)) + 1.5;
   }

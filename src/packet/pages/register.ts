@@ -8,7 +8,7 @@ export function registerPage(setting: Setting): void {
   const { plan } = setting;
   const { budget, sigma } = plan.register;
   if (!budget || budget.pairs.length === 0) return;
-  const frame = startPage(setting, { step: 3, title: 'Register', side: budget.methodText });
+  const frame = startPage(setting, { step: 3, title: 'Register', side: 'how far off, and what forgives it' });
   const { page, left, right, width, top } = frame;
   const a = column(frame, 0, 2), b = column(frame, 2, 4);
   fact(page, a.x, top, a.width, 'One layer falls within', `± ${lengthIn(setting, sigma.toleranceMm)}`, type.large);
@@ -21,8 +21,11 @@ export function registerPage(setting: Setting): void {
   const order = ['opens', 'tight', 'unknown', 'holds'];
   const pairs = budget.pairs.filter((p) => p.forgivesMm !== null).sort((p, q) => order.indexOf(p.verdict) - order.indexOf(q.verdict) || q.likelyMm - p.likelyMm);
   const name = (id: string): string => plan.layers.find((l) => l.id === id)?.name ?? id;
-  for (const pair of pairs) {
-    if (y > frame.bottom - 22) break;
+  for (const [i, pair] of pairs.entries()) {
+    if (y > frame.bottom - 30) {
+      y = page.para(left, y + 1, width, `and ${pairs.length - i} more that meet; none of them worse than these`, type.small);
+      break;
+    }
     page.line(left, y, right, y, 0.2);
     const base = y + 5.4;
     page.fit(left, base, width * 0.4, `${name(pair.first)} and ${name(pair.second)}`, type.strong, 8);
