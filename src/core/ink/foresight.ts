@@ -1,7 +1,7 @@
 import { BANDS, deltaE00, deltaE00Of, labFromXyz, xyzAt, type Lab, type Spectrum } from '../colour/index.ts';
 import { seeded } from '../random.ts';
 import { filmOf } from './film.ts';
-import { cloudPoint, shifted } from './jitter.ts';
+import { cloudPoint, spreadOf, stepsAt } from './jitter.ts';
 import { modelBand } from './model-band.ts';
 import { overlapSpectra } from './overlaps.ts';
 import type { Ink, ReadingKind, Surface } from './types.ts';
@@ -58,6 +58,9 @@ export function foresee(ask: ForesightAsk): Foresight {
   const random = seeded(ask.seed);
   const lab = labsOf(overlapSpectra(ask.paper, ask.layers.map((l) => filmOf(l.ink, l.strength, l.deposit)), ask.surface));
   const clouds = new Float64Array(samples * n * 3);
+  // Steps of ΔE00 are taken where the overlap is foreseen; they hardly change within its band.
+  const steps = Array.from({ length: n }, (_, code) => stepsAt([lab[code * 3], lab[code * 3 + 1], lab[code * 3 + 2]]));
+  const off3 = [0, 0, 0];
   const model = Array.from({ length: ask.layers.length + 1 }, (_, count) => modelBand(ask.worstReading, count));
   for (let s = 0; s < samples; s++) {
     const films = ask.layers.map((l) => {
@@ -66,22 +69,27 @@ export function foresee(ask: ForesightAsk): Foresight {
       const strength = Math.min(1, l.strength * Math.exp(weighing * random.normal()));
       return filmOf(l.ink, strength, deposit);
     });
-    const doubts = ask.layers.map((l) => ({ point: cloudPoint(random), sigma: l.readingSigma ?? 0.3 }));
-    const paperDoubt = { point: cloudPoint(random), sigma: ask.paperSigma ?? 0.3 };
+    const doubts = ask.layers.map((l) => ({ point: cloudPoint(random), spread: spreadOf(l.readingSigma ?? 0.3) }));
+    const paperDoubt = { point: cloudPoint(random), spread: spreadOf(ask.paperSigma ?? 0.3) };
     const spectra = overlapSpectra(ask.paper, films, ask.surface);
     for (let code = 0; code < n; code++) {
-      let colour: Lab = labFromXyz(xyzAt(spectra, code * BANDS));
-      let layers = 0;
+      const colour = labFromXyz(xyzAt(spectra, code * BANDS));
+      off3.fill(0);
+      let count = 0;
       for (let i = 0; i < doubts.length; i++) {
         if (!(code & (1 << i))) continue;
-        layers++;
-        colour = shifted(colour, doubts[i].point, doubts[i].sigma);
+        count++;
+        add(off3, doubts[i].point, doubts[i].spread);
       }
       // The paper's own doubt shows less the more ink lies on it.
-      colour = shifted(colour, paperDoubt.point, paperDoubt.sigma / (1 + layers));
+      add(off3, paperDoubt.point, paperDoubt.spread / (1 + count));
       // Bare paper and a single ink are as read; only what is foreseen carries the model's error.
-      if (layers > 1) colour = shifted(colour, cloudPoint(random), model[layers].usual);
-      clouds.set(colour, (s * n + code) * 3);
+      if (count > 1) add(off3, cloudPoint(random), spreadOf(model[count].usual));
+      const { sl, sc, sh, ca, cb } = steps[code];
+      const at = (s * n + code) * 3;
+      clouds[at] = colour[0] + off3[0] * sl;
+      clouds[at + 1] = colour[1] + off3[1] * sc * ca - off3[2] * sh * cb;
+      clouds[at + 2] = colour[2] + off3[1] * sc * cb + off3[2] * sh * ca;
     }
   }
   const usual = new Float64Array(n), wide = new Float64Array(n);
@@ -96,6 +104,12 @@ export function foresee(ask: ForesightAsk): Foresight {
     wide[code] = off[Math.min(samples - 1, Math.floor(samples * 0.95))];
   }
   return { samples, overlaps: n, lab, usual, wide, clouds, note: `${samples} seeded samples of readings, deposit and strength. ${model[Math.min(3, ask.layers.length)].note}` };
+}
+
+function add(sum: number[], point: readonly [number, number, number], spread: number): void {
+  sum[0] += point[0] * spread;
+  sum[1] += point[1] * spread;
+  sum[2] += point[2] * spread;
 }
 
 /** The band of one overlap; `foresee` gives all at once and for less. */

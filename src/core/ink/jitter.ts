@@ -1,8 +1,17 @@
 import type { Lab } from '../colour/index.ts';
 import type { Random } from '../random.ts';
 
+export interface Steps {
+  readonly sl: number;
+  readonly sc: number;
+  readonly sh: number;
+  /** Direction of the hue. */
+  readonly ca: number;
+  readonly cb: number;
+}
+
 /** How long a step of ΔE00 1 is along lightness, chroma and hue at a colour (the S of CIEDE2000, kL = kC = kH = 1). */
-export function stepsAt(lab: Lab): { readonly sl: number; readonly sc: number; readonly sh: number; readonly ca: number; readonly cb: number } {
+export function stepsAt(lab: Lab): Steps {
   const c = Math.hypot(lab[1], lab[2]);
   const c7 = c ** 7;
   // CIEDE2000 stretches a near grey, where steps of a are seen more.
@@ -22,15 +31,12 @@ export function stepsAt(lab: Lab): { readonly sl: number; readonly sc: number; r
 /** Radius inside which 68 % of a round normal cloud in three dimensions lies, in standard deviations. */
 const radius68 = 1.8724;
 
-/** Three normal numbers; `shifted` turns them into a colour that is off by about `sigma`. */
-export function cloudPoint(random: Random): readonly [number, number, number] {
-  return [random.normal(), random.normal(), random.normal()];
+/** Standard deviation of each of three normal numbers whose cloud keeps two thirds within ΔE00 `sigma`. */
+export function spreadOf(sigma: number): number {
+  return sigma / radius68;
 }
 
-/** Moves a colour by a point of the cloud; two thirds of such moves stay within ΔE00 `sigma`. */
-export function shifted(lab: Lab, point: readonly [number, number, number], sigma: number): Lab {
-  const { sl, sc, sh, ca, cb } = stepsAt(lab);
-  const s = sigma / radius68;
-  const dc = point[1] * s * sc, dh = point[2] * s * sh;
-  return [lab[0] + point[0] * s * sl, lab[1] + dc * ca - dh * cb, lab[2] + dc * cb + dh * ca];
+/** Three normal numbers: how far a colour is off along lightness, chroma and hue, in spreads. */
+export function cloudPoint(random: Random): readonly [number, number, number] {
+  return [random.normal(), random.normal(), random.normal()];
 }
