@@ -32,10 +32,9 @@ export function PotControls({ bench, layer, planned }: Props) {
   };
 
   return (
-    <div class="shelf-pot">
+    <>
       <Pot srgb={planned?.swatch?.srgb ?? null} label={shownInk === null ? w.potOpen : w.pot(nameOf(shownInk), percent)} />
-      <div class="pot-set">
-        {layer.ink === null
+      {layer.ink === null
           ? <PotRow bench={bench} layer={layer} inks={inks} onKeep={setInk} />
           : (
             <select class="choice" aria-label={w.inkOf(layer.name)} value={layer.ink} onChange={(e) => setInk(e.currentTarget.value)}>
@@ -44,12 +43,11 @@ export function PotControls({ bench, layer, planned }: Props) {
               <option value="">{w.open}</option>
             </select>
           )}
-        <div class="strength">
+      <div class="strength">
           <Slider label={w.strengthOf(layer.name)} value={percent} min={0} max={100} step={1} text={`${percent} %`}
             onMove={(v) => setStrength(v, `strength:${layer.id}`)} onSettle={() => bench.settle()} />
           <NumberField label={w.strengthOf(layer.name)} value={percent} min={0} max={100} digits={1} unit="%" onSet={(v) => setStrength(v)} />
-        </div>
       </div>
-    </div>
+    </>
   );
 }

@@ -21,8 +21,8 @@ export function PotRow({ bench, layer, inks, onKeep }: Props) {
   const swatchOf = (id: string): string | null => bench.plan.value?.inks.find((ink) => ink.id === id)?.swatch.srgb ?? null;
   const triedInk = inks.find((ink) => ink.id === tried);
   return (
-    <div class="pot-row">
-      <fieldset>
+    <>
+      <fieldset class="pot-row">
         <legend class="unseen">{w.pots(layer.name)}</legend>
         <label class="pot-choice" title={w.open}>
           <input type="radio" name={`try-${layer.id}`} checked={tried === null} aria-label={w.open} onChange={() => choose(null, w.leaveOpen)} />
@@ -36,8 +36,8 @@ export function PotRow({ bench, layer, inks, onKeep }: Props) {
         ))}
       </fieldset>
       {triedInk
-        ? <button type="button" class="button button-small" onClick={() => onKeep(triedInk.id)}>{w.keep(triedInk.name)}</button>
-        : <span class="pot-row-hint">{w.openHint}</span>}
-    </div>
+        ? <button type="button" class="button button-strong pot-keep" onClick={() => onKeep(triedInk.id)}>{w.keep(triedInk.name)}</button>
+        : <span class="pot-keep">{w.openHint}</span>}
+    </>
   );
 }

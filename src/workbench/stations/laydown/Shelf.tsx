@@ -1,6 +1,7 @@
 import type { JobLayer } from '../../../core/job/index.ts';
 import type { Bench } from '../../store/bench.ts';
 import { withLayer } from '../../store/edits.ts';
+import { sayPercent } from '../../ui/format.ts';
 import { ProofCanvas } from '../../ui/ProofCanvas.tsx';
 import { StencilPicture } from '../../ui/StencilPicture.tsx';
 import { step, words } from '../../words/index.ts';
@@ -65,14 +66,13 @@ export function Shelf({ bench, layer, place, drag }: Props) {
             label={layer.side === 'window' ? w.windowPicture(layer.name) : w.piecePicture(layer.name)} />
         )}
       </div>
-      <div class="shelf-head">
-        <h3>{layer.name}</h3>
-        <label class="tick">
-          <input type="checkbox" checked={!layer.off} onChange={(e) => setOff(!e.currentTarget.checked)} aria-label={w.inPrintOf(layer.name)} />
-          <span>{layer.off ? w.notInPrint : w.inPrint}</span>
-        </label>
-      </div>
+      <h2>{layer.name}</h2>
+      <label class="tick">
+        <input type="checkbox" checked={!layer.off} onChange={(e) => setOff(!e.currentTarget.checked)} aria-label={w.inPrintOf(layer.name)} />
+        <span>{layer.off ? w.notInPrint : w.inPrint}</span>
+      </label>
       <PotControls bench={bench} layer={layer} planned={planned} />
+      <p class="shelf-facts">{planned && w.covers(sayPercent(planned.coverage))}</p>
       <div class="shelf-sheet">
         {planned && plan && paper && <ProofCanvas bench={bench} plan={plan} paper={paper} runs={printed} label={w.sheetAfter(run ?? 0)} />}
       </div>

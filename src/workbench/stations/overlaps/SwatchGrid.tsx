@@ -33,14 +33,14 @@ export function SwatchGrid({ plan, overlaps, pointed, held, shown, onHold }: Pro
     <ul class="swatch-grid" onKeyDown={onKeyDown} onPointerLeave={() => { pointed.value = null; }}>
       {overlaps.map((overlap) => (
         <li key={overlap.code}>
-          <button type="button" class={`overlap${shown.value === overlap.code ? ' overlap-shown' : ''}`} aria-pressed={held.value === overlap.code}
-            aria-label={w.swatch(nameOverlap(plan, overlap), sayPercent(shareOf(plan, overlap)))}
+          <button type="button" class={`overlap${shown.value === overlap.code ? ' overlap-shown' : ''}`} aria-pressed={held.value === overlap.code} data-code={overlap.code}
             onPointerEnter={(e) => { if (e.pointerType !== 'touch') pointed.value = overlap.code; }}
             onFocus={() => { pointed.value = overlap.code; }} onBlur={() => { pointed.value = null; }}
             onClick={() => onHold(overlap.code)}>
             <span class="overlap-colour" style={{ background: overlap.srgb }} />
             <span class="overlap-facts">
               <Films layers={plan.layers} here={overlap.layers} />
+              <span class="unseen">{w.swatch(nameOverlap(plan, overlap))} </span>
               <span>{sayPercent(shareOf(plan, overlap))}</span>
               <small>± {sayDelta(overlap.band)}</small>
             </span>

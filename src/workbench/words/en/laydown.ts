@@ -37,7 +37,7 @@ export const laydown = {
   keep: (ink: string) => `Keep ${ink}`,
   leaveOpen: 'Leave it open',
   makeOpen: 'Leave open',
-  covers: (percent: string) => `${percent} of the image`,
+  covers: (percent: string) => `${percent} of image`,
   grams: (text: string) => `${text} of ink`,
   paper: 'Paper',
   paperHead: 'The sheet',

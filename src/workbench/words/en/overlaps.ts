@@ -29,7 +29,8 @@ export const overlaps = {
   hold: 'Hold this overlap',
   letGo: 'Let go',
   proofOnly: (what: string, share: string) => `Proof with only ${what} in colour, ${share} of the image`,
-  swatch: (what: string, share: string) => `${what}, ${share} of the image`,
+  /** Before the share that stands under the swatch. */
+  swatch: (what: string) => `${what},`,
   showAll: 'Show the whole proof',
-  tiny: 'less than 0.1 %',
+  tiny: '< 0.1\u00a0%',
 };
