@@ -27,8 +27,11 @@ export type { PlannedRegister } from './plan/register.ts';
 export type { Learning } from './plan/learning.ts';
 export { readyBundle, type ReadyBundle } from './plan/pictures.ts';
 
-/** A Job and its attachments; with `readyBundle` also its pictures, decoded. Without them printed sheets are planned as bare paper. */
-export type PlanInput = JobBundle & { readonly pictures?: ReadonlyMap<string, RgbPicture>; readonly pictureProblems?: readonly Problem[] };
+/**
+ * A Job and its attachments; with `readyBundle` also its pictures, decoded. Without them printed sheets are planned as bare paper.
+ * `hold`: while a slider is dragged, bridges stay where this planner last laid them; the next plan without it lays them anew.
+ */
+export type PlanInput = JobBundle & { readonly pictures?: ReadonlyMap<string, RgbPicture>; readonly pictureProblems?: readonly Problem[]; readonly hold?: boolean };
 
 export interface Planner {
   /** Same result as `plan`; what a change does not touch is taken from memory, and is the same object as before. */
@@ -87,7 +90,7 @@ function makePlan(bundle: PlanInput, memory: Memory): Plan {
   const stencils = makeStencils(job, layers.map((layer) => ({
     layer, bit: bitOf.get(layer.id) as number, cut: spreadCut(cuts.get(layer.cut) as Region, layer, memory),
     material: materialOf(materials, job.cuts.find((c) => c.id === layer.cut)?.material),
-  })), colours, memory);
+  })), colours, memory, bundle.hold);
   for (const made of stencils.values()) problems.push(...made.problems);
 
   const cutLayers = layers.flatMap((layer) => {
