@@ -153,6 +153,18 @@ const RegisterSchema = z.looseObject({
   humidityPercent: z.tuple([z.number().min(0).max(100), z.number().min(0).max(100)]).optional(),
 });
 
+/** What the record says beyond the plan; what is left out stays a line to fill in by hand. */
+const RecordSchema = z.looseObject({
+  signature: z.string().max(300).optional(),
+  printer: z.string().max(300).optional(),
+  printedFrom: z.string().max(40).optional(),
+  printedTo: z.string().max(40).optional(),
+  /** What became of the stencils. */
+  master: z.enum(['kept', 'cancelled', 'destroyed', 'worn out']).optional(),
+  otherEditions: z.string().max(1000).optional(),
+  posthumous: z.boolean().optional(),
+});
+
 const EditionSchema = z.looseObject({
   target: z.int().min(0).max(10000).default(12),
   certainty: z.number().gt(0).lt(1).default(0.9),
@@ -165,6 +177,9 @@ const EditionSchema = z.looseObject({
   papersAre: z.enum(['sub-editions', 'varied']).default('sub-editions'),
   year: z.int().min(1400).max(3000).optional(),
   workshop: z.string().max(300).optional(),
+  record: RecordSchema.prefault({}),
+  /** Sheets set apart on purpose, by the name pencilled on their back. */
+  setApart: z.record(z.string().min(1).max(20), z.enum(['bat', 'state', 'colour-trial', 'set-up', 'cancellation'])).default({}),
 });
 
 const DaySchema = z.looseObject({

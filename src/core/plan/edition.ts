@@ -1,5 +1,5 @@
 import {
-  colophon, documentationSheet, foldLog, numberEdition, planDay, planSheets, readLog, sheetsFromCount, teachingHandout,
+  binomialAt, colophon, documentationSheet, foldLog, numberEdition, planDay, planSheets, readLog, sheetsFromCount, teachingHandout,
   type CountState, type DayPlan, type DocumentationSheet, type Handout, type NumberedEdition, type RecordFacts, type SheetPlan,
 } from '../edition/index.ts';
 import type { Job, JobLayer } from '../job/index.ts';
@@ -15,6 +15,8 @@ export const countLogName = 'press-count.log';
 export interface PlannedEdition {
   /** null where the wishes can't be planned; `problems` says why. */
   readonly sheets: SheetPlan | null;
+  /** For each paper of `sheets`: chance of exactly 0, 1, 2, … good sheets out of those started. */
+  readonly chances: readonly { readonly paperId: string; readonly exactly: readonly number[] }[];
   /** Pulls of each run in laydown order, set-up sheets counted; open layers are planned like the others. */
   readonly pullsOfRun: readonly number[];
   /** Names of the sheets, as pencilled on their backs: paper by paper, in the order they go through. */
@@ -52,6 +54,11 @@ export function planEdition(job: Job, layers: readonly JobLayer[], press: Planne
   if (sheets) problems.push(...sheets.problems);
   const sheetNames = (sheets?.papers ?? []).flatMap((paper, i) => Array.from({ length: paper.start }, (_, k) => ({ id: `${String.fromCharCode(65 + (i % 26))}${k + 1}`, paper: paper.paperId })));
 
+  const chances = (sheets?.papers ?? []).map((paper) => ({
+    paperId: paper.paperId,
+    exactly: Array.from({ length: paper.start + 1 }, (_, good) => binomialAt(paper.start, good, paper.start > 0 ? paper.expectedGood / paper.start : 1)),
+  }));
+
   const day = sheets ? attempt(() => planDay({
     runs: layers.map((l, run) => ({ id: l.id, name: l.name, sheets: sheetNames.slice(0, sheets.runs[run].prepare).map((s) => s.id), setUpSheets: sheets.setUp.perRun })), ...job.day,
   })) : null;
@@ -71,10 +78,10 @@ export function planEdition(job: Job, layers: readonly JobLayer[], press: Planne
   const runs = layers.map((l) => l.id);
   const counted = log && log.length > 0 ? foldLog(readLog(new TextDecoder().decode(log)).events) : null;
   const numbered = counted && counted.standing.length > 0
-    ? attempt(() => numberEdition({ sheets: sheetsFromCount(counted, sheetNames, runs), runs, target: edition.target || undefined, proofs, papersAre: edition.papersAre })) : null;
+    ? attempt(() => numberEdition({ sheets: sheetsFromCount(counted, sheetNames.map((s) => ({ ...s, kept: edition.setApart[s.id] })), runs), runs, target: edition.target || undefined, proofs, papersAre: edition.papersAre })) : null;
   if (numbered && counted?.runs.length === runs.length) problems.push(...numbered.problems);
   return {
-    sheets, pullsOfRun: sheets ? sheets.runs.map((run) => run.prepare + sheets.setUp.perRun) : layers.map(() => 0), sheetNames, day, facts, handout,
+    sheets, chances, pullsOfRun: sheets ? sheets.runs.map((run) => run.prepare + sheets.setUp.perRun) : layers.map(() => 0), sheetNames, day, facts, handout,
     counted, numbered, documentation: numbered && documentationSheet(facts, numbered), colophon: colophonOf(facts, numbered), problems,
   };
 }
@@ -92,7 +99,7 @@ function factsOf(job: Job, layers: readonly JobLayer[], press: PlannedPress): Re
   const size = (w: number, h: number): string => `${sayLength(w, job.units)} × ${sayLength(h, job.units)}`;
   const { mesh } = press.deposit;
   return {
-    title: job.title, artist: job.maker || undefined, year: job.edition.year, workshop: job.edition.workshop,
+    title: job.title, artist: job.maker || undefined, year: job.edition.year, workshop: job.edition.workshop, ...job.edition.record,
     imageSize: size(job.image.widthMm, job.image.heightMm),
     papers: job.papers.map((p) => ({ id: p.id, name: p.name, size: size(p.widthMm, p.heightMm) })),
     layers: layers.map((l) => ({

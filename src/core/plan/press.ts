@@ -1,5 +1,5 @@
 import type { Job } from '../job/index.ts';
-import { adviseGap, depositOf, fitScreen, meshTable, offContact, risersFor, tapingPlan, type Deposit, type GapAdvice, type Mesh, type OffContact, type Risers, type ScreenFit, type TapingPlan } from '../press/index.ts';
+import { adviseGap, adviseMesh, depositOf, fitScreen, meshTable, offContact, risersFor, tapingPlan, type Deposit, type GapAdvice, type Mesh, type MeshAdvice, type OffContact, type Risers, type ScreenFit, type TapingPlan } from '../press/index.ts';
 import { problem, ProblemError, type Problem } from '../problem.ts';
 
 /** The screen and what it does to the film, the fit and the size of the image. */
@@ -7,6 +7,8 @@ export interface PlannedPress {
   /** False when the job has no screen: figures below are then those of a usual mesh. */
   readonly screenKnown: boolean;
   readonly deposit: Deposit;
+  /** The usual meshes, coarse to fine, with what each lays down and what speaks against it for the finest detail that the materials allow. */
+  readonly meshes: readonly MeshAdvice[];
   readonly gap: GapAdvice;
   /** The gap that is used: the printmaker's, else the advised one. */
   readonly gapMm: number;
@@ -36,11 +38,13 @@ export function planPress(job: Pick<Job, 'screen' | 'image' | 'papers' | 'materi
   const { screen } = job;
   const imageMm = [job.image.widthMm, job.image.heightMm] as const;
   const deposit = (screen && attempt(problems, () => depositOf(screen.mesh, screen.transfer))) ?? depositOf(usualMesh);
+  const leastDetailMm = Math.min(1, ...job.materials.map((m) => Math.min(m.leastOpeningMm, m.leastBridgeMm)));
+  const meshes = [...adviseMesh({ leastDetailMm })].sort((a, b) => a.mesh.perCm - b.mesh.perCm || a.mesh.threadMicrons - b.mesh.threadMicrons);
   const gap = adviseGap(imageMm, screen?.tensionNPerCm);
   const gapMm = screen?.offContactMm ?? gap.gapMm;
   if (!screen) {
     problems.push(problem('note', 'no-screen', 'screen', `No screen is chosen yet: films and grams are for a usual mesh (${usualMesh.perCm} threads a cm).`, 'Enter frame and mesh to plan the press.'));
-    return { screenKnown: false, deposit, gap, gapMm, fit: null, taping: null, offContact: null, risers: null, problems };
+    return { screenKnown: false, deposit, meshes, gap, gapMm, fit: null, taping: null, offContact: null, risers: null, problems };
   }
   const frameInsideMm = [screen.insideWidthMm, screen.insideHeightMm] as const;
   const largest = job.papers.reduce<readonly [number, number] | undefined>((most, p) => [Math.max(most?.[0] ?? 0, p.widthMm), Math.max(most?.[1] ?? 0, p.heightMm)], undefined);
@@ -62,5 +66,5 @@ export function planPress(job: Pick<Job, 'screen' | 'image' | 'papers' | 'materi
     });
   }) : null;
   if (risers) problems.push(...risers.problems);
-  return { screenKnown: true, deposit, gap, gapMm, fit, taping, offContact: stretched, risers, problems };
+  return { screenKnown: true, deposit, meshes, gap, gapMm, fit, taping, offContact: stretched, risers, problems };
 }
