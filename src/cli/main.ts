@@ -4,10 +4,15 @@ import { ProblemError, sayProblem } from '../core/problem.ts';
 import { check } from './check.ts';
 import type { Command } from './command.ts';
 import { forecast } from './forecast.ts';
+import { mix } from './mix.ts';
+import { order } from './order.ts';
 import { packet } from './packet.ts';
+import { pot } from './pot.ts';
+import { readings } from './readings.ts';
+import { recipe } from './recipe.ts';
 import { serve } from './serve.ts';
 
-const commands: readonly Command[] = [check, forecast, packet, serve];
+const commands: readonly Command[] = [check, forecast, packet, order, recipe, mix, pot, readings, serve];
 
 function sayCommands(): string {
   const width = Math.max(...commands.map((c) => c.name.length));
