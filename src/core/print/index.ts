@@ -6,3 +6,5 @@ export type { Palette } from './paint.ts';
 export { groundCube, groundUnder, paintOverPicture } from './picture.ts';
 export type { GroundCube, RgbPicture } from './picture.ts';
 export { meetingOverlap } from './meeting.ts';
+export { shiftCodes } from './shift.ts';
+export type { FallenLayer } from './shift.ts';

@@ -5,7 +5,7 @@ import { sayStep, step, words, type Step } from '../words/index.ts';
 import type { AskOptions, WorkerClient } from '../worker/client.ts';
 import type { Answer, Ask, Attachments, OpenedJob, Question, ShownPaper, ShownPlan } from '../worker/protocol.ts';
 import { withTrials, type Trials } from './edits.ts';
-import { begin, record, redo, settle, undo, type History } from './history.ts';
+import { begin, everywhere, record, redo, settle, undo, type History } from './history.ts';
 import { keepPlanned } from './planning.ts';
 
 /** What lies on the bench, and everything that can be done to it. Stations get this and nothing else. */
@@ -29,6 +29,8 @@ export interface Bench {
    */
   edit(name: Step, change: (job: Job) => Job, options?: { readonly mark?: string; readonly attachments?: Attachments }): void;
   settle(): void;
+  /** Puts a file beside the job in every moment of its history: a fact, which undo neither names nor takes away. */
+  carry(path: string, bytes: Uint8Array): void;
   undo(): void;
   redo(): void;
   readonly canUndo: ReadonlySignal<Step | null>;
@@ -95,6 +97,9 @@ export function createBench(client: WorkerClient): Bench {
       history.value = record(current, { job, attachments }, name, options.mark ?? null);
     },
     settle() { if (history.value) history.value = settle(history.value); },
+    carry(path, bytes) {
+      if (history.value) history.value = everywhere(history.value, (state) => ({ ...state, attachments: new Map(state.attachments).set(path, bytes) }));
+    },
     undo() {
       const current = history.value;
       if (!current || current.past.length === 0) return void (announced.value = words().shell.nothingToUndo);

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { step } from '../words/index.ts';
-import { begin, record, redo, settle, undo } from './history.ts';
+import { begin, everywhere, record, redo, settle, undo } from './history.ts';
 
 const named = step('strength', 'Kelp');
 
@@ -27,5 +27,12 @@ describe('undo and redo', () => {
       expect(again.now.state).toBe(h.now.state);
       expect(record(back, 99, named).future).toEqual([]);
     }));
+  });
+
+  test('a fact is carried through all moments: undo and redo neither name it nor take it away', () => {
+    let h = record(record(begin({ a: 0, fact: '' }), { a: 1, fact: '' }, named), { a: 2, fact: '' }, named);
+    h = everywhere(undo(h), (s) => ({ ...s, fact: 'pulled' }));
+    for (const moment of [undo(h), h, redo(h)]) expect(moment.now.state.fact).toBe('pulled');
+    expect([undo(h).now.state.a, h.now.state.a, redo(h).now.state.a]).toEqual([0, 1, 2]);
   });
 });

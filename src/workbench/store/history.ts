@@ -44,3 +44,9 @@ export function redo<T>(history: History<T>): History<T> {
   const [after, ...rest] = history.future;
   return after ? { past: [...history.past, history.now], now: { ...after, mark: null }, future: rest } : history;
 }
+
+/** Changes every moment alike, without a step: for facts that no undo may take away (the count at the press). */
+export function everywhere<T>(history: History<T>, change: (state: T) => T): History<T> {
+  const carry = (moment: Moment<T>): Moment<T> => ({ ...moment, state: change(moment.state) });
+  return { past: history.past.map(carry), now: carry(history.now), future: history.future.map(carry) };
+}

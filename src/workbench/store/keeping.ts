@@ -54,7 +54,7 @@ export function keepSaved(bench: Bench, keeper: Keeper, mayWrite: Promise<boolea
   }
 
   effect(() => {
-    if (!bench.job.value) return;
+    if (!bench.job.value || !bench.attachments.value) return;
     if (!opening) changed = true;
     opening = false;
     dirty = true;

@@ -1,5 +1,6 @@
 import type { Job } from '../../core/job/index.ts';
 import type { PlannedPaper, Plan } from '../../core/plan.ts';
+import type { Codes } from '../../core/print/index.ts';
 import type { Problem } from '../../core/problem.ts';
 import type { Parcel } from './parcel.ts';
 
@@ -28,8 +29,10 @@ export interface Questions {
   /** A .laydown file, or the files of a folder → a job. */
   readonly openJob: { ask: { readonly file: Uint8Array; readonly name: string } | { readonly files: Attachments }; answer: OpenedJob };
   readonly saveJob: { ask: OpenedJob; answer: Uint8Array };
-  /** Proof over a sheet that is printed already, `width` × `height` pixels, one word each; after so many runs (all if left out). */
-  readonly proof: { ask: { readonly paperId: string; readonly width: number; readonly height: number; readonly runs?: number }; answer: Uint32Array };
+  /** Proof over a sheet that is printed already, `width` × `height` pixels, one word each; after so many runs (all if left out), as on that sheet of `register.draws` (in register if left out). */
+  readonly proof: { ask: { readonly paperId: string; readonly width: number; readonly height: number; readonly runs?: number; readonly sheet?: number }; answer: Uint32Array };
+  /** Codes with every layer where it falls on one sheet of `register.draws`. */
+  readonly sheetCodes: { ask: { readonly sheet: number }; answer: Codes };
   /** The printed packet of the job planned last. */
   readonly packet: { ask: { readonly page: 'a4' | 'letter' }; answer: readonly MadeFile[] };
   /** A fingerprint of the Plan's codes and colours: the same job gives the same one on every machine. */

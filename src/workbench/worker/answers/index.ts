@@ -4,11 +4,12 @@ import { openJobAnswer, saveJobAnswer } from './job.ts';
 import { packetAnswer } from './packet.ts';
 import { planAnswer } from './plan.ts';
 import { proofAnswer } from './proof.ts';
+import { sheetCodesAnswer } from './sheet-codes.ts';
 import type { Work } from './room.ts';
 
 export { createRoom } from './room.ts';
 
 /** Every question and who answers it. */
 export const answers: { readonly [Q in Question]: Work<Q> } = {
-  plan: planAnswer, openJob: openJobAnswer, saveJob: saveJobAnswer, proof: proofAnswer, packet: packetAnswer, digest: digestAnswer,
+  plan: planAnswer, openJob: openJobAnswer, saveJob: saveJobAnswer, proof: proofAnswer, sheetCodes: sheetCodesAnswer, packet: packetAnswer, digest: digestAnswer,
 };

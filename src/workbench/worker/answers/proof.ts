@@ -1,13 +1,14 @@
 import { paintOverPicture } from '../../../core/print/index.ts';
 import type { Work } from './room.ts';
+import { codesOfSheet } from './sheet-codes.ts';
 
 /** Picks the nearest pixel of the raster for each pixel of the screen, then paints: what is shown is what is foreseen. */
-export const proofAnswer: Work<'proof'> = async ({ paperId, width, height, runs }, room) => {
+export const proofAnswer: Work<'proof'> = async ({ paperId, width, height, runs, sheet }, room) => {
   const plan = room.last?.plan;
   const over = plan?.papers.find((p) => p.id === paperId)?.overPicture;
   const out = new Uint32Array(width * height);
   if (plan && over) {
-    const { codes } = plan;
+    const codes = sheet === undefined ? plan.codes : codesOfSheet(plan, sheet);
     const data = new Uint8Array(width * height);
     const ground = new Uint8Array(width * height * 3);
     for (let y = 0; y < height; y++) {
