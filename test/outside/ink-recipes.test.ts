@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { BANDS, deltaE00, labFromSpectrum, type Lab, type Spectrum } from '../../src/core/colour/index.ts';
 import {
-  additionProblems, clearInk, correctPot, filmOf, findRecipe, matchAgain, mixBatch, mixInks, picturesOfComplaint, runGrams, spectrumFromReading, stackReflectance,
+  additionProblems, clearInk, compareBases, correctPot, filmOf, findRecipe, matchAgain, mixBatch, mixInks, picturesOfComplaint, runGrams, spectrumFromReading, stackReflectance,
   strengthenGrams, weakenGrams, wholeParts, type Ink,
 } from '../../src/core/ink/index.ts';
 import { ProblemError } from '../../src/core/problem.ts';
@@ -45,6 +45,23 @@ describe('a colour wanted', () => {
       expect(best.deltaE).toBeLessThan(0.6);
       expect(best.restShare).toBeGreaterThanOrEqual(0.05 - 1e-9);
     }
+  });
+  test('clear against milky base: both meet the colour, only one stays clear over black', () => {
+    const clearPots = pots.filter((p) => p.ink.s[0] === 0);
+    const wanted = labFromSpectrum(seen(mixInks([{ ink: clearPots[3].ink, share: 0.1 }])));
+    const [clear, milky] = compareBases({ wanted, paper, surface, pots: clearPots, nearEnough: 0.5 }, [{ id: 'clear', ink: clearInk() }, { id: 'extender', ink: { k: new Float64Array(BANDS), s: new Float64Array(BANDS).fill(0.12) } }]);
+    expect(clear.recipe.deltaE).toBeLessThan(0.5);
+    expect(clear.words).toContain('stays clear');
+    expect(milky.lightnessOverBlack).toBeGreaterThan(clear.lightnessOverBlack + 5);
+  });
+  test('an ink from a ladder that bends is weighed into the pot as it bends', () => {
+    const bent: Ink = { ...pots[4].ink, gamma: 0.85 };
+    const shelf = [{ id: 'bent', name: 'Bent', ink: bent, densityGPerMl: 1 }, { id: 'base', name: 'Base', ink: clearInk(), densityGPerMl: 1 }];
+    const of = (grams: number): Spectrum => seen(mixInks([{ ink: bent, share: grams / (grams + 90) }]));
+    const wanted = labFromSpectrum(of(10));
+    const plan = correctPot({ wanted, ground: paper, surface, contents: [{ id: 'bent', grams: 14 }, { id: 'base', grams: 90 }], rounds: [{ added: [], reading: of(14) }], shelf, within: 0.3 });
+    expect(plan.reaches).toBe(true);
+    expect(plan.additions[0].id).toBe('base');
   });
   test('says why it can’t get nearer', () => {
     const dark = [filmOf(pots[5].ink, 0.6), filmOf(pots[9].ink, 0.6)];

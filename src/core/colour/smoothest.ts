@@ -7,11 +7,12 @@ const N = BANDS + 3;
 
 /**
  * The smoothest reflectance with this colour under D50: least Σ(z[n+1] − z[n])² with W · (tanh z + 1)/2 = XYZ
- * (Burns, smooth reflectance from tristimulus values: Newton on 36 + 3 unknowns). Always inside 0..1.
+ * (Burns, smooth reflectance from tristimulus values: Newton on 36 + 3 unknowns). Always inside 0..most.
+ * @param most highest reflectance; above 1 only for papers whose brighteners glow
  * @throws ProblemError `not-a-surface-colour` when no paper or ink can have that colour in this light
  */
-export function smoothestSpectrum(xyz: Xyz): Spectrum {
-  return solveSmoothest(xyz)
+export function smoothestSpectrum(xyz: Xyz, most = 1): Spectrum {
+  return solveSmoothest([xyz[0] / most, xyz[1] / most, xyz[2] / most])?.map((v) => v * most)
     ?? fail('not-a-surface-colour', 'reading', `No paper or ink can have the colour X ${show(xyz[0])}, Y ${show(xyz[1])}, Z ${show(xyz[2])} (white is 100).`,
       'Check the numbers and that they were read under D50 with the 2° observer.');
 }

@@ -45,5 +45,5 @@ export { currentShelfVersion, ShelfSchema } from './shelf/schema.ts';
 export type { InkShelf, ShelfInk, ShelfLot, ShelfPotRecord } from './shelf/schema.ts';
 export { inkCurves } from './curves.ts';
 export type { InkCurves } from './curves.ts';
-export { layerReach } from './reach.ts';
-export type { ReachAsk, ReachStep } from './reach.ts';
+export { compareBases, layerReach } from './reach.ts';
+export type { BaseCompared, ReachAsk, ReachStep } from './reach.ts';

@@ -38,6 +38,11 @@ describe('readings', () => {
     expect(Math.abs(Math.atan2(near[2], near[1]) - Math.atan2(-60, 60))).toBeLessThan(0.35);
     expect(Math.hypot(near[1], near[2])).toBeGreaterThan(15);
   });
+  test.each([[97, 2, -10], [96, 3, -12], [100.5, 0, -2]] as const)('a bright paper that glows reads as it is: Lab %d %d %d', (l, a, b) => {
+    const r = spectrumFromReading({ kind: 'lab', lab: [l, a, b] }, 'papers[0].reading');
+    expect(deltaE00(labFromSpectrum(r), [l, a, b])).toBeLessThan(1e-6);
+    expect(Math.max(...r)).toBeLessThanOrEqual(1.2);
+  });
   test('gloss stays below every dark reading', () => {
     const skin = defaultSurface([flat(0.5), flat(0.02)], true);
     expect(skin.ks).toBeCloseTo(0.01, 9);

@@ -5,6 +5,9 @@ import type { Reading } from './types.ts';
 /** Papers with brighteners read a little above 1; more than this is a wrong scale or a wrong calibration. */
 const mostReflectance = 1.2;
 
+/** Y of the darkest paper whose brighteners can lift it above what a surface reflects (L about 85). */
+const glowingFrom = 0.66;
+
 /**
  * The spectrum a reading stands for. Colours without a spectrum become the smoothest one of that colour.
  * @param place where the reading stands, for messages: `papers[0].reading`
@@ -14,10 +17,13 @@ export function spectrumFromReading(reading: Reading, place: string): Spectrum {
   const problems = readingProblems(reading, place);
   if (problems.length > 0) throw new ProblemError(problems);
   if (reading.kind === 'spectrum') return Float64Array.from(reading.values);
-  if (reading.kind === 'photo') return smoothestSpectrumNear(xyzFromLab(reading.lab)).spectrum;
   const xyz: Xyz = reading.kind === 'xyz' ? [reading.xyz[0] / 100, reading.xyz[1] / 100, reading.xyz[2] / 100] : xyzFromLab(reading.lab);
+  if (reading.kind === 'photo') return smoothestSpectrumNear(xyz).spectrum;
   try {
-    return smoothestSpectrum(xyz);
+    const near = smoothestSpectrumNear(xyz);
+    if (near.moved === 0) return near.spectrum;
+    // Bright papers glow in the blue and read beyond what a surface reflects; no ink is so light.
+    return smoothestSpectrum(xyz, xyz[1] > glowingFrom ? mostReflectance : 1);
   } catch (error) {
     if (error instanceof ProblemError) throw new ProblemError(error.problems.map((p) => ({ ...p, place })));
     throw error;

@@ -1,6 +1,6 @@
 import { BANDS, deltaE00, labFromXyz, xyzAt, type Lab, type Spectrum } from '../../colour/index.ts';
 import { fail, problem, type Problem } from '../../problem.ts';
-import { overGround } from '../film.ts';
+import { effectiveShare, overGround } from '../film.ts';
 import { mixInks } from '../mix.ts';
 import { internal } from '../surface.ts';
 import type { Ink, Surface } from '../types.ts';
@@ -230,8 +230,10 @@ function along(search: Search, pots: readonly number[], direction: readonly numb
   const k = new Float64Array(BANDS), s = new Float64Array(BANDS);
   const addK = new Float64Array(BANDS), addS = new Float64Array(BANDS);
   let limit = Math.min(mostMl, potMl * (mostGrowth - 1));
+  let bent = false;
   pots.forEach((p, j) => {
     const { grams, densityGPerMl, ink } = search.shelf[p];
+    bent ||= ink.gamma !== undefined && ink.gamma !== 1;
     for (let i = 0; i < BANDS; i++) {
       addK[i] += works * direction[j] * ink.k[i];
       addS[i] += works * direction[j] * ink.s[i];
@@ -240,6 +242,7 @@ function along(search: Search, pots: readonly number[], direction: readonly numb
   });
   const at = (ml: number): Addition => {
     const whole = potMl + ml;
+    if (bent) strengthInPot(search, pots, direction, ml / whole, addK, addS);
     for (let i = 0; i < BANDS; i++) {
       k[i] = (pot.k[i] * potMl + addK[i] * ml) / whole;
       s[i] = (pot.s[i] * potMl + addS[i] * ml) / whole;
@@ -266,6 +269,20 @@ function along(search: Search, pots: readonly number[], direction: readonly numb
     below = ml;
   }
   return refine(at, best, potMl, limit, search.within);
+}
+
+/** Inks whose strength does not go straight with their share: what each adds, per share of all additions in the pot. */
+function strengthInPot(search: Search, pots: readonly number[], direction: readonly number[], addedShare: number, addK: Float64Array, addS: Float64Array): void {
+  addK.fill(0);
+  addS.fill(0);
+  pots.forEach((p, j) => {
+    const { ink } = search.shelf[p];
+    const amount = (search.works * effectiveShare(ink, direction[j] * addedShare)) / addedShare;
+    for (let i = 0; i < BANDS; i++) {
+      addK[i] += amount * ink.k[i];
+      addS[i] += amount * ink.s[i];
+    }
+  });
 }
 
 /** Around the nearest sample, a finer look, in case the wanted ΔE00 is met between two samples. */
