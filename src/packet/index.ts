@@ -13,6 +13,9 @@ import { fileName } from './pages/words.ts';
 import { openBook, type FontFiles } from './pdf/book.ts';
 import { proofImage, type ProofImage } from './proof.ts';
 
+export { cutDxf } from './files/cut-dxf.ts';
+export { cutSvg } from './files/cut-svg.ts';
+
 /** One file of the packet. */
 export interface PacketFile {
   /** Inside the packet's folder, with / between names. */

@@ -1,5 +1,5 @@
 import type { Job } from '../../core/job/index.ts';
-import type { PlannedPaper, Plan } from '../../core/plan.ts';
+import type { Plan, PlannedLayer, PlannedPaper } from '../../core/plan.ts';
 import type { Codes } from '../../core/print/index.ts';
 import type { Problem } from '../../core/problem.ts';
 import type { Parcel } from './parcel.ts';
@@ -26,6 +26,8 @@ export interface MadeFile {
 export interface Questions {
   /** The Plan of a job; `attachments` only when they have changed. Comes back as what changed since the last answer. */
   readonly plan: { ask: { readonly job: Job; readonly attachments?: Attachments }; answer: Parcel };
+  /** Colours alone, in a few milliseconds, while a slider moves or a run is carried; null when only `plan` will do. */
+  readonly recolour: { ask: { readonly job: Job; readonly paperId: string }; answer: Recolouring | null };
   /** A .laydown file, or the files of a folder → a job. */
   readonly openJob: { ask: { readonly file: Uint8Array; readonly name: string } | { readonly files: Attachments }; answer: OpenedJob };
   readonly saveJob: { ask: OpenedJob; answer: Uint8Array };
@@ -35,8 +37,27 @@ export interface Questions {
   readonly sheetCodes: { ask: { readonly sheet: number }; answer: Codes };
   /** The printed packet of the job planned last. */
   readonly packet: { ask: { readonly page: 'a4' | 'letter' }; answer: readonly MadeFile[] };
+  /** What a drawing (SVG, or DXF by its name) holds, before it becomes a form. */
+  readonly drawing: { ask: { readonly bytes: Uint8Array; readonly name: string }; answer: ReadDrawing };
+  /** Where a bridge across a stencil's opening at a place would lie. */
+  readonly bridge: { ask: { readonly layerId: string; readonly atMm: readonly [number, number] }; answer: { readonly fromMm: readonly [number, number]; readonly toMm: readonly [number, number] } };
+  /** The cut sheet of one stencil; refused when it does not hold. */
+  readonly cutFile: { ask: { readonly layerId: string; readonly format: 'svg' | 'dxf' }; answer: MadeFile };
   /** A fingerprint of the Plan's codes and colours: the same job gives the same one on every machine. */
   readonly digest: { ask: Record<never, never>; answer: PlanDigest };
+}
+export interface ReadDrawing {
+  readonly widthMm: number;
+  readonly heightMm: number;
+  /** False: the file says no true size. */
+  readonly hasPhysicalUnits: boolean;
+  readonly problems: readonly Problem[];
+}
+/** A quick answer: goes over the Plan shown until the next whole one. */
+export interface Recolouring {
+  /** In the new order. */
+  readonly layers: readonly Pick<PlannedLayer, 'id' | 'name' | 'run' | 'inkId' | 'strength' | 'swatch'>[];
+  readonly paper: ShownPaper;
 }
 export interface PlanDigest {
   readonly codes: string;

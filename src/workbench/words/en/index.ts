@@ -1,7 +1,13 @@
 import { laydown } from './laydown.ts';
 import { overlaps } from './overlaps.ts';
+import { forms } from './forms.ts';
+import { sheet } from './sheet.ts';
+import { edition } from './edition.ts';
+import { press } from './press.ts';
+import { pulling } from './pulling.ts';
 import { shell } from './shell.ts';
+import { stencils } from './stencils.ts';
 import { steps } from './steps.ts';
 
 /** The text catalogue in English: one file a station. It sets the keys that every other language must have. */
-export const en = { shell, steps, laydown, overlaps };
+export const en = { press, pulling, edition, shell, steps, sheet, forms, stencils, laydown, overlaps };

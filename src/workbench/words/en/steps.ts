@@ -1,3 +1,6 @@
+import { edition, type EditionField } from './edition.ts';
+import { press, type PressField } from './press.ts';
+
 /** Names of steps, as undo and redo say them. */
 export const steps = {
   open: (title: string) => `opening ${title}`,
@@ -9,4 +12,34 @@ export const steps = {
   takeIn: (layer: string) => `${layer} taken into the print`,
   leaveOut: (layer: string) => `${layer} left out`,
   version: (name: string) => `going back to “${name}”`,
+  bringForm: (form: string) => `bringing ${form}`,
+  removeForm: (form: string) => `${form} taken off the shelf`,
+  sizeForm: (form: string) => `true size of ${form}`,
+  newCut: (cut: string) => `a cut of ${cut}`,
+  nameCut: (cut: string) => `the name ${cut}`,
+  removeCut: (cut: string) => `cut ${cut} taken away`,
+  putForm: (form: string, cut: string) => `${form} put on ${cut}`,
+  moveForm: (form: string) => `${form} moved`,
+  turnForm: (form: string) => `${form} turned`,
+  scaleForm: (form: string) => `size of ${form}`,
+  mirrorForm: (form: string) => `${form} mirrored`,
+  howForm: (form: string) => `how ${form} joins its cut`,
+  repeatForm: (form: string) => `repeats of ${form}`,
+  takeOffForm: (form: string) => `${form} taken off`,
+  newLayer: (layer: string) => `${layer} as a layer`,
+  imageSize: () => 'the size of the image',
+  stencilMargin: () => 'the margin of the stencils',
+  pinBridge: (layer: string) => `a bridge of ${layer} moved`,
+  addBridge: (layer: string) => `a bridge added to ${layer}`,
+  removeBridge: (layer: string) => `a pinned bridge of ${layer} let go`,
+  forbidBridge: (layer: string) => `no bridge there on ${layer}`,
+  allowBridge: (layer: string) => `bridges allowed again on ${layer}`,
+  islands: (layer: string) => `islands of ${layer}`,
+  bridgesBy: (layer: string) => `how ${layer} is bridged`,
+  cutMaterial: (cut: string, material: string) => `${cut} cut from ${material}`,
+  material: (material: string) => `figures of ${material}`,
+  addMaterial: () => 'a material of the studio’s own',
+  press: (field: PressField) => press.fields[field],
+  edition: (field: EditionField) => edition.fields[field],
+  spread: (layer: string) => `${layer} spread`,
 };

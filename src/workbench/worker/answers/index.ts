@@ -1,8 +1,11 @@
 import type { Question } from '../protocol.ts';
+import { bridgeAnswer } from './bridge.ts';
+import { cutFileAnswer } from './cut-file.ts';
 import { digestAnswer } from './digest.ts';
+import { drawingAnswer } from './drawing.ts';
 import { openJobAnswer, saveJobAnswer } from './job.ts';
 import { packetAnswer } from './packet.ts';
-import { planAnswer } from './plan.ts';
+import { planAnswer, recolourAnswer } from './plan.ts';
 import { proofAnswer } from './proof.ts';
 import { sheetCodesAnswer } from './sheet-codes.ts';
 import type { Work } from './room.ts';
@@ -11,5 +14,6 @@ export { createRoom } from './room.ts';
 
 /** Every question and who answers it. */
 export const answers: { readonly [Q in Question]: Work<Q> } = {
-  plan: planAnswer, openJob: openJobAnswer, saveJob: saveJobAnswer, proof: proofAnswer, sheetCodes: sheetCodesAnswer, packet: packetAnswer, digest: digestAnswer,
+  plan: planAnswer, recolour: recolourAnswer, openJob: openJobAnswer, saveJob: saveJobAnswer, proof: proofAnswer, sheetCodes: sheetCodesAnswer, packet: packetAnswer, digest: digestAnswer,
+  drawing: drawingAnswer, bridge: bridgeAnswer, cutFile: cutFileAnswer,
 };

@@ -11,6 +11,17 @@ function showPaper(paper: PlannedPaper): ShownPaper {
   return result;
 }
 
+export const recolourAnswer: Work<'recolour'> = async ({ job, paperId }, room) => {
+  const quick = room.planner.recolour(job, paperId);
+  return {
+    answer: quick && {
+      layers: quick.layers.map(({ id, name, run, inkId, strength, swatch }) => ({ id, name, run, inkId, strength, swatch })),
+      paper: { ...quick.paper, overPicture: false },
+    },
+    transfer: [],
+  };
+};
+
 export const planAnswer: Work<'plan'> = async (ask, room) => {
   await room.ready;
   if (ask.attachments) room.attachments = ask.attachments;
