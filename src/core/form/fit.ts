@@ -14,7 +14,7 @@ export interface FitRules {
   readonly cornerDeg: number;
 }
 
-export const knifeFit: FitRules = { toleranceMm: 0.08, cornerDeg: 32 };
+export const knifeFit: FitRules = { toleranceMm: 0.06, cornerDeg: 32 };
 
 /** Straight edges longer than this, or than three times their neighbours, are meant to be straight. */
 const longEdgeMm = 4;

@@ -14,10 +14,9 @@ const mostPixels = 24_000_000;
 export function workingGrid(openings: Box, borderMm: number, mmPerPx = workingMmPerPx): Grid {
   const width = openings.maxX - openings.minX + 2 * borderMm, height = openings.maxY - openings.minY + 2 * borderMm;
   const step = Math.max(mmPerPx, Math.sqrt((width * height) / mostPixels));
-  return {
-    originXMm: openings.minX - borderMm, originYMm: openings.minY - borderMm, mmPerPx: step,
-    width: Math.ceil(width / step), height: Math.ceil(height / step),
-  };
+  // Pixels lie in the same places whatever box is looked at, so that two looks at one outline agree.
+  const left = Math.floor((openings.minX - borderMm) / step), top = Math.floor((openings.minY - borderMm) / step);
+  return { originXMm: left * step, originYMm: top * step, mmPerPx: step, width: Math.ceil(width / step) + 1, height: Math.ceil(height / step) + 1 };
 }
 
 /** 1 where paper lies. Beyond the sheet the screen is closed (taped), which counts as paper. */
@@ -73,19 +72,25 @@ export function judge(grid: Grid, partsFound: Labels, paper: Survey, openings: S
 
 /**
  * The certificate of a finished outline. `paper`: the sheet with its loose pieces, if any. Shown with an exact
- * Euclidean distance transform on a raster of 0.25 mm; on the safe side by up to a pixel.
+ * Euclidean distance transform on a raster of 0.25 mm; widths hold to within a pixel.
  */
 export function certify(paper: Region, sheet: Box, openings: Box, limits: Limits, looseCount = 0, mmPerPx = workingMmPerPx): Certificate {
   const grid = workingGrid(openings, borderMm(limits), mmPerPx);
   const mask = paperMask(paper, sheet, grid);
-  return judge(grid, labelParts(mask, grid.width, grid.height, 1, false), surveyPaper(mask, grid, limits), surveyOpenings(mask, grid, limits), limits, looseCount);
+  return judge(grid, labelParts(mask, grid.width, grid.height, 1, false), surveyPaper(mask, grid, limits, spareWhenJudgingPx), surveyOpenings(mask, grid, limits, spareWhenJudgingPx), limits, looseCount);
 }
 
 /** Plain paper around the openings that the judging raster takes in. */
 export const borderMm = (limits: Limits): number => Math.max(2, limits.leastBridgeMm) * 1.5;
 
-export const surveyPaper = (mask: Uint8Array, grid: Grid, limits: Limits): Survey => surveyWidths(mask, 1, grid.width, grid.height, limits.leastBridgeMm / 2 / grid.mmPerPx);
-export const surveyOpenings = (mask: Uint8Array, grid: Grid, limits: Limits): Survey => surveyWidths(mask, 0, grid.width, grid.height, limits.leastOpeningMm / 2 / grid.mmPerPx);
+/**
+ * Distance to spare beyond the least radius, in pixels: while mending, and when judging a finished outline. The difference
+ * leaves room for curve fitting and rounding when a file is written.
+ */
+export const spareWhenMendingPx = 0.5, spareWhenJudgingPx = 0.2;
+
+export const surveyPaper = (mask: Uint8Array, grid: Grid, limits: Limits, sparePx: number): Survey => surveyWidths(mask, 1, grid.width, grid.height, limits.leastBridgeMm / 2 / grid.mmPerPx, sparePx);
+export const surveyOpenings = (mask: Uint8Array, grid: Grid, limits: Limits, sparePx: number): Survey => surveyWidths(mask, 0, grid.width, grid.height, limits.leastOpeningMm / 2 / grid.mmPerPx, sparePx);
 
 /** One fault for each part of paper that does not hang together with the frame. */
 function apart(labels: Int32Array, count: number, frame: number, grid: Grid): Fault[] {

@@ -4,11 +4,12 @@ import { problem } from '../problem.ts';
 import type { Problem } from '../problem.ts';
 import { bridgeGround, findStrips, sampleCost, thinOut } from './bridges.ts';
 import type { Strip } from './bridges.ts';
-import { borderMm, judge, paperMask, pixelMm, surveyOpenings, surveyPaper, workingGrid, workingMmPerPx } from './certificate.ts';
+import { borderMm, judge, paperMask, pixelMm, spareWhenJudgingPx, spareWhenMendingPx, surveyOpenings, surveyPaper, workingGrid, workingMmPerPx } from './certificate.ts';
 import { innerPoint } from './inner-point.ts';
 import { knifeWork } from './knife.ts';
 import { labelParts } from './label.ts';
-import type { ThinPlace } from './survey.ts';
+import type { Labels } from './label.ts';
+import type { Survey, ThinPlace } from './survey.ts';
 import type { Bridge, Certificate, CostRaster, Island, LoosePiece, PointMm, Stencil, StencilRequest } from './types.ts';
 
 /** Rings smaller than this come from rounding, not from a drawing. */
@@ -78,24 +79,31 @@ function settle(start: Region, sheet: Box, grid: Grid, request: StencilRequest, 
   for (let round = 0; ; round++) {
     const mask = paperMask(paper, sheet, grid);
     const found = labelParts(mask, grid.width, grid.height, 1, false);
-    const survey = surveyPaper(mask, grid, material);
     const last = round >= mostRounds;
-    if (!last && (found.count > 1 + looseCount || survey.cores > found.count || (looseCount === 0 && survey.cores > 1))) {
+    const join = (survey: Survey): boolean => {
+      if (last || (survey.cores <= partsWithCore(survey, found) && found.count <= 1 + looseCount)) return false;
       const ground = bridgeGround(mask, grid, found, survey, bridgeMm, request.cost, request.forbidden ?? [], request.islands !== 'loose');
       const added = findStrips(ground, bridgeMm, request.cost === undefined);
-      if (added.length) {
-        strips.push(...added.filter((s) => s.crosses));
-        thickened.push(...added.filter((s) => !s.crosses).map((s) => s.from));
-        paper = unite([paper, ...added.map((s) => s.region)]);
-        continue;
-      }
+      strips.push(...added.filter((s) => s.crosses));
+      thickened.push(...added.filter((s) => !s.crosses).map((s) => s.from));
+      paper = unite([paper, ...added.map((s) => s.region)]);
+      return added.length > 0;
+    };
+    // First with room to spare, then as the finished outline will be judged: a knob at the end of a point may be broad
+    // enough for one and not for the other.
+    let survey = surveyPaper(mask, grid, material, spareWhenMendingPx);
+    if (join(survey)) continue;
+    if (!survey.thin.length || last) {
+      survey = surveyPaper(mask, grid, material, spareWhenJudgingPx);
+      if (join(survey)) continue;
     }
     if (!last && survey.thin.length) {
       thickened.push(...survey.thin.map((t) => pixelMm(t.at, grid)));
       paper = unite([paper, ...survey.thin.map((t) => along(t, grid, bridgeMm))]);
       continue;
     }
-    const openings = surveyOpenings(mask, grid, material);
+    let openings = surveyOpenings(mask, grid, material, spareWhenMendingPx);
+    if (!openings.thin.length || last) openings = surveyOpenings(mask, grid, material, spareWhenJudgingPx);
     if (!last && openings.thin.length) {
       widened.push(...openings.thin.map((t) => pixelMm(t.at, grid)));
       paper = takeAway(paper, unite(openings.thin.map((t) => along(t, grid, openingMm))));
@@ -103,6 +111,13 @@ function settle(start: Region, sheet: Box, grid: Grid, request: StencilRequest, 
     }
     return { paper, strips, thickened, widened, certificate: judge(grid, found, survey, openings, material, looseCount) };
   }
+}
+
+function partsWithCore(survey: Survey, found: Labels): number {
+  if (survey.cores === 0) return 0;
+  const has = new Uint8Array(found.count + 1);
+  for (let p = 0; p < survey.coreLabels.length; p++) if (survey.coreLabels[p]) has[found.labels[p]] = 1;
+  return has.reduce((sum, v) => sum + v, 0);
 }
 
 /** A strip along the middle of a thin place. */

@@ -29,11 +29,11 @@ const longestPoint = 12;
  * laid into it (its opening); what they leave uncovered is a point (harmless), a tongue (a long thin point), a neck
  * (joins broad parts), or a thin piece. A shape that passes is at least 2 · radiusPx wide, measured to be on the safe side.
  */
-export function surveyWidths(mask: Uint8Array, value: 0 | 1, width: number, height: number, radiusPx: number): Survey {
+export function surveyWidths(mask: Uint8Array, value: 0 | 1, width: number, height: number, radiusPx: number, sparePx: number): Survey {
   const n = width * height;
   const cap = Math.min(255, Math.ceil(radiusPx) + 2);
   const distance = nearDistance(mask, width, height, value, cap);
-  const least = (radiusPx + 0.5) ** 2;
+  const least = (radiusPx + sparePx) ** 2;
   const core = new Uint8Array(n);
   // Outside the shape the distance is 0.
   for (let p = 0; p < n; p++) if (distance[p] >= least) core[p] = 1;

@@ -1,0 +1,178 @@
+import { describe, expect, test } from 'vitest';
+import { common, place, rectangle, regionArea, regionBox, strip, takeAway, unite } from '../form/index.ts';
+import type { Region } from '../form/index.ts';
+import { certify, cornersOf, defaultMaterials, knifeWork, makeStencil } from './index.ts';
+import type { CostRaster, Stencil, StencilRequest } from './index.ts';
+
+const aperture = { minX: 0, minY: 0, maxX: 120, maxY: 100 };
+const sheet = { minX: -20, minY: -20, maxX: 140, maxY: 120 };
+const paper = defaultMaterials[1];
+const disc = (cx: number, cy: number, r: number): Region => ({ rings: [Float64Array.from({ length: 240 }, (_, i) => (i % 2 ? cy + r * Math.sin((Math.PI * (i - 1)) / 120) : cx + r * Math.cos((Math.PI * i) / 120)))] });
+const ring = takeAway(disc(60, 50, 30), disc(60, 50, 18));
+const make = (shape: Region, more: Partial<StencilRequest> = {}): Stencil => makeStencil({ shape, side: 'window', aperture, sheet, material: paper, islands: 'bridge', ...more });
+const pieceAt = (r: Region, x: number, y: number): boolean => regionArea(common(r, rectangle(x - 0.05, y - 0.05, 0.1, 0.1))) > 0.005;
+
+describe('a window and its islands', () => {
+  test('a plain opening needs no bridge', () => {
+    const made = make(disc(60, 50, 30));
+    expect(made).toMatchObject({ islands: [], bridges: [], certificate: { holds: true, pieces: 1 } });
+    // Half a micron of rounding along 190 mm of outline.
+    expect(Math.abs(regionArea(made.prints) - regionArea(disc(60, 50, 30)))).toBeLessThan(0.0005 * 190);
+  });
+  test('the middle of a ring is an island and gets a bridge straight across the opening', () => {
+    const made = make(ring);
+    expect(made.islands).toHaveLength(1);
+    expect(made.islands[0].areaMm2).toBeCloseTo(regionArea(disc(60, 50, 18)), 0);
+    expect(made.certificate).toMatchObject({ holds: true, pieces: 1 });
+    expect(made.bridges.length).toBeGreaterThanOrEqual(1);
+    for (const b of made.bridges) {
+      expect(Math.hypot(b.from[0] - b.to[0], b.from[1] - b.to[1])).toBeLessThan(13);
+      expect(b.widthMm).toBeGreaterThanOrEqual(paper.leastBridgeMm);
+      // A bridge keeps ink away only where the layer would print.
+      expect(regionArea(common(b.region, ring))).toBeCloseTo(regionArea(b.region), 3);
+    }
+    expect(regionArea(made.prints) + made.bridges.reduce((sum, b) => sum + b.areaMm2, 0)).toBeCloseTo(regionArea(ring), 1);
+  });
+  test('paper and print share the image without gap or overlap', () => {
+    const made = make(ring);
+    expect(regionArea(common(made.paper, made.prints))).toBeCloseTo(0, 3);
+    expect(regionArea(unite([made.paper, made.prints]))).toBeCloseTo(160 * 140, 2);
+  });
+  test('the other side of the cut prints everything around', () => {
+    const made = make(ring, { side: 'piece' });
+    expect(made.islands).toHaveLength(1);
+    expect(made.certificate.holds).toBe(true);
+    const bridged = made.bridges.reduce((sum, b) => sum + b.areaMm2, 0);
+    expect(regionArea(made.prints) + bridged).toBeCloseTo(120 * 100 - regionArea(ring), 1);
+  });
+  test('loose pieces are numbered and counted, not bridged', () => {
+    const made = make(unite([ring, takeAway(disc(15, 15, 12), disc(15, 15, 6))]), { islands: 'loose' });
+    expect(made.bridges).toEqual([]);
+    expect(made.loosePieces.map((p) => p.number)).toEqual([1, 2]);
+    expect(made.certificate).toMatchObject({ holds: true, pieces: 1 });
+    for (const p of made.loosePieces) expect(pieceAt(p.region, ...p.at)).toBe(true);
+  });
+  test('a dropped island prints', () => {
+    const made = make(ring, { islands: 'drop' });
+    expect(made.islands[0].handled).toBe('dropped');
+    expect(regionArea(made.prints)).toBeCloseTo(regionArea(disc(60, 50, 30)), 1);
+  });
+  test('an island smaller than a bridge is dropped, and said', () => {
+    const made = make(takeAway(disc(60, 50, 30), disc(60, 50, 0.7)));
+    expect(made.problems.map((p) => p.code)).toEqual(['stencil-island-too-small']);
+  });
+  test('a long island hangs on two bridges or more, far from one another', () => {
+    const long = takeAway(rectangle(10, 40, 100, 20), rectangle(16, 46, 88, 8));
+    const made = make(long);
+    expect(made.bridges.length).toBeGreaterThanOrEqual(2);
+    const [a, b] = made.bridges;
+    expect(Math.hypot(a.from[0] - b.from[0], a.from[1] - b.from[1])).toBeGreaterThan(30);
+  });
+});
+
+describe('where bridges go', () => {
+  const cost = (deltaE: (x: number, y: number) => number): CostRaster => {
+    const grid = { originXMm: 0, originYMm: 0, mmPerPx: 0.5, width: 240, height: 200 };
+    return { grid, deltaE: Float32Array.from({ length: 240 * 200 }, (_, p) => deltaE((p % 240) * 0.5, Math.floor(p / 240) * 0.5)) };
+  };
+  test('where a later layer hides them', () => {
+    // Right of x = 74 nothing shows, and the way is longer there.
+    const shifted = takeAway(disc(60, 50, 30), disc(55, 50, 18));
+    const made = make(shifted, { cost: cost((x) => (x > 74 ? 0 : 25)) });
+    expect(made.certificate.holds).toBe(true);
+    expect(made.bridges.every((b) => (b.costDeltaE ?? 99) < 12)).toBe(true);
+    const shortest = make(shifted, { cost: undefined });
+    const seen = (s: Stencil): number => s.bridges.reduce((sum, b) => sum + regionArea(common(b.region, rectangle(0, 0, 74, 100))), 0);
+    expect(seen(made)).toBeLessThan(0.5 * seen(shortest));
+  });
+  test('never where the printmaker forbids them', () => {
+    const first = make(ring).bridges[0];
+    const at = [(first.from[0] + first.to[0]) / 2, (first.from[1] + first.to[1]) / 2] as const;
+    const made = make(ring, { forbidden: [{ atMm: at, radiusMm: 8 }] });
+    expect(made.certificate.holds).toBe(true);
+    for (const b of made.bridges) expect(regionArea(common(b.region, disc(at[0], at[1], 8)))).toBeLessThan(0.2);
+  });
+  test('where the printmaker pins them, and then no others', () => {
+    const made = make(ring, { pins: [{ fromMm: [60, 75], toMm: [60, 60], widthMm: 4 }].map((p) => ({ ...p, fromMm: [60, 82] as const, toMm: [60, 66] as const })) });
+    expect(made.bridges.map((b) => b.pinned)).toContain(true);
+    expect(made.certificate.holds).toBe(true);
+  });
+  test('islands within islands hang together through one another', () => {
+    const rings = unite([30, 22, 14].map((r) => takeAway(disc(60, 50, r), disc(60, 50, r - 4))));
+    const made = make(rings);
+    expect(made.islands).toHaveLength(3);
+    expect(made.certificate).toMatchObject({ holds: true, pieces: 1 });
+  });
+});
+
+describe('what is too thin', () => {
+  const box = aperture;
+  test('a neck under the least width is found where it is', () => {
+    // Two openings with 1 mm of paper between them, for 20 mm.
+    const openings = unite([rectangle(20, 40, 20, 20), rectangle(41, 40, 20, 20)]);
+    const found = certify(takeAway(rectangle(-20, -20, 160, 140), openings), sheet, box, paper);
+    expect(found.holds).toBe(false);
+    expect(found.faults[0].kind).toBe('neck');
+    expect(found.faults[0].atMm[0]).toBeCloseTo(40.5, 0);
+    expect(found.leastNeckMm).toBeGreaterThan(0.5);
+    expect(found.leastNeckMm).toBeLessThan(1.5);
+  });
+  test.each([[2.6, true], [3, true], [1.4, false], [0.6, false]])('a neck of %s mm: holds %s', (gap, holds) => {
+    const openings = unite([rectangle(20, 40, 20, 20), rectangle(40 + gap, 40, 20, 20)]);
+    expect(certify(takeAway(rectangle(-20, -20, 160, 140), openings), sheet, box, paper).holds).toBe(holds);
+  });
+  test('an opening narrower than the knife can cut, and one that is wide enough', () => {
+    const slit = (w: number): boolean => certify(takeAway(rectangle(-20, -20, 160, 140), strip([20, 20, 90, 70], w)), sheet, box, paper).holds;
+    expect([slit(0.5), slit(1.6)]).toEqual([false, true]);
+  });
+  test('points of stars and leaves are no faults', () => {
+    const star: Region = { rings: [Float64Array.from({ length: 20 }, (_, i) => (i % 2 ? 50 : 60) + ((i >> 1) % 2 ? 12 : 35) * (i % 2 ? Math.sin : Math.cos)(((i >> 1) * Math.PI) / 5))] };
+    const both = (side: 'window' | 'piece'): Stencil => make(star, { side });
+    expect(both('window').certificate.holds).toBe(true);
+    expect(both('piece').certificate.holds).toBe(true);
+  });
+  test('thin paper is made broader and thin openings wider, with a warning each', () => {
+    const made = make(unite([rectangle(20, 20, 20, 20), rectangle(41, 20, 20, 20), rectangle(20, 70, 60, 0.5)]));
+    expect(made.certificate.holds).toBe(true);
+    expect(made.problems.map((p) => p.code).sort()).toEqual(['stencil-strengthened', 'stencil-widened']);
+  });
+  test('a hatching too fine for both is refused with the place', () => {
+    const hatch = unite(Array.from({ length: 40 }, (_, i) => rectangle(20, 20 + i * 1.1, 60, 0.5)));
+    const made = make(hatch);
+    if (made.certificate.holds) {
+      // If mending found a way, it must be a real one.
+      expect(certify(made.paper, sheet, aperture, paper).holds).toBe(true);
+    } else expect(made.problems.map((p) => p.code)).toContain('stencil-does-not-hold');
+  });
+});
+
+describe('odd requests', () => {
+  test('a form outside the image prints nothing, and says so', () => {
+    expect(make(rectangle(500, 500, 10, 10)).problems[0].code).toBe('stencil-prints-nothing');
+    expect(make(rectangle(-50, -50, 500, 500), { side: 'piece' }).problems[0].code).toBe('stencil-prints-nothing');
+  });
+  test('a sheet without margin is made larger, and says so', () => {
+    const made = make(ring, { sheet: aperture });
+    expect(made.problems.map((p) => p.code)).toContain('stencil-margin-too-small');
+    expect(made.certificate.holds).toBe(true);
+  });
+  test('the same request gives the same stencil', () => expect(make(ring)).toEqual(make(ring)));
+  test('a form that reaches over the image is cut off there', () => {
+    const made = make(place(ring, [{ xMm: 110, yMm: 50, angleDeg: 0, scale: 1.2, mirror: false }]));
+    expect(regionBox(made.prints).maxX).toBeLessThanOrEqual(120.001);
+    expect(made.certificate.holds).toBe(true);
+  });
+});
+
+describe('work for the knife', () => {
+  test('metres, corners and pieces of a square', () => {
+    const made = make(rectangle(20, 20, 50, 50));
+    expect(made.knife).toMatchObject({ corners: 4, pieces: 1, difficulty: 'easy' });
+    expect(made.knife.metres).toBeCloseTo(0.2, 3);
+    expect(cornersOf(made.cutLines).map((c) => Math.round(c.turnDeg))).toEqual([90, 90, 90, 90]);
+  });
+  test('a slower hand takes longer', () => {
+    const slow = knifeWork(rectangle(0, 0, 100, 100), 3, { metresPerMinute: 0.1, secondsPerCorner: 10, secondsPerPiece: 20 });
+    expect(slow.minutes).toBeCloseTo(4 + 40 / 60 + 1, 3);
+  });
+});
