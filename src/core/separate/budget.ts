@@ -1,5 +1,5 @@
 import { metresOf } from './figures.ts';
-import { solveMasks, type Level, type MaskRules } from './masks.ts';
+import { fieldOf, settle, solveMasks, type Level, type MaskRules } from './masks.ts';
 
 /** Prices tried on the way to a budget and for the trade-off, ΔE00·mm a mm. */
 export const priceLadder = [0.25, 0.7, 1.8, 4.5, 11, 28];
@@ -9,11 +9,15 @@ export interface CurvePoint {
   readonly metres: number;
 }
 
-/** Metres of knife at each price of the ladder, on a coarse level. */
+/** Metres of knife at each price of the ladder, on a coarse level; each price starts from the masks of the one before. */
 export function curveOf(levels: readonly Level[], rules: MaskRules, finest: number): (CurvePoint & { readonly codes: Uint8Array })[] {
   const level = levels[finest];
+  let codes: Uint8Array | undefined;
   return priceLadder.map((priceMm) => {
-    const codes = solveMasks(levels, { ...rules, priceMm }, finest);
+    if (codes) {
+      codes = codes.slice();
+      settle(fieldOf(level, { ...rules, priceMm }), codes, [2]);
+    } else codes = solveMasks(levels, { ...rules, priceMm }, finest);
     return { priceMm, codes, metres: metresOf(codes, level.width, level.height, rules.layers, level.mmPerPx, rules.layerPrice) };
   });
 }

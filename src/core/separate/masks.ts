@@ -139,7 +139,7 @@ export function settle(field: Field, codes: Uint8Array, wide: readonly number[])
   if (wide.length > 0) {
     const room = thresholdRoom(codes.length, field.layers);
     for (const sigma of wide) {
-      for (let turn = 0; turn < 6; turn++) if (thresholdSweep(field, codes, sigma, room) < codes.length * 2e-4) break;
+      for (let turn = 0; turn < 4; turn++) if (thresholdSweep(field, codes, sigma, room) < codes.length * 1e-3) break;
     }
   }
   for (let turn = 0; turn < 12; turn++) if (relax(field, codes) < codes.length * 5e-5) break;

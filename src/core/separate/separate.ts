@@ -1,3 +1,4 @@
+import { problem, type Problem } from '../problem.ts';
 import { Cancelled, quietTask, type Task } from '../task.ts';
 import { baselineFor, rgbOf } from './baseline.ts';
 import { curveOf, priceFor } from './budget.ts';
@@ -6,7 +7,7 @@ import { makeCuttable } from './cuttable.ts';
 import { cutLayers, cutRulesOf, type CutLayers } from './finish.ts';
 import { differences, figuresOf, metresOf, summed } from './figures.ts';
 import { binColours } from './bins.ts';
-import { fieldOf } from './masks.ts';
+import { fieldOf, type Level } from './masks.ts';
 import { prepareWork, type Work } from './prepare.ts';
 import { checkRequest, warnings } from './request.ts';
 import { searchInks } from './search.ts';
@@ -69,7 +70,19 @@ async function priceOfBudget(request: SeparateRequest, work: Work, best: Chosen,
     makeCuttable(fieldOf(level, rulesOf(work, best.found.overlapLab, price)), codes, rules, request.cutPairs ?? false);
     return { priceMm: price, metres: metresOf(codes, level.width, level.height, work.layers, level.mmPerPx, work.layerPrice) };
   });
-  return priceFor(metres, curve);
+  const inside = metres - borderMetres(best.codes, work.levels[work.levels.length - 1], work);
+  return priceFor(Math.max(0.1 * metres, inside), curve);
+}
+
+/** What has to be cut along the image's border because ink runs off there. */
+function borderMetres(codes: Uint8Array, { width, height, mmPerPx }: Level, work: Work): number {
+  let pixels = 0;
+  for (let i = 0; i < codes.length; i++) {
+    const x = i % width, y = (i - x) / width;
+    const sides = (x === 0 ? 1 : 0) + (y === 0 ? 1 : 0) + (x === width - 1 ? 1 : 0) + (y === height - 1 ? 1 : 0);
+    if (sides > 0) for (let b = work.printed; b < work.layers; b++) if (codes[i] & (1 << b)) pixels += sides * work.layerPrice[b];
+  }
+  return (pixels * mmPerPx) / 1000;
 }
 
 async function finished(request: SeparateRequest, work: Work, few: FewTargets, from: Chosen, fromPrice: number, stoppedEarly: boolean, task: Task): Promise<Separation> {
@@ -82,10 +95,10 @@ async function finished(request: SeparateRequest, work: Work, few: FewTargets, f
     const codes = wanted.slice();
     makeCuttable(fieldOf(work.levels[0], rulesOf(work, chosen.found.overlapLab, priceMm)), codes, rules, request.cutPairs ?? false);
     cut = await cutLayers(request, work, { ...chosen, codes }, task);
-    const over = stoppedEarly ? 1 : overBudget(request, cut, work);
-    if (over <= 1.03 || turn === 4) break;
-    // A dearer knife means shorter outlines, fewer parts and less time: by and large in that proportion.
-    priceMm *= Math.min(6, over ** 1.8);
+    const over = stoppedEarly ? 1 : overBudget(request, cut);
+    if (over <= 1.03 || turn === 4 || priceMm > 200) break;
+    // A dearer knife means shorter outlines, fewer parts and less time; outlines give way slowly, hence the power.
+    priceMm *= Math.max(1.6, Math.min(8, over ** 4));
     chosen = judged(work, chosen.found, priceMm, sigmaMm, 0);
   }
   task.report(0.96, 'comparing with flat inks');
@@ -94,7 +107,6 @@ async function finished(request: SeparateRequest, work: Work, few: FewTargets, f
   const pictureLevel = { ...work.levels[0], bins: binColours(work.target), lab: work.target };
   const field = fieldOf(pictureLevel, rulesOf(work, overlapLab, 0));
   const figures = figuresOf({ ...field, weight: undefined }, work.target, cut.codes, overlapLab, grid.mmPerPx, sigmaMm, work.layerPrice);
-  const knife = cut.layers.map((layer) => layer.stencil.knife);
   const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
   const reach = reachOf(work, overlapLab);
   const before = summed(differences(work.target, wanted, overlapLab)).mean;
@@ -104,7 +116,7 @@ async function finished(request: SeparateRequest, work: Work, few: FewTargets, f
     image: { minX: 0, minY: 0, maxX: request.sizeMm.width, maxY: request.sizeMm.height },
     layers: cut.layers, codes: cut.codes, rgb: rgbOf(overlapLab), overlapLab, target: work.target,
     figures: {
-      ...figures, metres: metresCut(request, cut), pieces: sum(knife.map((k) => k.pieces)),
+      ...figures, knifeMetres: metresCut(request, cut), pieces: piecesCut(request, cut),
       bridges: sum(cut.layers.map((layer) => layer.stencil.bridges.length)), minutes: minutesCut(request, cut),
     },
     baseline: baselineFor(work, few, figures.metres, sigmaMm, rules, seed),
@@ -113,7 +125,7 @@ async function finished(request: SeparateRequest, work: Work, few: FewTargets, f
     })),
     outOfReach: reach.mask, outOfReachShare: reach.share,
     detailLost: wanted.map((code, i) => (code === cut.codes[i] ? 0 : 1)), detailLostDeltaE: figures.inRegister.mean - before,
-    stoppedEarly, problems: [...warnings(request), ...cut.layers.flatMap((layer) => layer.stencil.problems)],
+    stoppedEarly, problems: [...warnings(request), ...budgetProblems(request, cut), ...cut.layers.flatMap((layer) => layer.stencil.problems)],
     setup: { seed, priceMm, shelfIds: [...setup.shelf.keys()] },
   };
 }
@@ -141,14 +153,22 @@ function minutesCut(request: SeparateRequest, cut: CutLayers): number {
 }
 
 /** By how much the dearest of the budgets is exceeded; 1 when all hold. */
-function overBudget(request: SeparateRequest, cut: CutLayers, work: Work): number {
+function overBudget(request: SeparateRequest, cut: CutLayers): number {
   const { metres, pieces, minutes } = request.knife ?? {};
-  const { grid } = work;
-  const used = metresOf(cut.codes, grid.width, grid.height, work.layers, grid.mmPerPx, work.layerPrice);
   return Math.max(
-    metres ? used / metres : 0, minutes ? minutesCut(request, cut) / minutes : 0,
-    pieces ? cutOnce(request, cut).reduce((sum, layer) => sum + layer.stencil.knife.pieces, 0) / pieces : 0, 1,
+    metres ? metresCut(request, cut) / metres : 0, minutes ? minutesCut(request, cut) / minutes : 0, pieces ? piecesCut(request, cut) / pieces : 0, 1,
   );
+}
+
+function piecesCut(request: SeparateRequest, cut: CutLayers): number {
+  return cutOnce(request, cut).reduce((sum, layer) => sum + layer.stencil.knife.pieces, 0);
+}
+
+/** Told when even the dearest knife asks for more than was allowed: outlines along the image's border have to be cut whatever the picture. */
+function budgetProblems(request: SeparateRequest, cut: CutLayers): Problem[] {
+  if (overBudget(request, cut) <= 1.03) return [];
+  const said = `${metresCut(request, cut).toFixed(1)} m, ${piecesCut(request, cut)} parts and ${Math.round(minutesCut(request, cut))} minutes`;
+  return [problem('warning', 'knife-budget-exceeded', 'knife', `The budget of the knife can not be kept: these layers need ${said}.`, 'Allow more, ask for fewer layers, or give a picture of larger shapes.')];
 }
 
 function reachOf(work: Work, overlapLab: Float64Array): { readonly mask: Uint8Array; readonly share: number } {

@@ -12,7 +12,7 @@ export type GamutIntent = 'nearest' | 'lightness' | 'chroma' | 'contrast';
 
 /** What a hand with a knife may be asked for. */
 export interface KnifeBudget {
-  /** All outlines together. Left out: `priceMm` decides. */
+  /** All cut lines of all stencils together, those along the image's border too. Left out: `priceMm` decides. */
   readonly metres?: number;
   /** Cut-outs and loose pieces of all stencils together. */
   readonly pieces?: number;
@@ -84,6 +84,7 @@ export interface SeparationFigures {
   readonly inRegister: Difference;
   /** The same when every layer sits off by the studio's register error. */
   readonly atSigma: Difference & { readonly sigmaMm: number };
+  /** Outlines inside the image as the raster measures them: what plan and baseline are compared by. */
   readonly metres: number;
 }
 
@@ -132,7 +133,8 @@ export interface Separation {
   readonly overlapLab: Float64Array;
   /** The picture on this raster, Lab, 3 a pixel: paper's white is its white. */
   readonly target: Float32Array;
-  readonly figures: SeparationFigures & { readonly pieces: number; readonly bridges: number; readonly minutes: number };
+  /** `knifeMetres`: all cut lines of the stencils, those along the image's border too; window and piece of one cut counted once. */
+  readonly figures: SeparationFigures & { readonly knifeMetres: number; readonly pieces: number; readonly bridges: number; readonly minutes: number };
   readonly baseline: Baseline;
   /** The same inks with less and more knife: mean ΔE00 against metres. */
   readonly curve: readonly { readonly metres: number; readonly meanDeltaE: number; readonly priceMm: number }[];
