@@ -1,9 +1,11 @@
 import { laydownStation } from './laydown/index.ts';
 import { overlapStation } from './overlaps/index.ts';
+import { pressPageStation } from './press-page/index.ts';
 import type { Station } from './station.ts';
 
 /** Stations in the order of the work, left to right: one line each. */
 export const stations: readonly Station[] = [
   laydownStation,
   overlapStation,
+  pressPageStation,
 ];

@@ -3,47 +3,37 @@ import { mmPerInch, sayLength, tryReadLength, type LengthUnits } from '../../cor
 
 interface Props {
   readonly label: string;
-  readonly mm: number | null;
-  readonly units: LengthUnits;
+  readonly valueMm: number;
   readonly minMm: number;
   readonly maxMm: number;
-  /** What stands in an empty field: what is used while nothing is written. */
-  readonly hint?: string;
-  /** null: the field was emptied. */
-  readonly onSet: (mm: number | null) => void;
-  /** May be left empty. */
-  readonly optional?: boolean;
+  readonly units: LengthUnits;
+  readonly onSet: (mm: number) => void;
 }
 
-/** A length in the job's units; `3/16 in`, `12,5 mm` and `7 mil` are read too. What can't be is marked and said, and changes nothing. */
-export function LengthField({ label, mm, units, minMm, maxMm, hint, onSet, optional = false }: Props) {
+/** A length in the job's units, its name given by what stands around it; `3/16 in`, `12,5 cm` and `7 mil` are read too. What can't be is marked and said, and changes nothing. */
+export function LengthField({ label, valueMm, minMm, maxMm, units, onSet }: Props) {
   const [typed, setTyped] = useState<string | null>(null);
   const id = useId();
-  const shown = mm === null ? '' : sayLength(mm, units).replace(/\u00a0.*$/, '');
-  const read = typed === null || typed.trim() === '' ? null : tryReadLength(typed, units);
-  const value = read?.ok ? read.value : null;
-  const emptied = typed !== null && typed.trim() === '';
-  const wrong = typed !== null && (emptied ? !optional : value === null || value < minMm || value > maxMm);
+  const shown = sayLength(valueMm, units).replace(/\u00a0.*$/, '');
+  const read = typed === null ? null : tryReadLength(typed, units);
+  const wrong = read !== null && (!read.ok || read.value < minMm || read.value > maxMm);
   const commit = (): void => {
-    if (typed === null || wrong) return;
+    if (read === null || wrong || !read.ok) return;
     setTyped(null);
     // What was only looked at keeps its last digits.
-    if (typed !== shown) onSet(emptied ? null : value);
+    if (typed !== shown) onSet(read.value);
   };
   const range = units === 'mm' ? [minMm, maxMm] : [minMm / mmPerInch, maxMm / mmPerInch];
   return (
-    <label class="length-field">
-      <span class="length-label">{label}</span>
-      <span class="number-field">
-        <input type="text" inputMode={units === 'mm' ? 'decimal' : 'text'} aria-invalid={wrong} aria-describedby={wrong ? id : undefined} placeholder={hint}
-          value={typed ?? shown} onInput={(e) => setTyped(e.currentTarget.value)} onBlur={commit}
-          onKeyDown={(e) => {
-            if (e.key === 'Enter') commit();
-            if (e.key === 'Escape') setTyped(null);
-          }} />
-        <span class="unit">{units}</span>
-        {wrong && <span class="field-wrong" id={id} role="alert">{`${range.map((v) => Number(v.toFixed(2))).join('–')} ${units}`}</span>}
-      </span>
-    </label>
+    <span class="number-field">
+      <input type="text" inputMode={units === 'mm' ? 'decimal' : 'text'} aria-label={label} aria-invalid={wrong} aria-describedby={wrong ? id : undefined}
+        value={typed ?? shown} onInput={(e) => setTyped(e.currentTarget.value)} onBlur={commit}
+        onKeyDown={(e) => {
+          if (e.key === 'Enter') commit();
+          if (e.key === 'Escape') setTyped(null);
+        }} />
+      <span class="unit">{units}</span>
+      {wrong && <span class="field-wrong" id={id} role="alert">{`${range.map((v) => Number(v.toFixed(2))).join('–')} ${units}`}</span>}
+    </span>
   );
 }

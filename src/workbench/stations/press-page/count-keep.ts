@@ -1,0 +1,83 @@
+import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
+
+interface Rooms extends DBSchema {
+  lines: { key: number; value: { readonly job: string; readonly line: string }; indexes: { job: string } };
+}
+
+/** Where lines of the count are written down, on this machine, apart from the job: two legs, so that one may fail. */
+export interface CountKeep {
+  /**
+   * Resolves once the line is written: 'both' on disk in the browser's database, 'one' in the simpler storage only.
+   * Rejects when neither took it.
+   */
+  write(job: string, line: string): Promise<'both' | 'one'>;
+  /** Every line ever written for a job, in the order they were. */
+  linesOf(job: string): Promise<readonly string[]>;
+  /** Gives all lines of a job another name: nothing is thrown away. */
+  putAway(job: string, as: string): Promise<void>;
+}
+
+const prefix = 'laydown-press ';
+
+export function openCountKeep(name = 'laydown-press'): CountKeep {
+  const opening: Promise<IDBPDatabase<Rooms>> = openDB<Rooms>(name, 1, {
+    upgrade(db) { db.createObjectStore('lines', { autoIncrement: true }).createIndex('job', 'job'); },
+  });
+  opening.catch(() => undefined);
+
+  return {
+    async write(job, line) {
+      // The second leg goes first: it takes no time, and holds the line until the disk has it.
+      const spare = setSpare(job, line);
+      try {
+        const tx = (await opening).transaction('lines', 'readwrite', { durability: 'strict' });
+        await tx.store.add({ job, line });
+        await tx.done;
+      } catch (error) {
+        if (spare === null) throw error;
+        return 'one';
+      }
+      if (spare !== null) dropSpare(spare);
+      return 'both';
+    },
+    async linesOf(job) {
+      const kept = await opening.then((db) => db.getAllFromIndex('lines', 'job', job), () => []);
+      return [...new Set([...kept.map((one) => one.line), ...sparesOf(job).map(([, line]) => line)])];
+    },
+    async putAway(job, as) {
+      const db = await opening;
+      const tx = db.transaction('lines', 'readwrite', { durability: 'strict' });
+      for (let at = await tx.store.index('job').openCursor(job); at; at = await at.continue()) await at.update({ ...at.value, job: as });
+      for (const [, line] of sparesOf(job)) await tx.store.add({ job: as, line });
+      await tx.done;
+      for (const [key] of sparesOf(job)) dropSpare(key);
+    },
+  };
+}
+
+/** Name of the spare copy, or null where the browser gives no such room. */
+function setSpare(job: string, line: string): string | null {
+  const key = prefix + line;
+  try {
+    localStorage.setItem(key, job);
+    return key;
+  } catch {
+    return null;
+  }
+}
+
+function dropSpare(key: string): void {
+  try {
+    localStorage.removeItem(key);
+  } catch {
+    // It stays: a line met twice counts once.
+  }
+}
+
+function sparesOf(job: string): (readonly [key: string, line: string])[] {
+  try {
+    return Object.keys(localStorage).filter((key) => key.startsWith(prefix) && localStorage.getItem(key) === job).sort().map((key) => [key, key.slice(prefix.length)] as const);
+  } catch {
+    return [];
+  }
+}

@@ -1,0 +1,36 @@
+import type { Signal } from '@preact/signals';
+import type { ComponentChildren } from 'preact';
+
+export interface Part {
+  readonly id: string;
+  readonly title: string;
+  /** One line: what is known, or what is missing. */
+  readonly says: string;
+  /** Something here must be looked at. */
+  readonly look: boolean;
+  readonly view: () => ComponentChildren;
+}
+
+interface Props {
+  readonly label: string;
+  readonly parts: readonly Part[];
+  readonly at: Signal<string>;
+}
+
+/** The parts of a station in the order of the work; one is laid open, all say how they stand. */
+export function Parts({ label, parts, at }: Props) {
+  const open = parts.find((p) => p.id === at.value) ?? parts[0];
+  return (
+    <>
+      <nav class="parts" aria-label={label}>
+        {parts.map((part) => (
+          <button key={part.id} type="button" class="part" data-part={part.id} aria-current={part === open ? 'step' : undefined} onClick={() => { at.value = part.id; }}>
+            <b>{part.title}</b>
+            <small class={part.look ? 'needs' : 'knows'}>{part.says}</small>
+          </button>
+        ))}
+      </nav>
+      <section class="part-open" aria-label={open.title}>{open.view()}</section>
+    </>
+  );
+}
