@@ -1,7 +1,7 @@
 import { smoothestSpectrum, xyzFromLab } from './colour/index.ts';
 import { offsetRegion, type Region } from './form/index.ts';
 import { filmOf, stackReflectance } from './ink/index.ts';
-import { mostLayers, checkJob, type JobBundle, type JobLayer } from './job/index.ts';
+import { mostLayers, checkJob, type Job, type JobBundle, type JobLayer } from './job/index.ts';
 import { countLogName, planEdition } from './plan/edition.ts';
 import { findInks } from './plan/inks.ts';
 import { learnOnPaper } from './plan/learning.ts';
@@ -13,6 +13,7 @@ import { createMemory, type Memory } from './plan/memory.ts';
 import { planMix } from './plan/mix.ts';
 import { planPress } from './plan/press.ts';
 import { makeCut, makeForm } from './plan/shapes.ts';
+import { recolour, type Recoloured } from './plan/recolour.ts';
 import { makeStencils, materialOf, materialsOf } from './plan/stencils.ts';
 import { edgeRidge } from './press/index.ts';
 import type { Plan, PlannedCut, PlannedForm, PlannedInk, PlannedLayer, PlannedPaper } from './plan/types.ts';
@@ -25,22 +26,30 @@ export type { PlannedPress } from './plan/press.ts';
 export { countLogName, type PlannedEdition } from './plan/edition.ts';
 export type { PlannedRegister } from './plan/register.ts';
 export type { Learning } from './plan/learning.ts';
+export type { Recoloured } from './plan/recolour.ts';
 export { readyBundle, type ReadyBundle } from './plan/pictures.ts';
 
-/**
- * A Job and its attachments; with `readyBundle` also its pictures, decoded. Without them printed sheets are planned as bare paper.
- * `hold`: while a slider is dragged, bridges stay where this planner last laid them; the next plan without it lays them anew.
- */
-export type PlanInput = JobBundle & { readonly pictures?: ReadonlyMap<string, RgbPicture>; readonly pictureProblems?: readonly Problem[]; readonly hold?: boolean };
+/** A Job and its attachments; with `readyBundle` also its pictures, decoded. Without them printed sheets are planned as bare paper. */
+export type PlanInput = JobBundle & { readonly pictures?: ReadonlyMap<string, RgbPicture>; readonly pictureProblems?: readonly Problem[] };
 
 export interface Planner {
   /** Same result as `plan`; what a change does not touch is taken from memory, and is the same object as before. */
   plan(bundle: PlanInput): Plan;
+  /**
+   * While a slider moves or a run is carried to another place: the colours of the last Plan's overlaps on one paper, made anew
+   * in a few milliseconds. Stencils and bands stay as they were until the next `plan`. Null when more than ink, strength, base
+   * or order has changed, or the paper carries a print: then only `plan` will do.
+   */
+  recolour(job: Job, paperId: string): Recoloured | null;
 }
 
 export function createPlanner(): Planner {
   const memory = createMemory();
-  return { plan: (bundle) => makePlan(bundle, memory) };
+  let last: Plan | null = null;
+  return {
+    plan: (bundle) => (last = makePlan(bundle, memory)),
+    recolour: (job, paperId) => last && recolour(last, job, paperId, memory),
+  };
 }
 
 /**
@@ -90,7 +99,7 @@ function makePlan(bundle: PlanInput, memory: Memory): Plan {
   const stencils = makeStencils(job, layers.map((layer) => ({
     layer, bit: bitOf.get(layer.id) as number, cut: spreadCut(cuts.get(layer.cut) as Region, layer, memory),
     material: materialOf(materials, job.cuts.find((c) => c.id === layer.cut)?.material),
-  })), colours, memory, bundle.hold);
+  })), colours, memory);
   for (const made of stencils.values()) problems.push(...made.problems);
 
   const cutLayers = layers.flatMap((layer) => {

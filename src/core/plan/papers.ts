@@ -21,15 +21,52 @@ const bandSamples = 80;
 /** Doubt of a ground that is known from a picture (OPTICS section 5: photographs, 5..8 likely). */
 const pictureSigma = 5;
 
+/**
+ * Engines differ in the last bit of exp, log and powers (two versions of one engine do). Millionths of a ΔE are far below any
+ * reading and above that noise, so the Plan says the same to the last digit everywhere.
+ */
+function settleLab(lab: Lab): Lab {
+  return [settle(lab[0]), settle(lab[1]), settle(lab[2])];
+}
+
+const settle = (value: number): number => Math.round(value * 1e6) / 1e6;
+
 export function swatchOf(R: Spectrum): Swatch {
   const xyz = xyzFromSpectrum(R);
   const { hex, inGamut } = srgbFromXyz(xyz);
-  return { lab: labFromXyz(xyz), srgb: hex, inGamut };
+  return { lab: settleLab(labFromXyz(xyz)), srgb: hex, inGamut };
 }
 
 /** One ink alone on a paper. */
 export function inkSwatch(ink: Ink, paper: Spectrum, found: FoundInks): Swatch {
   return swatchOf(stackReflectance(paper, [filmOf(ink)], found.surface));
+}
+
+/** Colours of all overlaps on one paper, first-down layer in bit 0: as learned from proofs where there are any, as measured where they were read. */
+export function coloursOn(paper: JobPaper, job: Pick<Job, 'proofReadings'>, found: FoundInks, layers: readonly PrintedLayer[], learned: LearnedPaper | null):
+  { readonly colours: OverlapColours; readonly measured: ReadonlyMap<number, number> } | null {
+  const spectrum = found.papers.get(paper.id);
+  if (!spectrum) return null;
+  const colours = overlapColours(overlapSpectra(spectrum, layers.map((l) => l.film), found.surface));
+  if (learned) for (let row = 1; row < 1 << layers.length; row++) showAs(colours, row, learned.foresee(layersOf(row, layers)));
+  return { colours, measured: applyReadings(paper, job, layers, colours) };
+}
+
+/** Ids of an overlap's layers, first down first. */
+export function layersOf(row: number, layers: readonly PrintedLayer[]): string[] {
+  return layers.filter((_, i) => row & (1 << i)).map((l) => l.id);
+}
+
+export function codeOf(row: number, layers: readonly PrintedLayer[]): number {
+  return layers.reduce((code, l, i) => (row & (1 << i) ? code | (1 << l.bit) : code), 0);
+}
+
+export function colourOf(colours: OverlapColours, row: number): Swatch {
+  return {
+    lab: settleLab([colours.lab[row * 3], colours.lab[row * 3 + 1], colours.lab[row * 3 + 2]]),
+    srgb: `#${[0, 1, 2].map((c) => colours.rgb[row * 3 + c].toString(16).padStart(2, '0')).join('')}`,
+    inGamut: colours.inGamut[row] === 1,
+  };
 }
 
 /**
@@ -42,13 +79,11 @@ export function planPaper(
   ground: OverPicture['ground'] | null, learned: LearnedPaper | null,
 ): PlannedPaper | null {
   const spectrum = found.papers.get(paper.id);
-  if (!spectrum) return null;
+  const coloured = coloursOn(paper, job, found, layers, learned);
+  if (!spectrum || !coloured) return null;
+  const { colours, measured } = coloured;
   const bits = layers.map((l) => l.bit);
   const rows = 1 << layers.length;
-  const idsOf = (row: number): string[] => layers.filter((_, i) => row & (1 << i)).map((l) => l.id);
-  const colours = overlapColours(overlapSpectra(spectrum, layers.map((l) => l.film), found.surface));
-  if (learned) for (let row = 1; row < rows; row++) showAs(colours, row, learned.foresee(idsOf(row)));
-  const measured = applyReadings(paper, job, layers, colours);
   const areas = new Float64Array(rows);
   for (let code = 0; code < 256; code++) areas[overlapIndex(code, bits)] += areasMm2[code];
 
@@ -60,11 +95,9 @@ export function planPaper(
   for (let row = 0; row < rows; row++) {
     if (areas[row] === 0 && row !== 0) continue;
     overlaps.push({
-      code: layers.reduce((code, l, i) => (row & (1 << i) ? code | (1 << l.bit) : code), 0),
-      layers: idsOf(row),
-      lab: [colours.lab[row * 3], colours.lab[row * 3 + 1], colours.lab[row * 3 + 2]],
-      srgb: `#${[0, 1, 2].map((c) => colours.rgb[row * 3 + c].toString(16).padStart(2, '0')).join('')}`,
-      inGamut: colours.inGamut[row] === 1,
+      ...colourOf(colours, row),
+      code: codeOf(row, layers),
+      layers: layersOf(row, layers),
       band: tenth(measured.get(row) ?? Math.hypot(foresight.usual[row], ground && row > 0 ? pictureSigma : 0)),
       areaMm2: areas[row],
       measured: measured.has(row),

@@ -98,11 +98,8 @@ export interface StencilTask {
   readonly material: Material;
 }
 
-/**
- * All stencils of a job: by shortest bridges first; where there are bridges, again by what they cost in the print.
- * @param hold leaves bridges where they lay last, though colours have changed (a slider is being dragged)
- */
-export function makeStencils(job: Pick<Job, 'image' | 'stencilMarginMm'>, tasks: readonly StencilTask[], colours: readonly CodeColours[], memory: Memory, hold = false): Map<string, MadeStencil> {
+/** All stencils of a job: by shortest bridges first; where there are bridges, again by what they cost in the print. */
+export function makeStencils(job: Pick<Job, 'image' | 'stencilMarginMm'>, tasks: readonly StencilTask[], colours: readonly CodeColours[], memory: Memory): Map<string, MadeStencil> {
   const geometry = { image: job.image, stencilMarginMm: job.stencilMarginMm };
   const made = new Map<string, MadeStencil>();
   const reads = ({ layer, cut, material }: StencilTask): unknown[] =>
@@ -116,18 +113,12 @@ export function makeStencils(job: Pick<Job, 'image' | 'stencilMarginMm'>, tasks:
       made.set(layer.id, plain);
       continue;
     }
-    const lies = memory.part(`stencil lies ${layer.id}`, reads(task), (): { last: MadeStencil | null } => ({ last: null }));
-    if (hold && lies.last) {
-      made.set(layer.id, lies.last);
-      continue;
-    }
     ideal ??= memory.part('ideal codes', [geometry, tasks.flatMap((t) => [t.layer.id, t.bit, t.layer.side, t.cut])],
       () => idealCodes(job.image, tasks.map((t) => ({ bit: t.bit, prints: idealPrints(t.cut, t.layer.side, job.image) }))));
     const codes = ideal;
     const table = costTable(bit, colours);
-    lies.last = memory.part(`stencil by cost ${layer.id}`, [...reads(task), codes, [...table]],
-      () => stencilOf(geometry, layer, cut, material, costRaster(codes, table)));
-    made.set(layer.id, lies.last);
+    made.set(layer.id, memory.part(`stencil by cost ${layer.id}`, [...reads(task), codes, [...table]],
+      () => stencilOf(geometry, layer, cut, material, costRaster(codes, table))));
   }
   return made;
 }

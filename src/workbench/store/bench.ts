@@ -1,4 +1,4 @@
-import { batch, computed, signal, type ReadonlySignal } from '@preact/signals';
+import { batch, computed, effect, signal, type ReadonlySignal } from '@preact/signals';
 import type { Job } from '../../core/job/index.ts';
 import type { Problem } from '../../core/problem.ts';
 import { sayStep, step, words, type Step } from '../words/index.ts';
@@ -61,7 +61,13 @@ export function createBench(client: WorkerClient): Bench {
 
   const now = computed(() => history.value?.now.state ?? null);
   const wanted = computed(() => now.value && { job: withTrials(now.value.job, trials.value), attachments: now.value.attachments });
-  const planning = keepPlanned(client, wanted);
+  const inSight = signal<string | null>(null);
+  const planning = keepPlanned(client, wanted, inSight);
+  const paper = computed(() => {
+    const papers = planning.plan.value?.papers ?? [];
+    return papers.find((p) => p.id === chosenPaper.value) ?? papers[0] ?? null;
+  });
+  effect(() => { inSight.value = paper.value?.id ?? null; });
   const noFiles: Attachments = new Map();
 
   const goTo = (next: History<OpenedJob>, said: string): void => {
@@ -75,10 +81,7 @@ export function createBench(client: WorkerClient): Bench {
     plan: planning.plan,
     working: planning.working,
     failure: planning.failure,
-    paper: computed(() => {
-      const papers = planning.plan.value?.papers ?? [];
-      return papers.find((p) => p.id === chosenPaper.value) ?? papers[0] ?? null;
-    }),
+    paper,
     choosePaper(id) { chosenPaper.value = id; },
     trials,
     tryInk(layerId, inkId) {

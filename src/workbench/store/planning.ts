@@ -5,6 +5,9 @@ import { createUnpacker } from '../worker/parcel.ts';
 import type { WorkerClient } from '../worker/client.ts';
 import type { Attachments, ShownPlan } from '../worker/protocol.ts';
 
+/** A pause of the hand after which the whole Plan is made. */
+const restMs = 250;
+
 export interface Planning {
   /** The newest Plan, or the one before it while a new one is being worked out. */
   readonly plan: ReadonlySignal<ShownPlan | null>;
@@ -18,7 +21,8 @@ export interface Planning {
  * Keeps the Plan in step with the job. One question at a time is under way; when the job changes meanwhile only the newest
  * is asked for next, so a slider never builds up a queue.
  */
-export function keepPlanned(client: WorkerClient, wanted: ReadonlySignal<{ readonly job: Job; readonly attachments: Attachments } | null>): Planning {
+export function keepPlanned(client: WorkerClient, wanted: ReadonlySignal<{ readonly job: Job; readonly attachments: Attachments } | null>,
+  inSight: ReadonlySignal<string | null>): Planning {
   const plan = signal<ShownPlan | null>(null);
   const working = signal(false);
   const failure = signal<string | null>(null);
@@ -33,6 +37,33 @@ export function keepPlanned(client: WorkerClient, wanted: ReadonlySignal<{ reado
     done = null;
   });
 
+  /** Colours of the paper in sight, at once. False when the change asks for more than that. */
+  async function recolour(job: Job): Promise<boolean> {
+    const shown = plan.peek();
+    const paperId = inSight.peek();
+    if (!shown || paperId === null) return false;
+    const quick = await client.ask('recolour', { job, paperId });
+    if (!quick) return false;
+    plan.value = {
+      ...shown,
+      layers: quick.layers.map((layer) => ({ ...shown.layers.find((l) => l.id === layer.id)!, ...layer })),
+      papers: shown.papers.map((paper) => (paper.id === paperId ? quick.paper : paper)),
+    };
+    return true;
+  }
+
+  /** Until the job changes again, or the hand has rested. */
+  const rest = (): Promise<void> => new Promise((resolve) => {
+    const before = wanted.peek();
+    const timer = setTimeout(end, restMs);
+    const stop = wanted.subscribe((now) => { if (now !== before) end(); });
+    function end(): void {
+      clearTimeout(timer);
+      queueMicrotask(() => stop());
+      resolve();
+    }
+  });
+
   async function run(): Promise<void> {
     working.value = true;
     let tries = 0;
@@ -44,6 +75,11 @@ export function keepPlanned(client: WorkerClient, wanted: ReadonlySignal<{ reado
         continue;
       }
       try {
+        if (now.attachments === there && await recolour(now.job)) {
+          // While changes keep coming the colours are enough; the whole Plan is made when the hand rests.
+          await rest();
+          if (wanted.peek() !== now) continue;
+        }
         const news = now.attachments === there ? { job: now.job } : { job: now.job, attachments: now.attachments };
         there = now.attachments;
         const parcel = await client.ask('plan', news);

@@ -1,0 +1,52 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { prepareDrawings } from '../form/index.ts';
+import { readJob, type Job, type JobBundle } from '../job/index.ts';
+import { createPlanner, type Planner } from '../plan.ts';
+
+let bundle: JobBundle;
+let planner: Planner;
+/** Makes whole Plans only. */
+let other: Planner;
+beforeAll(async () => {
+  await prepareDrawings(readFileSync(new URL('../../../node_modules/@resvg/resvg-wasm/index_bg.wasm', import.meta.url)));
+  const folder = new URL('../../../examples/tide-pool/', import.meta.url);
+  bundle = readJob(new Map(readdirSync(folder).map((name) => [name, new Uint8Array(readFileSync(new URL(name, folder)))])));
+  planner = createPlanner();
+  other = createPlanner();
+  planner.plan(bundle);
+});
+
+const changed = (change: (job: Job) => Partial<Job>): Job => ({ ...bundle.job, ...change(bundle.job) });
+
+describe('colours while the hand moves', () => {
+  const moves: Record<string, (job: Job) => Partial<Job>> = {
+    'another strength': (job) => ({ layers: job.layers.map((l) => (l.id === 'kelp' ? { ...l, strength: 0.4 } : l)) }),
+    'the laydown turned round': (job) => ({ layers: job.layers.toReversed() }),
+    'an open run tried in an ink': (job) => ({ layers: job.layers.map((l) => (l.ink === null ? { ...l, ink: 'slate' } : l)) }),
+    'a run left open': (job) => ({ layers: job.layers.map((l) => (l.id === 'water' ? { ...l, ink: null } : l)) }),
+  };
+  for (const [what, move] of Object.entries(moves)) {
+    test(`${what}: quick colours are the Plan’s own, to the last digit`, () => {
+      planner.plan(bundle);
+      const job = changed(move);
+      const quick = planner.recolour(job, 'warm-fibre')!;
+      const whole = other.plan({ ...bundle, job });
+      const paper = whole.papers.find((p) => p.id === 'warm-fibre')!;
+      expect(quick.paper.palette).toEqual(paper.palette);
+      expect(quick.paper.progressive).toEqual(paper.progressive);
+      expect(quick.layers.map((l) => [l.id, l.run, l.inkId, l.swatch])).toEqual(whole.layers.map((l) => [l.id, l.run, l.inkId, l.swatch]));
+      const labs = new Map(paper.overlaps.map((o) => [o.code, o.lab]));
+      const shared = quick.paper.overlaps.filter((o) => labs.has(o.code));
+      expect(shared.length).toBeGreaterThan(5);
+      for (const overlap of shared) expect(overlap.lab).toEqual(labs.get(overlap.code));
+    });
+  }
+
+  test('what needs a new stencil, or lies over an earlier print, is left to the whole Plan', () => {
+    planner.plan(bundle);
+    expect(planner.recolour(changed((job) => ({ layers: job.layers.slice(1) })), 'smooth-white')).toBeNull();
+    expect(planner.recolour(changed((job) => ({ cuts: job.cuts.map((c) => ({ ...c, parts: c.parts.map((p) => ({ ...p, xMm: p.xMm + 1 })) })) })), 'smooth-white')).toBeNull();
+    expect(planner.recolour(bundle.job, 'no-such-paper')).toBeNull();
+  });
+});

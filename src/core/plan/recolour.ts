@@ -1,0 +1,56 @@
+import { codeAreas, overlapIndex, paletteOf } from '../print/index.ts';
+import { filmOf } from '../ink/index.ts';
+import type { Job, JobLayer } from '../job/index.ts';
+import { findInks } from './inks.ts';
+import { learnOnPaper } from './learning.ts';
+import { potOfLayer } from './let-down.ts';
+import type { Memory } from './memory.ts';
+import { codeOf, colourOf, coloursOn, layersOf, inkSwatch, type PrintedLayer } from './papers.ts';
+import type { Plan, PlannedLayer, PlannedOverlap, PlannedPaper } from './types.ts';
+
+/** What a change of inks, strengths or order does to the proof, before the whole Plan is made. */
+export interface Recoloured {
+  readonly layers: readonly PlannedLayer[];
+  readonly paper: PlannedPaper;
+}
+
+/** All of a job that a new colour or order leaves as it is. */
+function shapeOf(job: Job): string {
+  const layers = job.layers.map((layer): JobLayer => ({ ...layer, ink: null, strength: 1, base: undefined, note: undefined }));
+  return JSON.stringify({ ...job, inks: [], proofReadings: [], wanted: [], title: '', layers: layers.sort((a, b) => (a.id < b.id ? -1 : 1)) });
+}
+
+/** See `Planner.recolour`. The same functions as the Plan's own make the colours, so they are the Plan's to the last digit. */
+export function recolour(last: Plan, job: Job, paperId: string, memory: Memory): Recoloured | null {
+  const at = job.papers.findIndex((p) => p.id === paperId);
+  const before = last.papers.find((p) => p.id === paperId);
+  if (at < 0 || !before || before.overPicture || shapeOf(job) !== shapeOf(last.job)) return null;
+  const { wetMicrons } = last.press.deposit;
+  const found = memory.part('inks', [job.inks, job.papers.map((p) => [p.id, p.reading]), wetMicrons], () => findInks(job, wetMicrons), 8);
+  const first = job.papers.map((p) => found.papers.get(p.id)).find((s) => s !== undefined);
+  const planned = job.layers.flatMap((layer) => {
+    const known = last.layers.find((l) => l.id === layer.id);
+    return known ? [{ layer, known, pot: potOfLayer(layer, found) }] : [];
+  });
+  const printed = planned.flatMap(({ layer, known, pot }): PrintedLayer[] =>
+    (pot ? [{ id: layer.id, bit: known.bit, pot, film: filmOf(pot), sigma: found.inkSigmas.get(layer.ink ?? '') ?? 1 }] : []));
+  const learned = job.proofReadings.length === 0 ? null : learnOnPaper(job, planned.map((p) => p.layer), found, wetMicrons, paperId);
+  const coloured = coloursOn(job.papers[at], job, found, printed, learned);
+  if (!coloured) return null;
+
+  const { colours, measured } = coloured;
+  const bits = printed.map((l) => l.bit);
+  const areas = new Float64Array(1 << printed.length);
+  memory.part('areas', [last.codes], () => codeAreas(last.codes)).forEach((area, code) => { areas[overlapIndex(code, bits)] += area; });
+  const widest = Math.max(...before.overlaps.map((o) => o.band));
+  const overlaps = Array.from(areas, (areaMm2, row): PlannedOverlap => {
+    const code = codeOf(row, printed);
+    return { ...colourOf(colours, row), code, layers: layersOf(row, printed), areaMm2, measured: measured.has(row), band: before.overlaps.find((o) => o.code === code)?.band ?? widest };
+  }).filter((o, row) => row === 0 || o.areaMm2 > 0);
+  return {
+    layers: planned.map(({ layer, known, pot }, i) => ({
+      ...known, name: layer.name, run: i + 1, inkId: layer.ink, strength: layer.strength, swatch: pot && first ? inkSwatch(pot, first, found) : null,
+    })),
+    paper: { ...before, overlaps, palette: paletteOf(colours.rgb, bits), progressive: printed.map((_, i) => paletteOf(colours.rgb, bits, i + 1)) },
+  };
+}
