@@ -22,7 +22,7 @@ export function curveOf(levels: readonly Level[], rules: MaskRules, finest: numb
   });
 }
 
-/** The price at which so many metres are cut: between the points of a curve by logarithms, beyond its ends by its last slope. */
+/** The price at which so many metres are cut: between the points of a curve by logarithms, beyond its ends by its last slope, but not far. */
 export function priceFor(metres: number, curve: readonly CurvePoint[]): number {
   const points = curve.filter((p) => p.metres > 0).map((p) => [Math.log(p.metres), Math.log(p.priceMm)] as const);
   if (points.length === 0) return priceLadder[0];
@@ -32,5 +32,5 @@ export function priceFor(metres: number, curve: readonly CurvePoint[]): number {
   while (i + 2 < points.length && points[i + 1][0] > wanted) i++;
   const [x0, y0] = points[i], [x1, y1] = points[i + 1];
   const slope = Math.abs(x1 - x0) < 1e-9 ? 0 : (y1 - y0) / (x1 - x0);
-  return Math.exp(Math.max(Math.log(0.02), Math.min(Math.log(400), y0 + slope * (wanted - x0))));
+  return Math.exp(Math.max(Math.log(0.02), Math.min(Math.log(3 * priceLadder[priceLadder.length - 1]), y0 + slope * (wanted - x0))));
 }

@@ -155,7 +155,7 @@ export function solveMasks(levels: readonly Level[], rules: MaskRules, finest = 
     codes = codes ? doubled(codes, levels[at + 1], level) : freeCodes(field, level.fixedCodes);
     codes = withFixed(codes, level, rules.frozen ?? 0);
     // Wide moves pay where the raster is coarse; finer levels only follow.
-    settle(field, codes, rules.priceMm > 0 ? (first ? [3, 1.5] : codes.length < 60_000 ? [1.2] : []) : []);
+    settle(field, codes, rules.priceMm > 0 ? (first ? [6, 3, 1.5] : codes.length < 60_000 ? [1.2] : []) : []);
   }
   return codes!;
 }

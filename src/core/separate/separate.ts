@@ -96,7 +96,7 @@ async function finished(request: SeparateRequest, work: Work, few: FewTargets, f
     makeCuttable(fieldOf(work.levels[0], rulesOf(work, chosen.found.overlapLab, priceMm)), codes, rules, request.cutPairs ?? false);
     cut = await cutLayers(request, work, { ...chosen, codes }, task);
     const over = stoppedEarly ? 1 : overBudget(request, cut);
-    if (over <= 1.03 || turn === 4 || priceMm > 200) break;
+    if (over <= 1.03 || turn === 6 || priceMm > 3000) break;
     // A dearer knife means shorter outlines, fewer parts and less time; outlines give way slowly, hence the power.
     priceMm *= Math.max(1.6, Math.min(8, over ** 4));
     chosen = judged(work, chosen.found, priceMm, sigmaMm, 0);
