@@ -1,3 +1,4 @@
+import { formStation } from './forms/index.ts';
 import { laydownStation } from './laydown/index.ts';
 import { overlapStation } from './overlaps/index.ts';
 import { pressPageStation } from './press-page/index.ts';
@@ -5,6 +6,7 @@ import type { Station } from './station.ts';
 
 /** Stations in the order of the work, left to right: one line each. */
 export const stations: readonly Station[] = [
+  formStation,
   laydownStation,
   overlapStation,
   pressPageStation,

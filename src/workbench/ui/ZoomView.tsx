@@ -23,11 +23,13 @@ interface Props {
   readonly label: string;
   /** A point (mm) to bring to the middle whenever it changes. */
   readonly lookAt?: readonly [number, number] | null;
+  /** HTML laid below the drawing, in pixels from its top left corner. */
+  readonly below?: (pxPerMm: number) => ComponentChildren;
   readonly children: (pxPerMm: number) => ComponentChildren;
 }
 
 /** A drawing in millimetres that can be looked at from near and far; it scrolls, so touch, wheel and keys move it as any page. */
-export function ZoomView({ box, zoom, shown, label, lookAt, children }: Props) {
+export function ZoomView({ box, zoom, shown, label, lookAt, below, children }: Props) {
   const frame = useRef<HTMLDivElement>(null);
   const [[width, height], setSize] = useState<readonly [number, number]>([0, 0]);
   const widthMm = box.maxX - box.minX, heightMm = box.maxY - box.minY;
@@ -78,10 +80,13 @@ export function ZoomView({ box, zoom, shown, label, lookAt, children }: Props) {
   return (
     <div class={`zoom-view${wish === 'fit' ? ' zoom-fit' : ''}`} ref={frame} tabIndex={0} role="region" aria-label={label}>
       {width > 0 && (
-        <svg class="zoom-drawing" width={widthMm * pxPerMm} height={heightMm * pxPerMm} viewBox={`${box.minX} ${box.minY} ${widthMm} ${heightMm}`}
-          role="group" aria-label={label}>
-          {children(pxPerMm)}
-        </svg>
+        <div class="zoom-ground" style={{ width: `${widthMm * pxPerMm}px`, height: `${heightMm * pxPerMm}px` }}>
+          {below?.(pxPerMm)}
+          <svg class="zoom-drawing" width={widthMm * pxPerMm} height={heightMm * pxPerMm} viewBox={`${box.minX} ${box.minY} ${widthMm} ${heightMm}`}
+            role="group" aria-label={label}>
+            {children(pxPerMm)}
+          </svg>
+        </div>
       )}
     </div>
   );

@@ -1,0 +1,16 @@
+import { words } from '../../words/index.ts';
+import type { Station } from '../station.ts';
+import { FormsView } from './FormsView.tsx';
+
+export const formStation: Station = {
+  id: 'forms',
+  title: () => words().forms.title,
+  state(bench) {
+    const w = words().forms;
+    const job = bench.job.value;
+    const cuts = job?.cuts ?? [];
+    const idle = cuts.filter((cut) => !job?.layers.some((l) => l.cut === cut.id));
+    return { knows: w.knows(job?.forms.length ?? 0, cuts.length), needs: cuts.length === 0 ? w.needsForm : idle.length > 0 ? w.needsLayer(idle.map((c) => c.name)) : null };
+  },
+  View: FormsView,
+};
