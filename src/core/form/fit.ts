@@ -1,5 +1,7 @@
 import fitCurve from 'fit-curve';
+import { tidy } from './polygons.ts';
 import type { Region } from './region.ts';
+import { flattenPath, identity } from './svg/path.ts';
 
 /** One step of a closed outline: where it starts, a straight line to a point, or a cubic curve (two handles, its end). */
 export interface Segment {
@@ -46,6 +48,12 @@ export function flattenOutline(outlines: readonly (readonly Segment[])[], flatne
     return Float64Array.from(out);
   });
   return { rings: rings.filter((ring) => ring.length >= 6) };
+}
+
+/** The `d` of a path as written by `pathData` (absolute M, L, C, Z) as a region again: what a cutter will follow. */
+export function readPathData(text: string, flatnessMm = 0.01): Region {
+  const rings = flattenPath(text, identity, flatnessMm).map((sub) => Float64Array.from(sub.points));
+  return tidy(rings, 'even-odd');
 }
 
 function mm(value: number): string {

@@ -1,0 +1,43 @@
+// npm run corpus [-- EVERY]: every drawing of two whole icon packages becomes a form and both its stencils. Prints how many
+// worked, how many were refused with which message, the slowest; fails on a crash, on more than 5 s, or on a certificate
+// that a flood fill of the written outline contradicts.
+import { readdirSync, readFileSync } from 'node:fs';
+import { judgeDrawing } from '../test/corpus.ts';
+import { prepareDrawings } from '../src/core/form/index.ts';
+
+await prepareDrawings(readFileSync('node_modules/@resvg/resvg-wasm/index_bg.wasm'));
+const every = Math.max(1, Number(process.argv[2] ?? 1) || 1);
+const refused = new Map<string, number>();
+let worked = 0, whole = 0, mended = 0, tried = 0, failures = 0;
+const slow: { name: string; ms: number }[] = [];
+for (const folder of ['node_modules/bootstrap-icons/icons/', 'node_modules/lucide-static/icons/']) {
+  for (const name of readdirSync(folder).filter((file) => file.endsWith('.svg')).filter((_, i) => i % every === 0)) {
+    tried++;
+    const start = performance.now();
+    try {
+      const found = judgeDrawing(readFileSync(folder + name, 'utf8'), name);
+      if (found.refused) refused.set(found.refused, (refused.get(found.refused) ?? 0) + 1);
+      else worked++;
+      whole += found.whole;
+      mended += found.mended;
+      if (found.lie) {
+        failures++;
+        console.error(`FALSE CERTIFICATE ${name}: ${found.lie}`);
+      }
+    } catch (error) {
+      failures++;
+      console.error(`CRASH ${name}: ${String(error)}`);
+    }
+    const ms = performance.now() - start;
+    slow.push({ name, ms });
+    if (ms > 5000) {
+      failures++;
+      console.error(`HANG ${name}: ${(ms / 1000).toFixed(1)} s`);
+    }
+  }
+}
+slow.sort((a, b) => b.ms - a.ms);
+console.log(`${tried} drawings: ${worked} worked, ${tried - worked} refused or not held; ${whole} of ${2 * tried} stencils hold, ${mended} of them after mending`);
+for (const [message, count] of [...refused].sort((a, b) => b[1] - a[1])) console.log(`  ${String(count).padStart(5)}  ${message}`);
+console.log(`slowest: ${slow.slice(0, 5).map((s) => `${s.name} ${s.ms.toFixed(0)} ms`).join(', ')}; median ${slow[slow.length >> 1].ms.toFixed(0)} ms`);
+process.exit(failures ? 1 : 0);

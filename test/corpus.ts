@@ -1,0 +1,75 @@
+import { boxRegion, parts, pathData, place, rasterize, readPathData, readSvg, regionBox, tidy, toTrueSize } from '../src/core/form/index.ts';
+import { ProblemError } from '../src/core/problem.ts';
+import { certifyWritten, defaultMaterials, makeStencil } from '../src/core/stencil/index.ts';
+
+const aperture = { minX: 0, minY: 0, maxX: 100, maxY: 100 };
+const sheet = { minX: -20, minY: -20, maxX: 120, maxY: 120 };
+const material = defaultMaterials[3];
+
+export interface DrawingJudged {
+  /** Code of the refusal; of the reading or of a stencil that doesn't hold. */
+  readonly refused?: string;
+  /** How many of its two stencils hold, as written. */
+  readonly whole: number;
+  readonly mended: number;
+  /** A certificate that the written outline contradicts. */
+  readonly lie?: string;
+}
+
+/** A drawing, 80 mm large, as window and as piece: certificates of what is written, held against a flood fill. */
+export function judgeDrawing(text: string, name: string): DrawingJudged {
+  let refused: string | undefined, lie: string | undefined;
+  let whole = 0, mended = 0;
+  try {
+    const shape = place(toTrueSize(readSvg(text, name).region, { widthMm: 80, heightMm: 80 }), [{ xMm: 50, yMm: 50, angleDeg: 0, scale: 1, mirror: false }]);
+    for (const side of ['window', 'piece'] as const) {
+      const made = makeStencil({ shape, side, aperture, sheet, material, islands: 'bridge' });
+      const error = made.problems.find((p) => p.severity === 'error');
+      const d = pathData(made.cutLines);
+      const written = certifyWritten(d, made, material);
+      if (error) refused = `${side}: ${error.code}`;
+      else if (!written.holds) refused = `${side}: not as written (${written.faults[0].kind})`;
+      if (!written.holds || error) continue;
+      whole++;
+      if (made.problems.some((p) => p.code === 'stencil-strengthened' || p.code === 'stencil-widened')) mended++;
+      const pieces = floodPieces(d);
+      if (pieces !== 1) lie = `${side}: certified, but the written outline falls into ${pieces} pieces`;
+    }
+  } catch (error) {
+    if (!(error instanceof ProblemError)) throw error;
+    refused = error.problems[0].code;
+  }
+  return { refused, whole, mended, lie };
+}
+
+/**
+ * Pieces of paper in the written outline: by the polygon library, and by plain flood fill on a finer raster of its own,
+ * which leaves out specks under 0.2 mm² (the tip of a long point breaks up into single pixels).
+ */
+function floodPieces(d: string): number {
+  const paper = tidy([...boxRegion(sheet).rings, ...readPathData(d, 0.003).rings], 'even-odd');
+  const box = regionBox(paper);
+  const step = 0.2, width = Math.round((box.maxX - box.minX) / step), height = Math.round((box.maxY - box.minY) / step);
+  const mask = rasterize(paper, { originXMm: box.minX, originYMm: box.minY, mmPerPx: step, width, height });
+  let count = 0;
+  const speckPx = 0.2 / step / step;
+  const stack: number[] = [];
+  for (let start = 0; start < mask.length; start++) {
+    if (mask[start] !== 1) continue;
+    let size = 0;
+    stack.push(start);
+    mask[start] = 2;
+    for (let p = stack.pop(); p !== undefined; p = stack.pop()) {
+      const x = p % width;
+      size++;
+      for (const q of [x > 0 ? p - 1 : -1, x < width - 1 ? p + 1 : -1, p - width, p + width]) {
+        if (q >= 0 && q < mask.length && mask[q] === 1) {
+          mask[q] = 2;
+          stack.push(q);
+        }
+      }
+    }
+    if (size >= speckPx) count++;
+  }
+  return Math.max(count, parts(paper).length);
+}
