@@ -64,7 +64,7 @@ function factsPage(setting: Setting, layer: PlannedLayer): void {
   const frame = startPage(setting, { step: 2, title: `Cut: ${layer.name}`, side: sideInWords(layer), runs: [layer.run] });
   const { page, top } = frame;
   const picture = column(frame, 0, 4), words = column(frame, 4, 2);
-  const size = placingMap(setting, layer, frame, picture.x, top, picture.width, 142);
+  const size = placingMap(setting, layer, frame, picture.x, top, picture.width, Math.min(142, Math.max(30, frame.bottom - top - 104)));
 
   const material = materialOf(plan, layer);
   const cut = plan.cuts.find((c) => c.id === layer.cutId);
@@ -81,7 +81,7 @@ function factsPage(setting: Setting, layer: PlannedLayer): void {
   page.para(words.x, y, words.width, certificate.holds ? 'Proven: the sheet holds together and nothing is too narrow for the knife.'
     : `Not proven: ${plural(certificate.faults.length, 'weak place')}, ringed on the picture.`, { ...type.small, weight: 'semibold' });
 
-  y = Math.max(top + size + 8, top + 116);
+  y = top + size + 8;
   const left = column(frame, 0, 4);
   y = steps(page, left.x, y, left.width, [
     'Lay the true-size sheets on the material, printed side up. Cut through both.',
@@ -92,7 +92,7 @@ function factsPage(setting: Setting, layer: PlannedLayer): void {
   const below = caution(page, left.x, y + 2, left.width, cautions.find((c) => c.id === 'blades')?.text ?? 'Cut away from the hand; cap the knife.');
   sideDiagram(page, words.x, Math.min(y + 20, frame.bottom - 62), words.width, inkName(plan, layer));
   const tiling = tilingOf(setting, drawnExtent(plan.job.image, sheet));
-  if (tiling.tiles.length > 1) joinNote(setting, frame, layer, below + 4);
+  if (tiling.tiles.length > 1) joinNote(setting, frame, layer, Math.min(below + 4, frame.bottom - 31));
 }
 
 /** The whole stencil small: pieces numbered, faults ringed, marks where they stand. */
@@ -144,7 +144,7 @@ function sideDiagram(page: Page, x: number, y: number, widthMm: number, ink: str
   const mesh = y + 21, gap = mesh + 2.2, paper = mesh + 12;
   // The blade leans towards the hand; ink lies before it.
   page.line(x + w * 0.42, mesh - 13, x + w * 0.5, mesh - 0.8, 1.6);
-  page.text(x + w * 0.55, mesh - 8, ink, { size: 8 });
+  page.fit(x + w * 0.55, mesh - 8, w * 0.45, ink, { size: 8 }, 6);
   for (let i = 0; i <= w / 2.4; i++) page.circle(x + i * 2.4, mesh, 0.45, { fill: '#000000' });
   page.rect(x, gap, w * 0.3, 1.5, { fill: '#ffffff', stroke: '#000000', lineMm: 0.3 });
   page.rect(x + w * 0.66, gap, w * 0.34, 1.5, { fill: '#ffffff', stroke: '#000000', lineMm: 0.3 });

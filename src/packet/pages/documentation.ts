@@ -11,8 +11,9 @@ import { inkLine, materialOf, plural } from './words.ts';
 export function documentationPage(setting: Setting): void {
   const { plan, date } = setting;
   const { job } = plan;
-  const frame = startPage(setting, { step: 6, title: 'About this print', side: 'to keep with the edition' });
-  const { page, left, width } = frame;
+  let frame = startPage(setting, { step: 6, title: 'About this print', side: 'to keep with the edition' });
+  let { page } = frame;
+  const { left, width } = frame;
   const paper = plan.papers[0];
   const pictureMm = 46;
   const picture = paper ? drawProof(setting, page, paper, plan.layers.length, frame.right - pictureMm, frame.top, pictureMm, 64) : { widthMm: 0, heightMm: 0 };
@@ -51,6 +52,11 @@ export function documentationPage(setting: Setting): void {
     y += 5;
   }
   y += 9;
+  if (y > frame.bottom - 78) {
+    frame = startPage(setting, { step: 6, title: 'About this print', side: 'continued' });
+    ({ page } = frame);
+    y = frame.top + 3;
+  }
   page.text(left, y, 'Stated by the artist', type.head);
   y += 3.5;
   const statements = ['All sheets are signed by the artist’s own hand.', 'Stencils: kept / cancelled / destroyed / worn out (strike out what does not apply).', 'No other edition of this image exists. If one does: how many, when, how it differs.', 'Proofs outside the edition are counted above.', 'Printed in the artist’s lifetime, by the artist or under the artist’s eyes.'];

@@ -44,18 +44,19 @@ function stepsPage(setting: Setting): void {
   let y = page.para(left, frame.top, width, handout.intro, type.body) + 4;
   const runs = handout.steps.filter((s) => s.picture.kind === 'after').map((s) => s.number);
   for (const step of handout.steps) {
-    if (runs.includes(step.number)) {
-      if (step.number !== runs[0]) continue;
+    // A step with its cautions stays together.
+    const printing = runs.includes(step.number);
+    if (printing && step.number !== runs[0]) continue;
+    if (y + (printing ? 14 : 24 + step.cautions.length * 11) > frame.bottom) {
+      frame = begin();
+      ({ page } = frame);
+      y = frame.top;
+    }
+    if (printing) {
       page.line(left, y, left + width, y, 0.2);
       page.fit(left + 14, y + 6, width - 14, runs.length > 1 ? `Steps ${runs[0]} to ${runs[runs.length - 1]}: print run by run (next pages)` : 'Print (next page)', type.strong);
       y += 11;
       continue;
-    }
-    // A step with its cautions stays together.
-    if (y + 16 + step.cautions.length * 9 > frame.bottom) {
-      frame = begin();
-      ({ page } = frame);
-      y = frame.top;
     }
     page.line(left, y, left + width, y, 0.2);
     page.text(left, y + 8.2, String(step.number), type.large);

@@ -45,9 +45,11 @@ function heading(setting: Setting, frame: Frame, paper: PlannedPaper): number {
     page.fit(x + 16, top + 8 + stackHigh - (i + 0.5) * (stackHigh / n) + 1.2, names, `${layer.run}  ${layer.name}${layer.inkId === null ? ' (open)' : ''}`, { size: Math.min(9.5, (stackHigh / n) * 2.2) });
   });
   const note = { size: 8, leading: 1.3 };
-  const nx = x + 16 + names + 4;
+  // Beside the key where there is room, else under picture and key.
+  const beside = left + width - (x + 16 + names + 4) >= 38;
+  const [nx, ny] = beside ? [x + 16 + names + 4, top + 8] : [left, top + Math.max(size.heightMm, stackHigh + 8) + 3];
   const w = left + width - nx;
-  const y = page.para(nx, top + 8, w, 'Bars: which inks lie there, first run at the bottom. Share of the image. Lab (D50). Last line: how far the print may be off, ΔE00.', note);
+  const y = page.para(nx, ny, w, 'Bars: which inks lie there, first run at the bottom. Share of the image. Lab (D50). Last line: how far the print may be off, ΔE00.', note);
   const ground = paper.overPicture ? ' Colours are those on the unprinted parts of the sheet.' : '';
   const end = page.para(nx, y + 1.5, w, `${paper.bandNote}${ground}`, note);
   return Math.max(top + size.heightMm, end) + 6;

@@ -26,7 +26,7 @@ function pressCard(setting: Setting, layer: PlannedLayer): void {
   const facts = [`wet film about ${sayFilm(layer.wetMicrons, units, units === 'mm' ? 0 : 1)}`, `gap ${lengthIn(setting, plan.press.gapMm)}`, ...(material ? [`${material.name.toLowerCase()} ${sideInWords(layer)}`] : [])];
   page.fit(words, top + 18, right - words, sentence(facts.join(', ')), type.body, 8);
 
-  const y0 = top + 25, high = 66;
+  const y0 = top + 25, high = Math.max(30, Math.min(66, frame.bottom - top - 150));
   const paper = plan.papers[0];
   const label = (x: number, y: number, text: string): void => { page.text(x, y + 4.4, text, { size: 8.5 }); };
   if (paper) {
@@ -61,27 +61,30 @@ function sheetBoxes(setting: Setting, frame: Frame, from: number): number {
   const newsprint = setUp?.newsprint ?? perRun;
   if (perRun > 0) rows.push({ label: 'Set up', note: `${newsprint} newsprint${perRun > newsprint ? `, ${plural(perRun - newsprint, 'offcut')}` : ''}`, boxes: Array.from({ length: perRun }, (_, i) => (i < newsprint ? 'n' : 'o')) });
   for (const g of groups) if (g.sheets.length > 0) rows.push({ label: `${g.letter}  ${g.name}`, note: plural(g.sheets.length, 'sheet'), boxes: [...g.sheets] });
-  const labelMm = 36;
-  const total = (size: number): number => {
-    const perRow = Math.max(1, Math.floor((width - labelMm) / (size + 1.5)));
-    return rows.reduce((sum, row) => sum + Math.ceil(row.boxes.length / perRow) * (size + 1.5) + 4, 0);
-  };
-  // As large as fits, 13 mm for a thumb with a pencil, never under 5.
+  const labelMm = 36, gap = 1.5, least = 11;
+  const perRow = (size: number): number => Math.max(1, Math.floor((width - labelMm) / (size + gap)));
+  const rowHigh = (lines: number, size: number): number => Math.max(least, lines * (size + gap)) + 3.5;
+  const total = (size: number, most = Infinity): number => rows.reduce((sum, row) => sum + rowHigh(Math.min(most, Math.ceil(row.boxes.length / perRow(size))), size), 0);
+  // As large as fits, 13 mm for a thumb with a pencil, never under 5; then fewer lines, and the record holds the rest.
+  const room = frame.bottom - from - 4;
   let size = 13;
-  while (size > 5 && total(size) > frame.bottom - from - 30) size -= 0.5;
-  const perRow = Math.max(1, Math.floor((width - labelMm) / (size + 1.5)));
+  while (size > 5 && total(size) > room - 22) size -= 0.5;
+  let most = Math.max(1, ...rows.map((row) => Math.ceil(row.boxes.length / perRow(size))));
+  while (most > 1 && total(size, most) > room) most--;
   let y = from;
   for (const row of rows) {
+    if (y + rowHigh(1, size) > frame.bottom) {
+      page.fit(left, y + 4, width, 'More papers than this card holds: tick them in the record.', type.small);
+      break;
+    }
     page.line(left, y, left + width, y, 0.25);
-    y += 2.2;
-    page.fit(left, y + 4.4, labelMm - 3, row.label, type.strong, 8);
-    page.fit(left, y + 9, labelMm - 3, row.note, { size: 8.5 });
-    const lines = Math.ceil(row.boxes.length / perRow);
-    const most = Math.max(1, Math.floor((frame.bottom - y - 6) / (size + 1.5)));
-    const unseen = row.boxes.length - most * perRow;
-    if (unseen > 0) page.fit(left, y + 13, labelMm - 3, `${unseen} more: tick in the record`, { size: 8.5 });
-    row.boxes.slice(0, most * perRow).forEach((name, i) => tickBox(page, left + labelMm + (i % perRow) * (size + 1.5), y + Math.floor(i / perRow) * (size + 1.5), size, name));
-    y += Math.max(10.5, Math.min(lines, most) * (size + 1.5)) + 1.5;
+    y += 2;
+    page.fit(left, y + 4.2, labelMm - 3, row.label, type.strong, 8);
+    const shown = row.boxes.slice(0, most * perRow(size));
+    const unseen = row.boxes.length - shown.length;
+    page.fit(left, y + 8.6, labelMm - 3, unseen > 0 ? `${row.note}, ${unseen} in the record` : row.note, { size: 8.5 });
+    shown.forEach((name, i) => tickBox(page, left + labelMm + (i % perRow(size)) * (size + gap), y + Math.floor(i / perRow(size)) * (size + gap), size, name));
+    y += rowHigh(Math.ceil(shown.length / perRow(size)), size) - 2;
   }
   page.line(left, y, left + width, y, 0.25);
   return y + 2;

@@ -6,16 +6,19 @@ import { plural } from './words.ts';
 export function recordPages(setting: Setting): void {
   const { plan } = setting;
   const names = sheetNames(sheetGroups(plan));
-  const rowMm = 6.9;
+  const rowMm = 6.8;
   let at = 0;
   do {
     const frame = startPage(setting, { step: 5, title: 'Edition record', side: at === 0 ? plural(names.length, 'sheet') : 'continued' });
     const columns = columnsOf(setting, frame);
     let y = header(setting, frame, columns, at === 0 ? wishes(setting, frame) : frame.top);
     let paper = '';
-    while (at < names.length && y < frame.bottom - 2 * rowMm) {
-      const { name, group } = names[at++];
-      if (group.paperId !== paper) {
+    while (at < names.length) {
+      const { name, group } = names[at];
+      const headed = group.paperId !== paper;
+      if (y + (headed ? 2 : 1) * rowMm > frame.bottom) break;
+      at++;
+      if (headed) {
         paper = group.paperId;
         frame.page.fit(frame.left, y + rowMm - 1.8, frame.width, group.name, { ...type.small, weight: 'semibold' });
         y += rowMm;

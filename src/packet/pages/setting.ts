@@ -64,6 +64,7 @@ export function startPage(setting: Setting, head: { readonly step?: number; read
   const right = page.widthMm - marginMm - 2;
   const bottom = page.heightMm - marginMm - 9;
   const baseline = marginMm + 9;
+  page.floorMm = bottom + 1;
   if (head.step !== undefined) page.text(marginMm, baseline, String(head.step), type.large);
   const sideWidth = head.side ? Math.min(70, (right - left) * 0.4) : 0;
   page.fit(left, baseline, right - left - sideWidth - 4, head.title, type.large, 14);

@@ -33,6 +33,8 @@ export interface Page {
   readonly pictures: Map<Picture, string>;
   readonly operators: string[];
   reach(): Box;
+  /** Paragraphs end above this line; what does not fit is cut with …, never printed over the margin. */
+  floorMm: number;
   /** One line; x, y is its baseline. Gives back the width in mm. */
   text(xMm: number, yMm: number, text: string, style: TextStyle): number;
   /** One line that never gets wider than `widthMm`: smaller, then cut short. */
@@ -78,7 +80,7 @@ export function newPage(faces: Faces, widthMm: number, heightMm: number): Page {
   const half = (paint: Paint): number => (paint.stroke ? (paint.lineMm ?? 0.25) / 2 : 0);
 
   const page: Page = {
-    widthMm, heightMm, faces, pictures, operators,
+    widthMm, heightMm, faces, pictures, operators, floorMm: heightMm,
     reach: () => reach,
     text(xMm, yMm, text, style) {
       const clean = printable(faces, text);
@@ -103,8 +105,11 @@ export function newPage(faces: Faces, widthMm: number, heightMm: number): Page {
       const step = sizeMm * (style.leading ?? 1.36);
       const x = style.align === 'right' ? xMm + width : style.align === 'centre' ? xMm + width / 2 : xMm;
       const lines = wrap(faces, printableLines(faces, text), width, style);
-      lines.forEach((line, i) => page.text(x, yMm + capHeight * sizeMm + i * step, line, style));
-      return yMm + lines.length * step;
+      const room = Math.max(0, Math.floor((page.floorMm - yMm - (capHeight + descent) * sizeMm) / step + 1e-6) + 1);
+      const shown = lines.slice(0, room);
+      if (shown.length < lines.length && shown.length > 0) shown[shown.length - 1] = fitted(faces, `${shown[shown.length - 1]} …`, width, style).text;
+      shown.forEach((line, i) => page.text(x, yMm + capHeight * sizeMm + i * step, line, style));
+      return yMm + shown.length * step;
     },
     line(x0, y0, x1, y1, lineMm = 0.25, dashMm) {
       painted(`${px(x0)} ${py(y0)} m ${px(x1)} ${py(y1)} l`, { stroke: '#000000', lineMm, dashMm });

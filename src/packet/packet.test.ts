@@ -1,0 +1,99 @@
+import { readFileSync } from 'node:fs';
+import { decode } from 'fast-png';
+import { beforeAll, expect, test } from 'vitest';
+import type { JobBundle } from '../core/job/index.ts';
+import { plan, type Plan } from '../core/plan.ts';
+import { ProblemError } from '../core/problem.ts';
+import { Cancelled } from '../core/task.ts';
+import { makePacket, type PacketFile, type PacketWishes } from './index.ts';
+import { hardJob, smallJob } from './packet-jobs.ts';
+
+const font = (name: string): Uint8Array => new Uint8Array(readFileSync(new URL(`../../assets/OpenSans-${name}.ttf`, import.meta.url)));
+const fonts = { regular: font('Regular'), semibold: font('Semibold'), bold: font('Bold') };
+const wishes: PacketWishes = { fonts, printer: { page: 'a4', marginMm: 12 } };
+const textOf = (files: readonly PacketFile[], path: string): string => new TextDecoder().decode(files.find((f) => f.path === path)!.bytes);
+
+let bundle: JobBundle;
+let small: Plan;
+let files: PacketFile[];
+beforeAll(async () => {
+  bundle = smallJob();
+  small = plan(bundle);
+  files = await makePacket(bundle, small, wishes);
+});
+
+test('a packet holds the book, a proof after each run, a cut file for each stencil and the tables', () => {
+  expect(files.map((f) => f.path)).toEqual([
+    'packet.pdf', 'proofs/white-after-run-1.png', 'proofs/white.png', 'cut/ring.svg', 'cut/block.svg', 'overlaps.csv', 'record.csv', 'plan.json',
+  ]);
+  for (const file of files) {
+    expect(file.bytes.length).toBeGreaterThan(50);
+    expect(file.what).not.toBe('');
+  }
+});
+
+test('the same plan gives the same bytes, file by file', async () => {
+  const again = await makePacket(smallJob(), plan(smallJob()), wishes);
+  for (const [i, file] of files.entries()) expect(Buffer.compare(again[i].bytes, file.bytes), file.path).toBe(0);
+});
+
+test('the proof is the codes in the paper’s palette, at the density it was made for', () => {
+  const proof = decode(files.find((f) => f.path === 'proofs/white.png')!.bytes);
+  expect([proof.width, proof.height]).toEqual([small.codes.width, small.codes.height]);
+  expect(proof.resolution!.x).toBe(Math.round(1000 / small.codes.mmPerPx));
+  const wrong = [...small.codes.data].filter((code, i) => {
+    const [r, g, b] = proof.palette![proof.data[i]];
+    return (((0xff << 24) | (b << 16) | (g << 8) | r) >>> 0) !== small.papers[0].palette[code];
+  });
+  expect(wrong.length).toBe(0);
+});
+
+test('after run 1 the second ink is nowhere yet', () => {
+  const first = decode(files.find((f) => f.path === 'proofs/white-after-run-1.png')!.bytes);
+  const colours = new Set(first.palette!.map((c) => c.join()));
+  expect(colours.size).toBe(2);
+});
+
+test('a name can’t run as a formula in a spreadsheet', async () => {
+  const odd = smallJob({ layers: [{ id: 'ring', name: '=HYPERLINK("x")', cut: 'ring', side: 'window', ink: 'blue', strength: 1 }] });
+  const made = await makePacket(odd, plan(odd), wishes);
+  expect(textOf(made, 'record.csv')).not.toMatch(/(^|,)"?=/m);
+  expect(textOf(made, 'cut/ring.svg')).toContain('=HYPERLINK(&quot;x&quot;)');
+});
+
+test('the plan is written out whole, rasters by their length', () => {
+  const written = JSON.parse(textOf(files, 'plan.json')) as { codes: { data: unknown }; papers: { overlaps: unknown[] }[]; inks: { k: number[] }[] };
+  expect(written.codes.data).toEqual({ kind: 'Uint8Array', values: small.codes.data.length });
+  expect(written.papers[0].overlaps.length).toBe(small.papers[0].overlaps.length);
+  expect(written.inks[0].k.length).toBe(36);
+});
+
+test('every margin the printer may have gives pages within it, or a clear word', async () => {
+  for (const marginMm of [0, 30]) {
+    for (const page of ['a4', 'letter'] as const) await makePacket(bundle, small, { fonts, printer: { page, marginMm } });
+  }
+  for (const marginMm of [-1, 31, Number.NaN]) {
+    await expect(makePacket(bundle, small, { fonts, printer: { page: 'a4', marginMm } })).rejects.toThrow(ProblemError);
+  }
+}, 120_000);
+
+test('eight layers, endless names, letters the fonts lack, 360 sheets and inches still make a packet within its margins', async () => {
+  const hard = hardJob();
+  const made = await makePacket(hard, plan(hard), { fonts, printer: { page: 'letter', marginMm: 12 } });
+  expect(made[0].path).toBe('packet.pdf');
+  expect(textOf(made, 'record.csv').trim().split('\r\n').length).toBe(361);
+}, 120_000);
+
+test('a job with nothing decided yet makes a packet too', async () => {
+  const empty = smallJob({ layers: [], papers: [], cuts: [], forms: [], inks: [] });
+  const made = await makePacket(empty, plan(empty), wishes);
+  expect(made.map((f) => f.path)).toContain('packet.pdf');
+});
+
+test('the printmaker can stop it, and hears how far it is', async () => {
+  const shares: number[] = [];
+  await makePacket(bundle, small, { ...wishes, task: { report: (share) => shares.push(share), pause: async () => {} } });
+  expect([...shares].sort((a, b) => a - b)).toEqual(shares);
+  expect(shares.at(-1)).toBe(1);
+  await expect(makePacket(bundle, small, { ...wishes, task: { report() {}, pause: async () => { throw new Cancelled(); } } })).rejects.toThrow(Cancelled);
+});
