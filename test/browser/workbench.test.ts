@@ -268,6 +268,21 @@ describe('the bench', () => {
     expect((await save()).equals(first)).toBe(true);
   });
 
+  test('the packet is printed from the page: a PDF of the job as it is', async () => {
+    const page = await open('laydown');
+    await page.getByRole('button', { name: 'Print packet' }).click();
+    await page.locator('#drawer').getByRole('button', { name: 'Print packet' }).click();
+    await page.getByRole('button', { name: 'Packet as PDF' }).waitFor({ timeout: 60_000 });
+    const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Packet as PDF' }).click()]);
+    expect(download.suggestedFilename()).toBe('tide-pool-packet.pdf');
+    const chunks: Buffer[] = [];
+    for await (const chunk of await download.createReadStream()) chunks.push(chunk as Buffer);
+    const pdf = Buffer.concat(chunks);
+    expect(pdf.subarray(0, 5).toString()).toBe('%PDF-');
+    expect(pdf.length).toBeGreaterThan(50_000);
+    await page.locator('#drawer').getByRole('button', { name: 'Close' }).click();
+  });
+
   test('versions are kept under a name and taken back, and taking one back can be undone', async () => {
     const page = await open('laydown');
     const slider = page.locator('[data-layer=water] input[type=range]');

@@ -1,4 +1,5 @@
 import { useComputed, useSignal } from '@preact/signals';
+import { OverlapLine } from '../../ui/OverlapLine.tsx';
 import { PaperSwitch } from '../../ui/PaperSwitch.tsx';
 import { ProofSheet } from '../../ui/ProofSheet.tsx';
 import { words } from '../../words/index.ts';
@@ -33,10 +34,11 @@ export function OverlapsView({ bench }: StationProps) {
               else pointed.value = code;
             }} />
         </ProofSheet>
-        <figcaption><PaperSwitch bench={bench} /></figcaption>
+        <figcaption><OverlapLine plan={plan} paper={paper} code={shown} hint={w.point} /></figcaption>
       </figure>
       <section class="chart" aria-label={w.chart}>
         <Detail plan={plan} paper={paper} shown={shown} held={held} onLetGo={() => { held.value = null; }} />
+        <PaperSwitch bench={bench} />
         <div class="chart-head">
           <h2>{w.chartOn(paper.name, overlaps.length)}</h2>
           <label class="sort">{w.sortBy}{' '}

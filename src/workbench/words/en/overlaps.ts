@@ -32,5 +32,5 @@ export const overlaps = {
   /** Before the share that stands under the swatch. */
   swatch: (what: string) => `${what},`,
   showAll: 'Show the whole proof',
-  tiny: '< 0.1\u00a0%',
+  tiny: '<\u00a00.1\u00a0%',
 };
