@@ -46,7 +46,16 @@ describe('readings', () => {
   test('gloss stays below every dark reading', () => {
     const skin = defaultSurface([flat(0.5), flat(0.02)], true);
     expect(skin.ks).toBeCloseTo(0.01, 9);
-    expect(defaultSurface([flat(0.5)], false).ks).toBeLessThanOrEqual(0.04);
+    for (let dark = 0.001; dark < 0.9; dark += 0.007) {
+      for (const fromSpectra of [true, false]) {
+        const { ks } = defaultSurface([flat(dark)], fromSpectra);
+        expect(ks).toBeGreaterThanOrEqual(0);
+        expect(ks).toBeLessThan(Math.min(dark, 0.0401));
+        expect(Math.abs(defaultSurface([flat(dark + 0.007)], fromSpectra).ks - ks)).toBeLessThan(0.006);
+      }
+    }
+    expect(defaultSurface([flat(0.5)], false).ks).toBe(0.02);
+    expect(defaultSurface([], false).ks).toBe(0.02);
   });
 });
 

@@ -9,8 +9,10 @@ const leastInternal = 1e-4;
 
 /** Share of the darkest reading that is taken for gloss. */
 const glossShare = { spectra: 0.5, colours: 0.75 };
-/** Gloss that is assumed when no reading is dark enough to tell. */
+/** Gloss that is assumed when no reading is dark enough to tell: between the two usual geometries, 0 and k1. */
 const glossUnknown = 0.02;
+/** From this darkest reading on, nothing is known of the gloss. */
+const tooPaleToTell = 0.2;
 
 /**
  * The surface for a set of readings: gloss as a share of the darkest band from 400 nm up, so that it stays below
@@ -22,7 +24,11 @@ export function defaultSurface(readings: readonly Spectrum[], fromSpectra: boole
   let darkest = Infinity;
   for (const r of readings) for (let i = 2; i < BANDS; i++) darkest = Math.min(darkest, r[i]);
   const share = fromSpectra ? glossShare.spectra : glossShare.colours;
-  return { ks: Math.max(0, Math.min(share * darkest, glossUnknown * 2, k1)), k1, k2 };
+  const told = Math.max(0, share * darkest);
+  if (told <= k1) return { ks: told, k1, k2 };
+  // Above k1 the reading is no longer gloss; what it tells fades out until nothing is known.
+  const fade = Math.min(1, (darkest - k1 / share) / (tooPaleToTell - k1 / share));
+  return { ks: k1 + (glossUnknown - k1) * fade, k1, k2 };
 }
 
 /** Measured reflectance → what the light inside the film sees (OPTICS section 2). */
