@@ -4,6 +4,7 @@ import { fail } from '../core/problem.ts';
 import { quietTask, type Task } from '../core/task.ts';
 import { paperSizes } from '../core/units/index.ts';
 import { overlapsCsv, recordCsv } from './files/csv.ts';
+import { cutDxf } from './files/cut-dxf.ts';
 import { cutSvg } from './files/cut-svg.ts';
 import { planJson } from './files/plan-json.ts';
 import { indexedPng, rgbPng } from './files/png.ts';
@@ -47,7 +48,8 @@ export async function makePacket(bundle: JobBundle, plan: Plan, wishes: PacketWi
   const size = pageSize(printer.page);
   const book = await openBook(fonts, size.widthMm, size.heightMm);
   const pages: Task = { report: (share, note) => task.report(share * 0.5, note), pause: () => task.pause() };
-  await makePages(newSetting({ book, bundle, plan, marginMm: printer.marginMm, date }), pages);
+  const setting = newSetting({ book, bundle, plan, marginMm: printer.marginMm, date });
+  await makePages(setting, pages);
   keepMargins(book.pages, printer.marginMm);
   const files: PacketFile[] = [{
     path: 'packet.pdf', bytes: await book.finish(plan.job.title, plan.job.maker), what: `everything to print, ${book.pages.length} pages`,
@@ -56,7 +58,9 @@ export async function makePacket(bundle: JobBundle, plan: Plan, wishes: PacketWi
   const text = new TextEncoder();
   const image = plan.job.image;
   for (const layer of plan.layers) {
-    files.push({ path: `cut/${fileName(layer.id)}.svg`, bytes: text.encode(cutSvg(layer, image, plan.job.title)), what: `stencil of run ${layer.run}, true size` });
+    const lines = setting.cutLines(layer);
+    files.push({ path: `cut/${fileName(layer.id)}.svg`, bytes: text.encode(cutSvg(layer, lines, image, plan.job.title)), what: `stencil of run ${layer.run}, true size` });
+    files.push({ path: `cut/${fileName(layer.id)}.dxf`, bytes: text.encode(cutDxf(layer, lines, image)), what: 'the same for a cutting machine, mm' });
   }
   files.push(
     { path: 'overlaps.csv', bytes: text.encode(overlapsCsv(plan)), what: 'every overlap on every paper, for a spreadsheet' },

@@ -24,7 +24,7 @@ beforeAll(async () => {
 
 test('a packet holds the book, a proof after each run, a cut file for each stencil and the tables', () => {
   expect(files.map((f) => f.path)).toEqual([
-    'packet.pdf', 'proofs/white-after-run-1.png', 'proofs/white.png', 'cut/ring.svg', 'cut/block.svg', 'overlaps.csv', 'record.csv', 'plan.json',
+    'packet.pdf', 'proofs/white-after-run-1.png', 'proofs/white.png', 'cut/ring.svg', 'cut/ring.dxf', 'cut/block.svg', 'cut/block.dxf', 'overlaps.csv', 'record.csv', 'plan.json',
   ]);
   for (const file of files) {
     expect(file.bytes.length).toBeGreaterThan(50);

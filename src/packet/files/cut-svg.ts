@@ -1,6 +1,5 @@
-import type { Region } from '../../core/form/index.ts';
+import type { CutLines } from '../cut-lines.ts';
 import { markArmMm, registerMarks } from '../marks.ts';
-import { outline } from '../pdf/outline.ts';
 
 type CutLayer = import('../../core/plan.ts').Plan['layers'][number];
 
@@ -8,8 +7,8 @@ type CutLayer = import('../../core/plan.ts').Plan['layers'][number];
  * A stencil as SVG at true size: one unit is one millimetre, origin at the image's top left corner, so that every stencil
  * of a job lies on the others. The group `cut` holds closed paths only; marks and the sheet's edge are apart.
  */
-export function cutSvg(layer: CutLayer, image: { readonly widthMm: number; readonly heightMm: number }, title: string): string {
-  const { sheet, cutLines } = layer.stencil;
+export function cutSvg(layer: CutLayer, lines: CutLines, image: { readonly widthMm: number; readonly heightMm: number }, title: string): string {
+  const { sheet } = layer.stencil;
   const width = sheet.maxX - sheet.minX, height = sheet.maxY - sheet.minY;
   const arm = markArmMm;
   const marks = registerMarks(image, sheet).map((m) => `M${mm(m.x - arm)} ${mm(m.y)}H${mm(m.x + arm)}M${mm(m.x)} ${mm(m.y - arm)}V${mm(m.y + arm)}`).join('');
@@ -18,19 +17,11 @@ export function cutSvg(layer: CutLayer, image: { readonly widthMm: number; reado
     `<svg xmlns="http://www.w3.org/2000/svg" width="${mm(width)}mm" height="${mm(height)}mm" viewBox="${mm(sheet.minX)} ${mm(sheet.minY)} ${mm(width)} ${mm(height)}">`,
     `<title>${escape(`${title}: ${layer.name}, ${layer.side}, run ${layer.run}`)}</title>`,
     '<desc>Millimetres. The side you see faces the mesh.</desc>',
-    `<g id="cut" fill="none" stroke="#000000" stroke-width="0.1"><path fill-rule="evenodd" d="${pathData(cutLines)}"/></g>`,
+    `<g id="cut" fill="none" stroke="#000000" stroke-width="0.1"><path fill-rule="evenodd" d="${lines.data}"/></g>`,
     `<g id="marks" fill="none" stroke="#000000" stroke-width="0.1"><path d="${marks}"/></g>`,
     `<g id="sheet-edge" fill="none" stroke="#000000" stroke-width="0.1" stroke-dasharray="2 2"><rect x="${mm(sheet.minX)}" y="${mm(sheet.minY)}" width="${mm(width)}" height="${mm(height)}"/></g>`,
     '</svg>', '',
   ].join('\n');
-}
-
-/** Closed paths, to a thousandth of a millimetre. */
-export function pathData(region: Region): string {
-  return outline(region).map((segments) => `${segments.map((s) => {
-    const points = s.points.map(mm).join(' ');
-    return `${s.kind === 'move' ? 'M' : s.kind === 'line' ? 'L' : 'C'}${points}`;
-  }).join('')}Z`).join('');
 }
 
 function mm(value: number): string {

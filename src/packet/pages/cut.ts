@@ -24,8 +24,8 @@ export function cutPages(setting: Setting): void {
 function drawTrueSize(setting: Setting, layer: PlannedLayer, page: Page, placing: { xMm: number; yMm: number; turned?: boolean }, at: (x: number, y: number) => [number, number]): void {
   const { stencil } = layer;
   const { image } = setting.plan.job;
-  page.region(stencil.prints, placing, { fill: '#e4e4e4' });
-  page.region(stencil.cutLines, placing, { stroke: '#000000', lineMm: 0.25 });
+  page.region(stencil.prints, placing, { fill: '#e4e4e4' }, 0.01);
+  page.outlines(setting.cutLines(layer).outlines, placing, { stroke: '#000000', lineMm: 0.25 });
   for (const bridge of stencil.bridges) {
     page.region(bridge.region, placing, { stroke: '#000000', lineMm: 0.12, dashMm: [0.8, 0.8] });
     // Its name stands beside it, out of the knife's way.

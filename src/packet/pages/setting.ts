@@ -1,6 +1,7 @@
 import type { JobBundle } from '../../core/job/index.ts';
 import type { Plan } from '../../core/plan.ts';
 import { sayLength, saySize, type LengthUnits } from '../../core/units/index.ts';
+import { cutLinesOf, type CutLines } from '../cut-lines.ts';
 import type { Book } from '../pdf/book.ts';
 import type { Page } from '../pdf/page.ts';
 import { pictureOf, type Picture } from '../pdf/picture.ts';
@@ -22,6 +23,8 @@ export interface Setting {
   readonly date: string;
   /** The sheet after so many runs, as wide on the page as said: no finer than a printer shows. */
   proof(paper: PlannedPaper, run: number, widthMm: number): Picture;
+  /** The knife paths of a stencil, as page, SVG and DXF draw them. */
+  cutLines(layer: PlannedLayer): CutLines;
   /** Pages that carry nothing but a drawing: only a page number at their foot. */
   readonly bare: Set<Page>;
   /** Page number at which each step of the work begins, filled while pages are made. */
@@ -99,14 +102,20 @@ export function beginStep(setting: Setting, step: number, title: string, what: s
   setting.steps.push({ step, title, what, firstPage: setting.book.pages.length + 1 });
 }
 
-export function newSetting(parts: Omit<Setting, 'proof' | 'steps' | 'units' | 'bare'>): Setting {
+export function newSetting(parts: Omit<Setting, 'proof' | 'steps' | 'units' | 'bare' | 'cutLines'>): Setting {
   const { plan } = parts;
   const made = new Map<string, Picture>();
+  const lines = new Map<string, CutLines>();
   return {
     ...parts,
     units: plan.job.units,
     steps: [],
     bare: new Set(),
+    cutLines(layer) {
+      const known = lines.get(layer.id) ?? cutLinesOf(plan, layer);
+      lines.set(layer.id, known);
+      return known;
+    },
     proof(paper, run, widthMm) {
       // About 200 pixels an inch of the page: finer than an office printer shows a flat colour's edge.
       const every = Math.max(1, Math.floor((plan.codes.width / widthMm) * 25.4 / 200));

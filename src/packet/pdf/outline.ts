@@ -1,15 +1,9 @@
-import type { Region } from '../../core/form/index.ts';
-
-/** A piece of a closed outline: where it starts, a straight line, or a cubic curve (two handles, then its end). */
-export interface Segment {
-  readonly kind: 'move' | 'line' | 'curve';
-  readonly points: readonly number[];
-}
+import type { Region, Segment } from '../../core/form/index.ts';
 
 /** Points nearer to a straight line than this are left out: no printer or knife shows 5 µm. */
 const straightMm = 0.005;
 
-/** Each ring as segments; closed by its reader. */
+/** Each ring as straight segments, for pictures; closed by its reader. Cut lines are fitted with curves instead: `cut-lines.ts`. */
 export function outline(region: Region, toleranceMm = straightMm): Segment[][] {
   return region.rings.map((ring) => {
     const kept = withoutStraightPoints(ring, toleranceMm);

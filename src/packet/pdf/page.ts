@@ -1,7 +1,7 @@
-import type { Box, Region } from '../../core/form/index.ts';
+import type { Box, Region, Segment } from '../../core/form/index.ts';
 import type { Picture } from './picture.ts';
 import { pointsPerMm, say } from './numbers.ts';
-import { outline, type Segment } from './outline.ts';
+import { outline } from './outline.ts';
 import { capHeight, descent, fitted, printable, textWidthMm, wrap, type Faces, type TextStyle } from './type.ts';
 
 export interface Paint {
@@ -44,7 +44,10 @@ export interface Page {
   line(x0: number, y0: number, x1: number, y1: number, lineMm?: number, dashMm?: readonly number[]): void;
   rect(xMm: number, yMm: number, widthMm: number, heightMm: number, paint: Paint): void;
   circle(xMm: number, yMm: number, radiusMm: number, paint: Paint): void;
+  /** Straight segments, `toleranceMm` on the page. */
   region(region: Region, placing: Placing, paint: Paint, toleranceMm?: number): void;
+  /** Closed outlines with curves, as they are. */
+  outlines(outlines: readonly (readonly Segment[])[], placing: Placing, paint: Paint): void;
   picture(picture: Picture, xMm: number, yMm: number, widthMm: number, heightMm: number): void;
   /** Draws only inside the box. */
   within(xMm: number, yMm: number, widthMm: number, heightMm: number, draw: () => void): void;
@@ -136,14 +139,17 @@ export function newPage(faces: Faces, widthMm: number, heightMm: number): Page {
       mark(xMm - r - d, yMm - r - d, xMm + r + d, yMm + r + d);
     },
     region(region, placing, paint, toleranceMm) {
+      page.outlines(outline(region, toleranceMm === undefined ? undefined : toleranceMm / (placing.scale ?? 1)), placing, paint);
+    },
+    outlines(outlines, placing, paint) {
       const s = placing.scale ?? 1;
       const at = (x: number, y: number): [number, number] => placing.turned
         ? [placing.xMm - s * y, placing.yMm + s * x] : [placing.xMm + s * x, placing.yMm + s * y];
       const d = half(paint);
-      const path = outline(region, toleranceMm === undefined ? undefined : toleranceMm / s).map((segments) => segments.map((seg) => pathOperator(seg, at, px, py)).join(' ') + ' h').join('\n');
+      const path = outlines.map((segments) => segments.map((seg) => pathOperator(seg, at, px, py)).join(' ') + ' h').join('\n');
       if (path === '') return;
-      for (const ring of region.rings) for (let i = 0; i < ring.length; i += 2) {
-        const [x, y] = at(ring[i], ring[i + 1]);
+      for (const { points } of outlines.flat()) for (let i = 0; i < points.length; i += 2) {
+        const [x, y] = at(points[i], points[i + 1]);
         mark(x - d, y - d, x + d, y + d);
       }
       painted(path, paint);

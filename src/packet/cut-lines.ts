@@ -1,0 +1,48 @@
+import { fitOutline, pathData, type FitRules, type Region, type Segment } from '../core/form/index.ts';
+import type { Plan } from '../core/plan.ts';
+import { fail } from '../core/problem.ts';
+import { certifyWritten, defaultMaterials, type Material } from '../core/stencil/index.ts';
+
+type PlannedLayer = Plan['layers'][number];
+
+/** What page, SVG and DXF draw: one fit for all three. Nearer than a hand can cut, so the proof keeps its pixels. */
+export interface CutLines {
+  readonly outlines: readonly (readonly Segment[])[];
+  /** The `d` of an SVG path, mm. */
+  readonly data: string;
+}
+
+const writtenFit: FitRules = { toleranceMm: 0.03, cornerDeg: 32 };
+/** Straight segments only, every point kept: what is written where a fitted outline would not hold. */
+const unfitted = (region: Region): Segment[][] => region.rings.map((ring) => Array.from({ length: ring.length / 2 }, (_, i): Segment => ({ kind: i === 0 ? 'move' : 'line', points: [ring[i * 2], ring[i * 2 + 1]] })));
+
+/**
+ * The knife paths of a stencil as they will be written, proven on the written text: fitted with curves where that holds,
+ * else point by point. Throws ProblemError where a stencil that the Plan proved would not hold as written either.
+ */
+export function cutLinesOf(plan: Plan, layer: PlannedLayer): CutLines {
+  const { stencil } = layer;
+  const fitted = { outlines: fitOutline(stencil.cutLines, writtenFit), data: pathData(stencil.cutLines, writtenFit) };
+  // What the Plan could not prove is told there, on the facts page and in the problems; it is drawn as it is.
+  if (!stencil.certificate.holds) return fitted;
+  const material = materialFor(plan, layer);
+  if (certifyWritten(fitted.data, stencil, material).holds) return fitted;
+  const outlines = unfitted(stencil.cutLines);
+  const data = dataOf(outlines);
+  const certificate = certifyWritten(data, stencil, material);
+  if (certificate.holds) return { outlines, data };
+  const where = certificate.faults.slice(0, 3).map((f) => `${f.atMm[0].toFixed(0)}, ${f.atMm[1].toFixed(0)} mm (${f.widthMm.toFixed(1)} mm wide)`).join('; ');
+  return fail('cut-file-weak', `layer “${layer.name}”`, `Its cut file would not hold together: ${where}.`, 'Make the form a little larger there, or choose a firmer material.');
+}
+
+function dataOf(outlines: readonly (readonly Segment[])[]): string {
+  return outlines.map((segments) => `${segments.map((s) => `${s.kind === 'move' ? 'M' : 'L'}${s.points.map((v) => v.toFixed(3)).join(' ')}`).join('')}Z`).join('');
+}
+
+/** The Job's material with the studio's defaults for what it leaves open. */
+function materialFor(plan: Plan, layer: PlannedLayer): Material {
+  const id = plan.cuts.find((c) => c.id === layer.cutId)?.materialId;
+  const own = plan.job.materials.find((m) => m.id === id);
+  const usual = defaultMaterials.find((m) => m.id === id) ?? defaultMaterials[0];
+  return own ? { ...own, prints: own.prints ?? usual.prints } : usual;
+}
