@@ -81,7 +81,6 @@ export async function startOver(page: Page, station: string): Promise<void> {
   if (await open.getAttribute('aria-expanded') === 'false') await open.click();
   await page.locator('input[type=file]').setInputFiles({ name: 'tide-pool.laydown', mimeType: 'application/zip', buffer: Buffer.from(writeJobFile(tidePool())) });
   await page.waitForFunction((id) => document.querySelector(`.${id} .proof-canvas`) && document.querySelector('.announcer')?.textContent?.startsWith('Tide pool'), station);
-  await open.click();
   await settled(page);
 }
 

@@ -118,6 +118,25 @@ describe('the laydown station', () => {
     expect(await runs(page)).toEqual(['water', 'pebbles', 'kelp', 'sky', 'urchin', 'foam']);
   });
 
+  test('on a phone a thumb carries the first run to the last place, and the shelves pass by under it', async () => {
+    const context = await browser.newContext({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
+    const { page } = await openBench(context, `${server.url}?job=open#laydown`);
+    await page.locator('[data-layer=sky] .handle').scrollIntoViewIfNeeded();
+    const from = (await page.locator('[data-layer=sky] .handle').boundingBox())!;
+    const cdp = await context.newCDPSession(page);
+    const thumb = (type: 'touchStart' | 'touchMove' | 'touchEnd', y: number): Promise<unknown> =>
+      cdp.send('Input.dispatchTouchEvent', { type, touchPoints: type === 'touchEnd' ? [] : [{ x: from.x + 20, y }] });
+    await thumb('touchStart', from.y + 20);
+    await thumb('touchMove', from.y - 30);
+    const edge = await page.locator('.proof-figure').evaluate((f) => f.getBoundingClientRect().bottom + 20);
+    await thumb('touchMove', edge);
+    await expect.poll(() => page.evaluate(() => scrollY), { timeout: 10_000 }).toBeLessThan(200);
+    await thumb('touchMove', await page.locator('.proof-figure').evaluate((f) => f.getBoundingClientRect().bottom + 5));
+    await thumb('touchEnd', 0);
+    expect(await runs(page)).toEqual(['water', 'pebbles', 'kelp', 'urchin', 'foam', 'sky']);
+    await context.close();
+  });
+
   test('an open run is tried in any pot at a touch: it is shown, and is not part of the job until it is kept', async () => {
     const page = await open('laydown');
     const sheet = (): Promise<string> => page.locator('.proof-figure .proof-canvas').evaluate((c) => (c as HTMLCanvasElement).toDataURL());

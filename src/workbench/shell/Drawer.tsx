@@ -27,7 +27,7 @@ export function Drawer({ bench, keeping, keeper, name, printing }: Props) {
   return (
     <section id="drawer" class="drawer" aria-label={{ open: w.open, print: w.print, versions: w.versions, problems: w.warning }[open]}
       onKeyDown={(e) => { if (e.key === 'Escape') name.value = null; }}>
-      {open === 'open' && <OpenChoices bench={bench} keeping={keeping} keeper={keeper} />}
+      {open === 'open' && <OpenChoices bench={bench} keeping={keeping} keeper={keeper} onOpened={() => { name.value = null; }} />}
       {open === 'versions' && <Versions bench={bench} keeping={keeping} keeper={keeper} />}
       {open === 'problems' && <ProblemList problems={bench.plan.value?.problems ?? []} />}
       {open === 'print' && <PrintChoices bench={bench} printing={printing} />}

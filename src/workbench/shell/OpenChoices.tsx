@@ -1,12 +1,16 @@
 import { useRef } from 'preact/hooks';
 import { canOpenFolders } from '../store/files.ts';
 import { words } from '../words/index.ts';
-import { openJob } from './actions.ts';
+import { openJob, type Source } from './actions.ts';
 import type { ShellProps } from './App.tsx';
 
 /** The ways to put a job on the bench. */
-export function OpenChoices({ bench, keeping, keeper }: ShellProps) {
+export function OpenChoices({ bench, keeping, keeper, onOpened }: ShellProps & { readonly onOpened?: () => void }) {
   const w = words().shell;
+  const open = async (source: Source): Promise<void> => {
+    await openJob(bench, keeping, keeper, source);
+    if (!bench.refused.value) onOpened?.();
+  };
   const chooser = useRef<HTMLInputElement>(null);
   return (
     <div class="row">
@@ -14,11 +18,11 @@ export function OpenChoices({ bench, keeping, keeper }: ShellProps) {
         onChange={(e) => {
           const file = e.currentTarget.files?.[0];
           e.currentTarget.value = '';
-          if (file) void openJob(bench, keeping, keeper, { file });
+          if (file) void open({ file });
         }} />
       <button type="button" class="button" onClick={() => chooser.current?.click()}>{w.openFile}</button>
-      {canOpenFolders && <button type="button" class="button" onClick={() => void openJob(bench, keeping, keeper, 'folder')}>{w.openFolder}</button>}
-      <button type="button" class="button" onClick={() => void openJob(bench, keeping, keeper, 'example')}>{w.openExample}</button>
+      {canOpenFolders && <button type="button" class="button" onClick={() => void open('folder')}>{w.openFolder}</button>}
+      <button type="button" class="button" onClick={() => void open('example')}>{w.openExample}</button>
     </div>
   );
 }

@@ -40,16 +40,45 @@ export function moveShelf(bench: Bench, layerId: string, to: number): void {
   bench.announce(w.moved(name, printing.findIndex((l) => l.id === layerId) + 1, off ? printing.length : printing.filter((l) => !l.off).length));
 }
 
+/** How near the edge of the window the shelves begin to pass by. */
+const edgePx = 56;
+
 /** Carrying shelves up and down with mouse, pen or thumb. */
 export function useShelfDrag(bench: Bench, rack: RefObject<HTMLOListElement | null>): ShelfDrag {
   return useMemo(() => {
     const carried = signal<Carried | null>(null);
     let startY = 0;
+    let startScroll = 0;
+    let pointerY = 0;
+    /** Shelves pass by on their own while one is held near the top or bottom of the window. */
+    let scrolling = 0;
     /** Middles of all shelves when the carrying began, by place. */
     let middles: number[] = [];
+    const follow = (): void => {
+      const now = carried.peek();
+      if (!now) return;
+      const byPx = pointerY - startY + scrollY - startScroll;
+      const at = middles[now.from] + byPx;
+      // Screen y grows downwards, places upwards: it lies above as many shelves as have their middle below it.
+      const to = middles.filter((m, place) => place !== now.from && m > at).length;
+      if (byPx !== now.byPx || to !== now.to) carried.value = { ...now, byPx, to };
+    };
+    const scroll = (): void => {
+      if (!carried.peek()) return;
+      const top = (rack.current?.parentElement?.querySelector('.proof-figure')?.getBoundingClientRect().bottom ?? 0);
+      const above = pointerY - (matchMedia('(max-width: 72rem)').matches ? Math.max(0, top) : 0) - edgePx;
+      const below = pointerY - innerHeight + edgePx;
+      const by = above < 0 ? Math.max(-16, above / 4) : below > 0 ? Math.min(16, below / 4) : 0;
+      if (by !== 0) {
+        scrollBy(0, by);
+        follow();
+      }
+      scrolling = requestAnimationFrame(scroll);
+    };
     const end = (drop: boolean): void => {
       const now = carried.peek();
       carried.value = null;
+      cancelAnimationFrame(scrolling);
       if (now && drop) moveShelf(bench, now.layerId, now.to);
     };
     return {
@@ -61,18 +90,17 @@ export function useShelfDrag(bench: Bench, rack: RefObject<HTMLOListElement | nu
           const shelves = [...rack.current.querySelectorAll<HTMLElement>('[data-layer]')].map((s) => s.getBoundingClientRect()).reverse();
           const from = job.layers.findIndex((l) => l.id === layerId);
           middles = shelves.map((box) => box.top + box.height / 2);
-          startY = e.clientY;
+          startY = pointerY = e.clientY;
+          startScroll = scrollY;
           (e.currentTarget as HTMLElement).setPointerCapture(e.pointerId);
           carried.value = { layerId, byPx: 0, to: from, from, heightPx: shelves[from].height };
+          scrolling = requestAnimationFrame(scroll);
         },
         onPointerMove(e) {
           const now = carried.peek();
           if (!now || now.layerId !== layerId) return;
-          const byPx = e.clientY - startY;
-          const at = middles[now.from] + byPx;
-          // Screen y grows downwards, places upwards: it lies above as many shelves as have their middle below it.
-          const to = middles.filter((m, place) => place !== now.from && m > at).length;
-          carried.value = { ...now, byPx, to };
+          pointerY = e.clientY;
+          follow();
         },
         onPointerUp: () => end(true),
         onPointerCancel: () => end(false),

@@ -11,7 +11,6 @@ export const overlaps = {
   byHue: 'hue',
   barePaper: 'Bare paper',
   films: (names: readonly string[]) => names.join(' + '),
-  filmsSpoken: (names: readonly string[]) => `${names.join(', then ')}`,
   lab: 'Lab',
   band: 'Sureness',
   bandValue: (deltaE: string) => `± ${deltaE} ΔE00`,
@@ -25,12 +24,9 @@ export const overlaps = {
   outOfGamut: 'More vivid in print than this screen can show',
   inGamut: 'This screen can show it',
   point: 'Point at the proof, or at a swatch.',
-  pinned: (what: string) => `Held: ${what}`,
-  hold: 'Hold this overlap',
   letGo: 'Let go',
   proofOnly: (what: string, share: string) => `Proof with only ${what} in colour, ${share} of the image`,
   /** Before the share that stands under the swatch. */
   swatch: (what: string) => `${what},`,
-  showAll: 'Show the whole proof',
   tiny: '<\u00a00.1\u00a0%',
 };

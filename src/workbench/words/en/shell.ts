@@ -51,7 +51,6 @@ export const shell = {
   warning: 'To look at',
   note: 'Note',
   close: 'Close',
-  dropHere: 'Drop the job here',
   onThisMachine: 'Everything stays on this machine.',
   wentWrong: 'Something went wrong.',
 };
