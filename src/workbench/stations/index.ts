@@ -1,6 +1,7 @@
 import { formStation } from './forms/index.ts';
 import { laydownStation } from './laydown/index.ts';
 import { overlapStation } from './overlaps/index.ts';
+import { pressStation } from './press/index.ts';
 import { pressPageStation } from './press-page/index.ts';
 import type { Station } from './station.ts';
 
@@ -9,5 +10,6 @@ export const stations: readonly Station[] = [
   formStation,
   laydownStation,
   overlapStation,
+  pressStation,
   pressPageStation,
 ];

@@ -16,6 +16,7 @@ export function CountFoot({ bench, count, awake }: { readonly bench: Bench; read
     <footer class="count-foot">
       <p>{count.kept.value === 'one' ? w.keptOnce : w.keptTwice} {awake ? w.awake : w.asleep}</p>
       {count.damaged.value > 0 && <p role="alert"><b>{w.damaged(count.damaged.value)}</b></p>}
+      <a class="button" href="#press">{w.backToBench}</a>
       {count.state.value.standing.length > 0 && (asking.value
         ? (
           <p class="row">{w.startOverAsk}

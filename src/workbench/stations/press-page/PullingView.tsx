@@ -44,9 +44,11 @@ export function PullingView({ bench }: StationProps) {
         </button>
       </div>
       <RunCard bench={bench} plan={plan} layer={layer} paperId={sheet?.paper ?? plan.papers[0]?.id ?? ''} />
-      <Hand bench={bench} count={count} layer={layer} queue={queue} sheet={sheet} onDone={() => { chosenSheet.value = null; }} onNextRun={() => goTo(layer.run + 1)} isLast={layer.run === plan.layers.length} />
-      <SheetChips queue={queue} current={sheet?.id ?? null} onChoose={(id) => { chosenSheet.value = id; }} />
-      <CountFoot bench={bench} count={count} awake={awake.value} />
+      <div class="press-hand">
+        <Hand bench={bench} count={count} layer={layer} queue={queue} sheet={sheet} onDone={() => { chosenSheet.value = null; }} onNextRun={() => goTo(layer.run + 1)} isLast={layer.run === plan.layers.length} />
+        <SheetChips queue={queue} current={sheet?.id ?? null} onChoose={(id) => { chosenSheet.value = id; }} />
+        <CountFoot bench={bench} count={count} awake={awake.value} />
+      </div>
     </div>
   );
 }
