@@ -51,7 +51,8 @@ export function planEdition(job: Job, layers: readonly JobLayer[], press: Planne
     papers: job.papers.map((p) => ({ id: p.id, name: p.name, count: p.count, printed: p.printed !== undefined })),
     target: edition.target, certainty: edition.certainty, spoilagePerRun: layers.map(() => edition.spoilagePerRun), setUpSheets: edition.setUpSheets, proofs,
   })) : null;
-  if (sheets) problems.push(...sheets.problems);
+  // Too few sheets is no reason to print no packet: proofs and stencils come first.
+  if (sheets) problems.push(...sheets.problems.map((p) => (p.severity === 'error' ? { ...p, severity: 'warning' as const } : p)));
   const sheetNames = (sheets?.papers ?? []).flatMap((paper, i) => Array.from({ length: paper.start }, (_, k) => ({ id: `${String.fromCharCode(65 + (i % 26))}${k + 1}`, paper: paper.paperId })));
 
   const chances = (sheets?.papers ?? []).map((paper) => ({
