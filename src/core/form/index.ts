@@ -14,3 +14,7 @@ export type { FitRules, Segment } from './fit.ts';
 export { writeDxf } from './dxf-write.ts';
 export type { DxfLayer } from './dxf-write.ts';
 export { readDxf } from './dxf-read.ts';
+export { traceMask, tracePhoto, traceScan } from './trace/trace.ts';
+export type { SheetPhotoOptions, Traced, TraceOptions } from './trace/trace.ts';
+export { findCorners } from './trace/corners.ts';
+export type { Photo } from './trace/corners.ts';

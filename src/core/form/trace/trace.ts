@@ -1,0 +1,138 @@
+import { fail, problem } from '../../problem.ts';
+import type { Problem } from '../../problem.ts';
+import { simplify, tidy } from '../polygons.ts';
+import { mapRegion } from '../place.ts';
+import { regionArea, regionBox, ringArea } from '../region.ts';
+import type { Region } from '../region.ts';
+import { contours } from './contours.ts';
+import { findCorners } from './corners.ts';
+import type { Photo } from './corners.ts';
+import { homography, mapPoint } from './homography.ts';
+import type { Point } from './homography.ts';
+import { objectField } from './object.ts';
+
+export interface TraceOptions {
+  /** Darker than this share of the paper's own light is the thing, not its shadow; shadows are seldom darker. */
+  readonly darkShare?: number;
+  /** More colourful than this (0 grey … 1) is the thing; shadows have the paper's colour. */
+  readonly colourShare?: number;
+  /** Smoothing may move the outline by no more than this. */
+  readonly smoothMm?: number;
+  /** Specks and holes smaller than this are left out. */
+  readonly leastMm2?: number;
+}
+
+export interface SheetPhotoOptions extends TraceOptions {
+  /** A4 by ISO 216, Letter 8.5 × 11 in, or a sheet of another size. */
+  readonly sheet: 'a4' | 'letter' | { readonly widthMm: number; readonly heightMm: number };
+  /** Moved by hand: top left, top right, bottom right, bottom left as the photo shows them, pixels from the top left. */
+  readonly corners?: readonly Point[];
+}
+
+export interface Traced {
+  /** mm, its box's top left corner at 0, 0. */
+  readonly region: Region;
+  readonly widthMm: number;
+  readonly heightMm: number;
+  /** As found or as given, pixels. */
+  readonly corners: readonly Point[];
+  readonly problems: readonly Problem[];
+}
+
+const mmPerPx = 0.18;
+const edgeMm = 3;
+const mostPixels = 120_000_000;
+
+/**
+ * The outline of a real thing photographed on a sheet of paper, at true size: corners of the sheet found (or given),
+ * perspective taken out, shadows left out. Lens curvature is not taken out: stand back and keep the sheet in the middle.
+ */
+export function tracePhoto(photo: Photo, options: SheetPhotoOptions, place: string): Traced {
+  checkPhoto(photo, place);
+  const corners = options.corners ?? findCorners(photo);
+  if (!corners || corners.length !== 4) {
+    fail('photo-no-sheet', place, 'No bright sheet with four corners was found in the photograph.', 'Lay the thing on white paper on a darker table, all four corners in the picture, or set the corners by hand.');
+  }
+  const [a, b, c, d] = corners;
+  const length = (p: Point, q: Point): number => Math.hypot(p[0] - q[0], p[1] - q[1]);
+  const wide = length(a, b) + length(d, c) > length(b, c) + length(a, d);
+  const [short, long] = options.sheet === 'a4' ? [210, 297] : options.sheet === 'letter' ? [215.9, 279.4] : [Math.min(options.sheet.widthMm, options.sheet.heightMm), Math.max(options.sheet.widthMm, options.sheet.heightMm)];
+  if (!(short > 0)) fail('photo-sheet-size', place, 'The sheet has no size.', 'Say which paper the thing lies on.');
+  const widthMm = wide ? long : short, heightMm = wide ? short : long;
+  const toPhoto = homography([[0, 0], [widthMm, 0], [widthMm, heightMm], [0, heightMm]], corners);
+  const width = Math.round(widthMm / mmPerPx), height = Math.round(heightMm / mmPerPx);
+  const flat = resample(photo, width, height, (x, y) => mapPoint(toPhoto, (x + 0.5) * mmPerPx, (y + 0.5) * mmPerPx));
+  const problems: Problem[] = [];
+  const pxPerMm = (length(a, b) + length(c, d)) / 2 / widthMm;
+  if (pxPerMm < 3) problems.push(problem('warning', 'photo-coarse', place, `The photograph has only ${pxPerMm.toFixed(1)} pixels for a millimetre.`, 'Go nearer or use a sharper camera for fine outlines.'));
+  return { ...outlineOf(flat, width, height, mmPerPx, edgeMm, options, place, problems), corners };
+}
+
+/** The outline of a thing on a flat scan of known resolution. */
+export function traceScan(photo: Photo, pixelsPerInch: number, options: TraceOptions, place: string): Traced {
+  checkPhoto(photo, place);
+  if (!(pixelsPerInch >= 20 && pixelsPerInch <= 10000)) fail('scan-resolution', place, 'The resolution of the scan is not known or makes no sense.', 'Give the pixels per inch that the scanner was set to.');
+  const own = 25.4 / pixelsPerInch;
+  const step = Math.max(own, Math.min(mmPerPx, 4 * own));
+  const width = Math.floor((photo.width * own) / step), height = Math.floor((photo.height * own) / step);
+  const flat = resample(photo, width, height, (x, y) => [((x + 0.5) * step) / own, ((y + 0.5) * step) / own]);
+  return { ...outlineOf(flat, width, height, step, 0, options, place, []), corners: [] };
+}
+
+/** The dark parts of a black-and-white picture, `widthMm` wide. */
+export function traceMask(photo: Photo, widthMm: number, options: Pick<TraceOptions, 'smoothMm' | 'leastMm2'>, place: string): Traced {
+  checkPhoto(photo, place);
+  if (!(widthMm > 0)) fail('mask-size', place, 'The picture has no true size.', 'Give its width in millimetres.');
+  const step = widthMm / photo.width;
+  const field = new Float32Array(photo.width * photo.height);
+  for (let p = 0; p < field.length; p++) {
+    const i = p * photo.channels;
+    const seen = photo.channels === 4 ? photo.data[i + 3] / 255 : 1;
+    field[p] = seen * (1 - (0.2126 * photo.data[i] + 0.7152 * photo.data[i + 1] + 0.0722 * photo.data[i + 2]) / 255);
+  }
+  return { ...finish(contours(field, photo.width, photo.height, 0.5), step, options, place, []), corners: [] };
+}
+
+function checkPhoto(photo: Photo, place: string): void {
+  const { width, height } = photo;
+  if (!(width >= 16 && height >= 16) || width * height > mostPixels || photo.data.length < width * height * photo.channels) {
+    fail('photo-size', place, `A picture of ${width} × ${height} pixels can't be traced.`, 'Use one of at least 16 pixels and at most 120 million.');
+  }
+}
+
+/** RGB in linear light on a new grid; the mean of four samples per pixel, each between its neighbours. */
+function resample(photo: Photo, width: number, height: number, where: (x: number, y: number) => Point): Float32Array {
+  // IEC 61966-2-1.
+  const linear = Float32Array.from({ length: 256 }, (_, i) => (i / 255 <= 0.04045 ? i / 255 / 12.92 : ((i / 255 + 0.055) / 1.055) ** 2.4));
+  const out = new Float32Array(width * height * 3);
+  const { data, channels } = photo;
+  for (let y = 0; y < height; y++) {
+    for (let x = 0; x < width; x++) {
+      const o = (y * width + x) * 3;
+      for (let sub = 0; sub < 4; sub++) {
+        const [px, py] = where(x + (sub & 1 ? 0.25 : -0.25), y + (sub & 2 ? 0.25 : -0.25));
+        const fx = Math.max(0, Math.min(photo.width - 1.001, px - 0.5)), fy = Math.max(0, Math.min(photo.height - 1.001, py - 0.5));
+        const ix = Math.floor(fx), iy = Math.floor(fy), tx = fx - ix, ty = fy - iy;
+        const i = (iy * photo.width + ix) * channels, right = i + channels, below = i + photo.width * channels;
+        for (let c = 0; c < 3; c++) {
+          out[o + c] += 0.25 * ((linear[data[i + c]] * (1 - tx) + linear[data[right + c]] * tx) * (1 - ty) + (linear[data[below + c]] * (1 - tx) + linear[data[below + channels + c]] * tx) * ty);
+        }
+      }
+    }
+  }
+  return out;
+}
+
+function outlineOf(flat: Float32Array, width: number, height: number, step: number, borderMm: number, options: TraceOptions, place: string, problems: Problem[]): Omit<Traced, 'corners'> {
+  const field = objectField(flat, width, height, Math.round(borderMm / step), options.darkShare ?? 0.5, options.colourShare ?? 0.3);
+  return finish(contours(field, width, height, 0.5), step, options, place, problems);
+}
+
+function finish(rings: readonly Float64Array[], step: number, options: TraceOptions, place: string, problems: Problem[]): Omit<Traced, 'corners'> {
+  const least = options.leastMm2 ?? 4;
+  const kept = rings.map((ring) => ring.map((v) => v * step)).filter((ring) => Math.abs(ringArea(ring)) >= least);
+  const region = simplify(tidy(kept, 'even-odd'), Math.max(0.005, options.smoothMm ?? 0.03));
+  if (!(regionArea(region) > 0)) fail('photo-nothing-found', place, 'Nothing that stands out from the paper was found.', 'Use more even light, or say how dark or colourful the thing is.');
+  const box = regionBox(region);
+  return { region: mapRegion(region, (x, y) => [x - box.minX, y - box.minY]), widthMm: box.maxX - box.minX, heightMm: box.maxY - box.minY, problems };
+}
