@@ -1,6 +1,7 @@
 import { formStation } from './forms/index.ts';
 import { laydownStation } from './laydown/index.ts';
 import { overlapStation } from './overlaps/index.ts';
+import { editionStation } from './edition/index.ts';
 import { pressStation } from './press/index.ts';
 import { pressPageStation } from './press-page/index.ts';
 import type { Station } from './station.ts';
@@ -12,4 +13,5 @@ export const stations: readonly Station[] = [
   overlapStation,
   pressStation,
   pressPageStation,
+  editionStation,
 ];

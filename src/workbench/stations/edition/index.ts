@@ -1,0 +1,21 @@
+import { words } from '../../words/index.ts';
+import type { Station } from '../station.ts';
+import { EditionView } from './EditionView.tsx';
+
+export const editionStation: Station = {
+  id: 'edition',
+  title: () => words().edition.title,
+  state(bench) {
+    const w = words().edition;
+    const edition = bench.plan.value?.edition;
+    const target = bench.job.value?.edition.target ?? 0;
+    if (!edition) return { knows: '', needs: null };
+    const signed = edition.numbered?.sheets.filter((s) => s.text !== '').length ?? 0;
+    const start = edition.sheets?.papers.reduce((sum, p) => sum + p.start, 0) ?? 0;
+    return {
+      knows: signed > 0 ? w.knowsSigned(signed) : w.knows(start, target),
+      needs: (bench.job.value?.papers.length ?? 0) === 0 ? w.needsPaper : edition.sheets === null || edition.sheets.papers.some((p) => p.start < p.toStart) ? w.needsSheets : null,
+    };
+  },
+  View: EditionView,
+};
