@@ -6,6 +6,11 @@ export { defaultMaterials } from './materials.ts';
 export type { Material } from './materials.ts';
 export { cornersOf, defaultRates, knifeWork } from './knife.ts';
 export type { Corner } from './knife.ts';
+export { cutOrder } from './cut-order.ts';
+export { ridgeFromMm, ridgeWarnings } from './ridge.ts';
+export type { RidgeLayer } from './ridge.ts';
+export { layOnStock } from './stock.ts';
+export type { LaidOut, Stock, ToCut } from './stock.ts';
 export type {
   Bridge, BridgePin, Certificate, CostRaster, Fault, Island, KnifeRates, KnifeWork, LoosePiece, NoBridge, PointMm, Stencil, StencilRequest,
 } from './types.ts';
