@@ -4,6 +4,7 @@ import type { Job, JobLayer } from '../job/index.ts';
 import { layerCodes, proofGrid, type Codes } from '../print/index.ts';
 import { ProblemError, type Problem } from '../problem.ts';
 import { defaultMaterials, makeStencil, type CostRaster, type Material, type Stencil } from '../stencil/index.ts';
+import { withCosts } from './costs.ts';
 import type { Memory } from './memory.ts';
 
 export interface MadeStencil {
@@ -76,6 +77,12 @@ export function costTable(bit: number, papers: readonly CodeColours[]): Float32A
   return table;
 }
 
+/** How much worse the print would look where a layer's ink is but should not be: the counterpart of `costTable`. */
+export function extraTable(bit: number, papers: readonly CodeColours[]): Float32Array {
+  const missing = costTable(bit, papers);
+  return missing.map((_, code) => (code & (1 << bit) ? 0 : missing[code | (1 << bit)]));
+}
+
 function labAt(labOfCode: Float64Array, code: number): Lab {
   return [labOfCode[code * 3], labOfCode[code * 3 + 1], labOfCode[code * 3 + 2]];
 }
@@ -108,8 +115,8 @@ export function makeStencils(job: Pick<Job, 'image' | 'stencilMarginMm'>, tasks:
   for (const task of tasks) {
     const { layer, bit, cut, material } = task;
     const plain = memory.part(`stencil ${layer.id}`, reads(task), () => stencilOf(geometry, layer, cut, material, undefined));
-    const wantsCost = layer.bridgesBy === 'least-seen' && layer.ink !== null && colours.length > 0 && (plain.stencil?.bridges.length ?? 0) > 0;
-    if (!wantsCost) {
+    const { stencil } = plain;
+    if (!stencil || layer.ink === null || colours.length === 0 || stencil.bridges.length + stencil.islands.length === 0) {
       made.set(layer.id, plain);
       continue;
     }
@@ -117,8 +124,11 @@ export function makeStencils(job: Pick<Job, 'image' | 'stencilMarginMm'>, tasks:
       () => idealCodes(job.image, tasks.map((t) => ({ bit: t.bit, prints: idealPrints(t.cut, t.layer.side, job.image) }))));
     const codes = ideal;
     const table = costTable(bit, colours);
-    made.set(layer.id, memory.part(`stencil by cost ${layer.id}`, [...reads(task), codes, [...table]],
-      () => stencilOf(geometry, layer, cut, material, costRaster(codes, table))));
+    const chosen = layer.bridgesBy === 'least-seen' && stencil.bridges.length > 0
+      ? memory.part(`stencil by cost ${layer.id}`, [...reads(task), codes, [...table]], () => stencilOf(geometry, layer, cut, material, costRaster(codes, table)))
+      : plain;
+    made.set(layer.id, memory.part(`costs ${layer.id}`, [chosen, codes, [...table]], () => (
+      { ...chosen, stencil: chosen.stencil && withCosts(chosen.stencil, codes, table, extraTable(bit, colours)) })));
   }
   return made;
 }
