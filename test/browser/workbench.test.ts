@@ -235,7 +235,7 @@ describe('the bench', () => {
     } finally {
       rmSync(profile, { recursive: true, force: true });
     }
-  });
+  }, 180_000);
 
   test('an empty bench offers the example, and nothing is asked for once the page has loaded', async () => {
     const page = await browser.newPage();
@@ -300,7 +300,7 @@ describe('the bench', () => {
     expect(pdf.subarray(0, 5).toString()).toBe('%PDF-');
     expect(pdf.length).toBeGreaterThan(50_000);
     await page.locator('#drawer').getByRole('button', { name: 'Close' }).click();
-  });
+  }, 180_000);
 
   test('versions are kept under a name and taken back, and taking one back can be undone', async () => {
     const page = await open('laydown');
@@ -339,7 +339,7 @@ describe('the bench', () => {
       return digest;
     }, [script, [...writeJobFile(bundle)]] as const);
     expect(inBrowser).toEqual(inNode);
-  });
+  }, 180_000);
 
   test('the page says the same policy in its head as the server does', async () => {
     const html = await (await fetch(server.url)).text();

@@ -30,6 +30,7 @@ export function App({ bench, keeping, keeper, starting }: ShellProps & { readonl
   const job = bench.job.value;
   useEffect(() => { document.title = job ? `${job.title} · Laydown` : 'Laydown'; }, [job?.title]);
   useEffect(() => { drawer.value = null; }, [job === null, bench.refused.value]);
+  useEffect(() => { scrollTo(0, 0); }, [station.value]);
   const current = stations.find((s) => s.id === station.value) ?? stations.find((s) => s.id === 'laydown') ?? stations[0];
   const refused = bench.refused.value;
   return (

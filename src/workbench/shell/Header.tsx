@@ -45,7 +45,7 @@ export function Header({ bench, keeping, station, drawer, printing }: Props) {
               const { needs, knows } = s.state(bench);
               return (
                 <li key={s.id}>
-                  <a href={`#${s.id}`} aria-current={s.id === station ? 'page' : undefined}>
+                  <a ref={s.id === station ? intoView : undefined} href={`#${s.id}`} aria-current={s.id === station ? 'page' : undefined}>
                     <b>{s.title()}</b>
                     <small class={needs ? 'needs' : 'knows'}>{needs ?? knows}</small>
                   </a>
@@ -58,6 +58,15 @@ export function Header({ bench, keeping, station, drawer, printing }: Props) {
       )}
     </header>
   );
+}
+
+/** On a narrow screen the stations run off to the side: the one in use comes into sight. */
+function intoView(link: HTMLElement | null): void {
+  const row = link?.closest('ol');
+  if (!link || !row) return;
+  const [left, right] = [link.offsetLeft - row.offsetLeft, link.offsetLeft - row.offsetLeft + link.offsetWidth];
+  if (left < row.scrollLeft) row.scrollLeft = left;
+  else if (right > row.scrollLeft + row.clientWidth) row.scrollLeft = right - row.clientWidth;
 }
 
 function UndoRedo({ bench }: { readonly bench: Bench }) {
