@@ -41,15 +41,21 @@ function readFolder(folder: string): Map<string, Uint8Array> {
 /** Lists what a packet consists of, so that a later one may take its place and touch nothing else. */
 const listName = 'packet-files.txt';
 
+/** What `writeWhole` asks of a disk; handed in by tests that need a full one. */
+export interface Disk {
+  writeFileSync(path: string, bytes: Uint8Array | string): void;
+  renameSync(from: string, to: string): void;
+}
+
 /**
  * Writes a folder whole or not at all: into a folder beside it first, then the two change places.
  * An existing packet gives way only when `replace` is set, and never a folder that holds anything else.
  */
-export function writeWhole(folder: string, files: readonly { path: string; bytes: Uint8Array }[], replace: boolean): void {
+export function writeWhole(folder: string, files: readonly { path: string; bytes: Uint8Array }[], replace: boolean, disk: Disk = { writeFileSync, renameSync }): void {
   const target = resolve(folder);
   const existing = existsSync(target) ? [...readFolderNames(target)] : [];
   if (existing.length > 0) {
-    if (!replace) fail('packet-exists', folder, 'There is a packet here already.', 'Choose another folder with --out, or say --replace to put the new one in its place.');
+    if (!replace) fail('packet-exists', folder, 'There is something here already.', 'Choose another folder with --out, or say --replace to put the new one in its place.');
     const list = join(target, listName);
     const ours = new Set(existsSync(list) ? readFileSync(list, 'utf8').split('\n') : []);
     const foreign = existing.filter((name) => name !== listName && !ours.has(name));
@@ -63,19 +69,19 @@ export function writeWhole(folder: string, files: readonly { path: string; bytes
     for (const file of files) {
       const path = join(partial, file.path);
       mkdirSync(dirname(path), { recursive: true });
-      writeFileSync(path, file.bytes);
+      disk.writeFileSync(path, file.bytes);
     }
-    writeFileSync(join(partial, listName), [...files.map((f) => f.path)].join('\n'));
-    if (existsSync(target)) renameSync(target, old);
+    disk.writeFileSync(join(partial, listName), [...files.map((f) => f.path)].join('\n'));
+    if (existsSync(target)) disk.renameSync(target, old);
     try {
-      renameSync(partial, target);
+      disk.renameSync(partial, target);
     } catch (error) {
       if (existsSync(old)) renameSync(old, target);
       throw error;
     }
   } catch (error) {
     rmSync(partial, { recursive: true, force: true });
-    fail('cannot-write', folder, `The packet could not be written: ${sayDiskError(error)}`, 'Nothing was left half-written. Make room, or choose another folder with --out.');
+    fail('cannot-write', folder, `It could not be written: ${sayDiskError(error)}`, 'Nothing was left half-written. Make room, or choose another folder with --out.');
   } finally {
     if (existsSync(target)) rmSync(old, { recursive: true, force: true });
   }

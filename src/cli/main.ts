@@ -2,6 +2,7 @@
 import { parseArgs } from 'node:util';
 import { ProblemError, sayProblem } from '../core/problem.ts';
 import { check } from './check.ts';
+import { cut } from './cut.ts';
 import type { Command } from './command.ts';
 import { forecast } from './forecast.ts';
 import { mix } from './mix.ts';
@@ -10,9 +11,11 @@ import { packet } from './packet.ts';
 import { pot } from './pot.ts';
 import { readings } from './readings.ts';
 import { recipe } from './recipe.ts';
+import { separate } from './separate.ts';
 import { serve } from './serve.ts';
+import { trace } from './trace.ts';
 
-const commands: readonly Command[] = [check, forecast, packet, order, recipe, mix, pot, readings, serve];
+const commands: readonly Command[] = [check, forecast, packet, cut, order, recipe, mix, pot, readings, trace, separate, serve];
 
 function sayCommands(): string {
   const width = Math.max(...commands.map((c) => c.name.length));

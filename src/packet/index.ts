@@ -3,6 +3,7 @@ import type { Plan } from '../core/plan.ts';
 import { fail } from '../core/problem.ts';
 import { quietTask, type Task } from '../core/task.ts';
 import { paperSizes } from '../core/units/index.ts';
+import { cutLinesOf } from './cut-lines.ts';
 import { overlapsCsv, recordCsv } from './files/csv.ts';
 import { cutDxf } from './files/cut-dxf.ts';
 import { cutSvg } from './files/cut-svg.ts';
@@ -14,8 +15,13 @@ import { fileName } from './pages/words.ts';
 import { openBook, type FontFiles } from './pdf/book.ts';
 import { proofImage, type ProofImage } from './proof.ts';
 
-export { cutDxf } from './files/cut-dxf.ts';
-export { cutSvg } from './files/cut-svg.ts';
+export { rgbPng } from './files/png.ts';
+
+/** One stencil as a file for a cutter, at true size, proven as it is written. Throws `ProblemError` where it would not hold. */
+export function cutFile(plan: Plan, layer: Plan['layers'][number], format: 'svg' | 'dxf'): string {
+  const lines = cutLinesOf(plan, layer);
+  return format === 'svg' ? cutSvg(layer, lines, plan.job.image, plan.job.title) : cutDxf(layer, lines, plan.job.image);
+}
 
 /** One file of the packet. */
 export interface PacketFile {

@@ -10,6 +10,7 @@ import { seeded } from '../../src/core/random.ts';
 import { jobPartsOf, readPicture, separate, separated, type SeparateRequest, type Separation } from '../../src/core/separate/index.ts';
 import { defaultMaterials } from '../../src/core/stencil/index.ts';
 import { Cancelled, quietTask } from '../../src/core/task.ts';
+import { JobSchema } from '../../src/core/job/schema.ts';
 import { ProblemError } from '../../src/core/problem.ts';
 
 /**
@@ -145,6 +146,21 @@ test('the separation beats flat opaque inks, and tells what it can not reach and
   expect(scene.figures.atSigma.mean).toBeGreaterThanOrEqual(scene.figures.inRegister.mean - 0.05);
   expect(scene.outOfReachShare).toBeCloseTo(scene.outOfReach.reduce((sum, v) => sum + (v ? 1 : 0), 0) / scene.codes.length, 9);
   expect(scene.curve.map((p) => p.metres)).toEqual(scene.curve.map((p) => p.metres).toSorted((a, b) => b - a));
+});
+
+test('what a Job needs of the separation passes the Job document, and its outlines carry the area of the masks', () => {
+  const parts = jobPartsOf(scene, 'film');
+  const inkReadings = studio.shelf.map(({ id }) => ({ id, name: id, from: 'clear' }));
+  const read = JobSchema.safeParse({
+    schemaVersion: 1, title: 'Scene', image: parts.image, forms: parts.forms, cuts: parts.cuts, layers: parts.layers, inks: [...inkReadings, ...parts.inks],
+  });
+  expect(read.error?.issues ?? []).toEqual([]);
+  parts.layers.forEach((layer, i) => {
+    const form = parts.forms.find((f) => f.id === parts.cuts.find((c) => c.id === layer.cut)!.parts[0].form)!;
+    const areaMm2 = Math.abs(form.outline.reduce((sum, ring) => sum + ring.reduce((a, [x, y], k) => a + ring.at(k - 1)![0] * y - x * ring.at(k - 1)![1], 0) / 2, 0));
+    const maskMm2 = scene.layers[i].mask.reduce((a, b) => a + b, 0) * mmPerPx ** 2;
+    expect(Math.abs(areaMm2 / maskMm2 - 1)).toBeLessThan(0.02);
+  });
 });
 
 test('the same seed gives the same stencils to the last point, another seed may not', async () => {

@@ -3,3 +3,6 @@ export { inkBench, layerOf, paperOf, potsOf, type InkBench } from './bench.ts';
 export { askOrders, type OrdersAnswer, type OrdersAsk } from './orders.ts';
 export { askBatch, askReach, askRecipe, type BatchQuestion, type Reach, type RecipeQuestion } from './recipes.ts';
 export { askAgain, askComplaint, askPot, wantedOfPot, type AgainQuestion, type PotQuestion, type PotRoundAsked } from './pot.ts';
+export { jobOfSeparation, separateRequest, type SeparateQuestion } from './separate.ts';
+export { askInks, askWanted, labOfReading, srgbOfLab, type InkSheet, type WantedNow } from './inks.ts';
+export { inkFromSheet, inkFromShelf, lotOf, shelfWithJob } from './shelf.ts';

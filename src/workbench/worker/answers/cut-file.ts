@@ -1,4 +1,4 @@
-import { cutDxf, cutSvg } from '../../../packet/index.ts';
+import { cutFile } from '../../../packet/index.ts';
 import { fail } from '../../../core/problem.ts';
 import { fileStem } from '../../store/file-names.ts';
 import type { Work } from './room.ts';
@@ -13,7 +13,7 @@ export const cutFileAnswer: Work<'cutFile'> = async ({ layerId, format }, room) 
     const [x, y] = certificate.faults[0]?.atMm ?? [0, 0];
     fail('stencil-does-not-hold', `layer “${layer.name}”`, `This stencil does not hold together, so its cut sheet is not written; the first place is at ${x.toFixed(0)}, ${y.toFixed(0)} mm.`, 'Mend the places marked on the stencil first.');
   }
-  const { image, title } = plan.job;
-  const text = format === 'svg' ? cutSvg(layer, image, title) : cutDxf(layer, image);
+  const { title } = plan.job;
+  const text = cutFile(plan, layer, format);
   return { answer: { path: `${fileStem(title)}-${fileStem(layer.name)}.${format}`, bytes: new TextEncoder().encode(text), what: format }, transfer: [] };
 };

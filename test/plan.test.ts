@@ -1,15 +1,15 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import { prepare } from '../../cli/assets.ts';
-import { readJobAt } from '../../cli/folder.ts';
-import { deltaE00 } from '../colour/index.ts';
-import { regionArea } from '../form/index.ts';
-import type { Job } from '../job/index.ts';
-import { createPlanner, plan, readyBundle, type Plan, type ReadyBundle } from '../plan.ts';
-import { codeAreas } from '../print/index.ts';
+import { prepare } from '../src/cli/assets.ts';
+import { readJobAt } from '../src/cli/folder.ts';
+import { deltaE00 } from '../src/core/colour/index.ts';
+import { regionArea } from '../src/core/form/index.ts';
+import type { Job } from '../src/core/job/index.ts';
+import { createPlanner, plan, readyBundle, type Plan, type ReadyBundle } from '../src/core/plan.ts';
+import { codeAreas } from '../src/core/print/index.ts';
 
 let bundle: ReadyBundle;
 let first: Plan;
-const folder = new URL('../../../examples/tide-pool', import.meta.url).pathname;
+const folder = new URL('../examples/tide-pool', import.meta.url).pathname;
 const changed = (change: Partial<Job>): ReadyBundle => ({ ...bundle, job: { ...bundle.job, ...change } });
 
 const sameBytes = (a: Uint8Array, b: Uint8Array): boolean => Buffer.compare(a, b) === 0;

@@ -1,0 +1,48 @@
+import { existsSync, writeFileSync } from 'node:fs';
+import { layerOf, inkBench } from '../core/plan/asks/index.ts';
+import { fail } from '../core/problem.ts';
+import { cutFile } from '../packet/index.ts';
+import type { Command } from './command.ts';
+import { sayDiskError } from './folder.ts';
+import { jobOf, planOf, printProblems } from './load.ts';
+import { textOf } from './words.ts';
+
+export const cut: Command = {
+  name: 'cut',
+  usage: 'cut JOB LAYER [--out FILE.svg|FILE.dxf] [--replace] [--json]',
+  summary: 'one stencil: what it is made of, and its cut sheet at true size',
+  help: 'LAYER is its id, its name, or its run (1 is printed first).\n--out FILE   writes the cut sheet, .svg or .dxf; only if the stencil is proven to hold together\n--json       islands, bridges with what each costs in the print, certificate, knife work',
+  options: { out: { type: 'string' }, replace: { type: 'boolean' }, json: { type: 'boolean' } },
+  async run(call) {
+    const plan = await planOf(jobOf(call));
+    const wanted = layerOf(inkBench(plan.job), call.words[1] ?? fail('no-layer-named', 'the command', 'Which layer?', `Name one of: ${plan.layers.map((l) => l.id).join(', ')}.`));
+    const layer = plan.layers.find((l) => l.id === wanted.id) ?? fail('no-stencil', `layer “${wanted.name}”`, 'It has no stencil: its cut is empty or could not be read.', 'Run laydown check.');
+    const { stencil } = layer;
+    if (call.options['json']) {
+      console.log(JSON.stringify({
+        layer: layer.id, side: layer.side, islands: stencil.islands.map(({ areaMm2, handled, costDeltaE }) => ({ areaMm2, handled, costDeltaE })),
+        bridges: stencil.bridges.map(({ id, from, to, widthMm, areaMm2, costDeltaE, pinned }) => ({ id, from, to, widthMm, areaMm2, costDeltaE, pinned })),
+        loosePieces: stencil.loosePieces.map(({ number, at, areaMm2 }) => ({ number, at, areaMm2 })), certificate: stencil.certificate, knife: stencil.knife,
+      }, null, 2));
+      return stencil.certificate.holds ? 0 : 1;
+    }
+    printProblems(stencil.problems);
+    const { knife, certificate } = stencil;
+    console.log(`${layer.name}: run ${layer.run}, ${layer.side}; ${certificate.holds ? `proven, no neck under ${certificate.leastNeckMm.toFixed(1)} mm` : `NOT proven: ${certificate.faults.length} faults`}`);
+    console.log(`  ${knife.metres.toFixed(2)} m, ${knife.corners} corners, ${knife.pieces} pieces, about ${Math.ceil(knife.minutes)} minutes: ${knife.difficulty}`);
+    for (const b of stencil.bridges) console.log(`  bridge ${b.id} at ${b.from.map((v) => v.toFixed(0)).join(', ')} mm: ${b.areaMm2.toFixed(1)} mm²${b.costDeltaE === undefined ? '' : `, seen as ΔE00 ${b.costDeltaE.toFixed(1)}`}${b.pinned ? ', pinned' : ''}`);
+    if (stencil.loosePieces.length > 0) console.log(`  ${stencil.loosePieces.length} loose pieces, numbered on the cut sheet`);
+    const out = textOf(call.options['out']);
+    if (out === undefined) return certificate.holds ? 0 : 1;
+    if (!certificate.holds) fail('not-proven', `layer “${layer.name}”`, 'The stencil would fall apart, so no cut sheet is written.', certificate.faults.slice(0, 3).map((f) => `${f.kind} ${f.widthMm.toFixed(1)} mm at ${f.atMm.map((v) => v.toFixed(0)).join(', ')} mm`).join('; '));
+    if (existsSync(out) && call.options['replace'] !== true) fail('file-exists', out, 'There is such a file already.', 'Choose another name, or say --replace.');
+    const text = cutFile(plan, layer, /\.dxf$/i.test(out) ? 'dxf' : 'svg');
+    try {
+      writeFileSync(out, text);
+    } catch (error) {
+      fail('cannot-write', out, `The cut sheet could not be written: ${sayDiskError(error)}`, 'Choose another place.');
+    }
+    console.log(`  ${out}`);
+    return 0;
+  },
+};
