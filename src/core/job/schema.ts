@@ -199,6 +199,57 @@ const TargetSchema = z.looseObject({ layers: z.array(id), lab: z.tuple([z.number
 /** A reading of a printed overlap: shown as measured, and what the inks learn from. */
 const ProofReadingSchema = z.looseObject({ paper: id, layers: z.array(id), reading: ReadingSchema, date: z.string().max(40).optional(), note });
 
+const PotPartSchema = z.looseObject({ ink: id, grams: z.number().gt(0).max(1_000_000) });
+
+/** A pot as mixed, and every drawdown of it since with what had been added before: rounds of saving it. */
+const PotLogSchema = z.looseObject({
+  layer: id,
+  /** As first weighed in. */
+  contents: z.array(PotPartSchema).min(1).max(50),
+  rounds: z.array(z.looseObject({
+    added: z.array(PotPartSchema).max(50).default([]), reading: ReadingSchema,
+    /** What was said of the drawdown, where no instrument read it. */
+    says: z.string().max(200).optional(), date: z.string().max(40).optional(), note,
+  })).max(200).default([]),
+  note,
+});
+
+const markShared = { x: z.number(), y: z.number(), weight: z.number().min(0).max(20) };
+/** What counts more or less in a picture: 1 is usual, 3 three times, 0 not at all. Places and sizes in shares of the picture's width and height. */
+const MarkSchema = z.discriminatedUnion('kind', [
+  z.looseObject({ kind: z.literal('box'), ...markShared, width: z.number().gt(0), height: z.number().gt(0) }),
+  z.looseObject({ kind: z.literal('stroke'), weight: markShared.weight, radius: z.number().gt(0).max(1), points: z.array(z.tuple([z.number(), z.number()])).min(1).max(5000) }),
+]);
+
+/** A picture to be made into stencils, and how: what the separation is asked for. */
+const PictureSchema = z.looseObject({
+  file: attachment, name,
+  /** In shares of the picture; left out: the largest part in the middle with the image's proportions. */
+  crop: z.looseObject({ x: share, y: share, width: z.number().gt(0).max(1), height: z.number().gt(0).max(1) }).optional(),
+  important: z.array(MarkSchema).max(500).default([]),
+  layers: z.int().min(1).max(mostLayers).default(4),
+  /** Inks to choose from; left out: all that were read. */
+  pots: z.array(id).optional(),
+  /** What is decided about the layers, first layer first. */
+  wishes: z.array(z.looseObject({ ink: id.optional(), strength: z.number().gt(0).max(1).optional(), placeFixed: z.boolean().default(false) })).max(mostLayers).default([]),
+  /** The job's own layers lie there already: go on from them. */
+  over: z.boolean().default(false),
+  /** Window and piece of each cut make two layers. */
+  cutPairs: z.boolean().default(false),
+  knife: z.looseObject({
+    metres: z.number().gt(0).max(10000).optional(), minutes: z.number().gt(0).max(100000).optional(), pieces: z.number().gt(0).max(100000).optional(),
+    leastWidthMm: z.number().gt(0).max(100).optional(), priceMm: z.number().gt(0).max(100000).optional(),
+  }).prefault({}),
+  material: id.optional(),
+  /** Left out: the job's own register. */
+  sigmaMm: z.number().min(0).max(10).optional(),
+  /** What colours out of the inks' reach keep. */
+  reach: z.enum(['nearest', 'lightness', 'chroma', 'contrast']).default('nearest'),
+  mostInPot: z.int().min(1).max(3).default(2),
+  effort: z.number().min(0.05).max(20).default(1),
+  seed: z.int().optional(),
+});
+
 export const JobSchema = z.looseObject({
   schemaVersion: z.literal(currentSchemaVersion),
   title: name,
@@ -219,6 +270,9 @@ export const JobSchema = z.looseObject({
   day: DaySchema.prefault({}),
   wanted: z.array(TargetSchema).default([]),
   proofReadings: z.array(ProofReadingSchema).default([]),
+  /** Running logs of pots that were corrected; one a layer. */
+  potLogs: z.array(PotLogSchema).default([]),
+  picture: PictureSchema.optional(),
   seed: z.int().default(1),
   note,
 });
@@ -232,6 +286,9 @@ export type JobInk = Job['inks'][number];
 export type JobPaper = Job['papers'][number];
 export type JobReading = z.output<typeof ReadingSchema>;
 export type JobScreen = NonNullable<Job['screen']>;
+export type JobPotLog = Job['potLogs'][number];
+export type JobPicture = NonNullable<Job['picture']>;
+export type PictureMark = JobPicture['important'][number];
 export type JobMaterial = Job['materials'][number];
 
 /** A Job with its attachments (drawings, photographs, readings), by their path inside the job folder. */
