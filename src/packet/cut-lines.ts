@@ -12,7 +12,8 @@ export interface CutLines {
   readonly data: string;
 }
 
-const writtenFit: FitRules = { toleranceMm: 0.03, cornerDeg: 32 };
+/** Few nodes first; where that would not hold, nearer to the Plan's own outline. */
+const fits: readonly FitRules[] = [0.03, 0.015, 0.006].map((toleranceMm) => ({ toleranceMm, cornerDeg: 32 }));
 /** Straight segments only, every point kept: what is written where a fitted outline would not hold. */
 const unfitted = (region: Region): Segment[][] => region.rings.map((ring) => Array.from({ length: ring.length / 2 }, (_, i): Segment => ({ kind: i === 0 ? 'move' : 'line', points: [ring[i * 2], ring[i * 2 + 1]] })));
 
@@ -22,11 +23,12 @@ const unfitted = (region: Region): Segment[][] => region.rings.map((ring) => Arr
  */
 export function cutLinesOf(plan: Plan, layer: PlannedLayer): CutLines {
   const { stencil } = layer;
-  const fitted = { outlines: fitOutline(stencil.cutLines, writtenFit), data: pathData(stencil.cutLines, writtenFit) };
-  // What the Plan could not prove is told there, on the facts page and in the problems; it is drawn as it is.
-  if (!stencil.certificate.holds) return fitted;
   const material = materialFor(plan, layer);
-  if (certifyWritten(fitted.data, stencil, material).holds) return fitted;
+  for (const rules of fits) {
+    const fitted = { outlines: fitOutline(stencil.cutLines, rules), data: pathData(stencil.cutLines, rules) };
+    // What the Plan could not prove is told there, on the facts page and in the problems; it is drawn as it is.
+    if (!stencil.certificate.holds || certifyWritten(fitted.data, stencil, material).holds) return fitted;
+  }
   const outlines = unfitted(stencil.cutLines);
   const data = dataOf(outlines);
   const certificate = certifyWritten(data, stencil, material);

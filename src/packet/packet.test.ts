@@ -6,6 +6,8 @@ import { plan, type Plan } from '../core/plan.ts';
 import { ProblemError } from '../core/problem.ts';
 import { Cancelled } from '../core/task.ts';
 import { makePacket, type PacketFile, type PacketWishes } from './index.ts';
+import { openBook } from './pdf/book.ts';
+import { fitted, missingLetters, printable, textWidthMm, wrap } from './pdf/type.ts';
 import { hardJob, smallJob } from './packet-jobs.ts';
 
 const font = (name: string): Uint8Array => new Uint8Array(readFileSync(new URL(`../../assets/OpenSans-${name}.ttf`, import.meta.url)));
@@ -83,6 +85,23 @@ test('eight layers, endless names, letters the fonts lack, 360 sheets and inches
   expect(made[0].path).toBe('packet.pdf');
   expect(textOf(made, 'record.csv').trim().split('\r\n').length).toBe(361);
 }, 120_000);
+
+test('letters that the fonts lack are told before the work starts', async () => {
+  const faces = (await openBook(fonts, 210, 297)).faces;
+  expect(missingLetters(faces, ['Тёплая Ωδή Äß', '海の本', '海'])).toEqual(['海', 'の', '本']);
+  expect(printable(faces, 'a海\u0007b')).toBe('a? b');
+});
+
+test('text never runs past its width, however long its words', async () => {
+  const { faces } = await openBook(fonts, 210, 297);
+  const style = { size: 11 };
+  const lines = wrap(faces, `short ${'x'.repeat(300)} and a good many more words`, 40, style);
+  for (const line of lines) expect(textWidthMm(faces, line, style)).toBeLessThanOrEqual(40);
+  expect(lines.join('').replace(/ /g, '')).toContain('x'.repeat(300));
+  const cut = fitted(faces, 'A title that is far too long for its place', 30, style);
+  expect(textWidthMm(faces, cut.text, cut.style)).toBeLessThanOrEqual(30);
+  expect(cut.text.endsWith('…')).toBe(true);
+});
 
 test('a job with nothing decided yet makes a packet too', async () => {
   const empty = smallJob({ layers: [], papers: [], cuts: [], forms: [], inks: [] });

@@ -1,12 +1,14 @@
+import { problem, type Problem } from '../../core/problem.ts';
+import { missingLetters } from '../pdf/type.ts';
 import { startPage, type, type Frame, type Setting } from './setting.ts';
 
 /** Everything wrong or doubtful, with what to do, before the first cut. Not made when there is nothing to say. */
 export function beforePages(setting: Setting): void {
-  const { problems } = setting.plan;
+  const problems = [...setting.plan.problems, ...lettersMissing(setting)];
   if (problems.length === 0) return;
   let frame: Frame | null = null;
   let y = 0;
-  for (const problem of problems) {
+  for (const told of problems) {
     const body = { ...type.body, leading: 1.3 };
     if (!frame || y > frame.bottom - 26) {
       frame = startPage(setting, { title: 'Before you start', side: frame ? 'continued' : '' });
@@ -15,9 +17,18 @@ export function beforePages(setting: Setting): void {
     const { page, left, width } = frame;
     page.rect(left, y, 4.2, 4.2, { stroke: '#000000', lineMm: 0.3 });
     const from = y;
-    y = page.para(left + 8, y + 0.3, width - 8, problem.message, { ...body, weight: problem.severity === 'note' ? 'regular' : 'semibold' });
-    if (problem.advice) y = page.para(left + 8, y, width - 8, problem.advice, body);
-    y = page.para(left + 8, y, width - 8, `${problem.severity === 'note' ? 'for your information' : problem.severity}: ${problem.place}`, { size: 8.5 });
+    y = page.para(left + 8, y + 0.3, width - 8, told.message, { ...body, weight: told.severity === 'note' ? 'regular' : 'semibold' });
+    if (told.advice) y = page.para(left + 8, y, width - 8, told.advice, body);
+    y = page.para(left + 8, y, width - 8, `${told.severity === 'note' ? 'for your information' : told.severity}: ${told.place}`, { size: 8.5 });
     y = Math.max(y + 4, from + 12);
   }
+}
+
+/** Names may be written in any script; the packet's fonts know Latin, Greek and Cyrillic. What they lack is told, not lost unseen. */
+function lettersMissing(setting: Setting): Problem[] {
+  const { job } = setting.plan;
+  const named = [job.title, job.maker, ...[...job.layers, ...job.inks, ...job.papers, ...job.materials, ...job.cuts].map((one) => one.name)];
+  const missing = missingLetters(setting.book.faces, named);
+  if (missing.length === 0) return [];
+  return [problem('note', 'letters-missing', 'names', 'Some letters of this job’s names are not in the fonts of these pages; a ? stands for each.', 'Write them in by hand, or give a second name in Latin letters.')];
 }

@@ -47,7 +47,7 @@ function stepsPage(setting: Setting): void {
     // A step with its cautions stays together.
     const printing = runs.includes(step.number);
     if (printing && step.number !== runs[0]) continue;
-    if (y + (printing ? 14 : 24 + step.cautions.length * 11) > frame.bottom) {
+    if (y + (printing ? 12 : 18 + step.cautions.length * 9) > frame.bottom) {
       frame = begin();
       ({ page } = frame);
       y = frame.top;
@@ -55,15 +55,15 @@ function stepsPage(setting: Setting): void {
     if (printing) {
       page.line(left, y, left + width, y, 0.2);
       page.fit(left + 14, y + 6, width - 14, runs.length > 1 ? `Steps ${runs[0]} to ${runs[runs.length - 1]}: print run by run (next pages)` : 'Print (next page)', type.strong);
-      y += 11;
+      y += 9.5;
       continue;
     }
     page.line(left, y, left + width, y, 0.2);
-    page.text(left, y + 8.2, String(step.number), type.large);
-    page.fit(left + 14, y + 6, width - 14, step.title, type.strong);
-    y = page.para(left + 14, y + 8.5, width - 14, step.text, type.body) + 1;
+    page.text(left, y + 8, String(step.number), { ...type.large, size: 20 });
+    page.fit(left + 14, y + 5, width - 14, step.title, type.strong);
+    y = page.para(left + 14, y + 7, width - 14, step.text, { size: 10, leading: 1.32 }) + 0.5;
     for (const one of step.cautions) y = caution(page, left + 14, y, width - 14, one.text);
-    y += 1.5;
+    y += 0.8;
   }
 }
 

@@ -110,7 +110,7 @@ export function newPage(faces: Faces, widthMm: number, heightMm: number): Page {
       const lines = wrap(faces, printableLines(faces, text), width, style);
       const room = Math.max(0, Math.floor((page.floorMm - yMm - (capHeight + descent) * sizeMm) / step + 1e-6) + 1);
       const shown = lines.slice(0, room);
-      if (shown.length < lines.length && shown.length > 0) shown[shown.length - 1] = fitted(faces, `${shown[shown.length - 1]} …`, width, style).text;
+      if (shown.length < lines.length && shown.length > 0) shown[shown.length - 1] = fitted(faces, `${shown[shown.length - 1]} …`, width, style, style.size).text;
       shown.forEach((line, i) => page.text(x, yMm + capHeight * sizeMm + i * step, line, style));
       return yMm + shown.length * step;
     },

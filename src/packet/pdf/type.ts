@@ -40,6 +40,13 @@ export function printable(faces: Faces, text: string): string {
   return out;
 }
 
+/** Letters of these texts that the fonts lack, each once. */
+export function missingLetters(faces: Faces, texts: readonly string[]): string[] {
+  const known = knownCharacters(faces);
+  const missing = [...texts.join('').normalize('NFC')].filter((c) => c.codePointAt(0)! >= 0x20 && !known.has(c.codePointAt(0)!));
+  return [...new Set(missing)];
+}
+
 const knownByFaces = new WeakMap<Faces, ReadonlySet<number>>();
 function knownCharacters(faces: Faces): ReadonlySet<number> {
   let known = knownByFaces.get(faces);
