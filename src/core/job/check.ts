@@ -78,8 +78,8 @@ function checkMixes(job: Job, add: Add): void {
 }
 
 function checkAttachments({ job, attachments }: JobBundle, add: Add): void {
-  const need = (path: string, place: string, what: string): void => {
-    if (!attachments.has(path)) add('attachment-missing', place, `${what} needs the file “${path}”, which is not in the job's folder.`, 'Put the file back there, or choose another.');
+  const need = (path: string, place: string, what: string, severity?: Problem['severity']): void => {
+    if (!attachments.has(path)) add('attachment-missing', place, `${what} needs the file “${path}”, which is not in the job's folder.`, 'Put the file back there, or choose another.', severity);
   };
   job.forms.forEach((form, i) => {
     if (form.drawing !== undefined) need(form.drawing, `forms[${i}].drawing`, `Form “${form.name}”`);
@@ -90,6 +90,8 @@ function checkAttachments({ job, attachments }: JobBundle, add: Add): void {
   job.papers.forEach((paper, i) => {
     if (paper.printed) need(paper.printed.picture, `papers[${i}].printed.picture`, `Paper “${paper.name}”`);
   });
+  // Stencils made from it stand on their own: the packet does not wait for it.
+  if (job.picture) need(job.picture.file, 'picture.file', 'The picture to be made into stencils', 'warning');
 }
 
 function checkSizes(job: Job, add: Add): void {
