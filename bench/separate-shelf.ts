@@ -4,7 +4,7 @@ import { defaultSurface, inkOverOneGround, inkOverTwoGrounds, type Ink, type Sur
 /** A shelf of our own invention: drawdowns of a small studio's transparent inks on white paper, and one covering white. */
 const drawdowns: Readonly<Record<string, Lab>> = {
   lemon: [89, -7, 88], marigold: [73, 30, 82], brick: [46, 54, 40], rose: [48, 70, -4],
-  plum: [33, 44, -38], cobalt: [32, 14, -55], lagoon: [52, -30, -44], fir: [41, -50, 22], umber: [34, 17, 24], soot: [10, 0, 1],
+  plum: [33, 44, -38], cobalt: [29, 24, -64], lagoon: [52, -30, -44], fir: [41, -50, 22], umber: [34, 17, 24], soot: [10, 0, 1],
 };
 
 export interface Shelf {

@@ -72,7 +72,7 @@ function pebblesPng(): Uint8Array {
 async function request(png: Uint8Array, more: Partial<SeparateRequest> = {}): Promise<SeparateRequest> {
   return {
     picture: await readPicture(png, 'picture.png'), sizeMm: { width: width * mmPerPx, height: height * mmPerPx }, ...studio,
-    layers: 3, material: film, seed: 3, effort: 0.3, ...more,
+    layers: 3, material: film, seed: 3, effort: 0.1, ...more,
   };
 }
 

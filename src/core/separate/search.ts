@@ -2,7 +2,8 @@ import type { Spectrum } from '../colour/index.ts';
 import type { Film, Ink, Surface } from '../ink/index.ts';
 import { seeded, type Random } from '../random.ts';
 import type { Task } from '../task.ts';
-import { meanAsPrinted, meanDifference, type Targets, type Use } from './fit-score.ts';
+import { flatInks } from './flat-inks.ts';
+import { meanAsPrinted, meanDifference, targetsOf, type Targets, type Use } from './fit-score.ts';
 import { filmOfRecipe, overlapLabOf, type LayerRecipe, type PotShare } from './recipe.ts';
 
 /** What the printmaker has decided about one layer; everything left out is free. */
@@ -57,8 +58,10 @@ export async function searchInks(setup: SearchSetup, targets: Targets, seed: num
   const random = seeded(seed);
   const score: Score = (lab, stopAt) => meanDifference(targets, lab, setup.codes, stopAt);
   let best: Scored | undefined;
-  for (let run = 0; run < (start || effort === 0 ? 1 : Math.max(2, Math.round(effort / 4))); run++) {
-    let now = scored(setup, stateOf(setup, start ?? startRecipes(setup, random)), score);
+  for (let run = 0; run < (start || effort === 0 ? 1 : (effort <= 1 ? 2 : Math.max(3, Math.round(effort / 3)))); run++) {
+    const likeFlat = !start && run === 1;
+    const recipes = start ?? (likeFlat ? await flatRecipes(setup, targets, seed, task) : startRecipes(setup, random));
+    let now = scored(setup, stateOf(setup, recipes), score);
     for (let round = 0; round < 2; round++) {
       for (let layer = 0; layer < setup.wishes.length; layer++) {
         await task.pause();
@@ -83,6 +86,25 @@ export async function searchInks(setup: SearchSetup, targets: Targets, seed: num
     if (at.score < best!.score) best = at;
   }
   return allOrders(setup, found(setup, best!), score, task);
+}
+
+/**
+ * A start that prints like flat opaque inks: for each colour that k-medians would choose, the pot that comes nearest to it
+ * on this paper, light ones first. Pictures of flat colours have their best plans near it.
+ */
+async function flatRecipes(setup: SearchSetup, targets: Targets, seed: number, task: Task): Promise<LayerRecipe[]> {
+  const palette = flatInks(targets, [...overlapLabOf(setup.paper, [], setup.surface)], setup.wishes.length, seed, 4);
+  const recipes: LayerRecipe[] = [];
+  for (let i = 0; i < setup.wishes.length; i++) {
+    const one: SearchSetup = { ...setup, wishes: [{ ...setup.wishes[i], placeFixed: true }], below: [], codes: [1] };
+    const wanted = targetsOf(palette.slice((i + 1) * 3, (i + 2) * 3), Float64Array.of(1));
+    const score: Score = (lab, stopAt) => meanDifference(wanted, lab, one.codes, stopAt);
+    const id = setup.wishes[i].ink ?? [...setup.shelf.keys()][0];
+    const first = scored(one, stateOf(one, [{ wish: 0, parts: [{ id, share: setup.wishes[i].strength ?? 0.5 }] }]), score);
+    const { state } = await polished(one, reseat(one, first, 0, score), score, task, true);
+    recipes.push({ wish: i, parts: state.recipes[0].parts });
+  }
+  return recipes;
 }
 
 interface Scored {
