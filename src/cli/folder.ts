@@ -80,7 +80,7 @@ export function writeWhole(folder: string, files: readonly { path: string; bytes
       throw error;
     }
   } catch (error) {
-    rmSync(partial, { recursive: true, force: true });
+    if (existsSync(partial)) rmSync(partial, { recursive: true, force: true });
     fail('cannot-write', folder, `It could not be written: ${sayDiskError(error)}`, 'Nothing was left half-written. Make room, or choose another folder with --out.');
   } finally {
     if (existsSync(target)) rmSync(old, { recursive: true, force: true });
