@@ -14,7 +14,7 @@ export interface SeparateQuestion {
   readonly pots?: readonly string[];
   readonly wishes?: readonly LayerWish[];
   /** Go on from the job's layers, which are printed already. */
-  readonly over?: Plan;
+  readonly over?: Pick<Plan, 'job' | 'layers'>;
   readonly cutPairs?: boolean;
   readonly knife?: KnifeBudget;
   readonly materialId?: string;
@@ -45,7 +45,7 @@ export function separateRequest(job: Job, ask: SeparateQuestion): SeparateReques
   };
 }
 
-function printedOf(plan: Plan, order: readonly string[]): PrintedLayer[] {
+function printedOf(plan: Pick<Plan, 'job' | 'layers'>, order: readonly string[]): PrintedLayer[] {
   return order.flatMap((id) => {
     const layer = plan.layers.find((l) => l.id === id);
     const inks = plan.job.inks;
