@@ -15,6 +15,7 @@ import { fileName } from './pages/words.ts';
 import { openBook, type FontFiles } from './pdf/book.ts';
 import { proofImage, type ProofImage } from './proof.ts';
 
+export { makeDrawdownSheets } from './pages/drawdown.ts';
 export { rgbPng } from './files/png.ts';
 
 /** One stencil as a file for a cutter, at true size, proven as it is written. Throws `ProblemError` where it would not hold. */

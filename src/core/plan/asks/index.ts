@@ -5,4 +5,6 @@ export { askBatch, askReach, askRecipe, type BatchQuestion, type Reach, type Rec
 export { askAgain, askComplaint, askPot, wantedOfPot, type AgainQuestion, type PotQuestion, type PotRoundAsked } from './pot.ts';
 export { jobOfSeparation, separateRequest, type SeparateQuestion } from './separate.ts';
 export { askInks, askWanted, labOfReading, srgbOfLab, type InkSheet, type WantedNow } from './inks.ts';
-export { inkFromSheet, inkFromShelf, lotOf, shelfWithJob } from './shelf.ts';
+export { inkFromSheet, inkFromShelf, jobReading, lotOf, shelfWithJob } from './shelf.ts';
+export { photographOf } from './photo.ts';
+export { partsOfLayer } from './pot.ts';

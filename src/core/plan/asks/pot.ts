@@ -4,6 +4,7 @@ import type { Job, JobInk } from '../../job/index.ts';
 import { fail } from '../../problem.ts';
 import { findInks } from '../inks.ts';
 import { potOfLayer } from '../let-down.ts';
+import { letDownParts, type PotPart } from '../mix.ts';
 import { inkBench, layerOf, paperOf } from './bench.ts';
 
 export interface PotRoundAsked {
@@ -51,6 +52,14 @@ export function askPot(job: Job, ask: PotQuestion): PotCorrection {
 export function askComplaint(job: Job, layer: string, complaint: Complaint, paperId?: string): ReturnType<typeof picturesOfComplaint> {
   const { lab, ground } = wantedOfPot(job, layer, paperId);
   return picturesOfComplaint(lab, ground, complaint);
+}
+
+/** What a layer's pot holds by volume, mixes taken apart. Throws `ProblemError` while the layer is open. */
+export function partsOfLayer(job: Job, layerName: string): readonly PotPart[] {
+  const layer = layerOf(inkBench(job), layerName);
+  const parts = letDownParts(job, layer);
+  if (parts.length === 0) fail('layer-open', `layer “${layer.name}”`, 'Its ink is not decided yet, so its pot holds nothing.', 'Choose an ink first.');
+  return parts;
 }
 
 export interface AgainQuestion {

@@ -1,7 +1,15 @@
 import { deltaE00 } from '../../colour/index.ts';
 import { emptyShelf, lotInUse, mergeShelves, type InkShelf, type Reading, type SheetRead, type ShelfInk, type ShelfLot } from '../../ink/index.ts';
-import type { Job, JobInk } from '../../job/index.ts';
+import type { Job, JobInk, JobReading } from '../../job/index.ts';
 import { fail, problem, type Problem } from '../../problem.ts';
+
+/** A reading as a job keeps it. */
+export function jobReading(reading: Reading): JobReading {
+  return structuredCopy(reading) as JobReading;
+}
+
+const structuredCopy = (reading: Reading): Reading =>
+  reading.kind === 'spectrum' ? { ...reading, values: [...reading.values] } : reading.kind === 'xyz' ? { ...reading, xyz: [...reading.xyz] } : { ...reading, lab: [...reading.lab] };
 
 /** A job's ink as a lot of the studio's shelf; null for a mix, which is made of lots and is none. */
 export function lotOf(ink: JobInk, lot: string, date?: string): ShelfLot | null {
