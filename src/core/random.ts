@@ -24,9 +24,14 @@ export function seeded(seed: number): Random {
       }
       const radius = Math.sqrt(-2 * Math.log(1 - next()));
       const angle = 2 * Math.PI * next();
-      spare = radius * Math.sin(angle);
-      return radius * Math.cos(angle);
+      spare = settled(radius * Math.sin(angle));
+      return settled(radius * Math.cos(angle));
     },
     below: (n) => Math.floor(next() * n),
   };
+}
+
+/** Engines differ in the last bits of log, sin and cos; twelve digits are the same everywhere. */
+function settled(value: number): number {
+  return Math.round(value * 1e12) / 1e12;
 }

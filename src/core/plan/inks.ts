@@ -64,7 +64,9 @@ export function findInks(job: Pick<Job, 'inks' | 'papers'>, wetMicrons: number |
     const deposit = wetMicrons !== null && ink.drawdownMicrons !== undefined ? wetMicrons / ink.drawdownMicrons : 1;
     deposits.set(ink.id, deposit);
     const found = inkOf(ink, spectra.get(ink.id) ?? [], surface, `inks[${at}]`, problems);
-    inks.set(ink.id, { ...found.ink, k: found.ink.k.map((v) => v * deposit), s: found.ink.s.map((v) => v * deposit) });
+    // Settled to 1e-9: engines differ in the last bits of exp and log, and a Plan must not.
+    const settled = (v: number): number => Math.round(v * deposit * 1e9) / 1e9;
+    inks.set(ink.id, { ...found.ink, k: found.ink.k.map(settled), s: found.ink.s.map(settled) });
     trust.set(ink.id, found.trust.words);
   };
   job.inks.forEach(settle);
