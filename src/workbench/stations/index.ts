@@ -4,11 +4,13 @@ import { overlapStation } from './overlaps/index.ts';
 import { editionStation } from './edition/index.ts';
 import { pressStation } from './press/index.ts';
 import { pressPageStation } from './press-page/index.ts';
+import { stencilStation } from './stencils/index.ts';
 import type { Station } from './station.ts';
 
 /** Stations in the order of the work, left to right: one line each. */
 export const stations: readonly Station[] = [
   formStation,
+  stencilStation,
   laydownStation,
   overlapStation,
   pressStation,

@@ -75,7 +75,7 @@ export function CutInHand({ bench, cut }: { readonly bench: Bench; readonly cut:
         {!has('window') && <button type="button" class={`button ${layers.length === 0 ? 'button-strong' : 'button-line'}`} onClick={() => print('window')}>{w.asWindow}</button>}
         {!has('piece') && <button type="button" class="button button-line" onClick={() => print('piece')}>{w.asPiece}</button>}
       </div>
-      <ol class="parts" aria-label={w.on}>
+      <ol class="part-tags" aria-label={w.on}>
         {cut.parts.map((part, i) => {
           const name = job.forms.find((f) => f.id === part.form)?.name ?? part.form;
           return (

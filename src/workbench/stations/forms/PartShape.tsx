@@ -52,7 +52,7 @@ export function PartShape({ ground, lines, ...hand }: Props) {
   const shown = carried ?? part;
   const say = (mm: number): string => sayLength(mm, job.units);
   return (
-    <g class={`part part-${part.how}${held ? ' part-held' : ''}${carried ? ' part-carried' : ''}`} data-part={index} tabIndex={0} role="button" aria-pressed={held}
+    <g class={`placed placed-${part.how}${held ? ' placed-held' : ''}${carried ? ' placed-carried' : ''}`} data-placed={index} tabIndex={0} role="button" aria-pressed={held}
       aria-label={w.partLabel(form.name, w.how[part.how], say(part.xMm), say(part.yMm))}
       onPointerDown={onPointerDown} onKeyDown={(e) => { partKey(hand, e); }} onFocus={() => { if (inHand.peek().part !== index) takePart(index); }} onBlur={() => bench.settle()}>
       {copiesOf(shown, form, job.image).map((transform, i) => <use key={i} href={`#form-${form.id}`} transform={transform} />)}

@@ -1,0 +1,35 @@
+import { sayLength } from '../../../core/units/index.ts';
+import { words } from '../../words/index.ts';
+import type { PartProps } from './parts.ts';
+import { lookAt, shownPxPerMm, zoom } from './state.ts';
+
+/** Whether the stencil is proven to hold together, and where not. */
+export function Certificate({ bench, planned }: PartProps) {
+  const w = words().stencils;
+  const { units } = bench.job.value!;
+  const { certificate, loosePieces, problems } = planned.stencil;
+  const { holds, faults } = certificate;
+  const mended = problems.filter((p) => p.severity === 'warning');
+  return (
+    <section class="beside" aria-labelledby="certificate">
+      <h2 id="certificate">{w.certificate}</h2>
+      <p class={`verdict${holds ? '' : ' verdict-not'}`}>{holds ? (loosePieces.length > 0 ? w.holdsWithLoose(loosePieces.length) : w.holds) : w.holdsNot(faults.length)}</p>
+      {holds && <p>{w.necks(sayLength(certificate.leastNeckMm, units))} {w.openings(sayLength(certificate.leastOpeningMm, units))}</p>}
+      {faults.length > 0 && (
+        <ul class="faults">
+          {faults.slice(0, 12).map((fault, i) => (
+            <li key={i}>
+              <span>{w.fault(w.faultKinds[fault.kind], fault.widthMm)}</span>
+              <button type="button" class="button button-line" onClick={() => {
+                zoom.value = Math.max(shownPxPerMm.value, 8);
+                lookAt.value = [...fault.atMm];
+              }}>{w.showFault}</button>
+            </li>
+          ))}
+        </ul>
+      )}
+      {mended.map((p) => <p key={p.code}><b>{p.message}</b> {p.advice}</p>)}
+      <details class="fold"><summary>{words().sheet.why}</summary><p>{w.certificateWhy(certificate.method, sayLength(certificate.mmPerPx, units))}</p></details>
+    </section>
+  );
+}

@@ -1,0 +1,33 @@
+import { regionPath } from '../../ui/region-path.ts';
+import { words } from '../../words/index.ts';
+import type { PartProps } from './parts.ts';
+
+/** Window and piece of the same knife path side by side, what each prints, and how often it must be cut. */
+export function CutPair({ bench, planned }: PartProps) {
+  const w = words().stencils;
+  const plan = bench.plan.value!;
+  const cut = plan.cuts.find((c) => c.id === planned.cutId);
+  if (!cut) return null;
+  const { widthMm, heightMm } = plan.job.image;
+  const path = regionPath(cut.region);
+  const clip = `pair-${cut.id}`;
+  const users = (side: 'window' | 'piece'): string[] => plan.layers.filter((l) => l.cutId === cut.id && l.side === side).map((l) => `${l.run} ${l.name}`);
+  const half = (side: 'window' | 'piece') => (
+    <figure class="pair-half">
+      <svg viewBox={`0 0 ${widthMm} ${heightMm}`} role="img" aria-label={side === 'window' ? w.windowSide : w.pieceSide}>
+        <clipPath id={`${clip}-${side}`}><rect width={widthMm} height={heightMm} /></clipPath>
+        <rect width={widthMm} height={heightMm} class={side === 'window' ? 'tile-sheet' : 'pair-dark'} />
+        <path fill-rule="evenodd" d={path} class={side === 'window' ? 'pair-dark' : 'tile-sheet'} clip-path={`url(#${clip}-${side})`} />
+      </svg>
+      <figcaption><b>{side === 'window' ? w.windowSide : w.pieceSide}</b><br />{users(side).length > 0 ? w.usedBy(users(side)) : w.usedByNone}</figcaption>
+    </figure>
+  );
+  return (
+    <section class="beside" aria-labelledby="pair">
+      <h2 id="pair">{w.pair}</h2>
+      <p class="verdict">{w.times(cut.timesToCut)}</p>
+      <p>{w.pairText(cut.name)} {cut.why}</p>
+      <div class="pair">{half('window')}{half('piece')}</div>
+    </section>
+  );
+}

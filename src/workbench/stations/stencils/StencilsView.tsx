@@ -1,0 +1,88 @@
+import { words } from '../../words/index.ts';
+import { Calibrate } from '../../ui/Calibrate.tsx';
+import { regionPath } from '../../ui/region-path.ts';
+import { ZoomBar, ZoomView } from '../../ui/ZoomView.tsx';
+import type { Bench } from '../../store/bench.ts';
+import type { StationProps } from '../station.ts';
+import { Bridges } from './Bridges.tsx';
+import { Certificate } from './Certificate.tsx';
+import { CutPair } from './CutPair.tsx';
+import { Islands } from './Islands.tsx';
+import { KnifeWork } from './KnifeWork.tsx';
+import { MaterialChoice } from './Materials.tsx';
+import { bridgeAt, chosenLayer, fromBelow, lookAt, placing, shownPxPerMm, zoom } from './state.ts';
+import { StencilDrawing } from './StencilDrawing.tsx';
+
+/** Stencils: one at a time, large; beside it what holds it, what that costs, and what the knife has to do. */
+export function StencilsView({ bench }: StationProps) {
+  const w = words().stencils;
+  const job = bench.job.value;
+  const plan = bench.plan.value;
+  if (!job || !plan) return null;
+  const planned = plan.layers.find((l) => l.id === chosenLayer.value) ?? plan.layers[0];
+  const layer = planned && job.layers.find((l) => l.id === planned.id);
+  if (!planned || !layer) {
+    return <section class="empty-bench"><h2>{w.none}</h2><p>{w.noneText}</p><p><a class="button button-strong to-forms" href="#forms">{words().forms.title}</a></p></section>;
+  }
+  const { sheet } = planned.stencil;
+  const edge = 4;
+  const box = { minX: sheet.minX - edge, minY: sheet.minY - edge, maxX: sheet.maxX + edge, maxY: sheet.maxY + edge };
+  const parts = { bench, layer, planned };
+  return (
+    <div class="stencils">
+      <StencilTiles bench={bench} chosen={planned.id} />
+      <div class="forms-sheet">
+        <ZoomView box={box} zoom={zoom} shown={shownPxPerMm} label={w.drawing(planned.name, w[planned.side])} lookAt={lookAt.value}>
+          {(pxPerMm) => <StencilDrawing bench={bench} layer={layer} planned={planned} pxPerMm={pxPerMm} />}
+        </ZoomView>
+        <div class="forms-bar">
+          <ZoomBar zoom={zoom} shown={shownPxPerMm} />
+          <fieldset class="choices">
+            <legend class="unseen">{w.seen}</legend>
+            <label class="choice-mark"><input type="radio" name="seen" checked={!fromBelow.value} onChange={() => { fromBelow.value = false; }} /><span>{w.meshSide}</span></label>
+            <label class="choice-mark"><input type="radio" name="seen" checked={fromBelow.value} onChange={() => { fromBelow.value = true; }} /><span>{w.paperSide}</span></label>
+          </fieldset>
+        </div>
+        {placing.value && (
+          <div class="row placing-bar" role="status"><b>{w.placingHint}</b><button type="button" class="button button-line" onClick={() => { placing.value = null; }}>{w.stop}</button></div>
+        )}
+        <Calibrate units={job.units} />
+      </div>
+      <div class="stencils-beside">
+        <Certificate {...parts} />
+        <Bridges {...parts} />
+        <Islands {...parts} />
+        <KnifeWork {...parts} />
+        <MaterialChoice {...parts} />
+        <CutPair {...parts} />
+      </div>
+    </div>
+  );
+}
+
+function StencilTiles({ bench, chosen }: { readonly bench: Bench; readonly chosen: string }) {
+  const w = words().stencils;
+  const plan = bench.plan.value!;
+  const { widthMm, heightMm } = plan.job.image;
+  return (
+    <ul class="tiles stencil-tiles" aria-label={w.all}>
+      {plan.layers.map((layer) => (
+        <li key={layer.id}>
+          <button type="button" class="tile" aria-pressed={layer.id === chosen} data-stencil={layer.id}
+            aria-label={w.tile(layer.run, layer.name, w[layer.side], w.difficulty[layer.stencil.knife.difficulty].toLowerCase())}
+            onClick={() => {
+              chosenLayer.value = layer.id;
+              bridgeAt.value = placing.value = lookAt.value = null;
+            }}>
+            <svg class="tile-picture" viewBox={`0 0 ${widthMm} ${heightMm}`} aria-hidden="true">
+              <rect class="tile-sheet" width={widthMm} height={heightMm} />
+              <path fill-rule="evenodd" d={regionPath(layer.stencil.prints)} />
+            </svg>
+            <b>{layer.run} {layer.name}</b>
+            <small class={layer.stencil.certificate.holds ? 'knows' : 'needs'}>{layer.stencil.certificate.holds ? w.difficulty[layer.stencil.knife.difficulty] : w.holdsNot(layer.stencil.certificate.faults.length)}</small>
+          </button>
+        </li>
+      ))}
+    </ul>
+  );
+}

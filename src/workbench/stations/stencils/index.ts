@@ -1,0 +1,16 @@
+import { words } from '../../words/index.ts';
+import type { Station } from '../station.ts';
+import { StencilsView } from './StencilsView.tsx';
+
+export const stencilStation: Station = {
+  id: 'stencils',
+  title: () => words().stencils.title,
+  state(bench) {
+    const w = words().stencils;
+    const layers = bench.plan.value?.layers ?? [];
+    const minutes = layers.reduce((sum, l) => sum + l.stencil.knife.minutes, 0);
+    const weak = layers.filter((l) => !l.stencil.certificate.holds);
+    return { knows: w.knows(layers.length, w.minutes(minutes)), needs: layers.length === 0 ? w.needsCut : weak.length > 0 ? w.needsMend(weak.map((l) => l.name)) : null };
+  },
+  View: StencilsView,
+};
