@@ -1,5 +1,5 @@
 import { problem, type Problem } from '../../core/problem.ts';
-import { missingLetters } from '../pdf/type.ts';
+import { missingLetters, wrap } from '../pdf/type.ts';
 import { startPage, type, type Frame, type Setting } from './setting.ts';
 
 /** Everything wrong or doubtful, with what to do, before the first cut. Not made when there is nothing to say. */
@@ -10,7 +10,7 @@ export function beforePages(setting: Setting): void {
   let y = 0;
   for (const told of problems) {
     const body = { ...type.body, leading: 1.3 };
-    if (!frame || y > frame.bottom - 26) {
+    if (!frame || y + heightOf(setting, told, frame.width - 8) > frame.bottom) {
       frame = startPage(setting, { title: 'Before you start', side: frame ? 'continued' : '' });
       y = frame.top;
     }
@@ -22,6 +22,13 @@ export function beforePages(setting: Setting): void {
     y = page.para(left + 8, y, width - 8, `${told.severity === 'note' ? 'for your information' : told.severity}: ${told.place}`, { size: 8.5 });
     y = Math.max(y + 4, from + 12);
   }
+}
+
+/** What one problem takes on the page, so that none is cut at its foot. */
+function heightOf(setting: Setting, told: Problem, widthMm: number): number {
+  const { faces } = setting.book;
+  const lines = wrap(faces, told.message, widthMm, { ...type.body, weight: 'semibold' }).length + (told.advice ? wrap(faces, told.advice, widthMm, type.body).length : 0);
+  return lines * 5.1 + 6;
 }
 
 /** Names may be written in any script; the packet's fonts know Latin, Greek and Cyrillic. What they lack is told, not lost unseen. */

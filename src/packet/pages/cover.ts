@@ -15,7 +15,7 @@ export function fillCover(setting: Setting, frame: Frame): void {
   const { page, top } = frame;
   const large = column(frame, 0, 4), small = column(frame, 4, 2);
   const paper = plan.papers[0];
-  const size = paper ? drawProof(setting, page, paper, plan.layers.length, large.x, top, large.width, 146) : { heightMm: 0, widthMm: 0 };
+  const size = paper ? drawProof(setting, page, paper, plan.layers.length, large.x, top, large.width, Math.min(146, frame.bottom - top - 96)) : { heightMm: 0, widthMm: 0 };
   if (paper) page.fit(large.x, top + size.heightMm + 4.6, large.width, `foreseen on ${paper.name}`, { size: 8.5 });
   const sideX = Math.max(small.x, large.x + size.widthMm + 6);
   facts(setting, page, sideX, top, frame.right - sideX);

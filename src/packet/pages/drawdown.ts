@@ -7,11 +7,12 @@ const black = '#000000';
 
 /** Ends of a strip are marked by corners, not by a frame: a line under the ink would be read with it. */
 function stripCorners(page: Page, x: number, y: number, width: number, height: number): void {
-  const arm = 3, off = 0.6;
-  for (const [cx, sx] of [[x - off, 1], [x + width + off, -1]] as const) {
+  const arm = 3, off = 0.6, line = 0.25;
+  // The right ends lie on the black bar.
+  for (const [cx, sx, fill] of [[x - off, 1, black], [x + width + off, -1, '#ffffff']] as const) {
     for (const [cy, sy] of [[y - off, 1], [y + height + off, -1]] as const) {
-      page.line(cx, cy, cx + sx * arm, cy, 0.2);
-      page.line(cx, cy, cx, cy + sy * arm, 0.2);
+      page.rect(Math.min(cx, cx + sx * arm), cy - line / 2, arm, line, { fill });
+      page.rect(cx - line / 2, Math.min(cy, cy + sy * arm), line, arm, { fill });
     }
   }
 }
