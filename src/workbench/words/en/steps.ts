@@ -1,4 +1,5 @@
 import { edition, type EditionField } from './edition.ts';
+import { picture, type PictureField } from './picture.ts';
 import { press, type PressField } from './press.ts';
 
 /** Names of steps, as undo and redo say them. */
@@ -41,5 +42,8 @@ export const steps = {
   addMaterial: () => 'a material of the studio’s own',
   press: (field: PressField) => press.fields[field],
   edition: (field: EditionField) => edition.fields[field],
+  picture: (field: PictureField) => picture.fields[field],
+  takePicture: (name: string) => `the picture ${name}`,
+  pictureToJob: (runs: number) => (runs === 1 ? '1 run from the picture' : `${runs} runs from the picture`),
   spread: (layer: string) => `${layer} spread`,
 };
