@@ -120,22 +120,31 @@ export function groundUnder(picture: RgbPicture, lies: { readonly atMm: readonly
   const { width, height, rgb } = picture;
   const out = new Uint8Array(codes.width * codes.height * 3);
   const perMm = width / lies.widthMm;
-  for (let y = 0; y < codes.height; y++) {
-    const v = ((y + 0.5) * codes.mmPerPx - lies.atMm[1]) * perMm - 0.5;
-    const y0 = Math.min(height - 1, Math.max(0, Math.floor(v))), y1 = Math.min(height - 1, y0 + 1);
-    const fy = Math.min(1, Math.max(0, v - y0));
-    for (let x = 0; x < codes.width; x++) {
-      const u = ((x + 0.5) * codes.mmPerPx - lies.atMm[0]) * perMm - 0.5;
-      const to = (y * codes.width + x) * 3;
-      if (u < -0.5 || v < -0.5 || u > width - 0.5 || v > height - 0.5) {
+  const columns = places(codes.width, codes.mmPerPx, lies.atMm[0], perMm, width);
+  const rows = places(codes.height, codes.mmPerPx, lies.atMm[1], perMm, height);
+  for (let y = 0, to = 0; y < codes.height; y++) {
+    const y0 = rows.low[y] * width, y1 = rows.high[y] * width, fy = rows.share[y];
+    for (let x = 0; x < codes.width; x++, to += 3) {
+      if (fy < 0 || columns.share[x] < 0) {
         out[to] = paperRgb[0]; out[to + 1] = paperRgb[1]; out[to + 2] = paperRgb[2];
         continue;
       }
-      const x0 = Math.min(width - 1, Math.max(0, Math.floor(u))), x1 = Math.min(width - 1, x0 + 1);
-      const fx = Math.min(1, Math.max(0, u - x0));
-      const a = (y0 * width + x0) * 3, b = (y0 * width + x1) * 3, c = (y1 * width + x0) * 3, d = (y1 * width + x1) * 3;
-      for (let k = 0; k < 3; k++) out[to + k] = Math.round(mix(mix(rgb[a + k], rgb[b + k], fx), mix(rgb[c + k], rgb[d + k], fx), fy));
+      const x0 = columns.low[x], x1 = columns.high[x], fx = columns.share[x];
+      const a = (y0 + x0) * 3, b = (y0 + x1) * 3, c = (y1 + x0) * 3, d = (y1 + x1) * 3;
+      for (let k = 0; k < 3; k++) out[to + k] = mix(mix(rgb[a + k], rgb[b + k], fx), mix(rgb[c + k], rgb[d + k], fx), fy) + 0.5;
     }
   }
   return out;
+}
+
+/** For each pixel along one side: the two pixels of the picture it lies between, and how far on; −1 outside the picture. */
+function places(count: number, mmPerPx: number, atMm: number, perMm: number, size: number): { low: Int32Array; high: Int32Array; share: Float64Array } {
+  const low = new Int32Array(count), high = new Int32Array(count), share = new Float64Array(count);
+  for (let i = 0; i < count; i++) {
+    const u = ((i + 0.5) * mmPerPx - atMm) * perMm - 0.5;
+    low[i] = Math.min(size - 1, Math.max(0, Math.floor(u)));
+    high[i] = Math.min(size - 1, low[i] + 1);
+    share[i] = u < -0.5 || u > size - 0.5 ? -1 : Math.min(1, Math.max(0, u - low[i]));
+  }
+  return { low, high, share };
 }
