@@ -22,7 +22,7 @@ interface Entity {
  */
 export function readDxf(text: string, place: string): Drawing {
   if (text.length > mostCharacters) fail('drawing-too-large', place, 'The file is too large.', 'Leave out what is not to be cut.');
-  if (text.startsWith('AutoCAD Binary DXF')) fail('drawing-binary', place, 'This DXF file is in its binary form.', 'Save it as a text (ASCII) DXF.');
+  if (/^\w+ Binary DXF/.test(text.slice(0, 40))) fail('drawing-binary', place, 'This DXF file is in its binary form.', 'Save it as a text (ASCII) DXF.');
   const pairs = readPairs(text, place);
   const unitAt = pairs.findIndex(([code, value]) => code === 9 && value === '$INSUNITS');
   const unit = unitAt >= 0 ? Number(pairs[unitAt + 1]?.[1]) : 0;
