@@ -104,19 +104,23 @@ function floodCount(mask: Uint8Array, width: number, height: number): number {
 
 describe('the judge against brute force', () => {
   test('pieces of 1,000 random stencils, by flood fill', { timeout: 120_000 }, () => {
-    let whole = 0;
+    let whole = 0, finer = 0;
     for (let seed = 1; seed <= 1000; seed++) {
       const paper = takeAway(boxRegion(sheet), common(randomShape(seed), boxRegion(aperture)));
       const said = certify(paper, sheet, aperture, { leastBridgeMm: 1, leastOpeningMm: 0.5 }, 0, 0.5);
       const grid = { originXMm: -6, originYMm: -6, mmPerPx: 0.5, width: 184, height: 144 };
       const pieces = floodCount(rasterize(paper, { ...grid, originXMm: -3, originYMm: -3, width: 172, height: 132 }), 172, 132);
-      expect(said.pieces).toBe(pieces);
+      // A gap finer than a pixel parts the outline but not the pixels; the judge must see both.
+      const outline = parts(paper).filter((part) => regionArea(part) >= 0.1).length;
+      if (outline > pieces) finer++;
+      expect(said.pieces).toBe(Math.max(pieces, outline));
       if (said.holds) {
         whole++;
         expect(pieces).toBe(1);
       }
     }
     expect(whole).toBeGreaterThan(100);
+    expect(finer).toBeLessThan(20);
   });
   test('distances and labels of small rasters, by looking at every pair of pixels', () => {
     fc.assert(fc.property(fc.array(fc.boolean(), { minLength: 24 * 17, maxLength: 24 * 17 }), fc.boolean(), (bits, sparse) => {

@@ -1,10 +1,10 @@
-import { boxRegion, common, emptyRegion, parts, regionArea, regionBox, ringArea, strip, takeAway, unite } from '../form/index.ts';
+import { boxRegion, common, emptyRegion, offsetRegion, parts, regionArea, regionBox, ringArea, strip, takeAway, unite } from '../form/index.ts';
 import type { Box, Grid, Region } from '../form/index.ts';
 import { problem } from '../problem.ts';
 import type { Problem } from '../problem.ts';
 import { bridgeGround, findStrips, sampleCost, thinOut } from './bridges.ts';
 import type { Strip } from './bridges.ts';
-import { borderMm, judge, paperMask, pixelMm, spareWhenJudgingPx, spareWhenMendingPx, surveyOpenings, surveyPaper, workingGrid, workingMmPerPx } from './certificate.ts';
+import { borderMm, judge, outlineParts, paperMask, pixelMm, spareWhenJudgingPx, spareWhenMendingPx, surveyOpenings, surveyPaper, withOutline, workingGrid, workingMmPerPx } from './certificate.ts';
 import { innerPoint } from './inner-point.ts';
 import { knifeWork } from './knife.ts';
 import { labelParts } from './label.ts';
@@ -15,6 +15,8 @@ import type { Bridge, Certificate, CostRaster, Island, LoosePiece, PointMm, Sten
 /** Rings smaller than this come from rounding, not from a drawing. */
 const crumbMm2 = 0.1;
 const mostRounds = 7;
+/** Gaps of up to twice this are closed where pixels can't see them. */
+const hairlineMm = 0.15;
 /**
  * What is added is broader than the least width by this much: half a pixel a side because the judge is on the safe
  * side, and up to 0.71 a side because no pixel need lie on the middle line.
@@ -109,7 +111,12 @@ function settle(start: Region, sheet: Box, grid: Grid, request: StencilRequest, 
       paper = takeAway(paper, unite(openings.thin.map((t) => along(t, grid, openingMm))));
       continue;
     }
-    return { paper, strips, thickened, widened, certificate: judge(grid, found, survey, openings, material, looseCount) };
+    // Pieces that touch in a point, or almost, look joined in pixels: paper closes over so fine a gap, and is judged again.
+    if (!last && outlineParts(paper).length > 1 + looseCount) {
+      paper = offsetRegion(offsetRegion(paper, hairlineMm, 'miter'), -hairlineMm, 'miter');
+      continue;
+    }
+    return { paper, strips, thickened, widened, certificate: withOutline(paper, looseCount, judge(grid, found, survey, openings, material, looseCount)) };
   }
 }
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { common, place, rectangle, regionArea, regionBox, strip, takeAway, unite } from '../form/index.ts';
+import { common, parts, place, rectangle, regionArea, regionBox, strip, takeAway, unite } from '../form/index.ts';
 import type { Region } from '../form/index.ts';
 import { certify, cornersOf, defaultMaterials, knifeWork, makeStencil } from './index.ts';
 import type { CostRaster, Stencil, StencilRequest } from './index.ts';
@@ -147,6 +147,11 @@ describe('what is too thin', () => {
 });
 
 describe('odd requests', () => {
+  test('two discs that touch in a point are joined for good, not only to the eye (camera-reels)', () => {
+    const made = make(unite([disc(40, 50, 15), disc(70, 50, 15)]), { side: 'piece' });
+    expect(made.certificate.holds).toBe(true);
+    expect(parts(made.paper)).toHaveLength(1);
+  });
   test('a form outside the image prints nothing, and says so', () => {
     expect(make(rectangle(500, 500, 10, 10)).problems[0].code).toBe('stencil-prints-nothing');
     expect(make(rectangle(-50, -50, 500, 500), { side: 'piece' }).problems[0].code).toBe('stencil-prints-nothing');
