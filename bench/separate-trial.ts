@@ -44,7 +44,7 @@ export async function trial(picture: Picture, layers: number): Promise<Trial> {
   const flat = flatOf(work, few);
   const free = await chooseInks(work, few, 0, 0, 1, 2, quietTask, () => undefined);
   const ours = errorOf(work, freeCodes(fieldOf(work.levels[0], rulesOf(work, free.found.overlapLab, 0))), rulesOf(work, free.found.overlapLab, 0));
-  const cut = judged(work, (await chooseInks(work, few, 2, 0, 1, 2, quietTask, () => undefined)).found, 2, 0, 0);
+  const cut = await judged(work, (await chooseInks(work, few, 2, 0, 1, 2, quietTask, () => undefined)).found, 2, 0, 0, quietTask);
   const metres = lengthOf(work, cut.codes);
   return { layers, free: [ours, flat.free], equal: [errorOf(work, cut.codes, rulesOf(work, cut.found.overlapLab, 2)), flatAt(flat, metres), metres] };
 }
@@ -95,13 +95,14 @@ export interface RegisterTrial {
 export async function registerTrial(picture: Picture, layers: number, sigmaMm = 0.5): Promise<RegisterTrial> {
   const work = prepareWork(requestFor(picture, layers)), few = fewTargets(work.levels[0].bins);
   const level = work.levels[0];
-  const plain = judged(work, (await chooseInks(work, few, 1, 0, 1, 2, quietTask, () => undefined)).found, 1, 0, 0);
+  const plain = await judged(work, (await chooseInks(work, few, 1, 0, 1, 2, quietTask, () => undefined)).found, 1, 0, 0, quietTask);
   const off = (chosen: Chosen): number => costOffRegister(fieldOf(level, rulesOf(work, chosen.found.overlapLab, 1)), chosen.codes, sigmaMm / level.mmPerPx);
   const inRegister = errorOf(work, plain.codes, rulesOf(work, plain.found.overlapLab, 1)), unaware = off(plain);
   const metres = lengthOf(work, plain.codes);
   const inks = await chooseInks(work, few, 0.3, sigmaMm, 1, 2, quietTask, () => undefined);
   // Masks that reckon with the register have shorter outlines of themselves: a cheaper knife brings them up to the same length.
-  const tried = [0.02, 0.1, 0.3, 1].map((priceMm) => judged(work, inks.found, priceMm, sigmaMm, 0));
+  const tried: Chosen[] = [];
+  for (const priceMm of [0.02, 0.1, 0.3, 1]) tried.push(await judged(work, inks.found, priceMm, sigmaMm, 0, quietTask));
   const within = tried.filter((chosen) => lengthOf(work, chosen.codes) <= metres * 1.02);
   const aware = (within.length > 0 ? within : tried.slice(-1)).reduce((best, chosen) => (off(chosen) < off(best) ? chosen : best));
   return { inRegister, unaware, aware: off(aware), metres: [metres, lengthOf(work, aware.codes)], removed: (unaware - off(aware)) / (unaware - inRegister) };

@@ -15,13 +15,15 @@ import { registerTrial, requestFor, trial } from './separate-trial.ts';
 export const title = 'A picture into stencils: mean ΔE00 ÷ that of as many flat opaque inks of any colour; one thread';
 
 const counts = [3, 4, 5, 6];
+/** All pictures, or those named in BENCH_PICTURES (comma between), for a quick look. */
+const chosen = openPictures.filter((p) => !process.env.BENCH_PICTURES || process.env.BENCH_PICTURES.split(',').includes(p.name));
 const two = (v: number): string => v.toFixed(2);
 
 export async function run(): Promise<BenchRow[]> {
   await prepareReaders();
   const rows: BenchRow[] = [];
   const free = new Map<number, number[]>(), equal = new Map<number, number[]>();
-  for (const { name, what } of openPictures) {
+  for (const { name, what } of chosen) {
     const picture = await openPicture(name);
     for (const layers of counts) {
       const start = performance.now();
@@ -43,7 +45,7 @@ function mean(values: readonly number[]): number {
 
 async function registerRows(): Promise<BenchRow[]> {
   const rows: BenchRow[] = [], removed: number[] = [];
-  for (const { name } of openPictures) {
+  for (const { name } of chosen) {
     const start = performance.now();
     const t = await registerTrial(await openPicture(name), 4);
     removed.push(t.removed);
@@ -57,7 +59,7 @@ async function registerRows(): Promise<BenchRow[]> {
 async function bridgeRows(): Promise<BenchRow[]> {
   const rows: BenchRow[] = [];
   let seen = 0, shortest = 0;
-  for (const { name } of openPictures.slice(0, 6)) {
+  for (const { name } of chosen) {
     const start = performance.now();
     const result = await separated(requestFor(await openPicture(name), 4), quietTask);
     const added = bridgesAdd(result);
@@ -93,7 +95,7 @@ function difference(a: ArrayLike<number>, i: number, b: ArrayLike<number>, j: nu
 /** A palette quantiser (image-q, MIT): colours of any kind without layers, inks or knife, at N and at 2^N colours. */
 async function rivalRows(): Promise<BenchRow[]> {
   const rows: BenchRow[] = [];
-  for (const name of ['boats', 'earth', 'parrot']) {
+  for (const { name } of chosen.slice(0, 3)) {
     const picture = await openPicture(name);
     const scale = 320 / Math.max(picture.width, picture.height), width = Math.round(picture.width * scale), height = Math.round(picture.height * scale);
     const paper = xyzFromSpectrum(benchShelf().paper);

@@ -1,4 +1,5 @@
 import { labFromSpectrum, srgbFromXyz, xyzFromLab, type Lab } from '../colour/index.ts';
+import type { Task } from '../task.ts';
 import { priceFor, curveOf } from './budget.ts';
 import { makeCuttable, type CutRules } from './cuttable.ts';
 import { figuresOf, metresOf } from './figures.ts';
@@ -12,7 +13,7 @@ import type { Baseline } from './types.ts';
  * What the same picture would be as paper and as many flat opaque inks of any colour, one ink a place, with as many metres of knife
  * and the same least widths. Its inks are chosen as freely as k-medians can; ours have to come out of the pots.
  */
-export function baselineFor(work: Work, few: FewTargets, metres: number, sigmaMm: number, cut: CutRules, seed: number): Baseline {
+export async function baselineFor(work: Work, few: FewTargets, metres: number, sigmaMm: number, cut: CutRules, seed: number, task: Task): Promise<Baseline> {
   const inks = work.layers;
   const palette = flatInks(few.targets, labFromSpectrum(work.setup.paper), inks, seed);
   const overlapLab = opaqueLab(palette);
@@ -26,12 +27,14 @@ export function baselineFor(work: Work, few: FewTargets, metres: number, sigmaMm
   };
   // Cutting away what is too thin shortens the outlines; the second price makes up for it.
   let price = priceFor(metres, curve);
+  await task.pause();
   let best = cutAt(price);
   for (let turn = 0; turn < 2 && Math.abs(best.metres / metres - 1) > 0.05; turn++) {
     const lower = price * (best.metres / metres) ** 1.6;
     // Flat areas have only so much outline that can be cut: below this price it grows no more.
     if (lower < 0.1 && price < 0.2) break;
     price = Math.max(0.05, lower);
+    await task.pause();
     const next = cutAt(price);
     if (Math.abs(next.metres - metres) < Math.abs(best.metres - metres)) best = next;
   }

@@ -1,6 +1,6 @@
 import type { Task } from '../task.ts';
 import type { Field } from './kernels/relax.ts';
-import { doubled, energyOf, fieldOf, settle, solveMasks, withFixed, type Level, type MaskRules } from './masks.ts';
+import { doubled, energyOf, fieldOf, settle, solveLevel, withFixed, type Level, type MaskRules } from './masks.ts';
 import type { Work } from './prepare.ts';
 import { costOffRegister, settleForRegister } from './register.ts';
 import { expectedUse, registerRoom } from './kernels/register.ts';
@@ -20,28 +20,20 @@ export function rulesOf(work: Work, overlapLab: Float64Array, priceMm: number): 
   return { layers: work.layers, overlapLab, allowed: work.setup.codes, frozen: work.frozen, priceMm, layerPrice: work.layerPrice };
 }
 
-/** Masks for given inks from the coarsest level to level `finest`, and how good the whole is. */
-export function judged(work: Work, found: Found, priceMm: number, sigmaMm: number, finest: number): Chosen {
+/** Masks for given inks from the coarsest level to level `finest`, and how good the whole is. Pauses between levels. */
+export async function judged(work: Work, found: Found, priceMm: number, sigmaMm: number, finest: number, task: Task): Promise<Chosen> {
   const rules = rulesOf(work, found.overlapLab, priceMm);
   const { levels } = work;
-  let codes: Uint8Array, field: Field;
-  if (sigmaMm === 0) {
-    codes = solveMasks(levels, rules, finest);
-    field = fieldOf(levels[finest], rules);
-  } else {
+  let codes: Uint8Array | undefined;
+  for (let at = levels.length - 1; at >= finest; at--) {
+    await task.pause();
+    const level = levels[at], coarsest = at === levels.length - 1;
     // Masks find their place on the coarsest level as if nothing moved; from then on every step reckons with layers that sit off.
-    let at = levels.length - 1;
-    codes = solveMasks(levels, rules, at);
-    field = fieldOf(levels[at], rules);
-    settleForRegister(field, codes, sigmaMm / levels[at].mmPerPx, 8);
-    while (at > finest) {
-      at--;
-      codes = withFixed(doubled(codes, levels[at + 1], levels[at]), levels[at], work.frozen);
-      field = fieldOf(levels[at], rules);
-      settleForRegister(field, codes, sigmaMm / levels[at].mmPerPx, at === 0 ? 2 : 4);
-    }
+    if (sigmaMm === 0 || coarsest) codes = solveLevel(levels, rules, at, codes);
+    else codes = withFixed(doubled(codes!, levels[at + 1], level), level, work.frozen);
+    if (sigmaMm > 0) await settleForRegister(fieldOf(level, rules), codes, sigmaMm / level.mmPerPx, coarsest ? 8 : at === 0 ? 2 : 4, task);
   }
-  return { found, codes, objective: objectiveOf(field, codes, levels[finest], sigmaMm) };
+  return { found, codes: codes!, objective: objectiveOf(fieldOf(levels[finest], rules), codes!, levels[finest], sigmaMm) };
 }
 
 export function objectiveOf(field: Field, codes: Uint8Array, level: Level, sigmaMm: number): number {
@@ -65,7 +57,7 @@ export async function chooseInks(work: Work, few: FewTargets, priceMm: number, s
   for (const [i, share] of variants.entries()) {
     const edges = share > 0 ? edgesOf(few, level.lab, level.width, level.height, level.mmPerPx, edgePrice * share) : undefined;
     const found = await searchInks(work.setup, { ...few.targets, edges }, seed + i, Math.max(1, Math.round((8 * effort) / variants.length)), task, undefined);
-    const chosen = await refitted(work, few, judged(work, found, priceMm, sigmaMm, coarse), priceMm, sigmaMm, coarse, task);
+    const chosen = await refitted(work, few, await judged(work, found, priceMm, sigmaMm, coarse, task), priceMm, sigmaMm, coarse, task);
     task.report(0.1 + (0.4 * (i + 1)) / variants.length, 'choosing inks and their order');
     if (!best || chosen.objective < best.objective) onBetter((best = chosen));
   }
@@ -85,7 +77,7 @@ export async function refitted(work: Work, few: FewTargets, from: Chosen, priceM
     const again = fieldOf(level, rulesOf(work, found.overlapLab, priceMm));
     const codes = best.codes.slice();
     settle(again, codes, []);
-    if (sigmaMm > 0) settleForRegister(again, codes, sigmaMm / level.mmPerPx, 3);
+    if (sigmaMm > 0) await settleForRegister(again, codes, sigmaMm / level.mmPerPx, 3, task);
     const objective = objectiveOf(again, codes, level, sigmaMm);
     if (objective > best.objective * 0.9995) break;
     best = { found, codes, objective };

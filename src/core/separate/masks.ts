@@ -148,14 +148,17 @@ export function settle(field: Field, codes: Uint8Array, wide: readonly number[])
 /** Masks under a price of knife length, from the coarsest level up to `finest`. */
 export function solveMasks(levels: readonly Level[], rules: MaskRules, finest = 0): Uint8Array {
   let codes: Uint8Array | undefined;
-  for (let at = levels.length - 1; at >= finest; at--) {
-    const level = levels[at];
-    const field = fieldOf(level, rules);
-    const first = !codes;
-    codes = codes ? doubled(codes, levels[at + 1], level) : freeCodes(field, level.fixedCodes);
-    codes = withFixed(codes, level, rules.frozen ?? 0);
-    // Wide moves pay where the raster is coarse; finer levels only follow.
-    settle(field, codes, rules.priceMm > 0 ? (first ? [6, 3, 1.5] : codes.length < 60_000 ? [1.2] : []) : []);
-  }
+  for (let at = levels.length - 1; at >= finest; at--) codes = solveLevel(levels, rules, at, codes);
   return codes!;
+}
+
+/** One level of it. @param coarser masks of the level above; none on the coarsest */
+export function solveLevel(levels: readonly Level[], rules: MaskRules, at: number, coarser: Uint8Array | undefined): Uint8Array {
+  const level = levels[at];
+  const field = fieldOf(level, rules);
+  const start = coarser ? doubled(coarser, levels[at + 1], level) : freeCodes(field, level.fixedCodes);
+  const codes = withFixed(start, level, rules.frozen ?? 0);
+  // Wide moves pay where the raster is coarse; finer levels only follow.
+  settle(field, codes, rules.priceMm > 0 ? (coarser ? (codes.length < 60_000 ? [1.2] : []) : [6, 3, 1.5]) : []);
+  return codes;
 }

@@ -1,5 +1,6 @@
 import { expectedCost, registerRoom, registerStep } from './kernels/register.ts';
 import type { Field } from './kernels/relax.ts';
+import type { Task } from '../task.ts';
 
 /** Mean expected cost per pixel when every layer sits off by N(0, σ) on its own. */
 export function costOffRegister(field: Field, codes: Uint8Array, sigmaPx: number): number {
@@ -7,12 +8,13 @@ export function costOffRegister(field: Field, codes: Uint8Array, sigmaPx: number
 }
 
 /** Masks moved so that the print suffers least from layers sitting off; `codes` is changed in place. */
-export function settleForRegister(field: Field, codes: Uint8Array, sigmaPx: number, rounds: number): void {
+export async function settleForRegister(field: Field, codes: Uint8Array, sigmaPx: number, rounds: number, task: Task): Promise<void> {
   const room = registerRoom(field, codes, sigmaPx);
   for (let round = 0; round < rounds; round++) {
     let changed = 0;
     for (let layer = 0; layer < field.layers; layer++) {
       if (field.frozen & (1 << layer)) continue;
+      await task.pause();
       changed += registerStep(field, codes, layer, room);
     }
     if (changed < codes.length * 1e-4) break;

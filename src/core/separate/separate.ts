@@ -30,11 +30,10 @@ export async function* separate(request: SeparateRequest, task: Task): AsyncGene
   const seed = request.seed ?? 1, effort = request.effort ?? 1, sigmaMm = request.registerSigmaMm ?? 0;
   const coarse = work.levels.length - 1;
   let priceMm = request.knife?.priceMm ?? usualPriceMm;
-  let stopped = false;
 
   // The sketch is never interrupted: it is what a stop falls back on.
   const sketch = await searchInks(work.setup, fewTargets(work.levels[coarse].bins, 48).targets, seed, 0, quietTask);
-  let best = judged(work, sketch, priceMm, 0, coarse);
+  let best = await judged(work, sketch, priceMm, 0, coarse, quietTask);
   let bestLevel = coarse;
   yield draftOf(work, best, coarse, 'sketch', 0.08);
   try {
@@ -44,19 +43,20 @@ export async function* separate(request: SeparateRequest, task: Task): AsyncGene
     yield draftOf(work, best, coarse, 'inks', 0.5);
     priceMm = await priceOfBudget(request, work, best, priceMm, task);
     const middle = Math.min(1, coarse);
-    best = await refitted(work, few, judged(work, best.found, priceMm, sigmaMm, middle), priceMm, sigmaMm, middle, task, 1);
+    best = await refitted(work, few, await judged(work, best.found, priceMm, sigmaMm, middle, task), priceMm, sigmaMm, middle, task, 1);
     bestLevel = middle;
     yield draftOf(work, best, middle, 'masks', 0.6);
     await task.pause();
-    best = judged(work, best.found, priceMm, sigmaMm, 0);
+    best = await judged(work, best.found, priceMm, sigmaMm, 0, task);
     bestLevel = 0;
     yield draftOf(work, best, 0, 'masks', 0.75);
+    return await finished(request, work, few, best, priceMm, false, task);
   } catch (error) {
     if (!(error instanceof Cancelled)) throw error;
-    stopped = true;
-    if (bestLevel > 0) best = judged(work, best.found, priceMm, 0, 0);
+    // What there is by now is brought to the fine raster and cut; that takes a moment and is not asked to stop again.
+    if (bestLevel > 0) best = await judged(work, best.found, priceMm, 0, 0, quietTask);
+    return finished(request, work, few, best, priceMm, true, quietTask);
   }
-  return finished(request, work, few, best, priceMm, stopped, stopped ? quietTask : task);
 }
 
 /** The price of knife length at which the budget of metres is met, as far as a coarse look tells. */
@@ -99,10 +99,10 @@ async function finished(request: SeparateRequest, work: Work, few: FewTargets, f
     if (over <= 1.03 || turn === 6 || priceMm > 3000) break;
     // A dearer knife means shorter outlines, fewer parts and less time; outlines give way slowly, hence the power.
     priceMm *= Math.max(1.6, Math.min(8, over ** 4));
-    chosen = judged(work, chosen.found, priceMm, sigmaMm, 0);
+    chosen = await judged(work, chosen.found, priceMm, sigmaMm, 0, task);
   }
   task.report(0.96, 'comparing with flat inks');
-  await breath(task);
+  await task.pause();
   const { overlapLab } = chosen.found;
   const pictureLevel = { ...work.levels[0], bins: binColours(work.target), lab: work.target };
   const field = fieldOf(pictureLevel, rulesOf(work, overlapLab, 0));
@@ -119,7 +119,7 @@ async function finished(request: SeparateRequest, work: Work, few: FewTargets, f
       ...figures, knifeMetres: metresCut(request, cut), pieces: piecesCut(request, cut),
       bridges: sum(cut.layers.map((layer) => layer.stencil.bridges.length)), minutes: minutesCut(request, cut),
     },
-    baseline: baselineFor(work, few, figures.metres, sigmaMm, rules, seed),
+    baseline: await baselineFor(work, few, figures.metres, sigmaMm, rules, seed, task),
     curve: curveOf(work.levels, rulesOf(work, overlapLab, 1), middle).map(({ priceMm: price, metres, codes }) => ({
       priceMm: price, metres, meanDeltaE: summed(differences(work.levels[middle].lab, codes, overlapLab)).mean,
     })),
@@ -128,15 +128,6 @@ async function finished(request: SeparateRequest, work: Work, few: FewTargets, f
     stoppedEarly, problems: [...warnings(request), ...budgetProblems(request, cut), ...cut.layers.flatMap((layer) => layer.stencil.problems)],
     setup: { seed, priceMm, shelfIds: [...setup.shelf.keys()] },
   };
-}
-
-/** A stop this late changes nothing any more: the rest takes a moment. */
-async function breath(task: Task): Promise<void> {
-  try {
-    await task.pause();
-  } catch (error) {
-    if (!(error instanceof Cancelled)) throw error;
-  }
 }
 
 /** Window and piece of one cut are cut once. */
