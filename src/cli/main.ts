@@ -6,12 +6,15 @@ import { check } from './check.ts';
 import { cut } from './cut.ts';
 import type { Command } from './command.ts';
 import { drawdowns } from './drawdowns.ts';
+import { day } from './day.ts';
+import { edition } from './edition.ts';
 import { forecast } from './forecast.ts';
 import { mix } from './mix.ts';
 import { order } from './order.ts';
 import { packet } from './packet.ts';
 import { photo } from './photo.ts';
 import { pot } from './pot.ts';
+import { press } from './press.ts';
 import { readings } from './readings.ts';
 import { recipe } from './recipe.ts';
 import { separate } from './separate.ts';
@@ -19,7 +22,7 @@ import { serve } from './serve.ts';
 import { shelf } from './shelf.ts';
 import { trace } from './trace.ts';
 
-const commands: readonly Command[] = [check, forecast, packet, cut, order, recipe, mix, pot, again, readings, photo, drawdowns, shelf, trace, separate, serve];
+const commands: readonly Command[] = [check, forecast, packet, cut, order, recipe, mix, pot, press, day, edition, again, readings, photo, drawdowns, shelf, trace, separate, serve];
 
 function sayCommands(): string {
   const width = Math.max(...commands.map((c) => c.name.length));
