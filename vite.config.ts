@@ -1,3 +1,6 @@
+import { createHash } from 'node:crypto';
+import { readdirSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import { defineConfig, type Plugin } from 'vite';
 
 /** Core is pure: a room that nothing is taken from leaves nothing behind, so the page carries only what it draws with. */
@@ -13,12 +16,37 @@ const policyOnlyWhenBuilt: Plugin = {
   transformIndexHtml: (html) => html.replace(/<meta http-equiv="Content-Security-Policy"[^>]*>/, ''),
 };
 
+/** Tells the page's keeper (offline/sw.ts) every file of this build with its fingerprint, so that it keeps all or nothing. */
+const keptFiles: Plugin = {
+  name: 'kept-files',
+  apply: 'build',
+  generateBundle: {
+    order: 'post',
+    handler(_options, bundle) {
+      const still = fileURLToPath(new URL('./src/workbench/public/', import.meta.url));
+      const print = (bytes: string | Uint8Array): string => createHash('sha256').update(bytes).digest('hex');
+      const files = [
+        ...Object.values(bundle).filter((f) => f.fileName !== 'sw.js').map((f) => [f.fileName, print(f.type === 'chunk' ? f.code : f.source)]),
+        ...readdirSync(still).map((name) => [name, print(readFileSync(still + name))]),
+      ].sort(([a], [b]) => (a < b ? -1 : 1));
+      const keeper = bundle['sw.js'];
+      if (keeper?.type !== 'chunk' || keeper.imports.length > 0) throw new Error('The keeper of files must stand alone in sw.js.');
+      keeper.code = `const LAYDOWN_FILES=${JSON.stringify(files)},LAYDOWN_EDITION=${JSON.stringify(print(JSON.stringify(files)).slice(0, 16))};\n${keeper.code}`;
+    },
+  },
+};
+
+const at = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
+const input = { index: at('./src/workbench/index.html'), sw: at('./src/workbench/offline/sw.ts') };
+const entryFileNames = (chunk: { readonly name: string }): string => (chunk.name === 'sw' ? 'sw.js' : 'assets/[name]-[hash].js');
+
 export default defineConfig({
   root: 'src/workbench',
   base: './',
-  plugins: [policyOnlyWhenBuilt],
+  plugins: [policyOnlyWhenBuilt, keptFiles],
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   worker: { format: 'es', rolldownOptions: { treeshake } },
-  build: { outDir: '../../dist/workbench', emptyOutDir: true, target: 'es2023', assetsInlineLimit: smallSigns, chunkSizeWarningLimit: 3000, rolldownOptions: { treeshake } },
+  build: { outDir: '../../dist/workbench', emptyOutDir: true, target: 'es2023', assetsInlineLimit: smallSigns, chunkSizeWarningLimit: 3000,
+    rolldownOptions: { treeshake, input, output: { entryFileNames } } },
   server: { host: '127.0.0.1' },
 });

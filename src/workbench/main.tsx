@@ -4,20 +4,30 @@ import { ProblemError, problem } from '../core/problem.ts';
 import { App } from './shell/App.tsx';
 import { listenToKeys } from './shell/keys.ts';
 import { createBench } from './store/bench.ts';
+import { keepOffline } from './offline/install.ts';
 import { exampleFiles } from './store/example.ts';
 import { openKeeper } from './store/keep.ts';
 import { keepSaved } from './store/keeping.ts';
 import { holdBench } from './store/lock.ts';
 import { startBench } from './store/start.ts';
 import { createClient } from './worker/client.ts';
+import { rememberLanguage } from './words/remember.ts';
 import { words } from './words/index.ts';
 
+rememberLanguage();
 const client = createClient(() => new Worker(new URL('./worker/worker.ts', import.meta.url), { type: 'module' }));
 const bench = createBench(client);
 const keeper = openKeeper();
 const keeping = keepSaved(bench, keeper, holdBench());
 
-render(<App bench={bench} keeping={keeping} keeper={keeper} starting={start()} />, document.getElementById('bench')!);
+const offline = keepOffline(async () => {
+  await keeping.flush();
+  const safe = keeping.isSafe();
+  if (!safe) bench.announce(words().shell.saveFirst);
+  return safe;
+});
+
+render(<App bench={bench} keeping={keeping} keeper={keeper} offline={offline} starting={start()} />, document.getElementById('bench')!);
 listenToKeys(bench, keeping);
 void exampleFiles().catch(() => undefined);
 

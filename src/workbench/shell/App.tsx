@@ -3,6 +3,7 @@ import { useEffect, useMemo } from 'preact/hooks';
 import type { Bench } from '../store/bench.ts';
 import type { Keeper } from '../store/keep.ts';
 import type { Keeping } from '../store/keeping.ts';
+import type { Offline } from '../offline/install.ts';
 import { stations } from '../stations/index.ts';
 import { ProblemList } from '../ui/ProblemList.tsx';
 import { words } from '../words/index.ts';
@@ -15,10 +16,11 @@ export interface ShellProps {
   readonly bench: Bench;
   readonly keeping: Keeping;
   readonly keeper: Keeper;
+  readonly offline: Offline;
 }
 
 /** The shell: header with the stations, one drawer under it at a time, and the station in use. */
-export function App({ bench, keeping, keeper, starting }: ShellProps & { readonly starting: Promise<void> }) {
+export function App({ bench, keeping, keeper, offline, starting }: ShellProps & { readonly starting: Promise<void> }) {
   const started = useSignal(false);
   const station = useStation();
   const drawer = useSignal<DrawerName | null>(null);
@@ -37,7 +39,7 @@ export function App({ bench, keeping, keeper, starting }: ShellProps & { readonl
     <>
       <a class="skip" href="#station" onClick={(e) => { e.preventDefault(); document.getElementById('station')?.focus(); }}>{w.skip}</a>
       <Header bench={bench} keeping={keeping} station={current.id} drawer={drawer} printing={printing} />
-      <Drawer bench={bench} keeping={keeping} keeper={keeper} name={drawer} printing={printing} />
+      <Drawer bench={bench} keeping={keeping} keeper={keeper} offline={offline} name={drawer} printing={printing} />
       {refused && (
         <section class="drawer" role="alert">
           <ProblemList problems={refused} />
@@ -45,12 +47,25 @@ export function App({ bench, keeping, keeper, starting }: ShellProps & { readonl
         </section>
       )}
       {keeping.state.value === 'other-tab' && <p class="notice" role="alert">{w.otherTab}</p>}
+      {offline.newer.value && <NewerNotice offline={offline} />}
+      {keeping.state.value === 'full' && <p class="notice" role="alert">{w.storageFull}</p>}
       {keeping.state.value === 'denied' && <p class="notice" role="alert">{w.notKept}</p>}
       {bench.failure.value !== null && <p class="notice" role="alert">{w.wentWrong} {bench.failure.value}</p>}
       <main id="station" tabIndex={-1} aria-busy={bench.working.value} aria-label={job ? current.title() : w.noJob}>
-        {job ? <current.View bench={bench} /> : started.value ? <EmptyBench bench={bench} keeping={keeping} keeper={keeper} /> : <p class="opening">{w.opening}</p>}
+        {job ? <current.View bench={bench} /> : started.value ? <EmptyBench bench={bench} keeping={keeping} keeper={keeper} offline={offline} /> : <p class="opening">{w.opening}</p>}
       </main>
     </>
+  );
+}
+
+/** A newer Laydown waits; it is taken when the person says so, and what lies on the bench is written first. */
+function NewerNotice({ offline }: { readonly offline: Offline }) {
+  const w = words().shell;
+  return (
+    <div class="notice notice-row" role="status">
+      <span>{w.newerLaydown}</span>
+      <button type="button" class="button" onClick={() => offline.take()}>{w.takeNewer}</button>
+    </div>
   );
 }
 

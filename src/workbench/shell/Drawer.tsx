@@ -2,6 +2,7 @@ import { useSignal, type Signal } from '@preact/signals';
 import type { Bench } from '../store/bench.ts';
 import type { Keeper } from '../store/keep.ts';
 import type { Keeping } from '../store/keeping.ts';
+import type { Offline } from '../offline/install.ts';
 import { ProblemList } from '../ui/ProblemList.tsx';
 import { words } from '../words/index.ts';
 import type { Printing } from './actions.ts';
@@ -15,20 +16,21 @@ interface Props {
   readonly bench: Bench;
   readonly keeping: Keeping;
   readonly keeper: Keeper;
+  readonly offline: Offline;
   readonly name: Signal<DrawerName | null>;
   readonly printing: Printing;
 }
 
 /** Opens under the header and pushes the bench down: it never covers the print. */
-export function Drawer({ bench, keeping, keeper, name, printing }: Props) {
+export function Drawer({ bench, keeping, keeper, offline, name, printing }: Props) {
   const w = words().shell;
   const open = name.value;
   if (open === null) return <div id="drawer" hidden />;
   return (
     <section id="drawer" class="drawer" aria-label={{ open: w.open, print: w.print, versions: w.versions, problems: w.warning }[open]}
       onKeyDown={(e) => { if (e.key === 'Escape') name.value = null; }}>
-      {open === 'open' && <OpenChoices bench={bench} keeping={keeping} keeper={keeper} onOpened={() => { name.value = null; }} />}
-      {open === 'versions' && <Versions bench={bench} keeping={keeping} keeper={keeper} />}
+      {open === 'open' && <OpenChoices bench={bench} keeping={keeping} keeper={keeper} offline={offline} onOpened={() => { name.value = null; }} />}
+      {open === 'versions' && <Versions bench={bench} keeping={keeping} keeper={keeper} offline={offline} />}
       {open === 'problems' && <ProblemList problems={bench.plan.value?.problems ?? []} />}
       {open === 'print' && <PrintChoices bench={bench} printing={printing} />}
       <button type="button" class="button button-small drawer-close" onClick={() => { name.value = null; }}>{w.close}</button>

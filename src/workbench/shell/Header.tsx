@@ -33,7 +33,7 @@ export function Header({ bench, keeping, station, drawer, printing }: Props) {
         <div class="header-actions">
           {job && <UndoRedo bench={bench} />}
           <Toggle drawer={drawer} name="open">{w.open}</Toggle>
-          {job && <button type="button" class="button" onClick={() => void saveNow(bench)}>{w.save}</button>}
+          {job && <button type="button" class="button" onClick={() => void saveNow(bench, keeping)}>{w.save}</button>}
           {job && <Toggle drawer={drawer} name="versions">{w.versions}</Toggle>}
           {job && <Toggle drawer={drawer} name="print" strong>{printing.share.value === null ? w.print : w.printing(Math.round(printing.share.value * 100))}</Toggle>}
         </div>

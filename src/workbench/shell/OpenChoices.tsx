@@ -3,9 +3,10 @@ import { canOpenFolders } from '../store/files.ts';
 import { words } from '../words/index.ts';
 import { openJob, type Source } from './actions.ts';
 import type { ShellProps } from './App.tsx';
+import { LanguageSwitch } from './LanguageSwitch.tsx';
 
 /** The ways to put a job on the bench. */
-export function OpenChoices({ bench, keeping, keeper, onOpened }: ShellProps & { readonly onOpened?: () => void }) {
+export function OpenChoices({ bench, keeping, keeper, offline, onOpened }: ShellProps & { readonly onOpened?: () => void }) {
   const w = words().shell;
   const open = async (source: Source): Promise<void> => {
     await openJob(bench, keeping, keeper, source);
@@ -23,6 +24,8 @@ export function OpenChoices({ bench, keeping, keeper, onOpened }: ShellProps & {
       <button type="button" class="button" onClick={() => chooser.current?.click()}>{w.openFile}</button>
       {canOpenFolders && <button type="button" class="button" onClick={() => void open('folder')}>{w.openFolder}</button>}
       <button type="button" class="button" onClick={() => void open('example')}>{w.openExample}</button>
+      {offline.canInstall.value && <button type="button" class="button" onClick={() => offline.install()}>{w.install}</button>}
+      <LanguageSwitch />
     </div>
   );
 }

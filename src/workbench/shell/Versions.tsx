@@ -1,4 +1,5 @@
 import { useSignal } from '@preact/signals';
+import { problem } from '../../core/problem.ts';
 import { words } from '../words/index.ts';
 import type { ShellProps } from './App.tsx';
 
@@ -9,7 +10,12 @@ export function Versions({ bench, keeping, keeper }: ShellProps) {
   const keep = async (): Promise<void> => {
     const version = name.value.trim();
     if (!version) return;
-    await keeping.keepVersion(version);
+    bench.refuse(null);
+    try {
+      await keeping.keepVersion(version);
+    } catch {
+      return bench.refuse([problem('error', 'not-kept', version, w.versionNotKept, w.saveAsFile)]);
+    }
     name.value = '';
     bench.announce(w.versionKept(version));
   };

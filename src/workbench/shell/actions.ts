@@ -13,7 +13,7 @@ import { words } from '../words/index.ts';
 import type { MadeFile, OpenedJob } from '../worker/protocol.ts';
 
 /** Does something that can go wrong; what went wrong is shown in the printmaker's words, and nothing else changes. */
-async function attempt(bench: Bench, work: () => Promise<void>): Promise<void> {
+export async function attempt(bench: Bench, work: () => Promise<void>): Promise<void> {
   bench.refuse(null);
   try {
     await work();
@@ -26,22 +26,47 @@ async function attempt(bench: Bench, work: () => Promise<void>): Promise<void> {
 
 export type Source = { readonly file: File } | 'folder' | 'example';
 
+/** The job whose loss was spoken of; asked again, it goes. */
+let warnedOf: unknown = null;
+
 /** Puts another job on the bench; the one there is kept as a version if anything was done to it. */
 export function openJob(bench: Bench, keeping: Keeping, keeper: Keeper, source: Source): Promise<void> {
   return attempt(bench, async () => {
     const opened: OpenedJob | null = source === 'folder' ? await openFolder(bench) : source === 'example' ? await openFiles(bench, await exampleFiles()) : await openFile(bench, source.file);
     if (!opened) return;
-    await keeping.flush();
-    await stepAside(keeper, await keeper.kept().catch(() => null)).catch(() => undefined);
+    await makeRoom(bench, keeping, keeper);
     putOn(bench, keeping, opened);
     bench.announce(opened.job.title);
   });
 }
 
-export function saveNow(bench: Bench): Promise<void> {
+/** Puts a job that was just begun on the bench, at the first station. */
+export function startJob(bench: Bench, keeping: Keeping, keeper: Keeper, jobText: string): Promise<void> {
+  return attempt(bench, async () => {
+    const opened = await bench.ask('openJob', { files: new Map([['job.json', new TextEncoder().encode(jobText)]]) });
+    await makeRoom(bench, keeping, keeper);
+    location.hash = 'forms';
+    putOn(bench, keeping, opened);
+  });
+}
+
+/** Keeps what lies on the bench; where that can't be, says so once before it goes. */
+async function makeRoom(bench: Bench, keeping: Keeping, keeper: Keeper): Promise<void> {
+  const leaving = bench.job.peek();
+  await keeping.flush();
+  if (!keeping.isSafe() && warnedOf !== leaving) {
+    warnedOf = leaving;
+    throw new ProblemError([problem('warning', 'not-kept', leaving?.title ?? '', words().shell.notKeptWhat, words().shell.notKeptHelp)]);
+  }
+  await stepAside(keeper, await keeper.kept().catch(() => null)).catch(() => undefined);
+}
+
+export function saveNow(bench: Bench, keeping: Keeping): Promise<void> {
   return attempt(bench, async () => {
     const name = await saveJob(bench);
-    if (name) bench.announce(words().shell.saved(name));
+    if (!name) return;
+    keeping.savedAsFile();
+    bench.announce(words().shell.saved(name));
   });
 }
 

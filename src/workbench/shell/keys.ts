@@ -9,7 +9,7 @@ export function listenToKeys(bench: Bench, keeping: Keeping): void {
     const key = e.key.toLowerCase();
     if (key === 's') {
       e.preventDefault();
-      void saveNow(bench);
+      void saveNow(bench, keeping);
       return;
     }
     const target = e.target as HTMLElement;
@@ -19,5 +19,7 @@ export function listenToKeys(bench: Bench, keeping: Keeping): void {
     if (key === 'y' || e.shiftKey) bench.redo();
     else bench.undo();
   });
+  // Where nothing can be kept, the browser asks before the page goes.
+  window.addEventListener('beforeunload', (e) => { if (!keeping.isSafe() && keeping.state.value !== 'keeping') e.preventDefault(); });
   window.addEventListener('pagehide', () => { void keeping.flush(); });
 }

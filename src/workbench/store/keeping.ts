@@ -2,7 +2,7 @@ import { effect, signal, type ReadonlySignal } from '@preact/signals';
 import type { Bench } from './bench.ts';
 import type { Keeper, KeptVersion, Snapshot } from './keep.ts';
 
-export type KeptState = 'kept' | 'keeping' | 'denied' | 'other-tab';
+export type KeptState = 'kept' | 'keeping' | 'denied' | 'full' | 'other-tab';
 
 export interface Keeping {
   readonly state: ReadonlySignal<KeptState>;
@@ -10,12 +10,20 @@ export interface Keeping {
   /** Marks what is on the bench as opened from a served file (its fingerprint) or from elsewhere (null). */
   opened(servedPrint: string | null, changed: boolean): void;
   keepVersion(name: string): Promise<void>;
+  /** Nothing is lost if the page goes away now: it is written, or nothing was done to it. */
+  isSafe(): boolean;
+  /** Tells that the job as it is now was saved as a file. */
+  savedAsFile(): void;
   /** Resolves when everything is written. */
   flush(): Promise<void>;
 }
 
 /** Time between two writes while a slider is dragged: a killed tab loses no more than this. */
 const restMs = 150;
+
+function whyNot(error: unknown): 'full' | 'denied' {
+  return error instanceof DOMException && error.name === 'QuotaExceededError' ? 'full' : 'denied';
+}
 
 /** Writes the bench to the browser's storage at every change, the newest only; a tab without the bench's lock leaves it alone. */
 export function keepSaved(bench: Bench, keeper: Keeper, mayWrite: Promise<boolean>): Keeping {
@@ -24,6 +32,7 @@ export function keepSaved(bench: Bench, keeper: Keeper, mayWrite: Promise<boolea
   let servedPrint: string | null = null;
   let changed = false;
   let opening = false;
+  let inFile: unknown = null;
   let dirty = false;
   let running: Promise<void> | null = null;
 
@@ -45,8 +54,8 @@ export function keepSaved(bench: Bench, keeper: Keeper, mayWrite: Promise<boolea
       try {
         await keeper.keep(now);
         state.value = 'kept';
-      } catch {
-        state.value = 'denied';
+      } catch (error) {
+        state.value = whyNot(error);
       }
       if (dirty) await new Promise((resolve) => setTimeout(resolve, restMs));
     }
@@ -64,8 +73,8 @@ export function keepSaved(bench: Bench, keeper: Keeper, mayWrite: Promise<boolea
   const look = async (): Promise<void> => {
     try {
       versions.value = await keeper.versions();
-    } catch {
-      state.value = 'denied';
+    } catch (error) {
+      state.value = whyNot(error);
     }
   };
   void look();
@@ -83,6 +92,11 @@ export function keepSaved(bench: Bench, keeper: Keeper, mayWrite: Promise<boolea
       await keeper.keepVersion(name, now);
       await look();
     },
+    isSafe() {
+      const job = bench.job.peek();
+      return job === null || job === inFile || state.peek() === 'kept' || !changed;
+    },
+    savedAsFile() { inFile = bench.job.peek(); },
     flush: async () => { while (running) await running; },
   };
 }

@@ -1,18 +1,25 @@
-import { signal } from '@preact/signals';
+import { computed, signal } from '@preact/signals';
 import { en } from './en/index.ts';
 
 /** All texts of the Workbench. Another language is an object of this type; the compiler finds what it lacks. */
 export type Words = typeof en;
 
-const language = signal<Words>(en);
+/** Every language that there is a whole catalogue of. Another one is a line here; the switch shows as soon as there are two. */
+export const languages: readonly { readonly id: string; readonly name: string; readonly words: Words }[] = [
+  { id: 'en', name: 'English', words: en },
+];
+
+/** Which one is spoken: the page's `lang`. */
+export const language = signal('en');
+const spoken = computed(() => (languages.find((l) => l.id === language.value) ?? languages[0]).words);
 
 /** The texts in the language in use. Read it while drawing, so that a change of language draws anew. */
 export function words(): Words {
-  return language.value;
+  return spoken.value;
 }
 
-export function speak(next: Words): void {
-  language.value = next;
+export function speak(id: string): void {
+  language.value = id;
 }
 
 type Steps = Words['steps'];
