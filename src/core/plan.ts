@@ -27,7 +27,7 @@ export { countLogName, type PlannedEdition } from './plan/edition.ts';
 export type { PlannedRegister } from './plan/register.ts';
 export type { Learning } from './plan/learning.ts';
 export type { Recoloured } from './plan/recolour.ts';
-export { readyBundle, type ReadyBundle } from './plan/pictures.ts';
+export { readyBundle, toRgb, type ReadyBundle } from './plan/pictures.ts';
 
 /** A Job and its attachments; with `readyBundle` also its pictures, decoded. Without them printed sheets are planned as bare paper. */
 export type PlanInput = JobBundle & { readonly pictures?: ReadonlyMap<string, RgbPicture>; readonly pictureProblems?: readonly Problem[] };

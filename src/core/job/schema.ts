@@ -1,16 +1,13 @@
 import { z } from 'zod';
 
+export { currentSchemaVersion, mostLayers } from './limits.ts';
+
 /**
  * The Job: what the printmaker decided, and nothing computed from it. This file is the one typed description of the
  * document; the JSON Schema in docs/ is made from it. Unknown fields are kept (loose objects), so a Job made by a
  * later Laydown of the same version loses nothing when it passes through this one.
  * Lengths in mm, thickness of films in microns, shares and strengths 0..1, angles in degrees clockwise.
  */
-export const currentSchemaVersion = 1;
-
-/** The most layers that one byte of code per pixel can tell apart. */
-export const mostLayers = 8;
-
 const id = z.string().regex(/^[a-z0-9][a-z0-9._-]{0,63}$/, 'needs a short name of small letters, digits, - or _');
 const name = z.string().min(1).max(200);
 const note = z.string().max(4000).optional();

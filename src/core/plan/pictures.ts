@@ -39,7 +39,8 @@ async function decodePicture(bytes: Uint8Array, path: string): Promise<{ picture
   }
 }
 
-function toRgb({ width, height, pixels }: Picture): RgbPicture {
+/** Any picture as eight-bit sRGB. */
+export function toRgb({ width, height, pixels }: Picture): RgbPicture {
   if (pixels.kind === 'srgb8') return { width, height, rgb: pixels.data };
   const rgb = new Uint8Array(pixels.data.length);
   if (pixels.kind === 'srgb16') for (let i = 0; i < rgb.length; i++) rgb[i] = pixels.data[i] >> 8;

@@ -2,6 +2,7 @@ import type { Job } from '../../core/job/index.ts';
 import type { Plan, PlannedLayer, PlannedPaper } from '../../core/plan.ts';
 import type { Codes } from '../../core/print/index.ts';
 import type { Problem } from '../../core/problem.ts';
+import type { InkQuestions } from './ink-questions.ts';
 import type { Parcel } from './parcel.ts';
 
 /** What the page shows of a paper: its picture stays in the worker, which paints proofs over it when asked (`proof`). */
@@ -23,7 +24,7 @@ export interface MadeFile {
  * Everything the page may ask the worker: what it says (`ask`) and what comes back (`answer`). To add a question: a
  * line here, a file in `answers/`, a line in `answers/index.ts`.
  */
-export interface Questions {
+export interface Questions extends InkQuestions {
   /** The Plan of a job; `attachments` only when they have changed. Comes back as what changed since the last answer. */
   readonly plan: { ask: { readonly job: Job; readonly attachments?: Attachments }; answer: Parcel };
   /** Colours alone, in a few milliseconds, while a slider moves or a run is carried; null when only `plan` will do. */
@@ -39,12 +40,35 @@ export interface Questions {
   readonly packet: { ask: { readonly page: 'a4' | 'letter' }; answer: readonly MadeFile[] };
   /** What a drawing (SVG, or DXF by its name) holds, before it becomes a form. */
   readonly drawing: { ask: { readonly bytes: Uint8Array; readonly name: string }; answer: ReadDrawing };
+  /** The outline of a thing on a picture; `bytes` with the first question about it only. */
+  readonly trace: { ask: TraceAsk; answer: TraceAnswer };
   /** Where a bridge across a stencil's opening at a place would lie. */
   readonly bridge: { ask: { readonly layerId: string; readonly atMm: readonly [number, number] }; answer: { readonly fromMm: readonly [number, number]; readonly toMm: readonly [number, number] } };
   /** The cut sheet of one stencil; refused when it does not hold. */
   readonly cutFile: { ask: { readonly layerId: string; readonly format: 'svg' | 'dxf' }; answer: MadeFile };
   /** A fingerprint of the Plan's codes and colours: the same job gives the same one on every machine. */
   readonly digest: { ask: Record<never, never>; answer: PlanDigest };
+}
+export interface TraceAsk {
+  /** Tells one picture from the next. */
+  readonly id: number;
+  readonly name: string;
+  readonly bytes?: Uint8Array;
+  readonly what:
+    | { readonly kind: 'photo'; readonly sheet: 'a4' | 'letter'; readonly corners?: readonly (readonly [number, number])[] }
+    | { readonly kind: 'scan'; readonly pixelsPerInch: number }
+    | { readonly kind: 'mask'; readonly widthMm: number };
+  readonly darkShare?: number;
+  readonly smoothMm?: number;
+  readonly leastMm2?: number;
+}
+export interface TraceAnswer {
+  readonly widthPx: number;
+  readonly heightPx: number;
+  /** Of the sheet, pixels: as found or as given; none when they weren't found or aren't needed. */
+  readonly corners: readonly (readonly [number, number])[];
+  readonly traced: { readonly outline: [number, number][][]; readonly widthMm: number; readonly heightMm: number } | null;
+  readonly problems: readonly Problem[];
 }
 export interface ReadDrawing {
   readonly widthMm: number;

@@ -8,12 +8,14 @@ import { regionPath } from '../../ui/region-path.ts';
 import { step, words } from '../../words/index.ts';
 import { bringDrawings, broughtProblems } from './bring.ts';
 import { newCut, newPart, withParts } from './edits.ts';
+import { takePhotograph } from './PhotoTrace.tsx';
 import { inHand, takeForm } from './state.ts';
 
 /** All forms of the job as little cut-outs, to put on cuts; and the ways to bring more. */
 export function FormShelf({ bench, cutId }: { readonly bench: Bench; readonly cutId: string | null }) {
   const w = words().forms;
   const chooser = useRef<HTMLInputElement>(null);
+  const photos = useRef<HTMLInputElement>(null);
   const job = bench.job.value!;
   const plan = bench.plan.value;
   const chosen = job.forms.find((f) => f.id === inHand.value.formId);
@@ -50,6 +52,18 @@ export function FormShelf({ bench, cutId }: { readonly bench: Bench; readonly cu
             <svg class="tile-picture" viewBox="0 0 24 24" aria-hidden="true"><path class="plus" d="M12 6v12M6 12h12" /></svg>
             <b>{w.bring}</b>
             <small>SVG · DXF</small>
+          </button>
+        </li>
+        <li>
+          <input ref={photos} type="file" accept="image/jpeg,image/png,image/webp,image/tiff" class="unseen" tabIndex={-1} aria-label={w.bringPhoto} data-bring="photo"
+            onChange={(e) => {
+              const file = e.currentTarget.files?.[0];
+              e.currentTarget.value = '';
+              if (file) void takePhotograph(bench, file);
+            }} />
+          <button type="button" class="tile tile-new" onClick={() => photos.current?.click()}>
+            <svg class="tile-picture" viewBox="0 0 24 24" aria-hidden="true"><path class="plus" d="M6 7l12 1 1 10-14-1zM9 12a3 2.4 0 1 0 6 0a3 2.4 0 1 0-6 0" /></svg>
+            <b>{w.bringPhoto}</b>
           </button>
         </li>
       </ul>

@@ -6,11 +6,12 @@ import { ProofCanvas } from '../../ui/ProofCanvas.tsx';
 import { ZoomBar, ZoomView } from '../../ui/ZoomView.tsx';
 import { words } from '../../words/index.ts';
 import type { StationProps } from '../station.ts';
-import { bringDrawings } from './bring.ts';
+import { bringDrawings, isPicture } from './bring.ts';
 import { CutInHand, CutTiles, TakeCutAway } from './CutShelf.tsx';
 import { FormShelf } from './FormShelf.tsx';
 import { ImageNumbers } from './ImageNumbers.tsx';
 import { PartNumbers } from './PartNumbers.tsx';
+import { photograph, PhotoTrace, takePhotograph } from './PhotoTrace.tsx';
 import { groundOf, sayMeasure, SheetDrawing } from './SheetDrawing.tsx';
 import { cutInHand, inHand, measuring, printBelow, shownPxPerMm, zoom } from './state.ts';
 
@@ -42,6 +43,8 @@ export function FormsView({ bench }: StationProps) {
     e.stopPropagation();
     const svg = (e.currentTarget as HTMLElement).querySelector<SVGGElement>('.sheet-layer');
     const onSheet = (e.target as Element).closest('.zoom-view') !== null;
+    const picture = files.find(isPicture);
+    if (picture) return void takePhotograph(bench, picture);
     void bringDrawings(bench, files, cutId, svg && onSheet ? mmAt(svg, e.clientX, e.clientY) : null);
   };
   const { widthMm, heightMm } = job.image;
@@ -81,6 +84,7 @@ export function FormsView({ bench }: StationProps) {
         <Calibrate units={job.units} />
       </div>
       <div class="forms-beside">
+        {photograph.value && <PhotoTrace key={photograph.value.id} bench={bench} photo={photograph.value} />}
         {job.cuts.length === 0 && <section class="first"><h2>{w.firstTitle}</h2><p>{w.firstText}</p></section>}
         {job.cuts.length > 0 && <CutTiles bench={bench} cutId={cutId} />}
         {cut && <CutInHand bench={bench} cut={cut} />}

@@ -1,4 +1,5 @@
-import { mostLayers, type Job, type JobForm, type JobLayer, type JobPart } from '../../../core/job/index.ts';
+import type { Job, JobForm, JobLayer, JobPart } from '../../../core/job/index.ts';
+import { mostLayers } from '../../../core/job/limits.ts';
 import { fileStem } from '../../store/file-names.ts';
 
 /** Pure edits of forms, cuts and their parts. Each gives a new Job sharing every part it did not touch. */

@@ -3,11 +3,13 @@ import { bridgeAnswer } from './bridge.ts';
 import { cutFileAnswer } from './cut-file.ts';
 import { digestAnswer } from './digest.ts';
 import { drawingAnswer } from './drawing.ts';
+import { inkAnswers } from './inks.ts';
 import { openJobAnswer, saveJobAnswer } from './job.ts';
 import { packetAnswer } from './packet.ts';
 import { planAnswer, recolourAnswer } from './plan.ts';
 import { proofAnswer } from './proof.ts';
 import { sheetCodesAnswer } from './sheet-codes.ts';
+import { traceAnswer } from './trace.ts';
 import type { Work } from './room.ts';
 
 export { createRoom } from './room.ts';
@@ -15,5 +17,6 @@ export { createRoom } from './room.ts';
 /** Every question and who answers it. */
 export const answers: { readonly [Q in Question]: Work<Q> } = {
   plan: planAnswer, recolour: recolourAnswer, openJob: openJobAnswer, saveJob: saveJobAnswer, proof: proofAnswer, sheetCodes: sheetCodesAnswer, packet: packetAnswer, digest: digestAnswer,
-  drawing: drawingAnswer, bridge: bridgeAnswer, cutFile: cutFileAnswer,
+  drawing: drawingAnswer, trace: traceAnswer, bridge: bridgeAnswer, cutFile: cutFileAnswer,
+  ...inkAnswers,
 };

@@ -1,0 +1,39 @@
+import { useSignal } from '@preact/signals';
+import type { LengthUnits } from '../../../core/units/index.ts';
+import { LengthField } from '../../ui/LengthField.tsx';
+import { words } from '../../words/index.ts';
+import { newJobText, type NewJobWishes } from './new-job.ts';
+
+/** An empty bench becomes a job: how large the image is, on which sheet, in which units. */
+export function NewJob({ onStart }: { readonly onStart: (jobText: string) => void }) {
+  const w = words().forms;
+  const wishes = useSignal<NewJobWishes>({ title: w.newTitleDefault, units: 'mm', imageMm: [180, 240], sheetMm: [250, 330] });
+  const { title, units, imageMm, sheetMm } = wishes.value;
+  const set = (change: Partial<NewJobWishes>): void => { wishes.value = { ...wishes.value, ...change }; };
+  const fits = imageMm[0] <= sheetMm[0] && imageMm[1] <= sheetMm[1];
+  const field = (label: string, valueMm: number, onSet: (mm: number) => void) => (
+    <label class="num"><span>{label}</span><LengthField label={label} valueMm={valueMm} minMm={5} maxMm={5000} units={units} onSet={onSet} /></label>
+  );
+  return (
+    <section class="new-job" aria-labelledby="new-job">
+      <h3 id="new-job">{w.newJob}</h3>
+      <div class="row">
+        <label class="num"><span>{w.newTitle}</span><input class="text" value={title} maxLength={200} onInput={(e) => set({ title: e.currentTarget.value })} /></label>
+        <fieldset class="choices">
+          <legend class="unseen">{w.units}</legend>
+          {(['mm', 'in'] satisfies LengthUnits[]).map((u) => (
+            <label key={u} class="choice-mark"><input type="radio" name="new-units" checked={units === u} onChange={() => set({ units: u })} /><span>{u === 'mm' ? w.mm : w.inch}</span></label>
+          ))}
+        </fieldset>
+      </div>
+      <div class="nums">
+        {field(w.imageWidth, imageMm[0], (mm) => set({ imageMm: [mm, imageMm[1]] }))}
+        {field(w.imageHeight, imageMm[1], (mm) => set({ imageMm: [imageMm[0], mm] }))}
+        {field(w.sheetWidth, sheetMm[0], (mm) => set({ sheetMm: [mm, sheetMm[1]] }))}
+        {field(w.sheetHeight, sheetMm[1], (mm) => set({ sheetMm: [sheetMm[0], mm] }))}
+      </div>
+      {!fits && <p role="alert"><b>{w.notFit}</b></p>}
+      <div class="row"><button type="button" class="button button-strong" disabled={!fits || title.trim() === ''} onClick={() => onStart(newJobText({ ...wishes.value, title: title.trim() }))}>{w.start}</button></div>
+    </section>
+  );
+}

@@ -1,0 +1,21 @@
+import { currentSchemaVersion } from '../../../core/job/limits.ts';
+import type { LengthUnits } from '../../../core/units/index.ts';
+import { words } from '../../words/index.ts';
+
+export interface NewJobWishes {
+  readonly title: string;
+  readonly units: LengthUnits;
+  readonly imageMm: readonly [number, number];
+  readonly sheetMm: readonly [number, number];
+}
+
+/** The document of a job with nothing on it yet: an image, and one paper that is not measured. Whoever opens it fills in the rest. */
+export function newJobText({ title, units, imageMm, sheetMm }: NewJobWishes): string {
+  const w = words().forms;
+  return JSON.stringify({
+    schemaVersion: currentSchemaVersion, title, units,
+    image: { widthMm: imageMm[0], heightMm: imageMm[1] },
+    // L* 95 with a touch of yellow is a usual uncoated white (common practice); the wide sigma says that nobody measured it.
+    papers: [{ id: 'paper', name: w.paperName, reading: { kind: 'lab', lab: [95, 0, 2], sigma: 3 }, widthMm: sheetMm[0], heightMm: sheetMm[1], count: 20, note: w.paperNote }],
+  });
+}
