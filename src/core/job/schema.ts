@@ -1,6 +1,7 @@
 import { z } from 'zod';
+import { currentSchemaVersion, mostLayers } from './limits.ts';
 
-export { currentSchemaVersion, mostLayers } from './limits.ts';
+export { currentSchemaVersion, mostLayers };
 
 /**
  * The Job: what the printmaker decided, and nothing computed from it. This file is the one typed description of the
