@@ -80,7 +80,7 @@ export function drawdownSheet(title: string, shares: readonly number[] = usualLa
       { xMm: 46, yMm: 14, sizeMm: 5, text: title },
       { xMm: 55, yMm: 25, sizeMm: 2.8, text: 'This line is 100 mm long when printed at true size.' },
       ...strips.map((s) => ({ xMm: 28, yMm: s.yMm + high / 2, sizeMm: 3.6, text: s.name })),
-      { xMm: 47, yMm: 260, sizeMm: 2.8, text: 'Lay the grey card here. Photograph in open shade, all four corner marks in the picture, no flash.' },
+      { xMm: 47, yMm: 258.5, sizeMm: 2.8, text: 'Lay the grey card here. Photograph in open shade, all four corner marks in the picture, no flash.' },
     ],
   };
 }

@@ -1,5 +1,6 @@
 import { edition, type EditionField } from './edition.ts';
 import { picture, type PictureField } from './picture.ts';
+import { inks, type InkField } from './inks.ts';
 import { press, type PressField } from './press.ts';
 
 /** Names of steps, as undo and redo say them. */
@@ -45,5 +46,6 @@ export const steps = {
   picture: (field: PictureField) => picture.fields[field],
   takePicture: (name: string) => `the picture ${name}`,
   pictureToJob: (runs: number) => (runs === 1 ? '1 run from the picture' : `${runs} runs from the picture`),
+  inks: (field: InkField, name: string) => inks.fields[field](name),
   spread: (layer: string) => `${layer} spread`,
 };

@@ -1,0 +1,5 @@
+import type { InkPartProps } from './state.ts';
+
+export function MixPart({ bench }: InkPartProps) {
+  return <p>{bench.job.value?.title}</p>;
+}

@@ -1,0 +1,5 @@
+import type { InkPartProps } from './state.ts';
+
+export function ShelfPart({ bench }: InkPartProps) {
+  return <p>{bench.job.value?.title}</p>;
+}
