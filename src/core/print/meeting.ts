@@ -1,7 +1,9 @@
 import type { Region } from '../form/index.ts';
 
-/** Edges farther apart than this don't meet. */
-const reachMm = 2;
+/** Shapes with more paper than this between their edges don't meet. */
+const gapMm = 2;
+/** Edges that overlap by more than this are no seam: no hand is so far off. */
+const reachMm = 5;
 /** Edges are looked at every so often. */
 const stepMm = 1;
 
@@ -14,14 +16,14 @@ const leastRunMm = 6;
 
 /**
  * How far two shapes overlap along the seam where they should meet, mm. The seam: stretches of the first's edge that run
- * along the second's within 2 mm, with the second on the other side. Depth inside the second (outside counts as 0), fifth
+ * along the second's, with the second on the other side, over at most 2 mm of paper or 5 mm of overlap. Depth inside the second (outside counts as 0), fifth
  * percentile, so that one slip of the knife doesn't decide. null: no seam of 10 mm or more.
  * @param insideB tells whether a point lies in the second shape
  */
 export function meetingOverlap(a: Region, b: Region, insideB: (x: number, y: number) => boolean): number | null {
-  const near = edgeIndex(b);
+  const nearest = edgeIndex(b);
   const depths: number[] = [];
-  const probe = reachMm + 0.5;
+  const without = gapMm + 0.5;
   for (const ring of a.rings) {
     let next = 0;
     let run: number[] = [];
@@ -36,10 +38,14 @@ export function meetingOverlap(a: Region, b: Region, insideB: (x: number, y: num
       let s = next;
       for (; s < length; s += stepMm) {
         const x = ring[j] + tx * s, y = ring[j + 1] + ty * s;
-        const found = near(x, y);
+        const found = nearest(x, y);
         const along = found !== null && Math.abs(tx * found.ty - ty * found.tx) <= mostSine;
         // Rings wind with the shape on the same hand throughout, holes the other way: the outside is on the left (y down).
-        if (along && insideB(x + ty * probe, y - tx * probe) && !insideB(x - ty * probe, y + tx * probe)) run.push(insideB(x, y) ? found.distance : 0);
+        const overlaps = insideB(x, y);
+        const near = along && (overlaps || found.distance <= gapMm);
+        // The second goes on outside, and ends just past its edge inside.
+        const within = overlaps && found ? found.distance + 0.5 : without;
+        if (near && insideB(x + ty * without, y - tx * without) && !insideB(x - ty * within, y + tx * within)) run.push(overlaps ? found.distance : 0);
         else endRun();
       }
       next = s - length;

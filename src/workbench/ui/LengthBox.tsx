@@ -32,10 +32,10 @@ export function LengthBox({ label, mm, units, minMm, maxMm, hint, onSet, optiona
   };
   const range = units === 'mm' ? [minMm, maxMm] : [minMm / mmPerInch, maxMm / mmPerInch];
   return (
-    <label class="length-field">
-      <span class="length-label">{label}</span>
+    <span class="length-field">
+      <label class="length-label" for={`${id}-in`}>{label}</label>
       <span class="number-field">
-        <input type="text" inputMode={units === 'mm' ? 'decimal' : 'text'} aria-invalid={wrong} aria-describedby={wrong ? id : undefined} placeholder={hint}
+        <input id={`${id}-in`} type="text" inputMode={units === 'mm' ? 'decimal' : 'text'} aria-invalid={wrong} aria-describedby={wrong ? id : undefined} placeholder={hint}
           value={typed ?? shown} onInput={(e) => setTyped(e.currentTarget.value)} onBlur={commit}
           onKeyDown={(e) => {
             if (e.key === 'Enter') commit();
@@ -44,6 +44,6 @@ export function LengthBox({ label, mm, units, minMm, maxMm, hint, onSet, optiona
         <span class="unit">{units}</span>
         {wrong && <span class="field-wrong" id={id} role="alert">{`${range.map((v) => Number(v.toFixed(2))).join('–')} ${units}`}</span>}
       </span>
-    </label>
+    </span>
   );
 }

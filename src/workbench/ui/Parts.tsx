@@ -30,7 +30,7 @@ export function Parts({ label, parts, at }: Props) {
           </button>
         ))}
       </nav>
-      <section class="part-open" aria-label={open.title}>{open.view()}</section>
+      <section class="part-open">{open.view()}</section>
     </>
   );
 }

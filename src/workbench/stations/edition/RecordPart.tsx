@@ -18,6 +18,7 @@ export function RecordPart({ bench, plan }: PartProps) {
   const { record } = job.edition;
   const { documentation, numbered, facts, colophon } = plan.edition;
   const labels = numbered ? labelsFor(facts, numbered) : [];
+  const known: readonly (readonly [string, string])[] = [[w.titleOf, facts.title], [w.artist, facts.artist ?? ''], [w.year, String(facts.year ?? '')], [w.workshop, facts.workshop ?? ''], [w.image, facts.imageSize], [w.papers, facts.papers.map((p) => `${p.name}, ${p.size}`).join('; ')]];
   const stem = fileStem(job.title);
   const save = (text: string, name: string): void => {
     download(new TextEncoder().encode(text), name, 'text/csv');
@@ -60,7 +61,10 @@ export function RecordPart({ bench, plan }: PartProps) {
               <dl>{documentation.fields.map((f) => <div key={f.id} class={f.value === '' ? 'line-open' : ''}><dt>{f.label}</dt><dd>{f.value}</dd></div>)}</dl>
               <p>{documentation.footing}</p>
             </>
-          ) : <p>{w.afterCount}</p>}
+          ) : <dl>{known.map(([label, value]) => <div key={label} class={value ? '' : 'line-open'}><dt>{label}</dt><dd>{value}</dd></div>)}</dl>}
+          <h4>{w.layers}</h4>
+          <ol>{facts.layers.map((l) => <li key={l.name}><b>{l.name}</b>: {l.stencil}; {l.recipe || l.ink}; {l.mesh}</li>)}</ol>
+          {!documentation && <p>{w.afterCount}</p>}
         </section>
         {colophon !== '' && (
           <section aria-label={w.colophon}><h3>{w.colophon}</h3><p class="colophon">{colophon}</p><button type="button" class="button button-box" onClick={copy}>{w.copyColophon}</button></section>

@@ -3,7 +3,7 @@ import { CountField } from '../../ui/CountField.tsx';
 import { Why } from '../../ui/Why.tsx';
 import { words } from '../../words/index.ts';
 import type { PartProps } from '../press/part.ts';
-import { setCount, setEdition } from './edits.ts';
+import { setEdition, takeEnough } from './edits.ts';
 
 /** How many sheets to start: the wishes, and for each paper the chances as a picture. */
 export function SheetsPart({ bench, plan }: PartProps) {
@@ -86,7 +86,7 @@ function Chances({ bench, paper, exactly, why, own }: ChancesProps) {
       ) : <p>{w.tooMany}</p>}
       <p class="field-note">{w.goodSheets}</p>
       {own && paper.start < paper.toStart && (
-        <p class="says-do">{w.startMore(paper.toStart)} <button type="button" class="button button-box" onClick={() => setCount(bench, paper.paperId, paper.toStart)}>{w.takeCount(paper.toStart)}</button></p>
+        <p class="says-do">{w.startMore(paper.toStart)} <button type="button" class="button button-box" onClick={() => takeEnough(bench)}>{w.takeEnough}</button></p>
       )}
     </section>
   );

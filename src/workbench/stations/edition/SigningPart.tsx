@@ -28,7 +28,7 @@ export function SigningPart({ bench, plan }: PartProps) {
         return <p key={size.paper} class="size">{size.paper !== null && <b>{w.sizesOf(paperName(size.paper))}</b>}{w.sizes(size.edition, size.spare > 0 ? [...said, w.spare(size.spare)] : said)}</p>;
       })}
       <p>{pulled < of && w.countedSoFar(pulled, of)}<Why of={w.pencil}>{w.pencilWhy}</Why></p>
-      <h3>{w.register}</h3>
+      <h2>{w.register}</h2>
       <div class="sheet-table">
         <table>
           <thead><tr><th>{w.sheet}</th><th>{w.pencil}</th><th>{w.paper}</th><th>{w.runs}</th><th>{w.faults}</th><th>{w.setApart}</th></tr></thead>

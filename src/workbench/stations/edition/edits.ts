@@ -1,4 +1,6 @@
+import { planSheets } from '../../../core/edition/index.ts';
 import type { Job } from '../../../core/job/index.ts';
+import { ProblemError } from '../../../core/problem.ts';
 import type { Bench } from '../../store/bench.ts';
 import { step } from '../../words/index.ts';
 import type { EditionField } from '../../words/en/edition.ts';
@@ -20,13 +22,36 @@ export function setMaker(bench: Bench, maker: string): void {
 
 export function setApart(bench: Bench, sheet: string, as: Apart | null): void {
   bench.edit(step('edition', 'set-apart'), (job) => {
-    const { [sheet]: _, ...others } = job.edition.setApart;
+    const others = Object.fromEntries(Object.entries(job.edition.setApart).filter(([id]) => id !== sheet));
     return { ...job, edition: { ...job.edition, setApart: as === null ? others : { ...others, [sheet]: as } } };
   });
 }
 
-export function setCount(bench: Bench, paperId: string, count: number): void {
-  bench.edit(step('edition', 'count'), (job) => ({ ...job, papers: job.papers.map((p) => (p.id === paperId ? { ...p, count } : p)) }));
+/** As many sheets of every paper as the wishes ask for; never fewer than there are. The edition is shared out by the sheets at hand, so more of one paper asks for more of it: a few rounds settle that. */
+export function takeEnough(bench: Bench): void {
+  bench.edit(step('edition', 'count'), (job) => {
+    let papers = job.papers;
+    for (let round = 0; round < 12; round++) {
+      const needed = sheetsNeeded({ ...job, papers });
+      if (!needed || papers.every((p) => p.count === 0 || p.count >= (needed.get(p.id) ?? 0))) break;
+      papers = papers.map((p) => (p.count === 0 ? p : { ...p, count: Math.max(p.count, needed.get(p.id) ?? 0) }));
+    }
+    return papers === job.papers ? job : { ...job, papers };
+  });
+}
+
+function sheetsNeeded(job: Job): ReadonlyMap<string, number> | null {
+  const { edition } = job;
+  try {
+    const plan = planSheets({
+      papers: job.papers.map((p) => ({ id: p.id, name: p.name, count: p.count, printed: p.printed !== undefined })), target: edition.target, certainty: edition.certainty,
+      spoilagePerRun: job.layers.filter((l) => !l.off).map(() => edition.spoilagePerRun), setUpSheets: edition.setUpSheets, proofs: edition,
+    });
+    return new Map(plan.papers.map((p) => [p.paperId, p.toStart]));
+  } catch (error) {
+    if (error instanceof ProblemError) return null;
+    throw error;
+  }
 }
 
 /** Fields that were emptied are left out, as a job that never had them. */

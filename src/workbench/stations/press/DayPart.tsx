@@ -25,6 +25,7 @@ export function DayPart({ bench, plan }: PartProps) {
             <p>{w.dayEnds(Math.floor(day.workEnds / 1440) + 1, clock(day.workEnds))} · {w.rackPeak(day.rackPeak, rates.rackPlaces)}<Why of={w.rack}>{w.rackWhy}</Why></p>
           </div>
           {Array.from({ length: Math.min(day.days, 8) }, (_, i) => <DayPicture key={i} plan={plan} day={day} number={i + 1} startHour={rates.startHour} endHour={rates.endHour} rackPlaces={rates.rackPlaces} />)}
+          <p class="field-note">{w.dayKey}</p>
           {day.problems.map((p) => <p key={p.message} class="says-do"><b>{p.message}</b> {p.advice}</p>)}
         </>
       ) : <div class="part-empty"><p>{w.dayNone}</p>{refused.map((p) => <p key={p.message}><b>{p.message}</b> {p.advice}</p>)}</div>}

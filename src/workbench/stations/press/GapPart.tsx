@@ -6,6 +6,7 @@ import { words } from '../../words/index.ts';
 import { setScreen } from './edits.ts';
 import { GapPicture } from './GapPicture.tsx';
 import type { PartProps } from './part.ts';
+import { sayFine } from './say.ts';
 
 export function GapPart({ bench, plan }: PartProps) {
   const w = words().press;
@@ -42,7 +43,7 @@ export function GapPart({ bench, plan }: PartProps) {
         {offContact && (
           <dl class="facts">
             <dt>{w.growth}<Why of={w.growth}>{w.growthWhy(`${(offContact.mostStrain * 100).toFixed(2)} %`)}</Why></dt>
-            <dd>{w.growthAlong(say(offContact.alongMm))}<small>{w.growthAcross(say(Math.max(...offContact.acrossMm)))}</small></dd>
+            <dd>{w.growthAlong(sayFine(offContact.alongMm, units))}<small>{w.growthAcross(sayFine(Math.max(...offContact.acrossMm), units))}</small></dd>
           </dl>
         )}
         {[...(offContact?.problems ?? []), ...(risers?.problems ?? [])].map((p) => <p key={p.message} class="says-do"><b>{p.message}</b> {p.advice}</p>)}

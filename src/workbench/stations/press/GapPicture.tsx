@@ -22,7 +22,7 @@ export function GapPicture({ plan, screen }: { readonly plan: ShownPlan; readonl
   const top = packed + paperMm;
   const hinge = risers ? (screen.hingeLiftMm ?? 0) + risers.underHingeMm : top + gapMm + stencilMm;
   const front = risers ? risers.frontMm : hinge;
-  const size = length / 30;
+  const size = length / 26;
   const bar = length * 0.05;
   const high = Math.max(hinge, front, top + gapMm + stencilMm) * tall + size * 3.4;
   const y = (mm: number): number => -mm * tall;

@@ -1,10 +1,10 @@
 import type { PairBudget, RegisterBudget } from '../../../core/press/index.ts';
-import { sayLength } from '../../../core/units/index.ts';
 import { Pot } from '../../ui/Pot.tsx';
 import { Why } from '../../ui/Why.tsx';
 import { words } from '../../words/index.ts';
 import { spreadLayer } from './edits.ts';
 import type { PartProps } from './part.ts';
+import { sayFine } from './say.ts';
 
 interface Props extends PartProps {
   readonly budget: RegisterBudget;
@@ -22,7 +22,7 @@ export function PairBars({ bench, plan, budget }: Props) {
       <h3>{w.meeting}</h3>
       {meeting.length === 0 && <p>{w.noneMeet}</p>}
       <ul>{meeting.map((pair) => <Pair key={`${pair.first} ${pair.second}`} bench={bench} plan={plan} pair={pair} most={most} />)}</ul>
-      {others.length > 0 && <p class="field-note">{w.otherPairs(others.length)}: {w.canFall(sayLength(Math.max(...others.map((p) => p.likelyMm)), plan.job.units))}</p>}
+      {others.length > 0 && <p class="field-note">{w.otherPairs(others.length)}: {w.canFall(sayFine(Math.max(...others.map((p) => p.likelyMm)), plan.job.units))}</p>}
     </section>
   );
 }
@@ -30,7 +30,7 @@ export function PairBars({ bench, plan, budget }: Props) {
 function Pair({ bench, plan, pair, most }: PartProps & { readonly pair: PairBudget; readonly most: number }) {
   const w = words().press;
   const { units } = plan.job;
-  const say = (mm: number): string => sayLength(mm, units);
+  const say = (mm: number): string => sayFine(mm, units);
   const layerOf = (id: string) => plan.layers.find((l) => l.id === id);
   const [first, second] = [layerOf(pair.first), layerOf(pair.second)];
   const nameOf = (id: string): string => layerOf(id)?.name ?? id;
@@ -40,6 +40,8 @@ function Pair({ bench, plan, pair, most }: PartProps & { readonly pair: PairBudg
   const spread = [pair.first, pair.second].map(jobLayer).filter((l) => l !== undefined && l.spreadMm !== 0);
   const share = (mm: number): string => `${Math.min(100, (100 * mm) / most)}%`;
   const forgives = pair.forgivesMm ?? 0;
+  // Where a seam bends, spreading by so much overlaps by a little less.
+  const byMm = Math.ceil(pair.spreadMm * 11) / 10;
   return (
     <li class={`pair pair-${pair.verdict}`} data-pair={`${pair.first} ${pair.second}`}>
       <div class="pair-head">
@@ -52,15 +54,15 @@ function Pair({ bench, plan, pair, most }: PartProps & { readonly pair: PairBudg
         <span class="pair-forgives" style={{ width: share(forgives) }} />
       </div>
       <p>{w.canFall(say(pair.likelyMm))}, {w.overlapBy(say(forgives))}
-        <Why of={w.meets(nameOf(pair.first), nameOf(pair.second))}>{w.pairWhy(say(pair.causes.method), say(pair.causes.paper), say(pair.causes.mesh), say(pair.worstMm))} {pair.advice}</Why>
+        <Why of={w.meets(nameOf(pair.first), nameOf(pair.second))}>{w.pairWhy(say(pair.causes.method), say(pair.causes.paper), say(pair.causes.mesh), say(pair.worstMm))} {pair.advice} {pair.spreadMm > 0 && w.bends}</Why>
       </p>
       <div class="pair-do">
         {pair.spreadMm > 0 && (
           <button type="button" class="button button-box" onClick={() => {
             const now = jobLayer(lighter)?.spreadMm ?? 0;
-            spreadLayer(bench, lighter, now + pair.spreadMm);
-            bench.announce(w.spreadDone(nameOf(lighter), say(now + pair.spreadMm)));
-          }}>{w.spreadBy(nameOf(lighter), say(pair.spreadMm))}</button>
+            spreadLayer(bench, lighter, now + byMm);
+            bench.announce(w.spreadDone(nameOf(lighter), say(now + byMm)));
+          }}>{w.spreadBy(nameOf(lighter), say(byMm))}</button>
         )}
         {spread.map((layer) => layer && (
           <span key={layer.id} class="spread-now">{w.spreadDone(layer.name, say(layer.spreadMm))}

@@ -43,7 +43,7 @@ function PaperCard({ bench, plan, paper, ofMm, alone }: PartProps & { readonly p
           </div>
         )}
       </div>
-      <h3>{paper.name}{paper.printed && <small>{w.printedAlready}</small>}</h3>
+      <h2>{paper.name}{paper.printed && <small>{w.printedAlready}</small>}</h2>
       <div class="fields">
         <CountField label={w.sheetCount} value={paper.count} min={0} max={10000} onSet={(v) => set({ count: Math.round(v) })} />
         <LengthBox label={w.sheetWidth} mm={paper.widthMm} units={units} minMm={10} maxMm={5000} onSet={(mm) => set({ widthMm: mm! })} />

@@ -1,13 +1,13 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import type { Codes } from '../../../core/print/index.ts';
-import { sayLength } from '../../../core/units/index.ts';
 import { PaperSwitch } from '../../ui/PaperSwitch.tsx';
 import { ProofCanvas } from '../../ui/ProofCanvas.tsx';
 import { ProofSheet } from '../../ui/ProofSheet.tsx';
 import { Why } from '../../ui/Why.tsx';
 import { words } from '../../words/index.ts';
 import type { PartProps } from './part.ts';
+import { sayFine } from './say.ts';
 
 type Kind = 'register' | 'typical' | 'worst';
 
@@ -33,7 +33,7 @@ export function SheetProof({ bench, plan }: PartProps) {
 
   const shown = sheet === null ? plan : fallen.value ? { ...plan, codes: fallen.value.codes } : null;
   const choices: readonly (readonly [Kind, string])[] = [['register', w.proofInRegister], ['typical', w.proofTypical], ['worst', w.proofWorst]];
-  const say = (mm: number): string => sayLength(mm, plan.job.units);
+  const say = (mm: number): string => sayFine(mm, plan.job.units);
   return (
     <figure class="proof-figure sheet-proof" data-sheet={sheet === null ? 'none' : fallen.value?.sheet === sheet ? sheet : undefined}>
       {paper && (

@@ -1,0 +1,190 @@
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { violations } from './axe.ts';
+import { openBrowser, serveBench, tidePool, type BenchServer } from './bench-page.ts';
+
+let browser: Browser;
+let server: BenchServer;
+let page: Page;
+const complaints: string[] = [];
+
+beforeAll(async () => {
+  browser = await openBrowser();
+  server = await serveBench(tidePool());
+  page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
+  page.on('pageerror', (e) => complaints.push(e.message));
+  page.on('console', (m) => { if (m.type() === 'error') complaints.push(m.text()); });
+  await page.goto(`${server.url}?job=open#press`);
+  await page.locator('.press').waitFor({ timeout: 30_000 });
+});
+afterAll(async () => {
+  await browser?.close();
+  await server?.close();
+});
+
+const lay = async (part: string): Promise<void> => {
+  await page.locator(`[data-part=${part}]`).click();
+  await page.locator('main[aria-busy=false]').waitFor();
+};
+const field = (label: string) => page.getByLabel(label, { exact: true });
+async function write(label: string, text: string): Promise<void> {
+  await field(label).fill(text);
+  await field(label).press('Enter');
+  await page.locator('main[aria-busy=false]').waitFor();
+}
+const undo = (name: string) => page.getByRole('button', { name: `Undo: ${name}` });
+
+describe('the press station', () => {
+  test('tide-pool’s screen is drawn to scale: a hand’s breadth of mesh shows as such', async () => {
+    await lay('screen');
+    const frame = (await page.locator('.frame-mesh').boundingBox())!;
+    const image = (await page.locator('.fit-image').boundingBox())!;
+    expect(image.width / frame.width).toBeCloseTo(180 / 440, 2);
+    expect((image.y - frame.y) / frame.height).toBeCloseTo(160 / 560, 2);
+    expect(await page.locator('.measured').allTextContents()).toEqual(['160\u00a0mm', '160\u00a0mm', '130\u00a0mm', '130\u00a0mm']);
+  });
+
+  test('a frame that is too small is told with what is missing and what would do; undo brings the old one back', async () => {
+    await lay('screen');
+    await write('Inside of the frame, across', '20,5 cm');
+    await expect.poll(() => page.locator('.verdict h2').textContent()).toBe('It does not fit.');
+    expect(await page.locator('.measured-short').count()).toBeGreaterThan(0);
+    expect(await page.locator('.says-do').first().textContent()).toMatch(/fits|hinge|frame/i);
+    await undo('the inside of the frame').click();
+    await expect.poll(() => page.locator('.verdict h2').textContent()).toBe('It fits.');
+    expect(await field('Inside of the frame, across').inputValue()).toBe('440');
+  });
+
+  test('a coarser mesh lays down more: film, grams and station line follow', async () => {
+    await lay('screen');
+    await page.getByRole('radio', { name: /^43 threads a cm/ }).check();
+    await expect.poll(() => page.locator('.mesh-head').textContent()).toContain('42\u00a0µm');
+    expect(await page.locator('.stations a[aria-current] small').textContent()).toContain('43/cm');
+    await undo('the mesh').click();
+    await expect.poll(() => page.locator('.mesh-head').textContent()).toContain('21\u00a0µm');
+  });
+
+  test('risers come out in boards of the thickness at hand', async () => {
+    await lay('gap');
+    await write('One layer of board is', '1');
+    await expect.poll(() => page.locator('.facts').first().textContent()).toContain('5 × 1\u00a0mm = 5\u00a0mm');
+    await write('Gap', '');
+    await expect.poll(() => page.locator('.part-words h2').textContent()).toBe('1.75\u00a0mm between mesh and paper');
+    await undo('the gap').click();
+    await undo('the board for risers').click();
+    await expect.poll(() => page.locator('.part-words h2').textContent()).toBe('3\u00a0mm between mesh and paper');
+  });
+
+  test('grams of every run: what screen and pot keep is most of a small edition', async () => {
+    await lay('ink');
+    expect(await page.locator('.ink-run').count()).toBe(6);
+    const widths = await page.locator('.ink-run').last().locator('.ink-bar span').evaluateAll((all) => all.map((e) => e.getBoundingClientRect().width));
+    expect(widths[1]).toBeGreaterThan(widths[0]);
+  });
+
+  test('the proof as a sheet falls: worst is farther off than typical, and bare paper shows where water should meet sky', async () => {
+    await lay('register');
+    const white = async (): Promise<number> => page.locator('.sheet-proof .proof-canvas').evaluate((c) => {
+      const canvas = c as HTMLCanvasElement;
+      const { data } = canvas.getContext('2d')!.getImageData(0, 0, canvas.width, canvas.height);
+      let n = 0;
+      for (let i = 0; i < data.length; i += 4) if (Math.min(data[i], data[i + 1], data[i + 2]) > 225) n++;
+      return n / (data.length / 4);
+    });
+    const offOf = async (): Promise<number> => Number(/([\d.]+)\u00a0mm/.exec(await page.locator('.sheet-proof figcaption p').innerText())?.[1]);
+    await page.getByRole('radio', { name: 'In register' }).check();
+    await page.locator('.sheet-proof[data-sheet=none]').waitFor();
+    await page.waitForTimeout(100);
+    const inRegister = await white();
+    await page.getByRole('radio', { name: 'Typical' }).check();
+    await page.locator('.sheet-proof[data-sheet]:not([data-sheet=none])').waitFor();
+    const typical = await offOf();
+    await page.getByRole('radio', { name: 'Worst 5 %' }).check();
+    await page.locator('.sheet-proof[data-sheet]:not([data-sheet=none])').waitFor();
+    await page.waitForTimeout(100);
+    expect(await offOf()).toBeGreaterThan(typical);
+    expect(await white()).toBeGreaterThan(inRegister);
+  });
+
+  test('spread by: one touch spreads the lighter of two runs that only meet, and the budget holds; one step of undo', async () => {
+    await lay('register');
+    const pair = page.locator('[data-pair="sky water"]');
+    expect(await pair.locator('.pair-verdict').textContent()).toBe('Bare paper can show');
+    await pair.getByRole('button', { name: /^Spread Sky by/ }).click();
+    await expect.poll(() => pair.locator('.pair-verdict').textContent(), { timeout: 20_000 }).toBe('Holds nineteen times in twenty');
+    await undo('Sky spread').click();
+    await expect.poll(() => pair.locator('.pair-verdict').textContent(), { timeout: 20_000 }).toBe('Bare paper can show');
+  });
+
+  test('pins hold better than stops: the picture of what is missing shrinks', async () => {
+    await lay('register');
+    const bar = () => page.locator('[data-pair="sky water"] .pair-bars').getAttribute('aria-label');
+    const before = await bar();
+    await page.getByRole('radio', { name: /Punched pins/ }).check();
+    await expect.poll(bar).not.toBe(before);
+    expect(Number(/([\d.]+)/.exec((await bar())!)![1])).toBeLessThan(1);
+    await undo('how sheets are placed').click();
+    await expect.poll(bar).toBe(before);
+  });
+
+  test('sheets, grain and stops of every paper; another lot of a paper is one step', async () => {
+    await lay('papers');
+    expect(await page.locator('[data-paper=smooth-white] .stop').count()).toBe(3);
+    await page.locator('[data-paper=smooth-white]').getByRole('button', { name: 'Another paper like this' }).click();
+    await expect.poll(() => page.locator('.paper-card').count()).toBe(4);
+    await undo('a paper added').click();
+    await expect.poll(() => page.locator('.paper-card').count()).toBe(3);
+  });
+
+  test('a rack that is too small is said; slower pulling makes the day longer', async () => {
+    await lay('day');
+    const head = () => page.locator('.day-head h2').textContent();
+    const before = await head();
+    await write('Pulls an hour', '15');
+    await expect.poll(head).not.toBe(before);
+    await write('Places on the rack', '10');
+    await expect.poll(() => page.locator('.day-part .says-do').allTextContents()).toContainEqual(expect.stringContaining('rack'));
+    await write('Places on the rack', '0');
+    await expect.poll(() => page.locator('.part-empty').textContent()).toContain('No day can be planned yet');
+    for (let i = 0; i < 3; i++) await undo('the rates of the day').click();
+    await expect.poll(head).toBe(before);
+    expect(await page.locator('.day-picture').count()).toBe(2);
+  });
+
+  test('inches throughout, once the job speaks inches; fractions are read', async () => {
+    const job = tidePool();
+    const inches = await serveBench({ ...job, job: { ...job.job, units: 'in' } });
+    const own = await browser.newPage({ viewport: { width: 820, height: 1180 } });
+    await own.goto(`${inches.url}?job=open#press`);
+    await own.locator('.press').waitFor({ timeout: 30_000 });
+    await own.locator('[data-part=gap]').click();
+    await own.getByLabel('Gap', { exact: true }).fill('3/32');
+    await own.getByLabel('Gap', { exact: true }).press('Enter');
+    await expect.poll(() => own.locator('.part-words h2').textContent()).toBe('0.0938\u00a0in between mesh and paper');
+    expect((await own.locator('.part-open').innerText()).replace(/ten times/, '')).not.toMatch(/\d\s?mm\b/);
+    await own.close();
+    await inches.close();
+  });
+
+  for (const [width, height] of [[1440, 900], [820, 1180], [390, 844]]) {
+    test(`axe finds nothing in any part at ${width} px, and nothing reaches past the page`, async () => {
+      await page.setViewportSize({ width, height });
+      for (const part of ['screen', 'gap', 'ink', 'register', 'papers', 'day']) {
+        await lay(part);
+        expect(await violations(page), part).toEqual([]);
+        expect(await page.evaluate(() => document.documentElement.scrollWidth), part).toBeLessThanOrEqual(width);
+      }
+      await page.setViewportSize({ width: 1440, height: 900 });
+    });
+  }
+
+  test('every target is at least 44 px, and the page complained of nothing', async () => {
+    for (const part of ['screen', 'gap', 'ink', 'register', 'papers', 'day']) {
+      await lay(part);
+      const small = await page.locator('.press').locator('button:visible, select:visible, summary:visible, input[type=text]:visible, label:has(input[type=radio]):visible').evaluateAll((all) => all
+        .filter((e) => { const b = e.getBoundingClientRect(); return b.width > 0 && (b.height < 43.5 || b.width < 43.5); }).map((e) => e.textContent || e.outerHTML.slice(0, 80)));
+      expect(small, part).toEqual([]);
+    }
+    expect(complaints).toEqual([]);
+  });
+});
