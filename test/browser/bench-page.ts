@@ -15,18 +15,19 @@ export interface BenchServer {
   close(): Promise<void>;
 }
 
-const built = fileURLToPath(new URL(process.env.LAYDOWN_WORKBENCH ?? '../../dist/workbench/', import.meta.url));
+export const built = fileURLToPath(new URL(process.env.LAYDOWN_WORKBENCH ?? '../../dist/workbench/', import.meta.url));
 
 export function tidePool(): JobBundle {
   const folder = new URL('../../examples/tide-pool/', import.meta.url);
   return readJob(new Map(readdirSync(folder).map((name) => [name, new Uint8Array(readFileSync(new URL(name, folder)))])));
 }
 
-export async function serveBench(job: JobBundle | null): Promise<BenchServer> {
-  if (!existsSync(`${built}index.html`)) throw new Error('The Workbench is not built: run npm run build.');
+/** `folder`: another build than the usual one; what changes in it is served as it then is. */
+export async function serveBench(job: JobBundle | null, folder: string = built): Promise<BenchServer> {
+  if (!existsSync(`${folder}index.html`)) throw new Error('The Workbench is not built: run npm run build.');
   const requests: string[] = [];
   const headers = { 'Content-Security-Policy': contentSecurityPolicy, 'X-Content-Type-Options': 'nosniff', 'Referrer-Policy': 'no-referrer', 'Cache-Control': 'no-cache' };
-  const files = sirv(built, { etag: true, setHeaders: (response) => { for (const [k, v] of Object.entries(headers)) response.setHeader(k, v); } });
+  const files = sirv(folder, { etag: true, dev: folder !== built, setHeaders: (response) => { for (const [k, v] of Object.entries(headers)) response.setHeader(k, v); } });
   const server: Server = createServer((request, response) => {
     const path = (request.url ?? '/').split('?')[0];
     requests.push(path);

@@ -50,13 +50,14 @@ export async function fingerprint(bytes: Uint8Array): Promise<string> {
 }
 
 export function openKeeper(name = 'laydown'): Keeper {
-  const opening: Promise<IDBPDatabase<Rooms>> = openDB<Rooms>(name, 1, {
+  // A browser that denies storage may throw at once: that is told like any other refusal.
+  const opening: Promise<IDBPDatabase<Rooms>> = Promise.resolve().then(() => openDB<Rooms>(name, 1, {
     upgrade(db) {
       db.createObjectStore('bench');
       db.createObjectStore('versions', { keyPath: 'id', autoIncrement: true });
       db.createObjectStore('attachments');
     },
-  });
+  }));
   opening.catch(() => undefined);
 
   /** All or nothing: attachments and the document that names them go in together. */
