@@ -16,6 +16,7 @@ import { makeCut, makeForm } from './plan/shapes.ts';
 import { recolour, type Recoloured } from './plan/recolour.ts';
 import { makeStencils, materialOf, materialsOf } from './plan/stencils.ts';
 import { edgeRidge } from './press/index.ts';
+import { ridgeWarnings } from './stencil/index.ts';
 import type { Plan, PlannedCut, PlannedForm, PlannedInk, PlannedLayer, PlannedPaper } from './plan/types.ts';
 import { codeAreas, type RgbPicture } from './print/index.ts';
 import type { Problem } from './problem.ts';
@@ -122,6 +123,10 @@ function makePlan(bundle: PlanInput, memory: Memory): Plan {
 
   const meeting = memory.part('meeting', [codes, cutLayers.map((c) => [c.layer.id, c.bit])],
     () => meetingPairs(cutLayers.map(({ layer, stencil, bit }) => ({ id: layer.id, bit, prints: stencil.prints })), codes));
+  const ridges = memory.part('ridges', [cutLayers.map((c) => c.stencil), cutLayers.map((c) => c.layer.name), materials, job.cuts.map((c) => [c.id, c.material])], () => ridgeWarnings(cutLayers.map(({ layer, stencil }) => ({
+    id: layer.id, name: layer.name, prints: stencil.prints, material: materialOf(materials, job.cuts.find((c) => c.id === layer.cut)?.material),
+  }))));
+  problems.push(...ridges);
   const register = memory.part('register', [job.register, job.papers, job.image, job.seed, layers.map((l) => [l.id, l.name]), meeting, press], () => planRegister(job, layers, meeting, press.offContact, press.gapMm));
   problems.push(...register.problems);
   const log = attachments.get(countLogName);

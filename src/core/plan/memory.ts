@@ -11,7 +11,8 @@ export function createMemory(): Memory {
   const known = new Map<string, Map<string, unknown>>();
   const numbers = new WeakMap<object, number>();
   let next = 1;
-  const isResult = (value: object): boolean => numbers.has(value);
+  // Regions and stencils are results too, wherever they come from: no Job holds such an object, and as text they are huge.
+  const isResult = (value: object): boolean => numbers.has(value) || 'rings' in value || 'certificate' in value;
   const numberOf = (value: object): number => {
     let n = numbers.get(value);
     if (n === undefined) numbers.set(value, (n = next++));
