@@ -12,7 +12,7 @@ import { prepareWork, type Work } from './prepare.ts';
 import { checkRequest, warnings } from './request.ts';
 import { searchInks } from './search.ts';
 import { fewTargets, type FewTargets } from './targets.ts';
-import type { Draft, SeparateRequest, Separation } from './types.ts';
+import type { Draft, SeparatedLayer, SeparateRequest, Separation } from './types.ts';
 
 const usualPriceMm = 2;
 
@@ -125,9 +125,15 @@ async function finished(request: SeparateRequest, work: Work, few: FewTargets, f
     })),
     outOfReach: reach.mask, outOfReachShare: reach.share,
     detailLost: wanted.map((code, i) => (code === cut.codes[i] ? 0 : 1)), detailLostDeltaE: figures.inRegister.mean - before,
-    stoppedEarly, problems: [...warnings(request), ...budgetProblems(request, cut), ...cut.layers.flatMap((layer) => layer.stencil.problems)],
+    stoppedEarly, problems: [...warnings(request), ...budgetProblems(request, cut), ...cut.layers.flatMap(stencilProblems)],
     setup: { seed, priceMm, shelfIds: [...setup.shelf.keys()] },
   };
+}
+
+/** A stencil that prints nothing is no mistake here: the picture gets by with fewer layers. */
+function stencilProblems({ run, stencil }: SeparatedLayer): readonly Problem[] {
+  return stencil.problems.map((p) => (p.code === 'stencil-prints-nothing'
+    ? problem('note', 'layer-not-needed', `run ${run + 1}`, 'Nothing is left for this run to print: the picture, the knife and these inks get by without it.', 'Ask for one layer less.') : p));
 }
 
 /** Window and piece of one cut are cut once. */
