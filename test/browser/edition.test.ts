@@ -61,8 +61,8 @@ describe('the edition station, before the first pull', () => {
     await lay('sheets');
     const first = page.locator('.chance').first();
     expect(await first.locator('.chance-short').count()).toBeGreaterThan(0);
-    await page.getByLabel('Good prints wanted').fill('20');
-    await page.getByLabel('Good prints wanted').press('Enter');
+    await page.getByRole('textbox', { name: 'Good prints wanted' }).fill('20');
+    await page.getByRole('textbox', { name: 'Good prints wanted' }).press('Enter');
     const take = page.getByRole('button', { name: 'Take enough of every paper' }).first();
     await take.waitFor();
     expect(await page.locator('.stations a[aria-current] small').textContent()).toBe('Sheets are short');
@@ -71,13 +71,13 @@ describe('the edition station, before the first pull', () => {
     expect(await page.locator('.stations a[aria-current] small').textContent()).toMatch(/^\d+ sheets for 20$/);
     await page.getByRole('button', { name: 'Undo: sheets of a paper' }).click();
     await page.getByRole('button', { name: 'Undo: good prints wanted' }).click();
-    await expect.poll(() => page.getByLabel('Good prints wanted').inputValue()).toBe('12');
+    await expect.poll(() => page.getByRole('textbox', { name: 'Good prints wanted' }).inputValue()).toBe('12');
   });
 
   test('no sheets at all is no edition: what to change is said', async () => {
     await lay('sheets');
-    await page.getByLabel('Good prints wanted').fill('0');
-    await page.getByLabel('Good prints wanted').press('Enter');
+    await page.getByRole('textbox', { name: 'Good prints wanted' }).fill('0');
+    await page.getByRole('textbox', { name: 'Good prints wanted' }).press('Enter');
     await expect.poll(() => page.locator('.part-words .says-do').first().textContent()).toContain('at least 1');
     await page.getByRole('button', { name: 'Undo: good prints wanted' }).click();
     await expect.poll(() => page.locator('.chance').count()).toBe(3);
@@ -136,8 +136,8 @@ describe('the edition station, after the last pull', () => {
 
   test('what is said in the record stands on the documentation sheet and in the colophon', async () => {
     await lay('record');
-    await page.getByLabel('Printed by').fill('two pairs of hands');
-    await page.getByLabel('Printed by').press('Enter');
+    await page.getByRole('textbox', { name: 'Printed by' }).fill('two pairs of hands');
+    await page.getByRole('textbox', { name: 'Printed by' }).press('Enter');
     await page.getByLabel('Stencils after printing').selectOption('cancelled');
     await expect.poll(() => page.locator('.leaf').textContent()).toContain('cancelled after printing');
     expect(await page.locator('.colophon').textContent()).toMatch(/two pairs of hands.*cancelled after printing/);

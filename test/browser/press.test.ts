@@ -160,7 +160,7 @@ describe('the press station', () => {
     await own.locator('[data-part=gap]').click();
     await own.getByLabel('Gap', { exact: true }).fill('3/32');
     await own.getByLabel('Gap', { exact: true }).press('Enter');
-    await expect.poll(() => own.locator('.part-words h2').textContent()).toBe('0.0938\u00a0in between mesh and paper');
+    await expect.poll(() => own.locator('.part-words h2').textContent()).toBe('0.094\u00a0in between mesh and paper');
     expect((await own.locator('.part-open').innerText()).replace(/ten times/, '')).not.toMatch(/\d\s?mm\b/);
     await own.close();
     await inches.close();

@@ -45,7 +45,8 @@ function sheetsNeeded(job: Job): ReadonlyMap<string, number> | null {
   try {
     const plan = planSheets({
       papers: job.papers.map((p) => ({ id: p.id, name: p.name, count: p.count, printed: p.printed !== undefined })), target: edition.target, certainty: edition.certainty,
-      spoilagePerRun: job.layers.filter((l) => !l.off).map(() => edition.spoilagePerRun), setUpSheets: edition.setUpSheets, proofs: edition,
+      spoilagePerRun: job.layers.filter((l) => !l.off).map(() => edition.spoilagePerRun), setUpSheets: edition.setUpSheets,
+      proofs: { artistsProofShare: edition.artistsProofShare, batProofs: edition.batProofs, printersProofs: edition.printersProofs, horsCommerce: edition.horsCommerce },
     });
     return new Map(plan.papers.map((p) => [p.paperId, p.toStart]));
   } catch (error) {

@@ -44,7 +44,7 @@ export function FitPicture({ bench, plan, fit, screen }: Props) {
         <rect class="frame-mesh" width={width} height={height} />
         {clamps.map((rect, i) => <rect key={i} class="clamp" {...rect} />)}
       </svg>
-      <div class="fit-image" style={{ left: share(x + out.left, 0), top: share(y + out.top, 1), width: share(image.widthMm, 0), height: share(image.heightMm, 1), background: paper?.swatch.srgb ?? '#d9d9d9' }}>
+      <div class="fit-image" aria-hidden="true" style={{ left: share(x + out.left, 0), top: share(y + out.top, 1), width: share(image.widthMm, 0), height: share(image.heightMm, 1), background: paper?.swatch.srgb ?? '#d9d9d9' }}>
         {paper && <ProofCanvas bench={bench} plan={plan} paper={paper} label="" />}
       </div>
       <svg viewBox={`${-out.left} ${-out.top} ${whole[0]} ${whole[1]}`} aria-hidden="true">

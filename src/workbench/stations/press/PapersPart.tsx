@@ -38,7 +38,7 @@ function PaperCard({ bench, plan, paper, ofMm, alone }: PartProps & { readonly p
           {template?.stops.map((stop) => <rect key={stop.number} class="stop" x={stop.xMm} y={stop.yMm} width={stop.widthMm} height={stop.heightMm} />)}
         </svg>
         {shown && template && (
-          <div class="fit-image" style={{ left: share(left + template.image.xMm, 0), top: share(top + template.image.yMm, 1), width: share(template.image.widthMm, 0), height: share(template.image.heightMm, 1) }}>
+          <div class="fit-image" aria-hidden="true" style={{ left: share(left + template.image.xMm, 0), top: share(top + template.image.yMm, 1), width: share(template.image.widthMm, 0), height: share(template.image.heightMm, 1) }}>
             <ProofCanvas bench={bench} plan={plan} paper={shown} label="" />
           </div>
         )}

@@ -40,7 +40,7 @@ export function RegisterPart({ bench, plan }: PartProps) {
           <CountField label={w.humidityFrom} value={low} min={0} max={100} unit="%" onSet={(v) => humidity(v, high)} />
           <CountField label={w.humidityTo} value={high} min={0} max={100} unit="%" onSet={(v) => humidity(low, v)} />
         </div>
-        <p class="within"><b>{w.withinMm(sayLength(register.sigma.toleranceMm, units))}</b><Why of={w.withinMm('')}>{w.withinWhy(register.sigma.text)}</Why></p>
+        <div class="within"><h2>{w.withinMm(sayLength(register.sigma.toleranceMm, units))}</h2><Why of={w.withinMm('')}>{w.withinWhy(register.sigma.text)}</Why></div>
         {register.budget && <PairBars bench={bench} plan={plan} budget={register.budget} />}
       </div>
     </div>
