@@ -43,21 +43,26 @@ export function objectiveOf(field: Field, codes: Uint8Array, level: Level, sigma
   return costOffRegister(field, codes, sigmaMm / level.mmPerPx) + knife / codes.length;
 }
 
+/** Coarser than this, neither knife length nor register would be judged rightly. */
+export function judgedOn(work: Work): number {
+  return Math.min(1, work.levels.length - 1);
+}
+
 /**
  * Inks, strengths and order that suit the picture, the knife and the register together. The search sees the picture as a list of
  * colours and what borders on what; several of its answers (edges counted little, more, much) are then judged on
- * the coarse raster with real masks, and the best of them is refitted to what its masks really print.
+ * a raster of twice the pixel with real masks, and the best of them is refitted to what its masks really print.
  */
 export async function chooseInks(work: Work, few: FewTargets, priceMm: number, sigmaMm: number, seed: number, effort: number, task: Task, onBetter: (chosen: Chosen) => void): Promise<Chosen> {
   const coarse = work.levels.length - 1, level = work.levels[coarse];
   // Off register, an edge between overlaps that differ in two layers shows slivers of a third one: about σ times such a difference.
   const edgePrice = priceMm + 4 * sigmaMm;
-  const variants = edgePrice > 0 ? [0, 0.25, 0.6] : [0, 0];
+  const variants = sigmaMm > 0 ? [0, 0.1, 0.25, 0.6] : edgePrice > 0 ? [0, 0.25, 0.6] : [0, 0];
   let best: Chosen | undefined;
   for (const [i, share] of variants.entries()) {
     const edges = share > 0 ? edgesOf(few, level.lab, level.width, level.height, level.mmPerPx, edgePrice * share) : undefined;
     const found = await searchInks(work.setup, { ...few.targets, edges }, seed + i, Math.max(1, Math.round((8 * effort) / variants.length)), task, undefined);
-    const chosen = await refitted(work, few, await judged(work, found, priceMm, sigmaMm, coarse, task), priceMm, sigmaMm, coarse, task);
+    const chosen = await refitted(work, few, await judged(work, found, priceMm, sigmaMm, judgedOn(work), task), priceMm, sigmaMm, judgedOn(work), task);
     task.report(0.1 + (0.4 * (i + 1)) / variants.length, 'choosing inks and their order');
     if (!best || chosen.objective < best.objective) onBetter((best = chosen));
   }

@@ -2,7 +2,7 @@ import { problem, type Problem } from '../problem.ts';
 import { Cancelled, quietTask, type Task } from '../task.ts';
 import { baselineFor, rgbOf } from './baseline.ts';
 import { curveOf, priceFor } from './budget.ts';
-import { chooseInks, judged, refitted, rulesOf, type Chosen } from './choose-inks.ts';
+import { chooseInks, judged, judgedOn, refitted, rulesOf, type Chosen } from './choose-inks.ts';
 import { makeCuttable } from './cuttable.ts';
 import { cutLayers, cutRulesOf, type CutLayers } from './finish.ts';
 import { differences, figuresOf, metresOf, summed } from './figures.ts';
@@ -40,7 +40,8 @@ export async function* separate(request: SeparateRequest, task: Task): AsyncGene
     const better: Chosen[] = [];
     const inks = await chooseInks(work, few, priceMm, sigmaMm, seed, effort, task, (c) => better.push(c));
     best = inks;
-    yield draftOf(work, best, coarse, 'inks', 0.5);
+    bestLevel = judgedOn(work);
+    yield draftOf(work, best, bestLevel, 'inks', 0.5);
     priceMm = await priceOfBudget(request, work, best, priceMm, task);
     const middle = Math.min(1, coarse);
     best = await refitted(work, few, await judged(work, best.found, priceMm, sigmaMm, middle, task), priceMm, sigmaMm, middle, task, 1);
@@ -64,13 +65,13 @@ async function priceOfBudget(request: SeparateRequest, work: Work, best: Chosen,
   const metres = request.knife?.metres;
   if (metres === undefined) return priceMm;
   await task.pause();
-  const middle = Math.min(1, work.levels.length - 1), level = work.levels[middle];
+  const middle = judgedOn(work), level = work.levels[middle];
   const rules = cutRulesOf(request, level.mmPerPx);
   const curve = curveOf(work.levels, rulesOf(work, best.found.overlapLab, 1), middle).map(({ priceMm: price, codes }) => {
     makeCuttable(fieldOf(level, rulesOf(work, best.found.overlapLab, price)), codes, rules, request.cutPairs ?? false);
     return { priceMm: price, metres: metresOf(codes, level.width, level.height, work.layers, level.mmPerPx, work.layerPrice) };
   });
-  const inside = metres - borderMetres(best.codes, work.levels[work.levels.length - 1], work);
+  const inside = metres - borderMetres(best.codes, work.levels[judgedOn(work)], work);
   return priceFor(Math.max(0.1 * metres, inside), curve);
 }
 
