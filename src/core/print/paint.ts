@@ -29,17 +29,54 @@ export function overlapIndex(code: number, bits: readonly number[], runs = bits.
   return index;
 }
 
-/** Paints codes with a palette into `out` (one word a pixel). The kernel behind every proof. */
+/** Stretches of pixels with one code, row after row: what cut shapes are made of. Found once for given codes. */
+interface Runs {
+  /** Where each begins; one more at the end. */
+  readonly starts: Uint32Array;
+  readonly codes: Uint8Array;
+}
+
+const knownRuns = new WeakMap<Uint8Array, Runs | null>();
+
+/** null where stretches are so short (dots) that pixel by pixel is quicker. */
+function runsOf(data: Uint8Array): Runs | null {
+  const known = knownRuns.get(data);
+  if (known !== undefined) return known;
+  let count = data.length > 0 ? 1 : 0;
+  for (let i = 1; i < data.length; i++) if (data[i] !== data[i - 1]) count++;
+  let runs: Runs | null = null;
+  if (count * 8 < data.length) {
+    const starts = new Uint32Array(count + 1), codes = new Uint8Array(count);
+    for (let i = 0, r = 0; i < data.length; i++) {
+      if (i > 0 && data[i] === data[i - 1]) continue;
+      starts[r] = i;
+      codes[r++] = data[i];
+    }
+    starts[count] = data.length;
+    runs = { starts, codes };
+  }
+  knownRuns.set(data, runs);
+  return runs;
+}
+
+/** Shorter stretches are written pixel by pixel. */
+const worthFilling = 16;
+
+/**
+ * Paints codes with a palette into `out` (one word a pixel). The kernel behind every proof: stretches of one code are
+ * filled at the speed of memory. `codes.data` must not be changed after it was painted once; make new codes instead.
+ */
 export function paint(codes: Codes, palette: Palette, out: Uint32Array): void {
   const { data } = codes;
-  const n = data.length;
-  const end = n - (n % 4);
-  let i = 0;
-  for (; i < end; i += 4) {
-    out[i] = palette[data[i]];
-    out[i + 1] = palette[data[i + 1]];
-    out[i + 2] = palette[data[i + 2]];
-    out[i + 3] = palette[data[i + 3]];
+  const runs = runsOf(data);
+  if (!runs) {
+    for (let i = 0; i < data.length; i++) out[i] = palette[data[i]];
+    return;
   }
-  for (; i < n; i++) out[i] = palette[data[i]];
+  const { starts } = runs;
+  for (let r = 0; r < runs.codes.length; r++) {
+    const colour = palette[runs.codes[r]], from = starts[r], to = starts[r + 1];
+    if (to - from >= worthFilling) out.fill(colour, from, to);
+    else for (let i = from; i < to; i++) out[i] = colour;
+  }
 }
