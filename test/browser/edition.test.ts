@@ -25,6 +25,9 @@ function pulled(): JobBundle {
   return { ...bundle, attachments: new Map([...bundle.attachments, ['press-count.log', new TextEncoder().encode(log)]]) };
 }
 
+/** A busy machine plans more slowly; it must come all the same. */
+const eventually = <T>(look: () => T) => expect.poll(look, { timeout: 20_000 });
+
 let browser: Browser;
 let server: BenchServer, counted: BenchServer;
 let page: Page;
@@ -67,20 +70,20 @@ describe('the edition station, before the first pull', () => {
     await take.waitFor();
     expect(await page.locator('.stations a[aria-current] small').textContent()).toBe('Sheets are short');
     await take.click();
-    await expect.poll(() => take.count()).toBe(0);
+    await eventually(() => take.count()).toBe(0);
     expect(await page.locator('.stations a[aria-current] small').textContent()).toMatch(/^\d+ sheets for 20$/);
     await page.getByRole('button', { name: 'Undo: sheets of a paper' }).click();
     await page.getByRole('button', { name: 'Undo: good prints wanted' }).click();
-    await expect.poll(() => page.getByRole('textbox', { name: 'Good prints wanted' }).inputValue()).toBe('12');
+    await eventually(() => page.getByRole('textbox', { name: 'Good prints wanted' }).inputValue()).toBe('12');
   });
 
   test('no sheets at all is no edition: what to change is said', async () => {
     await lay('sheets');
     await page.getByRole('textbox', { name: 'Good prints wanted' }).fill('0');
     await page.getByRole('textbox', { name: 'Good prints wanted' }).press('Enter');
-    await expect.poll(() => page.locator('.part-words .says-do').first().textContent()).toContain('at least 1');
+    await eventually(() => page.locator('.part-words .says-do').first().textContent()).toContain('at least 1');
     await page.getByRole('button', { name: 'Undo: good prints wanted' }).click();
-    await expect.poll(() => page.locator('.chance').count()).toBe(3);
+    await eventually(() => page.locator('.chance').count()).toBe(3);
   });
 
   test('before anything is counted, signing leads to the press page', async () => {
@@ -129,9 +132,9 @@ describe('the edition station, after the last pull', () => {
   test('another sheet is chosen as the measure, and undo names it', async () => {
     await lay('signing');
     await page.getByLabel('Sheet A7 is set apart as').selectOption('bat');
-    await expect.poll(() => page.locator('tr[data-sheet=A7] .pencil').textContent()).toBe('B.A.T.');
+    await eventually(() => page.locator('tr[data-sheet=A7] .pencil').textContent()).toBe('B.A.T.');
     await page.getByRole('button', { name: 'Undo: a sheet set apart' }).click();
-    await expect.poll(() => page.locator('tr[data-sheet=A7] .pencil').textContent()).not.toBe('B.A.T.');
+    await eventually(() => page.locator('tr[data-sheet=A7] .pencil').textContent()).not.toBe('B.A.T.');
   });
 
   test('what is said in the record stands on the documentation sheet and in the colophon', async () => {
@@ -139,7 +142,7 @@ describe('the edition station, after the last pull', () => {
     await page.getByRole('textbox', { name: 'Printed by' }).fill('two pairs of hands');
     await page.getByRole('textbox', { name: 'Printed by' }).press('Enter');
     await page.getByLabel('Stencils after printing').selectOption('cancelled');
-    await expect.poll(() => page.locator('.leaf').textContent()).toContain('cancelled after printing');
+    await eventually(() => page.locator('.leaf').textContent()).toContain('cancelled after printing');
     expect(await page.locator('.colophon').textContent()).toMatch(/two pairs of hands.*cancelled after printing/);
   });
 

@@ -3,6 +3,9 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { violations } from './axe.ts';
 import { openBrowser, serveBench, tidePool, type BenchServer } from './bench-page.ts';
 
+/** A busy machine plans more slowly; it must come all the same. */
+const eventually = <T>(look: () => T) => expect.poll(look, { timeout: 20_000 });
+
 let browser: Browser;
 let server: BenchServer;
 let page: Page;
@@ -47,32 +50,32 @@ describe('the press station', () => {
   test('a frame that is too small is told with what is missing and what would do; undo brings the old one back', async () => {
     await lay('screen');
     await write('Inside of the frame, across', '20,5 cm');
-    await expect.poll(() => page.locator('.verdict h2').textContent()).toBe('It does not fit.');
+    await eventually(() => page.locator('.verdict h2').textContent()).toBe('It does not fit.');
     expect(await page.locator('.measured-short').count()).toBeGreaterThan(0);
     expect(await page.locator('.says-do').first().textContent()).toMatch(/fits|hinge|frame/i);
     await undo('the inside of the frame').click();
-    await expect.poll(() => page.locator('.verdict h2').textContent()).toBe('It fits.');
+    await eventually(() => page.locator('.verdict h2').textContent()).toBe('It fits.');
     expect(await field('Inside of the frame, across').inputValue()).toBe('440');
   });
 
   test('a coarser mesh lays down more: film, grams and station line follow', async () => {
     await lay('screen');
     await page.getByRole('radio', { name: /^43 threads a cm/ }).check();
-    await expect.poll(() => page.locator('.mesh-head').textContent()).toContain('42\u00a0µm');
+    await eventually(() => page.locator('.mesh-head').textContent()).toContain('42\u00a0µm');
     expect(await page.locator('.stations a[aria-current] small').textContent()).toContain('43/cm');
     await undo('the mesh').click();
-    await expect.poll(() => page.locator('.mesh-head').textContent()).toContain('21\u00a0µm');
+    await eventually(() => page.locator('.mesh-head').textContent()).toContain('21\u00a0µm');
   });
 
   test('risers come out in boards of the thickness at hand', async () => {
     await lay('gap');
     await write('One layer of board is', '1');
-    await expect.poll(() => page.locator('.facts').first().textContent()).toContain('5 × 1\u00a0mm = 5\u00a0mm');
+    await eventually(() => page.locator('.facts').first().textContent()).toContain('5 × 1\u00a0mm = 5\u00a0mm');
     await write('Gap', '');
-    await expect.poll(() => page.locator('.part-words h2').textContent()).toBe('1.75\u00a0mm between mesh and paper');
+    await eventually(() => page.locator('.part-words h2').textContent()).toBe('1.75\u00a0mm between mesh and paper');
     await undo('the gap').click();
     await undo('the board for risers').click();
-    await expect.poll(() => page.locator('.part-words h2').textContent()).toBe('3\u00a0mm between mesh and paper');
+    await eventually(() => page.locator('.part-words h2').textContent()).toBe('3\u00a0mm between mesh and paper');
   });
 
   test('grams of every run: what screen and pot keep is most of a small edition', async () => {
@@ -111,9 +114,9 @@ describe('the press station', () => {
     const pair = page.locator('[data-pair="sky water"]');
     expect(await pair.locator('.pair-verdict').textContent()).toBe('Bare paper can show');
     await pair.getByRole('button', { name: /^Spread Sky by/ }).click();
-    await expect.poll(() => pair.locator('.pair-verdict').textContent(), { timeout: 20_000 }).toBe('Holds nineteen times in twenty');
+    await eventually(() => pair.locator('.pair-verdict').textContent()).toBe('Holds nineteen times in twenty');
     await undo('Sky spread').click();
-    await expect.poll(() => pair.locator('.pair-verdict').textContent(), { timeout: 20_000 }).toBe('Bare paper can show');
+    await eventually(() => pair.locator('.pair-verdict').textContent()).toBe('Bare paper can show');
   });
 
   test('pins hold better than stops: the picture of what is missing shrinks', async () => {
@@ -121,19 +124,19 @@ describe('the press station', () => {
     const bar = () => page.locator('[data-pair="sky water"] .pair-bars').getAttribute('aria-label');
     const before = await bar();
     await page.getByRole('radio', { name: /Punched pins/ }).check();
-    await expect.poll(bar).not.toBe(before);
+    await eventually(bar).not.toBe(before);
     expect(Number(/([\d.]+)/.exec((await bar())!)![1])).toBeLessThan(1);
     await undo('how sheets are placed').click();
-    await expect.poll(bar).toBe(before);
+    await eventually(bar).toBe(before);
   });
 
   test('sheets, grain and stops of every paper; another lot of a paper is one step', async () => {
     await lay('papers');
     expect(await page.locator('[data-paper=smooth-white] .stop').count()).toBe(3);
     await page.locator('[data-paper=smooth-white]').getByRole('button', { name: 'Another paper like this' }).click();
-    await expect.poll(() => page.locator('.paper-card').count()).toBe(4);
+    await eventually(() => page.locator('.paper-card').count()).toBe(4);
     await undo('a paper added').click();
-    await expect.poll(() => page.locator('.paper-card').count()).toBe(3);
+    await eventually(() => page.locator('.paper-card').count()).toBe(3);
   });
 
   test('a rack that is too small is said; slower pulling makes the day longer', async () => {
@@ -141,13 +144,13 @@ describe('the press station', () => {
     const head = () => page.locator('.day-head h2').textContent();
     const before = await head();
     await write('Pulls an hour', '15');
-    await expect.poll(head).not.toBe(before);
+    await eventually(head).not.toBe(before);
     await write('Places on the rack', '10');
-    await expect.poll(() => page.locator('.day-part .says-do').allTextContents()).toContainEqual(expect.stringContaining('rack'));
+    await eventually(() => page.locator('.day-part .says-do').allTextContents()).toContainEqual(expect.stringContaining('rack'));
     await write('Places on the rack', '0');
-    await expect.poll(() => page.locator('.part-empty').textContent()).toContain('No day can be planned yet');
+    await eventually(() => page.locator('.part-empty').textContent()).toContain('No day can be planned yet');
     for (let i = 0; i < 3; i++) await undo('the rates of the day').click();
-    await expect.poll(head).toBe(before);
+    await eventually(head).toBe(before);
     expect(await page.locator('.day-picture').count()).toBe(2);
   });
 
@@ -160,7 +163,7 @@ describe('the press station', () => {
     await own.locator('[data-part=gap]').click();
     await own.getByLabel('Gap', { exact: true }).fill('3/32');
     await own.getByLabel('Gap', { exact: true }).press('Enter');
-    await expect.poll(() => own.locator('.part-words h2').textContent()).toBe('0.094\u00a0in between mesh and paper');
+    await eventually(() => own.locator('.part-words h2').textContent()).toBe('0.094\u00a0in between mesh and paper');
     expect((await own.locator('.part-open').innerText()).replace(/ten times/, '')).not.toMatch(/\d\s?mm\b/);
     await own.close();
     await inches.close();

@@ -1,4 +1,5 @@
 import { ProofCanvas } from '../../ui/ProofCanvas.tsx';
+import { inUnits } from '../../ui/in-units.ts';
 import { StencilPicture } from '../../ui/StencilPicture.tsx';
 import { words } from '../../words/index.ts';
 import type { PartProps } from '../press/part.ts';
@@ -33,7 +34,7 @@ export function HandoutPart({ bench, plan }: PartProps) {
           return (
             <li key={step.number}>
               <span class="run-number">{step.number}</span>
-              <div><h3>{step.title}</h3><p>{step.text}</p>{step.cautions.length > 0 && <ul class="says-do">{step.cautions.map((c) => <li key={c.id}>{c.text}</li>)}</ul>}</div>
+              <div><h3>{step.title}</h3><p>{inUnits(step.text, plan.job.units)}</p>{step.cautions.length > 0 && <ul class="says-do">{step.cautions.map((c) => <li key={c.id}>{c.text}</li>)}</ul>}</div>
               {drawn && <div class="handout-picture" style={{ '--ratio': String(image.widthMm / image.heightMm) }}>{drawn}</div>}
             </li>
           );

@@ -1,6 +1,7 @@
 import { sayLength } from '../../../core/units/index.ts';
 import { CountField } from '../../ui/CountField.tsx';
 import { LengthBox } from '../../ui/LengthBox.tsx';
+import { inUnits } from '../../ui/in-units.ts';
 import { Why } from '../../ui/Why.tsx';
 import { words } from '../../words/index.ts';
 import { setScreen } from './edits.ts';
@@ -26,7 +27,7 @@ export function GapPart({ bench, plan }: PartProps) {
         <div class="fields">
           <LengthBox label={w.gapOwn} mm={screen.offContactMm ?? null} units={units} minMm={0} maxMm={50} optional hint={bare(press.gap.gapMm)} onSet={(mm) => setScreen(bench, 'gap', { offContactMm: mm ?? undefined })} />
           {off && <button type="button" class="button button-box" onClick={() => setScreen(bench, 'gap', { offContactMm: undefined })}>{w.takeAdvised(say(press.gap.gapMm))}</button>}
-          <Why of={w.gapAdvised(say(press.gap.gapMm))}>{press.gap.why} {w.between(say(press.gap.rangeMm[0]), say(press.gap.rangeMm[1]))}.</Why>
+          <Why of={w.gapAdvised(say(press.gap.gapMm))}>{inUnits(press.gap.why, units)} {w.between(say(press.gap.rangeMm[0]), say(press.gap.rangeMm[1]))}.</Why>
           <LengthBox label={w.hingeLift} mm={screen.hingeLiftMm ?? null} units={units} minMm={0} maxMm={300} optional onSet={(mm) => setScreen(bench, 'lift', { hingeLiftMm: mm ?? undefined })} />
           <LengthBox label={w.board} mm={screen.riserStepMm ?? null} units={units} minMm={0.1} maxMm={50} optional onSet={(mm) => setScreen(bench, 'board', { riserStepMm: mm ?? undefined })} />
           <CountField label={`${w.tension}, N/cm`} value={screen.tensionNPerCm ?? 0} min={0} max={100} digits={1} onSet={(v) => setScreen(bench, 'tension', { tensionNPerCm: v > 0 ? v : undefined })} />
@@ -46,7 +47,7 @@ export function GapPart({ bench, plan }: PartProps) {
             <dd>{w.growthAlong(sayFine(offContact.alongMm, units))}<small>{w.growthAcross(sayFine(Math.max(...offContact.acrossMm), units))}</small></dd>
           </dl>
         )}
-        {[...(offContact?.problems ?? []), ...(risers?.problems ?? [])].map((p) => <p key={p.message} class="says-do"><b>{p.message}</b> {p.advice}</p>)}
+        {[...(offContact?.problems ?? []), ...(risers?.problems ?? [])].map((p) => <p key={p.message} class="says-do"><b>{inUnits(p.message, units)}</b> {inUnits(p.advice, units)}</p>)}
       </div>
     </div>
   );

@@ -1,5 +1,6 @@
 import type { PairBudget, RegisterBudget } from '../../../core/press/index.ts';
 import { Pot } from '../../ui/Pot.tsx';
+import { inUnits } from '../../ui/in-units.ts';
 import { Why } from '../../ui/Why.tsx';
 import { words } from '../../words/index.ts';
 import { spreadLayer } from './edits.ts';
@@ -54,7 +55,7 @@ function Pair({ bench, plan, pair, most }: PartProps & { readonly pair: PairBudg
         <span class="pair-forgives" style={{ width: share(forgives) }} />
       </div>
       <p>{w.canFall(say(pair.likelyMm))}, {w.overlapBy(say(forgives))}
-        <Why of={w.meets(nameOf(pair.first), nameOf(pair.second))}>{w.pairWhy(say(pair.causes.method), say(pair.causes.paper), say(pair.causes.mesh), say(pair.worstMm))} {pair.advice} {pair.spreadMm > 0 && w.bends}</Why>
+        <Why of={w.meets(nameOf(pair.first), nameOf(pair.second))}>{w.pairWhy(say(pair.causes.method), say(pair.causes.paper), say(pair.causes.mesh), say(pair.worstMm))} {inUnits(pair.advice, units)} {pair.spreadMm > 0 && w.bends}</Why>
       </p>
       <div class="pair-do">
         {pair.spreadMm > 0 && (

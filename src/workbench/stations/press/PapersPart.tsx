@@ -3,6 +3,7 @@ import { sayLength } from '../../../core/units/index.ts';
 import { CountField } from '../../ui/CountField.tsx';
 import { LengthBox } from '../../ui/LengthBox.tsx';
 import { ProofCanvas } from '../../ui/ProofCanvas.tsx';
+import { inUnits } from '../../ui/in-units.ts';
 import { Why } from '../../ui/Why.tsx';
 import { words } from '../../words/index.ts';
 import { addPaperLike, setPaper, takePaperAway } from './edits.ts';
@@ -61,7 +62,7 @@ function PaperCard({ bench, plan, paper, ofMm, alone }: PartProps & { readonly p
         </label>
       </div>
       {template && <p>{w.stopsThick(say(template.thicknessMm[0]), say(template.thicknessMm[1]))}<Why of={w.stops}>{w.stopsWhy}</Why></p>}
-      {template?.problems.map((p) => <p key={p.message} class="field-note"><b>{p.message}</b> {p.advice}</p>)}
+      {template?.problems.map((p) => <p key={p.message} class="field-note"><b>{inUnits(p.message, units)}</b> {inUnits(p.advice, units)}</p>)}
       <div class="row">
         <button type="button" class="button button-box" onClick={() => addPaperLike(bench, paper.id, w.copyOf(paper.name))}>{w.anotherPaper}</button>
         {!alone && <button type="button" class="button button-box" onClick={() => takePaperAway(bench, paper.id)}>{w.takePaperAway}</button>}

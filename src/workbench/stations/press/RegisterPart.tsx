@@ -2,6 +2,7 @@ import { registerMethods, type RegisterMethod } from '../../../core/press/index.
 import { sayLength } from '../../../core/units/index.ts';
 import { CountField } from '../../ui/CountField.tsx';
 import { LengthBox } from '../../ui/LengthBox.tsx';
+import { inUnits } from '../../ui/in-units.ts';
 import { Why } from '../../ui/Why.tsx';
 import { words } from '../../words/index.ts';
 import { setRegister } from './edits.ts';
@@ -40,7 +41,7 @@ export function RegisterPart({ bench, plan }: PartProps) {
           <CountField label={w.humidityFrom} value={low} min={0} max={100} unit="%" onSet={(v) => humidity(v, high)} />
           <CountField label={w.humidityTo} value={high} min={0} max={100} unit="%" onSet={(v) => humidity(low, v)} />
         </div>
-        <div class="within"><h2>{w.withinMm(sayLength(register.sigma.toleranceMm, units))}</h2><Why of={w.withinMm('')}>{w.withinWhy(register.sigma.text)}</Why></div>
+        <div class="within"><h2>{w.withinMm(sayLength(register.sigma.toleranceMm, units))}</h2><Why of={w.withinMm('')}>{w.withinWhy(inUnits(register.sigma.text, units))}</Why></div>
         {register.budget && <PairBars bench={bench} plan={plan} budget={register.budget} />}
       </div>
     </div>

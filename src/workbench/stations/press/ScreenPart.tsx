@@ -1,6 +1,7 @@
 import type { JobScreen } from '../../../core/job/index.ts';
 import { sayLength } from '../../../core/units/index.ts';
 import { LengthBox } from '../../ui/LengthBox.tsx';
+import { inUnits } from '../../ui/in-units.ts';
 import { Why } from '../../ui/Why.tsx';
 import { words } from '../../words/index.ts';
 import { setScreen, takeScreen } from './edits.ts';
@@ -40,11 +41,11 @@ export function ScreenPart({ bench, plan }: PartProps) {
           <div class="verdict">
             <h2>{{ holds: w.fitHolds, tight: w.fitTight, no: w.fitNo }[fit.verdict]}</h2>
             <Why of={w.screen}>{w.fitWhy(sayLength(fit.margins.find((m) => m.role === 'ink well')?.wantedMm ?? 0, units), sayLength(fit.margins.find((m) => m.role === 'blade end')?.wantedMm ?? 0, units))}</Why>
-            {fit.problems.length > 0 && <ul class="says">{fit.problems.map((p) => <li key={p.message}>{p.message}</li>)}</ul>}
-            {fit.remedies.length > 0 && <ul class="says says-do">{fit.remedies.map((r) => <li key={r.text}>{r.text}</li>)}</ul>}
+            {fit.problems.length > 0 && <ul class="says">{fit.problems.map((p) => <li key={p.message}>{inUnits(p.message, units)}</li>)}</ul>}
+            {fit.remedies.length > 0 && <ul class="says says-do">{fit.remedies.map((r) => <li key={r.text}>{inUnits(r.text, units)}</li>)}</ul>}
           </div>
         )}
-        {press.problems.filter((p) => p.severity === 'error' && !fit).map((p) => <p key={p.message}><b>{p.message}</b> {p.advice}</p>)}
+        {press.problems.filter((p) => p.severity === 'error' && !fit).map((p) => <p key={p.message}><b>{inUnits(p.message, units)}</b> {inUnits(p.advice, units)}</p>)}
         <div class="fields">
           <LengthBox label={w.frameWidth} mm={screen.insideWidthMm} units={units} minMm={20} maxMm={5000} onSet={(mm) => setScreen(bench, 'frame', { insideWidthMm: mm! })} />
           <LengthBox label={w.frameHeight} mm={screen.insideHeightMm} units={units} minMm={20} maxMm={5000} onSet={(mm) => setScreen(bench, 'frame', { insideHeightMm: mm! })} />
