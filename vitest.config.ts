@@ -8,5 +8,6 @@ export default defineConfig({
     hookTimeout: 120_000,
     pool: 'forks',
     maxWorkers: 2,
+    expect: { poll: { timeout: 20_000 } },
   },
 });

@@ -9,13 +9,16 @@ import { exampleFiles } from './store/example.ts';
 import { openKeeper } from './store/keep.ts';
 import { keepSaved } from './store/keeping.ts';
 import { holdBench } from './store/lock.ts';
+import { keepInSight, recallSight } from './store/sighting.ts';
 import { startBench } from './store/start.ts';
+import workerUrl from './worker/worker.ts?worker&url';
 import { createClient } from './worker/client.ts';
 import { rememberLanguage } from './words/remember.ts';
 import { words } from './words/index.ts';
 
 rememberLanguage();
-const client = createClient(() => new Worker(new URL('./worker/worker.ts', import.meta.url), { type: 'module' }));
+const recall = recallSight(workerUrl);
+const client = createClient(() => new Worker(workerUrl, { type: 'module' }));
 const bench = createBench(client);
 const keeper = openKeeper();
 const keeping = keepSaved(bench, keeper, holdBench());
@@ -34,6 +37,8 @@ void exampleFiles().catch(() => undefined);
 async function start(): Promise<void> {
   try {
     await startBench(bench, keeping, keeper, location.search);
+    await recall(bench);
+    keepInSight(bench, keeping, workerUrl);
   } catch (error) {
     bench.refuse(error instanceof ProblemError ? error.problems
       : [problem('error', 'cannot-start', 'Laydown', words().shell.wentWrong, error instanceof Error ? error.message : String(error))]);

@@ -23,7 +23,7 @@ const sureKept = async (page: Page): Promise<void> => {
   await page.waitForTimeout(300);
 };
 /** Denies the page the browser's storage, or lets it run full. */
-const storage = (page: Page, how: 'denied' | 'full'): Promise<void> => page.addInitScript((kind) => {
+const storage = async (page: Page, how: 'denied' | 'full'): Promise<void> => void await page.addInitScript((kind) => {
   if (kind === 'denied') indexedDB.open = () => { throw new DOMException('no', 'SecurityError'); };
   else IDBObjectStore.prototype.put = () => { throw new DOMException('full', 'QuotaExceededError'); };
 }, how);

@@ -256,7 +256,8 @@ describe('the bench', () => {
     await page.getByRole('link', { name: 'Overlaps' }).click();
     await settled(page);
     expect(away).toEqual([]);
-    expect(server.requests.slice(asked)).toEqual([]);
+    // The browser itself may look once more for a newer service worker; the page asks for nothing.
+    expect(server.requests.slice(asked).filter((path) => path !== '/sw.js')).toEqual([]);
     await page.close();
   });
 

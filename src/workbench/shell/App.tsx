@@ -51,7 +51,7 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
       {keeping.state.value === 'full' && <p class="notice" role="alert">{w.storageFull}</p>}
       {keeping.state.value === 'denied' && <p class="notice" role="alert">{w.notKept}</p>}
       {bench.failure.value !== null && <p class="notice" role="alert">{w.wentWrong} {bench.failure.value}</p>}
-      <main id="station" tabIndex={-1} aria-busy={bench.working.value} aria-label={job ? current.title() : w.noJob}>
+      <main id="station" tabindex={-1} aria-busy={bench.working.value} aria-label={job ? current.title() : w.noJob}>
         {job ? <current.View bench={bench} /> : started.value ? <EmptyBench bench={bench} keeping={keeping} keeper={keeper} offline={offline} /> : <p class="opening">{w.opening}</p>}
       </main>
     </>

@@ -15,6 +15,9 @@ interface Props {
   readonly printing: Printing;
 }
 
+/** The page's own address: written out, a link to a station is not taken for a way to skip parts of a page. */
+const here = location.href.split('#')[0];
+
 export function Header({ bench, keeping, station, drawer, printing }: Props) {
   const w = words().shell;
   const job = bench.job.value;
@@ -45,7 +48,7 @@ export function Header({ bench, keeping, station, drawer, printing }: Props) {
               const { needs, knows } = s.state(bench);
               return (
                 <li key={s.id}>
-                  <a ref={s.id === station ? intoView : undefined} href={`#${s.id}`} aria-current={s.id === station ? 'page' : undefined}>
+                  <a ref={s.id === station ? intoView : undefined} href={`${here}#${s.id}`} aria-current={s.id === station ? 'page' : undefined}>
                     <b>{s.title()}</b>
                     <small class={needs ? 'needs' : 'knows'}>{needs ?? knows}</small>
                   </a>

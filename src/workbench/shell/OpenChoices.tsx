@@ -15,7 +15,7 @@ export function OpenChoices({ bench, keeping, keeper, offline, onOpened }: Shell
   const chooser = useRef<HTMLInputElement>(null);
   return (
     <div class="row">
-      <input ref={chooser} type="file" accept=".laydown,application/zip" class="unseen" tabIndex={-1} aria-label={w.openFile}
+      <input ref={chooser} type="file" accept=".laydown,application/zip" class="unseen" tabindex={-1} aria-label={w.openFile}
         onChange={(e) => {
           const file = e.currentTarget.files?.[0];
           e.currentTarget.value = '';

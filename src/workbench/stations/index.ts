@@ -1,7 +1,9 @@
 import { formStation } from './forms/index.ts';
+import { inkStation } from './inks/index.ts';
 import { laydownStation } from './laydown/index.ts';
 import { overlapStation } from './overlaps/index.ts';
 import { editionStation } from './edition/index.ts';
+import { pictureStation } from './picture/index.ts';
 import { pressStation } from './press/index.ts';
 import { pressPageStation } from './press-page/index.ts';
 import { stencilStation } from './stencils/index.ts';
@@ -10,7 +12,9 @@ import type { Station } from './station.ts';
 /** Stations in the order of the work, left to right: one line each. */
 export const stations: readonly Station[] = [
   formStation,
+  pictureStation,
   stencilStation,
+  inkStation,
   laydownStation,
   overlapStation,
   pressStation,

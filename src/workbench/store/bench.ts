@@ -43,6 +43,8 @@ export interface Bench {
   /** Asks the worker (worker/protocol.ts). `upToDate` first waits until the worker has planned the newest job. */
   ask<Q extends Question>(question: Q, ask: Ask<Q>, options?: AskOptions): Promise<Answer<Q>>;
   upToDate(): Promise<void>;
+  /** Shows a Plan kept from before until the worker has made the first one. */
+  show(kept: ShownPlan): void;
 
   /** Says something to eyes (a line in the header) and to screen readers. */
   announce(text: string): void;
@@ -129,6 +131,7 @@ export function createBench(client: WorkerClient): Bench {
     },
     ask: (question, ask, options) => client.ask(question, ask, options),
     upToDate: planning.upToDate,
+    show: planning.show,
     announce(text) {
       // The same words again are a change too: screen readers speak only what differs.
       announced.value = announced.value === text ? `${text}\u200b` : text;

@@ -13,6 +13,8 @@ export interface Planning {
   readonly plan: ReadonlySignal<ShownPlan | null>;
   readonly working: ReadonlySignal<boolean>;
   readonly failure: ReadonlySignal<string | null>;
+  /** Shows a Plan kept from before until the first one is made. */
+  show(kept: ShownPlan): void;
   /** Resolves when the Plan shown belongs to the newest job. */
   upToDate(): Promise<void>;
 }
@@ -102,5 +104,5 @@ export function keepPlanned(client: WorkerClient, wanted: ReadonlySignal<{ reado
   effect(() => {
     if (wanted.value !== done) void start();
   });
-  return { plan, working, failure, upToDate: async () => { while (wanted.peek() !== done) await start(); } };
+  return { plan, working, failure, show(kept) { if (plan.peek() === null && working.peek()) plan.value = kept; }, upToDate: async () => { while (wanted.peek() !== done) await start(); } };
 }

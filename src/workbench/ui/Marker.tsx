@@ -16,7 +16,7 @@ interface Props {
 /** A cross on the sheet that pointer and arrow keys move. */
 export function Marker({ at, label, ground, pxPerMm, onMove, onEnd, onKey, children }: Props) {
   return (
-    <g class="marker" tabIndex={0} role="button" aria-label={label} transform={`translate(${at[0]} ${at[1]}) scale(${1 / pxPerMm})`}
+    <g class="marker" tabindex={0} role="button" aria-label={label} transform={`translate(${at[0]} ${at[1]}) scale(${1 / pxPerMm})`}
       onPointerDown={(e) => {
         if (!ground.current) return;
         (e.currentTarget as SVGElement).focus({ preventScroll: true });

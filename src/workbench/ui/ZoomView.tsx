@@ -78,7 +78,7 @@ export function ZoomView({ box, zoom, shown, label, lookAt, below, children }: P
   }, []);
 
   return (
-    <div class={`zoom-view${wish === 'fit' ? ' zoom-fit' : ''}`} ref={frame} tabIndex={0} role="region" aria-label={label}>
+    <div class={`zoom-view${wish === 'fit' ? ' zoom-fit' : ''}`} ref={frame} tabindex={0} role="region" aria-label={label}>
       {width > 0 && (
         <div class="zoom-ground" style={{ width: `${widthMm * pxPerMm}px`, height: `${heightMm * pxPerMm}px` }}>
           {below?.(pxPerMm)}

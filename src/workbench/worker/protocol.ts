@@ -46,6 +46,8 @@ export interface Questions extends InkQuestions {
   readonly bridge: { ask: { readonly layerId: string; readonly atMm: readonly [number, number] }; answer: { readonly fromMm: readonly [number, number]; readonly toMm: readonly [number, number] } };
   /** The cut sheet of one stencil; refused when it does not hold. */
   readonly cutFile: { ask: { readonly layerId: string; readonly format: 'svg' | 'dxf' }; answer: MadeFile };
+  /** Keeps the Plan planned last, if it is this job's, for the next time the page opens. */
+  readonly keepSight: { ask: { readonly key: string; readonly job: Job }; answer: null };
   /** A fingerprint of the Plan's codes and colours: the same job gives the same one on every machine. */
   readonly digest: { ask: Record<never, never>; answer: PlanDigest };
 }

@@ -1,12 +1,14 @@
 import { ProblemError } from '../../core/problem.ts';
 import { Cancelled, type Task } from '../../core/task.ts';
 import { answers, createRoom } from './answers/index.ts';
+import { picturesReady } from './pictures.ts';
 import type { FromWorker, ToWorker } from './protocol.ts';
 
 /** The one worker: owns the planner, answers what the page asks (protocol.ts), one question after the other. */
 const scope = self as unknown as DedicatedWorkerGlobalScope;
 const stopped = new Set<number>();
 const room = createRoom();
+void picturesReady();
 let line: Promise<void> = Promise.resolve();
 
 /** Lets messages in (a stop, for one) before work goes on. */

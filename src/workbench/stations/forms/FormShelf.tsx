@@ -35,14 +35,13 @@ export function FormShelf({ bench, cutId }: { readonly bench: Bench; readonly cu
                 <svg class="tile-picture" viewBox={planned ? `${(planned.widthMm - box) / 2} ${(planned.heightMm - box) / 2} ${box} ${box}` : '0 0 1 1'} aria-hidden="true">
                   {planned && <path fill-rule="evenodd" d={regionPath(planned.region)} />}
                 </svg>
-                <b>{form.name}</b>
-                <small>{size}</small>
+                <b>{form.name}</b>{' '}<small>{size}</small>
               </button>
             </li>
           );
         })}
         <li>
-          <input ref={chooser} type="file" accept=".svg,.dxf,image/svg+xml" multiple class="unseen" tabIndex={-1} aria-label={w.bring} data-bring="drawing"
+          <input ref={chooser} type="file" accept=".svg,.dxf,image/svg+xml" multiple class="unseen" tabindex={-1} aria-label={w.bring} data-bring="drawing"
             onChange={(e) => {
               const files = [...(e.currentTarget.files ?? [])];
               e.currentTarget.value = '';
@@ -55,7 +54,7 @@ export function FormShelf({ bench, cutId }: { readonly bench: Bench; readonly cu
           </button>
         </li>
         <li>
-          <input ref={photos} type="file" accept="image/jpeg,image/png,image/webp,image/tiff" class="unseen" tabIndex={-1} aria-label={w.bringPhoto} data-bring="photo"
+          <input ref={photos} type="file" accept="image/jpeg,image/png,image/webp,image/tiff" class="unseen" tabindex={-1} aria-label={w.bringPhoto} data-bring="photo"
             onChange={(e) => {
               const file = e.currentTarget.files?.[0];
               e.currentTarget.value = '';

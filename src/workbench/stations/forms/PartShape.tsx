@@ -1,5 +1,5 @@
 import type { RefObject } from 'preact';
-import { carry } from '../../ui/drag.ts';
+import { carry, mmAt } from '../../ui/drag.ts';
 import { sayLength } from '../../../core/units/index.ts';
 import { words } from '../../words/index.ts';
 import { copiesOf, movePart, partKey, type PartInHand } from './place.ts';
@@ -30,10 +30,9 @@ export function PartShape({ ground, lines, ...hand }: Props) {
     const start = part;
     const box = partBox(form, start);
     const catching = lines();
-    let from: readonly [number, number] | null = null;
+    const from = mmAt(ground.current, e.clientX, e.clientY);
     carry(e, ground.current, {
       onMove(now, event) {
-        from ??= now;
         const dx = now[0] - from[0], dy = now[1] - from[1];
         const moved = { minX: box.minX + dx, maxX: box.maxX + dx, minY: box.minY + dy, maxY: box.maxY + dy };
         const snapped = event.altKey || start.repeat?.kind === 'scatter' ? { dxMm: 0, dyMm: 0, x: null, y: null } : snapBox(moved, catching, reachPx / shownPxPerMm.peek());
@@ -52,7 +51,7 @@ export function PartShape({ ground, lines, ...hand }: Props) {
   const shown = carried ?? part;
   const say = (mm: number): string => sayLength(mm, job.units);
   return (
-    <g class={`placed placed-${part.how}${held ? ' placed-held' : ''}${carried ? ' placed-carried' : ''}`} data-placed={index} tabIndex={0} role="button" aria-pressed={held}
+    <g class={`placed placed-${part.how}${held ? ' placed-held' : ''}${carried ? ' placed-carried' : ''}`} data-placed={index} tabindex={0} role="button" aria-pressed={held}
       aria-label={w.partLabel(form.name, w.how[part.how], say(part.xMm), say(part.yMm))}
       onPointerDown={onPointerDown} onKeyDown={(e) => { partKey(hand, e); }} onFocus={() => { if (inHand.peek().part !== index) takePart(index); }} onBlur={() => bench.settle()}>
       {copiesOf(shown, form, job.image).map((transform, i) => <use key={i} href={`#form-${form.id}`} transform={transform} />)}

@@ -12,6 +12,7 @@ import { ProblemList } from '../../ui/ProblemList.tsx';
 import { Slider } from '../../ui/Slider.tsx';
 import { step, words } from '../../words/index.ts';
 import type { TraceAnswer, TraceAsk } from '../../worker/protocol.ts';
+import { nameOf } from './bring.ts';
 import { freshId, newCut, newPart, withForm } from './edits.ts';
 import { inHand, takeForm } from './state.ts';
 
@@ -32,7 +33,7 @@ export async function takePhotograph(bench: Bench, file: File): Promise<void> {
   if (file.size > most) return bench.refuse([problem('error', 'picture-too-large', file.name, w.tooLarge, w.tooLargeAdvice)]);
   const bytes = new Uint8Array(await file.arrayBuffer());
   leavePhotograph();
-  photograph.value = { id: ++photographs, name: file.name.replace(/\.[^.]*$/, '') || file.name, bytes, url: URL.createObjectURL(file) };
+  photograph.value = { id: ++photographs, name: nameOf(file.name), bytes, url: URL.createObjectURL(file) };
 }
 
 export function leavePhotograph(): void {

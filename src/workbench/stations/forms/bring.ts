@@ -46,7 +46,7 @@ async function bringOne(bench: Bench, file: File, cutId: string | null, at: read
   const job = bench.job.peek();
   if (!job) return null;
 
-  const name = file.name.replace(/\.[^.]*$/, '').slice(0, 200) || file.name;
+  const name = nameOf(file.name);
   const { widthMm, heightMm } = job.image;
   const k = Math.min((widthMm * shareOfImage) / read.widthMm, (heightMm * shareOfImage) / read.heightMm);
   const form: JobForm = {
@@ -74,6 +74,12 @@ async function bringOne(bench: Bench, file: File, cutId: string | null, at: read
   }
   bench.announce(read.hasPhysicalUnits ? w.brought(name) : w.noTrueSize(name, sayLength(form.widthMm!, job.units)));
   return into;
+}
+
+/** `sea-star_2.svg` → “Sea star 2”. */
+export function nameOf(file: string): string {
+  const plain = file.replace(/\.[^.]*$/, '').replace(/[-_\s]+/g, ' ').trim().slice(0, 200) || file;
+  return plain[0].toUpperCase() + plain.slice(1);
 }
 
 function freshPath(taken: ReadonlyMap<string, unknown>, name: string, ending: string): string {

@@ -28,6 +28,12 @@ export const sayAngle = (degrees: number): string => `${sayNumber(degrees, 1, fa
 export const within = (degrees: number): number => ((((degrees + 180) % 360) + 360) % 360) - 180;
 const sayPlace = (part: JobPart, units: LengthUnits): readonly [string, string] => [sayLength(part.xMm, units), sayLength(part.yMm, units)];
 
+/** The part as the job has it now: keys come faster than the page is drawn. */
+const fresh = (hand: PartInHand): PartInHand => {
+  const part = hand.bench.job.peek()?.cuts.find((c) => c.id === hand.cutId)?.parts[hand.index];
+  return part ? { ...hand, part } : hand;
+};
+
 /** Puts a part somewhere else, as one named step; `mark` joins steps of one gesture. */
 export function movePart({ bench, cutId, index, part, form }: PartInHand, xMm: number, yMm: number, mark?: string): void {
   const put = { xMm: tidy(xMm), yMm: tidy(yMm) };
@@ -61,8 +67,9 @@ export function takePartOff({ bench, cutId, index, form }: PartInHand): void {
 }
 
 /** Everything the keyboard does to a part in hand. Returns whether the key meant something. */
-export function partKey(hand: PartInHand, e: KeyboardEvent): boolean {
+export function partKey(held: PartInHand, e: KeyboardEvent): boolean {
   if (e.ctrlKey || e.metaKey) return false;
+  const hand = fresh(held);
   const { part, index, cutId } = hand;
   const mark = `${cutId}:${index}`;
   const by = arrowStep(e);

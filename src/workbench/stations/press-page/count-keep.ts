@@ -20,9 +20,9 @@ export interface CountKeep {
 const prefix = 'laydown-press ';
 
 export function openCountKeep(name = 'laydown-press'): CountKeep {
-  const opening: Promise<IDBPDatabase<Rooms>> = openDB<Rooms>(name, 1, {
+  const opening: Promise<IDBPDatabase<Rooms>> = Promise.resolve().then(() => openDB<Rooms>(name, 1, {
     upgrade(db) { db.createObjectStore('lines', { autoIncrement: true }).createIndex('job', 'job'); },
-  });
+  }));
   opening.catch(() => undefined);
 
   return {

@@ -172,10 +172,9 @@ function BridgeShape({ bench, layer, bridge, pin, held, pxPerMm, flip, ground }:
     if (!ground.current || placing.peek()) return;
     bridgeAt.value = at;
     (e.currentTarget as SVGElement).focus({ preventScroll: true });
-    let from: Mm | null = null;
+    const from = mmAt(ground.current, e.clientX, e.clientY);
     carry(e, ground.current, {
       onMove(now) {
-        from ??= now;
         carriedBy.value = [now[0] - from[0], now[1] - from[1]];
       },
       onEnd(_now, { moved, cancelled }) {
@@ -192,7 +191,7 @@ function BridgeShape({ bench, layer, bridge, pin, held, pxPerMm, flip, ground }:
   const off = 40 / pxPerMm + bridge.widthMm / 2;
   const tagAt: Mm = [at[0] - (uy / length) * off, at[1] + (ux / length) * off];
   return (
-    <g ref={self} class={`bridge${held ? ' bridge-held' : ''}${bridge.pinned ? ' bridge-pinned' : ''}`} data-bridge={bridge.id} tabIndex={0} role="button" aria-pressed={held}
+    <g ref={self} class={`bridge${held ? ' bridge-held' : ''}${bridge.pinned ? ' bridge-pinned' : ''}`} data-bridge={bridge.id} tabindex={0} role="button" aria-pressed={held}
       aria-label={w.bridgeLabel(bridge.id, cost, bridge.pinned)} transform={by ? `translate(${by[0]} ${by[1]})` : undefined}
       onPointerDown={onPointerDown} onKeyDown={onKeyDown} onFocus={() => { bridgeAt.value = at; }} onBlur={() => bench.settle()}>
       <circle class="grip-reach" cx={at[0]} cy={at[1]} r={22 / pxPerMm} />

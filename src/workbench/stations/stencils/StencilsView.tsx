@@ -69,7 +69,7 @@ function StencilTiles({ bench, chosen }: { readonly bench: Bench; readonly chose
       {plan.layers.map((layer) => (
         <li key={layer.id}>
           <button type="button" class="tile" aria-pressed={layer.id === chosen} data-stencil={layer.id}
-            aria-label={w.tile(layer.run, layer.name, w[layer.side], w.difficulty[layer.stencil.knife.difficulty].toLowerCase())}
+            aria-label={w.tile(layer.run, layer.name, w[layer.side], layer.stencil.certificate.holds ? w.difficulty[layer.stencil.knife.difficulty] : w.holdsNot(layer.stencil.certificate.faults.length))}
             onClick={() => {
               chosenLayer.value = layer.id;
               bridgeAt.value = placing.value = lookAt.value = null;
@@ -78,8 +78,7 @@ function StencilTiles({ bench, chosen }: { readonly bench: Bench; readonly chose
               <rect class="tile-sheet" width={widthMm} height={heightMm} />
               <path fill-rule="evenodd" d={regionPath(layer.stencil.prints)} />
             </svg>
-            <b>{layer.run} {layer.name}</b>
-            <small class={layer.stencil.certificate.holds ? 'knows' : 'needs'}>{layer.stencil.certificate.holds ? w.difficulty[layer.stencil.knife.difficulty] : w.holdsNot(layer.stencil.certificate.faults.length)}</small>
+            <b>{layer.run} {layer.name}</b>{' '}<small class={layer.stencil.certificate.holds ? 'knows' : 'needs'}>{layer.stencil.certificate.holds ? w.difficulty[layer.stencil.knife.difficulty] : w.holdsNot(layer.stencil.certificate.faults.length)}</small>
           </button>
         </li>
       ))}

@@ -63,7 +63,7 @@ export const forms = {
   bringPhoto: 'Trace a photograph',
   formSize: (size: string) => size,
   formUsed: (n: number) => n === 0 ? 'not used yet' : n === 1 ? 'used once' : `used ${n} times`,
-  formTile: (name: string, size: string, used: string) => `${name}, ${size}, ${used}`,
+  formTile: (name: string, size: string, used: string) => `${name} ${size}, ${used}`,
   ontoCut: (cut: string) => `Put on ${cut}`,
   asNewCut: 'A new cut of it',
   formWidth: 'True width of the form',

@@ -236,4 +236,5 @@ export const inks = {
   learntSays: (deltaE: string) => `off by ${deltaE} ΔE00`,
   readingsSays: (n: number) => n === 0 ? 'no readings yet' : many(n, 'reading', 'readings'),
   againSays: 'with new lots',
+  presentShort: 'as it is',
 };

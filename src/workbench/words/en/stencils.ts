@@ -5,7 +5,7 @@ export const stencils = {
   knows: (n: number, minutes: string) => `${n === 1 ? '1 stencil' : `${n} stencils`}, ${minutes}`,
   minutes: (n: number) => n < 90 ? `${Math.max(1, Math.round(n))} min` : `${(n / 60).toFixed(1)} h`,
   all: 'Stencils, in the order they print',
-  tile: (run: number, name: string, side: string, difficulty: string) => `Run ${run}, ${name}, ${side}, ${difficulty} to cut`,
+  tile: (run: number, name: string, side: string, difficulty: string) => `${run} ${name} ${difficulty}, ${side}`,
   none: 'No stencil yet',
   noneText: 'At the forms, print a cut’s window or its piece: each layer gets its stencil here.',
   notPlanned: 'This layer has no stencil yet: see what is to mend.',

@@ -1,3 +1,4 @@
+import { picturesReady } from '../pictures.ts';
 import { readyBundle, type PlannedPaper } from '../../../core/plan.ts';
 import type { ShownPaper, ShownPlan } from '../protocol.ts';
 import type { Work } from './room.ts';
@@ -5,7 +6,7 @@ import type { Work } from './room.ts';
 const shown = new WeakMap<PlannedPaper, ShownPaper>();
 
 /** The same paper is shown as the same object, so that it isn't sent twice. */
-function showPaper(paper: PlannedPaper): ShownPaper {
+export function showPaper(paper: PlannedPaper): ShownPaper {
   let result = shown.get(paper);
   if (!result) shown.set(paper, (result = { ...paper, overPicture: paper.overPicture !== null }));
   return result;
@@ -25,6 +26,7 @@ export const recolourAnswer: Work<'recolour'> = async ({ job, paperId }, room) =
 export const planAnswer: Work<'plan'> = async (ask, room) => {
   await room.ready;
   if (ask.attachments) room.attachments = ask.attachments;
+  if (ask.job.papers.some((paper) => paper.printed)) await picturesReady();
   const bundle = await readyBundle({ job: ask.job, attachments: room.attachments });
   const plan = room.planner.plan(bundle);
   room.last = { job: ask.job, plan };

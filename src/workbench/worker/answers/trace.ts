@@ -2,6 +2,7 @@ import { traceMask, tracePhoto, traceScan, type Photo, type Traced } from '../..
 import { toRgb } from '../../../core/plan.ts';
 import { fail, ProblemError } from '../../../core/problem.ts';
 import { readPicture } from '../../../core/separate/index.ts';
+import { picturesReady } from '../pictures.ts';
 import type { TraceAsk } from '../protocol.ts';
 import type { Work } from './room.ts';
 
@@ -11,6 +12,7 @@ let last: { readonly id: number; readonly photo: Photo } | null = null;
 /** A photograph, scan or black-and-white picture → the outline of the thing on it. What stands in the way comes back beside the picture's size. */
 export const traceAnswer: Work<'trace'> = async (ask) => {
   if (ask.bytes) {
+    await picturesReady();
     const { width, height, rgb } = toRgb(await readPicture(ask.bytes, ask.name));
     last = { id: ask.id, photo: { width, height, channels: 3, data: rgb } };
   }

@@ -1,0 +1,41 @@
+import { useSignal } from '@preact/signals';
+import type { Complaint, Reading } from '../../../core/ink/index.ts';
+import { words } from '../../words/index.ts';
+import { ReadingField } from './ReadingField.tsx';
+import { useAnswer, type InkPartProps } from './state.ts';
+
+const complaints: readonly Complaint[] = ['too weak', 'too strong', 'too warm', 'too cool', 'too dull', 'too clean'];
+
+interface Props extends InkPartProps {
+  readonly layer: { readonly id: string };
+  readonly onRead: (reading: Reading, says?: string) => void;
+}
+
+/** A drawdown's reading; or, without an instrument, a complaint and the picture that looks like it. */
+export function PotReading({ bench, paper, job, layer, onRead }: Props) {
+  const w = words().inks;
+  const complaint = useSignal<Complaint | null>(null);
+  const said = complaint.value;
+  const { answer } = useAnswer(bench, 'complaint', said && { layer: layer.id, complaint: said, paperId: paper.id }, [said, layer.id, paper.id, job]);
+  return (
+    <>
+      <ReadingField bench={bench} label={w.reads} reading={null} onSet={(reading) => onRead(reading)} />
+      <fieldset class="chips"><legend>{w.looks}</legend>
+        {complaints.map((c) => <label key={c} class="chip"><input type="radio" name="complaint" checked={said === c} onChange={() => { complaint.value = c; }} />{w.complaints[c]}</label>)}
+      </fieldset>
+      {said && answer && (
+        <>
+          <p>{w.compare}</p>
+          <div class="compare">
+            <figure><span style={{ background: answer.wantedSrgb }} /><figcaption>{w.shouldBe}</figcaption></figure>
+            {answer.pictures.map((p) => (
+              <button key={p.size} type="button" class="compare-picture" onClick={() => onRead(p.reading, `${w.sizes[p.size]} ${w.complaints[said]}`)}>
+                <span style={{ background: `linear-gradient(90deg, ${answer.wantedSrgb} 0 30%, ${p.srgb} 30%)` }} />{w.sizes[p.size]} {w.complaints[said]}
+              </button>
+            ))}
+          </div>
+        </>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,60 @@
+import type { Job, JobPicture } from '../../../core/job/index.ts';
+import { sayNumber } from '../../../core/units/index.ts';
+import type { Bench } from '../../store/bench.ts';
+import { sayDelta } from '../../ui/format.ts';
+import { Why } from '../../ui/Why.tsx';
+import { words } from '../../words/index.ts';
+import { setPicture } from './edits.ts';
+import { sayKnife } from './say.ts';
+import { make } from './state.ts';
+import type { ShownSeparation } from './worker/protocol.ts';
+
+interface Props {
+  readonly bench: Bench;
+  readonly job: Job;
+  readonly picture: JobPicture;
+  readonly result: ShownSeparation;
+}
+
+/** Error against metres of knife; a touch on a point makes the stencils again at that price. */
+export function Curve({ bench, job, picture, result }: Props) {
+  const w = words().picture;
+  const { units } = job;
+  const points = result.curve.filter((p) => p.metres > 0);
+  if (points.length < 2) return <section class="curve" />;
+  const here = { metres: result.figures.metres, meanDeltaE: result.figures.inRegister.mean };
+  const flat = { metres: result.flatFigures.metres, meanDeltaE: result.flatFigures.inRegister.mean };
+  const all = [...points, here, flat].filter((p) => p.metres > 0);
+  // Metres by logarithm: halving the knife is the same step everywhere, and points stand apart for a thumb.
+  const logs = all.map((p) => Math.log(p.metres));
+  const [lowX, highX] = [Math.min(...logs) - 0.15, Math.max(...logs) + 0.15];
+  const highY = Math.max(...all.map((p) => p.meanDeltaE)) * 1.15;
+  const x = (metres: number): number => ((Math.log(metres) - lowX) / (highX - lowX)) * 100;
+  const y = (deltaE: number): number => 100 - (deltaE / highY) * 100;
+  const steps = [1, 2, 5, 10, 20].find((s) => highY / s <= 5) ?? 20;
+  const again = (priceMm: number): void => {
+    setPicture(bench, 'price', { knife: { ...picture.knife, metres: undefined, priceMm } });
+    void make(bench);
+  };
+  return (
+    <section class="curve" aria-label={w.curve}>
+      <h2>{w.curve}<Why of={w.curve}>{w.curveWhy}</Why></h2>
+      <p class="field-note">{w.curveHint}</p>
+      <div class="curve-plot">
+        <svg viewBox="0 0 100 100" preserveAspectRatio="none" aria-hidden="true">
+          {Array.from({ length: Math.floor(highY / steps) + 1 }, (_, i) => <path key={i} class="curve-grid" d={`M0 ${y(i * steps)}H100`} />)}
+          <path class="curve-line" d={points.map((p, i) => `${i === 0 ? 'M' : 'L'}${x(p.metres)} ${y(p.meanDeltaE)}`).join('')} />
+        </svg>
+        {Array.from({ length: Math.floor(highY / steps) }, (_, i) => <span key={i} class="curve-tick" aria-hidden="true" style={{ top: `${y((i + 1) * steps)}%` }}>{sayNumber((i + 1) * steps, 0, false)}</span>)}
+        <span class="curve-mark curve-flat" style={{ left: `${x(flat.metres)}%`, top: `${y(flat.meanDeltaE)}%` }}><small>{w.curveFlat}</small></span>
+        <span class="curve-mark curve-here" style={{ left: `${x(here.metres)}%`, top: `${y(here.meanDeltaE)}%` }}><small>{w.curveHere}</small></span>
+        {points.map((p) => (
+          <button key={p.priceMm} type="button" class="curve-point" aria-label={w.curvePoint(sayKnife(p.metres, units), sayDelta(p.meanDeltaE))} title={w.curvePoint(sayKnife(p.metres, units), sayDelta(p.meanDeltaE))}
+            style={{ left: `${x(p.metres)}%`, top: `${y(p.meanDeltaE)}%` }} onClick={() => again(p.priceMm)} />
+        ))}
+      </div>
+      <ol class="curve-feet" aria-hidden="true">{points.map((p) => <li key={p.priceMm} style={{ left: `${x(p.metres)}%` }}>{sayKnife(p.metres, units)}</li>)}</ol>
+      <p class="field-note">{w.curveUp} ↑, {w.curveAcross} →</p>
+    </section>
+  );
+}

@@ -1,0 +1,71 @@
+import { saySize, sayLength, sayNumber } from '../../../core/units/index.ts';
+import { CountField } from '../../ui/CountField.tsx';
+import { ProblemList } from '../../ui/ProblemList.tsx';
+import { Why } from '../../ui/Why.tsx';
+import { step, words } from '../../words/index.ts';
+import { cropOf, movedCrop, sizedCrop, tidyCrop } from './crop.ts';
+import { CropFrame } from './CropFrame.tsx';
+import { setPicture, takePictureAway } from './edits.ts';
+import { MarkControls } from './MarkControls.tsx';
+import { MarkDrawing } from './MarkDrawing.tsx';
+import type { PicturePartProps } from './part.ts';
+import { ChoosePicture } from './ChoosePicture.tsx';
+import { RasterCanvas } from './RasterCanvas.tsx';
+import { RunBar } from './RunBar.tsx';
+import { onPicture } from './state.ts';
+
+/** The picture with the part that prints, and what matters on it. */
+export function PicturePart({ bench, job, picture, read }: PicturePartProps) {
+  const w = words().picture;
+  const { image, units } = job;
+  const crop = cropOf(picture.crop, read, image);
+  const mode = onPicture.value;
+  const percent = (share: number): number => share * 100;
+  const put = (next: typeof crop): void => setPicture(bench, 'crop', { crop: { ...tidyCrop(next) } });
+  const wholeHeightMm = Math.round((image.widthMm * read.height) / read.width * 10) / 10;
+  const sameShape = Math.abs(wholeHeightMm - image.heightMm) < 0.5;
+  const pxPerMm = (crop.width * read.width) / image.widthMm;
+  return (
+    <div class="picture-two">
+      <div class="picture-stage" style={{ '--ratio': String(read.width / read.height) }}>
+        <RasterCanvas raster={read.shown} label={w.photo(picture.name)} />
+        <MarkDrawing bench={bench} picture={picture} read={read} active={mode === 'mark'} />
+        <CropFrame bench={bench} crop={crop} active={mode === 'crop'} />
+      </div>
+      <div class="picture-words">
+        <RunBar bench={bench} job={job} picture={picture} />
+        {read.problems.length > 0 && <ProblemList problems={read.problems} />}
+        <fieldset class="choices">
+          <legend class="unseen">{w.what}</legend>
+          {(['crop', 'mark'] as const).map((m) => (
+            <label key={m} class="choice-mark"><input type="radio" name="on-picture" checked={mode === m} onChange={() => { onPicture.value = m; }} /><span>{m === 'crop' ? w.cropping : w.marking}</span></label>
+          ))}
+        </fieldset>
+        {mode === 'mark' ? <MarkControls bench={bench} job={job} picture={picture} read={read} /> : (
+          <>
+            <p><b>{w.imageSize(saySize(image.widthMm, image.heightMm, units))}</b> {w.pixelsPerMm(sayNumber(pxPerMm, 1, true))}{pxPerMm < 1.5 && ` ${w.fewPixels}`}<Why of={w.pixelsPerMm('')}>{w.sizeWhy}</Why></p>
+            {read.profile !== null && <p class="field-note">{w.profile(read.profile)}</p>}
+            <div class="fields">
+              <CountField label={w.cropLeft} value={percent(crop.x)} min={0} max={100} digits={1} unit="%" onSet={(v) => put(movedCrop(crop, v / 100 - crop.x, 0))} />
+              <CountField label={w.cropTop} value={percent(crop.y)} min={0} max={100} digits={1} unit="%" onSet={(v) => put(movedCrop(crop, 0, v / 100 - crop.y))} />
+              <CountField label={w.cropWidth} value={percent(crop.width)} min={5} max={100} digits={1} unit="%" onSet={(v) => put(sizedCrop(crop, v / 100, 0, 0))} />
+            </div>
+            <div class="row">
+              {picture.crop && <button type="button" class="button button-line" onClick={() => setPicture(bench, 'crop', { crop: undefined })}>{w.wholePicture}</button>}
+              {!sameShape && (
+                <button type="button" class="button button-line button-wrap" onClick={() => bench.edit(step('imageSize'), (j) => ({ ...j, image: { ...j.image, heightMm: wholeHeightMm }, picture: j.picture && { ...j.picture, crop: undefined } }))}>
+                  {w.wholeImage(`${sayLength(image.widthMm, units)} × ${sayLength(wholeHeightMm, units)}`)}
+                </button>
+              )}
+            </div>
+            {!sameShape && <p class="field-note">{w.otherShape}</p>}
+            <div class="row picture-swap">
+              <ChoosePicture bench={bench}>{w.another}</ChoosePicture>
+              <button type="button" class="button button-line" onClick={() => takePictureAway(bench)}>{w.takeAway}</button>
+            </div>
+          </>
+        )}
+      </div>
+    </div>
+  );
+}

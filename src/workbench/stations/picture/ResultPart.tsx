@@ -1,0 +1,92 @@
+import { saySize, sayLength } from '../../../core/units/index.ts';
+import { sayDelta, sayPercent } from '../../ui/format.ts';
+import { ProblemList } from '../../ui/ProblemList.tsx';
+import { Why } from '../../ui/Why.tsx';
+import { words } from '../../words/index.ts';
+import { sayMinutes } from '../press/say.ts';
+import { Compare } from './Compare.tsx';
+import { Curve } from './Curve.tsx';
+import { takeAsJob } from './edits.ts';
+import type { PicturePartProps } from './part.ts';
+import { RunBar } from './RunBar.tsx';
+import { Runs } from './Runs.tsx';
+import { sayKnife } from './say.ts';
+import { making } from './state.ts';
+import type { ShownSeparation } from './worker/protocol.ts';
+
+/** The print beside the picture and beside flat inks: pictures, figures, what it costs, and the way to make it the job. */
+export function ResultPart({ bench, job, picture, read }: PicturePartProps) {
+  const w = words().picture;
+  const now = making.value;
+  const result = now?.result ?? null;
+  return (
+    <div class="picture-result">
+      <RunBar bench={bench} job={job} picture={picture} />
+      {!now && <p class="field-note">{saySize(job.image.widthMm, job.image.heightMm, job.units)}. {w.noDraft}</p>}
+      <Compare job={job} picture={picture} read={read} />
+      {result && (
+        <>
+          <Figures result={result} job={job} />
+          <div class="picture-two">
+            <Curve bench={bench} job={job} picture={picture} result={result} />
+            <Runs job={job} result={result} />
+          </div>
+          <TakeIt bench={bench} job={job} picture={picture} read={read} result={result} />
+          {result.problems.length > 0 && <ProblemList problems={result.problems} />}
+        </>
+      )}
+    </div>
+  );
+}
+
+function TakeIt({ bench, job, picture, result }: PicturePartProps & { readonly result: ShownSeparation }) {
+  const w = words().picture;
+  if (result.runs.length === 0) return <p class="needs-line">{w.nothingPrints}</p>;
+  const take = (after: boolean) => async (): Promise<void> => {
+    if (await takeAsJob(bench, after)) location.hash = 'laydown';
+  };
+  const over = picture.over && job.layers.some((l) => !l.off);
+  return (
+    <div class="take-it">
+      {over
+        ? <><button type="button" class="button button-strong" onClick={() => void take(true)()}>{w.takeAfter}</button><span>{w.takeAfterNote}</span></>
+        : <><button type="button" class="button button-strong" onClick={() => void take(false)()}>{w.takeInstead}</button><span>{w.takeInsteadNote}</span></>}
+    </div>
+  );
+}
+
+function Figures({ result, job }: { readonly result: ShownSeparation; readonly job: PicturePartProps['job'] }) {
+  const w = words().picture;
+  const { figures, flatFigures } = result;
+  const sigma = sayLength(figures.atSigma.sigmaMm, job.units, job.units === 'mm' ? 2 : 3);
+  const rows = [['mean', w.mean], ['median', w.median], ['p95', w.p95]] as const;
+  return (
+    <div class="picture-figures">
+      <ul class="knife-facts">
+        <li><b>{w.knifeMetres(sayKnife(figures.knifeMetres, job.units))}</b><Why of={w.knifeMetres('')}>{w.knifeWhy}</Why></li>
+        <li><b>{w.knifePieces(figures.pieces)}, {w.knifeBridges(figures.bridges)}</b></li>
+        <li><b>{w.knifeMinutes(sayMinutes(figures.minutes))}</b></li>
+        <li><b>{w.outOfReach(sayPercent(result.outOfReachShare))}</b><Why of={w.outOfReach('')}>{w.reachShareWhy}</Why></li>
+        <li><b>{w.lost(sayDelta(result.detailLostDeltaE))}</b><Why of={w.lost('')}>{w.lostWhy}</Why></li>
+      </ul>
+      <div class="table-scroll" tabindex={0} role="region" aria-label={w.table}>
+        <table class="delta-table">
+          <caption>{w.table}<Why of={w.table}>{w.deltaWhy}</Why></caption>
+          <thead>
+            <tr><td /><th scope="colgroup" colSpan={2}>{w.thePrint}</th><th scope="colgroup" colSpan={2}>{w.flat(result.flatInks.length)}</th></tr>
+            <tr><td /><th scope="col">{w.inRegister}</th><th scope="col">{w.off(sigma)}</th><th scope="col">{w.inRegister}</th><th scope="col">{w.off(sigma)}</th></tr>
+          </thead>
+          <tbody>
+            {rows.map(([key, name]) => (
+              <tr key={key}>
+                <th scope="row">{name}</th>
+                <td>{sayDelta(figures.inRegister[key])}</td><td>{sayDelta(figures.atSigma[key])}</td>
+                <td>{sayDelta(flatFigures.inRegister[key])}</td><td>{sayDelta(flatFigures.atSigma[key])}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,80 @@
+import type { JobPicture, PictureMark } from '../../../core/job/index.ts';
+import { problem, ProblemError } from '../../../core/problem.ts';
+import type { Bench } from '../../store/bench.ts';
+import { fileStem } from '../../store/file-names.ts';
+import { step, words } from '../../words/index.ts';
+import type { PictureField } from '../../words/en/picture.ts';
+import { making, openPart, pictureClient, problemsOf, readInto } from './state.ts';
+
+const mostBytes = 600_000_000;
+
+/** Takes a picture in hand: read first, so that a bad one changes nothing; then one step. What was asked of the one before still holds, but for its crop and marks. */
+export async function bringPicture(bench: Bench, file: File): Promise<void> {
+  const w = words().picture;
+  bench.refuse(null);
+  try {
+    if (file.size > mostBytes) throw new ProblemError([problem('error', 'picture-too-large', file.name, w.tooLarge, w.tooLargeAdvice)]);
+    const bytes = new Uint8Array(await file.arrayBuffer());
+    await readInto(bytes, file.name);
+    const name = file.name.replace(/\.[^.]*$/, '').slice(0, 200) || file.name.slice(0, 200);
+    const before = bench.job.peek()?.picture;
+    const attachments = new Map(bench.attachments.peek());
+    if (before) attachments.delete(before.file);
+    const path = freshPath(attachments, file.name);
+    attachments.set(path, bytes);
+    const picture: JobPicture = { layers: 4, wishes: [], over: false, cutPairs: false, knife: {}, reach: 'nearest', mostInPot: 2, effort: 1, ...before, file: path, name, crop: undefined, important: [] };
+    bench.edit(step('takePicture', name), (job) => ({ ...job, picture }), { attachments });
+    openPart.value = 'picture';
+    bench.announce(name);
+  } catch (error) {
+    bench.refuse(problemsOf(error));
+  }
+}
+
+function freshPath(taken: ReadonlyMap<string, unknown>, name: string): string {
+  const ending = /\.([a-z0-9]{1,5})$/i.exec(name)?.[1].toLowerCase() ?? 'img';
+  for (let n = 1; ; n++) {
+    const path = `pictures/${fileStem(name.replace(/\.[^.]*$/, ''))}${n === 1 ? '' : `-${n}`}.${ending}`;
+    if (!taken.has(path)) return path;
+  }
+}
+
+export function setPicture(bench: Bench, field: PictureField, change: Partial<JobPicture>, mark?: string): void {
+  bench.edit(step('picture', field), (job) => (job.picture ? { ...job, picture: { ...job.picture, ...change } } : job), mark === undefined ? {} : { mark });
+}
+
+export function takePictureAway(bench: Bench): void {
+  const attachments = new Map(bench.attachments.peek());
+  const file = bench.job.peek()?.picture?.file;
+  if (file !== undefined) attachments.delete(file);
+  bench.edit(step('picture', 'away'), (job) => ({ ...job, picture: undefined }), { attachments });
+}
+
+export function addMark(bench: Bench, mark: PictureMark): void {
+  const now = bench.job.peek()?.picture;
+  if (now) setPicture(bench, 'mark', { important: [...now.important, mark].slice(-500) });
+}
+
+export function setWish(bench: Bench, run: number, change: Partial<JobPicture['wishes'][number]>): void {
+  const now = bench.job.peek()?.picture;
+  if (!now) return;
+  const wishes = Array.from({ length: Math.max(now.wishes.length, run + 1) }, (_, i) => now.wishes[i] ?? { placeFixed: false });
+  wishes[run] = { ...wishes[run], ...change };
+  setPicture(bench, 'wish', { wishes });
+}
+
+/** The separation becomes the job's forms, cuts, runs and pots: one step. */
+export async function takeAsJob(bench: Bench, after: boolean): Promise<boolean> {
+  const job = bench.job.peek();
+  const runs = making.peek()?.result?.runs.length ?? 0;
+  if (!job || runs === 0) return false;
+  try {
+    const made = await pictureClient().ask('asJob', { job, after }).answer;
+    bench.edit(step('pictureToJob', runs), () => made);
+    bench.announce(words().picture.taken(runs));
+    return true;
+  } catch (error) {
+    bench.refuse(problemsOf(error));
+    return false;
+  }
+}

@@ -1,0 +1,59 @@
+import { srgbFromXyz, whitePoints, xyzFromLab } from '../../../../core/colour/index.ts';
+import { scaledLab, type Picture, type Separation } from '../../../../core/separate/index.ts';
+import type { Raster, ReadPicture, ShownRun, ShownSeparation } from './protocol.ts';
+
+
+/** Longest side of the picture as shown before anything is made of it. */
+const longestShown = 1100;
+
+const wordOf = (r: number, g: number, b: number): number => (0xff000000 | (b << 16) | (g << 8) | r) >>> 0;
+
+/** Lab → words for a canvas. Colours nearer than half a unit share one: an eye on a screen can't tell, and it is ten times as quick. */
+function labRaster(lab: Float32Array, width: number, height: number): Raster {
+  const known = new Map<number, number>();
+  const words = new Uint32Array(width * height);
+  for (let i = 0; i < words.length; i++) {
+    const l = Math.round(lab[i * 3] * 2), a = Math.round(lab[i * 3 + 1] * 2), b = Math.round(lab[i * 3 + 2] * 2);
+    const key = (l * 1024 + a + 512) * 1024 + b + 512;
+    let word = known.get(key);
+    if (word === undefined) {
+      const { rgb } = srgbFromXyz(xyzFromLab([l / 2, a / 2, b / 2]));
+      known.set(key, (word = wordOf(rgb[0], rgb[1], rgb[2])));
+    }
+    words[i] = word;
+  }
+  return { width, height, words };
+}
+
+export function codesRaster(codes: Uint8Array, rgb: Uint8Array, width: number, height: number): Raster {
+  const palette = Uint32Array.from({ length: rgb.length / 3 }, (_, c) => wordOf(rgb[c * 3], rgb[c * 3 + 1], rgb[c * 3 + 2]));
+  const words = new Uint32Array(codes.length);
+  for (let i = 0; i < words.length; i++) words[i] = palette[codes[i]];
+  return { width, height, words };
+}
+
+export function showPicture(picture: Picture): ReadPicture {
+  const k = Math.min(1, longestShown / Math.max(picture.width, picture.height));
+  const width = Math.max(1, Math.round(picture.width * k)), height = Math.max(1, Math.round(picture.height * k));
+  const lab = scaledLab(picture, { x: 0, y: 0, width: 1, height: 1 }, width, height, whitePoints.D50);
+  return { width: picture.width, height: picture.height, format: picture.format, profile: picture.profile ?? null, shown: labRaster(lab, width, height), problems: picture.problems };
+}
+
+const hex = (rgb: Uint8Array, code: number): string => `#${[0, 1, 2].map((c) => rgb[code * 3 + c].toString(16).padStart(2, '0')).join('')}`;
+
+export function showSeparation(s: Separation, nameOf: (inkId: string) => string): ShownSeparation {
+  const { width, height } = s;
+  const runs: ShownRun[] = s.layers.filter((layer) => layer.region.rings.length > 0).map((layer) => ({
+    run: layer.run, side: layer.side, parts: layer.parts.map(({ id, share }) => ({ id, name: nameOf(id), share })), srgb: hex(s.rgb, 1 << layer.bit), prints: layer.stencil.prints,
+    metres: layer.stencil.knife.metres, pieces: layer.stencil.knife.pieces, minutes: layer.stencil.knife.minutes, bridges: layer.stencil.bridges.length,
+  }));
+  const { baseline } = s;
+  return {
+    figures: s.figures, curve: s.curve, outOfReachShare: s.outOfReachShare, detailLostDeltaE: s.detailLostDeltaE, stoppedEarly: s.stoppedEarly, problems: s.problems,
+    picture: labRaster(s.target, width, height), print: codesRaster(s.codes, s.rgb, width, height),
+    flat: codesRaster(baseline.codes, baseline.rgb, baseline.width, baseline.height),
+    flatFigures: { inRegister: baseline.inRegister, atSigma: baseline.atSigma, metres: baseline.metres },
+    flatInks: Array.from({ length: baseline.rgb.length / 3 - 1 }, (_, i) => hex(baseline.rgb, i + 1)),
+    outOfReach: s.outOfReach, detailLost: s.detailLost, runs, priceMm: s.setup.priceMm,
+  };
+}

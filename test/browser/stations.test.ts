@@ -1,0 +1,54 @@
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { violations } from './axe.ts';
+import { openBrowser, serveBench, tidePool, type BenchServer } from './bench-page.ts';
+
+let browser: Browser;
+let server: BenchServer;
+beforeAll(async () => {
+  browser = await openBrowser();
+  server = await serveBench(tidePool());
+});
+afterAll(async () => {
+  await browser?.close();
+  await server?.close();
+});
+
+// Every part of the stations that have no browser test of their own, at desk, tablet and phone width.
+const parts: Record<string, readonly string[]> = {
+  stencils: [],
+  inks: ['Shelf', 'A wanted colour', 'Try inks', 'Order', 'Mixing', 'Saving a pot', 'Learning', 'Matching again'],
+};
+
+describe.each(Object.entries(parts))('station %s', (station, names) => {
+  test.each([[1440, 900], [820, 1180], [390, 844]])('at %i px: axe finds nothing, nothing runs over the edge, nothing complains', async (width, height) => {
+    const page = await browser.newPage({ viewport: { width, height } });
+    const complaints: string[] = [];
+    page.on('pageerror', (e) => complaints.push(e.message));
+    page.on('console', (m) => { if (m.type() === 'error') complaints.push(m.text()); });
+    await page.goto(`${server.url}?job=open#${station}`);
+    await page.waitForSelector('main[aria-busy=false]', { timeout: 60_000 });
+    for (const name of names.length > 0 ? names : [null]) {
+      if (name) await page.getByRole('link', { name: new RegExp(`^${name}`) }).or(page.getByRole('radio', { name: new RegExp(`^${name}`) })).or(page.getByRole('tab', { name: new RegExp(`^${name}`) })).or(page.getByRole('button', { name: new RegExp(`^${name}`) })).first().click({ force: true });
+      await page.waitForTimeout(400);
+      expect(await violations(page), `${station} ${name ?? ''} at ${width}`).toEqual([]);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth), `${station} ${name ?? ''} at ${width}`).toBeLessThanOrEqual(width);
+    }
+    expect(complaints).toEqual([]);
+    await page.close();
+  }, 180_000);
+});
+
+describe('inks', () => {
+  test('a wanted colour is answered with recipes, fewest pots first', async () => {
+    const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
+    await page.goto(`${server.url}?job=open#inks`);
+    await page.waitForSelector('main[aria-busy=false]', { timeout: 60_000 });
+    const text = async (): Promise<string> => (await page.locator('main').textContent()) ?? '';
+    await page.getByText('A wanted colour', { exact: true }).first().click();
+    await expect.poll(text).toMatch(/Dusk violet|ΔE/);
+    await page.getByText('Mixing', { exact: true }).first().click();
+    await expect.poll(text).toMatch(/\d\sg/);
+    await page.close();
+  }, 120_000);
+});

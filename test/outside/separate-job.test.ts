@@ -1,0 +1,139 @@
+import { decode as decodePng, encode as encodePng } from 'fast-png';
+import { beforeAll, expect, test } from 'vitest';
+import { prepare, readFonts } from '../../src/cli/assets.ts';
+import { readJobFile, writeJobFile, type Job } from '../../src/core/job/index.ts';
+import { jobOfSeparation, separateRequest, type SeparateQuestion } from '../../src/core/plan/asks/index.ts';
+import { plan, type Plan } from '../../src/core/plan.ts';
+import { readPicture, separated, type Picture, type Separation } from '../../src/core/separate/index.ts';
+import { quietTask } from '../../src/core/task.ts';
+import { makePacket, type PacketFile } from '../../src/packet/index.ts';
+import { tidePool } from '../browser/bench-page.ts';
+
+/**
+ * From a picture to a printed packet: what the separation showed must be what the Plan proves, after the job went through its
+ * file. Codes of the separation are on its own raster of 0.25 mm; the Plan cuts and rasterises the outlines anew at 300 an inch.
+ * The PNG proof is read back by fast-png.
+ */
+const image = { widthMm: 60, heightMm: 80 };
+const bundle = tidePool();
+const studio: Job = { ...bundle.job, image };
+
+/** A harbour of our own making: sky, a sun, a headland, water with its light. */
+function harbourPng(): Uint8Array {
+  const width = 180, height = 240, data = new Uint8Array(width * height * 3);
+  for (let y = 0; y < height; y++) for (let x = 0; x < width; x++) {
+    const sun = Math.hypot(x - 120, y - 66) < 26, land = y > 104 - 34 * Math.exp(-(((x - 30) / 44) ** 2)) && y < 132, water = y >= 132;
+    const glint = water && Math.abs(x - 120) < 10 + (y - 132) / 4 && y % 24 < 12;
+    const colour = sun ? [245, 205, 90] : land ? [46, 62, 60] : glint ? [240, 214, 150] : water ? [60, 120, 142] : [196, 214, 216];
+    data.set(colour, (y * width + x) * 3);
+  }
+  return encodePng({ width, height, data, channels: 3 });
+}
+
+interface Printed {
+  readonly separation: Separation;
+  readonly job: Job;
+  readonly made: Plan;
+}
+
+let picture: Picture;
+let printed: Printed;
+let paired: Printed;
+let over: Printed;
+
+async function print(job: Job, ask: Omit<SeparateQuestion, 'picture'>, after = false): Promise<Printed> {
+  const separation = await separated(separateRequest(job, { picture, effort: 0.3, registerSigmaMm: 0.2, ...ask }), quietTask);
+  const saved = readJobFile(writeJobFile({ job: jobOfSeparation(job, separation, { materialId: ask.materialId, after }), attachments: bundle.attachments }));
+  return { separation, job: saved.job, made: plan(saved) };
+}
+
+beforeAll(async () => {
+  await prepare();
+  picture = await readPicture(harbourPng(), 'harbour.png');
+  printed = await print(studio, { layers: 3, materialId: 'film' });
+  paired = await print(studio, { layers: 4, cutPairs: true, materialId: 'film' });
+  over = await print(printed.job, { layers: 1, materialId: 'film', over: printed.made }, true);
+});
+
+const errorsOf = (made: Plan): string[] => made.problems.filter((p) => p.severity === 'error').map((p) => `${p.code} ${p.place}: ${p.message}`);
+
+/** Share of the pixels of the separation where the Plan has the same layers, looked up at the same place of the image. */
+function agreement({ separation, made }: Printed): number {
+  const { codes } = made;
+  // The Plan's layers in laydown order are the separation's bits, those without any print left out.
+  const live = separation.layers.filter((l) => l.region.rings.length > 0).map((l) => l.bit);
+  const below = made.layers.length - live.length;
+  const bitOf = new Map(made.layers.map((layer, i) => [layer.bit, i < below ? i : live[i - below]]));
+  let same = 0;
+  for (let y = 0; y < separation.height; y++) for (let x = 0; x < separation.width; x++) {
+    const u = Math.floor(((x + 0.5) / separation.width) * codes.width), v = Math.floor(((y + 0.5) / separation.height) * codes.height);
+    const theirs = codes.data[v * codes.width + u];
+    let code = 0;
+    for (const [bit, to] of bitOf) if (theirs & (1 << bit)) code |= 1 << to;
+    if (code === separation.codes[y * separation.width + x]) same++;
+  }
+  return same / (separation.width * separation.height);
+}
+
+test('a picture becomes a job without a thing to mend, read back from its own file', () => {
+  for (const { made } of [printed, paired, over]) expect(errorsOf(made)).toEqual([]);
+  expect(printed.made.layers).toHaveLength(printed.separation.layers.filter((l) => l.region.rings.length > 0).length);
+  expect(printed.made.layers.length).toBeGreaterThanOrEqual(2);
+});
+
+test('the Plan lays the same layers on the same places as the separation showed', () => {
+  // Pixels across an outline may fall either way; at 0.25 mm and these lengths of outline that is some hundredths.
+  expect(agreement(printed)).toBeGreaterThan(0.97);
+  expect(agreement(paired)).toBeGreaterThan(0.97);
+  expect(agreement(over)).toBeGreaterThan(0.97);
+});
+
+test('the Plan foresees the colours that the separation promised: strengths and mixes survive', () => {
+  const { separation, made } = printed;
+  const shown = new Map<number, number>();
+  for (const code of separation.codes) shown.set(code, (shown.get(code) ?? 0) + 1);
+  const live = separation.layers.filter((l) => l.region.rings.length > 0);
+  let compared = 0;
+  for (const [code, count] of shown) {
+    if (count < separation.codes.length * 0.01) continue;
+    const ids = live.filter((l) => code & (1 << l.bit)).map((l) => made.layers[live.indexOf(l)].id);
+    const overlap = made.papers[0].overlaps.find((o) => o.layers.length === ids.length && ids.every((id) => o.layers.includes(id)));
+    expect(overlap, `overlap of ${ids.join(' + ') || 'nothing'}`).toBeDefined();
+    // Shares are written to a thousandth.
+    const lab = separation.overlapLab.subarray(code * 3, code * 3 + 3);
+    for (let c = 0; c < 3; c++) expect(Math.abs(overlap!.lab[c] - lab[c])).toBeLessThan(0.6);
+    compared++;
+  }
+  expect(compared).toBeGreaterThanOrEqual(3);
+});
+
+test('window and piece of one cut make two runs: half as many cuts as runs', () => {
+  const { job, made } = paired;
+  expect(made.layers).toHaveLength(2 * job.cuts.length);
+  for (const cut of job.cuts) expect(job.layers.filter((l) => l.cut === cut.id).map((l) => l.side).sort()).toEqual(['piece', 'window']);
+});
+
+test('a run over what is printed leaves the runs below as they were', () => {
+  const before = printed.job.layers.map((l) => l.id);
+  expect(over.job.layers.slice(0, before.length).map((l) => l.id)).toEqual(before);
+  expect(over.job.layers.length).toBe(before.length + over.separation.layers.filter((l) => l.region.rings.length > 0).length);
+});
+
+test('the packet is made of it: a cut sheet for each stencil, and a proof whose pixels are the print', async () => {
+  const files = await makePacket({ job: printed.job, attachments: bundle.attachments }, printed.made, { fonts: readFonts(), printer: { page: 'a4', marginMm: 12 } });
+  const paths = files.map((f: PacketFile) => f.path);
+  expect(paths).toContain('packet.pdf');
+  expect(paths.filter((p) => /^cut\/.*\.svg$/.test(p)).length).toBeGreaterThanOrEqual(printed.made.cuts.length);
+  const proof = decodePng(files.find((f) => f.path === `proofs/${printed.made.papers[0].id}.png`)!.bytes);
+  const { separation } = printed;
+  let far = 0, looked = 0;
+  for (let y = 2; y < separation.height; y += 5) for (let x = 2; x < separation.width; x += 5) {
+    const at = Math.floor(((y + 0.5) / separation.height) * proof.height) * proof.width + Math.floor(((x + 0.5) / separation.width) * proof.width);
+    const rgb = proof.palette ? proof.palette[proof.data[at]] : [...proof.data.slice(at * proof.channels, at * proof.channels + 3)];
+    const code = separation.codes[y * separation.width + x];
+    looked++;
+    if ([0, 1, 2].some((c) => Math.abs(Number(rgb[c]) - separation.rgb[code * 3 + c]) > 4)) far++;
+  }
+  expect(looked).toBeGreaterThan(2000);
+  expect(far / looked).toBeLessThan(0.03);
+}, 60_000);
