@@ -14,6 +14,7 @@ import { beginStep, writeFeet, type Setting } from './setting.ts';
 import { registerPage } from './register.ts';
 import { setUpPages } from './set-up.ts';
 import { stopsPages } from './stops.ts';
+import { testSheetPages } from './test-sheet.ts';
 import type { Task } from '../../core/task.ts';
 
 /** All pages, in the order of the work. One line a kind of page. */
@@ -24,7 +25,7 @@ export async function makePages(setting: Setting, task: Task): Promise<void> {
     [null, '', '', () => laydownPage(setting)],
     [1, 'Mix', 'a card and a label for each pot', () => { mixingPages(setting); labelPages(setting); }],
     [2, 'Cut', 'stencils at true size, which side faces the mesh', () => cutPages(setting)],
-    [3, 'Set up', 'gap, risers, tape, stops, register', () => { setUpPages(setting); stopsPages(setting); registerPage(setting); }],
+    [3, 'Set up', 'gap, risers, tape, stops, register', () => { setUpPages(setting); stopsPages(setting); registerPage(setting); testSheetPages(setting); }],
     [4, 'Print', 'the day, and a card for each run', () => { dayPages(setting); pressPages(setting); }],
     [5, 'Number', 'each sheet’s life, its number, where it went', () => recordPages(setting)],
     [6, 'Keep', 'what this print is, for whoever owns it later', () => documentationPage(setting)],
