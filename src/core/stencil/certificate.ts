@@ -2,7 +2,7 @@ import { parts, rasterize, regionArea } from '../form/index.ts';
 import type { Box, Grid, Region } from '../form/index.ts';
 import { labelParts } from './label.ts';
 import type { Labels } from './label.ts';
-import { surveyWidths } from './survey.ts';
+import { longestTaper, surveyWidths } from './survey.ts';
 import type { Survey } from './survey.ts';
 import type { Certificate, Fault, PointMm } from './types.ts';
 
@@ -103,7 +103,7 @@ export const borderMm = (limits: Limits): number => Math.max(2, limits.leastBrid
 export const spareWhenMendingPx = 0.5, spareWhenJudgingPx = 0.2;
 
 export const surveyPaper = (mask: Uint8Array, grid: Grid, limits: Limits, sparePx: number): Survey => surveyWidths(mask, 1, grid.width, grid.height, limits.leastBridgeMm / 2 / grid.mmPerPx, sparePx);
-export const surveyOpenings = (mask: Uint8Array, grid: Grid, limits: Limits, sparePx: number): Survey => surveyWidths(mask, 0, grid.width, grid.height, limits.leastOpeningMm / 2 / grid.mmPerPx, sparePx);
+export const surveyOpenings = (mask: Uint8Array, grid: Grid, limits: Limits, sparePx: number): Survey => surveyWidths(mask, 0, grid.width, grid.height, limits.leastOpeningMm / 2 / grid.mmPerPx, sparePx, longestTaper);
 
 /** One fault for each part of paper that does not hang together with the frame. */
 function apart(labels: Int32Array, count: number, frame: number, grid: Grid): Fault[] {

@@ -23,13 +23,19 @@ export interface Survey {
 
 /** A thin point may be this many least radii long: a taper of about 10° and more stays a point, not a tongue. */
 const longestPoint = 12;
+/** In an opening a knife cuts a point as long as this when it tapers: two cuts that meet. Paper so slender would bend. */
+export const longestTaper = 24;
+/** So few pixels, so near to more of the same, are what the raster broke off a point. */
+const crumbPx = 4, crumbReach = 3;
+/** A point tapers when its outer half is on average narrower than this share of its inner half; else it is a slit. */
+const taperShare = 0.75;
 
 /**
  * Where is the shape (pixels of `mask` that are `value`) narrower than 2 · radiusPx? Discs of that width that fit are
  * laid into it (its opening); what they leave uncovered is a point (harmless), a tongue (a long thin point), a neck
  * (joins broad parts), or a thin piece. A shape that passes is at least 2 · radiusPx wide, measured to be on the safe side.
  */
-export function surveyWidths(mask: Uint8Array, value: 0 | 1, width: number, height: number, radiusPx: number, sparePx: number): Survey {
+export function surveyWidths(mask: Uint8Array, value: 0 | 1, width: number, height: number, radiusPx: number, sparePx: number, longestTaperRadii = longestPoint): Survey {
   const n = width * height;
   const cap = Math.min(255, Math.ceil(radiusPx) + 2);
   const distance = nearDistance(mask, width, height, value, cap);
@@ -53,7 +59,7 @@ export function surveyWidths(mask: Uint8Array, value: 0 | 1, width: number, heig
   for (const seed of seeds) {
     if (left[seed] !== 1) continue;
     const members = flood(left, seed, width, height);
-    thin.push(...judge(members, left, mask, value, distance, width, height, radiusPx));
+    thin.push(...judge(members, left, mask, value, distance, width, height, radiusPx, longestTaperRadii));
     for (const p of members) left[p] = 3;
   }
   return { distance, core, coreLabels, cores, thin };
@@ -79,9 +85,11 @@ function flood(left: Uint8Array, seed: number, width: number, height: number): n
   return members;
 }
 
-function judge(members: readonly number[], left: Uint8Array, mask: Uint8Array, value: number, distance: Uint16Array, width: number, height: number, radiusPx: number): ThinPlace[] {
+function judge(members: readonly number[], left: Uint8Array, mask: Uint8Array, value: number, distance: Uint16Array, width: number, height: number, radiusPx: number, longestTaperRadii: number): ThinPlace[] {
   const arcs = contactArcs(members, left, mask, value, width, height);
   if (arcs.length === 0) {
+    // The tip of a point may come apart into single pixels where it is finer than one: still the point.
+    if (members.length <= crumbPx && nextToShape(members, mask, value, width, height)) return [];
     const a = farthest(members, members[0], width), b = farthest(members, a, width);
     return [place('thin-piece', widestPath(members, [a], new Set([b]), distance, width), distance)];
   }
@@ -91,7 +99,31 @@ function judge(members: readonly number[], left: Uint8Array, mask: Uint8Array, v
   const tip = farthest(members, arcs[0][0], width);
   const reach = Math.hypot((tip % width) - (arcs[0][0] % width), Math.floor(tip / width) - Math.floor(arcs[0][0] / width));
   if (reach <= longestPoint * radiusPx) return [];
-  return [place('tongue', widestPath(members, arcs[0], new Set([tip]), distance, width), distance)];
+  const path = widestPath(members, arcs[0], new Set([tip]), distance, width);
+  if (reach <= longestTaperRadii * radiusPx && tapers(path, tip, distance)) return [];
+  return [place('tongue', path, distance)];
+}
+
+function nextToShape(members: readonly number[], mask: Uint8Array, value: number, width: number, height: number): boolean {
+  const own = new Set(members);
+  return members.some((p) => {
+    const x = p % width, y = (p - x) / width;
+    for (let dy = -crumbReach; dy <= crumbReach; dy++) {
+      for (let dx = -crumbReach; dx <= crumbReach; dx++) {
+        const u = x + dx, v = y + dy;
+        if (u >= 0 && v >= 0 && u < width && v < height && mask[v * width + u] === value && !own.has(v * width + u)) return true;
+      }
+    }
+    return false;
+  });
+}
+
+/** Is the half of the path towards the tip clearly narrower than the half towards the broad part? */
+function tapers(path: readonly number[], tip: number, distance: Uint16Array): boolean {
+  const half = path.length >> 1;
+  const mean = (pixels: readonly number[]): number => pixels.reduce((sum, p) => sum + Math.sqrt(distance[p]), 0) / Math.max(1, pixels.length);
+  const [head, tail] = [mean(path.slice(0, half)), mean(path.slice(half))];
+  return path[0] === tip ? head < taperShare * tail : tail < taperShare * head;
 }
 
 function place(kind: ThinPlace['kind'], path: readonly number[], distance: Uint16Array): ThinPlace {

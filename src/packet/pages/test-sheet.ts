@@ -1,4 +1,5 @@
-import { registerTestSheet } from '../../core/press/index.ts';
+import { registerTestSheet, type TestSheet } from '../../core/press/index.ts';
+import { ProblemError } from '../../core/problem.ts';
 import { column, fact, steps } from './parts.ts';
 import { lengthIn, startPage, type, type Setting } from './setting.ts';
 import { trueSizePages } from './true-size.ts';
@@ -6,7 +7,8 @@ import { trueSizePages } from './true-size.ts';
 /** A sheet that is printed twice to measure the studio's own register: a page that says how, then the drawing at true size. */
 export function testSheetPages(setting: Setting): void {
   const { image } = setting.plan.job;
-  const sheet = registerTestSheet([image.widthMm, image.heightMm]);
+  const sheet = sheetFor(image.widthMm, image.heightMm);
+  if (!sheet) return;
   const frame = startPage(setting, { step: 3, title: 'Measure your register', side: 'once, on any paper' });
   const { page, top } = frame;
   const words = column(frame, 0, 4), side = column(frame, 4, 2);
@@ -31,5 +33,15 @@ export function testSheetPages(setting: Setting): void {
         }
       },
     });
+  }
+}
+
+/** null: the image is too small to hold crosses and scales. */
+function sheetFor(widthMm: number, heightMm: number): TestSheet | null {
+  try {
+    return registerTestSheet([widthMm, heightMm]);
+  } catch (error) {
+    if (error instanceof ProblemError) return null;
+    throw error;
   }
 }
