@@ -15,6 +15,7 @@ import { planPress } from './plan/press.ts';
 import { makeCut, makeForm } from './plan/shapes.ts';
 import { recolour, type Recoloured } from './plan/recolour.ts';
 import { makeStencils, materialOf, materialsOf } from './plan/stencils.ts';
+import { planStock } from './plan/stock.ts';
 import { edgeRidge } from './press/index.ts';
 import { ridgeWarnings } from './stencil/index.ts';
 import type { Plan, PlannedCut, PlannedForm, PlannedInk, PlannedLayer, PlannedPaper } from './plan/types.ts';
@@ -26,6 +27,7 @@ export type * from './plan/types.ts';
 export type { PlannedPress } from './plan/press.ts';
 export { countLogName, type PlannedEdition } from './plan/edition.ts';
 export type { PlannedRegister } from './plan/register.ts';
+export type { PlannedStock, PlacedOnStock } from './plan/stock.ts';
 export type { Learning } from './plan/learning.ts';
 export type { Recoloured } from './plan/recolour.ts';
 export { readyBundle, toRgb, type ReadyBundle } from './plan/pictures.ts';
@@ -152,22 +154,25 @@ function makePlan(bundle: PlanInput, memory: Memory): Plan {
   });
 
   const spreads = new Map(layers.map((l) => [l.id, l.spreadMm]));
+  const plannedCuts = job.cuts.flatMap((cut): PlannedCut[] => {
+    const region = cuts.get(cut.id);
+    const served = plannedLayers.filter((l) => l.cutId === cut.id);
+    const material = materialOf(materials, cut.material);
+    return region ? [{ id: cut.id, name: cut.name, region, materialId: material.id, layers: served.map((l) => l.id), ...timesToCut(served, spreads, material.prints[0], material.name) }] : [];
+  });
+  const stock = planStock(job, plannedCuts, plannedLayers);
+  problems.push(...stock.problems);
   return {
     job, problems: sortProblems(problems),
     forms: [...forms.values()],
-    cuts: job.cuts.flatMap((cut): PlannedCut[] => {
-      const region = cuts.get(cut.id);
-      const served = plannedLayers.filter((l) => l.cutId === cut.id);
-      const material = materialOf(materials, cut.material);
-      return region ? [{ id: cut.id, name: cut.name, region, materialId: material.id, layers: served.map((l) => l.id), ...timesToCut(served, spreads, material.prints[0], material.name) }] : [];
-    }),
+    cuts: plannedCuts,
     layers: plannedLayers,
     inks: job.inks.map((ink): PlannedInk => {
       const film = found.inks.get(ink.id);
       const none = new Float64Array(36);
       return { id: ink.id, name: ink.name, role: ink.role, swatch: film ? inkSwatch(film, firstPaper, found) : swatchOf(firstPaper), k: film?.k ?? none, s: film?.s ?? none, trust: found.trust.get(ink.id) ?? '' };
     }),
-    codes, papers, press, register, edition,
+    codes, papers, press, register, edition, stock: stock.sheets,
   };
 }
 

@@ -142,6 +142,16 @@ const MaterialSchema = z.looseObject({
   leastOpeningMm: z.number().gt(0).max(50),
   prints: z.tuple([z.number().min(0), z.number().min(0)]).optional(),
   washable: z.boolean().default(false),
+  /** The size it is bought in: stencils are laid side by side on it. Left out: each is cut from a sheet of its own. */
+  stock: z.looseObject({
+    widthMm: sizeMm, heightMm: sizeMm,
+    /** Nothing may lie turned. */
+    grainMatters: z.boolean().default(false),
+    /** Left free along the edges: bruised, or out of the machine's reach. */
+    marginMm: z.number().min(0).max(100).default(0),
+  }).optional(),
+  /** Width that a cutting machine takes away; cut files run half of it inside what drops out. A knife by hand takes nothing. */
+  kerfMm: z.number().min(0).max(5).optional(),
 });
 
 const RegisterSchema = z.looseObject({

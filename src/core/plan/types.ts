@@ -9,6 +9,7 @@ import type { PlannedPress } from './press.ts';
 import type { PlannedEdition } from './edition.ts';
 import type { Learning } from './learning.ts';
 import type { PlannedRegister } from './register.ts';
+import type { PlannedStock } from './stock.ts';
 
 /** What follows from a Job. Everything the packet prints and the Workbench shows is in here. */
 export interface Plan {
@@ -27,6 +28,8 @@ export interface Plan {
   readonly press: PlannedPress;
   readonly register: PlannedRegister;
   readonly edition: PlannedEdition;
+  /** Stencils side by side on the stock they are cut from; empty where no material names its stock. */
+  readonly stock: readonly PlannedStock[];
 }
 
 export interface PlannedForm {
