@@ -1,27 +1,32 @@
+import { registerRows, writeCsv } from '../core/edition/index.ts';
 import type { JobBundle } from '../core/job/index.ts';
 import type { Plan } from '../core/plan.ts';
 import { fail } from '../core/problem.ts';
 import { quietTask, type Task } from '../core/task.ts';
 import { paperSizes } from '../core/units/index.ts';
-import { cutLinesOf } from './cut-lines.ts';
+import { cutLinesOf, kerfOf, type CutLines } from './cut-lines.ts';
 import { overlapsCsv, recordCsv } from './files/csv.ts';
 import { cutDxf } from './files/cut-dxf.ts';
 import { cutSvg } from './files/cut-svg.ts';
 import { planJson } from './files/plan-json.ts';
 import { indexedPng, rgbPng } from './files/png.ts';
+import { stockDxf, stockSvg } from './files/stock.ts';
+import { layStock } from './stock-lines.ts';
 import { makePages } from './pages/index.ts';
 import { newSetting } from './pages/setting.ts';
 import { fileName } from './pages/words.ts';
 import { openBook, type FontFiles } from './pdf/book.ts';
-import { proofImage, type ProofImage } from './proof.ts';
+import { finalNumbers } from './sheets.ts';
+import { proofImage, smallProof, type ProofImage } from './proof.ts';
 
 export { makeDrawdownSheets } from './pages/drawdown.ts';
 export { rgbPng } from './files/png.ts';
 
 /** One stencil as a file for a cutter, at true size, proven as it is written. Throws `ProblemError` where it would not hold. */
 export function cutFile(plan: Plan, layer: Plan['layers'][number], format: 'svg' | 'dxf'): string {
-  const lines = cutLinesOf(plan, layer);
-  return format === 'svg' ? cutSvg(layer, lines, plan.job.image, plan.job.title) : cutDxf(layer, lines, plan.job.image);
+  const kerfMm = kerfOf(plan, layer);
+  const lines = cutLinesOf(plan, layer, kerfMm);
+  return format === 'svg' ? cutSvg(layer, lines, plan.job.image, plan.job.title, kerfMm) : cutDxf(layer, lines, plan.job.image);
 }
 
 /** One file of the packet. */
@@ -59,19 +64,34 @@ export async function makePacket(bundle: JobBundle, plan: Plan, wishes: PacketWi
   await makePages(setting, pages);
   keepMargins(book.pages, printer.marginMm);
   const files: PacketFile[] = [{
-    path: 'packet.pdf', bytes: await book.finish(plan.job.title, plan.job.maker), what: `everything to print, ${book.pages.length} pages`,
+    path: 'packet.pdf', bytes: await book.finish(plan.job.title, plan.job.maker, task), what: `everything to print, ${book.pages.length} pages`,
   }];
   files.push(...await proofFiles(plan, task));
   const text = new TextEncoder();
   const image = plan.job.image;
+  const numbers = finalNumbers(plan);
+  const written = new Map<string, CutLines>();
   for (const layer of plan.layers) {
-    const lines = setting.cutLines(layer);
-    files.push({ path: `cut/${fileName(layer.id)}.svg`, bytes: text.encode(cutSvg(layer, lines, image, plan.job.title)), what: `stencil of run ${layer.run}, true size` });
+    const kerfMm = kerfOf(plan, layer);
+    const lines = kerfMm > 0 ? cutLinesOf(plan, layer, kerfMm) : setting.cutLines(layer);
+    written.set(layer.id, lines);
+    files.push({ path: `cut/${fileName(layer.id)}.svg`, bytes: text.encode(cutSvg(layer, lines, image, plan.job.title, kerfMm)), what: `stencil of run ${layer.run}, true size` });
     files.push({ path: `cut/${fileName(layer.id)}.dxf`, bytes: text.encode(cutDxf(layer, lines, image)), what: 'the same for a cutting machine, mm' });
+    await task.pause();
+  }
+  for (const sheet of plan.stock) {
+    const laid = layStock(plan, sheet, written);
+    const what = `${sheet.placed.length === 1 ? 'a stencil' : `${sheet.placed.length} stencils`} on one sheet of ${sheet.materialName}${sheet.times > 1 ? `; cut it ${sheet.times} times` : ''}`;
+    files.push({ path: `cut/stock-${sheet.number}.svg`, bytes: text.encode(stockSvg(sheet, laid, plan.job.title)), what });
+    files.push({ path: `cut/stock-${sheet.number}.dxf`, bytes: text.encode(stockDxf(sheet, laid)), what: 'the same for a cutting machine, mm' });
   }
   files.push(
     { path: 'overlaps.csv', bytes: text.encode(overlapsCsv(plan)), what: 'every overlap on every paper, for a spreadsheet' },
     { path: 'record.csv', bytes: text.encode(recordCsv(plan)), what: 'the edition record, one line a sheet' },
+    ...(numbers ? [
+      { path: 'register.csv', bytes: text.encode(writeCsv(registerRows(plan.edition.facts, numbers))), what: 'every sheet with its life and its number' },
+      { path: 'colophon.txt', bytes: text.encode(`${plan.edition.colophon}\n`), what: 'the colophon, to be set or pasted' },
+    ] : []),
     { path: 'plan.json', bytes: text.encode(planJson(plan)), what: 'the Plan: every figure of the packet' },
   );
   task.report(1);
@@ -83,12 +103,14 @@ async function proofFiles(plan: Plan, task: Task): Promise<PacketFile[]> {
   const runs = plan.layers.length;
   for (const [i, paper] of plan.papers.entries()) {
     let bytes: Uint8Array | null = null;
+    // On the way a picture over an earlier print is for the eye, not for measuring: half the density, a quarter of the work.
+    const half = paper.overPicture !== null;
     for (let run = 1; run <= runs; run++) {
       // An open layer leaves the sheet as it was.
-      if (bytes === null || plan.layers[run - 1].inkId !== null) bytes = pngOf(proofImage(plan, paper, run));
+      if (bytes === null || plan.layers[run - 1].inkId !== null || (half && run === runs)) bytes = pngOf(half && run < runs ? smallProof(plan, paper, run, 2) : proofImage(plan, paper, run));
       const name = fileName(paper.id);
       if (run === runs) files.push({ path: `proofs/${name}.png`, bytes, what: `the print on ${paper.name}, true size` });
-      else files.push({ path: `proofs/${name}-after-run-${run}.png`, bytes, what: `${paper.name} after run ${run}` });
+      else files.push({ path: `proofs/${name}-after-run-${run}.png`, bytes, what: `${paper.name} after run ${run}${half ? ', at half the density' : ''}` });
       task.report(0.5 + (0.45 * (i * runs + run)) / (plan.papers.length * runs), 'proofs');
       await task.pause();
     }

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { decode } from 'fast-png';
+import { convertIndexedToRgb, decode } from 'fast-png';
 import { beforeAll, expect, test } from 'vitest';
 import type { JobBundle } from '../core/job/index.ts';
 import { plan, type Plan } from '../core/plan.ts';
@@ -43,8 +43,9 @@ test('the proof is the codes in the paper’s palette, at the density it was mad
   const proof = decode(files.find((f) => f.path === 'proofs/white.png')!.bytes);
   expect([proof.width, proof.height]).toEqual([small.codes.width, small.codes.height]);
   expect(proof.resolution!.x).toBe(Math.round(1000 / small.codes.mmPerPx));
+  const rgb = convertIndexedToRgb(proof);
   const wrong = [...small.codes.data].filter((code, i) => {
-    const [r, g, b] = proof.palette![proof.data[i]];
+    const [r, g, b] = rgb.subarray(i * 3);
     return (((0xff << 24) | (b << 16) | (g << 8) | r) >>> 0) !== small.papers[0].palette[code];
   });
   expect(wrong.length).toBe(0);
@@ -115,4 +116,10 @@ test('the printmaker can stop it, and hears how far it is', async () => {
   expect([...shares].sort((a, b) => a - b)).toEqual(shares);
   expect(shares.at(-1)).toBe(1);
   await expect(makePacket(bundle, small, { ...wishes, task: { report() {}, pause: async () => { throw new Cancelled(); } } })).rejects.toThrow(Cancelled);
+});
+
+test('work can be stopped after every page', async () => {
+  let pauses = 0;
+  const made = await makePacket(bundle, small, { ...wishes, task: { report() {}, pause: async () => { pauses++; } } });
+  expect(pauses).toBeGreaterThan(Number(/(\d+) pages/.exec(made[0].what)![1]));
 });

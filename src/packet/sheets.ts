@@ -1,3 +1,4 @@
+import type { NumberedEdition } from '../core/edition/index.ts';
 import type { Plan } from '../core/plan.ts';
 
 export interface SheetGroup {
@@ -19,4 +20,10 @@ export function sheetGroups(plan: Plan): SheetGroup[] {
 
 export function sheetNames(groups: readonly SheetGroup[]): { readonly name: string; readonly group: SheetGroup }[] {
   return groups.flatMap((group) => group.sheets.map((name) => ({ name, group })));
+}
+
+/** The numbers, once every run has been counted at the press; before that sheets still on their way would look rejected. */
+export function finalNumbers(plan: Plan): NumberedEdition | null {
+  const { counted, numbered } = plan.edition;
+  return numbered && counted && plan.layers.length > 0 && plan.layers.every((l) => counted.runs.some((r) => r.run === l.id)) ? numbered : null;
 }

@@ -76,26 +76,38 @@ export function paintOverPicture(codes: Codes, ground: Uint8Array, cube: GroundC
   const perRow = nodes ** 3 * 3;
   const last = nodes - 1;
   const stepB = 3, stepG = nodes * 3, stepR = nodes * nodes * 3;
+  const node = new Int32Array(256), share = new Float64Array(256);
+  for (let v = 0; v < 256; v++) {
+    const at = (v / 255) * last;
+    node[v] = Math.min(last - 1, at | 0);
+    share[v] = at - node[v];
+  }
+  // A picture enlarged to the proof's pixels repeats itself: the colour before is at hand.
+  let knownRow = -1, knownGround = -1, known = 0;
   for (let i = 0; i < data.length; i++) {
     const r = ground[i * 3], g = ground[i * 3 + 1], b = ground[i * 3 + 2];
+    const here = (b << 16) | (g << 8) | r;
     const row = rowOfCode[data[i]];
     if (row === 0) {
-      out[i] = (0xff000000 | (b << 16) | (g << 8) | r) >>> 0;
+      out[i] = (0xff000000 | here) >>> 0;
       continue;
     }
-    const x = (r / 255) * last, y = (g / 255) * last, z = (b / 255) * last;
-    const x0 = Math.min(last - 1, x | 0), y0 = Math.min(last - 1, y | 0), z0 = Math.min(last - 1, z | 0);
-    const fx = x - x0, fy = y - y0, fz = z - z0;
-    const at = row * perRow + x0 * stepR + y0 * stepG + z0 * stepB;
-    let word = 0xff000000;
-    for (let c = 0; c < 3; c++) {
-      const p = at + c;
-      const low = mix(mix(table[p], table[p + stepB], fz), mix(table[p + stepG], table[p + stepG + stepB], fz), fy);
-      const q = p + stepR;
-      const high = mix(mix(table[q], table[q + stepB], fz), mix(table[q + stepG], table[q + stepG + stepB], fz), fy);
-      word |= Math.round(low + (high - low) * fx) << (8 * c);
+    if (row !== knownRow || here !== knownGround) {
+      const fx = share[r], fy = share[g], fz = share[b];
+      const at = row * perRow + node[r] * stepR + node[g] * stepG + node[b] * stepB;
+      let word = 0xff000000;
+      for (let c = 0; c < 3; c++) {
+        const p = at + c;
+        const low = mix(mix(table[p], table[p + stepB], fz), mix(table[p + stepG], table[p + stepG + stepB], fz), fy);
+        const q = p + stepR;
+        const high = mix(mix(table[q], table[q + stepB], fz), mix(table[q + stepG], table[q + stepG + stepB], fz), fy);
+        word |= Math.round(low + (high - low) * fx) << (8 * c);
+      }
+      known = word >>> 0;
+      knownRow = row;
+      knownGround = here;
     }
-    out[i] = word >>> 0;
+    out[i] = known;
   }
 }
 

@@ -7,7 +7,7 @@ type CutLayer = import('../../core/plan.ts').Plan['layers'][number];
  * A stencil as SVG at true size: one unit is one millimetre, origin at the image's top left corner, so that every stencil
  * of a job lies on the others. The group `cut` holds closed paths only; marks and the sheet's edge are apart.
  */
-export function cutSvg(layer: CutLayer, lines: CutLines, image: { readonly widthMm: number; readonly heightMm: number }, title: string): string {
+export function cutSvg(layer: CutLayer, lines: CutLines, image: { readonly widthMm: number; readonly heightMm: number }, title: string, kerfMm = 0): string {
   const { sheet } = layer.stencil;
   const width = sheet.maxX - sheet.minX, height = sheet.maxY - sheet.minY;
   const arm = markArmMm;
@@ -16,7 +16,7 @@ export function cutSvg(layer: CutLayer, lines: CutLines, image: { readonly width
     '<?xml version="1.0" encoding="UTF-8"?>',
     `<svg xmlns="http://www.w3.org/2000/svg" width="${mm(width)}mm" height="${mm(height)}mm" viewBox="${mm(sheet.minX)} ${mm(sheet.minY)} ${mm(width)} ${mm(height)}">`,
     `<title>${escape(`${title}: ${layer.name}, ${layer.side}, run ${layer.run}`)}</title>`,
-    '<desc>Millimetres. The side you see faces the mesh.</desc>',
+    `<desc>Millimetres. The side you see faces the mesh.${sayKerf(kerfMm)}</desc>`,
     `<g id="cut" fill="none" stroke="#000000" stroke-width="0.1"><path fill-rule="evenodd" d="${lines.data}"/></g>`,
     `<g id="marks" fill="none" stroke="#000000" stroke-width="0.1"><path d="${marks}"/></g>`,
     `<g id="sheet-edge" fill="none" stroke="#000000" stroke-width="0.1" stroke-dasharray="2 2"><rect x="${mm(sheet.minX)}" y="${mm(sheet.minY)}" width="${mm(width)}" height="${mm(height)}"/></g>`,
@@ -24,11 +24,16 @@ export function cutSvg(layer: CutLayer, lines: CutLines, image: { readonly width
   ].join('\n');
 }
 
-function mm(value: number): string {
+/** What the tool takes is already allowed for. */
+export function sayKerf(kerfMm: number): string {
+  return kerfMm > 0 ? ` Kerf ${mm(kerfMm)} mm: lines run half of it inside what drops out.` : '';
+}
+
+export function mm(value: number): string {
   const text = value.toFixed(3).replace(/\.?0+$/, '');
   return text === '-0' ? '0' : text;
 }
 
-function escape(text: string): string {
+export function escape(text: string): string {
   return text.replace(/[&<>"]/g, (c) => ({ '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' })[c] ?? c);
 }

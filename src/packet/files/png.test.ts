@@ -1,4 +1,4 @@
-import { decode } from 'fast-png';
+import { convertIndexedToRgb, decode } from 'fast-png';
 import { expect, test } from 'vitest';
 import { indexedPng, rgbPng } from './png.ts';
 
@@ -11,11 +11,14 @@ test('a proof opens at its true size: 300 pixels an inch are told in the file', 
 });
 
 test('every overlap stays one colour: palette and places come back as they were', () => {
-  const palette: [number, number, number][] = [[250, 240, 230], [10, 20, 30], [200, 0, 0]];
-  const data = Uint8Array.of(0, 1, 2, 2, 1, 0);
-  const read = decode(indexedPng({ width: 2, height: 3, data, palette }, 0.1));
-  expect([...read.data]).toEqual([...data]);
-  expect(read.palette).toEqual(palette);
+  // Up to 16 colours two pixels share a byte; an odd width leaves half of one empty.
+  for (const [colours, width] of [[3, 2], [3, 5], [16, 7], [17, 7], [200, 31]] as const) {
+    const palette = Array.from({ length: colours }, (_, i): [number, number, number] => [i, 255 - i, (i * 7) % 256]);
+    const data = Uint8Array.from({ length: width * 6 }, (_, i) => (i * 5) % colours);
+    const read = decode(indexedPng({ width, height: 6, data, palette }, 0.1), { checkCrc: true });
+    expect(read.palette).toEqual(palette);
+    expect([...convertIndexedToRgb(read)]).toEqual([...data].flatMap((entry) => palette[entry]));
+  }
 });
 
 test('a proof over an earlier print keeps every pixel', () => {

@@ -4,15 +4,16 @@ import type { Page } from '../pdf/page.ts';
 import { seams } from '../tiles.ts';
 import { widestPlace } from '../widest-place.ts';
 import { caution, column, fact, sideInWords, steps } from './parts.ts';
-import { lengthIn, sizeIn, startPage, type, type Frame, type PlannedLayer, type Setting } from './setting.ts';
+import { lengthIn, sizeIn, startPage, type, type Frame, type Pages, type PlannedLayer, type Setting } from './setting.ts';
 import { registerMark, tileMap, tilingOf, trueSizePages } from './true-size.ts';
 import { inkName, materialOf, minutesInWords, plural } from './words.ts';
 
 /** One page of facts for each stencil, then the stencil at true size. */
-export function cutPages(setting: Setting): void {
+export function* cutPages(setting: Setting): Pages {
   for (const layer of setting.plan.layers) {
     factsPage(setting, layer);
-    trueSizePages(setting, {
+    yield;
+    yield* trueSizePages(setting, {
       name: `${layer.name} — run ${layer.run}, ${sideInWords(layer)}`,
       say: 'Printed side faces the mesh. Grey drops out, white stays.',
       extent: drawnExtent(setting.plan.job.image, layer.stencil.sheet),

@@ -1,8 +1,8 @@
-import { startPage, type, type Frame, type Setting } from './setting.ts';
+import { startPage, type, type Frame, type Pages, type Setting } from './setting.ts';
 import { minutesInWords, plural } from './words.ts';
 
 /** The work by the hour, as a strip and a list. */
-export function dayPages(setting: Setting): void {
+export function* dayPages(setting: Setting): Pages {
   const { day } = setting.plan.edition;
   if (!day || day.steps.length === 0) return;
   const steps = day.steps.filter((s) => s.what !== 'rest' && s.what !== 'dry');
@@ -29,6 +29,7 @@ export function dayPages(setting: Setting): void {
       at++;
     }
     sheet++;
+    yield;
   }
 }
 

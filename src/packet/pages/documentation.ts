@@ -1,5 +1,5 @@
 import { saySize } from '../../core/units/index.ts';
-import { sheetGroups } from '../sheets.ts';
+import { finalNumbers, sheetGroups } from '../sheets.ts';
 import { caution, drawProof, writingLine } from './parts.ts';
 import { sizeIn, startPage, type, type Setting } from './setting.ts';
 import { inkLine, materialOf, plural } from './words.ts';
@@ -11,6 +11,8 @@ import { inkLine, materialOf, plural } from './words.ts';
 export function documentationPage(setting: Setting): void {
   const { plan, date } = setting;
   const { job } = plan;
+  const { record } = job.edition;
+  const numbers = finalNumbers(plan);
   let frame = startPage(setting, { step: 6, title: 'About this print', side: 'to keep with the edition' });
   let { page } = frame;
   const { left, width } = frame;
@@ -23,10 +25,10 @@ export function documentationPage(setting: Setting): void {
   writingLine(page, left, y, half, 'title', job.title);
   y = writingLine(page, right, y, half, 'artist', job.maker);
   writingLine(page, left, y, half, 'year', job.edition.year === undefined ? '' : String(job.edition.year));
-  y = writingLine(page, right, y, half, 'workshop, printer', job.edition.workshop ?? '');
+  y = writingLine(page, right, y, half, 'workshop, printer', [job.edition.workshop, record.printer].filter((t) => t).join(', '));
   writingLine(page, left, y, half, 'image', sizeIn(setting, job.image.widthMm, job.image.heightMm));
   y = writingLine(page, right, y, half, 'medium', `screenprint, hand-cut stencils, ${plural(plan.layers.length, 'run')}`);
-  writingLine(page, left, y, half, 'printed from … to …', date);
+  writingLine(page, left, y, half, 'printed from … to …', [record.printedFrom, record.printedTo].filter((t) => t).join(' to ') || date);
   y = writingLine(page, right, y, half, 'mesh', job.screen ? `${job.screen.mesh.perCm} / cm, thread ${job.screen.mesh.threadMicrons} µm` : '');
   y = Math.max(y, frame.top + picture.heightMm + 9);
 
@@ -37,11 +39,29 @@ export function documentationPage(setting: Setting): void {
   const step = (frame.right - first) / names.length;
   names.forEach((name, i) => page.text(first + (i + 0.5) * step, y + 2, name, { ...type.small, align: 'centre' }));
   y += 5;
+  /** Boxes from the right end of what is given; the rest are another row's. */
+  const countBoxes = (at: number, values: readonly (number | undefined)[]): number => {
+    const from = values.length === 1 ? names.length - 1 : 0;
+    values.forEach((value, k) => {
+      const x = first + (from + k) * step;
+      page.rect(x + 1, at + 0.8, step - 2, 6.6, { stroke: '#000000', lineMm: 0.2 });
+      if (numbers && value !== undefined) page.text(x + step / 2, at + 5.8, String(value), { ...type.strong, align: 'centre' });
+    });
+    return at + 8.4;
+  };
+  const counts = numbers ? plan.edition.documentation?.counts ?? [] : [];
+  const varied = job.edition.papersAre === 'varied' && sheetGroups(plan).length > 1;
   for (const group of sheetGroups(plan)) {
     const jobPaper = job.papers.find((p) => p.id === group.paperId);
     page.fit(left, y + 5.5, first - left - 4, `${group.letter}  ${group.name}${jobPaper ? `, ${saySize(jobPaper.widthMm, jobPaper.heightMm, setting.units)}` : ''}`, type.body, 8);
-    names.forEach((_, i) => page.rect(first + i * step + 1, y + 0.8, step - 2, 6.6, { stroke: '#000000', lineMm: 0.2 }));
-    y += 8.4;
+    const row = counts.find((r) => r.paper === group.name);
+    const rejected = numbers?.sheets.filter((s) => s.kind === 'rejected' && s.sheet.paper === group.paperId).length;
+    y = countBoxes(y, varied ? [rejected] : [row?.edition, row?.artists, row?.bat, row?.printers, row?.horsCommerce, rejected]);
+  }
+  if (varied) {
+    page.fit(left, y + 5.5, first - left - 4, 'all papers, one varied edition', type.body, 8);
+    const row = counts[0];
+    y = countBoxes(y, [row?.edition, row?.artists, row?.bat, row?.printers, row?.horsCommerce]);
   }
   y += 9;
   page.text(left, y, 'Runs, first to last', type.head);
@@ -59,12 +79,19 @@ export function documentationPage(setting: Setting): void {
   }
   page.text(left, y, 'Stated by the artist', type.head);
   y += 3.5;
-  const statements = ['All sheets are signed by the artist’s own hand.', 'Stencils: kept / cancelled / destroyed / worn out (strike out what does not apply).', 'No other edition of this image exists. If one does: how many, when, how it differs.', 'Proofs outside the edition are counted above.', 'Printed in the artist’s lifetime, by the artist or under the artist’s eyes.'];
+  const statements = [
+    record.signature ? `Signed: ${record.signature}.` : 'All sheets are signed by the artist’s own hand.',
+    record.master ? `Stencils: ${record.master} after printing.` : 'Stencils: kept / cancelled / destroyed / worn out (strike out what does not apply).',
+    record.otherEditions ? `Other editions: ${record.otherEditions}` : 'No other edition of this image exists. If one does: how many, when, how it differs.',
+    'Proofs outside the edition are counted above.',
+    record.posthumous ? 'Printed after the artist’s death.' : 'Printed in the artist’s lifetime, by the artist or under the artist’s eyes.',
+  ];
   for (const statement of statements) {
     page.rect(left, y, 4.2, 4.2, { stroke: '#000000', lineMm: 0.3 });
     page.fit(left + 7, y + 3.4, width - 7, statement, type.body, 8);
     y += 7.6;
   }
+  if (numbers && plan.edition.documentation) y = page.para(left, y, width, plan.edition.documentation.footing, type.small);
   y += 13;
   writingLine(page, left, y, width * 0.55, 'signature');
   y = writingLine(page, left + width * 0.62, y, width * 0.38, 'date and place');

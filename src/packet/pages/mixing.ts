@@ -1,14 +1,15 @@
 import { cautions, studioDefaults } from '../../core/edition/index.ts';
 import { sayMass } from '../../core/units/index.ts';
 import { caution, drawSwatch } from './parts.ts';
-import { startPage, type, type Frame, type PlannedLayer, type Setting } from './setting.ts';
+import { startPage, type, type Frame, type Pages, type PlannedLayer, type Setting } from './setting.ts';
 import { inkName, labWords } from './words.ts';
 
 /** Two cards a page, one under the other, to be cut apart and stood beside the pots. */
-export function mixingPages(setting: Setting): void {
+export function* mixingPages(setting: Setting): Pages {
   const layers = setting.plan.layers.filter((l) => l.mix !== null);
   const open = setting.plan.layers.filter((l) => l.mix === null);
   for (let i = 0; i < Math.max(1, layers.length); i += 2) {
+    if (i > 0) yield;
     const pair = layers.slice(i, i + 2);
     const frame = startPage(setting, { step: 1, title: 'Mix', side: 'one card a run', runs: pair.map((l) => l.run) });
     const { page, left, right, top, bottom, width } = frame;

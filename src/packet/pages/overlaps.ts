@@ -1,17 +1,17 @@
 import type { PlannedOverlap } from '../../core/plan.ts';
 import { bandInWords, drawProof, drawStack, drawSwatch, shareInWords } from './parts.ts';
-import { startPage, type, type Frame, type PlannedPaper, type Setting } from './setting.ts';
+import { startPage, type, type Frame, type Pages, type PlannedPaper, type Setting } from './setting.ts';
 import { labWords } from './words.ts';
 
 const perRow = 4;
 const cellHigh = 45;
 
 /** Every overlap that covers area, largest first: pictures, then few numbers. */
-export function overlapPages(setting: Setting): void {
-  for (const paper of setting.plan.papers) chart(setting, paper);
+export function* overlapPages(setting: Setting): Pages {
+  for (const paper of setting.plan.papers) yield* chart(setting, paper);
 }
 
-function chart(setting: Setting, paper: PlannedPaper): void {
+function* chart(setting: Setting, paper: PlannedPaper): Pages {
   const { plan } = setting;
   const whole = plan.job.image.widthMm * plan.job.image.heightMm;
   const seen = paper.overlaps.filter((o) => o.areaMm2 > 0).sort((a, b) => b.areaMm2 - a.areaMm2 || a.code - b.code);
@@ -27,6 +27,7 @@ function chart(setting: Setting, paper: PlannedPaper): void {
       cell(setting, frame, paper, overlap, frame.left + (i % perRow) * (width + gap), y + Math.floor(i / perRow) * cellHigh, width, whole);
     });
     at += rows * perRow;
+    yield;
   }
 }
 

@@ -50,6 +50,18 @@ export function tickBox(page: Page, x: number, y: number, sizeMm: number, label 
   if (label !== '') page.text(x + 0.9, y + 2.9, label, { size: 6.5 });
 }
 
+/** What the count at the press says of a box: printed, or spoiled. */
+export function tick(page: Page, x: number, y: number, sizeMm: number, what: 'tick' | 'cross'): void {
+  const s = sizeMm;
+  if (what === 'tick') {
+    page.line(x + s * 0.2, y + s * 0.55, x + s * 0.42, y + s * 0.78, 0.5);
+    page.line(x + s * 0.4, y + s * 0.78, x + s * 0.82, y + s * 0.22, 0.5);
+  } else {
+    page.line(x + s * 0.2, y + s * 0.2, x + s * 0.8, y + s * 0.8, 0.5);
+    page.line(x + s * 0.8, y + s * 0.2, x + s * 0.2, y + s * 0.8, 0.5);
+  }
+}
+
 /** A line to write on, with its name under it. Gives back the y below. */
 export function writingLine(page: Page, x: number, y: number, widthMm: number, label: string, value = ''): number {
   if (value !== '') page.fit(x, y - 1.6, widthMm, value, type.strong);

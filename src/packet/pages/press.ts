@@ -2,12 +2,15 @@ import { cautions } from '../../core/edition/index.ts';
 import { sayFilm, sayMass } from '../../core/units/index.ts';
 import { sheetGroups } from '../sheets.ts';
 import { caution, column, drawProof, drawStencil, drawSwatch, sideInWords, tickBox } from './parts.ts';
-import { lengthIn, startPage, type, type Frame, type PlannedLayer, type Setting } from './setting.ts';
+import { lengthIn, startPage, type, type Frame, type Pages, type PlannedLayer, type Setting } from './setting.ts';
 import { inkLine, materialOf, plural, sentence } from './words.ts';
 
 /** One page a run, to stand at the press: big, few words, boxes to tick with inky hands. */
-export function pressPages(setting: Setting): void {
-  for (const layer of setting.plan.layers) pressCard(setting, layer);
+export function* pressPages(setting: Setting): Pages {
+  for (const layer of setting.plan.layers) {
+    pressCard(setting, layer);
+    yield;
+  }
 }
 
 function pressCard(setting: Setting, layer: PlannedLayer): void {

@@ -1,9 +1,10 @@
-import { sheetGroups, sheetNames } from '../sheets.ts';
-import { startPage, type, type Frame, type Setting } from './setting.ts';
+import { finalNumbers, sheetGroups, sheetNames } from '../sheets.ts';
+import { tick } from './parts.ts';
+import { startPage, type, type Frame, type Pages, type Setting } from './setting.ts';
 import { plural } from './words.ts';
 
-/** One line a sheet: its life through the runs, what was wrong, the number the pencil wrote, where it went. */
-export function recordPages(setting: Setting): void {
+/** One line a sheet: its life through the runs, what was wrong, the number the pencil wrote, where it went. What was counted at the press stands there already. */
+export function* recordPages(setting: Setting): Pages {
   const { plan } = setting;
   const names = sheetNames(sheetGroups(plan));
   const rowMm = 6.8;
@@ -27,6 +28,7 @@ export function recordPages(setting: Setting): void {
       y += rowMm;
     }
     frame.page.line(frame.left, y, frame.right, y, 0.4);
+    yield;
   } while (at < names.length);
 }
 
@@ -76,7 +78,17 @@ function row(setting: Setting, frame: Frame, c: Columns, y: number, rowMm: numbe
   const { page } = frame;
   page.text(c.sheet, y + rowMm - 2.2, name, type.strong);
   const box = Math.min(c.runMm - 1.4, rowMm - 2);
-  setting.plan.layers.forEach((_, i) => page.rect(c.runs + (i + 0.5) * c.runMm - box / 2, y + (rowMm - box) / 2, box, box, { stroke: '#000000', lineMm: 0.2 }));
+  const life = setting.plan.edition.counted?.sheets.find((s) => s.sheet === name);
+  setting.plan.layers.forEach((layer, i) => {
+    const x = c.runs + (i + 0.5) * c.runMm - box / 2, top = y + (rowMm - box) / 2;
+    page.rect(x, top, box, box, { stroke: '#000000', lineMm: 0.2 });
+    if (life?.faults.some((f) => f.run === layer.id)) tick(page, x, top, box, 'cross');
+    else if (life?.runs.includes(layer.id)) tick(page, x, top, box, 'tick');
+  });
+  const said = [...(life?.faults.map((f) => f.fault) ?? []), ...(life?.notes.map((n) => n.text) ?? [])].filter((t) => t).join('; ');
+  if (said) page.fit(c.fault, y + rowMm - 2, c.number - c.fault - 3, said, { size: 8.5 }, 6);
+  const one = finalNumbers(setting.plan)?.sheets.find((s) => s.sheet.id === name);
+  if (one) page.fit(c.number, y + rowMm - 2, c.signed - c.number - 3, one.text || one.kind, { size: 9.5, weight: one.text ? 'bold' : 'regular' }, 6.5);
   page.line(c.fault, y + rowMm, c.number - 2, y + rowMm, 0.12);
   page.line(c.number, y + rowMm, c.signed - 2, y + rowMm, 0.12);
   page.line(c.signed, y + rowMm, c.went - 2, y + rowMm, 0.12);

@@ -1,9 +1,9 @@
 import { caution, checkNone, column, fact, steps } from './parts.ts';
-import { lengthIn, startPage, type, type Setting } from './setting.ts';
+import { lengthIn, startPage, type, type Pages, type Setting } from './setting.ts';
 import { trueSizePages } from './true-size.ts';
 
 /** Setting up the screen: margins, gap, risers, tape; then the taping drawing at true size. */
-export function setUpPages(setting: Setting): void {
+export function* setUpPages(setting: Setting): Pages {
   const { press } = setting.plan;
   const { taping, fit } = press;
   const frame = startPage(setting, { step: 3, title: 'Set up the screen', side: press.screenKnown ? '' : 'no screen chosen yet' });
@@ -50,7 +50,8 @@ export function setUpPages(setting: Setting): void {
     ...taping.steps.slice(1),
   ]);
   caution(page, picture.x, below + 2, picture.width, 'Two lift a large frame.');
-  trueSizePages(setting, {
+  yield;
+  yield* trueSizePages(setting, {
     name: 'Taping drawing', say: 'Lay it under the screen, printed side up.',
     extent: { minX: taping.aperture.xMm - 12, minY: taping.aperture.yMm - 12, maxX: taping.aperture.xMm + taping.aperture.widthMm + 12, maxY: taping.aperture.yMm + taping.aperture.heightMm + 12 },
     draw: (sheet, placing, at) => {

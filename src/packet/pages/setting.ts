@@ -6,10 +6,13 @@ import type { Book } from '../pdf/book.ts';
 import type { Page } from '../pdf/page.ts';
 import { pictureOf, type Picture } from '../pdf/picture.ts';
 import type { TextStyle } from '../pdf/type.ts';
-import { proofImage } from '../proof.ts';
+import { smallProof } from '../proof.ts';
 
 export type PlannedLayer = Plan['layers'][number];
 export type PlannedPaper = Plan['papers'][number];
+
+/** Pages in the making: rests after each, so that work can be stopped and the screen stays alive. */
+export type Pages = Generator<undefined, void>;
 
 /** Everything that a page is made from. */
 export interface Setting {
@@ -122,14 +125,14 @@ export function newSetting(parts: Omit<Setting, 'proof' | 'steps' | 'units' | 'b
       const key = `${paper.id} ${run} ${every}`;
       const known = made.get(key);
       if (known) return known;
-      const picture = pictureOf(proofImage(plan, paper, run, every));
+      const picture = pictureOf(smallProof(plan, paper, run, every));
       made.set(key, picture);
       return picture;
     },
   };
 }
 
-export const lengthIn = (setting: Setting, mm: number): string => sayLength(mm, setting.units);
+export const lengthIn = (setting: Setting, mm: number, digits?: number): string => sayLength(mm, setting.units, digits);
 export const sizeIn = (setting: Setting, widthMm: number, heightMm: number): string => saySize(widthMm, heightMm, setting.units);
 
 /** The size a picture of the whole image takes inside a box. */

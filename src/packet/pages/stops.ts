@@ -1,9 +1,9 @@
 import { column, fact, steps } from './parts.ts';
-import { lengthIn, sizeIn, startPage, type, type Setting } from './setting.ts';
+import { lengthIn, sizeIn, startPage, type, type Pages, type Setting } from './setting.ts';
 import { trueSizePages } from './true-size.ts';
 
 /** The three stops for each size of sheet: a page of steps, then the drawing at true size. */
-export function stopsPages(setting: Setting): void {
+export function* stopsPages(setting: Setting): Pages {
   for (const { template, names } of groups(setting)) {
     const frame = startPage(setting, { step: 3, title: 'Stops', side: names.join(', ') });
     const { page, top } = frame;
@@ -23,7 +23,8 @@ export function stopsPages(setting: Setting): void {
     at = fact(page, words.x, at, words.width, 'Stops, thick', `${lengthIn(setting, template.thicknessMm[0])} to ${lengthIn(setting, template.thicknessMm[1])}`, type.strong);
     fact(page, words.x, at, words.width, 'Image from the stops’ corner', `${lengthIn(setting, Math.abs(template.cornerMm[0] - image.xMm))} across, ${lengthIn(setting, Math.abs(template.cornerMm[1] - image.yMm - image.heightMm))} up`, type.strong);
     steps(page, picture.x, top + drawing.heightMm * scale + 8, picture.width, template.steps);
-    trueSizePages(setting, {
+    yield;
+    yield* trueSizePages(setting, {
       name: `stops for ${sizeIn(setting, sheet.widthMm, sheet.heightMm)}`, say: 'Printed side up, on the board, under the screen.',
       extent: { minX: drawing.xMm - 1, minY: drawing.yMm - 1, maxX: drawing.xMm + drawing.widthMm + 1, maxY: drawing.yMm + drawing.heightMm + 1 },
       draw: (drawn, placing, to) => {

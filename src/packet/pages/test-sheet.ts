@@ -1,11 +1,11 @@
 import { registerTestSheet, type TestSheet } from '../../core/press/index.ts';
 import { ProblemError } from '../../core/problem.ts';
 import { column, fact, steps } from './parts.ts';
-import { lengthIn, startPage, type, type Setting } from './setting.ts';
+import { lengthIn, startPage, type, type Pages, type Setting } from './setting.ts';
 import { trueSizePages } from './true-size.ts';
 
 /** A sheet that is printed twice to measure the studio's own register: a page that says how, then the drawing at true size. */
-export function testSheetPages(setting: Setting): void {
+export function* testSheetPages(setting: Setting): Pages {
   const { image } = setting.plan.job;
   const sheet = sheetFor(image.widthMm, image.heightMm);
   if (!sheet) return;
@@ -17,7 +17,8 @@ export function testSheetPages(setting: Setting): void {
   fact(page, side.x, at, side.width, 'Places', String(sheet.places.length), type.strong);
   steps(page, words.x, top + 4, words.width, ['Cut both drawings as stencils, or print the first and cut the second.', ...sheet.howToRead, 'Ten sheets tell enough. Enter the spread at the press station: it replaces the usual figures.']);
   for (const run of ['first', 'second'] as const) {
-    trueSizePages(setting, {
+    yield;
+    yield* trueSizePages(setting, {
       name: `register test, ${run} run`, say: 'The side you see faces the mesh.',
       extent: { minX: 0, minY: 0, maxX: image.widthMm, maxY: image.heightMm },
       draw: (drawn, placing, to) => {

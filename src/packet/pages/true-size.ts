@@ -1,7 +1,7 @@
 import type { Box } from '../../core/form/index.ts';
 import type { Page, Placing } from '../pdf/page.ts';
 import { seams, tile, type Tile, type Tiling } from '../tiles.ts';
-import { lengthIn, type, type Setting } from './setting.ts';
+import { lengthIn, type, type Pages, type Setting } from './setting.ts';
 
 /** Height kept free at the foot of a true-size sheet for its name and the check line. */
 const footMm = 17;
@@ -24,7 +24,7 @@ export function tilingOf(setting: Setting, extent: Box): Tiling {
 }
 
 /** The sheets themselves: nothing on them but the drawing, joining marks, a name and the check line. */
-export function trueSizePages(setting: Setting, drawing: TrueSize): Tiling {
+export function* trueSizePages(setting: Setting, drawing: TrueSize): Pages {
   const tiling = tilingOf(setting, drawing.extent);
   const joins = seams(tiling);
   for (const sheet of tiling.tiles) {
@@ -36,8 +36,8 @@ export function trueSizePages(setting: Setting, drawing: TrueSize): Tiling {
       joiningMarks(page, sheet, joins, at);
     });
     foot(setting, page, drawing, tiling, sheet);
+    yield;
   }
-  return tiling;
 }
 
 function placeTile(setting: Setting, tiling: Tiling, sheet: Tile): { placing: Placing; at: (x: number, y: number) => [number, number]; area: Box } {

@@ -1,5 +1,6 @@
 import { PDFDocument, PDFName, type PDFRef } from '@cantoo/pdf-lib';
 import fontkit from '@cantoo/fontkit';
+import { quietTask, type Task } from '../../core/task.ts';
 import { newPage, type Page } from './page.ts';
 import { pointsPerMm } from './numbers.ts';
 import type { Picture } from './picture.ts';
@@ -13,7 +14,7 @@ export interface Book {
   readonly pages: readonly Page[];
   addPage(): Page;
   /** The file. No dates and no random names: the same pages give the same bytes. */
-  finish(title: string, author: string): Promise<Uint8Array>;
+  finish(title: string, author: string, task?: Task): Promise<Uint8Array>;
 }
 
 export interface FontFiles {
@@ -39,7 +40,7 @@ export async function openBook(fonts: FontFiles, widthMm: number, heightMm: numb
       pages.push(page);
       return page;
     },
-    async finish(title, author) {
+    async finish(title, author, task = quietTask) {
       const refs = new Map<Picture, PDFRef>();
       for (const page of pages) {
         const leaf = file.addPage([widthMm * pointsPerMm, heightMm * pointsPerMm]).node;
@@ -50,6 +51,7 @@ export async function openBook(fonts: FontFiles, widthMm: number, heightMm: numb
           leaf.setXObject(PDFName.of(name), ref);
         }
         leaf.addContentStream(file.context.register(file.context.flateStream(page.operators.join('\n'))));
+        await task.pause();
       }
       file.setTitle(title, { showInWindowTitleBar: true });
       file.setAuthor(author);

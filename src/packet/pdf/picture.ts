@@ -18,7 +18,7 @@ export function pictureOf(proof: ProofImage): Picture {
     widthPx, heightPx,
     embed(context) {
       const colours = indexed && context.obj(['Indexed', 'DeviceRGB', indexed.palette.length - 1, PDFHexString.fromBytes(Uint8Array.from(indexed.palette.flat()))]);
-      return context.register(context.stream(zlibSync(bytes, { level: 6 }), {
+      return context.register(context.stream(zlibSync(bytes, { level: 4 }), {
         Type: 'XObject', Subtype: 'Image', Width: widthPx, Height: heightPx, ColorSpace: colours ?? 'DeviceRGB', BitsPerComponent: 8, Filter: 'FlateDecode',
       }));
     },

@@ -1,0 +1,61 @@
+import type { PlannedStock } from '../../core/plan.ts';
+import { column, fact } from './parts.ts';
+import { lengthIn, sizeIn, startPage, type, type Pages, type Setting } from './setting.ts';
+import { plural } from './words.ts';
+
+/** How the stencils lie on the stock they are cut from: one page a sheet, as it lies on the table. */
+export function* stockPages(setting: Setting): Pages {
+  for (const sheet of setting.plan.stock) {
+    stockPage(setting, sheet);
+    yield;
+  }
+}
+
+function stockPage(setting: Setting, sheet: PlannedStock): void {
+  const { plan } = setting;
+  const runs = plan.layers.filter((l) => sheet.placed.some((p) => p.layers.includes(l.id))).map((l) => l.run);
+  const frame = startPage(setting, { step: 2, title: `Stock: ${sheet.materialName}`, side: `sheet ${sheet.number}`, runs });
+  const { page, top, bottom, left } = frame;
+  const picture = column(frame, 0, 4), words = column(frame, 4, 2);
+  const listHigh = Math.min(90, 10 + sheet.placed.length * 11);
+  const scale = Math.min(picture.width / sheet.widthMm, (bottom - top - listHigh - 6) / sheet.heightMm);
+  page.rect(picture.x, top, sheet.widthMm * scale, sheet.heightMm * scale, { fill: '#e9e9e9', stroke: '#000000', lineMm: 0.5 });
+  for (const placed of sheet.placed) {
+    const layer = plan.layers.find((l) => l.id === placed.layerId);
+    if (!layer) continue;
+    const x = picture.x + placed.xMm * scale, y = top + placed.yMm * scale, w = placed.widthMm * scale, h = placed.heightMm * scale;
+    const { sheet: box, prints } = layer.stencil;
+    page.rect(x, y, w, h, { fill: '#ffffff', stroke: '#000000', lineMm: 0.35 });
+    const at = placed.turned ? { xMm: x + box.maxY * scale, yMm: y - box.minX * scale, scale, turned: true } : { xMm: x - box.minX * scale, yMm: y - box.minY * scale, scale };
+    page.region(prints, at, { fill: '#cfcfcf', stroke: '#000000', lineMm: 0.12 }, 0.05);
+    // The top edge is the one that is written on: seen at a glance, turned or not.
+    if (placed.turned) page.line(x + w - 1.2, y, x + w - 1.2, y + h, 1.2);
+    else page.line(x, y + 1.2, x + w, y + 1.2, 1.2);
+    const [cx, cy] = [x + w / 2, y + h / 2];
+    page.circle(cx, cy, Math.min(6, w / 3), { fill: '#ffffff', stroke: '#000000', lineMm: 0.4 });
+    page.text(cx, cy + 2.9, String(placed.number), { size: 22, weight: 'bold', align: 'centre' });
+  }
+  let y = top;
+  y = fact(page, words.x, y, words.width, 'Sheet', sizeIn(setting, sheet.widthMm, sheet.heightMm));
+  y = fact(page, words.x, y, words.width, 'Cut like this', sheet.times === 1 ? 'once' : `${sheet.times} times`, type.strong);
+  y = fact(page, words.x, y, words.width, 'Left over', `${Math.round(100 * (1 - sheet.usedShare))} %`, type.strong);
+  y = fact(page, words.x, y, words.width, 'Grain', sheet.grainMatters ? 'all one way' : 'does not matter', type.strong);
+  if (sheet.kerfMm > 0) y = fact(page, words.x, y, words.width, 'Machine takes', lengthIn(setting, sheet.kerfMm, 2), type.strong);
+  page.para(words.x, y, words.width, 'Thick bar: top of the stencil. Grey drops out. Shapes first, the lines between the stencils last.', { ...type.small, weight: 'semibold' });
+
+  y = top + sheet.heightMm * scale + 6;
+  for (const placed of sheet.placed) {
+    if (y + 9 > bottom) {
+      page.para(left, y, frame.width, `and ${sheet.placed.length - placed.number + 1} more, as drawn`, type.small);
+      break;
+    }
+    const layer = plan.layers.find((l) => l.id === placed.layerId);
+    const served = plan.layers.filter((l) => placed.layers.includes(l.id));
+    page.line(left, y, frame.right, y, 0.2);
+    page.text(left, y + 7, String(placed.number), { size: 16, weight: 'bold' });
+    page.fit(left + 12, y + 6.6, frame.width * 0.55, `${layer?.name ?? ''}: ${served.length > 1 ? 'runs' : 'run'} ${served.map((l) => l.run).join(' and ')}`, type.strong, 8);
+    const way = placed.turned ? 'turned a quarter, its top to the right' : 'upright';
+    page.fit(frame.right, y + 6.6, frame.width * 0.36, served.length > 1 ? `${way}; keep ${plural(served.length - 1, 'piece')} that drops out` : way, { ...type.body, align: 'right' }, 7.5);
+    y += 10;
+  }
+}

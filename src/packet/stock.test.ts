@@ -1,0 +1,71 @@
+import { readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import { readDxf, readPathData, regionArea, regionBox, tidy } from '../core/form/index.ts';
+import { plan } from '../core/plan.ts';
+import { ProblemError } from '../core/problem.ts';
+import { cutFile, makePacket } from './index.ts';
+import { smallJob } from './packet-jobs.ts';
+
+const font = (name: string): Uint8Array => new Uint8Array(readFileSync(new URL(`../../assets/OpenSans-${name}.ttf`, import.meta.url)));
+const fonts = { regular: font('Regular'), semibold: font('Semibold'), bold: font('Bold') };
+
+const film = { id: 'film', name: 'Film', thicknessMm: 0.12, leastBridgeMm: 2, leastOpeningMm: 1, prints: [200, 1000] };
+const packetOf = async (material: object): Promise<Map<string, string>> => {
+  const bundle = smallJob({ materials: [{ ...film, ...material }] });
+  const files = await makePacket(bundle, plan(bundle), { fonts, printer: { page: 'a4', marginMm: 12 } });
+  return new Map(files.map((f) => [f.path, new TextDecoder().decode(f.bytes)]));
+};
+/** What drops out: the knife paths of the group `cut`. */
+const openings = (svg: string): ReturnType<typeof tidy> => tidy([...svg.slice(svg.indexOf('id="cut"'), svg.indexOf('id="edges"')).matchAll(/ d="([^"]+)"/g)].flatMap((m) => [...readPathData(m[1]).rings]), 'even-odd');
+
+test('two stencils on one sheet of stock: true size, nothing over the edge, cut apart by one line', async () => {
+  const files = await packetOf({ stock: { widthMm: 240, heightMm: 130, grainMatters: true } });
+  const svg = files.get('cut/stock-1.svg')!;
+  expect(svg).toContain('width="240mm" height="130mm" viewBox="0 0 240 130"');
+  const cut = openings(svg);
+  // 40 × 40 with an island of 16 × 16 held by bridges, and 30 × 30.
+  const alone = ['ring', 'block'].reduce((sum, id) => sum + regionArea(openings(files.get(`cut/${id}.svg`)!.replace('id="sheet-edge"', 'id="edges"'))), 0);
+  expect(regionArea(cut)).toBeCloseTo(alone, 1);
+  const box = regionBox(cut);
+  // Ring 30 to 70 mm from its sheet's left, block 55 to 85 mm from its own.
+  expect([box.minX, box.minY, box.maxX, box.maxY].map((v) => Math.round(v))).toEqual([30, 30, 205, 70]);
+  // One line between the two and one under both; the stock's own edges are not cut.
+  expect(/<g id="edges"><path d="([^"]*)"/.exec(svg)![1]).toBe('M120 0L120 100M0 100L240 100');
+});
+
+test('the DXF says the same, with layers to cut, to mark and to fold', async () => {
+  const files = await packetOf({ stock: { widthMm: 240, heightMm: 130 } });
+  const dxf = files.get('cut/stock-1.dxf')!;
+  for (const layer of ['CUT', 'MARK', 'FOLD']) expect(dxf).toContain(`\r\n${layer}\r\n`);
+  const read = readDxf(dxf.replace(/MARK/g, '0MARK'), 'stock');
+  expect(read.problems.filter((p) => p.severity === 'error')).toEqual([]);
+  expect(regionArea(read.region)).toBeCloseTo(regionArea(openings(files.get('cut/stock-1.svg')!)), 0);
+});
+
+test('a turned stencil is the same stencil, a quarter round', async () => {
+  const upright = openings((await packetOf({ stock: { widthMm: 125, heightMm: 105 } })).get('cut/stock-1.svg')!);
+  const turned = openings((await packetOf({ stock: { widthMm: 105, heightMm: 125 } })).get('cut/stock-1.svg')!);
+  expect(regionArea(turned)).toBeCloseTo(regionArea(upright), 1);
+  const [a, b] = [regionBox(upright), regionBox(turned)];
+  // The sheet is 120 × 100: what was y from the top is now x from the right.
+  expect([b.minX, b.maxX, b.minY, b.maxY].map((v) => v.toFixed(2))).toEqual([100 - a.maxY, 100 - a.minY, a.minX, a.maxX].map((v) => v.toFixed(2)));
+});
+
+test('with a kerf the lines run half of it inside what drops out, in every cut file', () => {
+  const plain = smallJob({ materials: [film] }), lasered = smallJob({ materials: [{ ...film, kerfMm: 0.4 }] });
+  const d = (bundle: ReturnType<typeof smallJob>): string => {
+    const made = plan(bundle);
+    return cutFile(made, made.layers[1], 'svg').replace('id="sheet-edge"', 'id="edges"');
+  };
+  const [a, b] = [openings(d(plain)), openings(d(lasered))];
+  expect(regionArea(a)).toBeCloseTo(900, 1);
+  expect(regionArea(b)).toBeCloseTo(29.6 ** 2, 0);
+  expect(regionBox(b).minX - regionBox(a).minX).toBeCloseTo(0.2, 2);
+  expect(d(lasered)).toContain('Kerf 0.4 mm');
+});
+
+test('a kerf wider than an opening is refused, not written', () => {
+  const bundle = smallJob({ materials: [{ ...film, kerfMm: 5 }], forms: [{ id: 'ring', name: 'Slit', outline: [[[0, 0], [40, 0], [40, 4], [0, 4]]] }, { id: 'block', name: 'B', outline: [[[0, 0], [30, 0], [30, 30], [0, 30]]] }] });
+  const made = plan(bundle);
+  expect(() => cutFile(made, made.layers[0], 'svg')).toThrow(ProblemError);
+});
