@@ -10,13 +10,14 @@ import { cutDxf } from './files/cut-dxf.ts';
 import { cutSvg } from './files/cut-svg.ts';
 import { planJson } from './files/plan-json.ts';
 import { indexedPng, rgbPng } from './files/png.ts';
-import { stockDxf, stockSvg } from './files/stock.ts';
+import { flatDxf, flatSvg, type FlatSheet } from './files/flat-sheet.ts';
 import { layStock } from './stock-lines.ts';
 import { makePages } from './pages/index.ts';
 import { newSetting } from './pages/setting.ts';
-import { fileName } from './pages/words.ts';
+import { fileName, timesInWords } from './pages/words.ts';
 import { openBook, type FontFiles } from './pdf/book.ts';
 import { finalNumbers } from './sheets.ts';
+import { testSheetFor, testStencil } from './test-sheet.ts';
 import { proofImage, smallProof, type ProofImage } from './proof.ts';
 
 export { makeDrawdownSheets } from './pages/drawdown.ts';
@@ -79,12 +80,17 @@ export async function makePacket(bundle: JobBundle, plan: Plan, wishes: PacketWi
     files.push({ path: `cut/${fileName(layer.id)}.dxf`, bytes: text.encode(cutDxf(layer, lines, image)), what: 'the same for a cutting machine, mm' });
     await task.pause();
   }
+  const both = (name: string, sheet: FlatSheet, what: string): void => {
+    files.push({ path: `cut/${name}.svg`, bytes: text.encode(flatSvg(sheet)), what });
+    files.push({ path: `cut/${name}.dxf`, bytes: text.encode(flatDxf(sheet)), what: 'the same for a cutting machine, mm' });
+  };
   for (const sheet of plan.stock) {
     const laid = layStock(plan, sheet, written);
-    const what = `${sheet.placed.length === 1 ? 'a stencil' : `${sheet.placed.length} stencils`} on one sheet of ${sheet.materialName}${sheet.times > 1 ? `; cut it ${sheet.times} times` : ''}`;
-    files.push({ path: `cut/stock-${sheet.number}.svg`, bytes: text.encode(stockSvg(sheet, laid, plan.job.title)), what });
-    files.push({ path: `cut/stock-${sheet.number}.dxf`, bytes: text.encode(stockDxf(sheet, laid)), what: 'the same for a cutting machine, mm' });
+    const what = `${sheet.placed.length === 1 ? 'a stencil' : `${sheet.placed.length} stencils`} on one sheet of ${sheet.materialName}${sheet.times > 1 ? `; cut it ${timesInWords(sheet.times)}` : ''}`;
+    both(`stock-${sheet.number}`, laid, what);
   }
+  const test = testSheetFor(image.widthMm, image.heightMm);
+  if (test) for (const run of ['first', 'second'] as const) both(`register-test-${run}`, testStencil(test, run, plan.job.stencilMarginMm), `register test, stencil of its ${run} run`);
   files.push(
     { path: 'overlaps.csv', bytes: text.encode(overlapsCsv(plan)), what: 'every overlap on every paper, for a spreadsheet' },
     { path: 'record.csv', bytes: text.encode(recordCsv(plan)), what: 'the edition record, one line a sheet' },

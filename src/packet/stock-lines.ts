@@ -1,24 +1,15 @@
 import type { Segment } from '../core/form/index.ts';
-import type { Plan, PlacedOnStock, PlannedStock } from '../core/plan.ts';
+import type { Plan, PlannedStock } from '../core/plan.ts';
 import type { CutLines } from './cut-lines.ts';
+import { sayKerf } from './files/cut-svg.ts';
+import type { FlatSheet, OpenLine } from './files/flat-sheet.ts';
+import { penFigures } from './files/pen-figures.ts';
 import { markArmMm, registerMarks } from './marks.ts';
 
-/** x0, y0, x1, y1, … in mm. */
-export type OpenLine = readonly number[];
-
-/** A sheet of stock as it will be drawn and cut: mm from its top left corner. */
-export interface StockLines {
-  readonly stencils: readonly { readonly placed: PlacedOnStock; readonly name: string; readonly outlines: readonly (readonly Segment[])[] }[];
-  /** Where stencils part from one another and from the offcut; shared cuts once, nothing along the stock's own edge. */
-  readonly edges: readonly OpenLine[];
-  /** Register marks, and each stencil's number of its run (all of them, where it serves more). */
-  readonly marks: readonly OpenLine[];
-}
-
-/** Puts the knife paths of each stencil where it lies on the stock. */
-export function layStock(plan: Plan, sheet: PlannedStock, linesOf: ReadonlyMap<string, CutLines>): StockLines {
+/** Puts the knife paths of each stencil where it lies on the stock, with register marks and the number of its run (all of them, where it serves more). */
+export function layStock(plan: Plan, sheet: PlannedStock, linesOf: ReadonlyMap<string, CutLines>): FlatSheet {
   const marks: OpenLine[] = [];
-  const stencils = sheet.placed.flatMap((placed) => {
+  const shapes = sheet.placed.flatMap((placed) => {
     const layer = plan.layers.find((l) => l.id === placed.layerId);
     const lines = linesOf.get(placed.layerId);
     if (!layer || !lines) return [];
@@ -28,18 +19,22 @@ export function layStock(plan: Plan, sheet: PlannedStock, linesOf: ReadonlyMap<s
     for (const m of registerMarks(plan.job.image, box)) marks.push([...at(m.x - markArmMm, m.y), ...at(m.x + markArmMm, m.y)], [...at(m.x, m.y - markArmMm), ...at(m.x, m.y + markArmMm)]);
     const high = Math.min(6, -box.minY - 3);
     const runs = plan.layers.filter((l) => placed.layers.includes(l.id)).map((l) => l.run).join('-');
-    if (high > 1) marks.push(...strokes(runs, box.minX + 3, box.minY + 1.5, high).map((line) => pairs(line).flatMap(([x, y]) => at(x, y))));
+    if (high > 1) marks.push(...penFigures(runs, box.minX + 3, box.minY + 1.5, high).map((line) => pairs(line).flatMap(([x, y]) => at(x, y))));
     const outlines = lines.outlines.map((segments) => segments.map((s): Segment => ({ kind: s.kind, points: pairs(s.points).flatMap(([x, y]) => at(x, y)) })));
-    return [{ placed, name: layer.name, outlines }];
+    return [{ name: `${placed.number}: ${layer.name}`, outlines }];
   });
-  return { stencils, edges: edgesOf(sheet), marks };
+  return {
+    widthMm: sheet.widthMm, heightMm: sheet.heightMm, title: `${plan.job.title}: ${sheet.materialName}, sheet ${sheet.number}`,
+    say: `The side you see faces the mesh.${sayKerf(sheet.kerfMm)}${sheet.times > 1 ? ` Cut ${sheet.times} sheets like this one.` : ''}`,
+    shapes, edges: edgesOf(sheet), marks,
+  };
 }
 
 function pairs(values: readonly number[]): [number, number][] {
   return Array.from({ length: values.length / 2 }, (_, i) => [values[i * 2], values[i * 2 + 1]]);
 }
 
-/** The outer edges of all stencils: half a kerf outside each, met edges only once. */
+/** Where stencils part from one another and from the offcut. Their outer edges: half a kerf outside each, met edges only once. */
 function edgesOf(sheet: PlannedStock): OpenLine[] {
   const off = sheet.kerfMm / 2;
   const upright = new Map<number, [number, number][]>(), level = new Map<number, [number, number][]>();
@@ -68,19 +63,4 @@ function joined(spans: readonly (readonly [number, number])[]): [number, number]
     else out.push([from, to]);
   }
   return out;
-}
-
-/** Figures as pen strokes, for machines without letters: up to seven strokes a figure, as on a plain counter. */
-const strokesOf: Readonly<Record<string, string>> = { '0': 'abcdef', '1': 'bc', '2': 'abged', '3': 'abgcd', '4': 'fgbc', '5': 'afgcd', '6': 'afgedc', '7': 'abc', '8': 'abcdefg', '9': 'abcdfg', '-': 'g' };
-const strokeAt: Readonly<Record<string, readonly [number, number, number, number]>> = {
-  a: [0, 0, 1, 0], b: [1, 0, 1, 1], c: [1, 1, 1, 2], d: [0, 2, 1, 2], e: [0, 1, 0, 2], f: [0, 0, 0, 1], g: [0, 1, 1, 1],
-};
-
-function strokes(text: string, x: number, y: number, highMm: number): number[][] {
-  const unit = highMm / 2;
-  return [...text].flatMap((figure, i) => [...(strokesOf[figure] ?? '')].map((s) => {
-    const [x0, y0, x1, y1] = strokeAt[s];
-    const left = x + i * unit * 1.6;
-    return [left + x0 * unit, y + y0 * unit, left + x1 * unit, y + y1 * unit];
-  }));
 }

@@ -3,7 +3,9 @@ import { expect, test } from 'vitest';
 import { readDxf, readPathData, regionArea, regionBox, tidy } from '../core/form/index.ts';
 import { plan } from '../core/plan.ts';
 import { ProblemError } from '../core/problem.ts';
+import { flatSvg } from './files/flat-sheet.ts';
 import { cutFile, makePacket } from './index.ts';
+import { testSheetFor, testStencil } from './test-sheet.ts';
 import { smallJob } from './packet-jobs.ts';
 
 const font = (name: string): Uint8Array => new Uint8Array(readFileSync(new URL(`../../assets/OpenSans-${name}.ttf`, import.meta.url)));
@@ -68,4 +70,18 @@ test('a kerf wider than an opening is refused, not written', () => {
   const bundle = smallJob({ materials: [{ ...film, kerfMm: 5 }], forms: [{ id: 'ring', name: 'Slit', outline: [[[0, 0], [40, 0], [40, 4], [0, 4]]] }, { id: 'block', name: 'B', outline: [[[0, 0], [30, 0], [30, 30], [0, 30]]] }] });
   const made = plan(bundle);
   expect(() => cutFile(made, made.layers[0], 'svg')).toThrow(ProblemError);
+});
+
+test('the register test is two stencils of slits, read by the same scales', () => {
+  const sheet = testSheetFor(180, 240)!;
+  for (const run of ['first', 'second'] as const) {
+    const cut = openings(flatSvg(testStencil(sheet, run, 35)));
+    const lines = sheet.lines.filter((l) => l.run === run);
+    const box = regionBox(cut);
+    expect(box.minX > 35 && box.minY > 35 && box.maxX < 215 && box.maxY < 275).toBe(true);
+    // Slits of their own; the arms of the second run's crosses share their middle, which falls out with them.
+    const area = lines.reduce((sum, l) => sum + l.widthMm * Math.hypot(l.x2Mm - l.x1Mm, l.y2Mm - l.y1Mm), 0);
+    expect(regionArea(cut)).toBeCloseTo(area - (run === 'second' ? sheet.places.length : 0), 3);
+  }
+  expect(testSheetFor(60, 60)).toBeNull();
 });

@@ -94,7 +94,7 @@ export interface ProofCounts {
 /** Proofs that an edition of this many holds back: A/P rounded, at least one once a share is wished for. */
 export function proofsFor(target: number, wishes: ProofWishes): ProofCounts {
   for (const [key, value] of Object.entries(wishes) as [string, number][]) {
-    if (!(value >= 0 && value <= 10000)) fail('proof-count', `edition.${key}`, `${value} proofs cannot be held back.`, 'Give nought or more.');
+    if (!(value >= 0 && value <= 10000)) fail('proof-count', `edition.${key}`, `${value} ${value === 1 ? 'proof' : 'proofs'} cannot be held back.`, 'Give nought or more.');
   }
   const artists = wishes.artistsProofShare > 0 && target > 0 ? Math.max(1, Math.round(target * wishes.artistsProofShare)) : 0;
   const total = artists + wishes.batProofs + wishes.printersProofs + wishes.horsCommerce;
@@ -189,7 +189,7 @@ export function planSheets(input: {
 
 function shortOf(paper: PaperForSheets, i: number, got: { readonly start: number; readonly toStart: number; readonly wanted: number; readonly reached: number; readonly certainty: number; readonly proofs: number }): Problem {
   const place = `papers[${i}].count`;
-  if (got.proofs > got.start) return problem('error', 'more-proofs-than-sheets', place, `${got.proofs} proofs are to be held back from ${got.start} sheets of ${paper.name}.`, `Hold back fewer proofs, or start with ${got.toStart} sheets.`);
+  if (got.proofs > got.start) return problem('error', 'more-proofs-than-sheets', place, `${got.proofs} ${got.proofs === 1 ? 'proof is' : 'proofs are'} to be held back from ${got.start} ${got.start === 1 ? 'sheet' : 'sheets'} of ${paper.name}.`, `Hold back fewer proofs, or start with ${got.toStart} sheets.`);
   if (got.wanted > got.start) return problem('error', 'more-prints-than-sheets', place, `${got.wanted} good sheets are wanted from ${got.start} of ${paper.name}.`, `Start with ${got.toStart} sheets, or make the edition smaller.`);
   return problem('warning', 'sheets-short', place, `${got.start} sheets of ${paper.name} give the ${got.wanted} good ones wanted in ${Math.floor(got.reached * 100)} of 100 cases, not in ${Math.round(got.certainty * 100)}.`, `Start with ${got.toStart}, or make the edition smaller.`);
 }

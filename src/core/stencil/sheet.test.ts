@@ -52,6 +52,10 @@ describe('stock', () => {
     const quarter = (i: number): ToCut => ({ id: `q${i}`, widthMm: 100, heightMm: 150, mayTurn: false });
     expect(Math.max(...layOnStock([0, 1, 2, 3].map(quarter), { widthMm: 200, heightMm: 300, marginMm: 0, gapMm: 0 }).map((l) => l.sheet))).toBe(1);
   });
+  test('no stencil is turned so that fewer fit: four of 250 × 310 mm on 500 × 700', () => {
+    const laid = layOnStock([0, 1, 2, 3].map((i): ToCut => ({ id: `s${i}`, widthMm: 250, heightMm: 310, mayTurn: true })), { widthMm: 500, heightMm: 700, marginMm: 0, gapMm: 0 });
+    expect(laid.every((l) => l.sheet === 1 && !l.turned)).toBe(true);
+  });
   test('what is larger than the stock is said', () => expect(() => layOnStock([{ id: 'kelp', widthMm: 900, heightMm: 100, mayTurn: true }], { widthMm: 500, heightMm: 700, marginMm: 5, gapMm: 4 })).toThrow(ProblemError));
 });
 

@@ -28,11 +28,24 @@ export interface LaidOut {
 
 interface Gap { readonly x: number; readonly y: number; readonly w: number; readonly h: number }
 
+type Ways = 'both' | 'upright' | 'turned';
+
 /**
- * Lays boxes on as few sheets of stock as it finds: largest first, each into the free rectangle that it fills best (free
- * rectangles overlap and are cut back after each; Jylänki 2010). Boxes, not outlines: nothing lies in another's hollow.
+ * Lays boxes on as few sheets of stock as it finds. Greedy placing turns a box too soon or too late, so it is tried with
+ * boxes turned freely, all upright and all turned (each where it fits at all); of equals the one with fewest turned is kept.
  */
 export function layOnStock(things: readonly ToCut[], stock: Stock, place = 'stock'): LaidOut[] {
+  const tries = (['upright', 'both', 'turned'] as const).map((ways) => layBy(things, stock, place, ways));
+  const sheetsOf = (laid: readonly LaidOut[]): number => laid.reduce((most, l) => Math.max(most, l.sheet), 0);
+  const turnsOf = (laid: readonly LaidOut[]): number => laid.filter((l) => l.turned).length;
+  return tries.reduce((best, laid) => (sheetsOf(laid) < sheetsOf(best) || (sheetsOf(laid) === sheetsOf(best) && turnsOf(laid) < turnsOf(best)) ? laid : best));
+}
+
+/**
+ * Largest first, each into the free rectangle that it fills best (free
+ * rectangles overlap and are cut back after each; Jylänki 2010). Boxes, not outlines: nothing lies in another's hollow.
+ */
+function layBy(things: readonly ToCut[], stock: Stock, place: string, wanted: Ways): LaidOut[] {
   const { gapMm, marginMm } = stock;
   // A gap to the right of and below everything: the free area grows by one gap to make up for the last.
   const whole: Gap = { x: marginMm, y: marginMm, w: stock.widthMm - 2 * marginMm + gapMm, h: stock.heightMm - 2 * marginMm + gapMm };
@@ -41,8 +54,11 @@ export function layOnStock(things: readonly ToCut[], stock: Stock, place = 'stoc
   const order = things.map((thing, i) => ({ thing, i })).sort((a, b) => Math.max(b.thing.widthMm, b.thing.heightMm) - Math.max(a.thing.widthMm, a.thing.heightMm) || b.thing.widthMm * b.thing.heightMm - a.thing.widthMm * a.thing.heightMm || a.i - b.i);
   for (const { thing } of order) {
     const w = thing.widthMm + gapMm, h = thing.heightMm + gapMm;
-    const ways = thing.mayTurn && w !== h ? [[w, h, false], [h, w, true]] as const : [[w, h, false]] as const;
-    if (!ways.some(([a, b]) => a <= whole.w + 1e-9 && b <= whole.h + 1e-9)) {
+    const all = thing.mayTurn && w !== h ? [[w, h, false], [h, w, true]] as const : [[w, h, false]] as const;
+    const fit = all.filter(([a, b]) => a <= whole.w + 1e-9 && b <= whole.h + 1e-9);
+    const liked = wanted === 'both' ? fit : fit.filter(([, , turned]) => turned === (wanted === 'turned'));
+    const ways = liked.length > 0 ? liked : fit;
+    if (fit.length === 0) {
       fail('stock-too-small', place, `“${thing.id}” (${thing.widthMm.toFixed(0)} × ${thing.heightMm.toFixed(0)} mm) does not fit on a sheet of ${stock.widthMm} × ${stock.heightMm} mm.`, 'Use larger stock, or a smaller margin around the image.');
     }
     let best: { sheet: number; gap: Gap; w: number; h: number; turned: boolean; waste: number } | undefined;

@@ -6,7 +6,7 @@ import { widestPlace } from '../widest-place.ts';
 import { caution, column, fact, sideInWords, steps } from './parts.ts';
 import { lengthIn, sizeIn, startPage, type, type Frame, type Pages, type PlannedLayer, type Setting } from './setting.ts';
 import { registerMark, tileMap, tilingOf, trueSizePages } from './true-size.ts';
-import { inkName, materialOf, minutesInWords, plural } from './words.ts';
+import { inkName, materialOf, minutesInWords, plural, timesInWords } from './words.ts';
 
 /** One page of facts for each stencil, then the stencil at true size. */
 export function* cutPages(setting: Setting): Pages {
@@ -78,7 +78,7 @@ function factsPage(setting: Setting, layer: PlannedLayer): void {
   y = fact(page, words.x, y, words.width, 'Least strip, least opening', material ? `${lengthIn(setting, material.leastBridgeMm)}, ${lengthIn(setting, material.leastOpeningMm)}` : '—', type.strong);
   y = fact(page, words.x, y, words.width, 'Bridges', stencil.bridges.length === 0 ? 'none' : `${stencil.bridges.length}: keep them`, type.strong);
   y = fact(page, words.x, y, words.width, 'Loose pieces', stencil.loosePieces.length === 0 ? 'none' : `${stencil.loosePieces.length}: number each`, type.strong);
-  if (cut && (cut.timesToCut > 1 || cut.layers.length > 1)) y = page.para(words.x, y, words.width, cut.timesToCut > 1 ? `Cut it ${cut.timesToCut} times. ${cut.why}` : cut.why, type.small) + 2;
+  if (cut && (cut.timesToCut > 1 || cut.layers.length > 1)) y = page.para(words.x, y, words.width, cut.timesToCut > 1 ? `Cut it ${timesInWords(cut.timesToCut)}. ${cut.why}` : cut.why, type.small) + 2;
   page.para(words.x, y, words.width, certificate.holds ? 'Proven: the sheet holds together and nothing is too narrow for the knife.'
     : `Not proven: ${plural(certificate.faults.length, 'weak place')}, ringed on the picture.`, { ...type.small, weight: 'semibold' });
 

@@ -1,6 +1,6 @@
 import { caution, column, drawProof, drawStencil } from './parts.ts';
 import { startPage, type, type Frame, type PlannedLayer, type Setting } from './setting.ts';
-import { inkLine, minutesInWords, sentence } from './words.ts';
+import { inkLine, minutesInWords, plural, sentence } from './words.ts';
 
 /** For a class: this job's own steps and pictures; then the same page blank. */
 export function handoutPages(setting: Setting): void {
@@ -19,7 +19,7 @@ function materialsPage(setting: Setting): void {
   const size = paper ? drawProof(setting, page, paper, plan.layers.length, picture.x, top, picture.width, 104) : { heightMm: 0 };
   page.text(words.x, top + 3.6, 'One print, many colours', type.head);
   const seen = paper?.overlaps.filter((o) => o.areaMm2 > 0).length ?? 0;
-  let y = page.para(words.x, top + 9, words.width, `${plan.layers.filter((l) => l.inkId !== null).length} transparent inks make ${seen} colours: each overlap is one no pot holds. Stencils are cut by hand; each layer is one stencil and one ink.`, type.body) + 5;
+  let y = page.para(words.x, top + 9, words.width, `${plural(plan.layers.filter((l) => l.inkId !== null).length, 'transparent film')} of ink make ${plural(seen, 'colour')}, the bare paper counted: each overlap is one no pot holds. Stencils are cut by hand; each layer is one stencil and one ink.`, type.body) + 5;
   page.text(words.x, y + 3, 'Bring', type.head);
   y += 8;
   const listed = { ...type.body, size: 10, leading: 1.25 };

@@ -1,7 +1,7 @@
 import type { PlannedStock } from '../../core/plan.ts';
 import { column, fact } from './parts.ts';
 import { lengthIn, sizeIn, startPage, type, type Pages, type Setting } from './setting.ts';
-import { plural } from './words.ts';
+import { plural, timesInWords } from './words.ts';
 
 /** How the stencils lie on the stock they are cut from: one page a sheet, as it lies on the table. */
 export function* stockPages(setting: Setting): Pages {
@@ -31,13 +31,15 @@ function stockPage(setting: Setting, sheet: PlannedStock): void {
     // The top edge is the one that is written on: seen at a glance, turned or not.
     if (placed.turned) page.line(x + w - 1.2, y, x + w - 1.2, y + h, 1.2);
     else page.line(x, y + 1.2, x + w, y + 1.2, 1.2);
-    const [cx, cy] = [x + w / 2, y + h / 2];
-    page.circle(cx, cy, Math.min(6, w / 3), { fill: '#ffffff', stroke: '#000000', lineMm: 0.4 });
-    page.text(cx, cy + 2.9, String(placed.number), { size: 22, weight: 'bold', align: 'centre' });
+    // In the corner, where the stencil's border is: the shape stays to be seen.
+    const r = Math.min(5, w / 4, h / 4);
+    const [cx, cy] = [x + r + 1.6, y + r + 3];
+    page.circle(cx, cy, r, { fill: '#ffffff', stroke: '#000000', lineMm: 0.4 });
+    page.text(cx, cy + r * 0.5, String(placed.number), { size: r * 3.8, weight: 'bold', align: 'centre' });
   }
   let y = top;
   y = fact(page, words.x, y, words.width, 'Sheet', sizeIn(setting, sheet.widthMm, sheet.heightMm));
-  y = fact(page, words.x, y, words.width, 'Cut like this', sheet.times === 1 ? 'once' : `${sheet.times} times`, type.strong);
+  y = fact(page, words.x, y, words.width, 'Cut like this', timesInWords(sheet.times), type.strong);
   y = fact(page, words.x, y, words.width, 'Left over', `${Math.round(100 * (1 - sheet.usedShare))} %`, type.strong);
   y = fact(page, words.x, y, words.width, 'Grain', sheet.grainMatters ? 'all one way' : 'does not matter', type.strong);
   if (sheet.kerfMm > 0) y = fact(page, words.x, y, words.width, 'Machine takes', lengthIn(setting, sheet.kerfMm, 2), type.strong);

@@ -1,21 +1,22 @@
-import { registerTestSheet, type TestSheet } from '../../core/press/index.ts';
-import { ProblemError } from '../../core/problem.ts';
+import type { TestSheet } from '../../core/press/index.ts';
+import { testSheetFor } from '../test-sheet.ts';
 import { column, fact, steps } from './parts.ts';
-import { lengthIn, startPage, type, type Pages, type Setting } from './setting.ts';
+import { lengthIn, startPage, type, type Frame, type Pages, type Setting } from './setting.ts';
 import { trueSizePages } from './true-size.ts';
 
 /** A sheet that is printed twice to measure the studio's own register: a page that says how, then the drawing at true size. */
 export function* testSheetPages(setting: Setting): Pages {
   const { image } = setting.plan.job;
-  const sheet = sheetFor(image.widthMm, image.heightMm);
+  const sheet = testSheetFor(image.widthMm, image.heightMm);
   if (!sheet) return;
   const frame = startPage(setting, { step: 3, title: 'Measure your register', side: 'once, on any paper' });
   const { page, top } = frame;
   const words = column(frame, 0, 4), side = column(frame, 4, 2);
   let at = fact(page, side.x, top, side.width, 'Reads', lengthIn(setting, sheet.readsMm));
   at = fact(page, side.x, at, side.width, 'Up to', `${lengthIn(setting, sheet.rangeMm)} each way`, type.strong);
-  fact(page, side.x, at, side.width, 'Places', String(sheet.places.length), type.strong);
-  steps(page, words.x, top + 4, words.width, ['Cut both drawings as stencils, or print the first and cut the second.', ...sheet.howToRead, 'Ten sheets tell enough. Enter the spread at the press station: it replaces the usual figures.']);
+  at = fact(page, side.x, at, side.width, 'Places', String(sheet.places.length), type.strong);
+  const below = steps(page, words.x, top + 4, words.width, ['Cut both drawings as stencils, or print the first and cut the second.', ...sheet.howToRead, 'Ten sheets tell enough. Enter the spread at the press station: it replaces the usual figures.']);
+  writingTable(frame, sheet, Math.max(below, at + 14) + 6);
   for (const run of ['first', 'second'] as const) {
     yield;
     yield* trueSizePages(setting, {
@@ -37,12 +38,26 @@ export function* testSheetPages(setting: Setting): Pages {
   }
 }
 
-/** null: the image is too small to hold crosses and scales. */
-function sheetFor(widthMm: number, heightMm: number): TestSheet | null {
-  try {
-    return registerTestSheet([widthMm, heightMm]);
-  } catch (error) {
-    if (error instanceof ProblemError) return null;
-    throw error;
-  }
+/** Ten sheets, and at each place the number of the lines that meet: across, down. */
+function writingTable(frame: Frame, sheet: TestSheet, y: number): void {
+  const { page, left, right, width, bottom } = frame;
+  const rows = Math.min(10, Math.floor((bottom - y - 14) / 9));
+  if (rows < 3) return;
+  const name = 18;
+  const step = (width - name) / sheet.places.length;
+  page.text(left, y + 8.6, 'Sheet', type.smallStrong);
+  sheet.places.forEach((place, i) => {
+    const x = left + name + i * step;
+    page.fit(x + step / 2, y + 3.4, step - 2, place.id, { ...type.smallStrong, align: 'centre' });
+    page.text(x + step / 4, y + 8.6, 'across', { ...type.small, align: 'centre' });
+    page.text(x + (3 * step) / 4, y + 8.6, 'down', { ...type.small, align: 'centre' });
+  });
+  const from = y + 10.5;
+  for (let row = 0; row <= rows; row++) page.line(left, from + row * 9, right, from + row * 9, row === 0 ? 0.5 : 0.2);
+  for (let row = 0; row < rows; row++) page.text(left, from + row * 9 + 6.4, String(row + 1), type.strong);
+  sheet.places.forEach((_, i) => {
+    const x = left + name + i * step;
+    page.line(x, y, x, from + rows * 9, 0.4);
+    page.line(x + step / 2, from, x + step / 2, from + rows * 9, 0.15);
+  });
 }

@@ -31,6 +31,8 @@ export function plural(n: number, one: string, many = `${one}s`): string {
   return `${n} ${n === 1 ? one : many}`;
 }
 
+export const timesInWords = (n: number): string => (n === 1 ? 'once' : n === 2 ? 'twice' : `${n} times`);
+
 /** A name that is safe as a file name, on every disk. */
 export function fileName(id: string): string {
   return id.toLowerCase().replace(/[^a-z0-9._-]+/g, '-').replace(/^[-.]+|[-.]+$/g, '') || 'unnamed';

@@ -1,0 +1,37 @@
+import { rectangle, unite, type Region } from '../core/form/index.ts';
+import { registerTestSheet, type TestLine, type TestSheet } from '../core/press/index.ts';
+import { ProblemError } from '../core/problem.ts';
+import type { FlatSheet } from './files/flat-sheet.ts';
+import { penFigures } from './files/pen-figures.ts';
+import { outline } from './pdf/outline.ts';
+
+/** null: the image is too small to hold crosses and scales. */
+export function testSheetFor(widthMm: number, heightMm: number): TestSheet | null {
+  try {
+    return registerTestSheet([widthMm, heightMm]);
+  } catch (error) {
+    if (error instanceof ProblemError) return null;
+    throw error;
+  }
+}
+
+/** One run of the register test as a stencil: every line a slit. `borderMm` is left around the image, as on all stencils. */
+export function testStencil(sheet: TestSheet, run: TestLine['run'], borderMm: number): FlatSheet {
+  const [w, h] = sheet.imageMm;
+  return {
+    widthMm: w + 2 * borderMm, heightMm: h + 2 * borderMm, title: `Register test, ${run} run`,
+    say: 'The side you see faces the mesh. Numbers are drawn, not cut.',
+    shapes: [{ name: `${run} run`, outlines: outline(unite(sheet.lines.filter((l) => l.run === run).map((l) => slit(l, borderMm)))) }],
+    edges: [],
+    marks: sheet.labels.filter((l) => l.run === run).flatMap((l) => penFigures(l.text, l.xMm + borderMm - 1, l.yMm + borderMm - 2.5, 2.5)),
+  };
+}
+
+function slit(line: TestLine, borderMm: number): Region {
+  const level = line.y1Mm === line.y2Mm;
+  const half = line.widthMm / 2;
+  const [along, across] = level ? [0, half] : [half, 0];
+  const [x0, y0] = [Math.min(line.x1Mm, line.x2Mm) - along + borderMm, Math.min(line.y1Mm, line.y2Mm) - across + borderMm];
+  const [x1, y1] = [Math.max(line.x1Mm, line.x2Mm) + along + borderMm, Math.max(line.y1Mm, line.y2Mm) + across + borderMm];
+  return rectangle(x0, y0, x1 - x0, y1 - y0);
+}
