@@ -23,7 +23,7 @@ export function testStencil(sheet: TestSheet, run: TestLine['run'], borderMm: nu
     say: 'The side you see faces the mesh. Numbers are drawn, not cut.',
     shapes: [{ name: `${run} run`, outlines: outline(unite(sheet.lines.filter((l) => l.run === run).map((l) => slit(l, borderMm)))) }],
     edges: [],
-    marks: sheet.labels.filter((l) => l.run === run).flatMap((l) => penFigures(l.text, l.xMm + borderMm - 1, l.yMm + borderMm - 2.5, 2.5)),
+    marks: sheet.labels.filter((l) => l.run === run).flatMap((l) => penFigures(l.text, l.xMm + borderMm + 1.75 - 2 * l.text.length, l.yMm + borderMm - 2.5, 2.5)),
   };
 }
 
