@@ -1,4 +1,4 @@
-import { decode as decodePng, encode as encodePng } from 'fast-png';
+import { convertIndexedToRgb, decode as decodePng, encode as encodePng } from 'fast-png';
 import { beforeAll, expect, test } from 'vitest';
 import { prepare, readFonts } from '../../src/cli/assets.ts';
 import { readJobFile, writeJobFile, type Job } from '../../src/core/job/index.ts';
@@ -125,11 +125,13 @@ test('the packet is made of it: a cut sheet for each stencil, and a proof whose 
   expect(paths).toContain('packet.pdf');
   expect(paths.filter((p) => /^cut\/.*\.svg$/.test(p)).length).toBeGreaterThanOrEqual(printed.made.cuts.length);
   const proof = decodePng(files.find((f) => f.path === `proofs/${printed.made.papers[0].id}.png`)!.bytes);
+  const shown = proof.palette ? convertIndexedToRgb(proof) : proof.data;
+  const step = proof.palette ? 3 : proof.channels;
   const { separation } = printed;
   let far = 0, looked = 0;
   for (let y = 2; y < separation.height; y += 5) for (let x = 2; x < separation.width; x += 5) {
     const at = Math.floor(((y + 0.5) / separation.height) * proof.height) * proof.width + Math.floor(((x + 0.5) / separation.width) * proof.width);
-    const rgb = proof.palette ? proof.palette[proof.data[at]] : [...proof.data.slice(at * proof.channels, at * proof.channels + 3)];
+    const rgb = shown.slice(at * step, at * step + 3);
     const code = separation.codes[y * separation.width + x];
     looked++;
     if ([0, 1, 2].some((c) => Math.abs(Number(rgb[c]) - separation.rgb[code * 3 + c]) > 4)) far++;
