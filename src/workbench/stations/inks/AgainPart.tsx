@@ -8,7 +8,7 @@ import { sayDelta } from '../../ui/format.ts';
 import { words } from '../../words/index.ts';
 import { takeRecipe, withInk } from './edits.ts';
 import { chosenLayer, LayerChoice, Pair } from './LayerChoice.tsx';
-import { ReadingField } from './ReadingField.tsx';
+import { OneReading } from './OneReading.tsx';
 import { useAnswer, type InkPartProps } from './state.ts';
 
 /** The same colour years later, from new lots of concentrate. */
@@ -37,7 +37,7 @@ export function AgainPart({ bench, plan, paper, job }: InkPartProps) {
       <p>{w.againText}</p>
       <PaperSwitch bench={bench} />
       <div class="slots">
-        {mine.map((p) => <ReadingField key={`${layer.id} ${p.inkId}`} bench={bench} label={w.newLot(p.name)} reading={lots.value.get(p.inkId) ?? null} onSet={(reading) => { lots.value = new Map(lots.value).set(p.inkId, reading); }} />)}
+        {mine.map((p) => <OneReading key={`${layer.id} ${p.inkId}`} bench={bench} label={w.newLot(p.name)} reading={lots.value.get(p.inkId) ?? null} onSet={(reading) => { lots.value = new Map(lots.value).set(p.inkId, reading); }} />)}
       </div>
       {problems.length > 0 && <ProblemList problems={problems} />}
       {answer && (

@@ -75,7 +75,7 @@ function Plot({ label, x, y, xTicks, yTicks, xUnit, yUnit, children }: PlotProps
     box.left + (box.width * (vx - x[0])) / (x[1] - x[0]), box.top + box.height * (1 - (Math.min(y[1], Math.max(y[0], vy)) - y[0]) / (y[1] - y[0])),
   ];
   return (
-    <svg class="plot" viewBox="0 0 362 196" role="img" aria-label={label}>
+    <svg class="plot" viewBox="0 0 372 196" role="img" aria-label={label}>
       <rect class="plot-field" x={box.left} y={box.top} width={box.width} height={box.height} />
       {yTicks.map((t) => <g key={t}><line class="plot-grid" x1={box.left} x2={box.left + box.width} y1={at(x[0], t)[1]} y2={at(x[0], t)[1]} /><text class="plot-text" text-anchor="end" x={box.left - 6} y={at(x[0], t)[1] + 5}>{sayNumber(t, t % 1 === 0 ? 0 : 1, true)}{t === yTicks[yTicks.length - 1] && yUnit ? ` ${yUnit}` : ''}</text></g>)}
       {xTicks.map((t) => <g key={t}><line class="plot-grid" y1={box.top} y2={box.top + box.height} x1={at(t, y[0])[0]} x2={at(t, y[0])[0]} /><text class="plot-text" text-anchor="middle" x={at(t, y[0])[0]} y={box.top + box.height + 20}>{t}{t === xTicks[xTicks.length - 1] ? ` ${xUnit}` : ''}</text></g>)}

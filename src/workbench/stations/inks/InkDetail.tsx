@@ -27,8 +27,11 @@ export function InkDetail({ bench, job, paper, ink, sheet, onRead }: Props) {
       <h2>{ink.name}</h2>
       {sheet && (
         <div class="strengths" role="img" aria-label={w.alone(ink.name, paper.name)} style={{ background: paper.swatch.srgb }}>
-          {sheet.curves.strengths.map((s) => <span key={s.share} style={{ background: s.srgb }}><small>{w.share(Math.round(1 / s.share))}</small></span>)}
+          {sheet.curves.strengths.map((s) => <span key={s.share} style={{ background: s.srgb }} />)}
         </div>
+      )}
+      {sheet && (
+        <div class="strength-names" aria-hidden="true">{sheet.curves.strengths.map((s) => <small key={s.share}>{w.share(Math.round(1 / s.share))}</small>)}</div>
       )}
       <p class="trust">
         <b>{w.madeFrom[ink.from]}{sheet?.level ? `: ${w.levels[sheet.level]}` : ''}</b>{ink.from !== 'mix' && ink.from !== 'clear' && sheet && <span> · {w.doubt(sayDelta(sheet.sigma))}</span>}

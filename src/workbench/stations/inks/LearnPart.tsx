@@ -9,7 +9,7 @@ import { ProofSheet } from '../../ui/ProofSheet.tsx';
 import { sayDelta, sayLab } from '../../ui/format.ts';
 import { words } from '../../words/index.ts';
 import { addProofReading, removeProofReading } from './edits.ts';
-import { ReadingField } from './ReadingField.tsx';
+import { OneReading } from './OneReading.tsx';
 import { isoDay, showReading, type InkPartProps } from './state.ts';
 
 /** Readings of proofs and finished sheets: what they say, and what was learnt. */
@@ -41,7 +41,7 @@ export function LearnPart({ bench, plan, paper, job }: InkPartProps) {
             {known.map((one) => <option key={one.code} value={String(one.code)}>{nameOf(one.layers)}</option>)}
           </select>
         </label>
-        {chosen && <ReadingField key={`${chosen.code} ${readings.length}`} bench={bench} label={w.readingOf(nameOf(chosen.layers))} reading={null} onSet={(reading) => addProofReading(bench, paper.id, chosen.layers, reading, isoDay())} />}
+        {chosen && <OneReading key={`${chosen.code} ${readings.length}`} bench={bench} label={w.readingOf(nameOf(chosen.layers))} reading={null} onSet={(reading) => addProofReading(bench, paper.id, chosen.layers, reading, isoDay())} />}
         {learning && <p class="big-say">{w.learnt(sayDelta(learning.before.mean), sayDelta(learning.after.mean))}</p>}
         {readings.length === 0 && <p>{w.learnNone}</p>}
         <ul class="proof-readings">

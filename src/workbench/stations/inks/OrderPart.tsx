@@ -10,6 +10,10 @@ import { words } from '../../words/index.ts';
 import { takeOrder } from './edits.ts';
 import { refuse, type InkPartProps } from './state.ts';
 
+/** Enough to find the order in hand among them, and all that look alike. */
+const mostRanked = 2000;
+const mostShown = 6;
+
 const wishes = ['nearWanted', 'manyColours', 'lightnessRange', 'clean', 'steady'] as const;
 
 /** Every order of the runs, ranked by what counts. */
@@ -25,7 +29,7 @@ export function OrderPart({ bench, plan, paper, job }: InkPartProps) {
     share.value = 0;
     try {
       await bench.upToDate();
-      answer.value = await bench.ask('orders', { paperId: paper.id, wishes: weights.value, keep: 6 }, { signal: stop.current.signal, onProgress: (done) => { share.value = done; } });
+      answer.value = await bench.ask('orders', { paperId: paper.id, wishes: weights.value, keep: mostRanked }, { signal: stop.current.signal, onProgress: (done) => { share.value = done; } });
       bench.announce(w.orders(answer.value.orders));
     } catch (error) { refuse(bench, error); } finally { share.value = null; }
   };
@@ -36,11 +40,11 @@ export function OrderPart({ bench, plan, paper, job }: InkPartProps) {
       <h2>{w.orderHead}<Why of={w.orderHead}>{w.orderWhy}</Why></h2>
       <p>{w.orderText}</p>
       <PaperSwitch bench={bench} />
-      <div class="wishes">
+      <div class="ink-wishes">
         {wishes.map((wish) => (
-          <fieldset key={wish} class="wish">
+          <fieldset key={wish} class="ink-wish">
             <legend>{w.wishes[wish]}</legend>
-            {w.weights.map((says, weight) => <label key={says} class="chip"><input type="radio" name={`wish-${wish}`} checked={weights.value[wish] === weight} onChange={() => { weights.value = { ...weights.value, [wish]: weight }; }} />{says}</label>)}
+            {w.weights.map((says, weight) => <label key={says} class="ink-chip"><input type="radio" name={`wish-${wish}`} checked={weights.value[wish] === weight} onChange={() => { weights.value = { ...weights.value, [wish]: weight }; }} />{says}</label>)}
           </fieldset>
         ))}
       </div>
@@ -53,8 +57,8 @@ export function OrderPart({ bench, plan, paper, job }: InkPartProps) {
       </div>
       {answer.value && (
         <ol class="orders">
-          {answer.value.ranked.map((one, i) => {
-            const v = one.values;
+          {alike(answer.value, job.wanted.length > 0, present).slice(0, mostShown).map((group, i) => {
+            const { one } = group;
             const now = one.layers.join() === present;
             return (
               <li key={one.layers.join()} class="order-card">
@@ -62,7 +66,8 @@ export function OrderPart({ bench, plan, paper, job }: InkPartProps) {
                 <ol class="order-stack" reversed aria-label={w.firstDown}>
                   {one.layers.toReversed().map((id) => <li key={id}><i style={{ background: layerOf(id)?.swatch?.srgb }} />{layerOf(id)?.name ?? id}</li>)}
                 </ol>
-                <p>{w.values(job.wanted.length > 0 ? sayDelta(v.nearWanted) : null, v.manyColours, sayNumber(v.lightnessRange, 0, true), sayNumber(v.clean, 0, true), sayDelta(v.steady))}</p>
+                <p>{group.says}</p>
+                {group.count > 1 && <p class="order-alike">{w.alike(group.count - 1)}</p>}
                 <p>{one.loses.length > 0 ? w.loses(one.loses.join('; ')) : w.losesNothing}</p>
                 {!now && <button type="button" class={i === 0 ? 'button button-strong' : 'button button-box'} onClick={() => { takeOrder(bench, one.layers); bench.announce(w.orderTaken); }}>{w.takeOrder(i + 1)}</button>}
               </li>
@@ -72,4 +77,22 @@ export function OrderPart({ bench, plan, paper, job }: InkPartProps) {
       )}
     </div>
   );
+}
+
+interface Alike {
+  readonly one: OrdersAnswer['ranked'][number];
+  readonly says: string;
+  readonly count: number;
+}
+
+/** Orders whose figures read the same are one card; the order in hand stands for those like it. */
+function alike(answer: OrdersAnswer, wanted: boolean, present: string): Alike[] {
+  const groups = new Map<string, Alike>();
+  for (const one of answer.ranked) {
+    const v = one.values;
+    const says = words().inks.values(wanted ? sayDelta(v.nearWanted) : null, v.manyColours, sayNumber(v.lightnessRange, 0, true), sayNumber(v.clean, 0, true), sayDelta(v.steady));
+    const had = groups.get(says);
+    groups.set(says, { one: !had || one.layers.join() === present ? one : had.one, says, count: (had?.count ?? 0) + 1 });
+  }
+  return [...groups.values()];
 }

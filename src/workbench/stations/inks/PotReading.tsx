@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import type { Complaint, Reading } from '../../../core/ink/index.ts';
 import { words } from '../../words/index.ts';
-import { ReadingField } from './ReadingField.tsx';
+import { OneReading } from './OneReading.tsx';
 import { useAnswer, type InkPartProps } from './state.ts';
 
 const complaints: readonly Complaint[] = ['too weak', 'too strong', 'too warm', 'too cool', 'too dull', 'too clean'];
@@ -19,17 +19,17 @@ export function PotReading({ bench, paper, job, layer, onRead }: Props) {
   const { answer } = useAnswer(bench, 'complaint', said && { layer: layer.id, complaint: said, paperId: paper.id }, [said, layer.id, paper.id, job]);
   return (
     <>
-      <ReadingField bench={bench} label={w.reads} reading={null} onSet={(reading) => onRead(reading)} />
-      <fieldset class="chips"><legend>{w.looks}</legend>
-        {complaints.map((c) => <label key={c} class="chip"><input type="radio" name="complaint" checked={said === c} onChange={() => { complaint.value = c; }} />{w.complaints[c]}</label>)}
+      <OneReading bench={bench} label={w.reads} reading={null} onSet={(reading) => onRead(reading)} />
+      <fieldset class="ink-chips"><legend>{w.looks}</legend>
+        {complaints.map((c) => <label key={c} class="ink-chip"><input type="radio" name="complaint" checked={said === c} onChange={() => { complaint.value = c; }} />{w.complaints[c]}</label>)}
       </fieldset>
       {said && answer && (
         <>
           <p>{w.compare}</p>
-          <div class="compare">
+          <div class="ink-compare">
             <figure><span style={{ background: answer.wantedSrgb }} /><figcaption>{w.shouldBe}</figcaption></figure>
             {answer.pictures.map((p) => (
-              <button key={p.size} type="button" class="compare-picture" onClick={() => onRead(p.reading, `${w.sizes[p.size]} ${w.complaints[said]}`)}>
+              <button key={p.size} type="button" class="ink-compare-picture" onClick={() => onRead(p.reading, `${w.sizes[p.size]} ${w.complaints[said]}`)}>
                 <span style={{ background: `linear-gradient(90deg, ${answer.wantedSrgb} 0 30%, ${p.srgb} 30%)` }} />{w.sizes[p.size]} {w.complaints[said]}
               </button>
             ))}

@@ -78,9 +78,9 @@ export function ReadingsEditor(props: Props) {
   return (
     <section class="ink-detail readings-editor" aria-label={w.readingOf(name.value)}>
       <TextField label={w.name} value={name.value} most={200} onSet={(text) => { if (text) name.value = text; }} />
-      <fieldset class="chips">
+      <fieldset class="ink-chips">
         <legend>{w.howRead}</legend>
-        {hows.map((h) => <label key={h} class="chip"><input type="radio" name="how-read" checked={how.value === h} onChange={() => setHow(h)} />{w.madeFrom[h]}</label>)}
+        {hows.map((h) => <label key={h} class="ink-chip"><input type="radio" name="how-read" checked={how.value === h} onChange={() => setHow(h)} />{w.madeFrom[h]}</label>)}
       </fieldset>
       {how.value === 'mix' ? <MixParts job={job} bench={bench} id={id} from={ink?.from === 'mix' ? ink : null} onKeep={(parts) => keep({ id, name: name.value, role: head.role, densityGPerMl: head.densityGPerMl, from: 'mix', parts })} />
         : (

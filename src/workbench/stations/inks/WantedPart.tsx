@@ -52,8 +52,8 @@ export function WantedPart({ bench, plan, paper, job }: InkPartProps) {
         <h2>{w.wantedHead}</h2>
         <PaperSwitch bench={bench} />
         <ReadingField bench={bench} label={w.wantedLab} reading={lab && { kind: 'lab', lab }} onSet={(reading) => { wanted.value = showReading(reading).lab; }} />
-        <fieldset class="chips"><legend>{w.overWhat}</legend>
-          {decided.map((l) => <label key={l.id} class="chip"><input type="checkbox" checked={over.value.includes(l.id)} onChange={(e) => { over.value = decided.map((d) => d.id).filter((id) => (id === l.id ? e.currentTarget.checked : over.value.includes(id))); }} />{l.name}</label>)}
+        <fieldset class="ink-chips"><legend>{w.overWhat}</legend>
+          {decided.map((l) => <label key={l.id} class="ink-chip"><input type="checkbox" checked={over.value.includes(l.id)} onChange={(e) => { over.value = decided.map((d) => d.id).filter((id) => (id === l.id ? e.currentTarget.checked : over.value.includes(id))); }} />{l.name}</label>)}
         </fieldset>
         <div class="fields">
           <CountField label={w.mostPots} value={most.value} min={1} max={4} onSet={(v) => { most.value = Math.round(v); }} />

@@ -237,4 +237,5 @@ export const inks = {
   readingsSays: (n: number) => n === 0 ? 'no readings yet' : many(n, 'reading', 'readings'),
   againSays: 'with new lots',
   presentShort: 'as it is',
+  alike: (n: number) => n === 1 ? '1 more order comes out the same' : `${n} more orders come out the same`,
 };
