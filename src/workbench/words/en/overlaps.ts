@@ -15,7 +15,7 @@ export const overlaps = {
   band: 'Sureness',
   bandValue: (deltaE: string) => `± ${deltaE} ΔE00`,
   /** ΔE00 in words: about 1 is just seen side by side; common practice. */
-  bandWords: (deltaE: number) => deltaE <= 1 ? 'hardly a difference to the eye'
+  bandWords: (deltaE: number): string => deltaE <= 1 ? 'hardly a difference to the eye'
     : deltaE <= 2.5 ? 'a small difference, seen side by side' : deltaE <= 5 ? 'a difference one sees' : 'another shade is possible',
   foreseen: 'foreseen',
   measured: 'measured on a proof',
