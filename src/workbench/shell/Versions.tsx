@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { problem } from '../../core/problem.ts';
-import { words } from '../words/index.ts';
+import { language, words } from '../words/index.ts';
 import type { ShellProps } from './App.tsx';
 
 /** Named versions of the job, kept in this browser. */
@@ -34,7 +34,7 @@ export function Versions({ bench, keeping, keeper }: ShellProps) {
         <ul>
           {versions.map((v) => (
             <li key={v.id}>
-              <b>{v.name}</b> <span>{v.job.title}</span> <time dateTime={new Date(v.keptAt).toISOString()}>{new Date(v.keptAt).toLocaleString()}</time>
+              <b>{v.name}</b> <span>{v.job.title}</span> <time dateTime={new Date(v.keptAt).toISOString()}>{new Date(v.keptAt).toLocaleString(navigator.language.startsWith(language.value) ? navigator.language : language.value)}</time>
               <button type="button" class="button button-small" onClick={() => void take(v.id, v.name)}>{w.takeVersion(v.name)}</button>
             </li>
           ))}

@@ -1,5 +1,5 @@
 import { useSignal } from '@preact/signals';
-import type { LengthUnits } from '../../core/units/index.ts';
+import { sayNumber, type LengthUnits } from './units.ts';
 import { words } from '../words/index.ts';
 import { NumberField } from './NumberField.tsx';
 import { cardMm, leastPxPerMm, mostPxPerMm, screenScale, setScreenScale } from './screen-scale.ts';
@@ -28,7 +28,7 @@ export function Calibrate({ units }: { readonly units: LengthUnits }) {
             : <div class="calibrate-ruler" style={{ width: `${rulerMm * pxPerMm}px` }} />}
         </div>
         <div class="row">
-          <Slider label={w.slideUntilItFits} value={pxPerMm} min={leastPxPerMm} max={12} step={0.005} text={`${pxPerMm.toFixed(2)}`} onMove={setScreenScale} onSettle={() => undefined} />
+          <Slider label={w.slideUntilItFits} value={pxPerMm} min={leastPxPerMm} max={12} step={0.005} text={sayNumber(pxPerMm, 2, true)} onMove={setScreenScale} onSettle={() => undefined} />
           <NumberField label={w.lengthInPixels} value={lengthMm * pxPerMm} min={Math.ceil(lengthMm * leastPxPerMm)} max={Math.floor(lengthMm * mostPxPerMm)} digits={1} unit="px" onSet={(px) => setScreenScale(px / lengthMm)} />
         </div>
       </div>

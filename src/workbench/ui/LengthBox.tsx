@@ -1,5 +1,5 @@
 import { useId, useState } from 'preact/hooks';
-import { mmPerInch, sayLength, tryReadLength, type LengthUnits } from '../../core/units/index.ts';
+import { mmPerInch, sayLength, sayNumber, tryReadLength, type LengthUnits } from './units.ts';
 
 interface Props {
   readonly label: string;
@@ -42,7 +42,7 @@ export function LengthBox({ label, mm, units, minMm, maxMm, hint, onSet, optiona
             if (e.key === 'Escape') setTyped(null);
           }} />
         <span class="unit">{units}</span>
-        {wrong && <span class="field-wrong" id={id} role="alert">{`${range.map((v) => Number(v.toFixed(2))).join('–')} ${units}`}</span>}
+        {wrong && <span class="field-wrong" id={id} role="alert">{`${range.map((v) => sayNumber(v, 2, false)).join('–')} ${units}`}</span>}
       </span>
     </span>
   );

@@ -1,5 +1,5 @@
 import { useId, useState } from 'preact/hooks';
-import { mmPerInch, sayLength, tryReadLength, type LengthUnits } from '../../core/units/index.ts';
+import { mmPerInch, sayLength, sayNumber, tryReadLength, type LengthUnits } from './units.ts';
 
 interface Props {
   readonly label: string;
@@ -33,7 +33,7 @@ export function LengthField({ label, valueMm, minMm, maxMm, units, onSet }: Prop
           if (e.key === 'Escape') setTyped(null);
         }} />
       <span class="unit">{units}</span>
-      {wrong && <span class="field-wrong" id={id} role="alert">{`${range.map((v) => Number(v.toFixed(2))).join('–')} ${units}`}</span>}
+      {wrong && <span class="field-wrong" id={id} role="alert">{`${range.map((v) => sayNumber(v, 2, false)).join('–')} ${units}`}</span>}
     </span>
   );
 }

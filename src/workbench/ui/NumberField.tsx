@@ -1,5 +1,6 @@
 import { useId, useState } from 'preact/hooks';
-import { readNumber, sayNumber } from '../../core/units/index.ts';
+import { inLanguage } from '../words/index.ts';
+import { readNumber, sayNumber } from './units.ts';
 
 interface Props {
   readonly label: string;
@@ -32,7 +33,7 @@ export function NumberField({ label, value, min, max, digits = 0, unit, onSet }:
           if (e.key === 'Escape') setTyped(null);
         }} />
       <span class="unit">{unit}</span>
-      {wrong && <span class="field-wrong" id={id} role="alert">{`${min}–${max}`}</span>}
+      {wrong && <span class="field-wrong" id={id} role="alert">{inLanguage(`${min}–${max}`)}</span>}
     </span>
   );
 }

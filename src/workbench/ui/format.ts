@@ -1,4 +1,4 @@
-import { sayNumber } from '../../core/units/index.ts';
+import { sayNumber } from './units.ts';
 import { words } from '../words/index.ts';
 
 export function sayPercent(share: number): string {

@@ -1,21 +1,28 @@
 import { computed, signal } from '@preact/signals';
+import { de } from './de/index.ts';
 import { en } from './en/index.ts';
 
 /** All texts of the Workbench. Another language is an object of this type; the compiler finds what it lacks. */
 export type Words = typeof en;
 
 /** Every language that there is a whole catalogue of. Another one is a line here; the switch shows as soon as there are two. */
-export const languages: readonly { readonly id: string; readonly name: string; readonly words: Words }[] = [
-  { id: 'en', name: 'English', words: en },
+export const languages: readonly { readonly id: string; readonly name: string; readonly decimal: '.' | ','; readonly words: Words }[] = [
+  { id: 'en', name: 'English', decimal: '.', words: en },
+  { id: 'de', name: 'Deutsch', decimal: ',', words: de },
 ];
 
 /** Which one is spoken: the page's `lang`. */
 export const language = signal('en');
-const spoken = computed(() => (languages.find((l) => l.id === language.value) ?? languages[0]).words);
+const spoken = computed(() => languages.find((l) => l.id === language.value) ?? languages[0]);
 
 /** The texts in the language in use. Read it while drawing, so that a change of language draws anew. */
 export function words(): Words {
-  return spoken.value;
+  return spoken.value.words;
+}
+
+/** A number that was written with a point, with the decimal mark of the language in use. */
+export function inLanguage(text: string): string {
+  return spoken.value.decimal === '.' ? text : text.replace(/(\d)\.(?=\d)/g, `$1${spoken.value.decimal}`);
 }
 
 export function speak(id: string): void {

@@ -1,6 +1,6 @@
 import { useRef } from 'preact/hooks';
 import type { JobForm } from '../../../core/job/index.ts';
-import { saySize } from '../../../core/units/index.ts';
+import { saySize } from '../../ui/units.ts';
 import type { Bench } from '../../store/bench.ts';
 import { LengthField } from '../../ui/LengthField.tsx';
 import { ProblemList } from '../../ui/ProblemList.tsx';

@@ -1,5 +1,5 @@
 import type { Job } from '../../../core/job/index.ts';
-import { saySize } from '../../../core/units/index.ts';
+import { saySize } from '../../ui/units.ts';
 import type { Bench } from '../../store/bench.ts';
 import { LengthField } from '../../ui/LengthField.tsx';
 import { PaperSwitch } from '../../ui/PaperSwitch.tsx';

@@ -1,5 +1,5 @@
 import { useSignal } from '@preact/signals';
-import type { LengthUnits } from '../../../core/units/index.ts';
+import type { LengthUnits } from '../../ui/units.ts';
 import { LengthField } from '../../ui/LengthField.tsx';
 import { words } from '../../words/index.ts';
 import { newJobText, type NewJobWishes } from './new-job.ts';

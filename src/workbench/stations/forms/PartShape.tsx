@@ -1,6 +1,6 @@
 import type { RefObject } from 'preact';
 import { carry, mmAt } from '../../ui/drag.ts';
-import { sayLength } from '../../../core/units/index.ts';
+import { sayLength } from '../../ui/units.ts';
 import { words } from '../../words/index.ts';
 import { copiesOf, movePart, partKey, type PartInHand } from './place.ts';
 import { partBox, snapBox, type SnapLines } from './snap.ts';

@@ -2,7 +2,7 @@ import { signal, useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import type { JobForm } from '../../../core/job/index.ts';
 import { problem, ProblemError } from '../../../core/problem.ts';
-import { saySize } from '../../../core/units/index.ts';
+import { saySize } from '../../ui/units.ts';
 import type { Bench } from '../../store/bench.ts';
 import type { Mm } from '../../ui/drag.ts';
 import { LengthField } from '../../ui/LengthField.tsx';

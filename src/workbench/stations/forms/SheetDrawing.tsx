@@ -1,6 +1,6 @@
 import { useMemo, useRef } from 'preact/hooks';
 import type { Box } from '../../../core/form/index.ts';
-import { sayLength } from '../../../core/units/index.ts';
+import { sayLength } from '../../ui/units.ts';
 import { step, words } from '../../words/index.ts';
 import type { Bench } from '../../store/bench.ts';
 import type { ShownPlan } from '../../worker/protocol.ts';
@@ -78,9 +78,9 @@ export function SheetDrawing({ bench, cutId, ground, pxPerMm, paperColour, clear
       </defs>
       <g onPointerDown={(e) => { if (e.button === 0) takePart(null); }}>
         <rect class="ground" {...rect(ground.whole)} />
-        {ground.stops.map((stop, i) => <rect key={i} class="stop" {...rect(stop)}><title>{w.stops}</title></rect>)}
+        {ground.stops.map((stop, i) => <rect key={i} class="ground-stop" {...rect(stop)}><title>{w.stops}</title></rect>)}
         {!clear && <rect class="sheet-paper" {...rect(ground.sheet ?? image)} style={{ fill: paperColour }} />}
-        {ground.sheet && <rect class="sheet-edge" {...rect(ground.sheet)} />}
+        {ground.sheet && <rect class="ground-edge" {...rect(ground.sheet)} />}
         {!clear && plan?.cuts.filter((c) => c.id !== cutId).map((c) => <path key={c.id} class="cut-other" fill-rule="evenodd" d={regionPath(c.region)} clip-path="url(#image-clip)" />)}
         {plan?.cuts.filter((c) => c.id === cutId).map((c) => (
           <g key={c.id} class="cut-held"><path class="cut-fill" fill-rule="evenodd" d={regionPath(c.region)} clip-path="url(#image-clip)" /><path class="cut-halo" d={regionPath(c.region)} /><path class="cut-line" d={regionPath(c.region)} /></g>
@@ -104,7 +104,7 @@ export function SheetDrawing({ bench, cutId, ground, pxPerMm, paperColour, clear
         </>
       )}
       {ends && (
-        <g class="measure">
+        <g class="measuring">
           <path class="measure-halo" d={`M${ends[0].join(' ')}L${ends[1].join(' ')}`} />
           <path class="measure-line" d={`M${ends[0].join(' ')}L${ends[1].join(' ')}`} />
           {ends.map((end, i) => (

@@ -1,7 +1,7 @@
 import { signal } from '@preact/signals';
 import type { JobForm } from '../../../core/job/index.ts';
 import { problem, ProblemError, type Problem } from '../../../core/problem.ts';
-import { sayLength } from '../../../core/units/index.ts';
+import { sayLength } from '../../ui/units.ts';
 import type { Bench } from '../../store/bench.ts';
 import { fileStem } from '../../store/file-names.ts';
 import { step, words } from '../../words/index.ts';

@@ -1,5 +1,5 @@
 import { currentSchemaVersion } from '../../../core/job/limits.ts';
-import type { LengthUnits } from '../../../core/units/index.ts';
+import type { LengthUnits } from '../../ui/units.ts';
 import { words } from '../../words/index.ts';
 
 export interface NewJobWishes {

@@ -1,7 +1,7 @@
 import { repeatPlacements, type Box } from '../../../core/form/index.ts';
 import type { Job, JobPart } from '../../../core/job/index.ts';
 import type { PlannedForm } from '../../../core/plan.ts';
-import { sayLength, sayNumber, type LengthUnits } from '../../../core/units/index.ts';
+import { sayLength, sayNumber, type LengthUnits } from '../../ui/units.ts';
 import type { Bench } from '../../store/bench.ts';
 import { arrowStep } from '../../ui/drag.ts';
 import { step, words } from '../../words/index.ts';

@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import type { Reading } from '../../../core/ink/index.ts';
-import { sayNumber } from '../../../core/units/index.ts';
+import { sayNumber } from '../../ui/units.ts';
 import { PaperSwitch } from '../../ui/PaperSwitch.tsx';
 import { ProblemList } from '../../ui/ProblemList.tsx';
 import { Why } from '../../ui/Why.tsx';

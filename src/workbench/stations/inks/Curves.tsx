@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import type { InkSheet } from '../../../core/plan/asks/index.ts';
-import { sayNumber } from '../../../core/units/index.ts';
+import { sayNumber } from '../../ui/units.ts';
 import { Why } from '../../ui/Why.tsx';
 import { words } from '../../words/index.ts';
 

@@ -1,5 +1,5 @@
 import { useSignal } from '@preact/signals';
-import { sayNumber } from '../../../core/units/index.ts';
+import { sayNumber } from '../../ui/units.ts';
 import { Films } from '../../ui/Films.tsx';
 import { PaperSwitch } from '../../ui/PaperSwitch.tsx';
 import { Why } from '../../ui/Why.tsx';

@@ -1,5 +1,5 @@
 import { useSignal } from '@preact/signals';
-import { sayNumber, sayShare } from '../../../core/units/index.ts';
+import { sayNumber, sayShare } from '../../ui/units.ts';
 import { CountField } from '../../ui/CountField.tsx';
 import { ProblemList } from '../../ui/ProblemList.tsx';
 import { Why } from '../../ui/Why.tsx';

@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import type { Reading } from '../../../core/ink/index.ts';
-import { sayNumber } from '../../../core/units/index.ts';
+import { sayNumber } from '../../ui/units.ts';
 import type { Bench } from '../../store/bench.ts';
 import { words } from '../../words/index.ts';
 import type { ReadPatches } from '../../worker/ink-questions.ts';

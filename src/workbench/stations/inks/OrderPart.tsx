@@ -2,7 +2,7 @@ import { useSignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import type { OrderWishes } from '../../../core/ink/index.ts';
 import type { OrdersAnswer } from '../../../core/plan/asks/index.ts';
-import { sayNumber } from '../../../core/units/index.ts';
+import { sayNumber } from '../../ui/units.ts';
 import { PaperSwitch } from '../../ui/PaperSwitch.tsx';
 import { Why } from '../../ui/Why.tsx';
 import { sayDelta } from '../../ui/format.ts';

@@ -1,5 +1,5 @@
 import type { JobPotLog } from '../../../core/job/index.ts';
-import { sayNumber } from '../../../core/units/index.ts';
+import { sayNumber } from '../../ui/units.ts';
 import { ProblemList } from '../../ui/ProblemList.tsx';
 import { sayDelta } from '../../ui/format.ts';
 import { words } from '../../words/index.ts';

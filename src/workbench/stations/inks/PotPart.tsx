@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import type { JobPotLog } from '../../../core/job/index.ts';
 import type { Reading } from '../../../core/ink/index.ts';
-import { sayNumber } from '../../../core/units/index.ts';
+import { sayNumber } from '../../ui/units.ts';
 import { CountField } from '../../ui/CountField.tsx';
 import { Why } from '../../ui/Why.tsx';
 import { words } from '../../words/index.ts';

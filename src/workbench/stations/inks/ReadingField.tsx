@@ -1,7 +1,7 @@
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import type { Reading } from '../../../core/ink/index.ts';
 import { ProblemError } from '../../../core/problem.ts';
-import { sayNumber } from '../../../core/units/index.ts';
+import { sayNumber } from '../../ui/units.ts';
 import type { Bench } from '../../store/bench.ts';
 import { sayDelta } from '../../ui/format.ts';
 import { words } from '../../words/index.ts';
@@ -20,8 +20,12 @@ export function ReadingField({ bench, label, reading, onSet }: Props) {
   const [typed, setTyped] = useState<string | null>(null);
   const [wrong, setWrong] = useState<string | null>(null);
   const shown = reading && showReading(reading);
+  /** Enter takes a reading, and so does leaving the field: what was sent is not sent twice. */
+  const sent = useRef<string | null>(null);
   const commit = async (): Promise<void> => {
     if (typed === null || typed.trim() === '') return setTyped(null);
+    if (sent.current === typed) return;
+    sent.current = typed;
     try {
       const read = await bench.ask('readings', { text: typed, place: label });
       setTyped(null);
@@ -37,7 +41,7 @@ export function ReadingField({ bench, label, reading, onSet }: Props) {
       <span class={shown ? 'reading-swatch' : 'reading-swatch reading-none'} style={shown ? { background: shown.srgb } : {}} />
       <label><span class="length-label">{label}</span>
         <input class="text" inputMode="text" placeholder={w.typeHint} aria-invalid={wrong !== null} value={typed ?? (shown ? shown.lab.map((v) => sayNumber(v, 1, true)).join('  ') : '')}
-          onInput={(e) => setTyped(e.currentTarget.value)} onBlur={() => void commit()}
+          onInput={(e) => { sent.current = null; setTyped(e.currentTarget.value); }} onBlur={() => void commit()}
           onKeyDown={(e) => {
             if (e.key === 'Enter') void commit();
             if (e.key === 'Escape') { setTyped(null); setWrong(null); }

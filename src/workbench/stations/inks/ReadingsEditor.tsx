@@ -2,7 +2,7 @@ import { useSignal } from '@preact/signals';
 import type { JobInk } from '../../../core/job/index.ts';
 import { ProblemList } from '../../ui/ProblemList.tsx';
 import { TextField } from '../../ui/TextField.tsx';
-import { sayNumber } from '../../../core/units/index.ts';
+import { sayNumber } from '../../ui/units.ts';
 import { CountField } from '../../ui/CountField.tsx';
 import { words } from '../../words/index.ts';
 import type { ReadPatches } from '../../worker/ink-questions.ts';

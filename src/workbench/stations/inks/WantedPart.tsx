@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import type { Lab } from '../../../core/colour/index.ts';
-import { sayNumber } from '../../../core/units/index.ts';
+import { sayNumber } from '../../ui/units.ts';
 import { CountField } from '../../ui/CountField.tsx';
 import { PaperSwitch } from '../../ui/PaperSwitch.tsx';
 import { ProblemList } from '../../ui/ProblemList.tsx';

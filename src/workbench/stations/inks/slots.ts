@@ -1,6 +1,6 @@
 import type { Reading } from '../../../core/ink/index.ts';
 import type { JobInk, JobReading } from '../../../core/job/index.ts';
-import { sayNumber } from '../../../core/units/index.ts';
+import { sayNumber } from '../../ui/units.ts';
 import { words } from '../../words/index.ts';
 
 /** A place for one reading of an ink. */

@@ -1,5 +1,5 @@
 import type { ReadonlySignal } from '@preact/signals';
-import { sayArea } from '../../../core/units/index.ts';
+import { sayArea } from '../../ui/units.ts';
 import { Films } from '../../ui/Films.tsx';
 import { sayDelta, sayLab, sayPercent } from '../../ui/format.ts';
 import { words } from '../../words/index.ts';

@@ -1,5 +1,5 @@
 import { useId, useState } from 'preact/hooks';
-import { readNumber, sayNumber } from '../../../core/units/index.ts';
+import { readNumber, sayNumber } from '../../ui/units.ts';
 
 interface Props {
   readonly label: string;

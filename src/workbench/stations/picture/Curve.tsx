@@ -1,5 +1,5 @@
 import type { Job, JobPicture } from '../../../core/job/index.ts';
-import { sayNumber } from '../../../core/units/index.ts';
+import { sayNumber } from '../../ui/units.ts';
 import type { Bench } from '../../store/bench.ts';
 import { sayDelta } from '../../ui/format.ts';
 import { Why } from '../../ui/Why.tsx';

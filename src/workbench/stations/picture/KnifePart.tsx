@@ -1,5 +1,5 @@
 import { defaultMaterials } from '../../../core/stencil/index.ts';
-import { sayLength, sayNumber } from '../../../core/units/index.ts';
+import { sayLength, sayNumber } from '../../ui/units.ts';
 import { LengthBox } from '../../ui/LengthBox.tsx';
 import { Why } from '../../ui/Why.tsx';
 import { words } from '../../words/index.ts';

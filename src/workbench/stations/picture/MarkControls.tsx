@@ -1,5 +1,5 @@
 import { useSignal } from '@preact/signals';
-import { sayLength } from '../../../core/units/index.ts';
+import { sayLength } from '../../ui/units.ts';
 import { LengthBox } from '../../ui/LengthBox.tsx';
 import { Slider } from '../../ui/Slider.tsx';
 import { Why } from '../../ui/Why.tsx';

@@ -1,4 +1,4 @@
-import { saySize, sayLength, sayNumber } from '../../../core/units/index.ts';
+import { saySize, sayLength, sayNumber } from '../../ui/units.ts';
 import { CountField } from '../../ui/CountField.tsx';
 import { ProblemList } from '../../ui/ProblemList.tsx';
 import { Why } from '../../ui/Why.tsx';

@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import type { JobPicture } from '../../../core/job/index.ts';
-import { sayLength } from '../../../core/units/index.ts';
+import { sayLength } from '../../ui/units.ts';
 import type { Bench } from '../../store/bench.ts';
 import { Parts } from '../../ui/Parts.tsx';
 import { sayDelta } from '../../ui/format.ts';

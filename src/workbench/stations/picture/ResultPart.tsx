@@ -1,4 +1,4 @@
-import { saySize, sayLength } from '../../../core/units/index.ts';
+import { saySize, sayLength } from '../../ui/units.ts';
 import { sayDelta, sayPercent } from '../../ui/format.ts';
 import { ProblemList } from '../../ui/ProblemList.tsx';
 import { Why } from '../../ui/Why.tsx';

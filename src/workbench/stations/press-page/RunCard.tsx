@@ -1,5 +1,5 @@
 import type { PlannedLayer } from '../../../core/plan.ts';
-import { sayLength, sayMass } from '../../../core/units/index.ts';
+import { sayLength, sayMass } from '../../ui/units.ts';
 import type { Bench } from '../../store/bench.ts';
 import { Pot } from '../../ui/Pot.tsx';
 import { ProofCanvas } from '../../ui/ProofCanvas.tsx';

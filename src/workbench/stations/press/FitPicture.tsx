@@ -1,6 +1,6 @@
 import type { JobScreen } from '../../../core/job/index.ts';
 import type { ScreenFit } from '../../../core/press/index.ts';
-import { sayLength, saySize } from '../../../core/units/index.ts';
+import { sayLength, saySize } from '../../ui/units.ts';
 import type { Bench } from '../../store/bench.ts';
 import { ProofCanvas } from '../../ui/ProofCanvas.tsx';
 import type { ShownPlan } from '../../worker/protocol.ts';

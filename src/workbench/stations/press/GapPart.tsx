@@ -1,4 +1,4 @@
-import { sayLength } from '../../../core/units/index.ts';
+import { sayLength, sayNumber } from '../../ui/units.ts';
 import { CountField } from '../../ui/CountField.tsx';
 import { LengthBox } from '../../ui/LengthBox.tsx';
 import { inUnits } from '../../ui/in-units.ts';
@@ -43,7 +43,7 @@ export function GapPart({ bench, plan }: PartProps) {
         )}
         {offContact && (
           <dl class="facts">
-            <dt>{w.growth}<Why of={w.growth}>{w.growthWhy(`${(offContact.mostStrain * 100).toFixed(2)} %`)}</Why></dt>
+            <dt>{w.growth}<Why of={w.growth}>{w.growthWhy(`${sayNumber(offContact.mostStrain * 100, 2, true)} %`)}</Why></dt>
             <dd>{w.growthAlong(sayFine(offContact.alongMm, units))}<small>{w.growthAcross(sayFine(Math.max(...offContact.acrossMm), units))}</small></dd>
           </dl>
         )}

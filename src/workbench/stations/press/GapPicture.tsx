@@ -1,5 +1,5 @@
 import type { JobScreen } from '../../../core/job/index.ts';
-import { sayLength } from '../../../core/units/index.ts';
+import { sayLength } from '../../ui/units.ts';
 import type { ShownPlan } from '../../worker/protocol.ts';
 import { words } from '../../words/index.ts';
 

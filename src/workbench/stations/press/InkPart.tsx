@@ -1,4 +1,4 @@
-import { sayFilm, sayMass, sayShare } from '../../../core/units/index.ts';
+import { sayFilm, sayMass, sayShare } from '../../ui/units.ts';
 import { Pot } from '../../ui/Pot.tsx';
 import { Why } from '../../ui/Why.tsx';
 import { words } from '../../words/index.ts';

@@ -1,9 +1,9 @@
 import type { JobScreen } from '../../../core/job/index.ts';
 import type { MeshAdvice, MeshSource } from '../../../core/press/index.ts';
-import { sayFilm } from '../../../core/units/index.ts';
+import { sayFilm } from '../../ui/units.ts';
 import { CountField } from '../../ui/CountField.tsx';
 import { Why } from '../../ui/Why.tsx';
-import { words } from '../../words/index.ts';
+import { inLanguage, words } from '../../words/index.ts';
 import { setScreen } from './edits.ts';
 import type { PartProps } from './part.ts';
 import { Weave } from './Weave.tsx';
@@ -22,7 +22,7 @@ export function MeshChoice({ bench, plan, screen }: PartProps & { readonly scree
   return (
     <section class="mesh-choice" aria-label={w.mesh}>
       <div class="mesh-head">
-        <h2>{w.mesh}: {w.meshPer(String(mesh.perCm), mesh.perInch.toFixed(0))}</h2>
+        <h2>{w.mesh}: {w.meshPer(inLanguage(String(mesh.perCm)), mesh.perInch.toFixed(0))}</h2>
         <p><b>{w.film}: {film(deposit.wetMicrons)}</b> {w.between(film(deposit.wetRange[0]), film(deposit.wetRange[1]))}</p>
         <Why of={w.film}>{w.meshWhy(percent, w.between(film(deposit.wetRange[0]), film(deposit.wetRange[1])))}</Why>
       </div>
@@ -31,10 +31,10 @@ export function MeshChoice({ bench, plan, screen }: PartProps & { readonly scree
         {meshes.map((row) => (
           <label key={row.mesh.id} class="mesh" title={row.reasons.map(w.meshAgainst).join(' ')}>
             <input type="radio" name="mesh" checked={chosen(row)}
-              aria-label={[w.meshSpoken(String(row.mesh.perCm), String(row.mesh.perInch), film(row.mesh.threadMicrons), film(row.wetMicrons)), ...row.reasons.map(w.meshAgainst)].join('. ')}
+              aria-label={[w.meshSpoken(inLanguage(String(row.mesh.perCm)), inLanguage(String(row.mesh.perInch)), film(row.mesh.threadMicrons), film(row.wetMicrons)), ...row.reasons.map(w.meshAgainst)].join('. ')}
               onChange={() => setScreen(bench, 'mesh', { mesh: { perCm: row.mesh.perCm, threadMicrons: row.mesh.threadMicrons } })} />
             <Weave perCm={row.mesh.perCm} threadMicrons={row.mesh.threadMicrons} />
-            <b>{units === 'mm' ? w.perCm(String(row.mesh.perCm)) : w.perInch(String(row.mesh.perInch))}</b>
+            <b>{units === 'mm' ? w.perCm(inLanguage(String(row.mesh.perCm))) : w.perInch(inLanguage(String(row.mesh.perInch)))}</b>
             <span>{w.thread(film(row.mesh.threadMicrons))}</span>
             <span>{w.wet(film(row.wetMicrons))}</span>
             <span class="film-bar" style={{ height: `${row.wetMicrons / 4}px` }} />

@@ -1,5 +1,5 @@
 import type { JobPaper } from '../../../core/job/index.ts';
-import { sayLength } from '../../../core/units/index.ts';
+import { sayLength } from '../../ui/units.ts';
 import { CountField } from '../../ui/CountField.tsx';
 import { LengthBox } from '../../ui/LengthBox.tsx';
 import { ProofCanvas } from '../../ui/ProofCanvas.tsx';

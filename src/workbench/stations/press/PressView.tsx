@@ -1,5 +1,5 @@
 import { useSignal } from '@preact/signals';
-import { sayFilm, sayLength, sayMass } from '../../../core/units/index.ts';
+import { sayFilm, sayLength, sayMass } from '../../ui/units.ts';
 import { Parts } from '../../ui/Parts.tsx';
 import { words } from '../../words/index.ts';
 import type { StationProps } from '../station.ts';

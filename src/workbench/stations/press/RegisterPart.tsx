@@ -1,5 +1,5 @@
 import { registerMethods, type RegisterMethod } from '../../../core/press/index.ts';
-import { sayLength } from '../../../core/units/index.ts';
+import { sayLength } from '../../ui/units.ts';
 import { CountField } from '../../ui/CountField.tsx';
 import { LengthBox } from '../../ui/LengthBox.tsx';
 import { inUnits } from '../../ui/in-units.ts';

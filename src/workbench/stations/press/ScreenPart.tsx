@@ -1,5 +1,5 @@
 import type { JobScreen } from '../../../core/job/index.ts';
-import { sayLength } from '../../../core/units/index.ts';
+import { sayLength } from '../../ui/units.ts';
 import { LengthBox } from '../../ui/LengthBox.tsx';
 import { inUnits } from '../../ui/in-units.ts';
 import { Why } from '../../ui/Why.tsx';

@@ -1,5 +1,5 @@
-import { sayLength } from '../../../core/units/index.ts';
-import { words } from '../../words/index.ts';
+import { sayLength } from '../../ui/units.ts';
+import { inLanguage, words } from '../../words/index.ts';
 import type { Station } from '../station.ts';
 import { PressView } from './PressView.tsx';
 
@@ -14,7 +14,7 @@ export const pressStation: Station = {
     const { press } = plan;
     const { mesh } = press.deposit;
     return {
-      knows: w.knows(units === 'mm' ? w.perCm(String(mesh.perCm)) : w.perInch(mesh.perInch.toFixed(0)), sayLength(press.gapMm, units)),
+      knows: w.knows(units === 'mm' ? w.perCm(inLanguage(String(mesh.perCm))) : w.perInch(mesh.perInch.toFixed(0)), sayLength(press.gapMm, units)),
       needs: !press.screenKnown ? w.needsScreen : press.fit?.verdict === 'no' ? w.needsFit : null,
     };
   },

@@ -1,4 +1,4 @@
-import { sayLength, type LengthUnits } from '../../../core/units/index.ts';
+import { sayLength, type LengthUnits } from '../../ui/units.ts';
 import { words } from '../../words/index.ts';
 
 /** `45 min`, `7 h 20 min`. */

@@ -1,4 +1,4 @@
-import { sayLength } from '../../../core/units/index.ts';
+import { sayLength } from '../../ui/units.ts';
 import type { JobLayer } from '../../../core/job/index.ts';
 import { withLayer } from '../../store/edits.ts';
 import { sayDelta } from '../../ui/format.ts';

@@ -1,4 +1,4 @@
-import { sayLength } from '../../../core/units/index.ts';
+import { sayLength } from '../../ui/units.ts';
 import { words } from '../../words/index.ts';
 import type { PartProps } from './parts.ts';
 import { lookAt, shownPxPerMm, zoom } from './state.ts';
@@ -13,7 +13,7 @@ export function Certificate({ bench, planned }: PartProps) {
   return (
     <section class="beside" aria-labelledby="certificate">
       <h2 id="certificate">{w.certificate}</h2>
-      <p class={`verdict${holds ? '' : ' verdict-not'}`}>{holds ? (loosePieces.length > 0 ? w.holdsWithLoose(loosePieces.length) : w.holds) : w.holdsNot(faults.length)}</p>
+      <p class={`outcome${holds ? '' : ' outcome-not'}`}>{holds ? (loosePieces.length > 0 ? w.holdsWithLoose(loosePieces.length) : w.holds) : w.holdsNot(faults.length)}</p>
       {holds && <p>{w.necks(sayLength(certificate.leastNeckMm, units))} {w.openings(sayLength(certificate.leastOpeningMm, units))}</p>}
       {faults.length > 0 && (
         <ul class="faults">

@@ -25,9 +25,9 @@ export function CutPair({ bench, planned }: PartProps) {
   return (
     <section class="beside" aria-labelledby="pair">
       <h2 id="pair">{w.pair}</h2>
-      <p class="verdict">{w.times(cut.timesToCut)}</p>
+      <p class="outcome">{w.times(cut.timesToCut)}</p>
       <p>{w.pairText(cut.name)} {cut.why}</p>
-      <div class="pair">{half('window')}{half('piece')}</div>
+      <div class="cut-pair">{half('window')}{half('piece')}</div>
     </section>
   );
 }

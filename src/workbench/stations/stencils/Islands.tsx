@@ -1,5 +1,5 @@
 import type { JobLayer } from '../../../core/job/index.ts';
-import { sayArea } from '../../../core/units/index.ts';
+import { sayArea } from '../../ui/units.ts';
 import { withLayer } from '../../store/edits.ts';
 import { sayDelta } from '../../ui/format.ts';
 import { step, words } from '../../words/index.ts';
@@ -20,7 +20,7 @@ export function Islands({ bench, layer, planned }: PartProps) {
   return (
     <section class="beside" aria-labelledby="islands">
       <h2 id="islands">{w.islands}</h2>
-      {islands.length === 0 ? <p>{w.islandsNone}</p> : <p>{w.islandsFound(islands.length, sayArea(Math.min(...islands.map((i) => i.areaMm2)), units))}. {cost !== null && (now === 'drop' ? w.dropped(sayDelta(cost)) : w.dropCost(sayDelta(cost)))}</p>}
+      {islands.length === 0 ? <p>{w.islandsNone}</p> : <p>{w.islandsFound(islands.length, sayArea(Math.min(...islands.map((i) => i.areaMm2)), units))}. {cost !== null && (now === 'drop' ? w.dropped(sayDelta(cost)) : w.dropCost(sayDelta(cost), islands.length))}</p>}
       <fieldset class="choices">
         <legend>{w.islandsAre}</legend>
         {kinds.map((kind) => (

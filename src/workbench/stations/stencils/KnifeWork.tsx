@@ -1,5 +1,5 @@
 import { problem, ProblemError } from '../../../core/problem.ts';
-import { sayLength } from '../../../core/units/index.ts';
+import { sayLength, sayNumber } from '../../ui/units.ts';
 import { download } from '../../store/files.ts';
 import { words } from '../../words/index.ts';
 import type { PartProps } from './parts.ts';
@@ -9,7 +9,7 @@ export function KnifeWork({ bench, layer, planned }: PartProps) {
   const w = words().stencils;
   const { units } = bench.job.value!;
   const { knife } = planned.stencil;
-  const metres = units === 'mm' ? `${knife.metres.toFixed(knife.metres < 10 ? 1 : 0)}\u00a0m` : sayLength(knife.metres * 1000, 'in', 0);
+  const metres = units === 'mm' ? `${sayNumber(knife.metres, knife.metres < 10 ? 1 : 0, true)}\u00a0m` : sayLength(knife.metres * 1000, 'in', 0);
   const save = async (format: 'svg' | 'dxf'): Promise<void> => {
     bench.refuse(null);
     try {
@@ -24,7 +24,7 @@ export function KnifeWork({ bench, layer, planned }: PartProps) {
   return (
     <section class="beside" aria-labelledby="knife">
       <h2 id="knife">{w.knife}</h2>
-      <p class="verdict">{w.difficulty[knife.difficulty]}, {w.minutes(knife.minutes)}</p>
+      <p class="outcome">{w.difficulty[knife.difficulty]}, {w.minutes(knife.minutes)}</p>
       <p>{w.metres(metres)} · {w.corners(knife.corners)} · {w.pieces(knife.pieces)}</p>
       <details class="fold"><summary>{words().sheet.why}</summary><p>{w.knifeWhy(metres)}</p></details>
       <div class="row">

@@ -1,6 +1,6 @@
 import type { JobMaterial } from '../../../core/job/index.ts';
 import { defaultMaterials } from '../../../core/stencil/materials.ts';
-import { sayLength, sayNumber } from '../../../core/units/index.ts';
+import { sayLength, sayNumber } from '../../ui/units.ts';
 import { LengthField } from '../../ui/LengthField.tsx';
 import { NumberField } from '../../ui/NumberField.tsx';
 import { step, words } from '../../words/index.ts';
