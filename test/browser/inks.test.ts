@@ -1,0 +1,263 @@
+import type { Browser, Locator, Page } from 'playwright-core';
+import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import type { Job } from '../../src/core/job/index.ts';
+import { readJobFile } from '../../src/core/job/index.ts';
+import { readShelf, usualLadder } from '../../src/core/ink/index.ts';
+import { photographOfSheet } from '../outside/drawdown-photo.ts';
+import { openBench, openBrowser, serveBench, startOver, tidePool, type BenchServer } from './bench-page.ts';
+
+let browser: Browser;
+let server: BenchServer;
+let page: Page;
+let complaints: string[];
+
+beforeAll(async () => {
+  browser = await openBrowser();
+  server = await serveBench(tidePool());
+  ({ page, complaints } = await openBench(browser, `${server.url}?job=open#laydown`));
+});
+afterAll(async () => {
+  await browser?.close();
+  await server?.close();
+});
+beforeEach(async () => {
+  await startOver(page, 'laydown');
+  await page.evaluate(() => { location.hash = 'inks'; });
+  await page.waitForSelector('.inks');
+  await part('shelf');
+});
+
+const part = (id: string): Promise<void> => page.locator(`[data-part=${id}]`).click();
+const button = (name: string | RegExp): Locator => page.getByRole('button', { name, exact: true });
+const text = async (selector = 'main'): Promise<string> => (await page.locator(selector).first().textContent()) ?? '';
+
+/** The job as it lies on the bench: saved as a file, and read. */
+async function job(): Promise<Job> {
+  const [file] = await Promise.all([page.waitForEvent('download'), button('Save').click()]);
+  const chunks: Buffer[] = [];
+  for await (const chunk of await file.createReadStream()) chunks.push(chunk as Buffer);
+  return readJobFile(new Uint8Array(Buffer.concat(chunks)), 'saved').job;
+}
+async function type(label: string, value: string): Promise<void> {
+  const field = page.getByLabel(label, { exact: true }).first();
+  await field.fill(value);
+  await field.press('Enter');
+}
+async function undo(): Promise<void> {
+  await page.keyboard.press('Control+Z');
+}
+
+describe('the ink shelf', () => {
+  test('a new ink is typed in, decimal commas and all, kept as a pot, and undone by its name', async () => {
+    await button('A new ink').click();
+    await page.getByLabel('Name', { exact: true }).fill('Brick red');
+    await page.getByLabel('Name', { exact: true }).blur();
+    await type('ink on white', '52,5 38 20,25');
+    await type('bare black', '12 0 0');
+    expect(await button('Keep these readings').isDisabled()).toBe(true);
+    await type('ink on black', '18 8 4');
+    await button('Keep these readings').click();
+    await expect.poll(() => page.locator('.ink-pot').allTextContents()).toContain('Brick redwell known');
+    const ink = (await job()).inks.find((k) => k.name === 'Brick red');
+    expect(ink).toMatchObject({ from: 'two-grounds', overWhite: { kind: 'lab', lab: [52.5, 38, 20.25] }, white: { lab: [95.6, 0.1, -1.4] } });
+    await button('Undo: a new ink, Brick red').click();
+    expect((await job()).inks.some((k) => k.name === 'Brick red')).toBe(false);
+    expect(complaints).toEqual([]);
+  });
+
+  test('a colour that can not be is refused beside its field, and changes nothing', async () => {
+    await button('Read it anew').click();
+    await type('ink on white', '152 a lot');
+    await expect.poll(() => page.locator('.reading-field [role=alert]').count()).toBe(1);
+    await button('Leave it as it was').click();
+    expect((await job()).inks).toEqual(tidePool().job.inks);
+  });
+
+  test('a table of readings is opened, and its patches are laid into a ladder', async () => {
+    await button('A new ink').click();
+    await page.getByText('A ladder of strengths').click();
+    const csv = 'name,L,a,b\npaper,95,0,1\nfull,50,-40,20\nhalf,64,-30,17\nquarter,76,-20,13\n';
+    await page.getByLabel('From a file of readings').setInputFiles({ name: 'green.csv', mimeType: 'text/csv', buffer: Buffer.from(csv) });
+    for (const [slot, patch] of [['bare paper', '0'], ['ink at 100 %', '1'], ['ink at 50 %', '2'], ['ink at 25 %', '3']]) await page.getByLabel(`Patch for ${slot}`).selectOption(patch);
+    await button('Keep these readings').click();
+    const ink = (await job()).inks.at(-1)!;
+    expect(ink.from === 'ladder' && ink.steps.map((s) => [s.share, s.over.kind === 'lab' && s.over.lab[0]])).toEqual([[1, 50], [0.5, 64], [0.25, 76]]);
+    await expect.poll(() => page.locator('.plot').count()).toBe(3);
+  });
+
+  test('a photograph of a drawdown sheet reads itself', async () => {
+    const photo = await photographOfSheet('Brick red', usualLadder, [95, 0.5, 2], (share, over) => (over === 'white' ? [95 - 43 * share ** 0.8, 38 * share ** 0.8, 20 * share ** 0.8] : [12 + 8 * share, 9 * share, 5 * share]));
+    await button('A new ink').click();
+    await page.getByLabel('A photograph of a drawdown sheet').setInputFiles({ name: 'sheet.jpg', mimeType: 'image/jpeg', buffer: Buffer.from(photo.jpeg) });
+    await expect.poll(() => text('.announcer'), { timeout: 20_000 }).toContain('The sheet was found, and 6 drawdowns read.');
+    await button('Keep these readings').click();
+    const ink = (await job()).inks.at(-1)!;
+    if (ink.from !== 'ladder' || ink.steps[0].over.kind !== 'photo') throw new Error(`read as ${ink.from}`);
+    expect(Math.hypot(...ink.steps[0].over.lab.map((v, i) => v - [52, 38, 20][i]))).toBeLessThan(6);
+    expect(ink.steps[0].over.sigma).toBeGreaterThan(4);
+  });
+
+  test('any photograph is read where the marks lie, and marks are moved by keys', async () => {
+    const photo = await photographOfSheet('Brick red', [1], [95, 0, 1], () => [52, 38, 20]);
+    await button('A new ink').click();
+    await page.getByText('One ground', { exact: true }).click();
+    await page.getByLabel('Any photograph').setInputFiles({ name: 'table.jpg', mimeType: 'image/jpeg', buffer: Buffer.from(photo.jpeg) });
+    await page.waitForFunction(() => (document.querySelector<HTMLImageElement>('.marked img')?.naturalWidth ?? 0) > 0);
+    const place = async (name: string, x: number, y: number): Promise<void> => {
+      const mark = button(name);
+      const at = await mark.evaluate((m) => [parseFloat((m as HTMLElement).style.left), parseFloat((m as HTMLElement).style.top)]);
+      await mark.focus();
+      const press = async (key: string, by: number): Promise<void> => {
+        for (let i = 0; i < Math.floor(Math.abs(by) / 5); i++) await page.keyboard.press(`Shift+${key}`);
+        for (let i = 0; i < Math.round((Math.abs(by) % 5) / 0.5); i++) await page.keyboard.press(key);
+      };
+      await press(x > at[0] ? 'ArrowRight' : 'ArrowLeft', x - at[0]);
+      await press(y > at[1] ? 'ArrowDown' : 'ArrowUp', y - at[1]);
+    };
+    // Bare paper around the strip, then the strip itself.
+    await place('Paper 1', 25, 35);
+    await place('Paper 2', 80, 30);
+    await place('Paper 3', 75, 70);
+    await place('Paper 4', 22, 70);
+    const strip = photo.sheet.strips[0];
+    await place('ink on it', ((strip.xMm + 25) * 5 + 760 - 525) / 15, ((strip.yMm + strip.heightMm / 2) * 5 + 950 - 742) / 19);
+    await button('Read the photograph').click();
+    await expect.poll(() => text('.announcer'), { timeout: 20_000 }).toContain('The photograph was read.');
+    await button('Keep these readings').click();
+    const ink = (await job()).inks.at(-1)!;
+    if (ink.from !== 'one-ground' || ink.over.kind !== 'photo') throw new Error(`read as ${ink.from}`);
+    expect(ink.over.lab[1]).toBeGreaterThan(25);
+  });
+
+  test('the studio’s shelf outlives the page, goes out as a file, and gives its inks to a job', async () => {
+    await button('Put this job’s inks on it').click();
+    await expect.poll(() => page.locator('.studio-shelf .ink-pot').count()).toBe(9);
+    await page.reload();
+    await page.waitForSelector('.studio-shelf .ink-pot');
+    const [file] = await Promise.all([page.waitForEvent('download'), button('Save the shelf as a file').click()]);
+    const chunks: Buffer[] = [];
+    for await (const chunk of await file.createReadStream()) chunks.push(chunk as Buffer);
+    const shelf = readShelf(Buffer.concat(chunks).toString('utf8'));
+    expect(shelf.inks.map((k) => k.id)).toContain('rockpool');
+    await page.locator('.ink-pot', { hasText: 'Slate' }).first().click();
+    await page.getByRole('radio').and(page.locator('.ink-pot', { hasText: 'Moss' }).locator('input')).check({ force: true });
+    await button('Take it away').click();
+    await page.locator('.ink-pot', { hasText: 'Slate' }).first().locator('input').check({ force: true });
+    await button('Take it away').click();
+    expect((await job()).inks.some((k) => k.id === 'slate')).toBe(false);
+    await button('Take Slate into this job').click();
+    expect((await job()).inks.find((k) => k.id === 'slate')).toMatchObject({ from: 'two-grounds' });
+  });
+});
+
+describe('a wanted colour', () => {
+  test('is answered with recipes; one touch prints a layer in it, and the pinned colour comes as near as promised', async () => {
+    await part('wanted');
+    const best = page.locator('.recipe-best');
+    await best.waitFor();
+    const promised = Number(/off by ([\d.]+)/.exec((await best.textContent())!)![1]);
+    await best.getByRole('button', { name: 'Use it for Urchin' }).click();
+    await expect.poll(async () => Number(/now off by ([\d.]+)/.exec(await text('.pinned'))?.[1]), { timeout: 15_000 }).toBeCloseTo(promised, 1);
+    const now = await job();
+    const ink = now.inks.find((k) => k.id === now.layers.find((l) => l.id === 'urchin')!.ink)!;
+    expect(ink).toMatchObject({ from: 'mix', name: 'Mix for Urchin' });
+    await undo();
+    expect((await job()).layers.find((l) => l.id === 'urchin')).toMatchObject({ ink: 'dusk', strength: 0.7 });
+  });
+
+  test('is taken from the proof with a press, and pinned to its overlap', async () => {
+    await part('wanted');
+    await page.locator('.wanted-part .proof-canvas').click({ position: { x: 20, y: 20 } });
+    await page.getByRole('button', { name: 'Pin it to this overlap: Sky' }).click();
+    await expect.poll(() => text('.pinned')).toContain('Sky');
+    expect((await job()).wanted.map((w) => w.layers)).toEqual([['water', 'urchin'], ['sky']]);
+    await page.getByRole('button', { name: 'Let go of the colour pinned to Sky' }).click();
+    expect((await job()).wanted).toHaveLength(1);
+  });
+
+  test('an open layer shows its whole reach, and a touch decides it', async () => {
+    await part('reach');
+    await page.waitForSelector('.reach-field i');
+    await page.getByRole('button', { name: /^Dusk violet at 35 %/ }).click();
+    await expect.poll(() => page.getByRole('button', { name: /^Dusk violet at 35 %/ }).getAttribute('aria-pressed')).toBe('true');
+    expect((await job()).layers.find((l) => l.id === 'foam')).toMatchObject({ ink: 'dusk', strength: 0.35 });
+  });
+});
+
+describe('order and mixing', () => {
+  test('every order is tried; one is taken in one touch, and an open layer keeps its place', async () => {
+    await part('order');
+    await page.locator('.ink-wish', { hasText: 'From light to dark' }).getByText('counts double').click();
+    await button('Try every order').click();
+    await expect.poll(() => text('.announcer'), { timeout: 20_000 }).toContain('120 orders tried');
+    const cards = page.locator('.order-card');
+    const other = cards.filter({ has: page.getByRole('button', { name: /^Print in order/ }) }).first();
+    const stack = await other.locator('.order-stack li').allTextContents();
+    await other.getByRole('button', { name: /^Print in order/ }).click();
+    const { layers } = await job();
+    expect(layers.map((l) => l.name)).toEqual([...stack.reverse(), 'Foam']);
+    await undo();
+    expect((await job()).layers.map((l) => l.id)).toEqual(tidePool().job.layers.map((l) => l.id));
+  });
+
+  test('a pot is weighed to what the scale shows, and the rounding’s error is told', async () => {
+    await part('mix');
+    await page.locator('[data-choice=urchin] input').check({ force: true });
+    await expect.poll(() => text('.mix-part h2')).toContain('Urchin');
+    await page.getByLabel('Grams in all').fill('20');
+    await page.getByLabel('Grams in all').press('Enter');
+    await page.getByLabel('Scale shows').selectOption('5');
+    await expect.poll(() => page.locator('.big-grams').allTextContents()).toEqual(['15\u00a0g', '5\u00a0g']);
+    expect(await text('.mix-part')).toMatch(/Rounding to the scale moves the colour by \d\.\d\d ΔE00/);
+  });
+});
+
+describe('saving a pot', () => {
+  test('a complaint is answered by pictures, the addition by grams; rounds are kept with the job and undone one by one', async () => {
+    await part('pot');
+    await page.locator('[data-choice=water] input').check({ force: true });
+    await button('Begin its log').click();
+    await page.getByText('too weak', { exact: true }).click();
+    await page.getByRole('button', { name: /clearly too weak/ }).click();
+    await expect.poll(() => text('.pot-advice')).toMatch(/Add [\d.]+ g Rockpool turquoise/);
+    const advised = Number(/Add ([\d.]+) g/.exec(await text('.pot-advice'))![1]);
+    await button('I added this: next drawdown').click();
+    await type('It reads', '69 -30 -16');
+    await expect.poll(() => page.locator('.pot-log > li').count()).toBe(3);
+    const log = (await job()).potLogs[0];
+    expect(log).toMatchObject({ layer: 'water', rounds: [{ says: 'clearly too weak', added: [] }, { reading: { lab: [69, -30, -16] } }] });
+    expect(log.rounds[1].added).toEqual([{ ink: 'rockpool', grams: expect.closeTo(advised, 1) }]);
+    await undo();
+    expect((await job()).potLogs[0].rounds).toHaveLength(1);
+  });
+});
+
+describe('learning, and matching again', () => {
+  test('readings of printed overlaps show as measured, and tell the errors before and after', async () => {
+    await part('learn');
+    for (const [overlap, lab] of [['Sky', '81 22 6'], ['Water', '74 -28 -17'], ['Sky + Urchin', '42 32 -28']]) {
+      await page.getByRole('combobox', { name: 'Overlap', exact: true }).selectOption({ label: overlap });
+      await type(`Reading: ${overlap}`, lab);
+      await expect.poll(() => page.locator('.proof-readings li', { hasText: overlap }).count()).toBeGreaterThan(0);
+    }
+    await expect.poll(() => text('.learn-part'), { timeout: 15_000 }).toMatch(/Foreseen colours were off by ([\d.]+) ΔE00; now by ([\d.]+)/);
+    const [, before, after] = /off by (\d+\.\d) ΔE00; now by (\d+\.\d)/.exec(await text('.learn-part'))!;
+    expect(Number(after)).toBeLessThan(Number(before));
+    await expect.poll(() => page.locator('.proof-readings small', { hasText: 'measured on a proof' }).count()).toBe(3);
+    expect((await job()).proofReadings).toHaveLength(3);
+    expect(complaints).toEqual([]);
+  });
+
+  test('a new lot is read, the recipe corrected, and both taken in one step', async () => {
+    await part('again');
+    await page.locator('[data-choice=water] input').check({ force: true });
+    await type('New lot of Rockpool turquoise', '66 -33 -17');
+    await expect.poll(() => text('.again-part')).toContain('corrected');
+    await button('Take the new lots and the corrected recipe').click();
+    const now = await job();
+    expect(now.layers.find((l) => l.id === 'water')!.strength).toBeGreaterThan(0.65);
+    expect(now.inks.find((k) => k.id === 'rockpool')).toMatchObject({ over: { lab: [66, -33, -17] } });
+    await undo();
+    expect(await job()).toEqual(tidePool().job);
+  });
+});
