@@ -1,3 +1,4 @@
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import { Pot } from '../../ui/Pot.tsx';
 import { words } from '../../words/index.ts';
 import { at, type InkPartProps } from './state.ts';
@@ -6,8 +7,10 @@ import { at, type InkPartProps } from './state.ts';
 export function LayerChoice({ plan, only }: Pick<InkPartProps, 'plan'> & { readonly only: readonly string[] }) {
   const layers = plan.layers.filter((l) => only.includes(l.id));
   const chosen = chosenLayer({ plan, only });
+  const row = useRef<HTMLFieldSetElement>(null);
+  useLayoutEffect(() => row.current?.querySelector('input:checked')?.parentElement?.scrollIntoView({ block: 'nearest', inline: 'nearest' }), [chosen]);
   return (
-    <fieldset class="layer-choice">
+    <fieldset class="layer-choice" ref={row}>
       <legend class="unseen">{words().inks.layer}</legend>
       {layers.map((layer) => (
         <label key={layer.id} class="layer-chip" data-choice={layer.id}>

@@ -67,7 +67,7 @@ export function OrderPart({ bench, plan, paper, job }: InkPartProps) {
                   {one.layers.toReversed().map((id) => <li key={id}><i style={{ background: layerOf(id)?.swatch?.srgb }} />{layerOf(id)?.name ?? id}</li>)}
                 </ol>
                 <p>{group.says}</p>
-                {group.count > 1 && <p class="order-alike">{w.alike(group.count - 1)}</p>}
+                {group.count > 1 && <p class="order-alike">{w.alike(group.count - 1, answer.value!.orders > answer.value!.ranked.length)}</p>}
                 <p>{one.loses.length > 0 ? w.loses(one.loses.join('; ')) : w.losesNothing}</p>
                 {!now && <button type="button" class={i === 0 ? 'button button-strong' : 'button button-box'} onClick={() => { takeOrder(bench, one.layers); bench.announce(w.orderTaken); }}>{w.takeOrder(i + 1)}</button>}
               </li>

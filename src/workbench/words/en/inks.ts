@@ -28,7 +28,7 @@ export const inks = {
   doubt: (deltaE: string) => `± ${deltaE} ΔE00`,
   alone: (name: string, paper: string) => `${name} on ${paper}, from full strength to one in sixteen`,
   share: (n: number) => n === 1 ? 'full' : `1 in ${n}`,
-  spectrum: 'Light that comes back, on this paper',
+  spectrum: 'Light that comes back',
   spectrumLabel: (name: string) => `Spectrum of ${name} on the paper, one line for each strength`,
   ks: 'What its film takes and throws back',
   ksLabel: (name: string) => `Absorption K and scattering S of ${name} along the spectrum`,
@@ -237,5 +237,5 @@ export const inks = {
   readingsSays: (n: number) => n === 0 ? 'no readings yet' : many(n, 'reading', 'readings'),
   againSays: 'with new lots',
   presentShort: 'as it is',
-  alike: (n: number) => n === 1 ? '1 more order comes out the same' : `${n} more orders come out the same`,
+  alike: (n: number, orMore: boolean) => `${orMore ? 'At least ' : ''}${n} more ${n === 1 ? 'order comes' : 'orders come'} out the same.`,
 };
