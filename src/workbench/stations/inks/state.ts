@@ -23,6 +23,12 @@ export const at = {
   layer: signal<string | null>(null),
 };
 
+/** Lays open what a layer can be, for whoever comes to the station next. */
+export function lookAtReach(layerId: string): void {
+  at.part.value = 'reach';
+  at.layer.value = layerId;
+}
+
 /** A reading with its colour, as slots and lists show it. */
 export interface ShownReading {
   readonly reading: Reading;

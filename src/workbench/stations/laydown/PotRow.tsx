@@ -2,6 +2,7 @@ import type { JobInk, JobLayer } from '../../../core/job/index.ts';
 import type { Bench } from '../../store/bench.ts';
 import { Pot } from '../../ui/Pot.tsx';
 import { words } from '../../words/index.ts';
+import { lookAtReach } from '../inks/state.ts';
 
 interface Props {
   readonly bench: Bench;
@@ -37,7 +38,7 @@ export function PotRow({ bench, layer, inks, onKeep }: Props) {
       </fieldset>
       {triedInk
         ? <button type="button" class="button button-strong pot-keep" onClick={() => onKeep(triedInk.id)}>{w.keep(triedInk.name)}</button>
-        : <span class="pot-keep">{w.openHint}</span>}
+        : <span class="pot-keep">{w.openHint} <a class="whole-reach" href="#inks" onClick={() => lookAtReach(layer.id)}>{w.wholeReach}</a></span>}
     </>
   );
 }

@@ -32,6 +32,7 @@ export const laydown: Words['laydown'] = {
   sheetAfter: (n) => `Der Bogen nach Lauf ${n}`,
   bareSheet: 'Der leere Bogen',
   pots: (name) => `Töpfe zum Probieren für ${name}`,
+  wholeReach: 'Alles ansehen, was sie werden kann',
   openHint: 'Offen: einen Topf probieren',
   trying: (ink) => `${ink} wird probiert.`,
   keep: (ink) => `${ink} behalten`,

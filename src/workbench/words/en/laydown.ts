@@ -29,6 +29,7 @@ export const laydown = {
   sheetAfter: (n: number) => `The sheet after run ${n}`,
   bareSheet: 'The bare sheet',
   pots: (name: string) => `Pots to try for ${name}`,
+  wholeReach: 'See all it can be',
   openHint: 'Open: try a pot',
   trying: (ink: string) => `Trying ${ink}.`,
   keep: (ink: string) => `Keep ${ink}`,
