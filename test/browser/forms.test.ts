@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright-core';
+import { decode } from 'fast-png';
 import { encode } from 'jpeg-js';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { violations } from './axe.ts';
@@ -58,11 +59,30 @@ describe('forms on the true-size sheet', () => {
 
   test('sheet, image and stops lie as the register plans them, and the cut in hand has its forms', async () => {
     await cut('Kelp');
-    expect(await page.locator('.stop').count()).toBe(3);
-    const [sheet, image] = await Promise.all(['.sheet-edge', '.image-edge'].map(async (s) => (await page.locator(s).first().boundingBox())!));
+    expect(await page.locator('.ground-stop').count()).toBe(3);
+    const [sheet, image] = await Promise.all(['.ground-edge', '.image-edge'].map(async (s) => (await page.locator(s).first().boundingBox())!));
     expect(sheet.width / image.width).toBeCloseTo(260 / 180, 1);
     expect(await page.locator('[data-placed]').count()).toBe(2);
     expect(complaints).toEqual([]);
+  });
+
+  test('the print lies under the forms, in its inks, and can be taken away', async () => {
+    const image = (await page.locator('.image-edge').boundingBox())!;
+    // Near the lower left corner of the image: water and nothing else.
+    const colour = async (): Promise<number[]> => {
+      const shot = decode(await page.screenshot({ clip: { x: Math.round(image.x + image.width * 0.03), y: Math.round(image.y + image.height * 0.9), width: 1, height: 1 } }));
+      return [...shot.data.slice(0, 3)];
+    };
+    await cut('Urchin');
+    await page.getByRole('checkbox', { name: 'Show the print' }).check();
+    await atRest();
+    const [r, g, b] = await colour();
+    expect(Math.max(r, g, b) - Math.min(r, g, b)).toBeGreaterThan(60);
+    await page.getByRole('checkbox', { name: 'Show the print' }).uncheck();
+    await atRest();
+    const [r2, g2, b2] = await colour();
+    expect(Math.max(r2, g2, b2) - Math.min(r2, g2, b2)).toBeLessThan(12);
+    await page.getByRole('checkbox', { name: 'Show the print' }).check();
   });
 
   test('a form follows the pointer while the Plan waits, and its cut follows when it is let go', async () => {
@@ -230,7 +250,7 @@ describe('forms on the true-size sheet', () => {
     const drop = (name: string, text: string): Promise<void> => page.evaluate(([file, content]) => {
       const data = new DataTransfer();
       data.items.add(new File([content], file, { type: 'image/svg+xml' }));
-      const sheet = document.querySelector('.sheet-edge')!.getBoundingClientRect();
+      const sheet = document.querySelector('.ground-edge')!.getBoundingClientRect();
       document.querySelector('.zoom-drawing')!.dispatchEvent(new DragEvent('drop', { dataTransfer: data, bubbles: true, cancelable: true, clientX: sheet.left + sheet.width / 2, clientY: sheet.top + sheet.height / 2 }));
     }, [name, text] as const);
     await drop('sea-star_2.svg', '<svg xmlns="http://www.w3.org/2000/svg" width="30mm" height="20mm" viewBox="0 0 30 20"><rect width="30" height="20"/></svg>');
@@ -256,8 +276,12 @@ describe('forms on the true-size sheet', () => {
     await page.getByRole('button', { name: 'True size' }).click();
     await atRest();
     expect(await scale()).toBeCloseTo(5, 2);
-    const kept = await page.evaluate(() => Object.values(localStorage));
-    expect(kept).toContain('5');
+    await page.reload();
+    await atRest();
+    await page.getByRole('button', { name: 'True size' }).click();
+    await atRest();
+    expect(await scale()).toBeCloseTo(5, 2);
+    await page.getByText('This screen is measured').waitFor();
     await page.getByRole('button', { name: 'All of it' }).click();
   });
 

@@ -27,7 +27,7 @@ export function Bridges({ bench, layer, planned }: PartProps) {
   return (
     <section class="beside" aria-labelledby="bridges">
       <h2 id="bridges">{w.bridges}</h2>
-      {bridges.length === 0 && <p>{w.bridgesCount(0)}</p>}
+      {bridges.length === 0 && <p>{planned.stencil.islands.length > 0 ? w.bridgesUnused : w.bridgesCount(0)}</p>}
       {bridges.length > 0 && (
         <>
           <ul class="bridge-list">

@@ -19,7 +19,7 @@ export function Certificate({ bench, planned }: PartProps) {
         <ul class="faults">
           {faults.slice(0, 12).map((fault, i) => (
             <li key={i}>
-              <span>{w.fault(w.faultKinds[fault.kind], fault.widthMm)}</span>
+              <span>{w.fault(w.faultKinds[fault.kind], sayLength(fault.widthMm, units, units === 'mm' ? 1 : 3))}</span>
               <button type="button" class="button button-line" onClick={() => {
                 zoom.value = Math.max(shownPxPerMm.value, 8);
                 lookAt.value = [...fault.atMm];

@@ -6,6 +6,7 @@ import { step, words } from '../../words/index.ts';
 import type { Bench } from '../../store/bench.ts';
 import { arrowStep, carry, mmAt, type Mm } from '../../ui/drag.ts';
 import { sayDelta } from '../../ui/format.ts';
+import { sayLength } from '../../ui/units.ts';
 import { Marker } from '../../ui/Marker.tsx';
 import { regionPath } from '../../ui/region-path.ts';
 import { pinOf, withForbidden, withoutPin, withPin } from './edits.ts';
@@ -44,14 +45,14 @@ let resting: ReturnType<typeof setTimeout> | undefined;
 const restMs = 300;
 
 /** Asks where a bridge at a place would lie and puts it there; says what stands in the way. */
-export async function layBridge(bench: Bench, layer: JobLayer, index: number, at: Mm, mark?: string): Promise<void> {
+export async function layBridge(bench: Bench, layer: JobLayer, index: number, at: Mm, what: 'pinBridge' | 'addBridge', mark?: string): Promise<void> {
   if (laying) return;
   laying = true;
   try {
     await bench.upToDate();
     const way = await bench.ask('bridge', { layerId: layer.id, atMm: at });
     bridgeAt.value = [(way.fromMm[0] + way.toMm[0]) / 2, (way.fromMm[1] + way.toMm[1]) / 2];
-    bench.edit(step(index >= 0 || mark !== undefined ? 'pinBridge' : 'addBridge', layer.name),
+    bench.edit(step(what, layer.name),
       (job) => withPin(job, layer.id, index, { fromMm: [...way.fromMm], toMm: [...way.toMm] }), mark === undefined ? {} : { mark });
     bench.announce(words().stencils.bridgeLaid);
   } catch (error) {
@@ -74,7 +75,7 @@ export function StencilDrawing({ bench, layer, planned, pxPerMm, still = false }
   const w = words().stencils;
   const ground = useRef<SVGGElement>(null);
   const { stencil } = planned;
-  const image = bench.job.value!.image;
+  const { image, units } = bench.job.value!;
   const { sheet } = stencil;
   const px = 1 / pxPerMm;
   const flip = fromBelow.value && !still;
@@ -88,7 +89,7 @@ export function StencilDrawing({ bench, layer, planned, pxPerMm, still = false }
   const finish = (at: Mm): void => {
     const what = placing.peek();
     placing.value = null;
-    if (what?.for === 'add') void layBridge(bench, layer, -1, at);
+    if (what?.for === 'add') void layBridge(bench, layer, -1, at, 'addBridge');
     else if (what) forbidAt(bench, layer, at, 8, -1);
   };
   return (
@@ -115,7 +116,7 @@ export function StencilDrawing({ bench, layer, planned, pxPerMm, still = false }
       })}
       {!still && stencil.certificate.faults.map((fault, i) => (
         <g key={i} class="fault" transform={`translate(${fault.atMm[0]} ${fault.atMm[1]}) scale(${px})`}>
-          <title>{w.fault(w.faultKinds[fault.kind], fault.widthMm)}</title>
+          <title>{w.fault(w.faultKinds[fault.kind], sayLength(fault.widthMm, units, units === 'mm' ? 1 : 3))}</title>
           <circle class="fault-halo" r="13" /><circle class="fault-ring" r="13" /><path class="fault-ring" d="M-5 -5L5 5M-5 5L5 -5" />
         </g>
       ))}
@@ -161,7 +162,7 @@ function BridgeShape({ bench, layer, bridge, pin, held, pxPerMm, flip, ground }:
       const carried = [cx + (fromBelow.peek() ? -move[0] : move[0]), cy + move[1]] as const;
       carriedBy.value = carried;
       clearTimeout(resting);
-      resting = setTimeout(() => void layBridge(bench, layer, pin, [at[0] + carried[0], at[1] + carried[1]], `bridge:${layer.id}`), restMs);
+      resting = setTimeout(() => void layBridge(bench, layer, pin, [at[0] + carried[0], at[1] + carried[1]], 'pinBridge', `bridge:${layer.id}`), restMs);
     } else if (e.key === 'Delete' || e.key === 'Backspace') {
       e.preventDefault();
       if (pin >= 0) bench.edit(step('removeBridge', layer.name), (job) => withoutPin(job, layer.id, pin));
@@ -179,7 +180,7 @@ function BridgeShape({ bench, layer, bridge, pin, held, pxPerMm, flip, ground }:
       },
       onEnd(_now, { moved, cancelled }) {
         const carried = carriedBy.peek();
-        if (moved && !cancelled && carried) void layBridge(bench, layer, pin, [at[0] + carried[0], at[1] + carried[1]]);
+        if (moved && !cancelled && carried) void layBridge(bench, layer, pin, [at[0] + carried[0], at[1] + carried[1]], 'pinBridge');
         else carriedBy.value = null;
       },
     });
