@@ -5,6 +5,7 @@ import type { Region } from '../../src/core/form/index.ts';
 import { seeded } from '../../src/core/random.ts';
 import { certify, defaultMaterials, makeStencil } from '../../src/core/stencil/index.ts';
 import { nearDistance } from '../../src/core/stencil/edt.ts';
+import { withinReach } from '../../src/core/stencil/discs.ts';
 import { labelParts } from '../../src/core/stencil/label.ts';
 
 const aperture = { minX: 0, minY: 0, maxX: 80, maxY: 60 };
@@ -131,6 +132,11 @@ describe('the judge against brute force', () => {
         let least = 64;
         for (let q = 0; q < mask.length; q++) if (!mask[q]) least = Math.min(least, ((p % 24) - (q % 24)) ** 2 + (Math.floor(p / 24) - Math.floor(q / 24)) ** 2);
         expect(d[p]).toBe(mask[p] ? least : 0);
+      }
+      // Discs laid along runs cover just what is that near.
+      for (const reach2 of [0, 1, 4.5, 20.25, 37]) {
+        const near = withinReach(mask, 24, 17, 0, reach2);
+        expect([...near]).toEqual([...nearDistance(mask, 24, 17, 1, 8)].map((d2) => (d2 <= reach2 ? 1 : 0)));
       }
       expect(labelParts(mask, 24, 17, 1, false).count).toBe(floodCount(mask, 24, 17));
     }), { numRuns: 40 });

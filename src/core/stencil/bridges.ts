@@ -39,13 +39,13 @@ export interface BridgeGround extends Ground {
 export function bridgeGround(mask: Uint8Array, grid: Grid, partsFound: Labels, survey: Survey, widthMm: number, cost: CostRaster | undefined, forbidden: readonly NoBridge[], acrossOpenings: boolean): BridgeGround {
   const { width, height } = grid;
   const n = width * height;
-  const terminal = survey.coreLabels.slice();
-  let terminals = survey.cores;
-  const hasCore = new Uint8Array(partsFound.count + 1);
-  for (let p = 0; p < n; p++) if (terminal[p]) hasCore[partsFound.labels[p]] = 1;
+  const cores = survey.cores();
+  const terminal = cores.labels.slice();
+  let terminals = cores.count;
   const extra = new Int32Array(partsFound.count + 1);
-  for (let part = 1; part <= partsFound.count; part++) if (!hasCore[part]) extra[part] = ++terminals;
-  if (terminals > survey.cores) {
+  for (const p of cores.firsts) extra[partsFound.labels[p]] = -1;
+  for (let part = 1; part <= partsFound.count; part++) extra[part] = extra[part] < 0 ? 0 : ++terminals;
+  if (terminals > cores.count) {
     for (let p = 0; p < n; p++) {
       const t = extra[partsFound.labels[p]];
       if (t) terminal[p] = t;

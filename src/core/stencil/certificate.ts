@@ -56,7 +56,7 @@ export function judge(grid: Grid, partsFound: Labels, paper: Survey, openings: S
   const { labels, count } = partsFound;
   const faults: Fault[] = [];
   const pieces = Math.max(0, count - looseCount);
-  if (pieces !== 1) faults.push(...apart(labels, count, labels[0], grid));
+  if (pieces !== 1) faults.push(...apart(partsFound, grid));
   for (const t of paper.thin) faults.push({ kind: t.kind, atMm: pixelMm(t.at, grid), widthMm: t.widthPx * mmPerPx });
   for (const t of openings.thin) faults.push({ kind: 'opening', atMm: pixelMm(t.at, grid), widthMm: t.widthPx * mmPerPx });
   faults.push(...split(paper, labels, count, grid));
@@ -106,33 +106,18 @@ export const surveyPaper = (mask: Uint8Array, grid: Grid, limits: Limits, spareP
 export const surveyOpenings = (mask: Uint8Array, grid: Grid, limits: Limits, sparePx: number): Survey => surveyWidths(mask, 0, grid.width, grid.height, limits.leastOpeningMm / 2 / grid.mmPerPx, sparePx, longestTaper);
 
 /** One fault for each part of paper that does not hang together with the frame. */
-function apart(labels: Int32Array, count: number, frame: number, grid: Grid): Fault[] {
-  const seen = new Uint8Array(count + 1);
-  const faults: Fault[] = [];
-  for (let p = 0; p < labels.length; p++) {
-    const label = labels[p];
-    if (label === 0 || label === frame || seen[label]) continue;
-    seen[label] = 1;
-    faults.push({ kind: 'apart', atMm: pixelMm(p, grid), widthMm: 0 });
-  }
-  return faults;
+function apart({ labels, firsts }: Labels, grid: Grid): Fault[] {
+  return firsts.filter((p) => labels[p] !== labels[0]).map((p) => ({ kind: 'apart', atMm: pixelMm(p, grid), widthMm: 0 }));
 }
 
 /** Broad parts of one piece of paper that no broad way joins, although nothing thin shows between them. */
 function split(survey: Survey, labels: Int32Array, count: number, grid: Grid): Fault[] {
   if (survey.thin.some((t) => t.kind === 'neck')) return [];
-  const coreOf = new Int32Array(count + 1);
-  const done = new Set<number>();
+  const seen = new Uint8Array(count + 1);
   const faults: Fault[] = [];
-  for (let p = 0; p < labels.length; p++) {
-    const core = survey.coreLabels[p];
-    if (core === 0) continue;
-    const part = labels[p];
-    if (coreOf[part] === 0) coreOf[part] = core;
-    else if (coreOf[part] !== core && !done.has(core)) {
-      done.add(core);
-      faults.push({ kind: 'neck', atMm: pixelMm(p, grid), widthMm: Math.sqrt(survey.distance[p]) * grid.mmPerPx });
-    }
+  for (const p of survey.cores().firsts) {
+    if (seen[labels[p]]) faults.push({ kind: 'neck', atMm: pixelMm(p, grid), widthMm: Math.sqrt(survey.distance2(p)) * grid.mmPerPx });
+    seen[labels[p]] = 1;
   }
   return faults;
 }

@@ -83,7 +83,7 @@ function settle(start: Region, sheet: Box, grid: Grid, request: StencilRequest, 
     const found = labelParts(mask, grid.width, grid.height, 1, false);
     const last = round >= mostRounds;
     const join = (survey: Survey): boolean => {
-      if (last || (survey.cores <= partsWithCore(survey, found) && found.count <= 1 + looseCount)) return false;
+      if (last || (found.count <= 1 + looseCount && nothingToJoin(survey, found))) return false;
       const ground = bridgeGround(mask, grid, found, survey, bridgeMm, request.cost, request.forbidden ?? [], request.islands !== 'loose');
       const added = findStrips(ground, bridgeMm, request.cost === undefined);
       strips.push(...added.filter((s) => s.crosses));
@@ -120,12 +120,11 @@ function settle(start: Region, sheet: Box, grid: Grid, request: StencilRequest, 
   }
 }
 
-function partsWithCore(survey: Survey, found: Labels): number {
-  if (survey.cores === 0) return 0;
-  const has = new Uint8Array(found.count + 1);
-  for (let p = 0; p < survey.coreLabels.length; p++) if (survey.coreLabels[p]) has[found.labels[p]] = 1;
-  return has.reduce((sum, v) => sum + v, 0);
-}
+/** Is every broad part of paper a piece of its own? */
+const nothingToJoin = (survey: Survey, found: Labels): boolean => {
+  const { firsts } = survey.cores();
+  return new Set(firsts.map((p) => found.labels[p])).size === firsts.length;
+};
 
 /** A strip along the middle of a thin place. */
 function along(thin: ThinPlace, grid: Grid, widthMm: number): Region {

@@ -1,5 +1,7 @@
+import { withinReach } from './discs.ts';
 import { nearDistance } from './edt.ts';
 import { labelParts } from './label.ts';
+import type { Labels } from './label.ts';
 
 /** A thin place of a raster shape, in pixels. */
 export interface ThinPlace {
@@ -12,12 +14,10 @@ export interface ThinPlace {
 }
 
 export interface Survey {
-  /** Squared distance to the nearest pixel outside the shape, up to a little over the least radius. */
-  readonly distance: Uint16Array;
-  /** 1 where a disc of the least width fits around the pixel. */
-  readonly core: Uint8Array;
-  readonly coreLabels: Int32Array;
-  readonly cores: number;
+  /** Broad parts: connected places around which a disc of the least width fits. Found when first asked for. */
+  readonly cores: () => Labels;
+  /** Squared distance of a pixel to the nearest one outside the shape, up to a little over the least radius. */
+  readonly distance2: (pixel: number) => number;
   readonly thin: readonly ThinPlace[];
 }
 
@@ -36,33 +36,35 @@ const taperShare = 0.75;
  * (joins broad parts), or a thin piece. A shape that passes is at least 2 · radiusPx wide, measured to be on the safe side.
  */
 export function surveyWidths(mask: Uint8Array, value: 0 | 1, width: number, height: number, radiusPx: number, sparePx: number, longestTaperRadii = longestPoint): Survey {
-  const n = width * height;
-  const cap = Math.min(255, Math.ceil(radiusPx) + 2);
-  const distance = nearDistance(mask, width, height, value, cap);
-  const least = (radiusPx + sparePx) ** 2;
-  const core = new Uint8Array(n);
-  // Outside the shape the distance is 0.
-  for (let p = 0; p < n; p++) if (distance[p] >= least) core[p] = 1;
-  const { labels: coreLabels, count: cores } = labelParts(core, width, height, 1, true);
-  const toCore = nearDistance(core, width, height, 0, cap);
-  const covered = (radiusPx + 1) ** 2;
+  const other = value ? 0 : 1;
+  // A disc fits where nothing outside is nearer than `least`; distances are square roots of whole numbers.
+  const tooNear = withinReach(mask, width, height, other, Math.ceil((radiusPx + sparePx) ** 2) - 1);
   // 1: left uncovered by the discs, not visited yet; 2: visited.
-  const left = new Uint8Array(n);
-  const seeds: number[] = [];
-  for (let p = 0; p < n; p++) {
-    if (toCore[p] > covered && mask[p] === value) {
-      left[p] = 1;
-      seeds.push(p);
-    }
-  }
+  const left = uncovered(mask, value, withinReach(tooNear, width, height, 0, (radiusPx + 1) ** 2));
+  // Most shapes have few thin places or none: distances are worked out only where one has to be looked at.
+  const distance = once(() => nearDistance(mask, width, height, value, Math.min(255, Math.ceil(radiusPx) + 2)));
   const thin: ThinPlace[] = [];
-  for (const seed of seeds) {
-    if (left[seed] !== 1) continue;
+  for (let seed = left.indexOf(1); seed >= 0; seed = left.indexOf(1, seed + 1)) {
     const members = flood(left, seed, width, height);
     thin.push(...judge(members, left, mask, value, distance, width, height, radiusPx, longestTaperRadii));
     for (const p of members) left[p] = 3;
   }
-  return { distance, core, coreLabels, cores, thin };
+  return { cores: once(() => labelParts(tooNear, width, height, 0, true)), distance2: (p) => distance()[p], thin };
+}
+
+/** 1 where the mask is `value` and nothing covers it; written over `covered`, four pixels at a time. */
+function uncovered(mask: Uint8Array, value: number, covered: Uint8Array): Uint8Array {
+  const n = mask.length, whole = mask.byteOffset % 4 === 0 ? n >> 2 : 0;
+  const m = new Int32Array(mask.buffer, whole ? mask.byteOffset : 0, whole), c = new Int32Array(covered.buffer, 0, whole);
+  if (value) for (let i = 0; i < whole; i++) c[i] = m[i] & ~c[i];
+  else for (let i = 0; i < whole; i++) c[i] = ~(m[i] | c[i]) & 0x01010101;
+  for (let p = 4 * whole; p < n; p++) covered[p] = mask[p] === value && covered[p] === 0 ? 1 : 0;
+  return covered;
+}
+
+function once<T>(work: () => T): () => T {
+  let done: { readonly value: T } | undefined;
+  return () => (done ??= { value: work() }).value;
 }
 
 /** All uncovered pixels joined with `seed` by sides or corners; marks them 2. */
@@ -85,20 +87,23 @@ function flood(left: Uint8Array, seed: number, width: number, height: number): n
   return members;
 }
 
-function judge(members: readonly number[], left: Uint8Array, mask: Uint8Array, value: number, distance: Uint16Array, width: number, height: number, radiusPx: number, longestTaperRadii: number): ThinPlace[] {
+function judge(members: readonly number[], left: Uint8Array, mask: Uint8Array, value: number, distances: () => Uint16Array, width: number, height: number, radiusPx: number, longestTaperRadii: number): ThinPlace[] {
   const arcs = contactArcs(members, left, mask, value, width, height);
   if (arcs.length === 0) {
     // The tip of a point may come apart into single pixels where it is finer than one: still the point.
     if (members.length <= crumbPx && nextToShape(members, mask, value, width, height)) return [];
+    const distance = distances();
     const a = farthest(members, members[0], width), b = farthest(members, a, width);
     return [place('thin-piece', widestPath(members, [a], new Set([b]), distance, width), distance)];
   }
   if (arcs.length > 1) {
+    const distance = distances();
     return arcs.slice(1).map((arc) => place('neck', widestPath(members, arcs[0], new Set(arc), distance, width), distance));
   }
   const tip = farthest(members, arcs[0][0], width);
   const reach = Math.hypot((tip % width) - (arcs[0][0] % width), Math.floor(tip / width) - Math.floor(arcs[0][0] / width));
   if (reach <= longestPoint * radiusPx) return [];
+  const distance = distances();
   const path = widestPath(members, arcs[0], new Set([tip]), distance, width);
   if (reach <= longestTaperRadii * radiusPx && tapers(path, tip, distance)) return [];
   return [place('tongue', path, distance)];

@@ -40,40 +40,41 @@ class Search {
     let most = 1;
     for (let p = 0; p < n; p++) if (ground.step[p] > most) most = ground.step[p];
     this.queue = new Buckets(most * slanted);
-    this.cost = new Int32Array(n).fill(never);
-    this.parent = new Int32Array(n).fill(-1);
     const w = ground.width;
+    this.cost = new Int32Array(n).fill(never);
+    // Nothing leads into paper already joined, nor out over the raster's edge.
+    for (let p = 0; p < n; p++) if (ground.terminal[p] !== 0) this.cost[p] = 0;
+    this.cost.fill(0, 0, w).fill(0, n - w);
+    for (let p = 0; p < n; p += w) this.cost[p] = this.cost[p + w - 1] = 0;
+    this.parent = new Int32Array(n).fill(-1);
     this.offsets = Int32Array.of(-1, 1, -w, w, -w - 1, -w + 1, w - 1, w + 1);
   }
 
   start(p: number): void {
-    this.cost[p] = 0;
     this.queue.put(p, 0);
   }
 
   /** Takes the cheapest waiting pixel; calls `meets` for each neighbour that another part owns. −1 at the end. */
   advance(meets: (p: number, q: number, cost: number) => void): number {
-    const { ground, owner, cost, parent, queue, offsets } = this;
+    const { owner, cost, parent, queue, offsets } = this;
+    const { step } = this.ground;
     let p = queue.take();
     while (p >= 0 && queue.cost > cost[p]) p = queue.take();
     if (p < 0) return -1;
-    const at = cost[p], mine = owner[p], x = p % ground.width, n = owner.length;
+    const at = cost[p], mine = owner[p];
     for (let k = 0; k < 8; k++) {
       const q = p + offsets[k];
-      if (q < 0 || q >= n) continue;
-      const qx = q % ground.width;
-      if (qx - x > 1 || x - qx > 1) continue;
-      const whose = owner[q];
-      const isTerminal = ground.terminal[q] !== 0;
-      const step = isTerminal ? 1 : ground.step[q];
-      if (step === 0) continue;
-      const reached = at + step * (k < 4 ? straight : slanted);
-      if (whose !== 0 && whose !== mine) {
+      const known = cost[q];
+      if (known <= at) {
         // Only where q's own cost and owner are final too (the later of the two sees the meeting).
-        if (isTerminal) meets(p, q, at);
-        else if (cost[q] <= at) meets(p, q, at + cost[q]);
+        const whose = owner[q];
+        if (whose !== 0 && whose !== mine) meets(p, q, at + known);
+        continue;
       }
-      if (!isTerminal && reached < cost[q]) {
+      const toll = step[q];
+      if (toll === 0) continue;
+      const reached = at + toll * (k < 4 ? straight : slanted);
+      if (reached < known) {
         cost[q] = reached;
         parent[q] = p;
         owner[q] = mine;
@@ -91,15 +92,16 @@ class Search {
   }
 }
 
-/** Pixels of terminals with a free pixel beside them. */
+/** Pixels of terminals with a free pixel beside them; those on the raster's own edge lead nowhere. */
 function rims(ground: Ground, keep: (p: number) => boolean): number[] {
-  const { terminal, width } = ground;
-  const n = terminal.length;
+  const { terminal, width, height } = ground;
   const out: number[] = [];
-  for (let p = width + 1; p < n - width - 1; p++) {
-    if (terminal[p] === 0) continue;
-    if (terminal[p - 1] && terminal[p + 1] && terminal[p - width] && terminal[p + width]) continue;
-    if (keep(p)) out.push(p);
+  for (let y = 1; y < height - 1; y++) {
+    for (let p = y * width + 1, end = (y + 1) * width - 1; p < end; p++) {
+      if (terminal[p] === 0) continue;
+      if (terminal[p - 1] && terminal[p + 1] && terminal[p - width] && terminal[p + width]) continue;
+      if (keep(p)) out.push(p);
+    }
   }
   return out;
 }
