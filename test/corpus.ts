@@ -62,12 +62,10 @@ function floodPieces(d: string): number {
     for (let p = stack.pop(); p !== undefined; p = stack.pop()) {
       const x = p % width;
       size++;
-      for (const q of [x > 0 ? p - 1 : -1, x < width - 1 ? p + 1 : -1, p - width, p + width]) {
-        if (q >= 0 && q < mask.length && mask[q] === 1) {
-          mask[q] = 2;
-          stack.push(q);
-        }
-      }
+      if (x > 0 && mask[p - 1] === 1) mask[stack[stack.push(p - 1) - 1]] = 2;
+      if (x < width - 1 && mask[p + 1] === 1) mask[stack[stack.push(p + 1) - 1]] = 2;
+      if (p >= width && mask[p - width] === 1) mask[stack[stack.push(p - width) - 1]] = 2;
+      if (p + width < mask.length && mask[p + width] === 1) mask[stack[stack.push(p + width) - 1]] = 2;
     }
     if (size >= speckPx) count++;
   }
