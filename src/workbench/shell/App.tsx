@@ -5,6 +5,7 @@ import type { Keeper } from '../store/keep.ts';
 import type { Keeping } from '../store/keeping.ts';
 import type { Offline } from '../offline/install.ts';
 import { stations } from '../stations/index.ts';
+import { CompareView } from '../compare/CompareView.tsx';
 import { ProblemList } from '../ui/ProblemList.tsx';
 import { words } from '../words/index.ts';
 import { createPrinting, openJob } from './actions.ts';
@@ -32,13 +33,17 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
   const job = bench.job.value;
   useEffect(() => { document.title = job ? `${job.title} · Laydown` : 'Laydown'; }, [job?.title]);
   useEffect(() => { drawer.value = null; }, [job === null, bench.refused.value]);
-  useEffect(() => { scrollTo(0, 0); }, [station.value]);
+  useEffect(() => {
+    scrollTo(0, 0);
+    drawer.value = null;
+  }, [station.value]);
   const current = stations.find((s) => s.id === station.value) ?? stations.find((s) => s.id === 'laydown') ?? stations[0];
+  const comparing = station.value === 'compare';
   const refused = bench.refused.value;
   return (
     <>
       <a class="skip" href="#station" onClick={(e) => { e.preventDefault(); document.getElementById('station')?.focus(); }}>{w.skip}</a>
-      <Header bench={bench} keeping={keeping} station={current.id} drawer={drawer} printing={printing} />
+      <Header bench={bench} keeping={keeping} station={comparing ? 'compare' : current.id} drawer={drawer} printing={printing} />
       <Drawer bench={bench} keeping={keeping} keeper={keeper} offline={offline} name={drawer} printing={printing} />
       {refused && (
         <section class="drawer" role="alert">
@@ -51,8 +56,8 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
       {keeping.state.value === 'full' && <p class="notice" role="alert">{w.storageFull}</p>}
       {keeping.state.value === 'denied' && <p class="notice" role="alert">{w.notKept}</p>}
       {bench.failure.value !== null && <p class="notice" role="alert">{w.wentWrong} {bench.failure.value}</p>}
-      <main id="station" tabindex={-1} aria-busy={bench.working.value} aria-label={job ? current.title() : w.noJob}>
-        {job ? <current.View bench={bench} /> : started.value ? <EmptyBench bench={bench} keeping={keeping} keeper={keeper} offline={offline} /> : <p class="opening">{w.opening}</p>}
+      <main id="station" tabindex={-1} aria-busy={bench.working.value} aria-label={!job ? w.noJob : comparing ? words().compare.title : current.title()}>
+        {job && comparing ? <CompareView bench={bench} keeping={keeping} keeper={keeper} /> : job ? <current.View bench={bench} /> : started.value ? <EmptyBench bench={bench} keeping={keeping} keeper={keeper} offline={offline} /> : <p class="opening">{w.opening}</p>}
       </main>
     </>
   );

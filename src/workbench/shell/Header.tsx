@@ -6,6 +6,7 @@ import { Announcer } from '../ui/Announcer.tsx';
 import { sayStep, step, words } from '../words/index.ts';
 import { saveNow, type Printing } from './actions.ts';
 import type { DrawerName } from './Drawer.tsx';
+import { LanguageSwitch } from './LanguageSwitch.tsx';
 
 interface Props {
   readonly bench: Bench;
@@ -40,6 +41,7 @@ export function Header({ bench, keeping, station, drawer, printing }: Props) {
           {job && <Toggle drawer={drawer} name="versions">{w.versions}</Toggle>}
           {job && <Toggle drawer={drawer} name="print" strong>{printing.share.value === null ? w.print : w.printing(Math.round(printing.share.value * 100))}</Toggle>}
         </div>
+        <LanguageSwitch />
       </div>
       {job && (
         <nav class="stations" aria-label={w.stations}>

@@ -1,14 +1,20 @@
+import { useId } from 'preact/hooks';
 import { chooseLanguage } from '../words/remember.ts';
 import { language, languages, words } from '../words/index.ts';
 
-/** Shown as soon as there is a second language; each is named in itself. */
+/** The languages in their own words, two radio buttons. In the header where there is room, else where a job is opened: one of them is in sight. */
 export function LanguageSwitch() {
+  const name = useId();
   if (languages.length < 2) return null;
   return (
-    <label>{words().shell.language}{' '}
-      <select class="choice" value={language.value} onChange={(e) => chooseLanguage(e.currentTarget.value)}>
-        {languages.map((l) => <option key={l.id} value={l.id} lang={l.id}>{l.name}</option>)}
-      </select>
-    </label>
+    <fieldset class="language-switch">
+      <legend class="unseen">{words().shell.language}</legend>
+      {languages.map((l) => (
+        <label key={l.id} lang={l.id}>
+          <input type="radio" name={name} value={l.id} checked={l.id === language.value} onChange={() => chooseLanguage(l.id)} />
+          <span>{l.name}</span>
+        </label>
+      ))}
+    </fieldset>
   );
 }

@@ -1,7 +1,13 @@
 import { useSignal } from '@preact/signals';
 import { problem } from '../../core/problem.ts';
+import { left, right } from '../compare/state.ts';
 import { language, words } from '../words/index.ts';
 import type { ShellProps } from './App.tsx';
+
+function compareWith(id: number): void {
+  left.value = { which: id, paperId: null };
+  right.value = { which: 'now', paperId: null };
+}
 
 /** Named versions of the job, kept in this browser. */
 export function Versions({ bench, keeping, keeper }: ShellProps) {
@@ -35,6 +41,7 @@ export function Versions({ bench, keeping, keeper }: ShellProps) {
           {versions.map((v) => (
             <li key={v.id}>
               <b>{v.name}</b> <span>{v.job.title}</span> <time dateTime={new Date(v.keptAt).toISOString()}>{new Date(v.keptAt).toLocaleString(navigator.language.startsWith(language.value) ? navigator.language : language.value)}</time>
+              <a class="button button-small button-link" href="#compare" onClick={() => compareWith(v.id)}>{words().compare.compareWith(v.name)}</a>
               <button type="button" class="button button-small" onClick={() => void take(v.id, v.name)}>{w.takeVersion(v.name)}</button>
             </li>
           ))}

@@ -12,6 +12,8 @@ interface Props {
   readonly runs?: number;
   /** As on this sheet of `register.draws`; `plan.codes` must be that sheet's too (`sheetCodes`). Left out: in register. */
   readonly sheet?: number;
+  /** The plan is of the other version that is compared, not of the job on the bench. */
+  readonly other?: boolean;
   /** Code of the one overlap to keep in colour. */
   readonly only?: number | null;
   readonly label: string;
@@ -20,7 +22,7 @@ interface Props {
 }
 
 /** The proof at the resolution of the screen. Fills its box, which keeps the image's proportions. */
-export function ProofCanvas({ bench, plan, paper, runs, sheet, only = null, label, onPoint }: Props) {
+export function ProofCanvas({ bench, plan, paper, runs, sheet, other = false, only = null, label, onPoint }: Props) {
   const canvas = useRef<HTMLCanvasElement>(null);
   const [[width, height], setSize] = useState<readonly [number, number]>([0, 0]);
 
@@ -54,7 +56,7 @@ export function ProofCanvas({ bench, plan, paper, runs, sheet, only = null, labe
       context.putImageData(image, 0, 0);
       return;
     }
-    return askOverPicture(bench, { paperId: paper.id, width, height, ...(runs === undefined ? {} : { runs }), ...(sheet === undefined ? {} : { sheet }) }, per > 2, (words) => {
+    return askOverPicture(bench, { paperId: paper.id, width, height, ...(runs === undefined ? {} : { runs }), ...(sheet === undefined ? {} : { sheet }), ...(other && { other }) }, per > 2, (words) => {
       const under = only === null ? null : sampleCodes(codes, width, height, 1).data;
       for (let i = 0; i < out.length; i++) out[i] = under === null || (under[i] & mask) === only ? words[i] : dimWord(words[i]);
       context.putImageData(image, 0, 0);

@@ -32,8 +32,8 @@ export interface Questions extends InkQuestions {
   /** A .laydown file, or the files of a folder → a job. */
   readonly openJob: { ask: { readonly file: Uint8Array; readonly name: string } | { readonly files: Attachments }; answer: OpenedJob };
   readonly saveJob: { ask: OpenedJob; answer: Uint8Array };
-  /** Proof over a sheet that is printed already, `width` × `height` pixels, one word each; after so many runs (all if left out), as on that sheet of `register.draws` (in register if left out). */
-  readonly proof: { ask: { readonly paperId: string; readonly width: number; readonly height: number; readonly runs?: number; readonly sheet?: number }; answer: Uint32Array };
+  /** Proof over a sheet that is printed already, `width` × `height` pixels, one word each; after so many runs (all if left out), as on that sheet of `register.draws` (in register if left out); `other`: of the version asked for last by `otherPlan`. */
+  readonly proof: { ask: { readonly paperId: string; readonly width: number; readonly height: number; readonly runs?: number; readonly sheet?: number; readonly other?: boolean }; answer: Uint32Array };
   /** Codes with every layer where it falls on one sheet of `register.draws`. */
   readonly sheetCodes: { ask: { readonly sheet: number }; answer: Codes };
   /** The printed packet of the job planned last. */
@@ -46,6 +46,8 @@ export interface Questions extends InkQuestions {
   readonly bridge: { ask: { readonly layerId: string; readonly atMm: readonly [number, number] }; answer: { readonly fromMm: readonly [number, number]; readonly toMm: readonly [number, number] } };
   /** The cut sheet of one stencil; refused when it does not hold. */
   readonly cutFile: { ask: { readonly layerId: string; readonly format: 'svg' | 'dxf' }; answer: MadeFile };
+  /** The Plan of another version, worked out beside the one on the bench. */
+  readonly otherPlan: { ask: OpenedJob; answer: ShownPlan };
   /** Keeps the Plan planned last, if it is this job's, for the next time the page opens. */
   readonly keepSight: { ask: { readonly key: string; readonly job: Job }; answer: null };
   /** A fingerprint of the Plan's codes and colours: the same job gives the same one on every machine. */

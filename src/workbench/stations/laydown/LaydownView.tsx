@@ -31,6 +31,7 @@ export function LaydownView({ bench }: StationProps) {
         )}
         <figcaption>
           <OverlapLine plan={plan} paper={paper} code={pointed} hint={w.point} />
+          <a class="button button-line button-link" href="#compare">{words().compare.open}</a>
         </figcaption>
       </figure>
       <ol class="rack" reversed aria-label={w.rack} ref={rack}>

@@ -1,4 +1,5 @@
 import type { Words } from '../index.ts';
+import { compare } from './compare.ts';
 import { edition } from './edition.ts';
 import { forms } from './forms.ts';
 import { inks } from './inks.ts';
@@ -13,4 +14,4 @@ import { stencils } from './stencils.ts';
 import { steps } from './steps.ts';
 
 /** The text catalogue in German, as a screenprint studio speaks; instructions stand in the infinitive. */
-export const de = { picture, press, pulling, edition, shell, steps, sheet, forms, stencils, laydown, overlaps, inks } satisfies Words;
+export const de = { picture, press, pulling, edition, shell, steps, sheet, forms, stencils, laydown, overlaps, inks, compare } satisfies Words;

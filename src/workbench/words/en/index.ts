@@ -1,3 +1,4 @@
+import { compare } from './compare.ts';
 import { laydown } from './laydown.ts';
 import { overlaps } from './overlaps.ts';
 import { forms } from './forms.ts';
@@ -12,4 +13,4 @@ import { stencils } from './stencils.ts';
 import { steps } from './steps.ts';
 
 /** The text catalogue in English: one file a station. It sets the keys that every other language must have. */
-export const en = { picture, press, pulling, edition, shell, steps, sheet, forms, stencils, laydown, overlaps, inks };
+export const en = { picture, press, pulling, edition, shell, steps, sheet, forms, stencils, laydown, overlaps, inks, compare };

@@ -8,6 +8,7 @@ import { openJobAnswer, saveJobAnswer } from './job.ts';
 import { packetAnswer } from './packet.ts';
 import { planAnswer, recolourAnswer } from './plan.ts';
 import { proofAnswer } from './proof.ts';
+import { otherPlanAnswer } from './other-plan.ts';
 import { keepSightAnswer } from './sight.ts';
 import { sheetCodesAnswer } from './sheet-codes.ts';
 import { traceAnswer } from './trace.ts';
@@ -17,7 +18,7 @@ export { createRoom } from './room.ts';
 
 /** Every question and who answers it. */
 export const answers: { readonly [Q in Question]: Work<Q> } = {
-  plan: planAnswer, recolour: recolourAnswer, openJob: openJobAnswer, saveJob: saveJobAnswer, proof: proofAnswer, sheetCodes: sheetCodesAnswer, packet: packetAnswer, keepSight: keepSightAnswer, digest: digestAnswer,
+  plan: planAnswer, recolour: recolourAnswer, openJob: openJobAnswer, saveJob: saveJobAnswer, proof: proofAnswer, sheetCodes: sheetCodesAnswer, packet: packetAnswer, keepSight: keepSightAnswer, otherPlan: otherPlanAnswer, digest: digestAnswer,
   drawing: drawingAnswer, trace: traceAnswer, bridge: bridgeAnswer, cutFile: cutFileAnswer,
   ...inkAnswers,
 };

@@ -1,10 +1,11 @@
 import { paintOverPicture } from '../../../core/print/index.ts';
+import { otherPlan } from './other-plan.ts';
 import type { Work } from './room.ts';
 import { codesOfSheet } from './sheet-codes.ts';
 
 /** Picks the nearest pixel of the raster for each pixel of the screen, then paints: what is shown is what is foreseen. */
-export const proofAnswer: Work<'proof'> = async ({ paperId, width, height, runs, sheet }, room) => {
-  const plan = room.last?.plan;
+export const proofAnswer: Work<'proof'> = async ({ paperId, width, height, runs, sheet, other }, room) => {
+  const plan = other ? otherPlan(room) : room.last?.plan;
   const over = plan?.papers.find((p) => p.id === paperId)?.overPicture;
   const out = new Uint32Array(width * height);
   if (plan && over) {

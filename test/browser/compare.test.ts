@@ -1,0 +1,77 @@
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { violations } from './axe.ts';
+import { openBench, openBrowser, serveBench, settled, tidePool, type BenchServer } from './bench-page.ts';
+
+let browser: Browser;
+let server: BenchServer;
+let page: Page;
+let complaints: string[];
+beforeAll(async () => {
+  browser = await openBrowser();
+  server = await serveBench(tidePool());
+  ({ page, complaints } = await openBench(browser, `${server.url}?job=open#laydown`));
+  await page.getByRole('button', { name: 'Versions' }).click();
+  await page.getByLabel('Name of this version').fill('as it was');
+  await page.getByRole('button', { name: 'Keep a version' }).click();
+  await page.locator('[data-layer=water] input[type=range]').fill('20');
+  for (let i = 0; i < 2; i++) await page.locator('[data-layer=sky] .handle').press('ArrowUp');
+  await settled(page);
+  await page.getByRole('link', { name: 'Compare with “as it was”' }).click();
+  await page.waitForSelector('[data-side=left] .proof-canvas', { timeout: 60_000 });
+});
+afterAll(async () => {
+  await browser?.close();
+  await server?.close();
+});
+
+const colourAt = (place: string, u: number, v: number): Promise<number[]> => page.evaluate(([where, x, y]) => {
+  const canvas = document.querySelector<HTMLCanvasElement>(`${where as string} .proof-canvas`)!;
+  return [...canvas.getContext('2d')!.getImageData(Math.floor((x as number) * canvas.width), Math.floor((y as number) * canvas.height), 1, 1).data.slice(0, 3)];
+}, [place, u, v] as const);
+
+describe('two versions compared', () => {
+  test('both prints in their own colours, and what was decided differently in words', async () => {
+    const differs = page.getByRole('region', { name: 'What differs, from left to right' });
+    await differs.waitFor();
+    expect(await differs.locator('li').allTextContents()).toEqual(['Sky: place 1 → 3', 'Water: strength 60\u00a0% → 20\u00a0%']);
+    expect(await colourAt('[data-side=left]', 0.1, 0.1)).toEqual(await colourAt('[data-side=right]', 0.1, 0.1));
+    const [dark, pale] = [await colourAt('[data-side=left]', 0.03, 0.97), await colourAt('[data-side=right]', 0.03, 0.97)];
+    expect(pale[0] - dark[0]).toBeGreaterThan(40);
+    // The overlap that is seen most comes first.
+    expect(await page.locator('.versus-overlaps li').first().textContent()).toMatch(/^Water ΔE00 \d+/);
+  });
+
+  test('a wipe, moved by keys, shows more of the one or the other', async () => {
+    await page.getByRole('radio', { name: 'With a wipe' }).check();
+    const wipe = page.getByRole('slider', { name: /^Wipe/ });
+    const clip = (): Promise<string> => page.locator('.versus-over').evaluate((e) => (e as HTMLElement).style.clipPath);
+    const before = await clip();
+    await wipe.focus();
+    for (let i = 0; i < 5; i++) await page.keyboard.press('ArrowRight');
+    expect(await clip()).not.toBe(before);
+    expect(await wipe.getAttribute('aria-valuetext')).toBe('55 % left');
+    const box = (await page.locator('.versus-stack').boundingBox())!;
+    await page.mouse.click(box.x + box.width * 0.2, box.y + 20);
+    expect(await wipe.getAttribute('aria-valuetext')).toBe('20 % left');
+  });
+
+  test('one version on all its papers, the printed one too, each in another colour', async () => {
+    await page.getByRole('radio', { name: 'All papers' }).check();
+    await expect.poll(() => page.locator('.versus-papers figure').count()).toBe(tidePool().job.papers.length);
+    await expect.poll(async () => new Set(await Promise.all([1, 2, 3].map(async (n) => (await colourAt(`.versus-papers figure:nth-child(${n})`, 0.1, 0.1)).join())))).toHaveProperty('size', 3);
+  });
+
+  test('axe finds nothing and nothing runs over the edge at three widths', async () => {
+    for (const way of ['Side by side', 'With a wipe', 'All papers']) {
+      await page.getByRole('radio', { name: way }).check();
+      for (const [width, height] of [[1440, 900], [820, 1180], [390, 844]]) {
+        await page.setViewportSize({ width, height });
+        await page.waitForTimeout(250);
+        expect(await violations(page), `${way} at ${width}`).toEqual([]);
+        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+      }
+    }
+    expect(complaints).toEqual([]);
+  }, 120_000);
+});

@@ -1,0 +1,164 @@
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { de } from '../../src/workbench/words/de/index.ts';
+import { en } from '../../src/workbench/words/en/index.ts';
+import { violations } from './axe.ts';
+import { openBrowser, serveBench, tidePool, type BenchServer } from './bench-page.ts';
+
+let browser: Browser;
+let server: BenchServer;
+beforeAll(async () => {
+  browser = await openBrowser();
+  server = await serveBench(tidePool());
+});
+afterAll(async () => {
+  await browser?.close();
+  await server?.close();
+});
+
+/** Every text of a catalogue; of a text with values in it, the parts between them. */
+function texts(node: unknown, whole: string[], pieces: string[]): void {
+  if (typeof node === 'string') whole.push(node);
+  else if (typeof node === 'function') for (const [, text] of node.toString().matchAll(/(?<=`|\})((?:[^`$}]|\$(?!\{))+)(?=\$\{|`)/g)) pieces.push(text.trim());
+  else if (node !== null && typeof node === 'object') for (const value of Object.values(node)) texts(value, whole, pieces);
+}
+const catalogue = (words: unknown): { whole: Set<string>; pieces: Set<string> } => {
+  const [whole, pieces]: [string[], string[]] = [[], []];
+  texts(words, whole, pieces);
+  return { whole: new Set(whole), pieces: new Set(pieces.filter((t) => /\p{L}{2,} \p{L}{2,}/u.test(t) && t.length >= 9)) };
+};
+const english = catalogue(en);
+const german = catalogue(de);
+const germanAll = [...german.whole, ...german.pieces].join('\n');
+/** Words that the two share (`Name`, `Lab`, `A4`) prove nothing. */
+const onlyEnglish = [...english.whole].filter((t) => /\p{L}{3}/u.test(t) && !german.whole.has(t));
+const onlyPieces = [...english.pieces].filter((t) => !germanAll.includes(t));
+
+/** Texts that the Plan brings, which speaks English; and what just happened, said in the language of then. */
+const ofThePlan = '.announcer, .handout-steps, .bring, .numbered, .leaf dd';
+
+/** Everything on the page that can be read or heard. */
+function readPage(page: Page): Promise<string[]> {
+  return page.evaluate((left) => {
+    const found: string[] = [];
+    const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    for (let node = walk.nextNode(); node; node = walk.nextNode()) if (!node.parentElement?.closest(`${left}, script, style`)) found.push(node.textContent?.trim() ?? '');
+    for (const element of document.body.querySelectorAll('*')) for (const name of ['aria-label', 'title', 'placeholder', 'aria-valuetext', 'alt']) found.push(element.getAttribute(name)?.trim() ?? '');
+    return found.filter((t) => t !== '');
+  }, ofThePlan);
+}
+const englishIn = (said: readonly string[]): string[] => said.filter((t) => onlyEnglish.some((e) => t === e || (e.length > 14 && t.includes(e))) || onlyPieces.some((e) => t.includes(e)));
+
+/** A station, and each of its parts laid open in turn. */
+async function everyPart(page: Page, station: string): Promise<string[]> {
+  await page.evaluate((id) => { location.hash = id; }, station);
+  await page.waitForSelector('main[aria-busy=false]');
+  await page.waitForTimeout(250);
+  const said = await readPage(page);
+  const parts = page.locator('main .part, main [data-part]');
+  for (let i = 0; i < await parts.count(); i++) {
+    await parts.nth(i).click();
+    await page.waitForTimeout(200);
+    said.push(...await readPage(page));
+  }
+  await page.evaluate(() => { for (const fold of document.querySelectorAll('details')) fold.open = true; });
+  return [...said, ...await readPage(page)];
+}
+const stations = ['forms', 'picture', 'stencils', 'inks', 'laydown', 'overlaps', 'press', 'pulling', 'edition'];
+
+async function openIn(size = { width: 1440, height: 900 }): Promise<Page> {
+  const page = await browser.newPage({ viewport: size });
+  await page.goto(`${server.url}?job=open#laydown`);
+  await page.waitForSelector('main[aria-busy=false] .proof-canvas', { timeout: 60_000 });
+  return page;
+}
+const choose = (page: Page, name: 'English' | 'Deutsch'): Promise<void> => page.locator('.language-switch:visible').getByRole('radio', { name }).check();
+
+describe('the second language', () => {
+  test('every station speaks German once it is chosen, and no English text is left', async () => {
+    const page = await openIn();
+    const inEnglish = new Map<string, number>();
+    for (const station of stations) inEnglish.set(station, englishIn(await everyPart(page, station)).length);
+    await choose(page, 'Deutsch');
+    expect(await page.evaluate(() => document.documentElement.lang)).toBe('de');
+    expect(await page.locator('.stations li').count()).toBe(stations.length);
+    for (const station of stations) {
+      expect(inEnglish.get(station), `what this check finds at ${station} in English`).toBeGreaterThan(20);
+      expect([...new Set(englishIn(await everyPart(page, station)))], station).toEqual([]);
+    }
+    for (const name of [de.shell.open, de.shell.versions, de.shell.print]) {
+      await page.getByRole('button', { name, exact: true }).first().click();
+      expect(englishIn(await readPage(page)), name).toEqual([]);
+    }
+    await page.close();
+  }, 240_000);
+
+  test('it is remembered on the machine: load again and it is still German', async () => {
+    const page = await openIn();
+    await choose(page, 'Deutsch');
+    await page.reload();
+    await page.waitForSelector('main[aria-busy=false] .proof-canvas');
+    expect(await page.evaluate(() => document.documentElement.lang)).toBe('de');
+    expect(await page.getByRole('button', { name: de.shell.save, exact: true }).count()).toBe(1);
+    await page.close();
+  }, 120_000);
+
+  test('where the browser asks for German, the empty bench speaks it unasked; a choice goes before the browser’s', async () => {
+    const context = await browser.newContext({ locale: 'de-AT' });
+    const page = await context.newPage();
+    await page.goto(server.url);
+    await page.getByText(de.shell.emptyText).waitFor();
+    expect(englishIn(await readPage(page))).toEqual([]);
+    await choose(page, 'English');
+    await page.reload();
+    await page.getByText(en.shell.emptyText).waitFor();
+    await context.close();
+  }, 120_000);
+
+  test('keys alone change it, and what is written follows at once', async () => {
+    const page = await openIn();
+    const english = page.locator('.header .language-switch').getByRole('radio', { name: 'English' });
+    await page.getByRole('button', { name: en.shell.print, exact: true }).focus();
+    await page.keyboard.press('Tab');
+    expect(await english.evaluate((e) => e === document.activeElement)).toBe(true);
+    await page.keyboard.press('ArrowRight');
+    await expect.poll(() => page.getByRole('button', { name: de.shell.print, exact: true }).count()).toBe(1);
+    await page.keyboard.press('ArrowLeft');
+    await expect.poll(() => page.getByRole('button', { name: en.shell.print, exact: true }).count()).toBe(1);
+    await page.close();
+  }, 120_000);
+
+  test('numbers stand with a decimal comma, and one with a comma or a point is understood', async () => {
+    const page = await openIn();
+    await choose(page, 'Deutsch');
+    await page.evaluate(() => { location.hash = 'press'; });
+    await page.locator('[data-part=gap]').click();
+    const gap = page.getByRole('textbox', { name: de.press.gapOwn, exact: true });
+    for (const [typed, shown] of [['4,25', '4,25'], ['3.75', '3,75']] as const) {
+      await gap.fill(typed);
+      await gap.press('Enter');
+      await expect.poll(() => gap.inputValue()).toBe(shown);
+      await expect.poll(() => page.locator('main h2').first().textContent()).toContain(de.press.gapHead(`${shown}\u00a0mm`));
+    }
+    await choose(page, 'English');
+    expect(await page.getByRole('textbox', { name: en.press.gapOwn, exact: true }).inputValue()).toBe('3.75');
+    await page.close();
+  }, 120_000);
+
+  test.each([[1440, 900], [820, 1180], [390, 844]])('at %i px the switch is in sight, nothing runs over the edge, axe finds nothing', async (width, height) => {
+    const page = await openIn({ width, height });
+    if (await page.locator('.language-switch:visible').count() === 0) await page.getByRole('button', { name: en.shell.open, exact: true }).click();
+    await choose(page, 'Deutsch');
+    expect(await page.locator('.language-switch:visible').count()).toBe(1);
+    expect(await violations(page)).toEqual([]);
+    for (const station of stations) {
+      await page.evaluate((id) => { location.hash = id; }, station);
+      await page.waitForSelector('main[aria-busy=false]');
+      await page.waitForTimeout(300);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth), station).toBeLessThanOrEqual(width);
+      // The press page on a small screen shows no header, and so no heading of the first order: in either language.
+      if (station !== 'pulling') expect(await violations(page), station).toEqual([]);
+    }
+    await page.close();
+  }, 180_000);
+});
