@@ -1,6 +1,7 @@
 import { strip } from '../form/index.ts';
 import type { Grid, Region } from '../form/index.ts';
 import { pixelMm } from './certificate.ts';
+import { halved, linePixels } from './halved.ts';
 import type { Labels } from './label.ts';
 import type { Survey } from './survey.ts';
 import type { CostRaster, NoBridge, PointMm } from './types.ts';
@@ -118,9 +119,12 @@ function forbid(step: Uint16Array, mask: Uint8Array, grid: Grid, spot: NoBridge,
   }
 }
 
-/** Strips that join everything, and more for long islands. */
+/** Strips that join everything, and more for long islands. `uniform`: a bridge costs the same everywhere. */
 export function findStrips(ground: BridgeGround, widthMm: number, uniform: boolean): Strip[] {
-  const ways = joinAll(ground);
+  const rough = uniform && ground.terminals > 1 ? halved(ground) : undefined;
+  const searched = rough?.ground ?? ground;
+  const fullPixel = (p: number): number => rough?.fullPixel(p) ?? p;
+  const ways = joinAll(searched).map((way) => rough?.fullWay(way) ?? way);
   const frame = ground.partOf[ground.terminal[0]];
   const feet = new Map<number, number[]>();
   const note = (way: Way): void => {
@@ -140,8 +144,9 @@ export function findStrips(ground: BridgeGround, widthMm: number, uniform: boole
     while ((feet.get(part) ?? []).length < wanted) {
       const standing = feet.get(part) ?? [];
       const apart = (diagonal * 0.9) / wanted;
-      const way = oneMore(ground, ground.partOf, part, (p) => standing.every((f) => pixelDistance(p, f, ground.width) >= apart));
-      if (!way) break;
+      const more = oneMore(searched, ground.partOf, part, (p) => standing.every((f) => pixelDistance(fullPixel(p), f, ground.width) >= apart));
+      if (!more) break;
+      const way = rough?.fullWay(more) ?? more;
       note(way);
       all.push(way);
     }
@@ -217,12 +222,6 @@ function nearestEnds(a: number, b: number, ground: BridgeGround): [number, numbe
     a = na;
   }
   return [a, b];
-}
-
-function linePixels(a: number, b: number, width: number): number[] {
-  const ax = a % width, ay = Math.floor(a / width), bx = b % width, by = Math.floor(b / width);
-  const steps = Math.max(Math.abs(bx - ax), Math.abs(by - ay), 1);
-  return Array.from({ length: steps + 1 }, (_, i) => Math.round(ay + ((by - ay) * i) / steps) * width + Math.round(ax + ((bx - ax) * i) / steps));
 }
 
 /** A straight bridge, broader where it leaves the paper so that it doesn't tear there. */
