@@ -3,9 +3,10 @@ import { layerOf, inkBench } from '../core/plan/asks/index.ts';
 import { fail } from '../core/problem.ts';
 import { cutFile } from '../packet/index.ts';
 import type { Command } from './command.ts';
+import { sayIslands } from './say-islands.ts';
 import { sayDiskError } from './folder.ts';
 import { jobOf, planOf, printProblems } from './load.ts';
-import { textOf } from './words.ts';
+import { plural, textOf } from './words.ts';
 
 export const cut: Command = {
   name: 'cut',
@@ -22,16 +23,16 @@ export const cut: Command = {
       console.log(JSON.stringify({
         layer: layer.id, side: layer.side, islands: stencil.islands.map(({ areaMm2, handled, costDeltaE }) => ({ areaMm2, handled, costDeltaE })),
         bridges: stencil.bridges.map(({ id, from, to, widthMm, areaMm2, costDeltaE, pinned }) => ({ id, from, to, widthMm, areaMm2, costDeltaE, pinned })),
-        loosePieces: stencil.loosePieces.map(({ number, at, areaMm2 }) => ({ number, at, areaMm2 })), certificate: stencil.certificate, knife: stencil.knife,
+        loosePieces: stencil.loosePieces.map(({ number, at, areaMm2, costDeltaE }) => ({ number, at, areaMm2, costDeltaE })), certificate: stencil.certificate, knife: stencil.knife,
       }, null, 2));
       return stencil.certificate.holds ? 0 : 1;
     }
     printProblems(stencil.problems);
     const { knife, certificate } = stencil;
     console.log(`${layer.name}: run ${layer.run}, ${layer.side}; ${certificate.holds ? `proven, no neck under ${certificate.leastNeckMm.toFixed(1)} mm` : `NOT proven: ${certificate.faults.length} faults`}`);
-    console.log(`  ${knife.metres.toFixed(2)} m, ${knife.corners} corners, ${knife.pieces} pieces, about ${Math.ceil(knife.minutes)} minutes: ${knife.difficulty}`);
+    console.log(`  ${knife.metres.toFixed(2)} m, ${plural(knife.corners, 'corner')}, ${plural(knife.pieces, 'piece')}, about ${plural(Math.ceil(knife.minutes), 'minute')}: ${knife.difficulty}`);
     for (const b of stencil.bridges) console.log(`  bridge ${b.id} at ${b.from.map((v) => v.toFixed(0)).join(', ')} mm: ${b.areaMm2.toFixed(1)} mm²${b.costDeltaE === undefined ? '' : `, seen as ΔE00 ${b.costDeltaE.toFixed(1)}`}${b.pinned ? ', pinned' : ''}`);
-    if (stencil.loosePieces.length > 0) console.log(`  ${stencil.loosePieces.length} loose pieces, numbered on the cut sheet`);
+    for (const line of sayIslands(stencil)) console.log(`  ${line}`);
     const out = textOf(call.options['out']);
     if (out === undefined) return certificate.holds ? 0 : 1;
     if (!certificate.holds) fail('not-proven', `layer “${layer.name}”`, 'The stencil would fall apart, so no cut sheet is written.', certificate.faults.slice(0, 3).map((f) => `${f.kind} ${f.widthMm.toFixed(1)} mm at ${f.atMm.map((v) => v.toFixed(0)).join(', ')} mm`).join('; '));

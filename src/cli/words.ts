@@ -48,3 +48,5 @@ export function readFileBytes(path: string): Uint8Array {
     return fail('cannot-read', path, code === 'ENOENT' ? 'There is no such file.' : `It cannot be read: ${sayDiskError(error)}`, 'Check the name and try again.');
   }
 }
+
+export const plural = (n: number, one: string): string => `${n} ${n === 1 ? one : `${one}s`}`;

@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
-import { rectangle } from '../form/index.ts';
+import { rectangle, takeAway } from '../form/index.ts';
 import { layerCodes, proofGrid } from '../print/index.ts';
-import { meanOver } from './costs.ts';
+import { defaultMaterials, makeStencil } from '../stencil/index.ts';
+import { islandNotes, meanOver, shownBy, withCosts } from './costs.ts';
 import { costTable, extraTable } from './stencils.ts';
 
 const labs = new Float64Array(256 * 3);
@@ -25,4 +26,26 @@ test('an island dropped costs what the ink adds where the drawing left it out; o
   const codes = layerCodes([{ bit: 1, prints: rectangle(0, 0, 20, 10) }], proofGrid(20, 10, 101.6));
   expect(meanOver(rectangle(2, 2, 5, 5), codes, extraTable(0, colours))).toBeLessThan(3);
   expect(meanOver(rectangle(30, 2, 5, 5), codes, extraTable(0, colours))).toBe(0);
+});
+
+test('every island and loose piece says what leaving it out costs; the check says it where islands are given up', () => {
+  // A ring of the yellow, its middle an island; the blue prints over the right half of the image.
+  const shape = takeAway(rectangle(20, 20, 60, 60), rectangle(35, 35, 30, 30));
+  const codes = layerCodes([{ bit: 0, prints: shape }, { bit: 1, prints: rectangle(50, 0, 50, 100) }], proofGrid(100, 100, 101.6));
+  const made = (islands: 'bridge' | 'loose' | 'drop') => withCosts(makeStencil({
+    shape, side: 'window', aperture: rectangle(0, 0, 100, 100), sheet: { minX: -20, minY: -20, maxX: 120, maxY: 120 }, material: defaultMaterials[1], islands,
+  }), codes, costTable(0, colours), extraTable(0, colours));
+  const loose = made('loose'), dropped = made('drop'), bridged = made('bridge');
+  const [piece] = loose.loosePieces;
+  // Half on bare paper, half under the blue.
+  const onPaper = extraTable(0, colours)[0], underBlue = extraTable(0, colours)[2];
+  expect(onPaper).toBeGreaterThan(20);
+  expect(piece.costDeltaE).toBeCloseTo((onPaper + underBlue) / 2, 1);
+  expect(dropped.islands[0]).toMatchObject({ handled: 'dropped', costDeltaE: piece.costDeltaE });
+  expect(shownBy(dropped.islands)).toMatchObject({ count: 1, areaMm2: 900 });
+  expect(islandNotes(dropped, 'layer')).toMatchObject([{ code: 'islands-dropped', severity: 'note' }]);
+  // A large island that shows is worth its bridges; under an ink that hides everything it is not.
+  expect(islandNotes(bridged, 'layer')).toEqual([]);
+  const hidden = { ...bridged, islands: bridged.islands.map((i) => ({ ...i, costDeltaE: 0 })) };
+  expect(islandNotes(hidden, 'layer')).toMatchObject([{ code: 'islands-cheaper-dropped' }]);
 });

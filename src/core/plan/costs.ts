@@ -1,5 +1,6 @@
 import { rasterize, regionBox, type Region } from '../form/index.ts';
 import type { Codes } from '../print/index.ts';
+import { problem, type Problem } from '../problem.ts';
 import type { Stencil } from '../stencil/index.ts';
 
 /**
@@ -11,7 +12,39 @@ export function withCosts(stencil: Stencil, codes: Codes, missing: Float32Array,
     ...stencil,
     bridges: stencil.bridges.map((b) => (b.costDeltaE === undefined ? { ...b, costDeltaE: meanOver(b.region, codes, missing) } : b)),
     islands: stencil.islands.map((island) => ({ ...island, costDeltaE: meanOver(island.region, codes, extra) })),
+    loosePieces: stencil.loosePieces.map((piece) => ({ ...piece, costDeltaE: meanOver(piece.region, codes, extra) })),
   };
+}
+
+/** Several places taken together. `deltaE` is the mean over their area. */
+export interface Shown {
+  readonly count: number;
+  readonly areaMm2: number;
+  readonly deltaE: number;
+}
+
+/** Places with a cost as one: how many, how large, and how much they show in the mean. */
+export function shownBy(places: readonly { readonly areaMm2: number; readonly costDeltaE?: number }[]): Shown {
+  const priced = places.filter((p) => p.costDeltaE !== undefined);
+  const areaMm2 = priced.reduce((sum, p) => sum + p.areaMm2, 0);
+  const deltaE = areaMm2 > 0 ? priced.reduce((sum, p) => sum + p.areaMm2 * (p.costDeltaE ?? 0), 0) / areaMm2 : 0;
+  return { count: priced.length, areaMm2, deltaE };
+}
+
+/** Dropped islands with what they cost; and where dropping would show less than the bridges do. */
+export function islandNotes(stencil: Stencil, place: string): Problem[] {
+  const notes: Problem[] = [];
+  const dropped = shownBy(stencil.islands.filter((i) => i.handled === 'dropped'));
+  if (dropped.count > 0) {
+    notes.push(problem('note', 'islands-dropped', place, `Islands given up: ${dropped.count}. Ink prints over ${dropped.areaMm2.toFixed(0)} mm² more than drawn, seen as ΔE00 ${dropped.deltaE.toFixed(1)}.`,
+      'Bridge them, or lay them as loose pieces, if that shows too much.'));
+  }
+  const bridged = shownBy(stencil.islands.filter((i) => i.handled === 'bridged')), bridges = shownBy(stencil.bridges);
+  if (bridged.count > 0 && bridges.count > 0 && bridged.areaMm2 * bridged.deltaE < bridges.areaMm2 * bridges.deltaE) {
+    notes.push(problem('note', 'islands-cheaper-dropped', place, `Without its islands it would show less (ΔE00 ${bridged.deltaE.toFixed(1)} over ${bridged.areaMm2.toFixed(0)} mm²) than with its bridges (ΔE00 ${bridges.deltaE.toFixed(1)} over ${bridges.areaMm2.toFixed(0)} mm²).`,
+      'Drop the islands if the drawing can do without them.'));
+  }
+  return notes;
 }
 
 /** Mean of a table by code over the pixels of a region; 0 where it covers none. */

@@ -4,7 +4,7 @@ import type { Job, JobLayer } from '../job/index.ts';
 import { layerCodes, proofGrid, type Codes } from '../print/index.ts';
 import { ProblemError, type Problem } from '../problem.ts';
 import { defaultMaterials, makeStencil, type CostRaster, type Material, type Stencil } from '../stencil/index.ts';
-import { withCosts } from './costs.ts';
+import { islandNotes, withCosts } from './costs.ts';
 import type { Memory } from './memory.ts';
 
 export interface MadeStencil {
@@ -127,8 +127,10 @@ export function makeStencils(job: Pick<Job, 'image' | 'stencilMarginMm'>, tasks:
     const chosen = layer.bridgesBy === 'least-seen' && stencil.bridges.length > 0
       ? memory.part(`stencil by cost ${layer.id}`, [...reads(task), codes, [...table]], () => stencilOf(geometry, layer, cut, material, costRaster(codes, table)))
       : plain;
-    made.set(layer.id, memory.part(`costs ${layer.id}`, [chosen, codes, [...table]], () => (
-      { ...chosen, stencil: chosen.stencil && withCosts(chosen.stencil, codes, table, extraTable(bit, colours)) })));
+    made.set(layer.id, memory.part(`costs ${layer.id}`, [chosen, layer.name, codes, [...table]], () => {
+      const priced = chosen.stencil && withCosts(chosen.stencil, codes, table, extraTable(bit, colours));
+      return { stencil: priced, problems: [...chosen.problems, ...(priced ? islandNotes(priced, `layer “${layer.name}”`) : [])] };
+    }));
   }
   return made;
 }

@@ -52,7 +52,7 @@ export interface Island {
   readonly region: Region;
   readonly areaMm2: number;
   readonly handled: 'bridged' | 'loose' | 'dropped';
-  /** Dropped with a cost raster at hand: mean ΔE over the island's area. */
+  /** What dropping it costs (has cost, if dropped): mean ΔE over its area when ink prints there. Put in by the Plan. */
   readonly costDeltaE?: number;
 }
 
@@ -77,6 +77,8 @@ export interface LoosePiece {
   /** A point well inside, for its number. */
   readonly at: PointMm;
   readonly areaMm2: number;
+  /** What leaving it out costs: mean ΔE over its area when ink prints there. Put in by the Plan. */
+  readonly costDeltaE?: number;
 }
 
 export interface Fault {
