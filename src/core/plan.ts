@@ -40,8 +40,8 @@ export interface Planner {
   plan(bundle: PlanInput): Plan;
   /**
    * While a slider moves or a run is carried to another place: the colours of the last Plan's overlaps on one paper, made anew
-   * in a few milliseconds. Stencils and bands stay as they were until the next `plan`. Null when more than ink, strength, base
-   * or order has changed, or the paper carries a print: then only `plan` will do.
+   * in a few milliseconds. Stencils and bands stay as they were until the next `plan`. Over an earlier print they
+   * are near the Plan's, else the same. Null when more than ink, strength, base or order has changed: then only `plan` will do.
    */
   recolour(job: Job, paperId: string): Recoloured | null;
 }

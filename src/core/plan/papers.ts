@@ -134,8 +134,9 @@ function applyReadings(paper: JobPaper, job: Pick<Job, 'proofReadings'>, layers:
   return measured;
 }
 
-function overPicture(ground: Uint8Array, layers: readonly PrintedLayer[], found: FoundInks, areas: Float64Array): OverPicture {
-  const cube = groundCube(layers.map((l) => l.film), found.surface, Array.from(areas.keys()).filter((row) => areas[row] > 0));
+/** @param nodes of the ground's cube; left out: as fine as a Plan's */
+export function overPicture(ground: Uint8Array, layers: readonly PrintedLayer[], found: FoundInks, areas: Float64Array, nodes?: number): OverPicture {
+  const cube = groundCube(layers.map((l) => l.film), found.surface, Array.from(areas.keys()).filter((row) => areas[row] > 0), nodes);
   const bits = layers.map((l) => l.bit);
   const rowOfCode = (runs: number): Uint8Array => Uint8Array.from({ length: 256 }, (_, code) => overlapIndex(code, bits, runs));
   return { ground, cube, rowOfCode: rowOfCode(layers.length), progressive: layers.map((_, i) => rowOfCode(i + 1)) };

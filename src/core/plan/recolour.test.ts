@@ -2,7 +2,8 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { prepareDrawings } from '../form/index.ts';
 import { readJob, type Job, type JobBundle } from '../job/index.ts';
-import { createPlanner, type Planner } from '../plan.ts';
+import { createPlanner, readyBundle, type Planner } from '../plan.ts';
+import { paintOverPicture } from '../print/index.ts';
 
 let bundle: JobBundle;
 let planner: Planner;
@@ -43,7 +44,26 @@ describe('colours while the hand moves', () => {
     });
   }
 
-  test('what needs a new stencil, or lies over an earlier print, is left to the whole Plan', () => {
+  test('over an earlier print the quick proof is the Plan’s to a few levels', async () => {
+    const printed = await readyBundle(bundle);
+    const id = bundle.job.papers.find((p) => p.printed)!.id;
+    planner.plan(printed);
+    const job = changed(moves['another strength']);
+    const quick = planner.recolour(job, id)!;
+    const whole = other.plan({ ...printed, job });
+    const [soon, then] = [quick.paper, whole.papers.find((p) => p.id === id)!].map(({ overPicture }) => {
+      const { ground, cube, rowOfCode } = overPicture!;
+      const out = new Uint32Array(whole.codes.data.length);
+      paintOverPicture(whole.codes, ground, cube, rowOfCode, out);
+      return new Uint8Array(out.buffer);
+    });
+    const off = soon.reduce((sum, level, i) => sum + Math.abs(level - then[i]), 0) / soon.length;
+    expect(off).toBeGreaterThan(0);
+    expect(off).toBeLessThan(1.5);
+    expect(soon.reduce((worst, level, i) => Math.max(worst, Math.abs(level - then[i])), 0)).toBeLessThan(26);
+  });
+
+  test('what needs a new stencil is left to the whole Plan', () => {
     planner.plan(bundle);
     expect(planner.recolour(changed((job) => ({ layers: job.layers.slice(1) })), 'smooth-white')).toBeNull();
     expect(planner.recolour(changed((job) => ({ cuts: job.cuts.map((c) => ({ ...c, parts: c.parts.map((p) => ({ ...p, xMm: p.xMm + 1 })) })) })), 'smooth-white')).toBeNull();

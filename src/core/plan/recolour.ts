@@ -1,11 +1,11 @@
-import { codeAreas, overlapIndex, paletteOf } from '../print/index.ts';
+import { codeAreas, overlapIndex, paletteOf, quickNodes } from '../print/index.ts';
 import { filmOf } from '../ink/index.ts';
 import type { Job, JobLayer } from '../job/index.ts';
 import { findInks } from './inks.ts';
 import { learnOnPaper } from './learning.ts';
 import { potOfLayer } from './let-down.ts';
 import type { Memory } from './memory.ts';
-import { codeOf, colourOf, coloursOn, layersOf, inkSwatch, type PrintedLayer } from './papers.ts';
+import { codeOf, colourOf, coloursOn, layersOf, inkSwatch, overPicture, type PrintedLayer } from './papers.ts';
 import type { Plan, PlannedLayer, PlannedOverlap, PlannedPaper } from './types.ts';
 
 /** What a change of inks, strengths or order does to the proof, before the whole Plan is made. */
@@ -20,11 +20,14 @@ function shapeOf(job: Job): string {
   return JSON.stringify({ ...job, inks: [], proofReadings: [], wanted: [], title: '', layers: layers.sort((a, b) => (a.id < b.id ? -1 : 1)) });
 }
 
-/** See `Planner.recolour`. The same functions as the Plan's own make the colours, so they are the Plan's to the last digit. */
+/**
+ * See `Planner.recolour`. The same functions as the Plan's own make the colours, so they are the Plan's to the last digit; over an
+ * earlier print they are interpolated from fewer ground colours (1 of 255 levels off on average) until the Plan is made.
+ */
 export function recolour(last: Plan, job: Job, paperId: string, memory: Memory): Recoloured | null {
   const at = job.papers.findIndex((p) => p.id === paperId);
   const before = last.papers.find((p) => p.id === paperId);
-  if (at < 0 || !before || before.overPicture || shapeOf(job) !== shapeOf(last.job)) return null;
+  if (at < 0 || !before || shapeOf(job) !== shapeOf(last.job)) return null;
   const { wetMicrons } = last.press.deposit;
   const found = memory.part('inks', [job.inks, job.papers.map((p) => [p.id, p.reading]), wetMicrons], () => findInks(job, wetMicrons), 8);
   const first = job.papers.map((p) => found.papers.get(p.id)).find((s) => s !== undefined);
@@ -47,10 +50,11 @@ export function recolour(last: Plan, job: Job, paperId: string, memory: Memory):
     const code = codeOf(row, printed);
     return { ...colourOf(colours, row), code, layers: layersOf(row, printed), areaMm2, measured: measured.has(row), band: before.overlaps.find((o) => o.code === code)?.band ?? widest };
   }).filter((o, row) => row === 0 || o.areaMm2 > 0);
+  const over = before.overPicture && overPicture(before.overPicture.ground, printed, found, areas, quickNodes);
   return {
     layers: planned.map(({ layer, known, pot }, i) => ({
       ...known, name: layer.name, run: i + 1, inkId: layer.ink, strength: layer.strength, swatch: pot && first ? inkSwatch(pot, first, found) : null,
     })),
-    paper: { ...before, overlaps, palette: paletteOf(colours.rgb, bits), progressive: printed.map((_, i) => paletteOf(colours.rgb, bits, i + 1)) },
+    paper: { ...before, overlaps, palette: paletteOf(colours.rgb, bits), progressive: printed.map((_, i) => paletteOf(colours.rgb, bits, i + 1)), overPicture: over },
   };
 }

@@ -3,7 +3,7 @@ export { codeAreas, layerCodes, proofGrid, withLayer } from './codes.ts';
 export type { CodedLayer, Codes } from './codes.ts';
 export { overlapIndex, packRgb, paint, paletteOf } from './paint.ts';
 export type { Palette } from './paint.ts';
-export { groundCube, groundUnder, paintOverPicture } from './picture.ts';
+export { groundCube, groundUnder, quickNodes, paintOverPicture } from './picture.ts';
 export type { GroundCube, RgbPicture } from './picture.ts';
 export { meetingOverlap } from './meeting.ts';
 export { shiftCodes } from './shift.ts';

@@ -15,17 +15,19 @@ export interface GroundCube {
   readonly rows: number;
 }
 
-const cubeNodes = 13;
-let nodeSpectra: readonly Spectrum[] | undefined;
+/** Nodes a side of the cube that a Plan holds, and of one made while a slider moves. */
+export const fineNodes = 13, quickNodes = 5;
+const nodeSpectra = new Map<number, readonly Spectrum[]>();
 
-function groundSpectra(): readonly Spectrum[] {
-  if (nodeSpectra) return nodeSpectra;
+function groundSpectra(nodes: number): readonly Spectrum[] {
+  const known = nodeSpectra.get(nodes);
+  if (known) return known;
   const spectra: Spectrum[] = [];
-  const step = 1 / (cubeNodes - 1);
-  for (let r = 0; r < cubeNodes; r++) for (let g = 0; g < cubeNodes; g++) for (let b = 0; b < cubeNodes; b++) {
+  const step = 1 / (nodes - 1);
+  for (let r = 0; r < nodes; r++) for (let g = 0; g < nodes; g++) for (let b = 0; b < nodes; b++) {
     spectra.push(smoothestSpectrumNear(withinPaint(xyzFromSrgb([r * step, g * step, b * step]))).spectrum);
   }
-  nodeSpectra = spectra;
+  nodeSpectra.set(nodes, spectra);
   return spectra;
 }
 
@@ -39,13 +41,14 @@ function withinPaint(xyz: readonly [number, number, number]): [number, number, n
  * The cube for overlaps of these films (first down first): index bit i = film i.
  * @param wanted rows that are needed; what lies under their topmost films (the progressive proofs) comes with them.
  *   Left out: all of them. Rows that are not needed stay black.
+ * @param nodes a side, 2 or more; colours between them are interpolated
  */
-export function groundCube(films: readonly Film[], surface: Surface, wanted?: readonly number[]): GroundCube {
+export function groundCube(films: readonly Film[], surface: Surface, wanted?: readonly number[], nodes: number = fineNodes): GroundCube {
   const rows = 1 << films.length;
-  const perRow = cubeNodes ** 3 * 3;
+  const perRow = nodes ** 3 * 3;
   const table = new Uint8Array(rows * perRow);
   const needed = neededRows(rows, wanted);
-  groundSpectra().forEach((ground, node) => {
+  groundSpectra(nodes).forEach((ground, node) => {
     const stacks: Spectrum[] = [];
     for (const row of needed) {
       const top = 31 - Math.clz32(row);
@@ -53,7 +56,7 @@ export function groundCube(films: readonly Film[], surface: Surface, wanted?: re
       table.set(srgbFromXyz(xyzFromSpectrum(measured(stacks[row], surface))).rgb, row * perRow + node * 3);
     }
   });
-  return { nodes: cubeNodes, table, rows };
+  return { nodes, table, rows };
 }
 
 /** In ascending order, so that what lies below is made first. */

@@ -14,10 +14,11 @@ export function showPaper(paper: PlannedPaper): ShownPaper {
 
 export const recolourAnswer: Work<'recolour'> = async ({ job, paperId }, room) => {
   const quick = room.planner.recolour(job, paperId);
+  room.quick = quick && quick.paper;
   return {
     answer: quick && {
       layers: quick.layers.map(({ id, name, run, inkId, strength, swatch }) => ({ id, name, run, inkId, strength, swatch })),
-      paper: { ...quick.paper, overPicture: false },
+      paper: showPaper(quick.paper),
     },
     transfer: [],
   };
@@ -30,6 +31,7 @@ export const planAnswer: Work<'plan'> = async (ask, room) => {
   const bundle = await readyBundle({ job: ask.job, attachments: room.attachments });
   const plan = room.planner.plan(bundle);
   room.last = { job: ask.job, plan };
+  room.quick = null;
   const { parcel, transfer } = room.packer.pack({ ...plan, papers: plan.papers.map(showPaper) } satisfies ShownPlan);
   return { answer: parcel, transfer };
 };

@@ -6,7 +6,8 @@ import { codesOfSheet } from './sheet-codes.ts';
 /** Picks the nearest pixel of the raster for each pixel of the screen, then paints: what is shown is what is foreseen. */
 export const proofAnswer: Work<'proof'> = async ({ paperId, width, height, runs, sheet, other }, room) => {
   const plan = other ? otherPlan(room) : room.last?.plan;
-  const over = plan?.papers.find((p) => p.id === paperId)?.overPicture;
+  const paper = !other && room.quick?.id === paperId ? room.quick : plan?.papers.find((p) => p.id === paperId);
+  const over = paper?.overPicture;
   const out = new Uint32Array(width * height);
   if (plan && over) {
     const codes = sheet === undefined ? plan.codes : codesOfSheet(plan, sheet);

@@ -4,7 +4,7 @@ import regularUrl from '../../../../assets/OpenSans-Regular.ttf?url';
 import semiboldUrl from '../../../../assets/OpenSans-Semibold.ttf?url';
 import { prepareDrawings } from '../../../core/form/index.ts';
 import type { Job } from '../../../core/job/index.ts';
-import { createPlanner, type Plan, type Planner } from '../../../core/plan.ts';
+import { createPlanner, type Plan, type PlannedPaper, type Planner } from '../../../core/plan.ts';
 import type { Task } from '../../../core/task.ts';
 import { createPacker, type Packer } from '../parcel.ts';
 import type { Answer, Ask, Attachments, Question } from '../protocol.ts';
@@ -18,6 +18,8 @@ export interface Room {
   readonly fonts: Promise<Fonts>;
   attachments: Attachments;
   last: { readonly job: Job; readonly plan: Plan } | null;
+  /** The paper in sight as it was recoloured since `last`. */
+  quick: PlannedPaper | null;
 }
 export interface Fonts {
   readonly regular: Uint8Array;
@@ -28,7 +30,7 @@ export interface Fonts {
 export type Work<Q extends Question> = (ask: Ask<Q>, room: Room, task: Task) => Promise<{ answer: Answer<Q>; transfer: Transferable[] }>;
 
 export function createRoom(): Room {
-  return { planner: createPlanner(), packer: createPacker(), ready: load(wasmUrl).then(prepareDrawings), fonts: loadFonts(), attachments: new Map(), last: null };
+  return { planner: createPlanner(), packer: createPacker(), ready: load(wasmUrl).then(prepareDrawings), fonts: loadFonts(), attachments: new Map(), last: null, quick: null };
 }
 
 async function loadFonts(): Promise<Fonts> {
