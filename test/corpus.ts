@@ -1,6 +1,6 @@
-import { boxRegion, parts, pathData, place, rasterize, readPathData, readSvg, regionBox, tidy, toTrueSize } from '../src/core/form/index.ts';
+import { boxRegion, parts, place, rasterize, readPathData, readSvg, regionBox, tidy, toTrueSize } from '../src/core/form/index.ts';
 import { ProblemError } from '../src/core/problem.ts';
-import { certifyWritten, defaultMaterials, makeStencil } from '../src/core/stencil/index.ts';
+import { defaultMaterials, makeStencil, writePaths } from '../src/core/stencil/index.ts';
 
 const aperture = { minX: 0, minY: 0, maxX: 100, maxY: 100 };
 const sheet = { minX: -20, minY: -20, maxX: 120, maxY: 120 };
@@ -25,8 +25,7 @@ export function judgeDrawing(text: string, name: string): DrawingJudged {
     for (const side of ['window', 'piece'] as const) {
       const made = makeStencil({ shape, side, aperture, sheet, material, islands: 'bridge' });
       const error = made.problems.find((p) => p.severity === 'error');
-      const d = pathData(made.cutLines);
-      const written = certifyWritten(d, made, material);
+      const { data: d, certificate: written } = writePaths(made.cutLines, made, material);
       if (error) refused = `${side}: ${error.code}`;
       else if (!written.holds) refused = `${side}: not as written (${written.faults[0].kind})`;
       if (!written.holds || error) continue;

@@ -29,7 +29,12 @@ export function fitOutline(region: Region, rules: FitRules = knifeFit): Segment[
 
 /** The `d` of an SVG path in mm, to a thousandth, curves fitted. */
 export function pathData(region: Region, rules: FitRules = knifeFit): string {
-  return fitOutline(region, rules).map((segments) => `${segments.map((s) => `${s.kind === 'move' ? 'M' : s.kind === 'line' ? 'L' : 'C'}${s.points.map(mm).join(' ')}`).join('')}Z`).join('');
+  return outlineData(fitOutline(region, rules));
+}
+
+/** The same for outlines that are there already. */
+export function outlineData(outlines: readonly (readonly Segment[])[]): string {
+  return outlines.map((segments) => `${segments.map((s) => `${s.kind === 'move' ? 'M' : s.kind === 'line' ? 'L' : 'C'}${s.points.map(mm).join(' ')}`).join('')}Z`).join('');
 }
 
 /** Fitted outlines as a region again, as a cutter would follow them: curves flattened to within `flatnessMm`. */

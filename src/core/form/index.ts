@@ -9,7 +9,7 @@ export { mapRegion, place, repeatPlacements, toTrueSize } from './place.ts';
 export type { Placement, Repeat } from './place.ts';
 export { prepareDrawings, readSvg } from './svg/read-svg.ts';
 export type { Drawing } from './svg/read-svg.ts';
-export { fitOutline, flattenOutline, knifeFit, pathData, readPathData } from './fit.ts';
+export { fitOutline, flattenOutline, knifeFit, outlineData, pathData, readPathData } from './fit.ts';
 export type { FitRules, Segment } from './fit.ts';
 export { writeDxf } from './dxf-write.ts';
 export type { DxfLayer } from './dxf-write.ts';

@@ -1,4 +1,5 @@
-import { boxRegion, readPathData, regionBox, takeAway, tidy } from '../form/index.ts';
+import { boxRegion, fitOutline, outlineData, readPathData, regionBox, takeAway, tidy } from '../form/index.ts';
+import type { FitRules, Region, Segment } from '../form/index.ts';
 import { certify } from './certificate.ts';
 import type { Material } from './materials.ts';
 import type { Certificate, Stencil } from './types.ts';
@@ -14,4 +15,32 @@ export function certifyWritten(d: string, stencil: Stencil, material: Material):
   const paper = tidy([...boxRegion(stencil.sheet).rings, ...cut.rings], 'even-odd');
   const openings = takeAway(boxRegion(stencil.sheet), paper);
   return certify(paper, stencil.sheet, regionBox(openings), material, stencil.loosePieces.length);
+}
+
+/** Knife paths as they go into a file, and the proof of just that. */
+export interface WrittenPaths {
+  readonly outlines: readonly (readonly Segment[])[];
+  /** The `d` of an SVG path, mm. */
+  readonly data: string;
+  readonly certificate: Certificate;
+}
+
+/** Few nodes first; where that would not hold, nearer to the outline. */
+const fits: readonly FitRules[] = [0.03, 0.015, 0.006].map((toleranceMm) => ({ toleranceMm, cornerDeg: 32 }));
+
+/**
+ * The knife paths `paths` of a stencil as text: with curves and few nodes where that is proven to hold, else nearer to the
+ * outline, at last point by point. If `certificate` does not hold even then, the paths must not leave.
+ */
+export function writePaths(paths: Region, stencil: Stencil, material: Material): WrittenPaths {
+  const written = (outlines: readonly (readonly Segment[])[]): WrittenPaths => {
+    const data = outlineData(outlines);
+    return { outlines, data, certificate: certifyWritten(data, stencil, material) };
+  };
+  for (const rules of fits) {
+    const fitted = written(fitOutline(paths, rules));
+    // What was not proven before it was written is drawn as it is: there is nothing to compare with.
+    if (fitted.certificate.holds || !stencil.certificate.holds) return fitted;
+  }
+  return written(paths.rings.map((ring) => Array.from({ length: ring.length / 2 }, (_, i): Segment => ({ kind: i === 0 ? 'move' : 'line', points: [ring[i * 2], ring[i * 2 + 1]] }))));
 }

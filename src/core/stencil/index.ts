@@ -1,7 +1,8 @@
 /** What a knife can cut: stencils from cuts, what holds them together, and the proof. */
 export { makeStencil } from './make-stencil.ts';
 export { certify } from './certificate.ts';
-export { certifyWritten } from './certify-written.ts';
+export { certifyWritten, writePaths } from './certify-written.ts';
+export type { WrittenPaths } from './certify-written.ts';
 export { defaultMaterials } from './materials.ts';
 export type { Material } from './materials.ts';
 export { cornersOf, defaultRates, knifeWork } from './knife.ts';

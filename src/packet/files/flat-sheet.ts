@@ -1,5 +1,4 @@
-import { writeDxf, type Segment } from '../../core/form/index.ts';
-import { dataOf } from '../cut-lines.ts';
+import { outlineData, writeDxf, type Segment } from '../../core/form/index.ts';
 import { escape, mm } from './cut-svg.ts';
 
 /** x0, y0, x1, y1, … in mm. */
@@ -31,7 +30,7 @@ export function flatSvg(sheet: FlatSheet): string {
     `<desc>${escape(`Millimetres. ${sheet.say}`)}</desc>`,
     `<g id="mark"><path d="${open(sheet.marks)}"/></g>`,
     '<g id="fold"/>',
-    `<g id="cut">${sheet.shapes.map((s) => `<path fill-rule="evenodd" d="${dataOf(s.outlines)}"><title>${escape(s.name)}</title></path>`).join('\n')}</g>`,
+    `<g id="cut">${sheet.shapes.map((s) => `<path fill-rule="evenodd" d="${outlineData(s.outlines)}"><title>${escape(s.name)}</title></path>`).join('\n')}</g>`,
     `<g id="edges"><path d="${open(sheet.edges)}"/></g>`,
     '</svg>', '',
   ].join('\n');

@@ -77,9 +77,10 @@ function factsPage(setting: Setting, layer: PlannedLayer): void {
   y = fact(page, words.x, y, words.width, 'Time', `${minutesInWords(knife.minutes)}, ${knife.difficulty}`, type.strong);
   y = fact(page, words.x, y, words.width, 'Cut-outs to lift', String(knife.pieces), type.strong);
   y = fact(page, words.x, y, words.width, 'Least strip, least opening', material ? `${lengthIn(setting, material.leastBridgeMm)}, ${lengthIn(setting, material.leastOpeningMm)}` : '—', type.strong);
-  y = fact(page, words.x, y, words.width, 'Bridges', stencil.bridges.length === 0 ? 'none' : `${stencil.bridges.length}: keep them${bridgesShow(stencil)}`, type.strong);
-  const islands = shownBy(stencil.islands);
-  if (islands.count > 0) y = fact(page, words.x, y, words.width, islands.count === 1 ? 'Island, if it were given up' : 'Islands, if they were given up', `${islands.count}: ${islands.areaMm2.toFixed(0)} mm², ΔE00 ${islands.deltaE.toFixed(1)}`, type.strong);
+  y = fact(page, words.x, y, words.width, 'Bridges, to be kept', stencil.bridges.length === 0 ? 'none' : whatShows(stencil.bridges), type.strong);
+  const givenUp = stencil.islands.filter((i) => i.handled === 'dropped'), kept = stencil.islands.filter((i) => i.handled !== 'dropped');
+  if (kept.length > 0) y = fact(page, words.x, y, words.width, kept.length === 1 ? 'Island, if it were given up' : 'Islands, if they were given up', whatShows(kept), type.strong);
+  if (givenUp.length > 0) y = fact(page, words.x, y, words.width, 'Islands given up', whatShows(givenUp), type.strong);
   y = fact(page, words.x, y, words.width, 'Loose pieces', stencil.loosePieces.length === 0 ? 'none' : `${stencil.loosePieces.length}: number each`, type.strong);
   if (cut && (cut.timesToCut > 1 || cut.layers.length > 1)) y = page.para(words.x, y, words.width, cut.timesToCut > 1 ? `Cut it ${timesInWords(cut.timesToCut)}. ${cut.why}` : cut.why, type.small) + 2;
   page.para(words.x, y, words.width, certificate.holds ? 'Proven: the sheet holds together and nothing is too narrow for the knife.'
@@ -99,9 +100,10 @@ function factsPage(setting: Setting, layer: PlannedLayer): void {
   if (tiling.tiles.length > 1) joinNote(setting, frame, layer, Math.min(below + 4, frame.bottom - 31));
 }
 
-function bridgesShow(stencil: PlannedLayer['stencil']): string {
-  const { count, areaMm2, deltaE } = shownBy(stencil.bridges);
-  return count > 0 ? `; ${areaMm2.toFixed(0)} mm², ΔE00 ${deltaE.toFixed(1)}` : '';
+/** How many, how large, and how much they show in the print where that is known. */
+function whatShows(places: readonly { readonly areaMm2: number; readonly costDeltaE?: number }[]): string {
+  const { count, areaMm2, deltaE } = shownBy(places);
+  return count > 0 ? `${count}: ${areaMm2.toFixed(0)} mm², ΔE00 ${deltaE.toFixed(1)}` : String(places.length);
 }
 
 /** The whole stencil small: pieces numbered, faults ringed, marks where they stand. */
