@@ -26,7 +26,8 @@ import type { Problem } from './problem.ts';
 export type * from './plan/types.ts';
 export type { PlannedPress } from './plan/press.ts';
 export { countLogName, type PlannedEdition } from './plan/edition.ts';
-export type { PlannedRegister } from './plan/register.ts';
+export type { PlannedRegister, TestedRegister } from './plan/register.ts';
+export type { PlannedGap } from './plan/gaps.ts';
 export type { PlannedStock, PlacedOnStock } from './plan/stock.ts';
 export type { Learning } from './plan/learning.ts';
 export type { Recoloured } from './plan/recolour.ts';
@@ -84,12 +85,12 @@ function makePlan(bundle: PlanInput, memory: Memory): Plan {
     if (made.region.rings.length > 0) cuts.set(cut.id, made.region);
   }
 
-  const press = memory.part('press', [job.screen ?? null, job.image, job.papers, job.materials], () => planPress(job));
+  const layers = job.layers.filter((l) => !l.off && cuts.has(l.cut)).slice(0, mostLayers);
+  const press = memory.part('press', [job.screen ?? null, job.image, job.papers, job.materials, layers.map((l) => [l.id, l.name, l.offContactMm ?? null])], () => planPress(job, layers));
   problems.push(...press.problems);
   const found = memory.part('inks', [job.inks, job.papers.map((p) => [p.id, p.reading]), press.deposit.wetMicrons], () => findInks(job, press.deposit.wetMicrons), 8);
   problems.push(...found.problems);
 
-  const layers = job.layers.filter((l) => !l.off && cuts.has(l.cut)).slice(0, mostLayers);
   const bitOf = new Map([...layers].map((l) => l.id).sort().map((id, bit) => [id, bit]));
   const printed: PrintedLayer[] = layers.flatMap((layer) => {
     const pot = potOfLayer(layer, found);
@@ -129,7 +130,7 @@ function makePlan(bundle: PlanInput, memory: Memory): Plan {
     id: layer.id, name: layer.name, prints: stencil.prints, material: materialOf(materials, job.cuts.find((c) => c.id === layer.cut)?.material),
   }))));
   problems.push(...ridges);
-  const register = memory.part('register', [job.register, job.papers, job.image, job.seed, layers.map((l) => [l.id, l.name]), meeting, press], () => planRegister(job, layers, meeting, press.offContact, press.gapMm));
+  const register = memory.part('register', [job.register, job.papers, job.image, job.seed, layers.map((l) => [l.id, l.name]), meeting, press, job.screen ?? null], () => planRegister(job, layers, meeting, press));
   problems.push(...register.problems);
   const log = attachments.get(countLogName);
   const edition = memory.part('edition', [job.edition, job.day, job.papers, job.title, job.maker, job.units, job.inks, job.cuts, job.materials, layers, press, register.sigma.text, log ?? null],

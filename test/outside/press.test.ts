@@ -1,5 +1,6 @@
+import { chiSquaredDistributionTable } from 'simple-statistics';
 import { describe, expect, test } from 'vitest';
-import { adviseGap, articleDeposit, completeMesh, depositOf, fitScreen, growthAlong, growthApproximate, inkForRun, meshTable, paperChange, registerBudget, registerMethods, stopsTemplate, strainApproximate, strainAt, wetFromWeighing } from '../../src/core/press/index.ts';
+import { adviseGap, articleDeposit, completeMesh, depositOf, fitScreen, growthAlong, growthApproximate, inkForRun, meshTable, paperChange, registerBudget, registerMethods, sigmaRange, stopsTemplate, strainApproximate, strainAt, wetFromWeighing } from '../../src/core/press/index.ts';
 
 const perInch = (count: number): number => count / 2.54;
 
@@ -140,4 +141,15 @@ test('two stops on the long side, one on the short, a little thicker than the pa
     expect(template.thicknessMm[0]).toBeGreaterThan(0.3);
     expect(template.thicknessMm[1]).toBeLessThan(0.3 + 3);
   }
+});
+
+describe('how sure a measured spread is', () => {
+  // simple-statistics 7, its table of chi-square: σ lies between s √(f / χ²(0.025)) and s √(f / χ²(0.975)).
+  const table = chiSquaredDistributionTable as unknown as Readonly<Record<string, Readonly<Record<string, number>>>>;
+  test.each([3, 4, 5, 6, 10, 17, 18, 22, 30])('%i degrees of freedom', (freedom) => {
+    const [low, high] = sigmaRange(1, freedom);
+    // Within the table's rounding, two places.
+    expect(freedom / low ** 2).toBeCloseTo(table[freedom]['0.025'], 2);
+    expect(freedom / high ** 2).toBeCloseTo(table[freedom]['0.975'], 2);
+  });
 });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { certaintyOf, foldLog, logLine, numberEdition, planDay, planSheets, proofsFor, readLog, shareWhole, sheetsFromCount, sheetsToStart, throughRuns, writeCsv } from '../../src/core/edition/index.ts';
-import type { Counted, CountEvent, DayInput, Sheet } from '../../src/core/edition/index.ts';
+import type { Counted, CountEvent, DayInput, DayStep, Sheet } from '../../src/core/edition/index.ts';
 
 const share = (max: number): fc.Arbitrary<number> => fc.double({ min: 0, max, noNaN: true });
 
@@ -64,6 +64,7 @@ describe('the day', () => {
     setUpMinutes: fc.integer({ min: 0, max: 60 }), cleanMinutes: fc.integer({ min: 0, max: 30 }), dryMinutes: fc.integer({ min: 0, max: 300 }), rackPlaces: fc.integer({ min: 1, max: 50 }),
     screens: fc.integer({ min: 1, max: 4 }), humidityPercent: fc.integer({ min: 0, max: 100 }), mixMinutesPerRun: fc.integer({ min: 0, max: 40 }),
     rest: fc.option(fc.constant({ hour: 12, minutes: 45 }), { nil: undefined }),
+    hands: fc.constantFrom(1, 1, 2, 2, 3, 4), pullsPerHourHelped: fc.option(fc.integer({ min: 10, max: 200 }), { nil: undefined }),
   });
 
   test('never a sheet in two runs at once, never more on the rack than it holds, nothing lost, hands do one thing at a time', () => {
@@ -78,27 +79,47 @@ describe('the day', () => {
       for (const { off } of plan.sheetTimes) {
         expect(plan.sheetTimes.filter((time) => time.off <= off && time.dry > off + 1e-6).length).toBeLessThanOrEqual(input.rackPlaces);
       }
-      plan.steps.slice(1).forEach((step, i) => expect(step.startMinutes).toBeCloseTo(plan.steps[i].endMinutes, 6));
+      for (const [who, own] of groupBy(plan.steps, (step) => String(step.who))) {
+        expect(Number(who)).toBeLessThanOrEqual(input.hands ?? 1);
+        // Never in two places; and whoever pulls is told what to do at every moment.
+        own.slice(1).forEach((step, i) => (who === '1' ? expect(step.startMinutes).toBeCloseTo(own[i].endMinutes, 6) : expect(step.startMinutes).toBeGreaterThanOrEqual(own[i].endMinutes - 1e-6)));
+      }
       for (const step of plan.steps) {
-        if (!['mix', 'set-up', 'pull', 'clean'].includes(step.what)) continue;
+        if (!['mix', 'set-up', 'pull', 'rack', 'clean'].includes(step.what)) continue;
         expect(step.startMinutes - (step.day - 1) * 1440).toBeGreaterThanOrEqual(input.startHour * 60 - 1e-6);
         expect(step.endMinutes - (step.day - 1) * 1440).toBeLessThanOrEqual(input.endHour * 60 + 1e-6);
       }
     }), { numRuns: 400 });
   });
 
-  test('every pull is from a screen set up for it and washed after, and no screen serves two runs between washings', () => {
+  test('every pull is from a screen set up for it and washed after, with ink mixed, and no screen serves two runs between washings', () => {
     fc.assert(fc.property(day, (input) => {
-      const on = new Map<string, string>();
-      for (const step of planDay(input).steps) {
-        if (step.what === 'set-up') {
-          expect(on.has(step.where)).toBe(false);
-          on.set(step.where, step.run!);
-        }
-        if (step.what === 'pull' && input.setUpMinutes > 0) expect([...on.values()]).toContain(step.run);
-        if (step.what === 'clean') on.delete(step.where);
+      const { steps } = planDay(input);
+      const at = (what: string, key: (step: DayStep) => string) => groupBy(steps.filter((step) => step.what === what), key);
+      const [setUps, cleans] = [at('set-up', (step) => step.where), at('clean', (step) => step.where)];
+      for (const [screen, own] of setUps) {
+        own.forEach((step, i) => {
+          const washed = cleans.get(screen)![i];
+          expect(washed.run).toBe(step.run);
+          expect(washed.startMinutes).toBeGreaterThanOrEqual(step.endMinutes - 1e-6);
+          if (i + 1 < own.length) expect(own[i + 1].startMinutes).toBeGreaterThanOrEqual(washed.endMinutes - 1e-6);
+          const pull = steps.filter((one) => one.what === 'pull' && one.run === step.run && one.startMinutes >= step.endMinutes - 1e-6 && one.endMinutes <= washed.startMinutes + 1e-6);
+          expect(pull).toHaveLength(1);
+        });
       }
+      const pulls = steps.filter((step) => step.what === 'pull');
+      expect([...setUps.values()].flat()).toHaveLength(pulls.length);
+      pulls.slice(1).forEach((pull, i) => expect(pull.startMinutes).toBeGreaterThanOrEqual(pulls[i].endMinutes - 1e-6));
+      for (const [run, [mix]] of at('mix', (step) => String(step.run))) expect(mix.endMinutes).toBeLessThanOrEqual(pulls.find((pull) => pull.run === run)!.startMinutes + 1e-6);
     }), { numRuns: 200 });
+  });
+
+  test('more people never make the day end later', () => {
+    fc.assert(fc.property(day, (input) => {
+      const ends = [1, 2, 3].map((hands) => planDay({ ...input, hands }).workEnds);
+      expect(ends[1]).toBeLessThanOrEqual(ends[0] + 1e-6);
+      expect(ends[2]).toBeLessThanOrEqual(ends[1] + 1e-6);
+    }), { numRuns: 60 });
   });
 });
 

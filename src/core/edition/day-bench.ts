@@ -1,7 +1,7 @@
 import { fail } from '../problem.ts';
 import type { DayInput, DayRun } from './day.ts';
 
-export type DayWhat = 'mix' | 'set-up' | 'pull' | 'clean' | 'wait' | 'rest' | 'dry';
+export type DayWhat = 'mix' | 'set-up' | 'pull' | 'rack' | 'clean' | 'wait' | 'rest' | 'dry';
 
 export interface DayStep {
   /** Minutes from midnight before day 1. */
@@ -19,17 +19,19 @@ export interface DayStep {
   readonly text: string;
   /** Pull: first and last sheet in the run's order. */
   readonly sheets: readonly [number, number] | null;
+  /** Whose step it is, from 1: 1 pulls. 0: nobody's (sheets that dry). */
+  readonly who: number;
 }
 
 const mostDays = 400;
 
-/** One pair of hands and its clock: puts steps one after the other, within the hours of the day. */
+/** Hands and their clocks: puts each one's steps one after the other, within the hours of the day. The first hand pulls. */
 export class Bench {
-  now: number;
   private readonly windows: readonly (readonly [number, number])[];
   private readonly steps: DayStep[] = [];
+  private readonly free: number[];
 
-  constructor(input: Pick<DayInput, 'startHour' | 'endHour' | 'rest' | 'setUpMinutes' | 'cleanMinutes' | 'mixMinutesPerRun' | 'pullsPerHour' | 'runs'>) {
+  constructor(input: Pick<DayInput, 'startHour' | 'endHour' | 'rest' | 'setUpMinutes' | 'cleanMinutes' | 'mixMinutesPerRun' | 'pullsPerHour' | 'runs' | 'hands'>) {
     const from = input.startHour * 60;
     const to = input.endHour * 60;
     const restFrom = input.rest ? input.rest.hour * 60 : to;
@@ -41,7 +43,17 @@ export class Bench {
     if (least > longest) {
       fail('day-short', 'day', `The longest stretch of work is ${Math.round(longest)} min, but one piece of work takes ${Math.ceil(least)} min.`, 'Make the day longer, or the set-up shorter.');
     }
-    this.now = this.windows[0][0];
+    this.free = Array.from({ length: input.hands ?? 1 }, () => this.windows[0][0]);
+  }
+
+  /** When the hand that pulls is free. */
+  get now(): number {
+    return this.free[0];
+  }
+
+  /** The second hand, if it can rack all through a stretch of pulling that begins then. */
+  racker(from: number): number | null {
+    return this.free.length > 1 && this.free[1] <= from + 1e-9 ? 1 : null;
   }
 
   /** End of the stretch of work that `now` lies in. */
@@ -59,25 +71,34 @@ export class Bench {
     return fail('day-endless', 'day', `This work takes more than ${mostDays} days.`, 'Print fewer sheets, pull faster or let the ink dry shorter.');
   }
 
-  /** Does work as soon as it fits a stretch. With `before`: only if it is done by then, else false. */
-  work(what: DayWhat, minutes: number, run: DayRun, where: string, text: string, before = Infinity): boolean {
-    const start = this.beginning(this.now, minutes, minutes);
-    if (start + minutes > before + 1e-9) return false;
-    this.idle(start, run, 'Wait.');
-    this.add(start, start + minutes, what, run.id, where, text, null);
-    this.now = start + minutes;
-    return true;
+  /**
+   * Does work as soon as a hand can, not before `from`; of those that can begin at once the last, as the first one pulls. With
+   * `before`: only if it is done by then. Gives back when it is done, or null. `idleHands`: only those besides the puller.
+   */
+  work(task: { readonly what: DayWhat; readonly minutes: number; readonly run: DayRun; readonly where: string; readonly text: string; readonly from?: number; readonly before?: number; readonly beginBefore?: number; readonly idleHands?: boolean }): number | null {
+    const { what, minutes, run, where, text, from = 0, before = Infinity, beginBefore = Infinity } = task;
+    let who = -1;
+    let start = Infinity;
+    for (let hand = this.free.length - 1; hand >= (task.idleHands ? 1 : 0); hand--) {
+      const could = this.beginning(from, minutes, minutes, hand);
+      if (could < start - 1e-9) [who, start] = [hand, could];
+    }
+    if (who < 0 || start + minutes > before + 1e-9 || start >= beginBefore) return null;
+    this.idle(who, start, run, 'Wait.');
+    this.add(who, start, start + minutes, what, run.id, where, text, null);
+    this.free[who] = start + minutes;
+    return this.free[who];
   }
 
   /**
    * When from `time` on work of `whole` minutes can begin and end in one stretch; if none is that long, work of `least`
    * minutes (the rest of it another time).
    */
-  beginning(time: number, whole: number, least: number): number {
+  beginning(time: number, whole: number, least: number, hand = 0): number {
     const longest = Math.max(...this.windows.map(([start, end]) => end - start));
     const needed = whole <= longest ? whole : least;
-    let [start, end] = this.windowAt(Math.max(time, this.now));
-    let from = Math.max(start, time, this.now);
+    let [start, end] = this.windowAt(Math.max(time, this.free[hand]));
+    let from = Math.max(start, time, this.free[hand]);
     while (from + needed > end + 1e-9) {
       [start, end] = this.windowAt(end);
       from = start;
@@ -86,54 +107,56 @@ export class Bench {
   }
 
   waitUntil(time: number, run: DayRun, dryingUntil: number): void {
-    if (dryingUntil > this.now) this.idle(Math.min(time, dryingUntil), run, 'Ink dries: cut the next stencil, read the drawdown, number the backs, look at the sheets against the B.A.T.');
-    this.idle(time, run, 'Too late to pull this run to its end today: cut the next stencil, tidy up, end early.');
+    if (dryingUntil > this.now) this.idle(0, Math.min(time, dryingUntil), run, 'Ink dries: cut the next stencil, read the drawdown, number the backs, look at the sheets against the B.A.T.');
+    this.idle(0, time, run, 'Too late to pull this run to its end today: cut the next stencil, tidy up, end early.');
   }
 
   skipToNextWindow(run: DayRun): void {
     const [, end] = this.windowAt(this.now);
     const [start] = this.windowAt(end);
-    this.idle(start, run, 'Too late for the next sheet.');
-    this.now = start;
+    this.idle(0, start, run, 'Too late for the next sheet.');
+    this.free[0] = start;
   }
 
-  pull(from: number, to: number, run: DayRun, sheets: readonly [number, number], of: number, pause: number): void {
+  pull(from: number, to: number, run: DayRun, sheets: readonly [number, number], of: number, pause: number, racker: number | null): void {
     const whole = sheets[1] - sheets[0] + 1 === of;
     const which = !whole ? `sheets ${sheets[0]}–${sheets[1]} of ${of}` : of === 1 ? 'the one sheet' : `all ${of} sheets`;
     const newsprint = run.setUpSheets ? `${run.setUpSheets} on newsprint, then ` : '';
     const pauses = pause > 0.5 ? `; ${Math.round(pause)} min of pauses with the screen flooded` : '';
-    this.add(from, to, 'pull', run.id, 'press', `Pull ${newsprint}${which}${pauses}.`, sheets);
-    this.now = to;
-  }
-
-  clean(minutes: number, run: DayRun, screen: string): void {
-    this.add(this.now, this.now + minutes, 'clean', run.id, screen, 'Ink back into the jar, wipe, then wash the screen at once.', null);
-    this.now += minutes;
+    this.add(0, from, to, 'pull', run.id, 'press', `Pull ${newsprint}${which}${pauses}.`, sheets);
+    this.free[0] = to;
+    if (racker === null) return;
+    this.add(racker, from, to, 'rack', run.id, 'rack', 'Hand sheets in, take them off to the rack, look at every one.', null);
+    this.free[racker] = to;
   }
 
   lastDrying(until: number): void {
-    if (until > this.now + 0.5) this.add(this.now, until, 'dry', null, 'rack', 'The last sheets dry. Hands are free.', null);
+    const idle = Math.max(...this.free);
+    if (until > idle + 0.5) this.add(-1, idle, until, 'dry', null, 'rack', 'The last sheets dry. Hands are free.', null);
   }
 
   result(): { readonly steps: readonly DayStep[]; readonly days: number; readonly workEnds: number; readonly workMinutes: number; readonly waitMinutes: number } {
     const total = (kinds: readonly DayWhat[]): number => this.steps.filter((step) => kinds.includes(step.what)).reduce((sum, step) => sum + step.endMinutes - step.startMinutes, 0);
-    return { steps: this.steps, days: Math.floor((this.now - 1e-9) / 1440) + 1, workEnds: this.now, workMinutes: total(['mix', 'set-up', 'pull', 'clean']), waitMinutes: total(['wait']) };
+    const steps = this.steps.map((step, i) => ({ step, i })).sort((a, b) => a.step.startMinutes - b.step.startMinutes || a.i - b.i).map(({ step }) => step);
+    const workEnds = Math.max(...this.free);
+    return { steps, days: Math.floor((workEnds - 1e-9) / 1440) + 1, workEnds, workMinutes: total(['mix', 'set-up', 'pull', 'rack', 'clean']), waitMinutes: total(['wait']) };
   }
 
-  /** Fills the time up to `until` with waiting, and with rest where no work is done. */
-  private idle(until: number, run: DayRun, text: string): void {
-    while (until > this.now + 1e-9) {
-      const [start, end] = this.windowAt(this.now);
-      const resting = start > this.now + 1e-9;
+  /** Fills a hand's time up to `until` with waiting, and with rest where no work is done. Told of the hand that pulls alone. */
+  private idle(hand: number, until: number, run: DayRun, text: string): void {
+    while (until > this.free[hand] + 1e-9) {
+      const now = this.free[hand];
+      const [start, end] = this.windowAt(now);
+      const resting = start > now + 1e-9;
       const stop = Math.min(until, resting ? start : end);
-      if (resting) this.add(this.now, stop, 'rest', null, 'away', Math.floor(this.now / 1440) === Math.floor(stop / 1440) ? 'Rest.' : 'Night; sheets go on drying.', null);
-      else this.add(this.now, stop, 'wait', run.id, 'table', text, null);
-      this.now = stop;
+      if (hand === 0 && resting) this.add(hand, now, stop, 'rest', null, 'away', Math.floor(now / 1440) === Math.floor(stop / 1440) ? 'Rest.' : 'Night; sheets go on drying.', null);
+      else if (hand === 0) this.add(hand, now, stop, 'wait', run.id, 'table', text, null);
+      this.free[hand] = stop;
     }
   }
 
-  private add(from: number, to: number, what: DayWhat, run: string | null, where: string, text: string, sheets: readonly [number, number] | null): void {
-    this.steps.push({ startMinutes: from, endMinutes: to, day: Math.floor(from / 1440) + 1, start: clock(from), end: clock(to), what, run, where, text, sheets });
+  private add(hand: number, from: number, to: number, what: DayWhat, run: string | null, where: string, text: string, sheets: readonly [number, number] | null): void {
+    this.steps.push({ startMinutes: from, endMinutes: to, day: Math.floor(from / 1440) + 1, start: clock(from), end: clock(to), what, run, where, text, sheets, who: hand + 1 });
   }
 }
 

@@ -34,6 +34,10 @@ export interface DayInput {
   readonly mixMinutesPerRun?: number;
   readonly rest?: { readonly hour: number; readonly minutes: number };
   readonly openMinutes?: readonly [number, number];
+  /** People at work, at least 1. One pulls; the others rack, wash, mix and set up. */
+  readonly hands?: number;
+  /** Pace with someone racking; left out: half as many again as alone. */
+  readonly pullsPerHourHelped?: number;
 }
 
 export interface SheetTime {
@@ -49,6 +53,9 @@ export interface DayPlan {
   readonly steps: readonly DayStep[];
   readonly sheetTimes: readonly SheetTime[];
   readonly days: number;
+  readonly hands: number;
+  /** Someone racks during pulls; else the others prepare and wash all the while, and who pulls racks. */
+  readonly racked: boolean;
   /** When the hands are done, and when the last sheet is dry (minutes from midnight before day 1). */
   readonly workEnds: number;
   readonly lastDry: number;
@@ -62,19 +69,35 @@ export interface DayPlan {
 }
 
 /**
- * The day by the hour for one pair of hands: every run in laydown order, each sheet only once it is dry, never more wet
- * sheets than the rack has places. While ink dries, later inks are mixed and free screens set up. A run that must stop for
- * longer than its ink stays open is washed out and taken up again. Throws ProblemError when no day can hold the work.
+ * The day by the hour: every run in laydown order, each sheet only once it is dry, never more wet sheets than the rack has
+ * places, nobody in two places. While ink dries, later inks are mixed and free screens set up. A run that must stop for
+ * longer than its ink stays open is washed out and taken up again. With more hands every way of sharing the work is tried
+ * (the second racks all runs, or some, or only prepares and washes; someone stands by) and the one that ends soonest is taken. Throws ProblemError when no day can hold the work.
  */
 export function planDay(input: DayInput): DayPlan {
   check(input);
+  let best = oneDay({ ...input, hands: 1 }, 'never');
+  for (let hands = 2; hands <= (input.hands ?? 1); hands++) {
+    for (const racks of ['always', 'when-prepared', 'never'] as const) {
+      const day = oneDay({ ...input, hands }, racks);
+      if (day.workEnds < best.workEnds - 1e-9) best = day;
+    }
+  }
+  return { ...best, hands: input.hands ?? 1 };
+}
+
+/** Does the second hand rack during the pulls: of all runs, of those whose next run needs nothing more, of none? */
+type Racks = 'always' | 'when-prepared' | 'never';
+
+function oneDay(input: DayInput, racks: Racks): DayPlan {
   const { runs, rackPlaces, setUpMinutes, cleanMinutes } = input;
   const mixMinutes = input.mixMinutesPerRun ?? studioDefaults.mixMinutesPerRun;
   const openTime = openTimeAdvice(input);
   const gain = 1 + openTime.retarderShare * 100 * studioDefaults.openGainPerPercent;
   const longestPause = openTime.openMinutes[0] * gain;
   const slower = dryingFactor(input.humidityPercent, studioDefaults.dryAtHumidity) * (1 + openTime.retarderShare * 100 * studioDefaults.dryGainPerPercent);
-  const stroke = 60 / input.pullsPerHour;
+  const alone = 60 / input.pullsPerHour;
+  const helped = input.pullsPerHourHelped === undefined ? alone / studioDefaults.helpedPace : Math.min(alone, 60 / input.pullsPerHourHelped);
   const bench = new Bench(input);
   const problems: Problem[] = [...openTime.problems];
   const dryAt = new Map<string, number>();
@@ -82,12 +105,29 @@ export function planDay(input: DayInput): DayPlan {
   /** Drying times of the sheets on the rack, soonest first. */
   let wet: number[] = [];
   let rackPeak = 0;
-  const mixed = new Set<number>();
-  const setUp = new Map<number, string>();
-  const mix = (run: number, before?: number): boolean => doOnce(mixed.has(run) || mixMinutes === 0, () => bench.work('mix', mixMinutes, runs[run], 'table', 'Mix and label the ink, pull a drawdown.', before), () => mixed.add(run));
-  const prepare = (run: number, before?: number): boolean => {
-    const screen = freeScreen(input, run, setUp);
-    return doOnce(setUp.has(run), () => screen !== undefined && bench.work('set-up', setUpMinutes, runs[run], screen, 'Stencil, tape, register; a first look on newsprint.', before), () => setUp.set(run, screen!));
+  /** Run → when its ink is mixed; run → its screen, and since when it is ready; screen → when it is washed. */
+  const mixed = new Map<number, number>();
+  const setUp = new Map<number, { readonly screen: string; readonly ready: number }>();
+  const washed = new Map<string, number>();
+  const hasSheets = runs.map((run) => sheetNames(run).length > 0);
+  type Limits = { readonly before?: number; readonly beginBefore?: number; readonly idleHands?: boolean };
+  const mix = (run: number, limits: Limits = {}): void => {
+    if (mixed.has(run)) return;
+    const done = mixMinutes === 0 ? bench.now : bench.work({ what: 'mix', minutes: mixMinutes, run: runs[run], where: 'table', text: 'Mix and label the ink, pull a drawdown.', ...limits });
+    if (done !== null) mixed.set(run, done);
+  };
+  const prepare = (run: number, limits: Limits = {}): void => {
+    const screen = setUp.has(run) ? undefined : freeScreen(input, run, setUp, washed);
+    const ready = screen === undefined ? null : bench.work({ what: 'set-up', minutes: setUpMinutes, run: runs[run], where: screen, text: 'Stencil, tape, register; a first look on newsprint.', from: washed.get(screen), ...limits });
+    if (screen !== undefined && ready !== null) setUp.set(run, { screen, ready });
+  };
+  /** Hands that would wait do what the next runs need, nearest first. */
+  const prepareLater = (index: number, limits: Limits): void => {
+    for (let later = index + 1; later < runs.length; later++) {
+      if (!hasSheets[later]) continue;
+      mix(later, limits);
+      prepare(later, limits);
+    }
   };
 
   runs.forEach((run, index) => {
@@ -98,21 +138,24 @@ export function planDay(input: DayInput): DayPlan {
     while (done < names.length) {
       mix(index);
       prepare(index);
-      const first = (run.setUpSheets ?? 0) * stroke;
-      const ready = names.slice(done, done + rackPlaces).reduce((latest, name, i) => Math.max(latest, (dryAt.get(name) ?? 0) - first - i * stroke), bench.now);
+      const screen = setUp.get(index) ?? fail('screens-taken', 'day.screens', `No screen is free for run ${index + 1}.`, 'Name fewer screens, or let runs take any.');
+      const prepared = Math.max(bench.now, mixed.get(index) ?? 0, screen.ready);
+      // Sheets dry, and a place on the rack, for the quicker pace: a slower one comes later and is right too.
+      const next = hasSheets.findIndex((some, i) => some && i > index);
+      const wishes = racks === 'always' || (racks === 'when-prepared' && (next < 0 || (mixed.has(next) && (setUp.has(next) || freeScreen(input, next, setUp, washed) === undefined))));
+      const quick = wishes ? helped : alone;
+      let [stroke, first] = [quick, (run.setUpSheets ?? 0) * quick];
+      const ready = names.slice(done, done + rackPlaces).reduce((latest, name, i) => Math.max(latest, (dryAt.get(name) ?? 0) - first - i * stroke), prepared);
       // The rack must have a place for the first sheet too.
       const place = wet.length < rackPlaces ? 0 : wet[wet.length - rackPlaces] - first - stroke;
       if (place > ready) problems.push(problem('warning', 'rack-full', 'day.rackPlaces', `Run ${index + 1} (${run.name}) waits for a place on the rack: all ${rackPlaces} are full.`, 'Find more places (a line with pegs does), or print fewer sheets in a row.'));
       const whole = first + (names.length - done) * stroke + cleanMinutes;
       const begin = bench.beginning(Math.max(ready, place), whole, first + stroke + cleanMinutes);
-      for (let later = index + 1; later < runs.length; later++) {
-        if (sheetNames(runs[later]).length === 0) continue;
-        // Hands that would wait do what the next runs need, nearest first.
-        mix(later, begin);
-        prepare(later, begin);
-      }
+      prepareLater(index, { before: begin });
       bench.waitUntil(begin, run, Math.max(ready, place));
       const from = bench.now;
+      const racker = wishes ? bench.racker(from) : null;
+      if (racker === null) [stroke, first] = [alone, (run.setUpSheets ?? 0) * alone];
       const until = bench.windowEnd() - cleanMinutes;
       let time = from + first;
       let pause = 0;
@@ -134,8 +177,10 @@ export function planDay(input: DayInput): DayPlan {
       }
       if (done === begun) bench.skipToNextWindow(run);
       else {
-        bench.pull(from, time, run, [begun + 1, done], names.length, pause);
-        bench.clean(cleanMinutes, run, setUp.get(index) ?? fail('screens-taken', 'day.screens', `No screen is free for run ${index + 1}.`, 'Name fewer screens, or let runs take any.'));
+        bench.pull(from, time, run, [begun + 1, done], names.length, pause, racker);
+        prepareLater(index, { beginBefore: time, idleHands: true });
+        const clean = bench.work({ what: 'clean', minutes: cleanMinutes, run, where: screen.screen, text: 'Ink back into the jar, wipe, then wash the screen at once.', from: time });
+        washed.set(screen.screen, clean ?? time);
         setUp.delete(index);
         sittings++;
       }
@@ -145,29 +190,26 @@ export function planDay(input: DayInput): DayPlan {
         rackPlaces < names.length ? `Find ${names.length} places on the rack, or use a film stencil that bears washing.` : 'Start earlier, pull faster, or print fewer sheets.'));
     }
   });
-  const lastDry = Math.max(bench.now, ...dryAt.values());
-  bench.lastDrying(lastDry);
+  const lastSheet = Math.max(0, ...dryAt.values());
+  bench.lastDrying(lastSheet);
   if (rackPeak >= rackPlaces && !problems.some((one) => one.code === 'rack-full')) {
     problems.push(problem('warning', 'rack-full', 'day.rackPlaces', `All ${rackPlaces} places of the rack are taken at the fullest moment.`, 'Keep a line with pegs ready, or take dry sheets off as you go.'));
   }
-  return { ...bench.result(), sheetTimes, lastDry, rackPeak, dryMinutes: input.dryMinutes * slower, openTime, problems };
+  const result = bench.result();
+  return { ...result, hands: input.hands ?? 1, racked: result.steps.some((step) => step.what === 'rack'), sheetTimes, lastDry: Math.max(result.workEnds, lastSheet), rackPeak, dryMinutes: input.dryMinutes * slower, openTime, problems };
 }
 
-function doOnce(already: boolean, act: () => boolean, then: () => unknown): boolean {
-  if (already || !act()) return false;
-  then();
-  return true;
-}
-
-/** The run's own screen if it is free, else any that no run has taken. */
-function freeScreen(input: DayInput, run: number, setUp: ReadonlyMap<number, string>): string | undefined {
-  const taken = new Set(setUp.values());
+/** The run's own screen if it is free, else any that no run has taken: the one that is washed first. */
+function freeScreen(input: DayInput, run: number, setUp: ReadonlyMap<number, { readonly screen: string }>, washed: ReadonlyMap<string, number>): string | undefined {
+  const taken = new Set([...setUp.values()].map((one) => one.screen));
   const named = [...new Set(input.runs.flatMap((one) => one.screen ?? []))];
   const own = input.runs[run].screen;
   if (own !== undefined) return taken.has(own) ? undefined : own;
   const all = [...named, ...Array.from({ length: Math.max(0, input.screens - named.length) }, (_, i) => `screen ${named.length + i + 1}`)];
+  const soonest = (screens: readonly string[]): string | undefined => screens.reduce<string | undefined>((best, screen) => (best === undefined || (washed.get(screen) ?? 0) < (washed.get(best) ?? 0) ? screen : best), undefined);
+  const free = all.filter((screen) => !taken.has(screen));
   // A screen that a run before its pull still waits for by name is left to it.
-  return all.find((screen) => !taken.has(screen) && !named.includes(screen)) ?? all.find((screen) => !taken.has(screen));
+  return soonest(free.filter((screen) => !named.includes(screen))) ?? soonest(free);
 }
 
 function sheetNames(run: DayRun): readonly string[] {
@@ -186,6 +228,9 @@ function check(input: DayInput): void {
   if (!(rackPlaces >= 1)) fail('rack-none', 'day.rackPlaces', 'The rack has no place: the first sheet has nowhere to dry.', 'Count the places where a wet sheet can lie or hang; a line with pegs counts.');
   if (!(input.screens >= 1)) fail('screens-none', 'day.screens', 'Without a screen nothing is printed.', 'Say how many screens you have, at least 1.');
   if (!(input.pullsPerHour > 0 && input.pullsPerHour <= 3600)) fail('pace', 'day.pullsPerHour', `${input.pullsPerHour} pulls an hour is no pace.`, 'Alone 30 to 60 an hour is usual.');
+  const { hands = 1, pullsPerHourHelped } = input;
+  if (!(Number.isInteger(hands) && hands >= 1 && hands <= 20)) fail('hands', 'day.hands', `${hands} people cannot print.`, 'Say how many are at work, at least 1.');
+  if (pullsPerHourHelped !== undefined && !(pullsPerHourHelped > 0 && pullsPerHourHelped <= 3600)) fail('pace', 'day.pullsPerHourHelped', `${pullsPerHourHelped} pulls an hour is no pace.`, 'With someone racking 45 to 90 an hour is usual.');
   if (!(startHour >= 0 && endHour <= 24 && endHour > startHour)) fail('day-hours', 'day', `A day from ${startHour} to ${endHour} has no hours.`, 'Let the day end after it starts.');
   for (const [key, value] of [['setUpMinutes', setUpMinutes], ['cleanMinutes', cleanMinutes], ['dryMinutes', input.dryMinutes], ['mixMinutesPerRun', input.mixMinutesPerRun ?? 0], ...runs.map((run) => ['dryMinutes', run.dryMinutes ?? 0] as const)] as const) {
     if (!(value >= 0 && value <= 10000)) fail('minutes', `day.${key}`, `${value} minutes cannot be planned with.`, 'Give minutes, nought or more.');

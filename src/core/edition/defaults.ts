@@ -8,6 +8,8 @@ export const studioDefaults = {
   artistsProofShare: [0.05, 0.1] as readonly [number, number],
   /** common practice: 30..60 an hour alone; published: a studio's page, 100 an hour or slower. */
   pullsPerHour: 40,
+  /** Pace with someone racking against the pace alone. common practice, a guess to be replaced by a count over one run. */
+  helpedPace: 1.5,
   /** common practice: 30..45 and 15..20 min. */
   setUpMinutes: 35,
   cleanMinutes: 18,

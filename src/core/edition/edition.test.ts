@@ -97,6 +97,20 @@ describe('the day', () => {
     expect(setUps[1].startMinutes).toBeGreaterThanOrEqual(firstClean.endMinutes);
   });
 
+  test('two at the press: one pulls while the other racks, washes and mixes; the day is shorter', () => {
+    const [alone, two] = [planDay(input), planDay({ ...input, hands: 2 })];
+    expect(two.workEnds).toBeLessThan(alone.workEnds - 60);
+    expect(two.racked).toBe(true);
+    const rack = two.steps.find((step) => step.what === 'rack')!;
+    const pull = two.steps.find((step) => step.what === 'pull')!;
+    expect([rack.who, pull.who]).toEqual([2, 1]);
+    expect([rack.startMinutes, rack.endMinutes]).toEqual([pull.startMinutes, pull.endMinutes]);
+    // 3 on newsprint and 20 sheets, at 60 an hour instead of 40.
+    expect(pull.endMinutes - pull.startMinutes).toBeCloseTo(23, 6);
+    expect(planDay({ ...input, hands: 2, pullsPerHourHelped: 80 }).steps.find((step) => step.what === 'pull')).toMatchObject({ startMinutes: 575, endMinutes: 592.25 });
+    expect(codeOf(() => planDay({ ...input, hands: 0 }))).toBe('hands');
+  });
+
   test('a rack of nothing, a day of no hours, no runs, a day too short: each is refused', () => {
     expect(codeOf(() => planDay({ ...input, rackPlaces: 0 }))).toBe('rack-none');
     expect(codeOf(() => planDay({ ...input, endHour: 9 }))).toBe('day-hours');

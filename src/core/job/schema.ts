@@ -71,6 +71,8 @@ const LayerSchema = z.looseObject({
   base: id.optional(),
   /** Prints this much farther out all round than its cut (less: choked), so that neighbours overlap. Needs a cut of its own. */
   spreadMm: z.number().min(-10).max(10).default(0),
+  /** Gap under the mesh in this run alone; left out: the screen's. Another gap prints the image at another size. */
+  offContactMm: z.number().min(0).max(50).optional(),
   islands: z.enum(['bridge', 'loose', 'drop']).optional(),
   bridgesBy: z.enum(['least-seen', 'shortest']).default('least-seen'),
   pinnedBridges: z.array(BridgePinSchema).optional(),
@@ -154,10 +156,27 @@ const MaterialSchema = z.looseObject({
   kerfMm: z.number().min(0).max(5).optional(),
 });
 
+/** Register test sheets as read: which lines of the scales meet, across and down, at each place. */
+const TestSheetsSchema = z.looseObject({
+  /** Size of the image that the test was drawn for: it says where the places lie. */
+  imageMm: z.tuple([sizeMm, sizeMm]),
+  /** What one line of the scales stands for. */
+  readsMm: z.number().gt(0).max(5),
+  readings: z.array(z.looseObject({
+    sheet: z.int().min(1).max(1000), place: z.string().min(1).max(40),
+    across: z.number().min(-50).max(50).optional(), down: z.number().min(-50).max(50).optional(),
+  })).max(4000).default([]),
+});
+
 const RegisterSchema = z.looseObject({
   method: z.enum(['stops', 'hinged-sheet', 'pins', 'by-eye']).default('stops'),
-  /** The studio's own measurement: standard deviation of one layer, mm. */
+  /** The studio's own figure: standard deviation of one layer, mm. */
   sigmaMm: z.number().min(0).max(20).optional(),
+  /** The same from test sheets, in its parts: takes the place of `sigmaMm`. */
+  measured: z.looseObject({
+    xMm: z.number().min(0).max(20), yMm: z.number().min(0).max(20), turnDeg: z.number().min(0).max(10).default(0), sheets: z.int().min(3).max(1000).optional(),
+  }).optional(),
+  testSheets: TestSheetsSchema.optional(),
   humidityPercent: z.tuple([z.number().min(0).max(100), z.number().min(0).max(100)]).optional(),
 });
 
@@ -200,6 +219,10 @@ const DaySchema = z.looseObject({
   rackPlaces: z.int().min(0).max(5000).default(40),
   screens: z.int().min(1).max(50).default(1),
   humidityPercent: z.number().min(0).max(100).default(50),
+  /** People at work: one pulls; the others rack, wash, mix and set up. */
+  hands: z.int().min(1).max(6).default(1),
+  /** Pace with someone racking the sheets; left out: half as many again as alone. */
+  pullsPerHourHelped: z.number().gt(0).max(1000).optional(),
 });
 
 const TargetSchema = z.looseObject({ layers: z.array(id), lab: z.tuple([z.number(), z.number(), z.number()]), paper: id.optional(), note });

@@ -1,5 +1,6 @@
-import type { Job } from '../job/index.ts';
-import { adviseGap, adviseMesh, depositOf, fitScreen, meshTable, offContact, risersFor, tapingPlan, type Deposit, type GapAdvice, type Mesh, type MeshAdvice, type OffContact, type Risers, type ScreenFit, type TapingPlan } from '../press/index.ts';
+import type { Job, JobLayer } from '../job/index.ts';
+import { planGaps, risersAt, stretchAt, type PlannedGap } from './gaps.ts';
+import { adviseGap, adviseMesh, depositOf, fitScreen, meshTable, tapingPlan, type Deposit, type GapAdvice, type Mesh, type MeshAdvice, type OffContact, type Risers, type ScreenFit, type TapingPlan } from '../press/index.ts';
 import { problem, ProblemError, type Problem } from '../problem.ts';
 
 /** The screen and what it does to the film, the fit and the size of the image. */
@@ -12,6 +13,8 @@ export interface PlannedPress {
   readonly gap: GapAdvice;
   /** The gap that is used: the printmaker's, else the advised one. */
   readonly gapMm: number;
+  /** Run by run, in laydown order: a run may have a gap of its own. */
+  readonly gaps: readonly PlannedGap[];
   readonly fit: ScreenFit | null;
   readonly taping: TapingPlan | null;
   readonly offContact: OffContact | null;
@@ -33,7 +36,8 @@ function attempt<T>(problems: Problem[], work: () => T): T | null {
   }
 }
 
-export function planPress(job: Pick<Job, 'screen' | 'image' | 'papers' | 'materials'>): PlannedPress {
+/** `layers`: those that print, in laydown order. */
+export function planPress(job: Pick<Job, 'screen' | 'image' | 'papers' | 'materials'>, layers: readonly Pick<JobLayer, 'id' | 'name' | 'offContactMm'>[] = []): PlannedPress {
   const problems: Problem[] = [];
   const { screen } = job;
   const imageMm = [job.image.widthMm, job.image.heightMm] as const;
@@ -44,27 +48,19 @@ export function planPress(job: Pick<Job, 'screen' | 'image' | 'papers' | 'materi
   const gapMm = screen?.offContactMm ?? gap.gapMm;
   if (!screen) {
     problems.push(problem('note', 'no-screen', 'screen', `No screen is chosen yet: films and grams are for a usual mesh (${usualMesh.perCm} threads a cm).`, 'Enter frame and mesh to plan the press.'));
-    return { screenKnown: false, deposit, meshes, gap, gapMm, fit: null, taping: null, offContact: null, risers: null, problems };
+    const { gaps } = planGaps(job, layers, { fit: null, gapMm, growth: null, risers: null });
+    return { screenKnown: false, deposit, meshes, gap, gapMm, gaps, fit: null, taping: null, offContact: null, risers: null, problems };
   }
   const frameInsideMm = [screen.insideWidthMm, screen.insideHeightMm] as const;
   const largest = job.papers.reduce<readonly [number, number] | undefined>((most, p) => [Math.max(most?.[0] ?? 0, p.widthMm), Math.max(most?.[1] ?? 0, p.heightMm)], undefined);
   const fit = attempt(problems, () => fitScreen({ frameInsideMm, imageMm, sheetMm: largest, squeegeeMm: screen.squeegeeMm, hingeSide: screen.hinge }));
   if (fit) problems.push(...fit.problems);
   const taping = fit && attempt(problems, () => tapingPlan({ frameInsideMm, imageMm, imageAtMm: fit.imageAtMm }));
-  const stretched = fit && attempt(problems, () => offContact({ frameInsideMm, imageMm, imageAtMm: fit.imageAtMm, hingeSide: screen.hinge, gapMm, squeegeeMm: screen.squeegeeMm }));
+  const stretched = fit && attempt(problems, () => stretchAt(job, fit, gapMm));
   if (stretched) problems.push(...stretched.problems);
-  const risers = fit && screen.hingeLiftMm !== undefined ? attempt(problems, () => {
-    const alongY = fit.strokeAxis === 'y';
-    const length = alongY ? screen.insideHeightMm : screen.insideWidthMm;
-    const from = alongY ? fit.imageAtMm[1] : fit.imageAtMm[0];
-    const size = alongY ? imageMm[1] : imageMm[0];
-    const near = screen.hinge === 'top' || screen.hinge === 'left' ? from : length - from - size;
-    return risersFor({
-      gapMm, paperMm: Math.max(0.05, ...job.papers.map((p) => p.thicknessMm)), stencilMm: Math.max(0.05, ...job.materials.map((m) => m.thicknessMm)),
-      hingeLiftMm: screen.hingeLiftMm as number, frameLengthMm: length, imageFromHingeMm: [near, near + size],
-      boardsMm: screen.riserStepMm === undefined ? [] : [screen.riserStepMm],
-    });
-  }) : null;
+  const risers = fit && attempt(problems, () => risersAt(job, fit, gapMm));
   if (risers) problems.push(...risers.problems);
-  return { screenKnown: true, deposit, meshes, gap, gapMm, fit, taping, offContact: stretched, risers, problems };
+  const planned = planGaps(job, layers, { fit, gapMm, growth: stretched, risers });
+  problems.push(...planned.problems);
+  return { screenKnown: true, deposit, meshes, gap, gapMm, gaps: planned.gaps, fit, taping, offContact: stretched, risers, problems };
 }

@@ -1,8 +1,10 @@
 import type { Region } from '../form/index.ts';
 import type { Job, JobLayer } from '../job/index.ts';
-import { registerBudget, registerShifts, sigmaOf, stopsTemplate, type OffContact, type RegisterBudget, type RegisterDraws, type RegisterSigma, type StopsTemplate } from '../press/index.ts';
+import { driftAdvice, measuredRegister, ownSigma, registerBudget, registerFromLines, registerShifts, sigmaOf, stopsTemplate, type RegisterBudget, type RegisterFound, type RegisterDraws, type RegisterSigma, type StopsTemplate } from '../press/index.ts';
 import { meetingOverlap, type Codes } from '../print/index.ts';
 import { ProblemError, type Problem } from '../problem.ts';
+import { gapProblems, growthXY } from './gaps.ts';
+import type { PlannedPress } from './press.ts';
 
 /** How far off the layers will fall, and what the drawing forgives. */
 export interface PlannedRegister {
@@ -12,6 +14,18 @@ export interface PlannedRegister {
   readonly draws: RegisterDraws;
   /** The drawing with the stops, for each paper by id. */
   readonly stops: readonly { readonly paperId: string; readonly template: StopsTemplate }[];
+  /** What the job's test sheets tell; null where none were read. */
+  readonly tested: TestedRegister | null;
+  readonly problems: readonly Problem[];
+}
+
+/** Its problems stay here: readings half written stop nothing. */
+export interface TestedRegister {
+  /** null: too few readings yet. */
+  readonly found: RegisterFound | null;
+  readonly advice: readonly string[];
+  /** These are the figures that the job is planned with. */
+  readonly taken: boolean;
   readonly problems: readonly Problem[];
 }
 
@@ -39,10 +53,11 @@ export function meetingPairs(layers: readonly { readonly id: string; readonly bi
   return pairs;
 }
 
-export function planRegister(job: Pick<Job, 'register' | 'papers' | 'image' | 'seed'>, layers: readonly JobLayer[], meeting: readonly MeetingPair[], stretch: OffContact | null, gapMm: number): PlannedRegister {
+export function planRegister(job: Pick<Job, 'register' | 'papers' | 'image' | 'seed' | 'screen'>, layers: readonly JobLayer[], meeting: readonly MeetingPair[], press: PlannedPress): PlannedRegister {
   const problems: Problem[] = [];
-  const { method, sigmaMm, humidityPercent } = job.register;
+  const { method, humidityPercent, measured } = job.register;
   const imageMm = [job.image.widthMm, job.image.heightMm] as const;
+  const sigmaMm = ownSigma(job.register, imageMm);
   const edge = job.papers.some((p) => p.edge === 'torn') ? 'torn' as const : 'cut' as const;
   const sigma = sigmaOf(method, edge, sigmaMm);
   const attempt = <T>(work: () => T): T | null => {
@@ -54,19 +69,42 @@ export function planRegister(job: Pick<Job, 'register' | 'papers' | 'image' | 's
       return null;
     }
   };
+  // Stops must pass under the lowest of the gaps.
+  const lowestGapMm = Math.min(press.gapMm, ...press.gaps.map((gap) => gap.gapMm));
+  const growthOf = (id: string): readonly [number, number] | undefined => {
+    const growth = press.gaps.find((gap) => gap.layerId === id)?.growth;
+    return growth && press.fit ? growthXY(growth, press.fit.strokeAxis) : undefined;
+  };
   const stops = job.papers.flatMap((paper) => {
-    const template = attempt(() => stopsTemplate({ sheetMm: [paper.widthMm, paper.heightMm], imageMm, imageAtMm: paper.imageAtMm, sheetThicknessMm: paper.thicknessMm, gapMm, edge: paper.edge }));
+    const template = attempt(() => stopsTemplate({ sheetMm: [paper.widthMm, paper.heightMm], imageMm, imageAtMm: paper.imageAtMm, sheetThicknessMm: paper.thicknessMm, gapMm: lowestGapMm, edge: paper.edge }));
     if (!template) return [];
     problems.push(...template.problems);
     return [{ paperId: paper.id, template }];
   });
   const grains = new Set(job.papers.map((p) => p.grain));
   const budget = attempt(() => registerBudget({
-    layers: layers.map((l) => ({ id: l.id, name: l.name, growthMm: stretch ? [stretch.alongMm, Math.max(...stretch.acrossMm)] as const : undefined })),
+    layers: layers.map((l) => ({ id: l.id, name: l.name, growthMm: growthOf(l.id) })),
     method, edge, sigmaMm, imageMm, fromStopsMm: stops[0]?.template.fromStopsMm,
     grain: grains.size === 1 ? [...grains][0] : 'unknown', humidityPercent, forgives: meeting,
   }));
   if (budget) problems.push(...budget.problems);
-  const draws = registerShifts(job.seed, sigma.sigmaMm, sheetsDrawn, { layers: Math.max(1, layers.length), imageMm });
-  return { sigma, budget, draws, stops, problems };
+  const forgives = (id: string): number | null => meeting.filter((pair) => pair.first === id || pair.second === id).reduce<number | null>((least, pair) => Math.min(least ?? Infinity, pair.overlapMm), null);
+  const setting = { fit: press.fit, gapMm: press.gapMm, growth: press.offContact, risers: press.risers, gaps: press.gaps };
+  if (press.fit) problems.push(...gapProblems(job, layers, setting, sigma.toleranceMm, forgives));
+  const spread = measured ? { xMm: measured.xMm, yMm: measured.yMm, angleDeg: measured.turnDeg } : sigma.sigmaMm;
+  const draws = registerShifts(job.seed, spread, sheetsDrawn, { layers: Math.max(1, layers.length), imageMm });
+  return { sigma, budget, draws, stops, tested: testedOf(job.register), problems };
+}
+
+function testedOf({ testSheets, measured }: Job['register']): TestedRegister | null {
+  if (!testSheets || testSheets.readings.length === 0) return null;
+  try {
+    const found = registerFromLines(testSheets);
+    const own = measuredRegister(found);
+    const taken = measured !== undefined && (['xMm', 'yMm', 'turnDeg'] as const).every((key) => Math.abs(own[key] - measured[key]) < 1e-9);
+    return { found, advice: driftAdvice(found), taken, problems: found.problems };
+  } catch (error) {
+    if (!(error instanceof ProblemError)) throw error;
+    return { found: null, advice: [], taken: false, problems: error.problems };
+  }
 }

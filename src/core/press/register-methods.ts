@@ -1,3 +1,7 @@
+import type { SizeMm } from './fit.ts';
+import { sigmaAtCorner } from './tested.ts';
+import type { MeasuredRegister } from './tested.ts';
+
 export type RegisterMethod = 'stops' | 'hinged-sheet' | 'pins' | 'by-eye';
 
 export interface MethodTolerance {
@@ -27,6 +31,17 @@ export interface RegisterSigma {
   readonly toleranceMm: number;
   readonly measured: boolean;
   readonly text: string;
+}
+
+/** What a studio knows of its own register. `measured` goes before `sigmaMm`. */
+export interface OwnRegister {
+  readonly sigmaMm?: number;
+  readonly measured?: MeasuredRegister;
+}
+
+/** The studio's own σ at the corner of an image, or undefined. */
+export function ownSigma(own: OwnRegister, imageMm: SizeMm): number | undefined {
+  return own.measured ? sigmaAtCorner(own.measured, imageMm) : own.sigmaMm;
 }
 
 /** How far off one layer falls: the studio's own σ if it has one, else the middle of the table. */

@@ -15,8 +15,8 @@ export interface RegisterFound {
   readonly sheets: number;
   /** Standard deviation of one layer's place, per axis: the scatter of the pair over √2, as both runs were placed alike. */
   readonly sigmaMm: { readonly x: number; readonly y: number; readonly both: number };
-  /** Doubt of sigma with so few sheets (about one standard deviation, σ / √(2(n − 1))). */
-  readonly sigmaDoubtMm: number;
+  /** Where the true σ lies, nineteen times in twenty, with so few sheets (chi-square, both axes together). */
+  readonly sigmaRangeMm: readonly [number, number];
   /** Steady shift of the second run against the first, at the image's middle. */
   readonly driftMm: readonly [number, number];
   /** Shift that grows from sheet to sheet, mm a sheet: a stop that creeps, paper that dries. */
@@ -29,7 +29,7 @@ export interface RegisterFound {
 }
 
 /** What a set of read test sheets says. Each sheet: least squares for shift, small turn and growth. Throws ProblemError. */
-export function readTestSheets(places: readonly TestPlace[], readings: readonly TestReading[]): RegisterFound {
+export function readTestSheets(places: readonly TestPlace[], readings: readonly TestReading[], readsMm?: number): RegisterFound {
   const sheets = [...new Set(readings.map((reading) => reading.sheet))].sort((one, other) => one - other);
   if (sheets.length < 3) fail('test-sheets-few', 'register', `${sheets.length} test sheets cannot tell chance from a steady shift.`, 'Read at least 3, better 10 sheets.');
   const centre = [mean(places.map((place) => place.xMm)), mean(places.map((place) => place.yMm))];
@@ -54,11 +54,12 @@ export function readTestSheets(places: readonly TestPlace[], readings: readonly 
   const growths = fits.flatMap((fit) => (fit.growthPercent === null ? [] : [fit.growthPercent]));
   const problems: Problem[] = [];
   if (sheets.length < 8) problems.push(problem('note', 'test-sheets-few', 'register', `From ${sheets.length} sheets the spread is known only roughly.`, 'Ten sheets or more tell it better.'));
+  if (both > 0 && readsMm !== undefined && both < readsMm / 3) problems.push(problem('note', 'test-sheet-coarse', 'register', `The spread is finer than the scale's steps of ${readsMm} mm can tell.`, 'Take the figure as “no worse than”, or print the test with a finer step.'));
   clear.forEach((steady, axis) => {
     if (steady) problems.push(problem('warning', 'register-creeps', 'register', `The register creeps ${axis === 0 ? 'across' : 'down'} by ${Math.abs(creep[axis]).toFixed(3)} mm a sheet.`, 'Look for a loose stop or hinge, or paper that dries while you print.'));
   });
   return {
-    sheets: sheets.length, sigmaMm: { x, y, both }, sigmaDoubtMm: both / Math.sqrt(2 * (2 * sheets.length - 2)), driftMm: [mean(xs), mean(ys)], creepMmPerSheet: creep,
+    sheets: sheets.length, sigmaMm: { x, y, both }, sigmaRangeMm: sigmaRange(both, 2 * sheets.length - 2 - clear.filter(Boolean).length), driftMm: [mean(xs), mean(ys)], creepMmPerSheet: creep,
     turnDeg: turns.length === fits.length ? { mean: mean(turns), sigma: scatter(turns) / Math.SQRT2 } : null,
     growthPercent: growths.length === fits.length ? mean(growths) : null, problems,
   };
@@ -78,6 +79,39 @@ function fitSheet(points: readonly { readonly px: number; readonly py: number; r
   }
   const [r, g] = spread > 1 ? [turn / spread, growth / spread] : [0, 0];
   return { x: mx - g * mpx + r * mpy, y: my - g * mpy - r * mpx, turnDeg: spread > 1 ? (r * 180) / Math.PI : null, growthPercent: spread > 1 ? g * 100 : null };
+}
+
+/** The interval that holds a true σ nineteen times in twenty, found as `sigmaMm` with f degrees of freedom: σ √(f / χ²). */
+export function sigmaRange(sigmaMm: number, freedom: number): readonly [number, number] {
+  return [sigmaMm * Math.sqrt(freedom / chiSquare(0.975, freedom)), sigmaMm * Math.sqrt(freedom / chiSquare(0.025, freedom))];
+}
+
+/** The value that chi-square stays under with this probability: the incomplete gamma series, halved into. */
+function chiSquare(probability: number, freedom: number): number {
+  const a = freedom / 2;
+  const whole = (x: number): number => {
+    let sum = 0;
+    let logTerm = -Math.log(a);
+    let logGamma = 0;
+    // Γ(a) for halves and wholes, down to Γ(1) or Γ(1/2).
+    for (let k = a - 1; k > 0; k--) logGamma += Math.log(k);
+    if (!Number.isInteger(a)) logGamma += Math.log(Math.PI) / 2;
+    for (let n = 1; n < 2000; n++) {
+      const term = Math.exp(a * Math.log(x) - x - logGamma + logTerm);
+      sum += term;
+      if (term < 1e-14 && n > x) break;
+      logTerm += Math.log(x) - Math.log(a + n);
+    }
+    return sum;
+  };
+  let [low, high] = [1e-9, freedom / 2 + 10 * Math.sqrt(2 * freedom) + 20];
+  for (let i = 0; i < 60; i++) {
+    const middle = (low + high) / 2;
+    if (whole(middle) < probability) low = middle;
+    else high = middle;
+  }
+  // Found for half of it.
+  return low + high;
 }
 
 const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;

@@ -1,5 +1,5 @@
 import type { Job } from '../../job/index.ts';
-import { sigmaOf } from '../../press/index.ts';
+import { ownSigma, sigmaOf } from '../../press/index.ts';
 import { jobPartsOf, type Crop, type GamutIntent, type ImportanceMap, type KnifeBudget, type LayerWish, type Picture, type PrintedLayer, type SeparateRequest, type Separation } from '../../separate/index.ts';
 import { materialOf, materialsOf } from '../stencils.ts';
 import type { Plan } from '../types.ts';
@@ -40,7 +40,7 @@ export function separateRequest(job: Job, ask: SeparateQuestion): SeparateReques
     picture: ask.picture, crop: ask.crop, sizeMm: { width: job.image.widthMm, height: job.image.heightMm }, paper: spectrum, surface: bench.found.surface, shelf,
     layers: ask.layers, wishes: ask.wishes, alreadyPrinted: ask.over ? printedOf(ask.over, bench.layers.map((l) => l.id)) : undefined, cutPairs: ask.cutPairs, knife: ask.knife,
     material: materialOf(materialsOf(job), ask.materialId), marginMm: job.stencilMarginMm,
-    registerSigmaMm: ask.registerSigmaMm ?? sigmaOf(job.register.method, edge, job.register.sigmaMm).sigmaMm,
+    registerSigmaMm: ask.registerSigmaMm ?? sigmaOf(job.register.method, edge, ownSigma(job.register, [job.image.widthMm, job.image.heightMm])).sigmaMm,
     importance: ask.importance, intent: ask.intent, mostInPot: ask.mostInPot, effort: ask.effort, seed: ask.seed ?? job.seed,
   };
 }

@@ -1,0 +1,68 @@
+import { describe, expect, test } from 'vitest';
+import { ProblemError } from '../problem.ts';
+import { seeded } from '../random.ts';
+import { driftAdvice, measuredRegister, ownSigma, registerFromLines, registerTestSheet, sigmaAtCorner, type TestLines } from './index.ts';
+
+const imageMm = [180, 240] as const;
+const places = registerTestSheet(imageMm).places.map((place) => place.id);
+
+/** Sheets as a studio with this register would pull and read them: whole lines, to the nearest. */
+function pulled(seed: number, sheets: number, sigmaMm: number, turnDeg: number, driftMm: readonly [number, number] = [0, 0]): TestLines {
+  const random = seeded(seed * 7919);
+  for (let i = 0; i < 64; i++) random.next();
+  const readings = Array.from({ length: sheets }, (_, i) => {
+    const pair = (sigma: number): number => (random.normal() - random.normal()) * sigma;
+    const [x, y, turn] = [driftMm[0] + pair(sigmaMm), driftMm[1] + pair(sigmaMm), (pair(turnDeg) * Math.PI) / 180];
+    return registerTestSheet(imageMm).places.map((place) => ({
+      sheet: i + 1, place: place.id, across: Math.round((x - turn * (place.yMm - 120)) / 0.2), down: Math.round((y + turn * (place.xMm - 90)) / 0.2),
+    }));
+  }).flat();
+  return { imageMm, readsMm: 0.2, readings };
+}
+const codeOf = (lines: TestLines): string => {
+  try {
+    registerFromLines(lines);
+  } catch (error) {
+    if (error instanceof ProblemError) return error.problems[0].code;
+    throw error;
+  }
+  return '';
+};
+
+describe('test sheets read back', () => {
+  test('nineteen times in twenty the true spread lies in the range that is told', () => {
+    let inside = 0;
+    for (let seed = 1; seed <= 200; seed++) {
+      const [low, high] = registerFromLines(pulled(seed, 10, 0.35, 0.03)).sigmaRangeMm;
+      if (low <= 0.35 && high >= 0.35) inside++;
+    }
+    expect(inside).toBeGreaterThanOrEqual(180);
+    expect(inside).toBeLessThanOrEqual(199);
+  });
+
+  test('a steady shift is told with its way and what to do; without one nothing is', () => {
+    const advice = driftAdvice(registerFromLines(pulled(3, 12, 0.1, 0, [0.8, -0.6])));
+    expect(advice[0]).toMatch(/0\.\d+ mm to the right and 0\.\d+ mm up/);
+    expect(driftAdvice(registerFromLines(pulled(3, 12, 0.1, 0)))).toEqual([]);
+  });
+
+  test('turning counts at the corners of a large image more than of a small one', () => {
+    const measured = { xMm: 0.3, yMm: 0.2, turnDeg: 0.1 };
+    expect(sigmaAtCorner(measured, [300, 400])).toBeCloseTo(Math.hypot(0.3, (0.1 * Math.PI / 180) * 250), 9);
+    expect(ownSigma({ sigmaMm: 5, measured }, [30, 40])).toBeLessThan(ownSigma({ measured }, [300, 400])!);
+    expect(ownSigma({ sigmaMm: 0.4 }, [30, 40])).toBe(0.4);
+    const found = measuredRegister(registerFromLines(pulled(5, 20, 0.3, 0.04)));
+    expect(found.turnDeg).toBeGreaterThan(0.01);
+    expect(found.sheets).toBe(20);
+  });
+
+  test('a place read one way only waits; a line that is not there, a place twice, too few sheets are refused', () => {
+    const lines = pulled(1, 4, 0.3, 0);
+    const half = { ...lines, readings: lines.readings.map((one, i) => (i === 0 ? { ...one, down: undefined } : one)) };
+    expect(registerFromLines(half).sheets).toBe(4);
+    expect(codeOf({ ...lines, readings: [...lines.readings, { sheet: 9, place: places[0], across: 60, down: 0 }] })).toBe('test-line');
+    expect(codeOf({ ...lines, readings: [...lines.readings, lines.readings[0]] })).toBe('test-twice');
+    expect(codeOf({ ...lines, readings: lines.readings.slice(0, 8) })).toBe('test-sheets-few');
+    expect(codeOf({ ...lines, readings: [...lines.readings, { sheet: 9, place: 'middle', across: 1, down: 0 }] })).toBe('test-place');
+  });
+});
