@@ -17,12 +17,13 @@ import { pot } from './pot.ts';
 import { press } from './press.ts';
 import { readings } from './readings.ts';
 import { recipe } from './recipe.ts';
+import { register } from './register.ts';
 import { separate } from './separate.ts';
 import { serve } from './serve.ts';
 import { shelf } from './shelf.ts';
 import { trace } from './trace.ts';
 
-const commands: readonly Command[] = [check, forecast, packet, cut, order, recipe, mix, pot, press, day, edition, again, readings, photo, drawdowns, shelf, trace, separate, serve];
+const commands: readonly Command[] = [check, forecast, packet, cut, order, recipe, mix, pot, press, register, day, edition, again, readings, photo, drawdowns, shelf, trace, separate, serve];
 
 function sayCommands(): string {
   const width = Math.max(...commands.map((c) => c.name.length));

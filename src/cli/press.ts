@@ -26,11 +26,16 @@ export const press: Command = {
     }
     console.log(`Gap        ${say(p.gapMm)}. ${p.gap.why}`);
     if (p.offContact) console.log(`Growth     along the stroke ${say(p.offContact.alongMm, 2)}, across ${p.offContact.acrossMm.map((v) => say(v, 2)).join(' to ')}; the same for all layers as long as screen, place and gap stay`);
+    for (const gap of p.gaps.filter((one) => one.own)) {
+      const layer = plan.layers.find((l) => l.id === gap.layerId);
+      console.log(`           run ${layer?.run}, ${layer?.name}: gap ${say(gap.gapMm)}${gap.growth ? `, grows ${say(gap.growth.alongMm, 2)} along, ${say(Math.max(...gap.growth.acrossMm), 2)} across` : ''}${gap.risers ? `; mesh ${say(gap.risers.heightMm)} above the board, front ${say(gap.risers.frontMm)}` : ''}`);
+    }
     if (p.risers) {
       console.log(`Risers     mesh ${say(p.risers.heightMm)} above the board; front ${say(p.risers.frontMm)}${p.risers.underHingeMm > 0.05 ? `, ${say(p.risers.underHingeMm)} under the hinge` : ''}${p.risers.underPaperMm > 0.05 ? `, ${say(p.risers.underPaperMm)} of board under the paper` : ''}`);
       for (const l of p.risers.layers) console.log(`           ${l.count} × ${say(l.thicknessMm)} board: ${say(l.heightMm)}`);
     }
     console.log(`Register   ${r.sigma.text}`);
+    if (r.tested?.found) console.log(`           test sheets in the job: σ ${say(r.tested.found.sigmaMm.both, 2)}${r.tested.taken ? '' : ', not used for the plan (laydown register)'}`);
     console.log(`           half of the sheets within ${say(r.draws.medianMm, 2)}, nineteen in twenty within ${say(r.draws.p95Mm, 2)} at the worst corner`);
     for (const pair of r.budget?.pairs ?? []) {
       if (pair.forgivesMm === null) continue;

@@ -106,7 +106,8 @@ export class Bench {
     return from;
   }
 
-  waitUntil(time: number, run: DayRun, dryingUntil: number): void {
+  waitUntil(time: number, run: DayRun, preparedAt: number, dryingUntil: number): void {
+    this.idle(0, Math.min(time, preparedAt), run, 'Until screen and ink stand ready: cut the next stencil, number the backs, look at the sheets.');
     if (dryingUntil > this.now) this.idle(0, Math.min(time, dryingUntil), run, 'Ink dries: cut the next stencil, read the drawdown, number the backs, look at the sheets against the B.A.T.');
     this.idle(0, time, run, 'Too late to pull this run to its end today: cut the next stencil, tidy up, end early.');
   }

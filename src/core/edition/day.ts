@@ -109,6 +109,8 @@ function oneDay(input: DayInput, racks: Racks): DayPlan {
   const mixed = new Map<number, number>();
   const setUp = new Map<number, { readonly screen: string; readonly ready: number }>();
   const washed = new Map<string, number>();
+  /** Run → when its own stencil came off the press: a second sitting needs the same one. */
+  const washedOf = new Map<number, number>();
   const hasSheets = runs.map((run) => sheetNames(run).length > 0);
   type Limits = { readonly before?: number; readonly beginBefore?: number; readonly idleHands?: boolean };
   const mix = (run: number, limits: Limits = {}): void => {
@@ -118,7 +120,7 @@ function oneDay(input: DayInput, racks: Racks): DayPlan {
   };
   const prepare = (run: number, limits: Limits = {}): void => {
     const screen = setUp.has(run) ? undefined : freeScreen(input, run, setUp, washed);
-    const ready = screen === undefined ? null : bench.work({ what: 'set-up', minutes: setUpMinutes, run: runs[run], where: screen, text: 'Stencil, tape, register; a first look on newsprint.', from: washed.get(screen), ...limits });
+    const ready = screen === undefined ? null : bench.work({ what: 'set-up', minutes: setUpMinutes, run: runs[run], where: screen, text: 'Stencil, tape, register; a first look on newsprint.', from: Math.max(washed.get(screen) ?? 0, washedOf.get(run) ?? 0), ...limits });
     if (screen !== undefined && ready !== null) setUp.set(run, { screen, ready });
   };
   /** Hands that would wait do what the next runs need, nearest first. */
@@ -152,7 +154,7 @@ function oneDay(input: DayInput, racks: Racks): DayPlan {
       const whole = first + (names.length - done) * stroke + cleanMinutes;
       const begin = bench.beginning(Math.max(ready, place), whole, first + stroke + cleanMinutes);
       prepareLater(index, { before: begin });
-      bench.waitUntil(begin, run, Math.max(ready, place));
+      bench.waitUntil(begin, run, prepared, Math.max(ready, place));
       const from = bench.now;
       const racker = wishes ? bench.racker(from) : null;
       if (racker === null) [stroke, first] = [alone, (run.setUpSheets ?? 0) * alone];
@@ -181,6 +183,7 @@ function oneDay(input: DayInput, racks: Racks): DayPlan {
         prepareLater(index, { beginBefore: time, idleHands: true });
         const clean = bench.work({ what: 'clean', minutes: cleanMinutes, run, where: screen.screen, text: 'Ink back into the jar, wipe, then wash the screen at once.', from: time });
         washed.set(screen.screen, clean ?? time);
+        washedOf.set(index, clean ?? time);
         setUp.delete(index);
         sittings++;
       }

@@ -27,6 +27,7 @@ export { registerTestSheet, shiftOfLine } from './test-sheet.ts';
 export type { TestLine, TestPlace, TestSheet } from './test-sheet.ts';
 export { readTestSheets, sigmaRange } from './test-reading.ts';
 export { driftAdvice, measuredRegister, registerFromLines, sigmaAtCorner } from './tested.ts';
+export { lineFromText, readTestTable, testTable } from './test-table.ts';
 export type { MeasuredRegister, TestLines } from './tested.ts';
 export type { RegisterFound, TestReading } from './test-reading.ts';
 export { stopsTemplate } from './stops.ts';

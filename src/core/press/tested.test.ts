@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { ProblemError } from '../problem.ts';
 import { seeded } from '../random.ts';
-import { driftAdvice, measuredRegister, ownSigma, registerFromLines, registerTestSheet, sigmaAtCorner, type TestLines } from './index.ts';
+import { driftAdvice, lineFromText, measuredRegister, ownSigma, registerFromLines, registerTestSheet, readTestTable, sigmaAtCorner, testTable, type TestLines } from './index.ts';
 
 const imageMm = [180, 240] as const;
 const places = registerTestSheet(imageMm).places.map((place) => place.id);
@@ -64,5 +64,22 @@ describe('test sheets read back', () => {
     expect(codeOf({ ...lines, readings: [...lines.readings, lines.readings[0]] })).toBe('test-twice');
     expect(codeOf({ ...lines, readings: lines.readings.slice(0, 8) })).toBe('test-sheets-few');
     expect(codeOf({ ...lines, readings: [...lines.readings, { sheet: 9, place: 'middle', across: 1, down: 0 }] })).toBe('test-place');
+  });
+});
+
+describe('readings as they are typed', () => {
+  test('a line, a half line, a minus of any kind, or millimetres from a rule', () => {
+    expect(['3', '−2', '-2,5', ' 1½ ', '+4', '2.4 mm', '-0,6mm', ''].map((text) => lineFromText(text, 0.2))).toEqual([3, -2, -2.5, 1.5, 4, expect.closeTo(12, 9), expect.closeTo(-3, 9), null]);
+    expect(lineFromText('two', 0.2)).toBeNaN();
+  });
+
+  test('the empty table comes back as it was filled in, whatever parts its columns', () => {
+    const rows = testTable(registerTestSheet(imageMm).places, 3).map((row, i) => (i % 2 ? [row[0], row[1], '2', '-1'] : row));
+    for (const parting of [',', ';', '\t']) {
+      const read = readTestTable(rows.map((row) => row.join(parting)).join('\r\n'), 0.2);
+      expect(read).toHaveLength(6);
+      expect(read[0]).toEqual({ sheet: 1, place: 'top left', across: 2, down: -1 });
+    }
+    expect(() => readTestTable('1,top left,x,1\n0,top left,1,1', 0.2)).toThrow(ProblemError);
   });
 });
