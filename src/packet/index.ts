@@ -22,6 +22,7 @@ import { proofImage, smallProof, type ProofImage } from './proof.ts';
 
 export { makeDrawdownSheets } from './pages/drawdown.ts';
 export { rgbPng } from './files/png.ts';
+export { stockFile } from './stock-file.ts';
 
 /** One stencil as a file for a cutter, at true size, proven as it is written. Throws `ProblemError` where it would not hold. */
 export function cutFile(plan: Plan, layer: Plan['layers'][number], format: 'svg' | 'dxf'): string {

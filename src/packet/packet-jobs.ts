@@ -31,9 +31,9 @@ export function hardJob(): JobBundle {
     title: `${long} 海の本 — ${long}`, maker: long, units: 'in', image: { widthMm: 220, heightMm: 280 }, stencilMarginMm: 50,
     forms: base.forms, inks: base.inks.map((i) => ({ ...i, name: `${i.name} ${long}` })),
     cuts: Array.from({ length: 8 }, (_, i) => ({ id: `c${i}`, name: long, material: 'film', parts: [{ form: i % 2 ? 'block' : 'ring', xMm: 60 + i * side, yMm: 80 + i * side, scale: 1 + i / 8 }] })),
-    layers: Array.from({ length: 8 }, (_, i) => ({ id: `l${i}`, name: `${long} ${i}`, cut: `c${i}`, side: i === 3 ? 'piece' : 'window', ink: i === 7 ? null : i % 2 ? 'yellow' : 'blue', strength: 0.3 + i / 12, note: long })),
+    layers: Array.from({ length: 8 }, (_, i) => ({ id: `l${i}`, name: `${long} ${i}`, cut: `c${i}`, side: i === 3 ? 'piece' : 'window', ink: i === 7 ? null : i % 2 ? 'yellow' : 'blue', strength: 0.3 + i / 12, note: long, ...(i % 2 ? { offContactMm: 3 + 2 * i } : {}) })),
     papers: Array.from({ length: 2 }, (_, i) => ({ id: `p${i}`, name: `${long} ${i}`, reading: lab(92 - i, i, 2 * i), widthMm: 300, heightMm: 360 + i, count: 180 })),
     screen: { insideWidthMm: 700, insideHeightMm: 900, mesh: { perCm: 77, threadMicrons: 48 }, hingeLiftMm: 20, riserStepMm: 3 },
-    edition: { target: 60, workshop: long },
+    edition: { target: 60, workshop: long }, day: { hands: 3, screens: 3 },
   });
 }

@@ -107,9 +107,9 @@ export class Bench {
   }
 
   waitUntil(time: number, run: DayRun, preparedAt: number, dryingUntil: number): void {
-    this.idle(0, Math.min(time, preparedAt), run, 'Until screen and ink stand ready: cut the next stencil, number the backs, look at the sheets.');
-    if (dryingUntil > this.now) this.idle(0, Math.min(time, dryingUntil), run, 'Ink dries: cut the next stencil, read the drawdown, number the backs, look at the sheets against the B.A.T.');
-    this.idle(0, time, run, 'Too late to pull this run to its end today: cut the next stencil, tidy up, end early.');
+    this.idle(0, Math.min(time, preparedAt), run, 'Screen not ready yet: cut the next stencil, number the backs.');
+    if (dryingUntil > this.now) this.idle(0, Math.min(time, dryingUntil), run, 'Ink dries: cut the next stencil, read the drawdown, compare sheets.');
+    this.idle(0, time, run, 'Too late to pull this run today: cut the next stencil, tidy up.');
   }
 
   skipToNextWindow(run: DayRun): void {
@@ -122,9 +122,9 @@ export class Bench {
   pull(from: number, to: number, run: DayRun, sheets: readonly [number, number], of: number, pause: number, racker: number | null): void {
     const whole = sheets[1] - sheets[0] + 1 === of;
     const which = !whole ? `sheets ${sheets[0]}–${sheets[1]} of ${of}` : of === 1 ? 'the one sheet' : `all ${of} sheets`;
-    const newsprint = run.setUpSheets ? `${run.setUpSheets} on newsprint, then ` : '';
-    const pauses = pause > 0.5 ? `; ${Math.round(pause)} min of pauses with the screen flooded` : '';
-    this.add(0, from, to, 'pull', run.id, 'press', `Pull ${newsprint}${which}${pauses}.`, sheets);
+    const what = run.setUpSheets ? `${run.setUpSheets} on newsprint, then ${which}` : which;
+    const pauses = pause > 0.5 ? ` ${Math.round(pause)} min of it are pauses, with the screen flooded.` : '';
+    this.add(0, from, to, 'pull', run.id, 'press', `Pull ${what}.${pauses}`, sheets);
     this.free[0] = to;
     if (racker === null) return;
     this.add(racker, from, to, 'rack', run.id, 'rack', 'Hand sheets in, take them off to the rack, look at every one.', null);

@@ -104,10 +104,9 @@ function countRows(facts: RecordFacts, edition: NumberedEdition): CountRow[] {
 
 function sayCounts(rows: readonly CountRow[]): string {
   return rows.map((row) => {
-    const many = (n: number, one: string): string => (n === 1 ? one : `${one}s`);
     const kinds = [
       ['A/P', row.artists], ['B.A.T.', row.bat], ['P/P', row.printers], ['H.C.', row.horsCommerce],
-      [many(row.states, 'state proof'), row.states], [many(row.trials, 'colour trial'), row.trials],
+      [row.states === 1 ? 'state proof' : 'state proofs', row.states], [row.trials === 1 ? 'colour trial' : 'colour trials', row.trials],
     ] as const;
     const parts = [`${row.edition} numbered`, ...kinds.filter(([, n]) => n > 0).map(([name, n]) => `${n} ${name}`)];
     return `${rows.length > 1 ? `${row.paper}: ` : ''}${parts.join(', ')}`;

@@ -10,7 +10,7 @@ export function* dayPages(setting: Setting): Pages {
   let at = 0;
   let sheet = 0;
   while (at < last) {
-    const frame = startPage(setting, { step: 4, title: 'The day', side: sheet === 0 ? `${plural(day.days, 'day')}, ${minutesInWords(day.workMinutes)} of work` : 'continued' });
+    const frame = startPage(setting, { step: 4, title: 'The day', side: sheet === 0 ? `${plural(day.days, 'day')}, ${minutesInWords(day.workMinutes)} of work${day.hands > 1 ? ` for ${day.hands}` : ''}` : 'continued' });
     let y = frame.top;
     if (sheet === 0) y = strip(setting, frame, y);
     const rowMm = 6.2;
@@ -43,7 +43,14 @@ function row(setting: Setting, frame: Frame, step: Step, y: number, rowMm: numbe
   page.text(left + 6, y + rowMm - 1.9, step.start, { size: 10, weight: 'bold' });
   page.text(left + 18, y + rowMm - 1.9, step.end, { size: 10 });
   if (run) page.text(left + 34, y + rowMm - 1.9, String(run.run), { size: 10, weight: 'bold', align: 'right' });
-  page.fit(left + 38, y + rowMm - 1.9, right - left - 62, step.text, { size: 10, weight: step.what === 'pull' ? 'bold' : 'regular' }, 7);
+  const hands = (setting.plan.edition.day?.hands ?? 1) > 1;
+  // Who does it: a number in a box, black for whoever pulls.
+  if (hands && step.who > 0) {
+    page.rect(left + 37, y + 1, 4.2, 4.2, { stroke: '#000000', lineMm: 0.3, ...(step.who === 1 ? { fill: '#000000' } : {}) });
+    page.text(left + 39.1, y + rowMm - 1.9, String(step.who), { size: 9, weight: 'bold', align: 'centre', colour: step.who === 1 ? '#ffffff' : '#000000' });
+  }
+  const words = left + (hands ? 44 : 38);
+  page.fit(words, y + rowMm - 1.9, right - words - 24, step.text, { size: 10, weight: step.what === 'pull' ? 'bold' : 'regular' }, 7);
   page.fit(right, y + rowMm - 1.9, 22, step.where, { size: 9, align: 'right' }, 7);
 }
 
@@ -63,19 +70,24 @@ function strip(setting: Setting, frame: Frame, from: number): number {
     page.text(x(hour * 60), y + 2.6, String(hour % 24), { size: 8, align: 'centre' });
   }
   y += 4;
-  const days = Math.min(day.days, 6);
+  // Hands that find nothing to do get no line.
+  const hands = Math.max(1, ...busy.map((step) => step.who));
+  const days = Math.min(day.days, Math.max(1, Math.floor(6 / hands)));
   for (let d = 1; d <= days; d++) {
     page.text(left, y + 6, `day ${d}`, type.smallStrong);
-    for (const s of busy.filter((one) => one.day === d)) {
-      const a = x(s.startMinutes - (d - 1) * 1440), b = x(s.endMinutes - (d - 1) * 1440);
-      const fill = s.what === 'pull' ? '#000000' : s.what === 'wait' ? '#ffffff' : '#cfcfcf';
-      page.rect(a, y, Math.max(0.3, b - a), 9, { fill, stroke: '#000000', lineMm: 0.15 });
-      const run = plan.layers.find((l) => l.id === s.run);
-      if (s.what === 'pull' && run && b - a > 4) page.text((a + b) / 2, y + 6.2, String(run.run), { size: 10, weight: 'bold', align: 'centre', colour: '#ffffff' });
+    for (let hand = 1; hand <= hands; hand++) {
+      for (const s of busy.filter((one) => one.day === d && one.who === hand)) {
+        const a = x(s.startMinutes - (d - 1) * 1440), b = x(s.endMinutes - (d - 1) * 1440);
+        const fill = s.what === 'pull' ? '#000000' : s.what === 'wait' ? '#ffffff' : s.what === 'rack' ? '#8a8a8a' : '#cfcfcf';
+        page.rect(a, y, Math.max(0.3, b - a), 9, { fill, stroke: '#000000', lineMm: 0.15 });
+        const run = plan.layers.find((l) => l.id === s.run);
+        if (s.what === 'pull' && run && b - a > 4) page.text((a + b) / 2, y + 6.2, String(run.run), { size: 10, weight: 'bold', align: 'centre', colour: '#ffffff' });
+      }
+      if (hands > 1) page.text(left + labelMm - 3.5, y + 6, String(hand), { size: 9, weight: 'bold' });
+      y += hand < hands ? 9.6 : 11;
     }
-    y += 11;
   }
-  const words = `Black: pulling. Grey: mixing, setting up, cleaning. White: waiting for ink to dry (${minutesInWords(day.dryMinutes)} a run). At most ${plural(day.rackPeak, 'sheet')} wet at once.`;
+  const words = `Black: pulling. ${hands > 1 ? 'Dark grey: racking. In a box: whose hands; 1 pulls. ' : ''}Grey: mixing, setting up, cleaning. White: waiting for ink to dry (${minutesInWords(day.dryMinutes)} a run). At most ${plural(day.rackPeak, 'sheet')} wet at once.`;
   y = page.para(left, y + 1, width, words, type.small);
   return y + 3;
 }

@@ -1,6 +1,6 @@
 import { caution, column, drawProof, drawStencil } from './parts.ts';
 import { startPage, type, type Frame, type PlannedLayer, type Setting } from './setting.ts';
-import { inkLine, minutesInWords, plural, sentence } from './words.ts';
+import { inkLine, materialOf, minutesInWords, plural, sentence } from './words.ts';
 
 /** For a class: this job's own steps and pictures; then the same page blank. */
 export function handoutPages(setting: Setting): void {
@@ -83,7 +83,7 @@ function runsPages(setting: Setting): void {
       const a = column(frame, 1, 2), b = column(frame, 3, 1.5), c = column(frame, 4.6, 1.4);
       page.fit(a.x, y + 4, a.width, layer.name, type.head);
       page.fit(a.x, y + 9.5, a.width, inkLine(plan, layer), type.body, 8);
-      page.para(a.x, y + 13, a.width, words(setting, layer), { ...type.body, size: 9.5 });
+      page.para(a.x, y + 13, a.width, words(setting, layer), { size: 10.5, leading: 1.35 });
       drawStencil(page, layer, b.x, y, b.width, inner);
       const paper = plan.papers[0];
       if (paper) drawProof(setting, page, paper, layer.run, c.x, y, c.width, inner);
@@ -91,10 +91,17 @@ function runsPages(setting: Setting): void {
   }
 }
 
-function words(setting: Setting, layer: PlannedLayer): string {
-  const step = setting.plan.edition.handout?.steps.find((s) => s.picture.kind === 'after' && s.picture.layer === layer.id);
-  const side = layer.side === 'window' ? 'Ink goes through the hole.' : 'The shape itself masks; ink goes all around it.';
-  return `${side} Cutting: about ${minutesInWords(layer.stencil.knife.minutes)}.${step ? ` ${step.text}` : ''}`;
+/** What the heading doesn't say yet: stencil, pot, set-up, what to look for, drying. */
+function words({ plan }: Setting, layer: PlannedLayer): string {
+  const { facts, day } = plan.edition;
+  const side = layer.side === 'window' ? 'ink goes through the hole' : 'the shape masks, ink goes all around it';
+  const recipe = facts.layers[layer.run - 1]?.recipe;
+  const note = plan.job.layers.find((l) => l.id === layer.id)?.note;
+  return [
+    `${sentence(materialOf(plan, layer)?.name ?? layer.side)}, ${layer.side}: ${side}.`, `About ${minutesInWords(layer.stencil.knife.minutes)} to cut.`,
+    recipe ? `${recipe}.` : layer.inkId === null ? 'Choose an ink.' : '', `${plan.job.edition.setUpSheets} on newsprint, then every sheet in the same order.`,
+    note ? `Look for: ${note}` : '', layer.run < plan.layers.length ? `Dry for ${minutesInWords(day?.dryMinutes ?? plan.job.day.dryMinutes)}.` : '',
+  ].filter((text) => text !== '').join(' ');
 }
 
 /** The same steps with nothing filled in: a class plans its own print. */

@@ -47,7 +47,8 @@ export function drawStack(page: Page, layers: readonly PlannedLayer[], present: 
 /** A box to tick, with its number inside. */
 export function tickBox(page: Page, x: number, y: number, sizeMm: number, label = ''): void {
   page.rect(x, y, sizeMm, sizeMm, { stroke: '#000000', lineMm: 0.3 });
-  if (label !== '') page.text(x + 0.9, y + 2.9, label, { size: 6.5 });
+  const large = sizeMm >= 9;
+  if (label !== '') page.text(x + 0.9, y + (large ? 3.9 : 2.9), label, large ? { size: 9, weight: 'semibold' } : { size: 6.5 });
 }
 
 /** What the count at the press says of a box: printed, or spoiled. */

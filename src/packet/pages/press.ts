@@ -26,10 +26,15 @@ function pressCard(setting: Setting, layer: PlannedLayer): void {
   const pot = layer.mix ? `${sayMass(layer.mix.totalGrams, units, units === 'mm' ? 0 : 1)} in the pot` : 'choose the ink first';
   page.fit(words, top + 12, right - words, `${pot}, ${plural(layer.sheetsThrough, 'pull')}`, type.head, 9);
   const material = materialOf(plan, layer);
-  const facts = [`wet film about ${sayFilm(layer.wetMicrons, units, units === 'mm' ? 0 : 1)}`, `gap ${lengthIn(setting, plan.press.gapMm)}`, ...(material ? [`${material.name.toLowerCase()} ${sideInWords(layer)}`] : [])];
+  const gap = plan.press.gaps.find((one) => one.layerId === layer.id);
+  const facts = [`wet film about ${sayFilm(layer.wetMicrons, units, units === 'mm' ? 0 : 1)}`, ...(gap?.own ? [] : [`gap ${lengthIn(setting, plan.press.gapMm)}`]), ...(material ? [`${material.name.toLowerCase()} ${sideInWords(layer)}`] : [])];
   page.fit(words, top + 18, right - words, sentence(facts.join(', ')), type.body, 8);
 
-  const y0 = top + 25, high = Math.max(30, Math.min(66, frame.bottom - top - 150));
+  if (gap?.own) {
+    const front = gap.risers ? `; front risers ${lengthIn(setting, gap.risers.frontMm)}${gap.risers.underHingeMm > 0.05 ? `, hinge packed ${lengthIn(setting, gap.risers.underHingeMm)}` : ''}` : '';
+    page.fit(left, top + 26, frame.width, `Gap for this run: ${lengthIn(setting, gap.gapMm)} (others ${lengthIn(setting, plan.press.gapMm)})${front}`, type.head, 9);
+  }
+  const y0 = top + (gap?.own ? 31 : 25), high = Math.max(30, Math.min(66, frame.bottom - top - 150));
   const paper = plan.papers[0];
   const label = (x: number, y: number, text: string): void => { page.text(x, y + 4.4, text, { size: 8.5 }); };
   if (paper) {

@@ -1,5 +1,8 @@
+import { shiftCodes, type Codes } from '../../core/print/index.ts';
+import { pictureOf } from '../pdf/picture.ts';
+import { smallProof } from '../proof.ts';
 import { column, fact } from './parts.ts';
-import { lengthIn, startPage, type, type Setting } from './setting.ts';
+import { fitImage, lengthIn, startPage, type, type Frame, type Setting } from './setting.ts';
 
 const verdicts = { holds: 'holds', tight: 'tight', opens: 'will open', unknown: '—' } as const;
 
@@ -12,7 +15,10 @@ export function registerPage(setting: Setting): void {
   const { page, left, right, width, top } = frame;
   const a = column(frame, 0, 2), b = column(frame, 2, 4);
   fact(page, a.x, top, a.width, 'One layer falls within', `± ${lengthIn(setting, sigma.toleranceMm)}`, type.large);
-  let y = Math.max(page.para(b.x, top, b.width, sigma.text, type.body), top + 16) + 4;
+  const { tested } = plan.register;
+  const own = tested?.found && !tested.taken ? ` Test sheets were read, but the job is not planned with them yet.` : '';
+  let y = Math.max(page.para(b.x, top, b.width, `${sigma.text}.${own}`, type.body), top + 16) + 4;
+  y = gapsTable(setting, frame, y);
   const x = { likely: left + width * 0.55, worst: left + width * 0.68, has: left + width * 0.81, verdict: left + width * 0.84 };
   page.text(x.likely, y + 3, 'likely', { ...type.small, align: 'right' });
   page.text(x.worst, y + 3, 'worst', { ...type.small, align: 'right' });
@@ -22,7 +28,7 @@ export function registerPage(setting: Setting): void {
   const pairs = budget.pairs.filter((p) => p.forgivesMm !== null).sort((p, q) => order.indexOf(p.verdict) - order.indexOf(q.verdict) || q.likelyMm - p.likelyMm);
   const name = (id: string): string => plan.layers.find((l) => l.id === id)?.name ?? id;
   for (const [i, pair] of pairs.entries()) {
-    if (y > frame.bottom - 30) {
+    if (y > frame.bottom - 34) {
       y = page.para(left, y + 1, width, `and ${pairs.length - i} more that meet; none of them worse than these`, type.small);
       break;
     }
@@ -34,8 +40,74 @@ export function registerPage(setting: Setting): void {
     page.text(x.has, base, pair.forgivesMm === null ? '—' : lengthIn(setting, pair.forgivesMm), { ...type.body, align: 'right' });
     page.fit(x.verdict, base, right - x.verdict, verdicts[pair.verdict], { ...type.body, weight: pair.verdict === 'holds' ? 'regular' : 'bold' }, 8);
     y += 8;
-    if (pair.verdict === 'opens' || pair.verdict === 'tight') y = page.para(left, y - 0.5, width, pair.advice, type.small) + 2;
+    if (pair.verdict === 'opens' || pair.verdict === 'tight') y = page.para(left, y - 0.5, width, pair.advice, advice) + 2.5;
   }
   page.line(left, y, right, y, 0.2);
-  page.para(left, y + 3, width, 'Likely: nineteen sheets in twenty. Worst: everything adds up. Overlap: what the drawing has where the two shapes meet. Measure your own press with the register test sheet; these figures then become yours.', type.small);
+  y = page.para(left, y + 3, width, `Likely: nineteen sheets in twenty. Worst: everything adds up. Overlap: what the drawing has where the two shapes meet.${sigma.measured ? '' : ' Measure your own press with the register test sheet; these figures then become yours.'}`, type.small);
+  fallenSheets(setting, frame, y + 5);
+}
+
+const advice = { size: 10, leading: 1.35 } as const;
+
+/** Runs with a gap of their own print another size: what each grows by. Nothing where all gaps are one. */
+function gapsTable(setting: Setting, frame: Frame, from: number): number {
+  const { press, layers } = setting.plan;
+  if (!press.gaps.some((gap) => gap.own)) return from;
+  const { page, left, right, width } = frame;
+  const fine = setting.units === 'mm' ? 2 : 3;
+  const x = { gap: left + width * 0.6, across: left + width * 0.8 };
+  page.text(left, from + 4, 'Gaps differ: the image prints in different sizes', type.strong);
+  const head = from + 9.5;
+  [['gap', x.gap], ['across', x.across], ['along', right]].forEach(([text, at]) => page.text(at as number, head, text as string, { ...type.small, align: 'right' }));
+  let y = head + 2;
+  for (const gap of press.gaps) {
+    const layer = layers.find((l) => l.id === gap.layerId);
+    if (!layer) continue;
+    page.line(left, y, right, y, 0.2);
+    const style = { ...type.body, weight: gap.own ? 'bold' : 'regular', align: 'right' } as const;
+    page.fit(left, y + 5.2, width * 0.4, `${layer.run}  ${layer.name}`, { ...type.body, weight: gap.own ? 'bold' : 'regular' }, 8);
+    page.text(x.gap, y + 5.2, lengthIn(setting, gap.gapMm), style);
+    page.text(x.across, y + 5.2, gap.growth ? `+ ${lengthIn(setting, Math.max(...gap.growth.acrossMm), fine)}` : '—', style);
+    page.text(right, y + 5.2, gap.growth ? `+ ${lengthIn(setting, gap.growth.alongMm, fine)}` : '—', style);
+    y += 7.4;
+  }
+  page.line(left, y, right, y, 0.2);
+  y += 3;
+  for (const one of setting.plan.register.problems.filter((p) => p.code === 'gaps-differ')) y = page.para(left, y, width, `${one.message} ${one.advice}`, advice) + 1.5;
+  return y + 4;
+}
+
+/** What the sheets will look like: in register, as half of them fall, and among the worst twentieth. */
+function fallenSheets(setting: Setting, frame: Frame, from: number): void {
+  const { plan } = setting;
+  // An earlier print under it is as fine as the raster was, so a bare paper shows it.
+  const paper = plan.papers.find((one) => one.overPicture === null);
+  const { draws } = plan.register;
+  const high = Math.min(92, frame.bottom - from - 16);
+  if (!paper || high < 40) return;
+  const { page } = frame;
+  const middle = draws.sheets.reduce((best, sheet, i) => (Math.abs(sheet.offMm - draws.medianMm) < Math.abs(draws.sheets[best].offMm - draws.medianMm) ? i : best), 0);
+  const inTwenty = draws.worst.at(-1) ?? 0;
+  page.text(frame.left, from + 4, 'How sheets will fall', type.head);
+  const columns: readonly (readonly [string, string, number | null])[] = [['in register', '', null], ['half are no worse', `${lengthIn(setting, draws.medianMm, 1)} apart at the worst corner`, middle], ['one in twenty is worse', `${lengthIn(setting, draws.sheets[inTwenty].offMm, 1)} apart`, inTwenty]];
+  const size = fitImage(plan, column(frame, 0, 2).width, high);
+  const coarse = coarser(plan.codes, Math.max(1, Math.floor((plan.codes.width / size.widthMm) * 25.4 / 400)));
+  columns.forEach(([title, says, sheet], i) => {
+    const { x, width } = column(frame, i * 2, 2);
+    const codes = sheet === null ? coarse : shiftCodes(coarse, plan.layers.map((layer, k) => ({ bit: layer.bit, ...draws.sheets[sheet].layers[k] })));
+    page.picture(pictureOf(smallProof({ ...plan, codes }, paper, plan.layers.length, 2)), x, from + 8, size.widthMm, size.heightMm);
+    page.rect(x, from + 8, size.widthMm, size.heightMm, { stroke: '#000000', lineMm: 0.15 });
+    page.fit(x, from + 13 + size.heightMm, width, title, type.strong, 8);
+    page.fit(x, from + 17.5 + size.heightMm, width, says, type.small, 7);
+  });
+}
+
+/** Every so-maniest pixel: sheets as small as here are shifted no finer. */
+function coarser({ width, height, mmPerPx, data }: Codes, every: number): Codes {
+  if (every === 1) return { width, height, mmPerPx, data };
+  const [w, h] = [Math.floor(width / every), Math.floor(height / every)];
+  const out = new Uint8Array(w * h);
+  const half = every >> 1;
+  for (let y = 0, to = 0; y < h; y++) for (let x = 0; x < w; x++, to++) out[to] = data[(y * every + half) * width + x * every + half];
+  return { width: w, height: h, mmPerPx: mmPerPx * every, data: out };
 }

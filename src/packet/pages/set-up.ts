@@ -9,9 +9,14 @@ export function* setUpPages(setting: Setting): Pages {
   const frame = startPage(setting, { step: 3, title: 'Set up the screen', side: press.screenKnown ? '' : 'no screen chosen yet' });
   const { page, top } = frame;
   const picture = column(frame, 0, 3.4), words = column(frame, 3.6, 2.4);
+  const fine = setting.units === 'mm' ? 2 : 3;
   let y = top;
   y = fact(page, words.x, y, words.width, 'Gap under the mesh', lengthIn(setting, press.gapMm));
   y = page.para(words.x, y, words.width, press.gap.why, type.small) + 4;
+  for (const gap of press.gaps.filter((one) => one.own)) {
+    const layer = setting.plan.layers.find((l) => l.id === gap.layerId);
+    if (layer && y < frame.bottom - 60) y = page.para(words.x, y - 2, words.width, `Run ${layer.run}, ${layer.name}: ${lengthIn(setting, gap.gapMm)}${gap.risers ? `, front ${lengthIn(setting, gap.risers.frontMm)}` : ''}`, type.strong) + 4;
+  }
   if (press.risers) {
     y = fact(page, words.x, y, words.width, 'Risers at the front', lengthIn(setting, press.risers.frontMm));
     if (press.risers.underHingeMm > 0) y = fact(page, words.x, y, words.width, 'Packing under the hinge', lengthIn(setting, press.risers.underHingeMm));
@@ -24,7 +29,7 @@ export function* setUpPages(setting: Setting): Pages {
     for (const margin of fit.margins) y = page.para(words.x, y, words.width, `${margin.side}: ${lengthIn(setting, margin.mm)} free${margin.missingMm > 0 ? `, ${lengthIn(setting, margin.missingMm)} less than one wants` : ''}`, type.small);
     y += 3;
   }
-  if (press.offContact) y = page.para(words.x, y, words.width, `The mesh stretches: the image grows by ${lengthIn(setting, press.offContact.alongMm)} along the stroke. Keep gap and place the same for all runs.`, type.small) + 3;
+  if (press.offContact) y = page.para(words.x, y, words.width, `The mesh stretches: the image grows by ${lengthIn(setting, press.offContact.alongMm, fine)} along the stroke, ${lengthIn(setting, Math.max(...press.offContact.acrossMm), fine)} across. Keep screen and place the same for all runs.`, type.small) + 3;
   if (!taping) {
     checkNone(page, picture.x, top, picture.width);
     return;

@@ -15,7 +15,7 @@ export function* testSheetPages(setting: Setting): Pages {
   let at = fact(page, side.x, top, side.width, 'Reads', lengthIn(setting, sheet.readsMm));
   at = fact(page, side.x, at, side.width, 'Up to', `${lengthIn(setting, sheet.rangeMm)} each way`, type.strong);
   at = fact(page, side.x, at, side.width, 'Places', String(sheet.places.length), type.strong);
-  const below = steps(page, words.x, top + 4, words.width, ['Cut both drawings as stencils, or print the first and cut the second.', ...sheet.howToRead, 'Ten sheets tell enough. Enter the spread at the press station: it replaces the usual figures.']);
+  const below = steps(page, words.x, top + 4, words.width, ['Cut both drawings as stencils, or print the first and cut the second.', ...sheet.howToRead, 'Type the numbers in at the press station (register, test sheets), or as a table for “laydown register”: σ, turn and drift come out, and this studio’s figures replace the usual ones.']);
   writingTable(frame, sheet, Math.max(below, at + 14) + 6);
   for (const run of ['first', 'second'] as const) {
     yield;
