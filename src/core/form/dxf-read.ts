@@ -4,6 +4,7 @@ import { tidy } from './polygons.ts';
 import { mapRegion } from './place.ts';
 import { regionArea, regionBox } from './region.ts';
 import type { Drawing } from './svg/read-svg.ts';
+import { refuseTangle } from './svg/tangle.ts';
 
 /** Millimetres per drawing unit by $INSUNITS (DXF Reference, HEADER section). */
 const unitMm: Readonly<Record<number, number>> = { 1: 25.4, 2: 304.8, 4: 1, 5: 10, 6: 1000, 8: 0.0000254, 9: 0.0254, 10: 914.4, 13: 0.001, 14: 100 };
@@ -32,6 +33,7 @@ export function readDxf(text: string, place: string): Drawing {
   const paths = entitiesOf(pairs).flatMap((entity) => pathOf(entity, flatness / scale, place, problems)).filter((path) => path.length >= 4);
   const { rings, open } = joinEnds(paths, 0.05 / scale);
   if (open) problems.push(problem('warning', 'drawing-open-lines', place, `${open === 1 ? 'One line does' : `${open} lines do`} not close; ${open === 1 ? 'it was' : 'they were'} left out.`, 'Close the outlines in the drawing.'));
+  refuseTangle(rings.map((ring) => Float64Array.from(ring)), place);
   // y goes up in a DXF and down here.
   const region = tidy(rings.map((ring) => Float64Array.from(ring, (v, i) => (i % 2 ? -v * scale : v * scale))).filter((ring) => ring.every((v) => Math.abs(v) < 1e6)), 'even-odd');
   if (!(regionArea(region) > 0)) fail('drawing-empty', place, 'No closed outline was found.', 'Close the outlines in the drawing and save it again as DXF.');

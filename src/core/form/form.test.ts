@@ -102,7 +102,24 @@ describe('drawings that cannot be cut say so', () => {
     ['entities in entities', '<!DOCTYPE svg [<!ENTITY a "aaaa"><!ENTITY b "&a;&a;">]><svg>&b;</svg>', '!drawing-has-entities'],
     ['repeats of repeats', page(`<defs>${Array.from({ length: 30 }, (_, i) => `<g id="g${i + 1}"><use href="#g${i}"/><use href="#g${i}"/></g>`).join('')}<rect id="g0" width="1" height="1"/></defs><use href="#g30"/>`), '!drawing-too-large'],
     ['twenty million letters', `<svg>${' '.repeat(20_000_001)}</svg>`, '!drawing-too-large'],
+    ['a place a thousand million away', page('<g transform="translate(-1000000000 -1000000000)"><path d="M1000000010 1000000010h50v30h-50z"/></g>'), '!drawing-far-away'],
+    ['a scribble without end', page(`<path fill="none" stroke="#000" d="M0 0${Array.from({ length: 6000 }, (_, i) => `L${(i * 37.7) % 100} ${(i * 61.3) % 97}`).join('')}"/>`), '!drawing-tangled'],
+    ['a picture that a pattern shows', page('<defs><pattern id="p" width="1" height="1"><use href="#i"/></pattern><image id="i" href="data:image/png;base64,AAAA" width="5" height="5"/></defs><rect fill="url(#p)" width="9" height="9"/>'), '!drawing-has-picture'],
   ])('%s', (_, text, code) => expect(codes(text)).toEqual([code]));
+  test('notes, pictures and groups that are switched off are nobody’s business', () => {
+    expect(codes(page('<g style="display:none"><text>size 3</text><image href="a.png" width="5" height="5"/></g><defs><image id="i" href="a.png" width="5" height="5"/></defs><rect width="9" height="9"/>'))).toEqual([]);
+  });
+  test('what a style moves or sizes is moved and sized; what can’t be followed is said', () => {
+    const { minX, maxX } = regionBox(readSvg(page('<rect style="transform:rotate(0.125turn);transform-origin:50px 25px" x="40" y="15" width="20" height="20"/>'), 'x').region);
+    expect(maxX - minX).toBeCloseTo(20 * Math.SQRT2, 2);
+    expect(area('<circle style="r:10px;cx:50px;cy:25px"/>')).toBeCloseTo(Math.PI * 100, 0);
+    expect(codes(page('<style>.a{transform:rotate(4deg)}</style><rect class="a" width="9" height="9"/>'))).toEqual(['drawing-moved-by-style']);
+    expect(codes(page('<rect width="9" height="9"/><rect filter="url(#gone)" x="20" width="9" height="9"/>'))).toEqual(['drawing-has-effects']);
+    expect(area('<rect width="9" height="9"/><rect filter="url(#gone)" x="20" width="9" height="9"/>')).toBeCloseTo(162, 1);
+  });
+  test('paint that is clear from end to end is no shape', () => {
+    expect(area('<linearGradient id="g"><stop stop-opacity="0"/><stop offset="1" stop-opacity="0"/></linearGradient><rect fill="url(#g)" width="9" height="9"/><rect fill="rgb(0 0 0 / 0)" x="20" width="9" height="9"/><rect x="40" width="9" height="9"/>')).toBeCloseTo(81, 2);
+  });
   test('after a refusal the next drawing is read as if nothing had been', () => {
     expect(codes('<svg><svg')).toEqual(['!drawing-not-svg']);
     expect(area('<rect width="10" height="10"/>')).toBeCloseTo(100, 3);

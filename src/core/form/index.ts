@@ -7,6 +7,7 @@ export { rasterize, rasterizeInto } from './raster.ts';
 export type { Grid } from './raster.ts';
 export { mapRegion, place, repeatPlacements, toTrueSize } from './place.ts';
 export type { Placement, Repeat } from './place.ts';
+export { decodeDrawing } from './svg/decode.ts';
 export { prepareDrawings, readSvg } from './svg/read-svg.ts';
 export type { Drawing } from './svg/read-svg.ts';
 export { fitOutline, flattenOutline, knifeFit, outlineData, pathData, readPathData } from './fit.ts';

@@ -1,4 +1,4 @@
-import { common, emptyRegion, place, readDxf, readSvg, rectangle, regionBox, repeatPlacements, takeAway, tidy, toTrueSize, unite, type Region } from '../form/index.ts';
+import { common, decodeDrawing, emptyRegion, place, readDxf, readSvg, rectangle, regionBox, repeatPlacements, takeAway, tidy, toTrueSize, unite, type Region } from '../form/index.ts';
 import type { Job, JobCut, JobForm } from '../job/index.ts';
 import { problem, ProblemError, type Problem } from '../problem.ts';
 import type { PlannedForm } from './types.ts';
@@ -17,7 +17,7 @@ export function makeForm(form: JobForm, drawing: Uint8Array | undefined): MadeFo
     if (form.outline) {
       region = tidy(form.outline.map((ring) => Float64Array.from(ring.flat())), 'even-odd');
     } else if (form.drawing !== undefined && drawing) {
-      const text = new TextDecoder('utf-8').decode(drawing);
+      const text = decodeDrawing(drawing);
       const read = /\.dxf$/i.test(form.drawing) ? readDxf(text, form.drawing) : readSvg(text, form.drawing);
       problems.push(...read.problems);
       region = read.region;

@@ -1,13 +1,14 @@
 import { SaxesParser } from 'saxes';
 import { fail, problem } from '../../problem.ts';
 import type { Problem } from '../../problem.ts';
+import { plainSheet, readStyle, withoutClearColours } from './style.ts';
 
 /** Nothing larger is read: a drawing of this size would not be cut by hand either. */
 const mostCharacters = 20_000_000;
 /** Groups within groups; far above any real drawing, far below what exhausts the stack. */
 const mostDepth = 120;
 /** Elements after every `use` has been written out. */
-const mostElements = 120_000;
+const mostElements = 60_000;
 const mostEntities = 200;
 const mostEntityCharacters = 2_000;
 
@@ -45,6 +46,8 @@ export function guardSvg(text: string, place: string): GuardedDrawing {
   const warn = (code: string, message: string, advice: string): void => {
     if (!warnings.has(code)) warnings.set(code, problem('warning', code, place, message, advice));
   };
+  const warnMoves = (): void => warn('drawing-moved-by-style', 'A style in the drawing moves or sizes shapes in a way that was not followed.', 'Save it as plain SVG, with attributes in place of styles.');
+  const warnEffects = (): void => warn('drawing-has-effects', 'The drawing uses blur, shadow or another effect; a knife cuts the plain outline.', 'Nothing to do if the shapes look right.');
   const errors = new Map<string, Problem>();
   const out: string[] = [];
   let root: Record<string, string> | undefined;
@@ -52,7 +55,20 @@ export function guardSvg(text: string, place: string): GuardedDrawing {
   let depth = 0;
   let skip = 0;
   let texts = 0;
+  let styles = 0;
   let hidden = 0;
+  /** Texts and pictures in places that show only where something refers to them, with the ids that do. */
+  const unseen: { readonly ids: readonly string[]; readonly found: Problem }[] = [];
+  const referred = new Set<string>();
+  const ids: string[] = [];
+  const hides: boolean[] = [];
+  const refer = (text: string): void => {
+    for (const [, id] of text.matchAll(/url\(\s*['"]?#([^)'"]+)/g)) referred.add(id);
+  };
+  const refuse = (found: Problem): void => {
+    if (hidden > 0) unseen.push({ ids: ids.filter(Boolean), found });
+    else errors.set(found.code, found);
+  };
   const counts = new Map<string, Counted>();
   const everything: Counted = { own: 0, uses: [] };
   const open: (Counted | undefined)[] = [];
@@ -90,9 +106,30 @@ export function guardSvg(text: string, place: string): GuardedDrawing {
       return;
     }
     if (name === 'text' || name === 'tspan' || name === 'textPath') texts++;
-    if (name === 'defs') hidden++;
+    if (name === 'style') styles++;
+    const own: Record<string, string> = {};
+    for (const [key, value] of Object.entries(attributes)) own[key] = withoutClearColours(value);
+    const hidesOwn = name === 'defs' || name === 'symbol' || attributes['display'] === 'none' || /(^|;)\s*display\s*:\s*none/i.test(attributes['style'] ?? '');
+    if (hidesOwn) hidden++;
+    hides.push(hidesOwn);
+    ids.push(attributes['id'] ?? '');
+    if (own['style'] !== undefined) {
+      const read = readStyle(own['style']);
+      own['style'] = read.style;
+      Object.assign(own, read.attributes);
+      if (read.lost) warnMoves();
+      if (read.effects) warnEffects();
+    }
+    if (own['filter'] !== undefined) {
+      if (own['filter'] !== 'none') warnEffects();
+      delete own['filter'];
+    }
+    if (/non-scaling-stroke/.test(`${attributes['vector-effect'] ?? ''}${own['style'] ?? ''}`) || attributes['pathLength'] !== undefined) {
+      warn('drawing-lines-plain', 'Some lines keep their width when scaled, or have their dashes counted along the whole line; they were taken as plain lines.', 'Turn these lines into filled shapes in the program they came from, if they look different.');
+    }
     const kept: string[] = [];
-    for (const [key, value] of Object.entries(attributes)) {
+    for (const [key, value] of Object.entries(own)) {
+      refer(value);
       const attribute = key === 'xlink:href' || key === `${prefix}:href` ? 'href' : key;
       if (attribute.includes(':') || attribute === 'xmlns' || /^on/i.test(attribute)) continue;
       if (attribute === 'href' && isElsewhere(value.trim()) && !pictures.has(name)) {
@@ -102,7 +139,7 @@ export function guardSvg(text: string, place: string): GuardedDrawing {
       kept.push(` ${attribute}="${escapeAttribute(value)}"`);
     }
     if (pictures.has(name)) {
-      errors.set('drawing-has-picture', problem('error', 'drawing-has-picture', here(), 'The drawing holds a picture made of pixels; a knife needs outlines.', 'Trace the picture as a photograph of its own, or take it out of the drawing.'));
+      refuse(problem('error', 'drawing-has-picture', here(), 'The drawing holds a picture made of pixels; a knife needs outlines.', 'Trace the picture as a photograph of its own, or take it out of the drawing.'));
     }
     const id = attributes.id ?? '';
     const counted = id && !counts.has(id) ? { own: 0, uses: [] } : undefined;
@@ -112,6 +149,7 @@ export function guardSvg(text: string, place: string): GuardedDrawing {
     everything.own++;
     if (everything.own > mostElements) fail('drawing-too-large', here(), `The drawing has more than ${mostElements} elements.`, 'Simplify it in the program it came from.');
     const href = (attributes.href ?? attributes['xlink:href'] ?? '').trim();
+    if (href.startsWith('#')) referred.add(href.slice(1));
     if (name === 'use' && href.startsWith('#')) {
       for (const c of open) c?.uses.push(href.slice(1));
       everything.uses.push(href.slice(1));
@@ -129,17 +167,27 @@ export function guardSvg(text: string, place: string): GuardedDrawing {
     }
     const name = tag.name.startsWith(`${prefix}:`) ? tag.name.slice(prefix.length + 1) : tag.name;
     if (name === 'text' || name === 'tspan' || name === 'textPath') texts--;
-    if (name === 'defs') hidden--;
+    if (name === 'style') styles--;
+    if (hides.pop()) hidden--;
+    ids.pop();
     open.pop();
     out.push(`</${name}>`);
   });
   const takeText = (content: string): void => {
     if (skip > 0 || !root) return;
-    if (texts > 0 && hidden === 0 && content.trim()) {
-      errors.set('drawing-has-text', problem('error', 'drawing-has-text', here(), `The drawing holds text (“${content.trim().slice(0, 30)}”); a knife needs outlines.`, 'Turn the text into outlines in the program it came from, then save it again.'));
+    if (texts > 0 && content.trim()) {
+      refuse(problem('error', 'drawing-has-text', here(), `The drawing holds text (“${content.trim().slice(0, 30)}”); a knife needs outlines.`, 'Turn the text into outlines in the program it came from, then save it again.'));
     }
     if (/@import|url\(\s*['"]?(?!#|['"#])/.test(content)) warn('drawing-reaches-out', 'The drawing refers to other files; they were not opened.', 'Put everything into the drawing itself.');
-    out.push(escapeText(content.replace(/@import[^;]*;/g, '')));
+    if (styles === 0) {
+      out.push(escapeText(content));
+      return;
+    }
+    const sheet = plainSheet(content.replace(/@import[^;]*;/g, ''));
+    if (sheet.moves) warnMoves();
+    if (sheet.effects) warnEffects();
+    refer(sheet.text);
+    out.push(escapeText(sheet.text));
   };
   parser.on('text', takeText);
   parser.on('cdata', takeText);
@@ -148,6 +196,7 @@ export function guardSvg(text: string, place: string): GuardedDrawing {
 
   const size = expandedSize(everything, counts);
   if (size > mostElements) fail('drawing-too-large', place, `Written out, the drawing's repeats make more than ${mostElements} elements.`, 'Use fewer repeats in the drawing, or repeat the form in the job.');
+  for (const { ids: around, found } of unseen) if (around.some((id) => referred.has(id))) errors.set(found.code, found);
   if (errors.size) fail1(errors);
   return { text: out.join(''), problems: [...warnings.values()], root };
 }

@@ -10,6 +10,13 @@ export function chain(outer: Matrix, inner: Matrix): Matrix {
   return [a * g + c * h, b * g + d * h, a * i + c * j, b * i + d * j, a * k + c * l + e, b * k + d * l + f];
 }
 
+/** Undefined where the matrix flattens everything. */
+export function inverse([a, b, c, d, e, f]: Matrix): Matrix | undefined {
+  const det = a * d - b * c;
+  if (!(Math.abs(det) > 1e-300)) return undefined;
+  return [d / det, -b / det, -c / det, a / det, (c * f - d * e) / det, (b * e - a * f) / det];
+}
+
 /** The square root of how much areas grow. */
 export const scaleOf = (m: Matrix): number => Math.sqrt(Math.abs(m[0] * m[3] - m[1] * m[2]));
 
@@ -18,6 +25,26 @@ export function readMatrix(text: string | undefined): Matrix {
   const found = /matrix\(([^)]*)\)/.exec(text);
   const values = found ? found[1].trim().split(/[\s,]+/).map(Number) : [];
   return values.length === 6 && values.every(Number.isFinite) ? [values[0], values[1], values[2], values[3], values[4], values[5]] : identity;
+}
+
+/** Numbers of the normaliser have 24 bits. */
+const numberStep = 2 ** -24;
+
+/**
+ * How far off, in user units, the points of a path may be because its coordinates are huge, and how large it is itself.
+ * Undefined where nothing is off worth a word.
+ */
+export function coarseness(data: string): { readonly off: number; readonly extent: number } | undefined {
+  if (!/\d{5}|e/i.test(data)) return undefined;
+  let most = 0;
+  const low = [Infinity, Infinity], high = [-Infinity, -Infinity];
+  (data.match(/[-+]?(?:\d+\.?\d*|\.\d+)(?:[eE][-+]?\d+)?/g) ?? []).forEach((word, i) => {
+    const v = Number(word), axis = i % 2;
+    most = Math.max(most, Math.abs(v));
+    low[axis] = Math.min(low[axis], v);
+    high[axis] = Math.max(high[axis], v);
+  });
+  return { off: most * numberStep, extent: Math.max(high[0] - low[0], high[1] - low[1]) };
 }
 
 /** One stretch of a path, flattened: x0, y0, … */

@@ -1,9 +1,9 @@
 import { initWasm, Resvg } from '@resvg/resvg-wasm';
 import { fail, problem, ProblemError } from '../../problem.ts';
 import type { Problem } from '../../problem.ts';
-import { common } from '../polygons.ts';
+import { cutToBox } from '../polygons.ts';
 import { mapRegion } from '../place.ts';
-import { rectangle, regionArea } from '../region.ts';
+import { regionArea } from '../region.ts';
 import type { Region } from '../region.ts';
 import { guardSvg } from './guard.ts';
 import { shapesOf } from './shapes.ts';
@@ -52,10 +52,10 @@ export function readSvg(text: string, place: string): Drawing {
   const shapes = shapesOf(root, [fit.sx, 0, 0, fit.sy, fit.dx - vx * fit.sx, fit.dy - vy * fit.sy], { reachMm: workingSideMm, byId, place, problems });
   const errors = [...problems.values()].filter((p) => p.severity === 'error');
   if (errors.length) throw new ProblemError(errors);
-  const onPage = common(shapes, rectangle(0, 0, width, height));
+  const onPage = cutToBox(shapes, { minX: 0, minY: 0, maxX: width, maxY: height });
   const areaAll = regionArea(shapes), area = regionArea(onPage);
   if (!(area > 0)) {
-    fail('drawing-empty', place, areaAll > 0 ? 'All shapes lie outside the drawing’s page.' : 'Nothing visible is drawn.', 'Fill the shapes that are to be cut, and fit the page to them.');
+    throw new ProblemError([problem('error', 'drawing-empty', place, areaAll > 0 ? 'All shapes lie outside the drawing’s page.' : 'Nothing visible is drawn.', 'Fill the shapes that are to be cut, and fit the page to them.'), ...guarded.problems]);
   }
   if (areaAll - area > 0.001 * areaAll) {
     problems.set('drawing-beyond-page', problem('warning', 'drawing-beyond-page', place, 'Shapes reach over the edge of the drawing’s page; they were cut off there, as every viewer shows them.', 'Make the page larger if they should be whole.'));

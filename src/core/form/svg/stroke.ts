@@ -7,15 +7,17 @@ import { clipRings } from './clip.ts';
 import { dashes } from './dash.ts';
 import { flatnessMm, flattenPath, identity, scaleOf } from './path.ts';
 import type { Matrix, SubPath } from './path.ts';
+import { refuseTangle } from './tangle.ts';
 
 /** A drawn line as a filled shape: width, ends, corners and dashes as SVG 2 section 13.5 has them. */
-export function strokeRegion(data: string, matrix: Matrix, attributes: Readonly<Record<string, string>>, reachMm: number): Region {
+export function strokeRegion(data: string, matrix: Matrix, attributes: Readonly<Record<string, string>>, reachMm: number, place: string): Region {
   const width = attributes['stroke-width'] === undefined ? 1 : Number(attributes['stroke-width']);
   const scale = scaleOf(matrix);
   if (!(width > 0) || !(scale > 0)) return emptyRegion;
   // The line is widened in its own coordinates (a stretched drawing has stretched lines), on a grid of 1 µm.
   const perUnit = scale * 1000;
   let subs = flattenPath(data, identity, flatnessMm / scale);
+  refuseTangle(subs.map((sub) => Float64Array.from(sub.points)), place);
   const pattern = (attributes['stroke-dasharray'] ?? '').split(/[\s,]+/).map(Number).filter((v) => Number.isFinite(v));
   if (pattern.length && attributes['stroke-dasharray'] !== 'none') subs = dashes(subs, pattern, Number(attributes['stroke-dashoffset'] ?? 0) || 0);
   const cap = attributes['stroke-linecap'] ?? 'butt';
