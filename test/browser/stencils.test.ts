@@ -1,5 +1,6 @@
 import * as dxf from 'dxf-parser';
 import type { Browser, Page } from 'playwright-core';
+import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { violations } from './axe.ts';
 import { openBrowser, serveBench, tidePool, type BenchServer } from './bench-page.ts';
@@ -242,6 +243,102 @@ describe('one stencil at a time', () => {
     expect(Math.abs(span(points.map((p) => p.x)) - box[0])).toBeLessThan(0.5);
     expect(Math.abs(span(points.map((p) => p.y)) - box[1])).toBeLessThan(0.5);
     expect(box[0]).toBeGreaterThan(90);
+  });
+
+  test('the cut sheets hang on one line above the table, by run; one taken up shows below and is marked', async () => {
+    const hung = page.locator('.hung-sheet');
+    expect((await hung.locator('b').allTextContents()).map((t) => Number.parseInt(t, 10))).toEqual([1, 2, 3, 4, 5, 6]);
+    const boxes = await hung.evaluateAll((all) => all.map((b) => b.getBoundingClientRect().top));
+    expect(new Set(boxes.map(Math.round)).size).toBe(1);
+    const table = (await page.locator('.stencils .zoom-view').boundingBox())!;
+    expect(boxes[0]).toBeLessThan(table.y);
+    await hung.nth(2).focus();
+    await page.keyboard.press('Enter');
+    await atRest();
+    expect(await hung.nth(2).getAttribute('aria-pressed')).toBe('true');
+    expect(await page.locator('.zoom-view').getAttribute('aria-label')).toContain('Pebbles');
+    // On a phone the line is longer than the screen: what is taken up is drawn into sight.
+    await page.setViewportSize({ width: 390, height: 844 });
+    await page.locator('[data-stencil=sky]').click();
+    await page.locator('[data-stencil=foam]').click();
+    const foam = (await page.locator('[data-stencil=foam]').boundingBox())!;
+    expect(foam.x).toBeGreaterThanOrEqual(0);
+    expect(foam.x + foam.width).toBeLessThanOrEqual(390);
+  });
+
+  test('an island bridged, laid loose or dropped: each with its price, and which shows less', async () => {
+    const ways = page.locator('.island-ways .choice-mark');
+    const price = async (i: number): Promise<number> => Number(/ΔE (\d+\.?\d*) over [\d.]+/.exec((await ways.nth(i).textContent()) ?? '')?.[1]);
+    const [bridged, dropped] = [await price(0), await price(2)];
+    expect(bridged).toBeGreaterThan(0);
+    expect(dropped).toBeGreaterThan(0);
+    expect(await ways.nth(1).textContent()).toContain('1 piece to lay');
+    await page.getByText('The bridges show less than dropping.').waitFor();
+    await page.getByRole('radio', { name: 'dropped' }).check();
+    await atRest();
+    // Dropping it costs what was foretold, and what the bridges would cost is not known then.
+    await expect.poll(() => price(2)).toBe(dropped);
+    expect(await ways.nth(0).textContent()).toContain('known once it is chosen');
+  });
+
+  test('sheets at hand: stencils are laid on them side by side, as many as go; what is too small is said', async () => {
+    const stock = page.locator('[aria-labelledby=stock]');
+    const sold = page.getByRole('combobox', { name: 'The sheets at hand' });
+    // The job brings a size of its own, told by its measures.
+    expect(await sold.inputValue()).toBe('own');
+    await sold.selectOption('a1');
+    await atRest();
+    await expect.poll(() => stock.locator('.outcome').textContent()).toBe('1 sheet of Polyester film');
+    expect(await stepName()).toBe('Undo: sheets of Polyester film');
+    expect(await stock.locator('.stock-part').count()).toBe(3);
+    expect(await stock.locator('.stock-chosen').count()).toBe(1);
+    // Two stencils never lie on one another, and none runs over the sheet.
+    const boxes = await stock.locator('.stock-part rect').evaluateAll((all) => all.map((r) => ['x', 'y', 'width', 'height'].map((k) => Number(r.getAttribute(k)))));
+    for (const [i, [x, y, w, h]] of boxes.entries()) {
+      expect(x + w).toBeLessThanOrEqual(594.01);
+      expect(y + h).toBeLessThanOrEqual(841.01);
+      for (const [x2, y2, w2, h2] of boxes.slice(i + 1)) expect(x + w <= x2 + 0.01 || x2 + w2 <= x + 0.01 || y + h <= y2 + 0.01 || y2 + h2 <= y + 0.01).toBe(true);
+    }
+    await stock.getByRole('button', { name: /4 Kelp/ }).click();
+    await atRest();
+    expect(await page.locator('[data-stencil=kelp]').getAttribute('aria-pressed')).toBe('true');
+    await sold.selectOption('own');
+    const across = page.getByRole('textbox', { name: 'Sheet, across' });
+    await across.fill('200');
+    await across.press('Enter');
+    const down = page.getByRole('textbox', { name: 'Sheet, down' });
+    await down.fill('200');
+    await down.press('Enter');
+    await expect.poll(() => stock.textContent()).toContain('is larger than the stock');
+    await sold.selectOption('');
+    await expect.poll(() => stock.locator('.laid-stock').count()).toBe(0);
+  });
+
+  test('a sheet with its stencils comes as SVG, DXF and PDF of its own size; a machine’s cut runs inside what drops out', async () => {
+    await page.getByRole('combobox', { name: 'The sheets at hand' }).selectOption('a1');
+    await page.locator('.laid-stock').waitFor();
+    const save = async (format: string): Promise<{ name: string; bytes: Buffer }> => {
+      const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: new RegExp(`^Sheet \\d as ${format}$`) }).click()]);
+      const chunks: Buffer[] = [];
+      for await (const chunk of await download.createReadStream()) chunks.push(chunk as Buffer);
+      return { name: download.suggestedFilename(), bytes: Buffer.concat(chunks) };
+    };
+    const svg = await save('SVG');
+    expect(svg.name).toMatch(/^tide-pool-polyester-film-\d\.svg$/);
+    expect(svg.bytes.toString('utf8')).toMatch(/<svg[^>]* width="594mm" height="841mm"/);
+    const read = new Parser().parseSync((await save('DXF')).bytes.toString('utf8'));
+    expect(new Set((read?.entities ?? []).map((e) => e.layer))).toEqual(new Set(['CUT', 'MARK']));
+    const pdf = (await save('PDF')).bytes;
+    const pages = (await getDocument({ data: new Uint8Array(pdf), verbosity: 0 }).promise);
+    expect(pages.numPages).toBe(1);
+    const [, , wide, high] = (await pages.getPage(1)).view;
+    expect(wide).toBeCloseTo((594 * 72) / 25.4, 1);
+    expect(high).toBeCloseTo((841 * 72) / 25.4, 1);
+    const kerf = page.getByRole('textbox', { name: 'A machine’s cut takes' });
+    await kerf.fill('0,3');
+    await kerf.press('Enter');
+    await atRest();
+    expect((await save('SVG')).bytes.toString('utf8')).toContain('0.3 mm');
   });
 
   test('axe finds nothing, wide or narrow; nothing runs over the edge; everything is large enough to touch', async () => {

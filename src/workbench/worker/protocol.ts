@@ -46,6 +46,8 @@ export interface Questions extends InkQuestions {
   readonly bridge: { ask: { readonly layerId: string; readonly atMm: readonly [number, number] }; answer: { readonly fromMm: readonly [number, number]; readonly toMm: readonly [number, number] } };
   /** The cut sheet of one stencil; refused when it does not hold. */
   readonly cutFile: { ask: { readonly layerId: string; readonly format: 'svg' | 'dxf' }; answer: MadeFile };
+  /** A sheet of stock (`plan.stock`, by its number) with the stencils laid on it, at true size; refused when one does not hold. */
+  readonly stockFile: { ask: { readonly number: number; readonly format: 'svg' | 'dxf' | 'pdf' }; answer: MadeFile };
   /** The Plan of another version, worked out beside the one on the bench. */
   readonly otherPlan: { ask: OpenedJob; answer: ShownPlan };
   /** Keeps the Plan planned last, if it is this job's, for the next time the page opens. */

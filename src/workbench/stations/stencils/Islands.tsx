@@ -7,30 +7,43 @@ import type { PartProps } from './parts.ts';
 
 const kinds: readonly NonNullable<JobLayer['islands']>[] = ['bridge', 'loose', 'drop'];
 
-/** What becomes of the parts that nothing holds: bridged, laid loose, or given up at their cost. */
+interface Shown { readonly deltaE: number; readonly areaMm2: number }
+
+/** What several places show together: mean difference over their area; null when any has no price. */
+function shownBy(places: readonly { readonly areaMm2: number; readonly costDeltaE?: number }[]): Shown | null {
+  const areaMm2 = places.reduce((sum, p) => sum + p.areaMm2, 0);
+  if (areaMm2 === 0 || places.some((p) => p.costDeltaE === undefined)) return null;
+  return { areaMm2, deltaE: places.reduce((sum, p) => sum + (p.costDeltaE ?? 0) * p.areaMm2, 0) / areaMm2 };
+}
+
+/** What becomes of the parts that nothing holds: bridged, laid loose, or given up, each with what it costs in the print. */
 export function Islands({ bench, layer, planned }: PartProps) {
   const w = words().stencils;
   const { units } = bench.job.value!;
-  const { islands } = planned.stencil;
+  const { islands, bridges, loosePieces } = planned.stencil;
   // A window's islands are bridged and a piece's laid loose unless the printmaker says otherwise (core/plan/stencils.ts).
   const now = layer.islands ?? (layer.side === 'window' ? 'bridge' : 'loose');
-  const priced = islands.filter((i) => i.costDeltaE !== undefined);
-  const area = priced.reduce((sum, i) => sum + i.areaMm2, 0);
-  const cost = area > 0 ? priced.reduce((sum, i) => sum + i.costDeltaE! * i.areaMm2, 0) / area : null;
+  const dropped = shownBy(islands), bridged = now === 'bridge' ? shownBy(bridges) : null;
+  const cost = (shown: Shown | null): string => shown ? w.wayCost(sayDelta(shown.deltaE), sayArea(shown.areaMm2, units)) : planned.inkId === null ? w.wayNoInk : w.wayUnknown;
+  const says = (kind: typeof now): string => kind === 'bridge' ? cost(bridged) : kind === 'drop' ? cost(dropped) : w.wayLoose(loosePieces.length || islands.length);
+  const none = islands.length === 0;
   return (
     <section class="beside" aria-labelledby="islands">
       <h2 id="islands">{w.islands}</h2>
-      {islands.length === 0 ? <p>{w.islandsNone}</p> : <p>{w.islandsFound(islands.length, sayArea(Math.min(...islands.map((i) => i.areaMm2)), units))}. {cost !== null && (now === 'drop' ? w.dropped(sayDelta(cost)) : w.dropCost(sayDelta(cost), islands.length))}</p>}
-      <fieldset class="choices">
+      <p>{none ? w.islandsNone : `${w.islandsFound(islands.length, sayArea(Math.min(...islands.map((i) => i.areaMm2)), units))}.`}</p>
+      <fieldset class={none ? 'choices' : 'island-ways'}>
         <legend>{w.islandsAre}</legend>
         {kinds.map((kind) => (
           <label key={kind} class="choice-mark">
             <input type="radio" name="islands" checked={now === kind} onChange={() => bench.edit(step('islands', layer.name), (job) => withLayer(job, layer.id, { islands: kind }))} />
-            <span>{w.islandKinds[kind]}</span>
+            <span>{w.islandKinds[kind]}{!none && <>{' '}<small>{says(kind)}</small></>}</span>
           </label>
         ))}
       </fieldset>
-      {now === 'loose' && islands.length > 0 && <p class="num-note">{w.looseNote}</p>}
+      {bridged && dropped && <p><b>{dropped.deltaE * dropped.areaMm2 < bridged.deltaE * bridged.areaMm2 ? w.dropShowsLess : w.bridgesShowLess}</b></p>}
+      {!none && planned.inkId !== null && <details class="fold"><summary>{words().sheet.why}</summary><p>{w.islandCostWhy}</p></details>}
+      {now === 'drop' && dropped && <p>{w.dropped(sayDelta(dropped.deltaE))}</p>}
+      {now === 'loose' && !none && <p class="num-note">{w.looseNote}</p>}
     </section>
   );
 }

@@ -1,21 +1,18 @@
 import type { JobMaterial } from '../../../core/job/index.ts';
-import { defaultMaterials } from '../../../core/stencil/materials.ts';
 import { sayLength, sayNumber } from '../../ui/units.ts';
 import { LengthField } from '../../ui/LengthField.tsx';
 import { NumberField } from '../../ui/NumberField.tsx';
 import { step, words } from '../../words/index.ts';
 import { freshId } from '../forms/edits.ts';
-import { withMaterial } from './edits.ts';
+import { materialList, usualMaterials as usual, withMaterial } from './edits.ts';
 import type { PartProps } from './parts.ts';
-
-const usual: readonly JobMaterial[] = defaultMaterials.map((m) => ({ ...m, prints: [...m.prints] as [number, number] }));
 
 /** What this cut is cut from, what follows from it, and the studio's own list. */
 export function MaterialChoice({ bench, planned }: PartProps) {
   const w = words().stencils;
   const job = bench.job.value!;
   const { units } = job;
-  const list = job.materials.length > 0 ? job.materials : usual;
+  const list = materialList(job);
   const cut = job.cuts.find((c) => c.id === planned.cutId);
   const chosen = list.find((m) => m.id === cut?.material) ?? list[0];
   const prints = chosen.prints ?? usual.find((m) => m.id === chosen.id)?.prints ?? [2, 6];

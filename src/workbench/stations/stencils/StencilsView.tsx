@@ -1,17 +1,17 @@
 import { words } from '../../words/index.ts';
 import { Calibrate } from '../../ui/Calibrate.tsx';
-import { regionPath } from '../../ui/region-path.ts';
 import { ZoomBar, ZoomView } from '../../ui/ZoomView.tsx';
-import type { Bench } from '../../store/bench.ts';
 import type { StationProps } from '../station.ts';
 import { Bridges } from './Bridges.tsx';
 import { Certificate } from './Certificate.tsx';
 import { CutPair } from './CutPair.tsx';
+import { HungSheets } from './HungSheets.tsx';
 import { Islands } from './Islands.tsx';
 import { KnifeWork } from './KnifeWork.tsx';
 import { MaterialChoice } from './Materials.tsx';
-import { bridgeAt, chosenLayer, fromBelow, lookAt, placing, shownPxPerMm, zoom } from './state.ts';
+import { chosenLayer, fromBelow, lookAt, placing, shownPxPerMm, zoom } from './state.ts';
 import { StencilDrawing } from './StencilDrawing.tsx';
+import { Stock } from './Stock.tsx';
 
 /** Stencils: one at a time, large; beside it what holds it, what that costs, and what the knife has to do. */
 export function StencilsView({ bench }: StationProps) {
@@ -30,7 +30,7 @@ export function StencilsView({ bench }: StationProps) {
   const parts = { bench, layer, planned };
   return (
     <div class="stencils">
-      <StencilTiles bench={bench} chosen={planned.id} />
+      <HungSheets bench={bench} chosen={planned.id} />
       <div class="forms-sheet">
         <ZoomView box={box} zoom={zoom} shown={shownPxPerMm} label={w.drawing(planned.name, w[planned.side])} lookAt={lookAt.value}>
           {(pxPerMm) => <StencilDrawing bench={bench} layer={layer} planned={planned} pxPerMm={pxPerMm} />}
@@ -53,35 +53,12 @@ export function StencilsView({ bench }: StationProps) {
         <Bridges {...parts} />
         <Islands {...parts} />
         <KnifeWork {...parts} />
+      </div>
+      <div class="stencils-under">
         <MaterialChoice {...parts} />
+        <Stock {...parts} />
         <CutPair {...parts} />
       </div>
     </div>
-  );
-}
-
-function StencilTiles({ bench, chosen }: { readonly bench: Bench; readonly chosen: string }) {
-  const w = words().stencils;
-  const plan = bench.plan.value!;
-  const { widthMm, heightMm } = plan.job.image;
-  return (
-    <ul class="tiles stencil-tiles" aria-label={w.all}>
-      {plan.layers.map((layer) => (
-        <li key={layer.id}>
-          <button type="button" class="tile" aria-pressed={layer.id === chosen} data-stencil={layer.id}
-            aria-label={w.tile(layer.run, layer.name, w[layer.side], layer.stencil.certificate.holds ? w.difficulty[layer.stencil.knife.difficulty] : w.holdsNot(layer.stencil.certificate.faults.length))}
-            onClick={() => {
-              chosenLayer.value = layer.id;
-              bridgeAt.value = placing.value = lookAt.value = null;
-            }}>
-            <svg class="tile-picture" viewBox={`0 0 ${widthMm} ${heightMm}`} aria-hidden="true">
-              <rect class="tile-sheet" width={widthMm} height={heightMm} />
-              <path fill-rule="evenodd" d={regionPath(layer.stencil.prints)} />
-            </svg>
-            <b>{layer.run} {layer.name}</b>{' '}<small class={layer.stencil.certificate.holds ? 'knows' : 'needs'}>{layer.stencil.certificate.holds ? w.difficulty[layer.stencil.knife.difficulty] : w.holdsNot(layer.stencil.certificate.faults.length)}</small>
-          </button>
-        </li>
-      ))}
-    </ul>
   );
 }

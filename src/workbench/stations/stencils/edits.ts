@@ -1,5 +1,6 @@
 import type { Job, JobLayer, JobMaterial } from '../../../core/job/index.ts';
 import type { Bridge } from '../../../core/stencil/index.ts';
+import { defaultMaterials } from '../../../core/stencil/materials.ts';
 import { withLayer } from '../../store/edits.ts';
 
 export type Pin = NonNullable<JobLayer['pinnedBridges']>[number];
@@ -36,6 +37,13 @@ export function withForbidden(job: Job, layerId: string, atMm: readonly [number,
 export function withAllowed(job: Job, layerId: string, index: number): Job {
   const rest = job.layers.find((l) => l.id === layerId)?.noBridge?.filter((_, i) => i !== index) ?? [];
   return withLayer(job, layerId, { noBridge: rest.length > 0 ? rest : undefined });
+}
+
+/** What a studio has before it says otherwise. */
+export const usualMaterials: readonly JobMaterial[] = defaultMaterials.map((m) => ({ ...m, prints: [...m.prints] as [number, number] }));
+
+export function materialList(job: Pick<Job, 'materials'>): readonly JobMaterial[] {
+  return job.materials.length > 0 ? job.materials : usualMaterials;
 }
 
 /** Changes a figure of one material; the usual list becomes the studio's own with the first change. */

@@ -42,6 +42,7 @@ export const steps: Words['steps'] = {
   bridgesBy: (layer) => `wie die Stege von ${layer} gehen`,
   cutMaterial: (cut, material) => `${cut} aus ${material} geschnitten`,
   material: (material) => `Werte von ${material}`,
+  stock: (material) => `Bogen ${material}`,
   addMaterial: () => 'ein eigenes Material',
   press: (field) => press.fields[field],
   edition: (field) => edition.fields[field],

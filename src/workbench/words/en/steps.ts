@@ -40,6 +40,7 @@ export const steps = {
   bridgesBy: (layer: string) => `how ${layer} is bridged`,
   cutMaterial: (cut: string, material: string) => `${cut} cut from ${material}`,
   material: (material: string) => `figures of ${material}`,
+  stock: (material: string) => `sheets of ${material}`,
   addMaterial: () => 'a material of the studio’s own',
   press: (field: PressField) => press.fields[field],
   edition: (field: EditionField) => edition.fields[field],

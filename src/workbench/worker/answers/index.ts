@@ -11,6 +11,7 @@ import { proofAnswer } from './proof.ts';
 import { otherPlanAnswer } from './other-plan.ts';
 import { keepSightAnswer } from './sight.ts';
 import { sheetCodesAnswer } from './sheet-codes.ts';
+import { stockFileAnswer } from './stock-file.ts';
 import { traceAnswer } from './trace.ts';
 import type { Work } from './room.ts';
 
@@ -19,6 +20,6 @@ export { createRoom } from './room.ts';
 /** Every question and who answers it. */
 export const answers: { readonly [Q in Question]: Work<Q> } = {
   plan: planAnswer, recolour: recolourAnswer, openJob: openJobAnswer, saveJob: saveJobAnswer, proof: proofAnswer, sheetCodes: sheetCodesAnswer, packet: packetAnswer, keepSight: keepSightAnswer, otherPlan: otherPlanAnswer, digest: digestAnswer,
-  drawing: drawingAnswer, trace: traceAnswer, bridge: bridgeAnswer, cutFile: cutFileAnswer,
+  drawing: drawingAnswer, trace: traceAnswer, bridge: bridgeAnswer, cutFile: cutFileAnswer, stockFile: stockFileAnswer,
   ...inkAnswers,
 };

@@ -1,0 +1,26 @@
+import type { Plan, PlannedStock } from '../core/plan.ts';
+import { fail } from '../core/problem.ts';
+import { quietTask, type Task } from '../core/task.ts';
+import { cutLinesOf, kerfOf, type CutLines } from './cut-lines.ts';
+import { flatDxf, flatSvg } from './files/flat-sheet.ts';
+import { flatPdf } from './files/flat-pdf.ts';
+import type { FontFiles } from './pdf/book.ts';
+import { layStock } from './stock-lines.ts';
+
+/**
+ * One sheet of stock with its stencils side by side, as a file at true size; the PDF's page is the sheet. Throws
+ * `ProblemError` where a stencil on it does not hold.
+ */
+export async function stockFile(plan: Plan, sheet: PlannedStock, format: 'svg' | 'dxf' | 'pdf', fonts: FontFiles, task: Task = quietTask): Promise<Uint8Array> {
+  const lines = new Map<string, CutLines>();
+  for (const { layerId } of sheet.placed) {
+    const layer = plan.layers.find((l) => l.id === layerId);
+    if (!layer || lines.has(layerId)) continue;
+    if (!layer.stencil.certificate.holds) fail('stencil-does-not-hold', `layer “${layer.name}”`, 'This stencil does not hold together, so the sheet it lies on is not written.', 'Mend the places marked on the stencil first.');
+    lines.set(layerId, cutLinesOf(plan, layer, kerfOf(plan, layer)));
+    task.report(lines.size / (sheet.placed.length + 1));
+    await task.pause();
+  }
+  const laid = layStock(plan, sheet, lines);
+  return format === 'pdf' ? flatPdf(laid, fonts) : new TextEncoder().encode(format === 'svg' ? flatSvg(laid) : flatDxf(laid));
+}
