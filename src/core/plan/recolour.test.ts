@@ -44,6 +44,21 @@ describe('colours while the hand moves', () => {
     });
   }
 
+  test('a run left out, and taken in again: every overlap has the Plan’s own colour', () => {
+    const out = changed((job) => ({ layers: job.layers.map((l) => (l.id === 'water' ? { ...l, off: true } : l)) }));
+    planner.plan(bundle);
+    const quick = planner.recolour(out, 'warm-fibre')!;
+    const whole = other.plan({ ...bundle, job: out });
+    expect(quick.layers.map((l) => [l.id, l.run])).toEqual(whole.layers.map((l) => [l.id, l.run]));
+    const labs = new Map(whole.papers.find((p) => p.id === 'warm-fibre')!.overlaps.map((o) => [o.layers.join(), o.lab]));
+    const shared = quick.paper.overlaps.filter((o) => labs.has(o.layers.join()));
+    expect(shared.length).toBeGreaterThan(5);
+    for (const overlap of shared) expect(overlap.lab).toEqual(labs.get(overlap.layers.join()));
+    expect(planner.recolour(bundle.job, 'warm-fibre')!.paper.palette).toEqual(other.plan(bundle).papers.find((p) => p.id === 'warm-fibre')!.palette);
+    planner.plan({ ...bundle, job: out });
+    expect(planner.recolour(bundle.job, 'warm-fibre'), 'its stencil is not known').toBeNull();
+  });
+
   test('over an earlier print the quick proof is the Plan’s to a few levels', async () => {
     const printed = await readyBundle(bundle);
     const id = bundle.job.papers.find((p) => p.printed)!.id;

@@ -14,25 +14,42 @@ export interface Recoloured {
   readonly paper: PlannedPaper;
 }
 
-/** All of a job that a new colour or order leaves as it is. */
+/** What is read of the Plan made last. */
+export type RecolourBase = Pick<Plan, 'job' | 'codes' | 'layers' | 'papers'> & { readonly press: { readonly deposit: Pick<Plan['press']['deposit'], 'wetMicrons'> } };
+
+const shapes = new WeakMap<Job, string>();
+
+/** All of a job that a new colour or order leaves as it is, or a run that is left out or taken in. */
 function shapeOf(job: Job): string {
-  const layers = job.layers.map((layer): JobLayer => ({ ...layer, ink: null, strength: 1, base: undefined, note: undefined }));
-  return JSON.stringify({ ...job, inks: [], proofReadings: [], wanted: [], title: '', layers: layers.sort((a, b) => (a.id < b.id ? -1 : 1)) });
+  let shape = shapes.get(job);
+  if (shape === undefined) {
+    const layers = job.layers.map((layer): JobLayer => ({ ...layer, ink: null, strength: 1, base: undefined, note: undefined, off: false }));
+    shape = JSON.stringify({ ...job, inks: [], proofReadings: [], wanted: [], title: '', layers: layers.sort((a, b) => (a.id < b.id ? -1 : 1)) });
+    shapes.set(job, shape);
+  }
+  return shape;
+}
+
+/** A run that was out of the print when the Plan was made has left no stencil to take it in with. */
+function takesIn(last: RecolourBase, job: Job): boolean {
+  return job.layers.some((layer) => !layer.off && last.job.layers.find((l) => l.id === layer.id)?.off);
 }
 
 /**
  * See `Planner.recolour`. The same functions as the Plan's own make the colours, so they are the Plan's to the last digit; over an
  * earlier print they are interpolated from fewer ground colours (1 of 255 levels off on average) until the Plan is made.
+ * @param areasOf area of each of the 256 codes, mm²
  */
-export function recolour(last: Plan, job: Job, paperId: string, memory: Memory): Recoloured | null {
+export function recolour(last: RecolourBase, job: Job, paperId: string, memory: Memory,
+  areasOf: (codes: Plan['codes']) => Float64Array = (codes) => memory.part('areas', [codes], () => codeAreas(codes))): Recoloured | null {
   const at = job.papers.findIndex((p) => p.id === paperId);
   const before = last.papers.find((p) => p.id === paperId);
-  if (at < 0 || !before || shapeOf(job) !== shapeOf(last.job)) return null;
+  if (at < 0 || !before || shapeOf(job) !== shapeOf(last.job) || takesIn(last, job)) return null;
   const { wetMicrons } = last.press.deposit;
   const found = memory.part('inks', [job.inks, job.papers.map((p) => [p.id, p.reading]), wetMicrons], () => findInks(job, wetMicrons), 8);
   const first = job.papers.map((p) => found.papers.get(p.id)).find((s) => s !== undefined);
   const planned = job.layers.flatMap((layer) => {
-    const known = last.layers.find((l) => l.id === layer.id);
+    const known = layer.off ? undefined : last.layers.find((l) => l.id === layer.id);
     return known ? [{ layer, known, pot: potOfLayer(layer, found) }] : [];
   });
   const printed = planned.flatMap(({ layer, known, pot }): PrintedLayer[] =>
@@ -44,7 +61,7 @@ export function recolour(last: Plan, job: Job, paperId: string, memory: Memory):
   const { colours, measured } = coloured;
   const bits = printed.map((l) => l.bit);
   const areas = new Float64Array(1 << printed.length);
-  memory.part('areas', [last.codes], () => codeAreas(last.codes)).forEach((area, code) => { areas[overlapIndex(code, bits)] += area; });
+  areasOf(last.codes).forEach((area, code) => { areas[overlapIndex(code, bits)] += area; });
   const widest = Math.max(...before.overlaps.map((o) => o.band));
   const overlaps = Array.from(areas, (areaMm2, row): PlannedOverlap => {
     const code = codeOf(row, printed);

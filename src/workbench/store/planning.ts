@@ -1,9 +1,10 @@
-import { effect, signal, type ReadonlySignal } from '@preact/signals';
+import { batch, effect, signal, untracked, type ReadonlySignal } from '@preact/signals';
 import type { Job } from '../../core/job/index.ts';
 import { Cancelled } from '../../core/task.ts';
 import { createUnpacker } from '../worker/parcel.ts';
 import type { WorkerClient } from '../worker/client.ts';
 import type { Attachments, ShownPlan } from '../worker/protocol.ts';
+import { createQuick } from './quick.ts';
 
 /** A pause of the hand after which the whole Plan is made. */
 const restMs = 250;
@@ -39,17 +40,45 @@ export function keepPlanned(client: WorkerClient, wanted: ReadonlySignal<{ reado
     done = null;
   });
 
-  /** Colours of the paper in sight, at once. False when the change asks for more than that. */
+  const quick = createQuick();
+  /** The files that what `quick` knows was planned with. */
+  let quickFiles: Attachments | null = null;
+  /** What the quick colours in sight belong to. */
+  let quickly: unknown = null;
+
+  /** The last whole Plan. */
+  let whole: ShownPlan | null = null;
+
+  const know = (made: ShownPlan, files: Attachments): void => {
+    whole = made;
+    if (quickFiles !== files) quick.forget();
+    quickFiles = files;
+    quick.know(made);
+  };
+
+  /** Colours of the paper in sight, before the page is drawn again. */
+  function showQuickly(now: { readonly job: Job; readonly attachments: Attachments }): boolean {
+    const shown = plan.peek();
+    const paperId = inSight.peek();
+    const made = shown && paperId !== null && now.attachments === quickFiles ? quick.show(shown, now.job, paperId) : null;
+    if (made) {
+      quickly = now;
+      plan.value = made;
+    }
+    return made !== null;
+  }
+
+  /** The same from the worker, where what the page can't colour is kept. False when the change asks for more than that. */
   async function recolour(job: Job): Promise<boolean> {
     const shown = plan.peek();
     const paperId = inSight.peek();
     if (!shown || paperId === null) return false;
-    const quick = await client.ask('recolour', { job, paperId });
-    if (!quick) return false;
+    const made = await client.ask('recolour', { job, paperId });
+    if (!made) return false;
     plan.value = {
       ...shown,
-      layers: quick.layers.map((layer) => ({ ...shown.layers.find((l) => l.id === layer.id)!, ...layer })),
-      papers: shown.papers.map((paper) => (paper.id === paperId ? quick.paper : paper)),
+      layers: made.layers.map((layer) => ({ ...shown.layers.find((l) => l.id === layer.id)!, ...layer })),
+      papers: shown.papers.map((paper) => (paper.id === paperId ? made.paper : paper)),
     };
     return true;
   }
@@ -72,12 +101,12 @@ export function keepPlanned(client: WorkerClient, wanted: ReadonlySignal<{ reado
     while (wanted.peek() !== done) {
       const now = wanted.peek();
       if (!now) {
-        plan.value = null;
+        plan.value = whole = null;
         done = now;
         continue;
       }
       try {
-        if (now.attachments === there && await recolour(now.job)) {
+        if (now.attachments === there && (quickly === now || await recolour(now.job))) {
           // While changes keep coming the colours are enough; the whole Plan is made when the hand rests.
           await rest();
           if (wanted.peek() !== now) continue;
@@ -85,10 +114,17 @@ export function keepPlanned(client: WorkerClient, wanted: ReadonlySignal<{ reado
         const news = now.attachments === there ? { job: now.job } : { job: now.job, attachments: now.attachments };
         there = now.attachments;
         const parcel = await client.ask('plan', news);
-        plan.value = unpacker.unpack(parcel) as ShownPlan;
+        const made = unpacker.unpack(parcel) as ShownPlan;
+        know(made, now.attachments);
         failure.value = null;
         tries = 0;
         done = now;
+        // The hand may have gone on meanwhile: then its colours stay in sight, on the newest stencils.
+        const newer = wanted.peek();
+        batch(() => {
+          plan.value = made;
+          if (newer && newer !== now) showQuickly(newer);
+        });
       } catch (error) {
         // A worker that fell over is started again and asked once more; a second fall is told.
         if (error instanceof Cancelled || tries++ === 0) continue;
@@ -102,7 +138,20 @@ export function keepPlanned(client: WorkerClient, wanted: ReadonlySignal<{ reado
 
   const start = (): Promise<void> => (running ??= run());
   effect(() => {
-    if (wanted.value !== done) void start();
+    const now = wanted.value;
+    // Back at what the last whole Plan was made of before the next was asked for: it is shown as it was.
+    if (now === done) return void (whole && untracked(() => { plan.value = whole; }));
+    if (now) untracked(() => showQuickly(now));
+    void start();
   });
-  return { plan, working, failure, show(kept) { if (plan.peek() === null && working.peek()) plan.value = kept; }, upToDate: async () => { while (wanted.peek() !== done) await start(); } };
+  return {
+    plan, working, failure,
+    show(kept) {
+      const now = wanted.peek();
+      if (plan.peek() !== null || !working.peek() || !now) return;
+      know(kept, now.attachments);
+      plan.value = kept;
+    },
+    upToDate: async () => { while (wanted.peek() !== done) await start(); },
+  };
 }

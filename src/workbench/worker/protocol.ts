@@ -7,7 +7,11 @@ import type { Parcel } from './parcel.ts';
 
 /** What the page shows of a paper: its picture stays in the worker, which paints proofs over it when asked (`proof`). */
 export type ShownPaper = Omit<PlannedPaper, 'overPicture'> & { readonly overPicture: boolean };
-export type ShownPlan = Omit<Plan, 'papers'> & { readonly papers: readonly ShownPaper[] };
+export type ShownPlan = Omit<Plan, 'papers'> & {
+  readonly papers: readonly ShownPaper[];
+  /** Area of each of the 256 codes, mm². */
+  readonly areasMm2: Float64Array;
+};
 
 export type Attachments = ReadonlyMap<string, Uint8Array>;
 export interface OpenedJob {

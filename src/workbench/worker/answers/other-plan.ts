@@ -1,5 +1,5 @@
 import { createPlanner, readyBundle, type Plan, type Planner } from '../../../core/plan.ts';
-import { showPaper } from './plan.ts';
+import { showPlan } from './plan.ts';
 import type { Room, Work } from './room.ts';
 
 /** A planner of its own, so that looking at another version costs the job on the bench nothing of what is remembered for it. */
@@ -15,5 +15,5 @@ export const otherPlanAnswer: Work<'otherPlan'> = async ({ job, attachments }, r
   others.set(room, other);
   const plan = other.planner.plan(await readyBundle({ job, attachments }));
   other.plan = plan;
-  return { answer: { ...plan, papers: plan.papers.map(showPaper) }, transfer: [] };
+  return { answer: showPlan(plan), transfer: [] };
 };

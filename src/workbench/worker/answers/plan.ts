@@ -1,5 +1,6 @@
 import { picturesReady } from '../pictures.ts';
-import { readyBundle, type PlannedPaper } from '../../../core/plan.ts';
+import { readyBundle, type Plan, type PlannedPaper } from '../../../core/plan.ts';
+import { codeAreas } from '../../../core/print/index.ts';
 import type { ShownPaper, ShownPlan } from '../protocol.ts';
 import type { Work } from './room.ts';
 
@@ -10,6 +11,14 @@ export function showPaper(paper: PlannedPaper): ShownPaper {
   let result = shown.get(paper);
   if (!result) shown.set(paper, (result = { ...paper, overPicture: paper.overPicture !== null }));
   return result;
+}
+
+const counted = new WeakMap<Plan['codes'], Float64Array>();
+
+export function showPlan(plan: Plan): ShownPlan {
+  let areasMm2 = counted.get(plan.codes);
+  if (!areasMm2) counted.set(plan.codes, (areasMm2 = codeAreas(plan.codes)));
+  return { ...plan, papers: plan.papers.map(showPaper), areasMm2 };
 }
 
 export const recolourAnswer: Work<'recolour'> = async ({ job, paperId }, room) => {
@@ -32,6 +41,6 @@ export const planAnswer: Work<'plan'> = async (ask, room) => {
   const plan = room.planner.plan(bundle);
   room.last = { job: ask.job, plan };
   room.quick = null;
-  const { parcel, transfer } = room.packer.pack({ ...plan, papers: plan.papers.map(showPaper) } satisfies ShownPlan);
+  const { parcel, transfer } = room.packer.pack(showPlan(plan));
   return { answer: parcel, transfer };
 };

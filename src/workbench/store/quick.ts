@@ -1,0 +1,48 @@
+import type { Job } from '../../core/job/index.ts';
+import { createMemory } from '../../core/plan/memory.ts';
+import { recolour } from '../../core/plan/recolour.ts';
+import type { ShownPlan } from '../worker/protocol.ts';
+
+/** Plans remembered, each with other codes: a run that was left out comes back at once. */
+const mostKept = 3;
+
+/** Colours on the page's own thread, so that a slider, a new order or a run left out never waits for a Plan under way. */
+export interface Quick {
+  /** A whole Plan came. */
+  know(plan: ShownPlan): void;
+  /** Other files, another job. */
+  forget(): void;
+  /**
+   * What is shown, with the paper in sight in the colours of the job. Null when only the worker can say: a new stencil, a
+   * sheet that is printed already, or colours learned from readings of proofs.
+   */
+  show(shown: ShownPlan, job: Job, paperId: string): ShownPlan | null;
+}
+
+export function createQuick(): Quick {
+  const memory = createMemory();
+  let known: readonly ShownPlan[] = [];
+  let warm = false;
+  const quick: Quick = {
+    know(plan) {
+      known = [plan, ...known.filter((one) => one.codes.data !== plan.codes.data)].slice(0, mostKept);
+      if (warm) return;
+      // The first time takes far longer than all that follow: it is had while nobody waits.
+      warm = true;
+      setTimeout(() => { if (known.length > 0) quick.show(known[0], known[0].job, known[0].papers[0]?.id ?? ''); }, 300);
+    },
+    forget() { known = []; },
+    show(shown, job, paperId) {
+      if (job.proofReadings.length > 0) return null;
+      for (const base of known) {
+        if (base.papers.some((p) => p.id === paperId && p.overPicture)) return null;
+        const made = recolour({ ...base, papers: base.papers.map((p) => ({ ...p, overPicture: null })) }, job, paperId, memory, () => base.areasMm2);
+        if (made) {
+          return { ...shown, codes: base.codes, layers: made.layers, papers: base.papers.map((p) => (p.id === paperId ? { ...made.paper, overPicture: false } : p)) };
+        }
+      }
+      return null;
+    },
+  };
+  return quick;
+}
