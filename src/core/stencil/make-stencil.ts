@@ -212,7 +212,7 @@ function distanceToLine(at: PointMm, line: readonly number[]): number {
 function report(settled: Settled, prints: Region, place: string, materialName: string, problems: Problem[]): void {
   const { certificate, thickened, widened } = settled;
   const spot = ([x, y]: PointMm): string => `${x.toFixed(0)}, ${y.toFixed(0)} mm`;
-  if (thickened.length) problems.push(problem('warning', 'stencil-strengthened', place, `${thickened.length === 1 ? 'One place' : `${thickened.length} places`} of paper too thin for ${materialName.toLowerCase()} ${thickened.length === 1 ? 'was' : 'were'} made broader (first at ${spot(thickened[0])}).`, 'Look at the proof; choose a firmer material or a larger form to keep the fine parts.'));
+  if (thickened.length) problems.push(problem('warning', 'stencil-strengthened', place, `${thickened.length === 1 ? 'One place' : `${thickened.length} places`} of paper ${thickened.length === 1 ? 'was' : 'were'} too thin for ${materialName.toLowerCase()} and made broader (first at ${spot(thickened[0])}).`, 'Look at the proof; choose a firmer material or a larger form to keep the fine parts.'));
   if (widened.length) problems.push(problem('warning', 'stencil-widened', place, `${widened.length === 1 ? 'One opening' : `${widened.length} openings`} too narrow for the knife ${widened.length === 1 ? 'was' : 'were'} made wider (first at ${spot(widened[0])}).`, 'Look at the proof, or make the form larger.'));
   if (!certificate.holds) {
     const first = certificate.faults[0];

@@ -1,5 +1,5 @@
 import type { Problem } from '../../core/problem.ts';
-import { words } from '../words/index.ts';
+import { told, words } from '../words/index.ts';
 
 /** What is wrong or doubtful: where, what, and what to do. */
 export function ProblemList({ problems }: { readonly problems: readonly Problem[] }) {
@@ -8,7 +8,7 @@ export function ProblemList({ problems }: { readonly problems: readonly Problem[
       {problems.map((p) => (
         <li key={`${p.code} ${p.place} ${p.message}`} class={`problem problem-${p.severity}`}>
           <b>{words().shell[p.severity]}</b>
-          <span>{p.message} {p.advice}<small>{p.place}</small></span>
+          <span>{told(p.message)} {told(p.advice)}<small>{told(p.place)}</small></span>
         </li>
       ))}
     </ul>

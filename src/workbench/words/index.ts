@@ -1,4 +1,6 @@
 import { computed, signal } from '@preact/signals';
+import { coreInGerman } from './core/de/index.ts';
+import { phrasebook, type Phrasebook } from './core/phrasebook.ts';
 import { de } from './de/index.ts';
 import { en } from './en/index.ts';
 
@@ -6,9 +8,9 @@ import { en } from './en/index.ts';
 export type Words = typeof en;
 
 /** Every language that there is a whole catalogue of. Another one is a line here; the switch shows as soon as there are two. */
-export const languages: readonly { readonly id: string; readonly name: string; readonly decimal: '.' | ','; readonly words: Words }[] = [
-  { id: 'en', name: 'English', decimal: '.', words: en },
-  { id: 'de', name: 'Deutsch', decimal: ',', words: de },
+export const languages: readonly { readonly id: string; readonly name: string; readonly decimal: '.' | ','; readonly words: Words; readonly told: Phrasebook }[] = [
+  { id: 'en', name: 'English', decimal: '.', words: en, told: (text) => text },
+  { id: 'de', name: 'Deutsch', decimal: ',', words: de, told: phrasebook(coreInGerman, ',') },
 ];
 
 /** Which one is spoken: the page's `lang`. */
@@ -18,6 +20,11 @@ const spoken = computed(() => languages.find((l) => l.id === language.value) ?? 
 /** The texts in the language in use. Read it while drawing, so that a change of language draws anew. */
 export function words(): Words {
   return spoken.value.words;
+}
+
+/** A text of core (of a problem, of the Plan, of an answer), which speaks English, in the language in use; names in it stay. Read it while drawing. */
+export function told(text: string): string {
+  return spoken.value.told(text);
 }
 
 /** A number that was written with a point, with the decimal mark of the language in use. */

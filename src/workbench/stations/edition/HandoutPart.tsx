@@ -1,7 +1,7 @@
 import { ProofCanvas } from '../../ui/ProofCanvas.tsx';
 import { inUnits } from '../../ui/in-units.ts';
 import { StencilPicture } from '../../ui/StencilPicture.tsx';
-import { words } from '../../words/index.ts';
+import { told, words } from '../../words/index.ts';
 import type { PartProps } from '../press/part.ts';
 
 /** The teaching hand-out made from this job: what to bring, the steps in order with this job's own pictures, cautions where the risk is. */
@@ -26,21 +26,21 @@ export function HandoutPart({ bench, plan }: PartProps) {
   return (
     <article class="handout">
       <h2>{handout.title}</h2>
-      <p>{handout.intro}</p>
-      <section><h3>{w.bring}</h3><ul class="bring">{handout.bring.map((one) => <li key={one}>{one}</li>)}</ul></section>
+      <p>{told(handout.intro)}</p>
+      <section><h3>{w.bring}</h3><ul class="bring">{handout.bring.map((one) => <li key={one}>{told(one)}</li>)}</ul></section>
       <ol class="handout-steps">
         {handout.steps.map((step) => {
           const drawn = picture(step.picture);
           return (
             <li key={step.number}>
               <span class="run-number">{step.number}</span>
-              <div><h3>{step.title}</h3><p>{inUnits(step.text, plan.job.units)}</p>{step.cautions.length > 0 && <ul class="says-do">{step.cautions.map((c) => <li key={c.id}>{c.text}</li>)}</ul>}</div>
+              <div><h3>{told(step.title)}</h3><p>{inUnits(step.text, plan.job.units)}</p>{step.cautions.length > 0 && <ul class="says-do">{step.cautions.map((c) => <li key={c.id}>{told(c.text)}</li>)}</ul>}</div>
               {drawn && <div class="handout-picture" style={{ '--ratio': String(image.widthMm / image.heightMm) }}>{drawn}</div>}
             </li>
           );
         })}
       </ol>
-      <p>{w.blank(handout.blank.title)}</p>
+      <p>{w.blank(told(handout.blank.title))}</p>
     </article>
   );
 }

@@ -5,11 +5,14 @@ import { download } from '../../store/files.ts';
 import { CountField } from '../../ui/CountField.tsx';
 import { TextField } from '../../ui/TextField.tsx';
 import { Why } from '../../ui/Why.tsx';
-import { words } from '../../words/index.ts';
+import { told, words } from '../../words/index.ts';
 import type { PartProps } from '../press/part.ts';
 import { setEdition, setMaker, setRecord } from './edits.ts';
 
 type Master = NonNullable<Job['edition']['record']['master']>;
+
+/** Fields whose value core says; the others are the printmaker's own words. */
+const saidByCore: ReadonlySet<string> = new Set(['medium', 'signature', 'edition', 'master', 'posthumous', 'dates']);
 
 /** What is written down about the edition, as it will stand on the documentation sheet; labels and tables to take away. */
 export function RecordPart({ bench, plan }: PartProps) {
@@ -24,7 +27,7 @@ export function RecordPart({ bench, plan }: PartProps) {
     download(new TextEncoder().encode(text), name, 'text/csv');
     bench.announce(w.saved(name));
   };
-  const copy = (): void => void navigator.clipboard.writeText(colophon).then(() => bench.announce(w.copied), () => bench.announce(w.notCopied));
+  const copy = (): void => void navigator.clipboard.writeText(told(colophon)).then(() => bench.announce(w.copied), () => bench.announce(w.notCopied));
   const masters: readonly (readonly [Master, string])[] = [['kept', w.kept], ['cancelled', w.cancelled], ['destroyed', w.destroyed], ['worn out', w.worn]];
   return (
     <div class="part-two">
@@ -51,37 +54,37 @@ export function RecordPart({ bench, plan }: PartProps) {
           </label>
         </div>
         <h3>{w.cancellation}</h3>
-        <ol class="numbered">{cancellationSteps.map((line) => <li key={line}>{line}</li>)}</ol>
+        <ol class="numbered">{cancellationSteps.map((line) => <li key={line}>{told(line)}</li>)}</ol>
       </div>
       <div class="part-words">
         <section class="leaf" aria-label={w.documentation}>
           <h3>{w.documentation}</h3>
           {documentation ? (
             <>
-              <dl>{documentation.fields.map((f) => <div key={f.id} class={f.value === '' ? 'line-open' : ''}><dt>{f.label}</dt><dd>{f.value}</dd></div>)}</dl>
-              <p>{documentation.footing}</p>
+              <dl>{documentation.fields.map((f) => <div key={f.id} class={f.value === '' ? 'line-open' : ''}><dt>{told(f.label)}</dt><dd>{saidByCore.has(f.id) ? told(f.value) : f.value}</dd></div>)}</dl>
+              <p>{told(documentation.footing)}</p>
             </>
           ) : <dl>{known.map(([label, value]) => <div key={label} class={value ? '' : 'line-open'}><dt>{label}</dt><dd>{value}</dd></div>)}</dl>}
           <h4>{w.layers}</h4>
-          <ol>{facts.layers.map((l) => <li key={l.name}><b>{l.name}</b>: {l.stencil}; {l.recipe || l.ink}; {l.mesh}</li>)}</ol>
+          <ol>{facts.layers.map((l) => <li key={l.name}><b>{l.name}</b>: {told(l.stencil)}; {l.recipe || told(l.ink)}; {told(l.mesh)}</li>)}</ol>
           {!documentation && <p>{w.afterCount}</p>}
         </section>
         {colophon !== '' && (
-          <section aria-label={w.colophon}><h3>{w.colophon}</h3><p class="colophon">{colophon}</p><button type="button" class="button button-box" onClick={copy}>{w.copyColophon}</button></section>
+          <section aria-label={w.colophon}><h3>{w.colophon}</h3><p class="colophon">{told(colophon)}</p><button type="button" class="button button-box" onClick={copy}>{w.copyColophon}</button></section>
         )}
         <section aria-label={w.files}>
           <h3>{w.files}</h3>
           {numbered ? (
             <div class="row">
               <button type="button" class="button button-box" onClick={() => save(writeCsv(registerRows(facts, numbered)), w.registerFile(stem))}>{w.registerCsv}</button>
-              <button type="button" class="button button-box" disabled={labels.length === 0} onClick={() => save(writeCsv(labels.map((l) => [l.sheetId, ...l.lines])), w.labelsFile(stem))}>{w.labelsCsv}</button>
+              <button type="button" class="button button-box" disabled={labels.length === 0} onClick={() => save(writeCsv(labels.map((l) => [l.sheetId, ...l.lines.map(told)])), w.labelsFile(stem))}>{w.labelsCsv}</button>
             </div>
           ) : <p>{w.labelsNone}</p>}
           <p class="field-note">{w.inPacket}</p>
         </section>
         {labels.length > 0 && (
           <section aria-label={w.labels}><h3>{w.labels}</h3>
-            <ul class="labels">{labels.map((l) => <li key={l.sheetId}>{l.lines.map((line, i) => (i === 0 ? <b key={line}>{line}</b> : <span key={line}>{line}</span>))}</li>)}</ul>
+            <ul class="labels">{labels.map((l) => <li key={l.sheetId}>{l.lines.map((line, i) => (i === 0 ? <b key={line}>{line}</b> : <span key={line}>{told(line)}</span>))}</li>)}</ul>
           </section>
         )}
       </div>

@@ -1,7 +1,7 @@
 import type { PaperSheets } from '../../../core/edition/index.ts';
 import { CountField } from '../../ui/CountField.tsx';
 import { Why } from '../../ui/Why.tsx';
-import { words } from '../../words/index.ts';
+import { told, words } from '../../words/index.ts';
 import type { PartProps } from '../press/part.ts';
 import { setEdition, takeEnough } from './edits.ts';
 
@@ -17,8 +17,8 @@ export function SheetsPart({ bench, plan }: PartProps) {
     <div class="part-two part-narrow">
       <div class="part-words">
         <h2>{w.startHead(start)}</h2>
-        {sheets && <p>{sheets.papers.map((p) => w.ofPaper(p.start, p.name)).join(' · ')}<br />{w.setUpToo(sheets.setUp.text)}</p>}
-        {sheets === null && problems.filter((p) => p.severity === 'error').map((p) => <p key={p.message} class="says-do"><b>{p.message}</b> {p.advice}</p>)}
+        {sheets && <p>{sheets.papers.map((p) => w.ofPaper(p.start, p.name)).join(' · ')}<br />{w.setUpToo(told(sheets.setUp.text))}</p>}
+        {sheets === null && problems.filter((p) => p.severity === 'error').map((p) => <p key={p.message} class="says-do"><b>{told(p.message)}</b> {told(p.advice)}</p>)}
         <div class="fields">
           <CountField label={w.target} value={wish.target} min={0} max={10000} onSet={(v) => setEdition(bench, 'target', { target: Math.round(v) })} />
           <CountField label={w.certainty} value={percent(wish.certainty)} min={1} max={99.9} digits={1} unit="%" onSet={(v) => setEdition(bench, 'certainty', { certainty: v / 100 })} />

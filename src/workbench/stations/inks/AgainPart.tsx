@@ -5,7 +5,7 @@ import { PaperSwitch } from '../../ui/PaperSwitch.tsx';
 import { ProblemList } from '../../ui/ProblemList.tsx';
 import { Why } from '../../ui/Why.tsx';
 import { sayDelta } from '../../ui/format.ts';
-import { words } from '../../words/index.ts';
+import { told, words } from '../../words/index.ts';
 import { takeRecipe, withInk } from './edits.ts';
 import { chosenLayer, LayerChoice, Pair } from './LayerChoice.tsx';
 import { OneReading } from './OneReading.tsx';
@@ -46,7 +46,7 @@ export function AgainPart({ bench, plan, paper, job }: InkPartProps) {
             <Pair left={answer.wantedSrgb} right={answer.unchangedSrgb} leftSays={w.wantedSwatch} rightSays={w.unchanged} />
             <Pair left={answer.wantedSrgb} right={answer.correctedSrgb} leftSays={w.wantedSwatch} rightSays={w.corrected} />
           </div>
-          <p class="big-say">{answer.words}</p>
+          <p class="big-say">{told(answer.words)}</p>
           <dl class="facts">
             {answer.corrected.parts.map((p) => [
               <dt key={`${p.id} t`}>{p.name}{read.some((r) => r.id === p.id) && <small>{w.lotStrength(sayNumber(answer.lots.find((l) => l.id === p.id)?.strength ?? 1, 2, true))}</small>}</dt>,

@@ -4,7 +4,7 @@ import { CountField } from '../../ui/CountField.tsx';
 import { sayDelta, sayLab } from '../../ui/format.ts';
 import { TextField } from '../../ui/TextField.tsx';
 import { Why } from '../../ui/Why.tsx';
-import { words } from '../../words/index.ts';
+import { told, words } from '../../words/index.ts';
 import { Curves } from './Curves.tsx';
 import { setInk, takeInkAway, usersOf } from './edits.ts';
 import { showReading, type InkPartProps } from './state.ts';
@@ -37,7 +37,7 @@ export function InkDetail({ bench, job, paper, ink, sheet, onRead }: Props) {
         <b>{w.madeFrom[ink.from]}{sheet?.level ? `: ${w.levels[sheet.level]}` : ''}</b>{ink.from !== 'mix' && ink.from !== 'clear' && sheet && <span> · {w.doubt(sayDelta(sheet.sigma))}</span>}
         <Why of={w.trustHead}>{w.trustWhy}</Why>
       </p>
-      {sheet && <p>{sheet.trust}</p>}
+      {sheet && <p>{told(sheet.trust)}</p>}
       {sheet && ink.from !== 'clear' && <Curves name={ink.name} sheet={sheet} />}
       {ink.from === 'mix'
         ? <MixBar job={job} ink={ink} swatchOf={(id) => bench.plan.value?.inks.find((k) => k.id === id)?.swatch.srgb ?? '#fff'} />

@@ -7,7 +7,7 @@ import { OverlapLine } from '../../ui/OverlapLine.tsx';
 import { ProofCanvas } from '../../ui/ProofCanvas.tsx';
 import { ProofSheet } from '../../ui/ProofSheet.tsx';
 import { sayDelta, sayLab } from '../../ui/format.ts';
-import { words } from '../../words/index.ts';
+import { told, words } from '../../words/index.ts';
 import { addProofReading, removeProofReading } from './edits.ts';
 import { OneReading } from './OneReading.tsx';
 import { isoDay, showReading, type InkPartProps } from './state.ts';
@@ -66,7 +66,7 @@ export function LearnPart({ bench, plan, paper, job }: InkPartProps) {
             <dl class="facts">
               {learning.deposits.map((d) => [<dt key={`${d.id} t`}>{plan.layers.find((l) => l.id === d.id)?.name ?? d.id}</dt>, <dd key={`${d.id} d`}>{w.depositOf(sayNumber(d.factor * 100, 0, true), sayNumber(d.doubt * 100, 0, true))}</dd>])}
             </dl>
-            <p>{learning.words}</p>
+            <p>{told(learning.words)}</p>
           </>
         )}
       </div>

@@ -3,7 +3,7 @@ import { sayNumber, sayShare } from '../../ui/units.ts';
 import { CountField } from '../../ui/CountField.tsx';
 import { ProblemList } from '../../ui/ProblemList.tsx';
 import { Why } from '../../ui/Why.tsx';
-import { words } from '../../words/index.ts';
+import { told, words } from '../../words/index.ts';
 import { chosenLayer, LayerChoice } from './LayerChoice.tsx';
 import { useAnswer, type InkPartProps } from './state.ts';
 
@@ -52,7 +52,7 @@ export function MixPart({ bench, plan, job }: InkPartProps) {
         </label>
       </div>
       {grams.value !== null && <button type="button" class="button button-box" onClick={() => { grams.value = null; }}>{w.asRun}</button>}
-      {mix && <p>{mix.note}</p>}
+      {mix && <p>{told(mix.note)}</p>}
       {answer && answer.problems.length > 0 && <ProblemList problems={answer.problems} />}
     </div>
   );

@@ -6,7 +6,7 @@ import { sayNumber } from '../../ui/units.ts';
 import { PaperSwitch } from '../../ui/PaperSwitch.tsx';
 import { Why } from '../../ui/Why.tsx';
 import { sayDelta } from '../../ui/format.ts';
-import { words } from '../../words/index.ts';
+import { told, words } from '../../words/index.ts';
 import { takeOrder } from './edits.ts';
 import { refuse, type InkPartProps } from './state.ts';
 
@@ -68,7 +68,7 @@ export function OrderPart({ bench, plan, paper, job }: InkPartProps) {
                 </ol>
                 <p>{group.says}</p>
                 {group.count > 1 && <p class="order-alike">{w.alike(group.count - 1, answer.value!.orders > answer.value!.ranked.length)}</p>}
-                <p>{one.loses.length > 0 ? w.loses(one.loses.join('; ')) : w.losesNothing}</p>
+                <p>{one.loses.length > 0 ? w.loses(one.loses.map(told).join('; ')) : w.losesNothing}</p>
                 {!now && <button type="button" class={i === 0 ? 'button button-strong' : 'button button-box'} onClick={() => { takeOrder(bench, one.layers); bench.announce(w.orderTaken); }}>{w.takeOrder(i + 1)}</button>}
               </li>
             );

@@ -2,7 +2,7 @@ import { sayNumber } from '../../ui/units.ts';
 import { Films } from '../../ui/Films.tsx';
 import { Why } from '../../ui/Why.tsx';
 import { sayDelta } from '../../ui/format.ts';
-import { words } from '../../words/index.ts';
+import { told, words } from '../../words/index.ts';
 import { unpin } from './edits.ts';
 import { Pair } from './LayerChoice.tsx';
 import { useAnswer, type InkPartProps } from './state.ts';
@@ -23,7 +23,7 @@ export function Pinned({ bench, plan, paper, job }: InkPartProps) {
             <li key={one.at} class="pin">
               <Pair left={one.wantedSrgb} right={one.now?.srgb ?? 'transparent'} leftSays={w.wantedSwatch} rightSays={w.presentShort} />
               <div><p><Films layers={plan.layers} here={layers} /><b>{name}</b></p>
-                <p>{one.now ? w.pinNow(sayDelta(one.now.deltaE), one.now.words, `${sayNumber(one.now.chance * 100, 0, true)}\u00a0%`) : w.pinOpen}</p>
+                <p>{one.now ? w.pinNow(sayDelta(one.now.deltaE), told(one.now.words), `${sayNumber(one.now.chance * 100, 0, true)}\u00a0%`) : w.pinOpen}</p>
                 {note && <p><small>{note}</small></p>}</div>
               <button type="button" class="button button-box" aria-label={w.unpinOf(name)} onClick={() => unpin(bench, one.at)}>{w.unpin}</button>
             </li>

@@ -4,7 +4,7 @@ import { ProblemError } from '../../../core/problem.ts';
 import { sayNumber } from '../../ui/units.ts';
 import type { Bench } from '../../store/bench.ts';
 import { sayDelta } from '../../ui/format.ts';
-import { words } from '../../words/index.ts';
+import { told, words } from '../../words/index.ts';
 import { refuse, showReading } from './state.ts';
 
 interface Props {
@@ -32,7 +32,7 @@ export function ReadingField({ bench, label, reading, onSet }: Props) {
       setWrong(null);
       onSet(read.patches[0].reading);
     } catch (error) {
-      if (error instanceof ProblemError) setWrong(`${error.problems[0].message} ${error.problems[0].advice}`);
+      if (error instanceof ProblemError) setWrong(`${told(error.problems[0].message)} ${told(error.problems[0].advice)}`);
       else refuse(bench, error);
     }
   };

@@ -9,7 +9,7 @@ import { ProofSheet } from '../../ui/ProofSheet.tsx';
 import { OverlapLine } from '../../ui/OverlapLine.tsx';
 import { Why } from '../../ui/Why.tsx';
 import { sayDelta } from '../../ui/format.ts';
-import { words } from '../../words/index.ts';
+import { told, words } from '../../words/index.ts';
 import { pinWanted, takeRecipe } from './edits.ts';
 import { Pair } from './LayerChoice.tsx';
 import { Pinned } from './Pinned.tsx';
@@ -80,7 +80,7 @@ export function WantedPart({ bench, plan, paper, job }: InkPartProps) {
                 </li>
               ))}
             </ol>
-            {answer.why.map((why) => <p key={why} class="needs-line">{why}</p>)}
+            {answer.why.map((why) => <p key={why} class="needs-line">{told(why)}</p>)}
             {answer.problems.length > 0 && <ProblemList problems={answer.problems} />}
           </>
         )}

@@ -2,7 +2,7 @@ import { defaultMaterials } from '../../../core/stencil/index.ts';
 import { sayLength, sayNumber } from '../../ui/units.ts';
 import { LengthBox } from '../../ui/LengthBox.tsx';
 import { Why } from '../../ui/Why.tsx';
-import { words } from '../../words/index.ts';
+import { told, words } from '../../words/index.ts';
 import { AmountField } from './AmountField.tsx';
 import { setPicture } from './edits.ts';
 import type { PicturePartProps } from './part.ts';
@@ -41,7 +41,7 @@ export function KnifePart({ bench, job, picture, read }: PicturePartProps) {
         <label class="length-field picture-material">
           <span class="length-label">{w.material}<small>{w.materialFacts(sayLength(material.leastBridgeMm, units), sayLength(material.leastOpeningMm, units))}</small></span>
           <select class="choice" value={material.id} onChange={(e) => setPicture(bench, 'material', { material: e.currentTarget.value })}>
-            {materials.map((m) => <option key={m.id} value={m.id}>{m.name}</option>)}
+            {materials.map((m) => <option key={m.id} value={m.id}>{told(m.name)}</option>)}
           </select>
         </label>
         <div class="with-why">

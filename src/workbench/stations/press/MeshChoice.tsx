@@ -3,7 +3,7 @@ import type { MeshAdvice, MeshSource } from '../../../core/press/index.ts';
 import { sayFilm } from '../../ui/units.ts';
 import { CountField } from '../../ui/CountField.tsx';
 import { Why } from '../../ui/Why.tsx';
-import { inLanguage, words } from '../../words/index.ts';
+import { inLanguage, told, words } from '../../words/index.ts';
 import { setScreen } from './edits.ts';
 import type { PartProps } from './part.ts';
 import { Weave } from './Weave.tsx';
@@ -29,9 +29,9 @@ export function MeshChoice({ bench, plan, screen }: PartProps & { readonly scree
       <fieldset class="meshes">
         <legend>{w.meshTable}</legend>
         {meshes.map((row) => (
-          <label key={row.mesh.id} class="mesh" title={row.reasons.map(w.meshAgainst).join(' ')}>
+          <label key={row.mesh.id} class="mesh" title={row.reasons.map((reason) => w.meshAgainst(told(reason))).join(' ')}>
             <input type="radio" name="mesh" checked={chosen(row)}
-              aria-label={[w.meshSpoken(inLanguage(String(row.mesh.perCm)), inLanguage(String(row.mesh.perInch)), film(row.mesh.threadMicrons), film(row.wetMicrons)), ...row.reasons.map(w.meshAgainst)].join('. ')}
+              aria-label={[w.meshSpoken(inLanguage(String(row.mesh.perCm)), inLanguage(String(row.mesh.perInch)), film(row.mesh.threadMicrons), film(row.wetMicrons)), ...row.reasons.map((reason) => w.meshAgainst(told(reason)))].join('. ')}
               onChange={() => setScreen(bench, 'mesh', { mesh: { perCm: row.mesh.perCm, threadMicrons: row.mesh.threadMicrons } })} />
             <Weave perCm={row.mesh.perCm} threadMicrons={row.mesh.threadMicrons} />
             <b>{units === 'mm' ? w.perCm(inLanguage(String(row.mesh.perCm))) : w.perInch(inLanguage(String(row.mesh.perInch)))}</b>

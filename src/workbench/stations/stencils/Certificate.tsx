@@ -1,5 +1,5 @@
 import { sayLength } from '../../ui/units.ts';
-import { words } from '../../words/index.ts';
+import { told, words } from '../../words/index.ts';
 import type { PartProps } from './parts.ts';
 import { lookAt, shownPxPerMm, zoom } from './state.ts';
 
@@ -28,8 +28,8 @@ export function Certificate({ bench, planned }: PartProps) {
           ))}
         </ul>
       )}
-      {mended.map((p) => <p key={p.code}><b>{p.message}</b> {p.advice}</p>)}
-      <details class="fold"><summary>{words().sheet.why}</summary><p>{w.certificateWhy(certificate.method, sayLength(certificate.mmPerPx, units))}</p></details>
+      {mended.map((p) => <p key={p.code}><b>{told(p.message)}</b> {told(p.advice)}</p>)}
+      <details class="fold"><summary>{words().sheet.why}</summary><p>{w.certificateWhy(told(certificate.method), sayLength(certificate.mmPerPx, units))}</p></details>
     </section>
   );
 }

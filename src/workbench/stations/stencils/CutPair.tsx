@@ -1,5 +1,5 @@
 import { regionPath } from '../../ui/region-path.ts';
-import { words } from '../../words/index.ts';
+import { told, words } from '../../words/index.ts';
 import type { PartProps } from './parts.ts';
 
 /** Window and piece of the same knife path side by side, what each prints, and how often it must be cut. */
@@ -26,7 +26,7 @@ export function CutPair({ bench, planned }: PartProps) {
     <section class="beside" aria-labelledby="pair">
       <h2 id="pair">{w.pair}</h2>
       <p class="outcome">{w.times(cut.timesToCut)}</p>
-      <p>{w.pairText(cut.name)} {cut.why}</p>
+      <p>{w.pairText(cut.name)} {told(cut.why)}</p>
       <div class="cut-pair">{half('window')}{half('piece')}</div>
     </section>
   );

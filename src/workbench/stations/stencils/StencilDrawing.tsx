@@ -2,7 +2,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import type { JobLayer } from '../../../core/job/index.ts';
 import type { PlannedLayer } from '../../../core/plan.ts';
 import { ProblemError } from '../../../core/problem.ts';
-import { step, words } from '../../words/index.ts';
+import { step, told, words } from '../../words/index.ts';
 import type { Bench } from '../../store/bench.ts';
 import { arrowStep, carry, mmAt, type Mm } from '../../ui/drag.ts';
 import { sayDelta } from '../../ui/format.ts';
@@ -57,7 +57,7 @@ export async function layBridge(bench: Bench, layer: JobLayer, index: number, at
     bench.announce(words().stencils.bridgeLaid);
   } catch (error) {
     if (!(error instanceof ProblemError)) throw error;
-    bench.announce(`${error.problems[0].message} ${error.problems[0].advice}`);
+    bench.announce(`${told(error.problems[0].message)} ${told(error.problems[0].advice)}`);
   } finally {
     laying = false;
     carriedBy.value = null;
