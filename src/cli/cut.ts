@@ -1,7 +1,7 @@
 import { existsSync, writeFileSync } from 'node:fs';
 import { layerOf, inkBench } from '../core/plan/asks/index.ts';
 import { fail } from '../core/problem.ts';
-import { cutFile } from '../packet/index.ts';
+import { cutFile, sayUses } from '../packet/index.ts';
 import type { Command } from './command.ts';
 import { sayIslands } from './say-islands.ts';
 import { sayDiskError } from './folder.ts';
@@ -23,7 +23,7 @@ export const cut: Command = {
       console.log(JSON.stringify({
         layer: layer.id, side: layer.side, islands: stencil.islands.map(({ areaMm2, handled, costDeltaE }) => ({ areaMm2, handled, costDeltaE })),
         bridges: stencil.bridges.map(({ id, from, to, widthMm, areaMm2, costDeltaE, pinned }) => ({ id, from, to, widthMm, areaMm2, costDeltaE, pinned })),
-        loosePieces: stencil.loosePieces.map(({ number, at, areaMm2, costDeltaE }) => ({ number, at, areaMm2, costDeltaE })), certificate: stencil.certificate, knife: stencil.knife,
+        loosePieces: stencil.loosePieces.map(({ number, at, areaMm2, costDeltaE }) => ({ number, at, areaMm2, costDeltaE })), cut: plan.cuts.find((c) => c.id === layer.cutId)?.uses, certificate: stencil.certificate, knife: stencil.knife,
       }, null, 2));
       return stencil.certificate.holds ? 0 : 1;
     }
@@ -31,6 +31,9 @@ export const cut: Command = {
     const { knife, certificate } = stencil;
     console.log(`${layer.name}: run ${layer.run}, ${layer.side}; ${certificate.holds ? `proven, no neck under ${certificate.leastNeckMm.toFixed(1)} mm` : `NOT proven: ${certificate.faults.length} faults`}`);
     console.log(`  ${knife.metres.toFixed(2)} m, ${plural(knife.corners, 'corner')}, ${plural(knife.pieces, 'piece')}, about ${plural(Math.ceil(knife.minutes), 'minute')}: ${knife.difficulty}`);
+    const pair = plan.cuts.find((c) => c.id === layer.cutId);
+    if (pair) console.log(`  cut “${pair.name}” ${pair.timesToCut === 1 ? 'once' : `${pair.timesToCut} times`}. ${pair.why}`);
+    for (const line of pair ? sayUses(pair) : []) console.log(`    ${line}`);
     for (const b of stencil.bridges) console.log(`  bridge ${b.id} at ${b.from.map((v) => v.toFixed(0)).join(', ')} mm: ${b.areaMm2.toFixed(1)} mm²${b.costDeltaE === undefined ? '' : `, seen as ΔE00 ${b.costDeltaE.toFixed(1)}`}${b.pinned ? ', pinned' : ''}`);
     for (const line of sayIslands(stencil)) console.log(`  ${line}`);
     const out = textOf(call.options['out']);

@@ -2,6 +2,7 @@ import { smoothestSpectrum, xyzFromLab } from './colour/index.ts';
 import { offsetRegion, type Region } from './form/index.ts';
 import { filmOf, stackReflectance } from './ink/index.ts';
 import { mostLayers, checkJob, type Job, type JobBundle, type JobLayer } from './job/index.ts';
+import { planCut } from './plan/cut-pairs.ts';
 import { countLogName, planEdition } from './plan/edition.ts';
 import { findInks } from './plan/inks.ts';
 import { learnOnPaper } from './plan/learning.ts';
@@ -28,6 +29,7 @@ export type { PlannedPress } from './plan/press.ts';
 export { countLogName, type PlannedEdition } from './plan/edition.ts';
 export type { PlannedRegister, TestedRegister } from './plan/register.ts';
 export type { PlannedGap } from './plan/gaps.ts';
+export type { CutSet, CutUse } from './plan/cut-pairs.ts';
 export type { PlannedStock, PlacedOnStock } from './plan/stock.ts';
 export type { Learning } from './plan/learning.ts';
 export type { Recoloured } from './plan/recolour.ts';
@@ -159,7 +161,7 @@ function makePlan(bundle: PlanInput, memory: Memory): Plan {
     const region = cuts.get(cut.id);
     const served = plannedLayers.filter((l) => l.cutId === cut.id);
     const material = materialOf(materials, cut.material);
-    return region ? [{ id: cut.id, name: cut.name, region, materialId: material.id, layers: served.map((l) => l.id), ...timesToCut(served, spreads, material.prints[0], material.name) }] : [];
+    return region ? [{ id: cut.id, name: cut.name, region, materialId: material.id, layers: served.map((l) => l.id), ...planCut(served, spreads, material, job.materials.find((m) => m.id === material.id)?.kerfMm ?? 0) }] : [];
   });
   const stock = planStock(job, plannedCuts, plannedLayers);
   problems.push(...stock.problems);
@@ -193,17 +195,4 @@ function areaOfBit(areas: Float64Array, bit: number): number {
   let sum = 0;
   for (let code = 0; code < 256; code++) if (code & (1 << bit)) sum += areas[code];
   return sum;
-}
-
-/** One cut gives a window and a piece; a side that prints more pulls than its material lasts must be cut again. */
-function timesToCut(served: readonly PlannedLayer[], spreads: ReadonlyMap<string, number>, lasts: number, material: string): { timesToCut: number; why: string } {
-  const shapes = new Set(served.map((l) => spreads.get(l.id) ?? 0));
-  if (shapes.size > 1) return { timesToCut: shapes.size, why: 'A layer that is spread needs a cut of its own.' };
-  const pulls = (side: 'window' | 'piece'): number => served.filter((l) => l.side === side).reduce((sum, l) => sum + l.sheetsThrough, 0);
-  const [windows, pieces] = [pulls('window'), pulls('piece')];
-  const times = Math.max(1, Math.ceil(windows / lasts), Math.ceil(pieces / lasts));
-  const both = windows > 0 && pieces > 0;
-  const why = times > 1 ? `${material} lasts about ${lasts} pulls; this side prints ${Math.max(windows, pieces)}.`
-    : both ? 'One cut serves both: keep the piece that drops out.' : 'One cut is enough.';
-  return { timesToCut: times, why };
 }

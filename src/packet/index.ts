@@ -20,6 +20,7 @@ import { finalNumbers } from './sheets.ts';
 import { testSheetFor, testStencil } from './test-sheet.ts';
 import { proofImage, smallProof, type ProofImage } from './proof.ts';
 
+export { sayUses } from './cut-uses.ts';
 export { makeDrawdownSheets } from './pages/drawdown.ts';
 export { rgbPng } from './files/png.ts';
 export { stockFile } from './stock-file.ts';

@@ -1,4 +1,3 @@
-import type { Region } from '../form/index.ts';
 import type { Job } from '../job/index.ts';
 import { problem, type Problem } from '../problem.ts';
 import { layOnStock, type ToCut } from '../stencil/index.ts';
@@ -45,15 +44,17 @@ const mostCopies = 60;
  * Every stencil of a material that names its stock, as often as it must be cut, laid on as few sheets as are found. By
  * their sheets, not by their outlines: nothing lies in another's hollow, and neighbours share a ruler's cut.
  */
-export function planStock(job: Pick<Job, 'materials' | 'layers'>, cuts: readonly PlannedCut[], layers: readonly PlannedLayer[]): { readonly sheets: PlannedStock[]; readonly problems: Problem[] } {
+export function planStock(job: Pick<Job, 'materials'>, cuts: readonly PlannedCut[], layers: readonly PlannedLayer[]): { readonly sheets: PlannedStock[]; readonly problems: Problem[] } {
   const sheets: PlannedStock[] = [];
   const problems: Problem[] = [];
-  const spreads = new Map(job.layers.map((l) => [l.id, l.spreadMm]));
   for (const material of job.materials) {
     const { stock, kerfMm = 0 } = material;
     if (!stock) continue;
     const place = `material “${material.name}”`;
-    const wanted = cuts.filter((c) => c.materialId === material.id).flatMap((cut) => toCut(cut, layers, spreads, kerfMm));
+    const wanted = cuts.filter((c) => c.materialId === material.id).flatMap((cut) => cut.sets.flatMap((set): Wanted[] => {
+      const layer = layers.find((l) => l.id === set.layerId);
+      return layer ? [{ layer, serves: set.serves, copies: set.sheets.length }] : [];
+    }));
     const room = [stock.widthMm - 2 * stock.marginMm, stock.heightMm - 2 * stock.marginMm] as const;
     const fits = wanted.filter((one) => {
       const { width, height } = sizeOf(one.layer);
@@ -105,32 +106,6 @@ interface Wanted {
   readonly layer: PlannedLayer;
   readonly serves: readonly string[];
   readonly copies: number;
-}
-
-/**
- * What a cut asks for. Layers with the same knife paths share a sheet. One cut serves window and piece only if what drops
- * out is the piece as it is: neither is spread, no bridge lies across, no kerf makes it smaller.
- */
-function toCut(cut: PlannedCut, layers: readonly PlannedLayer[], spreads: ReadonlyMap<string, number>, kerfMm: number): Wanted[] {
-  const served = cut.layers.flatMap((id) => layers.filter((l) => l.id === id));
-  const spread = served.some((l) => (spreads.get(l.id) ?? 0) !== 0);
-  const groups: PlannedLayer[][] = [];
-  for (const layer of served) {
-    const same = groups.find(([first]) => first.side === layer.side && samePaths(first.stencil.cutLines, layer.stencil.cutLines));
-    if (same) same.push(layer);
-    else groups.push([layer]);
-  }
-  // Spread layers make `timesToCut` count shapes; each is cut once.
-  const copies = spread ? 1 : cut.timesToCut;
-  const [window, piece] = [groups.find(([l]) => l.side === 'window'), groups.find(([l]) => l.side === 'piece')];
-  if (groups.length === 2 && window && piece && !spread && kerfMm === 0 && window[0].stencil.bridges.length === 0) {
-    return [{ layer: window[0], serves: served.map((l) => l.id), copies }];
-  }
-  return groups.map((group) => ({ layer: group[0], serves: group.map((l) => l.id), copies }));
-}
-
-function samePaths(a: Region, b: Region): boolean {
-  return a.rings.length === b.rings.length && a.rings.every((ring, i) => ring.length === b.rings[i].length && ring.every((v, k) => v === b.rings[i][k]));
 }
 
 function sizeOf(layer: PlannedLayer): { readonly width: number; readonly height: number } {

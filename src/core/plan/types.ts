@@ -7,6 +7,7 @@ import type { Problem } from '../problem.ts';
 import type { Stencil } from '../stencil/index.ts';
 import type { PlannedPress } from './press.ts';
 import type { PlannedEdition } from './edition.ts';
+import type { CutSet, CutUse } from './cut-pairs.ts';
 import type { Learning } from './learning.ts';
 import type { PlannedRegister } from './register.ts';
 import type { PlannedStock } from './stock.ts';
@@ -49,9 +50,13 @@ export interface PlannedCut {
   readonly materialId: string;
   /** Layers served, in laydown order. */
   readonly layers: readonly string[];
-  /** Sheets of material to cut: 2 when window and piece are needed at the same time, or a sheet dies before its next run. */
+  /** Sheets of material to cut: more than one where window and piece are not one cut, or a sheet dies before its next run. */
   readonly timesToCut: number;
   readonly why: string;
+  /** Run by run: which sheet, and what becomes of it. In laydown order. */
+  readonly uses: readonly CutUse[];
+  /** What comes from one sheet, for laying on stock. */
+  readonly sets: readonly CutSet[];
 }
 
 export interface PlannedLayer {

@@ -1,6 +1,7 @@
 import { cautions } from '../../core/edition/index.ts';
 import { shownBy } from '../../core/plan/costs.ts';
 import { drawnExtent, registerMarks } from '../marks.ts';
+import { sayUses } from '../cut-uses.ts';
 import type { Page } from '../pdf/page.ts';
 import { seams } from '../tiles.ts';
 import { widestPlace } from '../widest-place.ts';
@@ -8,6 +9,9 @@ import { caution, column, fact, sideInWords, steps } from './parts.ts';
 import { lengthIn, sizeIn, startPage, type, type Frame, type Pages, type PlannedLayer, type Setting } from './setting.ts';
 import { registerMark, tileMap, tilingOf, trueSizePages } from './true-size.ts';
 import { inkName, materialOf, minutesInWords, plural, timesInWords } from './words.ts';
+
+/** A cut that serves more runs than this goes on at the command line. */
+const mostUses = 4;
 
 /** One page of facts for each stencil, then the stencil at true size. */
 export function* cutPages(setting: Setting): Pages {
@@ -70,6 +74,7 @@ function factsPage(setting: Setting, layer: PlannedLayer): void {
 
   const material = materialOf(plan, layer);
   const cut = plan.cuts.find((c) => c.id === layer.cutId);
+  const use = cut?.uses.find((u) => u.layerId === layer.id);
   let y = top;
   y = fact(page, words.x, y, words.width, 'Material', material ? `${material.name}, ${lengthIn(setting, material.thicknessMm)}` : 'your choice', type.strong);
   y = fact(page, words.x, y, words.width, 'Sheet to begin with', sizeIn(setting, sheet.maxX - sheet.minX, sheet.maxY - sheet.minY), type.head);
@@ -83,6 +88,7 @@ function factsPage(setting: Setting, layer: PlannedLayer): void {
   if (givenUp.length > 0) y = fact(page, words.x, y, words.width, 'Islands given up', whatShows(givenUp), type.strong);
   y = fact(page, words.x, y, words.width, 'Loose pieces', stencil.loosePieces.length === 0 ? 'none' : `${stencil.loosePieces.length}: number each`, type.strong);
   if (cut && (cut.timesToCut > 1 || cut.layers.length > 1)) y = page.para(words.x, y, words.width, cut.timesToCut > 1 ? `Cut it ${timesInWords(cut.timesToCut)}. ${cut.why}` : cut.why, type.small) + 2;
+  for (const line of cut ? sayUses(cut).slice(0, mostUses) : []) y = page.para(words.x, y, words.width, line, type.small) + 0.5;
   page.para(words.x, y, words.width, certificate.holds ? 'Proven: the sheet holds together and nothing is too narrow for the knife.'
     : `Not proven: ${plural(certificate.faults.length, 'weak place')}, ringed on the picture.`, { ...type.small, weight: 'semibold' });
 
@@ -92,7 +98,7 @@ function factsPage(setting: Setting, layer: PlannedLayer): void {
     'Lay the true-size sheets on the material, printed side up. Cut through both.',
     'Inner shapes first, the longest outline last. Turn the sheet, not the wrist.',
     stencil.bridges.length > 0 ? 'Stop at every bridge (dashed, with its number): it stays.' : 'Grey drops out. White stays.',
-    cut && cut.layers.length > 1 ? 'Keep what drops out: it is another run’s stencil.' : stencil.loosePieces.length > 0 ? 'Number the loose pieces and keep them flat, in order.' : 'Write run and “mesh side” on the top edge.',
+    use?.keepForRun !== undefined ? `Keep ${use.side === 'window' ? 'what drops out' : 'the sheet'}: run ${use.keepForRun} prints with it.` : stencil.loosePieces.length > 0 ? 'Number the loose pieces and keep them flat, in order.' : 'Write run and “mesh side” on the top edge.',
   ]);
   const below = caution(page, left.x, y + 2, left.width, cautions.find((c) => c.id === 'blades')?.text ?? 'Cut away from the hand; cap the knife.');
   sideDiagram(page, words.x, Math.min(y + 20, frame.bottom - 62), words.width, inkName(plan, layer));
