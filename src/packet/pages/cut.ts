@@ -10,8 +10,8 @@ import { lengthIn, sizeIn, startPage, type, type Frame, type Pages, type Planned
 import { registerMark, tileMap, tilingOf, trueSizePages } from './true-size.ts';
 import { inkName, materialOf, minutesInWords, plural, timesInWords } from './words.ts';
 
-/** A cut that serves more runs than this goes on at the command line. */
-const mostUses = 4;
+/** The drawing at the foot of the page, seen from the side. */
+const diagramHighMm = 62;
 
 /** One page of facts for each stencil, then the stencil at true size. */
 export function* cutPages(setting: Setting): Pages {
@@ -87,8 +87,10 @@ function factsPage(setting: Setting, layer: PlannedLayer): void {
   if (kept.length > 0) y = fact(page, words.x, y, words.width, kept.length === 1 ? 'Island, if it were given up' : 'Islands, if they were given up', whatShows(kept), type.strong);
   if (givenUp.length > 0) y = fact(page, words.x, y, words.width, 'Islands given up', whatShows(givenUp), type.strong);
   y = fact(page, words.x, y, words.width, 'Loose pieces', stencil.loosePieces.length === 0 ? 'none' : `${stencil.loosePieces.length}: number each`, type.strong);
-  if (cut && (cut.timesToCut > 1 || cut.layers.length > 1)) y = page.para(words.x, y, words.width, cut.timesToCut > 1 ? `Cut it ${timesInWords(cut.timesToCut)}. ${cut.why}` : cut.why, type.small) + 2;
-  for (const line of cut ? sayUses(cut).slice(0, mostUses) : []) y = page.para(words.x, y, words.width, line, type.small) + 0.5;
+  const sheets = cut?.sets.find((set) => set.serves.includes(layer.id))?.sheets.length ?? 1;
+  if (cut && (cut.timesToCut > 1 || cut.layers.length > 1)) y = page.para(words.x, y, words.width, `${sheets > 1 ? `Cut this one ${timesInWords(sheets)}. ` : ''}${cut.why}`, type.small) + 1.5;
+  for (const line of cut ? sayUses(cut) : []) if (y < frame.bottom - diagramHighMm - 16) y = page.para(words.x, y, words.width, line, type.small) + 0.5;
+  y += 1;
   page.para(words.x, y, words.width, certificate.holds ? 'Proven: the sheet holds together and nothing is too narrow for the knife.'
     : `Not proven: ${plural(certificate.faults.length, 'weak place')}, ringed on the picture.`, { ...type.small, weight: 'semibold' });
 
@@ -101,7 +103,7 @@ function factsPage(setting: Setting, layer: PlannedLayer): void {
     use?.keepForRun !== undefined ? `Keep ${use.side === 'window' ? 'what drops out' : 'the sheet'}: run ${use.keepForRun} prints with it.` : stencil.loosePieces.length > 0 ? 'Number the loose pieces and keep them flat, in order.' : 'Write run and “mesh side” on the top edge.',
   ]);
   const below = caution(page, left.x, y + 2, left.width, cautions.find((c) => c.id === 'blades')?.text ?? 'Cut away from the hand; cap the knife.');
-  sideDiagram(page, words.x, Math.min(y + 20, frame.bottom - 62), words.width, inkName(plan, layer));
+  sideDiagram(page, words.x, Math.min(y + 20, frame.bottom - diagramHighMm), words.width, inkName(plan, layer));
   const tiling = tilingOf(setting, drawnExtent(plan.job.image, sheet));
   if (tiling.tiles.length > 1) joinNote(setting, frame, layer, Math.min(below + 4, frame.bottom - 31));
 }
