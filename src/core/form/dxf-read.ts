@@ -1,3 +1,5 @@
+import { entitiesOf, growthOf, mapPath } from './dxf-entities.ts';
+import type { Entity } from './dxf-entities.ts';
 import { fail, problem } from '../problem.ts';
 import type { Problem } from '../problem.ts';
 import { tidy } from './polygons.ts';
@@ -10,11 +12,6 @@ import { refuseTangle } from './svg/tangle.ts';
 const unitMm: Readonly<Record<number, number>> = { 1: 25.4, 2: 304.8, 4: 1, 5: 10, 6: 1000, 8: 0.0000254, 9: 0.0254, 10: 914.4, 13: 0.001, 14: 100 };
 const flatness = 0.02;
 const mostCharacters = 40_000_000, mostPoints = 2_000_000;
-
-interface Entity {
-  readonly kind: string;
-  readonly codes: readonly (readonly [number, string])[];
-}
 
 /**
  * Reads the closed outlines of a DXF text (lines, arcs, circles, ellipses, polylines with bulges, splines): open ends
@@ -30,7 +27,10 @@ export function readDxf(text: string, place: string): Drawing {
   const scale = unitMm[unit] ?? 1;
   const problems: Problem[] = [];
   if (!unitMm[unit]) problems.push(problem('warning', 'drawing-no-units', place, 'The file says no unit of length; millimetres were taken.', 'Give the form its true size in the job.'));
-  const paths = entitiesOf(pairs).flatMap((entity) => pathOf(entity, flatness / scale, place, problems)).filter((path) => path.length >= 4);
+  const { placed, tooMany } = entitiesOf(pairs);
+  if (tooMany) fail('drawing-too-large', place, 'Written out, the drawing’s blocks make too many lines.', 'Use fewer repeats in the drawing, or repeat the form in the job.');
+  const drawn = placed.flatMap(({ entity, frame }) => pathOf(entity, flatness / scale / Math.max(1e-6, growthOf(frame)), place, problems).map((path) => mapPath(path, frame))).filter((path) => path.length >= 4);
+  const paths = withoutTwins(drawn, 0.05 / scale);
   const { rings, open } = joinEnds(paths, 0.05 / scale);
   if (open) problems.push(problem('warning', 'drawing-open-lines', place, `${open === 1 ? 'One line does' : `${open} lines do`} not close; ${open === 1 ? 'it was' : 'they were'} left out.`, 'Close the outlines in the drawing.'));
   refuseTangle(rings.map((ring) => Float64Array.from(ring)), place);
@@ -56,35 +56,6 @@ function readPairs(text: string, place: string): [number, string][] {
   return pairs;
 }
 
-function entitiesOf(pairs: readonly [number, string][]): Entity[] {
-  const start = pairs.findIndex(([code, value], i) => code === 2 && value === 'ENTITIES' && pairs[i - 1]?.[1] === 'SECTION');
-  const out: Entity[] = [];
-  if (start < 0) return out;
-  let codes: [number, string][] = [];
-  for (let i = start + 1; i < pairs.length; i++) {
-    const [code, value] = pairs[i];
-    if (code !== 0) {
-      codes.push(pairs[i]);
-      continue;
-    }
-    if (value === 'ENDSEC') break;
-    codes = [];
-    out.push({ kind: value, codes });
-  }
-  // Old polylines: their vertices follow as entities of their own.
-  const joined: Entity[] = [];
-  for (let i = 0; i < out.length; i++) {
-    if (out[i].kind !== 'POLYLINE') {
-      joined.push(out[i]);
-      continue;
-    }
-    const points: (readonly [number, string])[] = out[i].codes.filter(([code]) => code === 70);
-    for (i++; i < out.length && out[i].kind === 'VERTEX'; i++) points.push(...out[i].codes.filter(([code]) => code === 10 || code === 20 || code === 42));
-    joined.push({ kind: 'LWPOLYLINE', codes: points });
-  }
-  return joined;
-}
-
 function pathOf(entity: Entity, tolerance: number, place: string, problems: Problem[]): number[][] {
   const one = (code: number, usual = 0): number => Number(entity.codes.find(([c]) => c === code)?.[1] ?? usual);
   const all = (code: number): number[] => entity.codes.filter(([c]) => c === code).map(([, v]) => Number(v));
@@ -105,13 +76,16 @@ function pathOf(entity: Entity, tolerance: number, place: string, problems: Prob
       return [to - from > 2 * Math.PI - 1e-6 ? closed(path) : path];
     }
     case 'LWPOLYLINE': return [polyline(entity, (one(70) & 1) === 1, tolerance)];
-    case 'SPLINE': return [spline(one(71, 3), all(40), all(10), all(20), all(41), (one(70) & 1) === 1, tolerance)];
+    case 'SPLINE': if (all(10).length === 0 && all(11).length > 1) {
+      if (!problems.some((p) => p.code === 'drawing-fit-points')) problems.push(problem('warning', 'drawing-fit-points', place, 'A curve is given only by points that it passes; straight lines were taken between them.', 'Turn curves into polylines in the program it came from, then save it again.'));
+      return [all(11).flatMap((x, i) => [x, all(21)[i] ?? 0])];
+    } else return [spline(one(71, 3), all(40), all(10), all(20), all(41), (one(70) & 1) === 1, tolerance)];
     case 'TEXT': case 'MTEXT': {
       if (!problems.some((p) => p.code === 'drawing-has-text')) problems.push(problem('warning', 'drawing-has-text', place, 'The file holds text; it was left out.', 'Turn the text into outlines if it is to be cut.'));
       return [];
     }
-    case 'INSERT': case 'HATCH': case '3DSOLID': case 'REGION': {
-      if (!problems.some((p) => p.code === 'drawing-has-blocks')) problems.push(problem('warning', 'drawing-has-blocks', place, 'The file holds blocks or fillings; only plain outlines were read.', 'Explode blocks into lines and save it again.'));
+    case 'HATCH': case '3DSOLID': case 'REGION': {
+      if (!problems.some((p) => p.code === 'drawing-has-blocks')) problems.push(problem('warning', 'drawing-has-blocks', place, 'The file holds fillings or solids; only plain outlines were read.', 'Explode them into lines and save it again.'));
       return [];
     }
     default: return [];
@@ -204,6 +178,28 @@ function spline(degree: number, knots: readonly number[], xs: readonly number[],
   }
   if (isClosed && Math.hypot(out[0] - out[out.length - 2], out[1] - out[out.length - 1]) < tolerance * 4) closed(out);
   return out;
+}
+
+/** What was drawn twice in the same place counts once: two equal outlines would cancel each other, two equal lines lead back. */
+function withoutTwins(paths: readonly number[][], reach: number): number[][] {
+  const known = new Set<string>();
+  return paths.filter((path) => {
+    const n = path.length;
+    const at = (i: number): string => `${Math.round(path[i] / reach)},${Math.round(path[i + 1] / reach)}`;
+    let length = 0, sumX = 0, sumY = 0;
+    for (let i = 2; i < n; i += 2) {
+      const step = Math.hypot(path[i] - path[i - 2], path[i + 1] - path[i - 1]);
+      length += step;
+      sumX += (step * (path[i] + path[i - 2])) / 2;
+      sumY += (step * (path[i + 1] + path[i - 1])) / 2;
+    }
+    const ends = at(0) < at(n - 2) ? `${at(0)} ${at(n - 2)}` : `${at(n - 2)} ${at(0)}`;
+    const closes = at(0) === at(n - 2);
+    const key = `${closes ? '' : ends} ${Math.round(length / reach)} ${Math.round(sumX / (length || 1) / reach)} ${Math.round(sumY / (length || 1) / reach)}`;
+    if (known.has(key)) return false;
+    known.add(key);
+    return true;
+  });
 }
 
 /** Chains paths end to end into closed rings. */

@@ -54,6 +54,35 @@ describe('cutting files in DXF', () => {
     expect(regionArea(readDxf(file(4, '0\nLWPOLYLINE\n70\n1\n10\n-10\n20\n0\n42\n1\n10\n10\n20\n0\n42\n1'), 'x').region) / (Math.PI * 100)).toBeCloseTo(1, 2);
     expect(regionArea(readDxf(file(4, '0\nELLIPSE\n10\n0\n20\n0\n11\n10\n21\n0\n40\n0.5\n41\n0\n42\n6.283185307'), 'x').region) / (Math.PI * 50)).toBeCloseTo(1, 2);
   });
+  const withBlocks = (blocks: string, entities: string, layers = ''): string => file(4, entities).replace('0\nSECTION\n2\nENTITIES', `0\nSECTION\n2\nTABLES\n${layers}0\nENDSEC\n0\nSECTION\n2\nBLOCKS${blocks && '\n'}${blocks}\n0\nENDSEC\n0\nSECTION\n2\nENTITIES`);
+  const disc = (x: number, more = ''): string => `0\nCIRCLE\n10\n${x}\n20\n5\n40\n10${more}`;
+  test('blocks are written out where they are inserted: turned, enlarged, in rows, inside one another', () => {
+    const square = '0\nBLOCK\n2\nSQ\n10\n1\n20\n1\n0\nLWPOLYLINE\n70\n1\n10\n1\n20\n1\n10\n3\n20\n1\n10\n3\n20\n3\n10\n1\n20\n3\n0\nENDBLK';
+    const pair = '0\nBLOCK\n2\nPAIR\n10\n0\n20\n0\n0\nINSERT\n2\nSQ\n10\n0\n20\n0\n0\nINSERT\n2\nSQ\n10\n10\n20\n0\n41\n2\n42\n0.5\n0\nENDBLK';
+    const read = readDxf(withBlocks(`${square}\n${pair}`, '0\nINSERT\n2\nPAIR\n10\n0\n20\n0\n50\n90\n70\n3\n44\n20'), 'x');
+    expect(regionArea(read.region)).toBeCloseTo(3 * (4 + 4), 3);
+    expect([read.widthMm, read.heightMm]).toEqual([2, 2 * 20 + 14]);
+    const loop = '0\nBLOCK\n2\nA\n10\n0\n20\n0\n0\nINSERT\n2\nA\n10\n1\n20\n1\n0\nENDBLK';
+    expect(() => readDxf(withBlocks(loop, '0\nINSERT\n2\nA\n10\n0\n20\n0'), 'x')).toThrow(ProblemError);
+  });
+  test('a mirrored arc is seen from behind', () => {
+    // Half a disc to the left of x = −10 in the drawing: the arc's own x runs the other way.
+    const read = readDxf(file(4, '0\nARC\n10\n10\n20\n0\n40\n10\n50\n270\n51\n90\n230\n-1\n0\nLINE\n10\n-10\n20\n10\n11\n-10\n21\n-10'), 'x');
+    expect(regionArea(read.region) / (Math.PI * 50)).toBeCloseTo(1, 2);
+    expect(read.widthMm).toBeCloseTo(10, 1);
+  });
+  test('layouts on paper and layers that are off are not cut; what is drawn twice is cut once', () => {
+    const off = '0\nLAYER\n2\nNOTES\n70\n0\n62\n-3\n0\nLAYER\n2\nICE\n70\n1\n62\n3\n';
+    const read = readDxf(withBlocks('', [disc(5), disc(5), disc(50, '\n8\nNOTES'), disc(80, '\n8\nICE'), disc(120, '\n67\n1')].join('\n'), off), 'x');
+    expect(regionArea(read.region) / (Math.PI * 100)).toBeCloseTo(1, 2);
+    const line = (a: number, b: number, c: number, d: number): string => `0\nLINE\n10\n${a}\n20\n${b}\n11\n${c}\n21\n${d}`;
+    expect(regionArea(readDxf(file(4, [line(0, 0, 9, 0), line(9, 0, 0, 0), line(9, 0, 9, 9), line(0, 0, 9, 9), line(9, 9, 9, 0)].join('\n')), 'x').region)).toBeCloseTo(40.5, 2);
+  });
+  test('an old polyline with its vertices, those of a spline’s frame left out', () => {
+    const vertex = (x: number, y: number, kind = 0): string => `0\nVERTEX\n10\n${x}\n20\n${y}\n70\n${kind}`;
+    const read = readDxf(file(4, `0\nPOLYLINE\n70\n1\n${[vertex(0, 0), vertex(50, 50, 16), vertex(10, 0), vertex(10, 10), vertex(0, 10)].join('\n')}\n0\nSEQEND\n${disc(100)}`), 'x');
+    expect(regionArea(read.region) / (100 + Math.PI * 100)).toBeCloseTo(1, 2);
+  });
   test('what is open is left out and said; a file without units too', () => {
     const read = readDxf(file(0, '0\nCIRCLE\n10\n5\n20\n5\n40\n10\n0\nLINE\n10\n0\n20\n0\n11\n50\n21\n0'), 'x');
     expect(read.problems.map((p) => p.code)).toEqual(['drawing-no-units', 'drawing-open-lines']);
