@@ -4,7 +4,7 @@ import type { Bench } from '../../store/bench.ts';
 import { Pot } from '../../ui/Pot.tsx';
 import { ProofCanvas } from '../../ui/ProofCanvas.tsx';
 import type { ShownPlan } from '../../worker/protocol.ts';
-import { words } from '../../words/index.ts';
+import { told, words } from '../../words/index.ts';
 import { lookFor } from './look-for.ts';
 
 interface Props {
@@ -46,7 +46,7 @@ export function RunCard({ bench, plan, layer, paperId }: Props) {
         <p>
           <b>{ink ? w.inkAt(ink.name, Math.round(layer.strength * 100)) : w.inkOpen}</b>
           <span>{[layer.mix && w.inPot(sayMass(layer.mix.totalGrams, units, units === 'mm' ? 0 : 1)), w.gapIs(sayLength(plan.press.gapMm, units))].filter(Boolean).join(' · ')}</span>
-          {setUp && setUp.perRun > 0 && <span>{w.setUp(setUp.text)}</span>}
+          {setUp && setUp.perRun > 0 && <span>{w.setUp(told(setUp.text))}</span>}
         </p>
       </div>
       <div class="look-for">

@@ -1,7 +1,7 @@
 import { clock } from '../../../core/edition/index.ts';
 import { CountField } from '../../ui/CountField.tsx';
 import { Why } from '../../ui/Why.tsx';
-import { words } from '../../words/index.ts';
+import { told, words } from '../../words/index.ts';
 import { DayPicture } from './DayPicture.tsx';
 import { setDay } from './edits.ts';
 import type { PartProps } from './part.ts';
@@ -26,9 +26,9 @@ export function DayPart({ bench, plan }: PartProps) {
           </div>
           {Array.from({ length: Math.min(day.days, 8) }, (_, i) => <DayPicture key={i} plan={plan} day={day} number={i + 1} startHour={rates.startHour} endHour={rates.endHour} rackPlaces={rates.rackPlaces} />)}
           <p class="field-note">{w.dayKey}</p>
-          {day.problems.map((p) => <p key={p.message} class="says-do"><b>{p.message}</b> {p.advice}</p>)}
+          {day.problems.map((p) => <p key={p.message} class="says-do"><b>{told(p.message)}</b> {told(p.advice)}</p>)}
         </>
-      ) : <div class="part-empty"><p>{w.dayNone}</p>{refused.map((p) => <p key={p.message}><b>{p.message}</b> {p.advice}</p>)}</div>}
+      ) : <div class="part-empty"><p>{w.dayNone}</p>{refused.map((p) => <p key={p.message}><b>{told(p.message)}</b> {told(p.advice)}</p>)}</div>}
       <h3>{w.rates}</h3>
       <div class="fields fields-many">
         {number(w.start, 'startHour', 0, 24, w.hour, 2)}{number(w.end, 'endHour', 0, 24, w.hour, 2)}
@@ -37,7 +37,7 @@ export function DayPart({ bench, plan }: PartProps) {
       </div>
       {day && (
         <>
-          <p>{w.dryNow(sayMinutes(day.dryMinutes))}<Why of={w.dryTime}>{w.dryWhy(sayMinutes(rates.dryMinutes), sayMinutes(day.dryMinutes))}</Why> · {w.openTime}: {day.openTime.text}</p>
+          <p>{w.dryNow(sayMinutes(day.dryMinutes))}<Why of={w.dryTime}>{w.dryWhy(sayMinutes(rates.dryMinutes), sayMinutes(day.dryMinutes))}</Why> · {w.openTime}: {told(day.openTime.text)}</p>
           <details class="day-list">
             <summary>{w.list}</summary>
             <table>
@@ -45,7 +45,7 @@ export function DayPart({ bench, plan }: PartProps) {
               <tbody>
                 {day.steps.filter((s) => s.what !== 'rest').map((s) => (
                   <tr key={s.startMinutes}><td>{day.days > 1 ? `${w.dayNumber(s.day)}, ` : ''}{s.start}</td><td>{s.end}</td>
-                    <td><b>{[plan.layers.find((l) => l.id === s.run)?.name, w[s.what]].filter(Boolean).join(': ')}</b> {s.text} <small>{s.where}</small></td></tr>
+                    <td><b>{[plan.layers.find((l) => l.id === s.run)?.name, w[s.what]].filter(Boolean).join(': ')}</b> {told(s.text)} <small>{told(s.where)}</small></td></tr>
                 ))}
               </tbody>
             </table>

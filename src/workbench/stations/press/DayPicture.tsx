@@ -1,6 +1,6 @@
 import { clock, type DayPlan } from '../../../core/edition/index.ts';
 import type { ShownPlan } from '../../worker/protocol.ts';
-import { words } from '../../words/index.ts';
+import { told, words } from '../../words/index.ts';
 
 interface Props {
   readonly plan: ShownPlan;
@@ -40,7 +40,7 @@ export function DayPicture({ plan, day, number, startHour, endHour, rackPlaces }
               {hours.map((m) => <span key={m} class="day-line" style={{ left: left(m) }} />)}
               {dry && <span class="day-step day-drying" title={w.dry} style={{ left: left(dry[0]), width: width(dry[0], dry[1]) }} />}
               {steps.filter((s) => s.run === layer.id).map((s) => (
-                <span key={s.startMinutes} class={`day-step day-${s.what}`} title={`${s.start}–${s.end} ${s.text}`} style={{ left: left(s.startMinutes), width: width(s.startMinutes, s.endMinutes), ...(s.what === 'pull' ? { background: layer.swatch?.srgb ?? '#d9d9d9', color: (layer.swatch?.lab[0] ?? 90) < 49.5 ? '#fff' : '#000' } : {}) }}>
+                <span key={s.startMinutes} class={`day-step day-${s.what}`} title={`${s.start}–${s.end} ${told(s.text)}`} style={{ left: left(s.startMinutes), width: width(s.startMinutes, s.endMinutes), ...(s.what === 'pull' ? { background: layer.swatch?.srgb ?? '#d9d9d9', color: (layer.swatch?.lab[0] ?? 90) < 49.5 ? '#fff' : '#000' } : {}) }}>
                   <span>{w[s.what]}</span><span class="unseen">{clock(s.startMinutes)} {clock(s.endMinutes)}</span>
                 </span>
               ))}
