@@ -26,7 +26,8 @@ const project = (x: number, y: number): [number, number] => {
   return [(camera[0] * x + camera[1] * y + camera[2]) / w, (camera[3] * x + camera[4] * y + camera[5]) / w];
 };
 
-function photograph(colour: readonly [number, number, number], shadow: number, noise: number): Photo {
+/** `bend`: a lens that shows what belongs at r (1 + bend r²) at r, in half diagonals (Brown, Decentering distortion of lenses, 1966). */
+function photograph(colour: readonly [number, number, number], shadow: number, noise: number, bend = 0): Photo {
   const width = 1500, height = 1650;
   const fine = rasterize(thing, { originXMm: 0, originYMm: 0, mmPerPx: 0.05, width: 4200, height: 5940 });
   const data = new Uint8Array(width * height * 3);
@@ -35,7 +36,9 @@ function photograph(colour: readonly [number, number, number], shadow: number, n
     for (let u = 0; u < width; u++) {
       const sum = [0, 0, 0];
       for (let s = 0; s < 4; s++) {
-        const [x, y] = toMm(u + 0.25 + 0.5 * (s & 1), v + 0.25 + 0.5 * (s >> 1));
+        const du = u + 0.25 + 0.5 * (s & 1) - width / 2, dv = v + 0.25 + 0.5 * (s >> 1) - height / 2;
+        const away = 1 + (4 * bend * (du * du + dv * dv)) / (width * width + height * height);
+        const [x, y] = toMm(width / 2 + du * away, height / 2 + dv * away);
         const on = x >= 0 && y >= 0 && x < sheetMm[0] && y < sheetMm[1];
         const isThing = on && fine[Math.floor(y / 0.05) * 4200 + Math.floor(x / 0.05)] === 1;
         // Falling light, and a round soft shadow beside the thing.
@@ -95,6 +98,11 @@ describe('a real thing photographed on A4', () => {
     const off = Math.max(farthest(traced.region, want), farthest(want, traced.region));
     // Seen: 0.21 mm, at the sharp inner corners; under 0.1 mm along smooth edges.
     expect(off).toBeLessThan(0.3);
+  });
+  test.each([[0.05], [-0.03]])('a lens that bends straight sides by %s: outline within 0.3 mm all the same', (bend) => {
+    const traced = tracePhoto(photograph([0.05, 0.16, 0.06], 0.35, 2, bend), { sheet: 'a4' }, 'leaf.jpg');
+    const want = moved(thing);
+    expect(Math.max(farthest(traced.region, want), farthest(want, traced.region))).toBeLessThan(0.3);
   });
   test('corners set by hand do the same', () => {
     const photo = photograph([0.05, 0.16, 0.06], 0.35, 2);

@@ -1,4 +1,6 @@
 import type { Point } from './homography.ts';
+import { bent, findLens, straighten } from './lens.ts';
+import type { Lens, Line } from './lens.ts';
 
 /** sRGB pixels, 3 or 4 bytes each (`channels`), row by row. */
 export interface Photo {
@@ -17,14 +19,29 @@ function greyAt(photo: Photo, x: number, y: number): number {
   return 0.2126 * light[photo.data[i]] + 0.7152 * light[photo.data[i + 1]] + 0.0722 * light[photo.data[i + 2]];
 }
 
-/**
- * Corners of a bright sheet on a darker ground, in pixels: top left, top right, bottom right, bottom left as the photo
- * shows them; undefined when there is no such sheet. Sides are found where lightness changes most and fitted as lines.
- */
-export function findCorners(photo: Photo): Point[] | undefined {
-  const rough = roughCorners(photo);
-  return rough && refine(photo, rough);
+export interface SheetFound {
+  /** Top left, top right, bottom right, bottom left, as the photo shows them, in pixels. */
+  readonly corners: readonly Point[];
+  readonly lens: Lens;
 }
+
+/**
+ * A bright sheet on a darker ground, and how the lens bends its sides; undefined when there is no such sheet. Sides are
+ * found where lightness changes most, straightened together, and fitted as lines. Corners `given` by hand stay as they are.
+ */
+export function findSheet(photo: Photo, given?: readonly Point[]): SheetFound | undefined {
+  const rough = given ?? roughCorners(photo);
+  if (!rough) return undefined;
+  const sides = sidesOf(photo, rough);
+  const lens = findLens(photo.width, photo.height, sides, fitLine);
+  if (given) return { corners: given, lens };
+  const lines = sides.map((side) => fitLine(side.map((p) => straighten(lens, p))));
+  const corners = meetings(lines)?.map((p) => bent(lens, p));
+  return corners && { corners, lens };
+}
+
+/** Only the corners of `findSheet`. */
+export const findCorners = (photo: Photo): readonly Point[] | undefined => findSheet(photo)?.corners;
 
 function roughCorners(photo: Photo): Point[] | undefined {
   const step = Math.max(1, Math.ceil(Math.max(photo.width, photo.height) / 500));
@@ -90,9 +107,10 @@ function otsu(grey: Uint8Array): number {
   return level;
 }
 
-function refine(photo: Photo, corners: readonly Point[]): Point[] | undefined {
+/** Points along each side, from the first corner to the second and so on. */
+function sidesOf(photo: Photo, corners: readonly Point[]): Point[][] {
   const reach = Math.max(4, Math.round(Math.max(photo.width, photo.height) / 120));
-  const lines = corners.map((from, i) => {
+  return corners.map((from, i) => {
     const to = corners[(i + 1) % 4];
     const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
     const ux = (to[0] - from[0]) / length, uy = (to[1] - from[1]) / length;
@@ -104,8 +122,11 @@ function refine(photo: Photo, corners: readonly Point[]): Point[] | undefined {
       const edge = edgeAlong(photo, from[0] + ux * t, from[1] + uy * t, nx, ny, reach);
       if (edge !== undefined) found.push([from[0] + ux * t + nx * edge, from[1] + uy * t + ny * edge]);
     }
-    return fitLine(found);
+    return found;
   });
+}
+
+function meetings(lines: readonly (Line | undefined)[]): Point[] | undefined {
   const out: Point[] = [];
   for (let i = 0; i < 4; i++) {
     const one = lines[(i + 3) % 4], two = lines[i];
@@ -152,9 +173,9 @@ function bilinearGrey(photo: Photo, x: number, y: number): number | undefined {
 }
 
 /** a x + b y = c through points, far ones left out in a second and third go. */
-function fitLine(points: readonly Point[]): { a: number; b: number; c: number } | undefined {
+function fitLine(points: readonly Point[]): Line | undefined {
   let kept = [...points];
-  let line: { a: number; b: number; c: number } | undefined;
+  let line: Line | undefined;
   for (let round = 0; round < 4; round++) {
     if (kept.length < 12) return line;
     const mx = kept.reduce((s, p) => s + p[0], 0) / kept.length, my = kept.reduce((s, p) => s + p[1], 0) / kept.length;

@@ -5,10 +5,11 @@ import { mapRegion } from '../place.ts';
 import { regionArea, regionBox, ringArea } from '../region.ts';
 import type { Region } from '../region.ts';
 import { contours } from './contours.ts';
-import { findCorners } from './corners.ts';
+import { findSheet } from './corners.ts';
 import type { Photo } from './corners.ts';
 import { homography, mapPoint } from './homography.ts';
 import type { Point } from './homography.ts';
+import { bent, straighten } from './lens.ts';
 import { objectField } from './object.ts';
 
 export interface TraceOptions {
@@ -45,23 +46,24 @@ const mostPixels = 120_000_000;
 
 /**
  * The outline of a real thing photographed on a sheet of paper, at true size: corners of the sheet found (or given),
- * perspective taken out, shadows left out. Lens curvature is not taken out: stand back and keep the sheet in the middle.
+ * perspective and the bending of the lens (seen from the sheet's sides) taken out, shadows left out. A curled sheet stays curled.
  */
 export function tracePhoto(photo: Photo, options: SheetPhotoOptions, place: string): Traced {
   checkPhoto(photo, place);
-  const corners = options.corners ?? findCorners(photo);
-  if (!corners || corners.length !== 4) {
+  const found = findSheet(photo, options.corners);
+  if (!found || found.corners.length !== 4) {
     fail('photo-no-sheet', place, 'No bright sheet with four corners was found in the photograph.', 'Lay the thing on white paper on a darker table, all four corners in the picture, or set the corners by hand.');
   }
-  const [a, b, c, d] = corners;
+  const { corners, lens } = found;
+  const [a, b, c, d] = corners.map((p) => straighten(lens, p));
   const length = (p: Point, q: Point): number => Math.hypot(p[0] - q[0], p[1] - q[1]);
   const wide = length(a, b) + length(d, c) > length(b, c) + length(a, d);
   const [short, long] = options.sheet === 'a4' ? [210, 297] : options.sheet === 'letter' ? [215.9, 279.4] : [Math.min(options.sheet.widthMm, options.sheet.heightMm), Math.max(options.sheet.widthMm, options.sheet.heightMm)];
   if (!(short > 0)) fail('photo-sheet-size', place, 'The sheet has no size.', 'Say which paper the thing lies on.');
   const widthMm = wide ? long : short, heightMm = wide ? short : long;
-  const toPhoto = homography([[0, 0], [widthMm, 0], [widthMm, heightMm], [0, heightMm]], corners);
+  const toPhoto = homography([[0, 0], [widthMm, 0], [widthMm, heightMm], [0, heightMm]], [a, b, c, d]);
   const width = Math.round(widthMm / mmPerPx), height = Math.round(heightMm / mmPerPx);
-  const flat = resample(photo, width, height, (x, y) => mapPoint(toPhoto, (x + 0.5) * mmPerPx, (y + 0.5) * mmPerPx));
+  const flat = resample(photo, width, height, (x, y) => bent(lens, mapPoint(toPhoto, (x + 0.5) * mmPerPx, (y + 0.5) * mmPerPx)));
   const problems: Problem[] = [];
   const pxPerMm = (length(a, b) + length(c, d)) / 2 / widthMm;
   if (pxPerMm < 3) problems.push(problem('warning', 'photo-coarse', place, `The photograph has only ${pxPerMm.toFixed(1)} pixels for a millimetre.`, 'Go nearer or use a sharper camera for fine outlines.'));

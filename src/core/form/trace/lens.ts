@@ -1,0 +1,78 @@
+import type { Point } from './homography.ts';
+
+/**
+ * How a lens bends straight lines: a point seen at distance r (in half diagonals) from the middle of the picture belongs at
+ * r (1 + bend r²) (Brown 1966, first term). 0: not at all; above 0: barrel, as wide lenses have it.
+ */
+export interface Lens {
+  readonly middle: Point;
+  readonly radius: number;
+  readonly bend: number;
+}
+
+/** A straight line a x + b y = c through points, outliers left out. */
+export interface Line {
+  readonly a: number;
+  readonly b: number;
+  readonly c: number;
+}
+
+const leastBend = -0.08, mostBend = 0.2;
+
+/** Where a point of the photograph belongs when the lens is taken out. */
+export function straighten({ middle: [cx, cy], radius, bend }: Lens, [x, y]: Point): Point {
+  const dx = x - cx, dy = y - cy;
+  const s = 1 + (bend * (dx * dx + dy * dy)) / (radius * radius);
+  return [cx + dx * s, cy + dy * s];
+}
+
+/** The way back: where the lens shows a straightened point. */
+export function bent({ middle: [cx, cy], radius, bend }: Lens, [x, y]: Point): Point {
+  const dx = x - cx, dy = y - cy;
+  const wanted = Math.hypot(dx, dy) / radius;
+  if (bend === 0 || wanted === 0) return [x, y];
+  // r (1 + bend r²) = wanted, by Newton.
+  let r = wanted;
+  for (let i = 0; i < 6; i++) r -= (r * (1 + bend * r * r) - wanted) / (1 + 3 * bend * r * r);
+  return [cx + (dx * r) / wanted, cy + (dy * r) / wanted];
+}
+
+/**
+ * The lens from the sides of a sheet, which are straight: the bend that makes the points found along all four lie in lines
+ * best. 0 unless that is clearly better than none (a curled sheet is no lens).
+ */
+export function findLens(width: number, height: number, sides: readonly (readonly Point[])[], fitLine: (points: readonly Point[]) => Line | undefined): Lens {
+  const flat: Lens = { middle: [width / 2, height / 2], radius: Math.hypot(width, height) / 2, bend: 0 };
+  if (sides.length < 4 || sides.some((side) => side.length < 40)) return flat;
+  const off = (bend: number): number => {
+    let sum = 0, count = 0;
+    for (const side of sides) {
+      const points = side.map((p) => straighten({ ...flat, bend }, p));
+      const line = fitLine(points);
+      if (!line) continue;
+      const distances = points.map(([x, y]) => Math.abs(line.a * x + line.b * y - line.c)).sort((a, b) => a - b);
+      // A tenth may be something else: a thumb, a clip, a shadow.
+      const kept = distances.slice(0, Math.floor(distances.length * 0.9));
+      for (const d of kept) sum += d * d;
+      count += kept.length;
+    }
+    return Math.sqrt(sum / Math.max(1, count));
+  };
+  let best = 0, least = off(0);
+  const none = least;
+  for (let bend = leastBend; bend <= mostBend + 1e-9; bend += 0.01) {
+    const now = off(bend);
+    if (now < least) {
+      least = now;
+      best = bend;
+    }
+  }
+  let low = best - 0.01, high = best + 0.01;
+  for (let i = 0; i < 18; i++) {
+    const a = low + (high - low) * 0.382, b = low + (high - low) * 0.618;
+    if (off(a) < off(b)) high = b;
+    else low = a;
+  }
+  const bend = (low + high) / 2;
+  return none > 0.35 && off(bend) < 0.6 * none ? { ...flat, bend } : flat;
+}
