@@ -1,9 +1,12 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { coreInGerman } from '../../src/workbench/words/core/de/index.ts';
 import { de } from '../../src/workbench/words/de/index.ts';
 import { en } from '../../src/workbench/words/en/index.ts';
 import { violations } from './axe.ts';
+import { writeJobFile, type JobBundle } from '../../src/core/job/index.ts';
 import { openBrowser, serveBench, tidePool, type BenchServer } from './bench-page.ts';
+import { pulled } from './pulled.ts';
 
 let browser: Browser;
 let server: BenchServer;
@@ -32,20 +35,21 @@ const german = catalogue(de);
 const germanAll = [...german.whole, ...german.pieces].join('\n');
 /** Words that the two share (`Name`, `Lab`, `A4`) prove nothing. */
 const onlyEnglish = [...english.whole].filter((t) => /\p{L}{3}/u.test(t) && !german.whole.has(t));
-const onlyPieces = [...english.pieces].filter((t) => !germanAll.includes(t));
-
-/** Texts that the Plan brings, which speaks English; and what just happened, said in the language of then. */
-const ofThePlan = '.announcer, .handout-steps, .bring, .numbered, .leaf dd';
+/** What core says, between its values: of that too nothing may be left. A job's own names stay, and one of tide-pool's inks is called as core calls a base. */
+const ownNames = new Set(tidePool().job.inks.map((ink) => ink.name));
+const coreAll = Object.values(coreInGerman).join('\n');
+const corePieces = Object.keys(coreInGerman).flatMap((key) => key.split(/\{\w+[*#]?\}/)).map((t) => t.trim()).filter((t) => /\p{L}{2,} \p{L}{2,}/u.test(t) && t.length >= 9 && !coreAll.includes(t) && !ownNames.has(t));
+const onlyPieces = [...[...english.pieces].filter((t) => !germanAll.includes(t)), ...corePieces];
 
 /** Everything on the page that can be read or heard. */
 function readPage(page: Page): Promise<string[]> {
-  return page.evaluate((left) => {
+  return page.evaluate(() => {
     const found: string[] = [];
     const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
-    for (let node = walk.nextNode(); node; node = walk.nextNode()) if (!node.parentElement?.closest(`${left}, script, style`)) found.push(node.textContent?.trim() ?? '');
+    for (let node = walk.nextNode(); node; node = walk.nextNode()) if (!node.parentElement?.closest('script, style')) found.push(node.textContent?.trim() ?? '');
     for (const element of document.body.querySelectorAll('*')) for (const name of ['aria-label', 'title', 'placeholder', 'aria-valuetext', 'alt']) found.push(element.getAttribute(name)?.trim() ?? '');
     return found.filter((t) => t !== '');
-  }, ofThePlan);
+  });
 }
 const englishIn = (said: readonly string[]): string[] => said.filter((t) => onlyEnglish.some((e) => t === e || (e.length > 14 && t.includes(e))) || onlyPieces.some((e) => t.includes(e)));
 
@@ -92,6 +96,51 @@ describe('the second language', () => {
     }
     await page.close();
   }, 240_000);
+
+  test.each<[string, () => JobBundle]>([
+    ['pulled and counted: numbers, documentation, colophon, labels', pulled],
+    ['in trouble with the press: a small frame, a torn mesh, a rack of two, three sheets of each paper', () => {
+      const { job, attachments } = tidePool();
+      return { attachments, job: { ...job, screen: { ...job.screen!, insideWidthMm: 215, insideHeightMm: 300, offContactMm: 20, squeegeeMm: 170 }, papers: job.papers.map((p) => ({ ...p, count: 3 })),
+        day: { ...job.day, rackPlaces: 2, humidityPercent: 5, pullsPerHour: 8 }, register: { method: 'by-eye', humidityPercent: [20, 80] } } };
+    }],
+    ['without a screen, islands left out, thin places mended', () => {
+      const { job, attachments } = tidePool();
+      return { attachments, job: { ...job, screen: undefined, layers: job.layers.map((l) => ({ ...l, islands: 'drop' as const })), materials: job.materials.map((m) => ({ ...m, leastBridgeMm: 6, leastOpeningMm: 4, prints: [1, 2] as [number, number] })) } };
+    }],
+    ['without a layer, without a paper', () => {
+      const { job, attachments } = tidePool();
+      return { attachments, job: { ...job, layers: [], papers: [] } };
+    }],
+  ])('so does a job %s', async (_, make) => {
+    const page = await openIn();
+    await choose(page, 'Deutsch');
+    await page.getByRole('button', { name: de.shell.open, exact: true }).click();
+    await page.locator('#drawer input[type=file]').first().setInputFiles({ name: 'other.laydown', mimeType: 'application/zip', buffer: Buffer.from(writeJobFile(make())) });
+    await page.waitForFunction(() => document.querySelector('.announcer')?.textContent?.startsWith('Tide pool'));
+    await page.waitForSelector('main[aria-busy=false]');
+    for (const station of stations) expect([...new Set(englishIn(await everyPart(page, station)))], station).toEqual([]);
+    await page.locator('.status button').click();
+    expect(await page.locator('.problems li').count()).toBeGreaterThan(0);
+    expect(englishIn(await readPage(page)), 'problems').toEqual([]);
+    await page.close();
+  }, 240_000);
+
+  test('a file that can’t be opened is refused in German', async () => {
+    const page = await openIn();
+    await choose(page, 'Deutsch');
+    const { job, attachments } = tidePool();
+    const spoilt = (change: object): Uint8Array => writeJobFile({ attachments, job: { ...job, ...change } as JobBundle['job'] });
+    const opener = page.getByRole('button', { name: de.shell.open, exact: true });
+    for (const bytes of [new TextEncoder().encode('no zip'), spoilt({ title: 3, units: 'yard', seed: -1, image: { widthMm: 0 } }), spoilt({ schemaVersion: 99 }), spoilt({ layers: {}, papers: [{ id: 'No!' }] })]) {
+      if (await opener.getAttribute('aria-expanded') === 'false') await opener.click();
+      await page.locator('#drawer input[type=file]').first().setInputFiles({ name: 'kelp.laydown', mimeType: 'application/zip', buffer: Buffer.from(bytes) });
+      await page.locator('.problems li').first().waitFor();
+      expect(englishIn(await readPage(page))).toEqual([]);
+      await page.getByRole('button', { name: de.shell.close, exact: true }).click();
+    }
+    await page.close();
+  }, 60_000);
 
   test('it is remembered on the machine: load again and it is still German', async () => {
     const page = await openIn();

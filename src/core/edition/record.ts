@@ -116,11 +116,13 @@ function sayCounts(rows: readonly CountRow[]): string {
 /** A few sentences for the last page or the back of the portfolio. */
 export function colophon(facts: RecordFacts, edition: NumberedEdition): string {
   const rows = countRows(facts, edition);
+  const printed = facts.printedTo ?? facts.printedFrom;
+  const when = printed ? `, ${printed}` : '';
   const sentences = [
     `${facts.title}${facts.artist ? `, by ${facts.artist}` : ''}${facts.year ? `, ${facts.year}` : ''}.`,
     `Screenprint in ${inWords(facts.layers.length)} ${facts.layers.length === 1 ? 'run' : 'runs'} from cut stencils, with transparent water-based inks, on ${list(facts.papers.map((paper) => paper.name))}. Image ${facts.imageSize}.`,
     `The edition is ${sayCounts(rows)}.`,
-    facts.printer || facts.workshop ? `Printed${facts.printer ? ` by ${facts.printer}` : ''}${facts.workshop ? ` at ${facts.workshop}` : ''}${facts.printedTo ?? facts.printedFrom ? `, ${facts.printedTo ?? facts.printedFrom}` : ''}.` : '',
+    facts.printer && facts.workshop ? `Printed by ${facts.printer} at ${facts.workshop}${when}.` : facts.printer ? `Printed by ${facts.printer}${when}.` : facts.workshop ? `Printed at ${facts.workshop}${when}.` : '',
     facts.master === 'cancelled' ? 'The stencils were cancelled after printing.' : facts.master === 'destroyed' ? 'The stencils were destroyed after printing.' : '',
   ];
   return sentences.filter((sentence) => sentence !== '').join(' ');

@@ -1,7 +1,7 @@
 import { batch, computed, effect, signal, type ReadonlySignal } from '@preact/signals';
 import type { Job } from '../../core/job/index.ts';
 import type { Problem } from '../../core/problem.ts';
-import { sayStep, step, words, type Step } from '../words/index.ts';
+import { language, sayStep, step, words, type Step } from '../words/index.ts';
 import type { AskOptions, WorkerClient } from '../worker/client.ts';
 import type { Answer, Ask, Attachments, OpenedJob, Question, ShownPaper, ShownPlan } from '../worker/protocol.ts';
 import { withTrials, type Trials } from './edits.ts';
@@ -70,6 +70,8 @@ export function createBench(client: WorkerClient): Bench {
     return papers.find((p) => p.id === chosenPaper.value) ?? papers[0] ?? null;
   });
   effect(() => { inSight.value = paper.value?.id ?? null; });
+  // What just happened was said in the language of then.
+  effect(() => { if (language.value !== '') announced.value = ''; });
   const noFiles: Attachments = new Map();
 
   const goTo = (next: History<OpenedJob>, said: string): void => {

@@ -32,6 +32,12 @@ export function inLanguage(text: string): string {
   return spoken.value.decimal === '.' ? text : text.replace(/(\d)\.(?=\d)/g, `$1${spoken.value.decimal}`);
 }
 
+/** A fault of a sheet, kept in the language of when it was seen, in the one in use; a fault in the printmaker's own words stays. */
+export function sayFault(fault: string): string {
+  const at = languages.map((l) => l.words.pulling.faults.indexOf(fault)).find((i) => i >= 0);
+  return at === undefined ? fault : words().pulling.faults[at];
+}
+
 export function speak(id: string): void {
   language.value = id;
 }

@@ -1,6 +1,6 @@
 import type { NumberedSheet } from '../../../core/edition/index.ts';
 import { Why } from '../../ui/Why.tsx';
-import { words } from '../../words/index.ts';
+import { sayFault, words } from '../../words/index.ts';
 import type { PartProps } from '../press/part.ts';
 import { setApart, type Apart } from './edits.ts';
 
@@ -41,7 +41,7 @@ export function SigningPart({ bench, plan }: PartProps) {
                 <td><span class="run-dots" role="img" aria-label={plan.layers.filter((l) => one.sheet.runs.includes(l.id)).map((l) => l.name).join(', ') || w.notFinished}>
                   {plan.layers.map((l) => <i key={l.id} class={one.sheet.runs.includes(l.id) ? 'dot dot-done' : 'dot'} style={one.sheet.runs.includes(l.id) ? { background: l.swatch?.srgb ?? '#000' } : {}} />)}
                 </span></td>
-                <td>{[...one.sheet.faults.map((f) => f.fault), ...notesOf(one.sheet.id)].join('; ')}</td>
+                <td>{[...one.sheet.faults.map((f) => sayFault(f.fault)), ...notesOf(one.sheet.id)].join('; ')}</td>
                 <td>
                   <select class="choice" aria-label={w.setApartOf(one.sheet.id)} value={apart[one.sheet.id] ?? ''} onChange={(e) => setApart(bench, one.sheet.id, choices.find(([id]) => id === e.currentTarget.value && id !== '')?.[0] as Apart ?? null)}>
                     {choices.map(([id, name]) => <option key={id} value={id}>{name}</option>)}

@@ -36,7 +36,7 @@ export function MixPart({ bench, plan, job }: InkPartProps) {
             <span class="scales-pot" style={{ background: answer.srgb }} />
             <ol>
               {answer.parts.map((p) => (
-                <li key={p.id}><i class={swatchOf(p.id) ? '' : 'mix-base'} style={swatchOf(p.id) ? { background: swatchOf(p.id) } : {}} /><b class="big-grams">{say(p.grams)}{'\u00a0'}g</b><span>{p.name}<small>{w.byVolume(sayNumber(p.share * 100, 1, true))}</small></span></li>
+                <li key={p.id}><i class={swatchOf(p.id) ? '' : 'mix-base'} style={swatchOf(p.id) ? { background: swatchOf(p.id) } : {}} /><b class="big-grams">{say(p.grams)}{'\u00a0'}g</b><span>{p.id === '' ? told(p.name) : p.name}<small>{w.byVolume(sayNumber(p.share * 100, 1, true))}</small></span></li>
               ))}
             </ol>
           </div>

@@ -2,7 +2,7 @@ import type { JobPicture, PictureMark } from '../../../core/job/index.ts';
 import { problem, ProblemError } from '../../../core/problem.ts';
 import type { Bench } from '../../store/bench.ts';
 import { fileStem } from '../../store/file-names.ts';
-import { step, words } from '../../words/index.ts';
+import { step, told, words } from '../../words/index.ts';
 import type { PictureField } from '../../words/en/picture.ts';
 import { making, openPart, pictureClient, problemsOf, readInto } from './state.ts';
 
@@ -70,7 +70,9 @@ export async function takeAsJob(bench: Bench, after: boolean): Promise<boolean> 
   if (!job || runs === 0) return false;
   try {
     const made = await pictureClient().ask('asJob', { job, after }).answer;
-    bench.edit(step('pictureToJob', runs), () => made);
+    const named = <T extends { readonly id: string; readonly name: string }>(all: readonly T[], had: readonly T[]): T[] =>
+      all.map((one) => (had.some((h) => h.id === one.id && h.name === one.name) ? one : { ...one, name: told(one.name) }));
+    bench.edit(step('pictureToJob', runs), () => ({ ...made, forms: named(made.forms, job.forms), cuts: named(made.cuts, job.cuts), layers: named(made.layers, job.layers), inks: named(made.inks, job.inks) }));
     bench.announce(words().picture.taken(runs));
     return true;
   } catch (error) {

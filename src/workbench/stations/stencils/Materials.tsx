@@ -2,7 +2,7 @@ import type { JobMaterial } from '../../../core/job/index.ts';
 import { sayLength, sayNumber } from '../../ui/units.ts';
 import { LengthField } from '../../ui/LengthField.tsx';
 import { NumberField } from '../../ui/NumberField.tsx';
-import { step, words } from '../../words/index.ts';
+import { step, told, words } from '../../words/index.ts';
 import { freshId } from '../forms/edits.ts';
 import { materialList, usualMaterials as usual, withMaterial } from './edits.ts';
 import type { PartProps } from './parts.ts';
@@ -22,9 +22,9 @@ export function MaterialChoice({ bench, planned }: PartProps) {
       <h2 id="material">{w.material}</h2>
       <select class="choice" aria-label={w.materialOf(cut?.name ?? '')} value={chosen.id} onChange={(e) => {
         const id = e.currentTarget.value;
-        bench.edit(step('cutMaterial', cut?.name ?? '', list.find((m) => m.id === id)?.name ?? id), (j) => ({ ...j, cuts: j.cuts.map((c) => (c.id === planned.cutId ? { ...c, material: id } : c)) }));
+        bench.edit(step('cutMaterial', cut?.name ?? '', told(list.find((m) => m.id === id)?.name ?? id)), (j) => ({ ...j, cuts: j.cuts.map((c) => (c.id === planned.cutId ? { ...c, material: id } : c)) }));
       }}>
-        {list.map((m) => <option key={m.id} value={m.id}>{`${m.name}, ${sayLength(m.thicknessMm, units)}`}</option>)}
+        {list.map((m) => <option key={m.id} value={m.id}>{`${told(m.name)}, ${sayLength(m.thicknessMm, units)}`}</option>)}
       </select>
       <p>{w.lasts(prints[0], prints[1], chosen.washable)} {w.ridge(sayNumber(ridge.timesTheFilm, 1, false), sayLength(ridge.withinMm[0], units), sayLength(ridge.withinMm[1], units))}</p>
       <details class="fold"><summary>{words().sheet.why}</summary><p>{w.ridgeWhy}</p></details>
@@ -45,9 +45,9 @@ export function MaterialChoice({ bench, planned }: PartProps) {
 function MaterialRow({ bench, material }: { readonly bench: PartProps['bench']; readonly material: JobMaterial }) {
   const w = words().stencils;
   const { units } = bench.job.value!;
-  const set = (change: Partial<JobMaterial>): void => bench.edit(step('material', material.name), (j) => withMaterial(j, usual, material.id, change));
+  const set = (change: Partial<JobMaterial>): void => bench.edit(step('material', told(material.name)), (j) => withMaterial(j, usual, material.id, change));
   const prints = material.prints ?? [2, 6];
-  const label = (what: string): string => `${material.name}: ${what}`;
+  const label = (what: string): string => `${told(material.name)}: ${what}`;
   const length = (what: string, valueMm: number, mostMm: number, onSet: (mm: number) => void) => (
     <label class="num"><span>{what}</span><LengthField label={label(what)} valueMm={valueMm} minMm={0.01} maxMm={mostMm} units={units} onSet={onSet} /></label>
   );
@@ -56,10 +56,10 @@ function MaterialRow({ bench, material }: { readonly bench: PartProps['bench']; 
   );
   return (
     <div class="material-row">
-      <input class="text" aria-label={label(w.materialName)} value={material.name} maxLength={200} onChange={(e) => {
+      <input class="text" aria-label={label(w.materialName)} value={told(material.name)} maxLength={200} onChange={(e) => {
         const name = e.currentTarget.value.trim();
         if (name) set({ name });
-        else e.currentTarget.value = material.name;
+        else e.currentTarget.value = told(material.name);
       }} />
       <div class="nums">
         {length(w.thickness, material.thicknessMm, 10, (thicknessMm) => set({ thicknessMm }))}

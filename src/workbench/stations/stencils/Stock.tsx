@@ -8,7 +8,7 @@ import type { ShownPlan } from '../../worker/protocol.ts';
 import { LengthField } from '../../ui/LengthField.tsx';
 import { ProblemList } from '../../ui/ProblemList.tsx';
 import { regionPath } from '../../ui/region-path.ts';
-import { step, words } from '../../words/index.ts';
+import { step, told, words } from '../../words/index.ts';
 import { materialList, usualMaterials, withMaterial } from './edits.ts';
 import type { PartProps } from './parts.ts';
 import { bridgeAt, chosenLayer } from './state.ts';
@@ -29,7 +29,7 @@ export function Stock({ bench, planned }: PartProps) {
   const materialId = plan.cuts.find((c) => c.id === planned.cutId)?.materialId;
   const material = list.find((m) => m.id === materialId) ?? list[0];
   const { stock } = material;
-  const edit = (change: Partial<JobMaterial>): void => bench.edit(step('stock', material.name), (j) => withMaterial(j, usualMaterials, material.id, change));
+  const edit = (change: Partial<JobMaterial>): void => bench.edit(step('stock', told(material.name)), (j) => withMaterial(j, usualMaterials, material.id, change));
   const size = (change: Partial<StockSize>): void => edit({ stock: { grainMatters: false, marginMm: 0, widthMm: 700, heightMm: 1000, ...stock, ...change } });
   const sold = stock && nameSize(stock.widthMm, stock.heightMm, 0.5);
   const sheets = plan.stock.filter((s) => s.materialId === material.id);
@@ -41,7 +41,7 @@ export function Stock({ bench, planned }: PartProps) {
   return (
     <section class="beside" aria-labelledby="stock">
       <h2 id="stock">{w.stock}</h2>
-      <p class="outcome">{stock ? sheets.length > 0 ? w.stockNeeds(sheets.reduce((sum, s) => sum + s.times, 0), material.name) : w.stockNone : w.stockUnknown(material.name)}</p>
+      <p class="outcome">{stock ? sheets.length > 0 ? w.stockNeeds(sheets.reduce((sum, s) => sum + s.times, 0), told(material.name)) : w.stockNone : w.stockUnknown(told(material.name))}</p>
       <div class="nums">
         <label class="num"><span>{w.soldAs}</span>
           <select class="choice" aria-label={w.soldAs} value={stock ? (sold && soldAs.includes(sold) ? sold.id : 'own') : ''} onChange={(e) => {
@@ -67,7 +67,7 @@ export function Stock({ bench, planned }: PartProps) {
         <>
           <h3>{w.stockOthers}</h3>
           <ul class="stock-others">
-            {others.map((m) => <li key={m.id}><b>{m.name}</b> <span>{saySize(m.stock!.widthMm, m.stock!.heightMm, units)}</span> <span>{w.stockCount(plan.stock.filter((s) => s.materialId === m.id).reduce((sum, s) => sum + s.times, 0))}</span></li>)}
+            {others.map((m) => <li key={m.id}><b>{told(m.name)}</b> <span>{saySize(m.stock!.widthMm, m.stock!.heightMm, units)}</span> <span>{w.stockCount(plan.stock.filter((s) => s.materialId === m.id).reduce((sum, s) => sum + s.times, 0))}</span></li>)}
           </ul>
         </>
       )}

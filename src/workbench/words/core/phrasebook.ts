@@ -28,6 +28,7 @@ const better = (one: Said, other: Said): boolean => one.missed < other.missed ||
 
 const places = /\{(\w+)([*#]?)\}/;
 const firstWord = (text: string): string => /^[^\s{]+(?=\s)/.exec(text)?.[0] ?? '';
+const sentenceIn = /[.!?;]\s\p{Lu}/u;
 const clauseEnds = /[.!?;:,](?=\s\S)/g;
 /** A text with more clauses than this is not taken apart. */
 const mostClauses = 40;
@@ -71,7 +72,11 @@ export function phrasebook(phrases: Phrases, decimal: string): Phrasebook {
       let [known, missed] = [one.letters, 0];
       const said = one.answer.map((part) => {
         if (typeof part === 'string') return part;
-        if (!part.phrase) return local(match[part.at]);
+        if (!part.phrase) {
+          // A name has no sentences in it: this place took in what comes after.
+          if (sentenceIn.test(match[part.at])) missed += match[part.at].length;
+          return local(match[part.at]);
+        }
         const inTurn = say(match[part.at]);
         known += inTurn.known;
         missed += inTurn.missed;

@@ -229,4 +229,6 @@ export const ink: Phrases = {
   'Clear base: nothing is absorbed or scattered.': 'Klare Base: nichts wird geschluckt oder gestreut.',
   '{count} readings: off by ΔE00 {before} on average before, {after} after.{more}': '{count} Messungen: vorher im Mittel um ΔE00 {before} daneben, jetzt um {after}.{more*}',
   'ΔE00 {deltaE} from the colour wanted; over black it {what}.': 'ΔE00 {deltaE} neben dem gewünschten Farbton; auf Schwarz {what*}.',
+  'This patch comes out lighter than any paper can be: the marks for paper lie on something darker.': 'Dieses Feld fällt heller aus, als ein Papier sein kann: die Marken für Papier liegen auf etwas Dunklerem.',
+  'Move the paper marks onto the bare sheet, and read again.': 'Die Papiermarken auf den blanken Bogen schieben und neu lesen.',
 };

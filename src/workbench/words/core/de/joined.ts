@@ -2,6 +2,9 @@ import type { Phrases } from '../phrasebook.ts';
 
 /** Woraus core Sätze zusammensetzt: Arten, Zahlwörter und was sie verbindet. Nicht aus den Quellen zu lesen. */
 export const joined: Phrases = {
+  '“{field}” {what}.': '„{field}“ {what*}.',
+  '"{word}" or {others}': '„{word}“ oder {others*}',
+  '"{word}"': '„{word}“',
   '{n#} {what}': '{n} {what*}',
   kept: 'aufbewahrt',
   cancelled: 'annulliert',
@@ -29,7 +32,6 @@ export const joined: Phrases = {
   'at most {n#}': 'höchstens {n}',
   'less than {n#}': 'weniger als {n}',
   '{mm#} mm {way}': '{mm} mm {way*}',
-  ' by {printer} at {workshop}': ' von {printer} in der Werkstatt {workshop}',
   '{title}, by {artist}, {year#}.': '{title}, von {artist}, {year}.',
   'Screenprint in {runs} from cut stencils, with transparent water-based inks, on {papers} and {last}. Image {image}.': 'Siebdruck, {runs*}, von geschnittenen Schablonen, mit transparenten Farben auf Wasserbasis, auf {papers} und {last}. Bild {image}.',
   table: 'Tisch',
