@@ -5,8 +5,9 @@ import type { Work } from './prepare.ts';
 import { costOffRegister, settleForRegister } from './register.ts';
 import { expectedUse, registerRoom } from './kernels/register.ts';
 import { outlineLengths } from './kernels/length.ts';
-import { refitInks, searchInks, type Found } from './search.ts';
-import { edgesOf, usePairs, type FewTargets } from './targets.ts';
+import { bestOfPool, inkPool, refitInks, type Found } from './search.ts';
+import type { Edges } from './fit-score.ts';
+import { edgesOf, fewTargets, usePairs, type FewTargets } from './targets.ts';
 
 /** Inks with the masks that go with them on one level. */
 export interface Chosen {
@@ -57,11 +58,16 @@ export async function chooseInks(work: Work, few: FewTargets, priceMm: number, s
   const coarse = work.levels.length - 1, level = work.levels[coarse];
   // Off register, an edge between overlaps that differ in two layers shows slivers of a third one: about σ times such a difference.
   const edgePrice = priceMm + 4 * sigmaMm;
-  const variants = sigmaMm > 0 ? [0, 0.1, 0.25, 0.6] : edgePrice > 0 ? [0, 0.25, 0.6] : [0, 0];
+  const variants = sigmaMm > 0 ? [0, 0.1, 0.25, 0.6] : edgePrice > 0 ? [0, 0.25, 0.6] : [0];
+  // Pots and order are told apart well enough by few colours; the finer list settles the strengths.
+  const fewer = fewTargets(level.bins, 56);
+  const edgesAt = (targets: FewTargets, share: number): Edges | undefined =>
+    (share > 0 ? edgesOf(targets, level.lab, level.width, level.height, level.mmPerPx, edgePrice * share) : undefined);
+  const pool = await inkPool(work.setup, fewer.targets, seed, Math.max(3, Math.round(8 * effort)), Math.round(30 * effort), task);
   let best: Chosen | undefined;
   for (const [i, share] of variants.entries()) {
-    const edges = share > 0 ? edgesOf(few, level.lab, level.width, level.height, level.mmPerPx, edgePrice * share) : undefined;
-    const found = await searchInks(work.setup, { ...few.targets, edges }, seed + i, Math.max(1, Math.round((8 * effort) / variants.length)), task, undefined);
+    const near = share > 0 ? await inkPool(work.setup, { ...fewer.targets, edges: edgesAt(fewer, share) }, seed + i, 0, Math.round(12 * effort), task, pool.slice(0, 5)) : pool;
+    const found = await bestOfPool(work.setup, { ...few.targets, edges: edgesAt(few, share) }, near.slice(0, 4), task);
     const chosen = await refitted(work, few, await judged(work, found, priceMm, sigmaMm, judgedOn(work), task), priceMm, sigmaMm, judgedOn(work), task);
     task.report(0.1 + (0.4 * (i + 1)) / variants.length, 'choosing inks and their order');
     if (!best || chosen.objective < best.objective) onBetter((best = chosen));

@@ -51,10 +51,11 @@ export function targetsOf(lab: Float64Array, weight: Float64Array): Targets {
  * Mean ΔE00 when each colour is printed by the best of the codes.
  * @param overlapLab 3 a code
  * @param stopAt gives up once the mean exceeds this
+ * @param asked takes the code of each colour
  */
-export function meanDifference(targets: Targets, overlapLab: Float64Array, codes: readonly number[], stopAt = Infinity): number {
+export function meanDifference(targets: Targets, overlapLab: Float64Array, codes: readonly number[], stopAt = Infinity, asked?: Uint8Array): number {
   const { lab, form, weight, count, edges } = targets;
-  const chosen = edges ? new Uint8Array(count) : undefined;
+  const chosen = asked ?? (edges ? new Uint8Array(count) : undefined);
   let sum = 0;
   for (let i = 0; i < count && sum < stopAt; i++) {
     const l = lab[i * 3], a = lab[i * 3 + 1], b = lab[i * 3 + 2];
@@ -75,7 +76,8 @@ export function meanDifference(targets: Targets, overlapLab: Float64Array, codes
       }
     }
     let best = deltaE00Of(l, a, b, overlapLab[first], overlapLab[first + 1], overlapLab[first + 2]);
-    if (next < Infinity) {
+    // The form is near enough to tell a clear winner.
+    if (next < 2 * least) {
       const other = deltaE00Of(l, a, b, overlapLab[second], overlapLab[second + 1], overlapLab[second + 2]);
       if (other < best) {
         best = other;
@@ -109,4 +111,11 @@ export interface Use {
   readonly target: Uint16Array;
   readonly code: Uint8Array;
   readonly share: Float64Array;
+}
+
+/** Each colour by its best code. */
+export function asPrinted(targets: Targets, overlapLab: Float64Array, codes: readonly number[]): Use {
+  const code = new Uint8Array(targets.count);
+  meanDifference(targets, overlapLab, codes, Infinity, code);
+  return { target: Uint16Array.from(code, (_, i) => i), code, share: targets.weight };
 }

@@ -10,7 +10,7 @@ import { binColours } from './bins.ts';
 import { fieldOf, type Level } from './masks.ts';
 import { prepareWork, type Work } from './prepare.ts';
 import { checkRequest, warnings } from './request.ts';
-import { searchInks } from './search.ts';
+import { firstInks } from './search.ts';
 import { fewTargets, type FewTargets } from './targets.ts';
 import type { Draft, SeparatedLayer, SeparateRequest, Separation } from './types.ts';
 
@@ -32,7 +32,7 @@ export async function* separate(request: SeparateRequest, task: Task): AsyncGene
   let priceMm = request.knife?.priceMm ?? usualPriceMm;
 
   // The sketch is never interrupted: it is what a stop falls back on.
-  const sketch = await searchInks(work.setup, fewTargets(work.levels[coarse].bins, 48).targets, seed, 0, quietTask);
+  const sketch = await firstInks(work.setup, fewTargets(work.levels[coarse].bins, 48).targets, seed, quietTask);
   let best = await judged(work, sketch, priceMm, 0, coarse, quietTask);
   let bestLevel = coarse;
   yield draftOf(work, best, coarse, 'sketch', 0.08);
