@@ -130,6 +130,77 @@ describe('the press station', () => {
     await eventually(bar).toBe(before);
   });
 
+  test('test sheets are typed in line by line; σ, drift and how sure come out, and become this studio’s register in one step', async () => {
+    await lay('register');
+    const before = await page.locator('.within h2').textContent();
+    for (let sheet = 1; sheet <= 4; sheet++) {
+      await page.locator('.test-choice').getByRole('radio', { name: new RegExp(`^Sheet ${sheet}(,|$)`) }).check();
+      for (const [place, line] of [['top left', '2'], ['bottom right', '0,5']]) {
+        const fields = page.locator(`[data-place="${place}"] .line-field`);
+        await fields.nth(0).locator('input').fill(sheet % 2 ? line : '−1');
+        await fields.nth(0).locator('input').press('Enter');
+        // Enter goes on to the field below.
+        await page.keyboard.type(sheet % 2 ? '0.4 mm' : '-1');
+        await page.keyboard.press('Enter');
+      }
+    }
+    await eventually(() => page.locator('.test-result .facts').textContent()).toContain('likely');
+    expect(await page.locator('.target-sheet').count()).toBe(4);
+    await page.keyboard.press('Enter');
+    await eventually(() => page.evaluate(() => document.activeElement?.getAttribute('aria-label'))).toBe('Sheet 5, top left, across');
+    await page.locator('.test-choice').getByRole('radio', { name: /^Sheet 4/ }).check();
+    expect(await page.locator('[data-place="bottom right"] .line-field input').nth(1).inputValue()).toBe('-1');
+    await page.locator('[data-place="bottom right"]').getByRole('button', { name: /down: one line more/ }).click();
+    await eventually(() => page.locator('[data-place="bottom right"] .line-field input').nth(1).inputValue()).toBe('0');
+    await undo('readings of test sheets').click();
+    await eventually(() => page.locator('[data-place="bottom right"] .line-field input').nth(1).inputValue()).toBe('-1');
+    await page.getByRole('button', { name: 'Use as this studio’s register' }).click();
+    await eventually(() => page.locator('.within h2').textContent()).not.toBe(before);
+    expect(await page.locator('.test-result').textContent()).toContain('The plan reckons with these figures.');
+    await undo('this studio’s register').click();
+    await eventually(() => page.locator('.within h2').textContent()).toBe(before);
+    for (let i = 0; i < 16; i++) await undo('readings of test sheets').click();
+    await eventually(() => page.locator('.target-sheet').count()).toBe(0);
+  });
+
+  test('a run with a gap of its own prints another size: its bar is longer, what it costs is said, and the pair’s budget grows', async () => {
+    await lay('register');
+    const falls = (): Promise<string> => page.locator('[data-pair="pebbles kelp"] > p').innerText();
+    const before = await falls();
+    await lay('gap');
+    await write('Kelp', '14');
+    const kelp = page.locator('[data-gap=kelp]');
+    await eventually(() => kelp.textContent()).toMatch(/Edges \d\.\d+\smm off the others/);
+    expect(await kelp.locator('.says-do').textContent()).toMatch(/take \d+\.\d mm here/);
+    const widths = await page.locator('.run-grows-bar span').evaluateAll((all) => all.map((e) => e.getBoundingClientRect().width));
+    expect(Math.max(...widths.filter((_, i) => i !== 3))).toBeLessThan(widths[3] / 4);
+    await lay('register');
+    await eventually(falls).not.toBe(before);
+    await undo('the gap of a run').click();
+    await eventually(falls).toBe(before);
+  });
+
+  test('two at the press: a lane each, nobody in two places, and the day is shorter', async () => {
+    await lay('day');
+    const ends = (): Promise<string> => page.locator('.day-head p').innerText();
+    const before = await ends();
+    await write('People', '2');
+    await eventually(ends).not.toBe(before);
+    expect(await page.locator('.day-racking').count()).toBeGreaterThan(0);
+    await page.locator('.day-list summary').click();
+    expect(await page.locator('.day-list tbody').innerText()).toContain('1, pulls');
+    const lanes = await page.locator('.day-picture').first().locator('.day-step:not(.day-drying)').evaluateAll((all) => all.map((e) => {
+      const { left, right } = e.getBoundingClientRect();
+      return { lane: (e as HTMLElement).style.getPropertyValue('--lane'), left, right };
+    }));
+    for (const lane of ['0', '1']) {
+      const own = lanes.filter((one) => one.lane === lane).sort((a, b) => a.left - b.left);
+      own.slice(1).forEach((one, i) => expect(one.left).toBeGreaterThanOrEqual(own[i].right - 3.5));
+    }
+    await undo('the rates of the day').click();
+    await eventually(ends).toBe(before);
+  });
+
   test('sheets, grain and stops of every paper; another lot of a paper is one step', async () => {
     await lay('papers');
     expect(await page.locator('[data-paper=smooth-white] .stop').count()).toBe(3);

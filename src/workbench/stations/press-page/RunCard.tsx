@@ -24,6 +24,7 @@ export function RunCard({ bench, plan, layer, paperId }: Props) {
   // Open layers leave nothing on the sheet; the progressive proofs count those that print.
   const printed = (run: number): number => plan.layers.filter((l) => l.inkId !== null && l.run <= run).length;
   const ratio = { '--ratio': String(image.widthMm / image.heightMm) };
+  const gap = plan.press.gaps.find((one) => one.layerId === layer.id);
   const setUp = plan.edition.sheets?.setUp;
   return (
     <section class="run-card" aria-label={w.run(layer.run, plan.layers.length)}>
@@ -45,7 +46,7 @@ export function RunCard({ bench, plan, layer, paperId }: Props) {
         <Pot srgb={layer.swatch?.srgb ?? null} />
         <p>
           <b>{ink ? w.inkAt(ink.name, Math.round(layer.strength * 100)) : w.inkOpen}</b>
-          <span>{[layer.mix && w.inPot(sayMass(layer.mix.totalGrams, units, units === 'mm' ? 0 : 1)), w.gapIs(sayLength(plan.press.gapMm, units))].filter(Boolean).join(' · ')}</span>
+          <span>{[layer.mix && w.inPot(sayMass(layer.mix.totalGrams, units, units === 'mm' ? 0 : 1)), w.gapIs(sayLength(gap?.gapMm ?? plan.press.gapMm, units)), gap?.own && w.gapOwn(sayLength(plan.press.gapMm, units))].filter(Boolean).join(' · ')}</span>
           {setUp && setUp.perRun > 0 && <span>{w.setUp(told(setUp.text))}</span>}
         </p>
       </div>

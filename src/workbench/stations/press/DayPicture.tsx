@@ -26,6 +26,8 @@ export function DayPicture({ plan, day, number, startHour, endHour, rackPlaces }
     const times = day.sheetTimes.filter((t) => t.run === run && t.off > base && t.off <= base + 1440);
     return times.length === 0 ? null : [Math.min(...times.map((t) => t.off)), Math.max(...times.map((t) => t.dry))];
   };
+  // With several at work each hand has its lane; hands that find nothing to do have none.
+  const hands = Math.max(1, ...day.steps.map((s) => s.who));
   const rows = plan.layers.filter((l) => steps.some((s) => s.run === l.id)).toReversed();
   return (
     <section class="day-picture" aria-label={w.dayPicture(number)}>
@@ -36,12 +38,12 @@ export function DayPicture({ plan, day, number, startHour, endHour, rackPlaces }
         return (
           <div key={layer.id} class="day-row">
             <span class="day-run"><b>{layer.run}</b> {layer.name}</span>
-            <div class="day-track">
+            <div class="day-track" style={{ '--hands': String(hands) }}>
               {hours.map((m) => <span key={m} class="day-line" style={{ left: left(m) }} />)}
               {dry && <span class="day-step day-drying" title={w.dry} style={{ left: left(dry[0]), width: width(dry[0], dry[1]) }} />}
               {steps.filter((s) => s.run === layer.id).map((s) => (
-                <span key={s.startMinutes} class={`day-step day-${s.what}`} title={`${s.start}–${s.end} ${told(s.text)}`} style={{ left: left(s.startMinutes), width: width(s.startMinutes, s.endMinutes), ...(s.what === 'pull' ? { background: layer.swatch?.srgb ?? '#d9d9d9', color: (layer.swatch?.lab[0] ?? 90) < 49.5 ? '#fff' : '#000' } : {}) }}>
-                  <span>{w[s.what]}</span><span class="unseen">{clock(s.startMinutes)} {clock(s.endMinutes)}</span>
+                <span key={`${s.startMinutes} ${s.who}`} class={`day-step day-${s.what === 'rack' ? 'racking' : s.what}`} title={`${s.start}–${s.end} ${told(s.text)}`} style={{ '--lane': String(s.who - 1), left: left(s.startMinutes), width: width(s.startMinutes, s.endMinutes), ...(s.what === 'pull' ? { background: layer.swatch?.srgb ?? '#d9d9d9', color: (layer.swatch?.lab[0] ?? 90) < 49.5 ? '#fff' : '#000' } : {}) }}>
+                  <span>{s.what === 'rack' ? w.racking : w[s.what]}</span><span class="unseen">{clock(s.startMinutes)} {clock(s.endMinutes)}</span>
                 </span>
               ))}
             </div>

@@ -5,6 +5,7 @@ import { inUnits } from '../../ui/in-units.ts';
 import { Why } from '../../ui/Why.tsx';
 import { words } from '../../words/index.ts';
 import { setScreen } from './edits.ts';
+import { RunGaps } from './RunGaps.tsx';
 import { GapPicture } from './GapPicture.tsx';
 import type { PartProps } from './part.ts';
 import { sayFine } from './say.ts';
@@ -20,7 +21,7 @@ export function GapPart({ bench, plan }: PartProps) {
   const { risers, offContact } = press;
   const off = Math.abs(press.gapMm - press.gap.gapMm) > 0.05;
   return (
-    <div class="part-two part-wide">
+    <div class="part-two part-wide gap-part">
       <div class="part-picture"><GapPicture plan={plan} screen={screen} /><p class="field-note">{w.tenTimes}</p></div>
       <div class="part-words">
         <h2>{w.gapHead(say(press.gapMm))}</h2>
@@ -49,6 +50,7 @@ export function GapPart({ bench, plan }: PartProps) {
         )}
         {[...(offContact?.problems ?? []), ...(risers?.problems ?? [])].map((p) => <p key={p.message} class="says-do"><b>{inUnits(p.message, units)}</b> {inUnits(p.advice, units)}</p>)}
       </div>
+      <RunGaps bench={bench} plan={plan} />
     </div>
   );
 }

@@ -8,6 +8,7 @@ import { words } from '../../words/index.ts';
 import { setRegister } from './edits.ts';
 import { PairBars } from './PairBars.tsx';
 import type { PartProps } from './part.ts';
+import { TestSheets } from './TestSheets.tsx';
 import { SheetProof } from './SheetProof.tsx';
 
 export function RegisterPart({ bench, plan }: PartProps) {
@@ -37,13 +38,15 @@ export function RegisterPart({ bench, plan }: PartProps) {
           ))}
         </fieldset>
         <div class="fields">
-          <LengthBox label={w.sigmaOwn} mm={job.register.sigmaMm ?? null} units={units} minMm={0} maxMm={20} optional onSet={(mm) => setRegister(bench, 'sigma', { sigmaMm: mm ?? undefined })} />
+          <LengthBox label={w.sigmaOwn} mm={job.register.measured ? register.sigma.sigmaMm : job.register.sigmaMm ?? null} units={units} minMm={0} maxMm={20} optional onSet={(mm) => setRegister(bench, 'sigma', { sigmaMm: mm ?? undefined, measured: undefined })} />
+          <button type="button" class="button button-box" onClick={() => document.querySelector('.test-sheets')?.scrollIntoView({ block: 'start' })}>{w.testHead}</button>
           <CountField label={w.humidityFrom} value={low} min={0} max={100} unit="%" onSet={(v) => humidity(v, high)} />
           <CountField label={w.humidityTo} value={high} min={0} max={100} unit="%" onSet={(v) => humidity(low, v)} />
         </div>
         <div class="within"><h2>{w.withinMm(sayLength(register.sigma.toleranceMm, units))}</h2><Why of={w.withinMm('')}>{w.withinWhy(inUnits(register.sigma.text, units))}</Why></div>
         {register.budget && <PairBars bench={bench} plan={plan} budget={register.budget} />}
       </div>
+      <TestSheets bench={bench} plan={plan} />
     </div>
   );
 }

@@ -51,6 +51,7 @@ export const pulling: Words['pulling'] = {
   inkOpen: 'Farbe noch offen',
   inPot: (mass) => `${mass} im Topf`,
   gapIs: (gap) => `Absprung ${gap}`,
+  gapOwn: (usual) => `nicht ${usual} wie in den anderen Läufen`,
   count: (pulled, spoiled) => `${pulled} gedruckt · ${spoiled} Makulatur`,
   keptTwice: 'Jedes Tippen wird auf diesem Gerät aufgeschrieben, bevor es zu sehen ist.',
   keptOnce: 'Dieser Browser hält die Zählung nur an einem Ort. Nach dem Lauf die Arbeit sichern.',

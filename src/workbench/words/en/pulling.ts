@@ -49,6 +49,7 @@ export const pulling = {
   inkOpen: 'Ink still open',
   inPot: (mass: string) => `${mass} in the pot`,
   gapIs: (gap: string) => `gap ${gap}`,
+  gapOwn: (usual: string) => `not ${usual} as in the other runs`,
   count: (pulled: number, spoiled: number) => `${pulled} pulled · ${spoiled} spoiled`,
   keptTwice: 'Every tap is written down on this machine before it is shown.',
   keptOnce: 'This browser keeps the count in one place only. Save the job when the run is done.',
