@@ -11,6 +11,7 @@ import { homography, mapPoint } from './homography.ts';
 import type { Point } from './homography.ts';
 import { bent, straighten } from './lens.ts';
 import { objectField } from './object.ts';
+import { smoothRing } from './smooth.ts';
 
 export interface TraceOptions {
   /** Darker than this share of the paper's own light is the thing, not its shadow; shadows are seldom darker. */
@@ -133,7 +134,8 @@ function outlineOf(flat: Float32Array, width: number, height: number, step: numb
 function finish(rings: readonly Float64Array[], step: number, options: TraceOptions, place: string, problems: Problem[]): Omit<Traced, 'corners'> {
   const least = options.leastMm2 ?? 4;
   const kept = rings.map((ring) => ring.map((v) => v * step)).filter((ring) => Math.abs(ringArea(ring)) >= least);
-  const region = simplify(tidy(kept, 'even-odd'), Math.max(0.005, options.smoothMm ?? 0.03));
+  const smoothMm = options.smoothMm ?? 0.03;
+  const region = simplify(tidy(kept.map((ring) => smoothRing(ring, step, smoothMm * 0.9)), 'even-odd'), Math.max(0.005, smoothMm * 0.1));
   if (!(regionArea(region) > 0)) fail('photo-nothing-found', place, 'Nothing that stands out from the paper was found.', 'Use more even light, or say how dark or colourful the thing is.');
   const box = regionBox(region);
   return { region: mapRegion(region, (x, y) => [x - box.minX, y - box.minY]), widthMm: box.maxX - box.minX, heightMm: box.maxY - box.minY, problems };
