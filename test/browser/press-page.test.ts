@@ -5,7 +5,8 @@ import { join } from 'node:path';
 import { chromium, type Browser, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { foldLog, readLog } from '../../src/core/edition/index.ts';
-import { readJobFile } from '../../src/core/job/index.ts';
+import { readJobFile, type JobBundle } from '../../src/core/job/index.ts';
+import { smallJob } from '../../src/packet/packet-jobs.ts';
 import { openBrowser, serveBench, tidePool, type BenchServer } from './bench-page.ts';
 
 /** A busy machine plans more slowly; it must come all the same. */
@@ -13,30 +14,53 @@ const eventually = <T>(look: () => T) => expect.poll(look, { timeout: 20_000 });
 
 let browser: Browser;
 let server: BenchServer;
+/** A small job is planned at once: what is tried here is the count, not the planning. */
+let small: BenchServer;
+let page: Page;
 
+const phone = { width: 390, height: 844 };
 beforeAll(async () => {
   browser = await openBrowser();
-  server = await serveBench(tidePool());
+  [server, small] = await Promise.all([serveBench(tidePool()), serveBench(twoPapers())]);
+  page = await browser.newPage({ viewport: phone });
+  await openPress(page, small);
 });
 afterAll(async () => {
   await browser?.close();
   await server?.close();
+  await small?.close();
 });
 
-const phone = { width: 390, height: 844 };
-async function atPress(from: Browser = browser, size = phone): Promise<Page> {
-  const page = await from.newPage({ viewport: size });
-  await page.goto(`${server.url}?job=open#pulling`);
-  await page.locator('.tap-pulled').waitFor({ timeout: 30_000 });
-  return page;
+/** Two runs on two papers. */
+function twoPapers(): JobBundle {
+  const { job } = smallJob();
+  const [white] = job.papers;
+  return smallJob({ forms: job.forms, inks: job.inks, papers: [{ ...white, count: 16 }, { ...white, id: 'cream', name: 'Cream', count: 8 }], edition: { target: 8 } });
 }
-const counted = (page: Page): Promise<string | null> => page.locator('[data-count]').getAttribute('data-count');
-const sheet = (page: Page): Promise<string | null> => page.locator('.sheet-now b').textContent();
+
+async function openPress(at: Page, from: BenchServer): Promise<void> {
+  await at.goto(`${from.url}?job=open#pulling`);
+  await at.locator('.tap-pulled').waitFor({ timeout: 40_000 });
+}
+/** The shared page with nothing counted; the old count is put away as a printmaker would. */
+async function afresh(size = phone): Promise<void> {
+  await page.setViewportSize(size);
+  const before = page.getByRole('button', { name: 'Run before' });
+  if (await before.isEnabled()) await before.click();
+  if (await counted(page) !== '0 0') await putAway();
+  await eventually(() => sheet(page)).toBe('A1');
+}
+async function putAway(): Promise<void> {
+  await page.getByRole('button', { name: 'Begin a new count' }).click();
+  await page.getByRole('button', { name: 'Put it away and begin' }).click();
+  await eventually(() => counted(page)).toBe('0 0');
+}
+const counted = (at: Page): Promise<string | null> => at.locator('[data-count]').getAttribute('data-count');
+const sheet = (at: Page): Promise<string | null> => at.locator('.sheet-now b').textContent();
 
 describe('at the press', () => {
   test('pulled and spoiled count the sheet in hand and lay out the next; undo takes the last one back', async () => {
-    const page = await atPress();
-    expect(await sheet(page)).toBe('A1');
+    await afresh();
     await page.getByRole('button', { name: 'Pulled: A1' }).click();
     await page.getByRole('button', { name: 'Pulled: A2' }).click();
     await page.getByRole('button', { name: 'Spoiled: A3' }).click();
@@ -48,11 +72,10 @@ describe('at the press', () => {
     await page.getByRole('button', { name: /^Undo/ }).click();
     await eventually(() => counted(page)).toBe('2 0');
     expect(await sheet(page)).toBe('A3');
-    await page.close();
   });
 
   test('a sheet spoiled in one run goes through no other; a sheet is taken in hand by a touch', async () => {
-    const page = await atPress();
+    await afresh();
     await page.getByRole('button', { name: 'Spoiled: A1' }).click();
     await page.locator('[data-sheet=B2]').click();
     expect(await sheet(page)).toBe('B2');
@@ -61,26 +84,27 @@ describe('at the press', () => {
     await page.getByRole('button', { name: 'Next run' }).first().click();
     expect(await sheet(page)).toBe('A2');
     expect(await page.locator('[data-sheet=A1]').isDisabled()).toBe(true);
-    await page.close();
   });
 
   test('targets are large enough for inky thumbs, at the phone and at the tablet', async () => {
+    const own = await browser.newPage({ viewport: phone });
+    await openPress(own, server);
     for (const size of [phone, { width: 820, height: 1180 }]) {
-      const page = await atPress(browser, size);
-      const small = await page.locator('.pulling button:visible, .pulling a:visible').evaluateAll((all) => all
+      await own.setViewportSize(size);
+      const narrow = await own.locator('.pulling button:visible, .pulling a:visible').evaluateAll((all) => all
         .map((e) => ({ name: e.textContent, box: e.getBoundingClientRect() })).filter(({ box }) => box.width < 44 || box.height < 44).map(({ name }) => name));
-      expect(small).toEqual([]);
-      const pulled = (await page.locator('.tap-pulled').boundingBox())!;
+      expect(narrow).toEqual([]);
+      const pulled = (await own.locator('.tap-pulled').boundingBox())!;
       expect(Math.min(pulled.width, pulled.height)).toBeGreaterThan(90);
       // The buttons stay in sight however long the page is.
-      await page.evaluate(() => scrollTo(0, 0));
-      expect((await page.locator('.tap-pulled').boundingBox())!.y + pulled.height).toBeLessThan(size.height);
-      await page.close();
+      await own.evaluate(() => scrollTo(0, 0));
+      expect((await own.locator('.tap-pulled').boundingBox())!.y + pulled.height).toBeLessThan(size.height);
     }
+    await own.close();
   });
 
   test('with the network off it goes on counting, and asks for nothing', async () => {
-    const page = await atPress();
+    await afresh();
     const asked: string[] = [];
     page.on('request', (r) => asked.push(r.url()));
     await page.context().setOffline(true);
@@ -89,33 +113,28 @@ describe('at the press', () => {
     await page.getByRole('button', { name: 'Next run' }).first().click();
     expect(await sheet(page)).toBe('A1');
     expect(asked).toEqual([]);
-    await page.close();
+    await page.context().setOffline(false);
   });
 
   test('the count is a file of the job, and no undo of the bench takes it away', async () => {
-    const page = await atPress(browser, { width: 1440, height: 900 });
+    await afresh({ width: 1440, height: 900 });
     for (const id of ['A1', 'A2']) await page.getByRole('button', { name: `Pulled: ${id}` }).click();
     await page.getByRole('button', { name: 'Spoiled: A3' }).click();
     await eventually(() => counted(page)).toBe('2 1');
     await page.keyboard.press('Control+Z');
     expect(await counted(page)).toBe('2 1');
     const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Save' }).click()]);
-    const saved = readJobFile(new Uint8Array(readFileSync((await download.path())!)), 'tide-pool.laydown');
+    const saved = readJobFile(new Uint8Array(readFileSync((await download.path())!)), 'two.laydown');
     const log = readLog(new TextDecoder().decode(saved.attachments.get('press-count.log')));
     expect(log.damaged).toBe(0);
-    expect(foldLog(log.events).runs).toEqual([{ run: 'sky', pulls: 2, sheets: ['A1', 'A2'], spoiled: ['A3'] }]);
-    await page.close();
+    expect(foldLog(log.events).runs).toEqual([{ run: 'ring', pulls: 2, sheets: ['A1', 'A2'], spoiled: ['A3'] }]);
   });
 
   test('two windows at one press: what is counted in one stands in the other, and nothing is counted away', async () => {
     const context = await browser.newContext({ viewport: phone });
-    const open = async (): Promise<Page> => {
-      const page = await context.newPage();
-      await page.goto(`${server.url}?job=open#pulling`);
-      await page.locator('.tap-pulled').waitFor({ timeout: 30_000 });
-      return page;
-    };
-    const one = await open(), other = await open();
+    const [one, other] = [await context.newPage(), await context.newPage()];
+    await openPress(one, small);
+    await openPress(other, small);
     await one.getByRole('button', { name: 'Pulled: A1' }).click();
     await eventually(() => counted(other)).toBe('1 0');
     await other.getByRole('button', { name: 'Pulled: A2' }).click();
@@ -124,15 +143,13 @@ describe('at the press', () => {
   });
 
   test('a new count puts the old one away beside the job', async () => {
-    const page = await atPress();
+    await afresh();
     await page.getByRole('button', { name: 'Pulled: A1' }).click();
-    await page.getByRole('button', { name: 'Begin a new count' }).click();
-    await page.getByRole('button', { name: 'Put it away and begin' }).click();
-    await eventually(() => counted(page)).toBe('0 0');
+    await eventually(() => counted(page)).toBe('1 0');
+    await putAway();
     await page.reload();
     await page.locator('.tap-pulled').waitFor({ timeout: 30_000 });
     expect(await counted(page)).toBe('0 0');
-    await page.close();
   });
 });
 
@@ -161,8 +178,7 @@ describe('a browser killed at any moment', () => {
       for (let round = 0; round < 6; round++) {
         const started = await startBrowser(profile);
         const page = await started.browser.contexts()[0].newPage();
-        await page.goto(`${server.url}?job=open#pulling`);
-        await page.locator('.tap-pulled').waitFor({ timeout: 40_000 });
+        await openPress(page, small);
         // At least what was shown before the last kill; at most the one tap that was being written.
         const found = Number((await counted(page))!.split(' ')[0]);
         expect(found, `after kill ${round}`).toBeGreaterThanOrEqual(shown);
