@@ -29,7 +29,7 @@ const notWords: readonly RegExp[] = [
 const sources = (at: string): string[] => readdirSync(at, { withFileTypes: true }).flatMap((e) =>
   e.isDirectory() ? sources(join(at, e.name)) : /(?<!\.test|\.d)\.ts$/.test(e.name) ? [join(at, e.name)] : []);
 
-const twoWords = /\p{L}{2,}[^\p{L}]* [^\p{L}]*\p{L}{2,}|\p{L}{2,} |[ ,;]\p{L}{2,}/u;
+const twoWords = /\p{L}{2,}[^\p{L}]* [^\p{L}]*\p{L}{2,}|\p{L}{2,} |[ ,;]\p{L}{2,}|\p{L}{2,}[:,;.]+ /u;
 
 /** Every text of core that can come before a reader: sentences, labels, and pieces of sentences. */
 export function coreTexts(): CoreText[] {

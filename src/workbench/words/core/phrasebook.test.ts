@@ -34,7 +34,7 @@ describe('core’s sentences in German', () => {
     ['12 numbered, 2 A/P, 1 B.A.T., 2 state proofs', '12 nummeriert, 2 A/P, 1 B.A.T., 2 Zustandsdrucke'],
     ['2 proofs are to be held back from 1 sheet of Smooth white.', '2 Probedrucke sind von 1 Bogen Smooth white zurückzulegen.'],
     ['Window in Polyester film; Shell pink, 45 % Shell pink, 55 % Clear base; amount on the mixing card. 3 on newsprint first, then every sheet in the same order. Look for: Stop. Look at it! Dry for 30 min.',
-      'Fenster aus Polyesterfolie; Shell pink, 45 % Shell pink, 55 % Clear base; Menge auf der Mischkarte. Zuerst 3 auf Zeitungspapier, dann jeden Bogen in derselben Folge. Achten auf: Stop. Look at it! 30 min trocknen lassen.'],
+      'Fenster, Polyesterfolie; Shell pink, 45 % Shell pink, 55 % Clear base; Menge auf der Mischkarte. Zuerst 3 auf Zeitungspapier, dann jeden Bogen in derselben Folge. Achten auf: Stop. Look at it! 30 min trocknen lassen.'],
     ['Put the image in the middle of the frame. Then 12.5 mm are missing instead of 31 mm.', 'Das Bild in die Mitte des Rahmens setzen. Dann fehlen 12,5 mm statt 31 mm.'],
     ['The second run lies 0.21 mm to the right and 0.10 mm down on every sheet: lay stencil or screen back by as much before a run; chance is not to blame.',
       'Der zweite Lauf liegt auf jedem Bogen 0,21 mm nach rechts und 0,10 mm nach unten: Schablone oder Sieb vor einem Lauf um ebenso viel zurücksetzen; Zufall ist nicht schuld.'],

@@ -10,6 +10,8 @@ export type Phrases = Readonly<Record<string, string>>;
 export type Phrasebook = (text: string) => string;
 
 interface Phrase {
+  /** Its longest piece between values: a text without it needs no closer look. */
+  readonly must: string;
   readonly pattern: RegExp;
   /** Text, then a value, then text …; of a value its place in the match and whether it is a phrase itself. */
   readonly answer: readonly (string | { readonly at: number; readonly phrase: boolean })[];
@@ -67,7 +69,7 @@ export function phrasebook(phrases: Phrases, decimal: string): Phrasebook {
     let best: Said = { text: local(text), known: 0, missed: numeric.test(text) ? 0 : text.length };
     const first = firstWord(text);
     for (const one of first === '' ? phrasesFor('') : [...phrasesFor(first), ...phrasesFor('')]) {
-      const match = one.pattern.exec(text);
+      const match = text.includes(one.must) ? one.pattern.exec(text) : null;
       if (!match) continue;
       let [known, missed] = [one.letters, 0];
       const said = one.answer.map((part) => {
@@ -119,11 +121,13 @@ export function phrasebook(phrases: Phrases, decimal: string): Phrasebook {
 function phrase(key: string, answer: string): Phrase {
   const names: string[] = [];
   let pattern = '';
+  let must = '';
   let letters = 0;
   key.split(places).forEach((piece, i, pieces) => {
     if (i % 3 === 0) {
       pattern += piece.replace(/[\\^$.*+?()[\]{}|/]/g, '\\$&');
       letters += piece.length;
+      if (piece.length > must.length) must = piece;
     } else if (i % 3 === 1) {
       names.push(piece);
       pattern += pieces[i + 1] === '#' ? `(${number})` : '([^]*?)';
@@ -134,7 +138,7 @@ function phrase(key: string, answer: string): Phrase {
     if (i % 3 === 0) said.push(piece);
     else if (i % 3 === 1) said.push({ at: names.indexOf(piece) + 1, phrase: pieces[i + 1] === '*' });
   });
-  return { pattern: new RegExp(`^${pattern}$`, 'u'), answer: said, letters };
+  return { must, pattern: new RegExp(`^${pattern}$`, 'u'), answer: said, letters };
 }
 
 /** A phrase with its places bare: what a text of core and its key have in common. */

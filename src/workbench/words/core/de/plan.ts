@@ -27,7 +27,7 @@ export const plan: Phrases = {
   'Drop the islands if the drawing can do without them.': 'Die Inseln weglassen, wenn die Zeichnung ohne sie auskommt.',
   'Gap between mesh and paper {gap}.': 'Absprung zwischen Gewebe und Papier {gap}.',
   'amount on the mixing card': 'Menge auf der Mischkarte',
-  '{side} in {l}': '{side*} aus {l*}',
+  '{side} in {l}': '{side*}, {l*}',
   '{perCm} threads a cm, {thread} µm': '{perCm} Fäden je cm, {thread} µm',
   'layer {id}, offContactMm': 'Schicht {id}, offContactMm',
   'Run {run} ({layer}): {message}': 'Lauf {run} ({layer}): {message*}',

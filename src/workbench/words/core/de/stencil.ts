@@ -39,8 +39,8 @@ export const stencil: Phrases = {
   'Waxed paper': 'Gewachstes Papier',
   'Polyester film': 'Polyesterfolie',
   'Thin board': 'Dünner Karton',
-  '{name} prints over about {length} cm of the ridge that {material} ({thickness} mm) leaves along the edges of {layer}.': '{name} druckt über etwa {length} cm des Farbwulsts, den {material*} ({thickness} mm) an den Rändern von {layer} stehen lässt.',
-  'Cut {layer} from thinner material, or print it after {name}.': '{layer} aus dünnerem Material schneiden oder nach {name} drucken.',
+  'Later runs print over the ridge that {material} ({thickness} mm) leaves along the edges of {layer}: {crossed}.': 'Spätere Läufe drucken über den Farbwulst, den {material*} ({thickness} mm) an den Rändern von {layer} stehen lässt: {crossed}.',
+  'Cut {layer} from thinner material, or print it after them.': '{layer} aus dünnerem Material schneiden oder nach ihnen drucken.',
   '“{id}” ({width} × {height} mm) does not fit on a sheet of {width2} × {height2} mm.': '„{id}“ ({width} × {height} mm) passt nicht auf einen Bogen von {width2} × {height2} mm.',
   'Use larger stock, or a smaller margin around the image.': 'Größeres Material nehmen oder einen kleineren Rand um das Bild.',
 };
