@@ -20,21 +20,22 @@ const ridgeWidthMm = 1;
 const leastCrossingMm = 20;
 
 /**
- * Ink stands higher along the edges of a thick stencil. A warning for each later layer that prints across such edges, with
- * the length that crosses (to about a tenth, from the area of a strip along the edge).
+ * Ink stands higher along the edges of a thick stencil. A warning for each such layer that later ones print across, with
+ * the lengths that cross (to about a tenth, from the area of a strip along the edge).
  */
 export function ridgeWarnings(layers: readonly RidgeLayer[]): Problem[] {
   const problems: Problem[] = [];
   layers.forEach((layer, i) => {
     if (layer.material.thicknessMm < ridgeFromMm || !layer.prints.rings.length) return;
     const strip = takeAway(layer.prints, offsetRegion(layer.prints, -ridgeWidthMm));
-    for (const later of layers.slice(i + 1)) {
+    const crossed = layers.slice(i + 1).flatMap((later) => {
       const lengthMm = regionArea(common(strip, later.prints)) / ridgeWidthMm;
-      if (lengthMm < leastCrossingMm) continue;
-      problems.push(problem('warning', 'ridge-crossed', `layer ${later.id}`,
-        `${later.name} prints over about ${(lengthMm / 10).toFixed(0)} cm of the ridge that ${layer.material.name.toLowerCase()} (${layer.material.thicknessMm} mm) leaves along the edges of ${layer.name}.`,
-        `Cut ${layer.name} from thinner material, or print it after ${later.name}.`));
-    }
+      return lengthMm < leastCrossingMm ? [] : [`${later.name} ${(lengthMm / 10).toFixed(0)} cm`];
+    });
+    if (crossed.length === 0) return;
+    problems.push(problem('warning', 'ridge-crossed', `layer ${layer.id}`,
+      `Later runs print over the ridge that ${layer.material.name.toLowerCase()} (${layer.material.thicknessMm} mm) leaves along the edges of ${layer.name}: ${crossed.join(', ')}.`,
+      `Cut ${layer.name} from thinner material, or print it after them.`));
   });
   return problems;
 }
