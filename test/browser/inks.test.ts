@@ -1,26 +1,19 @@
-import type { Browser, Locator, Page } from 'playwright-core';
-import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import type { Download, Locator, Page } from 'playwright-core';
+import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { beforeEach, describe, expect, test } from 'vitest';
 import type { Job } from '../../src/core/job/index.ts';
 import { readJobFile } from '../../src/core/job/index.ts';
-import { readShelf, usualLadder } from '../../src/core/ink/index.ts';
+import { drawdownSheet, readShelf, usualLadder } from '../../src/core/ink/index.ts';
 import { photographOfSheet } from '../outside/drawdown-photo.ts';
-import { openBench, openBrowser, serveBench, startOver, tidePool, type BenchServer } from './bench-page.ts';
+import { startOver, tidePool, type BenchServer } from './bench-page.ts';
+import { onPage } from './on-page.ts';
 
-let browser: Browser;
 let server: BenchServer;
 let page: Page;
-let complaints: string[];
-
-beforeAll(async () => {
-  browser = await openBrowser();
-  server = await serveBench(tidePool());
-  ({ page, complaints } = await openBench(browser, `${server.url}?job=open#laydown`));
-});
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
+const complaints: string[] = [];
+onPage((opened) => { ({ page, server } = opened); }, (text) => complaints.push(text));
 beforeEach(async () => {
+  if (!page.url().startsWith(server.url)) await page.goto(`${server.url}?job=open#laydown`);
   await startOver(page, 'laydown');
   await page.evaluate(() => { location.hash = 'inks'; });
   await page.waitForSelector('.inks');
@@ -31,12 +24,15 @@ const part = (id: string): Promise<void> => page.locator(`[data-part=${id}]`).cl
 const button = (name: string | RegExp): Locator => page.getByRole('button', { name, exact: true });
 const text = async (selector = 'main'): Promise<string> => (await page.locator(selector).first().textContent()) ?? '';
 
+async function bytesOf(file: Download): Promise<Buffer> {
+  const chunks: Buffer[] = [];
+  for await (const chunk of await file.createReadStream()) chunks.push(chunk as Buffer);
+  return Buffer.concat(chunks);
+}
 /** The job as it lies on the bench: saved as a file, and read. */
 async function job(): Promise<Job> {
   const [file] = await Promise.all([page.waitForEvent('download'), button('Save').click()]);
-  const chunks: Buffer[] = [];
-  for await (const chunk of await file.createReadStream()) chunks.push(chunk as Buffer);
-  return readJobFile(new Uint8Array(Buffer.concat(chunks)), 'saved').job;
+  return readJobFile(new Uint8Array(await bytesOf(file)), 'saved').job;
 }
 async function type(label: string, value: string): Promise<void> {
   const field = page.getByLabel(label, { exact: true }).first();
@@ -83,6 +79,20 @@ describe('the ink shelf', () => {
     const ink = (await job()).inks.at(-1)!;
     expect(ink.from === 'ladder' && ink.steps.map((s) => [s.share, s.over.kind === 'lab' && s.over.lab[0]])).toEqual([[1, 50], [0.5, 64], [0.25, 76]]);
     await expect.poll(() => page.locator('.plot').count()).toBe(3);
+  });
+
+  test('drawdown sheets are printed: one page an ink, true to size, boxes for every strength', async () => {
+    const [file] = await Promise.all([page.waitForEvent('download'), button('Drawdown sheets to print').click()]);
+    const pdf = await getDocument({ data: new Uint8Array(await bytesOf(file)), verbosity: 0 }).promise;
+    const titles = tidePool().job.inks.filter((k) => k.role === 'ink' && k.from !== 'mix').map((k) => k.name);
+    expect(pdf.numPages).toBe(titles.length);
+    for (const [i, title] of titles.entries()) {
+      const { items } = await (await pdf.getPage(i + 1)).getTextContent();
+      expect(items.map((item) => ('str' in item ? item.str : '')).join(' ')).toContain(title);
+    }
+    const sheet = drawdownSheet(titles[0], usualLadder);
+    const [, , wide, high] = (await pdf.getPage(1)).view;
+    expect([wide, high].map((v) => Math.round((v * 25.4) / 72))).toEqual([sheet.widthMm, sheet.heightMm].map(Math.round));
   });
 
   test('a photograph of a drawdown sheet reads itself', async () => {
@@ -135,9 +145,7 @@ describe('the ink shelf', () => {
     await page.reload();
     await page.waitForSelector('.studio-shelf .ink-pot');
     const [file] = await Promise.all([page.waitForEvent('download'), button('Save the shelf as a file').click()]);
-    const chunks: Buffer[] = [];
-    for await (const chunk of await file.createReadStream()) chunks.push(chunk as Buffer);
-    const shelf = readShelf(Buffer.concat(chunks).toString('utf8'));
+    const shelf = readShelf((await bytesOf(file)).toString('utf8'));
     expect(shelf.inks.map((k) => k.id)).toContain('rockpool');
     await page.locator('.ink-pot', { hasText: 'Slate' }).first().click();
     await page.getByRole('radio').and(page.locator('.ink-pot', { hasText: 'Moss' }).locator('input')).check({ force: true });
@@ -146,6 +154,7 @@ describe('the ink shelf', () => {
     await button('Take it away').click();
     expect((await job()).inks.some((k) => k.id === 'slate')).toBe(false);
     await button('Take Slate into this job').click();
+    await expect.poll(() => text('.ink-shelves')).toContain('Slate');
     expect((await job()).inks.find((k) => k.id === 'slate')).toMatchObject({ from: 'two-grounds' });
   });
 });
@@ -230,6 +239,47 @@ describe('saving a pot', () => {
     await undo();
     expect((await job()).potLogs[0].rounds).toHaveLength(1);
   });
+
+  test('three rounds, one of them with something else stirred in; what waits for its drawdown outlives the page', async () => {
+    await part('pot');
+    await page.locator('[data-choice=water] input').check({ force: true });
+    await button('Begin its log').click();
+    // Far too weak: no addition mends it, and that is what is said first.
+    await type('It reads', '84 -10 -6');
+    await expect.poll(() => text('.pot-advice .big-say'), { timeout: 15_000 }).toMatch(/mix a fresh one|fresh/);
+    expect(await button('Mix a fresh pot').count()).toBe(1);
+    await button('Take the last one back').click();
+    await type('It reads', '74 -25 -14');
+    await expect.poll(() => page.locator('.pot-advice').count(), { timeout: 15_000 }).toBe(1);
+    await page.getByRole('combobox', { name: 'I added something else' }).selectOption({ label: 'Rockpool turquoise' });
+    await type('Grams of Rockpool turquoise', '12,5');
+    await page.getByRole('combobox', { name: 'And also' }).selectOption({ label: 'Slate' });
+    await type('Grams of Slate', '0.5');
+    expect((await job()).potLogs[0].adding).toEqual([{ ink: 'rockpool', grams: 12.5 }, { ink: 'slate', grams: 0.5 }]);
+    // The drawdown dries overnight.
+    await expect.poll(() => text('.header')).toContain('Kept');
+    await page.goto(`${server.url}#inks`);
+    await page.reload();
+    await page.waitForSelector('.inks');
+    await part('pot');
+    await page.locator('[data-choice=water] input').check({ force: true });
+    await page.getByText('Added since: 12.5 g Rockpool turquoise, 0.5 g Slate').waitFor();
+    await type('It reads', '71 -29 -16');
+    await expect.poll(() => page.locator('.pot-log > li').count()).toBe(3);
+    await page.getByRole('combobox', { name: 'I added something else' }).selectOption({ label: 'Transparent base' });
+    await type('Grams of Transparent base', '3');
+    await type('It reads', '72 -28 -16');
+    await expect.poll(() => page.locator('.pot-log > li').count()).toBe(4);
+    const [log] = (await job()).potLogs;
+    expect(log.rounds.map((r) => r.added.map((p) => p.grams))).toEqual([[], [12.5, 0.5], [3]]);
+    expect(log.adding).toBeUndefined();
+    await undo();
+    await page.getByText('Added since: 3.0 g Transparent base').waitFor();
+    // Slate is in this pot: it can't leave the job.
+    await part('shelf');
+    await page.locator('.ink-pot', { hasText: 'Slate' }).first().locator('input').check({ force: true });
+    expect(await page.locator('.ink-detail').textContent()).toMatch(/Used by .*Water/);
+  });
 });
 
 describe('learning, and matching again', () => {
@@ -246,6 +296,39 @@ describe('learning, and matching again', () => {
     await expect.poll(() => page.locator('.proof-readings small', { hasText: 'measured on a proof' }).count()).toBe(3);
     expect((await job()).proofReadings).toHaveLength(3);
     expect(complaints).toEqual([]);
+  });
+
+  test('a printed overlap is read from a photograph of the print, marked by hand', async () => {
+    const photo = await photographOfSheet('Sky', [1], [95, 0, 1], () => [80, 22, 6]);
+    await part('learn');
+    await page.getByRole('combobox', { name: 'Overlap', exact: true }).selectOption({ label: 'Sky' });
+    await page.locator('.learn-part input[type=file]').last().setInputFiles({ name: 'print.jpg', mimeType: 'image/jpeg', buffer: Buffer.from(photo.jpeg) });
+    await page.waitForFunction(() => (document.querySelector<HTMLImageElement>('.marked img')?.naturalWidth ?? 0) > 0);
+    const box = (await page.locator('.marked img').boundingBox())!;
+    const drag = async (name: string | RegExp, u: number, v: number): Promise<void> => {
+      const [mark, now] = [(await button(name).boundingBox())!, (await page.locator('.marked img').boundingBox())!];
+      await page.mouse.move(mark.x + mark.width / 2, mark.y + mark.height / 2);
+      await page.mouse.down();
+      await page.mouse.move(now.x + u * now.width, now.y + v * now.height, { steps: 4 });
+      await page.mouse.up();
+    };
+    // All of it is in sight at once, so that a mark can be carried anywhere.
+    expect(box.width).toBeGreaterThan(300);
+    expect(box.height).toBeLessThan(page.viewportSize()!.height * 0.75);
+    await page.locator('.marked').evaluate((m) => m.scrollIntoView({ block: 'center' }));
+    const strip = photo.sheet.strips[0];
+    await drag('Reading: Sky', ((strip.xMm + 25) * 5 + 760 - 525) / 1500, ((strip.yMm + strip.heightMm / 2) * 5 + 950 - 742) / 1900);
+    // Paper marks left on the dark table: nothing printed can be so light beside them.
+    await button('Read the photograph').click();
+    await expect.poll(() => text('.mark-photo'), { timeout: 15_000 }).toContain('lighter than any paper can be');
+    expect(await page.locator('.proof-readings li').count()).toBe(0);
+    for (const [name, u, v] of [['Paper 1', 0.25, 0.35], ['Paper 2', 0.8, 0.3], ['Paper 3', 0.75, 0.7], ['Paper 4', 0.22, 0.7]] as const) await drag(name, u, v);
+    await button('Read the photograph').click();
+    await expect.poll(() => page.locator('.proof-readings li').count(), { timeout: 20_000 }).toBe(1);
+    const [reading] = (await job()).proofReadings;
+    if (reading.reading.kind !== 'photo') throw new Error(reading.reading.kind);
+    expect(Math.hypot(...reading.reading.lab.map((x, i) => x - [80, 22, 6][i]))).toBeLessThan(6);
+    await expect.poll(() => text('.learn-part'), { timeout: 15_000 }).toMatch(/Foreseen colours were off by/);
   });
 
   test('a new lot is read, the recipe corrected, and both taken in one step', async () => {

@@ -1,9 +1,10 @@
 import * as dxf from 'dxf-parser';
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
-import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { beforeEach, describe, expect, test } from 'vitest';
 import { violations } from './axe.ts';
-import { openBrowser, serveBench, tidePool, type BenchServer } from './bench-page.ts';
+import type { BenchServer } from './bench-page.ts';
+import { onPage } from './on-page.ts';
 
 type ParserKind = new () => { parseSync(text: string): dxf.IDxf | null };
 const exported = dxf as unknown as { readonly DxfParser?: ParserKind; readonly default?: ParserKind & { readonly DxfParser?: ParserKind } };
@@ -13,22 +14,10 @@ interface WithPoints {
   readonly controlPoints?: readonly { readonly x: number; readonly y: number }[];
 }
 
-let browser: Browser;
 let server: BenchServer;
 let page: Page;
 let complaints: string[] = [];
-
-beforeAll(async () => {
-  browser = await openBrowser();
-  server = await serveBench(tidePool());
-  page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
-  page.on('console', (m) => { if (m.type() === 'error' || m.type() === 'warning') complaints.push(m.text()); });
-  page.on('pageerror', (e) => complaints.push(e.message));
-});
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
+onPage((opened) => { ({ server, page } = opened); }, (text) => complaints.push(text));
 
 const atRest = async (): Promise<void> => {
   await page.waitForSelector('main[aria-busy=false] .zoom-drawing');

@@ -242,6 +242,8 @@ const PotLogSchema = z.looseObject({
     /** What was said of the drawdown, where no instrument read it. */
     says: z.string().max(200).optional(), date: z.string().max(40).optional(), note,
   })).max(200).default([]),
+  /** Stirred in since the last drawdown; the next one takes it over. */
+  adding: z.array(PotPartSchema).max(50).optional(),
   note,
 });
 

@@ -6,7 +6,7 @@ interface Props {
   readonly label: string;
   readonly ground: RefObject<SVGGElement | null>;
   readonly pxPerMm: number;
-  readonly onMove: (to: Mm) => void;
+  readonly onMove: (to: Mm, by: 'pointer' | 'key') => void;
   /** Let go by pointer, or after a key. */
   readonly onEnd?: (to: Mm, by: 'pointer' | 'key') => void;
   readonly onKey?: (e: KeyboardEvent) => void;
@@ -20,14 +20,14 @@ export function Marker({ at, label, ground, pxPerMm, onMove, onEnd, onKey, child
       onPointerDown={(e) => {
         if (!ground.current) return;
         (e.currentTarget as SVGElement).focus({ preventScroll: true });
-        carry(e, ground.current, { onMove, onEnd: (to, { moved, cancelled }) => { if (moved && !cancelled) onEnd?.(to, 'pointer'); } });
+        carry(e, ground.current, { onMove: (to) => onMove(to, 'pointer'), onEnd: (to, { moved, cancelled }) => { if (moved && !cancelled) onEnd?.(to, 'pointer'); } });
       }}
       onKeyDown={(e) => {
         const by = arrowStep(e);
         if (!by) return onKey?.(e);
         e.preventDefault();
         const to = [Math.round((at[0] + by[0]) * 100) / 100, Math.round((at[1] + by[1]) * 100) / 100] as const;
-        onMove(to);
+        onMove(to, 'key');
         onEnd?.(to, 'key');
       }}>
       <circle class="grip-reach" r="22" />

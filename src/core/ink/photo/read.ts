@@ -28,6 +28,9 @@ export interface PhotoRead {
   readonly problems: readonly Problem[];
 }
 
+/** L* of a patch that paper marks on something dark would make; fluorescent inks stay below (from memory). */
+const mostLightness = 110;
+
 /** Usual white printing paper (common practice), when nobody knows. */
 const usualPaper: Lab = [94, 0, 1];
 /** Doubts of photographed colours, ΔE00 (OPTICS section 5: 4..5 simulated, real likely 5..8). */
@@ -93,6 +96,9 @@ export function readPhoto(ask: PhotoAsk): PhotoRead {
     const lab = labFromXyz(toXyz(lit(sample)).map((v) => Math.max(0.0005, v)) as unknown as Xyz);
     return { name, reading: { kind: 'photo' as const, lab, sigma: off }, problems: own };
   });
+  // Nothing printed throws back more than a white diffuser, L* 100; glare and a picture's noise take little more.
+  const tooLight = patches.find((p) => p.reading.lab[0] > mostLightness);
+  if (tooLight) fail('paper-marked-wrong', `${place}: ${tooLight.name}`, 'This patch comes out lighter than any paper can be: the marks for paper lie on something darker.', 'Move the paper marks onto the bare sheet, and read again.');
   return { patches, paper: labFromXyz(toXyz([1, 1, 1])), chartError, unevenness: even.unevenness, problems };
 }
 

@@ -13,7 +13,7 @@ import { ImageNumbers } from './ImageNumbers.tsx';
 import { PartNumbers } from './PartNumbers.tsx';
 import { photograph, PhotoTrace, takePhotograph } from './PhotoTrace.tsx';
 import { groundOf, sayMeasure, SheetDrawing } from './SheetDrawing.tsx';
-import { cutInHand, inHand, measuring, printBelow, shownPxPerMm, zoom } from './state.ts';
+import { catching, cutInHand, inHand, measuring, printBelow, shownPxPerMm, zoom } from './state.ts';
 
 /** No canvas is made larger than this; nearer than that it is shown enlarged. */
 const mostCanvasPx = 1800;
@@ -75,6 +75,7 @@ export function FormsView({ bench }: StationProps) {
           <ZoomBar zoom={zoom} shown={shownPxPerMm} />
           <div class="row">
             {canPrint && <label class="tick"><input type="checkbox" checked={printBelow.value} onChange={(e) => { printBelow.value = e.currentTarget.checked; }} /><span>{w.printBelow}</span></label>}
+            <label class="tick"><input type="checkbox" checked={catching.value} onChange={(e) => { catching.value = e.currentTarget.checked; }} /><span>{w.catchOn}</span></label>
             <label class="tick"><input type="checkbox" checked={measuring.value !== null} onChange={(e) => {
               measuring.value = e.currentTarget.checked ? [[widthMm / 4, heightMm / 2], [(widthMm * 3) / 4, heightMm / 2]] : null;
             }} /><span>{w.measure}</span></label>

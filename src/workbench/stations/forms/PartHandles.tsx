@@ -1,32 +1,40 @@
 import type { RefObject } from 'preact';
-import { carry } from '../../ui/drag.ts';
+import type { Box } from '../../../core/form/index.ts';
+import { carry, mmAt } from '../../ui/drag.ts';
 import { scalePart, turnPart, within, type PartInHand } from './place.ts';
-import { draft } from './state.ts';
+import { catching, draft } from './state.ts';
 
 interface Props extends PartInHand {
   readonly ground: RefObject<SVGGElement | null>;
   readonly pxPerMm: number;
+  /** All that is in sight: the ring's knobs stay on it. */
+  readonly whole: Box;
 }
 
 /** Turning is caught at every 15° within this. */
 const catchDeg = 2.5;
+/** The two knobs never come nearer than a finger. */
+const leastRadiusPx = 36;
 
-/** The frame around the part in hand: corners size it, the stalk turns it. Keys and numbers do the same, so these are for pointers only. */
-export function PartHandles({ ground, pxPerMm, ...hand }: Props) {
+/**
+ * A protractor laid on the form in hand, its needle in the middle: the knob at the needle's end goes round to turn it, the
+ * one beside it in and out to size it. Keys and numbers do the same, so this is for pointers only.
+ */
+export function PartHandles({ ground, pxPerMm, whole, ...hand }: Props) {
   const { part, form, index } = hand;
   const shown = draft.value?.part === index ? draft.value.placed : part;
   const px = 1 / pxPerMm;
-  const x = (form.widthMm * shown.scale) / 2 + 8 * px, y = (form.heightMm * shown.scale) / 2 + 8 * px;
   const middle = [shown.xMm, shown.yMm] as const;
+  const far = ([x, y]: readonly [number, number]): number => Math.hypot(x - middle[0], y - middle[1]);
+  const radius = Math.max(leastRadiusPx * px, Math.min((Math.hypot(form.widthMm, form.heightMm) / 2) * shown.scale + 10 * px,
+    ...[-90, 0].map((knob) => roomTo(whole, middle, shown.angleDeg + knob, 10 * px))));
 
   const size = (e: PointerEvent): void => {
     if (!ground.current) return;
-    let first = 0;
+    const first = Math.max(px, far(mmAt(ground.current, e.clientX, e.clientY)));
     carry(e, ground.current, {
       onMove(now) {
-        const far = Math.hypot(now[0] - middle[0], now[1] - middle[1]);
-        first ||= far;
-        draft.value = { part: index, placed: { ...part, scale: Math.max(0.01, (part.scale * far) / first) } };
+        draft.value = { part: index, placed: { ...part, scale: Math.max(0.01, (part.scale * far(now)) / first) } };
       },
       onEnd(_now, how) {
         const put = draft.peek()?.placed.scale;
@@ -41,7 +49,7 @@ export function PartHandles({ ground, pxPerMm, ...hand }: Props) {
       onMove(now, event) {
         const angle = within((Math.atan2(now[1] - middle[1], now[0] - middle[0]) * 180) / Math.PI + 90);
         const near = Math.round(angle / 15) * 15;
-        draft.value = { part: index, placed: { ...part, angleDeg: !event.altKey && Math.abs(angle - near) < catchDeg ? within(near) : angle } };
+        draft.value = { part: index, placed: { ...part, angleDeg: catching.peek() && !event.altKey && Math.abs(angle - near) < catchDeg ? within(near) : angle } };
       },
       onEnd(_now, how) {
         const put = draft.peek()?.placed.angleDeg;
@@ -50,18 +58,41 @@ export function PartHandles({ ground, pxPerMm, ...hand }: Props) {
       },
     });
   };
-  const grip = (gx: number, gy: number, kind: 'size' | 'turn', onPointerDown: (e: PointerEvent) => void) => (
-    <g class={`grip-${kind}`} transform={`translate(${gx} ${gy}) scale(${px})`} onPointerDown={onPointerDown} data-grip={kind}>
+  const knob = (x: number, y: number, kind: 'size' | 'turn', onPointerDown: (e: PointerEvent) => void) => (
+    <g class={`grip-${kind}`} transform={`translate(${x} ${y}) scale(${px})`} onPointerDown={onPointerDown} data-grip={kind}>
       <circle class="grip-reach" r="22" />
-      {kind === 'size' ? <rect class="grip-mark" x="-7" y="-7" width="14" height="14" /> : <circle class="grip-mark" r="8" />}
+      {kind === 'turn' ? <circle class="grip-mark" r="9" /> : <path class="grip-mark" d="M-12 0L-2 -8V8ZM12 0L2 -8V8Z" />}
     </g>
   );
-  const stalk = y + 30 * px;
+  const needle = `M0 ${-6 * px}V${6 * px}M${-6 * px} 0H${6 * px}M0 ${-8 * px}V${-radius}`;
   return (
-    <g class="part-frame" transform={`translate(${shown.xMm} ${shown.yMm}) rotate(${shown.angleDeg})`} aria-hidden="true">
-      <path class="frame-line" d={`M${-x} ${-y}H${x}V${y}H${-x}ZM0 ${-y}V${-stalk}`} />
-      {[[-x, -y], [x, -y], [x, y], [-x, y]].map(([gx, gy]) => grip(gx, gy, 'size', size))}
-      {grip(0, -stalk, 'turn', turn)}
+    <g class="part-ring" aria-hidden="true">
+      <g transform={`translate(${middle[0]} ${middle[1]})`}>
+        <circle class="ring-halo" r={radius} />
+        <circle class="ring-line" r={radius} />
+        <path class="ring-line" d={ticks(radius, px)} />
+      </g>
+      <g transform={`translate(${middle[0]} ${middle[1]}) rotate(${shown.angleDeg})`}>
+        <path class="ring-halo" d={needle} /><path class="ring-line" d={needle} />
+        {knob(radius, 0, 'size', size)}
+        {knob(0, -radius, 'turn', turn)}
+      </g>
     </g>
   );
+}
+
+/** Where turning catches: a mark every 15°, longer at right angles. */
+function ticks(radius: number, px: number): string {
+  return Array.from({ length: 24 }, (_, i) => {
+    const [x, y] = [Math.sin((i * Math.PI) / 12), -Math.cos((i * Math.PI) / 12)];
+    const inner = radius - (i % 6 === 0 ? 12 : 6) * px;
+    return `M${x * radius} ${y * radius}L${x * inner} ${y * inner}`;
+  }).join('');
+}
+
+/** How far it is from a point, in a direction, to `short` of the edge of a box; 0 outside of it. */
+function roomTo(box: Box, [x, y]: readonly [number, number], degrees: number, short: number): number {
+  const [dx, dy] = [Math.cos((degrees * Math.PI) / 180), Math.sin((degrees * Math.PI) / 180)];
+  const along = (at: number, d: number, low: number, high: number): number => (Math.abs(d) < 1e-9 ? Infinity : ((d > 0 ? high - short : low + short) - at) / d);
+  return Math.max(0, Math.min(along(x, dx, box.minX, box.maxX), along(y, dy, box.minY, box.maxY)));
 }

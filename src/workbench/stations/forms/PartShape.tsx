@@ -3,11 +3,9 @@ import { carry, mmAt } from '../../ui/drag.ts';
 import { sayLength } from '../../ui/units.ts';
 import { words } from '../../words/index.ts';
 import { copiesOf, movePart, partKey, type PartInHand } from './place.ts';
-import { partBox, snapBox, type SnapLines } from './snap.ts';
-import { draft, inHand, met, shownPxPerMm, takePart } from './state.ts';
+import { partBox, reachPx, snapBox, type SnapLines } from './snap.ts';
+import { catching, draft, inHand, met, shownPxPerMm, takePart } from './state.ts';
 
-/** A form is caught by a line this near to it on the screen. */
-const reachPx = 7;
 
 interface Props extends PartInHand {
   readonly ground: RefObject<SVGGElement | null>;
@@ -29,13 +27,13 @@ export function PartShape({ ground, lines, ...hand }: Props) {
     (e.currentTarget as SVGElement).focus({ preventScroll: true });
     const start = part;
     const box = partBox(form, start);
-    const catching = lines();
+    const near = lines();
     const from = mmAt(ground.current, e.clientX, e.clientY);
     carry(e, ground.current, {
       onMove(now, event) {
         const dx = now[0] - from[0], dy = now[1] - from[1];
         const moved = { minX: box.minX + dx, maxX: box.maxX + dx, minY: box.minY + dy, maxY: box.maxY + dy };
-        const snapped = event.altKey || start.repeat?.kind === 'scatter' ? { dxMm: 0, dyMm: 0, x: null, y: null } : snapBox(moved, catching, reachPx / shownPxPerMm.peek());
+        const snapped = event.altKey || !catching.peek() || start.repeat?.kind === 'scatter' ? { dxMm: 0, dyMm: 0, x: null, y: null } : snapBox(moved, near, reachPx / shownPxPerMm.peek());
         met.value = { x: snapped.x, y: snapped.y };
         draft.value = { part: index, placed: { ...start, xMm: start.xMm + dx + snapped.dxMm, yMm: start.yMm + dy + snapped.dyMm } };
       },

@@ -10,8 +10,8 @@ import { tidy, withPart } from './edits.ts';
 import { PartHandles } from './PartHandles.tsx';
 import { PartShape } from './PartShape.tsx';
 import { imageBox } from './place.ts';
-import { linesOf, partBox, type SnapLines } from './snap.ts';
-import { draft, inHand, measuring, met, takePart } from './state.ts';
+import { linesOf, partBox, reachPx, snapBox, type SnapLines } from './snap.ts';
+import { catching, draft, inHand, measuring, met, takePart } from './state.ts';
 
 /** The sheet, its image, and its stops, in mm from the image's top left corner. */
 export interface Ground {
@@ -95,7 +95,7 @@ export function SheetDrawing({ bench, cutId, ground, pxPerMm, paperColour, clear
       {met.value.y !== null && <path class="snap-line" d={`M${ground.whole.minX} ${met.value.y}H${ground.whole.maxX}`} />}
       {cut && heldPart && heldForm && heldIndex !== null && (
         <>
-          {heldPart.repeat?.kind !== 'scatter' && <PartHandles bench={bench} cutId={cut.id} index={heldIndex} part={heldPart} form={heldForm} ground={layer} pxPerMm={pxPerMm} />}
+          {heldPart.repeat?.kind !== 'scatter' && <PartHandles bench={bench} cutId={cut.id} index={heldIndex} part={heldPart} form={heldForm} ground={layer} pxPerMm={pxPerMm} whole={ground.whole} />}
           {around && (
             <Marker at={around.centreMm} label={w.centre} ground={layer} pxPerMm={pxPerMm}
               onMove={(to) => bench.edit(step('repeatForm', heldForm.name), (j) => withPart(j, cut.id, heldIndex, { repeat: { ...around, centreMm: [tidy(to[0]), tidy(to[1])] } }), { mark: `centre:${cut.id}:${heldIndex}` })}
@@ -109,8 +109,16 @@ export function SheetDrawing({ bench, cutId, ground, pxPerMm, paperColour, clear
           <path class="measure-line" d={`M${ends[0].join(' ')}L${ends[1].join(' ')}`} />
           {ends.map((end, i) => (
             <Marker key={i} at={end} label={w.measureEnd(i + 1)} ground={layer} pxPerMm={pxPerMm}
-              onMove={(to) => { measuring.value = i === 0 ? [to, ends[1]] : [ends[0], to]; }}
-              onEnd={(_to, by) => { if (by === 'key') bench.announce(sayMeasure(measuring.peek(), job.units)); }} />
+              onMove={(to, by) => {
+                const caught = by === 'pointer' && catching.peek() ? snapBox({ minX: to[0], maxX: to[0], minY: to[1], maxY: to[1] }, linesWithout(-1)(), reachPx / pxPerMm) : null;
+                met.value = { x: caught?.x ?? null, y: caught?.y ?? null };
+                const put = [to[0] + (caught?.dxMm ?? 0), to[1] + (caught?.dyMm ?? 0)] as const;
+                measuring.value = i === 0 ? [put, ends[1]] : [ends[0], put];
+              }}
+              onEnd={(_to, by) => {
+                met.value = { x: null, y: null };
+                if (by === 'key') bench.announce(sayMeasure(measuring.peek(), job.units));
+              }} />
           ))}
         </g>
       )}

@@ -2,6 +2,9 @@ import type { JobPart } from '../../../core/job/index.ts';
 import type { PlannedForm } from '../../../core/plan.ts';
 import type { Box } from '../../../core/form/index.ts';
 
+/** A form, or an end of the measure, is caught by a line this near to it on the screen. */
+export const reachPx = 7;
+
 /** Lines a form is drawn to: upright ones by x, level ones by y; mm on the image. */
 export interface SnapLines {
   readonly x: readonly number[];

@@ -17,6 +17,8 @@ export const draft = signal<{ readonly part: number; readonly placed: JobPart } 
 /** Lines that the part in hand has met. */
 export const met = signal<{ readonly x: number | null; readonly y: number | null }>({ x: null, y: null });
 export const measuring = signal<readonly [Mm, Mm] | null>(null);
+/** Forms, turns and the measure catch on lines; Alt lets them go for once. */
+export const catching = signal(true);
 export const printBelow = signal(true);
 export const zoom = createZoom();
 export const shownPxPerMm = signal(1);

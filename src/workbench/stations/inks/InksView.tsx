@@ -1,4 +1,3 @@
-import { useSignal } from '@preact/signals';
 import { Parts } from '../../ui/Parts.tsx';
 import { sayDelta } from '../../ui/format.ts';
 import { words } from '../../words/index.ts';
@@ -16,8 +15,6 @@ import { WantedPart } from './WantedPart.tsx';
 /** The ink room: from a drawdown to the pot, and back. */
 export function InksView({ bench }: StationProps) {
   const w = words().inks;
-  const part = useSignal(at.part.peek());
-  at.part.value = part.value;
   const job = bench.job.value;
   const plan = bench.plan.value;
   const paper = bench.paper.value;
@@ -28,7 +25,7 @@ export function InksView({ bench }: StationProps) {
   const decided = plan.layers.length - open.length;
   return (
     <div class="inks">
-      <Parts label={w.parts} at={part} parts={[
+      <Parts label={w.parts} at={at.part} parts={[
         { id: 'shelf', title: w.shelf, look: job.inks.length === 0, says: w.knows(job.inks.filter((k) => k.role === 'ink').length), view: () => <ShelfPart {...props} /> },
         { id: 'wanted', title: w.wanted, look: false, says: w.pinnedSays(job.wanted.length), view: () => <WantedPart {...props} /> },
         { id: 'reach', title: w.reach, look: open.length > 0, says: open.length > 0 ? w.openSays(open.map((l) => l.name)) : w.allDecided, view: () => <ReachPart {...props} /> },

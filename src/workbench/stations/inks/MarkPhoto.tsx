@@ -1,6 +1,8 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useMemo, useRef } from 'preact/hooks';
 import type { Quad, Reading } from '../../../core/ink/index.ts';
+import { ProblemError, type Problem } from '../../../core/problem.ts';
+import { ProblemList } from '../../ui/ProblemList.tsx';
 import type { Bench } from '../../store/bench.ts';
 import { Slider } from '../../ui/Slider.tsx';
 import { words } from '../../words/index.ts';
@@ -26,6 +28,8 @@ export function MarkPhoto({ bench, photo, slots, onRead }: Props) {
   const url = useMemo(() => URL.createObjectURL(new Blob([photo.bytes as BlobPart])), [photo]);
   useEffect(() => () => URL.revokeObjectURL(url), [url]);
   const size = useSignal(6);
+  const aspect = useSignal(1);
+  const refused = useSignal<readonly Problem[]>([]);
   const grey = useSignal<Reading | null>(null);
   const marks = useSignal<readonly Mark[]>([
     ...([[0.06, 0.06], [0.94, 0.06], [0.94, 0.94], [0.06, 0.94]] as const).map(([x, y], i) => ({ key: `paper-${i}`, label: w.markPaper(i + 1), x, y })),
@@ -58,19 +62,24 @@ export function MarkPhoto({ bench, photo, slots, onRead }: Props) {
       return [[x, y], [x + side, y], [x + side, y + side], [x, y + side]];
     };
     const of = (start: string): readonly Mark[] => marks.value.filter((m) => m.key.startsWith(start));
+    refused.value = [];
     try {
       onRead(await bench.ask('markedPhoto', {
         bytes: photo.bytes, name: photo.name, paper: of('paper-').map(quad),
         ...(grey.value ? { grey: { quad: quad(of('grey')[0]), lab: showReading(grey.value).lab } } : {}),
         patches: slots.map((s) => ({ name: s.label, quad: quad(marks.value.find((m) => m.key === s.key)!) })),
       }));
-    } catch (error) { refuse(bench, error); }
+    } catch (error) {
+      // Said where the hand is: the top of the page may be out of sight.
+      if (error instanceof ProblemError) refused.value = error.problems;
+      else refuse(bench, error);
+    }
   };
   return (
     <div class="mark-photo">
       <p>{w.marksHelp}</p>
-      <div class="marked" style={{ '--mark': String(size.value) }}>
-        <img ref={picture} src={url} alt={w.photoOf(photo.name)} />
+      <div class="marked" style={{ '--mark': String(size.value), '--aspect': String(aspect.value) }}>
+        <img ref={picture} src={url} draggable={false} alt={w.photoOf(photo.name)} onLoad={(e) => { aspect.value = e.currentTarget.naturalWidth / Math.max(1, e.currentTarget.naturalHeight); }} />
         {shown.map((mark) => (
           <button key={mark.key} type="button" class="photo-mark" style={{ left: `${mark.x * 100}%`, top: `${mark.y * 100}%` }} aria-label={mark.label} onKeyDown={(e) => onKey(mark, e)}
             onPointerDown={(e) => e.currentTarget.setPointerCapture(e.pointerId)} onPointerMove={(e) => onDrag(mark, e)}>
@@ -83,6 +92,7 @@ export function MarkPhoto({ bench, photo, slots, onRead }: Props) {
           <Slider label={w.markSize} value={size.value} min={1} max={20} step={0.5} text={`${size.value} %`} onMove={(v) => { size.value = v; }} onSettle={() => undefined} /></label>
         <ReadingField bench={bench} label={w.greyLab} reading={grey.value} onSet={(r) => { grey.value = r; }} />
       </div>
+      {refused.value.length > 0 && <div role="alert"><ProblemList problems={refused.value} /></div>}
       <button type="button" class="button button-strong" onClick={() => void read()}>{w.readPhoto}</button>
     </div>
   );

@@ -2,9 +2,9 @@ import type { JobPotLog } from '../../../core/job/index.ts';
 import { sayNumber } from '../../ui/units.ts';
 import { ProblemList } from '../../ui/ProblemList.tsx';
 import { sayDelta } from '../../ui/format.ts';
-import { words } from '../../words/index.ts';
+import { told, words } from '../../words/index.ts';
 import { Pair } from './LayerChoice.tsx';
-import { useAnswer, type InkPartProps } from './state.ts';
+import { at, useAnswer, type InkPartProps } from './state.ts';
 
 interface Props extends InkPartProps {
   readonly layer: InkPartProps['plan']['layers'][number];
@@ -32,12 +32,14 @@ export function PotAdvice({ bench, job, paper, layer, log, within, onAdded }: Pr
       </div>
       <p>{w.potNow(sayDelta(answer.now.deltaE), grams(answer.now.grams))} {w.worksSays(Math.round((answer.works - 1) * 100))}</p>
       {answer.additions.length === 0 && answer.reaches && <p class="big-say">{w.nearEnough}</p>}
-      {answer.additions.map((a) => <p key={a.id} class="big-say">{w.add(sayNumber(a.grams, 1, true), a.name)}</p>)}
+      {answer.startAgain && <p class="big-say">{told(answer.startAgain)}</p>}
+      {answer.startAgain && <button type="button" class="button button-strong" onClick={() => { at.part.value = 'mix'; }}>{w.freshPot}</button>}
+      {answer.startAgain && answer.additions.length > 0 && <p><b>{w.stillAdd}</b></p>}
+      {answer.additions.map((a) => <p key={a.id} class={answer.startAgain ? undefined : 'big-say'}>{w.add(sayNumber(a.grams, 1, true), a.name)}</p>)}
       {answer.additions.length > 0 && <p>{w.after(sayDelta(answer.after.deltaE), grams(answer.after.grams), sayNumber(answer.grows, 2, true))}</p>}
-      {answer.startAgain && <p class="needs-line"><b>{answer.startAgain}</b></p>}
       {answer.problems.length > 0 && <ProblemList problems={answer.problems} />}
       {answer.additions.length > 0 && (
-        <button type="button" class="button button-strong" onClick={() => onAdded(answer.additions.map((a) => ({ ink: a.id, grams: Math.max(0.1, Math.round(a.grams * 10) / 10) })))}>{w.addedThis}</button>
+        <button type="button" class={answer.startAgain ? 'button button-box' : 'button button-strong'} onClick={() => onAdded(answer.additions.map((a) => ({ ink: a.id, grams: Math.max(0.1, Math.round(a.grams * 10) / 10) })))}>{w.addedThis}</button>
       )}
     </div>
   );

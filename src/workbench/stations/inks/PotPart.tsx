@@ -12,9 +12,6 @@ import { PotReading } from './PotReading.tsx';
 import { PotRounds } from './PotRounds.tsx';
 import { isoDay, type InkPartProps } from './state.ts';
 
-/** What has been added since the last drawdown, by layer: nothing of the job until the next drawdown says what it did. */
-const pending = new Map<string, JobPotLog['contents']>();
-
 /** Saving a pot: contents, drawdowns, the least addition, round by round; the log is kept with the job. */
 export function PotPart(props: InkPartProps) {
   const { plan, job } = props;
@@ -58,40 +55,50 @@ function OpenLog(props: InkPartProps & { readonly layer: Layer; readonly log: Jo
   const { bench, layer, log, job } = props;
   const w = words().inks;
   const within = useSignal(2);
-  const added = useSignal<JobPotLog['contents']>(pending.get(layer.id) ?? []);
+  const added = log.adding ?? [];
   const nameOf = (id: string): string => job.inks.find((k) => k.id === id)?.name ?? id;
   const sayParts = (parts: JobPotLog['contents']): string => parts.map((p) => `${sayNumber(p.grams, 1, true)} g ${nameOf(p.ink)}`).join(', ');
   const setAdded = (parts: JobPotLog['contents']): void => {
-    added.value = parts;
-    pending.set(layer.id, parts);
+    const some = parts.filter((p) => p.grams > 0);
+    setPotLog(bench, layer, { ...log, adding: some.length > 0 ? some : undefined }, 'adding');
   };
   const read = (reading: Reading, says?: string): void => {
-    const round = { added: log.rounds.length === 0 ? [] : [...added.value], reading: asJob(reading), date: isoDay(), ...(says === undefined ? {} : { says }) };
-    setPotLog(bench, layer, { ...log, rounds: [...log.rounds, round] }, 'round');
-    setAdded([]);
+    const round = { added: log.rounds.length === 0 ? [] : [...added], reading: asJob(reading), date: isoDay(), ...(says === undefined ? {} : { says }) };
+    setPotLog(bench, layer, { ...log, adding: undefined, rounds: [...log.rounds, round] }, 'round');
   };
-  const waiting = added.value.length > 0;
+  const waiting = added.length > 0;
+  const others = job.inks.filter((k) => k.from !== 'mix' && !added.some((p) => p.ink === k.id));
+  const also = (label: string) => (
+    <select class="choice" aria-label={label} value="" onChange={(e) => { if (e.currentTarget.value) setAdded([...added, { ink: e.currentTarget.value, grams: 1 }]); }}>
+      <option value="">{label} …</option>
+      {others.map((k) => <option key={k.id} value={k.id}>{k.name}</option>)}
+    </select>
+  );
   return (
     <>
       <PotRounds {...props} sayParts={sayParts} />
-      {log.rounds.length > 0 && !waiting && <PotAdvice {...props} within={within.value} onAdded={setAdded} />}
       {log.rounds.length > 0 && !waiting && (
-        <div class="fields"><CountField label={w.within} value={within.value} min={0.3} max={20} digits={1} unit="ΔE" onSet={(v) => { within.value = v; }} /></div>
+        <>
+          <PotAdvice {...props} within={within.value} onAdded={setAdded} />
+          <div class="row">{also(w.addedElse)}</div>
+          <div class="fields fields-narrow"><CountField label={w.within} value={within.value} min={0.3} max={20} digits={1} unit="ΔE" onSet={(v) => { within.value = v; }} /></div>
+        </>
       )}
       {(log.rounds.length === 0 || waiting) && (
         <>
-          <p class="needs-line">{waiting ? w.pending(sayParts(added.value)) : w.drawdown}</p>
+          <p class="needs-line">{waiting ? w.pending(sayParts(added)) : w.drawdown}</p>
           {waiting && (
             <ul class="mix-parts">
-              {added.value.map((p, i) => <li key={p.ink}><CountField label={w.gramsOf(nameOf(p.ink))} value={p.grams} min={0.01} max={100000} digits={1} unit="g" onSet={(grams) => setAdded(added.value.map((q, k) => (k === i ? { ...q, grams } : q)))} /></li>)}
+              {added.map((p, i) => <li key={p.ink}><CountField label={w.gramsOf(nameOf(p.ink))} value={p.grams} min={0} max={100000} digits={1} unit="g" onSet={(grams) => setAdded(added.map((q, k) => (k === i ? { ...q, grams } : q)))} /></li>)}
             </ul>
           )}
+          {waiting && <div class="row">{also(w.alsoAdded)}<button type="button" class="button button-box" onClick={() => setAdded([])}>{w.notAdded}</button></div>}
           <PotReading {...props} onRead={read} />
         </>
       )}
       <div class="row">
-        {log.rounds.length > 0 && <button type="button" class="button button-box" onClick={() => { setAdded([]); setPotLog(bench, layer, { ...log, rounds: log.rounds.slice(0, -1) }, 'roundAway'); }}>{w.takeBack}</button>}
-        <button type="button" class="button button-box" onClick={() => { setAdded([]); setPotLog(bench, layer, null, 'potAway'); }}>{w.clearLog}</button>
+        {log.rounds.length > 0 && <button type="button" class="button button-box" onClick={() => setPotLog(bench, layer, { ...log, adding: undefined, rounds: log.rounds.slice(0, -1) }, 'roundAway')}>{w.takeBack}</button>}
+        <button type="button" class="button button-box" onClick={() => setPotLog(bench, layer, null, 'potAway')}>{w.clearLog}</button>
       </div>
     </>
   );

@@ -22,9 +22,13 @@ export function setInk(bench: Bench, ink: JobInk, field: InkField = 'figures'): 
   bench.edit(step('inks', field, ink.name), (job) => withInk(job, ink));
 }
 
-/** Who needs an ink: layers printed in it or let down with it, and mixes made of it. */
+/** Who needs an ink: layers printed in it, let down with it or with it in their pot, and mixes made of it. */
 export function usersOf(job: Job, id: string): string[] {
-  return [...job.layers.filter((l) => l.ink === id || l.base === id).map((l) => l.name), ...job.inks.filter((k) => k.from === 'mix' && k.parts.some((p) => p.ink === id)).map((k) => k.name)];
+  const inPot = (log: JobPotLog): boolean => [log.contents, log.adding ?? [], ...log.rounds.map((r) => r.added)].some((parts) => parts.some((p) => p.ink === id));
+  return [...new Set([
+    ...job.layers.filter((l) => l.ink === id || l.base === id || job.potLogs.some((log) => log.layer === l.id && inPot(log))).map((l) => l.name),
+    ...job.inks.filter((k) => k.from === 'mix' && k.parts.some((p) => p.ink === id)).map((k) => k.name),
+  ])];
 }
 
 export function takeInkAway(bench: Bench, ink: JobInk): void {

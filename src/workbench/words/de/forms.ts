@@ -86,6 +86,7 @@ export const forms: Words['forms'] = {
   measure: 'Messen',
   measureEnd: (n) => `Ende ${n} der Messstrecke. Pfeiltasten verschieben es.`,
   measured: (length, dx, dy) => `${length} (${dx} quer, ${dy} nach unten)`,
+  catchOn: 'An Linien einrasten',
   snapNote: 'Alt gedrückt halten, um zu setzen, ohne an Linien einzurasten.',
   firstTitle: 'Die erste Zeichnung holen',
   firstText: 'Eine SVG- oder DXF-Datei hier ablegen. Daraus wird ein Schnitt; dann sein Fenster drucken, sein Stück oder beides.',

@@ -11,7 +11,7 @@ export const inks: Words['inks'] = {
   fields: {
     new: (name) => `eine neue Farbe, ${name}`, readings: (name) => `Messungen von ${name}`, figures: (name) => `Werte von ${name}`, away: (name) => `${name} weggenommen`,
     fromShelf: (name) => `${name} aus dem Regal der Werkstatt`, recipe: (name) => `ein Rezept für ${name}`, order: () => 'eine andere Folge', pin: () => 'ein Farbton festgesetzt', unpin: () => 'ein festgesetzter Farbton losgelassen',
-    reading: () => 'eine Messung am Probedruck', readingAway: () => 'eine Messung am Probedruck weggenommen', pot: (name) => `der Topf von ${name}`, round: (name) => `ein Aufzug von ${name}`,
+    reading: () => 'eine Messung am Probedruck', readingAway: () => 'eine Messung am Probedruck weggenommen', pot: (name) => `der Topf von ${name}`, adding: (name) => `Zugabe zum Topf von ${name}`, round: (name) => `ein Aufzug von ${name}`,
     roundAway: (name) => `ein Aufzug von ${name} weggenommen`, potAway: (name) => `das Protokoll von ${name} geleert`, lots: (name) => `${name} mit neuen Chargen`, reach: (name) => `${name} aus den möglichen Tönen gewählt`,
   },
 
@@ -193,6 +193,7 @@ export const inks: Words['inks'] = {
   round: (n) => `Aufzug ${n}`,
   added: (what) => `nach Zugabe von ${what}`,
   nothingAdded: 'wie zuerst gemischt',
+  addedElse: 'Etwas anderes zugegeben', alsoAdded: 'Und außerdem', notAdded: 'Es wurde nichts zugegeben', freshPot: 'Neuen Topf mischen', stillAdd: 'Trotzdem zugeben:',
   pending: (what) => `Seitdem zugegeben: ${what}. Den nächsten Aufzug machen.`,
   potLog: 'Protokoll dieses Topfs',
   takeBack: 'Den letzten zurücknehmen',

@@ -83,6 +83,7 @@ export const forms = {
   measure: 'Measure',
   measureEnd: (n: number) => `End ${n} of the measure. Arrow keys move it.`,
   measured: (length: string, dx: string, dy: string) => `${length} (${dx} across, ${dy} down)`,
+  catchOn: 'Catch on lines',
   snapNote: 'Hold Alt to place without catching on lines.',
   firstTitle: 'Bring the first drawing',
   firstText: 'Drop an SVG or DXF here. A cut is made of it; then print its window, its piece, or both.',

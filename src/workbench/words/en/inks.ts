@@ -1,5 +1,5 @@
 /** Words of the ink station. */
-export type InkField = 'new' | 'readings' | 'figures' | 'away' | 'fromShelf' | 'recipe' | 'order' | 'pin' | 'unpin' | 'reading' | 'readingAway' | 'pot' | 'round' | 'roundAway' | 'potAway' | 'lots' | 'reach';
+export type InkField = 'new' | 'readings' | 'figures' | 'away' | 'fromShelf' | 'recipe' | 'order' | 'pin' | 'unpin' | 'reading' | 'readingAway' | 'pot' | 'adding' | 'round' | 'roundAway' | 'potAway' | 'lots' | 'reach';
 
 const many = (n: number, one: string, more: string): string => `${n} ${n === 1 ? one : more}`;
 
@@ -12,7 +12,7 @@ export const inks = {
   fields: {
     new: (name) => `a new ink, ${name}`, readings: (name) => `readings of ${name}`, figures: (name) => `figures of ${name}`, away: (name) => `${name} taken away`,
     fromShelf: (name) => `${name} from the studio’s shelf`, recipe: (name) => `a recipe for ${name}`, order: () => 'another order', pin: () => 'a colour pinned', unpin: () => 'a pinned colour let go',
-    reading: () => 'a reading of a proof', readingAway: () => 'a reading of a proof taken away', pot: (name) => `the pot of ${name}`, round: (name) => `a drawdown of ${name}`,
+    reading: () => 'a reading of a proof', readingAway: () => 'a reading of a proof taken away', pot: (name) => `the pot of ${name}`, adding: (name) => `added to the pot of ${name}`, round: (name) => `a drawdown of ${name}`,
     roundAway: (name) => `a drawdown of ${name} taken away`, potAway: (name) => `the log of ${name} cleared`, lots: (name) => `${name} with new lots`, reach: (name) => `${name} chosen from its reach`,
   } satisfies Record<InkField, (name: string) => string>,
 
@@ -193,6 +193,7 @@ export const inks = {
   round: (n: number) => `Drawdown ${n}`,
   added: (what: string) => `after adding ${what}`,
   nothingAdded: 'as first mixed',
+  addedElse: 'I added something else', alsoAdded: 'And also', notAdded: 'Nothing was added', freshPot: 'Mix a fresh pot', stillAdd: 'Adding all the same:',
   pending: (what: string) => `Added since: ${what}. Pull the next drawdown.`,
   potLog: 'Log of this pot',
   takeBack: 'Take the last one back',
