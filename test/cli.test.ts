@@ -96,7 +96,13 @@ describe('laydown on the command line', () => {
 
   test('cut writes a proven stencil, and never over a file', () => {
     const out = join(base, 'urchin.svg');
-    expect(laydown('cut', tidePool, 'urchin', '--out', out).code).toBe(0);
+    const first = laydown('cut', tidePool, 'urchin', '--out', out);
+    expect(first.code).toBe(0);
+    // What bridges and the island show, and what becomes of the sheet.
+    expect(first.out).toMatch(/bridge b1 .*ΔE00/);
+    expect(first.out).toMatch(/island at .* given up it would print \d+ mm², seen as ΔE00/);
+    expect(first.out).toContain('cut “Urchin” once');
+    expect(laydown('cut', tidePool, 'urchin', '--out', join(base, 'urchin.pdf')).err).toContain('SVG or DXF');
     expect(readFileSync(out, 'utf8')).toMatch(/<svg[^>]*width="250mm"/);
     expect(laydown('cut', tidePool, 'urchin', '--out', out).err).toContain('already');
   });

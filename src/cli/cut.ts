@@ -39,6 +39,7 @@ export const cut: Command = {
     const out = textOf(call.options['out']);
     if (out === undefined) return certificate.holds ? 0 : 1;
     if (!certificate.holds) fail('not-proven', `layer “${layer.name}”`, 'The stencil would fall apart, so no cut sheet is written.', certificate.faults.slice(0, 3).map((f) => `${f.kind} ${f.widthMm.toFixed(1)} mm at ${f.atMm.map((v) => v.toFixed(0)).join(', ')} mm`).join('; '));
+    if (!/\.(svg|dxf)$/i.test(out)) fail('no-such-format', out, 'A cut sheet is written as SVG or DXF.', 'End the file’s name in .svg or .dxf; the tiled PDF is in the packet.');
     if (existsSync(out) && call.options['replace'] !== true) fail('file-exists', out, 'There is such a file already.', 'Choose another name, or say --replace.');
     const text = cutFile(plan, layer, /\.dxf$/i.test(out) ? 'dxf' : 'svg');
     try {
