@@ -11,6 +11,7 @@ import { words } from '../words/index.ts';
 import { createPrinting, openJob } from './actions.ts';
 import { Drawer, type DrawerName } from './Drawer.tsx';
 import { EmptyBench } from './EmptyBench.tsx';
+import { Tour } from './Guide.tsx';
 import { Header } from './Header.tsx';
 
 export interface ShellProps {
@@ -44,6 +45,7 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
     <>
       <a class="skip" href="#station" onClick={(e) => { e.preventDefault(); document.getElementById('station')?.focus(); }}>{w.skip}</a>
       <Header bench={bench} keeping={keeping} station={comparing ? 'compare' : current.id} drawer={drawer} printing={printing} />
+      <Tour bench={bench} station={comparing ? 'compare' : current.id} drawer={drawer} printing={printing} onExample={() => void openJob(bench, keeping, keeper, 'example').then(() => { location.hash = 'laydown'; })} />
       <Drawer bench={bench} keeping={keeping} keeper={keeper} offline={offline} name={drawer} printing={printing} />
       {refused && (
         <section class="drawer" role="alert">
@@ -57,7 +59,7 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
       {keeping.state.value === 'denied' && <p class="notice" role="alert">{w.notKept}</p>}
       {bench.failure.value !== null && <p class="notice" role="alert">{w.wentWrong} {bench.failure.value}</p>}
       <main id="station" tabindex={-1} aria-busy={bench.working.value} aria-label={!job ? w.noJob : comparing ? words().compare.title : current.title()}>
-        {job && comparing ? <CompareView bench={bench} keeping={keeping} keeper={keeper} /> : job ? <current.View bench={bench} /> : started.value ? <EmptyBench bench={bench} keeping={keeping} keeper={keeper} offline={offline} /> : <p class="opening">{w.opening}</p>}
+        {job && comparing ? <CompareView bench={bench} keeping={keeping} keeper={keeper} /> : job ? <current.View bench={bench} /> : started.value ? <EmptyBench bench={bench} keeping={keeping} keeper={keeper} offline={offline} drawer={drawer} /> : <p class="opening">{w.opening}</p>}
       </main>
     </>
   );

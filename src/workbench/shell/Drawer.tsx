@@ -7,10 +7,11 @@ import { ProblemList } from '../ui/ProblemList.tsx';
 import { words } from '../words/index.ts';
 import type { Printing } from './actions.ts';
 import { takePacketAll, takePacketPdf } from './actions.ts';
+import { Glossary } from './Glossary.tsx';
 import { OpenChoices } from './OpenChoices.tsx';
 import { Versions } from './Versions.tsx';
 
-export type DrawerName = 'open' | 'print' | 'versions' | 'problems';
+export type DrawerName = 'open' | 'print' | 'versions' | 'problems' | 'glossary';
 
 interface Props {
   readonly bench: Bench;
@@ -27,11 +28,12 @@ export function Drawer({ bench, keeping, keeper, offline, name, printing }: Prop
   const open = name.value;
   if (open === null) return <div id="drawer" hidden />;
   return (
-    <section id="drawer" class="drawer" aria-label={{ open: w.open, print: w.print, versions: w.versions, problems: w.warning }[open]}
+    <section id="drawer" class="drawer" aria-label={{ open: w.open, print: w.print, versions: w.versions, problems: w.warning, glossary: words().glossary.title }[open]}
       onKeyDown={(e) => { if (e.key === 'Escape') name.value = null; }}>
       {open === 'open' && <OpenChoices bench={bench} keeping={keeping} keeper={keeper} offline={offline} onOpened={() => { name.value = null; }} />}
       {open === 'versions' && <Versions bench={bench} keeping={keeping} keeper={keeper} offline={offline} />}
       {open === 'problems' && <ProblemList problems={bench.plan.value?.problems ?? []} />}
+      {open === 'glossary' && <Glossary />}
       {open === 'print' && <PrintChoices bench={bench} printing={printing} />}
       <button type="button" class="button button-small drawer-close" onClick={() => { name.value = null; }}>{w.close}</button>
     </section>
@@ -57,7 +59,7 @@ function PrintChoices({ bench, printing }: Pick<Props, 'bench' | 'printing'>) {
       {files && (
         <>
           <span>{w.packetReady(files.length)}</span>
-          <button type="button" class="button" onClick={() => takePacketPdf(bench, files)}>{w.packetPdf}</button>
+          <button type="button" class="button packet-pdf" onClick={() => takePacketPdf(bench, files)}>{w.packetPdf}</button>
           <button type="button" class="button" onClick={() => takePacketAll(bench, files)}>{w.packetAll}</button>
         </>
       )}

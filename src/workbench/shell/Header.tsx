@@ -6,6 +6,8 @@ import { Announcer } from '../ui/Announcer.tsx';
 import { sayStep, step, words } from '../words/index.ts';
 import { saveNow, type Printing } from './actions.ts';
 import type { DrawerName } from './Drawer.tsx';
+import { Guide } from './Guide.tsx';
+import { here } from './here.ts';
 import { LanguageSwitch } from './LanguageSwitch.tsx';
 
 interface Props {
@@ -15,9 +17,6 @@ interface Props {
   readonly drawer: Signal<DrawerName | null>;
   readonly printing: Printing;
 }
-
-/** The page's own address: written out, a link to a station is not taken for a way to skip parts of a page. */
-const here = location.href.split('#')[0];
 
 export function Header({ bench, keeping, station, drawer, printing }: Props) {
   const w = words().shell;
@@ -58,6 +57,7 @@ export function Header({ bench, keeping, station, drawer, printing }: Props) {
               );
             })}
           </ol>
+          <Guide bench={bench} station={station} drawer={drawer} printing={printing} />
           <StatusLine bench={bench} keeping={keeping} drawer={drawer} />
         </nav>
       )}

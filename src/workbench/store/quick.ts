@@ -1,6 +1,6 @@
 import type { Job } from '../../core/job/index.ts';
 import { createMemory } from '../../core/plan/memory.ts';
-import { recolour } from '../../core/plan/recolour.ts';
+import { recolour, type Recoloured } from '../../core/plan/recolour.ts';
 import type { ShownPlan } from '../worker/protocol.ts';
 
 /** Plans remembered, each with other codes: a run that was left out comes back at once. */
@@ -13,7 +13,7 @@ export interface Quick {
   /** Other files, another job. */
   forget(): void;
   /**
-   * What is shown, with the paper in sight in the colours of the job. Null when only the worker can say: a new stencil, a
+   * What is shown, with all bare papers in the colours of the job. Null when only the worker can say: a new stencil, a
    * sheet that is printed already, or colours learned from readings of proofs.
    */
   show(shown: ShownPlan, job: Job, paperId: string): ShownPlan | null;
@@ -36,9 +36,12 @@ export function createQuick(): Quick {
       if (job.proofReadings.length > 0) return null;
       for (const base of known) {
         if (base.papers.some((p) => p.id === paperId && p.overPicture)) return null;
-        const made = recolour({ ...base, papers: base.papers.map((p) => ({ ...p, overPicture: null })) }, job, paperId, memory, () => base.areasMm2);
+        const last = { ...base, papers: base.papers.map((p) => ({ ...p, overPicture: null })) };
+        const on = (id: string): Recoloured | null => recolour(last, job, id, memory, () => base.areasMm2);
+        const made = on(paperId);
         if (made) {
-          return { ...shown, codes: base.codes, layers: made.layers, papers: base.papers.map((p) => (p.id === paperId ? { ...made.paper, overPicture: false } : p)) };
+          const papers = base.papers.map((p) => (p.overPicture ? p : { ...((p.id === paperId ? made : on(p.id))?.paper ?? p), overPicture: false }));
+          return { ...shown, codes: base.codes, layers: made.layers, papers };
         }
       }
       return null;

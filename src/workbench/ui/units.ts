@@ -14,3 +14,8 @@ export const sayFilm = local(units.sayFilm);
 export const sayMass = local(units.sayMass);
 export const sayArea = local(units.sayArea);
 export const sayShare = local(units.sayShare);
+
+/** A length as the eye at the press takes it: tenths of a millimetre, hundredths of an inch. */
+export function sayFine(mm: number, by: units.LengthUnits): string {
+  return sayLength(mm, by, mm !== 0 && Math.abs(mm) < 0.1 ? (by === 'mm' ? 2 : 3) : by === 'mm' ? 1 : 2);
+}

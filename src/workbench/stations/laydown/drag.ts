@@ -65,7 +65,7 @@ export function useShelfDrag(bench: Bench, rack: RefObject<HTMLOListElement | nu
     };
     const scroll = (): void => {
       if (!carried.peek()) return;
-      const top = (rack.current?.parentElement?.querySelector('.proof-figure')?.getBoundingClientRect().bottom ?? 0);
+      const top = (rack.current?.closest('.laydown')?.querySelector('.proof-figure')?.getBoundingClientRect().bottom ?? 0);
       const above = pointerY - (matchMedia('(max-width: 72rem)').matches ? Math.max(0, top) : 0) - edgePx;
       const below = pointerY - innerHeight + edgePx;
       const by = above < 0 ? Math.max(-16, above / 4) : below > 0 ? Math.min(16, below / 4) : 0;

@@ -5,6 +5,8 @@ import { forms } from './forms.ts';
 import { sheet } from './sheet.ts';
 import { edition } from './edition.ts';
 import { picture } from './picture.ts';
+import { glossary } from './glossary.ts';
+import { guide } from './guide.ts';
 import { inks } from './inks.ts';
 import { press } from './press.ts';
 import { pulling } from './pulling.ts';
@@ -13,4 +15,4 @@ import { stencils } from './stencils.ts';
 import { steps } from './steps.ts';
 
 /** The text catalogue in English: one file a station. It sets the keys that every other language must have. */
-export const en = { picture, press, pulling, edition, shell, steps, sheet, forms, stencils, laydown, overlaps, inks, compare };
+export const en = { picture, press, pulling, edition, shell, steps, sheet, forms, stencils, laydown, overlaps, inks, compare, glossary, guide };

@@ -1,0 +1,41 @@
+import { deltaE00 } from '../../../core/colour/index.ts';
+import type { Job } from '../../../core/job/index.ts';
+import { srgbOfLab } from '../../../core/plan/asks/inks.ts';
+import { Films } from '../../ui/Films.tsx';
+import { sayDelta } from '../../ui/format.ts';
+import { Why } from '../../ui/Why.tsx';
+import { words } from '../../words/index.ts';
+import type { ShownPaper, ShownPlan } from '../../worker/protocol.ts';
+import { at } from '../inks/state.ts';
+
+interface Props {
+  readonly plan: ShownPlan;
+  readonly paper: ShownPaper;
+  readonly wanted: Job['wanted'];
+}
+
+/** Colours pinned to overlaps, each beside what it is now: follows the sliders. */
+export function WantedColours({ plan, paper, wanted }: Props) {
+  const w = words().laydown;
+  if (wanted.length === 0) return null;
+  return (
+    <section class="wanted-here" aria-label={w.wanted}>
+      <h2>{w.wanted}<Why of={w.wanted}>{w.whyWanted} <a href="#inks" onClick={() => { at.part.value = 'wanted'; }}>{w.wantedMore}</a></Why></h2>
+      <ul>
+        {wanted.map((one, i) => {
+          const name = one.layers.map((id) => plan.layers.find((l) => l.id === id)?.name ?? id).join(' + ');
+          const on = plan.papers.find((p) => p.id === one.paper) ?? paper;
+          const now = on.overlaps.find((o) => o.layers.length === one.layers.length && one.layers.every((id) => o.layers.includes(id)));
+          const deltaE = now && deltaE00(now.lab, one.lab);
+          return (
+            <li key={i}>
+              <span class="wanted-pair" aria-hidden="true"><i style={{ background: srgbOfLab(one.lab) }} /><i style={now ? { background: now.srgb } : undefined} /></span>
+              <Films layers={plan.layers} here={one.layers} />
+              <span>{deltaE === undefined ? w.wantedOpen(name) : w.wantedHere(name, sayDelta(deltaE), words().overlaps.bandWords(deltaE))}<small>{on.name}</small></span>
+            </li>
+          );
+        })}
+      </ul>
+    </section>
+  );
+}
