@@ -3,7 +3,7 @@ import type { Ground, Way } from './ways.ts';
 /** A ground of half as many pixels each way, and how to get back. */
 export interface Halved {
   readonly ground: Ground;
-  /** The pixel of the full ground that stands for one of the halved. */
+  /** The first of the four pixels of the full ground that one of the halved stands for. */
   readonly fullPixel: (pixel: number) => number;
   /** A way on the halved ground as one on the full ground: its ends belong to the same parts. */
   readonly fullWay: (way: Way) => Way;
@@ -46,7 +46,7 @@ export function halved(full: Ground): Halved | undefined {
   };
   return {
     ground: { width: w, height: h, terminal: small, terminals: full.terminals, step: toll },
-    fullPixel: (p) => pixelWith(p, small[p]),
+    fullPixel: (p) => 2 * (Math.floor(p / w) * width + (p % w)),
     fullWay: (way) => ({
       ...way,
       path: joined(way.path.map((p, i) => pixelWith(p, i === 0 ? way.from : i === way.path.length - 1 ? way.to : 0)), width),
