@@ -270,6 +270,12 @@ describe('one stencil at a time', () => {
     expect(await ways.nth(0).textContent()).toContain('known once it is chosen');
   });
 
+  test('places mended so that it holds are told, each with what it costs in the print, and shown', async () => {
+    await stencil('kelp');
+    expect(await page.locator('.mends li').first().textContent()).toMatch(/^(Paper made broader|An opening made wider): ΔE \d/);
+    expect(await page.locator('.mend').count()).toBeGreaterThanOrEqual(await page.locator('.mends li').count());
+  });
+
   test('sheets at hand: stencils are laid on them side by side, as many as go; what is too small is said', async () => {
     const stock = page.locator('[aria-labelledby=stock]');
     const sold = page.getByRole('combobox', { name: 'The sheets at hand' });
@@ -279,8 +285,7 @@ describe('one stencil at a time', () => {
     await atRest();
     await expect.poll(() => stock.locator('.outcome').textContent()).toBe('1 sheet of Polyester film');
     expect(await stepName()).toBe('Undo: sheets of Polyester film');
-    expect(await stock.locator('.stock-part').count()).toBe(3);
-    expect(await stock.locator('.stock-chosen').count()).toBe(1);
+    expect([await stock.locator('.stock-part').count(), await stock.locator('.stock-chosen').count()]).toEqual([3, 1]);
     // Two stencils never lie on one another, and none runs over the sheet.
     const boxes = await stock.locator('.stock-part rect').evaluateAll((all) => all.map((r) => ['x', 'y', 'width', 'height'].map((k) => Number(r.getAttribute(k)))));
     for (const [i, [x, y, w, h]] of boxes.entries()) {

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import { rectangle, takeAway } from '../form/index.ts';
+import { rectangle, takeAway, unite } from '../form/index.ts';
 import { layerCodes, proofGrid } from '../print/index.ts';
 import { defaultMaterials, makeStencil } from '../stencil/index.ts';
-import { islandNotes, meanOver, shownBy, withCosts } from './costs.ts';
+import { islandNotes, meanOver, mendsOf, shownBy, withCosts } from './costs.ts';
 import { costTable, extraTable } from './stencils.ts';
 
 const labs = new Float64Array(256 * 3);
@@ -48,4 +48,24 @@ test('every island and loose piece says what leaving it out costs; the check say
   expect(islandNotes(bridged, 'layer')).toEqual([]);
   const hidden = { ...bridged, islands: bridged.islands.map((i) => ({ ...i, costDeltaE: 0 })) };
   expect(islandNotes(hidden, 'layer')).toMatchObject([{ code: 'islands-cheaper-dropped' }]);
+});
+
+test('what mending a thin place changed is told with its size and its cost; a stencil that needed none has none', () => {
+  // Two openings with 1 mm of paper between them, along 40 mm: newsprint asks for 3 mm.
+  const openings = (gapMm: number) => unite([rectangle(10, 30, 40, 40), rectangle(50 + gapMm, 30, 30, 40)]);
+  const codes = layerCodes([{ bit: 0, prints: openings(1) }], proofGrid(100, 100, 101.6));
+  const made = (gapMm: number) => makeStencil({
+    shape: openings(gapMm), side: 'window', aperture: rectangle(0, 0, 100, 100), sheet: { minX: -20, minY: -20, maxX: 120, maxY: 120 }, material: defaultMaterials[0], islands: 'bridge',
+  });
+  const tables = [costTable(0, colours), extraTable(0, colours)] as const;
+  const mends = mendsOf(made(1), openings(1), codes, ...tables);
+  expect(mends.every((m) => m.kind === 'broader')).toBe(true);
+  const area = mends.reduce((sum, m) => sum + m.areaMm2, 0);
+  // 2 mm of ink along 40 mm are kept away, and the spare width that the mend takes.
+  expect(area).toBeGreaterThan(80);
+  expect(area).toBeLessThan(160);
+  expect(mends[0].costDeltaE).toBeCloseTo(tables[0][1], 0);
+  expect(mends[0].at[0]).toBeGreaterThan(45);
+  expect(mends[0].at[0]).toBeLessThan(56);
+  expect(mendsOf(made(10), openings(10), codes, ...tables)).toEqual([]);
 });

@@ -1,7 +1,7 @@
-import { rasterize, regionBox, type Region } from '../form/index.ts';
+import { parts, rasterize, regionArea, regionBox, takeAway, unite, type Region } from '../form/index.ts';
 import type { Codes } from '../print/index.ts';
 import { problem, type Problem } from '../problem.ts';
-import type { Stencil } from '../stencil/index.ts';
+import type { Mend, Stencil } from '../stencil/index.ts';
 
 /**
  * What bridges and islands of a stencil cost in the finished print, ΔE00: `missing` by code, where this layer's ink would be
@@ -14,6 +14,26 @@ export function withCosts(stencil: Stencil, codes: Codes, missing: Float32Array,
     islands: stencil.islands.map((island) => ({ ...island, costDeltaE: meanOver(island.region, codes, extra) })),
     loosePieces: stencil.loosePieces.map((piece) => ({ ...piece, costDeltaE: meanOver(piece.region, codes, extra) })),
   };
+}
+
+/** Whether thin paper was made broader or narrow openings wider. */
+export function isMended(stencil: Stencil): boolean {
+  return stencil.problems.some((p) => p.code === 'stencil-strengthened' || p.code === 'stencil-widened');
+}
+
+/** Smaller than this is rounding where outlines meet. */
+const leastMendMm2 = 0.1;
+
+/** What mending changed against the `ideal` prints and what that costs, dearest (ΔE times area) first; bridges and dropped islands are told elsewhere. */
+export function mendsOf(stencil: Stencil, ideal: Region, codes: Codes, missing: Float32Array, extra: Float32Array): Mend[] {
+  if (!isMended(stencil)) return [];
+  const lost = takeAway(takeAway(ideal, stencil.prints), unite(stencil.bridges.map((b) => b.region)));
+  const gained = takeAway(stencil.prints, unite([ideal, ...stencil.islands.map((i) => i.region)]));
+  const places = (region: Region, kind: Mend['kind'], table: Float32Array): Mend[] => parts(region).flatMap((one) => {
+    const areaMm2 = regionArea(one), box = regionBox(one);
+    return areaMm2 < leastMendMm2 ? [] : [{ kind, region: one, areaMm2, at: [(box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2] as const, costDeltaE: meanOver(one, codes, table) }];
+  });
+  return [...places(lost, 'broader', missing), ...places(gained, 'wider', extra)].sort((a, b) => b.costDeltaE * b.areaMm2 - a.costDeltaE * a.areaMm2);
 }
 
 /** Several places taken together. `deltaE` is the mean over their area. */

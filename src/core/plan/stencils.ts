@@ -4,7 +4,7 @@ import type { Job, JobLayer } from '../job/index.ts';
 import { layerCodes, proofGrid, type Codes } from '../print/index.ts';
 import { ProblemError, type Problem } from '../problem.ts';
 import { defaultMaterials, makeStencil, type CostRaster, type Material, type Stencil } from '../stencil/index.ts';
-import { islandNotes, withCosts } from './costs.ts';
+import { islandNotes, isMended, mendsOf, withCosts } from './costs.ts';
 import type { Memory } from './memory.ts';
 
 export interface MadeStencil {
@@ -116,7 +116,7 @@ export function makeStencils(job: Pick<Job, 'image' | 'stencilMarginMm'>, tasks:
     const { layer, bit, cut, material } = task;
     const plain = memory.part(`stencil ${layer.id}`, reads(task), () => stencilOf(geometry, layer, cut, material, undefined));
     const { stencil } = plain;
-    if (!stencil || layer.ink === null || colours.length === 0 || stencil.bridges.length + stencil.islands.length === 0) {
+    if (!stencil || layer.ink === null || colours.length === 0 || (stencil.bridges.length + stencil.islands.length === 0 && !isMended(stencil))) {
       made.set(layer.id, plain);
       continue;
     }
@@ -128,7 +128,9 @@ export function makeStencils(job: Pick<Job, 'image' | 'stencilMarginMm'>, tasks:
       ? memory.part(`stencil by cost ${layer.id}`, [...reads(task), codes, [...table]], () => stencilOf(geometry, layer, cut, material, costRaster(codes, table)))
       : plain;
     made.set(layer.id, memory.part(`costs ${layer.id}`, [chosen, layer.name, codes, [...table]], () => {
-      const priced = chosen.stencil && withCosts(chosen.stencil, codes, table, extraTable(bit, colours));
+      const extra = extraTable(bit, colours);
+      const costed = chosen.stencil && withCosts(chosen.stencil, codes, table, extra);
+      const priced = costed && isMended(costed) ? { ...costed, mends: mendsOf(costed, idealPrints(cut, layer.side, job.image), codes, table, extra) } : costed;
       return { stencil: priced, problems: [...chosen.problems, ...(priced ? islandNotes(priced, `layer “${layer.name}”`) : [])] };
     }));
   }

@@ -71,6 +71,18 @@ export interface Bridge {
   readonly pinned: boolean;
 }
 
+/** A place that prints other than drawn, so that the stencil holds (paper made broader) or can be cut (an opening made wider). */
+export interface Mend {
+  readonly kind: 'broader' | 'wider';
+  /** Where ink is kept away, or prints too much. */
+  readonly region: Region;
+  /** Middle of its box. */
+  readonly at: PointMm;
+  readonly areaMm2: number;
+  /** Mean ΔE over its area. */
+  readonly costDeltaE: number;
+}
+
 export interface LoosePiece {
   readonly number: number;
   readonly region: Region;
@@ -124,6 +136,8 @@ export interface Stencil {
   readonly islands: readonly Island[];
   readonly bridges: readonly Bridge[];
   readonly loosePieces: readonly LoosePiece[];
+  /** Dearest first. Put in by the Plan where the layer has an ink and something was mended. */
+  readonly mends?: readonly Mend[];
   /** Closed knife paths; the sheet's own border is not among them. */
   readonly cutLines: Region;
   readonly certificate: Certificate;

@@ -4,17 +4,11 @@ import { withLayer } from '../../store/edits.ts';
 import { sayDelta } from '../../ui/format.ts';
 import { step, words } from '../../words/index.ts';
 import { pinOf, withAllowed, withoutPin, withPin } from './edits.ts';
-import type { PartProps } from './parts.ts';
+import { costInWords, type PartProps } from './parts.ts';
 import { bridgeAt, placing } from './state.ts';
 import { bridgeInHand, forbidAt, forbidRadius, middleOf } from './StencilDrawing.tsx';
 
 const ways: readonly JobLayer['bridgesBy'][] = ['least-seen', 'shortest'];
-
-/** Below 2, colours side by side are hard to tell apart; from 5 a glance does (common practice). */
-function inWords(delta: number): string {
-  const w = words().stencils;
-  return delta < 2 ? w.costNone : delta < 5 ? w.costSome : w.costMuch;
-}
 
 /** The bridges of a stencil, what each costs in the print, and everything that can be done to them. */
 export function Bridges({ bench, layer, planned }: PartProps) {
@@ -36,7 +30,7 @@ export function Bridges({ bench, layer, planned }: PartProps) {
                 <button type="button" class="bridge-tag" aria-pressed={bridge === held} onClick={() => { bridgeAt.value = bridge === held ? null : middleOf(bridge); }}>
                   <b>{bridge.id}</b>
                   <span>{bridge.costDeltaE === undefined ? '–' : w.bridgeCost(sayDelta(bridge.costDeltaE))}</span>
-                  <small>{bridge.costDeltaE === undefined ? '' : inWords(bridge.costDeltaE)}{bridge.pinned ? ` · ${w.pinned.toLowerCase()}` : ''}</small>
+                  <small>{bridge.costDeltaE === undefined ? '' : costInWords(bridge.costDeltaE)}{bridge.pinned ? ` · ${w.pinned.toLowerCase()}` : ''}</small>
                 </button>
               </li>
             ))}

@@ -1,4 +1,5 @@
 import type { JobLayer } from '../../../core/job/index.ts';
+import { shownBy, type Shown } from '../../../core/plan/costs.ts';
 import { sayArea } from '../../ui/units.ts';
 import { withLayer } from '../../store/edits.ts';
 import { sayDelta } from '../../ui/format.ts';
@@ -7,14 +8,11 @@ import type { PartProps } from './parts.ts';
 
 const kinds: readonly NonNullable<JobLayer['islands']>[] = ['bridge', 'loose', 'drop'];
 
-interface Shown { readonly deltaE: number; readonly areaMm2: number }
-
-/** What several places show together: mean difference over their area; null when any has no price. */
-function shownBy(places: readonly { readonly areaMm2: number; readonly costDeltaE?: number }[]): Shown | null {
-  const areaMm2 = places.reduce((sum, p) => sum + p.areaMm2, 0);
-  if (areaMm2 === 0 || places.some((p) => p.costDeltaE === undefined)) return null;
-  return { areaMm2, deltaE: places.reduce((sum, p) => sum + (p.costDeltaE ?? 0) * p.areaMm2, 0) / areaMm2 };
-}
+/** Several places as one; null when none has a price. */
+const priced = (places: Parameters<typeof shownBy>[0]): Shown | null => {
+  const shown = shownBy(places);
+  return shown.count > 0 ? shown : null;
+};
 
 /** What becomes of the parts that nothing holds: bridged, laid loose, or given up, each with what it costs in the print. */
 export function Islands({ bench, layer, planned }: PartProps) {
@@ -23,7 +21,7 @@ export function Islands({ bench, layer, planned }: PartProps) {
   const { islands, bridges, loosePieces } = planned.stencil;
   // A window's islands are bridged and a piece's laid loose unless the printmaker says otherwise (core/plan/stencils.ts).
   const now = layer.islands ?? (layer.side === 'window' ? 'bridge' : 'loose');
-  const dropped = shownBy(islands), bridged = now === 'bridge' ? shownBy(bridges) : null;
+  const dropped = priced(islands), bridged = now === 'bridge' ? priced(bridges) : null;
   const cost = (shown: Shown | null): string => shown ? w.wayCost(sayDelta(shown.deltaE), sayArea(shown.areaMm2, units)) : planned.inkId === null ? w.wayNoInk : w.wayUnknown;
   const says = (kind: typeof now): string => kind === 'bridge' ? cost(bridged) : kind === 'drop' ? cost(dropped) : w.wayLoose(loosePieces.length || islands.length);
   const none = islands.length === 0;

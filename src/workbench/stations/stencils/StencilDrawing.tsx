@@ -114,6 +114,7 @@ export function StencilDrawing({ bench, layer, planned, pxPerMm, still = false }
         const pin = pinOf(layer, bridge);
         return <BridgeShape key={pin >= 0 ? `pin-${pin}` : bridge.id} bench={bench} layer={layer} bridge={bridge} pin={pin} held={inHand === bridge} pxPerMm={pxPerMm} flip={flip} ground={ground} />;
       })}
+      {!still && stencil.mends?.map((mend, i) => <path key={i} class={`mend mend-${mend.kind} stencil-line`} fill-rule="evenodd" d={regionPath(mend.region)}><title>{w.mends[mend.kind]}</title></path>)}
       {!still && stencil.certificate.faults.map((fault, i) => (
         <g key={i} class="fault" transform={`translate(${fault.atMm[0]} ${fault.atMm[1]}) scale(${px})`}>
           <title>{w.fault(w.faultKinds[fault.kind], sayLength(fault.widthMm, units, units === 'mm' ? 1 : 3))}</title>

@@ -28,6 +28,8 @@ export const stencils: Words['stencils'] = {
   showFault: 'Zeigen',
   certificateWhy: (method, mmPerPx) => `${method} Betrachtet mit ${mmPerPx} je Pixel; jede Breite ist also etwa so genau.`,
   strengthened: 'Was ausgebessert wurde, damit sie hält',
+  mends: { broader: 'Papier breiter gemacht', wider: 'Öffnung weiter gemacht' },
+  mendsMore: (n) => `und ${n} weitere, die weniger kosten`,
   bridges: 'Stege',
   bridgesCount: (n) => n === 0 ? 'Hier ist keine Insel, also braucht es keinen Steg.' : many(n, 'Steg', 'Stege'),
   bridgesUnused: 'Keine Stege: Die Inseln werden hier nicht überbrückt.',

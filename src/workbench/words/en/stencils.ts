@@ -25,6 +25,8 @@ export const stencils = {
   showFault: 'Show it',
   certificateWhy: (method: string, mmPerPx: string) => `${method} Seen at ${mmPerPx} a pixel, so every width is sure to about that much.`,
   strengthened: 'What was mended to make it hold',
+  mends: { broader: 'Paper made broader', wider: 'An opening made wider' },
+  mendsMore: (n: number) => `and ${n} more that cost less`,
   bridges: 'Bridges',
   bridgesCount: (n: number) => n === 0 ? 'No island here, so no bridge is needed.' : n === 1 ? '1 bridge' : `${n} bridges`,
   bridgesUnused: 'No bridges: the islands here are not bridged.',
