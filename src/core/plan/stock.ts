@@ -42,7 +42,9 @@ const mostCopies = 60;
 
 /**
  * Every stencil of a material that names its stock, as often as it must be cut, laid on as few sheets as are found. By
- * their sheets, not by their outlines: nothing lies in another's hollow, and neighbours share a ruler's cut.
+ * their sheets, not by their outlines: each stencil needs its whole sheet, whose border closes the screen and lies against
+ * the stops, and its loose pieces come out of its own image. What drops out of a window is used where the cut has a piece
+ * (`CutPlan.sets`), and is too small for another sheet. So nothing lies in another's hollow, and neighbours share a ruler's cut.
  */
 export function planStock(job: Pick<Job, 'materials'>, cuts: readonly PlannedCut[], layers: readonly PlannedLayer[]): { readonly sheets: PlannedStock[]; readonly problems: Problem[] } {
   const sheets: PlannedStock[] = [];
