@@ -34,6 +34,6 @@ export const edition: Command = {
       console.log(`\n${colophon}`);
     }
     printProblems(plan.edition.problems, console.log);
-    return 0;
+    return sheets ? 0 : 1;
   },
 };

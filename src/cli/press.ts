@@ -42,7 +42,8 @@ export const press: Command = {
       const name = (id: string): string => plan.layers.find((l) => l.id === id)?.name ?? id;
       console.log(`  ${name(pair.first)} and ${name(pair.second)}: likely within ${say(pair.likelyMm, 1)}, worst ${say(pair.worstMm, 1)}; the drawing forgives ${say(pair.forgivesMm, 1)}: ${pair.verdict}`);
     }
-    printProblems([...p.problems, ...r.problems], console.log);
-    return 0;
+    const said = [...p.problems, ...r.problems];
+    printProblems(said, console.log);
+    return said.some((one) => one.severity === 'error') ? 1 : 0;
   },
 };

@@ -169,6 +169,7 @@ export function planSheets(input: {
     const start = paper.count > 0 ? paper.count : toStart;
     const survive = spoilage.reduce((share, one) => share * (1 - one), 1);
     const reached = wanted === 0 ? 1 : binomialAtLeast(start, wanted, survive);
+    if (paper.count === 0 && toStart > 0) problems.push(problem('note', 'sheets-to-get', `papers[${i}].count`, `No sheet of ${paper.name} is at hand yet.`, `Get ${toStart} sheets: so many meet the edition with the certainty asked for.`));
     if (start < toStart) problems.push(shortOf(paper, i, { start, toStart, wanted, reached, certainty, proofs: mine.total }));
     return {
       paperId: paper.id, name: paper.name, apart: paper.printed === true, wanted, edition, proofs: mine, start, toStart, certainty: reached, expectedGood: start * survive,

@@ -58,7 +58,7 @@ export function planPress(job: Pick<Job, 'screen' | 'image' | 'papers' | 'materi
   const taping = fit && attempt(problems, () => tapingPlan({ frameInsideMm, imageMm, imageAtMm: fit.imageAtMm }));
   const stretched = fit && attempt(problems, () => stretchAt(job, fit, gapMm));
   if (stretched) problems.push(...stretched.problems);
-  const risers = fit && attempt(problems, () => risersAt(job, fit, gapMm));
+  const risers = stretched && fit && attempt(problems, () => risersAt(job, fit, gapMm));
   if (risers) problems.push(...risers.problems);
   const planned = planGaps(job, layers, { fit, gapMm, growth: stretched, risers });
   problems.push(...planned.problems);

@@ -177,6 +177,8 @@ export const edition: Phrases = {
   'Write the date and “cancelled” in the record; bin or keep the pieces.': 'Datum und „annulliert“ in den Nachweis schreiben; die Teile wegwerfen oder aufbewahren.',
   'Stencils that wore out or tore: say so instead, with the sheet at which they did.': 'Schablonen, die sich verbraucht haben oder gerissen sind: stattdessen das sagen, mit dem Bogen, bei dem es geschah.',
   '{a} and {b}': '{a*} und {b*}',
+  'No sheet of {name} is at hand yet.': 'Von {name} ist noch kein Bogen da.',
+  'Get {toStart} sheets: so many meet the edition with the certainty asked for.': '{toStart} Bogen besorgen: so viele erreichen die Auflage mit der gewünschten Sicherheit.',
   'An edition of {target} sheets cannot be planned.': 'Eine Auflage von {target} Bogen lässt sich nicht planen.',
   'Say how many good sheets you want, at least 1.': 'Sagen, wie viele gute Bogen es werden sollen, mindestens 1.',
   'A certainty of {certainty} cannot be reached.': 'Eine Sicherheit von {certainty} ist nicht zu erreichen.',
