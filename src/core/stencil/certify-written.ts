@@ -1,6 +1,7 @@
 import { boxRegion, fitOutline, outlineData, readPathData, regionBox, takeAway, tidy } from '../form/index.ts';
 import type { FitRules, Region, Segment } from '../form/index.ts';
 import { certify } from './certificate.ts';
+import { cutOrder } from './cut-order.ts';
 import type { Material } from './materials.ts';
 import type { Certificate, Stencil } from './types.ts';
 
@@ -30,17 +31,18 @@ const fits: readonly FitRules[] = [0.03, 0.015, 0.006].map((toleranceMm) => ({ t
 
 /**
  * The knife paths `paths` of a stencil as text: with curves and few nodes where that is proven to hold, else nearer to the
- * outline, at last point by point. If `certificate` does not hold even then, the paths must not leave.
+ * outline, at last point by point. In the order in which to cut them, inner ones first. If `certificate` does not hold even then, the paths must not leave.
  */
 export function writePaths(paths: Region, stencil: Stencil, material: Material): WrittenPaths {
   const written = (outlines: readonly (readonly Segment[])[]): WrittenPaths => {
     const data = outlineData(outlines);
     return { outlines, data, certificate: certifyWritten(data, stencil, material) };
   };
+  const ordered: Region = { rings: cutOrder(paths).map((i) => paths.rings[i]) };
   for (const rules of fits) {
-    const fitted = written(fitOutline(paths, rules));
+    const fitted = written(fitOutline(ordered, rules));
     // What was not proven before it was written is drawn as it is: there is nothing to compare with.
     if (fitted.certificate.holds || !stencil.certificate.holds) return fitted;
   }
-  return written(paths.rings.map((ring) => Array.from({ length: ring.length / 2 }, (_, i): Segment => ({ kind: i === 0 ? 'move' : 'line', points: [ring[i * 2], ring[i * 2 + 1]] }))));
+  return written(ordered.rings.map((ring) => Array.from({ length: ring.length / 2 }, (_, i): Segment => ({ kind: i === 0 ? 'move' : 'line', points: [ring[i * 2], ring[i * 2 + 1]] }))));
 }

@@ -1,4 +1,4 @@
-import { ringArea } from '../form/index.ts';
+import { regionBox, ringArea } from '../form/index.ts';
 import type { Region } from '../form/index.ts';
 
 /**
@@ -7,8 +7,7 @@ import type { Region } from '../form/index.ts';
  */
 export function cutOrder(lines: Region): number[] {
   const { rings } = lines;
-  const areas = rings.map((ring) => Math.abs(ringArea(ring)));
-  const inside = rings.map((ring, i) => rings.flatMap((other, k) => (k !== i && areas[k] > areas[i] && contains(other, ring[0], ring[1]) ? [k] : [])));
+  const inside = ringsAround(lines);
   const waitsFor = new Int32Array(rings.length);
   for (const around of inside) for (const k of around) waitsFor[k]++;
   const order: number[] = [];
@@ -31,6 +30,14 @@ export function cutOrder(lines: Region): number[] {
     y = rings[next][1];
   }
   return order;
+}
+
+/** For each ring the larger ones that hold it. */
+export function ringsAround({ rings }: Region): number[][] {
+  const areas = rings.map((ring) => Math.abs(ringArea(ring)));
+  const boxes = rings.map((ring) => regionBox({ rings: [ring] }));
+  const mayHold = (k: number, i: number): boolean => boxes[k].minX <= boxes[i].minX && boxes[k].minY <= boxes[i].minY && boxes[k].maxX >= boxes[i].maxX && boxes[k].maxY >= boxes[i].maxY;
+  return rings.map((ring, i) => rings.flatMap((other, k) => (k !== i && areas[k] > areas[i] && mayHold(k, i) && contains(other, ring[0], ring[1]) ? [k] : [])));
 }
 
 function contains(ring: Float64Array, x: number, y: number): boolean {

@@ -5,7 +5,7 @@ export { certifyWritten, writePaths } from './certify-written.ts';
 export type { WrittenPaths } from './certify-written.ts';
 export { defaultMaterials } from './materials.ts';
 export type { Material } from './materials.ts';
-export { cornersOf, defaultRates, knifeWork } from './knife.ts';
+export { cornersOf, defaultRates, knifeWork, sharpDeg } from './knife.ts';
 export type { Corner } from './knife.ts';
 export { cutOrder } from './cut-order.ts';
 export { ridgeFromMm, ridgeWarnings } from './ridge.ts';

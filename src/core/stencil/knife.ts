@@ -1,5 +1,6 @@
-import { regionPerimeter, simplify } from '../form/index.ts';
+import { regionPerimeter, ringArea, simplify } from '../form/index.ts';
 import type { Region } from '../form/index.ts';
+import { ringsAround } from './cut-order.ts';
 import type { KnifeRates, KnifeWork, PointMm } from './types.ts';
 
 /** Common practice for a fresh blade on a mat; a studio puts in its own. */
@@ -11,21 +12,30 @@ export interface Corner {
   readonly atMm: PointMm;
   /** Turn of the knife in degrees; 180 would be straight back. */
   readonly turnDeg: number;
+  /** Points into the paper, which tears on from there if the knife goes too far. */
+  readonly inner: boolean;
 }
 
-/** Places where the knife must be lifted and set anew: the outline turns by more than 40° within half a millimetre. */
+/** Corners into the paper that turn by more than this are marked on the cut sheet. */
+export const sharpDeg = 90;
+
+/** Places where the knife must be lifted and set anew: the outline turns by more than 40°. `lines`: knife paths of a stencil, without the sheet's own edge. */
 export function cornersOf(lines: Region): Corner[] {
   const corners: Corner[] = [];
-  for (const ring of simplify(lines, 0.05).rings) {
+  const plain = simplify(lines, 0.05);
+  const around = ringsAround(plain);
+  for (const [index, ring] of plain.rings.entries()) {
     const n = ring.length / 2;
+    // Outermost paths bound what drops out, those inside them paper, and so on.
+    const paperWithin = around[index].length % 2 === 1, winds = Math.sign(ringArea(ring));
     const along = (i: number): [number, number] => {
       const j = (i + 1) % n;
       return [ring[2 * j] - ring[2 * i], ring[2 * j + 1] - ring[2 * i + 1]];
     };
     for (let i = 0; i < n; i++) {
       const [ax, ay] = along((i + n - 1) % n), [bx, by] = along(i);
-      const turn = Math.abs(Math.atan2(ax * by - ay * bx, ax * bx + ay * by)) * (180 / Math.PI);
-      if (turn > cornerDeg) corners.push({ atMm: [ring[2 * i], ring[2 * i + 1]], turnDeg: turn });
+      const signed = Math.atan2(ax * by - ay * bx, ax * bx + ay * by) * (180 / Math.PI), turn = Math.abs(signed);
+      if (turn > cornerDeg) corners.push({ atMm: [ring[2 * i], ring[2 * i + 1]], turnDeg: turn, inner: (signed * winds > 0) !== paperWithin });
     }
   }
   return corners;

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { pathData, rectangle, takeAway, unite } from '../form/index.ts';
 import type { Region } from '../form/index.ts';
 import { ProblemError } from '../problem.ts';
-import { certifyWritten, cutOrder, defaultMaterials, layOnStock, makeStencil, ridgeWarnings } from './index.ts';
+import { certifyWritten, cornersOf, cutOrder, defaultMaterials, layOnStock, makeStencil, ridgeWarnings, writePaths } from './index.ts';
 import type { ToCut } from './index.ts';
 
 const paper = defaultMaterials[1], film = defaultMaterials[3];
@@ -16,6 +16,20 @@ describe('cutting', () => {
     expect(order).toHaveLength(4);
     expect(at(20)).toBeLessThan(at(80));
     expect(at(80)).toBeLessThan(at(100));
+  });
+  test('corners into the paper are told from those of what drops out', () => {
+    // A sheet with an L-shaped hole: five of its corners point into the paper, the sixth is a corner of paper.
+    const hole = unite([rectangle(20, 20, 40, 20), rectangle(20, 20, 20, 40)]);
+    const made = makeStencil({ shape: hole, side: 'window', aperture: rectangle(0, 0, 100, 100), sheet: { minX: -20, minY: -20, maxX: 120, maxY: 120 }, material: paper, islands: 'bridge' });
+    const corners = cornersOf(made.cutLines);
+    expect(corners.map((c) => Math.round(c.turnDeg))).toEqual([90, 90, 90, 90, 90, 90]);
+    expect(corners.filter((c) => !c.inner).map((c) => c.atMm)).toEqual([[40, 40]]);
+  });
+  test('paths are written in the order in which to cut them', () => {
+    const made = makeStencil({ shape: takeAway(rectangle(10, 10, 70, 70), rectangle(25, 25, 40, 40)), side: 'window', aperture: rectangle(0, 0, 100, 100), sheet: { minX: -20, minY: -20, maxX: 120, maxY: 120 }, material: paper, islands: 'loose' });
+    const { outlines, certificate } = writePaths(made.cutLines, made, paper);
+    expect(certificate.holds).toBe(true);
+    expect(outlines.map((o) => o[0].points.every((v) => v > 20 && v < 70))).toEqual([true, false]);
   });
   test('a file that a slip has spoiled is not certified, and the place is named', () => {
     const made = makeStencil({ shape: rectangle(20, 20, 40, 40), side: 'window', aperture: { minX: 0, minY: 0, maxX: 100, maxY: 100 }, sheet: { minX: -20, minY: -20, maxX: 120, maxY: 120 }, material: paper, islands: 'bridge' });

@@ -1,6 +1,7 @@
 import { cautions } from '../../core/edition/index.ts';
 import { shownBy } from '../../core/plan/costs.ts';
 import { drawnExtent, registerMarks } from '../marks.ts';
+import { cornersOf, sharpDeg, type Corner } from '../../core/stencil/index.ts';
 import { sayUses } from '../cut-uses.ts';
 import type { Page } from '../pdf/page.ts';
 import { seams } from '../tiles.ts';
@@ -32,6 +33,10 @@ function drawTrueSize(setting: Setting, layer: PlannedLayer, page: Page, placing
   const { image } = setting.plan.job;
   page.region(stencil.prints, placing, { fill: '#e4e4e4' }, 0.01);
   page.outlines(setting.cutLines(layer).outlines, placing, { stroke: '#000000', lineMm: 0.25 });
+  for (const corner of sharpCorners(layer)) {
+    const [x, y] = at(corner.atMm[0], corner.atMm[1]);
+    page.circle(x, y, 1.1, { stroke: '#000000', lineMm: 0.12 });
+  }
   for (const bridge of stencil.bridges) {
     page.region(bridge.region, placing, { stroke: '#000000', lineMm: 0.12, dashMm: [0.8, 0.8] });
     // Its name stands beside it, out of the knife's way.
@@ -62,6 +67,9 @@ function drawTrueSize(setting: Setting, layer: PlannedLayer, page: Page, placing
     page.text(x, y, said, { size: 8, weight: 'semibold', align: 'centre', turned: placing.turned });
   }
 }
+
+/** Where the knife must stop just so: the paper would tear on. */
+const sharpCorners = (layer: PlannedLayer): Corner[] => cornersOf(layer.stencil.cutLines).filter((c) => c.inner && c.turnDeg > sharpDeg);
 
 function factsPage(setting: Setting, layer: PlannedLayer): void {
   const { plan } = setting;
@@ -98,7 +106,7 @@ function factsPage(setting: Setting, layer: PlannedLayer): void {
   const left = column(frame, 0, 4);
   y = steps(page, left.x, y, left.width, [
     'Lay the true-size sheets on the material, printed side up. Cut through both.',
-    'Inner shapes first, the longest outline last. Turn the sheet, not the wrist.',
+    `Inner shapes first, the longest outline last. Turn the sheet, not the wrist.${sharpCorners(layer).length > 0 ? ' Ringed corners: stop just there, or the paper tears on.' : ''}`,
     stencil.bridges.length > 0 ? 'Stop at every bridge (dashed, with its number): it stays.' : 'Grey drops out. White stays.',
     use?.keepForRun !== undefined ? `Keep ${use.side === 'window' ? 'what drops out' : 'the sheet'}: run ${use.keepForRun} prints with it.` : stencil.loosePieces.length > 0 ? 'Number the loose pieces and keep them flat, in order.' : 'Write run and “mesh side” on the top edge.',
   ]);
