@@ -58,6 +58,7 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
       {keeping.state.value === 'full' && <p class="notice" role="alert">{w.storageFull}</p>}
       {keeping.state.value === 'denied' && <p class="notice" role="alert">{w.notKept}</p>}
       {bench.failure.value !== null && <p class="notice" role="alert">{w.wentWrong} {bench.failure.value}</p>}
+      {job && <p class="print-only print-station" aria-hidden="true">{comparing ? words().compare.title : current.title()}</p>}
       <main id="station" tabindex={-1} aria-busy={bench.working.value} aria-label={!job ? w.noJob : comparing ? words().compare.title : current.title()}>
         {job && comparing ? <CompareView bench={bench} keeping={keeping} keeper={keeper} /> : job ? <current.View bench={bench} /> : started.value ? <EmptyBench bench={bench} keeping={keeping} keeper={keeper} offline={offline} drawer={drawer} /> : <p class="opening">{w.opening}</p>}
       </main>

@@ -2,6 +2,7 @@ import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { askOverPicture } from './over-picture.ts';
 import type { Bench } from '../store/bench.ts';
 import type { ShownPaper, ShownPlan } from '../worker/protocol.ts';
+import { printedScale } from './print-scale.ts';
 import { codeAt, dimPalette, dimWord, paintSamples, printedMask, sampleCodes } from './proof-pixels.ts';
 
 interface Props {
@@ -44,6 +45,19 @@ export function ProofCanvas({ bench, plan, paper, runs, sheet, other = false, on
   useLayoutEffect(() => {
     const context = canvas.current?.getContext('2d');
     if (!context || width === 0 || height === 0) return;
+    const forPaper = paintForPaper.bind(null, context, plan, paper, palette, only);
+    addEventListener('beforeprint', forPaper);
+    const stop = paintScreen(context);
+    const back = (): void => { paintScreen(context); };
+    addEventListener('afterprint', back);
+    return () => {
+      removeEventListener('beforeprint', forPaper);
+      removeEventListener('afterprint', back);
+      stop?.();
+    };
+  }, [codes, palette, paper, only, width, height, runs, sheet]);
+
+  function paintScreen(context: CanvasRenderingContext2D): (() => void) | undefined {
     // Setting the size clears a canvas: only when it changes, or the proof would blink.
     if (context.canvas.width !== width) context.canvas.width = width;
     if (context.canvas.height !== height) context.canvas.height = height;
@@ -61,7 +75,7 @@ export function ProofCanvas({ bench, plan, paper, runs, sheet, other = false, on
       for (let i = 0; i < out.length; i++) out[i] = under === null || (under[i] & mask) === only ? words[i] : dimWord(words[i]);
       context.putImageData(image, 0, 0);
     });
-  }, [codes, palette, paper, only, width, height, runs, sheet]);
+  }
 
   const point = (event: PointerEvent, held: boolean): void => {
     const box = canvas.current!.getBoundingClientRect();
@@ -71,6 +85,22 @@ export function ProofCanvas({ bench, plan, paper, runs, sheet, other = false, on
     <canvas ref={canvas} class="proof-canvas" role="img" aria-label={label}
       {...(onPoint && { onPointerMove: (e: PointerEvent) => point(e, false), onPointerDown: (e: PointerEvent) => point(e, true), onPointerLeave: () => onPoint(null, false) })} />
   );
+}
+
+/** Enough for the eye at arm's length; a laydown of A3 stays within what a browser gives a canvas. */
+const paperPixelsPerInch = 200;
+
+/** A proof that is printed at true size gets the pixels for it, before the browser lays the page out. Over an earlier print it stays as on the screen. */
+function paintForPaper(context: CanvasRenderingContext2D, plan: ShownPlan, paper: ShownPaper, palette: Uint32Array, only: number | null): void {
+  if (paper.overPicture || !context.canvas.closest('.proof-figure > .proof-sheet')) return;
+  const { widthMm, heightMm } = plan.job.image;
+  const per = (printedScale(widthMm, heightMm) * paperPixelsPerInch) / 25.4;
+  const [width, height] = [Math.round(widthMm * per), Math.round(heightMm * per)];
+  context.canvas.width = width;
+  context.canvas.height = height;
+  const image = context.createImageData(width, height);
+  paintSamples(sampleCodes(plan.codes, width, height, 2), only === null ? palette : dimPalette(palette, printedMask(plan), only), new Uint32Array(image.data.buffer));
+  context.putImageData(image, 0, 0);
 }
 
 const bare = new WeakMap<ShownPaper, Uint32Array>();

@@ -16,5 +16,7 @@ export const sheet: Words['sheet'] = {
   rulerHow: (length) => `Ein Lineal an den Balken unten halten und schieben, bis er ${length} lang ist. Dieses Gerät merkt es sich.`,
   slideUntilItFits: 'Schieben, bis es passt',
   lengthInPixels: 'Länge auf dem Bildschirm, in Pixeln',
+  printedTrue: '100 mm, wahre Größe bei Ausdruck mit 100 %',
+  printedSmaller: (times) => `100 mm des Drucks, ${times}-mal kleiner gezeigt`,
   why: 'Warum?',
 };

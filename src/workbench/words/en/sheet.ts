@@ -15,5 +15,7 @@ export const sheet = {
   rulerHow: (length: string) => `Hold a ruler on the bar below and slide until it is ${length} long. This machine remembers it.`,
   slideUntilItFits: 'Slide until it fits',
   lengthInPixels: 'Its length on the screen, in pixels',
+  printedTrue: '100 mm, true size when printed at 100 %',
+  printedSmaller: (times: string) => `100 mm of the print, shown ${times} times smaller`,
   why: 'Why?',
 };
