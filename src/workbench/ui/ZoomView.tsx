@@ -3,6 +3,7 @@ import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { Box } from '../../core/form/index.ts';
 import { words } from '../words/index.ts';
+import { holdStill } from './drag.ts';
 import { screenScale } from './screen-scale.ts';
 
 /** Fit: all of it in sight. True: a millimetre is a millimetre on this screen. Else pixels per mm. */
@@ -74,7 +75,11 @@ export function ZoomView({ box, zoom, shown, label, lookAt, below, children }: P
       zoom.value = clamp(shown.peek() * Math.exp(-e.deltaY / 300));
     };
     element.addEventListener('wheel', turn, { passive: false });
-    return () => element.removeEventListener('wheel', turn);
+    const letGo = holdStill(element);
+    return () => {
+      element.removeEventListener('wheel', turn);
+      letGo();
+    };
   }, []);
 
   return (

@@ -56,3 +56,15 @@ export function arrowStep(e: KeyboardEvent): Mm | null {
   if (e.key === 'ArrowDown') return [0, by];
   return null;
 }
+
+/**
+ * A finger on something that can be carried must not scroll the page away with it: browsers take `touch-action` from a
+ * whole SVG only, not from its parts. Returns what takes the listener off again.
+ */
+export function holdStill(element: HTMLElement | SVGElement): () => void {
+  const hold = (e: Event): void => {
+    if (e.cancelable && (e.target as Element).closest('.placed, .marker, .bridge, [data-grip]')) e.preventDefault();
+  };
+  element.addEventListener('touchstart', hold, { passive: false });
+  return () => element.removeEventListener('touchstart', hold);
+}

@@ -4,7 +4,7 @@ import type { JobForm } from '../../../core/job/index.ts';
 import { problem, ProblemError } from '../../../core/problem.ts';
 import { saySize } from '../../ui/units.ts';
 import type { Bench } from '../../store/bench.ts';
-import type { Mm } from '../../ui/drag.ts';
+import { holdStill, type Mm } from '../../ui/drag.ts';
 import { LengthField } from '../../ui/LengthField.tsx';
 import { Marker } from '../../ui/Marker.tsx';
 import { NumberField } from '../../ui/NumberField.tsx';
@@ -85,6 +85,7 @@ export function PhotoTrace({ bench, photo }: { readonly bench: Bench; readonly p
     }
   };
   useEffect(() => { void trace(); }, [photo.id]);
+  useEffect(() => (ground.current?.ownerSVGElement ? holdStill(ground.current.ownerSVGElement) : undefined), [answer.value === null]);
   const change = (set: () => void): void => {
     set();
     void trace();

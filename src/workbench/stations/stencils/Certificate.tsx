@@ -1,7 +1,7 @@
-import { sayArea, sayLength } from '../../ui/units.ts';
+import { sayLength } from '../../ui/units.ts';
 import { sayDelta } from '../../ui/format.ts';
 import { told, words } from '../../words/index.ts';
-import { costInWords, type PartProps } from './parts.ts';
+import { costInWords, sayPatch, type PartProps } from './parts.ts';
 import { lookAt, shownPxPerMm, zoom } from './state.ts';
 
 /** Whether the stencil is proven to hold together, and where not. */
@@ -36,7 +36,7 @@ export function Certificate({ bench, planned }: PartProps) {
           <ul class="faults mends" aria-label={w.strengthened}>
             {mends.slice(0, 6).map((mend, i) => (
               <li key={i}>
-                <span>{w.mends[mend.kind]}: <b>{w.wayCost(sayDelta(mend.costDeltaE), sayArea(mend.areaMm2, units))}</b>, {costInWords(mend.costDeltaE)}</span>
+                <span>{w.mends[mend.kind]}: <b>{w.wayCost(sayDelta(mend.costDeltaE), sayPatch(mend.areaMm2, units))}</b>, {costInWords(mend.costDeltaE)}</span>
                 <button type="button" class="button button-line" onClick={() => show(mend.at)}>{w.showFault}</button>
               </li>
             ))}

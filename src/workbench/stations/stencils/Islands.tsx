@@ -1,10 +1,9 @@
 import type { JobLayer } from '../../../core/job/index.ts';
 import { shownBy, type Shown } from '../../../core/plan/costs.ts';
-import { sayArea } from '../../ui/units.ts';
 import { withLayer } from '../../store/edits.ts';
 import { sayDelta } from '../../ui/format.ts';
 import { step, words } from '../../words/index.ts';
-import type { PartProps } from './parts.ts';
+import { sayPatch, type PartProps } from './parts.ts';
 
 const kinds: readonly NonNullable<JobLayer['islands']>[] = ['bridge', 'loose', 'drop'];
 
@@ -22,13 +21,13 @@ export function Islands({ bench, layer, planned }: PartProps) {
   // A window's islands are bridged and a piece's laid loose unless the printmaker says otherwise (core/plan/stencils.ts).
   const now = layer.islands ?? (layer.side === 'window' ? 'bridge' : 'loose');
   const dropped = priced(islands), bridged = now === 'bridge' ? priced(bridges) : null;
-  const cost = (shown: Shown | null): string => shown ? w.wayCost(sayDelta(shown.deltaE), sayArea(shown.areaMm2, units)) : planned.inkId === null ? w.wayNoInk : w.wayUnknown;
+  const cost = (shown: Shown | null): string => shown ? w.wayCost(sayDelta(shown.deltaE), sayPatch(shown.areaMm2, units)) : planned.inkId === null ? w.wayNoInk : w.wayUnknown;
   const says = (kind: typeof now): string => kind === 'bridge' ? cost(bridged) : kind === 'drop' ? cost(dropped) : w.wayLoose(loosePieces.length || islands.length);
   const none = islands.length === 0;
   return (
     <section class="beside" aria-labelledby="islands">
       <h2 id="islands">{w.islands}</h2>
-      <p>{none ? w.islandsNone : `${w.islandsFound(islands.length, sayArea(Math.min(...islands.map((i) => i.areaMm2)), units))}.`}</p>
+      <p>{none ? w.islandsNone : `${w.islandsFound(islands.length, sayPatch(Math.min(...islands.map((i) => i.areaMm2)), units))}.`}</p>
       <fieldset class={none ? 'choices' : 'island-ways'}>
         <legend>{w.islandsAre}</legend>
         {kinds.map((kind) => (

@@ -1,6 +1,7 @@
 import type { JobLayer } from '../../../core/job/index.ts';
 import type { PlannedLayer } from '../../../core/plan.ts';
 import { words } from '../../words/index.ts';
+import { sayArea, sayNumber, type LengthUnits } from '../../ui/units.ts';
 import type { Bench } from '../../store/bench.ts';
 
 /** What every part beside the stencil gets. */
@@ -14,4 +15,9 @@ export interface PartProps {
 export function costInWords(delta: number): string {
   const w = words().stencils;
   return delta < 2 ? w.costNone : delta < 5 ? w.costSome : w.costMuch;
+}
+
+/** A place of a few millimetres is said in mm²; sayArea begins at square centimetres. */
+export function sayPatch(areaMm2: number, units: LengthUnits): string {
+  return units === 'mm' && areaMm2 < 100 ? `${sayNumber(areaMm2, areaMm2 < 10 ? 1 : 0, true)}\u00a0mm²` : sayArea(areaMm2, units);
 }
