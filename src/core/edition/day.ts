@@ -52,10 +52,10 @@ export interface SheetTime {
 export interface DayPlan {
   readonly steps: readonly DayStep[];
   readonly sheetTimes: readonly SheetTime[];
-  readonly days: number;
-  readonly hands: number;
   /** Someone racks during pulls; else the others prepare and wash all the while, and who pulls racks. */
   readonly racked: boolean;
+  readonly days: number;
+  readonly hands: number;
   /** When the hands are done, and when the last sheet is dry (minutes from midnight before day 1). */
   readonly workEnds: number;
   readonly lastDry: number;

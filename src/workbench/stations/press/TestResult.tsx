@@ -9,7 +9,7 @@ import type { TestSheetsOfJob } from './test-edits.ts';
 interface Props {
   readonly plan: ShownPlan;
   readonly sheets: TestSheetsOfJob;
-  readonly onUse: (found: RegisterFound) => void;
+  readonly onUse: () => void;
   readonly onBack: () => void;
   /** The job is planned with measured figures now. */
   readonly own: boolean;
@@ -37,7 +37,7 @@ export function TestResult({ plan, sheets, onUse, onBack, own }: Props) {
       {tested?.advice.map((text) => <p key={text} class="says-do">{inUnits(text, units)}</p>)}
       {(tested?.problems ?? []).filter((p) => found !== null || p.code !== 'test-sheets-few').map((p) => <p key={p.message} class="field-note">{inUnits(`${p.message} ${p.advice}`, units)}</p>)}
       <div class="pair-do">
-        {found && !tested?.taken && <button type="button" class="button button-box button-strong" onClick={() => onUse(found)}>{w.testUse}</button>}
+        {found && !tested?.taken && <button type="button" class="button button-box button-strong" onClick={onUse}>{w.testUse}</button>}
         {tested?.taken && <b>{w.testTaken}</b>}
         {own && <button type="button" class="button button-box" onClick={onBack}>{w.testBack}</button>}
       </div>

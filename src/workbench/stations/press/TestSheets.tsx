@@ -4,7 +4,7 @@ import { sayLength } from '../../ui/units.ts';
 import { words } from '../../words/index.ts';
 import { LineField } from './LineField.tsx';
 import type { PartProps } from './part.ts';
-import { setTestLine, useTested, type TestSheetsOfJob } from './test-edits.ts';
+import { setTestLine, takeBackTested, useTested, type TestSheetsOfJob } from './test-edits.ts';
 import { TestResult } from './TestResult.tsx';
 
 /** Sheets that were read are kept in the job; this many are laid out to begin with. */
@@ -66,7 +66,7 @@ export function TestSheets({ bench, plan }: PartProps) {
             if (e.detail === 0) requestAnimationFrame(() => document.querySelector<HTMLElement>('.line-field input')?.focus());
           }}>{w.testNext}</button>
         </div>
-        <TestResult plan={plan} sheets={sheets} onUse={(found) => { useTested(bench, found); bench.announce(w.testUsed); }} onBack={() => useTested(bench, null)} own={job.register.measured !== undefined} />
+        <TestResult plan={plan} sheets={sheets} onUse={() => { useTested(bench); bench.announce(w.testUsed); }} onBack={() => takeBackTested(bench)} own={job.register.measured !== undefined} />
       </div>
     </section>
   );

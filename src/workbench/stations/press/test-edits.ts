@@ -1,5 +1,5 @@
 import type { Job } from '../../../core/job/index.ts';
-import { measuredRegister, type RegisterFound } from '../../../core/press/index.ts';
+import { measuredRegister, registerFromLines } from '../../../core/press/index.ts';
 import type { Bench } from '../../store/bench.ts';
 import { step } from '../../words/index.ts';
 import { clean } from './edits.ts';
@@ -28,7 +28,15 @@ export function setTestLine(bench: Bench, sheets: TestSheetsOfJob, { sheet, plac
   }, { mark: `test:${sheet}:${place}:${way}` });
 }
 
-/** The job is planned with what was found; null: with the usual figures again. */
-export function useTested(bench: Bench, found: RegisterFound | null): void {
-  bench.edit(step('press', 'measured'), (job) => ({ ...job, register: clean({ ...job.register, sigmaMm: undefined, measured: found ? { ...measuredRegister(found) } : undefined }) }));
+/** The job is planned with what its test sheets tell: those written down now, whatever plan is still in sight. */
+export function useTested(bench: Bench): void {
+  bench.edit(step('press', 'measured'), (job) => {
+    const { testSheets } = job.register;
+    return testSheets ? { ...job, register: clean({ ...job.register, sigmaMm: undefined, measured: { ...measuredRegister(registerFromLines(testSheets)) } }) } : job;
+  });
+}
+
+/** Back to the usual figures of the method. */
+export function takeBackTested(bench: Bench): void {
+  bench.edit(step('press', 'measured'), (job) => ({ ...job, register: clean({ ...job.register, sigmaMm: undefined, measured: undefined }) }));
 }
