@@ -1,5 +1,6 @@
 import { existsSync, writeFileSync } from 'node:fs';
 import { layerOf, inkBench } from '../core/plan/asks/index.ts';
+import { ratesOf } from '../core/plan/stencils.ts';
 import { fail } from '../core/problem.ts';
 import { cutFile, sayUses } from '../packet/index.ts';
 import type { Command } from './command.ts';
@@ -31,6 +32,8 @@ export const cut: Command = {
     const { knife, certificate } = stencil;
     console.log(`${layer.name}: run ${layer.run}, ${layer.side}; ${certificate.holds ? `proven, no neck under ${certificate.leastNeckMm.toFixed(1)} mm` : `NOT proven: ${certificate.faults.length} faults`}`);
     console.log(`  ${knife.metres.toFixed(2)} m, ${plural(knife.corners, 'corner')}, ${plural(knife.pieces, 'piece')}, about ${plural(Math.ceil(knife.minutes), 'minute')}: ${knife.difficulty}`);
+    const rates = ratesOf(plan.job);
+    console.log(`  (${rates.metresPerMinute} m a minute, ${rates.secondsPerCorner} s a corner, ${rates.secondsPerPiece} s a piece: “knife” in the job)`);
     const pair = plan.cuts.find((c) => c.id === layer.cutId);
     if (pair) console.log(`  cut “${pair.name}” ${pair.timesToCut === 1 ? 'once' : `${pair.timesToCut} times`}. ${pair.why}`);
     for (const line of pair ? sayUses(pair) : []) console.log(`    ${line}`);

@@ -283,6 +283,15 @@ const PictureSchema = z.looseObject({
   seed: z.int().optional(),
 });
 
+const KnifeSchema = z.looseObject({
+  /** How fast this studio cuts along a line; left out, like the two others: common practice. */
+  metresPerMinute: z.number().gt(0).max(50).optional(),
+  /** Lifting the knife and setting it anew. */
+  secondsPerCorner: z.number().min(0).max(300).optional(),
+  /** Lifting out what drops out, or laying a loose piece aside. */
+  secondsPerPiece: z.number().min(0).max(300).optional(),
+});
+
 export const JobSchema = z.looseObject({
   schemaVersion: z.literal(currentSchemaVersion),
   title: name,
@@ -292,6 +301,7 @@ export const JobSchema = z.looseObject({
   /** Paper or film left around the image on each stencil. */
   stencilMarginMm: z.number().min(0).max(500).default(40),
   materials: z.array(MaterialSchema).default([]),
+  knife: KnifeSchema.optional(),
   forms: z.array(FormSchema).default([]),
   cuts: z.array(CutSchema).default([]),
   layers: z.array(LayerSchema).default([]),

@@ -3,7 +3,8 @@ import { rectangle, takeAway, unite } from '../form/index.ts';
 import { layerCodes, proofGrid } from '../print/index.ts';
 import { defaultMaterials, makeStencil } from '../stencil/index.ts';
 import { islandNotes, meanOver, mendsOf, shownBy, withCosts } from './costs.ts';
-import { costTable, extraTable } from './stencils.ts';
+import { costTable, extraTable, ratesOf, stencilOf } from './stencils.ts';
+import { parseJob } from '../job/index.ts';
 
 const labs = new Float64Array(256 * 3);
 // Bare paper, a yellow, a dark blue over it, and the blue alone: the blue hides the yellow almost wholly.
@@ -68,4 +69,13 @@ test('what mending a thin place changed is told with its size and its cost; a st
   expect(mends[0].at[0]).toBeGreaterThan(45);
   expect(mends[0].at[0]).toBeLessThan(56);
   expect(mendsOf(made(10), openings(10), codes, ...tables)).toEqual([]);
+});
+
+test('a slow hand says so in the job, and every stencil takes longer', () => {
+  const job = (knife: object) => parseJob({ schemaVersion: 1, title: 'K', image: { widthMm: 100, heightMm: 100 }, layers: [{ id: 'a', name: 'A', cut: 'c', side: 'window', ink: null }], ...knife });
+  const minutes = (made: ReturnType<typeof job>): number => stencilOf(made, made.layers[0], rectangle(20, 20, 60, 60), defaultMaterials[1], undefined).stencil?.knife.minutes ?? 0;
+  // 24 cm at 0.5 m a minute, four corners of 2 s, one cut-out of 5 s; then at a tenth of a metre.
+  expect(minutes(job({}))).toBeCloseTo(0.48 + (4 * 2 + 5) / 60, 2);
+  expect(minutes(job({ knife: { metresPerMinute: 0.1 } }))).toBeCloseTo(2.4 + (4 * 2 + 5) / 60, 2);
+  expect(ratesOf(job({ knife: { secondsPerCorner: 9 } }))).toEqual({ metresPerMinute: 0.5, secondsPerCorner: 9, secondsPerPiece: 5 });
 });

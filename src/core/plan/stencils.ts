@@ -3,7 +3,7 @@ import { common, rectangle, regionBox, takeAway, type Box, type Region } from '.
 import type { Job, JobLayer } from '../job/index.ts';
 import { layerCodes, proofGrid, type Codes } from '../print/index.ts';
 import { ProblemError, type Problem } from '../problem.ts';
-import { defaultMaterials, makeStencil, type CostRaster, type Material, type Stencil } from '../stencil/index.ts';
+import { defaultMaterials, defaultRates, makeStencil, type CostRaster, type KnifeRates, type Material, type Stencil } from '../stencil/index.ts';
 import { islandNotes, isMended, mendsOf, withCosts } from './costs.ts';
 import type { Memory } from './memory.ts';
 
@@ -37,8 +37,17 @@ export function islandsOf(layer: Pick<JobLayer, 'islands' | 'side'>): 'bridge' |
   return layer.islands ?? (layer.side === 'window' ? 'bridge' : 'loose');
 }
 
+/** How fast this studio cuts; what it doesn't say is common practice. */
+export function ratesOf({ knife }: Pick<Job, 'knife'>): KnifeRates {
+  return {
+    metresPerMinute: knife?.metresPerMinute ?? defaultRates.metresPerMinute,
+    secondsPerCorner: knife?.secondsPerCorner ?? defaultRates.secondsPerCorner,
+    secondsPerPiece: knife?.secondsPerPiece ?? defaultRates.secondsPerPiece,
+  };
+}
+
 /** A layer's cut and side → the sheet that lies under the screen. */
-export function stencilOf(job: Pick<Job, 'image' | 'stencilMarginMm'>, layer: JobLayer, cut: Region, material: Material, cost: CostRaster | undefined): MadeStencil {
+export function stencilOf(job: Pick<Job, 'image' | 'stencilMarginMm' | 'knife'>, layer: JobLayer, cut: Region, material: Material, cost: CostRaster | undefined): MadeStencil {
   const margin = Math.max(job.stencilMarginMm, 5);
   const image = imageBox(job);
   const place = `layer “${layer.name}”`;
@@ -47,6 +56,7 @@ export function stencilOf(job: Pick<Job, 'image' | 'stencilMarginMm'>, layer: Jo
       shape: cut, side: layer.side, aperture: image,
       sheet: { minX: image.minX - margin, minY: image.minY - margin, maxX: image.maxX + margin, maxY: image.maxY + margin },
       material, islands: islandsOf(layer), pins: layer.pinnedBridges, forbidden: layer.noBridge, cost, place,
+      rates: ratesOf(job),
     });
     return { stencil, problems: stencil.problems };
   } catch (error) {
@@ -106,8 +116,8 @@ export interface StencilTask {
 }
 
 /** All stencils of a job: by shortest bridges first; where there are bridges, again by what they cost in the print. */
-export function makeStencils(job: Pick<Job, 'image' | 'stencilMarginMm'>, tasks: readonly StencilTask[], colours: readonly CodeColours[], memory: Memory): Map<string, MadeStencil> {
-  const geometry = { image: job.image, stencilMarginMm: job.stencilMarginMm };
+export function makeStencils(job: Pick<Job, 'image' | 'stencilMarginMm' | 'knife'>, tasks: readonly StencilTask[], colours: readonly CodeColours[], memory: Memory): Map<string, MadeStencil> {
+  const geometry = { image: job.image, stencilMarginMm: job.stencilMarginMm, knife: job.knife };
   const made = new Map<string, MadeStencil>();
   const reads = ({ layer, cut, material }: StencilTask): unknown[] =>
     [geometry, layer.name, layer.side, layer.islands, layer.pinnedBridges, layer.noBridge, cut, material];

@@ -1,6 +1,7 @@
 import { cautions } from '../../core/edition/index.ts';
 import { shownBy } from '../../core/plan/costs.ts';
 import { drawnExtent, registerMarks } from '../marks.ts';
+import { ratesOf } from '../../core/plan/stencils.ts';
 import { cornersOf, sharpDeg, type Corner } from '../../core/stencil/index.ts';
 import { sayUses } from '../cut-uses.ts';
 import type { Page } from '../pdf/page.ts';
@@ -87,7 +88,7 @@ function factsPage(setting: Setting, layer: PlannedLayer): void {
   y = fact(page, words.x, y, words.width, 'Material', material ? `${material.name}, ${lengthIn(setting, material.thicknessMm)}` : 'your choice', type.strong);
   y = fact(page, words.x, y, words.width, 'Sheet to begin with', sizeIn(setting, sheet.maxX - sheet.minX, sheet.maxY - sheet.minY), type.head);
   y = fact(page, words.x, y, words.width, 'Knife', `${knife.metres.toFixed(1)} m, ${plural(knife.corners, 'corner')}`, type.strong);
-  y = fact(page, words.x, y, words.width, 'Time', `${minutesInWords(knife.minutes)}, ${knife.difficulty}`, type.strong);
+  y = fact(page, words.x, y, words.width, `Time, at ${ratesOf(plan.job).metresPerMinute} m a minute`, `${minutesInWords(knife.minutes)}, ${knife.difficulty}`, type.strong);
   y = fact(page, words.x, y, words.width, 'Cut-outs to lift', String(knife.pieces), type.strong);
   y = fact(page, words.x, y, words.width, 'Least strip, least opening', material ? `${lengthIn(setting, material.leastBridgeMm)}, ${lengthIn(setting, material.leastOpeningMm)}` : '—', type.strong);
   y = fact(page, words.x, y, words.width, 'Bridges, to be kept', stencil.bridges.length === 0 ? 'none' : whatShows(stencil.bridges), type.strong);
