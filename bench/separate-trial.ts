@@ -4,6 +4,7 @@ import type { Picture, SeparateRequest } from '../src/core/separate/index.ts';
 import { chooseInks, judged, rulesOf, type Chosen } from '../src/core/separate/choose-inks.ts';
 import { metresOf } from '../src/core/separate/figures.ts';
 import { flatInks, oneInkCodes, opaqueLab } from '../src/core/separate/flat-inks.ts';
+import { blurPlane, gaussTaps } from '../src/core/separate/kernels/blur.ts';
 import { pictureCost } from '../src/core/separate/kernels/length.ts';
 import { fieldOf, freeCodes, solveMasks, type MaskRules } from '../src/core/separate/masks.ts';
 import { prepareWork, type Work } from '../src/core/separate/prepare.ts';
@@ -87,6 +88,8 @@ export interface RegisterTrial {
   readonly unaware: number;
   readonly aware: number;
   readonly metres: readonly [number, number];
+  /** The unaware print if all its layers sat off together: what no trap can take away, because the edges themselves lie elsewhere. */
+  readonly together: number;
   /** Share of the error that layers sitting off add, which planning for it takes away again. */
   readonly removed: number;
 }
@@ -105,6 +108,18 @@ export async function registerTrial(picture: Picture, layers: number, sigmaMm = 
   for (const found of [inks.found, plain.found]) for (const priceMm of [0.02, 0.1, 0.3, 1]) tried.push(await judged(work, found, priceMm, sigmaMm, 0, quietTask));
   const within = tried.filter((chosen) => lengthOf(work, chosen.codes) <= metres * 1.02);
   const aware = (within.length > 0 ? within : tried.slice(-1)).reduce((best, chosen) => (off(chosen) < off(best) ? chosen : best));
-  return { inRegister, unaware, aware: off(aware), metres: [metres, lengthOf(work, aware.codes)], removed: (unaware - off(aware)) / (unaware - inRegister) };
+  return { inRegister, unaware, aware: off(aware), together: offTogether(work, plain, sigmaMm), metres: [metres, lengthOf(work, aware.codes)], removed: (unaware - off(aware)) / (unaware - inRegister) };
 }
 
+/** Mean ΔE00 when the whole print is shifted by N(0, σ), layers in register with each other. */
+function offTogether(work: Work, { codes, found }: Chosen, sigmaMm: number): number {
+  const level = work.levels[0], { table, codeCount, binOf } = fieldOf(level, rulesOf(work, found.overlapLab, 1));
+  const taps = gaussTaps(sigmaMm / level.mmPerPx), plane = new Float32Array(codes.length), share = plane.slice(), scratch = plane.slice();
+  let sum = 0;
+  for (let code = 0; code < codeCount; code++) {
+    for (let i = 0; i < codes.length; i++) plane[i] = codes[i] === code ? 1 : 0;
+    blurPlane(plane, level.width, level.height, taps, share, scratch);
+    for (let i = 0; i < codes.length; i++) sum += share[i] * table[binOf[i] * codeCount + code];
+  }
+  return sum / codes.length;
+}

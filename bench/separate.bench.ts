@@ -6,13 +6,14 @@ import { readPicture, scaledLab, separate, separated, type Picture, type Separat
 import { xyzFromSpectrum } from '../src/core/colour/index.ts';
 import { makeStencil, defaultMaterials } from '../src/core/stencil/index.ts';
 import { quietTask } from '../src/core/task.ts';
+import { hireHands } from '../src/cli/hands.ts';
 import type { BenchRow } from './row.ts';
 import { openPicture, openPictures } from './separate-pictures.ts';
 import { benchShelf } from './separate-shelf.ts';
 import { prepareReaders } from './separate-tools.ts';
 import { registerTrial, requestFor, trial } from './separate-trial.ts';
 
-export const title = 'A picture into stencils: mean ΔE00 ÷ that of as many flat opaque inks of any colour; one thread';
+export const title = 'A picture into stencils: mean ΔE00 ÷ that of as many flat opaque inks of any colour';
 
 const counts = [3, 4, 5, 6];
 /** All pictures, or those named in BENCH_PICTURES (comma between), for a quick look. */
@@ -49,7 +50,7 @@ async function registerRows(): Promise<BenchRow[]> {
     const start = performance.now();
     const t = await registerTrial(await openPicture(name), 4);
     removed.push(t.removed);
-    rows.push({ name: `${name}, register 0.5 mm, 4 layers`, medianMs: performance.now() - start, note: `in register ${two(t.inRegister)}, off ${two(t.unaware)}, reckoned with ${two(t.aware)}: ${Math.round(100 * t.removed)} % of what it adds removed, with ${two(t.metres[1])} m against ${two(t.metres[0])}` });
+    rows.push({ name: `${name}, register 0.5 mm, 4 layers`, medianMs: performance.now() - start, note: `in register ${two(t.inRegister)}, off ${two(t.unaware)}, reckoned with ${two(t.aware)}: ${Math.round(100 * t.removed)} % of what it adds removed (all layers off together: ${two(t.together)}, so traps alone could remove ${Math.round((100 * (t.unaware - t.together)) / (t.unaware - t.inRegister))} %), with ${two(t.metres[1])} m against ${two(t.metres[0])}` });
   }
   rows.push({ name: 'all: register error removed', medianMs: 0, note: `${Math.round(100 * mean(removed))} %` });
   return rows;
@@ -132,16 +133,17 @@ function quantised(picture: Picture, width: number, height: number, colours: num
   return scaledLab({ width, height, pixels: { kind: 'srgb8', data: rgb }, format: 'PNG', problems: [] }, { x: 0, y: 0, width: 1, height: 1 }, width, height, paper);
 }
 
-/** From the bytes of a JPEG to drafts and cut stencils, 6 layers at the usual raster, on one thread. */
+/** From the bytes of a JPEG to drafts and cut stencils, 6 layers at the usual raster, on one thread and with a second one. */
 async function speedRows(): Promise<BenchRow[]> {
   const rows: BenchRow[] = [];
   const earth = await openPicture('earth');
-  for (const megapixels of [1, 4, 12]) {
+  for (const megapixels of [1, 4, 12]) for (const threads of [1, 2]) {
     const bytes = enlarged(earth, megapixels);
-    const start = performance.now();
+    const hands = threads > 1 ? hireHands(threads) : undefined;
+    const start = performance.now(), cpu = process.cpuUsage();
     const picture = await readPicture(bytes, 'earth.jpg');
     const read = performance.now() - start;
-    const drafts = separate(requestFor(picture, 6, { rasterMm: 0.25 }), quietTask);
+    const drafts = separate(requestFor(picture, 6, { rasterMm: 0.25 }), quietTask, hands);
     await drafts.next();
     const first = performance.now() - start;
     let step = await drafts.next();
@@ -150,7 +152,12 @@ async function speedRows(): Promise<BenchRow[]> {
       masks = performance.now() - start;
       step = await drafts.next();
     }
-    rows.push({ name: `${megapixels} megapixels, 6 layers`, medianMs: performance.now() - start, note: `read ${Math.round(read)} ms, first draft ${Math.round(first)} ms, masks ${Math.round(masks)} ms, then cutting, bridges and the baseline; most memory so far ${Math.round(process.resourceUsage().maxRSS / 1024)} MB` });
+    const used = process.cpuUsage(cpu);
+    hands?.dismiss();
+    rows.push({
+      name: `${megapixels} megapixels, 6 layers, ${threads} thread${threads > 1 ? 's' : ''}`, medianMs: performance.now() - start,
+      note: `CPU ${((used.user + used.system) / 1e6).toFixed(1)} s; read ${Math.round(read)} ms, first draft ${Math.round(first)} ms, masks ${Math.round(masks)} ms, then cutting, bridges and the baseline; most memory so far ${Math.round(process.resourceUsage().maxRSS / 1024)} MB`,
+    });
   }
   return rows;
 }

@@ -8,6 +8,7 @@ import { Cancelled } from '../core/task.ts';
 import { prepare } from './assets.ts';
 import type { Command } from './command.ts';
 import { readJobAt, writeWhole } from './folder.ts';
+import { hireHands } from './hands.ts';
 import { printProblems } from './load.ts';
 import { writeSeparationPictures } from './separation-pictures.ts';
 import { numberOf, readFileBytes, textOf } from './words.ts';
@@ -69,20 +70,23 @@ async function watch(work: typeof separatePicture, request: Parameters<typeof se
   const onStop = (): void => { stop = true; };
   process.once('SIGINT', onStop);
   const bar = process.stderr.isTTY;
+  const hands = hireHands();
   const drafts = work(request, {
     report(share, note) { if (bar) process.stderr.write(`\r${Math.round(share * 100).toString().padStart(3)} %  ${(note ?? '').padEnd(48)}`); },
     async pause() {
       await new Promise((go) => setImmediate(go));
       if (stop) throw new Cancelled();
     },
-  });
-  for (;;) {
-    const step = await drafts.next();
-    if (step.done) {
-      if (bar) process.stderr.write('\n');
-      process.removeListener('SIGINT', onStop);
-      return step.value;
+  }, hands);
+  try {
+    for (;;) {
+      const step = await drafts.next();
+      if (step.done) return step.value;
     }
+  } finally {
+    if (bar) process.stderr.write('\n');
+    process.removeListener('SIGINT', onStop);
+    hands?.dismiss();
   }
 }
 

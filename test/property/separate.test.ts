@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { levelsOf, fieldOf, freeCodes, energyOf } from '../../src/core/separate/masks.ts';
-import { relax } from '../../src/core/separate/kernels/relax.ts';
+import { relaxed } from '../../src/core/separate/kernels/relax.ts';
 import { outlinesOf } from '../../src/core/separate/outline.ts';
 import { rasterizeInto } from '../../src/core/form/index.ts';
 import { seeded } from '../../src/core/random.ts';
@@ -37,7 +37,7 @@ test('colour error plus knife never goes up while masks settle', () => {
     const codes = freeCodes(field);
     let before = energyOf(field, codes, 0.25);
     for (let turn = 0; turn < 6; turn++) {
-      relax(field, codes);
+      relaxed(field, codes, 1, 0);
       const after = energyOf(field, codes, 0.25);
       expect(after).toBeLessThanOrEqual(before * (1 + 1e-6) + 1e-6);
       before = after;

@@ -17,32 +17,48 @@ export async function baselineFor(work: Work, few: FewTargets, metres: number, s
   const inks = work.layers;
   const palette = flatInks(few.targets, labFromSpectrum(work.setup.paper), inks, seed);
   const overlapLab = opaqueLab(palette);
-  const level = work.levels[0], middle = Math.min(2, work.levels.length - 1);
+  const level = work.levels[0];
   const rules = (priceMm: number): MaskRules => ({ layers: inks, overlapLab, allowed: oneInkCodes(inks), priceMm });
-  const curve = curveOf(work.levels, rules(1), middle);
-  const cutAt = (priceMm: number): { codes: Uint8Array; metres: number } => {
-    const codes = solveMasks(work.levels, rules(priceMm));
-    makeCuttable({ ...fieldOf(level, rules(priceMm)) }, codes, cut, false);
-    return { codes, metres: metresOf(codes, level.width, level.height, inks, level.mmPerPx) };
+  const curve = curveOf(work.levels, rules(1), Math.min(2, work.levels.length - 1));
+  const cutAt = (at: number, priceMm: number): { codes: Uint8Array; metres: number } => {
+    const { width, height, mmPerPx } = work.levels[at], field = fieldOf(work.levels[at], rules(priceMm));
+    const codes = solveMasks(work.levels, rules(priceMm), at);
+    makeCuttable(field, codes, rulesOn(cut, level.mmPerPx / mmPerPx), false);
+    return { codes, metres: metresOf(codes, width, height, inks, mmPerPx) };
   };
-  // Cutting away what is too thin shortens the outlines; the second price makes up for it.
+  // Cutting away what is too thin shortens the outlines; further prices, tried on the coarser raster, make up for it.
   let price = priceFor(metres, curve);
-  await task.pause();
-  let best = cutAt(price);
-  for (let turn = 0; turn < 2 && Math.abs(best.metres / metres - 1) > 0.05; turn++) {
-    const lower = price * (best.metres / metres) ** 1.6;
-    // Flat areas have only so much outline that can be cut: below this price it grows no more.
-    if (lower < 0.1 && price < 0.2) break;
-    price = Math.max(0.05, lower);
+  const middle = Math.min(1, work.levels.length - 1);
+  let nearest = price, least = Infinity;
+  for (let turn = 0; turn < 4; turn++) {
     await task.pause();
-    const next = cutAt(price);
+    const got = cutAt(middle, price).metres, off = Math.abs(Math.log(Math.max(1e-6, got / metres)));
+    if (off < least) {
+      least = off;
+      nearest = price;
+    }
+    const next = Math.max(0.05, price * (got / metres) ** 1.6);
+    // Flat areas have only so much outline that can be cut: below this price it grows no more.
+    if (off < 0.05 || (next < 0.1 && price < 0.2)) break;
+    price = next;
+  }
+  await task.pause();
+  let best = cutAt(0, nearest);
+  if (middle > 0 && Math.abs(best.metres / metres - 1) > 0.05 && nearest > 0.1) {
+    await task.pause();
+    const next = cutAt(0, Math.max(0.05, nearest * (best.metres / metres) ** 1.6));
     if (Math.abs(next.metres - metres) < Math.abs(best.metres - metres)) best = next;
   }
-  const field = fieldOf({ ...level, lab: work.target }, rules(price));
+  const field = fieldOf({ ...level, lab: work.target }, rules(nearest));
   return {
     ...figuresOf(field, work.target, best.codes, overlapLab, level.mmPerPx, sigmaMm),
     width: level.width, height: level.height, codes: best.codes, rgb: rgbOf(overlapLab), inksLab: palette.slice(3),
   };
+}
+
+/** The knife's rules on a raster of other pixels. @param scale new pixels to an old one */
+function rulesOn(cut: CutRules, scale: number): CutRules {
+  return { openingPx: cut.openingPx * scale, paperPx: cut.paperPx * scale, leastInkPx: cut.leastInkPx * scale ** 2, leastIslandPx: cut.leastIslandPx * scale ** 2 };
 }
 
 /** sRGB bytes of Lab colours, 3 each. */

@@ -16,7 +16,7 @@ export function curveOf(levels: readonly Level[], rules: MaskRules, finest: numb
   return priceLadder.map((priceMm) => {
     if (codes) {
       codes = codes.slice();
-      settle(fieldOf(level, { ...rules, priceMm }), codes, [2]);
+      settle(fieldOf(level, { ...rules, priceMm }), codes, [2], 2);
     } else codes = solveMasks(levels, { ...rules, priceMm }, finest);
     return { priceMm, codes, metres: metresOf(codes, level.width, level.height, rules.layers, level.mmPerPx, rules.layerPrice) };
   });

@@ -5,7 +5,9 @@ import type { Work } from './prepare.ts';
 import { costOffRegister, settleForRegister } from './register.ts';
 import { expectedUse, registerRoom } from './kernels/register.ts';
 import { outlineLengths } from './kernels/length.ts';
-import { bestOfPool, inkPool, refitInks, type Found } from './search.ts';
+import { askedFor, type Hands } from './errand.ts';
+import type { LayerRecipe } from './recipe.ts';
+import { refitInks, type Found } from './search.ts';
 import type { Edges } from './fit-score.ts';
 import { edgesOf, fewTargets, usePairs, type FewTargets } from './targets.ts';
 
@@ -54,7 +56,7 @@ export function judgedOn(work: Work): number {
  * colours and what borders on what; several of its answers (edges counted little, more, much) are then judged on
  * a raster of twice the pixel with real masks, and the best of them is refitted to what its masks really print.
  */
-export async function chooseInks(work: Work, few: FewTargets, priceMm: number, sigmaMm: number, seed: number, effort: number, task: Task, onBetter: (chosen: Chosen) => void): Promise<Chosen> {
+export async function chooseInks(work: Work, few: FewTargets, priceMm: number, sigmaMm: number, seed: number, effort: number, task: Task, onBetter: (chosen: Chosen) => void, hands?: Hands): Promise<Chosen> {
   const coarse = work.levels.length - 1, level = work.levels[coarse];
   // Off register, an edge between overlaps that differ in two layers shows slivers of a third one: about σ times such a difference.
   const edgePrice = priceMm + 4 * sigmaMm;
@@ -63,11 +65,19 @@ export async function chooseInks(work: Work, few: FewTargets, priceMm: number, s
   const fewer = fewTargets(level.bins, 56);
   const edgesAt = (targets: FewTargets, share: number): Edges | undefined =>
     (share > 0 ? edgesOf(targets, level.lab, level.width, level.height, level.mmPerPx, edgePrice * share) : undefined);
-  const pool = await inkPool(work.setup, fewer.targets, seed, Math.max(3, Math.round(8 * effort)), Math.round(30 * effort), task);
+  const half = (n: number): number => Math.max(2, Math.round((n * effort) / 2));
+  const { setup } = work;
+  const halves = askedFor([0, 1].map((i) => ({ kind: 'pool', setup, targets: fewer.targets, seed: seed + 1000 * i, starts: half(8), kicks: half(30) })), task, hands);
+  const pool: (readonly LayerRecipe[])[] = [];
+  // Two halves, best first each: their plans in turn.
+  const [one, other] = [(await halves[0]()).pool, (await halves[1]()).pool];
+  for (let i = 0; i < Math.max(one.length, other.length); i++) pool.push(...one.slice(i, i + 1), ...other.slice(i, i + 1));
+  const plans = askedFor(variants.map((share, i) => ({
+    kind: 'plan', setup, fewer: { ...fewer.targets, edges: edgesAt(fewer, share) }, targets: { ...few.targets, edges: edgesAt(few, share) }, pool, seed: seed + i, kicks: share > 0 ? Math.round(12 * effort) : 0,
+  })), task, hands);
   let best: Chosen | undefined;
-  for (const [i, share] of variants.entries()) {
-    const near = share > 0 ? await inkPool(work.setup, { ...fewer.targets, edges: edgesAt(fewer, share) }, seed + i, 0, Math.round(12 * effort), task, pool.slice(0, 5)) : pool;
-    const found = await bestOfPool(work.setup, { ...few.targets, edges: edgesAt(few, share) }, near.slice(0, 4), task);
+  for (const [i, plan] of plans.entries()) {
+    const found = (await plan()).found!;
     const chosen = await refitted(work, few, await judged(work, found, priceMm, sigmaMm, judgedOn(work), task), priceMm, sigmaMm, judgedOn(work), task);
     task.report(0.1 + (0.4 * (i + 1)) / variants.length, 'choosing inks and their order');
     if (!best || chosen.objective < best.objective) onBetter((best = chosen));

@@ -2,6 +2,8 @@
 export { mostMegapixels, preparePictures, readPicture, scaledLab } from './picture/index.ts';
 export type { Crop, Picture, PictureModules, Pixels } from './picture/index.ts';
 export { separate, separated } from './separate.ts';
+export { doErrand } from './errand.ts';
+export type { Errand, ErrandDone, Hands } from './errand.ts';
 export { jobPartsOf } from './job-data.ts';
 export type { JobParts } from './job-data.ts';
 export type { LayerWish } from './search.ts';

@@ -1,6 +1,6 @@
 import { binColours, costTable, type Bins } from './bins.ts';
 import { outlineLengths, pictureCost } from './kernels/length.ts';
-import { relax, type Field } from './kernels/relax.ts';
+import { relaxed, type Field } from './kernels/relax.ts';
 import { thresholdRoom, thresholdSweep } from './kernels/threshold.ts';
 
 /** One size of the picture, with its colours in boxes. */
@@ -135,14 +135,14 @@ export function energyOf(field: Field, codes: Uint8Array, mmPerPx: number): numb
 }
 
 /** Settles codes on one level: threshold dynamics from wide to narrow, then single pixels until almost nothing moves. */
-export function settle(field: Field, codes: Uint8Array, wide: readonly number[]): void {
+export function settle(field: Field, codes: Uint8Array, wide: readonly number[], sweeps = 4): void {
   if (wide.length > 0) {
     const room = thresholdRoom(codes.length, field.layers);
     for (const sigma of wide) {
-      for (let turn = 0; turn < 4; turn++) if (thresholdSweep(field, codes, sigma, room) < codes.length * 1e-3) break;
+      for (let turn = 0; turn < sweeps; turn++) if (thresholdSweep(field, codes, sigma, room) < codes.length * 1e-3) break;
     }
   }
-  for (let turn = 0; turn < 12; turn++) if (relax(field, codes) < codes.length * 5e-5) break;
+  relaxed(field, codes, 12, 5e-5);
 }
 
 /** Masks under a price of knife length, from the coarsest level up to `finest`. */

@@ -3,6 +3,7 @@ import type { Film, Ink, Surface } from '../ink/index.ts';
 import type { Random } from '../random.ts';
 import { shareStep } from './descend.ts';
 import { asPrinted, meanAsPrinted, meanDifference, type Targets, type Use } from './fit-score.ts';
+import { groundOf, quickOverlapLab, type Ground } from './kernels/overlap-lab.ts';
 import { filmOfRecipe, overlapLabOf, type LayerRecipe, type PotShare } from './recipe.ts';
 
 /** What the printmaker has decided about one layer; everything left out is free. */
@@ -29,6 +30,8 @@ export interface SearchSetup {
   readonly codes: readonly number[];
   /** Least share of ink worth weighing out. */
   readonly leastShare: number;
+  /** Overlaps worked out in few bands: for telling many plans apart, not for settling one. */
+  readonly quick?: boolean;
 }
 
 export interface Found {
@@ -80,9 +83,15 @@ export function scored(setup: SearchSetup, state: State, judge: Judge): Scored {
   return { state, score: judge.score(labOf(setup, state), Infinity) };
 }
 
+/** Overlaps of a candidate. */
 export function labOf(setup: SearchSetup, state: State): Float64Array {
-  return overlapLabOf(setup.paper, [...setup.below, ...state.films], setup.surface);
+  if (!setup.quick) return overlapLabOf(setup.paper, [...setup.below, ...state.films], setup.surface);
+  let ground = grounds.get(setup);
+  if (!ground) grounds.set(setup, ground = groundOf(setup.paper, setup.surface));
+  return quickOverlapLab(ground, [...setup.below, ...state.films]);
 }
+
+const grounds = new WeakMap<SearchSetup, Ground>();
 
 /** Places in the laydown that may be exchanged. */
 export function movable(setup: SearchSetup, recipes: readonly LayerRecipe[]): number[] {
@@ -180,12 +189,13 @@ export function exchanged(setup: SearchSetup, from: Scored, judge: Judge): Score
   return best;
 }
 
-/** Pots that differ in kind: a pot exchanged, one added, one dropped, and the whole twice and half as strong. */
-export function neighbours(setup: SearchSetup, recipe: LayerRecipe): PotShare[][] {
+/** Pots that differ in kind: a pot exchanged, one added, one dropped, and strengths by large steps; if `fine`, by small ones too. */
+export function neighbours(setup: SearchSetup, recipe: LayerRecipe, fine: boolean): PotShare[][] {
   const wish = setup.wishes[recipe.wish], { parts } = recipe;
   if (decided(setup, recipe)) return [];
-  const out: PotShare[][] = [0.6, 1.6].map((factor) => parts.map((p) => ({ ...p, share: p.share * factor })));
-  if (parts.length > 1) for (const factor of [0.6, 1.6]) parts.forEach((_, i) => out.push(parts.map((p, j) => (i === j ? { ...p, share: p.share * factor } : p))));
+  const factors = fine ? [0.6, 0.85, 0.95, 1.05, 1.18, 1.6] : [0.6, 1.6];
+  const out: PotShare[][] = factors.map((factor) => parts.map((p) => ({ ...p, share: p.share * factor })));
+  if (parts.length > 1) for (const factor of factors) parts.forEach((_, i) => out.push(parts.map((p, j) => (i === j ? { ...p, share: p.share * factor } : p))));
   if (wish.ink === undefined) {
     const free = [...setup.shelf.keys()].filter((id) => !parts.some((p) => p.id === id));
     for (const id of free) {

@@ -62,20 +62,21 @@ export async function inkPool(setup: SearchSetup, targets: Targets, seed: number
   return pool.map(({ state }) => [...state.recipes]);
 }
 
-/** The best of several plans once each is settled on these targets and tried in every order. */
+/** The best of several plans once each is settled on these targets and tried in every order; only that one is then settled in all bands. */
 export async function bestOfPool(setup: SearchSetup, targets: Targets, pool: readonly (readonly LayerRecipe[])[], task: Task): Promise<Found> {
-  const judge = freeJudge(targets, setup.codes);
+  const judge = freeJudge(targets, setup.codes), quick = { ...setup, quick: true };
   let best: Scored | undefined;
   for (const recipes of pool) {
-    const now = await polished(setup, scored(setup, stateOf(setup, recipes), judge), judge, task);
+    const now = await polished(quick, scored(quick, stateOf(quick, recipes), judge), judge, task);
     if (!best || now.score < best.score) best = now;
   }
-  const ordered = await allOrders(setup, best!, judge, task);
-  return found(setup, ordered.score < best!.score ? await polished(setup, ordered, judge, task) : best!);
+  const { state } = await allOrders(quick, best!, judge, task);
+  return found(setup, await polished(setup, scored(setup, state, judge), judge, task, false, true));
 }
 
 /** A first idea: one start, settled. */
-export async function firstInks(setup: SearchSetup, targets: Targets, seed: number, task: Task): Promise<Found> {
+export async function firstInks(of: SearchSetup, targets: Targets, seed: number, task: Task): Promise<Found> {
+  const setup = { ...of, quick: true };
   const judge = freeJudge(targets, setup.codes);
   let now = scored(setup, stateOf(setup, startRecipes(setup, seeded(seed))), judge);
   for (let layer = 0; layer < setup.wishes.length; layer++) now = reseat(setup, now, layer, judge);
@@ -90,7 +91,7 @@ export async function refitInks(setup: SearchSetup, targets: Targets, use: Use, 
 }
 
 function found(setup: SearchSetup, { state, score }: Scored): Found {
-  return { recipes: state.recipes, overlapLab: labOf(setup, state), score };
+  return { recipes: state.recipes, overlapLab: overlapLabOf(setup.paper, [...setup.below, ...state.films], setup.surface), score };
 }
 
 /**
@@ -124,14 +125,14 @@ function steppedRecipes(setup: SearchSetup, judge: Judge): LayerRecipe[] {
 }
 
 /** All shares together, then every other pot for every layer, again and again until none helps. */
-async function polished(setup: SearchSetup, from: Scored, judge: Judge, task: Task, keepOrder = false): Promise<Scored> {
-  let best = descended(setup, from, judge);
+async function polished(setup: SearchSetup, from: Scored, judge: Judge, task: Task, keepOrder = false, fine = false): Promise<Scored> {
+  let best = descended(setup, from, judge, 20);
   for (let round = 0; round < 8; round++) {
     const before = best.score;
     for (let at = 0; at < best.state.recipes.length; at++) {
       await task.pause();
       const start = best;
-      for (const parts of neighbours(setup, best.state.recipes[at])) {
+      for (const parts of neighbours(setup, best.state.recipes[at], fine)) {
         const state = withRecipe(setup, best.state, at, { wish: best.state.recipes[at].wish, parts });
         const next = judge.score(labOf(setup, state), best.score);
         if (next < best.score) best = { state, score: next };

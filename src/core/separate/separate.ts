@@ -3,6 +3,7 @@ import { Cancelled, quietTask, type Task } from '../task.ts';
 import { baselineFor, rgbOf } from './baseline.ts';
 import { curveOf, priceFor } from './budget.ts';
 import { chooseInks, judged, judgedOn, refitted, rulesOf, type Chosen } from './choose-inks.ts';
+import type { Hands } from './errand.ts';
 import { makeCuttable } from './cuttable.ts';
 import { cutLayers, cutRulesOf, type CutLayers } from './finish.ts';
 import { differences, figuresOf, metresOf, summed } from './figures.ts';
@@ -20,9 +21,10 @@ const usualPriceMm = 2;
  * A picture as stencils, inks and their order. Yields drafts that get better, the first within a second on a usual picture, and
  * returns the separation. When the task is stopped, what there is by then is cut and returned (`stoppedEarly`).
  * Same request, same seed, same result.
+ * @param hands other threads that take part in the search; the result is the same without them
  * @throws ProblemError when the request makes no sense, with everything that is wrong
  */
-export async function* separate(request: SeparateRequest, task: Task): AsyncGenerator<Draft, Separation> {
+export async function* separate(request: SeparateRequest, task: Task, hands?: Hands): AsyncGenerator<Draft, Separation> {
   checkRequest(request);
   task.report(0, 'looking at the picture');
   const work = prepareWork(request);
@@ -37,10 +39,10 @@ export async function* separate(request: SeparateRequest, task: Task): AsyncGene
   let bestLevel = coarse;
   yield draftOf(work, best, coarse, 'sketch', 0.08);
   try {
-    const better: Chosen[] = [];
-    const inks = await chooseInks(work, few, priceMm, sigmaMm, seed, effort, task, (c) => better.push(c));
-    best = inks;
-    bestLevel = judgedOn(work);
+    await chooseInks(work, few, priceMm, sigmaMm, seed, effort, task, (better) => {
+      best = better;
+      bestLevel = judgedOn(work);
+    }, hands);
     yield draftOf(work, best, bestLevel, 'inks', 0.5);
     priceMm = await priceOfBudget(request, work, best, priceMm, task);
     const middle = Math.min(1, coarse);
@@ -94,7 +96,7 @@ async function finished(request: SeparateRequest, work: Work, few: FewTargets, f
   for (let turn = 0; ; turn++) {
     wanted = chosen.codes;
     const codes = wanted.slice();
-    makeCuttable(fieldOf(work.levels[0], rulesOf(work, chosen.found.overlapLab, priceMm)), codes, rules, request.cutPairs ?? false);
+    makeCuttable(fieldOf(work.levels[0], rulesOf(work, chosen.found.overlapLab, priceMm)), codes, rules, request.cutPairs ?? false, 1);
     cut = await cutLayers(request, work, { ...chosen, codes }, task);
     const over = stoppedEarly ? 1 : overBudget(request, cut);
     if (over <= 1.03 || turn === 6 || priceMm > 3000) break;
@@ -105,11 +107,11 @@ async function finished(request: SeparateRequest, work: Work, few: FewTargets, f
   task.report(0.96, 'comparing with flat inks');
   await task.pause();
   const { overlapLab } = chosen.found;
-  const pictureLevel = { ...work.levels[0], bins: binColours(work.target), lab: work.target };
+  const pictureLevel = pictureAsIs(work);
   const field = fieldOf(pictureLevel, rulesOf(work, overlapLab, 0));
   const figures = figuresOf({ ...field, weight: undefined }, work.target, cut.codes, overlapLab, grid.mmPerPx, sigmaMm, work.layerPrice);
   const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
-  const reach = reachOf(work, overlapLab);
+  const reach = reachOf(work, pictureLevel, overlapLab);
   const before = summed(differences(work.target, wanted, overlapLab)).mean;
   const middle = Math.min(1, work.levels.length - 1);
   return {
@@ -169,9 +171,14 @@ function budgetProblems(request: SeparateRequest, cut: CutLayers): Problem[] {
   return [problem('warning', 'knife-budget-exceeded', 'knife', `The budget of the knife can not be kept: these layers need ${said}.`, 'Allow more, ask for fewer layers, or give a picture of larger shapes.')];
 }
 
-function reachOf(work: Work, overlapLab: Float64Array): { readonly mask: Uint8Array; readonly share: number } {
-  const { target, levels, setup } = work;
-  const field = fieldOf({ ...levels[0], bins: binColours(target) }, { layers: work.layers, overlapLab, allowed: setup.codes, priceMm: 0 });
+/** The picture itself, not fitted into any reach. */
+function pictureAsIs({ levels, target }: Work): Level {
+  return levels[0].lab === target ? levels[0] : { ...levels[0], bins: binColours(target), lab: target };
+}
+
+function reachOf(work: Work, level: Level, overlapLab: Float64Array): { readonly mask: Uint8Array; readonly share: number } {
+  const { setup } = work;
+  const field = fieldOf(level, { layers: work.layers, overlapLab, allowed: setup.codes, frozen: work.frozen, priceMm: 0 });
   const mask = new Uint8Array(field.binOf.length);
   let count = 0;
   for (let i = 0; i < mask.length; i++) {
@@ -194,8 +201,8 @@ function draftOf(work: Work, chosen: Chosen, levelNumber: number, stage: Draft['
 }
 
 /** For callers that don't watch: runs to the end. */
-export async function separated(request: SeparateRequest, task: Task): Promise<Separation> {
-  const drafts = separate(request, task);
+export async function separated(request: SeparateRequest, task: Task, hands?: Hands): Promise<Separation> {
+  const drafts = separate(request, task, hands);
   for (;;) {
     const step = await drafts.next();
     if (step.done) return step.value;

@@ -22,7 +22,17 @@ export function dilate(mask: Uint8Array, width: number, height: number, radiusPx
   const out = new Uint8Array(mask.length);
   for (let y = 0; y < height; y++) {
     const row = y * width;
+    // Most pixels are decided without looking around: they are on, or nothing within reach is.
+    let near = 0;
+    for (let s = 0; s < reach && s < width; s++) if (column[row + s] < far) near++;
     for (let x = 0; x < width; x++) {
+      if (x + reach < width && column[row + x + reach] < far) near++;
+      if (x > reach && column[row + x - reach - 1] < far) near--;
+      if (near === 0) continue;
+      if (column[row + x] === 0) {
+        out[row + x] = 1;
+        continue;
+      }
       const from = Math.max(0, x - reach), to = Math.min(width - 1, x + reach);
       for (let s = from; s <= to; s++) {
         if (column[row + s] <= span[Math.abs(s - x)]) {

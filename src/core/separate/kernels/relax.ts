@@ -29,10 +29,19 @@ function lanes(bits: number): number {
 }
 
 /**
- * One pass over the image: every pixel takes the code that is cheapest for itself and its eight neighbours as they are
- * (iterated conditional modes). Energy never goes up. @returns how many pixels changed
+ * Every pixel takes the code that is cheapest for itself and its eight neighbours as they are (iterated conditional modes),
+ * pass after pass, until few move. Energy never goes up. From the second pass on only pixels next to a change are looked
+ * at again: nowhere else could anything differ.
+ * @param stopShare stops once a pass changes less than this share of the pixels
+ * @param from pixels to begin with, 1 each (used up); all if left out
  */
-export function relax(field: Field, codes: Uint8Array): number {
+export function relaxed(field: Field, codes: Uint8Array, turns: number, stopShare: number, from?: Uint8Array): void {
+  const awake = from ?? new Uint8Array(codes.length).fill(1);
+  for (let turn = 0; turn < turns; turn++) if (relaxPass(field, codes, awake) < codes.length * stopShare) return;
+}
+
+/** @param awake pixels to look at; changed: those to look at next time. @returns how many pixels changed */
+function relaxPass(field: Field, codes: Uint8Array, awake: Uint8Array): number {
   const { width, height, binOf, table, codeCount, layers, candidates, perBin, price, weight, frozen } = field;
   const low = new Float32Array(16), high = new Float32Array(16);
   const on = new Float32Array(8);
@@ -42,7 +51,10 @@ export function relax(field: Field, codes: Uint8Array): number {
     // At the border the neighbour is the pixel itself: it agrees with everything and costs nothing in the difference.
     const up = y > 0 ? -width : 0, down = y + 1 < height ? width : 0;
     for (let x = 0; x < width; x++) {
-      const i = y * width + x, present = codes[i], bin = binOf[i];
+      const i = y * width + x;
+      if (awake[i] === 0) continue;
+      awake[i] = 0;
+      const present = codes[i], bin = binOf[i];
       const left = x > 0 ? -1 : 0, right = x + 1 < width ? 1 : 0;
       const n = codes[i + up], s = codes[i + down], w = codes[i + left], e = codes[i + right];
       const nw = codes[i + up + left], ne = codes[i + up + right], sw = codes[i + down + left], se = codes[i + down + right];
@@ -90,6 +102,8 @@ export function relax(field: Field, codes: Uint8Array): number {
       if (best !== present) {
         codes[i] = best;
         changed++;
+        awake[i + up] = awake[i + down] = awake[i + left] = awake[i + right] = 1;
+        awake[i + up + left] = awake[i + up + right] = awake[i + down + left] = awake[i + down + right] = 1;
       }
     }
   }
