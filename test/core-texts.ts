@@ -9,7 +9,9 @@ export interface CoreText {
   readonly at: string;
 }
 
-const folder = fileURLToPath(new URL('../src/core/', import.meta.url));
+const folder = fileURLToPath(new URL('../src/', import.meta.url));
+/** Where texts are said in English and drawn in any language: core, the pages of the packet, and the Workbench's worker. */
+const rooms = ['core', 'packet', 'workbench/worker'];
 
 /** Functions whose arguments nobody reads: what is remembered is found again by them. */
 const unread = new Set(['memory.part', 'path.push', 'JSON.stringify']);
@@ -24,6 +26,8 @@ const notWords: readonly RegExp[] = [
   /^edition\/numbering\.ts [IVXLCDM]+$/, /^(?:problem|task)\.ts (?:ProblemError|Cancelled)$/, /^job\/json-schema\.ts /,
   // The head of the register of sheets is a row of a file that programs read.
   /^edition\/tables\.ts signed on$/,
+  // Files for machines, operators of PDF, jobs that only tests print.
+  /^packet\/files\//, /^packet\/pdf\/(?:book|page|picture|numbers|type)\.ts /, /^packet\/packet-jobs\.ts /, /^workbench\/worker\/(?:digest|parcel)\.ts /,
 ];
 
 const sources = (at: string): string[] => readdirSync(at, { withFileTypes: true }).flatMap((e) =>
@@ -34,9 +38,9 @@ const twoWords = /\p{L}{2,}[^\p{L}]* [^\p{L}]*\p{L}{2,}|\p{L}{2,} |[ ,;]\p{L}{2,
 /** Every text of core that can come before a reader: sentences, labels, and pieces of sentences. */
 export function coreTexts(): CoreText[] {
   const found = new Map<string, CoreText>();
-  for (const file of sources(folder)) {
+  for (const file of rooms.flatMap((room) => sources(join(folder, room)))) {
     const source = ts.createSourceFile(file, readFileSync(file, 'utf8'), ts.ScriptTarget.Latest, true);
-    const name = file.slice(folder.length).replaceAll('\\', '/');
+    const name = file.slice(folder.length).replaceAll('\\', '/').replace(/^core\//, '');
     visit(source, false);
 
     function visit(node: ts.Node, inText: boolean): void {

@@ -16,12 +16,14 @@ import { makePages } from './pages/index.ts';
 import { newSetting } from './pages/setting.ts';
 import { fileName, timesInWords } from './pages/words.ts';
 import { openBook, type FontFiles } from './pdf/book.ts';
+import type { Speech } from './pdf/type.ts';
 import { finalNumbers } from './sheets.ts';
 import { testSheetFor, testStencil } from './test-sheet.ts';
 import { proofImage, smallProof, type ProofImage } from './proof.ts';
 
 export { sayUses } from './cut-uses.ts';
 export { makeDrawdownSheets } from './pages/drawdown.ts';
+export type { Speech } from './pdf/type.ts';
 export { rgbPng } from './files/png.ts';
 export { stockFile } from './stock-file.ts';
 
@@ -48,6 +50,8 @@ export interface PacketWishes {
   readonly printer: { readonly page: 'a4' | 'letter'; readonly marginMm: number };
   /** To be printed on the documentation sheet; left out: a line to write on. */
   readonly date?: string;
+  /** The language of the pages; English without. Names and notes stay as they are, and so do the single files. */
+  readonly speech?: Speech;
   readonly task?: Task;
 }
 
@@ -56,12 +60,12 @@ export interface PacketWishes {
  * page. Throws ProblemError when the margin leaves no page, or a page would go over its margins.
  */
 export async function makePacket(bundle: JobBundle, plan: Plan, wishes: PacketWishes): Promise<PacketFile[]> {
-  const { fonts, printer, date = '', task = quietTask } = wishes;
+  const { fonts, printer, date = '', speech, task = quietTask } = wishes;
   if (!(printer.marginMm >= 0 && printer.marginMm <= 30)) {
     fail('printer-margin', 'printer margin', `A margin of ${printer.marginMm} mm leaves no room for the pages.`, 'Give the printer’s margin in mm, between 0 and 30.');
   }
   const size = pageSize(printer.page);
-  const book = await openBook(fonts, size.widthMm, size.heightMm);
+  const book = await openBook(fonts, size.widthMm, size.heightMm, speech);
   const pages: Task = { report: (share, note) => task.report(share * 0.5, note), pause: () => task.pause() };
   const setting = newSetting({ book, bundle, plan, marginMm: printer.marginMm, date });
   await makePages(setting, pages);

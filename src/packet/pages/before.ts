@@ -1,5 +1,5 @@
 import { problem, type Problem } from '../../core/problem.ts';
-import { missingLetters, wrap } from '../pdf/type.ts';
+import { missingLetters, told as said, wrap } from '../pdf/type.ts';
 import { startPage, type, type Frame, type Setting } from './setting.ts';
 
 /** Everything wrong or doubtful, with what to do, before the first cut. Not made when there is nothing to say. */
@@ -27,7 +27,7 @@ export function beforePages(setting: Setting): void {
 /** What one problem takes on the page, so that none is cut at its foot. */
 function heightOf(setting: Setting, told: Problem, widthMm: number): number {
   const { faces } = setting.book;
-  const lines = wrap(faces, told.message, widthMm, { ...type.body, weight: 'semibold' }).length + (told.advice ? wrap(faces, told.advice, widthMm, type.body).length : 0);
+  const lines = wrap(faces, said(faces, told.message), widthMm, { ...type.body, weight: 'semibold' }).length + (told.advice ? wrap(faces, said(faces, told.advice), widthMm, type.body).length : 0);
   return lines * 5.1 + 6;
 }
 

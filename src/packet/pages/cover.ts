@@ -40,7 +40,7 @@ export function fillCover(setting: Setting, frame: Frame): void {
     others.forEach((other, i) => {
       const at = listTop + i * (each + 8);
       const drawn = drawProof(setting, page, other, plan.layers.length, right.x, at, right.width, each);
-      page.fit(right.x, at + drawn.heightMm + 4.2, right.width, `on ${other.name}`, { size: 8.5 });
+      page.fit(right.x, at + drawn.heightMm + 4.2, right.width, `Paper: ${other.name}`, { size: 8.5 });
     });
   }
   page.para(list.x, Math.max(y + 1, frame.bottom - 9), list.width, 'No screen and no office printer shows these colours truly: judge by drawdowns. Print at 100 %, never “fit to page”.', { ...type.small, weight: 'semibold' });

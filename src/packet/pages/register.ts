@@ -34,7 +34,7 @@ export function registerPage(setting: Setting): void {
     }
     page.line(left, y, right, y, 0.2);
     const base = y + 5.4;
-    page.fit(left, base, width * 0.4, `${name(pair.first)} and ${name(pair.second)}`, type.strong, 8);
+    page.fit(left, base, width * 0.4, `${name(pair.first)} + ${name(pair.second)}`, type.strong, 8);
     page.text(x.likely, base, lengthIn(setting, pair.likelyMm), { ...type.body, align: 'right' });
     page.text(x.worst, base, lengthIn(setting, pair.worstMm), { ...type.body, align: 'right' });
     page.text(x.has, base, pair.forgivesMm === null ? '—' : lengthIn(setting, pair.forgivesMm), { ...type.body, align: 'right' });

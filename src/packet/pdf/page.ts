@@ -2,7 +2,7 @@ import type { Box, Region, Segment } from '../../core/form/index.ts';
 import type { Picture } from './picture.ts';
 import { pointsPerMm, say } from './numbers.ts';
 import { outline } from './outline.ts';
-import { capHeight, descent, fitted, printable, textWidthMm, wrap, type Faces, type TextStyle } from './type.ts';
+import { capHeight, descent, fitted, printable, textWidthMm, told, wrap, type Faces, type TextStyle } from './type.ts';
 
 export interface Paint {
   /** #rrggbb */
@@ -82,36 +82,39 @@ export function newPage(faces: Faces, widthMm: number, heightMm: number): Page {
   };
   const half = (paint: Paint): number => (paint.stroke ? (paint.lineMm ?? 0.25) / 2 : 0);
 
+  /** One line as it is. */
+  const set: Page['text'] = (xMm, yMm, text, style) => {
+    const clean = printable(faces, text);
+    const width = textWidthMm(faces, clean, style);
+    if (clean.trim() === '') return width;
+    const back = style.align === 'right' ? width : style.align === 'centre' ? width / 2 : 0;
+    const weight = style.weight ?? 'regular';
+    const colour = style.colour ? `${rgb(style.colour)} rg` : '0 g';
+    const [left, base] = style.turned ? [xMm, yMm - back] : [xMm - back, yMm];
+    operators.push(`BT ${colour} /${weight} ${say(style.size)} Tf ${style.turned ? '0 -1 1 0' : '1 0 0 1'} ${px(left)} ${py(base)} Tm ${faces[weight].encodeText(clean).toString()} Tj ET`);
+    const sizeMm = style.size / pointsPerMm;
+    if (style.turned) mark(left - descent * sizeMm, base, left + capHeight * sizeMm, base + width);
+    else mark(left, base - capHeight * sizeMm, left + width, base + descent * sizeMm);
+    return width;
+  };
+
   const page: Page = {
     widthMm, heightMm, faces, pictures, operators, floorMm: heightMm,
     reach: () => reach,
-    text(xMm, yMm, text, style) {
-      const clean = printable(faces, text);
-      const width = textWidthMm(faces, clean, style);
-      if (clean.trim() === '') return width;
-      const back = style.align === 'right' ? width : style.align === 'centre' ? width / 2 : 0;
-      const weight = style.weight ?? 'regular';
-      const colour = style.colour ? `${rgb(style.colour)} rg` : '0 g';
-      const [left, base] = style.turned ? [xMm, yMm - back] : [xMm - back, yMm];
-      operators.push(`BT ${colour} /${weight} ${say(style.size)} Tf ${style.turned ? '0 -1 1 0' : '1 0 0 1'} ${px(left)} ${py(base)} Tm ${faces[weight].encodeText(clean).toString()} Tj ET`);
-      const sizeMm = style.size / pointsPerMm;
-      if (style.turned) mark(left - descent * sizeMm, base, left + capHeight * sizeMm, base + width);
-      else mark(left, base - capHeight * sizeMm, left + width, base + descent * sizeMm);
-      return width;
-    },
+    text: (xMm, yMm, text, style) => set(xMm, yMm, told(faces, text), style),
     fit(xMm, yMm, width, text, style, least) {
-      const fit = fitted(faces, text, width, style, least);
-      page.text(xMm, yMm, fit.text, fit.style);
+      const fit = fitted(faces, told(faces, text), width, style, least);
+      set(xMm, yMm, fit.text, fit.style);
     },
     para(xMm, yMm, width, text, style) {
       const sizeMm = style.size / pointsPerMm;
       const step = sizeMm * (style.leading ?? 1.36);
       const x = style.align === 'right' ? xMm + width : style.align === 'centre' ? xMm + width / 2 : xMm;
-      const lines = wrap(faces, printableLines(faces, text), width, style);
+      const lines = wrap(faces, printableLines(faces, told(faces, text)), width, style);
       const room = Math.max(0, Math.floor((page.floorMm - yMm - (capHeight + descent) * sizeMm) / step + 1e-6) + 1);
       const shown = lines.slice(0, room);
       if (shown.length < lines.length && shown.length > 0) shown[shown.length - 1] = fitted(faces, `${shown[shown.length - 1]} …`, width, style, style.size).text;
-      shown.forEach((line, i) => page.text(x, yMm + capHeight * sizeMm + i * step, line, style));
+      shown.forEach((line, i) => set(x, yMm + capHeight * sizeMm + i * step, line, style));
       return yMm + shown.length * step;
     },
     line(x0, y0, x1, y1, lineMm = 0.25, dashMm) {

@@ -16,7 +16,19 @@ export interface TextStyle {
   readonly turned?: boolean;
 }
 
-export type Faces = Readonly<Record<Weight, PDFFont>>;
+/** Another language than English, which pages are written in: its short name, and how a text of theirs or of core's is said in it. */
+export interface Speech {
+  readonly language: string;
+  told(text: string): string;
+}
+
+export type Faces = Readonly<Record<Weight, PDFFont>> & { readonly speech?: Speech };
+
+/** A text as it will stand on the page. */
+export function told(faces: Faces, text: string): string {
+  const { speech } = faces;
+  return speech ? text.split('\n').map((line) => speech.told(line)).join('\n') : text;
+}
 
 /** Height of a capital over its baseline, share of the size (1462 of 2048 in the fonts used). */
 export const capHeight = 0.714;

@@ -9,7 +9,7 @@ import { download, openFile, openFiles, openFolder, saveJob } from '../store/fil
 import type { Keeper } from '../store/keep.ts';
 import type { Keeping } from '../store/keeping.ts';
 import { putOn, stepAside } from '../store/start.ts';
-import { words } from '../words/index.ts';
+import { language, words } from '../words/index.ts';
 import type { MadeFile, OpenedJob } from '../worker/protocol.ts';
 
 /** Does something that can go wrong; what went wrong is shown in the printmaker's words, and nothing else changes. */
@@ -92,7 +92,7 @@ export function createPrinting(): Printing {
         // Pots being tried are not part of the job, so they are not printed.
         for (const id of bench.trials.value.keys()) bench.tryInk(id, null);
         await bench.upToDate();
-        files.value = await bench.ask('packet', { page }, { signal: stopper.signal, onProgress: (s) => { share.value = s; } });
+        files.value = await bench.ask('packet', { page, language: language.value }, { signal: stopper.signal, onProgress: (s) => { share.value = s; } });
         bench.announce(words().shell.packetReady(files.value.length));
       } finally {
         share.value = null;

@@ -40,8 +40,8 @@ export interface Questions extends InkQuestions {
   readonly proof: { ask: { readonly paperId: string; readonly width: number; readonly height: number; readonly runs?: number; readonly sheet?: number; readonly other?: boolean }; answer: Uint32Array };
   /** Codes with every layer where it falls on one sheet of `register.draws`. */
   readonly sheetCodes: { ask: { readonly sheet: number }; answer: Codes };
-  /** The printed packet of the job planned last. */
-  readonly packet: { ask: { readonly page: 'a4' | 'letter' }; answer: readonly MadeFile[] };
+  /** The printed packet of the job planned last, in the language in use. */
+  readonly packet: { ask: { readonly page: 'a4' | 'letter'; readonly language?: string }; answer: readonly MadeFile[] };
   /** What a drawing (SVG, or DXF by its name) holds, before it becomes a form. */
   readonly drawing: { ask: { readonly bytes: Uint8Array; readonly name: string }; answer: ReadDrawing };
   /** The outline of a thing on a picture; `bytes` with the first question about it only. */

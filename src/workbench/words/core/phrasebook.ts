@@ -30,7 +30,7 @@ const better = (one: Said, other: Said): boolean => one.missed < other.missed ||
 
 const places = /\{(\w+)([*#]?)\}/;
 const firstWord = (text: string): string => /^[^\s{]+(?=\s)/.exec(text)?.[0] ?? '';
-const sentenceIn = /[.!?;]\s\p{Lu}/u;
+const sentenceIn = /[.!?]\s[\p{Lu}\d]|;\s/u;
 const clauseEnds = /[.!?;:,](?=\s\S)/g;
 /** A text with more clauses than this is not taken apart. */
 const mostClauses = 40;
@@ -44,7 +44,10 @@ const numeric = new RegExp(`^${number}(?:(?:mm|cm|m|in|Âµm|mil|g|kg|oz|min|h|%|Â
 export function phrasebook(phrases: Phrases, decimal: string): Phrasebook {
   const exact = new Map<string, string>();
   const byFirstWord = new Map<string, [string, string][]>();
-  for (const [key, answer] of Object.entries(phrases)) {
+  const entries = Object.entries(phrases);
+  // What is said before another sentence ends in a space, which is none of it where the text is taken apart.
+  const ends = entries.filter(([key]) => key.endsWith(' ')).map(([key, answer]) => [key.trimEnd(), answer.trimEnd()] as const);
+  for (const [key, answer] of [...entries, ...ends]) {
     if (!key.includes('{')) {
       exact.set(key, answer);
       continue;
@@ -62,14 +65,24 @@ export function phrasebook(phrases: Phrases, decimal: string): Phrasebook {
     return known;
   }
 
+  /** A label can stand in the middle of a sentence and begin small, a piece of a sentence can begin one. */
   function whole(text: string): Said {
-    // A label can stand in the middle of a sentence, and then begins small.
-    const same = exact.get(text) ?? exact.get(text.charAt(0).toUpperCase() + text.slice(1));
+    const said = asWritten(text);
+    if (said.missed === 0) return said;
+    const small = text.charAt(0).toLowerCase() + text.slice(1);
+    if (small === text) return exact.has(text.charAt(0).toUpperCase() + text.slice(1)) ? asWritten(text.charAt(0).toUpperCase() + text.slice(1)) : said;
+    const begun = asWritten(small);
+    return begun.missed === 0 && begun.known > 0 ? { ...begun, text: begun.text.charAt(0).toUpperCase() + begun.text.slice(1) } : said;
+  }
+
+  function asWritten(text: string): Said {
+    const same = exact.get(text);
     if (same !== undefined) return { text: same, known: text.length, missed: 0 };
     let best: Said = { text: local(text), known: 0, missed: numeric.test(text) ? 0 : text.length };
     const first = firstWord(text);
+    const plain = text.replaceAll('\u00a0', ' ');
     for (const one of first === '' ? phrasesFor('') : [...phrasesFor(first), ...phrasesFor('')]) {
-      const match = text.includes(one.must) ? one.pattern.exec(text) : null;
+      const match = plain.includes(one.must) ? one.pattern.exec(text) : null;
       if (!match) continue;
       let [known, missed] = [one.letters, 0];
       const said = one.answer.map((part) => {
@@ -125,7 +138,8 @@ function phrase(key: string, answer: string): Phrase {
   let letters = 0;
   key.split(places).forEach((piece, i, pieces) => {
     if (i % 3 === 0) {
-      pattern += piece.replace(/[\\^$.*+?()[\]{}|/]/g, '\\$&');
+      // Lengths are said with a space that doesn't break.
+      pattern += piece.replace(/[\\^$.*+?()[\]{}|/]/g, '\\$&').replace(/ /g, '[ \\u00a0]');
       letters += piece.length;
       if (piece.length > must.length) must = piece;
     } else if (i % 3 === 1) {
