@@ -52,3 +52,20 @@ describe('inks', () => {
     await page.close();
   }, 120_000);
 });
+
+describe('with letters twice as large', () => {
+  test.each([['forms', 390], ['stencils', 390], ['inks', 390], ['forms', 820], ['stencils', 820], ['inks', 820]] as const)('%s at %i px: everything wraps, nothing runs over the edge', async (station, width) => {
+    const page = await browser.newPage({ viewport: { width, height: 900 } });
+    await page.goto(`${server.url}?job=open#${station}`);
+    await page.waitForSelector(`main[aria-busy=false] .${station}`, { timeout: 60_000 });
+    await page.evaluate(() => { document.documentElement.style.fontSize = '200%'; });
+    if (station === 'forms') await page.locator('[data-placed="0"]').focus();
+    if (station === 'stencils') await page.locator('[data-stencil=kelp]').click();
+    for (const part of station === 'inks' ? ['shelf', 'wanted', 'reach', 'order', 'mix', 'pot', 'learn', 'again'] : [null]) {
+      if (part) await page.locator(`[data-part=${part}]`).click();
+      await page.waitForTimeout(500);
+      expect(await page.evaluate(() => document.querySelector('main')!.scrollWidth), part ?? station).toBeLessThanOrEqual(width);
+    }
+    await page.close();
+  }, 120_000);
+});
