@@ -1,5 +1,5 @@
 import { basename, resolve } from 'node:path';
-import { writeJob, type JobBundle } from '../core/job/index.ts';
+import { writeJob, type Job, type JobBundle } from '../core/job/index.ts';
 import { inkBench, jobOfSeparation, separateRequest } from '../core/plan/asks/index.ts';
 import { plan } from '../core/plan.ts';
 import { fail } from '../core/problem.ts';
@@ -49,7 +49,7 @@ export const separate: Command = {
     if (reach !== 'nearest' && reach !== 'lightness' && reach !== 'chroma' && reach !== 'contrast') fail('bad-reach', '--reach', `“${reach}” is not among the ways.`, 'Use lightness, chroma, contrast or nearest.');
     const over = call.options['over'] === true;
     const request = separateRequest(job, {
-      picture, layers: numberOf(call.options['layers'], '--layers', 4, -1e6, 1e6), paperId: textOf(call.options['on']), pots: textOf(call.options['pots'])?.split(',').map((w) => w.trim()),
+      picture, layers: layersOf(textOf(call.options['layers'])), paperId: textOf(call.options['on']), pots: potsNamed(job, textOf(call.options['pots'])),
       knife: { metres: limit('metres'), minutes: limit('minutes'), pieces: limit('pieces') }, cutPairs: call.options['pairs'] === true, intent: reach,
       registerSigmaMm: call.options['sigma'] === undefined ? undefined : numberOf(call.options['sigma'], '--sigma', 0, 0, 5),
       over: over ? plan({ ...bundle, job }) : undefined, seed: numberOf(call.options['seed'], '--seed', job.seed, -2147483648, 2147483647), effort: numberOf(call.options['effort'], '--effort', 1, 0.05, 20),
@@ -64,6 +64,20 @@ export const separate: Command = {
     return 0;
   },
 };
+
+/** How many is too few or too many is said by the work itself; here only what is no number. */
+function layersOf(text: string | undefined): number {
+  const layers = text === undefined ? 4 : Number(text);
+  if (!Number.isInteger(layers)) fail('bad-layers', '--layers', `“${text}” is no number of layers.`, 'Give a whole number from 1 to 8.');
+  return layers;
+}
+
+function potsNamed(job: Job, text: string | undefined): string[] | undefined {
+  const pots = text?.split(',').map((w) => w.trim()).filter((w) => w !== '');
+  const unknown = pots?.filter((id) => !job.inks.some((ink) => ink.id === id)) ?? [];
+  if (unknown.length > 0) fail('unknown-ink', '--pots', `${unknown.map((id) => `“${id}”`).join(', ')}: no such ink in this job.`, `Choose among ${job.inks.map((ink) => ink.id).join(', ')}.`);
+  return pots;
+}
 
 async function watch(work: typeof separatePicture, request: Parameters<typeof separatePicture>[0]): Promise<Separation> {
   let stop = false;
@@ -98,6 +112,6 @@ function sayFigures(s: Separation, runs: number, out: string): void {
   console.log(`  as many flat opaque inks, same knife:  ${say(s.baseline.inRegister)}  (ours is ${(s.figures.inRegister.mean / s.baseline.inRegister.mean).toFixed(2)} of it)`);
   console.log(`${s.figures.knifeMetres.toFixed(2)} m to cut, ${s.figures.pieces} pieces, ${s.figures.bridges} bridges, about ${Math.round(s.figures.minutes)} minutes with the knife`);
   console.log(`${(s.outOfReachShare * 100).toFixed(0)} % of the picture is out of these inks' reach; cutting and bridging cost ΔE00 ${s.detailLostDeltaE.toFixed(1)}`);
-  console.log('more knife, less error: ' + s.curve.map((p) => `${p.metres.toFixed(1)} m → ${p.meanDeltaE.toFixed(1)}`).join(',  '));
+  console.log('more knife, less error: ' + [...new Set(s.curve.map((p) => `${p.metres.toFixed(1)} m → ${p.meanDeltaE.toFixed(1)}`))].join(',  '));
   if (s.stoppedEarly) console.log('Stopped early: this is the best so far.');
 }

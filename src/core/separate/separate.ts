@@ -96,7 +96,7 @@ async function finished(request: SeparateRequest, work: Work, few: FewTargets, f
   for (let turn = 0; ; turn++) {
     wanted = chosen.codes;
     const codes = wanted.slice();
-    makeCuttable(fieldOf(work.levels[0], rulesOf(work, chosen.found.overlapLab, priceMm)), codes, rules, request.cutPairs ?? false, 1);
+    makeCuttable(fieldOf(work.levels[0], rulesOf(work, chosen.found.overlapLab, priceMm)), codes, rules, request.cutPairs ?? false, stoppedEarly ? 0 : 1);
     cut = await cutLayers(request, work, { ...chosen, codes }, task);
     const over = stoppedEarly ? 1 : overBudget(request, cut);
     if (over <= 1.03 || turn === 6 || priceMm > 3000) break;
@@ -122,7 +122,8 @@ async function finished(request: SeparateRequest, work: Work, few: FewTargets, f
       ...figures, knifeMetres: metresCut(request, cut), pieces: piecesCut(request, cut),
       bridges: sum(cut.layers.map((layer) => layer.stencil.bridges.length)), minutes: minutesCut(request, cut),
     },
-    baseline: await baselineFor(work, few, figures.metres, sigmaMm, rules, seed, task),
+    // Whoever stops wants to have it: flat inks on the coarser raster tell as much.
+    baseline: await baselineFor(work, few, figures.metres, sigmaMm, rules, seed, task, stoppedEarly && pictureLevel === work.levels[0] ? middle : 0),
     curve: curveOf(work.levels, rulesOf(work, overlapLab, 1), middle).map(({ priceMm: price, metres, codes }) => ({
       priceMm: price, metres, meanDeltaE: summed(differences(work.levels[middle].lab, codes, overlapLab)).mean,
     })),
