@@ -35,10 +35,10 @@ const german = catalogue(de);
 const germanAll = [...german.whole, ...german.pieces].join('\n');
 /** Words that the two share (`Name`, `Lab`, `A4`) prove nothing. */
 const onlyEnglish = [...english.whole].filter((t) => /\p{L}{3}/u.test(t) && !german.whole.has(t));
-/** What core says, between its values: of that too nothing may be left. A job's own names stay, and one of tide-pool's inks is called as core calls a base. */
-const ownNames = new Set(tidePool().job.inks.map((ink) => ink.name));
+/** What core says, between its values: of that too nothing may be left. A job's own names and notes stay, and some of tide-pool's are what core could say. */
+const ownWords = JSON.stringify([tidePool().job.inks, tidePool().job.layers]);
 const coreAll = Object.values(coreInGerman).join('\n');
-const corePieces = Object.keys(coreInGerman).flatMap((key) => key.split(/\{\w+[*#]?\}/)).map((t) => t.trim()).filter((t) => /\p{L}{2,} \p{L}{2,}/u.test(t) && t.length >= 9 && !coreAll.includes(t) && !ownNames.has(t));
+const corePieces = Object.keys(coreInGerman).flatMap((key) => key.split(/\{\w+[*#]?\}/)).map((t) => t.trim()).filter((t) => /\p{L}{2,} \p{L}{2,}/u.test(t) && t.length >= 9 && !coreAll.includes(t) && !ownWords.includes(t));
 const onlyPieces = [...[...english.pieces].filter((t) => !germanAll.includes(t)), ...corePieces];
 
 /** Everything on the page that can be read or heard. */
