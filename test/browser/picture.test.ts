@@ -32,6 +32,8 @@ test('a photograph becomes stencils, and then the job, in one step that can be u
   await page.getByRole('button', { name: /^Stop, cut the best so far/ }).click({ timeout: 60_000 });
   await page.getByRole('button', { name: /^Make it the job/ }).waitFor({ timeout: 120_000 });
   expect(await violations(page)).toEqual([]);
+  // As many flat inks beside it as there are runs, not as many as they have overlaps.
+  expect(await page.getByText(/\d+ flat opaque inks/).first().textContent()).toMatch(/^4 flat/);
   await page.getByRole('button', { name: /^Make it the job/ }).click();
   await expect.poll(() => page.getByRole('button', { name: /^Undo/ }).isEnabled()).toBe(true);
   await page.getByRole('link', { name: /^Laydown/ }).click();

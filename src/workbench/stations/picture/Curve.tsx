@@ -32,6 +32,8 @@ export function Curve({ bench, job, picture, result }: Props) {
   const x = (metres: number): number => ((Math.log(metres) - lowX) / (highX - lowX)) * 100;
   const y = (deltaE: number): number => 100 - (deltaE / highY) * 100;
   const steps = [1, 2, 5, 10, 20].find((s) => highY / s <= 5) ?? 20;
+  // Points too near to each other for a thumb are left out.
+  const shown = points.filter(apart(points.map((p) => x(p.metres))));
   const again = (priceMm: number): void => {
     setPicture(bench, 'price', { knife: { ...picture.knife, metres: undefined, priceMm } });
     void make(bench);
@@ -48,13 +50,20 @@ export function Curve({ bench, job, picture, result }: Props) {
         {Array.from({ length: Math.floor(highY / steps) }, (_, i) => <span key={i} class="curve-tick" aria-hidden="true" style={{ top: `${y((i + 1) * steps)}%` }}>{sayNumber((i + 1) * steps, 0, false)}</span>)}
         <span class="curve-mark curve-flat" style={{ left: `${x(flat.metres)}%`, top: `${y(flat.meanDeltaE)}%` }}><small>{w.curveFlat}</small></span>
         <span class="curve-mark curve-here" style={{ left: `${x(here.metres)}%`, top: `${y(here.meanDeltaE)}%` }}><small>{w.curveHere}</small></span>
-        {points.map((p) => (
+        {shown.map((p) => (
           <button key={p.priceMm} type="button" class="curve-point" aria-label={w.curvePoint(sayKnife(p.metres, units), sayDelta(p.meanDeltaE))} title={w.curvePoint(sayKnife(p.metres, units), sayDelta(p.meanDeltaE))}
             style={{ left: `${x(p.metres)}%`, top: `${y(p.meanDeltaE)}%` }} onClick={() => again(p.priceMm)} />
         ))}
       </div>
-      <ol class="curve-feet" aria-hidden="true">{points.map((p) => <li key={p.priceMm} style={{ left: `${x(p.metres)}%` }}>{sayKnife(p.metres, units)}</li>)}</ol>
+      <ol class="curve-feet" aria-hidden="true">{shown.map((p) => <li key={p.priceMm} style={{ left: `${x(p.metres)}%` }}>{sayKnife(p.metres, units)}</li>)}</ol>
       <p class="field-note">{w.curveUp} ↑, {w.curveAcross} →</p>
     </section>
   );
+}
+
+/** Which of some places in percent, in their order, are far enough from those kept before. */
+function apart(places: readonly number[], least = 11): (_: unknown, i: number) => boolean {
+  const kept: number[] = [];
+  const keep = places.map((at) => kept.every((other) => Math.abs(other - at) >= least) && kept.push(at) > 0);
+  return (_, i) => keep[i];
 }

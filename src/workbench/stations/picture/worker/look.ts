@@ -53,7 +53,8 @@ export function showSeparation(s: Separation, nameOf: (inkId: string) => string)
     picture: labRaster(s.target, width, height), print: codesRaster(s.codes, s.rgb, width, height),
     flat: codesRaster(baseline.codes, baseline.rgb, baseline.width, baseline.height),
     flatFigures: { inRegister: baseline.inRegister, atSigma: baseline.atSigma, metres: baseline.metres },
-    flatInks: Array.from({ length: baseline.rgb.length / 3 - 1 }, (_, i) => hex(baseline.rgb, i + 1)),
+    // Opaque inks: the code of one alone has its colour.
+    flatInks: Array.from({ length: baseline.inksLab.length / 3 }, (_, i) => hex(baseline.rgb, 1 << i)),
     outOfReach: s.outOfReach, detailLost: s.detailLost, runs, priceMm: s.setup.priceMm,
   };
 }
