@@ -2,6 +2,7 @@ import { drawdownSheet, type DrawdownSheet } from '../../core/ink/index.ts';
 import { openBook, type FontFiles } from '../pdf/book.ts';
 import type { Page } from '../pdf/page.ts';
 import { pointsPerMm } from '../pdf/numbers.ts';
+import type { Speech } from '../pdf/type.ts';
 
 const black = '#000000';
 
@@ -40,11 +41,12 @@ export function drawdownPage(page: Page, sheet: DrawdownSheet): void {
  * A drawdown sheet for each ink named, A4, to be printed at true size: the same sheet that `readSheetPhoto` reads.
  * @param titles names of the inks, a page each
  * @param shares ink to base by volume, 1 = undiluted; the usual ladder when left out
+ * @param speech another language than English
  * @throws ProblemError for more strengths than a sheet takes
  */
-export async function makeDrawdownSheets(titles: readonly string[], fonts: FontFiles, shares?: readonly number[]): Promise<Uint8Array> {
+export async function makeDrawdownSheets(titles: readonly string[], fonts: FontFiles, shares?: readonly number[], speech?: Speech): Promise<Uint8Array> {
   const sheets = (titles.length > 0 ? titles : ['']).map((title) => drawdownSheet(title, shares));
-  const book = await openBook(fonts, sheets[0].widthMm, sheets[0].heightMm);
+  const book = await openBook(fonts, sheets[0].widthMm, sheets[0].heightMm, speech);
   for (const sheet of sheets) drawdownPage(book.addPage(), sheet);
   return book.finish(titles.length === 1 ? titles[0] : 'Drawdown sheets', '');
 }

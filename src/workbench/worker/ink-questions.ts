@@ -24,7 +24,7 @@ export interface InkQuestions {
   /** New lots by ink id, as read over the paper. */
   readonly again: { ask: { readonly layer: string; readonly paperId?: string; readonly lots: readonly { readonly id: string; readonly over: Reading }[] }; answer: MatchedAgain & { readonly wantedSrgb: string; readonly unchangedSrgb: string; readonly correctedSrgb: string; readonly lotInks: readonly JobInk[] } };
   readonly partsOf: { ask: { readonly layer: string }; answer: readonly { readonly inkId: string; readonly name: string; readonly share: number }[] };
-  readonly drawdowns: { ask: { readonly titles: readonly string[] }; answer: Uint8Array };
+  readonly drawdowns: { ask: { readonly titles: readonly string[]; readonly language?: string }; answer: Uint8Array };
   /** Reads a shelf's file and puts it onto `mine`; or a job's inks onto it; or only shows what is there. */
   readonly shelf: { ask: { readonly mine: InkShelf | null; readonly file?: { readonly text: string; readonly name: string }; readonly from?: Job; readonly date?: string }; answer: { readonly shelf: InkShelf; readonly swatches: Readonly<Record<string, string>>; readonly text: string; readonly problems: readonly Problem[] } };
   readonly shelfInk: { ask: { readonly ink: ShelfInk; readonly lot?: string }; answer: JobInk };

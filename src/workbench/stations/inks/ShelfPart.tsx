@@ -4,7 +4,7 @@ import { download } from '../../store/files.ts';
 import { ProblemList } from '../../ui/ProblemList.tsx';
 import { Pot } from '../../ui/Pot.tsx';
 import { PaperSwitch } from '../../ui/PaperSwitch.tsx';
-import { words } from '../../words/index.ts';
+import { language, words } from '../../words/index.ts';
 import { freshId } from './edits.ts';
 import { InkDetail } from './InkDetail.tsx';
 import { ReadingsEditor } from './ReadingsEditor.tsx';
@@ -26,7 +26,7 @@ export function ShelfPart(props: InkPartProps) {
   const print = async (): Promise<void> => {
     try {
       const titles = job.inks.filter((k) => k.role === 'ink' && k.from !== 'mix').map((k) => k.name);
-      download(await bench.ask('drawdowns', { titles: titles.length > 0 ? titles : [w.newInkName] }), 'drawdown-sheets.pdf', 'application/pdf');
+      download(await bench.ask('drawdowns', { titles: titles.length > 0 ? titles : [w.newInkName], language: language.value }), 'drawdown-sheets.pdf', 'application/pdf');
       bench.announce(w.sheetsReady);
     } catch (error) {
       refuse(bench, error);

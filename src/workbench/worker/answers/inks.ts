@@ -5,6 +5,7 @@ import {
 import type { Plan } from '../../../core/plan.ts';
 import { fail, ProblemError } from '../../../core/problem.ts';
 import { makeDrawdownSheets } from '../../../packet/index.ts';
+import { speechOf } from '../../words/core/speech.ts';
 import type { InkQuestions } from '../ink-questions.ts';
 import { photographOf } from './photo.ts';
 import type { Room, Work } from './room.ts';
@@ -70,8 +71,8 @@ export const inkAnswers: { readonly [Q in keyof InkQuestions]: Work<Q> } = {
     return { answer: { ...matched, lotInks, wantedSrgb: srgbOfLab(matched.wanted), unchangedSrgb: srgbOfLab(matched.unchanged.lab), correctedSrgb: srgbOfLab(matched.corrected.lab) }, transfer: [] };
   },
   partsOf: async ({ layer }, room) => ({ answer: partsOfLayer(planOf(room).job, layer), transfer: [] }),
-  drawdowns: async ({ titles }, room) => {
-    const bytes = await makeDrawdownSheets(titles, await room.fonts);
+  drawdowns: async ({ titles, language = 'en' }, room) => {
+    const bytes = await makeDrawdownSheets(titles, await room.fonts, undefined, speechOf(language));
     return { answer: bytes, transfer: [bytes.buffer] };
   },
   shelf: async ({ mine, file, from, date }, room) => {
