@@ -2,6 +2,7 @@ import type { ReadonlySignal } from '@preact/signals';
 import { sayArea } from '../../ui/units.ts';
 import { Films } from '../../ui/Films.tsx';
 import { sayDelta, sayLab, sayPercent } from '../../ui/format.ts';
+import { ProofWhy } from '../../ui/ProofWhy.tsx';
 import { words } from '../../words/index.ts';
 import type { ShownPaper, ShownPlan } from '../../worker/protocol.ts';
 import { nameOverlap, shareOf } from './names.ts';
@@ -30,6 +31,7 @@ export function Detail({ plan, paper, shown, held, onLetGo }: Props) {
           <div><dt>{w.area}</dt><dd>{sayArea(overlap.areaMm2, plan.job.units)} <small>{sayPercent(shareOf(plan, overlap))}</small></dd></div>
           <div><dt>{w.screen}</dt><dd>{overlap.srgb} <small>{overlap.inGamut ? w.inGamut : w.outOfGamut}</small></dd></div>
         </dl>
+        <ProofWhy plan={plan} />
       </div>
       {held.value !== null && <button type="button" class="button button-small" onClick={onLetGo}>{w.letGo}</button>}
     </div>

@@ -2,7 +2,8 @@ import { useComputed, useSignal } from '@preact/signals';
 import { OverlapLine } from '../../ui/OverlapLine.tsx';
 import { PaperSwitch } from '../../ui/PaperSwitch.tsx';
 import { ProofSheet } from '../../ui/ProofSheet.tsx';
-import { words } from '../../words/index.ts';
+import { Why } from '../../ui/Why.tsx';
+import { told, words } from '../../words/index.ts';
 import type { StationProps } from '../station.ts';
 import { Detail } from './Detail.tsx';
 import { FocusedProof } from './FocusedProof.tsx';
@@ -40,7 +41,7 @@ export function OverlapsView({ bench }: StationProps) {
         <Detail plan={plan} paper={paper} shown={shown} held={held} onLetGo={() => { held.value = null; }} />
         <PaperSwitch bench={bench} />
         <div class="chart-head">
-          <h2>{w.chartOn(paper.name, overlaps.length)}</h2>
+          <h2>{w.chartOn(paper.name, overlaps.length)}<Why of={w.chartOn(paper.name, overlaps.length)}>{w.chartWhy(plan.layers.filter((l) => l.inkId !== null).length, told(paper.bandNote))}</Why></h2>
           <label class="sort">{w.sortBy}{' '}
             <select class="choice" value={by.value} onChange={(e) => { by.value = e.currentTarget.value as SortBy; }}>
               {sortings.map((s) => <option key={s} value={s}>{labels[s]}</option>)}

@@ -7,6 +7,7 @@ export const overlaps: Words['overlaps'] = {
   needsPrint: 'Braucht Läufe mit Farbe',
   chart: 'Alle Überdrucke im Druck',
   chartOn: (paper, n) => `${many(n, 'Überdruck', 'Überdrucke')} auf ${paper}`,
+  chartWhy: (runs, note) => `${many(runs, 'Lauf', 'Läufe')} mit Farbe können ${2 ** runs} Überdrucke ergeben; hier stehen die, die in diesem Druck Fläche bedecken, und das blanke Papier. ${note}`,
   sortBy: 'Geordnet nach',
   byFilms: 'Zahl der Schichten',
   byArea: 'Fläche',

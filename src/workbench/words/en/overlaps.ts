@@ -4,6 +4,7 @@ export const overlaps = {
   needsPrint: 'Needs runs with ink',
   chart: 'Every overlap in the print',
   chartOn: (paper: string, n: number) => `${n} overlaps on ${paper}`,
+  chartWhy: (runs: number, note: string) => `${runs} runs with ink can give ${2 ** runs} overlaps; listed are those that cover area in this print, with the bare paper. ${note}`,
   sortBy: 'Sorted by',
   byFilms: 'number of films',
   byArea: 'area',
