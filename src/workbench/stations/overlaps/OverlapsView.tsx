@@ -41,7 +41,8 @@ export function OverlapsView({ bench }: StationProps) {
         <Detail plan={plan} paper={paper} shown={shown} held={held} onLetGo={() => { held.value = null; }} />
         <PaperSwitch bench={bench} />
         <div class="chart-head">
-          <h2>{w.chartOn(paper.name, overlaps.length)}<Why of={w.chartOn(paper.name, overlaps.length)}>{w.chartWhy(plan.layers.filter((l) => l.inkId !== null).length, told(paper.bandNote))}</Why></h2>
+          <h2>{w.chartOn(paper.name, overlaps.length)}</h2>
+          <Why of={w.chartOn(paper.name, overlaps.length)}>{w.chartWhy(plan.layers.filter((l) => l.inkId !== null).length, told(paper.bandNote))}</Why>
           <label class="sort">{w.sortBy}{' '}
             <select class="choice" value={by.value} onChange={(e) => { by.value = e.currentTarget.value as SortBy; }}>
               {sortings.map((s) => <option key={s} value={s}>{labels[s]}</option>)}
