@@ -47,11 +47,8 @@ export interface Disk {
   renameSync(from: string, to: string): void;
 }
 
-/**
- * Writes a folder whole or not at all: into a folder beside it first, then the two change places.
- * An existing packet gives way only when `replace` is set, and never a folder that holds anything else.
- */
-export function writeWhole(folder: string, files: readonly { path: string; bytes: Uint8Array }[], replace: boolean, disk: Disk = { writeFileSync, renameSync }): void {
+/** Throws when the folder may not be written: asked before long work, so that it is not done in vain. */
+export function checkFree(folder: string, replace: boolean): void {
   const target = resolve(folder);
   const existing = existsSync(target) ? [...readFolderNames(target)] : [];
   if (existing.length > 0) {
@@ -63,6 +60,15 @@ export function writeWhole(folder: string, files: readonly { path: string; bytes
       fail('folder-in-use', folder, `The folder holds files that no packet made: ${foreign.slice(0, 3).join(', ')}${foreign.length > 3 ? ' …' : ''}.`, 'Choose another folder; nothing was touched.');
     }
   }
+}
+
+/**
+ * Writes a folder whole or not at all: into a folder beside it first, then the two change places.
+ * An existing packet gives way only when `replace` is set, and never a folder that holds anything else.
+ */
+export function writeWhole(folder: string, files: readonly { path: string; bytes: Uint8Array }[], replace: boolean, disk: Disk = { writeFileSync, renameSync }): void {
+  checkFree(folder, replace);
+  const target = resolve(folder);
   const partial = `${target}.partial-${process.pid}`;
   const old = `${target}.old-${process.pid}`;
   try {

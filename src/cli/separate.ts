@@ -7,7 +7,7 @@ import { readPicture, separate as separatePicture, type Separation } from '../co
 import { Cancelled } from '../core/task.ts';
 import { prepare } from './assets.ts';
 import type { Command } from './command.ts';
-import { readJobAt, writeWhole } from './folder.ts';
+import { checkFree, readJobAt, writeWhole } from './folder.ts';
 import { hireHands } from './hands.ts';
 import { printProblems } from './load.ts';
 import { writeSeparationPictures } from './separation-pictures.ts';
@@ -15,7 +15,7 @@ import { numberOf, readFileBytes, textOf } from './words.ts';
 
 export const separate: Command = {
   name: 'separate',
-  usage: 'separate PICTURE --layers N --with JOB [--out DIR] [--width MM] [--metres M] [--minutes M] [--pieces N] [--sigma MM] [--pots INK,…] [--on PAPER] [--pairs] [--over] [--reach HOW] [--seed N] [--effort E]',
+  usage: 'separate PICTURE --layers N --with JOB [--out DIR] [--width MM] [--metres M] [--minutes M] [--pieces N] [--sigma MM] [--pots INK,…] [--on PAPER] [--pairs] [--over] [--reach HOW] [--seed N] [--effort E] [--replace]',
   summary: 'turns a picture into stencils, inks and an order: a new job',
   help: [
     'PICTURE          JPEG, PNG, WebP or TIFF',
@@ -27,6 +27,7 @@ export const separate: Command = {
     '--sigma MM       register error planned for (default: the job’s register)',
     '--pots INKS      inks to choose from (default: all that were read)',
     '--pairs          window and piece of one cut as two layers: half the cutting',
+    '--replace        puts the new job in the place of one that this command made before',
     '--over           the job’s layers are printed already: go on from them',
     '--reach HOW      colours out of reach keep their lightness, chroma or contrast, or become the nearest (default)',
     '--seed, --effort same seed, same result; effort 0.3 for a quick look, 3 to search long',
@@ -34,11 +35,14 @@ export const separate: Command = {
   ].join('\n'),
   options: {
     layers: { type: 'string' }, with: { type: 'string' }, out: { type: 'string' }, width: { type: 'string' }, metres: { type: 'string' }, minutes: { type: 'string' }, pieces: { type: 'string' },
-    sigma: { type: 'string' }, pots: { type: 'string' }, on: { type: 'string' }, pairs: { type: 'boolean' }, over: { type: 'boolean' }, reach: { type: 'string' }, seed: { type: 'string' }, effort: { type: 'string' },
+    sigma: { type: 'string' }, pots: { type: 'string' }, on: { type: 'string' }, pairs: { type: 'boolean' }, over: { type: 'boolean' }, reach: { type: 'string' }, seed: { type: 'string' }, effort: { type: 'string' }, replace: { type: 'boolean' },
   },
   async run(call) {
     const path = call.words[0] ?? fail('no-picture', 'the command', 'Which picture?', 'Name a JPEG, PNG, WebP or TIFF file.');
     const shelf = textOf(call.options['with']) ?? fail('no-shelf', '--with', 'Whose inks are to be used?', 'Name a job with --with: its inks, papers and materials are the shelf.');
+    const title = basename(path).replace(/\.[^.]+$/, '');
+    const out = textOf(call.options['out']) ?? resolve(title), replace = call.options['replace'] === true;
+    checkFree(out, replace);
     await prepare();
     const bundle = readJobAt(shelf);
     const picture = await readPicture(readFileBytes(path), path);
@@ -55,10 +59,11 @@ export const separate: Command = {
       over: over ? plan({ ...bundle, job }) : undefined, seed: numberOf(call.options['seed'], '--seed', job.seed, -2147483648, 2147483647), effort: numberOf(call.options['effort'], '--effort', 1, 0.05, 20),
     });
     const separation = await watch(separatePicture, request);
-    const title = basename(path).replace(/\.[^.]+$/, '');
-    const made: JobBundle = { job: jobOfSeparation(job, separation, { title, after: over }), attachments: bundle.attachments };
-    const out = textOf(call.options['out']) ?? resolve(title);
-    writeWhole(out, [...[...writeJob(made)].map(([name, bytes]) => ({ path: name, bytes })), ...writeSeparationPictures(separation)], false);
+    const next = jobOfSeparation(job, separation, { title, after: over });
+    // Drawings that the new job does not use stay where they are.
+    const said = JSON.stringify(next);
+    const made: JobBundle = { job: next, attachments: new Map([...bundle.attachments].filter(([name]) => said.includes(JSON.stringify(name)))) };
+    writeWhole(out, [...[...writeJob(made)].map(([name, bytes]) => ({ path: name, bytes })), ...writeSeparationPictures(separation)], replace);
     sayFigures(separation, inkBench(made.job).job.layers.length, out);
     printProblems(separation.problems, console.log);
     return 0;
