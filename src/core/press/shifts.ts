@@ -48,8 +48,6 @@ export function registerShifts(
   const s: ShiftSigma = typeof sigma === 'number' ? { xMm: sigma, yMm: sigma, angleDeg: ((sigma / 2 / half) * 180) / Math.PI } : sigma;
   if (![s.xMm, s.yMm, s.angleDeg].every((value) => value >= 0 && Number.isFinite(value))) fail('register-sigma', 'register.sigmaMm', 'The spread of register must be nought or more.', 'Measure it with a test sheet, or leave it out.');
   const random = seeded(seed);
-  // The first draws of small seeds lie alike, and far out: sheets begin after them.
-  for (let i = 0; i < 64; i++) random.next();
   const sheets = Array.from({ length: n }, (): SheetShifts => {
     const drawn = Array.from({ length: layers }, (_, layer): LayerShift => ({
       dxMm: random.normal() * s.xMm + (options.driftMm?.[layer]?.[0] ?? 0),

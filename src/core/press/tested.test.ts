@@ -9,7 +9,6 @@ const places = registerTestSheet(imageMm).places.map((place) => place.id);
 /** Sheets as a studio with this register would pull and read them: whole lines, to the nearest. */
 function pulled(seed: number, sheets: number, sigmaMm: number, turnDeg: number, driftMm: readonly [number, number] = [0, 0]): TestLines {
   const random = seeded(seed * 7919);
-  for (let i = 0; i < 64; i++) random.next();
   const readings = Array.from({ length: sheets }, (_, i) => {
     const pair = (sigma: number): number => (random.normal() - random.normal()) * sigma;
     const [x, y, turn] = [driftMm[0] + pair(sigmaMm), driftMm[1] + pair(sigmaMm), (pair(turnDeg) * Math.PI) / 180];
