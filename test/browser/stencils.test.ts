@@ -335,6 +335,40 @@ describe('one stencil at a time', () => {
     expect((await save('SVG')).bytes.toString('utf8')).toContain('0.3 mm');
   });
 
+  test('the studio’s own pace counts: the minutes follow it, why says from what they come, and undo gives the usual back', async () => {
+    const knife = page.locator('section:has(> #knife)');
+    const minutes = async (): Promise<number> => Number(/(\d+) min/.exec((await knife.locator('.outcome').textContent()) ?? '')?.[1]);
+    const before = await minutes();
+    await knife.locator('summary').first().click();
+    await knife.locator('summary').last().click();
+    expect(await knife.textContent()).toContain('Reckoned at the usual pace');
+    const along = knife.getByRole('textbox', { name: 'Line in a minute' });
+    await along.fill('0,05');
+    await along.press('Enter');
+    await expect.poll(minutes).toBeGreaterThan(before + 3);
+    expect(await stepName()).toBe('Undo: how fast the studio cuts');
+    const text = (await knife.textContent()) ?? '';
+    expect(text).toContain('your studio’s own pace');
+    // What is said of lines, corners and pieces adds up to the minutes.
+    const parts = [...(/[\d.]+\sm along.*?\. Reckoned/.exec(text)?.[0] ?? '').matchAll(/: ([\d.]+)\smin/g)].map((m) => Number(m[1]));
+    expect(parts.length).toBe(3);
+    expect(Math.abs(parts.reduce((sum, v) => sum + v, 0) - await minutes())).toBeLessThan(0.7);
+    await page.getByRole('button', { name: /^Undo/ }).click();
+    await expect.poll(minutes).toBe(before);
+  });
+
+  test('run by run it is drawn and said which sheet of a cut goes in, and whether it is spent, washed or kept', async () => {
+    await stencil('water');
+    const uses = page.locator('.cut-uses li');
+    // Coated paper lasts twenty pulls: two sheets for each side, spent with their run.
+    expect(await uses.allTextContents()).toEqual([expect.stringMatching(/1 Sky.*the piece of sheets 1 and 2.*then it is spent/), expect.stringMatching(/2 Water.*the window of sheets 3 and 4.*then it is spent/)]);
+    expect(await uses.first().locator('.use-sheet').count()).toBe(2);
+    const box = await uses.first().locator('.use-sheet').first().boundingBox();
+    expect(box!.width).toBeGreaterThan(30);
+    await page.getByRole('combobox', { name: /is cut from/ }).selectOption('film');
+    await expect.poll(() => uses.last().textContent()).toContain('wash it; no later run needs it');
+  });
+
   test('axe finds nothing, wide or narrow; nothing runs over the edge; everything is large enough to touch', async () => {
     await page.locator('.bridge').first().focus();
     for (const [width, height] of [[1440, 900], [820, 1180], [390, 844]]) {

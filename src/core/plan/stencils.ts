@@ -3,7 +3,7 @@ import { common, rectangle, regionBox, takeAway, type Box, type Region } from '.
 import type { Job, JobLayer } from '../job/index.ts';
 import { layerCodes, proofGrid, type Codes } from '../print/index.ts';
 import { ProblemError, type Problem } from '../problem.ts';
-import { defaultMaterials, defaultRates, makeStencil, type CostRaster, type KnifeRates, type Material, type Stencil } from '../stencil/index.ts';
+import { defaultMaterials, knifeRates, makeStencil, type CostRaster, type KnifeRates, type Material, type Stencil } from '../stencil/index.ts';
 import { islandNotes, isMended, mendsOf, withCosts } from './costs.ts';
 import type { Memory } from './memory.ts';
 
@@ -37,14 +37,8 @@ export function islandsOf(layer: Pick<JobLayer, 'islands' | 'side'>): 'bridge' |
   return layer.islands ?? (layer.side === 'window' ? 'bridge' : 'loose');
 }
 
-/** How fast this studio cuts; what it doesn't say is common practice. */
-export function ratesOf({ knife }: Pick<Job, 'knife'>): KnifeRates {
-  return {
-    metresPerMinute: knife?.metresPerMinute ?? defaultRates.metresPerMinute,
-    secondsPerCorner: knife?.secondsPerCorner ?? defaultRates.secondsPerCorner,
-    secondsPerPiece: knife?.secondsPerPiece ?? defaultRates.secondsPerPiece,
-  };
-}
+/** How fast this studio cuts. */
+export const ratesOf = ({ knife }: Pick<Job, 'knife'>): KnifeRates => knifeRates(knife);
 
 /** A layer's cut and side → the sheet that lies under the screen. */
 export function stencilOf(job: Pick<Job, 'image' | 'stencilMarginMm' | 'knife'>, layer: JobLayer, cut: Region, material: Material, cost: CostRaster | undefined): MadeStencil {

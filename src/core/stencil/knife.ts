@@ -1,10 +1,8 @@
 import { regionPerimeter, ringArea, simplify } from '../form/index.ts';
 import type { Region } from '../form/index.ts';
 import { ringsAround } from './cut-order.ts';
+import { defaultRates, knifeMinutes } from './rates.ts';
 import type { KnifeRates, KnifeWork, PointMm } from './types.ts';
-
-/** Common practice for a fresh blade on a mat; a studio puts in its own. */
-export const defaultRates: KnifeRates = { metresPerMinute: 0.5, secondsPerCorner: 2, secondsPerPiece: 5 };
 
 const cornerDeg = 40;
 
@@ -45,7 +43,8 @@ export function cornersOf(lines: Region): Corner[] {
 export function knifeWork(cutLines: Region, pieces: number, rates: KnifeRates = defaultRates): KnifeWork {
   const metres = regionPerimeter(cutLines) / 1000;
   const corners = cornersOf(cutLines).length;
-  const minutes = metres / rates.metresPerMinute + (corners * rates.secondsPerCorner + pieces * rates.secondsPerPiece) / 60;
+  const parts = knifeMinutes({ metres, corners, pieces }, rates);
+  const minutes = parts.lines + parts.corners + parts.pieces;
   // Common practice: how long a hand stays sure.
   const difficulty = minutes < 10 ? 'easy' : minutes < 25 ? 'steady' : minutes < 60 ? 'fine' : minutes < 180 ? 'trying' : 'hopeless';
   return { metres, corners, pieces, minutes, difficulty };

@@ -1,5 +1,6 @@
 import { regionPath } from '../../ui/region-path.ts';
 import { told, words } from '../../words/index.ts';
+import { CutUses } from './CutUses.tsx';
 import type { PartProps } from './parts.ts';
 
 /** Window and piece of the same knife path side by side, what each prints, and how often it must be cut. */
@@ -16,8 +17,10 @@ export function CutPair({ bench, planned }: PartProps) {
     <figure class="pair-half">
       <svg viewBox={`0 0 ${widthMm} ${heightMm}`} role="img" aria-label={side === 'window' ? w.windowSide : w.pieceSide}>
         <clipPath id={`${clip}-${side}`}><rect width={widthMm} height={heightMm} /></clipPath>
-        <rect width={widthMm} height={heightMm} class={side === 'window' ? 'tile-sheet' : 'pair-dark'} />
-        <path fill-rule="evenodd" d={path} class={side === 'window' ? 'pair-dark' : 'tile-sheet'} clip-path={`url(#${clip}-${side})`} />
+        <g id={`${clip}-${side}-picture`}>
+          <rect width={widthMm} height={heightMm} class={side === 'window' ? 'tile-sheet' : 'pair-dark'} />
+          <path fill-rule="evenodd" d={path} class={side === 'window' ? 'pair-dark' : 'tile-sheet'} clip-path={`url(#${clip}-${side})`} />
+        </g>
       </svg>
       <figcaption><b>{side === 'window' ? w.windowSide : w.pieceSide}</b><br />{users(side).length > 0 ? w.usedBy(users(side)) : w.usedByNone}</figcaption>
     </figure>
@@ -28,6 +31,7 @@ export function CutPair({ bench, planned }: PartProps) {
       <p class="outcome">{w.times(cut.timesToCut)}</p>
       <p>{w.pairText(cut.name)} {told(cut.why)}</p>
       <div class="cut-pair">{half('window')}{half('piece')}</div>
+      <CutUses uses={cut.uses} nameOf={(id) => plan.layers.find((l) => l.id === id)?.name ?? id} picture={(side) => `${clip}-${side}-picture`} image={plan.job.image} />
     </section>
   );
 }

@@ -1,6 +1,7 @@
 import type { Job, JobLayer, JobMaterial } from '../../../core/job/index.ts';
 import type { Bridge } from '../../../core/stencil/index.ts';
 import { defaultMaterials } from '../../../core/stencil/materials.ts';
+import { knifeRates } from '../../../core/stencil/rates.ts';
 import { withLayer } from '../../store/edits.ts';
 
 export type Pin = NonNullable<JobLayer['pinnedBridges']>[number];
@@ -50,4 +51,14 @@ export function materialList(job: Pick<Job, 'materials'>): readonly JobMaterial[
 export function withMaterial(job: Job, usual: readonly JobMaterial[], id: string, change: Partial<JobMaterial>): Job {
   const list = job.materials.length > 0 ? job.materials : usual;
   return { ...job, materials: list.map((m) => (m.id === id ? { ...m, ...change } : m)) };
+}
+
+type Pace = NonNullable<Job['knife']>;
+
+/** How fast this studio cuts; null: as is usual again. */
+export function withPace(job: Job, change: Partial<Pace> | null): Job {
+  if (change === null) return job.knife === undefined ? job : { ...job, knife: undefined };
+  const now = knifeRates(job.knife);
+  const same = (Object.keys(change) as (keyof typeof now)[]).every((key) => now[key] === change[key]);
+  return same ? job : { ...job, knife: { ...job.knife, ...change } };
 }

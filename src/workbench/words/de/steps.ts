@@ -43,6 +43,7 @@ export const steps: Words['steps'] = {
   cutMaterial: (cut, material) => `${cut} aus ${material} geschnitten`,
   material: (material) => `Werte von ${material}`,
   stock: (material) => `Bogen ${material}`,
+  pace: () => 'wie schnell die Werkstatt schneidet',
   addMaterial: () => 'ein eigenes Material',
   press: (field) => press.fields[field],
   edition: (field) => edition.fields[field],

@@ -41,6 +41,7 @@ export const steps = {
   cutMaterial: (cut: string, material: string) => `${cut} cut from ${material}`,
   material: (material: string) => `figures of ${material}`,
   stock: (material: string) => `sheets of ${material}`,
+  pace: () => 'how fast the studio cuts',
   addMaterial: () => 'a material of the studio’s own',
   press: (field: PressField) => press.fields[field],
   edition: (field: EditionField) => edition.fields[field],
