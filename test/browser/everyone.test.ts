@@ -69,6 +69,22 @@ describe.each(everything)('at %s', (station) => {
   }, 60_000);
 });
 
+test.each(sizes)('in German at %i px with text at 200 %: every station’s words, and the next step’s, stay on the page', async (width, height) => {
+  const choose = (id: string): Promise<void> => page.evaluate((wanted) => document.querySelector<HTMLInputElement>(`.language-switch input[value=${wanted}]`)!.click(), id);
+  await go('laydown', width, height);
+  await choose('de');
+  await page.evaluate(() => { document.documentElement.style.fontSize = '200%'; });
+  const wide: string[] = [];
+  for (const station of stations) {
+    await go(station, width, height);
+    const over = await overflow();
+    if (over > 0) wide.push(`${station}: ${over} px`);
+  }
+  await page.evaluate(() => { document.documentElement.style.fontSize = ''; });
+  await choose('en');
+  expect(wide).toEqual([]);
+}, 60_000);
+
 describe('whoever looks', () => {
   test('with reduced motion nothing moves by itself, at any station', async () => {
     await page.emulateMedia({ reducedMotion: 'reduce' });
