@@ -9,6 +9,7 @@ import { ProofSheet } from '../../ui/ProofSheet.tsx';
 import { ProofWhy } from '../../ui/ProofWhy.tsx';
 import { words } from '../../words/index.ts';
 import type { StationProps } from '../station.ts';
+import { lookAtPapers } from '../press/at.ts';
 import { useShelfDrag } from './drag.ts';
 import { Shelf } from './Shelf.tsx';
 import { WantedColours } from './WantedColours.tsx';
@@ -68,6 +69,7 @@ export function LaydownView({ bench }: StationProps) {
             <PaperSwitch bench={bench} />
             {plan && plan.papers.length > 1 && <button type="button" class="button button-line" aria-pressed={all.value} onClick={() => { all.value = !all.value; }}>{w.allPapers}</button>}
             <a class="button button-line button-link" href="#compare">{words().compare.open}</a>
+            <a class="button button-line button-link" href="#press" onClick={lookAtPapers}>{w.changePapers}</a>
           </div>
           <div class="shelf-sheet">{plan && paper && <ProofCanvas bench={bench} plan={plan} paper={paper} runs={0} label={w.bareSheet} />}</div>
         </li>

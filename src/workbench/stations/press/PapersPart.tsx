@@ -3,9 +3,12 @@ import { sayLength } from '../../ui/units.ts';
 import { CountField } from '../../ui/CountField.tsx';
 import { LengthBox } from '../../ui/LengthBox.tsx';
 import { ProofCanvas } from '../../ui/ProofCanvas.tsx';
+import { TextField } from '../../ui/TextField.tsx';
 import { inUnits } from '../../ui/in-units.ts';
 import { Why } from '../../ui/Why.tsx';
 import { words } from '../../words/index.ts';
+import { asJob } from '../inks/edits.ts';
+import { OneReading } from '../inks/OneReading.tsx';
 import { addPaperLike, setPaper, takePaperAway } from './edits.ts';
 import type { PartProps } from './part.ts';
 
@@ -45,6 +48,8 @@ function PaperCard({ bench, plan, paper, ofMm, alone }: PartProps & { readonly p
         )}
       </div>
       <h2>{paper.name}{paper.printed && <small>{w.printedAlready}</small>}</h2>
+      <TextField label={w.paperName} value={paper.name} most={200} onSet={(name) => { if (name) set({ name }); }} />
+      <OneReading bench={bench} label={w.paperColour} reading={paper.reading} onSet={(reading) => set({ reading: asJob(reading) })} />
       <div class="fields">
         <CountField label={w.sheetCount} value={paper.count} min={0} max={10000} onSet={(v) => set({ count: Math.round(v) })} />
         <LengthBox label={w.sheetWidth} mm={paper.widthMm} units={units} minMm={10} maxMm={5000} onSet={(mm) => set({ widthMm: mm! })} />

@@ -7,12 +7,10 @@ import { DayPart } from './DayPart.tsx';
 import { GapPart } from './GapPart.tsx';
 import { InkPart } from './InkPart.tsx';
 import { PapersPart } from './PapersPart.tsx';
+import { open } from './at.ts';
 import { RegisterPart } from './RegisterPart.tsx';
 import { sayMinutes } from './say.ts';
 import { ScreenPart } from './ScreenPart.tsx';
-
-/** Which part is laid open; kept while other stations are looked at. */
-const open = { part: 'screen' };
 
 /** The press: screen, gap, ink, register, papers and stops, the day. */
 export function PressView({ bench }: StationProps) {

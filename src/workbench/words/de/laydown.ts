@@ -35,6 +35,7 @@ export const laydown: Words['laydown'] = {
   wholeReach: 'Alles ansehen, was sie werden kann',
   openHint: 'Offen: einen Topf probieren',
   trying: (ink) => `${ink} wird probiert.`,
+  changePapers: 'Papiere ändern oder dazunehmen',
   keep: (ink) => `${ink} behalten`,
   leaveOpen: 'Offen lassen',
   covers: (percent) => `${percent} vom Bild`,

@@ -153,6 +153,7 @@ export const press: Words['press'] = {
 
   paperCard: (name) => `${name}, maßstäblich mit dem Bild, der Laufrichtung und den drei Anlagen`,
   sheetWidth: 'Breite', sheetHeight: 'Höhe',
+  paperName: 'Name', paperColour: 'Der leere Bogen',
   sheetCount: 'Bogen',
   sheetThick: 'Dicke',
   grain: 'Laufrichtung',

@@ -32,6 +32,7 @@ export const laydown = {
   wholeReach: 'See all it can be',
   openHint: 'Open: try a pot',
   trying: (ink: string) => `Trying ${ink}.`,
+  changePapers: 'Change or add papers',
   keep: (ink: string) => `Keep ${ink}`,
   leaveOpen: 'Leave it open',
   covers: (percent: string) => `${percent} of image`,

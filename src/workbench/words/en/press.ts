@@ -150,6 +150,7 @@ export const press = {
 
   paperCard: (name: string) => `${name}, drawn to scale with the image, the grain and the three stops`,
   sheetWidth: 'Width', sheetHeight: 'Height',
+  paperName: 'Name', paperColour: 'The bare sheet',
   sheetCount: 'Sheets',
   sheetThick: 'Thickness',
   grain: 'Grain',
