@@ -14,7 +14,7 @@ interface Props {
 export function LengthField({ label, valueMm, minMm, maxMm, units, onSet }: Props) {
   const [typed, setTyped] = useState<string | null>(null);
   const id = useId();
-  const shown = sayLength(valueMm, units, units === 'mm' ? 2 : 3).replace(/\u00a0.*$/, '');
+  const shown = sayLength(valueMm, units, units === 'mm' ? 2 : 3).replace(/\u00a0.*$/, '').replace(/[.,]0+$|([.,]\d*[1-9])0+$/, '$1');
   const read = typed === null ? null : tryReadLength(typed, units);
   const wrong = read !== null && (!read.ok || read.value < minMm || read.value > maxMm);
   const commit = (): void => {

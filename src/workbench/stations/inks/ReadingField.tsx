@@ -40,7 +40,7 @@ export function ReadingField({ bench, label, reading, onSet }: Props) {
     <div class="reading-field">
       <span class={shown ? 'reading-swatch' : 'reading-swatch reading-none'} style={shown ? { background: shown.srgb } : {}} />
       <label><span class="length-label">{label}</span>
-        <input class="text" inputMode="text" placeholder={w.typeHint} aria-invalid={wrong !== null} value={typed ?? (shown ? shown.lab.map((v) => sayNumber(v, 1, true)).join('  ') : '')}
+        <input class="text" inputMode="text" spellcheck={false} placeholder={w.typeHint} aria-invalid={wrong !== null} value={typed ?? (shown ? shown.lab.map((v) => sayNumber(v, 1, true)).join('  ') : '')}
           onInput={(e) => { sent.current = null; setTyped(e.currentTarget.value); }} onBlur={() => void commit()}
           onKeyDown={(e) => {
             if (e.key === 'Enter') void commit();

@@ -21,7 +21,7 @@ export const edition = {
   startHead: (n: number) => `Start with ${n} sheets`,
   setUpToo: (text: string) => `To set up: ${text}`,
   ofPaper: (start: number, name: string) => `${start} × ${name}`,
-  wanted: (wanted: number, edition: number, proofs: number) => `${wanted} good wanted: ${edition} numbered, ${proofs} proofs`,
+  wanted: (wanted: number, edition: number, proofs: number) => `${wanted} good wanted: ${edition} numbered, ${proofs === 1 ? '1 proof' : `${proofs} proofs`}`,
   sure: (inHundred: number) => `enough in ${inHundred} of 100 cases`,
   startMore: (n: number) => `${n} would do it`,
   takeEnough: 'Take enough of every paper',
