@@ -3,7 +3,7 @@ import type { JobBundle } from '../core/job/index.ts';
 import type { Plan } from '../core/plan.ts';
 import { fail } from '../core/problem.ts';
 import { quietTask, type Task } from '../core/task.ts';
-import { paperSizes } from '../core/units/index.ts';
+import { paperSizes, textsWithLengths } from '../core/units/index.ts';
 import { cutLinesOf, kerfOf, type CutLines } from './cut-lines.ts';
 import { overlapsCsv, recordCsv } from './files/csv.ts';
 import { cutDxf } from './files/cut-dxf.ts';
@@ -65,7 +65,7 @@ export async function makePacket(bundle: JobBundle, plan: Plan, wishes: PacketWi
     fail('printer-margin', 'printer margin', `A margin of ${printer.marginMm} mm leaves no room for the pages.`, 'Give the printer’s margin in mm, between 0 and 30.');
   }
   const size = pageSize(printer.page);
-  const book = await openBook(fonts, size.widthMm, size.heightMm, speech);
+  const book = await openBook(fonts, size.widthMm, size.heightMm, speech, plan.job.units === 'in' ? { written: textsWithLengths(bundle.job) } : undefined);
   const pages: Task = { report: (share, note) => task.report(share * 0.5, note), pause: () => task.pause() };
   const setting = newSetting({ book, bundle, plan, marginMm: printer.marginMm, date });
   await makePages(setting, pages);

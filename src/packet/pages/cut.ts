@@ -2,6 +2,7 @@ import { cautions } from '../../core/edition/index.ts';
 import { shownBy } from '../../core/plan/costs.ts';
 import { drawnExtent, registerMarks } from '../marks.ts';
 import { ratesOf } from '../../core/plan/stencils.ts';
+import { sayLength } from '../../core/units/index.ts';
 import { cornersOf, sharpDeg, type Corner } from '../../core/stencil/index.ts';
 import { sayUses } from '../cut-uses.ts';
 import type { Page } from '../pdf/page.ts';
@@ -87,8 +88,8 @@ function factsPage(setting: Setting, layer: PlannedLayer): void {
   let y = top;
   y = fact(page, words.x, y, words.width, 'Material', material ? `${material.name}, ${lengthIn(setting, material.thicknessMm)}` : 'your choice', type.strong);
   y = fact(page, words.x, y, words.width, 'Sheet to begin with', sizeIn(setting, sheet.maxX - sheet.minX, sheet.maxY - sheet.minY), type.head);
-  y = fact(page, words.x, y, words.width, 'Knife', `${knife.metres.toFixed(1)} m, ${plural(knife.corners, 'corner')}`, type.strong);
-  y = fact(page, words.x, y, words.width, `Time, at ${ratesOf(plan.job).metresPerMinute} m a minute`, `${minutesInWords(knife.minutes)}, ${knife.difficulty}`, type.strong);
+  y = fact(page, words.x, y, words.width, 'Knife', `${alongIn(setting, knife.metres, 1)}, ${plural(knife.corners, 'corner')}`, type.strong);
+  y = fact(page, words.x, y, words.width, `Time, at ${alongIn(setting, ratesOf(plan.job).metresPerMinute)} a minute`, `${minutesInWords(knife.minutes)}, ${knife.difficulty}`, type.strong);
   y = fact(page, words.x, y, words.width, 'Cut-outs to lift', String(knife.pieces), type.strong);
   y = fact(page, words.x, y, words.width, 'Least strip, least opening', material ? `${lengthIn(setting, material.leastBridgeMm)}, ${lengthIn(setting, material.leastOpeningMm)}` : '—', type.strong);
   y = fact(page, words.x, y, words.width, 'Bridges, to be kept', stencil.bridges.length === 0 ? 'none' : whatShows(stencil.bridges), type.strong);
@@ -116,6 +117,9 @@ function factsPage(setting: Setting, layer: PlannedLayer): void {
   const tiling = tilingOf(setting, drawnExtent(plan.job.image, sheet));
   if (tiling.tiles.length > 1) joinNote(setting, frame, layer, Math.min(below + 4, frame.bottom - 31));
 }
+
+/** What the knife runs along: metres, or inches. */
+const alongIn = ({ units }: Setting, metres: number, digits?: number): string => (units === 'in' ? sayLength(metres * 1000, 'in', 0) : `${digits === undefined ? metres : metres.toFixed(digits)} m`);
 
 /** How many, how large, and how much they show in the print where that is known. */
 function whatShows(places: readonly { readonly areaMm2: number; readonly costDeltaE?: number }[]): string {

@@ -4,7 +4,7 @@ import { quietTask, type Task } from '../../core/task.ts';
 import { newPage, type Page } from './page.ts';
 import { pointsPerMm } from './numbers.ts';
 import type { Picture } from './picture.ts';
-import type { Faces, Speech, Weight } from './type.ts';
+import type { Faces, Inches, Speech, Weight } from './type.ts';
 
 /** A whole PDF in the making: pages in order, fonts and pictures shared between them. */
 export interface Book {
@@ -23,15 +23,15 @@ export interface FontFiles {
   readonly bold: Uint8Array;
 }
 
-/** @param fonts TrueType files; only the letters used end up in the PDF. @param speech another language than English */
-export async function openBook(fonts: FontFiles, widthMm: number, heightMm: number, speech?: Speech): Promise<Book> {
+/** @param fonts TrueType files; only the letters used end up in the PDF. @param speech another language than English @param inches lengths of core's sentences in inches */
+export async function openBook(fonts: FontFiles, widthMm: number, heightMm: number, speech?: Speech, inches?: Inches): Promise<Book> {
   const file = await PDFDocument.create({ updateMetadata: false });
   file.registerFontkit(fontkit);
   // No ligatures: figures and words in tables must be found again when the text is searched or copied.
   const embed = (weight: Weight): ReturnType<PDFDocument['embedFont']> => file.embedFont(fonts[weight], {
     // Six letters and a plus sign mark a font with only some of its letters (ISO 32000-1, 9.6.4).
     customName: `LAYDWN+OpenSans-${weight}`, subset: true, features: { liga: false, kern: true } });
-  const faces: Faces = { regular: await embed('regular'), semibold: await embed('semibold'), bold: await embed('bold'), speech };
+  const faces: Faces = { regular: await embed('regular'), semibold: await embed('semibold'), bold: await embed('bold'), speech, inches };
   const pages: Page[] = [];
   return {
     widthMm, heightMm, faces, pages,

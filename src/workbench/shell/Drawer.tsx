@@ -32,7 +32,7 @@ export function Drawer({ bench, keeping, keeper, offline, name, printing }: Prop
       onKeyDown={(e) => { if (e.key === 'Escape') name.value = null; }}>
       {open === 'open' && <OpenChoices bench={bench} keeping={keeping} keeper={keeper} offline={offline} onOpened={() => { name.value = null; }} />}
       {open === 'versions' && <Versions bench={bench} keeping={keeping} keeper={keeper} offline={offline} />}
-      {open === 'problems' && <ProblemList problems={bench.plan.value?.problems ?? []} />}
+      {open === 'problems' && <ProblemList problems={bench.plan.value?.problems ?? []} units={bench.job.value?.units} />}
       {open === 'glossary' && <Glossary />}
       {open === 'print' && <PrintChoices bench={bench} printing={printing} />}
       <button type="button" class="button button-small drawer-close" onClick={() => { name.value = null; }}>{w.close}</button>

@@ -1,14 +1,16 @@
 import type { Problem } from '../../core/problem.ts';
 import { told, words } from '../words/index.ts';
+import { inUnits } from './in-units.ts';
+import type { LengthUnits } from './units.ts';
 
-/** What is wrong or doubtful: where, what, and what to do. */
-export function ProblemList({ problems }: { readonly problems: readonly Problem[] }) {
+/** What is wrong or doubtful: where, what, and what to do. `units`: the job's, where it speaks of lengths. */
+export function ProblemList({ problems, units = 'mm' }: { readonly problems: readonly Problem[]; readonly units?: LengthUnits }) {
   return (
     <ul class="problems">
       {problems.map((p) => (
         <li key={`${p.code} ${p.place} ${p.message}`} class={`problem problem-${p.severity}`}>
           <b>{words().shell[p.severity]}</b>
-          <span>{told(p.message)} {told(p.advice)}<small>{told(p.place)}</small></span>
+          <span>{inUnits(p.message, units)} {inUnits(p.advice, units)}<small>{told(p.place)}</small></span>
         </li>
       ))}
     </ul>

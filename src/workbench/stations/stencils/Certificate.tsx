@@ -1,3 +1,4 @@
+import { inUnits } from '../../ui/in-units.ts';
 import { sayLength } from '../../ui/units.ts';
 import { sayDelta } from '../../ui/format.ts';
 import { told, words } from '../../words/index.ts';
@@ -30,7 +31,7 @@ export function Certificate({ bench, planned }: PartProps) {
           ))}
         </ul>
       )}
-      {mended.map((p) => <p key={p.code}><b>{told(p.message)}</b> {told(p.advice)}</p>)}
+      {mended.map((p) => <p key={p.code}><b>{inUnits(p.message, units)}</b> {inUnits(p.advice, units)}</p>)}
       {mends.length > 0 && (
         <>
           <ul class="faults mends" aria-label={w.strengthened}>

@@ -61,7 +61,7 @@ export function Stock({ bench, planned }: PartProps) {
         {stock && <label class="tick"><input type="checkbox" checked={stock.grainMatters} onChange={(e) => size({ grainMatters: e.currentTarget.checked })} /><span>{w.grain}</span></label>}
       </div>
       <details class="fold"><summary>{words().sheet.why}</summary><p>{w.stockWhy}</p></details>
-      {problems.length > 0 && <ProblemList problems={problems} />}
+      {problems.length > 0 && <ProblemList problems={problems} units={units} />}
       {sheets.map((sheet) => <LaidStock key={sheet.number} bench={bench} sheet={sheet} chosen={planned.id} />)}
       {others.length > 0 && (
         <>

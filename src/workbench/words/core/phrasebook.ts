@@ -36,7 +36,7 @@ const clauseEnds = /[.!?;:,](?=\s\S)/g;
 const mostClauses = 40;
 const mostRemembered = 4000;
 const fewLetters = 6;
-const number = '[\\d\\s.,:×–−±/-]+?';
+const number = '[\\d\\s.,:=×–−±/-]+?';
 /** A value that is a number, a range or a size, with or without a unit: `1.5`, `0.2–0.3`, `12.5 × 18.0 mm`. */
 const numeric = new RegExp(`^${number}(?:(?:mm|cm|m|in|µm|mil|g|kg|oz|min|h|%|°)[\\s×–-]*(?:${number})?)*$`, 'u');
 

@@ -30,7 +30,7 @@ const first: Phrases = {
   'Sheet to begin with': 'Bogen für den Anfang',
   Knife: 'Messer',
   corner: 'Ecke',
-  'Time, at {rate} m a minute': 'Zeit, bei {rate} m je Minute',
+  'Time, at {rate} a minute': 'Zeit, bei {rate} je Minute',
   'Cut-outs to lift': 'Teile auszuheben',
   'Least strip, least opening': 'Schmalster Streifen, engste Öffnung',
   'Bridges, to be kept': 'Stege, sie bleiben',
