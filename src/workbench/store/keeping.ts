@@ -53,7 +53,8 @@ export function keepSaved(bench: Bench, keeper: Keeper, mayWrite: Promise<boolea
       state.value = 'keeping';
       try {
         await keeper.keep(now);
-        state.value = 'kept';
+        // A change that came meanwhile is not written yet.
+        state.value = dirty ? 'keeping' : 'kept';
       } catch (error) {
         state.value = whyNot(error);
       }
@@ -67,6 +68,7 @@ export function keepSaved(bench: Bench, keeper: Keeper, mayWrite: Promise<boolea
     if (!opening) changed = true;
     opening = false;
     dirty = true;
+    if (state.peek() === 'kept') state.value = 'keeping';
     running ??= run();
   });
 
