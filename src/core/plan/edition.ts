@@ -33,6 +33,15 @@ export interface PlannedEdition {
   readonly problems: readonly Problem[];
 }
 
+/** The screen's gap, and those of runs that have one of their own. */
+function sayGaps({ units }: Pick<Job, 'units'>, layers: readonly Pick<JobLayer, 'id' | 'name'>[], press: Pick<PlannedPress, 'gapMm' | 'gaps'>): string {
+  const own = press.gaps.filter((gap) => gap.own).map((gap) => {
+    const run = layers.findIndex((l) => l.id === gap.layerId);
+    return `For run ${run + 1} (${layers[run]?.name ?? gap.layerId}) make the gap ${sayLength(gap.gapMm, units)}.`;
+  });
+  return [`Gap between mesh and paper ${sayLength(press.gapMm, units)}.`, ...own].join(' ');
+}
+
 export function planEdition(job: Job, layers: readonly JobLayer[], press: PlannedPress, registerText: string, log: Uint8Array | undefined): PlannedEdition {
   const problems: Problem[] = [];
   const attempt = <T>(work: () => T): T | null => {
@@ -68,7 +77,7 @@ export function planEdition(job: Job, layers: readonly JobLayer[], press: Planne
   const facts = factsOf(job, layers, press);
   const handout = ready ? attempt(() => teachingHandout({
     title: job.title, maker: job.maker || undefined, imageSize: facts.imageSize, sheetSize: facts.papers[0].size, mesh: facts.layers[0].mesh,
-    registerText, gapText: `Gap between mesh and paper ${sayLength(press.gapMm, job.units)}.`, dryMinutes: day?.dryMinutes ?? job.day.dryMinutes, setUpSheets: edition.setUpSheets,
+    registerText, gapText: sayGaps(job, layers, press), dryMinutes: day?.dryMinutes ?? job.day.dryMinutes, setUpSheets: edition.setUpSheets,
     layers: layers.map((l, i) => ({
       id: l.id, name: l.name, side: l.side, material: materialName(job, l), ink: l.ink === null ? null : facts.layers[i].ink, recipe: facts.layers[i].recipe,
       grams: 'amount on the mixing card', lookFor: l.note,

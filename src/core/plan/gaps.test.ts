@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { parseJob, type Job } from '../job/index.ts';
+import { planEdition } from './edition.ts';
 import { planPress } from './press.ts';
 import { planRegister } from './register.ts';
 
@@ -48,5 +49,14 @@ describe('gaps run by run', () => {
   test('a gap that would tear the mesh is refused in the run that asks for it', () => {
     const { press } = planned(job([undefined, 45]));
     expect(press.problems.find((p) => p.code === 'gap-tears-mesh')).toMatchObject({ severity: 'error', place: 'layer l1, offContactMm', message: expect.stringContaining('Run 2 (Layer 1)') as unknown });
+  });
+
+  test('the hand-out’s set-up step names the gap of a run that has one of its own, and of no other', () => {
+    const setUp = (gaps: readonly (number | undefined)[]): string => {
+      const one = job(gaps);
+      return planEdition(one, one.layers, planned(one).press, '', undefined).handout?.steps.find((step) => step.picture.kind === 'stops')?.text.replaceAll('\u00a0', ' ') ?? '';
+    };
+    expect(setUp([undefined, 5])).toContain('Gap between mesh and paper 3 mm. For run 2 (Layer 1) make the gap 5 mm.');
+    expect(setUp([undefined, undefined])).not.toContain('For run');
   });
 });

@@ -25,6 +25,7 @@ export const plan: Phrases = {
   'Bridge them, or lay them as loose pieces, if that shows too much.': 'Sie mit Stegen halten oder lose legen, falls das zu sehr auffällt.',
   'Without its islands it would show less (ΔE00 {deltaE} over {area} mm²) than with its bridges (ΔE00 {deltaE2} over {area2} mm²).': 'Ohne ihre Inseln fiele es weniger auf (ΔE00 {deltaE} auf {area} mm²) als mit ihren Stegen (ΔE00 {deltaE2} auf {area2} mm²).',
   'Drop the islands if the drawing can do without them.': 'Die Inseln weglassen, wenn die Zeichnung ohne sie auskommt.',
+  'For run {run} ({name}) make the gap {gap}.': 'Für Lauf {run} ({name}) den Absprung auf {gap} stellen.',
   'Gap between mesh and paper {gap}.': 'Absprung zwischen Gewebe und Papier {gap}.',
   'amount on the mixing card': 'Menge auf der Mischkarte',
   '{side} in {l}': '{side*}, {l*}',
