@@ -2,13 +2,11 @@ import { useSignal } from '@preact/signals';
 import { Parts } from '../../ui/Parts.tsx';
 import { words } from '../../words/index.ts';
 import type { StationProps } from '../station.ts';
+import { open } from './at.ts';
 import { HandoutPart } from './HandoutPart.tsx';
 import { RecordPart } from './RecordPart.tsx';
 import { SheetsPart } from './SheetsPart.tsx';
 import { SigningPart } from './SigningPart.tsx';
-
-/** Which part is laid open; kept while other stations are looked at. */
-const open = { part: 'sheets' };
 
 /** The edition: sheets to start, numbers for the pencil, the record, the hand-out. */
 export function EditionView({ bench }: StationProps) {

@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals';
 import type { PlannedLayer } from '../../../core/plan.ts';
 import type { Bench } from '../../store/bench.ts';
 import { words } from '../../words/index.ts';
+import { lookAtSigning } from '../edition/at.ts';
 import type { Count, Tap } from './count.ts';
 import type { QueuedSheet } from './queue.ts';
 
@@ -87,7 +88,9 @@ export function Hand({ bench, count, layer, queue, sheet, onDone, onNextRun, isL
               <button type="button" class="tap tap-spoiled" aria-label={w.spoiledSheet(sheet.id)} disabled={busy || sheet.state === 'lost'} onClick={() => void spoil(sheet.id)}>{w.spoiled}</button>
             </>
           )
-          : <button type="button" class="tap tap-pulled" disabled={isLast} onClick={onNextRun}>{w.runAfter}</button>}
+          : isLast
+            ? <a class="tap tap-pulled tap-link" href="#edition" onClick={lookAtSigning}>{w.toSigning}</a>
+            : <button type="button" class="tap tap-pulled" onClick={onNextRun}>{w.runAfter}</button>}
         <button type="button" class="tap" disabled={noteSheet === null} aria-expanded={noteOn.value !== null}
           onClick={() => { noteOn.value = noteOn.value === null ? noteSheet : null; }}>{w.note}</button>
         <button type="button" class="tap tap-undo" disabled={busy || !last} title={last ? w.undoThis(say(last)) : w.nothingToUndo} onClick={() => void undo()}>

@@ -24,5 +24,14 @@ export function queueOf(plan: ShownPlan, layer: PlannedLayer, count: CountState)
 
 /** The run to stand at: the first with a sheet to pull, else the last. */
 export function runToPull(plan: ShownPlan, count: CountState): PlannedLayer | undefined {
-  return plan.layers.find((layer) => queueOf(plan, layer, count).some((sheet) => sheet.state === 'waiting')) ?? plan.layers.at(-1);
+  return plan.layers.find((layer) => hasToPull(plan, layer, count)) ?? plan.layers.at(-1);
+}
+
+/** Whether every run was counted to its last sheet. */
+export function allPulled(plan: ShownPlan, count: CountState): boolean {
+  return count.runs.some((run) => run.sheets.length > 0) && !plan.layers.some((layer) => hasToPull(plan, layer, count));
+}
+
+function hasToPull(plan: ShownPlan, layer: PlannedLayer, count: CountState): boolean {
+  return queueOf(plan, layer, count).some((sheet) => sheet.state === 'waiting');
 }

@@ -4,7 +4,7 @@ export const guide: Words['guide'] = {
   label: 'Wie weiter',
   next: 'Als Nächstes:',
   allSet: 'Es fehlt nichts. Die Mappe drucken.',
-  printed: 'Die Mappe ist fertig. An die Presse:',
+  printed: 'Die Mappe ist fertig',
   mend: (n) => n === 1 ? 'Eine Sache in Ordnung bringen' : `${n} Sachen in Ordnung bringen`,
   tour: 'Rundgang',
   tourStart: 'Den Rundgang machen',

@@ -7,7 +7,7 @@ export const pulling: Words['pulling'] = {
   needsRuns: 'Braucht Läufe und Papiere',
   backToBench: 'Zurück zur Werkbank',
   run: (n, of) => `Lauf ${n} von ${of}`,
-  runBefore: 'Lauf davor', runAfter: 'Nächster Lauf',
+  runBefore: 'Lauf davor', toSigning: 'Zum Signieren', runAfter: 'Nächster Lauf',
   sheetOf: (n, of) => `Bogen ${n} von ${of}`,
   runDone: 'Lauf fertig',
   runDoneText: (pulled, spoiled) => `${pulled} gedruckt, ${spoiled} Makulatur. Das Sieb sofort waschen.`,

@@ -3,7 +3,7 @@ export const guide = {
   label: 'What next',
   next: 'Next:',
   allSet: 'Nothing is missing. Print the packet.',
-  printed: 'The packet is made. To the press:',
+  printed: 'The packet is made',
   mend: (n: number) => n === 1 ? 'One thing to mend' : `${n} things to mend`,
   tour: 'Tour',
   tourStart: 'Take the tour',

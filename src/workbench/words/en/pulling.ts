@@ -5,7 +5,7 @@ export const pulling = {
   needsRuns: 'Needs runs and papers',
   backToBench: 'Back to the bench',
   run: (n: number, of: number) => `Run ${n} of ${of}`,
-  runBefore: 'Run before', runAfter: 'Next run',
+  runBefore: 'Run before', toSigning: 'To the signing', runAfter: 'Next run',
   sheetOf: (n: number, of: number) => `sheet ${n} of ${of}`,
   runDone: 'Run done',
   runDoneText: (pulled: number, spoiled: number) => `${pulled} pulled, ${spoiled} spoiled. Clean the screen at once.`,
