@@ -26,6 +26,7 @@ import type { Problem } from './problem.ts';
 
 export type * from './plan/types.ts';
 export type { PlannedPress } from './plan/press.ts';
+export { materialsOf } from './plan/stencils.ts';
 export { countLogName, type PlannedEdition } from './plan/edition.ts';
 export type { PlannedRegister, TestedRegister } from './plan/register.ts';
 export type { PlannedGap } from './plan/gaps.ts';

@@ -7,6 +7,7 @@ import { ProblemError, type Problem } from '../problem.ts';
 import { sayLength } from '../units/index.ts';
 import { letDownParts } from './mix.ts';
 import type { PlannedPress } from './press.ts';
+import { materialOf, materialsOf } from './stencils.ts';
 
 /** Where the count at the press is kept among the attachments: one line an event, see core/edition/count-log.ts. */
 export const countLogName = 'press-count.log';
@@ -102,7 +103,7 @@ function colophonOf(facts: RecordFacts, numbered: NumberedEdition | null): strin
 
 function materialName(job: Job, layer: JobLayer): string {
   const id = job.cuts.find((c) => c.id === layer.cut)?.material;
-  return job.materials.find((m) => m.id === id)?.name ?? id ?? 'paper';
+  return materialOf(materialsOf(job), id).name;
 }
 
 function factsOf(job: Job, layers: readonly JobLayer[], press: PlannedPress): RecordFacts {

@@ -18,7 +18,7 @@ export function fillCover(setting: Setting, frame: Frame): void {
   const size = paper ? drawProof(setting, page, paper, plan.layers.length, large.x, top, large.width, Math.min(146, frame.bottom - top - 96)) : { heightMm: 0, widthMm: 0 };
   if (paper) page.fit(large.x, top + size.heightMm + 4.6, large.width, `foreseen on ${paper.name}`, { size: 8.5 });
   const sideX = Math.max(small.x, large.x + size.widthMm + 6);
-  facts(setting, page, sideX, top, frame.right - sideX);
+  const factsEnd = facts(setting, page, sideX, top, frame.right - sideX);
 
   const others = plan.papers.slice(1, 4);
   let y = top + size.heightMm + 12;
@@ -35,18 +35,19 @@ export function fillCover(setting: Setting, frame: Frame): void {
     y += 7;
   }
   if (others.length > 0) {
-    const right = column(frame, 4, 2);
-    const each = Math.min((frame.bottom - listTop) / others.length - 8, 54);
+    const width = frame.right - sideX;
+    const othersTop = Math.max(listTop, factsEnd + 2);
+    const each = Math.min((frame.bottom - othersTop) / others.length - 8, 54);
     others.forEach((other, i) => {
-      const at = listTop + i * (each + 8);
-      const drawn = drawProof(setting, page, other, plan.layers.length, right.x, at, right.width, each);
-      page.fit(right.x, at + drawn.heightMm + 4.2, right.width, `Paper: ${other.name}`, { size: 8.5 });
+      const at = othersTop + i * (each + 8);
+      const drawn = drawProof(setting, page, other, plan.layers.length, sideX, at, width, each);
+      page.fit(sideX, at + drawn.heightMm + 4.2, width, `Paper: ${other.name}`, { size: 8.5 });
     });
   }
   page.para(list.x, Math.max(y + 1, frame.bottom - 9), list.width, 'No screen and no office printer shows these colours truly: judge by drawdowns. Print at 100 %, never “fit to page”.', { ...type.small, weight: 'semibold' });
 }
 
-function facts(setting: Setting, page: Page, x: number, top: number, width: number): void {
+function facts(setting: Setting, page: Page, x: number, top: number, width: number): number {
   const { plan, units } = setting;
   const metres = plan.layers.reduce((sum, l) => sum + l.stencil.knife.metres, 0);
   const minutes = plan.layers.reduce((sum, l) => sum + l.stencil.knife.minutes, 0);
@@ -61,5 +62,6 @@ function facts(setting: Setting, page: Page, x: number, top: number, width: numb
   y = fact(page, x, y, width, 'Wanted', `${plan.job.edition.target} and proofs`);
   y = fact(page, x, y, width, 'To cut', `${metres.toFixed(1)} m, ${minutesInWords(minutes)}`);
   y = fact(page, x, y, width, 'Ink to mix', sayMass(grams, units, units === 'mm' ? 0 : 1));
-  if (warnings > 0) fact(page, x, y, width, 'Before you start', `${plural(warnings, 'thing')} to mend or to weigh: page 2`, type.strong);
+  if (warnings > 0) y = fact(page, x, y, width, 'Before you start', `${plural(warnings, 'thing')} to mend or to weigh: page 2`, type.strong);
+  return y;
 }

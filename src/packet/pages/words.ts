@@ -1,4 +1,4 @@
-import type { Plan } from '../../core/plan.ts';
+import { materialsOf, type Plan } from '../../core/plan.ts';
 import type { PlannedLayer } from './setting.ts';
 
 /** `Rockpool at 60 %`; `open` while no ink is chosen. */
@@ -22,9 +22,10 @@ export function minutesInWords(minutes: number): string {
   return rest === 0 ? `${hours} h` : rest === 60 ? `${hours + 1} h` : `${hours} h ${rest} min`;
 }
 
-export function materialOf(plan: Plan, layer: PlannedLayer): Plan['job']['materials'][number] | undefined {
+/** What a layer's stencil is cut from; a job that names no materials is planned with the usual ones. */
+export function materialOf(plan: Plan, layer: PlannedLayer): ReturnType<typeof materialsOf>[number] | undefined {
   const cut = plan.cuts.find((c) => c.id === layer.cutId);
-  return plan.job.materials.find((m) => m.id === cut?.materialId);
+  return materialsOf(plan.job).find((m) => m.id === cut?.materialId);
 }
 
 export function plural(n: number, one: string, many = `${one}s`): string {
