@@ -63,7 +63,7 @@ export const forms: Words['forms'] = {
   formsTitle: 'Formen',
   formsHint: 'Eine Zeichnung hier oder auf dem Bogen ablegen.',
   bring: 'Zeichnung holen',
-  bringPhoto: 'Foto nachzeichnen',
+  bringPhoto: 'Foto nach\u00adzeichnen',
   formSize: (size) => size,
   formUsed: (n) => n === 0 ? 'noch nicht verwendet' : n === 1 ? 'einmal verwendet' : `${n}-mal verwendet`,
   formTile: (name, size, used) => `${name} ${size}, ${used}`,
