@@ -1,6 +1,6 @@
 import { quietTask, type Task } from '../task.ts';
 import type { Targets } from './fit-score.ts';
-import type { SearchSetup } from './moves.ts';
+import { quickly, type SearchSetup } from './moves.ts';
 import type { LayerRecipe } from './recipe.ts';
 import { bestOfPool, inkPool, type Found } from './search.ts';
 
@@ -24,10 +24,10 @@ export interface Hands {
 }
 
 export async function doErrand(errand: Errand, task: Task = quietTask): Promise<ErrandDone> {
-  const { setup } = errand, quick = { ...setup, quick: true };
+  const { setup } = errand, quick = quickly(setup);
   if (errand.kind === 'pool') return { pool: await inkPool(quick, errand.targets, errand.seed, errand.starts, errand.kicks, task) };
   const pool = errand.kicks > 0 ? await inkPool(quick, errand.fewer, errand.seed, 0, errand.kicks, task, errand.pool.slice(0, 5)) : errand.pool;
-  return { pool, found: await bestOfPool(setup, errand.targets, pool.slice(0, 4), task) };
+  return { pool, found: await bestOfPool(setup, errand.targets, pool.slice(0, 6), task) };
 }
 
 /** Asks for all of them at once where there are hands, and gives their answers in turn; without hands each is done when its turn comes. */

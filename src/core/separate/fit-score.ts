@@ -22,7 +22,8 @@ export interface Edges {
 
 /**
  * Local ΔE00 around each colour as a quadratic form, good enough to tell which overlap is nearest; the difference itself
- * is then worked out exactly. Form from the CIEDE2000 weights at the colour (Sharma et al. 2005), rotation left out.
+ * is then worked out exactly. Form from the CIEDE2000 weights at the colour, its stretching of a near grey among them
+ * (Sharma et al. 2005); rotation left out.
  */
 export function targetsOf(lab: Float64Array, weight: Float64Array): Targets {
   const count = weight.length;
@@ -31,7 +32,8 @@ export function targetsOf(lab: Float64Array, weight: Float64Array): Targets {
   for (let i = 0; i < count; i++) sum += weight[i];
   for (let i = 0; i < count; i++) {
     const l = lab[i * 3], a = lab[i * 3 + 1], b = lab[i * 3 + 2];
-    const chroma = Math.hypot(a, b), hue = Math.atan2(b, a);
+    const c7 = Math.hypot(a, b) ** 7, stretch = 1 + 0.5 * (1 - Math.sqrt(c7 / (c7 + 25 ** 7)));
+    const chroma = Math.hypot(a * stretch, b), hue = Math.atan2(b, a * stretch);
     const l50 = (l - 50) ** 2;
     const sl = 1 + (0.015 * l50) / Math.sqrt(20 + l50);
     const sc = 1 + 0.045 * chroma;
@@ -40,8 +42,8 @@ export function targetsOf(lab: Float64Array, weight: Float64Array): Targets {
     const sh = 1 + 0.015 * chroma * t;
     const c = Math.cos(hue), s = Math.sin(hue), u = 1 / (sc * sc), v = 1 / (sh * sh);
     form[i * 4] = 1 / (sl * sl);
-    form[i * 4 + 1] = u * c * c + v * s * s;
-    form[i * 4 + 2] = 2 * c * s * (u - v);
+    form[i * 4 + 1] = (u * c * c + v * s * s) * stretch * stretch;
+    form[i * 4 + 2] = 2 * c * s * (u - v) * stretch;
     form[i * 4 + 3] = u * s * s + v * c * c;
   }
   return { lab, form, count, weight: weight.map((w) => w / sum) };
@@ -87,13 +89,52 @@ export function meanDifference(targets: Targets, overlapLab: Float64Array, codes
     if (chosen) chosen[i] = first / 3;
     sum += weight[i] * best;
   }
-  if (edges && chosen && sum < stopAt) {
-    for (let k = 0; k < edges.price.length; k++) sum += edges.price[k] * bitCount[chosen[edges.a[k]] ^ chosen[edges.b[k]]];
-  }
-  return sum;
+  return edges && chosen && sum < stopAt ? sum + edgeCost(edges, chosen) : sum;
 }
 
 const bitCount = Uint8Array.from({ length: 256 }, (_, code) => code.toString(2).replaceAll('0', '').length);
+
+/** The overlaps asked for, side by side. */
+const ls = new Float64Array(256), as = new Float64Array(256), bs = new Float64Array(256);
+
+/**
+ * About the same by the forms alone: half the time, for telling plans far apart. What is told at the end is never this.
+ * @param asked takes the code of each colour
+ */
+export function roughDifference(targets: Targets, overlapLab: Float64Array, codes: readonly number[], stopAt = Infinity, asked?: Uint8Array): number {
+  const { lab, form, weight, count, edges } = targets;
+  const chosen = asked ?? (edges ? new Uint8Array(count) : undefined);
+  const many = codes.length;
+  let sum = 0;
+  for (let k = 0; k < many; k++) {
+    const at = codes[k] * 3;
+    ls[k] = overlapLab[at];
+    as[k] = overlapLab[at + 1];
+    bs[k] = overlapLab[at + 2];
+  }
+  for (let i = 0; i < count && sum < stopAt; i++) {
+    const l = lab[i * 3], a = lab[i * 3 + 1], b = lab[i * 3 + 2];
+    const fl = form[i * 4], faa = form[i * 4 + 1], fab = form[i * 4 + 2], fbb = form[i * 4 + 3];
+    let first = 0, least = Infinity;
+    for (let k = 0; k < many; k++) {
+      const dl = ls[k] - l, da = as[k] - a, db = bs[k] - b;
+      const d = fl * dl * dl + da * (faa * da + fab * db) + fbb * db * db;
+      if (d < least) {
+        least = d;
+        first = k;
+      }
+    }
+    if (chosen) chosen[i] = codes[first];
+    sum += weight[i] * Math.sqrt(least);
+  }
+  return edges && chosen && sum < stopAt ? sum + edgeCost(edges, chosen) : sum;
+}
+
+function edgeCost(edges: Edges, chosen: Uint8Array): number {
+  let sum = 0;
+  for (let k = 0; k < edges.price.length; k++) sum += edges.price[k] * bitCount[chosen[edges.a[k]] ^ chosen[edges.b[k]]];
+  return sum;
+}
 
 /** Mean ΔE00 when it is given how much of each colour each code prints. @param use colour × code, sum 1 */
 export function meanAsPrinted(targets: Targets, overlapLab: Float64Array, use: Use): number {

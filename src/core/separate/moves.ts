@@ -2,9 +2,9 @@ import type { Spectrum } from '../colour/index.ts';
 import type { Film, Ink, Surface } from '../ink/index.ts';
 import type { Random } from '../random.ts';
 import { shareStep } from './descend.ts';
-import { asPrinted, meanAsPrinted, meanDifference, type Targets, type Use } from './fit-score.ts';
-import { groundOf, quickOverlapLab, type Ground } from './kernels/overlap-lab.ts';
-import { filmOfRecipe, overlapLabOf, type LayerRecipe, type PotShare } from './recipe.ts';
+import { asPrinted, meanAsPrinted, meanDifference, roughDifference, type Targets, type Use } from './fit-score.ts';
+import { fewBands, groundOf, quickOverlapLab, type Ground } from './kernels/overlap-lab.ts';
+import { filmOfRecipe, quickFilmOfRecipe, overlapLabOf, type LayerRecipe, type PotShare } from './recipe.ts';
 
 /** What the printmaker has decided about one layer; everything left out is free. */
 export interface LayerWish {
@@ -59,6 +59,16 @@ export function freeJudge(targets: Targets, codes: readonly number[]): Judge {
   };
 }
 
+/** The same by rough differences. */
+export function roughJudge(targets: Targets, codes: readonly number[]): Judge {
+  const use = (lab: Float64Array): Use => {
+    const code = new Uint8Array(targets.count);
+    roughDifference(targets, lab, codes, Infinity, code);
+    return { target: Uint16Array.from(code, (_, i) => i), code, share: targets.weight };
+  };
+  return { targets, score: (lab, stopAt) => roughDifference(targets, lab, codes, stopAt), use };
+}
+
 /** What prints where is given, only the colours move. */
 export function printedJudge(targets: Targets, use: Use): Judge {
   return { targets, score: (lab) => meanAsPrinted(targets, lab, use), use: () => use };
@@ -75,8 +85,17 @@ export interface Scored {
   readonly score: number;
 }
 
+function filmFor(setup: SearchSetup, recipe: LayerRecipe): Film {
+  return (setup.quick ? quickFilmOfRecipe : filmOfRecipe)(recipe, setup.shelf, setup.deposit);
+}
+
+/** The same search in few bands; its states are no good for the full one. */
+export function quickly(setup: SearchSetup): SearchSetup {
+  return { ...setup, quick: true, below: setup.below.map((film) => ({ r0: fewBands(film.r0), t2: fewBands(film.t2) })) };
+}
+
 export function stateOf(setup: SearchSetup, recipes: readonly LayerRecipe[]): State {
-  return { recipes, films: recipes.map((r) => filmOfRecipe(r, setup.shelf, setup.deposit)) };
+  return { recipes, films: recipes.map((r) => filmFor(setup, r)) };
 }
 
 export function scored(setup: SearchSetup, state: State, judge: Judge): Scored {
@@ -108,7 +127,7 @@ function within(parts: PotShare[], least: number): PotShare[] {
 export function withRecipe(setup: SearchSetup, { recipes, films }: State, at: number, recipe: LayerRecipe): State {
   return {
     recipes: recipes.map((r, i) => (i === at ? recipe : r)),
-    films: films.map((f, i) => (i === at ? filmOfRecipe(recipe, setup.shelf, setup.deposit) : f)),
+    films: films.map((f, i) => (i === at ? filmFor(setup, recipe) : f)),
   };
 }
 
@@ -143,7 +162,7 @@ function freeShares(setup: SearchSetup, state: State): { readonly at: Float64Arr
       if (of[layer].every((v, i) => v === values[first + i])) return r;
       return { ...r, parts: within(r.parts.map((p, i) => ({ ...p, share: Math.exp(values[first + i]) })), setup.leastShare) };
     });
-    return { recipes, films: recipes.map((r, i) => (r === state.recipes[i] ? state.films[i] : filmOfRecipe(r, setup.shelf, setup.deposit))) };
+    return { recipes, films: recipes.map((r, i) => (r === state.recipes[i] ? state.films[i] : filmFor(setup, r))) };
   };
   return { at, moved };
 }
@@ -221,7 +240,7 @@ export function reseat(setup: SearchSetup, from: Scored, wishNumber: number, jud
   for (const id of wish.ink !== undefined ? [wish.ink] : setup.shelf.keys()) {
     for (const share of wish.strength !== undefined ? [wish.strength] : strengthLadder) {
       const recipe = { wish: wishNumber, parts: [{ id, share }] };
-      const film = filmOfRecipe(recipe, setup.shelf, setup.deposit);
+      const film = filmFor(setup, recipe);
       for (const place of places) {
         const state = { recipes: inserted(others.recipes, place, recipe), films: inserted(others.films, place, film) };
         const next = judge.score(labOf(setup, state), best.score);

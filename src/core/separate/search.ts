@@ -3,7 +3,7 @@ import type { Task } from '../task.ts';
 import { flatInks } from './flat-inks.ts';
 import { targetsOf, type Targets, type Use } from './fit-score.ts';
 import {
-  descended, exchanged, freeJudge, jolted, labOf, movable, neighbours, printedJudge, reseat, scored, shaken, startRecipes, stateOf, withRecipe,
+  descended, exchanged, freeJudge, jolted, labOf, movable, neighbours, printedJudge, quickly, reseat, roughJudge, scored, shaken, startRecipes, stateOf, withRecipe,
   type Judge, type Scored, type SearchSetup, type State,
 } from './moves.ts';
 import { overlapLabOf, type LayerRecipe } from './recipe.ts';
@@ -21,12 +21,14 @@ export interface Found {
 /**
  * Inks, strengths and order: many seeded starts, some like flat inks, some like one ink in steps of strength, the rest by chance.
  * In each, every layer in turn is taken out and put back as the best pot, strength and place; then pots are exchanged and all
- * strengths moved together until nothing helps. After that the best are kicked (one or two layers anew) and settled again.
+ * strengths moved together until nothing helps. After that the best are kicked (strengths, or one or two layers anew) and settled
+ * again. All by rough differences: `bestOfPool` tells the best of them apart.
+ * @param setup in few bands (`quickly`)
  * @param known plans to begin with
  * @returns the best that were found, best first, no two alike
  */
 export async function inkPool(setup: SearchSetup, targets: Targets, seed: number, starts: number, kicks: number, task: Task, known: readonly (readonly LayerRecipe[])[] = []): Promise<LayerRecipe[][]> {
-  const random = seeded(seed), judge = freeJudge(targets, setup.codes);
+  const random = seeded(seed), judge = roughJudge(targets, setup.codes);
   let pool: Scored[] = [];
   const take = (one: Scored): void => {
     if (pool.some((other) => Math.abs(other.score / one.score - 1) < 1e-3)) return;
@@ -47,7 +49,7 @@ export async function inkPool(setup: SearchSetup, targets: Targets, seed: number
     await task.pause();
     const from = pool[Math.min(pool.length - 1, Math.floor(random.next() ** 2 * 4))];
     const first = random.below(setup.wishes.length);
-    const far = kick % 4 === 3;
+    const far = kick % 2 === 1;
     let next = scored(setup, far ? shaken(setup, from.state, random, first) : jolted(setup, from.state, random), judge);
     if (far) {
       for (let layer = 0; layer < setup.wishes.length; layer++) {
@@ -64,24 +66,25 @@ export async function inkPool(setup: SearchSetup, targets: Targets, seed: number
 
 /** The best of several plans once each is settled on these targets and tried in every order; only that one is then settled in all bands. */
 export async function bestOfPool(setup: SearchSetup, targets: Targets, pool: readonly (readonly LayerRecipe[])[], task: Task): Promise<Found> {
-  const judge = freeJudge(targets, setup.codes), quick = { ...setup, quick: true };
+  const judge = freeJudge(targets, setup.codes), quick = quickly(setup);
   let best: Scored | undefined;
   for (const recipes of pool) {
     const now = await polished(quick, scored(quick, stateOf(quick, recipes), judge), judge, task);
     if (!best || now.score < best.score) best = now;
   }
   const { state } = await allOrders(quick, best!, judge, task);
-  return found(setup, await polished(setup, scored(setup, state, judge), judge, task, false, true));
+  return found(setup, await polished(setup, scored(setup, stateOf(setup, state.recipes), judge), judge, task, false, true));
 }
 
 /** A first idea: one start, settled. */
 export async function firstInks(of: SearchSetup, targets: Targets, seed: number, task: Task): Promise<Found> {
-  const setup = { ...of, quick: true };
+  const setup = quickly(of);
   const judge = freeJudge(targets, setup.codes);
   let now = scored(setup, stateOf(setup, startRecipes(setup, seeded(seed))), judge);
   for (let layer = 0; layer < setup.wishes.length; layer++) now = reseat(setup, now, layer, judge);
   await task.pause();
-  return found(setup, exchanged(setup, descended(setup, now, judge), judge));
+  const { state, score } = exchanged(setup, descended(setup, now, judge), judge);
+  return found(of, { state: stateOf(of, state.recipes), score });
 }
 
 /** Strengths and pots again for masks as they are: what prints where stays, only the colours move. */

@@ -1,8 +1,7 @@
 import { xyzAt, xyzFromLab, type Spectrum } from '../../colour/index.ts';
 import { internal, type Film, type Surface } from '../../ink/index.ts';
+import { together } from '../recipe.ts';
 
-/** Bands taken together: twenty nanometres are fine enough to tell plans apart; what is told at the end comes from all bands. */
-const together = 2;
 const bands = 36 / together;
 
 /** The paper and the eye in few bands, made once per search. */
@@ -20,12 +19,13 @@ export function groundOf(paper: Spectrum, surface: Surface): Ground {
   const unit = (band: number): readonly number[] => xyzAt(Float64Array.from({ length: 36 }, (_, i) => (Math.floor(i / together) === band ? 1 : 0)), 0);
   const sums = Array.from({ length: bands }, (_, band) => unit(band));
   return {
-    inside: few(internal(paper, surface)), weights: [0, 1, 2].map((axis) => Float64Array.from(sums, (sum) => sum[axis])), white: xyzFromLab([100, 0, 0]), surface,
+    inside: fewBands(internal(paper, surface)), weights: [0, 1, 2].map((axis) => Float64Array.from(sums, (sum) => sum[axis])), white: xyzFromLab([100, 0, 0]), surface,
     rows: new Float64Array(256 * bands), r0: new Float64Array(bands), t2: new Float64Array(bands),
   };
 }
 
-function few(values: ArrayLike<number>): Float64Array {
+/** Averages over the bands taken together. */
+export function fewBands(values: ArrayLike<number>): Float64Array {
   const out = new Float64Array(bands);
   for (let i = 0; i < bands; i++) for (let k = 0; k < together; k++) out[i] += values[i * together + k] / together;
   return out;
@@ -33,7 +33,7 @@ function few(values: ArrayLike<number>): Float64Array {
 
 const epsilon = 216 / 24389, kappa = 24389 / 27;
 
-/** Lab of every overlap in few bands, 3 a code: as `overlapLabOf`, within about ΔE00 0.2 on the average. */
+/** Lab of every overlap of films in few bands, 3 a code: as `overlapLabOf`, within about ΔE00 0.2 on the average. */
 export function quickOverlapLab(ground: Ground, films: readonly Film[]): Float64Array {
   const { inside, weights: [wx, wy, wz], white, surface: { ks, k1, k2 }, rows, r0, t2 } = ground;
   const count = 1 << films.length, through = (1 - k1) * (1 - k2);
@@ -43,11 +43,8 @@ export function quickOverlapLab(ground: Ground, films: readonly Film[]): Float64
     if (code === next) {
       top++;
       next *= 2;
-      const film = films[top];
-      for (let i = 0, k = 0; i < bands; i++, k += together) {
-        r0[i] = (film.r0[k] + film.r0[k + 1]) / together;
-        t2[i] = (film.t2[k] + film.t2[k + 1]) / together;
-      }
+      r0.set(films[top].r0);
+      t2.set(films[top].t2);
     }
     const to = code * bands, from = top < 0 ? 0 : (code & ~(1 << top)) * bands;
     let x = 0, y = 0, z = 0;
