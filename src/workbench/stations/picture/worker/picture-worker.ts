@@ -5,6 +5,8 @@ import { readPicture, separate, type Picture, type Separation } from '../../../.
 import { Cancelled, type Task } from '../../../../core/task.ts';
 import { picturesReady } from '../../../worker/pictures.ts';
 import { cropOf } from '../crop.ts';
+import { breathe } from './breathe.ts';
+import { hireHands } from './hands.ts';
 import { importanceOf } from './importance.ts';
 import { codesRaster, showPicture, showSeparation } from './look.ts';
 import type { FromPictureWorker, PictureQuestion, PictureQuestions, SeparateAsk, ShownSeparation, ToPictureWorker } from './protocol.ts';
@@ -17,12 +19,9 @@ let line: Promise<void> = Promise.resolve();
 let picture: Picture | null = null;
 let made: { readonly separation: Separation; readonly materialId: string } | null = null;
 
-/** Lets messages in (a stop, for one) before work goes on. */
-const breathe = (): Promise<void> => new Promise((resolve) => {
-  const { port1, port2 } = new MessageChannel();
-  port1.onmessage = () => { port1.close(); resolve(); };
-  port2.postMessage(null);
-});
+/** The search is shared out where the machine has threads to spare. Started with this worker, so that nothing is asked for later. */
+const spare = Math.min(2, navigator.hardwareConcurrency || 1);
+const hands = spare > 1 && typeof Worker === 'function' ? hireHands(() => new Worker(new URL('./hand.ts', import.meta.url), { type: 'module' }), spare) : undefined;
 
 const send = (reply: FromPictureWorker, transfer: Transferable[] = []): void => scope.postMessage(reply, transfer);
 
@@ -59,7 +58,7 @@ async function separated({ job, paperId, over }: SeparateAsk, id: number): Promi
     cutPairs: ask.cutPairs, knife: ask.knife, materialId: ask.material, registerSigmaMm: ask.sigmaMm, importance: importanceOf(ask.important, crop, picture), intent: ask.reach,
     mostInPot: ask.mostInPot, effort: ask.effort, seed: ask.seed,
   });
-  const drafts = separate(request, task);
+  const drafts = separate(request, task, hands);
   for (;;) {
     const next = await drafts.next();
     if (next.done) {
