@@ -1,0 +1,11 @@
+import { expect, test } from 'vitest';
+import { plan } from '../../core/plan.ts';
+import { smallJob } from '../packet-jobs.ts';
+import { materialOf } from './words.ts';
+
+test('a job that lists no materials still says what to cut from: the usual one it was planned with', () => {
+  const named = plan(smallJob({ materials: [] }));
+  expect(named.layers.map((layer) => materialOf(named, layer)?.name)).toEqual(['Polyester film', 'Polyester film']);
+  const silent = plan(smallJob({ materials: [], cuts: smallJob().job.cuts.map((cut) => ({ ...cut, material: undefined })) }));
+  expect(silent.layers.map((layer) => materialOf(silent, layer)?.name)).toEqual(['Newsprint', 'Newsprint']);
+});
