@@ -3,7 +3,7 @@ import type { JobBundle } from '../core/job/index.ts';
 import type { Plan } from '../core/plan.ts';
 import { fail } from '../core/problem.ts';
 import { quietTask, type Task } from '../core/task.ts';
-import { paperSizes, textsWithLengths } from '../core/units/index.ts';
+import { textsWithLengths } from '../core/units/index.ts';
 import { cutLinesOf, kerfOf, type CutLines } from './cut-lines.ts';
 import { overlapsCsv, recordCsv } from './files/csv.ts';
 import { cutDxf } from './files/cut-dxf.ts';
@@ -18,6 +18,8 @@ import { fileName, timesInWords } from './pages/words.ts';
 import { openBook, type FontFiles } from './pdf/book.ts';
 import type { Speech } from './pdf/type.ts';
 import { finalNumbers } from './sheets.ts';
+import { pageSize, type Printer } from './printer.ts';
+import { stockTiles } from './stock-tiles.ts';
 import { testSheetFor, testStencil } from './test-sheet.ts';
 import { proofImage, smallProof, type ProofImage } from './proof.ts';
 
@@ -25,7 +27,8 @@ export { sayUses } from './cut-uses.ts';
 export { makeDrawdownSheets } from './pages/drawdown.ts';
 export type { Speech } from './pdf/type.ts';
 export { rgbPng } from './files/png.ts';
-export { stockFile } from './stock-file.ts';
+export type { Printer } from './printer.ts';
+export { stockFile, type StockFormat } from './stock-file.ts';
 
 /** One stencil as a file for a cutter, at true size, proven as it is written. Throws `ProblemError` where it would not hold. */
 export function cutFile(plan: Plan, layer: Plan['layers'][number], format: 'svg' | 'dxf'): string {
@@ -46,8 +49,7 @@ export interface PacketFile {
 export interface PacketWishes {
   /** Open Sans, TrueType. */
   readonly fonts: FontFiles;
-  /** The printer's paper, and how near to its edge it can print, mm (0 to 30). */
-  readonly printer: { readonly page: 'a4' | 'letter'; readonly marginMm: number };
+  readonly printer: Printer;
   /** To be printed on the documentation sheet; left out: a line to write on. */
   readonly date?: string;
   /** The language of the pages; English without. Names and notes stay as they are, and so do the single files. */
@@ -94,6 +96,8 @@ export async function makePacket(bundle: JobBundle, plan: Plan, wishes: PacketWi
     const laid = layStock(plan, sheet, written);
     const what = `${sheet.placed.length === 1 ? 'a stencil' : `${sheet.placed.length} stencils`} on one sheet of ${sheet.materialName}${sheet.times > 1 ? `; cut it ${timesInWords(sheet.times)}` : ''}`;
     both(`stock-${sheet.number}`, laid, what);
+    files.push({ path: `cut/stock-${sheet.number}.pdf`, bytes: await stockTiles(plan, sheet, laid, { fonts, printer, speech }), what: 'the same in parts, for this printer, with joining marks' });
+    await task.pause();
   }
   const test = testSheetFor(image.widthMm, image.heightMm);
   if (test) for (const run of ['first', 'second'] as const) both(`register-test-${run}`, testStencil(test, run, plan.job.stencilMarginMm), `register test, stencil of its ${run} run`);
@@ -132,11 +136,6 @@ async function proofFiles(plan: Plan, task: Task): Promise<PacketFile[]> {
 
 function pngOf(proof: ProofImage): Uint8Array {
   return proof.kind === 'indexed' ? indexedPng(proof.image, proof.mmPerPx) : rgbPng(proof.width, proof.height, proof.rgb, proof.mmPerPx);
-}
-
-function pageSize(page: 'a4' | 'letter'): { readonly widthMm: number; readonly heightMm: number } {
-  const found = paperSizes.find((p) => p.id === page);
-  return found ? { widthMm: found.widthMm, heightMm: found.heightMm } : page === 'a4' ? { widthMm: 210, heightMm: 297 } : { widthMm: 215.9, heightMm: 279.4 };
 }
 
 /** A page that goes over the printer's margins would be cut off unseen. */

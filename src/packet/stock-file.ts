@@ -5,13 +5,19 @@ import { cutLinesOf, kerfOf, type CutLines } from './cut-lines.ts';
 import { flatDxf, flatSvg } from './files/flat-sheet.ts';
 import { flatPdf } from './files/flat-pdf.ts';
 import type { FontFiles } from './pdf/book.ts';
+import type { Speech } from './pdf/type.ts';
+import type { Printer } from './printer.ts';
 import { layStock } from './stock-lines.ts';
+import { stockTiles } from './stock-tiles.ts';
+
+/** How a sheet of stock is written: for a machine, as one page of its own size, or in parts for a printer's paper. */
+export type StockFormat = 'svg' | 'dxf' | 'pdf' | Printer['page'];
 
 /**
- * One sheet of stock with its stencils side by side, as a file at true size; the PDF's page is the sheet. Throws
+ * One sheet of stock with its stencils side by side, as a file at true size; the PDF's page is the sheet, or (`a4`, `letter`) the printer's. Throws
  * `ProblemError` where a stencil on it does not hold.
  */
-export async function stockFile(plan: Plan, sheet: PlannedStock, format: 'svg' | 'dxf' | 'pdf', fonts: FontFiles, task: Task = quietTask): Promise<Uint8Array> {
+export async function stockFile(plan: Plan, sheet: PlannedStock, format: StockFormat, fonts: FontFiles, task: Task = quietTask, speech?: Speech): Promise<Uint8Array> {
   const lines = new Map<string, CutLines>();
   for (const { layerId } of sheet.placed) {
     const layer = plan.layers.find((l) => l.id === layerId);
@@ -22,5 +28,6 @@ export async function stockFile(plan: Plan, sheet: PlannedStock, format: 'svg' |
     await task.pause();
   }
   const laid = layStock(plan, sheet, lines);
+  if (format === 'a4' || format === 'letter') return stockTiles(plan, sheet, laid, { fonts, printer: { page: format, marginMm: 12 }, speech, task });
   return format === 'pdf' ? flatPdf(laid, fonts) : new TextEncoder().encode(format === 'svg' ? flatSvg(laid) : flatDxf(laid));
 }

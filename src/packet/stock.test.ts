@@ -1,10 +1,11 @@
 import { readFileSync } from 'node:fs';
+import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { expect, test } from 'vitest';
 import { readDxf, readPathData, regionArea, regionBox, tidy } from '../core/form/index.ts';
 import { plan } from '../core/plan.ts';
 import { ProblemError } from '../core/problem.ts';
 import { flatSvg } from './files/flat-sheet.ts';
-import { cutFile, makePacket } from './index.ts';
+import { cutFile, makePacket, stockFile } from './index.ts';
 import { testSheetFor, testStencil } from './test-sheet.ts';
 import { smallJob } from './packet-jobs.ts';
 
@@ -84,4 +85,27 @@ test('the register test is two stencils of slits, read by the same scales', () =
     expect(regionArea(cut)).toBeCloseTo(area - (run === 'second' ? sheet.places.length : 0), 3);
   }
   expect(testSheetFor(60, 60)).toBeNull();
+});
+
+test('a sheet of stock in parts: as many pages as its used part takes, each with its name and the check line, in the packet and alone', async () => {
+  const bundle = smallJob({ materials: [{ ...film, stock: { widthMm: 600, heightMm: 800, grainMatters: true } }] });
+  const made = plan(bundle);
+  const [sheet] = made.stock;
+  const pagesOf = async (bytes: Uint8Array): Promise<string[]> => {
+    const read = await getDocument({ data: new Uint8Array(bytes), verbosity: 0 }).promise;
+    return Promise.all(Array.from({ length: read.numPages }, async (_, i) => (await (await read.getPage(i + 1)).getTextContent()).items.map((item) => ('str' in item ? item.str : '')).join(' ')));
+  };
+  const alone = await stockFile(made, sheet, 'a4', fonts);
+  const pages = await pagesOf(alone);
+  // Two stencils of 120 × 100 mm lie side by side: what is drawn of 600 × 800 mm is 244 × 104 mm, one page lying.
+  expect(pages).toHaveLength(2);
+  expect(pages[0]).toContain('One page holds it all');
+  expect(pages[1]).toContain('100 mm on the ruler?');
+  const files = await makePacket(bundle, made, { fonts, printer: { page: 'a4', marginMm: 12 } });
+  expect(Buffer.from(files.find((f) => f.path === 'cut/stock-1.pdf')!.bytes).equals(Buffer.from(alone))).toBe(true);
+  const tall = smallJob({ materials: [{ ...film, stock: { widthMm: 400, heightMm: 1000, grainMatters: true } }], stencilMarginMm: 80 });
+  const joined = plan(tall);
+  const inParts = await pagesOf(await stockFile(joined, joined.stock[0], 'letter', fonts));
+  expect(inParts[0]).toMatch(/pages to join/);
+  expect(inParts.slice(1).map((text) => /^[A-Z]\d/.exec(text.trim())?.[0])).toEqual(expect.arrayContaining(['A1', 'B1']));
 });

@@ -328,6 +328,13 @@ describe('one stencil at a time', () => {
     const [, , wide, high] = (await pages.getPage(1)).view;
     expect(wide).toBeCloseTo((594 * 72) / 25.4, 1);
     expect(high).toBeCloseTo((841 * 72) / 25.4, 1);
+    const [parts] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: /^Sheet \d in parts to join, on A4$/ }).click()]);
+    expect(parts.suggestedFilename()).toMatch(/^tide-pool-polyester-film-\d-a4\.pdf$/);
+    const partBytes: Buffer[] = [];
+    for await (const chunk of await parts.createReadStream()) partBytes.push(chunk as Buffer);
+    const inParts = await getDocument({ data: new Uint8Array(Buffer.concat(partBytes)), verbosity: 0 }).promise;
+    expect(inParts.numPages).toBeGreaterThan(4);
+    expect((await inParts.getPage(2)).view[2]).toBeCloseTo((210 * 72) / 25.4, 1);
     const kerf = page.getByRole('textbox', { name: 'A machine’s cut takes' });
     await kerf.fill('0,3');
     await kerf.press('Enter');

@@ -34,6 +34,9 @@ export interface Setting {
   readonly steps: { step: number; title: string; what: string; firstPage: number }[];
 }
 
+/** What a drawing at true size is printed with. */
+export type TrueSizeSetting = Pick<Setting, 'book' | 'plan' | 'units' | 'marginMm' | 'bare'>;
+
 /** Five sizes and no more: read at arm's length, at the press, in bad light. */
 export const type = {
   huge: { size: 64, weight: 'bold' },
@@ -132,7 +135,7 @@ export function newSetting(parts: Omit<Setting, 'proof' | 'steps' | 'units' | 'b
   };
 }
 
-export const lengthIn = (setting: Setting, mm: number, digits?: number): string => sayLength(mm, setting.units, digits);
+export const lengthIn = (setting: Pick<Setting, 'units'>, mm: number, digits?: number): string => sayLength(mm, setting.units, digits);
 export const sizeIn = (setting: Setting, widthMm: number, heightMm: number): string => saySize(widthMm, heightMm, setting.units);
 
 /** The size a picture of the whole image takes inside a box. */

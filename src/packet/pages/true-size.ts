@@ -1,7 +1,7 @@
 import type { Box } from '../../core/form/index.ts';
 import type { Page, Placing } from '../pdf/page.ts';
 import { seams, tile, type Tile, type Tiling } from '../tiles.ts';
-import { lengthIn, type, type Pages, type Setting } from './setting.ts';
+import { lengthIn, type, type Pages, type TrueSizeSetting } from './setting.ts';
 
 /** Height kept free at the foot of a true-size sheet for its name and the check line. */
 const footMm = 17;
@@ -18,13 +18,13 @@ export interface TrueSize {
   readonly say: string;
 }
 
-export function tilingOf(setting: Setting, extent: Box): Tiling {
+export function tilingOf(setting: TrueSizeSetting, extent: Box): Tiling {
   const { book, marginMm } = setting;
   return tile(extent, [book.widthMm - 2 * marginMm, book.heightMm - 2 * marginMm - footMm]);
 }
 
 /** The sheets themselves: nothing on them but the drawing, joining marks, a name and the check line. */
-export function* trueSizePages(setting: Setting, drawing: TrueSize): Pages {
+export function* trueSizePages(setting: TrueSizeSetting, drawing: TrueSize): Pages {
   const tiling = tilingOf(setting, drawing.extent);
   const joins = seams(tiling);
   for (const sheet of tiling.tiles) {
@@ -40,7 +40,7 @@ export function* trueSizePages(setting: Setting, drawing: TrueSize): Pages {
   }
 }
 
-function placeTile(setting: Setting, tiling: Tiling, sheet: Tile): { placing: Placing; at: (x: number, y: number) => [number, number]; area: Box } {
+function placeTile(setting: TrueSizeSetting, tiling: Tiling, sheet: Tile): { placing: Placing; at: (x: number, y: number) => [number, number]; area: Box } {
   const { marginMm } = setting;
   const { box } = sheet;
   const w = box.maxX - box.minX, h = box.maxY - box.minY;
@@ -83,7 +83,7 @@ function joiningMarks(page: Page, sheet: Tile, joins: ReturnType<typeof seams>, 
   });
 }
 
-function foot(setting: Setting, page: Page, drawing: TrueSize, tiling: Tiling, sheet: Tile): void {
+function foot(setting: TrueSizeSetting, page: Page, drawing: TrueSize, tiling: Tiling, sheet: Tile): void {
   const { marginMm, units } = setting;
   const y = page.heightMm - marginMm - 10.5;
   const right = page.widthMm - marginMm;

@@ -7,3 +7,9 @@ export function fileStem(title: string): string {
 export function jobFile(title: string): string {
   return `${fileStem(title)}.laydown`;
 }
+
+/** Of a sheet of stock; in parts on a printer's paper it is a PDF too. */
+export function stockFileName(title: string, material: string, number: number, format: 'svg' | 'dxf' | 'pdf' | 'a4' | 'letter'): string {
+  const ending = format === 'a4' || format === 'letter' ? `-${format}.pdf` : `.${format}`;
+  return `${fileStem(title)}-${fileStem(material)}-${number}${ending}`;
+}

@@ -2,6 +2,7 @@ import type { Job } from '../../core/job/index.ts';
 import type { Plan, PlannedLayer, PlannedPaper } from '../../core/plan.ts';
 import type { Codes } from '../../core/print/index.ts';
 import type { Problem } from '../../core/problem.ts';
+import type { StockFormat } from '../../packet/index.ts';
 import type { InkQuestions } from './ink-questions.ts';
 import type { Parcel } from './parcel.ts';
 
@@ -50,8 +51,8 @@ export interface Questions extends InkQuestions {
   readonly bridge: { ask: { readonly layerId: string; readonly atMm: readonly [number, number] }; answer: { readonly fromMm: readonly [number, number]; readonly toMm: readonly [number, number] } };
   /** The cut sheet of one stencil; refused when it does not hold. */
   readonly cutFile: { ask: { readonly layerId: string; readonly format: 'svg' | 'dxf' }; answer: MadeFile };
-  /** A sheet of stock (`plan.stock`, by its number) with the stencils laid on it, at true size; refused when one does not hold. */
-  readonly stockFile: { ask: { readonly number: number; readonly format: 'svg' | 'dxf' | 'pdf' }; answer: MadeFile };
+  /** A sheet of stock (`plan.stock`, by its number) with the stencils laid on it, at true size (in parts for `a4` and `letter`, said in `language`); refused when one does not hold. */
+  readonly stockFile: { ask: { readonly number: number; readonly format: StockFormat; readonly language?: string }; answer: MadeFile };
   /** The Plan of another version, worked out beside the one on the bench. */
   readonly otherPlan: { ask: OpenedJob; answer: ShownPlan };
   /** Keeps the Plan planned last, if it is this job's, for the next time the page opens. */

@@ -8,7 +8,7 @@ import type { ShownPlan } from '../../worker/protocol.ts';
 import { LengthField } from '../../ui/LengthField.tsx';
 import { ProblemList } from '../../ui/ProblemList.tsx';
 import { regionPath } from '../../ui/region-path.ts';
-import { step, told, words } from '../../words/index.ts';
+import { language, step, told, words } from '../../words/index.ts';
 import { materialList, usualMaterials, withMaterial } from './edits.ts';
 import type { PartProps } from './parts.ts';
 import { bridgeAt, chosenLayer } from './state.ts';
@@ -18,7 +18,7 @@ type LaidSheet = ShownPlan['stock'][number];
 
 /** Sheets that materials are sold in, either family of sizes; a studio's own is typed in. */
 const soldAs = paperSizes.filter((s) => ['a4', 'a3', 'a2', 'a1', 'a0', 'b2', 'b1', 'in-11x14', 'in-18x24', 'in-19x25', 'in-22x30'].includes(s.id));
-const types = { svg: 'image/svg+xml', dxf: 'application/dxf', pdf: 'application/pdf' } as const;
+const types = { svg: 'image/svg+xml', dxf: 'application/dxf', pdf: 'application/pdf', a4: 'application/pdf', letter: 'application/pdf' } as const;
 
 /** The sheets this stencil's material comes in, and how the stencils lie on them side by side; what a machine's cut takes away. */
 export function Stock({ bench, planned }: PartProps) {
@@ -85,7 +85,7 @@ function LaidStock({ bench, sheet, chosen }: { readonly bench: PartProps['bench'
     bench.refuse(null);
     try {
       await bench.upToDate();
-      const file = await bench.ask('stockFile', { number: sheet.number, format });
+      const file = await bench.ask('stockFile', { number: sheet.number, format, language: language.value });
       download(file.bytes, file.path, types[format]);
       bench.announce(w.saved(file.path));
     } catch (error) {
@@ -121,6 +121,10 @@ function LaidStock({ bench, sheet, chosen }: { readonly bench: PartProps['bench'
         <div class="row">
           <span>{w.stockFile}</span>
           {(['svg', 'dxf', 'pdf'] as const).map((format) => <button key={format} type="button" class="button button-line" aria-label={w.stockFileOf(sheet.number, format.toUpperCase())} onClick={() => void save(format)}>{format.toUpperCase()}</button>)}
+        </div>
+        <div class="row">
+          <span>{w.stockParts}</span>
+          {(['a4', 'letter'] as const).map((paper) => <button key={paper} type="button" class="button button-line" aria-label={w.stockPartsOf(sheet.number, w.stockPaper[paper])} onClick={() => void save(paper)}>{w.stockPaper[paper]}</button>)}
         </div>
       </figcaption>
     </figure>
