@@ -40,7 +40,7 @@ const isElsewhere = (href: string): boolean => !href.startsWith('#');
  */
 export function guardSvg(text: string, place: string): GuardedDrawing {
   if (text.length > mostCharacters) {
-    fail('drawing-too-large', place, `The drawing has ${(text.length / 1e6).toFixed(0)} million characters; ${mostCharacters / 1e6} million is the most.`, 'Simplify it in the program it came from.');
+    fail('drawing-too-large', place, `The drawing has ${(Math.ceil(text.length / 1e5) / 10).toFixed(1)} million characters; ${mostCharacters / 1e6} million is the most.`, 'Simplify it in the program it came from.');
   }
   const warnings = new Map<string, Problem>();
   const warn = (code: string, message: string, advice: string): void => {

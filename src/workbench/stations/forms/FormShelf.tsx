@@ -11,6 +11,9 @@ import { newCut, newPart, withParts } from './edits.ts';
 import { takePhotograph } from './PhotoTrace.tsx';
 import { inHand, takeForm } from './state.ts';
 
+/** What is wrong with a drawing is brought into sight: the shelf may be long, or far from where the drawing was dropped. */
+const showIt = (at: HTMLElement | null): void => { at?.scrollIntoView({ block: 'nearest' }); };
+
 /** All forms of the job as little cut-outs, to put on cuts; and the ways to bring more. */
 export function FormShelf({ bench, cutId }: { readonly bench: Bench; readonly cutId: string | null }) {
   const w = words().forms;
@@ -67,7 +70,7 @@ export function FormShelf({ bench, cutId }: { readonly bench: Bench; readonly cu
         </li>
       </ul>
       {broughtProblems.value.length > 0 && (
-        <div class="brought" role="alert">
+        <div class="brought" role="alert" ref={showIt}>
           <ProblemList problems={broughtProblems.value} />
           <button type="button" class="button button-line" onClick={() => { broughtProblems.value = []; }}>{words().shell.close}</button>
         </div>
