@@ -28,15 +28,21 @@ export function carry(e: PointerEvent, inside: SVGGraphicsElement, { onMove, onE
   const from = [e.clientX, e.clientY] as const;
   let moved = false;
   let last = mmAt(inside, e.clientX, e.clientY);
+  const edges = scrollAtEdges(held.closest<HTMLElement>('.zoom-view'), from, (event) => {
+    last = mmAt(inside, event.clientX, event.clientY);
+    onMove(last, event);
+  });
   const move = (event: PointerEvent): void => {
     if (event.pointerId !== e.pointerId) return;
     if (!moved && Math.hypot(event.clientX - from[0], event.clientY - from[1]) < slackPx) return;
     moved = true;
     last = mmAt(inside, event.clientX, event.clientY);
     onMove(last, event);
+    edges.at(event);
   };
   const end = (event: PointerEvent): void => {
     if (event.pointerId !== e.pointerId) return;
+    edges.stop();
     held.removeEventListener('pointermove', move as EventListener);
     held.removeEventListener('pointerup', end as EventListener);
     held.removeEventListener('pointercancel', end as EventListener);
@@ -45,6 +51,46 @@ export function carry(e: PointerEvent, inside: SVGGraphicsElement, { onMove, onE
   held.addEventListener('pointermove', move as EventListener);
   held.addEventListener('pointerup', end as EventListener);
   held.addEventListener('pointercancel', end as EventListener);
+}
+
+/** So near to its edge, or past it, what is carried pulls the view along. */
+const edgePx = 28;
+const mostPxAFrame = 22;
+
+/**
+ * A view that is zoomed scrolls while something is held at its edge, faster the farther out; `onScroll` hears of it with the last
+ * place of the pointer. Only towards where the hand has gone: what was taken up at an edge can be moved there in peace.
+ */
+function scrollAtEdges(view: HTMLElement | null, from: readonly [number, number], onScroll: (e: PointerEvent) => void): { at(e: PointerEvent): void; stop(): void } {
+  let frame = 0;
+  let now: PointerEvent | null = null;
+  const pull = (at: number, began: number, low: number, high: number): number => {
+    const past = at > high - edgePx && at > began ? at - (high - edgePx) : at < low + edgePx && at < began ? at - (low + edgePx) : 0;
+    return Math.max(-mostPxAFrame, Math.min(mostPxAFrame, past / 3));
+  };
+  const step = (): void => {
+    frame = 0;
+    if (!view || !now || view.classList.contains('zoom-fit')) return;
+    const box = view.getBoundingClientRect();
+    // A view that is higher than the window ends, for the hand, where the window does.
+    const dx = pull(now.clientX, from[0], Math.max(0, box.left), Math.min(innerWidth, box.right));
+    const dy = pull(now.clientY, from[1], Math.max(0, box.top), Math.min(innerHeight, box.bottom));
+    if (dx === 0 && dy === 0) return;
+    const [left, top] = [view.scrollLeft, view.scrollTop];
+    view.scrollBy({ left: dx, top: dy, behavior: 'instant' });
+    if (view.scrollLeft !== left || view.scrollTop !== top) onScroll(now);
+    frame = requestAnimationFrame(step);
+  };
+  return {
+    at(e) {
+      now = e;
+      if (frame === 0 && view) frame = requestAnimationFrame(step);
+    },
+    stop() {
+      now = null;
+      cancelAnimationFrame(frame);
+    },
+  };
 }
 
 /** Steps of the arrow keys in mm: 1, with Shift 10, with Alt 0.1; null for any other key. */
