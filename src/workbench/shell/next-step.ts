@@ -1,6 +1,7 @@
 import { stations } from '../stations/index.ts';
 import { countOf } from '../stations/press-page/count.ts';
 import { allPulled } from '../stations/press-page/queue.ts';
+import { making } from '../stations/picture/state.ts';
 import type { Station } from '../stations/station.ts';
 import type { Bench } from '../store/bench.ts';
 import { words } from '../words/index.ts';
@@ -12,6 +13,8 @@ export type NextStep =
 
 /** The next sensible step of a job: what is missing, in the order of the work; then the packet; then the press; then signing. */
 export function nextStep(bench: Bench, packetMade: boolean): NextStep {
+  const fromPicture = stencilsFromPicture(bench);
+  if (fromPicture) return fromPicture;
   const missing = stations.map((station) => ({ station, needs: station.state(bench).needs })).find(({ needs }) => needs !== null);
   if (missing) return { kind: 'station', station: missing.station, says: missing.needs! };
   const wrong = bench.plan.value?.problems.filter((p) => p.severity === 'error').length ?? 0;
@@ -20,4 +23,14 @@ export function nextStep(bench: Bench, packetMade: boolean): NextStep {
   if (edition && bench.plan.value && allPulled(bench.plan.value, countOf(bench).state.value)) return { kind: 'station', station: edition, says: edition.state(bench).knows };
   const press = stations.find((s) => s.id === 'pulling');
   return packetMade && press ? { kind: 'station', station: press, says: words().guide.printed } : { kind: 'print' };
+}
+
+/** A picture on an empty bench: its stencils are made of it, so no drawing is missing, only the inks to make them for. */
+function stencilsFromPicture(bench: Bench): NextStep | null {
+  const job = bench.job.value;
+  if (!job?.picture || job.cuts.length > 0) return null;
+  const picture = stations.find((s) => s.id === 'picture'), inks = stations.find((s) => s.id === 'inks');
+  const needs = picture?.state(bench).needs ?? null;
+  if (needs !== null && inks) return { kind: 'station', station: inks, says: inks.state(bench).needs ?? needs };
+  return picture ? { kind: 'station', station: picture, says: making.value?.result ? words().picture.takeInstead : words().picture.make } : null;
 }
