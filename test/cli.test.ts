@@ -94,6 +94,20 @@ describe('laydown on the command line', () => {
     expect(laydown('mix', tidePool, 'nothing').err).toMatch(/Use one of: sky, water/);
   });
 
+  test('a sheet of stock comes as one file of its own size, or as pages to join; what there is not is said', () => {
+    const [whole, parts] = ['whole.pdf', 'parts.pdf'].map((name) => join(base, name));
+    const said = laydown('cut', tidePool, '--stock', '1', '--out', whole);
+    expect(said.code).toBe(0);
+    expect(said.out).toMatch(/Sheet 1 of Coated paper, 500 × 700\smm: 4 stencils/);
+    expect(said.out).toContain('3: run 2, Water');
+    expect(laydown('cut', tidePool, '--stock', '1', '--out', parts, '--paper', 'letter').code).toBe(0);
+    expect(readFileSync(parts).length).toBeGreaterThan(readFileSync(whole).length);
+    expect(laydown('cut', tidePool, '--stock', '1', '--out', parts, '--paper', 'letter').err).toContain('already');
+    expect(laydown('cut', tidePool, '--stock', '1', '--out', join(base, 'p.svg'), '--paper', 'a4').err).toContain('End the file’s name in .pdf');
+    expect(laydown('cut', tidePool, '--stock', '9').err).toContain('there are sheets 1, 2, 3');
+    expect(laydown('cut', tidePool, 'urchin', '--paper', 'a4').err).toContain('Say which with --stock');
+  });
+
   test('cut writes a proven stencil, and never over a file', () => {
     const out = join(base, 'urchin.svg');
     const first = laydown('cut', tidePool, 'urchin', '--out', out);

@@ -96,7 +96,7 @@ export async function makePacket(bundle: JobBundle, plan: Plan, wishes: PacketWi
     const laid = layStock(plan, sheet, written);
     const what = `${sheet.placed.length === 1 ? 'a stencil' : `${sheet.placed.length} stencils`} on one sheet of ${sheet.materialName}${sheet.times > 1 ? `; cut it ${timesInWords(sheet.times)}` : ''}`;
     both(`stock-${sheet.number}`, laid, what);
-    files.push({ path: `cut/stock-${sheet.number}.pdf`, bytes: await stockTiles(plan, sheet, laid, { fonts, printer, speech }), what: 'the same in parts, for this printer, with joining marks' });
+    files.push({ path: `cut/stock-${sheet.number}.pdf`, bytes: await stockTiles(plan, sheet, laid, { fonts, printer, speech, task }), what: 'the same in parts, for this printer, with joining marks' });
     await task.pause();
   }
   const test = testSheetFor(image.widthMm, image.heightMm);

@@ -29,7 +29,7 @@ export function CutPair({ bench, planned }: PartProps) {
     <section class="beside" aria-labelledby="pair">
       <h2 id="pair">{w.pair}</h2>
       <p class="outcome">{w.times(cut.timesToCut)}</p>
-      <p>{w.pairText(cut.name)} {told(cut.why)}</p>
+      <p>{cut.sets.length > 1 ? '' : `${w.pairText(cut.name)} `}{told(cut.why)}</p>
       <div class="cut-pair">{half('window')}{half('piece')}</div>
       <CutUses uses={cut.uses} nameOf={(id) => plan.layers.find((l) => l.id === id)?.name ?? id} picture={(side) => `${clip}-${side}-picture`} image={plan.job.image} />
     </section>

@@ -107,7 +107,7 @@ export const stencils: Words['stencils'] = {
   paceOwn: 'Gerechnet mit der Geschwindigkeit der eigenen Werkstatt.',
   knifeWhy: 'Innere Formen zuerst schneiden, vom Körper und der haltenden Hand weg; Klingen oft wechseln und mit Kappe ablegen.',
   pace: 'Wie schnell die Werkstatt schneidet', alongLines: 'Linie je Minute', aCorner: 'Je Ecke', aPiece: 'Je Teil, das herauskommt',
-  paceNote: 'An einer Schablone selbst die Zeit nehmen und hier eintragen: alle Schablonen und das Handblatt folgen.',
+  paceNote: 'An einer Schablone selbst die Zeit nehmen und hier eintragen: alle Schablonen und der Handzettel folgen.',
   paceBack: 'Wieder wie üblich',
   pair: 'Das Schnittpaar',
   pairText: (cut) => `Ein Schnitt entlang ${cut} ergibt beides.`,
