@@ -197,7 +197,7 @@ describe('one stencil at a time', () => {
   test('window and piece of one cut side by side: which runs use them, and how often it is cut', async () => {
     await stencil('water');
     const pair = page.locator('[aria-labelledby=pair]');
-    expect(await pair.locator('svg').count()).toBe(2);
+    expect(await pair.locator('.pair-half svg').count()).toBe(2);
     expect(await pair.textContent()).toMatch(/Cut (once|\d times)/);
     expect(await pair.textContent()).toContain('1 Sky');
     expect(await pair.textContent()).toContain('2 Water');
