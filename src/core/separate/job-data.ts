@@ -15,32 +15,38 @@ export interface JobParts {
 
 /**
  * Forms, cuts, layers and pots of a separation. Outlines are in mm from the image's corner; each form is placed by the middle
- * of its box, as the Job has it. A layer whose stencil prints nothing is left out.
+ * of its box, as the Job has it. A layer whose stencil prints nothing is left out. Everything is named after the inks in its pot, the most first:
+ * a name by its place in the order would be wrong as soon as the order changes.
  */
-export function jobPartsOf(separation: Separation, materialId?: string): JobParts {
+export function jobPartsOf(separation: Separation, materialId?: string, inkName: (id: string) => string = (id) => id): JobParts {
   const { image } = separation;
   const live = separation.layers.filter((layer) => layer.region.rings.length > 0);
   const cutOf = new Map<Region, string>();
   const forms: JobParts['forms'][number][] = [], cuts: JobParts['cuts'][number][] = [];
   const layers: JobParts['layers'][number][] = [], inks: JobParts['inks'][number][] = [];
+  const names = new Set<string>();
   for (const layer of live) {
     const run = layer.run + 1;
+    const inPot = layer.parts.toSorted((a, b) => b.share - a.share).map((part) => inkName(part.id)).join(' + ').slice(0, 190);
+    let name = inPot;
+    for (let n = 2; names.has(name); n++) name = `${inPot} ${n}`;
+    names.add(name);
     let cut = cutOf.get(layer.region);
     if (cut === undefined) {
       cut = `cut-${run}`;
       cutOf.set(layer.region, cut);
       const form = `form-${run}`;
       const { rings, xMm, yMm } = outlineOf(layer.region);
-      forms.push({ id: form, name: `Shape of run ${run}`, outline: rings });
-      cuts.push({ id: cut, name: `Cut ${run}`, ...(materialId ? { material: materialId } : {}), parts: [{ form, xMm, yMm }] });
+      forms.push({ id: form, name, outline: rings });
+      cuts.push({ id: cut, name, ...(materialId ? { material: materialId } : {}), parts: [{ form, xMm, yMm }] });
     }
     const strength = Math.min(1, layer.parts.reduce((sum, part) => sum + part.share, 0));
     let ink = layer.parts[0].id;
     if (layer.parts.length > 1) {
       ink = `pot-${run}`;
-      inks.push({ id: ink, name: `Pot for run ${run}`, from: 'mix', parts: layer.parts.map((part) => ({ ink: part.id, parts: round(part.share * 1000) })) });
+      inks.push({ id: ink, name, from: 'mix', parts: layer.parts.map((part) => ({ ink: part.id, parts: round(part.share * 1000) })) });
     }
-    layers.push({ id: `run-${run}`, name: `Run ${run}`, cut, side: layer.side, ink, strength: round(strength), islands: 'bridge' });
+    layers.push({ id: `run-${run}`, name, cut, side: layer.side, ink, strength: round(strength), islands: 'bridge' });
   }
   return { image: { widthMm: image.maxX, heightMm: image.maxY }, forms, cuts, layers, inks };
 }

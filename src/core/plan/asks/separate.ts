@@ -57,7 +57,7 @@ function printedOf(plan: Pick<Plan, 'job' | 'layers'>, order: readonly string[])
 
 /** The job with a separation's forms, cuts, layers and pots: in place of its own, or printed after them. */
 export function jobOfSeparation(job: Job, separation: Separation, choice: { readonly title?: string; readonly materialId?: string; readonly after?: boolean } = {}): Job {
-  const parts = jobPartsOf(separation, choice.materialId ?? materialsOf(job)[0]?.id);
+  const parts = jobPartsOf(separation, choice.materialId ?? materialsOf(job)[0]?.id, (id) => job.inks.find((ink) => ink.id === id)?.name ?? id);
   const taken = new Set([...job.forms, ...job.cuts, ...job.layers, ...job.inks].map((item) => item.id));
   const names = new Map<string, string>();
   const fresh = (id: string): string => {
