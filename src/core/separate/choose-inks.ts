@@ -67,7 +67,7 @@ export async function chooseInks(work: Work, few: FewTargets, priceMm: number, s
     (share > 0 ? edgesOf(targets, level.lab, level.width, level.height, level.mmPerPx, edgePrice * share) : undefined);
   const half = (n: number): number => Math.max(2, Math.round((n * effort) / 2));
   const { setup } = work;
-  const halves = askedFor([0, 1].map((i) => ({ kind: 'pool', setup, targets: fewer.targets, seed: seed + 1000 * i, starts: half(8), kicks: half(64) })), task, hands);
+  const halves = askedFor([0, 1].map((i) => ({ kind: 'pool', setup, targets: fewer.targets, seed: seed + 1000 * i, starts: half(8), kicks: half(60) })), task, hands);
   const pool: (readonly LayerRecipe[])[] = [];
   // Two halves, best first each: their plans in turn.
   const [one, other] = [(await halves[0]()).pool, (await halves[1]()).pool];

@@ -27,7 +27,7 @@ export async function doErrand(errand: Errand, task: Task = quietTask): Promise<
   const { setup } = errand, quick = quickly(setup);
   if (errand.kind === 'pool') return { pool: await inkPool(quick, errand.targets, errand.seed, errand.starts, errand.kicks, task) };
   const pool = errand.kicks > 0 ? await inkPool(quick, errand.fewer, errand.seed, 0, errand.kicks, task, errand.pool.slice(0, 5)) : errand.pool;
-  return { pool, found: await bestOfPool(setup, errand.targets, pool.slice(0, 6), task) };
+  return { pool, found: await bestOfPool(setup, errand.targets, pool.slice(0, 4), task) };
 }
 
 /** Asks for all of them at once where there are hands, and gives their answers in turn; without hands each is done when its turn comes. */
