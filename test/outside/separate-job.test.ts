@@ -139,3 +139,11 @@ test('the packet is made of it: a cut sheet for each stencil, and a proof whose 
   expect(looked).toBeGreaterThan(2000);
   expect(far / looked).toBeLessThan(0.03);
 }, 60_000);
+
+test('made again, a picture leaves no pots of the last time behind, and no name tells a place in the order', () => {
+  const again = jobOfSeparation(printed.job, printed.separation, { materialId: 'film' });
+  expect(again.inks.length).toBe(printed.job.inks.length);
+  expect(new Set(again.layers.map((l) => l.name)).size).toBe(again.layers.length);
+  for (const layer of again.layers) expect(layer.name).not.toMatch(/run/i);
+  expect(jobOfSeparation(printed.job, printed.separation, { after: true }).inks.length).toBeGreaterThanOrEqual(printed.job.inks.length);
+});

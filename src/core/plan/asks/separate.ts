@@ -85,6 +85,12 @@ export function jobOfSeparation(job: Job, separation: Separation, choice: { read
   const keep = choice.after ? job : { ...job, forms: [], cuts: [], layers: [], wanted: [], proofReadings: [] };
   return {
     ...keep, title: choice.title ?? job.title,
-    forms: [...keep.forms, ...forms], cuts: [...keep.cuts, ...cuts], layers: [...keep.layers, ...layers], inks: [...job.inks, ...inks],
+    forms: [...keep.forms, ...forms], cuts: [...keep.cuts, ...cuts], layers: [...keep.layers, ...layers], inks: [...(choice.after ? job.inks : withoutOldPots(job, layers)), ...inks],
   };
+}
+
+/** The shelf without pots an earlier separation made, once their runs are replaced and nothing else names them: made again, they would pile up. */
+function withoutOldPots(job: Job, layers: Job['layers']): Job['inks'] {
+  const named = new Set([...layers.map((l) => l.ink), ...(job.picture?.pots ?? []), ...job.inks.flatMap((k) => (k.from === 'mix' ? k.parts.map((p) => p.ink) : []))]);
+  return job.inks.filter((k) => k.from !== 'mix' || !/^pot-\d+(-\d+)?$/.test(k.id) || !job.layers.some((l) => l.ink === k.id) || named.has(k.id));
 }

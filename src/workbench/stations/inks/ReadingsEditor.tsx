@@ -36,7 +36,7 @@ export function ReadingsEditor(props: Props) {
   const file = useSignal<({ readonly name: string } & ReadPatches) | null>(null);
   const photo = useSignal<{ readonly name: string; readonly bytes: Uint8Array } | null>(null);
   const problems = useSignal<readonly Problem[]>([]);
-  const head = { id, name: name.value, role: ink?.role ?? 'ink' as const, densityGPerMl: ink?.densityGPerMl ?? 1.1, ...(ink?.drawdownMicrons === undefined ? {} : { drawdownMicrons: ink.drawdownMicrons }) };
+  const head = { id, name: name.value, role: ink?.role ?? (how.value === 'clear' ? 'transparent-base' as const : 'ink' as const), densityGPerMl: ink?.densityGPerMl ?? 1.1, ...(ink?.drawdownMicrons === undefined ? {} : { drawdownMicrons: ink.drawdownMicrons }) };
   const ready = how.value === 'mix' ? null : inkOfSlots(head, how.value, slots.value);
   const missing = slots.value.filter((s) => s.reading === null).map((s) => s.label);
 
