@@ -211,6 +211,24 @@ describe('the press station', () => {
     await eventually(() => page.locator('.paper-card').count()).toBe(3);
   });
 
+  test('another paper gets a name and a colour of its own, and its proof is darker; the laydown leads there', async () => {
+    await page.evaluate(() => { location.hash = 'laydown'; });
+    await page.getByRole('link', { name: 'Change or add papers' }).click();
+    const last = page.locator('.paper-card').last();
+    await last.getByRole('button', { name: 'Another paper like this' }).click();
+    await last.getByLabel('Name', { exact: true }).fill('Grey kraft');
+    await last.getByLabel('Name', { exact: true }).press('Enter');
+    await last.getByLabel('The bare sheet', { exact: true }).fill('66 3 14');
+    await last.getByLabel('The bare sheet', { exact: true }).press('Enter');
+    await eventually(() => last.locator('.paper-picture rect').first().getAttribute('fill')).toBe('#ad9e87');
+    expect(await last.locator('h2').textContent()).toContain('Grey kraft');
+    await last.getByLabel('The bare sheet', { exact: true }).fill('brown');
+    await last.getByLabel('The bare sheet', { exact: true }).press('Enter');
+    await eventually(() => last.getByRole('alert').textContent()).toMatch(/no colour that can be read/);
+    await last.getByLabel('The bare sheet', { exact: true }).press('Escape');
+    await last.getByRole('button', { name: 'Take this paper away' }).click();
+  });
+
   test('a rack that is too small is said; slower pulling makes the day longer', async () => {
     await lay('day');
     const head = () => page.locator('.day-head h2').textContent();
