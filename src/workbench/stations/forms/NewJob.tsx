@@ -1,15 +1,22 @@
 import { useSignal } from '@preact/signals';
-import type { LengthUnits } from '../../ui/units.ts';
+import { mmPerInch, type LengthUnits } from '../../ui/units.ts';
 import { LengthField } from '../../ui/LengthField.tsx';
 import { words } from '../../words/index.ts';
 import { newJobText, type NewJobWishes } from './new-job.ts';
 
+/** Sizes to begin with: round in each unit. A bench that was not written on yet takes the other unit's. */
+const usual = {
+  mm: { imageMm: [180, 240], sheetMm: [250, 330] },
+  in: { imageMm: [7 * mmPerInch, 9 * mmPerInch], sheetMm: [10 * mmPerInch, 13 * mmPerInch] },
+} as const satisfies Record<LengthUnits, Pick<NewJobWishes, 'imageMm' | 'sheetMm'>>;
+
 /** An empty bench becomes a job: how large the image is, on which sheet, in which units. */
 export function NewJob({ onStart }: { readonly onStart: (jobText: string) => void }) {
   const w = words().forms;
-  const wishes = useSignal<NewJobWishes>({ title: w.newTitleDefault, units: 'mm', imageMm: [180, 240], sheetMm: [250, 330] });
+  const wishes = useSignal<NewJobWishes>({ title: w.newTitleDefault, units: 'mm', ...usual.mm });
   const { title, units, imageMm, sheetMm } = wishes.value;
   const set = (change: Partial<NewJobWishes>): void => { wishes.value = { ...wishes.value, ...change }; };
+  const untouched = imageMm === usual[units].imageMm && sheetMm === usual[units].sheetMm;
   const fits = imageMm[0] <= sheetMm[0] && imageMm[1] <= sheetMm[1];
   const field = (label: string, valueMm: number, onSet: (mm: number) => void) => (
     <label class="num"><span>{label}</span><LengthField label={label} valueMm={valueMm} minMm={5} maxMm={5000} units={units} onSet={onSet} /></label>
@@ -22,7 +29,7 @@ export function NewJob({ onStart }: { readonly onStart: (jobText: string) => voi
         <fieldset class="choices">
           <legend class="unseen">{w.units}</legend>
           {(['mm', 'in'] satisfies LengthUnits[]).map((u) => (
-            <label key={u} class="choice-mark"><input type="radio" name="new-units" checked={units === u} onChange={() => set({ units: u })} /><span>{u === 'mm' ? w.mm : w.inch}</span></label>
+            <label key={u} class="choice-mark"><input type="radio" name="new-units" checked={units === u} onChange={() => set({ units: u, ...(untouched ? usual[u] : {}) })} /><span>{u === 'mm' ? w.mm : w.inch}</span></label>
           ))}
         </fieldset>
       </div>
