@@ -23,10 +23,11 @@ import type { Task } from '../../core/task.ts';
 /** All pages, in the order of the work. One line a kind of page. */
 export async function makePages(setting: Setting, task: Task): Promise<void> {
   const cover = startCover(setting);
+  const printing = setting.plan.layers.length > 0;
   const parts: readonly (readonly [number | null, string, string, () => void | Iterable<unknown>])[] = [
     [null, '', '', () => beforePages(setting)],
-    [null, '', '', () => laydownPage(setting)],
-    [1, 'Mix', 'a card and a label for each pot', function* () { yield* mixingPages(setting); labelPages(setting); }],
+    [null, '', '', () => { if (printing) laydownPage(setting); }],
+    [1, 'Mix', 'a card and a label for each pot', function* () { if (!printing) return; yield* mixingPages(setting); labelPages(setting); }],
     [2, 'Cut', 'stencils at true size, which side faces the mesh', function* () { yield* cutPages(setting); yield* stockPages(setting); }],
     [3, 'Set up', 'gap, risers, tape, stops, register', function* () { yield* setUpPages(setting); yield* stopsPages(setting); registerPage(setting); yield* testSheetPages(setting); }],
     [4, 'Print', 'the day, and a card for each run', function* () { yield* dayPages(setting); yield* pressPages(setting); }],
@@ -36,11 +37,13 @@ export async function makePages(setting: Setting, task: Task): Promise<void> {
     [8, 'Teach', 'hand-out with this print’s steps, and a blank one', () => handoutPages(setting)],
   ];
   for (let i = 0; i < parts.length; i++) {
-    const [step, title, what, make] = parts[i];
+    const [step, title, what, make] = parts[i], before = setting.book.pages.length;
     if (step !== null) beginStep(setting, step, title, what);
     // A stop is heeded after every page, not only after every kind of page.
     const pages = make()?.[Symbol.iterator]();
     while (pages && pages.next().done !== true) await task.pause();
+    // A step without a page is not named on the cover.
+    if (step !== null && setting.book.pages.length === before) setting.steps.pop();
     task.report((i + 1) / (parts.length + 1), title);
     await task.pause();
   }
