@@ -37,7 +37,7 @@ export function PotRow({ bench, layer, inks, onKeep }: Props) {
         ))}
       </fieldset>
       {triedInk
-        ? <button type="button" class="button button-strong pot-keep" onClick={() => onKeep(triedInk.id)}>{w.keep(triedInk.name)}</button>
+        ? <button type="button" class="button button-strong pot-keep" onClick={() => { onKeep(triedInk.id); bench.announce(w.saidKept(triedInk.name)); }}>{w.keep(triedInk.name)}</button>
         : <span class="pot-keep">{w.openHint} <a class="whole-reach" href="#inks" onClick={() => lookAtReach(layer.id)}>{w.wholeReach}</a></span>}
     </>
   );

@@ -36,6 +36,7 @@ export const laydown: Words['laydown'] = {
   openHint: 'Offen: einen Topf probieren',
   trying: (ink) => `${ink} wird probiert.`,
   changePapers: 'Papiere ändern oder dazunehmen',
+  saidKept: (ink) => `${ink} ist gewählt.`,
   keep: (ink) => `${ink} behalten`,
   leaveOpen: 'Offen lassen',
   covers: (percent) => `${percent} vom Bild`,

@@ -55,7 +55,7 @@ export const shell: Words['shell'] = {
   noVersions: 'Noch keine aufbewahrt. Eine Fassung ist die Arbeit, wie sie jetzt ist, unter einem Namen.',
   beforeOpening: (title) => `${title}, bevor eine andere Arbeit geöffnet wurde`,
   emptyTitle: 'Eine leere Werkbank',
-  emptyText: 'Laydown plant einen Druck in Schichten: welche Formen, in welcher Folge, in welcher Farbe, und wie jeder Überdruck aussehen wird. Eine Arbeit öffnen oder zuerst das Beispiel ansehen.',
+  emptyText: 'Laydown plant einen Druck in Schichten: welche Formen, in welcher Folge, in welcher Farbe, und wie jeder Überdruck aussehen wird. Eine Arbeit öffnen, zuerst das Beispiel ansehen oder unten eine neue beginnen.',
   opening: 'Wird geöffnet …',
   working: 'Wird berechnet …',
   errors: (n) => `${n} zu beheben`,

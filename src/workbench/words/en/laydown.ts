@@ -33,6 +33,7 @@ export const laydown = {
   openHint: 'Open: try a pot',
   trying: (ink: string) => `Trying ${ink}.`,
   changePapers: 'Change or add papers',
+  saidKept: (ink: string) => `${ink} kept.`,
   keep: (ink: string) => `Keep ${ink}`,
   leaveOpen: 'Leave it open',
   covers: (percent: string) => `${percent} of image`,

@@ -52,7 +52,7 @@ export const shell = {
   noVersions: 'None kept yet. A version is the job as it is now, under a name.',
   beforeOpening: (title: string) => `${title}, before another job was opened`,
   emptyTitle: 'An empty bench',
-  emptyText: 'Laydown plans a print in layers: which shapes, in which order, in which ink, and what every overlap will look like. Open a job, or look at the example first.',
+  emptyText: 'Laydown plans a print in layers: which shapes, in which order, in which ink, and what every overlap will look like. Open a job, look at the example first, or start a new job below.',
   opening: 'Opening …',
   working: 'Working it out …',
   errors: (n: number) => n === 1 ? '1 thing to mend' : `${n} things to mend`,
