@@ -1,5 +1,6 @@
 import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
 import type { Job } from '../../core/job/index.ts';
+import { openPatiently } from './open-rooms.ts';
 
 /** A job as it is kept in the browser: the document, and its attachments by fingerprint (each stored once). */
 export interface KeptJob {
@@ -51,7 +52,7 @@ export async function fingerprint(bytes: Uint8Array): Promise<string> {
 
 export function openKeeper(name = 'laydown'): Keeper {
   // A browser that denies storage may throw at once: that is told like any other refusal.
-  const opening: Promise<IDBPDatabase<Rooms>> = Promise.resolve().then(() => openDB<Rooms>(name, 1, {
+  const opening: Promise<IDBPDatabase<Rooms>> = openPatiently(() => openDB<Rooms>(name, 1, {
     upgrade(db) {
       db.createObjectStore('bench');
       db.createObjectStore('versions', { keyPath: 'id', autoIncrement: true });

@@ -1,4 +1,5 @@
 import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
+import { openPatiently } from '../../store/open-rooms.ts';
 
 interface Rooms extends DBSchema {
   lines: { key: number; value: { readonly job: string; readonly line: string }; indexes: { job: string } };
@@ -11,8 +12,8 @@ export interface CountKeep {
    * Rejects when neither took it.
    */
   write(job: string, line: string): Promise<'both' | 'one'>;
-  /** Every line ever written for a job, in the order they were. */
-  linesOf(job: string): Promise<readonly string[]>;
+  /** Every line ever written for a job, in the order they were; `all` is false where the database can't be read and only the simpler storage was. */
+  linesOf(job: string): Promise<{ readonly lines: readonly string[]; readonly all: boolean }>;
   /** Gives all lines of a job another name: nothing is thrown away. */
   putAway(job: string, as: string): Promise<void>;
 }
@@ -20,7 +21,7 @@ export interface CountKeep {
 const prefix = 'laydown-press ';
 
 export function openCountKeep(name = 'laydown-press'): CountKeep {
-  const opening: Promise<IDBPDatabase<Rooms>> = Promise.resolve().then(() => openDB<Rooms>(name, 1, {
+  const opening: Promise<IDBPDatabase<Rooms>> = openPatiently(() => openDB<Rooms>(name, 1, {
     upgrade(db) { db.createObjectStore('lines', { autoIncrement: true }).createIndex('job', 'job'); },
   }));
   opening.catch(() => undefined);
@@ -41,8 +42,8 @@ export function openCountKeep(name = 'laydown-press'): CountKeep {
       return 'both';
     },
     async linesOf(job) {
-      const kept = await opening.then((db) => db.getAllFromIndex('lines', 'job', job), () => []);
-      return [...new Set([...kept.map((one) => one.line), ...sparesOf(job).map(([, line]) => line)])];
+      const kept = await opening.then((db) => db.getAllFromIndex('lines', 'job', job)).catch(() => null);
+      return { lines: [...new Set([...(kept ?? []).map((one) => one.line), ...sparesOf(job).map(([, line]) => line)])], all: kept !== null };
     },
     async putAway(job, as) {
       const db = await opening;

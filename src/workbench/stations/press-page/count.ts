@@ -58,8 +58,9 @@ export function createCount(bench: Bench, keep: CountKeep, clock: () => string):
     const mine = ++reading;
     const job = name.peek();
     if (job === null) return void (ready.value = false);
-    const lines = await keep.linesOf(job);
+    const { lines, all } = await keep.linesOf(job);
     if (mine !== reading) return;
+    if (!all) kept.value = 'one';
     const whole = addLines(beside.peek(), lines);
     text.value = whole;
     ready.value = true;
