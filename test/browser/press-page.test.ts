@@ -142,6 +142,20 @@ describe('at the press', () => {
     await context.close();
   });
 
+  test('a database that breaks takes no count with it', async () => {
+    const context = await browser.newContext({ viewport: phone });
+    const [one, broken] = [await context.newPage(), await context.newPage()];
+    await openPress(one, small);
+    for (const id of ['A1', 'A2']) await one.getByRole('button', { name: `Pulled: ${id}` }).click();
+    await eventually(() => counted(one)).toBe('2 0');
+    await one.close();
+    await broken.addInitScript(() => { indexedDB.open = () => { throw new DOMException('no', 'SecurityError'); }; });
+    await openPress(broken, small);
+    expect(await counted(broken)).toBe('2 0');
+    expect(await broken.getByText('in one place only').count()).toBe(1);
+    await context.close();
+  });
+
   test('a new count puts the old one away beside the job', async () => {
     await afresh();
     await page.getByRole('button', { name: 'Pulled: A1' }).click();
