@@ -11,7 +11,7 @@ export interface Random {
 }
 
 /**
- * The generator's first draws show its seed: seeds 0, 1, 2 … begin alike, with a normal of 6.7. So the seed's bits are
+ * The generator's first draws show what it was started with: 0, 1, 2 … begin alike, with a normal of 6.7. So those bits are
  * mixed (MurmurHash3's last step, in the public domain) and the first draws left out.
  */
 const warmUp = 16;
