@@ -1,4 +1,3 @@
-import axe from 'axe-core';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -350,31 +349,4 @@ describe('the bench', () => {
     // A page's head can't say who may frame it; all else must agree.
     expect(inHead.sort()).toEqual(contentSecurityPolicy.split('; ').filter((d) => !d.startsWith('frame-ancestors')).sort());
   });
-
-  test('axe finds nothing at either station, wide or narrow, and nothing runs over the edge', async () => {
-    for (const station of ['laydown', 'overlaps']) {
-      const page = await open(station);
-      for (const [width, height] of [[1440, 900], [820, 1180], [390, 844]]) {
-        await page.setViewportSize({ width, height });
-        await settled(page);
-        expect(await violations(page), `${station} at ${width} px`).toEqual([]);
-        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-      }
-      await page.setViewportSize({ width: 1440, height: 900 });
-    }
-  });
 });
-
-/** axe runs beside the page's own scripts (in an isolated world the page's policy does not reach). */
-async function violations(page: Page): Promise<unknown[]> {
-  const cdp = await page.context().newCDPSession(page);
-  const { frameTree } = await cdp.send('Page.getFrameTree');
-  const { executionContextId: contextId } = await cdp.send('Page.createIsolatedWorld', { frameId: frameTree.frame.id });
-  await cdp.send('Runtime.evaluate', { expression: axe.source, contextId });
-  const run = await cdp.send('Runtime.evaluate', {
-    expression: 'axe.run(document).then((r) => r.violations.map((v) => ({ id: v.id, help: v.help, nodes: v.nodes.map((n) => n.html.slice(0, 200)) })))',
-    contextId, awaitPromise: true, returnByValue: true,
-  });
-  if (!Array.isArray(run.result.value)) throw new Error(`axe did not run: ${JSON.stringify(run).slice(0, 300)}`);
-  return run.result.value as unknown[];
-}

@@ -8,7 +8,7 @@ interface Rooms extends DBSchema {
 /** Where lines of the count are written down, on this machine, apart from the job: two legs, so that one may fail. */
 export interface CountKeep {
   /**
-   * Resolves once the line is written: 'both' on disk in the browser's database, 'one' in the simpler storage only.
+   * Resolves once the line is written: 'both' on disk in the browser's database and in the simpler storage, 'one' in one of them only.
    * Rejects when neither took it.
    */
   write(job: string, line: string): Promise<'both' | 'one'>;
@@ -35,10 +35,10 @@ export function openCountKeep(name = 'laydown-press'): CountKeep {
         await tx.store.add({ job, line });
         await tx.done;
       } catch (error) {
-        if (spare === null) throw error;
+        if (!spare) throw error;
         return 'one';
       }
-      return 'both';
+      return spare ? 'both' : 'one';
     },
     async linesOf(job) {
       const kept = await opening.then((db) => db.getAllFromIndex('lines', 'job', job)).catch(() => null);
@@ -47,22 +47,26 @@ export function openCountKeep(name = 'laydown-press'): CountKeep {
     async putAway(job, as) {
       const db = await opening;
       const tx = db.transaction('lines', 'readwrite', { durability: 'strict' });
-      for (let at = await tx.store.index('job').openCursor(job); at; at = await at.continue()) await at.update({ ...at.value, job: as });
-      for (const [, line] of sparesOf(job)) await tx.store.add({ job: as, line });
+      const moved = new Set<string>();
+      for (let at = await tx.store.index('job').openCursor(job); at; at = await at.continue()) {
+        moved.add(at.value.line);
+        await at.update({ ...at.value, job: as });
+      }
+      const spares = sparesOf(job);
+      for (const [, line] of spares) if (!moved.has(line)) await tx.store.add({ job: as, line });
       await tx.done;
-      for (const [key] of sparesOf(job)) dropSpare(key);
+      for (const [key] of spares) dropSpare(key);
     },
   };
 }
 
-/** Name of the spare copy, or null where the browser gives no such room. */
-function setSpare(job: string, line: string): string | null {
-  const key = prefix + line;
+/** False where the browser gives no such room. */
+function setSpare(job: string, line: string): boolean {
   try {
-    localStorage.setItem(key, job);
-    return key;
+    localStorage.setItem(prefix + line, job);
+    return true;
   } catch {
-    return null;
+    return false;
   }
 }
 
