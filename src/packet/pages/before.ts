@@ -19,7 +19,7 @@ export function beforePages(setting: Setting): void {
     const from = y;
     y = page.para(left + 8, y + 0.3, width - 8, told.message, { ...body, weight: told.severity === 'note' ? 'regular' : 'semibold' });
     if (told.advice) y = page.para(left + 8, y, width - 8, told.advice, body);
-    y = page.para(left + 8, y, width - 8, `${told.severity === 'note' ? 'for your information' : told.severity}: ${told.place}`, { size: 8.5 });
+    y = page.para(left + 8, y, width - 8, whereTold(told), { size: 8.5 });
     y = Math.max(y + 4, from + 12);
   }
 }
@@ -38,4 +38,10 @@ function lettersMissing(setting: Setting): Problem[] {
   const missing = missingLetters(setting.book.faces, named);
   if (missing.length === 0) return [];
   return [problem('note', 'letters-missing', 'names', 'Some letters of this job’s names are not in the fonts of these pages; a ? stands for each.', 'Write them in by hand, or give a second name in Latin letters.')];
+}
+
+/** An address in the job's file (`layers[5].ink`) helps nobody on paper: the sentence itself says where. */
+function whereTold({ severity, place }: Problem): string {
+  const kind = severity === 'note' ? 'for your information' : severity;
+  return /^\w+(\[\d+\]|\.\w)\S*$/.test(place) ? kind : `${kind}: ${place}`;
 }
