@@ -20,7 +20,7 @@ zones.push(
 );
 
 export default tseslint.config(
-  { ignores: ['dist/**', 'out/**', 'node_modules/**', 'coverage/**'] },
+  { ignores: ['dist/**', 'out/**', 'node_modules/**', 'coverage/**', 'src/core/separate/kernels/assembly/**'] },
   ...tseslint.configs.recommended,
   {
     files: ['**/*.ts', '**/*.tsx', '**/*.js', '**/*.mjs'],

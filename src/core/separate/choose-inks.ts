@@ -67,13 +67,13 @@ export async function chooseInks(work: Work, few: FewTargets, priceMm: number, s
     (share > 0 ? edgesOf(targets, level.lab, level.width, level.height, level.mmPerPx, edgePrice * share) : undefined);
   const half = (n: number): number => Math.max(2, Math.round((n * effort) / 2));
   const { setup } = work;
-  const halves = askedFor([0, 1].map((i) => ({ kind: 'pool', setup, targets: fewer.targets, seed: seed + 1000 * i, starts: half(8), kicks: half(60) })), task, hands);
+  const halves = askedFor([0, 1].map((i) => ({ kind: 'pool', setup, targets: fewer.targets, seed: seed + 1000 * i, starts: half(24), kicks: half(240) })), task, hands);
   const pool: (readonly LayerRecipe[])[] = [];
   // Two halves, best first each: their plans in turn.
   const [one, other] = [(await halves[0]()).pool, (await halves[1]()).pool];
   for (let i = 0; i < Math.max(one.length, other.length); i++) pool.push(...one.slice(i, i + 1), ...other.slice(i, i + 1));
   const plans = askedFor(variants.map((share, i) => ({
-    kind: 'plan', setup, fewer: { ...fewer.targets, edges: edgesAt(fewer, share) }, targets: { ...few.targets, edges: edgesAt(few, share) }, pool, seed: seed + i, kicks: share > 0 ? Math.round(12 * effort) : 0,
+    kind: 'plan', setup, fewer: { ...fewer.targets, edges: edgesAt(fewer, share) }, targets: { ...few.targets, edges: edgesAt(few, share) }, pool, seed: seed + i, kicks: share > 0 ? Math.round(24 * effort) : 0,
   })), task, hands);
   let best: Chosen | undefined;
   for (const [i, plan] of plans.entries()) {

@@ -1,14 +1,5 @@
 import type { Targets, Use } from './fit-score.ts';
 
-/** What the steps need to know of a candidate: its shares as free numbers and what overlaps they make. */
-export interface Sloped {
-  /** Logarithms of the shares that may change. */
-  readonly at: Float64Array;
-  /** Lab of every overlap for other values, 3 a code. */
-  labAt(values: Float64Array): Float64Array;
-}
-
-const nudge = 0.02;
 /** Differences smaller than this weigh no more than this one: mean ΔE00 has a kink at nothing. */
 const kink = 0.3;
 
@@ -16,11 +7,12 @@ const kink = 0.3;
  * The direction in which the shares of all pots together lessen the mean ΔE00 most: Gauss and Newton's step on the difference
  * as a quadratic form around each colour, each reweighted by its own size so that it is the mean that falls and not the
  * mean square; steadied by `damping` (Levenberg, Marquardt).
- * @param lab overlaps at the present values
+ * @param lab overlaps as they are, 3 a code
+ * @param slopes how each of them changes with the logarithm of each share
  * @param use which colour is printed by which code, and how much
  */
-export function shareStep(sloped: Sloped, lab: Float64Array, targets: Targets, use: Use, damping: number): Float64Array {
-  const { at } = sloped, n = at.length, codes = lab.length / 3;
+export function shareStep(lab: Float64Array, slopes: readonly Float64Array[], targets: Targets, use: Use, damping: number): Float64Array {
+  const n = slopes.length, codes = lab.length / 3;
   // Everything a code's colours pull at it, summed: 6 numbers of a symmetric form and 3 of a force.
   const pull = new Float64Array(codes * 9);
   for (let k = 0; k < use.share.length; k++) {
@@ -36,13 +28,6 @@ export function shareStep(sloped: Sloped, lab: Float64Array, targets: Targets, u
     pull[to + 7] += w * (faa * da + fab * db);
     pull[to + 8] += w * (fab * da + fbb * db);
   }
-  const slopes = Array.from({ length: n }, (_, p) => {
-    const values = at.slice();
-    values[p] += nudge;
-    const moved = sloped.labAt(values);
-    for (let i = 0; i < moved.length; i++) moved[i] = (moved[i] - lab[i]) / nudge;
-    return moved;
-  });
   const matrix = new Float64Array(n * n), force = new Float64Array(n);
   for (let code = 0; code < codes; code++) {
     const f = code * 9, c = code * 3;

@@ -22,8 +22,6 @@ export interface LayerRecipe {
 }
 
 const bands = 36;
-/** Bands taken together: twenty nanometres are fine enough to tell plans apart; what is told at the end comes from all bands. */
-export const together = 2;
 
 /** Printed film of a recipe: absorption and scattering add up by volume (OPTICS section 4). */
 export function filmOfRecipe(recipe: LayerRecipe, shelf: ReadonlyMap<string, Ink>, deposit: number): Film {
@@ -41,34 +39,6 @@ export function filmOfRecipe(recipe: LayerRecipe, shelf: ReadonlyMap<string, Ink
     const film = filmOfBand(k[i], s[i]);
     r0[i] = film.r0;
     t2[i] = film.t * film.t;
-  }
-  return { r0, t2 };
-}
-
-/** The same in few bands, for `quickOverlapLab`: absorption and scattering averaged over the bands taken together. */
-export function quickFilmOfRecipe(recipe: LayerRecipe, shelf: ReadonlyMap<string, Ink>, deposit: number): Film {
-  const few = bands / together;
-  const r0 = new Float64Array(few), t2 = new Float64Array(few);
-  for (const { id, share } of recipe.parts) {
-    const ink = shelf.get(id)!, amount = (effectiveShare(ink, share) * deposit) / together;
-    for (let i = 0, b = 0; i < few; i++, b += together) {
-      r0[i] += amount * (ink.k[b] + ink.k[b + 1]);
-      t2[i] += amount * (ink.s[b] + ink.s[b + 1]);
-    }
-  }
-  for (let i = 0; i < few; i++) {
-    const k = r0[i], s = t2[i];
-    if (s === 0) {
-      r0[i] = 0;
-      t2[i] = Math.exp(-2 * k);
-      continue;
-    }
-    // As filmOfBand, with one exponential and nothing handed about.
-    const x = Math.sqrt(k * (k + 2 * s)), e = Math.exp(-2 * x);
-    const sinhc = x < 1e-3 ? (1 + (x * x) / 6) * (1 - x + (x * x) / 2 - (x * x * x) / 6) : (1 - e) / (2 * x);
-    const below = (s + k) * sinhc + (1 + e) / 2;
-    r0[i] = (s * sinhc) / below;
-    t2[i] = e / (below * below);
   }
   return { r0, t2 };
 }
