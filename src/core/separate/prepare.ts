@@ -2,7 +2,7 @@ import { labFromSpectrum, xyzFromSpectrum } from '../colour/index.ts';
 import { rasterizeInto, type Grid } from '../form/index.ts';
 import type { Ink } from '../ink/index.ts';
 import { levelsOf, type Level } from './masks.ts';
-import { scaledLab, type Crop } from './picture/index.ts';
+import { cropOf, scaledLab } from './picture/index.ts';
 import { filmOfRecipe, overlapLabOf } from './recipe.ts';
 import type { SearchSetup } from './search.ts';
 import type { GamutIntent, ImportanceMap, SeparateRequest } from './types.ts';
@@ -39,7 +39,7 @@ export function prepareWork(request: SeparateRequest): Work {
   const printedLayers = request.alreadyPrinted ?? [];
   const printed = printedLayers.length, layers = printed + request.layers;
   const below = printedLayers.map((layer) => filmOfRecipe({ wish: -1, parts: layer.parts }, shelf, deposit));
-  const target = scaledLab(request.picture, request.crop ?? middle(request), grid.width, grid.height, xyzFromSpectrum(request.paper));
+  const target = scaledLab(request.picture, request.crop ?? cropOf(undefined, request.picture, { widthMm: width, heightMm: height }), grid.width, grid.height, xyzFromSpectrum(request.paper));
   const wishes = Array.from({ length: request.layers }, (_, i) => request.wishes?.[i] ?? {});
   const setup: SearchSetup = {
     wishes, shelf, below, deposit, paper: request.paper, surface: request.surface,
@@ -55,13 +55,6 @@ export function prepareWork(request: SeparateRequest): Work {
     levels: levelsOf(aim, grid.width, grid.height, mmPerPx, { weight, fixedCodes }),
     layerPrice: Array.from({ length: layers }, (_, i) => (i < printed ? 0 : request.cutPairs ? 0.5 : 1)),
   };
-}
-
-/** The largest part in the middle of the picture that has the image's proportions. */
-function middle({ picture, sizeMm }: SeparateRequest): Crop {
-  const wanted = sizeMm.width / sizeMm.height, has = picture.width / picture.height;
-  const width = Math.min(1, wanted / has), height = Math.min(1, has / wanted);
-  return { x: (1 - width) / 2, y: (1 - height) / 2, width, height };
 }
 
 /** All overlaps; with pairs, exactly one of the two layers of a cut prints everywhere. */

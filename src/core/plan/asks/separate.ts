@@ -1,8 +1,8 @@
-import type { Job } from '../../job/index.ts';
+import type { Job, JobPicture } from '../../job/index.ts';
 import { ownSigma, sigmaOf } from '../../press/index.ts';
-import { jobPartsOf, type Crop, type GamutIntent, type ImportanceMap, type KnifeBudget, type LayerWish, type Picture, type PrintedLayer, type SeparateRequest, type Separation } from '../../separate/index.ts';
+import { cropOf, importanceOf, jobPartsOf, type Crop, type GamutIntent, type ImportanceMap, type KnifeBudget, type LayerWish, type Picture, type PrintedLayer, type SeparateRequest, type Separation } from '../../separate/index.ts';
 import { materialOf, materialsOf } from '../stencils.ts';
-import type { Plan } from '../types.ts';
+import type { Plan, PlannedLayer } from '../types.ts';
 import { inkBench, paperOf, potsOf } from './bench.ts';
 
 export interface SeparateQuestion {
@@ -43,6 +43,24 @@ export function separateRequest(job: Job, ask: SeparateQuestion): SeparateReques
     registerSigmaMm: ask.registerSigmaMm ?? sigmaOf(job.register.method, edge, ownSigma(job.register, [job.image.widthMm, job.image.heightMm])).sigmaMm,
     importance: ask.importance, intent: ask.intent, mostInPot: ask.mostInPot, effort: ask.effort, seed: ask.seed ?? job.seed,
   };
+}
+
+/**
+ * What `separate` is asked when `ask` (the job's `picture`) was decided of a picture: crop and marks put to its size, the rest as it stands.
+ * @param over the job's layers as planned, when they lie on the sheet already
+ */
+export function pictureRequest(job: Job, ask: JobPicture, picture: Picture, { paperId, over }: { readonly paperId?: string; readonly over?: readonly PlannedLayer[] }): SeparateRequest {
+  const crop = cropOf(ask.crop, picture, job.image);
+  return separateRequest(job, {
+    picture, crop, layers: ask.layers, paperId, pots: ask.pots && [...new Set([...ask.pots, ...printedInks(over ?? [])])], wishes: ask.wishes.slice(0, ask.layers),
+    over: over && { job, layers: over }, cutPairs: ask.cutPairs, knife: ask.knife, materialId: ask.material, registerSigmaMm: ask.sigmaMm,
+    importance: importanceOf(ask.important, crop, picture), intent: ask.reach, mostInPot: ask.mostInPot, effort: ask.effort, seed: ask.seed,
+  });
+}
+
+/** What lies on the sheet must be known as well, whether or not it may be used again. */
+function printedInks(over: readonly PlannedLayer[]): string[] {
+  return over.flatMap((layer) => layer.mix?.parts.map((part) => part.inkId) ?? []);
 }
 
 function printedOf(plan: Pick<Plan, 'job' | 'layers'>, order: readonly string[]): PrintedLayer[] {
