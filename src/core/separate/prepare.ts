@@ -3,7 +3,7 @@ import { rasterizeInto, type Grid } from '../form/index.ts';
 import type { Ink } from '../ink/index.ts';
 import { levelsOf, type Level } from './masks.ts';
 import { cropOf, scaledLab } from './picture/index.ts';
-import { filmOfRecipe, overlapLabOf } from './recipe.ts';
+import { filmOfRecipe, overlapLabOf, type Pot } from './recipe.ts';
 import type { SearchSetup } from './search.ts';
 import type { GamutIntent, ImportanceMap, SeparateRequest } from './types.ts';
 
@@ -34,7 +34,7 @@ export function prepareWork(request: SeparateRequest): Work {
   const columns = Math.max(2, Math.round(width / wish));
   const mmPerPx = width / columns;
   const grid: Grid = { originXMm: 0, originYMm: 0, mmPerPx, width: columns, height: Math.max(2, Math.round(height / mmPerPx)) };
-  const shelf = new Map<string, Ink>(request.shelf.map((pot) => [pot.id, pot.ink]));
+  const choice = inksOf(request.shelf), shelf = new Map([...choice, ...inksOf(request.printedWith ?? [])]);
   const deposit = request.deposit ?? 1;
   const printedLayers = request.alreadyPrinted ?? [];
   const printed = printedLayers.length, layers = printed + request.layers;
@@ -42,7 +42,7 @@ export function prepareWork(request: SeparateRequest): Work {
   const target = scaledLab(request.picture, request.crop ?? cropOf(undefined, request.picture, { widthMm: width, heightMm: height }), grid.width, grid.height, xyzFromSpectrum(request.paper));
   const wishes = Array.from({ length: request.layers }, (_, i) => request.wishes?.[i] ?? {});
   const setup: SearchSetup = {
-    wishes, shelf, below, deposit, paper: request.paper, surface: request.surface,
+    wishes, shelf: choice, below, deposit, paper: request.paper, surface: request.surface,
     mostInPot: Math.max(1, Math.min(3, request.mostInPot ?? 2)), leastShare: 0.005,
     codes: codesOf(layers, printed, request.cutPairs ?? false),
   };
@@ -65,6 +65,10 @@ function codesOf(layers: number, printed: number, pairs: boolean): number[] {
     for (let bit = printed; bit < layers; bit += 2) if (((code >> bit) & 1) === ((code >> (bit + 1)) & 1)) return false;
     return true;
   });
+}
+
+function inksOf(pots: readonly Pot[]): Map<string, Ink> {
+  return new Map(pots.map((pot) => [pot.id, pot.ink]));
 }
 
 function importanceOn(map: ImportanceMap, grid: Grid): Float32Array {

@@ -31,14 +31,17 @@ export interface SeparateQuestion {
 export function separateRequest(job: Job, ask: SeparateQuestion): SeparateRequest {
   const bench = inkBench(job);
   const { spectrum } = paperOf(bench, ask.paperId);
-  const shelf = potsOf(job).filter((p) => ask.pots === undefined || ask.pots.includes(p.id)).flatMap((p) => {
+  const read = potsOf(job).flatMap((p) => {
     const ink = bench.found.inks.get(p.id);
     return ink ? [{ id: p.id, ink }] : [];
   });
+  const isChosen = ({ id }: { readonly id: string }): boolean => ask.pots === undefined || ask.pots.includes(id);
+  const alreadyPrinted = ask.over && printedOf(ask.over, bench.layers.map((l) => l.id));
   const edge = job.papers.some((p) => p.edge === 'torn') ? 'torn' as const : 'cut' as const;
   return {
-    picture: ask.picture, crop: ask.crop, sizeMm: { width: job.image.widthMm, height: job.image.heightMm }, paper: spectrum, surface: bench.found.surface, shelf,
-    layers: ask.layers, wishes: ask.wishes, alreadyPrinted: ask.over ? printedOf(ask.over, bench.layers.map((l) => l.id)) : undefined, cutPairs: ask.cutPairs, knife: ask.knife,
+    picture: ask.picture, crop: ask.crop, sizeMm: { width: job.image.widthMm, height: job.image.heightMm }, paper: spectrum, surface: bench.found.surface,
+    shelf: read.filter(isChosen), printedWith: read.filter((pot) => !isChosen(pot) && alreadyPrinted?.some((layer) => layer.parts.some((part) => part.id === pot.id))),
+    layers: ask.layers, wishes: ask.wishes, alreadyPrinted, cutPairs: ask.cutPairs, knife: ask.knife,
     material: materialOf(materialsOf(job), ask.materialId), marginMm: job.stencilMarginMm,
     registerSigmaMm: ask.registerSigmaMm ?? sigmaOf(job.register.method, edge, ownSigma(job.register, [job.image.widthMm, job.image.heightMm])).sigmaMm,
     importance: ask.importance, intent: ask.intent, mostInPot: ask.mostInPot, effort: ask.effort, seed: ask.seed ?? job.seed,
@@ -52,15 +55,10 @@ export function separateRequest(job: Job, ask: SeparateQuestion): SeparateReques
 export function pictureRequest(job: Job, ask: JobPicture, picture: Picture, { paperId, over }: { readonly paperId?: string; readonly over?: readonly PlannedLayer[] }): SeparateRequest {
   const crop = cropOf(ask.crop, picture, job.image);
   return separateRequest(job, {
-    picture, crop, layers: ask.layers, paperId, pots: ask.pots && [...new Set([...ask.pots, ...printedInks(over ?? [])])], wishes: ask.wishes.slice(0, ask.layers),
+    picture, crop, layers: ask.layers, paperId, pots: ask.pots, wishes: ask.wishes.slice(0, ask.layers),
     over: over && { job, layers: over }, cutPairs: ask.cutPairs, knife: ask.knife, materialId: ask.material, registerSigmaMm: ask.sigmaMm,
     importance: importanceOf(ask.important, crop, picture), intent: ask.reach, mostInPot: ask.mostInPot, effort: ask.effort, seed: ask.seed,
   });
-}
-
-/** What lies on the sheet must be known as well, whether or not it may be used again. */
-function printedInks(over: readonly PlannedLayer[]): string[] {
-  return over.flatMap((layer) => layer.mix?.parts.map((part) => part.inkId) ?? []);
 }
 
 function printedOf(plan: Pick<Plan, 'job' | 'layers'>, order: readonly string[]): PrintedLayer[] {
