@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -56,6 +56,7 @@ test('a part of a picture becomes a job that keeps the picture and all that was 
     over: false, cutPairs: false, knife: { leastWidthMm: 2, minutes: 30 }, material: 'film', sigmaMm: 0.3, reach: 'contrast', mostInPot: 1, effort: 0.05, seed: 7,
   });
   expect(readFileSync(join(base, 'made/pictures/harbour.png'))).toEqual(readFileSync(picture));
+  expect(readdirSync(join(base, 'made/compare')).sort()).toEqual(['detail-lost.png', 'flat-inks.png', 'out-of-reach.png', 'picture.png', 'print.png']);
   expect(job.cuts.map((cut) => cut.material)).toEqual(job.cuts.map(() => 'film'));
   expect(job.layers).toContainEqual(expect.objectContaining({ ink: 'rockpool', strength: 0.4 }));
   for (const layer of job.layers) expect(['rockpool', 'sand', 'slate']).toContain(layer.ink);

@@ -17,7 +17,7 @@ export function sayPart({ picture, crop, sizeMm }: SeparateRequest): void {
 /** What came out: figures, runs, what less or more knife would bring. */
 export function saySeparation(s: Separation, job: Job, out: string): void {
   const say = (d: { mean: number; median: number; p95: number }): string => `mean ${d.mean.toFixed(1)}, median ${d.median.toFixed(1)}, 95 % within ${d.p95.toFixed(1)}`;
-  console.log(`${out}: a job of ${plural(runsOf(job), 'run')}; compare/ has the picture, the print and the flat inks side by side`);
+  console.log(`${out}: a job of ${plural(runsOf(job), 'run')}; compare/ has the picture, the print and flat inks at the same size, and the print struck through where colours are out of reach and where detail was lost`);
   sayRuns(s, job);
   console.log(`ΔE00 to the picture, in register:        ${say(s.figures.inRegister)}`);
   console.log(`  with layers off by σ ${s.figures.atSigma.sigmaMm.toFixed(2)} mm:            ${say(s.figures.atSigma)}`);

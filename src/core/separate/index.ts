@@ -2,6 +2,7 @@
 export { cropOf, heightOfCrop, mostMegapixels, preparePictures, readPicture, scaledLab, tidyCrop, tidyShare } from './picture/index.ts';
 export type { Crop, Picture, PictureModules, Pixels } from './picture/index.ts';
 export { separate, separated } from './separate.ts';
+export { isBlackStripe } from './strike.ts';
 export { doErrand } from './errand.ts';
 export type { Errand, ErrandDone, Hands } from './errand.ts';
 export { importanceOf, markWeights, weightName } from './importance.ts';
