@@ -1,7 +1,9 @@
-import { basename, resolve } from 'node:path';
-import { writeJob, type Job, type JobBundle } from '../core/job/index.ts';
-import { inkBench, jobOfSeparation, separateRequest } from '../core/plan/asks/index.ts';
-import { plan } from '../core/plan.ts';
+import { basename } from 'node:path';
+import { checkJob, writeJob, type Job, type JobBundle, type JobPicture } from '../core/job/index.ts';
+import { fileStem } from '../core/job/file-names.ts';
+import { newPicture } from '../core/job/picture.ts';
+import { jobOfSeparation, pictureRequest } from '../core/plan/asks/index.ts';
+import { materialOf, materialsOf } from '../core/plan/stencils.ts';
 import { fail } from '../core/problem.ts';
 import { readPicture, separate as separatePicture, type Separation } from '../core/separate/index.ts';
 import { Cancelled } from '../core/task.ts';
@@ -9,79 +11,89 @@ import { prepare } from './assets.ts';
 import type { Command } from './command.ts';
 import { checkFree, readJobAt, writeWhole } from './folder.ts';
 import { hireHands } from './hands.ts';
-import { printProblems } from './load.ts';
+import { planOf, printProblems } from './load.ts';
+import { sayPart, saySeparation } from './say-separation.ts';
+import { askOf, askOptions, imageOf } from './separate-ask.ts';
 import { writeSeparationPictures } from './separation-pictures.ts';
-import { numberOf, readFileBytes, textOf } from './words.ts';
+import { readFileBytes, textOf } from './words.ts';
 
 export const separate: Command = {
   name: 'separate',
-  usage: 'separate PICTURE --layers N --with JOB [--out DIR] [--width MM] [--metres M] [--minutes M] [--pieces N] [--sigma MM] [--pots INK,…] [--on PAPER] [--pairs] [--over] [--reach HOW] [--seed N] [--effort E] [--replace]',
+  usage: 'separate PICTURE --layers N --with JOB [--out DIR] [what is asked of it]',
   summary: 'turns a picture into stencils, inks and an order: a new job',
   help: [
-    'PICTURE          JPEG, PNG, WebP or TIFF',
-    '--layers N       how many stencils (1 to 8)',
+    'PICTURE          JPEG, PNG, WebP or TIFF; left out: the picture that JOB keeps, with all that is asked of it there',
+    '                 (marks painted at the bench, too) and what you say here over it',
+    '--layers N       how many stencils (1 to 8; default 4)',
     '--with JOB       the job whose inks, papers, materials and register are used',
-    '--out DIR        where the new job goes (default: the picture’s name)',
-    '--width MM       width of the image; the height follows the picture (default: the image of the job)',
-    '--metres, --minutes, --pieces   what the knife may be asked for, all stencils together',
-    '--sigma MM       register error planned for (default: the job’s register)',
-    '--pots INKS      inks to choose from (default: all that were read)',
-    '--pairs          window and piece of one cut as two layers: half the cutting',
+    '--out DIR        where the new job goes (default: the picture’s name); the job keeps the picture and what was asked',
     '--replace        puts the new job in the place of one that this command made before',
+    '',
+    'The picture',
+    '--crop X,Y,W,H   the part that is printed, in per cent of the picture: from the left, from the top, width, height',
+    '--width MM, --height MM   size of the image; of one the other follows the part that is printed. With both, or with neither',
+    '                 (the image of the job), the largest piece of that part with these proportions is printed, around its middle',
+    '--mark MARK      a place where a wrong colour counts more (four times), less (a quarter) or not at all (none), in per cent of',
+    '                 the picture: "more box 20,30,25,40" as for --crop, or "less brush 5 10,20 40,25", a brush 5 wide drawn from',
+    '                 place to place. As often as you like; later marks lie over earlier ones',
+    '--marks FILE     the same from a text file, a mark a line',
+    '',
+    'Layers and inks',
+    '--pots INK,…     inks to choose from (default: all that were read)',
+    '--most-in-pot N  at most so many inks in one pot (1 to 3; default 2)',
+    '--layer N=INK@S  layer N, 1 is printed first, is of this ink: 2=brick, or at a strength, 2=brick@40%. As often as you like',
+    '--in-place N,…   layers that keep their place in the laydown',
+    '--pairs          window and piece of one cut as two layers: half the cutting',
     '--over           the job’s layers are printed already: go on from them',
+    '--on PAPER       the paper it is planned on (default: the first)',
+    '',
+    'Knife and register',
+    '--metres M, --minutes M, --pieces N   what the knife may be asked for, all stencils together',
+    '--least MM       narrowest line and strip (default: what the material allows)',
+    '--price P        instead of metres: what a mm of outline must save, ΔE·mm² (default 2), as the list “more knife, less error” names it',
+    '--material NAME  what is cut (default: the job’s first material)',
+    '--sigma MM       register error planned for (default: the job’s register)',
+    '',
     '--reach HOW      colours out of reach keep their lightness, chroma or contrast, or become the nearest (default)',
     '--seed, --effort same seed, same result; effort 0.3 for a quick look, 3 to search long',
     'Ctrl-C stops the search and takes the best so far.',
   ].join('\n'),
-  options: {
-    layers: { type: 'string' }, with: { type: 'string' }, out: { type: 'string' }, width: { type: 'string' }, metres: { type: 'string' }, minutes: { type: 'string' }, pieces: { type: 'string' },
-    sigma: { type: 'string' }, pots: { type: 'string' }, on: { type: 'string' }, pairs: { type: 'boolean' }, over: { type: 'boolean' }, reach: { type: 'string' }, seed: { type: 'string' }, effort: { type: 'string' }, replace: { type: 'boolean' },
-  },
+  options: { ...askOptions, with: { type: 'string' }, out: { type: 'string' }, width: { type: 'string' }, height: { type: 'string' }, on: { type: 'string' }, replace: { type: 'boolean' } },
   async run(call) {
-    const path = call.words[0] ?? fail('no-picture', 'the command', 'Which picture?', 'Name a JPEG, PNG, WebP or TIFF file.');
     const shelf = textOf(call.options['with']) ?? fail('no-shelf', '--with', 'Whose inks are to be used?', 'Name a job with --with: its inks, papers and materials are the shelf.');
-    const title = basename(path).replace(/\.[^.]+$/, '');
-    const out = textOf(call.options['out']) ?? resolve(title), replace = call.options['replace'] === true;
+    const bundle = readJobAt(shelf);
+    const taken = takeInHand(call.words[0], bundle);
+    const ask = askOf(call.options, bundle.job, taken.ask);
+    const out = textOf(call.options['out']) ?? (call.words[0] === undefined ? fileStem(ask.name) : ask.name), replace = call.options['replace'] === true;
     checkFree(out, replace);
     await prepare();
-    const bundle = readJobAt(shelf);
-    const picture = await readPicture(readFileBytes(path), path);
-    const width = call.options['width'] === undefined ? undefined : numberOf(call.options['width'], '--width', 180, 10, 2000);
-    const job = width === undefined ? bundle.job : { ...bundle.job, image: { ...bundle.job.image, widthMm: width, heightMm: Math.round((width * picture.height) / picture.width) } };
-    const limit = (name: 'metres' | 'minutes' | 'pieces'): number | undefined => (call.options[name] === undefined ? undefined : numberOf(call.options[name], `--${name}`, 1, 0.01, 10000));
-    const reach = textOf(call.options['reach']) ?? 'nearest';
-    if (reach !== 'nearest' && reach !== 'lightness' && reach !== 'chroma' && reach !== 'contrast') fail('bad-reach', '--reach', `“${reach}” is not among the ways.`, 'Use lightness, chroma, contrast or nearest.');
-    const over = call.options['over'] === true;
-    const request = separateRequest(job, {
-      picture, layers: layersOf(textOf(call.options['layers'])), paperId: textOf(call.options['on']), pots: potsNamed(job, textOf(call.options['pots'])),
-      knife: { metres: limit('metres'), minutes: limit('minutes'), pieces: limit('pieces') }, cutPairs: call.options['pairs'] === true, intent: reach,
-      registerSigmaMm: call.options['sigma'] === undefined ? undefined : numberOf(call.options['sigma'], '--sigma', 0, 0, 5),
-      over: over ? plan({ ...bundle, job }) : undefined, seed: numberOf(call.options['seed'], '--seed', job.seed, -2147483648, 2147483647), effort: numberOf(call.options['effort'], '--effort', 1, 0.05, 20),
-    });
+    const picture = await readPicture(taken.bytes, taken.place);
+    const job: Job = { ...bundle.job, image: imageOf(call.options, bundle.job, ask, picture), picture: ask };
+    const attachments = new Map(bundle.attachments).set(ask.file, taken.bytes);
+    const over = ask.over ? (await planOf({ job, attachments })).layers : undefined;
+    const request = pictureRequest(job, ask, picture, { paperId: textOf(call.options['on']), over });
+    sayPart(request);
     const separation = await watch(separatePicture, request);
-    const next = jobOfSeparation(job, separation, { title, after: over });
+    const next = jobOfSeparation(job, separation, { title: ask.name, materialId: materialOf(materialsOf(job), ask.material).id, after: ask.over });
     // Drawings that the new job does not use stay where they are.
     const said = JSON.stringify(next);
-    const made: JobBundle = { job: next, attachments: new Map([...bundle.attachments].filter(([name]) => said.includes(JSON.stringify(name)))) };
+    const made: JobBundle = { job: next, attachments: new Map([...attachments].filter(([name]) => said.includes(JSON.stringify(name)))) };
     writeWhole(out, [...[...writeJob(made)].map(([name, bytes]) => ({ path: name, bytes })), ...writeSeparationPictures(separation)], replace);
-    sayFigures(separation, inkBench(made.job).job.layers.length, out);
-    printProblems(separation.problems, console.log);
+    saySeparation(separation, next, out);
+    printProblems([...separation.problems, ...checkJob(made).filter((p) => p.severity === 'error')], console.log);
     return 0;
   },
 };
 
-/** How many is too few or too many is said by the work itself; here only what is no number. */
-function layersOf(text: string | undefined): number {
-  const layers = text === undefined ? 4 : Number(text);
-  if (!Number.isInteger(layers)) fail('bad-layers', '--layers', `“${text}” is no number of layers.`, 'Give a whole number from 1 to 8.');
-  return layers;
-}
-
-function potsNamed(job: Job, text: string | undefined): string[] | undefined {
-  const pots = text?.split(',').map((w) => w.trim()).filter((w) => w !== '');
-  const unknown = pots?.filter((id) => !job.inks.some((ink) => ink.id === id)) ?? [];
-  if (unknown.length > 0) fail('unknown-ink', '--pots', `${unknown.map((id) => `“${id}”`).join(', ')}: no such ink in this job.`, `Choose among ${job.inks.map((ink) => ink.id).join(', ')}.`);
-  return pots;
+/** The picture named, with nothing asked of it yet; or the one the job keeps, as it is asked there. */
+function takeInHand(path: string | undefined, { job, attachments }: JobBundle): { readonly bytes: Uint8Array; readonly place: string; readonly ask: JobPicture } {
+  if (path !== undefined) {
+    const others = new Map([...attachments].filter(([name]) => name !== job.picture?.file));
+    return { bytes: readFileBytes(path), place: path, ask: newPicture(basename(path), others) };
+  }
+  const ask = job.picture ?? fail('no-picture', 'the command', 'Which picture?', 'Name a JPEG, PNG, WebP or TIFF file, or with --with a job that keeps one.');
+  const bytes = attachments.get(ask.file) ?? fail('picture-missing', ask.file, 'The picture is not in the job’s folder any more.', 'Put the file back there, or name the picture.');
+  return { bytes, place: ask.file, ask };
 }
 
 async function watch(work: typeof separatePicture, request: Parameters<typeof separatePicture>[0]): Promise<Separation> {
@@ -107,16 +119,4 @@ async function watch(work: typeof separatePicture, request: Parameters<typeof se
     process.removeListener('SIGINT', onStop);
     hands?.dismiss();
   }
-}
-
-function sayFigures(s: Separation, runs: number, out: string): void {
-  const say = (d: { mean: number; median: number; p95: number }): string => `mean ${d.mean.toFixed(1)}, median ${d.median.toFixed(1)}, 95 % within ${d.p95.toFixed(1)}`;
-  console.log(`${out}: a job of ${runs} runs; compare/ has the picture, the print and the flat inks side by side`);
-  console.log(`ΔE00 to the picture, in register:        ${say(s.figures.inRegister)}`);
-  console.log(`  with layers off by σ ${s.figures.atSigma.sigmaMm.toFixed(2)} mm:            ${say(s.figures.atSigma)}`);
-  console.log(`  as many flat opaque inks, same knife:  ${say(s.baseline.inRegister)}  (ours is ${(s.figures.inRegister.mean / s.baseline.inRegister.mean).toFixed(2)} of it)`);
-  console.log(`${s.figures.knifeMetres.toFixed(2)} m to cut, ${s.figures.pieces} pieces, ${s.figures.bridges} bridges, about ${Math.round(s.figures.minutes)} minutes with the knife`);
-  console.log(`${(s.outOfReachShare * 100).toFixed(0)} % of the picture is out of these inks' reach; cutting and bridging cost ΔE00 ${s.detailLostDeltaE.toFixed(1)}`);
-  console.log('more knife, less error: ' + [...new Set(s.curve.map((p) => `${p.metres.toFixed(1)} m → ${p.meanDeltaE.toFixed(1)}`))].join(',  '));
-  if (s.stoppedEarly) console.log('Stopped early: this is the best so far.');
 }

@@ -18,6 +18,14 @@ export function numberOf(value: unknown, option: string, usual: number, low: num
   return number;
 }
 
+/** A whole number for an option, within limits; undefined where it is not given. */
+export function wholeOf(value: unknown, option: string, low: number, high: number): number | undefined {
+  if (value === undefined) return undefined;
+  const number = Number(value);
+  if (!Number.isInteger(number) || number < low || number > high) fail('bad-number', option, `“${String(value)}” can't be used here.`, `Give a whole number from ${low} to ${high}.`);
+  return number;
+}
+
 export function textOf(value: unknown): string | undefined {
   return typeof value === 'string' ? value : undefined;
 }

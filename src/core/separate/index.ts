@@ -1,9 +1,12 @@
 /** A picture → stencils, inks and their order. */
-export { mostMegapixels, preparePictures, readPicture, scaledLab } from './picture/index.ts';
+export { cropOf, heightOfCrop, mostMegapixels, preparePictures, readPicture, scaledLab, tidyCrop, tidyShare } from './picture/index.ts';
 export type { Crop, Picture, PictureModules, Pixels } from './picture/index.ts';
 export { separate, separated } from './separate.ts';
+export { isBlackStripe } from './strike.ts';
 export { doErrand } from './errand.ts';
 export type { Errand, ErrandDone, Hands } from './errand.ts';
+export { importanceOf, markWeights, weightName } from './importance.ts';
+export type { Mark, WeightName } from './importance.ts';
 export { jobPartsOf } from './job-data.ts';
 export type { JobParts } from './job-data.ts';
 export type { LayerWish } from './search.ts';

@@ -2,8 +2,8 @@ import { labFromSpectrum, xyzFromSpectrum } from '../colour/index.ts';
 import { rasterizeInto, type Grid } from '../form/index.ts';
 import type { Ink } from '../ink/index.ts';
 import { levelsOf, type Level } from './masks.ts';
-import { scaledLab, type Crop } from './picture/index.ts';
-import { filmOfRecipe, overlapLabOf } from './recipe.ts';
+import { cropOf, scaledLab } from './picture/index.ts';
+import { filmOfRecipe, overlapLabOf, type Pot } from './recipe.ts';
 import type { SearchSetup } from './search.ts';
 import type { GamutIntent, ImportanceMap, SeparateRequest } from './types.ts';
 
@@ -34,15 +34,15 @@ export function prepareWork(request: SeparateRequest): Work {
   const columns = Math.max(2, Math.round(width / wish));
   const mmPerPx = width / columns;
   const grid: Grid = { originXMm: 0, originYMm: 0, mmPerPx, width: columns, height: Math.max(2, Math.round(height / mmPerPx)) };
-  const shelf = new Map<string, Ink>(request.shelf.map((pot) => [pot.id, pot.ink]));
+  const choice = inksOf(request.shelf), shelf = new Map([...choice, ...inksOf(request.printedWith ?? [])]);
   const deposit = request.deposit ?? 1;
   const printedLayers = request.alreadyPrinted ?? [];
   const printed = printedLayers.length, layers = printed + request.layers;
   const below = printedLayers.map((layer) => filmOfRecipe({ wish: -1, parts: layer.parts }, shelf, deposit));
-  const target = scaledLab(request.picture, request.crop ?? middle(request), grid.width, grid.height, xyzFromSpectrum(request.paper));
+  const target = scaledLab(request.picture, request.crop ?? cropOf(undefined, request.picture, { widthMm: width, heightMm: height }), grid.width, grid.height, xyzFromSpectrum(request.paper));
   const wishes = Array.from({ length: request.layers }, (_, i) => request.wishes?.[i] ?? {});
   const setup: SearchSetup = {
-    wishes, shelf, below, deposit, paper: request.paper, surface: request.surface,
+    wishes, shelf: choice, below, deposit, paper: request.paper, surface: request.surface,
     mostInPot: Math.max(1, Math.min(3, request.mostInPot ?? 2)), leastShare: 0.005,
     codes: codesOf(layers, printed, request.cutPairs ?? false),
   };
@@ -57,13 +57,6 @@ export function prepareWork(request: SeparateRequest): Work {
   };
 }
 
-/** The largest part in the middle of the picture that has the image's proportions. */
-function middle({ picture, sizeMm }: SeparateRequest): Crop {
-  const wanted = sizeMm.width / sizeMm.height, has = picture.width / picture.height;
-  const width = Math.min(1, wanted / has), height = Math.min(1, has / wanted);
-  return { x: (1 - width) / 2, y: (1 - height) / 2, width, height };
-}
-
 /** All overlaps; with pairs, exactly one of the two layers of a cut prints everywhere. */
 function codesOf(layers: number, printed: number, pairs: boolean): number[] {
   const all = Array.from({ length: 1 << layers }, (_, i) => i);
@@ -72,6 +65,10 @@ function codesOf(layers: number, printed: number, pairs: boolean): number[] {
     for (let bit = printed; bit < layers; bit += 2) if (((code >> bit) & 1) === ((code >> (bit + 1)) & 1)) return false;
     return true;
   });
+}
+
+function inksOf(pots: readonly Pot[]): Map<string, Ink> {
+  return new Map(pots.map((pot) => [pot.id, pot.ink]));
 }
 
 function importanceOn(map: ImportanceMap, grid: Grid): Float32Array {

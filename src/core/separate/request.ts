@@ -46,7 +46,7 @@ function checkShelf({ shelf }: SeparateRequest, bad: Tell): void {
   }
 }
 
-function checkWishes({ wishes = [], shelf, layers, alreadyPrinted = [] }: SeparateRequest, bad: Tell): void {
+function checkWishes({ wishes = [], shelf, layers, alreadyPrinted = [], printedWith = [] }: SeparateRequest, bad: Tell): void {
   const ids = new Set(shelf.map((pot) => pot.id));
   if (wishes.length > layers) bad('wishes-exceed-layers', 'layers', `${wishes.length} layers are described, but only ${layers} asked for.`, 'Ask for more layers or drop some.');
   wishes.forEach((wish, i) => {
@@ -54,8 +54,9 @@ function checkWishes({ wishes = [], shelf, layers, alreadyPrinted = [] }: Separa
     if (wish.strength !== undefined && !(wish.strength > 0 && wish.strength <= 1)) bad('share-out-of-range', `layer ${i + 1}`, `The strength ${wish.strength} is no share of a pot.`, 'Give a number above 0, up to 1.');
     if (wish.strength !== undefined && wish.ink === undefined) bad('strength-without-ink', `layer ${i + 1}`, 'A strength is given, but not of which ink.', 'Name the ink, or leave the strength free too.');
   });
+  const known = new Set([...ids, ...printedWith.map((pot) => pot.id)]);
   alreadyPrinted.forEach((layer, i) => {
-    for (const { id } of layer.parts) if (!ids.has(id)) bad('ink-unknown', `printed layer ${i + 1}`, `The ink "${id}" it was printed with is not on the shelf.`, 'Add its reading.');
+    for (const { id } of layer.parts) if (!known.has(id)) bad('ink-unknown', `printed layer ${i + 1}`, `The ink "${id}" it was printed with is not on the shelf.`, 'Add its reading.');
   });
 }
 

@@ -46,6 +46,8 @@ export interface SeparateRequest {
   readonly paper: Spectrum;
   readonly surface: Surface;
   readonly shelf: readonly Pot[];
+  /** Inks that layers already printed have in them and that are not to be used again. */
+  readonly printedWith?: readonly Pot[];
   /** How many layers to cut, 1..8 with those already printed. */
   readonly layers: number;
   /** What is decided about them, first layer first; the rest is free. */

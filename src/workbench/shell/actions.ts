@@ -4,7 +4,7 @@ import { ProblemError, problem } from '../../core/problem.ts';
 import { signal, type Signal } from '@preact/signals';
 import type { Bench } from '../store/bench.ts';
 import { exampleFiles } from '../store/example.ts';
-import { fileStem } from '../store/file-names.ts';
+import { fileStem } from '../../core/job/file-names.ts';
 import { download, openFile, openFiles, openFolder, saveJob } from '../store/files.ts';
 import type { Keeper } from '../store/keep.ts';
 import type { Keeping } from '../store/keeping.ts';

@@ -1,4 +1,4 @@
-import { jobFile } from './file-names.ts';
+import { jobFile } from '../../core/job/file-names.ts';
 import { ProblemError, problem } from '../../core/problem.ts';
 import type { Attachments, OpenedJob } from '../worker/protocol.ts';
 import type { Bench } from './bench.ts';

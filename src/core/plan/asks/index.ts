@@ -3,7 +3,7 @@ export { inkBench, layerOf, paperOf, potsOf, type InkBench } from './bench.ts';
 export { askOrders, type OrdersAnswer, type OrdersAsk } from './orders.ts';
 export { askBatch, askReach, askRecipe, type BatchQuestion, type Reach, type RecipeQuestion } from './recipes.ts';
 export { askAgain, askComplaint, askPot, wantedOfPot, type AgainQuestion, type PotQuestion, type PotRoundAsked } from './pot.ts';
-export { jobOfSeparation, separateRequest, type SeparateQuestion } from './separate.ts';
+export { jobOfSeparation, pictureRequest, separateRequest, type SeparateQuestion } from './separate.ts';
 export { askInks, askWanted, labOfReading, srgbOfLab, type InkSheet, type WantedNow } from './inks.ts';
 export { inkFromSheet, inkFromShelf, jobReading, lotOf, shelfWithJob } from './shelf.ts';
 export { photographOf } from './photo.ts';

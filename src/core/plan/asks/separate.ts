@@ -1,8 +1,8 @@
-import type { Job } from '../../job/index.ts';
+import type { Job, JobPicture } from '../../job/index.ts';
 import { ownSigma, sigmaOf } from '../../press/index.ts';
-import { jobPartsOf, type Crop, type GamutIntent, type ImportanceMap, type KnifeBudget, type LayerWish, type Picture, type PrintedLayer, type SeparateRequest, type Separation } from '../../separate/index.ts';
+import { cropOf, importanceOf, jobPartsOf, type Crop, type GamutIntent, type ImportanceMap, type KnifeBudget, type LayerWish, type Picture, type PrintedLayer, type SeparateRequest, type Separation } from '../../separate/index.ts';
 import { materialOf, materialsOf } from '../stencils.ts';
-import type { Plan } from '../types.ts';
+import type { Plan, PlannedLayer } from '../types.ts';
 import { inkBench, paperOf, potsOf } from './bench.ts';
 
 export interface SeparateQuestion {
@@ -31,18 +31,34 @@ export interface SeparateQuestion {
 export function separateRequest(job: Job, ask: SeparateQuestion): SeparateRequest {
   const bench = inkBench(job);
   const { spectrum } = paperOf(bench, ask.paperId);
-  const shelf = potsOf(job).filter((p) => ask.pots === undefined || ask.pots.includes(p.id)).flatMap((p) => {
+  const read = potsOf(job).flatMap((p) => {
     const ink = bench.found.inks.get(p.id);
     return ink ? [{ id: p.id, ink }] : [];
   });
+  const isChosen = ({ id }: { readonly id: string }): boolean => ask.pots === undefined || ask.pots.includes(id);
+  const alreadyPrinted = ask.over && printedOf(ask.over, bench.layers.map((l) => l.id));
   const edge = job.papers.some((p) => p.edge === 'torn') ? 'torn' as const : 'cut' as const;
   return {
-    picture: ask.picture, crop: ask.crop, sizeMm: { width: job.image.widthMm, height: job.image.heightMm }, paper: spectrum, surface: bench.found.surface, shelf,
-    layers: ask.layers, wishes: ask.wishes, alreadyPrinted: ask.over ? printedOf(ask.over, bench.layers.map((l) => l.id)) : undefined, cutPairs: ask.cutPairs, knife: ask.knife,
+    picture: ask.picture, crop: ask.crop, sizeMm: { width: job.image.widthMm, height: job.image.heightMm }, paper: spectrum, surface: bench.found.surface,
+    shelf: read.filter(isChosen), printedWith: read.filter((pot) => !isChosen(pot) && alreadyPrinted?.some((layer) => layer.parts.some((part) => part.id === pot.id))),
+    layers: ask.layers, wishes: ask.wishes, alreadyPrinted, cutPairs: ask.cutPairs, knife: ask.knife,
     material: materialOf(materialsOf(job), ask.materialId), marginMm: job.stencilMarginMm,
     registerSigmaMm: ask.registerSigmaMm ?? sigmaOf(job.register.method, edge, ownSigma(job.register, [job.image.widthMm, job.image.heightMm])).sigmaMm,
     importance: ask.importance, intent: ask.intent, mostInPot: ask.mostInPot, effort: ask.effort, seed: ask.seed ?? job.seed,
   };
+}
+
+/**
+ * What `separate` is asked when `ask` (the job's `picture`) was decided of a picture: crop and marks put to its size, the rest as it stands.
+ * @param over the job's layers as planned, when they lie on the sheet already
+ */
+export function pictureRequest(job: Job, ask: JobPicture, picture: Picture, { paperId, over }: { readonly paperId?: string; readonly over?: readonly PlannedLayer[] }): SeparateRequest {
+  const crop = cropOf(ask.crop, picture, job.image);
+  return separateRequest(job, {
+    picture, crop, layers: ask.layers, paperId, pots: ask.pots, wishes: ask.wishes.slice(0, ask.layers),
+    over: over && { job, layers: over }, cutPairs: ask.cutPairs, knife: ask.knife, materialId: ask.material, registerSigmaMm: ask.sigmaMm,
+    importance: importanceOf(ask.important, crop, picture), intent: ask.reach, mostInPot: ask.mostInPot, effort: ask.effort, seed: ask.seed,
+  });
 }
 
 function printedOf(plan: Pick<Plan, 'job' | 'layers'>, order: readonly string[]): PrintedLayer[] {

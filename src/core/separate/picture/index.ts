@@ -9,6 +9,7 @@ import type { Decoded, Picture } from './types.ts';
 
 export type { Picture, Pixels } from './types.ts';
 export { mostMegapixels } from './head.ts';
+export { cropOf, heightOfCrop, tidyCrop, tidyShare } from './crop.ts';
 export { scaledLab, type Crop } from './scale.ts';
 
 /** Compiled modules of the readers: `@jsquash/jpeg` (mozjpeg_dec.wasm), `@jsquash/webp` (webp_dec.wasm), `lcms-wasm` (lcms.wasm). */

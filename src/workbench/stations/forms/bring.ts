@@ -3,7 +3,7 @@ import type { JobForm } from '../../../core/job/index.ts';
 import { problem, ProblemError, type Problem } from '../../../core/problem.ts';
 import { sayLength } from '../../ui/units.ts';
 import type { Bench } from '../../store/bench.ts';
-import { fileStem } from '../../store/file-names.ts';
+import { fileStem } from '../../../core/job/file-names.ts';
 import { step, words } from '../../words/index.ts';
 import { freshId, newCut, newPart, tidy, withForm, withParts } from './edits.ts';
 import { inHand, takeForm } from './state.ts';

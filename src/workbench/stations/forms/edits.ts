@@ -1,6 +1,6 @@
 import type { Job, JobForm, JobLayer, JobPart } from '../../../core/job/index.ts';
 import { mostLayers } from '../../../core/job/limits.ts';
-import { fileStem } from '../../store/file-names.ts';
+import { fileStem } from '../../../core/job/file-names.ts';
 
 /** Pure edits of forms, cuts and their parts. Each gives a new Job sharing every part it did not touch. */
 

@@ -1,9 +1,9 @@
 import type { JobPicture } from '../../../core/job/index.ts';
+import { cropOf } from '../../../core/separate/index.ts';
 import { sayDelta } from '../../ui/format.ts';
 import { Slider } from '../../ui/Slider.tsx';
 import { Why } from '../../ui/Why.tsx';
 import { words } from '../../words/index.ts';
-import { cropOf } from './crop.ts';
 import type { PicturePartProps } from './part.ts';
 import { RasterCanvas } from './RasterCanvas.tsx';
 import { comparing, making, struck, wipe } from './state.ts';

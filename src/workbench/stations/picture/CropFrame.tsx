@@ -1,10 +1,10 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
-import type { Crop } from '../../../core/separate/index.ts';
+import { tidyCrop, type Crop } from '../../../core/separate/index.ts';
 import type { Bench } from '../../store/bench.ts';
 import { sayPercent } from '../../ui/format.ts';
 import { words } from '../../words/index.ts';
-import { movedCrop, sizedCrop, tidyCrop } from './crop.ts';
+import { movedCrop, sizedCrop } from './crop.ts';
 import { setPicture } from './edits.ts';
 
 interface Props {

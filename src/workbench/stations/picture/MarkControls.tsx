@@ -1,14 +1,13 @@
 import { useSignal } from '@preact/signals';
+import { cropOf, markWeights, weightName, type WeightName } from '../../../core/separate/index.ts';
 import { sayLength } from '../../ui/units.ts';
 import { LengthBox } from '../../ui/LengthBox.tsx';
 import { Slider } from '../../ui/Slider.tsx';
 import { Why } from '../../ui/Why.tsx';
 import { words } from '../../words/index.ts';
-import { cropOf } from './crop.ts';
 import { addMark, setPicture } from './edits.ts';
-import { weightName } from './MarkDrawing.tsx';
 import type { PicturePartProps } from './part.ts';
-import { brush, weights } from './state.ts';
+import { brush } from './state.ts';
 
 /** The brush, a box by numbers, and the marks made so far. */
 export function MarkControls({ bench, job, picture, read }: PicturePartProps) {
@@ -49,7 +48,7 @@ export function MarkControls({ bench, job, picture, read }: PicturePartProps) {
           <button type="button" class="button button-line" onClick={() => {
             const { x, y, width, height } = box.value;
             addMark(bench, {
-              kind: 'box', weight: weights[weight],
+              kind: 'box', weight: markWeights[weight],
               x: crop.x + (x / image.widthMm) * crop.width, y: crop.y + (y / image.heightMm) * crop.height, width: (width / image.widthMm) * crop.width, height: (height / image.heightMm) * crop.height,
             });
           }}>{w.addBox}</button>
@@ -74,6 +73,6 @@ export function MarkControls({ bench, job, picture, read }: PicturePartProps) {
   );
 }
 
-function Hatch({ name }: { readonly name: 'more' | 'less' | 'none' }) {
+function Hatch({ name }: { readonly name: WeightName }) {
   return <svg class="hatch" viewBox="0 0 56 56" aria-hidden="true"><rect width="56" height="56" fill="#d0d0d0" /><rect width="56" height="56" fill={`url(#mark-${name})`} /></svg>;
 }

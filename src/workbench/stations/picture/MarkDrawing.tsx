@@ -1,17 +1,15 @@
 import { useRef } from 'preact/hooks';
 import type { PictureMark } from '../../../core/job/index.ts';
+import { markWeights, tidyShare, weightName } from '../../../core/separate/index.ts';
 import type { Bench } from '../../store/bench.ts';
 import { addMark } from './edits.ts';
 import type { PicturePartProps } from './part.ts';
-import { brush, stroke, weights } from './state.ts';
+import { brush, stroke } from './state.ts';
 
 interface Props extends Pick<PicturePartProps, 'picture' | 'read'> {
   readonly bench: Bench;
   readonly active: boolean;
 }
-
-export type WeightName = keyof typeof weights;
-export const weightName = (weight: number): WeightName => (weight > 1 ? 'more' : weight > 0 ? 'less' : 'none');
 
 /** What was marked on the picture, each kind of mark by its own hatching; a pointer paints more. */
 export function MarkDrawing({ bench, picture, read, active }: Props) {
@@ -26,8 +24,8 @@ export function MarkDrawing({ bench, picture, read, active }: Props) {
     e.preventDefault();
     element.setPointerCapture(e.pointerId);
     const box = element.getBoundingClientRect();
-    const at = (event: PointerEvent): [number, number] => [tidy((event.clientX - box.left) / box.width), tidy((event.clientY - box.top) / box.height)];
-    stroke.value = { kind: 'stroke', weight: weights[brush.peek().weight], radius: brush.peek().radius, points: [at(e)] };
+    const at = (event: PointerEvent): [number, number] => [tidyShare((event.clientX - box.left) / box.width), tidyShare((event.clientY - box.top) / box.height)];
+    stroke.value = { kind: 'stroke', weight: markWeights[brush.peek().weight], radius: brush.peek().radius, points: [at(e)] };
     const move = (event: PointerEvent): void => {
       const now = stroke.peek();
       if (!now) return;
@@ -58,8 +56,6 @@ export function MarkDrawing({ bench, picture, read, active }: Props) {
     </svg>
   );
 }
-
-const tidy = (v: number): number => Math.round(v * 10_000) / 10_000;
 
 function MarkShape({ mark, tall }: { readonly mark: PictureMark; readonly tall: number }) {
   const fill = `url(#mark-${weightName(mark.weight)})`;

@@ -1,9 +1,10 @@
+import { cropOf, heightOfCrop, tidyCrop } from '../../../core/separate/index.ts';
 import { saySize, sayLength, sayNumber } from '../../ui/units.ts';
 import { CountField } from '../../ui/CountField.tsx';
 import { ProblemList } from '../../ui/ProblemList.tsx';
 import { Why } from '../../ui/Why.tsx';
 import { step, words } from '../../words/index.ts';
-import { cropOf, movedCrop, sizedCrop, tidyCrop } from './crop.ts';
+import { movedCrop, sizedCrop } from './crop.ts';
 import { CropFrame } from './CropFrame.tsx';
 import { setPicture, takePictureAway } from './edits.ts';
 import { MarkControls } from './MarkControls.tsx';
@@ -22,7 +23,7 @@ export function PicturePart({ bench, job, picture, read }: PicturePartProps) {
   const mode = onPicture.value;
   const percent = (share: number): number => share * 100;
   const put = (next: typeof crop): void => setPicture(bench, 'crop', { crop: { ...tidyCrop(next) } });
-  const wholeHeightMm = Math.round((image.widthMm * read.height) / read.width * 10) / 10;
+  const wholeHeightMm = Math.round(heightOfCrop(undefined, read, image.widthMm) * 10) / 10;
   const sameShape = Math.abs(wholeHeightMm - image.heightMm) < 0.5;
   const pxPerMm = (crop.width * read.width) / image.widthMm;
   return (

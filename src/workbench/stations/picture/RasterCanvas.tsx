@@ -1,5 +1,5 @@
 import { useLayoutEffect, useRef } from 'preact/hooks';
-import type { Crop } from '../../../core/separate/index.ts';
+import { isBlackStripe, type Crop } from '../../../core/separate/index.ts';
 import type { Raster } from './worker/protocol.ts';
 
 interface Props {
@@ -29,13 +29,11 @@ export function RasterCanvas({ raster, crop, strike = null, label }: Props) {
   return <canvas ref={canvas} class="picture-raster" role="img" aria-label={label} style={{ aspectRatio: `${width} / ${height}` }} />;
 }
 
-/** Black and white stripes where the mask says so: told by shape, not by colour. */
 function struckThrough({ words, width, height }: Raster, mask: Uint8Array): Uint32Array<ArrayBuffer> {
   const out = words.slice();
-  const stripe = Math.max(6, Math.round(width / 90));
   for (let y = 0; y < height; y++) for (let x = 0; x < width; x++) {
     const i = y * width + x;
-    if (mask[i] !== 0) out[i] = (x + y) % stripe < stripe / 2 ? 0xff000000 : 0xffffffff;
+    if (mask[i] !== 0) out[i] = isBlackStripe(x, y, width) ? 0xff000000 : 0xffffffff;
   }
   return out;
 }

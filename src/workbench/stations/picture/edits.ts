@@ -1,7 +1,7 @@
 import type { JobPicture, PictureMark } from '../../../core/job/index.ts';
+import { newPicture } from '../../../core/job/picture.ts';
 import { problem, ProblemError } from '../../../core/problem.ts';
 import type { Bench } from '../../store/bench.ts';
-import { fileStem } from '../../store/file-names.ts';
 import { step, told, words } from '../../words/index.ts';
 import type { PictureField } from '../../words/en/picture.ts';
 import { making, openPart, pictureClient, problemsOf, readInto } from './state.ts';
@@ -16,26 +16,17 @@ export async function bringPicture(bench: Bench, file: File): Promise<void> {
     if (file.size > mostBytes) throw new ProblemError([problem('error', 'picture-too-large', file.name, w.tooLarge, w.tooLargeAdvice)]);
     const bytes = new Uint8Array(await file.arrayBuffer());
     await readInto(bytes, file.name);
-    const name = file.name.replace(/\.[^.]*$/, '').slice(0, 200) || file.name.slice(0, 200);
     const before = bench.job.peek()?.picture;
     const attachments = new Map(bench.attachments.peek());
     if (before) attachments.delete(before.file);
-    const path = freshPath(attachments, file.name);
-    attachments.set(path, bytes);
-    const picture: JobPicture = { layers: 4, wishes: [], over: false, cutPairs: false, knife: {}, reach: 'nearest', mostInPot: 2, effort: 1, ...before, file: path, name, crop: undefined, important: [] };
-    bench.edit(step('takePicture', name), (job) => ({ ...job, picture }), { attachments });
+    const fresh = newPicture(file.name, attachments);
+    attachments.set(fresh.file, bytes);
+    const picture: JobPicture = { ...fresh, ...before, file: fresh.file, name: fresh.name, crop: undefined, important: [] };
+    bench.edit(step('takePicture', picture.name), (job) => ({ ...job, picture }), { attachments });
     openPart.value = 'picture';
-    bench.announce(name);
+    bench.announce(picture.name);
   } catch (error) {
     bench.refuse(problemsOf(error));
-  }
-}
-
-function freshPath(taken: ReadonlyMap<string, unknown>, name: string): string {
-  const ending = /\.([a-z0-9]{1,5})$/i.exec(name)?.[1].toLowerCase() ?? 'img';
-  for (let n = 1; ; n++) {
-    const path = `pictures/${fileStem(name.replace(/\.[^.]*$/, ''))}${n === 1 ? '' : `-${n}`}.${ending}`;
-    if (!taken.has(path)) return path;
   }
 }
 

@@ -1,5 +1,6 @@
 import { signal } from '@preact/signals';
 import type { Job, PictureMark } from '../../../core/job/index.ts';
+import type { WeightName } from '../../../core/separate/index.ts';
 import { problem, ProblemError, type Problem } from '../../../core/problem.ts';
 import type { Bench } from '../../store/bench.ts';
 import { sayDelta } from '../../ui/format.ts';
@@ -28,8 +29,7 @@ export const making = signal<Making | null>(null);
 
 export const openPart = signal('picture');
 export const onPicture = signal<'crop' | 'mark'>('crop');
-export const brush = signal<{ readonly weight: 'more' | 'less' | 'none'; readonly radius: number }>({ weight: 'more', radius: 0.03 });
-export const weights = { more: 4, less: 0.25, none: 0 } as const;
+export const brush = signal<{ readonly weight: WeightName; readonly radius: number }>({ weight: 'more', radius: 0.03 });
 /** A stroke being drawn. */
 export const stroke = signal<(PictureMark & { kind: 'stroke' }) | null>(null);
 export const comparing = signal<'side' | 'wipe'>('side');

@@ -1,6 +1,6 @@
 import { fail } from '../../../core/problem.ts';
 import { stockFile } from '../../../packet/index.ts';
-import { stockFileName } from '../../store/file-names.ts';
+import { stockFileName } from '../../../core/job/file-names.ts';
 import { speechOf } from '../../words/core/speech.ts';
 import type { Work } from './room.ts';
 

@@ -1,13 +1,11 @@
-import { jobOfSeparation, separateRequest } from '../../../../core/plan/asks/separate.ts';
+import { jobOfSeparation, pictureRequest } from '../../../../core/plan/asks/separate.ts';
 import { materialOf, materialsOf } from '../../../../core/plan/stencils.ts';
 import { fail, ProblemError } from '../../../../core/problem.ts';
 import { readPicture, separate, type Picture, type Separation } from '../../../../core/separate/index.ts';
 import { Cancelled, type Task } from '../../../../core/task.ts';
 import { picturesReady } from '../../../worker/pictures.ts';
-import { cropOf } from '../crop.ts';
 import { breathe } from './breathe.ts';
 import { hireHands } from './hands.ts';
-import { importanceOf } from './importance.ts';
 import { codesRaster, showPicture, showSeparation } from './look.ts';
 import type { FromPictureWorker, PictureQuestion, PictureQuestions, SeparateAsk, ShownSeparation, ToPictureWorker } from './protocol.ts';
 
@@ -52,12 +50,7 @@ async function separated({ job, paperId, over }: SeparateAsk, id: number): Promi
       if (stopped.has(id)) throw new Cancelled();
     },
   };
-  const crop = cropOf(ask.crop, picture, job.image);
-  const request = separateRequest(job, {
-    picture, crop, layers: ask.layers, paperId: paperId ?? undefined, pots: ask.pots && [...new Set([...ask.pots, ...printedInks(over)])], wishes: ask.wishes.slice(0, ask.layers), over: over ? { job, layers: over } : undefined,
-    cutPairs: ask.cutPairs, knife: ask.knife, materialId: ask.material, registerSigmaMm: ask.sigmaMm, importance: importanceOf(ask.important, crop, picture), intent: ask.reach,
-    mostInPot: ask.mostInPot, effort: ask.effort, seed: ask.seed,
-  });
+  const request = pictureRequest(job, ask, picture, { paperId: paperId ?? undefined, over: over ?? undefined });
   const drafts = separate(request, task, hands);
   for (;;) {
     const next = await drafts.next();
@@ -71,11 +64,6 @@ async function separated({ job, paperId, over }: SeparateAsk, id: number): Promi
     // The draft is seen before the next long stretch of work.
     await breathe();
   }
-}
-
-/** What lies on the sheet must be known as well, whether or not it may be used again. */
-function printedInks(over: SeparateAsk['over']): string[] {
-  return (over ?? []).flatMap((layer) => layer.mix?.parts.map((part) => part.inkId) ?? []);
 }
 
 scope.onmessage = (event: MessageEvent<ToPictureWorker>) => {

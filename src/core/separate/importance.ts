@@ -1,11 +1,21 @@
-import type { PictureMark } from '../../../../core/job/index.ts';
-import type { Crop, ImportanceMap } from '../../../../core/separate/index.ts';
+import type { Crop } from './picture/index.ts';
+import type { ImportanceMap } from './types.ts';
+
+/** A box or a brush stroke on the picture, with how often a wrong colour counts there: 1 is usual, 0 not at all. In shares of the picture; a radius in shares of its width. */
+export type Mark =
+  | { readonly kind: 'box'; readonly weight: number; readonly x: number; readonly y: number; readonly width: number; readonly height: number }
+  | { readonly kind: 'stroke'; readonly weight: number; readonly radius: number; readonly points: readonly (readonly [number, number])[] };
+
+/** What a printmaker says of a place. */
+export const markWeights = { more: 4, less: 0.25, none: 0 } as const;
+export type WeightName = keyof typeof markWeights;
+export const weightName = (weight: number): WeightName => (weight > 1 ? 'more' : weight > 0 ? 'less' : 'none');
 
 /** Enough to follow a brush; the separation reads it on its own raster. */
 const mapWidth = 240;
 
 /** What was marked on the picture → importance over the part that is printed. Later marks lie over earlier ones; without marks nothing. */
-export function importanceOf(marks: readonly PictureMark[], crop: Crop, picture: { readonly width: number; readonly height: number }): ImportanceMap | undefined {
+export function importanceOf(marks: readonly Mark[], crop: Crop, picture: { readonly width: number; readonly height: number }): ImportanceMap | undefined {
   if (marks.length === 0) return undefined;
   const width = mapWidth, height = Math.max(1, Math.round((mapWidth * crop.height * picture.height) / (crop.width * picture.width)));
   const weight = new Float32Array(width * height).fill(1);
@@ -22,11 +32,11 @@ export function importanceOf(marks: readonly PictureMark[], crop: Crop, picture:
 
 type Lies = (x: number, y: number) => boolean;
 
-function inBox({ x: left, y: top, width, height }: PictureMark & { kind: 'box' }): Lies {
+function inBox({ x: left, y: top, width, height }: Mark & { kind: 'box' }): Lies {
   return (x, y) => x >= left && x <= left + width && y >= top && y <= top + height;
 }
 
-function onStroke({ points, radius }: PictureMark & { kind: 'stroke' }, tall: number): Lies {
+function onStroke({ points, radius }: Mark & { kind: 'stroke' }, tall: number): Lies {
   const xs = points.map((p) => p[0]), ys = points.map((p) => p[1] * tall);
   const box = { minX: Math.min(...xs) - radius, maxX: Math.max(...xs) + radius, minY: Math.min(...ys) - radius, maxY: Math.max(...ys) + radius };
   return (x, share) => {
