@@ -12,7 +12,7 @@ describe('what the worker tells the page', () => {
     fc.assert(fc.property(data, (value) => {
       const { parcel, transfer } = createPacker().pack(value);
       expect(createUnpacker().unpack(structuredClone(parcel, { transfer }))).toEqual(value);
-    }));
+    }), { examples: [[JSON.parse('{ "__proto__": { "toString": 1 } }')]] });
   });
 
   test('a new strength sends the new colours only: stencils and codes stay the same objects', () => {

@@ -101,9 +101,8 @@ export function createUnpacker(): Unpacker {
       for (const [k, v] of packed.entries) map.set(unpack(k), unpack(v));
       return map;
     }
-    const object = hold<Record<string, unknown>>(packed.n, {});
-    packed.keys.forEach((key, i) => { object[key] = unpack(packed.values[i]); });
-    return object;
+    // Any name may be a key, __proto__ too.
+    return hold(packed.n, Object.fromEntries(packed.keys.map((key, i) => [key, unpack(packed.values[i])])));
   };
   return {
     unpack(parcel) {
