@@ -42,9 +42,8 @@ export function relaxed(field: Field, codes: Uint8Array, turns: number, stopShar
 
 /** @param awake pixels to look at; changed: those to look at next time. @returns how many pixels changed */
 function relaxPass(field: Field, codes: Uint8Array, awake: Uint8Array): number {
-  const { width, height, binOf, table, codeCount, layers, candidates, perBin, price, weight, frozen } = field;
-  const low = new Float32Array(16), high = new Float32Array(16);
-  const on = new Float32Array(8);
+  const { width, height, binOf, layers, candidates, perBin, price } = field;
+  const choice = choiceRoom(), { on } = choice;
   const four = layers > 4;
   let changed = 0;
   for (let y = 0; y < height; y++) {
@@ -54,12 +53,12 @@ function relaxPass(field: Field, codes: Uint8Array, awake: Uint8Array): number {
       const i = y * width + x;
       if (awake[i] === 0) continue;
       awake[i] = 0;
-      const present = codes[i], bin = binOf[i];
+      const present = codes[i];
       const left = x > 0 ? -1 : 0, right = x + 1 < width ? 1 : 0;
       const n = codes[i + up], s = codes[i + down], w = codes[i + left], e = codes[i + right];
       const nw = codes[i + up + left], ne = codes[i + up + right], sw = codes[i + down + left], se = codes[i + down + right];
       const differs = (n ^ present) | (s ^ present) | (w ^ present) | (e ^ present) | (nw ^ present) | (ne ^ present) | (sw ^ present) | (se ^ present);
-      if (differs === 0 && candidates[bin * perBin] === present) continue;
+      if (differs === 0 && candidates[binOf[i] * perBin] === present) continue;
       const inside = up !== 0 && down !== 0 && left !== 0 && right !== 0;
       if (inside) {
         const straight = lanesLow[n] + lanesLow[s] + lanesLow[w] + lanesLow[e], diagonal = lanesLow[nw] + lanesLow[ne] + lanesLow[sw] + lanesLow[se];
@@ -86,19 +85,7 @@ function relaxPass(field: Field, codes: Uint8Array, awake: Uint8Array): number {
           on[b] = sum * price[b];
         }
       }
-      subsetSums(on, layers, low, high);
-      const importance = weight ? weight[i] : 1;
-      const row = bin * codeCount;
-      let best = present, least = importance * table[row + present] + low[present & 15] + high[present >> 4] - 1e-6;
-      for (let k = 0, at = bin * perBin; k < perBin; k++, at++) {
-        const code = candidates[at];
-        if ((code ^ present) & frozen) continue;
-        const cost = importance * table[row + code] + low[code & 15] + high[code >> 4];
-        if (cost < least) {
-          least = cost;
-          best = code;
-        }
-      }
+      const best = cheapest(field, i, present, choice);
       if (best !== present) {
         codes[i] = best;
         changed++;
@@ -114,14 +101,46 @@ function vote(code: number, layer: number, weight: number): number {
   return (code >> layer) & 1 ? -weight : weight;
 }
 
-/** Sums of `on` over the bits of 0..15 (layers 0..3) and of 0..15 (layers 4..7). */
-export function subsetSums(on: Float32Array, layers: number, low: Float32Array, high: Float32Array): void {
-  low[0] = high[0] = 0;
-  for (let b = 0; b < 4; b++) {
-    const size = 1 << b, l = b < layers ? on[b] : 0, h = b + 4 < layers ? on[b + 4] : 0;
-    for (let s = 0; s < size; s++) {
-      low[size + s] = low[s] + l;
-      high[size + s] = high[s] + h;
+/** Working memory of a choice: what each layer's ink costs on the pixel beside the picture, and its sums over bits 0..3 and 4..7. */
+export interface ChoiceRoom {
+  readonly on: Float32Array;
+  readonly low: Float32Array;
+  readonly high: Float32Array;
+}
+
+export function choiceRoom(): ChoiceRoom {
+  return { on: new Float32Array(8), low: new Float32Array(16), high: new Float32Array(16) };
+}
+
+/**
+ * The code that costs pixel `i` least with `on` as it is; the present one unless another is cheaper. Candidates come best first for
+ * the picture: once even the best sum of `on` can't make up for that, none of those that follow is looked at.
+ */
+export function cheapest(field: Field, i: number, present: number, { on, low, high }: ChoiceRoom): number {
+  const { table, codeCount, layers, candidates, perBin, weight, frozen } = field;
+  subsetSums(on, layers, low, high);
+  let gains = 0;
+  for (let b = 0; b < layers; b++) if (on[b] < 0) gains |= 1 << b;
+  const mostLow = low[gains & 15], mostHigh = high[gains >> 4];
+  const importance = weight ? weight[i] : 1, bin = field.binOf[i], row = bin * codeCount;
+  let best = present, least = importance * table[row + present] + low[present & 15] + high[present >> 4] - 1e-6;
+  for (let k = 0, at = bin * perBin; k < perBin; k++, at++) {
+    const code = candidates[at], seen = importance * table[row + code];
+    if (seen + mostLow + mostHigh >= least) break;
+    if ((code ^ present) & frozen) continue;
+    const cost = seen + low[code & 15] + high[code >> 4];
+    if (cost < least) {
+      least = cost;
+      best = code;
     }
+  }
+  return best;
+}
+
+/** Sums of `on` over the bits of 0..15 (layers 0..3) and of 0..15 (layers 4..7). */
+function subsetSums(on: Float32Array, layers: number, low: Float32Array, high: Float32Array): void {
+  for (let b = 0; b < layers; b++) {
+    const sums = b < 4 ? low : high, size = 1 << (b & 3), more = on[b];
+    for (let s = 0; s < size; s++) sums[size + s] = sums[s] + more;
   }
 }

@@ -1,5 +1,5 @@
 import { blurPlane, gaussTaps, planeOf } from './blur.ts';
-import { subsetSums, type Field } from './relax.ts';
+import { cheapest, choiceRoom, type Field } from './relax.ts';
 
 /**
  * Threshold dynamics (Merriman, Bence, Osher; many layers as Esedoḡlu and Otto): each layer's mask is blurred, then every
@@ -7,7 +7,7 @@ import { subsetSums, type Field } from './relax.ts';
  * several pixels where `relax` sees one. @returns how many pixels changed
  */
 export function thresholdSweep(field: Field, codes: Uint8Array, sigmaPx: number, room: ThresholdRoom): number {
-  const { width, height, binOf, table, codeCount, layers, candidates, perBin, price, weight, frozen } = field;
+  const { width, height, binOf, layers, candidates, perBin, price } = field;
   const { blurred } = room;
   const taps = gaussTaps(sigmaPx);
   for (let b = 0; b < layers; b++) {
@@ -15,36 +15,26 @@ export function thresholdSweep(field: Field, codes: Uint8Array, sigmaPx: number,
     blurPlane(room.plane, width, height, taps, blurred[b], room.scratch);
   }
   const strength = Math.sqrt(2 * Math.PI) / sigmaPx;
-  const on = new Float32Array(8), low = new Float32Array(16), high = new Float32Array(16);
+  const choice = choiceRoom(), { on } = choice;
   let changed = 0;
   for (let i = 0; i < codes.length; i++) {
-    const bin = binOf[i], present = codes[i];
-    let even = candidates[bin * perBin] === present;
-    for (let b = 0; b < layers; b++) {
-      const share = blurred[b][i];
-      on[b] = strength * price[b] * (1 - 2 * share);
-      even &&= Math.abs(share - ((present >> b) & 1)) < 0.02;
-    }
+    const present = codes[i];
     // Its own best code, and so are all around: nothing to gain here.
-    if (even) continue;
-    subsetSums(on, layers, low, high);
-    const w = weight ? weight[i] : 1, row = bin * codeCount;
-    let best = present, least = w * table[row + present] + low[present & 15] + high[present >> 4] - 1e-6;
-    for (let k = 0, at = bin * perBin; k < perBin; k++, at++) {
-      const code = candidates[at];
-      if ((code ^ present) & frozen) continue;
-      const cost = w * table[row + code] + low[code & 15] + high[code >> 4];
-      if (cost < least) {
-        least = cost;
-        best = code;
-      }
-    }
+    if (candidates[binOf[i] * perBin] === present && evenAround(blurred, layers, i, present)) continue;
+    for (let b = 0; b < layers; b++) on[b] = strength * price[b] * (1 - 2 * blurred[b][i]);
+    const best = cheapest(field, i, present, choice);
     if (best !== present) {
       codes[i] = best;
       changed++;
     }
   }
   return changed;
+}
+
+/** Do all layers lie around a pixel as they lie on it? */
+function evenAround(blurred: readonly Float32Array[], layers: number, i: number, present: number): boolean {
+  for (let b = 0; b < layers; b++) if (Math.abs(blurred[b][i] - ((present >> b) & 1)) >= 0.02) return false;
+  return true;
 }
 
 /** Working memory, made once per raster. */
