@@ -1,4 +1,5 @@
-import { closed, dilate, opened, withoutSpecks } from './kernels/morph.ts';
+import { bitsOf, bytesOf, difference, inverted, putBits, type Bits } from './kernels/bits.ts';
+import { closed, dilated, opened, withoutSpecks } from './kernels/morph.ts';
 import { relaxed, type Field } from './kernels/relax.ts';
 import { energyOf } from './masks.ts';
 
@@ -12,14 +13,12 @@ export interface CutRules {
 }
 
 /** One layer's mask with nothing narrower than the knife and the material allow. */
-export function cuttableMask(mask: Uint8Array, width: number, height: number, rules: CutRules): Uint8Array {
-  let out = withoutSpecks(withoutSpecks(mask, width, height, 0, rules.leastIslandPx), width, height, 1, rules.leastInkPx);
-  for (let turn = 0; turn < 2; turn++) {
-    out = closed(out, width, height, rules.paperPx / 2);
-    out = opened(out, width, height, rules.openingPx / 2);
-  }
-  return withoutSpecks(withoutSpecks(out, width, height, 0, rules.leastIslandPx), width, height, 1, rules.leastInkPx);
+export function cuttableMask(mask: Bits, rules: CutRules): Bits {
+  const large = (from: Bits): Bits => withoutSpecks(withoutSpecks(from, 0, rules.leastIslandPx), 1, rules.leastInkPx);
+  return large(broadEnough(broadEnough(large(mask), rules), rules));
 }
+
+const broadEnough = (mask: Bits, rules: CutRules): Bits => opened(closed(mask, rules.paperPx / 2), rules.openingPx / 2);
 
 /**
  * Every layer made cuttable, the largest change first; after each one the layers still open settle again around it,
@@ -32,27 +31,23 @@ export function makeCuttable(field: Field, codes: Uint8Array, rules: CutRules, p
   const { width, height, layers } = field;
   const all = (1 << layers) - 1;
   const open = Array.from({ length: layers }, (_, i) => i).filter((i) => !(field.frozen & (1 << i))).filter((_, i) => !pairs || i % 2 === 0);
-  const bitsOf = (layer: number): number => (pairs ? 3 : 1) << layer;
-  const put = (layer: number): Uint8Array => {
-    const mask = cuttableMask(maskOf(codes, layer), width, height, rules), bits = bitsOf(layer), changed = new Uint8Array(codes.length);
-    for (let i = 0; i < codes.length; i++) {
-      const code = (codes[i] & ~bits) | (pairs ? (mask[i] ? 1 << layer : 2 << layer) : mask[i] << layer);
-      if (code !== codes[i]) changed[i] = 1;
-      codes[i] = code;
-    }
+  const bitsAt = (layer: number): number => (pairs ? 3 : 1) << layer;
+  const put = (layer: number): Bits => {
+    const mask = cuttableMask(bitsOf(codes, layer, width, height), rules), changed = putBits(codes, layer, mask);
+    if (pairs) putBits(codes, layer + 1, inverted(mask)).words.forEach((word, w) => { changed.words[w] |= word; });
     return changed;
   };
   let frozen = field.frozen;
   for (const [turn, layer] of byLoss(open, codes, width, height, rules).entries()) {
     const changed = put(layer);
-    frozen |= bitsOf(layer);
+    frozen |= bitsAt(layer);
     // Only around what went is there anything to take up: elsewhere masks stay as they were thought out, traps too.
-    if (turn + 1 < open.length) relaxed({ ...field, frozen }, codes, 4, 2e-5, dilate(changed, width, height, 1.5));
+    if (turn + 1 < open.length) relaxed({ ...field, frozen }, codes, 4, 2e-5, bytesOf(dilated(changed, 1.5)));
   }
   for (let round = 0; round < again; round++) {
     for (const layer of open) {
       const before = codes.slice(), energy = energyOf(field, codes, 1);
-      relaxed({ ...field, frozen: all & ~bitsOf(layer) }, codes, 4, 2e-5);
+      relaxed({ ...field, frozen: all & ~bitsAt(layer) }, codes, 4, 2e-5);
       put(layer);
       if (energyOf(field, codes, 1) >= energy) codes.set(before);
     }
@@ -61,16 +56,8 @@ export function makeCuttable(field: Field, codes: Uint8Array, rules: CutRules, p
 
 function byLoss(open: readonly number[], codes: Uint8Array, width: number, height: number, rules: CutRules): number[] {
   const loss = open.map((layer) => {
-    const before = maskOf(codes, layer), after = opened(closed(before, width, height, rules.paperPx / 2), width, height, rules.openingPx / 2);
-    let changed = 0;
-    for (let i = 0; i < after.length; i++) changed += before[i] ^ after[i];
-    return { layer, changed };
+    const before = bitsOf(codes, layer, width, height);
+    return { layer, changed: difference(before, broadEnough(before, rules)) };
   });
   return loss.sort((a, b) => b.changed - a.changed || a.layer - b.layer).map(({ layer }) => layer);
-}
-
-function maskOf(codes: Uint8Array, layer: number): Uint8Array {
-  const mask = new Uint8Array(codes.length);
-  for (let i = 0; i < mask.length; i++) mask[i] = (codes[i] >> layer) & 1;
-  return mask;
 }

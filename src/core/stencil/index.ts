@@ -11,6 +11,8 @@ export type { Corner } from './knife.ts';
 export { cutOrder } from './cut-order.ts';
 export { ridgeFromMm, ridgeWarnings } from './ridge.ts';
 export type { RidgeLayer } from './ridge.ts';
+export { joinRuns } from './label.ts';
+export type { RunSource } from './runs.ts';
 export { layOnStock } from './stock.ts';
 export type { LaidOut, Stock, ToCut } from './stock.ts';
 export type {

@@ -1,4 +1,4 @@
-import { Runs } from './runs.ts';
+import { Runs, type RunSource } from './runs.ts';
 
 /** Connected parts of a raster: `labels` 0 for background, 1..count in the order in which rows meet them. */
 export interface Labels {
@@ -8,11 +8,18 @@ export interface Labels {
   readonly firsts: readonly number[];
 }
 
-/**
- * Labels the pixels of a 0/1 raster that are `value`; pixels touch by sides, or also by corners. Works on runs: each
- * row's runs are joined with those they touch in the row above (union and find), then written out once.
- */
-export function labelParts(mask: Uint8Array, width: number, height: number, value: 0 | 1, corners: boolean): Labels {
+/** Runs of a raster and which of them hang together. */
+export interface JoinedRuns {
+  readonly count: number;
+  /** First pixel of each run, and the one after its last. */
+  readonly starts: Int32Array;
+  readonly ends: Int32Array;
+  /** For each run the first run of its connected part. */
+  readonly roots: Int32Array;
+}
+
+/** Joins each row's runs with those they touch in the row above, by sides or also by corners (union and find). */
+export function joinRuns(found: RunSource, width: number, corners: boolean): JoinedRuns {
   const reach = corners ? 1 : 0;
   let room = 4096;
   let starts = new Int32Array(room), ends = new Int32Array(room), parent = new Int32Array(room);
@@ -27,7 +34,6 @@ export function labelParts(mask: Uint8Array, width: number, height: number, valu
     }
     return root;
   };
-  const found = new Runs(mask, width, value);
   let first = 0, k = 0, y = -1;
   while (found.next()) {
     const p = found.from, end = found.end;
@@ -56,12 +62,18 @@ export function labelParts(mask: Uint8Array, width: number, height: number, valu
     }
     runs++;
   }
+  for (let i = 0; i < runs; i++) parent[i] = find(i);
+  return { count: runs, starts, ends, roots: parent };
+}
+
+/** Labels the pixels of a 0/1 raster that are `value`; pixels touch by sides, or also by corners. */
+export function labelParts(mask: Uint8Array, width: number, height: number, value: 0 | 1, corners: boolean): Labels {
+  const { count, starts, ends, roots } = joinRuns(new Runs(mask, width, value), width, corners);
   const labels = new Int32Array(width * height);
-  const final = new Int32Array(runs);
+  const final = new Int32Array(count);
   const firsts: number[] = [];
-  for (let i = 0; i < runs; i++) {
-    const root = find(i);
-    final[i] = root === i ? firsts.push(starts[i]) : final[root];
+  for (let i = 0; i < count; i++) {
+    final[i] = roots[i] === i ? firsts.push(starts[i]) : final[roots[i]];
     labels.fill(final[i], starts[i], ends[i]);
   }
   return { labels, count: firsts.length, firsts };

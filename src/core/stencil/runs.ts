@@ -1,9 +1,17 @@
+/** Runs of a raster's pixels, row by row; a run lies in one row. */
+export interface RunSource {
+  /** The run found last: pixels from..end−1. */
+  readonly from: number;
+  readonly end: number;
+  /** Goes on to the next run; false when there is none. */
+  next(): boolean;
+}
+
 /**
  * Finds the runs of one value in the rows of a 0/1 raster, from the top left on. Each pixel is looked at once however
  * long a stretch of one value is: what a search saw beyond the end of a row is remembered for the next.
  */
-export class Runs {
-  /** The run found last: pixels from..end−1, all in one row. */
+export class Runs implements RunSource {
   from = 0;
   end = 0;
   private readonly mask: Uint8Array;
@@ -18,7 +26,6 @@ export class Runs {
     this.value = value;
   }
 
-  /** Goes on to the next run; false when there is none. */
   next(): boolean {
     const { mask, width, value } = this;
     if (this.end < this.stop) this.from = this.end;

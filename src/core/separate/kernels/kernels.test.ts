@@ -1,6 +1,5 @@
 import { expect, test } from 'vitest';
 import { seeded } from '../../random.ts';
-import { closed, opened, withoutSpecks } from './morph.ts';
 import { outlineLengths } from './length.ts';
 import { expectedCost, registerRoom, registerStep } from './register.ts';
 import type { Field } from './relax.ts';
@@ -82,22 +81,4 @@ test('a layer moved for the register never makes the expected print plus its kni
       before = after;
     }
   }
-});
-
-test('opening takes away ink that no knife can cut, closing takes away paper that would tear', () => {
-  const size = 40;
-  const thin = Uint8Array.from({ length: size * size }, (_, i) => ((i % size) === 10 || ((i % size) > 20 && (i % size) < 32) ? 1 : 0));
-  const after = opened(thin, size, size, 2);
-  expect(after[20 * size + 10]).toBe(0);
-  expect(after[20 * size + 26]).toBe(1);
-  const gap = thin.map((v) => 1 - v);
-  expect(closed(gap, size, size, 2)[20 * size + 10]).toBe(1);
-});
-
-test('specks go and what is large enough stays', () => {
-  const mask = disc(40, 12);
-  mask[0] = mask[3 * 40 + 3] = 1;
-  const after = withoutSpecks(mask, 40, 40, 1, 20);
-  expect(after[3 * 40 + 3]).toBe(0);
-  expect(after[20 * 40 + 20]).toBe(1);
 });

@@ -1,93 +1,67 @@
+import { joinRuns } from '../../stencil/index.ts';
+import { BitRuns, emptyBits, fillBits, inverted, lastWord, type Bits } from './bits.ts';
+
 /**
- * Opening and closing by a disc, on 0/1 masks. Distances are exact up to the radius: columns first, then the nearest column
- * within reach. Beyond the border the mask counts as it is at the border.
+ * Every pixel within a disc around one of the mask, centre to centre. Exact: each row is broadened by one pixel a side after the other,
+ * and laid over the rows above and below where the disc is so broad. Nothing lies beyond the border.
  */
-export function dilate(mask: Uint8Array, width: number, height: number, radiusPx: number): Uint8Array {
-  const reach = Math.floor(radiusPx), far = reach + 1;
-  const column = new Uint8Array(mask.length);
-  for (let x = 0; x < width; x++) {
-    let d = far;
-    for (let y = 0; y < height; y++) {
-      d = mask[y * width + x] ? 0 : Math.min(far, d + 1);
-      column[y * width + x] = d;
-    }
-    d = far;
-    for (let y = height - 1; y >= 0; y--) {
-      d = mask[y * width + x] ? 0 : Math.min(far, d + 1);
-      if (d < column[y * width + x]) column[y * width + x] = d;
-    }
-  }
-  // For each step to the side, how far up or down still lies inside the disc.
-  const span = Int16Array.from({ length: reach + 1 }, (_, dx) => Math.floor(Math.sqrt(Math.max(0, radiusPx * radiusPx - dx * dx))));
-  const out = new Uint8Array(mask.length);
+export function dilated(mask: Bits, radiusPx: number): Bits {
+  const { width, height, across, words } = mask;
+  const reach = Math.floor(radiusPx), out = emptyBits(width, height), last = lastWord(width);
+  // Half the disc's width at each step up or down.
+  const halves = Array.from({ length: reach + 1 }, (_, dy) => Math.floor(Math.sqrt(radiusPx * radiusPx - dy * dy)));
+  const row = new Int32Array(across + 2);
   for (let y = 0; y < height; y++) {
-    const row = y * width;
-    // Most pixels are decided without looking around: they are on, or nothing within reach is.
-    let near = 0;
-    for (let s = 0; s < reach && s < width; s++) if (column[row + s] < far) near++;
-    for (let x = 0; x < width; x++) {
-      if (x + reach < width && column[row + x + reach] < far) near++;
-      if (x > reach && column[row + x - reach - 1] < far) near--;
-      if (near === 0) continue;
-      if (column[row + x] === 0) {
-        out[row + x] = 1;
-        continue;
-      }
-      const from = Math.max(0, x - reach), to = Math.min(width - 1, x + reach);
-      for (let s = from; s <= to; s++) {
-        if (column[row + s] <= span[Math.abs(s - x)]) {
-          out[row + x] = 1;
-          break;
-        }
+    const from = y * across;
+    let any = 0;
+    for (let w = 0; w < across; w++) any |= row[w + 1] = words[from + w];
+    if (any === 0) continue;
+    for (let half = 0; half <= reach; half++) {
+      if (half > 0) broaden(row, across);
+      for (let dy = 0; dy <= reach; dy++) {
+        if (halves[dy] !== half) continue;
+        if (y >= dy) lay(row, out.words, (y - dy) * across, across, last);
+        if (dy > 0 && y + dy < height) lay(row, out.words, (y + dy) * across, across, last);
       }
     }
   }
   return out;
 }
 
-export function erode(mask: Uint8Array, width: number, height: number, radiusPx: number): Uint8Array {
-  return inverted(dilate(inverted(mask), width, height, radiusPx));
+/** A row one pixel broader on both sides; its first and last words are empty. */
+function broaden(row: Int32Array, across: number): void {
+  let before = 0, here = row[1];
+  for (let w = 1; w <= across; w++) {
+    const after = w < across ? row[w + 1] : 0;
+    row[w] = here | (here << 1) | (before >>> 31) | (here >>> 1) | (after << 31);
+    before = here;
+    here = after;
+  }
 }
 
-function inverted(mask: Uint8Array): Uint8Array {
-  const out = new Uint8Array(mask.length);
-  for (let i = 0; i < out.length; i++) out[i] = 1 - mask[i];
-  return out;
+function lay(row: Int32Array, onto: Int32Array, at: number, across: number, last: number): void {
+  for (let w = 0; w < across; w++) onto[at + w] |= row[w + 1];
+  onto[at + across - 1] &= last;
 }
+
+export const eroded = (mask: Bits, radiusPx: number): Bits => inverted(dilated(inverted(mask), radiusPx));
 
 /** Ink narrower than twice the radius goes. */
-export function opened(mask: Uint8Array, width: number, height: number, radiusPx: number): Uint8Array {
-  return dilate(erode(mask, width, height, radiusPx), width, height, radiusPx);
-}
+export const opened = (mask: Bits, radiusPx: number): Bits => dilated(eroded(mask, radiusPx), radiusPx);
 
 /** Paper narrower than twice the radius goes. */
-export function closed(mask: Uint8Array, width: number, height: number, radiusPx: number): Uint8Array {
-  return erode(dilate(mask, width, height, radiusPx), width, height, radiusPx);
-}
+export const closed = (mask: Bits, radiusPx: number): Bits => eroded(dilated(mask, radiusPx), radiusPx);
 
-/** Switches every connected part (by edges) of value `of` that has fewer pixels than `least` and does not touch the border. */
-export function withoutSpecks(mask: Uint8Array, width: number, height: number, of: 0 | 1, least: number): Uint8Array {
-  const out = mask.slice();
-  const seen = new Uint8Array(mask.length);
-  const stack = new Int32Array(mask.length);
-  for (let start = 0; start < mask.length; start++) {
-    if (seen[start] || mask[start] !== of) continue;
-    let count = 0, top = 0, border = false;
-    stack[top++] = start;
-    seen[start] = 1;
-    const begin = top - 1;
-    const members: number[] = [];
-    while (top > begin) {
-      const i = stack[--top];
-      if (count++ < least) members.push(i);
-      const x = i % width, y = (i - x) / width;
-      border ||= x === 0 || y === 0 || x === width - 1 || y === height - 1;
-      if (x > 0 && !seen[i - 1] && mask[i - 1] === of) { seen[i - 1] = 1; stack[top++] = i - 1; }
-      if (x + 1 < width && !seen[i + 1] && mask[i + 1] === of) { seen[i + 1] = 1; stack[top++] = i + 1; }
-      if (y > 0 && !seen[i - width] && mask[i - width] === of) { seen[i - width] = 1; stack[top++] = i - width; }
-      if (y + 1 < height && !seen[i + width] && mask[i + width] === of) { seen[i + width] = 1; stack[top++] = i + width; }
-    }
-    if (count < least && !(border && of === 0)) for (const i of members) out[i] = 1 - of;
+/** Switches every connected part (by edges) of value `of` that has fewer pixels than `least`; paper that touches the border stays. */
+export function withoutSpecks(mask: Bits, of: 0 | 1, least: number): Bits {
+  const { width, height } = mask;
+  const { count, starts, ends, roots } = joinRuns(new BitRuns(mask, of), width, false);
+  const pixels = new Float64Array(count);
+  for (let i = 0; i < count; i++) {
+    const atBorder = starts[i] < width || starts[i] >= (height - 1) * width || starts[i] % width === 0 || ends[i] % width === 0;
+    pixels[roots[i]] += of === 0 && atBorder ? Infinity : ends[i] - starts[i];
   }
+  const out = { ...mask, words: mask.words.slice() };
+  for (let i = 0; i < count; i++) if (pixels[roots[i]] < least) fillBits(out, starts[i], ends[i], of ? 0 : 1);
   return out;
 }
