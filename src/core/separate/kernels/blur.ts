@@ -29,14 +29,50 @@ export function blurPlane(plane: Float32Array, width: number, height: number, ta
       scratch[row + x] = sum;
     }
   }
+  blurColumns(scratch, width, height, taps, out);
+}
+
+/**
+ * The same of one layer's mask, without a plane of it: along a row a mask is but a few edges, and each changes only what lies within
+ * reach of it.
+ */
+export function blurMask(codes: Uint8Array, layer: number, width: number, height: number, taps: Float32Array, out: Float32Array, scratch: Float32Array): void {
+  const radius = taps.length >> 1;
+  // Sums of the taps up to each: what a pixel sees of ink that begins so far to its right.
+  const sums = new Float64Array(taps.length + 1), line = new Float64Array(width);
+  for (let t = 0; t < taps.length; t++) sums[t + 1] = sums[t] + taps[t];
+  const all = sums[taps.length];
   for (let y = 0; y < height; y++) {
-    const to = y * width;
-    out.fill(0, to, to + width);
-    for (let t = 0; t < taps.length; t++) {
-      const s = y + t - radius;
-      const from = (s < 0 ? 0 : s >= height ? height - 1 : s) * width, weight = taps[t];
-      for (let x = 0; x < width; x++) out[to + x] += weight * scratch[from + x];
+    const row = y * width;
+    let value = (codes[row] >> layer) & 1, done = 0;
+    line.fill(0);
+    for (let edge = 1; edge < width; edge++) {
+      if (((codes[row + edge] >> layer) & 1) === value) continue;
+      // Up to here all is seen of what came before; from here on of what comes now.
+      const first = edge - radius < 0 ? 0 : edge - radius, end = edge + radius < width ? edge + radius : width;
+      if (value) for (; done < edge; done++) line[done] += all;
+      else done = edge;
+      value ^= 1;
+      const step = value ? 1 : -1;
+      for (let x = first; x < edge; x++) line[x] += step * (all - sums[edge - x + radius]);
+      for (let x = edge; x < end; x++) line[x] -= step * sums[edge - x + radius];
     }
+    if (value) for (; done < width; done++) line[done] += all;
+    scratch.set(line, row);
+  }
+  blurColumns(scratch, width, height, taps, out);
+}
+
+function blurColumns(plane: Float32Array, width: number, height: number, taps: Float32Array, out: Float32Array): void {
+  const radius = taps.length >> 1, line = new Float64Array(width);
+  for (let y = 0; y < height; y++) {
+    const here = y * width, middle = taps[radius];
+    for (let x = 0; x < width; x++) line[x] = middle * plane[here + x];
+    for (let t = 1; t <= radius; t++) {
+      const above = Math.max(0, y - t) * width, below = Math.min(height - 1, y + t) * width, weight = taps[radius + t];
+      for (let x = 0; x < width; x++) line[x] += weight * (plane[above + x] + plane[below + x]);
+    }
+    out.set(line, here);
   }
 }
 

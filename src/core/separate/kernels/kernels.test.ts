@@ -1,8 +1,10 @@
 import { expect, test } from 'vitest';
 import { seeded } from '../../random.ts';
+import { blurMask, blurPlane, gaussTaps, planeOf } from './blur.ts';
 import { outlineLengths } from './length.ts';
 import { expectedCost, registerRoom, registerStep } from './register.ts';
-import type { Field } from './relax.ts';
+import { relaxed, type Field } from './relax.ts';
+import { thresholdRoom, thresholdSweep } from './threshold.ts';
 
 function disc(size: number, radius: number): Uint8Array {
   return Uint8Array.from({ length: size * size }, (_, i) => (Math.hypot((i % size) + 0.5 - size / 2, Math.floor(i / size) + 0.5 - size / 2) < radius ? 1 : 0));
@@ -79,6 +81,49 @@ test('a layer moved for the register never makes the expected print plus its kni
       // Blur at the border is not its own mirror image: allow for a thousandth.
       expect(after).toBeLessThanOrEqual(before * 1.001);
       before = after;
+    }
+  }
+});
+
+test('a mask blurred by its edges is the mask blurred as a plane', () => {
+  for (const size of [1, 9, 50]) for (const sigma of [0.4, 1.5, 6]) {
+    const codes = blocks(size, 3, size + 1), room = (): Float32Array => new Float32Array(size * size);
+    const plane = room(), wanted = room(), told = room();
+    for (let layer = 0; layer < 3; layer++) {
+      planeOf(codes, layer, plane);
+      blurPlane(plane, size, size, gaussTaps(sigma), wanted, room());
+      blurMask(codes, layer, size, size, gaussTaps(sigma), told, room());
+      expect(told).toEqual(wanted);
+    }
+  }
+});
+
+test('sweeps and single pixels never choose a code that costs more, and leave what is frozen', () => {
+  const size = 40, layers = 3, frozen = 2;
+  for (let seed = 1; seed <= 5; seed++) {
+    const plain = fieldFor(size, layers, seed, 1.5), codes = blocks(size, layers, seed + 30), before = codes.slice();
+    // Best first, as a field of masks has them.
+    const candidates = plain.candidates.slice();
+    for (let row = 0; row < candidates.length; row += plain.perBin) candidates.subarray(row, row + plain.perBin).sort((a, b) => plain.table[row + a] - plain.table[row + b]);
+    const field = { ...plain, candidates, frozen };
+    const cost = (): number => {
+      let sum = 0;
+      outlineLengths(codes, size, size, layers).forEach((length) => { sum += 1.5 * length; });
+      return sum + codes.reduce((total, code, i) => total + field.table[field.binOf[i] * field.codeCount + code], 0);
+    };
+    thresholdSweep(field, codes, 2, thresholdRoom(codes.length, layers));
+    const swept = cost();
+    relaxed(field, codes, 60, 0);
+    expect(cost()).toBeLessThanOrEqual(swept);
+    expect(codes.map((code) => code & frozen)).toEqual(before.map((code) => code & frozen));
+    // No pixel by itself could be bettered: tried with every code, not only with those before the bound says stop.
+    for (let i = 0; i < codes.length; i += 7) {
+      const here = codes[i], now = cost();
+      for (let code = 0; code < 1 << layers; code++) if (((code ^ here) & frozen) === 0) {
+        codes[i] = code;
+        expect(cost()).toBeGreaterThan(now - 1e-3);
+      }
+      codes[i] = here;
     }
   }
 });

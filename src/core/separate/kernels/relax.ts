@@ -119,9 +119,9 @@ export function choiceRoom(): ChoiceRoom {
 export function cheapest(field: Field, i: number, present: number, { on, low, high }: ChoiceRoom): number {
   const { table, codeCount, layers, candidates, perBin, weight, frozen } = field;
   subsetSums(on, layers, low, high);
-  let gains = 0;
-  for (let b = 0; b < layers; b++) if (on[b] < 0) gains |= 1 << b;
-  const mostLow = low[gains & 15], mostHigh = high[gains >> 4];
+  let most = present & frozen;
+  for (let b = 0; b < layers; b++) if (on[b] < 0) most |= (1 << b) & ~frozen;
+  const mostLow = low[most & 15], mostHigh = high[most >> 4];
   const importance = weight ? weight[i] : 1, bin = field.binOf[i], row = bin * codeCount;
   let best = present, least = importance * table[row + present] + low[present & 15] + high[present >> 4] - 1e-6;
   for (let k = 0, at = bin * perBin; k < perBin; k++, at++) {

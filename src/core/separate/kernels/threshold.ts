@@ -1,4 +1,4 @@
-import { blurPlane, gaussTaps, planeOf } from './blur.ts';
+import { blurMask, gaussTaps } from './blur.ts';
 import { cheapest, choiceRoom, type Field } from './relax.ts';
 
 /**
@@ -10,10 +10,7 @@ export function thresholdSweep(field: Field, codes: Uint8Array, sigmaPx: number,
   const { width, height, binOf, layers, candidates, perBin, price } = field;
   const { blurred } = room;
   const taps = gaussTaps(sigmaPx);
-  for (let b = 0; b < layers; b++) {
-    planeOf(codes, b, room.plane);
-    blurPlane(room.plane, width, height, taps, blurred[b], room.scratch);
-  }
+  for (let b = 0; b < layers; b++) blurMask(codes, b, width, height, taps, blurred[b], room.scratch);
   const strength = Math.sqrt(2 * Math.PI) / sigmaPx;
   const choice = choiceRoom(), { on } = choice;
   let changed = 0;
@@ -39,14 +36,13 @@ function evenAround(blurred: readonly Float32Array[], layers: number, i: number,
 
 /** Working memory, made once per raster. */
 export interface ThresholdRoom {
-  readonly plane: Float32Array;
   readonly scratch: Float32Array;
   readonly blurred: readonly Float32Array[];
 }
 
 export function thresholdRoom(pixels: number, layers: number): ThresholdRoom {
   return {
-    plane: new Float32Array(pixels), scratch: new Float32Array(pixels),
+    scratch: new Float32Array(pixels),
     blurred: Array.from({ length: layers }, () => new Float32Array(pixels)),
   };
 }
