@@ -1,6 +1,7 @@
 import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
 import { doErrand, type Errand, type ErrandDone, type Hands } from '../core/separate/index.ts';
+import type { Task } from '../core/task.ts';
 
 interface Waiting {
   readonly errand: Errand;
@@ -40,7 +41,7 @@ export function hireHands(count = Math.min(4, availableParallelism())): (Hands &
     worker.on('error', gone).on('exit', gone);
   }
   return {
-    async ask(errand, task) {
+    async ask<E extends Errand>(errand: E, task: Task): Promise<ErrandDone<E>> {
       let answer: ErrandDone | undefined, over = false;
       const working = new Promise<void>((go) => {
         waiting.push({ errand, over(done) { answer = done; over = true; go(); } });
@@ -53,7 +54,7 @@ export function hireHands(count = Math.min(4, availableParallelism())): (Hands &
         clearTimeout(timer);
         await task.pause();
       }
-      return answer ?? doErrand(errand, task);
+      return answer ? answer as ErrandDone<E> : doErrand(errand, task);
     },
     dismiss() { for (const worker of all) void worker.terminate(); },
   };

@@ -30,6 +30,9 @@ test('two threads find the very stencils that one finds', async () => {
   expect(shared.setup).toEqual(alone.setup);
   expect(shared.layers.map((l) => l.parts)).toEqual(alone.layers.map((l) => l.parts));
   expect([...shared.codes]).toEqual([...alone.codes]);
+  // Cutting is shared out as well, and so is what it is compared with.
+  expect(shared.layers.map((l) => l.stencil)).toEqual(alone.layers.map((l) => l.stencil));
+  expect([shared.figures, shared.curve, shared.baseline]).toEqual([alone.figures, alone.curve, alone.baseline]);
 });
 
 test('when a thread is lost its work is done all the same', async () => {

@@ -1,37 +1,49 @@
-import { labFromSpectrum, srgbFromXyz, xyzFromLab, type Lab } from '../colour/index.ts';
+import { srgbFromXyz, xyzFromLab, type Lab } from '../colour/index.ts';
 import type { Task } from '../task.ts';
-import { binColours } from './bins.ts';
 import { priceFor, curveOf } from './budget.ts';
-import { makeCuttable, type CutRules } from './cuttable.ts';
+import { makeCuttable, rulesOn, type CutRules } from './cuttable.ts';
 import { figuresOf, metresOf } from './figures.ts';
 import { flatInks, oneInkCodes, opaqueLab } from './flat-inks.ts';
-import { fieldOf, solveMasks, type MaskRules } from './masks.ts';
-import type { Work } from './prepare.ts';
-import type { FewTargets } from './targets.ts';
+import type { Targets } from './fit-score.ts';
+import { fieldOf, solveMasks, type Level, type MaskRules } from './masks.ts';
 import type { Baseline } from './types.ts';
+
+export interface BaselineAsk {
+  /** What is aimed at, finest first. */
+  readonly levels: readonly Level[];
+  /** The level that it is made on. */
+  readonly finest: number;
+  /** What it is told against: that level with the picture's own colours, not fitted into any reach. */
+  readonly picture: Level;
+  /** The picture's colours boiled down, and the paper's. */
+  readonly targets: Targets;
+  readonly paperLab: readonly number[];
+  readonly inks: number;
+  readonly metres: number;
+  readonly sigmaMm: number;
+  /** On the finest raster. */
+  readonly cut: CutRules;
+  readonly seed: number;
+}
 
 /**
  * What the same picture would be as paper and as many flat opaque inks of any colour, one ink a place, with as many metres of knife
  * and the same least widths. Its inks are chosen as freely as k-medians can; ours have to come out of the pots.
- *
- * @param finest level of the raster it is made on
  */
-export async function baselineFor(work: Work, few: FewTargets, metres: number, sigmaMm: number, cut: CutRules, seed: number, task: Task, finest = 0): Promise<Baseline> {
-  const inks = work.layers;
-  const palette = flatInks(few.targets, labFromSpectrum(work.setup.paper), inks, seed);
-  const overlapLab = opaqueLab(palette);
-  const level = work.levels[finest];
-  const rules = (priceMm: number): MaskRules => ({ layers: inks, overlapLab, allowed: oneInkCodes(inks), priceMm });
-  const curve = curveOf(work.levels, rules(1), Math.min(2, work.levels.length - 1));
+export async function baselineFor({ levels, finest, picture, targets, paperLab, inks, metres, sigmaMm, cut, seed }: BaselineAsk, task: Task): Promise<Baseline> {
+  const palette = flatInks(targets, paperLab, inks, seed);
+  const overlapLab = opaqueLab(palette), allowed = oneInkCodes(inks);
+  const rules = (priceMm: number): MaskRules => ({ layers: inks, overlapLab, allowed, priceMm });
+  const curve = curveOf(levels, rules(1), Math.min(2, levels.length - 1));
   const cutAt = (at: number, priceMm: number): { codes: Uint8Array; metres: number } => {
-    const { width, height, mmPerPx } = work.levels[at], field = fieldOf(work.levels[at], rules(priceMm));
-    const codes = solveMasks(work.levels, rules(priceMm), at);
-    makeCuttable(field, codes, rulesOn(cut, work.grid.mmPerPx / mmPerPx), false);
+    const { width, height, mmPerPx } = levels[at], field = fieldOf(levels[at], rules(priceMm));
+    const codes = solveMasks(levels, rules(priceMm), at);
+    makeCuttable(field, codes, rulesOn(cut, levels[0].mmPerPx / mmPerPx), false);
     return { codes, metres: metresOf(codes, width, height, inks, mmPerPx) };
   };
   // Cutting away what is too thin shortens the outlines; further prices, tried on the coarser raster, make up for it.
   let price = priceFor(metres, curve);
-  const middle = Math.min(finest + 1, work.levels.length - 1);
+  const middle = Math.min(finest + 1, levels.length - 1);
   let nearest = price, least = Infinity;
   for (let turn = 0; turn < 4; turn++) {
     await task.pause();
@@ -52,17 +64,10 @@ export async function baselineFor(work: Work, few: FewTargets, metres: number, s
     const next = cutAt(finest, Math.max(0.05, nearest * (best.metres / metres) ** 1.6));
     if (Math.abs(next.metres - metres) < Math.abs(best.metres - metres)) best = next;
   }
-  // Told against the picture itself, not against what was fitted into the inks' reach.
-  const seen = finest > 0 || level.lab === work.target ? level : { ...level, lab: work.target, bins: binColours(work.target) };
   return {
-    ...figuresOf(fieldOf(seen, rules(nearest)), seen.lab, best.codes, overlapLab, level.mmPerPx, sigmaMm),
-    width: level.width, height: level.height, codes: best.codes, rgb: rgbOf(overlapLab), inksLab: palette.slice(3),
+    ...figuresOf(fieldOf(picture, rules(nearest)), picture.lab, best.codes, overlapLab, picture.mmPerPx, sigmaMm),
+    width: picture.width, height: picture.height, codes: best.codes, rgb: rgbOf(overlapLab), inksLab: palette.slice(3),
   };
-}
-
-/** The knife's rules on a raster of other pixels. @param scale new pixels to an old one */
-function rulesOn(cut: CutRules, scale: number): CutRules {
-  return { openingPx: cut.openingPx * scale, paperPx: cut.paperPx * scale, leastInkPx: cut.leastInkPx * scale ** 2, leastIslandPx: cut.leastIslandPx * scale ** 2 };
 }
 
 /** sRGB bytes of Lab colours, 3 each. */

@@ -61,12 +61,24 @@ function clampCell(v: number, size: number): number {
  */
 export function costTable(bins: Bins, overlapLab: Float64Array): Float32Array {
   const codes = overlapLab.length / 3;
+  const same = firstAlike(overlapLab);
   const out = new Float32Array(bins.count * codes);
-  for (let bin = 0, at = 0; bin < bins.count; bin++) {
+  for (let bin = 0, row = 0; bin < bins.count; bin++, row += codes) {
     const l = bins.lab[bin * 3], a = bins.lab[bin * 3 + 1], b = bins.lab[bin * 3 + 2];
-    for (let code = 0; code < codes; code++, at++) {
-      out[at] = deltaE00Of(l, a, b, overlapLab[code * 3], overlapLab[code * 3 + 1], overlapLab[code * 3 + 2]);
+    for (let code = 0; code < codes; code++) {
+      const first = same[code];
+      out[row + code] = first < code ? out[row + first] : deltaE00Of(l, a, b, overlapLab[code * 3], overlapLab[code * 3 + 1], overlapLab[code * 3 + 2]);
     }
   }
   return out;
+}
+
+/** For each code the first of the same colour: opaque inks look alike whatever lies under them. */
+function firstAlike(overlapLab: Float64Array): Uint8Array {
+  const seen = new Map<string, number>();
+  return Uint8Array.from({ length: overlapLab.length / 3 }, (_, code) => {
+    const colour = overlapLab.subarray(code * 3, code * 3 + 3).join();
+    if (!seen.has(colour)) seen.set(colour, code);
+    return seen.get(colour)!;
+  });
 }

@@ -1,4 +1,4 @@
-import { metresOf } from './figures.ts';
+import { differences, meanOf, metresOf, type KnownDifferences } from './figures.ts';
 import { fieldOf, settle, solveMasks, type Level, type MaskRules } from './masks.ts';
 
 /** Prices tried on the way to a budget and for the trade-off, ΔE00·mm a mm. */
@@ -19,6 +19,25 @@ export function curveOf(levels: readonly Level[], rules: MaskRules, finest: numb
       settle(fieldOf(level, { ...rules, priceMm }), codes, [2], 2);
     } else codes = solveMasks(levels, { ...rules, priceMm }, finest);
     return { priceMm, codes, metres: metresOf(codes, level.width, level.height, rules.layers, level.mmPerPx, rules.layerPrice) };
+  });
+}
+
+export interface TradeOffAsk {
+  /** Finest first: the first is the one it is told on. */
+  readonly levels: readonly Level[];
+  readonly rules: MaskRules;
+}
+
+export interface TradeOffPoint extends CurvePoint {
+  readonly meanDeltaE: number;
+}
+
+/** The same inks with more and less knife: colour error against metres. */
+export function tradeOff({ levels, rules }: TradeOffAsk): TradeOffPoint[] {
+  let known: KnownDifferences | undefined;
+  return curveOf(levels, rules, 0).map(({ priceMm, metres, codes }) => {
+    known = { codes, values: differences(levels[0].lab, codes, rules.overlapLab, known) };
+    return { priceMm, metres, meanDeltaE: meanOf(known.values) };
   });
 }
 

@@ -12,6 +12,11 @@ export interface CutRules {
   readonly leastIslandPx: number;
 }
 
+/** The knife's rules on a raster of other pixels. @param scale new pixels to an old one */
+export function rulesOn(cut: CutRules, scale: number): CutRules {
+  return { openingPx: cut.openingPx * scale, paperPx: cut.paperPx * scale, leastInkPx: cut.leastInkPx * scale ** 2, leastIslandPx: cut.leastIslandPx * scale ** 2 };
+}
+
 /** One layer's mask with nothing narrower than the knife and the material allow. */
 export function cuttableMask(mask: Bits, rules: CutRules): Bits {
   const large = (from: Bits): Bits => withoutSpecks(withoutSpecks(from, 0, rules.leastIslandPx), 1, rules.leastInkPx);

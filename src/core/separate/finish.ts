@@ -1,9 +1,10 @@
 import { emptyRegion, rasterizeInto, type Box, type Region } from '../form/index.ts';
-import { makeStencil, type CostRaster } from '../stencil/index.ts';
+import type { CostRaster } from '../stencil/index.ts';
 import type { Task } from '../task.ts';
 import type { Chosen } from './choose-inks.ts';
 import { rulesOf } from './choose-inks.ts';
 import type { CutRules } from './cuttable.ts';
+import { askedFor, type Hands, type StencilErrand } from './errand.ts';
 import type { Field } from './kernels/relax.ts';
 import { fieldOf } from './masks.ts';
 import { outlinesOf } from './outline.ts';
@@ -29,7 +30,7 @@ export interface CutLayers {
 }
 
 /** Outlines, stencils with their bridges, and the print they make. */
-export async function cutLayers(request: SeparateRequest, work: Work, chosen: Chosen, task: Task): Promise<CutLayers> {
+export async function cutLayers(request: SeparateRequest, work: Work, chosen: Chosen, task: Task, hands?: Hands): Promise<CutLayers> {
   const { grid, printed, layers: all } = work;
   const image: Box = { minX: 0, minY: 0, maxX: request.sizeMm.width, maxY: request.sizeMm.height };
   const margin = request.marginMm ?? 40;
@@ -37,23 +38,27 @@ export async function cutLayers(request: SeparateRequest, work: Work, chosen: Ch
   const planned = chosen.codes;
   const regions = outlinesOf(planned, grid.width, grid.height, grid.mmPerPx, all).map((region) => fittedToImage(region, work, image));
   const field = fieldOf(work.levels[0], rulesOf(work, chosen.found.overlapLab, 0));
-  const codes = new Uint8Array(planned.length);
-  for (let i = 0; i < codes.length; i++) codes[i] = planned[i] & work.frozen;
+  const bits = Array.from({ length: all - printed }, (_, run) => printed + run);
+  const errands = bits.map((bit, run): StencilErrand => {
+    const partner = request.cutPairs && run % 2 === 1;
+    return {
+      kind: 'stencil',
+      request: {
+        shape: regions[partner ? bit - 1 : bit] ?? emptyRegion, side: partner ? 'piece' : 'window', aperture: image, sheet, material: request.material, islands: 'bridge',
+        cost: inkMissed(field, planned, bit, work), rates: request.rates, place: `layer ${bit + 1}`,
+      },
+    };
+  });
+  await task.pause();
+  const stencils = askedFor(errands, task, hands);
+  const codes = planned.map((code) => code & work.frozen);
   const layers: SeparatedLayer[] = [];
-  for (let bit = printed; bit < all; bit++) {
+  for (const [run, bit] of bits.entries()) {
     await task.pause();
-    const recipe = chosen.found.recipes[bit - printed];
-    const partner = request.cutPairs && (bit - printed) % 2 === 1;
-    const region = partner ? layers[layers.length - 1].region : regions[bit] ?? emptyRegion;
-    const stencil = makeStencil({
-      shape: region, side: partner ? 'piece' : 'window', aperture: image, sheet, material: request.material, islands: 'bridge',
-      cost: inkMissed(field, planned, bit, work), rates: request.rates, place: `layer ${bit + 1}`,
-    });
+    const recipe = chosen.found.recipes[run], { shape, side } = errands[run].request;
+    const stencil = await stencils[run]();
     rasterizeInto(codes, bit, stencil.prints, grid);
-    layers.push({
-      run: bit - printed, bit, wish: recipe.wish, parts: recipe.parts, mask: planned.map((code) => (code >> bit) & 1),
-      region, side: partner ? 'piece' : 'window', stencil,
-    });
+    layers.push({ run, bit, wish: recipe.wish, parts: recipe.parts, mask: planned.map((code) => (code >> bit) & 1), region: shape, side, stencil });
     task.report(0.85 + (0.1 * (bit + 1)) / all, 'cutting stencils and looking for bridges');
   }
   return { layers, codes };

@@ -1,12 +1,13 @@
 import { problem, type Problem } from '../problem.ts';
 import { Cancelled, quietTask, type Task } from '../task.ts';
-import { baselineFor, rgbOf } from './baseline.ts';
+import { labFromSpectrum } from '../colour/index.ts';
+import { rgbOf } from './baseline.ts';
 import { curveOf, priceFor } from './budget.ts';
 import { chooseInks, judged, judgedOn, refitted, rulesOf, type Chosen } from './choose-inks.ts';
-import type { Hands } from './errand.ts';
+import { askedOf, type Hands } from './errand.ts';
 import { makeCuttable } from './cuttable.ts';
 import { cutLayers, cutRulesOf, type CutLayers } from './finish.ts';
-import { differences, figuresOf, metresOf, summed } from './figures.ts';
+import { differences, figuresOf, meanOf, metresOf } from './figures.ts';
 import { binColours } from './bins.ts';
 import { fieldOf, type Level } from './masks.ts';
 import { prepareWork, type Work } from './prepare.ts';
@@ -53,12 +54,12 @@ export async function* separate(request: SeparateRequest, task: Task, hands?: Ha
     best = await judged(work, best.found, priceMm, sigmaMm, 0, task);
     bestLevel = 0;
     yield draftOf(work, best, 0, 'masks', 0.75);
-    return await finished(request, work, few, best, priceMm, false, task);
+    return await finished(request, work, few, best, priceMm, false, task, hands);
   } catch (error) {
     if (!(error instanceof Cancelled)) throw error;
     // What there is by now is brought to the fine raster and cut; that takes a moment and is not asked to stop again.
     if (bestLevel > 0) best = await judged(work, best.found, priceMm, 0, 0, quietTask);
-    return finished(request, work, few, best, priceMm, true, quietTask);
+    return finished(request, work, few, best, priceMm, true, quietTask, hands);
   }
 }
 
@@ -88,16 +89,19 @@ function borderMetres(codes: Uint8Array, { width, height, mmPerPx }: Level, work
   return (pixels * mmPerPx) / 1000;
 }
 
-async function finished(request: SeparateRequest, work: Work, few: FewTargets, from: Chosen, fromPrice: number, stoppedEarly: boolean, task: Task): Promise<Separation> {
+async function finished(request: SeparateRequest, work: Work, few: FewTargets, from: Chosen, fromPrice: number, stoppedEarly: boolean, task: Task, hands?: Hands): Promise<Separation> {
   const { grid, setup } = work;
   const sigmaMm = request.registerSigmaMm ?? 0, seed = request.seed ?? 1;
   const rules = cutRulesOf(request, grid.mmPerPx);
+  const { overlapLab } = from.found;
+  const middle = Math.min(1, work.levels.length - 1);
+  const curve = askedOf({ kind: 'trade-off', levels: work.levels.slice(middle), rules: rulesOf(work, overlapLab, 1) }, task, hands);
   let chosen = from, priceMm = fromPrice, wanted = from.codes, cut: CutLayers;
   for (let turn = 0; ; turn++) {
     wanted = chosen.codes;
     const codes = wanted.slice();
-    makeCuttable(fieldOf(work.levels[0], rulesOf(work, chosen.found.overlapLab, priceMm)), codes, rules, request.cutPairs ?? false, stoppedEarly ? 0 : 1);
-    cut = await cutLayers(request, work, { ...chosen, codes }, task);
+    makeCuttable(fieldOf(work.levels[0], rulesOf(work, overlapLab, priceMm)), codes, rules, request.cutPairs ?? false, stoppedEarly ? 0 : 1);
+    cut = await cutLayers(request, work, { ...chosen, codes }, task, hands);
     const over = stoppedEarly ? 1 : overBudget(request, cut);
     if (over <= 1.03 || turn === 6 || priceMm > 3000) break;
     // A dearer knife means shorter outlines, fewer parts and less time; outlines give way slowly, hence the power.
@@ -106,14 +110,18 @@ async function finished(request: SeparateRequest, work: Work, few: FewTargets, f
   }
   task.report(0.96, 'comparing with flat inks');
   await task.pause();
-  const { overlapLab } = chosen.found;
   const pictureLevel = pictureAsIs(work);
   const field = fieldOf(pictureLevel, rulesOf(work, overlapLab, 0));
   const figures = figuresOf({ ...field, weight: undefined }, work.target, cut.codes, overlapLab, grid.mmPerPx, sigmaMm, work.layerPrice);
   const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
+  // Whoever stops wants to have it: flat inks on the coarser raster tell as much.
+  const coarser = stoppedEarly && pictureLevel === work.levels[0];
+  const baseline = askedOf({
+    kind: 'baseline', levels: work.levels, finest: coarser ? middle : 0, picture: coarser ? work.levels[middle] : pictureLevel, targets: few.targets,
+    paperLab: labFromSpectrum(setup.paper), inks: work.layers, metres: figures.metres, sigmaMm, cut: rules, seed,
+  }, task, hands);
   const reach = reachOf(work, pictureLevel, overlapLab);
-  const before = summed(differences(work.target, wanted, overlapLab)).mean;
-  const middle = Math.min(1, work.levels.length - 1);
+  const before = meanOf(differences(work.target, wanted, overlapLab));
   return {
     width: grid.width, height: grid.height, mmPerPx: grid.mmPerPx,
     image: { minX: 0, minY: 0, maxX: request.sizeMm.width, maxY: request.sizeMm.height },
@@ -122,11 +130,7 @@ async function finished(request: SeparateRequest, work: Work, few: FewTargets, f
       ...figures, knifeMetres: metresCut(request, cut), pieces: piecesCut(request, cut),
       bridges: sum(cut.layers.map((layer) => layer.stencil.bridges.length)), minutes: minutesCut(request, cut),
     },
-    // Whoever stops wants to have it: flat inks on the coarser raster tell as much.
-    baseline: await baselineFor(work, few, figures.metres, sigmaMm, rules, seed, task, stoppedEarly && pictureLevel === work.levels[0] ? middle : 0),
-    curve: curveOf(work.levels, rulesOf(work, overlapLab, 1), middle).map(({ priceMm: price, metres, codes }) => ({
-      priceMm: price, metres, meanDeltaE: summed(differences(work.levels[middle].lab, codes, overlapLab)).mean,
-    })),
+    curve: await curve(), baseline: await baseline(),
     outOfReach: reach.mask, outOfReachShare: reach.share,
     detailLost: wanted.map((code, i) => (code === cut.codes[i] ? 0 : 1)), detailLostDeltaE: figures.inRegister.mean - before,
     stoppedEarly, problems: [...warnings(request), ...budgetProblems(request, cut), ...cut.layers.flatMap(stencilProblems)],
@@ -196,7 +200,7 @@ function draftOf(work: Work, chosen: Chosen, levelNumber: number, stage: Draft['
   const { overlapLab } = chosen.found;
   return {
     stage, share, width: level.width, height: level.height, mmPerPx: level.mmPerPx, codes: chosen.codes, rgb: rgbOf(overlapLab),
-    meanDeltaE: summed(differences(level.lab, chosen.codes, overlapLab)).mean,
+    meanDeltaE: meanOf(differences(level.lab, chosen.codes, overlapLab)),
     metres: metresOf(chosen.codes, level.width, level.height, work.layers, level.mmPerPx, work.layerPrice),
   };
 }

@@ -1,4 +1,5 @@
 import { doErrand, type Errand, type ErrandDone, type Hands } from '../../../../core/separate/index.ts';
+import type { Task } from '../../../../core/task.ts';
 
 export type ToHand = Errand | 'stop';
 export type FromHand = ErrandDone | null;
@@ -54,7 +55,7 @@ export function hireHands(start: () => HandWorker, count: number): Hands {
     };
   }
   return {
-    async ask(errand, task) {
+    async ask<E extends Errand>(errand: E, task: Task): Promise<ErrandDone<E>> {
       let answer: FromHand = null, open = true, wake = (): void => undefined;
       const order: Order = { errand, over(done) { answer = done; open = false; wake(); } };
       waiting.push(order);
@@ -73,7 +74,7 @@ export function hireHands(start: () => HandWorker, count: number): Hands {
         for (const [hand, order_] of busy) if (order_ === order) hand.postMessage('stop');
         throw stop;
       }
-      return answer ?? doErrand(errand, task);
+      return answer ? answer as ErrandDone<E> : doErrand(errand, task);
     },
   };
 }
