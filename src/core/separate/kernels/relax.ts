@@ -42,8 +42,9 @@ export function relaxed(field: Field, codes: Uint8Array, turns: number, stopShar
 
 /** @param awake pixels to look at; changed: those to look at next time. @returns how many pixels changed */
 function relaxPass(field: Field, codes: Uint8Array, awake: Uint8Array): number {
-  const { width, height, binOf, layers, candidates, perBin, price } = field;
+  const { width, height, layers, price } = field;
   const choice = choiceRoom(), { on } = choice;
+  const speck = 0.999 * 4 * (straightWeight + diagonalWeight) * leastPrice(field);
   const four = layers > 4;
   let changed = 0;
   for (let y = 0; y < height; y++) {
@@ -58,8 +59,9 @@ function relaxPass(field: Field, codes: Uint8Array, awake: Uint8Array): number {
       const n = codes[i + up], s = codes[i + down], w = codes[i + left], e = codes[i + right];
       const nw = codes[i + up + left], ne = codes[i + up + right], sw = codes[i + down + left], se = codes[i + down + right];
       const differs = (n ^ present) | (s ^ present) | (w ^ present) | (e ^ present) | (nw ^ present) | (ne ^ present) | (sw ^ present) | (se ^ present);
-      if (differs === 0 && candidates[binOf[i] * perBin] === present) continue;
       const inside = up !== 0 && down !== 0 && left !== 0 && right !== 0;
+      // In the middle of its own kind any other code needs a whole outline around it.
+      if (differs === 0 && mostGain(field, i, present) <= (inside ? speck : 0)) continue;
       if (inside) {
         const straight = lanesLow[n] + lanesLow[s] + lanesLow[w] + lanesLow[e], diagonal = lanesLow[nw] + lanesLow[ne] + lanesLow[sw] + lanesLow[se];
         for (let b = 0; b < 4; b++) {
@@ -135,6 +137,19 @@ export function cheapest(field: Field, i: number, present: number, { on, low, hi
     }
   }
   return best;
+}
+
+/** How much nearer to the picture a pixel could come, whatever it cost the knife. */
+export function mostGain({ table, codeCount, candidates, perBin, binOf, weight }: Field, i: number, present: number): number {
+  const bin = binOf[i], row = bin * codeCount, gain = table[row + present] - table[row + candidates[bin * perBin]];
+  return weight ? weight[i] * gain : gain;
+}
+
+/** What a pixel length of outline costs in the cheapest of the layers that may change. */
+export function leastPrice({ price, layers, frozen }: Field): number {
+  let least = Infinity;
+  for (let b = 0; b < layers; b++) if (!(frozen & (1 << b)) && price[b] < least) least = price[b];
+  return least;
 }
 
 /** Sums of `on` over the bits of 0..15 (layers 0..3) and of 0..15 (layers 4..7). */
