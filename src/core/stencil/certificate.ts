@@ -77,15 +77,14 @@ export function judge(grid: Grid, partsFound: Labels, paper: Survey, openings: S
 export function certify(paper: Region, sheet: Box, openings: Box, limits: Limits, looseCount = 0, mmPerPx = workingMmPerPx): Certificate {
   const grid = workingGrid(openings, borderMm(limits), mmPerPx);
   const mask = paperMask(paper, sheet, grid);
-  return withOutline(paper, looseCount, judge(grid, labelParts(mask, grid.width, grid.height, 1, false), surveyPaper(mask, grid, limits, spareWhenJudgingPx), surveyOpenings(mask, grid, limits, spareWhenJudgingPx), limits, looseCount));
+  return withOutline(outlineParts(paper), looseCount, judge(grid, labelParts(mask, grid.width, grid.height, 1, false), surveyPaper(mask, grid, limits, spareWhenJudgingPx), surveyOpenings(mask, grid, limits, spareWhenJudgingPx), limits, looseCount));
 }
 
 /** Pieces of the outline itself, specks left out. */
 export const outlineParts = (paper: Region): Region[] => parts(paper).filter((part) => regionArea(part) >= 0.1);
 
-/** Pixels don't see a gap finer than themselves: the outline's own pieces are counted as well. */
-export function withOutline(paper: Region, looseCount: number, seen: Certificate): Certificate {
-  const found = outlineParts(paper);
+/** Pixels don't see a gap finer than themselves: the outline's own pieces (`outlineParts`) are counted as well. */
+export function withOutline(found: readonly Region[], looseCount: number, seen: Certificate): Certificate {
   const pieces = found.length - looseCount;
   if (pieces <= Math.max(1, seen.pieces)) return seen;
   const largest = found.reduce((a, b) => (regionArea(b) > regionArea(a) ? b : a));

@@ -112,11 +112,12 @@ function settle(start: Region, sheet: Box, grid: Grid, request: StencilRequest, 
       continue;
     }
     // Pieces that touch in a point, or almost, look joined in pixels: paper closes over so fine a gap, and is judged again.
-    if (!last && outlineParts(paper).length > 1 + looseCount) {
+    const outlined = outlineParts(paper);
+    if (!last && outlined.length > 1 + looseCount) {
       paper = offsetRegion(offsetRegion(paper, hairlineMm, 'miter'), -hairlineMm, 'miter');
       continue;
     }
-    return { paper, strips, thickened, widened, certificate: withOutline(paper, looseCount, judge(grid, found, survey, openings, material, looseCount)) };
+    return { paper, strips, thickened, widened, certificate: withOutline(outlined, looseCount, judge(grid, found, survey, openings, material, looseCount)) };
   }
 }
 
