@@ -20,6 +20,12 @@ export function traceArcs(codes: Uint8Array, width: number, height: number): Arc
   const rightOf = (x: number, y: number, d: number): number => (d === 0 ? at(x, y) : d === 1 ? at(x - 1, y) : d === 2 ? at(x - 1, y - 1) : at(x, y - 1));
   const leftOf = (x: number, y: number, d: number): number => (d === 0 ? at(x, y - 1) : d === 1 ? at(x, y) : d === 2 ? at(x - 1, y) : at(x - 1, y - 1));
   const isEdge = (x: number, y: number, d: number): boolean => rightOf(x, y, d) !== leftOf(x, y, d);
+  /** Most corners lie inside one code. */
+  const plain = (x: number, y: number): boolean => {
+    if (x === 0 || y === 0 || x === width || y === height) return false;
+    const p = y * width + x, code = codes[p];
+    return codes[p - 1] === code && codes[p - width] === code && codes[p - width - 1] === code;
+  };
   const w = width + 1;
   // Which of the four edges at each corner are walked: bit d.
   const walked = new Uint8Array(w * (height + 1));
@@ -50,7 +56,7 @@ export function traceArcs(codes: Uint8Array, width: number, height: number): Arc
   };
   for (let pass = 0; pass < 2; pass++) {
     for (let y = 0; y <= height; y++) for (let x = 0; x <= width; x++) {
-      if (pass === 0 && !junction(x, y)) continue;
+      if (plain(x, y) || (pass === 0 && !junction(x, y))) continue;
       for (let d = 0; d < 4; d++) if (isEdge(x, y, d) && !(walked[y * w + x] & (1 << d))) walk(x, y, d);
     }
   }

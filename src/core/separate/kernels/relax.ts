@@ -48,9 +48,13 @@ function relaxPass(field: Field, codes: Uint8Array, awake: Uint8Array): number {
   const four = layers > 4;
   let changed = 0;
   for (let y = 0; y < height; y++) {
+    // Late passes move little: rows without anything to look at are skipped.
+    const next = awake.indexOf(1, y * width);
+    if (next < 0) break;
+    y = Math.floor(next / width);
     // At the border the neighbour is the pixel itself: it agrees with everything and costs nothing in the difference.
     const up = y > 0 ? -width : 0, down = y + 1 < height ? width : 0;
-    for (let x = 0; x < width; x++) {
+    for (let x = next - y * width; x < width; x++) {
       const i = y * width + x;
       if (awake[i] === 0) continue;
       awake[i] = 0;
