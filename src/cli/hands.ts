@@ -9,7 +9,7 @@ interface Waiting {
   readonly over: (done?: ErrandDone) => void;
 }
 
-/** Threads that take part in a search, so many as the machine has to spare; none if it has none. `dismiss` when the work is done. */
+/** Threads that take part in a separation, so many as the machine has to spare; none if it has none. `dismiss` when the work is done. */
 export function hireHands(count = Math.min(4, availableParallelism())): (Hands & { dismiss(): void }) | undefined {
   if (count < 2) return undefined;
   const waiting: Waiting[] = [], free: Worker[] = [], all = new Set<Worker>();

@@ -22,7 +22,7 @@ const usualPriceMm = 2;
  * A picture as stencils, inks and their order. Yields drafts that get better, the first within a second on a usual picture, and
  * returns the separation. When the task is stopped, what there is by then is cut and returned (`stoppedEarly`).
  * Same request, same seed, same result.
- * @param hands other threads that take part in the search; the result is the same without them
+ * @param hands other threads that take part in searching, cutting and comparing; the result is the same without them
  * @throws ProblemError when the request makes no sense, with everything that is wrong
  */
 export async function* separate(request: SeparateRequest, task: Task, hands?: Hands): AsyncGenerator<Draft, Separation> {

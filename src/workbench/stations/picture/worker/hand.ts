@@ -3,7 +3,7 @@ import { Cancelled, type Task } from '../../../../core/task.ts';
 import { breathe } from './breathe.ts';
 import type { FromHand, ToHand } from './hands.ts';
 
-/** A thread that does errands of the search, one at a time; it is never sent the next one before it has answered. */
+/** A thread that does errands of a separation, one at a time; it is never sent the next one before it has answered. */
 const scope = self as unknown as DedicatedWorkerGlobalScope;
 const betweenBreathsMs = 40;
 let stopped = false;

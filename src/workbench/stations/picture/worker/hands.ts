@@ -21,7 +21,7 @@ export interface HandWorker {
 const lookMs = 50;
 
 /**
- * Threads for the search, kept from one separation to the next. What they find is the same as without them: errands depend on
+ * Threads for searching and cutting, kept from one separation to the next. What they find is the same as without them: errands depend on
  * nothing else, and a thread that is lost or could not be started leaves its errand to the one who asked.
  */
 export function hireHands(start: () => HandWorker, count: number): Hands {
