@@ -124,9 +124,17 @@ export function choiceRoom(): ChoiceRoom {
  */
 export function cheapest(field: Field, i: number, present: number, { on, low, high }: ChoiceRoom): number {
   const { table, codeCount, layers, candidates, perBin, weight, frozen } = field;
+  let most = present & frozen, leastFlip = Infinity;
+  for (let b = 0; b < layers; b++) {
+    const bit = 1 << b, value = on[b];
+    if (frozen & bit) continue;
+    if (value < 0) most |= bit;
+    const flip = present & bit ? -value : value;
+    if (flip < leastFlip) leastFlip = flip;
+  }
+  // Where the knife is for the present code in every layer, another code must save more on the picture than one layer's change costs.
+  if (mostGain(field, i, present) <= 0.999 * leastFlip) return present;
   subsetSums(on, layers, low, high);
-  let most = present & frozen;
-  for (let b = 0; b < layers; b++) if (on[b] < 0) most |= (1 << b) & ~frozen;
   const mostLow = low[most & 15], mostHigh = high[most >> 4];
   const importance = weight ? weight[i] : 1, bin = field.binOf[i], row = bin * codeCount;
   let best = present, least = importance * table[row + present] + low[present & 15] + high[present >> 4] - 1e-6;
