@@ -16,14 +16,17 @@ interface Props {
   readonly result: ShownSeparation;
 }
 
-/** Error against metres of knife; a touch on a point makes the stencils again at that price. */
+/** Error against metres of knife; a touch on a point makes the stencils again with that many metres. */
 export function Curve({ bench, job, picture, result }: Props) {
   const w = words().picture;
   const { units } = job;
-  const points = result.curve.filter((p) => p.metres > 0);
+  // Along the image's border these stencils are cut as well; those of the curve are taken to be so too.
+  const borderMetres = Math.max(0, result.figures.knifeMetres - result.figures.metres);
+  const place = (metres: number, meanDeltaE: number): Place => ({ metres: metres + borderMetres, meanDeltaE });
+  const points = result.curve.filter((p) => p.metres > 0).map((p) => place(p.metres, p.meanDeltaE));
   if (points.length < 2) return <section class="curve" />;
-  const here = { metres: result.figures.metres, meanDeltaE: result.figures.inRegister.mean };
-  const flat = { metres: result.flatFigures.metres, meanDeltaE: result.flatFigures.inRegister.mean };
+  const here = place(result.figures.metres, result.figures.inRegister.mean);
+  const flat = place(result.flatFigures.metres, result.flatFigures.inRegister.mean);
   const all = [...points, here, flat].filter((p) => p.metres > 0);
   // Metres by logarithm: halving the knife is the same step everywhere, and points stand apart for a thumb.
   const logs = all.map((p) => Math.log(p.metres));
@@ -34,8 +37,8 @@ export function Curve({ bench, job, picture, result }: Props) {
   const steps = [1, 2, 5, 10, 20].find((s) => highY / s <= 5) ?? 20;
   // Points too near to each other for a thumb are left out.
   const shown = points.filter(apart(points.map((p) => x(p.metres))));
-  const again = (priceMm: number): void => {
-    setPicture(bench, 'price', { knife: { ...picture.knife, metres: undefined, priceMm } });
+  const again = (metres: number): void => {
+    setPicture(bench, 'metres', { knife: { ...picture.knife, metres: Math.round(metres * 100) / 100, priceMm: undefined } });
     void make(bench);
   };
   return (
@@ -51,14 +54,19 @@ export function Curve({ bench, job, picture, result }: Props) {
         <span class="curve-mark curve-flat" style={{ left: `${x(flat.metres)}%`, top: `${y(flat.meanDeltaE)}%` }}><small>{w.curveFlat}</small></span>
         <span class="curve-mark curve-here" style={{ left: `${x(here.metres)}%`, top: `${y(here.meanDeltaE)}%` }}><small>{w.curveHere}</small></span>
         {shown.map((p) => (
-          <button key={p.priceMm} type="button" class="curve-point" aria-label={w.curvePoint(sayKnife(p.metres, units), sayDelta(p.meanDeltaE))} title={w.curvePoint(sayKnife(p.metres, units), sayDelta(p.meanDeltaE))}
-            style={{ left: `${x(p.metres)}%`, top: `${y(p.meanDeltaE)}%` }} onClick={() => again(p.priceMm)} />
+          <button key={p.metres} type="button" class="curve-point" aria-label={w.curvePoint(sayKnife(p.metres, units), sayDelta(p.meanDeltaE))} title={w.curvePoint(sayKnife(p.metres, units), sayDelta(p.meanDeltaE))}
+            style={{ left: `${x(p.metres)}%`, top: `${y(p.meanDeltaE)}%` }} onClick={() => again(p.metres)} />
         ))}
       </div>
-      <ol class="curve-feet" aria-hidden="true">{shown.map((p) => <li key={p.priceMm} style={{ left: `${x(p.metres)}%` }}>{sayKnife(p.metres, units)}</li>)}</ol>
+      <ol class="curve-feet" aria-hidden="true">{shown.map((p) => <li key={p.metres} style={{ left: `${x(p.metres)}%` }}>{sayKnife(p.metres, units)}</li>)}</ol>
       <p class="field-note">{w.curveUp} ↑, {w.curveAcross} →</p>
     </section>
   );
+}
+
+interface Place {
+  readonly metres: number;
+  readonly meanDeltaE: number;
 }
 
 /** Which of some places in percent, in their order, are far enough from those kept before. */

@@ -40,7 +40,7 @@ export function LayersPart({ bench, job, picture, read, pots }: Props) {
           {pots.length === 0 && <p class="needs-line">{w.noPots}</p>}
           <div class="pots-row">
             {pots.map((ink) => (
-              <label key={ink.id} class="pot-choice">
+              <label key={ink.id} class="shelf-pot">
                 <Pot srgb={swatchOf(ink.id)} />
                 <span class="tick"><input type="checkbox" checked={chosen.includes(ink.id)} onChange={(e) => choose(ink.id, e.currentTarget.checked)} /><span>{ink.name}</span></span>
               </label>
