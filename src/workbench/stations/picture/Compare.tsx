@@ -54,7 +54,7 @@ function Pane({ name, delta, note, stage, children }: PaneProps) {
     <figure>
       <div class="pane" data-stage={stage}>{children}</div>
       <figcaption>
-        <b>{name}</b> {delta !== undefined && <><b class="pane-delta">{w.onAverage(sayDelta(delta))}</b> <span>{w.averageNote}</span></>}
+        <b>{name}</b> {delta !== undefined && <span class="pane-delta"><b>{w.onAverage(sayDelta(delta))}</b> {w.averageNote}</span>}
         {note && <small>{note}</small>}
       </figcaption>
     </figure>

@@ -6,7 +6,7 @@ import { Why } from '../../ui/Why.tsx';
 import { words } from '../../words/index.ts';
 import { setPicture } from './edits.ts';
 import { sayKnife } from './say.ts';
-import { make } from './state.ts';
+import { isStale, make, making } from './state.ts';
 import type { ShownSeparation } from './worker/protocol.ts';
 
 interface Props {
@@ -24,7 +24,7 @@ export function Curve({ bench, job, picture, result }: Props) {
   const borderMetres = Math.max(0, result.figures.knifeMetres - result.figures.metres);
   const place = (metres: number, meanDeltaE: number): Place => ({ metres: metres + borderMetres, meanDeltaE });
   const points = result.curve.filter((p) => p.metres > 0).map((p) => place(p.metres, p.meanDeltaE));
-  if (points.length < 2) return <section class="curve" />;
+  if (points.length < 2) return null;
   const here = place(result.figures.metres, result.figures.inRegister.mean);
   const flat = place(result.flatFigures.metres, result.flatFigures.inRegister.mean);
   const all = [...points, here, flat].filter((p) => p.metres > 0);
@@ -45,6 +45,7 @@ export function Curve({ bench, job, picture, result }: Props) {
     <section class="curve" aria-label={w.curve}>
       <h2>{w.curve}<Why of={w.curve}>{w.curveWhy}</Why></h2>
       <p class="field-note">{w.curveHint}</p>
+      {picture.knife.metres !== undefined && result.figures.knifeMetres < 0.8 * picture.knife.metres && !isStale(bench, making.value!) && <p class="needs-line">{w.curveLess(sayKnife(result.figures.knifeMetres, units))}</p>}
       <div class="curve-plot">
         <svg viewBox="0 0 100 100" preserveAspectRatio="none" aria-hidden="true">
           {Array.from({ length: Math.floor(highY / steps) + 1 }, (_, i) => <path key={i} class="curve-grid" d={`M0 ${y(i * steps)}H100`} />)}

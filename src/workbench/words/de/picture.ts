@@ -165,6 +165,7 @@ export const picture: Words['picture'] = {
   lostWhy: 'Was Glätten, kleinste Breiten und Stege zum Farbabstand der Masken hinzugefügt haben.',
   curve: 'Weniger Messer oder weniger Fehler',
   curveHint: 'Einen Punkt berühren, um die Schablonen mit so viel Schnitt neu zu machen.',
+  curveLess: (metres) => `Mehr als ${metres} sind nicht daraus geworden: feinere Umrisse liegen unter den kleinsten Breiten des Materials. Ein festeres verträgt mehr.`,
   curvePoint: (metres, delta) => `${metres} zu schneiden, ΔE ${delta}`,
   curveHere: 'diese Schablonen',
   curveFlat: 'flache Farben',

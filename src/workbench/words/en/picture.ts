@@ -160,6 +160,7 @@ export const picture = {
   lostWhy: 'What smoothing, least widths and bridges added to the colour difference of the masks.',
   curve: 'Less knife, or less error',
   curveHint: 'Touch a point to make the stencils again with that many metres.',
+  curveLess: (metres: string) => `No more than ${metres} came of it: finer outlines are below the least widths of the material. A firmer one takes more.`,
   curvePoint: (metres: string, delta: string) => `${metres} to cut, ΔE ${delta}`,
   curveHere: 'these stencils',
   curveFlat: 'flat inks',
