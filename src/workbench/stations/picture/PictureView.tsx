@@ -19,7 +19,7 @@ import { sayKnife } from './say.ts';
 import { followPicture, inHand, isStale, making, openPart, prepare, reading, unreadable } from './state.ts';
 
 /** The hand has come to rest: what would be made now is sketched ahead. */
-const restMs = 250;
+const restMs = 60;
 
 /** A picture into stencils: the picture, runs and pots, the knife, the print. */
 export function PictureView({ bench }: StationProps) {
