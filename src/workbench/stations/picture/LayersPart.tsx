@@ -58,7 +58,7 @@ export function LayersPart({ bench, job, picture, read, pots }: Props) {
           <label class="tick"><input type="checkbox" checked={picture.cutPairs} onChange={(e) => setPicture(bench, 'pairs', { cutPairs: e.currentTarget.checked })} /><span>{w.pairs}</span></label>
           <Why of={w.pairs}>{w.pairsWhy}</Why>
         </div>
-        {own > 0 && own < 8 && (
+        {(picture.over || (own > 0 && own < 8)) && (
           <div class="tick-why">
             <label class="tick"><input type="checkbox" checked={picture.over} onChange={(e) => setPicture(bench, 'over', e.currentTarget.checked ? { over: true, layers: Math.min(picture.layers, 8 - own) } : { over: false })} /><span>{w.over}</span></label>
             <Why of={w.over}>{w.overWhy(own)}</Why>

@@ -152,12 +152,13 @@ export function askedWith(bench: Bench): AskedWith {
   return [job.picture, job.image, job.papers, job.register, job.materials, paperIdOf(bench), ...runs, ...job.inks.filter((ink) => ink.from !== 'mix')];
 }
 
-/** Whether what is shown was asked for otherwise than the job says now. */
-export function isStale(bench: Bench, { from }: Making): boolean {
-  const now = askedWith(bench);
-  return now.length !== from.length || now.some((part, i) => part !== from[i]);
-}
-
 export function isTaken(job: Job, { takenLayer }: Making): boolean {
   return takenLayer !== undefined && job.layers.some((layer) => layer.id === takenLayer);
+}
+
+/** Whether what is shown was asked for otherwise than the job says now. Printed after the job's runs, it is one with those that it was made for. */
+export function isStale(bench: Bench, made: Making): boolean {
+  const job = bench.job.value, now = askedWith(bench);
+  if (job?.picture?.over && isTaken(job, made)) return false;
+  return now.length !== made.from.length || now.some((part, i) => part !== made.from[i]);
 }
