@@ -34,6 +34,8 @@ export function Curve({ bench, job, picture, result }: Props) {
   const highY = Math.max(...all.map((p) => p.meanDeltaE)) * 1.15;
   const x = (metres: number): number => ((Math.log(metres) - lowX) / (highX - lowX)) * 100;
   const y = (deltaE: number): number => 100 - (deltaE / highY) * 100;
+  // By the edge of a narrow screen a name stands to the right of its mark's left side.
+  const near = (metres: number): string => (x(metres) < 25 ? ' curve-by-edge' : '');
   const steps = [1, 2, 5, 10, 20].find((s) => highY / s <= 5) ?? 20;
   // Points too near to each other for a thumb are left out.
   const shown = points.filter(apart(points.map((p) => x(p.metres))));
@@ -52,8 +54,8 @@ export function Curve({ bench, job, picture, result }: Props) {
           <path class="curve-line" d={points.map((p, i) => `${i === 0 ? 'M' : 'L'}${x(p.metres)} ${y(p.meanDeltaE)}`).join('')} />
         </svg>
         {Array.from({ length: Math.floor(highY / steps) }, (_, i) => <span key={i} class="curve-tick" aria-hidden="true" style={{ top: `${y((i + 1) * steps)}%` }}>{sayNumber((i + 1) * steps, 0, false)}</span>)}
-        <span class="curve-mark curve-flat" style={{ left: `${x(flat.metres)}%`, top: `${y(flat.meanDeltaE)}%` }}><small>{w.curveFlat}</small></span>
-        <span class="curve-mark curve-here" style={{ left: `${x(here.metres)}%`, top: `${y(here.meanDeltaE)}%` }}><small>{w.curveHere}</small></span>
+        <span class={`curve-mark curve-flat${near(flat.metres)}`} style={{ left: `${x(flat.metres)}%`, top: `${y(flat.meanDeltaE)}%` }}><small>{w.curveFlat}</small></span>
+        <span class={`curve-mark curve-here${near(here.metres)}`} style={{ left: `${x(here.metres)}%`, top: `${y(here.meanDeltaE)}%` }}><small>{w.curveHere}</small></span>
         {shown.map((p) => (
           <button key={p.metres} type="button" class="curve-point" aria-label={w.curvePoint(sayKnife(p.metres, units), sayDelta(p.meanDeltaE))} title={w.curvePoint(sayKnife(p.metres, units), sayDelta(p.meanDeltaE))}
             style={{ left: `${x(p.metres)}%`, top: `${y(p.meanDeltaE)}%` }} onClick={() => again(p.metres)} />
