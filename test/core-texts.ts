@@ -22,7 +22,7 @@ const kindsInLists = new Set(['move image', 'turn image', 'hinge elsewhere', 'a 
 /** Where texts are names in a file format, or units and sheets as the whole world writes them. */
 const notWords: readonly RegExp[] = [
   /^form\/dxf-\w+\.ts (?:[A-Z0-9]+|AcDb\w+)$/, /^form\/fit\.ts /, /^form\/svg\/guard\.ts <svg/, /^form\/svg\/read-svg\.ts (?:xM|prepareDrawings|Min|Max)/, /^form\/svg\/style\.ts translate/,
-  /^ink\/import\/(?:cgats|cxf)\.ts \w+$/, /^separate\/picture\/\w+\.ts (?:\w+|ICC_PROFILE\s*|VP8 )$/u, /^units\/(?:paper-sizes|length|area)\.ts /, /^units\/amount\.ts (?:fl|fluid|\{\})/,
+  /^ink\/import\/(?:cgats|cxf)\.ts \w+$/, /^separate\/kernels\/search-wasm\.ts /, /^separate\/picture\/\w+\.ts (?:\w+|ICC_PROFILE\s*|VP8 )$/u, /^units\/(?:paper-sizes|length|area)\.ts /, /^units\/amount\.ts (?:fl|fluid|\{\})/,
   /^edition\/numbering\.ts [IVXLCDM]+$/, /^(?:problem|task)\.ts (?:ProblemError|Cancelled)$/, /^job\/json-schema\.ts /, /^job\/file-names\.ts NFKD$/,
   // The head of the register of sheets is a row of a file that programs read.
   /^edition\/tables\.ts signed on$/,

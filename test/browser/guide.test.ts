@@ -91,8 +91,11 @@ describe('the next sensible step', () => {
     await page.evaluate(() => { location.hash = 'press'; });
     await next.getByRole('link').click();
     await page.waitForSelector('.laydown');
+    // Here the step leads to the pots of the open run; once one is tried, it keeps it.
+    await next.getByRole('button').click();
+    expect(await page.evaluate(() => document.activeElement?.closest('[data-layer]')?.getAttribute('data-layer'))).toBe('foam');
     await page.locator('[data-layer=foam] .pot-row input').nth(2).check();
-    await page.locator('[data-layer=foam] button.pot-keep').click();
+    await next.getByRole('button', { name: en.guide.keepTried(1) }).click();
     await settled(page);
     await expect.poll(() => next.textContent()).not.toContain('Foam');
     await page.close();

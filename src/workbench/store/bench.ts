@@ -22,6 +22,8 @@ export interface Bench {
   /** Inks that open layers are being tried in: shown, not part of the job. */
   readonly trials: ReadonlySignal<Trials>;
   tryInk(layerId: string, inkId: string | null): void;
+  /** The inks tried become those of their layers: one step. */
+  keepTrials(): void;
 
   /**
    * Changes the job under a name that undo says. `mark`: edits with the same mark in a row are one step until `settle()`
@@ -93,6 +95,13 @@ export function createBench(client: WorkerClient): Bench {
       if (inkId === null) next.delete(layerId);
       else next.set(layerId, inkId);
       trials.value = next;
+    },
+    keepTrials() {
+      const tried = trials.value;
+      batch(() => {
+        this.edit(step('keepTried', tried.size), (job) => withTrials(job, tried));
+        trials.value = new Map();
+      });
     },
     edit(name, change, options = {}) {
       const current = history.value;

@@ -1,5 +1,6 @@
 import type { Signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
 
 export interface Part {
   readonly id: string;
@@ -20,9 +21,12 @@ interface Props {
 /** The parts of a station in the order of the work; one is laid open, all say how they stand. */
 export function Parts({ label, parts, at }: Props) {
   const open = parts.find((p) => p.id === at.value) ?? parts[0];
+  const row = useRef<HTMLElement>(null);
+  // On a narrow screen the row is longer than the screen; the part laid open is in sight, whoever opened it.
+  useEffect(() => row.current?.querySelector('[aria-current]')?.scrollIntoView({ block: 'nearest', inline: 'nearest' }), [open.id]);
   return (
     <>
-      <nav class="parts" aria-label={label}>
+      <nav ref={row} class="parts" aria-label={label}>
         {parts.map((part) => (
           <button key={part.id} type="button" class="part" data-part={part.id} aria-current={part === open ? 'step' : undefined} onClick={() => { at.value = part.id; }}>
             <b>{part.title}</b>

@@ -1,6 +1,5 @@
 import { deltaE00Of, xyzAt, xyzFromLab, type Spectrum } from '../../colour/index.ts';
 import { effectiveShare, internal, type Film, type Ink, type Surface } from '../../ink/index.ts';
-import { ProblemError, problem } from '../../problem.ts';
 import type { Targets, Use } from '../fit-score.ts';
 import type { LayerRecipe, PotShare } from '../recipe.ts';
 import { searchWasm } from './search-wasm.ts';
@@ -51,7 +50,9 @@ interface Engine extends Exports {
 }
 
 const places = ['pots', 'films', 'inside', 'eye', 'lab', 'codes', 'targets', 'first', 'exact', 'edges', 'tried', 'uses', 'end'] as const;
-const mostPots = 256, mostTargets = 256, mostTried = 2048, mostInPot = 15, mostUses = 65536;
+/** More inks than this are too many to choose from. */
+export const mostPots = 256;
+const mostTargets = 256, mostTried = 2048, mostInPot = 15, mostUses = 65536;
 /** Floats from one row of bands to the next, one pot or film (two rows), one colour axis. */
 const row = 36, pair = 2 * row, axis = 256;
 const kinds = { rough: 0, exact: 1, printed: 2 } as const;
@@ -85,7 +86,6 @@ function bandsInto(to: Float32Array, at: number, values: ArrayLike<number>, quic
 function stand(on: EngineGround): Engine {
   const e = started();
   if (ground === on) return e;
-  if (on.shelf.size > mostPots) throw new ProblemError([problem('error', 'too-many-inks', 'inks', `${on.shelf.size} inks are too many to choose from.`, `Choose at most ${mostPots} of them.`)]);
   const { floats, at } = e, quick = on.quick ?? false, { ks, k1, k2 } = on.surface;
   const white = xyzFromLab([100, 0, 0]);
   e.setGround(quick ? 5 : 9, ks, k1, k2, white[0], white[1], white[2]);
@@ -112,7 +112,7 @@ function aim(e: Engine, at: Judge): void {
   const { targets } = at, { count } = targets;
   const use = at.kind === 'printed' ? at.use : undefined;
   if (judge?.targets !== targets) {
-    if (count > mostTargets) throw new RangeError(`${count} targets are too many for the search.`);
+    if (count > mostTargets) throw new RangeError('targets');
     const { floats, doubles } = e, to = e.at.targets / 4;
     floats.fill(0, to, to + 8 * axis);
     doubles.fill(0, e.at.exact / 8, e.at.exact / 8 + 4 * mostTargets);
@@ -124,7 +124,7 @@ function aim(e: Engine, at: Judge): void {
     e.bytes.fill(0, e.at.first, e.at.first + 2 * mostTargets);
   }
   const uses = use ? use.share.length : 0;
-  if (uses > mostUses) throw new RangeError(`${uses} pairs of colour and overlap are too many.`);
+  if (uses > mostUses) throw new RangeError('uses');
   for (let i = 0; i < uses; i++) {
     e.words[e.at.uses / 4 + i * 4] = (use!.target[i] << 8) | use!.code[i];
     e.doubles[e.at.uses / 8 + i * 2 + 1] = use!.share[i];
@@ -170,7 +170,7 @@ function lay(e: Engine, on: EngineGround, recipes: readonly LayerRecipe[], open 
 /** A pot among those to try. */
 function put(e: Engine, on: EngineGround, n: number, parts: readonly PotShare[]): void {
   const to = e.at.tried / 4 + n * 32;
-  if (parts.length > mostInPot) throw new RangeError(`${parts.length} inks in one pot are too many for the search.`);
+  if (parts.length > mostInPot) throw new RangeError('parts');
   e.words[to] = parts.length;
   for (let k = 0; k < parts.length; k++) {
     const { id, share } = parts[k];

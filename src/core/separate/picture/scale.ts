@@ -16,12 +16,16 @@ export interface Crop {
  */
 export function scaledLab(picture: Picture, crop: Crop, width: number, height: number, paper: Xyz): Float32Array {
   const linear = scaledLinear(picture, crop, width, height);
-  const matrix = toXyz(picture);
-  const white = [0, 1, 2].map((c) => whiteOf(picture).reduce((sum, v, i) => sum + v * matrix[i * 3 + c], 0));
-  const lab = new Float32Array(width * height * 3);
+  const [xr, yr, zr, xg, yg, zg, xb, yb, zb] = toXyz(picture);
+  const [wr, wg, wb] = whiteOf(picture);
+  const xw = wr * xr + wg * xg + wb * xb, yw = wr * yr + wg * yg + wb * yb, zw = wr * zr + wg * zg + wb * zb;
+  const [xp, yp, zp] = paper;
+  const lab = new Float32Array(width * height * 3), xyz: [number, number, number] = [0, 0, 0];
   for (let i = 0; i < lab.length; i += 3) {
-    const [r, g, b] = [linear[i], linear[i + 1], linear[i + 2]];
-    const xyz = [0, 1, 2].map((c) => ((matrix[c] * r + matrix[3 + c] * g + matrix[6 + c] * b) * paper[c]) / white[c]) as [number, number, number];
+    const r = linear[i], g = linear[i + 1], b = linear[i + 2];
+    xyz[0] = ((xr * r + xg * g + xb * b) * xp) / xw;
+    xyz[1] = ((yr * r + yg * g + yb * b) * yp) / yw;
+    xyz[2] = ((zr * r + zg * g + zb * b) * zp) / zw;
     const [l, a, bb] = labFromXyz(xyz);
     lab[i] = l;
     lab[i + 1] = a;

@@ -5,7 +5,7 @@ import { sayLength } from '../../ui/units.ts';
 import type { Bench } from '../../store/bench.ts';
 import { fileStem } from '../../../core/job/file-names.ts';
 import { step, words } from '../../words/index.ts';
-import { freshId, newCut, newPart, tidy, withForm, withParts } from './edits.ts';
+import { freshId, freshName, newCut, newPart, tidy, withForm, withParts } from './edits.ts';
 import { inHand, takeForm } from './state.ts';
 
 /** What is doubtful or wrong about what was brought last. */
@@ -46,7 +46,7 @@ async function bringOne(bench: Bench, file: File, cutId: string | null, at: read
   const job = bench.job.peek();
   if (!job) return null;
 
-  const name = nameOf(file.name);
+  const name = freshName(job.forms, nameOf(file.name));
   const { widthMm, heightMm } = job.image;
   const k = Math.min((widthMm * shareOfImage) / read.widthMm, (heightMm * shareOfImage) / read.heightMm);
   const form: JobForm = {

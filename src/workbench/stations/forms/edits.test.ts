@@ -1,12 +1,17 @@
 import { expect, test } from 'vitest';
 import { JobSchema } from '../../../core/job/schema.ts';
-import { freshId, newCut, newPart, withNewLayer, withoutPart } from './edits.ts';
+import { freshId, freshName, newCut, newPart, withNewLayer, withoutPart } from './edits.ts';
 
 const empty = JobSchema.parse({ schemaVersion: 1, title: 'Test', image: { widthMm: 100, heightMm: 100 } });
 
 test('a second drawing of the same name gets a name of its own', () => {
   expect(freshId([], 'Blatt größe.svg')).toBe('blatt-gro-e-svg');
   expect(freshId([{ id: 'kelp' }, { id: 'kelp-2' }], 'Kelp')).toBe('kelp-3');
+});
+
+test('the same drawing brought again gives a form of another name', () => {
+  expect(freshName([], 'Leaf')).toBe('Leaf');
+  expect(freshName([{ name: 'Leaf' }, { name: 'Leaf 2' }], 'Leaf')).toBe('Leaf 3');
 });
 
 test('with its last form a cut goes, and the layers it served go with it', () => {

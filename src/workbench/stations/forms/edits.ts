@@ -14,6 +14,15 @@ export function freshId(list: readonly { readonly id: string }[], name: string):
   }
 }
 
+/** A name that none of them has: a second “Leaf” is “Leaf 2”. */
+export function freshName(list: readonly { readonly name: string }[], name: string): string {
+  const taken = new Set(list.map((item) => item.name));
+  for (let n = 1; ; n++) {
+    const fresh = n === 1 ? name : `${name} ${n}`;
+    if (!taken.has(fresh)) return fresh;
+  }
+}
+
 export function newPart(form: string, xMm: number, yMm: number): JobPart {
   return { form, how: 'add', xMm: tidy(xMm), yMm: tidy(yMm), angleDeg: 0, scale: 1, mirror: false };
 }

@@ -45,10 +45,10 @@ export function KnifePart({ bench, job, picture, read }: PicturePartProps) {
           </select>
         </label>
         <div class="with-why">
-          <LengthBox label={w.sigma} mm={picture.sigmaMm ?? null} units={units} minMm={0} maxMm={10} optional hint={jobSigma === undefined ? w.sigmaHint : sayLength(jobSigma, units, units === 'mm' ? 2 : 3)} onSet={(mm) => setPicture(bench, 'sigma', { sigmaMm: mm ?? undefined })} />
+          <LengthBox label={w.sigma} mm={picture.sigmaMm ?? null} units={units} minMm={0} maxMm={10} optional hint={jobSigma === undefined ? '' : sayLength(jobSigma, units, units === 'mm' ? 2 : 3).replace(/\u00a0.*$/, '')} onSet={(mm) => setPicture(bench, 'sigma', { sigmaMm: mm ?? undefined })} />
           <Why of={w.sigma}>{w.sigmaWhy}</Why>
         </div>
-        <fieldset class="choices">
+        <fieldset class="choices choices-under">
           <legend>{w.reach}<Why of={w.reach}>{w.reachWhy}</Why></legend>
           {(['nearest', 'lightness', 'chroma', 'contrast'] as const).map((way) => (
             <label key={way} class="choice-mark"><input type="radio" name="reach" checked={picture.reach === way} onChange={() => setPicture(bench, 'reach', { reach: way })} /><span>{w.reaches[way]}</span></label>

@@ -40,7 +40,7 @@ export function LayersPart({ bench, job, picture, read, pots }: Props) {
           {pots.length === 0 && <p class="needs-line">{w.noPots}</p>}
           <div class="pots-row">
             {pots.map((ink) => (
-              <label key={ink.id} class="pot-choice">
+              <label key={ink.id} class="shelf-pot">
                 <Pot srgb={swatchOf(ink.id)} />
                 <span class="tick"><input type="checkbox" checked={chosen.includes(ink.id)} onChange={(e) => choose(ink.id, e.currentTarget.checked)} /><span>{ink.name}</span></span>
               </label>
@@ -58,7 +58,7 @@ export function LayersPart({ bench, job, picture, read, pots }: Props) {
           <label class="tick"><input type="checkbox" checked={picture.cutPairs} onChange={(e) => setPicture(bench, 'pairs', { cutPairs: e.currentTarget.checked })} /><span>{w.pairs}</span></label>
           <Why of={w.pairs}>{w.pairsWhy}</Why>
         </div>
-        {own > 0 && own < 8 && (
+        {(picture.over || (own > 0 && own < 8)) && (
           <div class="tick-why">
             <label class="tick"><input type="checkbox" checked={picture.over} onChange={(e) => setPicture(bench, 'over', e.currentTarget.checked ? { over: true, layers: Math.min(picture.layers, 8 - own) } : { over: false })} /><span>{w.over}</span></label>
             <Why of={w.over}>{w.overWhy(own)}</Why>

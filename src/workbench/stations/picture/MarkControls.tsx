@@ -25,6 +25,7 @@ export function MarkControls({ bench, job, picture, read }: PicturePartProps) {
   );
   return (
     <div class="mark-controls">
+      <p>{w.markHow}<Why of={w.marking}>{w.markWhy}</Why></p>
       <fieldset class="choices">
         <legend>{w.brush}</legend>
         {(['more', 'less', 'none'] as const).map((name) => (
@@ -68,7 +69,6 @@ export function MarkControls({ bench, job, picture, read }: PicturePartProps) {
           {picture.important.length > 1 && <button type="button" class="button button-line" onClick={() => setPicture(bench, 'mark-away', { important: [] })}>{w.clearMarks}</button>}
         </section>
       )}
-      <p class="field-note">{w.marking}<Why of={w.marking}>{w.markWhy}</Why></p>
     </div>
   );
 }

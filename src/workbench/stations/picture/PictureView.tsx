@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
+import { potsOf } from '../../../core/plan/asks/bench.ts';
 import type { JobPicture } from '../../../core/job/index.ts';
 import { sayLength } from '../../ui/units.ts';
 import type { Bench } from '../../store/bench.ts';
@@ -15,7 +16,10 @@ import { LayersPart } from './LayersPart.tsx';
 import { PicturePart } from './PicturePart.tsx';
 import { ResultPart } from './ResultPart.tsx';
 import { sayKnife } from './say.ts';
-import { followPicture, inHand, isStale, making, openPart, reading } from './state.ts';
+import { followPicture, inHand, isStale, making, openPart, prepare, reading, unreadable } from './state.ts';
+
+/** The hand has come to rest: what would be made now is sketched ahead. */
+const restMs = 60;
 
 /** A picture into stencils: the picture, runs and pots, the knife, the print. */
 export function PictureView({ bench }: StationProps) {
@@ -26,6 +30,10 @@ export function PictureView({ bench }: StationProps) {
   const bytes = picture && bench.attachments.value.get(picture.file);
   const isReading = reading.value;
   useEffect(() => { void followPicture(bench); }, [bytes, isReading]);
+  useEffect(() => {
+    const timer = setTimeout(() => prepare(bench), restMs);
+    return () => clearTimeout(timer);
+  }, [inHand.value, job, bench.paper.value, making.value?.state]);
   if (!job) return null;
 
   const drop = (e: DragEvent): void => {
@@ -37,32 +45,32 @@ export function PictureView({ bench }: StationProps) {
     void bringPicture(bench, file);
   };
   const read = inHand.value !== null && inHand.value.bytes === bytes ? inHand.value.read : null;
-  const pots = job.inks.filter((ink) => ink.role === 'ink' && ink.from !== 'mix');
+  const pots = potsOf(job);
   const props = { bench, job, picture: picture!, read: read! };
   const knife: JobPicture['knife'] = picture?.knife ?? {};
   const budget = [knife.metres !== undefined && sayKnife(knife.metres, job.units), knife.minutes !== undefined && sayMinutes(knife.minutes), knife.pieces !== undefined && w.knifePieces(knife.pieces)].filter(Boolean).join(', ');
   const made = making.value;
   return (
     <div class={`picture${over.value ? ' picture-over' : ''}`} onDrop={drop} onDragOver={(e) => { e.preventDefault(); over.value = true; }} onDragLeave={() => { over.value = false; }}>
-      {!picture || !bytes ? <NoPicture bench={bench} missing={picture !== undefined} />
+      {!picture || !bytes || unreadable.value === bytes ? <NoPicture bench={bench} lacking={!picture ? null : bytes ? w.unreadable : w.missing} />
         : !read ? <p class="picture-reading" role="status">{w.reading}</p>
           : <Parts label={w.parts} at={openPart} parts={[
             { id: 'picture', title: w.picturePart, look: false, says: w.pictureSays(String(read.width), String(read.height)), view: () => <PicturePart {...props} /> },
             { id: 'layers', title: w.layersPart, look: pots.length === 0 || (picture.cutPairs && picture.layers % 2 === 1), says: w.layersSays(picture.layers, picture.pots ? picture.pots.filter((id) => pots.some((p) => p.id === id)).length : pots.length), view: () => <LayersPart {...props} pots={pots} /> },
             { id: 'knife', title: w.knifePart, look: false, says: budget || (knife.priceMm === undefined ? w.knifeFree : w.knifePrice), view: () => <KnifePart {...props} /> },
-            { id: 'result', title: w.resultPart, look: made !== null && isStale(job, made), says: made?.result ? `ΔE ${sayDelta(made.result.figures.inRegister.mean)}, ${sayKnife(made.result.figures.knifeMetres, job.units)}` : made && made.state !== 'failed' ? w.knowsWorking(Math.round(made.share * 100)) : w.notMade, view: () => <ResultPart {...props} /> },
+            { id: 'result', title: w.resultPart, look: made !== null && isStale(bench, made), says: made?.result ? `ΔE ${sayDelta(made.result.figures.inRegister.mean)}, ${sayKnife(made.result.figures.knifeMetres, job.units)}` : made ? w.knowsWorking(Math.round(made.share * 100)) : w.notMade, view: () => <ResultPart {...props} /> },
           ]} />}
     </div>
   );
 }
 
-function NoPicture({ bench, missing }: { readonly bench: Bench; readonly missing: boolean }) {
+function NoPicture({ bench, lacking }: { readonly bench: Bench; readonly lacking: string | null }) {
   const w = words().picture;
   const { image, units } = bench.job.value!;
   return (
     <section class="picture-none">
       <h2>{w.emptyTitle}</h2>
-      {missing && <p class="needs-line">{w.missing} {w.missingAdvice}</p>}
+      {lacking && <p class="needs-line">{lacking} {w.missingAdvice}</p>}
       <p>{w.emptyText}</p>
       <ChoosePicture bench={bench} strong>{w.choose}</ChoosePicture>
       <p class="field-note">{w.formats} {w.imageSize(`${sayLength(image.widthMm, units)} × ${sayLength(image.heightMm, units)}`)}</p>

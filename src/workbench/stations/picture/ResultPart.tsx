@@ -1,12 +1,12 @@
-import { saySize, sayLength } from '../../ui/units.ts';
+import { sayLength } from '../../ui/units.ts';
 import { sayDelta, sayPercent } from '../../ui/format.ts';
 import { ProblemList } from '../../ui/ProblemList.tsx';
 import { Why } from '../../ui/Why.tsx';
 import { words } from '../../words/index.ts';
 import { sayMinutes } from '../press/say.ts';
 import { Compare } from './Compare.tsx';
+import { CompareBar } from './CompareBar.tsx';
 import { Curve } from './Curve.tsx';
-import { takeAsJob } from './edits.ts';
 import type { PicturePartProps } from './part.ts';
 import { RunBar } from './RunBar.tsx';
 import { Runs } from './Runs.tsx';
@@ -14,15 +14,15 @@ import { sayKnife } from './say.ts';
 import { making } from './state.ts';
 import type { ShownSeparation } from './worker/protocol.ts';
 
-/** The print beside the picture and beside flat inks: pictures, figures, what it costs, and the way to make it the job. */
+/** The way to make it the job, the print beside the picture and beside flat inks: pictures, figures, what it costs. */
 export function ResultPart({ bench, job, picture, read }: PicturePartProps) {
-  const w = words().picture;
-  const now = making.value;
-  const result = now?.result ?? null;
+  const result = making.value?.result ?? null;
   return (
     <div class="picture-result">
-      <RunBar bench={bench} job={job} picture={picture} />
-      {!now && <p class="field-note">{saySize(job.image.widthMm, job.image.heightMm, job.units)}. {w.noDraft}</p>}
+      <div class="result-bar">
+        <RunBar bench={bench} job={job} picture={picture} />
+        {result && <CompareBar result={result} />}
+      </div>
       <Compare job={job} picture={picture} read={read} />
       {result && (
         <>
@@ -31,26 +31,9 @@ export function ResultPart({ bench, job, picture, read }: PicturePartProps) {
             <Curve bench={bench} job={job} picture={picture} result={result} />
             <Runs job={job} result={result} />
           </div>
-          <TakeIt bench={bench} job={job} picture={picture} read={read} result={result} />
           {result.problems.length > 0 && <ProblemList problems={result.problems} />}
         </>
       )}
-    </div>
-  );
-}
-
-function TakeIt({ bench, job, picture, result }: PicturePartProps & { readonly result: ShownSeparation }) {
-  const w = words().picture;
-  if (result.runs.length === 0) return <p class="needs-line">{w.nothingPrints}</p>;
-  const take = (after: boolean) => async (): Promise<void> => {
-    if (await takeAsJob(bench, after)) location.hash = 'laydown';
-  };
-  const over = picture.over && job.layers.some((l) => !l.off);
-  return (
-    <div class="take-it">
-      {over
-        ? <><button type="button" class="button button-strong" onClick={() => void take(true)()}>{w.takeAfter}</button><span>{w.takeAfterNote}</span></>
-        : <><button type="button" class="button button-strong" onClick={() => void take(false)()}>{w.takeInstead}</button><span>{w.takeInsteadNote}</span></>}
     </div>
   );
 }

@@ -61,9 +61,14 @@ export async function takeAsJob(bench: Bench, after: boolean): Promise<boolean> 
   if (!job || runs === 0) return false;
   try {
     const made = await pictureClient().ask('asJob', { job, after }).answer;
-    const named = <T extends { readonly id: string; readonly name: string }>(all: readonly T[], had: readonly T[]): T[] =>
-      all.map((one) => (had.some((h) => h.id === one.id && h.name === one.name) ? one : { ...one, name: told(one.name) }));
-    bench.edit(step('pictureToJob', runs), () => ({ ...made, forms: named(made.forms, job.forms), cuts: named(made.cuts, job.cuts), layers: named(made.layers, job.layers), inks: named(made.inks, job.inks) }));
+    // What stays is the job's own object still: nothing of it has to be worked out anew.
+    const kept = <T extends { readonly id: string; readonly name: string }>(all: readonly T[], had: readonly T[]): T[] =>
+      all.map((one) => had.find((h) => h.id === one.id && h.name === one.name) ?? { ...one, name: told(one.name) });
+    const { wanted, proofReadings } = after ? job : made;
+    bench.edit(step('pictureToJob', runs), (now) => ({
+      ...now, wanted, proofReadings, forms: kept(made.forms, job.forms), cuts: kept(made.cuts, job.cuts), layers: kept(made.layers, job.layers), inks: kept(made.inks, job.inks),
+    }));
+    making.value = { ...making.peek()!, takenLayer: made.layers.at(-1)?.id };
     bench.announce(words().picture.taken(runs));
     return true;
   } catch (error) {

@@ -1,3 +1,4 @@
+import { potsOf } from '../../../core/plan/asks/bench.ts';
 import { sayDelta } from '../../ui/format.ts';
 import { words } from '../../words/index.ts';
 import type { Station } from '../station.ts';
@@ -17,7 +18,7 @@ export const pictureStation: Station = {
     if (!job?.picture) return { needs: null, knows: w.knowsNone };
     if (now?.state === 'working' || now?.state === 'stopping') return { needs: null, knows: w.knowsWorking(Math.round(now.share * 100)) };
     return {
-      needs: job.inks.some((ink) => ink.role === 'ink' && ink.from !== 'mix') ? null : w.needsInk,
+      needs: potsOf(job).length > 0 ? null : w.needsInk,
       knows: now?.result ? w.knowsMade(now.result.runs.length, sayDelta(now.result.figures.inRegister.mean)) : w.knowsPicture(job.picture.name),
     };
   },

@@ -15,15 +15,22 @@ export interface InHand {
 }
 export const inHand = signal<InHand | null>(null);
 export const reading = signal(false);
+/** A picture of the job that can't be read; not tried again. */
+export const unreadable = signal<Uint8Array | null>(null);
+
+/** All that the stencils follow from, each the job's own object. */
+export type AskedWith = readonly unknown[];
 
 /** A separation under way or done. */
 export interface Making {
-  readonly state: 'working' | 'stopping' | 'done' | 'failed';
+  readonly state: 'working' | 'stopping' | 'done';
   readonly share: number;
   readonly draft: ShownDraft | null;
   readonly result: ShownSeparation | null;
   /** What it was asked with: what is shown is old when these have changed. */
-  readonly from: Pick<Job, 'picture' | 'image' | 'inks'>;
+  readonly from: AskedWith;
+  /** The topmost layer the job got from it. */
+  readonly takenLayer?: string;
 }
 export const making = signal<Making | null>(null);
 
@@ -35,6 +42,11 @@ export const stroke = signal<(PictureMark & { kind: 'stroke' }) | null>(null);
 export const comparing = signal<'side' | 'wipe'>('side');
 export const wipe = signal<{ readonly against: 'picture' | 'flat'; readonly share: number }>({ against: 'picture', share: 0.5 });
 export const struck = signal<'nothing' | 'reach' | 'lost'>('nothing');
+
+/** What is struck through on the print: 1 (255) where so. */
+export function strikeOf(result: ShownSeparation): Uint8Array | null {
+  return struck.value === 'nothing' ? null : struck.value === 'reach' ? result.outOfReach : result.detailLost;
+}
 
 let client: PictureClient | null = null;
 let stopper: (() => void) | null = null;
@@ -56,15 +68,16 @@ export function problemsOf(error: unknown): readonly Problem[] {
 export async function followPicture(bench: Bench): Promise<void> {
   const picture = bench.job.peek()?.picture;
   const bytes = picture && bench.attachments.peek().get(picture.file);
-  if (!picture || !bytes || inHand.peek()?.bytes === bytes || reading.peek()) return;
+  if (!picture || !bytes || inHand.peek()?.bytes === bytes || unreadable.peek() === bytes || reading.peek()) return;
   try {
     await readInto(bytes, picture.name);
   } catch (error) {
+    unreadable.value = bytes;
     bench.refuse(problemsOf(error));
   }
 }
 
-/** Reads a picture and takes it in hand. Throws `ProblemError`; then the worker holds none. */
+/** Reads a picture and takes it in hand. Throws `ProblemError`; then the one before stays in hand. */
 export async function readInto(bytes: Uint8Array, name: string): Promise<ReadPicture> {
   stop();
   reading.value = true;
@@ -73,28 +86,37 @@ export async function readInto(bytes: Uint8Array, name: string): Promise<ReadPic
     inHand.value = { bytes, read };
     making.value = null;
     return read;
-  } catch (error) {
-    inHand.value = null;
-    throw error;
   } finally {
     reading.value = false;
   }
+}
+
+/** The paper in sight; before there is a Plan the first one, which the Plan will show. */
+const paperIdOf = (bench: Bench): string | null => bench.paper.value?.id ?? bench.job.value?.papers[0]?.id ?? null;
+
+const isBusy = (): boolean => making.peek()?.state === 'working' || making.peek()?.state === 'stopping';
+
+/** Has what would be made now sketched ahead, so that the first draft is there at once. What is wrong is said when it is asked for. */
+export function prepare(bench: Bench): void {
+  const job = bench.job.peek(), now = making.peek();
+  if (!job?.picture || job.picture.over || !inHand.peek() || isBusy() || (now?.result && !now.result.stoppedEarly && !isStale(bench, now))) return;
+  void pictureClient().ask('prepare', { job, paperId: paperIdOf(bench), over: null }).answer.catch(() => undefined);
 }
 
 /** Makes the stencils as the job's `picture` asks; drafts are shown as they come. */
 export async function make(bench: Bench): Promise<void> {
   const job = bench.job.peek();
   const picture = job?.picture;
-  const at = making.peek()?.state;
-  if (!job || !picture || !inHand.peek() || at === 'working' || at === 'stopping') return;
+  if (!job || !picture || !inHand.peek() || isBusy()) return;
+  const before = making.peek();
   bench.refuse(null);
   openPart.value = 'result';
-  making.value = { state: 'working', share: 0, draft: null, result: null, from: { picture, image: job.image, inks: job.inks } };
+  making.value = { state: 'working', share: 0, draft: null, result: null, from: askedWith(bench) };
   const put = (change: Partial<Making>): void => { if (making.peek()) making.value = { ...making.peek()!, ...change }; };
   try {
     if (picture.over) await bench.upToDate();
     const over = picture.over ? (bench.plan.peek()?.layers ?? null) : null;
-    const asked = pictureClient().ask('separate', { job, paperId: bench.paper.peek()?.id ?? null, over }, {
+    const asked = pictureClient().ask('separate', { job, paperId: paperIdOf(bench), over }, {
       onProgress: (share) => put({ share }),
       onDraft: (draft) => put({ draft, share: draft.share }),
     });
@@ -107,7 +129,8 @@ export async function make(bench: Bench): Promise<void> {
     bench.announce(`${result.stoppedEarly ? `${w.stoppedEarly} ` : ''}${w.made(result.runs.length, sayDelta(result.figures.inRegister.mean))}`);
   } catch (error) {
     if (!making.peek()) return;
-    put({ state: 'failed' });
+    // What was made before is still in the worker's hands.
+    making.value = before?.result ? before : null;
     bench.refuse(problemsOf(error));
   } finally {
     stopper = null;
@@ -121,7 +144,21 @@ export function stop(): void {
   making.value = { ...now, state: 'stopping' };
 }
 
-/** Whether what is shown was asked for otherwise than the job says now. */
-export function isStale(job: Job, made: Making): boolean {
-  return job.picture !== made.from.picture || job.image !== made.from.image || job.inks !== made.from.inks;
+/** Pots mixed from others are made by the stencils, and no reason to make them again. */
+export function askedWith(bench: Bench): AskedWith {
+  const job = bench.job.value;
+  if (!job) return [];
+  const runs = job.picture?.over ? [job.layers, job.cuts, job.forms] : [];
+  return [job.picture, job.image, job.papers, job.register, job.materials, paperIdOf(bench), ...runs, ...job.inks.filter((ink) => ink.from !== 'mix')];
+}
+
+export function isTaken(job: Job, { takenLayer }: Making): boolean {
+  return takenLayer !== undefined && job.layers.some((layer) => layer.id === takenLayer);
+}
+
+/** Whether what is shown was asked for otherwise than the job says now. Printed after the job's runs, it is one with those that it was made for. */
+export function isStale(bench: Bench, made: Making): boolean {
+  const job = bench.job.value, now = askedWith(bench);
+  if (job?.picture?.over && isTaken(job, made)) return false;
+  return now.length !== made.from.length || now.some((part, i) => part !== made.from[i]);
 }

@@ -2,17 +2,18 @@ import { words } from '../../words/index.ts';
 import type { Station } from '../station.ts';
 import { countOf } from './count.ts';
 import { PullingView } from './PullingView.tsx';
+import { allPulled } from './queue.ts';
 
 export const pressPageStation: Station = {
   id: 'pulling',
   title: () => words().pulling.title,
   state(bench) {
     const w = words().pulling;
-    const edition = bench.plan.value?.edition;
+    const plan = bench.plan.value, edition = plan?.edition, count = countOf(bench).state.value;
     const setUp = edition?.sheets?.setUp.perRun ?? 0;
     const of = edition?.pullsOfRun.reduce((sum, pulls) => sum + Math.max(0, pulls - setUp), 0) ?? 0;
-    const pulled = countOf(bench).state.value.runs.reduce((sum, run) => sum + run.sheets.length, 0);
-    return { knows: w.knows(pulled, of), needs: edition && !edition.sheets ? w.needsRuns : null };
+    const pulled = count.runs.reduce((sum, run) => sum + run.sheets.length, 0);
+    return { knows: plan && allPulled(plan, count) ? w.knowsAll(pulled) : w.knows(pulled, of), needs: edition && !edition.sheets ? w.needsRuns : null };
   },
   View: PullingView,
 };

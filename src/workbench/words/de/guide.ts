@@ -5,6 +5,7 @@ export const guide: Words['guide'] = {
   next: 'Als Nächstes:',
   allSet: 'Es fehlt nichts. Die Mappe drucken.',
   printed: 'Die Mappe ist fertig',
+  keepTried: (n) => n === 1 ? 'Den probierten Topf behalten' : `Die ${n} probierten Töpfe behalten`,
   mend: (n) => n === 1 ? 'Eine Sache in Ordnung bringen' : `${n} Sachen in Ordnung bringen`,
   tour: 'Rundgang',
   tourStart: 'Den Rundgang machen',

@@ -4,6 +4,7 @@ import type { Words } from '../index.ts';
 export const pulling: Words['pulling'] = {
   title: 'Beim Drucken',
   knows: (pulled, of) => `${pulled} von ${of} gedruckt`,
+  knowsAll: (pulled) => `Alle Läufe fertig, ${pulled} gedruckt`,
   needsRuns: 'Braucht Läufe und Papiere',
   backToBench: 'Zurück zur Werkbank',
   run: (n, of) => `Lauf ${n} von ${of}`,

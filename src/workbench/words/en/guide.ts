@@ -4,6 +4,7 @@ export const guide = {
   next: 'Next:',
   allSet: 'Nothing is missing. Print the packet.',
   printed: 'The packet is made',
+  keepTried: (n: number) => n === 1 ? 'Keep the pot that is tried' : `Keep the ${n} pots that are tried`,
   mend: (n: number) => n === 1 ? 'One thing to mend' : `${n} things to mend`,
   tour: 'Tour',
   tourStart: 'Take the tour',

@@ -2,6 +2,7 @@
 export const pulling = {
   title: 'At the press',
   knows: (pulled: number, of: number) => `${pulled} of ${of} pulled`,
+  knowsAll: (pulled: number) => `All runs done, ${pulled} pulled`,
   needsRuns: 'Needs runs and papers',
   backToBench: 'Back to the bench',
   run: (n: number, of: number) => `Run ${n} of ${of}`,

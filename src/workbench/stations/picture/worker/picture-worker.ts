@@ -1,7 +1,7 @@
 import { jobOfSeparation, pictureRequest } from '../../../../core/plan/asks/separate.ts';
 import { materialOf, materialsOf } from '../../../../core/plan/stencils.ts';
 import { fail, ProblemError } from '../../../../core/problem.ts';
-import { readPicture, separate, type Picture, type Separation } from '../../../../core/separate/index.ts';
+import { readPicture, separate, type Draft, type Picture, type Separation } from '../../../../core/separate/index.ts';
 import { Cancelled, type Task } from '../../../../core/task.ts';
 import { picturesReady } from '../../../worker/pictures.ts';
 import { breathe } from './breathe.ts';
@@ -16,6 +16,18 @@ const ready = picturesReady();
 let line: Promise<void> = Promise.resolve();
 let picture: Picture | null = null;
 let made: { readonly separation: Separation; readonly materialId: string } | null = null;
+let begun: Begun | null = null;
+/** The newest question that a sketch could be for. */
+let newest = 0;
+
+/** A separation as far as its first sketch. */
+interface Begun {
+  readonly key: string;
+  readonly drafts: AsyncGenerator<Draft, Separation>;
+  readonly sketch: IteratorResult<Draft, Separation>;
+  /** Whose it is: who is told how far it is, and who may stop it. */
+  readonly asker: { id: number };
+}
 
 /** The search is shared out where the machine has threads to spare. Started with this worker, so that nothing is asked for later. */
 const spare = Math.min(2, navigator.hardwareConcurrency || 1);
@@ -28,10 +40,14 @@ type Answers = { readonly [Q in PictureQuestion]: (ask: PictureQuestions[Q]['ask
 const answers: Answers = {
   async read({ bytes, name }) {
     await ready;
-    // What was made belongs to the picture before.
-    picture = made = null;
     picture = await readPicture(bytes, name);
+    // What was made belongs to the picture before.
+    made = begun = null;
     return showPicture(picture);
+  },
+  async prepare(ask, id) {
+    if (id === newest && begun?.key !== keyOf(ask)) begun = await begin(ask, id);
+    return null;
   },
   separate: (ask, id) => separated(ask, id),
   async asJob({ job, after }) {
@@ -40,22 +56,31 @@ const answers: Answers = {
   },
 };
 
-async function separated({ job, paperId, over }: SeparateAsk, id: number): Promise<ShownSeparation> {
-  const ask = job.picture;
+const keyOf = (ask: SeparateAsk): string => JSON.stringify(ask);
+
+async function begin(asked: SeparateAsk, id: number): Promise<Begun> {
+  const { job, paperId, over } = asked, ask = job.picture;
   if (!picture || !ask) fail('no-picture', 'the picture', 'There is no picture to separate.', 'Choose one first.');
+  const asker = { id };
   const task: Task = {
-    report: (share) => send({ id, kind: 'progress', share }),
+    report: (share) => send({ id: asker.id, kind: 'progress', share }),
     async pause() {
       await breathe();
-      if (stopped.has(id)) throw new Cancelled();
+      if (stopped.has(asker.id)) throw new Cancelled();
     },
   };
-  const request = pictureRequest(job, ask, picture, { paperId: paperId ?? undefined, over: over ?? undefined });
-  const drafts = separate(request, task, hands);
-  for (;;) {
-    const next = await drafts.next();
+  const drafts = separate(pictureRequest(job, ask, picture, { paperId: paperId ?? undefined, over: over ?? undefined }), task, hands);
+  return { key: keyOf(asked), drafts, sketch: await drafts.next(), asker };
+}
+
+async function separated(asked: SeparateAsk, id: number): Promise<ShownSeparation> {
+  const { job } = asked;
+  const { drafts, sketch, asker } = begun?.key === keyOf(asked) ? begun : await begin(asked, id);
+  begun = null;
+  asker.id = id;
+  for (let next = sketch; ; next = await drafts.next()) {
     if (next.done) {
-      made = { separation: next.value, materialId: materialOf(materialsOf(job), ask.material).id };
+      made = { separation: next.value, materialId: materialOf(materialsOf(job), job.picture?.material).id };
       return showSeparation(next.value, (inkId) => job.inks.find((k) => k.id === inkId)?.name ?? inkId);
     }
     const { stage, share, meanDeltaE, metres, codes, rgb, width, height } = next.value;
@@ -68,8 +93,9 @@ async function separated({ job, paperId, over }: SeparateAsk, id: number): Promi
 
 scope.onmessage = (event: MessageEvent<ToPictureWorker>) => {
   const message = event.data;
-  if (message.question === 'stop') stopped.add(message.id);
-  else line = line.then(() => respond(message));
+  if (message.question === 'stop') return void stopped.add(message.id);
+  newest = message.id;
+  line = line.then(() => respond(message));
 };
 
 async function respond({ id, question, ask }: Exclude<ToPictureWorker, { question: 'stop' }>): Promise<void> {

@@ -64,6 +64,8 @@ export interface ShownSeparation extends Pick<Separation, 'figures' | 'curve' | 
 export interface PictureQuestions {
   /** Reads a picture and keeps it. */
   readonly read: { ask: { readonly bytes: Uint8Array; readonly name: string }; answer: ReadPicture };
+  /** Makes the first sketch of what may be asked for next; `separate` goes on from it when it is asked for just that. */
+  readonly prepare: { ask: SeparateAsk; answer: null };
   /** Separates the picture read last; drafts come on the way. Stopped, the best so far is cut. */
   readonly separate: { ask: SeparateAsk; answer: ShownSeparation };
   /** The job with the forms, cuts, layers and pots of the separation made last. */

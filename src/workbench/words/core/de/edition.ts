@@ -199,7 +199,7 @@ export const edition: Phrases = {
   'Give a whole number, nought or more.': 'Eine ganze Zahl angeben, null oder mehr.',
   'An edition of 0 sheets cannot be planned.': 'Eine Auflage von 0 Bogen lässt sich nicht planen.',
   'No sheet to set up with: the first good sheet is at risk in every run.': 'Kein Bogen zum Einrichten: der erste gute Bogen ist in jedem Lauf gefährdet.',
-  '{newsprint} of newsprint, then {newsprint2} offcut of the good paper, for each run.': '{newsprint} aus Zeitungspapier, dann {newsprint2} Abschnitte des guten Papiers, für jeden Lauf.',
+  '{newsprint} of newsprint, then 1 offcut of the good paper, for each run.': '{newsprint} aus Zeitungspapier, dann 1 Abschnitt des guten Papiers, für jeden Lauf.',
   '{proofs} to be held back from {sheets} of {paper}.': '{proofs*} von {sheets*} {paper} zurückzulegen.',
   'proof is': 'Probedruck ist',
   'proofs are': 'Probedrucke sind',

@@ -55,6 +55,8 @@ export const separate: Phrases = {
   'The map of what is important does not have as many values as pixels.': 'Die Karte dessen, was wichtig ist, hat nicht so viele Werte wie Pixel.',
   'Mark the regions again.': 'Die Stellen neu markieren.',
   'There is no ink on the shelf.': 'Im Regal steht keine Farbe.',
+  '{} inks are too many to choose from.': '{} Farben sind zu viele zur Auswahl.',
+  'Choose at most {} of them.': 'Höchstens {} davon auswählen.',
   'Read at least one drawdown first.': 'Zuerst mindestens einen Aufzug messen.',
   'inks {id}': 'Farben {id}',
   'Two inks carry the same name.': 'Zwei Farben tragen denselben Namen.',
