@@ -61,11 +61,11 @@ const goodEnough = 0.02;
 
 /** The best of several plans once each is settled on these targets and tried in every order; only that one is then settled in all bands. */
 export async function bestOfPool(setup: SearchSetup, targets: Targets, pool: readonly (readonly LayerRecipe[])[], task: Task): Promise<Found> {
-  const judge: Judge = { kind: 'exact', targets }, quick = quickly(setup);
+  const rough: Judge = { kind: 'rough', targets }, judge: Judge = { kind: 'exact', targets }, quick = quickly(setup);
   let best: Scored | undefined;
   for (const recipes of pool) {
-    const now = await polished(quick, scored(quick, recipes, judge), judge, task);
-    if (!best || now.score < best.score) best = now;
+    const now = await polished(quick, scored(quick, recipes, rough), rough, task), score = judgedScore(quick, judge, now.recipes);
+    if (!best || score < best.score) best = { recipes: now.recipes, score };
   }
   const { recipes } = await allOrders(quick, best!, judge, task);
   return found(setup, await polished(setup, scored(setup, recipes, judge), judge, task, false, true));
