@@ -24,7 +24,7 @@ export function requestFor(picture: Picture, layers: number, more: Partial<Separ
   };
 }
 
-const everyPrice = [0.05, 0.1, 0.2, 0.4, 0.8, 1.6, 3.2, 6.4, 12.8, 25];
+const everyPrice = [0.03, 0.05, 0.1, 0.2, 0.4, 0.8, 1.6, 3.2, 6.4, 12.8, 25];
 
 interface Flat {
   readonly free: number;
@@ -35,19 +35,30 @@ export interface Trial {
   readonly layers: number;
   /** Mean ΔE00 without a knife budget: ours, flat inks. */
   readonly free: readonly [number, number];
-  /** The same at equal knife length, and that length. */
-  readonly equal: readonly [number, number, number];
+  /** The same for one ink a place, mixed from the same shelf: what overlaps bring, the reach of the inks left out. */
+  readonly sameShelf: number;
+  /** The same at equal knife length, and that length: for each of `knifePrices`. */
+  readonly equal: readonly (readonly [number, number, number])[];
 }
+
+/** What a mm of knife may cost, ΔE00·mm: a patient hand, and the usual. */
+export const knifePrices = [0.3, 2];
 
 /** Mean ΔE00 of the predicted print against the picture, before anything is cut. */
 export async function trial(picture: Picture, layers: number): Promise<Trial> {
   const work = prepareWork(requestFor(picture, layers)), few = fewTargets(work.levels[0].bins);
   const flat = flatOf(work, few);
-  const free = await chooseInks(work, few, 0, 0, 1, 2, quietTask, () => undefined);
-  const ours = errorOf(work, freeCodes(fieldOf(work.levels[0], rulesOf(work, free.found.overlapLab, 0))), rulesOf(work, free.found.overlapLab, 0));
-  const cut = await judged(work, (await chooseInks(work, few, 2, 0, 1, 2, quietTask, () => undefined)).found, 2, 0, 0, quietTask);
-  const metres = lengthOf(work, cut.codes);
-  return { layers, free: [ours, flat.free], equal: [errorOf(work, cut.codes, rulesOf(work, cut.found.overlapLab, 2)), flatAt(flat, metres), metres] };
+  const inks = (priceMm: number): Promise<Chosen> => chooseInks(work, few, priceMm, 0, 1, 1, quietTask, () => undefined);
+  const free = (await inks(0)).found.overlapLab;
+  const equal: [number, number, number][] = [];
+  for (const priceMm of knifePrices) {
+    const { codes, found } = await judged(work, (await inks(priceMm)).found, priceMm, 0, 0, quietTask), metres = lengthOf(work, codes);
+    equal.push([errorOf(work, codes, rulesOf(work, found.overlapLab, priceMm)), flatAt(flat, metres), metres]);
+  }
+  const oneInk: Work = { ...work, setup: { ...work.setup, codes: oneInkCodes(layers) } };
+  const single = (await chooseInks(oneInk, few, 0, 0, 1, 1, quietTask, () => undefined)).found.overlapLab;
+  const sameShelf = errorOf(work, freeCodes(fieldOf(work.levels[0], rulesOf(oneInk, single, 0))), rulesOf(oneInk, single, 0));
+  return { layers, sameShelf, free: [errorOf(work, freeCodes(fieldOf(work.levels[0], rulesOf(work, free, 0))), rulesOf(work, free, 0)), flat.free], equal };
 }
 
 function errorOf(work: Work, codes: Uint8Array, rules: MaskRules): number {
@@ -98,11 +109,11 @@ export interface RegisterTrial {
 export async function registerTrial(picture: Picture, layers: number, sigmaMm = 0.5): Promise<RegisterTrial> {
   const work = prepareWork(requestFor(picture, layers)), few = fewTargets(work.levels[0].bins);
   const level = work.levels[0];
-  const plain = await judged(work, (await chooseInks(work, few, 1, 0, 1, 2, quietTask, () => undefined)).found, 1, 0, 0, quietTask);
+  const plain = await judged(work, (await chooseInks(work, few, 1, 0, 1, 1, quietTask, () => undefined)).found, 1, 0, 0, quietTask);
   const off = (chosen: Chosen): number => costOffRegister(fieldOf(level, rulesOf(work, chosen.found.overlapLab, 1)), chosen.codes, sigmaMm / level.mmPerPx);
   const inRegister = errorOf(work, plain.codes, rulesOf(work, plain.found.overlapLab, 1)), unaware = off(plain);
   const metres = lengthOf(work, plain.codes);
-  const inks = await chooseInks(work, few, 0.3, sigmaMm, 1, 2, quietTask, () => undefined);
+  const inks = await chooseInks(work, few, 0.3, sigmaMm, 1, 1, quietTask, () => undefined);
   // Masks that reckon with the register have shorter outlines of themselves: a cheaper knife brings them up to the same length.
   const tried: Chosen[] = [];
   for (const found of [inks.found, plain.found]) for (const priceMm of [0.02, 0.1, 0.3, 1]) tried.push(await judged(work, found, priceMm, sigmaMm, 0, quietTask));

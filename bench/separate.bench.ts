@@ -11,7 +11,7 @@ import type { BenchRow } from './row.ts';
 import { openPicture, openPictures } from './separate-pictures.ts';
 import { benchShelf } from './separate-shelf.ts';
 import { prepareReaders } from './separate-tools.ts';
-import { registerTrial, requestFor, trial } from './separate-trial.ts';
+import { knifePrices, registerTrial, requestFor, trial } from './separate-trial.ts';
 
 export const title = 'A picture into stencils: mean ΔE00 ÷ that of as many flat opaque inks of any colour';
 
@@ -23,19 +23,22 @@ const two = (v: number): string => v.toFixed(2);
 export async function run(): Promise<BenchRow[]> {
   await prepareReaders();
   const rows: BenchRow[] = [];
-  const free = new Map<number, number[]>(), equal = new Map<number, number[]>();
+  const ratios = new Map<number, number[][]>();
   for (const { name, what } of chosen) {
     const picture = await openPicture(name);
     for (const layers of counts) {
       const start = performance.now();
       const t = await trial(picture, layers);
-      const [a, b] = [t.free[0] / t.free[1], t.equal[0] / t.equal[1]];
-      free.set(layers, [...(free.get(layers) ?? []), a]);
-      equal.set(layers, [...(equal.get(layers) ?? []), b]);
-      rows.push({ name: `${name}, ${layers} layers`, medianMs: performance.now() - start, note: `no budget ${two(t.free[0])} ÷ ${two(t.free[1])} = ${two(a)}; at ${two(t.equal[2])} m ${two(t.equal[0])} ÷ ${two(t.equal[1])} = ${two(b)}; ${what}` });
+      const told = [...[t.free, ...t.equal].map(([ours, flat]) => ours / flat), t.free[0] / t.sameShelf];
+      ratios.set(layers, [...(ratios.get(layers) ?? []), told]);
+      const equal = t.equal.map(([ours, flat, metres], i) => `at ${two(metres)} m ${two(ours)} ÷ ${two(flat)} = ${two(told[i + 1])}`);
+      rows.push({ name: `${name}, ${layers} layers`, medianMs: performance.now() - start, note: `no budget ${two(t.free[0])} ÷ ${two(t.free[1])} = ${two(told[0])}; ${equal.join('; ')}; ${what}` });
     }
   }
-  for (const layers of counts) rows.push({ name: `all, ${layers} layers: mean ratio`, medianMs: 0, note: `no budget ${two(mean(free.get(layers)!))}, equal knife ${two(mean(equal.get(layers)!))}` });
+  for (const layers of counts) {
+    const [free, ...equal] = [0, ...knifePrices, 0].map((_, i) => mean(ratios.get(layers)!.map((told) => told[i]))), single = equal.pop()!;
+    rows.push({ name: `all, ${layers} layers: mean ratio`, medianMs: 0, note: `no budget ${free.toFixed(3)} (of as many flat inks from the same shelf ${single.toFixed(3)}), ${equal.map((ratio, i) => `equal knife at a price of ${knifePrices[i]}: ${ratio.toFixed(3)}`).join(', ')}` });
+  }
   rows.push(...await registerRows(), ...await bridgeRows(), ...await rivalRows(), ...await speedRows());
   return rows;
 }

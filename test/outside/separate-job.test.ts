@@ -88,6 +88,33 @@ test('the Plan lays the same layers on the same places as the separation showed'
   expect(agreement(over)).toBeGreaterThan(0.97);
 });
 
+test('bridges lie in the Plan where the separation laid them: it had the picture in view, the job has not', async () => {
+  const width = 160, height = 160, data = new Uint8Array(width * height * 3);
+  for (let y = 0; y < height; y++) for (let x = 0; x < width; x++) {
+    const far = Math.hypot(x - 80, y - 80), ring = far > 34 && far < 62;
+    // The ring fades towards one side: there a bridge is seen least, though nowhere is it shorter.
+    const dark = ring ? 0.5 + 0.5 * Math.max(0, Math.cos(Math.atan2(y - 80, x - 80) - 2)) : 0;
+    data.set(ring ? [236 - 190 * dark, 226 - 150 * dark, 206 - 120 * dark] : [248, 246, 240], (y * width + x) * 3);
+  }
+  const square: Job = { ...studio, image: { widthMm: 80, heightMm: 80 } };
+  const rings = await readPicture(encodePng({ width, height, data, channels: 3 }), 'rings.png');
+  const separation = await separated(separateRequest(square, { picture: rings, layers: 1, materialId: 'film', effort: 0.3 }), quietTask);
+  const saved = readJobFile(writeJobFile({ job: jobOfSeparation(square, separation, { materialId: 'film' }), attachments: bundle.attachments }));
+  const live = separation.layers.filter((l) => l.region.rings.length > 0), made = plan(saved);
+  expect(live.reduce((sum, l) => sum + l.stencil.bridges.length, 0)).toBeGreaterThan(0);
+  live.forEach((layer, i) => {
+    const stencil = made.layers[i].stencil!;
+    expect(stencil.certificate.holds).toBe(true);
+    expect(stencil.bridges.map((b) => b.areaMm2)).toHaveLength(layer.stencil.bridges.length);
+    stencil.bridges.forEach((bridge, k) => {
+      const laid = layer.stencil.bridges[k];
+      expect(bridge.pinned).toBe(true);
+      expect(Math.abs(bridge.areaMm2 - laid.areaMm2)).toBeLessThan(0.15 * laid.areaMm2 + 0.5);
+      expect(Math.hypot(bridge.line[0] - laid.line[0], bridge.line[1] - laid.line[1])).toBeLessThan(0.01);
+    });
+  });
+});
+
 test('the Plan foresees the colours that the separation promised: strengths and mixes survive', () => {
   const { separation, made } = printed;
   const shown = new Map<number, number>();

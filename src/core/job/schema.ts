@@ -57,7 +57,7 @@ const PartSchema = z.looseObject({
 
 const CutSchema = z.looseObject({ id, name, material: id.optional(), parts: z.array(PartSchema).min(1), note });
 
-const BridgePinSchema = z.looseObject({ fromMm: point, toMm: point, widthMm: sizeMm.optional() });
+const BridgePinSchema = z.looseObject({ fromMm: point, toMm: point, viaMm: z.array(point).max(500).optional(), widthMm: sizeMm.optional() });
 
 const LayerSchema = z.looseObject({
   id, name,

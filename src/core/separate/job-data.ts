@@ -1,5 +1,5 @@
 import { ringArea, type Region } from '../form/index.ts';
-import type { Separation } from './types.ts';
+import type { SeparatedLayer, Separation } from './types.ts';
 
 /** The parts of a Job that a separation decides; plain data in the words of the Job document. */
 export interface JobParts {
@@ -8,6 +8,7 @@ export interface JobParts {
   readonly cuts: readonly { readonly id: string; readonly name: string; readonly material?: string; readonly parts: readonly { readonly form: string; readonly xMm: number; readonly yMm: number }[] }[];
   readonly layers: readonly {
     readonly id: string; readonly name: string; readonly cut: string; readonly side: 'window' | 'piece'; readonly ink: string; readonly strength: number; readonly islands: 'bridge';
+    readonly pinnedBridges?: readonly { fromMm: [number, number]; viaMm?: [number, number][]; toMm: [number, number]; widthMm: number }[];
   }[];
   /** Pots mixed from the shelf; a layer of a single shelf ink names that ink and needs no pot here. */
   readonly inks: readonly { readonly id: string; readonly name: string; readonly from: 'mix'; readonly parts: readonly { readonly ink: string; readonly parts: number }[] }[];
@@ -46,9 +47,21 @@ export function jobPartsOf(separation: Separation, materialId?: string, inkName:
       ink = `pot-${run}`;
       inks.push({ id: ink, name, from: 'mix', parts: layer.parts.map((part) => ({ ink: part.id, parts: round(part.share * 1000) })) });
     }
-    layers.push({ id: `run-${run}`, name, cut, side: layer.side, ink, strength: round(strength), islands: 'bridge' });
+    layers.push({ id: `run-${run}`, name, cut, side: layer.side, ink, strength: round(strength), islands: 'bridge', ...pinned(layer) });
   }
   return { image: { widthMm: image.maxX, heightMm: image.maxY }, forms, cuts, layers, inks };
+}
+
+/** Bridges stay where they were laid and shown: they were laid with the picture in view, which the job alone does not have. */
+function pinned({ stencil: { bridges } }: SeparatedLayer): Pick<JobParts['layers'][number], 'pinnedBridges'> {
+  if (bridges.length === 0) return {};
+  return {
+    pinnedBridges: bridges.map(({ line, widthMm }) => {
+      const points = Array.from({ length: line.length / 2 }, (_, i): [number, number] => [round(line[2 * i]), round(line[2 * i + 1])]);
+      const via = points.slice(1, -1);
+      return { fromMm: points[0], ...(via.length > 0 ? { viaMm: via } : {}), toMm: points[points.length - 1], widthMm: round(widthMm) };
+    }),
+  };
 }
 
 function outlineOf(region: Region): { readonly rings: (readonly [number, number])[][]; readonly xMm: number; readonly yMm: number } {

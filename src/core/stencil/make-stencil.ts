@@ -10,7 +10,7 @@ import { knifeWork } from './knife.ts';
 import { labelParts } from './label.ts';
 import type { Labels } from './label.ts';
 import type { Survey, ThinPlace } from './survey.ts';
-import type { Bridge, Certificate, CostRaster, Island, LoosePiece, PointMm, Stencil, StencilRequest } from './types.ts';
+import type { Bridge, BridgePin, Certificate, CostRaster, Island, LoosePiece, PointMm, Stencil, StencilRequest } from './types.ts';
 
 /** Rings smaller than this come from rounding, not from a drawing. */
 const crumbMm2 = 0.1;
@@ -42,7 +42,7 @@ export function makeStencil(request: StencilRequest): Stencil {
   const sorted = sortIslands(found.filter((_, i) => i !== frameAt), wish, material.leastBridgeMm, place, problems);
   const loose = sorted.filter((i) => i.handled === 'loose').map((i) => i.region);
   const held = sorted.filter((i) => i.handled === 'bridged').map((i) => i.region);
-  const pinned: Strip[] = (request.pins ?? []).map((pin) => pinnedStrip(pin.fromMm, pin.toMm, Math.max(pin.widthMm ?? 0, material.leastBridgeMm + spareWidthPx * workingMmPerPx)));
+  const pinned: Strip[] = (request.pins ?? []).map((pin) => pinnedStrip(pin, Math.max(pin.widthMm ?? 0, material.leastBridgeMm + spareWidthPx * workingMmPerPx)));
   const start = unite([frame, ...held, ...loose, ...pinned.map((s) => s.region)]);
 
   const grid = workingGrid(regionBox(openings0), borderMm(material));
@@ -151,8 +151,8 @@ function sortIslands(found: readonly Region[], wish: StencilRequest['islands'], 
   return islands;
 }
 
-function pinnedStrip(fromMm: PointMm, toMm: PointMm, widthMm: number): Strip {
-  const line = [...fromMm, ...toMm];
+function pinnedStrip({ fromMm, viaMm = [], toMm }: BridgePin, widthMm: number): Strip {
+  const line = [...fromMm, ...viaMm.flat(), ...toMm];
   return { region: strip(line, widthMm, 'round'), widthMm, line, from: fromMm, to: toMm, crosses: true };
 }
 
@@ -177,7 +177,7 @@ function nameBridges(strips: readonly Strip[], pinnedCount: number, openings: Re
   return order.filter((i) => shares[i].length > 0).map((i, k) => {
     const region: Region = { rings: shares[i].flatMap((part) => part.rings) };
     return {
-      id: `b${k + 1}`, from: strips[i].from, to: strips[i].to, widthMm: strips[i].widthMm, region,
+      id: `b${k + 1}`, from: strips[i].from, to: strips[i].to, line: strips[i].line, widthMm: strips[i].widthMm, region,
       areaMm2: regionArea(region), pinned: i < pinnedCount,
       ...(cost ? { costDeltaE: meanCost(region, cost) } : {}),
     };

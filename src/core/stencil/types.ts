@@ -13,6 +13,8 @@ export interface CostRaster {
 export interface BridgePin {
   readonly fromMm: PointMm;
   readonly toMm: PointMm;
+  /** Where it bends on the way; straight if left out. */
+  readonly viaMm?: readonly PointMm[];
   readonly widthMm?: number;
 }
 
@@ -62,6 +64,8 @@ export interface Bridge {
   /** Where it leaves the paper on either side. */
   readonly from: PointMm;
   readonly to: PointMm;
+  /** Its middle from paper to paper, x and y in turn, mm. */
+  readonly line: readonly number[];
   readonly widthMm: number;
   /** The ink it keeps away: its part of the opening. */
   readonly region: Region;

@@ -96,7 +96,7 @@ export function jobOfSeparation(job: Job, separation: Separation, choice: { read
   const inks: Job['inks'] = parts.inks.map((k) => ({ id: fresh(k.id), name: k.name, from: 'mix' as const, role: 'ink' as const, densityGPerMl: 1.1, parts: k.parts.map((p) => ({ ink: p.ink, parts: p.parts })) }));
   const layers: Job['layers'] = parts.layers.map((l) => ({
     id: fresh(l.id), name: l.name, cut: fresh(l.cut), side: l.side, ink: usesOwn.has(l.ink) ? fresh(l.ink) : l.ink, strength: l.strength, base,
-    islands: l.islands, bridgesBy: 'least-seen' as const, spreadMm: 0, off: false,
+    islands: l.islands, bridgesBy: 'least-seen' as const, ...(l.pinnedBridges ? { pinnedBridges: [...l.pinnedBridges] } : {}), spreadMm: 0, off: false,
   }));
   const keep = choice.after ? job : { ...job, forms: [], cuts: [], layers: [], wanted: [], proofReadings: [] };
   return {

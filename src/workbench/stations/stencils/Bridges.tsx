@@ -52,6 +52,9 @@ export function Bridges({ bench, layer, planned }: PartProps) {
       )}
       {bridges.length > 0 && !held && <p class="num-note">{w.bridgeHint}</p>}
       <div class="row">
+        {(layer.pinnedBridges?.length ?? 0) > 0 && (
+          <button type="button" class="button button-line" onClick={() => bench.edit(step('removeBridge', layer.name), (job) => withLayer(job, layer.id, { pinnedBridges: undefined }))}>{w.letAllGo}</button>
+        )}
         <button type="button" class="button button-line" onClick={() => start('add')}>{w.add}</button>
         <button type="button" class="button button-line" onClick={() => start('forbid')}>{w.forbidPlace}</button>
         {layer.noBridge?.map((_, i) => (

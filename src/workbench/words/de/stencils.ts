@@ -43,6 +43,7 @@ export const stencils: Words['stencils'] = {
   laid: 'Von Laydown gelegt',
   wide: (mm) => `${mm} breit`,
   letGo: 'Loslassen',
+  letAllGo: 'Alle Stege neu legen',
   pinHere: 'Hier festsetzen',
   forbid: 'Hier kein Steg',
   bridgeHint: 'Einen Steg berühren und an seiner Öffnung entlang ziehen oder mit den Pfeiltasten verschieben. Er bleibt, wo er hingesetzt wird.',

@@ -40,6 +40,7 @@ export const stencils = {
   laid: 'Laid by Laydown',
   wide: (mm: string) => `${mm} wide`,
   letGo: 'Let it go',
+  letAllGo: 'Lay all bridges anew',
   pinHere: 'Pin it here',
   forbid: 'No bridge here',
   bridgeHint: 'Touch a bridge and drag it along its opening, or move it with the arrow keys. It stays where you put it.',
