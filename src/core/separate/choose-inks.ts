@@ -70,12 +70,12 @@ export async function chooseInks(work: Work, few: FewTargets, priceMm: number, s
   const halves = askedFor([0, 1].map((i) => ({ kind: 'pool', setup, targets: fewer.targets, seed: seed + 1000 * i, starts: half(24), kicks: half(240) })), task, hands);
   const pool: (readonly LayerRecipe[])[] = [];
   // Two halves, best first each: their plans in turn.
-  const report = (share: number): void => { task.report(share, 'choosing inks and their order'); };
-  report(0.1);
+  const looking = 'looking for inks and their order';
+  task.report(0.1, looking);
   const one = (await halves[0]()).pool;
-  report(0.18);
+  task.report(0.18, looking);
   const other = (await halves[1]()).pool;
-  report(0.26);
+  task.report(0.26, looking);
   for (let i = 0; i < Math.max(one.length, other.length); i++) pool.push(...one.slice(i, i + 1), ...other.slice(i, i + 1));
   const plans = askedFor(variants.map((share, i) => ({
     kind: 'plan', setup, fewer: { ...fewer.targets, edges: edgesAt(fewer, share) }, targets: { ...few.targets, edges: edgesAt(few, share) }, pool, seed: seed + i, kicks: share > 0 ? Math.round(24 * effort) : 0,
@@ -84,7 +84,7 @@ export async function chooseInks(work: Work, few: FewTargets, priceMm: number, s
   for (const [i, plan] of plans.entries()) {
     const found = (await plan()).found!;
     const chosen = await refitted(work, few, await judged(work, found, priceMm, sigmaMm, judgedOn(work), task), priceMm, sigmaMm, judgedOn(work), task);
-    report(0.26 + (0.24 * (i + 1)) / variants.length);
+    task.report(0.26 + (0.24 * (i + 1)) / variants.length, 'choosing inks and their order');
     if (!best || chosen.objective < best.objective) onBetter((best = chosen));
   }
   return best!;

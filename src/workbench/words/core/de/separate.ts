@@ -2,6 +2,7 @@ import type { Phrases } from '../phrasebook.ts';
 
 /** Ein Bild in Schablonen und Farben. */
 export const separate: Phrases = {
+  'looking for inks and their order': 'Farben und ihre Folge suchen',
   'choosing inks and their order': 'Farben und ihre Folge wählen',
   'layer {id}': 'Schicht {id}',
   'cutting stencils and looking for bridges': 'Schablonen schneiden und Stege suchen',
