@@ -45,7 +45,7 @@ export async function cutLayers(request: SeparateRequest, work: Work, chosen: Ch
       kind: 'stencil',
       request: {
         shape: regions[partner ? bit - 1 : bit] ?? emptyRegion, side: partner ? 'piece' : 'window', aperture: image, sheet, material: request.material, islands: 'bridge',
-        cost: inkMissed(field, planned, bit, work), rates: request.rates, place: `layer ${bit + 1}`,
+        cost: inkMissed(field, planned, bit, work), rates: request.rates, place: `run ${bit - printed + 1}`,
       },
     };
   });
