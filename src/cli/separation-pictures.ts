@@ -1,11 +1,8 @@
-import { srgbFromXyz, xyzFromLab } from '../core/colour/index.ts';
-import { isBlackStripe, type Separation } from '../core/separate/index.ts';
+import { isBlackStripe, pictureRgb, type Separation } from '../core/separate/index.ts';
 import { rgbPng } from '../packet/index.ts';
 
 /** The picture, the print and the flat-ink comparison at the same size; the print again, struck through where colours are out of reach and where cutting lost detail. */
 export function writeSeparationPictures(s: Separation): { path: string; bytes: Uint8Array }[] {
-  const picture = new Uint8Array(s.width * s.height * 3);
-  for (let i = 0; i < s.width * s.height; i++) picture.set(srgbFromXyz(xyzFromLab([s.target[i * 3], s.target[i * 3 + 1], s.target[i * 3 + 2]])).rgb, i * 3);
   const coded = (codes: Uint8Array, rgb: Uint8Array): Uint8Array => {
     const out = new Uint8Array(codes.length * 3);
     for (let i = 0; i < codes.length; i++) for (let c = 0; c < 3; c++) out[i * 3 + c] = rgb[codes[i] * 3 + c];
@@ -14,7 +11,7 @@ export function writeSeparationPictures(s: Separation): { path: string; bytes: U
   const print = coded(s.codes, s.rgb);
   const png = (path: string, width: number, height: number, rgb: Uint8Array): { path: string; bytes: Uint8Array } => ({ path, bytes: rgbPng(width, height, rgb, s.mmPerPx) });
   return [
-    png('compare/picture.png', s.width, s.height, picture),
+    png('compare/picture.png', s.width, s.height, pictureRgb(s.target)),
     png('compare/print.png', s.width, s.height, print),
     png('compare/flat-inks.png', s.baseline.width, s.baseline.height, coded(s.baseline.codes, s.baseline.rgb)),
     png('compare/out-of-reach.png', s.width, s.height, struckThrough(print, s.outOfReach, s.width)),

@@ -1,5 +1,5 @@
 /** A picture → stencils, inks and their order. */
-export { cropOf, heightOfCrop, mostMegapixels, preparePictures, readPicture, scaledLab, tidyCrop, tidyShare } from './picture/index.ts';
+export { cropOf, heightOfCrop, mostMegapixels, pictureRgb, preparePictures, readPicture, scaledLab, tidyCrop, tidyShare } from './picture/index.ts';
 export type { Crop, Picture, PictureModules, Pixels } from './picture/index.ts';
 export { separate, separated } from './separate.ts';
 export { isBlackStripe } from './strike.ts';

@@ -11,6 +11,7 @@ export type { Picture, Pixels } from './types.ts';
 export { mostMegapixels } from './head.ts';
 export { cropOf, heightOfCrop, tidyCrop, tidyShare } from './crop.ts';
 export { scaledLab, type Crop } from './scale.ts';
+export { pictureRgb } from './screen.ts';
 
 /** Compiled modules of the readers: `@jsquash/jpeg` (mozjpeg_dec.wasm), `@jsquash/webp` (webp_dec.wasm), `lcms-wasm` (lcms.wasm). */
 export interface PictureModules {

@@ -1,28 +1,15 @@
-import { srgbFromXyz, whitePoints, xyzFromLab } from '../../../../core/colour/index.ts';
-import { scaledLab, type Picture, type Separation } from '../../../../core/separate/index.ts';
+import { whitePoints } from '../../../../core/colour/index.ts';
+import { pictureRgb, scaledLab, type Picture, type Separation } from '../../../../core/separate/index.ts';
 import type { Raster, ReadPicture, ShownRun, ShownSeparation } from './protocol.ts';
-
 
 /** Longest side of the picture as shown before anything is made of it. */
 const longestShown = 1100;
 
 const wordOf = (r: number, g: number, b: number): number => (0xff000000 | (b << 16) | (g << 8) | r) >>> 0;
 
-/** Lab → words for a canvas. Colours nearer than half a unit share one: an eye on a screen can't tell, and it is ten times as quick. */
 function labRaster(lab: Float32Array, width: number, height: number): Raster {
-  const known = new Map<number, number>();
-  const words = new Uint32Array(width * height);
-  for (let i = 0; i < words.length; i++) {
-    const l = Math.round(lab[i * 3] * 2), a = Math.round(lab[i * 3 + 1] * 2), b = Math.round(lab[i * 3 + 2] * 2);
-    const key = (l * 1024 + a + 512) * 1024 + b + 512;
-    let word = known.get(key);
-    if (word === undefined) {
-      const { rgb } = srgbFromXyz(xyzFromLab([l / 2, a / 2, b / 2]));
-      known.set(key, (word = wordOf(rgb[0], rgb[1], rgb[2])));
-    }
-    words[i] = word;
-  }
-  return { width, height, words };
+  const rgb = pictureRgb(lab);
+  return { width, height, words: Uint32Array.from({ length: width * height }, (_, i) => wordOf(rgb[i * 3], rgb[i * 3 + 1], rgb[i * 3 + 2])) };
 }
 
 export function codesRaster(codes: Uint8Array, rgb: Uint8Array, width: number, height: number): Raster {
