@@ -116,7 +116,7 @@ export async function registerTrial(picture: Picture, layers: number, sigmaMm = 
   const inks = await chooseInks(work, few, 0.3, sigmaMm, 1, 1, quietTask, () => undefined);
   // Masks that reckon with the register have shorter outlines of themselves: a cheaper knife brings them up to the same length.
   const tried: Chosen[] = [];
-  for (const found of [inks.found, plain.found]) for (const priceMm of [0.02, 0.1, 0.3, 1]) tried.push(await judged(work, found, priceMm, sigmaMm, 0, quietTask));
+  for (const found of [inks.found, plain.found]) for (const priceMm of [0.02, 0.1, 0.3, 1]) tried.push(await judged(work, found, priceMm, sigmaMm, 0, quietTask, true));
   const within = tried.filter((chosen) => lengthOf(work, chosen.codes) <= metres * 1.02);
   const aware = (within.length > 0 ? within : tried.slice(-1)).reduce((best, chosen) => (off(chosen) < off(best) ? chosen : best));
   return { inRegister, unaware, aware: off(aware), together: offTogether(work, plain, sigmaMm), metres: [metres, lengthOf(work, aware.codes)], removed: (unaware - off(aware)) / (unaware - inRegister) };

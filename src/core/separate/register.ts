@@ -1,4 +1,5 @@
-import { expectedCost, registerRoom, registerStep } from './kernels/register.ts';
+import { cutRoom } from './kernels/cut.ts';
+import { expectedCost, registerCut, registerRoom, registerStep } from './kernels/register.ts';
 import type { Field } from './kernels/relax.ts';
 import type { Task } from '../task.ts';
 
@@ -18,5 +19,19 @@ export async function settleForRegister(field: Field, codes: Uint8Array, sigmaPx
       changed += registerStep(field, codes, layer, room);
     }
     if (changed < codes.length * 1e-4) break;
+  }
+}
+
+/** Masks cut anew, each layer exactly while the others stay, as long as that moves much; `codes` is changed in place. */
+export async function cutForRegister(field: Field, codes: Uint8Array, sigmaPx: number, rounds: number, task: Task): Promise<void> {
+  const room = registerRoom(field, codes, sigmaPx), cut = cutRoom(codes.length), mask = new Uint8Array(codes.length);
+  for (let round = 0; round < rounds; round++) {
+    let changed = 0;
+    for (let layer = 0; layer < field.layers; layer++) {
+      if (field.frozen & (1 << layer)) continue;
+      await task.pause();
+      changed += registerCut(field, codes, layer, room, cut, mask);
+    }
+    if (changed < codes.length * 1e-3) break;
   }
 }

@@ -2,7 +2,8 @@ import { expect, test } from 'vitest';
 import { seeded } from '../../random.ts';
 import { blurMask, blurPlane, gaussTaps, planeOf } from './blur.ts';
 import { outlineLengths } from './length.ts';
-import { expectedCost, registerRoom, registerStep } from './register.ts';
+import { cutRoom } from './cut.ts';
+import { expectedCost, registerCut, registerRoom, registerStep } from './register.ts';
 import { relaxed, type Field } from './relax.ts';
 import { thresholdRoom, thresholdSweep } from './threshold.ts';
 
@@ -64,25 +65,44 @@ test('the expected print off register agrees with printing it three hundred time
   expect(Math.abs(told / (sum / (prints * size * size)) - 1)).toBeLessThan(0.02);
 });
 
-test('a layer moved for the register never makes the expected print plus its knife worse', () => {
-  const size = 48, layers = 3;
+/** Expected colour error over the picture plus the knife's price, and masks to begin with. */
+function printAndKnife(seed: number): { field: Field; codes: Uint8Array; energy: (codes: Uint8Array) => number } {
+  const size = 48, layers = 3, price = 1.5;
+  const field = fieldFor(size, layers, seed, price);
+  const energy = (codes: Uint8Array): number => {
+    let knife = 0;
+    outlineLengths(codes, size, size, layers).forEach((length) => { knife += price * length; });
+    return expectedCost(field, registerRoom(field, codes, 1.5)) * size * size + knife;
+  };
+  return { field, codes: blocks(size, layers, seed + 20), energy };
+}
+
+test('a layer moved or cut for the register never makes the expected print plus its knife worse', () => {
   for (let seed = 1; seed <= 5; seed++) {
-    const field = fieldFor(size, layers, seed, 1.5), codes = blocks(size, layers, seed + 20);
-    const energy = (): number => {
-      let knife = 0;
-      outlineLengths(codes, size, size, layers).forEach((length) => { knife += 1.5 * length; });
-      return expectedCost(field, registerRoom(field, codes, 1.5)) * size * size + knife;
-    };
-    const room = registerRoom(field, codes, 1.5);
-    let before = energy();
-    for (let turn = 0; turn < 2; turn++) for (let layer = 0; layer < layers; layer++) {
-      registerStep(field, codes, layer, room);
-      const after = energy();
+    const { field, codes, energy } = printAndKnife(seed);
+    const room = registerRoom(field, codes, 1.5), cut = cutRoom(codes.length), mask = new Uint8Array(codes.length);
+    let before = energy(codes);
+    for (let turn = 0; turn < 4; turn++) for (let layer = 0; layer < field.layers; layer++) {
+      if (turn % 2 === 0) registerStep(field, codes, layer, room);
+      else registerCut(field, codes, layer, room, cut, mask);
+      const after = energy(codes);
       // Blur at the border is not its own mirror image: allow for a thousandth.
       expect(after).toBeLessThanOrEqual(before * 1.001);
       before = after;
     }
   }
+});
+
+test('a layer cut for the register is as good as the same layer moved pixel by pixel, or better', () => {
+  let saved = 0;
+  for (let seed = 1; seed <= 5; seed++) {
+    const { field, codes, energy } = printAndKnife(seed), moved = codes.slice();
+    registerStep(field, moved, 0, registerRoom(field, moved, 1.5), 50);
+    registerCut(field, codes, 0, registerRoom(field, codes, 1.5), cutRoom(codes.length), new Uint8Array(codes.length));
+    expect(energy(codes)).toBeLessThanOrEqual(energy(moved) * 1.001);
+    saved += energy(moved) - energy(codes);
+  }
+  expect(saved).toBeGreaterThan(0);
 });
 
 test('a mask blurred by its edges is the mask blurred as a plane', () => {

@@ -1,4 +1,5 @@
 import { blurPlane, gaussTaps, planeOf } from './blur.ts';
+import { leastCut, type CutRoom } from './cut.ts';
 import { diagonalWeight, straightWeight } from './length.ts';
 import type { Field } from './relax.ts';
 
@@ -118,12 +119,8 @@ function folded(table: Float32Array, row: number, base: number, unsure: Uint8Arr
 
 const foldCodes = new Uint8Array(256);
 
-/**
- * One layer moved to where the expected cost plus knife length is least, the others staying. The cost of having the layer at a
- * pixel is the blurred difference it makes; an exact step for the colour part, single pixels in turn for the length.
- * @returns how many pixels changed
- */
-export function registerStep(field: Field, codes: Uint8Array, layer: number, room: RegisterRoom, turns = 3): number {
+/** What having the layer at a pixel costs while the others stay: the blurred difference it makes, into `room.gain`. */
+function gainOf(field: Field, layer: number, room: RegisterRoom): void {
   const { table, codeCount, binOf, layers, weight, width, height } = field;
   const { q, plane, scratch, gain, taps } = room;
   const values = new Float64Array(256), shares = new Float64Array(8), unsure = new Uint8Array(8);
@@ -146,11 +143,37 @@ export function registerStep(field: Field, codes: Uint8Array, layer: number, roo
     plane[i] = weight ? difference * weight[i] : difference;
   }
   blurPlane(plane, width, height, taps, gain, scratch);
+}
+
+/**
+ * One layer moved to where the expected cost plus knife length is less, the others staying: an exact step for the colour part,
+ * single pixels in turn for the length.
+ * @returns how many pixels changed
+ */
+export function registerStep(field: Field, codes: Uint8Array, layer: number, room: RegisterRoom, turns = 3): number {
+  gainOf(field, layer, room);
   let changed = 0;
   for (let turn = 0; turn < turns; turn++) {
-    const moved = flipPixels(field, codes, layer, gain);
+    const moved = flipPixels(field, codes, layer, room.gain);
     changed += moved;
     if (moved === 0) break;
+  }
+  blurLayer(field, codes, layer, room);
+  return changed;
+}
+
+/**
+ * One layer moved to where the expected cost plus knife length is least, the others staying: no single layer can do better.
+ * @returns how many pixels changed
+ */
+export function registerCut(field: Field, codes: Uint8Array, layer: number, room: RegisterRoom, cut: CutRoom, mask: Uint8Array): number {
+  gainOf(field, layer, room);
+  leastCut(room.gain, field.width, field.height, field.price[layer], cut, mask);
+  let changed = 0;
+  for (let i = 0; i < codes.length; i++) {
+    if (((codes[i] >> layer) & 1) === mask[i]) continue;
+    codes[i] ^= 1 << layer;
+    changed++;
   }
   blurLayer(field, codes, layer, room);
   return changed;
