@@ -2,9 +2,8 @@ import type { Task } from '../task.ts';
 import type { Field } from './kernels/relax.ts';
 import { doubled, energyOf, fieldOf, settle, solveLevel, withFixed, type Level, type MaskRules } from './masks.ts';
 import type { Work } from './prepare.ts';
-import { costOffRegister, cutForRegister, settleForRegister } from './register.ts';
-import { expectedUse, registerRoom } from './kernels/register.ts';
-import { outlineLengths } from './kernels/length.ts';
+import { cutForRegister, settleForRegister } from './register.ts';
+import { expectedUse, registerObjective, registerRoom } from './kernels/register.ts';
 import { askedFor, type Hands } from './errand.ts';
 import type { LayerRecipe } from './recipe.ts';
 import { refitInks, type Found } from './search.ts';
@@ -20,7 +19,7 @@ export interface Chosen {
 }
 
 export function rulesOf(work: Work, overlapLab: Float64Array, priceMm: number): MaskRules {
-  return { layers: work.layers, overlapLab, allowed: work.setup.codes, frozen: work.frozen, priceMm, layerPrice: work.layerPrice };
+  return { layers: work.layers, overlapLab, allowed: work.setup.codes, frozen: work.frozen, paired: work.paired, priceMm, layerPrice: work.layerPrice };
 }
 
 /**
@@ -40,16 +39,14 @@ export async function judged(work: Work, found: Found, priceMm: number, sigmaMm:
     if (sigmaMm === 0) continue;
     const field = fieldOf(level, rules), sigmaPx = sigmaMm / level.mmPerPx;
     await settleForRegister(field, codes, sigmaPx, coarsest ? 8 : at === 0 ? 2 : 4, task);
-    if (exact) await cutForRegister(field, codes, sigmaPx, 1, task);
+    if (exact && !work.paired) await cutForRegister(field, codes, sigmaPx, 1, task);
   }
   return { found, codes: codes!, objective: objectiveOf(fieldOf(levels[finest], rules), codes!, levels[finest], sigmaMm) };
 }
 
 export function objectiveOf(field: Field, codes: Uint8Array, level: Level, sigmaMm: number): number {
   if (sigmaMm === 0) return energyOf(field, codes, 1) / codes.length;
-  let knife = 0;
-  outlineLengths(codes, field.width, field.height, field.layers).forEach((length, i) => { knife += length * field.price[i]; });
-  return costOffRegister(field, codes, sigmaMm / level.mmPerPx) + knife / codes.length;
+  return registerObjective(field, codes, registerRoom(field, codes, sigmaMm / level.mmPerPx));
 }
 
 /** Coarser than this, neither knife length nor register would be judged rightly. */

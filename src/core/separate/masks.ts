@@ -23,6 +23,8 @@ export interface MaskRules {
   readonly allowed?: readonly number[];
   /** Bits that stay as they are. */
   readonly frozen?: number;
+  /** Open layers are window and piece of one cut, two by two. */
+  readonly paired?: boolean;
   /** ΔE00·mm a mm of outline: how much colour error a mm of cutting must save. */
   readonly priceMm: number;
   /** Share of the price each layer pays, 1 if left out (0.5 for the two stencils of one cut). */
@@ -58,7 +60,7 @@ export function fieldOf(level: Level, rules: MaskRules): Field {
   return {
     width: level.width, height: level.height, binOf: level.bins.of, codeCount, layers: rules.layers, ...tablesOf(level.bins, rules, codeCount),
     price: Float32Array.from({ length: 8 }, (_, i) => (i < rules.layers ? (rules.priceMm / level.mmPerPx) * (rules.layerPrice?.[i] ?? 1) : 0)),
-    weight: level.weight, frozen: rules.frozen ?? 0,
+    weight: level.weight, frozen: rules.frozen ?? 0, paired: rules.paired,
   };
 }
 

@@ -20,6 +20,8 @@ export interface Work {
   readonly layers: number;
   readonly frozen: number;
   readonly fixedCodes?: Uint8Array;
+  /** Window and piece of one cut, two layers each. */
+  readonly paired: boolean;
   /** Share of its outline that each layer pays for. */
   readonly layerPrice: readonly number[];
 }
@@ -53,6 +55,7 @@ export function prepareWork(request: SeparateRequest): Work {
   return {
     grid, target, setup, printed, layers, frozen: (1 << printed) - 1, fixedCodes,
     levels: weight || fixedCodes ? levelsOf(aim, grid.width, grid.height, mmPerPx, { weight, fixedCodes }) : plainLevels(aim, grid),
+    paired: request.cutPairs ?? false,
     layerPrice: Array.from({ length: layers }, (_, i) => (i < printed ? 0 : request.cutPairs ? 0.5 : 1)),
   };
 }

@@ -1,5 +1,5 @@
 import { cutRoom } from './kernels/cut.ts';
-import { expectedCost, registerCut, registerRoom, registerStep } from './kernels/register.ts';
+import { expectedCost, registerCut, registerPairStep, registerRoom, registerStep } from './kernels/register.ts';
 import type { Field } from './kernels/relax.ts';
 import type { Task } from '../task.ts';
 
@@ -16,7 +16,8 @@ export async function settleForRegister(field: Field, codes: Uint8Array, sigmaPx
     for (let layer = 0; layer < field.layers; layer++) {
       if (field.frozen & (1 << layer)) continue;
       await task.pause();
-      changed += registerStep(field, codes, layer, room);
+      if (field.paired) changed += registerPairStep(field, codes, layer++, room);
+      else changed += registerStep(field, codes, layer, room);
     }
     if (changed < codes.length * 1e-4) break;
   }

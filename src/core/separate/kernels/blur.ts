@@ -81,8 +81,3 @@ function blurColumns(plane: Float32Array, width: number, height: number, taps: F
     out.set(line, here);
   }
 }
-
-/** The layer's bit as a plane of 0 and 1. */
-export function planeOf(codes: Uint8Array, layer: number, out: Float32Array): void {
-  for (let i = 0; i < codes.length; i++) out[i] = (codes[i] >> layer) & 1;
-}

@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
 import { seeded } from '../../random.ts';
-import { blurMask, blurPlane, gaussTaps, planeOf } from './blur.ts';
+import { blurMask, blurPlane, gaussTaps } from './blur.ts';
 import { outlineLengths } from './length.ts';
 import { cutRoom } from './cut.ts';
-import { expectedCost, registerCut, registerRoom, registerStep } from './register.ts';
+import { expectedCost, registerCut, registerPairStep, registerRoom, registerStep } from './register.ts';
 import { relaxed, type Field } from './relax.ts';
 import { thresholdRoom, thresholdSweep } from './threshold.ts';
 
@@ -93,6 +93,24 @@ test('a layer moved or cut for the register never makes the expected print plus 
   }
 });
 
+test('window and piece of one cut move together, and the whole gets better', () => {
+  let saved = 0;
+  for (let seed = 1; seed <= 5; seed++) {
+    const size = 48, field: Field = { ...fieldFor(size, 4, seed, 1.5), paired: true };
+    const codes = blocks(size, 2, seed + 20).map((two) => [5, 6, 9, 10][two]), room = registerRoom(field, codes, 1.5);
+    const energy = (): number => expectedCost(field, registerRoom(field, codes, 1.5)) * size * size + outlineLengths(codes, size, size, 4).reduce((sum, length) => sum + 1.5 * length, 0);
+    const first = energy();
+    for (let turn = 0; turn < 3; turn++) for (const layer of [0, 2]) {
+      const before = energy();
+      registerPairStep(field, codes, layer, room);
+      expect(energy()).toBeLessThanOrEqual(before * 1.001);
+    }
+    expect([...codes].every((code) => [5, 6, 9, 10].includes(code))).toBe(true);
+    saved += first - energy();
+  }
+  expect(saved).toBeGreaterThan(0);
+});
+
 test('a layer cut for the register is as good as the same layer moved pixel by pixel, or better', () => {
   let saved = 0;
   for (let seed = 1; seed <= 5; seed++) {
@@ -110,7 +128,7 @@ test('a mask blurred by its edges is the mask blurred as a plane', () => {
     const codes = blocks(size, 3, size + 1), room = (): Float32Array => new Float32Array(size * size);
     const plane = room(), wanted = room(), told = room();
     for (let layer = 0; layer < 3; layer++) {
-      planeOf(codes, layer, plane);
+      codes.forEach((code, i) => { plane[i] = (code >> layer) & 1; });
       blurPlane(plane, size, size, gaussTaps(sigma), wanted, room());
       blurMask(codes, layer, size, size, gaussTaps(sigma), told, room());
       expect(told).toEqual(wanted);

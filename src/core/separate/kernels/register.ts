@@ -1,6 +1,6 @@
-import { blurPlane, gaussTaps, planeOf } from './blur.ts';
+import { blurMask, blurPlane, gaussTaps } from './blur.ts';
 import { leastCut, type CutRoom } from './cut.ts';
-import { diagonalWeight, straightWeight } from './length.ts';
+import { diagonalWeight, outlineLengths, straightWeight } from './length.ts';
 import type { Field } from './relax.ts';
 
 /**
@@ -27,8 +27,7 @@ export function registerRoom(field: Field, codes: Uint8Array, sigmaPx: number): 
 }
 
 function blurLayer(field: Field, codes: Uint8Array, layer: number, room: RegisterRoom): void {
-  planeOf(codes, layer, room.plane);
-  blurPlane(room.plane, field.width, field.height, room.taps, room.q[layer], room.scratch);
+  blurMask(codes, layer, field.width, field.height, room.taps, room.q[layer], room.scratch);
 }
 
 /** Shares nearer to 0 or 1 than this count as sure. */
@@ -152,13 +151,46 @@ function gainOf(field: Field, layer: number, room: RegisterRoom): void {
  */
 export function registerStep(field: Field, codes: Uint8Array, layer: number, room: RegisterRoom, turns = 3): number {
   gainOf(field, layer, room);
+  const changed = flipped(field, codes, layer, room.gain, field.price[layer], turns);
+  blurLayer(field, codes, layer, room);
+  return changed;
+}
+
+/**
+ * The same for window and piece of one cut, moved together: what the one gains the other loses. That counts how both change at
+ * one place only roughly, so the step is taken back if the whole is no better.
+ * @param layer the lower one of the two
+ */
+export function registerPairStep(field: Field, codes: Uint8Array, layer: number, room: RegisterRoom, turns = 3): number {
+  const before = codes.slice(), price = field.price[layer] + field.price[layer + 1], cost = registerObjective(field, codes, room);
+  gainOf(field, layer + 1, room);
+  const piece = room.gain.slice();
+  gainOf(field, layer, room);
+  for (let i = 0; i < piece.length; i++) room.gain[i] -= piece[i];
+  const changed = flipped(field, codes, layer, room.gain, price, turns);
+  for (let i = 0; i < codes.length; i++) if (codes[i] !== before[i]) codes[i] ^= 2 << layer;
+  const settled = (): void => { for (const bit of [layer, layer + 1]) blurLayer(field, codes, bit, room); };
+  settled();
+  if (changed === 0 || registerObjective(field, codes, room) <= cost) return changed;
+  codes.set(before);
+  settled();
+  return 0;
+}
+
+/** Expected cost and price of all outlines, a pixel. */
+export function registerObjective(field: Field, codes: Uint8Array, room: RegisterRoom): number {
+  let knife = 0;
+  outlineLengths(codes, field.width, field.height, field.layers).forEach((length, i) => { knife += length * field.price[i]; });
+  return expectedCost(field, room) + knife / codes.length;
+}
+
+function flipped(field: Field, codes: Uint8Array, layer: number, gain: Float32Array, price: number, turns: number): number {
   let changed = 0;
   for (let turn = 0; turn < turns; turn++) {
-    const moved = flipPixels(field, codes, layer, room.gain);
+    const moved = flipPixels(field, codes, layer, gain, price);
     changed += moved;
     if (moved === 0) break;
   }
-  blurLayer(field, codes, layer, room);
   return changed;
 }
 
@@ -180,12 +212,15 @@ export function registerCut(field: Field, codes: Uint8Array, layer: number, room
 }
 
 /** Single pixels of one layer switched wherever that lowers gain + price × length. */
-function flipPixels(field: Field, codes: Uint8Array, layer: number, gain: Float32Array): number {
+function flipPixels(field: Field, codes: Uint8Array, layer: number, gain: Float32Array, price: number): number {
   const { width, height } = field;
-  const price = field.price[layer], bit = 1 << layer;
+  const bit = 1 << layer, most = price * 4 * (straightWeight + diagonalWeight);
   let changed = 0;
   for (let y = 0; y < height; y++) for (let x = 0; x < width; x++) {
     const i = y * width + x;
+    const on = (codes[i] & bit) !== 0;
+    // Whatever the neighbours say.
+    if (on ? gain[i] < -most : gain[i] > most) continue;
     let votes = 0;
     const up = y > 0, down = y + 1 < height, left = x > 0, right = x + 1 < width;
     if (up) votes += codes[i - width] & bit ? -straightWeight : straightWeight;
@@ -197,7 +232,6 @@ function flipPixels(field: Field, codes: Uint8Array, layer: number, gain: Float3
     if (down && left) votes += codes[i + width - 1] & bit ? -diagonalWeight : diagonalWeight;
     if (down && right) votes += codes[i + width + 1] & bit ? -diagonalWeight : diagonalWeight;
     const cost = gain[i] + price * votes;
-    const on = (codes[i] & bit) !== 0;
     if (on ? cost > 1e-6 : cost < -1e-6) {
       codes[i] ^= bit;
       changed++;

@@ -18,6 +18,8 @@ export interface Field {
   readonly weight?: Float32Array;
   /** Bits that may not change. */
   readonly frozen: number;
+  /** Open layers are window and piece of one cut, two by two: just one of a pair prints at any place. */
+  readonly paired?: boolean;
 }
 
 /** Each bit of a code in a byte lane of its own, so that neighbours are counted for four layers in one addition. */
