@@ -60,8 +60,9 @@ export function hireHands(count = Math.min(4, availableParallelism())): (Hands &
   };
 }
 
-/** The same file before and after it is compiled; before, the thread has to be told how to read it. */
+/** The same file before and after it is compiled; before, the thread first has to learn how to read it. */
 function startHand(): Worker {
-  const source = import.meta.url.endsWith('.ts');
-  return new Worker(new URL(source ? './hand.ts' : './hand.js', import.meta.url), source ? { execArgv: ['--import', 'tsx'] } : {});
+  if (!import.meta.url.endsWith('.ts')) return new Worker(new URL('./hand.js', import.meta.url));
+  const [reader, file] = [import.meta.resolve('tsx/esm/api'), new URL('./hand.ts', import.meta.url).href].map((url) => JSON.stringify(url));
+  return new Worker(`import(${reader}).then(({ register }) => { register(); return import(${file}); })`, { eval: true, execArgv: [] });
 }
