@@ -51,7 +51,7 @@ function readPage(page: Page): Promise<string[]> {
     return found.filter((t) => t !== '');
   });
 }
-const englishIn = (said: readonly string[]): string[] => said.filter((t) => onlyEnglish.some((e) => t === e || (e.length > 14 && t.includes(e))) || onlyPieces.some((e) => t.includes(e)));
+const englishIn = (said: readonly string[]): string[] => [...new Set(said)].filter((t) => onlyEnglish.some((e) => t === e || (e.length > 14 && t.includes(e))) || onlyPieces.some((e) => t.includes(e)));
 
 /** A station, and each of its parts laid open in turn. */
 async function everyPart(page: Page, station: string): Promise<string[]> {
