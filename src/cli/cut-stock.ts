@@ -17,6 +17,17 @@ function formatOf(out: string, paper: string | undefined): StockFormat {
   return fail('no-such-format', out, 'A sheet of stock is written as SVG, DXF or PDF.', 'End the file’s name in .svg, .dxf or .pdf.');
 }
 
+/** What can be refused before anything is worked out: no file for parts, a format that is not made, a file that is there already. */
+export function checkStockFile({ options }: Call): void {
+  const out = textOf(options['out']), paper = textOf(options['paper']);
+  if (out === undefined) {
+    if (paper !== undefined) fail('no-file-named', '--paper', 'Parts to join need a file to go into.', 'Say --out NAME.pdf.');
+    return;
+  }
+  formatOf(out, paper);
+  mustBeNew(out, options['replace'] === true);
+}
+
 /** `laydown cut JOB --stock N`: a sheet of stock with the stencils that lie on it. */
 export async function cutStock(plan: Plan, call: Call): Promise<number> {
   if (plan.stock.length === 0) fail('no-stock', 'the job', 'It names no sheets that stencils could be laid on side by side.', 'Give a material its “stock” in the job: the size it is bought in.');
@@ -29,11 +40,8 @@ export async function cutStock(plan: Plan, call: Call): Promise<number> {
   console.log(`Sheet ${sheet.number} of ${sheet.materialName}, ${saySize(sheet.widthMm, sheet.heightMm, plan.job.units)}: ${plural(sheet.placed.length, 'stencil')}, ${Math.round(100 * (1 - sheet.usedShare))} % left over${sheet.times > 1 ? `; cut ${sheet.times} like it` : ''}`);
   for (const placed of sheet.placed) console.log(`  ${placed.number}: ${plan.layers.filter((l) => placed.layers.includes(l.id)).map((l) => `run ${l.run}, ${l.name}`).join(' and ')}${placed.turned ? '; turned, its top to the right' : ''}`);
   const out = textOf(call.options['out']);
-  const paper = textOf(call.options['paper']);
-  if (out === undefined) return paper === undefined ? 0 : fail('no-file-named', '--paper', 'Parts to join need a file to go into.', 'Say --out NAME.pdf.');
-  const format = formatOf(out, paper);
-  const replace = call.options['replace'] === true;
-  mustBeNew(out, replace);
+  if (out === undefined) return 0;
+  const format = formatOf(out, textOf(call.options['paper'])), replace = call.options['replace'] === true;
   const bytes = await stockFile(plan, sheet, format, readFonts());
   writeNew(out, replace, () => bytes);
   console.log(`  ${out}`);

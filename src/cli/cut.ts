@@ -4,10 +4,10 @@ import { fail } from '../core/problem.ts';
 import { cutFile, sayUses } from '../packet/index.ts';
 import type { Command } from './command.ts';
 import { sayIslands } from './say-islands.ts';
-import { cutStock } from './cut-stock.ts';
+import { checkStockFile, cutStock } from './cut-stock.ts';
 import { jobOf, planOf, printProblems } from './load.ts';
 import { plural, textOf } from './words.ts';
-import { writeNew } from './write-new.ts';
+import { mustBeNew, writeNew } from './write-new.ts';
 
 export const cut: Command = {
   name: 'cut',
@@ -16,9 +16,15 @@ export const cut: Command = {
   help: 'LAYER is its id, its name, or its run (1 is printed first).\n--out FILE   writes the cut sheet, .svg or .dxf; only if the stencil is proven to hold together\n--stock N    instead of a stencil sheet N of the stock, with all that lie on it: .svg, .dxf, or .pdf of its own size\n--paper SIZE with --stock and a .pdf: in parts on a4 or letter, with joining marks\n--json       islands, bridges with what each costs in the print, certificate, knife work',
   options: { stock: { type: 'string' }, paper: { type: 'string' }, out: { type: 'string' }, replace: { type: 'boolean' }, json: { type: 'boolean' } },
   async run(call) {
+    const stock = call.options['stock'] !== undefined, out = textOf(call.options['out']), replace = call.options['replace'] === true;
+    if (stock) checkStockFile(call);
+    else if (call.options['paper'] !== undefined) fail('paper-without-stock', '--paper', 'Only a sheet of stock is written in parts here.', 'Say which with --stock; one stencil in parts is in the packet.');
+    else if (out !== undefined) {
+      if (!/\.(svg|dxf)$/i.test(out)) fail('no-such-format', out, 'A cut sheet is written as SVG or DXF.', 'End the file’s name in .svg or .dxf; the tiled PDF is in the packet.');
+      mustBeNew(out, replace);
+    }
     const plan = await planOf(jobOf(call));
-    if (call.options['stock'] !== undefined) return cutStock(plan, call);
-    if (call.options['paper'] !== undefined) fail('paper-without-stock', '--paper', 'Only a sheet of stock is written in parts here.', 'Say which with --stock; one stencil in parts is in the packet.');
+    if (stock) return cutStock(plan, call);
     const wanted = layerOf(inkBench(plan.job), call.words[1] ?? fail('no-layer-named', 'the command', 'Which layer?', `Name one of: ${plan.layers.map((l) => l.id).join(', ')}.`));
     const layer = plan.layers.find((l) => l.id === wanted.id) ?? fail('no-stencil', `layer “${wanted.name}”`, 'It has no stencil: its cut is empty or could not be read.', 'Run laydown check.');
     const { stencil } = layer;
@@ -41,11 +47,9 @@ export const cut: Command = {
     for (const line of pair ? sayUses(pair) : []) console.log(`    ${line}`);
     for (const b of stencil.bridges) console.log(`  bridge ${b.id} at ${b.from.map((v) => v.toFixed(0)).join(', ')} mm: ${b.areaMm2.toFixed(1)} mm²${b.costDeltaE === undefined ? '' : `, seen as ΔE00 ${b.costDeltaE.toFixed(1)}`}${b.pinned ? ', pinned' : ''}`);
     for (const line of sayIslands(stencil)) console.log(`  ${line}`);
-    const out = textOf(call.options['out']);
     if (out === undefined) return certificate.holds ? 0 : 1;
     if (!certificate.holds) fail('not-proven', `layer “${layer.name}”`, 'The stencil would fall apart, so no cut sheet is written.', certificate.faults.slice(0, 3).map((f) => `${f.kind} ${f.widthMm.toFixed(1)} mm at ${f.atMm.map((v) => v.toFixed(0)).join(', ')} mm`).join('; '));
-    if (!/\.(svg|dxf)$/i.test(out)) fail('no-such-format', out, 'A cut sheet is written as SVG or DXF.', 'End the file’s name in .svg or .dxf; the tiled PDF is in the packet.');
-    writeNew(out, call.options['replace'] === true, () => cutFile(plan, layer, /\.dxf$/i.test(out) ? 'dxf' : 'svg'));
+    writeNew(out, replace, () => cutFile(plan, layer, /\.dxf$/i.test(out) ? 'dxf' : 'svg'));
     console.log(`  ${out}`);
     return 0;
   },
