@@ -1,4 +1,4 @@
-import { fitCurves } from './fit-curves.ts';
+import fitCurve from 'fit-curve';
 import { tidy } from './polygons.ts';
 import type { Region } from './region.ts';
 import { flattenPath, identity } from './svg/path.ts';
@@ -114,12 +114,12 @@ function fitRun(run: readonly number[], tolerance: number): Segment[] {
   const dense = densified(run);
   let allowed = tolerance * 0.7;
   for (let round = 0; round < rounds; round++) {
-    const curves = fitCurves(dense, allowed * allowed);
-    const worst = curves.length ? deviation(curves, run) : Infinity;
+    const curves = fitCurve(dense, allowed * allowed);
+    const worst = curves.length ? deviation(curves.map((c) => c.flat()), run) : Infinity;
     if (worst <= tolerance) {
       // A curve has six numbers, a point two.
       if (curves.length * 3 > run.length / 2 - 1 && round === 0 && run.length < 12) return plain();
-      return curves.map((curve, i) => ({ kind: 'curve', points: i === curves.length - 1 ? [...curve.slice(2, 6), ...run.slice(-2)] : curve.slice(2) }));
+      return curves.map(([, h1, h2, end], i) => ({ kind: 'curve', points: [...h1, ...h2, ...(i === curves.length - 1 ? run.slice(-2) : end)] }));
     }
     allowed /= 2;
   }
@@ -137,12 +137,12 @@ function isStraight(run: readonly number[], tolerance: number): boolean {
 }
 
 /** Points no farther than a millimetre apart, so that a curve can't bulge unseen between two of them. */
-function densified(run: readonly number[]): number[] {
-  const out = [run[0], run[1]];
+function densified(run: readonly number[]): [number, number][] {
+  const out: [number, number][] = [[run[0], run[1]]];
   for (let i = 2; i < run.length; i += 2) {
     const dx = run[i] - run[i - 2], dy = run[i + 1] - run[i - 1];
     const steps = Math.max(1, Math.ceil(Math.hypot(dx, dy)));
-    for (let k = 1; k <= steps; k++) out.push(run[i - 2] + (dx * k) / steps, run[i - 1] + (dy * k) / steps);
+    for (let k = 1; k <= steps; k++) out.push([run[i - 2] + (dx * k) / steps, run[i - 1] + (dy * k) / steps]);
   }
   return out;
 }

@@ -12,8 +12,6 @@ export { prepareDrawings, readSvg } from './svg/read-svg.ts';
 export type { Drawing } from './svg/read-svg.ts';
 export { fitOutline, flattenOutline, knifeFit, outlineData, pathData, readPathData } from './fit.ts';
 export type { FitRules, Segment } from './fit.ts';
-export { fitCurves } from './fit-curves.ts';
-export type { Cubic } from './fit-curves.ts';
 export { writeDxf } from './dxf-write.ts';
 export type { DxfLayer } from './dxf-write.ts';
 export { readDxf } from './dxf-read.ts';

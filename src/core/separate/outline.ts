@@ -1,7 +1,8 @@
-import { fitCurves, unite, type Cubic, type Region } from '../form/index.ts';
+import fitCurve from 'fit-curve';
+import { unite, type Region } from '../form/index.ts';
 import { ringsOfLayer, traceArcs, type Arc } from './trace.ts';
 
-/** Fitting works in units of a quarter of the tolerance: the fit takes its error squared and iterates only above 1. */
+/** Fitting works in units of a quarter of the tolerance: the library takes its error squared and iterates only above 1. */
 const unitsPerTolerance = 4;
 /** Curves become straight pieces within this, as everywhere in the house (form/region.ts). */
 const flatMm = 0.02;
@@ -24,17 +25,18 @@ export function outlinesOf(codes: Uint8Array, width: number, height: number, mmP
 export function smoothed(arc: Arc, width: number, height: number, mmPerPx: number, toleranceMm: number): Float64Array {
   const { points } = arc;
   if (onBorder(points, width, height)) return scaled([points[0], points[1], points[points.length - 2], points[points.length - 1]], mmPerPx);
-  const dots: number[] = [];
+  const dots: [number, number][] = [];
   const scale = (unitsPerTolerance * mmPerPx) / toleranceMm;
-  if (!arc.closed) dots.push(points[0] * scale, points[1] * scale);
-  for (let i = 0; i + 3 < points.length; i += 2) dots.push(((points[i] + points[i + 2]) / 2) * scale, ((points[i + 1] + points[i + 3]) / 2) * scale);
-  dots.push(...(arc.closed ? dots.slice(0, 2) : [points[points.length - 2] * scale, points[points.length - 1] * scale]));
+  if (!arc.closed) dots.push([points[0] * scale, points[1] * scale]);
+  for (let i = 0; i + 3 < points.length; i += 2) dots.push([((points[i] + points[i + 2]) / 2) * scale, ((points[i + 1] + points[i + 3]) / 2) * scale]);
+  dots.push(arc.closed ? [dots[0][0], dots[0][1]] : [points[points.length - 2] * scale, points[points.length - 1] * scale]);
   // Calming takes up to half of the tolerance, the fit the rest.
-  const curves = fitCurves(calmed(dots, arc.closed, unitsPerTolerance * 0.5), (unitsPerTolerance * 0.6) ** 2);
-  const out: number[] = [dots[0], dots[1]];
+  const curves = fitCurve(calmed(dots, arc.closed, unitsPerTolerance * 0.5), (unitsPerTolerance * 0.6) ** 2);
+  const out: number[] = [dots[0][0], dots[0][1]];
   for (const curve of curves) flatten(curve, (flatMm / mmPerPx) * scale, out);
-  out[out.length - 2] = dots[dots.length - 2];
-  out[out.length - 1] = dots[dots.length - 1];
+  const last = dots[dots.length - 1];
+  out[out.length - 2] = last[0];
+  out[out.length - 1] = last[1];
   return scaled(out, mmPerPx / scale);
 }
 
@@ -42,20 +44,17 @@ export function smoothed(arc: Arc, width: number, height: number, mmPerPx: numbe
  * The staircase calmed before fitting, or its steps would pass for tangents: five neighbours by 1 4 6 4 1, no point moved farther
  * than `most`, ends kept. A straight edge of any slope comes out straight, a corner gives way by half the tolerance.
  */
-function calmed(dots: readonly number[], closed: boolean, most: number): Float64Array {
-  const out = Float64Array.from(dots);
-  const n = dots.length / 2 - (closed ? 1 : 0);
-  if (n < 5) return out;
-  const at = (i: number): number => 2 * (closed ? (i + n) % n : Math.max(0, Math.min(n - 1, i)));
+function calmed(dots: readonly [number, number][], closed: boolean, most: number): [number, number][] {
+  const n = closed ? dots.length - 1 : dots.length;
+  if (n < 5) return dots.slice();
+  const at = (i: number): [number, number] => (closed ? dots[(i + n) % n] : dots[Math.max(0, Math.min(n - 1, i))]);
+  const out = dots.slice();
   for (let i = closed ? 0 : 1; i < (closed ? n : n - 1); i++) {
-    const p = at(i - 2), q = at(i - 1), r = at(i + 1), s = at(i + 2), o = 2 * i;
-    const dx = (dots[p] + 4 * dots[q] + 4 * dots[r] + dots[s] - 10 * dots[o]) / 16;
-    const dy = (dots[p + 1] + 4 * dots[q + 1] + 4 * dots[r + 1] + dots[s + 1] - 10 * dots[o + 1]) / 16;
-    const length = Math.hypot(dx, dy), share = length > most ? most / length : 1;
-    out[o] = dots[o] + dx * share;
-    out[o + 1] = dots[o + 1] + dy * share;
+    const move = [0, 1].map((axis) => (at(i - 2)[axis] + 4 * at(i - 1)[axis] + 4 * at(i + 1)[axis] + at(i + 2)[axis] - 10 * at(i)[axis]) / 16);
+    const length = Math.hypot(move[0], move[1]), share = length > most ? most / length : 1;
+    out[i] = [dots[i][0] + move[0] * share, dots[i][1] + move[1] * share];
   }
-  if (closed) out.copyWithin(2 * n, 0, 2);
+  if (closed) out[n] = out[0];
   return out;
 }
 
@@ -68,13 +67,12 @@ function onBorder(p: Int32Array, width: number, height: number): boolean {
 }
 
 /** Appends a cubic Bézier as straight pieces, its first point left out. Piece count from the second differences of its controls. */
-function flatten([ax, ay, bx, by, cx, cy, dx, dy]: Cubic, tolerance: number, out: number[]): void {
-  const bend = Math.max(Math.hypot(ax - 2 * bx + cx, ay - 2 * by + cy), Math.hypot(bx - 2 * cx + dx, by - 2 * cy + dy));
+function flatten([a, b, c, d]: readonly (readonly number[])[], tolerance: number, out: number[]): void {
+  const bend = Math.max(Math.hypot(a[0] - 2 * b[0] + c[0], a[1] - 2 * b[1] + c[1]), Math.hypot(b[0] - 2 * c[0] + d[0], b[1] - 2 * c[1] + d[1]));
   const pieces = Math.max(1, Math.ceil(Math.sqrt((0.75 * bend) / tolerance)));
   for (let i = 1; i <= pieces; i++) {
     const t = i / pieces, s = 1 - t;
-    const w0 = s * s * s, w1 = 3 * s * s * t, w2 = 3 * s * t * t, w3 = t * t * t;
-    out.push(w0 * ax + w1 * bx + w2 * cx + w3 * dx, w0 * ay + w1 * by + w2 * cy + w3 * dy);
+    for (let axis = 0; axis < 2; axis++) out.push(s * s * s * a[axis] + 3 * s * s * t * b[axis] + 3 * s * t * t * c[axis] + t * t * t * d[axis]);
   }
 }
 
