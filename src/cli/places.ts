@@ -1,10 +1,8 @@
 import { tidyCrop, tidyShare, markWeights, type Crop } from '../core/separate/index.ts';
-import type { PictureMark } from '../core/job/index.ts';
+import { mostMarks, mostStrokePoints, type PictureMark } from '../core/job/index.ts';
 import { fail } from '../core/problem.ts';
 import { readFileBytes } from './words.ts';
 
-/** As many as a job keeps. */
-const mostMarks = 500, mostPoints = 5000;
 const leastCrop = 0.05;
 
 /** `10,5,80,60`: a box on a picture in per cent of it, from the left, from the top, width and height → shares. */
@@ -42,7 +40,7 @@ export function markOf(text: string, place: string): PictureMark {
   if (!(percent(wide) > 0 && percent(wide) <= 1) || points.length === 0 || !points.every((p) => p.length === 2 && p.every((v) => v >= 0 && v <= 1))) {
     fail('bad-mark', place, `“${short(text)}” can't be read as a stroke of the brush on the picture.`, howToMark);
   }
-  if (points.length > mostPoints) fail('stroke-too-long', place, `The stroke has ${points.length} places; a job keeps ${mostPoints}.`, 'Make two strokes of it.');
+  if (points.length > mostStrokePoints) fail('stroke-too-long', place, `The stroke has ${points.length} places; a job keeps ${mostStrokePoints}.`, 'Make two strokes of it.');
   return { kind: 'stroke', weight, radius: percent(wide) / 2, points: points.map(([x, y]): [number, number] => [tidyShare(x), tidyShare(y)]) };
 }
 

@@ -105,6 +105,11 @@ describe('one stencil at a time', () => {
     await page.keyboard.press('Delete');
     await expect.poll(async () => page.locator('.bridge-pinned').count()).toBe(0);
     expect(await stepName()).toBe('Undo: a pinned bridge of Urchin let go');
+    // All at once, as a picture's result leaves them pinned.
+    await page.keyboard.press('Control+z');
+    await page.getByRole('button', { name: 'Lay all bridges anew' }).click();
+    await expect.poll(async () => page.locator('.bridge-pinned').count()).toBe(0);
+    await page.getByRole('button', { name: 'Lay all bridges anew' }).waitFor({ state: 'detached' });
   });
 
   test('a bridge is forbidden at its place and another is found; the place can be allowed again', async () => {

@@ -181,10 +181,11 @@ export function planSheets(input: {
     const here = planned.flatMap((paper) => paper.runs.filter((one) => one.run === run));
     return { run, expected: sum(here.map((one) => one.expected)), prepare: sum(here.map((one) => one.prepare)) };
   });
-  const newsprint = Math.max(0, setUpSheets - 1);
+  // The last one is of the good paper.
+  const goodPaper = Math.min(1, setUpSheets), newsprint = setUpSheets - goodPaper;
   return {
     papers: planned, runs, problems,
-    setUp: { perRun: setUpSheets, newsprint, goodPaper: setUpSheets - newsprint, text: setUpSheets === 0 ? 'No sheet to set up with: the first good sheet is at risk in every run.' : `${newsprint} of newsprint, then 1 offcut of the good paper, for each run.` },
+    setUp: { perRun: setUpSheets, newsprint, goodPaper, text: setUpSheets === 0 ? 'No sheet to set up with: the first good sheet is at risk in every run.' : `${newsprint} of newsprint, then 1 offcut of the good paper, for each run.` },
   };
 }
 

@@ -1,7 +1,7 @@
 import { z } from 'zod';
-import { currentSchemaVersion, mostLayers } from './limits.ts';
+import { currentSchemaVersion, mostLayers, mostMarks, mostStrokePoints } from './limits.ts';
 
-export { currentSchemaVersion, mostLayers };
+export { currentSchemaVersion, mostLayers, mostMarks, mostStrokePoints };
 
 /**
  * The Job: what the printmaker decided, and nothing computed from it. This file is the one typed description of the
@@ -57,7 +57,7 @@ const PartSchema = z.looseObject({
 
 const CutSchema = z.looseObject({ id, name, material: id.optional(), parts: z.array(PartSchema).min(1), note });
 
-const BridgePinSchema = z.looseObject({ fromMm: point, toMm: point, viaMm: z.array(point).max(500).optional(), widthMm: sizeMm.optional() });
+const BridgePinSchema = z.looseObject({ fromMm: point, toMm: point, viaMm: z.array(point).max(5000).optional(), widthMm: sizeMm.optional() });
 
 const LayerSchema = z.looseObject({
   id, name,
@@ -251,7 +251,7 @@ const markShared = { x: z.number(), y: z.number(), weight: z.number().min(0).max
 /** What counts more or less in a picture: 1 is usual, 3 three times, 0 not at all. Places and sizes in shares of the picture's width and height. */
 const MarkSchema = z.discriminatedUnion('kind', [
   z.looseObject({ kind: z.literal('box'), ...markShared, width: z.number().gt(0), height: z.number().gt(0) }),
-  z.looseObject({ kind: z.literal('stroke'), weight: markShared.weight, radius: z.number().gt(0).max(1), points: z.array(z.tuple([z.number(), z.number()])).min(1).max(5000) }),
+  z.looseObject({ kind: z.literal('stroke'), weight: markShared.weight, radius: z.number().gt(0).max(1), points: z.array(z.tuple([z.number(), z.number()])).min(1).max(mostStrokePoints) }),
 ]);
 
 /** A picture to be made into stencils, and how: what the separation is asked for. */
@@ -259,7 +259,7 @@ const PictureSchema = z.looseObject({
   file: attachment, name,
   /** In shares of the picture; left out: the largest part in the middle with the image's proportions. */
   crop: z.looseObject({ x: share, y: share, width: z.number().gt(0).max(1), height: z.number().gt(0).max(1) }).optional(),
-  important: z.array(MarkSchema).max(500).default([]),
+  important: z.array(MarkSchema).max(mostMarks).default([]),
   layers: z.int().min(1).max(mostLayers).default(4),
   /** Inks to choose from; left out: all that were read. */
   pots: z.array(id).optional(),

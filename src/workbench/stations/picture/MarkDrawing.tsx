@@ -1,5 +1,6 @@
 import { useRef } from 'preact/hooks';
 import type { PictureMark } from '../../../core/job/index.ts';
+import { mostStrokePoints } from '../../../core/job/limits.ts';
 import { markWeights, tidyShare, weightName } from '../../../core/separate/index.ts';
 import type { Bench } from '../../store/bench.ts';
 import { addMark } from './edits.ts';
@@ -31,7 +32,7 @@ export function MarkDrawing({ bench, picture, read, active }: Props) {
       if (!now) return;
       const next = at(event), last = now.points[now.points.length - 1];
       // Points nearer than a fifth of the brush say nothing new.
-      if (now.points.length < 5000 && Math.hypot(next[0] - last[0], (next[1] - last[1]) * tall) > now.radius / 5) stroke.value = { ...now, points: [...now.points, next] };
+      if (now.points.length < mostStrokePoints && Math.hypot(next[0] - last[0], (next[1] - last[1]) * tall) > now.radius / 5) stroke.value = { ...now, points: [...now.points, next] };
     };
     const end = (event: PointerEvent): void => {
       element.removeEventListener('pointermove', move);

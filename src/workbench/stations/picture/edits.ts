@@ -1,4 +1,5 @@
 import type { JobPicture, PictureMark } from '../../../core/job/index.ts';
+import { mostMarks } from '../../../core/job/limits.ts';
 import { newPicture } from '../../../core/job/picture.ts';
 import { problem, ProblemError } from '../../../core/problem.ts';
 import type { Bench } from '../../store/bench.ts';
@@ -43,7 +44,7 @@ export function takePictureAway(bench: Bench): void {
 
 export function addMark(bench: Bench, mark: PictureMark): void {
   const now = bench.job.peek()?.picture;
-  if (now) setPicture(bench, 'mark', { important: [...now.important, mark].slice(-500) });
+  if (now) setPicture(bench, 'mark', { important: [...now.important, mark].slice(-mostMarks) });
 }
 
 export function setWish(bench: Bench, run: number, change: Partial<JobPicture['wishes'][number]>): void {
