@@ -8,7 +8,7 @@ import { blurPlane, gaussTaps } from '../src/core/separate/kernels/blur.ts';
 import { pictureCost } from '../src/core/separate/kernels/length.ts';
 import { fieldOf, freeCodes, solveMasks, type MaskRules } from '../src/core/separate/masks.ts';
 import { prepareWork, type Work } from '../src/core/separate/prepare.ts';
-import { costOffRegister } from '../src/core/separate/register.ts';
+import { expectedCost, registerRoom } from '../src/core/separate/kernels/register.ts';
 import { fewTargets, type FewTargets } from '../src/core/separate/targets.ts';
 import { quietTask } from '../src/core/task.ts';
 import { benchShelf } from './separate-shelf.ts';
@@ -110,13 +110,16 @@ export async function registerTrial(picture: Picture, layers: number, sigmaMm = 
   const work = prepareWork(requestFor(picture, layers)), few = fewTargets(work.levels[0].bins);
   const level = work.levels[0];
   const plain = await judged(work, (await chooseInks(work, few, 1, 0, 1, 1, quietTask, () => undefined)).found, 1, 0, 0, quietTask);
-  const off = (chosen: Chosen): number => costOffRegister(fieldOf(level, rulesOf(work, chosen.found.overlapLab, 1)), chosen.codes, sigmaMm / level.mmPerPx);
+  const off = ({ codes, found }: Chosen): number => {
+    const field = fieldOf(level, rulesOf(work, found.overlapLab, 1));
+    return expectedCost(field, registerRoom(field, codes, sigmaMm / level.mmPerPx));
+  };
   const inRegister = errorOf(work, plain.codes, rulesOf(work, plain.found.overlapLab, 1)), unaware = off(plain);
   const metres = lengthOf(work, plain.codes);
   const inks = await chooseInks(work, few, 0.3, sigmaMm, 1, 1, quietTask, () => undefined);
   // Masks that reckon with the register have shorter outlines of themselves: a cheaper knife brings them up to the same length.
   const tried: Chosen[] = [];
-  for (const found of [inks.found, plain.found]) for (const priceMm of [0.02, 0.1, 0.3, 1]) tried.push(await judged(work, found, priceMm, sigmaMm, 0, quietTask, true));
+  for (const found of [inks.found, plain.found]) for (const priceMm of [0.02, 0.1, 0.3, 1]) tried.push(await judged(work, found, priceMm, sigmaMm, 0, quietTask));
   const within = tried.filter((chosen) => lengthOf(work, chosen.codes) <= metres * 1.02);
   const aware = (within.length > 0 ? within : tried.slice(-1)).reduce((best, chosen) => (off(chosen) < off(best) ? chosen : best));
   return { inRegister, unaware, aware: off(aware), together: offTogether(work, plain, sigmaMm), metres: [metres, lengthOf(work, aware.codes)], removed: (unaware - off(aware)) / (unaware - inRegister) };

@@ -2,7 +2,7 @@ import type { Task } from '../task.ts';
 import type { Field } from './kernels/relax.ts';
 import { doubled, energyOf, fieldOf, settle, solveLevel, withFixed, type Level, type MaskRules } from './masks.ts';
 import type { Work } from './prepare.ts';
-import { cutForRegister, settleForRegister } from './register.ts';
+import { settleForRegister } from './register.ts';
 import { expectedUse, registerObjective, registerRoom } from './kernels/register.ts';
 import { askedFor, type Hands } from './errand.ts';
 import type { LayerRecipe } from './recipe.ts';
@@ -22,11 +22,8 @@ export function rulesOf(work: Work, overlapLab: Float64Array, priceMm: number): 
   return { layers: work.layers, overlapLab, allowed: work.setup.codes, frozen: work.frozen, paired: work.paired, priceMm, layerPrice: work.layerPrice };
 }
 
-/**
- * Masks for given inks from the coarsest level to level `finest`, and how good the whole is. Pauses between levels.
- * @param exact each layer cut exactly for the register: takes seconds on a large raster
- */
-export async function judged(work: Work, found: Found, priceMm: number, sigmaMm: number, finest: number, task: Task, exact = false): Promise<Chosen> {
+/** Masks for given inks from the coarsest level to level `finest`, and how good the whole is. Pauses between levels. */
+export async function judged(work: Work, found: Found, priceMm: number, sigmaMm: number, finest: number, task: Task): Promise<Chosen> {
   const rules = rulesOf(work, found.overlapLab, priceMm);
   const { levels } = work;
   let codes: Uint8Array | undefined;
@@ -36,15 +33,12 @@ export async function judged(work: Work, found: Found, priceMm: number, sigmaMm:
     // Masks find their place on the coarsest level as if nothing moved; from then on every step reckons with layers that sit off.
     if (sigmaMm === 0 || coarsest) codes = solveLevel(levels, rules, at, codes);
     else codes = withFixed(doubled(codes!, levels[at + 1], level), level, work.frozen);
-    if (sigmaMm === 0) continue;
-    const field = fieldOf(level, rules), sigmaPx = sigmaMm / level.mmPerPx;
-    await settleForRegister(field, codes, sigmaPx, coarsest ? 8 : at === 0 ? 2 : 4, task);
-    if (exact && !work.paired) await cutForRegister(field, codes, sigmaPx, 1, task);
+    if (sigmaMm > 0) await settleForRegister(fieldOf(level, rules), codes, sigmaMm / level.mmPerPx, coarsest ? 8 : at === 0 ? 2 : 4, task);
   }
   return { found, codes: codes!, objective: objectiveOf(fieldOf(levels[finest], rules), codes!, levels[finest], sigmaMm) };
 }
 
-export function objectiveOf(field: Field, codes: Uint8Array, level: Level, sigmaMm: number): number {
+function objectiveOf(field: Field, codes: Uint8Array, level: Level, sigmaMm: number): number {
   if (sigmaMm === 0) return energyOf(field, codes, 1) / codes.length;
   return registerObjective(field, codes, registerRoom(field, codes, sigmaMm / level.mmPerPx));
 }

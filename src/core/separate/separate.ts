@@ -51,7 +51,7 @@ export async function* separate(request: SeparateRequest, task: Task, hands?: Ha
     bestLevel = middle;
     yield draftOf(work, best, middle, 'masks', 0.6);
     await task.pause();
-    best = await judged(work, best.found, priceMm, sigmaMm, 0, task, searchesLong(request));
+    best = await judged(work, best.found, priceMm, sigmaMm, 0, task);
     bestLevel = 0;
     yield draftOf(work, best, 0, 'masks', 0.75);
     return await finished(request, work, few, best, priceMm, false, task, hands);
@@ -89,11 +89,6 @@ function borderMetres(codes: Uint8Array, { width, height, mmPerPx }: Level, work
   return (pixels * mmPerPx) / 1000;
 }
 
-/** Whoever lets it search long has time for exact cuts too. */
-function searchesLong({ effort }: SeparateRequest): boolean {
-  return (effort ?? 1) >= 2;
-}
-
 async function finished(request: SeparateRequest, work: Work, few: FewTargets, from: Chosen, fromPrice: number, stoppedEarly: boolean, task: Task, hands?: Hands): Promise<Separation> {
   const { grid, setup } = work;
   const sigmaMm = request.registerSigmaMm ?? 0, seed = request.seed ?? 1;
@@ -111,7 +106,7 @@ async function finished(request: SeparateRequest, work: Work, few: FewTargets, f
     if (over <= 1.03 || turn === 6 || priceMm > 3000) break;
     // A dearer knife means shorter outlines, fewer parts and less time; outlines give way slowly, hence the power.
     priceMm *= Math.max(1.6, Math.min(8, over ** 4));
-    chosen = await judged(work, chosen.found, priceMm, sigmaMm, 0, task, searchesLong(request));
+    chosen = await judged(work, chosen.found, priceMm, sigmaMm, 0, task);
   }
   task.report(0.96, 'comparing with flat inks');
   await task.pause();

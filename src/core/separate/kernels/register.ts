@@ -1,5 +1,4 @@
 import { blurMask, blurPlane, gaussTaps } from './blur.ts';
-import { leastCut, type CutRoom } from './cut.ts';
 import { diagonalWeight, outlineLengths, straightWeight } from './length.ts';
 import type { Field } from './relax.ts';
 
@@ -191,23 +190,6 @@ function flipped(field: Field, codes: Uint8Array, layer: number, gain: Float32Ar
     changed += moved;
     if (moved === 0) break;
   }
-  return changed;
-}
-
-/**
- * One layer moved to where the expected cost plus knife length is least, the others staying: no single layer can do better.
- * @returns how many pixels changed
- */
-export function registerCut(field: Field, codes: Uint8Array, layer: number, room: RegisterRoom, cut: CutRoom, mask: Uint8Array): number {
-  gainOf(field, layer, room);
-  leastCut(room.gain, field.width, field.height, field.price[layer], cut, mask);
-  let changed = 0;
-  for (let i = 0; i < codes.length; i++) {
-    if (((codes[i] >> layer) & 1) === mask[i]) continue;
-    codes[i] ^= 1 << layer;
-    changed++;
-  }
-  blurLayer(field, codes, layer, room);
   return changed;
 }
 
