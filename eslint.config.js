@@ -4,16 +4,29 @@ import { createTypeScriptImportResolver } from 'eslint-import-resolver-typescrip
 
 // The house in one list: a room may import from rooms above it, never from rooms below (src/README.md).
 const rooms = [
-  ['units'], ['colour'], ['ink'], ['form'], ['stencil'], ['print'], ['separate'], ['halftone'], ['press'], ['edition'], ['job'],
+  ['units'],
+  ['colour'],
+  ['ink'],
+  ['form'],
+  ['stencil'],
+  ['print'],
+  ['separate'],
+  ['halftone'],
+  ['press'],
+  ['edition'],
+  ['job'],
 ].map((names) => names.map((name) => `./src/core/${name}`));
 const floors = [...rooms, ['./src/core/plan.ts', './src/core/plan'], ['./src/packet'], ['./src/cli', './src/workbench']];
 
 const zones = floors.flatMap((below, i) =>
-  i === floors.length - 1 ? [] : below.map((target) => ({
-    target,
-    from: floors.slice(i + 1).flat(),
-    message: 'Imports point downward only: see the house in src/README.md.',
-  })));
+  i === floors.length - 1
+    ? []
+    : below.map((target) => ({
+        target,
+        from: floors.slice(i + 1).flat(),
+        message: 'Imports point downward only: see the house in src/README.md.',
+      })),
+);
 zones.push(
   { target: './src/cli', from: './src/workbench', message: 'The command line and the Workbench do not know each other.' },
   { target: './src/workbench', from: './src/cli', message: 'The command line and the Workbench do not know each other.' },
@@ -40,10 +53,24 @@ export default tseslint.config(
     files: ['src/core/**/*.ts'],
     ignores: ['src/core/**/*.test.ts'],
     rules: {
-      'no-restricted-globals': ['error', 'window', 'document', 'self', 'process', 'Buffer', 'performance', 'navigator', 'localStorage', 'fetch', 'setTimeout'],
-      'no-restricted-properties': ['error',
+      'no-restricted-globals': [
+        'error',
+        'window',
+        'document',
+        'self',
+        'process',
+        'Buffer',
+        'performance',
+        'navigator',
+        'localStorage',
+        'fetch',
+        'setTimeout',
+      ],
+      'no-restricted-properties': [
+        'error',
         { object: 'Math', property: 'random', message: 'Use core/random.ts with a seed.' },
-        { object: 'Date', property: 'now', message: 'Core has no clock.' }],
+        { object: 'Date', property: 'now', message: 'Core has no clock.' },
+      ],
       'no-restricted-imports': ['error', { patterns: ['node:*'] }],
     },
   },

@@ -26,7 +26,9 @@ const keptFiles: Plugin = {
       const still = fileURLToPath(new URL('./src/workbench/public/', import.meta.url));
       const print = (bytes: string | Uint8Array): string => createHash('sha256').update(bytes).digest('hex');
       const files = [
-        ...Object.values(bundle).filter((f) => f.fileName !== 'sw.js').map((f) => [f.fileName, print(f.type === 'chunk' ? f.code : f.source)]),
+        ...Object.values(bundle)
+          .filter((f) => f.fileName !== 'sw.js')
+          .map((f) => [f.fileName, print(f.type === 'chunk' ? f.code : f.source)]),
         ...readdirSync(still).map((name) => [name, print(readFileSync(still + name))]),
       ].sort(([a], [b]) => (a < b ? -1 : 1));
       const keeper = bundle['sw.js'];
@@ -46,7 +48,13 @@ export default defineConfig({
   plugins: [policyOnlyWhenBuilt, keptFiles],
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   worker: { format: 'es', rolldownOptions: { treeshake } },
-  build: { outDir: '../../dist/workbench', emptyOutDir: true, target: 'es2023', assetsInlineLimit: smallSigns, chunkSizeWarningLimit: 3000,
-    rolldownOptions: { treeshake, input, output: { entryFileNames } } },
+  build: {
+    outDir: '../../dist/workbench',
+    emptyOutDir: true,
+    target: 'es2023',
+    assetsInlineLimit: smallSigns,
+    chunkSizeWarningLimit: 3000,
+    rolldownOptions: { treeshake, input, output: { entryFileNames } },
+  },
   server: { host: '127.0.0.1' },
 });

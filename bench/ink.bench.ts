@@ -1,7 +1,19 @@
 import { levenbergMarquardt } from 'ml-levenberg-marquardt';
 import { BANDS, deltaE00, deltaE00Of, labFromSpectrum, smoothestSpectrum, xyzFromLab, type Lab } from '../src/core/colour/index.ts';
 import {
-  correctPot, filmOf, findRecipe, foresee, learn, mixInks, overlapColours, overlapSpectra, rankOrders, readReadings, stackReflectance, type Ink, type ProofObservation,
+  correctPot,
+  filmOf,
+  findRecipe,
+  foresee,
+  learn,
+  mixInks,
+  overlapColours,
+  overlapSpectra,
+  rankOrders,
+  readReadings,
+  stackReflectance,
+  type Ink,
+  type ProofObservation,
 } from '../src/core/ink/index.ts';
 import { seeded } from '../src/core/random.ts';
 import { differenceCiede2000 } from 'culori';
@@ -18,79 +30,167 @@ const layers = Array.from({ length: 8 }, (_, i) => ({ ink: mixInks([{ ink: pots[
 function generalRecipe(wanted: Lab): number {
   const labOf = (x: readonly number[]): Lab => {
     const sum = x.reduce((a, b) => a + b, 0);
-    return labFromSpectrum(stackReflectance(paper, [filmOf(mixInks(pots.map((p, i) => ({ ink: p.ink, share: sum > 1 ? x[i] / sum : x[i] }))))], surface));
+    return labFromSpectrum(
+      stackReflectance(paper, [filmOf(mixInks(pots.map((p, i) => ({ ink: p.ink, share: sum > 1 ? x[i] / sum : x[i] }))))], surface),
+    );
   };
-  return Math.min(...[0.02, 0.05, 0.08].map((start) => {
-    const found = levenbergMarquardt({ x: [0, 1, 2], y: [...wanted] }, (x: number[]) => {
-      const lab = labOf(x);
-      return (i: number) => lab[i];
-    }, { initialValues: pots.map(() => start), minValues: pots.map(() => 0), maxValues: pots.map(() => 1), damping: 0.1, gradientDifference: 1e-4, maxIterations: 100, errorTolerance: 1e-4 });
-    return deltaE00(labOf(found.parameterValues), wanted);
-  }));
+  return Math.min(
+    ...[0.02, 0.05, 0.08].map((start) => {
+      const found = levenbergMarquardt(
+        { x: [0, 1, 2], y: [...wanted] },
+        (x: number[]) => {
+          const lab = labOf(x);
+          return (i: number) => lab[i];
+        },
+        {
+          initialValues: pots.map(() => start),
+          minValues: pots.map(() => 0),
+          maxValues: pots.map(() => 1),
+          damping: 0.1,
+          gradientDifference: 1e-4,
+          maxIterations: 100,
+          errorTolerance: 1e-4,
+        },
+      );
+      return deltaE00(labOf(found.parameterValues), wanted);
+    }),
+  );
 }
 
 export async function run(): Promise<BenchRow[]> {
   const rows: BenchRow[] = [];
   const films = layers.map((l) => filmOf(l.ink));
   const papers = [0, 1, 2, 3].map((i) => paper.map((v) => v * (1 - 0.05 * i)));
-  rows.push({ name: 'all 256 overlaps of 8 layers on 4 papers, with Lab and screen colour', medianMs: await medianMs(() => papers.map((p) => overlapColours(overlapSpectra(p, films, surface)))) });
+  rows.push({
+    name: 'all 256 overlaps of 8 layers on 4 papers, with Lab and screen colour',
+    medianMs: await medianMs(() => papers.map((p) => overlapColours(overlapSpectra(p, films, surface)))),
+  });
   const naive = await medianMs(() => {
     let sum = 0;
-    for (let code = 0; code < 256; code++) sum += labFromSpectrum(stackReflectance(paper, films.filter((_, i) => code & (1 << i)), surface))[0];
+    for (let code = 0; code < 256; code++)
+      sum += labFromSpectrum(
+        stackReflectance(
+          paper,
+          films.filter((_, i) => code & (1 << i)),
+          surface,
+        ),
+      )[0];
     return sum;
   });
   rows.push({
-    name: 'all 256 overlaps as spectra and Lab, shared prefixes', medianMs: await medianMs(() => {
+    name: 'all 256 overlaps as spectra and Lab, shared prefixes',
+    medianMs: await medianMs(() => {
       const spectra = overlapSpectra(paper, films, surface);
       let sum = 0;
       for (let code = 0; code < 256; code++) sum += labFromSpectrum(spectra.subarray(code * BANDS, (code + 1) * BANDS))[0];
       return sum;
-    }), rivalName: 'each overlap by itself', rivalMs: naive,
+    }),
+    rivalName: 'each overlap by itself',
+    rivalMs: naive,
   });
-  rows.push({ name: 'every order of 8 layers (40,320), five wishes', medianMs: await medianMs(() => rankOrders({ paper, surface, layers, wishes: { clean: 1, manyColours: 1, steady: 1 } }), { least: 3, budgetMs: 3000 }) });
-  rows.push({ name: 'bands of all 256 overlaps, 200 samples', medianMs: await medianMs(() => foresee({ paper, surface, layers, worstReading: 'lab', seed: 1 })) });
+  rows.push({
+    name: 'every order of 8 layers (40,320), five wishes',
+    medianMs: await medianMs(() => rankOrders({ paper, surface, layers, wishes: { clean: 1, manyColours: 1, steady: 1 } }), {
+      least: 3,
+      budgetMs: 3000,
+    }),
+  });
+  rows.push({
+    name: 'bands of all 256 overlaps, 200 samples',
+    medianMs: await medianMs(() => foresee({ paper, surface, layers, worstReading: 'lab', seed: 1 })),
+  });
 
   const random = seeded(12);
   const targets = Array.from({ length: 6 }, () => {
     const chosen = [random.below(12), random.below(12)];
-    return labFromSpectrum(stackReflectance(paper, [filmOf(mixInks(chosen.map((c) => ({ ink: pots[c].ink, share: 0.05 + 0.2 * random.next() }))))], surface));
+    return labFromSpectrum(
+      stackReflectance(paper, [filmOf(mixInks(chosen.map((c) => ({ ink: pots[c].ink, share: 0.05 + 0.2 * random.next() }))))], surface),
+    );
   });
-  let ours = 0, theirs = 0;
-  const recipeMs = await medianMs(() => targets.forEach((wanted) => (ours = Math.max(ours, findRecipe({ wanted, paper, surface, pots, nearEnough: 0.5 }).best.deltaE))));
-  const rivalMs = await medianMs(() => targets.forEach((wanted) => (theirs = Math.max(theirs, generalRecipe(wanted)))), { least: 1, most: 2, budgetMs: 100 });
+  let ours = 0,
+    theirs = 0;
+  const recipeMs = await medianMs(() =>
+    targets.forEach((wanted) => (ours = Math.max(ours, findRecipe({ wanted, paper, surface, pots, nearEnough: 0.5 }).best.deltaE))),
+  );
+  const rivalMs = await medianMs(() => targets.forEach((wanted) => (theirs = Math.max(theirs, generalRecipe(wanted)))), {
+    least: 1,
+    most: 2,
+    budgetMs: 100,
+  });
   rows.push({
-    name: 'a recipe among 12 pots, at most 3 of them', medianMs: recipeMs / targets.length, rivalName: 'general least-squares fitter over all 12 (ml-levenberg-marquardt)', rivalMs: rivalMs / targets.length,
+    name: 'a recipe among 12 pots, at most 3 of them',
+    medianMs: recipeMs / targets.length,
+    rivalName: 'general least-squares fitter over all 12 (ml-levenberg-marquardt)',
+    rivalMs: rivalMs / targets.length,
     note: `worst ΔE00 of six targets: ${ours.toFixed(2)}, rival ${theirs.toFixed(2)} and with up to 12 pots`,
   });
 
-  const contents = [{ id: pots[1].id, grams: 8 }, { id: pots[6].id, grams: 14 }, { id: pots[9].id, grams: 30 }];
-  const reading = stackReflectance(paper, [filmOf(mixInks(contents.map((c) => ({ ink: pots.find((p) => p.id === c.id)!.ink, share: c.grams / 160 }))))], surface);
+  const contents = [
+    { id: pots[1].id, grams: 8 },
+    { id: pots[6].id, grams: 14 },
+    { id: pots[9].id, grams: 30 },
+  ];
+  const reading = stackReflectance(
+    paper,
+    [filmOf(mixInks(contents.map((c) => ({ ink: pots.find((p) => p.id === c.id)!.ink, share: c.grams / 160 }))))],
+    surface,
+  );
   const wanted: Lab = labFromSpectrum(reading).map((v, i) => v + [3, 2, -3][i]) as unknown as Lab;
-  rows.push({ name: 'saving a pot from a shelf of 12', medianMs: await medianMs(() => correctPot({ wanted, ground: paper, surface, contents, rounds: [{ added: [], reading }], shelf: pots, within: 1 })) });
+  rows.push({
+    name: 'saving a pot from a shelf of 12',
+    medianMs: await medianMs(() =>
+      correctPot({ wanted, ground: paper, surface, contents, rounds: [{ added: [], reading }], shelf: pots, within: 1 }),
+    ),
+  });
 
   const observations = Array.from({ length: 12 }, (_, i): ProofObservation => {
     const stack = [i % 6, 6 + (i % 2)];
-    const lab = labFromSpectrum(stackReflectance(paper, stack.map((l) => filmOf(layers[l].ink, 1, 1 + 0.1 * Math.sin(i + l))), surface));
+    const lab = labFromSpectrum(
+      stackReflectance(
+        paper,
+        stack.map((l) => filmOf(layers[l].ink, 1, 1 + 0.1 * Math.sin(i + l))),
+        surface,
+      ),
+    );
     return { stack, lab, sigma: 0.4, place: `${i}` };
   });
   const inkUnder = layers.map((l) => (): Ink => l.ink);
-  rows.push({ name: 'a learning step: 12 readings, 8 layers', medianMs: await medianMs(() => learn({ paper, surface, layers: layers.map((_, i) => ({ id: `${i}`, inkUnder: inkUnder[i], strength: 1, deposit: 1 })), observations })) });
+  rows.push({
+    name: 'a learning step: 12 readings, 8 layers',
+    medianMs: await medianMs(() =>
+      learn({
+        paper,
+        surface,
+        layers: layers.map((_, i) => ({ id: `${i}`, inkUnder: inkUnder[i], strength: 1, deposit: 1 })),
+        observations,
+      }),
+    ),
+  });
 
   rows.push({ name: 'smoothest spectrum of a colour', medianMs: await medianMs(() => smoothestSpectrum(xyzFromLab([55, -38, -44]))) });
   const labs = Array.from({ length: 20_000 }, () => random.next() * 100);
   const rival = differenceCiede2000();
   rows.push({
-    name: 'CIEDE2000, 20,000 pairs', medianMs: await medianMs(() => {
+    name: 'CIEDE2000, 20,000 pairs',
+    medianMs: await medianMs(() => {
       let sum = 0;
       for (let i = 0; i + 5 < labs.length; i++) sum += deltaE00Of(labs[i], labs[i + 1], labs[i + 2], labs[i + 3], labs[i + 4], labs[i + 5]);
       return sum;
-    }), rivalName: 'culori', rivalMs: await medianMs(() => {
+    }),
+    rivalName: 'culori',
+    rivalMs: await medianMs(() => {
       let sum = 0;
-      for (let i = 0; i + 5 < labs.length; i++) sum += rival({ mode: 'lab65', l: labs[i], a: labs[i + 1], b: labs[i + 2] }, { mode: 'lab65', l: labs[i + 3], a: labs[i + 4], b: labs[i + 5] });
+      for (let i = 0; i + 5 < labs.length; i++)
+        sum += rival(
+          { mode: 'lab65', l: labs[i], a: labs[i + 1], b: labs[i + 2] },
+          { mode: 'lab65', l: labs[i + 3], a: labs[i + 4], b: labs[i + 5] },
+        );
       return sum;
     }),
   });
-  const big = new TextEncoder().encode(`CGATS.17\nBEGIN_DATA_FORMAT\nSAMPLE_ID ${Array.from({ length: 36 }, (_, i) => `SPEC_${380 + 10 * i}`).join(' ')}\nEND_DATA_FORMAT\nBEGIN_DATA\n${Array.from({ length: 2000 }, (_, n) => `${n} ${Array.from({ length: 36 }, (__, i) => (20 + i).toFixed(3)).join(' ')}`).join('\n')}\nEND_DATA\n`);
+  const big = new TextEncoder().encode(
+    `CGATS.17\nBEGIN_DATA_FORMAT\nSAMPLE_ID ${Array.from({ length: 36 }, (_, i) => `SPEC_${380 + 10 * i}`).join(' ')}\nEND_DATA_FORMAT\nBEGIN_DATA\n${Array.from({ length: 2000 }, (_, n) => `${n} ${Array.from({ length: 36 }, (__, i) => (20 + i).toFixed(3)).join(' ')}`).join('\n')}\nEND_DATA\n`,
+  );
   rows.push({ name: 'reading a CGATS file of 2,000 spectra', medianMs: await medianMs(() => readReadings(big, 'big.txt')) });
   return rows;
 }

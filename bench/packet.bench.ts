@@ -23,7 +23,10 @@ export async function run(): Promise<BenchRow[]> {
   if (proof.kind !== 'indexed') throw new Error('the first paper of tide-pool carries no print');
   const { image } = proof;
   return [
-    { name: 'whole packet, all files', medianMs: await medianMs(() => makePacket(bundle, made, { fonts, printer: { page: 'a4', marginMm: 12 } }), once) },
+    {
+      name: 'whole packet, all files',
+      medianMs: await medianMs(() => makePacket(bundle, made, { fonts, printer: { page: 'a4', marginMm: 12 } }), once),
+    },
     {
       name: 'the PDF alone',
       medianMs: await medianMs(async () => {
@@ -35,7 +38,8 @@ export async function run(): Promise<BenchRow[]> {
     {
       name: `one proof as PNG, ${image.width} × ${image.height}`,
       medianMs: await medianMs(() => indexedPng(image, proof.mmPerPx)),
-      rivalName: 'deflate of the same bytes by Node itself (native code)', rivalMs: await medianMs(() => deflateSync(image.data, { level: 3 })),
+      rivalName: 'deflate of the same bytes by Node itself (native code)',
+      rivalMs: await medianMs(() => deflateSync(image.data, { level: 3 })),
     },
   ];
 }

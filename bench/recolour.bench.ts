@@ -12,12 +12,18 @@ export async function run(): Promise<BenchRow[]> {
   const bundle = await readyBundle(readJobAt(new URL('../examples/tide-pool/', import.meta.url).pathname));
   const planner = createPlanner();
   planner.plan(bundle);
-  const at = (i: number): typeof bundle.job => ({ ...bundle.job, layers: bundle.job.layers.map((l) => (l.id === 'kelp' ? { ...l, strength: 0.2 + i * 0.0171 } : l)) });
-  const time = (n: number, work: (i: number) => void): number => median(Array.from({ length: n }, (_, i) => {
-    const start = performance.now();
-    work(i);
-    return performance.now() - start;
-  }));
+  const at = (i: number): typeof bundle.job => ({
+    ...bundle.job,
+    layers: bundle.job.layers.map((l) => (l.id === 'kelp' ? { ...l, strength: 0.2 + i * 0.0171 } : l)),
+  });
+  const time = (n: number, work: (i: number) => void): number =>
+    median(
+      Array.from({ length: n }, (_, i) => {
+        const start = performance.now();
+        work(i);
+        return performance.now() - start;
+      }),
+    );
   const quick = time(41, (i) => planner.recolour(at(i), 'smooth-white'));
   const whole = time(9, (i) => planner.plan({ ...bundle, job: at(i) }));
   return [{ name: 'recolour one paper after a change of strength', medianMs: quick, rivalName: 'whole plan()', rivalMs: whole }];

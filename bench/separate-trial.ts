@@ -14,13 +14,21 @@ import { quietTask } from '../src/core/task.ts';
 import { benchShelf } from './separate-shelf.ts';
 
 /** Long side of the print and raster of the trials; half the usual raster, to get through eight pictures. */
-const longMm = 200, rasterMm = 0.4;
+const longMm = 200,
+  rasterMm = 0.4;
 
 export function requestFor(picture: Picture, layers: number, more: Partial<SeparateRequest> = {}): SeparateRequest {
   const scale = longMm / Math.max(picture.width, picture.height);
   return {
-    picture, sizeMm: { width: picture.width * scale, height: picture.height * scale }, ...benchShelf(), layers, mostInPot: 3,
-    material: defaultMaterials.find((m) => m.id === 'film')!, seed: 1, rasterMm, ...more,
+    picture,
+    sizeMm: { width: picture.width * scale, height: picture.height * scale },
+    ...benchShelf(),
+    layers,
+    mostInPot: 3,
+    material: defaultMaterials.find((m) => m.id === 'film')!,
+    seed: 1,
+    rasterMm,
+    ...more,
   };
 }
 
@@ -46,19 +54,26 @@ export const knifePrices = [0.3, 2];
 
 /** Mean ΔE00 of the predicted print against the picture, before anything is cut. */
 export async function trial(picture: Picture, layers: number): Promise<Trial> {
-  const work = prepareWork(requestFor(picture, layers)), few = fewTargets(work.levels[0].bins);
+  const work = prepareWork(requestFor(picture, layers)),
+    few = fewTargets(work.levels[0].bins);
   const flat = flatOf(work, few);
   const inks = (priceMm: number): Promise<Chosen> => chooseInks(work, few, priceMm, 0, 1, 1, quietTask, () => undefined);
   const free = (await inks(0)).found.overlapLab;
   const equal: [number, number, number][] = [];
   for (const priceMm of knifePrices) {
-    const { codes, found } = await judged(work, (await inks(priceMm)).found, priceMm, 0, 0, quietTask), metres = lengthOf(work, codes);
+    const { codes, found } = await judged(work, (await inks(priceMm)).found, priceMm, 0, 0, quietTask),
+      metres = lengthOf(work, codes);
     equal.push([errorOf(work, codes, rulesOf(work, found.overlapLab, priceMm)), flatAt(flat, metres), metres]);
   }
   const oneInk: Work = { ...work, setup: { ...work.setup, codes: oneInkCodes(layers) } };
   const single = (await chooseInks(oneInk, few, 0, 0, 1, 1, quietTask, () => undefined)).found.overlapLab;
   const sameShelf = errorOf(work, freeCodes(fieldOf(work.levels[0], rulesOf(oneInk, single, 0))), rulesOf(oneInk, single, 0));
-  return { layers, sameShelf, free: [errorOf(work, freeCodes(fieldOf(work.levels[0], rulesOf(work, free, 0))), rulesOf(work, free, 0)), flat.free], equal };
+  return {
+    layers,
+    sameShelf,
+    free: [errorOf(work, freeCodes(fieldOf(work.levels[0], rulesOf(work, free, 0))), rulesOf(work, free, 0)), flat.free],
+    equal,
+  };
 }
 
 function errorOf(work: Work, codes: Uint8Array, rules: MaskRules): number {
@@ -89,7 +104,8 @@ function flatAt({ points, free }: Flat, metres: number): number {
   if (metres >= points[0].metres) return Math.min(points[0].error, free + (points[0].error - free) * 0.5);
   for (let i = 0; i + 1 < points.length; i++) {
     const [a, b] = [points[i], points[i + 1]];
-    if (metres <= a.metres && metres >= b.metres) return a.error + ((b.error - a.error) * (a.metres - metres)) / Math.max(1e-9, a.metres - b.metres);
+    if (metres <= a.metres && metres >= b.metres)
+      return a.error + ((b.error - a.error) * (a.metres - metres)) / Math.max(1e-9, a.metres - b.metres);
   }
   return points[points.length - 1].error;
 }
@@ -107,28 +123,42 @@ export interface RegisterTrial {
 
 /** What reckoning with σ = 0.5 mm saves at the same knife length. */
 export async function registerTrial(picture: Picture, layers: number, sigmaMm = 0.5): Promise<RegisterTrial> {
-  const work = prepareWork(requestFor(picture, layers)), few = fewTargets(work.levels[0].bins);
+  const work = prepareWork(requestFor(picture, layers)),
+    few = fewTargets(work.levels[0].bins);
   const level = work.levels[0];
   const plain = await judged(work, (await chooseInks(work, few, 1, 0, 1, 1, quietTask, () => undefined)).found, 1, 0, 0, quietTask);
   const off = ({ codes, found }: Chosen): number => {
     const field = fieldOf(level, rulesOf(work, found.overlapLab, 1));
     return expectedCost(field, registerRoom(field, codes, sigmaMm / level.mmPerPx));
   };
-  const inRegister = errorOf(work, plain.codes, rulesOf(work, plain.found.overlapLab, 1)), unaware = off(plain);
+  const inRegister = errorOf(work, plain.codes, rulesOf(work, plain.found.overlapLab, 1)),
+    unaware = off(plain);
   const metres = lengthOf(work, plain.codes);
   const inks = await chooseInks(work, few, 0.3, sigmaMm, 1, 1, quietTask, () => undefined);
   // Masks that reckon with the register have shorter outlines of themselves: a cheaper knife brings them up to the same length.
   const tried: Chosen[] = [];
-  for (const found of [inks.found, plain.found]) for (const priceMm of [0.02, 0.1, 0.3, 1]) tried.push(await judged(work, found, priceMm, sigmaMm, 0, quietTask));
+  for (const found of [inks.found, plain.found])
+    for (const priceMm of [0.02, 0.1, 0.3, 1]) tried.push(await judged(work, found, priceMm, sigmaMm, 0, quietTask));
   const within = tried.filter((chosen) => lengthOf(work, chosen.codes) <= metres * 1.02);
   const aware = (within.length > 0 ? within : tried.slice(-1)).reduce((best, chosen) => (off(chosen) < off(best) ? chosen : best));
-  return { inRegister, unaware, aware: off(aware), together: offTogether(work, plain, sigmaMm), metres: [metres, lengthOf(work, aware.codes)], removed: (unaware - off(aware)) / (unaware - inRegister) };
+  return {
+    inRegister,
+    unaware,
+    aware: off(aware),
+    together: offTogether(work, plain, sigmaMm),
+    metres: [metres, lengthOf(work, aware.codes)],
+    removed: (unaware - off(aware)) / (unaware - inRegister),
+  };
 }
 
 /** Mean ΔE00 when the whole print is shifted by N(0, σ), layers in register with each other. */
 function offTogether(work: Work, { codes, found }: Chosen, sigmaMm: number): number {
-  const level = work.levels[0], { table, codeCount, binOf } = fieldOf(level, rulesOf(work, found.overlapLab, 1));
-  const taps = gaussTaps(sigmaMm / level.mmPerPx), plane = new Float32Array(codes.length), share = plane.slice(), scratch = plane.slice();
+  const level = work.levels[0],
+    { table, codeCount, binOf } = fieldOf(level, rulesOf(work, found.overlapLab, 1));
+  const taps = gaussTaps(sigmaMm / level.mmPerPx),
+    plane = new Float32Array(codes.length),
+    share = plane.slice(),
+    scratch = plane.slice();
   let sum = 0;
   for (let code = 0; code < codeCount; code++) {
     for (let i = 0; i < codes.length; i++) plane[i] = codes[i] === code ? 1 : 0;

@@ -32,14 +32,23 @@ export async function run(): Promise<BenchRow[]> {
       const told = [...[t.free, ...t.equal].map(([ours, flat]) => ours / flat), t.free[0] / t.sameShelf];
       ratios.set(layers, [...(ratios.get(layers) ?? []), told]);
       const equal = t.equal.map(([ours, flat, metres], i) => `at ${two(metres)} m ${two(ours)} ÷ ${two(flat)} = ${two(told[i + 1])}`);
-      rows.push({ name: `${name}, ${layers} layers`, medianMs: performance.now() - start, note: `no budget ${two(t.free[0])} ÷ ${two(t.free[1])} = ${two(told[0])}; ${equal.join('; ')}; ${what}` });
+      rows.push({
+        name: `${name}, ${layers} layers`,
+        medianMs: performance.now() - start,
+        note: `no budget ${two(t.free[0])} ÷ ${two(t.free[1])} = ${two(told[0])}; ${equal.join('; ')}; ${what}`,
+      });
     }
   }
   for (const layers of counts) {
-    const [free, ...equal] = [0, ...knifePrices, 0].map((_, i) => mean(ratios.get(layers)!.map((told) => told[i]))), single = equal.pop()!;
-    rows.push({ name: `all, ${layers} layers: mean ratio`, medianMs: 0, note: `no budget ${free.toFixed(3)} (of as many flat inks from the same shelf ${single.toFixed(3)}), ${equal.map((ratio, i) => `equal knife at a price of ${knifePrices[i]}: ${ratio.toFixed(3)}`).join(', ')}` });
+    const [free, ...equal] = [0, ...knifePrices, 0].map((_, i) => mean(ratios.get(layers)!.map((told) => told[i]))),
+      single = equal.pop()!;
+    rows.push({
+      name: `all, ${layers} layers: mean ratio`,
+      medianMs: 0,
+      note: `no budget ${free.toFixed(3)} (of as many flat inks from the same shelf ${single.toFixed(3)}), ${equal.map((ratio, i) => `equal knife at a price of ${knifePrices[i]}: ${ratio.toFixed(3)}`).join(', ')}`,
+    });
   }
-  rows.push(...await registerRows(), ...await bridgeRows(), ...await rivalRows(), ...await speedRows());
+  rows.push(...(await registerRows()), ...(await bridgeRows()), ...(await rivalRows()), ...(await speedRows()));
   return rows;
 }
 
@@ -48,12 +57,17 @@ function mean(values: readonly number[]): number {
 }
 
 async function registerRows(): Promise<BenchRow[]> {
-  const rows: BenchRow[] = [], removed: number[] = [];
+  const rows: BenchRow[] = [],
+    removed: number[] = [];
   for (const { name } of chosen) {
     const start = performance.now();
     const t = await registerTrial(await openPicture(name), 4);
     removed.push(t.removed);
-    rows.push({ name: `${name}, register 0.5 mm, 4 layers`, medianMs: performance.now() - start, note: `in register ${two(t.inRegister)}, off ${two(t.unaware)}, reckoned with ${two(t.aware)}: ${Math.round(100 * t.removed)} % of what it adds removed (all layers off together: ${two(t.together)}, so traps alone could remove ${Math.round((100 * (t.unaware - t.together)) / (t.unaware - t.inRegister))} %), with ${two(t.metres[1])} m against ${two(t.metres[0])}` });
+    rows.push({
+      name: `${name}, register 0.5 mm, 4 layers`,
+      medianMs: performance.now() - start,
+      note: `in register ${two(t.inRegister)}, off ${two(t.unaware)}, reckoned with ${two(t.aware)}: ${Math.round(100 * t.removed)} % of what it adds removed (all layers off together: ${two(t.together)}, so traps alone could remove ${Math.round((100 * (t.unaware - t.together)) / (t.unaware - t.inRegister))} %), with ${two(t.metres[1])} m against ${two(t.metres[0])}`,
+    });
   }
   rows.push({ name: 'all: register error removed', medianMs: 0, note: `${Math.round(100 * mean(removed))} %` });
   return rows;
@@ -62,30 +76,51 @@ async function registerRows(): Promise<BenchRow[]> {
 /** What bridges add to the error: laid where they show least, and laid shortest. */
 async function bridgeRows(): Promise<BenchRow[]> {
   const rows: BenchRow[] = [];
-  let seen = 0, shortest = 0;
+  let seen = 0,
+    shortest = 0;
   for (const { name } of chosen) {
     const start = performance.now();
     const result = await separated(requestFor(await openPicture(name), 4), quietTask);
     const added = bridgesAdd(result);
     seen += added[0];
     shortest += added[1];
-    rows.push({ name: `${name}, bridges of 4 layers`, medianMs: performance.now() - start, note: `${result.figures.bridges} bridges add ΔE00 ${added[0].toFixed(3)}, shortest ones ${added[1].toFixed(3)}` });
+    rows.push({
+      name: `${name}, bridges of 4 layers`,
+      medianMs: performance.now() - start,
+      note: `${result.figures.bridges} bridges add ΔE00 ${added[0].toFixed(3)}, shortest ones ${added[1].toFixed(3)}`,
+    });
   }
-  rows.push({ name: 'all: bridges against shortest', medianMs: 0, note: `${Math.round(100 * (1 - seen / shortest))} % less visible error` });
+  rows.push({
+    name: 'all: bridges against shortest',
+    medianMs: 0,
+    note: `${Math.round(100 * (1 - seen / shortest))} % less visible error`,
+  });
   return rows;
 }
 
 function bridgesAdd(result: Separation): [number, number] {
   const grid = { originXMm: 0, originYMm: 0, mmPerPx: result.mmPerPx, width: result.width, height: result.height };
-  const planned = new Uint8Array(result.codes.length), shortest = new Uint8Array(result.codes.length);
+  const planned = new Uint8Array(result.codes.length),
+    shortest = new Uint8Array(result.codes.length);
   for (const layer of result.layers) {
-    layer.mask.forEach((v, i) => { planned[i] |= v << layer.bit; });
-    const plain = makeStencil({ shape: layer.region, side: layer.side, aperture: result.image, sheet: layer.stencil.sheet, material: defaultMaterials.find((m) => m.id === 'film')!, islands: 'bridge' });
+    layer.mask.forEach((v, i) => {
+      planned[i] |= v << layer.bit;
+    });
+    const plain = makeStencil({
+      shape: layer.region,
+      side: layer.side,
+      aperture: result.image,
+      sheet: layer.stencil.sheet,
+      material: defaultMaterials.find((m) => m.id === 'film')!,
+      islands: 'bridge',
+    });
     rasterizeInto(shortest, layer.bit, plain.prints, grid);
   }
   const error = (codes: Uint8Array): number => {
     let sum = 0;
-    codes.forEach((code, i) => { sum += difference(result.target, i, result.overlapLab, code); });
+    codes.forEach((code, i) => {
+      sum += difference(result.target, i, result.overlapLab, code);
+    });
     return sum / codes.length;
   };
   const base = error(planned);
@@ -101,7 +136,9 @@ async function rivalRows(): Promise<BenchRow[]> {
   const rows: BenchRow[] = [];
   for (const { name } of chosen.slice(0, 3)) {
     const picture = await openPicture(name);
-    const scale = 320 / Math.max(picture.width, picture.height), width = Math.round(picture.width * scale), height = Math.round(picture.height * scale);
+    const scale = 320 / Math.max(picture.width, picture.height),
+      width = Math.round(picture.width * scale),
+      height = Math.round(picture.height * scale);
     const paper = xyzFromSpectrum(benchShelf().paper);
     const lab = scaledLab(picture, { x: 0, y: 0, width: 1, height: 1 }, width, height, paper);
     const start = performance.now();
@@ -113,65 +150,89 @@ async function rivalRows(): Promise<BenchRow[]> {
       const rivalMs = performance.now() - from;
       let sum = 0;
       for (let i = 0; i < width * height; i++) sum += difference(lab, i, flat, i);
-      rows.push({ name: `${name}, 4 layers cut, beside ${colours} free colours`, medianMs: oursMs, rivalName: 'image-q', rivalMs, note: `mean ΔE00 ${two(ours.figures.inRegister.mean)} with bridges and least widths; quantiser ${two(sum / (width * height))}, no knife` });
+      rows.push({
+        name: `${name}, 4 layers cut, beside ${colours} free colours`,
+        medianMs: oursMs,
+        rivalName: 'image-q',
+        rivalMs,
+        note: `mean ΔE00 ${two(ours.figures.inRegister.mean)} with bridges and least widths; quantiser ${two(sum / (width * height))}, no knife`,
+      });
     }
   }
   return rows;
 }
 
-function quantised(picture: Picture, width: number, height: number, colours: number, paper: readonly [number, number, number]): Float32Array {
+function quantised(
+  picture: Picture,
+  width: number,
+  height: number,
+  colours: number,
+  paper: readonly [number, number, number],
+): Float32Array {
   const { data, kind } = picture.pixels;
   const rgba = new Uint8Array(width * height * 4).fill(255);
   const divisor = kind === 'srgb8' ? 1 : 257;
-  for (let y = 0; y < height; y++) for (let x = 0; x < width; x++) {
-    const s = Math.floor(((y + 0.5) * picture.height) / height) * picture.width + Math.floor(((x + 0.5) * picture.width) / width);
-    const share = picture.coverage ? picture.coverage[s] / 255 : 1;
-    for (let c = 0; c < 3; c++) rgba[(y * width + x) * 4 + c] = Math.round((data[s * 3 + c] / divisor) * share + 255 * (1 - share));
-  }
+  for (let y = 0; y < height; y++)
+    for (let x = 0; x < width; x++) {
+      const s = Math.floor(((y + 0.5) * picture.height) / height) * picture.width + Math.floor(((x + 0.5) * picture.width) / width);
+      const share = picture.coverage ? picture.coverage[s] / 255 : 1;
+      for (let c = 0; c < 3; c++) rgba[(y * width + x) * 4 + c] = Math.round((data[s * 3 + c] / divisor) * share + 255 * (1 - share));
+    }
   const points = utils.PointContainer.fromUint8Array(rgba, width, height);
   const palette = buildPaletteSync([points], { colors: colours, paletteQuantization: 'wuquant', colorDistanceFormula: 'ciede2000' });
   const out = applyPaletteSync(points, palette, { imageQuantization: 'nearest', colorDistanceFormula: 'ciede2000' }).toUint8Array();
   const rgb = new Uint8Array(width * height * 3);
   for (let i = 0; i < width * height; i++) for (let c = 0; c < 3; c++) rgb[i * 3 + c] = out[i * 4 + c];
-  return scaledLab({ width, height, pixels: { kind: 'srgb8', data: rgb }, format: 'PNG', problems: [] }, { x: 0, y: 0, width: 1, height: 1 }, width, height, paper);
+  return scaledLab(
+    { width, height, pixels: { kind: 'srgb8', data: rgb }, format: 'PNG', problems: [] },
+    { x: 0, y: 0, width: 1, height: 1 },
+    width,
+    height,
+    paper,
+  );
 }
 
 /** From the bytes of a JPEG to drafts and cut stencils, 6 layers at the usual raster, on one thread and with a second one. */
 async function speedRows(): Promise<BenchRow[]> {
   const rows: BenchRow[] = [];
   const earth = await openPicture('earth');
-  for (const megapixels of [1, 4, 12]) for (const threads of [1, 2]) {
-    const bytes = enlarged(earth, megapixels);
-    const hands = threads > 1 ? hireHands(threads) : undefined;
-    const start = performance.now(), cpu = process.cpuUsage();
-    const picture = await readPicture(bytes, 'earth.jpg');
-    const read = performance.now() - start;
-    const drafts = separate(requestFor(picture, 6, { rasterMm: 0.25 }), quietTask, hands);
-    await drafts.next();
-    const first = performance.now() - start;
-    let step = await drafts.next();
-    let masks = 0;
-    while (!step.done) {
-      masks = performance.now() - start;
-      step = await drafts.next();
+  for (const megapixels of [1, 4, 12])
+    for (const threads of [1, 2]) {
+      const bytes = enlarged(earth, megapixels);
+      const hands = threads > 1 ? hireHands(threads) : undefined;
+      const start = performance.now(),
+        cpu = process.cpuUsage();
+      const picture = await readPicture(bytes, 'earth.jpg');
+      const read = performance.now() - start;
+      const drafts = separate(requestFor(picture, 6, { rasterMm: 0.25 }), quietTask, hands);
+      await drafts.next();
+      const first = performance.now() - start;
+      let step = await drafts.next();
+      let masks = 0;
+      while (!step.done) {
+        masks = performance.now() - start;
+        step = await drafts.next();
+      }
+      const used = process.cpuUsage(cpu);
+      hands?.dismiss();
+      rows.push({
+        name: `${megapixels} megapixels, 6 layers, ${threads} thread${threads > 1 ? 's' : ''}`,
+        medianMs: performance.now() - start,
+        note: `CPU ${((used.user + used.system) / 1e6).toFixed(1)} s; read ${Math.round(read)} ms, first draft ${Math.round(first)} ms, masks ${Math.round(masks)} ms, then cutting, bridges and the baseline; most memory so far ${Math.round(process.resourceUsage().maxRSS / 1024)} MB`,
+      });
     }
-    const used = process.cpuUsage(cpu);
-    hands?.dismiss();
-    rows.push({
-      name: `${megapixels} megapixels, 6 layers, ${threads} thread${threads > 1 ? 's' : ''}`, medianMs: performance.now() - start,
-      note: `CPU ${((used.user + used.system) / 1e6).toFixed(1)} s; read ${Math.round(read)} ms, first draft ${Math.round(first)} ms, masks ${Math.round(masks)} ms, then cutting, bridges and the baseline; most memory so far ${Math.round(process.resourceUsage().maxRSS / 1024)} MB`,
-    });
-  }
   return rows;
 }
 
 function enlarged(picture: Picture, megapixels: number): Uint8Array {
   const scale = Math.sqrt((megapixels * 1e6) / (picture.width * picture.height));
-  const width = Math.round(picture.width * scale), height = Math.round(picture.height * scale);
+  const width = Math.round(picture.width * scale),
+    height = Math.round(picture.height * scale);
   const data = new Uint8Array(width * height * 4).fill(255);
-  for (let y = 0; y < height; y++) for (let x = 0; x < width; x++) {
-    const s = (Math.floor(y / scale) * picture.width + Math.floor(x / scale)) * 3;
-    for (let c = 0; c < 3; c++) data[(y * width + x) * 4 + c] = picture.pixels.data[s + c];
-  }
+  for (let y = 0; y < height; y++)
+    for (let x = 0; x < width; x++) {
+      const s = (Math.floor(y / scale) * picture.width + Math.floor(x / scale)) * 3;
+      for (let c = 0; c < 3; c++) data[(y * width + x) * 4 + c] = picture.pixels.data[s + c];
+    }
   return new Uint8Array(jpegJs.encode({ width, height, data }, 90).data);
 }

@@ -6,7 +6,13 @@ const median = (list: readonly number[]): number => [...list].sort((a, b) => a -
 /** Changes that were to be seen in the very next frame, and all of them. */
 const frames = { next: 0, all: 0 };
 const say = (name: string, list: readonly number[], limitMs: number): void => {
-  console.log(`  ${name.padEnd(52)} median ${median(list).toFixed(1).padStart(7)} ms   worst ${Math.max(...list).toFixed(1).padStart(7)} ms   limit ${limitMs} ms   ratio ${(median(list) / limitMs).toFixed(2)}${frames.all > 0 ? `   in the next frame ${frames.next} of ${frames.all}` : ''}`);
+  console.log(
+    `  ${name.padEnd(52)} median ${median(list).toFixed(1).padStart(7)} ms   worst ${Math.max(...list)
+      .toFixed(1)
+      .padStart(
+        7,
+      )} ms   limit ${limitMs} ms   ratio ${(median(list) / limitMs).toFixed(2)}${frames.all > 0 ? `   in the next frame ${frames.next} of ${frames.all}` : ''}`,
+  );
   frames.all = frames.next = 0;
 };
 
@@ -50,12 +56,19 @@ async function main(): Promise<void> {
     console.log('The page, tide-pool at 1440 × 900');
     await page.evaluate(() => {
       const tasks: number[] = [];
-      new PerformanceObserver((list) => { for (const entry of list.getEntries()) tasks.push(entry.duration); }).observe({ type: 'longtask' });
+      new PerformanceObserver((list) => {
+        for (const entry of list.getEntries()) tasks.push(entry.duration);
+      }).observe({ type: 'longtask' });
       Object.assign(window, { longTasks: tasks });
     });
     const slide: number[] = [];
     for (let i = 0; i < 40; i++) {
-      slide.push(await untilChanged(page, `const s = document.querySelector('[data-layer=water] input[type=range]'); s.value = ${20 + ((i * 13) % 60)}; s.dispatchEvent(new Event('input', { bubbles: true }));`));
+      slide.push(
+        await untilChanged(
+          page,
+          `const s = document.querySelector('[data-layer=water] input[type=range]'); s.value = ${20 + ((i * 13) % 60)}; s.dispatchEvent(new Event('input', { bubbles: true }));`,
+        ),
+      );
     }
     say('strength slider → changed proof', slide, 16);
     await settled();
@@ -66,16 +79,22 @@ async function main(): Promise<void> {
     }
     say('run in or out → changed proof', order, 16);
     const moved: number[] = [];
-    for (let i = 0; i < 12; i++) moved.push(await untilChanged(page, `document.querySelector('[data-layer=kelp] .step-button:nth-child(${i % 2 === 0 ? 2 : 1})').click();`));
+    for (let i = 0; i < 12; i++)
+      moved.push(
+        await untilChanged(page, `document.querySelector('[data-layer=kelp] .step-button:nth-child(${i % 2 === 0 ? 2 : 1})').click();`),
+      );
     say('run earlier or later → changed proof', moved, 16);
     await settled();
     const busy: number[] = [];
     for (let i = 0; i < 12; i++) {
-      await page.evaluate((value) => {
-        const slider = document.querySelector<HTMLInputElement>('[data-layer=kelp] input[type=range]')!;
-        slider.value = String(value);
-        slider.dispatchEvent(new Event('input', { bubbles: true }));
-      }, 21 + i * 5);
+      await page.evaluate(
+        (value) => {
+          const slider = document.querySelector<HTMLInputElement>('[data-layer=kelp] input[type=range]')!;
+          slider.value = String(value);
+          slider.dispatchEvent(new Event('input', { bubbles: true }));
+        },
+        21 + i * 5,
+      );
       // The hand has rested for so long that a whole Plan is under way.
       await page.waitForTimeout(400);
       busy.push(await untilChanged(page, `document.querySelector('[data-layer=sky] input[type=checkbox]').click();`));
@@ -83,7 +102,9 @@ async function main(): Promise<void> {
     say('run in or out while a Plan is made → changed proof', busy, 16);
     await settled();
     const tasks = await page.evaluate(() => (window as unknown as { longTasks: number[] }).longTasks);
-    console.log(`  tasks over 50 ms on the page's own thread: ${tasks.length}${tasks.length ? `, longest ${Math.max(...tasks).toFixed(0)} ms` : ''}`);
+    console.log(
+      `  tasks over 50 ms on the page's own thread: ${tasks.length}${tasks.length ? `, longest ${Math.max(...tasks).toFixed(0)} ms` : ''}`,
+    );
     await settled();
     await page.waitForTimeout(4000);
     const views: number[] = [];

@@ -16,7 +16,11 @@ function newest(folder) {
 export function build({ force = false } = {}) {
   ensurePackages();
   const stamp = `${root}dist/.built`;
-  const sources = Math.max(newest(`${root}src`), newest(`${root}assets`), ...['package-lock.json', 'tsconfig.json', 'tsconfig.build.json', 'vite.config.ts'].map((f) => statSync(root + f).mtimeMs));
+  const sources = Math.max(
+    newest(`${root}src`),
+    newest(`${root}assets`),
+    ...['package-lock.json', 'tsconfig.json', 'tsconfig.build.json', 'vite.config.ts'].map((f) => statSync(root + f).mtimeMs),
+  );
   if (!force && existsSync(stamp) && statSync(stamp).mtimeMs >= sources) return;
   console.log('Building …');
   if (run(process.execPath, ['node_modules/typescript7/bin/tsc', '-p', 'tsconfig.build.json']) !== 0) process.exit(1);

@@ -8,10 +8,16 @@ import { prepareDrawings } from '../src/core/form/index.ts';
 await prepareDrawings(readFileSync('node_modules/@resvg/resvg-wasm/index_bg.wasm'));
 const every = Math.max(1, Number(process.argv[2] ?? 1) || 1);
 const refused = new Map<string, string[]>();
-let worked = 0, whole = 0, mended = 0, tried = 0, failures = 0;
+let worked = 0,
+  whole = 0,
+  mended = 0,
+  tried = 0,
+  failures = 0;
 const slow: { name: string; ms: number }[] = [];
 for (const folder of ['node_modules/bootstrap-icons/icons/', 'node_modules/lucide-static/icons/']) {
-  for (const name of readdirSync(folder).filter((file) => file.endsWith('.svg')).filter((_, i) => i % every === 0)) {
+  for (const name of readdirSync(folder)
+    .filter((file) => file.endsWith('.svg'))
+    .filter((_, i) => i % every === 0)) {
     if (++tried % 500 === 0) console.error(`${tried} drawings …`);
     const start = process.cpuUsage();
     try {
@@ -39,7 +45,15 @@ for (const folder of ['node_modules/bootstrap-icons/icons/', 'node_modules/lucid
   }
 }
 slow.sort((a, b) => b.ms - a.ms);
-console.log(`${tried} drawings: ${worked} worked, ${tried - worked} refused or not held; ${whole} of ${2 * tried} stencils hold, ${mended} of them after mending`);
-for (const [message, names] of [...refused].sort((a, b) => b[1].length - a[1].length)) console.log(`  ${String(names.length).padStart(5)}  ${message} (${names.slice(0, 4).join(', ')}${names.length > 4 ? ', …' : ''})`);
-console.log(`slowest: ${slow.slice(0, 5).map((s) => `${s.name} ${s.ms.toFixed(0)} ms`).join(', ')}; median ${slow[slow.length >> 1].ms.toFixed(0)} ms`);
+console.log(
+  `${tried} drawings: ${worked} worked, ${tried - worked} refused or not held; ${whole} of ${2 * tried} stencils hold, ${mended} of them after mending`,
+);
+for (const [message, names] of [...refused].sort((a, b) => b[1].length - a[1].length))
+  console.log(`  ${String(names.length).padStart(5)}  ${message} (${names.slice(0, 4).join(', ')}${names.length > 4 ? ', …' : ''})`);
+console.log(
+  `slowest: ${slow
+    .slice(0, 5)
+    .map((s) => `${s.name} ${s.ms.toFixed(0)} ms`)
+    .join(', ')}; median ${slow[slow.length >> 1].ms.toFixed(0)} ms`,
+);
 process.exit(failures ? 1 : 0);

@@ -15,7 +15,8 @@ mkdirSync(pictures, { recursive: true });
 async function packetPages(name: string, titles: readonly string[], widthPx: number): Promise<void> {
   const require = createRequire(import.meta.url);
   const fonts = require.resolve('pdfjs-dist/package.json').replace(/package\.json$/, 'standard_fonts/');
-  const pdf = await getDocument({ data: new Uint8Array(readFileSync(`${root}out/tide-pool/packet.pdf`)), standardFontDataUrl: fonts }).promise;
+  const pdf = await getDocument({ data: new Uint8Array(readFileSync(`${root}out/tide-pool/packet.pdf`)), standardFontDataUrl: fonts })
+    .promise;
   const found: { page: Awaited<ReturnType<typeof pdf.getPage>> }[] = [];
   for (const title of titles) {
     for (let i = 1; i <= pdf.numPages; i++) {
@@ -41,7 +42,11 @@ async function packetPages(name: string, titles: readonly string[], widthPx: num
     const own = sheet.getContext('2d');
     own.fillStyle = '#ffffff';
     own.fillRect(0, 0, sheet.width, sheet.height);
-    await page.render({ canvas: sheet as unknown as HTMLCanvasElement, canvasContext: own as unknown as CanvasRenderingContext2D, viewport }).promise;
+    await page.render({
+      canvas: sheet as unknown as HTMLCanvasElement,
+      canvasContext: own as unknown as CanvasRenderingContext2D,
+      viewport,
+    }).promise;
     context.drawImage(sheet, gap + i * (each + gap), gap);
   }
   writeFileSync(pictures + name, canvas.toBuffer('image/png'));
@@ -49,7 +54,9 @@ async function packetPages(name: string, titles: readonly string[], widthPx: num
 }
 
 async function workbench(name: string, hash: string): Promise<void> {
-  const server = spawn(process.execPath, [`${root}dist/cli/main.js`, 'serve', `${root}examples/tide-pool`, '--port', '0'], { stdio: ['ignore', 'pipe', 'inherit'] });
+  const server = spawn(process.execPath, [`${root}dist/cli/main.js`, 'serve', `${root}examples/tide-pool`, '--port', '0'], {
+    stdio: ['ignore', 'pipe', 'inherit'],
+  });
   try {
     const address = await new Promise<string>((resolve, reject) => {
       server.stdout.on('data', (data: Buffer) => {
@@ -60,7 +67,16 @@ async function workbench(name: string, hash: string): Promise<void> {
     });
     const browser = await chromium.launch({
       executablePath: process.env['LAYDOWN_CHROMIUM'] ?? '/usr/bin/chromium',
-      args: ['--headless', '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking', '--disable-component-update', '--disable-sync'],
+      args: [
+        '--headless',
+        '--no-sandbox',
+        '--disable-gpu',
+        '--disable-quic',
+        '--no-first-run',
+        '--disable-background-networking',
+        '--disable-component-update',
+        '--disable-sync',
+      ],
     });
     try {
       const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });

@@ -7,7 +7,8 @@ import { root, run } from './packages.mjs';
 let passed = 0;
 let failed = 0;
 const count = (name, ok) => {
-  if (ok) passed++; else failed++;
+  if (ok) passed++;
+  else failed++;
   console.log(`${ok ? 'ok    ' : 'FAILED'} ${name}`);
 };
 
@@ -16,13 +17,25 @@ const chromium = ensureChromium();
 const node = process.execPath;
 count('types', run(node, ['node_modules/typescript7/bin/tsc', '-p', '.']) === 0);
 count('lint', run(node, ['node_modules/eslint/bin/eslint.js', '.']) === 0);
+count('format', run(node, ['node_modules/@biomejs/biome/bin/biome', 'format', '.']) === 0);
 
 const report = `${root}out/test-report.json`;
 mkdirSync(`${root}out`, { recursive: true });
 rmSync(report, { force: true });
 const only = chromium ? [] : ['--exclude', 'test/browser/**'];
-const code = run(node, ['node_modules/vitest/vitest.mjs', 'run', '--reporter=dot', '--reporter=json', `--outputFile.json=${report}`, ...only, ...process.argv.slice(2)],
-  { env: { ...process.env, ...(chromium ? { LAYDOWN_CHROMIUM: chromium } : {}) } });
+const code = run(
+  node,
+  [
+    'node_modules/vitest/vitest.mjs',
+    'run',
+    '--reporter=dot',
+    '--reporter=json',
+    `--outputFile.json=${report}`,
+    ...only,
+    ...process.argv.slice(2),
+  ],
+  { env: { ...process.env, ...(chromium ? { LAYDOWN_CHROMIUM: chromium } : {}) } },
+);
 let suites = { numPassedTests: 0, numFailedTests: 0, numFailedTestSuites: 0, testResults: [] };
 try {
   suites = JSON.parse(readFileSync(report, 'utf8'));

@@ -1,5 +1,16 @@
 /** Laydown as a library: read a Job, make its Plan, make its packet. See docs/library.md. */
-export { checkJob, currentSchemaVersion, JobSchema, parseJob, parseJobText, readJob, readJobFile, writeJob, writeJobFile, writeJobText } from './core/job/index.ts';
+export {
+  checkJob,
+  currentSchemaVersion,
+  JobSchema,
+  parseJob,
+  parseJobText,
+  readJob,
+  readJobFile,
+  writeJob,
+  writeJobFile,
+  writeJobText,
+} from './core/job/index.ts';
 export type { Job, JobBundle, JobCut, JobForm, JobInk, JobLayer, JobPaper, JobReading, JobScreen } from './core/job/index.ts';
 export { prepareDrawings } from './core/form/index.ts';
 export { preparePictures } from './core/separate/index.ts';

@@ -11,7 +11,9 @@ import { photographOfSheet } from './outside/drawdown-photo.ts';
 const main = fileURLToPath(new URL('../dist/cli/main.js', import.meta.url));
 const tidePool = fileURLToPath(new URL('../examples/tide-pool', import.meta.url));
 let base: string;
-beforeAll(() => { base = mkdtempSync(join(tmpdir(), 'laydown-inks-')); });
+beforeAll(() => {
+  base = mkdtempSync(join(tmpdir(), 'laydown-inks-'));
+});
 afterAll(() => rmSync(base, { recursive: true, force: true }));
 
 function laydown(...args: string[]): { code: number; out: string; err: string } {
@@ -28,12 +30,16 @@ describe('inks on the command line', () => {
     const second = laydown('drawdowns', '--ink', 'Brick red', '--parts', '1:0,1:3', '--out', out);
     expect(second.code).toBe(1);
     expect(readFileSync(out).equals(first)).toBe(true);
-    expect(laydown('drawdowns', '--parts', '1,1:1,1:2,1:3,1:4,1:5,1:6,1:7', '--out', join(base, 'many.pdf')).err).toContain('Use a second sheet for more.');
+    expect(laydown('drawdowns', '--parts', '1,1:1,1:2,1:3,1:4,1:5,1:6,1:7', '--out', join(base, 'many.pdf')).err).toContain(
+      'Use a second sheet for more.',
+    );
     expect(existsSync(join(base, 'many.pdf'))).toBe(false);
   });
 
   test('the photograph of a sheet becomes an ink; a picture of something else is refused in words', async () => {
-    const { jpeg } = await photographOfSheet('Brick red', usualLadder, [95, 0.5, 2], (share, over) => (over === 'white' ? [95 - 43 * share, 38 * share, 20 * share] : [12 + 8 * share, 9 * share, 5 * share]));
+    const { jpeg } = await photographOfSheet('Brick red', usualLadder, [95, 0.5, 2], (share, over) =>
+      over === 'white' ? [95 - 43 * share, 38 * share, 20 * share] : [12 + 8 * share, 9 * share, 5 * share],
+    );
     writeFileSync(join(base, 'sheet.jpg'), jpeg);
     const read = laydown('photo', join(base, 'sheet.jpg'), '--ink', 'Brick red', '--paper', '95 0,5 2', '--json');
     const ink = JSON.parse(read.out);

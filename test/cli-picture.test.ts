@@ -20,10 +20,13 @@ afterAll(() => rmSync(base, { recursive: true, force: true }));
 
 /** 120 × 80: sky, a sun on the right, dark water below. */
 function harbour(): Uint8Array {
-  const width = 120, height = 80, data = new Uint8Array(width * height * 3);
-  for (let y = 0; y < height; y++) for (let x = 0; x < width; x++) {
-    data.set(Math.hypot(x - 90, y - 26) < 14 ? [245, 205, 90] : y > 50 ? [50, 96, 120] : [206, 218, 218], (y * width + x) * 3);
-  }
+  const width = 120,
+    height = 80,
+    data = new Uint8Array(width * height * 3);
+  for (let y = 0; y < height; y++)
+    for (let x = 0; x < width; x++) {
+      data.set(Math.hypot(x - 90, y - 26) < 14 ? [245, 205, 90] : y > 50 ? [50, 96, 120] : [206, 218, 218], (y * width + x) * 3);
+    }
   return encodePng({ width, height, data, channels: 3 });
 }
 
@@ -37,8 +40,42 @@ const quick = ['--with', tidePool, '--effort', '0.05'];
 
 test('a part of a picture becomes a job that keeps the picture and all that was asked of it', () => {
   writeFileSync(join(base, 'marks.txt'), '# the sun\nmore box 60 15 30 35\r\n\nnone brush 8% 5%,5% 40,5\n');
-  const { code, out, err } = separate(picture, ...quick, '--out', 'made', '--layers', '3', '--crop', '20, 10, 80, 80', '--width', '60', '--marks', 'marks.txt', '--mark', 'less box 0,75,100,25',
-    '--pots', 'rockpool,Sand yellow,slate', '--layer', '2=rockpool@40%', '--in-place', '2', '--most-in-pot', '1', '--least', '2', '--minutes', '30', '--material', 'film', '--sigma', '0.3', '--reach', 'contrast', '--seed', '7');
+  const { code, out, err } = separate(
+    picture,
+    ...quick,
+    '--out',
+    'made',
+    '--layers',
+    '3',
+    '--crop',
+    '20, 10, 80, 80',
+    '--width',
+    '60',
+    '--marks',
+    'marks.txt',
+    '--mark',
+    'less box 0,75,100,25',
+    '--pots',
+    'rockpool,Sand yellow,slate',
+    '--layer',
+    '2=rockpool@40%',
+    '--in-place',
+    '2',
+    '--most-in-pot',
+    '1',
+    '--least',
+    '2',
+    '--minutes',
+    '30',
+    '--material',
+    'film',
+    '--sigma',
+    '0.3',
+    '--reach',
+    'contrast',
+    '--seed',
+    '7',
+  );
   expect(err).toBe('');
   expect(code).toBe(0);
   const job = jobAt('made');
@@ -46,17 +83,43 @@ test('a part of a picture becomes a job that keeps the picture and all that was 
   expect(job.image).toMatchObject({ widthMm: 60, heightMm: 40 });
   expect(out).toContain('60 × 40 mm: of the picture 80 % of its width and 80 % of its height, from 20 % left and 10 % down, 1.6 pixels');
   expect(job.picture).toEqual({
-    file: 'pictures/harbour.png', name: 'harbour', layers: 3, crop: { x: 0.2, y: 0.1, width: 0.8, height: 0.8 },
+    file: 'pictures/harbour.png',
+    name: 'harbour',
+    layers: 3,
+    crop: { x: 0.2, y: 0.1, width: 0.8, height: 0.8 },
     important: [
       { kind: 'box', weight: 4, x: 0.6, y: 0.15, width: 0.3, height: 0.35 },
-      { kind: 'stroke', weight: 0, radius: 0.04, points: [[0.05, 0.05], [0.4, 0.05]] },
+      {
+        kind: 'stroke',
+        weight: 0,
+        radius: 0.04,
+        points: [
+          [0.05, 0.05],
+          [0.4, 0.05],
+        ],
+      },
       { kind: 'box', weight: 0.25, x: 0, y: 0.75, width: 1, height: 0.25 },
     ],
-    pots: ['rockpool', 'sand', 'slate'], wishes: [{ placeFixed: false }, { ink: 'rockpool', strength: 0.4, placeFixed: true }, { placeFixed: false }],
-    over: false, cutPairs: false, knife: { leastWidthMm: 2, minutes: 30 }, material: 'film', sigmaMm: 0.3, reach: 'contrast', mostInPot: 1, effort: 0.05, seed: 7,
+    pots: ['rockpool', 'sand', 'slate'],
+    wishes: [{ placeFixed: false }, { ink: 'rockpool', strength: 0.4, placeFixed: true }, { placeFixed: false }],
+    over: false,
+    cutPairs: false,
+    knife: { leastWidthMm: 2, minutes: 30 },
+    material: 'film',
+    sigmaMm: 0.3,
+    reach: 'contrast',
+    mostInPot: 1,
+    effort: 0.05,
+    seed: 7,
   });
   expect(readFileSync(join(base, 'made/pictures/harbour.png'))).toEqual(readFileSync(picture));
-  expect(readdirSync(join(base, 'made/compare')).sort()).toEqual(['detail-lost.png', 'flat-inks.png', 'out-of-reach.png', 'picture.png', 'print.png']);
+  expect(readdirSync(join(base, 'made/compare')).sort()).toEqual([
+    'detail-lost.png',
+    'flat-inks.png',
+    'out-of-reach.png',
+    'picture.png',
+    'print.png',
+  ]);
   expect(job.cuts.map((cut) => cut.material)).toEqual(job.cuts.map(() => 'film'));
   expect(job.layers).toContainEqual(expect.objectContaining({ ink: 'rockpool', strength: 0.4 }));
   for (const layer of job.layers) expect(['rockpool', 'sand', 'slate']).toContain(layer.ink);
@@ -64,11 +127,27 @@ test('a part of a picture becomes a job that keeps the picture and all that was 
 }, 180_000);
 
 test('the picture a job keeps is asked the same again, and what is said over it; the same seed cuts the same', () => {
-  const kept = (job: Job): unknown => job.layers.map(({ cut, ink, strength }) => [ink, strength, job.forms[job.cuts.findIndex((one) => one.id === cut)].outline]);
+  const kept = (job: Job): unknown =>
+    job.layers.map(({ cut, ink, strength }) => [ink, strength, job.forms[job.cuts.findIndex((one) => one.id === cut)].outline]);
   expect(separate('--with', 'made', '--out', 'again')).toMatchObject({ code: 0, err: '' });
   expect(jobAt('again').picture).toEqual(jobAt('made').picture);
   expect(kept(jobAt('again'))).toEqual(kept(jobAt('made')));
-  const other = separate('--with', 'made', '--out', 'changed', '--layers', '2', '--price', '9', '--mark', 'more brush 3 50,50', '--width', '40', '--height', '40');
+  const other = separate(
+    '--with',
+    'made',
+    '--out',
+    'changed',
+    '--layers',
+    '2',
+    '--price',
+    '9',
+    '--mark',
+    'more brush 3 50,50',
+    '--width',
+    '40',
+    '--height',
+    '40',
+  );
   // Of the part that is kept, 96 × 64 pixels, the largest square around its middle.
   expect(other.out).toContain('40 × 40 mm: of the picture 53.3 % of its width and 80 % of its height, from 33.3 % left and 10 % down');
   const { picture: changed } = jobAt('changed');
@@ -85,7 +164,20 @@ test('named anew, a picture is asked nothing that the job kept of another, and t
 }, 180_000);
 
 test('over printed runs only the pots that were named are used', () => {
-  const { code, out } = separate(picture, '--with', 'made', '--effort', '0.05', '--layers', '1', '--over', '--pots', 'weed', '--out', 'over');
+  const { code, out } = separate(
+    picture,
+    '--with',
+    'made',
+    '--effort',
+    '0.05',
+    '--layers',
+    '1',
+    '--over',
+    '--pots',
+    'weed',
+    '--out',
+    'over',
+  );
   expect(code).toBe(0);
   expect(out).toMatch(/new run 1 {2}\w+ +\d+ % Weed green:/);
   expect(jobAt('over').layers.map((layer) => layer.ink)).toEqual([...jobAt('made').layers.map((layer) => layer.ink), 'weed']);
@@ -93,7 +185,21 @@ test('over printed runs only the pots that were named are used', () => {
 
 test('with one run to print, the ink is chosen for the place that was marked', () => {
   const inkFor = (name: string, ...marks: string[]): string | null => {
-    expect(separate(picture, ...quick, '--width', '60', '--layers', '1', '--most-in-pot', '1', ...marks.flatMap((mark) => ['--mark', mark]), '--out', name).code).toBe(0);
+    expect(
+      separate(
+        picture,
+        ...quick,
+        '--width',
+        '60',
+        '--layers',
+        '1',
+        '--most-in-pot',
+        '1',
+        ...marks.flatMap((mark) => ['--mark', mark]),
+        '--out',
+        name,
+      ).code,
+    ).toBe(0);
     return jobAt(name).layers[0].ink;
   };
   expect(inkFor('sun', 'none box 0,0,100,100', 'more brush 18 75,33')).toBe('sand');
@@ -121,5 +227,7 @@ test('a picture that is not there, or not any more, is asked for', () => {
   expect(separate('--with', tidePool).err).toMatch(/Which picture\?.*with --with a job that keeps one/);
   cpSync(join(base, 'made'), join(base, 'lost'), { recursive: true });
   rmSync(join(base, 'lost/pictures/harbour.png'));
-  expect(separate('--with', 'lost', '--out', 'never').err).toMatch(/pictures\/harbour\.png: The picture is not in the job’s folder any more/);
+  expect(separate('--with', 'lost', '--out', 'never').err).toMatch(
+    /pictures\/harbour\.png: The picture is not in the job’s folder any more/,
+  );
 });

@@ -9,7 +9,9 @@ import type { Job } from '../src/core/job/index.ts';
 const main = fileURLToPath(new URL('../dist/cli/main.js', import.meta.url));
 const tidePool = fileURLToPath(new URL('../examples/tide-pool', import.meta.url));
 let base: string;
-beforeAll(() => { base = mkdtempSync(join(tmpdir(), 'laydown-press-')); });
+beforeAll(() => {
+  base = mkdtempSync(join(tmpdir(), 'laydown-press-'));
+});
 afterAll(() => rmSync(base, { recursive: true, force: true }));
 
 function laydown(...args: string[]): { code: number; out: string; err: string } {
@@ -22,7 +24,18 @@ describe('the press on the command line', () => {
     const form = laydown('register', tidePool, '--form').out;
     expect(form.split('\r\n')[1]).toBe('1,top left,,');
     // Ten sheets, half a line to the right of one another; written as a spreadsheet in another country would.
-    const filled = form.trim().split('\r\n').map((row, i) => (i === 0 ? 'sheet;place;across;down' : row.replace(/^(\d+),(.*),,$/, (_, sheet: string, place: string) => `${sheet};${place};${['1,5', '2', '−1', '0', '3', '2.4 mm', '1', '0', '-2', '2'][Number(sheet) - 1]};${Number(sheet) % 3}`)));
+    const filled = form
+      .trim()
+      .split('\r\n')
+      .map((row, i) =>
+        i === 0
+          ? 'sheet;place;across;down'
+          : row.replace(
+              /^(\d+),(.*),,$/,
+              (_, sheet: string, place: string) =>
+                `${sheet};${place};${['1,5', '2', '−1', '0', '3', '2.4 mm', '1', '0', '-2', '2'][Number(sheet) - 1]};${Number(sheet) % 3}`,
+            ),
+      );
     const table = join(base, 'readings.csv');
     writeFileSync(table, filled.join('\n'));
     const read = laydown('register', tidePool, table, '--out', join(base, 'measured'));
@@ -50,7 +63,11 @@ describe('the press on the command line', () => {
     expect(out).toMatch(/run 4, Kelp: gap 12\smm, grows \d\.\d\d\smm along/);
     expect(out).toMatch(/Run 4 \(Kelp\) prints with a gap of 12\.0 mm, the others with 3\.0 mm/);
     const [alone, two] = [laydown('day', tidePool).out, laydown('day', tidePool, '--hands', '2').out];
-    const work = (text: string): number => text.trim().split('\n').filter((line) => /^ {2}\d\d:\d\d–/.test(line) && !/Wait|Night|Ink dries|Too late|Rest/.test(line)).length;
+    const work = (text: string): number =>
+      text
+        .trim()
+        .split('\n')
+        .filter((line) => /^ {2}\d\d:\d\d–/.test(line) && !/Wait|Night|Ink dries|Too late|Rest/.test(line)).length;
     expect(alone).not.toContain('hand 2');
     expect(two).toMatch(/hand 2 {2}run 1, Sky: Hand sheets in/);
     expect(work(two)).toBeGreaterThan(work(alone));

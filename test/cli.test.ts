@@ -9,7 +9,9 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 const main = fileURLToPath(new URL('../dist/cli/main.js', import.meta.url));
 const tidePool = fileURLToPath(new URL('../examples/tide-pool', import.meta.url));
 let base: string;
-beforeAll(() => { base = mkdtempSync(join(tmpdir(), 'laydown-cli-')); });
+beforeAll(() => {
+  base = mkdtempSync(join(tmpdir(), 'laydown-cli-'));
+});
 afterAll(() => rmSync(base, { recursive: true, force: true }));
 
 function laydown(...args: string[]): { code: number; out: string; err: string } {
@@ -18,7 +20,15 @@ function laydown(...args: string[]): { code: number; out: string; err: string } 
 }
 
 /** tide-pool with a change to its job.json. */
-function changedJob(name: string, change: (job: { layers: { ink: string | null }[]; schemaVersion: number; image: { widthMm: number }; forms: { drawing?: string }[] }) => void): string {
+function changedJob(
+  name: string,
+  change: (job: {
+    layers: { ink: string | null }[];
+    schemaVersion: number;
+    image: { widthMm: number };
+    forms: { drawing?: string }[];
+  }) => void,
+): string {
   const folder = join(base, name);
   cpSync(tidePool, folder, { recursive: true });
   const job = JSON.parse(readFileSync(join(folder, 'job.json'), 'utf8'));
@@ -49,14 +59,19 @@ describe('laydown on the command line', () => {
     });
     const { code, out } = laydown('check', folder);
     expect(code).toBe(1);
-    expect(out).toContain('an ink the job doesn\'t have');
+    expect(out).toContain("an ink the job doesn't have");
     expect(out).toContain('lost.svg');
     expect(out).toMatch(/hangs .* mm over the edge/);
     expect(laydown('check', tidePool).code).toBe(0);
   });
 
   test('a job of a newer Laydown, a folder that is none, a file that is none', () => {
-    const newer = laydown('packet', changedJob('newer', (job) => { job.schemaVersion = 42; }));
+    const newer = laydown(
+      'packet',
+      changedJob('newer', (job) => {
+        job.schemaVersion = 42;
+      }),
+    );
     expect(newer.code).toBe(1);
     expect(newer.err).toContain('newer Laydown');
     expect(laydown('check', base).err).toContain('no job.json');
@@ -69,7 +84,12 @@ describe('laydown on the command line', () => {
   test('forecast --json has the shape that is promised, bare paper included', () => {
     const { code, out } = laydown('forecast', tidePool, '--json');
     expect(code).toBe(0);
-    const { papers } = JSON.parse(out) as { papers: { id: string; overlaps: { layers: string[]; lab: number[]; srgb: string; inGamut: boolean; band: number; areaMm2: number }[] }[] };
+    const { papers } = JSON.parse(out) as {
+      papers: {
+        id: string;
+        overlaps: { layers: string[]; lab: number[]; srgb: string; inGamut: boolean; band: number; areaMm2: number }[];
+      }[];
+    };
     expect(papers.map((p) => p.id)).toEqual(['smooth-white', 'warm-fibre', 'blue-moon']);
     for (const paper of papers) {
       expect(paper.overlaps.filter((o) => o.layers.length === 0)).toHaveLength(1);
@@ -103,7 +123,9 @@ describe('laydown on the command line', () => {
     expect(laydown('cut', tidePool, '--stock', '1', '--out', parts, '--paper', 'letter').code).toBe(0);
     expect(readFileSync(parts).length).toBeGreaterThan(readFileSync(whole).length);
     expect(laydown('cut', tidePool, '--stock', '1', '--out', parts, '--paper', 'letter').err).toContain('already');
-    expect(laydown('cut', tidePool, '--stock', '1', '--out', join(base, 'p.svg'), '--paper', 'a4').err).toContain('End the file’s name in .pdf');
+    expect(laydown('cut', tidePool, '--stock', '1', '--out', join(base, 'p.svg'), '--paper', 'a4').err).toContain(
+      'End the file’s name in .pdf',
+    );
     expect(laydown('cut', tidePool, '--stock', '9').err).toContain('there are sheets 1, 2, 3');
     expect(laydown('cut', tidePool, 'urchin', '--paper', 'a4').err).toContain('Say which with --stock');
   });

@@ -21,17 +21,33 @@ const kinds = new Set(['what', 'role', 'code', 'kind', 'size', 'transform']);
 const kindsInLists = new Set(['move image', 'turn image', 'hinge elsewhere', 'a little']);
 /** Where texts are names in a file format, or units and sheets as the whole world writes them. */
 const notWords: readonly RegExp[] = [
-  /^form\/dxf-\w+\.ts (?:[A-Z0-9]+|AcDb\w+)$/, /^form\/fit\.ts /, /^form\/svg\/guard\.ts <svg/, /^form\/svg\/read-svg\.ts (?:xM|prepareDrawings|Min|Max)/, /^form\/svg\/style\.ts translate/,
-  /^ink\/import\/(?:cgats|cxf)\.ts \w+$/, /^separate\/kernels\/search-wasm\.ts /, /^separate\/picture\/\w+\.ts (?:\w+|ICC_PROFILE\s*|VP8 )$/u, /^units\/(?:paper-sizes|length|area)\.ts /, /^units\/amount\.ts (?:fl|fluid|\{\})/,
-  /^edition\/numbering\.ts [IVXLCDM]+$/, /^(?:problem|task)\.ts (?:ProblemError|Cancelled)$/, /^job\/json-schema\.ts /, /^job\/file-names\.ts NFKD$/,
+  /^form\/dxf-\w+\.ts (?:[A-Z0-9]+|AcDb\w+)$/,
+  /^form\/fit\.ts /,
+  /^form\/svg\/guard\.ts <svg/,
+  /^form\/svg\/read-svg\.ts (?:xM|prepareDrawings|Min|Max)/,
+  /^form\/svg\/style\.ts translate/,
+  /^ink\/import\/(?:cgats|cxf)\.ts \w+$/,
+  /^separate\/kernels\/search-wasm\.ts /,
+  /^separate\/picture\/\w+\.ts (?:\w+|ICC_PROFILE\s*|VP8 )$/u,
+  /^units\/(?:paper-sizes|length|area)\.ts /,
+  /^units\/amount\.ts (?:fl|fluid|\{\})/,
+  /^edition\/numbering\.ts [IVXLCDM]+$/,
+  /^(?:problem|task)\.ts (?:ProblemError|Cancelled)$/,
+  /^job\/json-schema\.ts /,
+  /^job\/file-names\.ts NFKD$/,
   // The head of the register of sheets is a row of a file that programs read.
   /^edition\/tables\.ts signed on$/,
   // Files for machines, operators of PDF, jobs that only tests print.
-  /^packet\/files\//, /^packet\/pdf\/(?:book|page|picture|numbers|type)\.ts /, /^packet\/packet-jobs\.ts /, /^workbench\/worker\/(?:digest|parcel)\.ts /,
+  /^packet\/files\//,
+  /^packet\/pdf\/(?:book|page|picture|numbers|type)\.ts /,
+  /^packet\/packet-jobs\.ts /,
+  /^workbench\/worker\/(?:digest|parcel)\.ts /,
 ];
 
-const sources = (at: string): string[] => readdirSync(at, { withFileTypes: true }).flatMap((e) =>
-  e.isDirectory() ? sources(join(at, e.name)) : /(?<!\.test|\.d)\.ts$/.test(e.name) ? [join(at, e.name)] : []);
+const sources = (at: string): string[] =>
+  readdirSync(at, { withFileTypes: true }).flatMap((e) =>
+    e.isDirectory() ? sources(join(at, e.name)) : /(?<!\.test|\.d)\.ts$/.test(e.name) ? [join(at, e.name)] : [],
+  );
 
 const twoWords = /\p{L}{2,}[^\p{L}]* [^\p{L}]*\p{L}{2,}|\p{L}{2,} |[ ,;]\p{L}{2,}|\p{L}{2,}[:,;.]+ /u;
 
@@ -40,12 +56,16 @@ export function coreTexts(): CoreText[] {
   const found = new Map<string, CoreText>();
   for (const file of rooms.flatMap((room) => sources(join(folder, room)))) {
     const source = ts.createSourceFile(file, readFileSync(file, 'utf8'), ts.ScriptTarget.Latest, true);
-    const name = file.slice(folder.length).replaceAll('\\', '/').replace(/^core\//, '');
+    const name = file
+      .slice(folder.length)
+      .replaceAll('\\', '/')
+      .replace(/^core\//, '');
     visit(source, false);
 
     function visit(node: ts.Node, inText: boolean): void {
       if (ts.isImportDeclaration(node) || ts.isExportDeclaration(node) || ts.isTypeNode(node)) return;
-      if (ts.isCallExpression(node) && unread.has(node.expression.getText())) return void node.arguments.slice(1).forEach((a) => visit(a, false));
+      if (ts.isCallExpression(node) && unread.has(node.expression.getText()))
+        return void node.arguments.slice(1).forEach((a) => visit(a, false));
       if (ts.isStringLiteral(node) || ts.isNoSubstitutionTemplateLiteral(node) || ts.isTemplateExpression(node)) note(node, inText);
       ts.forEachChild(node, (child) => visit(child, inText || ts.isTemplateSpan(node)));
     }
@@ -55,14 +75,28 @@ export function coreTexts(): CoreText[] {
       if (ts.isBinaryExpression(parent) && /^[=!]==$/.test(parent.operatorToken.getText())) return;
       if (ts.isCaseClause(parent) || ts.isElementAccessExpression(parent) || ts.isComputedPropertyName(parent)) return;
       if (ts.isPropertyAssignment(parent) && (parent.name === node || kinds.has(parent.name.getText()))) return;
-      if (ts.isCallExpression(parent) && ts.isPropertyAccessExpression(parent.expression) && /^(?:endsWith|startsWith|includes|split|replace|replaceAll)$/.test(parent.expression.name.text)) return;
-      const template = ts.isTemplateExpression(node) ? node.head.text + node.templateSpans.map((s) => `{}${s.literal.text}`).join('') : node.text;
-      const joins = ts.isCallExpression(parent) && ts.isPropertyAccessExpression(parent.expression) && parent.expression.name.text === 'join';
+      if (
+        ts.isCallExpression(parent) &&
+        ts.isPropertyAccessExpression(parent.expression) &&
+        /^(?:endsWith|startsWith|includes|split|replace|replaceAll)$/.test(parent.expression.name.text)
+      )
+        return;
+      const template = ts.isTemplateExpression(node)
+        ? node.head.text + node.templateSpans.map((s) => `{}${s.literal.text}`).join('')
+        : node.text;
+      const joins =
+        ts.isCallExpression(parent) && ts.isPropertyAccessExpression(parent.expression) && parent.expression.name.text === 'join';
       const whole = (joins ? `{}${template}{}` : template).replace(/\{\}(?:\s*\{\})+/g, '{}');
-      if (!/\p{L}{2}/u.test(template.replace(/\b(?:mm|cm|min|µm|kg)\b/g, '')) || kindsInLists.has(template) || /^[\s<]*[a-z]+(?:-[a-z]+)+$/.test(template)) return;
+      if (
+        !/\p{L}{2}/u.test(template.replace(/\b(?:mm|cm|min|µm|kg)\b/g, '')) ||
+        kindsInLists.has(template) ||
+        /^[\s<]*[a-z]+(?:-[a-z]+)+$/.test(template)
+      )
+        return;
       if (!twoWords.test(template) && !inText && !/^\p{Lu}\p{L}/u.test(template)) return;
       if (notWords.some((one) => one.test(`${name} ${template}`))) return;
-      if (!found.has(whole)) found.set(whole, { template: whole, at: `${name}:${source.getLineAndCharacterOfPosition(node.getStart()).line + 1}` });
+      if (!found.has(whole))
+        found.set(whole, { template: whole, at: `${name}:${source.getLineAndCharacterOfPosition(node.getStart()).line + 1}` });
     }
   }
   return [...found.values()];

@@ -19,9 +19,12 @@ export interface DrawingJudged {
 /** A drawing, 80 mm large, as window and as piece: certificates of what is written, held against a flood fill. */
 export function judgeDrawing(text: string, name: string): DrawingJudged {
   let refused: string | undefined, lie: string | undefined;
-  let whole = 0, mended = 0;
+  let whole = 0,
+    mended = 0;
   try {
-    const shape = place(toTrueSize(readSvg(text, name).region, { widthMm: 80, heightMm: 80 }), [{ xMm: 50, yMm: 50, angleDeg: 0, scale: 1, mirror: false }]);
+    const shape = place(toTrueSize(readSvg(text, name).region, { widthMm: 80, heightMm: 80 }), [
+      { xMm: 50, yMm: 50, angleDeg: 0, scale: 1, mirror: false },
+    ]);
     for (const side of ['window', 'piece'] as const) {
       const made = makeStencil({ shape, side, aperture, sheet, material, islands: 'bridge' });
       const error = made.problems.find((p) => p.severity === 'error');
@@ -48,7 +51,9 @@ export function judgeDrawing(text: string, name: string): DrawingJudged {
 function floodPieces(d: string): number {
   const paper = tidy([...boxRegion(sheet).rings, ...readPathData(d, 0.003).rings], 'even-odd');
   const box = regionBox(paper);
-  const step = 0.2, width = Math.round((box.maxX - box.minX) / step), height = Math.round((box.maxY - box.minY) / step);
+  const step = 0.2,
+    width = Math.round((box.maxX - box.minX) / step),
+    height = Math.round((box.maxY - box.minY) / step);
   const mask = rasterize(paper, { originXMm: box.minX, originYMm: box.minY, mmPerPx: step, width, height });
   let count = 0;
   const speckPx = 0.2 / step / step;

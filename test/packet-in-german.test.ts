@@ -16,12 +16,20 @@ beforeAll(async () => {
   first = planner.plan(bundle);
 });
 
-const english = /\b(?:the|of|is|are|with|for|to|that|it|on|by|from|or|at|be|not|no|only|sheets?|ink|layer|stencil|screen|press|run|window|piece)\b/i;
+const english =
+  /\b(?:the|of|is|are|with|for|to|that|it|on|by|from|or|at|be|not|no|only|sheets?|ink|layer|stencil|screen|press|run|window|piece)\b/i;
 
 /** The packet, and everything that was drawn on it in German, the job's own words set aside. */
-async function inGerman(from: ReadyBundle, plan: Plan, page: 'a4' | 'letter'): Promise<{ files: PacketFile[]; left: string[]; drawn: number }> {
+async function inGerman(
+  from: ReadyBundle,
+  plan: Plan,
+  page: 'a4' | 'letter',
+): Promise<{ files: PacketFile[]; left: string[]; drawn: number }> {
   const own: string[] = ['smeared'];
-  JSON.stringify([from.job, plan.edition.counted], (_, value: unknown) => { if (typeof value === 'string' && value.length > 2) own.push(value); return value; });
+  JSON.stringify([from.job, plan.edition.counted], (_, value: unknown) => {
+    if (typeof value === 'string' && value.length > 2) own.push(value);
+    return value;
+  });
   own.sort((a, b) => b.length - a.length);
   const drawn = new Map<string, string>();
   const told = (text: string): string => {
@@ -30,7 +38,11 @@ async function inGerman(from: ReadyBundle, plan: Plan, page: 'a4' | 'letter'): P
     return said;
   };
   const files = await makePacket(from, plan, { fonts: readFonts(), printer: { page, marginMm: 12 }, speech: { language: 'de', told } });
-  const left = [...drawn].filter(([, said]) => english.test(own.reduce((text, word) => text.replaceAll(word, '·'), said)) && !/: [a-z]+(?:\[\d+\])?(?:\.\w+)+$|laydown register/.test(said));
+  const left = [...drawn].filter(
+    ([, said]) =>
+      english.test(own.reduce((text, word) => text.replaceAll(word, '·'), said)) &&
+      !/: [a-z]+(?:\[\d+\])?(?:\.\w+)+$|laydown register/.test(said),
+  );
   return { files, left: left.map(([text, said]) => `${text} → ${said}`), drawn: drawn.size };
 }
 

@@ -15,11 +15,30 @@ const changed = (change: Partial<Job>): ReadyBundle => ({ ...bundle, job: { ...b
 const sameBytes = (a: Uint8Array, b: Uint8Array): boolean => Buffer.compare(a, b) === 0;
 
 /** A Plan as text, without its rasters (compared apart). */
-const told = (p: Plan): string => JSON.stringify({
-  ...p, codes: null, job: null, problems: p.problems, papers: p.papers.map((paper) => ({ ...paper, palette: [...paper.palette], progressive: paper.progressive.map((q) => [...q]), overPicture: null })),
-  forms: p.forms.length, cuts: p.cuts.map((c) => ({ ...c, region: c.region.rings.length })),
-  layers: p.layers.map((l) => ({ ...l, stencil: { bridges: l.stencil.bridges, certificate: l.stencil.certificate, knife: l.stencil.knife, area: regionArea(l.stencil.prints) } })),
-});
+const told = (p: Plan): string =>
+  JSON.stringify({
+    ...p,
+    codes: null,
+    job: null,
+    problems: p.problems,
+    papers: p.papers.map((paper) => ({
+      ...paper,
+      palette: [...paper.palette],
+      progressive: paper.progressive.map((q) => [...q]),
+      overPicture: null,
+    })),
+    forms: p.forms.length,
+    cuts: p.cuts.map((c) => ({ ...c, region: c.region.rings.length })),
+    layers: p.layers.map((l) => ({
+      ...l,
+      stencil: {
+        bridges: l.stencil.bridges,
+        certificate: l.stencil.certificate,
+        knife: l.stencil.knife,
+        area: regionArea(l.stencil.prints),
+      },
+    })),
+  });
 
 beforeAll(async () => {
   await prepare();
@@ -47,7 +66,11 @@ describe('tide-pool, planned', () => {
   });
 
   test('the areas of all overlaps are the image, on every paper', () => {
-    for (const paper of first.papers) expect(paper.overlaps.reduce((sum, o) => sum + o.areaMm2, 0)).toBeCloseTo(codeAreas(first.codes).reduce((a, b) => a + b), 3);
+    for (const paper of first.papers)
+      expect(paper.overlaps.reduce((sum, o) => sum + o.areaMm2, 0)).toBeCloseTo(
+        codeAreas(first.codes).reduce((a, b) => a + b),
+        3,
+      );
   });
 
   test('the open layer has its bit but prints nothing yet; given an ink it does', () => {
@@ -89,7 +112,8 @@ describe('plan(job) is pure', () => {
       { inks: bundle.job.inks.map((k) => (k.id === 'weed' ? { ...k, drawdownMicrons: 40 } : k)) },
     ];
     for (const change of changes) {
-      const remembered = planner.plan(changed(change)), fresh = plan(changed(change));
+      const remembered = planner.plan(changed(change)),
+        fresh = plan(changed(change));
       expect(told(remembered)).toBe(told(fresh));
       expect(sameBytes(remembered.codes.data, fresh.codes.data)).toBe(true);
     }
@@ -117,7 +141,11 @@ describe('plan(job) is pure', () => {
 describe('proofs teach', () => {
   test('a measured overlap is shown as measured, with its own doubt', () => {
     const lab = [36, 14, -30] as const;
-    const taught = plan(changed({ proofReadings: [{ paper: 'smooth-white', layers: ['water', 'urchin'], reading: { kind: 'lab', lab: [...lab], sigma: 0.4 } }] }));
+    const taught = plan(
+      changed({
+        proofReadings: [{ paper: 'smooth-white', layers: ['water', 'urchin'], reading: { kind: 'lab', lab: [...lab], sigma: 0.4 } }],
+      }),
+    );
     const overlap = taught.papers[0].overlaps.find((o) => o.layers.join() === 'water,urchin')!;
     expect(deltaE00(overlap.lab, lab)).toBeLessThan(0.05);
     expect(overlap).toMatchObject({ measured: true, band: 0.4 });
@@ -127,15 +155,26 @@ describe('proofs teach', () => {
 
   test('several heavy overlaps move the film of the layer they share, and so what was not read', () => {
     // Simulated: the urchin printed 30 % heavier than planned.
-    const heavy = plan(changed({ layers: bundle.job.layers.map((l) => (l.id === 'urchin' ? { ...l, strength: Math.min(1, l.strength * 1.3) } : l)) }));
+    const heavy = plan(
+      changed({ layers: bundle.job.layers.map((l) => (l.id === 'urchin' ? { ...l, strength: Math.min(1, l.strength * 1.3) } : l)) }),
+    );
     const read = [['urchin'], ['sky', 'urchin'], ['water', 'urchin']];
     const proofReadings = read.flatMap((layers) => {
       const overlap = heavy.papers[0].overlaps.find((o) => o.layers.join() === layers.join());
-      return overlap ? [{ paper: 'smooth-white', layers, reading: { kind: 'lab' as const, lab: [...overlap.lab] as [number, number, number], sigma: 0.3 } }] : [];
+      return overlap
+        ? [
+            {
+              paper: 'smooth-white',
+              layers,
+              reading: { kind: 'lab' as const, lab: [...overlap.lab] as [number, number, number], sigma: 0.3 },
+            },
+          ]
+        : [];
     });
     expect(proofReadings.length).toBeGreaterThanOrEqual(2);
     const taught = plan(changed({ proofReadings }));
-    const unread = (p: Plan): readonly [number, number, number] => p.papers[0].overlaps.find((o) => o.layers.join() === 'sky,kelp,urchin')!.lab;
+    const unread = (p: Plan): readonly [number, number, number] =>
+      p.papers[0].overlaps.find((o) => o.layers.join() === 'sky,kelp,urchin')!.lab;
     expect(deltaE00(unread(taught), unread(heavy))).toBeLessThan(deltaE00(unread(first), unread(heavy)));
     expect(taught.papers[0].learning!.after.mean).toBeLessThan(taught.papers[0].learning!.before.mean);
   });
@@ -143,7 +182,10 @@ describe('proofs teach', () => {
 
 describe('what can’t be planned', () => {
   test('a drawing that can’t be read leaves its layer out and says why; the rest is planned', () => {
-    const broken: ReadyBundle = { ...bundle, attachments: new Map([...bundle.attachments, ['kelp.svg', new TextEncoder().encode('<svg><path d="M0')]]) };
+    const broken: ReadyBundle = {
+      ...bundle,
+      attachments: new Map([...bundle.attachments, ['kelp.svg', new TextEncoder().encode('<svg><path d="M0')]]),
+    };
     const made = plan(broken);
     expect(made.layers.map((l) => l.id)).not.toContain('kelp');
     expect(made.layers).toHaveLength(5);
@@ -151,14 +193,23 @@ describe('what can’t be planned', () => {
   });
 
   test('an empty job plans to an empty Plan that says what is missing', () => {
-    const made = plan({ job: { ...bundle.job, forms: [], cuts: [], layers: [], inks: [], papers: [], wanted: [], screen: undefined }, attachments: new Map() });
+    const made = plan({
+      job: { ...bundle.job, forms: [], cuts: [], layers: [], inks: [], papers: [], wanted: [], screen: undefined },
+      attachments: new Map(),
+    });
     expect(made.layers).toEqual([]);
     expect(made.papers).toEqual([]);
     expect(made.problems.map((p) => p.code)).toEqual(expect.arrayContaining(['no-paper', 'no-layers', 'no-screen']));
   });
 
   test('a reading out of range is told with its place', () => {
-    const made = plan(changed({ inks: bundle.job.inks.map((k) => (k.id === 'weed' && k.from === 'one-ground' ? { ...k, over: { kind: 'lab', lab: [300, 0, 0] } } : k)) }));
+    const made = plan(
+      changed({
+        inks: bundle.job.inks.map((k) =>
+          k.id === 'weed' && k.from === 'one-ground' ? { ...k, over: { kind: 'lab', lab: [300, 0, 0] } } : k,
+        ),
+      }),
+    );
     expect(made.problems.find((p) => p.code === 'reading-out-of-range')?.place).toMatch(/^inks\[3\]/);
   });
 });

@@ -26,9 +26,13 @@ export const day: Command = {
       if (step.day !== last) console.log(`${last === 0 ? '' : '\n'}Day ${step.day}`);
       last = step.day;
       const run = plan.layers.find((l) => l.id === step.run);
-      console.log(`  ${step.start}–${step.end}  ${hands === 1 ? '' : step.who > 0 ? `hand ${step.who}  ` : '        '}${run ? `run ${run.run}, ${run.name}: ` : ''}${step.text}`);
+      console.log(
+        `  ${step.start}–${step.end}  ${hands === 1 ? '' : step.who > 0 ? `hand ${step.who}  ` : '        '}${run ? `run ${run.run}, ${run.name}: ` : ''}${step.text}`,
+      );
     }
-    console.log(`\n${planned.days} ${planned.days === 1 ? 'day' : 'days'}, ${(planned.workMinutes / 60).toFixed(1)} hours of work${hands === 1 ? '' : ` for ${hands} together`}, ${(planned.waitMinutes / 60).toFixed(1)} waiting; at most ${planned.rackPeak} sheets on the rack; ${Math.round(planned.dryMinutes)} minutes to dry`);
+    console.log(
+      `\n${planned.days} ${planned.days === 1 ? 'day' : 'days'}, ${(planned.workMinutes / 60).toFixed(1)} hours of work${hands === 1 ? '' : ` for ${hands} together`}, ${(planned.waitMinutes / 60).toFixed(1)} waiting; at most ${planned.rackPeak} sheets on the rack; ${Math.round(planned.dryMinutes)} minutes to dry`,
+    );
     console.log(planned.openTime.text);
     printProblems(planned.problems, console.log);
     return 0;

@@ -27,7 +27,9 @@ export const drawdowns: Command = {
     const parts = textOf(call.options['parts']);
     const bytes = await makeDrawdownSheets(titles, readFonts(), parts === undefined ? undefined : parts.split(',').map(shareOf));
     writeNew(out, bytes, call.options['replace'] === true);
-    console.log(`${out}: ${Math.max(1, titles.length)} ${titles.length > 1 ? 'sheets' : 'sheet'}. Print at true size (100 %), on the paper you print on where your printer takes it.`);
+    console.log(
+      `${out}: ${Math.max(1, titles.length)} ${titles.length > 1 ? 'sheets' : 'sheet'}. Print at true size (100 %), on the paper you print on where your printer takes it.`,
+    );
     return 0;
   },
 };
@@ -35,12 +37,14 @@ export const drawdowns: Command = {
 /** `1:4` → 0.2: ink to base by volume. */
 export function shareOf(text: string): number {
   const [ink, base = '0'] = text.split(':');
-  const a = numberOf(ink, '--parts', 1, 0.001, 1000), b = numberOf(base, '--parts', 0, 0, 1000);
+  const a = numberOf(ink, '--parts', 1, 0.001, 1000),
+    b = numberOf(base, '--parts', 0, 0, 1000);
   return a / (a + b);
 }
 
 export function writeNew(path: string, content: Uint8Array | string, replace: boolean): void {
-  if (existsSync(path) && !replace) fail('file-exists', path, 'There is such a file already.', 'Choose another name with --out, or say --replace.');
+  if (existsSync(path) && !replace)
+    fail('file-exists', path, 'There is such a file already.', 'Choose another name with --out, or say --replace.');
   try {
     writeFileSync(path, content);
   } catch (error) {

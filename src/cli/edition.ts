@@ -24,10 +24,13 @@ export const edition: Command = {
       return 0;
     }
     for (const paper of sheets?.papers ?? []) {
-      console.log(`${paper.name}${paper.apart ? ' (kept apart)' : ''}: start ${paper.start} for ${paper.wanted} (${paper.edition} of the edition, ${paper.proofs.total} proofs); met in ${Math.floor(paper.certainty * 100)} of 100 cases, likely ${paper.likelyGood.join(' to ')} good`);
+      console.log(
+        `${paper.name}${paper.apart ? ' (kept apart)' : ''}: start ${paper.start} for ${paper.wanted} (${paper.edition} of the edition, ${paper.proofs.total} proofs); met in ${Math.floor(paper.certainty * 100)} of 100 cases, likely ${paper.likelyGood.join(' to ')} good`,
+      );
     }
     if (sheets) console.log(`Set-up: ${sheets.setUp.text}`);
-    for (const run of sheets?.runs ?? []) console.log(`  run ${run.run + 1}: ${run.expected.toFixed(0)} sheets on average, be ready for ${run.prepare}`);
+    for (const run of sheets?.runs ?? [])
+      console.log(`  run ${run.run + 1}: ${run.expected.toFixed(0)} sheets on average, be ready for ${run.prepare}`);
     if (numbered) {
       console.log('');
       for (const one of numbered.sheets) console.log(`  ${one.sheet.id.padEnd(6)} ${one.text || one.kind}`);

@@ -7,7 +7,9 @@ import { ProblemError } from '../core/problem.ts';
 import { readJobAt, writeWhole, type Disk } from './folder.ts';
 
 let base: string;
-beforeEach(() => { base = mkdtempSync(join(tmpdir(), 'laydown-')); });
+beforeEach(() => {
+  base = mkdtempSync(join(tmpdir(), 'laydown-'));
+});
 afterEach(() => rmSync(base, { recursive: true, force: true }));
 
 const files = ['packet.pdf', 'proofs/a.png', 'cut/b.svg'].map((path) => ({ path, bytes: new TextEncoder().encode(path) }));
@@ -50,7 +52,11 @@ describe('a packet is written whole or not at all', () => {
     expect(readdirSync(out)).toEqual(['family.jpg']);
   });
 
-  test.each([['ENOSPC', 'the disk is full'], ['EROFS', 'the disk can only be read'], ['EACCES', 'may not be written to']])('%s: it says so, and leaves the earlier packet as it was', (code, words) => {
+  test.each([
+    ['ENOSPC', 'the disk is full'],
+    ['EROFS', 'the disk can only be read'],
+    ['EACCES', 'may not be written to'],
+  ])('%s: it says so, and leaves the earlier packet as it was', (code, words) => {
     const out = join(base, 'out');
     writeWhole(out, files.slice(0, 1), false);
     const said = refusal(() => writeWhole(out, files, true, failingDisk(code, 2)));
@@ -69,7 +75,13 @@ describe('a packet is written whole or not at all', () => {
     const out = join(base, 'out');
     writeWhole(out, files.slice(0, 1), false);
     let renames = 0;
-    const disk: Disk = { writeFileSync, renameSync(from, to) { if (++renames === 2) throw Object.assign(new Error('EIO'), { code: 'EIO' }); renameSync(from, to); } };
+    const disk: Disk = {
+      writeFileSync,
+      renameSync(from, to) {
+        if (++renames === 2) throw Object.assign(new Error('EIO'), { code: 'EIO' });
+        renameSync(from, to);
+      },
+    };
     expect(refusal(() => writeWhole(out, files, true, disk))).toMatch(/^cannot-write/);
     expect(readFileSync(join(out, 'packet.pdf'), 'utf8')).toBe('packet.pdf');
     expect(readdirSync(base)).toEqual(['out']);

@@ -28,7 +28,12 @@ function readFolder(folder: string): Map<string, Uint8Array> {
       else if (entry.isFile()) {
         total += statSync(path).size;
         if (total > mostBytes || files.size >= mostFiles) {
-          fail('folder-too-large', folder, 'The folder holds far more than a job does.', 'Give the folder of one job, with only its drawings and pictures in it.');
+          fail(
+            'folder-too-large',
+            folder,
+            'The folder holds far more than a job does.',
+            'Give the folder of one job, with only its drawings and pictures in it.',
+          );
         }
         files.set(relative(folder, path).split(sep).join('/'), new Uint8Array(readFileSync(path)));
       }
@@ -52,12 +57,23 @@ export function checkFree(folder: string, replace: boolean): void {
   const target = resolve(folder);
   const existing = existsSync(target) ? [...readFolderNames(target)] : [];
   if (existing.length > 0) {
-    if (!replace) fail('packet-exists', folder, 'There is something here already.', 'Choose another folder with --out, or say --replace to put the new one in its place.');
+    if (!replace)
+      fail(
+        'packet-exists',
+        folder,
+        'There is something here already.',
+        'Choose another folder with --out, or say --replace to put the new one in its place.',
+      );
     const list = join(target, listName);
     const ours = new Set(existsSync(list) ? readFileSync(list, 'utf8').split('\n') : []);
     const foreign = existing.filter((name) => name !== listName && !ours.has(name));
     if (foreign.length > 0) {
-      fail('folder-in-use', folder, `The folder holds files that no packet made: ${foreign.slice(0, 3).join(', ')}${foreign.length > 3 ? ' …' : ''}.`, 'Choose another folder; nothing was touched.');
+      fail(
+        'folder-in-use',
+        folder,
+        `The folder holds files that no packet made: ${foreign.slice(0, 3).join(', ')}${foreign.length > 3 ? ' …' : ''}.`,
+        'Choose another folder; nothing was touched.',
+      );
     }
   }
 }
@@ -66,7 +82,12 @@ export function checkFree(folder: string, replace: boolean): void {
  * Writes a folder whole or not at all: into a folder beside it first, then the two change places.
  * An existing packet gives way only when `replace` is set, and never a folder that holds anything else.
  */
-export function writeWhole(folder: string, files: readonly { path: string; bytes: Uint8Array }[], replace: boolean, disk: Disk = { writeFileSync, renameSync }): void {
+export function writeWhole(
+  folder: string,
+  files: readonly { path: string; bytes: Uint8Array }[],
+  replace: boolean,
+  disk: Disk = { writeFileSync, renameSync },
+): void {
   checkFree(folder, replace);
   const target = resolve(folder);
   const partial = `${target}.partial-${process.pid}`;
@@ -87,7 +108,12 @@ export function writeWhole(folder: string, files: readonly { path: string; bytes
     }
   } catch (error) {
     if (existsSync(partial)) rmSync(partial, { recursive: true, force: true });
-    fail('cannot-write', folder, `It could not be written: ${sayDiskError(error)}`, 'Nothing was left half-written. Make room, or choose another folder with --out.');
+    fail(
+      'cannot-write',
+      folder,
+      `It could not be written: ${sayDiskError(error)}`,
+      'Nothing was left half-written. Make room, or choose another folder with --out.',
+    );
   } finally {
     if (existsSync(target)) rmSync(old, { recursive: true, force: true });
   }

@@ -12,7 +12,12 @@ export const forecast: Command = {
     const papers = plan.papers.map((paper) => ({
       id: paper.id,
       overlaps: paper.overlaps.map(({ layers, lab, srgb, inGamut, band, areaMm2 }) => ({
-        layers, lab: lab.map((v) => Number(v.toFixed(3))), srgb, inGamut, band, areaMm2: Number(areaMm2.toFixed(2)),
+        layers,
+        lab: lab.map((v) => Number(v.toFixed(3))),
+        srgb,
+        inGamut,
+        band,
+        areaMm2: Number(areaMm2.toFixed(2)),
       })),
     }));
     if (call.options['json']) {
@@ -23,7 +28,9 @@ export const forecast: Command = {
     for (const paper of papers) {
       console.log(`\n${paper.id}`);
       for (const o of paper.overlaps) {
-        console.log(`  ${o.srgb}${o.inGamut ? ' ' : '*'} L ${o.lab[0].toFixed(1).padStart(5)} a ${o.lab[1].toFixed(1).padStart(6)} b ${o.lab[2].toFixed(1).padStart(6)}  ±${o.band.toFixed(1)}  ${(o.areaMm2 / 100).toFixed(1).padStart(7)} cm²  ${o.layers.join(' + ') || 'bare paper'}`);
+        console.log(
+          `  ${o.srgb}${o.inGamut ? ' ' : '*'} L ${o.lab[0].toFixed(1).padStart(5)} a ${o.lab[1].toFixed(1).padStart(6)} b ${o.lab[2].toFixed(1).padStart(6)}  ±${o.band.toFixed(1)}  ${(o.areaMm2 / 100).toFixed(1).padStart(7)} cm²  ${o.layers.join(' + ') || 'bare paper'}`,
+        );
       }
       console.log(`  ± ${plan.papers.find((p) => p.id === paper.id)?.bandNote ?? ''}`);
     }

@@ -12,10 +12,13 @@ interface Waiting {
 /** Threads that take part in a separation, so many as the machine has to spare; none if it has none. `dismiss` when the work is done. */
 export function hireHands(count = Math.min(4, availableParallelism())): (Hands & { dismiss(): void }) | undefined {
   if (count < 2) return undefined;
-  const waiting: Waiting[] = [], free: Worker[] = [], all = new Set<Worker>();
+  const waiting: Waiting[] = [],
+    free: Worker[] = [],
+    all = new Set<Worker>();
   const next = (): void => {
     while (waiting.length > 0 && (free.length > 0 || all.size === 0)) {
-      const { errand, over } = waiting.shift()!, worker = free.pop();
+      const { errand, over } = waiting.shift()!,
+        worker = free.pop();
       if (!worker) over();
       else {
         const done = (answer?: ErrandDone): void => {
@@ -42,21 +45,36 @@ export function hireHands(count = Math.min(4, availableParallelism())): (Hands &
   }
   return {
     async ask<E extends Errand>(errand: E, task: Task): Promise<ErrandDone<E>> {
-      let answer: ErrandDone | undefined, over = false;
+      let answer: ErrandDone | undefined,
+        over = false;
       const working = new Promise<void>((go) => {
-        waiting.push({ errand, over(done) { answer = done; over = true; go(); } });
+        waiting.push({
+          errand,
+          over(done) {
+            answer = done;
+            over = true;
+            go();
+          },
+        });
       });
       next();
       // Whoever stops the work is heard while the others are busy.
       while (!over) {
         let timer: NodeJS.Timeout | undefined;
-        await Promise.race([working, new Promise<void>((go) => { timer = setTimeout(go, 60); })]);
+        await Promise.race([
+          working,
+          new Promise<void>((go) => {
+            timer = setTimeout(go, 60);
+          }),
+        ]);
         clearTimeout(timer);
         await task.pause();
       }
-      return answer ? answer as ErrandDone<E> : doErrand(errand, task);
+      return answer ? (answer as ErrandDone<E>) : doErrand(errand, task);
     },
-    dismiss() { for (const worker of all) void worker.terminate(); },
+    dismiss() {
+      for (const worker of all) void worker.terminate();
+    },
   };
 }
 

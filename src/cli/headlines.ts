@@ -8,7 +8,11 @@ export function headlines(plan: Plan): string[] {
   const paper = plan.papers[0];
   return [
     `${plan.job.title}: ${plan.layers.length} runs on ${plan.papers.length} papers, ${plan.job.image.widthMm} × ${plan.job.image.heightMm} mm`,
-    ...(paper ? [`${paper.overlaps.length} overlaps cover area on ${paper.name}; foreseen within ±${Math.max(0, ...paper.overlaps.map((o) => o.band)).toFixed(1)} ΔE00 at the worst`] : []),
+    ...(paper
+      ? [
+          `${paper.overlaps.length} overlaps cover area on ${paper.name}; foreseen within ±${Math.max(0, ...paper.overlaps.map((o) => o.band)).toFixed(1)} ΔE00 at the worst`,
+        ]
+      : []),
     `${metres.toFixed(1)} m to cut, ${bridges} bridges; ${grams.toFixed(0)} g of ink to mix`,
   ];
 }

@@ -23,13 +23,41 @@ import { serve } from './serve.ts';
 import { shelf } from './shelf.ts';
 import { trace } from './trace.ts';
 
-const commands: readonly Command[] = [check, forecast, packet, cut, order, recipe, mix, pot, press, register, day, edition, again, readings, photo, drawdowns, shelf, trace, separate, serve];
+const commands: readonly Command[] = [
+  check,
+  forecast,
+  packet,
+  cut,
+  order,
+  recipe,
+  mix,
+  pot,
+  press,
+  register,
+  day,
+  edition,
+  again,
+  readings,
+  photo,
+  drawdowns,
+  shelf,
+  trace,
+  separate,
+  serve,
+];
 
 function sayCommands(): string {
   const width = Math.max(...commands.map((c) => c.name.length));
-  return ['Laydown plans layered stencil prints, from the first shape to the signed edition.', '', 'laydown COMMAND …', '',
-    ...commands.map((c) => `  ${c.name.padEnd(width)}  ${c.summary}`), '',
-    'JOB is a folder with job.json in it, or a .laydown file.', 'laydown COMMAND --help says more about one of them.'].join('\n');
+  return [
+    'Laydown plans layered stencil prints, from the first shape to the signed edition.',
+    '',
+    'laydown COMMAND …',
+    '',
+    ...commands.map((c) => `  ${c.name.padEnd(width)}  ${c.summary}`),
+    '',
+    'JOB is a folder with job.json in it, or a .laydown file.',
+    'laydown COMMAND --help says more about one of them.',
+  ].join('\n');
 }
 
 function sayHelp(command: Command): string {
@@ -62,7 +90,9 @@ async function main(args: readonly string[]): Promise<number> {
 }
 
 main(process.argv.slice(2)).then(
-  (code) => { process.exitCode = code; },
+  (code) => {
+    process.exitCode = code;
+  },
   (error: unknown) => {
     if (error instanceof ProblemError) for (const p of error.problems) console.error(`${p.severity}: ${sayProblem(p)}`);
     else console.error(error);

@@ -12,7 +12,8 @@ export const mix: Command = {
   options: { grams: { type: 'string' }, scale: { type: 'string' }, json: { type: 'boolean' } },
   async run(call) {
     const plan = await planOf(jobOf(call));
-    const layer = call.words[1] ?? fail('no-layer-named', 'the command', 'Which layer?', `Name one of: ${plan.layers.map((l) => l.id).join(', ')}.`);
+    const layer =
+      call.words[1] ?? fail('no-layer-named', 'the command', 'Which layer?', `Name one of: ${plan.layers.map((l) => l.id).join(', ')}.`);
     const grams = call.options['grams'] === undefined ? undefined : numberOf(call.options['grams'], '--grams', 100, 0.1, 100000);
     const batch = askBatch(plan, { layer, totalGrams: grams, scaleStepGrams: numberOf(call.options['scale'], '--scale', 1, 0, 100) });
     if (call.options['json']) {
@@ -21,10 +22,16 @@ export const mix: Command = {
     }
     const planned = plan.layers.find((l) => l.id === batch.layerId);
     console.log(`${batch.layerName}, ${batch.totalGrams.toFixed(1)} g`);
-    for (const part of batch.parts) console.log(`  ${part.name.padEnd(26)} ${part.grams.toFixed(2).padStart(9)} g   ${(part.share * 100).toFixed(1).padStart(5)} % by volume   ${part.millilitres.toFixed(1)} mL`);
+    for (const part of batch.parts)
+      console.log(
+        `  ${part.name.padEnd(26)} ${part.grams.toFixed(2).padStart(9)} g   ${(part.share * 100).toFixed(1).padStart(5)} % by volume   ${part.millilitres.toFixed(1)} mL`,
+      );
     console.log(`  rounding to the scale moves the colour by ΔE00 ${batch.roundingDeltaE.toFixed(2)}`);
     if (planned?.mix) {
-      if (planned.mix.retarderShare > 0) console.log(`  retarder: ${(planned.mix.retarderShare * 100).toFixed(0)} % (${(batch.totalGrams * planned.mix.retarderShare).toFixed(1)} g) for this pace and air; wear gloves, the label decides`);
+      if (planned.mix.retarderShare > 0)
+        console.log(
+          `  retarder: ${(planned.mix.retarderShare * 100).toFixed(0)} % (${(batch.totalGrams * planned.mix.retarderShare).toFixed(1)} g) for this pace and air; wear gloves, the label decides`,
+        );
       console.log(`  ${planned.mix.note}`);
     }
     printProblems(batch.problems, console.log);

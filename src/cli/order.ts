@@ -5,7 +5,13 @@ import type { Command } from './command.ts';
 import { jobOf, planOf, printProblems } from './load.ts';
 import { numberOf, textOf } from './words.ts';
 
-const wishWords: Record<string, keyof OrderWishes> = { wanted: 'nearWanted', colours: 'manyColours', range: 'lightnessRange', clean: 'clean', steady: 'steady' };
+const wishWords: Record<string, keyof OrderWishes> = {
+  wanted: 'nearWanted',
+  colours: 'manyColours',
+  range: 'lightnessRange',
+  clean: 'clean',
+  steady: 'steady',
+};
 
 export const order: Command = {
   name: 'order',
@@ -19,11 +25,19 @@ export const order: Command = {
     '--before A,B   A must be printed before B; may be said several times',
     '--json         as JSON',
   ].join('\n'),
-  options: { for: { type: 'string' }, on: { type: 'string' }, keep: { type: 'string' }, before: { type: 'string', multiple: true }, json: { type: 'boolean' } },
+  options: {
+    for: { type: 'string' },
+    on: { type: 'string' },
+    keep: { type: 'string' },
+    before: { type: 'string', multiple: true },
+    json: { type: 'boolean' },
+  },
   async run(call) {
     const plan = await planOf(jobOf(call));
     const wishes: { -readonly [K in keyof OrderWishes]: OrderWishes[K] } = {};
-    for (const word of (textOf(call.options['for']) ?? (plan.job.wanted.length > 0 ? 'wanted,colours,clean' : 'colours,range,clean')).split(',')) {
+    for (const word of (textOf(call.options['for']) ?? (plan.job.wanted.length > 0 ? 'wanted,colours,clean' : 'colours,range,clean')).split(
+      ',',
+    )) {
       const [wish, weight = '1'] = word.split('=');
       const key = wishWords[wish.trim()];
       if (!key) fail('no-such-wish', '--for', `“${wish}” is no wish.`, `Use ${Object.keys(wishWords).join(', ')}.`);
@@ -31,7 +45,9 @@ export const order: Command = {
     }
     const rules = (call.options['before'] ?? []) as string[];
     const answer = await askOrders(plan, {
-      paperId: textOf(call.options['on']), wishes, keep: numberOf(call.options['keep'], '--keep', 5, 1, 100),
+      paperId: textOf(call.options['on']),
+      wishes,
+      keep: numberOf(call.options['keep'], '--keep', 5, 1, 100),
       before: rules.map((rule) => {
         const [a, b] = rule.split(',');
         if (!a || !b) fail('bad-rule', '--before', `“${rule}” names no two layers.`, 'Write --before sky,water.');
@@ -47,7 +63,9 @@ export const order: Command = {
     answer.ranked.forEach((ranked, i) => {
       const v = ranked.values;
       console.log(`\n${i + 1}. ${ranked.layers.join(' → ')}`);
-      console.log(`   ${plan.job.wanted.length > 0 ? `wanted within ${v.nearWanted.toFixed(1)} ΔE00, ` : ''}${v.manyColours} colours that differ, lightness range ${v.lightnessRange.toFixed(0)}, mean chroma ${v.clean.toFixed(0)}, moved by ${v.steady.toFixed(1)} ΔE00 when films vary by 15 %`);
+      console.log(
+        `   ${plan.job.wanted.length > 0 ? `wanted within ${v.nearWanted.toFixed(1)} ΔE00, ` : ''}${v.manyColours} colours that differ, lightness range ${v.lightnessRange.toFixed(0)}, mean chroma ${v.clean.toFixed(0)}, moved by ${v.steady.toFixed(1)} ΔE00 when films vary by 15 %`,
+      );
       if (ranked.loses.length > 0) console.log(`   gives up: ${ranked.loses.join('; ')}`);
     });
     return 0;

@@ -32,8 +32,10 @@ export const packet: Command = {
       return 0;
     }
     const job = resolve(call.words[0]);
-    const out = typeof call.options['out'] === 'string' ? call.options['out']
-      : `${statSync(job).isDirectory() ? job : job.replace(/\.laydown$/, '')}-packet`;
+    const out =
+      typeof call.options['out'] === 'string'
+        ? call.options['out']
+        : `${statSync(job).isDirectory() ? job : job.replace(/\.laydown$/, '')}-packet`;
     writeWhole(out, files, call.options['replace'] === true);
     console.log(`${basename(out)}: ${files.length} files`);
     for (const file of files) console.log(`  ${file.path.padEnd(44)} ${file.what}`);

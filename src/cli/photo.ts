@@ -19,28 +19,49 @@ export const photo: Command = {
     '--paper LAB    the sheet’s own colour, where it was ever read',
     '--grey LAB     the colour of the grey card on the sheet: sets the scale better than paper does',
   ].join('\n'),
-  options: { ink: { type: 'string' }, parts: { type: 'string' }, paper: { type: 'string' }, grey: { type: 'string' }, json: { type: 'boolean' } },
+  options: {
+    ink: { type: 'string' },
+    parts: { type: 'string' },
+    paper: { type: 'string' },
+    grey: { type: 'string' },
+    json: { type: 'boolean' },
+  },
   async run(call) {
     const path = call.words[0] ?? fail('no-photo', 'the command', 'Which photograph?', 'Name a JPEG, PNG, WebP or TIFF file.');
     const name = textOf(call.options['ink']) ?? fail('no-ink-named', '--ink', 'Which ink was drawn down?', 'Say --ink "Weed green".');
-    const parts = textOf(call.options['parts']), paper = textOf(call.options['paper']), grey = textOf(call.options['grey']);
+    const parts = textOf(call.options['parts']),
+      paper = textOf(call.options['paper']),
+      grey = textOf(call.options['grey']);
     await prepare();
     const picture = await readPicture(readFileBytes(path), path);
     const read = readSheetPhoto(drawdownSheet(name, parts?.split(',').map(shareOf)), photographOf(picture), {
-      place: path, ...(paper === undefined ? {} : { paperLab: labOf(paper, '--paper') }), ...(grey === undefined ? {} : { greyLab: labOf(grey, '--grey') }),
+      place: path,
+      ...(paper === undefined ? {} : { paperLab: labOf(paper, '--paper') }),
+      ...(grey === undefined ? {} : { greyLab: labOf(grey, '--grey') }),
     });
-    const id = name.toLowerCase().normalize('NFD').replace(/[^a-z0-9]+/g, '-').replace(/^-+|-+$/g, '').slice(0, 60) || 'ink';
+    const id =
+      name
+        .toLowerCase()
+        .normalize('NFD')
+        .replace(/[^a-z0-9]+/g, '-')
+        .replace(/^-+|-+$/g, '')
+        .slice(0, 60) || 'ink';
     const ink = inkFromSheet(read, { id, name }, path);
     printProblems([...picture.problems, ...read.problems, ...read.boxes.flatMap((box) => box.problems)]);
     if (call.options['json']) {
       console.log(JSON.stringify(ink, null, 2));
       return 0;
     }
-    const say = (what: string, lab: readonly number[], sigma?: number): void => console.log(`  ${what.padEnd(20)} L ${lab[0].toFixed(1).padStart(5)}  a ${lab[1].toFixed(1).padStart(6)}  b ${lab[2].toFixed(1).padStart(6)}${sigma === undefined ? '' : `   ± ${sigma.toFixed(0)} ΔE00`}`);
+    const say = (what: string, lab: readonly number[], sigma?: number): void =>
+      console.log(
+        `  ${what.padEnd(20)} L ${lab[0].toFixed(1).padStart(5)}  a ${lab[1].toFixed(1).padStart(6)}  b ${lab[2].toFixed(1).padStart(6)}${sigma === undefined ? '' : `   ± ${sigma.toFixed(0)} ΔE00`}`,
+      );
     say('paper', read.white);
     say('black bar', read.black.reading.lab, read.black.reading.sigma);
     for (const box of read.boxes) say(box.name, box.reading.lab, box.reading.sigma);
-    console.log(`Light uneven by a factor of ${read.unevenness.toFixed(2)}, evened out. Taken as: ${ink.from === 'ladder' ? `a ladder of ${ink.steps.length}` : 'white and black'}.`);
+    console.log(
+      `Light uneven by a factor of ${read.unevenness.toFixed(2)}, evened out. Taken as: ${ink.from === 'ladder' ? `a ladder of ${ink.steps.length}` : 'white and black'}.`,
+    );
     return 0;
   },
 };

@@ -9,7 +9,8 @@ const complaints: readonly Complaint[] = ['too weak', 'too strong', 'too warm', 
 
 export const pot: Command = {
   name: 'pot',
-  usage: 'pot JOB LAYER --holds INK=GRAMS,… --reads READING [--added INK=GRAMS,… --reads READING …] [--within DE] [--need GRAMS] | --looks "too weak"',
+  usage:
+    'pot JOB LAYER --holds INK=GRAMS,… --reads READING [--added INK=GRAMS,… --reads READING …] [--within DE] [--need GRAMS] | --looks "too weak"',
   summary: 'saves a pot whose drawdown is off',
   help: [
     '--holds AMOUNTS    what was weighed in: rockpool=70,clear-base=30',
@@ -20,26 +21,60 @@ export const pot: Command = {
     '--need GRAMS       what the run still needs',
     '--json             as JSON',
   ].join('\n'),
-  options: { holds: { type: 'string' }, reads: { type: 'string', multiple: true }, added: { type: 'string', multiple: true }, looks: { type: 'string' }, within: { type: 'string' }, need: { type: 'string' }, on: { type: 'string' }, json: { type: 'boolean' } },
+  options: {
+    holds: { type: 'string' },
+    reads: { type: 'string', multiple: true },
+    added: { type: 'string', multiple: true },
+    looks: { type: 'string' },
+    within: { type: 'string' },
+    need: { type: 'string' },
+    on: { type: 'string' },
+    json: { type: 'boolean' },
+  },
   run(call) {
     const { job } = jobOf(call);
-    const layer = layerOf(inkBench(job), call.words[1] ?? fail('no-layer-named', 'the command', 'The pot of which layer?', `Name one of: ${job.layers.map((l) => l.id).join(', ')}.`));
+    const layer = layerOf(
+      inkBench(job),
+      call.words[1] ??
+        fail('no-layer-named', 'the command', 'The pot of which layer?', `Name one of: ${job.layers.map((l) => l.id).join(', ')}.`),
+    );
     const looks = textOf(call.options['looks']);
     if (looks !== undefined) {
-      const complaint = complaints.find((c) => c === looks) ?? fail('no-such-complaint', '--looks', `“${looks}” is not among the words understood.`, `Use ${complaints.join(', ')}.`);
+      const complaint =
+        complaints.find((c) => c === looks) ??
+        fail('no-such-complaint', '--looks', `“${looks}” is not among the words understood.`, `Use ${complaints.join(', ')}.`);
       const pictures = askComplaint(job, layer.id, complaint, textOf(call.options['on']));
       if (call.options['json']) console.log(JSON.stringify(pictures, null, 2));
-      else for (const p of pictures) console.log(`${p.size.padEnd(9)} ${p.srgb}   --reads "${p.reading.kind === 'photo' ? p.reading.lab.map((v) => v.toFixed(1)).join(' ') : ''}"`);
+      else
+        for (const p of pictures)
+          console.log(
+            `${p.size.padEnd(9)} ${p.srgb}   --reads "${p.reading.kind === 'photo' ? p.reading.lab.map((v) => v.toFixed(1)).join(' ') : ''}"`,
+          );
       return 0;
     }
-    const contents = amountsOf(textOf(call.options['holds']) ?? fail('no-contents', '--holds', 'What is in the pot?', 'Write --holds rockpool=70,clear-base=30.'), '--holds');
+    const contents = amountsOf(
+      textOf(call.options['holds']) ?? fail('no-contents', '--holds', 'What is in the pot?', 'Write --holds rockpool=70,clear-base=30.'),
+      '--holds',
+    );
     const reads = (call.options['reads'] ?? []) as string[];
     const added = (call.options['added'] ?? []) as string[];
-    if (reads.length !== added.length + 1) fail('rounds', '--reads', `There are ${reads.length} drawdowns for ${added.length} additions.`, 'Give one --reads for the pot as first mixed, and one more after each --added.');
+    if (reads.length !== added.length + 1)
+      fail(
+        'rounds',
+        '--reads',
+        `There are ${reads.length} drawdowns for ${added.length} additions.`,
+        'Give one --reads for the pot as first mixed, and one more after each --added.',
+      );
     const answer = askPot(job, {
-      layer: layer.id, paperId: textOf(call.options['on']), contents, within: numberOf(call.options['within'], '--within', 2, 0.1, 50),
+      layer: layer.id,
+      paperId: textOf(call.options['on']),
+      contents,
+      within: numberOf(call.options['within'], '--within', 2, 0.1, 50),
       needGrams: call.options['need'] === undefined ? undefined : numberOf(call.options['need'], '--need', 0, 0, 100000),
-      rounds: reads.map((reading, i) => ({ reading: readingOf(reading, `--reads ${i + 1}`), added: i === 0 ? [] : amountsOf(added[i - 1], '--added') })),
+      rounds: reads.map((reading, i) => ({
+        reading: readingOf(reading, `--reads ${i + 1}`),
+        added: i === 0 ? [] : amountsOf(added[i - 1], '--added'),
+      })),
     });
     if (call.options['json']) {
       console.log(JSON.stringify(answer, null, 2));
@@ -48,7 +83,10 @@ export const pot: Command = {
     console.log(`The pot is off by ΔE00 ${answer.now.deltaE.toFixed(1)} (${answer.now.grams.toFixed(0)} g).`);
     if (answer.additions.length === 0 && answer.reaches) console.log('Near enough: leave it as it is.');
     for (const a of answer.additions) console.log(`  add ${a.grams.toFixed(1)} g ${a.name}`);
-    if (answer.additions.length > 0) console.log(`Then off by ΔE00 ${answer.after.deltaE.toFixed(1)}; the pot grows to ${answer.after.grams.toFixed(0)} g (× ${answer.grows.toFixed(2)}).`);
+    if (answer.additions.length > 0)
+      console.log(
+        `Then off by ΔE00 ${answer.after.deltaE.toFixed(1)}; the pot grows to ${answer.after.grams.toFixed(0)} g (× ${answer.grows.toFixed(2)}).`,
+      );
     if (answer.startAgain) console.log(answer.startAgain);
     printProblems(answer.problems, console.log);
     return 0;

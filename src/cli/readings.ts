@@ -20,8 +20,13 @@ export const readings: Command = {
     }
     printProblems(read.problems);
     for (const patch of read.patches) {
-      const lab = patch.reading.kind === 'lab' || patch.reading.kind === 'photo' ? patch.reading.lab : labFromSpectrum(spectrumFromReading(patch.reading, patch.name));
-      console.log(`  ${patch.name.padEnd(24)} L ${lab[0].toFixed(2).padStart(6)}  a ${lab[1].toFixed(2).padStart(7)}  b ${lab[2].toFixed(2).padStart(7)}   ${patch.reading.kind}`);
+      const lab =
+        patch.reading.kind === 'lab' || patch.reading.kind === 'photo'
+          ? patch.reading.lab
+          : labFromSpectrum(spectrumFromReading(patch.reading, patch.name));
+      console.log(
+        `  ${patch.name.padEnd(24)} L ${lab[0].toFixed(2).padStart(6)}  a ${lab[1].toFixed(2).padStart(7)}  b ${lab[2].toFixed(2).padStart(7)}   ${patch.reading.kind}`,
+      );
     }
     console.log(`${read.patches.length} patches`);
     return 0;

@@ -17,14 +17,31 @@ export const recipe: Command = {
     '--retarder P       percent of the pot kept for retarder',
     '--json             as JSON',
   ].join('\n'),
-  options: { on: { type: 'string' }, over: { type: 'string' }, pots: { type: 'string' }, most: { type: 'string' }, retarder: { type: 'string' }, json: { type: 'boolean' } },
+  options: {
+    on: { type: 'string' },
+    over: { type: 'string' },
+    pots: { type: 'string' },
+    most: { type: 'string' },
+    retarder: { type: 'string' },
+    json: { type: 'boolean' },
+  },
   run(call) {
     const { job } = jobOf(call);
-    const wanted = labOf(call.words[1] ?? fail('no-colour', 'the command', 'Which colour is wanted?', 'Give its Lab in quotes: "62 -38.5 12".'), 'the wanted colour');
-    const list = (text: unknown): string[] | undefined => textOf(text)?.split(',').map((w) => w.trim());
+    const wanted = labOf(
+      call.words[1] ?? fail('no-colour', 'the command', 'Which colour is wanted?', 'Give its Lab in quotes: "62 -38.5 12".'),
+      'the wanted colour',
+    );
+    const list = (text: unknown): string[] | undefined =>
+      textOf(text)
+        ?.split(',')
+        .map((w) => w.trim());
     const found = askRecipe(job, {
-      wanted, paperId: textOf(call.options['on']), over: list(call.options['over']), pots: list(call.options['pots']),
-      mostPots: numberOf(call.options['most'], '--most', 3, 1, 4), retarderShare: numberOf(call.options['retarder'], '--retarder', 0, 0, 50) / 100,
+      wanted,
+      paperId: textOf(call.options['on']),
+      over: list(call.options['over']),
+      pots: list(call.options['pots']),
+      mostPots: numberOf(call.options['most'], '--most', 3, 1, 4),
+      retarderShare: numberOf(call.options['retarder'], '--retarder', 0, 0, 50) / 100,
     });
     if (call.options['json']) {
       console.log(JSON.stringify(found, null, 2));
@@ -33,7 +50,9 @@ export const recipe: Command = {
     printProblems(found.problems, console.log);
     for (const r of found.byPots) {
       const chosen = r === found.best ? '→' : ' ';
-      console.log(`${chosen} ${r.parts.map((p) => `${(p.share * 100).toFixed(1)} % ${p.name}`).join(' + ')}, rest base: off by ΔE00 ${r.deltaE.toFixed(1)} (Lab ${r.lab.map((v) => v.toFixed(1)).join(' ')})`);
+      console.log(
+        `${chosen} ${r.parts.map((p) => `${(p.share * 100).toFixed(1)} % ${p.name}`).join(' + ')}, rest base: off by ΔE00 ${r.deltaE.toFixed(1)} (Lab ${r.lab.map((v) => v.toFixed(1)).join(' ')})`,
+      );
     }
     for (const why of found.why) console.log(`  ${why}`);
     return 0;

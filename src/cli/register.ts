@@ -31,21 +31,39 @@ export const register: Command = {
       return 0;
     }
     const file = call.words[1];
-    const testSheets = file === undefined ? job.register.testSheets : { imageMm, readsMm, readings: readTestTable(new TextDecoder().decode(readFileBytes(file)), readsMm, file) };
-    if (!testSheets || testSheets.readings.length === 0) fail('no-readings', file ?? 'register.testSheets', 'No test sheets have been read yet.', 'Name a table of readings; laydown register JOB --form prints an empty one.');
+    const testSheets =
+      file === undefined
+        ? job.register.testSheets
+        : { imageMm, readsMm, readings: readTestTable(new TextDecoder().decode(readFileBytes(file)), readsMm, file) };
+    if (!testSheets || testSheets.readings.length === 0)
+      fail(
+        'no-readings',
+        file ?? 'register.testSheets',
+        'No test sheets have been read yet.',
+        'Name a table of readings; laydown register JOB --form prints an empty one.',
+      );
     const read = { ...bundle, job: { ...job, register: { ...job.register, testSheets } } };
     const { tested } = (await planOf(read)).register;
     if (!tested?.found) {
       printProblems(tested?.problems ?? []);
       return 1;
     }
-    if (call.options['json']) console.log(JSON.stringify({ ...tested.found, measured: measuredRegister(tested.found), advice: tested.advice }, null, 2));
+    if (call.options['json'])
+      console.log(JSON.stringify({ ...tested.found, measured: measuredRegister(tested.found), advice: tested.advice }, null, 2));
     else for (const line of sayTested(tested)) console.log(line);
     const out = textOf(call.options['out']);
     if (out !== undefined) {
-      const made = { ...read, job: { ...read.job, register: { ...read.job.register, sigmaMm: undefined, measured: { ...measuredRegister(tested.found) } } } };
+      const made = {
+        ...read,
+        job: { ...read.job, register: { ...read.job.register, sigmaMm: undefined, measured: { ...measuredRegister(tested.found) } } },
+      };
       if (out.endsWith('.laydown')) writeNew(out, writeJobFile(made), false);
-      else writeWhole(out, [...writeJob(made)].map(([path, bytes]) => ({ path, bytes })), false);
+      else
+        writeWhole(
+          out,
+          [...writeJob(made)].map(([path, bytes]) => ({ path, bytes })),
+          false,
+        );
       console.error(`Written: ${out}; it is planned with this register.`);
     }
     return 0;
@@ -55,7 +73,12 @@ export const register: Command = {
 /** What test sheets tell, for the terminal. */
 export function sayTested({ found, advice, problems }: TestedRegister): string[] {
   if (!found) return [];
-  const { sigmaMm, sigmaRangeMm: [low, high], turnDeg, driftMm } = found;
+  const {
+    sigmaMm,
+    sigmaRangeMm: [low, high],
+    turnDeg,
+    driftMm,
+  } = found;
   return [
     `${found.sheets} sheets read`,
     `Spread     σ ${sigmaMm.x.toFixed(2)} mm across, ${sigmaMm.y.toFixed(2)} mm down; together ${sigmaMm.both.toFixed(2)} mm, the true one between ${low.toFixed(2)} and ${high.toFixed(2)} (nineteen times in twenty)`,

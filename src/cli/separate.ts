@@ -58,13 +58,24 @@ export const separate: Command = {
     '--seed, --effort same seed, same result; effort 0.3 for a quick look, 3 to search long',
     'Ctrl-C stops the search and takes the best so far.',
   ].join('\n'),
-  options: { ...askOptions, with: { type: 'string' }, out: { type: 'string' }, width: { type: 'string' }, height: { type: 'string' }, on: { type: 'string' }, replace: { type: 'boolean' } },
+  options: {
+    ...askOptions,
+    with: { type: 'string' },
+    out: { type: 'string' },
+    width: { type: 'string' },
+    height: { type: 'string' },
+    on: { type: 'string' },
+    replace: { type: 'boolean' },
+  },
   async run(call) {
-    const shelf = textOf(call.options['with']) ?? fail('no-shelf', '--with', 'Whose inks are to be used?', 'Name a job with --with: its inks, papers and materials are the shelf.');
+    const shelf =
+      textOf(call.options['with']) ??
+      fail('no-shelf', '--with', 'Whose inks are to be used?', 'Name a job with --with: its inks, papers and materials are the shelf.');
     const bundle = readJobAt(shelf);
     const taken = takeInHand(call.words[0], bundle);
     const ask = askOf(call.options, bundle.job, taken.ask);
-    const out = textOf(call.options['out']) ?? (call.words[0] === undefined ? fileStem(ask.name) : ask.name), replace = call.options['replace'] === true;
+    const out = textOf(call.options['out']) ?? (call.words[0] === undefined ? fileStem(ask.name) : ask.name),
+      replace = call.options['replace'] === true;
     checkFree(out, replace);
     await prepare();
     const picture = await readPicture(taken.bytes, taken.place);
@@ -74,11 +85,19 @@ export const separate: Command = {
     const request = pictureRequest(job, ask, picture, { paperId: textOf(call.options['on']), over });
     sayPart(request);
     const separation = await watch(separatePicture, request);
-    const next = jobOfSeparation(job, separation, { title: ask.name, materialId: materialOf(materialsOf(job), ask.material).id, after: ask.over });
+    const next = jobOfSeparation(job, separation, {
+      title: ask.name,
+      materialId: materialOf(materialsOf(job), ask.material).id,
+      after: ask.over,
+    });
     // Drawings that the new job does not use stay where they are.
     const said = JSON.stringify(next);
     const made: JobBundle = { job: next, attachments: new Map([...attachments].filter(([name]) => said.includes(JSON.stringify(name)))) };
-    writeWhole(out, [...[...writeJob(made)].map(([name, bytes]) => ({ path: name, bytes })), ...writeSeparationPictures(separation)], replace);
+    writeWhole(
+      out,
+      [...[...writeJob(made)].map(([name, bytes]) => ({ path: name, bytes })), ...writeSeparationPictures(separation)],
+      replace,
+    );
     saySeparation(separation, next, out);
     printProblems([...separation.problems, ...checkJob(made).filter((p) => p.severity === 'error')], console.log);
     return 0;
@@ -86,29 +105,49 @@ export const separate: Command = {
 };
 
 /** The picture named, with nothing asked of it yet; or the one the job keeps, as it is asked there. */
-function takeInHand(path: string | undefined, { job, attachments }: JobBundle): { readonly bytes: Uint8Array; readonly place: string; readonly ask: JobPicture } {
+function takeInHand(
+  path: string | undefined,
+  { job, attachments }: JobBundle,
+): { readonly bytes: Uint8Array; readonly place: string; readonly ask: JobPicture } {
   if (path !== undefined) {
     const others = new Map([...attachments].filter(([name]) => name !== job.picture?.file));
     return { bytes: readFileBytes(path), place: path, ask: newPicture(basename(path), others) };
   }
-  const ask = job.picture ?? fail('no-picture', 'the command', 'Which picture?', 'Name a JPEG, PNG, WebP or TIFF file, or with --with a job that keeps one.');
-  const bytes = attachments.get(ask.file) ?? fail('picture-missing', ask.file, 'The picture is not in the job’s folder any more.', 'Put the file back there, or name the picture.');
+  const ask =
+    job.picture ??
+    fail('no-picture', 'the command', 'Which picture?', 'Name a JPEG, PNG, WebP or TIFF file, or with --with a job that keeps one.');
+  const bytes =
+    attachments.get(ask.file) ??
+    fail('picture-missing', ask.file, 'The picture is not in the job’s folder any more.', 'Put the file back there, or name the picture.');
   return { bytes, place: ask.file, ask };
 }
 
 async function watch(work: typeof separatePicture, request: Parameters<typeof separatePicture>[0]): Promise<Separation> {
   let stop = false;
-  const onStop = (): void => { stop = true; };
+  const onStop = (): void => {
+    stop = true;
+  };
   process.once('SIGINT', onStop);
   const bar = process.stderr.isTTY;
   const hands = hireHands();
-  const drafts = work(request, {
-    report(share, note) { if (bar) process.stderr.write(`\r${Math.round(share * 100).toString().padStart(3)} %  ${(note ?? '').padEnd(48)}`); },
-    async pause() {
-      await new Promise((go) => setImmediate(go));
-      if (stop) throw new Cancelled();
+  const drafts = work(
+    request,
+    {
+      report(share, note) {
+        if (bar)
+          process.stderr.write(
+            `\r${Math.round(share * 100)
+              .toString()
+              .padStart(3)} %  ${(note ?? '').padEnd(48)}`,
+          );
+      },
+      async pause() {
+        await new Promise((go) => setImmediate(go));
+        if (stop) throw new Cancelled();
+      },
     },
-  }, hands);
+    hands,
+  );
   try {
     for (;;) {
       const step = await drafts.next();

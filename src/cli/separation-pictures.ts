@@ -9,7 +9,10 @@ export function writeSeparationPictures(s: Separation): { path: string; bytes: U
     return out;
   };
   const print = coded(s.codes, s.rgb);
-  const png = (path: string, width: number, height: number, rgb: Uint8Array): { path: string; bytes: Uint8Array } => ({ path, bytes: rgbPng(width, height, rgb, s.mmPerPx) });
+  const png = (path: string, width: number, height: number, rgb: Uint8Array): { path: string; bytes: Uint8Array } => ({
+    path,
+    bytes: rgbPng(width, height, rgb, s.mmPerPx),
+  });
   return [
     png('compare/picture.png', s.width, s.height, pictureRgb(s.target)),
     png('compare/print.png', s.width, s.height, print),
@@ -22,6 +25,7 @@ export function writeSeparationPictures(s: Separation): { path: string; bytes: U
 /** @param mask struck through where not 0 */
 function struckThrough(rgb: Uint8Array, mask: Uint8Array, width: number): Uint8Array {
   const out = rgb.slice();
-  for (let i = 0; i < mask.length; i++) if (mask[i] !== 0) out.fill(isBlackStripe(i % width, Math.floor(i / width), width) ? 0 : 255, i * 3, i * 3 + 3);
+  for (let i = 0; i < mask.length; i++)
+    if (mask[i] !== 0) out.fill(isBlackStripe(i % width, Math.floor(i / width), width) ? 0 : 255, i * 3, i * 3 + 3);
   return out;
 }

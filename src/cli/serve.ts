@@ -9,8 +9,17 @@ import { readJobAt } from './folder.ts';
 
 /** Nothing but the Workbench's own files may run or be asked for. The page says the same in its own head. */
 export const contentSecurityPolicy = [
-  "default-src 'none'", "script-src 'self' 'wasm-unsafe-eval'", "style-src 'self'", "img-src 'self' blob: data:", "font-src 'self'",
-  "worker-src 'self'", "connect-src 'self'", "manifest-src 'self'", "base-uri 'none'", "form-action 'none'", "frame-ancestors 'none'",
+  "default-src 'none'",
+  "script-src 'self' 'wasm-unsafe-eval'",
+  "style-src 'self'",
+  "img-src 'self' blob: data:",
+  "font-src 'self'",
+  "worker-src 'self'",
+  "connect-src 'self'",
+  "manifest-src 'self'",
+  "base-uri 'none'",
+  "form-action 'none'",
+  "frame-ancestors 'none'",
 ].join('; ');
 
 export const serve: Command = {
@@ -25,7 +34,8 @@ export const serve: Command = {
     const path = call.words[0];
     if (path !== undefined) readJobAt(path);
     const files = sirv(folder, {
-      dev: false, etag: true,
+      dev: false,
+      etag: true,
       setHeaders(response) {
         response.setHeader('Content-Security-Policy', contentSecurityPolicy);
         response.setHeader('X-Content-Type-Options', 'nosniff');
@@ -39,18 +49,26 @@ export const serve: Command = {
           const bytes = writeJobFile(readJobAt(path));
           response.writeHead(200, { 'Content-Type': 'application/zip', 'Cache-Control': 'no-store' }).end(bytes);
         } catch (error) {
-          response.writeHead(500, { 'Content-Type': 'text/plain; charset=utf-8' }).end(error instanceof Error ? error.message : String(error));
+          response
+            .writeHead(500, { 'Content-Type': 'text/plain; charset=utf-8' })
+            .end(error instanceof Error ? error.message : String(error));
         }
         return;
       }
-      files(request, response, () => { response.writeHead(404).end(); });
+      files(request, response, () => {
+        response.writeHead(404).end();
+      });
     });
     const usual = Number(call.options['port'] ?? 4180);
-    if (!Number.isInteger(usual) || usual < 0 || usual > 65535) fail('bad-port', '--port', `“${String(call.options['port'])}” is no port.`, 'Give a number from 0 to 65535.');
+    if (!Number.isInteger(usual) || usual < 0 || usual > 65535)
+      fail('bad-port', '--port', `“${String(call.options['port'])}” is no port.`, 'Give a number from 0 to 65535.');
     const port = await listen(server, usual).catch(() => listen(server, 0));
     console.log(`The Workbench is open at http://127.0.0.1:${port}/${path === undefined ? '' : '?job=open'}  (Ctrl-C ends it)`);
     await new Promise<void>((resolve) => {
-      const end = (): void => { server.closeAllConnections(); server.close(() => resolve()); };
+      const end = (): void => {
+        server.closeAllConnections();
+        server.close(() => resolve());
+      };
       process.once('SIGINT', end);
       process.once('SIGTERM', end);
     });

@@ -1,5 +1,14 @@
 import { existsSync } from 'node:fs';
-import { defaultSurface, inkCurves, inkOfLot, mergeShelves, readShelf, spectrumFromReading, writeShelf, type InkShelf } from '../core/ink/index.ts';
+import {
+  defaultSurface,
+  inkCurves,
+  inkOfLot,
+  mergeShelves,
+  readShelf,
+  spectrumFromReading,
+  writeShelf,
+  type InkShelf,
+} from '../core/ink/index.ts';
 import { shelfWithJob } from '../core/plan/asks/index.ts';
 import { fail, ProblemError, type Problem } from '../core/problem.ts';
 import type { Command } from './command.ts';
@@ -22,7 +31,8 @@ export const shelf: Command = {
   options: { from: { type: 'string' }, out: { type: 'string' }, replace: { type: 'boolean' }, json: { type: 'boolean' } },
   run(call) {
     const job = textOf(call.options['from']);
-    if (call.words.length === 0 && job === undefined) fail('no-file', 'the command', 'Which shelf?', 'Name a shelf file, or a job with --from.');
+    if (call.words.length === 0 && job === undefined)
+      fail('no-file', 'the command', 'Which shelf?', 'Name a shelf file, or a job with --from.');
     const problems: Problem[] = [];
     let whole: InkShelf | null = null;
     for (const path of call.words) {
@@ -54,12 +64,19 @@ function say(shelf: InkShelf): void {
   const paper = shelf.papers[0] ? spectrumFromReading(shelf.papers[0].reading, shelf.papers[0].name) : new Float64Array(36).fill(0.9);
   const surface = defaultSurface([], false);
   for (const ink of shelf.inks) {
-    console.log(`${ink.id.padEnd(16)} ${ink.name}${ink.role === 'ink' ? '' : ` (${ink.role.replace('-', ' ')})`}, ${ink.densityGPerMl} g/mL`);
+    console.log(
+      `${ink.id.padEnd(16)} ${ink.name}${ink.role === 'ink' ? '' : ` (${ink.role.replace('-', ' ')})`}, ${ink.densityGPerMl} g/mL`,
+    );
     for (const lot of ink.lots) {
       try {
         const found = inkOfLot(lot, surface, `${ink.name}, lot ${lot.lot}`);
         const lab = inkCurves(found.ink, paper, surface, [1]).strengths[0].lab;
-        console.log(`  lot ${lot.lot.padEnd(18)} ${lot.source.from.padEnd(12)} ${lab.map((v) => v.toFixed(1)).join(' ').padEnd(18)} ${found.trust.words}`);
+        console.log(
+          `  lot ${lot.lot.padEnd(18)} ${lot.source.from.padEnd(12)} ${lab
+            .map((v) => v.toFixed(1))
+            .join(' ')
+            .padEnd(18)} ${found.trust.words}`,
+        );
         printProblems(found.problems, (line) => console.log(`    ${line}`));
       } catch (error) {
         if (!(error instanceof ProblemError)) throw error;

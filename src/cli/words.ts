@@ -5,8 +5,13 @@ import { sayDiskError } from './folder.ts';
 
 /** `L 62 a -38.5 b 12` or `62 -38.5 12`. Decimal commas are understood. */
 export function labOf(text: string, place: string): readonly [number, number, number] {
-  const numbers = text.replaceAll('−', '-').split(/[^0-9.,+-]+/).filter((w) => /\d/.test(w)).map((w) => Number(w.replace(/,$/, '').replace(',', '.')));
-  if (numbers.length !== 3 || numbers.some((n) => !Number.isFinite(n))) fail('not-lab', place, `“${text}” is no Lab colour.`, 'Give three numbers: L, a and b, such as "62 -38.5 12".');
+  const numbers = text
+    .replaceAll('−', '-')
+    .split(/[^0-9.,+-]+/)
+    .filter((w) => /\d/.test(w))
+    .map((w) => Number(w.replace(/,$/, '').replace(',', '.')));
+  if (numbers.length !== 3 || numbers.some((n) => !Number.isFinite(n)))
+    fail('not-lab', place, `“${text}” is no Lab colour.`, 'Give three numbers: L, a and b, such as "62 -38.5 12".');
   return [numbers[0], numbers[1], numbers[2]];
 }
 
@@ -14,7 +19,8 @@ export function labOf(text: string, place: string): readonly [number, number, nu
 export function numberOf(value: unknown, option: string, usual: number, low: number, high: number): number {
   if (value === undefined) return usual;
   const number = Number(String(value).replace(',', '.'));
-  if (!Number.isFinite(number) || number < low || number > high) fail('bad-number', option, `“${String(value)}” can't be used here.`, `Give a number from ${low} to ${high}.`);
+  if (!Number.isFinite(number) || number < low || number > high)
+    fail('bad-number', option, `“${String(value)}” can't be used here.`, `Give a number from ${low} to ${high}.`);
   return number;
 }
 
@@ -22,7 +28,8 @@ export function numberOf(value: unknown, option: string, usual: number, low: num
 export function wholeOf(value: unknown, option: string, low: number, high: number): number | undefined {
   if (value === undefined) return undefined;
   const number = Number(value);
-  if (!Number.isInteger(number) || number < low || number > high) fail('bad-number', option, `“${String(value)}” can't be used here.`, `Give a whole number from ${low} to ${high}.`);
+  if (!Number.isInteger(number) || number < low || number > high)
+    fail('bad-number', option, `“${String(value)}” can't be used here.`, `Give a whole number from ${low} to ${high}.`);
   return number;
 }
 
@@ -32,12 +39,16 @@ export function textOf(value: unknown): string | undefined {
 
 /** `rockpool=70,clear-base=30` → ids and grams. */
 export function amountsOf(text: string, place: string): { id: string; grams: number }[] {
-  return text.split(/[;,\s]+/).filter((w) => w !== '').map((word) => {
-    const [id, grams] = word.split('=');
-    const number = Number(grams);
-    if (!id || !Number.isFinite(number) || number < 0) fail('bad-amount', place, `“${word}” says no amount.`, 'Write ink=grams, several with commas: rockpool=70,clear-base=30.');
-    return { id, grams: number };
-  });
+  return text
+    .split(/[;,\s]+/)
+    .filter((w) => w !== '')
+    .map((word) => {
+      const [id, grams] = word.split('=');
+      const number = Number(grams);
+      if (!id || !Number.isFinite(number) || number < 0)
+        fail('bad-amount', place, `“${word}” says no amount.`, 'Write ink=grams, several with commas: rockpool=70,clear-base=30.');
+      return { id, grams: number };
+    });
 }
 
 /** A reading typed in, or the first patch of a file of readings. */
@@ -53,7 +64,12 @@ export function readFileBytes(path: string): Uint8Array {
     return new Uint8Array(readFileSync(path));
   } catch (error) {
     const code = (error as NodeJS.ErrnoException).code;
-    return fail('cannot-read', path, code === 'ENOENT' ? 'There is no such file.' : `It cannot be read: ${sayDiskError(error)}`, 'Check the name and try again.');
+    return fail(
+      'cannot-read',
+      path,
+      code === 'ENOENT' ? 'There is no such file.' : `It cannot be read: ${sayDiskError(error)}`,
+      'Check the name and try again.',
+    );
   }
 }
 

@@ -22,9 +22,20 @@ describe('seeded numbers', () => {
   });
 
   test('the same seed gives the same numbers, another gives others', () => {
-    const draw = (seed: number): number[] => { const random = seeded(seed); return Array.from({ length: 20 }, () => random.normal()); };
+    const draw = (seed: number): number[] => {
+      const random = seeded(seed);
+      return Array.from({ length: 20 }, () => random.normal());
+    };
     expect(draw(7)).toEqual(draw(7));
     expect(draw(7)).not.toEqual(draw(8));
-    expect(Array.from({ length: 500 }, ((r) => () => r.below(6))(seeded(3))).every((n) => Number.isInteger(n) && n >= 0 && n < 6)).toBe(true);
+    expect(
+      Array.from(
+        { length: 500 },
+        (
+          (r) => () =>
+            r.below(6)
+        )(seeded(3)),
+      ).every((n) => Number.isInteger(n) && n >= 0 && n < 6),
+    ).toBe(true);
   });
 });

@@ -28,12 +28,23 @@ export function cutLinesOf(plan: Plan, layer: PlannedLayer, kerfMm = 0): CutLine
   const usual = materialFor(plan, layer);
   const paths = kerfMm > 0 ? insideBy(layer, kerfMm) : stencil.cutLines;
   // On the line as written paper is broader by one kerf than it will be, and openings narrower.
-  const material = kerfMm > 0 ? { ...usual, leastBridgeMm: usual.leastBridgeMm + kerfMm, leastOpeningMm: Math.max(0.05, usual.leastOpeningMm - kerfMm) } : usual;
+  const material =
+    kerfMm > 0
+      ? { ...usual, leastBridgeMm: usual.leastBridgeMm + kerfMm, leastOpeningMm: Math.max(0.05, usual.leastOpeningMm - kerfMm) }
+      : usual;
   const { outlines, data, certificate } = writePaths(paths, stencil, material);
   // What the Plan could not prove is told there, on the facts page and in the problems; it is drawn as it is.
   if (certificate.holds || !stencil.certificate.holds) return { outlines, data };
-  const where = certificate.faults.slice(0, 3).map((f) => `${f.atMm[0].toFixed(0)}, ${f.atMm[1].toFixed(0)} mm (${f.widthMm.toFixed(1)} mm wide)`).join('; ');
-  return fail('cut-file-weak', `layer “${layer.name}”`, `Its cut file would not hold together: ${where}.`, 'Make the form a little larger there, or choose a firmer material.');
+  const where = certificate.faults
+    .slice(0, 3)
+    .map((f) => `${f.atMm[0].toFixed(0)}, ${f.atMm[1].toFixed(0)} mm (${f.widthMm.toFixed(1)} mm wide)`)
+    .join('; ');
+  return fail(
+    'cut-file-weak',
+    `layer “${layer.name}”`,
+    `Its cut file would not hold together: ${where}.`,
+    'Make the form a little larger there, or choose a firmer material.',
+  );
 }
 
 /** What drops out, smaller by half the kerf all round: the machine takes the rest. */
@@ -41,7 +52,12 @@ function insideBy(layer: PlannedLayer, kerfMm: number): Region {
   const openings = tidy(layer.stencil.cutLines.rings, 'even-odd');
   const inside = offsetRegion(openings, -kerfMm / 2);
   if (inside.rings.length !== openings.rings.length) {
-    fail('kerf-too-wide', `layer “${layer.name}”`, `Some of what drops out is narrower than the ${kerfMm} mm that the machine takes away.`, 'Take a finer tool, make the form larger, or cut this one by hand (no kerf).');
+    fail(
+      'kerf-too-wide',
+      `layer “${layer.name}”`,
+      `Some of what drops out is narrower than the ${kerfMm} mm that the machine takes away.`,
+      'Take a finer tool, make the form larger, or cut this one by hand (no kerf).',
+    );
   }
   return inside;
 }

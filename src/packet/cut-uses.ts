@@ -9,13 +9,17 @@ export function sayUses(cut: PlannedCut): string[] {
 }
 
 function sheets({ sheets: list }: CutUse): string {
-  const first = list[0], last = list[list.length - 1];
+  const first = list[0],
+    last = list[list.length - 1];
   if (list.length === 1) return `sheet ${first}`;
   return list.length === 2 ? `sheets ${first} and ${last}` : `sheets ${first} to ${last}, one after the other`;
 }
 
 function fate(use: CutUse): string {
-  const keep = use.keepForRun === undefined ? '' : `; keep the ${use.side === 'window' ? 'piece that drops out' : 'sheet around it'} flat for run ${use.keepForRun}`;
+  const keep =
+    use.keepForRun === undefined
+      ? ''
+      : `; keep the ${use.side === 'window' ? 'piece that drops out' : 'sheet around it'} flat for run ${use.keepForRun}`;
   if (use.after === 'spent') return `, then spent${keep}`;
   return use.after === 'wash' ? `, then wash it and keep it for run ${use.againInRun}${keep}` : keep;
 }

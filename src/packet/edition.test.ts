@@ -11,17 +11,41 @@ const fonts = { regular: font('Regular'), semibold: font('Semibold'), bold: font
 
 /** Every sheet goes through these runs; A2 is spoiled in the last. */
 async function packetAfter(runs: readonly string[]): Promise<{ paths: string[]; text: string; csv: string; marks: string[] }> {
-  const { job } = smallJob({ maker: 'A. Printer', edition: { target: 2, year: 2026, record: { master: 'cancelled', printer: 'B. Hand' } } });
+  const { job } = smallJob({
+    maker: 'A. Printer',
+    edition: { target: 2, year: 2026, record: { master: 'cancelled', printer: 'B. Hand' } },
+  });
   const sheets = plan({ job, attachments: new Map() }).edition.sheetNames;
   let n = 0;
-  const log = runs.flatMap((run) => sheets.map((s) => logLine(++n, { kind: s.id === 'A2' && run === 'block' ? 'spoil' : 'pull', run, sheet: s.id, at: '2026-01-01T10:00:00Z', ...(s.id === 'A2' && run === 'block' ? { fault: 'smudged' } : {}) } as Parameters<typeof logLine>[1]))).join('');
+  const log = runs
+    .flatMap((run) =>
+      sheets.map((s) =>
+        logLine(++n, {
+          kind: s.id === 'A2' && run === 'block' ? 'spoil' : 'pull',
+          run,
+          sheet: s.id,
+          at: '2026-01-01T10:00:00Z',
+          ...(s.id === 'A2' && run === 'block' ? { fault: 'smudged' } : {}),
+        } as Parameters<typeof logLine>[1]),
+      ),
+    )
+    .join('');
   const bundle = { job, attachments: new Map([[countLogName, new TextEncoder().encode(log)]]) };
   const made = plan(bundle);
   const files = await makePacket(bundle, made, { fonts, printer: { page: 'a4', marginMm: 12 } });
   const book = await getDocument({ data: files[0].bytes.slice(), verbosity: 0 }).promise;
-  const pages = await Promise.all(Array.from({ length: book.numPages }, async (_, i) => (await (await book.getPage(i + 1)).getTextContent()).items.map((item) => ('str' in item ? item.str : '')).join(' ')));
+  const pages = await Promise.all(
+    Array.from({ length: book.numPages }, async (_, i) =>
+      (await (await book.getPage(i + 1)).getTextContent()).items.map((item) => ('str' in item ? item.str : '')).join(' '),
+    ),
+  );
   const csv = files.find((f) => f.path === 'register.csv');
-  return { paths: files.map((f) => f.path), text: pages.join('\n').replace(/ +/g, ' '), csv: csv ? new TextDecoder().decode(csv.bytes) : '', marks: made.edition.numbered?.sheets.map((s) => s.text).filter((t) => t) ?? [] };
+  return {
+    paths: files.map((f) => f.path),
+    text: pages.join('\n').replace(/ +/g, ' '),
+    csv: csv ? new TextDecoder().decode(csv.bytes) : '',
+    marks: made.edition.numbered?.sheets.map((s) => s.text).filter((t) => t) ?? [],
+  };
 }
 
 test('when all runs are counted, the packet has the numbers for the pencil, labels, register and colophon', async () => {

@@ -64,18 +64,33 @@ export interface PacketWishes {
 export async function makePacket(bundle: JobBundle, plan: Plan, wishes: PacketWishes): Promise<PacketFile[]> {
   const { fonts, printer, date = '', speech, task = quietTask } = wishes;
   if (!(printer.marginMm >= 0 && printer.marginMm <= 30)) {
-    fail('printer-margin', 'printer margin', `A margin of ${printer.marginMm} mm leaves no room for the pages.`, 'Give the printer’s margin in mm, between 0 and 30.');
+    fail(
+      'printer-margin',
+      'printer margin',
+      `A margin of ${printer.marginMm} mm leaves no room for the pages.`,
+      'Give the printer’s margin in mm, between 0 and 30.',
+    );
   }
   const size = pageSize(printer.page);
-  const book = await openBook(fonts, size.widthMm, size.heightMm, speech, plan.job.units === 'in' ? { written: textsWithLengths(bundle.job) } : undefined);
+  const book = await openBook(
+    fonts,
+    size.widthMm,
+    size.heightMm,
+    speech,
+    plan.job.units === 'in' ? { written: textsWithLengths(bundle.job) } : undefined,
+  );
   const pages: Task = { report: (share, note) => task.report(share * 0.5, note), pause: () => task.pause() };
   const setting = newSetting({ book, bundle, plan, marginMm: printer.marginMm, date });
   await makePages(setting, pages);
   keepMargins(book.pages, printer.marginMm);
-  const files: PacketFile[] = [{
-    path: 'packet.pdf', bytes: await book.finish(plan.job.title, plan.job.maker, task), what: `everything to print, ${book.pages.length} pages`,
-  }];
-  files.push(...await proofFiles(plan, task));
+  const files: PacketFile[] = [
+    {
+      path: 'packet.pdf',
+      bytes: await book.finish(plan.job.title, plan.job.maker, task),
+      what: `everything to print, ${book.pages.length} pages`,
+    },
+  ];
+  files.push(...(await proofFiles(plan, task)));
   const text = new TextEncoder();
   const image = plan.job.image;
   const numbers = finalNumbers(plan);
@@ -84,8 +99,16 @@ export async function makePacket(bundle: JobBundle, plan: Plan, wishes: PacketWi
     const kerfMm = kerfOf(plan, layer);
     const lines = kerfMm > 0 ? cutLinesOf(plan, layer, kerfMm) : setting.cutLines(layer);
     written.set(layer.id, lines);
-    files.push({ path: `cut/${fileName(layer.id)}.svg`, bytes: text.encode(cutSvg(layer, lines, image, plan.job.title, kerfMm)), what: `stencil of run ${layer.run}, true size` });
-    files.push({ path: `cut/${fileName(layer.id)}.dxf`, bytes: text.encode(cutDxf(layer, lines, image)), what: 'the same for a cutting machine, mm' });
+    files.push({
+      path: `cut/${fileName(layer.id)}.svg`,
+      bytes: text.encode(cutSvg(layer, lines, image, plan.job.title, kerfMm)),
+      what: `stencil of run ${layer.run}, true size`,
+    });
+    files.push({
+      path: `cut/${fileName(layer.id)}.dxf`,
+      bytes: text.encode(cutDxf(layer, lines, image)),
+      what: 'the same for a cutting machine, mm',
+    });
     await task.pause();
   }
   const both = (name: string, sheet: FlatSheet, what: string): void => {
@@ -96,18 +119,30 @@ export async function makePacket(bundle: JobBundle, plan: Plan, wishes: PacketWi
     const laid = layStock(plan, sheet, written);
     const what = `${sheet.placed.length === 1 ? 'a stencil' : `${sheet.placed.length} stencils`} on one sheet of ${sheet.materialName}${sheet.times > 1 ? `; cut it ${timesInWords(sheet.times)}` : ''}`;
     both(`stock-${sheet.number}`, laid, what);
-    files.push({ path: `cut/stock-${sheet.number}.pdf`, bytes: await stockTiles(plan, sheet, laid, { fonts, printer, speech, task }), what: 'the same in parts, for this printer, with joining marks' });
+    files.push({
+      path: `cut/stock-${sheet.number}.pdf`,
+      bytes: await stockTiles(plan, sheet, laid, { fonts, printer, speech, task }),
+      what: 'the same in parts, for this printer, with joining marks',
+    });
     await task.pause();
   }
   const test = testSheetFor(image.widthMm, image.heightMm);
-  if (test) for (const run of ['first', 'second'] as const) both(`register-test-${run}`, testStencil(test, run, plan.job.stencilMarginMm), `register test, stencil of its ${run} run`);
+  if (test)
+    for (const run of ['first', 'second'] as const)
+      both(`register-test-${run}`, testStencil(test, run, plan.job.stencilMarginMm), `register test, stencil of its ${run} run`);
   files.push(
     { path: 'overlaps.csv', bytes: text.encode(overlapsCsv(plan)), what: 'every overlap on every paper, for a spreadsheet' },
     { path: 'record.csv', bytes: text.encode(recordCsv(plan)), what: 'the edition record, one line a sheet' },
-    ...(numbers ? [
-      { path: 'register.csv', bytes: text.encode(writeCsv(registerRows(plan.edition.facts, numbers))), what: 'every sheet with its life and its number' },
-      { path: 'colophon.txt', bytes: text.encode(`${plan.edition.colophon}\n`), what: 'the colophon, to be set or pasted' },
-    ] : []),
+    ...(numbers
+      ? [
+          {
+            path: 'register.csv',
+            bytes: text.encode(writeCsv(registerRows(plan.edition.facts, numbers))),
+            what: 'every sheet with its life and its number',
+          },
+          { path: 'colophon.txt', bytes: text.encode(`${plan.edition.colophon}\n`), what: 'the colophon, to be set or pasted' },
+        ]
+      : []),
     { path: 'plan.json', bytes: text.encode(planJson(plan)), what: 'the Plan: every figure of the packet' },
   );
   task.report(1);
@@ -123,10 +158,16 @@ async function proofFiles(plan: Plan, task: Task): Promise<PacketFile[]> {
     const half = paper.overPicture !== null;
     for (let run = 1; run <= runs; run++) {
       // An open layer leaves the sheet as it was.
-      if (bytes === null || plan.layers[run - 1].inkId !== null || (half && run === runs)) bytes = pngOf(half && run < runs ? smallProof(plan, paper, run, 2) : proofImage(plan, paper, run));
+      if (bytes === null || plan.layers[run - 1].inkId !== null || (half && run === runs))
+        bytes = pngOf(half && run < runs ? smallProof(plan, paper, run, 2) : proofImage(plan, paper, run));
       const name = fileName(paper.id);
       if (run === runs) files.push({ path: `proofs/${name}.png`, bytes, what: `the print on ${paper.name}, true size` });
-      else files.push({ path: `proofs/${name}-after-run-${run}.png`, bytes, what: `${paper.name} after run ${run}${half ? ', at half the density' : ''}` });
+      else
+        files.push({
+          path: `proofs/${name}-after-run-${run}.png`,
+          bytes,
+          what: `${paper.name} after run ${run}${half ? ', at half the density' : ''}`,
+        });
       task.report(0.5 + (0.45 * (i * runs + run)) / (plan.papers.length * runs), 'proofs');
       await task.pause();
     }
@@ -139,11 +180,24 @@ function pngOf(proof: ProofImage): Uint8Array {
 }
 
 /** A page that goes over the printer's margins would be cut off unseen. */
-function keepMargins(pages: readonly { reach(): { minX: number; minY: number; maxX: number; maxY: number }; readonly widthMm: number; readonly heightMm: number }[], marginMm: number): void {
+function keepMargins(
+  pages: readonly {
+    reach(): { minX: number; minY: number; maxX: number; maxY: number };
+    readonly widthMm: number;
+    readonly heightMm: number;
+  }[],
+  marginMm: number,
+): void {
   const slack = 0.02;
   pages.forEach((page, i) => {
     const r = page.reach();
     const over = Math.max(marginMm - r.minX, marginMm - r.minY, r.maxX - (page.widthMm - marginMm), r.maxY - (page.heightMm - marginMm));
-    if (over > slack) fail('page-over-margin', `page ${i + 1}`, `It would go ${over.toFixed(1)} mm over the printer’s margins.`, 'Set a smaller printer margin; and tell us, for a page should never do this.');
+    if (over > slack)
+      fail(
+        'page-over-margin',
+        `page ${i + 1}`,
+        `It would go ${over.toFixed(1)} mm over the printer’s margins.`,
+        'Set a smaller printer margin; and tell us, for a page should never do this.',
+      );
   });
 }

@@ -26,7 +26,16 @@ beforeAll(async () => {
 
 test('a packet holds the book, a proof after each run, a cut file for each stencil and the tables', () => {
   expect(files.map((f) => f.path)).toEqual([
-    'packet.pdf', 'proofs/white-after-run-1.png', 'proofs/white.png', 'cut/ring.svg', 'cut/ring.dxf', 'cut/block.svg', 'cut/block.dxf', 'overlaps.csv', 'record.csv', 'plan.json',
+    'packet.pdf',
+    'proofs/white-after-run-1.png',
+    'proofs/white.png',
+    'cut/ring.svg',
+    'cut/ring.dxf',
+    'cut/block.svg',
+    'cut/block.dxf',
+    'overlaps.csv',
+    'record.csv',
+    'plan.json',
   ]);
   for (const file of files) {
     expect(file.bytes.length).toBeGreaterThan(50);
@@ -46,7 +55,7 @@ test('the proof is the codes in the paper’s palette, at the density it was mad
   const rgb = convertIndexedToRgb(proof);
   const wrong = [...small.codes.data].filter((code, i) => {
     const [r, g, b] = rgb.subarray(i * 3);
-    return (((0xff << 24) | (b << 16) | (g << 8) | r) >>> 0) !== small.papers[0].palette[code];
+    return ((0xff << 24) | (b << 16) | (g << 8) | r) >>> 0 !== small.papers[0].palette[code];
   });
   expect(wrong.length).toBe(0);
 });
@@ -65,7 +74,11 @@ test('a name can’t run as a formula in a spreadsheet', async () => {
 });
 
 test('the plan is written out whole, rasters by their length', () => {
-  const written = JSON.parse(textOf(files, 'plan.json')) as { codes: { data: unknown }; papers: { overlaps: unknown[] }[]; inks: { k: number[] }[] };
+  const written = JSON.parse(textOf(files, 'plan.json')) as {
+    codes: { data: unknown };
+    papers: { overlaps: unknown[] }[];
+    inks: { k: number[] }[];
+  };
   expect(written.codes.data).toEqual({ kind: 'Uint8Array', values: small.codes.data.length });
   expect(written.papers[0].overlaps.length).toBe(small.papers[0].overlaps.length);
   expect(written.inks[0].k.length).toBe(36);
@@ -115,11 +128,29 @@ test('the printmaker can stop it, and hears how far it is', async () => {
   await makePacket(bundle, small, { ...wishes, task: { report: (share) => shares.push(share), pause: async () => {} } });
   expect([...shares].sort((a, b) => a - b)).toEqual(shares);
   expect(shares.at(-1)).toBe(1);
-  await expect(makePacket(bundle, small, { ...wishes, task: { report() {}, pause: async () => { throw new Cancelled(); } } })).rejects.toThrow(Cancelled);
+  await expect(
+    makePacket(bundle, small, {
+      ...wishes,
+      task: {
+        report() {},
+        pause: async () => {
+          throw new Cancelled();
+        },
+      },
+    }),
+  ).rejects.toThrow(Cancelled);
 });
 
 test('work can be stopped after every page', async () => {
   let pauses = 0;
-  const made = await makePacket(bundle, small, { ...wishes, task: { report() {}, pause: async () => { pauses++; } } });
+  const made = await makePacket(bundle, small, {
+    ...wishes,
+    task: {
+      report() {},
+      pause: async () => {
+        pauses++;
+      },
+    },
+  });
   expect(pauses).toBeGreaterThan(Number(/(\d+) pages/.exec(made[0].what)![1]));
 });

@@ -8,5 +8,9 @@ export interface Printer {
 
 export function pageSize(page: Printer['page']): { readonly widthMm: number; readonly heightMm: number } {
   const found = paperSizes.find((p) => p.id === page);
-  return found ? { widthMm: found.widthMm, heightMm: found.heightMm } : page === 'a4' ? { widthMm: 210, heightMm: 297 } : { widthMm: 215.9, heightMm: 279.4 };
+  return found
+    ? { widthMm: found.widthMm, heightMm: found.heightMm }
+    : page === 'a4'
+      ? { widthMm: 210, heightMm: 297 }
+      : { widthMm: 215.9, heightMm: 279.4 };
 }

@@ -33,7 +33,9 @@ export function smallProof(plan: Plan, paper: PlannedPaper, run: number, every: 
   const words = over ? overWords(over, thin, rowsAfter(plan, over, run)) : flatWords(thin, wordsAfter(plan, paper, run));
   const many = looks.length / Math.max(1, mixed.length);
   for (let m = 0; m < mixed.length; m++) {
-    let r = 0, g = 0, b = 0;
+    let r = 0,
+      g = 0,
+      b = 0;
     for (let k = m * many; k < (m + 1) * many; k++) {
       const word = words.looks[k];
       r += word & 255;
@@ -47,16 +49,23 @@ export function smallProof(plan: Plan, paper: PlannedPaper, run: number, every: 
   return { kind: 'rgb', width, height, rgb: bytesOf(words.all), mmPerPx };
 }
 
-interface Words { readonly all: Uint32Array; readonly looks: Uint32Array }
+interface Words {
+  readonly all: Uint32Array;
+  readonly looks: Uint32Array;
+}
 
 function flatWords(thin: Thinned, words: Uint32Array): Words {
-  return { all: Uint32Array.from(thin.first, (code) => words[code] & 0xffffff), looks: Uint32Array.from(thin.looks, (code) => words[code]) };
+  return {
+    all: Uint32Array.from(thin.first, (code) => words[code] & 0xffffff),
+    looks: Uint32Array.from(thin.looks, (code) => words[code]),
+  };
 }
 
 function overWords(over: NonNullable<PlannedPaper['overPicture']>, thin: Thinned, rows: Uint8Array): Words {
   const { width, height, first, mixed, looks } = thin;
   const ground = thinnedGround(over.ground, thin);
-  const all = new Uint32Array(first.length), atLooks = new Uint32Array(looks.length);
+  const all = new Uint32Array(first.length),
+    atLooks = new Uint32Array(looks.length);
   paintOverPicture({ width, height, mmPerPx: 1, data: first }, ground, over.cube, rows, all);
   const many = looks.length / Math.max(1, mixed.length);
   const under = new Uint8Array(looks.length * 3);
@@ -102,9 +111,11 @@ function thinned(codes: Plan['codes'], every: number): Thinned {
 
 function makeThinned(codes: Plan['codes'], every: number): Thinned {
   const { width: fullWidth, height: fullHeight, data } = codes;
-  const width = Math.ceil(fullWidth / every), height = Math.ceil(fullHeight / every);
+  const width = Math.ceil(fullWidth / every),
+    height = Math.ceil(fullHeight / every);
   const first = new Uint8Array(width * height);
-  const mixed: number[] = [], looks: number[] = [];
+  const mixed: number[] = [],
+    looks: number[] = [];
   const offsets = lookAt(every);
   for (let y = 0, to = 0; y < height; y++) {
     const lines = offsets.map((dy) => Math.min(fullHeight - 1, y * every + dy) * fullWidth);
@@ -133,21 +144,24 @@ function thinnedGround(ground: Uint8Array, thin: Thinned): Uint8Array {
   const out = new Uint8Array(width * height * 3);
   const offsets = lookAt(every);
   const many = offsets.length ** 2;
-  for (let y = 0, to = 0; y < height; y++) for (let x = 0; x < width; x++, to += 3) {
-    let r = 0, g = 0, b = 0;
-    for (const dy of offsets) {
-      const line = Math.min(fullHeight - 1, y * every + dy) * fullWidth;
-      for (const dx of offsets) {
-        const at = (line + Math.min(fullWidth - 1, x * every + dx)) * 3;
-        r += ground[at];
-        g += ground[at + 1];
-        b += ground[at + 2];
+  for (let y = 0, to = 0; y < height; y++)
+    for (let x = 0; x < width; x++, to += 3) {
+      let r = 0,
+        g = 0,
+        b = 0;
+      for (const dy of offsets) {
+        const line = Math.min(fullHeight - 1, y * every + dy) * fullWidth;
+        for (const dx of offsets) {
+          const at = (line + Math.min(fullWidth - 1, x * every + dx)) * 3;
+          r += ground[at];
+          g += ground[at + 1];
+          b += ground[at + 2];
+        }
       }
+      out[to] = Math.round(r / many);
+      out[to + 1] = Math.round(g / many);
+      out[to + 2] = Math.round(b / many);
     }
-    out[to] = Math.round(r / many);
-    out[to + 1] = Math.round(g / many);
-    out[to + 2] = Math.round(b / many);
-  }
   known.set(every, out);
   return out;
 }
@@ -195,7 +209,8 @@ function codesSeen(codes: Uint8Array): Uint8Array {
 function inPalette(width: number, height: number, words: Uint32Array): Indexed | null {
   const entries = new Map<number, number>();
   const data = new Uint8Array(words.length);
-  let last = -1, entry = 0;
+  let last = -1,
+    entry = 0;
   for (let i = 0; i < words.length; i++) {
     if (words[i] !== last) {
       last = words[i];

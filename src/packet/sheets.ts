@@ -13,7 +13,9 @@ export interface SheetGroup {
 /** Every sheet that is started, by paper, in the Job's order. */
 export function sheetGroups(plan: Plan): SheetGroup[] {
   return plan.job.papers.map((paper, i) => ({
-    letter: String.fromCharCode(65 + (i % 26)), paperId: paper.id, name: paper.name,
+    letter: String.fromCharCode(65 + (i % 26)),
+    paperId: paper.id,
+    name: paper.name,
     sheets: plan.edition.sheetNames.filter((s) => s.paper === paper.id).map((s) => s.id),
   }));
 }
@@ -25,5 +27,7 @@ export function sheetNames(groups: readonly SheetGroup[]): { readonly name: stri
 /** The numbers, once every run has been counted at the press; before that sheets still on their way would look rejected. */
 export function finalNumbers(plan: Plan): NumberedEdition | null {
   const { counted, numbered } = plan.edition;
-  return numbered && counted && plan.layers.length > 0 && plan.layers.every((l) => counted.runs.some((r) => r.run === l.id)) ? numbered : null;
+  return numbered && counted && plan.layers.length > 0 && plan.layers.every((l) => counted.runs.some((r) => r.run === l.id))
+    ? numbered
+    : null;
 }

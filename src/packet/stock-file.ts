@@ -17,17 +17,31 @@ export type StockFormat = 'svg' | 'dxf' | 'pdf' | Printer['page'];
  * One sheet of stock with its stencils side by side, as a file at true size; the PDF's page is the sheet, or (`a4`, `letter`) the printer's. Throws
  * `ProblemError` where a stencil on it does not hold.
  */
-export async function stockFile(plan: Plan, sheet: PlannedStock, format: StockFormat, fonts: FontFiles, task: Task = quietTask, speech?: Speech): Promise<Uint8Array> {
+export async function stockFile(
+  plan: Plan,
+  sheet: PlannedStock,
+  format: StockFormat,
+  fonts: FontFiles,
+  task: Task = quietTask,
+  speech?: Speech,
+): Promise<Uint8Array> {
   const lines = new Map<string, CutLines>();
   for (const { layerId } of sheet.placed) {
     const layer = plan.layers.find((l) => l.id === layerId);
     if (!layer || lines.has(layerId)) continue;
-    if (!layer.stencil.certificate.holds) fail('stencil-does-not-hold', `layer “${layer.name}”`, 'This stencil does not hold together, so the sheet it lies on is not written.', 'Mend the places marked on the stencil first.');
+    if (!layer.stencil.certificate.holds)
+      fail(
+        'stencil-does-not-hold',
+        `layer “${layer.name}”`,
+        'This stencil does not hold together, so the sheet it lies on is not written.',
+        'Mend the places marked on the stencil first.',
+      );
     lines.set(layerId, cutLinesOf(plan, layer, kerfOf(plan, layer)));
     task.report(lines.size / (sheet.placed.length + 1));
     await task.pause();
   }
   const laid = layStock(plan, sheet, lines);
-  if (format === 'a4' || format === 'letter') return stockTiles(plan, sheet, laid, { fonts, printer: { page: format, marginMm: 12 }, speech, task });
+  if (format === 'a4' || format === 'letter')
+    return stockTiles(plan, sheet, laid, { fonts, printer: { page: format, marginMm: 12 }, speech, task });
   return format === 'pdf' ? flatPdf(laid, fonts) : new TextEncoder().encode(format === 'svg' ? flatSvg(laid) : flatDxf(laid));
 }

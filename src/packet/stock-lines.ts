@@ -14,19 +14,30 @@ export function layStock(plan: Plan, sheet: PlannedStock, linesOf: ReadonlyMap<s
     const lines = linesOf.get(placed.layerId);
     if (!layer || !lines) return [];
     const box = layer.stencil.sheet;
-    const at = (x: number, y: number): [number, number] => placed.turned
-      ? [placed.xMm + box.maxY - y, placed.yMm + x - box.minX] : [placed.xMm + x - box.minX, placed.yMm + y - box.minY];
-    for (const m of registerMarks(plan.job.image, box)) marks.push([...at(m.x - markArmMm, m.y), ...at(m.x + markArmMm, m.y)], [...at(m.x, m.y - markArmMm), ...at(m.x, m.y + markArmMm)]);
+    const at = (x: number, y: number): [number, number] =>
+      placed.turned ? [placed.xMm + box.maxY - y, placed.yMm + x - box.minX] : [placed.xMm + x - box.minX, placed.yMm + y - box.minY];
+    for (const m of registerMarks(plan.job.image, box))
+      marks.push([...at(m.x - markArmMm, m.y), ...at(m.x + markArmMm, m.y)], [...at(m.x, m.y - markArmMm), ...at(m.x, m.y + markArmMm)]);
     const high = Math.min(6, -box.minY - 3);
-    const runs = plan.layers.filter((l) => placed.layers.includes(l.id)).map((l) => l.run).join('-');
-    if (high > 1) marks.push(...penFigures(runs, box.minX + 3, box.minY + 1.5, high).map((line) => pairs(line).flatMap(([x, y]) => at(x, y))));
-    const outlines = lines.outlines.map((segments) => segments.map((s): Segment => ({ kind: s.kind, points: pairs(s.points).flatMap(([x, y]) => at(x, y)) })));
+    const runs = plan.layers
+      .filter((l) => placed.layers.includes(l.id))
+      .map((l) => l.run)
+      .join('-');
+    if (high > 1)
+      marks.push(...penFigures(runs, box.minX + 3, box.minY + 1.5, high).map((line) => pairs(line).flatMap(([x, y]) => at(x, y))));
+    const outlines = lines.outlines.map((segments) =>
+      segments.map((s): Segment => ({ kind: s.kind, points: pairs(s.points).flatMap(([x, y]) => at(x, y)) })),
+    );
     return [{ name: `${placed.number}: ${layer.name}`, outlines }];
   });
   return {
-    widthMm: sheet.widthMm, heightMm: sheet.heightMm, title: `${plan.job.title}: ${sheet.materialName}, sheet ${sheet.number}`,
+    widthMm: sheet.widthMm,
+    heightMm: sheet.heightMm,
+    title: `${plan.job.title}: ${sheet.materialName}, sheet ${sheet.number}`,
     say: `The side you see faces the mesh.${sayKerf(sheet.kerfMm)}${sheet.times > 1 ? ` Cut ${sheet.times} sheets like this one.` : ''}`,
-    shapes, edges: edgesOf(sheet), marks,
+    shapes,
+    edges: edgesOf(sheet),
+    marks,
   };
 }
 
@@ -37,7 +48,8 @@ function pairs(values: readonly number[]): [number, number][] {
 /** Where stencils part from one another and from the offcut. Their outer edges: half a kerf outside each, met edges only once. */
 function edgesOf(sheet: PlannedStock): OpenLine[] {
   const off = sheet.kerfMm / 2;
-  const upright = new Map<number, [number, number][]>(), level = new Map<number, [number, number][]>();
+  const upright = new Map<number, [number, number][]>(),
+    level = new Map<number, [number, number][]>();
   const add = (into: Map<number, [number, number][]>, at: number, from: number, to: number, size: number): void => {
     if (at <= off + 1e-6 || at >= size - off - 1e-6) return;
     const key = Math.round(at * 1e4) / 1e4;
@@ -45,7 +57,8 @@ function edgesOf(sheet: PlannedStock): OpenLine[] {
   };
   for (const p of sheet.placed) {
     const [x0, y0, x1, y1] = [p.xMm - off, p.yMm - off, p.xMm + p.widthMm + off, p.yMm + p.heightMm + off];
-    const inX = (x: number): number => Math.min(sheet.widthMm, Math.max(0, x)), inY = (y: number): number => Math.min(sheet.heightMm, Math.max(0, y));
+    const inX = (x: number): number => Math.min(sheet.widthMm, Math.max(0, x)),
+      inY = (y: number): number => Math.min(sheet.heightMm, Math.max(0, y));
     for (const x of [x0, x1]) add(upright, x, inY(y0), inY(y1), sheet.widthMm);
     for (const y of [y0, y1]) add(level, y, inX(x0), inX(x1), sheet.heightMm);
   }

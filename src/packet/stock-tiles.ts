@@ -25,15 +25,28 @@ const aroundMm = 2;
  * A laid-out sheet of stock at true size in parts, one a page of the printer's paper, with joining marks: for a studio that has
  * no plotter. The first page says how the parts lie. What of the stock stays bare is not printed.
  */
-export async function stockTiles(plan: Plan, stock: PlannedStock, sheet: FlatSheet, { fonts, printer, speech, task = quietTask }: TileWishes): Promise<Uint8Array> {
+export async function stockTiles(
+  plan: Plan,
+  stock: PlannedStock,
+  sheet: FlatSheet,
+  { fonts, printer, speech, task = quietTask }: TileWishes,
+): Promise<Uint8Array> {
   const size = pageSize(printer.page);
   const { units } = plan.job;
-  const book = await openBook(fonts, size.widthMm, size.heightMm, speech, units === 'in' ? { written: textsWithLengths(plan.job) } : undefined);
+  const book = await openBook(
+    fonts,
+    size.widthMm,
+    size.heightMm,
+    speech,
+    units === 'in' ? { written: textsWithLengths(plan.job) } : undefined,
+  );
   const setting: TrueSizeSetting = { book, plan, units, marginMm: printer.marginMm, bare: new Set() };
   const extent = usedPart(stock);
   overview(setting, stock, sheet, extent);
   const pages = trueSizePages(setting, {
-    name: `${stock.materialName}, sheet ${stock.number}`, say: 'Printed side faces the mesh.', extent,
+    name: `${stock.materialName}, sheet ${stock.number}`,
+    say: 'Printed side faces the mesh.',
+    extent,
     draw: (page, placing, at) => drawSheet(page, sheet, placing, at),
   });
   while (pages.next().done !== true) await task.pause();
@@ -43,37 +56,69 @@ export async function stockTiles(plan: Plan, stock: PlannedStock, sheet: FlatShe
 /** From the corner of the stock to where the last stencil ends. */
 function usedPart({ placed, widthMm, heightMm }: PlannedStock): Box {
   const end = (ends: readonly number[], whole: number): number => Math.min(whole, Math.max(...ends, 0)) + aroundMm;
-  return { minX: -aroundMm, minY: -aroundMm, maxX: end(placed.map((p) => p.xMm + p.widthMm), widthMm), maxY: end(placed.map((p) => p.yMm + p.heightMm), heightMm) };
+  return {
+    minX: -aroundMm,
+    minY: -aroundMm,
+    maxX: end(
+      placed.map((p) => p.xMm + p.widthMm),
+      widthMm,
+    ),
+    maxY: end(
+      placed.map((p) => p.yMm + p.heightMm),
+      heightMm,
+    ),
+  };
 }
 
 function drawSheet(page: Page, sheet: FlatSheet, placing: Placing, at: (x: number, y: number) => [number, number]): void {
   const lines = (all: readonly OpenLine[], wideMm: number): void => {
-    for (const line of all) for (let i = 0; i + 3 < line.length; i += 2) page.line(...at(line[i], line[i + 1]), ...at(line[i + 2], line[i + 3]), wideMm);
+    for (const line of all)
+      for (let i = 0; i + 3 < line.length; i += 2) page.line(...at(line[i], line[i + 1]), ...at(line[i + 2], line[i + 3]), wideMm);
   };
   lines(sheet.marks, 0.12);
   for (const shape of sheet.shapes) page.outlines(shape.outlines, placing, { stroke: '#000000', lineMm: 0.25 });
   lines(sheet.edges, 0.25);
   // The stock's own edge is there already: it is only where the drawing lies.
   const [[ax, ay], [bx, by]] = [at(0, 0), at(sheet.widthMm, sheet.heightMm)];
-  page.rect(Math.min(ax, bx), Math.min(ay, by), Math.abs(bx - ax), Math.abs(by - ay), { stroke: '#000000', lineMm: 0.15, dashMm: [1, 1.5] });
+  page.rect(Math.min(ax, bx), Math.min(ay, by), Math.abs(bx - ax), Math.abs(by - ay), {
+    stroke: '#000000',
+    lineMm: 0.15,
+    dashMm: [1, 1.5],
+  });
 }
 
 /** The parts on the sheet, small, with the names they have at their feet. */
 function overview(setting: TrueSizeSetting, stock: PlannedStock, sheet: FlatSheet, extent: Box): void {
   const { book, marginMm } = setting;
   const page = book.addPage();
-  const left = marginMm + 4, width = page.widthMm - 2 * left;
+  const left = marginMm + 4,
+    width = page.widthMm - 2 * left;
   page.floorMm = page.heightMm - marginMm;
   page.fit(left, marginMm + 11, width, `${setting.plan.job.title}: ${stock.materialName}, sheet ${stock.number}`, type.large, 12);
   const tiling = tilingOf(setting, extent);
-  let y = page.para(left, marginMm + 19, width, tiling.tiles.length > 1
-    ? `${tiling.tiles.length} pages to join. Cut one of two neighbours at the dashed line, lay ring on ring, tape.${tiling.rows > 1 && tiling.columns > 1 ? ' Join the rows first.' : ''}` : 'One page holds it all.', type.body);
-  y = page.para(left, y + 1, width, 'Dotted: the edge of the stock. Lay the joined drawing in its top left corner and cut through both, shapes first, the lines between the stencils last.', type.body);
+  let y = page.para(
+    left,
+    marginMm + 19,
+    width,
+    tiling.tiles.length > 1
+      ? `${tiling.tiles.length} pages to join. Cut one of two neighbours at the dashed line, lay ring on ring, tape.${tiling.rows > 1 && tiling.columns > 1 ? ' Join the rows first.' : ''}`
+      : 'One page holds it all.',
+    type.body,
+  );
+  y = page.para(
+    left,
+    y + 1,
+    width,
+    'Dotted: the edge of the stock. Lay the joined drawing in its top left corner and cut through both, shapes first, the lines between the stencils last.',
+    type.body,
+  );
   if (stock.times > 1) y = page.para(left, y + 1, width, `Cut ${stock.times} sheets like this one.`, { ...type.body, weight: 'semibold' });
   y += 4;
   const room = page.heightMm - marginMm - 2 - y;
   const scale = Math.min(width / (extent.maxX - extent.minX), room / (extent.maxY - extent.minY));
   const placing = { xMm: left - extent.minX * scale, yMm: y - extent.minY * scale, scale };
-  page.within(left, y, width, room, () => { for (const shape of sheet.shapes) page.outlines(shape.outlines, placing, { fill: '#e4e4e4', stroke: '#000000', lineMm: 0.1 }); });
+  page.within(left, y, width, room, () => {
+    for (const shape of sheet.shapes) page.outlines(shape.outlines, placing, { fill: '#e4e4e4', stroke: '#000000', lineMm: 0.1 });
+  });
   tileMap(page, tiling, extent, left, y, width, room);
 }

@@ -19,7 +19,13 @@ const packetOf = async (material: object): Promise<Map<string, string>> => {
   return new Map(files.map((f) => [f.path, new TextDecoder().decode(f.bytes)]));
 };
 /** What drops out: the knife paths of the group `cut`. */
-const openings = (svg: string): ReturnType<typeof tidy> => tidy([...svg.slice(svg.indexOf('id="cut"'), svg.indexOf('id="edges"')).matchAll(/ d="([^"]+)"/g)].flatMap((m) => [...readPathData(m[1]).rings]), 'even-odd');
+const openings = (svg: string): ReturnType<typeof tidy> =>
+  tidy(
+    [...svg.slice(svg.indexOf('id="cut"'), svg.indexOf('id="edges"')).matchAll(/ d="([^"]+)"/g)].flatMap((m) => [
+      ...readPathData(m[1]).rings,
+    ]),
+    'even-odd',
+  );
 
 test('two stencils on one sheet of stock: true size, nothing over the edge, cut apart by one line', async () => {
   const files = await packetOf({ stock: { widthMm: 240, heightMm: 130, grainMatters: true } });
@@ -27,7 +33,10 @@ test('two stencils on one sheet of stock: true size, nothing over the edge, cut 
   expect(svg).toContain('width="240mm" height="130mm" viewBox="0 0 240 130"');
   const cut = openings(svg);
   // 40 × 40 with an island of 16 × 16 held by bridges, and 30 × 30.
-  const alone = ['ring', 'block'].reduce((sum, id) => sum + regionArea(openings(files.get(`cut/${id}.svg`)!.replace('id="sheet-edge"', 'id="edges"'))), 0);
+  const alone = ['ring', 'block'].reduce(
+    (sum, id) => sum + regionArea(openings(files.get(`cut/${id}.svg`)!.replace('id="sheet-edge"', 'id="edges"'))),
+    0,
+  );
   expect(regionArea(cut)).toBeCloseTo(alone, 1);
   const box = regionBox(cut);
   // Ring 30 to 70 mm from its sheet's left, block 55 to 85 mm from its own.
@@ -51,11 +60,14 @@ test('a turned stencil is the same stencil, a quarter round', async () => {
   expect(regionArea(turned)).toBeCloseTo(regionArea(upright), 1);
   const [a, b] = [regionBox(upright), regionBox(turned)];
   // The sheet is 120 × 100: what was y from the top is now x from the right.
-  expect([b.minX, b.maxX, b.minY, b.maxY].map((v) => v.toFixed(2))).toEqual([100 - a.maxY, 100 - a.minY, a.minX, a.maxX].map((v) => v.toFixed(2)));
+  expect([b.minX, b.maxX, b.minY, b.maxY].map((v) => v.toFixed(2))).toEqual(
+    [100 - a.maxY, 100 - a.minY, a.minX, a.maxX].map((v) => v.toFixed(2)),
+  );
 });
 
 test('with a kerf the lines run half of it inside what drops out, in every cut file', () => {
-  const plain = smallJob({ materials: [film] }), lasered = smallJob({ materials: [{ ...film, kerfMm: 0.4 }] });
+  const plain = smallJob({ materials: [film] }),
+    lasered = smallJob({ materials: [{ ...film, kerfMm: 0.4 }] });
   const d = (bundle: ReturnType<typeof smallJob>): string => {
     const made = plan(bundle);
     return cutFile(made, made.layers[1], 'svg').replace('id="sheet-edge"', 'id="edges"');
@@ -68,7 +80,35 @@ test('with a kerf the lines run half of it inside what drops out, in every cut f
 });
 
 test('a kerf wider than an opening is refused, not written', () => {
-  const bundle = smallJob({ materials: [{ ...film, kerfMm: 5 }], forms: [{ id: 'ring', name: 'Slit', outline: [[[0, 0], [40, 0], [40, 4], [0, 4]]] }, { id: 'block', name: 'B', outline: [[[0, 0], [30, 0], [30, 30], [0, 30]]] }] });
+  const bundle = smallJob({
+    materials: [{ ...film, kerfMm: 5 }],
+    forms: [
+      {
+        id: 'ring',
+        name: 'Slit',
+        outline: [
+          [
+            [0, 0],
+            [40, 0],
+            [40, 4],
+            [0, 4],
+          ],
+        ],
+      },
+      {
+        id: 'block',
+        name: 'B',
+        outline: [
+          [
+            [0, 0],
+            [30, 0],
+            [30, 30],
+            [0, 30],
+          ],
+        ],
+      },
+    ],
+  });
   const made = plan(bundle);
   expect(() => cutFile(made, made.layers[0], 'svg')).toThrow(ProblemError);
 });
@@ -93,7 +133,11 @@ test('a sheet of stock in parts: as many pages as its used part takes, each with
   const [sheet] = made.stock;
   const pagesOf = async (bytes: Uint8Array): Promise<string[]> => {
     const read = await getDocument({ data: new Uint8Array(bytes), verbosity: 0 }).promise;
-    return Promise.all(Array.from({ length: read.numPages }, async (_, i) => (await (await read.getPage(i + 1)).getTextContent()).items.map((item) => ('str' in item ? item.str : '')).join(' ')));
+    return Promise.all(
+      Array.from({ length: read.numPages }, async (_, i) =>
+        (await (await read.getPage(i + 1)).getTextContent()).items.map((item) => ('str' in item ? item.str : '')).join(' '),
+      ),
+    );
   };
   const alone = await stockFile(made, sheet, 'a4', fonts);
   const pages = await pagesOf(alone);

@@ -19,11 +19,15 @@ export function testSheetFor(widthMm: number, heightMm: number): TestSheet | nul
 export function testStencil(sheet: TestSheet, run: TestLine['run'], borderMm: number): FlatSheet {
   const [w, h] = sheet.imageMm;
   return {
-    widthMm: w + 2 * borderMm, heightMm: h + 2 * borderMm, title: `Register test, ${run} run`,
+    widthMm: w + 2 * borderMm,
+    heightMm: h + 2 * borderMm,
+    title: `Register test, ${run} run`,
     say: 'The side you see faces the mesh. Numbers are drawn, not cut.',
     shapes: [{ name: `${run} run`, outlines: outline(unite(sheet.lines.filter((l) => l.run === run).map((l) => slit(l, borderMm)))) }],
     edges: [],
-    marks: sheet.labels.filter((l) => l.run === run).flatMap((l) => penFigures(l.text, l.xMm + borderMm + 1.75 - 2 * l.text.length, l.yMm + borderMm - 2.5, 2.5)),
+    marks: sheet.labels
+      .filter((l) => l.run === run)
+      .flatMap((l) => penFigures(l.text, l.xMm + borderMm + 1.75 - 2 * l.text.length, l.yMm + borderMm - 2.5, 2.5)),
   };
 }
 

@@ -6,18 +6,20 @@ const length = fc.double({ min: 20, max: 1500, noNaN: true });
 const room = fc.tuple(fc.double({ min: 120, max: 400, noNaN: true }), fc.double({ min: 120, max: 400, noNaN: true }));
 
 test('sheets joined together hold the whole drawing, none larger than the printer reaches', () => {
-  fc.assert(fc.property(length, length, room, fc.double({ min: -50, max: 50 , noNaN: true }), (width, height, reach, from) => {
-    const tiling = tile({ minX: from, minY: -from, maxX: from + width, maxY: height - from }, reach);
-    const [w, h] = tiling.turned ? [reach[1], reach[0]] : reach;
-    for (const { box } of tiling.tiles) {
-      expect(box.maxX - box.minX).toBeLessThanOrEqual(w + 1e-6);
-      expect(box.maxY - box.minY).toBeLessThanOrEqual(h + 1e-6);
-    }
-    expect(Math.min(...tiling.tiles.map((t) => t.box.minX))).toBeCloseTo(from, 6);
-    expect(Math.max(...tiling.tiles.map((t) => t.box.maxX))).toBeCloseTo(from + width, 6);
-    expect(Math.max(...tiling.tiles.map((t) => t.box.maxY))).toBeCloseTo(height - from, 6);
-    expect(tiling.tiles.length).toBe(tiling.columns * tiling.rows);
-  }));
+  fc.assert(
+    fc.property(length, length, room, fc.double({ min: -50, max: 50, noNaN: true }), (width, height, reach, from) => {
+      const tiling = tile({ minX: from, minY: -from, maxX: from + width, maxY: height - from }, reach);
+      const [w, h] = tiling.turned ? [reach[1], reach[0]] : reach;
+      for (const { box } of tiling.tiles) {
+        expect(box.maxX - box.minX).toBeLessThanOrEqual(w + 1e-6);
+        expect(box.maxY - box.minY).toBeLessThanOrEqual(h + 1e-6);
+      }
+      expect(Math.min(...tiling.tiles.map((t) => t.box.minX))).toBeCloseTo(from, 6);
+      expect(Math.max(...tiling.tiles.map((t) => t.box.maxX))).toBeCloseTo(from + width, 6);
+      expect(Math.max(...tiling.tiles.map((t) => t.box.maxY))).toBeCloseTo(height - from, 6);
+      expect(tiling.tiles.length).toBe(tiling.columns * tiling.rows);
+    }),
+  );
 });
 
 test('neighbours overlap by ten millimetres and their seam lies in the middle of it', () => {

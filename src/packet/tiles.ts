@@ -26,19 +26,23 @@ export interface Tile {
  * @param roomMm width and height that the printer reaches on one page
  */
 export function tile(extent: Box, roomMm: readonly [number, number], overlapMm = 10): Tiling {
-  const width = extent.maxX - extent.minX, height = extent.maxY - extent.minY;
-  const count = (size: number, room: number): number => (size <= room + 1e-9 ? 1 : Math.ceil((size - overlapMm) / (room - overlapMm) - 1e-9));
+  const width = extent.maxX - extent.minX,
+    height = extent.maxY - extent.minY;
+  const count = (size: number, room: number): number =>
+    size <= room + 1e-9 ? 1 : Math.ceil((size - overlapMm) / (room - overlapMm) - 1e-9);
   const upright = count(width, roomMm[0]) * count(height, roomMm[1]);
   const lying = count(width, roomMm[1]) * count(height, roomMm[0]);
   const turned = lying < upright;
-  const room = turned ? [roomMm[1], roomMm[0]] as const : roomMm;
-  const columns = count(width, room[0]), rows = count(height, room[1]);
+  const room = turned ? ([roomMm[1], roomMm[0]] as const) : roomMm;
+  const columns = count(width, room[0]),
+    rows = count(height, room[1]);
   const tiles: Tile[] = [];
-  for (let row = 0; row < rows; row++) for (let column = 0; column < columns; column++) {
-    const [minX, maxX] = span(extent.minX, width, columns, column, overlapMm);
-    const [minY, maxY] = span(extent.minY, height, rows, row, overlapMm);
-    tiles.push({ name: `${letters(row)}${column + 1}`, column, row, box: { minX, maxX, minY, maxY } });
-  }
+  for (let row = 0; row < rows; row++)
+    for (let column = 0; column < columns; column++) {
+      const [minX, maxX] = span(extent.minX, width, columns, column, overlapMm);
+      const [minY, maxY] = span(extent.minY, height, rows, row, overlapMm);
+      tiles.push({ name: `${letters(row)}${column + 1}`, column, row, box: { minX, maxX, minY, maxY } });
+    }
   return { turned, columns, rows, overlapMm, tiles };
 }
 

@@ -20,7 +20,8 @@ function crossingsAt(region: Region, y: number): number[] {
   const found: number[] = [];
   for (const ring of region.rings) {
     for (let i = 0, j = ring.length - 2; i < ring.length; j = i, i += 2) {
-      const y0 = ring[j + 1], y1 = ring[i + 1];
+      const y0 = ring[j + 1],
+        y1 = ring[i + 1];
       if (y0 > y !== y1 > y) found.push(ring[j] + ((y - y0) / (y1 - y0)) * (ring[i] - ring[j]));
     }
   }

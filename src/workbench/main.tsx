@@ -40,7 +40,10 @@ async function start(): Promise<void> {
     await recall(bench);
     keepInSight(bench, keeping, workerUrl);
   } catch (error) {
-    bench.refuse(error instanceof ProblemError ? error.problems
-      : [problem('error', 'cannot-start', 'Laydown', words().shell.wentWrong, error instanceof Error ? error.message : String(error))]);
+    bench.refuse(
+      error instanceof ProblemError
+        ? error.problems
+        : [problem('error', 'cannot-start', 'Laydown', words().shell.wentWrong, error instanceof Error ? error.message : String(error))],
+    );
   }
 }

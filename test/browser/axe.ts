@@ -8,8 +8,11 @@ export async function violations(page: Page): Promise<unknown[]> {
   const { executionContextId: contextId } = await cdp.send('Page.createIsolatedWorld', { frameId: frameTree.frame.id });
   await cdp.send('Runtime.evaluate', { expression: axe.source, contextId });
   const run = await cdp.send('Runtime.evaluate', {
-    expression: 'axe.run(document).then((r) => r.violations.map((v) => ({ id: v.id, help: v.help, nodes: v.nodes.map((n) => n.html.slice(0, 200)) })))',
-    contextId, awaitPromise: true, returnByValue: true,
+    expression:
+      'axe.run(document).then((r) => r.violations.map((v) => ({ id: v.id, help: v.help, nodes: v.nodes.map((n) => n.html.slice(0, 200)) })))',
+    contextId,
+    awaitPromise: true,
+    returnByValue: true,
   });
   await cdp.detach();
   if (!Array.isArray(run.result.value)) throw new Error(`axe did not run: ${JSON.stringify(run).slice(0, 300)}`);

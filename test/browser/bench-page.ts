@@ -26,26 +26,50 @@ export function tidePool(): JobBundle {
 export async function serveBench(job: JobBundle | null, folder: string = built): Promise<BenchServer> {
   if (!existsSync(`${folder}index.html`)) throw new Error('The Workbench is not built: run npm run build.');
   const requests: string[] = [];
-  const headers = { 'Content-Security-Policy': contentSecurityPolicy, 'X-Content-Type-Options': 'nosniff', 'Referrer-Policy': 'no-referrer', 'Cache-Control': 'no-cache' };
-  const files = sirv(folder, { etag: true, dev: folder !== built, setHeaders: (response) => { for (const [k, v] of Object.entries(headers)) response.setHeader(k, v); } });
+  const headers = {
+    'Content-Security-Policy': contentSecurityPolicy,
+    'X-Content-Type-Options': 'nosniff',
+    'Referrer-Policy': 'no-referrer',
+    'Cache-Control': 'no-cache',
+  };
+  const files = sirv(folder, {
+    etag: true,
+    dev: folder !== built,
+    setHeaders: (response) => {
+      for (const [k, v] of Object.entries(headers)) response.setHeader(k, v);
+    },
+  });
   const server: Server = createServer((request, response) => {
     const path = (request.url ?? '/').split('?')[0];
     requests.push(path);
-    if (path === '/open.laydown' && job) response.writeHead(200, { 'Content-Type': 'application/zip', 'Cache-Control': 'no-store' }).end(writeJobFile(job));
-    else files(request, response, () => { response.writeHead(404).end(); });
+    if (path === '/open.laydown' && job)
+      response.writeHead(200, { 'Content-Type': 'application/zip', 'Cache-Control': 'no-store' }).end(writeJobFile(job));
+    else
+      files(request, response, () => {
+        response.writeHead(404).end();
+      });
   });
   await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
   return {
     url: `http://127.0.0.1:${(server.address() as AddressInfo).port}/`,
     requests,
-    close: () => new Promise((resolve) => {
-      server.closeAllConnections();
-      server.close(() => resolve());
-    }),
+    close: () =>
+      new Promise((resolve) => {
+        server.closeAllConnections();
+        server.close(() => resolve());
+      }),
   };
 }
 
-const flags = ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking', '--disable-component-update', '--disable-sync'];
+const flags = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
 const executablePath = process.env.LAYDOWN_CHROMIUM ?? '/usr/bin/chromium';
 
 export function openBrowser(): Promise<Browser> {
@@ -58,11 +82,17 @@ export function openProfile(folder: string): Promise<BrowserContext> {
 }
 
 /** Opens the page and waits until the first proof is painted. Everything the page complains about is collected. */
-export async function openBench(browser: Browser | BrowserContext, url: string, size = { width: 1440, height: 900 }): Promise<{ page: Page; complaints: string[] }> {
+export async function openBench(
+  browser: Browser | BrowserContext,
+  url: string,
+  size = { width: 1440, height: 900 },
+): Promise<{ page: Page; complaints: string[] }> {
   const page = 'newContext' in browser ? await browser.newPage({ viewport: size }) : await browser.newPage();
   const complaints: string[] = [];
   // Chromium advises on these tests' own reading of pixels; everything else counts.
-  page.on('console', (m) => { if ((m.type() === 'error' || m.type() === 'warning') && !m.text().startsWith('Canvas2D: Multiple readback')) complaints.push(m.text()); });
+  page.on('console', (m) => {
+    if ((m.type() === 'error' || m.type() === 'warning') && !m.text().startsWith('Canvas2D: Multiple readback')) complaints.push(m.text());
+  });
   page.on('pageerror', (e) => complaints.push(e.message));
   await page.goto(url);
   await settled(page);
@@ -77,20 +107,35 @@ export async function settled(page: Page): Promise<void> {
 
 /** Puts tide-pool on the bench as it ships, over whatever was done to it; what the worker remembers makes this quick. */
 export async function startOver(page: Page, station: string): Promise<void> {
-  await page.evaluate((id) => { location.hash = id; }, station);
+  await page.evaluate((id) => {
+    location.hash = id;
+  }, station);
   const open = page.getByRole('button', { name: 'Open', exact: true });
-  if (await open.getAttribute('aria-expanded') === 'false') await open.click();
-  await page.locator('input[type=file]').setInputFiles({ name: 'tide-pool.laydown', mimeType: 'application/zip', buffer: Buffer.from(writeJobFile(tidePool())) });
+  if ((await open.getAttribute('aria-expanded')) === 'false') await open.click();
+  await page
+    .locator('input[type=file]')
+    .setInputFiles({ name: 'tide-pool.laydown', mimeType: 'application/zip', buffer: Buffer.from(writeJobFile(tidePool())) });
   // What was opened before says its name still: only the drawer that closes tells that this one is there.
   await page.waitForSelector('button[aria-expanded=false]:text-is("Open")');
-  await page.waitForFunction((id) => document.querySelector(`.${id} .proof-canvas`) && document.querySelector('.announcer')?.textContent?.startsWith('Tide pool'), station);
+  await page.waitForFunction(
+    (id) => document.querySelector(`.${id} .proof-canvas`) && document.querySelector('.announcer')?.textContent?.startsWith('Tide pool'),
+    station,
+  );
   await settled(page);
 }
 
 /** Colour of the proof on the screen at a point of the image, both 0..1. */
 export function proofColour(page: Page, u: number, v: number): Promise<number[]> {
-  return page.evaluate(([x, y]) => {
-    const canvas = document.querySelector<HTMLCanvasElement>('.proof-figure .proof-canvas')!;
-    return [...canvas.getContext('2d')!.getImageData(Math.floor(x * canvas.width), Math.floor(y * canvas.height), 1, 1).data.slice(0, 3)];
-  }, [u, v]);
+  return page.evaluate(
+    ([x, y]) => {
+      const canvas = document.querySelector<HTMLCanvasElement>('.proof-figure .proof-canvas')!;
+      return [
+        ...canvas
+          .getContext('2d')!
+          .getImageData(Math.floor(x * canvas.width), Math.floor(y * canvas.height), 1, 1)
+          .data.slice(0, 3),
+      ];
+    },
+    [u, v],
+  );
 }

@@ -25,10 +25,19 @@ afterAll(async () => {
   await server?.close();
 });
 
-const colourAt = (place: string, u: number, v: number): Promise<number[]> => page.evaluate(([where, x, y]) => {
-  const canvas = document.querySelector<HTMLCanvasElement>(`${where as string} .proof-canvas`)!;
-  return [...canvas.getContext('2d')!.getImageData(Math.floor((x as number) * canvas.width), Math.floor((y as number) * canvas.height), 1, 1).data.slice(0, 3)];
-}, [place, u, v] as const);
+const colourAt = (place: string, u: number, v: number): Promise<number[]> =>
+  page.evaluate(
+    ([where, x, y]) => {
+      const canvas = document.querySelector<HTMLCanvasElement>(`${where as string} .proof-canvas`)!;
+      return [
+        ...canvas
+          .getContext('2d')!
+          .getImageData(Math.floor((x as number) * canvas.width), Math.floor((y as number) * canvas.height), 1, 1)
+          .data.slice(0, 3),
+      ];
+    },
+    [place, u, v] as const,
+  );
 
 describe('two versions compared', () => {
   test('both prints in their own colours, and what was decided differently in words', async () => {
@@ -59,13 +68,24 @@ describe('two versions compared', () => {
   test('one version on all its papers, the printed one too, each in another colour', async () => {
     await page.getByRole('radio', { name: 'All papers' }).check();
     await expect.poll(() => page.locator('.versus-papers figure').count()).toBe(tidePool().job.papers.length);
-    await expect.poll(async () => new Set(await Promise.all([1, 2, 3].map(async (n) => (await colourAt(`.versus-papers figure:nth-child(${n})`, 0.1, 0.1)).join())))).toHaveProperty('size', 3);
+    await expect
+      .poll(
+        async () =>
+          new Set(
+            await Promise.all([1, 2, 3].map(async (n) => (await colourAt(`.versus-papers figure:nth-child(${n})`, 0.1, 0.1)).join())),
+          ),
+      )
+      .toHaveProperty('size', 3);
   });
 
   test('axe finds nothing and nothing runs over the edge at three widths', async () => {
     for (const way of ['Side by side', 'With a wipe', 'All papers']) {
       await page.getByRole('radio', { name: way }).check();
-      for (const [width, height] of [[1440, 900], [820, 1180], [390, 844]]) {
+      for (const [width, height] of [
+        [1440, 900],
+        [820, 1180],
+        [390, 844],
+      ]) {
         await page.setViewportSize({ width, height });
         await page.waitForTimeout(250);
         expect(await violations(page), `${way} at ${width}`).toEqual([]);

@@ -16,7 +16,9 @@ const complaints: string[] = [];
 async function open(url: string): Promise<Page> {
   const opened = await browser.newPage({ viewport: { width: 1440, height: 900 } });
   opened.on('pageerror', (e) => complaints.push(e.message));
-  opened.on('console', (m) => { if (m.type() === 'error') complaints.push(m.text()); });
+  opened.on('console', (m) => {
+    if (m.type() === 'error') complaints.push(m.text());
+  });
   await opened.goto(`${url}?job=open#edition`);
   await opened.locator('.edition').waitFor({ timeout: 30_000 });
   return opened;
@@ -37,7 +39,9 @@ afterAll(async () => {
 });
 
 describe('the edition station, before the first pull', () => {
-  beforeAll(async () => { page = await open(server.url); });
+  beforeAll(async () => {
+    page = await open(server.url);
+  });
   afterAll(() => page.close());
 
   test('a larger edition leaves too few sheets: it is said, and one touch takes enough', async () => {
@@ -80,7 +84,11 @@ describe('the edition station, before the first pull', () => {
     expect(await page.locator('.handout').innerText()).toContain('Fresh blade');
   });
 
-  for (const [width, height] of [[1440, 900], [820, 1180], [390, 844]]) {
+  for (const [width, height] of [
+    [1440, 900],
+    [820, 1180],
+    [390, 844],
+  ]) {
     test(`axe finds nothing at ${width} px, and nothing reaches past the page`, async () => {
       await page.setViewportSize({ width, height });
       for (const part of ['sheets', 'signing', 'record', 'handout']) {
@@ -93,7 +101,9 @@ describe('the edition station, before the first pull', () => {
 });
 
 describe('the edition station, after the last pull', () => {
-  beforeAll(async () => { page = await open(counted.url); });
+  beforeAll(async () => {
+    page = await open(counted.url);
+  });
   afterAll(() => page.close());
 
   test('every sheet stands in the register with what the pencil writes; the smeared one is not signed', async () => {
@@ -128,15 +138,23 @@ describe('the edition station, after the last pull', () => {
 
   test('the register is taken away as CSV, a line for every sheet', async () => {
     await lay('record');
-    const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Register of sheets, CSV' }).click()]);
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Register of sheets, CSV' }).click(),
+    ]);
     expect(download.suggestedFilename()).toBe('tide-pool-register.csv');
-    const lines = readFileSync((await download.path())!, 'utf8').trim().split('\r\n');
+    const lines = readFileSync((await download.path())!, 'utf8')
+      .trim()
+      .split('\r\n');
     expect(lines).toHaveLength(29);
     expect(lines[3]).toContain('pebbles: smeared');
   });
 
   test('axe finds nothing with the register full, also on the phone; the page complained of nothing', async () => {
-    for (const [width, height] of [[1440, 900], [390, 844]]) {
+    for (const [width, height] of [
+      [1440, 900],
+      [390, 844],
+    ]) {
       await page.setViewportSize({ width, height });
       for (const part of ['signing', 'record']) {
         await lay(part);

@@ -5,7 +5,12 @@ import { onPage } from './on-page.ts';
 
 let server: BenchServer;
 let page: Page;
-onPage((opened) => { ({ server, page } = opened); }, () => {});
+onPage(
+  (opened) => {
+    ({ server, page } = opened);
+  },
+  () => {},
+);
 
 const atRest = async (): Promise<void> => {
   await page.waitForSelector('main[aria-busy=false] .zoom-drawing', { timeout: 60_000 });
@@ -22,7 +27,8 @@ test('a form held at the edge of a zoomed view pulls the sheet along, and stays 
   await atRest();
   await page.locator('[data-placed="0"]').focus();
   const view = (await page.locator('.zoom-view').boundingBox())!;
-  const scrolled = (): Promise<readonly [number, number]> => page.locator('.zoom-view').evaluate((v) => [v.scrollLeft, v.scrollTop] as const);
+  const scrolled = (): Promise<readonly [number, number]> =>
+    page.locator('.zoom-view').evaluate((v) => [v.scrollLeft, v.scrollTop] as const);
   // The form is brought to the middle of the view first.
   await page.locator('.zoom-view').evaluate((v) => {
     const [a, b] = [v.getBoundingClientRect(), v.querySelector('[data-placed="0"]')!.getBoundingClientRect()];
@@ -32,10 +38,11 @@ test('a form held at the edge of a zoomed view pulls the sheet along, and stays 
   const from = await page.locator('[data-placed="0"]').evaluate((g) => {
     // A place that is on the form itself, not in its hole.
     const box = g.getBoundingClientRect();
-    for (let y = 0.05; y < 1; y += 0.05) for (let x = 0.05; x < 1; x += 0.05) {
-      const at = [box.x + x * box.width, box.y + y * box.height] as const;
-      if (document.elementFromPoint(...at)?.closest('[data-placed="0"]')) return at;
-    }
+    for (let y = 0.05; y < 1; y += 0.05)
+      for (let x = 0.05; x < 1; x += 0.05) {
+        const at = [box.x + x * box.width, box.y + y * box.height] as const;
+        if (document.elementFromPoint(...at)?.closest('[data-placed="0"]')) return at;
+      }
     return null;
   });
   expect(from).not.toBeNull();
@@ -52,12 +59,14 @@ test('a form held at the edge of a zoomed view pulls the sheet along, and stays 
   const [rests] = await scrolled();
   await page.waitForTimeout(200);
   expect((await scrolled())[0]).toBe(rests);
-  const wide = await page.locator('.zoom-drawing').evaluate((svg) => svg.getBoundingClientRect().width / (svg as SVGSVGElement).viewBox.baseVal.width);
+  const wide = await page
+    .locator('.zoom-drawing')
+    .evaluate((svg) => svg.getBoundingClientRect().width / (svg as SVGSVGElement).viewBox.baseVal.width);
   await page.mouse.up();
   await atRest();
   const moved = (from![0] - (view.x + 120) + left - rests) / wide;
-  expect(Math.abs(before[0] - await number('From the left') - moved)).toBeLessThan(3);
-  expect(Math.abs(before[1] - await number('From the top'))).toBeLessThan(3);
+  expect(Math.abs(before[0] - (await number('From the left')) - moved)).toBeLessThan(3);
+  expect(Math.abs(before[1] - (await number('From the top')))).toBeLessThan(3);
   expect(await page.getByRole('button', { name: 'Undo: Urchin moved' }).count()).toBe(1);
   await page.getByRole('button', { name: 'All of it' }).click();
 });

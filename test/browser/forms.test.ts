@@ -11,7 +11,12 @@ let browser: Browser;
 let server: BenchServer;
 let page: Page;
 let complaints: string[] = [];
-onPage((opened) => { ({ browser, server, page } = opened); }, (text) => complaints.push(text));
+onPage(
+  (opened) => {
+    ({ browser, server, page } = opened);
+  },
+  (text) => complaints.push(text),
+);
 
 const atRest = async (): Promise<void> => {
   await page.waitForSelector('main[aria-busy=false] .zoom-drawing');
@@ -24,10 +29,12 @@ async function fresh(): Promise<void> {
   await page.keyboard.up('Alt');
   await page.mouse.up();
   if (!page.url().includes('job=open')) await page.goto(`${server.url}?job=open#forms`);
-  await page.evaluate(() => { location.hash = 'forms'; });
+  await page.evaluate(() => {
+    location.hash = 'forms';
+  });
   await atRest();
   const undo = page.getByRole('button', { name: /^Undo/ });
-  for (let i = 0; i < 40 && await undo.isEnabled(); i++) await undo.click();
+  for (let i = 0; i < 40 && (await undo.isEnabled()); i++) await undo.click();
   await page.setViewportSize({ width: 1440, height: 900 });
   await atRest();
 }
@@ -35,10 +42,11 @@ const cut = (name: string): Promise<void> => page.getByRole('button', { name: ne
 const number = (label: string): Promise<number> => page.getByRole('textbox', { name: label, exact: true }).inputValue().then(Number);
 const stepName = async (): Promise<string> => (await page.getByRole('button', { name: /^Undo/ }).getAttribute('aria-label')) ?? '';
 /** Pixels on the screen for a millimetre of the sheet. */
-const scale = (): Promise<number> => page.evaluate(() => {
-  const svg = document.querySelector<SVGSVGElement>('.zoom-drawing')!;
-  return svg.getBoundingClientRect().width / svg.viewBox.baseVal.width;
-});
+const scale = (): Promise<number> =>
+  page.evaluate(() => {
+    const svg = document.querySelector<SVGSVGElement>('.zoom-drawing')!;
+    return svg.getBoundingClientRect().width / svg.viewBox.baseVal.width;
+  });
 const middle = async (selector: string): Promise<readonly [number, number]> => {
   const box = (await page.locator(selector).boundingBox())!;
   return [box.x + box.width / 2, box.y + box.height / 2];
@@ -50,7 +58,9 @@ describe('forms on the true-size sheet', () => {
   test('sheet, image and stops lie as the register plans them, and the cut in hand has its forms', async () => {
     await cut('Kelp');
     expect(await page.locator('.ground-stop').count()).toBe(3);
-    const [sheet, image] = await Promise.all(['.ground-edge', '.image-edge'].map(async (s) => (await page.locator(s).first().boundingBox())!));
+    const [sheet, image] = await Promise.all(
+      ['.ground-edge', '.image-edge'].map(async (s) => (await page.locator(s).first().boundingBox())!),
+    );
     expect(sheet.width / image.width).toBeCloseTo(260 / 180, 1);
     expect(await page.locator('[data-placed]').count()).toBe(2);
   });
@@ -59,7 +69,11 @@ describe('forms on the true-size sheet', () => {
     const image = (await page.locator('.image-edge').boundingBox())!;
     // Near the lower left corner of the image: water and nothing else.
     const colour = async (): Promise<number[]> => {
-      const shot = decode(await page.screenshot({ clip: { x: Math.round(image.x + image.width * 0.03), y: Math.round(image.y + image.height * 0.9), width: 1, height: 1 } }));
+      const shot = decode(
+        await page.screenshot({
+          clip: { x: Math.round(image.x + image.width * 0.03), y: Math.round(image.y + image.height * 0.9), width: 1, height: 1 },
+        }),
+      );
       return [...shot.data.slice(0, 3)];
     };
     await cut('Urchin');
@@ -83,13 +97,17 @@ describe('forms on the true-size sheet', () => {
     const px = await scale();
     const [x, y] = await middle('[data-placed="0"]');
     // A pebble's own middle may be a gap: take hold where there is something to hold.
-    const hold = await page.evaluate(([cx, cy]) => {
-      for (let r = 0; r < 200; r += 3) for (let a = 0; a < 6.3; a += 0.3) {
-        const at = [cx + r * Math.cos(a), cy + r * Math.sin(a)] as const;
-        if (document.elementFromPoint(at[0], at[1])?.closest('[data-placed]')) return at;
-      }
-      return null;
-    }, [x, y] as const);
+    const hold = await page.evaluate(
+      ([cx, cy]) => {
+        for (let r = 0; r < 200; r += 3)
+          for (let a = 0; a < 6.3; a += 0.3) {
+            const at = [cx + r * Math.cos(a), cy + r * Math.sin(a)] as const;
+            if (document.elementFromPoint(at[0], at[1])?.closest('[data-placed]')) return at;
+          }
+        return null;
+      },
+      [x, y] as const,
+    );
     await page.mouse.move(hold![0], hold![1]);
     await page.mouse.down();
     await page.keyboard.down('Alt');
@@ -116,7 +134,9 @@ describe('forms on the true-size sheet', () => {
     const px = await scale();
     const hold = await page.evaluate(() => {
       const box = document.querySelector('[data-placed="0"]')!.getBoundingClientRect();
-      for (let x = box.left; x < box.right; x += 2) if (document.elementFromPoint(x, box.top + box.height / 2)?.closest('[data-placed]')) return [x + 2, box.top + box.height / 2] as const;
+      for (let x = box.left; x < box.right; x += 2)
+        if (document.elementFromPoint(x, box.top + box.height / 2)?.closest('[data-placed]'))
+          return [x + 2, box.top + box.height / 2] as const;
       return null;
     });
     await page.mouse.move(...hold!);
@@ -129,7 +149,8 @@ describe('forms on the true-size sheet', () => {
     expect(await page.locator('.snap-line').count()).toBe(0);
     // Its middle has met the middle of the image exactly.
     const box = await page.locator('[data-placed="0"]').evaluate((g) => {
-      const b = g.getBoundingClientRect(), image = document.querySelector('.image-edge')!.getBoundingClientRect();
+      const b = g.getBoundingClientRect(),
+        image = document.querySelector('.image-edge')!.getBoundingClientRect();
       return (b.left + b.right) / 2 - (image.left + image.right) / 2;
     });
     expect(Math.abs(box)).toBeLessThan(0.6 * px);
@@ -182,14 +203,14 @@ describe('forms on the true-size sheet', () => {
     await page.getByRole('textbox', { name: 'Turned' }).press('Enter');
     await atRest();
     const centre = await middle('.part-ring circle.ring-line');
-    await page.mouse.move(...await middle('[data-grip=turn] .grip-mark'));
+    await page.mouse.move(...(await middle('[data-grip=turn] .grip-mark')));
     await page.mouse.down();
     await page.mouse.move(centre[0] + 150, centre[1] + 3, { steps: 6 });
     await page.mouse.up();
     expect(await number('Turned')).toBe(90);
     await atRest();
     await page.getByRole('checkbox', { name: 'Catch on lines' }).uncheck();
-    await page.mouse.move(...await middle('[data-grip=turn] .grip-mark'));
+    await page.mouse.move(...(await middle('[data-grip=turn] .grip-mark')));
     await page.mouse.down();
     await page.mouse.move(centre[0] + 150, centre[1] + 4, { steps: 6 });
     await page.mouse.up();
@@ -230,7 +251,11 @@ describe('forms on the true-size sheet', () => {
   test('a form taken away from its cut leaves a hole; kept in common, only the overlap stays', async () => {
     await cut('Tide');
     await page.locator('[data-placed="1"]').focus();
-    const length = (): Promise<number> => page.locator('.cut-held .cut-line').getAttribute('d').then((d) => d!.length);
+    const length = (): Promise<number> =>
+      page
+        .locator('.cut-held .cut-line')
+        .getAttribute('d')
+        .then((d) => d!.length);
     const before = await length();
     await page.getByRole('radio', { name: 'added', exact: true }).check();
     await expect.poll(length).toBeLessThan(before);
@@ -240,13 +265,30 @@ describe('forms on the true-size sheet', () => {
 
   test('a drawing dropped on the sheet lands there; one that can’t be cut is refused in plain words and changes nothing', async () => {
     await cut('Urchin');
-    const drop = (name: string, text: string): Promise<void> => page.evaluate(([file, content]) => {
-      const data = new DataTransfer();
-      data.items.add(new File([content], file, { type: 'image/svg+xml' }));
-      const sheet = document.querySelector('.ground-edge')!.getBoundingClientRect();
-      document.querySelector('.zoom-drawing')!.dispatchEvent(new DragEvent('drop', { dataTransfer: data, bubbles: true, cancelable: true, clientX: sheet.left + sheet.width / 2, clientY: sheet.top + sheet.height / 2 }));
-    }, [name, text] as const);
-    await drop('sea-star_2.svg', '<svg xmlns="http://www.w3.org/2000/svg" width="30mm" height="20mm" viewBox="0 0 30 20"><rect width="30" height="20"/></svg>');
+    const drop = (name: string, text: string): Promise<void> =>
+      page.evaluate(
+        ([file, content]) => {
+          const data = new DataTransfer();
+          data.items.add(new File([content], file, { type: 'image/svg+xml' }));
+          const sheet = document.querySelector('.ground-edge')!.getBoundingClientRect();
+          document
+            .querySelector('.zoom-drawing')!
+            .dispatchEvent(
+              new DragEvent('drop', {
+                dataTransfer: data,
+                bubbles: true,
+                cancelable: true,
+                clientX: sheet.left + sheet.width / 2,
+                clientY: sheet.top + sheet.height / 2,
+              }),
+            );
+        },
+        [name, text] as const,
+      );
+    await drop(
+      'sea-star_2.svg',
+      '<svg xmlns="http://www.w3.org/2000/svg" width="30mm" height="20mm" viewBox="0 0 30 20"><rect width="30" height="20"/></svg>',
+    );
     await page.getByRole('button', { name: /^Sea star 2 30 × 20/ }).waitFor();
     await atRest();
     expect(await page.locator('[data-placed]').count()).toBe(2);
@@ -301,12 +343,18 @@ describe('forms on the true-size sheet', () => {
   test('axe finds nothing, wide or narrow, and nothing runs over the edge', async () => {
     await cut('Tide');
     await page.locator('[data-placed="1"]').focus();
-    for (const [width, height] of [[1440, 900], [820, 1180], [390, 844]]) {
+    for (const [width, height] of [
+      [1440, 900],
+      [820, 1180],
+      [390, 844],
+    ]) {
       await page.setViewportSize({ width, height });
       await atRest();
       expect(await violations(page), `forms at ${width} px`).toEqual([]);
       expect(await page.evaluate(() => document.documentElement.scrollWidth), `${width}`).toBeLessThanOrEqual(width);
-      const small = await page.locator('.forms button:visible, .forms summary:visible').evaluateAll((all) => all.map((b) => b.getBoundingClientRect()).filter((b) => b.height < 43.5).length);
+      const small = await page
+        .locator('.forms button:visible, .forms summary:visible')
+        .evaluateAll((all) => all.map((b) => b.getBoundingClientRect()).filter((b) => b.height < 43.5).length);
       expect(small).toBe(0);
     }
     expect(complaints).toEqual([]);
@@ -336,8 +384,10 @@ test('an empty bench becomes a job: image and sheet, a first drawing, its cut, a
 
 /** A dark disc of 60 mm on an A4 sheet, seen straight on at 6 pixels a millimetre, on a grey table. */
 function discOnSheet(): Buffer {
-  const px = 6, margin = 90;
-  const width = 210 * px + 2 * margin, height = 297 * px + 2 * margin;
+  const px = 6,
+    margin = 90;
+  const width = 210 * px + 2 * margin,
+    height = 297 * px + 2 * margin;
   const data = Buffer.alloc(width * height * 4, 255);
   for (let y = 0; y < height; y++) {
     for (let x = 0; x < width; x++) {

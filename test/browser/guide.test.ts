@@ -37,7 +37,12 @@ describe('the tour', () => {
     await expect.poll(() => said(page)).toContain(steps.order);
     await page.getByRole('button', { name: 'Print Kelp earlier' }).click();
     await expect.poll(() => said(page)).toContain(steps.ink);
-    await page.locator('[data-layer=foam] .pot-row').getByRole('radio', { name: 'Slate grey' }).or(page.locator('[data-layer=foam] .pot-row input').nth(2)).first().check();
+    await page
+      .locator('[data-layer=foam] .pot-row')
+      .getByRole('radio', { name: 'Slate grey' })
+      .or(page.locator('[data-layer=foam] .pot-row input').nth(2))
+      .first()
+      .check();
     await page.locator('[data-layer=foam] button.pot-keep').click();
     await expect.poll(() => said(page)).toContain(steps.register);
     await page.locator('.laydown').getByRole('radio', { name: en.press.proofWorst }).check();
@@ -88,7 +93,9 @@ describe('the next sensible step', () => {
     const { page } = await openBench(browser, `${server.url}?job=open#press`.replace('#press', '#laydown'));
     const next = page.locator('.next-step');
     await expect.poll(() => next.textContent()).toContain(en.laydown.needsInk(['Foam']));
-    await page.evaluate(() => { location.hash = 'press'; });
+    await page.evaluate(() => {
+      location.hash = 'press';
+    });
     await next.getByRole('link').click();
     await page.waitForSelector('.laydown');
     // Here the step leads to the pots of the open run; once one is tried, it keeps it.
@@ -106,12 +113,21 @@ describe('words of the trade', () => {
   test('are at hand at every station, push the bench down and never cover it', async () => {
     const { page } = await openBench(browser, `${server.url}?job=open#laydown`);
     for (const station of await page.locator('.stations a').evaluateAll((all) => all.map((a) => a.getAttribute('href')!.split('#')[1]))) {
-      await page.evaluate((id) => { location.hash = id; }, station);
+      await page.evaluate((id) => {
+        location.hash = id;
+      }, station);
       await page.waitForSelector('main[aria-busy=false]');
       await page.getByRole('button', { name: en.glossary.open, exact: true }).click();
       await page.getByRole('button', { name: 'island', exact: true }).first().click();
       expect(await page.locator('.glossary .term-says').textContent(), station).toContain(en.glossary.terms.island.says);
-      expect(await page.evaluate(() => document.querySelector('main')!.getBoundingClientRect().top >= document.querySelector('#drawer')!.getBoundingClientRect().bottom - 1), station).toBe(true);
+      expect(
+        await page.evaluate(
+          () =>
+            document.querySelector('main')!.getBoundingClientRect().top >=
+            document.querySelector('#drawer')!.getBoundingClientRect().bottom - 1,
+        ),
+        station,
+      ).toBe(true);
       await page.keyboard.press('Escape');
     }
     await page.close();
@@ -122,7 +138,10 @@ describe('words of the trade', () => {
     const check = async (glossary: typeof en.glossary): Promise<void> => {
       const why = page.locator('.laydown figcaption .why');
       await why.locator('summary').click();
-      await why.locator('.term', { hasText: glossary.terms.reading.names.split(',')[0] }).first().click();
+      await why
+        .locator('.term', { hasText: glossary.terms.reading.names.split(',')[0] })
+        .first()
+        .click();
       expect(await why.locator('.term-says').count()).toBe(1);
       await why.locator('summary').click();
     };
@@ -136,13 +155,14 @@ describe('words of the trade', () => {
 describe('at the laydown', () => {
   test('the proof is shown as sheets may fall; a slider then only paints', async () => {
     const { page } = await openBench(browser, `${server.url}?job=open#laydown`);
-    const pixels = (): Promise<string> => page.locator('.laydown-side .proof-canvas').evaluate((c) => {
-      const { width, height } = c as HTMLCanvasElement;
-      const data = (c as HTMLCanvasElement).getContext('2d')!.getImageData(0, 0, width, height).data;
-      let sum = 0;
-      for (let i = 0; i < data.length; i++) sum = (sum * 31 + data[i]) >>> 0;
-      return String(sum);
-    });
+    const pixels = (): Promise<string> =>
+      page.locator('.laydown-side .proof-canvas').evaluate((c) => {
+        const { width, height } = c as HTMLCanvasElement;
+        const data = (c as HTMLCanvasElement).getContext('2d')!.getImageData(0, 0, width, height).data;
+        let sum = 0;
+        for (let i = 0; i < data.length; i++) sum = (sum * 31 + data[i]) >>> 0;
+        return String(sum);
+      });
     const inRegister = await pixels();
     await page.getByRole('radio', { name: en.press.proofWorst }).check();
     await page.waitForSelector('.proof-figure[data-sheet]:not([data-sheet=none])');

@@ -11,11 +11,18 @@ import { onPage } from './on-page.ts';
 let server: BenchServer;
 let page: Page;
 const complaints: string[] = [];
-onPage((opened) => { ({ page, server } = opened); }, (text) => complaints.push(text));
+onPage(
+  (opened) => {
+    ({ page, server } = opened);
+  },
+  (text) => complaints.push(text),
+);
 beforeEach(async () => {
   if (!page.url().startsWith(server.url)) await page.goto(`${server.url}?job=open#laydown`);
   await startOver(page, 'laydown');
-  await page.evaluate(() => { location.hash = 'inks'; });
+  await page.evaluate(() => {
+    location.hash = 'inks';
+  });
   await page.waitForSelector('.inks');
   await part('shelf');
 });
@@ -55,7 +62,11 @@ describe('the ink shelf', () => {
     await button('Keep these readings').click();
     await expect.poll(() => page.locator('.ink-pot').allTextContents()).toContain('Brick redwell known');
     const ink = (await job()).inks.find((k) => k.name === 'Brick red');
-    expect(ink).toMatchObject({ from: 'two-grounds', overWhite: { kind: 'lab', lab: [52.5, 38, 20.25] }, white: { lab: [95.6, 0.1, -1.4] } });
+    expect(ink).toMatchObject({
+      from: 'two-grounds',
+      overWhite: { kind: 'lab', lab: [52.5, 38, 20.25] },
+      white: { lab: [95.6, 0.1, -1.4] },
+    });
     await button('Undo: a new ink, Brick red').click();
     expect((await job()).inks.some((k) => k.name === 'Brick red')).toBe(false);
     expect(complaints).toEqual([]);
@@ -74,17 +85,29 @@ describe('the ink shelf', () => {
     await page.getByText('A ladder of strengths').click();
     const csv = 'name,L,a,b\npaper,95,0,1\nfull,50,-40,20\nhalf,64,-30,17\nquarter,76,-20,13\n';
     await page.getByLabel('From a file of readings').setInputFiles({ name: 'green.csv', mimeType: 'text/csv', buffer: Buffer.from(csv) });
-    for (const [slot, patch] of [['bare paper', '0'], ['ink at 100 %', '1'], ['ink at 50 %', '2'], ['ink at 25 %', '3']]) await page.getByLabel(`Patch for ${slot}`).selectOption(patch);
+    for (const [slot, patch] of [
+      ['bare paper', '0'],
+      ['ink at 100 %', '1'],
+      ['ink at 50 %', '2'],
+      ['ink at 25 %', '3'],
+    ])
+      await page.getByLabel(`Patch for ${slot}`).selectOption(patch);
     await button('Keep these readings').click();
     const ink = (await job()).inks.at(-1)!;
-    expect(ink.from === 'ladder' && ink.steps.map((s) => [s.share, s.over.kind === 'lab' && s.over.lab[0]])).toEqual([[1, 50], [0.5, 64], [0.25, 76]]);
+    expect(ink.from === 'ladder' && ink.steps.map((s) => [s.share, s.over.kind === 'lab' && s.over.lab[0]])).toEqual([
+      [1, 50],
+      [0.5, 64],
+      [0.25, 76],
+    ]);
     await expect.poll(() => page.locator('.plot').count()).toBe(3);
   });
 
   test('drawdown sheets are printed: one page an ink, true to size, boxes for every strength', async () => {
     const [file] = await Promise.all([page.waitForEvent('download'), button('Drawdown sheets to print').click()]);
     const pdf = await getDocument({ data: new Uint8Array(await bytesOf(file)), verbosity: 0 }).promise;
-    const titles = tidePool().job.inks.filter((k) => k.role === 'ink' && k.from !== 'mix').map((k) => k.name);
+    const titles = tidePool()
+      .job.inks.filter((k) => k.role === 'ink' && k.from !== 'mix')
+      .map((k) => k.name);
     expect(pdf.numPages).toBe(titles.length);
     for (const [i, title] of titles.entries()) {
       const { items } = await (await pdf.getPage(i + 1)).getTextContent();
@@ -96,9 +119,13 @@ describe('the ink shelf', () => {
   });
 
   test('a photograph of a drawdown sheet reads itself', async () => {
-    const photo = await photographOfSheet('Brick red', usualLadder, [95, 0.5, 2], (share, over) => (over === 'white' ? [95 - 43 * share ** 0.8, 38 * share ** 0.8, 20 * share ** 0.8] : [12 + 8 * share, 9 * share, 5 * share]));
+    const photo = await photographOfSheet('Brick red', usualLadder, [95, 0.5, 2], (share, over) =>
+      over === 'white' ? [95 - 43 * share ** 0.8, 38 * share ** 0.8, 20 * share ** 0.8] : [12 + 8 * share, 9 * share, 5 * share],
+    );
     await button('A new ink').click();
-    await page.getByLabel('A photograph of a drawdown sheet').setInputFiles({ name: 'sheet.jpg', mimeType: 'image/jpeg', buffer: Buffer.from(photo.jpeg) });
+    await page
+      .getByLabel('A photograph of a drawdown sheet')
+      .setInputFiles({ name: 'sheet.jpg', mimeType: 'image/jpeg', buffer: Buffer.from(photo.jpeg) });
     await expect.poll(() => text('.announcer'), { timeout: 20_000 }).toContain('The sheet was found, and 6 drawdowns read.');
     await button('Keep these readings').click();
     const ink = (await job()).inks.at(-1)!;
@@ -148,7 +175,10 @@ describe('the ink shelf', () => {
     const shelf = readShelf((await bytesOf(file)).toString('utf8'));
     expect(shelf.inks.map((k) => k.id)).toContain('rockpool');
     await page.locator('.ink-pot', { hasText: 'Slate' }).first().click();
-    await page.getByRole('radio').and(page.locator('.ink-pot', { hasText: 'Moss' }).locator('input')).check({ force: true });
+    await page
+      .getByRole('radio')
+      .and(page.locator('.ink-pot', { hasText: 'Moss' }).locator('input'))
+      .check({ force: true });
     await button('Take it away').click();
     await page.locator('.ink-pot', { hasText: 'Slate' }).first().locator('input').check({ force: true });
     await button('Take it away').click();
@@ -166,7 +196,9 @@ describe('a wanted colour', () => {
     await best.waitFor();
     const promised = Number(/off by ([\d.]+)/.exec((await best.textContent())!)![1]);
     await best.getByRole('button', { name: 'Use it for Urchin' }).click();
-    await expect.poll(async () => Number(/now off by ([\d.]+)/.exec(await text('.pinned'))?.[1]), { timeout: 15_000 }).toBeCloseTo(promised, 1);
+    await expect
+      .poll(async () => Number(/now off by ([\d.]+)/.exec(await text('.pinned'))?.[1]), { timeout: 15_000 })
+      .toBeCloseTo(promised, 1);
     const now = await job();
     const ink = now.inks.find((k) => k.id === now.layers.find((l) => l.id === 'urchin')!.ink)!;
     expect(ink).toMatchObject({ from: 'mix', name: 'Mix for Urchin' });
@@ -255,7 +287,10 @@ describe('saving a pot', () => {
     await type('Grams of Rockpool turquoise', '12,5');
     await page.getByRole('combobox', { name: 'And also' }).selectOption({ label: 'Slate' });
     await type('Grams of Slate', '0.5');
-    expect((await job()).potLogs[0].adding).toEqual([{ ink: 'rockpool', grams: 12.5 }, { ink: 'slate', grams: 0.5 }]);
+    expect((await job()).potLogs[0].adding).toEqual([
+      { ink: 'rockpool', grams: 12.5 },
+      { ink: 'slate', grams: 0.5 },
+    ]);
     // The drawdown dries overnight.
     await expect.poll(() => text('.header')).toContain('Kept');
     await page.goto(`${server.url}#inks`);
@@ -285,12 +320,18 @@ describe('saving a pot', () => {
 describe('learning, and matching again', () => {
   test('readings of printed overlaps show as measured, and tell the errors before and after', async () => {
     await part('learn');
-    for (const [overlap, lab] of [['Sky', '81 22 6'], ['Water', '74 -28 -17'], ['Sky + Urchin', '42 32 -28']]) {
+    for (const [overlap, lab] of [
+      ['Sky', '81 22 6'],
+      ['Water', '74 -28 -17'],
+      ['Sky + Urchin', '42 32 -28'],
+    ]) {
       await page.getByRole('combobox', { name: 'Overlap', exact: true }).selectOption({ label: overlap });
       await type(`Reading: ${overlap}`, lab);
       await expect.poll(() => page.locator('.proof-readings li', { hasText: overlap }).count()).toBeGreaterThan(0);
     }
-    await expect.poll(() => text('.learn-part'), { timeout: 15_000 }).toMatch(/Foreseen colours were off by ([\d.]+) ΔE00; now by ([\d.]+)/);
+    await expect
+      .poll(() => text('.learn-part'), { timeout: 15_000 })
+      .toMatch(/Foreseen colours were off by ([\d.]+) ΔE00; now by ([\d.]+)/);
     const [, before, after] = /off by (\d+\.\d) ΔE00; now by (\d+\.\d)/.exec(await text('.learn-part'))!;
     expect(Number(after)).toBeLessThan(Number(before));
     await expect.poll(() => page.locator('.proof-readings small', { hasText: 'measured on a proof' }).count()).toBe(3);
@@ -302,7 +343,10 @@ describe('learning, and matching again', () => {
     const photo = await photographOfSheet('Sky', [1], [95, 0, 1], () => [80, 22, 6]);
     await part('learn');
     await page.getByRole('combobox', { name: 'Overlap', exact: true }).selectOption({ label: 'Sky' });
-    await page.locator('.learn-part input[type=file]').last().setInputFiles({ name: 'print.jpg', mimeType: 'image/jpeg', buffer: Buffer.from(photo.jpeg) });
+    await page
+      .locator('.learn-part input[type=file]')
+      .last()
+      .setInputFiles({ name: 'print.jpg', mimeType: 'image/jpeg', buffer: Buffer.from(photo.jpeg) });
     await page.waitForFunction(() => (document.querySelector<HTMLImageElement>('.marked img')?.naturalWidth ?? 0) > 0);
     const box = (await page.locator('.marked img').boundingBox())!;
     const drag = async (name: string | RegExp, u: number, v: number): Promise<void> => {
@@ -322,7 +366,13 @@ describe('learning, and matching again', () => {
     await button('Read the photograph').click();
     await expect.poll(() => text('.mark-photo'), { timeout: 15_000 }).toContain('lighter than any paper can be');
     expect(await page.locator('.proof-readings li').count()).toBe(0);
-    for (const [name, u, v] of [['Paper 1', 0.25, 0.35], ['Paper 2', 0.8, 0.3], ['Paper 3', 0.75, 0.7], ['Paper 4', 0.22, 0.7]] as const) await drag(name, u, v);
+    for (const [name, u, v] of [
+      ['Paper 1', 0.25, 0.35],
+      ['Paper 2', 0.8, 0.3],
+      ['Paper 3', 0.75, 0.7],
+      ['Paper 4', 0.22, 0.7],
+    ] as const)
+      await drag(name, u, v);
     await button('Read the photograph').click();
     await expect.poll(() => page.locator('.proof-readings li').count(), { timeout: 20_000 }).toBe(1);
     const [reading] = (await job()).proofReadings;

@@ -22,7 +22,8 @@ afterAll(async () => {
 /** Every text of a catalogue; of a text with values in it, the parts between them. */
 function texts(node: unknown, whole: string[], pieces: string[]): void {
   if (typeof node === 'string') whole.push(node);
-  else if (typeof node === 'function') for (const [, text] of node.toString().matchAll(/(?<=`|\})((?:[^`$}]|\$(?!\{))+)(?=\$\{|`)/g)) pieces.push(text.trim());
+  else if (typeof node === 'function')
+    for (const [, text] of node.toString().matchAll(/(?<=`|\})((?:[^`$}]|\$(?!\{))+)(?=\$\{|`)/g)) pieces.push(text.trim());
   else if (node !== null && typeof node === 'object') for (const value of Object.values(node)) texts(value, whole, pieces);
 }
 const catalogue = (words: unknown): { whole: Set<string>; pieces: Set<string> } => {
@@ -38,7 +39,10 @@ const onlyEnglish = [...english.whole].filter((t) => /\p{L}{3}/u.test(t) && !ger
 /** What core says, between its values: of that too nothing may be left. A job's own names and notes stay, and some of tide-pool's are what core could say. */
 const ownWords = JSON.stringify([tidePool().job.inks, tidePool().job.layers]);
 const coreAll = Object.values(coreInGerman).join('\n');
-const corePieces = Object.keys(coreInGerman).flatMap((key) => key.split(/\{\w+[*#]?\}/)).map((t) => t.trim()).filter((t) => /\p{L}{2,} \p{L}{2,}/u.test(t) && t.length >= 9 && !coreAll.includes(t) && !ownWords.includes(t));
+const corePieces = Object.keys(coreInGerman)
+  .flatMap((key) => key.split(/\{\w+[*#]?\}/))
+  .map((t) => t.trim())
+  .filter((t) => /\p{L}{2,} \p{L}{2,}/u.test(t) && t.length >= 9 && !coreAll.includes(t) && !ownWords.includes(t));
 const onlyPieces = [...[...english.pieces].filter((t) => !germanAll.includes(t)), ...corePieces];
 
 /** Everything on the page that can be read or heard. */
@@ -46,27 +50,37 @@ function readPage(page: Page): Promise<string[]> {
   return page.evaluate(() => {
     const found: string[] = [];
     const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
-    for (let node = walk.nextNode(); node; node = walk.nextNode()) if (!node.parentElement?.closest('script, style')) found.push(node.textContent?.trim() ?? '');
-    for (const element of document.body.querySelectorAll('*')) for (const name of ['aria-label', 'title', 'placeholder', 'aria-valuetext', 'alt']) found.push(element.getAttribute(name)?.trim() ?? '');
+    for (let node = walk.nextNode(); node; node = walk.nextNode())
+      if (!node.parentElement?.closest('script, style')) found.push(node.textContent?.trim() ?? '');
+    for (const element of document.body.querySelectorAll('*'))
+      for (const name of ['aria-label', 'title', 'placeholder', 'aria-valuetext', 'alt'])
+        found.push(element.getAttribute(name)?.trim() ?? '');
     return found.filter((t) => t !== '');
   });
 }
-const englishIn = (said: readonly string[]): string[] => [...new Set(said)].filter((t) => onlyEnglish.some((e) => t === e || (e.length > 14 && t.includes(e))) || onlyPieces.some((e) => t.includes(e)));
+const englishIn = (said: readonly string[]): string[] =>
+  [...new Set(said)].filter(
+    (t) => onlyEnglish.some((e) => t === e || (e.length > 14 && t.includes(e))) || onlyPieces.some((e) => t.includes(e)),
+  );
 
 /** A station, and each of its parts laid open in turn. */
 async function everyPart(page: Page, station: string): Promise<string[]> {
-  await page.evaluate((id) => { location.hash = id; }, station);
+  await page.evaluate((id) => {
+    location.hash = id;
+  }, station);
   await page.waitForSelector('main[aria-busy=false]');
   await page.waitForTimeout(250);
   const said = await readPage(page);
   const parts = page.locator('main .part, main [data-part]');
-  for (let i = 0; i < await parts.count(); i++) {
+  for (let i = 0; i < (await parts.count()); i++) {
     await parts.nth(i).click();
     await page.waitForTimeout(200);
-    said.push(...await readPage(page));
+    said.push(...(await readPage(page)));
   }
-  await page.evaluate(() => { for (const fold of document.querySelectorAll('details')) fold.open = true; });
-  return [...said, ...await readPage(page)];
+  await page.evaluate(() => {
+    for (const fold of document.querySelectorAll('details')) fold.open = true;
+  });
+  return [...said, ...(await readPage(page))];
 }
 const stations = ['forms', 'picture', 'stencils', 'inks', 'laydown', 'overlaps', 'press', 'pulling', 'edition'];
 
@@ -76,7 +90,8 @@ async function openIn(size = { width: 1440, height: 900 }): Promise<Page> {
   await page.waitForSelector('main[aria-busy=false] .proof-canvas', { timeout: 60_000 });
   return page;
 }
-const choose = (page: Page, name: 'English' | 'Deutsch'): Promise<void> => page.locator('.language-switch:visible').getByRole('radio', { name }).check();
+const choose = (page: Page, name: 'English' | 'Deutsch'): Promise<void> =>
+  page.locator('.language-switch:visible').getByRole('radio', { name }).check();
 
 describe('the second language', () => {
   test('every station speaks German once it is chosen, and no English text is left', async () => {
@@ -99,32 +114,64 @@ describe('the second language', () => {
 
   test.each<[string, () => JobBundle]>([
     ['pulled and counted: numbers, documentation, colophon, labels', pulled],
-    ['in trouble with the press: a small frame, a torn mesh, a rack of two, three sheets of each paper', () => {
-      const { job, attachments } = tidePool();
-      return { attachments, job: { ...job, screen: { ...job.screen!, insideWidthMm: 215, insideHeightMm: 300, offContactMm: 20, squeegeeMm: 170 }, papers: job.papers.map((p) => ({ ...p, count: 3 })),
-        day: { ...job.day, rackPlaces: 2, humidityPercent: 5, pullsPerHour: 8 }, register: { method: 'by-eye', humidityPercent: [20, 80] } } };
-    }],
-    ['without a screen, islands left out, thin places mended', () => {
-      const { job, attachments } = tidePool();
-      return { attachments, job: { ...job, screen: undefined, layers: job.layers.map((l) => ({ ...l, islands: 'drop' as const })), materials: job.materials.map((m) => ({ ...m, leastBridgeMm: 6, leastOpeningMm: 4, prints: [1, 2] as [number, number] })) } };
-    }],
-    ['without a layer, without a paper', () => {
-      const { job, attachments } = tidePool();
-      return { attachments, job: { ...job, layers: [], papers: [] } };
-    }],
-  ])('so does a job %s', async (_, make) => {
-    const page = await openIn();
-    await choose(page, 'Deutsch');
-    await page.getByRole('button', { name: de.shell.open, exact: true }).click();
-    await page.locator('#drawer input[type=file]').first().setInputFiles({ name: 'other.laydown', mimeType: 'application/zip', buffer: Buffer.from(writeJobFile(make())) });
-    await page.waitForFunction(() => document.querySelector('.announcer')?.textContent?.startsWith('Tide pool'));
-    await page.waitForSelector('main[aria-busy=false]');
-    for (const station of stations) expect([...new Set(englishIn(await everyPart(page, station)))], station).toEqual([]);
-    await page.locator('.status button').click();
-    expect(await page.locator('.problems li').count()).toBeGreaterThan(0);
-    expect(englishIn(await readPage(page)), 'problems').toEqual([]);
-    await page.close();
-  }, 240_000);
+    [
+      'in trouble with the press: a small frame, a torn mesh, a rack of two, three sheets of each paper',
+      () => {
+        const { job, attachments } = tidePool();
+        return {
+          attachments,
+          job: {
+            ...job,
+            screen: { ...job.screen!, insideWidthMm: 215, insideHeightMm: 300, offContactMm: 20, squeegeeMm: 170 },
+            papers: job.papers.map((p) => ({ ...p, count: 3 })),
+            day: { ...job.day, rackPlaces: 2, humidityPercent: 5, pullsPerHour: 8 },
+            register: { method: 'by-eye', humidityPercent: [20, 80] },
+          },
+        };
+      },
+    ],
+    [
+      'without a screen, islands left out, thin places mended',
+      () => {
+        const { job, attachments } = tidePool();
+        return {
+          attachments,
+          job: {
+            ...job,
+            screen: undefined,
+            layers: job.layers.map((l) => ({ ...l, islands: 'drop' as const })),
+            materials: job.materials.map((m) => ({ ...m, leastBridgeMm: 6, leastOpeningMm: 4, prints: [1, 2] as [number, number] })),
+          },
+        };
+      },
+    ],
+    [
+      'without a layer, without a paper',
+      () => {
+        const { job, attachments } = tidePool();
+        return { attachments, job: { ...job, layers: [], papers: [] } };
+      },
+    ],
+  ])(
+    'so does a job %s',
+    async (_, make) => {
+      const page = await openIn();
+      await choose(page, 'Deutsch');
+      await page.getByRole('button', { name: de.shell.open, exact: true }).click();
+      await page
+        .locator('#drawer input[type=file]')
+        .first()
+        .setInputFiles({ name: 'other.laydown', mimeType: 'application/zip', buffer: Buffer.from(writeJobFile(make())) });
+      await page.waitForFunction(() => document.querySelector('.announcer')?.textContent?.startsWith('Tide pool'));
+      await page.waitForSelector('main[aria-busy=false]');
+      for (const station of stations) expect([...new Set(englishIn(await everyPart(page, station)))], station).toEqual([]);
+      await page.locator('.status button').click();
+      expect(await page.locator('.problems li').count()).toBeGreaterThan(0);
+      expect(englishIn(await readPage(page)), 'problems').toEqual([]);
+      await page.close();
+    },
+    240_000,
+  );
 
   test('a file that can’t be opened is refused in German', async () => {
     const page = await openIn();
@@ -132,9 +179,17 @@ describe('the second language', () => {
     const { job, attachments } = tidePool();
     const spoilt = (change: object): Uint8Array => writeJobFile({ attachments, job: { ...job, ...change } as JobBundle['job'] });
     const opener = page.getByRole('button', { name: de.shell.open, exact: true });
-    for (const bytes of [new TextEncoder().encode('no zip'), spoilt({ title: 3, units: 'yard', seed: -1, image: { widthMm: 0 } }), spoilt({ schemaVersion: 99 }), spoilt({ layers: {}, papers: [{ id: 'No!' }] })]) {
-      if (await opener.getAttribute('aria-expanded') === 'false') await opener.click();
-      await page.locator('#drawer input[type=file]').first().setInputFiles({ name: 'kelp.laydown', mimeType: 'application/zip', buffer: Buffer.from(bytes) });
+    for (const bytes of [
+      new TextEncoder().encode('no zip'),
+      spoilt({ title: 3, units: 'yard', seed: -1, image: { widthMm: 0 } }),
+      spoilt({ schemaVersion: 99 }),
+      spoilt({ layers: {}, papers: [{ id: 'No!' }] }),
+    ]) {
+      if ((await opener.getAttribute('aria-expanded')) === 'false') await opener.click();
+      await page
+        .locator('#drawer input[type=file]')
+        .first()
+        .setInputFiles({ name: 'kelp.laydown', mimeType: 'application/zip', buffer: Buffer.from(bytes) });
       await page.locator('.problems li').first().waitFor();
       expect(englishIn(await readPage(page))).toEqual([]);
       await page.getByRole('button', { name: de.shell.close, exact: true }).click();
@@ -180,10 +235,15 @@ describe('the second language', () => {
   test('numbers stand with a decimal comma, and one with a comma or a point is understood', async () => {
     const page = await openIn();
     await choose(page, 'Deutsch');
-    await page.evaluate(() => { location.hash = 'press'; });
+    await page.evaluate(() => {
+      location.hash = 'press';
+    });
     await page.locator('[data-part=gap]').click();
     const gap = page.getByRole('textbox', { name: de.press.gapOwn, exact: true });
-    for (const [typed, shown] of [['4,25', '4,25'], ['3.75', '3,75']] as const) {
+    for (const [typed, shown] of [
+      ['4,25', '4,25'],
+      ['3.75', '3,75'],
+    ] as const) {
       await gap.fill(typed);
       await gap.press('Enter');
       await expect.poll(() => gap.inputValue()).toBe(shown);
@@ -194,20 +254,31 @@ describe('the second language', () => {
     await page.close();
   }, 120_000);
 
-  test.each([[1440, 900], [820, 1180], [390, 844]])('at %i px the switch is in sight, nothing runs over the edge, axe finds nothing', async (width, height) => {
-    const page = await openIn({ width, height });
-    if (await page.locator('.language-switch:visible').count() === 0) await page.getByRole('button', { name: en.shell.open, exact: true }).click();
-    await choose(page, 'Deutsch');
-    expect(await page.locator('.language-switch:visible').count()).toBe(1);
-    expect(await violations(page)).toEqual([]);
-    for (const station of stations) {
-      await page.evaluate((id) => { location.hash = id; }, station);
-      await page.waitForSelector('main[aria-busy=false]');
-      await page.waitForTimeout(300);
-      expect(await page.evaluate(() => document.documentElement.scrollWidth), station).toBeLessThanOrEqual(width);
-      // The press page on a small screen shows no header, and so no heading of the first order: in either language.
-      if (station !== 'pulling') expect(await violations(page), station).toEqual([]);
-    }
-    await page.close();
-  }, 180_000);
+  test.each([
+    [1440, 900],
+    [820, 1180],
+    [390, 844],
+  ])(
+    'at %i px the switch is in sight, nothing runs over the edge, axe finds nothing',
+    async (width, height) => {
+      const page = await openIn({ width, height });
+      if ((await page.locator('.language-switch:visible').count()) === 0)
+        await page.getByRole('button', { name: en.shell.open, exact: true }).click();
+      await choose(page, 'Deutsch');
+      expect(await page.locator('.language-switch:visible').count()).toBe(1);
+      expect(await violations(page)).toEqual([]);
+      for (const station of stations) {
+        await page.evaluate((id) => {
+          location.hash = id;
+        }, station);
+        await page.waitForSelector('main[aria-busy=false]');
+        await page.waitForTimeout(300);
+        expect(await page.evaluate(() => document.documentElement.scrollWidth), station).toBeLessThanOrEqual(width);
+        // The press page on a small screen shows no header, and so no heading of the first order: in either language.
+        if (station !== 'pulling') expect(await violations(page), station).toEqual([]);
+      }
+      await page.close();
+    },
+    180_000,
+  );
 });

@@ -17,16 +17,24 @@ afterAll(async () => {
   await server?.close();
 });
 
-const keptWhole = (page: Page): Promise<unknown> => page.waitForFunction(async () => (await navigator.serviceWorker.ready).active?.state === 'activated');
+const keptWhole = (page: Page): Promise<unknown> =>
+  page.waitForFunction(async () => (await navigator.serviceWorker.ready).active?.state === 'activated');
 const sureKept = async (page: Page): Promise<void> => {
   await expect.poll(() => page.locator('.kept').textContent()).toBe('Kept on this machine');
   await page.waitForTimeout(300);
 };
 /** Denies the page the browser's storage, or lets it run full. */
-const storage = async (page: Page, how: 'denied' | 'full'): Promise<void> => void await page.addInitScript((kind) => {
-  if (kind === 'denied') indexedDB.open = () => { throw new DOMException('no', 'SecurityError'); };
-  else IDBObjectStore.prototype.put = () => { throw new DOMException('full', 'QuotaExceededError'); };
-}, how);
+const storage = async (page: Page, how: 'denied' | 'full'): Promise<void> =>
+  void (await page.addInitScript((kind) => {
+    if (kind === 'denied')
+      indexedDB.open = () => {
+        throw new DOMException('no', 'SecurityError');
+      };
+    else
+      IDBObjectStore.prototype.put = () => {
+        throw new DOMException('full', 'QuotaExceededError');
+      };
+  }, how));
 
 describe('with the network off', () => {
   test('Laydown opens, shows the job as it was left, and works on', async () => {
@@ -85,7 +93,12 @@ test('a newer Laydown is announced and waits; taken, it shows the job as it was 
     const html = readFileSync(`${folder}index.html`, 'utf8');
     const newer = html.replace('<body>', '<body data-edition="newer">');
     writeFileSync(`${folder}index.html`, newer);
-    writeFileSync(`${folder}sw.js`, readFileSync(`${folder}sw.js`, 'utf8').replace(print(html), print(newer)).replace(/LAYDOWN_EDITION="[^"]*"/, 'LAYDOWN_EDITION="newer"'));
+    writeFileSync(
+      `${folder}sw.js`,
+      readFileSync(`${folder}sw.js`, 'utf8')
+        .replace(print(html), print(newer))
+        .replace(/LAYDOWN_EDITION="[^"]*"/, 'LAYDOWN_EDITION="newer"'),
+    );
     await page.reload();
     await page.getByText('A newer Laydown is on this machine').waitFor({ timeout: 20_000 });
     await page.locator('[data-layer=water] input[type=range]').fill('35');
@@ -106,7 +119,10 @@ test('a newer Laydown is announced and waits; taken, it shows the job as it was 
 }, 120_000);
 
 describe('storage that can not be had', () => {
-  for (const [how, words] of [['denied', 'gives Laydown no room'], ['full', 'has no room left']] as const) {
+  for (const [how, words] of [
+    ['denied', 'gives Laydown no room'],
+    ['full', 'has no room left'],
+  ] as const) {
     test(`${how}: it is said, and another job is not put over this one unasked`, async () => {
       const context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
       const page = await context.newPage();

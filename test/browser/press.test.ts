@@ -16,7 +16,9 @@ beforeAll(async () => {
   server = await serveBench(tidePool());
   page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
   page.on('pageerror', (e) => complaints.push(e.message));
-  page.on('console', (m) => { if (m.type() === 'error') complaints.push(m.text()); });
+  page.on('console', (m) => {
+    if (m.type() === 'error') complaints.push(m.text());
+  });
   await page.goto(`${server.url}?job=open#press`);
   await page.locator('.press').waitFor({ timeout: 30_000 });
 });
@@ -81,20 +83,26 @@ describe('the press station', () => {
   test('grams of every run: what screen and pot keep is most of a small edition', async () => {
     await lay('ink');
     expect(await page.locator('.ink-run').count()).toBe(6);
-    const widths = await page.locator('.ink-run').last().locator('.ink-bar span').evaluateAll((all) => all.map((e) => e.getBoundingClientRect().width));
+    const widths = await page
+      .locator('.ink-run')
+      .last()
+      .locator('.ink-bar span')
+      .evaluateAll((all) => all.map((e) => e.getBoundingClientRect().width));
     expect(widths[1]).toBeGreaterThan(widths[0]);
   });
 
   test('the proof as a sheet falls: worst is farther off than typical, and bare paper shows where water should meet sky', async () => {
     await lay('register');
-    const white = async (): Promise<number> => page.locator('.sheet-proof .proof-canvas').evaluate((c) => {
-      const canvas = c as HTMLCanvasElement;
-      const { data } = canvas.getContext('2d')!.getImageData(0, 0, canvas.width, canvas.height);
-      let n = 0;
-      for (let i = 0; i < data.length; i += 4) if (Math.min(data[i], data[i + 1], data[i + 2]) > 225) n++;
-      return n / (data.length / 4);
-    });
-    const offOf = async (): Promise<number> => Number(/([\d.]+)\u00a0mm/.exec(await page.locator('.sheet-proof figcaption p').innerText())?.[1]);
+    const white = async (): Promise<number> =>
+      page.locator('.sheet-proof .proof-canvas').evaluate((c) => {
+        const canvas = c as HTMLCanvasElement;
+        const { data } = canvas.getContext('2d')!.getImageData(0, 0, canvas.width, canvas.height);
+        let n = 0;
+        for (let i = 0; i < data.length; i += 4) if (Math.min(data[i], data[i + 1], data[i + 2]) > 225) n++;
+        return n / (data.length / 4);
+      });
+    const offOf = async (): Promise<number> =>
+      Number(/([\d.]+)\u00a0mm/.exec(await page.locator('.sheet-proof figcaption p').innerText())?.[1]);
     await page.getByRole('radio', { name: 'In register' }).check();
     await page.locator('.sheet-proof[data-sheet=none]').waitFor();
     await page.waitForTimeout(100);
@@ -135,10 +143,19 @@ describe('the press station', () => {
     await eventually(() => page.locator('.within h2').textContent()).toContain('1.25');
     const before = await page.locator('.within h2').textContent();
     for (let sheet = 1; sheet <= 4; sheet++) {
-      await page.locator('.test-choice').getByRole('radio', { name: new RegExp(`^Sheet ${sheet}(,|$)`) }).check();
-      for (const [place, line] of [['top left', '2'], ['bottom right', '0,5']]) {
+      await page
+        .locator('.test-choice')
+        .getByRole('radio', { name: new RegExp(`^Sheet ${sheet}(,|$)`) })
+        .check();
+      for (const [place, line] of [
+        ['top left', '2'],
+        ['bottom right', '0,5'],
+      ]) {
         const fields = page.locator(`[data-place="${place}"] .line-field`);
-        await fields.nth(0).locator('input').fill(sheet % 2 ? line : '−1');
+        await fields
+          .nth(0)
+          .locator('input')
+          .fill(sheet % 2 ? line : '−1');
         await fields.nth(0).locator('input').press('Enter');
         // Enter goes on to the field below.
         await page.keyboard.type(sheet % 2 ? '0.4 mm' : '-1');
@@ -149,9 +166,15 @@ describe('the press station', () => {
     expect(await page.locator('.target-sheet').count()).toBe(4);
     await page.keyboard.press('Enter');
     await eventually(() => page.evaluate(() => document.activeElement?.getAttribute('aria-label'))).toBe('Sheet 5, top left, across');
-    await page.locator('.test-choice').getByRole('radio', { name: /^Sheet 4/ }).check();
+    await page
+      .locator('.test-choice')
+      .getByRole('radio', { name: /^Sheet 4/ })
+      .check();
     expect(await page.locator('[data-place="bottom right"] .line-field input').nth(1).inputValue()).toBe('-1');
-    await page.locator('[data-place="bottom right"]').getByRole('button', { name: /down: one line more/ }).click();
+    await page
+      .locator('[data-place="bottom right"]')
+      .getByRole('button', { name: /down: one line more/ })
+      .click();
     await eventually(() => page.locator('[data-place="bottom right"] .line-field input').nth(1).inputValue()).toBe('0');
     await undo('readings of test sheets').click();
     await eventually(() => page.locator('[data-place="bottom right"] .line-field input').nth(1).inputValue()).toBe('-1');
@@ -190,10 +213,16 @@ describe('the press station', () => {
     expect(await page.locator('.day-racking').count()).toBeGreaterThan(0);
     await page.locator('.day-list summary').click();
     expect(await page.locator('.day-list tbody').innerText()).toContain('1, pulls');
-    const lanes = await page.locator('.day-picture').first().locator('.day-step:not(.day-drying)').evaluateAll((all) => all.map((e) => {
-      const { left, right } = e.getBoundingClientRect();
-      return { lane: (e as HTMLElement).style.getPropertyValue('--lane'), left, right };
-    }));
+    const lanes = await page
+      .locator('.day-picture')
+      .first()
+      .locator('.day-step:not(.day-drying)')
+      .evaluateAll((all) =>
+        all.map((e) => {
+          const { left, right } = e.getBoundingClientRect();
+          return { lane: (e as HTMLElement).style.getPropertyValue('--lane'), left, right };
+        }),
+      );
     for (const lane of ['0', '1']) {
       const own = lanes.filter((one) => one.lane === lane).sort((a, b) => a.left - b.left);
       own.slice(1).forEach((one, i) => expect(one.left).toBeGreaterThanOrEqual(own[i].right - 3.5));
@@ -212,7 +241,9 @@ describe('the press station', () => {
   });
 
   test('another paper gets a name and a colour of its own, and its proof is darker; the laydown leads there', async () => {
-    await page.evaluate(() => { location.hash = 'laydown'; });
+    await page.evaluate(() => {
+      location.hash = 'laydown';
+    });
     await page.getByRole('link', { name: 'Change or add papers' }).click();
     const last = page.locator('.paper-card').last();
     await last.getByRole('button', { name: 'Another paper like this' }).click();
@@ -259,7 +290,11 @@ describe('the press station', () => {
     await inches.close();
   });
 
-  for (const [width, height] of [[1440, 900], [820, 1180], [390, 844]]) {
+  for (const [width, height] of [
+    [1440, 900],
+    [820, 1180],
+    [390, 844],
+  ]) {
     test(`axe finds nothing in any part at ${width} px, and nothing reaches past the page`, async () => {
       await page.setViewportSize({ width, height });
       for (const part of ['screen', 'gap', 'ink', 'register', 'papers', 'day']) {
@@ -274,8 +309,17 @@ describe('the press station', () => {
   test('every target is at least 44 px, and the page complained of nothing', async () => {
     for (const part of ['screen', 'gap', 'ink', 'register', 'papers', 'day']) {
       await lay(part);
-      const small = await page.locator('.press').locator('button:visible, select:visible, summary:visible, input[type=text]:visible, label:has(input[type=radio]):visible').evaluateAll((all) => all
-        .filter((e) => { const b = e.getBoundingClientRect(); return b.width > 0 && (b.height < 43.5 || b.width < 43.5); }).map((e) => e.textContent || e.outerHTML.slice(0, 80)));
+      const small = await page
+        .locator('.press')
+        .locator('button:visible, select:visible, summary:visible, input[type=text]:visible, label:has(input[type=radio]):visible')
+        .evaluateAll((all) =>
+          all
+            .filter((e) => {
+              const b = e.getBoundingClientRect();
+              return b.width > 0 && (b.height < 43.5 || b.width < 43.5);
+            })
+            .map((e) => e.textContent || e.outerHTML.slice(0, 80)),
+        );
       expect(small, part).toEqual([]);
     }
     expect(complaints).toEqual([]);

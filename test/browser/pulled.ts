@@ -5,7 +5,11 @@ import { tidePool } from './bench-page.ts';
 /** Tide-pool with its whole edition pulled: A3 smeared in the third run, B2 noted. */
 export function pulled(): JobBundle {
   const bundle = tidePool();
-  const names = [...Array.from({ length: 16 }, (_, i) => `A${i + 1}`), ...Array.from({ length: 8 }, (_, i) => `B${i + 1}`), ...Array.from({ length: 4 }, (_, i) => `C${i + 1}`)];
+  const names = [
+    ...Array.from({ length: 16 }, (_, i) => `A${i + 1}`),
+    ...Array.from({ length: 8 }, (_, i) => `B${i + 1}`),
+    ...Array.from({ length: 4 }, (_, i) => `C${i + 1}`),
+  ];
   const events: CountEvent[] = [];
   bundle.job.layers.forEach((layer, run) => {
     for (const sheet of names) {

@@ -21,22 +21,41 @@ const parts: Record<string, readonly string[]> = {
 };
 
 describe.each(Object.entries(parts))('station %s', (station, names) => {
-  test.each([[1440, 900], [820, 1180], [390, 844]])('at %i px: axe finds nothing, nothing runs over the edge, nothing complains', async (width, height) => {
-    const page = await browser.newPage({ viewport: { width, height } });
-    const complaints: string[] = [];
-    page.on('pageerror', (e) => complaints.push(e.message));
-    page.on('console', (m) => { if (m.type() === 'error') complaints.push(m.text()); });
-    await page.goto(`${server.url}?job=open#${station}`);
-    await page.waitForSelector('main[aria-busy=false]', { timeout: 60_000 });
-    for (const name of names.length > 0 ? names : [null]) {
-      if (name) await page.getByRole('link', { name: new RegExp(`^${name}`) }).or(page.getByRole('radio', { name: new RegExp(`^${name}`) })).or(page.getByRole('tab', { name: new RegExp(`^${name}`) })).or(page.getByRole('button', { name: new RegExp(`^${name}`) })).first().click({ force: true });
-      await page.waitForTimeout(400);
-      expect(await violations(page), `${station} ${name ?? ''} at ${width}`).toEqual([]);
-      expect(await page.evaluate(() => document.documentElement.scrollWidth), `${station} ${name ?? ''} at ${width}`).toBeLessThanOrEqual(width);
-    }
-    expect(complaints).toEqual([]);
-    await page.close();
-  }, 180_000);
+  test.each([
+    [1440, 900],
+    [820, 1180],
+    [390, 844],
+  ])(
+    'at %i px: axe finds nothing, nothing runs over the edge, nothing complains',
+    async (width, height) => {
+      const page = await browser.newPage({ viewport: { width, height } });
+      const complaints: string[] = [];
+      page.on('pageerror', (e) => complaints.push(e.message));
+      page.on('console', (m) => {
+        if (m.type() === 'error') complaints.push(m.text());
+      });
+      await page.goto(`${server.url}?job=open#${station}`);
+      await page.waitForSelector('main[aria-busy=false]', { timeout: 60_000 });
+      for (const name of names.length > 0 ? names : [null]) {
+        if (name)
+          await page
+            .getByRole('link', { name: new RegExp(`^${name}`) })
+            .or(page.getByRole('radio', { name: new RegExp(`^${name}`) }))
+            .or(page.getByRole('tab', { name: new RegExp(`^${name}`) }))
+            .or(page.getByRole('button', { name: new RegExp(`^${name}`) }))
+            .first()
+            .click({ force: true });
+        await page.waitForTimeout(400);
+        expect(await violations(page), `${station} ${name ?? ''} at ${width}`).toEqual([]);
+        expect(await page.evaluate(() => document.documentElement.scrollWidth), `${station} ${name ?? ''} at ${width}`).toBeLessThanOrEqual(
+          width,
+        );
+      }
+      expect(complaints).toEqual([]);
+      await page.close();
+    },
+    180_000,
+  );
 });
 
 describe('inks', () => {
@@ -54,18 +73,34 @@ describe('inks', () => {
 });
 
 describe('with letters twice as large', () => {
-  test.each([['forms', 390], ['stencils', 390], ['inks', 390], ['forms', 820], ['stencils', 820], ['inks', 820]] as const)('%s at %i px: everything wraps, nothing runs over the edge', async (station, width) => {
-    const page = await browser.newPage({ viewport: { width, height: 900 } });
-    await page.goto(`${server.url}?job=open#${station}`);
-    await page.waitForSelector(`main[aria-busy=false] .${station}`, { timeout: 60_000 });
-    await page.evaluate(() => { document.documentElement.style.fontSize = '200%'; });
-    if (station === 'forms') await page.locator('[data-placed="0"]').focus();
-    if (station === 'stencils') await page.locator('[data-stencil=kelp]').click();
-    for (const part of station === 'inks' ? ['shelf', 'wanted', 'reach', 'order', 'mix', 'pot', 'learn', 'again'] : [null]) {
-      if (part) await page.locator(`[data-part=${part}]`).click();
-      await page.waitForTimeout(500);
-      expect(await page.evaluate(() => Math.max(document.documentElement.scrollWidth, document.querySelector('main')!.scrollWidth)), part ?? station).toBeLessThanOrEqual(width);
-    }
-    await page.close();
-  }, 120_000);
+  test.each([
+    ['forms', 390],
+    ['stencils', 390],
+    ['inks', 390],
+    ['forms', 820],
+    ['stencils', 820],
+    ['inks', 820],
+  ] as const)(
+    '%s at %i px: everything wraps, nothing runs over the edge',
+    async (station, width) => {
+      const page = await browser.newPage({ viewport: { width, height: 900 } });
+      await page.goto(`${server.url}?job=open#${station}`);
+      await page.waitForSelector(`main[aria-busy=false] .${station}`, { timeout: 60_000 });
+      await page.evaluate(() => {
+        document.documentElement.style.fontSize = '200%';
+      });
+      if (station === 'forms') await page.locator('[data-placed="0"]').focus();
+      if (station === 'stencils') await page.locator('[data-stencil=kelp]').click();
+      for (const part of station === 'inks' ? ['shelf', 'wanted', 'reach', 'order', 'mix', 'pot', 'learn', 'again'] : [null]) {
+        if (part) await page.locator(`[data-part=${part}]`).click();
+        await page.waitForTimeout(500);
+        expect(
+          await page.evaluate(() => Math.max(document.documentElement.scrollWidth, document.querySelector('main')!.scrollWidth)),
+          part ?? station,
+        ).toBeLessThanOrEqual(width);
+      }
+      await page.close();
+    },
+    120_000,
+  );
 });

@@ -11,7 +11,12 @@ const Parser = (exported.DxfParser ?? exported.default?.DxfParser ?? exported.de
 
 let server: BenchServer;
 let page: Page;
-onPage((opened) => { ({ server, page } = opened); }, () => {});
+onPage(
+  (opened) => {
+    ({ server, page } = opened);
+  },
+  () => {},
+);
 
 const atRest = async (): Promise<void> => {
   await page.waitForSelector('main[aria-busy=false] .zoom-drawing', { timeout: 60_000 });
@@ -41,11 +46,14 @@ describe('sheets, pace and pairs', () => {
     expect(await stepName()).toBe('Undo: sheets of Polyester film');
     expect([await stock.locator('.stock-part').count(), await stock.locator('.stock-chosen').count()]).toEqual([3, 1]);
     // Two stencils never lie on one another, and none runs over the sheet.
-    const boxes = await stock.locator('.stock-part rect').evaluateAll((all) => all.map((r) => ['x', 'y', 'width', 'height'].map((k) => Number(r.getAttribute(k)))));
+    const boxes = await stock
+      .locator('.stock-part rect')
+      .evaluateAll((all) => all.map((r) => ['x', 'y', 'width', 'height'].map((k) => Number(r.getAttribute(k)))));
     for (const [i, [x, y, w, h]] of boxes.entries()) {
       expect(x + w).toBeLessThanOrEqual(594.01);
       expect(y + h).toBeLessThanOrEqual(841.01);
-      for (const [x2, y2, w2, h2] of boxes.slice(i + 1)) expect(x + w <= x2 + 0.01 || x2 + w2 <= x + 0.01 || y + h <= y2 + 0.01 || y2 + h2 <= y + 0.01).toBe(true);
+      for (const [x2, y2, w2, h2] of boxes.slice(i + 1))
+        expect(x + w <= x2 + 0.01 || x2 + w2 <= x + 0.01 || y + h <= y2 + 0.01 || y2 + h2 <= y + 0.01).toBe(true);
     }
     await stock.getByRole('button', { name: /4 Kelp/ }).click();
     await atRest();
@@ -66,7 +74,10 @@ describe('sheets, pace and pairs', () => {
     await page.getByRole('combobox', { name: 'The sheets at hand' }).selectOption('a1');
     await page.locator('.laid-stock').waitFor();
     const save = async (format: string): Promise<{ name: string; bytes: Buffer }> => {
-      const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: new RegExp(`^Sheet \\d as ${format}$`) }).click()]);
+      const [download] = await Promise.all([
+        page.waitForEvent('download'),
+        page.getByRole('button', { name: new RegExp(`^Sheet \\d as ${format}$`) }).click(),
+      ]);
       const chunks: Buffer[] = [];
       for await (const chunk of await download.createReadStream()) chunks.push(chunk as Buffer);
       return { name: download.suggestedFilename(), bytes: Buffer.concat(chunks) };
@@ -77,12 +88,15 @@ describe('sheets, pace and pairs', () => {
     const read = new Parser().parseSync((await save('DXF')).bytes.toString('utf8'));
     expect(new Set((read?.entities ?? []).map((e) => e.layer))).toEqual(new Set(['CUT', 'MARK']));
     const pdf = (await save('PDF')).bytes;
-    const pages = (await getDocument({ data: new Uint8Array(pdf), verbosity: 0 }).promise);
+    const pages = await getDocument({ data: new Uint8Array(pdf), verbosity: 0 }).promise;
     expect(pages.numPages).toBe(1);
     const [, , wide, high] = (await pages.getPage(1)).view;
     expect(wide).toBeCloseTo((594 * 72) / 25.4, 1);
     expect(high).toBeCloseTo((841 * 72) / 25.4, 1);
-    const [parts] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: /^Sheet \d in parts to join, on A4$/ }).click()]);
+    const [parts] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: /^Sheet \d in parts to join, on A4$/ }).click(),
+    ]);
     expect(parts.suggestedFilename()).toMatch(/^tide-pool-polyester-film-\d-a4\.pdf$/);
     const partBytes: Buffer[] = [];
     for await (const chunk of await parts.createReadStream()) partBytes.push(chunk as Buffer);
@@ -113,7 +127,7 @@ describe('sheets, pace and pairs', () => {
     // What is said of lines, corners and pieces adds up to the minutes.
     const parts = [...(/[\d.]+\sm along.*?\. Reckoned/.exec(text)?.[0] ?? '').matchAll(/: ([\d.]+)\smin/g)].map((m) => Number(m[1]));
     expect(parts.length).toBe(3);
-    expect(Math.abs(parts.reduce((sum, v) => sum + v, 0) - await minutes())).toBeLessThan(0.7);
+    expect(Math.abs(parts.reduce((sum, v) => sum + v, 0) - (await minutes()))).toBeLessThan(0.7);
     await page.getByRole('button', { name: /^Undo/ }).click();
     await expect.poll(minutes).toBe(before);
   });
@@ -122,7 +136,10 @@ describe('sheets, pace and pairs', () => {
     await stencil('water');
     const uses = page.locator('.cut-uses li');
     // Coated paper lasts twenty pulls: two sheets for each side, spent with their run.
-    expect(await uses.allTextContents()).toEqual([expect.stringMatching(/1 Sky.*the piece of sheets 1 and 2.*then it is spent/), expect.stringMatching(/2 Water.*the window of sheets 3 and 4.*then it is spent/)]);
+    expect(await uses.allTextContents()).toEqual([
+      expect.stringMatching(/1 Sky.*the piece of sheets 1 and 2.*then it is spent/),
+      expect.stringMatching(/2 Water.*the window of sheets 3 and 4.*then it is spent/),
+    ]);
     expect(await uses.first().locator('.use-sheet').count()).toBe(2);
     const box = await uses.first().locator('.use-sheet').first().boundingBox();
     expect(box!.width).toBeGreaterThan(30);

@@ -16,7 +16,12 @@ interface WithPoints {
 let server: BenchServer;
 let page: Page;
 let complaints: string[] = [];
-onPage((opened) => { ({ server, page } = opened); }, (text) => complaints.push(text));
+onPage(
+  (opened) => {
+    ({ server, page } = opened);
+  },
+  (text) => complaints.push(text),
+);
 
 const atRest = async (): Promise<void> => {
   await page.waitForSelector('main[aria-busy=false] .zoom-drawing');
@@ -28,7 +33,7 @@ async function fresh(): Promise<void> {
   if (!page.url().includes('job=open')) await page.goto(`${server.url}?job=open#stencils`);
   await atRest();
   const undo = page.getByRole('button', { name: /^Undo/ });
-  for (let i = 0; i < 40 && await undo.isEnabled(); i++) await undo.click();
+  for (let i = 0; i < 40 && (await undo.isEnabled()); i++) await undo.click();
   await page.setViewportSize({ width: 1440, height: 900 });
   await stencil('urchin');
 }
@@ -39,15 +44,19 @@ async function stencil(id: string): Promise<void> {
 const stepName = async (): Promise<string> => (await page.getByRole('button', { name: /^Undo/ }).getAttribute('aria-label')) ?? '';
 type Point = readonly [number, number];
 /** Middles of all bridges, mm on the image. */
-const bridges = (): Promise<Point[]> => page.locator('.bridge-shape').evaluateAll((all) => all.map((b) => {
-  const box = (b as SVGPathElement).getBBox();
-  return [box.x + box.width / 2, box.y + box.height / 2] as const;
-}));
-const toScreen = (at: Point): Promise<Point> => page.evaluate(([x, y]) => {
-  const group = document.querySelector<SVGGElement>('.zoom-drawing > g')!;
-  const p = new DOMPoint(x, y).matrixTransform(group.getScreenCTM()!);
-  return [p.x, p.y] as const;
-}, at);
+const bridges = (): Promise<Point[]> =>
+  page.locator('.bridge-shape').evaluateAll((all) =>
+    all.map((b) => {
+      const box = (b as SVGPathElement).getBBox();
+      return [box.x + box.width / 2, box.y + box.height / 2] as const;
+    }),
+  );
+const toScreen = (at: Point): Promise<Point> =>
+  page.evaluate(([x, y]) => {
+    const group = document.querySelector<SVGGElement>('.zoom-drawing > g')!;
+    const p = new DOMPoint(x, y).matrixTransform(group.getScreenCTM()!);
+    return [p.x, p.y] as const;
+  }, at);
 const apart = (a: Point, b: Point): number => Math.hypot(a[0] - b[0], a[1] - b[1]);
 const nearest = (all: readonly Point[], at: Point): number => Math.min(...all.map((b) => apart(b, at)));
 /** The urchin's ring: its middle, and how far out a bridge across it lies. */
@@ -56,8 +65,10 @@ const ring = async (): Promise<{ middle: Point; radius: number }> => {
   const middle = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2] as const;
   return { middle, radius: apart(a, b) / 2 };
 };
-const rim = ({ middle, radius }: { middle: Point; radius: number }, degrees: number): Point =>
-  [middle[0] + radius * Math.cos((degrees * Math.PI) / 180), middle[1] + radius * Math.sin((degrees * Math.PI) / 180)];
+const rim = ({ middle, radius }: { middle: Point; radius: number }, degrees: number): Point => [
+  middle[0] + radius * Math.cos((degrees * Math.PI) / 180),
+  middle[1] + radius * Math.sin((degrees * Math.PI) / 180),
+];
 
 describe('one stencil at a time', () => {
   beforeEach(fresh);
@@ -126,7 +137,7 @@ describe('one stencil at a time', () => {
   test('a bridge is added by pointer, and by keys with a cross; where no opening is, that is said', async () => {
     const place = await ring();
     await page.getByRole('button', { name: 'Add a bridge' }).click();
-    await page.mouse.click(...await toScreen(rim(place, 0)));
+    await page.mouse.click(...(await toScreen(rim(place, 0))));
     await expect.poll(async () => page.locator('.bridge-pinned').count()).toBe(1);
     await atRest();
     expect(nearest(await bridges(), rim(place, 0))).toBeLessThan(6);
@@ -157,7 +168,12 @@ describe('one stencil at a time', () => {
 
   test('bridges laid the shortest way are priced too, and are no cheaper than those least seen', async () => {
     await stencil('kelp');
-    const cost = async (): Promise<number> => (await page.locator('.bridge').evaluateAll((all) => all.map((b) => Number(/ΔE (\d+(?:\.\d+)?)/.exec(b.getAttribute('aria-label') ?? '')?.[1])))).reduce((a, b) => a + b, 0);
+    const cost = async (): Promise<number> =>
+      (
+        await page
+          .locator('.bridge')
+          .evaluateAll((all) => all.map((b) => Number(/ΔE (\d+(?:\.\d+)?)/.exec(b.getAttribute('aria-label') ?? '')?.[1])))
+      ).reduce((a, b) => a + b, 0);
     const least = await cost();
     await page.getByRole('radio', { name: 'the shortest way' }).check();
     await atRest();
@@ -209,7 +225,10 @@ describe('one stencil at a time', () => {
 
   test('the cut sheet of this stencil comes as SVG and as DXF, the same shape in both', async () => {
     const save = async (format: string): Promise<string> => {
-      const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: format, exact: true }).click()]);
+      const [download] = await Promise.all([
+        page.waitForEvent('download'),
+        page.getByRole('button', { name: format, exact: true }).click(),
+      ]);
       expect(download.suggestedFilename()).toBe(`tide-pool-urchin.${format.toLowerCase()}`);
       const chunks: Buffer[] = [];
       for await (const chunk of await download.createReadStream()) chunks.push(chunk as Buffer);
@@ -220,18 +239,23 @@ describe('one stencil at a time', () => {
     expect(svg).toMatch(/<svg[^>]* width="250mm"/);
     const read = new Parser().parseSync(await save('DXF'));
     expect(read?.header?.$INSUNITS).toBe(4);
-    const points = (read?.entities ?? []).filter((e) => e.layer === 'CUT').flatMap((e) => [...((e as WithPoints).vertices ?? []), ...((e as WithPoints).controlPoints ?? [])]);
+    const points = (read?.entities ?? [])
+      .filter((e) => e.layer === 'CUT')
+      .flatMap((e) => [...((e as WithPoints).vertices ?? []), ...((e as WithPoints).controlPoints ?? [])]);
     const span = (values: number[]): number => Math.max(...values) - Math.min(...values);
-    const box = await page.evaluate((d) => {
-      const drawing = document.createElementNS('http://www.w3.org/2000/svg', 'svg');
-      const path = document.createElementNS('http://www.w3.org/2000/svg', 'path');
-      path.setAttribute('d', d);
-      drawing.append(path);
-      document.body.append(drawing);
-      const { width, height } = path.getBBox();
-      drawing.remove();
-      return [width, height];
-    }, /id="cut"[^>]*><path[^>]* d="([^"]+)"/.exec(svg)![1]);
+    const box = await page.evaluate(
+      (d) => {
+        const drawing = document.createElementNS('http://www.w3.org/2000/svg', 'svg');
+        const path = document.createElementNS('http://www.w3.org/2000/svg', 'path');
+        path.setAttribute('d', d);
+        drawing.append(path);
+        document.body.append(drawing);
+        const { width, height } = path.getBBox();
+        drawing.remove();
+        return [width, height];
+      },
+      /id="cut"[^>]*><path[^>]* d="([^"]+)"/.exec(svg)![1],
+    );
     // The handles of a curve may stand a little outside of it.
     expect(Math.abs(span(points.map((p) => p.x)) - box[0])).toBeLessThan(0.5);
     expect(Math.abs(span(points.map((p) => p.y)) - box[1])).toBeLessThan(0.5);
@@ -261,7 +285,8 @@ describe('one stencil at a time', () => {
 
   test('an island bridged, laid loose or dropped: each with its price, and which shows less', async () => {
     const ways = page.locator('.island-ways .choice-mark');
-    const price = async (i: number): Promise<number> => Number(/ΔE (\d+\.?\d*) over [\d.]+/.exec((await ways.nth(i).textContent()) ?? '')?.[1]);
+    const price = async (i: number): Promise<number> =>
+      Number(/ΔE (\d+\.?\d*) over [\d.]+/.exec((await ways.nth(i).textContent()) ?? '')?.[1]);
     const [bridged, dropped] = [await price(0), await price(2)];
     expect(bridged).toBeGreaterThan(0);
     expect(dropped).toBeGreaterThan(0);
@@ -282,12 +307,18 @@ describe('one stencil at a time', () => {
 
   test('axe finds nothing, wide or narrow; nothing runs over the edge; everything is large enough to touch', async () => {
     await page.locator('.bridge').first().focus();
-    for (const [width, height] of [[1440, 900], [820, 1180], [390, 844]]) {
+    for (const [width, height] of [
+      [1440, 900],
+      [820, 1180],
+      [390, 844],
+    ]) {
       await page.setViewportSize({ width, height });
       await atRest();
       expect(await violations(page), `stencils at ${width} px`).toEqual([]);
       expect(await page.evaluate(() => document.documentElement.scrollWidth), `${width}`).toBeLessThanOrEqual(width);
-      const small = await page.locator('.stencils button:visible, .stencils summary:visible').evaluateAll((all) => all.map((b) => b.getBoundingClientRect()).filter((b) => b.height < 43.5).length);
+      const small = await page
+        .locator('.stencils button:visible, .stencils summary:visible')
+        .evaluateAll((all) => all.map((b) => b.getBoundingClientRect()).filter((b) => b.height < 43.5).length);
       expect(small).toBe(0);
     }
     expect(complaints).toEqual([]);

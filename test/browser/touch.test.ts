@@ -5,7 +5,12 @@ import { onPage, type Opened } from './on-page.ts';
 let opened: Opened;
 let page: Page;
 let finger: CDPSession;
-onPage((one) => { opened = one; }, () => undefined);
+onPage(
+  (one) => {
+    opened = one;
+  },
+  () => undefined,
+);
 
 type Point = readonly [number, number];
 
@@ -36,9 +41,19 @@ async function pointOn(selector: string): Promise<Point> {
     thing.scrollIntoView({ block: 'center' });
     const box = thing.getBoundingClientRect();
     const on = (x: number, y: number): boolean => thing.contains(document.elementFromPoint(x, y));
-    for (let y = box.top + 1; y < box.bottom; y += 2) for (let x = box.left + 1; x < box.right; x += 2) {
-      if ([[0, 0], [4, 0], [-4, 0], [0, 4], [0, -4]].every(([dx, dy]) => on(x + dx, y + dy))) return [x, y] as const;
-    }
+    for (let y = box.top + 1; y < box.bottom; y += 2)
+      for (let x = box.left + 1; x < box.right; x += 2) {
+        if (
+          [
+            [0, 0],
+            [4, 0],
+            [-4, 0],
+            [0, 4],
+            [0, -4],
+          ].every(([dx, dy]) => on(x + dx, y + dy))
+        )
+          return [x, y] as const;
+      }
     return null;
   }, selector);
   return found!;
@@ -50,7 +65,11 @@ describe('with a finger on a phone', () => {
   test('a form is carried, turned and sized, and the page stays where it is', async () => {
     await page.getByRole('button', { name: /^Cut Urchin:/ }).tap();
     await page.waitForSelector('main[aria-busy=false] .zoom-drawing');
-    for (const [thing, by, step] of [['[data-placed="0"]', [-40, 50], 'Undo: Urchin moved'], ['[data-grip=turn]', [50, 40], 'Undo: Urchin turned'], ['[data-grip=size]', [-12, -12], 'Undo: size of Urchin']] as const) {
+    for (const [thing, by, step] of [
+      ['[data-placed="0"]', [-40, 50], 'Undo: Urchin moved'],
+      ['[data-grip=turn]', [50, 40], 'Undo: Urchin turned'],
+      ['[data-grip=size]', [-12, -12], 'Undo: size of Urchin'],
+    ] as const) {
       const from = await pointOn(thing);
       const before = await scrolled();
       await draw(from, by);
@@ -66,7 +85,9 @@ describe('with a finger on a phone', () => {
   });
 
   test('a bridge is carried along its opening and stays where it was put', async () => {
-    await page.evaluate(() => { location.hash = 'stencils'; });
+    await page.evaluate(() => {
+      location.hash = 'stencils';
+    });
     await page.locator('[data-stencil=urchin]').tap();
     await page.waitForSelector('main[aria-busy=false] .bridge');
     expect(await page.locator('.bridge-pinned').count()).toBe(0);

@@ -8,7 +8,17 @@ import { contentSecurityPolicy } from '../../src/cli/serve.ts';
 import { writeJobFile } from '../../src/core/job/index.ts';
 import { plan, readyBundle } from '../../src/core/plan.ts';
 import { digestPlan } from '../../src/workbench/worker/digest.ts';
-import { openBench, openBrowser, openProfile, proofColour, serveBench, settled, startOver, tidePool, type BenchServer } from './bench-page.ts';
+import {
+  openBench,
+  openBrowser,
+  openProfile,
+  proofColour,
+  serveBench,
+  settled,
+  startOver,
+  tidePool,
+  type BenchServer,
+} from './bench-page.ts';
 
 let browser: Browser;
 let server: BenchServer;
@@ -28,7 +38,8 @@ async function open(station: string): Promise<Page> {
   await startOver(bench.page, station);
   return bench.page;
 }
-const runs = (page: Page): Promise<string[]> => page.locator('[data-layer]').evaluateAll((shelves) => shelves.map((s) => s.getAttribute('data-layer') ?? '').reverse());
+const runs = (page: Page): Promise<string[]> =>
+  page.locator('[data-layer]').evaluateAll((shelves) => shelves.map((s) => s.getAttribute('data-layer') ?? '').reverse());
 const distance = (a: number[], b: number[]): number => Math.hypot(...a.map((v, i) => v - b[i]));
 /** A point of the image with nothing but sky, and one with nothing but water. */
 const sky = [0.1, 0.1] as const;
@@ -186,7 +197,11 @@ describe('the overlap station', () => {
     expect(await page.locator('.detail h2').textContent()).toBe('Water');
     await page.mouse.move(1, 1);
     const waterColour = await proofColour(page, ...water);
-    await page.locator('.overlap').filter({ has: page.locator('.film') }).first().focus();
+    await page
+      .locator('.overlap')
+      .filter({ has: page.locator('.film') })
+      .first()
+      .focus();
     expect(await page.locator('.detail h2').textContent()).not.toBe('');
     await page.getByRole('button', { name: /^Sky, / }).focus();
     await settled(page);
@@ -242,11 +257,15 @@ describe('the bench', () => {
     await page.getByRole('button', { name: 'The example, Tide pool' }).waitFor();
     await page.waitForLoadState('networkidle');
     // Laydown's own files are being kept for work without a network: that is part of loading.
-    await page.evaluate(async () => { await navigator.serviceWorker.ready; });
+    await page.evaluate(async () => {
+      await navigator.serviceWorker.ready;
+    });
     await page.waitForTimeout(1500);
     const asked = server.requests.length;
     const away: string[] = [];
-    page.on('request', (r) => { if (!r.url().startsWith('blob:')) away.push(r.url()); });
+    page.on('request', (r) => {
+      if (!r.url().startsWith('blob:')) away.push(r.url());
+    });
     await page.getByRole('button', { name: 'The example, Tide pool' }).click();
     await settled(page);
     await page.getByRole('radio', { name: 'Printed: blue moon' }).check();
@@ -263,7 +282,9 @@ describe('the bench', () => {
   test('a file that is no job is refused in plain words and the bench stays as it is', async () => {
     const page = await open('laydown');
     await page.getByRole('button', { name: 'Open', exact: true }).click();
-    await page.locator('input[type=file]').setInputFiles({ name: 'holiday.laydown', mimeType: 'application/zip', buffer: Buffer.from('no zip at all') });
+    await page
+      .locator('input[type=file]')
+      .setInputFiles({ name: 'holiday.laydown', mimeType: 'application/zip', buffer: Buffer.from('no zip at all') });
     const alert = page.locator('.drawer[role=alert]');
     await alert.waitFor();
     expect(await alert.textContent()).toContain('holiday.laydown');
@@ -324,22 +345,26 @@ describe('the bench', () => {
     await prepare();
     const inNode = await digestPlan(plan(await readyBundle(bundle)));
     const script = server.requests.find((path) => /\/worker-[^/]*\.js$/.test(path))!;
-    const inBrowser = await bench.page.evaluate(async ([url, file]) => {
-      const worker = new Worker(url as string, { type: 'module' });
-      const ask = (id: number, question: string, what: object): Promise<Record<string, unknown>> => new Promise((resolve, reject) => {
-        worker.addEventListener('message', ({ data }) => {
-          if (data.id !== id || data.kind === 'progress') return;
-          if (data.kind === 'answer') resolve(data.answer);
-          else reject(new Error(data.message));
-        });
-        worker.postMessage({ id, question, ask: what });
-      });
-      const job = await ask(1, 'openJob', { file: Uint8Array.from(file as number[]), name: 'tide-pool' });
-      await ask(2, 'plan', job);
-      const digest = await ask(3, 'digest', {});
-      worker.terminate();
-      return digest;
-    }, [script, [...writeJobFile(bundle)]] as const);
+    const inBrowser = await bench.page.evaluate(
+      async ([url, file]) => {
+        const worker = new Worker(url as string, { type: 'module' });
+        const ask = (id: number, question: string, what: object): Promise<Record<string, unknown>> =>
+          new Promise((resolve, reject) => {
+            worker.addEventListener('message', ({ data }) => {
+              if (data.id !== id || data.kind === 'progress') return;
+              if (data.kind === 'answer') resolve(data.answer);
+              else reject(new Error(data.message));
+            });
+            worker.postMessage({ id, question, ask: what });
+          });
+        const job = await ask(1, 'openJob', { file: Uint8Array.from(file as number[]), name: 'tide-pool' });
+        await ask(2, 'plan', job);
+        const digest = await ask(3, 'digest', {});
+        worker.terminate();
+        return digest;
+      },
+      [script, [...writeJobFile(bundle)]] as const,
+    );
     expect(inBrowser).toEqual(inNode);
   }, 180_000);
 
@@ -347,6 +372,11 @@ describe('the bench', () => {
     const html = await (await fetch(server.url)).text();
     const inHead = /http-equiv="Content-Security-Policy" content="([^"]*)"/.exec(html)?.[1].split('; ') ?? [];
     // A page's head can't say who may frame it; all else must agree.
-    expect(inHead.sort()).toEqual(contentSecurityPolicy.split('; ').filter((d) => !d.startsWith('frame-ancestors')).sort());
+    expect(inHead.sort()).toEqual(
+      contentSecurityPolicy
+        .split('; ')
+        .filter((d) => !d.startsWith('frame-ancestors'))
+        .sort(),
+    );
   });
 });

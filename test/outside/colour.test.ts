@@ -3,8 +3,19 @@ import Color from 'colorjs.io';
 import { differenceCiede2000 } from 'culori';
 import { describe, expect, test } from 'vitest';
 import {
-  deltaE00, labFromSpectrum, labFromXyz, smoothestSpectrum, srgbFromXyz, wavelengthsNm, whitePoints, xyzFromLab, xyzFromSpectrum, xyzFromSrgb,
-  type Illuminant, type Lab, type Xyz,
+  deltaE00,
+  labFromSpectrum,
+  labFromXyz,
+  smoothestSpectrum,
+  srgbFromXyz,
+  wavelengthsNm,
+  whitePoints,
+  xyzFromLab,
+  xyzFromSpectrum,
+  xyzFromSrgb,
+  type Illuminant,
+  type Lab,
+  type Xyz,
 } from '../../src/core/colour/index.ts';
 import { filmOf, inkOverOneGround, stackReflectance, type Ink } from '../../src/core/ink/index.ts';
 import { seeded } from '../../src/core/random.ts';
@@ -36,7 +47,11 @@ describe('colour difference', () => {
 
 describe('light and white', () => {
   // ISO/CIE 11664-2 and CIE 15 table T.3: white points of the illuminants for the 2° observer. D50 as ISO 13655 has it.
-  test.each([['D50', 0.9642, 0.8252], ['D65', 0.9505, 1.0888], ['A', 1.0985, 0.3558]] as const)('the perfect white under %s', (name, x, z) => {
+  test.each([
+    ['D50', 0.9642, 0.8252],
+    ['D65', 0.9505, 1.0888],
+    ['A', 1.0985, 0.3558],
+  ] as const)('the perfect white under %s', (name, x, z) => {
     const white = xyzFromSpectrum(new Float64Array(36).fill(1), name);
     expect(white[0]).toBeCloseTo(x, 3);
     expect(white[1]).toBeCloseTo(1, 6);
@@ -108,10 +123,18 @@ describe('golden trace of the overprint model', () => {
   const trace = read<Trace>('overprint-trace');
   test('overlaps of two inks', () => {
     const paper = Float64Array.from(trace.paper);
-    const inks = new Map<string, Ink>(Object.entries(trace.inks).map(([name, r]) =>
-      [name, inkOverOneGround({ ink: Float64Array.from(r), ground: paper, surface: trace.surface }).ink]));
+    const inks = new Map<string, Ink>(
+      Object.entries(trace.inks).map(([name, r]) => [
+        name,
+        inkOverOneGround({ ink: Float64Array.from(r), ground: paper, surface: trace.surface }).ink,
+      ]),
+    );
     for (const [name, { R, Lab }] of Object.entries(trace.expected)) {
-      const stack = stackReflectance(paper, [...name].map((letter) => filmOf(inks.get(letter)!)), trace.surface);
+      const stack = stackReflectance(
+        paper,
+        [...name].map((letter) => filmOf(inks.get(letter)!)),
+        trace.surface,
+      );
       stack.forEach((v, i) => expect(v).toBeCloseTo(R[i], 9));
       labFromSpectrum(stack).forEach((v, i) => expect(v).toBeCloseTo(Lab[i], 5));
     }

@@ -19,7 +19,12 @@ export interface Drawn {
  * The sheet as it comes out of the printer (drawn by pdf.js, not by this project), with ink drawn down on it, laid askew
  * on a table and photographed under light that falls off to one side.
  */
-export async function photographOfSheet(title: string, shares: readonly number[], paper: Lab, inkOver: (share: number, over: 'white' | 'black') => Lab | null): Promise<Drawn> {
+export async function photographOfSheet(
+  title: string,
+  shares: readonly number[],
+  paper: Lab,
+  inkOver: (share: number, over: 'white' | 'black') => Lab | null,
+): Promise<Drawn> {
   const sheet = drawdownSheet(title, shares);
   const pdf = await getDocument({ data: (await makeDrawdownSheets([title], readFonts(), shares)).slice(), verbosity: 0 }).promise;
   const page = await pdf.getPage(1);
@@ -38,7 +43,8 @@ export async function photographOfSheet(title: string, shares: readonly number[]
     for (const over of ['white', 'black'] as const) {
       const lab = inkOver(strip.share, over);
       if (!lab) continue;
-      const from = over === 'white' ? strip.xMm : bar.xMm, to = over === 'white' ? bar.xMm : strip.xMm + strip.widthMm;
+      const from = over === 'white' ? strip.xMm : bar.xMm,
+        to = over === 'white' ? bar.xMm : strip.xMm + strip.widthMm;
       context.fillStyle = hex(lab);
       context.fillRect(from * perMm, strip.yMm * perMm, (to - from) * perMm, strip.heightMm * perMm);
     }
@@ -54,13 +60,14 @@ export async function photographOfSheet(title: string, shares: readonly number[]
   photo.drawImage(canvas, -w / 2, -h / 2);
   photo.resetTransform();
   const image = photo.getImageData(0, 0, 1500, 1900);
-  for (let y = 0; y < 1900; y++) for (let x = 0; x < 1500; x++) {
-    const light = 0.92 - 0.22 * (x / 1500) - 0.1 * (y / 1900);
-    for (let c = 0; c < 3; c++) {
-      const at = (y * 1500 + x) * 4 + c;
-      image.data[at] = Math.round(255 * encoded(linear(image.data[at] / 255) * light));
+  for (let y = 0; y < 1900; y++)
+    for (let x = 0; x < 1500; x++) {
+      const light = 0.92 - 0.22 * (x / 1500) - 0.1 * (y / 1900);
+      for (let c = 0; c < 3; c++) {
+        const at = (y * 1500 + x) * 4 + c;
+        image.data[at] = Math.round(255 * encoded(linear(image.data[at] / 255) * light));
+      }
     }
-  }
   photo.putImageData(image, 0, 0);
   return { sheet, jpeg: new Uint8Array(table.toBuffer('image/jpeg', 95)) };
 }

@@ -32,7 +32,9 @@ describe('a drawdown sheet printed, drawn down on, photographed askew', () => {
     const picture = await readPicture(photographed.jpeg, 'sheet.jpg');
     const read = readSheetPhoto(photographed.sheet, photographOf(picture), { place: 'sheet.jpg', paperLab: paper });
     const errors = read.boxes.map((box) => deltaE00(box.reading.lab, drawn(box.share, box.over)));
-    console.log(`drawdown sheet through pdf.js and JPEG: over white worst ΔE00 ${Math.max(...errors.filter((_, i) => read.boxes[i].over === 'white')).toFixed(2)}, over black ${Math.max(...errors.filter((_, i) => read.boxes[i].over === 'black')).toFixed(2)}`);
+    console.log(
+      `drawdown sheet through pdf.js and JPEG: over white worst ΔE00 ${Math.max(...errors.filter((_, i) => read.boxes[i].over === 'white')).toFixed(2)}, over black ${Math.max(...errors.filter((_, i) => read.boxes[i].over === 'black')).toFixed(2)}`,
+    );
     read.boxes.forEach((box, i) => expect(errors[i], box.name).toBeLessThan(box.over === 'white' ? 1.5 : 3));
     expect(read.unevenness).toBeGreaterThan(1.1);
   });
@@ -82,7 +84,14 @@ describe('the studio’s shelf', () => {
     const { job } = readJobAt('examples/tide-pool');
     const once = shelfWithJob(emptyShelf('Harbour'), job).shelf;
     expect(shelfWithJob(once, job).shelf.inks.every((k) => k.lots.length === 1)).toBe(true);
-    const newer = { ...job, inks: job.inks.map((k) => (k.id === 'rockpool' && k.from === 'one-ground' ? { ...k, over: { kind: 'lab' as const, lab: [63, -36, -18] as [number, number, number] } } : k)) };
+    const newer = {
+      ...job,
+      inks: job.inks.map((k) =>
+        k.id === 'rockpool' && k.from === 'one-ground'
+          ? { ...k, over: { kind: 'lab' as const, lab: [63, -36, -18] as [number, number, number] } }
+          : k,
+      ),
+    };
     const twice = shelfWithJob(once, newer).shelf;
     const rockpool = twice.inks.find((k) => k.id === 'rockpool')!;
     expect(rockpool.lots.map((l) => l.lot)).toEqual(['Tide pool', 'Tide pool 2']);

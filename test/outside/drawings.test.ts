@@ -9,7 +9,9 @@ import { parseJob, type JobBundle } from '../../src/core/job/index.ts';
 import { plan } from '../../src/core/plan.ts';
 import { makePacket } from '../../src/packet/index.ts';
 
-const icons = createRequire(import.meta.url).resolve('bootstrap-icons/icons/0-circle-fill.svg').replace(/[^/\\]+$/, '');
+const icons = createRequire(import.meta.url)
+  .resolve('bootstrap-icons/icons/0-circle-fill.svg')
+  .replace(/[^/\\]+$/, '');
 const filled = readdirSync(icons).filter((name) => name.endsWith('-fill.svg'));
 // Spread over the alphabet, so that no family of drawings fills the sample.
 const sample = Array.from({ length: 60 }, (_, i) => filled[Math.floor((i * filled.length) / 60)]);
@@ -18,7 +20,10 @@ function jobFor(name: string): JobBundle {
   const lab = (l: number, a: number, b: number) => ({ kind: 'lab', lab: [l, a, b] });
   return {
     job: parseJob({
-      schemaVersion: 1, title: name, image: { widthMm: 120, heightMm: 120 }, stencilMarginMm: 20,
+      schemaVersion: 1,
+      title: name,
+      image: { widthMm: 120, heightMm: 120 },
+      stencilMarginMm: 20,
       forms: [{ id: 'icon', name, drawing: name, widthMm: 96 }],
       cuts: [{ id: 'cut', name, material: 'film', parts: [{ form: 'icon', xMm: 60, yMm: 60 }] }],
       layers: [{ id: 'only', name: 'Only', cut: 'cut', side: 'window', ink: 'ink', bridgesBy: 'shortest' }],

@@ -1,11 +1,29 @@
 import { binomialDistribution } from 'simple-statistics';
 import { describe, expect, test } from 'vitest';
-import { binomialAt, binomialAtLeast, colophon, documentationSheet, numberEdition, openTimeAdvice, proofsFor, roman, sheetsToStart, studioDefaults } from '../../src/core/edition/index.ts';
+import {
+  binomialAt,
+  binomialAtLeast,
+  colophon,
+  documentationSheet,
+  numberEdition,
+  openTimeAdvice,
+  proofsFor,
+  roman,
+  sheetsToStart,
+  studioDefaults,
+} from '../../src/core/edition/index.ts';
 import type { Sheet } from '../../src/core/edition/index.ts';
 
 describe('binomial tails hold against a statistics library', () => {
   // simple-statistics 7: binomialDistribution gives P(k) until nearly all is summed (its epsilon is 1e-4, so the far tail is missing).
-  test.each([[29, 0.95 ** 4], [12, 0.9], [40, 0.5], [100, 0.81450625], [7, 0.99], [60, 0.25]])('%i sheets that come through with %f', (n, p) => {
+  test.each([
+    [29, 0.95 ** 4],
+    [12, 0.9],
+    [40, 0.5],
+    [100, 0.81450625],
+    [7, 0.99],
+    [60, 0.25],
+  ])('%i sheets that come through with %f', (n, p) => {
     const theirs = binomialDistribution(n, p)!;
     theirs.forEach((chance, k) => expect(Math.abs(binomialAt(n, k, p) - chance)).toBeLessThan(1e-11));
     let below = 0;
@@ -16,7 +34,13 @@ describe('binomial tails hold against a statistics library', () => {
   });
 
   // Exact in whole numbers: Σ C(n, k) a^k (b − a)^(n−k) / b^n.
-  test.each([[30, 24, 4n, 5n], [50, 50, 19n, 20n], [200, 150, 4n, 5n], [400, 290, 3n, 4n], [25, 1, 1n, 20n]])('and against whole-number arithmetic: %i of which at least %i', (n, k, over, under) => {
+  test.each([
+    [30, 24, 4n, 5n],
+    [50, 50, 19n, 20n],
+    [200, 150, 4n, 5n],
+    [400, 290, 3n, 4n],
+    [25, 1, 1n, 20n],
+  ])('and against whole-number arithmetic: %i of which at least %i', (n, k, over, under) => {
     let sum = 0n;
     let choose = 1n;
     for (let i = 0; i <= n; i++) {
@@ -56,7 +80,12 @@ describe('the pencil’s conventions', () => {
   // Museum of graphic arts, technical information: categories other than the edition in Roman numerals.
   test('proofs are numbered in Roman numerals, the edition in Arabic', () => {
     const { sheets: all } = numberEdition({ sheets, runs, target: 10, proofs: { ...proofs, artistsProofShare: 0.4 }, papersAre: 'varied' });
-    expect(all.filter((one) => one.kind === 'artists').map((one) => one.text)).toEqual(['A/P I/IV', 'A/P II/IV', 'A/P III/IV', 'A/P IV/IV']);
+    expect(all.filter((one) => one.kind === 'artists').map((one) => one.text)).toEqual([
+      'A/P I/IV',
+      'A/P II/IV',
+      'A/P III/IV',
+      'A/P IV/IV',
+    ]);
   });
 
   // College print course: "E.V. 1/8" for a varied edition.
@@ -72,7 +101,19 @@ describe('the pencil’s conventions', () => {
   });
 
   // Roman numerals as on clocks, title pages and in the year of a film: public examples.
-  test.each([[1, 'I'], [4, 'IV'], [9, 'IX'], [14, 'XIV'], [40, 'XL'], [90, 'XC'], [400, 'CD'], [1954, 'MCMLIV'], [1999, 'MCMXCIX'], [2014, 'MMXIV'], [3999, 'MMMCMXCIX']])('%i is %s', (value, text) => {
+  test.each([
+    [1, 'I'],
+    [4, 'IV'],
+    [9, 'IX'],
+    [14, 'XIV'],
+    [40, 'XL'],
+    [90, 'XC'],
+    [400, 'CD'],
+    [1954, 'MCMLIV'],
+    [1999, 'MCMXCIX'],
+    [2014, 'MMXIV'],
+    [3999, 'MMMCMXCIX'],
+  ])('%i is %s', (value, text) => {
     expect(roman(value)).toBe(text);
   });
 
@@ -80,8 +121,12 @@ describe('the pencil’s conventions', () => {
   test('the record holds every theme that statutes ask for', () => {
     const edition = numberEdition({ sheets, runs, target: 8, proofs, papersAre: 'varied' });
     const facts = { title: 'Tide pool', imageSize: '180 × 240 mm', papers: [], layers: [] };
-    const asked = documentationSheet(facts, edition).fields.filter((field) => field.why === 'disclosure').map((field) => field.id);
-    expect(asked).toEqual(expect.arrayContaining(['artist', 'signature', 'medium', 'year', 'edition', 'master', 'other', 'posthumous', 'workshop']));
+    const asked = documentationSheet(facts, edition)
+      .fields.filter((field) => field.why === 'disclosure')
+      .map((field) => field.id);
+    expect(asked).toEqual(
+      expect.arrayContaining(['artist', 'signature', 'medium', 'year', 'edition', 'master', 'other', 'posthumous', 'workshop']),
+    );
     expect(colophon(facts, edition)).toContain('8 numbered, 1 A/P, 1 B.A.T., 1 P/P');
   });
 });

@@ -1,15 +1,33 @@
 // A photograph made from a known shape by a known perspective (homography after Hartley and Zisserman, Multiple View
 // Geometry, section 2.3), uneven light, a soft shadow and noise; the outline has to come back at true size within 0.3 mm.
 import { describe, expect, test } from 'vitest';
-import { common, findCorners, parts, rasterize, regionArea, regionBox, mapRegion, takeAway, traceMask, tracePhoto, traceScan, unite } from '../../src/core/form/index.ts';
+import {
+  common,
+  findCorners,
+  parts,
+  rasterize,
+  regionArea,
+  regionBox,
+  mapRegion,
+  takeAway,
+  traceMask,
+  tracePhoto,
+  traceScan,
+  unite,
+} from '../../src/core/form/index.ts';
 import type { Photo, Region } from '../../src/core/form/index.ts';
 import { ProblemError } from '../../src/core/problem.ts';
 import { seeded } from '../../src/core/random.ts';
 
-const blob = (cx: number, cy: number, r: number, bumps: number, deep: number): Region => ({ rings: [Float64Array.from({ length: 720 }, (_, i) => {
-  const turn = ((i >> 1) * Math.PI) / 180, rr = r * (1 + deep * Math.sin(bumps * turn));
-  return i % 2 ? cy + rr * Math.sin(turn) : cx + rr * Math.cos(turn);
-})] });
+const blob = (cx: number, cy: number, r: number, bumps: number, deep: number): Region => ({
+  rings: [
+    Float64Array.from({ length: 720 }, (_, i) => {
+      const turn = ((i >> 1) * Math.PI) / 180,
+        rr = r * (1 + deep * Math.sin(bumps * turn));
+      return i % 2 ? cy + rr * Math.sin(turn) : cx + rr * Math.cos(turn);
+    }),
+  ],
+});
 /** A leaf-like thing with a hole, on an A4 sheet lying upright. */
 const thing = takeAway(unite([blob(100, 130, 45, 5, 0.2), blob(120, 190, 25, 3, 0.1)]), blob(95, 125, 14, 2, 0.15));
 const sheetMm: [number, number] = [210, 297];
@@ -18,7 +36,13 @@ const sheetMm: [number, number] = [210, 297];
 const camera = [4.6, 0.55, 230, -0.42, 4.3, 260, 0.00022, 0.00031, 1];
 const toMm = (u: number, v: number): [number, number] => {
   const [a, b, c, d, e, f, g, h] = camera;
-  const a1 = a - g * u, b1 = b - h * u, c1 = u - c, a2 = d - g * v, b2 = e - h * v, c2 = v - f, det = a1 * b2 - a2 * b1;
+  const a1 = a - g * u,
+    b1 = b - h * u,
+    c1 = u - c,
+    a2 = d - g * v,
+    b2 = e - h * v,
+    c2 = v - f,
+    det = a1 * b2 - a2 * b1;
   return [(c1 * b2 - c2 * b1) / det, (a1 * c2 - a2 * c1) / det];
 };
 const project = (x: number, y: number): [number, number] => {
@@ -28,7 +52,8 @@ const project = (x: number, y: number): [number, number] => {
 
 /** `bend`: a lens that shows what belongs at r (1 + bend r²) at r, in half diagonals (Brown, Decentering distortion of lenses, 1966). */
 function photograph(colour: readonly [number, number, number], shadow: number, noise: number, bend = 0): Photo {
-  const width = 1500, height = 1650;
+  const width = 1500,
+    height = 1650;
   const fine = rasterize(thing, { originXMm: 0, originYMm: 0, mmPerPx: 0.05, width: 4200, height: 5940 });
   const data = new Uint8Array(width * height * 3);
   const random = seeded(11);
@@ -36,7 +61,8 @@ function photograph(colour: readonly [number, number, number], shadow: number, n
     for (let u = 0; u < width; u++) {
       const sum = [0, 0, 0];
       for (let s = 0; s < 4; s++) {
-        const du = u + 0.25 + 0.5 * (s & 1) - width / 2, dv = v + 0.25 + 0.5 * (s >> 1) - height / 2;
+        const du = u + 0.25 + 0.5 * (s & 1) - width / 2,
+          dv = v + 0.25 + 0.5 * (s >> 1) - height / 2;
         const away = 1 + (4 * bend * (du * du + dv * dv)) / (width * width + height * height);
         const [x, y] = toMm(width / 2 + du * away, height / 2 + dv * away);
         const on = x >= 0 && y >= 0 && x < sheetMm[0] && y < sheetMm[1];
@@ -68,7 +94,8 @@ function farthest(a: Region, b: Region): number {
       let least = Infinity;
       for (const other of b.rings) {
         for (let k = 0, j = other.length - 2; k < other.length; j = k, k += 2) {
-          const dx = other[k] - other[j], dy = other[k + 1] - other[j + 1];
+          const dx = other[k] - other[j],
+            dy = other[k + 1] - other[j + 1];
           const t = Math.max(0, Math.min(1, ((ring[i] - other[j]) * dx + (ring[i + 1] - other[j + 1]) * dy) / (dx * dx + dy * dy || 1)));
           least = Math.min(least, Math.hypot(ring[i] - other[j] - t * dx, ring[i + 1] - other[j + 1] - t * dy));
         }
@@ -87,7 +114,12 @@ describe('a real thing photographed on A4', () => {
   ] as const)('%s: outline within 0.3 mm, holes kept', (_, colour, shadow, noise) => {
     const photo = photograph(colour, shadow, noise);
     const corners = findCorners(photo)!;
-    for (const [i, [x, y]] of [[0, 0], [210, 0], [210, 297], [0, 297]].entries()) {
+    for (const [i, [x, y]] of [
+      [0, 0],
+      [210, 0],
+      [210, 297],
+      [0, 297],
+    ].entries()) {
       const [u, v] = project(x, y);
       expect(Math.hypot(corners[i][0] - u, corners[i][1] - v)).toBeLessThan(1);
     }
@@ -106,7 +138,12 @@ describe('a real thing photographed on A4', () => {
   });
   test('corners set by hand do the same', () => {
     const photo = photograph([0.05, 0.16, 0.06], 0.35, 2);
-    const corners = [[0, 0], [210, 0], [210, 297], [0, 297]].map(([x, y]) => project(x, y));
+    const corners = [
+      [0, 0],
+      [210, 0],
+      [210, 297],
+      [0, 297],
+    ].map(([x, y]) => project(x, y));
     const traced = tracePhoto(photo, { sheet: { widthMm: 210, heightMm: 297 }, corners }, 'leaf.jpg');
     expect(regionArea(common(traced.region, moved(thing))) / regionArea(thing)).toBeGreaterThan(0.99);
   });
@@ -118,16 +155,22 @@ describe('a real thing photographed on A4', () => {
 
 describe('scans and masks', () => {
   const scan = (): Photo => {
-    const width = 1654, height = 2339;
+    const width = 1654,
+      height = 2339;
     const mask = rasterize(thing, { originXMm: 0, originYMm: 0, mmPerPx: 25.4 / 200, width, height });
-    return { width, height, channels: 3, data: Uint8Array.from({ length: width * height * 3 }, (_, i) => (mask[Math.floor(i / 3)] ? 60 : 240)) };
+    return {
+      width,
+      height,
+      channels: 3,
+      data: Uint8Array.from({ length: width * height * 3 }, (_, i) => (mask[Math.floor(i / 3)] ? 60 : 240)),
+    };
   };
   test('a scan of 200 pixels per inch gives true size', () => {
     const traced = traceScan(scan(), 200, {}, 'scan.png');
     expect(Math.max(farthest(traced.region, moved(thing)), farthest(moved(thing), traced.region))).toBeLessThan(0.3);
   });
   test('a black-and-white mask too', () => {
-    const traced = traceMask(scan(), 1654 * 25.4 / 200, {}, 'mask.png');
+    const traced = traceMask(scan(), (1654 * 25.4) / 200, {}, 'mask.png');
     expect(regionArea(traced.region) / regionArea(thing)).toBeCloseTo(1, 2);
   });
 });

@@ -21,8 +21,12 @@ const codesOf = (act: () => unknown): string[] => {
 function asCxf(read: ReadFile): string {
   const objects = read.patches.map((p, i) => {
     const r = p.reading;
-    const inside = r.kind === 'spectrum' ? `<cc:ReflectanceSpectrum ColorSpecification="CS1" StartWL="380">${r.values.join(' ')}</cc:ReflectanceSpectrum>`
-      : r.kind === 'xyz' ? `<cc:ColorCIEXYZ ColorSpecification="CS1"><cc:X>${r.xyz[0]}</cc:X><cc:Y>${r.xyz[1]}</cc:Y><cc:Z>${r.xyz[2]}</cc:Z></cc:ColorCIEXYZ>` : '';
+    const inside =
+      r.kind === 'spectrum'
+        ? `<cc:ReflectanceSpectrum ColorSpecification="CS1" StartWL="380">${r.values.join(' ')}</cc:ReflectanceSpectrum>`
+        : r.kind === 'xyz'
+          ? `<cc:ColorCIEXYZ ColorSpecification="CS1"><cc:X>${r.xyz[0]}</cc:X><cc:Y>${r.xyz[1]}</cc:Y><cc:Z>${r.xyz[2]}</cc:Z></cc:ColorCIEXYZ>`
+          : '';
     return `<cc:Object ObjectType="Measurement" Name="${p.name}" Id="o${i}"><cc:CreationDate>2024-01-01T00:00:00</cc:CreationDate><cc:ColorValues>${inside}</cc:ColorValues></cc:Object>`;
   });
   return `<?xml version="1.0" encoding="UTF-8"?>
@@ -74,7 +78,8 @@ describe('files that other programs wrote', () => {
 
 describe('CGATS in all its ways', () => {
   test('fields in any order, comments, quotes, several tables, rows over several lines', () => {
-    const read = readReadings(text(`CGATS.17
+    const read = readReadings(
+      text(`CGATS.17
 # a comment
 ORIGINATOR "A ""studio"" # not a comment"
 BEGIN_DATA_FORMAT
@@ -91,7 +96,9 @@ SAMPLE_ID\tXYZ_X\tXYZ_Y\tXYZ_Z
 END_DATA_FORMAT
 BEGIN_DATA
 7\t15,10\t23,39\t48,86
-END_DATA`), 'x.txt');
+END_DATA`),
+      'x.txt',
+    );
     expect(read.about.ORIGINATOR).toBe('A "studio" # not a comment');
     expect(read.patches).toEqual([
       { name: 'Deep blue', reading: { kind: 'lab', lab: [55.5, -38.6, -44.7] } },
@@ -105,15 +112,24 @@ END_DATA`), 'x.txt');
     expect(read.problems.map((p) => p.code)).toContain('file-cut-short');
   });
   test('colours for other light are told', () => {
-    const read = readReadings(text('CGATS.17\nWEIGHTING_FUNCTION "ILLUMINANT, D65"\nWEIGHTING_FUNCTION2 "OBSERVER, 10 degree"\nBEGIN_DATA_FORMAT\nSAMPLE_ID LAB_L LAB_A LAB_B\nEND_DATA_FORMAT\nBEGIN_DATA\n1 50 0 0\nEND_DATA'), 'd65.txt');
+    const read = readReadings(
+      text(
+        'CGATS.17\nWEIGHTING_FUNCTION "ILLUMINANT, D65"\nWEIGHTING_FUNCTION2 "OBSERVER, 10 degree"\nBEGIN_DATA_FORMAT\nSAMPLE_ID LAB_L LAB_A LAB_B\nEND_DATA_FORMAT\nBEGIN_DATA\n1 50 0 0\nEND_DATA',
+      ),
+      'd65.txt',
+    );
     expect(read.problems.map((p) => p.code)).toEqual(['other-light', 'other-observer']);
   });
 });
 
 describe('a spreadsheet', () => {
   test('comma, semicolon with decimal comma, tab; Lab, XYZ and spectra', () => {
-    expect(readReadings(text('name,L,a,b\n"Kelp, dark",40,-20,25\n'), 'a.csv').patches).toEqual([{ name: 'Kelp, dark', reading: { kind: 'lab', lab: [40, -20, 25] } }]);
-    expect(readReadings(text('Ink;X;Y;Z\nKelp;10,5;12,25;8\n'), 'b.csv').patches).toEqual([{ name: 'Kelp', reading: { kind: 'xyz', xyz: [10.5, 12.25, 8] } }]);
+    expect(readReadings(text('name,L,a,b\n"Kelp, dark",40,-20,25\n'), 'a.csv').patches).toEqual([
+      { name: 'Kelp, dark', reading: { kind: 'lab', lab: [40, -20, 25] } },
+    ]);
+    expect(readReadings(text('Ink;X;Y;Z\nKelp;10,5;12,25;8\n'), 'b.csv').patches).toEqual([
+      { name: 'Kelp', reading: { kind: 'xyz', xyz: [10.5, 12.25, 8] } },
+    ]);
     const nm = Array.from({ length: 31 }, (_, i) => 400 + 10 * i);
     const read = readReadings(text(`name\t${nm.map((w) => `${w} nm`).join('\t')}\nkelp\t${nm.map(() => '40').join('\t')}\n`), 'c.csv');
     expect(read.patches[0].reading).toEqual({ kind: 'spectrum', values: new Array(36).fill(0.4) });
@@ -127,7 +143,13 @@ describe('a spreadsheet', () => {
 });
 
 describe('typed colours', () => {
-  test.each([['52 60 -3', 'lab'], ['L 52 a 60 b −3', 'lab'], ['Lab(52; 60; -3)', 'lab'], ['52,60,-3', 'lab'], ['L*=52, a*=60, b*=-3', 'lab']] as const)('%s', (typed, kind) => {
+  test.each([
+    ['52 60 -3', 'lab'],
+    ['L 52 a 60 b −3', 'lab'],
+    ['Lab(52; 60; -3)', 'lab'],
+    ['52,60,-3', 'lab'],
+    ['L*=52, a*=60, b*=-3', 'lab'],
+  ] as const)('%s', (typed, kind) => {
     expect(readTyped(typed, 'ink')).toEqual({ kind, lab: [52, 60, -3] });
   });
   test('XYZ and spectra', () => {
@@ -146,7 +168,11 @@ describe('broken and hostile files', () => {
     ['CGATS without columns', 'CGATS.17\nBEGIN_DATA\n1 2 3\nEND_DATA', 'no-data-format'],
     ['words', 'dear printer, the red is lovely\nand so is the blue', 'no-readings'],
     ['CxF cut in the middle', cxf.slice(0, 3000), 'xml-broken'],
-    ['a file that draws in others', `<?xml version="1.0"?><!DOCTYPE x [<!ENTITY y SYSTEM "file:///etc/hostname">]>${cxf.slice(40)}`, 'xml-doctype'],
+    [
+      'a file that draws in others',
+      `<?xml version="1.0"?><!DOCTYPE x [<!ENTITY y SYSTEM "file:///etc/hostname">]>${cxf.slice(40)}`,
+      'xml-doctype',
+    ],
     ['an unknown entity', cxf.replace('a press room', '&bomb;'), 'xml-broken'],
     ['XML nested too deep', `<a xmlns="x">${'<b>'.repeat(100_000)}`, 'xml-too-deep'],
     ['XML without colour', '<CxF xmlns="x"><Resources/></CxF>', 'no-readings'],
@@ -162,14 +188,17 @@ describe('broken and hostile files', () => {
   });
   test('any cut and any damaged byte gives readings or a message, never anything else', () => {
     const sources = [text(cxf).slice(0, 6000), file('offset-sc.cgats.txt').slice(0, 3000)];
-    fc.assert(fc.property(fc.nat(1), fc.nat(), fc.array(fc.tuple(fc.nat(), fc.nat(255)), { maxLength: 4 }), (which, cut, harm) => {
-      const bytes = Uint8Array.from(sources[which].slice(0, cut % sources[which].length));
-      for (const [at, value] of harm) if (bytes.length > 0) bytes[at % bytes.length] = value;
-      try {
-        readReadings(bytes, 'harmed');
-      } catch (error) {
-        expect(error).toBeInstanceOf(ProblemError);
-      }
-    }), { numRuns: 300 });
+    fc.assert(
+      fc.property(fc.nat(1), fc.nat(), fc.array(fc.tuple(fc.nat(), fc.nat(255)), { maxLength: 4 }), (which, cut, harm) => {
+        const bytes = Uint8Array.from(sources[which].slice(0, cut % sources[which].length));
+        for (const [at, value] of harm) if (bytes.length > 0) bytes[at % bytes.length] = value;
+        try {
+          readReadings(bytes, 'harmed');
+        } catch (error) {
+          expect(error).toBeInstanceOf(ProblemError);
+        }
+      }),
+      { numRuns: 300 },
+    );
   });
 });

@@ -1,8 +1,23 @@
 import { describe, expect, test } from 'vitest';
 import { BANDS, deltaE00, labFromSpectrum, type Lab, type Spectrum } from '../../src/core/colour/index.ts';
 import {
-  additionProblems, clearInk, compareBases, correctPot, filmOf, findRecipe, matchAgain, mixBatch, mixInks, picturesOfComplaint, runGrams, spectrumFromReading, stackReflectance,
-  strengthenGrams, weakenGrams, wholeParts, type Ink,
+  additionProblems,
+  clearInk,
+  compareBases,
+  correctPot,
+  filmOf,
+  findRecipe,
+  matchAgain,
+  mixBatch,
+  mixInks,
+  picturesOfComplaint,
+  runGrams,
+  spectrumFromReading,
+  stackReflectance,
+  strengthenGrams,
+  weakenGrams,
+  wholeParts,
+  type Ink,
 } from '../../src/core/ink/index.ts';
 import { ProblemError } from '../../src/core/problem.ts';
 import { seeded } from '../../src/core/random.ts';
@@ -28,7 +43,9 @@ describe('a colour wanted', () => {
       if (best.parts.length <= made.parts.length) fewer++;
     }
     errors.sort((a, b) => a - b);
-    console.log(`recipes: median ΔE00 ${errors[250].toFixed(3)}, worst ${errors[499].toFixed(3)}; no more pots than the original in ${fewer} of 500`);
+    console.log(
+      `recipes: median ΔE00 ${errors[250].toFixed(3)}, worst ${errors[499].toFixed(3)}; no more pots than the original in ${fewer} of 500`,
+    );
     expect(errors[499]).toBeLessThan(0.5);
     expect(fewer).toBeGreaterThan(475);
   });
@@ -49,25 +66,46 @@ describe('a colour wanted', () => {
   test('clear against milky base: both meet the colour, only one stays clear over black', () => {
     const clearPots = pots.filter((p) => p.ink.s[0] === 0);
     const wanted = labFromSpectrum(seen(mixInks([{ ink: clearPots[3].ink, share: 0.1 }])));
-    const [clear, milky] = compareBases({ wanted, paper, surface, pots: clearPots, nearEnough: 0.5 }, [{ id: 'clear', ink: clearInk() }, { id: 'extender', ink: { k: new Float64Array(BANDS), s: new Float64Array(BANDS).fill(0.12) } }]);
+    const [clear, milky] = compareBases({ wanted, paper, surface, pots: clearPots, nearEnough: 0.5 }, [
+      { id: 'clear', ink: clearInk() },
+      { id: 'extender', ink: { k: new Float64Array(BANDS), s: new Float64Array(BANDS).fill(0.12) } },
+    ]);
     expect(clear.recipe.deltaE).toBeLessThan(0.5);
     expect(clear.words).toContain('stays clear');
     expect(milky.lightnessOverBlack).toBeGreaterThan(clear.lightnessOverBlack + 5);
   });
   test('an ink from a ladder that bends is weighed into the pot as it bends', () => {
     const bent: Ink = { ...pots[4].ink, gamma: 0.85 };
-    const shelf = [{ id: 'bent', name: 'Bent', ink: bent, densityGPerMl: 1 }, { id: 'base', name: 'Base', ink: clearInk(), densityGPerMl: 1 }];
+    const shelf = [
+      { id: 'bent', name: 'Bent', ink: bent, densityGPerMl: 1 },
+      { id: 'base', name: 'Base', ink: clearInk(), densityGPerMl: 1 },
+    ];
     const of = (grams: number): Spectrum => seen(mixInks([{ ink: bent, share: grams / (grams + 90) }]));
     const wanted = labFromSpectrum(of(10));
-    const plan = correctPot({ wanted, ground: paper, surface, contents: [{ id: 'bent', grams: 14 }, { id: 'base', grams: 90 }], rounds: [{ added: [], reading: of(14) }], shelf, within: 0.3 });
+    const plan = correctPot({
+      wanted,
+      ground: paper,
+      surface,
+      contents: [
+        { id: 'bent', grams: 14 },
+        { id: 'base', grams: 90 },
+      ],
+      rounds: [{ added: [], reading: of(14) }],
+      shelf,
+      within: 0.3,
+    });
     expect(plan.reaches).toBe(true);
     expect(plan.additions[0].id).toBe('base');
   });
   test('says why it can’t get nearer', () => {
     const dark = [filmOf(pots[5].ink, 0.6), filmOf(pots[9].ink, 0.6)];
-    expect(findRecipe({ wanted: [90, 0, 5], paper, surface, pots: pots.filter((p) => p.ink.s[0] === 0), under: dark }).why.join(' ')).toContain('a clear ink only darkens');
+    expect(
+      findRecipe({ wanted: [90, 0, 5], paper, surface, pots: pots.filter((p) => p.ink.s[0] === 0), under: dark }).why.join(' '),
+    ).toContain('a clear ink only darkens');
     const weak = pots.map((p) => ({ ...p, ink: mixInks([{ ink: p.ink, share: 0.1 }]) }));
-    expect(findRecipe({ wanted: labFromSpectrum(seen(pots[5].ink)), paper, surface, pots: weak.slice(5, 6) }).why.join(' ')).toContain('too weak');
+    expect(findRecipe({ wanted: labFromSpectrum(seen(pots[5].ink)), paper, surface, pots: weak.slice(5, 6) }).why.join(' ')).toContain(
+      'too weak',
+    );
     expect(findRecipe({ wanted: [60, 85, 60], paper, surface, pots: [pots[0]] }).why.length).toBeGreaterThan(0);
     const limit = findRecipe({ wanted: labFromSpectrum(seen(pots[5].ink)), paper, surface, pots: [{ ...pots[5], mostShare: 0.1 }] });
     expect(limit.best.parts[0].share).toBeLessThanOrEqual(0.1 + 1e-9);
@@ -79,7 +117,13 @@ describe('a colour wanted', () => {
 describe('weighing a batch', () => {
   // S19 (ink maker's article on amounts of ink components): 500 g at 20, 30 and 50 % are 100, 150 and 250 g.
   test('500 g at 20, 30 and 50 %', () => {
-    const batch = mixBatch({ parts: [0.2, 0.3, 0.5].map((share, i) => ({ id: `${i}`, name: `${i}`, share, ink: pots[i].ink, densityGPerMl: 1.1 })), totalGrams: 500, scaleStepGrams: 1, ground: paper, surface });
+    const batch = mixBatch({
+      parts: [0.2, 0.3, 0.5].map((share, i) => ({ id: `${i}`, name: `${i}`, share, ink: pots[i].ink, densityGPerMl: 1.1 })),
+      totalGrams: 500,
+      scaleStepGrams: 1,
+      ground: paper,
+      surface,
+    });
     expect(batch.parts.map((p) => p.grams)).toEqual([100, 150, 250]);
     expect(batch.roundingDeltaE).toBeLessThan(1e-9);
   });
@@ -96,7 +140,10 @@ describe('weighing a batch', () => {
     expect(run.total).toBeCloseTo(127.06, 2);
   });
   test('parts by volume weigh by their density, and a coarse scale is told', () => {
-    const parts = [{ share: 0.004, densityGPerMl: 1.3 }, { share: 0.996, densityGPerMl: 1.03 }].map((p, i) => ({ ...p, id: `${i}`, name: `${i}`, ink: i === 0 ? pots[5].ink : clearInk() }));
+    const parts = [
+      { share: 0.004, densityGPerMl: 1.3 },
+      { share: 0.996, densityGPerMl: 1.03 },
+    ].map((p, i) => ({ ...p, id: `${i}`, name: `${i}`, ink: i === 0 ? pots[5].ink : clearInk() }));
     const fine = mixBatch({ parts, totalGrams: 60, scaleStepGrams: 0.01, ground: paper, surface });
     expect(fine.parts[0].exactGrams / fine.parts[1].exactGrams).toBeCloseTo((0.004 * 1.3) / (0.996 * 1.03), 9);
     expect(fine.roundingDeltaE).toBeLessThan(0.2);
@@ -127,10 +174,17 @@ describe('saving a pot', () => {
 
   test('weighed wrongly, 150 seeded pots come back within ΔE00 0.5 of the colour wanted', () => {
     const random = seeded(77);
-    let reached = 0, again = 0, worst = 0, grown = 0, tried = 0;
+    let reached = 0,
+      again = 0,
+      worst = 0,
+      grown = 0,
+      tried = 0;
     for (let i = 0; i < 150; i++) {
       const made = randomMix(pots, random, 2);
-      const right = [...made.parts.map((p) => ({ id: pots[p.pot].id, grams: 100 * p.share * pots[p.pot].densityGPerMl })), { id: 'base', grams: 100 * (1 - made.parts.reduce((s, p) => s + p.share, 0)) * 1.05 }];
+      const right = [
+        ...made.parts.map((p) => ({ id: pots[p.pot].id, grams: 100 * p.share * pots[p.pot].densityGPerMl })),
+        { id: 'base', grams: 100 * (1 - made.parts.reduce((s, p) => s + p.share, 0)) * 1.05 },
+      ];
       const wanted = labFromSpectrum(seen(inkOf(right)));
       // One part is off by up to a third, another came in by mistake.
       const wrong = right.map((c, j) => (j === 0 ? { ...c, grams: c.grams * (1 + 0.33 * (2 * random.next() - 1)) } : c));
@@ -138,7 +192,15 @@ describe('saving a pot', () => {
       const start = deltaE00(labFromSpectrum(seen(truth)), wanted);
       if (start < 0.5) continue;
       tried++;
-      const plan = correctPot({ wanted, ground: paper, surface, contents: wrong, rounds: [{ added: [], reading: seen(truth) }], shelf, within: 0.4 });
+      const plan = correctPot({
+        wanted,
+        ground: paper,
+        surface,
+        contents: wrong,
+        rounds: [{ added: [], reading: seen(truth) }],
+        shelf,
+        within: 0.4,
+      });
       if (!plan.reaches) {
         again++;
         continue;
@@ -148,7 +210,9 @@ describe('saving a pot', () => {
       grown = Math.max(grown, plan.grows);
       if (after <= 0.5) reached++;
     }
-    console.log(`pots: ${reached} of ${tried} saved in one round, worst ΔE00 ${worst.toFixed(2)}, most growth ×${grown.toFixed(2)}, ${again} to be started again`);
+    console.log(
+      `pots: ${reached} of ${tried} saved in one round, worst ΔE00 ${worst.toFixed(2)}, most growth ×${grown.toFixed(2)}, ${again} to be started again`,
+    );
     expect(tried).toBeGreaterThan(80);
     expect(reached).toBe(tried);
   });
@@ -157,7 +221,11 @@ describe('saving a pot', () => {
     let worst = 0;
     for (let i = 0; i < 20; i++) {
       const works = 1 + 0.2 * (2 * random.next() - 1);
-      const right = [{ id: pots[i % 12].id, grams: 12 }, { id: pots[(i + 5) % 12].id, grams: 6 }, { id: 'base', grams: 90 }];
+      const right = [
+        { id: pots[i % 12].id, grams: 12 },
+        { id: pots[(i + 5) % 12].id, grams: 6 },
+        { id: 'base', grams: 90 },
+      ];
       const wanted = labFromSpectrum(seen(inkOf(right)));
       const contents = [{ ...right[0], grams: right[0].grams * 0.7 }, right[1], right[2]];
       const rounds = [{ added: [] as { id: string; grams: number }[], reading: seen(inkOf(contents), works) }];
@@ -165,7 +233,10 @@ describe('saving a pot', () => {
         const plan = correctPot({ wanted, ground: paper, surface, contents, rounds, shelf, within: 0.4, mostAdditions: 3 });
         if (plan.additions.length === 0) break;
         const added = [...rounds.flatMap((r) => r.added), ...plan.additions.map((a) => ({ id: a.id, grams: a.grams }))];
-        rounds.push({ added: plan.additions.map((a) => ({ id: a.id, grams: a.grams })), reading: seen(inkOf([...contents, ...added]), works) });
+        rounds.push({
+          added: plan.additions.map((a) => ({ id: a.id, grams: a.grams })),
+          reading: seen(inkOf([...contents, ...added]), works),
+        });
       }
       worst = Math.max(worst, deltaE00(labFromSpectrum(rounds[rounds.length - 1].reading), wanted));
     }
@@ -173,18 +244,42 @@ describe('saving a pot', () => {
     expect(worst).toBeLessThan(0.5);
   });
   test('a pot that is right needs nothing; one that is hopeless is to be started again', () => {
-    const contents = [{ id: 'pot-6', grams: 10 }, { id: 'base', grams: 90 }];
+    const contents = [
+      { id: 'pot-6', grams: 10 },
+      { id: 'base', grams: 90 },
+    ];
     const wanted = labFromSpectrum(seen(inkOf(contents)));
-    const ok = correctPot({ wanted, ground: paper, surface, contents, rounds: [{ added: [], reading: seen(inkOf(contents)) }], shelf, within: 1 });
+    const ok = correctPot({
+      wanted,
+      ground: paper,
+      surface,
+      contents,
+      rounds: [{ added: [], reading: seen(inkOf(contents)) }],
+      shelf,
+      within: 1,
+    });
     expect(ok.additions).toEqual([]);
-    const black = [{ id: 'pot-2', grams: 90 }, { id: 'pot-6', grams: 90 }, { id: 'pot-10', grams: 90 }];
-    const hopeless = correctPot({ wanted: [85, 5, 60], ground: paper, surface, contents: black, rounds: [{ added: [], reading: seen(inkOf(black)) }], shelf, within: 1 });
+    const black = [
+      { id: 'pot-2', grams: 90 },
+      { id: 'pot-6', grams: 90 },
+      { id: 'pot-10', grams: 90 },
+    ];
+    const hopeless = correctPot({
+      wanted: [85, 5, 60],
+      ground: paper,
+      surface,
+      contents: black,
+      rounds: [{ added: [], reading: seen(inkOf(black)) }],
+      shelf,
+      within: 1,
+    });
     expect(hopeless.reaches).toBe(false);
     expect(hopeless.startAgain).toContain('mix a fresh one');
     expect(() => correctPot({ wanted, ground: paper, surface, contents, rounds: [], shelf, within: 1 })).toThrow(ProblemError);
   });
   test('without an instrument: pictures of “too weak” lie between the colour wanted and the bare paper', () => {
-    const wanted: Lab = [50, 30, -20], bare: Lab = [92, 0, 3];
+    const wanted: Lab = [50, 30, -20],
+      bare: Lab = [92, 0, 3];
     const pictures = picturesOfComplaint(wanted, bare, 'too weak');
     expect(pictures.map((p) => p.size)).toEqual(['a little', 'clearly', 'very']);
     const off = pictures.map((p) => (p.reading.kind === 'photo' ? deltaE00(p.reading.lab, wanted) : 0));
@@ -197,7 +292,13 @@ describe('saving a pot', () => {
 describe('the same colour two years later', () => {
   test('a new lot that is a fifth weaker is found out and made up for', () => {
     const old = [pots[1], pots[7]];
-    const parts = old.map((p, i) => ({ id: p.id, name: p.name, share: [0.2, 0.05][i], oldInk: p.ink, newInk: i === 0 ? mixInks([{ ink: p.ink, share: 0.8 }]) : p.ink }));
+    const parts = old.map((p, i) => ({
+      id: p.id,
+      name: p.name,
+      share: [0.2, 0.05][i],
+      oldInk: p.ink,
+      newInk: i === 0 ? mixInks([{ ink: p.ink, share: 0.8 }]) : p.ink,
+    }));
     const again = matchAgain({ parts, ground: paper, surface });
     expect(again.unchanged.deltaE).toBeGreaterThan(1.2);
     expect(again.corrected.deltaE).toBeLessThan(0.1);

@@ -15,7 +15,9 @@ import { makePacket, type PacketFile } from '../../src/packet/index.ts';
 
 const marginMm = 12;
 const points = (mm: number): number => (mm * 72) / 25.4;
-const standardFonts = createRequire(import.meta.url).resolve('pdfjs-dist/package.json').replace(/package\.json$/, 'standard_fonts/');
+const standardFonts = createRequire(import.meta.url)
+  .resolve('pdfjs-dist/package.json')
+  .replace(/package\.json$/, 'standard_fonts/');
 
 let made: Plan;
 let files: PacketFile[];
@@ -39,7 +41,10 @@ async function pages(): Promise<PDFPageProxy[]> {
 }
 
 async function words(page: PDFPageProxy): Promise<string> {
-  return (await page.getTextContent()).items.map((item) => ('str' in item ? item.str : '')).join(' ').replace(/\s+/g, ' ');
+  return (await page.getTextContent()).items
+    .map((item) => ('str' in item ? item.str : ''))
+    .join(' ')
+    .replace(/\s+/g, ' ');
 }
 
 test('every page is A4 and no mark on it is nearer to the edge than the printer reaches', async () => {
@@ -54,12 +59,14 @@ test('every page is A4 and no mark on it is nearer to the edge than the printer 
     const { data } = canvas.getContext('2d').getImageData(0, 0, w, h);
     // A pixel that the margin's edge runs through may be half grey: one pixel is let go.
     const edge = Math.floor((marginMm / 25.4) * dpi) - 1;
-    let marks = 0, ink = 0;
-    for (let y = 0; y < h; y++) for (let x = 0; x < w; x++) {
-      if (data[(y * w + x) * 4] > 245) continue;
-      ink++;
-      if (x < edge || y < edge || x >= w - edge || y >= h - edge) marks++;
-    }
+    let marks = 0,
+      ink = 0;
+    for (let y = 0; y < h; y++)
+      for (let x = 0; x < w; x++) {
+        if (data[(y * w + x) * 4] > 245) continue;
+        ink++;
+        if (x < edge || y < edge || x >= w - edge || y >= h - edge) marks++;
+      }
     expect(marks, `page ${page.pageNumber}`).toBe(0);
     expect(ink, `page ${page.pageNumber}`).toBeGreaterThan(50);
   }
@@ -97,12 +104,22 @@ test('all fonts are inside the file, and only the letters that are used', async 
 test('the work is told in order: mix, cut, set up, print, number, keep, look up, teach', async () => {
   const heads = await Promise.all((await pages()).map(words));
   const first = (start: RegExp): number => heads.findIndex((h) => start.test(h));
-  const order = [/^1 Mix/, /^2 Cut: /, /^3 Set up/, /^4 The day/, /^5 Edition record/, /^6 About this print/, /^7 Overlaps on/, /^8 Hand-out/].map(first);
+  const order = [
+    /^1 Mix/,
+    /^2 Cut: /,
+    /^3 Set up/,
+    /^4 The day/,
+    /^5 Edition record/,
+    /^6 About this print/,
+    /^7 Overlaps on/,
+    /^8 Hand-out/,
+  ].map(first);
   expect(order.every((at) => at > 0)).toBe(true);
   expect([...order].sort((a, b) => a - b)).toEqual(order);
   // The cover's list names the page where each step begins.
   for (const at of order.slice(1)) expect(heads[0]).toMatch(new RegExp(`\\b${at + 1}\\b`));
-  for (const layer of made.layers) expect(heads.some((h) => h.startsWith(`4 Print: ${layer.name} run ${layer.run} of ${made.layers.length}`))).toBe(true);
+  for (const layer of made.layers)
+    expect(heads.some((h) => h.startsWith(`4 Print: ${layer.name} run ${layer.run} of ${made.layers.length}`))).toBe(true);
 });
 
 test('pixels of the cut sheet are the pixels of the proof', () => {
@@ -115,7 +132,9 @@ test('pixels of the cut sheet are the pixels of the proof', () => {
     const shown = `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" viewBox="0 0 ${width * mmPerPx} ${height * mmPerPx}"><path fill-rule="evenodd" d="${d}"/></svg>`;
     const painted = decode(new Resvg(shown).render().asPng());
     expect([painted.width, painted.height]).toEqual([width, height]);
-    let missing = 0, stray = 0, inside = 0;
+    let missing = 0,
+      stray = 0,
+      inside = 0;
     for (let i = 0; i < data.length; i++) {
       const printed = (data[i] >> layer.bit) & 1;
       const covered = painted.data[i * 4 + 3] / 255;

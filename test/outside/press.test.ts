@@ -1,6 +1,24 @@
 import { chiSquaredDistributionTable } from 'simple-statistics';
 import { describe, expect, test } from 'vitest';
-import { adviseGap, articleDeposit, completeMesh, depositOf, fitScreen, growthAlong, growthApproximate, inkForRun, meshTable, paperChange, registerBudget, registerMethods, sigmaRange, stopsTemplate, strainApproximate, strainAt, wetFromWeighing } from '../../src/core/press/index.ts';
+import {
+  adviseGap,
+  articleDeposit,
+  completeMesh,
+  depositOf,
+  fitScreen,
+  growthAlong,
+  growthApproximate,
+  inkForRun,
+  meshTable,
+  paperChange,
+  registerBudget,
+  registerMethods,
+  sigmaRange,
+  stopsTemplate,
+  strainApproximate,
+  strainAt,
+  wetFromWeighing,
+} from '../../src/core/press/index.ts';
 
 const perInch = (count: number): number => count / 2.54;
 
@@ -16,7 +34,12 @@ describe('mesh figures hold against a published table', () => {
     expect(Math.round(mesh.openingMicrons)).toBe(opening);
     expect(Math.round(mesh.openPercent)).toBe(open);
     expect(Math.round(mesh.theoreticalCm3PerM2)).toBe(volume);
-    expect(mesh.from).toEqual({ openingMicrons: 'formula', openPercent: 'formula', thicknessMicrons: 'given', theoreticalCm3PerM2: 'formula' });
+    expect(mesh.from).toEqual({
+      openingMicrons: 'formula',
+      openPercent: 'formula',
+      thicknessMicrons: 'given',
+      theoreticalCm3PerM2: 'formula',
+    });
   });
 
   // Trade magazine, 'Mesh matters': 305/in with 40 µm is published at 63 µm and 25 %, where the formula gives 27 %.
@@ -30,7 +53,12 @@ describe('mesh figures hold against a published table', () => {
   // The table of usual meshes is common practice; its rows are of one piece with the geometry, but for the conventions above.
   test('rows of the usual meshes agree with the geometry about as well as mesh makers do with one another', () => {
     for (const row of meshTable) {
-      const plain = completeMesh({ perCm: row.perCm, threadMicrons: row.threadMicrons, thicknessMicrons: row.thicknessMicrons, openingMicrons: row.openingMicrons });
+      const plain = completeMesh({
+        perCm: row.perCm,
+        threadMicrons: row.threadMicrons,
+        thicknessMicrons: row.thicknessMicrons,
+        openingMicrons: row.openingMicrons,
+      });
       expect(Math.abs(plain.openPercent - row.openPercent)).toBeLessThan(4);
       expect(Math.abs((row.openPercent / 100) * row.thicknessMicrons - row.theoreticalCm3PerM2)).toBeLessThan(1.6);
     }
@@ -46,7 +74,11 @@ describe('wet deposit', () => {
 
   // Same article against the maker's rows: 67..104 % of the theoretical volume; by hand 60..100 % (common practice) covers nearly all.
   test('lies where a hand pull is expected', () => {
-    const shares = [[40, 59, 25], [48, 72, 24], [54, 84, 23]].map(([threadMicrons, thicknessMicrons, volume]) => articleDeposit({ perCm: perInch(225), threadMicrons, thicknessMicrons }) / volume);
+    const shares = [
+      [40, 59, 25],
+      [48, 72, 24],
+      [54, 84, 23],
+    ].map(([threadMicrons, thicknessMicrons, volume]) => articleDeposit({ perCm: perInch(225), threadMicrons, thicknessMicrons }) / volume);
     expect(Math.min(...shares)).toBeCloseTo(0.67, 2);
     expect(Math.max(...shares)).toBeCloseTo(1.04, 2);
   });
@@ -118,7 +150,15 @@ describe('paper that moves with damp', () => {
 // Rule: tolerance A + tolerance B + paper growth (arithmetic). Tolerances themselves: common practice.
 test('the worst case of two layers is tolerance and tolerance and paper', () => {
   const budget = registerBudget({
-    layers: [{ id: 'a', name: 'A', humidityPercent: 40 }, { id: 'b', name: 'B', humidityPercent: 50 }], method: 'stops', edge: 'cut', sigmaMm: 0.2, imageMm: [500, 300], grain: 'along-width',
+    layers: [
+      { id: 'a', name: 'A', humidityPercent: 40 },
+      { id: 'b', name: 'B', humidityPercent: 50 },
+    ],
+    method: 'stops',
+    edge: 'cut',
+    sigmaMm: 0.2,
+    imageMm: [500, 300],
+    grain: 'along-width',
     paperGrowth: { alongPercent: [0.3, 0.3], acrossPercent: [0.3, 0.3], overPoints: 33 },
   });
   expect(budget.pairs[0].worstMm).toBeCloseTo(0.4 + 0.4 + 0.4545, 3);
@@ -133,7 +173,10 @@ test('methods of register are ranked as printmakers rank them', () => {
 
 // Printmaker's article on registration: three stops, two on the long side, one on the short, slightly thicker than the paper.
 test('two stops on the long side, one on the short, a little thicker than the paper', () => {
-  for (const sheetMm of [[250, 320], [320, 250]] as const) {
+  for (const sheetMm of [
+    [250, 320],
+    [320, 250],
+  ] as const) {
     const template = stopsTemplate({ sheetMm, imageMm: [180, 200], sheetThicknessMm: 0.3, gapMm: 3 });
     const onLong = template.stops.filter((stop) => (sheetMm[0] > sheetMm[1] ? ['top', 'bottom'] : ['left', 'right']).includes(stop.side));
     expect(onLong).toHaveLength(2);

@@ -20,13 +20,18 @@ const studio: Job = { ...bundle.job, image };
 
 /** A harbour of our own making: sky, a sun, a headland, water with its light. */
 function harbourPng(): Uint8Array {
-  const width = 180, height = 240, data = new Uint8Array(width * height * 3);
-  for (let y = 0; y < height; y++) for (let x = 0; x < width; x++) {
-    const sun = Math.hypot(x - 120, y - 66) < 26, land = y > 104 - 34 * Math.exp(-(((x - 30) / 44) ** 2)) && y < 132, water = y >= 132;
-    const glint = water && Math.abs(x - 120) < 10 + (y - 132) / 4 && y % 24 < 12;
-    const colour = sun ? [245, 205, 90] : land ? [46, 62, 60] : glint ? [240, 214, 150] : water ? [60, 120, 142] : [196, 214, 216];
-    data.set(colour, (y * width + x) * 3);
-  }
+  const width = 180,
+    height = 240,
+    data = new Uint8Array(width * height * 3);
+  for (let y = 0; y < height; y++)
+    for (let x = 0; x < width; x++) {
+      const sun = Math.hypot(x - 120, y - 66) < 26,
+        land = y > 104 - 34 * Math.exp(-(((x - 30) / 44) ** 2)) && y < 132,
+        water = y >= 132;
+      const glint = water && Math.abs(x - 120) < 10 + (y - 132) / 4 && y % 24 < 12;
+      const colour = sun ? [245, 205, 90] : land ? [46, 62, 60] : glint ? [240, 214, 150] : water ? [60, 120, 142] : [196, 214, 216];
+      data.set(colour, (y * width + x) * 3);
+    }
   return encodePng({ width, height, data, channels: 3 });
 }
 
@@ -43,7 +48,9 @@ let over: Printed;
 
 async function print(job: Job, ask: Omit<SeparateQuestion, 'picture'>, after = false): Promise<Printed> {
   const separation = await separated(separateRequest(job, { picture, effort: 0.3, registerSigmaMm: 0.2, ...ask }), quietTask);
-  const saved = readJobFile(writeJobFile({ job: jobOfSeparation(job, separation, { materialId: ask.materialId, after }), attachments: bundle.attachments }));
+  const saved = readJobFile(
+    writeJobFile({ job: jobOfSeparation(job, separation, { materialId: ask.materialId, after }), attachments: bundle.attachments }),
+  );
   return { separation, job: saved.job, made: plan(saved) };
 }
 
@@ -55,7 +62,8 @@ beforeAll(async () => {
   over = await print(printed.job, { layers: 1, materialId: 'film', over: printed.made }, true);
 });
 
-const errorsOf = (made: Plan): string[] => made.problems.filter((p) => p.severity === 'error').map((p) => `${p.code} ${p.place}: ${p.message}`);
+const errorsOf = (made: Plan): string[] =>
+  made.problems.filter((p) => p.severity === 'error').map((p) => `${p.code} ${p.place}: ${p.message}`);
 
 /** Share of the pixels of the separation where the Plan has the same layers, looked up at the same place of the image. */
 function agreement({ separation, made }: Printed): number {
@@ -65,13 +73,15 @@ function agreement({ separation, made }: Printed): number {
   const below = made.layers.length - live.length;
   const bitOf = new Map(made.layers.map((layer, i) => [layer.bit, i < below ? i : live[i - below]]));
   let same = 0;
-  for (let y = 0; y < separation.height; y++) for (let x = 0; x < separation.width; x++) {
-    const u = Math.floor(((x + 0.5) / separation.width) * codes.width), v = Math.floor(((y + 0.5) / separation.height) * codes.height);
-    const theirs = codes.data[v * codes.width + u];
-    let code = 0;
-    for (const [bit, to] of bitOf) if (theirs & (1 << bit)) code |= 1 << to;
-    if (code === separation.codes[y * separation.width + x]) same++;
-  }
+  for (let y = 0; y < separation.height; y++)
+    for (let x = 0; x < separation.width; x++) {
+      const u = Math.floor(((x + 0.5) / separation.width) * codes.width),
+        v = Math.floor(((y + 0.5) / separation.height) * codes.height);
+      const theirs = codes.data[v * codes.width + u];
+      let code = 0;
+      for (const [bit, to] of bitOf) if (theirs & (1 << bit)) code |= 1 << to;
+      if (code === separation.codes[y * separation.width + x]) same++;
+    }
   return same / (separation.width * separation.height);
 }
 
@@ -89,18 +99,25 @@ test('the Plan lays the same layers on the same places as the separation showed'
 });
 
 test('bridges lie in the Plan where the separation laid them: it had the picture in view, the job has not', async () => {
-  const width = 160, height = 160, data = new Uint8Array(width * height * 3);
-  for (let y = 0; y < height; y++) for (let x = 0; x < width; x++) {
-    const far = Math.hypot(x - 80, y - 80), ring = far > 34 && far < 62;
-    // The ring fades towards one side: there a bridge is seen least, though nowhere is it shorter.
-    const dark = ring ? 0.5 + 0.5 * Math.max(0, Math.cos(Math.atan2(y - 80, x - 80) - 2)) : 0;
-    data.set(ring ? [236 - 190 * dark, 226 - 150 * dark, 206 - 120 * dark] : [248, 246, 240], (y * width + x) * 3);
-  }
+  const width = 160,
+    height = 160,
+    data = new Uint8Array(width * height * 3);
+  for (let y = 0; y < height; y++)
+    for (let x = 0; x < width; x++) {
+      const far = Math.hypot(x - 80, y - 80),
+        ring = far > 34 && far < 62;
+      // The ring fades towards one side: there a bridge is seen least, though nowhere is it shorter.
+      const dark = ring ? 0.5 + 0.5 * Math.max(0, Math.cos(Math.atan2(y - 80, x - 80) - 2)) : 0;
+      data.set(ring ? [236 - 190 * dark, 226 - 150 * dark, 206 - 120 * dark] : [248, 246, 240], (y * width + x) * 3);
+    }
   const square: Job = { ...studio, image: { widthMm: 80, heightMm: 80 } };
   const rings = await readPicture(encodePng({ width, height, data, channels: 3 }), 'rings.png');
   const separation = await separated(separateRequest(square, { picture: rings, layers: 1, materialId: 'film', effort: 0.3 }), quietTask);
-  const saved = readJobFile(writeJobFile({ job: jobOfSeparation(square, separation, { materialId: 'film' }), attachments: bundle.attachments }));
-  const live = separation.layers.filter((l) => l.region.rings.length > 0), made = plan(saved);
+  const saved = readJobFile(
+    writeJobFile({ job: jobOfSeparation(square, separation, { materialId: 'film' }), attachments: bundle.attachments }),
+  );
+  const live = separation.layers.filter((l) => l.region.rings.length > 0),
+    made = plan(saved);
   expect(live.reduce((sum, l) => sum + l.stencil.bridges.length, 0)).toBeGreaterThan(0);
   live.forEach((layer, i) => {
     const stencil = made.layers[i].stencil!;
@@ -137,7 +154,13 @@ test('the Plan foresees the colours that the separation promised: strengths and 
 test('window and piece of one cut make two runs: half as many cuts as runs', () => {
   const { job, made } = paired;
   expect(made.layers).toHaveLength(2 * job.cuts.length);
-  for (const cut of job.cuts) expect(job.layers.filter((l) => l.cut === cut.id).map((l) => l.side).sort()).toEqual(['piece', 'window']);
+  for (const cut of job.cuts)
+    expect(
+      job.layers
+        .filter((l) => l.cut === cut.id)
+        .map((l) => l.side)
+        .sort(),
+    ).toEqual(['piece', 'window']);
 });
 
 test('a run over what is printed leaves the runs below as they were', () => {
@@ -147,7 +170,10 @@ test('a run over what is printed leaves the runs below as they were', () => {
 });
 
 test('the packet is made of it: a cut sheet for each stencil, and a proof whose pixels are the print', async () => {
-  const files = await makePacket({ job: printed.job, attachments: bundle.attachments }, printed.made, { fonts: readFonts(), printer: { page: 'a4', marginMm: 12 } });
+  const files = await makePacket({ job: printed.job, attachments: bundle.attachments }, printed.made, {
+    fonts: readFonts(),
+    printer: { page: 'a4', marginMm: 12 },
+  });
   const paths = files.map((f: PacketFile) => f.path);
   expect(paths).toContain('packet.pdf');
   expect(paths.filter((p) => /^cut\/.*\.svg$/.test(p)).length).toBeGreaterThanOrEqual(printed.made.cuts.length);
@@ -155,14 +181,17 @@ test('the packet is made of it: a cut sheet for each stencil, and a proof whose 
   const shown = proof.palette ? convertIndexedToRgb(proof) : proof.data;
   const step = proof.palette ? 3 : proof.channels;
   const { separation } = printed;
-  let far = 0, looked = 0;
-  for (let y = 2; y < separation.height; y += 5) for (let x = 2; x < separation.width; x += 5) {
-    const at = Math.floor(((y + 0.5) / separation.height) * proof.height) * proof.width + Math.floor(((x + 0.5) / separation.width) * proof.width);
-    const rgb = shown.slice(at * step, at * step + 3);
-    const code = separation.codes[y * separation.width + x];
-    looked++;
-    if ([0, 1, 2].some((c) => Math.abs(Number(rgb[c]) - separation.rgb[code * 3 + c]) > 4)) far++;
-  }
+  let far = 0,
+    looked = 0;
+  for (let y = 2; y < separation.height; y += 5)
+    for (let x = 2; x < separation.width; x += 5) {
+      const at =
+        Math.floor(((y + 0.5) / separation.height) * proof.height) * proof.width + Math.floor(((x + 0.5) / separation.width) * proof.width);
+      const rgb = shown.slice(at * step, at * step + 3);
+      const code = separation.codes[y * separation.width + x];
+      looked++;
+      if ([0, 1, 2].some((c) => Math.abs(Number(rgb[c]) - separation.rgb[code * 3 + c]) > 4)) far++;
+    }
   expect(looked).toBeGreaterThan(2000);
   expect(far / looked).toBeLessThan(0.03);
 }, 60_000);

@@ -16,13 +16,19 @@ const white = whitePoints.D50;
 const whole = { x: 0, y: 0, width: 1, height: 1 };
 
 /** Four colours in quarters, 16 × 12 pixels. */
-const quarters = [[200, 60, 40], [30, 120, 200], [240, 230, 60], [20, 20, 24]];
+const quarters = [
+  [200, 60, 40],
+  [30, 120, 200],
+  [240, 230, 60],
+  [20, 20, 24],
+];
 function quartered(width: number, height: number, channels: 3 | 4): Uint8Array {
   const data = new Uint8Array(width * height * channels).fill(255);
-  for (let y = 0; y < height; y++) for (let x = 0; x < width; x++) {
-    const colour = quarters[(x < width / 2 ? 0 : 1) + (y < height / 2 ? 0 : 2)];
-    for (let c = 0; c < 3; c++) data[(y * width + x) * channels + c] = colour[c];
-  }
+  for (let y = 0; y < height; y++)
+    for (let x = 0; x < width; x++) {
+      const colour = quarters[(x < width / 2 ? 0 : 1) + (y < height / 2 ? 0 : 2)];
+      for (let c = 0; c < 3; c++) data[(y * width + x) * channels + c] = colour[c];
+    }
   return data;
 }
 
@@ -40,7 +46,10 @@ function near(got: readonly number[], wanted: readonly number[], within: number)
 }
 
 async function refusal(bytes: Uint8Array): Promise<string> {
-  const error = await readPicture(bytes, 'harbour.jpg').then(() => undefined, (e: unknown) => e);
+  const error = await readPicture(bytes, 'harbour.jpg').then(
+    () => undefined,
+    (e: unknown) => e,
+  );
   expect(error).toBeInstanceOf(ProblemError);
   const { problems } = error as ProblemError;
   for (const p of problems) {
@@ -60,7 +69,10 @@ test('a PNG keeps its colours: Lab as CSS Color 4 has it', async () => {
 });
 
 test('16-bit PNG, grey PNG and TIFF say the same as 8-bit colour', async () => {
-  const deep = await readPicture(encodePng({ width: 16, height: 12, data: Uint16Array.from(quartered(16, 12, 3), (v) => v * 257), channels: 3, depth: 16 }), 'deep.png');
+  const deep = await readPicture(
+    encodePng({ width: 16, height: 12, data: Uint16Array.from(quartered(16, 12, 3), (v) => v * 257), channels: 3, depth: 16 }),
+    'deep.png',
+  );
   near(labAt(deep, 13, 2), expected(quarters[1]), 0.02);
   const grey = await readPicture(encodePng({ width: 4, height: 4, data: new Uint8Array(16).fill(119), channels: 1 }), 'grey.png');
   near(labAt(grey, 1, 1), expected([119, 119, 119]), 0.02);
@@ -87,7 +99,40 @@ test('a WebP drawing of an emoji package is read with its transparency as bare p
 
 /** Exif block with nothing but an orientation (CIPA DC-008). */
 function withOrientation(jpeg: Uint8Array, orientation: number): Uint8Array {
-  const exif = [0x45, 0x78, 0x69, 0x66, 0, 0, 0x49, 0x49, 42, 0, 8, 0, 0, 0, 1, 0, 0x12, 0x01, 3, 0, 1, 0, 0, 0, orientation, 0, 0, 0, 0, 0, 0, 0];
+  const exif = [
+    0x45,
+    0x78,
+    0x69,
+    0x66,
+    0,
+    0,
+    0x49,
+    0x49,
+    42,
+    0,
+    8,
+    0,
+    0,
+    0,
+    1,
+    0,
+    0x12,
+    0x01,
+    3,
+    0,
+    1,
+    0,
+    0,
+    0,
+    orientation,
+    0,
+    0,
+    0,
+    0,
+    0,
+    0,
+    0,
+  ];
   return Uint8Array.from([0xff, 0xd8, 0xff, 0xe1, 0, exif.length + 2, ...exif, ...jpeg.subarray(2)]);
 }
 
@@ -104,7 +149,10 @@ test('all eight orientations of a camera come out upright', async () => {
 
 /** A v2 display profile with the primaries (adapted to D50) and a plain gamma: ICC.1:2001-04 sections 6.1, 6.4, 6.5. */
 function matrixProfile(columns: readonly (readonly number[])[], gamma: number): Uint8Array {
-  const s15 = (v: number): number[] => { const n = Math.round(v * 65536) >>> 0; return [n >>> 24, (n >>> 16) & 255, (n >>> 8) & 255, n & 255]; };
+  const s15 = (v: number): number[] => {
+    const n = Math.round(v * 65536) >>> 0;
+    return [n >>> 24, (n >>> 16) & 255, (n >>> 8) & 255, n & 255];
+  };
   const text = (t: string): number[] => [...t].map((c) => c.charCodeAt(0));
   const u32 = (v: number): number[] => [v >>> 24, (v >>> 16) & 255, (v >>> 8) & 255, v & 255];
   const xyz = (v: readonly number[]): number[] => [...text('XYZ '), 0, 0, 0, 0, ...v.flatMap(s15)];
@@ -112,25 +160,59 @@ function matrixProfile(columns: readonly (readonly number[])[], gamma: number): 
   const name = 'Our own test profile';
   const desc = [...text('desc'), 0, 0, 0, 0, ...u32(name.length + 1), ...text(name), 0, ...new Array<number>(78).fill(0)];
   while (desc.length % 4) desc.push(0);
-  const tags: [string, number[]][] = [['desc', desc], ['wtpt', xyz([0.9642, 1, 0.8249])], ['rXYZ', xyz(columns[0])], ['gXYZ', xyz(columns[1])], ['bXYZ', xyz(columns[2])], ['rTRC', curve], ['gTRC', curve], ['bTRC', curve]];
+  const tags: [string, number[]][] = [
+    ['desc', desc],
+    ['wtpt', xyz([0.9642, 1, 0.8249])],
+    ['rXYZ', xyz(columns[0])],
+    ['gXYZ', xyz(columns[1])],
+    ['bXYZ', xyz(columns[2])],
+    ['rTRC', curve],
+    ['gTRC', curve],
+    ['bTRC', curve],
+  ];
   let offset = 128 + 4 + 12 * tags.length;
-  const table = u32(tags.length), body: number[] = [];
+  const table = u32(tags.length),
+    body: number[] = [];
   for (const [tag, content] of tags) {
     table.push(...text(tag), ...u32(offset), ...u32(content.length));
     body.push(...content);
     offset += content.length;
   }
-  const head = [...u32(offset), 0, 0, 0, 0, 2, 0x40, 0, 0, ...text('mntrRGB XYZ '), ...new Array<number>(12).fill(0), ...text('acsp'), ...new Array<number>(28).fill(0), ...s15(0.9642), ...s15(1), ...s15(0.8249)];
+  const head = [
+    ...u32(offset),
+    0,
+    0,
+    0,
+    0,
+    2,
+    0x40,
+    0,
+    0,
+    ...text('mntrRGB XYZ '),
+    ...new Array<number>(12).fill(0),
+    ...text('acsp'),
+    ...new Array<number>(28).fill(0),
+    ...s15(0.9642),
+    ...s15(1),
+    ...s15(0.8249),
+  ];
   while (head.length < 128) head.push(0);
   return Uint8Array.from([...head, ...table, ...body]);
 }
 
 test('the colour profile in the file is honoured: a wide-gamut green is greener than sRGB can say', async () => {
   // Primaries of Display P3 adapted to D50 as colorjs.io has them; gamma 2.2.
-  const columns = [[1, 0, 0], [0, 1, 0], [0, 0, 1]].map((rgb) => new Color('p3', rgb as [number, number, number]).to('xyz-d50').coords.map(Number));
+  const columns = [
+    [1, 0, 0],
+    [0, 1, 0],
+    [0, 0, 1],
+  ].map((rgb) => new Color('p3', rgb as [number, number, number]).to('xyz-d50').coords.map(Number));
   const profile = matrixProfile(columns, 2.2);
   const rgb = [60, 220, 70];
-  const { data } = jpegJs.encode({ width: 32, height: 32, data: Uint8Array.from({ length: 32 * 32 * 4 }, (_, i) => (i % 4 === 3 ? 255 : rgb[i % 4])) }, 100);
+  const { data } = jpegJs.encode(
+    { width: 32, height: 32, data: Uint8Array.from({ length: 32 * 32 * 4 }, (_, i) => (i % 4 === 3 ? 255 : rgb[i % 4])) },
+    100,
+  );
   const plain = new Uint8Array(data);
   const app2 = [...'ICC_PROFILE'].map((c) => c.charCodeAt(0));
   const size = 2 + 14 + profile.length;

@@ -10,7 +10,11 @@ beforeAll(() => prepareDrawings(readFileSync('node_modules/@resvg/resvg-wasm/ind
 test('300 drawings: no crash, no false certificate, nearly all can be cut', { timeout: 240_000 }, () => {
   const picked = ['bootstrap-icons', 'lucide-static'].flatMap((name) => {
     const folder = `node_modules/${name}/icons/`;
-    return readdirSync(folder).filter((file) => file.endsWith('.svg')).filter((_, i) => i % 13 === 5).slice(0, 150).map((file) => folder + file);
+    return readdirSync(folder)
+      .filter((file) => file.endsWith('.svg'))
+      .filter((_, i) => i % 13 === 5)
+      .slice(0, 150)
+      .map((file) => folder + file);
   });
   expect(picked).toHaveLength(300);
   let whole = 0;

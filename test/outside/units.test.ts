@@ -1,6 +1,14 @@
 import { PageSizes } from '@cantoo/pdf-lib';
 import { describe, expect, test } from 'vitest';
-import { gramsPerOunce, millilitresPerFluidOunce, mmPerInch, paperSizes, readLength, readMass, readVolume } from '../../src/core/units/index.ts';
+import {
+  gramsPerOunce,
+  millilitresPerFluidOunce,
+  mmPerInch,
+  paperSizes,
+  readLength,
+  readMass,
+  readVolume,
+} from '../../src/core/units/index.ts';
 import sizes from './data/paper-sizes.json' with { type: 'json' };
 
 describe('sheet sizes hold against the standard', () => {
@@ -25,7 +33,13 @@ describe('sheet sizes hold against the standard', () => {
   });
 
   // ANSI/ASME Y14.1: A 8.5 × 11, B 11 × 17, C 17 × 22, D 22 × 34, E 34 × 44 in.
-  test.each([['letter', 8.5, 11], ['tabloid', 11, 17], ['ansi-c', 17, 22], ['ansi-d', 22, 34], ['ansi-e', 34, 44]])('%s in inches', (id, width, height) => {
+  test.each([
+    ['letter', 8.5, 11],
+    ['tabloid', 11, 17],
+    ['ansi-c', 17, 22],
+    ['ansi-d', 22, 34],
+    ['ansi-e', 34, 44],
+  ])('%s in inches', (id, width, height) => {
     const size = paperSizes.find((one) => one.id === id)!;
     expect(size.widthMm / 25.4).toBeCloseTo(width, 9);
     expect(size.heightMm / 25.4).toBeCloseTo(height, 9);
@@ -34,8 +48,12 @@ describe('sheet sizes hold against the standard', () => {
 
 // NIST Special Publication 811, appendix B: conversion factors (inch, foot, mil exact; the others to seven figures).
 test.each([
-  ['length', readLength('1 in'), 25.4], ['length', readLength('1 ft'), 304.8], ['length', readLength('1 mil'), 0.0254],
-  ['mass', readMass('1 oz'), 28.34952], ['mass', readMass('1 lb'), 453.5924], ['volume', readVolume('1 fl oz'), 29.57353],
+  ['length', readLength('1 in'), 25.4],
+  ['length', readLength('1 ft'), 304.8],
+  ['length', readLength('1 mil'), 0.0254],
+  ['mass', readMass('1 oz'), 28.34952],
+  ['mass', readMass('1 lb'), 453.5924],
+  ['volume', readVolume('1 fl oz'), 29.57353],
 ])('%s conversions as in the handbook', (_, ours, handbook) => {
   expect(Math.abs(ours / handbook - 1)).toBeLessThan(5e-7);
 });

@@ -2,7 +2,12 @@ import type { Lab } from './bands.ts';
 
 const pow25to7 = 25 ** 7;
 const rad = Math.PI / 180;
-const cos30 = Math.cos(30 * rad), sin30 = Math.sin(30 * rad), cos6 = Math.cos(6 * rad), sin6 = Math.sin(6 * rad), cos63 = Math.cos(63 * rad), sin63 = Math.sin(63 * rad);
+const cos30 = Math.cos(30 * rad),
+  sin30 = Math.sin(30 * rad),
+  cos6 = Math.cos(6 * rad),
+  sin6 = Math.sin(6 * rad),
+  cos63 = Math.cos(63 * rad),
+  sin63 = Math.sin(63 * rad);
 
 /**
  * CIEDE2000 colour difference with kL = kC = kH = 1 (Sharma, Wu, Dalal 2005, Color Res. Appl. 30, 21). Symmetric.
@@ -17,15 +22,23 @@ export function deltaE00Of(l1: number, a1: number, b1: number, l2: number, a2: n
   const cMean = (Math.sqrt(a1 * a1 + b1 * b1) + Math.sqrt(a2 * a2 + b2 * b2)) / 2;
   const c7 = power7(cMean);
   const g = 1 + 0.5 * (1 - Math.sqrt(c7 / (c7 + pow25to7)));
-  const p1 = a1 * g, p2 = a2 * g;
-  const c1 = Math.sqrt(p1 * p1 + b1 * b1), c2 = Math.sqrt(p2 * p2 + b2 * b2);
+  const p1 = a1 * g,
+    p2 = a2 * g;
+  const c1 = Math.sqrt(p1 * p1 + b1 * b1),
+    c2 = Math.sqrt(p2 * p2 + b2 * b2);
   const grey = c1 * c2 === 0;
   // Hues as unit vectors: their half sum points to the mean hue, their difference is the chord between them; no angle is needed.
-  const x1 = grey ? 1 : p1 / c1, y1 = grey ? 0 : b1 / c1, x2 = grey ? 1 : p2 / c2, y2 = grey ? 0 : b2 / c2;
+  const x1 = grey ? 1 : p1 / c1,
+    y1 = grey ? 0 : b1 / c1,
+    x2 = grey ? 1 : p2 / c2,
+    y2 = grey ? 0 : b2 / c2;
   const dH = grey ? 0 : Math.sqrt(c1 * c2 * ((x2 - x1) * (x2 - x1) + (y2 - y1) * (y2 - y1))) * (x1 * y2 - x2 * y1 < 0 ? -1 : 1);
-  const dL = l2 - l1, dC = c2 - c1;
-  const lMean = (l1 + l2) / 2, cAbove = (c1 + c2) / 2;
-  let x = x1 + x2, y = y1 + y2;
+  const dL = l2 - l1,
+    dC = c2 - c1;
+  const lMean = (l1 + l2) / 2,
+    cAbove = (c1 + c2) / 2;
+  let x = x1 + x2,
+    y = y1 + y2;
   const length = Math.sqrt(x * x + y * y);
   if (grey || length < 1e-6) {
     const h = meanHue(b1, p1, b2, p2, grey);
@@ -35,7 +48,12 @@ export function deltaE00Of(l1: number, a1: number, b1: number, l2: number, a2: n
     x /= length;
     y /= length;
   }
-  const x2h = 2 * x * x - 1, y2h = 2 * x * y, x3h = x2h * x - y2h * y, y3h = y2h * x + x2h * y, x4h = 2 * x2h * x2h - 1, y4h = 2 * x2h * y2h;
+  const x2h = 2 * x * x - 1,
+    y2h = 2 * x * y,
+    x3h = x2h * x - y2h * y,
+    y3h = y2h * x + x2h * y,
+    x4h = 2 * x2h * x2h - 1,
+    y4h = 2 * x2h * y2h;
   const t = 1 - 0.17 * (x * cos30 + y * sin30) + 0.24 * x2h + 0.32 * (x3h * cos6 - y3h * sin6) - 0.2 * (x4h * cos63 + y4h * sin63);
   const c7Above = power7(cAbove);
   let rotation = 0;
@@ -58,7 +76,8 @@ function power7(v: number): number {
 
 /** The mean hue as the standard has it where the two are opposite, or one has none. */
 function meanHue(b1: number, p1: number, b2: number, p2: number, grey: boolean): number {
-  const h1 = p1 === 0 && b1 === 0 ? 0 : hue(b1, p1), h2 = p2 === 0 && b2 === 0 ? 0 : hue(b2, p2);
+  const h1 = p1 === 0 && b1 === 0 ? 0 : hue(b1, p1),
+    h2 = p2 === 0 && b2 === 0 ? 0 : hue(b2, p2);
   const sum = h1 + h2;
   if (grey) return sum;
   if (Math.abs(h1 - h2) <= Math.PI) return sum / 2;

@@ -12,7 +12,9 @@ const fInverse = (u: number): number => (u ** 3 > epsilon ? u ** 3 : (116 * u - 
 /** XYZ (Y of white = 1) → CIELAB for the white point of the illuminant. */
 export function labFromXyz(xyz: Xyz, illuminant: Illuminant = 'D50'): Lab {
   const [xn, yn, zn] = whitePoints[illuminant];
-  const fx = f(xyz[0] / xn), fy = f(xyz[1] / yn), fz = f(xyz[2] / zn);
+  const fx = f(xyz[0] / xn),
+    fy = f(xyz[1] / yn),
+    fz = f(xyz[2] / zn);
   return [116 * fy - 16, 500 * (fx - fy), 200 * (fy - fz)];
 }
 

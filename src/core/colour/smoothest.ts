@@ -12,9 +12,15 @@ const N = BANDS + 3;
  * @throws ProblemError `not-a-surface-colour` when no paper or ink can have that colour in this light
  */
 export function smoothestSpectrum(xyz: Xyz, most = 1): Spectrum {
-  return solveSmoothest([xyz[0] / most, xyz[1] / most, xyz[2] / most])?.map((v) => v * most)
-    ?? fail('not-a-surface-colour', 'reading', `No paper or ink can have the colour X ${show(xyz[0])}, Y ${show(xyz[1])}, Z ${show(xyz[2])} (white is 100).`,
-      'Check the numbers and that they were read under D50 with the 2° observer.');
+  return (
+    solveSmoothest([xyz[0] / most, xyz[1] / most, xyz[2] / most])?.map((v) => v * most) ??
+    fail(
+      'not-a-surface-colour',
+      'reading',
+      `No paper or ink can have the colour X ${show(xyz[0])}, Y ${show(xyz[1])}, Z ${show(xyz[2])} (white is 100).`,
+      'Check the numbers and that they were read under D50 with the 2° observer.',
+    )
+  );
 }
 
 /**
@@ -26,7 +32,8 @@ export function smoothestSpectrumNear(xyz: Xyz): { readonly spectrum: Spectrum; 
   if (direct) return { spectrum: direct, moved: 0 };
   const y = Math.min(0.97, Math.max(0.002, xyz[1]));
   const grey: Xyz = [0.96422 * y, y, 0.82521 * y];
-  let low = 0, high = 1;
+  let low = 0,
+    high = 1;
   let best = solveSmoothest(grey)!;
   for (let i = 0; i < 12; i++) {
     const middle = (low + high) / 2;
@@ -52,7 +59,8 @@ function solveSmoothest(xyz: Xyz): Spectrum | undefined {
   z.fill(0);
   for (let step = 1; step <= 12; step++) {
     const part = step / 12;
-    if (!newton(z, [0, 1, 2].map((k) => Math.exp(Math.log(grey[k]) * (1 - part) + Math.log(xyz[k]) * part)) as unknown as Xyz)) return undefined;
+    if (!newton(z, [0, 1, 2].map((k) => Math.exp(Math.log(grey[k]) * (1 - part) + Math.log(xyz[k]) * part)) as unknown as Xyz))
+      return undefined;
   }
   return reflectance(z);
 }
@@ -70,7 +78,9 @@ function newton(z: Float64Array, xyz: Xyz): boolean {
     F.fill(0);
     for (let i = 0; i < BANDS; i++) {
       const th = Math.tanh(z[i]);
-      const value = (th + 1) / 2, slope = (1 - th * th) / 2, bend = -(1 - th * th) * th;
+      const value = (th + 1) / 2,
+        slope = (1 - th * th) / 2,
+        bend = -(1 - th * th) * th;
       let pull = 0;
       for (let k = 0; k < 3; k++) {
         const w = W[k][i];
@@ -79,7 +89,8 @@ function newton(z: Float64Array, xyz: Xyz): boolean {
         J[(BANDS + k) * N + i] = w * slope;
         J[i * N + BANDS + k] = w * slope;
       }
-      const left = i > 0 ? 1 : 0, right = i < BANDS - 1 ? 1 : 0;
+      const left = i > 0 ? 1 : 0,
+        right = i < BANDS - 1 ? 1 : 0;
       F[i] = 2 * (left * (z[i] - z[i - left]) + right * (z[i] - z[i + right])) + slope * pull;
       J[i * N + i] = 2 * (left + right) + bend * pull;
       if (left) J[i * N + i - 1] = -2;

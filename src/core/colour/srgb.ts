@@ -1,4 +1,15 @@
-import { convertRgbToXyz50, convertXyz50ToRgb, modeLrgb, modeOklab, modeOklch, modeRgb, modeXyz50, modeXyz65, toGamut, useMode } from 'culori/fn';
+import {
+  convertRgbToXyz50,
+  convertXyz50ToRgb,
+  modeLrgb,
+  modeOklab,
+  modeOklch,
+  modeRgb,
+  modeXyz50,
+  modeXyz65,
+  toGamut,
+  useMode,
+} from 'culori/fn';
 import type { Xyz } from './bands.ts';
 
 useMode(modeRgb);

@@ -54,8 +54,13 @@ function readLine(line: string): Counted | undefined {
 function isEvent(value: unknown): value is CountEvent {
   if (typeof value !== 'object' || value === null) return false;
   const event = value as Record<string, unknown>;
-  return ['run', 'sheet', 'at'].every((key) => typeof event[key] === 'string') &&
-    (event.kind === 'pull' || event.kind === 'spoil' || (event.kind === 'note' && typeof event.text === 'string') || (event.kind === 'undo' && (event.of === undefined || Number.isSafeInteger(event.of))));
+  return (
+    ['run', 'sheet', 'at'].every((key) => typeof event[key] === 'string') &&
+    (event.kind === 'pull' ||
+      event.kind === 'spoil' ||
+      (event.kind === 'note' && typeof event.text === 'string') ||
+      (event.kind === 'undo' && (event.of === undefined || Number.isSafeInteger(event.of))))
+  );
 }
 
 /** FNV-1a over UTF-16 units, 32 bits, eight hex digits: enough to tell a cut-off line from a whole one. */
@@ -106,7 +111,10 @@ export function foldLog(events: readonly Counted[]): CountState {
     if (index >= 0) standing.splice(index, 1);
   }
   const runs = new Map<string, { pulls: number; sheets: string[]; spoiled: string[] }>();
-  const sheets = new Map<string, { runs: string[]; faults: SheetCount['faults'][number][]; notes: SheetCount['notes'][number][]; spoiled: boolean }>();
+  const sheets = new Map<
+    string,
+    { runs: string[]; faults: SheetCount['faults'][number][]; notes: SheetCount['notes'][number][]; spoiled: boolean }
+  >();
   for (const { event } of standing) {
     const run = runs.get(event.run) ?? { pulls: 0, sheets: [], spoiled: [] };
     const sheet = sheets.get(event.sheet) ?? { runs: [], faults: [], notes: [], spoiled: false };
@@ -127,6 +135,7 @@ export function foldLog(events: readonly Counted[]): CountState {
   return {
     runs: [...runs].map(([run, count]) => ({ run, ...count })),
     sheets: [...sheets].map(([sheet, count]) => ({ sheet, ...count })),
-    standing, last: standing.at(-1) ?? null,
+    standing,
+    last: standing.at(-1) ?? null,
   };
 }

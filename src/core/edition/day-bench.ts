@@ -31,17 +31,36 @@ export class Bench {
   private readonly steps: DayStep[] = [];
   private readonly free: number[];
 
-  constructor(input: Pick<DayInput, 'startHour' | 'endHour' | 'rest' | 'setUpMinutes' | 'cleanMinutes' | 'mixMinutesPerRun' | 'pullsPerHour' | 'runs' | 'hands'>) {
+  constructor(
+    input: Pick<
+      DayInput,
+      'startHour' | 'endHour' | 'rest' | 'setUpMinutes' | 'cleanMinutes' | 'mixMinutesPerRun' | 'pullsPerHour' | 'runs' | 'hands'
+    >,
+  ) {
     const from = input.startHour * 60;
     const to = input.endHour * 60;
     const restFrom = input.rest ? input.rest.hour * 60 : to;
     const restTo = input.rest ? restFrom + input.rest.minutes : to;
-    this.windows = ([[from, Math.min(to, restFrom)], [Math.max(from, restTo), to]] as const).filter(([start, end]) => end > start);
+    this.windows = (
+      [
+        [from, Math.min(to, restFrom)],
+        [Math.max(from, restTo), to],
+      ] as const
+    ).filter(([start, end]) => end > start);
     const longest = Math.max(0, ...this.windows.map(([start, end]) => end - start));
     const newsprint = Math.max(0, ...input.runs.map((run) => run.setUpSheets ?? 0));
-    const least = Math.max(input.setUpMinutes, input.mixMinutesPerRun ?? 0, input.cleanMinutes + (60 / input.pullsPerHour) * (1 + newsprint));
+    const least = Math.max(
+      input.setUpMinutes,
+      input.mixMinutesPerRun ?? 0,
+      input.cleanMinutes + (60 / input.pullsPerHour) * (1 + newsprint),
+    );
     if (least > longest) {
-      fail('day-short', 'day', `The longest stretch of work is ${Math.round(longest)} min, but one piece of work takes ${Math.ceil(least)} min.`, 'Make the day longer, or the set-up shorter.');
+      fail(
+        'day-short',
+        'day',
+        `The longest stretch of work is ${Math.round(longest)} min, but one piece of work takes ${Math.ceil(least)} min.`,
+        'Make the day longer, or the set-up shorter.',
+      );
     }
     this.free = Array.from({ length: input.hands ?? 1 }, () => this.windows[0][0]);
   }
@@ -68,14 +87,29 @@ export class Bench {
         if (time < day * 1440 + end - 1e-9) return [day * 1440 + start, day * 1440 + end];
       }
     }
-    return fail('day-endless', 'day', `This work takes more than ${mostDays} days.`, 'Print fewer sheets, pull faster or let the ink dry shorter.');
+    return fail(
+      'day-endless',
+      'day',
+      `This work takes more than ${mostDays} days.`,
+      'Print fewer sheets, pull faster or let the ink dry shorter.',
+    );
   }
 
   /**
    * Does work as soon as a hand can, not before `from`; of those that can begin at once the last, as the first one pulls. With
    * `before`: only if it is done by then. Gives back when it is done, or null. `idleHands`: only those besides the puller.
    */
-  work(task: { readonly what: DayWhat; readonly minutes: number; readonly run: DayRun; readonly where: string; readonly text: string; readonly from?: number; readonly before?: number; readonly beginBefore?: number; readonly idleHands?: boolean }): number | null {
+  work(task: {
+    readonly what: DayWhat;
+    readonly minutes: number;
+    readonly run: DayRun;
+    readonly where: string;
+    readonly text: string;
+    readonly from?: number;
+    readonly before?: number;
+    readonly beginBefore?: number;
+    readonly idleHands?: boolean;
+  }): number | null {
     const { what, minutes, run, where, text, from = 0, before = Infinity, beginBefore = Infinity } = task;
     let who = -1;
     let start = Infinity;
@@ -108,7 +142,8 @@ export class Bench {
 
   waitUntil(time: number, run: DayRun, preparedAt: number, dryingUntil: number): void {
     this.idle(0, Math.min(time, preparedAt), run, 'Screen not ready yet: cut the next stencil, number the backs.');
-    if (dryingUntil > this.now) this.idle(0, Math.min(time, dryingUntil), run, 'Ink dries: cut the next stencil, read the drawdown, compare sheets.');
+    if (dryingUntil > this.now)
+      this.idle(0, Math.min(time, dryingUntil), run, 'Ink dries: cut the next stencil, read the drawdown, compare sheets.');
     this.idle(0, time, run, 'Too late to pull this run today: cut the next stencil, tidy up.');
   }
 
@@ -136,11 +171,27 @@ export class Bench {
     if (until > idle + 0.5) this.add(-1, idle, until, 'dry', null, 'rack', 'The last sheets dry. Hands are free.', null);
   }
 
-  result(): { readonly steps: readonly DayStep[]; readonly days: number; readonly workEnds: number; readonly workMinutes: number; readonly waitMinutes: number } {
-    const total = (kinds: readonly DayWhat[]): number => this.steps.filter((step) => kinds.includes(step.what)).reduce((sum, step) => sum + step.endMinutes - step.startMinutes, 0);
-    const steps = this.steps.map((step, i) => ({ step, i })).sort((a, b) => a.step.startMinutes - b.step.startMinutes || a.i - b.i).map(({ step }) => step);
+  result(): {
+    readonly steps: readonly DayStep[];
+    readonly days: number;
+    readonly workEnds: number;
+    readonly workMinutes: number;
+    readonly waitMinutes: number;
+  } {
+    const total = (kinds: readonly DayWhat[]): number =>
+      this.steps.filter((step) => kinds.includes(step.what)).reduce((sum, step) => sum + step.endMinutes - step.startMinutes, 0);
+    const steps = this.steps
+      .map((step, i) => ({ step, i }))
+      .sort((a, b) => a.step.startMinutes - b.step.startMinutes || a.i - b.i)
+      .map(({ step }) => step);
     const workEnds = Math.max(...this.free);
-    return { steps, days: Math.floor((workEnds - 1e-9) / 1440) + 1, workEnds, workMinutes: total(['mix', 'set-up', 'pull', 'rack', 'clean']), waitMinutes: total(['wait']) };
+    return {
+      steps,
+      days: Math.floor((workEnds - 1e-9) / 1440) + 1,
+      workEnds,
+      workMinutes: total(['mix', 'set-up', 'pull', 'rack', 'clean']),
+      waitMinutes: total(['wait']),
+    };
   }
 
   /** Fills a hand's time up to `until` with waiting, and with rest where no work is done. Told of the hand that pulls alone. */
@@ -150,14 +201,45 @@ export class Bench {
       const [start, end] = this.windowAt(now);
       const resting = start > now + 1e-9;
       const stop = Math.min(until, resting ? start : end);
-      if (hand === 0 && resting) this.add(hand, now, stop, 'rest', null, 'away', Math.floor(now / 1440) === Math.floor(stop / 1440) ? 'Rest.' : 'Night; sheets go on drying.', null);
+      if (hand === 0 && resting)
+        this.add(
+          hand,
+          now,
+          stop,
+          'rest',
+          null,
+          'away',
+          Math.floor(now / 1440) === Math.floor(stop / 1440) ? 'Rest.' : 'Night; sheets go on drying.',
+          null,
+        );
       else if (hand === 0) this.add(hand, now, stop, 'wait', run.id, 'table', text, null);
       this.free[hand] = stop;
     }
   }
 
-  private add(hand: number, from: number, to: number, what: DayWhat, run: string | null, where: string, text: string, sheets: readonly [number, number] | null): void {
-    this.steps.push({ startMinutes: from, endMinutes: to, day: Math.floor(from / 1440) + 1, start: clock(from), end: clock(to), what, run, where, text, sheets, who: hand + 1 });
+  private add(
+    hand: number,
+    from: number,
+    to: number,
+    what: DayWhat,
+    run: string | null,
+    where: string,
+    text: string,
+    sheets: readonly [number, number] | null,
+  ): void {
+    this.steps.push({
+      startMinutes: from,
+      endMinutes: to,
+      day: Math.floor(from / 1440) + 1,
+      start: clock(from),
+      end: clock(to),
+      what,
+      run,
+      where,
+      text,
+      sheets,
+      who: hand + 1,
+    });
   }
 }
 

@@ -95,9 +95,12 @@ function oneDay(input: DayInput, racks: Racks): DayPlan {
   const openTime = openTimeAdvice(input);
   const gain = 1 + openTime.retarderShare * 100 * studioDefaults.openGainPerPercent;
   const longestPause = openTime.openMinutes[0] * gain;
-  const slower = dryingFactor(input.humidityPercent, studioDefaults.dryAtHumidity) * (1 + openTime.retarderShare * 100 * studioDefaults.dryGainPerPercent);
+  const slower =
+    dryingFactor(input.humidityPercent, studioDefaults.dryAtHumidity) *
+    (1 + openTime.retarderShare * 100 * studioDefaults.dryGainPerPercent);
   const alone = 60 / input.pullsPerHour;
-  const helped = input.pullsPerHourHelped === undefined ? alone / studioDefaults.helpedPace : Math.min(alone, 60 / input.pullsPerHourHelped);
+  const helped =
+    input.pullsPerHourHelped === undefined ? alone / studioDefaults.helpedPace : Math.min(alone, 60 / input.pullsPerHourHelped);
   const bench = new Bench(input);
   const problems: Problem[] = [...openTime.problems];
   const dryAt = new Map<string, number>();
@@ -115,12 +118,33 @@ function oneDay(input: DayInput, racks: Racks): DayPlan {
   type Limits = { readonly before?: number; readonly beginBefore?: number; readonly idleHands?: boolean };
   const mix = (run: number, limits: Limits = {}): void => {
     if (mixed.has(run)) return;
-    const done = mixMinutes === 0 ? bench.now : bench.work({ what: 'mix', minutes: mixMinutes, run: runs[run], where: 'table', text: 'Mix and label the ink, pull a drawdown.', ...limits });
+    const done =
+      mixMinutes === 0
+        ? bench.now
+        : bench.work({
+            what: 'mix',
+            minutes: mixMinutes,
+            run: runs[run],
+            where: 'table',
+            text: 'Mix and label the ink, pull a drawdown.',
+            ...limits,
+          });
     if (done !== null) mixed.set(run, done);
   };
   const prepare = (run: number, limits: Limits = {}): void => {
     const screen = setUp.has(run) ? undefined : freeScreen(input, run, setUp, washed);
-    const ready = screen === undefined ? null : bench.work({ what: 'set-up', minutes: setUpMinutes, run: runs[run], where: screen, text: 'Stencil, tape, register; a first look on newsprint.', from: Math.max(washed.get(screen) ?? 0, washedOf.get(run) ?? 0), ...limits });
+    const ready =
+      screen === undefined
+        ? null
+        : bench.work({
+            what: 'set-up',
+            minutes: setUpMinutes,
+            run: runs[run],
+            where: screen,
+            text: 'Stencil, tape, register; a first look on newsprint.',
+            from: Math.max(washed.get(screen) ?? 0, washedOf.get(run) ?? 0),
+            ...limits,
+          });
     if (screen !== undefined && ready !== null) setUp.set(run, { screen, ready });
   };
   /** Hands that would wait do what the next runs need, nearest first. */
@@ -140,17 +164,33 @@ function oneDay(input: DayInput, racks: Racks): DayPlan {
     while (done < names.length) {
       mix(index);
       prepare(index);
-      const screen = setUp.get(index) ?? fail('screens-taken', 'day.screens', `No screen is free for run ${index + 1}.`, 'Name fewer screens, or let runs take any.');
+      const screen =
+        setUp.get(index) ??
+        fail('screens-taken', 'day.screens', `No screen is free for run ${index + 1}.`, 'Name fewer screens, or let runs take any.');
       const prepared = Math.max(bench.now, mixed.get(index) ?? 0, screen.ready);
       // Sheets dry, and a place on the rack, for the quicker pace: a slower one comes later and is right too.
       const next = hasSheets.findIndex((some, i) => some && i > index);
-      const wishes = racks === 'always' || (racks === 'when-prepared' && (next < 0 || (mixed.has(next) && (setUp.has(next) || freeScreen(input, next, setUp, washed) === undefined))));
+      const wishes =
+        racks === 'always' ||
+        (racks === 'when-prepared' &&
+          (next < 0 || (mixed.has(next) && (setUp.has(next) || freeScreen(input, next, setUp, washed) === undefined))));
       const quick = wishes ? helped : alone;
       let [stroke, first] = [quick, (run.setUpSheets ?? 0) * quick];
-      const ready = names.slice(done, done + rackPlaces).reduce((latest, name, i) => Math.max(latest, (dryAt.get(name) ?? 0) - first - i * stroke), prepared);
+      const ready = names
+        .slice(done, done + rackPlaces)
+        .reduce((latest, name, i) => Math.max(latest, (dryAt.get(name) ?? 0) - first - i * stroke), prepared);
       // The rack must have a place for the first sheet too.
       const place = wet.length < rackPlaces ? 0 : wet[wet.length - rackPlaces] - first - stroke;
-      if (place > ready) problems.push(problem('warning', 'rack-full', 'day.rackPlaces', `Run ${index + 1} (${run.name}) waits for a place on the rack: all ${rackPlaces} are full.`, 'Find more places (a line with pegs does), or print fewer sheets in a row.'));
+      if (place > ready)
+        problems.push(
+          problem(
+            'warning',
+            'rack-full',
+            'day.rackPlaces',
+            `Run ${index + 1} (${run.name}) waits for a place on the rack: all ${rackPlaces} are full.`,
+            'Find more places (a line with pegs does), or print fewer sheets in a row.',
+          ),
+        );
       const whole = first + (names.length - done) * stroke + cleanMinutes;
       const begin = bench.beginning(Math.max(ready, place), whole, first + stroke + cleanMinutes);
       prepareLater(index, { before: begin });
@@ -181,7 +221,14 @@ function oneDay(input: DayInput, racks: Racks): DayPlan {
       else {
         bench.pull(from, time, run, [begun + 1, done], names.length, pause, racker);
         prepareLater(index, { beginBefore: time, idleHands: true });
-        const clean = bench.work({ what: 'clean', minutes: cleanMinutes, run, where: screen.screen, text: 'Ink back into the jar, wipe, then wash the screen at once.', from: time });
+        const clean = bench.work({
+          what: 'clean',
+          minutes: cleanMinutes,
+          run,
+          where: screen.screen,
+          text: 'Ink back into the jar, wipe, then wash the screen at once.',
+          from: time,
+        });
         washed.set(screen.screen, clean ?? time);
         washedOf.set(index, clean ?? time);
         setUp.delete(index);
@@ -189,27 +236,63 @@ function oneDay(input: DayInput, racks: Racks): DayPlan {
       }
     }
     if (sittings > 1) {
-      problems.push(problem('warning', 'run-split', `day, run ${index + 1}`, `Run ${index + 1} (${run.name}) is pulled in ${sittings} sittings, the screen washed and set up again between them.`,
-        rackPlaces < names.length ? `Find ${names.length} places on the rack, or use a film stencil that bears washing.` : 'Start earlier, pull faster, or print fewer sheets.'));
+      problems.push(
+        problem(
+          'warning',
+          'run-split',
+          `day, run ${index + 1}`,
+          `Run ${index + 1} (${run.name}) is pulled in ${sittings} sittings, the screen washed and set up again between them.`,
+          rackPlaces < names.length
+            ? `Find ${names.length} places on the rack, or use a film stencil that bears washing.`
+            : 'Start earlier, pull faster, or print fewer sheets.',
+        ),
+      );
     }
   });
   const lastSheet = Math.max(0, ...dryAt.values());
   bench.lastDrying(lastSheet);
   if (rackPeak >= rackPlaces && !problems.some((one) => one.code === 'rack-full')) {
-    problems.push(problem('warning', 'rack-full', 'day.rackPlaces', `All ${rackPlaces} places of the rack are taken at the fullest moment.`, 'Keep a line with pegs ready, or take dry sheets off as you go.'));
+    problems.push(
+      problem(
+        'warning',
+        'rack-full',
+        'day.rackPlaces',
+        `All ${rackPlaces} places of the rack are taken at the fullest moment.`,
+        'Keep a line with pegs ready, or take dry sheets off as you go.',
+      ),
+    );
   }
   const result = bench.result();
-  return { ...result, hands: input.hands ?? 1, racked: result.steps.some((step) => step.what === 'rack'), sheetTimes, lastDry: Math.max(result.workEnds, lastSheet), rackPeak, dryMinutes: input.dryMinutes * slower, openTime, problems };
+  return {
+    ...result,
+    hands: input.hands ?? 1,
+    racked: result.steps.some((step) => step.what === 'rack'),
+    sheetTimes,
+    lastDry: Math.max(result.workEnds, lastSheet),
+    rackPeak,
+    dryMinutes: input.dryMinutes * slower,
+    openTime,
+    problems,
+  };
 }
 
 /** The run's own screen if it is free, else any that no run has taken: the one that is washed first. */
-function freeScreen(input: DayInput, run: number, setUp: ReadonlyMap<number, { readonly screen: string }>, washed: ReadonlyMap<string, number>): string | undefined {
+function freeScreen(
+  input: DayInput,
+  run: number,
+  setUp: ReadonlyMap<number, { readonly screen: string }>,
+  washed: ReadonlyMap<string, number>,
+): string | undefined {
   const taken = new Set([...setUp.values()].map((one) => one.screen));
   const named = [...new Set(input.runs.flatMap((one) => one.screen ?? []))];
   const own = input.runs[run].screen;
   if (own !== undefined) return taken.has(own) ? undefined : own;
   const all = [...named, ...Array.from({ length: Math.max(0, input.screens - named.length) }, (_, i) => `screen ${named.length + i + 1}`)];
-  const soonest = (screens: readonly string[]): string | undefined => screens.reduce<string | undefined>((best, screen) => (best === undefined || (washed.get(screen) ?? 0) < (washed.get(best) ?? 0) ? screen : best), undefined);
+  const soonest = (screens: readonly string[]): string | undefined =>
+    screens.reduce<string | undefined>(
+      (best, screen) => (best === undefined || (washed.get(screen) ?? 0) < (washed.get(best) ?? 0) ? screen : best),
+      undefined,
+    );
   const free = all.filter((screen) => !taken.has(screen));
   // A screen that a run before its pull still waits for by name is left to it.
   return soonest(free.filter((screen) => !named.includes(screen))) ?? soonest(free);
@@ -228,19 +311,44 @@ function insert(sorted: number[], value: number): void {
 function check(input: DayInput): void {
   const { runs, rackPlaces, startHour, endHour, setUpMinutes, cleanMinutes } = input;
   if (runs.length === 0) fail('no-runs', 'layers', 'There is no run to plan a day for.', 'Add a layer.');
-  if (!(rackPlaces >= 1)) fail('rack-none', 'day.rackPlaces', 'The rack has no place: the first sheet has nowhere to dry.', 'Count the places where a wet sheet can lie or hang; a line with pegs counts.');
-  if (!(input.screens >= 1)) fail('screens-none', 'day.screens', 'Without a screen nothing is printed.', 'Say how many screens you have, at least 1.');
-  if (!(input.pullsPerHour > 0 && input.pullsPerHour <= 3600)) fail('pace', 'day.pullsPerHour', `${input.pullsPerHour} pulls an hour is no pace.`, 'Alone 30 to 60 an hour is usual.');
+  if (!(rackPlaces >= 1))
+    fail(
+      'rack-none',
+      'day.rackPlaces',
+      'The rack has no place: the first sheet has nowhere to dry.',
+      'Count the places where a wet sheet can lie or hang; a line with pegs counts.',
+    );
+  if (!(input.screens >= 1))
+    fail('screens-none', 'day.screens', 'Without a screen nothing is printed.', 'Say how many screens you have, at least 1.');
+  if (!(input.pullsPerHour > 0 && input.pullsPerHour <= 3600))
+    fail('pace', 'day.pullsPerHour', `${input.pullsPerHour} pulls an hour is no pace.`, 'Alone 30 to 60 an hour is usual.');
   const { hands = 1, pullsPerHourHelped } = input;
-  if (!(Number.isInteger(hands) && hands >= 1 && hands <= 20)) fail('hands', 'day.hands', `${hands} people cannot print.`, 'Say how many are at work, at least 1.');
-  if (pullsPerHourHelped !== undefined && !(pullsPerHourHelped > 0 && pullsPerHourHelped <= 3600)) fail('pace', 'day.pullsPerHourHelped', `${pullsPerHourHelped} pulls an hour is no pace.`, 'With someone racking 45 to 90 an hour is usual.');
-  if (!(startHour >= 0 && endHour <= 24 && endHour > startHour)) fail('day-hours', 'day', `A day from ${startHour} to ${endHour} has no hours.`, 'Let the day end after it starts.');
-  for (const [key, value] of [['setUpMinutes', setUpMinutes], ['cleanMinutes', cleanMinutes], ['dryMinutes', input.dryMinutes], ['mixMinutesPerRun', input.mixMinutesPerRun ?? 0], ...runs.map((run) => ['dryMinutes', run.dryMinutes ?? 0] as const)] as const) {
-    if (!(value >= 0 && value <= 10000)) fail('minutes', `day.${key}`, `${value} minutes cannot be planned with.`, 'Give minutes, nought or more.');
+  if (!(Number.isInteger(hands) && hands >= 1 && hands <= 20))
+    fail('hands', 'day.hands', `${hands} people cannot print.`, 'Say how many are at work, at least 1.');
+  if (pullsPerHourHelped !== undefined && !(pullsPerHourHelped > 0 && pullsPerHourHelped <= 3600))
+    fail(
+      'pace',
+      'day.pullsPerHourHelped',
+      `${pullsPerHourHelped} pulls an hour is no pace.`,
+      'With someone racking 45 to 90 an hour is usual.',
+    );
+  if (!(startHour >= 0 && endHour <= 24 && endHour > startHour))
+    fail('day-hours', 'day', `A day from ${startHour} to ${endHour} has no hours.`, 'Let the day end after it starts.');
+  for (const [key, value] of [
+    ['setUpMinutes', setUpMinutes],
+    ['cleanMinutes', cleanMinutes],
+    ['dryMinutes', input.dryMinutes],
+    ['mixMinutesPerRun', input.mixMinutesPerRun ?? 0],
+    ...runs.map((run) => ['dryMinutes', run.dryMinutes ?? 0] as const),
+  ] as const) {
+    if (!(value >= 0 && value <= 10000))
+      fail('minutes', `day.${key}`, `${value} minutes cannot be planned with.`, 'Give minutes, nought or more.');
   }
   runs.forEach((run, i) => {
     const count = typeof run.sheets === 'number' ? run.sheets : run.sheets.length;
-    if (!(Number.isInteger(count) && count >= 0 && count <= 20000)) fail('sheets', `layers[${i}]`, `${count} sheets cannot go through run ${i + 1}.`, 'Give a whole number up to 20000.');
-    if (typeof run.sheets !== 'number' && new Set(run.sheets).size !== count) fail('sheet-twice', `layers[${i}]`, `A sheet is named twice in run ${i + 1}.`, 'Name every sheet once.');
+    if (!(Number.isInteger(count) && count >= 0 && count <= 20000))
+      fail('sheets', `layers[${i}]`, `${count} sheets cannot go through run ${i + 1}.`, 'Give a whole number up to 20000.');
+    if (typeof run.sheets !== 'number' && new Set(run.sheets).size !== count)
+      fail('sheet-twice', `layers[${i}]`, `A sheet is named twice in run ${i + 1}.`, 'Name every sheet once.');
   });
 }

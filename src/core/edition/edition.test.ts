@@ -1,6 +1,29 @@
 import { describe, expect, test } from 'vitest';
 import { ProblemError } from '../problem.ts';
-import { cautions, cautionsFor, cancellationSteps, certaintyOf, colophon, documentationSheet, dryingFactor, foldLog, labelsFor, logLine, numberEdition, nameSheets, openTimeAdvice, orderInRun, planDay, planSheets, readLog, registerRows, sheetsFromCount, sheetsToStart, teachingHandout, writeCsv } from './index.ts';
+import {
+  cautions,
+  cautionsFor,
+  cancellationSteps,
+  certaintyOf,
+  colophon,
+  documentationSheet,
+  dryingFactor,
+  foldLog,
+  labelsFor,
+  logLine,
+  numberEdition,
+  nameSheets,
+  openTimeAdvice,
+  orderInRun,
+  planDay,
+  planSheets,
+  readLog,
+  registerRows,
+  sheetsFromCount,
+  sheetsToStart,
+  teachingHandout,
+  writeCsv,
+} from './index.ts';
 import type { CountEvent, DayInput, RecordFacts, Sheet } from './index.ts';
 
 const codeOf = (act: () => unknown): string => {
@@ -36,11 +59,23 @@ describe('sheets', () => {
     expect(codeOf(() => sheetsToStart({ target: 5, spoilagePerRun: [1], certainty: 0.9 }))).toBe('spoilage');
     expect(codeOf(() => sheetsToStart({ target: 5, spoilagePerRun: [0.99, 0.99, 0.99], certainty: 0.9 }))).toBe('spoilage-high');
     expect(codeOf(() => planSheets({ papers: [], target: 5, certainty: 0.9, spoilagePerRun, setUpSheets: 3, proofs }))).toBe('no-paper');
-    expect(codeOf(() => planSheets({ papers: [{ id: 'a', name: 'A', count: 5 }], target: 0, certainty: 0.9, spoilagePerRun, setUpSheets: 3, proofs }))).toBe('no-sheets');
+    expect(
+      codeOf(() =>
+        planSheets({ papers: [{ id: 'a', name: 'A', count: 5 }], target: 0, certainty: 0.9, spoilagePerRun, setUpSheets: 3, proofs }),
+      ),
+    ).toBe('no-sheets');
   });
 
   test('more proofs than sheets, more prints than sheets, and too few for certainty are told apart', () => {
-    const plan = (count: number, wishes = proofs) => planSheets({ papers: [{ id: 'a', name: 'Smooth', count }], target: 10, certainty: 0.9, spoilagePerRun, setUpSheets: 3, proofs: wishes }).problems.map((one) => one.code);
+    const plan = (count: number, wishes = proofs) =>
+      planSheets({
+        papers: [{ id: 'a', name: 'Smooth', count }],
+        target: 10,
+        certainty: 0.9,
+        spoilagePerRun,
+        setUpSheets: 3,
+        proofs: wishes,
+      }).problems.map((one) => one.code);
     expect(plan(5, { ...proofs, horsCommerce: 8 })).toEqual(['more-proofs-than-sheets']);
     expect(plan(11)).toEqual(['more-prints-than-sheets']);
     expect(plan(15)).toEqual(['sheets-short']);
@@ -48,7 +83,17 @@ describe('sheets', () => {
   });
 
   test('sheets with an older print are kept apart and may skip a run', () => {
-    const { papers, runs } = planSheets({ papers: [{ id: 'a', name: 'Smooth', count: 20 }, { id: 'b', name: 'Blue print', count: 6, printed: true, skips: [0] }], target: 12, certainty: 0.8, spoilagePerRun: [0.05, 0.05], setUpSheets: 3, proofs });
+    const { papers, runs } = planSheets({
+      papers: [
+        { id: 'a', name: 'Smooth', count: 20 },
+        { id: 'b', name: 'Blue print', count: 6, printed: true, skips: [0] },
+      ],
+      target: 12,
+      certainty: 0.8,
+      spoilagePerRun: [0.05, 0.05],
+      setUpSheets: 3,
+      proofs,
+    });
     expect(papers.map((paper) => paper.apart)).toEqual([false, true]);
     expect(papers[1].runs.map((run) => run.run)).toEqual([1]);
     expect(orderInRun({ papers }, 0).map((one) => one.id)).toEqual(Array.from({ length: 20 }, (_, i) => `A${i + 1}`));
@@ -61,8 +106,16 @@ describe('sheets', () => {
 
 describe('the day', () => {
   const input: DayInput = {
-    runs: [1, 2, 3].map((n) => ({ id: `r${n}`, name: `Run ${n}`, sheets: 20, setUpSheets: 3 })), startHour: 9, endHour: 17, pullsPerHour: 40, setUpMinutes: 35, cleanMinutes: 18,
-    dryMinutes: 45, rackPlaces: 40, screens: 1, humidityPercent: 50,
+    runs: [1, 2, 3].map((n) => ({ id: `r${n}`, name: `Run ${n}`, sheets: 20, setUpSheets: 3 })),
+    startHour: 9,
+    endHour: 17,
+    pullsPerHour: 40,
+    setUpMinutes: 35,
+    cleanMinutes: 18,
+    dryMinutes: 45,
+    rackPlaces: 40,
+    screens: 1,
+    humidityPercent: 50,
   };
 
   test('three runs of twenty go into a day', () => {
@@ -86,7 +139,11 @@ describe('the day', () => {
     const plan = planDay({ ...input, rackPlaces: 8 });
     expect(plan.rackPeak).toBe(8);
     expect(plan.problems.map((one) => one.code)).toEqual(expect.arrayContaining(['run-split', 'rack-full']));
-    expect(plan.steps.filter((step) => step.what === 'pull' && step.run === 'r1').map((step) => step.sheets)).toEqual([[1, 8], [9, 16], [17, 20]]);
+    expect(plan.steps.filter((step) => step.what === 'pull' && step.run === 'r1').map((step) => step.sheets)).toEqual([
+      [1, 8],
+      [9, 16],
+      [17, 20],
+    ]);
   });
 
   test('runs that share a named screen wait for its washing', () => {
@@ -107,7 +164,10 @@ describe('the day', () => {
     expect([rack.startMinutes, rack.endMinutes]).toEqual([pull.startMinutes, pull.endMinutes]);
     // 3 on newsprint and 20 sheets, at 60 an hour instead of 40.
     expect(pull.endMinutes - pull.startMinutes).toBeCloseTo(23, 6);
-    expect(planDay({ ...input, hands: 2, pullsPerHourHelped: 80 }).steps.find((step) => step.what === 'pull')).toMatchObject({ startMinutes: 575, endMinutes: 592.25 });
+    expect(planDay({ ...input, hands: 2, pullsPerHourHelped: 80 }).steps.find((step) => step.what === 'pull')).toMatchObject({
+      startMinutes: 575,
+      endMinutes: 592.25,
+    });
     expect(codeOf(() => planDay({ ...input, hands: 0 }))).toBe('hands');
   });
 
@@ -137,15 +197,37 @@ const sheet = (id: string, more: Partial<Sheet> = {}): Sheet => ({ id, paper: 's
 
 describe('the edition', () => {
   const sheets = [
-    ...Array.from({ length: 9 }, (_, i) => sheet(`s${i + 1}`)), sheet('best', { kept: 'bat' }), sheet('early', { runs: ['sky'], kept: 'state' }), sheet('trial', { kept: 'colour-trial' }),
-    sheet('smudged', { faults: [{ run: 'kelp', fault: 'smudge', rejects: true }] }), sheet('speck', { faults: [{ run: 'kelp', fault: 'speck', rejects: false }] }),
-    sheet('news', { kept: 'set-up' }), sheet('end', { kept: 'cancellation' }), sheet('lost', { runs: ['sky'] }),
+    ...Array.from({ length: 9 }, (_, i) => sheet(`s${i + 1}`)),
+    sheet('best', { kept: 'bat' }),
+    sheet('early', { runs: ['sky'], kept: 'state' }),
+    sheet('trial', { kept: 'colour-trial' }),
+    sheet('smudged', { faults: [{ run: 'kelp', fault: 'smudge', rejects: true }] }),
+    sheet('speck', { faults: [{ run: 'kelp', fault: 'speck', rejects: false }] }),
+    sheet('news', { kept: 'set-up' }),
+    sheet('end', { kept: 'cancellation' }),
+    sheet('lost', { runs: ['sky'] }),
   ];
-  const edition = numberEdition({ sheets, runs, target: 6, proofs: { ...proofs, artistsProofShare: 0.3, horsCommerce: 0 }, papersAre: 'sub-editions' });
+  const edition = numberEdition({
+    sheets,
+    runs,
+    target: 6,
+    proofs: { ...proofs, artistsProofShare: 0.3, horsCommerce: 0 },
+    papersAre: 'sub-editions',
+  });
   const written = (id: string): string => edition.sheets.find((one) => one.sheet.id === id)!.text;
   const facts: RecordFacts = {
-    title: 'Tide pool', artist: 'A. Printer', year: 2025, imageSize: '180 × 240 mm', papers: [{ id: 'smooth', name: 'Smooth white', size: '250 × 320 mm' }], workshop: 'the back room', master: 'cancelled', posthumous: false,
-    layers: [{ name: 'Sky', stencil: 'tide, piece', ink: 'shell', recipe: '45 : 55', mesh: '77-48' }, { name: 'Kelp', stencil: 'kelp, window', ink: 'weed', recipe: '85 : 15', mesh: '77-48' }],
+    title: 'Tide pool',
+    artist: 'A. Printer',
+    year: 2025,
+    imageSize: '180 × 240 mm',
+    papers: [{ id: 'smooth', name: 'Smooth white', size: '250 × 320 mm' }],
+    workshop: 'the back room',
+    master: 'cancelled',
+    posthumous: false,
+    layers: [
+      { name: 'Sky', stencil: 'tide, piece', ink: 'shell', recipe: '45 : 55', mesh: '77-48' },
+      { name: 'Kelp', stencil: 'kelp, window', ink: 'weed', recipe: '85 : 15', mesh: '77-48' },
+    ],
   };
 
   test('the pencil writes numbers, proofs, states and trials', () => {
@@ -166,23 +248,34 @@ describe('the edition', () => {
     expect(open.sizes[0]).toMatchObject({ edition: 8, artists: 1, printers: 1, bat: 1, spare: 0 });
     expect(codeOf(() => numberEdition({ sheets: [sheet('a'), sheet('a')], runs, proofs, papersAre: 'varied' }))).toBe('sheet-twice');
     expect(numberEdition({ sheets: [], runs, proofs, papersAre: 'varied' }).problems[0].code).toBe('no-good-sheet');
-    expect(numberEdition({ sheets: sheets.slice(0, 3), runs, target: 9, proofs, papersAre: 'varied' }).problems.map((one) => one.code)).toContain('edition-smaller');
+    expect(
+      numberEdition({ sheets: sheets.slice(0, 3), runs, target: 9, proofs, papersAre: 'varied' }).problems.map((one) => one.code),
+    ).toContain('edition-smaller');
   });
 
   test('the record tells what is known and leaves lines for the rest', () => {
     const record = documentationSheet(facts, edition);
-    expect(record.fields.find((field) => field.id === 'edition')!.value).toBe('6 numbered, 2 A/P, 1 B.A.T., 1 P/P, 1 state proof, 1 colour trial');
+    expect(record.fields.find((field) => field.id === 'edition')!.value).toBe(
+      '6 numbered, 2 A/P, 1 B.A.T., 1 P/P, 1 state proof, 1 colour trial',
+    );
     expect(record.problems.map((one) => one.place)).toEqual(['record.other', 'record.printer']);
     expect(record.rejected).toBe(2);
     expect(record.footing).toContain('2 rejected, 1 good one without a number');
-    expect(colophon(facts, edition)).toMatch(/^Tide pool, by A\. Printer, 2025\. Screenprint in two runs .* on Smooth white\. .* at the back room\. The stencils were cancelled/);
+    expect(colophon(facts, edition)).toMatch(
+      /^Tide pool, by A\. Printer, 2025\. Screenprint in two runs .* on Smooth white\. .* at the back room\. The stencils were cancelled/,
+    );
     expect(documentationSheet({ ...facts, master: 'kept' }, edition).problems.map((one) => one.code)).toContain('cancellation-mismatch');
     expect(cancellationSteps.length).toBeGreaterThan(2);
   });
 
   test('labels for what is signed, a row for every sheet', () => {
     expect(labelsFor(facts, edition)).toHaveLength(13);
-    expect(labelsFor(facts, edition)[0].lines).toEqual(['Tide pool, 2025', 'A. Printer', '1/6', 'Screenprint, 180 × 240 mm, on Smooth white']);
+    expect(labelsFor(facts, edition)[0].lines).toEqual([
+      'Tide pool, 2025',
+      'A. Printer',
+      '1/6',
+      'Screenprint, 180 × 240 mm, on Smooth white',
+    ]);
     const rows = registerRows(facts, edition);
     expect(rows).toHaveLength(sheets.length + 1);
     expect(new Set(rows.map((row) => row.length)).size).toBe(1);
@@ -193,17 +286,39 @@ describe('the edition', () => {
 describe('the count at the press', () => {
   const at = '2025-05-01T10:00:00Z';
   const events: CountEvent[] = [
-    { kind: 'pull', run: 'sky', sheet: '1', at }, { kind: 'pull', run: 'sky', sheet: '2', at }, { kind: 'spoil', run: 'sky', sheet: '2', at, fault: 'stuck to the stencil' }, { kind: 'pull', run: 'sky', sheet: '3', at },
-    { kind: 'undo', run: 'sky', sheet: '3', at }, { kind: 'note', run: 'sky', sheet: '1', at, text: 'light at the corner' }, { kind: 'pull', run: 'kelp', sheet: '1', at },
+    { kind: 'pull', run: 'sky', sheet: '1', at },
+    { kind: 'pull', run: 'sky', sheet: '2', at },
+    { kind: 'spoil', run: 'sky', sheet: '2', at, fault: 'stuck to the stencil' },
+    { kind: 'pull', run: 'sky', sheet: '3', at },
+    { kind: 'undo', run: 'sky', sheet: '3', at },
+    { kind: 'note', run: 'sky', sheet: '1', at, text: 'light at the corner' },
+    { kind: 'pull', run: 'kelp', sheet: '1', at },
   ];
   const text = events.map((one, i) => logLine(i + 1, one)).join('');
 
   test('pulls, spoils, notes and undo add up, sheet by sheet', () => {
     const state = foldLog(readLog(text).events);
-    expect(state.runs).toEqual([{ run: 'sky', pulls: 2, sheets: ['1', '2'], spoiled: ['2'] }, { run: 'kelp', pulls: 1, sheets: ['1'], spoiled: [] }]);
+    expect(state.runs).toEqual([
+      { run: 'sky', pulls: 2, sheets: ['1', '2'], spoiled: ['2'] },
+      { run: 'kelp', pulls: 1, sheets: ['1'], spoiled: [] },
+    ]);
     expect(state.last?.event).toMatchObject({ kind: 'pull', run: 'kelp' });
-    const sheets = sheetsFromCount(state, [{ id: '1', paper: 'smooth' }, { id: '2', paper: 'smooth' }], ['sky', 'kelp']);
-    expect(numberEdition({ sheets, runs: ['sky', 'kelp'], proofs: { ...proofs, batProofs: 0, artistsProofShare: 0, printersProofs: 0 }, papersAre: 'varied' }).sheets.map((one) => one.text)).toEqual(['E.V. 1/1', '']);
+    const sheets = sheetsFromCount(
+      state,
+      [
+        { id: '1', paper: 'smooth' },
+        { id: '2', paper: 'smooth' },
+      ],
+      ['sky', 'kelp'],
+    );
+    expect(
+      numberEdition({
+        sheets,
+        runs: ['sky', 'kelp'],
+        proofs: { ...proofs, batProofs: 0, artistsProofShare: 0, printersProofs: 0 },
+        papersAre: 'varied',
+      }).sheets.map((one) => one.text),
+    ).toEqual(['E.V. 1/1', '']);
   });
 
   test('an undo can name an older event', () => {
@@ -215,8 +330,18 @@ describe('the count at the press', () => {
 describe('hand-out and cautions', () => {
   test('the hand-out has a step for each run, this job’s numbers, and a blank version', () => {
     const handout = teachingHandout({
-      title: 'Tide pool', imageSize: '180 × 240 mm', sheetSize: '250 × 320 mm', mesh: '77-48', registerText: 'Three stops.', gapText: 'Gap 2 mm.', dryMinutes: 48.6, setUpSheets: 3,
-      layers: [{ id: 'sky', name: 'Sky', side: 'piece', material: 'Coated paper', ink: 'Shell pink', recipe: '45 : 55', grams: '60 g' }, { id: 'foam', name: 'Foam', side: 'window', material: 'Film', ink: null, recipe: '', grams: '40 g' }],
+      title: 'Tide pool',
+      imageSize: '180 × 240 mm',
+      sheetSize: '250 × 320 mm',
+      mesh: '77-48',
+      registerText: 'Three stops.',
+      gapText: 'Gap 2 mm.',
+      dryMinutes: 48.6,
+      setUpSheets: 3,
+      layers: [
+        { id: 'sky', name: 'Sky', side: 'piece', material: 'Coated paper', ink: 'Shell pink', recipe: '45 : 55', grams: '60 g' },
+        { id: 'foam', name: 'Foam', side: 'window', material: 'Film', ink: null, recipe: '', grams: '40 g' },
+      ],
       papers: [{ name: 'Smooth white', sheets: 20 }],
     });
     expect(handout.steps.map((step) => step.number)).toEqual(handout.steps.map((_, i) => i + 1));

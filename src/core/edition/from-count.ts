@@ -5,7 +5,11 @@ import type { Sheet } from './numbering.ts';
  * The sheets' lives out of the count at the press: what was pulled and spoiled, in the order of the laydown. Sheets that
  * were named but never pulled are kept, with no run, so that none is lost from the list.
  */
-export function sheetsFromCount(state: CountState, named: readonly { readonly id: string; readonly paper: string; readonly kept?: Sheet['kept'] }[], runs: readonly string[]): Sheet[] {
+export function sheetsFromCount(
+  state: CountState,
+  named: readonly { readonly id: string; readonly paper: string; readonly kept?: Sheet['kept'] }[],
+  runs: readonly string[],
+): Sheet[] {
   const counted = new Map(state.sheets.map((sheet) => [sheet.sheet, sheet]));
   const known = new Set(named.map((one) => one.id));
   const strays = state.sheets.filter((sheet) => !known.has(sheet.sheet)).map((sheet) => ({ id: sheet.sheet, paper: 'unknown' }));

@@ -12,7 +12,16 @@ export interface HandoutInput {
   readonly gapText: string;
   readonly dryMinutes: number;
   readonly setUpSheets: number;
-  readonly layers: readonly { readonly id: string; readonly name: string; readonly side: 'window' | 'piece'; readonly material: string; readonly ink: string | null; readonly recipe: string; readonly grams: string; readonly lookFor?: string }[];
+  readonly layers: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly side: 'window' | 'piece';
+    readonly material: string;
+    readonly ink: string | null;
+    readonly recipe: string;
+    readonly grams: string;
+    readonly lookFor?: string;
+  }[];
   readonly papers: readonly { readonly name: string; readonly sheets: number }[];
 }
 
@@ -21,7 +30,9 @@ export interface HandoutStep {
   readonly title: string;
   readonly text: string;
   /** Which of the job's own pictures stands beside it. */
-  readonly picture: { readonly kind: 'none' | 'overlaps' | 'fit' | 'stops' | 'final' } | { readonly kind: 'stencil' | 'after'; readonly layer: string };
+  readonly picture:
+    | { readonly kind: 'none' | 'overlaps' | 'fit' | 'stops' | 'final' }
+    | { readonly kind: 'stencil' | 'after'; readonly layer: string };
   readonly cautions: readonly Caution[];
 }
 
@@ -31,7 +42,11 @@ export interface Handout {
   readonly bring: readonly string[];
   readonly steps: readonly HandoutStep[];
   /** The blank version: same order, nothing filled in. */
-  readonly blank: { readonly title: string; readonly lines: readonly string[]; readonly table: { readonly head: readonly string[]; readonly rows: number } };
+  readonly blank: {
+    readonly title: string;
+    readonly lines: readonly string[];
+    readonly table: { readonly head: readonly string[]; readonly rows: number };
+  };
 }
 
 /** A hand-out for a class, from this job's own pictures and numbers, and a blank one to fill in. */
@@ -40,31 +55,72 @@ export function teachingHandout(input: HandoutInput): Handout {
   const materials = [...new Set(layers.map((layer) => layer.material))];
   const inks = [...new Set(layers.flatMap((layer) => layer.ink ?? []))];
   const steps: Omit<HandoutStep, 'number'>[] = [
-    { title: 'Look first', text: 'Which colours lie over one another, and which pot holds none of them? Find the overlaps on the chart.', picture: { kind: 'overlaps' }, cautions: [] },
-    { title: 'Cut the stencils', text: `${layers.length} stencils from ${materials.join(', ')}. A window prints through its opening, a piece prints around itself; one cut gives both.`, picture: layers[0] ? { kind: 'stencil', layer: layers[0].id } : { kind: 'none' }, cautions: cautionsFor('cut') },
-    { title: 'Mix the inks', text: `${inks.join(', ') || 'Inks still open'}. Weigh, stir, pull a drawdown on the same paper and judge it dry.`, picture: { kind: 'none' }, cautions: cautionsFor('mix') },
-    { title: 'Set up screen and stops', text: `Mesh ${input.mesh}. ${input.gapText} ${input.registerText}`, picture: { kind: 'stops' }, cautions: cautionsFor('press') },
-    ...layers.map((layer, i): Omit<HandoutStep, 'number'> => ({
-      title: `Run ${i + 1}: ${layer.name}`,
-      text: `${layer.side === 'window' ? 'Window' : 'Piece'} in ${layer.material}; ${layer.ink ?? 'ink open: choose'}${layer.recipe ? `, ${layer.recipe}` : ''}; ${layer.grams}. ${input.setUpSheets} on newsprint first, then every sheet in the same order.${layer.lookFor ? ` Look for: ${layer.lookFor}` : ''}${i < layers.length - 1 ? ` Dry for ${Math.round(input.dryMinutes)} min.` : ''}`,
-      picture: { kind: 'after', layer: layer.id }, cautions: [],
-    })),
-    { title: 'Clean up', text: 'Ink back into labelled jars; wash the screen before anything else is done with it. Film stencils are washed and hung; paper ones are done.', picture: { kind: 'none' }, cautions: cautionsFor('clean', 'store') },
-    { title: 'Choose and sign', text: 'Lay all sheets out, compare each with the one chosen as the measure (B.A.T.), number the good ones in pencil. The order of numbers means nothing.', picture: { kind: 'final' }, cautions: cautionsFor('rack') },
+    {
+      title: 'Look first',
+      text: 'Which colours lie over one another, and which pot holds none of them? Find the overlaps on the chart.',
+      picture: { kind: 'overlaps' },
+      cautions: [],
+    },
+    {
+      title: 'Cut the stencils',
+      text: `${layers.length} stencils from ${materials.join(', ')}. A window prints through its opening, a piece prints around itself; one cut gives both.`,
+      picture: layers[0] ? { kind: 'stencil', layer: layers[0].id } : { kind: 'none' },
+      cautions: cautionsFor('cut'),
+    },
+    {
+      title: 'Mix the inks',
+      text: `${inks.join(', ') || 'Inks still open'}. Weigh, stir, pull a drawdown on the same paper and judge it dry.`,
+      picture: { kind: 'none' },
+      cautions: cautionsFor('mix'),
+    },
+    {
+      title: 'Set up screen and stops',
+      text: `Mesh ${input.mesh}. ${input.gapText} ${input.registerText}`,
+      picture: { kind: 'stops' },
+      cautions: cautionsFor('press'),
+    },
+    ...layers.map(
+      (layer, i): Omit<HandoutStep, 'number'> => ({
+        title: `Run ${i + 1}: ${layer.name}`,
+        text: `${layer.side === 'window' ? 'Window' : 'Piece'} in ${layer.material}; ${layer.ink ?? 'ink open: choose'}${layer.recipe ? `, ${layer.recipe}` : ''}; ${layer.grams}. ${input.setUpSheets} on newsprint first, then every sheet in the same order.${layer.lookFor ? ` Look for: ${layer.lookFor}` : ''}${i < layers.length - 1 ? ` Dry for ${Math.round(input.dryMinutes)} min.` : ''}`,
+        picture: { kind: 'after', layer: layer.id },
+        cautions: [],
+      }),
+    ),
+    {
+      title: 'Clean up',
+      text: 'Ink back into labelled jars; wash the screen before anything else is done with it. Film stencils are washed and hung; paper ones are done.',
+      picture: { kind: 'none' },
+      cautions: cautionsFor('clean', 'store'),
+    },
+    {
+      title: 'Choose and sign',
+      text: 'Lay all sheets out, compare each with the one chosen as the measure (B.A.T.), number the good ones in pencil. The order of numbers means nothing.',
+      picture: { kind: 'final' },
+      cautions: cautionsFor('rack'),
+    },
   ];
   return {
     title: input.title,
     intro: `A print in ${layers.length} runs, ${input.imageSize} on sheets of ${input.sheetSize}${input.maker ? `, after a job by ${input.maker}` : ''}.`,
     bring: [
-      ...papers.map((paper) => `${paper.sheets} sheets: ${paper.name}`), `${input.setUpSheets * layers.length} sheets of newsprint, to set up with`,
-      ...materials.map((material) => `stencil material: ${material}`), ...inks.map((ink) => `ink: ${ink}`), 'transparent base, scales, jars with lids, labels',
-      'knife with fresh blades, steel rule, cutting mat', 'screen, squeegee, tape, stops, risers', 'pencil, apron, gloves, rags',
+      ...papers.map((paper) => `${paper.sheets} sheets: ${paper.name}`),
+      `${input.setUpSheets * layers.length} sheets of newsprint, to set up with`,
+      ...materials.map((material) => `stencil material: ${material}`),
+      ...inks.map((ink) => `ink: ${ink}`),
+      'transparent base, scales, jars with lids, labels',
+      'knife with fresh blades, steel rule, cutting mat',
+      'screen, squeegee, tape, stops, risers',
+      'pencil, apron, gloves, rags',
     ],
     steps: steps.map((step, i) => ({ number: i + 1, ...step })),
     blank: {
       title: 'My print',
       lines: ['Title', 'Name', 'Size of the image', 'Paper and number of sheets', 'Mesh', 'Gap', 'Date'],
-      table: { head: ['Run', 'Stencil: window or piece', 'Ink and base, parts', 'Grams', 'Sheets in', 'Sheets good', 'What I saw'], rows: Math.max(5, Math.min(8, layers.length)) },
+      table: {
+        head: ['Run', 'Stencil: window or piece', 'Ink and base, parts', 'Grams', 'Sheets in', 'Sheets good', 'What I saw'],
+        rows: Math.max(5, Math.min(8, layers.length)),
+      },
     },
   };
 }

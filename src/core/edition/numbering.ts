@@ -21,7 +21,19 @@ export interface Sheet {
   readonly kept?: 'bat' | 'state' | 'colour-trial' | 'set-up' | 'cancellation';
 }
 
-export type MarkKind = 'edition' | 'varied' | 'bat' | 'artists' | 'printers' | 'hors-commerce' | 'state' | 'colour-trial' | 'cancellation' | 'spare' | 'set-up' | 'rejected';
+export type MarkKind =
+  | 'edition'
+  | 'varied'
+  | 'bat'
+  | 'artists'
+  | 'printers'
+  | 'hors-commerce'
+  | 'state'
+  | 'colour-trial'
+  | 'cancellation'
+  | 'spare'
+  | 'set-up'
+  | 'rejected';
 
 export interface NumberedSheet {
   readonly sheet: Sheet;
@@ -36,7 +48,15 @@ export interface NumberedSheet {
 export interface NumberedEdition {
   readonly sheets: readonly NumberedSheet[];
   /** Edition size, for each paper if they are sub-editions (null: all together). */
-  readonly sizes: readonly { readonly paper: string | null; readonly edition: number; readonly artists: number; readonly bat: number; readonly printers: number; readonly horsCommerce: number; readonly spare: number }[];
+  readonly sizes: readonly {
+    readonly paper: string | null;
+    readonly edition: number;
+    readonly artists: number;
+    readonly bat: number;
+    readonly printers: number;
+    readonly horsCommerce: number;
+    readonly spare: number;
+  }[];
   readonly totalImpressions: number;
   readonly problems: readonly Problem[];
 }
@@ -60,7 +80,8 @@ export interface NumberingInput {
 export function numberEdition(input: NumberingInput): NumberedEdition {
   const { sheets, papersAre } = input;
   const ids = new Set(sheets.map((sheet) => sheet.id));
-  if (ids.size !== sheets.length) fail('sheet-twice', 'edition', 'A sheet is in the list twice.', 'Give every sheet a name of its own, in pencil on its back.');
+  if (ids.size !== sheets.length)
+    fail('sheet-twice', 'edition', 'A sheet is in the list twice.', 'Give every sheet a name of its own, in pencil on its back.');
   const problems: Problem[] = [];
   const good = sheets.filter((sheet) => isGood(sheet, input.runs));
   const groups = papersAre === 'varied' ? [null] : [...new Set(sheets.map((sheet) => sheet.paper))];
@@ -77,26 +98,63 @@ export function numberEdition(input: NumberingInput): NumberedEdition {
   });
   markOthers(sheets, marks);
   const spare = sizes.reduce((total, size) => total + size.spare, 0);
-  if (good.length === 0) problems.push(problem('error', 'no-good-sheet', 'edition', 'Not one sheet went through every run without a fault that rejects it.', 'Look the sheets through again, or print more.'));
-  if (spare > 0) problems.push(problem('note', 'spare-sheets', 'edition', `${spare} good ${spare === 1 ? 'sheet is' : 'sheets are'} left over.`, 'Before signing: declare the edition larger, or destroy them. After signing the number stands.'));
+  if (good.length === 0)
+    problems.push(
+      problem(
+        'error',
+        'no-good-sheet',
+        'edition',
+        'Not one sheet went through every run without a fault that rejects it.',
+        'Look the sheets through again, or print more.',
+      ),
+    );
+  if (spare > 0)
+    problems.push(
+      problem(
+        'note',
+        'spare-sheets',
+        'edition',
+        `${spare} good ${spare === 1 ? 'sheet is' : 'sheets are'} left over.`,
+        'Before signing: declare the edition larger, or destroy them. After signing the number stands.',
+      ),
+    );
   const numbered = sizes.reduce((total, size) => total + size.edition, 0);
   if (input.target !== undefined && numbered < input.target && good.length > 0) {
-    problems.push(problem('warning', 'edition-smaller', 'edition', `Only ${numbered} of ${input.target} sheets can be numbered.`, 'Write the smaller number under all of them.'));
+    problems.push(
+      problem(
+        'warning',
+        'edition-smaller',
+        'edition',
+        `Only ${numbered} of ${input.target} sheets can be numbered.`,
+        'Write the smaller number under all of them.',
+      ),
+    );
   }
   return {
-    sheets: sheets.map((sheet) => ({ sheet, ...marks.get(sheet.id)! })), sizes, problems,
+    sheets: sheets.map((sheet) => ({ sheet, ...marks.get(sheet.id)! })),
+    sizes,
+    problems,
     totalImpressions: sheets.filter((sheet) => sheet.runs.length > 0 && sheet.kept !== 'set-up').length,
   };
 }
 
 /** Through every run, nothing that rejects it, and not set apart for something else. */
 export function isGood(sheet: Sheet, runs: readonly string[]): boolean {
-  return runs.every((run) => sheet.runs.includes(run)) && !sheet.faults.some((fault) => fault.rejects) && (sheet.kept === undefined || sheet.kept === 'bat');
+  return (
+    runs.every((run) => sheet.runs.includes(run)) &&
+    !sheet.faults.some((fault) => fault.rejects) &&
+    (sheet.kept === undefined || sheet.kept === 'bat')
+  );
 }
 
 type Marks = Map<string, Omit<NumberedSheet, 'sheet'>>;
 
-function markGroup(good: readonly Sheet[], target: number, input: NumberingInput, marks: Marks): Omit<NumberedEdition['sizes'][number], 'paper'> {
+function markGroup(
+  good: readonly Sheet[],
+  target: number,
+  input: NumberingInput,
+  marks: Marks,
+): Omit<NumberedEdition['sizes'][number], 'paper'> {
   const proofs = input.proofs;
   const chosen = good.filter((sheet) => sheet.kept === 'bat');
   const rest = good.filter((sheet) => sheet.kept !== 'bat');
@@ -120,7 +178,9 @@ function markGroup(good: readonly Sheet[], target: number, input: NumberingInput
   give(horsCommerce, 'hors-commerce', (number) => proofText('H.C.', number, horsCommerce));
   const spare = left.length - next;
   while (next < left.length) marks.set(left[next++].id, { kind: 'spare', text: '', number: null, of: null });
-  bats.forEach((sheet, i) => marks.set(sheet.id, { kind: 'bat', text: proofText('B.A.T.', i + 1, bats.length), number: i + 1, of: bats.length }));
+  bats.forEach((sheet, i) =>
+    marks.set(sheet.id, { kind: 'bat', text: proofText('B.A.T.', i + 1, bats.length), number: i + 1, of: bats.length }),
+  );
   return { edition, artists, bat: bats.length, printers, horsCommerce, spare };
 }
 
@@ -150,15 +210,38 @@ function markOthers(sheets: readonly Sheet[], marks: Marks): void {
   for (const step of steps) {
     const same = states.filter((sheet) => sheet.runs.length === step);
     const name = `State ${roman(steps.indexOf(step) + 1)}`;
-    same.forEach((sheet, i) => marks.set(sheet.id, { kind: 'state', text: same.length === 1 ? name : `${name}, ${i + 1}/${same.length}`, number: i + 1, of: same.length }));
+    same.forEach((sheet, i) =>
+      marks.set(sheet.id, {
+        kind: 'state',
+        text: same.length === 1 ? name : `${name}, ${i + 1}/${same.length}`,
+        number: i + 1,
+        of: same.length,
+      }),
+    );
   }
-  trials.forEach((sheet, i) => marks.set(sheet.id, { kind: 'colour-trial', text: proofText('Colour trial', i + 1, trials.length), number: i + 1, of: trials.length }));
+  trials.forEach((sheet, i) =>
+    marks.set(sheet.id, { kind: 'colour-trial', text: proofText('Colour trial', i + 1, trials.length), number: i + 1, of: trials.length }),
+  );
 }
 
 /** 1..3999 in Roman numerals; larger numbers stay Arabic. */
 export function roman(value: number): string {
   if (!Number.isInteger(value) || value < 1 || value > 3999) return String(value);
-  const signs: readonly (readonly [number, string])[] = [[1000, 'M'], [900, 'CM'], [500, 'D'], [400, 'CD'], [100, 'C'], [90, 'XC'], [50, 'L'], [40, 'XL'], [10, 'X'], [9, 'IX'], [5, 'V'], [4, 'IV'], [1, 'I']];
+  const signs: readonly (readonly [number, string])[] = [
+    [1000, 'M'],
+    [900, 'CM'],
+    [500, 'D'],
+    [400, 'CD'],
+    [100, 'C'],
+    [90, 'XC'],
+    [50, 'L'],
+    [40, 'XL'],
+    [10, 'X'],
+    [9, 'IX'],
+    [5, 'V'],
+    [4, 'IV'],
+    [1, 'I'],
+  ];
   let left = value;
   let text = '';
   for (const [size, sign] of signs) {

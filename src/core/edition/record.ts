@@ -14,7 +14,13 @@ export interface RecordFacts {
   readonly imageSize: string;
   readonly papers: readonly { readonly id: string; readonly name: string; readonly size: string }[];
   /** In laydown order. */
-  readonly layers: readonly { readonly name: string; readonly stencil: string; readonly ink: string; readonly recipe: string; readonly mesh: string }[];
+  readonly layers: readonly {
+    readonly name: string;
+    readonly stencil: string;
+    readonly ink: string;
+    readonly recipe: string;
+    readonly mesh: string;
+  }[];
   readonly printedFrom?: string;
   readonly printedTo?: string;
   /** What became of the stencils. */
@@ -62,7 +68,12 @@ export interface CountRow {
  */
 export function documentationSheet(facts: RecordFacts, edition: NumberedEdition): DocumentationSheet {
   const counts = countRows(facts, edition);
-  const field = (id: string, label: string, value: string | undefined, why: RecordField['why'] = 'disclosure'): RecordField => ({ id, label, value: value?.trim() ?? '', why });
+  const field = (id: string, label: string, value: string | undefined, why: RecordField['why'] = 'disclosure'): RecordField => ({
+    id,
+    label,
+    value: value?.trim() ?? '',
+    why,
+  });
   const fields = [
     field('title', 'Title', facts.title),
     field('artist', 'Artist', facts.artist),
@@ -82,35 +93,69 @@ export function documentationSheet(facts: RecordFacts, edition: NumberedEdition)
   ];
   const rejected = edition.sheets.filter((one) => one.kind === 'rejected').length;
   const spare = edition.sheets.filter((one) => one.kind === 'spare').length;
-  const problems: Problem[] = fields.filter((one) => one.why === 'disclosure' && one.value === '')
-    .map((one) => problem('note', 'record-open', `record.${one.id}`, `The record doesn’t say: ${one.label.toLowerCase()}.`, 'Fill it in, by pencil or in the job.'));
+  const problems: Problem[] = fields
+    .filter((one) => one.why === 'disclosure' && one.value === '')
+    .map((one) =>
+      problem(
+        'note',
+        'record-open',
+        `record.${one.id}`,
+        `The record doesn’t say: ${one.label.toLowerCase()}.`,
+        'Fill it in, by pencil or in the job.',
+      ),
+    );
   if (facts.master === 'kept' && edition.sheets.some((one) => one.kind === 'cancellation')) {
-    problems.push(problem('warning', 'cancellation-mismatch', 'record.master', 'There is a cancellation proof, but the stencils are said to be kept.', 'Say that they are cancelled.'));
+    problems.push(
+      problem(
+        'warning',
+        'cancellation-mismatch',
+        'record.master',
+        'There is a cancellation proof, but the stencils are said to be kept.',
+        'Say that they are cancelled.',
+      ),
+    );
   }
   return {
-    fields, layers: facts.layers, counts, rejected, totalImpressions: edition.totalImpressions, problems,
+    fields,
+    layers: facts.layers,
+    counts,
+    rejected,
+    totalImpressions: edition.totalImpressions,
+    problems,
     footing: `${edition.totalImpressions} sheets were printed in all; ${rejected} rejected${spare > 0 ? `, ${spare} good ${spare === 1 ? 'one' : 'ones'} without a number` : ''}. Whether a law asks for more is for local advice to say.`,
   };
 }
 
 function countRows(facts: RecordFacts, edition: NumberedEdition): CountRow[] {
-  const count = (paper: string | null, kind: string): number => edition.sheets.filter((one) => one.kind === kind && (paper === null || one.sheet.paper === paper)).length;
+  const count = (paper: string | null, kind: string): number =>
+    edition.sheets.filter((one) => one.kind === kind && (paper === null || one.sheet.paper === paper)).length;
   return edition.sizes.map((size) => ({
-    paper: size.paper === null ? 'all papers (varied)' : facts.papers.find((paper) => paper.id === size.paper)?.name ?? size.paper,
-    edition: size.edition, artists: size.artists, bat: size.bat, printers: size.printers, horsCommerce: size.horsCommerce,
-    states: count(size.paper, 'state'), trials: count(size.paper, 'colour-trial'),
+    paper: size.paper === null ? 'all papers (varied)' : (facts.papers.find((paper) => paper.id === size.paper)?.name ?? size.paper),
+    edition: size.edition,
+    artists: size.artists,
+    bat: size.bat,
+    printers: size.printers,
+    horsCommerce: size.horsCommerce,
+    states: count(size.paper, 'state'),
+    trials: count(size.paper, 'colour-trial'),
   }));
 }
 
 function sayCounts(rows: readonly CountRow[]): string {
-  return rows.map((row) => {
-    const kinds = [
-      ['A/P', row.artists], ['B.A.T.', row.bat], ['P/P', row.printers], ['H.C.', row.horsCommerce],
-      [row.states === 1 ? 'state proof' : 'state proofs', row.states], [row.trials === 1 ? 'colour trial' : 'colour trials', row.trials],
-    ] as const;
-    const parts = [`${row.edition} numbered`, ...kinds.filter(([, n]) => n > 0).map(([name, n]) => `${n} ${name}`)];
-    return `${rows.length > 1 ? `${row.paper}: ` : ''}${parts.join(', ')}`;
-  }).join('; ');
+  return rows
+    .map((row) => {
+      const kinds = [
+        ['A/P', row.artists],
+        ['B.A.T.', row.bat],
+        ['P/P', row.printers],
+        ['H.C.', row.horsCommerce],
+        [row.states === 1 ? 'state proof' : 'state proofs', row.states],
+        [row.trials === 1 ? 'colour trial' : 'colour trials', row.trials],
+      ] as const;
+      const parts = [`${row.edition} numbered`, ...kinds.filter(([, n]) => n > 0).map(([name, n]) => `${n} ${name}`)];
+      return `${rows.length > 1 ? `${row.paper}: ` : ''}${parts.join(', ')}`;
+    })
+    .join('; ');
 }
 
 /** A few sentences for the last page or the back of the portfolio. */
@@ -122,8 +167,18 @@ export function colophon(facts: RecordFacts, edition: NumberedEdition): string {
     `${facts.title}${facts.artist ? `, by ${facts.artist}` : ''}${facts.year ? `, ${facts.year}` : ''}.`,
     `Screenprint in ${inWords(facts.layers.length)} ${facts.layers.length === 1 ? 'run' : 'runs'} from cut stencils, with transparent water-based inks, on ${list(facts.papers.map((paper) => paper.name))}. Image ${facts.imageSize}.`,
     `The edition is ${sayCounts(rows)}.`,
-    facts.printer && facts.workshop ? `Printed by ${facts.printer} at ${facts.workshop}${when}.` : facts.printer ? `Printed by ${facts.printer}${when}.` : facts.workshop ? `Printed at ${facts.workshop}${when}.` : '',
-    facts.master === 'cancelled' ? 'The stencils were cancelled after printing.' : facts.master === 'destroyed' ? 'The stencils were destroyed after printing.' : '',
+    facts.printer && facts.workshop
+      ? `Printed by ${facts.printer} at ${facts.workshop}${when}.`
+      : facts.printer
+        ? `Printed by ${facts.printer}${when}.`
+        : facts.workshop
+          ? `Printed at ${facts.workshop}${when}.`
+          : '',
+    facts.master === 'cancelled'
+      ? 'The stencils were cancelled after printing.'
+      : facts.master === 'destroyed'
+        ? 'The stencils were destroyed after printing.'
+        : '',
   ];
   return sentences.filter((sentence) => sentence !== '').join(' ');
 }
@@ -137,4 +192,5 @@ export const cancellationSteps: readonly string[] = [
 ];
 
 const inWords = (count: number): string => ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight'][count] ?? String(count);
-const list = (names: readonly string[]): string => (names.length < 2 ? names[0] ?? 'paper' : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`);
+const list = (names: readonly string[]): string =>
+  names.length < 2 ? (names[0] ?? 'paper') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;

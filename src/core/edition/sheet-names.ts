@@ -8,7 +8,9 @@ export interface NamedSheet {
 
 /** A name for every sheet that starts: a letter for the paper (A…Z, then AA…), a number for the sheet. */
 export function nameSheets(plan: Pick<SheetPlan, 'papers'>): readonly NamedSheet[] {
-  return plan.papers.flatMap((paper, i) => Array.from({ length: paper.start }, (_, n): NamedSheet => ({ id: `${letters(i)}${n + 1}`, paper: paper.paperId })));
+  return plan.papers.flatMap((paper, i) =>
+    Array.from({ length: paper.start }, (_, n): NamedSheet => ({ id: `${letters(i)}${n + 1}`, paper: paper.paperId })),
+  );
 }
 
 /**

@@ -24,15 +24,34 @@ export interface RunSheets {
 const mostSheets = 100_000;
 
 /** Sheets to start with so that `target` good ones come out with the wanted certainty. Throws ProblemError. */
-export function sheetsToStart(input: { readonly target: number; readonly spoilagePerRun: readonly number[]; readonly certainty: number }, place = 'edition'): SheetsToStart {
+export function sheetsToStart(
+  input: { readonly target: number; readonly spoilagePerRun: readonly number[]; readonly certainty: number },
+  place = 'edition',
+): SheetsToStart {
   const { target, certainty } = input;
   if (!(Number.isInteger(target) && target >= 1 && target <= mostSheets)) {
-    fail('no-sheets', `${place}.target`, `An edition of ${target} sheets cannot be planned.`, 'Say how many good sheets you want, at least 1.');
+    fail(
+      'no-sheets',
+      `${place}.target`,
+      `An edition of ${target} sheets cannot be planned.`,
+      'Say how many good sheets you want, at least 1.',
+    );
   }
-  if (!(certainty > 0 && certainty < 1)) fail('certainty', `${place}.certainty`, `A certainty of ${certainty} cannot be reached.`, 'Choose a share between 0 and 1, such as 0.9.');
+  if (!(certainty > 0 && certainty < 1))
+    fail(
+      'certainty',
+      `${place}.certainty`,
+      `A certainty of ${certainty} cannot be reached.`,
+      'Choose a share between 0 and 1, such as 0.9.',
+    );
   const survive = surviving(input.spoilagePerRun, place);
   if (target / survive > mostSheets) {
-    fail('spoilage-high', `${place}.spoilagePerRun`, `At this spoilage only ${(survive * 100).toPrecision(2)} % of the sheets come through: no stack is large enough.`, 'Print fewer layers, or practise on newsprint until fewer sheets are lost.');
+    fail(
+      'spoilage-high',
+      `${place}.spoilagePerRun`,
+      `At this spoilage only ${(survive * 100).toPrecision(2)} % of the sheets come through: no stack is large enough.`,
+      'Print fewer layers, or practise on newsprint until fewer sheets are lost.',
+    );
   }
   const good = (start: number): number => binomialAtLeast(start, target, survive);
   let low = target;
@@ -40,7 +59,8 @@ export function sheetsToStart(input: { readonly target: number; readonly spoilag
   while (good(high) < certainty) {
     low = high + 1;
     high = Math.ceil(high * 1.5) + 1;
-    if (high > mostSheets * 10) fail('spoilage-high', place, 'No stack is large enough for this certainty.', 'Ask for less certainty, or lose fewer sheets.');
+    if (high > mostSheets * 10)
+      fail('spoilage-high', place, 'No stack is large enough for this certainty.', 'Ask for less certainty, or lose fewer sheets.');
   }
   while (low < high) {
     const middle = (low + high) >> 1;
@@ -48,7 +68,11 @@ export function sheetsToStart(input: { readonly target: number; readonly spoilag
     else low = middle + 1;
   }
   return {
-    start: low, certainty: good(low), survive, expectedGood: low * survive, rule: Math.ceil(target / survive - 1e-9),
+    start: low,
+    certainty: good(low),
+    survive,
+    expectedGood: low * survive,
+    rule: Math.ceil(target / survive - 1e-9),
     throughRuns: throughRuns(low, input.spoilagePerRun, certainty),
   };
 }
@@ -70,7 +94,13 @@ export function throughRuns(start: number, spoilagePerRun: readonly number[], ce
 
 function surviving(spoilagePerRun: readonly number[], place: string): number {
   return spoilagePerRun.reduce((share, spoilage, run) => {
-    if (!(spoilage >= 0 && spoilage < 1)) fail('spoilage', `${place}.spoilagePerRun[${run}]`, `A spoilage of ${spoilage} leaves no sheet to count.`, 'Give a share below 1: 0.05 is five sheets in a hundred.');
+    if (!(spoilage >= 0 && spoilage < 1))
+      fail(
+        'spoilage',
+        `${place}.spoilagePerRun[${run}]`,
+        `A spoilage of ${spoilage} leaves no sheet to count.`,
+        'Give a share below 1: 0.05 is five sheets in a hundred.',
+      );
     return share * (1 - spoilage);
   }, 1);
 }
@@ -94,7 +124,8 @@ export interface ProofCounts {
 /** Proofs that an edition of this many holds back: A/P rounded, at least one once a share is wished for. */
 export function proofsFor(target: number, wishes: ProofWishes): ProofCounts {
   for (const [key, value] of Object.entries(wishes) as [string, number][]) {
-    if (!(value >= 0 && value <= 10000)) fail('proof-count', `edition.${key}`, `${value} ${value === 1 ? 'proof' : 'proofs'} cannot be held back.`, 'Give nought or more.');
+    if (!(value >= 0 && value <= 10000))
+      fail('proof-count', `edition.${key}`, `${value} ${value === 1 ? 'proof' : 'proofs'} cannot be held back.`, 'Give nought or more.');
   }
   const artists = wishes.artistsProofShare > 0 && target > 0 ? Math.max(1, Math.round(target * wishes.artistsProofShare)) : 0;
   const total = artists + wishes.batProofs + wishes.printersProofs + wishes.horsCommerce;
@@ -153,11 +184,14 @@ export function planSheets(input: {
   readonly proofs: ProofWishes;
 }): SheetPlan {
   const { papers, target, certainty, spoilagePerRun, setUpSheets, proofs } = input;
-  if (papers.length === 0) fail('no-paper', 'papers', 'No paper is named, so no sheet can be planned.', 'Add a paper with its size and how many sheets you have.');
-  if (!(Number.isInteger(setUpSheets) && setUpSheets >= 0)) fail('set-up-sheets', 'edition.setUpSheets', `${setUpSheets} sheets cannot be set up with.`, 'Give a whole number, nought or more.');
+  if (papers.length === 0)
+    fail('no-paper', 'papers', 'No paper is named, so no sheet can be planned.', 'Add a paper with its size and how many sheets you have.');
+  if (!(Number.isInteger(setUpSheets) && setUpSheets >= 0))
+    fail('set-up-sheets', 'edition.setUpSheets', `${setUpSheets} sheets cannot be set up with.`, 'Give a whole number, nought or more.');
   const problems: Problem[] = [];
   const targets = shareOut(target, papers);
-  if (targets.every((one) => one === 0)) fail('no-sheets', 'edition.target', 'An edition of 0 sheets cannot be planned.', 'Say how many good sheets you want, at least 1.');
+  if (targets.every((one) => one === 0))
+    fail('no-sheets', 'edition.target', 'An edition of 0 sheets cannot be planned.', 'Say how many good sheets you want, at least 1.');
   const wholeProofs = proofsFor(target, proofs);
   const given = shareWhole(wholeProofs.total, targets);
   const planned = papers.map((paper, i): PaperSheets => {
@@ -169,10 +203,28 @@ export function planSheets(input: {
     const start = paper.count > 0 ? paper.count : toStart;
     const survive = spoilage.reduce((share, one) => share * (1 - one), 1);
     const reached = wanted === 0 ? 1 : binomialAtLeast(start, wanted, survive);
-    if (paper.count === 0 && toStart > 0) problems.push(problem('note', 'sheets-to-get', `papers[${i}].count`, `No sheet of ${paper.name} is at hand yet.`, `Get ${toStart} sheets: so many meet the edition with the certainty asked for.`));
+    if (paper.count === 0 && toStart > 0)
+      problems.push(
+        problem(
+          'note',
+          'sheets-to-get',
+          `papers[${i}].count`,
+          `No sheet of ${paper.name} is at hand yet.`,
+          `Get ${toStart} sheets: so many meet the edition with the certainty asked for.`,
+        ),
+      );
     if (start < toStart) problems.push(shortOf(paper, i, { start, toStart, wanted, reached, certainty, proofs: mine.total }));
     return {
-      paperId: paper.id, name: paper.name, apart: paper.printed === true, wanted, edition, proofs: mine, start, toStart, certainty: reached, expectedGood: start * survive,
+      paperId: paper.id,
+      name: paper.name,
+      apart: paper.printed === true,
+      wanted,
+      edition,
+      proofs: mine,
+      start,
+      toStart,
+      certainty: reached,
+      expectedGood: start * survive,
       likelyGood: [binomialQuantile(start, survive, 0.05), binomialQuantile(start, survive, 0.95)],
       runs: throughRuns(start, spoilage, certainty).filter(({ run }) => !paper.skips?.includes(run)),
     };
@@ -182,18 +234,60 @@ export function planSheets(input: {
     return { run, expected: sum(here.map((one) => one.expected)), prepare: sum(here.map((one) => one.prepare)) };
   });
   // The last one is of the good paper.
-  const goodPaper = Math.min(1, setUpSheets), newsprint = setUpSheets - goodPaper;
+  const goodPaper = Math.min(1, setUpSheets),
+    newsprint = setUpSheets - goodPaper;
   return {
-    papers: planned, runs, problems,
-    setUp: { perRun: setUpSheets, newsprint, goodPaper, text: setUpSheets === 0 ? 'No sheet to set up with: the first good sheet is at risk in every run.' : `${newsprint} of newsprint, then 1 offcut of the good paper, for each run.` },
+    papers: planned,
+    runs,
+    problems,
+    setUp: {
+      perRun: setUpSheets,
+      newsprint,
+      goodPaper,
+      text:
+        setUpSheets === 0
+          ? 'No sheet to set up with: the first good sheet is at risk in every run.'
+          : `${newsprint} of newsprint, then 1 offcut of the good paper, for each run.`,
+    },
   };
 }
 
-function shortOf(paper: PaperForSheets, i: number, got: { readonly start: number; readonly toStart: number; readonly wanted: number; readonly reached: number; readonly certainty: number; readonly proofs: number }): Problem {
+function shortOf(
+  paper: PaperForSheets,
+  i: number,
+  got: {
+    readonly start: number;
+    readonly toStart: number;
+    readonly wanted: number;
+    readonly reached: number;
+    readonly certainty: number;
+    readonly proofs: number;
+  },
+): Problem {
   const place = `papers[${i}].count`;
-  if (got.proofs > got.start) return problem('error', 'more-proofs-than-sheets', place, `${got.proofs} ${got.proofs === 1 ? 'proof is' : 'proofs are'} to be held back from ${got.start} ${got.start === 1 ? 'sheet' : 'sheets'} of ${paper.name}.`, `Hold back fewer proofs, or start with ${got.toStart} sheets.`);
-  if (got.wanted > got.start) return problem('error', 'more-prints-than-sheets', place, `${got.wanted} good sheets are wanted from ${got.start} of ${paper.name}.`, `Start with ${got.toStart} sheets, or make the edition smaller.`);
-  return problem('warning', 'sheets-short', place, `${got.start} sheets of ${paper.name} give the ${got.wanted} good ones wanted in ${Math.floor(got.reached * 100)} of 100 cases, not in ${Math.round(got.certainty * 100)}.`, `Start with ${got.toStart}, or make the edition smaller.`);
+  if (got.proofs > got.start)
+    return problem(
+      'error',
+      'more-proofs-than-sheets',
+      place,
+      `${got.proofs} ${got.proofs === 1 ? 'proof is' : 'proofs are'} to be held back from ${got.start} ${got.start === 1 ? 'sheet' : 'sheets'} of ${paper.name}.`,
+      `Hold back fewer proofs, or start with ${got.toStart} sheets.`,
+    );
+  if (got.wanted > got.start)
+    return problem(
+      'error',
+      'more-prints-than-sheets',
+      place,
+      `${got.wanted} good sheets are wanted from ${got.start} of ${paper.name}.`,
+      `Start with ${got.toStart} sheets, or make the edition smaller.`,
+    );
+  return problem(
+    'warning',
+    'sheets-short',
+    place,
+    `${got.start} sheets of ${paper.name} give the ${got.wanted} good ones wanted in ${Math.floor(got.reached * 100)} of 100 cases, not in ${Math.round(got.certainty * 100)}.`,
+    `Start with ${got.toStart}, or make the edition smaller.`,
+  );
 }
 
 /** The target over the papers: their own wish, the rest by the sheets at hand (largest remainder), older prints last. */

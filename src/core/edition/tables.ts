@@ -9,15 +9,34 @@ export interface Label {
 
 /** Labels for everything that is signed, in the order of kinds and numbers. */
 export function labelsFor(facts: RecordFacts, edition: NumberedEdition): Label[] {
-  const order: readonly MarkKind[] = ['edition', 'varied', 'artists', 'bat', 'printers', 'hors-commerce', 'state', 'colour-trial', 'cancellation'];
+  const order: readonly MarkKind[] = [
+    'edition',
+    'varied',
+    'artists',
+    'bat',
+    'printers',
+    'hors-commerce',
+    'state',
+    'colour-trial',
+    'cancellation',
+  ];
   const rank = (one: NumberedSheet): number => order.indexOf(one.kind);
-  return edition.sheets.filter((one) => rank(one) >= 0)
+  return edition.sheets
+    .filter((one) => rank(one) >= 0)
     .map((one, i) => ({ one, i }))
-    .sort((a, b) => rank(a.one) - rank(b.one) || a.one.sheet.paper.localeCompare(b.one.sheet.paper, 'en') || (a.one.number ?? 0) - (b.one.number ?? 0) || a.i - b.i)
+    .sort(
+      (a, b) =>
+        rank(a.one) - rank(b.one) ||
+        a.one.sheet.paper.localeCompare(b.one.sheet.paper, 'en') ||
+        (a.one.number ?? 0) - (b.one.number ?? 0) ||
+        a.i - b.i,
+    )
     .map(({ one }) => ({
       sheetId: one.sheet.id,
       lines: [
-        `${facts.title}${facts.year ? `, ${facts.year}` : ''}`, facts.artist ?? '', one.text,
+        `${facts.title}${facts.year ? `, ${facts.year}` : ''}`,
+        facts.artist ?? '',
+        one.text,
         `Screenprint, ${facts.imageSize}, on ${facts.papers.find((paper) => paper.id === one.sheet.paper)?.name ?? one.sheet.paper}`,
       ].filter((line) => line !== ''),
     }));
@@ -26,10 +45,22 @@ export function labelsFor(facts: RecordFacts, edition: NumberedEdition): Label[]
 /** The register of sheets, head row first: every sheet with its life, signed or not. */
 export function registerRows(facts: RecordFacts, edition: NumberedEdition): string[][] {
   const head = ['sheet', 'paper', 'written', 'kind', 'number', 'of', 'runs', 'faults', 'signed on', 'owner', 'note'];
-  return [head, ...edition.sheets.map((one) => [
-    one.sheet.id, facts.papers.find((paper) => paper.id === one.sheet.paper)?.name ?? one.sheet.paper, one.text, one.kind, one.number === null ? '' : String(one.number), one.of === null ? '' : String(one.of),
-    one.sheet.runs.join(' '), one.sheet.faults.map((fault) => `${fault.run}: ${fault.fault}`).join('; '), '', '', '',
-  ])];
+  return [
+    head,
+    ...edition.sheets.map((one) => [
+      one.sheet.id,
+      facts.papers.find((paper) => paper.id === one.sheet.paper)?.name ?? one.sheet.paper,
+      one.text,
+      one.kind,
+      one.number === null ? '' : String(one.number),
+      one.of === null ? '' : String(one.of),
+      one.sheet.runs.join(' '),
+      one.sheet.faults.map((fault) => `${fault.run}: ${fault.fault}`).join('; '),
+      '',
+      '',
+      '',
+    ]),
+  ];
 }
 
 /**

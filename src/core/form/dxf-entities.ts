@@ -14,7 +14,8 @@ export interface Placed {
 
 type Pairs = readonly (readonly [number, string])[];
 
-const mostPlaced = 200_000, mostDepth = 20;
+const mostPlaced = 200_000,
+  mostDepth = 20;
 const plain: Frame = [1, 0, 0, 1, 0, 0];
 
 /** Entities of the model (not of paper layouts), on layers that are switched on; blocks written out where they are inserted. */
@@ -64,12 +65,19 @@ function seenFrom(entity: Entity): Frame {
 
 /** Where an insert puts its block: once, or in rows and columns. */
 function* steps(insert: Entity): Generator<Frame> {
-  const angle = (number(insert, 50, 0) * Math.PI) / 180, cos = Math.cos(angle), sin = Math.sin(angle);
-  const sx = number(insert, 41, 1), sy = number(insert, 42, 1), x = number(insert, 10, 0), y = number(insert, 20, 0);
-  const columns = Math.max(1, Math.min(1000, number(insert, 70, 1))), rows = Math.max(1, Math.min(1000, number(insert, 71, 1)));
+  const angle = (number(insert, 50, 0) * Math.PI) / 180,
+    cos = Math.cos(angle),
+    sin = Math.sin(angle);
+  const sx = number(insert, 41, 1),
+    sy = number(insert, 42, 1),
+    x = number(insert, 10, 0),
+    y = number(insert, 20, 0);
+  const columns = Math.max(1, Math.min(1000, number(insert, 70, 1))),
+    rows = Math.max(1, Math.min(1000, number(insert, 71, 1)));
   for (let row = 0; row < rows; row++) {
     for (let column = 0; column < columns; column++) {
-      const u = column * number(insert, 44, 0), v = row * number(insert, 45, 0);
+      const u = column * number(insert, 44, 0),
+        v = row * number(insert, 45, 0);
       yield [cos * sx, sin * sx, -sin * sy, cos * sy, x + cos * u - sin * v, y + sin * u + cos * v];
     }
   }
@@ -120,7 +128,8 @@ interface Block {
 
 function blocksOf(pairs: Pairs): Map<string, Block> {
   const blocks = new Map<string, Block>();
-  let open: Entity | undefined, inside: Entity[] = [];
+  let open: Entity | undefined,
+    inside: Entity[] = [];
   for (const entity of section(pairs, 'BLOCKS')) {
     if (entity.kind === 'BLOCK') {
       open = entity;

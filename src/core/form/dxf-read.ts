@@ -9,9 +9,21 @@ import type { Drawing } from './svg/read-svg.ts';
 import { refuseTangle } from './svg/tangle.ts';
 
 /** Millimetres per drawing unit by $INSUNITS (DXF Reference, HEADER section). */
-const unitMm: Readonly<Record<number, number>> = { 1: 25.4, 2: 304.8, 4: 1, 5: 10, 6: 1000, 8: 0.0000254, 9: 0.0254, 10: 914.4, 13: 0.001, 14: 100 };
+const unitMm: Readonly<Record<number, number>> = {
+  1: 25.4,
+  2: 304.8,
+  4: 1,
+  5: 10,
+  6: 1000,
+  8: 0.0000254,
+  9: 0.0254,
+  10: 914.4,
+  13: 0.001,
+  14: 100,
+};
 const flatness = 0.02;
-const mostCharacters = 40_000_000, mostPoints = 2_000_000;
+const mostCharacters = 40_000_000,
+  mostPoints = 2_000_000;
 
 /**
  * Reads the closed outlines of a DXF text (lines, arcs, circles, ellipses, polylines with bulges, splines): open ends
@@ -20,27 +32,68 @@ const mostCharacters = 40_000_000, mostPoints = 2_000_000;
  */
 export function readDxf(text: string, place: string): Drawing {
   if (text.length > mostCharacters) fail('drawing-too-large', place, 'The file is too large.', 'Leave out what is not to be cut.');
-  if (/^\w+ Binary DXF/.test(text.slice(0, 40))) fail('drawing-binary', place, 'This DXF file is in its binary form.', 'Save it as a text (ASCII) DXF.');
+  if (/^\w+ Binary DXF/.test(text.slice(0, 40)))
+    fail('drawing-binary', place, 'This DXF file is in its binary form.', 'Save it as a text (ASCII) DXF.');
   const pairs = readPairs(text, place);
   const unitAt = pairs.findIndex(([code, value]) => code === 9 && value === '$INSUNITS');
   const unit = unitAt >= 0 ? Number(pairs[unitAt + 1]?.[1]) : 0;
   const scale = unitMm[unit] ?? 1;
   const problems: Problem[] = [];
-  if (!unitMm[unit]) problems.push(problem('warning', 'drawing-no-units', place, 'The file says no unit of length; millimetres were taken.', 'Give the form its true size in the job.'));
+  if (!unitMm[unit])
+    problems.push(
+      problem(
+        'warning',
+        'drawing-no-units',
+        place,
+        'The file says no unit of length; millimetres were taken.',
+        'Give the form its true size in the job.',
+      ),
+    );
   const { placed, tooMany } = entitiesOf(pairs);
-  if (tooMany) fail('drawing-too-large', place, 'Written out, the drawing’s blocks make too many lines.', 'Use fewer repeats in the drawing, or repeat the form in the job.');
-  const drawn = placed.flatMap(({ entity, frame }) => pathOf(entity, flatness / scale / Math.max(1e-6, growthOf(frame)), place, problems).map((path) => mapPath(path, frame))).filter((path) => path.length >= 4);
+  if (tooMany)
+    fail(
+      'drawing-too-large',
+      place,
+      'Written out, the drawing’s blocks make too many lines.',
+      'Use fewer repeats in the drawing, or repeat the form in the job.',
+    );
+  const drawn = placed
+    .flatMap(({ entity, frame }) =>
+      pathOf(entity, flatness / scale / Math.max(1e-6, growthOf(frame)), place, problems).map((path) => mapPath(path, frame)),
+    )
+    .filter((path) => path.length >= 4);
   const paths = withoutTwins(drawn, 0.05 / scale);
   const { rings, open } = joinEnds(paths, 0.05 / scale);
-  if (open) problems.push(problem('warning', 'drawing-open-lines', place, `${open === 1 ? 'One line does' : `${open} lines do`} not close; ${open === 1 ? 'it was' : 'they were'} left out.`, 'Close the outlines in the drawing.'));
-  refuseTangle(rings.map((ring) => Float64Array.from(ring)), place);
+  if (open)
+    problems.push(
+      problem(
+        'warning',
+        'drawing-open-lines',
+        place,
+        `${open === 1 ? 'One line does' : `${open} lines do`} not close; ${open === 1 ? 'it was' : 'they were'} left out.`,
+        'Close the outlines in the drawing.',
+      ),
+    );
+  refuseTangle(
+    rings.map((ring) => Float64Array.from(ring)),
+    place,
+  );
   // y goes up in a DXF and down here.
-  const region = tidy(rings.map((ring) => Float64Array.from(ring, (v, i) => (i % 2 ? -v * scale : v * scale))).filter((ring) => ring.every((v) => Math.abs(v) < 1e6)), 'even-odd');
-  if (!(regionArea(region) > 0)) fail('drawing-empty', place, 'No closed outline was found.', 'Close the outlines in the drawing and save it again as DXF.');
+  const region = tidy(
+    rings
+      .map((ring) => Float64Array.from(ring, (v, i) => (i % 2 ? -v * scale : v * scale)))
+      .filter((ring) => ring.every((v) => Math.abs(v) < 1e6)),
+    'even-odd',
+  );
+  if (!(regionArea(region) > 0))
+    fail('drawing-empty', place, 'No closed outline was found.', 'Close the outlines in the drawing and save it again as DXF.');
   const box = regionBox(region);
   return {
     region: mapRegion(region, (x, y) => [x - box.minX, y - box.minY]),
-    widthMm: box.maxX - box.minX, heightMm: box.maxY - box.minY, hasPhysicalUnits: Boolean(unitMm[unit]), problems,
+    widthMm: box.maxX - box.minX,
+    heightMm: box.maxY - box.minY,
+    hasPhysicalUnits: Boolean(unitMm[unit]),
+    problems,
   };
 }
 
@@ -49,10 +102,12 @@ function readPairs(text: string, place: string): [number, string][] {
   const pairs: [number, string][] = [];
   for (let i = 0; i + 1 < lines.length; i += 2) {
     const code = Number(lines[i].trim());
-    if (!Number.isInteger(code) || lines[i].trim() === '') fail('drawing-not-dxf', `${place} line ${i + 1}`, 'This is not a DXF file, or it is damaged here.', 'Save the drawing again as DXF.');
+    if (!Number.isInteger(code) || lines[i].trim() === '')
+      fail('drawing-not-dxf', `${place} line ${i + 1}`, 'This is not a DXF file, or it is damaged here.', 'Save the drawing again as DXF.');
     pairs.push([code, lines[i + 1].trim()]);
   }
-  if (!pairs.some(([code, value]) => code === 0 && value === 'SECTION')) fail('drawing-not-dxf', place, 'This is not a DXF file.', 'Save the drawing again as DXF.');
+  if (!pairs.some(([code, value]) => code === 0 && value === 'SECTION'))
+    fail('drawing-not-dxf', place, 'This is not a DXF file.', 'Save the drawing again as DXF.');
   return pairs;
 }
 
@@ -60,8 +115,10 @@ function pathOf(entity: Entity, tolerance: number, place: string, problems: Prob
   const one = (code: number, usual = 0): number => Number(entity.codes.find(([c]) => c === code)?.[1] ?? usual);
   const all = (code: number): number[] => entity.codes.filter(([c]) => c === code).map(([, v]) => Number(v));
   switch (entity.kind) {
-    case 'LINE': return [[one(10), one(20), one(11), one(21)]];
-    case 'CIRCLE': return [closed(ellipse(one(10), one(20), one(40), 0, 1, 0, 2 * Math.PI, tolerance))];
+    case 'LINE':
+      return [[one(10), one(20), one(11), one(21)]];
+    case 'CIRCLE':
+      return [closed(ellipse(one(10), one(20), one(40), 0, 1, 0, 2 * Math.PI, tolerance))];
     case 'ARC': {
       const from = (one(50) * Math.PI) / 180;
       let to = (one(51) * Math.PI) / 180;
@@ -75,20 +132,53 @@ function pathOf(entity: Entity, tolerance: number, place: string, problems: Prob
       const path = ellipse(one(10), one(20), one(11), one(21), one(40, 1), from, to, tolerance);
       return [to - from > 2 * Math.PI - 1e-6 ? closed(path) : path];
     }
-    case 'LWPOLYLINE': return [polyline(entity, (one(70) & 1) === 1, tolerance)];
-    case 'SPLINE': if (all(10).length === 0 && all(11).length > 1) {
-      if (!problems.some((p) => p.code === 'drawing-fit-points')) problems.push(problem('warning', 'drawing-fit-points', place, 'A curve is given only by points that it passes; straight lines were taken between them.', 'Turn curves into polylines in the program it came from, then save it again.'));
-      return [all(11).flatMap((x, i) => [x, all(21)[i] ?? 0])];
-    } else return [spline(one(71, 3), all(40), all(10), all(20), all(41), (one(70) & 1) === 1, tolerance)];
-    case 'TEXT': case 'MTEXT': {
-      if (!problems.some((p) => p.code === 'drawing-has-text')) problems.push(problem('warning', 'drawing-has-text', place, 'The file holds text; it was left out.', 'Turn the text into outlines if it is to be cut.'));
+    case 'LWPOLYLINE':
+      return [polyline(entity, (one(70) & 1) === 1, tolerance)];
+    case 'SPLINE':
+      if (all(10).length === 0 && all(11).length > 1) {
+        if (!problems.some((p) => p.code === 'drawing-fit-points'))
+          problems.push(
+            problem(
+              'warning',
+              'drawing-fit-points',
+              place,
+              'A curve is given only by points that it passes; straight lines were taken between them.',
+              'Turn curves into polylines in the program it came from, then save it again.',
+            ),
+          );
+        return [all(11).flatMap((x, i) => [x, all(21)[i] ?? 0])];
+      } else return [spline(one(71, 3), all(40), all(10), all(20), all(41), (one(70) & 1) === 1, tolerance)];
+    case 'TEXT':
+    case 'MTEXT': {
+      if (!problems.some((p) => p.code === 'drawing-has-text'))
+        problems.push(
+          problem(
+            'warning',
+            'drawing-has-text',
+            place,
+            'The file holds text; it was left out.',
+            'Turn the text into outlines if it is to be cut.',
+          ),
+        );
       return [];
     }
-    case 'HATCH': case '3DSOLID': case 'REGION': {
-      if (!problems.some((p) => p.code === 'drawing-has-blocks')) problems.push(problem('warning', 'drawing-has-blocks', place, 'The file holds fillings or solids; only plain outlines were read.', 'Explode them into lines and save it again.'));
+    case 'HATCH':
+    case '3DSOLID':
+    case 'REGION': {
+      if (!problems.some((p) => p.code === 'drawing-has-blocks'))
+        problems.push(
+          problem(
+            'warning',
+            'drawing-has-blocks',
+            place,
+            'The file holds fillings or solids; only plain outlines were read.',
+            'Explode them into lines and save it again.',
+          ),
+        );
       return [];
     }
-    default: return [];
+    default:
+      return [];
   }
 }
 
@@ -106,7 +196,9 @@ function ellipse(cx: number, cy: number, mx: number, my: number, ratio: number, 
   const steps = Math.min(4000, Math.max(4, Math.ceil((to - from) / step)));
   const out: number[] = [];
   for (let i = 0; i <= steps; i++) {
-    const t = from + ((to - from) * i) / steps, c = Math.cos(t), s = Math.sin(t) * ratio;
+    const t = from + ((to - from) * i) / steps,
+      c = Math.cos(t),
+      s = Math.sin(t) * ratio;
     out.push(cx + mx * c - my * s, cy + my * c + mx * s);
   }
   return out;
@@ -123,16 +215,21 @@ function polyline(entity: Entity, isClosed: boolean, tolerance: number): number[
   const out: number[] = [];
   const last = isClosed ? points.length : points.length - 1;
   for (let i = 0; i < last; i++) {
-    const a = points[i], b = points[(i + 1) % points.length];
+    const a = points[i],
+      b = points[(i + 1) % points.length];
     if (i === 0) out.push(a.x, a.y);
     if (a.bulge !== 0) {
       const angle = 4 * Math.atan(a.bulge);
-      const dx = b.x - a.x, dy = b.y - a.y;
+      const dx = b.x - a.x,
+        dy = b.y - a.y;
       const k = (1 - a.bulge * a.bulge) / (4 * a.bulge);
-      const cx = (a.x + b.x) / 2 - dy * k, cy = (a.y + b.y) / 2 + dx * k;
-      const r = Math.hypot(a.x - cx, a.y - cy), from = Math.atan2(a.y - cy, a.x - cx);
+      const cx = (a.x + b.x) / 2 - dy * k,
+        cy = (a.y + b.y) / 2 + dx * k;
+      const r = Math.hypot(a.x - cx, a.y - cy),
+        from = Math.atan2(a.y - cy, a.x - cx);
       const steps = Math.min(2000, Math.max(2, Math.ceil(Math.abs(angle) / (2 * Math.acos(Math.max(0, 1 - Math.min(1, tolerance / r)))))));
-      for (let s = 1; s < steps; s++) out.push(cx + r * Math.cos(from + (angle * s) / steps), cy + r * Math.sin(from + (angle * s) / steps));
+      for (let s = 1; s < steps; s++)
+        out.push(cx + r * Math.cos(from + (angle * s) / steps), cy + r * Math.sin(from + (angle * s) / steps));
     }
     out.push(b.x, b.y);
   }
@@ -140,22 +237,35 @@ function polyline(entity: Entity, isClosed: boolean, tolerance: number): number[
 }
 
 /** A B-spline (with weights, if given) by de Boor's algorithm. */
-function spline(degree: number, knots: readonly number[], xs: readonly number[], ys: readonly number[], weights: readonly number[], isClosed: boolean, tolerance: number): number[] {
+function spline(
+  degree: number,
+  knots: readonly number[],
+  xs: readonly number[],
+  ys: readonly number[],
+  weights: readonly number[],
+  isClosed: boolean,
+  tolerance: number,
+): number[] {
   const n = xs.length;
   if (n < 2 || degree < 1 || degree > 10 || knots.length < n + degree + 1) return [];
   const at = (t: number): [number, number] => {
     let k = degree;
     while (k < n - 1 && t >= knots[k + 1]) k++;
-    const px: number[] = [], py: number[] = [], pw: number[] = [];
+    const px: number[] = [],
+      py: number[] = [],
+      pw: number[] = [];
     for (let j = 0; j <= degree; j++) {
-      const i = k - degree + j, w = weights.length === n ? weights[i] : 1;
+      const i = k - degree + j,
+        w = weights.length === n ? weights[i] : 1;
       px.push(xs[i] * w);
       py.push(ys[i] * w);
       pw.push(w);
     }
     for (let r = 1; r <= degree; r++) {
       for (let j = degree; j >= r; j--) {
-        const i = k - degree + j, low = knots[i], span = knots[i + degree - r + 1] - low;
+        const i = k - degree + j,
+          low = knots[i],
+          span = knots[i + degree - r + 1] - low;
         const a = span > 0 ? (t - low) / span : 0;
         px[j] = (1 - a) * px[j - 1] + a * px[j];
         py[j] = (1 - a) * py[j - 1] + a * py[j];
@@ -167,7 +277,8 @@ function spline(degree: number, knots: readonly number[], xs: readonly number[],
   const out: number[] = [];
   out.push(...at(knots[degree]));
   for (let k = degree; k < n; k++) {
-    const a = knots[k], b = knots[k + 1];
+    const a = knots[k],
+      b = knots[k + 1];
     if (!(b > a)) continue;
     // As many steps as the control polygon's length asks for at this tolerance; generous.
     let length = 0;
@@ -186,7 +297,9 @@ function withoutTwins(paths: readonly number[][], reach: number): number[][] {
   return paths.filter((path) => {
     const n = path.length;
     const at = (i: number): string => `${Math.round(path[i] / reach)},${Math.round(path[i + 1] / reach)}`;
-    let length = 0, sumX = 0, sumY = 0;
+    let length = 0,
+      sumX = 0,
+      sumY = 0;
     for (let i = 2; i < n; i += 2) {
       const step = Math.hypot(path[i] - path[i - 2], path[i + 1] - path[i - 1]);
       length += step;
@@ -215,7 +328,10 @@ function joinEnds(paths: readonly number[][], reach: number): { rings: number[][
   const cells = new Map<string, Set<number>>();
   const cell = (x: number, y: number, dx: number, dy: number): string => `${Math.round(x / reach) + dx},${Math.round(y / reach) + dy}`;
   waiting.forEach((path, i) => {
-    for (const [x, y] of [[path[0], path[1]], [path[path.length - 2], path[path.length - 1]]]) {
+    for (const [x, y] of [
+      [path[0], path[1]],
+      [path[path.length - 2], path[path.length - 1]],
+    ]) {
       const key = cell(x, y, 0, 0);
       cells.set(key, (cells.get(key) ?? new Set()).add(i));
     }
@@ -227,12 +343,14 @@ function joinEnds(paths: readonly number[][], reach: number): { rings: number[][
     used[start] = 1;
     const chain = [...first];
     for (;;) {
-      const ex = chain[chain.length - 2], ey = chain[chain.length - 1];
+      const ex = chain[chain.length - 2],
+        ey = chain[chain.length - 1];
       if (chain.length >= 8 && near(ex, ey, chain[0], chain[1])) {
         rings.push(chain.slice(0, -2));
         return;
       }
-      let next = -1, turned = false;
+      let next = -1,
+        turned = false;
       for (let dx = -1; dx <= 1 && next < 0; dx++) {
         for (let dy = -1; dy <= 1 && next < 0; dy++) {
           for (const i of cells.get(cell(ex, ey, dx, dy)) ?? []) {

@@ -27,19 +27,49 @@ export function writeDxf(layers: readonly DxfLayer[], sheet: { readonly minX: nu
   };
   const x = (v: number): string => (v - sheet.minX).toFixed(4);
   const y = (v: number): string => (sheet.maxY - v).toFixed(4);
-  put(0, 'SECTION'); put(2, 'HEADER'); put(9, '$ACADVER'); put(1, 'AC1015'); put(9, '$INSUNITS'); put(70, 4); put(9, '$MEASUREMENT'); put(70, 1); put(0, 'ENDSEC');
-  put(0, 'SECTION'); put(2, 'TABLES'); put(0, 'TABLE'); put(2, 'LAYER'); put(70, layers.length);
+  put(0, 'SECTION');
+  put(2, 'HEADER');
+  put(9, '$ACADVER');
+  put(1, 'AC1015');
+  put(9, '$INSUNITS');
+  put(70, 4);
+  put(9, '$MEASUREMENT');
+  put(70, 1);
+  put(0, 'ENDSEC');
+  put(0, 'SECTION');
+  put(2, 'TABLES');
+  put(0, 'TABLE');
+  put(2, 'LAYER');
+  put(70, layers.length);
   for (const layer of layers) {
-    put(0, 'LAYER'); put(5, (handle++).toString(16).toUpperCase()); put(100, 'AcDbSymbolTableRecord'); put(100, 'AcDbLayerTableRecord'); put(2, layer.name); put(70, 0); put(62, layer.colour); put(6, 'CONTINUOUS');
+    put(0, 'LAYER');
+    put(5, (handle++).toString(16).toUpperCase());
+    put(100, 'AcDbSymbolTableRecord');
+    put(100, 'AcDbLayerTableRecord');
+    put(2, layer.name);
+    put(70, 0);
+    put(62, layer.colour);
+    put(6, 'CONTINUOUS');
   }
-  put(0, 'ENDTAB'); put(0, 'ENDSEC'); put(0, 'SECTION'); put(2, 'ENTITIES');
+  put(0, 'ENDTAB');
+  put(0, 'ENDSEC');
+  put(0, 'SECTION');
+  put(2, 'ENTITIES');
   const begin = (kind: string, layer: string, sub: string): void => {
-    put(0, kind); put(5, (handle++).toString(16).toUpperCase()); put(100, 'AcDbEntity'); put(8, layer); put(100, sub);
+    put(0, kind);
+    put(5, (handle++).toString(16).toUpperCase());
+    put(100, 'AcDbEntity');
+    put(8, layer);
+    put(100, sub);
   };
   const polyline = (layer: string, points: ArrayLike<number>, closed: boolean): void => {
     begin('LWPOLYLINE', layer, 'AcDbPolyline');
-    put(90, points.length / 2); put(70, closed ? 1 : 0);
-    for (let i = 0; i < points.length; i += 2) { put(10, x(points[i])); put(20, y(points[i + 1])); }
+    put(90, points.length / 2);
+    put(70, closed ? 1 : 0);
+    for (let i = 0; i < points.length; i += 2) {
+      put(10, x(points[i]));
+      put(20, y(points[i + 1]));
+    }
   };
   for (const layer of layers) {
     for (const outline of layer.outlines) {
@@ -50,14 +80,25 @@ export function writeDxf(layers: readonly DxfLayer[], sheet: { readonly minX: nu
       writeSpline(outline, (points, knots) => {
         begin('SPLINE', layer.name, 'AcDbSpline');
         // 8: planar; 1: closed.
-        put(70, 9); put(71, 3); put(72, knots.length); put(73, points.length / 2); put(74, 0); put(42, '0.0000001'); put(43, '0.0000001');
+        put(70, 9);
+        put(71, 3);
+        put(72, knots.length);
+        put(73, points.length / 2);
+        put(74, 0);
+        put(42, '0.0000001');
+        put(43, '0.0000001');
         for (const k of knots) put(40, k.toFixed(1));
-        for (let i = 0; i < points.length; i += 2) { put(10, x(points[i])); put(20, y(points[i + 1])); put(30, '0.0'); }
+        for (let i = 0; i < points.length; i += 2) {
+          put(10, x(points[i]));
+          put(20, y(points[i + 1]));
+          put(30, '0.0');
+        }
       });
     }
     for (const line of layer.lines ?? []) polyline(layer.name, line, false);
   }
-  put(0, 'ENDSEC'); put(0, 'EOF');
+  put(0, 'ENDSEC');
+  put(0, 'EOF');
   return `${out.join('\r\n')}\r\n`;
 }
 
@@ -67,7 +108,8 @@ function writeSpline(outline: readonly Segment[], write: (points: number[], knot
   const start = outline[0].points;
   const put = (handles: readonly number[]): void => void points.push(...handles);
   const lineTo = (tx: number, ty: number): void => {
-    const ax = points[points.length - 2], ay = points[points.length - 1];
+    const ax = points[points.length - 2],
+      ay = points[points.length - 1];
     put([ax + (tx - ax) / 3, ay + (ty - ay) / 3, ax + (2 * (tx - ax)) / 3, ay + (2 * (ty - ay)) / 3, tx, ty]);
   };
   for (const s of outline.slice(1)) {

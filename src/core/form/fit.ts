@@ -34,7 +34,12 @@ export function pathData(region: Region, rules: FitRules = knifeFit): string {
 
 /** The same for outlines that are there already. */
 export function outlineData(outlines: readonly (readonly Segment[])[]): string {
-  return outlines.map((segments) => `${segments.map((s) => `${s.kind === 'move' ? 'M' : s.kind === 'line' ? 'L' : 'C'}${s.points.map(mm).join(' ')}`).join('')}Z`).join('');
+  return outlines
+    .map(
+      (segments) =>
+        `${segments.map((s) => `${s.kind === 'move' ? 'M' : s.kind === 'line' ? 'L' : 'C'}${s.points.map(mm).join(' ')}`).join('')}Z`,
+    )
+    .join('');
 }
 
 /** Fitted outlines as a region again, as a cutter would follow them: curves flattened to within `flatnessMm`. */
@@ -91,9 +96,12 @@ function stopsOf(ring: Float64Array, cornerDeg: number): number[] {
   }
   const isStop = new Uint8Array(n);
   for (let i = 0; i < n; i++) {
-    const before = (i + n - 1) % n, after = (i + 1) % n;
-    const ax = ring[2 * i] - ring[2 * before], ay = ring[2 * i + 1] - ring[2 * before + 1];
-    const bx = ring[2 * after] - ring[2 * i], by = ring[2 * after + 1] - ring[2 * i + 1];
+    const before = (i + n - 1) % n,
+      after = (i + 1) % n;
+    const ax = ring[2 * i] - ring[2 * before],
+      ay = ring[2 * i + 1] - ring[2 * before + 1];
+    const bx = ring[2 * after] - ring[2 * i],
+      by = ring[2 * after + 1] - ring[2 * i + 1];
     const turn = Math.abs(Math.atan2(ax * by - ay * bx, ax * bx + ay * by)) * (180 / Math.PI);
     if (turn > cornerDeg) isStop[i] = 1;
     if (length[i] > longEdgeMm && length[i] > 3 * length[before] && length[i] > 3 * length[after]) isStop[i] = isStop[after] = 1;
@@ -115,11 +123,19 @@ function fitRun(run: readonly number[], tolerance: number): Segment[] {
   let allowed = tolerance * 0.7;
   for (let round = 0; round < rounds; round++) {
     const curves = fitCurve(dense, allowed * allowed);
-    const worst = curves.length ? deviation(curves.map((c) => c.flat()), run) : Infinity;
+    const worst = curves.length
+      ? deviation(
+          curves.map((c) => c.flat()),
+          run,
+        )
+      : Infinity;
     if (worst <= tolerance) {
       // A curve has six numbers, a point two.
       if (curves.length * 3 > run.length / 2 - 1 && round === 0 && run.length < 12) return plain();
-      return curves.map(([, h1, h2, end], i) => ({ kind: 'curve', points: [...h1, ...h2, ...(i === curves.length - 1 ? run.slice(-2) : end)] }));
+      return curves.map(([, h1, h2, end], i) => ({
+        kind: 'curve',
+        points: [...h1, ...h2, ...(i === curves.length - 1 ? run.slice(-2) : end)],
+      }));
     }
     allowed /= 2;
   }
@@ -127,7 +143,10 @@ function fitRun(run: readonly number[], tolerance: number): Segment[] {
 }
 
 function isStraight(run: readonly number[], tolerance: number): boolean {
-  const ax = run[0], ay = run[1], dx = run[run.length - 2] - ax, dy = run[run.length - 1] - ay;
+  const ax = run[0],
+    ay = run[1],
+    dx = run[run.length - 2] - ax,
+    dy = run[run.length - 1] - ay;
   const length = Math.hypot(dx, dy);
   if (!(length > 0)) return false;
   for (let i = 2; i < run.length - 2; i += 2) {
@@ -140,7 +159,8 @@ function isStraight(run: readonly number[], tolerance: number): boolean {
 function densified(run: readonly number[]): [number, number][] {
   const out: [number, number][] = [[run[0], run[1]]];
   for (let i = 2; i < run.length; i += 2) {
-    const dx = run[i] - run[i - 2], dy = run[i + 1] - run[i - 1];
+    const dx = run[i] - run[i - 2],
+      dy = run[i + 1] - run[i - 1];
     const steps = Math.max(1, Math.ceil(Math.hypot(dx, dy)));
     for (let k = 1; k <= steps; k++) out.push([run[i - 2] + (dx * k) / steps, run[i - 1] + (dy * k) / steps]);
   }
@@ -149,10 +169,14 @@ function densified(run: readonly number[]): [number, number][] {
 
 /** The farthest that points of the curves lie from the run, going along both. */
 function deviation(curves: readonly (readonly number[])[], run: readonly number[]): number {
-  let worst = 0, at = 0;
+  let worst = 0,
+    at = 0;
   const last = run.length / 2 - 2;
   const distanceTo = (x: number, y: number, i: number): number => {
-    const ax = run[2 * i], ay = run[2 * i + 1], dx = run[2 * i + 2] - ax, dy = run[2 * i + 3] - ay;
+    const ax = run[2 * i],
+      ay = run[2 * i + 1],
+      dx = run[2 * i + 2] - ax,
+      dy = run[2 * i + 3] - ay;
     const length2 = dx * dx + dy * dy;
     const t = length2 > 0 ? Math.max(0, Math.min(1, ((x - ax) * dx + (y - ay) * dy) / length2)) : 0;
     return Math.hypot(x - ax - t * dx, y - ay - t * dy);
@@ -160,7 +184,8 @@ function deviation(curves: readonly (readonly number[])[], run: readonly number[
   for (const curve of curves) {
     const points = bezierPoints(curve, 0.005, 6);
     for (let i = 0; i < points.length; i += 2) {
-      let least = Infinity, best = at;
+      let least = Infinity,
+        best = at;
       for (let k = at; k <= Math.min(last, at + 40); k++) {
         const d = distanceTo(points[i], points[i + 1], k);
         if (d < least) {
@@ -177,12 +202,17 @@ function deviation(curves: readonly (readonly number[])[], run: readonly number[
 
 /** Points of a cubic curve after its first. */
 function bezierPoints(c: readonly number[], flatness: number, least = 1): number[] {
-  const bend = 6 * Math.max(Math.hypot(c[0] - 2 * c[2] + c[4], c[1] - 2 * c[3] + c[5]), Math.hypot(c[2] - 2 * c[4] + c[6], c[3] - 2 * c[5] + c[7]));
+  const bend =
+    6 * Math.max(Math.hypot(c[0] - 2 * c[2] + c[4], c[1] - 2 * c[3] + c[5]), Math.hypot(c[2] - 2 * c[4] + c[6], c[3] - 2 * c[5] + c[7]));
   const steps = Math.min(400, Math.max(least, Math.ceil(Math.sqrt(bend / (8 * flatness)))));
   const out: number[] = [];
   for (let i = 1; i <= steps; i++) {
-    const t = i / steps, s = 1 - t;
-    const w0 = s * s * s, w1 = 3 * s * s * t, w2 = 3 * s * t * t, w3 = t * t * t;
+    const t = i / steps,
+      s = 1 - t;
+    const w0 = s * s * s,
+      w1 = 3 * s * s * t,
+      w2 = 3 * s * t * t,
+      w3 = t * t * t;
     out.push(w0 * c[0] + w1 * c[2] + w2 * c[4] + w3 * c[6], w0 * c[1] + w1 * c[3] + w2 * c[5] + w3 * c[7]);
   }
   return out;

@@ -2,13 +2,29 @@ import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { ProblemError } from '../problem.ts';
 import {
-  common, offsetRegion, parts, place, prepareDrawings, rasterize, rasterizeInto, readSvg, rectangle, regionArea, regionBox, repeatPlacements, strip, takeAway, toTrueSize, unite,
+  common,
+  offsetRegion,
+  parts,
+  place,
+  prepareDrawings,
+  rasterize,
+  rasterizeInto,
+  readSvg,
+  rectangle,
+  regionArea,
+  regionBox,
+  repeatPlacements,
+  strip,
+  takeAway,
+  toTrueSize,
+  unite,
 } from './index.ts';
 import type { Region } from './index.ts';
 
 beforeAll(() => prepareDrawings(readFileSync('node_modules/@resvg/resvg-wasm/index_bg.wasm')));
 
-const page = (inside: string, attributes = 'width="100mm" height="50mm" viewBox="0 0 100 50"'): string => `<svg xmlns="http://www.w3.org/2000/svg" ${attributes}>${inside}</svg>`;
+const page = (inside: string, attributes = 'width="100mm" height="50mm" viewBox="0 0 100 50"'): string =>
+  `<svg xmlns="http://www.w3.org/2000/svg" ${attributes}>${inside}</svg>`;
 const area = (inside: string, attributes?: string): number => regionArea(readSvg(page(inside, attributes), 'x.svg').region);
 const codes = (text: string): string[] => {
   try {
@@ -24,7 +40,13 @@ describe('a drawing becomes a form', () => {
     const drawing = readSvg(page('<rect x="10" y="5" width="30" height="10"/>'), 'x.svg');
     expect([drawing.widthMm, drawing.heightMm, drawing.hasPhysicalUnits]).toEqual([100, 50, true]);
     const box = regionBox(drawing.region);
-    for (const [got, want] of [[box.minX, 10], [box.maxX, 40], [box.minY, 5], [box.maxY, 15]]) expect(got).toBeCloseTo(want, 4);
+    for (const [got, want] of [
+      [box.minX, 10],
+      [box.maxX, 40],
+      [box.minY, 5],
+      [box.maxY, 15],
+    ])
+      expect(got).toBeCloseTo(want, 4);
   });
   test('pixels are 1/96 inch (CSS Values 4, absolute lengths)', () => {
     const drawing = readSvg(page('<rect width="96" height="48"/>', 'width="96" height="48"'), 'x.svg');
@@ -47,7 +69,9 @@ describe('a drawing becomes a form', () => {
     expect(area(`<path d="${d}"/>`)).toBeCloseTo(1600, 2);
   });
   test('classes, use, nested and mirrored transforms are followed', () => {
-    expect(area('<style>.n{fill:none}.y{fill:#123}</style><rect class="n" width="9" height="9"/><rect class="y" width="3" height="4"/>')).toBeCloseTo(12, 3);
+    expect(
+      area('<style>.n{fill:none}.y{fill:#123}</style><rect class="n" width="9" height="9"/><rect class="y" width="3" height="4"/>'),
+    ).toBeCloseTo(12, 3);
     expect(area('<defs><rect id="r" width="4" height="5"/></defs><use href="#r"/><use href="#r" x="10"/>')).toBeCloseTo(40, 3);
     const mirrored = readSvg(page('<g transform="translate(50 0)"><g transform="scale(-2 1)"><path d="M0 0H10V10Z"/></g></g>'), 'x.svg');
     expect(regionArea(mirrored.region)).toBeCloseTo(100, 2);
@@ -64,23 +88,47 @@ describe('a drawing becomes a form', () => {
     expect(area('<g transform="scale(3 1)"><line x1="5" y1="5" x2="5" y2="25" stroke="#000" stroke-width="2"/></g>')).toBeCloseTo(120, 1);
   });
   test('clip paths and black-and-white masks cut', () => {
-    expect(area('<clipPath id="c"><rect width="10" height="50"/></clipPath><rect clip-path="url(#c)" width="30" height="10"/>')).toBeCloseTo(100, 2);
-    expect(area('<clipPath id="c" clipPathUnits="objectBoundingBox"><rect width=".5" height="1"/></clipPath><rect clip-path="url(#c)" x="10" width="30" height="10"/>')).toBeCloseTo(150, 2);
-    expect(area('<mask id="m"><rect width="100" height="50" fill="#fff"/><rect width="5" height="5"/></mask><rect mask="url(#m)" width="30" height="10"/>')).toBeCloseTo(275, 2);
+    expect(
+      area('<clipPath id="c"><rect width="10" height="50"/></clipPath><rect clip-path="url(#c)" width="30" height="10"/>'),
+    ).toBeCloseTo(100, 2);
+    expect(
+      area(
+        '<clipPath id="c" clipPathUnits="objectBoundingBox"><rect width=".5" height="1"/></clipPath><rect clip-path="url(#c)" x="10" width="30" height="10"/>',
+      ),
+    ).toBeCloseTo(150, 2);
+    expect(
+      area(
+        '<mask id="m"><rect width="100" height="50" fill="#fff"/><rect width="5" height="5"/></mask><rect mask="url(#m)" width="30" height="10"/>',
+      ),
+    ).toBeCloseTo(275, 2);
   });
   test('gradients count as filled, what is transparent or hidden does not', () => {
-    expect(area('<linearGradient id="g"><stop stop-color="red"/><stop offset="1"/></linearGradient><rect fill="url(#g)" width="10" height="10"/><rect x="20" width="5" height="5" fill-opacity="0"/><rect x="30" width="5" height="5" visibility="hidden"/><g opacity="0"><rect x="40" width="9" height="9"/></g>')).toBeCloseTo(100, 2);
+    expect(
+      area(
+        '<linearGradient id="g"><stop stop-color="red"/><stop offset="1"/></linearGradient><rect fill="url(#g)" width="10" height="10"/><rect x="20" width="5" height="5" fill-opacity="0"/><rect x="30" width="5" height="5" visibility="hidden"/><g opacity="0"><rect x="40" width="9" height="9"/></g>',
+      ),
+    ).toBeCloseTo(100, 2);
   });
   test('a missing xmlns and a prefix are mended', () => {
     expect(regionArea(readSvg('<svg width="10mm" height="10mm"><rect width="20" height="20"/></svg>', 'x').region)).toBeGreaterThan(20);
-    expect(regionArea(readSvg('<s:svg xmlns:s="http://www.w3.org/2000/svg" width="10mm" height="10mm" viewBox="0 0 10 10"><s:rect width="2" height="3"/></s:svg>', 'x').region)).toBeCloseTo(6, 3);
+    expect(
+      regionArea(
+        readSvg(
+          '<s:svg xmlns:s="http://www.w3.org/2000/svg" width="10mm" height="10mm" viewBox="0 0 10 10"><s:rect width="2" height="3"/></s:svg>',
+          'x',
+        ).region,
+      ),
+    ).toBeCloseTo(6, 3);
   });
   test('coordinates of a thousand million are cut off at the page', () => {
     expect(area('<rect width="10" height="1e9"/>')).toBeCloseTo(500, 1);
     expect(area('<path d="M-1e9 10H1e9V20H-1e9Z"/>')).toBeCloseTo(1000, 1);
   });
   test('thousands of paths are read in reasonable time', () => {
-    const many = Array.from({ length: 3000 }, (_, i) => `<circle cx="${(i % 60) * 1.6 + 1}" cy="${Math.floor(i / 60) + 0.5}" r="0.4"/>`).join('');
+    const many = Array.from(
+      { length: 3000 },
+      (_, i) => `<circle cx="${(i % 60) * 1.6 + 1}" cy="${Math.floor(i / 60) + 0.5}" r="0.4"/>`,
+    ).join('');
     expect(parts(readSvg(page(many), 'x').region)).toHaveLength(3000);
   });
 });
@@ -90,7 +138,11 @@ describe('drawings that cannot be cut say so', () => {
     ['text', page('<text x="3" y="9">tide</text>'), '!drawing-has-text'],
     ['a picture', page('<image href="data:image/png;base64,AAAA" width="5" height="5"/>'), '!drawing-has-picture'],
     ['a picture from elsewhere', page('<image href="http://example.org/a.png" width="5" height="5"/>'), '!drawing-has-picture'],
-    ['a fading mask', page('<mask id="m"><rect width="9" height="9" fill="#888"/></mask><rect mask="url(#m)" width="9" height="9"/>'), '!drawing-soft-mask'],
+    [
+      'a fading mask',
+      page('<mask id="m"><rect width="9" height="9" fill="#888"/></mask><rect mask="url(#m)" width="9" height="9"/>'),
+      '!drawing-soft-mask',
+    ],
     ['no size', page('<rect width="3" height="3"/>', 'width="0" height="50"'), '!drawing-no-size'],
     ['nothing', page('<rect width="0" height="3"/>'), '!drawing-empty'],
     ['everything off the page', page('<rect x="500" width="3" height="3"/>'), '!drawing-empty'],
@@ -100,25 +152,64 @@ describe('drawings that cannot be cut say so', () => {
     ['half a file', '<svg xmlns="http://www.w3.org/2000/svg"><rect', '!drawing-not-svg'],
     ['groups a million deep', `<svg>${'<g>'.repeat(1_000_000)}`, '!drawing-too-deep'],
     ['entities in entities', '<!DOCTYPE svg [<!ENTITY a "aaaa"><!ENTITY b "&a;&a;">]><svg>&b;</svg>', '!drawing-has-entities'],
-    ['repeats of repeats', page(`<defs>${Array.from({ length: 30 }, (_, i) => `<g id="g${i + 1}"><use href="#g${i}"/><use href="#g${i}"/></g>`).join('')}<rect id="g0" width="1" height="1"/></defs><use href="#g30"/>`), '!drawing-too-large'],
+    [
+      'repeats of repeats',
+      page(
+        `<defs>${Array.from({ length: 30 }, (_, i) => `<g id="g${i + 1}"><use href="#g${i}"/><use href="#g${i}"/></g>`).join('')}<rect id="g0" width="1" height="1"/></defs><use href="#g30"/>`,
+      ),
+      '!drawing-too-large',
+    ],
     ['twenty million letters', `<svg>${' '.repeat(20_000_001)}</svg>`, '!drawing-too-large'],
-    ['a place a thousand million away', page('<g transform="translate(-1000000000 -1000000000)"><path d="M1000000010 1000000010h50v30h-50z"/></g>'), '!drawing-far-away'],
-    ['a scribble without end', page(`<path fill="none" stroke="#000" d="M0 0${Array.from({ length: 6000 }, (_, i) => `L${(i * 37.7) % 100} ${(i * 61.3) % 97}`).join('')}"/>`), '!drawing-tangled'],
-    ['a picture that a pattern shows', page('<defs><pattern id="p" width="1" height="1"><use href="#i"/></pattern><image id="i" href="data:image/png;base64,AAAA" width="5" height="5"/></defs><rect fill="url(#p)" width="9" height="9"/>'), '!drawing-has-picture'],
+    [
+      'a place a thousand million away',
+      page('<g transform="translate(-1000000000 -1000000000)"><path d="M1000000010 1000000010h50v30h-50z"/></g>'),
+      '!drawing-far-away',
+    ],
+    [
+      'a scribble without end',
+      page(
+        `<path fill="none" stroke="#000" d="M0 0${Array.from({ length: 6000 }, (_, i) => `L${(i * 37.7) % 100} ${(i * 61.3) % 97}`).join('')}"/>`,
+      ),
+      '!drawing-tangled',
+    ],
+    [
+      'a picture that a pattern shows',
+      page(
+        '<defs><pattern id="p" width="1" height="1"><use href="#i"/></pattern><image id="i" href="data:image/png;base64,AAAA" width="5" height="5"/></defs><rect fill="url(#p)" width="9" height="9"/>',
+      ),
+      '!drawing-has-picture',
+    ],
   ])('%s', (_, text, code) => expect(codes(text)).toEqual([code]));
   test('notes, pictures and groups that are switched off are nobody’s business', () => {
-    expect(codes(page('<g style="display:none"><text>size 3</text><image href="a.png" width="5" height="5"/></g><defs><image id="i" href="a.png" width="5" height="5"/></defs><rect width="9" height="9"/>'))).toEqual([]);
+    expect(
+      codes(
+        page(
+          '<g style="display:none"><text>size 3</text><image href="a.png" width="5" height="5"/></g><defs><image id="i" href="a.png" width="5" height="5"/></defs><rect width="9" height="9"/>',
+        ),
+      ),
+    ).toEqual([]);
   });
   test('what a style moves or sizes is moved and sized; what can’t be followed is said', () => {
-    const { minX, maxX } = regionBox(readSvg(page('<rect style="transform:rotate(0.125turn);transform-origin:50px 25px" x="40" y="15" width="20" height="20"/>'), 'x').region);
+    const { minX, maxX } = regionBox(
+      readSvg(page('<rect style="transform:rotate(0.125turn);transform-origin:50px 25px" x="40" y="15" width="20" height="20"/>'), 'x')
+        .region,
+    );
     expect(maxX - minX).toBeCloseTo(20 * Math.SQRT2, 2);
     expect(area('<circle style="r:10px;cx:50px;cy:25px"/>')).toBeCloseTo(Math.PI * 100, 0);
-    expect(codes(page('<style>.a{transform:rotate(4deg)}</style><rect class="a" width="9" height="9"/>'))).toEqual(['drawing-moved-by-style']);
-    expect(codes(page('<rect width="9" height="9"/><rect filter="url(#gone)" x="20" width="9" height="9"/>'))).toEqual(['drawing-has-effects']);
+    expect(codes(page('<style>.a{transform:rotate(4deg)}</style><rect class="a" width="9" height="9"/>'))).toEqual([
+      'drawing-moved-by-style',
+    ]);
+    expect(codes(page('<rect width="9" height="9"/><rect filter="url(#gone)" x="20" width="9" height="9"/>'))).toEqual([
+      'drawing-has-effects',
+    ]);
     expect(area('<rect width="9" height="9"/><rect filter="url(#gone)" x="20" width="9" height="9"/>')).toBeCloseTo(162, 1);
   });
   test('paint that is clear from end to end is no shape', () => {
-    expect(area('<linearGradient id="g"><stop stop-opacity="0"/><stop offset="1" stop-opacity="0"/></linearGradient><rect fill="url(#g)" width="9" height="9"/><rect fill="rgb(0 0 0 / 0)" x="20" width="9" height="9"/><rect x="40" width="9" height="9"/>')).toBeCloseTo(81, 2);
+    expect(
+      area(
+        '<linearGradient id="g"><stop stop-opacity="0"/><stop offset="1" stop-opacity="0"/></linearGradient><rect fill="url(#g)" width="9" height="9"/><rect fill="rgb(0 0 0 / 0)" x="20" width="9" height="9"/><rect x="40" width="9" height="9"/>',
+      ),
+    ).toBeCloseTo(81, 2);
   });
   test('after a refusal the next drawing is read as if nothing had been', () => {
     expect(codes('<svg><svg')).toEqual(['!drawing-not-svg']);
@@ -127,11 +218,24 @@ describe('drawings that cannot be cut say so', () => {
   test.each([
     ['scripts', page('<script>alert(1)</script><rect width="9" height="9" onclick="x()"/>'), 'drawing-has-script'],
     ['references to other files', page('<use href="http://example.org/x.svg#a"/><rect width="9" height="9"/>'), 'drawing-reaches-out'],
-    ['style sheets from elsewhere', page('<style>@import url(http://example.org/a.css);</style><rect width="9" height="9"/>'), 'drawing-reaches-out'],
-    ['patterns', page('<pattern id="p" width="2" height="2" patternUnits="userSpaceOnUse"><circle r="1"/></pattern><rect fill="url(#p)" width="9" height="9"/>'), 'drawing-has-pattern'],
+    [
+      'style sheets from elsewhere',
+      page('<style>@import url(http://example.org/a.css);</style><rect width="9" height="9"/>'),
+      'drawing-reaches-out',
+    ],
+    [
+      'patterns',
+      page(
+        '<pattern id="p" width="2" height="2" patternUnits="userSpaceOnUse"><circle r="1"/></pattern><rect fill="url(#p)" width="9" height="9"/>',
+      ),
+      'drawing-has-pattern',
+    ],
     ['shapes over the page’s edge', page('<rect x="90" width="50" height="9"/>'), 'drawing-beyond-page'],
   ])('%s are left out with a warning', (_, text, code) => expect(codes(text)).toContain(code));
-  test('a use of itself is no endless loop', () => expect(codes(page('<g id="a"><use href="#a"/><rect width="3" height="3"/></g>')).filter((c) => c.startsWith('!drawing-too'))).toEqual([]));
+  test('a use of itself is no endless loop', () =>
+    expect(codes(page('<g id="a"><use href="#a"/><rect width="3" height="3"/></g>')).filter((c) => c.startsWith('!drawing-too'))).toEqual(
+      [],
+    ));
 });
 
 describe('shapes are combined, placed and turned into pixels', () => {
@@ -163,23 +267,34 @@ describe('shapes are combined, placed and turned into pixels', () => {
   });
   test('an L turned a quarter to the right stands as it should, mirrored first', () => {
     const ell = unite([rectangle(0, 0, 2, 6), rectangle(0, 4, 4, 2)]);
-    const at = (mirror: boolean): Uint8Array => rasterize(place(ell, [{ xMm: 3, yMm: 2, angleDeg: 90, scale: 1, mirror }]), { originXMm: 0, originYMm: 0, mmPerPx: 2, width: 3, height: 2 });
+    const at = (mirror: boolean): Uint8Array =>
+      rasterize(place(ell, [{ xMm: 3, yMm: 2, angleDeg: 90, scale: 1, mirror }]), {
+        originXMm: 0,
+        originYMm: 0,
+        mmPerPx: 2,
+        width: 3,
+        height: 2,
+      });
     expect([...at(false)]).toEqual([1, 1, 1, 1, 0, 0]);
     expect([...at(true)]).toEqual([1, 0, 0, 1, 1, 1]);
   });
   test('rows, around and scattered', () => {
     const first = { xMm: 10, yMm: 10, angleDeg: 0, scale: 1, mirror: false };
     const area10 = { minX: 0, minY: 0, maxX: 100, maxY: 100 };
-    expect(repeatPlacements(first, { kind: 'rows', columns: 3, rows: 2, stepXMm: 20, stepYMm: 30 }, area10).placements.at(-1)).toMatchObject({ xMm: 50, yMm: 40 });
+    expect(
+      repeatPlacements(first, { kind: 'rows', columns: 3, rows: 2, stepXMm: 20, stepYMm: 30 }, area10).placements.at(-1),
+    ).toMatchObject({ xMm: 50, yMm: 40 });
     const round = repeatPlacements(first, { kind: 'around', count: 4, centreMm: [20, 10], turnForms: true }, area10).placements;
     expect(round[1].xMm).toBeCloseTo(20, 9);
     expect(round[1].yMm).toBeCloseTo(0, 9);
     expect(round[1].angleDeg).toBe(90);
-    const scatter = (seed: number) => repeatPlacements(first, { kind: 'scatter', count: 30, seed, leastMm: 10, turn: true }, area10).placements;
+    const scatter = (seed: number) =>
+      repeatPlacements(first, { kind: 'scatter', count: 30, seed, leastMm: 10, turn: true }, area10).placements;
     expect(scatter(4)).toEqual(scatter(4));
     expect(scatter(5)).not.toEqual(scatter(4));
     const middles = scatter(4);
-    for (const a of middles) for (const b of middles) if (a !== b) expect(Math.hypot(a.xMm - b.xMm, a.yMm - b.yMm)).toBeGreaterThanOrEqual(10);
+    for (const a of middles)
+      for (const b of middles) if (a !== b) expect(Math.hypot(a.xMm - b.xMm, a.yMm - b.yMm)).toBeGreaterThanOrEqual(10);
     const full = repeatPlacements(first, { kind: 'scatter', count: 500, seed: 1, leastMm: 30, turn: false }, area10);
     expect(full.problems[0].code).toBe('scatter-full');
   });

@@ -24,16 +24,21 @@ export type Repeat =
 export function place(region: Region, placements: readonly Placement[]): Region {
   if (!region.rings.length || !placements.length) return emptyRegion;
   const box = regionBox(region);
-  const cx = (box.minX + box.maxX) / 2, cy = (box.minY + box.maxY) / 2;
-  return unite(placements.map((p) => {
-    const turn = (p.angleDeg * Math.PI) / 180;
-    const cos = Math.cos(turn) * p.scale, sin = Math.sin(turn) * p.scale;
-    const flip = p.mirror ? -1 : 1;
-    return mapRegion(region, (x, y) => {
-      const u = (x - cx) * flip, v = y - cy;
-      return [p.xMm + u * cos - v * sin, p.yMm + u * sin + v * cos];
-    });
-  }));
+  const cx = (box.minX + box.maxX) / 2,
+    cy = (box.minY + box.maxY) / 2;
+  return unite(
+    placements.map((p) => {
+      const turn = (p.angleDeg * Math.PI) / 180;
+      const cos = Math.cos(turn) * p.scale,
+        sin = Math.sin(turn) * p.scale;
+      const flip = p.mirror ? -1 : 1;
+      return mapRegion(region, (x, y) => {
+        const u = (x - cx) * flip,
+          v = y - cy;
+        return [p.xMm + u * cos - v * sin, p.yMm + u * sin + v * cos];
+      });
+    }),
+  );
 }
 
 /** Every point moved by `map`. For moves, turns, mirrorings and sizes; rings stay proper under these. */
@@ -54,7 +59,8 @@ export function mapRegion(region: Region, map: (x: number, y: number) => readonl
 /** To a wished size (one side given, the other follows; both: the smaller scale), its box's top left corner at 0, 0. */
 export function toTrueSize(region: Region, size: { readonly widthMm?: number; readonly heightMm?: number }): Region {
   const box = regionBox(region);
-  const width = box.maxX - box.minX, height = box.maxY - box.minY;
+  const width = box.maxX - box.minX,
+    height = box.maxY - box.minY;
   if (!(width > 0) || !(height > 0)) return emptyRegion;
   const byWidth = size.widthMm === undefined ? Infinity : size.widthMm / width;
   const byHeight = size.heightMm === undefined ? Infinity : size.heightMm / height;
@@ -68,7 +74,12 @@ export function toTrueSize(region: Region, size: { readonly widthMm?: number; re
  * Around: it is turned about the centre. Scatter: middles fall at random inside `area`, no two nearer than `leastMm`;
  * when no more fit, fewer come back and a warning says so.
  */
-export function repeatPlacements(first: Placement, repeat: Repeat | undefined, area: Box, where = 'repeat'): { placements: Placement[]; problems: Problem[] } {
+export function repeatPlacements(
+  first: Placement,
+  repeat: Repeat | undefined,
+  area: Box,
+  where = 'repeat',
+): { placements: Placement[]; problems: Problem[] } {
   if (!repeat) return { placements: [first], problems: [] };
   if (repeat.kind === 'rows') {
     const placements: Placement[] = [];
@@ -81,13 +92,16 @@ export function repeatPlacements(first: Placement, repeat: Repeat | undefined, a
   }
   if (repeat.kind === 'around') {
     const [cx, cy] = repeat.centreMm;
-    const dx = first.xMm - cx, dy = first.yMm - cy;
+    const dx = first.xMm - cx,
+      dy = first.yMm - cy;
     const placements = Array.from({ length: repeat.count }, (_, i) => {
       const turn = (2 * Math.PI * i) / repeat.count;
-      const cos = Math.cos(turn), sin = Math.sin(turn);
+      const cos = Math.cos(turn),
+        sin = Math.sin(turn);
       return {
         ...first,
-        xMm: cx + dx * cos - dy * sin, yMm: cy + dx * sin + dy * cos,
+        xMm: cx + dx * cos - dy * sin,
+        yMm: cy + dx * sin + dy * cos,
         angleDeg: first.angleDeg + (repeat.turnForms ? (360 * i) / repeat.count : 0),
       };
     });
@@ -107,7 +121,17 @@ export function repeatPlacements(first: Placement, repeat: Repeat | undefined, a
     misses = 0;
     placements.push({ ...first, xMm, yMm, angleDeg: first.angleDeg + (repeat.turn ? turn : 0) });
   }
-  const problems = placements.length === repeat.count ? [] : [problem('warning', 'scatter-full', where,
-    `Only ${placements.length} of ${repeat.count} copies fit with ${repeat.leastMm} mm between them.`, 'Ask for fewer copies or a smaller distance.')];
+  const problems =
+    placements.length === repeat.count
+      ? []
+      : [
+          problem(
+            'warning',
+            'scatter-full',
+            where,
+            `Only ${placements.length} of ${repeat.count} copies fit with ${repeat.leastMm} mm between them.`,
+            'Ask for fewer copies or a smaller distance.',
+          ),
+        ];
   return { placements, problems };
 }

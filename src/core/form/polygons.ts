@@ -80,15 +80,18 @@ export function uniteMany(regions: readonly Region[], check?: (rings: readonly F
   const boxOf = (rings: readonly Boxed[]): Box => rings.reduce((a, { box }) => hull(a, box), rings[0].box);
   const some = (list: readonly (readonly Boxed[])[]): Boxed[] => {
     if (list.length <= groupSize) return union(list);
-    const boxes = list.map(boxOf), all = boxes.reduce(hull);
+    const boxes = list.map(boxOf),
+      all = boxes.reduce(hull);
     const wide = all.maxX - all.minX > all.maxY - all.minY;
     const middles = boxes.map((b) => (wide ? b.minX + b.maxX : b.minY + b.maxY));
     const order = list.map((_, i) => i).sort((a, b) => middles[a] - middles[b] || a - b);
     const half = order.length >> 1;
-    const one = some(order.slice(0, half).map((i) => list[i])), two = some(order.slice(half).map((i) => list[i]));
+    const one = some(order.slice(0, half).map((i) => list[i])),
+      two = some(order.slice(half).map((i) => list[i]));
     if (!one.length || !two.length) return [...one, ...two];
     // A ring that does not reach where the other half lies stays as it is: nothing meets it, nor lies in it.
-    const oneBox = boxOf(one), twoBox = boxOf(two);
+    const oneBox = boxOf(one),
+      twoBox = boxOf(two);
     const near = (rings: readonly Boxed[], other: Box): Boxed[] => rings.filter((b) => overlap(b.box, other));
     const far = (rings: readonly Boxed[], other: Box): Boxed[] => rings.filter((b) => !overlap(b.box, other));
     return [...far(one, twoBox), ...far(two, oneBox), ...union([near(one, twoBox), near(two, oneBox)])];
@@ -96,7 +99,12 @@ export function uniteMany(regions: readonly Region[], check?: (rings: readonly F
   return { rings: some(regions.map(boxed).filter((g) => g.length > 0)).map((b) => b.ring) };
 }
 
-const hull = (a: Box, b: Box): Box => ({ minX: Math.min(a.minX, b.minX), minY: Math.min(a.minY, b.minY), maxX: Math.max(a.maxX, b.maxX), maxY: Math.max(a.maxY, b.maxY) });
+const hull = (a: Box, b: Box): Box => ({
+  minX: Math.min(a.minX, b.minX),
+  minY: Math.min(a.minY, b.minY),
+  maxX: Math.max(a.maxX, b.maxX),
+  maxY: Math.max(a.maxY, b.maxY),
+});
 const overlap = (a: Box, b: Box): boolean => a.minX <= b.maxX && b.minX <= a.maxX && a.minY <= b.maxY && b.minY <= a.maxY;
 
 /** A tidy region cut off at the sides of a box; rings that lie inside are not touched. */
@@ -124,11 +132,13 @@ export function common(a: Region, b: Region): Region {
 
 /** Turns rings that cross themselves or one another (as drawn) into a proper region, by the drawing's fill rule. */
 export function tidy(rings: readonly Float64Array[], rule: 'even-odd' | 'non-zero'): Region {
-  const paths = rings.map((ring) => {
-    const path: Path64 = [];
-    for (let i = 0; i < ring.length; i += 2) path.push({ x: Math.round(ring[i] * perMm), y: Math.round(ring[i + 1] * perMm) });
-    return path;
-  }).filter((path) => path.length >= 3);
+  const paths = rings
+    .map((ring) => {
+      const path: Path64 = [];
+      for (let i = 0; i < ring.length; i += 2) path.push({ x: Math.round(ring[i] * perMm), y: Math.round(ring[i + 1] * perMm) });
+      return path;
+    })
+    .filter((path) => path.length >= 3);
   if (!paths.length) return emptyRegion;
   return fromMicrons(combine(ClipType.Union, paths, [], rule === 'even-odd' ? FillRule.EvenOdd : FillRule.NonZero));
 }
@@ -189,15 +199,18 @@ export function parts(region: Region): Region[] {
     for (let i = 0; i < node.count; i++) visit(node.child(i));
   };
   visit(tree);
-  const keyed = found.filter((part) => part.rings.length).map((part) => {
-    let top = Infinity, left = Infinity;
-    const ring = part.rings[0];
-    for (let i = 0; i < ring.length; i += 2) {
-      if (ring[i + 1] < top) top = ring[i + 1];
-      if (ring[i] < left) left = ring[i];
-    }
-    return { part, top, left, area: regionArea(part) };
-  });
+  const keyed = found
+    .filter((part) => part.rings.length)
+    .map((part) => {
+      let top = Infinity,
+        left = Infinity;
+      const ring = part.rings[0];
+      for (let i = 0; i < ring.length; i += 2) {
+        if (ring[i + 1] < top) top = ring[i + 1];
+        if (ring[i] < left) left = ring[i];
+      }
+      return { part, top, left, area: regionArea(part) };
+    });
   keyed.sort((a, b) => a.top - b.top || a.left - b.left || b.area - a.area);
   return keyed.map((k) => k.part);
 }

@@ -45,7 +45,8 @@ function scan(target: Uint8Array, bit: number, region: Region, grid: Grid, fresh
           } else if (from <= to) {
             // The edge's upper end is always the base, so that a shared edge falls the same way for both neighbours.
             const slope = down ? (x1 - x0) / (y1 - y0) : (x0 - x1) / (y0 - y1);
-            const baseX = down ? x0 : x1, baseY = down ? y0 : y1;
+            const baseX = down ? x0 : x1,
+              baseY = down ? y0 : y1;
             for (let j = from; j <= to; j++) {
               const column = Math.ceil(baseX + (j - baseY) * slope);
               columns[cursor[j]++] = column < 0 ? 0 : column > width ? width : column;
@@ -64,12 +65,14 @@ function scan(target: Uint8Array, bit: number, region: Region, grid: Grid, fresh
   }
   const value = 1 << bit;
   for (let j = 0; j < height; j++) {
-    const from = start[j], to = start[j + 1];
+    const from = start[j],
+      to = start[j + 1];
     if (from === to) continue;
     sortShort(columns, from, to);
     const row = j * width;
     for (let k = from; k + 1 < to; k += 2) {
-      const left = row + columns[k], right = row + columns[k + 1];
+      const left = row + columns[k],
+        right = row + columns[k + 1];
       // `fill` is several times faster than a loop, and right where nothing else was set.
       if (fresh) target.fill(value, left, right);
       else for (let p = left; p < right; p++) target[p] |= value;

@@ -38,7 +38,10 @@ export function regionArea(region: Region): number {
 }
 
 export function regionBox(region: Region): Box {
-  let minX = Infinity, minY = Infinity, maxX = -Infinity, maxY = -Infinity;
+  let minX = Infinity,
+    minY = Infinity,
+    maxX = -Infinity,
+    maxY = -Infinity;
   for (const ring of region.rings) {
     for (let i = 0; i < ring.length; i += 2) {
       minX = Math.min(minX, ring[i]);

@@ -14,7 +14,8 @@ export function effectiveShare(ink: Ink, share: number): number {
  */
 export function filmOf(ink: Ink, strength = 1, deposit = 1): Film {
   const amount = effectiveShare(ink, strength) * deposit;
-  const r0 = new Float64Array(BANDS), t2 = new Float64Array(BANDS);
+  const r0 = new Float64Array(BANDS),
+    t2 = new Float64Array(BANDS);
   for (let i = 0; i < BANDS; i++) {
     const film = filmOfBand(ink.k[i] * amount, ink.s[i] * amount);
     r0[i] = film.r0;
@@ -51,7 +52,8 @@ export function overGround(K: number, S: number, g: number): number {
 
 /** The inverse: K and S of a film with reflectance r0 and transmittance t; r0 + t < 1. */
 export function kAndSOfFilm(r0: number, t: number): { readonly k: number; readonly s: number } {
-  const lessR0 = 1 - r0, moreR0 = 1 + r0;
+  const lessR0 = 1 - r0,
+    moreR0 = 1 + r0;
   // (1 − R0)² − T² is K times something, (1 + R0)² − T² is not: kept as products so that small ones stay exact.
   const absorbs = Math.max(0, (lessR0 - t) * (lessR0 + t));
   const B = 0.5 * Math.sqrt(absorbs * (moreR0 - t) * (moreR0 + t));

@@ -56,7 +56,13 @@ export function foresee(ask: ForesightAsk): Foresight {
   const samples = ask.samples ?? 200;
   const n = 1 << ask.layers.length;
   const random = seeded(ask.seed);
-  const lab = labsOf(overlapSpectra(ask.paper, ask.layers.map((l) => filmOf(l.ink, l.strength, l.deposit)), ask.surface));
+  const lab = labsOf(
+    overlapSpectra(
+      ask.paper,
+      ask.layers.map((l) => filmOf(l.ink, l.strength, l.deposit)),
+      ask.surface,
+    ),
+  );
   const clouds = new Float64Array(samples * n * 3);
   // Steps of ΔE00 are taken where the overlap is foreseen; they hardly change within its band.
   const steps = Array.from({ length: n }, (_, code) => stepsAt([lab[code * 3], lab[code * 3 + 1], lab[code * 3 + 2]]));
@@ -64,7 +70,8 @@ export function foresee(ask: ForesightAsk): Foresight {
   const model = Array.from({ length: ask.layers.length + 1 }, (_, count) => modelBand(ask.worstReading, count));
   for (let s = 0; s < samples; s++) {
     const films = ask.layers.map((l) => {
-      const spread = l.depositSpread ?? usualDepositSpread, weighing = l.strengthSpread ?? usualStrengthSpread;
+      const spread = l.depositSpread ?? usualDepositSpread,
+        weighing = l.strengthSpread ?? usualStrengthSpread;
       const deposit = l.deposit * Math.exp(spread * random.normal() - (spread * spread) / 2);
       const strength = Math.min(1, l.strength * Math.exp(weighing * random.normal()));
       return filmOf(l.ink, strength, deposit);
@@ -92,7 +99,8 @@ export function foresee(ask: ForesightAsk): Foresight {
       clouds[at + 2] = colour[2] + off3[1] * sc * cb + off3[2] * sh * ca;
     }
   }
-  const usual = new Float64Array(n), wide = new Float64Array(n);
+  const usual = new Float64Array(n),
+    wide = new Float64Array(n);
   const off = new Float64Array(samples);
   for (let code = 0; code < n; code++) {
     for (let s = 0; s < samples; s++) {
@@ -103,7 +111,15 @@ export function foresee(ask: ForesightAsk): Foresight {
     usual[code] = off[Math.min(samples - 1, Math.floor(samples * 0.68))];
     wide[code] = off[Math.min(samples - 1, Math.floor(samples * 0.95))];
   }
-  return { samples, overlaps: n, lab, usual, wide, clouds, note: `${samples} seeded samples of readings, deposit and strength. ${model[Math.min(3, ask.layers.length)].note}` };
+  return {
+    samples,
+    overlaps: n,
+    lab,
+    usual,
+    wide,
+    clouds,
+    note: `${samples} seeded samples of readings, deposit and strength. ${model[Math.min(3, ask.layers.length)].note}`,
+  };
 }
 
 function add(sum: number[], point: readonly [number, number, number], spread: number): void {
@@ -113,7 +129,11 @@ function add(sum: number[], point: readonly [number, number, number], spread: nu
 }
 
 /** The band of one overlap; `foresee` gives all at once and for less. */
-export function errorBand(ask: ForesightAsk & { readonly code: number }): { readonly usual: number; readonly wide: number; readonly note: string } {
+export function errorBand(ask: ForesightAsk & { readonly code: number }): {
+  readonly usual: number;
+  readonly wide: number;
+  readonly note: string;
+} {
   const all = foresee(ask);
   return { usual: all.usual[ask.code], wide: all.wide[ask.code], note: all.note };
 }
@@ -123,7 +143,8 @@ export function chanceAlike(foresight: Foresight, codeA: number, codeB: number, 
   const { clouds, overlaps, samples } = foresight;
   let alike = 0;
   for (let s = 0; s < samples; s++) {
-    const a = (s * overlaps + codeA) * 3, b = (s * overlaps + codeB) * 3;
+    const a = (s * overlaps + codeA) * 3,
+      b = (s * overlaps + codeB) * 3;
     if (deltaE00Of(clouds[a], clouds[a + 1], clouds[a + 2], clouds[b], clouds[b + 1], clouds[b + 2]) < within) alike++;
   }
   return alike / samples;

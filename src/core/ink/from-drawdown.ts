@@ -10,10 +10,20 @@ const leastInternal = 1e-4;
  * An ink from one drawdown over one ground: absorption only, KX = max(0, −½ ln(r ink / r ground)), S = 0. Right for
  * transparent inks; what scatters in the ink is counted as if the ground still showed through.
  */
-export function inkOverOneGround({ ink, ground, surface }: { readonly ink: Spectrum; readonly ground: Spectrum; readonly surface: Surface }): InkFound {
-  const over = internal(ink, surface), below = internal(ground, surface);
+export function inkOverOneGround({
+  ink,
+  ground,
+  surface,
+}: {
+  readonly ink: Spectrum;
+  readonly ground: Spectrum;
+  readonly surface: Surface;
+}): InkFound {
+  const over = internal(ink, surface),
+    below = internal(ground, surface);
   const k = new Float64Array(BANDS);
-  let lighter = 0, atFloor = 0;
+  let lighter = 0,
+    atFloor = 0;
   for (let i = 0; i < BANDS; i++) {
     k[i] = Math.max(0, -0.5 * Math.log(over[i] / Math.max(below[i], leastInternal)));
     lighter = Math.max(lighter, over[i] - below[i]);
@@ -21,15 +31,41 @@ export function inkOverOneGround({ ink, ground, surface }: { readonly ink: Spect
   }
   const problems: Problem[] = [];
   if (lighter > 0.03) {
-    problems.push(problem('warning', 'ink-lighter-than-ground', 'over', `The drawdown is lighter than its ground by up to ${Math.round(lighter * 100)} % of white in part of the spectrum.`,
-      'A transparent ink only takes light away: the ink scatters, or the two readings are swapped or of different sheets. Read it over white and over black.'));
+    problems.push(
+      problem(
+        'warning',
+        'ink-lighter-than-ground',
+        'over',
+        `The drawdown is lighter than its ground by up to ${Math.round(lighter * 100)} % of white in part of the spectrum.`,
+        'A transparent ink only takes light away: the ink scatters, or the two readings are swapped or of different sheets. Read it over white and over black.',
+      ),
+    );
   }
   if (atFloor > 0) {
-    problems.push(problem('warning', 'reading-below-gloss', 'over', 'Part of the drawdown reads as dark as the gloss that was taken off.', 'Lower the gloss of this surface, or read a thinner drawdown.'));
+    problems.push(
+      problem(
+        'warning',
+        'reading-below-gloss',
+        'over',
+        'Part of the drawdown reads as dark as the gloss that was taken off.',
+        'Lower the gloss of this surface, or read a thinner drawdown.',
+      ),
+    );
   }
-  const trust: Trust = lighter > 0.03
-    ? { how: 'one-ground', level: 'weak', words: 'Read over one ground, yet lighter than that ground in places: this ink covers as well as tints, and only a drawdown over white and black tells how much.' }
-    : { how: 'one-ground', level: 'fair', words: 'Read over one ground and taken as fully transparent. Good for clear inks; over dark layers a milky ink will look lighter than foreseen.' };
+  const trust: Trust =
+    lighter > 0.03
+      ? {
+          how: 'one-ground',
+          level: 'weak',
+          words:
+            'Read over one ground, yet lighter than that ground in places: this ink covers as well as tints, and only a drawdown over white and black tells how much.',
+        }
+      : {
+          how: 'one-ground',
+          level: 'fair',
+          words:
+            'Read over one ground and taken as fully transparent. Good for clear inks; over dark layers a milky ink will look lighter than foreseen.',
+        };
   return { ink: { k, s: new Float64Array(BANDS) }, trust, problems };
 }
 
@@ -42,14 +78,29 @@ export interface TwoGroundTrust extends Trust {
  * An ink from a drawdown over white and over black (OPTICS section 4): R0 and T² from both, then K and S.
  * Bands where the two contradict each other (darker over white than over black) count as opaque and are reported.
  */
-export function inkOverTwoGrounds({ overWhite, white, overBlack, black, surface }: {
-  readonly overWhite: Spectrum; readonly white: Spectrum; readonly overBlack: Spectrum; readonly black: Spectrum; readonly surface: Surface;
+export function inkOverTwoGrounds({
+  overWhite,
+  white,
+  overBlack,
+  black,
+  surface,
+}: {
+  readonly overWhite: Spectrum;
+  readonly white: Spectrum;
+  readonly overBlack: Spectrum;
+  readonly black: Spectrum;
+  readonly surface: Surface;
 }): InkFound<TwoGroundTrust> {
-  const r1 = internal(overWhite, surface), p1 = internal(white, surface);
-  const r2 = internal(overBlack, surface), p2 = internal(black, surface);
-  const k = new Float64Array(BANDS), s = new Float64Array(BANDS);
+  const r1 = internal(overWhite, surface),
+    p1 = internal(white, surface);
+  const r2 = internal(overBlack, surface),
+    p2 = internal(black, surface);
+  const k = new Float64Array(BANDS),
+    s = new Float64Array(BANDS);
   const problems: Problem[] = [];
-  let crossed = 0, apart = 0, ratio = 0;
+  let crossed = 0,
+    apart = 0,
+    ratio = 0;
   for (let i = 0; i < BANDS; i++) {
     apart = Math.max(apart, p1[i] - p2[i]);
     if (overWhite[i] < overBlack[i] - 0.005) crossed++;
@@ -60,19 +111,37 @@ export function inkOverTwoGrounds({ overWhite, white, overBlack, black, surface 
     ratio = Math.max(ratio, overWhite[i] > 0.02 ? overBlack[i] / overWhite[i] : 0);
   }
   if (apart < 0.2) {
-    problems.push(problem('error', 'grounds-too-alike', 'white', 'The white and the black ground are too much alike to tell covering from tinting.', 'Use a drawdown card with a bright white and a deep black, or swap the two if they were mixed up.'));
+    problems.push(
+      problem(
+        'error',
+        'grounds-too-alike',
+        'white',
+        'The white and the black ground are too much alike to tell covering from tinting.',
+        'Use a drawdown card with a bright white and a deep black, or swap the two if they were mixed up.',
+      ),
+    );
   }
   if (crossed > 2) {
-    problems.push(problem('error', 'darker-over-white', 'overWhite', `The drawdown is darker over white than over black in ${crossed} of ${BANDS} bands, which no film can be.`,
-      'The two readings are probably swapped, or the film is not equally thick on both.'));
+    problems.push(
+      problem(
+        'error',
+        'darker-over-white',
+        'overWhite',
+        `The drawdown is darker over white than over black in ${crossed} of ${BANDS} bands, which no film can be.`,
+        'The two readings are probably swapped, or the film is not equally thick on both.',
+      ),
+    );
   }
   const contrastRatio = Math.min(1, ratio);
   const wrong = problems.length > 0;
   const trust: TwoGroundTrust = {
-    how: 'two-grounds', contrastRatio,
+    how: 'two-grounds',
+    contrastRatio,
     level: wrong ? 'weak' : contrastRatio >= 0.98 ? 'fair' : 'good',
-    words: wrong ? 'The two readings contradict each other; see the problems.'
-      : contrastRatio >= 0.98 ? 'Hides its ground: the colour is sure, but how it thins out is a guess. A drawdown let down with base tells more.'
+    words: wrong
+      ? 'The two readings contradict each other; see the problems.'
+      : contrastRatio >= 0.98
+        ? 'Hides its ground: the colour is sure, but how it thins out is a guess. A drawdown let down with base tells more.'
         : 'Read over white and over black: tinting and covering are told apart, and overlaps with dark layers can be foreseen.',
   };
   return { ink: { k, s }, trust, problems };

@@ -20,11 +20,15 @@ export function stepsAt(lab: Lab): Steps {
   const chroma = Math.hypot(a, lab[2]);
   const h = Math.atan2(lab[2], a);
   const rad = Math.PI / 180;
-  const t = 1 - 0.17 * Math.cos(h - 30 * rad) + 0.24 * Math.cos(2 * h) + 0.32 * Math.cos(3 * h + 6 * rad) - 0.2 * Math.cos(4 * h - 63 * rad);
+  const t =
+    1 - 0.17 * Math.cos(h - 30 * rad) + 0.24 * Math.cos(2 * h) + 0.32 * Math.cos(3 * h + 6 * rad) - 0.2 * Math.cos(4 * h - 63 * rad);
   const l50 = (lab[0] - 50) ** 2;
   return {
-    sl: 1 + (0.015 * l50) / Math.sqrt(20 + l50), sc: 1 + 0.045 * chroma, sh: 1 + 0.015 * chroma * t,
-    ca: c === 0 ? 1 : lab[1] / c, cb: c === 0 ? 0 : lab[2] / c,
+    sl: 1 + (0.015 * l50) / Math.sqrt(20 + l50),
+    sc: 1 + 0.045 * chroma,
+    sh: 1 + 0.015 * chroma * t,
+    ca: c === 0 ? 1 : lab[1] / c,
+    cb: c === 0 ? 0 : lab[2] / c,
   };
 }
 

@@ -29,9 +29,18 @@ const gammaSigma = 0.15;
  * Steps are weighed by how well they can be told: neither almost paper nor almost black.
  * @throws ProblemError `ladder-empty` without any step of a share above 0
  */
-export function inkFromLadder({ ground, steps, surface }: { readonly ground: Spectrum; readonly steps: readonly LadderStep[]; readonly surface: Surface }): InkFound<LadderTrust> {
+export function inkFromLadder({
+  ground,
+  steps,
+  surface,
+}: {
+  readonly ground: Spectrum;
+  readonly steps: readonly LadderStep[];
+  readonly surface: Surface;
+}): InkFound<LadderTrust> {
   const used = steps.map((step, i) => ({ ...step, place: `steps[${i}]` })).filter((step) => step.share > 0 && step.share <= 1);
-  if (used.length === 0) fail('ladder-empty', 'steps', 'The ladder has no step with ink in it.', 'Give at least one step with a share between 0 and 1.');
+  if (used.length === 0)
+    fail('ladder-empty', 'steps', 'The ladder has no step with ink in it.', 'Give at least one step with a share between 0 and 1.');
   used.sort((a, b) => a.share - b.share);
   const below = internal(ground, surface);
   const K = used.map(({ over }) => {
@@ -42,28 +51,55 @@ export function inkFromLadder({ ground, steps, surface }: { readonly ground: Spe
   const weight = K.map((row) => row.map((v, i) => (below[i] * Math.exp(-2 * Math.max(0, v))) ** 2 + 1e-6));
 
   let gamma = 1;
-  let k = fitK(used.map((s) => s.share), K, weight);
+  let k = fitK(
+    used.map((s) => s.share),
+    K,
+    weight,
+  );
   if (used.length >= 2) {
-    gamma = fitGamma(used.map((s) => s.share), K, weight);
-    k = fitK(used.map((s) => s.share ** gamma), K, weight);
+    gamma = fitGamma(
+      used.map((s) => s.share),
+      K,
+      weight,
+    );
+    k = fitK(
+      used.map((s) => s.share ** gamma),
+      K,
+      weight,
+    );
   }
   const curve = used.map(({ share }, j) => ({ share, worksLike: strengthAgainst(K[j], k, weight[j]) }));
   const worstDeparture = Math.max(...curve.map(({ share, worksLike }) => Math.abs(worksLike / share ** gamma - 1)));
   const problems: Problem[] = [];
   for (let j = 1; j < curve.length; j++) {
     if (curve[j].worksLike < curve[j - 1].worksLike * 0.97) {
-      problems.push(problem('warning', 'ladder-out-of-order', used[j].place,
-        `The step of ${percent(used[j].share)} reads weaker than the one of ${percent(used[j - 1].share)}.`, 'Two drawdowns are probably swapped, or one film is much thinner.'));
+      problems.push(
+        problem(
+          'warning',
+          'ladder-out-of-order',
+          used[j].place,
+          `The step of ${percent(used[j].share)} reads weaker than the one of ${percent(used[j - 1].share)}.`,
+          'Two drawdowns are probably swapped, or one film is much thinner.',
+        ),
+      );
     }
   }
   const straight = Math.abs(gamma - 1) < 0.06 && worstDeparture < 0.1;
   const level = problems.length > 0 ? 'weak' : worstDeparture < 0.15 && used.length >= 3 ? 'good' : 'fair';
   const trust: LadderTrust = {
-    how: 'ladder', level, gamma, curve, worstDeparture,
-    words: problems.length > 0 ? 'The steps of the ladder contradict each other; see the problems.'
-      : used.length === 1 ? 'One step only: strength is taken as straight.'
-        : straight ? `Strength goes straight with the share of ink (within ${percent(worstDeparture)}).`
-          : `Strength goes with the share to the power of ${gamma.toFixed(2)}; steps depart from that by up to ${percent(worstDeparture)}.`,
+    how: 'ladder',
+    level,
+    gamma,
+    curve,
+    worstDeparture,
+    words:
+      problems.length > 0
+        ? 'The steps of the ladder contradict each other; see the problems.'
+        : used.length === 1
+          ? 'One step only: strength is taken as straight.'
+          : straight
+            ? `Strength goes straight with the share of ink (within ${percent(worstDeparture)}).`
+            : `Strength goes with the share to the power of ${gamma.toFixed(2)}; steps depart from that by up to ${percent(worstDeparture)}.`,
   };
   return { ink: gamma === 1 ? { k, s: new Float64Array(BANDS) } : { k, s: new Float64Array(BANDS), gamma }, trust, problems };
 }
@@ -74,7 +110,8 @@ function percent(share: number): string {
 
 function fitK(amounts: readonly number[], K: readonly Float64Array[], weight: readonly Float64Array[]): Float64Array {
   return Float64Array.from({ length: BANDS }, (_, i) => {
-    let top = 0, bottom = 0;
+    let top = 0,
+      bottom = 0;
     for (let j = 0; j < K.length; j++) {
       top += weight[j][i] * amounts[j] * K[j][i];
       bottom += weight[j][i] * amounts[j] ** 2;
@@ -96,7 +133,8 @@ function fitGamma(shares: readonly number[], K: readonly Float64Array[], weight:
   let [low, high] = gammaLimits;
   const cut = (Math.sqrt(5) - 1) / 2;
   for (let i = 0; i < 40; i++) {
-    const left = high - cut * (high - low), right = low + cut * (high - low);
+    const left = high - cut * (high - low),
+      right = low + cut * (high - low);
     if (misfit(left) < misfit(right)) high = right;
     else low = left;
   }
@@ -104,7 +142,8 @@ function fitGamma(shares: readonly number[], K: readonly Float64Array[], weight:
 }
 
 function strengthAgainst(row: Float64Array, k: Float64Array, weight: Float64Array): number {
-  let top = 0, bottom = 0;
+  let top = 0,
+    bottom = 0;
   for (let i = 0; i < BANDS; i++) {
     top += weight[i] * row[i] * k[i];
     bottom += weight[i] * k[i] * k[i];

@@ -14,7 +14,8 @@ export interface InkShare {
  * @throws ProblemError when a share is negative or the shares exceed the whole
  */
 export function mixInks(parts: readonly InkShare[]): Ink {
-  const k = new Float64Array(BANDS), s = new Float64Array(BANDS);
+  const k = new Float64Array(BANDS),
+    s = new Float64Array(BANDS);
   let whole = 0;
   for (const { ink, share } of parts) {
     if (!(share >= 0)) fail('share-out-of-range', 'mix', `A part of ${share} can't be mixed.`, 'Give each part a number of 0 or more.');
@@ -25,13 +26,15 @@ export function mixInks(parts: readonly InkShare[]): Ink {
       s[i] += amount * ink.s[i];
     }
   }
-  if (whole > 1 + 1e-6) fail('shares-exceed-whole', 'mix', `The parts add up to ${Math.round(whole * 1000) / 10} % of the pot.`, 'Divide each by their sum.');
+  if (whole > 1 + 1e-6)
+    fail('shares-exceed-whole', 'mix', `The parts add up to ${Math.round(whole * 1000) / 10} % of the pot.`, 'Divide each by their sum.');
   return { k, s };
 }
 
 /** Parts in any measure → shares of the whole. */
 export function sharesOfParts(parts: readonly number[]): number[] {
   const sum = parts.reduce((a, b) => a + b, 0);
-  if (!(sum > 0) || parts.some((p) => !(p >= 0))) fail('parts-out-of-range', 'mix', 'A mix needs at least one part, and none below 0.', 'Type the parts again.');
+  if (!(sum > 0) || parts.some((p) => !(p >= 0)))
+    fail('parts-out-of-range', 'mix', 'A mix needs at least one part, and none below 0.', 'Type the parts again.');
   return parts.map((p) => p / sum);
 }

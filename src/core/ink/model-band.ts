@@ -14,9 +14,12 @@ export interface ModelBand {
  * reading's own doubt for a single ink, which is shown as read.
  */
 export function modelBand(kind: ReadingKind, layers: number): ModelBand {
-  const [usualAtThree, worstAtThree, from] = kind === 'spectrum' ? [2, 4, 'spectra read by an instrument'] as const
-    : kind === 'photo' ? [6, 12, 'photographs'] as const
-      : [4, 9, 'colours without spectra'] as const;
+  const [usualAtThree, worstAtThree, from] =
+    kind === 'spectrum'
+      ? ([2, 4, 'spectra read by an instrument'] as const)
+      : kind === 'photo'
+        ? ([6, 12, 'photographs'] as const)
+        : ([4, 9, 'colours without spectra'] as const);
   const own = kind === 'photo' ? 3 : 0.5;
   const share = layers <= 1 ? 0 : Math.min(1.4, 0.75 + 0.125 * (layers - 1));
   return {

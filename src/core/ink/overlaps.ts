@@ -13,7 +13,12 @@ const mostFilms = 8;
  */
 export function overlapSpectra(paper: Spectrum, films: readonly Film[], surface: Surface): Float64Array {
   if (films.length > mostFilms) {
-    fail('too-many-layers', 'layers', `${films.length} layers make more overlaps than can be told apart.`, `Print at most ${mostFilms} layers on one sheet.`);
+    fail(
+      'too-many-layers',
+      'layers',
+      `${films.length} layers make more overlaps than can be told apart.`,
+      `Print at most ${mostFilms} layers on one sheet.`,
+    );
   }
   const rows = 1 << films.length;
   const out = new Float64Array(rows * BANDS);
@@ -22,7 +27,8 @@ export function overlapSpectra(paper: Spectrum, films: readonly Film[], surface:
   for (let row = 1; row < rows; row++) {
     const top = 31 - Math.clz32(row);
     const { r0, t2 } = films[top];
-    const from = (row & ~(1 << top)) * BANDS, to = row * BANDS;
+    const from = (row & ~(1 << top)) * BANDS,
+      to = row * BANDS;
     for (let i = 0; i < BANDS; i++) {
       const g = out[from + i];
       out[to + i] = r0[i] + (t2[i] * g) / (1 - r0[i] * g);
@@ -46,7 +52,9 @@ export interface OverlapColours {
 /** Lab and sRGB of all overlaps as `overlapSpectra` gives them. */
 export function overlapColours(spectra: Float64Array): OverlapColours {
   const n = spectra.length / BANDS;
-  const lab = new Float64Array(n * 3), rgb = new Uint8Array(n * 3), inGamut = new Uint8Array(n);
+  const lab = new Float64Array(n * 3),
+    rgb = new Uint8Array(n * 3),
+    inGamut = new Uint8Array(n);
   for (let row = 0; row < n; row++) {
     const xyz = xyzAt(spectra, row * BANDS);
     lab.set(labFromXyz(xyz), row * 3);

@@ -23,10 +23,22 @@ export interface ReachStep extends OverlapColours {
 /** What an open layer can do: every overlap that follows for each ink and strength tried in it. */
 export function layerReach(ask: ReachAsk): ReachStep[] {
   const strengths = ask.strengths ?? [1, 0.5, 0.25, 0.125, 0.0625];
-  return ask.inks.flatMap(({ id, ink }) => strengths.map((strength): ReachStep => {
-    const open = filmOf(ink, strength, ask.deposit ?? 1);
-    return { ink: id, strength, ...overlapColours(overlapSpectra(ask.paper, ask.films.map((f) => f ?? open), ask.surface)) };
-  }));
+  return ask.inks.flatMap(({ id, ink }) =>
+    strengths.map((strength): ReachStep => {
+      const open = filmOf(ink, strength, ask.deposit ?? 1);
+      return {
+        ink: id,
+        strength,
+        ...overlapColours(
+          overlapSpectra(
+            ask.paper,
+            ask.films.map((f) => f ?? open),
+            ask.surface,
+          ),
+        ),
+      };
+    }),
+  );
 }
 
 export interface BaseCompared {
@@ -51,7 +63,9 @@ export function compareBases(ask: RecipeAsk, bases: readonly { readonly id: stri
     const lightness = labFromSpectrum(stackReflectance(black, [film], ask.surface))[0];
     const lifts = lightness - bare;
     return {
-      base: id, recipe, lightnessOverBlack: lightness,
+      base: id,
+      recipe,
+      lightnessOverBlack: lightness,
       words: `ΔE00 ${recipe.deltaE.toFixed(1)} from the colour wanted; over black it ${lifts < 2 ? 'stays clear' : lifts < 10 ? `veils a little (L ${lightness.toFixed(0)})` : `covers (L ${lightness.toFixed(0)})`}.`,
     };
   });

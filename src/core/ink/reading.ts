@@ -35,38 +35,74 @@ export function readingProblems(reading: Reading, place: string): Problem[] {
   if (reading.kind === 'spectrum') return spectrumProblems(reading.values, place);
   const [a, b, c] = reading.kind === 'xyz' ? reading.xyz : reading.lab;
   if (![a, b, c].every(Number.isFinite)) {
-    return [problem('error', 'reading-not-a-number', place, 'One of the three numbers is missing or is no number.', 'Read the patch again or type all three.')];
+    return [
+      problem(
+        'error',
+        'reading-not-a-number',
+        place,
+        'One of the three numbers is missing or is no number.',
+        'Read the patch again or type all three.',
+      ),
+    ];
   }
   if (reading.kind === 'xyz') {
     const wrong: string[] = [];
     if (a <= 0 || a > 120) wrong.push(`X is ${a}, and lies between 0 and 120`);
     if (b <= 0 || b > 120) wrong.push(`Y is ${b}, and lies between 0 and 120`);
     if (c <= 0 || c > 120) wrong.push(`Z is ${c}, and lies between 0 and 120`);
-    return wrong.map((what) => problem('error', 'reading-out-of-range', place, `${what}.`, 'Check the scale: the perfect white has Y = 100.'));
+    return wrong.map((what) =>
+      problem('error', 'reading-out-of-range', place, `${what}.`, 'Check the scale: the perfect white has Y = 100.'),
+    );
   }
   const wrong: string[] = [];
   if (a <= 0 || a > 105) wrong.push(`L is ${a}, and lies between 0 (no light at all, which no surface has) and 105`);
   if (Math.abs(b) > 130) wrong.push(`a is ${b}, and lies between −130 and 130`);
   if (Math.abs(c) > 150) wrong.push(`b is ${c}, and lies between −150 and 150`);
-  return wrong.map((what) => problem('error', 'reading-out-of-range', place, `${what}.`, 'Check that the three numbers are L, a and b in that order.'));
+  return wrong.map((what) =>
+    problem('error', 'reading-out-of-range', place, `${what}.`, 'Check that the three numbers are L, a and b in that order.'),
+  );
 }
 
 function spectrumProblems(values: readonly number[], place: string): Problem[] {
   if (values.length !== BANDS) {
-    return [problem('error', 'spectrum-bands', place, `The spectrum has ${values.length} values where ${BANDS} are needed.`,
-      'Give the reflectance from 380 to 730 nm in steps of 10 nm.')];
+    return [
+      problem(
+        'error',
+        'spectrum-bands',
+        place,
+        `The spectrum has ${values.length} values where ${BANDS} are needed.`,
+        'Give the reflectance from 380 to 730 nm in steps of 10 nm.',
+      ),
+    ];
   }
   if (!values.every(Number.isFinite)) {
-    return [problem('error', 'reading-not-a-number', place, 'Some value of the spectrum is missing or is no number.', 'Read the patch again.')];
+    return [
+      problem('error', 'reading-not-a-number', place, 'Some value of the spectrum is missing or is no number.', 'Read the patch again.'),
+    ];
   }
-  const high = Math.max(...values), low = Math.min(...values);
+  const high = Math.max(...values),
+    low = Math.min(...values);
   if (high > mostReflectance) {
-    return [problem('error', 'reading-out-of-range', place, `The spectrum goes up to ${high}, where 1 is the perfect white.`,
-      high > 2 ? 'These look like percent: divide by 100.' : 'Calibrate the instrument on its white tile and read again.')];
+    return [
+      problem(
+        'error',
+        'reading-out-of-range',
+        place,
+        `The spectrum goes up to ${high}, where 1 is the perfect white.`,
+        high > 2 ? 'These look like percent: divide by 100.' : 'Calibrate the instrument on its white tile and read again.',
+      ),
+    ];
   }
   if (low < -0.005) {
-    return [problem('error', 'reading-out-of-range', place, `The spectrum goes down to ${low}; no surface reflects less than nothing.`,
-      'Calibrate the instrument on its dark trap and read again.')];
+    return [
+      problem(
+        'error',
+        'reading-out-of-range',
+        place,
+        `The spectrum goes down to ${low}; no surface reflects less than nothing.`,
+        'Calibrate the instrument on its dark trap and read again.',
+      ),
+    ];
   }
   return [];
 }
@@ -80,6 +116,11 @@ export function sigmaOf(reading: Reading): number {
 /** Checks a share or strength at the room's door. */
 export function checkShare(share: number, place: string): void {
   if (!(share >= 0 && share <= 1)) {
-    fail('share-out-of-range', place, `The strength ${share} is no share of a pot.`, 'Give a number between 0 (only base) and 1 (only ink).');
+    fail(
+      'share-out-of-range',
+      place,
+      `The strength ${share} is no share of a pot.`,
+      'Give a number between 0 (only base) and 1 (only ink).',
+    );
   }
 }

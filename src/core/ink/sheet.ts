@@ -25,7 +25,13 @@ export interface DrawdownSheet {
   readonly widthMm: number;
   readonly heightMm: number;
   /** Dark square rings around these centres, clockwise from the top left; the first has a dot inside. */
-  readonly marks: readonly { readonly xMm: number; readonly yMm: number; readonly sizeMm: number; readonly holeMm: number; readonly dotMm: number }[];
+  readonly marks: readonly {
+    readonly xMm: number;
+    readonly yMm: number;
+    readonly sizeMm: number;
+    readonly holeMm: number;
+    readonly dotMm: number;
+  }[];
   /** Printed solid black. */
   readonly blackBar: SheetRect;
   /** Where each drawdown goes: one strip over white and black. */
@@ -55,9 +61,18 @@ export function drawdownSheet(title: string, shares: readonly number[] = usualLa
   if (shares.length === 0 || shares.length > mostStrips || shares.some((s) => !(s > 0 && s <= 1))) {
     fail('sheet-strengths', 'sheet', `A sheet takes 1 to ${mostStrips} strengths between 0 and 1.`, 'Use a second sheet for more.');
   }
-  const top = 38, pitch = 31, high = 21;
+  const top = 38,
+    pitch = 31,
+    high = 21;
   const bar = { xMm: 112, widthMm: 44 };
-  const strips = shares.map((share, i) => ({ name: nameOfShare(share), share, xMm: 46, yMm: top + i * pitch, widthMm: 104, heightMm: high }));
+  const strips = shares.map((share, i) => ({
+    name: nameOfShare(share),
+    share,
+    xMm: 46,
+    yMm: top + i * pitch,
+    widthMm: 104,
+    heightMm: high,
+  }));
   const boxes = strips.flatMap((s): SheetBox[] => [
     { name: `${s.name} over white`, share: s.share, over: 'white', xMm: 52, yMm: s.yMm + 3, widthMm: 54, heightMm: high - 6 },
     { name: `${s.name} over black`, share: s.share, over: 'black', xMm: bar.xMm + 4, yMm: s.yMm + 3, widthMm: 30, heightMm: high - 6 },
@@ -69,9 +84,21 @@ export function drawdownSheet(title: string, shares: readonly number[] = usualLa
     ...gaps.map((yMm) => ({ xMm: 164, yMm, widthMm: 12, heightMm: 6 })),
     ...gaps.map((yMm) => ({ xMm: 28, yMm, widthMm: 12, heightMm: 6 })),
   ];
-  const marks = ([[18, 18], [192, 18], [192, 279], [18, 279]] as const).map(([xMm, yMm], i) => ({ xMm, yMm, sizeMm: 12, holeMm: 7, dotMm: i === 0 ? 3 : 0 }));
+  const marks = (
+    [
+      [18, 18],
+      [192, 18],
+      [192, 279],
+      [18, 279],
+    ] as const
+  ).map(([xMm, yMm], i) => ({ xMm, yMm, sizeMm: 12, holeMm: 7, dotMm: i === 0 ? 3 : 0 }));
   return {
-    ...page, title, marks, strips, boxes, bareWhite,
+    ...page,
+    title,
+    marks,
+    strips,
+    boxes,
+    bareWhite,
     blackBar: { xMm: bar.xMm, yMm: top - 10, widthMm: bar.widthMm, heightMm: bottom - top + 14 },
     bareBlack: { xMm: bar.xMm + 6, yMm: top - 8, widthMm: 26, heightMm: 6 },
     greyCard: { xMm: 46, yMm: 262, widthMm: 60, heightMm: 24 },
@@ -80,7 +107,12 @@ export function drawdownSheet(title: string, shares: readonly number[] = usualLa
       { xMm: 46, yMm: 14, sizeMm: 5, text: title },
       { xMm: 55, yMm: 25, sizeMm: 2.8, text: 'This line is 100 mm long when printed at true size.' },
       ...strips.map((s) => ({ xMm: 28, yMm: s.yMm + high / 2, sizeMm: 3.6, text: s.name })),
-      { xMm: 47, yMm: 258.5, sizeMm: 2.8, text: 'Lay the grey card here. Photograph in open shade, all four corner marks in the picture, no flash.' },
+      {
+        xMm: 47,
+        yMm: 258.5,
+        sizeMm: 2.8,
+        text: 'Lay the grey card here. Photograph in open shade, all four corner marks in the picture, no flash.',
+      },
     ],
   };
 }
@@ -102,19 +134,49 @@ export interface SheetRead extends PhotoRead {
  * Reads every box of a photographed drawdown sheet at once, finding it by its four corner marks.
  * @throws ProblemError when the marks are not found
  */
-export function readSheetPhoto(sheet: DrawdownSheet, photo: Photograph, known: Pick<PhotoAsk, 'paperLab' | 'chart'> & { readonly greyLab?: Lab; readonly place: string }): SheetRead {
+export function readSheetPhoto(
+  sheet: DrawdownSheet,
+  photo: Photograph,
+  known: Pick<PhotoAsk, 'paperLab' | 'chart'> & { readonly greyLab?: Lab; readonly place: string },
+): SheetRead {
   const marks = cornersOf(findMarks(photo));
-  const toPhoto = marks && perspective(sheet.marks.map((m) => [m.xMm, m.yMm]), marks.map((m) => m.centre));
-  if (!toPhoto) fail('marks-not-found', known.place, 'The four corner marks of the sheet are not all in the picture, or not sharp.', 'Take it again from above with the whole sheet in view; or mark the patches by hand.');
-  const quad = (r: SheetRect): Quad => [[r.xMm, r.yMm], [r.xMm + r.widthMm, r.yMm], [r.xMm + r.widthMm, r.yMm + r.heightMm], [r.xMm, r.yMm + r.heightMm]].map((p) => toPhoto!(p as unknown as Point)) as unknown as Quad;
+  const toPhoto =
+    marks &&
+    perspective(
+      sheet.marks.map((m) => [m.xMm, m.yMm]),
+      marks.map((m) => m.centre),
+    );
+  if (!toPhoto)
+    fail(
+      'marks-not-found',
+      known.place,
+      'The four corner marks of the sheet are not all in the picture, or not sharp.',
+      'Take it again from above with the whole sheet in view; or mark the patches by hand.',
+    );
+  const quad = (r: SheetRect): Quad =>
+    [
+      [r.xMm, r.yMm],
+      [r.xMm + r.widthMm, r.yMm],
+      [r.xMm + r.widthMm, r.yMm + r.heightMm],
+      [r.xMm, r.yMm + r.heightMm],
+    ].map((p) => toPhoto!(p as unknown as Point)) as unknown as Quad;
   const read = readPhoto({
-    photo, place: known.place, paper: sheet.bareWhite.map(quad),
+    photo,
+    place: known.place,
+    paper: sheet.bareWhite.map(quad),
     patches: [...sheet.boxes.map((b) => ({ name: b.name, quad: quad(b) })), { name: 'bare black', quad: quad(sheet.bareBlack) }],
-    ...(known.paperLab ? { paperLab: known.paperLab } : {}), ...(known.chart ? { chart: known.chart } : {}),
+    ...(known.paperLab ? { paperLab: known.paperLab } : {}),
+    ...(known.chart ? { chart: known.chart } : {}),
     ...(known.greyLab ? { grey: { quad: quad(sheet.greyCard), lab: known.greyLab } } : {}),
   });
   const problems: Problem[] = [...read.problems];
-  return { ...read, problems, white: read.paper, black: read.patches[read.patches.length - 1], boxes: sheet.boxes.map((b, i) => ({ ...b, ...read.patches[i] })) };
+  return {
+    ...read,
+    problems,
+    white: read.paper,
+    black: read.patches[read.patches.length - 1],
+    boxes: sheet.boxes.map((b, i) => ({ ...b, ...read.patches[i] })),
+  };
 }
 
 /** The four marks, clockwise from the one with the dot. */
@@ -125,11 +187,13 @@ function cornersOf(marks: readonly FoundMark[]): FoundMark[] | undefined {
     if (alike.length < 3) continue;
     // Of any others that look alike, the three that span the most.
     let best: { corners: FoundMark[]; area: number } | undefined;
-    for (let a = 0; a < alike.length; a++) for (let b = a + 1; b < alike.length; b++) for (let c = b + 1; c < alike.length; c++) {
-      const corners = clockwise([start, alike[a], alike[b], alike[c]]);
-      const area = areaOf(corners);
-      if (!best || area > best.area) best = { corners, area };
-    }
+    for (let a = 0; a < alike.length; a++)
+      for (let b = a + 1; b < alike.length; b++)
+        for (let c = b + 1; c < alike.length; c++) {
+          const corners = clockwise([start, alike[a], alike[b], alike[c]]);
+          const area = areaOf(corners);
+          if (!best || area > best.area) best = { corners, area };
+        }
     if (best && best.area > (start.sizePx * 4) ** 2) {
       const turn = best.corners.indexOf(start);
       return [...best.corners.slice(turn), ...best.corners.slice(0, turn)];
@@ -139,7 +203,8 @@ function cornersOf(marks: readonly FoundMark[]): FoundMark[] | undefined {
 }
 
 function clockwise(marks: readonly FoundMark[]): FoundMark[] {
-  const cx = marks.reduce((s, m) => s + m.centre[0], 0) / marks.length, cy = marks.reduce((s, m) => s + m.centre[1], 0) / marks.length;
+  const cx = marks.reduce((s, m) => s + m.centre[0], 0) / marks.length,
+    cy = marks.reduce((s, m) => s + m.centre[1], 0) / marks.length;
   return [...marks].sort((a, b) => Math.atan2(a.centre[1] - cy, a.centre[0] - cx) - Math.atan2(b.centre[1] - cy, b.centre[0] - cx));
 }
 

@@ -12,7 +12,13 @@ const mostBytes = 1_000_000_000;
 /** Files of a job folder by path → a Job with its attachments. Throws `ProblemError`. */
 export function readJob(files: ReadonlyMap<string, Uint8Array>): JobBundle {
   const document = files.get(jobFileName);
-  if (!document) fail('no-job-file', jobFileName, 'There is no job.json here, so this is not a job.', 'Choose the folder that holds job.json, or a .laydown file.');
+  if (!document)
+    fail(
+      'no-job-file',
+      jobFileName,
+      'There is no job.json here, so this is not a job.',
+      'Choose the folder that holds job.json, or a .laydown file.',
+    );
   const job = parseJobText(strFromU8(document));
   const attachments = new Map([...files].filter(([path]) => path !== jobFileName));
   return { job, attachments };
@@ -34,9 +40,15 @@ export function readJobFile(bytes: Uint8Array, place = 'the file'): JobBundle {
   try {
     entries = unzipSync(bytes, { filter });
   } catch {
-    fail('not-a-job-file', place, 'It cannot be opened as a .laydown file: it is cut short or something else.', 'Choose another copy; nothing was changed.');
+    fail(
+      'not-a-job-file',
+      place,
+      'It cannot be opened as a .laydown file: it is cut short or something else.',
+      'Choose another copy; nothing was changed.',
+    );
   }
-  if (total > mostBytes) fail('job-file-too-large', place, 'It unpacks to more than 1 GB.', 'Take the large pictures out of the job and try again.');
+  if (total > mostBytes)
+    fail('job-file-too-large', place, 'It unpacks to more than 1 GB.', 'Take the large pictures out of the job and try again.');
   return readJob(new Map(Object.entries(entries)));
 }
 

@@ -2,14 +2,42 @@ import { strToU8, zipSync } from 'fflate';
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { ProblemError } from '../problem.ts';
-import { checkJob, jobJsonSchema, migrate, parseJob, parseJobText, readJob, readJobFile, writeJob, writeJobFile, type JobBundle } from './index.ts';
+import {
+  checkJob,
+  jobJsonSchema,
+  migrate,
+  parseJob,
+  parseJobText,
+  readJob,
+  readJobFile,
+  writeJob,
+  writeJobFile,
+  type JobBundle,
+} from './index.ts';
 
 const small = {
-  schemaVersion: 1, title: 'Two pebbles', image: { widthMm: 100, heightMm: 80 },
-  forms: [{ id: 'pebble', name: 'Pebble', outline: [[[0, 0], [10, 0], [10, 10], [0, 10]]] }],
+  schemaVersion: 1,
+  title: 'Two pebbles',
+  image: { widthMm: 100, heightMm: 80 },
+  forms: [
+    {
+      id: 'pebble',
+      name: 'Pebble',
+      outline: [
+        [
+          [0, 0],
+          [10, 0],
+          [10, 10],
+          [0, 10],
+        ],
+      ],
+    },
+  ],
   cuts: [{ id: 'pebbles', name: 'Pebbles', parts: [{ form: 'pebble', xMm: 20, yMm: 20 }] }],
   layers: [{ id: 'one', name: 'One', cut: 'pebbles', side: 'window', ink: 'sand' }],
-  inks: [{ id: 'sand', name: 'Sand', from: 'one-ground', ground: { kind: 'lab', lab: [95, 0, 0] }, over: { kind: 'lab', lab: [80, 5, 50] } }],
+  inks: [
+    { id: 'sand', name: 'Sand', from: 'one-ground', ground: { kind: 'lab', lab: [95, 0, 0] }, over: { kind: 'lab', lab: [80, 5, 50] } },
+  ],
   papers: [{ id: 'white', name: 'White', reading: { kind: 'lab', lab: [95, 0, 0] }, widthMm: 150, heightMm: 120, count: 10 }],
 };
 const bundleOf = (raw: unknown, attachments = new Map<string, Uint8Array>()): JobBundle => ({ job: parseJob(raw), attachments });
@@ -33,11 +61,17 @@ describe('the Job document', () => {
 
   test('every error is told at once, each with its place and advice', () => {
     try {
-      parseJob({ schemaVersion: 1, image: { widthMm: -1 }, layers: [{ id: 'A b', name: 'x', cut: 'c', side: 'lid', ink: null, strength: 3 }] });
+      parseJob({
+        schemaVersion: 1,
+        image: { widthMm: -1 },
+        layers: [{ id: 'A b', name: 'x', cut: 'c', side: 'lid', ink: null, strength: 3 }],
+      });
       expect.unreachable();
     } catch (error) {
       const { problems } = error as ProblemError;
-      expect(problems.map((p) => p.place)).toEqual(expect.arrayContaining(['title', 'image.widthMm', 'image.heightMm', 'layers[0].id', 'layers[0].side', 'layers[0].strength']));
+      expect(problems.map((p) => p.place)).toEqual(
+        expect.arrayContaining(['title', 'image.widthMm', 'image.heightMm', 'layers[0].id', 'layers[0].side', 'layers[0].strength']),
+      );
       for (const p of problems) {
         expect(p.message).not.toMatch(/invalid input|expected|received/i);
         expect(p.advice).not.toBe('');
@@ -65,25 +99,34 @@ describe('the Job document', () => {
   });
 
   test('a layer naming no ink, a missing drawing, an image larger than the sheet: all in one list', () => {
-    const codes = checkJob(bundleOf({
-      ...small,
-      image: { widthMm: 400, heightMm: 80 },
-      forms: [{ id: 'pebble', name: 'Pebble', drawing: 'lost.svg' }],
-      layers: [{ ...small.layers[0], ink: 'nowhere' }, { ...small.layers[0], cut: 'gone' }],
-    })).map((p) => p.code);
+    const codes = checkJob(
+      bundleOf({
+        ...small,
+        image: { widthMm: 400, heightMm: 80 },
+        forms: [{ id: 'pebble', name: 'Pebble', drawing: 'lost.svg' }],
+        layers: [
+          { ...small.layers[0], ink: 'nowhere' },
+          { ...small.layers[0], cut: 'gone' },
+        ],
+      }),
+    ).map((p) => p.code);
     expect(codes).toEqual(expect.arrayContaining(['no-such-ink', 'attachment-missing', 'image-off-sheet', 'no-such-cut', 'name-twice']));
   });
 
   test('a mix that contains itself is found', () => {
     const mix = (id: string, of: string) => ({ id, name: id, from: 'mix', parts: [{ ink: of, parts: 1 }] });
-    expect(checkJob(bundleOf({ ...small, inks: [...small.inks, mix('a', 'b'), mix('b', 'a')] })).filter((p) => p.code === 'mix-of-itself')).toHaveLength(2);
+    expect(
+      checkJob(bundleOf({ ...small, inks: [...small.inks, mix('a', 'b'), mix('b', 'a')] })).filter((p) => p.code === 'mix-of-itself'),
+    ).toHaveLength(2);
   });
 
   test('an attachment may not climb out of the job folder', () => {
     for (const drawing of ['../../etc/passwd', '/etc/passwd', 'a/../../b.svg', 'c:\\x.svg']) {
       expect(codesOf(() => parseJob({ ...small, forms: [{ id: 'f', name: 'F', drawing }] }))).toEqual(['job-invalid-format']);
     }
-    expect(parseJob({ ...small, forms: [{ id: 'f', name: 'F', drawing: 'drawings/kelp..old.svg' }] }).forms[0].drawing).toBe('drawings/kelp..old.svg');
+    expect(parseJob({ ...small, forms: [{ id: 'f', name: 'F', drawing: 'drawings/kelp..old.svg' }] }).forms[0].drawing).toBe(
+      'drawings/kelp..old.svg',
+    );
   });
 });
 

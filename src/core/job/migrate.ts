@@ -10,20 +10,38 @@ export interface Migration {
 export const migrations: readonly Migration[] = [];
 
 /** Brings a raw document up to `target`. Throws `ProblemError` for a newer or unreadable version. */
-export function migrate(document: Record<string, unknown>, target: number, chain: readonly Migration[] = migrations): Record<string, unknown> {
+export function migrate(
+  document: Record<string, unknown>,
+  target: number,
+  chain: readonly Migration[] = migrations,
+): Record<string, unknown> {
   const version = document['schemaVersion'];
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) {
-    fail('job-without-version', 'schemaVersion', 'The job does not say which version of Laydown’s format it is written in.',
-      `Add "schemaVersion": ${target} if you wrote it by hand.`);
+    fail(
+      'job-without-version',
+      'schemaVersion',
+      'The job does not say which version of Laydown’s format it is written in.',
+      `Add "schemaVersion": ${target} if you wrote it by hand.`,
+    );
   }
   if (version > target) {
-    fail('job-newer', 'schemaVersion', `The job was written by a newer Laydown (format ${version}; this one reads up to ${target}).`,
-      'Open it with that newer version, or fetch the newest Laydown. Nothing was changed.');
+    fail(
+      'job-newer',
+      'schemaVersion',
+      `The job was written by a newer Laydown (format ${version}; this one reads up to ${target}).`,
+      'Open it with that newer version, or fetch the newest Laydown. Nothing was changed.',
+    );
   }
   let current = document;
   for (let v = version; v < target; v++) {
     const migration = chain.find((m) => m.from === v);
-    if (!migration) fail('job-version-gap', 'schemaVersion', `There is no way from format ${v} to ${v + 1}.`, 'Open and save the job with an older Laydown first.');
+    if (!migration)
+      fail(
+        'job-version-gap',
+        'schemaVersion',
+        `There is no way from format ${v} to ${v + 1}.`,
+        'Open and save the job with an older Laydown first.',
+      );
     current = { ...migration.step(current), schemaVersion: v + 1 };
   }
   return current;

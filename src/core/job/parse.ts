@@ -5,8 +5,12 @@ import { currentSchemaVersion, JobSchema, type Job } from './schema.ts';
 
 /** `layers[2].ink`, as a printmaker would point at it in the file. */
 export function sayPath(path: readonly PropertyKey[]): string {
-  return path.reduce<string>((text, key) =>
-    typeof key === 'number' ? `${text}[${key}]` : text === '' ? String(key) : `${text}.${String(key)}`, '') || 'job';
+  return (
+    path.reduce<string>(
+      (text, key) => (typeof key === 'number' ? `${text}[${key}]` : text === '' ? String(key) : `${text}.${String(key)}`),
+      '',
+    ) || 'job'
+  );
 }
 
 const advice: Partial<Record<string, string>> = {
@@ -22,15 +26,17 @@ function sayIssue(issue: z.core.$ZodIssue): Problem {
   const last = String(issue.path.at(-1) ?? 'job');
   let message = issue.message;
   if (issue.code === 'invalid_type') {
-    message = issue.input === undefined && /received undefined/.test(issue.message)
-      ? `“${last}” is missing.`
-      : `“${last}” should be ${issue.expected === 'array' ? 'a list' : `a ${issue.expected}`}.`;
+    message =
+      issue.input === undefined && /received undefined/.test(issue.message)
+        ? `“${last}” is missing.`
+        : `“${last}” should be ${issue.expected === 'array' ? 'a list' : `a ${issue.expected}`}.`;
   } else if (issue.code === 'invalid_value') {
     message = `“${last}” must be ${issue.values.map((v) => JSON.stringify(v)).join(' or ')}.`;
   } else if (issue.code === 'too_small') {
-    message = issue.origin === 'number' || issue.origin === 'int'
-      ? `“${last}” must be ${issue.inclusive ? 'at least' : 'more than'} ${issue.minimum}.`
-      : `“${last}” must not be empty (at least ${issue.minimum}).`;
+    message =
+      issue.origin === 'number' || issue.origin === 'int'
+        ? `“${last}” must be ${issue.inclusive ? 'at least' : 'more than'} ${issue.minimum}.`
+        : `“${last}” must not be empty (at least ${issue.minimum}).`;
   } else if (issue.code === 'too_big') {
     message = `“${last}” must be ${issue.inclusive ? 'at most' : 'less than'} ${issue.maximum}.`;
   } else if (issue.code === 'invalid_format') {
@@ -45,7 +51,15 @@ function sayIssue(issue: z.core.$ZodIssue): Problem {
  */
 export function parseJob(raw: unknown): Job {
   if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) {
-    throw new ProblemError([problem('error', 'job-not-an-object', 'job.json', 'This is not a job: it holds no fields.', 'Choose the job.json that Laydown wrote.')]);
+    throw new ProblemError([
+      problem(
+        'error',
+        'job-not-an-object',
+        'job.json',
+        'This is not a job: it holds no fields.',
+        'Choose the job.json that Laydown wrote.',
+      ),
+    ]);
   }
   const current = migrate(raw as Record<string, unknown>, currentSchemaVersion);
   const result = JobSchema.safeParse(current);
@@ -59,9 +73,15 @@ export function parseJobText(text: string, place = 'job.json'): Job {
   try {
     raw = JSON.parse(text);
   } catch (error) {
-    throw new ProblemError([problem('error', 'job-not-json', place,
-      `The file cannot be read as JSON (${error instanceof Error ? error.message : String(error)}).`,
-      'It may have been cut short or edited by hand: mend that place, or go back to an earlier copy.')]);
+    throw new ProblemError([
+      problem(
+        'error',
+        'job-not-json',
+        place,
+        `The file cannot be read as JSON (${error instanceof Error ? error.message : String(error)}).`,
+        'It may have been cut short or edited by hand: mend that place, or go back to an earlier copy.',
+      ),
+    ]);
   }
   return parseJob(raw);
 }

@@ -5,8 +5,17 @@ import type { JobPicture } from './schema.ts';
 export function newPicture(fileName: string, taken: ReadonlyMap<string, unknown>): JobPicture {
   const name = fileName.replace(/\.[^.]*$/, '').slice(0, 200) || fileName.slice(0, 200);
   return {
-    file: freshPath(name, /\.([a-z0-9]{1,5})$/i.exec(fileName)?.[1].toLowerCase() ?? 'img', taken), name,
-    important: [], layers: 4, wishes: [], over: false, cutPairs: false, knife: {}, reach: 'nearest', mostInPot: 2, effort: 1,
+    file: freshPath(name, /\.([a-z0-9]{1,5})$/i.exec(fileName)?.[1].toLowerCase() ?? 'img', taken),
+    name,
+    important: [],
+    layers: 4,
+    wishes: [],
+    over: false,
+    cutPairs: false,
+    knife: {},
+    reach: 'nearest',
+    mostInPot: 2,
+    effort: 1,
   };
 }
 

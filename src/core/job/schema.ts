@@ -15,19 +15,33 @@ const note = z.string().max(4000).optional();
 const mm = z.number().min(-5000).max(5000);
 const sizeMm = z.number().gt(0).max(5000);
 const share = z.number().min(0).max(1);
-const attachment = z.string().min(1).max(300)
+const attachment = z
+  .string()
+  .min(1)
+  .max(300)
   .regex(/^(?!\/)(?!.*(^|\/)\.\.(\/|$))[^\\:]+$/, 'must name a file inside the job folder');
 const point = z.tuple([mm, mm]);
 
 export const ReadingSchema = z.discriminatedUnion('kind', [
   z.looseObject({ kind: z.literal('spectrum'), values: z.array(z.number()).length(36), sigma: z.number().min(0).max(20).optional(), note }),
-  z.looseObject({ kind: z.literal('xyz'), xyz: z.tuple([z.number(), z.number(), z.number()]), sigma: z.number().min(0).max(20).optional(), note }),
-  z.looseObject({ kind: z.literal('lab'), lab: z.tuple([z.number(), z.number(), z.number()]), sigma: z.number().min(0).max(20).optional(), note }),
+  z.looseObject({
+    kind: z.literal('xyz'),
+    xyz: z.tuple([z.number(), z.number(), z.number()]),
+    sigma: z.number().min(0).max(20).optional(),
+    note,
+  }),
+  z.looseObject({
+    kind: z.literal('lab'),
+    lab: z.tuple([z.number(), z.number(), z.number()]),
+    sigma: z.number().min(0).max(20).optional(),
+    note,
+  }),
   z.looseObject({ kind: z.literal('photo'), lab: z.tuple([z.number(), z.number(), z.number()]), sigma: z.number().min(0).max(30), note }),
 ]);
 
 const FormSchema = z.looseObject({
-  id, name,
+  id,
+  name,
   /** A drawing in the job's folder, or an outline in mm. One of the two. */
   drawing: attachment.optional(),
   outline: z.array(z.array(point).min(3)).min(1).optional(),
@@ -40,7 +54,13 @@ const FormSchema = z.looseObject({
 const RepeatSchema = z.discriminatedUnion('kind', [
   z.looseObject({ kind: z.literal('rows'), columns: z.int().min(1).max(500), rows: z.int().min(1).max(500), stepXMm: mm, stepYMm: mm }),
   z.looseObject({ kind: z.literal('around'), count: z.int().min(1).max(500), centreMm: point, turnForms: z.boolean().default(true) }),
-  z.looseObject({ kind: z.literal('scatter'), count: z.int().min(1).max(2000), seed: z.int(), leastMm: z.number().min(0).max(1000), turn: z.boolean().default(true) }),
+  z.looseObject({
+    kind: z.literal('scatter'),
+    count: z.int().min(1).max(2000),
+    seed: z.int(),
+    leastMm: z.number().min(0).max(1000),
+    turn: z.boolean().default(true),
+  }),
 ]);
 
 const PartSchema = z.looseObject({
@@ -48,7 +68,8 @@ const PartSchema = z.looseObject({
   /** add: united with what is there; takeAway: cut out of it; common: only what both cover. */
   how: z.enum(['add', 'takeAway', 'common']).default('add'),
   /** Where the middle of the form's box lies, from the top left corner of the image. */
-  xMm: mm, yMm: mm,
+  xMm: mm,
+  yMm: mm,
   angleDeg: z.number().min(-3600).max(3600).default(0),
   scale: z.number().gt(0).max(1000).default(1),
   mirror: z.boolean().default(false),
@@ -57,10 +78,16 @@ const PartSchema = z.looseObject({
 
 const CutSchema = z.looseObject({ id, name, material: id.optional(), parts: z.array(PartSchema).min(1), note });
 
-const BridgePinSchema = z.looseObject({ fromMm: point, toMm: point, viaMm: z.array(point).max(5000).optional(), widthMm: sizeMm.optional() });
+const BridgePinSchema = z.looseObject({
+  fromMm: point,
+  toMm: point,
+  viaMm: z.array(point).max(5000).optional(),
+  widthMm: sizeMm.optional(),
+});
 
 const LayerSchema = z.looseObject({
-  id, name,
+  id,
+  name,
   cut: id,
   side: z.enum(['window', 'piece']),
   /** null: open, not decided yet. */
@@ -83,7 +110,8 @@ const LayerSchema = z.looseObject({
 });
 
 const inkShared = {
-  id, name,
+  id,
+  name,
   densityGPerMl: z.number().min(0.7).max(3).default(1.1),
   /** Wet film of the drawdown that was read. Left out: as thick as the print. */
   drawdownMicrons: z.number().gt(0).max(1000).optional(),
@@ -92,16 +120,40 @@ const inkShared = {
 };
 const InkSchema = z.discriminatedUnion('from', [
   z.looseObject({ from: z.literal('one-ground'), ...inkShared, ground: ReadingSchema, over: ReadingSchema }),
-  z.looseObject({ from: z.literal('two-grounds'), ...inkShared, white: ReadingSchema, overWhite: ReadingSchema, black: ReadingSchema, overBlack: ReadingSchema }),
-  z.looseObject({ from: z.literal('ladder'), ...inkShared, ground: ReadingSchema, steps: z.array(z.looseObject({ share, over: ReadingSchema })).min(1).max(24) }),
-  z.looseObject({ from: z.literal('mix'), ...inkShared, parts: z.array(z.looseObject({ ink: id, parts: z.number().gt(0).max(100000) })).min(1).max(24) }),
+  z.looseObject({
+    from: z.literal('two-grounds'),
+    ...inkShared,
+    white: ReadingSchema,
+    overWhite: ReadingSchema,
+    black: ReadingSchema,
+    overBlack: ReadingSchema,
+  }),
+  z.looseObject({
+    from: z.literal('ladder'),
+    ...inkShared,
+    ground: ReadingSchema,
+    steps: z
+      .array(z.looseObject({ share, over: ReadingSchema }))
+      .min(1)
+      .max(24),
+  }),
+  z.looseObject({
+    from: z.literal('mix'),
+    ...inkShared,
+    parts: z
+      .array(z.looseObject({ ink: id, parts: z.number().gt(0).max(100000) }))
+      .min(1)
+      .max(24),
+  }),
   z.looseObject({ from: z.literal('clear'), ...inkShared }),
 ]);
 
 const PaperSchema = z.looseObject({
-  id, name,
+  id,
+  name,
   reading: ReadingSchema,
-  widthMm: sizeMm, heightMm: sizeMm,
+  widthMm: sizeMm,
+  heightMm: sizeMm,
   count: z.int().min(0).max(10000),
   thicknessMm: z.number().gt(0).max(10).default(0.3),
   grain: z.enum(['along-width', 'along-height', 'unknown']).default('unknown'),
@@ -123,7 +175,8 @@ const MeshSchema = z.looseObject({
 });
 
 const ScreenSchema = z.looseObject({
-  insideWidthMm: sizeMm, insideHeightMm: sizeMm,
+  insideWidthMm: sizeMm,
+  insideHeightMm: sizeMm,
   mesh: MeshSchema,
   hinge: z.enum(['top', 'bottom', 'left', 'right']).default('top'),
   offContactMm: z.number().min(0).max(50).optional(),
@@ -138,20 +191,24 @@ const ScreenSchema = z.looseObject({
 });
 
 const MaterialSchema = z.looseObject({
-  id, name,
+  id,
+  name,
   thicknessMm: z.number().gt(0).max(10),
   leastBridgeMm: z.number().gt(0).max(50),
   leastOpeningMm: z.number().gt(0).max(50),
   prints: z.tuple([z.number().min(0), z.number().min(0)]).optional(),
   washable: z.boolean().default(false),
   /** The size it is bought in: stencils are laid side by side on it. Left out: each is cut from a sheet of its own. */
-  stock: z.looseObject({
-    widthMm: sizeMm, heightMm: sizeMm,
-    /** Nothing may lie turned. */
-    grainMatters: z.boolean().default(false),
-    /** Left free along the edges: bruised, or out of the machine's reach. */
-    marginMm: z.number().min(0).max(100).default(0),
-  }).optional(),
+  stock: z
+    .looseObject({
+      widthMm: sizeMm,
+      heightMm: sizeMm,
+      /** Nothing may lie turned. */
+      grainMatters: z.boolean().default(false),
+      /** Left free along the edges: bruised, or out of the machine's reach. */
+      marginMm: z.number().min(0).max(100).default(0),
+    })
+    .optional(),
   /** Width that a cutting machine takes away; cut files run half of it inside what drops out. A knife by hand takes nothing. */
   kerfMm: z.number().min(0).max(5).optional(),
 });
@@ -162,10 +219,17 @@ const TestSheetsSchema = z.looseObject({
   imageMm: z.tuple([sizeMm, sizeMm]),
   /** What one line of the scales stands for. */
   readsMm: z.number().gt(0).max(5),
-  readings: z.array(z.looseObject({
-    sheet: z.int().min(1).max(1000), place: z.string().min(1).max(40),
-    across: z.number().min(-50).max(50).optional(), down: z.number().min(-50).max(50).optional(),
-  })).max(4000).default([]),
+  readings: z
+    .array(
+      z.looseObject({
+        sheet: z.int().min(1).max(1000),
+        place: z.string().min(1).max(40),
+        across: z.number().min(-50).max(50).optional(),
+        down: z.number().min(-50).max(50).optional(),
+      }),
+    )
+    .max(4000)
+    .default([]),
 });
 
 const RegisterSchema = z.looseObject({
@@ -173,9 +237,14 @@ const RegisterSchema = z.looseObject({
   /** The studio's own figure: standard deviation of one layer, mm. */
   sigmaMm: z.number().min(0).max(20).optional(),
   /** The same from test sheets, in its parts: takes the place of `sigmaMm`. */
-  measured: z.looseObject({
-    xMm: z.number().min(0).max(20), yMm: z.number().min(0).max(20), turnDeg: z.number().min(0).max(10).default(0), sheets: z.int().min(3).max(1000).optional(),
-  }).optional(),
+  measured: z
+    .looseObject({
+      xMm: z.number().min(0).max(20),
+      yMm: z.number().min(0).max(20),
+      turnDeg: z.number().min(0).max(10).default(0),
+      sheets: z.int().min(3).max(1000).optional(),
+    })
+    .optional(),
   testSheets: TestSheetsSchema.optional(),
   humidityPercent: z.tuple([z.number().min(0).max(100), z.number().min(0).max(100)]).optional(),
 });
@@ -228,7 +297,13 @@ const DaySchema = z.looseObject({
 const TargetSchema = z.looseObject({ layers: z.array(id), lab: z.tuple([z.number(), z.number(), z.number()]), paper: id.optional(), note });
 
 /** A reading of a printed overlap: shown as measured, and what the inks learn from. */
-const ProofReadingSchema = z.looseObject({ paper: id, layers: z.array(id), reading: ReadingSchema, date: z.string().max(40).optional(), note });
+const ProofReadingSchema = z.looseObject({
+  paper: id,
+  layers: z.array(id),
+  reading: ReadingSchema,
+  date: z.string().max(40).optional(),
+  note,
+});
 
 const PotPartSchema = z.looseObject({ ink: id, grams: z.number().gt(0).max(1_000_000) });
 
@@ -237,11 +312,19 @@ const PotLogSchema = z.looseObject({
   layer: id,
   /** As first weighed in. */
   contents: z.array(PotPartSchema).min(1).max(50),
-  rounds: z.array(z.looseObject({
-    added: z.array(PotPartSchema).max(50).default([]), reading: ReadingSchema,
-    /** What was said of the drawdown, where no instrument read it. */
-    says: z.string().max(200).optional(), date: z.string().max(40).optional(), note,
-  })).max(200).default([]),
+  rounds: z
+    .array(
+      z.looseObject({
+        added: z.array(PotPartSchema).max(50).default([]),
+        reading: ReadingSchema,
+        /** What was said of the drawdown, where no instrument read it. */
+        says: z.string().max(200).optional(),
+        date: z.string().max(40).optional(),
+        note,
+      }),
+    )
+    .max(200)
+    .default([]),
   /** Stirred in since the last drawdown; the next one takes it over. */
   adding: z.array(PotPartSchema).max(50).optional(),
   note,
@@ -251,12 +334,21 @@ const markShared = { x: z.number(), y: z.number(), weight: z.number().min(0).max
 /** What counts more or less in a picture: 1 is usual, 3 three times, 0 not at all. Places and sizes in shares of the picture's width and height. */
 const MarkSchema = z.discriminatedUnion('kind', [
   z.looseObject({ kind: z.literal('box'), ...markShared, width: z.number().gt(0), height: z.number().gt(0) }),
-  z.looseObject({ kind: z.literal('stroke'), weight: markShared.weight, radius: z.number().gt(0).max(1), points: z.array(z.tuple([z.number(), z.number()])).min(1).max(mostStrokePoints) }),
+  z.looseObject({
+    kind: z.literal('stroke'),
+    weight: markShared.weight,
+    radius: z.number().gt(0).max(1),
+    points: z
+      .array(z.tuple([z.number(), z.number()]))
+      .min(1)
+      .max(mostStrokePoints),
+  }),
 ]);
 
 /** A picture to be made into stencils, and how: what the separation is asked for. */
 const PictureSchema = z.looseObject({
-  file: attachment, name,
+  file: attachment,
+  name,
   /** In shares of the picture; left out: the largest part in the middle with the image's proportions. */
   crop: z.looseObject({ x: share, y: share, width: z.number().gt(0).max(1), height: z.number().gt(0).max(1) }).optional(),
   important: z.array(MarkSchema).max(mostMarks).default([]),
@@ -264,15 +356,23 @@ const PictureSchema = z.looseObject({
   /** Inks to choose from; left out: all that were read. */
   pots: z.array(id).optional(),
   /** What is decided about the layers, first layer first. */
-  wishes: z.array(z.looseObject({ ink: id.optional(), strength: z.number().gt(0).max(1).optional(), placeFixed: z.boolean().default(false) })).max(mostLayers).default([]),
+  wishes: z
+    .array(z.looseObject({ ink: id.optional(), strength: z.number().gt(0).max(1).optional(), placeFixed: z.boolean().default(false) }))
+    .max(mostLayers)
+    .default([]),
   /** The job's own layers lie there already: go on from them. */
   over: z.boolean().default(false),
   /** Window and piece of each cut make two layers. */
   cutPairs: z.boolean().default(false),
-  knife: z.looseObject({
-    metres: z.number().gt(0).max(10000).optional(), minutes: z.number().gt(0).max(100000).optional(), pieces: z.number().gt(0).max(100000).optional(),
-    leastWidthMm: z.number().gt(0).max(100).optional(), priceMm: z.number().gt(0).max(100000).optional(),
-  }).prefault({}),
+  knife: z
+    .looseObject({
+      metres: z.number().gt(0).max(10000).optional(),
+      minutes: z.number().gt(0).max(100000).optional(),
+      pieces: z.number().gt(0).max(100000).optional(),
+      leastWidthMm: z.number().gt(0).max(100).optional(),
+      priceMm: z.number().gt(0).max(100000).optional(),
+    })
+    .prefault({}),
   material: id.optional(),
   /** Left out: the job's own register. */
   sigmaMm: z.number().min(0).max(10).optional(),

@@ -29,11 +29,25 @@ export function mendsOf(stencil: Stencil, ideal: Region, codes: Codes, missing: 
   if (!isMended(stencil)) return [];
   const lost = takeAway(takeAway(ideal, stencil.prints), unite(stencil.bridges.map((b) => b.region)));
   const gained = takeAway(stencil.prints, unite([ideal, ...stencil.islands.map((i) => i.region)]));
-  const places = (region: Region, kind: Mend['kind'], table: Float32Array): Mend[] => parts(region).flatMap((one) => {
-    const areaMm2 = regionArea(one), box = regionBox(one);
-    return areaMm2 < leastMendMm2 ? [] : [{ kind, region: one, areaMm2, at: [(box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2] as const, costDeltaE: meanOver(one, codes, table) }];
-  });
-  return [...places(lost, 'broader', missing), ...places(gained, 'wider', extra)].sort((a, b) => b.costDeltaE * b.areaMm2 - a.costDeltaE * a.areaMm2);
+  const places = (region: Region, kind: Mend['kind'], table: Float32Array): Mend[] =>
+    parts(region).flatMap((one) => {
+      const areaMm2 = regionArea(one),
+        box = regionBox(one);
+      return areaMm2 < leastMendMm2
+        ? []
+        : [
+            {
+              kind,
+              region: one,
+              areaMm2,
+              at: [(box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2] as const,
+              costDeltaE: meanOver(one, codes, table),
+            },
+          ];
+    });
+  return [...places(lost, 'broader', missing), ...places(gained, 'wider', extra)].sort(
+    (a, b) => b.costDeltaE * b.areaMm2 - a.costDeltaE * a.areaMm2,
+  );
 }
 
 /** Several places taken together. `deltaE` is the mean over their area. */
@@ -56,13 +70,28 @@ export function islandNotes(stencil: Stencil, place: string): Problem[] {
   const notes: Problem[] = [];
   const dropped = shownBy(stencil.islands.filter((i) => i.handled === 'dropped'));
   if (dropped.count > 0) {
-    notes.push(problem('note', 'islands-dropped', place, `Islands given up: ${dropped.count}. Ink prints over ${dropped.areaMm2.toFixed(0)} mm² more than drawn, seen as ΔE00 ${dropped.deltaE.toFixed(1)}.`,
-      'Bridge them, or lay them as loose pieces, if that shows too much.'));
+    notes.push(
+      problem(
+        'note',
+        'islands-dropped',
+        place,
+        `Islands given up: ${dropped.count}. Ink prints over ${dropped.areaMm2.toFixed(0)} mm² more than drawn, seen as ΔE00 ${dropped.deltaE.toFixed(1)}.`,
+        'Bridge them, or lay them as loose pieces, if that shows too much.',
+      ),
+    );
   }
-  const bridged = shownBy(stencil.islands.filter((i) => i.handled === 'bridged')), bridges = shownBy(stencil.bridges);
+  const bridged = shownBy(stencil.islands.filter((i) => i.handled === 'bridged')),
+    bridges = shownBy(stencil.bridges);
   if (bridged.count > 0 && bridges.count > 0 && bridged.areaMm2 * bridged.deltaE < bridges.areaMm2 * bridges.deltaE) {
-    notes.push(problem('note', 'islands-cheaper-dropped', place, `Without its islands it would show less (ΔE00 ${bridged.deltaE.toFixed(1)} over ${bridged.areaMm2.toFixed(0)} mm²) than with its bridges (ΔE00 ${bridges.deltaE.toFixed(1)} over ${bridges.areaMm2.toFixed(0)} mm²).`,
-      'Drop the islands if the drawing can do without them.'));
+    notes.push(
+      problem(
+        'note',
+        'islands-cheaper-dropped',
+        place,
+        `Without its islands it would show less (ΔE00 ${bridged.deltaE.toFixed(1)} over ${bridged.areaMm2.toFixed(0)} mm²) than with its bridges (ΔE00 ${bridges.deltaE.toFixed(1)} over ${bridges.areaMm2.toFixed(0)} mm²).`,
+        'Drop the islands if the drawing can do without them.',
+      ),
+    );
   }
   return notes;
 }
@@ -71,11 +100,14 @@ export function islandNotes(stencil: Stencil, place: string): Problem[] {
 export function meanOver(region: Region, codes: Codes, table: Float32Array): number {
   const box = regionBox(region);
   const mm = codes.mmPerPx;
-  const left = Math.max(0, Math.floor(box.minX / mm)), top = Math.max(0, Math.floor(box.minY / mm));
-  const width = Math.min(codes.width, Math.ceil(box.maxX / mm)) - left, height = Math.min(codes.height, Math.ceil(box.maxY / mm)) - top;
+  const left = Math.max(0, Math.floor(box.minX / mm)),
+    top = Math.max(0, Math.floor(box.minY / mm));
+  const width = Math.min(codes.width, Math.ceil(box.maxX / mm)) - left,
+    height = Math.min(codes.height, Math.ceil(box.maxY / mm)) - top;
   if (!(width > 0) || !(height > 0)) return 0;
   const inside = rasterize(region, { originXMm: left * mm, originYMm: top * mm, mmPerPx: mm, width, height });
-  let sum = 0, n = 0;
+  let sum = 0,
+    n = 0;
   for (let y = 0; y < height; y++) {
     const row = (top + y) * codes.width + left;
     for (let x = 0; x < width; x++) {

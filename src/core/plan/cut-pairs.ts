@@ -48,7 +48,12 @@ interface Group {
  * for a later one, and how many sheets must be cut in all. `served` in laydown order; paper that can't be washed serves one
  * run only; nothing prints more pulls than the lower end of what its material lasts.
  */
-export function planCut(served: readonly Served[], spreads: ReadonlyMap<string, number>, material: Pick<Material, 'name' | 'prints' | 'washable'>, kerfMm: number): CutPlan {
+export function planCut(
+  served: readonly Served[],
+  spreads: ReadonlyMap<string, number>,
+  material: Pick<Material, 'name' | 'prints' | 'washable'>,
+  kerfMm: number,
+): CutPlan {
   const lasts = Math.max(1, material.prints[0]);
   const groups: Group[] = [];
   for (const layer of served) {
@@ -56,7 +61,8 @@ export function planCut(served: readonly Served[], spreads: ReadonlyMap<string, 
     if (same) same.layers.push(layer);
     else groups.push({ side: layer.side, layers: [layer] });
   }
-  const window = groups.find((g) => g.side === 'window'), piece = groups.find((g) => g.side === 'piece');
+  const window = groups.find((g) => g.side === 'window'),
+    piece = groups.find((g) => g.side === 'piece');
   const alone = groups.length > 1 ? whyAlone(groups, window, piece, spreads, kerfMm) : undefined;
   const pair = window !== undefined && piece !== undefined && alone === undefined;
 
@@ -78,7 +84,13 @@ export function planCut(served: readonly Served[], spreads: ReadonlyMap<string, 
 }
 
 /** Why what drops out of the window is not the piece; undefined where it is. */
-function whyAlone(groups: readonly Group[], window: Group | undefined, piece: Group | undefined, spreads: ReadonlyMap<string, number>, kerfMm: number): string | undefined {
+function whyAlone(
+  groups: readonly Group[],
+  window: Group | undefined,
+  piece: Group | undefined,
+  spreads: ReadonlyMap<string, number>,
+  kerfMm: number,
+): string | undefined {
   if (groups.some((g) => g.layers.some((l) => (spreads.get(l.id) ?? 0) !== 0))) return 'A layer that is spread needs a cut of its own.';
   if (groups.length > 2 || !window || !piece) return 'These layers want different bridges, so each is cut on its own.';
   if (window.layers[0].stencil.bridges.length > 0) return 'Bridges stay across what would drop out, so the piece is cut on its own.';
@@ -88,7 +100,8 @@ function whyAlone(groups: readonly Group[], window: Group | undefined, piece: Gr
 
 /** Gives each run of a group its sheets, from number `from` + 1 on; how many in all. */
 function sheetsOf(group: Group, from: number, lasts: number, washable: boolean, uses: CutUse[]): number {
-  let sheet = 1, left = lasts;
+  let sheet = 1,
+    left = lasts;
   group.layers.forEach((layer, i) => {
     const { id, run, side, sheetsThrough: pulls } = layer;
     const taken = new Set<number>();
@@ -105,7 +118,15 @@ function sheetsOf(group: Group, from: number, lasts: number, washable: boolean, 
     }
     const next = group.layers[i + 1];
     const again = washable && next !== undefined && left > 0;
-    uses.push({ layerId: id, run, side, sheets: [...taken], pulls, after: !washable ? 'spent' : again ? 'wash' : 'done', ...(again ? { againInRun: next.run } : {}) });
+    uses.push({
+      layerId: id,
+      run,
+      side,
+      sheets: [...taken],
+      pulls,
+      after: !washable ? 'spent' : again ? 'wash' : 'done',
+      ...(again ? { againInRun: next.run } : {}),
+    });
     // Paper comes off the mesh in shreds: what is left of its life is of no use.
     if (!washable && next !== undefined) left = 0;
   });
@@ -118,19 +139,34 @@ function laterOtherSide(use: CutUse, uses: readonly CutUse[]): { readonly keepFo
   return later && !earlier ? { keepForRun: later.run } : {};
 }
 
-function reasons(groups: readonly Group[], times: number, pair: boolean, alone: string | undefined, lasts: number, material: Pick<Material, 'name' | 'washable'>): string {
+function reasons(
+  groups: readonly Group[],
+  times: number,
+  pair: boolean,
+  alone: string | undefined,
+  lasts: number,
+  material: Pick<Material, 'name' | 'washable'>,
+): string {
   if (times === 1) return pair ? 'One cut serves both: keep the piece that drops out.' : 'One cut is enough.';
   const out: string[] = [];
   if (alone !== undefined) out.push(alone);
-  const longest = Math.max(...groups.map((g) => (material.washable ? g.layers.reduce((sum, l) => sum + l.sheetsThrough, 0) : Math.max(...g.layers.map((l) => l.sheetsThrough)))));
+  const longest = Math.max(
+    ...groups.map((g) =>
+      material.washable ? g.layers.reduce((sum, l) => sum + l.sheetsThrough, 0) : Math.max(...g.layers.map((l) => l.sheetsThrough)),
+    ),
+  );
   if (longest > lasts) out.push(`${material.name} lasts about ${lasts} pulls; this side prints ${longest}.`);
   const often = Math.max(...groups.map((g) => g.layers.length));
-  if (!material.washable && often > 1) out.push(`${material.name} can’t be washed: it is spent after a run, and ${often} runs need the same side.`);
+  if (!material.washable && often > 1)
+    out.push(`${material.name} can’t be washed: it is spent after a run, and ${often} runs need the same side.`);
   return out.join(' ');
 }
 
 const numbers = (from: number, count: number): number[] => Array.from({ length: count }, (_, i) => from + i + 1);
 
 function samePaths(a: Region, b: Region): boolean {
-  return a.rings.length === b.rings.length && a.rings.every((ring, i) => ring.length === b.rings[i].length && ring.every((v, k) => v === b.rings[i][k]));
+  return (
+    a.rings.length === b.rings.length &&
+    a.rings.every((ring, i) => ring.length === b.rings[i].length && ring.every((v, k) => v === b.rings[i][k]))
+  );
 }

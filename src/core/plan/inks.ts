@@ -1,7 +1,19 @@
 import type { Spectrum } from '../colour/index.ts';
 import {
-  clearInk, defaultSurface, inkFromLadder, inkOverOneGround, inkOverTwoGrounds, mixInks, sharesOfParts, sigmaOf, spectrumFromReading,
-  type Ink, type InkFound, type Reading, type ReadingKind, type Surface,
+  clearInk,
+  defaultSurface,
+  inkFromLadder,
+  inkOverOneGround,
+  inkOverTwoGrounds,
+  mixInks,
+  sharesOfParts,
+  sigmaOf,
+  spectrumFromReading,
+  type Ink,
+  type InkFound,
+  type Reading,
+  type ReadingKind,
+  type Surface,
 } from '../ink/index.ts';
 import type { Job, JobInk } from '../job/index.ts';
 import { problem, ProblemError, type Problem } from '../problem.ts';
@@ -52,7 +64,9 @@ export function findInks(job: Pick<Job, 'inks' | 'papers'>, wetMicrons: number |
     const spectrum = read(paper.reading, `papers[${i}].reading`);
     if (spectrum) papers.set(paper.id, spectrum);
   });
-  const spectra = new Map(job.inks.map((ink, i) => [ink.id, readingsOf(ink, `inks[${i}]`).map(({ reading, place }) => read(reading, place))]));
+  const spectra = new Map(
+    job.inks.map((ink, i) => [ink.id, readingsOf(ink, `inks[${i}]`).map(({ reading, place }) => read(reading, place))]),
+  );
   const ofInks = [...spectra.values()].flat().filter((s) => s !== null);
   const surface = through ?? defaultSurface(ofInks.length > 0 ? ofInks : [...papers.values()], kind === 'spectrum');
 
@@ -94,10 +108,20 @@ export function findInks(job: Pick<Job, 'inks' | 'papers'>, wetMicrons: number |
 
 function readingsOf(ink: JobInk, place: string): { reading: Reading; place: string }[] {
   switch (ink.from) {
-    case 'one-ground': return [{ reading: ink.ground, place: `${place}.ground` }, { reading: ink.over, place: `${place}.over` }];
-    case 'two-grounds': return (['white', 'overWhite', 'black', 'overBlack'] as const).map((key) => ({ reading: ink[key], place: `${place}.${key}` }));
-    case 'ladder': return [{ reading: ink.ground, place: `${place}.ground` }, ...ink.steps.map((step, i) => ({ reading: step.over, place: `${place}.steps[${i}].over` }))];
-    default: return [];
+    case 'one-ground':
+      return [
+        { reading: ink.ground, place: `${place}.ground` },
+        { reading: ink.over, place: `${place}.over` },
+      ];
+    case 'two-grounds':
+      return (['white', 'overWhite', 'black', 'overBlack'] as const).map((key) => ({ reading: ink[key], place: `${place}.${key}` }));
+    case 'ladder':
+      return [
+        { reading: ink.ground, place: `${place}.ground` },
+        ...ink.steps.map((step, i) => ({ reading: step.over, place: `${place}.steps[${i}].over` })),
+      ];
+    default:
+      return [];
   }
 }
 
@@ -106,9 +130,12 @@ function inkOf(ink: JobInk, spectra: readonly (Spectrum | null)[], surface: Surf
   if (ink.from === 'clear' || ink.from === 'mix' || spectra.some((s) => s === null)) return clear;
   const all = spectra as readonly Spectrum[];
   try {
-    const found = ink.from === 'one-ground' ? inkOverOneGround({ ground: all[0], ink: all[1], surface })
-      : ink.from === 'two-grounds' ? inkOverTwoGrounds({ white: all[0], overWhite: all[1], black: all[2], overBlack: all[3], surface })
-        : inkFromLadder({ ground: all[0], steps: ink.steps.map((step, i) => ({ share: step.share, over: all[i + 1] })), surface });
+    const found =
+      ink.from === 'one-ground'
+        ? inkOverOneGround({ ground: all[0], ink: all[1], surface })
+        : ink.from === 'two-grounds'
+          ? inkOverTwoGrounds({ white: all[0], overWhite: all[1], black: all[2], overBlack: all[3], surface })
+          : inkFromLadder({ ground: all[0], steps: ink.steps.map((step, i) => ({ share: step.share, over: all[i + 1] })), surface });
     problems.push(...found.problems.map((p) => problem(p.severity, p.code, `${place} (${ink.name})`, p.message, p.advice)));
     return found;
   } catch (error) {

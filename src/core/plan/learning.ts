@@ -25,11 +25,19 @@ export interface LearnedPaper {
 }
 
 /** Learns from the Job's readings of proofs on one paper; null when there are none that speak about its layers. */
-export function learnOnPaper(job: Job, layers: readonly JobLayer[], found: FoundInks, wetMicrons: number, paperId: string): LearnedPaper | null {
+export function learnOnPaper(
+  job: Job,
+  layers: readonly JobLayer[],
+  found: FoundInks,
+  wetMicrons: number,
+  paperId: string,
+): LearnedPaper | null {
   const paper = found.papers.get(paperId);
   const printing = layers.filter((l) => l.ink !== null);
   const at = new Map(printing.map((l, i) => [l.id, i]));
-  const readings = job.proofReadings.flatMap((r, i) => (r.paper === paperId && r.layers.every((id) => at.has(id)) ? [{ ...r, place: `proofReadings[${i}]` }] : []));
+  const readings = job.proofReadings.flatMap((r, i) =>
+    r.paper === paperId && r.layers.every((id) => at.has(id)) ? [{ ...r, place: `proofReadings[${i}]` }] : [],
+  );
   if (!paper || readings.length === 0) return null;
   const underKs = new Map<number, FoundInks>();
   const under = (surface: Surface): FoundInks => {
@@ -41,16 +49,26 @@ export function learnOnPaper(job: Job, layers: readonly JobLayer[], found: Found
     }
     return inks;
   };
-  const inkUnder = (layer: JobLayer) => (surface: Surface): Ink => {
-    const { inks } = under(surface);
-    return letDown(inks.get(layer.ink as string) as Ink, layer.strength, layer.base === undefined ? undefined : inks.get(layer.base));
-  };
+  const inkUnder =
+    (layer: JobLayer) =>
+    (surface: Surface): Ink => {
+      const { inks } = under(surface);
+      return letDown(inks.get(layer.ink as string) as Ink, layer.strength, layer.base === undefined ? undefined : inks.get(layer.base));
+    };
   try {
     const observations = readings.map((r) => ({
       stack: r.layers.map((id) => at.get(id) as number).sort((a, b) => a - b),
-      lab: labFromSpectrum(spectrumFromReading(r.reading, r.place)), sigma: sigmaOf(r.reading), place: r.place,
+      lab: labFromSpectrum(spectrumFromReading(r.reading, r.place)),
+      sigma: sigmaOf(r.reading),
+      place: r.place,
     }));
-    const learned = learn({ paper, surface: found.surface, layers: printing.map((l) => ({ id: l.id, inkUnder: inkUnder(l), strength: 1, deposit: 1 })), observations, darkest: found.darkest });
+    const learned = learn({
+      paper,
+      surface: found.surface,
+      layers: printing.map((l) => ({ id: l.id, inkUnder: inkUnder(l), strength: 1, deposit: 1 })),
+      observations,
+      darkest: found.darkest,
+    });
     const { words, before, after, deposits, trapping, problems } = learned;
     return {
       learning: { words, before, after, observations: learned.observations, deposits, trapping },

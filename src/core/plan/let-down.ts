@@ -4,7 +4,10 @@ import type { FoundInks } from './inks.ts';
 
 /** Ink and base by volume. A clear base adds nothing but volume. */
 export function letDown(ink: Ink, strength: number, base: Ink = clearInk()): Ink {
-  return mixInks([{ ink, share: strength }, { ink: base, share: 1 - strength }]);
+  return mixInks([
+    { ink, share: strength },
+    { ink: base, share: 1 - strength },
+  ]);
 }
 
 /** The ink in a layer's pot; null for an open layer. */

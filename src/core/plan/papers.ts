@@ -1,5 +1,16 @@
 import { labFromSpectrum, labFromXyz, srgbFromXyz, xyzFromLab, xyzFromSpectrum, type Lab, type Spectrum } from '../colour/index.ts';
-import { filmOf, foresee, overlapColours, overlapSpectra, sigmaOf, spectrumFromReading, stackReflectance, type Film, type Ink, type OverlapColours } from '../ink/index.ts';
+import {
+  filmOf,
+  foresee,
+  overlapColours,
+  overlapSpectra,
+  sigmaOf,
+  spectrumFromReading,
+  stackReflectance,
+  type Film,
+  type Ink,
+  type OverlapColours,
+} from '../ink/index.ts';
 import type { Job, JobPaper } from '../job/index.ts';
 import { groundCube, overlapIndex, paletteOf } from '../print/index.ts';
 import type { FoundInks } from './inks.ts';
@@ -43,11 +54,22 @@ export function inkSwatch(ink: Ink, paper: Spectrum, found: FoundInks): Swatch {
 }
 
 /** Colours of all overlaps on one paper, first-down layer in bit 0: as learned from proofs where there are any, as measured where they were read. */
-export function coloursOn(paper: JobPaper, job: Pick<Job, 'proofReadings'>, found: FoundInks, layers: readonly PrintedLayer[], learned: LearnedPaper | null):
-  { readonly colours: OverlapColours; readonly measured: ReadonlyMap<number, number> } | null {
+export function coloursOn(
+  paper: JobPaper,
+  job: Pick<Job, 'proofReadings'>,
+  found: FoundInks,
+  layers: readonly PrintedLayer[],
+  learned: LearnedPaper | null,
+): { readonly colours: OverlapColours; readonly measured: ReadonlyMap<number, number> } | null {
   const spectrum = found.papers.get(paper.id);
   if (!spectrum) return null;
-  const colours = overlapColours(overlapSpectra(spectrum, layers.map((l) => l.film), found.surface));
+  const colours = overlapColours(
+    overlapSpectra(
+      spectrum,
+      layers.map((l) => l.film),
+      found.surface,
+    ),
+  );
   if (learned) for (let row = 1; row < 1 << layers.length; row++) showAs(colours, row, learned.foresee(layersOf(row, layers)));
   return { colours, measured: applyReadings(paper, job, layers, colours) };
 }
@@ -75,8 +97,13 @@ export function colourOf(colours: OverlapColours, row: number): Swatch {
  * @param areasMm2 of all 256 codes (open layers' bits included)
  */
 export function planPaper(
-  paper: JobPaper, job: Pick<Job, 'proofReadings' | 'seed'>, found: FoundInks, layers: readonly PrintedLayer[], areasMm2: Float64Array,
-  ground: OverPicture['ground'] | null, learned: LearnedPaper | null,
+  paper: JobPaper,
+  job: Pick<Job, 'proofReadings' | 'seed'>,
+  found: FoundInks,
+  layers: readonly PrintedLayer[],
+  areasMm2: Float64Array,
+  ground: OverPicture['ground'] | null,
+  learned: LearnedPaper | null,
 ): PlannedPaper | null {
   const spectrum = found.papers.get(paper.id);
   const coloured = coloursOn(paper, job, found, layers, learned);
@@ -88,8 +115,19 @@ export function planPaper(
   for (let code = 0; code < 256; code++) areas[overlapIndex(code, bits)] += areasMm2[code];
 
   const foresight = foresee({
-    paper: spectrum, surface: found.surface, worstReading: found.kind, paperSigma: found.paperSigmas.get(paper.id), samples: bandSamples, seed: job.seed,
-    layers: layers.map((l, i) => ({ ink: l.pot, strength: 1, deposit: 1, readingSigma: l.sigma, depositSpread: learned?.learning.deposits[i]?.doubt })),
+    paper: spectrum,
+    surface: found.surface,
+    worstReading: found.kind,
+    paperSigma: found.paperSigmas.get(paper.id),
+    samples: bandSamples,
+    seed: job.seed,
+    layers: layers.map((l, i) => ({
+      ink: l.pot,
+      strength: 1,
+      deposit: 1,
+      readingSigma: l.sigma,
+      depositSpread: learned?.learning.deposits[i]?.doubt,
+    })),
   });
   const overlaps: PlannedOverlap[] = [];
   for (let row = 0; row < rows; row++) {
@@ -104,7 +142,10 @@ export function planPaper(
     });
   }
   return {
-    id: paper.id, name: paper.name, swatch: swatchOf(spectrum), overlaps,
+    id: paper.id,
+    name: paper.name,
+    swatch: swatchOf(spectrum),
+    overlaps,
     palette: paletteOf(colours.rgb, bits),
     progressive: layers.map((_, i) => paletteOf(colours.rgb, bits, i + 1)),
     bandNote: `${foresight.note}${ground ? ' Over the earlier print the ground itself is known from a picture only: ΔE00 5 more.' : ''}`,
@@ -123,7 +164,12 @@ function showAs(colours: OverlapColours, row: number, lab: Lab): void {
 }
 
 /** A measured overlap is shown as measured. Returns its doubt by row. */
-function applyReadings(paper: JobPaper, job: Pick<Job, 'proofReadings'>, layers: readonly PrintedLayer[], colours: OverlapColours): Map<number, number> {
+function applyReadings(
+  paper: JobPaper,
+  job: Pick<Job, 'proofReadings'>,
+  layers: readonly PrintedLayer[],
+  colours: OverlapColours,
+): Map<number, number> {
   const measured = new Map<number, number>();
   for (const [i, proof] of job.proofReadings.entries()) {
     if (proof.paper !== paper.id || !proof.layers.every((id) => layers.some((l) => l.id === id))) continue;
@@ -135,8 +181,19 @@ function applyReadings(paper: JobPaper, job: Pick<Job, 'proofReadings'>, layers:
 }
 
 /** @param nodes of the ground's cube; left out: as fine as a Plan's */
-export function overPicture(ground: Uint8Array, layers: readonly PrintedLayer[], found: FoundInks, areas: Float64Array, nodes?: number): OverPicture {
-  const cube = groundCube(layers.map((l) => l.film), found.surface, Array.from(areas.keys()).filter((row) => areas[row] > 0), nodes);
+export function overPicture(
+  ground: Uint8Array,
+  layers: readonly PrintedLayer[],
+  found: FoundInks,
+  areas: Float64Array,
+  nodes?: number,
+): OverPicture {
+  const cube = groundCube(
+    layers.map((l) => l.film),
+    found.surface,
+    Array.from(areas.keys()).filter((row) => areas[row] > 0),
+    nodes,
+  );
   const bits = layers.map((l) => l.bit);
   const rowOfCode = (runs: number): Uint8Array => Uint8Array.from({ length: 256 }, (_, code) => overlapIndex(code, bits, runs));
   return { ground, cube, rowOfCode: rowOfCode(layers.length), progressive: layers.map((_, i) => rowOfCode(i + 1)) };

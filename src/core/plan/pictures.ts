@@ -51,7 +51,9 @@ export function toRgb({ width, height, pixels }: Picture): RgbPicture {
 /** XYZ under D50 (32768 = 1) → sRGB bytes, clipped. Matrix from the primaries, curve of IEC 61966-2-1 by table. */
 function xyzToSrgb(xyz: Uint16Array, rgb: Uint8Array): void {
   const m = inverse([xyzFromSrgb([1, 0, 0]), xyzFromSrgb([0, 1, 0]), xyzFromSrgb([0, 0, 1])]);
-  const curve = Uint8Array.from({ length: 4097 }, (_, i) => Math.round(255 * (i / 4096 <= 0.0031308 ? (12.92 * i) / 4096 : 1.055 * (i / 4096) ** (1 / 2.4) - 0.055)));
+  const curve = Uint8Array.from({ length: 4097 }, (_, i) =>
+    Math.round(255 * (i / 4096 <= 0.0031308 ? (12.92 * i) / 4096 : 1.055 * (i / 4096) ** (1 / 2.4) - 0.055)),
+  );
   for (let i = 0; i < xyz.length; i += 3) {
     for (let c = 0; c < 3; c++) {
       const linear = (m[c][0] * xyz[i] + m[c][1] * xyz[i + 1] + m[c][2] * xyz[i + 2]) / 32768;

@@ -1,6 +1,21 @@
 import type { Job, JobLayer } from '../job/index.ts';
 import { planGaps, risersAt, stretchAt, type PlannedGap } from './gaps.ts';
-import { adviseGap, adviseMesh, depositOf, fitScreen, meshTable, tapingPlan, type Deposit, type GapAdvice, type Mesh, type MeshAdvice, type OffContact, type Risers, type ScreenFit, type TapingPlan } from '../press/index.ts';
+import {
+  adviseGap,
+  adviseMesh,
+  depositOf,
+  fitScreen,
+  meshTable,
+  tapingPlan,
+  type Deposit,
+  type GapAdvice,
+  type Mesh,
+  type MeshAdvice,
+  type OffContact,
+  type Risers,
+  type ScreenFit,
+  type TapingPlan,
+} from '../press/index.ts';
 import { problem, ProblemError, type Problem } from '../problem.ts';
 
 /** The screen and what it does to the film, the fit and the size of the image. */
@@ -37,23 +52,41 @@ function attempt<T>(problems: Problem[], work: () => T): T | null {
 }
 
 /** `layers`: those that print, in laydown order. */
-export function planPress(job: Pick<Job, 'screen' | 'image' | 'papers' | 'materials'>, layers: readonly Pick<JobLayer, 'id' | 'name' | 'offContactMm'>[] = []): PlannedPress {
+export function planPress(
+  job: Pick<Job, 'screen' | 'image' | 'papers' | 'materials'>,
+  layers: readonly Pick<JobLayer, 'id' | 'name' | 'offContactMm'>[] = [],
+): PlannedPress {
   const problems: Problem[] = [];
   const { screen } = job;
   const imageMm = [job.image.widthMm, job.image.heightMm] as const;
   const deposit = (screen && attempt(problems, () => depositOf(screen.mesh, screen.transfer))) ?? depositOf(usualMesh);
   const leastDetailMm = Math.min(1, ...job.materials.map((m) => Math.min(m.leastOpeningMm, m.leastBridgeMm)));
-  const meshes = [...adviseMesh({ leastDetailMm })].sort((a, b) => a.mesh.perCm - b.mesh.perCm || a.mesh.threadMicrons - b.mesh.threadMicrons);
+  const meshes = [...adviseMesh({ leastDetailMm })].sort(
+    (a, b) => a.mesh.perCm - b.mesh.perCm || a.mesh.threadMicrons - b.mesh.threadMicrons,
+  );
   const gap = adviseGap(imageMm, screen?.tensionNPerCm);
   const gapMm = screen?.offContactMm ?? gap.gapMm;
   if (!screen) {
-    problems.push(problem('note', 'no-screen', 'screen', `No screen is chosen yet: films and grams are for a usual mesh (${usualMesh.perCm} threads a cm).`, 'Enter frame and mesh to plan the press.'));
+    problems.push(
+      problem(
+        'note',
+        'no-screen',
+        'screen',
+        `No screen is chosen yet: films and grams are for a usual mesh (${usualMesh.perCm} threads a cm).`,
+        'Enter frame and mesh to plan the press.',
+      ),
+    );
     const { gaps } = planGaps(job, layers, { fit: null, gapMm, growth: null, risers: null });
     return { screenKnown: false, deposit, meshes, gap, gapMm, gaps, fit: null, taping: null, offContact: null, risers: null, problems };
   }
   const frameInsideMm = [screen.insideWidthMm, screen.insideHeightMm] as const;
-  const largest = job.papers.reduce<readonly [number, number] | undefined>((most, p) => [Math.max(most?.[0] ?? 0, p.widthMm), Math.max(most?.[1] ?? 0, p.heightMm)], undefined);
-  const fit = attempt(problems, () => fitScreen({ frameInsideMm, imageMm, sheetMm: largest, squeegeeMm: screen.squeegeeMm, hingeSide: screen.hinge }));
+  const largest = job.papers.reduce<readonly [number, number] | undefined>(
+    (most, p) => [Math.max(most?.[0] ?? 0, p.widthMm), Math.max(most?.[1] ?? 0, p.heightMm)],
+    undefined,
+  );
+  const fit = attempt(problems, () =>
+    fitScreen({ frameInsideMm, imageMm, sheetMm: largest, squeegeeMm: screen.squeegeeMm, hingeSide: screen.hinge }),
+  );
   if (fit) problems.push(...fit.problems);
   const taping = fit && attempt(problems, () => tapingPlan({ frameInsideMm, imageMm, imageAtMm: fit.imageAtMm }));
   const stretched = fit && attempt(problems, () => stretchAt(job, fit, gapMm));

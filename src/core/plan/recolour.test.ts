@@ -54,7 +54,9 @@ describe('colours while the hand moves', () => {
     const shared = quick.paper.overlaps.filter((o) => labs.has(o.layers.join()));
     expect(shared.length).toBeGreaterThan(5);
     for (const overlap of shared) expect(overlap.lab).toEqual(labs.get(overlap.layers.join()));
-    expect(planner.recolour(bundle.job, 'warm-fibre')!.paper.palette).toEqual(other.plan(bundle).papers.find((p) => p.id === 'warm-fibre')!.palette);
+    expect(planner.recolour(bundle.job, 'warm-fibre')!.paper.palette).toEqual(
+      other.plan(bundle).papers.find((p) => p.id === 'warm-fibre')!.palette,
+    );
     planner.plan({ ...bundle, job: out });
     expect(planner.recolour(bundle.job, 'warm-fibre'), 'its stencil is not known').toBeNull();
   });
@@ -80,8 +82,18 @@ describe('colours while the hand moves', () => {
 
   test('what needs a new stencil is left to the whole Plan', () => {
     planner.plan(bundle);
-    expect(planner.recolour(changed((job) => ({ layers: job.layers.slice(1) })), 'smooth-white')).toBeNull();
-    expect(planner.recolour(changed((job) => ({ cuts: job.cuts.map((c) => ({ ...c, parts: c.parts.map((p) => ({ ...p, xMm: p.xMm + 1 })) })) })), 'smooth-white')).toBeNull();
+    expect(
+      planner.recolour(
+        changed((job) => ({ layers: job.layers.slice(1) })),
+        'smooth-white',
+      ),
+    ).toBeNull();
+    expect(
+      planner.recolour(
+        changed((job) => ({ cuts: job.cuts.map((c) => ({ ...c, parts: c.parts.map((p) => ({ ...p, xMm: p.xMm + 1 })) })) })),
+        'smooth-white',
+      ),
+    ).toBeNull();
     expect(planner.recolour(bundle.job, 'no-such-paper')).toBeNull();
   });
 });

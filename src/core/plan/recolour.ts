@@ -15,7 +15,9 @@ export interface Recoloured {
 }
 
 /** What is read of the Plan made last. */
-export type RecolourBase = Pick<Plan, 'job' | 'codes' | 'layers' | 'papers'> & { readonly press: { readonly deposit: Pick<Plan['press']['deposit'], 'wetMicrons'> } };
+export type RecolourBase = Pick<Plan, 'job' | 'codes' | 'layers' | 'papers'> & {
+  readonly press: { readonly deposit: Pick<Plan['press']['deposit'], 'wetMicrons'> };
+};
 
 const shapes = new WeakMap<Job, string>();
 
@@ -23,8 +25,17 @@ const shapes = new WeakMap<Job, string>();
 function shapeOf(job: Job): string {
   let shape = shapes.get(job);
   if (shape === undefined) {
-    const layers = job.layers.map((layer): JobLayer => ({ ...layer, ink: null, strength: 1, base: undefined, note: undefined, off: false }));
-    shape = JSON.stringify({ ...job, inks: [], proofReadings: [], wanted: [], title: '', layers: layers.sort((a, b) => (a.id < b.id ? -1 : 1)) });
+    const layers = job.layers.map(
+      (layer): JobLayer => ({ ...layer, ink: null, strength: 1, base: undefined, note: undefined, off: false }),
+    );
+    shape = JSON.stringify({
+      ...job,
+      inks: [],
+      proofReadings: [],
+      wanted: [],
+      title: '',
+      layers: layers.sort((a, b) => (a.id < b.id ? -1 : 1)),
+    });
     shapes.set(job, shape);
   }
   return shape;
@@ -40,8 +51,13 @@ function takesIn(last: RecolourBase, job: Job): boolean {
  * earlier print they are interpolated from fewer ground colours (1 of 255 levels off on average) until the Plan is made.
  * @param areasOf area of each of the 256 codes, mm²
  */
-export function recolour(last: RecolourBase, job: Job, paperId: string, memory: Memory,
-  areasOf: (codes: Plan['codes']) => Float64Array = (codes) => memory.part('areas', [codes], () => codeAreas(codes))): Recoloured | null {
+export function recolour(
+  last: RecolourBase,
+  job: Job,
+  paperId: string,
+  memory: Memory,
+  areasOf: (codes: Plan['codes']) => Float64Array = (codes) => memory.part('areas', [codes], () => codeAreas(codes)),
+): Recoloured | null {
   const at = job.papers.findIndex((p) => p.id === paperId);
   const before = last.papers.find((p) => p.id === paperId);
   if (at < 0 || !before || shapeOf(job) !== shapeOf(last.job) || takesIn(last, job)) return null;
@@ -53,25 +69,55 @@ export function recolour(last: RecolourBase, job: Job, paperId: string, memory: 
     return known ? [{ layer, known, pot: potOfLayer(layer, found) }] : [];
   });
   const printed = planned.flatMap(({ layer, known, pot }): PrintedLayer[] =>
-    (pot ? [{ id: layer.id, bit: known.bit, pot, film: filmOf(pot), sigma: found.inkSigmas.get(layer.ink ?? '') ?? 1 }] : []));
-  const learned = job.proofReadings.length === 0 ? null : learnOnPaper(job, planned.map((p) => p.layer), found, wetMicrons, paperId);
+    pot ? [{ id: layer.id, bit: known.bit, pot, film: filmOf(pot), sigma: found.inkSigmas.get(layer.ink ?? '') ?? 1 }] : [],
+  );
+  const learned =
+    job.proofReadings.length === 0
+      ? null
+      : learnOnPaper(
+          job,
+          planned.map((p) => p.layer),
+          found,
+          wetMicrons,
+          paperId,
+        );
   const coloured = coloursOn(job.papers[at], job, found, printed, learned);
   if (!coloured) return null;
 
   const { colours, measured } = coloured;
   const bits = printed.map((l) => l.bit);
   const areas = new Float64Array(1 << printed.length);
-  areasOf(last.codes).forEach((area, code) => { areas[overlapIndex(code, bits)] += area; });
+  areasOf(last.codes).forEach((area, code) => {
+    areas[overlapIndex(code, bits)] += area;
+  });
   const widest = Math.max(...before.overlaps.map((o) => o.band));
   const overlaps = Array.from(areas, (areaMm2, row): PlannedOverlap => {
     const code = codeOf(row, printed);
-    return { ...colourOf(colours, row), code, layers: layersOf(row, printed), areaMm2, measured: measured.has(row), band: before.overlaps.find((o) => o.code === code)?.band ?? widest };
+    return {
+      ...colourOf(colours, row),
+      code,
+      layers: layersOf(row, printed),
+      areaMm2,
+      measured: measured.has(row),
+      band: before.overlaps.find((o) => o.code === code)?.band ?? widest,
+    };
   }).filter((o, row) => row === 0 || o.areaMm2 > 0);
   const over = before.overPicture && overPicture(before.overPicture.ground, printed, found, areas, quickNodes);
   return {
     layers: planned.map(({ layer, known, pot }, i) => ({
-      ...known, name: layer.name, run: i + 1, inkId: layer.ink, strength: layer.strength, swatch: pot && first ? inkSwatch(pot, first, found) : null,
+      ...known,
+      name: layer.name,
+      run: i + 1,
+      inkId: layer.ink,
+      strength: layer.strength,
+      swatch: pot && first ? inkSwatch(pot, first, found) : null,
     })),
-    paper: { ...before, overlaps, palette: paletteOf(colours.rgb, bits), progressive: printed.map((_, i) => paletteOf(colours.rgb, bits, i + 1)), overPicture: over },
+    paper: {
+      ...before,
+      overlaps,
+      palette: paletteOf(colours.rgb, bits),
+      progressive: printed.map((_, i) => paletteOf(colours.rgb, bits, i + 1)),
+      overPicture: over,
+    },
   };
 }

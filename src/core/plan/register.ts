@@ -1,6 +1,20 @@
 import type { Region } from '../form/index.ts';
 import type { Job, JobLayer } from '../job/index.ts';
-import { driftAdvice, measuredRegister, ownSigma, registerBudget, registerFromLines, registerShifts, sigmaOf, stopsTemplate, type RegisterBudget, type RegisterFound, type RegisterDraws, type RegisterSigma, type StopsTemplate } from '../press/index.ts';
+import {
+  driftAdvice,
+  measuredRegister,
+  ownSigma,
+  registerBudget,
+  registerFromLines,
+  registerShifts,
+  sigmaOf,
+  stopsTemplate,
+  type RegisterBudget,
+  type RegisterFound,
+  type RegisterDraws,
+  type RegisterSigma,
+  type StopsTemplate,
+} from '../press/index.ts';
 import { meetingOverlap, type Codes } from '../print/index.ts';
 import { ProblemError, type Problem } from '../problem.ts';
 import { gapProblems, growthXY } from './gaps.ts';
@@ -38,12 +52,18 @@ export interface MeetingPair {
 }
 
 /** How far each pair of layers overlaps where their shapes meet. */
-export function meetingPairs(layers: readonly { readonly id: string; readonly bit: number; readonly prints: Region }[], codes: Codes): MeetingPair[] {
+export function meetingPairs(
+  layers: readonly { readonly id: string; readonly bit: number; readonly prints: Region }[],
+  codes: Codes,
+): MeetingPair[] {
   const pairs: MeetingPair[] = [];
-  const inside = (bit: number) => (x: number, y: number): boolean => {
-    const px = Math.floor(x / codes.mmPerPx), py = Math.floor(y / codes.mmPerPx);
-    return px >= 0 && py >= 0 && px < codes.width && py < codes.height && (codes.data[py * codes.width + px] & (1 << bit)) !== 0;
-  };
+  const inside =
+    (bit: number) =>
+    (x: number, y: number): boolean => {
+      const px = Math.floor(x / codes.mmPerPx),
+        py = Math.floor(y / codes.mmPerPx);
+      return px >= 0 && py >= 0 && px < codes.width && py < codes.height && (codes.data[py * codes.width + px] & (1 << bit)) !== 0;
+    };
   for (let a = 0; a < layers.length; a++) {
     for (let b = a + 1; b < layers.length; b++) {
       const overlapMm = meetingOverlap(layers[a].prints, layers[b].prints, inside(layers[b].bit));
@@ -53,12 +73,17 @@ export function meetingPairs(layers: readonly { readonly id: string; readonly bi
   return pairs;
 }
 
-export function planRegister(job: Pick<Job, 'register' | 'papers' | 'image' | 'seed' | 'screen'>, layers: readonly JobLayer[], meeting: readonly MeetingPair[], press: PlannedPress): PlannedRegister {
+export function planRegister(
+  job: Pick<Job, 'register' | 'papers' | 'image' | 'seed' | 'screen'>,
+  layers: readonly JobLayer[],
+  meeting: readonly MeetingPair[],
+  press: PlannedPress,
+): PlannedRegister {
   const problems: Problem[] = [];
   const { method, humidityPercent, measured } = job.register;
   const imageMm = [job.image.widthMm, job.image.heightMm] as const;
   const sigmaMm = ownSigma(job.register, imageMm);
-  const edge = job.papers.some((p) => p.edge === 'torn') ? 'torn' as const : 'cut' as const;
+  const edge = job.papers.some((p) => p.edge === 'torn') ? ('torn' as const) : ('cut' as const);
   const sigma = sigmaOf(method, edge, sigmaMm);
   const attempt = <T>(work: () => T): T | null => {
     try {
@@ -76,19 +101,39 @@ export function planRegister(job: Pick<Job, 'register' | 'papers' | 'image' | 's
     return growth && press.fit ? growthXY(growth, press.fit.strokeAxis) : undefined;
   };
   const stops = job.papers.flatMap((paper) => {
-    const template = attempt(() => stopsTemplate({ sheetMm: [paper.widthMm, paper.heightMm], imageMm, imageAtMm: paper.imageAtMm, sheetThicknessMm: paper.thicknessMm, gapMm: lowestGapMm, edge: paper.edge }));
+    const template = attempt(() =>
+      stopsTemplate({
+        sheetMm: [paper.widthMm, paper.heightMm],
+        imageMm,
+        imageAtMm: paper.imageAtMm,
+        sheetThicknessMm: paper.thicknessMm,
+        gapMm: lowestGapMm,
+        edge: paper.edge,
+      }),
+    );
     if (!template) return [];
     problems.push(...template.problems);
     return [{ paperId: paper.id, template }];
   });
   const grains = new Set(job.papers.map((p) => p.grain));
-  const budget = attempt(() => registerBudget({
-    layers: layers.map((l) => ({ id: l.id, name: l.name, growthMm: growthOf(l.id) })),
-    method, edge, sigmaMm, imageMm, fromStopsMm: stops[0]?.template.fromStopsMm,
-    grain: grains.size === 1 ? [...grains][0] : 'unknown', humidityPercent, forgives: meeting,
-  }));
+  const budget = attempt(() =>
+    registerBudget({
+      layers: layers.map((l) => ({ id: l.id, name: l.name, growthMm: growthOf(l.id) })),
+      method,
+      edge,
+      sigmaMm,
+      imageMm,
+      fromStopsMm: stops[0]?.template.fromStopsMm,
+      grain: grains.size === 1 ? [...grains][0] : 'unknown',
+      humidityPercent,
+      forgives: meeting,
+    }),
+  );
   if (budget) problems.push(...budget.problems);
-  const forgives = (id: string): number | null => meeting.filter((pair) => pair.first === id || pair.second === id).reduce<number | null>((least, pair) => Math.min(least ?? Infinity, pair.overlapMm), null);
+  const forgives = (id: string): number | null =>
+    meeting
+      .filter((pair) => pair.first === id || pair.second === id)
+      .reduce<number | null>((least, pair) => Math.min(least ?? Infinity, pair.overlapMm), null);
   const setting = { fit: press.fit, gapMm: press.gapMm, growth: press.offContact, risers: press.risers, gaps: press.gaps };
   if (press.fit) problems.push(...gapProblems(job, layers, setting, sigma.toleranceMm, forgives));
   const spread = measured ? { xMm: measured.xMm, yMm: measured.yMm, angleDeg: measured.turnDeg } : sigma.sigmaMm;

@@ -1,4 +1,19 @@
-import { common, decodeDrawing, emptyRegion, place, readDxf, readSvg, rectangle, regionBox, repeatPlacements, takeAway, tidy, toTrueSize, unite, type Region } from '../form/index.ts';
+import {
+  common,
+  decodeDrawing,
+  emptyRegion,
+  place,
+  readDxf,
+  readSvg,
+  rectangle,
+  regionBox,
+  repeatPlacements,
+  takeAway,
+  tidy,
+  toTrueSize,
+  unite,
+  type Region,
+} from '../form/index.ts';
 import type { Job, JobCut, JobForm } from '../job/index.ts';
 import { problem, ProblemError, type Problem } from '../problem.ts';
 import type { PlannedForm } from './types.ts';
@@ -15,7 +30,10 @@ export function makeForm(form: JobForm, drawing: Uint8Array | undefined): MadeFo
   try {
     let region: Region;
     if (form.outline) {
-      region = tidy(form.outline.map((ring) => Float64Array.from(ring.flat())), 'even-odd');
+      region = tidy(
+        form.outline.map((ring) => Float64Array.from(ring.flat())),
+        'even-odd',
+      );
     } else if (form.drawing !== undefined && drawing) {
       const text = decodeDrawing(drawing);
       const read = /\.dxf$/i.test(form.drawing) ? readDxf(text, form.drawing) : readSvg(text, form.drawing);
@@ -59,8 +77,15 @@ export function makeCut(cut: JobCut, image: Job['image'], forms: ReadonlyMap<str
   });
   const inside = common(region, rectangle(0, 0, image.widthMm, image.heightMm));
   if (inside.rings.length === 0) {
-    problems.push(problem('error', 'nothing-to-cut', `cut “${cut.name}”`,
-      region.rings.length === 0 ? 'There is nothing to cut.' : 'All of it lies outside the image.', 'Put a form on it, inside the image.'));
+    problems.push(
+      problem(
+        'error',
+        'nothing-to-cut',
+        `cut “${cut.name}”`,
+        region.rings.length === 0 ? 'There is nothing to cut.' : 'All of it lies outside the image.',
+        'Put a form on it, inside the image.',
+      ),
+    );
   }
   return { region, problems };
 }

@@ -3,7 +3,15 @@ import { common, rectangle, regionBox, takeAway, type Box, type Region } from '.
 import type { Job, JobLayer } from '../job/index.ts';
 import { layerCodes, proofGrid, type Codes } from '../print/index.ts';
 import { ProblemError, type Problem } from '../problem.ts';
-import { defaultMaterials, knifeRates, makeStencil, type CostRaster, type KnifeRates, type Material, type Stencil } from '../stencil/index.ts';
+import {
+  defaultMaterials,
+  knifeRates,
+  makeStencil,
+  type CostRaster,
+  type KnifeRates,
+  type Material,
+  type Stencil,
+} from '../stencil/index.ts';
 import { islandNotes, isMended, mendsOf, withCosts } from './costs.ts';
 import type { Memory } from './memory.ts';
 
@@ -41,15 +49,28 @@ export function islandsOf(layer: Pick<JobLayer, 'islands' | 'side'>): 'bridge' |
 export const ratesOf = ({ knife }: Pick<Job, 'knife'>): KnifeRates => knifeRates(knife);
 
 /** A layer's cut and side → the sheet that lies under the screen. */
-export function stencilOf(job: Pick<Job, 'image' | 'stencilMarginMm' | 'knife'>, layer: JobLayer, cut: Region, material: Material, cost: CostRaster | undefined): MadeStencil {
+export function stencilOf(
+  job: Pick<Job, 'image' | 'stencilMarginMm' | 'knife'>,
+  layer: JobLayer,
+  cut: Region,
+  material: Material,
+  cost: CostRaster | undefined,
+): MadeStencil {
   const margin = Math.max(job.stencilMarginMm, 5);
   const image = imageBox(job);
   const place = `layer “${layer.name}”`;
   try {
     const stencil = makeStencil({
-      shape: cut, side: layer.side, aperture: image,
+      shape: cut,
+      side: layer.side,
+      aperture: image,
       sheet: { minX: image.minX - margin, minY: image.minY - margin, maxX: image.maxX + margin, maxY: image.maxY + margin },
-      material, islands: islandsOf(layer), pins: layer.pinnedBridges, forbidden: layer.noBridge, cost, place,
+      material,
+      islands: islandsOf(layer),
+      pins: layer.pinnedBridges,
+      forbidden: layer.noBridge,
+      cost,
+      place,
       rates: ratesOf(job),
     });
     return { stencil, problems: stencil.problems };
@@ -110,33 +131,64 @@ export interface StencilTask {
 }
 
 /** All stencils of a job: by shortest bridges first; where there are bridges, again by what they cost in the print. */
-export function makeStencils(job: Pick<Job, 'image' | 'stencilMarginMm' | 'knife'>, tasks: readonly StencilTask[], colours: readonly CodeColours[], memory: Memory): Map<string, MadeStencil> {
+export function makeStencils(
+  job: Pick<Job, 'image' | 'stencilMarginMm' | 'knife'>,
+  tasks: readonly StencilTask[],
+  colours: readonly CodeColours[],
+  memory: Memory,
+): Map<string, MadeStencil> {
   const geometry = { image: job.image, stencilMarginMm: job.stencilMarginMm, knife: job.knife };
   const made = new Map<string, MadeStencil>();
-  const reads = ({ layer, cut, material }: StencilTask): unknown[] =>
-    [geometry, layer.name, layer.side, layer.islands, layer.pinnedBridges, layer.noBridge, cut, material];
+  const reads = ({ layer, cut, material }: StencilTask): unknown[] => [
+    geometry,
+    layer.name,
+    layer.side,
+    layer.islands,
+    layer.pinnedBridges,
+    layer.noBridge,
+    cut,
+    material,
+  ];
   let ideal: Codes | undefined;
   for (const task of tasks) {
     const { layer, bit, cut, material } = task;
     const plain = memory.part(`stencil ${layer.id}`, reads(task), () => stencilOf(geometry, layer, cut, material, undefined));
     const { stencil } = plain;
-    if (!stencil || layer.ink === null || colours.length === 0 || (stencil.bridges.length + stencil.islands.length === 0 && !isMended(stencil))) {
+    if (
+      !stencil ||
+      layer.ink === null ||
+      colours.length === 0 ||
+      (stencil.bridges.length + stencil.islands.length === 0 && !isMended(stencil))
+    ) {
       made.set(layer.id, plain);
       continue;
     }
-    ideal ??= memory.part('ideal codes', [geometry, tasks.flatMap((t) => [t.layer.id, t.bit, t.layer.side, t.cut])],
-      () => idealCodes(job.image, tasks.map((t) => ({ bit: t.bit, prints: idealPrints(t.cut, t.layer.side, job.image) }))));
+    ideal ??= memory.part('ideal codes', [geometry, tasks.flatMap((t) => [t.layer.id, t.bit, t.layer.side, t.cut])], () =>
+      idealCodes(
+        job.image,
+        tasks.map((t) => ({ bit: t.bit, prints: idealPrints(t.cut, t.layer.side, job.image) })),
+      ),
+    );
     const codes = ideal;
     const table = costTable(bit, colours);
-    const chosen = layer.bridgesBy === 'least-seen' && stencil.bridges.length > 0
-      ? memory.part(`stencil by cost ${layer.id}`, [...reads(task), codes, [...table]], () => stencilOf(geometry, layer, cut, material, costRaster(codes, table)))
-      : plain;
-    made.set(layer.id, memory.part(`costs ${layer.id}`, [chosen, layer.name, codes, [...table]], () => {
-      const extra = extraTable(bit, colours);
-      const costed = chosen.stencil && withCosts(chosen.stencil, codes, table, extra);
-      const priced = costed && isMended(costed) ? { ...costed, mends: mendsOf(costed, idealPrints(cut, layer.side, job.image), codes, table, extra) } : costed;
-      return { stencil: priced, problems: [...chosen.problems, ...(priced ? islandNotes(priced, `layer “${layer.name}”`) : [])] };
-    }));
+    const chosen =
+      layer.bridgesBy === 'least-seen' && stencil.bridges.length > 0
+        ? memory.part(`stencil by cost ${layer.id}`, [...reads(task), codes, [...table]], () =>
+            stencilOf(geometry, layer, cut, material, costRaster(codes, table)),
+          )
+        : plain;
+    made.set(
+      layer.id,
+      memory.part(`costs ${layer.id}`, [chosen, layer.name, codes, [...table]], () => {
+        const extra = extraTable(bit, colours);
+        const costed = chosen.stencil && withCosts(chosen.stencil, codes, table, extra);
+        const priced =
+          costed && isMended(costed)
+            ? { ...costed, mends: mendsOf(costed, idealPrints(cut, layer.side, job.image), codes, table, extra) }
+            : costed;
+        return { stencil: priced, problems: [...chosen.problems, ...(priced ? islandNotes(priced, `layer “${layer.name}”`) : [])] };
+      }),
+    );
   }
   return made;
 }

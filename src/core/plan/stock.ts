@@ -46,48 +46,82 @@ const mostCopies = 60;
  * the stops, and its loose pieces come out of its own image. What drops out of a window is used where the cut has a piece
  * (`CutPlan.sets`), and is too small for another sheet. So nothing lies in another's hollow, and neighbours share a ruler's cut.
  */
-export function planStock(job: Pick<Job, 'materials'>, cuts: readonly PlannedCut[], layers: readonly PlannedLayer[]): { readonly sheets: PlannedStock[]; readonly problems: Problem[] } {
+export function planStock(
+  job: Pick<Job, 'materials'>,
+  cuts: readonly PlannedCut[],
+  layers: readonly PlannedLayer[],
+): { readonly sheets: PlannedStock[]; readonly problems: Problem[] } {
   const sheets: PlannedStock[] = [];
   const problems: Problem[] = [];
   for (const material of job.materials) {
     const { stock, kerfMm = 0 } = material;
     if (!stock) continue;
     const place = `material “${material.name}”`;
-    const wanted = cuts.filter((c) => c.materialId === material.id).flatMap((cut) => cut.sets.flatMap((set): Wanted[] => {
-      const layer = layers.find((l) => l.id === set.layerId);
-      return layer ? [{ layer, serves: set.serves, copies: set.sheets.length }] : [];
-    }));
+    const wanted = cuts
+      .filter((c) => c.materialId === material.id)
+      .flatMap((cut) =>
+        cut.sets.flatMap((set): Wanted[] => {
+          const layer = layers.find((l) => l.id === set.layerId);
+          return layer ? [{ layer, serves: set.serves, copies: set.sheets.length }] : [];
+        }),
+      );
     const room = [stock.widthMm - 2 * stock.marginMm, stock.heightMm - 2 * stock.marginMm] as const;
     const fits = wanted.filter((one) => {
       const { width, height } = sizeOf(one.layer);
       const fit = (width <= room[0] && height <= room[1]) || (!stock.grainMatters && height <= room[0] && width <= room[1]);
       if (!fit) {
-        problems.push(problem('warning', 'stock-too-small', place, `The stencil “${one.layer.name}” (${width.toFixed(0)} × ${height.toFixed(0)} mm) is larger than the stock (${stock.widthMm} × ${stock.heightMm} mm).`,
-          'Use larger stock, leave less around the image, or tape two sheets together outside the image.'));
+        problems.push(
+          problem(
+            'warning',
+            'stock-too-small',
+            place,
+            `The stencil “${one.layer.name}” (${width.toFixed(0)} × ${height.toFixed(0)} mm) is larger than the stock (${stock.widthMm} × ${stock.heightMm} mm).`,
+            'Use larger stock, leave less around the image, or tape two sheets together outside the image.',
+          ),
+        );
       }
       return fit;
     });
     if (fits.some((one) => one.copies > mostCopies)) {
-      problems.push(problem('note', 'stock-copies', place, `Some stencils must be cut more than ${mostCopies} times; only the first ${mostCopies} are laid on stock.`, 'Choose a material that lasts longer.'));
+      problems.push(
+        problem(
+          'note',
+          'stock-copies',
+          place,
+          `Some stencils must be cut more than ${mostCopies} times; only the first ${mostCopies} are laid on stock.`,
+          'Choose a material that lasts longer.',
+        ),
+      );
     }
     const byId = new Map<string, Wanted>();
-    const things = fits.flatMap((one, i) => Array.from({ length: Math.min(one.copies, mostCopies) }, (_, k): ToCut => {
-      const id = `${i}:${k}`;
-      byId.set(id, one);
-      const { width, height } = sizeOf(one.layer);
-      return { id, widthMm: width, heightMm: height, mayTurn: !stock.grainMatters };
-    }));
+    const things = fits.flatMap((one, i) =>
+      Array.from({ length: Math.min(one.copies, mostCopies) }, (_, k): ToCut => {
+        const id = `${i}:${k}`;
+        byId.set(id, one);
+        const { width, height } = sizeOf(one.layer);
+        return { id, widthMm: width, heightMm: height, mayTurn: !stock.grainMatters };
+      }),
+    );
     const laid = layOnStock(things, { widthMm: stock.widthMm, heightMm: stock.heightMm, marginMm: stock.marginMm, gapMm: kerfMm }, place);
     const alike = new Map<string, { placed: PlacedOnStock[]; times: number }>();
     for (let sheet = 1; laid.some((l) => l.sheet === sheet); sheet++) {
-      const placed = laid.filter((l) => l.sheet === sheet).sort((a, b) => a.yMm - b.yMm || a.xMm - b.xMm).map((l, i): PlacedOnStock => {
-        const one = byId.get(l.id) as Wanted;
-        const { width, height } = sizeOf(one.layer);
-        return {
-          number: i + 1, layerId: one.layer.id, layers: one.serves, xMm: l.xMm, yMm: l.yMm,
-          widthMm: l.turned ? height : width, heightMm: l.turned ? width : height, turned: l.turned,
-        };
-      });
+      const placed = laid
+        .filter((l) => l.sheet === sheet)
+        .sort((a, b) => a.yMm - b.yMm || a.xMm - b.xMm)
+        .map((l, i): PlacedOnStock => {
+          const one = byId.get(l.id) as Wanted;
+          const { width, height } = sizeOf(one.layer);
+          return {
+            number: i + 1,
+            layerId: one.layer.id,
+            layers: one.serves,
+            xMm: l.xMm,
+            yMm: l.yMm,
+            widthMm: l.turned ? height : width,
+            heightMm: l.turned ? width : height,
+            turned: l.turned,
+          };
+        });
       const key = JSON.stringify(placed);
       const known = alike.get(key);
       if (known) known.times++;
@@ -95,8 +129,15 @@ export function planStock(job: Pick<Job, 'materials'>, cuts: readonly PlannedCut
     }
     for (const { placed, times } of alike.values()) {
       sheets.push({
-        number: sheets.length + 1, materialId: material.id, materialName: material.name, widthMm: stock.widthMm, heightMm: stock.heightMm,
-        grainMatters: stock.grainMatters, kerfMm, times, placed,
+        number: sheets.length + 1,
+        materialId: material.id,
+        materialName: material.name,
+        widthMm: stock.widthMm,
+        heightMm: stock.heightMm,
+        grainMatters: stock.grainMatters,
+        kerfMm,
+        times,
+        placed,
         usedShare: placed.reduce((sum, p) => sum + p.widthMm * p.heightMm, 0) / (stock.widthMm * stock.heightMm),
       });
     }

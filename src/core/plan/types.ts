@@ -88,7 +88,13 @@ export interface PlannedLayer {
 
 export interface PlannedMix {
   /** What goes into the pot. Mass in grams for this run, with what stays in screen and pot. */
-  readonly parts: readonly { readonly inkId: string; readonly name: string; readonly share: number; readonly partsByVolume: number; readonly massGrams: number }[];
+  readonly parts: readonly {
+    readonly inkId: string;
+    readonly name: string;
+    readonly share: number;
+    readonly partsByVolume: number;
+    readonly massGrams: number;
+  }[];
   readonly totalGrams: number;
   readonly totalRangeGrams: readonly [number, number];
   /** Of the total: on the paper, for all sheets. */

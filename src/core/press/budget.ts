@@ -70,14 +70,25 @@ export interface RegisterBudget {
 export function registerBudget(input: BudgetInput): RegisterBudget {
   const { layers, imageMm } = input;
   if (!(imageMm[0] > 0 && imageMm[1] > 0)) fail('size', 'image', 'The image has no size.', 'Give width and height in mm.');
-  const sigmas = layers.map((layer) => sigmaOf(layer.method ?? input.method, input.edge, layer.sigmaMm ?? (layer.method ? undefined : input.sigmaMm)));
-  if (sigmas.some((one) => !(one.sigmaMm >= 0 && one.sigmaMm <= 50))) fail('register-sigma', 'register.sigmaMm', 'The spread of register must be between 0 and 50 mm.', 'Measure it with a test sheet, or leave it out.');
+  const sigmas = layers.map((layer) =>
+    sigmaOf(layer.method ?? input.method, input.edge, layer.sigmaMm ?? (layer.method ? undefined : input.sigmaMm)),
+  );
+  if (sigmas.some((one) => !(one.sigmaMm >= 0 && one.sigmaMm <= 50)))
+    fail(
+      'register-sigma',
+      'register.sigmaMm',
+      'The spread of register must be between 0 and 50 mm.',
+      'Measure it with a test sheet, or leave it out.',
+    );
   const pairs: PairBudget[] = [];
   for (let a = 0; a < layers.length; a++) {
     for (let b = a + 1; b < layers.length; b++) pairs.push(pairOf(input, a, b, sigmas[a].toleranceMm, sigmas[b].toleranceMm));
   }
   const problems = pairs.flatMap((pair) => pairProblem(pair, layers));
-  const worstPair = pairs.reduce<PairBudget | null>((worst, pair) => (worst === null || pair.likelyMm > worst.likelyMm ? pair : worst), null);
+  const worstPair = pairs.reduce<PairBudget | null>(
+    (worst, pair) => (worst === null || pair.likelyMm > worst.likelyMm ? pair : worst),
+    null,
+  );
   return { pairs, worstPair, methodText: sigmaOf(input.method, input.edge, input.sigmaMm).text, problems };
 }
 
@@ -92,21 +103,39 @@ function pairOf(input: BudgetInput, a: number, b: number, toleranceA: number, to
   const method = Math.hypot(toleranceA, toleranceB);
   const likelyMm = method + steady;
   const worstMm = toleranceA + toleranceB + steady;
-  const found = input.forgives?.find((one) => (one.first === first.id && one.second === second.id) || (one.first === second.id && one.second === first.id));
+  const found = input.forgives?.find(
+    (one) => (one.first === first.id && one.second === second.id) || (one.first === second.id && one.second === first.id),
+  );
   const forgivesMm = found?.overlapMm ?? null;
   const verdict = forgivesMm === null ? 'unknown' : forgivesMm >= worstMm ? 'holds' : forgivesMm >= likelyMm ? 'tight' : 'opens';
   const wantedOverlapMm = Math.ceil(likelyMm * 10 - 1e-9) / 10;
   const spreadMm = forgivesMm === null ? 0 : Math.max(0, Math.round((wantedOverlapMm - forgivesMm) * 10) / 10);
   return {
-    first: first.id, second: second.id, causes: { method, paper: Math.max(...paper), mesh: Math.max(...mesh), drift: Math.max(...drift) },
-    likelyMm, worstMm, forgivesMm, verdict, wantedOverlapMm, spreadMm,
-    advice: adviceFor(first.name, second.name, verdict, spreadMm, wantedOverlapMm, { paper: Math.max(...paper), mesh: Math.max(...mesh), method, drift: Math.max(...drift) }),
+    first: first.id,
+    second: second.id,
+    causes: { method, paper: Math.max(...paper), mesh: Math.max(...mesh), drift: Math.max(...drift) },
+    likelyMm,
+    worstMm,
+    forgivesMm,
+    verdict,
+    wantedOverlapMm,
+    spreadMm,
+    advice: adviceFor(first.name, second.name, verdict, spreadMm, wantedOverlapMm, {
+      paper: Math.max(...paper),
+      mesh: Math.max(...mesh),
+      method,
+      drift: Math.max(...drift),
+    }),
   };
 }
 
 /** How far the paper can have moved between the two runs, at the edge farthest from the stops, per axis. */
 function paperBetween(input: BudgetInput, a: number, b: number, reach: SizeMm): readonly [number, number] {
-  const known = (run: number): number | undefined => input.layers.slice(0, run + 1).reverse().find((layer) => layer.humidityPercent !== undefined)?.humidityPercent;
+  const known = (run: number): number | undefined =>
+    input.layers
+      .slice(0, run + 1)
+      .reverse()
+      .find((layer) => layer.humidityPercent !== undefined)?.humidityPercent;
   const told = input.layers.some((layer) => layer.humidityPercent !== undefined);
   const [low, high] = input.humidityPercent ?? [50, 50];
   const middle = (low + high) / 2;
@@ -115,7 +144,14 @@ function paperBetween(input: BudgetInput, a: number, b: number, reach: SizeMm): 
   return [Math.max(...change.xMm.map(Math.abs)), Math.max(...change.yMm.map(Math.abs))];
 }
 
-function adviceFor(first: string, second: string, verdict: PairBudget['verdict'], spreadMm: number, wanted: number, causes: PairBudget['causes']): string {
+function adviceFor(
+  first: string,
+  second: string,
+  verdict: PairBudget['verdict'],
+  spreadMm: number,
+  wanted: number,
+  causes: PairBudget['causes'],
+): string {
   if (verdict === 'holds') return 'Nothing to do.';
   if (verdict === 'tight') return 'Holds nineteen times in twenty; look at every sheet.';
   if (verdict === 'unknown') return `Where these two should meet, let them overlap by ${wanted.toFixed(1)} mm.`;
@@ -132,8 +168,15 @@ function adviceFor(first: string, second: string, verdict: PairBudget['verdict']
 function pairProblem(pair: PairBudget, layers: readonly BudgetLayer[]): Problem[] {
   if (pair.verdict !== 'opens') return [];
   const name = (id: string): string => layers.find((layer) => layer.id === id)!.name;
-  return [problem('warning', 'register-opens', `layers ${pair.first}, ${pair.second}`,
-    `${name(pair.second)} can fall ${pair.likelyMm.toFixed(1)} mm off ${name(pair.first)}, but they overlap by ${pair.forgivesMm!.toFixed(1)} mm only: bare paper can show.`, pair.advice)];
+  return [
+    problem(
+      'warning',
+      'register-opens',
+      `layers ${pair.first}, ${pair.second}`,
+      `${name(pair.second)} can fall ${pair.likelyMm.toFixed(1)} mm off ${name(pair.first)}, but they overlap by ${pair.forgivesMm!.toFixed(1)} mm only: bare paper can show.`,
+      pair.advice,
+    ),
+  ];
 }
 
 /** Overlap that hand printing asks for as a rule, to show beside the budget. common practice */

@@ -17,11 +17,29 @@ export interface PaperChange {
  * 0.20..0.40 across the grain; the span, 33 to 66 %, is assumed, common practice), in proportion to the change. With the
  * grain unknown, either way is possible and the whole range stands. Positive when the paper grows.
  */
-export function paperChange(sizeMm: SizeMm, grain: 'along-width' | 'along-height' | 'unknown', humidityFrom: number, humidityTo: number, growth: PaperGrowth = studioDefaults.paperGrowth): PaperChange {
+export function paperChange(
+  sizeMm: SizeMm,
+  grain: 'along-width' | 'along-height' | 'unknown',
+  humidityFrom: number,
+  humidityTo: number,
+  growth: PaperGrowth = studioDefaults.paperGrowth,
+): PaperChange {
   for (const value of [humidityFrom, humidityTo]) {
-    if (!(value >= 0 && value <= 100)) fail('humidity', 'register.humidityPercent', `Air cannot have ${value} % humidity.`, 'Read a hygrometer in the room before each run.');
+    if (!(value >= 0 && value <= 100))
+      fail(
+        'humidity',
+        'register.humidityPercent',
+        `Air cannot have ${value} % humidity.`,
+        'Read a hygrometer in the room before each run.',
+      );
   }
-  if (!(growth.overPoints > 0)) fail('paper-growth', 'register', 'The growth of paper needs the span of humidity that it was measured over.', 'Give the span in points of humidity, such as 33.');
+  if (!(growth.overPoints > 0))
+    fail(
+      'paper-growth',
+      'register',
+      'The growth of paper needs the span of humidity that it was measured over.',
+      'Give the span in points of humidity, such as 33.',
+    );
   const points = (humidityTo - humidityFrom) / growth.overPoints / 100;
   const along = growth.alongPercent;
   const across = growth.acrossPercent;

@@ -33,7 +33,10 @@ export function depositOf(
   const wetRange = [volume * transferShare[0], volume * transferShare[1]] as const;
   const wetMicrons = (wetRange[0] + wetRange[1]) / 2;
   return {
-    mesh: whole, transferShare, wetMicrons, wetRange,
+    mesh: whole,
+    transferShare,
+    wetMicrons,
+    wetRange,
     dryMicrons: (wetMicrons * (volumeSolids[0] + volumeSolids[1])) / 2,
     dryRange: [wetRange[0] * volumeSolids[0], wetRange[1] * volumeSolids[1]],
     coverageM2PerL: [1000 / wetRange[1], 1000 / wetRange[0]],
@@ -54,7 +57,12 @@ export function articleDeposit(mesh: Mesh & { readonly thicknessMicrons: number 
 /** Wet film from a sheet weighed before and straight after the pull. Grams, mm², g/mL → µm. */
 export function wetFromWeighing(gainGrams: number, areaMm2: number, densityGPerMl: number = studioDefaults.densityGPerMl): number {
   if (!(gainGrams > 0 && areaMm2 > 0 && densityGPerMl > 0)) {
-    fail('weighing', 'press.weighing', 'The weighed sheet must have gained something on a printed area.', 'Weigh ten sheets together before and at once after printing, and divide by ten.');
+    fail(
+      'weighing',
+      'press.weighing',
+      'The weighed sheet must have gained something on a printed area.',
+      'Weigh ten sheets together before and at once after printing, and divide by ten.',
+    );
   }
   return (gainGrams / densityGPerMl / areaMm2) * 1e6;
 }
@@ -84,18 +92,33 @@ export interface EdgeRidge {
  * and the mesh's film together. An upper bound: a stiff blade or a wide stroke levels some of it.
  */
 export function edgeRidge(wetMicrons: number, stencilThicknessMm: number): EdgeRidge {
-  if (!(stencilThicknessMm >= 0 && stencilThicknessMm <= 10)) fail('stencil-thickness', 'material.thicknessMm', `A stencil ${stencilThicknessMm} mm thick cannot be printed.`, 'Give the thickness of the sheet in mm: newsprint about 0.07, film 0.1 to 0.18.');
+  if (!(stencilThicknessMm >= 0 && stencilThicknessMm <= 10))
+    fail(
+      'stencil-thickness',
+      'material.thicknessMm',
+      `A stencil ${stencilThicknessMm} mm thick cannot be printed.`,
+      'Give the thickness of the sheet in mm: newsprint about 0.07, film 0.1 to 0.18.',
+    );
   const high = wetMicrons + stencilThicknessMm * 1000;
   const times = high / wetMicrons;
   return {
-    wetMicrons: high, withinMm: studioDefaults.ridgeMm, timesTheFilm: times,
-    note: times < 2 ? 'The edge prints about as thick as the middle.'
-      : `Within ${studioDefaults.ridgeMm.join('–')} mm of an edge the film can be up to ${times.toFixed(1)} times as thick: darker rims, slower drying. A thinner stencil or a second, lighter stroke evens it.`,
+    wetMicrons: high,
+    withinMm: studioDefaults.ridgeMm,
+    timesTheFilm: times,
+    note:
+      times < 2
+        ? 'The edge prints about as thick as the middle.'
+        : `Within ${studioDefaults.ridgeMm.join('–')} mm of an edge the film can be up to ${times.toFixed(1)} times as thick: darker rims, slower drying. A thinner stencil or a second, lighter stroke evens it.`,
   };
 }
 
 function range(code: string, place: string, [low, high]: readonly [number, number], most: number): void {
   if (!(low > 0 && high >= low && high <= most)) {
-    fail(`${code}-range`, place, `The range ${low} to ${high} does not run from a smaller to a larger share.`, `Give two shares, the smaller first, between 0 and ${most}.`);
+    fail(
+      `${code}-range`,
+      place,
+      `The range ${low} to ${high} does not run from a smaller to a larger share.`,
+      `Give two shares, the smaller first, between 0 and ${most}.`,
+    );
   }
 }

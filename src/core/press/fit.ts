@@ -40,7 +40,13 @@ export interface ScreenFit {
   /** Stroke runs along this axis, the blade lies across it. */
   readonly strokeAxis: 'x' | 'y';
   readonly margins: readonly Margin[];
-  readonly squeegee: { readonly leastMm: number; readonly bestMm: number; readonly mostMm: number; readonly ownMm: number | null; readonly travelMm: number };
+  readonly squeegee: {
+    readonly leastMm: number;
+    readonly bestMm: number;
+    readonly mostMm: number;
+    readonly ownMm: number | null;
+    readonly travelMm: number;
+  };
   readonly wouldFit: { readonly frameInsideMm: SizeMm; readonly imageMm: SizeMm };
   readonly remedies: readonly Remedy[];
   readonly problems: readonly Problem[];
@@ -55,7 +61,7 @@ export function fitScreen(input: FitInput): ScreenFit {
   checkSize(frame, 'screen', 'inside of the frame');
   checkSize(image, 'image', 'image');
   if (input.sheetMm) checkSize(input.sheetMm, 'paper', 'sheet');
-  const imageAtMm = input.imageAtMm ?? [(frame[0] - image[0]) / 2, (frame[1] - image[1]) / 2] as const;
+  const imageAtMm = input.imageAtMm ?? ([(frame[0] - image[0]) / 2, (frame[1] - image[1]) / 2] as const);
   const strokeAxis = strokeOf(hingeSide);
   const margins = marginsOf(frame, image, imageAtMm, strokeAxis);
   const tooSmall = margins.some((margin) => margin.mm < margin.leastMm);
@@ -63,7 +69,15 @@ export function fitScreen(input: FitInput): ScreenFit {
   const problems: Problem[] = [];
   const squeegee = squeegeeOf(input, strokeAxis, problems);
   if (input.sheetMm && (image[0] > input.sheetMm[0] || image[1] > input.sheetMm[1])) {
-    problems.push(problem('error', 'image-over-sheet', 'paper', `The image (${size(image)}) is larger than the sheet (${size(input.sheetMm)}).`, 'Make the image smaller or take a larger sheet.'));
+    problems.push(
+      problem(
+        'error',
+        'image-over-sheet',
+        'paper',
+        `The image (${size(image)}) is larger than the sheet (${size(input.sheetMm)}).`,
+        'Make the image smaller or take a larger sheet.',
+      ),
+    );
   }
   const wouldFit = {
     frameInsideMm: grow(image, strokeAxis, studioDefaults.bladeEndMm, studioDefaults.wellMm),
@@ -82,12 +96,22 @@ export function strokeOf(hingeSide: Side): 'x' | 'y' {
 
 function marginsOf(frame: SizeMm, image: SizeMm, at: SizeMm, stroke: 'x' | 'y'): Margin[] {
   const gaps: readonly (readonly [Side, number, 'x' | 'y'])[] = [
-    ['top', at[1], 'y'], ['bottom', frame[1] - at[1] - image[1], 'y'], ['left', at[0], 'x'], ['right', frame[0] - at[0] - image[0], 'x'],
+    ['top', at[1], 'y'],
+    ['bottom', frame[1] - at[1] - image[1], 'y'],
+    ['left', at[0], 'x'],
+    ['right', frame[0] - at[0] - image[0], 'x'],
   ];
   return gaps.map(([side, gap, axis]) => {
     const well = axis === stroke;
     const wantedMm = well ? studioDefaults.wellMm : studioDefaults.bladeEndMm;
-    return { side, role: well ? 'ink well' : 'blade end', mm: gap, wantedMm, leastMm: well ? studioDefaults.leastWellMm : studioDefaults.leastBladeEndMm, missingMm: Math.max(0, wantedMm - gap) };
+    return {
+      side,
+      role: well ? 'ink well' : 'blade end',
+      mm: gap,
+      wantedMm,
+      leastMm: well ? studioDefaults.leastWellMm : studioDefaults.leastBladeEndMm,
+      missingMm: Math.max(0, wantedMm - gap),
+    };
   });
 }
 
@@ -95,14 +119,24 @@ function marginsOf(frame: SizeMm, image: SizeMm, at: SizeMm, stroke: 'x' | 'y'):
 function marginProblems(margins: readonly Margin[], advice: string): Problem[] {
   const short = margins.filter((margin) => margin.missingMm > 0);
   const same = (one: Margin, other: Margin): boolean => one.role === other.role && Math.abs(one.mm - other.mm) < 0.05;
-  return short.filter((margin, i) => short.findIndex((one) => same(one, margin)) === i).map((margin) => {
-    const sides = short.filter((one) => same(one, margin)).map((one) => one.side).join(' and ');
-    const bad = margin.mm < margin.leastMm;
-    return problem(bad ? 'error' : 'warning', bad ? 'screen-too-small' : 'screen-tight', `screen ${sides}`,
-      margin.mm < 0 ? `The image reaches ${mm(-margin.mm)} past the inside of the frame (${sides}).`
-        : `Between image and frame there are ${mm(margin.mm)} (${sides}, ${margin.role}); ${mm(bad ? margin.leastMm - margin.mm : margin.missingMm)} are missing${bad ? ' at least' : ' to print at ease'}.`,
-      advice);
-  });
+  return short
+    .filter((margin, i) => short.findIndex((one) => same(one, margin)) === i)
+    .map((margin) => {
+      const sides = short
+        .filter((one) => same(one, margin))
+        .map((one) => one.side)
+        .join(' and ');
+      const bad = margin.mm < margin.leastMm;
+      return problem(
+        bad ? 'error' : 'warning',
+        bad ? 'screen-too-small' : 'screen-tight',
+        `screen ${sides}`,
+        margin.mm < 0
+          ? `The image reaches ${mm(-margin.mm)} past the inside of the frame (${sides}).`
+          : `Between image and frame there are ${mm(margin.mm)} (${sides}, ${margin.role}); ${mm(bad ? margin.leastMm - margin.mm : margin.missingMm)} are missing${bad ? ' at least' : ' to print at ease'}.`,
+        advice,
+      );
+    });
 }
 
 function squeegeeOf(input: FitInput, stroke: 'x' | 'y', problems: Problem[]): ScreenFit['squeegee'] {
@@ -113,21 +147,42 @@ function squeegeeOf(input: FitInput, stroke: 'x' | 'y', problems: Problem[]): Sc
   const mostMm = input.frameInsideMm[across] - 2 * studioDefaults.bladeToFrameMm;
   const ownMm = input.squeegeeMm ?? null;
   if (ownMm !== null && ownMm < leastMm) {
-    problems.push(problem(ownMm < image ? 'error' : 'warning', 'squeegee-short', 'screen.squeegeeMm', `The squeegee is ${mm(ownMm)}, the image ${mm(image)} across the stroke; ${mm(leastMm - ownMm)} are missing.`,
-      `Take one of ${mm(leastMm)} to ${mm(Math.max(leastMm, Math.min(mostMm, image + 2 * best)))}, or hinge the frame on another side.`));
+    problems.push(
+      problem(
+        ownMm < image ? 'error' : 'warning',
+        'squeegee-short',
+        'screen.squeegeeMm',
+        `The squeegee is ${mm(ownMm)}, the image ${mm(image)} across the stroke; ${mm(leastMm - ownMm)} are missing.`,
+        `Take one of ${mm(leastMm)} to ${mm(Math.max(leastMm, Math.min(mostMm, image + 2 * best)))}, or hinge the frame on another side.`,
+      ),
+    );
   }
   if (ownMm !== null && ownMm > mostMm) {
-    problems.push(problem(ownMm > input.frameInsideMm[across] ? 'error' : 'warning', 'squeegee-long', 'screen.squeegeeMm', `The squeegee (${mm(ownMm)}) leaves less than ${mm(studioDefaults.bladeToFrameMm)} to the frame at each end; the mesh cannot give.`,
-      `Take one of at most ${mm(Math.max(0, mostMm))}.`));
+    problems.push(
+      problem(
+        ownMm > input.frameInsideMm[across] ? 'error' : 'warning',
+        'squeegee-long',
+        'screen.squeegeeMm',
+        `The squeegee (${mm(ownMm)}) leaves less than ${mm(studioDefaults.bladeToFrameMm)} to the frame at each end; the mesh cannot give.`,
+        `Take one of at most ${mm(Math.max(0, mostMm))}.`,
+      ),
+    );
   }
   // From behind the image at the hinge, over it, to just past its near edge.
   const travelMm = input.imageMm[1 - across] + 2 * best;
-  return { leastMm, bestMm: Math.min(Math.max(leastMm, Math.min(image + 2 * best, mostMm)), Math.max(leastMm, mostMm)), mostMm, ownMm, travelMm };
+  return {
+    leastMm,
+    bestMm: Math.min(Math.max(leastMm, Math.min(image + 2 * best, mostMm)), Math.max(leastMm, mostMm)),
+    mostMm,
+    ownMm,
+    travelMm,
+  };
 }
 
 function remediesFor(input: FitInput, at: SizeMm, margins: readonly Margin[], wanted: SizeMm, tooSmall: boolean): Remedy[] {
   const { frameInsideMm: frame, imageMm: image, hingeSide } = input;
-  const worst = (list: readonly Margin[]): number => Math.max(...list.map((margin) => (tooSmall ? margin.leastMm - margin.mm : margin.missingMm)));
+  const worst = (list: readonly Margin[]): number =>
+    Math.max(...list.map((margin) => (tooSmall ? margin.leastMm - margin.mm : margin.missingMm)));
   const now = worst(margins);
   const remedies: Remedy[] = [];
   const centred = (one: SizeMm): SizeMm => [(frame[0] - one[0]) / 2, (frame[1] - one[1]) / 2];
@@ -135,7 +190,12 @@ function remediesFor(input: FitInput, at: SizeMm, margins: readonly Margin[], wa
   const tries: readonly (readonly [Remedy['what'], SizeMm, 'x' | 'y', string])[] = [
     ['move image', image, stroke, 'Put the image in the middle of the frame.'],
     ['turn image', [image[1], image[0]], stroke, 'Turn the image by a quarter on the screen.'],
-    ['hinge elsewhere', image, stroke === 'y' ? 'x' : 'y', `Hinge the frame on the ${stroke === 'y' ? 'left or right' : 'top or bottom'} side.`],
+    [
+      'hinge elsewhere',
+      image,
+      stroke === 'y' ? 'x' : 'y',
+      `Hinge the frame on the ${stroke === 'y' ? 'left or right' : 'top or bottom'} side.`,
+    ],
   ];
   for (const [what, turned, axis, text] of tries) {
     if (what === 'move image' && Math.hypot(at[0] - centred(image)[0], at[1] - centred(image)[1]) < 1) continue;
@@ -145,12 +205,28 @@ function remediesFor(input: FitInput, at: SizeMm, margins: readonly Margin[], wa
   }
   remedies.sort((one, other) => Number(other.text.endsWith('fits.')) - Number(one.text.endsWith('fits.')));
   remedies.push({ what: 'larger frame', text: `A frame of ${size(wanted)} inside holds this image at ease.` });
-  const scale = Math.min(1, ...[0, 1].map((axis) => {
-    const well = (axis === 1) === (stroke === 'y');
-    const room = frame[axis] - 2 * (tooSmall ? (well ? studioDefaults.leastWellMm : studioDefaults.leastBladeEndMm) : well ? studioDefaults.wellMm : studioDefaults.bladeEndMm);
-    return room / image[axis];
-  }));
-  if (scale > 0.2 && scale < 1) remedies.push({ what: 'smaller image', text: `An image of ${size([Math.floor(image[0] * scale), Math.floor(image[1] * scale)])} fits this frame${tooSmall ? ' with care' : ''}.` });
+  const scale = Math.min(
+    1,
+    ...[0, 1].map((axis) => {
+      const well = (axis === 1) === (stroke === 'y');
+      const room =
+        frame[axis] -
+        2 *
+          (tooSmall
+            ? well
+              ? studioDefaults.leastWellMm
+              : studioDefaults.leastBladeEndMm
+            : well
+              ? studioDefaults.wellMm
+              : studioDefaults.bladeEndMm);
+      return room / image[axis];
+    }),
+  );
+  if (scale > 0.2 && scale < 1)
+    remedies.push({
+      what: 'smaller image',
+      text: `An image of ${size([Math.floor(image[0] * scale), Math.floor(image[1] * scale)])} fits this frame${tooSmall ? ' with care' : ''}.`,
+    });
   return remedies;
 }
 

@@ -11,7 +11,16 @@ export { fitScreen, strokeOf } from './fit.ts';
 export type { FitInput, Margin, Remedy, ScreenFit, Side, SizeMm } from './fit.ts';
 export { tapingPlan } from './taping.ts';
 export type { Rect, TapingPlan } from './taping.ts';
-export { adviseGap, growthAlong, growthApproximate, growthBetween, offContact, strainAcross, strainApproximate, strainAt } from './off-contact.ts';
+export {
+  adviseGap,
+  growthAlong,
+  growthApproximate,
+  growthBetween,
+  offContact,
+  strainAcross,
+  strainApproximate,
+  strainAt,
+} from './off-contact.ts';
 export type { GapAdvice, OffContact } from './off-contact.ts';
 export { layersOf, risersFor } from './risers.ts';
 export type { Layers, Risers } from './risers.ts';

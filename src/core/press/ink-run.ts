@@ -29,11 +29,27 @@ export interface InkForRunInput {
 
 /** Grams = area × wet film × density × pulls + what stays in screen and pot (50..150 g, common practice). Throws ProblemError. */
 export function inkForRun(input: InkForRunInput, place = 'layer'): InkForRun {
-  const { areaMm2, wetMicrons, pulls, wetRange = [wetMicrons, wetMicrons], densityGPerMl = studioDefaults.densityGPerMl, stayingGrams = studioDefaults.stayingGrams } = input;
-  if (![areaMm2, wetMicrons, pulls, ...wetRange, ...stayingGrams].every((value) => Number.isFinite(value) && value >= 0) || !(densityGPerMl > 0)) {
-    fail('ink-amount', place, 'Area, film, pulls and what stays must be nought or more, and the density above nought.', 'Check mesh, ink density and number of sheets.');
+  const {
+    areaMm2,
+    wetMicrons,
+    pulls,
+    wetRange = [wetMicrons, wetMicrons],
+    densityGPerMl = studioDefaults.densityGPerMl,
+    stayingGrams = studioDefaults.stayingGrams,
+  } = input;
+  if (
+    ![areaMm2, wetMicrons, pulls, ...wetRange, ...stayingGrams].every((value) => Number.isFinite(value) && value >= 0) ||
+    !(densityGPerMl > 0)
+  ) {
+    fail(
+      'ink-amount',
+      place,
+      'Area, film, pulls and what stays must be nought or more, and the density above nought.',
+      'Check mesh, ink density and number of sheets.',
+    );
   }
-  if (stayingGrams[0] > stayingGrams[1] || wetRange[0] > wetRange[1]) fail('ink-range', place, 'A range runs from its larger to its smaller end.', 'Write the smaller figure first.');
+  if (stayingGrams[0] > stayingGrams[1] || wetRange[0] > wetRange[1])
+    fail('ink-range', place, 'A range runs from its larger to its smaller end.', 'Write the smaller figure first.');
   // One mm² under one µm of film is 10⁻³ mm³, and a mL is 1000 mm³.
   const perPullMl = areaMm2 * wetMicrons * 1e-6;
   const perPullGrams = perPullMl * densityGPerMl;
@@ -44,10 +60,20 @@ export function inkForRun(input: InkForRunInput, place = 'layer'): InkForRun {
   const stayingShare = totalGrams === 0 ? 0 : staying / totalGrams;
   const stayingDominates = stayingShare > 0.5;
   return {
-    printedGrams, printedMl: perPullMl * pulls, perPullGrams, totalGrams, totalRangeGrams: [end(0), end(1)], totalMl: totalGrams / densityGPerMl, stayingShare, stayingDominates,
-    note: pulls === 0 ? 'No sheet goes through this run.'
-      : stayingDominates ? `The sheets take ${say(printedGrams)} g; most of the pot (${Math.round(stayingShare * 100)} %) is what screen and knife keep. Scrape it back into a labelled jar.`
-        : `The sheets take ${say(printedGrams)} g, screen and knife keep about ${say(staying)} g.`,
+    printedGrams,
+    printedMl: perPullMl * pulls,
+    perPullGrams,
+    totalGrams,
+    totalRangeGrams: [end(0), end(1)],
+    totalMl: totalGrams / densityGPerMl,
+    stayingShare,
+    stayingDominates,
+    note:
+      pulls === 0
+        ? 'No sheet goes through this run.'
+        : stayingDominates
+          ? `The sheets take ${say(printedGrams)} g; most of the pot (${Math.round(stayingShare * 100)} %) is what screen and knife keep. Scrape it back into a labelled jar.`
+          : `The sheets take ${say(printedGrams)} g, screen and knife keep about ${say(staying)} g.`,
   };
 }
 

@@ -44,9 +44,19 @@ export const thicknessInThreads = 1.6;
 
 /** Usual meshes, per cm – thread: [perCm, thread, opening, open %, thickness, volume]. common practice, a mesh's own figures win. */
 const rows: readonly (readonly [number, number, number, number, number, number])[] = [
-  [32, 100, 200, 42, 165, 69], [43, 80, 149, 41, 130, 53], [48, 70, 133, 41, 115, 47], [55, 64, 115, 40, 98, 39], [77, 55, 67, 27, 88, 24],
-  [77, 48, 77, 35, 75, 26], [90, 48, 55, 24, 78, 19], [100, 40, 57, 32, 65, 21], [110, 34, 52, 33, 55, 18], [120, 34, 45, 30, 55, 16],
-  [120, 40, 37, 20, 65, 13], [140, 34, 31, 19, 56, 11], [150, 31, 32, 23, 48, 11],
+  [32, 100, 200, 42, 165, 69],
+  [43, 80, 149, 41, 130, 53],
+  [48, 70, 133, 41, 115, 47],
+  [55, 64, 115, 40, 98, 39],
+  [77, 55, 67, 27, 88, 24],
+  [77, 48, 77, 35, 75, 26],
+  [90, 48, 55, 24, 78, 19],
+  [100, 40, 57, 32, 65, 21],
+  [110, 34, 52, 33, 55, 18],
+  [120, 34, 45, 30, 55, 16],
+  [120, 40, 37, 20, 65, 13],
+  [140, 34, 31, 19, 56, 11],
+  [150, 31, 32, 23, 48, 11],
 ];
 
 export interface MeshRow extends Required<Mesh> {
@@ -55,9 +65,18 @@ export interface MeshRow extends Required<Mesh> {
   readonly perInch: number;
 }
 
-export const meshTable: readonly MeshRow[] = rows.map(([perCm, threadMicrons, openingMicrons, openPercent, thicknessMicrons, theoreticalCm3PerM2]) => ({
-  id: `${perCm}-${threadMicrons}`, perInch: Math.round((perCm * 2.54) / 5) * 5, perCm, threadMicrons, openingMicrons, openPercent, thicknessMicrons, theoreticalCm3PerM2,
-}));
+export const meshTable: readonly MeshRow[] = rows.map(
+  ([perCm, threadMicrons, openingMicrons, openPercent, thicknessMicrons, theoreticalCm3PerM2]) => ({
+    id: `${perCm}-${threadMicrons}`,
+    perInch: Math.round((perCm * 2.54) / 5) * 5,
+    perCm,
+    threadMicrons,
+    openingMicrons,
+    openPercent,
+    thicknessMicrons,
+    theoreticalCm3PerM2,
+  }),
+);
 
 /**
  * All figures of a mesh, each with where it came from. The mesh's own figures win, then a row of the table with the same
@@ -79,7 +98,13 @@ export function completeMesh(mesh: Mesh, place = 'screen.mesh'): CompleteMesh {
   const rowVolume = !given('openingMicrons', 'openPercent', 'thicknessMicrons');
   const [theoreticalCm3PerM2, volumeFrom] = pick('theoreticalCm3PerM2', rowVolume, () => theoreticalVolume(openPercent, thicknessMicrons));
   return {
-    perCm: mesh.perCm, perInch: mesh.perCm * 2.54, threadMicrons: mesh.threadMicrons, openingMicrons, openPercent, thicknessMicrons, theoreticalCm3PerM2,
+    perCm: mesh.perCm,
+    perInch: mesh.perCm * 2.54,
+    threadMicrons: mesh.threadMicrons,
+    openingMicrons,
+    openPercent,
+    thicknessMicrons,
+    theoreticalCm3PerM2,
     from: { openingMicrons: openingFrom, openPercent: openFrom, thicknessMicrons: thicknessFrom, theoreticalCm3PerM2: volumeFrom },
   };
 }
@@ -92,10 +117,19 @@ function checkMesh(mesh: Mesh, place: string): void {
   }
   const pitch = 10000 / mesh.perCm;
   if (mesh.threadMicrons >= pitch) {
-    fail('mesh-closed', place, `${mesh.perCm} threads a cm leave ${Math.round(pitch)} µm for each, and the thread is ${mesh.threadMicrons} µm: nothing is open.`,
-      'Check that the count is per cm and not per inch (divide threads per inch by 2.54).');
+    fail(
+      'mesh-closed',
+      place,
+      `${mesh.perCm} threads a cm leave ${Math.round(pitch)} µm for each, and the thread is ${mesh.threadMicrons} µm: nothing is open.`,
+      'Check that the count is per cm and not per inch (divide threads per inch by 2.54).',
+    );
   }
   if (mesh.openPercent !== undefined && mesh.openPercent >= 100) {
-    fail('mesh-open', `${place}.openPercent`, `${mesh.openPercent} % open leaves no thread.`, 'Copy the open area from the mesh, or leave it out.');
+    fail(
+      'mesh-open',
+      `${place}.openPercent`,
+      `${mesh.openPercent} % open leaves no thread.`,
+      'Copy the open area from the mesh, or leave it out.',
+    );
   }
 }

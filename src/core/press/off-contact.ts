@@ -5,7 +5,12 @@ import { checkSize, strokeOf } from './fit.ts';
 import type { Side, SizeMm } from './fit.ts';
 
 /** Gap by the size of the print, in mm: up to this long a side, from, to. common practice */
-const bySize: readonly (readonly [string, number, number, number])[] = [['A4', 297, 1.5, 2], ['A3', 420, 2, 3], ['A2', 594, 3, 4], ['A1', Infinity, 4, 6]];
+const bySize: readonly (readonly [string, number, number, number])[] = [
+  ['A4', 297, 1.5, 2],
+  ['A3', 420, 2, 3],
+  ['A2', 594, 3, 4],
+  ['A1', Infinity, 4, 6],
+];
 
 export interface GapAdvice {
   readonly gapMm: number;
@@ -20,16 +25,30 @@ export interface GapAdvice {
 export function adviseGap(imageMm: SizeMm, tensionNPerCm?: number): GapAdvice {
   checkSize(imageMm, 'image', 'image');
   const [name, , low, high] = bySize.find(([, side]) => Math.max(...imageMm) <= side)!;
-  if (tensionNPerCm !== undefined && !(tensionNPerCm > 0)) fail('tension', 'screen.tensionNPerCm', `A mesh cannot have a tension of ${tensionNPerCm} N/cm.`, 'Leave the tension out when it is not known.');
+  if (tensionNPerCm !== undefined && !(tensionNPerCm > 0))
+    fail(
+      'tension',
+      'screen.tensionNPerCm',
+      `A mesh cannot have a tension of ${tensionNPerCm} N/cm.`,
+      'Leave the tension out when it is not known.',
+    );
   if (tensionNPerCm !== undefined && tensionNPerCm >= studioDefaults.tightNPerCm) {
     const most = 25.4 / 16;
     return { gapMm: Math.min(most, low), rangeMm: [1, most], why: `A mesh of ${tensionNPerCm} N/cm needs at most 1/16 in (1.6 mm).` };
   }
   if (tensionNPerCm !== undefined && tensionNPerCm < studioDefaults.slackNPerCm) {
     const range = [Math.min(low * 1.5, 6.35), Math.min(high * 1.5, 6.35)] as const;
-    return { gapMm: (range[0] + range[1]) / 2, rangeMm: range, why: `A print up to ${name} on slack mesh (${tensionNPerCm} N/cm): half as much again as usual. New mesh would keep register better.` };
+    return {
+      gapMm: (range[0] + range[1]) / 2,
+      rangeMm: range,
+      why: `A print up to ${name} on slack mesh (${tensionNPerCm} N/cm): half as much again as usual. New mesh would keep register better.`,
+    };
   }
-  return { gapMm: (low + high) / 2, rangeMm: [low, high], why: `A print up to ${name} by hand${tensionNPerCm === undefined ? ', tension not known' : ''}. Enough when the mesh snaps up behind the blade.` };
+  return {
+    gapMm: (low + high) / 2,
+    rangeMm: [low, high],
+    why: `A print up to ${name} by hand${tensionNPerCm === undefined ? ', tension not known' : ''}. Enough when the mesh snaps up behind the blade.`,
+  };
 }
 
 /** Strain of a mesh of free span W pressed down by h at distance x from one side, sliding freely under the blade. Geometry, exact. */
@@ -91,24 +110,46 @@ export function offContact(input: {
   checkSize(frame, 'screen', 'inside of the frame');
   checkSize(image, 'image', 'image');
   const gaps: readonly [number, number] = typeof input.gapMm === 'number' ? [input.gapMm, input.gapMm] : input.gapMm;
-  if (!gaps.every((gap) => gap >= 0 && gap <= 100)) fail('gap', 'screen.offContactMm', `A gap of ${gaps.join(' to ')} mm is no gap that a screen has.`, 'Give the gap between mesh and paper in mm, usually 1.5 to 6.');
+  if (!gaps.every((gap) => gap >= 0 && gap <= 100))
+    fail(
+      'gap',
+      'screen.offContactMm',
+      `A gap of ${gaps.join(' to ')} mm is no gap that a screen has.`,
+      'Give the gap between mesh and paper in mm, usually 1.5 to 6.',
+    );
   const along = strokeOf(hingeSide) === 'y' ? 1 : 0;
   const across = 1 - along;
-  const at = input.imageAtMm ?? [(frame[0] - image[0]) / 2, (frame[1] - image[1]) / 2] as const;
+  const at = input.imageAtMm ?? ([(frame[0] - image[0]) / 2, (frame[1] - image[1]) / 2] as const);
   const near: readonly [number, number] = [at[along], frame[along] - at[along] - image[along]];
   // Margins in the order hinge, hand.
   const margins: readonly [number, number] = hingeSide === 'top' || hingeSide === 'left' ? near : [near[1], near[0]];
   if (!(Math.min(...margins) > 0 && image[across] < frame[across])) {
-    fail('frame-under-image', 'screen', `The inside of the frame (${frame.join(' × ')} mm) leaves no mesh around the image (${image.join(' × ')} mm).`, 'Take a larger frame or a smaller image.');
+    fail(
+      'frame-under-image',
+      'screen',
+      `The inside of the frame (${frame.join(' × ')} mm) leaves no mesh around the image (${image.join(' × ')} mm).`,
+      'Take a larger frame or a smaller image.',
+    );
   }
   const blade = Math.min(input.squeegeeMm ?? image[across] + 2 * studioDefaults.bladePastImageMm[0], frame[across] - 1);
   const alongMm = growthAlong(frame[along], margins, gaps);
-  const acrossMm = [image[across] * strainAcross(frame[across], blade, gaps[0]), image[across] * strainAcross(frame[across], blade, gaps[1])] as const;
-  const strainOf = (times: number): number => Math.max(...([0, 1] as const).map((end) => Math.max(strainAt(frame[along], times * gaps[end], margins[end]), strainAcross(frame[across], blade, times * gaps[end]))));
+  const acrossMm = [
+    image[across] * strainAcross(frame[across], blade, gaps[0]),
+    image[across] * strainAcross(frame[across], blade, gaps[1]),
+  ] as const;
+  const strainOf = (times: number): number =>
+    Math.max(
+      ...([0, 1] as const).map((end) =>
+        Math.max(strainAt(frame[along], times * gaps[end], margins[end]), strainAcross(frame[across], blade, times * gaps[end])),
+      ),
+    );
   const mostStrain = strainOf(1);
   const meanGap = (gaps[0] + gaps[1]) / 2;
   return {
-    alongMm, alongApproximateMm: growthApproximate(frame[along], meanGap, (margins[0] + margins[1]) / 2), acrossMm, mostStrain,
+    alongMm,
+    alongApproximateMm: growthApproximate(frame[along], meanGap, (margins[0] + margins[1]) / 2),
+    acrossMm,
+    mostStrain,
     problems: strainProblems(mostStrain, meanGap, strainOf),
   };
 }
@@ -123,17 +164,34 @@ function strainProblems(strain: number, gapMm: number, strainOf: (times: number)
   }
   const safe = (Math.floor(most * gapMm * 10) / 10).toFixed(1);
   if (strain >= studioDefaults.strainTears) {
-    return [problem('error', 'gap-tears-mesh', 'screen.offContactMm', `A gap of ${gapMm.toFixed(1)} mm stretches the mesh by ${percent} % so near the frame: it can tear or come off the frame.`,
-      `Lower the gap to about ${safe} mm or leave more room between image and frame.`)];
+    return [
+      problem(
+        'error',
+        'gap-tears-mesh',
+        'screen.offContactMm',
+        `A gap of ${gapMm.toFixed(1)} mm stretches the mesh by ${percent} % so near the frame: it can tear or come off the frame.`,
+        `Lower the gap to about ${safe} mm or leave more room between image and frame.`,
+      ),
+    ];
   }
   if (strain >= studioDefaults.strainDoubtful) {
-    return [problem('warning', 'gap-stretches-mesh', 'screen.offContactMm', `A gap of ${gapMm.toFixed(1)} mm stretches the mesh by ${percent} %: the edges of the image drift outwards and the mesh slackens in time.`,
-      `Lower the gap to about ${safe} mm or leave more room between image and frame.`)];
+    return [
+      problem(
+        'warning',
+        'gap-stretches-mesh',
+        'screen.offContactMm',
+        `A gap of ${gapMm.toFixed(1)} mm stretches the mesh by ${percent} %: the edges of the image drift outwards and the mesh slackens in time.`,
+        `Lower the gap to about ${safe} mm or leave more room between image and frame.`,
+      ),
+    ];
   }
   return [];
 }
 
 /** Layers whose image grows differently do not fit one another. Growth in mm (across at the wider end); difference over the whole image. */
 export function growthBetween(one: OffContact, other: OffContact): { readonly alongMm: number; readonly acrossMm: number } {
-  return { alongMm: Math.abs(one.alongMm - other.alongMm), acrossMm: Math.max(Math.abs(one.acrossMm[0] - other.acrossMm[0]), Math.abs(one.acrossMm[1] - other.acrossMm[1])) };
+  return {
+    alongMm: Math.abs(one.alongMm - other.alongMm),
+    acrossMm: Math.max(Math.abs(one.acrossMm[0] - other.acrossMm[0]), Math.abs(one.acrossMm[1] - other.acrossMm[1])),
+  };
 }

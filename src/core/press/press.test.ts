@@ -1,6 +1,27 @@
 import { describe, expect, test } from 'vitest';
 import { ProblemError } from '../problem.ts';
-import { adviseGap, adviseMesh, completeMesh, depositOf, edgeRidge, fitScreen, growthBetween, inkForRun, offContact, paperChange, readTestSheets, registerBudget, registerShifts, registerTestSheet, risersFor, sigmaOf, stopsTemplate, tapingPlan, transferFromWeighing, wetFromWeighing } from './index.ts';
+import {
+  adviseGap,
+  adviseMesh,
+  completeMesh,
+  depositOf,
+  edgeRidge,
+  fitScreen,
+  growthBetween,
+  inkForRun,
+  offContact,
+  paperChange,
+  readTestSheets,
+  registerBudget,
+  registerShifts,
+  registerTestSheet,
+  risersFor,
+  sigmaOf,
+  stopsTemplate,
+  tapingPlan,
+  transferFromWeighing,
+  wetFromWeighing,
+} from './index.ts';
 import type { TestReading } from './index.ts';
 
 const codeOf = (act: () => unknown): string => {
@@ -24,9 +45,18 @@ describe('mesh and deposit', () => {
   });
 
   test('a usual mesh takes its row; one figure of the studio’s own pulls what follows from it off the row', () => {
-    expect(completeMesh({ perCm: 77, threadMicrons: 48 })).toMatchObject({ openingMicrons: 77, theoreticalCm3PerM2: 26, from: { theoreticalCm3PerM2: 'table' } });
+    expect(completeMesh({ perCm: 77, threadMicrons: 48 })).toMatchObject({
+      openingMicrons: 77,
+      theoreticalCm3PerM2: 26,
+      from: { theoreticalCm3PerM2: 'table' },
+    });
     const thicker = completeMesh({ perCm: 77, threadMicrons: 48, thicknessMicrons: 90 });
-    expect(thicker.from).toEqual({ openingMicrons: 'table', openPercent: 'table', thicknessMicrons: 'given', theoreticalCm3PerM2: 'formula' });
+    expect(thicker.from).toEqual({
+      openingMicrons: 'table',
+      openPercent: 'table',
+      thicknessMicrons: 'given',
+      theoreticalCm3PerM2: 'formula',
+    });
     expect(thicker.theoreticalCm3PerM2).toBeCloseTo(31.5, 9);
   });
 
@@ -84,7 +114,8 @@ describe('does the screen fit', () => {
 
   test('the squeegee must pass the image and clear the frame', () => {
     const shared = { frameInsideMm: [400, 500] as const, imageMm: [180, 240] as const, hingeSide: 'top' as const };
-    const codes = (squeegeeMm: number): readonly string[] => fitScreen({ ...shared, squeegeeMm }).problems.map((one) => `${one.severity} ${one.code}`);
+    const codes = (squeegeeMm: number): readonly string[] =>
+      fitScreen({ ...shared, squeegeeMm }).problems.map((one) => `${one.severity} ${one.code}`);
     expect(codes(210)).toEqual([]);
     expect(codes(190)).toEqual(['warning squeegee-short']);
     expect(codes(150)).toEqual(['error squeegee-short']);
@@ -93,7 +124,9 @@ describe('does the screen fit', () => {
   });
 
   test('an image larger than the sheet, or of no size, is refused', () => {
-    expect(fitScreen({ frameInsideMm: [600, 700], imageMm: [180, 240], sheetMm: [150, 300], hingeSide: 'top' }).problems[0].code).toBe('image-over-sheet');
+    expect(fitScreen({ frameInsideMm: [600, 700], imageMm: [180, 240], sheetMm: [150, 300], hingeSide: 'top' }).problems[0].code).toBe(
+      'image-over-sheet',
+    );
     expect(codeOf(() => fitScreen({ frameInsideMm: [600, 0], imageMm: [180, 240], hingeSide: 'top' }))).toBe('size');
   });
 
@@ -136,18 +169,37 @@ describe('off-contact', () => {
   });
 
   test('a high clamp asks for board under the paper, a low one for packing under the clamp', () => {
-    const risers = (hingeLiftMm: number) => risersFor({ gapMm: 3, paperMm: 0.3, stencilMm: 0.1, hingeLiftMm, frameLengthMm: 560, imageFromHingeMm: [160, 400], boardsMm: [2, 1.75] });
+    const risers = (hingeLiftMm: number) =>
+      risersFor({
+        gapMm: 3,
+        paperMm: 0.3,
+        stencilMm: 0.1,
+        hingeLiftMm,
+        frameLengthMm: 560,
+        imageFromHingeMm: [160, 400],
+        boardsMm: [2, 1.75],
+      });
     expect(risers(12)).toMatchObject({ underHingeMm: 0, underPaperMm: expect.closeTo(8.6, 9), frontMm: expect.closeTo(12, 9) });
     expect(risers(1)).toMatchObject({ underHingeMm: expect.closeTo(2.4, 9), underPaperMm: 0 });
     expect(risers(12).layers[0]).toMatchObject({ count: 6, heightMm: 12 });
     expect(risers(12).problems[0].code).toBe('gap-uneven');
-    expect(codeOf(() => risersFor({ gapMm: 3, paperMm: 0.3, stencilMm: 0, hingeLiftMm: 3, frameLengthMm: 100, imageFromHingeMm: [50, 200] }))).toBe('riser-lengths');
-    expect(codeOf(() => risersFor({ gapMm: 3, paperMm: 0.3, stencilMm: 0, hingeLiftMm: 3, frameLengthMm: 300, imageFromHingeMm: [50, 200], boardsMm: [0] }))).toBe('riser-board');
+    expect(
+      codeOf(() => risersFor({ gapMm: 3, paperMm: 0.3, stencilMm: 0, hingeLiftMm: 3, frameLengthMm: 100, imageFromHingeMm: [50, 200] })),
+    ).toBe('riser-lengths');
+    expect(
+      codeOf(() =>
+        risersFor({ gapMm: 3, paperMm: 0.3, stencilMm: 0, hingeLiftMm: 3, frameLengthMm: 300, imageFromHingeMm: [50, 200], boardsMm: [0] }),
+      ),
+    ).toBe('riser-board');
   });
 });
 
 describe('register', () => {
-  const layers = [{ id: 'a', name: 'Sky' }, { id: 'b', name: 'Kelp' }, { id: 'c', name: 'Urchin' }];
+  const layers = [
+    { id: 'a', name: 'Sky' },
+    { id: 'b', name: 'Kelp' },
+    { id: 'c', name: 'Urchin' },
+  ];
   const shared = { layers, edge: 'cut' as const, imageMm: [180, 240] as const, grain: 'unknown' as const };
 
   test('six layers on stops need more overlap than on pins', () => {
@@ -162,7 +214,14 @@ describe('register', () => {
   });
 
   test('a drawing that forgives too little is told how far to spread, and the likeliest cause', () => {
-    const budget = registerBudget({ ...shared, method: 'stops', forgives: [{ first: 'a', second: 'b', overlapMm: 0.3 }, { first: 'c', second: 'b', overlapMm: 5 }] });
+    const budget = registerBudget({
+      ...shared,
+      method: 'stops',
+      forgives: [
+        { first: 'a', second: 'b', overlapMm: 0.3 },
+        { first: 'c', second: 'b', overlapMm: 5 },
+      ],
+    });
     const pair = budget.pairs.find((one) => one.first === 'a' && one.second === 'b')!;
     expect(pair).toMatchObject({ verdict: 'opens', forgivesMm: 0.3 });
     expect(pair.spreadMm + 0.3).toBeCloseTo(pair.wantedOverlapMm, 9);
@@ -194,7 +253,9 @@ describe('register', () => {
 
   test('a stop that creeps is told from chance', () => {
     const sheet = registerTestSheet([180, 240]);
-    const readings = Array.from({ length: 12 }, (_, i): TestReading[] => sheet.places.map((place) => ({ sheet: i + 1, place: place.id, xMm: 0.2 * i + (i % 2 ? 0.02 : -0.02), yMm: i % 2 ? 0.1 : -0.1 }))).flat();
+    const readings = Array.from({ length: 12 }, (_, i): TestReading[] =>
+      sheet.places.map((place) => ({ sheet: i + 1, place: place.id, xMm: 0.2 * i + (i % 2 ? 0.02 : -0.02), yMm: i % 2 ? 0.1 : -0.1 })),
+    ).flat();
     const found = readTestSheets(sheet.places, readings);
     expect(found.problems.map((one) => one.code)).toEqual(['register-creeps']);
     expect(found.creepMmPerSheet[0]).toBeCloseTo(0.2, 2);
@@ -205,7 +266,11 @@ describe('register', () => {
   });
 
   test('a test sheet stays on its image; a small one has fewer places, a tiny one is refused', () => {
-    for (const size of [[180, 240], [400, 100], [80, 80]] as const) {
+    for (const size of [
+      [180, 240],
+      [400, 100],
+      [80, 80],
+    ] as const) {
       const sheet = registerTestSheet(size);
       for (const line of sheet.lines) {
         expect(Math.min(line.x1Mm, line.x2Mm, line.y1Mm, line.y2Mm)).toBeGreaterThanOrEqual(0);
@@ -220,7 +285,11 @@ describe('register', () => {
   });
 
   test('a torn edge is warned of, an image off the sheet refused', () => {
-    expect(stopsTemplate({ sheetMm: [250, 320], imageMm: [180, 240], sheetThicknessMm: 0.3, edge: 'torn' }).problems[0].code).toBe('torn-edge');
-    expect(stopsTemplate({ sheetMm: [250, 320], imageMm: [180, 240], imageAtMm: [100, 10], sheetThicknessMm: 0.3 }).problems[0].code).toBe('image-over-sheet');
+    expect(stopsTemplate({ sheetMm: [250, 320], imageMm: [180, 240], sheetThicknessMm: 0.3, edge: 'torn' }).problems[0].code).toBe(
+      'torn-edge',
+    );
+    expect(stopsTemplate({ sheetMm: [250, 320], imageMm: [180, 240], imageAtMm: [100, 10], sheetThicknessMm: 0.3 }).problems[0].code).toBe(
+      'image-over-sheet',
+    );
   });
 });

@@ -46,8 +46,19 @@ export function ownSigma(own: OwnRegister, imageMm: SizeMm): number | undefined 
 
 /** How far off one layer falls: the studio's own σ if it has one, else the middle of the table. */
 export function sigmaOf(method: RegisterMethod, edge: 'cut' | 'torn', ownSigmaMm?: number): RegisterSigma {
-  if (ownSigmaMm !== undefined) return { sigmaMm: ownSigmaMm, toleranceMm: ownSigmaMm * sigmasInTolerance, measured: true, text: `measured here: σ ${ownSigmaMm.toFixed(2)} mm` };
+  if (ownSigmaMm !== undefined)
+    return {
+      sigmaMm: ownSigmaMm,
+      toleranceMm: ownSigmaMm * sigmasInTolerance,
+      measured: true,
+      text: `measured here: σ ${ownSigmaMm.toFixed(2)} mm`,
+    };
   const row = registerMethods.find((one) => one.method === method && (one.edge === 'any' || one.edge === edge))!;
   const toleranceMm = (row.toleranceMm[0] + row.toleranceMm[1]) / 2;
-  return { sigmaMm: toleranceMm / sigmasInTolerance, toleranceMm, measured: false, text: `${row.name}: ± ${row.toleranceMm[0]} to ${row.toleranceMm[1]} mm, common practice; print a test sheet to know your own` };
+  return {
+    sigmaMm: toleranceMm / sigmasInTolerance,
+    toleranceMm,
+    measured: false,
+    text: `${row.name}: ± ${row.toleranceMm[0]} to ${row.toleranceMm[1]} mm, common practice; print a test sheet to know your own`,
+  };
 }

@@ -42,13 +42,33 @@ export function risersFor(input: {
   /** Boards or coins at hand, mm each. */
   readonly boardsMm?: readonly number[];
 }): Risers {
-  const { gapMm, paperMm, stencilMm, hingeLiftMm, frameLengthMm, imageFromHingeMm: [back, front], boardsMm = [] } = input;
+  const {
+    gapMm,
+    paperMm,
+    stencilMm,
+    hingeLiftMm,
+    frameLengthMm,
+    imageFromHingeMm: [back, front],
+    boardsMm = [],
+  } = input;
   const all = [gapMm, paperMm, stencilMm, hingeLiftMm];
-  if (!all.every((value) => value >= 0 && value <= 300)) fail('riser-heights', 'screen', 'Gap, paper, stencil and hinge must be heights in mm, nought or more.', 'Measure how high the clamps hold the mesh above the board.');
+  if (!all.every((value) => value >= 0 && value <= 300))
+    fail(
+      'riser-heights',
+      'screen',
+      'Gap, paper, stencil and hinge must be heights in mm, nought or more.',
+      'Measure how high the clamps hold the mesh above the board.',
+    );
   if (!(frameLengthMm > 0 && back >= 0 && front > back && front <= frameLengthMm)) {
-    fail('riser-lengths', 'screen', 'The image must lie between the hinge and the front of the frame.', 'Give the frame’s length and where the image begins and ends, from the hinge.');
+    fail(
+      'riser-lengths',
+      'screen',
+      'The image must lie between the hinge and the front of the frame.',
+      'Give the frame’s length and where the image begins and ends, from the hinge.',
+    );
   }
-  if (boardsMm.some((board) => !(board > 0))) fail('riser-board', 'screen.riserStepMm', 'A board or coin needs a thickness.', 'Measure ten of them together and divide by ten.');
+  if (boardsMm.some((board) => !(board > 0)))
+    fail('riser-board', 'screen.riserStepMm', 'A board or coin needs a thickness.', 'Measure ten of them together and divide by ten.');
   const stack = paperMm + stencilMm;
   const heightMm = gapMm + stack;
   const underHingeMm = Math.max(0, heightMm - hingeLiftMm);
@@ -61,10 +81,28 @@ export function risersFor(input: {
   const frontOnly = { frontMm: only, gapMm: [gapAt(hingeLiftMm, only, back), gapAt(hingeLiftMm, only, front)] as const };
   const problems: Problem[] = [];
   if (Math.abs(frontOnly.gapMm[0] - frontOnly.gapMm[1]) > 0.5 && underHingeMm + underPaperMm > 0) {
-    problems.push(problem('note', 'gap-uneven', 'screen.hingeLiftMm', `With risers at the front alone the gap runs from ${frontOnly.gapMm[0].toFixed(1)} to ${frontOnly.gapMm[1].toFixed(1)} mm over the image.`,
-      underHingeMm > 0 ? `Pack ${underHingeMm.toFixed(1)} mm under the hinge clamps too.` : `Lay ${underPaperMm.toFixed(1)} mm of board under the paper too.`));
+    problems.push(
+      problem(
+        'note',
+        'gap-uneven',
+        'screen.hingeLiftMm',
+        `With risers at the front alone the gap runs from ${frontOnly.gapMm[0].toFixed(1)} to ${frontOnly.gapMm[1].toFixed(1)} mm over the image.`,
+        underHingeMm > 0
+          ? `Pack ${underHingeMm.toFixed(1)} mm under the hinge clamps too.`
+          : `Lay ${underPaperMm.toFixed(1)} mm of board under the paper too.`,
+      ),
+    );
   }
-  return { heightMm, underHingeMm, underPaperMm, frontMm, layers: boardsMm.map((board) => layersOf(frontMm, board)), gapMm: [gapMm, gapMm], frontOnly, problems };
+  return {
+    heightMm,
+    underHingeMm,
+    underPaperMm,
+    frontMm,
+    layers: boardsMm.map((board) => layersOf(frontMm, board)),
+    gapMm: [gapMm, gapMm],
+    frontOnly,
+    problems,
+  };
 }
 
 /** How many boards or coins of one thickness come nearest to a height. */

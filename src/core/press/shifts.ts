@@ -37,7 +37,9 @@ export interface ShiftSigma {
  * Steady shifts of layers (`driftMm`) are added. Same seed, same sheets, everywhere.
  */
 export function registerShifts(
-  seed: number, sigma: number | ShiftSigma, n: number,
+  seed: number,
+  sigma: number | ShiftSigma,
+  n: number,
   options: { readonly layers?: number; readonly imageMm?: SizeMm; readonly driftMm?: readonly (readonly [number, number])[] } = {},
 ): RegisterDraws {
   const { layers = 2, imageMm = [180, 240] } = options;
@@ -46,14 +48,23 @@ export function registerShifts(
   }
   const half = Math.hypot(imageMm[0], imageMm[1]) / 2;
   const s: ShiftSigma = typeof sigma === 'number' ? { xMm: sigma, yMm: sigma, angleDeg: ((sigma / 2 / half) * 180) / Math.PI } : sigma;
-  if (![s.xMm, s.yMm, s.angleDeg].every((value) => value >= 0 && Number.isFinite(value))) fail('register-sigma', 'register.sigmaMm', 'The spread of register must be nought or more.', 'Measure it with a test sheet, or leave it out.');
+  if (![s.xMm, s.yMm, s.angleDeg].every((value) => value >= 0 && Number.isFinite(value)))
+    fail(
+      'register-sigma',
+      'register.sigmaMm',
+      'The spread of register must be nought or more.',
+      'Measure it with a test sheet, or leave it out.',
+    );
   const random = seeded(seed);
   const sheets = Array.from({ length: n }, (): SheetShifts => {
-    const drawn = Array.from({ length: layers }, (_, layer): LayerShift => ({
-      dxMm: random.normal() * s.xMm + (options.driftMm?.[layer]?.[0] ?? 0),
-      dyMm: random.normal() * s.yMm + (options.driftMm?.[layer]?.[1] ?? 0),
-      angleDeg: random.normal() * s.angleDeg,
-    }));
+    const drawn = Array.from(
+      { length: layers },
+      (_, layer): LayerShift => ({
+        dxMm: random.normal() * s.xMm + (options.driftMm?.[layer]?.[0] ?? 0),
+        dyMm: random.normal() * s.yMm + (options.driftMm?.[layer]?.[1] ?? 0),
+        angleDeg: random.normal() * s.angleDeg,
+      }),
+    );
     return { layers: drawn, offMm: farthest(drawn, imageMm) };
   });
   const order = sheets.map((_, i) => i).sort((one, other) => sheets[other].offMm - sheets[one].offMm || one - other);
@@ -68,7 +79,8 @@ function farthest(layers: readonly LayerShift[], [width, height]: SizeMm): numbe
     for (const y of [-height / 2, height / 2]) {
       const places = layers.map((layer) => cornerPlace(layer, x, y));
       for (let a = 0; a < places.length; a++) {
-        for (let b = a + 1; b < places.length; b++) most = Math.max(most, Math.hypot(places[a][0] - places[b][0], places[a][1] - places[b][1]));
+        for (let b = a + 1; b < places.length; b++)
+          most = Math.max(most, Math.hypot(places[a][0] - places[b][0], places[a][1] - places[b][1]));
       }
     }
   }

@@ -42,13 +42,27 @@ export function stopsTemplate(input: {
   readonly corner?: 'top-left' | 'top-right' | 'bottom-left' | 'bottom-right';
   readonly edge?: 'cut' | 'torn';
 }): StopsTemplate {
-  const { sheetMm: [width, height], imageMm, sheetThicknessMm, corner = 'bottom-left', edge = 'cut' } = input;
+  const {
+    sheetMm: [width, height],
+    imageMm,
+    sheetThicknessMm,
+    corner = 'bottom-left',
+    edge = 'cut',
+  } = input;
   checkSize(input.sheetMm, 'paper', 'sheet');
   checkSize(imageMm, 'image', 'image');
-  const at = input.imageAtMm ?? [(width - imageMm[0]) / 2, (height - imageMm[1]) / 2] as const;
+  const at = input.imageAtMm ?? ([(width - imageMm[0]) / 2, (height - imageMm[1]) / 2] as const);
   const problems: Problem[] = [];
   if (at[0] < 0 || at[1] < 0 || at[0] + imageMm[0] > width || at[1] + imageMm[1] > height) {
-    problems.push(problem('error', 'image-over-sheet', 'paper', 'The image reaches past the edge of the sheet.', 'Move it, make it smaller or take a larger sheet.'));
+    problems.push(
+      problem(
+        'error',
+        'image-over-sheet',
+        'paper',
+        'The image reaches past the edge of the sheet.',
+        'Move it, make it smaller or take a larger sheet.',
+      ),
+    );
   }
   const length = Math.min(studioDefaults.stopLengthMm, Math.min(width, height) / 4);
   const wide = studioDefaults.stopWidthMm;
@@ -70,11 +84,32 @@ export function stopsTemplate(input: {
   const fromStopsMm = [onLeft ? at[0] + imageMm[0] : width - at[0], onTop ? at[1] + imageMm[1] : height - at[1]] as const;
   const most = input.gapMm === undefined ? sheetThicknessMm + 0.5 : Math.min(sheetThicknessMm + 0.5, sheetThicknessMm + input.gapMm / 2);
   const thicknessMm = [Math.min(sheetThicknessMm + studioDefaults.stopAboveSheetMm, most), most] as const;
-  if (edge === 'torn') problems.push(problem('note', 'torn-edge', 'paper.edge', 'A torn edge never lies twice in the same way.', 'Tape a strip of cut card to the back of each sheet and push that against the stops, or use pins.'));
-  const marks = [[at[0] + imageMm[0] / 2, at[1] - 6], [at[0] + imageMm[0] / 2, at[1] + imageMm[1] + 6], [at[0] - 6, at[1] + imageMm[1] / 2], [at[0] + imageMm[0] + 6, at[1] + imageMm[1] / 2]] as const;
+  if (edge === 'torn')
+    problems.push(
+      problem(
+        'note',
+        'torn-edge',
+        'paper.edge',
+        'A torn edge never lies twice in the same way.',
+        'Tape a strip of cut card to the back of each sheet and push that against the stops, or use pins.',
+      ),
+    );
+  const marks = [
+    [at[0] + imageMm[0] / 2, at[1] - 6],
+    [at[0] + imageMm[0] / 2, at[1] + imageMm[1] + 6],
+    [at[0] - 6, at[1] + imageMm[1] / 2],
+    [at[0] + imageMm[0] + 6, at[1] + imageMm[1] / 2],
+  ] as const;
   return {
-    sheet: { xMm: 0, yMm: 0, widthMm: width, heightMm: height }, image: { xMm: at[0], yMm: at[1], widthMm: imageMm[0], heightMm: imageMm[1] }, stops,
-    drawing: { xMm: -wide, yMm: -wide, widthMm: width + 2 * wide, heightMm: height + 2 * wide }, marks, cornerMm, fromStopsMm, thicknessMm, problems,
+    sheet: { xMm: 0, yMm: 0, widthMm: width, heightMm: height },
+    image: { xMm: at[0], yMm: at[1], widthMm: imageMm[0], heightMm: imageMm[1] },
+    stops,
+    drawing: { xMm: -wide, yMm: -wide, widthMm: width + 2 * wide, heightMm: height + 2 * wide },
+    marks,
+    cornerMm,
+    fromStopsMm,
+    thicknessMm,
+    problems,
     steps: [
       'Tape this drawing to the board under the screen so that the image lies under the aperture.',
       `Glue the three stops on their places: ${thicknessMm[0].toFixed(2)} to ${thicknessMm[1].toFixed(2)} mm thick, edges straight.`,

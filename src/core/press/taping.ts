@@ -48,12 +48,25 @@ export function tapingPlan(input: {
   const image: Rect = { xMm: x, yMm: y, widthMm: imageMm[0], heightMm: imageMm[1] };
   const aperture = common(frame, { xMm: x - edgeMm, yMm: y - edgeMm, widthMm: imageMm[0] + 2 * edgeMm, heightMm: imageMm[1] + 2 * edgeMm });
   const inset = studioDefaults.stencilInsideFrameMm;
-  const stencil: Rect = { xMm: inset, yMm: inset, widthMm: Math.max(0, inside[0] - 2 * inset), heightMm: Math.max(0, inside[1] - 2 * inset) };
+  const stencil: Rect = {
+    xMm: inset,
+    yMm: inset,
+    widthMm: Math.max(0, inside[0] - 2 * inset),
+    heightMm: Math.max(0, inside[1] - 2 * inset),
+  };
   const problems: Problem[] = [];
   const right = aperture.xMm + aperture.widthMm;
   const bottom = aperture.yMm + aperture.heightMm;
   if (x < inset || y < inset || x + imageMm[0] > inside[0] - inset || y + imageMm[1] > inside[1] - inset) {
-    problems.push(problem('error', 'taping-room', 'screen', 'No stencil sheet can be held around this image: it comes within 10 mm of the frame.', 'Take a larger frame or a smaller image.'));
+    problems.push(
+      problem(
+        'error',
+        'taping-room',
+        'screen',
+        'No stencil sheet can be held around this image: it comes within 10 mm of the frame.',
+        'Take a larger frame or a smaller image.',
+      ),
+    );
   }
   const bands: readonly (readonly [Rect, boolean])[] = [
     [{ xMm: 0, yMm: 0, widthMm: inside[0], heightMm: aperture.yMm }, true],
@@ -64,7 +77,14 @@ export function tapingPlan(input: {
   const strips = bands.flatMap(([band, lying]) => layStrips(band, lying, tapeWidthMm));
   const tapeMetres = strips.reduce((sum, strip) => sum + Math.max(strip.widthMm, strip.heightMm), 0) / 1000;
   return {
-    frame, aperture, image, stencil, strips, tapeMetres, centreMm: [x + imageMm[0] / 2, y + imageMm[1] / 2], problems,
+    frame,
+    aperture,
+    image,
+    stencil,
+    strips,
+    tapeMetres,
+    centreMm: [x + imageMm[0] / 2, y + imageMm[1] / 2],
+    problems,
     steps: [
       'Lay this drawing under the dry screen, the frame’s inside on the outer line.',
       'Lay the stencil on the paper side, or on the stack if the ink is to hold it.',
@@ -81,16 +101,21 @@ function layStrips(band: Rect, lying: boolean, tapeWidthMm: number): Rect[] {
   const count = depth <= tapeWidthMm ? 1 : 1 + Math.ceil((depth - tapeWidthMm) / (tapeWidthMm - studioDefaults.tapeOverlapMm));
   const width = Math.min(tapeWidthMm, depth);
   const step = count === 1 ? 0 : (depth - width) / (count - 1);
-  return Array.from({ length: count }, (_, i): Rect => (lying
-    ? { xMm: band.xMm, yMm: band.yMm + i * step, widthMm: band.widthMm, heightMm: width }
-    : { xMm: band.xMm + i * step, yMm: band.yMm, widthMm: width, heightMm: band.heightMm }));
+  return Array.from(
+    { length: count },
+    (_, i): Rect =>
+      lying
+        ? { xMm: band.xMm, yMm: band.yMm + i * step, widthMm: band.widthMm, heightMm: width }
+        : { xMm: band.xMm + i * step, yMm: band.yMm, widthMm: width, heightMm: band.heightMm },
+  );
 }
 
 function common(one: Rect, other: Rect): Rect {
   const xMm = Math.max(one.xMm, other.xMm);
   const yMm = Math.max(one.yMm, other.yMm);
   return {
-    xMm, yMm,
+    xMm,
+    yMm,
     widthMm: Math.max(0, Math.min(one.xMm + one.widthMm, other.xMm + other.widthMm) - xMm),
     heightMm: Math.max(0, Math.min(one.yMm + one.heightMm, other.yMm + other.heightMm) - yMm),
   };

@@ -31,14 +31,30 @@ export interface RegisterFound {
 /** What a set of read test sheets says. Each sheet: least squares for shift, small turn and growth. Throws ProblemError. */
 export function readTestSheets(places: readonly TestPlace[], readings: readonly TestReading[], readsMm?: number): RegisterFound {
   const sheets = [...new Set(readings.map((reading) => reading.sheet))].sort((one, other) => one - other);
-  if (sheets.length < 3) fail('test-sheets-few', 'register', `${sheets.length} test sheets cannot tell chance from a steady shift.`, 'Read at least 3, better 10 sheets.');
+  if (sheets.length < 3)
+    fail(
+      'test-sheets-few',
+      'register',
+      `${sheets.length} test sheets cannot tell chance from a steady shift.`,
+      'Read at least 3, better 10 sheets.',
+    );
   const centre = [mean(places.map((place) => place.xMm)), mean(places.map((place) => place.yMm))];
   const fits = sheets.map((sheet) => {
-    const here = readings.filter((reading) => reading.sheet === sheet).map((reading) => {
-      const place = places.find((one) => one.id === reading.place) ?? fail('test-place', `register, sheet ${sheet}`, `The test sheet has no place “${reading.place}”.`, `Its places are: ${places.map((one) => one.id).join(', ')}.`);
-      if (![reading.xMm, reading.yMm].every(Number.isFinite)) fail('test-number', `register, sheet ${sheet}, ${reading.place}`, 'A reading is missing.', 'Write both, across and down.');
-      return { px: place.xMm - centre[0], py: place.yMm - centre[1], x: reading.xMm, y: reading.yMm };
-    });
+    const here = readings
+      .filter((reading) => reading.sheet === sheet)
+      .map((reading) => {
+        const place =
+          places.find((one) => one.id === reading.place) ??
+          fail(
+            'test-place',
+            `register, sheet ${sheet}`,
+            `The test sheet has no place “${reading.place}”.`,
+            `Its places are: ${places.map((one) => one.id).join(', ')}.`,
+          );
+        if (![reading.xMm, reading.yMm].every(Number.isFinite))
+          fail('test-number', `register, sheet ${sheet}, ${reading.place}`, 'A reading is missing.', 'Write both, across and down.');
+        return { px: place.xMm - centre[0], py: place.yMm - centre[1], x: reading.xMm, y: reading.yMm };
+      });
     return fitSheet(here);
   });
   const xs = fits.map((fit) => fit.x);
@@ -53,21 +69,63 @@ export function readTestSheets(places: readonly TestPlace[], readings: readonly 
   const turns = fits.flatMap((fit) => (fit.turnDeg === null ? [] : [fit.turnDeg]));
   const growths = fits.flatMap((fit) => (fit.growthPercent === null ? [] : [fit.growthPercent]));
   const problems: Problem[] = [];
-  if (sheets.length < 8) problems.push(problem('note', 'test-sheets-few', 'register', `From ${sheets.length} sheets the spread is known only roughly.`, 'Ten sheets or more tell it better.'));
-  if (both > 0 && readsMm !== undefined && both < readsMm / 3) problems.push(problem('note', 'test-sheet-coarse', 'register', `The spread is finer than the scale's steps of ${readsMm} mm can tell.`, 'Take the figure as “no worse than”, or print the test with a finer step.'));
+  if (sheets.length < 8)
+    problems.push(
+      problem(
+        'note',
+        'test-sheets-few',
+        'register',
+        `From ${sheets.length} sheets the spread is known only roughly.`,
+        'Ten sheets or more tell it better.',
+      ),
+    );
+  if (both > 0 && readsMm !== undefined && both < readsMm / 3)
+    problems.push(
+      problem(
+        'note',
+        'test-sheet-coarse',
+        'register',
+        `The spread is finer than the scale's steps of ${readsMm} mm can tell.`,
+        'Take the figure as “no worse than”, or print the test with a finer step.',
+      ),
+    );
   clear.forEach((steady, axis) => {
-    if (steady) problems.push(problem('warning', 'register-creeps', 'register', `The register creeps ${axis === 0 ? 'across' : 'down'} by ${Math.abs(creep[axis]).toFixed(3)} mm a sheet.`, 'Look for a loose stop or hinge, or paper that dries while you print.'));
+    if (steady)
+      problems.push(
+        problem(
+          'warning',
+          'register-creeps',
+          'register',
+          `The register creeps ${axis === 0 ? 'across' : 'down'} by ${Math.abs(creep[axis]).toFixed(3)} mm a sheet.`,
+          'Look for a loose stop or hinge, or paper that dries while you print.',
+        ),
+      );
   });
   return {
-    sheets: sheets.length, sigmaMm: { x, y, both }, sigmaRangeMm: sigmaRange(both, 2 * sheets.length - 2 - clear.filter(Boolean).length), driftMm: [mean(xs), mean(ys)], creepMmPerSheet: creep,
+    sheets: sheets.length,
+    sigmaMm: { x, y, both },
+    sigmaRangeMm: sigmaRange(both, 2 * sheets.length - 2 - clear.filter(Boolean).length),
+    driftMm: [mean(xs), mean(ys)],
+    creepMmPerSheet: creep,
     turnDeg: turns.length === fits.length ? { mean: mean(turns), sigma: scatter(turns) / Math.SQRT2 } : null,
-    growthPercent: growths.length === fits.length ? mean(growths) : null, problems,
+    growthPercent: growths.length === fits.length ? mean(growths) : null,
+    problems,
   };
 }
 
 /** Shift at the middle, turn and growth of one sheet: x = tx + g px − r py, y = ty + g py + r px (small turn, y down, clockwise). */
-function fitSheet(points: readonly { readonly px: number; readonly py: number; readonly x: number; readonly y: number }[]): { readonly x: number; readonly y: number; readonly turnDeg: number | null; readonly growthPercent: number | null } {
-  const [mx, my, mpx, mpy] = [mean(points.map((p) => p.x)), mean(points.map((p) => p.y)), mean(points.map((p) => p.px)), mean(points.map((p) => p.py))];
+function fitSheet(points: readonly { readonly px: number; readonly py: number; readonly x: number; readonly y: number }[]): {
+  readonly x: number;
+  readonly y: number;
+  readonly turnDeg: number | null;
+  readonly growthPercent: number | null;
+} {
+  const [mx, my, mpx, mpy] = [
+    mean(points.map((p) => p.x)),
+    mean(points.map((p) => p.y)),
+    mean(points.map((p) => p.px)),
+    mean(points.map((p) => p.py)),
+  ];
   let spread = 0;
   let turn = 0;
   let growth = 0;
@@ -78,7 +136,12 @@ function fitSheet(points: readonly { readonly px: number; readonly py: number; r
     growth += dx * (p.x - mx) + dy * (p.y - my);
   }
   const [r, g] = spread > 1 ? [turn / spread, growth / spread] : [0, 0];
-  return { x: mx - g * mpx + r * mpy, y: my - g * mpy - r * mpx, turnDeg: spread > 1 ? (r * 180) / Math.PI : null, growthPercent: spread > 1 ? g * 100 : null };
+  return {
+    x: mx - g * mpx + r * mpy,
+    y: my - g * mpy - r * mpx,
+    turnDeg: spread > 1 ? (r * 180) / Math.PI : null,
+    growthPercent: spread > 1 ? g * 100 : null,
+  };
 }
 
 /** The interval that holds a true σ nineteen times in twenty, found as `sigmaMm` with f degrees of freedom: σ √(f / χ²). */

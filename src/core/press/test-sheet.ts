@@ -40,7 +40,10 @@ export interface TestSheet {
  * second run's scale has a pitch shorter by `readsMm`, so the pair of lines that meets tells the shift: line k meets when
  * the second run lies k × readsMm to the right of (or below) the first. Lines wide enough to be cut by hand.
  */
-export function registerTestSheet(imageMm: SizeMm, options: { readonly readsMm?: number; readonly pitchMm?: number; readonly lineMm?: number; readonly steps?: number } = {}): TestSheet {
+export function registerTestSheet(
+  imageMm: SizeMm,
+  options: { readonly readsMm?: number; readonly pitchMm?: number; readonly lineMm?: number; readonly steps?: number } = {},
+): TestSheet {
   const { readsMm = 0.2, pitchMm = 3, lineMm = 1, steps = 8 } = options;
   checkSize(imageMm, 'image', 'image');
   if (!(readsMm > 0 && pitchMm > lineMm + readsMm && lineMm > 0 && Number.isInteger(steps) && steps >= 1 && steps <= 50)) {
@@ -48,17 +51,28 @@ export function registerTestSheet(imageMm: SizeMm, options: { readonly readsMm?:
   }
   const arm = 2 * steps * pitchMm;
   const across = crossMm + clearMm + arm + 4;
-  if (Math.min(...imageMm) < crossMm + across) fail('test-sheet-small', 'image', `A test sheet needs at least ${Math.ceil(crossMm + across)} mm each way.`, 'Print it larger, or take fewer steps.');
+  if (Math.min(...imageMm) < crossMm + across)
+    fail(
+      'test-sheet-small',
+      'image',
+      `A test sheet needs at least ${Math.ceil(crossMm + across)} mm each way.`,
+      'Print it larger, or take fewer steps.',
+    );
   const room = imageMm.map((side) => side >= 2 * (crossMm + across));
   const places: TestPlace[] = [];
   for (const bottom of room[1] ? [false, true] : [false]) {
     for (const right of room[0] ? [false, true] : [false]) {
-      places.push({ id: `${bottom ? 'bottom' : 'top'} ${right ? 'right' : 'left'}`, xMm: right ? imageMm[0] - crossMm : crossMm, yMm: bottom ? imageMm[1] - crossMm : crossMm });
+      places.push({
+        id: `${bottom ? 'bottom' : 'top'} ${right ? 'right' : 'left'}`,
+        xMm: right ? imageMm[0] - crossMm : crossMm,
+        yMm: bottom ? imageMm[1] - crossMm : crossMm,
+      });
     }
   }
   const lines: TestLine[] = [];
   const labels: TestSheet['labels'][number][] = [];
-  const add = (run: TestLine['run'], x1Mm: number, y1Mm: number, x2Mm: number, y2Mm: number): unknown => lines.push({ x1Mm, y1Mm, x2Mm, y2Mm, widthMm: lineMm, run });
+  const add = (run: TestLine['run'], x1Mm: number, y1Mm: number, x2Mm: number, y2Mm: number): unknown =>
+    lines.push({ x1Mm, y1Mm, x2Mm, y2Mm, widthMm: lineMm, run });
   for (const { id, xMm: x, yMm: y } of places) {
     // The first run's cross is open in the middle, the second's fills it.
     for (const sign of [-1, 1]) {
@@ -77,11 +91,20 @@ export function registerTestSheet(imageMm: SizeMm, options: { readonly readsMm?:
       add('second', middleX + second, y + 1, middleX + second, y + 5 + long);
       add('first', x - 5 - long, middleY + first, x - 1, middleY + first);
       add('second', x + 1, middleY + second, x + 5 + long, middleY + second);
-      if (k % 4 === 0) labels.push({ xMm: middleX + first, yMm: y - 9, text: String(k), run: 'first' }, { xMm: x - 9, yMm: middleY + first, text: String(k), run: 'first' });
+      if (k % 4 === 0)
+        labels.push(
+          { xMm: middleX + first, yMm: y - 9, text: String(k), run: 'first' },
+          { xMm: x - 9, yMm: middleY + first, text: String(k), run: 'first' },
+        );
     }
   }
   return {
-    imageMm, places, lines, labels, readsMm, rangeMm: steps * readsMm,
+    imageMm,
+    places,
+    lines,
+    labels,
+    readsMm,
+    rangeMm: steps * readsMm,
     howToRead: [
       'Print the first run on ten sheets or more, let them dry, then the second run; number the backs in the order of printing.',
       `On each scale find the pair of lines that meets best; its number times ${readsMm} mm is the shift (to the right and down positive).`,

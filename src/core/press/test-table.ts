@@ -18,7 +18,10 @@ export function lineFromText(text: string, readsMm: number): number | null {
 
 /** An empty table to take to the sheets: a row for every place of every sheet. */
 export function testTable(places: readonly TestPlace[], sheets: number): string[][] {
-  return [['sheet', 'place', 'across', 'down'], ...Array.from({ length: sheets }, (_, i) => places.map((place) => [String(i + 1), place.id, '', ''])).flat()];
+  return [
+    ['sheet', 'place', 'across', 'down'],
+    ...Array.from({ length: sheets }, (_, i) => places.map((place) => [String(i + 1), place.id, '', ''])).flat(),
+  ];
 }
 
 /** Rows sheet, place, across, down, parted by commas, semicolons or tabs. Throws every problem found, with its line. */
@@ -27,16 +30,32 @@ export function readTestTable(text: string, readsMm: number, fileName = 'reading
   const readings: Reading[] = [];
   const lines = text.replace(/^\uFEFF/, '').split(/\r\n|\r|\n/);
   const parting = ['\t', ';', ','].find((mark) => lines.some((line) => line.includes(mark))) ?? ',';
-  const bad = (row: number, message: string): unknown => problems.push(problem('error', 'test-table', `${fileName}, line ${row + 1}`, message, 'Write sheet, place, across, down: 3, top left, -2, 1. laydown register JOB --form prints an empty table.'));
+  const bad = (row: number, message: string): unknown =>
+    problems.push(
+      problem(
+        'error',
+        'test-table',
+        `${fileName}, line ${row + 1}`,
+        message,
+        'Write sheet, place, across, down: 3, top left, -2, 1. laydown register JOB --form prints an empty table.',
+      ),
+    );
   lines.forEach((line, row) => {
-    const cells = line.split(parting).map((cell) => cell.trim().replace(/^"(.*)"$/, '$1').replace(/^'/, ''));
+    const cells = line.split(parting).map((cell) =>
+      cell
+        .trim()
+        .replace(/^"(.*)"$/, '$1')
+        .replace(/^'/, ''),
+    );
     if (line.trim() === '' || line.startsWith('#') || /^sheet$/i.test(cells[0])) return;
     const sheet = Number(cells[0]);
     if (cells.length < 4) return void bad(row, `It has ${cells.length} of 4 columns.`);
     if (!(Number.isInteger(sheet) && sheet >= 1 && sheet <= 1000)) return void bad(row, `“${cells[0]}” is no number of a sheet.`);
     const [across, down] = [cells[2], cells[3]].map((cell) => lineFromText(cell, readsMm));
-    if (Number.isNaN(across) || Number.isNaN(down)) return void bad(row, `“${Number.isNaN(across) ? cells[2] : cells[3]}” is no line of the scale.`);
-    if (across !== null || down !== null) readings.push({ sheet, place: cells[1], ...(across === null ? {} : { across }), ...(down === null ? {} : { down }) });
+    if (Number.isNaN(across) || Number.isNaN(down))
+      return void bad(row, `“${Number.isNaN(across) ? cells[2] : cells[3]}” is no line of the scale.`);
+    if (across !== null || down !== null)
+      readings.push({ sheet, place: cells[1], ...(across === null ? {} : { across }), ...(down === null ? {} : { down }) });
   });
   if (problems.length > 0) throw new ProblemError(problems);
   return readings;

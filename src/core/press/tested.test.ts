@@ -1,7 +1,18 @@
 import { describe, expect, test } from 'vitest';
 import { ProblemError } from '../problem.ts';
 import { seeded } from '../random.ts';
-import { driftAdvice, lineFromText, measuredRegister, ownSigma, registerFromLines, registerTestSheet, readTestTable, sigmaAtCorner, testTable, type TestLines } from './index.ts';
+import {
+  driftAdvice,
+  lineFromText,
+  measuredRegister,
+  ownSigma,
+  registerFromLines,
+  registerTestSheet,
+  readTestTable,
+  sigmaAtCorner,
+  testTable,
+  type TestLines,
+} from './index.ts';
 
 const imageMm = [180, 240] as const;
 const places = registerTestSheet(imageMm).places.map((place) => place.id);
@@ -13,7 +24,10 @@ function pulled(seed: number, sheets: number, sigmaMm: number, turnDeg: number, 
     const pair = (sigma: number): number => (random.normal() - random.normal()) * sigma;
     const [x, y, turn] = [driftMm[0] + pair(sigmaMm), driftMm[1] + pair(sigmaMm), (pair(turnDeg) * Math.PI) / 180];
     return registerTestSheet(imageMm).places.map((place) => ({
-      sheet: i + 1, place: place.id, across: Math.round((x - turn * (place.yMm - 120)) / 0.2), down: Math.round((y + turn * (place.xMm - 90)) / 0.2),
+      sheet: i + 1,
+      place: place.id,
+      across: Math.round((x - turn * (place.yMm - 120)) / 0.2),
+      down: Math.round((y + turn * (place.xMm - 90)) / 0.2),
     }));
   }).flat();
   return { imageMm, readsMm: 0.2, readings };
@@ -47,7 +61,7 @@ describe('test sheets read back', () => {
 
   test('turning counts at the corners of a large image more than of a small one', () => {
     const measured = { xMm: 0.3, yMm: 0.2, turnDeg: 0.1 };
-    expect(sigmaAtCorner(measured, [300, 400])).toBeCloseTo(Math.hypot(0.3, (0.1 * Math.PI / 180) * 250), 9);
+    expect(sigmaAtCorner(measured, [300, 400])).toBeCloseTo(Math.hypot(0.3, ((0.1 * Math.PI) / 180) * 250), 9);
     expect(ownSigma({ sigmaMm: 5, measured }, [30, 40])).toBeLessThan(ownSigma({ measured }, [300, 400])!);
     expect(ownSigma({ sigmaMm: 0.4 }, [30, 40])).toBe(0.4);
     const found = measuredRegister(registerFromLines(pulled(5, 20, 0.3, 0.04)));
@@ -68,7 +82,16 @@ describe('test sheets read back', () => {
 
 describe('readings as they are typed', () => {
   test('a line, a half line, a minus of any kind, or millimetres from a rule', () => {
-    expect(['3', '−2', '-2,5', ' 1½ ', '+4', '2.4 mm', '-0,6mm', ''].map((text) => lineFromText(text, 0.2))).toEqual([3, -2, -2.5, 1.5, 4, expect.closeTo(12, 9), expect.closeTo(-3, 9), null]);
+    expect(['3', '−2', '-2,5', ' 1½ ', '+4', '2.4 mm', '-0,6mm', ''].map((text) => lineFromText(text, 0.2))).toEqual([
+      3,
+      -2,
+      -2.5,
+      1.5,
+      4,
+      expect.closeTo(12, 9),
+      expect.closeTo(-3, 9),
+      null,
+    ]);
     expect(lineFromText('two', 0.2)).toBeNaN();
   });
 

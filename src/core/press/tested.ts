@@ -29,14 +29,26 @@ export function registerFromLines({ imageMm, readsMm, readings }: TestLines): Re
   const whole = readings.flatMap((one) => {
     if (one.across === undefined || one.down === undefined) return [];
     for (const line of [one.across, one.down]) {
-      if (!(Math.abs(line) * readsMm <= farthestMm)) fail('test-line', `register test, sheet ${one.sheet}, ${one.place}`, `The scales have no line ${line}.`, `Lines run from −${lines} to ${lines}, halves may be written; what lies farther off is measured with a rule and written in mm.`);
+      if (!(Math.abs(line) * readsMm <= farthestMm))
+        fail(
+          'test-line',
+          `register test, sheet ${one.sheet}, ${one.place}`,
+          `The scales have no line ${line}.`,
+          `Lines run from −${lines} to ${lines}, halves may be written; what lies farther off is measured with a rule and written in mm.`,
+        );
     }
     return [{ sheet: one.sheet, place: one.place, xMm: shiftOfLine(one.across, readsMm), yMm: shiftOfLine(one.down, readsMm) }];
   });
   const seen = new Set<string>();
   for (const one of whole) {
     const key = `${one.sheet} ${one.place}`;
-    if (seen.has(key)) fail('test-twice', `register test, sheet ${one.sheet}, ${one.place}`, 'This place of this sheet was read twice.', 'Keep one of the two readings.');
+    if (seen.has(key))
+      fail(
+        'test-twice',
+        `register test, sheet ${one.sheet}, ${one.place}`,
+        'This place of this sheet was read twice.',
+        'Keep one of the two readings.',
+      );
     seen.add(key);
   }
   return readTestSheets(sheet.places, whole, readsMm);
@@ -44,7 +56,12 @@ export function registerFromLines({ imageMm, readsMm, readings }: TestLines): Re
 
 export function measuredRegister(found: RegisterFound): MeasuredRegister {
   const round = (value: number, digits: number): number => Number(value.toFixed(digits));
-  return { xMm: round(found.sigmaMm.x, 3), yMm: round(found.sigmaMm.y, 3), turnDeg: round(found.turnDeg?.sigma ?? 0, 4), sheets: found.sheets };
+  return {
+    xMm: round(found.sigmaMm.x, 3),
+    yMm: round(found.sigmaMm.y, 3),
+    turnDeg: round(found.turnDeg?.sigma ?? 0, 4),
+    sheets: found.sheets,
+  };
 }
 
 /** One σ for the place of the image where it is worst: its corner, with the larger axis and the turn together. */
@@ -58,12 +75,23 @@ export function driftAdvice(found: RegisterFound): readonly string[] {
   const advice: string[] = [];
   const chance = (2 * Math.SQRT2 * found.sigmaMm.both) / Math.sqrt(found.sheets);
   const [x, y] = found.driftMm;
-  const parts = [Math.abs(x) > chance ? `${Math.abs(x).toFixed(2)} mm to the ${x > 0 ? 'right' : 'left'}` : '', Math.abs(y) > chance ? `${Math.abs(y).toFixed(2)} mm ${y > 0 ? 'down' : 'up'}` : ''].filter(Boolean);
-  if (parts.length > 0) advice.push(`The second run lies ${parts.join(' and ')} on every sheet: lay stencil or screen back by as much before a run; chance is not to blame.`);
+  const parts = [
+    Math.abs(x) > chance ? `${Math.abs(x).toFixed(2)} mm to the ${x > 0 ? 'right' : 'left'}` : '',
+    Math.abs(y) > chance ? `${Math.abs(y).toFixed(2)} mm ${y > 0 ? 'down' : 'up'}` : '',
+  ].filter(Boolean);
+  if (parts.length > 0)
+    advice.push(
+      `The second run lies ${parts.join(' and ')} on every sheet: lay stencil or screen back by as much before a run; chance is not to blame.`,
+    );
   const turn = found.turnDeg;
   if (turn && Math.abs(turn.mean) > (2 * Math.SQRT2 * turn.sigma) / Math.sqrt(found.sheets) && Math.abs(turn.mean) > 0.005) {
-    advice.push(`It is turned by ${Math.abs(turn.mean).toFixed(3)}° ${turn.mean > 0 ? 'clockwise' : 'anticlockwise'} on every sheet: set the stencil straight in the frame, or move one of the two stops.`);
+    advice.push(
+      `It is turned by ${Math.abs(turn.mean).toFixed(3)}° ${turn.mean > 0 ? 'clockwise' : 'anticlockwise'} on every sheet: set the stencil straight in the frame, or move one of the two stops.`,
+    );
   }
-  if (found.growthPercent !== null && Math.abs(found.growthPercent) > 0.03) advice.push(`It is ${Math.abs(found.growthPercent).toFixed(2)} % ${found.growthPercent > 0 ? 'larger' : 'smaller'}: another gap, or paper that moved with damp between the runs.`);
+  if (found.growthPercent !== null && Math.abs(found.growthPercent) > 0.03)
+    advice.push(
+      `It is ${Math.abs(found.growthPercent).toFixed(2)} % ${found.growthPercent > 0 ? 'larger' : 'smaller'}: another gap, or paper that moved with damp between the runs.`,
+    );
   return advice;
 }

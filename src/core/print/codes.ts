@@ -25,8 +25,11 @@ export function proofGrid(widthMm: number, heightMm: number, pixelsPerInch = 300
   const wish = 25.4 / pixelsPerInch;
   const mmPerPx = Math.max(wish, Math.sqrt((widthMm * heightMm) / mostPixels));
   return {
-    originXMm: 0, originYMm: 0, mmPerPx,
-    width: Math.max(1, Math.round(widthMm / mmPerPx)), height: Math.max(1, Math.round(heightMm / mmPerPx)),
+    originXMm: 0,
+    originYMm: 0,
+    mmPerPx,
+    width: Math.max(1, Math.round(widthMm / mmPerPx)),
+    height: Math.max(1, Math.round(heightMm / mmPerPx)),
   };
 }
 
@@ -44,7 +47,13 @@ export function layerCodes(layers: readonly CodedLayer[], grid: Grid): Codes {
 export function withLayer(codes: Codes, layer: CodedLayer): Codes {
   const keep = ~(1 << layer.bit) & 0xff;
   const data = codes.data.map((code) => code & keep);
-  const grid = { originXMm: -(layer.shiftMm?.[0] ?? 0), originYMm: -(layer.shiftMm?.[1] ?? 0), mmPerPx: codes.mmPerPx, width: codes.width, height: codes.height };
+  const grid = {
+    originXMm: -(layer.shiftMm?.[0] ?? 0),
+    originYMm: -(layer.shiftMm?.[1] ?? 0),
+    mmPerPx: codes.mmPerPx,
+    width: codes.width,
+    height: codes.height,
+  };
   rasterizeInto(data, layer.bit, layer.prints, grid);
   return { ...codes, data };
 }

@@ -3,7 +3,10 @@ import type { Region } from '../form/index.ts';
 import { meetingOverlap } from './meeting.ts';
 
 const rectangle = (x: number, width: number): Region => ({ rings: [Float64Array.of(x, 0, x + width, 0, x + width, 40, x, 40)] });
-const inside = (x: number, width: number) => (px: number, py: number): boolean => px > x && px < x + width && py > 0 && py < 40;
+const inside =
+  (x: number, width: number) =>
+  (px: number, py: number): boolean =>
+    px > x && px < x + width && py > 0 && py < 40;
 const overlapWith = (x: number, width = 30): number | null => meetingOverlap(rectangle(0, 30), rectangle(x, width), inside(x, width));
 
 test('shapes spread until they overlap by more than a hand is ever off are still seen to meet, with that overlap', () => {

@@ -34,10 +34,12 @@ export function meetingOverlap(a: Region, b: Region, insideB: (x: number, y: num
     for (let i = 0, j = ring.length - 2; i < ring.length; j = i, i += 2) {
       const length = Math.hypot(ring[i] - ring[j], ring[i + 1] - ring[j + 1]);
       if (length === 0) continue;
-      const tx = (ring[i] - ring[j]) / length, ty = (ring[i + 1] - ring[j + 1]) / length;
+      const tx = (ring[i] - ring[j]) / length,
+        ty = (ring[i + 1] - ring[j + 1]) / length;
       let s = next;
       for (; s < length; s += stepMm) {
-        const x = ring[j] + tx * s, y = ring[j + 1] + ty * s;
+        const x = ring[j] + tx * s,
+          y = ring[j + 1] + ty * s;
         const found = nearest(x, y);
         const along = found !== null && Math.abs(tx * found.ty - ty * found.tx) <= mostSine;
         // Rings wind with the shape on the same hand throughout, holes the other way: the outside is on the left (y down).
@@ -45,7 +47,8 @@ export function meetingOverlap(a: Region, b: Region, insideB: (x: number, y: num
         const near = along && (overlaps || found.distance <= gapMm);
         // The second goes on outside, and ends just past its edge inside.
         const within = overlaps && found ? found.distance + 0.5 : without;
-        if (near && insideB(x + ty * without, y - tx * without) && !insideB(x - ty * within, y + tx * within)) run.push(overlaps ? found.distance : 0);
+        if (near && insideB(x + ty * without, y - tx * without) && !insideB(x - ty * within, y + tx * within))
+          run.push(overlaps ? found.distance : 0);
         else endRun();
       }
       next = s - length;
@@ -69,13 +72,19 @@ function edgeIndex(region: Region): (x: number, y: number) => NearEdge | null {
   const key = (cx: number, cy: number): number => (cx + 4096) * 16384 + cy + 4096;
   for (const ring of region.rings) {
     for (let i = 0, j = ring.length - 2; i < ring.length; j = i, i += 2) {
-      const x0 = Math.floor((Math.min(ring[i], ring[j]) - reachMm) / reachMm), x1 = Math.floor((Math.max(ring[i], ring[j]) + reachMm) / reachMm);
-      const y0 = Math.floor((Math.min(ring[i + 1], ring[j + 1]) - reachMm) / reachMm), y1 = Math.floor((Math.max(ring[i + 1], ring[j + 1]) + reachMm) / reachMm);
+      const x0 = Math.floor((Math.min(ring[i], ring[j]) - reachMm) / reachMm),
+        x1 = Math.floor((Math.max(ring[i], ring[j]) + reachMm) / reachMm);
+      const y0 = Math.floor((Math.min(ring[i + 1], ring[j + 1]) - reachMm) / reachMm),
+        y1 = Math.floor((Math.max(ring[i + 1], ring[j + 1]) + reachMm) / reachMm);
       // A long slanting edge is cut into the cells it passes, not into its whole box.
       const steps = Math.max(1, Math.ceil(Math.max(x1 - x0, y1 - y0) / 3));
       for (let s = 0; s < steps; s++) {
-        const at = (t: number): readonly [number, number] => [ring[j] + (ring[i] - ring[j]) * t, ring[j + 1] + (ring[i + 1] - ring[j + 1]) * t];
-        const [ax, ay] = at(s / steps), [bx, by] = at((s + 1) / steps);
+        const at = (t: number): readonly [number, number] => [
+          ring[j] + (ring[i] - ring[j]) * t,
+          ring[j + 1] + (ring[i + 1] - ring[j + 1]) * t,
+        ];
+        const [ax, ay] = at(s / steps),
+          [bx, by] = at((s + 1) / steps);
         for (let cx = Math.floor(Math.min(ax, bx) / reachMm) - 1; cx <= Math.floor(Math.max(ax, bx) / reachMm) + 1; cx++) {
           for (let cy = Math.floor(Math.min(ay, by) / reachMm) - 1; cy <= Math.floor(Math.max(ay, by) / reachMm) + 1; cy++) {
             const list = cells.get(key(cx, cy));
@@ -88,9 +97,15 @@ function edgeIndex(region: Region): (x: number, y: number) => NearEdge | null {
   }
   return (x, y) => {
     const list = cells.get(key(Math.floor(x / reachMm), Math.floor(y / reachMm)));
-    let best = reachMm, tx = 0, ty = 0, any = false;
+    let best = reachMm,
+      tx = 0,
+      ty = 0,
+      any = false;
     for (let i = 0; list && i < list.length; i += 4) {
-      const ax = list[i], ay = list[i + 1], dx = list[i + 2] - ax, dy = list[i + 3] - ay;
+      const ax = list[i],
+        ay = list[i + 1],
+        dx = list[i + 2] - ax,
+        dy = list[i + 3] - ay;
       const long = dx * dx + dy * dy;
       const t = long === 0 ? 0 : Math.min(1, Math.max(0, ((x - ax) * dx + (y - ay) * dy) / long));
       const distance = Math.hypot(x - ax - t * dx, y - ay - t * dy);

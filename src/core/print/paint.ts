@@ -46,7 +46,8 @@ function runsOf(data: Uint8Array): Runs | null {
   for (let i = 1; i < data.length; i++) if (data[i] !== data[i - 1]) count++;
   let runs: Runs | null = null;
   if (count * 8 < data.length) {
-    const starts = new Uint32Array(count + 1), codes = new Uint8Array(count);
+    const starts = new Uint32Array(count + 1),
+      codes = new Uint8Array(count);
     for (let i = 0, r = 0; i < data.length; i++) {
       if (i > 0 && data[i] === data[i - 1]) continue;
       starts[r] = i;
@@ -75,7 +76,9 @@ export function paint(codes: Codes, palette: Palette, out: Uint32Array): void {
   }
   const { starts } = runs;
   for (let r = 0; r < runs.codes.length; r++) {
-    const colour = palette[runs.codes[r]], from = starts[r], to = starts[r + 1];
+    const colour = palette[runs.codes[r]],
+      from = starts[r],
+      to = starts[r + 1];
     if (to - from >= worthFilling) out.fill(colour, from, to);
     else for (let i = from; i < to; i++) out[i] = colour;
   }

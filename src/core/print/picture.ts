@@ -16,7 +16,8 @@ export interface GroundCube {
 }
 
 /** Nodes a side of the cube that a Plan holds, and of one made while a slider moves. */
-export const fineNodes = 13, quickNodes = 5;
+export const fineNodes = 13,
+  quickNodes = 5;
 const nodeSpectra = new Map<number, readonly Spectrum[]>();
 
 function groundSpectra(nodes: number): readonly Spectrum[] {
@@ -24,9 +25,11 @@ function groundSpectra(nodes: number): readonly Spectrum[] {
   if (known) return known;
   const spectra: Spectrum[] = [];
   const step = 1 / (nodes - 1);
-  for (let r = 0; r < nodes; r++) for (let g = 0; g < nodes; g++) for (let b = 0; b < nodes; b++) {
-    spectra.push(smoothestSpectrumNear(withinPaint(xyzFromSrgb([r * step, g * step, b * step]))).spectrum);
-  }
+  for (let r = 0; r < nodes; r++)
+    for (let g = 0; g < nodes; g++)
+      for (let b = 0; b < nodes; b++) {
+        spectra.push(smoothestSpectrumNear(withinPaint(xyzFromSrgb([r * step, g * step, b * step]))).spectrum);
+      }
   nodeSpectra.set(nodes, spectra);
   return spectra;
 }
@@ -78,17 +81,24 @@ export function paintOverPicture(codes: Codes, ground: Uint8Array, cube: GroundC
   const { nodes, table } = cube;
   const perRow = nodes ** 3 * 3;
   const last = nodes - 1;
-  const stepB = 3, stepG = nodes * 3, stepR = nodes * nodes * 3;
-  const node = new Int32Array(256), share = new Float64Array(256);
+  const stepB = 3,
+    stepG = nodes * 3,
+    stepR = nodes * nodes * 3;
+  const node = new Int32Array(256),
+    share = new Float64Array(256);
   for (let v = 0; v < 256; v++) {
     const at = (v / 255) * last;
     node[v] = Math.min(last - 1, at | 0);
     share[v] = at - node[v];
   }
   // A picture enlarged to the proof's pixels repeats itself: the colour before is at hand.
-  let knownRow = -1, knownGround = -1, known = 0;
+  let knownRow = -1,
+    knownGround = -1,
+    known = 0;
   for (let i = 0; i < data.length; i++) {
-    const r = ground[i * 3], g = ground[i * 3 + 1], b = ground[i * 3 + 2];
+    const r = ground[i * 3],
+      g = ground[i * 3 + 1],
+      b = ground[i * 3 + 2];
     const here = (b << 16) | (g << 8) | r;
     const row = rowOfCode[data[i]];
     if (row === 0) {
@@ -96,7 +106,9 @@ export function paintOverPicture(codes: Codes, ground: Uint8Array, cube: GroundC
       continue;
     }
     if (row !== knownRow || here !== knownGround) {
-      const fx = share[r], fy = share[g], fz = share[b];
+      const fx = share[r],
+        fy = share[g],
+        fz = share[b];
       const at = row * perRow + node[r] * stepR + node[g] * stepG + node[b] * stepB;
       let word = 0xff000000;
       for (let c = 0; c < 3; c++) {
@@ -130,22 +142,35 @@ export interface RgbPicture {
  * @param lies where its top left corner lies from the image's, and how wide it is, mm
  * @param paperRgb sRGB bytes of the paper around it
  */
-export function groundUnder(picture: RgbPicture, lies: { readonly atMm: readonly [number, number]; readonly widthMm: number },
-  codes: Pick<Codes, 'width' | 'height' | 'mmPerPx'>, paperRgb: readonly [number, number, number]): Uint8Array {
+export function groundUnder(
+  picture: RgbPicture,
+  lies: { readonly atMm: readonly [number, number]; readonly widthMm: number },
+  codes: Pick<Codes, 'width' | 'height' | 'mmPerPx'>,
+  paperRgb: readonly [number, number, number],
+): Uint8Array {
   const { width, height, rgb } = picture;
   const out = new Uint8Array(codes.width * codes.height * 3);
   const perMm = width / lies.widthMm;
   const columns = places(codes.width, codes.mmPerPx, lies.atMm[0], perMm, width);
   const rows = places(codes.height, codes.mmPerPx, lies.atMm[1], perMm, height);
   for (let y = 0, to = 0; y < codes.height; y++) {
-    const y0 = rows.low[y] * width, y1 = rows.high[y] * width, fy = rows.share[y];
+    const y0 = rows.low[y] * width,
+      y1 = rows.high[y] * width,
+      fy = rows.share[y];
     for (let x = 0; x < codes.width; x++, to += 3) {
       if (fy < 0 || columns.share[x] < 0) {
-        out[to] = paperRgb[0]; out[to + 1] = paperRgb[1]; out[to + 2] = paperRgb[2];
+        out[to] = paperRgb[0];
+        out[to + 1] = paperRgb[1];
+        out[to + 2] = paperRgb[2];
         continue;
       }
-      const x0 = columns.low[x], x1 = columns.high[x], fx = columns.share[x];
-      const a = (y0 + x0) * 3, b = (y0 + x1) * 3, c = (y1 + x0) * 3, d = (y1 + x1) * 3;
+      const x0 = columns.low[x],
+        x1 = columns.high[x],
+        fx = columns.share[x];
+      const a = (y0 + x0) * 3,
+        b = (y0 + x1) * 3,
+        c = (y1 + x0) * 3,
+        d = (y1 + x1) * 3;
       for (let k = 0; k < 3; k++) out[to + k] = mix(mix(rgb[a + k], rgb[b + k], fx), mix(rgb[c + k], rgb[d + k], fx), fy) + 0.5;
     }
   }
@@ -153,8 +178,16 @@ export function groundUnder(picture: RgbPicture, lies: { readonly atMm: readonly
 }
 
 /** For each pixel along one side: the two pixels of the picture it lies between, and how far on; −1 outside the picture. */
-function places(count: number, mmPerPx: number, atMm: number, perMm: number, size: number): { low: Int32Array; high: Int32Array; share: Float64Array } {
-  const low = new Int32Array(count), high = new Int32Array(count), share = new Float64Array(count);
+function places(
+  count: number,
+  mmPerPx: number,
+  atMm: number,
+  perMm: number,
+  size: number,
+): { low: Int32Array; high: Int32Array; share: Float64Array } {
+  const low = new Int32Array(count),
+    high = new Int32Array(count),
+    share = new Float64Array(count);
   for (let i = 0; i < count; i++) {
     const u = ((i + 0.5) * mmPerPx - atMm) * perMm - 0.5;
     low[i] = Math.min(size - 1, Math.max(0, Math.floor(u)));

@@ -1,15 +1,42 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { deltaE00, labFromXyz, smoothestSpectrum, smoothestSpectrumNear, srgbFromXyz, xyzFromLab, xyzFromSpectrum, xyzFromSrgb } from '../colour/index.ts';
+import {
+  deltaE00,
+  labFromXyz,
+  smoothestSpectrum,
+  smoothestSpectrumNear,
+  srgbFromXyz,
+  xyzFromLab,
+  xyzFromSpectrum,
+  xyzFromSrgb,
+} from '../colour/index.ts';
 import { defaultSurface, filmOf, inkOverOneGround, stackReflectance } from '../ink/index.ts';
 import { rectangle } from '../form/index.ts';
-import { codeAreas, groundCube, groundUnder, layerCodes, meetingOverlap, overlapIndex, paint, paintOverPicture, paletteOf, proofGrid, withLayer } from './index.ts';
+import {
+  codeAreas,
+  groundCube,
+  groundUnder,
+  layerCodes,
+  meetingOverlap,
+  overlapIndex,
+  paint,
+  paintOverPicture,
+  paletteOf,
+  proofGrid,
+  withLayer,
+} from './index.ts';
 
 const grid = { originXMm: 0, originYMm: 0, mmPerPx: 0.5, width: 80, height: 60 };
 
 describe('codes', () => {
   test('two overlapping rectangles: areas as geometry says', () => {
-    const codes = layerCodes([{ bit: 0, prints: rectangle(0, 0, 20, 20) }, { bit: 5, prints: rectangle(10, 10, 20, 20) }], grid);
+    const codes = layerCodes(
+      [
+        { bit: 0, prints: rectangle(0, 0, 20, 20) },
+        { bit: 5, prints: rectangle(10, 10, 20, 20) },
+      ],
+      grid,
+    );
     const areas = codeAreas(codes);
     expect(areas[1]).toBeCloseTo(300, 6);
     expect(areas[32]).toBeCloseTo(300, 6);
@@ -18,16 +45,44 @@ describe('codes', () => {
   });
 
   test('the areas of all overlaps are the image, wherever layers lie', () => {
-    fc.assert(fc.property(fc.array(fc.tuple(fc.integer({ min: 0, max: 7 }), fc.double({ min: -20, max: 40, noNaN: true }), fc.double({ min: -20, max: 40, noNaN: true })), { maxLength: 8 }), (layers) => {
-      const codes = layerCodes(layers.map(([bit, x, y]) => ({ bit, prints: rectangle(x, y, 13, 9) })), grid);
-      expect(codeAreas(codes).reduce((a, b) => a + b)).toBeCloseTo(40 * 30, 6);
-    }), { numRuns: 40 });
+    fc.assert(
+      fc.property(
+        fc.array(
+          fc.tuple(
+            fc.integer({ min: 0, max: 7 }),
+            fc.double({ min: -20, max: 40, noNaN: true }),
+            fc.double({ min: -20, max: 40, noNaN: true }),
+          ),
+          { maxLength: 8 },
+        ),
+        (layers) => {
+          const codes = layerCodes(
+            layers.map(([bit, x, y]) => ({ bit, prints: rectangle(x, y, 13, 9) })),
+            grid,
+          );
+          expect(codeAreas(codes).reduce((a, b) => a + b)).toBeCloseTo(40 * 30, 6);
+        },
+      ),
+      { numRuns: 40 },
+    );
   });
 
   test('cutting one layer anew leaves the other layers’ bits as they were', () => {
-    const before = layerCodes([{ bit: 1, prints: rectangle(3, 3, 10, 10) }, { bit: 2, prints: rectangle(8, 8, 10, 10) }], grid);
+    const before = layerCodes(
+      [
+        { bit: 1, prints: rectangle(3, 3, 10, 10) },
+        { bit: 2, prints: rectangle(8, 8, 10, 10) },
+      ],
+      grid,
+    );
     const after = withLayer(before, { bit: 2, prints: rectangle(0, 0, 5, 5) });
-    const fresh = layerCodes([{ bit: 1, prints: rectangle(3, 3, 10, 10) }, { bit: 2, prints: rectangle(0, 0, 5, 5) }], grid);
+    const fresh = layerCodes(
+      [
+        { bit: 1, prints: rectangle(3, 3, 10, 10) },
+        { bit: 2, prints: rectangle(0, 0, 5, 5) },
+      ],
+      grid,
+    );
     expect(after.data).toEqual(fresh.data);
   });
 
@@ -55,18 +110,25 @@ describe('palettes', () => {
   });
 
   test('painting is the palette looked up at every pixel, whatever the number of pixels', () => {
-    const stretches = fc.array(fc.tuple(fc.integer({ min: 0, max: 255 }), fc.integer({ min: 1, max: 60 })), { maxLength: 20 }).map((list) => Uint8Array.from(list.flatMap(([code, n]) => Array<number>(n).fill(code))));
-    fc.assert(fc.property(fc.oneof(fc.uint8Array({ maxLength: 50 }), stretches), (data) => {
-      const palette = Uint32Array.from({ length: 256 }, (_, i) => i * 65537);
-      const out = new Uint32Array(data.length);
-      paint({ width: data.length, height: 1, mmPerPx: 1, data }, palette, out);
-      expect([...out]).toEqual([...data].map((code) => palette[code]));
-    }));
+    const stretches = fc
+      .array(fc.tuple(fc.integer({ min: 0, max: 255 }), fc.integer({ min: 1, max: 60 })), { maxLength: 20 })
+      .map((list) => Uint8Array.from(list.flatMap(([code, n]) => Array<number>(n).fill(code))));
+    fc.assert(
+      fc.property(fc.oneof(fc.uint8Array({ maxLength: 50 }), stretches), (data) => {
+        const palette = Uint32Array.from({ length: 256 }, (_, i) => i * 65537);
+        const out = new Uint32Array(data.length);
+        paint({ width: data.length, height: 1, mmPerPx: 1, data }, palette, out);
+        expect([...out]).toEqual([...data].map((code) => palette[code]));
+      }),
+    );
   });
 });
 
 describe('where shapes meet', () => {
-  const inside = (x0: number, y0: number, w: number, h: number) => (x: number, y: number): boolean => x > x0 && x < x0 + w && y > y0 && y < y0 + h;
+  const inside =
+    (x0: number, y0: number, w: number, h: number) =>
+    (x: number, y: number): boolean =>
+      x > x0 && x < x0 + w && y > y0 && y < y0 + h;
 
   test('two shapes side by side overlap by what the drawing gives them', () => {
     const left = rectangle(0, 0, 30, 40);
@@ -90,7 +152,10 @@ describe('where shapes meet', () => {
 
 describe('over an earlier print', () => {
   const white = smoothestSpectrum(xyzFromLab([95, 0, -1]));
-  const over = [[60, -38, -18], [40, 30, -36]].map(([l, a, b]) => smoothestSpectrum(xyzFromLab([l, a, b])));
+  const over = [
+    [60, -38, -18],
+    [40, 30, -36],
+  ].map(([l, a, b]) => smoothestSpectrum(xyzFromLab([l, a, b])));
   const surface = defaultSurface(over, false);
   const films = over.map((ink) => filmOf(inkOverOneGround({ ink, ground: white, surface }).ink, 0.7));
   const cube = groundCube(films, surface);
@@ -105,17 +170,38 @@ describe('over an earlier print', () => {
 
   test('between the nodes of the cube the colour is the film model’s, within ΔE00 2.5, and 0.8 on average', () => {
     const differences: number[] = [];
-    fc.assert(fc.property(fc.tuple(fc.integer({ min: 30, max: 250 }), fc.integer({ min: 30, max: 250 }), fc.integer({ min: 30, max: 250 })), fc.integer({ min: 1, max: 3 }), (rgb, code) => {
-      const out = new Uint32Array(1);
-      paintOverPicture({ width: 1, height: 1, mmPerPx: 1, data: Uint8Array.of(code) }, Uint8Array.from(rgb), cube, rowOfCode, out);
-      const bytes = new Uint8Array(out.buffer);
-      const shown = labFromXyz(xyzFromSrgb([bytes[0] / 255, bytes[1] / 255, bytes[2] / 255]));
-      const ground = smoothestSpectrumNear(xyzFromSrgb(rgb.map((v) => v / 255) as unknown as [number, number, number]).map((v) => v * 0.985 + 0.003) as unknown as [number, number, number]).spectrum;
-      // As a screen would show it: what lies outside sRGB is mapped on both sides.
-      const [r, g, b] = srgbFromXyz(xyzFromSpectrum(stackReflectance(ground, films.filter((_, i) => code & (1 << i)), surface))).rgb;
-      const exact = labFromXyz(xyzFromSrgb([r / 255, g / 255, b / 255]));
-      differences.push(deltaE00(shown, exact));
-    }), { numRuns: 120, seed: 5 });
+    fc.assert(
+      fc.property(
+        fc.tuple(fc.integer({ min: 30, max: 250 }), fc.integer({ min: 30, max: 250 }), fc.integer({ min: 30, max: 250 })),
+        fc.integer({ min: 1, max: 3 }),
+        (rgb, code) => {
+          const out = new Uint32Array(1);
+          paintOverPicture({ width: 1, height: 1, mmPerPx: 1, data: Uint8Array.of(code) }, Uint8Array.from(rgb), cube, rowOfCode, out);
+          const bytes = new Uint8Array(out.buffer);
+          const shown = labFromXyz(xyzFromSrgb([bytes[0] / 255, bytes[1] / 255, bytes[2] / 255]));
+          const ground = smoothestSpectrumNear(
+            xyzFromSrgb(rgb.map((v) => v / 255) as unknown as [number, number, number]).map((v) => v * 0.985 + 0.003) as unknown as [
+              number,
+              number,
+              number,
+            ],
+          ).spectrum;
+          // As a screen would show it: what lies outside sRGB is mapped on both sides.
+          const [r, g, b] = srgbFromXyz(
+            xyzFromSpectrum(
+              stackReflectance(
+                ground,
+                films.filter((_, i) => code & (1 << i)),
+                surface,
+              ),
+            ),
+          ).rgb;
+          const exact = labFromXyz(xyzFromSrgb([r / 255, g / 255, b / 255]));
+          differences.push(deltaE00(shown, exact));
+        },
+      ),
+      { numRuns: 120, seed: 5 },
+    );
     expect(Math.max(...differences)).toBeLessThan(2.5);
     expect(differences.reduce((a, b) => a + b) / differences.length).toBeLessThan(0.8);
   });

@@ -30,13 +30,18 @@ export interface BaselineAsk {
  * What the same picture would be as paper and as many flat opaque inks of any colour, one ink a place, with as many metres of knife
  * and the same least widths. Its inks are chosen as freely as k-medians can; ours have to come out of the pots.
  */
-export async function baselineFor({ levels, finest, picture, targets, paperLab, inks, metres, sigmaMm, cut, seed }: BaselineAsk, task: Task): Promise<Baseline> {
+export async function baselineFor(
+  { levels, finest, picture, targets, paperLab, inks, metres, sigmaMm, cut, seed }: BaselineAsk,
+  task: Task,
+): Promise<Baseline> {
   const palette = flatInks(targets, paperLab, inks, seed);
-  const overlapLab = opaqueLab(palette), allowed = oneInkCodes(inks);
+  const overlapLab = opaqueLab(palette),
+    allowed = oneInkCodes(inks);
   const rules = (priceMm: number): MaskRules => ({ layers: inks, overlapLab, allowed, priceMm });
   const curve = curveOf(levels, rules(1), Math.min(2, levels.length - 1));
   const cutAt = (at: number, priceMm: number): { codes: Uint8Array; metres: number } => {
-    const { width, height, mmPerPx } = levels[at], field = fieldOf(levels[at], rules(priceMm));
+    const { width, height, mmPerPx } = levels[at],
+      field = fieldOf(levels[at], rules(priceMm));
     const codes = solveMasks(levels, rules(priceMm), at);
     makeCuttable(field, codes, rulesOn(cut, levels[0].mmPerPx / mmPerPx), false);
     return { codes, metres: metresOf(codes, width, height, inks, mmPerPx) };
@@ -44,10 +49,12 @@ export async function baselineFor({ levels, finest, picture, targets, paperLab, 
   // Cutting away what is too thin shortens the outlines; further prices, tried on the coarser raster, make up for it.
   let price = priceFor(metres, curve);
   const middle = Math.min(finest + 1, levels.length - 1);
-  let nearest = price, least = Infinity;
+  let nearest = price,
+    least = Infinity;
   for (let turn = 0; turn < 4; turn++) {
     await task.pause();
-    const got = cutAt(middle, price).metres, off = Math.abs(Math.log(Math.max(1e-6, got / metres)));
+    const got = cutAt(middle, price).metres,
+      off = Math.abs(Math.log(Math.max(1e-6, got / metres)));
     if (off < least) {
       least = off;
       nearest = price;
@@ -66,7 +73,11 @@ export async function baselineFor({ levels, finest, picture, targets, paperLab, 
   }
   return {
     ...figuresOf(fieldOf(picture, rules(nearest)), picture.lab, best.codes, overlapLab, picture.mmPerPx, sigmaMm),
-    width: picture.width, height: picture.height, codes: best.codes, rgb: rgbOf(overlapLab), inksLab: palette.slice(3),
+    width: picture.width,
+    height: picture.height,
+    codes: best.codes,
+    rgb: rgbOf(overlapLab),
+    inksLab: palette.slice(3),
   };
 }
 

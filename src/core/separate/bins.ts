@@ -26,14 +26,20 @@ export function binColours(lab: Float32Array, weight?: Float32Array): Bins {
 
 function boxed(lab: Float32Array, step: number, weight?: Float32Array): Bins | undefined {
   const n = lab.length / 3;
-  const across = Math.ceil(320 / step), deep = Math.ceil(130 / step);
+  const across = Math.ceil(320 / step),
+    deep = Math.ceil(130 / step);
   const cell = new Int32Array(across * across * deep).fill(-1);
   const of = new Uint16Array(n);
-  const sums = new Float64Array(mostBins * 3), weights = new Float64Array(mostBins), counts = new Float64Array(mostBins);
+  const sums = new Float64Array(mostBins * 3),
+    weights = new Float64Array(mostBins),
+    counts = new Float64Array(mostBins);
   let count = 0;
   for (let i = 0; i < n; i++) {
-    const l = lab[i * 3], a = lab[i * 3 + 1], b = lab[i * 3 + 2];
-    const at = (clampCell((l + 5) / step, deep) * across + clampCell((a + 160) / step, across)) * across + clampCell((b + 160) / step, across);
+    const l = lab[i * 3],
+      a = lab[i * 3 + 1],
+      b = lab[i * 3 + 2];
+    const at =
+      (clampCell((l + 5) / step, deep) * across + clampCell((a + 160) / step, across)) * across + clampCell((b + 160) / step, across);
     let bin = cell[at];
     if (bin < 0) {
       if (count === mostBins) return undefined;
@@ -64,10 +70,13 @@ export function costTable(bins: Bins, overlapLab: Float64Array): Float32Array {
   const same = firstAlike(overlapLab);
   const out = new Float32Array(bins.count * codes);
   for (let bin = 0, row = 0; bin < bins.count; bin++, row += codes) {
-    const l = bins.lab[bin * 3], a = bins.lab[bin * 3 + 1], b = bins.lab[bin * 3 + 2];
+    const l = bins.lab[bin * 3],
+      a = bins.lab[bin * 3 + 1],
+      b = bins.lab[bin * 3 + 2];
     for (let code = 0; code < codes; code++) {
       const first = same[code];
-      out[row + code] = first < code ? out[row + first] : deltaE00Of(l, a, b, overlapLab[code * 3], overlapLab[code * 3 + 1], overlapLab[code * 3 + 2]);
+      out[row + code] =
+        first < code ? out[row + first] : deltaE00Of(l, a, b, overlapLab[code * 3], overlapLab[code * 3 + 1], overlapLab[code * 3 + 2]);
     }
   }
   return out;

@@ -49,7 +49,8 @@ export function priceFor(metres: number, curve: readonly CurvePoint[]): number {
   const wanted = Math.log(metres);
   let i = 0;
   while (i + 2 < points.length && points[i + 1][0] > wanted) i++;
-  const [x0, y0] = points[i], [x1, y1] = points[i + 1];
+  const [x0, y0] = points[i],
+    [x1, y1] = points[i + 1];
   const slope = Math.abs(x1 - x0) < 1e-9 ? 0 : (y1 - y0) / (x1 - x0);
   return Math.exp(Math.max(Math.log(0.02), Math.min(Math.log(3 * priceLadder[priceLadder.length - 1]), y0 + slope * (wanted - x0))));
 }

@@ -19,7 +19,15 @@ export interface Chosen {
 }
 
 export function rulesOf(work: Work, overlapLab: Float64Array, priceMm: number): MaskRules {
-  return { layers: work.layers, overlapLab, allowed: work.setup.codes, frozen: work.frozen, paired: work.paired, priceMm, layerPrice: work.layerPrice };
+  return {
+    layers: work.layers,
+    overlapLab,
+    allowed: work.setup.codes,
+    frozen: work.frozen,
+    paired: work.paired,
+    priceMm,
+    layerPrice: work.layerPrice,
+  };
 }
 
 /** Masks for given inks from the coarsest level to level `finest`, and how good the whole is. Pauses between levels. */
@@ -29,7 +37,8 @@ export async function judged(work: Work, found: Found, priceMm: number, sigmaMm:
   let codes: Uint8Array | undefined;
   for (let at = levels.length - 1; at >= finest; at--) {
     await task.pause();
-    const level = levels[at], coarsest = at === levels.length - 1;
+    const level = levels[at],
+      coarsest = at === levels.length - 1;
     // Masks find their place on the coarsest level as if nothing moved; from then on every step reckons with layers that sit off.
     if (sigmaMm === 0 || coarsest) codes = solveLevel(levels, rules, at, codes);
     else codes = withFixed(doubled(codes!, levels[at + 1], level), level, work.frozen);
@@ -53,18 +62,33 @@ export function judgedOn(work: Work): number {
  * colours and what borders on what; several of its answers (edges counted little, more, much) are then judged on
  * a raster of twice the pixel with real masks, and the best of them is refitted to what its masks really print.
  */
-export async function chooseInks(work: Work, few: FewTargets, priceMm: number, sigmaMm: number, seed: number, effort: number, task: Task, onBetter: (chosen: Chosen) => void, hands?: Hands): Promise<Chosen> {
-  const coarse = work.levels.length - 1, level = work.levels[coarse];
+export async function chooseInks(
+  work: Work,
+  few: FewTargets,
+  priceMm: number,
+  sigmaMm: number,
+  seed: number,
+  effort: number,
+  task: Task,
+  onBetter: (chosen: Chosen) => void,
+  hands?: Hands,
+): Promise<Chosen> {
+  const coarse = work.levels.length - 1,
+    level = work.levels[coarse];
   // Off register, an edge between overlaps that differ in two layers shows slivers of a third one: about σ times such a difference.
   const edgePrice = priceMm + 4 * sigmaMm;
   const variants = sigmaMm > 0 ? [0, 0.1, 0.25, 0.6] : edgePrice > 0 ? [0, 0.25, 0.6] : [0];
   // Pots and order are told apart well enough by few colours; the finer list settles the strengths.
   const fewer = fewTargets(level.bins, 56);
   const edgesAt = (targets: FewTargets, share: number): Edges | undefined =>
-    (share > 0 ? edgesOf(targets, level.lab, level.width, level.height, level.mmPerPx, edgePrice * share) : undefined);
+    share > 0 ? edgesOf(targets, level.lab, level.width, level.height, level.mmPerPx, edgePrice * share) : undefined;
   const half = (n: number): number => Math.max(2, Math.round((n * effort) / 2));
   const { setup } = work;
-  const halves = askedFor([0, 1].map((i) => ({ kind: 'pool', setup, targets: fewer.targets, seed: seed + 1000 * i, starts: half(24), kicks: half(240) })), task, hands);
+  const halves = askedFor(
+    [0, 1].map((i) => ({ kind: 'pool', setup, targets: fewer.targets, seed: seed + 1000 * i, starts: half(24), kicks: half(240) })),
+    task,
+    hands,
+  );
   const pool: (readonly LayerRecipe[])[] = [];
   // Two halves, best first each: their plans in turn.
   const looking = 'looking for inks and their order';
@@ -74,13 +98,31 @@ export async function chooseInks(work: Work, few: FewTargets, priceMm: number, s
   const other = (await halves[1]()).pool;
   task.report(0.26, looking);
   for (let i = 0; i < Math.max(one.length, other.length); i++) pool.push(...one.slice(i, i + 1), ...other.slice(i, i + 1));
-  const plans = askedFor(variants.map((share, i) => ({
-    kind: 'plan', setup, fewer: { ...fewer.targets, edges: edgesAt(fewer, share) }, targets: { ...few.targets, edges: edgesAt(few, share) }, pool, seed: seed + i, kicks: share > 0 ? Math.round(24 * effort) : 0,
-  })), task, hands);
+  const plans = askedFor(
+    variants.map((share, i) => ({
+      kind: 'plan',
+      setup,
+      fewer: { ...fewer.targets, edges: edgesAt(fewer, share) },
+      targets: { ...few.targets, edges: edgesAt(few, share) },
+      pool,
+      seed: seed + i,
+      kicks: share > 0 ? Math.round(24 * effort) : 0,
+    })),
+    task,
+    hands,
+  );
   let best: Chosen | undefined;
   for (const [i, plan] of plans.entries()) {
     const found = (await plan()).found!;
-    const chosen = await refitted(work, few, await judged(work, found, priceMm, sigmaMm, judgedOn(work), task), priceMm, sigmaMm, judgedOn(work), task);
+    const chosen = await refitted(
+      work,
+      few,
+      await judged(work, found, priceMm, sigmaMm, judgedOn(work), task),
+      priceMm,
+      sigmaMm,
+      judgedOn(work),
+      task,
+    );
     task.report(0.26 + (0.24 * (i + 1)) / variants.length, 'choosing inks and their order');
     if (!best || chosen.objective < best.objective) onBetter((best = chosen));
   }
@@ -88,7 +130,16 @@ export async function chooseInks(work: Work, few: FewTargets, priceMm: number, s
 }
 
 /** Inks refitted to masks and masks to inks in turn, as long as the whole gets better. */
-export async function refitted(work: Work, few: FewTargets, from: Chosen, priceMm: number, sigmaMm: number, finest: number, task: Task, rounds = 2): Promise<Chosen> {
+export async function refitted(
+  work: Work,
+  few: FewTargets,
+  from: Chosen,
+  priceMm: number,
+  sigmaMm: number,
+  finest: number,
+  task: Task,
+  rounds = 2,
+): Promise<Chosen> {
   const level = work.levels[finest];
   let best = from;
   for (let round = 0; round < rounds; round++) {
@@ -115,7 +166,9 @@ export function nearestTargets(few: FewTargets, level: Level): Uint16Array {
   for (let bin = 0; bin < out.length; bin++) {
     let least = Infinity;
     for (let c = 0; c < count; c++) {
-      const dl = level.bins.lab[bin * 3] - lab[c * 3], da = level.bins.lab[bin * 3 + 1] - lab[c * 3 + 1], db = level.bins.lab[bin * 3 + 2] - lab[c * 3 + 2];
+      const dl = level.bins.lab[bin * 3] - lab[c * 3],
+        da = level.bins.lab[bin * 3 + 1] - lab[c * 3 + 1],
+        db = level.bins.lab[bin * 3 + 2] - lab[c * 3 + 2];
       const d = dl * dl + da * da + db * db;
       if (d < least) {
         least = d;

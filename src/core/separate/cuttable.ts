@@ -14,7 +14,12 @@ export interface CutRules {
 
 /** The knife's rules on a raster of other pixels. @param scale new pixels to an old one */
 export function rulesOn(cut: CutRules, scale: number): CutRules {
-  return { openingPx: cut.openingPx * scale, paperPx: cut.paperPx * scale, leastInkPx: cut.leastInkPx * scale ** 2, leastIslandPx: cut.leastIslandPx * scale ** 2 };
+  return {
+    openingPx: cut.openingPx * scale,
+    paperPx: cut.paperPx * scale,
+    leastInkPx: cut.leastInkPx * scale ** 2,
+    leastIslandPx: cut.leastIslandPx * scale ** 2,
+  };
 }
 
 /** One layer's mask with nothing narrower than the knife and the material allow. */
@@ -35,11 +40,17 @@ const broadEnough = (mask: Bits, rules: CutRules): Bits => opened(closed(mask, r
 export function makeCuttable(field: Field, codes: Uint8Array, rules: CutRules, pairs: boolean, again = 0): void {
   const { width, height, layers } = field;
   const all = (1 << layers) - 1;
-  const open = Array.from({ length: layers }, (_, i) => i).filter((i) => !(field.frozen & (1 << i))).filter((_, i) => !pairs || i % 2 === 0);
+  const open = Array.from({ length: layers }, (_, i) => i)
+    .filter((i) => !(field.frozen & (1 << i)))
+    .filter((_, i) => !pairs || i % 2 === 0);
   const bitsAt = (layer: number): number => (pairs ? 3 : 1) << layer;
   const put = (layer: number): Bits => {
-    const mask = cuttableMask(bitsOf(codes, layer, width, height), rules), changed = putBits(codes, layer, mask);
-    if (pairs) putBits(codes, layer + 1, inverted(mask)).words.forEach((word, w) => { changed.words[w] |= word; });
+    const mask = cuttableMask(bitsOf(codes, layer, width, height), rules),
+      changed = putBits(codes, layer, mask);
+    if (pairs)
+      putBits(codes, layer + 1, inverted(mask)).words.forEach((word, w) => {
+        changed.words[w] |= word;
+      });
     return changed;
   };
   let frozen = field.frozen;
@@ -51,7 +62,8 @@ export function makeCuttable(field: Field, codes: Uint8Array, rules: CutRules, p
   }
   for (let round = 0; round < again; round++) {
     for (const layer of open) {
-      const before = codes.slice(), energy = energyOf(field, codes, 1);
+      const before = codes.slice(),
+        energy = energyOf(field, codes, 1);
       relaxed({ ...field, frozen: all & ~bitsAt(layer) }, codes, 4, 2e-5);
       put(layer);
       if (energyOf(field, codes, 1) >= energy) codes.set(before);

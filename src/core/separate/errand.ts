@@ -9,9 +9,24 @@ import { bestOfPool, inkPool, type Found } from './search.ts';
 import type { Baseline } from './types.ts';
 
 export type SearchErrand =
-  | { readonly kind: 'pool'; readonly setup: SearchSetup; readonly targets: Targets; readonly seed: number; readonly starts: number; readonly kicks: number }
+  | {
+      readonly kind: 'pool';
+      readonly setup: SearchSetup;
+      readonly targets: Targets;
+      readonly seed: number;
+      readonly starts: number;
+      readonly kicks: number;
+    }
   /** Known plans kicked under `fewer` (edges counted, perhaps), the best settled on `targets`. */
-  | { readonly kind: 'plan'; readonly setup: SearchSetup; readonly fewer: Targets; readonly targets: Targets; readonly pool: readonly (readonly LayerRecipe[])[]; readonly seed: number; readonly kicks: number };
+  | {
+      readonly kind: 'plan';
+      readonly setup: SearchSetup;
+      readonly fewer: Targets;
+      readonly targets: Targets;
+      readonly pool: readonly (readonly LayerRecipe[])[];
+      readonly seed: number;
+      readonly kicks: number;
+    };
 
 export interface StencilErrand {
   readonly kind: 'stencil';
@@ -54,22 +69,28 @@ export interface Hands {
 }
 
 export async function doErrand<E extends Errand>(errand: E, task: Task = quietTask): Promise<ErrandDone<E>> {
-  return await done(errand, task) as ErrandDone<E>;
+  return (await done(errand, task)) as ErrandDone<E>;
 }
 
 function done(errand: Errand, task: Task): ErrandDone | Promise<ErrandDone> {
   switch (errand.kind) {
-    case 'stencil': return makeStencil(errand.request);
-    case 'trade-off': return tradeOff(errand);
-    case 'baseline': return baselineFor(errand, task);
-    default: return searched(errand, task);
+    case 'stencil':
+      return makeStencil(errand.request);
+    case 'trade-off':
+      return tradeOff(errand);
+    case 'baseline':
+      return baselineFor(errand, task);
+    default:
+      return searched(errand, task);
   }
 }
 
 async function searched(errand: SearchErrand, task: Task): Promise<SearchDone> {
-  const { setup } = errand, quick = quickly(setup);
+  const { setup } = errand,
+    quick = quickly(setup);
   if (errand.kind === 'pool') return { pool: await inkPool(quick, errand.targets, errand.seed, errand.starts, errand.kicks, task) };
-  const pool = errand.kicks > 0 ? await inkPool(quick, errand.fewer, errand.seed, 0, errand.kicks, task, errand.pool.slice(0, 5)) : errand.pool;
+  const pool =
+    errand.kicks > 0 ? await inkPool(quick, errand.fewer, errand.seed, 0, errand.kicks, task, errand.pool.slice(0, 5)) : errand.pool;
   return { pool, found: await bestOfPool(setup, errand.targets, pool.slice(0, 4), task) };
 }
 

@@ -14,12 +14,15 @@ import type { SeparatedLayer, SeparateRequest } from './types.ts';
 /** Widths in pixels that knife and material demand; half a pixel more, so that the judge, who measures finer, agrees. */
 export function cutRulesOf(request: SeparateRequest, mmPerPx: number): CutRules {
   const { material, knife } = request;
-  const opening = Math.max(material.leastOpeningMm, knife?.leastWidthMm ?? 0), paper = Math.max(material.leastBridgeMm, knife?.leastWidthMm ?? 0);
+  const opening = Math.max(material.leastOpeningMm, knife?.leastWidthMm ?? 0),
+    paper = Math.max(material.leastBridgeMm, knife?.leastWidthMm ?? 0);
   const px = (mm: number): number => mm / mmPerPx;
   return {
-    openingPx: px(opening) + 0.5, paperPx: px(paper) + 0.5,
+    openingPx: px(opening) + 0.5,
+    paperPx: px(paper) + 0.5,
     // Common practice: what is smaller than a few least widths square is lost in cutting or falls out in printing.
-    leastInkPx: px(2 * opening) ** 2, leastIslandPx: px(3 * paper) ** 2,
+    leastInkPx: px(2 * opening) ** 2,
+    leastIslandPx: px(3 * paper) ** 2,
   };
 }
 
@@ -44,8 +47,15 @@ export async function cutLayers(request: SeparateRequest, work: Work, chosen: Ch
     return {
       kind: 'stencil',
       request: {
-        shape: regions[partner ? bit - 1 : bit] ?? emptyRegion, side: partner ? 'piece' : 'window', aperture: image, sheet, material: request.material, islands: 'bridge',
-        cost: inkMissed(field, planned, bit, work), rates: request.rates, place: `run ${bit - printed + 1}`,
+        shape: regions[partner ? bit - 1 : bit] ?? emptyRegion,
+        side: partner ? 'piece' : 'window',
+        aperture: image,
+        sheet,
+        material: request.material,
+        islands: 'bridge',
+        cost: inkMissed(field, planned, bit, work),
+        rates: request.rates,
+        place: `run ${bit - printed + 1}`,
       },
     };
   });
@@ -55,10 +65,20 @@ export async function cutLayers(request: SeparateRequest, work: Work, chosen: Ch
   const layers: SeparatedLayer[] = [];
   for (const [run, bit] of bits.entries()) {
     await task.pause();
-    const recipe = chosen.found.recipes[run], { shape, side } = errands[run].request;
+    const recipe = chosen.found.recipes[run],
+      { shape, side } = errands[run].request;
     const stencil = await stencils[run]();
     rasterizeInto(codes, bit, stencil.prints, grid);
-    layers.push({ run, bit, wish: recipe.wish, parts: recipe.parts, mask: planned.map((code) => (code >> bit) & 1), region: shape, side, stencil });
+    layers.push({
+      run,
+      bit,
+      wish: recipe.wish,
+      parts: recipe.parts,
+      mask: planned.map((code) => (code >> bit) & 1),
+      region: shape,
+      side,
+      stencil,
+    });
     task.report(0.85 + (0.1 * (bit + 1)) / all, 'cutting stencils and looking for bridges');
   }
   return { layers, codes };

@@ -29,16 +29,28 @@ export function targetsOf(lab: Float64Array, weight: Float64Array): Targets {
   let sum = 0;
   for (let i = 0; i < count; i++) sum += weight[i];
   for (let i = 0; i < count; i++) {
-    const l = lab[i * 3], a = lab[i * 3 + 1], b = lab[i * 3 + 2];
-    const c7 = Math.hypot(a, b) ** 7, stretch = 1 + 0.5 * (1 - Math.sqrt(c7 / (c7 + 25 ** 7)));
-    const chroma = Math.hypot(a * stretch, b), hue = Math.atan2(b, a * stretch);
+    const l = lab[i * 3],
+      a = lab[i * 3 + 1],
+      b = lab[i * 3 + 2];
+    const c7 = Math.hypot(a, b) ** 7,
+      stretch = 1 + 0.5 * (1 - Math.sqrt(c7 / (c7 + 25 ** 7)));
+    const chroma = Math.hypot(a * stretch, b),
+      hue = Math.atan2(b, a * stretch);
     const l50 = (l - 50) ** 2;
     const sl = 1 + (0.015 * l50) / Math.sqrt(20 + l50);
     const sc = 1 + 0.045 * chroma;
     const rad = Math.PI / 180;
-    const t = 1 - 0.17 * Math.cos(hue - 30 * rad) + 0.24 * Math.cos(2 * hue) + 0.32 * Math.cos(3 * hue + 6 * rad) - 0.2 * Math.cos(4 * hue - 63 * rad);
+    const t =
+      1 -
+      0.17 * Math.cos(hue - 30 * rad) +
+      0.24 * Math.cos(2 * hue) +
+      0.32 * Math.cos(3 * hue + 6 * rad) -
+      0.2 * Math.cos(4 * hue - 63 * rad);
     const sh = 1 + 0.015 * chroma * t;
-    const c = Math.cos(hue), s = Math.sin(hue), u = 1 / (sc * sc), v = 1 / (sh * sh);
+    const c = Math.cos(hue),
+      s = Math.sin(hue),
+      u = 1 / (sc * sc),
+      v = 1 / (sh * sh);
     form[i * 4] = 1 / (sl * sl);
     form[i * 4 + 1] = (u * c * c + v * s * s) * stretch * stretch;
     form[i * 4 + 2] = 2 * c * s * (u - v) * stretch;

@@ -9,7 +9,8 @@ import type { Targets } from './fit-score.ts';
  */
 export function flatInks(targets: Targets, paperLab: readonly number[], inks: number, seed: number, starts = 10): Float64Array {
   const random = seeded(seed);
-  let best: Float64Array = new Float64Array(0), bestScore = Infinity;
+  let best: Float64Array = new Float64Array(0),
+    bestScore = Infinity;
   for (let start = 0; start < starts; start++) {
     const palette = spread(targets, paperLab, inks, random);
     const score = refined(targets, palette);
@@ -34,7 +35,8 @@ function spread(targets: Targets, paperLab: readonly number[], inks: number, ran
       far[i] = Math.min(far[i], d * d);
       sum += targets.weight[i] * far[i];
     }
-    let pick = random.next() * sum, i = 0;
+    let pick = random.next() * sum,
+      i = 0;
     while (i + 1 < targets.count && (pick -= targets.weight[i] * far[i]) > 0) i++;
     palette.set(targets.lab.subarray(i * 3, i * 3 + 3), (k + 1) * 3);
   }
@@ -69,12 +71,13 @@ function descend(targets: Targets, palette: Float64Array, k: number, mine: reado
   };
   let now = cost();
   for (let step = 4; step > 0.2; step /= 2) {
-    for (let c = 0; c < 3; c++) for (const sign of [1, -1]) {
-      palette[k * 3 + c] += sign * step;
-      const next = cost();
-      if (next < now) now = next;
-      else palette[k * 3 + c] -= sign * step;
-    }
+    for (let c = 0; c < 3; c++)
+      for (const sign of [1, -1]) {
+        palette[k * 3 + c] += sign * step;
+        const next = cost();
+        if (next < now) now = next;
+        else palette[k * 3 + c] -= sign * step;
+      }
   }
 }
 
@@ -95,7 +98,14 @@ function assign(targets: Targets, palette: Float64Array, owner: Uint16Array): nu
 }
 
 function difference(targets: Targets, i: number, palette: Float64Array, k: number): number {
-  return deltaE00Of(targets.lab[i * 3], targets.lab[i * 3 + 1], targets.lab[i * 3 + 2], palette[k * 3], palette[k * 3 + 1], palette[k * 3 + 2]);
+  return deltaE00Of(
+    targets.lab[i * 3],
+    targets.lab[i * 3 + 1],
+    targets.lab[i * 3 + 2],
+    palette[k * 3],
+    palette[k * 3 + 1],
+    palette[k * 3 + 2],
+  );
 }
 
 function weightedMedian(mine: readonly number[], targets: Targets, c: number): number {

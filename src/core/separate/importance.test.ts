@@ -27,7 +27,15 @@ test('a dot is round in the picture, and a later mark lies over an earlier one',
 });
 
 test('marks lie on the picture: in a crop they stay at their place of it', () => {
-  const stroke: Mark = { kind: 'stroke', weight: 0.25, radius: 0.02, points: [[0.5, 0.1], [0.5, 0.9]] };
+  const stroke: Mark = {
+    kind: 'stroke',
+    weight: 0.25,
+    radius: 0.02,
+    points: [
+      [0.5, 0.1],
+      [0.5, 0.9],
+    ],
+  };
   const map = importanceOf([stroke], { x: 0.5, y: 0, width: 0.5, height: 1 }, picture)!;
   expect([at(map, 0.01, 0.5), at(map, 0.5, 0.5)]).toEqual([0.25, 1]);
 });

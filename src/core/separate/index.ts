@@ -1,5 +1,15 @@
 /** A picture → stencils, inks and their order. */
-export { cropOf, heightOfCrop, mostMegapixels, pictureRgb, preparePictures, readPicture, scaledLab, tidyCrop, tidyShare } from './picture/index.ts';
+export {
+  cropOf,
+  heightOfCrop,
+  mostMegapixels,
+  pictureRgb,
+  preparePictures,
+  readPicture,
+  scaledLab,
+  tidyCrop,
+  tidyShare,
+} from './picture/index.ts';
 export type { Crop, Picture, PictureModules, Pixels } from './picture/index.ts';
 export { separate, separated } from './separate.ts';
 export { isBlackStripe } from './strike.ts';
@@ -12,5 +22,15 @@ export type { JobParts } from './job-data.ts';
 export type { LayerWish } from './search.ts';
 export type { Pot, PotShare } from './recipe.ts';
 export type {
-  Baseline, Difference, Draft, GamutIntent, ImportanceMap, KnifeBudget, PrintedLayer, SeparatedLayer, SeparateRequest, Separation, SeparationFigures,
+  Baseline,
+  Difference,
+  Draft,
+  GamutIntent,
+  ImportanceMap,
+  KnifeBudget,
+  PrintedLayer,
+  SeparatedLayer,
+  SeparateRequest,
+  Separation,
+  SeparationFigures,
 } from './types.ts';

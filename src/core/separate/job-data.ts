@@ -4,14 +4,34 @@ import type { SeparatedLayer, Separation } from './types.ts';
 /** The parts of a Job that a separation decides; plain data in the words of the Job document. */
 export interface JobParts {
   readonly image: { readonly widthMm: number; readonly heightMm: number };
-  readonly forms: readonly { readonly id: string; readonly name: string; readonly outline: readonly (readonly (readonly [number, number])[])[] }[];
-  readonly cuts: readonly { readonly id: string; readonly name: string; readonly material?: string; readonly parts: readonly { readonly form: string; readonly xMm: number; readonly yMm: number }[] }[];
+  readonly forms: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly outline: readonly (readonly (readonly [number, number])[])[];
+  }[];
+  readonly cuts: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly material?: string;
+    readonly parts: readonly { readonly form: string; readonly xMm: number; readonly yMm: number }[];
+  }[];
   readonly layers: readonly {
-    readonly id: string; readonly name: string; readonly cut: string; readonly side: 'window' | 'piece'; readonly ink: string; readonly strength: number; readonly islands: 'bridge';
+    readonly id: string;
+    readonly name: string;
+    readonly cut: string;
+    readonly side: 'window' | 'piece';
+    readonly ink: string;
+    readonly strength: number;
+    readonly islands: 'bridge';
     readonly pinnedBridges?: readonly { fromMm: [number, number]; viaMm?: [number, number][]; toMm: [number, number]; widthMm: number }[];
   }[];
   /** Pots mixed from the shelf; a layer of a single shelf ink names that ink and needs no pot here. */
-  readonly inks: readonly { readonly id: string; readonly name: string; readonly from: 'mix'; readonly parts: readonly { readonly ink: string; readonly parts: number }[] }[];
+  readonly inks: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly from: 'mix';
+    readonly parts: readonly { readonly ink: string; readonly parts: number }[];
+  }[];
 }
 
 /**
@@ -23,12 +43,18 @@ export function jobPartsOf(separation: Separation, materialId?: string, inkName:
   const { image } = separation;
   const live = separation.layers.filter((layer) => layer.region.rings.length > 0);
   const cutOf = new Map<Region, string>();
-  const forms: JobParts['forms'][number][] = [], cuts: JobParts['cuts'][number][] = [];
-  const layers: JobParts['layers'][number][] = [], inks: JobParts['inks'][number][] = [];
+  const forms: JobParts['forms'][number][] = [],
+    cuts: JobParts['cuts'][number][] = [];
+  const layers: JobParts['layers'][number][] = [],
+    inks: JobParts['inks'][number][] = [];
   const names = new Set<string>();
   for (const layer of live) {
     const run = layer.run + 1;
-    const inPot = layer.parts.toSorted((a, b) => b.share - a.share).map((part) => inkName(part.id)).join(' + ').slice(0, 190);
+    const inPot = layer.parts
+      .toSorted((a, b) => b.share - a.share)
+      .map((part) => inkName(part.id))
+      .join(' + ')
+      .slice(0, 190);
     let name = inPot;
     for (let n = 2; names.has(name); n++) name = `${inPot} ${n}`;
     names.add(name);
@@ -41,7 +67,10 @@ export function jobPartsOf(separation: Separation, materialId?: string, inkName:
       forms.push({ id: form, name, outline: rings });
       cuts.push({ id: cut, name, ...(materialId ? { material: materialId } : {}), parts: [{ form, xMm, yMm }] });
     }
-    const strength = Math.min(1, layer.parts.reduce((sum, part) => sum + part.share, 0));
+    const strength = Math.min(
+      1,
+      layer.parts.reduce((sum, part) => sum + part.share, 0),
+    );
     let ink = layer.parts[0].id;
     if (layer.parts.length > 1) {
       ink = `pot-${run}`;
@@ -65,19 +94,25 @@ function pinned({ stencil: { bridges } }: SeparatedLayer): Pick<JobParts['layers
 }
 
 function outlineOf(region: Region): { readonly rings: (readonly [number, number])[][]; readonly xMm: number; readonly yMm: number } {
-  let minX = Infinity, minY = Infinity, maxX = -Infinity, maxY = -Infinity;
-  const rings = region.rings.filter((ring) => Math.abs(ringArea(ring)) > 1e-6).map((ring) => {
-    const points: (readonly [number, number])[] = [];
-    for (let i = 0; i < ring.length; i += 2) {
-      const x = round(ring[i]), y = round(ring[i + 1]);
-      minX = Math.min(minX, x);
-      maxX = Math.max(maxX, x);
-      minY = Math.min(minY, y);
-      maxY = Math.max(maxY, y);
-      points.push([x, y]);
-    }
-    return points;
-  });
+  let minX = Infinity,
+    minY = Infinity,
+    maxX = -Infinity,
+    maxY = -Infinity;
+  const rings = region.rings
+    .filter((ring) => Math.abs(ringArea(ring)) > 1e-6)
+    .map((ring) => {
+      const points: (readonly [number, number])[] = [];
+      for (let i = 0; i < ring.length; i += 2) {
+        const x = round(ring[i]),
+          y = round(ring[i + 1]);
+        minX = Math.min(minX, x);
+        maxX = Math.max(maxX, x);
+        minY = Math.min(minY, y);
+        maxY = Math.max(maxY, y);
+        points.push([x, y]);
+      }
+      return points;
+    });
   return { rings, xMm: round((minX + maxX) / 2), yMm: round((minY + maxY) / 2) };
 }
 

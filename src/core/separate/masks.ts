@@ -32,25 +32,41 @@ export interface MaskRules {
 }
 
 /** The picture and its halves, finest first, down to about `leastPx` across. */
-export function levelsOf(lab: Float32Array, width: number, height: number, mmPerPx: number, extra: { weight?: Float32Array; fixedCodes?: Uint8Array } = {}, leastPx = 90): Level[] {
+export function levelsOf(
+  lab: Float32Array,
+  width: number,
+  height: number,
+  mmPerPx: number,
+  extra: { weight?: Float32Array; fixedCodes?: Uint8Array } = {},
+  leastPx = 90,
+): Level[] {
   const levels: Level[] = [{ width, height, mmPerPx, lab, bins: binColours(lab, extra.weight), ...extra }];
   while (Math.min(levels.at(-1)!.width, levels.at(-1)!.height) >= 2 * leastPx && levels.length < 4) levels.push(halved(levels.at(-1)!));
   return levels;
 }
 
 function halved(level: Level): Level {
-  const width = level.width >> 1, height = level.height >> 1;
+  const width = level.width >> 1,
+    height = level.height >> 1;
   const lab = new Float32Array(width * height * 3);
   const weight = level.weight && new Float32Array(width * height);
   const fixedCodes = level.fixedCodes && new Uint8Array(width * height);
-  for (let y = 0; y < height; y++) for (let x = 0; x < width; x++) {
-    const a = 2 * y * level.width + 2 * x, to = y * width + x;
-    for (let c = 0; c < 3; c++) {
-      lab[to * 3 + c] = (level.lab[a * 3 + c] + level.lab[(a + 1) * 3 + c] + level.lab[(a + level.width) * 3 + c] + level.lab[(a + level.width + 1) * 3 + c]) / 4;
+  for (let y = 0; y < height; y++)
+    for (let x = 0; x < width; x++) {
+      const a = 2 * y * level.width + 2 * x,
+        to = y * width + x;
+      for (let c = 0; c < 3; c++) {
+        lab[to * 3 + c] =
+          (level.lab[a * 3 + c] +
+            level.lab[(a + 1) * 3 + c] +
+            level.lab[(a + level.width) * 3 + c] +
+            level.lab[(a + level.width + 1) * 3 + c]) /
+          4;
+      }
+      if (weight)
+        weight[to] = (level.weight![a] + level.weight![a + 1] + level.weight![a + level.width] + level.weight![a + level.width + 1]) / 4;
+      if (fixedCodes) fixedCodes[to] = level.fixedCodes![a];
     }
-    if (weight) weight[to] = (level.weight![a] + level.weight![a + 1] + level.weight![a + level.width] + level.weight![a + level.width + 1]) / 4;
-    if (fixedCodes) fixedCodes[to] = level.fixedCodes![a];
-  }
   return { width, height, mmPerPx: level.mmPerPx * 2, lab, bins: binColours(lab, weight), weight, fixedCodes };
 }
 
@@ -58,9 +74,18 @@ function halved(level: Level): Level {
 export function fieldOf(level: Level, rules: MaskRules): Field {
   const codeCount = 1 << rules.layers;
   return {
-    width: level.width, height: level.height, binOf: level.bins.of, codeCount, layers: rules.layers, ...tablesOf(level.bins, rules, codeCount),
-    price: Float32Array.from({ length: 8 }, (_, i) => (i < rules.layers ? (rules.priceMm / level.mmPerPx) * (rules.layerPrice?.[i] ?? 1) : 0)),
-    weight: level.weight, frozen: rules.frozen ?? 0, paired: rules.paired,
+    width: level.width,
+    height: level.height,
+    binOf: level.bins.of,
+    codeCount,
+    layers: rules.layers,
+    ...tablesOf(level.bins, rules, codeCount),
+    price: Float32Array.from({ length: 8 }, (_, i) =>
+      i < rules.layers ? (rules.priceMm / level.mmPerPx) * (rules.layerPrice?.[i] ?? 1) : 0,
+    ),
+    weight: level.weight,
+    frozen: rules.frozen ?? 0,
+    paired: rules.paired,
   };
 }
 
@@ -81,7 +106,13 @@ function tablesOf(bins: Bins, rules: MaskRules, codeCount: number): Pick<Tables,
   const perBin = rules.frozen ? allowed.length : Math.min(allowed.length, mostCandidates);
   if (known && known.overlapLab === rules.overlapLab && known.allowed === rules.allowed && known.perBin === perBin) return known;
   const table = costTable(bins, rules.overlapLab);
-  const made = { overlapLab: rules.overlapLab, allowed: rules.allowed, table, candidates: bestCodes(table, codeCount, allowed, perBin), perBin };
+  const made = {
+    overlapLab: rules.overlapLab,
+    allowed: rules.allowed,
+    table,
+    candidates: bestCodes(table, codeCount, allowed, perBin),
+    perBin,
+  };
   lastTables.set(bins, made);
   return { table, candidates: made.candidates, perBin };
 }
@@ -92,9 +123,12 @@ const mostCandidates = 16;
 /** For each box its cheapest codes, cheapest first; the lower code where two cost the same. */
 function bestCodes(table: Float32Array, codeCount: number, allowed: readonly number[], perBin: number): Uint8Array {
   const bins = table.length / codeCount;
-  const out = new Uint8Array(bins * perBin), costs = new Float32Array(perBin), codes = Uint8Array.from(allowed).sort();
+  const out = new Uint8Array(bins * perBin),
+    costs = new Float32Array(perBin),
+    codes = Uint8Array.from(allowed).sort();
   for (let bin = 0; bin < bins; bin++) {
-    const row = bin * codeCount, to = bin * perBin;
+    const row = bin * codeCount,
+      to = bin * perBin;
     for (let k = 0; k < codes.length; k++) {
       const cost = table[row + codes[k]];
       if (k >= perBin && cost >= costs[perBin - 1]) continue;
@@ -141,7 +175,9 @@ export function withFixed(codes: Uint8Array, level: Level, frozen: number): Uint
 export function energyOf(field: Field, codes: Uint8Array, mmPerPx: number): number {
   const lengths = outlineLengths(codes, field.width, field.height, field.layers);
   let sum = pictureCost(codes, field.binOf, field.table, field.codeCount, field.weight);
-  lengths.forEach((length, i) => { sum += length * field.price[i]; });
+  lengths.forEach((length, i) => {
+    sum += length * field.price[i];
+  });
   return sum * mmPerPx * mmPerPx;
 }
 

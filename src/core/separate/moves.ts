@@ -58,14 +58,26 @@ export function withParts(recipes: readonly LayerRecipe[], at: number, parts: re
 /** The recipes with every share that may change grown by its step, a logarithm. */
 function grown(setup: SearchSetup, from: readonly LayerRecipe[], step: Float64Array, by: number): LayerRecipe[] {
   let next = 0;
-  return from.map((r) => (decided(setup, r) ? r : { ...r, parts: within(r.parts.map((p) => ({ id: p.id, share: p.share * Math.exp(step[next++] * by) })), setup.leastShare) }));
+  return from.map((r) =>
+    decided(setup, r)
+      ? r
+      : {
+          ...r,
+          parts: within(
+            r.parts.map((p) => ({ id: p.id, share: p.share * Math.exp(step[next++] * by) })),
+            setup.leastShare,
+          ),
+        },
+  );
 }
 
 /** All shares of all pots moved together as long as that helps. */
 export function descended(setup: SearchSetup, from: Scored, judge: Judge, steps = 6): Scored {
-  let best = from, damping = 0.02;
+  let best = from,
+    damping = 0.02;
   for (let turn = 0; turn < steps; turn++) {
-    const use = usedBy(setup, judge, best.recipes), { lab, slopes } = shareSlopes(setup, best.recipes, (recipe) => !decided(setup, recipe));
+    const use = usedBy(setup, judge, best.recipes),
+      { lab, slopes } = shareSlopes(setup, best.recipes, (recipe) => !decided(setup, recipe));
     if (slopes.length === 0) return best;
     const step = shareStep(lab, slopes, judge.targets, use, damping);
     const before = best.score;
@@ -92,21 +104,24 @@ export function decided(setup: SearchSetup, recipe: LayerRecipe): boolean {
 export function exchanged(setup: SearchSetup, from: Scored, judge: Judge): Scored {
   let best = from;
   const places = movable(setup, from.recipes);
-  for (let i = 0; i < places.length; i++) for (let j = i + 1; j < places.length; j++) {
-    const recipes = swapped(best.recipes, places[i], places[j]);
-    const score = judgedScore(setup, judge, recipes, best.score);
-    if (score < best.score) best = { recipes, score };
-  }
+  for (let i = 0; i < places.length; i++)
+    for (let j = i + 1; j < places.length; j++) {
+      const recipes = swapped(best.recipes, places[i], places[j]);
+      const score = judgedScore(setup, judge, recipes, best.score);
+      if (score < best.score) best = { recipes, score };
+    }
   return best;
 }
 
 /** Pots that differ in kind: a pot exchanged, one added, one dropped, and strengths by large steps; if `fine`, by small ones too. */
 export function neighbours(setup: SearchSetup, recipe: LayerRecipe, fine: boolean): PotShare[][] {
-  const wish = setup.wishes[recipe.wish], { parts } = recipe;
+  const wish = setup.wishes[recipe.wish],
+    { parts } = recipe;
   if (decided(setup, recipe)) return [];
   const factors = fine ? [0.6, 0.85, 0.95, 1.05, 1.18, 1.6] : [0.6, 1.6];
   const out: PotShare[][] = factors.map((factor) => parts.map((p) => ({ ...p, share: p.share * factor })));
-  if (parts.length > 1) for (const factor of factors) parts.forEach((_, i) => out.push(parts.map((p, j) => (i === j ? { ...p, share: p.share * factor } : p))));
+  if (parts.length > 1)
+    for (const factor of factors) parts.forEach((_, i) => out.push(parts.map((p, j) => (i === j ? { ...p, share: p.share * factor } : p))));
   if (wish.ink === undefined) {
     const free = [...setup.shelf.keys()].filter((id) => !parts.some((p) => p.id === id));
     for (const id of free) {
@@ -124,10 +139,13 @@ const strengthLadder = [1, 0.5, 0.25, 0.12, 0.05];
 /** The layer that answers a wish, taken out and put back as the best single pot, strength and place. */
 export function reseat(setup: SearchSetup, from: Scored, wishNumber: number, judge: Judge): Scored {
   const { recipes } = from;
-  const at = recipes.findIndex((r) => r.wish === wishNumber), wish = setup.wishes[wishNumber];
+  const at = recipes.findIndex((r) => r.wish === wishNumber),
+    wish = setup.wishes[wishNumber];
   const others = recipes.filter((_, i) => i !== at);
   const places = recipes.some((r) => setup.wishes[r.wish].placeFixed) ? [at] : recipes.map((_, i) => i);
-  const pots = (wish.ink !== undefined ? [wish.ink] : [...setup.shelf.keys()]).flatMap((id) => (wish.strength !== undefined ? [wish.strength] : strengthLadder).map((share) => [{ id, share }]));
+  const pots = (wish.ink !== undefined ? [wish.ink] : [...setup.shelf.keys()]).flatMap((id) =>
+    (wish.strength !== undefined ? [wish.strength] : strengthLadder).map((share) => [{ id, share }]),
+  );
   let best = from;
   for (const place of places) {
     const open = [...others.slice(0, place), recipes[at], ...others.slice(place)];
@@ -142,4 +160,3 @@ export function swapped<T>(list: readonly T[], a: number, b: number): T[] {
   [out[a], out[b]] = [out[b], out[a]];
   return out;
 }
-

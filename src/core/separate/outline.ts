@@ -28,7 +28,8 @@ export function smoothed(arc: Arc, width: number, height: number, mmPerPx: numbe
   const dots: [number, number][] = [];
   const scale = (unitsPerTolerance * mmPerPx) / toleranceMm;
   if (!arc.closed) dots.push([points[0] * scale, points[1] * scale]);
-  for (let i = 0; i + 3 < points.length; i += 2) dots.push([((points[i] + points[i + 2]) / 2) * scale, ((points[i + 1] + points[i + 3]) / 2) * scale]);
+  for (let i = 0; i + 3 < points.length; i += 2)
+    dots.push([((points[i] + points[i + 2]) / 2) * scale, ((points[i + 1] + points[i + 3]) / 2) * scale]);
   dots.push(arc.closed ? [dots[0][0], dots[0][1]] : [points[points.length - 2] * scale, points[points.length - 1] * scale]);
   // Calming takes up to half of the tolerance, the fit the rest.
   const curves = fitCurve(calmed(dots, arc.closed, unitsPerTolerance * 0.5), (unitsPerTolerance * 0.6) ** 2);
@@ -50,8 +51,11 @@ function calmed(dots: readonly [number, number][], closed: boolean, most: number
   const at = (i: number): [number, number] => (closed ? dots[(i + n) % n] : dots[Math.max(0, Math.min(n - 1, i))]);
   const out = dots.slice();
   for (let i = closed ? 0 : 1; i < (closed ? n : n - 1); i++) {
-    const move = [0, 1].map((axis) => (at(i - 2)[axis] + 4 * at(i - 1)[axis] + 4 * at(i + 1)[axis] + at(i + 2)[axis] - 10 * at(i)[axis]) / 16);
-    const length = Math.hypot(move[0], move[1]), share = length > most ? most / length : 1;
+    const move = [0, 1].map(
+      (axis) => (at(i - 2)[axis] + 4 * at(i - 1)[axis] + 4 * at(i + 1)[axis] + at(i + 2)[axis] - 10 * at(i)[axis]) / 16,
+    );
+    const length = Math.hypot(move[0], move[1]),
+      share = length > most ? most / length : 1;
     out[i] = [dots[i][0] + move[0] * share, dots[i][1] + move[1] * share];
   }
   if (closed) out[n] = out[0];
@@ -68,11 +72,16 @@ function onBorder(p: Int32Array, width: number, height: number): boolean {
 
 /** Appends a cubic Bézier as straight pieces, its first point left out. Piece count from the second differences of its controls. */
 function flatten([a, b, c, d]: readonly (readonly number[])[], tolerance: number, out: number[]): void {
-  const bend = Math.max(Math.hypot(a[0] - 2 * b[0] + c[0], a[1] - 2 * b[1] + c[1]), Math.hypot(b[0] - 2 * c[0] + d[0], b[1] - 2 * c[1] + d[1]));
+  const bend = Math.max(
+    Math.hypot(a[0] - 2 * b[0] + c[0], a[1] - 2 * b[1] + c[1]),
+    Math.hypot(b[0] - 2 * c[0] + d[0], b[1] - 2 * c[1] + d[1]),
+  );
   const pieces = Math.max(1, Math.ceil(Math.sqrt((0.75 * bend) / tolerance)));
   for (let i = 1; i <= pieces; i++) {
-    const t = i / pieces, s = 1 - t;
-    for (let axis = 0; axis < 2; axis++) out.push(s * s * s * a[axis] + 3 * s * s * t * b[axis] + 3 * s * t * t * c[axis] + t * t * t * d[axis]);
+    const t = i / pieces,
+      s = 1 - t;
+    for (let axis = 0; axis < 2; axis++)
+      out.push(s * s * s * a[axis] + 3 * s * s * t * b[axis] + 3 * s * t * t * c[axis] + t * t * t * d[axis]);
   }
 }
 

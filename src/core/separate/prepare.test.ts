@@ -6,10 +6,24 @@ import { prepareWork } from './prepare.ts';
 import type { SeparateRequest } from './types.ts';
 
 const picture: Picture = {
-  width: 8, height: 8, format: 'PNG', problems: [], pixels: { kind: 'srgb8', data: Uint8Array.from({ length: 192 }, (_, i) => (i * 37) % 256) },
+  width: 8,
+  height: 8,
+  format: 'PNG',
+  problems: [],
+  pixels: { kind: 'srgb8', data: Uint8Array.from({ length: 192 }, (_, i) => (i * 37) % 256) },
 };
 const { paper, surface, shelf } = benchShelf();
-const asked = (change: Partial<SeparateRequest>): SeparateRequest => ({ picture, sizeMm: { width: 50, height: 50 }, paper, surface, shelf, layers: 3, material: defaultMaterials[0], marginMm: 20, ...change });
+const asked = (change: Partial<SeparateRequest>): SeparateRequest => ({
+  picture,
+  sizeMm: { width: 50, height: 50 },
+  paper,
+  surface,
+  shelf,
+  layers: 3,
+  material: defaultMaterials[0],
+  marginMm: 20,
+  ...change,
+});
 
 test('other runs, inks or knife find the raster of the picture as it was; another part, paper or size do not', () => {
   const first = prepareWork(asked({}));

@@ -36,16 +36,24 @@ export function prepareWork(request: SeparateRequest): Work {
   const columns = Math.max(2, Math.round(width / wish));
   const mmPerPx = width / columns;
   const grid: Grid = { originXMm: 0, originYMm: 0, mmPerPx, width: columns, height: Math.max(2, Math.round(height / mmPerPx)) };
-  const choice = inksOf(request.shelf), shelf = new Map([...choice, ...inksOf(request.printedWith ?? [])]);
+  const choice = inksOf(request.shelf),
+    shelf = new Map([...choice, ...inksOf(request.printedWith ?? [])]);
   const deposit = request.deposit ?? 1;
   const printedLayers = request.alreadyPrinted ?? [];
-  const printed = printedLayers.length, layers = printed + request.layers;
+  const printed = printedLayers.length,
+    layers = printed + request.layers;
   const below = printedLayers.map((layer) => filmOfRecipe({ wish: -1, parts: layer.parts }, shelf, deposit));
   const target = rasterOf(request, grid);
   const wishes = Array.from({ length: request.layers }, (_, i) => request.wishes?.[i] ?? {});
   const setup: SearchSetup = {
-    wishes, shelf: choice, below, deposit, paper: request.paper, surface: request.surface,
-    mostInPot: Math.max(1, Math.min(3, request.mostInPot ?? 2)), leastShare: 0.005,
+    wishes,
+    shelf: choice,
+    below,
+    deposit,
+    paper: request.paper,
+    surface: request.surface,
+    mostInPot: Math.max(1, Math.min(3, request.mostInPot ?? 2)),
+    leastShare: 0.005,
     codes: codesOf(layers, printed, request.cutPairs ?? false),
   };
   const fixedCodes = printed > 0 ? new Uint8Array(grid.width * grid.height) : undefined;
@@ -53,7 +61,13 @@ export function prepareWork(request: SeparateRequest): Work {
   const aim = fittedToReach(target, request.intent ?? 'nearest', setup);
   const weight = request.importance && importanceOn(request.importance, grid);
   return {
-    grid, target, setup, printed, layers, frozen: (1 << printed) - 1, fixedCodes,
+    grid,
+    target,
+    setup,
+    printed,
+    layers,
+    frozen: (1 << printed) - 1,
+    fixedCodes,
     levels: weight || fixedCodes ? levelsOf(aim, grid.width, grid.height, mmPerPx, { weight, fixedCodes }) : plainLevels(aim, grid),
     paired: request.cutPairs ?? false,
     layerPrice: Array.from({ length: layers }, (_, i) => (i < printed ? 0 : request.cutPairs ? 0.5 : 1)),
@@ -65,7 +79,8 @@ const lastRasters = new WeakMap<Picture, { readonly key: string; readonly lab: F
 const lastLevels = new WeakMap<Float32Array, readonly Level[]>();
 
 function rasterOf({ picture, crop, sizeMm, paper }: SeparateRequest, grid: Grid): Float32Array {
-  const part = crop ?? cropOf(undefined, picture, { widthMm: sizeMm.width, heightMm: sizeMm.height }), white = xyzFromSpectrum(paper);
+  const part = crop ?? cropOf(undefined, picture, { widthMm: sizeMm.width, heightMm: sizeMm.height }),
+    white = xyzFromSpectrum(paper);
   const key = [part.x, part.y, part.width, part.height, grid.width, grid.height, ...white].join();
   const last = lastRasters.get(picture);
   if (last?.key === key) return last.lab;
@@ -98,11 +113,13 @@ function inksOf(pots: readonly Pot[]): Map<string, Ink> {
 
 function importanceOn(map: ImportanceMap, grid: Grid): Float32Array {
   const out = new Float32Array(grid.width * grid.height);
-  for (let y = 0; y < grid.height; y++) for (let x = 0; x < grid.width; x++) {
-    const sx = Math.min(map.width - 1, Math.floor(((x + 0.5) * map.width) / grid.width)), sy = Math.min(map.height - 1, Math.floor(((y + 0.5) * map.height) / grid.height));
-    // Nothing counts for nothing at all: some weight keeps the knife quiet where the picture does not matter.
-    out[y * grid.width + x] = Math.max(0.02, Math.min(20, map.weight[sy * map.width + sx]));
-  }
+  for (let y = 0; y < grid.height; y++)
+    for (let x = 0; x < grid.width; x++) {
+      const sx = Math.min(map.width - 1, Math.floor(((x + 0.5) * map.width) / grid.width)),
+        sy = Math.min(map.height - 1, Math.floor(((y + 0.5) * map.height) / grid.height));
+      // Nothing counts for nothing at all: some weight keeps the knife quiet where the picture does not matter.
+      out[y * grid.width + x] = Math.max(0.02, Math.min(20, map.weight[sy * map.width + sx]));
+    }
   return out;
 }
 
@@ -116,13 +133,18 @@ function fittedToReach(target: Float32Array, intent: GamutIntent, setup: SearchS
   const films = [...setup.shelf.keys()].map((id) => filmOfRecipe({ wish: 0, parts: [{ id, share: 1 }] }, setup.shelf, setup.deposit));
   const single = films.map((film) => overlapLabOf(setup.paper, [film], setup.surface).subarray(3, 6));
   const darkFirst = films.map((film, i) => ({ film, light: single[i][0] })).sort((a, b) => a.light - b.light);
-  const stack = overlapLabOf(setup.paper, darkFirst.slice(0, 2).map((d) => d.film), setup.surface);
+  const stack = overlapLabOf(
+    setup.paper,
+    darkFirst.slice(0, 2).map((d) => d.film),
+    setup.surface,
+  );
   const darkest = Math.min(...stack.filter((_, i) => i % 3 === 0));
   const strongest = Math.max(...single.map((lab) => Math.hypot(lab[1], lab[2])));
   const n = target.length / 3;
   const lights = Float32Array.from({ length: n }, (_, i) => target[i * 3]).sort();
   const chromas = Float32Array.from({ length: n }, (_, i) => Math.hypot(target[i * 3 + 1], target[i * 3 + 2])).sort();
-  const dark = lights[Math.floor(n * 0.01)], strong = chromas[Math.floor(n * 0.99)];
+  const dark = lights[Math.floor(n * 0.01)],
+    strong = chromas[Math.floor(n * 0.99)];
   const squeeze = intent === 'lightness' ? 1 : Math.min(1, (white - darkest) / Math.max(1, white - dark));
   const fade = intent === 'chroma' ? 1 : Math.min(1, strongest / Math.max(1, strong)) * (intent === 'contrast' ? squeeze : 1);
   const out = target.slice();

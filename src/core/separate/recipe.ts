@@ -25,7 +25,8 @@ const bands = 36;
 
 /** Printed film of a recipe: absorption and scattering add up by volume (OPTICS section 4). */
 export function filmOfRecipe(recipe: LayerRecipe, shelf: ReadonlyMap<string, Ink>, deposit: number): Film {
-  const k = new Float64Array(bands), s = new Float64Array(bands);
+  const k = new Float64Array(bands),
+    s = new Float64Array(bands);
   for (const { id, share } of recipe.parts) {
     const ink = shelf.get(id)!;
     const amount = effectiveShare(ink, share) * deposit;
@@ -34,7 +35,8 @@ export function filmOfRecipe(recipe: LayerRecipe, shelf: ReadonlyMap<string, Ink
       s[i] += amount * ink.s[i];
     }
   }
-  const r0 = new Float64Array(bands), t2 = new Float64Array(bands);
+  const r0 = new Float64Array(bands),
+    t2 = new Float64Array(bands);
   for (let i = 0; i < bands; i++) {
     const film = filmOfBand(k[i], s[i]);
     r0[i] = film.r0;

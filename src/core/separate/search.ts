@@ -26,14 +26,25 @@ export interface Found {
  * @param known plans to begin with
  * @returns the best that were found, best first, no two alike
  */
-export async function inkPool(setup: SearchSetup, targets: Targets, seed: number, starts: number, kicks: number, task: Task, known: readonly (readonly LayerRecipe[])[] = []): Promise<LayerRecipe[][]> {
-  const random = seeded(seed), judge: Judge = { kind: 'rough', targets };
+export async function inkPool(
+  setup: SearchSetup,
+  targets: Targets,
+  seed: number,
+  starts: number,
+  kicks: number,
+  task: Task,
+  known: readonly (readonly LayerRecipe[])[] = [],
+): Promise<LayerRecipe[][]> {
+  const random = seeded(seed),
+    judge: Judge = { kind: 'rough', targets };
   let pool: Scored[] = [];
   const take = (one: Scored): void => {
     if (pool.some((other) => Math.abs(other.score / one.score - 1) < 1e-3)) return;
     pool = [...pool, one].sort((a, b) => a.score - b.score).slice(0, poolSize);
   };
-  const settled = async (recipes: readonly LayerRecipe[]): Promise<void> => { take(await polished(setup, scored(setup, recipes, judge), judge, task)); };
+  const settled = async (recipes: readonly LayerRecipe[]): Promise<void> => {
+    take(await polished(setup, scored(setup, recipes, judge), judge, task));
+  };
   for (const recipes of known) await settled(recipes);
   for (let run = 0; run < starts && !(pool[0]?.score < goodEnough); run++) {
     await task.pause();
@@ -48,7 +59,8 @@ export async function inkPool(setup: SearchSetup, targets: Targets, seed: number
   }
   for (let kick = 0; kick < kicks && pool[0].score > goodEnough; kick++) {
     await task.pause();
-    const from = pool[Math.min(pool.length - 1, Math.floor(random.next() ** 2 * poolSize))], other = pool[random.below(pool.length)];
+    const from = pool[Math.min(pool.length - 1, Math.floor(random.next() ** 2 * poolSize))],
+      other = pool[random.below(pool.length)];
     await settled(descended(setup, scored(setup, kicked(setup, from.recipes, other.recipes, kick, random), judge), judge, 5).recipes);
   }
   return pool.map(({ recipes }) => [...recipes]);
@@ -60,11 +72,19 @@ const poolSize = 8;
 const goodEnough = 0.02;
 
 /** The best of several plans once each is settled on these targets and tried in every order; only that one is then settled in all bands. */
-export async function bestOfPool(setup: SearchSetup, targets: Targets, pool: readonly (readonly LayerRecipe[])[], task: Task): Promise<Found> {
-  const rough: Judge = { kind: 'rough', targets }, judge: Judge = { kind: 'exact', targets }, quick = quickly(setup);
+export async function bestOfPool(
+  setup: SearchSetup,
+  targets: Targets,
+  pool: readonly (readonly LayerRecipe[])[],
+  task: Task,
+): Promise<Found> {
+  const rough: Judge = { kind: 'rough', targets },
+    judge: Judge = { kind: 'exact', targets },
+    quick = quickly(setup);
   let best: Scored | undefined;
   for (const recipes of pool) {
-    const now = await polished(quick, scored(quick, recipes, rough), rough, task), score = judgedScore(quick, judge, now.recipes);
+    const now = await polished(quick, scored(quick, recipes, rough), rough, task),
+      score = judgedScore(quick, judge, now.recipes);
     if (!best || score < best.score) best = { recipes: now.recipes, score };
   }
   const { recipes } = await allOrders(quick, best!, judge, task);
@@ -105,7 +125,9 @@ async function flatRecipes(setup: SearchSetup, targets: Targets, seed: number, t
     const judge: Judge = { kind: 'exact', targets: wanted };
     const id = setup.wishes[i].ink ?? [...setup.shelf.keys()][0];
     const first = scored(one, [{ wish: 0, parts: [{ id, share: setup.wishes[i].strength ?? 0.5 }] }], judge);
-    const { recipes: [{ parts }] } = await polished(one, reseat(one, first, 0, judge), judge, task, true);
+    const {
+      recipes: [{ parts }],
+    } = await polished(one, reseat(one, first, 0, judge), judge, task, true);
     recipes.push({ wish: i, parts });
   }
   return recipes;
@@ -114,11 +136,15 @@ async function flatRecipes(setup: SearchSetup, targets: Targets, seed: number, t
 /** A start for pictures that are nearly of one colour: the one pot whose steps of half the strength come nearest. */
 function steppedRecipes(setup: SearchSetup, judge: Judge): LayerRecipe[] {
   let best: Scored | undefined;
-  for (const id of setup.shelf.keys()) for (const top of [1, 0.5, 0.25, 0.12]) {
-    const recipes = setup.wishes.map((wish, i) => ({ wish: i, parts: [{ id: wish.ink ?? id, share: wish.strength ?? Math.max(setup.leastShare, top / 2 ** i) }] }));
-    const now = scored(setup, recipes, judge);
-    if (!best || now.score < best.score) best = now;
-  }
+  for (const id of setup.shelf.keys())
+    for (const top of [1, 0.5, 0.25, 0.12]) {
+      const recipes = setup.wishes.map((wish, i) => ({
+        wish: i,
+        parts: [{ id: wish.ink ?? id, share: wish.strength ?? Math.max(setup.leastShare, top / 2 ** i) }],
+      }));
+      const now = scored(setup, recipes, judge);
+      if (!best || now.score < best.score) best = now;
+    }
   return [...best!.recipes];
 }
 
@@ -149,7 +175,9 @@ async function allOrders(setup: SearchSetup, from: Scored, judge: Judge, task: T
     for (const order of permutations(places)) {
       if (n++ % 32 === 0) await task.pause();
       const recipes = from.recipes.slice();
-      places.forEach((place, i) => { recipes[place] = from.recipes[order[i]]; });
+      places.forEach((place, i) => {
+        recipes[place] = from.recipes[order[i]];
+      });
       const score = judgedScore(setup, judge, recipes, best.score);
       if (score < best.score) best = { recipes, score };
     }

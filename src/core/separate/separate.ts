@@ -29,7 +29,9 @@ export async function* separate(request: SeparateRequest, task: Task, hands?: Ha
   checkRequest(request);
   task.report(0, 'looking at the picture');
   const work = prepareWork(request);
-  const seed = request.seed ?? 1, effort = request.effort ?? 1, sigmaMm = request.registerSigmaMm ?? 0;
+  const seed = request.seed ?? 1,
+    effort = request.effort ?? 1,
+    sigmaMm = request.registerSigmaMm ?? 0;
   const coarse = work.levels.length - 1;
   let priceMm = request.knife?.priceMm ?? usualPriceMm;
 
@@ -40,10 +42,20 @@ export async function* separate(request: SeparateRequest, task: Task, hands?: Ha
   yield draftOf(work, best, coarse, 'sketch', 0.08);
   const few = fewTargets(work.levels[0].bins);
   try {
-    await chooseInks(work, few, priceMm, sigmaMm, seed, effort, task, (better) => {
-      best = better;
-      bestLevel = judgedOn(work);
-    }, hands);
+    await chooseInks(
+      work,
+      few,
+      priceMm,
+      sigmaMm,
+      seed,
+      effort,
+      task,
+      (better) => {
+        best = better;
+        bestLevel = judgedOn(work);
+      },
+      hands,
+    );
     yield draftOf(work, best, bestLevel, 'inks', 0.5);
     priceMm = await priceOfBudget(request, work, best, priceMm, task);
     const middle = Math.min(1, coarse);
@@ -68,7 +80,8 @@ async function priceOfBudget(request: SeparateRequest, work: Work, best: Chosen,
   const metres = request.knife?.metres;
   if (metres === undefined) return priceMm;
   await task.pause();
-  const middle = judgedOn(work), level = work.levels[middle];
+  const middle = judgedOn(work),
+    level = work.levels[middle];
   const rules = cutRulesOf(request, level.mmPerPx);
   const curve = curveOf(work.levels, rulesOf(work, best.found.overlapLab, 1), middle).map(({ priceMm: price, codes }) => {
     makeCuttable(fieldOf(level, rulesOf(work, best.found.overlapLab, price)), codes, rules, request.cutPairs ?? false);
@@ -82,25 +95,45 @@ async function priceOfBudget(request: SeparateRequest, work: Work, best: Chosen,
 function borderMetres(codes: Uint8Array, { width, height, mmPerPx }: Level, work: Work): number {
   let pixels = 0;
   for (let i = 0; i < codes.length; i++) {
-    const x = i % width, y = (i - x) / width;
+    const x = i % width,
+      y = (i - x) / width;
     const sides = (x === 0 ? 1 : 0) + (y === 0 ? 1 : 0) + (x === width - 1 ? 1 : 0) + (y === height - 1 ? 1 : 0);
     if (sides > 0) for (let b = work.printed; b < work.layers; b++) if (codes[i] & (1 << b)) pixels += sides * work.layerPrice[b];
   }
   return (pixels * mmPerPx) / 1000;
 }
 
-async function finished(request: SeparateRequest, work: Work, few: FewTargets, from: Chosen, fromPrice: number, stoppedEarly: boolean, task: Task, hands?: Hands): Promise<Separation> {
+async function finished(
+  request: SeparateRequest,
+  work: Work,
+  few: FewTargets,
+  from: Chosen,
+  fromPrice: number,
+  stoppedEarly: boolean,
+  task: Task,
+  hands?: Hands,
+): Promise<Separation> {
   const { grid, setup } = work;
-  const sigmaMm = request.registerSigmaMm ?? 0, seed = request.seed ?? 1;
+  const sigmaMm = request.registerSigmaMm ?? 0,
+    seed = request.seed ?? 1;
   const rules = cutRulesOf(request, grid.mmPerPx);
   const { overlapLab } = from.found;
   const middle = Math.min(1, work.levels.length - 1);
   const curve = askedOf({ kind: 'trade-off', levels: work.levels.slice(middle), rules: rulesOf(work, overlapLab, 1) }, task, hands);
-  let chosen = from, priceMm = fromPrice, wanted = from.codes, cut: CutLayers;
+  let chosen = from,
+    priceMm = fromPrice,
+    wanted = from.codes,
+    cut: CutLayers;
   for (let turn = 0; ; turn++) {
     wanted = chosen.codes;
     const codes = wanted.slice();
-    makeCuttable(fieldOf(work.levels[0], rulesOf(work, overlapLab, priceMm)), codes, rules, request.cutPairs ?? false, stoppedEarly ? 0 : 1);
+    makeCuttable(
+      fieldOf(work.levels[0], rulesOf(work, overlapLab, priceMm)),
+      codes,
+      rules,
+      request.cutPairs ?? false,
+      stoppedEarly ? 0 : 1,
+    );
     cut = await cutLayers(request, work, { ...chosen, codes }, task, hands);
     const over = stoppedEarly ? 1 : overBudget(request, cut);
     if (over <= 1.03 || turn === 6 || priceMm > 3000) break;
@@ -116,32 +149,67 @@ async function finished(request: SeparateRequest, work: Work, few: FewTargets, f
   const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
   // Whoever stops wants to have it: flat inks on the coarser raster tell as much.
   const coarser = stoppedEarly && pictureLevel === work.levels[0];
-  const baseline = askedOf({
-    kind: 'baseline', levels: work.levels, finest: coarser ? middle : 0, picture: coarser ? work.levels[middle] : pictureLevel, targets: few.targets,
-    paperLab: labFromSpectrum(setup.paper), inks: work.layers, metres: figures.metres, sigmaMm, cut: rules, seed,
-  }, task, hands);
+  const baseline = askedOf(
+    {
+      kind: 'baseline',
+      levels: work.levels,
+      finest: coarser ? middle : 0,
+      picture: coarser ? work.levels[middle] : pictureLevel,
+      targets: few.targets,
+      paperLab: labFromSpectrum(setup.paper),
+      inks: work.layers,
+      metres: figures.metres,
+      sigmaMm,
+      cut: rules,
+      seed,
+    },
+    task,
+    hands,
+  );
   const reach = reachOf(work, pictureLevel, overlapLab);
   const before = meanOf(differences(work.target, wanted, overlapLab));
   return {
-    width: grid.width, height: grid.height, mmPerPx: grid.mmPerPx,
+    width: grid.width,
+    height: grid.height,
+    mmPerPx: grid.mmPerPx,
     image: { minX: 0, minY: 0, maxX: request.sizeMm.width, maxY: request.sizeMm.height },
-    layers: cut.layers, codes: cut.codes, rgb: rgbOf(overlapLab), overlapLab, target: work.target,
+    layers: cut.layers,
+    codes: cut.codes,
+    rgb: rgbOf(overlapLab),
+    overlapLab,
+    target: work.target,
     figures: {
-      ...figures, knifeMetres: metresCut(request, cut), pieces: piecesCut(request, cut),
-      bridges: sum(cut.layers.map((layer) => layer.stencil.bridges.length)), minutes: minutesCut(request, cut),
+      ...figures,
+      knifeMetres: metresCut(request, cut),
+      pieces: piecesCut(request, cut),
+      bridges: sum(cut.layers.map((layer) => layer.stencil.bridges.length)),
+      minutes: minutesCut(request, cut),
     },
-    curve: await curve(), baseline: await baseline(),
-    outOfReach: reach.mask, outOfReachShare: reach.share,
-    detailLost: wanted.map((code, i) => (code === cut.codes[i] ? 0 : 1)), detailLostDeltaE: figures.inRegister.mean - before,
-    stoppedEarly, problems: [...warnings(request), ...budgetProblems(request, cut), ...cut.layers.flatMap(stencilProblems)],
+    curve: await curve(),
+    baseline: await baseline(),
+    outOfReach: reach.mask,
+    outOfReachShare: reach.share,
+    detailLost: wanted.map((code, i) => (code === cut.codes[i] ? 0 : 1)),
+    detailLostDeltaE: figures.inRegister.mean - before,
+    stoppedEarly,
+    problems: [...warnings(request), ...budgetProblems(request, cut), ...cut.layers.flatMap(stencilProblems)],
     setup: { seed, priceMm, shelfIds: [...setup.shelf.keys()] },
   };
 }
 
 /** A stencil that prints nothing is no mistake here: the picture gets by with fewer layers. */
 function stencilProblems({ run, stencil }: SeparatedLayer): readonly Problem[] {
-  return stencil.problems.map((p) => (p.code === 'stencil-prints-nothing'
-    ? problem('note', 'layer-not-needed', `run ${run + 1}`, 'Nothing is left for this run to print: the picture, the knife and these inks get by without it.', 'Ask for one layer less.') : p));
+  return stencil.problems.map((p) =>
+    p.code === 'stencil-prints-nothing'
+      ? problem(
+          'note',
+          'layer-not-needed',
+          `run ${run + 1}`,
+          'Nothing is left for this run to print: the picture, the knife and these inks get by without it.',
+          'Ask for one layer less.',
+        )
+      : p,
+  );
 }
 
 /** Window and piece of one cut are cut once. */
@@ -161,7 +229,10 @@ function minutesCut(request: SeparateRequest, cut: CutLayers): number {
 function overBudget(request: SeparateRequest, cut: CutLayers): number {
   const { metres, pieces, minutes } = request.knife ?? {};
   return Math.max(
-    metres ? metresCut(request, cut) / metres : 0, minutes ? minutesCut(request, cut) / minutes : 0, pieces ? piecesCut(request, cut) / pieces : 0, 1,
+    metres ? metresCut(request, cut) / metres : 0,
+    minutes ? minutesCut(request, cut) / minutes : 0,
+    pieces ? piecesCut(request, cut) / pieces : 0,
+    1,
   );
 }
 
@@ -173,7 +244,15 @@ function piecesCut(request: SeparateRequest, cut: CutLayers): number {
 function budgetProblems(request: SeparateRequest, cut: CutLayers): Problem[] {
   if (overBudget(request, cut) <= 1.03) return [];
   const said = `${metresCut(request, cut).toFixed(1)} m, ${piecesCut(request, cut)} parts and ${Math.round(minutesCut(request, cut))} minutes`;
-  return [problem('warning', 'knife-budget-exceeded', 'knife', `The budget of the knife can not be kept: these layers need ${said}.`, 'Allow more, ask for fewer layers, or give a picture of larger shapes.')];
+  return [
+    problem(
+      'warning',
+      'knife-budget-exceeded',
+      'knife',
+      `The budget of the knife can not be kept: these layers need ${said}.`,
+      'Allow more, ask for fewer layers, or give a picture of larger shapes.',
+    ),
+  ];
 }
 
 /** The picture itself, not fitted into any reach. */
@@ -199,7 +278,13 @@ function draftOf(work: Work, chosen: Chosen, levelNumber: number, stage: Draft['
   const level = work.levels[levelNumber];
   const { overlapLab } = chosen.found;
   return {
-    stage, share, width: level.width, height: level.height, mmPerPx: level.mmPerPx, codes: chosen.codes, rgb: rgbOf(overlapLab),
+    stage,
+    share,
+    width: level.width,
+    height: level.height,
+    mmPerPx: level.mmPerPx,
+    codes: chosen.codes,
+    rgb: rgbOf(overlapLab),
     meanDeltaE: meanOf(differences(level.lab, chosen.codes, overlapLab)),
     metres: metresOf(chosen.codes, level.width, level.height, work.layers, level.mmPerPx, work.layerPrice),
   };

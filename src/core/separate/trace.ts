@@ -8,7 +8,8 @@ export interface Arc {
 }
 
 /** Directions in the order in which right turns come: east, south, west, north. */
-const dx = [1, 0, -1, 0], dy = [0, 1, 0, -1];
+const dx = [1, 0, -1, 0],
+  dy = [0, 1, 0, -1];
 
 /**
  * All edges between different codes, cut where three or more meet, so that edges that several layers share are one arc and
@@ -17,13 +18,16 @@ const dx = [1, 0, -1, 0], dy = [0, 1, 0, -1];
 export function traceArcs(codes: Uint8Array, width: number, height: number): Arc[] {
   const at = (x: number, y: number): number => (x < 0 || y < 0 || x >= width || y >= height ? 0 : codes[y * width + x]);
   /** Code right (+) or left of the edge that leaves corner x, y in direction d. */
-  const rightOf = (x: number, y: number, d: number): number => (d === 0 ? at(x, y) : d === 1 ? at(x - 1, y) : d === 2 ? at(x - 1, y - 1) : at(x, y - 1));
-  const leftOf = (x: number, y: number, d: number): number => (d === 0 ? at(x, y - 1) : d === 1 ? at(x, y) : d === 2 ? at(x - 1, y) : at(x - 1, y - 1));
+  const rightOf = (x: number, y: number, d: number): number =>
+    d === 0 ? at(x, y) : d === 1 ? at(x - 1, y) : d === 2 ? at(x - 1, y - 1) : at(x, y - 1);
+  const leftOf = (x: number, y: number, d: number): number =>
+    d === 0 ? at(x, y - 1) : d === 1 ? at(x, y) : d === 2 ? at(x - 1, y) : at(x - 1, y - 1);
   const isEdge = (x: number, y: number, d: number): boolean => rightOf(x, y, d) !== leftOf(x, y, d);
   /** Most corners lie inside one code. */
   const plain = (x: number, y: number): boolean => {
     if (x === 0 || y === 0 || x === width || y === height) return false;
-    const p = y * width + x, code = codes[p];
+    const p = y * width + x,
+      code = codes[p];
     return codes[p - 1] === code && codes[p - width] === code && codes[p - width - 1] === code;
   };
   const w = width + 1;
@@ -40,8 +44,11 @@ export function traceArcs(codes: Uint8Array, width: number, height: number): Arc
   const arcs: Arc[] = [];
   const walk = (x0: number, y0: number, d0: number): void => {
     const points = [x0, y0];
-    const right = rightOf(x0, y0, d0), left = leftOf(x0, y0, d0);
-    let x = x0, y = y0, d = d0;
+    const right = rightOf(x0, y0, d0),
+      left = leftOf(x0, y0, d0);
+    let x = x0,
+      y = y0,
+      d = d0;
     for (;;) {
       walked[y * w + x] |= 1 << d;
       x += dx[d];
@@ -55,10 +62,11 @@ export function traceArcs(codes: Uint8Array, width: number, height: number): Arc
     arcs.push({ points: Int32Array.from(points), closed, right, left });
   };
   for (let pass = 0; pass < 2; pass++) {
-    for (let y = 0; y <= height; y++) for (let x = 0; x <= width; x++) {
-      if (plain(x, y) || (pass === 0 && !junction(x, y))) continue;
-      for (let d = 0; d < 4; d++) if (isEdge(x, y, d) && !(walked[y * w + x] & (1 << d))) walk(x, y, d);
-    }
+    for (let y = 0; y <= height; y++)
+      for (let x = 0; x <= width; x++) {
+        if (plain(x, y) || (pass === 0 && !junction(x, y))) continue;
+        for (let d = 0; d < 4; d++) if (isEdge(x, y, d) && !(walked[y * w + x] & (1 << d))) walk(x, y, d);
+      }
   }
   return arcs;
 }
@@ -80,7 +88,8 @@ export function ringsOfLayer(arcs: readonly Arc[], smooth: readonly Float64Array
   const rings: Float64Array[] = [];
   const legs = new Map<number, Leg[]>();
   arcs.forEach((arc, i) => {
-    const right = (arc.right >> layer) & 1, left = (arc.left >> layer) & 1;
+    const right = (arc.right >> layer) & 1,
+      left = (arc.left >> layer) & 1;
     if (right === left) return;
     const points = right ? smooth[i] : reversed(smooth[i]);
     if (arc.closed) {
@@ -91,21 +100,22 @@ export function ringsOfLayer(arcs: readonly Arc[], smooth: readonly Float64Array
     legs.set(leg.from, [...(legs.get(leg.from) ?? []), leg]);
   });
   const used = new Set<Leg>();
-  for (const list of legs.values()) for (const first of list) {
-    if (used.has(first)) continue;
-    const parts: Float64Array[] = [];
-    let leg = first;
-    while (!used.has(leg)) {
-      used.add(leg);
-      parts.push(leg.points.subarray(0, leg.points.length - 2));
-      // The sharpest right turn keeps to the same patch of ink where two patches touch at a corner.
-      const onward = (legs.get(leg.to) ?? []).filter((next) => !used.has(next) || next === first);
-      if (onward.length === 0) break;
-      const turn = (next: Leg): number => (next.startDirection - leg.endDirection + 6) & 3;
-      leg = onward.reduce((best, next) => (rank[turn(next)] < rank[turn(best)] ? next : best));
+  for (const list of legs.values())
+    for (const first of list) {
+      if (used.has(first)) continue;
+      const parts: Float64Array[] = [];
+      let leg = first;
+      while (!used.has(leg)) {
+        used.add(leg);
+        parts.push(leg.points.subarray(0, leg.points.length - 2));
+        // The sharpest right turn keeps to the same patch of ink where two patches touch at a corner.
+        const onward = (legs.get(leg.to) ?? []).filter((next) => !used.has(next) || next === first);
+        if (onward.length === 0) break;
+        const turn = (next: Leg): number => (next.startDirection - leg.endDirection + 6) & 3;
+        leg = onward.reduce((best, next) => (rank[turn(next)] < rank[turn(best)] ? next : best));
+      }
+      rings.push(joined(parts));
     }
-    rings.push(joined(parts));
-  }
   return rings.filter((ring) => ring.length >= 6);
 }
 
@@ -113,10 +123,12 @@ export function ringsOfLayer(arcs: readonly Arc[], smooth: readonly Float64Array
 const rank = [3, 2, 1, 0];
 
 function legOf(corners: Int32Array, points: Float64Array, width: number): Leg {
-  const n = corners.length, w = width + 1;
+  const n = corners.length,
+    w = width + 1;
   const direction = (x: number, y: number): number => (x > 0 ? 0 : y > 0 ? 1 : x < 0 ? 2 : 3);
   return {
-    from: corners[1] * w + corners[0], to: corners[n - 1] * w + corners[n - 2],
+    from: corners[1] * w + corners[0],
+    to: corners[n - 1] * w + corners[n - 2],
     startDirection: direction(corners[2] - corners[0], corners[3] - corners[1]),
     endDirection: direction(corners[n - 2] - corners[n - 4], corners[n - 1] - corners[n - 3]),
     points,

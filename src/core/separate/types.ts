@@ -136,7 +136,12 @@ export interface Separation {
   /** The picture on this raster, Lab, 3 a pixel: paper's white is its white. */
   readonly target: Float32Array;
   /** `knifeMetres`: all cut lines of the stencils, those along the image's border too; window and piece of one cut counted once. */
-  readonly figures: SeparationFigures & { readonly knifeMetres: number; readonly pieces: number; readonly bridges: number; readonly minutes: number };
+  readonly figures: SeparationFigures & {
+    readonly knifeMetres: number;
+    readonly pieces: number;
+    readonly bridges: number;
+    readonly minutes: number;
+  };
   readonly baseline: Baseline;
   /** The same inks with less and more knife: mean ΔE00 against metres. */
   readonly curve: readonly { readonly metres: number; readonly meanDeltaE: number; readonly priceMm: number }[];

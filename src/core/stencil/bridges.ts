@@ -22,7 +22,8 @@ export interface Strip {
 
 /** Steps cost this much of ΔE for their length alone, so that bridges stay short where nothing shows. */
 const lengthDeltaE = 0.25;
-const openStep = 4, paperStep = 1;
+const openStep = 4,
+  paperStep = 1;
 /** Islands whose box has a longer diagonal than this hang on two bridges, than three times this on three. */
 const longIslandMm = 50;
 
@@ -37,7 +38,16 @@ export interface BridgeGround extends Ground {
  * Broad parts of paper are what bridges join; a part too thin to have any is taken whole. Without `acrossOpenings`
  * only thin paper between broad parts is strengthened.
  */
-export function bridgeGround(mask: Uint8Array, grid: Grid, partsFound: Labels, survey: Survey, widthMm: number, cost: CostRaster | undefined, forbidden: readonly NoBridge[], acrossOpenings: boolean): BridgeGround {
+export function bridgeGround(
+  mask: Uint8Array,
+  grid: Grid,
+  partsFound: Labels,
+  survey: Survey,
+  widthMm: number,
+  cost: CostRaster | undefined,
+  forbidden: readonly NoBridge[],
+  acrossOpenings: boolean,
+): BridgeGround {
   const { width, height } = grid;
   const n = width * height;
   const cores = survey.cores();
@@ -110,7 +120,8 @@ function blurred(values: Float32Array, width: number, height: number, r: number)
 function forbid(step: Uint16Array, mask: Uint8Array, grid: Grid, spot: NoBridge, widthMm: number): void {
   // A bridge's edge must stay out of the spot, not only its middle.
   const r = (spot.radiusMm + widthMm / 2) / grid.mmPerPx;
-  const cx = (spot.atMm[0] - grid.originXMm) / grid.mmPerPx - 0.5, cy = (spot.atMm[1] - grid.originYMm) / grid.mmPerPx - 0.5;
+  const cx = (spot.atMm[0] - grid.originXMm) / grid.mmPerPx - 0.5,
+    cy = (spot.atMm[1] - grid.originYMm) / grid.mmPerPx - 0.5;
   for (let y = Math.max(0, Math.ceil(cy - r)); y <= Math.min(grid.height - 1, cy + r); y++) {
     for (let x = Math.max(0, Math.ceil(cx - r)); x <= Math.min(grid.width - 1, cx + r); x++) {
       const p = y * grid.width + x;
@@ -129,7 +140,10 @@ export function findStrips(ground: BridgeGround, widthMm: number, uniform: boole
   const feet = new Map<number, number[]>();
   const note = (way: Way): void => {
     if (ground.partOf[way.from] === ground.partOf[way.to]) return;
-    for (const [t, p] of [[way.from, way.path[0]], [way.to, way.path[way.path.length - 1]]]) {
+    for (const [t, p] of [
+      [way.from, way.path[0]],
+      [way.to, way.path[way.path.length - 1]],
+    ]) {
       const part = ground.partOf[t];
       if (part !== frame) feet.set(part, [...(feet.get(part) ?? []), p]);
     }
@@ -144,7 +158,9 @@ export function findStrips(ground: BridgeGround, widthMm: number, uniform: boole
     while ((feet.get(part) ?? []).length < wanted) {
       const standing = feet.get(part) ?? [];
       const apart = (diagonal * 0.9) / wanted;
-      const more = oneMore(searched, ground.partOf, part, (p) => standing.every((f) => pixelDistance(fullPixel(p), f, ground.width) >= apart));
+      const more = oneMore(searched, ground.partOf, part, (p) =>
+        standing.every((f) => pixelDistance(fullPixel(p), f, ground.width) >= apart),
+      );
       if (!more) break;
       const way = rough?.fullWay(more) ?? more;
       note(way);
@@ -173,17 +189,24 @@ function partBoxes(ground: BridgeGround): Int32Array {
   return boxes;
 }
 
-const pixelDistance = (p: number, q: number, width: number): number => Math.hypot((p % width) - (q % width), Math.floor(p / width) - Math.floor(q / width));
+const pixelDistance = (p: number, q: number, width: number): number =>
+  Math.hypot((p % width) - (q % width), Math.floor(p / width) - Math.floor(q / width));
 
 function stripOf(way: Way, ground: BridgeGround, widthMm: number, uniform: boolean): Strip {
   const { width, grid, mask } = ground;
-  let a = way.path[0], b = way.path[way.path.length - 1];
+  let a = way.path[0],
+    b = way.path[way.path.length - 1];
   if (uniform) [a, b] = nearestEnds(a, b, ground);
   const line = linePixels(a, b, width);
   const costOf = (path: readonly number[]): number => path.reduce((sum, p) => sum + (ground.step[p] === 0 ? 1e9 : ground.step[p]), 0);
   const direct = costOf(line) <= 1.2 * costOf(way.path) + 20;
   const path = direct ? line : way.path;
-  const points = direct ? [...pixelMm(a, grid), ...pixelMm(b, grid)] : thinOut(path.flatMap((p) => pixelMm(p, grid)), 1.5 * grid.mmPerPx);
+  const points = direct
+    ? [...pixelMm(a, grid), ...pixelMm(b, grid)]
+    : thinOut(
+        path.flatMap((p) => pixelMm(p, grid)),
+        1.5 * grid.mmPerPx,
+      );
   const first = path.findIndex((p) => !mask[p]);
   let last = -1;
   for (let i = path.length - 1; i >= 0 && last < 0; i--) if (!mask[path[i]]) last = i;
@@ -198,8 +221,10 @@ function stripOf(way: Way, ground: BridgeGround, widthMm: number, uniform: boole
 function nearestEnds(a: number, b: number, ground: BridgeGround): [number, number] {
   const nearest = (from: number, label: number, radius: number): number => {
     const { width, height, terminal } = ground;
-    const fx = from % width, fy = (from - fx) / width;
-    let best = -1, least = Infinity;
+    const fx = from % width,
+      fy = (from - fx) / width;
+    let best = -1,
+      least = Infinity;
     for (let y = Math.max(0, fy - radius); y <= Math.min(height - 1, fy + radius); y++) {
       for (let x = Math.max(0, fx - radius); x <= Math.min(width - 1, fx + radius); x++) {
         if (terminal[y * width + x] !== label) continue;
@@ -229,11 +254,20 @@ function flared(points: readonly number[], from: PointMm, to: PointMm, widthMm: 
   const [ax, ay, bx, by] = points;
   const length = Math.hypot(bx - ax, by - ay);
   if (!(length > 0)) return strip([ax, ay, ax + 0.01, ay], widthMm, 'round');
-  const ux = (bx - ax) / length, uy = (by - ay) / length;
+  const ux = (bx - ax) / length,
+    uy = (by - ay) / length;
   const half = widthMm / 2;
-  const t0 = (from[0] - ax) * ux + (from[1] - ay) * uy, t1 = (to[0] - ax) * ux + (to[1] - ay) * uy;
+  const t0 = (from[0] - ax) * ux + (from[1] - ay) * uy,
+    t1 = (to[0] - ax) * ux + (to[1] - ay) * uy;
   const flare = Math.min(widthMm * 0.75, (t1 - t0) / 3);
-  const stations: [number, number][] = [[-half * 0.5, half], [t0, half * 1.3], [t0 + flare, half], [t1 - flare, half], [t1, half * 1.3], [length + half * 0.5, half]];
+  const stations: [number, number][] = [
+    [-half * 0.5, half],
+    [t0, half * 1.3],
+    [t0 + flare, half],
+    [t1 - flare, half],
+    [t1, half * 1.3],
+    [length + half * 0.5, half],
+  ];
   const ring: number[] = [];
   for (const [t, h] of stations) ring.push(ax + ux * t + uy * h, ay + uy * t - ux * h);
   for (const [t, h] of [...stations].reverse()) ring.push(ax + ux * t - uy * h, ay + uy * t + ux * h);
@@ -249,9 +283,13 @@ export function thinOut(points: readonly number[], tolerance: number): number[] 
   const stack: [number, number][] = [[0, n - 1]];
   for (let range = stack.pop(); range; range = stack.pop()) {
     const [i, j] = range;
-    const ax = points[2 * i], ay = points[2 * i + 1], dx = points[2 * j] - ax, dy = points[2 * j + 1] - ay;
+    const ax = points[2 * i],
+      ay = points[2 * i + 1],
+      dx = points[2 * j] - ax,
+      dy = points[2 * j + 1] - ay;
     const length2 = dx * dx + dy * dy;
-    let worst = tolerance, at = -1;
+    let worst = tolerance,
+      at = -1;
     for (let k = i + 1; k < j; k++) {
       const t = length2 > 0 ? Math.max(0, Math.min(1, ((points[2 * k] - ax) * dx + (points[2 * k + 1] - ay) * dy) / length2)) : 0;
       const d = Math.hypot(points[2 * k] - ax - t * dx, points[2 * k + 1] - ay - t * dy);

@@ -51,7 +51,8 @@ export class Buckets {
   }
 
   private grow(): void {
-    const item = new Int32Array(2 * this.item.length), after = new Int32Array(2 * this.item.length);
+    const item = new Int32Array(2 * this.item.length),
+      after = new Int32Array(2 * this.item.length);
     item.set(this.item);
     after.set(this.after);
     this.item = item;

@@ -12,11 +12,19 @@ const mostPixels = 24_000_000;
 
 /** The raster on which a stencil is judged: the openings and a border of plain paper around them. */
 export function workingGrid(openings: Box, borderMm: number, mmPerPx = workingMmPerPx): Grid {
-  const width = openings.maxX - openings.minX + 2 * borderMm, height = openings.maxY - openings.minY + 2 * borderMm;
+  const width = openings.maxX - openings.minX + 2 * borderMm,
+    height = openings.maxY - openings.minY + 2 * borderMm;
   const step = Math.max(mmPerPx, Math.sqrt((width * height) / mostPixels));
   // Pixels lie in the same places whatever box is looked at, so that two looks at one outline agree.
-  const left = Math.floor((openings.minX - borderMm) / step), top = Math.floor((openings.minY - borderMm) / step);
-  return { originXMm: left * step, originYMm: top * step, mmPerPx: step, width: Math.ceil(width / step) + 1, height: Math.ceil(height / step) + 1 };
+  const left = Math.floor((openings.minX - borderMm) / step),
+    top = Math.floor((openings.minY - borderMm) / step);
+  return {
+    originXMm: left * step,
+    originYMm: top * step,
+    mmPerPx: step,
+    width: Math.ceil(width / step) + 1,
+    height: Math.ceil(height / step) + 1,
+  };
 }
 
 /** 1 where paper lies. Beyond the sheet the screen is closed (taped), which counts as paper. */
@@ -29,7 +37,8 @@ export function paperMask(paper: Region, sheet: Box, grid: Grid): Uint8Array {
       mask.fill(1, y * width, (y + 1) * width);
       continue;
     }
-    const left = Math.ceil((sheet.minX - originXMm) / mmPerPx - 0.5), right = Math.ceil((sheet.maxX - originXMm) / mmPerPx - 0.5);
+    const left = Math.ceil((sheet.minX - originXMm) / mmPerPx - 0.5),
+      right = Math.ceil((sheet.maxX - originXMm) / mmPerPx - 0.5);
     if (left > 0) mask.fill(1, y * width, y * width + Math.min(width, left));
     if (right < width) mask.fill(1, y * width + Math.max(0, right), (y + 1) * width);
   }
@@ -37,7 +46,8 @@ export function paperMask(paper: Region, sheet: Box, grid: Grid): Uint8Array {
 }
 
 export function pixelMm(p: number, grid: Grid): PointMm {
-  const x = p % grid.width, y = (p - x) / grid.width;
+  const x = p % grid.width,
+    y = (p - x) / grid.width;
   return [grid.originXMm + (x + 0.5) * grid.mmPerPx, grid.originYMm + (y + 0.5) * grid.mmPerPx];
 }
 
@@ -63,9 +73,12 @@ export function judge(grid: Grid, partsFound: Labels, paper: Survey, openings: S
   const necks = faults.filter((f) => f.kind !== 'opening' && f.kind !== 'apart').map((f) => f.widthMm);
   const gaps = faults.filter((f) => f.kind === 'opening').map((f) => f.widthMm);
   return {
-    holds: faults.length === 0, pieces,
-    leastNeckMm: Math.min(leastBridgeMm, ...necks), leastOpeningMm: Math.min(leastOpeningMm, ...gaps),
-    faults, mmPerPx,
+    holds: faults.length === 0,
+    pieces,
+    leastNeckMm: Math.min(leastBridgeMm, ...necks),
+    leastOpeningMm: Math.min(leastOpeningMm, ...gaps),
+    faults,
+    mmPerPx,
     method: `Outline turned into pixels of ${mmPerPx.toFixed(2)} mm; exact distance transform; discs of ${leastBridgeMm} mm (paper) and ${leastOpeningMm} mm (openings) reach everything but points.`,
   };
 }
@@ -77,7 +90,18 @@ export function judge(grid: Grid, partsFound: Labels, paper: Survey, openings: S
 export function certify(paper: Region, sheet: Box, openings: Box, limits: Limits, looseCount = 0, mmPerPx = workingMmPerPx): Certificate {
   const grid = workingGrid(openings, borderMm(limits), mmPerPx);
   const mask = paperMask(paper, sheet, grid);
-  return withOutline(outlineParts(paper), looseCount, judge(grid, labelParts(mask, grid.width, grid.height, 1, false), surveyPaper(mask, grid, limits, spareWhenJudgingPx), surveyOpenings(mask, grid, limits, spareWhenJudgingPx), limits, looseCount));
+  return withOutline(
+    outlineParts(paper),
+    looseCount,
+    judge(
+      grid,
+      labelParts(mask, grid.width, grid.height, 1, false),
+      surveyPaper(mask, grid, limits, spareWhenJudgingPx),
+      surveyOpenings(mask, grid, limits, spareWhenJudgingPx),
+      limits,
+      looseCount,
+    ),
+  );
 }
 
 /** Pieces of the outline itself, specks left out. */
@@ -88,7 +112,9 @@ export function withOutline(found: readonly Region[], looseCount: number, seen: 
   const pieces = found.length - looseCount;
   if (pieces <= Math.max(1, seen.pieces)) return seen;
   const largest = found.reduce((a, b) => (regionArea(b) > regionArea(a) ? b : a));
-  const faults = found.filter((part) => part !== largest).map((part): Fault => ({ kind: 'apart', atMm: [part.rings[0][0], part.rings[0][1]], widthMm: 0 }));
+  const faults = found
+    .filter((part) => part !== largest)
+    .map((part): Fault => ({ kind: 'apart', atMm: [part.rings[0][0], part.rings[0][1]], widthMm: 0 }));
   return { ...seen, holds: false, pieces, faults: [...seen.faults, ...faults] };
 }
 
@@ -99,10 +125,13 @@ export const borderMm = (limits: Limits): number => Math.max(2, limits.leastBrid
  * Distance to spare beyond the least radius, in pixels: while mending, and when judging a finished outline. The difference
  * leaves room for curve fitting and rounding when a file is written.
  */
-export const spareWhenMendingPx = 0.5, spareWhenJudgingPx = 0.2;
+export const spareWhenMendingPx = 0.5,
+  spareWhenJudgingPx = 0.2;
 
-export const surveyPaper = (mask: Uint8Array, grid: Grid, limits: Limits, sparePx: number): Survey => surveyWidths(mask, 1, grid.width, grid.height, limits.leastBridgeMm / 2 / grid.mmPerPx, sparePx);
-export const surveyOpenings = (mask: Uint8Array, grid: Grid, limits: Limits, sparePx: number): Survey => surveyWidths(mask, 0, grid.width, grid.height, limits.leastOpeningMm / 2 / grid.mmPerPx, sparePx, longestTaper);
+export const surveyPaper = (mask: Uint8Array, grid: Grid, limits: Limits, sparePx: number): Survey =>
+  surveyWidths(mask, 1, grid.width, grid.height, limits.leastBridgeMm / 2 / grid.mmPerPx, sparePx);
+export const surveyOpenings = (mask: Uint8Array, grid: Grid, limits: Limits, sparePx: number): Survey =>
+  surveyWidths(mask, 0, grid.width, grid.height, limits.leastOpeningMm / 2 / grid.mmPerPx, sparePx, longestTaper);
 
 /** One fault for each part of paper that does not hang together with the frame. */
 function apart({ labels, firsts }: Labels, grid: Grid): Fault[] {

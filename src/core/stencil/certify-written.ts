@@ -44,5 +44,12 @@ export function writePaths(paths: Region, stencil: Stencil, material: Material):
     // What was not proven before it was written is drawn as it is: there is nothing to compare with.
     if (fitted.certificate.holds || !stencil.certificate.holds) return fitted;
   }
-  return written(ordered.rings.map((ring) => Array.from({ length: ring.length / 2 }, (_, i): Segment => ({ kind: i === 0 ? 'move' : 'line', points: [ring[i * 2], ring[i * 2 + 1]] }))));
+  return written(
+    ordered.rings.map((ring) =>
+      Array.from(
+        { length: ring.length / 2 },
+        (_, i): Segment => ({ kind: i === 0 ? 'move' : 'line', points: [ring[i * 2], ring[i * 2 + 1]] }),
+      ),
+    ),
+  );
 }

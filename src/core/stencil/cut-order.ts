@@ -12,9 +12,11 @@ export function cutOrder(lines: Region): number[] {
   for (const around of inside) for (const k of around) waitsFor[k]++;
   const order: number[] = [];
   const done = new Uint8Array(rings.length);
-  let x = 0, y = 0;
+  let x = 0,
+    y = 0;
   while (order.length < rings.length) {
-    let next = -1, least = Infinity;
+    let next = -1,
+      least = Infinity;
     for (let i = 0; i < rings.length; i++) {
       if (done[i] || waitsFor[i] > 0) continue;
       const d = Math.hypot(rings[i][0] - x, rings[i][1] - y);
@@ -36,14 +38,18 @@ export function cutOrder(lines: Region): number[] {
 export function ringsAround({ rings }: Region): number[][] {
   const areas = rings.map((ring) => Math.abs(ringArea(ring)));
   const boxes = rings.map((ring) => regionBox({ rings: [ring] }));
-  const mayHold = (k: number, i: number): boolean => boxes[k].minX <= boxes[i].minX && boxes[k].minY <= boxes[i].minY && boxes[k].maxX >= boxes[i].maxX && boxes[k].maxY >= boxes[i].maxY;
-  return rings.map((ring, i) => rings.flatMap((other, k) => (k !== i && areas[k] > areas[i] && mayHold(k, i) && contains(other, ring[0], ring[1]) ? [k] : [])));
+  const mayHold = (k: number, i: number): boolean =>
+    boxes[k].minX <= boxes[i].minX && boxes[k].minY <= boxes[i].minY && boxes[k].maxX >= boxes[i].maxX && boxes[k].maxY >= boxes[i].maxY;
+  return rings.map((ring, i) =>
+    rings.flatMap((other, k) => (k !== i && areas[k] > areas[i] && mayHold(k, i) && contains(other, ring[0], ring[1]) ? [k] : [])),
+  );
 }
 
 function contains(ring: Float64Array, x: number, y: number): boolean {
   let odd = false;
   for (let i = 0, j = ring.length - 2; i < ring.length; j = i, i += 2) {
-    if ((ring[i + 1] > y) !== (ring[j + 1] > y) && x < ring[i] + ((y - ring[i + 1]) * (ring[j] - ring[i])) / (ring[j + 1] - ring[i + 1])) odd = !odd;
+    if (ring[i + 1] > y !== ring[j + 1] > y && x < ring[i] + ((y - ring[i + 1]) * (ring[j] - ring[i])) / (ring[j + 1] - ring[i + 1]))
+      odd = !odd;
   }
   return odd;
 }

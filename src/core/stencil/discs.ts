@@ -12,8 +12,11 @@ export function withinReach(mask: Uint8Array, width: number, height: number, val
   const halves = Int32Array.from({ length: rows + 1 }, (_, dy) => Math.floor(Math.sqrt(reach2 - dy * dy)));
   const runs = new Runs(mask, width, value);
   while (runs.next()) {
-    const x = runs.from % width, y = (runs.from - x) / width, end = x + runs.end - runs.from;
-    const first = -Math.min(rows, y), last = Math.min(rows, height - 1 - y);
+    const x = runs.from % width,
+      y = (runs.from - x) / width,
+      end = x + runs.end - runs.from;
+    const first = -Math.min(rows, y),
+      last = Math.min(rows, height - 1 - y);
     for (let dy = first; dy <= last; dy++) {
       const half = halves[dy < 0 ? -dy : dy];
       const row = (y + dy) * width;

@@ -31,11 +31,13 @@ export function nearDistance(mask: Uint8Array, width: number, height: number, in
       if (d >= cap) continue;
       if (d === 0) {
         // Inside a run of background nothing is nearer to anything than its ends.
-        const leftOpen = p > row && g[p - 1] !== 0, rightOpen = p + 1 < end && g[p + 1] !== 0;
+        const leftOpen = p > row && g[p - 1] !== 0,
+          rightOpen = p + 1 < end && g[p + 1] !== 0;
         if (!leftOpen && !rightOpen) continue;
       }
       const d2 = d * d;
-      const lo = Math.max(row, p - reach), hi = Math.min(end - 1, p + reach);
+      const lo = Math.max(row, p - reach),
+        hi = Math.min(end - 1, p + reach);
       for (let q = p - 1; q >= lo; q--) {
         const v = d2 + (p - q) * (p - q);
         if (v >= most) break;

@@ -16,5 +16,18 @@ export type { RunSource } from './runs.ts';
 export { layOnStock } from './stock.ts';
 export type { LaidOut, Stock, ToCut } from './stock.ts';
 export type {
-  Bridge, BridgePin, Certificate, CostRaster, Fault, Island, KnifeRates, KnifeWork, LoosePiece, Mend, NoBridge, PointMm, Stencil, StencilRequest,
+  Bridge,
+  BridgePin,
+  Certificate,
+  CostRaster,
+  Fault,
+  Island,
+  KnifeRates,
+  KnifeWork,
+  LoosePiece,
+  Mend,
+  NoBridge,
+  PointMm,
+  Stencil,
+  StencilRequest,
 } from './types.ts';

@@ -25,15 +25,19 @@ export function cornersOf(lines: Region): Corner[] {
   for (const [index, ring] of plain.rings.entries()) {
     const n = ring.length / 2;
     // Outermost paths bound what drops out, those inside them paper, and so on.
-    const paperWithin = around[index].length % 2 === 1, winds = Math.sign(ringArea(ring));
+    const paperWithin = around[index].length % 2 === 1,
+      winds = Math.sign(ringArea(ring));
     const along = (i: number): [number, number] => {
       const j = (i + 1) % n;
       return [ring[2 * j] - ring[2 * i], ring[2 * j + 1] - ring[2 * i + 1]];
     };
     for (let i = 0; i < n; i++) {
-      const [ax, ay] = along((i + n - 1) % n), [bx, by] = along(i);
-      const signed = Math.atan2(ax * by - ay * bx, ax * bx + ay * by) * (180 / Math.PI), turn = Math.abs(signed);
-      if (turn > cornerDeg) corners.push({ atMm: [ring[2 * i], ring[2 * i + 1]], turnDeg: turn, inner: (signed * winds > 0) !== paperWithin });
+      const [ax, ay] = along((i + n - 1) % n),
+        [bx, by] = along(i);
+      const signed = Math.atan2(ax * by - ay * bx, ax * bx + ay * by) * (180 / Math.PI),
+        turn = Math.abs(signed);
+      if (turn > cornerDeg)
+        corners.push({ atMm: [ring[2 * i], ring[2 * i + 1]], turnDeg: turn, inner: signed * winds > 0 !== paperWithin });
     }
   }
   return corners;

@@ -22,7 +22,9 @@ export interface JoinedRuns {
 export function joinRuns(found: RunSource, width: number, corners: boolean): JoinedRuns {
   const reach = corners ? 1 : 0;
   let room = 4096;
-  let starts = new Int32Array(room), ends = new Int32Array(room), parent = new Int32Array(room);
+  let starts = new Int32Array(room),
+    ends = new Int32Array(room),
+    parent = new Int32Array(room);
   let runs = 0;
   const find = (a: number): number => {
     let root = a;
@@ -34,9 +36,12 @@ export function joinRuns(found: RunSource, width: number, corners: boolean): Joi
     }
     return root;
   };
-  let first = 0, k = 0, y = -1;
+  let first = 0,
+    k = 0,
+    y = -1;
   while (found.next()) {
-    const p = found.from, end = found.end;
+    const p = found.from,
+      end = found.end;
     const row = Math.floor(p / width);
     if (row !== y) {
       // Runs of the row just above are those since `first`; after an empty row there are none.
@@ -56,7 +61,8 @@ export function joinRuns(found: RunSource, width: number, corners: boolean): Joi
     // Runs of the row above that end before this one begins touch no later one either.
     while (k < first && ends[k] + width + reach <= p) k++;
     for (let a = k; a < first && starts[a] + width < end + reach; a++) {
-      const u = find(a), v = find(runs);
+      const u = find(a),
+        v = find(runs);
       if (u < v) parent[v] = u;
       else if (v < u) parent[u] = v;
     }

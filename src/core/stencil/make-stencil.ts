@@ -1,10 +1,35 @@
-import { boxRegion, common, emptyRegion, offsetRegion, parts, regionArea, regionBox, ringArea, strip, takeAway, unite } from '../form/index.ts';
+import {
+  boxRegion,
+  common,
+  emptyRegion,
+  offsetRegion,
+  parts,
+  regionArea,
+  regionBox,
+  ringArea,
+  strip,
+  takeAway,
+  unite,
+} from '../form/index.ts';
 import type { Box, Grid, Region } from '../form/index.ts';
 import { problem } from '../problem.ts';
 import type { Problem } from '../problem.ts';
 import { bridgeGround, findStrips, sampleCost, thinOut } from './bridges.ts';
 import type { Strip } from './bridges.ts';
-import { borderMm, judge, outlineParts, paperMask, pixelMm, spareWhenJudgingPx, spareWhenMendingPx, surveyOpenings, surveyPaper, withOutline, workingGrid, workingMmPerPx } from './certificate.ts';
+import {
+  borderMm,
+  judge,
+  outlineParts,
+  paperMask,
+  pixelMm,
+  spareWhenJudgingPx,
+  spareWhenMendingPx,
+  surveyOpenings,
+  surveyPaper,
+  withOutline,
+  workingGrid,
+  workingMmPerPx,
+} from './certificate.ts';
 import { innerPoint } from './inner-point.ts';
 import { knifeWork } from './knife.ts';
 import { labelParts } from './label.ts';
@@ -32,17 +57,35 @@ export function makeStencil(request: StencilRequest): Stencil {
   const sheet = enough(request.sheet, regionBox(aperture), material.leastBridgeMm, place, problems);
   const openings0 = withoutCrumbs(side === 'window' ? common(request.shape, aperture) : takeAway(aperture, request.shape));
   if (!openings0.rings.length) {
-    problems.push(problem('error', 'stencil-prints-nothing', place, side === 'window' ? 'No part of the cut lies inside the image; nothing would print.' : 'The piece covers the whole image; nothing would print.', 'Move the form into the image, or make it another size.'));
+    problems.push(
+      problem(
+        'error',
+        'stencil-prints-nothing',
+        place,
+        side === 'window'
+          ? 'No part of the cut lies inside the image; nothing would print.'
+          : 'The piece covers the whole image; nothing would print.',
+        'Move the form into the image, or make it another size.',
+      ),
+    );
     return blank(request, sheet, problems);
   }
   const sheetRegion = boxRegion(sheet);
   const found = parts(takeAway(sheetRegion, openings0));
   const frameAt = found.findIndex((part) => touches(regionBox(part), sheet));
   const frame = found[frameAt];
-  const sorted = sortIslands(found.filter((_, i) => i !== frameAt), wish, material.leastBridgeMm, place, problems);
+  const sorted = sortIslands(
+    found.filter((_, i) => i !== frameAt),
+    wish,
+    material.leastBridgeMm,
+    place,
+    problems,
+  );
   const loose = sorted.filter((i) => i.handled === 'loose').map((i) => i.region);
   const held = sorted.filter((i) => i.handled === 'bridged').map((i) => i.region);
-  const pinned: Strip[] = (request.pins ?? []).map((pin) => pinnedStrip(pin, Math.max(pin.widthMm ?? 0, material.leastBridgeMm + spareWidthPx * workingMmPerPx)));
+  const pinned: Strip[] = (request.pins ?? []).map((pin) =>
+    pinnedStrip(pin, Math.max(pin.widthMm ?? 0, material.leastBridgeMm + spareWidthPx * workingMmPerPx)),
+  );
   const start = unite([frame, ...held, ...loose, ...pinned.map((s) => s.region)]);
 
   const grid = workingGrid(regionBox(openings0), borderMm(material));
@@ -50,12 +93,21 @@ export function makeStencil(request: StencilRequest): Stencil {
   const { paper } = settled;
   const prints = takeAway(aperture, paper);
   const bridges = nameBridges([...pinned, ...settled.strips], pinned.length, openings0, request.cost);
-  const loosePieces = loose.map((region, i): LoosePiece => ({ number: i + 1, region, at: innerPoint(region, regionBox(region)), areaMm2: regionArea(region) }));
+  const loosePieces = loose.map(
+    (region, i): LoosePiece => ({ number: i + 1, region, at: innerPoint(region, regionBox(region)), areaMm2: regionArea(region) }),
+  );
   const cutLines: Region = { rings: paper.rings.filter((ring) => !isSheetRing(ring, sheet)) };
   const cutOuts = prints.rings.filter((ring) => ringArea(ring) > 0).length;
   report(settled, prints, place, material.name, problems);
   return {
-    side, sheet, paper, prints, islands: sorted, bridges, loosePieces, cutLines,
+    side,
+    sheet,
+    paper,
+    prints,
+    islands: sorted,
+    bridges,
+    loosePieces,
+    cutLines,
     certificate: settled.certificate,
     knife: knifeWork(cutLines, cutOuts + loosePieces.length, request.rates),
     problems,
@@ -74,10 +126,12 @@ interface Settled {
 function settle(start: Region, sheet: Box, grid: Grid, request: StencilRequest, looseCount: number): Settled {
   const { material } = request;
 
-  const bridgeMm = material.leastBridgeMm + spareWidthPx * grid.mmPerPx, openingMm = material.leastOpeningMm + spareWidthPx * grid.mmPerPx;
+  const bridgeMm = material.leastBridgeMm + spareWidthPx * grid.mmPerPx,
+    openingMm = material.leastOpeningMm + spareWidthPx * grid.mmPerPx;
   let paper = start;
   const strips: Strip[] = [];
-  const thickened: PointMm[] = [], widened: PointMm[] = [];
+  const thickened: PointMm[] = [],
+    widened: PointMm[] = [];
   for (let round = 0; ; round++) {
     const mask = paperMask(paper, sheet, grid);
     const found = labelParts(mask, grid.width, grid.height, 1, false);
@@ -117,7 +171,13 @@ function settle(start: Region, sheet: Box, grid: Grid, request: StencilRequest, 
       paper = offsetRegion(offsetRegion(paper, hairlineMm, 'miter'), -hairlineMm, 'miter');
       continue;
     }
-    return { paper, strips, thickened, widened, certificate: withOutline(outlined, looseCount, judge(grid, found, survey, openings, material, looseCount)) };
+    return {
+      paper,
+      strips,
+      thickened,
+      widened,
+      certificate: withOutline(outlined, looseCount, judge(grid, found, survey, openings, material, looseCount)),
+    };
   }
 }
 
@@ -129,12 +189,21 @@ const nothingToJoin = (survey: Survey, found: Labels): boolean => {
 
 /** A strip along the middle of a thin place. */
 function along(thin: ThinPlace, grid: Grid, widthMm: number): Region {
-  const points = thinOut(thin.path.flatMap((p) => pixelMm(p, grid)), grid.mmPerPx);
+  const points = thinOut(
+    thin.path.flatMap((p) => pixelMm(p, grid)),
+    grid.mmPerPx,
+  );
   if (points.length < 4) points.push(points[0] + 0.01, points[1]);
   return strip(points, widthMm, 'round');
 }
 
-function sortIslands(found: readonly Region[], wish: StencilRequest['islands'], leastMm: number, place: string, problems: Problem[]): Island[] {
+function sortIslands(
+  found: readonly Region[],
+  wish: StencilRequest['islands'],
+  leastMm: number,
+  place: string,
+  problems: Problem[],
+): Island[] {
   let tooSmall = 0;
   const islands = found.map((region): Island => {
     const areaMm2 = regionArea(region);
@@ -146,7 +215,15 @@ function sortIslands(found: readonly Region[], wish: StencilRequest['islands'], 
     return { region, areaMm2, handled: wish === 'loose' ? 'loose' : 'bridged' };
   });
   if (tooSmall) {
-    problems.push(problem('warning', 'stencil-island-too-small', place, `${tooSmall === 1 ? 'One island is' : `${tooSmall} islands are`} smaller than a bridge; ink will print there.`, 'Make the form larger, or lay the islands as loose pieces.'));
+    problems.push(
+      problem(
+        'warning',
+        'stencil-island-too-small',
+        place,
+        `${tooSmall === 1 ? 'One island is' : `${tooSmall} islands are`} smaller than a bridge; ink will print there.`,
+        'Make the form larger, or lay the islands as loose pieces.',
+      ),
+    );
   }
   return islands;
 }
@@ -163,7 +240,8 @@ function nameBridges(strips: readonly Strip[], pinnedCount: number, openings: Re
   for (const part of parts(common(unite(strips.map((s) => s.region)), openings))) {
     const box = regionBox(part);
     const at: PointMm = [(box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2];
-    let best = 0, least = Infinity;
+    let best = 0,
+      least = Infinity;
     strips.forEach((s, i) => {
       const d = distanceToLine(at, s.line);
       if (d < least) {
@@ -173,15 +251,25 @@ function nameBridges(strips: readonly Strip[], pinnedCount: number, openings: Re
     });
     shares[best].push(part);
   }
-  const order = strips.map((_, i) => i).sort((i, j) => strips[i].from[1] - strips[j].from[1] || strips[i].from[0] - strips[j].from[0] || i - j);
-  return order.filter((i) => shares[i].length > 0).map((i, k) => {
-    const region: Region = { rings: shares[i].flatMap((part) => part.rings) };
-    return {
-      id: `b${k + 1}`, from: strips[i].from, to: strips[i].to, line: strips[i].line, widthMm: strips[i].widthMm, region,
-      areaMm2: regionArea(region), pinned: i < pinnedCount,
-      ...(cost ? { costDeltaE: meanCost(region, cost) } : {}),
-    };
-  });
+  const order = strips
+    .map((_, i) => i)
+    .sort((i, j) => strips[i].from[1] - strips[j].from[1] || strips[i].from[0] - strips[j].from[0] || i - j);
+  return order
+    .filter((i) => shares[i].length > 0)
+    .map((i, k) => {
+      const region: Region = { rings: shares[i].flatMap((part) => part.rings) };
+      return {
+        id: `b${k + 1}`,
+        from: strips[i].from,
+        to: strips[i].to,
+        line: strips[i].line,
+        widthMm: strips[i].widthMm,
+        region,
+        areaMm2: regionArea(region),
+        pinned: i < pinnedCount,
+        ...(cost ? { costDeltaE: meanCost(region, cost) } : {}),
+      };
+    });
 }
 
 function meanCost(region: Region, cost: CostRaster): number {
@@ -189,7 +277,8 @@ function meanCost(region: Region, cost: CostRaster): number {
   const grid = workingGrid(box, 0);
   const inside = paperMask(region, box, grid);
   const values = sampleCost(cost, grid);
-  let sum = 0, n = 0;
+  let sum = 0,
+    n = 0;
   for (let p = 0; p < inside.length; p++) {
     if (inside[p]) {
       sum += values[p];
@@ -202,7 +291,8 @@ function meanCost(region: Region, cost: CostRaster): number {
 function distanceToLine(at: PointMm, line: readonly number[]): number {
   let least = Infinity;
   for (let i = 0; i + 3 < line.length; i += 2) {
-    const dx = line[i + 2] - line[i], dy = line[i + 3] - line[i + 1];
+    const dx = line[i + 2] - line[i],
+      dy = line[i + 3] - line[i + 1];
     const length2 = dx * dx + dy * dy;
     const t = length2 > 0 ? Math.max(0, Math.min(1, ((at[0] - line[i]) * dx + (at[1] - line[i + 1]) * dy) / length2)) : 0;
     least = Math.min(least, Math.hypot(at[0] - line[i] - t * dx, at[1] - line[i + 1] - t * dy));
@@ -213,24 +303,67 @@ function distanceToLine(at: PointMm, line: readonly number[]): number {
 function report(settled: Settled, prints: Region, place: string, materialName: string, problems: Problem[]): void {
   const { certificate, thickened, widened } = settled;
   const spot = ([x, y]: PointMm): string => `${x.toFixed(0)}, ${y.toFixed(0)} mm`;
-  if (thickened.length) problems.push(problem('warning', 'stencil-strengthened', place, `${thickened.length === 1 ? 'One place' : `${thickened.length} places`} of paper ${thickened.length === 1 ? 'was' : 'were'} too thin for ${materialName.toLowerCase()} and made broader (first at ${spot(thickened[0])}).`, 'Look at the proof; choose a firmer material or a larger form to keep the fine parts.'));
-  if (widened.length) problems.push(problem('warning', 'stencil-widened', place, `${widened.length === 1 ? 'One opening' : `${widened.length} openings`} too narrow for the knife ${widened.length === 1 ? 'was' : 'were'} made wider (first at ${spot(widened[0])}).`, 'Look at the proof, or make the form larger.'));
+  if (thickened.length)
+    problems.push(
+      problem(
+        'warning',
+        'stencil-strengthened',
+        place,
+        `${thickened.length === 1 ? 'One place' : `${thickened.length} places`} of paper ${thickened.length === 1 ? 'was' : 'were'} too thin for ${materialName.toLowerCase()} and made broader (first at ${spot(thickened[0])}).`,
+        'Look at the proof; choose a firmer material or a larger form to keep the fine parts.',
+      ),
+    );
+  if (widened.length)
+    problems.push(
+      problem(
+        'warning',
+        'stencil-widened',
+        place,
+        `${widened.length === 1 ? 'One opening' : `${widened.length} openings`} too narrow for the knife ${widened.length === 1 ? 'was' : 'were'} made wider (first at ${spot(widened[0])}).`,
+        'Look at the proof, or make the form larger.',
+      ),
+    );
   if (!certificate.holds) {
     const first = certificate.faults[0];
-    problems.push(problem('error', 'stencil-does-not-hold', place, `This stencil can't be cut as it is: ${certificate.faults.length} ${certificate.faults.length === 1 ? 'place' : 'places'} (first at ${spot(first.atMm)}: ${faultWords[first.kind]}).`, 'Make the form larger, take fine parts away, choose a firmer material, or lay islands as loose pieces.'));
+    problems.push(
+      problem(
+        'error',
+        'stencil-does-not-hold',
+        place,
+        `This stencil can't be cut as it is: ${certificate.faults.length} ${certificate.faults.length === 1 ? 'place' : 'places'} (first at ${spot(first.atMm)}: ${faultWords[first.kind]}).`,
+        'Make the form larger, take fine parts away, choose a firmer material, or lay islands as loose pieces.',
+      ),
+    );
   }
-  if (!prints.rings.length) problems.push(problem('error', 'stencil-prints-nothing', place, 'Bridges and mends left no opening.', 'Make the form larger.'));
+  if (!prints.rings.length)
+    problems.push(problem('error', 'stencil-prints-nothing', place, 'Bridges and mends left no opening.', 'Make the form larger.'));
 }
 
-const faultWords = { neck: 'a neck too thin', 'thin-piece': 'a piece too thin all over', tongue: 'a long thin point', opening: 'an opening too narrow', apart: 'a part that nothing holds' } as const;
+const faultWords = {
+  neck: 'a neck too thin',
+  'thin-piece': 'a piece too thin all over',
+  tongue: 'a long thin point',
+  opening: 'an opening too narrow',
+  apart: 'a part that nothing holds',
+} as const;
 
 function enough(sheet: Box, aperture: Box, least: number, place: string, problems: Problem[]): Box {
   const wide: Box = {
-    minX: Math.min(sheet.minX, aperture.minX - least), minY: Math.min(sheet.minY, aperture.minY - least),
-    maxX: Math.max(sheet.maxX, aperture.maxX + least), maxY: Math.max(sheet.maxY, aperture.maxY + least),
+    minX: Math.min(sheet.minX, aperture.minX - least),
+    minY: Math.min(sheet.minY, aperture.minY - least),
+    maxX: Math.max(sheet.maxX, aperture.maxX + least),
+    maxY: Math.max(sheet.maxY, aperture.maxY + least),
   };
   if (wide.minX !== sheet.minX || wide.minY !== sheet.minY || wide.maxX !== sheet.maxX || wide.maxY !== sheet.maxY) {
-    problems.push(problem('warning', 'stencil-margin-too-small', place, `The sheet leaves less than ${least} mm around the image; it was made larger.`, 'Plan a wider margin of stencil around the image.'));
+    problems.push(
+      problem(
+        'warning',
+        'stencil-margin-too-small',
+        place,
+        `The sheet leaves less than ${least} mm around the image; it was made larger.`,
+        'Plan a wider margin of stencil around the image.',
+      ),
+    );
   }
   return wide;
 }
@@ -248,8 +381,24 @@ function isSheetRing(ring: Float64Array, sheet: Box): boolean {
 
 function blank(request: StencilRequest, sheet: Box, problems: readonly Problem[]): Stencil {
   return {
-    side: request.side, sheet, paper: boxRegion(sheet), prints: emptyRegion, islands: [], bridges: [], loosePieces: [], cutLines: emptyRegion,
-    certificate: { holds: true, pieces: 1, leastNeckMm: request.material.leastBridgeMm, leastOpeningMm: request.material.leastOpeningMm, faults: [], mmPerPx: workingMmPerPx, method: 'Nothing is cut.' },
-    knife: knifeWork(emptyRegion, 0, request.rates), problems,
+    side: request.side,
+    sheet,
+    paper: boxRegion(sheet),
+    prints: emptyRegion,
+    islands: [],
+    bridges: [],
+    loosePieces: [],
+    cutLines: emptyRegion,
+    certificate: {
+      holds: true,
+      pieces: 1,
+      leastNeckMm: request.material.leastBridgeMm,
+      leastOpeningMm: request.material.leastOpeningMm,
+      faults: [],
+      mmPerPx: workingMmPerPx,
+      method: 'Nothing is cut.',
+    },
+    knife: knifeWork(emptyRegion, 0, request.rates),
+    problems,
   };
 }

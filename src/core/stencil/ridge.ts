@@ -33,9 +33,15 @@ export function ridgeWarnings(layers: readonly RidgeLayer[]): Problem[] {
       return lengthMm < leastCrossingMm ? [] : [`${later.name} ${(lengthMm / 10).toFixed(0)} cm`];
     });
     if (crossed.length === 0) return;
-    problems.push(problem('warning', 'ridge-crossed', `layer ${layer.id}`,
-      `Later runs print over the ridge that ${layer.material.name.toLowerCase()} (${layer.material.thicknessMm} mm) leaves along the edges of ${layer.name}: ${crossed.join(', ')}.`,
-      `Cut ${layer.name} from thinner material, or print it after them.`));
+    problems.push(
+      problem(
+        'warning',
+        'ridge-crossed',
+        `layer ${layer.id}`,
+        `Later runs print over the ridge that ${layer.material.name.toLowerCase()} (${layer.material.thicknessMm} mm) leaves along the edges of ${layer.name}: ${crossed.join(', ')}.`,
+        `Cut ${layer.name} from thinner material, or print it after them.`,
+      ),
+    );
   });
   return problems;
 }

@@ -6,13 +6,19 @@ import { ProblemError } from '../problem.ts';
 import { certifyWritten, cornersOf, cutOrder, defaultMaterials, layOnStock, makeStencil, ridgeWarnings, writePaths } from './index.ts';
 import type { ToCut } from './index.ts';
 
-const paper = defaultMaterials[1], film = defaultMaterials[3];
+const paper = defaultMaterials[1],
+  film = defaultMaterials[3];
 
 describe('cutting', () => {
   test('inside before outside', () => {
-    const nested = unite([takeAway(rectangle(0, 0, 100, 100), rectangle(10, 10, 80, 80)), rectangle(40, 40, 20, 20), rectangle(200, 0, 5, 5)]);
+    const nested = unite([
+      takeAway(rectangle(0, 0, 100, 100), rectangle(10, 10, 80, 80)),
+      rectangle(40, 40, 20, 20),
+      rectangle(200, 0, 5, 5),
+    ]);
     const order = cutOrder(nested);
-    const at = (size: number): number => order.findIndex((i) => Math.round(Math.max(...nested.rings[i]) - Math.min(...nested.rings[i])) === size);
+    const at = (size: number): number =>
+      order.findIndex((i) => Math.round(Math.max(...nested.rings[i]) - Math.min(...nested.rings[i])) === size);
     expect(order).toHaveLength(4);
     expect(at(20)).toBeLessThan(at(80));
     expect(at(80)).toBeLessThan(at(100));
@@ -20,19 +26,40 @@ describe('cutting', () => {
   test('corners into the paper are told from those of what drops out', () => {
     // A sheet with an L-shaped hole: five of its corners point into the paper, the sixth is a corner of paper.
     const hole = unite([rectangle(20, 20, 40, 20), rectangle(20, 20, 20, 40)]);
-    const made = makeStencil({ shape: hole, side: 'window', aperture: rectangle(0, 0, 100, 100), sheet: { minX: -20, minY: -20, maxX: 120, maxY: 120 }, material: paper, islands: 'bridge' });
+    const made = makeStencil({
+      shape: hole,
+      side: 'window',
+      aperture: rectangle(0, 0, 100, 100),
+      sheet: { minX: -20, minY: -20, maxX: 120, maxY: 120 },
+      material: paper,
+      islands: 'bridge',
+    });
     const corners = cornersOf(made.cutLines);
     expect(corners.map((c) => Math.round(c.turnDeg))).toEqual([90, 90, 90, 90, 90, 90]);
     expect(corners.filter((c) => !c.inner).map((c) => c.atMm)).toEqual([[40, 40]]);
   });
   test('paths are written in the order in which to cut them', () => {
-    const made = makeStencil({ shape: takeAway(rectangle(10, 10, 70, 70), rectangle(25, 25, 40, 40)), side: 'window', aperture: rectangle(0, 0, 100, 100), sheet: { minX: -20, minY: -20, maxX: 120, maxY: 120 }, material: paper, islands: 'loose' });
+    const made = makeStencil({
+      shape: takeAway(rectangle(10, 10, 70, 70), rectangle(25, 25, 40, 40)),
+      side: 'window',
+      aperture: rectangle(0, 0, 100, 100),
+      sheet: { minX: -20, minY: -20, maxX: 120, maxY: 120 },
+      material: paper,
+      islands: 'loose',
+    });
     const { outlines, certificate } = writePaths(made.cutLines, made, paper);
     expect(certificate.holds).toBe(true);
     expect(outlines.map((o) => o[0].points.every((v) => v > 20 && v < 70))).toEqual([true, false]);
   });
   test('a file that a slip has spoiled is not certified, and the place is named', () => {
-    const made = makeStencil({ shape: rectangle(20, 20, 40, 40), side: 'window', aperture: { minX: 0, minY: 0, maxX: 100, maxY: 100 }, sheet: { minX: -20, minY: -20, maxX: 120, maxY: 120 }, material: paper, islands: 'bridge' });
+    const made = makeStencil({
+      shape: rectangle(20, 20, 40, 40),
+      side: 'window',
+      aperture: { minX: 0, minY: 0, maxX: 100, maxY: 100 },
+      sheet: { minX: -20, minY: -20, maxX: 120, maxY: 120 },
+      material: paper,
+      islands: 'bridge',
+    });
     const d = pathData(made.cutLines);
     expect(certifyWritten(d, made, paper).holds).toBe(true);
     const spoiled = certifyWritten(`${d}M61 20L80 20L80 60L61 60Z`, made, paper);
@@ -47,35 +74,61 @@ describe('cutting', () => {
 describe('stock', () => {
   const box = (t: ToCut, turned: boolean): [number, number] => (turned ? [t.heightMm, t.widthMm] : [t.widthMm, t.heightMm]);
   test('nothing overlaps or hangs over, and grain is respected', () => {
-    fc.assert(fc.property(fc.array(fc.record({ widthMm: fc.integer({ min: 20, max: 280 }), heightMm: fc.integer({ min: 20, max: 380 }), mayTurn: fc.boolean() }), { minLength: 1, maxLength: 14 }), (sizes) => {
-      const things = sizes.map((s, i): ToCut => ({ id: `t${i}`, ...s }));
-      const stock = { widthMm: 500, heightMm: 700, marginMm: 5, gapMm: 4 };
-      const laid = layOnStock(things, stock);
-      expect(laid).toHaveLength(things.length);
-      const boxes = laid.map((l) => {
-        const thing = things.find((t) => t.id === l.id)!;
-        if (l.turned) expect(thing.mayTurn).toBe(true);
-        const [w, h] = box(thing, l.turned);
-        expect(l.xMm >= 5 && l.yMm >= 5 && l.xMm + w <= 495.001 && l.yMm + h <= 695.001).toBe(true);
-        return { ...l, w, h };
-      });
-      for (const a of boxes) for (const b of boxes) if (a !== b && a.sheet === b.sheet) expect(a.xMm + a.w + 3.999 <= b.xMm || b.xMm + b.w + 3.999 <= a.xMm || a.yMm + a.h + 3.999 <= b.yMm || b.yMm + b.h + 3.999 <= a.yMm).toBe(true);
-    }), { numRuns: 60 });
+    fc.assert(
+      fc.property(
+        fc.array(
+          fc.record({ widthMm: fc.integer({ min: 20, max: 280 }), heightMm: fc.integer({ min: 20, max: 380 }), mayTurn: fc.boolean() }),
+          { minLength: 1, maxLength: 14 },
+        ),
+        (sizes) => {
+          const things = sizes.map((s, i): ToCut => ({ id: `t${i}`, ...s }));
+          const stock = { widthMm: 500, heightMm: 700, marginMm: 5, gapMm: 4 };
+          const laid = layOnStock(things, stock);
+          expect(laid).toHaveLength(things.length);
+          const boxes = laid.map((l) => {
+            const thing = things.find((t) => t.id === l.id)!;
+            if (l.turned) expect(thing.mayTurn).toBe(true);
+            const [w, h] = box(thing, l.turned);
+            expect(l.xMm >= 5 && l.yMm >= 5 && l.xMm + w <= 495.001 && l.yMm + h <= 695.001).toBe(true);
+            return { ...l, w, h };
+          });
+          for (const a of boxes)
+            for (const b of boxes)
+              if (a !== b && a.sheet === b.sheet)
+                expect(
+                  a.xMm + a.w + 3.999 <= b.xMm ||
+                    b.xMm + b.w + 3.999 <= a.xMm ||
+                    a.yMm + a.h + 3.999 <= b.yMm ||
+                    b.yMm + b.h + 3.999 <= a.yMm,
+                ).toBe(true);
+        },
+      ),
+      { numRuns: 60 },
+    );
   });
   test('four quarters fill one sheet', () => {
     const quarter = (i: number): ToCut => ({ id: `q${i}`, widthMm: 100, heightMm: 150, mayTurn: false });
-    expect(Math.max(...layOnStock([0, 1, 2, 3].map(quarter), { widthMm: 200, heightMm: 300, marginMm: 0, gapMm: 0 }).map((l) => l.sheet))).toBe(1);
+    expect(
+      Math.max(...layOnStock([0, 1, 2, 3].map(quarter), { widthMm: 200, heightMm: 300, marginMm: 0, gapMm: 0 }).map((l) => l.sheet)),
+    ).toBe(1);
   });
   test('no stencil is turned so that fewer fit: four of 250 × 310 mm on 500 × 700', () => {
-    const laid = layOnStock([0, 1, 2, 3].map((i): ToCut => ({ id: `s${i}`, widthMm: 250, heightMm: 310, mayTurn: true })), { widthMm: 500, heightMm: 700, marginMm: 0, gapMm: 0 });
+    const laid = layOnStock(
+      [0, 1, 2, 3].map((i): ToCut => ({ id: `s${i}`, widthMm: 250, heightMm: 310, mayTurn: true })),
+      { widthMm: 500, heightMm: 700, marginMm: 0, gapMm: 0 },
+    );
     expect(laid.every((l) => l.sheet === 1 && !l.turned)).toBe(true);
   });
-  test('what is larger than the stock is said', () => expect(() => layOnStock([{ id: 'kelp', widthMm: 900, heightMm: 100, mayTurn: true }], { widthMm: 500, heightMm: 700, marginMm: 5, gapMm: 4 })).toThrow(ProblemError));
+  test('what is larger than the stock is said', () =>
+    expect(() =>
+      layOnStock([{ id: 'kelp', widthMm: 900, heightMm: 100, mayTurn: true }], { widthMm: 500, heightMm: 700, marginMm: 5, gapMm: 4 }),
+    ).toThrow(ProblemError));
 });
 
 describe('ridges', () => {
   const layer = (id: string, prints: Region, material = film) => ({ id, name: id, prints, material });
-  const half = rectangle(0, 0, 50, 100), other = rectangle(30, 0, 70, 100);
+  const half = rectangle(0, 0, 50, 100),
+    other = rectangle(30, 0, 70, 100);
   test('a later layer over the edge of a film stencil is warned of, with the length', () => {
     const [found] = ridgeWarnings([layer('kelp', half), layer('tide', other)]);
     expect(found.code).toBe('ridge-crossed');

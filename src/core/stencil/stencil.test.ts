@@ -7,9 +7,16 @@ import type { CostRaster, Stencil, StencilRequest } from './index.ts';
 const aperture = { minX: 0, minY: 0, maxX: 120, maxY: 100 };
 const sheet = { minX: -20, minY: -20, maxX: 140, maxY: 120 };
 const paper = defaultMaterials[1];
-const disc = (cx: number, cy: number, r: number): Region => ({ rings: [Float64Array.from({ length: 240 }, (_, i) => (i % 2 ? cy + r * Math.sin((Math.PI * (i - 1)) / 120) : cx + r * Math.cos((Math.PI * i) / 120)))] });
+const disc = (cx: number, cy: number, r: number): Region => ({
+  rings: [
+    Float64Array.from({ length: 240 }, (_, i) =>
+      i % 2 ? cy + r * Math.sin((Math.PI * (i - 1)) / 120) : cx + r * Math.cos((Math.PI * i) / 120),
+    ),
+  ],
+});
 const ring = takeAway(disc(60, 50, 30), disc(60, 50, 18));
-const make = (shape: Region, more: Partial<StencilRequest> = {}): Stencil => makeStencil({ shape, side: 'window', aperture, sheet, material: paper, islands: 'bridge', ...more });
+const make = (shape: Region, more: Partial<StencilRequest> = {}): Stencil =>
+  makeStencil({ shape, side: 'window', aperture, sheet, material: paper, islands: 'bridge', ...more });
 const pieceAt = (r: Region, x: number, y: number): boolean => regionArea(common(r, rectangle(x - 0.05, y - 0.05, 0.1, 0.1))) > 0.005;
 
 describe('a window and its islands', () => {
@@ -93,7 +100,9 @@ describe('where bridges go', () => {
     for (const b of made.bridges) expect(regionArea(common(b.region, disc(at[0], at[1], 8)))).toBeLessThan(0.2);
   });
   test('where the printmaker pins them, and then no others', () => {
-    const made = make(ring, { pins: [{ fromMm: [60, 75], toMm: [60, 60], widthMm: 4 }].map((p) => ({ ...p, fromMm: [60, 82] as const, toMm: [60, 66] as const })) });
+    const made = make(ring, {
+      pins: [{ fromMm: [60, 75], toMm: [60, 60], widthMm: 4 }].map((p) => ({ ...p, fromMm: [60, 82] as const, toMm: [60, 66] as const })),
+    });
     expect(made.bridges.map((b) => b.pinned)).toContain(true);
     expect(made.certificate.holds).toBe(true);
   });
@@ -117,16 +126,29 @@ describe('what is too thin', () => {
     expect(found.leastNeckMm).toBeGreaterThan(0.5);
     expect(found.leastNeckMm).toBeLessThan(1.5);
   });
-  test.each([[2.6, true], [3, true], [1.4, false], [0.6, false]])('a neck of %s mm: holds %s', (gap, holds) => {
+  test.each([
+    [2.6, true],
+    [3, true],
+    [1.4, false],
+    [0.6, false],
+  ])('a neck of %s mm: holds %s', (gap, holds) => {
     const openings = unite([rectangle(20, 40, 20, 20), rectangle(40 + gap, 40, 20, 20)]);
     expect(certify(takeAway(rectangle(-20, -20, 160, 140), openings), sheet, box, paper).holds).toBe(holds);
   });
   test('an opening narrower than the knife can cut, and one that is wide enough', () => {
-    const slit = (w: number): boolean => certify(takeAway(rectangle(-20, -20, 160, 140), strip([20, 20, 90, 70], w)), sheet, box, paper).holds;
+    const slit = (w: number): boolean =>
+      certify(takeAway(rectangle(-20, -20, 160, 140), strip([20, 20, 90, 70], w)), sheet, box, paper).holds;
     expect([slit(0.5), slit(1.6)]).toEqual([false, true]);
   });
   test('points of stars and leaves are no faults', () => {
-    const star: Region = { rings: [Float64Array.from({ length: 20 }, (_, i) => (i % 2 ? 50 : 60) + ((i >> 1) % 2 ? 12 : 35) * (i % 2 ? Math.sin : Math.cos)(((i >> 1) * Math.PI) / 5))] };
+    const star: Region = {
+      rings: [
+        Float64Array.from(
+          { length: 20 },
+          (_, i) => (i % 2 ? 50 : 60) + ((i >> 1) % 2 ? 12 : 35) * (i % 2 ? Math.sin : Math.cos)(((i >> 1) * Math.PI) / 5),
+        ),
+      ],
+    };
     const both = (side: 'window' | 'piece'): Stencil => make(star, { side });
     expect(both('window').certificate.holds).toBe(true);
     expect(both('piece').certificate.holds).toBe(true);

@@ -26,7 +26,12 @@ export interface LaidOut {
   readonly turned: boolean;
 }
 
-interface Gap { readonly x: number; readonly y: number; readonly w: number; readonly h: number }
+interface Gap {
+  readonly x: number;
+  readonly y: number;
+  readonly w: number;
+  readonly h: number;
+}
 
 type Ways = 'both' | 'upright' | 'turned';
 
@@ -38,7 +43,9 @@ export function layOnStock(things: readonly ToCut[], stock: Stock, place = 'stoc
   const tries = (['upright', 'both', 'turned'] as const).map((ways) => layBy(things, stock, place, ways));
   const sheetsOf = (laid: readonly LaidOut[]): number => laid.reduce((most, l) => Math.max(most, l.sheet), 0);
   const turnsOf = (laid: readonly LaidOut[]): number => laid.filter((l) => l.turned).length;
-  return tries.reduce((best, laid) => (sheetsOf(laid) < sheetsOf(best) || (sheetsOf(laid) === sheetsOf(best) && turnsOf(laid) < turnsOf(best)) ? laid : best));
+  return tries.reduce((best, laid) =>
+    sheetsOf(laid) < sheetsOf(best) || (sheetsOf(laid) === sheetsOf(best) && turnsOf(laid) < turnsOf(best)) ? laid : best,
+  );
 }
 
 /**
@@ -51,15 +58,34 @@ function layBy(things: readonly ToCut[], stock: Stock, place: string, wanted: Wa
   const whole: Gap = { x: marginMm, y: marginMm, w: stock.widthMm - 2 * marginMm + gapMm, h: stock.heightMm - 2 * marginMm + gapMm };
   const sheets: Gap[][] = [];
   const out: LaidOut[] = [];
-  const order = things.map((thing, i) => ({ thing, i })).sort((a, b) => Math.max(b.thing.widthMm, b.thing.heightMm) - Math.max(a.thing.widthMm, a.thing.heightMm) || b.thing.widthMm * b.thing.heightMm - a.thing.widthMm * a.thing.heightMm || a.i - b.i);
+  const order = things
+    .map((thing, i) => ({ thing, i }))
+    .sort(
+      (a, b) =>
+        Math.max(b.thing.widthMm, b.thing.heightMm) - Math.max(a.thing.widthMm, a.thing.heightMm) ||
+        b.thing.widthMm * b.thing.heightMm - a.thing.widthMm * a.thing.heightMm ||
+        a.i - b.i,
+    );
   for (const { thing } of order) {
-    const w = thing.widthMm + gapMm, h = thing.heightMm + gapMm;
-    const all = thing.mayTurn && w !== h ? [[w, h, false], [h, w, true]] as const : [[w, h, false]] as const;
+    const w = thing.widthMm + gapMm,
+      h = thing.heightMm + gapMm;
+    const all =
+      thing.mayTurn && w !== h
+        ? ([
+            [w, h, false],
+            [h, w, true],
+          ] as const)
+        : ([[w, h, false]] as const);
     const fit = all.filter(([a, b]) => a <= whole.w + 1e-9 && b <= whole.h + 1e-9);
     const liked = wanted === 'both' ? fit : fit.filter(([, , turned]) => turned === (wanted === 'turned'));
     const ways = liked.length > 0 ? liked : fit;
     if (fit.length === 0) {
-      fail('stock-too-small', place, `“${thing.id}” (${thing.widthMm.toFixed(0)} × ${thing.heightMm.toFixed(0)} mm) does not fit on a sheet of ${stock.widthMm} × ${stock.heightMm} mm.`, 'Use larger stock, or a smaller margin around the image.');
+      fail(
+        'stock-too-small',
+        place,
+        `“${thing.id}” (${thing.widthMm.toFixed(0)} × ${thing.heightMm.toFixed(0)} mm) does not fit on a sheet of ${stock.widthMm} × ${stock.heightMm} mm.`,
+        'Use larger stock, or a smaller margin around the image.',
+      );
     }
     let best: { sheet: number; gap: Gap; w: number; h: number; turned: boolean; waste: number } | undefined;
     for (let sheet = 0; !best && sheet <= sheets.length; sheet++) {
@@ -88,11 +114,14 @@ function cutBack(gaps: readonly Gap[], used: Gap): Gap[] {
       continue;
     }
     out.push(
-      { ...g, w: used.x - g.x }, { ...g, h: used.y - g.y },
-      { ...g, x: used.x + used.w, w: g.x + g.w - used.x - used.w }, { ...g, y: used.y + used.h, h: g.y + g.h - used.y - used.h },
+      { ...g, w: used.x - g.x },
+      { ...g, h: used.y - g.y },
+      { ...g, x: used.x + used.w, w: g.x + g.w - used.x - used.w },
+      { ...g, y: used.y + used.h, h: g.y + g.h - used.y - used.h },
     );
   }
   const real = out.filter((g) => g.w > 1 && g.h > 1);
-  const inside = (a: Gap, b: Gap): boolean => a.x >= b.x - 1e-9 && a.y >= b.y - 1e-9 && a.x + a.w <= b.x + b.w + 1e-9 && a.y + a.h <= b.y + b.h + 1e-9;
+  const inside = (a: Gap, b: Gap): boolean =>
+    a.x >= b.x - 1e-9 && a.y >= b.y - 1e-9 && a.x + a.w <= b.x + b.w + 1e-9 && a.y + a.h <= b.y + b.h + 1e-9;
   return real.filter((g, i) => !real.some((o, k) => k !== i && inside(g, o) && (!inside(o, g) || k < i)));
 }

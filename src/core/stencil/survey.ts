@@ -26,7 +26,8 @@ const longestPoint = 12;
 /** In an opening a knife cuts a point as long as this when it tapers: two cuts that meet. Paper so slender would bend. */
 export const longestTaper = 24;
 /** So few pixels, so near to more of the same, are what the raster broke off a point. */
-const crumbPx = 4, crumbReach = 3;
+const crumbPx = 4,
+  crumbReach = 3;
 /** A point tapers when its outer half is on average narrower than this share of its inner half; else it is a slit. */
 const taperShare = 0.75;
 
@@ -35,7 +36,15 @@ const taperShare = 0.75;
  * laid into it (its opening); what they leave uncovered is a point (harmless), a tongue (a long thin point), a neck
  * (joins broad parts), or a thin piece. A shape that passes is at least 2 · radiusPx wide, measured to be on the safe side.
  */
-export function surveyWidths(mask: Uint8Array, value: 0 | 1, width: number, height: number, radiusPx: number, sparePx: number, longestTaperRadii = longestPoint): Survey {
+export function surveyWidths(
+  mask: Uint8Array,
+  value: 0 | 1,
+  width: number,
+  height: number,
+  radiusPx: number,
+  sparePx: number,
+  longestTaperRadii = longestPoint,
+): Survey {
   const other = value ? 0 : 1;
   // A disc fits where nothing outside is nearer than `least`; distances are square roots of whole numbers.
   const tooNear = withinReach(mask, width, height, other, Math.ceil((radiusPx + sparePx) ** 2) - 1);
@@ -54,8 +63,10 @@ export function surveyWidths(mask: Uint8Array, value: 0 | 1, width: number, heig
 
 /** 1 where the mask is `value` and nothing covers it; written over `covered`, four pixels at a time. */
 function uncovered(mask: Uint8Array, value: number, covered: Uint8Array): Uint8Array {
-  const n = mask.length, whole = mask.byteOffset % 4 === 0 ? n >> 2 : 0;
-  const m = new Int32Array(mask.buffer, whole ? mask.byteOffset : 0, whole), c = new Int32Array(covered.buffer, 0, whole);
+  const n = mask.length,
+    whole = mask.byteOffset % 4 === 0 ? n >> 2 : 0;
+  const m = new Int32Array(mask.buffer, whole ? mask.byteOffset : 0, whole),
+    c = new Int32Array(covered.buffer, 0, whole);
   if (value) for (let i = 0; i < whole; i++) c[i] = m[i] & ~c[i];
   else for (let i = 0; i < whole; i++) c[i] = ~(m[i] | c[i]) & 0x01010101;
   for (let p = 4 * whole; p < n; p++) covered[p] = mask[p] === value && covered[p] === 0 ? 1 : 0;
@@ -72,7 +83,9 @@ function flood(left: Uint8Array, seed: number, width: number, height: number): n
   const members = [seed];
   left[seed] = 2;
   for (let k = 0; k < members.length; k++) {
-    const p = members[k], x = p % width, y = (p - x) / width;
+    const p = members[k],
+      x = p % width,
+      y = (p - x) / width;
     for (let dy = -1; dy <= 1; dy++) {
       for (let dx = -1; dx <= 1; dx++) {
         if (x + dx < 0 || x + dx >= width || y + dy < 0 || y + dy >= height) continue;
@@ -87,13 +100,24 @@ function flood(left: Uint8Array, seed: number, width: number, height: number): n
   return members;
 }
 
-function judge(members: readonly number[], left: Uint8Array, mask: Uint8Array, value: number, distances: () => Uint16Array, width: number, height: number, radiusPx: number, longestTaperRadii: number): ThinPlace[] {
+function judge(
+  members: readonly number[],
+  left: Uint8Array,
+  mask: Uint8Array,
+  value: number,
+  distances: () => Uint16Array,
+  width: number,
+  height: number,
+  radiusPx: number,
+  longestTaperRadii: number,
+): ThinPlace[] {
   const arcs = contactArcs(members, left, mask, value, width, height);
   if (arcs.length === 0) {
     // The tip of a point may come apart into single pixels where it is finer than one: still the point.
     if (members.length <= crumbPx && nextToShape(members, mask, value, width, height)) return [];
     const distance = distances();
-    const a = farthest(members, members[0], width), b = farthest(members, a, width);
+    const a = farthest(members, members[0], width),
+      b = farthest(members, a, width);
     return [place('thin-piece', widestPath(members, [a], new Set([b]), distance, width), distance)];
   }
   if (arcs.length > 1) {
@@ -112,10 +136,12 @@ function judge(members: readonly number[], left: Uint8Array, mask: Uint8Array, v
 function nextToShape(members: readonly number[], mask: Uint8Array, value: number, width: number, height: number): boolean {
   const own = new Set(members);
   return members.some((p) => {
-    const x = p % width, y = (p - x) / width;
+    const x = p % width,
+      y = (p - x) / width;
     for (let dy = -crumbReach; dy <= crumbReach; dy++) {
       for (let dx = -crumbReach; dx <= crumbReach; dx++) {
-        const u = x + dx, v = y + dy;
+        const u = x + dx,
+          v = y + dy;
         if (u >= 0 && v >= 0 && u < width && v < height && mask[v * width + u] === value && !own.has(v * width + u)) return true;
       }
     }
@@ -126,7 +152,8 @@ function nextToShape(members: readonly number[], mask: Uint8Array, value: number
 /** Is the half of the path towards the tip clearly narrower than the half towards the broad part? */
 function tapers(path: readonly number[], tip: number, distance: Uint16Array): boolean {
   const half = path.length >> 1;
-  const mean = (pixels: readonly number[]): number => pixels.reduce((sum, p) => sum + Math.sqrt(distance[p]), 0) / Math.max(1, pixels.length);
+  const mean = (pixels: readonly number[]): number =>
+    pixels.reduce((sum, p) => sum + Math.sqrt(distance[p]), 0) / Math.max(1, pixels.length);
   const [head, tail] = [mean(path.slice(0, half)), mean(path.slice(half))];
   return path[0] === tip ? head < taperShare * tail : tail < taperShare * head;
 }
@@ -139,10 +166,18 @@ function place(kind: ThinPlace['kind'], path: readonly number[], distance: Uint1
 }
 
 /** Pixels of the covered shape that touch the uncovered part, in groups no nearer than three pixels to one another. */
-function contactArcs(members: readonly number[], left: Uint8Array, mask: Uint8Array, value: number, width: number, height: number): number[][] {
+function contactArcs(
+  members: readonly number[],
+  left: Uint8Array,
+  mask: Uint8Array,
+  value: number,
+  width: number,
+  height: number,
+): number[][] {
   const contacts = new Set<number>();
   for (const p of members) {
-    const x = p % width, y = (p - x) / width;
+    const x = p % width,
+      y = (p - x) / width;
     for (let dy = -1; dy <= 1; dy++) {
       for (let dx = -1; dx <= 1; dx++) {
         if (x + dx < 0 || x + dx >= width || y + dy < 0 || y + dy >= height) continue;
@@ -157,7 +192,8 @@ function contactArcs(members: readonly number[], left: Uint8Array, mask: Uint8Ar
     contacts.delete(first);
     const arc = [first];
     for (let k = 0; k < arc.length; k++) {
-      const p = arc[k], x = p % width;
+      const p = arc[k],
+        x = p % width;
       for (let dy = -reach; dy <= reach; dy++) {
         for (let dx = -reach; dx <= reach; dx++) {
           if (x + dx < 0 || x + dx >= width) continue;
@@ -172,10 +208,14 @@ function contactArcs(members: readonly number[], left: Uint8Array, mask: Uint8Ar
 }
 
 function farthest(members: readonly number[], from: number, width: number): number {
-  const fx = from % width, fy = Math.floor(from / width);
-  let best = members[0], most = -1;
+  const fx = from % width,
+    fy = Math.floor(from / width);
+  let best = members[0],
+    most = -1;
   for (const p of members) {
-    const dx = (p % width) - fx, dy = Math.floor(p / width) - fy, d = dx * dx + dy * dy;
+    const dx = (p % width) - fx,
+      dy = Math.floor(p / width) - fy,
+      d = dx * dx + dy * dy;
     if (d > most) {
       most = d;
       best = p;
@@ -185,7 +225,13 @@ function farthest(members: readonly number[], from: number, width: number): numb
 }
 
 /** The path through `members` (and the end pixels) whose narrowest place is as wide as can be; shorter among equals. */
-export function widestPath(members: readonly number[], from: readonly number[], to: ReadonlySet<number>, distance: Uint16Array, width: number): number[] {
+export function widestPath(
+  members: readonly number[],
+  from: readonly number[],
+  to: ReadonlySet<number>,
+  distance: Uint16Array,
+  width: number,
+): number[] {
   const allowed = new Set(members);
   for (const p of to) allowed.add(p);
   const parent = new Map<number, number>();
@@ -217,7 +263,8 @@ export function widestPath(members: readonly number[], from: readonly number[], 
       heads = [];
       return path.reverse();
     }
-    const x = p % width, level = top;
+    const x = p % width,
+      level = top;
     for (let dy = -1; dy <= 1; dy++) {
       for (let dx = -1; dx <= 1; dx++) {
         if (x + dx < 0 || x + dx >= width) continue;

@@ -21,7 +21,8 @@ export interface Way {
 
 export const mostStep = 3000;
 /** Sides and diagonals of a pixel, 5 : 7 being near enough to 1 : √2 (Borgefors 1986). */
-const straight = 5, slanted = 7;
+const straight = 5,
+  slanted = 7;
 const never = 0x7fffffff;
 
 /** How far the search is: the cheapest known way to each free pixel, where it came from and from which part. */
@@ -61,7 +62,8 @@ class Search {
     let p = queue.take();
     while (p >= 0 && queue.cost > cost[p]) p = queue.take();
     if (p < 0) return -1;
-    const at = cost[p], mine = owner[p];
+    const at = cost[p],
+      mine = owner[p];
     for (let k = 0; k < 8; k++) {
       const q = p + offsets[k];
       const known = cost[q];
@@ -126,15 +128,19 @@ export function joinAll(ground: Ground): Way[] {
   const best = new Map<number, Meeting>();
   let changed = false;
   const meets = (p: number, q: number, cost: number): void => {
-    const u = search.owner[p], v = search.owner[q];
-    const a = Math.min(u, v), b = Math.max(u, v), key = a * (terminals + 1) + b;
+    const u = search.owner[p],
+      v = search.owner[q];
+    const a = Math.min(u, v),
+      b = Math.max(u, v),
+      key = a * (terminals + 1) + b;
     const had = best.get(key);
     if (had && had.cost <= cost) return;
     best.set(key, u === a ? { a, b, p, q, cost } : { a, b, p: q, q: p, cost });
     changed = true;
   };
   let tree: Meeting[] = [];
-  let look = 0, dearest = Infinity;
+  let look = 0,
+    dearest = Infinity;
   for (;;) {
     const at = search.advance(meets);
     // A meeting dearer than twice the present cost may still be bettered; cheaper ones are final.
@@ -159,7 +165,8 @@ function kruskal(meetings: Meeting[], terminals: number): Meeting[] {
   meetings.sort((m, o) => m.cost - o.cost || m.a - o.a || m.b - o.b);
   const tree: Meeting[] = [];
   for (const m of meetings) {
-    const a = find(m.a), b = find(m.b);
+    const a = find(m.a),
+      b = find(m.b);
     if (a === b) continue;
     parent[b] = a;
     tree.push(m);

@@ -14,7 +14,8 @@ test('lengths in a sentence are said in inches: one, a range, a size, a place', 
 });
 
 test('what is no length, is said in both, or was written by the printmaker stays', () => {
-  for (const text of ['lays down about 24 µm', '12 mmol', '5 minutes', '3 min', '100 mm = 3.94 in on the ruler?', '77/cm', '4 min']) expect(textInInches(text)).toBe(text);
+  for (const text of ['lays down about 24 µm', '12 mmol', '5 minutes', '3 min', '100 mm = 3.94 in on the ruler?', '77/cm', '4 min'])
+    expect(textInInches(text)).toBe(text);
   const note = 'trap 2 mm';
   expect(textsWithLengths({ layers: [{ note }, { note: 'soft' }], title: 'A 3 mm print' })).toEqual(['A 3 mm print', note]);
   expect(inch(`Look for: ${note}, gap 2.54 mm`)).toContain('0.100 in');

@@ -4,7 +4,10 @@ import { readNumber, sayNumber } from './number.ts';
 const number = String.raw`\d+(?:[.,]\d+)?`;
 /** One number or several with one unit: `3.7 to 2.3 mm`, `307 × 443 mm`, `at 40, 73 mm`. Not what is said in inches too: `100 mm = 3.94 in`. */
 const joined = ' (?:to|and|or|bis|und|oder) | × |–';
-const measured = new RegExp(`(?<![\\d.,])((?<=(?:at|bei|:) |; |\\()${number}, ${number}|${number}(?:(?:${joined})${number})*)[ \\u00a0](mm|cm|m)(²?)(?![\\p{L}\\d]| = )`, 'gu');
+const measured = new RegExp(
+  `(?<![\\d.,])((?<=(?:at|bei|:) |; |\\()${number}, ${number}|${number}(?:(?:${joined})${number})*)[ \\u00a0](mm|cm|m)(²?)(?![\\p{L}\\d]| = )`,
+  'gu',
+);
 
 interface Ways {
   /** What stands between a whole number and its fraction. */
@@ -16,7 +19,11 @@ interface Ways {
 /** A text that says lengths and areas in mm, cm or m, with inches instead: `3.7 to 2.3 mm` → `0.146 to 0.091 in`. Films in µm stay. */
 export function textInInches(text: string, { decimal = '.', written = [] }: Ways = {}): string {
   const own = written.find((w) => text.includes(w));
-  if (own !== undefined) return text.split(own).map((part) => textInInches(part, { decimal, written: written.filter((w) => w !== own) })).join(own);
+  if (own !== undefined)
+    return text
+      .split(own)
+      .map((part) => textInInches(part, { decimal, written: written.filter((w) => w !== own) }))
+      .join(own);
   return text.replace(measured, (_all, numbers: string, unit: string, squared: string) => {
     const perUnit = unit === 'm' ? 1000 : unit === 'cm' ? 10 : 1;
     const inches = numbers.replace(new RegExp(number, 'g'), (n) => {

@@ -39,7 +39,10 @@ export function tryReadLength(text: string, defaultUnit: LengthUnits | 'cm' = 'm
 /** `180 mm`, `7.09 in`. Without `digits`: about three figures, no trailing noughts. With it: exactly so many. */
 export function sayLength(mm: number, units: LengthUnits, digits?: number): string {
   const value = units === 'mm' ? mm : mm / mmPerInch;
-  const usual = units === 'mm' ? Math.min(threeFigures(value), 2) + (Math.abs(value) < 1 ? 1 : 0) : threeFigures(value) + (Math.abs(value) >= 10 ? 1 : 0);
+  const usual =
+    units === 'mm'
+      ? Math.min(threeFigures(value), 2) + (Math.abs(value) < 1 ? 1 : 0)
+      : threeFigures(value) + (Math.abs(value) >= 10 ? 1 : 0);
   return `${sayNumber(value, digits ?? (Math.abs(value) >= 100 ? 1 : usual), digits !== undefined)}\u00a0${units}`;
 }
 

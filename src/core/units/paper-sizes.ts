@@ -27,18 +27,33 @@ function isoSizes(family: 'A' | 'B' | 'C'): PaperSize[] {
 
 /** Letter, Tabloid and C to E as in ANSI/ASME Y14.1 (A to E there); the rest are sheets sold to printmakers in inch countries (common practice). */
 const inches: readonly (readonly [string, string, number, number])[] = [
-  ['letter', 'Letter', 8.5, 11], ['legal', 'Legal', 8.5, 14], ['tabloid', 'Tabloid', 11, 17],
-  ['ansi-c', 'ANSI C', 17, 22], ['ansi-d', 'ANSI D', 22, 34], ['ansi-e', 'ANSI E', 34, 44],
-  ['in-5x7', '5 × 7 in', 5, 7], ['in-8x10', '8 × 10 in', 8, 10], ['in-9x12', '9 × 12 in', 9, 12],
-  ['in-11x14', '11 × 14 in', 11, 14], ['in-11x15', 'Quarter sheet 11 × 15 in', 11, 15], ['in-12x18', '12 × 18 in', 12, 18],
-  ['in-15x22', 'Half sheet 15 × 22 in', 15, 22], ['in-16x20', '16 × 20 in', 16, 20], ['in-18x24', '18 × 24 in', 18, 24],
-  ['in-19x25', '19 × 25 in', 19, 25], ['in-22x30', 'Full sheet 22 × 30 in', 22, 30],
+  ['letter', 'Letter', 8.5, 11],
+  ['legal', 'Legal', 8.5, 14],
+  ['tabloid', 'Tabloid', 11, 17],
+  ['ansi-c', 'ANSI C', 17, 22],
+  ['ansi-d', 'ANSI D', 22, 34],
+  ['ansi-e', 'ANSI E', 34, 44],
+  ['in-5x7', '5 × 7 in', 5, 7],
+  ['in-8x10', '8 × 10 in', 8, 10],
+  ['in-9x12', '9 × 12 in', 9, 12],
+  ['in-11x14', '11 × 14 in', 11, 14],
+  ['in-11x15', 'Quarter sheet 11 × 15 in', 11, 15],
+  ['in-12x18', '12 × 18 in', 12, 18],
+  ['in-15x22', 'Half sheet 15 × 22 in', 15, 22],
+  ['in-16x20', '16 × 20 in', 16, 20],
+  ['in-18x24', '18 × 24 in', 18, 24],
+  ['in-19x25', '19 × 25 in', 19, 25],
+  ['in-22x30', 'Full sheet 22 × 30 in', 22, 30],
 ];
 
 /** ISO 216 A and B, ISO 269 C, and inch sizes; all upright. */
 export const paperSizes: readonly PaperSize[] = [
-  ...isoSizes('A'), ...isoSizes('B'), ...isoSizes('C'),
-  ...inches.map(([id, name, width, height]): PaperSize => ({ id, name, family: 'inch', widthMm: width * mmPerInch, heightMm: height * mmPerInch })),
+  ...isoSizes('A'),
+  ...isoSizes('B'),
+  ...isoSizes('C'),
+  ...inches.map(
+    ([id, name, width, height]): PaperSize => ({ id, name, family: 'inch', widthMm: width * mmPerInch, heightMm: height * mmPerInch }),
+  ),
 ];
 
 /** The size whose sides these are, either way up, within `withinMm`; undefined when none is. */
@@ -50,7 +65,11 @@ export function nameSize(widthMm: number, heightMm: number, withinMm = 2): Paper
 }
 
 /** The smallest listed size on which width × height goes, either way up. */
-export function smallestHolding(widthMm: number, heightMm: number, families: readonly PaperSize['family'][] = ['A']): PaperSize | undefined {
+export function smallestHolding(
+  widthMm: number,
+  heightMm: number,
+  families: readonly PaperSize['family'][] = ['A'],
+): PaperSize | undefined {
   const short = Math.min(widthMm, heightMm);
   const long = Math.max(widthMm, heightMm);
   return paperSizes

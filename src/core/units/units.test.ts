@@ -1,11 +1,43 @@
 import { describe, expect, test } from 'vitest';
 import { ProblemError } from '../problem.ts';
-import { nameSize, readLength, readMass, readVolume, sayArea, sayFilm, sayInchFraction, sayLength, sayMass, saySize, sayShare, sayVolume, smallestHolding, tryReadLength } from './index.ts';
+import {
+  nameSize,
+  readLength,
+  readMass,
+  readVolume,
+  sayArea,
+  sayFilm,
+  sayInchFraction,
+  sayLength,
+  sayMass,
+  saySize,
+  sayShare,
+  sayVolume,
+  smallestHolding,
+  tryReadLength,
+} from './index.ts';
 
 describe('lengths as printmakers write them', () => {
   test.each([
-    ['7 mil', 0.1778], ['3/16 in', 4.7625], ['1 1/2"', 38.1], ['1½"', 38.1], ['1-1/2 in', 38.1], ['0.18 mm', 0.18], ['12,5 cm', 125], ['.5 mm', 0.5],
-    ['90 µm', 0.09], ['90um', 0.09], ['1 ft 6 in', 457.2], ["1' 6\"", 457.2], ['180', 180], ['−3 mm', -3], ['-1 1/2 in', -38.1], ['2 m', 2000], ['½ in', 12.7], ['3 / 4 in', 19.05], ['72 pt', 25.4],
+    ['7 mil', 0.1778],
+    ['3/16 in', 4.7625],
+    ['1 1/2"', 38.1],
+    ['1½"', 38.1],
+    ['1-1/2 in', 38.1],
+    ['0.18 mm', 0.18],
+    ['12,5 cm', 125],
+    ['.5 mm', 0.5],
+    ['90 µm', 0.09],
+    ['90um', 0.09],
+    ['1 ft 6 in', 457.2],
+    ['1\' 6"', 457.2],
+    ['180', 180],
+    ['−3 mm', -3],
+    ['-1 1/2 in', -38.1],
+    ['2 m', 2000],
+    ['½ in', 12.7],
+    ['3 / 4 in', 19.05],
+    ['72 pt', 25.4],
   ])('%s', (text, mm) => {
     expect(readLength(text, 'mm')).toBeCloseTo(mm, 9);
   });
@@ -15,7 +47,27 @@ describe('lengths as printmakers write them', () => {
     expect(readLength('1,5', 'cm')).toBeCloseTo(15, 9);
   });
 
-  test.each(['', 'abc', '1 2 mm', '12 furlongs', '1/0 in', '1.2.3 mm', '1.234,5 mm', 'NaN', 'Infinity mm', '1e9 mm', '5 mm 3 cm', '5 mm -3 µm', '9'.repeat(60), '9'.repeat(500), '3 mm mm', '--3', '1/2/3 in', `${'1 '.repeat(35)}x`, '1/'.repeat(39)])('“%s” is refused with advice', (text) => {
+  test.each([
+    '',
+    'abc',
+    '1 2 mm',
+    '12 furlongs',
+    '1/0 in',
+    '1.2.3 mm',
+    '1.234,5 mm',
+    'NaN',
+    'Infinity mm',
+    '1e9 mm',
+    '5 mm 3 cm',
+    '5 mm -3 µm',
+    '9'.repeat(60),
+    '9'.repeat(500),
+    '3 mm mm',
+    '--3',
+    '1/2/3 in',
+    `${'1 '.repeat(35)}x`,
+    '1/'.repeat(39),
+  ])('“%s” is refused with advice', (text) => {
     expect(tryReadLength(text).ok).toBe(false);
     try {
       readLength(text, 'mm', 'screen.gap');

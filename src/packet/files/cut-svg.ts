@@ -7,11 +7,20 @@ type CutLayer = import('../../core/plan.ts').Plan['layers'][number];
  * A stencil as SVG at true size: one unit is one millimetre, origin at the image's top left corner, so that every stencil
  * of a job lies on the others. The group `cut` holds closed paths only; marks and the sheet's edge are apart.
  */
-export function cutSvg(layer: CutLayer, lines: CutLines, image: { readonly widthMm: number; readonly heightMm: number }, title: string, kerfMm = 0): string {
+export function cutSvg(
+  layer: CutLayer,
+  lines: CutLines,
+  image: { readonly widthMm: number; readonly heightMm: number },
+  title: string,
+  kerfMm = 0,
+): string {
   const { sheet } = layer.stencil;
-  const width = sheet.maxX - sheet.minX, height = sheet.maxY - sheet.minY;
+  const width = sheet.maxX - sheet.minX,
+    height = sheet.maxY - sheet.minY;
   const arm = markArmMm;
-  const marks = registerMarks(image, sheet).map((m) => `M${mm(m.x - arm)} ${mm(m.y)}H${mm(m.x + arm)}M${mm(m.x)} ${mm(m.y - arm)}V${mm(m.y + arm)}`).join('');
+  const marks = registerMarks(image, sheet)
+    .map((m) => `M${mm(m.x - arm)} ${mm(m.y)}H${mm(m.x + arm)}M${mm(m.x)} ${mm(m.y - arm)}V${mm(m.y + arm)}`)
+    .join('');
   return [
     '<?xml version="1.0" encoding="UTF-8"?>',
     `<svg xmlns="http://www.w3.org/2000/svg" width="${mm(width)}mm" height="${mm(height)}mm" viewBox="${mm(sheet.minX)} ${mm(sheet.minY)} ${mm(width)} ${mm(height)}">`,
@@ -20,7 +29,8 @@ export function cutSvg(layer: CutLayer, lines: CutLines, image: { readonly width
     `<g id="cut" fill="none" stroke="#000000" stroke-width="0.1"><path fill-rule="evenodd" d="${lines.data}"/></g>`,
     `<g id="marks" fill="none" stroke="#000000" stroke-width="0.1"><path d="${marks}"/></g>`,
     `<g id="sheet-edge" fill="none" stroke="#000000" stroke-width="0.1" stroke-dasharray="2 2"><rect x="${mm(sheet.minX)}" y="${mm(sheet.minY)}" width="${mm(width)}" height="${mm(height)}"/></g>`,
-    '</svg>', '',
+    '</svg>',
+    '',
   ].join('\n');
 }
 

@@ -6,7 +6,8 @@ export async function flatPdf(sheet: FlatSheet, fonts: FontFiles): Promise<Uint8
   const book = await openBook(fonts, sheet.widthMm, sheet.heightMm);
   const page = book.addPage();
   const draw = (lines: readonly OpenLine[], wideMm: number): void => {
-    for (const line of lines) for (let i = 0; i + 3 < line.length; i += 2) page.line(line[i], line[i + 1], line[i + 2], line[i + 3], wideMm);
+    for (const line of lines)
+      for (let i = 0; i + 3 < line.length; i += 2) page.line(line[i], line[i + 1], line[i + 2], line[i + 3], wideMm);
   };
   draw(sheet.marks, 0.1);
   for (const shape of sheet.shapes) page.outlines(shape.outlines, { xMm: 0, yMm: 0 }, { stroke: '#000000', lineMm: 0.15 });

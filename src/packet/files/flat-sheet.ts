@@ -22,7 +22,8 @@ export interface FlatSheet {
 /** As SVG at true size. Nothing folds in a stencil, so `fold` is there and empty. */
 export function flatSvg(sheet: FlatSheet): string {
   const [w, h] = [mm(sheet.widthMm), mm(sheet.heightMm)];
-  const open = (all: readonly OpenLine[]): string => all.map(([x0, y0, ...rest]) => `M${mm(x0)} ${mm(y0)}L${rest.map(mm).join(' ')}`).join('');
+  const open = (all: readonly OpenLine[]): string =>
+    all.map(([x0, y0, ...rest]) => `M${mm(x0)} ${mm(y0)}L${rest.map(mm).join(' ')}`).join('');
   return [
     '<?xml version="1.0" encoding="UTF-8"?>',
     `<svg xmlns="http://www.w3.org/2000/svg" width="${w}mm" height="${h}mm" viewBox="0 0 ${w} ${h}" fill="none" stroke="#000000" stroke-width="0.1">`,
@@ -32,15 +33,19 @@ export function flatSvg(sheet: FlatSheet): string {
     '<g id="fold"/>',
     `<g id="cut">${sheet.shapes.map((s) => `<path fill-rule="evenodd" d="${outlineData(s.outlines)}"><title>${escape(s.name)}</title></path>`).join('\n')}</g>`,
     `<g id="edges"><path d="${open(sheet.edges)}"/></g>`,
-    '</svg>', '',
+    '</svg>',
+    '',
   ].join('\n');
 }
 
 /** The same as DXF in millimetres: MARK, FOLD, CUT (edges last). */
 export function flatDxf(sheet: FlatSheet): string {
-  return writeDxf([
-    { name: 'MARK', colour: 5, outlines: [], lines: sheet.marks },
-    { name: 'FOLD', colour: 3, outlines: [] },
-    { name: 'CUT', colour: 7, outlines: sheet.shapes.flatMap((s) => s.outlines), lines: sheet.edges },
-  ], { minX: 0, maxY: sheet.heightMm });
+  return writeDxf(
+    [
+      { name: 'MARK', colour: 5, outlines: [], lines: sheet.marks },
+      { name: 'FOLD', colour: 3, outlines: [] },
+      { name: 'CUT', colour: 7, outlines: sheet.shapes.flatMap((s) => s.outlines), lines: sheet.edges },
+    ],
+    { minX: 0, maxY: sheet.heightMm },
+  );
 }

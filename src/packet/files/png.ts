@@ -21,7 +21,8 @@ export function indexedPng(image: Indexed, mmPerPx: number): Uint8Array {
   const line = half ? Math.ceil(width / 2) : width;
   const lines = new Uint8Array((line + 1) * height);
   for (let y = 0; y < height; y++) {
-    const from = y * width, to = y * (line + 1) + 1;
+    const from = y * width,
+      to = y * (line + 1) + 1;
     if (!half) lines.set(data.subarray(from, from + width), to);
     // The left pixel is in the high bits (7.2); an odd last one has nothing beside it.
     else for (let x = 0; x < line; x++) lines[to + x] = (data[from + 2 * x] << 4) | (2 * x + 1 < width ? data[from + 2 * x + 1] : 0);
@@ -40,14 +41,23 @@ export function rgbPng(width: number, height: number, rgb: Uint8Array, mmPerPx: 
 const signature = [0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a];
 
 /** @param colourType 2: RGB; 3: palette (11.2.2) */
-function pngFile(width: number, height: number, depth: number, colourType: 2 | 3, palette: Uint8Array | null, pressed: Uint8Array, mmPerPx: number): Uint8Array {
+function pngFile(
+  width: number,
+  height: number,
+  depth: number,
+  colourType: 2 | 3,
+  palette: Uint8Array | null,
+  pressed: Uint8Array,
+  mmPerPx: number,
+): Uint8Array {
   const perMetre = Math.round(1000 / mmPerPx);
   const chunks = [
     chunk('IHDR', [...word(width), ...word(height), depth, colourType, 0, 0, 0]),
     // Pixels per metre across and down; 1: the unit is the metre (11.3.5.3).
     chunk('pHYs', [...word(perMetre), ...word(perMetre), 1]),
     ...(palette ? [chunk('PLTE', palette)] : []),
-    chunk('IDAT', pressed), chunk('IEND', []),
+    chunk('IDAT', pressed),
+    chunk('IEND', []),
   ];
   const out = new Uint8Array(signature.length + chunks.reduce((sum, c) => sum + c.length, 0));
   out.set(signature);
@@ -66,7 +76,10 @@ function word(value: number): number[] {
 function chunk(name: string, bytes: ArrayLike<number>): Uint8Array {
   const out = new Uint8Array(bytes.length + 12);
   out.set(word(bytes.length));
-  out.set([...name].map((c) => c.charCodeAt(0)), 4);
+  out.set(
+    [...name].map((c) => c.charCodeAt(0)),
+    4,
+  );
   out.set(bytes, 8);
   out.set(word(crc32(out.subarray(4, bytes.length + 8))), bytes.length + 8);
   return out;

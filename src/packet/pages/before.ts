@@ -27,17 +27,31 @@ export function beforePages(setting: Setting): void {
 /** What one problem takes on the page, so that none is cut at its foot. */
 function heightOf(setting: Setting, told: Problem, widthMm: number): number {
   const { faces } = setting.book;
-  const lines = wrap(faces, said(faces, told.message), widthMm, { ...type.body, weight: 'semibold' }).length + (told.advice ? wrap(faces, said(faces, told.advice), widthMm, type.body).length : 0);
+  const lines =
+    wrap(faces, said(faces, told.message), widthMm, { ...type.body, weight: 'semibold' }).length +
+    (told.advice ? wrap(faces, said(faces, told.advice), widthMm, type.body).length : 0);
   return lines * 5.1 + 6;
 }
 
 /** Names may be written in any script; the packet's fonts know Latin, Greek and Cyrillic. What they lack is told, not lost unseen. */
 function lettersMissing(setting: Setting): Problem[] {
   const { job } = setting.plan;
-  const named = [job.title, job.maker, ...[...job.layers, ...job.inks, ...job.papers, ...job.materials, ...job.cuts].map((one) => one.name)];
+  const named = [
+    job.title,
+    job.maker,
+    ...[...job.layers, ...job.inks, ...job.papers, ...job.materials, ...job.cuts].map((one) => one.name),
+  ];
   const missing = missingLetters(setting.book.faces, named);
   if (missing.length === 0) return [];
-  return [problem('note', 'letters-missing', 'names', 'Some letters of this job’s names are not in the fonts of these pages; a ? stands for each.', 'Write them in by hand, or give a second name in Latin letters.')];
+  return [
+    problem(
+      'note',
+      'letters-missing',
+      'names',
+      'Some letters of this job’s names are not in the fonts of these pages; a ? stands for each.',
+      'Write them in by hand, or give a second name in Latin letters.',
+    ),
+  ];
 }
 
 /** An address in the job's file (`layers[5].ink`) helps nobody on paper: the sentence itself says where. */

@@ -13,9 +13,12 @@ export function startCover(setting: Setting): Frame {
 export function fillCover(setting: Setting, frame: Frame): void {
   const { plan } = setting;
   const { page, top } = frame;
-  const large = column(frame, 0, 4), small = column(frame, 4, 2);
+  const large = column(frame, 0, 4),
+    small = column(frame, 4, 2);
   const paper = plan.papers[0];
-  const size = paper ? drawProof(setting, page, paper, plan.layers.length, large.x, top, large.width, Math.min(146, frame.bottom - top - 96)) : { heightMm: 0, widthMm: 0 };
+  const size = paper
+    ? drawProof(setting, page, paper, plan.layers.length, large.x, top, large.width, Math.min(146, frame.bottom - top - 96))
+    : { heightMm: 0, widthMm: 0 };
   if (paper) page.fit(large.x, top + size.heightMm + 4.6, large.width, `foreseen on ${paper.name}`, { size: 8.5 });
   const sideX = Math.max(small.x, large.x + size.widthMm + 6);
   const factsEnd = facts(setting, page, sideX, top, frame.right - sideX);
@@ -44,7 +47,13 @@ export function fillCover(setting: Setting, frame: Frame): void {
       page.fit(sideX, at + drawn.heightMm + 4.2, width, `Paper: ${other.name}`, { size: 8.5 });
     });
   }
-  page.para(list.x, Math.max(y + 1, frame.bottom - 9), list.width, 'No screen and no office printer shows these colours truly: judge by drawdowns. Print at 100 %, never “fit to page”.', { ...type.small, weight: 'semibold' });
+  page.para(
+    list.x,
+    Math.max(y + 1, frame.bottom - 9),
+    list.width,
+    'No screen and no office printer shows these colours truly: judge by drawdowns. Print at 100 %, never “fit to page”.',
+    { ...type.small, weight: 'semibold' },
+  );
 }
 
 function facts(setting: Setting, page: Page, x: number, top: number, width: number): number {
@@ -62,6 +71,7 @@ function facts(setting: Setting, page: Page, x: number, top: number, width: numb
   y = fact(page, x, y, width, 'Wanted', `${plan.job.edition.target} and proofs`);
   y = fact(page, x, y, width, 'To cut', `${metres.toFixed(1)} m, ${minutesInWords(minutes)}`);
   y = fact(page, x, y, width, 'Ink to mix', sayMass(grams, units, units === 'mm' ? 0 : 1));
-  if (warnings > 0) y = fact(page, x, y, width, 'Before you start', `${plural(warnings, 'thing')} to mend or to weigh: page 2`, type.strong);
+  if (warnings > 0)
+    y = fact(page, x, y, width, 'Before you start', `${plural(warnings, 'thing')} to mend or to weigh: page 2`, type.strong);
   return y;
 }

@@ -10,7 +10,14 @@ export function* dayPages(setting: Setting): Pages {
   let at = 0;
   let sheet = 0;
   while (at < last) {
-    const frame = startPage(setting, { step: 4, title: 'The day', side: sheet === 0 ? `${plural(day.days, 'day')}, ${minutesInWords(day.workMinutes)} of work${day.hands > 1 ? ` for ${day.hands}` : ''}` : 'continued' });
+    const frame = startPage(setting, {
+      step: 4,
+      title: 'The day',
+      side:
+        sheet === 0
+          ? `${plural(day.days, 'day')}, ${minutesInWords(day.workMinutes)} of work${day.hands > 1 ? ` for ${day.hands}` : ''}`
+          : 'continued',
+    });
     let y = frame.top;
     if (sheet === 0) y = strip(setting, frame, y);
     const rowMm = 6.2;
@@ -47,7 +54,12 @@ function row(setting: Setting, frame: Frame, step: Step, y: number, rowMm: numbe
   // Who does it: a number in a box, black for whoever pulls.
   if (hands && step.who > 0) {
     page.rect(left + 37, y + 1, 4.2, 4.2, { stroke: '#000000', lineMm: 0.3, ...(step.who === 1 ? { fill: '#000000' } : {}) });
-    page.text(left + 39.1, y + rowMm - 1.9, String(step.who), { size: 9, weight: 'bold', align: 'centre', colour: step.who === 1 ? '#ffffff' : '#000000' });
+    page.text(left + 39.1, y + rowMm - 1.9, String(step.who), {
+      size: 9,
+      weight: 'bold',
+      align: 'centre',
+      colour: step.who === 1 ? '#ffffff' : '#000000',
+    });
   }
   const words = left + (hands ? 44 : 38);
   page.fit(words, y + rowMm - 1.9, right - words - 24, step.text, { size: 10, weight: step.what === 'pull' ? 'bold' : 'regular' }, 7);
@@ -61,7 +73,8 @@ function strip(setting: Setting, frame: Frame, from: number): number {
   const { day } = plan.edition;
   if (!day) return from;
   const busy = day.steps.filter((s) => s.what !== 'rest' && s.what !== 'dry');
-  const start = Math.min(...busy.map((s) => s.startMinutes - (s.day - 1) * 1440)), end = Math.max(...busy.map((s) => s.endMinutes - (s.day - 1) * 1440));
+  const start = Math.min(...busy.map((s) => s.startMinutes - (s.day - 1) * 1440)),
+    end = Math.max(...busy.map((s) => s.endMinutes - (s.day - 1) * 1440));
   const labelMm = 14;
   const scale = (width - labelMm) / Math.max(60, end - start);
   const x = (minutes: number): number => left + labelMm + (minutes - start) * scale;
@@ -77,11 +90,13 @@ function strip(setting: Setting, frame: Frame, from: number): number {
     page.text(left, y + 6, `day ${d}`, type.smallStrong);
     for (let hand = 1; hand <= hands; hand++) {
       for (const s of busy.filter((one) => one.day === d && one.who === hand)) {
-        const a = x(s.startMinutes - (d - 1) * 1440), b = x(s.endMinutes - (d - 1) * 1440);
+        const a = x(s.startMinutes - (d - 1) * 1440),
+          b = x(s.endMinutes - (d - 1) * 1440);
         const fill = s.what === 'pull' ? '#000000' : s.what === 'wait' ? '#ffffff' : s.what === 'rack' ? '#8a8a8a' : '#cfcfcf';
         page.rect(a, y, Math.max(0.3, b - a), 9, { fill, stroke: '#000000', lineMm: 0.15 });
         const run = plan.layers.find((l) => l.id === s.run);
-        if (s.what === 'pull' && run && b - a > 4) page.text((a + b) / 2, y + 6.2, String(run.run), { size: 10, weight: 'bold', align: 'centre', colour: '#ffffff' });
+        if (s.what === 'pull' && run && b - a > 4)
+          page.text((a + b) / 2, y + 6.2, String(run.run), { size: 10, weight: 'bold', align: 'centre', colour: '#ffffff' });
       }
       if (hands > 1) page.text(left + labelMm - 3.5, y + 6, String(hand), { size: 9, weight: 'bold' });
       y += hand < hands ? 9.6 : 11;

@@ -18,7 +18,9 @@ export function documentationPage(setting: Setting): void {
   const { left, width } = frame;
   const paper = plan.papers[0];
   const pictureMm = 46;
-  const picture = paper ? drawProof(setting, page, paper, plan.layers.length, frame.right - pictureMm, frame.top, pictureMm, 64) : { widthMm: 0, heightMm: 0 };
+  const picture = paper
+    ? drawProof(setting, page, paper, plan.layers.length, frame.right - pictureMm, frame.top, pictureMm, 64)
+    : { widthMm: 0, heightMm: 0 };
   const half = (width - pictureMm - 14) / 2;
   const right = left + half + 6;
   let y = frame.top + 7;
@@ -29,7 +31,14 @@ export function documentationPage(setting: Setting): void {
   writingLine(page, left, y, half, 'image', sizeIn(setting, job.image.widthMm, job.image.heightMm));
   y = writingLine(page, right, y, half, 'medium', `screenprint, hand-cut stencils, ${plural(plan.layers.length, 'run')}`);
   writingLine(page, left, y, half, 'printed from … to …', [record.printedFrom, record.printedTo].filter((t) => t).join(' to ') || date);
-  y = writingLine(page, right, y, half, 'mesh', job.screen ? `${job.screen.mesh.perCm} / cm, thread ${job.screen.mesh.threadMicrons} µm` : '');
+  y = writingLine(
+    page,
+    right,
+    y,
+    half,
+    'mesh',
+    job.screen ? `${job.screen.mesh.perCm} / cm, thread ${job.screen.mesh.threadMicrons} µm` : '',
+  );
   y = Math.max(y, frame.top + picture.heightMm + 9);
 
   page.line(left, y - 3, frame.right, y - 3, 0.5);
@@ -49,11 +58,18 @@ export function documentationPage(setting: Setting): void {
     });
     return at + 8.4;
   };
-  const counts = numbers ? plan.edition.documentation?.counts ?? [] : [];
+  const counts = numbers ? (plan.edition.documentation?.counts ?? []) : [];
   const varied = job.edition.papersAre === 'varied' && sheetGroups(plan).length > 1;
   for (const group of sheetGroups(plan)) {
     const jobPaper = job.papers.find((p) => p.id === group.paperId);
-    page.fit(left, y + 5.5, first - left - 4, `${group.letter}  ${group.name}${jobPaper ? `, ${saySize(jobPaper.widthMm, jobPaper.heightMm, setting.units)}` : ''}`, type.body, 8);
+    page.fit(
+      left,
+      y + 5.5,
+      first - left - 4,
+      `${group.letter}  ${group.name}${jobPaper ? `, ${saySize(jobPaper.widthMm, jobPaper.heightMm, setting.units)}` : ''}`,
+      type.body,
+      8,
+    );
     const row = counts.find((r) => r.paper === group.name);
     const rejected = numbers?.sheets.filter((s) => s.kind === 'rejected' && s.sheet.paper === group.paperId).length;
     y = countBoxes(y, varied ? [rejected] : [row?.edition, row?.artists, row?.bat, row?.printers, row?.horsCommerce, rejected]);
@@ -68,7 +84,13 @@ export function documentationPage(setting: Setting): void {
   y += 4;
   for (const layer of plan.layers) {
     const material = materialOf(plan, layer);
-    page.fit(left, y + 3, width, `${layer.run}  ${layer.name}: ${inkLine(plan, layer)}${material ? `; ${material.name.toLowerCase()} ${layer.side}` : ''}`, type.small);
+    page.fit(
+      left,
+      y + 3,
+      width,
+      `${layer.run}  ${layer.name}: ${inkLine(plan, layer)}${material ? `; ${material.name.toLowerCase()} ${layer.side}` : ''}`,
+      type.small,
+    );
     y += 5;
   }
   y += 9;
@@ -81,8 +103,12 @@ export function documentationPage(setting: Setting): void {
   y += 3.5;
   const statements = [
     record.signature ? `Signed: ${record.signature}.` : 'All sheets are signed by the artist’s own hand.',
-    record.master ? `Stencils: ${record.master} after printing.` : 'Stencils: kept / cancelled / destroyed / worn out (strike out what does not apply).',
-    record.otherEditions ? `Other editions: ${record.otherEditions}` : 'No other edition of this image exists. If one does: how many, when, how it differs.',
+    record.master
+      ? `Stencils: ${record.master} after printing.`
+      : 'Stencils: kept / cancelled / destroyed / worn out (strike out what does not apply).',
+    record.otherEditions
+      ? `Other editions: ${record.otherEditions}`
+      : 'No other edition of this image exists. If one does: how many, when, how it differs.',
     'Proofs outside the edition are counted above.',
     record.posthumous ? 'Printed after the artist’s death.' : 'Printed in the artist’s lifetime, by the artist or under the artist’s eyes.',
   ];
@@ -95,5 +121,11 @@ export function documentationPage(setting: Setting): void {
   y += 13;
   writingLine(page, left, y, width * 0.55, 'signature');
   y = writingLine(page, left + width * 0.62, y, width * 0.38, 'date and place');
-  caution(page, left, Math.min(y - 2, frame.bottom - 8), width, 'Laws on what must be disclosed differ from place to place; this sheet is a record, not advice.');
+  caution(
+    page,
+    left,
+    Math.min(y - 2, frame.bottom - 8),
+    width,
+    'Laws on what must be disclosed differ from place to place; this sheet is a record, not advice.',
+  );
 }

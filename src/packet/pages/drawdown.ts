@@ -8,10 +8,18 @@ const black = '#000000';
 
 /** Ends of a strip are marked by corners, not by a frame: a line under the ink would be read with it. */
 function stripCorners(page: Page, x: number, y: number, width: number, height: number): void {
-  const arm = 3, off = 0.6, line = 0.25;
+  const arm = 3,
+    off = 0.6,
+    line = 0.25;
   // The right ends lie on the black bar.
-  for (const [cx, sx, fill] of [[x - off, 1, black], [x + width + off, -1, '#ffffff']] as const) {
-    for (const [cy, sy] of [[y - off, 1], [y + height + off, -1]] as const) {
+  for (const [cx, sx, fill] of [
+    [x - off, 1, black],
+    [x + width + off, -1, '#ffffff'],
+  ] as const) {
+    for (const [cy, sy] of [
+      [y - off, 1],
+      [y + height + off, -1],
+    ] as const) {
       page.rect(Math.min(cx, cx + sx * arm), cy - line / 2, arm, line, { fill });
       page.rect(cx - line / 2, Math.min(cy, cy + sy * arm), line, arm, { fill });
     }
@@ -33,7 +41,10 @@ export function drawdownPage(page: Page, sheet: DrawdownSheet): void {
   for (const x of [check.xMm, check.xMm + check.lengthMm]) page.line(x, check.yMm - 2, x, check.yMm + 2, 0.4);
   for (const label of sheet.labels) {
     const size = label.sizeMm * pointsPerMm;
-    page.fit(label.xMm, label.yMm + label.sizeMm * 0.36, label.sizeMm > 4 ? 120 : label.sizeMm > 3 ? 16 : 140, label.text, { size, weight: label.sizeMm > 3 ? 'semibold' : 'regular' });
+    page.fit(label.xMm, label.yMm + label.sizeMm * 0.36, label.sizeMm > 4 ? 120 : label.sizeMm > 3 ? 16 : 140, label.text, {
+      size,
+      weight: label.sizeMm > 3 ? 'semibold' : 'regular',
+    });
   }
 }
 
@@ -44,7 +55,12 @@ export function drawdownPage(page: Page, sheet: DrawdownSheet): void {
  * @param speech another language than English
  * @throws ProblemError for more strengths than a sheet takes
  */
-export async function makeDrawdownSheets(titles: readonly string[], fonts: FontFiles, shares?: readonly number[], speech?: Speech): Promise<Uint8Array> {
+export async function makeDrawdownSheets(
+  titles: readonly string[],
+  fonts: FontFiles,
+  shares?: readonly number[],
+  speech?: Speech,
+): Promise<Uint8Array> {
   const sheets = (titles.length > 0 ? titles : ['']).map((title) => drawdownSheet(title, shares));
   const book = await openBook(fonts, sheets[0].widthMm, sheets[0].heightMm, speech);
   for (const sheet of sheets) drawdownPage(book.addPage(), sheet);

@@ -14,12 +14,20 @@ function materialsPage(setting: Setting): void {
   const { plan } = setting;
   const frame = startPage(setting, { step: 8, title: 'Hand-out', side: plan.job.title });
   const { page, top } = frame;
-  const picture = column(frame, 0, 3), words = column(frame, 3, 3);
+  const picture = column(frame, 0, 3),
+    words = column(frame, 3, 3);
   const paper = plan.papers[0];
   const size = paper ? drawProof(setting, page, paper, plan.layers.length, picture.x, top, picture.width, 104) : { heightMm: 0 };
   page.text(words.x, top + 3.6, 'One print, many colours', type.head);
   const seen = paper?.overlaps.filter((o) => o.areaMm2 > 0).length ?? 0;
-  let y = page.para(words.x, top + 9, words.width, `${plural(plan.layers.filter((l) => l.inkId !== null).length, 'transparent film')} of ink make ${plural(seen, 'colour')}, the bare paper counted: each overlap is one no pot holds. Stencils are cut by hand; each layer is one stencil and one ink.`, type.body) + 5;
+  let y =
+    page.para(
+      words.x,
+      top + 9,
+      words.width,
+      `${plural(plan.layers.filter((l) => l.inkId !== null).length, 'transparent film')} of ink make ${plural(seen, 'colour')}, the bare paper counted: each overlap is one no pot holds. Stencils are cut by hand; each layer is one stencil and one ink.`,
+      type.body,
+    ) + 5;
   page.text(words.x, y + 3, 'Bring', type.head);
   y += 8;
   const listed = { ...type.body, size: 10, leading: 1.25 };
@@ -30,7 +38,13 @@ function materialsPage(setting: Setting): void {
   }
   y = top + size.heightMm + 6;
   page.text(picture.x, y + 3, 'Find on the chart', type.head);
-  page.para(picture.x, y + 8, picture.width, 'Which colour lies where three inks meet? Which is the darkest, and which run made it so? Which would change if runs 1 and 2 changed places?', type.body);
+  page.para(
+    picture.x,
+    y + 8,
+    picture.width,
+    'Which colour lies where three inks meet? Which is the darkest, and which run made it so? Which would change if runs 1 and 2 changed places?',
+    type.body,
+  );
 }
 
 /** Everything that is no run: cutting, mixing, setting up, cleaning, choosing; cautions where the risk is. */
@@ -54,7 +68,13 @@ function stepsPage(setting: Setting): void {
     }
     if (printing) {
       page.line(left, y, left + width, y, 0.2);
-      page.fit(left + 14, y + 6, width - 14, runs.length > 1 ? `Steps ${runs[0]} to ${runs[runs.length - 1]}: print run by run (next pages)` : 'Print (next page)', type.strong);
+      page.fit(
+        left + 14,
+        y + 6,
+        width - 14,
+        runs.length > 1 ? `Steps ${runs[0]} to ${runs[runs.length - 1]}: print run by run (next pages)` : 'Print (next page)',
+        type.strong,
+      );
       y += 9.5;
       continue;
     }
@@ -80,7 +100,9 @@ function runsPages(setting: Setting): void {
       const { page } = frame;
       if (i > 0) page.line(frame.left, y - 4, frame.right, y - 4, 0.25);
       page.text(frame.left, y + 12, String(layer.run), { size: 36, weight: 'bold' });
-      const a = column(frame, 1, 2), b = column(frame, 3, 1.5), c = column(frame, 4.6, 1.4);
+      const a = column(frame, 1, 2),
+        b = column(frame, 3, 1.5),
+        c = column(frame, 4.6, 1.4);
       page.fit(a.x, y + 4, a.width, layer.name, type.head);
       page.fit(a.x, y + 9.5, a.width, inkLine(plan, layer), type.body, 8);
       page.para(a.x, y + 13, a.width, words(setting, layer), { size: 10.5, leading: 1.35 });
@@ -98,10 +120,15 @@ function words({ plan }: Setting, layer: PlannedLayer): string {
   const recipe = facts.layers[layer.run - 1]?.recipe;
   const note = plan.job.layers.find((l) => l.id === layer.id)?.note;
   return [
-    `${sentence(materialOf(plan, layer)?.name ?? layer.side)}, ${layer.side}: ${side}.`, `About ${minutesInWords(layer.stencil.knife.minutes)} to cut.`,
-    recipe ? `${recipe}.` : layer.inkId === null ? 'Choose an ink.' : '', `${plan.job.edition.setUpSheets} on newsprint, then every sheet in the same order.`,
-    note ? `Look for: ${note}` : '', layer.run < plan.layers.length ? `Dry for ${minutesInWords(day?.dryMinutes ?? plan.job.day.dryMinutes)}.` : '',
-  ].filter((text) => text !== '').join(' ');
+    `${sentence(materialOf(plan, layer)?.name ?? layer.side)}, ${layer.side}: ${side}.`,
+    `About ${minutesInWords(layer.stencil.knife.minutes)} to cut.`,
+    recipe ? `${recipe}.` : layer.inkId === null ? 'Choose an ink.' : '',
+    `${plan.job.edition.setUpSheets} on newsprint, then every sheet in the same order.`,
+    note ? `Look for: ${note}` : '',
+    layer.run < plan.layers.length ? `Dry for ${minutesInWords(day?.dryMinutes ?? plan.job.day.dryMinutes)}.` : '',
+  ]
+    .filter((text) => text !== '')
+    .join(' ');
 }
 
 /** The same steps with nothing filled in: a class plans its own print. */
@@ -115,12 +142,17 @@ function blankPage(setting: Setting): void {
     const y = floor - high + 4;
     page.line(frame.left, floor, frame.right, floor, 0.5);
     page.text(frame.left, y + high / 2, String(i + 1), { size: 28, weight: 'bold' });
-    const a = column(frame, 1, 2), b = column(frame, 3, 1.5), c = column(frame, 4.6, 1.4);
+    const a = column(frame, 1, 2),
+      b = column(frame, 3, 1.5),
+      c = column(frame, 4.6, 1.4);
     page.line(a.x, y + 8, a.x + a.width, y + 8, 0.2);
     page.text(a.x, y + 11.5, 'shape; window or piece', { size: 8 });
     page.line(a.x, y + 22, a.x + a.width, y + 22, 0.2);
     page.text(a.x, y + 25.5, 'ink and strength', { size: 8 });
-    for (const [box, label] of [[b, 'stencil'], [c, 'sheet after it']] as const) {
+    for (const [box, label] of [
+      [b, 'stencil'],
+      [c, 'sheet after it'],
+    ] as const) {
       page.rect(box.x, y, box.width, high - 10, { stroke: '#000000', lineMm: 0.25 });
       page.text(box.x, y + high - 6.8, label, { size: 8 });
     }

@@ -26,18 +26,70 @@ export async function makePages(setting: Setting, task: Task): Promise<void> {
   const printing = setting.plan.layers.length > 0;
   const parts: readonly (readonly [number | null, string, string, () => void | Iterable<unknown>])[] = [
     [null, '', '', () => beforePages(setting)],
-    [null, '', '', () => { if (printing) laydownPage(setting); }],
-    [1, 'Mix', 'a card and a label for each pot', function* () { if (!printing) return; yield* mixingPages(setting); labelPages(setting); }],
-    [2, 'Cut', 'stencils at true size, which side faces the mesh', function* () { yield* cutPages(setting); yield* stockPages(setting); }],
-    [3, 'Set up', 'gap, risers, tape, stops, register', function* () { yield* setUpPages(setting); yield* stopsPages(setting); registerPage(setting); yield* testSheetPages(setting); }],
-    [4, 'Print', 'the day, and a card for each run', function* () { yield* dayPages(setting); yield* pressPages(setting); }],
-    [5, 'Number', 'each sheet’s life, its number, where it went', function* () { yield* recordPages(setting); yield* pencilPages(setting); yield* sheetLabelPages(setting); }],
+    [
+      null,
+      '',
+      '',
+      () => {
+        if (printing) laydownPage(setting);
+      },
+    ],
+    [
+      1,
+      'Mix',
+      'a card and a label for each pot',
+      function* () {
+        if (!printing) return;
+        yield* mixingPages(setting);
+        labelPages(setting);
+      },
+    ],
+    [
+      2,
+      'Cut',
+      'stencils at true size, which side faces the mesh',
+      function* () {
+        yield* cutPages(setting);
+        yield* stockPages(setting);
+      },
+    ],
+    [
+      3,
+      'Set up',
+      'gap, risers, tape, stops, register',
+      function* () {
+        yield* setUpPages(setting);
+        yield* stopsPages(setting);
+        registerPage(setting);
+        yield* testSheetPages(setting);
+      },
+    ],
+    [
+      4,
+      'Print',
+      'the day, and a card for each run',
+      function* () {
+        yield* dayPages(setting);
+        yield* pressPages(setting);
+      },
+    ],
+    [
+      5,
+      'Number',
+      'each sheet’s life, its number, where it went',
+      function* () {
+        yield* recordPages(setting);
+        yield* pencilPages(setting);
+        yield* sheetLabelPages(setting);
+      },
+    ],
     [6, 'Keep', 'what this print is, for whoever owns it later', () => documentationPage(setting)],
     [7, 'Look up', 'every overlap on every paper', () => overlapPages(setting)],
     [8, 'Teach', 'hand-out with this print’s steps, and a blank one', () => handoutPages(setting)],
   ];
   for (let i = 0; i < parts.length; i++) {
-    const [step, title, what, make] = parts[i], before = setting.book.pages.length;
+    const [step, title, what, make] = parts[i],
+      before = setting.book.pages.length;
     if (step !== null) beginStep(setting, step, title, what);
     // A stop is heeded after every page, not only after every kind of page.
     const pages = make()?.[Symbol.iterator]();

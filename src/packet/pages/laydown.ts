@@ -19,10 +19,18 @@ export function laydownPage(setting: Setting): void {
     drawSwatch(page, layer.swatch?.srgb ?? null, left + 15, y, 16, inner);
     // The pictures leave the words half a line of the page, however wide the image.
     const size = fitImage(plan, 37, inner);
-    const words = left + 35, stencil = right - 2 * size.widthMm - 7, wide = stencil - words - 4;
+    const words = left + 35,
+      stencil = right - 2 * size.widthMm - 7,
+      wide = stencil - words - 4;
     page.fit(words, y + inner / 2 - 2.5, wide, layer.name, type.head, 8);
     page.fit(words, y + inner / 2 + 3.4, wide, inkLine(plan, layer), type.body, 8);
-    page.fit(words, y + inner / 2 + 8.6, wide, `${sideInWords(layer)}, prints ${(layer.coverage * 100).toFixed(0)} % of the image`, type.small);
+    page.fit(
+      words,
+      y + inner / 2 + 8.6,
+      wide,
+      `${sideInWords(layer)}, prints ${(layer.coverage * 100).toFixed(0)} % of the image`,
+      type.small,
+    );
     if (paper) drawProof(setting, page, paper, layer.run, right - size.widthMm, y, size.widthMm, inner);
     drawStencil(page, layer, stencil, y, size.widthMm + 3, inner);
   });

@@ -3,7 +3,16 @@ import type { TextStyle } from '../pdf/type.ts';
 import { fitImage, type, type Frame, type PlannedLayer, type PlannedPaper, type Setting } from './setting.ts';
 
 /** The sheet after a run, with a hairline round it. Gives back the height it takes. */
-export function drawProof(setting: Setting, page: Page, paper: PlannedPaper, run: number, x: number, y: number, widthMm: number, heightMm: number): { widthMm: number; heightMm: number } {
+export function drawProof(
+  setting: Setting,
+  page: Page,
+  paper: PlannedPaper,
+  run: number,
+  x: number,
+  y: number,
+  widthMm: number,
+  heightMm: number,
+): { widthMm: number; heightMm: number } {
   const size = fitImage(setting.plan, widthMm, heightMm);
   page.picture(setting.proof(paper, run, size.widthMm), x, y, size.widthMm, size.heightMm);
   page.rect(x, y, size.widthMm, size.heightMm, { stroke: '#000000', lineMm: 0.15 });
@@ -11,10 +20,18 @@ export function drawProof(setting: Setting, page: Page, paper: PlannedPaper, run
 }
 
 /** What stays is grey, what lets ink through is in the ink's colour (white while the ink is open). */
-export function drawStencil(page: Page, layer: PlannedLayer, x: number, y: number, widthMm: number, heightMm: number): { widthMm: number; heightMm: number; scale: number; x0: number; y0: number } {
+export function drawStencil(
+  page: Page,
+  layer: PlannedLayer,
+  x: number,
+  y: number,
+  widthMm: number,
+  heightMm: number,
+): { widthMm: number; heightMm: number; scale: number; x0: number; y0: number } {
   const { sheet } = layer.stencil;
   const scale = Math.min(widthMm / (sheet.maxX - sheet.minX), heightMm / (sheet.maxY - sheet.minY));
-  const w = (sheet.maxX - sheet.minX) * scale, h = (sheet.maxY - sheet.minY) * scale;
+  const w = (sheet.maxX - sheet.minX) * scale,
+    h = (sheet.maxY - sheet.minY) * scale;
   const at = { xMm: x - sheet.minX * scale, yMm: y - sheet.minY * scale, scale };
   page.rect(x, y, w, h, { fill: '#d4d4d4', stroke: '#000000', lineMm: 0.25 });
   page.region(layer.stencil.prints, at, { fill: layer.swatch?.srgb ?? '#ffffff', stroke: '#000000', lineMm: 0.12 }, 0.02);
@@ -32,7 +49,15 @@ export function drawSwatch(page: Page, srgb: string | null, x: number, y: number
 }
 
 /** Which layers lie there, as a stack: first run at the bottom, a film where there is ink, a hairline where there is none. */
-export function drawStack(page: Page, layers: readonly PlannedLayer[], present: readonly string[], x: number, y: number, widthMm: number, heightMm: number): void {
+export function drawStack(
+  page: Page,
+  layers: readonly PlannedLayer[],
+  present: readonly string[],
+  x: number,
+  y: number,
+  widthMm: number,
+  heightMm: number,
+): void {
   const step = heightMm / layers.length;
   layers.forEach((layer, i) => {
     const top = y + heightMm - (i + 1) * step;
@@ -72,7 +97,15 @@ export function writingLine(page: Page, x: number, y: number, widthMm: number, l
 }
 
 /** Numbered steps: the number hangs in front. Gives back the y below. */
-export function steps(page: Page, x: number, y: number, widthMm: number, lines: readonly string[], style: TextStyle = type.body, from = 1): number {
+export function steps(
+  page: Page,
+  x: number,
+  y: number,
+  widthMm: number,
+  lines: readonly string[],
+  style: TextStyle = type.body,
+  from = 1,
+): number {
   const indent = style.size * 0.62;
   let at = y;
   lines.forEach((line, i) => {
@@ -90,7 +123,15 @@ export function caution(page: Page, x: number, y: number, widthMm: number, text:
 }
 
 /** Label over value, in a column. Gives back the y below. */
-export function fact(page: Page, x: number, y: number, widthMm: number, label: string, value: string, style: TextStyle = type.head): number {
+export function fact(
+  page: Page,
+  x: number,
+  y: number,
+  widthMm: number,
+  label: string,
+  value: string,
+  style: TextStyle = type.head,
+): number {
   page.fit(x, y + 2.4, widthMm, label, { size: 8.5 });
   return page.para(x, y + 4.6, widthMm, value, style) + 2.2;
 }

@@ -13,9 +13,21 @@ export function* pencilPages(setting: Setting): Pages {
   const signed = numbers.sheets.filter((one) => one.text !== '');
   let at = 0;
   do {
-    const frame = startPage(setting, { step: 5, title: 'Numbers for the pencil', side: at === 0 ? plural(signed.length, 'sheet') : 'continued' });
+    const frame = startPage(setting, {
+      step: 5,
+      title: 'Numbers for the pencil',
+      side: at === 0 ? plural(signed.length, 'sheet') : 'continued',
+    });
     let y = frame.top;
-    if (at === 0) y = frame.page.para(frame.left, y - 1, frame.width, 'Soft pencil, under the image: number left, title in the middle, name and year right. Find the sheet by the name on its back.', type.small) + 4;
+    if (at === 0)
+      y =
+        frame.page.para(
+          frame.left,
+          y - 1,
+          frame.width,
+          'Soft pencil, under the image: number left, title in the middle, name and year right. Find the sheet by the name on its back.',
+          type.small,
+        ) + 4;
     const perColumn = Math.max(1, Math.floor((frame.bottom - y - 2) / rowMm));
     const shown = signed.slice(at, at + 2 * perColumn);
     const rows = Math.ceil(shown.length / 2);
@@ -39,18 +51,26 @@ function row(frame: Frame, one: NumberedSheet, columnAt: number, y: number): voi
 /** What got no number, the colophon, and how an edition is ended. What no longer fits goes on a page of its own. */
 function ending(setting: Setting, first: Frame, from: number, all: readonly NumberedSheet[]): void {
   const { edition } = setting.plan;
-  let frame = first, y = from;
+  let frame = first,
+    y = from;
   const room = (mm: number): void => {
     if (y + mm <= frame.bottom) return;
     frame = startPage(setting, { step: 5, title: 'Numbers for the pencil', side: 'continued' });
     y = frame.top;
   };
-  const without = (kind: NumberedSheet['kind']): string[] => all.filter((one) => one.text === '' && one.kind === kind).map((one) => {
-    const fault = one.sheet.faults.find((f) => f.rejects);
-    const run = fault && setting.plan.layers.find((l) => l.id === fault.run);
-    return `${one.sheet.id}${fault ? ` (${run ? `run ${run.run}` : 'spoiled'}${fault.fault ? `: ${fault.fault}` : ''})` : ''}`;
-  });
-  const groups = [['Good, without a number', without('spare')], ['Set up with', without('set-up')], ['Rejected: tear or mark across the image', without('rejected')]] as const;
+  const without = (kind: NumberedSheet['kind']): string[] =>
+    all
+      .filter((one) => one.text === '' && one.kind === kind)
+      .map((one) => {
+        const fault = one.sheet.faults.find((f) => f.rejects);
+        const run = fault && setting.plan.layers.find((l) => l.id === fault.run);
+        return `${one.sheet.id}${fault ? ` (${run ? `run ${run.run}` : 'spoiled'}${fault.fault ? `: ${fault.fault}` : ''})` : ''}`;
+      });
+  const groups = [
+    ['Good, without a number', without('spare')],
+    ['Set up with', without('set-up')],
+    ['Rejected: tear or mark across the image', without('rejected')],
+  ] as const;
   for (const [title, names] of groups) {
     if (names.length === 0) continue;
     room(16);

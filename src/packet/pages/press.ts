@@ -15,9 +15,16 @@ export function* pressPages(setting: Setting): Pages {
 
 function pressCard(setting: Setting, layer: PlannedLayer): void {
   const { plan, units } = setting;
-  const frame = startPage(setting, { step: 4, title: `Print: ${layer.name}`, side: `run ${layer.run} of ${plan.layers.length}`, runs: [layer.run] });
+  const frame = startPage(setting, {
+    step: 4,
+    title: `Print: ${layer.name}`,
+    side: `run ${layer.run} of ${plan.layers.length}`,
+    runs: [layer.run],
+  });
   const { page, left, right, top } = frame;
-  const a = column(frame, 0, 2), b = column(frame, 2, 2), c = column(frame, 4, 2);
+  const a = column(frame, 0, 2),
+    b = column(frame, 2, 2),
+    c = column(frame, 4, 2);
 
   page.text(left - 1, top + 17.5, String(layer.run), type.huge);
   drawSwatch(page, layer.swatch?.srgb ?? null, left + 25, top, 30, 18);
@@ -27,16 +34,32 @@ function pressCard(setting: Setting, layer: PlannedLayer): void {
   page.fit(words, top + 12, right - words, `${pot}, ${plural(layer.sheetsThrough, 'pull')}`, type.head, 9);
   const material = materialOf(plan, layer);
   const gap = plan.press.gaps.find((one) => one.layerId === layer.id);
-  const facts = [`wet film about ${sayFilm(layer.wetMicrons, units, units === 'mm' ? 0 : 1)}`, ...(gap?.own ? [] : [`gap ${lengthIn(setting, plan.press.gapMm)}`]), ...(material ? [`${material.name.toLowerCase()} ${sideInWords(layer)}`] : [])];
+  const facts = [
+    `wet film about ${sayFilm(layer.wetMicrons, units, units === 'mm' ? 0 : 1)}`,
+    ...(gap?.own ? [] : [`gap ${lengthIn(setting, plan.press.gapMm)}`]),
+    ...(material ? [`${material.name.toLowerCase()} ${sideInWords(layer)}`] : []),
+  ];
   page.fit(words, top + 18, right - words, sentence(facts.join(', ')), type.body, 8);
 
   if (gap?.own) {
-    const front = gap.risers ? `; front risers ${lengthIn(setting, gap.risers.frontMm)}${gap.risers.underHingeMm > 0.05 ? `, hinge packed ${lengthIn(setting, gap.risers.underHingeMm)}` : ''}` : '';
-    page.fit(left, top + 26, frame.width, `Gap for this run: ${lengthIn(setting, gap.gapMm)} (others ${lengthIn(setting, plan.press.gapMm)})${front}`, type.head, 9);
+    const front = gap.risers
+      ? `; front risers ${lengthIn(setting, gap.risers.frontMm)}${gap.risers.underHingeMm > 0.05 ? `, hinge packed ${lengthIn(setting, gap.risers.underHingeMm)}` : ''}`
+      : '';
+    page.fit(
+      left,
+      top + 26,
+      frame.width,
+      `Gap for this run: ${lengthIn(setting, gap.gapMm)} (others ${lengthIn(setting, plan.press.gapMm)})${front}`,
+      type.head,
+      9,
+    );
   }
-  const y0 = top + (gap?.own ? 31 : 25), high = Math.max(30, Math.min(66, frame.bottom - top - 150));
+  const y0 = top + (gap?.own ? 31 : 25),
+    high = Math.max(30, Math.min(66, frame.bottom - top - 150));
   const paper = plan.papers[0];
-  const label = (x: number, y: number, text: string): void => { page.text(x, y + 4.4, text, { size: 8.5 }); };
+  const label = (x: number, y: number, text: string): void => {
+    page.text(x, y + 4.4, text, { size: 8.5 });
+  };
   if (paper) {
     const before = drawProof(setting, page, paper, layer.run - 1, a.x, y0, a.width, high);
     label(a.x, y0 + before.heightMm, layer.run === 1 ? 'before: the bare sheet' : 'before');
@@ -67,12 +90,21 @@ function sheetBoxes(setting: Setting, frame: Frame, from: number): number {
   const rows: { label: string; note: string; boxes: string[] }[] = [];
   const perRun = setUp?.perRun ?? plan.job.edition.setUpSheets;
   const newsprint = setUp?.newsprint ?? perRun;
-  if (perRun > 0) rows.push({ label: 'Set up', note: `${newsprint} newsprint${perRun > newsprint ? `, ${plural(perRun - newsprint, 'offcut')}` : ''}`, boxes: Array.from({ length: perRun }, (_, i) => (i < newsprint ? 'n' : 'o')) });
-  for (const g of groups) if (g.sheets.length > 0) rows.push({ label: `${g.letter}  ${g.name}`, note: plural(g.sheets.length, 'sheet'), boxes: [...g.sheets] });
-  const labelMm = 36, gap = 1.5, least = 11;
+  if (perRun > 0)
+    rows.push({
+      label: 'Set up',
+      note: `${newsprint} newsprint${perRun > newsprint ? `, ${plural(perRun - newsprint, 'offcut')}` : ''}`,
+      boxes: Array.from({ length: perRun }, (_, i) => (i < newsprint ? 'n' : 'o')),
+    });
+  for (const g of groups)
+    if (g.sheets.length > 0) rows.push({ label: `${g.letter}  ${g.name}`, note: plural(g.sheets.length, 'sheet'), boxes: [...g.sheets] });
+  const labelMm = 36,
+    gap = 1.5,
+    least = 11;
   const perRow = (size: number): number => Math.max(1, Math.floor((width - labelMm) / (size + gap)));
   const rowHigh = (lines: number, size: number): number => Math.max(least, lines * (size + gap)) + 3.5;
-  const total = (size: number, most = Infinity): number => rows.reduce((sum, row) => sum + rowHigh(Math.min(most, Math.ceil(row.boxes.length / perRow(size))), size), 0);
+  const total = (size: number, most = Infinity): number =>
+    rows.reduce((sum, row) => sum + rowHigh(Math.min(most, Math.ceil(row.boxes.length / perRow(size))), size), 0);
   // As large as fits, 13 mm for a thumb with a pencil, never under 5; then fewer lines, and the record holds the rest.
   const room = frame.bottom - from - 4;
   let size = 13;
@@ -91,7 +123,9 @@ function sheetBoxes(setting: Setting, frame: Frame, from: number): number {
     const shown = row.boxes.slice(0, most * perRow(size));
     const unseen = row.boxes.length - shown.length;
     page.fit(left, y + 8.6, labelMm - 3, unseen > 0 ? `${row.note}, ${unseen} in the record` : row.note, { size: 8.5 });
-    shown.forEach((name, i) => tickBox(page, left + labelMm + (i % perRow(size)) * (size + gap), y + Math.floor(i / perRow(size)) * (size + gap), size, name));
+    shown.forEach((name, i) =>
+      tickBox(page, left + labelMm + (i % perRow(size)) * (size + gap), y + Math.floor(i / perRow(size)) * (size + gap), size, name),
+    );
     y += rowHigh(Math.ceil(shown.length / perRow(size)), size) - 2;
   }
   page.line(left, y, left + width, y, 0.25);
@@ -114,7 +148,8 @@ function lookFor(setting: Setting, frame: Frame, layer: PlannedLayer, y: number)
   const shown = points.slice(0, 4);
   const width = frame.width / 2 - 3;
   shown.forEach((point, i) => {
-    const x = frame.left + (i % 2) * (width + 6), at = y + Math.floor(i / 2) * 6;
+    const x = frame.left + (i % 2) * (width + 6),
+      at = y + Math.floor(i / 2) * 6;
     frame.page.rect(x, at, 3.2, 3.2, { stroke: '#000000', lineMm: 0.3 });
     frame.page.fit(x + 6, at + 3, width - 6, point, type.body, 8);
   });

@@ -49,23 +49,47 @@ function columnsOf(setting: Setting, frame: Frame): Columns {
   const start = frame.left + 13;
   const fault = start + runs * runMm + 2;
   const rest = frame.right - fault;
-  return { sheet: frame.left, runs: start, runMm, fault, number: fault + rest * 0.34, signed: fault + rest * 0.54, went: fault + rest * 0.68, end: frame.right };
+  return {
+    sheet: frame.left,
+    runs: start,
+    runMm,
+    fault,
+    number: fault + rest * 0.34,
+    signed: fault + rest * 0.54,
+    went: fault + rest * 0.68,
+    end: frame.right,
+  };
 }
 
 function wishes(setting: Setting, frame: Frame): number {
   const { plan } = setting;
   const { edition } = plan.job;
   const planned = plan.edition.sheets?.papers ?? [];
-  const lines = planned.map((p) => `${p.name}: ${p.edition} in the edition, ${p.proofs.total} held back, from ${plural(p.start, 'sheet')} (${Math.floor(p.certainty * 100)} in 100 that it is met)`);
+  const lines = planned.map(
+    (p) =>
+      `${p.name}: ${p.edition} in the edition, ${p.proofs.total} held back, from ${plural(p.start, 'sheet')} (${Math.floor(p.certainty * 100)} in 100 that it is met)`,
+  );
   const intro = planned.length > 0 ? lines.join('\n') : `${edition.target} wanted.`;
   const y = frame.page.para(frame.left, frame.top - 1, frame.width, intro, type.small);
-  return frame.page.para(frame.left, y + 0.5, frame.width, edition.papersAre === 'varied' ? 'Several papers, one varied edition: E.V. 1/n. Proofs in Roman numerals.' : 'Each paper is an edition of its own: 1/n. Proofs (A/P, P/P, H.C.) in Roman numerals.', type.small) + 4;
+  return (
+    frame.page.para(
+      frame.left,
+      y + 0.5,
+      frame.width,
+      edition.papersAre === 'varied'
+        ? 'Several papers, one varied edition: E.V. 1/n. Proofs in Roman numerals.'
+        : 'Each paper is an edition of its own: 1/n. Proofs (A/P, P/P, H.C.) in Roman numerals.',
+      type.small,
+    ) + 4
+  );
 }
 
 function header(setting: Setting, frame: Frame, c: Columns, y: number): number {
   const { page } = frame;
   page.text(c.sheet, y + 3, 'Sheet', type.smallStrong);
-  setting.plan.layers.forEach((layer, i) => page.text(c.runs + (i + 0.5) * c.runMm, y + 3, String(layer.run), { ...type.smallStrong, align: 'centre' }));
+  setting.plan.layers.forEach((layer, i) =>
+    page.text(c.runs + (i + 0.5) * c.runMm, y + 3, String(layer.run), { ...type.smallStrong, align: 'centre' }),
+  );
   page.text(c.fault, y + 3, 'What is wrong', type.smallStrong);
   page.text(c.number, y + 3, 'Number', type.smallStrong);
   page.text(c.signed, y + 3, 'Signed', type.smallStrong);
@@ -80,7 +104,8 @@ function row(setting: Setting, frame: Frame, c: Columns, y: number, rowMm: numbe
   const box = Math.min(c.runMm - 1.4, rowMm - 2);
   const life = setting.plan.edition.counted?.sheets.find((s) => s.sheet === name);
   setting.plan.layers.forEach((layer, i) => {
-    const x = c.runs + (i + 0.5) * c.runMm - box / 2, top = y + (rowMm - box) / 2;
+    const x = c.runs + (i + 0.5) * c.runMm - box / 2,
+      top = y + (rowMm - box) / 2;
     page.rect(x, top, box, box, { stroke: '#000000', lineMm: 0.2 });
     if (life?.faults.some((f) => f.run === layer.id)) tick(page, x, top, box, 'cross');
     else if (life?.runs.includes(layer.id)) tick(page, x, top, box, 'tick');
@@ -88,7 +113,15 @@ function row(setting: Setting, frame: Frame, c: Columns, y: number, rowMm: numbe
   const said = [...(life?.faults.map((f) => f.fault) ?? []), ...(life?.notes.map((n) => n.text) ?? [])].filter((t) => t).join('; ');
   if (said) page.fit(c.fault, y + rowMm - 2, c.number - c.fault - 3, said, { size: 8.5 }, 6);
   const one = finalNumbers(setting.plan)?.sheets.find((s) => s.sheet.id === name);
-  if (one) page.fit(c.number, y + rowMm - 2, c.signed - c.number - 3, one.text || one.kind, { size: 9.5, weight: one.text ? 'bold' : 'regular' }, 6.5);
+  if (one)
+    page.fit(
+      c.number,
+      y + rowMm - 2,
+      c.signed - c.number - 3,
+      one.text || one.kind,
+      { size: 9.5, weight: one.text ? 'bold' : 'regular' },
+      6.5,
+    );
   page.line(c.fault, y + rowMm, c.number - 2, y + rowMm, 0.12);
   page.line(c.number, y + rowMm, c.signed - 2, y + rowMm, 0.12);
   page.line(c.signed, y + rowMm, c.went - 2, y + rowMm, 0.12);

@@ -13,7 +13,8 @@ export function registerPage(setting: Setting): void {
   if (!budget || budget.pairs.length === 0) return;
   const frame = startPage(setting, { step: 3, title: 'Register', side: 'how far off, and what forgives it' });
   const { page, left, right, width, top } = frame;
-  const a = column(frame, 0, 2), b = column(frame, 2, 4);
+  const a = column(frame, 0, 2),
+    b = column(frame, 2, 4);
   fact(page, a.x, top, a.width, 'One layer falls within', `± ${lengthIn(setting, sigma.toleranceMm)}`, type.large);
   const { tested } = plan.register;
   const own = tested?.found && !tested.taken ? ` Test sheets were read, but the job is not planned with them yet.` : '';
@@ -25,7 +26,9 @@ export function registerPage(setting: Setting): void {
   page.text(x.has, y + 3, 'overlap', { ...type.small, align: 'right' });
   y += 5;
   const order = ['opens', 'tight', 'unknown', 'holds'];
-  const pairs = budget.pairs.filter((p) => p.forgivesMm !== null).sort((p, q) => order.indexOf(p.verdict) - order.indexOf(q.verdict) || q.likelyMm - p.likelyMm);
+  const pairs = budget.pairs
+    .filter((p) => p.forgivesMm !== null)
+    .sort((p, q) => order.indexOf(p.verdict) - order.indexOf(q.verdict) || q.likelyMm - p.likelyMm);
   const name = (id: string): string => plan.layers.find((l) => l.id === id)?.name ?? id;
   for (const [i, pair] of pairs.entries()) {
     if (y > frame.bottom - 34) {
@@ -38,12 +41,25 @@ export function registerPage(setting: Setting): void {
     page.text(x.likely, base, lengthIn(setting, pair.likelyMm), { ...type.body, align: 'right' });
     page.text(x.worst, base, lengthIn(setting, pair.worstMm), { ...type.body, align: 'right' });
     page.text(x.has, base, pair.forgivesMm === null ? '—' : lengthIn(setting, pair.forgivesMm), { ...type.body, align: 'right' });
-    page.fit(x.verdict, base, right - x.verdict, verdicts[pair.verdict], { ...type.body, weight: pair.verdict === 'holds' ? 'regular' : 'bold' }, 8);
+    page.fit(
+      x.verdict,
+      base,
+      right - x.verdict,
+      verdicts[pair.verdict],
+      { ...type.body, weight: pair.verdict === 'holds' ? 'regular' : 'bold' },
+      8,
+    );
     y += 8;
     if (pair.verdict === 'opens' || pair.verdict === 'tight') y = page.para(left, y - 0.5, width, pair.advice, advice) + 2.5;
   }
   page.line(left, y, right, y, 0.2);
-  y = page.para(left, y + 3, width, `Likely: nineteen sheets in twenty. Worst: everything adds up. Overlap: what the drawing has where the two shapes meet.${sigma.measured ? '' : ' Measure your own press with the register test sheet; these figures then become yours.'}`, type.small);
+  y = page.para(
+    left,
+    y + 3,
+    width,
+    `Likely: nineteen sheets in twenty. Worst: everything adds up. Overlap: what the drawing has where the two shapes meet.${sigma.measured ? '' : ' Measure your own press with the register test sheet; these figures then become yours.'}`,
+    type.small,
+  );
   fallenSheets(setting, frame, y + 5);
 }
 
@@ -58,7 +74,11 @@ function gapsTable(setting: Setting, frame: Frame, from: number): number {
   const x = { gap: left + width * 0.6, across: left + width * 0.8 };
   page.text(left, from + 4, 'Gaps differ: the image prints in different sizes', type.strong);
   const head = from + 9.5;
-  [['gap', x.gap], ['across', x.across], ['along', right]].forEach(([text, at]) => page.text(at as number, head, text as string, { ...type.small, align: 'right' }));
+  [
+    ['gap', x.gap],
+    ['across', x.across],
+    ['along', right],
+  ].forEach(([text, at]) => page.text(at as number, head, text as string, { ...type.small, align: 'right' }));
   let y = head + 2;
   for (const gap of press.gaps) {
     const layer = layers.find((l) => l.id === gap.layerId);
@@ -73,7 +93,8 @@ function gapsTable(setting: Setting, frame: Frame, from: number): number {
   }
   page.line(left, y, right, y, 0.2);
   y += 3;
-  for (const one of setting.plan.register.problems.filter((p) => p.code === 'gaps-differ')) y = page.para(left, y, width, `${one.message} ${one.advice}`, advice) + 1.5;
+  for (const one of setting.plan.register.problems.filter((p) => p.code === 'gaps-differ'))
+    y = page.para(left, y, width, `${one.message} ${one.advice}`, advice) + 1.5;
   return y + 4;
 }
 
@@ -86,15 +107,28 @@ function fallenSheets(setting: Setting, frame: Frame, from: number): void {
   const high = Math.min(92, frame.bottom - from - 16);
   if (!paper || high < 40) return;
   const { page } = frame;
-  const middle = draws.sheets.reduce((best, sheet, i) => (Math.abs(sheet.offMm - draws.medianMm) < Math.abs(draws.sheets[best].offMm - draws.medianMm) ? i : best), 0);
+  const middle = draws.sheets.reduce(
+    (best, sheet, i) => (Math.abs(sheet.offMm - draws.medianMm) < Math.abs(draws.sheets[best].offMm - draws.medianMm) ? i : best),
+    0,
+  );
   const inTwenty = draws.worst.at(-1) ?? 0;
   page.text(frame.left, from + 4, 'How sheets will fall', type.head);
-  const columns: readonly (readonly [string, string, number | null])[] = [['in register', '', null], ['half are no worse', `${lengthIn(setting, draws.medianMm, 1)} apart at the worst corner`, middle], ['one in twenty is worse', `${lengthIn(setting, draws.sheets[inTwenty].offMm, 1)} apart`, inTwenty]];
+  const columns: readonly (readonly [string, string, number | null])[] = [
+    ['in register', '', null],
+    ['half are no worse', `${lengthIn(setting, draws.medianMm, 1)} apart at the worst corner`, middle],
+    ['one in twenty is worse', `${lengthIn(setting, draws.sheets[inTwenty].offMm, 1)} apart`, inTwenty],
+  ];
   const size = fitImage(plan, column(frame, 0, 2).width, high);
-  const coarse = coarser(plan.codes, Math.max(1, Math.floor((plan.codes.width / size.widthMm) * 25.4 / 400)));
+  const coarse = coarser(plan.codes, Math.max(1, Math.floor(((plan.codes.width / size.widthMm) * 25.4) / 400)));
   columns.forEach(([title, says, sheet], i) => {
     const { x, width } = column(frame, i * 2, 2);
-    const codes = sheet === null ? coarse : shiftCodes(coarse, plan.layers.map((layer, k) => ({ bit: layer.bit, ...draws.sheets[sheet].layers[k] })));
+    const codes =
+      sheet === null
+        ? coarse
+        : shiftCodes(
+            coarse,
+            plan.layers.map((layer, k) => ({ bit: layer.bit, ...draws.sheets[sheet].layers[k] })),
+          );
     page.picture(pictureOf(smallProof({ ...plan, codes }, paper, plan.layers.length, 2)), x, from + 8, size.widthMm, size.heightMm);
     page.rect(x, from + 8, size.widthMm, size.heightMm, { stroke: '#000000', lineMm: 0.15 });
     page.fit(x, from + 13 + size.heightMm, width, title, type.strong, 8);

@@ -8,34 +8,80 @@ export function* setUpPages(setting: Setting): Pages {
   const { taping, fit } = press;
   const frame = startPage(setting, { step: 3, title: 'Set up the screen', side: press.screenKnown ? '' : 'no screen chosen yet' });
   const { page, top } = frame;
-  const picture = column(frame, 0, 3.4), words = column(frame, 3.6, 2.4);
+  const picture = column(frame, 0, 3.4),
+    words = column(frame, 3.6, 2.4);
   const fine = setting.units === 'mm' ? 2 : 3;
   let y = top;
   y = fact(page, words.x, y, words.width, 'Gap under the mesh', lengthIn(setting, press.gapMm));
   y = page.para(words.x, y, words.width, press.gap.why, type.small) + 4;
   for (const gap of press.gaps.filter((one) => one.own)) {
     const layer = setting.plan.layers.find((l) => l.id === gap.layerId);
-    if (layer && y < frame.bottom - 60) y = page.para(words.x, y - 2, words.width, `Run ${layer.run}, ${layer.name}: ${lengthIn(setting, gap.gapMm)}${gap.risers ? `, front ${lengthIn(setting, gap.risers.frontMm)}` : ''}`, type.strong) + 4;
+    if (layer && y < frame.bottom - 60)
+      y =
+        page.para(
+          words.x,
+          y - 2,
+          words.width,
+          `Run ${layer.run}, ${layer.name}: ${lengthIn(setting, gap.gapMm)}${gap.risers ? `, front ${lengthIn(setting, gap.risers.frontMm)}` : ''}`,
+          type.strong,
+        ) + 4;
   }
   if (press.risers) {
     y = fact(page, words.x, y, words.width, 'Risers at the front', lengthIn(setting, press.risers.frontMm));
-    if (press.risers.underHingeMm > 0) y = fact(page, words.x, y, words.width, 'Packing under the hinge', lengthIn(setting, press.risers.underHingeMm));
-    if (press.risers.underPaperMm > 0) y = fact(page, words.x, y, words.width, 'Board under the paper', lengthIn(setting, press.risers.underPaperMm));
-    for (const l of press.risers.layers) y = page.para(words.x, y, words.width, `${l.count} × ${lengthIn(setting, l.thicknessMm)} gives ${lengthIn(setting, l.heightMm)}.`, type.small);
+    if (press.risers.underHingeMm > 0)
+      y = fact(page, words.x, y, words.width, 'Packing under the hinge', lengthIn(setting, press.risers.underHingeMm));
+    if (press.risers.underPaperMm > 0)
+      y = fact(page, words.x, y, words.width, 'Board under the paper', lengthIn(setting, press.risers.underPaperMm));
+    for (const l of press.risers.layers)
+      y = page.para(
+        words.x,
+        y,
+        words.width,
+        `${l.count} × ${lengthIn(setting, l.thicknessMm)} gives ${lengthIn(setting, l.heightMm)}.`,
+        type.small,
+      );
     y += 3;
   }
   if (fit) {
-    y = fact(page, words.x, y, words.width, 'Squeegee', `${lengthIn(setting, fit.squeegee.bestMm)}${fit.squeegee.ownMm === null ? '' : ` (yours: ${lengthIn(setting, fit.squeegee.ownMm)})`}`, type.strong);
-    for (const margin of fit.margins) y = page.para(words.x, y, words.width, `${margin.side}: ${lengthIn(setting, margin.mm)} free${margin.missingMm > 0 ? `, ${lengthIn(setting, margin.missingMm)} less than one wants` : ''}`, type.small);
+    y = fact(
+      page,
+      words.x,
+      y,
+      words.width,
+      'Squeegee',
+      `${lengthIn(setting, fit.squeegee.bestMm)}${fit.squeegee.ownMm === null ? '' : ` (yours: ${lengthIn(setting, fit.squeegee.ownMm)})`}`,
+      type.strong,
+    );
+    for (const margin of fit.margins)
+      y = page.para(
+        words.x,
+        y,
+        words.width,
+        `${margin.side}: ${lengthIn(setting, margin.mm)} free${margin.missingMm > 0 ? `, ${lengthIn(setting, margin.missingMm)} less than one wants` : ''}`,
+        type.small,
+      );
     y += 3;
   }
-  if (press.offContact) y = page.para(words.x, y, words.width, `The mesh stretches: the image grows by ${lengthIn(setting, press.offContact.alongMm, fine)} along the stroke, ${lengthIn(setting, Math.max(...press.offContact.acrossMm), fine)} across. Keep screen and place the same for all runs.`, type.small) + 3;
+  if (press.offContact)
+    y =
+      page.para(
+        words.x,
+        y,
+        words.width,
+        `The mesh stretches: the image grows by ${lengthIn(setting, press.offContact.alongMm, fine)} along the stroke, ${lengthIn(setting, Math.max(...press.offContact.acrossMm), fine)} across. Keep screen and place the same for all runs.`,
+        type.small,
+      ) + 3;
   if (!taping) {
     checkNone(page, picture.x, top, picture.width);
     return;
   }
   const scale = Math.min(picture.width / taping.frame.widthMm, 150 / taping.frame.heightMm);
-  const rect = (r: { xMm: number; yMm: number; widthMm: number; heightMm: number }): [number, number, number, number] => [picture.x + r.xMm * scale, top + r.yMm * scale, r.widthMm * scale, r.heightMm * scale];
+  const rect = (r: { xMm: number; yMm: number; widthMm: number; heightMm: number }): [number, number, number, number] => [
+    picture.x + r.xMm * scale,
+    top + r.yMm * scale,
+    r.widthMm * scale,
+    r.heightMm * scale,
+  ];
   page.rect(...rect(taping.frame), { stroke: '#000000', lineMm: 1.2 });
   taping.strips.forEach((strip, i) => {
     const [x, yy, w, h] = rect(strip);
@@ -57,11 +103,18 @@ export function* setUpPages(setting: Setting): Pages {
   caution(page, picture.x, below + 2, picture.width, 'Two lift a large frame.');
   yield;
   yield* trueSizePages(setting, {
-    name: 'Taping drawing', say: 'Lay it under the screen, printed side up.',
-    extent: { minX: taping.aperture.xMm - 12, minY: taping.aperture.yMm - 12, maxX: taping.aperture.xMm + taping.aperture.widthMm + 12, maxY: taping.aperture.yMm + taping.aperture.heightMm + 12 },
+    name: 'Taping drawing',
+    say: 'Lay it under the screen, printed side up.',
+    extent: {
+      minX: taping.aperture.xMm - 12,
+      minY: taping.aperture.yMm - 12,
+      maxX: taping.aperture.xMm + taping.aperture.widthMm + 12,
+      maxY: taping.aperture.yMm + taping.aperture.heightMm + 12,
+    },
     draw: (sheet, placing, at) => {
       const box = (r: typeof taping.frame, paint: Parameters<typeof sheet.rect>[4]): void => {
-        const [ax, ay] = at(r.xMm, r.yMm), [bx, by] = at(r.xMm + r.widthMm, r.yMm + r.heightMm);
+        const [ax, ay] = at(r.xMm, r.yMm),
+          [bx, by] = at(r.xMm + r.widthMm, r.yMm + r.heightMm);
         sheet.rect(Math.min(ax, bx), Math.min(ay, by), Math.abs(bx - ax), Math.abs(by - ay), paint);
       };
       box(taping.aperture, { stroke: '#000000', lineMm: 0.6 });

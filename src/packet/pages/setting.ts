@@ -66,7 +66,10 @@ const spineGapMm = 7;
  * A page with its head, foot and spine. The spine is the laydown itself: one box a run, first run at the bottom, black
  * for the runs this page is about; fanning the packet finds a run.
  */
-export function startPage(setting: Setting, head: { readonly step?: number; readonly title: string; readonly side?: string; readonly runs?: readonly number[] }): Frame {
+export function startPage(
+  setting: Setting,
+  head: { readonly step?: number; readonly title: string; readonly side?: string; readonly runs?: readonly number[] },
+): Frame {
   const { book, plan, marginMm } = setting;
   const page = book.addPage();
   const left = marginMm + spineMm + spineGapMm;
@@ -79,7 +82,13 @@ export function startPage(setting: Setting, head: { readonly step?: number; read
   page.fit(left, baseline, right - left - sideWidth - 4, head.title, type.large, 14);
   if (head.side) page.fit(right, baseline, sideWidth, head.side, { ...type.body, align: 'right' });
   page.rect(left, baseline + 4, right - left, 0.8, { fill: '#000000' });
-  drawSpine(page, marginMm, bottom, plan.layers.map((l) => l.run), head.runs ?? []);
+  drawSpine(
+    page,
+    marginMm,
+    bottom,
+    plan.layers.map((l) => l.run),
+    head.runs ?? [],
+  );
   return { page, left, right, width: right - left, top: baseline + 12, bottom };
 }
 
@@ -94,12 +103,18 @@ export function writeFeet(setting: Setting): void {
 }
 
 function drawSpine(page: Page, x: number, bottom: number, runs: readonly number[], black: readonly number[]): void {
-  const height = 13, step = 14.5;
+  const height = 13,
+    step = 14.5;
   runs.forEach((run, i) => {
     const y = bottom - height - i * step;
     const on = black.includes(run);
     page.rect(x + 0.15, y, spineMm - 0.3, height, on ? { fill: '#000000' } : { stroke: '#000000', lineMm: 0.3 });
-    page.text(x + spineMm / 2, y + height / 2 + 2, String(run), { size: 15, weight: on ? 'bold' : 'regular', align: 'centre', colour: on ? '#ffffff' : '#000000' });
+    page.text(x + spineMm / 2, y + height / 2 + 2, String(run), {
+      size: 15,
+      weight: on ? 'bold' : 'regular',
+      align: 'centre',
+      colour: on ? '#ffffff' : '#000000',
+    });
   });
 }
 
@@ -124,7 +139,7 @@ export function newSetting(parts: Omit<Setting, 'proof' | 'steps' | 'units' | 'b
     },
     proof(paper, run, widthMm) {
       // About 200 pixels an inch of the page: finer than an office printer shows a flat colour's edge.
-      const every = Math.max(1, Math.floor((plan.codes.width / widthMm) * 25.4 / 200));
+      const every = Math.max(1, Math.floor(((plan.codes.width / widthMm) * 25.4) / 200));
       const key = `${paper.id} ${run} ${every}`;
       const known = made.get(key);
       if (known) return known;

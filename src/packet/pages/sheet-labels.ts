@@ -8,7 +8,8 @@ export function* sheetLabelPages(setting: Setting): Pages {
   const numbers = finalNumbers(plan);
   if (!numbers) return;
   const labels = labelsFor(plan.edition.facts, numbers);
-  const high = 34, gap = 2;
+  const high = 34,
+    gap = 2;
   let at = 0;
   while (at < labels.length) {
     const frame = startPage(setting, { step: 5, title: 'Labels', side: 'for sleeves and frames, not the sheet' });
@@ -16,11 +17,21 @@ export function* sheetLabelPages(setting: Setting): Pages {
     const rows = Math.max(1, Math.floor((frame.bottom - frame.top + gap) / (high + gap)));
     const wide = (frame.width - 4) / 2;
     labels.slice(at, at + 2 * rows).forEach(({ sheetId, lines }, i) => {
-      const x = frame.left + (i % 2) * (wide + 4), y = frame.top + Math.floor(i / 2) * (high + gap);
+      const x = frame.left + (i % 2) * (wide + 4),
+        y = frame.top + Math.floor(i / 2) * (high + gap);
       page.rect(x, y, wide, high, { stroke: '#000000', lineMm: 0.15, dashMm: [2, 2] });
       const [title, ...rest] = lines;
       page.fit(x + 4, y + 8, wide - 8, title, { size: 12, weight: 'bold' }, 7);
-      rest.forEach((line, k) => page.fit(x + 4, y + 14.5 + k * 5.4, wide - 8, line, { size: 10, weight: line === numbers.sheets.find((s) => s.sheet.id === sheetId)?.text ? 'bold' : 'regular' }, 6.5));
+      rest.forEach((line, k) =>
+        page.fit(
+          x + 4,
+          y + 14.5 + k * 5.4,
+          wide - 8,
+          line,
+          { size: 10, weight: line === numbers.sheets.find((s) => s.sheet.id === sheetId)?.text ? 'bold' : 'regular' },
+          6.5,
+        ),
+      );
       page.text(x + wide - 4, y + high - 3, sheetId, { size: 7, align: 'right' });
     });
     at += 2 * rows;

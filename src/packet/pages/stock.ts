@@ -16,17 +16,23 @@ function stockPage(setting: Setting, sheet: PlannedStock): void {
   const runs = plan.layers.filter((l) => sheet.placed.some((p) => p.layers.includes(l.id))).map((l) => l.run);
   const frame = startPage(setting, { step: 2, title: `Stock: ${sheet.materialName}`, side: `sheet ${sheet.number}`, runs });
   const { page, top, bottom, left } = frame;
-  const picture = column(frame, 0, 4), words = column(frame, 4, 2);
+  const picture = column(frame, 0, 4),
+    words = column(frame, 4, 2);
   const listHigh = Math.min(90, 10 + sheet.placed.length * 11);
   const scale = Math.min(picture.width / sheet.widthMm, (bottom - top - listHigh - 6) / sheet.heightMm);
   page.rect(picture.x, top, sheet.widthMm * scale, sheet.heightMm * scale, { fill: '#e9e9e9', stroke: '#000000', lineMm: 0.5 });
   for (const placed of sheet.placed) {
     const layer = plan.layers.find((l) => l.id === placed.layerId);
     if (!layer) continue;
-    const x = picture.x + placed.xMm * scale, y = top + placed.yMm * scale, w = placed.widthMm * scale, h = placed.heightMm * scale;
+    const x = picture.x + placed.xMm * scale,
+      y = top + placed.yMm * scale,
+      w = placed.widthMm * scale,
+      h = placed.heightMm * scale;
     const { sheet: box, prints } = layer.stencil;
     page.rect(x, y, w, h, { fill: '#ffffff', stroke: '#000000', lineMm: 0.35 });
-    const at = placed.turned ? { xMm: x + box.maxY * scale, yMm: y - box.minX * scale, scale, turned: true } : { xMm: x - box.minX * scale, yMm: y - box.minY * scale, scale };
+    const at = placed.turned
+      ? { xMm: x + box.maxY * scale, yMm: y - box.minX * scale, scale, turned: true }
+      : { xMm: x - box.minX * scale, yMm: y - box.minY * scale, scale };
     page.region(prints, at, { fill: '#cfcfcf', stroke: '#000000', lineMm: 0.12 }, 0.05);
     // The top edge is the one that is written on: seen at a glance, turned or not.
     if (placed.turned) page.line(x + w - 1.2, y, x + w - 1.2, y + h, 1.2);
@@ -43,7 +49,10 @@ function stockPage(setting: Setting, sheet: PlannedStock): void {
   y = fact(page, words.x, y, words.width, 'Left over', `${Math.round(100 * (1 - sheet.usedShare))} %`, type.strong);
   y = fact(page, words.x, y, words.width, 'Grain', sheet.grainMatters ? 'all one way' : 'does not matter', type.strong);
   if (sheet.kerfMm > 0) y = fact(page, words.x, y, words.width, 'Machine takes', lengthIn(setting, sheet.kerfMm, 2), type.strong);
-  page.para(words.x, y, words.width, 'Thick bar: top of the stencil. Grey drops out. Shapes first, the lines between the stencils last.', { ...type.small, weight: 'semibold' });
+  page.para(words.x, y, words.width, 'Thick bar: top of the stencil. Grey drops out. Shapes first, the lines between the stencils last.', {
+    ...type.small,
+    weight: 'semibold',
+  });
 
   y = top + sheet.heightMm * scale + 6;
   for (const placed of sheet.placed) {
@@ -55,9 +64,23 @@ function stockPage(setting: Setting, sheet: PlannedStock): void {
     const served = plan.layers.filter((l) => placed.layers.includes(l.id));
     page.line(left, y, frame.right, y, 0.2);
     page.text(left, y + 7, String(placed.number), { size: 16, weight: 'bold' });
-    page.fit(left + 12, y + 6.6, frame.width * 0.55, `${layer?.name ?? ''}: ${served.length > 1 ? 'runs' : 'run'} ${served.map((l) => l.run).join(' and ')}`, type.strong, 8);
+    page.fit(
+      left + 12,
+      y + 6.6,
+      frame.width * 0.55,
+      `${layer?.name ?? ''}: ${served.length > 1 ? 'runs' : 'run'} ${served.map((l) => l.run).join(' and ')}`,
+      type.strong,
+      8,
+    );
     const way = placed.turned ? 'turned a quarter, its top to the right' : 'upright';
-    page.fit(frame.right, y + 6.6, frame.width * 0.36, served.length > 1 ? `${way}; keep ${plural(served.length - 1, 'piece')} that drops out` : way, { ...type.body, align: 'right' }, 7.5);
+    page.fit(
+      frame.right,
+      y + 6.6,
+      frame.width * 0.36,
+      served.length > 1 ? `${way}; keep ${plural(served.length - 1, 'piece')} that drops out` : way,
+      { ...type.body, align: 'right' },
+      7.5,
+    );
     y += 10;
   }
 }

@@ -7,29 +7,59 @@ export function* stopsPages(setting: Setting): Pages {
   for (const { template, names } of groups(setting)) {
     const frame = startPage(setting, { step: 3, title: 'Stops', side: names.join(', ') });
     const { page, top } = frame;
-    const picture = column(frame, 0, 4), words = column(frame, 4, 2);
+    const picture = column(frame, 0, 4),
+      words = column(frame, 4, 2);
     const { drawing, sheet, image } = template;
     const scale = Math.min(picture.width / drawing.widthMm, 150 / drawing.heightMm);
-    const x = (mm: number): number => picture.x + (mm - drawing.xMm) * scale, y = (mm: number): number => top + (mm - drawing.yMm) * scale;
+    const x = (mm: number): number => picture.x + (mm - drawing.xMm) * scale,
+      y = (mm: number): number => top + (mm - drawing.yMm) * scale;
     page.rect(x(sheet.xMm), y(sheet.yMm), sheet.widthMm * scale, sheet.heightMm * scale, { stroke: '#000000', lineMm: 0.4 });
     page.rect(x(image.xMm), y(image.yMm), image.widthMm * scale, image.heightMm * scale, { fill: '#e9e9e9' });
     page.text(x(image.xMm + image.widthMm / 2), y(image.yMm + image.heightMm / 2), 'image', { ...type.body, align: 'centre' });
     page.text(x(sheet.xMm + 6), y(sheet.yMm + 12), 'sheet', type.body);
     for (const stop of template.stops) {
       page.rect(x(stop.xMm), y(stop.yMm), stop.widthMm * scale, stop.heightMm * scale, { fill: '#000000' });
-      page.text(x(stop.xMm + stop.widthMm / 2), y(stop.yMm + stop.heightMm / 2) + 1.4, String(stop.number), { size: 9, weight: 'bold', align: 'centre', colour: '#ffffff' });
+      page.text(x(stop.xMm + stop.widthMm / 2), y(stop.yMm + stop.heightMm / 2) + 1.4, String(stop.number), {
+        size: 9,
+        weight: 'bold',
+        align: 'centre',
+        colour: '#ffffff',
+      });
     }
     let at = fact(page, words.x, top, words.width, 'Sheet', sizeIn(setting, sheet.widthMm, sheet.heightMm));
-    at = fact(page, words.x, at, words.width, 'Stops, thick', `${lengthIn(setting, template.thicknessMm[0])} to ${lengthIn(setting, template.thicknessMm[1])}`, type.strong);
-    fact(page, words.x, at, words.width, 'Image from the stops’ corner', `${lengthIn(setting, Math.abs(template.cornerMm[0] - image.xMm))} across, ${lengthIn(setting, Math.abs(template.cornerMm[1] - image.yMm - image.heightMm))} up`, type.strong);
+    at = fact(
+      page,
+      words.x,
+      at,
+      words.width,
+      'Stops, thick',
+      `${lengthIn(setting, template.thicknessMm[0])} to ${lengthIn(setting, template.thicknessMm[1])}`,
+      type.strong,
+    );
+    fact(
+      page,
+      words.x,
+      at,
+      words.width,
+      'Image from the stops’ corner',
+      `${lengthIn(setting, Math.abs(template.cornerMm[0] - image.xMm))} across, ${lengthIn(setting, Math.abs(template.cornerMm[1] - image.yMm - image.heightMm))} up`,
+      type.strong,
+    );
     steps(page, picture.x, top + drawing.heightMm * scale + 8, picture.width, template.steps);
     yield;
     yield* trueSizePages(setting, {
-      name: `stops for ${sizeIn(setting, sheet.widthMm, sheet.heightMm)}`, say: 'Printed side up, on the board, under the screen.',
-      extent: { minX: drawing.xMm - 1, minY: drawing.yMm - 1, maxX: drawing.xMm + drawing.widthMm + 1, maxY: drawing.yMm + drawing.heightMm + 1 },
+      name: `stops for ${sizeIn(setting, sheet.widthMm, sheet.heightMm)}`,
+      say: 'Printed side up, on the board, under the screen.',
+      extent: {
+        minX: drawing.xMm - 1,
+        minY: drawing.yMm - 1,
+        maxX: drawing.xMm + drawing.widthMm + 1,
+        maxY: drawing.yMm + drawing.heightMm + 1,
+      },
       draw: (drawn, placing, to) => {
         const box = (r: typeof sheet, paint: Parameters<typeof drawn.rect>[4]): void => {
-          const [ax, ay] = to(r.xMm, r.yMm), [bx, by] = to(r.xMm + r.widthMm, r.yMm + r.heightMm);
+          const [ax, ay] = to(r.xMm, r.yMm),
+            [bx, by] = to(r.xMm + r.widthMm, r.yMm + r.heightMm);
           drawn.rect(Math.min(ax, bx), Math.min(ay, by), Math.abs(bx - ax), Math.abs(by - ay), paint);
         };
         box(sheet, { stroke: '#000000', lineMm: 0.25 });

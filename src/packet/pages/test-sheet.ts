@@ -11,21 +11,28 @@ export function* testSheetPages(setting: Setting): Pages {
   if (!sheet) return;
   const frame = startPage(setting, { step: 3, title: 'Measure your register', side: 'once, on any paper' });
   const { page, top } = frame;
-  const words = column(frame, 0, 4), side = column(frame, 4, 2);
+  const words = column(frame, 0, 4),
+    side = column(frame, 4, 2);
   let at = fact(page, side.x, top, side.width, 'Reads', lengthIn(setting, sheet.readsMm));
   at = fact(page, side.x, at, side.width, 'Up to', `${lengthIn(setting, sheet.rangeMm)} each way`, type.strong);
   at = fact(page, side.x, at, side.width, 'Places', String(sheet.places.length), type.strong);
-  const below = steps(page, words.x, top + 4, words.width, ['Cut both drawings as stencils, or print the first and cut the second.', ...sheet.howToRead, 'Type the numbers in at the press station (register, test sheets), or as a table for “laydown register”: σ, turn and drift come out, and this studio’s figures replace the usual ones.']);
+  const below = steps(page, words.x, top + 4, words.width, [
+    'Cut both drawings as stencils, or print the first and cut the second.',
+    ...sheet.howToRead,
+    'Type the numbers in at the press station (register, test sheets), or as a table for “laydown register”: σ, turn and drift come out, and this studio’s figures replace the usual ones.',
+  ]);
   writingTable(frame, sheet, Math.max(below, at + 14) + 6);
   for (const run of ['first', 'second'] as const) {
     yield;
     yield* trueSizePages(setting, {
-      name: `register test, ${run} run`, say: 'The side you see faces the mesh.',
+      name: `register test, ${run} run`,
+      say: 'The side you see faces the mesh.',
       extent: { minX: 0, minY: 0, maxX: image.widthMm, maxY: image.heightMm },
       draw: (drawn, placing, to) => {
         for (const line of sheet.lines) {
           if (line.run !== run) continue;
-          const [ax, ay] = to(line.x1Mm, line.y1Mm), [bx, by] = to(line.x2Mm, line.y2Mm);
+          const [ax, ay] = to(line.x1Mm, line.y1Mm),
+            [bx, by] = to(line.x2Mm, line.y2Mm);
           drawn.line(ax, ay, bx, by, line.widthMm);
         }
         for (const label of sheet.labels) {

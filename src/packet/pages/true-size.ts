@@ -40,17 +40,32 @@ export function* trueSizePages(setting: TrueSizeSetting, drawing: TrueSize): Pag
   }
 }
 
-function placeTile(setting: TrueSizeSetting, tiling: Tiling, sheet: Tile): { placing: Placing; at: (x: number, y: number) => [number, number]; area: Box } {
+function placeTile(
+  setting: TrueSizeSetting,
+  tiling: Tiling,
+  sheet: Tile,
+): { placing: Placing; at: (x: number, y: number) => [number, number]; area: Box } {
   const { marginMm } = setting;
   const { box } = sheet;
-  const w = box.maxX - box.minX, h = box.maxY - box.minY;
+  const w = box.maxX - box.minX,
+    h = box.maxY - box.minY;
   if (!tiling.turned) {
-    const xMm = marginMm - box.minX, yMm = marginMm - box.minY;
-    return { placing: { xMm, yMm }, at: (x, y) => [x + xMm, y + yMm], area: { minX: marginMm, minY: marginMm, maxX: marginMm + w, maxY: marginMm + h } };
+    const xMm = marginMm - box.minX,
+      yMm = marginMm - box.minY;
+    return {
+      placing: { xMm, yMm },
+      at: (x, y) => [x + xMm, y + yMm],
+      area: { minX: marginMm, minY: marginMm, maxX: marginMm + w, maxY: marginMm + h },
+    };
   }
   // A quarter turn clockwise: the drawing's top is on the right of the page.
-  const xMm = marginMm + h + box.minY, yMm = marginMm - box.minX;
-  return { placing: { xMm, yMm, turned: true }, at: (x, y) => [xMm - y, yMm + x], area: { minX: marginMm, minY: marginMm, maxX: marginMm + h, maxY: marginMm + w } };
+  const xMm = marginMm + h + box.minY,
+    yMm = marginMm - box.minX;
+  return {
+    placing: { xMm, yMm, turned: true },
+    at: (x, y) => [xMm - y, yMm + x],
+    area: { minX: marginMm, minY: marginMm, maxX: marginMm + h, maxY: marginMm + w },
+  };
 }
 
 /** Along each seam: a dashed line to cut or fold at, and crossed circles that must lie on one another. */
@@ -61,7 +76,8 @@ function joiningMarks(page: Page, sheet: Tile, joins: ReturnType<typeof seams>, 
     return Array.from({ length: n }, (_, i) => from + ((i + 0.5) * (to - from)) / n);
   };
   const seam = (x0: number, y0: number, x1: number, y1: number): void => {
-    const [a, b] = at(x0, y0), [c, d] = at(x1, y1);
+    const [a, b] = at(x0, y0),
+      [c, d] = at(x1, y1);
     page.line(a, b, c, d, 0.15, [3, 2]);
   };
   const cross = (x: number, y: number): void => {
@@ -93,7 +109,12 @@ function foot(setting: TrueSizeSetting, page: Page, drawing: TrueSize, tiling: T
   const line = right - checkLineMm - 1;
   page.fit(words, y - 1.2, line - words - 4, `${setting.plan.job.title}: ${drawing.name}`, type.strong, 7.5);
   page.fit(words, y + 3.2, line - words - 4, drawing.say, { size: 8.5 }, 6.5);
-  checkLine(page, line, y, `${checkLineMm} mm${units === 'in' ? ` = ${lengthIn(setting, checkLineMm)}` : ''} on the ruler? If not, print again at 100 %.`);
+  checkLine(
+    page,
+    line,
+    y,
+    `${checkLineMm} mm${units === 'in' ? ` = ${lengthIn(setting, checkLineMm)}` : ''} on the ruler? If not, print again at 100 %.`,
+  );
 }
 
 /** Exactly 100 mm between the inner edges of nothing: from the middle of one tick to the middle of the other. */
@@ -112,11 +133,14 @@ export function registerMark(page: Page, x: number, y: number): void {
 
 /** Small picture of how the sheets lie. */
 export function tileMap(page: Page, tiling: Tiling, extent: Box, x: number, y: number, widthMm: number, heightMm: number): number {
-  const w = extent.maxX - extent.minX, h = extent.maxY - extent.minY;
+  const w = extent.maxX - extent.minX,
+    h = extent.maxY - extent.minY;
   const scale = Math.min(widthMm / w, heightMm / h);
   for (const sheet of tiling.tiles) {
-    const left = x + (sheet.box.minX - extent.minX) * scale, top = y + (sheet.box.minY - extent.minY) * scale;
-    const bw = (sheet.box.maxX - sheet.box.minX) * scale, bh = (sheet.box.maxY - sheet.box.minY) * scale;
+    const left = x + (sheet.box.minX - extent.minX) * scale,
+      top = y + (sheet.box.minY - extent.minY) * scale;
+    const bw = (sheet.box.maxX - sheet.box.minX) * scale,
+      bh = (sheet.box.maxY - sheet.box.minY) * scale;
     page.rect(left, top, bw, bh, { stroke: '#000000', lineMm: 0.25 });
     page.text(left + bw / 2, top + bh / 2 + 1.8, sheet.name, { size: 13, weight: 'bold', align: 'centre' });
   }

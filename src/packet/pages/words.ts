@@ -18,7 +18,8 @@ export function labWords(lab: readonly [number, number, number]): string {
 
 export function minutesInWords(minutes: number): string {
   if (minutes < 60) return `${Math.max(1, Math.round(minutes))} min`;
-  const hours = Math.floor(minutes / 60), rest = Math.round((minutes - hours * 60) / 5) * 5;
+  const hours = Math.floor(minutes / 60),
+    rest = Math.round((minutes - hours * 60) / 5) * 5;
   return rest === 0 ? `${hours} h` : rest === 60 ? `${hours + 1} h` : `${hours} h ${rest} min`;
 }
 
@@ -36,7 +37,12 @@ export const timesInWords = (n: number): string => (n === 1 ? 'once' : n === 2 ?
 
 /** A name that is safe as a file name, on every disk. */
 export function fileName(id: string): string {
-  return id.toLowerCase().replace(/[^a-z0-9._-]+/g, '-').replace(/^[-.]+|[-.]+$/g, '') || 'unnamed';
+  return (
+    id
+      .toLowerCase()
+      .replace(/[^a-z0-9._-]+/g, '-')
+      .replace(/^[-.]+|[-.]+$/g, '') || 'unnamed'
+  );
 }
 
 export function sentence(text: string): string {

@@ -28,13 +28,20 @@ export async function openBook(fonts: FontFiles, widthMm: number, heightMm: numb
   const file = await PDFDocument.create({ updateMetadata: false });
   file.registerFontkit(fontkit);
   // No ligatures: figures and words in tables must be found again when the text is searched or copied.
-  const embed = (weight: Weight): ReturnType<PDFDocument['embedFont']> => file.embedFont(fonts[weight], {
-    // Six letters and a plus sign mark a font with only some of its letters (ISO 32000-1, 9.6.4).
-    customName: `LAYDWN+OpenSans-${weight}`, subset: true, features: { liga: false, kern: true } });
+  const embed = (weight: Weight): ReturnType<PDFDocument['embedFont']> =>
+    file.embedFont(fonts[weight], {
+      // Six letters and a plus sign mark a font with only some of its letters (ISO 32000-1, 9.6.4).
+      customName: `LAYDWN+OpenSans-${weight}`,
+      subset: true,
+      features: { liga: false, kern: true },
+    });
   const faces: Faces = { regular: await embed('regular'), semibold: await embed('semibold'), bold: await embed('bold'), speech, inches };
   const pages: Page[] = [];
   return {
-    widthMm, heightMm, faces, pages,
+    widthMm,
+    heightMm,
+    faces,
+    pages,
     addPage() {
       const page = newPage(faces, widthMm, heightMm);
       pages.push(page);

@@ -8,18 +8,25 @@ import { say } from './numbers.ts';
 test('points along a straight edge are left out, corners stay', () => {
   const ring = Float64Array.of(0, 0, 5, 0, 10, 0, 10, 5, 10, 10, 5, 10, 0, 10, 0, 5);
   const [segments] = outline({ rings: [ring] });
-  expect(segments.map((s) => s.points)).toEqual([[0, 0], [10, 0], [10, 10], [0, 10]]);
+  expect(segments.map((s) => s.points)).toEqual([
+    [0, 0],
+    [10, 0],
+    [10, 10],
+    [0, 10],
+  ]);
 });
 
 test('an outline leaves a circle no further than it may', () => {
-  fc.assert(fc.property(fc.double({ min: 1, max: 200, noNaN: true }), fc.double({ min: 0.005, max: 0.2, noNaN: true }), (radius, tolerance) => {
-    const n = 720;
-    const ring = Float64Array.from({ length: n * 2 }, (_, i) => radius * (i % 2 ? Math.sin : Math.cos)((Math.PI * 2 * (i >> 1)) / n));
-    const [segments] = outline({ rings: [ring] }, tolerance);
-    const kept = Float64Array.from(segments.flatMap((s) => s.points));
-    const area = regionArea({ rings: [ring] });
-    expect(Math.abs(regionArea({ rings: [kept] }) - area)).toBeLessThanOrEqual(2 * Math.PI * radius * tolerance + 1e-9);
-  }));
+  fc.assert(
+    fc.property(fc.double({ min: 1, max: 200, noNaN: true }), fc.double({ min: 0.005, max: 0.2, noNaN: true }), (radius, tolerance) => {
+      const n = 720;
+      const ring = Float64Array.from({ length: n * 2 }, (_, i) => radius * (i % 2 ? Math.sin : Math.cos)((Math.PI * 2 * (i >> 1)) / n));
+      const [segments] = outline({ rings: [ring] }, tolerance);
+      const kept = Float64Array.from(segments.flatMap((s) => s.points));
+      const area = regionArea({ rings: [ring] });
+      expect(Math.abs(regionArea({ rings: [kept] }) - area)).toBeLessThanOrEqual(2 * Math.PI * radius * tolerance + 1e-9);
+    }),
+  );
 });
 
 test('a word about an island stands inside it, not in its hole', () => {

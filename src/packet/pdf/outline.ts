@@ -17,19 +17,27 @@ export function outline(region: Region, toleranceMm = straightMm): Segment[][] {
 function withoutStraightPoints(ring: Float64Array, tolerance: number): number[] {
   const n = ring.length / 2;
   if (n < 4) return [...ring];
-  let far = 0, farthest = -1;
+  let far = 0,
+    farthest = -1;
   for (let i = 1; i < n; i++) {
     const d = (ring[i * 2] - ring[0]) ** 2 + (ring[i * 2 + 1] - ring[1]) ** 2;
     if (d > farthest) [far, farthest] = [i, d];
   }
   const keep = new Uint8Array(n + 1);
   keep[0] = keep[far] = keep[n] = 1;
-  const stack: [number, number][] = [[0, far], [far, n]];
+  const stack: [number, number][] = [
+    [0, far],
+    [far, n],
+  ];
   while (stack.length > 0) {
     const [a, b] = stack.pop()!;
-    const ax = ring[a * 2], ay = ring[a * 2 + 1], bx = ring[(b % n) * 2], by = ring[(b % n) * 2 + 1];
+    const ax = ring[a * 2],
+      ay = ring[a * 2 + 1],
+      bx = ring[(b % n) * 2],
+      by = ring[(b % n) * 2 + 1];
     const length = Math.hypot(bx - ax, by - ay) || 1e-12;
-    let worst = tolerance, at = -1;
+    let worst = tolerance,
+      at = -1;
     for (let i = a + 1; i < b; i++) {
       const d = Math.abs((ring[i * 2] - ax) * (by - ay) - (ring[i * 2 + 1] - ay) * (bx - ax)) / length;
       if (d > worst) [at, worst] = [i, d];

@@ -61,9 +61,21 @@ export function newPage(faces: Faces, widthMm: number, heightMm: number): Page {
 
   const mark = (x0: number, y0: number, x1: number, y1: number): void => {
     const box = { minX: Math.min(x0, x1), minY: Math.min(y0, y1), maxX: Math.max(x0, x1), maxY: Math.max(y0, y1) };
-    const seen = clip ? { minX: Math.max(box.minX, clip.minX), minY: Math.max(box.minY, clip.minY), maxX: Math.min(box.maxX, clip.maxX), maxY: Math.min(box.maxY, clip.maxY) } : box;
+    const seen = clip
+      ? {
+          minX: Math.max(box.minX, clip.minX),
+          minY: Math.max(box.minY, clip.minY),
+          maxX: Math.min(box.maxX, clip.maxX),
+          maxY: Math.min(box.maxY, clip.maxY),
+        }
+      : box;
     if (seen.minX > seen.maxX || seen.minY > seen.maxY) return;
-    reach = { minX: Math.min(reach.minX, seen.minX), minY: Math.min(reach.minY, seen.minY), maxX: Math.max(reach.maxX, seen.maxX), maxY: Math.max(reach.maxY, seen.maxY) };
+    reach = {
+      minX: Math.min(reach.minX, seen.minX),
+      minY: Math.min(reach.minY, seen.minY),
+      maxX: Math.max(reach.maxX, seen.maxX),
+      maxY: Math.max(reach.maxY, seen.maxY),
+    };
   };
   const px = (x: number): string => say(x * pointsPerMm);
   const py = (y: number): string => say((heightMm - y) * pointsPerMm);
@@ -91,7 +103,9 @@ export function newPage(faces: Faces, widthMm: number, heightMm: number): Page {
     const weight = style.weight ?? 'regular';
     const colour = style.colour ? `${rgb(style.colour)} rg` : '0 g';
     const [left, base] = style.turned ? [xMm, yMm - back] : [xMm - back, yMm];
-    operators.push(`BT ${colour} /${weight} ${say(style.size)} Tf ${style.turned ? '0 -1 1 0' : '1 0 0 1'} ${px(left)} ${py(base)} Tm ${faces[weight].encodeText(clean).toString()} Tj ET`);
+    operators.push(
+      `BT ${colour} /${weight} ${say(style.size)} Tf ${style.turned ? '0 -1 1 0' : '1 0 0 1'} ${px(left)} ${py(base)} Tm ${faces[weight].encodeText(clean).toString()} Tj ET`,
+    );
     const sizeMm = style.size / pointsPerMm;
     if (style.turned) mark(left - descent * sizeMm, base, left + capHeight * sizeMm, base + width);
     else mark(left, base - capHeight * sizeMm, left + width, base + descent * sizeMm);
@@ -99,7 +113,12 @@ export function newPage(faces: Faces, widthMm: number, heightMm: number): Page {
   };
 
   const page: Page = {
-    widthMm, heightMm, faces, pictures, operators, floorMm: heightMm,
+    widthMm,
+    heightMm,
+    faces,
+    pictures,
+    operators,
+    floorMm: heightMm,
     reach: () => reach,
     text: (xMm, yMm, text, style) => set(xMm, yMm, told(faces, text), style),
     fit(xMm, yMm, width, text, style, least) {
@@ -113,7 +132,8 @@ export function newPage(faces: Faces, widthMm: number, heightMm: number): Page {
       const lines = wrap(faces, printableLines(faces, told(faces, text)), width, style);
       const room = Math.max(0, Math.floor((page.floorMm - yMm - (capHeight + descent) * sizeMm) / step + 1e-6) + 1);
       const shown = lines.slice(0, room);
-      if (shown.length < lines.length && shown.length > 0) shown[shown.length - 1] = fitted(faces, `${shown[shown.length - 1]} …`, width, style, style.size).text;
+      if (shown.length < lines.length && shown.length > 0)
+        shown[shown.length - 1] = fitted(faces, `${shown[shown.length - 1]} …`, width, style, style.size).text;
       shown.forEach((line, i) => set(x, yMm + capHeight * sizeMm + i * step, line, style));
       return yMm + shown.length * step;
     },
@@ -121,7 +141,7 @@ export function newPage(faces: Faces, widthMm: number, heightMm: number): Page {
       painted(`${px(x0)} ${py(y0)} m ${px(x1)} ${py(y1)} l`, { stroke: '#000000', lineMm, dashMm });
       // Butt ends: a line is only thick across its own direction.
       const along = Math.hypot(x1 - x0, y1 - y0) || 1;
-      const across = { x: Math.abs(y1 - y0) / along * lineMm / 2, y: Math.abs(x1 - x0) / along * lineMm / 2 };
+      const across = { x: ((Math.abs(y1 - y0) / along) * lineMm) / 2, y: ((Math.abs(x1 - x0) / along) * lineMm) / 2 };
       mark(Math.min(x0, x1) - across.x, Math.min(y0, y1) - across.y, Math.max(x0, x1) + across.x, Math.max(y0, y1) + across.y);
     },
     rect(xMm, yMm, w, h, paint) {
@@ -132,12 +152,19 @@ export function newPage(faces: Faces, widthMm: number, heightMm: number): Page {
     circle(xMm, yMm, r, paint) {
       // Four cubics, the usual 0.5523 r handles: within 0.03 % of a circle.
       const k = 0.5523 * r;
-      const c = (x1: number, y1: number, x2: number, y2: number, x: number, y: number): string => `${px(x1)} ${py(y1)} ${px(x2)} ${py(y2)} ${px(x)} ${py(y)} c`;
-      painted([
-        `${px(xMm + r)} ${py(yMm)} m`,
-        c(xMm + r, yMm + k, xMm + k, yMm + r, xMm, yMm + r), c(xMm - k, yMm + r, xMm - r, yMm + k, xMm - r, yMm),
-        c(xMm - r, yMm - k, xMm - k, yMm - r, xMm, yMm - r), c(xMm + k, yMm - r, xMm + r, yMm - k, xMm + r, yMm), 'h',
-      ].join(' '), paint);
+      const c = (x1: number, y1: number, x2: number, y2: number, x: number, y: number): string =>
+        `${px(x1)} ${py(y1)} ${px(x2)} ${py(y2)} ${px(x)} ${py(y)} c`;
+      painted(
+        [
+          `${px(xMm + r)} ${py(yMm)} m`,
+          c(xMm + r, yMm + k, xMm + k, yMm + r, xMm, yMm + r),
+          c(xMm - k, yMm + r, xMm - r, yMm + k, xMm - r, yMm),
+          c(xMm - r, yMm - k, xMm - k, yMm - r, xMm, yMm - r),
+          c(xMm + k, yMm - r, xMm + r, yMm - k, xMm + r, yMm),
+          'h',
+        ].join(' '),
+        paint,
+      );
       const d = half(paint);
       mark(xMm - r - d, yMm - r - d, xMm + r + d, yMm + r + d);
     },
@@ -146,15 +173,16 @@ export function newPage(faces: Faces, widthMm: number, heightMm: number): Page {
     },
     outlines(outlines, placing, paint) {
       const s = placing.scale ?? 1;
-      const at = (x: number, y: number): [number, number] => placing.turned
-        ? [placing.xMm - s * y, placing.yMm + s * x] : [placing.xMm + s * x, placing.yMm + s * y];
+      const at = (x: number, y: number): [number, number] =>
+        placing.turned ? [placing.xMm - s * y, placing.yMm + s * x] : [placing.xMm + s * x, placing.yMm + s * y];
       const d = half(paint);
       const path = outlines.map((segments) => segments.map((seg) => pathOperator(seg, at, px, py)).join(' ') + ' h').join('\n');
       if (path === '') return;
-      for (const { points } of outlines.flat()) for (let i = 0; i < points.length; i += 2) {
-        const [x, y] = at(points[i], points[i + 1]);
-        mark(x - d, y - d, x + d, y + d);
-      }
+      for (const { points } of outlines.flat())
+        for (let i = 0; i < points.length; i += 2) {
+          const [x, y] = at(points[i], points[i + 1]);
+          mark(x - d, y - d, x + d, y + d);
+        }
       painted(path, paint);
     },
     picture(picture, xMm, yMm, w, h) {
@@ -166,7 +194,14 @@ export function newPage(faces: Faces, widthMm: number, heightMm: number): Page {
     within(xMm, yMm, w, h, draw) {
       const outer = clip;
       const box = { minX: xMm, minY: yMm, maxX: xMm + w, maxY: yMm + h };
-      clip = outer ? { minX: Math.max(box.minX, outer.minX), minY: Math.max(box.minY, outer.minY), maxX: Math.min(box.maxX, outer.maxX), maxY: Math.min(box.maxY, outer.maxY) } : box;
+      clip = outer
+        ? {
+            minX: Math.max(box.minX, outer.minX),
+            minY: Math.max(box.minY, outer.minY),
+            maxX: Math.min(box.maxX, outer.maxX),
+            maxY: Math.min(box.maxY, outer.maxY),
+          }
+        : box;
       operators.push(`q ${px(xMm)} ${py(yMm + h)} ${len(w)} ${len(h)} re W n`);
       draw();
       operators.push('Q');
@@ -177,18 +212,29 @@ export function newPage(faces: Faces, widthMm: number, heightMm: number): Page {
 }
 
 function printableLines(faces: Faces, text: string): string {
-  return text.split('\n').map((line) => printable(faces, line)).join('\n');
+  return text
+    .split('\n')
+    .map((line) => printable(faces, line))
+    .join('\n');
 }
 
-function pathOperator(segment: Segment, at: (x: number, y: number) => [number, number], px: (v: number) => string, py: (v: number) => string): string {
+function pathOperator(
+  segment: Segment,
+  at: (x: number, y: number) => [number, number],
+  px: (v: number) => string,
+  py: (v: number) => string,
+): string {
   const p = (i: number): string => {
     const [x, y] = at(segment.points[i], segment.points[i + 1]);
     return `${px(x)} ${py(y)}`;
   };
   switch (segment.kind) {
-    case 'move': return `${p(0)} m`;
-    case 'line': return `${p(0)} l`;
-    case 'curve': return `${p(0)} ${p(2)} ${p(4)} c`;
+    case 'move':
+      return `${p(0)} m`;
+    case 'line':
+      return `${p(0)} l`;
+    case 'curve':
+      return `${p(0)} ${p(2)} ${p(4)} c`;
   }
 }
 

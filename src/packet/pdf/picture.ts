@@ -15,12 +15,23 @@ export function pictureOf(proof: ProofImage): Picture {
   const { width: widthPx, height: heightPx } = proof.kind === 'indexed' ? proof.image : proof;
   const bytes = proof.kind === 'indexed' ? proof.image.data : proof.rgb;
   return {
-    widthPx, heightPx,
+    widthPx,
+    heightPx,
     embed(context) {
-      const colours = indexed && context.obj(['Indexed', 'DeviceRGB', indexed.palette.length - 1, PDFHexString.fromBytes(Uint8Array.from(indexed.palette.flat()))]);
-      return context.register(context.stream(zlibSync(bytes, { level: 4 }), {
-        Type: 'XObject', Subtype: 'Image', Width: widthPx, Height: heightPx, ColorSpace: colours ?? 'DeviceRGB', BitsPerComponent: 8, Filter: 'FlateDecode',
-      }));
+      const colours =
+        indexed &&
+        context.obj(['Indexed', 'DeviceRGB', indexed.palette.length - 1, PDFHexString.fromBytes(Uint8Array.from(indexed.palette.flat()))]);
+      return context.register(
+        context.stream(zlibSync(bytes, { level: 4 }), {
+          Type: 'XObject',
+          Subtype: 'Image',
+          Width: widthPx,
+          Height: heightPx,
+          ColorSpace: colours ?? 'DeviceRGB',
+          BitsPerComponent: 8,
+          Filter: 'FlateDecode',
+        }),
+      );
     },
   };
 }

@@ -35,7 +35,12 @@ export type Faces = Readonly<Record<Weight, PDFFont>> & { readonly speech?: Spee
 /** A text as it will stand on the page. */
 export function told(faces: Faces, text: string): string {
   const { speech, inches } = faces;
-  const said = speech ? text.split('\n').map((line) => speech.told(line)).join('\n') : text;
+  const said = speech
+    ? text
+        .split('\n')
+        .map((line) => speech.told(line))
+        .join('\n')
+    : text;
   return inches ? textInInches(said, { decimal: speech?.decimal, written: inches.written }) : said;
 }
 
@@ -104,10 +109,16 @@ export function wrap(faces: Faces, text: string, widthMm: number, style: TextSty
 }
 
 /** The text at the largest size up to the style's at which it fits one line; cut with … where even `least` is too large. */
-export function fitted(faces: Faces, text: string, widthMm: number, style: TextStyle, least = style.size * 0.7): { text: string; style: TextStyle } {
+export function fitted(
+  faces: Faces,
+  text: string,
+  widthMm: number,
+  style: TextStyle,
+  least = style.size * 0.7,
+): { text: string; style: TextStyle } {
   const width = textWidthMm(faces, text, style);
   if (width <= widthMm) return { text, style };
-  const size = Math.max(least, Math.floor((style.size * widthMm / width) * 10) / 10);
+  const size = Math.max(least, Math.floor(((style.size * widthMm) / width) * 10) / 10);
   const smaller = { ...style, size };
   let cut = text;
   while (cut.length > 1 && textWidthMm(faces, cut, smaller) > widthMm) cut = `${cut.replace(/…$/, '').slice(0, -1).trimEnd()}…`;

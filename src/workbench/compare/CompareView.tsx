@@ -26,21 +26,40 @@ export function CompareView({ bench, keeping, keeper }: Props) {
   const paperOf = (plan: ShownPlan | null, chosen: Chosen): ShownPaper | undefined =>
     plan?.papers.find((p) => p.id === (chosen.paperId ?? bench.paper.value?.id)) ?? plan?.papers[0];
   const [paperA, paperB] = [paperOf(a.plan, left.value), paperOf(b.plan, right.value)];
-  const nameOf = ({ which }: Chosen): string => (which === 'now' ? w.now : versions.find((v) => v.id === which)?.name ?? w.now);
-  const proof = (plan: ShownPlan, paper: ShownPaper, chosen: Chosen) =>
-    <ProofCanvas bench={bench} plan={plan} paper={paper} other={chosen.which !== 'now'} label={w.proof(nameOf(chosen), paper.name)} />;
+  const nameOf = ({ which }: Chosen): string => (which === 'now' ? w.now : (versions.find((v) => v.id === which)?.name ?? w.now));
+  const proof = (plan: ShownPlan, paper: ShownPaper, chosen: Chosen) => (
+    <ProofCanvas bench={bench} plan={plan} paper={paper} other={chosen.which !== 'now'} label={w.proof(nameOf(chosen), paper.name)} />
+  );
   const ratioOf = (plan: ShownPlan): number => plan.job.image.widthMm / plan.job.image.heightMm;
   const sameShape = a.plan !== null && b.plan !== null && Math.abs(ratioOf(a.plan) / ratioOf(b.plan) - 1) < 0.005;
-  const ways: readonly (readonly [Lie, string])[] = [['beside', w.beside], ['wipe', w.wipe], ['papers', w.papers]];
+  const ways: readonly (readonly [Lie, string])[] = [
+    ['beside', w.beside],
+    ['wipe', w.wipe],
+    ['papers', w.papers],
+  ];
   const how = lie.value;
   return (
     <div class="versus">
       <div class="versus-bar">
         <fieldset class="choices">
           <legend class="unseen">{w.how}</legend>
-          {ways.map(([id, name]) => <label key={id} class="choice-mark"><input type="radio" name="versus-lie" checked={how === id} onChange={() => { lie.value = id; }} /><span>{name}</span></label>)}
+          {ways.map(([id, name]) => (
+            <label key={id} class="choice-mark">
+              <input
+                type="radio"
+                name="versus-lie"
+                checked={how === id}
+                onChange={() => {
+                  lie.value = id;
+                }}
+              />
+              <span>{name}</span>
+            </label>
+          ))}
         </fieldset>
-        <a class="button button-line button-link" href="#laydown">{w.back}</a>
+        <a class="button button-line button-link" href="#laydown">
+          {w.back}
+        </a>
       </div>
       {(a.working || b.working) && (a.plan === null || b.plan === null) && <p role="status">{w.working}</p>}
       {(a.failed || b.failed) && <p role="alert">{w.failed}</p>}
@@ -51,8 +70,12 @@ export function CompareView({ bench, keeping, keeper }: Props) {
           <div class="versus-papers">
             {a.plan?.papers.map((paper) => (
               <figure key={paper.id} class="proof-figure">
-                <ProofSheet plan={a.plan!} paper={paper}>{proof(a.plan!, paper, left.value)}</ProofSheet>
-                <figcaption><b>{paper.name}</b></figcaption>
+                <ProofSheet plan={a.plan!} paper={paper}>
+                  {proof(a.plan!, paper, left.value)}
+                </ProofSheet>
+                <figcaption>
+                  <b>{paper.name}</b>
+                </figcaption>
               </figure>
             ))}
           </div>
@@ -67,15 +90,28 @@ export function CompareView({ bench, keeping, keeper }: Props) {
         </>
       ) : (
         <div class="versus-two">
-          {([[left, a, paperA, w.left], [right, b, paperB, w.right]] as const).map(([chosen, side, paper, name]) => (
+          {(
+            [
+              [left, a, paperA, w.left],
+              [right, b, paperB, w.right],
+            ] as const
+          ).map(([chosen, side, paper, name]) => (
             <figure key={name} class="proof-figure" data-side={chosen === left ? 'left' : 'right'}>
-              <figcaption><SideChoice side={name} chosen={chosen} versions={versions} plan={side.plan} paperId={paper?.id} /></figcaption>
-              {side.plan && paper && <ProofSheet plan={side.plan} paper={paper}>{proof(side.plan, paper, chosen.value)}</ProofSheet>}
+              <figcaption>
+                <SideChoice side={name} chosen={chosen} versions={versions} plan={side.plan} paperId={paper?.id} />
+              </figcaption>
+              {side.plan && paper && (
+                <ProofSheet plan={side.plan} paper={paper}>
+                  {proof(side.plan, paper, chosen.value)}
+                </ProofSheet>
+              )}
             </figure>
           ))}
         </div>
       )}
-      {how !== 'papers' && a.plan && b.plan && paperA && paperB && <Told left={{ plan: a.plan, paper: paperA }} right={{ plan: b.plan, paper: paperB }} />}
+      {how !== 'papers' && a.plan && b.plan && paperA && paperB && (
+        <Told left={{ plan: a.plan, paper: paperA }} right={{ plan: b.plan, paper: paperB }} />
+      )}
     </div>
   );
 }

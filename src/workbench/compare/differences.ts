@@ -21,12 +21,16 @@ export function differencesOf(left: Job, right: Job): readonly Difference[] {
   const found: Difference[] = [];
   const other = new Map(right.layers.map((layer) => [layer.id, layer]));
   const here = new Set(left.layers.map((layer) => layer.id));
-  const inkName = (job: Job, id: string | null): string | null => (id === null ? null : job.inks.find((ink) => ink.id === id)?.name ?? id);
+  const inkName = (job: Job, id: string | null): string | null =>
+    id === null ? null : (job.inks.find((ink) => ink.id === id)?.name ?? id);
   for (const layer of left.layers) if (!other.has(layer.id)) found.push({ kind: 'only-left', run: layer.name });
   for (const layer of right.layers) if (!here.has(layer.id)) found.push({ kind: 'only-right', run: layer.name });
 
   const common = left.layers.filter((layer) => other.has(layer.id));
-  for (const id of movedRuns(common.map((l) => l.id), right.layers.map((l) => l.id).filter((i) => here.has(i)))) {
+  for (const id of movedRuns(
+    common.map((l) => l.id),
+    right.layers.map((l) => l.id).filter((i) => here.has(i)),
+  )) {
     const place = (job: Job): number => job.layers.findIndex((l) => l.id === id) + 1;
     found.push({ kind: 'place', run: other.get(id)!.name, from: place(left), to: place(right) });
   }
@@ -46,7 +50,14 @@ export function differencesOf(left: Job, right: Job): readonly Difference[] {
     if (before && !same(before, ink)) found.push({ kind: 'ink-figures', ink: ink.name });
   }
   const papers = new Map([...left.papers, ...right.papers].map((p) => [p.id, p.name]));
-  for (const [id, paper] of papers) if (!same(left.papers.find((p) => p.id === id), right.papers.find((p) => p.id === id))) found.push({ kind: 'paper', paper });
+  for (const [id, paper] of papers)
+    if (
+      !same(
+        left.papers.find((p) => p.id === id),
+        right.papers.find((p) => p.id === id),
+      )
+    )
+      found.push({ kind: 'paper', paper });
   if (!same(left.image, right.image)) found.push({ kind: 'image' });
   if (!same([left.screen, left.register, left.day], [right.screen, right.register, right.day])) found.push({ kind: 'press' });
   if (!same(left.edition, right.edition)) found.push({ kind: 'edition' });
@@ -65,10 +76,15 @@ function heldBy(layer: JobLayer): unknown {
 /** The fewest runs whose moving makes one order the other: all but a longest part that kept its order. */
 export function movedRuns(before: readonly string[], after: readonly string[]): readonly string[] {
   const at = before.map((id) => after.indexOf(id));
-  const best = at.map(() => 1), from = at.map(() => -1);
+  const best = at.map(() => 1),
+    from = at.map(() => -1);
   let end = -1;
   for (let i = 0; i < at.length; i++) {
-    for (let j = 0; j < i; j++) if (at[j] < at[i] && best[j] + 1 > best[i]) { best[i] = best[j] + 1; from[i] = j; }
+    for (let j = 0; j < i; j++)
+      if (at[j] < at[i] && best[j] + 1 > best[i]) {
+        best[i] = best[j] + 1;
+        from[i] = j;
+      }
     if (end < 0 || best[i] > best[end]) end = i;
   }
   const kept = new Set<number>();

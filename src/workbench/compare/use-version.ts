@@ -21,7 +21,8 @@ export function useVersion(bench: Bench, keeper: Keeper, which: Which): VersionP
     const look = async (): Promise<void> => {
       try {
         const version = await keeper.version(which);
-        const plan = version && await bench.ask('otherPlan', { job: version.job, attachments: version.attachments }, { signal: stop.signal });
+        const plan =
+          version && (await bench.ask('otherPlan', { job: version.job, attachments: version.attachments }, { signal: stop.signal }));
         if (!stop.signal.aborted) found.value = { which, plan };
       } catch (error) {
         if (!(error instanceof Cancelled) && !stop.signal.aborted) found.value = { which, plan: null };

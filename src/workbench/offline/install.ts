@@ -50,21 +50,32 @@ export function keepOffline(beforehand: () => Promise<boolean>): Offline {
     const had = container.controller !== null;
     container.addEventListener('controllerchange', () => {
       // The first time, this page is of the very edition that was kept.
-      if (had) void beforehand().then((safe) => { if (safe) location.reload(); });
+      if (had)
+        void beforehand().then((safe) => {
+          if (safe) location.reload();
+        });
     });
-    const begin = (): void => { container.register(new URL('sw.js', document.baseURI), { updateViaCache: 'none' }).then(watch, () => undefined); };
+    const begin = (): void => {
+      container.register(new URL('sw.js', document.baseURI), { updateViaCache: 'none' }).then(watch, () => undefined);
+    };
     const rested = (): void => void setTimeout(begin, 600);
     if (document.readyState === 'complete') rested();
     else addEventListener('load', rested, { once: true });
   }
 
   return {
-    ready, newer, canInstall,
+    ready,
+    newer,
+    canInstall,
     install() {
       void offer.value?.prompt();
       offer.value = null;
       canInstall.value = false;
     },
-    take() { void beforehand().then((safe) => { if (safe) waiting?.postMessage('take'); }); },
+    take() {
+      void beforehand().then((safe) => {
+        if (safe) waiting?.postMessage('take');
+      });
+    },
   };
 }

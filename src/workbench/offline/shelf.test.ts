@@ -4,25 +4,38 @@ import { createShelf, type Listed } from './shelf.ts';
 
 const scope = 'http://127.0.0.1:4180/bench/';
 const print = (text: string): string => createHash('sha256').update(text).digest('hex');
-const files: readonly Listed[] = [['index.html', print('page')], ['assets/a.js', print('code')]];
+const files: readonly Listed[] = [
+  ['index.html', print('page')],
+  ['assets/a.js', print('code')],
+];
 
 /** A cupboard like the browser's, in memory. */
 function cupboard() {
   const rooms = new Map<string, Map<string, Response>>();
   const room = (name: string): Map<string, Response> => rooms.get(name) ?? rooms.set(name, new Map()).get(name)!;
   const store = {
-    open: async (name: string) => ({ put: async (url: string, r: Response) => void room(name).set(url, r), match: async (url: string) => room(name).get(url)?.clone() }) as unknown as Cache,
+    open: async (name: string) =>
+      ({
+        put: async (url: string, r: Response) => void room(name).set(url, r),
+        match: async (url: string) => room(name).get(url)?.clone(),
+      }) as unknown as Cache,
     keys: async () => [...rooms.keys()],
     delete: async (name: string) => rooms.delete(name),
-    match: async (url: RequestInfo | URL) => [...rooms.values()].map((r) => r.get(String(url))).find((r) => r)?.clone(),
+    match: async (url: RequestInfo | URL) =>
+      [...rooms.values()]
+        .map((r) => r.get(String(url)))
+        .find((r) => r)
+        ?.clone(),
   };
   return { store, rooms };
 }
-const served = (texts: Readonly<Record<string, string>>, asked: string[] = []): typeof fetch => async (url) => {
-  asked.push(String(url).slice(scope.length));
-  const text = texts[String(url).slice(scope.length)];
-  return text === undefined ? new Response('', { status: 404 }) : new Response(text);
-};
+const served =
+  (texts: Readonly<Record<string, string>>, asked: string[] = []): typeof fetch =>
+  async (url) => {
+    asked.push(String(url).slice(scope.length));
+    const text = texts[String(url).slice(scope.length)];
+    return text === undefined ? new Response('', { status: 404 }) : new Response(text);
+  };
 
 describe('what is kept for working without a network', () => {
   test('all files are kept, and found again by the address of the page with any job named in it', async () => {
@@ -35,7 +48,11 @@ describe('what is kept for working without a network', () => {
 
   test('jobs, other addresses and anything but reading are left to the network', () => {
     const shelf = createShelf(files, 'laydown-1', scope, cupboard().store, served({}));
-    expect([shelf.pathOf('GET', `${scope}open.laydown`), shelf.pathOf('GET', 'http://127.0.0.1:4180/index.html'), shelf.pathOf('POST', scope)]).toEqual([null, null, null]);
+    expect([
+      shelf.pathOf('GET', `${scope}open.laydown`),
+      shelf.pathOf('GET', 'http://127.0.0.1:4180/index.html'),
+      shelf.pathOf('POST', scope),
+    ]).toEqual([null, null, null]);
   });
 
   test('a file that arrives cut off or not at all: nothing is kept', async () => {
@@ -50,7 +67,13 @@ describe('what is kept for working without a network', () => {
     const { store, rooms } = cupboard();
     await createShelf(files, 'laydown-1', scope, store, served({ 'index.html': 'page', 'assets/a.js': 'code' })).fill();
     const asked: string[] = [];
-    const newer = createShelf([['index.html', print('page two')], files[1]], 'laydown-2', scope, store, served({ 'index.html': 'page two', 'assets/a.js': 'code' }, asked));
+    const newer = createShelf(
+      [['index.html', print('page two')], files[1]],
+      'laydown-2',
+      scope,
+      store,
+      served({ 'index.html': 'page two', 'assets/a.js': 'code' }, asked),
+    );
     await newer.fill();
     expect(asked).toEqual(['index.html']);
     await newer.clearOthers();

@@ -10,7 +10,13 @@ export interface Shelf {
   find(path: string): Promise<Response | undefined>;
 }
 
-export function createShelf(files: readonly Listed[], name: string, scope: string, store: Pick<CacheStorage, 'open' | 'keys' | 'delete' | 'match'> = caches, get: typeof fetch = (...ask) => fetch(...ask)): Shelf {
+export function createShelf(
+  files: readonly Listed[],
+  name: string,
+  scope: string,
+  store: Pick<CacheStorage, 'open' | 'keys' | 'delete' | 'match'> = caches,
+  get: typeof fetch = (...ask) => fetch(...ask),
+): Shelf {
   const known = new Set(files.map(([path]) => path));
   const urlOf = (path: string): string => new URL(path, scope).href;
 
@@ -22,7 +28,7 @@ export function createShelf(files: readonly Listed[], name: string, scope: strin
 
   async function bring([path, print]: Listed): Promise<readonly [string, Response]> {
     const there = await store.match(urlOf(path), { ignoreVary: true });
-    if (there && await isWhole(there, print)) return [path, there];
+    if (there && (await isWhole(there, print))) return [path, there];
     const fresh = await get(urlOf(path), { cache: 'no-cache' });
     if (!fresh.ok || !(await isWhole(fresh, print))) throw new Error(`${path} did not arrive whole.`);
     return [path, fresh];

@@ -14,9 +14,15 @@ declare const LAYDOWN_EDITION: string;
 
 const shelf = createShelf(LAYDOWN_FILES, `laydown-${LAYDOWN_EDITION}`, scope.registration.scope);
 
-scope.addEventListener('install', (event) => { event.waitUntil(shelf.fill()); });
-scope.addEventListener('activate', (event) => { event.waitUntil(shelf.clearOthers().then(() => scope.clients.claim())); });
-scope.addEventListener('message', (event) => { if (event.data === 'take') void scope.skipWaiting(); });
+scope.addEventListener('install', (event) => {
+  event.waitUntil(shelf.fill());
+});
+scope.addEventListener('activate', (event) => {
+  event.waitUntil(shelf.clearOthers().then(() => scope.clients.claim()));
+});
+scope.addEventListener('message', (event) => {
+  if (event.data === 'take') void scope.skipWaiting();
+});
 scope.addEventListener('fetch', (event) => {
   const { request } = event;
   const path = shelf.pathOf(request.method, request.url);

@@ -28,12 +28,20 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
   const drawer = useSignal<DrawerName | null>(null);
   const printing = useMemo(createPrinting, []);
   const w = words().shell;
-  useEffect(() => { void starting.finally(() => { started.value = true; }); }, []);
+  useEffect(() => {
+    void starting.finally(() => {
+      started.value = true;
+    });
+  }, []);
   useDrop((file) => void openJob(bench, keeping, keeper, { file }));
 
   const job = bench.job.value;
-  useEffect(() => { document.title = job ? `${job.title} · Laydown` : 'Laydown'; }, [job?.title]);
-  useEffect(() => { drawer.value = null; }, [job === null, bench.refused.value]);
+  useEffect(() => {
+    document.title = job ? `${job.title} · Laydown` : 'Laydown';
+  }, [job?.title]);
+  useEffect(() => {
+    drawer.value = null;
+  }, [job === null, bench.refused.value]);
   useEffect(() => {
     scrollTo(0, 0);
     drawer.value = null;
@@ -43,24 +51,78 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
   const refused = bench.refused.value;
   return (
     <>
-      <a class="skip" href="#station" onClick={(e) => { e.preventDefault(); document.getElementById('station')?.focus(); }}>{w.skip}</a>
+      <a
+        class="skip"
+        href="#station"
+        onClick={(e) => {
+          e.preventDefault();
+          document.getElementById('station')?.focus();
+        }}
+      >
+        {w.skip}
+      </a>
       <Header bench={bench} keeping={keeping} station={comparing ? 'compare' : current.id} drawer={drawer} printing={printing} />
-      <Tour bench={bench} station={comparing ? 'compare' : current.id} drawer={drawer} printing={printing} onExample={() => void openJob(bench, keeping, keeper, 'example').then(() => { location.hash = 'laydown'; })} />
+      <Tour
+        bench={bench}
+        station={comparing ? 'compare' : current.id}
+        drawer={drawer}
+        printing={printing}
+        onExample={() =>
+          void openJob(bench, keeping, keeper, 'example').then(() => {
+            location.hash = 'laydown';
+          })
+        }
+      />
       <Drawer bench={bench} keeping={keeping} keeper={keeper} offline={offline} name={drawer} printing={printing} />
       {refused && (
         <section class="drawer" role="alert">
           <ProblemList problems={refused} />
-          <button type="button" class="button button-small" onClick={() => bench.refuse(null)}>{w.close}</button>
+          <button type="button" class="button button-small" onClick={() => bench.refuse(null)}>
+            {w.close}
+          </button>
         </section>
       )}
-      {keeping.state.value === 'other-tab' && <p class="notice" role="alert">{w.otherTab}</p>}
+      {keeping.state.value === 'other-tab' && (
+        <p class="notice" role="alert">
+          {w.otherTab}
+        </p>
+      )}
       {offline.newer.value && <NewerNotice offline={offline} />}
-      {keeping.state.value === 'full' && <p class="notice" role="alert">{w.storageFull}</p>}
-      {keeping.state.value === 'denied' && <p class="notice" role="alert">{w.notKept}</p>}
-      {bench.failure.value !== null && <p class="notice" role="alert">{w.wentWrong} {bench.failure.value}</p>}
-      {job && <p class="print-only print-station" aria-hidden="true">{comparing ? words().compare.title : current.title()}</p>}
-      <main id="station" tabindex={-1} aria-busy={bench.working.value} aria-label={!job ? w.noJob : comparing ? words().compare.title : current.title()}>
-        {job && comparing ? <CompareView bench={bench} keeping={keeping} keeper={keeper} /> : job ? <current.View bench={bench} /> : started.value ? <EmptyBench bench={bench} keeping={keeping} keeper={keeper} offline={offline} drawer={drawer} /> : <p class="opening">{w.opening}</p>}
+      {keeping.state.value === 'full' && (
+        <p class="notice" role="alert">
+          {w.storageFull}
+        </p>
+      )}
+      {keeping.state.value === 'denied' && (
+        <p class="notice" role="alert">
+          {w.notKept}
+        </p>
+      )}
+      {bench.failure.value !== null && (
+        <p class="notice" role="alert">
+          {w.wentWrong} {bench.failure.value}
+        </p>
+      )}
+      {job && (
+        <p class="print-only print-station" aria-hidden="true">
+          {comparing ? words().compare.title : current.title()}
+        </p>
+      )}
+      <main
+        id="station"
+        tabindex={-1}
+        aria-busy={bench.working.value}
+        aria-label={!job ? w.noJob : comparing ? words().compare.title : current.title()}
+      >
+        {job && comparing ? (
+          <CompareView bench={bench} keeping={keeping} keeper={keeper} />
+        ) : job ? (
+          <current.View bench={bench} />
+        ) : started.value ? (
+          <EmptyBench bench={bench} keeping={keeping} keeper={keeper} offline={offline} drawer={drawer} />
+        ) : (
+          <p class="opening">{w.opening}</p>
+        )}
       </main>
     </>
   );
@@ -72,7 +134,9 @@ function NewerNotice({ offline }: { readonly offline: Offline }) {
   return (
     <div class="notice notice-row" role="status">
       <span>{w.newerLaydown}</span>
-      <button type="button" class="button" onClick={() => offline.take()}>{w.takeNewer}</button>
+      <button type="button" class="button" onClick={() => offline.take()}>
+        {w.takeNewer}
+      </button>
     </div>
   );
 }
@@ -81,7 +145,9 @@ function NewerNotice({ offline }: { readonly offline: Offline }) {
 function useStation(): Signal<string> {
   const station = useSignal(location.hash.slice(1));
   useEffect(() => {
-    const follow = (): void => { station.value = location.hash.slice(1); };
+    const follow = (): void => {
+      station.value = location.hash.slice(1);
+    };
     addEventListener('hashchange', follow);
     return () => removeEventListener('hashchange', follow);
   }, []);

@@ -28,14 +28,38 @@ export function Drawer({ bench, keeping, keeper, offline, name, printing }: Prop
   const open = name.value;
   if (open === null) return <div id="drawer" hidden />;
   return (
-    <section id="drawer" class="drawer" aria-label={{ open: w.open, print: w.print, versions: w.versions, problems: w.warning, glossary: words().glossary.title }[open]}
-      onKeyDown={(e) => { if (e.key === 'Escape') name.value = null; }}>
-      {open === 'open' && <OpenChoices bench={bench} keeping={keeping} keeper={keeper} offline={offline} onOpened={() => { name.value = null; }} />}
+    <section
+      id="drawer"
+      class="drawer"
+      aria-label={{ open: w.open, print: w.print, versions: w.versions, problems: w.warning, glossary: words().glossary.title }[open]}
+      onKeyDown={(e) => {
+        if (e.key === 'Escape') name.value = null;
+      }}
+    >
+      {open === 'open' && (
+        <OpenChoices
+          bench={bench}
+          keeping={keeping}
+          keeper={keeper}
+          offline={offline}
+          onOpened={() => {
+            name.value = null;
+          }}
+        />
+      )}
       {open === 'versions' && <Versions bench={bench} keeping={keeping} keeper={keeper} offline={offline} />}
       {open === 'problems' && <ProblemList problems={bench.plan.value?.problems ?? []} units={bench.job.value?.units} />}
       {open === 'glossary' && <Glossary />}
       {open === 'print' && <PrintChoices bench={bench} printing={printing} />}
-      <button type="button" class="button button-small drawer-close" onClick={() => { name.value = null; }}>{w.close}</button>
+      <button
+        type="button"
+        class="button button-small drawer-close"
+        onClick={() => {
+          name.value = null;
+        }}
+      >
+        {w.close}
+      </button>
     </section>
   );
 }
@@ -47,20 +71,40 @@ function PrintChoices({ bench, printing }: Pick<Props, 'bench' | 'printing'>) {
   const share = printing.share.value;
   return (
     <div class="row">
-      <label>{w.packetPaper}{' '}
-        <select class="choice" value={page.value} onChange={(e) => { page.value = e.currentTarget.value === 'letter' ? 'letter' : 'a4'; }}>
+      <label>
+        {w.packetPaper}{' '}
+        <select
+          class="choice"
+          value={page.value}
+          onChange={(e) => {
+            page.value = e.currentTarget.value === 'letter' ? 'letter' : 'a4';
+          }}
+        >
           <option value="a4">{w.a4}</option>
           <option value="letter">{w.letter}</option>
         </select>
       </label>
-      {share === null
-        ? <button type="button" class="button button-strong" onClick={() => void printing.start(bench, page.value)}>{w.print}</button>
-        : <><progress value={share} aria-label={w.printing(Math.round(share * 100))} /><button type="button" class="button" onClick={() => printing.stop()}>{w.stop}</button></>}
+      {share === null ? (
+        <button type="button" class="button button-strong" onClick={() => void printing.start(bench, page.value)}>
+          {w.print}
+        </button>
+      ) : (
+        <>
+          <progress value={share} aria-label={w.printing(Math.round(share * 100))} />
+          <button type="button" class="button" onClick={() => printing.stop()}>
+            {w.stop}
+          </button>
+        </>
+      )}
       {files && (
         <>
           <span>{w.packetReady(files.length)}</span>
-          <button type="button" class="button packet-pdf" onClick={() => takePacketPdf(bench, files)}>{w.packetPdf}</button>
-          <button type="button" class="button" onClick={() => takePacketAll(bench, files)}>{w.packetAll}</button>
+          <button type="button" class="button packet-pdf" onClick={() => takePacketPdf(bench, files)}>
+            {w.packetPdf}
+          </button>
+          <button type="button" class="button" onClick={() => takePacketAll(bench, files)}>
+            {w.packetAll}
+          </button>
         </>
       )}
     </div>

@@ -16,11 +16,18 @@ export function EmptyBench({ drawer, ...props }: ShellProps & { readonly drawer:
       <p>{w.emptyText}</p>
       <OpenChoices {...props} />
       <div class="row">
-        {!tour.value.on && <button type="button" class="button button-strong empty-tour" onClick={startTour}>{tour.value.at > 0 ? words().guide.tourOn : words().guide.tourStart}</button>}
+        {!tour.value.on && (
+          <button type="button" class="button button-strong empty-tour" onClick={startTour}>
+            {tour.value.at > 0 ? words().guide.tourOn : words().guide.tourStart}
+          </button>
+        )}
         <WordsButton drawer={drawer} />
       </div>
       <NewJob onStart={(text) => void startJob(props.bench, props.keeping, props.keeper, text)} />
-      <p class="empty-note">{w.onThisMachine}{props.offline.ready.value && ` ${w.worksOffline}`}</p>
+      <p class="empty-note">
+        {w.onThisMachine}
+        {props.offline.ready.value && ` ${w.worksOffline}`}
+      </p>
     </section>
   );
 }

@@ -10,9 +10,30 @@ export function Glossary() {
   const term = at.value && glossary.terms[at.value];
   return (
     <div class="glossary">
-      <p class="term-says" aria-live="polite">{term ? <><b>{termName(at.value!)}</b> {term.says}</> : glossary.choose}</p>
+      <p class="term-says" aria-live="polite">
+        {term ? (
+          <>
+            <b>{termName(at.value!)}</b> {term.says}
+          </>
+        ) : (
+          glossary.choose
+        )}
+      </p>
       <ul class="glossary-words" aria-label={glossary.all}>
-        {terms.map((id) => <li key={id}><button type="button" class="term" aria-pressed={at.value === id} onClick={() => { at.value = id; }}>{termName(id)}</button></li>)}
+        {terms.map((id) => (
+          <li key={id}>
+            <button
+              type="button"
+              class="term"
+              aria-pressed={at.value === id}
+              onClick={() => {
+                at.value = id;
+              }}
+            >
+              {termName(id)}
+            </button>
+          </li>
+        ))}
       </ul>
     </div>
   );

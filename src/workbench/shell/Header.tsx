@@ -25,20 +25,41 @@ export function Header({ bench, keeping, station, drawer, printing }: Props) {
     <header class="header">
       <div class="header-top">
         <h1 class="wordmark">{w.laydown}</h1>
-        {job
-          ? <input class="job-title" aria-label={w.jobTitle} value={job.title} maxLength={200}
-              onChange={(e) => {
-                const title = e.currentTarget.value.trim();
-                if (title) bench.edit(step('title'), (j) => (j.title === title ? j : { ...j, title }));
-                else e.currentTarget.value = job.title;
-              }} />
-          : <span class="job-title job-title-none">{w.noJob}</span>}
+        {job ? (
+          <input
+            class="job-title"
+            aria-label={w.jobTitle}
+            value={job.title}
+            maxLength={200}
+            onChange={(e) => {
+              const title = e.currentTarget.value.trim();
+              if (title) bench.edit(step('title'), (j) => (j.title === title ? j : { ...j, title }));
+              else e.currentTarget.value = job.title;
+            }}
+          />
+        ) : (
+          <span class="job-title job-title-none">{w.noJob}</span>
+        )}
         <div class="header-actions">
           {job && <UndoRedo bench={bench} />}
-          <Toggle drawer={drawer} name="open">{w.open}</Toggle>
-          {job && <button type="button" class="button" onClick={() => void saveNow(bench, keeping)}>{w.save}</button>}
-          {job && <Toggle drawer={drawer} name="versions">{w.versions}</Toggle>}
-          {job && <Toggle drawer={drawer} name="print" strong>{printing.share.value === null ? w.print : w.printing(Math.round(printing.share.value * 100))}</Toggle>}
+          <Toggle drawer={drawer} name="open">
+            {w.open}
+          </Toggle>
+          {job && (
+            <button type="button" class="button" onClick={() => void saveNow(bench, keeping)}>
+              {w.save}
+            </button>
+          )}
+          {job && (
+            <Toggle drawer={drawer} name="versions">
+              {w.versions}
+            </Toggle>
+          )}
+          {job && (
+            <Toggle drawer={drawer} name="print" strong>
+              {printing.share.value === null ? w.print : w.printing(Math.round(printing.share.value * 100))}
+            </Toggle>
+          )}
         </div>
         <LanguageSwitch />
       </div>
@@ -49,7 +70,11 @@ export function Header({ bench, keeping, station, drawer, printing }: Props) {
               const { needs, knows } = s.state(bench);
               return (
                 <li key={s.id}>
-                  <a ref={s.id === station ? intoView : undefined} href={`${here}#${s.id}`} aria-current={s.id === station ? 'page' : undefined}>
+                  <a
+                    ref={s.id === station ? intoView : undefined}
+                    href={`${here}#${s.id}`}
+                    aria-current={s.id === station ? 'page' : undefined}
+                  >
                     <b>{s.title()}</b>
                     <small class={needs ? 'needs' : 'knows'}>{needs ?? knows}</small>
                   </a>
@@ -80,8 +105,26 @@ function UndoRedo({ bench }: { readonly bench: Bench }) {
   const again = bench.canRedo.value;
   return (
     <>
-      <button type="button" class="button" disabled={!back} title={back ? w.undoThis(sayStep(back)) : w.nothingToUndo} aria-label={back ? w.undoThis(sayStep(back)) : w.undo} onClick={() => bench.undo()}>{w.undo}</button>
-      <button type="button" class="button" disabled={!again} title={again ? w.redoThis(sayStep(again)) : w.nothingToRedo} aria-label={again ? w.redoThis(sayStep(again)) : w.redo} onClick={() => bench.redo()}>{w.redo}</button>
+      <button
+        type="button"
+        class="button"
+        disabled={!back}
+        title={back ? w.undoThis(sayStep(back)) : w.nothingToUndo}
+        aria-label={back ? w.undoThis(sayStep(back)) : w.undo}
+        onClick={() => bench.undo()}
+      >
+        {w.undo}
+      </button>
+      <button
+        type="button"
+        class="button"
+        disabled={!again}
+        title={again ? w.redoThis(sayStep(again)) : w.nothingToRedo}
+        aria-label={again ? w.redoThis(sayStep(again)) : w.redo}
+        onClick={() => bench.redo()}
+      >
+        {w.redo}
+      </button>
     </>
   );
 }
@@ -96,8 +139,17 @@ interface ToggleProps {
 function Toggle({ drawer, name, strong = false, children }: ToggleProps) {
   const open = drawer.value === name;
   return (
-    <button type="button" class={`button${strong ? ' button-strong' : ''}`} aria-expanded={open} aria-controls="drawer"
-      onClick={() => { drawer.value = open ? null : name; }}>{children}</button>
+    <button
+      type="button"
+      class={`button${strong ? ' button-strong' : ''}`}
+      aria-expanded={open}
+      aria-controls="drawer"
+      onClick={() => {
+        drawer.value = open ? null : name;
+      }}
+    >
+      {children}
+    </button>
   );
 }
 
@@ -106,13 +158,21 @@ function StatusLine({ bench, keeping, drawer }: Pick<Props, 'bench' | 'keeping' 
   const w = words().shell;
   const problems = bench.plan.value?.problems ?? [];
   const count = (severity: string): number => problems.filter((p) => p.severity === severity).length;
-  const parts = [[count('error'), w.errors], [count('warning'), w.warnings], [count('note'), w.notes]] as const;
+  const parts = [
+    [count('error'), w.errors],
+    [count('warning'), w.warnings],
+    [count('note'), w.notes],
+  ] as const;
   const said = parts.filter(([n]) => n > 0).map(([n, say]) => say(n));
   const kept = keeping.state.value;
   return (
     <div class="status">
       <Announcer bench={bench} />
-      {said.length > 0 && <Toggle drawer={drawer} name="problems">{said.join(' · ')}</Toggle>}
+      {said.length > 0 && (
+        <Toggle drawer={drawer} name="problems">
+          {said.join(' · ')}
+        </Toggle>
+      )}
       {(kept === 'kept' || kept === 'keeping') && <span class="kept">{kept === 'kept' ? w.kept : w.keeping}</span>}
     </div>
   );

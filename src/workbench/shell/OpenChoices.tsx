@@ -15,16 +15,35 @@ export function OpenChoices({ bench, keeping, keeper, offline, onOpened }: Shell
   const chooser = useRef<HTMLInputElement>(null);
   return (
     <div class="row">
-      <input ref={chooser} type="file" accept=".laydown,application/zip" class="unseen" tabindex={-1} aria-label={w.openFile}
+      <input
+        ref={chooser}
+        type="file"
+        accept=".laydown,application/zip"
+        class="unseen"
+        tabindex={-1}
+        aria-label={w.openFile}
         onChange={(e) => {
           const file = e.currentTarget.files?.[0];
           e.currentTarget.value = '';
           if (file) void open({ file });
-        }} />
-      <button type="button" class="button" onClick={() => chooser.current?.click()}>{w.openFile}</button>
-      {canOpenFolders && <button type="button" class="button" onClick={() => void open('folder')}>{w.openFolder}</button>}
-      <button type="button" class="button" onClick={() => void open('example')}>{w.openExample}</button>
-      {offline.canInstall.value && <button type="button" class="button" onClick={() => offline.install()}>{w.install}</button>}
+        }}
+      />
+      <button type="button" class="button" onClick={() => chooser.current?.click()}>
+        {w.openFile}
+      </button>
+      {canOpenFolders && (
+        <button type="button" class="button" onClick={() => void open('folder')}>
+          {w.openFolder}
+        </button>
+      )}
+      <button type="button" class="button" onClick={() => void open('example')}>
+        {w.openExample}
+      </button>
+      {offline.canInstall.value && (
+        <button type="button" class="button" onClick={() => offline.install()}>
+          {w.install}
+        </button>
+      )}
       <LanguageSwitch />
     </div>
   );

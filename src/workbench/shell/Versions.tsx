@@ -32,17 +32,44 @@ export function Versions({ bench, keeping, keeper }: ShellProps) {
   const versions = keeping.versions.value;
   return (
     <div class="versions">
-      <form class="row" onSubmit={(e) => { e.preventDefault(); void keep(); }}>
-        <label>{w.versionName}{' '}<input class="text" value={name.value} maxLength={200} onInput={(e) => { name.value = e.currentTarget.value; }} /></label>
-        <button type="submit" class="button" disabled={!name.value.trim()}>{w.keepVersion}</button>
+      <form
+        class="row"
+        onSubmit={(e) => {
+          e.preventDefault();
+          void keep();
+        }}
+      >
+        <label>
+          {w.versionName}{' '}
+          <input
+            class="text"
+            value={name.value}
+            maxLength={200}
+            onInput={(e) => {
+              name.value = e.currentTarget.value;
+            }}
+          />
+        </label>
+        <button type="submit" class="button" disabled={!name.value.trim()}>
+          {w.keepVersion}
+        </button>
       </form>
-      {versions.length === 0 ? <p>{w.noVersions}</p> : (
+      {versions.length === 0 ? (
+        <p>{w.noVersions}</p>
+      ) : (
         <ul>
           {versions.map((v) => (
             <li key={v.id}>
-              <b>{v.name}</b> <span>{v.job.title}</span> <time dateTime={new Date(v.keptAt).toISOString()}>{new Date(v.keptAt).toLocaleString(navigator.language.startsWith(language.value) ? navigator.language : language.value)}</time>
-              <a class="button button-small button-link" href="#compare" onClick={() => compareWith(v.id)}>{words().compare.compareWith(v.name)}</a>
-              <button type="button" class="button button-small" onClick={() => void take(v.id, v.name)}>{w.takeVersion(v.name)}</button>
+              <b>{v.name}</b> <span>{v.job.title}</span>{' '}
+              <time dateTime={new Date(v.keptAt).toISOString()}>
+                {new Date(v.keptAt).toLocaleString(navigator.language.startsWith(language.value) ? navigator.language : language.value)}
+              </time>
+              <a class="button button-small button-link" href="#compare" onClick={() => compareWith(v.id)}>
+                {words().compare.compareWith(v.name)}
+              </a>
+              <button type="button" class="button button-small" onClick={() => void take(v.id, v.name)}>
+                {w.takeVersion(v.name)}
+              </button>
             </li>
           ))}
         </ul>

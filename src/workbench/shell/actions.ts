@@ -19,8 +19,11 @@ export async function attempt(bench: Bench, work: () => Promise<void>): Promise<
     await work();
   } catch (error) {
     if (error instanceof Cancelled) return bench.announce(words().shell.stoppedPrinting);
-    bench.refuse(error instanceof ProblemError ? error.problems
-      : [problem('error', 'went-wrong', 'Laydown', words().shell.wentWrong, error instanceof Error ? error.message : String(error))]);
+    bench.refuse(
+      error instanceof ProblemError
+        ? error.problems
+        : [problem('error', 'went-wrong', 'Laydown', words().shell.wentWrong, error instanceof Error ? error.message : String(error))],
+    );
   }
 }
 
@@ -32,7 +35,12 @@ let warnedOf: unknown = null;
 /** Puts another job on the bench; the one there is kept as a version if anything was done to it. */
 export function openJob(bench: Bench, keeping: Keeping, keeper: Keeper, source: Source): Promise<void> {
   return attempt(bench, async () => {
-    const opened: OpenedJob | null = source === 'folder' ? await openFolder(bench) : source === 'example' ? await openFiles(bench, await exampleFiles()) : await openFile(bench, source.file);
+    const opened: OpenedJob | null =
+      source === 'folder'
+        ? await openFolder(bench)
+        : source === 'example'
+          ? await openFiles(bench, await exampleFiles())
+          : await openFile(bench, source.file);
     if (!opened) return;
     await makeRoom(bench, keeping, keeper);
     putOn(bench, keeping, opened);
@@ -83,21 +91,32 @@ export function createPrinting(): Printing {
   const files = signal<readonly MadeFile[] | null>(null);
   let stopper: AbortController | null = null;
   return {
-    share, files,
-    start: (bench, page) => attempt(bench, async () => {
-      files.value = null;
-      share.value = 0;
-      stopper = new AbortController();
-      try {
-        // Pots being tried are not part of the job, so they are not printed.
-        for (const id of bench.trials.value.keys()) bench.tryInk(id, null);
-        await bench.upToDate();
-        files.value = await bench.ask('packet', { page, language: language.value }, { signal: stopper.signal, onProgress: (s) => { share.value = s; } });
-        bench.announce(words().shell.packetReady(files.value.length));
-      } finally {
-        share.value = null;
-      }
-    }),
+    share,
+    files,
+    start: (bench, page) =>
+      attempt(bench, async () => {
+        files.value = null;
+        share.value = 0;
+        stopper = new AbortController();
+        try {
+          // Pots being tried are not part of the job, so they are not printed.
+          for (const id of bench.trials.value.keys()) bench.tryInk(id, null);
+          await bench.upToDate();
+          files.value = await bench.ask(
+            'packet',
+            { page, language: language.value },
+            {
+              signal: stopper.signal,
+              onProgress: (s) => {
+                share.value = s;
+              },
+            },
+          );
+          bench.announce(words().shell.packetReady(files.value.length));
+        } finally {
+          share.value = null;
+        }
+      }),
     stop: () => stopper?.abort(),
   };
 }
@@ -108,6 +127,10 @@ export function takePacketPdf(bench: Bench, files: readonly MadeFile[]): void {
 }
 
 export function takePacketAll(bench: Bench, files: readonly MadeFile[]): void {
-  const zip = zipSync(Object.fromEntries(files.map((f) => [f.path, [f.bytes, { level: 0, mtime: '1980-01-01T00:00:00' }] as const])) as Parameters<typeof zipSync>[0]);
+  const zip = zipSync(
+    Object.fromEntries(files.map((f) => [f.path, [f.bytes, { level: 0, mtime: '1980-01-01T00:00:00' }] as const])) as Parameters<
+      typeof zipSync
+    >[0],
+  );
   download(zip, `${fileStem(bench.job.value?.title ?? '')}-packet.zip`, 'application/zip');
 }

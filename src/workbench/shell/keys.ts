@@ -20,6 +20,10 @@ export function listenToKeys(bench: Bench, keeping: Keeping): void {
     else bench.undo();
   });
   // Where nothing can be kept, the browser asks before the page goes.
-  window.addEventListener('beforeunload', (e) => { if (!keeping.isSafe() && keeping.state.value !== 'keeping') e.preventDefault(); });
-  window.addEventListener('pagehide', () => { void keeping.flush(); });
+  window.addEventListener('beforeunload', (e) => {
+    if (!keeping.isSafe() && keeping.state.value !== 'keeping') e.preventDefault();
+  });
+  window.addEventListener('pagehide', () => {
+    void keeping.flush();
+  });
 }

@@ -25,7 +25,8 @@ export function nextStep(bench: Bench, packetMade: boolean): NextStep {
   const wrong = bench.plan.value?.problems.filter((p) => p.severity === 'error').length ?? 0;
   if (wrong > 0) return { kind: 'mend', count: wrong };
   const edition = stations.find((s) => s.id === 'edition');
-  if (edition && bench.plan.value && allPulled(bench.plan.value, countOf(bench).state.value)) return { kind: 'station', station: edition, says: edition.state(bench).knows };
+  if (edition && bench.plan.value && allPulled(bench.plan.value, countOf(bench).state.value))
+    return { kind: 'station', station: edition, says: edition.state(bench).knows };
   const press = stations.find((s) => s.id === 'pulling');
   return packetMade && press ? { kind: 'station', station: press, says: words().guide.printed } : { kind: 'print' };
 }
@@ -34,10 +35,13 @@ export function nextStep(bench: Bench, packetMade: boolean): NextStep {
 function stencilsFromPicture(bench: Bench): NextStep | null {
   const job = bench.job.value;
   if (!job?.picture || job.cuts.length > 0) return null;
-  const picture = stations.find((s) => s.id === 'picture'), inks = stations.find((s) => s.id === 'inks');
+  const picture = stations.find((s) => s.id === 'picture'),
+    inks = stations.find((s) => s.id === 'inks');
   const needs = picture?.state(bench).needs ?? null;
   if (needs !== null && inks) return { kind: 'station', station: inks, says: inks.state(bench).needs ?? needs };
-  return picture ? { kind: 'station', station: picture, says: making.value?.result ? words().picture.takeInstead : words().picture.make } : null;
+  return picture
+    ? { kind: 'station', station: picture, says: making.value?.result ? words().picture.takeInstead : words().picture.make }
+    : null;
 }
 
 /** Where the hand goes at a station that lacks something, the likeliest first. */
@@ -53,7 +57,9 @@ export function showPlace(): void {
     place.focus({ preventScroll: true });
     seen.scrollIntoView({ block: 'center' });
     seen.dataset.here = '';
-    setTimeout(() => { delete seen.dataset.here; }, shownMs);
+    setTimeout(() => {
+      delete seen.dataset.here;
+    }, shownMs);
     return;
   }
 }

@@ -71,9 +71,13 @@ export function createBench(client: WorkerClient): Bench {
     const papers = planning.plan.value?.papers ?? [];
     return papers.find((p) => p.id === chosenPaper.value) ?? papers[0] ?? null;
   });
-  effect(() => { inSight.value = paper.value?.id ?? null; });
+  effect(() => {
+    inSight.value = paper.value?.id ?? null;
+  });
   // What just happened was said in the language of then.
-  effect(() => { if (language.value !== '') announced.value = ''; });
+  effect(() => {
+    if (language.value !== '') announced.value = '';
+  });
   const noFiles: Attachments = new Map();
 
   const goTo = (next: History<OpenedJob>, said: string): void => {
@@ -88,7 +92,9 @@ export function createBench(client: WorkerClient): Bench {
     working: planning.working,
     failure: planning.failure,
     paper,
-    choosePaper(id) { chosenPaper.value = id; },
+    choosePaper(id) {
+      chosenPaper.value = id;
+    },
     trials,
     tryInk(layerId, inkId) {
       const next = new Map(trials.value);
@@ -112,9 +118,12 @@ export function createBench(client: WorkerClient): Bench {
       if (job === before.job && attachments === before.attachments) return;
       history.value = record(current, { job, attachments }, name, options.mark ?? null);
     },
-    settle() { if (history.value) history.value = settle(history.value); },
+    settle() {
+      if (history.value) history.value = settle(history.value);
+    },
     carry(path, bytes) {
-      if (history.value) history.value = everywhere(history.value, (state) => ({ ...state, attachments: new Map(state.attachments).set(path, bytes) }));
+      if (history.value)
+        history.value = everywhere(history.value, (state) => ({ ...state, attachments: new Map(state.attachments).set(path, bytes) }));
     },
     undo() {
       const current = history.value;
@@ -149,6 +158,8 @@ export function createBench(client: WorkerClient): Bench {
     },
     announced,
     refused,
-    refuse(problems) { refused.value = problems; },
+    refuse(problems) {
+      refused.value = problems;
+    },
   };
 }

@@ -3,7 +3,12 @@ import { parseJob, type Job } from '../../core/job/index.ts';
 import { moveLayer, withLayer, withTrials } from './edits.ts';
 
 const layer = (id: string, ink: string | null = 'weed') => ({ id, name: id, cut: 'c', side: 'window', ink });
-const job: Job = parseJob({ schemaVersion: 1, title: 'Three runs', image: { widthMm: 10, heightMm: 10 }, layers: [layer('sky'), layer('kelp'), layer('foam', null)] });
+const job: Job = parseJob({
+  schemaVersion: 1,
+  title: 'Three runs',
+  image: { widthMm: 10, heightMm: 10 },
+  layers: [layer('sky'), layer('kelp'), layer('foam', null)],
+});
 const order = (j: Job): string => j.layers.map((l) => l.id).join(' ');
 
 describe('edits of a job', () => {
@@ -23,7 +28,13 @@ describe('edits of a job', () => {
   });
 
   test('an ink is tried on open layers only, and only for show', () => {
-    const tried = withTrials(job, new Map([['foam', 'dusk'], ['kelp', 'dusk']]));
+    const tried = withTrials(
+      job,
+      new Map([
+        ['foam', 'dusk'],
+        ['kelp', 'dusk'],
+      ]),
+    );
     expect(tried.layers.map((l) => l.ink)).toEqual(['weed', 'weed', 'dusk']);
     expect(job.layers[2].ink).toBeNull();
   });

@@ -21,5 +21,8 @@ export type Trials = ReadonlyMap<string, string>;
 
 export function withTrials(job: Job, trials: Trials): Job {
   if (trials.size === 0) return job;
-  return { ...job, layers: job.layers.map((layer) => (layer.ink === null && trials.has(layer.id) ? { ...layer, ink: trials.get(layer.id)! } : layer)) };
+  return {
+    ...job,
+    layers: job.layers.map((layer) => (layer.ink === null && trials.has(layer.id) ? { ...layer, ink: trials.get(layer.id)! } : layer)),
+  };
 }

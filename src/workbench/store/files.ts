@@ -47,7 +47,9 @@ export function openFiles(bench: Bench, files: Attachments): Promise<OpenedJob> 
 }
 
 function tooLarge(name: string): ProblemError {
-  return new ProblemError([problem('error', 'too-large', name, 'It holds far more than a job does.', 'Choose a .laydown file, or the folder of one job.')]);
+  return new ProblemError([
+    problem('error', 'too-large', name, 'It holds far more than a job does.', 'Choose a .laydown file, or the folder of one job.'),
+  ]);
 }
 
 /** Hands bytes to the browser as a download. */

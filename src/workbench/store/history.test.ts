@@ -16,17 +16,19 @@ describe('undo and redo', () => {
   });
 
   test('whatever is undone comes back in the same order, until something new is done', () => {
-    fc.assert(fc.property(fc.array(fc.integer(), { minLength: 1, maxLength: 30 }), fc.nat(40), (states, times) => {
-      let h = begin(-1);
-      for (const s of states) h = record(h, s, named);
-      let back = h;
-      for (let i = 0; i < times; i++) back = undo(back);
-      expect(back.now.state).toBe(times >= states.length ? -1 : [-1, ...states][states.length - times]);
-      let again = back;
-      for (let i = 0; i < times; i++) again = redo(again);
-      expect(again.now.state).toBe(h.now.state);
-      expect(record(back, 99, named).future).toEqual([]);
-    }));
+    fc.assert(
+      fc.property(fc.array(fc.integer(), { minLength: 1, maxLength: 30 }), fc.nat(40), (states, times) => {
+        let h = begin(-1);
+        for (const s of states) h = record(h, s, named);
+        let back = h;
+        for (let i = 0; i < times; i++) back = undo(back);
+        expect(back.now.state).toBe(times >= states.length ? -1 : [-1, ...states][states.length - times]);
+        let again = back;
+        for (let i = 0; i < times; i++) again = redo(again);
+        expect(again.now.state).toBe(h.now.state);
+        expect(record(back, 99, named).future).toEqual([]);
+      }),
+    );
   });
 
   test('a fact is carried through all moments: undo and redo neither name it nor take it away', () => {

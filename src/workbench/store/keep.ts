@@ -52,22 +52,29 @@ export async function fingerprint(bytes: Uint8Array): Promise<string> {
 
 export function openKeeper(name = 'laydown'): Keeper {
   // A browser that denies storage may throw at once: that is told like any other refusal.
-  const opening: Promise<IDBPDatabase<Rooms>> = openPatiently(() => openDB<Rooms>(name, 1, {
-    upgrade(db) {
-      db.createObjectStore('bench');
-      db.createObjectStore('versions', { keyPath: 'id', autoIncrement: true });
-      db.createObjectStore('attachments');
-    },
-  }));
+  const opening: Promise<IDBPDatabase<Rooms>> = openPatiently(() =>
+    openDB<Rooms>(name, 1, {
+      upgrade(db) {
+        db.createObjectStore('bench');
+        db.createObjectStore('versions', { keyPath: 'id', autoIncrement: true });
+        db.createObjectStore('attachments');
+      },
+    }),
+  );
   opening.catch(() => undefined);
 
   /** All or nothing: attachments and the document that names them go in together. */
   async function put(snapshot: Snapshot, as: { version: string } | 'now'): Promise<void> {
     const db = await opening;
-    const named = await Promise.all([...snapshot.attachments].map(async ([path, bytes]) => ({ path, bytes, print: await fingerprint(bytes) })));
+    const named = await Promise.all(
+      [...snapshot.attachments].map(async ([path, bytes]) => ({ path, bytes, print: await fingerprint(bytes) })),
+    );
     const kept: KeptJob = {
-      job: snapshot.job, attachments: named.map(({ path, print }) => [path, print] as const),
-      servedPrint: snapshot.servedPrint, changed: snapshot.changed, keptAt: Date.now(),
+      job: snapshot.job,
+      attachments: named.map(({ path, print }) => [path, print] as const),
+      servedPrint: snapshot.servedPrint,
+      changed: snapshot.changed,
+      keptAt: Date.now(),
     };
     const tx = db.transaction(['bench', 'versions', 'attachments'], 'readwrite', { durability: 'strict' });
     const store = tx.objectStore('attachments');

@@ -82,7 +82,8 @@ export function keepSaved(bench: Bench, keeper: Keeper, mayWrite: Promise<boolea
   void look();
 
   return {
-    state, versions,
+    state,
+    versions,
     opened(print, wasChanged) {
       servedPrint = print;
       changed = wasChanged;
@@ -98,7 +99,11 @@ export function keepSaved(bench: Bench, keeper: Keeper, mayWrite: Promise<boolea
       const job = bench.job.peek();
       return job === null || job === inFile || state.peek() === 'kept' || !changed;
     },
-    savedAsFile() { inFile = bench.job.peek(); },
-    flush: async () => { while (running) await running; },
+    savedAsFile() {
+      inFile = bench.job.peek();
+    },
+    flush: async () => {
+      while (running) await running;
+    },
   };
 }

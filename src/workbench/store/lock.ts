@@ -2,9 +2,11 @@
 export function holdBench(name = 'laydown-bench'): Promise<boolean> {
   if (!('locks' in navigator)) return Promise.resolve(true);
   return new Promise((resolve) => {
-    void navigator.locks.request(name, { ifAvailable: true }, (lock) => {
-      resolve(lock !== null);
-      return lock === null ? undefined : new Promise<never>(() => undefined);
-    }).catch(() => resolve(true));
+    void navigator.locks
+      .request(name, { ifAvailable: true }, (lock) => {
+        resolve(lock !== null);
+        return lock === null ? undefined : new Promise<never>(() => undefined);
+      })
+      .catch(() => resolve(true));
   });
 }

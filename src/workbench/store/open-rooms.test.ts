@@ -4,7 +4,13 @@ import { openPatiently } from './open-rooms.ts';
 const now = (): Promise<void> => Promise.resolve();
 const failing = (times: number, name: string): { open: () => Promise<string>; tries: () => number } => {
   let tried = 0;
-  return { open: async () => { if (tried++ < times) throw new DOMException('no', name); return 'open'; }, tries: () => tried };
+  return {
+    open: async () => {
+      if (tried++ < times) throw new DOMException('no', name);
+      return 'open';
+    },
+    tries: () => tried,
+  };
 };
 
 describe('the browser’s own storage', () => {

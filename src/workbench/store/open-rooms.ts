@@ -7,7 +7,10 @@ const passing = new Set(['UnknownError', 'AbortError', 'InvalidStateError', 'Tim
  * Opens a database of the browser, again if it can't be reached just now. Rejects with the browser's own error.
  * @param open may throw or reject
  */
-export async function openPatiently<T>(open: () => Promise<T>, wait: (ms: number) => Promise<void> = (ms) => new Promise((resolve) => setTimeout(resolve, ms))): Promise<T> {
+export async function openPatiently<T>(
+  open: () => Promise<T>,
+  wait: (ms: number) => Promise<void> = (ms) => new Promise((resolve) => setTimeout(resolve, ms)),
+): Promise<T> {
   for (const ms of waitsMs) {
     try {
       return await open();

@@ -24,8 +24,11 @@ export interface Planning {
  * Keeps the Plan in step with the job. One question at a time is under way; when the job changes meanwhile only the newest
  * is asked for next, so a slider never builds up a queue.
  */
-export function keepPlanned(client: WorkerClient, wanted: ReadonlySignal<{ readonly job: Job; readonly attachments: Attachments } | null>,
-  inSight: ReadonlySignal<string | null>): Planning {
+export function keepPlanned(
+  client: WorkerClient,
+  wanted: ReadonlySignal<{ readonly job: Job; readonly attachments: Attachments } | null>,
+  inSight: ReadonlySignal<string | null>,
+): Planning {
   const plan = signal<ShownPlan | null>(null);
   const working = signal(false);
   const failure = signal<string | null>(null);
@@ -84,16 +87,19 @@ export function keepPlanned(client: WorkerClient, wanted: ReadonlySignal<{ reado
   }
 
   /** Until the job changes again, or the hand has rested. */
-  const rest = (): Promise<void> => new Promise((resolve) => {
-    const before = wanted.peek();
-    const timer = setTimeout(end, restMs);
-    const stop = wanted.subscribe((now) => { if (now !== before) end(); });
-    function end(): void {
-      clearTimeout(timer);
-      queueMicrotask(() => stop());
-      resolve();
-    }
-  });
+  const rest = (): Promise<void> =>
+    new Promise((resolve) => {
+      const before = wanted.peek();
+      const timer = setTimeout(end, restMs);
+      const stop = wanted.subscribe((now) => {
+        if (now !== before) end();
+      });
+      function end(): void {
+        clearTimeout(timer);
+        queueMicrotask(() => stop());
+        resolve();
+      }
+    });
 
   async function run(): Promise<void> {
     working.value = true;
@@ -106,7 +112,7 @@ export function keepPlanned(client: WorkerClient, wanted: ReadonlySignal<{ reado
         continue;
       }
       try {
-        if (now.attachments === there && (quickly === now || await recolour(now.job))) {
+        if (now.attachments === there && (quickly === now || (await recolour(now.job)))) {
           // While changes keep coming the colours are enough; the whole Plan is made when the hand rests.
           await rest();
           if (wanted.peek() !== now) continue;
@@ -140,18 +146,28 @@ export function keepPlanned(client: WorkerClient, wanted: ReadonlySignal<{ reado
   effect(() => {
     const now = wanted.value;
     // Back at what the last whole Plan was made of before the next was asked for: it is shown as it was.
-    if (now === done) return void (whole && untracked(() => { plan.value = whole; }));
+    if (now === done)
+      return void (
+        whole &&
+        untracked(() => {
+          plan.value = whole;
+        })
+      );
     if (now) untracked(() => showQuickly(now));
     void start();
   });
   return {
-    plan, working, failure,
+    plan,
+    working,
+    failure,
     show(kept) {
       const now = wanted.peek();
       if (plan.peek() !== null || !working.peek() || !now) return;
       know(kept, now.attachments);
       plan.value = kept;
     },
-    upToDate: async () => { while (wanted.peek() !== done) await start(); },
+    upToDate: async () => {
+      while (wanted.peek() !== done) await start();
+    },
   };
 }

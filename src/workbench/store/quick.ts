@@ -29,9 +29,13 @@ export function createQuick(): Quick {
       if (warm) return;
       // The first time takes far longer than all that follow: it is had while nobody waits.
       warm = true;
-      setTimeout(() => { if (known.length > 0) quick.show(known[0], known[0].job, known[0].papers[0]?.id ?? ''); }, 300);
+      setTimeout(() => {
+        if (known.length > 0) quick.show(known[0], known[0].job, known[0].papers[0]?.id ?? '');
+      }, 300);
     },
-    forget() { known = []; },
+    forget() {
+      known = [];
+    },
     show(shown, job, paperId) {
       if (job.proofReadings.length > 0) return null;
       for (const base of known) {
@@ -40,7 +44,9 @@ export function createQuick(): Quick {
         const on = (id: string): Recoloured | null => recolour(last, job, id, memory, () => base.areasMm2);
         const made = on(paperId);
         if (made) {
-          const papers = base.papers.map((p) => (p.overPicture ? p : { ...((p.id === paperId ? made : on(p.id))?.paper ?? p), overPicture: false }));
+          const papers = base.papers.map((p) =>
+            p.overPicture ? p : { ...((p.id === paperId ? made : on(p.id))?.paper ?? p), overPicture: false },
+          );
           return { ...shown, codes: base.codes, layers: made.layers, papers };
         }
       }

@@ -14,7 +14,12 @@ interface Rooms extends DBSchema {
   sight: { key: 'last'; value: Sight };
 }
 
-const open = () => openDB<Rooms>('laydown-sight', 1, { upgrade(db) { db.createObjectStore('sight'); } });
+const open = () =>
+  openDB<Rooms>('laydown-sight', 1, {
+    upgrade(db) {
+      db.createObjectStore('sight');
+    },
+  });
 
 /** Called by the worker, which has the Plan and whose time it may take. Rejects when there is no room: nothing is lost by it. */
 export async function keepSight(sight: Sight): Promise<void> {

@@ -15,7 +15,9 @@ export function keepInSight(bench: Bench, keeping: Keeping, edition: string): vo
     const attachments = bench.attachments.value;
     if (!job || bench.working.value || !bench.plan.value || bench.trials.value.size > 0 || keeping.state.value !== 'kept') return;
     timer = setTimeout(() => {
-      void sightKey(job, attachments, edition).then((key) => bench.ask('keepSight', { key, job })).catch(() => undefined);
+      void sightKey(job, attachments, edition)
+        .then((key) => bench.ask('keepSight', { key, job }))
+        .catch(() => undefined);
     }, restMs);
   });
 }
@@ -26,7 +28,7 @@ export function recallSight(edition: string): (bench: Bench) => Promise<void> {
   return async (bench) => {
     const sight = await looking;
     const job = bench.job.peek();
-    if (!sight || !job || sight.key !== await sightKey(job, bench.attachments.peek(), edition)) return;
+    if (!sight || !job || sight.key !== (await sightKey(job, bench.attachments.peek(), edition))) return;
     if (bench.job.peek() === job) bench.show(sight.plan);
   };
 }

@@ -18,18 +18,57 @@ export function Calibrate({ units }: { readonly units: LengthUnits }) {
       <div class="calibrate-body">
         <fieldset class="choices">
           <legend class="unseen">{w.measureWith}</legend>
-          <label class="choice-mark"><input type="radio" name="measure-with" checked={by.value === 'card'} onChange={() => { by.value = 'card'; }} /><span>{w.card}</span></label>
-          <label class="choice-mark"><input type="radio" name="measure-with" checked={by.value === 'ruler'} onChange={() => { by.value = 'ruler'; }} /><span>{w.ruler}</span></label>
+          <label class="choice-mark">
+            <input
+              type="radio"
+              name="measure-with"
+              checked={by.value === 'card'}
+              onChange={() => {
+                by.value = 'card';
+              }}
+            />
+            <span>{w.card}</span>
+          </label>
+          <label class="choice-mark">
+            <input
+              type="radio"
+              name="measure-with"
+              checked={by.value === 'ruler'}
+              onChange={() => {
+                by.value = 'ruler';
+              }}
+            />
+            <span>{w.ruler}</span>
+          </label>
         </fieldset>
         <p>{by.value === 'card' ? w.cardHow : w.rulerHow(units === 'mm' ? '100\u00a0mm' : '4\u00a0in')}</p>
         <div class="calibrate-scroll">
-          {by.value === 'card'
-            ? <div class="calibrate-card" style={{ width: `${cardMm.width * pxPerMm}px`, height: `${cardMm.height * pxPerMm}px` }} />
-            : <div class="calibrate-ruler" style={{ width: `${rulerMm * pxPerMm}px` }} />}
+          {by.value === 'card' ? (
+            <div class="calibrate-card" style={{ width: `${cardMm.width * pxPerMm}px`, height: `${cardMm.height * pxPerMm}px` }} />
+          ) : (
+            <div class="calibrate-ruler" style={{ width: `${rulerMm * pxPerMm}px` }} />
+          )}
         </div>
         <div class="row">
-          <Slider label={w.slideUntilItFits} value={pxPerMm} min={leastPxPerMm} max={12} step={0.005} text={sayNumber(pxPerMm, 2, true)} onMove={setScreenScale} onSettle={() => undefined} />
-          <NumberField label={w.lengthInPixels} value={lengthMm * pxPerMm} min={Math.ceil(lengthMm * leastPxPerMm)} max={Math.floor(lengthMm * mostPxPerMm)} digits={1} unit="px" onSet={(px) => setScreenScale(px / lengthMm)} />
+          <Slider
+            label={w.slideUntilItFits}
+            value={pxPerMm}
+            min={leastPxPerMm}
+            max={12}
+            step={0.005}
+            text={sayNumber(pxPerMm, 2, true)}
+            onMove={setScreenScale}
+            onSettle={() => undefined}
+          />
+          <NumberField
+            label={w.lengthInPixels}
+            value={lengthMm * pxPerMm}
+            min={Math.ceil(lengthMm * leastPxPerMm)}
+            max={Math.floor(lengthMm * mostPxPerMm)}
+            digits={1}
+            unit="px"
+            onSet={(px) => setScreenScale(px / lengthMm)}
+          />
         </div>
       </div>
     </details>

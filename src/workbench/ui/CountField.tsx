@@ -14,7 +14,9 @@ interface Props {
 export function CountField({ label, unit = '', ...field }: Props) {
   return (
     <span class="length-field">
-      <span class="length-label" aria-hidden="true">{label}</span>
+      <span class="length-label" aria-hidden="true">
+        {label}
+      </span>
       <NumberField {...field} label={label} unit={unit} />
     </span>
   );

@@ -12,9 +12,20 @@ export function Films({ layers, here }: Props) {
   const height = layers.length * step + 4;
   return (
     <svg class="films" viewBox={`0 0 40 ${height}`} aria-hidden="true">
-      {layers.map((layer, i) => here.includes(layer.id) && (
-        <rect key={layer.id} class="film" x="1" width="38" y={height - 4 - (i + 1) * step} height={step} fill={layer.swatch?.srgb ?? 'none'} />
-      ))}
+      {layers.map(
+        (layer, i) =>
+          here.includes(layer.id) && (
+            <rect
+              key={layer.id}
+              class="film"
+              x="1"
+              width="38"
+              y={height - 4 - (i + 1) * step}
+              height={step}
+              fill={layer.swatch?.srgb ?? 'none'}
+            />
+          ),
+      )}
       <rect class="film-paper" x="0" y={height - 4} width="40" height="3" />
     </svg>
   );

@@ -33,14 +33,25 @@ export function LengthBox({ label, mm, units, minMm, maxMm, hint, onSet, optiona
   const range = units === 'mm' ? [minMm, maxMm] : [minMm / mmPerInch, maxMm / mmPerInch];
   return (
     <span class="length-field">
-      <label class="length-label" for={`${id}-in`}>{label}</label>
+      <label class="length-label" for={`${id}-in`}>
+        {label}
+      </label>
       <span class="number-field">
-        <input id={`${id}-in`} type="text" inputMode={units === 'mm' ? 'decimal' : 'text'} aria-invalid={wrong} aria-describedby={wrong ? id : undefined} placeholder={hint}
-          value={typed ?? shown} onInput={(e) => setTyped(e.currentTarget.value)} onBlur={commit}
+        <input
+          id={`${id}-in`}
+          type="text"
+          inputMode={units === 'mm' ? 'decimal' : 'text'}
+          aria-invalid={wrong}
+          aria-describedby={wrong ? id : undefined}
+          placeholder={hint}
+          value={typed ?? shown}
+          onInput={(e) => setTyped(e.currentTarget.value)}
+          onBlur={commit}
           onKeyDown={(e) => {
             if (e.key === 'Enter') commit();
             if (e.key === 'Escape') setTyped(null);
-          }} />
+          }}
+        />
         <span class="unit">{units}</span>
         {wrong && <span class="field-wrong" id={id} role="alert">{`${range.map((v) => sayNumber(v, 2, false)).join('–')} ${units}`}</span>}
       </span>

@@ -14,7 +14,9 @@ interface Props {
 export function LengthField({ label, valueMm, minMm, maxMm, units, onSet }: Props) {
   const [typed, setTyped] = useState<string | null>(null);
   const id = useId();
-  const shown = sayLength(valueMm, units, units === 'mm' ? 2 : 3).replace(/\u00a0.*$/, '').replace(/[.,]0+$|([.,]\d*[1-9])0+$/, '$1');
+  const shown = sayLength(valueMm, units, units === 'mm' ? 2 : 3)
+    .replace(/\u00a0.*$/, '')
+    .replace(/[.,]0+$|([.,]\d*[1-9])0+$/, '$1');
   const read = typed === null ? null : tryReadLength(typed, units);
   const wrong = read !== null && (!read.ok || read.value < minMm || read.value > maxMm);
   const commit = (): void => {
@@ -26,12 +28,20 @@ export function LengthField({ label, valueMm, minMm, maxMm, units, onSet }: Prop
   const range = units === 'mm' ? [minMm, maxMm] : [minMm / mmPerInch, maxMm / mmPerInch];
   return (
     <span class="number-field">
-      <input type="text" inputMode={units === 'mm' ? 'decimal' : 'text'} aria-label={label} aria-invalid={wrong} aria-describedby={wrong ? id : undefined}
-        value={typed ?? shown} onInput={(e) => setTyped(e.currentTarget.value)} onBlur={commit}
+      <input
+        type="text"
+        inputMode={units === 'mm' ? 'decimal' : 'text'}
+        aria-label={label}
+        aria-invalid={wrong}
+        aria-describedby={wrong ? id : undefined}
+        value={typed ?? shown}
+        onInput={(e) => setTyped(e.currentTarget.value)}
+        onBlur={commit}
         onKeyDown={(e) => {
           if (e.key === 'Enter') commit();
           if (e.key === 'Escape') setTyped(null);
-        }} />
+        }}
+      />
       <span class="unit">{units}</span>
       {wrong && <span class="field-wrong" id={id} role="alert">{`${range.map((v) => sayNumber(v, 2, false)).join('–')} ${units}`}</span>}
     </span>

@@ -25,15 +25,26 @@ export function NumberField({ label, value, min, max, digits = 0, unit, onSet }:
   };
   return (
     <span class="number-field">
-      <input type="text" inputMode="decimal" aria-label={label} aria-invalid={wrong} aria-describedby={wrong ? id : undefined}
+      <input
+        type="text"
+        inputMode="decimal"
+        aria-label={label}
+        aria-invalid={wrong}
+        aria-describedby={wrong ? id : undefined}
         value={typed ?? sayNumber(value, digits, false)}
-        onInput={(e) => setTyped(e.currentTarget.value)} onBlur={commit}
+        onInput={(e) => setTyped(e.currentTarget.value)}
+        onBlur={commit}
         onKeyDown={(e) => {
           if (e.key === 'Enter') commit();
           if (e.key === 'Escape') setTyped(null);
-        }} />
+        }}
+      />
       <span class="unit">{unit}</span>
-      {wrong && <span class="field-wrong" id={id} role="alert">{inLanguage(`${min}–${max}`)}</span>}
+      {wrong && (
+        <span class="field-wrong" id={id} role="alert">
+          {inLanguage(`${min}–${max}`)}
+        </span>
+      )}
     </span>
   );
 }

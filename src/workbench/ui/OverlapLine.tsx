@@ -24,7 +24,11 @@ export function OverlapLine({ plan, paper, code, hint }: Props) {
       <span class="swatch" style={{ background: overlap.srgb }} />
       <Films layers={plan.layers} here={overlap.layers} />
       <b>{names.length > 0 ? w.films(names) : w.barePaper}</b>
-      <span>{w.lab}{'\u2002'}{sayLab(overlap.lab)}</span>
+      <span>
+        {w.lab}
+        {'\u2002'}
+        {sayLab(overlap.lab)}
+      </span>
       <span>{w.bandValue(sayDelta(overlap.band))}</span>
       <span>{sayPercent(overlap.areaMm2 / (widthMm * heightMm))}</span>
     </p>

@@ -28,7 +28,16 @@ export function Parts({ label, parts, at }: Props) {
     <>
       <nav ref={row} class="parts" aria-label={label}>
         {parts.map((part) => (
-          <button key={part.id} type="button" class="part" data-part={part.id} aria-current={part === open ? 'step' : undefined} onClick={() => { at.value = part.id; }}>
+          <button
+            key={part.id}
+            type="button"
+            class="part"
+            data-part={part.id}
+            aria-current={part === open ? 'step' : undefined}
+            onClick={() => {
+              at.value = part.id;
+            }}
+          >
             <b>{part.title}</b>
             <small class={part.look ? 'needs' : 'knows'}>{part.says}</small>
           </button>

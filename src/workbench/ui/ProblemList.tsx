@@ -10,7 +10,10 @@ export function ProblemList({ problems, units = 'mm' }: { readonly problems: rea
       {problems.map((p) => (
         <li key={`${p.code} ${p.place} ${p.message}`} class={`problem problem-${p.severity}`}>
           <b>{words().shell[p.severity]}</b>
-          <span>{inUnits(p.message, units)} {inUnits(p.advice, units)}<small>{told(p.place)}</small></span>
+          <span>
+            {inUnits(p.message, units)} {inUnits(p.advice, units)}
+            <small>{told(p.place)}</small>
+          </span>
         </li>
       ))}
     </ul>

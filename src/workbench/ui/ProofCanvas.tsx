@@ -41,14 +41,21 @@ export function ProofCanvas({ bench, plan, paper, runs, sheet, other = false, on
   }, []);
 
   const { codes } = plan;
-  const palette = runs === undefined ? paper.palette : runs === 0 ? barePalette(paper) : (paper.progressive[Math.min(runs, paper.progressive.length) - 1] ?? paper.palette);
+  const palette =
+    runs === undefined
+      ? paper.palette
+      : runs === 0
+        ? barePalette(paper)
+        : (paper.progressive[Math.min(runs, paper.progressive.length) - 1] ?? paper.palette);
   useLayoutEffect(() => {
     const context = canvas.current?.getContext('2d');
     if (!context || width === 0 || height === 0) return;
     const forPaper = paintForPaper.bind(null, context, plan, paper, palette, only);
     addEventListener('beforeprint', forPaper);
     const stop = paintScreen(context);
-    const back = (): void => { paintScreen(context); };
+    const back = (): void => {
+      paintScreen(context);
+    };
     addEventListener('afterprint', back);
     return () => {
       removeEventListener('beforeprint', forPaper);
@@ -70,11 +77,23 @@ export function ProofCanvas({ bench, plan, paper, runs, sheet, other = false, on
       context.putImageData(image, 0, 0);
       return;
     }
-    return askOverPicture(bench, { paperId: paper.id, width, height, ...(runs === undefined ? {} : { runs }), ...(sheet === undefined ? {} : { sheet }), ...(other && { other }) }, per > 2, (words) => {
-      const under = only === null ? null : sampleCodes(codes, width, height, 1).data;
-      for (let i = 0; i < out.length; i++) out[i] = under === null || (under[i] & mask) === only ? words[i] : dimWord(words[i]);
-      context.putImageData(image, 0, 0);
-    });
+    return askOverPicture(
+      bench,
+      {
+        paperId: paper.id,
+        width,
+        height,
+        ...(runs === undefined ? {} : { runs }),
+        ...(sheet === undefined ? {} : { sheet }),
+        ...(other && { other }),
+      },
+      per > 2,
+      (words) => {
+        const under = only === null ? null : sampleCodes(codes, width, height, 1).data;
+        for (let i = 0; i < out.length; i++) out[i] = under === null || (under[i] & mask) === only ? words[i] : dimWord(words[i]);
+        context.putImageData(image, 0, 0);
+      },
+    );
   }
 
   const point = (event: PointerEvent, held: boolean): void => {
@@ -82,8 +101,17 @@ export function ProofCanvas({ bench, plan, paper, runs, sheet, other = false, on
     onPoint?.(codeAt(codes, (event.clientX - box.left) / box.width, (event.clientY - box.top) / box.height) & printedMask(plan), held);
   };
   return (
-    <canvas ref={canvas} class="proof-canvas" role="img" aria-label={label}
-      {...(onPoint && { onPointerMove: (e: PointerEvent) => point(e, false), onPointerDown: (e: PointerEvent) => point(e, true), onPointerLeave: () => onPoint(null, false) })} />
+    <canvas
+      ref={canvas}
+      class="proof-canvas"
+      role="img"
+      aria-label={label}
+      {...(onPoint && {
+        onPointerMove: (e: PointerEvent) => point(e, false),
+        onPointerDown: (e: PointerEvent) => point(e, true),
+        onPointerLeave: () => onPoint(null, false),
+      })}
+    />
   );
 }
 
@@ -91,7 +119,13 @@ export function ProofCanvas({ bench, plan, paper, runs, sheet, other = false, on
 const paperPixelsPerInch = 200;
 
 /** A proof that is printed at true size gets the pixels for it, before the browser lays the page out. Over an earlier print it stays as on the screen. */
-function paintForPaper(context: CanvasRenderingContext2D, plan: ShownPlan, paper: ShownPaper, palette: Uint32Array, only: number | null): void {
+function paintForPaper(
+  context: CanvasRenderingContext2D,
+  plan: ShownPlan,
+  paper: ShownPaper,
+  palette: Uint32Array,
+  only: number | null,
+): void {
   if (paper.overPicture || !context.canvas.closest('.proof-figure > .proof-sheet')) return;
   const { widthMm, heightMm } = plan.job.image;
   const per = (printedScale(widthMm, heightMm) * paperPixelsPerInch) / 25.4;
@@ -99,7 +133,11 @@ function paintForPaper(context: CanvasRenderingContext2D, plan: ShownPlan, paper
   context.canvas.width = width;
   context.canvas.height = height;
   const image = context.createImageData(width, height);
-  paintSamples(sampleCodes(plan.codes, width, height, 2), only === null ? palette : dimPalette(palette, printedMask(plan), only), new Uint32Array(image.data.buffer));
+  paintSamples(
+    sampleCodes(plan.codes, width, height, 2),
+    only === null ? palette : dimPalette(palette, printedMask(plan), only),
+    new Uint32Array(image.data.buffer),
+  );
   context.putImageData(image, 0, 0);
 }
 

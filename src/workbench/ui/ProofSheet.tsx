@@ -15,13 +15,19 @@ export function ProofSheet({ plan, paper, children }: Props) {
   const { widthMm, heightMm } = plan.job.image;
   const scale = printedScale(widthMm, heightMm);
   const w = words().sheet;
-  const print = { '--print-wide': `${widthMm * scale}mm`, '--print-high': `${heightMm * scale}mm`, '--print-line': `${measuredMm * scale}mm` };
+  const print = {
+    '--print-wide': `${widthMm * scale}mm`,
+    '--print-high': `${heightMm * scale}mm`,
+    '--print-line': `${measuredMm * scale}mm`,
+  };
   return (
     <>
       <div class="proof-sheet" style={{ background: paper.swatch.srgb, '--ratio': String(widthMm / heightMm), ...print }}>
         <div class="proof-image">{children}</div>
       </div>
-      <p class="print-only print-measure" style={print} aria-hidden="true">{scale === 1 ? w.printedTrue : w.printedSmaller(sayNumber(1 / scale, 2, true))}</p>
+      <p class="print-only print-measure" style={print} aria-hidden="true">
+        {scale === 1 ? w.printedTrue : w.printedSmaller(sayNumber(1 / scale, 2, true))}
+      </p>
     </>
   );
 }

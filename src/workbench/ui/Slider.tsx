@@ -14,7 +14,17 @@ interface Props {
 
 export function Slider({ label, value, min, max, step, text, onMove, onSettle }: Props) {
   return (
-    <input class="slider" type="range" aria-label={label} aria-valuetext={text} min={min} max={max} step={step} value={value}
-      onInput={(e) => onMove(e.currentTarget.valueAsNumber)} onChange={onSettle} />
+    <input
+      class="slider"
+      type="range"
+      aria-label={label}
+      aria-valuetext={text}
+      min={min}
+      max={max}
+      step={step}
+      value={value}
+      onInput={(e) => onMove(e.currentTarget.valueAsNumber)}
+      onChange={onSettle}
+    />
   );
 }

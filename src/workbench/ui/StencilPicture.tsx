@@ -14,11 +14,13 @@ const paths = new WeakMap<Region, string>();
 function pathOf(region: Region): string {
   let path = paths.get(region);
   if (path === undefined) {
-    path = region.rings.map((ring) => {
-      let d = '';
-      for (let i = 0; i < ring.length; i += 2) d += `${i === 0 ? 'M' : 'L'}${ring[i].toFixed(1)} ${ring[i + 1].toFixed(1)}`;
-      return `${d}Z`;
-    }).join('');
+    path = region.rings
+      .map((ring) => {
+        let d = '';
+        for (let i = 0; i < ring.length; i += 2) d += `${i === 0 ? 'M' : 'L'}${ring[i].toFixed(1)} ${ring[i + 1].toFixed(1)}`;
+        return `${d}Z`;
+      })
+      .join('');
     paths.set(region, path);
   }
   return path;

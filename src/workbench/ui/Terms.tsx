@@ -13,12 +13,27 @@ export function Terms({ text }: { readonly text: string }) {
   if (found.length === 0) return null;
   return (
     <div class="terms">
-      <p>{glossary.here}{' '}
+      <p>
+        {glossary.here}{' '}
         {found.map((id) => (
-          <button key={id} type="button" class="term" aria-expanded={open.value === id} onClick={() => { open.value = open.value === id ? null : id; }}>{termName(id)}</button>
+          <button
+            key={id}
+            type="button"
+            class="term"
+            aria-expanded={open.value === id}
+            onClick={() => {
+              open.value = open.value === id ? null : id;
+            }}
+          >
+            {termName(id)}
+          </button>
         ))}
       </p>
-      {open.value !== null && found.includes(open.value) && <p class="term-says" role="status"><b>{termName(open.value)}</b> {glossary.terms[open.value].says}</p>}
+      {open.value !== null && found.includes(open.value) && (
+        <p class="term-says" role="status">
+          <b>{termName(open.value)}</b> {glossary.terms[open.value].says}
+        </p>
+      )}
     </div>
   );
 }

@@ -11,10 +11,16 @@ export function TextField({ label, value, most, hint, onSet }: Props) {
   return (
     <label class="length-field text-field">
       <span class="length-label">{label}</span>
-      <input class="text" maxLength={most} placeholder={hint} value={value} onChange={(e) => {
-        const text = e.currentTarget.value.trim();
-        if (text !== value) onSet(text);
-      }} />
+      <input
+        class="text"
+        maxLength={most}
+        placeholder={hint}
+        value={value}
+        onChange={(e) => {
+          const text = e.currentTarget.value.trim();
+          if (text !== value) onSet(text);
+        }}
+      />
     </label>
   );
 }

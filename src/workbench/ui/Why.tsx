@@ -14,9 +14,20 @@ interface Props {
 export function Why({ of, children }: Props) {
   const open = useSignal(false);
   return (
-    <details class="why" onToggle={(e) => { open.value = e.currentTarget.open; }}>
-      <summary><span aria-hidden="true">{words().press.why}</span><span class="unseen">{words().press.whyOf(of)}</span></summary>
-      <div class="why-text">{children}{open.value && <Terms text={textOf(children)} />}</div>
+    <details
+      class="why"
+      onToggle={(e) => {
+        open.value = e.currentTarget.open;
+      }}
+    >
+      <summary>
+        <span aria-hidden="true">{words().press.why}</span>
+        <span class="unseen">{words().press.whyOf(of)}</span>
+      </summary>
+      <div class="why-text">
+        {children}
+        {open.value && <Terms text={textOf(children)} />}
+      </div>
     </details>
   );
 }

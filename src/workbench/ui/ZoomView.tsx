@@ -13,7 +13,8 @@ export function createZoom(): Signal<Zoom> {
   return signal<Zoom>('fit');
 }
 
-const leastPxPerMm = 0.5, mostPxPerMm = 60;
+const leastPxPerMm = 0.5,
+  mostPxPerMm = 60;
 const clamp = (value: number): number => Math.min(mostPxPerMm, Math.max(leastPxPerMm, value));
 
 interface Props {
@@ -33,11 +34,15 @@ interface Props {
 export function ZoomView({ box, zoom, shown, label, lookAt, below, children }: Props) {
   const frame = useRef<HTMLDivElement>(null);
   const [[width, height], setSize] = useState<readonly [number, number]>([0, 0]);
-  const widthMm = box.maxX - box.minX, heightMm = box.maxY - box.minY;
+  const widthMm = box.maxX - box.minX,
+    heightMm = box.maxY - box.minY;
 
   useLayoutEffect(() => {
     const element = frame.current!;
-    const measure = (): void => setSize((now) => (now[0] === element.offsetWidth && now[1] === element.offsetHeight ? now : [element.offsetWidth, element.offsetHeight]));
+    const measure = (): void =>
+      setSize((now) =>
+        now[0] === element.offsetWidth && now[1] === element.offsetHeight ? now : [element.offsetWidth, element.offsetHeight],
+      );
     const watch = new ResizeObserver(measure);
     watch.observe(element);
     measure();
@@ -64,7 +69,10 @@ export function ZoomView({ box, zoom, shown, label, lookAt, below, children }: P
   useLayoutEffect(() => {
     const element = frame.current;
     if (!lookAt || !element) return;
-    element.scrollTo({ left: (lookAt[0] - box.minX) * pxPerMm - element.clientWidth / 2, top: (lookAt[1] - box.minY) * pxPerMm - element.clientHeight / 2 });
+    element.scrollTo({
+      left: (lookAt[0] - box.minX) * pxPerMm - element.clientWidth / 2,
+      top: (lookAt[1] - box.minY) * pxPerMm - element.clientHeight / 2,
+    });
   }, [lookAt, pxPerMm]);
 
   useLayoutEffect(() => {
@@ -87,8 +95,14 @@ export function ZoomView({ box, zoom, shown, label, lookAt, below, children }: P
       {width > 0 && (
         <div class="zoom-ground" style={{ width: `${widthMm * pxPerMm}px`, height: `${heightMm * pxPerMm}px` }}>
           {below?.(pxPerMm)}
-          <svg class="zoom-drawing" width={widthMm * pxPerMm} height={heightMm * pxPerMm} viewBox={`${box.minX} ${box.minY} ${widthMm} ${heightMm}`}
-            role="group" aria-label={label}>
+          <svg
+            class="zoom-drawing"
+            width={widthMm * pxPerMm}
+            height={heightMm * pxPerMm}
+            viewBox={`${box.minX} ${box.minY} ${widthMm} ${heightMm}`}
+            role="group"
+            aria-label={label}
+          >
             {children(pxPerMm)}
           </svg>
         </div>
@@ -104,11 +118,47 @@ export function ZoomBar({ zoom, shown }: { readonly zoom: Signal<Zoom>; readonly
   const percent = Math.round((shown.value / scale.pxPerMm) * 100);
   return (
     <div class="zoom-bar" role="group" aria-label={w.zoom}>
-      <button type="button" class="button zoom-step" aria-label={w.farther} onClick={() => { zoom.value = clamp(shown.value / 1.4); }}>−</button>
+      <button
+        type="button"
+        class="button zoom-step"
+        aria-label={w.farther}
+        onClick={() => {
+          zoom.value = clamp(shown.value / 1.4);
+        }}
+      >
+        −
+      </button>
       <span class="zoom-percent">{w.percent(percent)}</span>
-      <button type="button" class="button zoom-step" aria-label={w.nearer} onClick={() => { zoom.value = clamp(shown.value * 1.4); }}>+</button>
-      <button type="button" class="button" aria-pressed={zoom.value === 'fit'} onClick={() => { zoom.value = 'fit'; }}>{w.fit}</button>
-      <button type="button" class="button" aria-pressed={zoom.value === 'true'} onClick={() => { zoom.value = 'true'; }}>{w.trueSize}</button>
+      <button
+        type="button"
+        class="button zoom-step"
+        aria-label={w.nearer}
+        onClick={() => {
+          zoom.value = clamp(shown.value * 1.4);
+        }}
+      >
+        +
+      </button>
+      <button
+        type="button"
+        class="button"
+        aria-pressed={zoom.value === 'fit'}
+        onClick={() => {
+          zoom.value = 'fit';
+        }}
+      >
+        {w.fit}
+      </button>
+      <button
+        type="button"
+        class="button"
+        aria-pressed={zoom.value === 'true'}
+        onClick={() => {
+          zoom.value = 'true';
+        }}
+      >
+        {w.trueSize}
+      </button>
     </div>
   );
 }

@@ -61,7 +61,11 @@ const mostPxAFrame = 22;
  * A view that is zoomed scrolls while something is held at its edge, faster the farther out; `onScroll` hears of it with the last
  * place of the pointer. Only towards where the hand has gone: what was taken up at an edge can be moved there in peace.
  */
-function scrollAtEdges(view: HTMLElement | null, from: readonly [number, number], onScroll: (e: PointerEvent) => void): { at(e: PointerEvent): void; stop(): void } {
+function scrollAtEdges(
+  view: HTMLElement | null,
+  from: readonly [number, number],
+  onScroll: (e: PointerEvent) => void,
+): { at(e: PointerEvent): void; stop(): void } {
   let frame = 0;
   let now: PointerEvent | null = null;
   const pull = (at: number, began: number, low: number, high: number): number => {

@@ -31,17 +31,29 @@ export function useFalling(bench: Bench, plan: ShownPlan | null, first: FallKind
   const turn = useSignal(0);
   const fallen = useSignal<{ readonly sheet: number; readonly of: unknown; readonly codes: Codes } | null>(null);
   const draws = plan?.register.draws;
-  const typical = draws ? [...draws.sheets.keys()].sort((a, b) => Math.abs(draws.sheets[a].offMm - draws.medianMm) - Math.abs(draws.sheets[b].offMm - draws.medianMm)).slice(0, typicalSheets) : [];
-  const from = kind.value === 'worst' ? draws?.worst ?? [] : typical;
+  const typical = draws
+    ? [...draws.sheets.keys()]
+        .sort((a, b) => Math.abs(draws.sheets[a].offMm - draws.medianMm) - Math.abs(draws.sheets[b].offMm - draws.medianMm))
+        .slice(0, typicalSheets)
+    : [];
+  const from = kind.value === 'worst' ? (draws?.worst ?? []) : typical;
   const sheet = kind.value === 'register' || from.length === 0 ? null : from[turn.value % from.length];
 
   useEffect(() => {
     if (sheet === null || !plan) return;
     let wanted = true;
-    bench.upToDate()
+    bench
+      .upToDate()
       .then(() => (wanted ? bench.ask('sheetCodes', { sheet }) : null))
-      .then((codes) => { if (codes && wanted) fallen.value = { sheet, of: plan.codes, codes }; }, () => undefined);
-    return () => { wanted = false; };
+      .then(
+        (codes) => {
+          if (codes && wanted) fallen.value = { sheet, of: plan.codes, codes };
+        },
+        () => undefined,
+      );
+    return () => {
+      wanted = false;
+    };
   }, [sheet, plan?.codes, draws]);
 
   if (!plan) return null;

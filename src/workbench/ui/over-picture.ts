@@ -9,8 +9,13 @@ import { shrink } from './proof-pixels.ts';
 export function askOverPicture(bench: Bench, ask: Ask<'proof'>, fine: boolean, draw: (words: Uint32Array) => void): () => void {
   const per = fine ? 2 : 1;
   let wanted = true;
-  bench.ask('proof', { ...ask, width: ask.width * per, height: ask.height * per }).then((words) => {
-    if (wanted) draw(shrink(words, ask.width, ask.height, per));
-  }, () => undefined);
-  return () => { wanted = false; };
+  bench.ask('proof', { ...ask, width: ask.width * per, height: ask.height * per }).then(
+    (words) => {
+      if (wanted) draw(shrink(words, ask.width, ask.height, per));
+    },
+    () => undefined,
+  );
+  return () => {
+    wanted = false;
+  };
 }

@@ -3,11 +3,12 @@ import { packRgb, paint, type Codes } from '../../core/print/index.ts';
 import { codeAt, dimPalette, paintSamples, sampleCodes } from './proof-pixels.ts';
 
 const codes: Codes = { width: 4, height: 2, mmPerPx: 1, data: Uint8Array.of(0, 1, 2, 3, 4, 5, 6, 7) };
-const palette = Uint32Array.from({ length: 256 }, (_, i) => packRgb(i * 10 & 255, 100, 200));
+const palette = Uint32Array.from({ length: 256 }, (_, i) => packRgb((i * 10) & 255, 100, 200));
 
 describe('the proof on the screen', () => {
   test('at its own size it is the proof that is printed in the packet, pixel by pixel', () => {
-    const out = new Uint32Array(8), printed = new Uint32Array(8);
+    const out = new Uint32Array(8),
+      printed = new Uint32Array(8);
     paintSamples(sampleCodes(codes, 4, 2, 1), palette, out);
     paint(codes, palette, printed);
     expect(out).toEqual(printed);

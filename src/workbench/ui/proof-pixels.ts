@@ -58,7 +58,9 @@ function average(width: number, height: number, per: number, out: Uint32Array, a
       const corner = y * per * columns + x * per;
       const first = at(corner);
       let same = true;
-      let r = first & 0xff, g = (first >>> 8) & 0xff, b = (first >>> 16) & 0xff;
+      let r = first & 0xff,
+        g = (first >>> 8) & 0xff,
+        b = (first >>> 16) & 0xff;
       for (let k = 1; k < n; k++) {
         const word = at(corner + ((k / per) | 0) * columns + (k % per));
         if (word !== first) same = false;

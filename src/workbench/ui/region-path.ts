@@ -6,11 +6,13 @@ const paths = new WeakMap<Region, string>();
 export function regionPath(region: Region): string {
   let path = paths.get(region);
   if (path === undefined) {
-    path = region.rings.map((ring) => {
-      let d = '';
-      for (let i = 0; i < ring.length; i += 2) d += `${i === 0 ? 'M' : 'L'}${shortNumber(ring[i])} ${shortNumber(ring[i + 1])}`;
-      return `${d}Z`;
-    }).join('');
+    path = region.rings
+      .map((ring) => {
+        let d = '';
+        for (let i = 0; i < ring.length; i += 2) d += `${i === 0 ? 'M' : 'L'}${shortNumber(ring[i])} ${shortNumber(ring[i + 1])}`;
+        return `${d}Z`;
+      })
+      .join('');
     paths.set(region, path);
   }
   return path;

@@ -6,12 +6,15 @@ const place = 'laydown.pixels-per-mm';
 const nominal = 96 / 25.4;
 /** A bank card, ISO/IEC 7810 size ID-1: 85.60 × 53.98 mm. */
 export const cardMm = { width: 85.6, height: 53.98 } as const;
-export const leastPxPerMm = 1.5, mostPxPerMm = 20;
+export const leastPxPerMm = 1.5,
+  mostPxPerMm = 20;
 
 const measured = signal<number | null>(kept());
 
-export const screenScale: ReadonlySignal<{ readonly pxPerMm: number; readonly isMeasured: boolean }> =
-  computed(() => ({ pxPerMm: measured.value ?? nominal, isMeasured: measured.value !== null }));
+export const screenScale: ReadonlySignal<{ readonly pxPerMm: number; readonly isMeasured: boolean }> = computed(() => ({
+  pxPerMm: measured.value ?? nominal,
+  isMeasured: measured.value !== null,
+}));
 
 export function setScreenScale(pxPerMm: number): void {
   measured.value = Math.min(mostPxPerMm, Math.max(leastPxPerMm, pxPerMm));

@@ -40,5 +40,7 @@ export function termName(id: TermId): string {
 
 /** All that can be read in some children. */
 export function textOf(children: ComponentChildren): string {
-  return toChildArray(children).map((child) => (typeof child === 'object' ? textOf((child as VNode<{ children?: ComponentChildren }>).props.children) : String(child))).join(' ');
+  return toChildArray(children)
+    .map((child) => (typeof child === 'object' ? textOf((child as VNode<{ children?: ComponentChildren }>).props.children) : String(child)))
+    .join(' ');
 }

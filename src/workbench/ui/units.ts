@@ -5,7 +5,10 @@ import { inLanguage } from '../words/index.ts';
 export type { LengthUnits, Reading } from '../../core/units/index.ts';
 export { mmPerInch, readNumber, tryReadLength } from '../../core/units/index.ts';
 
-const local = <A extends readonly unknown[]>(say: (...values: A) => string) => (...values: A): string => inLanguage(say(...values));
+const local =
+  <A extends readonly unknown[]>(say: (...values: A) => string) =>
+  (...values: A): string =>
+    inLanguage(say(...values));
 
 export const sayNumber = local(units.sayNumber);
 export const sayLength = local(units.sayLength);

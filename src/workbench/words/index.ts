@@ -8,7 +8,13 @@ import { en } from './en/index.ts';
 export type Words = typeof en;
 
 /** Every language that there is a whole catalogue of. Another one is a line here; the switch shows as soon as there are two. */
-export const languages: readonly { readonly id: string; readonly name: string; readonly decimal: '.' | ','; readonly words: Words; readonly told: Phrasebook }[] = [
+export const languages: readonly {
+  readonly id: string;
+  readonly name: string;
+  readonly decimal: '.' | ',';
+  readonly words: Words;
+  readonly told: Phrasebook;
+}[] = [
   { id: 'en', name: 'English', decimal: '.', words: en, told: (text) => text },
   { id: 'de', name: 'Deutsch', decimal: ',', words: de, told: phrasebook(coreInGerman, ',') },
 ];

@@ -14,7 +14,9 @@ export function rememberLanguage(): void {
   const asked = [kept, ...navigator.languages].map((l) => l?.slice(0, 2).toLowerCase());
   const found = asked.map((id) => languages.find((l) => l.id === id)).find((l) => l !== undefined);
   if (found) speak(found.id);
-  effect(() => { document.documentElement.lang = language.value; });
+  effect(() => {
+    document.documentElement.lang = language.value;
+  });
 }
 
 export function chooseLanguage(id: string): void {

@@ -17,7 +17,11 @@ export interface WorkerClient {
 
 export function createClient(start: () => Worker): WorkerClient {
   const restarted = new Set<() => void>();
-  const line = openLine<FromWorker & { readonly kind: 'progress' }>(start, 'The part of Laydown that works things out stopped and was started again.', () => restarted.forEach((listener) => listener()));
+  const line = openLine<FromWorker & { readonly kind: 'progress' }>(
+    start,
+    'The part of Laydown that works things out stopped and was started again.',
+    () => restarted.forEach((listener) => listener()),
+  );
   return {
     async ask(question, ask, options = {}) {
       if (options.signal?.aborted) throw new Cancelled();
@@ -25,6 +29,8 @@ export function createClient(start: () => Worker): WorkerClient {
       options.signal?.addEventListener('abort', stop, { once: true });
       return answer;
     },
-    onRestart: (listener) => { restarted.add(listener); },
+    onRestart: (listener) => {
+      restarted.add(listener);
+    },
   };
 }

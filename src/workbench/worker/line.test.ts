@@ -9,23 +9,45 @@ class Puppet {
   ended = false;
   onmessage: ((event: { data: unknown }) => void) | null = null;
   onerror: ((event: { preventDefault(): void }) => void) | null = null;
-  postMessage(message: { id: number; question: string }): void { this.heard.push(message); }
-  terminate(): void { this.ended = true; }
-  say(data: unknown): void { this.onmessage?.({ data }); }
-  fall(): void { this.onerror?.({ preventDefault: () => undefined }); }
+  postMessage(message: { id: number; question: string }): void {
+    this.heard.push(message);
+  }
+  terminate(): void {
+    this.ended = true;
+  }
+  say(data: unknown): void {
+    this.onmessage?.({ data });
+  }
+  fall(): void {
+    this.onerror?.({ preventDefault: () => undefined });
+  }
 }
 
-function opened(): { readonly line: ReturnType<typeof openLine<{ id: number; kind: 'progress'; share: number }>>; readonly workers: Puppet[]; readonly lost: () => number } {
+function opened(): {
+  readonly line: ReturnType<typeof openLine<{ id: number; kind: 'progress'; share: number }>>;
+  readonly workers: Puppet[];
+  readonly lost: () => number;
+} {
   const workers: Puppet[] = [];
   let lost = 0;
-  const line = openLine<{ id: number; kind: 'progress'; share: number }>(() => (workers.push(new Puppet()), workers[workers.length - 1] as unknown as Worker), 'It stopped and was started again.', () => { lost++; });
+  const line = openLine<{ id: number; kind: 'progress'; share: number }>(
+    () => (workers.push(new Puppet()), workers[workers.length - 1] as unknown as Worker),
+    'It stopped and was started again.',
+    () => {
+      lost++;
+    },
+  );
   return { line, workers, lost: () => lost };
 }
 
 test('each answer comes to the one who asked, whatever the order, and news on the way', async () => {
-  const { line, workers: [worker] } = opened();
+  const {
+    line,
+    workers: [worker],
+  } = opened();
   const shares: number[] = [];
-  const first = line.ask('plan', {}, ({ share }) => shares.push(share)), second = line.ask('packet', {}, () => undefined);
+  const first = line.ask('plan', {}, ({ share }) => shares.push(share)),
+    second = line.ask('packet', {}, () => undefined);
   const [a, b] = worker.heard.map(({ id }) => id);
   worker.say({ id: b, kind: 'answer', answer: 'two' });
   worker.say({ id: a, kind: 'progress', share: 0.5 });
@@ -37,7 +59,10 @@ test('each answer comes to the one who asked, whatever the order, and news on th
 });
 
 test('what can be mended, what can not and what was stopped are told apart', async () => {
-  const { line, workers: [worker] } = opened();
+  const {
+    line,
+    workers: [worker],
+  } = opened();
   const asked = [1, 2, 3].map(() => line.ask('plan', {}, () => undefined));
   asked[2].stop();
   const [a, b, c, stop] = worker.heard;

@@ -20,7 +20,11 @@ export interface Line<News> {
 }
 
 /** A worker that falls over is started again and has forgotten everything: all who wait are told `lostText`, then `onLost` is called. */
-export function openLine<News extends { readonly id: number; readonly kind: string }>(start: () => Worker, lostText: string, onLost: () => void): Line<News> {
+export function openLine<News extends { readonly id: number; readonly kind: string }>(
+  start: () => Worker,
+  lostText: string,
+  onLost: () => void,
+): Line<News> {
   const waiting = new Map<number, Waiting<News>>();
   let next = 1;
   let worker = open();

@@ -5,14 +5,27 @@ import { createPacker, createUnpacker } from './parcel.ts';
 describe('what the worker tells the page', () => {
   test('any plain data arrives as it was sent', () => {
     const data = fc.letrec((tie) => ({
-      value: fc.oneof({ maxDepth: 4 }, fc.integer(), fc.string(), fc.boolean(), fc.constant(null), fc.double(), fc.float64Array(), tie('list'), tie('record')),
+      value: fc.oneof(
+        { maxDepth: 4 },
+        fc.integer(),
+        fc.string(),
+        fc.boolean(),
+        fc.constant(null),
+        fc.double(),
+        fc.float64Array(),
+        tie('list'),
+        tie('record'),
+      ),
       list: fc.array(tie('value')),
       record: fc.dictionary(fc.string(), tie('value'), { noNullPrototype: true }),
     })).value;
-    fc.assert(fc.property(data, (value) => {
-      const { parcel, transfer } = createPacker().pack(value);
-      expect(createUnpacker().unpack(structuredClone(parcel, { transfer }))).toEqual(value);
-    }), { examples: [[JSON.parse('{ "__proto__": { "toString": 1 } }')]] });
+    fc.assert(
+      fc.property(data, (value) => {
+        const { parcel, transfer } = createPacker().pack(value);
+        expect(createUnpacker().unpack(structuredClone(parcel, { transfer }))).toEqual(value);
+      }),
+      { examples: [[JSON.parse('{ "__proto__": { "toString": 1 } }')]] },
+    );
   });
 
   test('a new strength sends the new colours only: stencils and codes stay the same objects', () => {
@@ -22,7 +35,10 @@ describe('what the worker tells the page', () => {
       const { parcel, transfer } = packer.pack(value);
       return { bytes: transfer.reduce((sum, b) => sum + b.byteLength, 0), got: page.unpack(structuredClone(parcel, { transfer })) };
     };
-    interface Small { codes: Uint8Array; layers: { strength: number; stencil: { rings: Float64Array[] } }[] }
+    interface Small {
+      codes: Uint8Array;
+      layers: { strength: number; stencil: { rings: Float64Array[] } }[];
+    }
     const plan: Small = { codes: new Uint8Array(5000), layers: [{ strength: 0.5, stencil: { rings: [Float64Array.of(1, 2, 3)] } }] };
     const first = send(plan).got as Small;
     const second = send({ ...plan, layers: [{ ...plan.layers[0], strength: 0.6 }] });

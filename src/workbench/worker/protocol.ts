@@ -38,7 +38,17 @@ export interface Questions extends InkQuestions {
   readonly openJob: { ask: { readonly file: Uint8Array; readonly name: string } | { readonly files: Attachments }; answer: OpenedJob };
   readonly saveJob: { ask: OpenedJob; answer: Uint8Array };
   /** Proof over a sheet that is printed already, `width` × `height` pixels, one word each; after so many runs (all if left out), as on that sheet of `register.draws` (in register if left out); `other`: of the version asked for last by `otherPlan`. */
-  readonly proof: { ask: { readonly paperId: string; readonly width: number; readonly height: number; readonly runs?: number; readonly sheet?: number; readonly other?: boolean }; answer: Uint32Array };
+  readonly proof: {
+    ask: {
+      readonly paperId: string;
+      readonly width: number;
+      readonly height: number;
+      readonly runs?: number;
+      readonly sheet?: number;
+      readonly other?: boolean;
+    };
+    answer: Uint32Array;
+  };
   /** Codes with every layer where it falls on one sheet of `register.draws`. */
   readonly sheetCodes: { ask: { readonly sheet: number }; answer: Codes };
   /** The printed packet of the job planned last, in the language in use. */
@@ -48,7 +58,10 @@ export interface Questions extends InkQuestions {
   /** The outline of a thing on a picture; `bytes` with the first question about it only. */
   readonly trace: { ask: TraceAsk; answer: TraceAnswer };
   /** Where a bridge across a stencil's opening at a place would lie. */
-  readonly bridge: { ask: { readonly layerId: string; readonly atMm: readonly [number, number] }; answer: { readonly fromMm: readonly [number, number]; readonly toMm: readonly [number, number] } };
+  readonly bridge: {
+    ask: { readonly layerId: string; readonly atMm: readonly [number, number] };
+    answer: { readonly fromMm: readonly [number, number]; readonly toMm: readonly [number, number] };
+  };
   /** The cut sheet of one stencil; refused when it does not hold. */
   readonly cutFile: { ask: { readonly layerId: string; readonly format: 'svg' | 'dxf' }; answer: MadeFile };
   /** A sheet of stock (`plan.stock`, by its number) with the stencils laid on it, at true size (in parts for `a4` and `letter`, said in `language`); refused when one does not hold. */

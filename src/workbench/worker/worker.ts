@@ -12,11 +12,15 @@ void picturesReady();
 let line: Promise<void> = Promise.resolve();
 
 /** Lets messages in (a stop, for one) before work goes on. */
-const breathe = (): Promise<void> => new Promise((resolve) => {
-  const { port1, port2 } = new MessageChannel();
-  port1.onmessage = () => { port1.close(); resolve(); };
-  port2.postMessage(null);
-});
+const breathe = (): Promise<void> =>
+  new Promise((resolve) => {
+    const { port1, port2 } = new MessageChannel();
+    port1.onmessage = () => {
+      port1.close();
+      resolve();
+    };
+    port2.postMessage(null);
+  });
 
 function taskOf(id: number): Task {
   return {
@@ -42,12 +46,22 @@ async function respond(message: Exclude<ToWorker, { question: 'stop' }>): Promis
   const send = (reply: FromWorker, transfer: Transferable[] = []): void => scope.postMessage(reply, transfer);
   try {
     if (stopped.has(id)) throw new Cancelled();
-    const work = answers[question] as (ask: unknown, room: ReturnType<typeof createRoom>, task: Task) => ReturnType<(typeof answers)[typeof question]>;
+    const work = answers[question] as (
+      ask: unknown,
+      room: ReturnType<typeof createRoom>,
+      task: Task,
+    ) => ReturnType<(typeof answers)[typeof question]>;
     const { answer, transfer } = await work(ask, room, taskOf(id));
     send({ id, kind: 'answer', answer }, transfer);
   } catch (error) {
     if (error instanceof Cancelled) send({ id, kind: 'stopped' });
-    else send({ id, kind: 'failed', message: error instanceof Error ? error.message : String(error), problems: error instanceof ProblemError ? error.problems : [] });
+    else
+      send({
+        id,
+        kind: 'failed',
+        message: error instanceof Error ? error.message : String(error),
+        problems: error instanceof ProblemError ? error.problems : [],
+      });
   } finally {
     stopped.delete(id);
   }

@@ -20,7 +20,8 @@ export function dashes(subs: readonly SubPath[], given: readonly number[], offse
     let left = pattern[k] - phase;
     let now: number[] = k % 2 === 0 ? [closed[0], closed[1]] : [];
     for (let i = 2; i < closed.length; i += 2) {
-      let x = closed[i - 2], y = closed[i - 1];
+      let x = closed[i - 2],
+        y = closed[i - 1];
       let length = Math.hypot(closed[i] - x, closed[i + 1] - y);
       while (length > left) {
         const t = left / length;

@@ -14,7 +14,24 @@ const mostEntityCharacters = 2_000;
 
 const svgNamespace = 'http://www.w3.org/2000/svg';
 /** Left out together with what is inside them: they move, run, describe or belong to the program that wrote the file. */
-const dropped = new Set(['script', 'foreignObject', 'animate', 'animateMotion', 'animateTransform', 'animateColor', 'set', 'metadata', 'title', 'desc', 'a:script', 'handler', 'audio', 'video', 'iframe', 'canvas']);
+const dropped = new Set([
+  'script',
+  'foreignObject',
+  'animate',
+  'animateMotion',
+  'animateTransform',
+  'animateColor',
+  'set',
+  'metadata',
+  'title',
+  'desc',
+  'a:script',
+  'handler',
+  'audio',
+  'video',
+  'iframe',
+  'canvas',
+]);
 const pictures = new Set(['image', 'feImage']);
 
 export interface GuardedDrawing {
@@ -31,7 +48,10 @@ interface Counted {
 }
 
 const escapeText = (text: string): string => text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;');
-const escapeAttribute = (text: string): string => escapeText(text).replace(/"/g, '&quot;').replace(/[\n\t\r]/g, ' ');
+const escapeAttribute = (text: string): string =>
+  escapeText(text)
+    .replace(/"/g, '&quot;')
+    .replace(/[\n\t\r]/g, ' ');
 const isElsewhere = (href: string): boolean => !href.startsWith('#');
 
 /**
@@ -40,14 +60,29 @@ const isElsewhere = (href: string): boolean => !href.startsWith('#');
  */
 export function guardSvg(text: string, place: string): GuardedDrawing {
   if (text.length > mostCharacters) {
-    fail('drawing-too-large', place, `The drawing has ${(Math.ceil(text.length / 1e5) / 10).toFixed(1)} million characters; ${mostCharacters / 1e6} million is the most.`, 'Simplify it in the program it came from.');
+    fail(
+      'drawing-too-large',
+      place,
+      `The drawing has ${(Math.ceil(text.length / 1e5) / 10).toFixed(1)} million characters; ${mostCharacters / 1e6} million is the most.`,
+      'Simplify it in the program it came from.',
+    );
   }
   const warnings = new Map<string, Problem>();
   const warn = (code: string, message: string, advice: string): void => {
     if (!warnings.has(code)) warnings.set(code, problem('warning', code, place, message, advice));
   };
-  const warnMoves = (): void => warn('drawing-moved-by-style', 'A style in the drawing moves or sizes shapes in a way that was not followed.', 'Save it as plain SVG, with attributes in place of styles.');
-  const warnEffects = (): void => warn('drawing-has-effects', 'The drawing uses blur, shadow or another effect; a knife cuts the plain outline.', 'Nothing to do if the shapes look right.');
+  const warnMoves = (): void =>
+    warn(
+      'drawing-moved-by-style',
+      'A style in the drawing moves or sizes shapes in a way that was not followed.',
+      'Save it as plain SVG, with attributes in place of styles.',
+    );
+  const warnEffects = (): void =>
+    warn(
+      'drawing-has-effects',
+      'The drawing uses blur, shadow or another effect; a knife cuts the plain outline.',
+      'Nothing to do if the shapes look right.',
+    );
   const errors = new Map<string, Problem>();
   const out: string[] = [];
   let root: Record<string, string> | undefined;
@@ -77,7 +112,12 @@ export function guardSvg(text: string, place: string): GuardedDrawing {
   parser.ENTITIES = { ...parser.ENTITIES, nbsp: '\u00a0' };
 
   parser.on('error', (error) => {
-    fail('drawing-not-svg', here(), `The file breaks off or is not a drawing in SVG (${error.message.replace(/^\d+:\d+: /, '')}).`, 'Save it again as plain SVG.');
+    fail(
+      'drawing-not-svg',
+      here(),
+      `The file breaks off or is not a drawing in SVG (${error.message.replace(/^\d+:\d+: /, '')}).`,
+      'Save it again as plain SVG.',
+    );
   });
   parser.on('doctype', (doctype) => {
     const found = [...doctype.matchAll(/<!ENTITY\s+([\w.-]+)\s+(?:"([^"]*)"|'([^']*)')\s*>/g)];
@@ -88,28 +128,51 @@ export function guardSvg(text: string, place: string): GuardedDrawing {
       if (/[&<%]/.test(value) || value.length > mostEntityCharacters) refuseEntities(here());
       parser.ENTITIES[name] = value;
     }
-    if (/<!ENTITY\s+[\w.-]+\s+(SYSTEM|PUBLIC)/.test(doctype)) warn('drawing-reaches-out', 'The drawing refers to other files; they were not opened.', 'Put everything into the drawing itself.');
+    if (/<!ENTITY\s+[\w.-]+\s+(SYSTEM|PUBLIC)/.test(doctype))
+      warn('drawing-reaches-out', 'The drawing refers to other files; they were not opened.', 'Put everything into the drawing itself.');
   });
   parser.on('opentag', (tag) => {
     depth++;
-    if (depth > mostDepth) fail('drawing-too-deep', here(), `Groups lie more than ${mostDepth} deep inside one another.`, 'Ungroup the drawing and save it again.');
+    if (depth > mostDepth)
+      fail(
+        'drawing-too-deep',
+        here(),
+        `Groups lie more than ${mostDepth} deep inside one another.`,
+        'Ungroup the drawing and save it again.',
+      );
     const attributes = tag.attributes as Record<string, string>;
     if (!root) {
       for (const [key, value] of Object.entries(attributes)) if (key.startsWith('xmlns:') && value === svgNamespace) prefix = key.slice(6);
     }
     const name = tag.name.startsWith(`${prefix}:`) ? tag.name.slice(prefix.length + 1) : tag.name;
-    if (!root && name !== 'svg') fail('drawing-not-svg', here(), `The file begins with “${tag.name.slice(0, 40)}”, not with a drawing in SVG.`, 'Save the drawing as plain SVG.');
+    if (!root && name !== 'svg')
+      fail(
+        'drawing-not-svg',
+        here(),
+        `The file begins with “${tag.name.slice(0, 40)}”, not with a drawing in SVG.`,
+        'Save the drawing as plain SVG.',
+      );
     if (skip > 0 || dropped.has(name) || name.includes(':')) {
       skip++;
-      if (skip === 1 && (name === 'script' || name === 'foreignObject')) warn('drawing-has-script', 'The drawing holds a script or part of a web page; it was left out.', 'Nothing to do if the shapes look right.');
-      if (skip === 1 && /^(animate|set)/.test(name)) warn('drawing-moves', 'The drawing moves; its resting state was taken.', 'Nothing to do if the shapes look right.');
+      if (skip === 1 && (name === 'script' || name === 'foreignObject'))
+        warn(
+          'drawing-has-script',
+          'The drawing holds a script or part of a web page; it was left out.',
+          'Nothing to do if the shapes look right.',
+        );
+      if (skip === 1 && /^(animate|set)/.test(name))
+        warn('drawing-moves', 'The drawing moves; its resting state was taken.', 'Nothing to do if the shapes look right.');
       return;
     }
     if (name === 'text' || name === 'tspan' || name === 'textPath') texts++;
     if (name === 'style') styles++;
     const own: Record<string, string> = {};
     for (const [key, value] of Object.entries(attributes)) own[key] = withoutClearColours(value);
-    const hidesOwn = name === 'defs' || name === 'symbol' || attributes['display'] === 'none' || /(^|;)\s*display\s*:\s*none/i.test(attributes['style'] ?? '');
+    const hidesOwn =
+      name === 'defs' ||
+      name === 'symbol' ||
+      attributes['display'] === 'none' ||
+      /(^|;)\s*display\s*:\s*none/i.test(attributes['style'] ?? '');
     if (hidesOwn) hidden++;
     hides.push(hidesOwn);
     ids.push(attributes['id'] ?? '');
@@ -125,7 +188,11 @@ export function guardSvg(text: string, place: string): GuardedDrawing {
       delete own['filter'];
     }
     if (/non-scaling-stroke/.test(`${attributes['vector-effect'] ?? ''}${own['style'] ?? ''}`) || attributes['pathLength'] !== undefined) {
-      warn('drawing-lines-plain', 'Some lines keep their width when scaled, or have their dashes counted along the whole line; they were taken as plain lines.', 'Turn these lines into filled shapes in the program they came from, if they look different.');
+      warn(
+        'drawing-lines-plain',
+        'Some lines keep their width when scaled, or have their dashes counted along the whole line; they were taken as plain lines.',
+        'Turn these lines into filled shapes in the program they came from, if they look different.',
+      );
     }
     const kept: string[] = [];
     for (const [key, value] of Object.entries(own)) {
@@ -133,13 +200,26 @@ export function guardSvg(text: string, place: string): GuardedDrawing {
       const attribute = key === 'xlink:href' || key === `${prefix}:href` ? 'href' : key;
       if (attribute.includes(':') || attribute === 'xmlns' || /^on/i.test(attribute)) continue;
       if (attribute === 'href' && isElsewhere(value.trim()) && !pictures.has(name)) {
-        if (name !== 'a') warn('drawing-reaches-out', 'The drawing refers to other files; they were not opened.', 'Put everything into the drawing itself.');
+        if (name !== 'a')
+          warn(
+            'drawing-reaches-out',
+            'The drawing refers to other files; they were not opened.',
+            'Put everything into the drawing itself.',
+          );
         continue;
       }
       kept.push(` ${attribute}="${escapeAttribute(value)}"`);
     }
     if (pictures.has(name)) {
-      refuse(problem('error', 'drawing-has-picture', here(), 'The drawing holds a picture made of pixels; a knife needs outlines.', 'Trace the picture as a photograph of its own, or take it out of the drawing.'));
+      refuse(
+        problem(
+          'error',
+          'drawing-has-picture',
+          here(),
+          'The drawing holds a picture made of pixels; a knife needs outlines.',
+          'Trace the picture as a photograph of its own, or take it out of the drawing.',
+        ),
+      );
     }
     const id = attributes.id ?? '';
     const counted = id && !counts.has(id) ? { own: 0, uses: [] } : undefined;
@@ -147,7 +227,8 @@ export function guardSvg(text: string, place: string): GuardedDrawing {
     open.push(counted);
     for (const c of open) if (c) c.own++;
     everything.own++;
-    if (everything.own > mostElements) fail('drawing-too-large', here(), `The drawing has more than ${mostElements} elements.`, 'Simplify it in the program it came from.');
+    if (everything.own > mostElements)
+      fail('drawing-too-large', here(), `The drawing has more than ${mostElements} elements.`, 'Simplify it in the program it came from.');
     const href = (attributes.href ?? attributes['xlink:href'] ?? '').trim();
     if (href.startsWith('#')) referred.add(href.slice(1));
     if (name === 'use' && href.startsWith('#')) {
@@ -176,9 +257,18 @@ export function guardSvg(text: string, place: string): GuardedDrawing {
   const takeText = (content: string): void => {
     if (skip > 0 || !root) return;
     if (texts > 0 && content.trim()) {
-      refuse(problem('error', 'drawing-has-text', here(), `The drawing holds text (“${content.trim().slice(0, 30)}”); a knife needs outlines.`, 'Turn the text into outlines in the program it came from, then save it again.'));
+      refuse(
+        problem(
+          'error',
+          'drawing-has-text',
+          here(),
+          `The drawing holds text (“${content.trim().slice(0, 30)}”); a knife needs outlines.`,
+          'Turn the text into outlines in the program it came from, then save it again.',
+        ),
+      );
     }
-    if (/@import|url\(\s*['"]?(?!#|['"#])/.test(content)) warn('drawing-reaches-out', 'The drawing refers to other files; they were not opened.', 'Put everything into the drawing itself.');
+    if (/@import|url\(\s*['"]?(?!#|['"#])/.test(content))
+      warn('drawing-reaches-out', 'The drawing refers to other files; they were not opened.', 'Put everything into the drawing itself.');
     if (styles === 0) {
       out.push(escapeText(content));
       return;
@@ -195,7 +285,13 @@ export function guardSvg(text: string, place: string): GuardedDrawing {
   if (!root) fail('drawing-not-svg', place, 'There is no drawing in this file.', 'Save the drawing as plain SVG.');
 
   const size = expandedSize(everything, counts);
-  if (size > mostElements) fail('drawing-too-large', place, `Written out, the drawing's repeats make more than ${mostElements} elements.`, 'Use fewer repeats in the drawing, or repeat the form in the job.');
+  if (size > mostElements)
+    fail(
+      'drawing-too-large',
+      place,
+      `Written out, the drawing's repeats make more than ${mostElements} elements.`,
+      'Use fewer repeats in the drawing, or repeat the form in the job.',
+    );
   for (const { ids: around, found } of unseen) if (around.some((id) => referred.has(id))) errors.set(found.code, found);
   if (errors.size) fail1(errors);
   return { text: out.join(''), problems: [...warnings.values()], root };
@@ -207,7 +303,12 @@ function fail1(errors: ReadonlyMap<string, Problem>): void {
 }
 
 function refuseEntities(place: string): never {
-  fail('drawing-has-entities', place, 'The file hides its contents behind abbreviations that lead to one another.', 'Save it again as plain SVG.');
+  fail(
+    'drawing-has-entities',
+    place,
+    'The file hides its contents behind abbreviations that lead to one another.',
+    'Save it again as plain SVG.',
+  );
 }
 
 /** Elements once every `use` is written out; Infinity-safe, and a `use` of itself counts once. */

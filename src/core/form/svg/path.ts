@@ -23,8 +23,15 @@ export const scaleOf = (m: Matrix): number => Math.sqrt(Math.abs(m[0] * m[3] - m
 export function readMatrix(text: string | undefined): Matrix {
   if (!text) return identity;
   const found = /matrix\(([^)]*)\)/.exec(text);
-  const values = found ? found[1].trim().split(/[\s,]+/).map(Number) : [];
-  return values.length === 6 && values.every(Number.isFinite) ? [values[0], values[1], values[2], values[3], values[4], values[5]] : identity;
+  const values = found
+    ? found[1]
+        .trim()
+        .split(/[\s,]+/)
+        .map(Number)
+    : [];
+  return values.length === 6 && values.every(Number.isFinite)
+    ? [values[0], values[1], values[2], values[3], values[4], values[5]]
+    : identity;
 }
 
 /** Numbers of the normaliser have 24 bits. */
@@ -37,9 +44,11 @@ const numberStep = 2 ** -24;
 export function coarseness(data: string): { readonly off: number; readonly extent: number } | undefined {
   if (!/\d{5}|e/i.test(data)) return undefined;
   let most = 0;
-  const low = [Infinity, Infinity], high = [-Infinity, -Infinity];
+  const low = [Infinity, Infinity],
+    high = [-Infinity, -Infinity];
   (data.match(/[-+]?(?:\d+\.?\d*|\.\d+)(?:[eE][-+]?\d+)?/g) ?? []).forEach((word, i) => {
-    const v = Number(word), axis = i % 2;
+    const v = Number(word),
+      axis = i % 2;
     most = Math.max(most, Math.abs(v));
     low[axis] = Math.min(low[axis], v);
     high[axis] = Math.max(high[axis], v);
@@ -65,9 +74,13 @@ export function flattenPath(data: string, matrix: Matrix, tolerance: number): Su
   const out: SubPath[] = [];
   let points: number[] = [];
   let at = 0;
-  let x = 0, y = 0, startX = 0, startY = 0;
+  let x = 0,
+    y = 0,
+    startX = 0,
+    startY = 0;
   const number = (): number => Number(tokens[at++]);
-  let px = 0, py = 0;
+  let px = 0,
+    py = 0;
   const read = (): void => {
     px = number();
     py = number();
@@ -105,10 +118,13 @@ export function flattenPath(data: string, matrix: Matrix, tolerance: number): Su
       continue;
     }
     read();
-    let x1 = px, y1 = py;
+    let x1 = px,
+      y1 = py;
     read();
-    let x2 = px, y2 = py;
-    let x3 = px, y3 = py;
+    let x2 = px,
+      y2 = py;
+    let x3 = px,
+      y3 = py;
     if (command === 'C') {
       read();
       x3 = px;
@@ -126,8 +142,12 @@ export function flattenPath(data: string, matrix: Matrix, tolerance: number): Su
     const bend = 6 * Math.hypot(a * ux, b * ux, c * uy, d * uy);
     const steps = Math.min(mostStepsPerCurve, Math.max(1, Math.ceil(Math.sqrt(bend / (8 * tolerance)))));
     for (let i = 1; i <= steps; i++) {
-      const t = i / steps, s = 1 - t;
-      const w0 = s * s * s, w1 = 3 * s * s * t, w2 = 3 * s * t * t, w3 = t * t * t;
+      const t = i / steps,
+        s = 1 - t;
+      const w0 = s * s * s,
+        w1 = 3 * s * s * t,
+        w2 = 3 * s * t * t,
+        w3 = t * t * t;
       put(w0 * x + w1 * x1 + w2 * x2 + w3 * x3, w0 * y + w1 * y1 + w2 * y2 + w3 * y3);
     }
     x = x3;

@@ -40,25 +40,52 @@ export function readSvg(text: string, place: string): Drawing {
   if (!done) throw new Error('prepareDrawings has not been awaited');
   const guarded = guardSvg(text, place);
   const { root, byId } = readTree(normalise(guarded.text, place));
-  const widthPx = Number(root.attributes.width), heightPx = Number(root.attributes.height);
+  const widthPx = Number(root.attributes.width),
+    heightPx = Number(root.attributes.height);
   if (!(widthPx > 0) || !(heightPx > 0)) sizeless(place);
   const view = (root.attributes.viewBox ?? '').split(/[\s,]+/).map(Number);
-  const [vx, vy, vw, vh] = view.length === 4 && view.every(Number.isFinite) && view[2] > 0 && view[3] > 0 ? view : [0, 0, widthPx, heightPx];
+  const [vx, vy, vw, vh] =
+    view.length === 4 && view.every(Number.isFinite) && view[2] > 0 && view[3] > 0 ? view : [0, 0, widthPx, heightPx];
   // The page on the working scale.
   const perPx = workingSideMm / Math.max(widthPx, heightPx);
-  const width = widthPx * perPx, height = heightPx * perPx;
+  const width = widthPx * perPx,
+    height = heightPx * perPx;
   const fit = fitView(root.attributes.preserveAspectRatio, width, height, vw, vh);
   const problems = new Map<string, Problem>();
-  const shapes = shapesOf(root, [fit.sx, 0, 0, fit.sy, fit.dx - vx * fit.sx, fit.dy - vy * fit.sy], { reachMm: workingSideMm, byId, place, problems });
+  const shapes = shapesOf(root, [fit.sx, 0, 0, fit.sy, fit.dx - vx * fit.sx, fit.dy - vy * fit.sy], {
+    reachMm: workingSideMm,
+    byId,
+    place,
+    problems,
+  });
   const errors = [...problems.values()].filter((p) => p.severity === 'error');
   if (errors.length) throw new ProblemError(errors);
   const onPage = cutToBox(shapes, { minX: 0, minY: 0, maxX: width, maxY: height });
-  const areaAll = regionArea(shapes), area = regionArea(onPage);
+  const areaAll = regionArea(shapes),
+    area = regionArea(onPage);
   if (!(area > 0)) {
-    throw new ProblemError([problem('error', 'drawing-empty', place, areaAll > 0 ? 'All shapes lie outside the drawing’s page.' : 'Nothing visible is drawn.', 'Fill the shapes that are to be cut, and fit the page to them.'), ...guarded.problems]);
+    throw new ProblemError([
+      problem(
+        'error',
+        'drawing-empty',
+        place,
+        areaAll > 0 ? 'All shapes lie outside the drawing’s page.' : 'Nothing visible is drawn.',
+        'Fill the shapes that are to be cut, and fit the page to them.',
+      ),
+      ...guarded.problems,
+    ]);
   }
   if (areaAll - area > 0.001 * areaAll) {
-    problems.set('drawing-beyond-page', problem('warning', 'drawing-beyond-page', place, 'Shapes reach over the edge of the drawing’s page; they were cut off there, as every viewer shows them.', 'Make the page larger if they should be whole.'));
+    problems.set(
+      'drawing-beyond-page',
+      problem(
+        'warning',
+        'drawing-beyond-page',
+        place,
+        'Shapes reach over the edge of the drawing’s page; they were cut off there, as every viewer shows them.',
+        'Make the page larger if they should be whole.',
+      ),
+    );
   }
   const back = mmPerPx / perPx;
   return {
@@ -79,7 +106,12 @@ function physicalMm(text: string | undefined): number | undefined {
 }
 
 function sizeless(place: string): never {
-  fail('drawing-no-size', place, 'The drawing’s page has no width or no height.', 'Give it a page size (width, height or viewBox) and save it again.');
+  fail(
+    'drawing-no-size',
+    place,
+    'The drawing’s page has no width or no height.',
+    'Give it a page size (width, height or viewBox) and save it again.',
+  );
 }
 
 function normalise(text: string, place: string): string {
@@ -90,15 +122,27 @@ function normalise(text: string, place: string): string {
   } catch (error) {
     const why = error instanceof Error ? error.message : String(error);
     if (/invalid size/i.test(why)) sizeless(place);
-    return fail('drawing-not-read', place, `The drawing could not be understood (${why.slice(0, 120)}).`, 'Save it again as plain SVG, without effects.');
+    return fail(
+      'drawing-not-read',
+      place,
+      `The drawing could not be understood (${why.slice(0, 120)}).`,
+      'Save it again as plain SVG, without effects.',
+    );
   } finally {
     resvg?.free();
   }
 }
 
 /** SVG 2 section 8.6: where the viewBox lies on the page. */
-function fitView(rule: string | undefined, width: number, height: number, vw: number, vh: number): { sx: number; sy: number; dx: number; dy: number } {
-  const sx = width / vw, sy = height / vh;
+function fitView(
+  rule: string | undefined,
+  width: number,
+  height: number,
+  vw: number,
+  vh: number,
+): { sx: number; sy: number; dx: number; dy: number } {
+  const sx = width / vw,
+    sy = height / vh;
   const [align = 'xMidYMid', how = 'meet'] = (rule ?? '').trim().split(/\s+/).filter(Boolean);
   if (align === 'none') return { sx, sy, dx: 0, dy: 0 };
   const s = how === 'slice' ? Math.max(sx, sy) : Math.min(sx, sy);

@@ -38,7 +38,12 @@ function collect(tag: Tag, matrix: Matrix, canvas: Canvas, found: Region[]): voi
   if (tag.name !== 'g' && tag.name !== 'svg') return;
   const inner = tag.name === 'g' ? chain(matrix, readMatrix(attributes.transform)) : matrix;
   if (attributes.filter) {
-    warn(canvas, 'drawing-has-effects', 'The drawing uses blur, shadow or another effect; a knife cuts the plain outline.', 'Nothing to do if the shapes look right.');
+    warn(
+      canvas,
+      'drawing-has-effects',
+      'The drawing uses blur, shadow or another effect; a knife cuts the plain outline.',
+      'Nothing to do if the shapes look right.',
+    );
   }
   const clip = reference(attributes['clip-path'], canvas);
   const mask = reference(attributes.mask, canvas);
@@ -61,9 +66,24 @@ function pathShapes(tag: Tag, matrix: Matrix, canvas: Canvas): Region[] {
   const out: Region[] = [];
   noteCoarse(data, matrix, canvas);
   if (seen(attributes.fill, canvas) && opacity(attributes['fill-opacity']) > 0) {
-    if (isWhite(attributes.fill)) canvas.problems.set('drawing-has-white', problem('note', 'drawing-has-white', canvas.place, 'White shapes count as shapes too.', 'Take them out of the drawing, or cut them out of the form, if they stand for bare paper.'));
+    if (isWhite(attributes.fill))
+      canvas.problems.set(
+        'drawing-has-white',
+        problem(
+          'note',
+          'drawing-has-white',
+          canvas.place,
+          'White shapes count as shapes too.',
+          'Take them out of the drawing, or cut them out of the form, if they stand for bare paper.',
+        ),
+      );
     if (attributes.fill.startsWith('url(') && canvas.byId.get(attributes.fill.slice(5, -1))?.name === 'pattern') {
-      warn(canvas, 'drawing-has-pattern', 'A shape is filled with a pattern; its whole area was taken.', 'Turn the pattern into shapes if they are to be cut.');
+      warn(
+        canvas,
+        'drawing-has-pattern',
+        'A shape is filled with a pattern; its whole area was taken.',
+        'Turn the pattern into shapes if they are to be cut.',
+      );
     }
     out.push(fillShape(data, matrix, attributes['fill-rule'] === 'evenodd' ? 'even-odd' : 'non-zero', canvas));
   }
@@ -76,7 +96,9 @@ function pathShapes(tag: Tag, matrix: Matrix, canvas: Canvas): Region[] {
 /** Is there paint, and is it anywhere to be seen? A gradient that is clear from end to end is not. */
 function seen(paint: string | undefined, canvas: Canvas): paint is string {
   if (paint === undefined || paint === 'none') return false;
-  const stops = /gradient$/i.test(reference(paint, canvas)?.name ?? '') ? reference(paint, canvas)?.children.filter((c) => c.name === 'stop') ?? [] : [];
+  const stops = /gradient$/i.test(reference(paint, canvas)?.name ?? '')
+    ? (reference(paint, canvas)?.children.filter((c) => c.name === 'stop') ?? [])
+    : [];
   return stops.length === 0 || stops.some((stop) => opacity(stop.attributes['stop-opacity']) > 0);
 }
 
@@ -88,11 +110,22 @@ function noteCoarse(data: string, matrix: Matrix, canvas: Canvas): void {
   if (!found || found.off * scaleOf(matrix) < coarseMm) return;
   // Small and far away: nothing of its shape is left. Huge and straight: its edges may still be right.
   const lost = found.extent < 10_000 * found.off;
-  canvas.problems.set('drawing-far-away', problem(lost || canvas.problems.get('drawing-far-away')?.severity === 'error' ? 'error' : 'warning', 'drawing-far-away', canvas.place, 'Shapes lie so far from the drawing’s origin, or are so huge, that their outlines come out coarse.', 'Move everything near the origin in the program it came from, then save it again.'));
+  canvas.problems.set(
+    'drawing-far-away',
+    problem(
+      lost || canvas.problems.get('drawing-far-away')?.severity === 'error' ? 'error' : 'warning',
+      'drawing-far-away',
+      canvas.place,
+      'Shapes lie so far from the drawing’s origin, or are so huge, that their outlines come out coarse.',
+      'Move everything near the origin in the program it came from, then save it again.',
+    ),
+  );
 }
 
 function fillShape(data: string, matrix: Matrix, rule: 'even-odd' | 'non-zero', canvas: Canvas): Region {
-  const rings = flattenPath(data, matrix, flatnessMm).filter((sub) => sub.points.length >= 6).map((sub) => Float64Array.from(sub.points));
+  const rings = flattenPath(data, matrix, flatnessMm)
+    .filter((sub) => sub.points.length >= 6)
+    .map((sub) => Float64Array.from(sub.points));
   const inReach = clipRings(rings, canvas.reachMm);
   if (inReach.length === 1 && isConvex(inReach[0])) return { rings: inReach };
   refuseTangle(inReach, canvas.place);
@@ -109,7 +142,13 @@ function clipShape(clip: Tag, matrix: Matrix, canvas: Canvas, user: Region, dept
     const m = chain(outside, readMatrix(tag.attributes.transform));
     if (tag.attributes.visibility === 'hidden' || tag.attributes.display === 'none') return;
     let shape: Region = emptyRegion;
-    if (tag.name === 'path') shape = fillShape(tag.attributes.d ?? '', m, (tag.attributes['clip-rule'] ?? tag.attributes['fill-rule']) === 'evenodd' ? 'even-odd' : 'non-zero', canvas);
+    if (tag.name === 'path')
+      shape = fillShape(
+        tag.attributes.d ?? '',
+        m,
+        (tag.attributes['clip-rule'] ?? tag.attributes['fill-rule']) === 'evenodd' ? 'even-odd' : 'non-zero',
+        canvas,
+      );
     else if (tag.name === 'g') {
       const own = found.length;
       for (const child of tag.children) visit(child, m);
@@ -138,7 +177,10 @@ function maskShape(mask: Tag, matrix: Matrix, canvas: Canvas, user: Region, dept
       const inner = chain(m, readMatrix(tag.attributes.transform));
       const quiet: Canvas = { ...canvas, problems: new Map() };
       let left = within;
-      for (const [kind, cut] of [[clipShape, reference(tag.attributes['clip-path'], canvas)], [maskShape, reference(tag.attributes.mask, canvas)]] as const) {
+      for (const [kind, cut] of [
+        [clipShape, reference(tag.attributes['clip-path'], canvas)],
+        [maskShape, reference(tag.attributes.mask, canvas)],
+      ] as const) {
         if (!cut) continue;
         const shape = kind(cut, inner, canvas, shapesOf({ ...tag, attributes: {} }, inner, quiet), depth + 1);
         left = left ? common(left, shape) : shape;
@@ -155,7 +197,16 @@ function maskShape(mask: Tag, matrix: Matrix, canvas: Canvas, user: Region, dept
       const only: Tag = { ...tag, attributes: { ...tag.attributes, [part === 'fill' ? 'stroke' : 'fill']: 'none' } };
       const quiet: Canvas = { ...canvas, problems: new Map() };
       if (light === undefined || (light * strength > 0.1 && light * strength < 0.9) || (strength > 0.1 && strength < 0.9)) {
-        canvas.problems.set('drawing-soft-mask', problem('error', 'drawing-soft-mask', canvas.place, 'A mask in the drawing fades out; a knife cannot.', 'Use a clip path or a mask of plain black and white.'));
+        canvas.problems.set(
+          'drawing-soft-mask',
+          problem(
+            'error',
+            'drawing-soft-mask',
+            canvas.place,
+            'A mask in the drawing fades out; a knife cannot.',
+            'Use a clip path or a mask of plain black and white.',
+          ),
+        );
         return;
       }
       if (strength <= 0.1) continue;
@@ -175,9 +226,17 @@ function maskShape(mask: Tag, matrix: Matrix, canvas: Canvas, user: Region, dept
 function maskWindow(mask: Tag, matrix: Matrix, user: Region): Region {
   const own = mask.attributes.maskUnits === 'userSpaceOnUse';
   const side = (key: string, usual: number): number => (mask.attributes[key] === undefined ? usual : Number(mask.attributes[key]) || 0);
-  const x = side('x', -0.1), y = side('y', -0.1), width = side('width', 1.2), height = side('height', 1.2);
+  const x = side('x', -0.1),
+    y = side('y', -0.1),
+    width = side('width', 1.2),
+    height = side('height', 1.2);
   const [a, b, c, d, e, f] = own ? matrix : boxMatrix(user, matrix);
-  const corners = [[x, y], [x + width, y], [x + width, y + height], [x, y + height]];
+  const corners = [
+    [x, y],
+    [x + width, y],
+    [x + width, y + height],
+    [x, y + height],
+  ];
   return { rings: [Float64Array.from(corners.flatMap(([u, v]) => [a * u + c * v + e, b * u + d * v + f]))] };
 }
 

@@ -10,16 +10,29 @@ import type { Matrix, SubPath } from './path.ts';
 import { refuseTangle } from './tangle.ts';
 
 /** A drawn line as a filled shape: width, ends, corners and dashes as SVG 2 section 13.5 has them. */
-export function strokeRegion(data: string, matrix: Matrix, attributes: Readonly<Record<string, string>>, reachMm: number, place: string): Region {
+export function strokeRegion(
+  data: string,
+  matrix: Matrix,
+  attributes: Readonly<Record<string, string>>,
+  reachMm: number,
+  place: string,
+): Region {
   const width = attributes['stroke-width'] === undefined ? 1 : Number(attributes['stroke-width']);
   const scale = scaleOf(matrix);
   if (!(width > 0) || !(scale > 0)) return emptyRegion;
   // The line is widened in its own coordinates (a stretched drawing has stretched lines), on a grid of 1 µm.
   const perUnit = scale * 1000;
   let subs = flattenPath(data, identity, flatnessMm / scale);
-  refuseTangle(subs.map((sub) => Float64Array.from(sub.points)), place);
-  const pattern = (attributes['stroke-dasharray'] ?? '').split(/[\s,]+/).map(Number).filter((v) => Number.isFinite(v));
-  if (pattern.length && attributes['stroke-dasharray'] !== 'none') subs = dashes(subs, pattern, Number(attributes['stroke-dashoffset'] ?? 0) || 0);
+  refuseTangle(
+    subs.map((sub) => Float64Array.from(sub.points)),
+    place,
+  );
+  const pattern = (attributes['stroke-dasharray'] ?? '')
+    .split(/[\s,]+/)
+    .map(Number)
+    .filter((v) => Number.isFinite(v));
+  if (pattern.length && attributes['stroke-dasharray'] !== 'none')
+    subs = dashes(subs, pattern, Number(attributes['stroke-dashoffset'] ?? 0) || 0);
   const cap = attributes['stroke-linecap'] ?? 'butt';
   const join = attributes['stroke-linejoin'] ?? 'miter';
   const miterLimit = Number(attributes['stroke-miterlimit'] ?? 4) || 4;
@@ -32,29 +45,37 @@ export function strokeRegion(data: string, matrix: Matrix, attributes: Readonly<
       // A line of no length: a dot with round or square ends, nothing otherwise.
       if (cap === 'butt') continue;
     }
-    offset.addPath(path, join === 'round' ? JoinType.Round : join === 'bevel' ? JoinType.Bevel : JoinType.Miter, path.length === 1 && cap === 'round' ? EndType.Round : sub.closed && path.length > 2 ? EndType.Joined : ends);
+    offset.addPath(
+      path,
+      join === 'round' ? JoinType.Round : join === 'bevel' ? JoinType.Bevel : JoinType.Miter,
+      path.length === 1 && cap === 'round' ? EndType.Round : sub.closed && path.length > 2 ? EndType.Joined : ends,
+    );
     const one: Paths64 = [];
     offset.execute((width / 2) * perUnit, one);
     out.push(...one);
   }
   if (!out.length) return emptyRegion;
   const [a, b, c, d, e, f] = matrix;
-  const rings = out.filter((path) => path.length >= 3).map((path) => {
-    const ring = new Float64Array(path.length * 2);
-    path.forEach((p, i) => {
-      const x = p.x / perUnit, y = p.y / perUnit;
-      ring[2 * i] = a * x + c * y + e;
-      ring[2 * i + 1] = b * x + d * y + f;
+  const rings = out
+    .filter((path) => path.length >= 3)
+    .map((path) => {
+      const ring = new Float64Array(path.length * 2);
+      path.forEach((p, i) => {
+        const x = p.x / perUnit,
+          y = p.y / perUnit;
+        ring[2 * i] = a * x + c * y + e;
+        ring[2 * i + 1] = b * x + d * y + f;
+      });
+      return ring;
     });
-    return ring;
-  });
   return tidy(clipRings(rings, reachMm), 'non-zero');
 }
 
 function toPath(sub: SubPath, perUnit: number): Path64 {
   const path: Path64 = [];
   for (let i = 0; i < sub.points.length; i += 2) {
-    const x = Math.round(sub.points[i] * perUnit), y = Math.round(sub.points[i + 1] * perUnit);
+    const x = Math.round(sub.points[i] * perUnit),
+      y = Math.round(sub.points[i + 1] * perUnit);
     const last = path[path.length - 1];
     if (!last || last.x !== x || last.y !== y) path.push({ x, y });
   }

@@ -15,9 +15,13 @@ const angles: Readonly<Record<string, number>> = { deg: 1, rad: 180 / Math.PI, g
 export function readStyle(style: string): StyleRead {
   const kept: string[] = [];
   const attributes: Record<string, string> = {};
-  let lost = false, effects = false, transform = '', origin: readonly number[] | undefined;
+  let lost = false,
+    effects = false,
+    transform = '',
+    origin: readonly number[] | undefined;
   for (const [, key, raw] of style.matchAll(/([\w-]+)\s*:\s*((?:"[^"]*"|'[^']*'|\([^)]*\)|[^;])*)/g)) {
-    const name = key.toLowerCase(), value = raw.replace(/!important/i, '').trim();
+    const name = key.toLowerCase(),
+      value = raw.replace(/!important/i, '').trim();
     if (sizes.has(name)) {
       if (/^[-+.\de]+(px)?$/i.test(value)) attributes[name] = value.replace(/px$/i, '');
       else if (value !== 'auto') lost = true;
@@ -30,13 +34,19 @@ export function readStyle(style: string): StyleRead {
       if (plain === undefined) lost = true;
       else transform = plain;
     } else if (name === 'transform-origin') {
-      const numbers = value.split(/\s+/).slice(0, 2).map((v) => (/^[-+.\de]+(px)?$/i.test(v) ? Number.parseFloat(v) : Number.NaN));
+      const numbers = value
+        .split(/\s+/)
+        .slice(0, 2)
+        .map((v) => (/^[-+.\de]+(px)?$/i.test(v) ? Number.parseFloat(v) : Number.NaN));
       if (numbers.length === 2 && numbers.every(Number.isFinite)) origin = numbers;
       else lost = true;
     } else if (name === 'filter') effects = effects || value !== 'none';
     else kept.push(`${key}:${raw}`);
   }
-  if (transform) attributes['transform'] = origin ? `translate(${origin.join(' ')}) ${transform} translate(${origin.map((v) => -v).join(' ')})` : transform;
+  if (transform)
+    attributes['transform'] = origin
+      ? `translate(${origin.join(' ')}) ${transform} translate(${origin.map((v) => -v).join(' ')})`
+      : transform;
   return { style: kept.join(';'), attributes, lost: lost && (transform !== '' || !origin), effects };
 }
 
@@ -45,14 +55,25 @@ function plainTransform(value: string): string | undefined {
   if (value === 'none') return '';
   const out: string[] = [];
   const rest = value.replace(/([a-zA-Z]+)\s*\(([^)]*)\)/g, (_, name: string, list: string) => {
-    const numbers = list.split(/[\s,]+/).filter(Boolean).map((word) => {
-      const found = /^([-+.\de]+?)(px|deg|rad|grad|turn)?$/i.exec(word);
-      return found ? Number(found[1]) * (angles[found[2]?.toLowerCase()] ?? 1) : Number.NaN;
-    });
+    const numbers = list
+      .split(/[\s,]+/)
+      .filter(Boolean)
+      .map((word) => {
+        const found = /^([-+.\de]+?)(px|deg|rad|grad|turn)?$/i.exec(word);
+        return found ? Number(found[1]) * (angles[found[2]?.toLowerCase()] ?? 1) : Number.NaN;
+      });
     const [a, b = 0] = numbers;
     const plain: Readonly<Record<string, string>> = {
-      translateX: `translate(${a} 0)`, translateY: `translate(0 ${a})`, scaleX: `scale(${a} 1)`, scaleY: `scale(1 ${a})`,
-      translate: `translate(${a} ${b})`, scale: `scale(${numbers.join(' ')})`, rotate: `rotate(${a})`, skewX: `skewX(${a})`, skewY: `skewY(${a})`, matrix: `matrix(${numbers.join(' ')})`,
+      translateX: `translate(${a} 0)`,
+      translateY: `translate(0 ${a})`,
+      scaleX: `scale(${a} 1)`,
+      scaleY: `scale(1 ${a})`,
+      translate: `translate(${a} ${b})`,
+      scale: `scale(${numbers.join(' ')})`,
+      rotate: `rotate(${a})`,
+      skewX: `skewX(${a})`,
+      skewY: `skewY(${a})`,
+      matrix: `matrix(${numbers.join(' ')})`,
     };
     if (plain[name] === undefined || numbers.length === 0 || numbers.some((v) => !Number.isFinite(v))) return '?';
     out.push(plain[name]);

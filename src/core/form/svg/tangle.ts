@@ -11,7 +11,13 @@ const looks = 200_000;
 
 /** Throws where uniting these rings would take longer than anyone waits. */
 export function refuseTangle(rings: readonly Float64Array[], place: string): void {
-  if (isTangled(rings)) fail('drawing-tangled', place, 'The drawing has too many lines that cross or crowd one another.', 'Simplify it in the program it came from; a knife needs plain outlines.');
+  if (isTangled(rings))
+    fail(
+      'drawing-tangled',
+      place,
+      'The drawing has too many lines that cross or crowd one another.',
+      'Simplify it in the program it came from; a knife needs plain outlines.',
+    );
 }
 
 /**
@@ -28,16 +34,20 @@ export function isTangled(rings: readonly Float64Array[]): boolean {
   if (edges < fewPoints) return false;
   if (passing(rings, edges) > mostPassing) return true;
   const random = seeded(7);
-  const one = new Float64Array(4), two = new Float64Array(4);
+  const one = new Float64Array(4),
+    two = new Float64Array(4);
   const pick = (into: Float64Array): void => {
     const at = Math.floor(random.next() * edges);
-    let low = 0, high = starts.length - 1;
+    let low = 0,
+      high = starts.length - 1;
     while (low < high) {
       const middle = (low + high + 1) >> 1;
       if (starts[middle] <= at) low = middle;
       else high = middle - 1;
     }
-    const ring = rings[low], i = 2 * (at - starts[low]), j = i + 2 < ring.length ? i + 2 : 0;
+    const ring = rings[low],
+      i = 2 * (at - starts[low]),
+      j = i + 2 < ring.length ? i + 2 : 0;
     into[0] = ring[i];
     into[1] = ring[i + 1];
     into[2] = ring[j];
@@ -54,7 +64,9 @@ export function isTangled(rings: readonly Float64Array[]): boolean {
 
 /** Heights (whole microns) at which points lie, times the edges that pass a height in the mean. */
 function passing(rings: readonly Float64Array[], edges: number): number {
-  let low = Infinity, high = -Infinity, climbed = 0;
+  let low = Infinity,
+    high = -Infinity,
+    climbed = 0;
   for (const ring of rings) {
     for (let i = 1, before = ring[ring.length - 1]; i < ring.length; i += 2) {
       const y = ring[i];
@@ -69,6 +81,7 @@ function passing(rings: readonly Float64Array[], edges: number): number {
 }
 
 function cross([ax, ay, bx, by]: Float64Array, [cx, cy, dx, dy]: Float64Array): boolean {
-  const side = (px: number, py: number, qx: number, qy: number, x: number, y: number): number => (qx - px) * (y - py) - (qy - py) * (x - px);
+  const side = (px: number, py: number, qx: number, qy: number, x: number, y: number): number =>
+    (qx - px) * (y - py) - (qy - py) * (x - px);
   return side(ax, ay, bx, by, cx, cy) * side(ax, ay, bx, by, dx, dy) < 0 && side(cx, cy, dx, dy, ax, ay) * side(cx, cy, dx, dy, bx, by) < 0;
 }

@@ -11,30 +11,72 @@ export function contours(field: Float32Array, width: number, height: number, lev
   const edge = (x: number, y: number, down: 0 | 1): number => 2 * ((y + 1) * w + x + 1) + down;
   for (let y = -1; y < height; y++) {
     for (let x = -1; x < width; x++) {
-      const a = at(x, y) > 0, b = at(x + 1, y) > 0, c = at(x + 1, y + 1) > 0, d = at(x, y + 1) > 0;
+      const a = at(x, y) > 0,
+        b = at(x + 1, y) > 0,
+        c = at(x + 1, y + 1) > 0,
+        d = at(x, y + 1) > 0;
       const kind = (a ? 8 : 0) | (b ? 4 : 0) | (c ? 2 : 0) | (d ? 1 : 0);
       if (kind === 0 || kind === 15) continue;
-      const top = edge(x, y, 0), right = edge(x + 1, y, 1), bottom = edge(x, y + 1, 0), left = edge(x, y, 1);
+      const top = edge(x, y, 0),
+        right = edge(x + 1, y, 1),
+        bottom = edge(x, y + 1, 0),
+        left = edge(x, y, 1);
       const link = (from: number, to: number): void => void next.set(from, to);
       // Going with the inside on the right.
       switch (kind) {
-        case 1: link(bottom, left); break;
-        case 2: link(right, bottom); break;
-        case 3: link(right, left); break;
-        case 4: link(top, right); break;
-        case 6: link(top, bottom); break;
-        case 7: link(top, left); break;
-        case 8: link(left, top); break;
-        case 9: link(bottom, top); break;
-        case 11: link(right, top); break;
-        case 12: link(left, right); break;
-        case 13: link(bottom, right); break;
-        case 14: link(left, bottom); break;
+        case 1:
+          link(bottom, left);
+          break;
+        case 2:
+          link(right, bottom);
+          break;
+        case 3:
+          link(right, left);
+          break;
+        case 4:
+          link(top, right);
+          break;
+        case 6:
+          link(top, bottom);
+          break;
+        case 7:
+          link(top, left);
+          break;
+        case 8:
+          link(left, top);
+          break;
+        case 9:
+          link(bottom, top);
+          break;
+        case 11:
+          link(right, top);
+          break;
+        case 12:
+          link(left, right);
+          break;
+        case 13:
+          link(bottom, right);
+          break;
+        case 14:
+          link(left, bottom);
+          break;
         case 5:
-          if (at(x, y) + at(x + 1, y) + at(x + 1, y + 1) + at(x, y + 1) > 0) { link(top, left); link(bottom, right); } else { link(top, right); link(bottom, left); }
+          if (at(x, y) + at(x + 1, y) + at(x + 1, y + 1) + at(x, y + 1) > 0) {
+            link(top, left);
+            link(bottom, right);
+          } else {
+            link(top, right);
+            link(bottom, left);
+          }
           break;
         default:
-          if (at(x, y) + at(x + 1, y) + at(x + 1, y + 1) + at(x, y + 1) > 0) { link(left, bottom); link(right, top); } else { link(left, top); link(right, bottom); }
+          if (at(x, y) + at(x + 1, y) + at(x + 1, y + 1) + at(x, y + 1) > 0) {
+            link(left, bottom);
+            link(right, top);
+          } else {
+            link(left, top);
+            link(right, bottom);
+          }
       }
     }
   }
@@ -42,9 +84,13 @@ export function contours(field: Float32Array, width: number, height: number, lev
   for (const start of next.keys()) {
     if (!next.has(start)) continue;
     const points: number[] = [];
-    for (let e: number | undefined = start; e !== undefined && next.has(e);) {
-      const cell = e >> 1, x = (cell % w) - 1, y = Math.floor(cell / w) - 1, down = e & 1;
-      const here = at(x, y), there = down ? at(x, y + 1) : at(x + 1, y);
+    for (let e: number | undefined = start; e !== undefined && next.has(e); ) {
+      const cell = e >> 1,
+        x = (cell % w) - 1,
+        y = Math.floor(cell / w) - 1,
+        down = e & 1;
+      const here = at(x, y),
+        there = down ? at(x, y + 1) : at(x + 1, y);
       const t = here / (here - there);
       points.push(x + 0.5 + (down ? 0 : t), y + 0.5 + (down ? t : 0));
       const after: number | undefined = next.get(e);

@@ -11,7 +11,10 @@ export interface Photo {
 }
 
 /** Stored value → light, 0..255 (IEC 61966-2-1). A pixel half on the sheet is half way in light, not in stored values. */
-const light = Float32Array.from({ length: 256 }, (_, i) => 255 * (i / 255 <= 0.04045 ? i / 255 / 12.92 : ((i / 255 + 0.055) / 1.055) ** 2.4));
+const light = Float32Array.from(
+  { length: 256 },
+  (_, i) => 255 * (i / 255 <= 0.04045 ? i / 255 / 12.92 : ((i / 255 + 0.055) / 1.055) ** 2.4),
+);
 
 /** Luminance of a pixel, 0..255. */
 function greyAt(photo: Photo, x: number, y: number): number {
@@ -45,7 +48,8 @@ export const findCorners = (photo: Photo): readonly Point[] | undefined => findS
 
 function roughCorners(photo: Photo): Point[] | undefined {
   const step = Math.max(1, Math.ceil(Math.max(photo.width, photo.height) / 500));
-  const w = Math.floor(photo.width / step), h = Math.floor(photo.height / step);
+  const w = Math.floor(photo.width / step),
+    h = Math.floor(photo.height / step);
   if (w < 20 || h < 20) return undefined;
   const grey = new Uint8Array(w * h);
   for (let y = 0; y < h; y++) for (let x = 0; x < w; x++) grey[y * w + x] = greyAt(photo, x * step + (step >> 1), y * step + (step >> 1));
@@ -58,7 +62,8 @@ function roughCorners(photo: Photo): Point[] | undefined {
     const part = [start];
     seen[start] = 1;
     for (let k = 0; k < part.length; k++) {
-      const p = part[k], x = p % w;
+      const p = part[k],
+        x = p % w;
       for (const q of [x > 0 ? p - 1 : -1, x < w - 1 ? p + 1 : -1, p - w, p + w]) {
         if (q >= 0 && q < w * h && !seen[q] && grey[q] > level) {
           seen[q] = 1;
@@ -70,8 +75,14 @@ function roughCorners(photo: Photo): Point[] | undefined {
   }
   if (best.length < 0.08 * w * h) return undefined;
   const extremes: Point[] = [];
-  for (const [kx, ky] of [[-1, -1], [1, -1], [1, 1], [-1, 1]]) {
-    let at = best[0], most = -Infinity;
+  for (const [kx, ky] of [
+    [-1, -1],
+    [1, -1],
+    [1, 1],
+    [-1, 1],
+  ]) {
+    let at = best[0],
+      most = -Infinity;
     for (const p of best) {
       const v = kx * (p % w) + ky * Math.floor(p / w);
       if (v > most) {
@@ -92,7 +103,10 @@ function otsu(grey: Uint8Array): number {
   for (const v of grey) counts[v]++;
   let total = 0;
   for (let i = 0; i < 256; i++) total += i * counts[i];
-  let below = 0, sum = 0, best = -1, level = 127;
+  let below = 0,
+    sum = 0,
+    best = -1,
+    level = 127;
   for (let i = 0; i < 255; i++) {
     below += counts[i];
     sum += i * counts[i];
@@ -113,9 +127,11 @@ function sidesOf(photo: Photo, corners: readonly Point[]): Point[][] {
   return corners.map((from, i) => {
     const to = corners[(i + 1) % 4];
     const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
-    const ux = (to[0] - from[0]) / length, uy = (to[1] - from[1]) / length;
+    const ux = (to[0] - from[0]) / length,
+      uy = (to[1] - from[1]) / length;
     // Corners go clockwise, so inside is to the right of each side.
-    const nx = -uy, ny = ux;
+    const nx = -uy,
+      ny = ux;
     const found: Point[] = [];
     for (let k = 0; k < 120; k++) {
       const t = (0.06 + (0.88 * k) / 119) * length;
@@ -129,7 +145,8 @@ function sidesOf(photo: Photo, corners: readonly Point[]): Point[][] {
 function meetings(lines: readonly (Line | undefined)[]): Point[] | undefined {
   const out: Point[] = [];
   for (let i = 0; i < 4; i++) {
-    const one = lines[(i + 3) % 4], two = lines[i];
+    const one = lines[(i + 3) % 4],
+      two = lines[i];
     if (!one || !two) return undefined;
     const det = one.a * two.b - two.a * one.b;
     if (Math.abs(det) < 1e-6) return undefined;
@@ -146,7 +163,8 @@ function edgeAlong(photo: Photo, x: number, y: number, nx: number, ny: number, r
     if (v === undefined) return undefined;
     values.push(v);
   }
-  let at = -1, most = 8;
+  let at = -1,
+    most = 8;
   for (let i = 1; i < values.length - 1; i++) {
     const rise = values[i + 1] - values[i - 1];
     if (rise > most) {
@@ -155,7 +173,8 @@ function edgeAlong(photo: Photo, x: number, y: number, nx: number, ny: number, r
     }
   }
   if (at < 0) return undefined;
-  let sum = 0, weighed = 0;
+  let sum = 0,
+    weighed = 0;
   for (let i = Math.max(1, at - 3); i <= Math.min(values.length - 2, at + 3); i++) {
     const rise = Math.max(0, values[i + 1] - values[i - 1]);
     sum += rise;
@@ -166,10 +185,17 @@ function edgeAlong(photo: Photo, x: number, y: number, nx: number, ny: number, r
 
 /** Grey between pixels; pixel (i, j) has its centre at (i + ½, j + ½). */
 function bilinearGrey(photo: Photo, x: number, y: number): number | undefined {
-  const fx = x - 0.5, fy = y - 0.5, ix = Math.floor(fx), iy = Math.floor(fy);
+  const fx = x - 0.5,
+    fy = y - 0.5,
+    ix = Math.floor(fx),
+    iy = Math.floor(fy);
   if (ix < 0 || iy < 0 || ix + 1 >= photo.width || iy + 1 >= photo.height) return undefined;
-  const tx = fx - ix, ty = fy - iy;
-  return (greyAt(photo, ix, iy) * (1 - tx) + greyAt(photo, ix + 1, iy) * tx) * (1 - ty) + (greyAt(photo, ix, iy + 1) * (1 - tx) + greyAt(photo, ix + 1, iy + 1) * tx) * ty;
+  const tx = fx - ix,
+    ty = fy - iy;
+  return (
+    (greyAt(photo, ix, iy) * (1 - tx) + greyAt(photo, ix + 1, iy) * tx) * (1 - ty) +
+    (greyAt(photo, ix, iy + 1) * (1 - tx) + greyAt(photo, ix + 1, iy + 1) * tx) * ty
+  );
 }
 
 /** a x + b y = c through points, far ones left out in a second and third go. */
@@ -178,15 +204,19 @@ function fitLine(points: readonly Point[]): Line | undefined {
   let line: Line | undefined;
   for (let round = 0; round < 4; round++) {
     if (kept.length < 12) return line;
-    const mx = kept.reduce((s, p) => s + p[0], 0) / kept.length, my = kept.reduce((s, p) => s + p[1], 0) / kept.length;
-    let xx = 0, xy = 0, yy = 0;
+    const mx = kept.reduce((s, p) => s + p[0], 0) / kept.length,
+      my = kept.reduce((s, p) => s + p[1], 0) / kept.length;
+    let xx = 0,
+      xy = 0,
+      yy = 0;
     for (const [x, y] of kept) {
       xx += (x - mx) ** 2;
       xy += (x - mx) * (y - my);
       yy += (y - my) ** 2;
     }
     const angle = 0.5 * Math.atan2(2 * xy, xx - yy);
-    const a = -Math.sin(angle), b = Math.cos(angle);
+    const a = -Math.sin(angle),
+      b = Math.cos(angle);
     const found = { a, b, c: a * mx + b * my };
     line = found;
     const off = points.map(([x, y]) => Math.abs(found.a * x + found.b * y - found.c));

@@ -6,7 +6,8 @@ export type Point = readonly [number, number];
 export function homography(from: readonly Point[], to: readonly Point[]): Homography {
   const rows: number[][] = [];
   for (let i = 0; i < 4; i++) {
-    const [x, y] = from[i], [u, v] = to[i];
+    const [x, y] = from[i],
+      [u, v] = to[i];
     rows.push([x, y, 1, 0, 0, 0, -u * x, -u * y, u], [0, 0, 0, x, y, 1, -v * x, -v * y, v]);
   }
   for (let c = 0; c < 8; c++) {

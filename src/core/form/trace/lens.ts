@@ -17,18 +17,21 @@ export interface Line {
   readonly c: number;
 }
 
-const leastBend = -0.08, mostBend = 0.2;
+const leastBend = -0.08,
+  mostBend = 0.2;
 
 /** Where a point of the photograph belongs when the lens is taken out. */
 export function straighten({ middle: [cx, cy], radius, bend }: Lens, [x, y]: Point): Point {
-  const dx = x - cx, dy = y - cy;
+  const dx = x - cx,
+    dy = y - cy;
   const s = 1 + (bend * (dx * dx + dy * dy)) / (radius * radius);
   return [cx + dx * s, cy + dy * s];
 }
 
 /** The way back: where the lens shows a straightened point. */
 export function bent({ middle: [cx, cy], radius, bend }: Lens, [x, y]: Point): Point {
-  const dx = x - cx, dy = y - cy;
+  const dx = x - cx,
+    dy = y - cy;
   const wanted = Math.hypot(dx, dy) / radius;
   if (bend === 0 || wanted === 0) return [x, y];
   // r (1 + bend r²) = wanted, by Newton.
@@ -41,11 +44,17 @@ export function bent({ middle: [cx, cy], radius, bend }: Lens, [x, y]: Point): P
  * The lens from the sides of a sheet, which are straight: the bend that makes the points found along all four lie in lines
  * best. 0 unless that is clearly better than none (a curled sheet is no lens).
  */
-export function findLens(width: number, height: number, sides: readonly (readonly Point[])[], fitLine: (points: readonly Point[]) => Line | undefined): Lens {
+export function findLens(
+  width: number,
+  height: number,
+  sides: readonly (readonly Point[])[],
+  fitLine: (points: readonly Point[]) => Line | undefined,
+): Lens {
   const flat: Lens = { middle: [width / 2, height / 2], radius: Math.hypot(width, height) / 2, bend: 0 };
   if (sides.length < 4 || sides.some((side) => side.length < 40)) return flat;
   const off = (bend: number): number => {
-    let sum = 0, count = 0;
+    let sum = 0,
+      count = 0;
     for (const side of sides) {
       const points = side.map((p) => straighten({ ...flat, bend }, p));
       const line = fitLine(points);
@@ -58,7 +67,8 @@ export function findLens(width: number, height: number, sides: readonly (readonl
     }
     return Math.sqrt(sum / Math.max(1, count));
   };
-  let best = 0, least = off(0);
+  let best = 0,
+    least = off(0);
   const none = least;
   for (let bend = leastBend; bend <= mostBend + 1e-9; bend += 0.01) {
     const now = off(bend);
@@ -67,9 +77,11 @@ export function findLens(width: number, height: number, sides: readonly (readonl
       best = bend;
     }
   }
-  let low = best - 0.01, high = best + 0.01;
+  let low = best - 0.01,
+    high = best + 0.01;
   for (let i = 0; i < 18; i++) {
-    const a = low + (high - low) * 0.382, b = low + (high - low) * 0.618;
+    const a = low + (high - low) * 0.382,
+      b = low + (high - low) * 0.618;
     if (off(a) < off(b)) high = b;
     else low = a;
   }

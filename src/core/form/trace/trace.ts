@@ -53,31 +53,67 @@ export function tracePhoto(photo: Photo, options: SheetPhotoOptions, place: stri
   checkPhoto(photo, place);
   const found = findSheet(photo, options.corners);
   if (!found || found.corners.length !== 4) {
-    fail('photo-no-sheet', place, 'No bright sheet with four corners was found in the photograph.', 'Lay the thing on white paper on a darker table, all four corners in the picture, or set the corners by hand.');
+    fail(
+      'photo-no-sheet',
+      place,
+      'No bright sheet with four corners was found in the photograph.',
+      'Lay the thing on white paper on a darker table, all four corners in the picture, or set the corners by hand.',
+    );
   }
   const { corners, lens } = found;
   const [a, b, c, d] = corners.map((p) => straighten(lens, p));
   const length = (p: Point, q: Point): number => Math.hypot(p[0] - q[0], p[1] - q[1]);
   const wide = length(a, b) + length(d, c) > length(b, c) + length(a, d);
-  const [short, long] = options.sheet === 'a4' ? [210, 297] : options.sheet === 'letter' ? [215.9, 279.4] : [Math.min(options.sheet.widthMm, options.sheet.heightMm), Math.max(options.sheet.widthMm, options.sheet.heightMm)];
+  const [short, long] =
+    options.sheet === 'a4'
+      ? [210, 297]
+      : options.sheet === 'letter'
+        ? [215.9, 279.4]
+        : [Math.min(options.sheet.widthMm, options.sheet.heightMm), Math.max(options.sheet.widthMm, options.sheet.heightMm)];
   if (!(short > 0)) fail('photo-sheet-size', place, 'The sheet has no size.', 'Say which paper the thing lies on.');
-  const widthMm = wide ? long : short, heightMm = wide ? short : long;
-  const toPhoto = homography([[0, 0], [widthMm, 0], [widthMm, heightMm], [0, heightMm]], [a, b, c, d]);
-  const width = Math.round(widthMm / mmPerPx), height = Math.round(heightMm / mmPerPx);
+  const widthMm = wide ? long : short,
+    heightMm = wide ? short : long;
+  const toPhoto = homography(
+    [
+      [0, 0],
+      [widthMm, 0],
+      [widthMm, heightMm],
+      [0, heightMm],
+    ],
+    [a, b, c, d],
+  );
+  const width = Math.round(widthMm / mmPerPx),
+    height = Math.round(heightMm / mmPerPx);
   const flat = resample(photo, width, height, (x, y) => bent(lens, mapPoint(toPhoto, (x + 0.5) * mmPerPx, (y + 0.5) * mmPerPx)));
   const problems: Problem[] = [];
   const pxPerMm = (length(a, b) + length(c, d)) / 2 / widthMm;
-  if (pxPerMm < 3) problems.push(problem('warning', 'photo-coarse', place, `The photograph has only ${pxPerMm.toFixed(1)} pixels for a millimetre.`, 'Go nearer or use a sharper camera for fine outlines.'));
+  if (pxPerMm < 3)
+    problems.push(
+      problem(
+        'warning',
+        'photo-coarse',
+        place,
+        `The photograph has only ${pxPerMm.toFixed(1)} pixels for a millimetre.`,
+        'Go nearer or use a sharper camera for fine outlines.',
+      ),
+    );
   return { ...outlineOf(flat, width, height, mmPerPx, edgeMm, options, place, problems), corners };
 }
 
 /** The outline of a thing on a flat scan of known resolution. */
 export function traceScan(photo: Photo, pixelsPerInch: number, options: TraceOptions, place: string): Traced {
   checkPhoto(photo, place);
-  if (!(pixelsPerInch >= 20 && pixelsPerInch <= 10000)) fail('scan-resolution', place, 'The resolution of the scan is not known or makes no sense.', 'Give the pixels per inch that the scanner was set to.');
+  if (!(pixelsPerInch >= 20 && pixelsPerInch <= 10000))
+    fail(
+      'scan-resolution',
+      place,
+      'The resolution of the scan is not known or makes no sense.',
+      'Give the pixels per inch that the scanner was set to.',
+    );
   const own = 25.4 / pixelsPerInch;
   const step = Math.max(own, Math.min(mmPerPx, 4 * own));
-  const width = Math.floor((photo.width * own) / step), height = Math.floor((photo.height * own) / step);
+  const width = Math.floor((photo.width * own) / step),
+    height = Math.floor((photo.height * own) / step);
   const flat = resample(photo, width, height, (x, y) => [((x + 0.5) * step) / own, ((y + 0.5) * step) / own]);
   return { ...outlineOf(flat, width, height, step, 0, options, place, []), corners: [] };
 }
@@ -99,7 +135,12 @@ export function traceMask(photo: Photo, widthMm: number, options: Pick<TraceOpti
 function checkPhoto(photo: Photo, place: string): void {
   const { width, height } = photo;
   if (!(width >= 16 && height >= 16) || width * height > mostPixels || photo.data.length < width * height * photo.channels) {
-    fail('photo-size', place, `A picture of ${width} × ${height} pixels can't be traced.`, 'Use one of at least 16 pixels and at most 120 million.');
+    fail(
+      'photo-size',
+      place,
+      `A picture of ${width} × ${height} pixels can't be traced.`,
+      'Use one of at least 16 pixels and at most 120 million.',
+    );
   }
 }
 
@@ -114,11 +155,20 @@ function resample(photo: Photo, width: number, height: number, where: (x: number
       const o = (y * width + x) * 3;
       for (let sub = 0; sub < 4; sub++) {
         const [px, py] = where(x + (sub & 1 ? 0.25 : -0.25), y + (sub & 2 ? 0.25 : -0.25));
-        const fx = Math.max(0, Math.min(photo.width - 1.001, px - 0.5)), fy = Math.max(0, Math.min(photo.height - 1.001, py - 0.5));
-        const ix = Math.floor(fx), iy = Math.floor(fy), tx = fx - ix, ty = fy - iy;
-        const i = (iy * photo.width + ix) * channels, right = i + channels, below = i + photo.width * channels;
+        const fx = Math.max(0, Math.min(photo.width - 1.001, px - 0.5)),
+          fy = Math.max(0, Math.min(photo.height - 1.001, py - 0.5));
+        const ix = Math.floor(fx),
+          iy = Math.floor(fy),
+          tx = fx - ix,
+          ty = fy - iy;
+        const i = (iy * photo.width + ix) * channels,
+          right = i + channels,
+          below = i + photo.width * channels;
         for (let c = 0; c < 3; c++) {
-          out[o + c] += 0.25 * ((linear[data[i + c]] * (1 - tx) + linear[data[right + c]] * tx) * (1 - ty) + (linear[data[below + c]] * (1 - tx) + linear[data[below + channels + c]] * tx) * ty);
+          out[o + c] +=
+            0.25 *
+            ((linear[data[i + c]] * (1 - tx) + linear[data[right + c]] * tx) * (1 - ty) +
+              (linear[data[below + c]] * (1 - tx) + linear[data[below + channels + c]] * tx) * ty);
         }
       }
     }
@@ -126,17 +176,49 @@ function resample(photo: Photo, width: number, height: number, where: (x: number
   return out;
 }
 
-function outlineOf(flat: Float32Array, width: number, height: number, step: number, borderMm: number, options: TraceOptions, place: string, problems: Problem[]): Omit<Traced, 'corners'> {
+function outlineOf(
+  flat: Float32Array,
+  width: number,
+  height: number,
+  step: number,
+  borderMm: number,
+  options: TraceOptions,
+  place: string,
+  problems: Problem[],
+): Omit<Traced, 'corners'> {
   const field = objectField(flat, width, height, Math.round(borderMm / step), options.darkShare ?? 0.5, options.colourShare ?? 0.3);
   return finish(contours(field, width, height, 0.5), step, options, place, problems);
 }
 
-function finish(rings: readonly Float64Array[], step: number, options: TraceOptions, place: string, problems: Problem[]): Omit<Traced, 'corners'> {
+function finish(
+  rings: readonly Float64Array[],
+  step: number,
+  options: TraceOptions,
+  place: string,
+  problems: Problem[],
+): Omit<Traced, 'corners'> {
   const least = options.leastMm2 ?? 4;
   const kept = rings.map((ring) => ring.map((v) => v * step)).filter((ring) => Math.abs(ringArea(ring)) >= least);
   const smoothMm = options.smoothMm ?? 0.03;
-  const region = simplify(tidy(kept.map((ring) => smoothRing(ring, step, smoothMm * 0.9)), 'even-odd'), Math.max(0.005, smoothMm * 0.1));
-  if (!(regionArea(region) > 0)) fail('photo-nothing-found', place, 'Nothing that stands out from the paper was found.', 'Use more even light, or say how dark or colourful the thing is.');
+  const region = simplify(
+    tidy(
+      kept.map((ring) => smoothRing(ring, step, smoothMm * 0.9)),
+      'even-odd',
+    ),
+    Math.max(0.005, smoothMm * 0.1),
+  );
+  if (!(regionArea(region) > 0))
+    fail(
+      'photo-nothing-found',
+      place,
+      'Nothing that stands out from the paper was found.',
+      'Use more even light, or say how dark or colourful the thing is.',
+    );
   const box = regionBox(region);
-  return { region: mapRegion(region, (x, y) => [x - box.minX, y - box.minY]), widthMm: box.maxX - box.minX, heightMm: box.maxY - box.minY, problems };
+  return {
+    region: mapRegion(region, (x, y) => [x - box.minX, y - box.minY]),
+    widthMm: box.maxX - box.minX,
+    heightMm: box.maxY - box.minY,
+    problems,
+  };
 }

@@ -19,12 +19,37 @@ export function readCgats(text: string, fileName = 'readings'): ReadFile {
   let foundInTable = 0;
 
   const closeTable = (line: number, complete: boolean): void => {
-    if (!complete) problems.push(problem('warning', 'file-cut-short', `${fileName} line ${line}`, 'The file ends in the middle of its readings.', 'What is there was read; export it again to have the rest.'));
+    if (!complete)
+      problems.push(
+        problem(
+          'warning',
+          'file-cut-short',
+          `${fileName} line ${line}`,
+          'The file ends in the middle of its readings.',
+          'What is there was read; export it again to have the rest.',
+        ),
+      );
     if (pending.words.length > 0) {
-      problems.push(problem('warning', 'row-too-short', `${fileName} line ${pending.line}`, `The last row has ${pending.words.length} values where the table has ${fields.length}.`, 'It is left out.'));
+      problems.push(
+        problem(
+          'warning',
+          'row-too-short',
+          `${fileName} line ${pending.line}`,
+          `The last row has ${pending.words.length} values where the table has ${fields.length}.`,
+          'It is left out.',
+        ),
+      );
     }
     if (promised !== undefined && promised !== foundInTable) {
-      problems.push(problem('warning', 'rows-missing', `${fileName} line ${line}`, `The table promises ${promised} patches and holds ${foundInTable}.`, 'Check that the file is whole.'));
+      problems.push(
+        problem(
+          'warning',
+          'rows-missing',
+          `${fileName} line ${line}`,
+          `The table promises ${promised} patches and holds ${foundInTable}.`,
+          'Check that the file is whole.',
+        ),
+      );
     }
     pending = { words: [], line: 0 };
     promised = undefined;
@@ -43,7 +68,13 @@ export function readCgats(text: string, fileName = 'readings'): ReadFile {
     else if (first === 'BEGIN_DATA') {
       mode = 'data';
       tables++;
-      if (fields.length === 0) fail('no-data-format', `${fileName} line ${line}`, 'The readings begin before the file says what its columns are.', 'Export the file again with its BEGIN_DATA_FORMAT part.');
+      if (fields.length === 0)
+        fail(
+          'no-data-format',
+          `${fileName} line ${line}`,
+          'The readings begin before the file says what its columns are.',
+          'Export the file again with its BEGIN_DATA_FORMAT part.',
+        );
     } else if (first === 'END_DATA') {
       mode = 'head';
       closeTable(line, true);
@@ -59,20 +90,36 @@ export function readCgats(text: string, fileName = 'readings'): ReadFile {
         pending.words.push(w.text);
         if (pending.words.length === fields.length) {
           foundInTable++;
-          if (raw.length >= mostPatches) fail('too-many-patches', `${fileName} line ${line}`, `The file has more than ${mostPatches} patches.`, 'Export only the drawdowns that are needed.');
+          if (raw.length >= mostPatches)
+            fail(
+              'too-many-patches',
+              `${fileName} line ${line}`,
+              `The file has more than ${mostPatches} patches.`,
+              'Export only the drawdowns that are needed.',
+            );
           raw.push(patchOf(fields, pending.words, `${fileName} line ${pending.line}`, raw.length + 1));
           pending = { words: [], line: 0 };
         }
       }
     } else if (words.length >= 2 && first !== 'KEYWORD' && Object.keys(about).length < 200) {
-      about[first] = words.slice(1).map((w) => w.text).join(' ');
+      about[first] = words
+        .slice(1)
+        .map((w) => w.text)
+        .join(' ');
       if (first === 'NUMBER_OF_SETS') promised = Number(words[1].text);
     }
-    if (fields.length > 2000) fail('too-many-fields', `${fileName} line ${line}`, 'The file has more than 2000 columns.', 'This is no file of readings.');
+    if (fields.length > 2000)
+      fail('too-many-fields', `${fileName} line ${line}`, 'The file has more than 2000 columns.', 'This is no file of readings.');
   });
   // TypeScript can't see that the loop above changes the mode.
   if ((mode as string) === 'data') closeTable(lines.length, false);
-  if (tables === 0) fail('no-readings', fileName, 'There is no table of readings in this file.', 'A CGATS file has its readings between BEGIN_DATA and END_DATA; export it again.');
+  if (tables === 0)
+    fail(
+      'no-readings',
+      fileName,
+      'There is no table of readings in this file.',
+      'A CGATS file has its readings between BEGIN_DATA and END_DATA; export it again.',
+    );
   const chosen = choosePatches(raw);
   const light = chosen.patches.some((p) => p.reading.kind !== 'spectrum') ? lightProblems(Object.values(about).join(' '), fileName) : [];
   return { format: 'cgats', patches: chosen.patches, about, problems: [...problems, ...chosen.problems, ...light] };
@@ -87,7 +134,8 @@ function patchOf(fields: readonly string[], values: readonly string[], place: st
     if (found.some((v) => v === undefined)) return undefined;
     return found.map((v) => numberOf(v!)) as unknown as readonly [number, number, number];
   };
-  const nm: number[] = [], spectrum: number[] = [];
+  const nm: number[] = [],
+    spectrum: number[] = [];
   const amounts: Record<string, number> = {};
   fields.forEach((field, i) => {
     const w = wavelengthOfField(field);
@@ -103,7 +151,8 @@ function patchOf(fields: readonly string[], values: readonly string[], place: st
   });
   const name = namingFields.map((f) => at.get(f.toUpperCase())).find((v) => v !== undefined && v !== '') ?? String(ordinal);
   return {
-    name, place,
+    name,
+    place,
     spectrum: nm.length > 0 ? { wavelengthsNm: nm, values: spectrum } : undefined,
     xyz: three(['XYZ_X', 'XYZ_Y', 'XYZ_Z']),
     lab: three(['LAB_L', 'LAB_A', 'LAB_B']),

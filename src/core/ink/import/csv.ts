@@ -11,23 +11,48 @@ const names = /^(?:name|patch|sample(?:_?(?:id|name))?|ink|colou?r|id|label)$/i;
  * @throws ProblemError when no column of colour is found
  */
 export function readCsv(text: string, fileName = 'readings'): ReadFile {
-  const parsed = Papa.parse<string[]>(text.replace(/^\uFEFF/, ''), { skipEmptyLines: 'greedy', delimitersToGuess: ['\t', ';', ',', '|'], preview: mostPatches + 2 });
+  const parsed = Papa.parse<string[]>(text.replace(/^\uFEFF/, ''), {
+    skipEmptyLines: 'greedy',
+    delimitersToGuess: ['\t', ';', ',', '|'],
+    preview: mostPatches + 2,
+  });
   const rows = parsed.data.map((row) => row.map((cell) => cell.trim()));
   if (rows.length === 0) fail('file-empty', fileName, 'The file is empty.', 'Export the readings again.');
-  if (rows.length > mostPatches + 1) fail('too-many-patches', fileName, `The file has more than ${mostPatches} rows.`, 'Keep only the drawdowns that are needed.');
+  if (rows.length > mostPatches + 1)
+    fail('too-many-patches', fileName, `The file has more than ${mostPatches} rows.`, 'Keep only the drawdowns that are needed.');
   const problems: Problem[] = [];
   const headAt = rows.slice(0, 20).findIndex((row) => columnsOf(row) !== undefined);
   const columns = headAt >= 0 ? columnsOf(rows[headAt])! : withoutHeadings(rows[0]);
-  if (!columns) fail('no-readings', fileName, 'No column of this table is a colour.', 'Give the first row headings: name, L, a, b — or X, Y, Z — or the wavelengths 380 to 730.');
-  if (headAt < 0) problems.push(problem('warning', 'headings-missing', fileName, 'The table has no headings; its three numbers are taken as L, a and b.', 'Add a first row with the headings if they are something else.'));
+  if (!columns)
+    fail(
+      'no-readings',
+      fileName,
+      'No column of this table is a colour.',
+      'Give the first row headings: name, L, a, b — or X, Y, Z — or the wavelengths 380 to 730.',
+    );
+  if (headAt < 0)
+    problems.push(
+      problem(
+        'warning',
+        'headings-missing',
+        fileName,
+        'The table has no headings; its three numbers are taken as L, a and b.',
+        'Add a first row with the headings if they are something else.',
+      ),
+    );
   const raw = rows.slice(headAt + 1).map((row, i): RawPatch => {
     const cell = (at: number): number => numberOf(row[at] ?? '');
-    const three = (at: readonly number[] | undefined): readonly [number, number, number] | undefined => (at && at.some((c) => (row[c] ?? '') !== '') ? [cell(at[0]), cell(at[1]), cell(at[2])] : undefined);
+    const three = (at: readonly number[] | undefined): readonly [number, number, number] | undefined =>
+      at && at.some((c) => (row[c] ?? '') !== '') ? [cell(at[0]), cell(at[1]), cell(at[2])] : undefined;
     return {
       name: (columns.name !== undefined ? row[columns.name] : '') || String(i + 1),
       place: `${fileName} row ${headAt + 2 + i}`,
-      spectrum: columns.spectrum.length > 0 ? { wavelengthsNm: columns.spectrum.map(([w]) => w), values: columns.spectrum.map(([, at]) => cell(at)) } : undefined,
-      xyz: three(columns.xyz), lab: three(columns.lab),
+      spectrum:
+        columns.spectrum.length > 0
+          ? { wavelengthsNm: columns.spectrum.map(([w]) => w), values: columns.spectrum.map(([, at]) => cell(at)) }
+          : undefined,
+      xyz: three(columns.xyz),
+      lab: three(columns.lab),
     };
   });
   const chosen = choosePatches(raw);
@@ -43,7 +68,9 @@ interface Columns {
 
 function columnsOf(row: readonly string[]): Columns | undefined {
   const find = (pattern: RegExp): number => row.findIndex((cell) => pattern.test(cell));
-  const spectrum = row.map((cell, at) => [wavelengthOfField(cell), at] as const).filter((c): c is readonly [number, number] => c[0] !== undefined);
+  const spectrum = row
+    .map((cell, at) => [wavelengthOfField(cell), at] as const)
+    .filter((c): c is readonly [number, number] => c[0] !== undefined);
   const triple = (patterns: readonly RegExp[]): readonly number[] | undefined => {
     const at = patterns.map(find);
     return at.every((c) => c >= 0) ? at : undefined;

@@ -44,7 +44,10 @@ export function choosePatches(raw: readonly RawPatch[]): { readonly patches: Rea
   for (const p of raw) {
     let reading: Reading | undefined;
     if (p.spectrum) {
-      const ours = onBands(p.spectrum.wavelengthsNm, p.spectrum.values.map((v) => (percent ? v / 100 : v)));
+      const ours = onBands(
+        p.spectrum.wavelengthsNm,
+        p.spectrum.values.map((v) => (percent ? v / 100 : v)),
+      );
       if (ours) {
         reading = { kind: 'spectrum', values: ours.values };
         extended ||= ours.extended;
@@ -53,22 +56,42 @@ export function choosePatches(raw: readonly RawPatch[]): { readonly patches: Rea
     if (!reading && p.xyz) reading = { kind: 'xyz', xyz: p.xyz };
     if (!reading && p.lab) reading = { kind: 'lab', lab: p.lab };
     if (!reading) {
-      problems.push(problem('warning', 'patch-without-colour', p.place, `The patch ${p.name} has neither a usable spectrum nor XYZ nor Lab.`, 'It is left out; read it again.'));
+      problems.push(
+        problem(
+          'warning',
+          'patch-without-colour',
+          p.place,
+          `The patch ${p.name} has neither a usable spectrum nor XYZ nor Lab.`,
+          'It is left out; read it again.',
+        ),
+      );
       continue;
     }
     const wrong = readingProblems(reading, p.place);
-    if (wrong.length > 0) problems.push(...wrong.map((w) => ({ ...w, severity: 'warning' as const, advice: `The patch is left out. ${w.advice}` })));
+    if (wrong.length > 0)
+      problems.push(...wrong.map((w) => ({ ...w, severity: 'warning' as const, advice: `The patch is left out. ${w.advice}` })));
     else patches.push(p.amounts ? { name: p.name, reading, amounts: p.amounts } : { name: p.name, reading });
   }
   if (extended) {
-    problems.push(problem('note', 'spectrum-extended', 'file', 'The spectra do not reach from 380 to 730 nm.', 'The outermost values are carried on to the ends; the eye sees little there.'));
+    problems.push(
+      problem(
+        'note',
+        'spectrum-extended',
+        'file',
+        'The spectra do not reach from 380 to 730 nm.',
+        'The outermost values are carried on to the ends; the eye sees little there.',
+      ),
+    );
   }
   return { patches, problems };
 }
 
 /** A spectrum at any wavelengths → our bands, straight lines between; undefined when it covers too little. */
 function onBands(nm: readonly number[], values: readonly number[]): { values: number[]; extended: boolean } | undefined {
-  const known = nm.map((w, i) => [w, values[i]] as const).filter(([w, v]) => Number.isFinite(w) && Number.isFinite(v)).sort((a, b) => a[0] - b[0]);
+  const known = nm
+    .map((w, i) => [w, values[i]] as const)
+    .filter(([w, v]) => Number.isFinite(w) && Number.isFinite(v))
+    .sort((a, b) => a[0] - b[0]);
   if (known.length < 10 || known[0][0] > 420 || known[known.length - 1][0] < 680) return undefined;
   for (let i = 1; i < known.length; i++) if (known[i][0] - known[i - 1][0] > 25) return undefined;
   const out: number[] = [];
@@ -76,7 +99,8 @@ function onBands(nm: readonly number[], values: readonly number[]): { values: nu
   for (let band = 0; band < BANDS; band++) {
     const w = wavelengthsNm[band];
     while (at < known.length - 2 && known[at + 1][0] < w) at++;
-    const [w0, v0] = known[at], [w1, v1] = known[at + 1];
+    const [w0, v0] = known[at],
+      [w1, v1] = known[at + 1];
     const f = Math.min(1, Math.max(0, w1 === w0 ? 0 : (w - w0) / (w1 - w0)));
     out.push(f === 0 ? v0 : f === 1 ? v1 : v0 + (v1 - v0) * f);
   }
@@ -101,10 +125,26 @@ export function wavelengthOfField(field: string): number | undefined {
 export function lightProblems(words: string, place: string): Problem[] {
   const out: Problem[] = [];
   if (/\bD65\b|\bD55\b|\bF(?:2|7|11)\b|ILLUMINANT[ _,"]+A\b/i.test(words)) {
-    out.push(problem('warning', 'other-light', place, 'The file says its colours are for another light than D50.', 'Export spectra, or colours for D50.'));
+    out.push(
+      problem(
+        'warning',
+        'other-light',
+        place,
+        'The file says its colours are for another light than D50.',
+        'Export spectra, or colours for D50.',
+      ),
+    );
   }
   if (/\b10[ _]?(?:degree|deg|°)/i.test(words)) {
-    out.push(problem('warning', 'other-observer', place, 'The file says its colours are for the 10° observer.', 'Export spectra, or colours for the 2° observer.'));
+    out.push(
+      problem(
+        'warning',
+        'other-observer',
+        place,
+        'The file says its colours are for the 10° observer.',
+        'Export spectra, or colours for the 2° observer.',
+      ),
+    );
   }
   return out;
 }

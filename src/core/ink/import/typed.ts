@@ -10,15 +10,28 @@ import { numberOf } from './patch.ts';
  */
 export function readTyped(text: string, place: string): Reading {
   const isXyz = /x\s*y\s*z|\bx\b/i.test(text);
-  const cells = text.trim().replace(/[a-z*()=:]+/gi, ' ').trim().split(/\s*[;\t]\s*|\s+|,\s+/).filter((c) => c !== '');
+  const cells = text
+    .trim()
+    .replace(/[a-z*()=:]+/gi, ' ')
+    .trim()
+    .split(/\s*[;\t]\s*|\s+|,\s+/)
+    .filter((c) => c !== '');
   const numbers = (cells.length === 1 && text.includes(',') ? cells[0].split(',') : cells).map((c) => numberOf(c.replace(/,$/, '')));
   if (!numbers.every(Number.isFinite) || (numbers.length !== 3 && numbers.length !== 36)) {
-    fail('reading-not-understood', place, `“${text.slice(0, 60)}” is no colour that can be read.`, 'Type three numbers L a b, or XYZ and three numbers, or the 36 values of a spectrum.');
+    fail(
+      'reading-not-understood',
+      place,
+      `“${text.slice(0, 60)}” is no colour that can be read.`,
+      'Type three numbers L a b, or XYZ and three numbers, or the 36 values of a spectrum.',
+    );
   }
   const triple = numbers as unknown as readonly [number, number, number];
-  const reading: Reading = numbers.length === 36
-    ? { kind: 'spectrum', values: Math.max(...numbers) > 2 ? numbers.map((v) => v / 100) : numbers }
-    : isXyz ? { kind: 'xyz', xyz: triple } : { kind: 'lab', lab: triple };
+  const reading: Reading =
+    numbers.length === 36
+      ? { kind: 'spectrum', values: Math.max(...numbers) > 2 ? numbers.map((v) => v / 100) : numbers }
+      : isXyz
+        ? { kind: 'xyz', xyz: triple }
+        : { kind: 'lab', lab: triple };
   const wrong = readingProblems(reading, place);
   if (wrong.length > 0) throw new ProblemError(wrong);
   return reading;

@@ -69,12 +69,24 @@ export function learn(ask: LearnAsk): Learned {
   const n = ask.layers.length;
   const model = pressModel(ask.paper, ask.layers, ask.surface);
   const start = Float64Array.from({ length: n + 2 }, (_, p) => (p < n ? 0 : p === n ? 1 : priors.trapping));
-  const stateOf = (x: Float64Array): PressState => ({ deposits: Float64Array.from(x.subarray(0, n), Math.exp), ks: ask.surface.ks * x[n], trapping: x[n + 1] });
-  const sigmaOfPrior = Float64Array.from({ length: n + 2 }, (_, p) => (p < n ? priors.depositSigma : p === n ? priors.ksSigma : priors.trappingSigma));
+  const stateOf = (x: Float64Array): PressState => ({
+    deposits: Float64Array.from(x.subarray(0, n), Math.exp),
+    ks: ask.surface.ks * x[n],
+    trapping: x[n + 1],
+  });
+  const sigmaOfPrior = Float64Array.from({ length: n + 2 }, (_, p) =>
+    p < n ? priors.depositSigma : p === n ? priors.ksSigma : priors.trappingSigma,
+  );
   const mostKs = ask.surface.ks > 0 ? Math.min(ask.surface.k1, 0.95 * (ask.darkest ?? ask.surface.ks * 2)) / ask.surface.ks : 1;
   const low = Float64Array.from({ length: n + 2 }, (_, p) => (p < n ? Math.log(bounds.deposit[0]) : p === n ? 0 : bounds.trapping[0]));
-  const high = Float64Array.from({ length: n + 2 }, (_, p) => (p < n ? Math.log(bounds.deposit[1]) : p === n ? Math.max(1, mostKs) : bounds.trapping[1]));
-  const observed = ask.observations.map((o) => ({ ...o, steps: stepsAt(o.lab), sigmaAll: Math.hypot(o.sigma, o.stack.length > 0 ? priors.modelSigma : 0.2) }));
+  const high = Float64Array.from({ length: n + 2 }, (_, p) =>
+    p < n ? Math.log(bounds.deposit[1]) : p === n ? Math.max(1, mostKs) : bounds.trapping[1],
+  );
+  const observed = ask.observations.map((o) => ({
+    ...o,
+    steps: stepsAt(o.lab),
+    sigmaAll: Math.hypot(o.sigma, o.stack.length > 0 ? priors.modelSigma : 0.2),
+  }));
 
   /** Residuals in doubts, three per observation. */
   const residuals = (x: Float64Array): Float64Array => {
@@ -82,7 +94,8 @@ export function learn(ask: LearnAsk): Learned {
     const out = new Float64Array(observed.length * 3);
     observed.forEach((o, i) => {
       const lab = model(state, o.stack);
-      const da = lab[1] - o.lab[1], db = lab[2] - o.lab[2];
+      const da = lab[1] - o.lab[1],
+        db = lab[2] - o.lab[2];
       const { sl, sc, sh, ca, cb } = o.steps;
       out[i * 3] = (lab[0] - o.lab[0]) / sl / o.sigmaAll;
       out[i * 3 + 1] = (da * ca + db * cb) / sc / o.sigmaAll;
@@ -130,8 +143,14 @@ export function learn(ask: LearnAsk): Learned {
   return report(ask, x, start, stateOf, model, r, curvature);
 }
 
-function normalEquations(x: Float64Array, r: Float64Array, residuals: (x: Float64Array) => Float64Array, start: Float64Array, sigma: Float64Array, count: number):
-{ A: Float64Array<ArrayBuffer>; b: Float64Array } {
+function normalEquations(
+  x: Float64Array,
+  r: Float64Array,
+  residuals: (x: Float64Array) => Float64Array,
+  start: Float64Array,
+  sigma: Float64Array,
+  count: number,
+): { A: Float64Array<ArrayBuffer>; b: Float64Array } {
   const m = x.length;
   const J: Float64Array[] = [];
   for (let p = 0; p < m; p++) {
@@ -140,7 +159,8 @@ function normalEquations(x: Float64Array, r: Float64Array, residuals: (x: Float6
     tried[p] += step;
     J.push(residuals(tried).map((v, i) => (v - r[i]) / step));
   }
-  const A = new Float64Array(m * m), b = new Float64Array(m);
+  const A = new Float64Array(m * m),
+    b = new Float64Array(m);
   for (let i = 0; i < count; i++) {
     const off = r[i * 3] ** 2 + r[i * 3 + 1] ** 2 + r[i * 3 + 2] ** 2;
     const weight = (nu + 3) / (nu + off);
@@ -161,7 +181,15 @@ function normalEquations(x: Float64Array, r: Float64Array, residuals: (x: Float6
 
 type Model = (state: PressState, stack: readonly number[]) => Lab;
 
-function report(ask: LearnAsk, x: Float64Array, start: Float64Array, stateOf: (x: Float64Array) => PressState, model: Model, r: Float64Array, curvature: Float64Array): Learned {
+function report(
+  ask: LearnAsk,
+  x: Float64Array,
+  start: Float64Array,
+  stateOf: (x: Float64Array) => PressState,
+  model: Model,
+  r: Float64Array,
+  curvature: Float64Array,
+): Learned {
   const n = ask.layers.length;
   const offs = (state: PressState): number[] => ask.observations.map((o) => deltaE00(model(state, o.stack), o.lab));
   const before = offs(stateOf(start));
@@ -175,19 +203,37 @@ function report(ask: LearnAsk, x: Float64Array, start: Float64Array, stateOf: (x
     note = ' The readings contradict each other; nothing was changed.';
   }
   const state = stateOf(found);
-  const outliers = ask.observations.map((_, i) => found === x && Math.sqrt(r[i * 3] ** 2 + r[i * 3 + 1] ** 2 + r[i * 3 + 2] ** 2) > 4 && after[i] > 3);
-  const problems: Problem[] = ask.observations.flatMap((o, i) => (outliers[i] ? [problem('warning', 'reading-unlike-the-others', o.place,
-    `This reading is off by ΔE00 ${after[i].toFixed(1)} from what all the others together say.`, 'Check which layers lie there, and read it again; it moved little.')] : []));
+  const outliers = ask.observations.map(
+    (_, i) => found === x && Math.sqrt(r[i * 3] ** 2 + r[i * 3 + 1] ** 2 + r[i * 3 + 2] ** 2) > 4 && after[i] > 3,
+  );
+  const problems: Problem[] = ask.observations.flatMap((o, i) =>
+    outliers[i]
+      ? [
+          problem(
+            'warning',
+            'reading-unlike-the-others',
+            o.place,
+            `This reading is off by ΔE00 ${after[i].toFixed(1)} from what all the others together say.`,
+            'Check which layers lie there, and read it again; it moved little.',
+          ),
+        ]
+      : [],
+  );
   const deposits = ask.layers.map((l, p) => {
     const unit = new Float64Array(n + 2);
     unit[p] = 1;
     return { id: l.id, factor: state.deposits[p], doubt: Math.sqrt(Math.max(0, solveSymmetric(curvature, unit, 0)[p])) };
   });
-  const moved = deposits.filter((d) => Math.abs(d.factor - 1) > 0.05)
+  const moved = deposits
+    .filter((d) => Math.abs(d.factor - 1) > 0.05)
     .map((d) => `${d.id} lies ${d.factor > 1 ? 'heavier' : 'lighter'} than planned by ${Math.round(Math.abs(d.factor - 1) * 100)} %`);
   return {
-    state, surface: { ...ask.surface, ks: state.ks }, deposits, trapping: state.trapping,
-    before: { mean: mean(before), worst: Math.max(0, ...before) }, after: { mean: mean(after), worst: Math.max(0, ...after) },
+    state,
+    surface: { ...ask.surface, ks: state.ks },
+    deposits,
+    trapping: state.trapping,
+    before: { mean: mean(before), worst: Math.max(0, ...before) },
+    after: { mean: mean(after), worst: Math.max(0, ...after) },
     observations: ask.observations.map((o, i) => ({ place: o.place, before: before[i], after: after[i], outlier: outliers[i] })),
     words: `${ask.observations.length} readings: off by ΔE00 ${mean(before).toFixed(1)} on average before, ${mean(after).toFixed(1)} after.${moved.length > 0 ? ` ${moved.join('; ')}.` : ''}${note}`,
     problems,

@@ -23,7 +23,11 @@ export interface PressState {
 }
 
 /** Foresees overlaps under any state; remembers the inks of the last gloss. */
-export function pressModel(paper: Spectrum, layers: readonly LearnLayer[], surface: Surface): (state: PressState, stack: readonly number[]) => Lab {
+export function pressModel(
+  paper: Spectrum,
+  layers: readonly LearnLayer[],
+  surface: Surface,
+): (state: PressState, stack: readonly number[]) => Lab {
   let ksOfInks = NaN;
   let inks: Ink[] = [];
   let ground: Spectrum = paper;

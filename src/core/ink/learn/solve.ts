@@ -1,7 +1,8 @@
 /** (A + damping · diag A) step = b for a symmetric positive A, by Gauss. A is left as it is. */
 export function solveSymmetric(A: Float64Array, b: Float64Array, damping: number): Float64Array {
   const n = b.length;
-  const M = Float64Array.from(A), out = Float64Array.from(b);
+  const M = Float64Array.from(A),
+    out = Float64Array.from(b);
   for (let p = 0; p < n; p++) M[p * n + p] = M[p * n + p] * (1 + damping) + 1e-12;
   for (let c = 0; c < n; c++) {
     for (let row = c + 1; row < n; row++) {

@@ -69,7 +69,12 @@ const names = ['nearWanted', 'manyColours', 'lightnessRange', 'clean', 'steady']
 const lessIsBetter = { nearWanted: true, manyColours: false, lightnessRange: false, clean: false, steady: true } as const;
 const depositChange = 0.15;
 /** Deposits that come out heavier (+) and lighter (−), balanced over layers (rows of a Hadamard matrix). */
-const patterns = [[1, 1, 1, 1, 1, 1, 1, 1], [-1, -1, -1, -1, -1, -1, -1, -1], [1, -1, 1, -1, 1, -1, 1, -1], [1, 1, -1, -1, 1, 1, -1, -1]];
+const patterns = [
+  [1, 1, 1, 1, 1, 1, 1, 1],
+  [-1, -1, -1, -1, -1, -1, -1, -1],
+  [1, -1, 1, -1, 1, -1, 1, -1],
+  [1, 1, -1, -1, 1, 1, -1, -1],
+];
 
 /**
  * Ranks every order of up to 8 layers by what the printmaker wants.
@@ -79,12 +84,15 @@ export async function rankOrders(ask: OrderAsk, task: Task = quietTask): Promise
   const n = ask.layers.length;
   if (n > 8) fail('too-many-layers', 'layers', `${n} layers make too many orders to try.`, 'Fix the place of some, or try at most 8.');
   const films = ask.layers.map((l) => filmOf(l.ink, l.strength, l.deposit));
-  const perturbed = patterns.map((signs) => ask.layers.map((l, i) => filmOf(l.ink, l.strength, l.deposit * (1 + depositChange * signs[i]))));
+  const perturbed = patterns.map((signs) =>
+    ask.layers.map((l, i) => filmOf(l.ink, l.strength, l.deposit * (1 + depositChange * signs[i]))),
+  );
   task.report(0, 'Every stack once');
   const tree = growTree(ask.paper, films, perturbed, ask.surface);
   await task.pause();
   const table = await walk(tree, ask, task);
-  if (table.count === 0) fail('no-order', 'before', 'No order obeys all the rules of what must come before what.', 'Take one of the rules away.');
+  if (table.count === 0)
+    fail('no-order', 'before', 'No order obeys all the rules of what must come before what.', 'Take one of the rules away.');
   const { low, high } = extremes(table);
   const scores = new Float64Array(table.count);
   let whole = 0;
@@ -98,16 +106,30 @@ export async function rankOrders(ask: OrderAsk, task: Task = quietTask): Promise
       scores[o] += weight * (span >= 1e-9 && lessIsBetter[name] ? 1 - part : part);
     }
   });
-  const byScore = Array.from({ length: table.count }, (_, i) => i).sort((a, b) => scores[b] - scores[a] || a - b).slice(0, ask.keep ?? 20);
+  const byScore = Array.from({ length: table.count }, (_, i) => i)
+    .sort((a, b) => scores[b] - scores[a] || a - b)
+    .slice(0, ask.keep ?? 20);
   const best = Object.fromEntries(names.map((name, c) => [name, lessIsBetter[name] ? low[c] : high[c]])) as unknown as OrderValues;
   const ranked = byScore.map((o): RankedOrder => {
     const values = Object.fromEntries(names.map((name, c) => [name, table.values[o * 5 + c]])) as unknown as OrderValues;
-    return { order: [...table.orders.subarray(o * n, (o + 1) * n)], score: whole === 0 ? 1 : scores[o] / whole, values, loses: losses(values, best) };
+    return {
+      order: [...table.orders.subarray(o * n, (o + 1) * n)],
+      score: whole === 0 ? 1 : scores[o] / whole,
+      values,
+      loses: losses(values, best),
+    };
   });
   const problems: Problem[] = [];
   if (n > 1 && names.every((_, c) => high[c] - low[c] < 0.05)) {
-    problems.push(problem('note', 'order-changes-nothing', 'layers', 'By their readings these inks are clear through and through, so the order changes no colour.',
-      'Choose the order for drying and register; read the inks over black as well to see what they cover.'));
+    problems.push(
+      problem(
+        'note',
+        'order-changes-nothing',
+        'layers',
+        'By their readings these inks are clear through and through, so the order changes no colour.',
+        'Choose the order for drying and register; read the inks over black as well to see what they cover.',
+      ),
+    );
   }
   task.report(1);
   return { orders: table.count, ranked, best, problems };
@@ -133,7 +155,7 @@ async function walk(tree: StackTree, ask: OrderAsk, task: Task): Promise<Table> 
     const lab = wanted.get(tree.mask[node]);
     if (lab) wantedOff[node] = deltaE00Of(lab[0], lab[1], lab[2], tree.lab[node * 3], tree.lab[node * 3 + 1], tree.lab[node * 3 + 2]);
   }
-  const weightOf = Float64Array.from({ length: rows }, (_, mask) => (counts(mask) ? ask.areas?.[mask] ?? 1 : 0));
+  const weightOf = Float64Array.from({ length: rows }, (_, mask) => (counts(mask) ? (ask.areas?.[mask] ?? 1) : 0));
   const wholeWeight = weightOf.reduce((a, b) => a + b, 0) || 1;
   const needs = new Uint8Array(n);
   for (const [a, b] of ask.before ?? []) needs[b] |= 1 << a;
@@ -143,7 +165,8 @@ async function walk(tree: StackTree, ask: OrderAsk, task: Task): Promise<Table> 
   const stamp = new Int32Array(tree.cells);
   const order: number[] = [];
   const place = (layer: number, depth: number, sums: Sums): Sums => {
-    const from = stacks[depth], to = stacks[depth + 1];
+    const from = stacks[depth],
+      to = stacks[depth + 1];
     const half = 1 << depth;
     let { off, clean, steady, lightest, darkest, colours } = sums;
     for (let i = 0; i < half; i++) {
@@ -191,8 +214,12 @@ async function walk(tree: StackTree, ask: OrderAsk, task: Task): Promise<Table> 
   const bare = weightOf[0] > 0;
   if (bare) stamp[tree.cell[0]]++;
   const start: Sums = {
-    off: bare ? wantedOff[0] : 0, clean: weightOf[0] * tree.chroma[0], steady: 0, colours: bare ? 1 : 0,
-    lightest: bare ? tree.lab[0] : -Infinity, darkest: bare ? tree.lab[0] : Infinity,
+    off: bare ? wantedOff[0] : 0,
+    clean: weightOf[0] * tree.chroma[0],
+    steady: 0,
+    colours: bare ? 1 : 0,
+    lightest: bare ? tree.lab[0] : -Infinity,
+    darkest: bare ? tree.lab[0] : Infinity,
   };
   if (n === 0) {
     descend(0, 0, start);
@@ -222,7 +249,8 @@ interface Sums {
 }
 
 function extremes(table: Table): { readonly low: number[]; readonly high: number[] } {
-  const low = names.map(() => Infinity), high = names.map(() => -Infinity);
+  const low = names.map(() => Infinity),
+    high = names.map(() => -Infinity);
   for (let o = 0; o < table.count; o++) {
     for (let c = 0; c < 5; c++) {
       low[c] = Math.min(low[c], table.values[o * 5 + c]);
@@ -234,10 +262,16 @@ function extremes(table: Table): { readonly low: number[]; readonly high: number
 
 function losses(values: OrderValues, best: OrderValues): string[] {
   const out: string[] = [];
-  if (values.nearWanted - best.nearWanted > 0.3) out.push(`wanted overlaps are ${(values.nearWanted - best.nearWanted).toFixed(1)} ΔE00 further off than in the order that meets them best`);
-  if (best.manyColours - values.manyColours >= 1) out.push(`${best.manyColours - values.manyColours} fewer overlaps look different from one another`);
-  if (best.lightnessRange - values.lightnessRange > 0.5) out.push(`lightness spans ${(best.lightnessRange - values.lightnessRange).toFixed(1)} less`);
+  if (values.nearWanted - best.nearWanted > 0.3)
+    out.push(
+      `wanted overlaps are ${(values.nearWanted - best.nearWanted).toFixed(1)} ΔE00 further off than in the order that meets them best`,
+    );
+  if (best.manyColours - values.manyColours >= 1)
+    out.push(`${best.manyColours - values.manyColours} fewer overlaps look different from one another`);
+  if (best.lightnessRange - values.lightnessRange > 0.5)
+    out.push(`lightness spans ${(best.lightnessRange - values.lightnessRange).toFixed(1)} less`);
   if (best.clean - values.clean > 0.5) out.push(`overlaps are duller, by ${(best.clean - values.clean).toFixed(1)} of chroma on average`);
-  if (values.steady - best.steady > 0.1) out.push(`colours move more when a film comes out heavier, by ${(values.steady - best.steady).toFixed(1)} ΔE00`);
+  if (values.steady - best.steady > 0.1)
+    out.push(`colours move more when a film comes out heavier, by ${(values.steady - best.steady).toFixed(1)} ΔE00`);
   return out;
 }

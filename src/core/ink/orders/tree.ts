@@ -29,7 +29,8 @@ export function growTree(paper: Spectrum, films: readonly Film[], perturbed: rea
   const child = new Int32Array(nodes * Math.max(1, n)).fill(-1);
   const mask = new Uint8Array(nodes);
   const lab = new Float64Array(nodes * 3);
-  const chroma = new Float64Array(nodes), sensitivity = new Float64Array(nodes);
+  const chroma = new Float64Array(nodes),
+    sensitivity = new Float64Array(nodes);
   const cell = new Int32Array(nodes);
   const cellNumbers = new Map<string, number>();
   const sets = [films, ...perturbed];
@@ -65,7 +66,8 @@ export function growTree(paper: Spectrum, films: readonly Film[], perturbed: rea
       if (present & (1 << layer)) continue;
       for (let set = 0; set < sets.length; set++) {
         const { r0, t2 } = sets[set][layer];
-        const below = column[depth][set], above = column[depth + 1][set];
+        const below = column[depth][set],
+          above = column[depth + 1][set];
         for (let i = 0; i < BANDS; i++) above[i] = r0[i] + (t2[i] * below[i]) / (1 - r0[i] * below[i]);
       }
       child[node * n + layer] = grow(depth + 1, present | (1 << layer));
@@ -77,7 +79,8 @@ export function growTree(paper: Spectrum, films: readonly Film[], perturbed: rea
 }
 
 function countStacks(n: number): number {
-  let sum = 0, ways = 1;
+  let sum = 0,
+    ways = 1;
   for (let k = 0; k <= n; k++) {
     sum += ways;
     ways *= n - k;
@@ -88,11 +91,12 @@ function countStacks(n: number): number {
 /** Lab bent so that equal steps look about equal (DIN 99o, DIN 6176:2018), cut into cells of side 2. */
 function cellName(lab: Lab): string {
   const rad = Math.PI / 180;
-  const l99 = (303.67 * Math.log(1 + 0.0039 * lab[0]));
+  const l99 = 303.67 * Math.log(1 + 0.0039 * lab[0]);
   const e = lab[1] * Math.cos(26 * rad) + lab[2] * Math.sin(26 * rad);
   const f = 0.83 * (lab[2] * Math.cos(26 * rad) - lab[1] * Math.sin(26 * rad));
   const g = Math.hypot(e, f);
   const c99 = Math.log(1 + 0.075 * g) / 0.0435;
-  const a99 = g === 0 ? 0 : (c99 * e) / g, b99 = g === 0 ? 0 : (c99 * f) / g;
+  const a99 = g === 0 ? 0 : (c99 * e) / g,
+    b99 = g === 0 ? 0 : (c99 * f) / g;
   return `${Math.round(l99 / 2)},${Math.round(a99 / 2)},${Math.round(b99 / 2)}`;
 }

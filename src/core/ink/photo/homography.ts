@@ -4,7 +4,8 @@ import type { Point } from './sample.ts';
 export function perspective(from: readonly Point[], to: readonly Point[]): ((p: Point) => Point) | undefined {
   const A: number[][] = [];
   for (let i = 0; i < 4; i++) {
-    const [x, y] = from[i], [u, v] = to[i];
+    const [x, y] = from[i],
+      [u, v] = to[i];
     A.push([x, y, 1, 0, 0, 0, -u * x, -u * y, u], [0, 0, 0, x, y, 1, -v * x, -v * y, v]);
   }
   for (let c = 0; c < 8; c++) {

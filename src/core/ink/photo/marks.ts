@@ -12,7 +12,8 @@ const workingSide = 1400;
 /** Finds the square rings in a photograph, turned and in perspective. */
 export function findMarks(photo: Photograph): FoundMark[] {
   const step = Math.max(1, Math.ceil(Math.max(photo.width, photo.height) / workingSide));
-  const w = Math.floor(photo.width / step), h = Math.floor(photo.height / step);
+  const w = Math.floor(photo.width / step),
+    h = Math.floor(photo.height / step);
   const grey = new Float64Array(w * h);
   const top = photo.data instanceof Uint16Array ? 65535 : 255;
   for (let y = 0; y < h; y++) {
@@ -25,9 +26,11 @@ export function findMarks(photo: Photograph): FoundMark[] {
   const blobs = blobsOf(dark, w, h);
   const marks: FoundMark[] = [];
   for (const ring of blobs) {
-    const bw = ring.x1 - ring.x0 + 1, bh = ring.y1 - ring.y0 + 1;
+    const bw = ring.x1 - ring.x0 + 1,
+      bh = ring.y1 - ring.y0 + 1;
     if (bw < 8 || bh < 8 || bw > w / 4 || bh > h / 4 || bw / bh > 1.9 || bh / bw > 1.9) continue;
-    const cx = (ring.x0 + ring.x1) / 2, cy = (ring.y0 + ring.y1) / 2;
+    const cx = (ring.x0 + ring.x1) / 2,
+      cy = (ring.y0 + ring.y1) / 2;
     // The ring's own middle is light: its centre of mass lies in the middle, its area leaves a hole there.
     const share = ring.area / (bw * bh);
     if (share < 0.25 || share > 0.8) continue;
@@ -39,8 +42,20 @@ export function findMarks(photo: Photograph): FoundMark[] {
   return marks;
 }
 
-interface Blob { label: number; area: number; sx: number; sy: number; x0: number; y0: number; x1: number; y1: number }
-interface Dark { readonly label: Int32Array; readonly mask: Uint8Array }
+interface Blob {
+  label: number;
+  area: number;
+  sx: number;
+  sy: number;
+  x0: number;
+  y0: number;
+  x1: number;
+  y1: number;
+}
+interface Dark {
+  readonly label: Int32Array;
+  readonly mask: Uint8Array;
+}
 
 /** Darker than two thirds of the mean of a wide square around (summed-area table). */
 function darkerThanAround(grey: Float64Array, w: number, h: number): Dark {
@@ -55,9 +70,11 @@ function darkerThanAround(grey: Float64Array, w: number, h: number): Dark {
   const reach = Math.max(12, Math.round(Math.max(w, h) / 16));
   const mask = new Uint8Array(w * h);
   for (let y = 0; y < h; y++) {
-    const y0 = Math.max(0, y - reach), y1 = Math.min(h, y + reach + 1);
+    const y0 = Math.max(0, y - reach),
+      y1 = Math.min(h, y + reach + 1);
     for (let x = 0; x < w; x++) {
-      const x0 = Math.max(0, x - reach), x1 = Math.min(w, x + reach + 1);
+      const x0 = Math.max(0, x - reach),
+        x1 = Math.min(w, x + reach + 1);
       const sum = sums[y1 * (w + 1) + x1] - sums[y0 * (w + 1) + x1] - sums[y1 * (w + 1) + x0] + sums[y0 * (w + 1) + x0];
       if (grey[y * w + x] < (0.66 * sum) / ((x1 - x0) * (y1 - y0))) mask[y * w + x] = 1;
     }
@@ -76,7 +93,8 @@ function blobsOf(dark: Dark, w: number, h: number): Blob[] {
     label[start] = blob.label;
     while (queue.length > 0) {
       const at = queue.pop()!;
-      const x = at % w, y = (at - x) / w;
+      const x = at % w,
+        y = (at - x) / w;
       blob.area++;
       blob.sx += x;
       blob.sy += y;
@@ -84,7 +102,12 @@ function blobsOf(dark: Dark, w: number, h: number): Blob[] {
       blob.x1 = Math.max(blob.x1, x);
       blob.y0 = Math.min(blob.y0, y);
       blob.y1 = Math.max(blob.y1, y);
-      for (const [nx, ny] of [[x + 1, y], [x - 1, y], [x, y + 1], [x, y - 1]]) {
+      for (const [nx, ny] of [
+        [x + 1, y],
+        [x - 1, y],
+        [x, y + 1],
+        [x, y - 1],
+      ]) {
         const next = ny * w + nx;
         if (nx >= 0 && ny >= 0 && nx < w && ny < h && mask[next] && !label[next]) {
           label[next] = blob.label;
@@ -98,15 +121,27 @@ function blobsOf(dark: Dark, w: number, h: number): Blob[] {
 }
 
 /** From the middle outwards in sixteen directions the ring must be met; dark in the very middle is the dot. */
-function ringHole(dark: Dark, ring: number, w: number, cx: number, cy: number, bw: number, bh: number): { readonly closed: boolean; readonly dot: boolean } {
-  let met = 0, dots = 0;
+function ringHole(
+  dark: Dark,
+  ring: number,
+  w: number,
+  cx: number,
+  cy: number,
+  bw: number,
+  bh: number,
+): { readonly closed: boolean; readonly dot: boolean } {
+  let met = 0,
+    dots = 0;
   const { label, mask } = dark;
   const size = Math.max(bw, bh);
   for (let d = 0; d < 16; d++) {
-    const dx = Math.cos((d * Math.PI) / 8), dy = Math.sin((d * Math.PI) / 8);
-    let light = false, hit = false;
+    const dx = Math.cos((d * Math.PI) / 8),
+      dy = Math.sin((d * Math.PI) / 8);
+    let light = false,
+      hit = false;
     for (let t = 0; t < size; t += 0.5) {
-      const x = Math.round(cx + dx * t), y = Math.round(cy + dy * t);
+      const x = Math.round(cx + dx * t),
+        y = Math.round(cy + dy * t);
       if (x < cx - bw / 2 - 1 || x > cx + bw / 2 + 1 || y < cy - bh / 2 - 1 || y > cy + bh / 2 + 1) break;
       const at = y * w + x;
       if (label[at] === ring) {

@@ -19,7 +19,11 @@ export interface PhotoAsk {
 }
 
 export interface PhotoRead {
-  readonly patches: readonly { readonly name: string; readonly reading: Reading & { readonly kind: 'photo' }; readonly problems: readonly Problem[] }[];
+  readonly patches: readonly {
+    readonly name: string;
+    readonly reading: Reading & { readonly kind: 'photo' };
+    readonly problems: readonly Problem[];
+  }[];
   readonly paper: Lab;
   /** Mean ΔE00 of the chart's patches after the fit, when there is a chart. */
   readonly chartError: number | null;
@@ -46,15 +50,58 @@ export function readPhoto(ask: PhotoAsk): PhotoRead {
   if (photo.width < 16 || photo.height < 16 || photo.data.length < photo.width * photo.height * 4) {
     fail('photo-too-small', place, 'The photograph is too small or cut short.', 'Take it again, filling the frame.');
   }
-  if (ask.paper.length < 3) fail('too-little-paper', place, `Bare paper is marked in ${ask.paper.length} places; three are needed.`, 'Mark paper on all sides of the drawdowns.');
+  if (ask.paper.length < 3)
+    fail(
+      'too-little-paper',
+      place,
+      `Bare paper is marked in ${ask.paper.length} places; three are needed.`,
+      'Mark paper on all sides of the drawdowns.',
+    );
   const paper = ask.paper.map((quad) => sampleQuad(photo, quad));
   const burnt = paper.filter((s) => s.clipped > 0.2).length;
-  if (burnt > paper.length / 2) fail('photo-clipped', place, 'The paper is burnt out: the photograph holds no more light there.', 'Expose less, so that the paper is light grey in the picture.');
+  if (burnt > paper.length / 2)
+    fail(
+      'photo-clipped',
+      place,
+      'The paper is burnt out: the photograph holds no more light there.',
+      'Expose less, so that the paper is light grey in the picture.',
+    );
   const problems: Problem[] = [];
-  if (burnt > 0) problems.push(problem('warning', 'photo-clipped', place, `The paper is burnt out in ${burnt} of ${paper.length} places.`, 'Expose less and light it more evenly.'));
-  const even = evenOut(paper.filter((s) => s.clipped <= 0.2), photo.width, photo.height);
-  if (even.unevenness > 1.6) problems.push(problem('warning', 'light-uneven', place, `The light on the sheet is uneven by a factor of ${even.unevenness.toFixed(1)}.`, 'It was evened out, but open shade or two lamps would do better.'));
-  if (even.leftOver > 0.05) problems.push(problem('warning', 'light-patchy', place, `After evening out, the paper still differs by ${Math.round(even.leftOver * 100)} %: a shadow or a reflection lies on it.`, 'Take it again without shadows.'));
+  if (burnt > 0)
+    problems.push(
+      problem(
+        'warning',
+        'photo-clipped',
+        place,
+        `The paper is burnt out in ${burnt} of ${paper.length} places.`,
+        'Expose less and light it more evenly.',
+      ),
+    );
+  const even = evenOut(
+    paper.filter((s) => s.clipped <= 0.2),
+    photo.width,
+    photo.height,
+  );
+  if (even.unevenness > 1.6)
+    problems.push(
+      problem(
+        'warning',
+        'light-uneven',
+        place,
+        `The light on the sheet is uneven by a factor of ${even.unevenness.toFixed(1)}.`,
+        'It was evened out, but open shade or two lamps would do better.',
+      ),
+    );
+  if (even.leftOver > 0.05)
+    problems.push(
+      problem(
+        'warning',
+        'light-patchy',
+        place,
+        `After evening out, the paper still differs by ${Math.round(even.leftOver * 100)} %: a shadow or a reflection lies on it.`,
+        'Take it again without shadows.',
+      ),
+    );
   const lit = (s: Sample): [number, number, number] => even.level(s.centre).map((level, c) => s.rgb[c] / level) as [number, number, number];
 
   const chart = (ask.chart ?? []).map(({ quad, lab }) => ({ sample: sampleQuad(photo, quad), lab })).filter((c) => c.sample.clipped < 0.2);
@@ -63,18 +110,50 @@ export function readPhoto(ask: PhotoAsk): PhotoRead {
   let sigma: number;
   let chartError: number | null = null;
   if (chart.length >= 6) {
-    const known = [...chart.map((c) => ({ rgb: lit(c.sample), xyz: xyzFromLab(c.lab) })), ...(ask.paperLab ? [{ rgb: [1, 1, 1], xyz: xyzFromLab(paperLab) }] : [])];
+    const known = [
+      ...chart.map((c) => ({ rgb: lit(c.sample), xyz: xyzFromLab(c.lab) })),
+      ...(ask.paperLab ? [{ rgb: [1, 1, 1], xyz: xyzFromLab(paperLab) }] : []),
+    ];
     toXyz = fitMatrix(known);
     const errors = chart.map((c) => deltaE00(labFromXyz(toXyz(lit(c.sample))), c.lab));
     chartError = errors.reduce((a, b) => a + b, 0) / errors.length;
     sigma = Math.max(doubt.withChart, 1.3 * chartError);
-    if (chartError > 6) problems.push(problem('warning', 'chart-fits-badly', place, `The chart's own colours come back off by ΔE00 ${chartError.toFixed(1)}.`, 'Check that its patches are marked in the right order and lie in the same light.'));
+    if (chartError > 6)
+      problems.push(
+        problem(
+          'warning',
+          'chart-fits-badly',
+          place,
+          `The chart's own colours come back off by ΔE00 ${chartError.toFixed(1)}.`,
+          'Check that its patches are marked in the right order and lie in the same light.',
+        ),
+      );
   } else {
-    const grey = ask.grey ? { rgb: lit(sampleQuad(photo, ask.grey.quad)), xyz: xyzFromLab(ask.grey.lab) } : { rgb: [1, 1, 1] as [number, number, number], xyz: xyzFromLab(paperLab) };
+    const grey = ask.grey
+      ? { rgb: lit(sampleQuad(photo, ask.grey.quad)), xyz: xyzFromLab(ask.grey.lab) }
+      : { rgb: [1, 1, 1] as [number, number, number], xyz: xyzFromLab(paperLab) };
     toXyz = whiteBalanced(photo.space.toXyz, grey);
     sigma = ask.grey ? doubt.withGrey : ask.paperLab ? doubt.withPaper : doubt.withNothing;
-    if (ask.chart && ask.chart.length > 0) problems.push(problem('warning', 'chart-too-small', place, `Only ${chart.length} patches of the chart can be used; six are needed.`, 'The picture was balanced by grey card or paper instead.'));
-    if (!ask.grey && !ask.paperLab) problems.push(problem('warning', 'scale-unknown', place, 'Neither a grey card nor the paper’s colour is known; the paper is taken as usual white.', 'Lay a grey card beside the drawdowns.'));
+    if (ask.chart && ask.chart.length > 0)
+      problems.push(
+        problem(
+          'warning',
+          'chart-too-small',
+          place,
+          `Only ${chart.length} patches of the chart can be used; six are needed.`,
+          'The picture was balanced by grey card or paper instead.',
+        ),
+      );
+    if (!ask.grey && !ask.paperLab)
+      problems.push(
+        problem(
+          'warning',
+          'scale-unknown',
+          place,
+          'Neither a grey card nor the paper’s colour is known; the paper is taken as usual white.',
+          'Lay a grey card beside the drawdowns.',
+        ),
+      );
   }
   const patches = ask.patches.map(({ name, quad }) => {
     const sample = sampleQuad(photo, quad);
@@ -83,22 +162,48 @@ export function readPhoto(ask: PhotoAsk): PhotoRead {
     let off = sigma;
     if (sample.clipped > 0.05) {
       off += 4;
-      own.push(problem('warning', 'patch-clipped', where, 'Part of this patch is burnt out.', 'Expose less; its colour is not to be trusted.'));
+      own.push(
+        problem('warning', 'patch-clipped', where, 'Part of this patch is burnt out.', 'Expose less; its colour is not to be trusted.'),
+      );
     }
     if (sample.floored > 0.05) {
       off += photo.space.wide ? 2 : 4;
-      own.push(problem('warning', 'patch-outside-photo', where, 'This colour lies outside what the photograph can hold: one of its channels is empty.', photo.space.wide ? 'It will read duller than it is.' : 'It will read duller than it is. Save the photograph in a wider colour space.'));
+      own.push(
+        problem(
+          'warning',
+          'patch-outside-photo',
+          where,
+          'This colour lies outside what the photograph can hold: one of its channels is empty.',
+          photo.space.wide
+            ? 'It will read duller than it is.'
+            : 'It will read duller than it is. Save the photograph in a wider colour space.',
+        ),
+      );
     }
     if (sample.noise > 0.12) {
       off += 2;
-      own.push(problem('warning', 'patch-uneven', where, 'This patch is uneven: dust, glare, or the mark overlaps its edge.', 'Mark an even part of the drawdown.'));
+      own.push(
+        problem(
+          'warning',
+          'patch-uneven',
+          where,
+          'This patch is uneven: dust, glare, or the mark overlaps its edge.',
+          'Mark an even part of the drawdown.',
+        ),
+      );
     }
     const lab = labFromXyz(toXyz(lit(sample)).map((v) => Math.max(0.0005, v)) as unknown as Xyz);
     return { name, reading: { kind: 'photo' as const, lab, sigma: off }, problems: own };
   });
   // Nothing printed throws back more than a white diffuser, L* 100; glare and a picture's noise take little more.
   const tooLight = patches.find((p) => p.reading.lab[0] > mostLightness);
-  if (tooLight) fail('paper-marked-wrong', `${place}: ${tooLight.name}`, 'This patch comes out lighter than any paper can be: the marks for paper lie on something darker.', 'Move the paper marks onto the bare sheet, and read again.');
+  if (tooLight)
+    fail(
+      'paper-marked-wrong',
+      `${place}: ${tooLight.name}`,
+      'This patch comes out lighter than any paper can be: the marks for paper lie on something darker.',
+      'Move the paper marks onto the bare sheet, and read again.',
+    );
   return { patches, paper: labFromXyz(toXyz([1, 1, 1])), chartError, unevenness: even.unevenness, problems };
 }
 
@@ -112,12 +217,14 @@ interface Evened {
 function evenOut(paper: readonly Sample[], width: number, height: number): Evened {
   const scale = 2 / Math.max(width, height);
   const terms = (at: readonly [number, number]): number[] => {
-    const x = (at[0] - width / 2) * scale, y = (at[1] - height / 2) * scale;
+    const x = (at[0] - width / 2) * scale,
+      y = (at[1] - height / 2) * scale;
     return paper.length >= 8 ? [1, x, y, x * x, x * y, y * y] : [1, x, y];
   };
   const surfaces = [0, 1, 2].map((c) => {
     const m = terms([0, 0]).length;
-    const A = new Float64Array(m * m), b = new Float64Array(m);
+    const A = new Float64Array(m * m),
+      b = new Float64Array(m);
     for (const s of paper) {
       const t = terms(s.centre);
       // Logarithms: lamps fall off by factors.
@@ -142,7 +249,8 @@ function evenOut(paper: readonly Sample[], width: number, height: number): Evene
 /** Least squares RGB → XYZ on known patches; errors weighed so that dark patches count by what the eye sees. */
 function fitMatrix(known: readonly { readonly rgb: readonly number[]; readonly xyz: Xyz }[]): (rgb: readonly number[]) => Xyz {
   const rows = [0, 1, 2].map((k) => {
-    const A = new Float64Array(9), b = new Float64Array(3);
+    const A = new Float64Array(9),
+      b = new Float64Array(3);
     for (const { rgb, xyz } of known) {
       const weight = 1 / (0.02 + xyz[1]) ** (4 / 3);
       for (let p = 0; p < 3; p++) {
@@ -156,10 +264,14 @@ function fitMatrix(known: readonly { readonly rgb: readonly number[]; readonly x
 }
 
 /** The space's own matrix, its channels scaled so that the grey comes out right. */
-function whiteBalanced(matrix: readonly (readonly [number, number, number])[], grey: { readonly rgb: readonly number[]; readonly xyz: Xyz }): (rgb: readonly number[]) => Xyz {
+function whiteBalanced(
+  matrix: readonly (readonly [number, number, number])[],
+  grey: { readonly rgb: readonly number[]; readonly xyz: Xyz },
+): (rgb: readonly number[]) => Xyz {
   const A = Float64Array.from(matrix.flat());
   // Which light through the matrix gives the grey's XYZ: solve M · light = xyz by the normal equations.
-  const N = new Float64Array(9), b = new Float64Array(3);
+  const N = new Float64Array(9),
+    b = new Float64Array(3);
   for (let p = 0; p < 3; p++) {
     for (let k = 0; k < 3; k++) {
       b[p] += A[k * 3 + p] * grey.xyz[k];

@@ -31,16 +31,24 @@ const inset = 0.15;
 /** Reads a patch: a grid of points inside the quad, trimmed, so that dust and glare don't count. */
 export function sampleQuad(photo: Photograph, quad: Quad): Sample {
   const top = photo.data instanceof Uint16Array ? 65535 : 255;
-  const values: [Float64Array, Float64Array, Float64Array] = [new Float64Array(side * side), new Float64Array(side * side), new Float64Array(side * side)];
-  let clipped = 0, floored = 0;
+  const values: [Float64Array, Float64Array, Float64Array] = [
+    new Float64Array(side * side),
+    new Float64Array(side * side),
+    new Float64Array(side * side),
+  ];
+  let clipped = 0,
+    floored = 0;
   for (let j = 0; j < side; j++) {
     for (let i = 0; i < side; i++) {
-      const u = inset + ((1 - 2 * inset) * (i + 0.5)) / side, v = inset + ((1 - 2 * inset) * (j + 0.5)) / side;
+      const u = inset + ((1 - 2 * inset) * (i + 0.5)) / side,
+        v = inset + ((1 - 2 * inset) * (j + 0.5)) / side;
       const x = mix(mix(quad[0][0], quad[1][0], u), mix(quad[3][0], quad[2][0], u), v);
       const y = mix(mix(quad[0][1], quad[1][1], u), mix(quad[3][1], quad[2][1], u), v);
-      const px = Math.max(0, Math.min(photo.width - 1, Math.round(x))), py = Math.max(0, Math.min(photo.height - 1, Math.round(y)));
+      const px = Math.max(0, Math.min(photo.width - 1, Math.round(x))),
+        py = Math.max(0, Math.min(photo.height - 1, Math.round(y)));
       const at = (py * photo.width + px) * 4;
-      let high = false, low = false;
+      let high = false,
+        low = false;
       for (let c = 0; c < 3; c++) {
         const raw = photo.data[at + c];
         high ||= raw >= top * 0.996;
@@ -71,5 +79,10 @@ function mix(a: number, b: number, f: number): number {
 
 /** A rectangle in pixels as a quad. */
 export function rectQuad(x: number, y: number, width: number, height: number): Quad {
-  return [[x, y], [x + width, y], [x + width, y + height], [x, y + height]];
+  return [
+    [x, y],
+    [x + width, y],
+    [x + width, y + height],
+    [x, y + height],
+  ];
 }

@@ -15,14 +15,26 @@ const srgbCurve = (v: number): number => (v <= 0.04045 ? v / 12.92 : ((v + 0.055
 
 /** IEC 61966-2-1, adapted to D50 (Bradford), as CSS Color 4 tables it. */
 export const srgbSpace: PhotoSpace = {
-  name: 'sRGB', wide: false, linear: srgbCurve,
-  toXyz: [[0.43607, 0.38515, 0.14308], [0.22249, 0.71690, 0.06061], [0.01392, 0.09708, 0.71410]],
+  name: 'sRGB',
+  wide: false,
+  linear: srgbCurve,
+  toXyz: [
+    [0.43607, 0.38515, 0.14308],
+    [0.22249, 0.7169, 0.06061],
+    [0.01392, 0.09708, 0.7141],
+  ],
 };
 
 /** The usual wide space of telephones (CSS Color 4 `display-p3`), adapted to D50. */
 export const wideSpace: PhotoSpace = {
-  name: 'display-p3', wide: true, linear: srgbCurve,
-  toXyz: [[0.51512, 0.29198, 0.15710], [0.24120, 0.69225, 0.06657], [-0.00105, 0.04189, 0.78407]],
+  name: 'display-p3',
+  wide: true,
+  linear: srgbCurve,
+  toXyz: [
+    [0.51512, 0.29198, 0.1571],
+    [0.2412, 0.69225, 0.06657],
+    [-0.00105, 0.04189, 0.78407],
+  ],
 };
 
 /**
@@ -31,7 +43,13 @@ export const wideSpace: PhotoSpace = {
  */
 export function spaceFromProfile(bytes: Uint8Array, place: string): PhotoSpace {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
-  const broken = (): never => fail('profile-not-read', place, 'The colour profile inside the photograph can’t be used.', 'Save it with an ordinary RGB profile, or read it as sRGB.');
+  const broken = (): never =>
+    fail(
+      'profile-not-read',
+      place,
+      'The colour profile inside the photograph can’t be used.',
+      'Save it with an ordinary RGB profile, or read it as sRGB.',
+    );
   if (bytes.length < 132) broken();
   const count = view.getUint32(128);
   if (count > 100 || bytes.length < 132 + count * 12) broken();
@@ -64,7 +82,8 @@ export function spaceFromProfile(bytes: Uint8Array, place: string): PhotoSpace {
     } else {
       const table = Float64Array.from({ length: n }, (_, i) => view.getUint16(trc + 12 + 2 * i) / 65535);
       linear = (v) => {
-        const x = v * (n - 1), i = Math.min(n - 2, Math.floor(x));
+        const x = v * (n - 1),
+          i = Math.min(n - 2, Math.floor(x));
         return table[i] + (table[i + 1] - table[i]) * (x - i);
       };
     }
@@ -72,12 +91,19 @@ export function spaceFromProfile(bytes: Uint8Array, place: string): PhotoSpace {
     const type = view.getUint16(trc + 8);
     const size = [1, 3, 4, 5, 7][type];
     if (size === undefined || trc + 12 + 4 * size > bytes.length) broken();
-    const [g, a = 1, b = 0, c = 0, d = type === 1 || type === 2 ? -b / a : 0, e = 0, f = 0] = Array.from({ length: size }, (_, i) => fixed(trc + 12 + 4 * i));
-    linear = type === 0 ? (v) => v ** g
-      : type === 1 ? (v) => (v >= -b / a ? (a * v + b) ** g : 0)
-        : type === 2 ? (v) => (v >= -b / a ? (a * v + b) ** g + c : c)
-          : type === 3 ? (v) => (v >= d ? (a * v + b) ** g : c * v)
-            : (v) => (v >= d ? (a * v + b) ** g + e : c * v + f);
+    const [g, a = 1, b = 0, c = 0, d = type === 1 || type === 2 ? -b / a : 0, e = 0, f = 0] = Array.from({ length: size }, (_, i) =>
+      fixed(trc + 12 + 4 * i),
+    );
+    linear =
+      type === 0
+        ? (v) => v ** g
+        : type === 1
+          ? (v) => (v >= -b / a ? (a * v + b) ** g : 0)
+          : type === 2
+            ? (v) => (v >= -b / a ? (a * v + b) ** g + c : c)
+            : type === 3
+              ? (v) => (v >= d ? (a * v + b) ** g : c * v)
+              : (v) => (v >= d ? (a * v + b) ** g + e : c * v + f);
   } else return broken();
   // Area of the triangle of primaries against sRGB's tells whether it is wide.
   return { name: 'profile', toXyz, linear, wide: triangle(toXyz) > 1.15 * triangle(srgbSpace.toXyz) };

@@ -43,13 +43,23 @@ export function matchAgain(ask: AgainAsk): MatchedAgain {
   const ground = internal(ask.ground, ask.surface);
   const print = (ink: Ink): Spectrum => measured(addFilm(ground, filmOf(ink)), ask.surface);
   const rest = 1 - ask.parts.reduce((sum, p) => sum + p.share, 0);
-  const mixed = (which: 'oldInk' | 'newInk'): Ink => mixInks([...ask.parts.map((p) => ({ ink: p[which], share: p.share })), ...(ask.base && rest > 1e-6 ? [{ ink: ask.base, share: Math.max(0, rest) }] : [])]);
+  const mixed = (which: 'oldInk' | 'newInk'): Ink =>
+    mixInks([
+      ...ask.parts.map((p) => ({ ink: p[which], share: p.share })),
+      ...(ask.base && rest > 1e-6 ? [{ ink: ask.base, share: Math.max(0, rest) }] : []),
+    ]);
   const then = ask.recorded ?? print(mixed('oldInk'));
   const wanted = labFromSpectrum(then);
   const unchangedLab = labFromSpectrum(print(mixed('newInk')));
   const pots: Pot[] = ask.parts.map((p) => ({ id: p.id, name: p.name, ink: p.newInk }));
   const found = findRecipe({
-    wanted, paper: ask.ground, surface: ask.surface, pots, mostPots: Math.min(4, pots.length), nearEnough: 0.3, ...(ask.base ? { base: ask.base } : {}),
+    wanted,
+    paper: ask.ground,
+    surface: ask.surface,
+    pots,
+    mostPots: Math.min(4, pots.length),
+    nearEnough: 0.3,
+    ...(ask.base ? { base: ask.base } : {}),
   });
   const corrected = found.byPots[found.byPots.length - 1];
   const unchanged = { lab: unchangedLab, deltaE: deltaE00(unchangedLab, wanted) };
@@ -65,15 +75,21 @@ export function matchAgain(ask: AgainAsk): MatchedAgain {
   const lots = ask.parts.map((p) => ({ id: p.id, strength: strengthOf(p.newInk, p.oldInk) }));
   const keep = unchanged.deltaE <= (ask.nearEnough ?? 1);
   return {
-    wanted, unchanged, corrected, lots, otherLight,
-    words: keep ? `The old recipe still holds: ΔE00 ${unchanged.deltaE.toFixed(1)} with the new lots.`
+    wanted,
+    unchanged,
+    corrected,
+    lots,
+    otherLight,
+    words: keep
+      ? `The old recipe still holds: ΔE00 ${unchanged.deltaE.toFixed(1)} with the new lots.`
       : `Unchanged, the old recipe would be off by ΔE00 ${unchanged.deltaE.toFixed(1)}; corrected it is off by ${corrected.deltaE.toFixed(1)}${otherLight.A > 2 ? `, and by ${otherLight.A.toFixed(1)} in lamp light` : ''}.`,
   };
 }
 
 /** How much stronger one lot absorbs than another, by least squares over the bands. */
 function strengthOf(ink: Ink, against: Ink): number {
-  let top = 0, bottom = 0;
+  let top = 0,
+    bottom = 0;
   for (let i = 2; i < BANDS; i++) {
     top += ink.k[i] * against.k[i];
     bottom += against.k[i] * against.k[i];

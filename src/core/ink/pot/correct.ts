@@ -68,9 +68,17 @@ export interface PotCorrection {
  */
 export function correctPot(ask: PotAsk): PotCorrection {
   const last = ask.rounds[ask.rounds.length - 1];
-  if (!last) fail('no-drawdown', 'pot', 'There is no drawdown of this pot to judge it by.', 'Pull one, let it dry and read it; or say what is wrong with the colour.');
+  if (!last)
+    fail(
+      'no-drawdown',
+      'pot',
+      'There is no drawdown of this pot to judge it by.',
+      'Pull one, let it dry and read it; or say what is wrong with the colour.',
+    );
   const shelf = new Map(ask.shelf.map((p) => [p.id, p]));
-  const known = (content: PotContent): ShelfPot => shelf.get(content.id) ?? fail('not-on-shelf', 'pot', `${content.id} is in the pot but not on the shelf.`, 'Add its reading to the shelf.');
+  const known = (content: PotContent): ShelfPot =>
+    shelf.get(content.id) ??
+    fail('not-on-shelf', 'pot', `${content.id} is in the pot but not on the shelf.`, 'Add its reading to the shelf.');
   const everything = [...ask.contents, ...ask.rounds.flatMap((r) => r.added)];
   const potMl = everything.reduce((sum, c) => sum + c.grams / known(c).densityGPerMl, 0);
   const potGrams = everything.reduce((sum, c) => sum + c.grams, 0);
@@ -84,8 +92,15 @@ export function correctPot(ask: PotAsk): PotCorrection {
   const nowOff = deltaE00(now, ask.wanted);
   const problems: Problem[] = [];
   if (Math.abs(works - 1) > 0.25) {
-    problems.push(problem('warning', 'pot-unlike-recipe', 'pot', `This pot works ${works > 1 ? 'stronger' : 'weaker'} than its recipe says, by ${Math.round(Math.abs(works - 1) * 100)} %.`,
-      'The drawdown may be thicker or thinner than usual, or something was weighed wrongly. Additions are counted accordingly.'));
+    problems.push(
+      problem(
+        'warning',
+        'pot-unlike-recipe',
+        'pot',
+        `This pot works ${works > 1 ? 'stronger' : 'weaker'} than its recipe says, by ${Math.round(Math.abs(works - 1) * 100)} %.`,
+        'The drawdown may be thicker or thinner than usual, or something was weighed wrongly. Additions are counted accordingly.',
+      ),
+    );
   }
   const base = { now: { lab: now, deltaE: nowOff, grams: potGrams }, works, problems };
   if (nowOff <= ask.within) return { ...base, additions: [], after: base.now, grows: 1, reaches: true, startAgain: null };
@@ -96,10 +111,15 @@ export function correctPot(ask: PotAsk): PotCorrection {
   const after = { lab: plan.lab, deltaE: plan.deltaE, grams: potGrams + added };
   const reaches = plan.deltaE <= ask.within + 1e-9;
   const need = ask.needGrams ?? potGrams;
-  const startAgain = !reaches ? `No addition from the shelf brings this pot nearer than ΔE00 ${plan.deltaE.toFixed(1)}; mix a fresh one.`
-    : after.grams > 2 * need && added > need ? `The pot would grow to ${Math.round(after.grams)} g where ${Math.round(need)} g are needed: a fresh pot takes less ink than the correction (${Math.round(added)} g).`
+  const startAgain = !reaches
+    ? `No addition from the shelf brings this pot nearer than ΔE00 ${plan.deltaE.toFixed(1)}; mix a fresh one.`
+    : after.grams > 2 * need && added > need
+      ? `The pot would grow to ${Math.round(after.grams)} g where ${Math.round(need)} g are needed: a fresh pot takes less ink than the correction (${Math.round(added)} g).`
       : null;
-  const additions = plan.pots.map((p, i) => ({ id: ask.shelf[p].id, name: ask.shelf[p].name, grams: grams[i] })).filter((a) => a.grams > 0).sort((a, b) => b.grams - a.grams);
+  const additions = plan.pots
+    .map((p, i) => ({ id: ask.shelf[p].id, name: ask.shelf[p].name, grams: grams[i] }))
+    .filter((a) => a.grams > 0)
+    .sort((a, b) => b.grams - a.grams);
   return { ...base, additions, after, grows: after.grams / potGrams, reaches, startAgain };
 }
 
@@ -115,7 +135,8 @@ function potInk(reading: Spectrum, recipe: Ink, ground: Spectrum, surface: Surfa
   const k = new Float64Array(BANDS);
   for (let i = 0; i < BANDS; i++) {
     const off = (K: number): number => overGround(K, recipe.s[i], ground[i]) - seen[i];
-    let low = 0, high = 6;
+    let low = 0,
+      high = 6;
     if (off(0) <= 0) continue;
     for (let round = 0; round < 48; round++) {
       const middle = (low + high) / 2;
@@ -134,13 +155,15 @@ function potInk(reading: Spectrum, recipe: Ink, ground: Spectrum, surface: Surfa
 function learnWorks(ask: PotAsk, known: (c: PotContent) => ShelfPot): number {
   const ground = internal(ask.ground, ask.surface);
   // Prior: drawdowns by hand vary by some 15 % (OPTICS section 6).
-  let top = 1 / 0.15 ** 2, bottom = 1 / 0.15 ** 2;
+  let top = 1 / 0.15 ** 2,
+    bottom = 1 / 0.15 ** 2;
   let contents = [...ask.contents];
   for (const round of ask.rounds) {
     contents = [...contents, ...round.added];
     const recipe = mixOf(contents, known);
     const read = potInk(round.reading, recipe, ground, ask.surface).k;
-    let cross = 0, own = 0;
+    let cross = 0,
+      own = 0;
     for (let i = 2; i < BANDS; i++) {
       // Where almost nothing comes back, the drawdown tells little.
       const weight = Math.exp(-4 * recipe.k[i]);

@@ -29,7 +29,8 @@ const mostGrowth = 6;
 export function leastAddition(search: Search): Addition {
   const n = search.shelf.length;
   const most = Math.min(3, search.mostAdditions ?? 3, n);
-  let best: Addition | undefined, nearest: Addition = { pots: [], ml: [], deltaE: search.nowOff, lab: search.colour(search.pot.k, search.pot.s) };
+  let best: Addition | undefined,
+    nearest: Addition = { pots: [], ml: [], deltaE: search.nowOff, lab: search.colour(search.pot.k, search.pot.s) };
   const amount = (a: Addition): number => a.ml.reduce((x, y) => x + y, 0);
   for (let count = 1; count <= most; count++) {
     if (count === 3 && best) break;
@@ -64,8 +65,10 @@ function directions(count: number): readonly (readonly number[])[] {
 /** The smallest amount in one proportion that reaches the wanted ΔE00, or the amount that comes nearest. */
 function along(search: Search, pots: readonly number[], direction: readonly number[], mostMl: number): Addition {
   const { pot, potMl, works } = search;
-  const k = new Float64Array(BANDS), s = new Float64Array(BANDS);
-  const addK = new Float64Array(BANDS), addS = new Float64Array(BANDS);
+  const k = new Float64Array(BANDS),
+    s = new Float64Array(BANDS);
+  const addK = new Float64Array(BANDS),
+    addS = new Float64Array(BANDS);
   let limit = Math.min(mostMl, potMl * (mostGrowth - 1));
   let bent = false;
   pots.forEach((p, j) => {
@@ -93,7 +96,8 @@ function along(search: Search, pots: readonly number[], direction: readonly numb
     const here = at(Math.min(ml, limit));
     if (here.deltaE < best.deltaE) best = here;
     if (here.deltaE <= search.within) {
-      let low = below, high = Math.min(ml, limit);
+      let low = below,
+        high = Math.min(ml, limit);
       for (let round = 0; round < 14; round++) {
         const middle = (low + high) / 2;
         if (at(middle).deltaE <= search.within) high = middle;
@@ -109,7 +113,14 @@ function along(search: Search, pots: readonly number[], direction: readonly numb
 }
 
 /** Inks whose strength does not go straight with their share: what each adds, per share of all additions in the pot. */
-function strengthInPot(search: Search, pots: readonly number[], direction: readonly number[], addedShare: number, addK: Float64Array, addS: Float64Array): void {
+function strengthInPot(
+  search: Search,
+  pots: readonly number[],
+  direction: readonly number[],
+  addedShare: number,
+  addK: Float64Array,
+  addS: Float64Array,
+): void {
   addK.fill(0);
   addS.fill(0);
   pots.forEach((p, j) => {
@@ -126,9 +137,11 @@ function strengthInPot(search: Search, pots: readonly number[], direction: reado
 function refine(at: (ml: number) => Addition, best: Addition, potMl: number, limit: number, within: number): Addition {
   const centre = best.ml.reduce((a, b) => a + b, 0);
   if (best.deltaE > within + 1.5 || centre <= 0) return best;
-  let low = centre / 1.5, high = Math.min(limit, centre * 1.5);
+  let low = centre / 1.5,
+    high = Math.min(limit, centre * 1.5);
   for (let round = 0; round < 16; round++) {
-    const left = low + (high - low) / 3, right = high - (high - low) / 3;
+    const left = low + (high - low) / 3,
+      right = high - (high - low) / 3;
     if (at(left).deltaE < at(right).deltaE) high = right;
     else low = left;
   }

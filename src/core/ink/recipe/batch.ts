@@ -27,7 +27,14 @@ export interface BatchAsk {
 }
 
 export interface Batch {
-  readonly parts: readonly { readonly id: string; readonly name: string; readonly grams: number; readonly exactGrams: number; readonly millilitres: number; readonly share: number }[];
+  readonly parts: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly grams: number;
+    readonly exactGrams: number;
+    readonly millilitres: number;
+    readonly share: number;
+  }[];
   readonly totalGrams: number;
   readonly lab: Lab;
   /** ΔE00 that the rounding costs. */
@@ -41,9 +48,16 @@ export interface Batch {
  */
 export function mixBatch(ask: BatchAsk): Batch {
   const whole = ask.parts.reduce((sum, p) => sum + p.share, 0);
-  if (ask.parts.length === 0 || Math.abs(whole - 1) > 1e-6) fail('shares-not-whole', 'mix', `The shares add up to ${(whole * 100).toFixed(1)} % of the pot.`, 'Add base until they make 100 %.');
+  if (ask.parts.length === 0 || Math.abs(whole - 1) > 1e-6)
+    fail('shares-not-whole', 'mix', `The shares add up to ${(whole * 100).toFixed(1)} % of the pot.`, 'Add base until they make 100 %.');
   if (!(ask.totalGrams > 0)) fail('grams-out-of-range', 'mix', 'A batch needs an amount above 0 grams.', 'Say how much to mix.');
-  if (ask.parts.some((p) => !(p.densityGPerMl > 0) || !(p.share >= 0))) fail('density-out-of-range', 'mix', 'Every part needs a density above 0 and a share of 0 or more.', 'Water weighs 1 g/mL, most water-based inks 1.05 to 1.15.');
+  if (ask.parts.some((p) => !(p.densityGPerMl > 0) || !(p.share >= 0)))
+    fail(
+      'density-out-of-range',
+      'mix',
+      'Every part needs a density above 0 and a share of 0 or more.',
+      'Water weighs 1 g/mL, most water-based inks 1.05 to 1.15.',
+    );
   const density = ask.parts.reduce((sum, p) => sum + p.share * p.densityGPerMl, 0);
   const exact = ask.parts.map((p) => (ask.totalGrams * p.share * p.densityGPerMl) / density);
   const labOf = (grams: readonly number[]): Lab => {
@@ -62,7 +76,9 @@ export function mixBatch(ask: BatchAsk): Batch {
     const choices = small ? 1 << ask.parts.length : 1;
     for (let choice = 0; choice < choices; choice++) {
       // A part never rounds away to nothing.
-      const tried = exact.map((g, i) => (g === 0 ? 0 : Math.max(step, (small ? Math.floor(g / step) + ((choice >> i) & 1) : Math.round(g / step)) * step)));
+      const tried = exact.map((g, i) =>
+        g === 0 ? 0 : Math.max(step, (small ? Math.floor(g / step) + ((choice >> i) & 1) : Math.round(g / step)) * step),
+      );
       const e = deltaE00(labOf(tried), wanted) + 1e-6 * Math.abs(tried.reduce((a, b) => a + b, 0) - ask.totalGrams);
       if (e < off) {
         off = e;
@@ -75,13 +91,40 @@ export function mixBatch(ask: BatchAsk): Batch {
   const volume = volumes.reduce((a, b) => a + b, 0);
   const problems: Problem[] = [];
   if (off > 0.5) {
-    problems.push(problem('warning', 'scale-too-coarse', 'mix', `Rounding to ${step} g costs ΔE00 ${off.toFixed(1)}.`, 'Mix more at once, use a finer scale, or let the strongest ink down with base first and weigh that.'));
+    problems.push(
+      problem(
+        'warning',
+        'scale-too-coarse',
+        'mix',
+        `Rounding to ${step} g costs ΔE00 ${off.toFixed(1)}.`,
+        'Mix more at once, use a finer scale, or let the strongest ink down with base first and weigh that.',
+      ),
+    );
   }
   const smallest = Math.min(...exact.filter((g) => g > 0));
-  if (step > 0 && smallest < step) problems.push(problem('warning', 'part-below-scale', 'mix', `One part is lighter than the scale's step of ${step} g.`, 'Let it down with base first and weigh that.'));
+  if (step > 0 && smallest < step)
+    problems.push(
+      problem(
+        'warning',
+        'part-below-scale',
+        'mix',
+        `One part is lighter than the scale's step of ${step} g.`,
+        'Let it down with base first and weigh that.',
+      ),
+    );
   return {
-    parts: ask.parts.map((p, i) => ({ id: p.id, name: p.name, grams: grams[i], exactGrams: exact[i], millilitres: volumes[i], share: volumes[i] / volume })),
-    totalGrams: grams.reduce((a, b) => a + b, 0), lab: labOf(grams), roundingDeltaE: off, problems,
+    parts: ask.parts.map((p, i) => ({
+      id: p.id,
+      name: p.name,
+      grams: grams[i],
+      exactGrams: exact[i],
+      millilitres: volumes[i],
+      share: volumes[i] / volume,
+    })),
+    totalGrams: grams.reduce((a, b) => a + b, 0),
+    lab: labOf(grams),
+    roundingDeltaE: off,
+    problems,
   };
 }
 
@@ -97,20 +140,34 @@ export function wholeParts(shares: readonly number[], within = 0.05, most = 60):
 }
 
 /** Grams of ink for a run: what lies on the sheets, and what stays in screen and pot (TRADE section 3). */
-export function runGrams(run: { readonly areaM2: number; readonly coverage: number; readonly wetMicrons: number; readonly densityGPerMl: number; readonly pulls: number; readonly staysGrams: number }): { readonly printed: number; readonly total: number } {
+export function runGrams(run: {
+  readonly areaM2: number;
+  readonly coverage: number;
+  readonly wetMicrons: number;
+  readonly densityGPerMl: number;
+  readonly pulls: number;
+  readonly staysGrams: number;
+}): { readonly printed: number; readonly total: number } {
   const printed = run.areaM2 * run.coverage * run.wetMicrons * run.densityGPerMl * run.pulls;
   return { printed, total: printed + run.staysGrams };
 }
 
 /** Grams of an addition of strength s that bring a pot of M grams from strength c up to c* (TRADE section 3). */
 export function strengthenGrams(potGrams: number, from: number, to: number, additionStrength = 1): number {
-  if (!(to >= from) || !(additionStrength > to)) fail('strength-out-of-reach', 'pot', `Strength ${to} can't be reached from ${from} with an addition of ${additionStrength}.`, 'The addition must be stronger than the strength wanted.');
+  if (!(to >= from) || !(additionStrength > to))
+    fail(
+      'strength-out-of-reach',
+      'pot',
+      `Strength ${to} can't be reached from ${from} with an addition of ${additionStrength}.`,
+      'The addition must be stronger than the strength wanted.',
+    );
   return (potGrams * (to - from)) / (additionStrength - to);
 }
 
 /** Grams of clear base that bring a pot of M grams from strength c down to c* (TRADE section 3). */
 export function weakenGrams(potGrams: number, from: number, to: number): number {
-  if (!(to > 0) || !(to <= from)) fail('strength-out-of-reach', 'pot', `Base can't bring strength ${from} to ${to}.`, 'Base only weakens, and never to nothing.');
+  if (!(to > 0) || !(to <= from))
+    fail('strength-out-of-reach', 'pot', `Base can't bring strength ${from} to ${to}.`, 'Base only weakens, and never to nothing.');
   return potGrams * (from / to - 1);
 }
 
@@ -122,10 +179,35 @@ export function additionProblems(retarderShare: number, otherShare: number, plac
   const out: Problem[] = [];
   const percent = (v: number): string => `${Math.round(v * 1000) / 10} %`;
   if (retarderShare > retarderLimits.ceiling) {
-    out.push(problem('error', 'too-much-retarder', place, `${percent(retarderShare)} of retarder is above the ceiling of ${percent(retarderLimits.ceiling)}; such ink may never dry.`, 'Stay at 2 to 5 %, and follow what the label says.'));
+    out.push(
+      problem(
+        'error',
+        'too-much-retarder',
+        place,
+        `${percent(retarderShare)} of retarder is above the ceiling of ${percent(retarderLimits.ceiling)}; such ink may never dry.`,
+        'Stay at 2 to 5 %, and follow what the label says.',
+      ),
+    );
   } else if (retarderShare > retarderLimits.usual[1]) {
-    out.push(problem('warning', 'much-retarder', place, `${percent(retarderShare)} of retarder is more than the usual 2 to 5 %.`, 'Expect slow drying; only in very dry air. The label decides. Wear gloves with retarder.'));
+    out.push(
+      problem(
+        'warning',
+        'much-retarder',
+        place,
+        `${percent(retarderShare)} of retarder is more than the usual 2 to 5 %.`,
+        'Expect slow drying; only in very dry air. The label decides. Wear gloves with retarder.',
+      ),
+    );
   }
-  if (retarderShare + otherShare > 0.15) out.push(problem('warning', 'many-additions', place, `Additions make up ${percent(retarderShare + otherShare)} of the pot.`, 'Binder is getting thin: the film may rub off (common practice).'));
+  if (retarderShare + otherShare > 0.15)
+    out.push(
+      problem(
+        'warning',
+        'many-additions',
+        place,
+        `Additions make up ${percent(retarderShare + otherShare)} of the pot.`,
+        'Binder is getting thin: the film may rub off (common practice).',
+      ),
+    );
   return out;
 }

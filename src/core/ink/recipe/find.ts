@@ -64,7 +64,13 @@ export function findRecipe(ask: RecipeAsk): RecipesFound {
   if (usable.length === 0) fail('no-pots', 'inks', 'There is no pot to mix from.', 'Add the inks at hand.');
   const most = 1 - (ask.additions ?? 0);
   const ground = (ask.under ?? []).reduce(addFilm, internal(ask.paper, ask.surface));
-  const mix = mixer(ask.pots.map((p) => p.ink), ground, ask.surface, ask.deposit ?? 1, ask.base);
+  const mix = mixer(
+    ask.pots.map((p) => p.ink),
+    ground,
+    ask.surface,
+    ask.deposit ?? 1,
+    ask.base,
+  );
   const mostPots = Math.min(4, ask.mostPots ?? 3, usable.length);
   const byPots: Recipe[] = [];
   const fits = new Map<string, Fit>();
@@ -86,7 +92,14 @@ export function findRecipe(ask: RecipeAsk): RecipesFound {
   return { best, byPots, why: best.deltaE <= nearEnough ? [] : reasons(ask, best, bare, most) };
 }
 
-function bestFit(mix: Mixer, pots: readonly number[], ask: RecipeAsk, most: number, known: ReadonlyMap<string, Fit>, worthPolishing: number): Fit {
+function bestFit(
+  mix: Mixer,
+  pots: readonly number[],
+  ask: RecipeAsk,
+  most: number,
+  known: ReadonlyMap<string, Fit>,
+  worthPolishing: number,
+): Fit {
   const starts: number[][] = [];
   if (pots.length === 1) for (const s of [0.01, 0.05, 0.2, 0.6]) starts.push([s]);
   else {
@@ -111,7 +124,14 @@ function bestFit(mix: Mixer, pots: readonly number[], ask: RecipeAsk, most: numb
 /** Pots with a limit of their own: shares above it count as if at it, and `capped` writes them back. */
 function limited(mix: Mixer, pots: readonly number[], ask: RecipeAsk): Mixer {
   if (!pots.some((p) => ask.pots[p].mostShare !== undefined)) return mix;
-  return { labInto: (shares, which, out) => mix.labInto(Array.from({ length: which.length }, (_, i) => Math.min(shares[i], ask.pots[which[i]].mostShare ?? 1)), which, out) };
+  return {
+    labInto: (shares, which, out) =>
+      mix.labInto(
+        Array.from({ length: which.length }, (_, i) => Math.min(shares[i], ask.pots[which[i]].mostShare ?? 1)),
+        which,
+        out,
+      ),
+  };
 }
 
 function capped(pots: readonly number[], fit: Fit, ask: RecipeAsk): Fit {
@@ -120,7 +140,9 @@ function capped(pots: readonly number[], fit: Fit, ask: RecipeAsk): Fit {
 }
 
 function recipeOf(ask: RecipeAsk, pots: readonly number[], fit: Fit): Recipe {
-  const parts = pots.map((p, i) => ({ id: ask.pots[p].id, name: ask.pots[p].name, share: fit.shares[i] })).filter((p) => p.share >= leastShare / 10);
+  const parts = pots
+    .map((p, i) => ({ id: ask.pots[p].id, name: ask.pots[p].name, share: fit.shares[i] }))
+    .filter((p) => p.share >= leastShare / 10);
   parts.sort((a, b) => b.share - a.share);
   return { parts, restShare: 1 - parts.reduce((sum, p) => sum + p.share, 0), lab: fit.lab, deltaE: fit.deltaE };
 }
@@ -131,16 +153,28 @@ function reasons(ask: RecipeAsk, best: Recipe, bare: Lab, most: number): string[
   const full = best.restShare <= 1 - most + 0.005;
   const covers = ask.pots.some((p) => p.ink.s.some((v) => v > 0.3));
   if (bare[0] < ask.wanted[0] - 0.5 && !covers) {
-    out.push(`What lies there already is darker (L ${bare[0].toFixed(0)}) than the colour wanted (L ${ask.wanted[0].toFixed(0)}); a clear ink only darkens. Print it before the dark layers, or use an ink that covers.`);
+    out.push(
+      `What lies there already is darker (L ${bare[0].toFixed(0)}) than the colour wanted (L ${ask.wanted[0].toFixed(0)}); a clear ink only darkens. Print it before the dark layers, or use an ink that covers.`,
+    );
   } else if (l < -1) out.push(`Every recipe of that hue comes out darker by L ${(-l).toFixed(1)}: what lies below shows through.`);
-  if (full && l > 0.5) out.push(`Even without any base the ink is too weak by L ${l.toFixed(1)}: print it twice, or through a coarser mesh.`);
-  if (c < -1) out.push(`The pots at hand are duller in that hue by a chroma of ${(-c).toFixed(1)}; a cleaner ink of hue ${hueDegOf(ask.wanted).toFixed(0)}° would be needed.`);
-  if (c > 1) out.push(`The result stays more colourful than wanted by a chroma of ${c.toFixed(1)}: what lies below, or the only fitting pot, brings it in.`);
+  if (full && l > 0.5)
+    out.push(`Even without any base the ink is too weak by L ${l.toFixed(1)}: print it twice, or through a coarser mesh.`);
+  if (c < -1)
+    out.push(
+      `The pots at hand are duller in that hue by a chroma of ${(-c).toFixed(1)}; a cleaner ink of hue ${hueDegOf(ask.wanted).toFixed(0)}° would be needed.`,
+    );
+  if (c > 1)
+    out.push(
+      `The result stays more colourful than wanted by a chroma of ${c.toFixed(1)}: what lies below, or the only fitting pot, brings it in.`,
+    );
   for (const part of best.parts) {
     const limit = ask.pots.find((p) => p.id === part.id)?.mostShare;
     if (limit !== undefined && part.share > limit - 1e-3) out.push(`${part.name} is at its limit of ${Math.round(limit * 100)} %.`);
   }
-  if (out.length === 0) out.push(`The hue lies between the pots at hand; the nearest is off by ${Math.abs(turn(hueDegOf(best.lab) - hueDegOf(ask.wanted))).toFixed(0)}° of hue.`);
+  if (out.length === 0)
+    out.push(
+      `The hue lies between the pots at hand; the nearest is off by ${Math.abs(turn(hueDegOf(best.lab) - hueDegOf(ask.wanted))).toFixed(0)}° of hue.`,
+    );
   return out;
 }
 

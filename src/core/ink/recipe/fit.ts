@@ -12,10 +12,19 @@ export interface Fit {
  * shares ≥ 0 and Σ ≤ `most`, then a short search on ΔE00 itself.
  * @param worthPolishing ΔE00 from which on that search isn't worth while: something much nearer is known
  */
-export function fitShares(mix: Mixer, pots: readonly number[], start: readonly number[], most: number, wanted: Lab, worthPolishing: number): Fit {
+export function fitShares(
+  mix: Mixer,
+  pots: readonly number[],
+  start: readonly number[],
+  most: number,
+  wanted: Lab,
+  worthPolishing: number,
+): Fit {
   const n = pots.length;
   const residual = residualAt(wanted);
-  const lab = new Float64Array(3), r = new Float64Array(3), rNew = new Float64Array(3);
+  const lab = new Float64Array(3),
+    r = new Float64Array(3),
+    rNew = new Float64Array(3);
   const J = new Float64Array(3 * n);
   let x = inside(Float64Array.from(start), most);
   mix.labInto(x, pots, lab);
@@ -70,7 +79,8 @@ function inside(x: Float64Array, most: number): Float64Array {
 
 /** (JᵀJ + damping · diag) step = −Jᵀ r, solved for up to a handful of pots; pots at 0 that want below are left there. */
 function stepFrom(x: Float64Array, J: Float64Array, r: Float64Array, n: number, damping: number): Float64Array {
-  const A = new Float64Array(n * n), b = new Float64Array(n);
+  const A = new Float64Array(n * n),
+    b = new Float64Array(n);
   for (let p = 0; p < n; p++) {
     for (let k = 0; k < 3; k++) b[p] -= J[k * n + p] * r[k];
     for (let q = 0; q < n; q++) for (let k = 0; k < 3; k++) A[p * n + q] += J[k * n + p] * J[k * n + q];

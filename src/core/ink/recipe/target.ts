@@ -23,7 +23,8 @@ export function mixer(inks: readonly Ink[], ground: Spectrum, surface: Surface, 
       for (let p = 0; p < pots.length; p++) left -= shares[p];
       left = Math.max(0, left);
       for (let i = 0; i < BANDS; i++) {
-        let K = rest ? left * rest.k[i] : 0, S = rest ? left * rest.s[i] : 0;
+        let K = rest ? left * rest.k[i] : 0,
+          S = rest ? left * rest.s[i] : 0;
         for (let p = 0; p < pots.length; p++) {
           const ink = inks[pots[p]];
           const amount = ink.gamma === undefined ? shares[p] : effectiveShare(ink, shares[p]);
@@ -45,7 +46,8 @@ export function mixer(inks: readonly Ink[], ground: Spectrum, surface: Surface, 
 export function residualAt(wanted: Lab): (lab: ArrayLike<number>, out: Float64Array) => void {
   const { sl, sc, sh, ca, cb } = stepsAt(wanted);
   return (lab, out) => {
-    const da = lab[1] - wanted[1], db = lab[2] - wanted[2];
+    const da = lab[1] - wanted[1],
+      db = lab[2] - wanted[2];
     out[0] = (lab[0] - wanted[0]) / sl;
     out[1] = (da * ca + db * cb) / sc;
     out[2] = (-da * cb + db * ca) / sh;

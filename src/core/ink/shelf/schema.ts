@@ -20,22 +20,37 @@ export const ShelfReadingSchema = z.discriminatedUnion('kind', [
 
 const SourceSchema = z.discriminatedUnion('from', [
   z.looseObject({ from: z.literal('one-ground'), ground: ShelfReadingSchema, over: ShelfReadingSchema }),
-  z.looseObject({ from: z.literal('two-grounds'), white: ShelfReadingSchema, overWhite: ShelfReadingSchema, black: ShelfReadingSchema, overBlack: ShelfReadingSchema }),
-  z.looseObject({ from: z.literal('ladder'), ground: ShelfReadingSchema, steps: z.array(z.looseObject({ share: z.number().gt(0).max(1), over: ShelfReadingSchema })).min(1).max(24) }),
+  z.looseObject({
+    from: z.literal('two-grounds'),
+    white: ShelfReadingSchema,
+    overWhite: ShelfReadingSchema,
+    black: ShelfReadingSchema,
+    overBlack: ShelfReadingSchema,
+  }),
+  z.looseObject({
+    from: z.literal('ladder'),
+    ground: ShelfReadingSchema,
+    steps: z
+      .array(z.looseObject({ share: z.number().gt(0).max(1), over: ShelfReadingSchema }))
+      .min(1)
+      .max(24),
+  }),
   z.looseObject({ from: z.literal('clear') }),
 ]);
 
 const LotSchema = z.looseObject({
   /** As the studio calls it: a number on the lid, a date. */
   lot: z.string().min(1).max(100),
-  date, source: SourceSchema,
+  date,
+  source: SourceSchema,
   drawdownMicrons: z.number().gt(0).max(1000).optional(),
   gramsLeft: z.number().min(0).max(1_000_000).optional(),
   note,
 });
 
 const ShelfInkSchema = z.looseObject({
-  id, name,
+  id,
+  name,
   role: z.enum(['ink', 'transparent-base', 'extender-base', 'retarder']).default('ink'),
   densityGPerMl: z.number().min(0.7).max(3).default(1.1),
   /** Oldest first; the last is in use. */
@@ -46,12 +61,17 @@ const ShelfInkSchema = z.looseObject({
 const PartSchema = z.looseObject({ ink: id, lot: z.string().max(100).optional(), grams });
 
 const PotSchema = z.looseObject({
-  id, name, date,
+  id,
+  name,
+  date,
   wanted: triple.optional(),
   paper: id.optional(),
   parts: z.array(PartSchema).min(1).max(50),
   /** Every drawdown since, and what was added before it. */
-  rounds: z.array(z.looseObject({ date, added: z.array(PartSchema).max(50).default([]), reading: ShelfReadingSchema })).max(200).default([]),
+  rounds: z
+    .array(z.looseObject({ date, added: z.array(PartSchema).max(50).default([]), reading: ShelfReadingSchema }))
+    .max(200)
+    .default([]),
   note,
 });
 
@@ -60,7 +80,10 @@ export const ShelfSchema = z.looseObject({
   schemaVersion: z.literal(currentShelfVersion),
   studio: z.string().max(300).default(''),
   inks: z.array(ShelfInkSchema).max(2000).default([]),
-  papers: z.array(z.looseObject({ id, name, reading: ShelfReadingSchema, date, note })).max(2000).default([]),
+  papers: z
+    .array(z.looseObject({ id, name, reading: ShelfReadingSchema, date, note }))
+    .max(2000)
+    .default([]),
   pots: z.array(PotSchema).max(20_000).default([]),
 });
 

@@ -7,11 +7,27 @@ const lab = (l: number, a: number, b: number): { kind: 'lab'; lab: [number, numb
 const shelf: InkShelf = {
   ...emptyShelf('Low tide'),
   inks: [
-    { id: 'kelp', name: 'Kelp', role: 'ink', densityGPerMl: 1.12, lots: [{ lot: '1', source: { from: 'one-ground', ground: lab(94, 0, 3), over: lab(50, -20, 35) } }] },
+    {
+      id: 'kelp',
+      name: 'Kelp',
+      role: 'ink',
+      densityGPerMl: 1.12,
+      lots: [{ lot: '1', source: { from: 'one-ground', ground: lab(94, 0, 3), over: lab(50, -20, 35) } }],
+    },
     { id: 'base', name: 'Clear base', role: 'transparent-base', densityGPerMl: 1.05, lots: [{ lot: '1', source: { from: 'clear' } }] },
   ],
   papers: [{ id: 'smooth', name: 'Smooth white', reading: lab(94, 0, 3) }],
-  pots: [{ id: 'pot-1', name: 'Kelp, thin', parts: [{ ink: 'kelp', grams: 10 }, { ink: 'base', grams: 90 }], rounds: [{ added: [], reading: lab(80, -10, 15) }] }],
+  pots: [
+    {
+      id: 'pot-1',
+      name: 'Kelp, thin',
+      parts: [
+        { ink: 'kelp', grams: 10 },
+        { ink: 'base', grams: 90 },
+      ],
+      rounds: [{ added: [], reading: lab(80, -10, 15) }],
+    },
+  ],
 };
 const problemsOf = (act: () => unknown): readonly { code: string; place: string }[] => {
   try {
@@ -29,21 +45,46 @@ describe('the studio’s ink shelf', () => {
     expect(readShelf(writeShelf(withMore))).toEqual(withMore);
   });
   test('every fault is told with its place', () => {
-    const bad = { ...shelf, inks: [{ ...shelf.inks[0], densityGPerMl: 12 }, { ...shelf.inks[1], id: 'No Good' }] };
-    expect(problemsOf(() => readShelf(JSON.stringify(bad), 'my.shelf')).map((p) => p.place)).toEqual(['my.shelf: inks[0] densityGPerMl', 'my.shelf: inks[1] id']);
-    expect(problemsOf(() => readShelf(JSON.stringify({ ...shelf, inks: [shelf.inks[0], shelf.inks[0]] }))).map((p) => p.code)).toEqual(['shelf-twice', 'shelf-unknown-ink']);
+    const bad = {
+      ...shelf,
+      inks: [
+        { ...shelf.inks[0], densityGPerMl: 12 },
+        { ...shelf.inks[1], id: 'No Good' },
+      ],
+    };
+    expect(problemsOf(() => readShelf(JSON.stringify(bad), 'my.shelf')).map((p) => p.place)).toEqual([
+      'my.shelf: inks[0] densityGPerMl',
+      'my.shelf: inks[1] id',
+    ]);
+    expect(problemsOf(() => readShelf(JSON.stringify({ ...shelf, inks: [shelf.inks[0], shelf.inks[0]] }))).map((p) => p.code)).toEqual([
+      'shelf-twice',
+      'shelf-unknown-ink',
+    ]);
   });
-  test.each([['{"kind":', 'shelf-broken'], ['', 'shelf-broken'], ['null', 'shelf-field'], ['[]', 'shelf-field'], [JSON.stringify({ ...shelf, schemaVersion: 7 }), 'shelf-newer']])('%s is refused', (text, code) => {
+  test.each([
+    ['{"kind":', 'shelf-broken'],
+    ['', 'shelf-broken'],
+    ['null', 'shelf-field'],
+    ['[]', 'shelf-field'],
+    [JSON.stringify({ ...shelf, schemaVersion: 7 }), 'shelf-newer'],
+  ])('%s is refused', (text, code) => {
     expect(problemsOf(() => readShelf(text))[0].code).toBe(code);
   });
   test('two shelves together: lots are joined, namesakes renamed with their pots', () => {
     const other: InkShelf = {
       ...shelf,
-      inks: [{ ...shelf.inks[0], lots: [{ lot: '2', source: { from: 'clear' } }] }, { ...shelf.inks[1], name: 'Extender', role: 'extender-base' }],
+      inks: [
+        { ...shelf.inks[0], lots: [{ lot: '2', source: { from: 'clear' } }] },
+        { ...shelf.inks[1], name: 'Extender', role: 'extender-base' },
+      ],
       pots: [{ ...shelf.pots[0], id: 'pot-2' }],
     };
     const { shelf: both, problems } = mergeShelves(shelf, other);
-    expect(both.inks.map((i) => [i.id, i.lots.length])).toEqual([['kelp', 2], ['base', 1], ['base-2', 1]]);
+    expect(both.inks.map((i) => [i.id, i.lots.length])).toEqual([
+      ['kelp', 2],
+      ['base', 1],
+      ['base-2', 1],
+    ]);
     expect(both.pots.map((p) => p.parts[1].ink)).toEqual(['base', 'base-2']);
     expect(problems.map((p) => p.code)).toEqual(['shelf-renamed']);
     expect(lotInUse(both.inks[0]).lot).toBe('2');

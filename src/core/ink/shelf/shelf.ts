@@ -17,7 +17,8 @@ export function emptyShelf(studio = ''): InkShelf {
  * @throws ProblemError with every fault and its place, when it is no shelf or of a newer version
  */
 export function readShelf(text: string, fileName = 'ink shelf'): InkShelf {
-  if (text.length > mostBytes) fail('file-too-large', fileName, 'The file is too large for an ink shelf.', 'Check that it is the right file.');
+  if (text.length > mostBytes)
+    fail('file-too-large', fileName, 'The file is too large for an ink shelf.', 'Check that it is the right file.');
   let raw: unknown;
   try {
     raw = JSON.parse(text.replace(/^\uFEFF/, ''));
@@ -26,12 +27,28 @@ export function readShelf(text: string, fileName = 'ink shelf'): InkShelf {
   }
   const version = raw !== null && typeof raw === 'object' && 'schemaVersion' in raw ? raw.schemaVersion : undefined;
   if (typeof version === 'number' && version > currentShelfVersion) {
-    fail('shelf-newer', fileName, `The shelf was written by a newer Laydown (version ${version}; this one reads ${currentShelfVersion}).`, 'Update Laydown; the file was left as it is.');
+    fail(
+      'shelf-newer',
+      fileName,
+      `The shelf was written by a newer Laydown (version ${version}; this one reads ${currentShelfVersion}).`,
+      'Update Laydown; the file was left as it is.',
+    );
   }
   const parsed = ShelfSchema.safeParse(raw);
   if (!parsed.success) {
-    throw new ProblemError(parsed.error.issues.slice(0, 100).map((issue) =>
-      problem('error', 'shelf-field', placeOf(fileName, issue.path), `${issue.message}.`, 'Correct this field, or take an earlier copy.')));
+    throw new ProblemError(
+      parsed.error.issues
+        .slice(0, 100)
+        .map((issue) =>
+          problem(
+            'error',
+            'shelf-field',
+            placeOf(fileName, issue.path),
+            `${issue.message}.`,
+            'Correct this field, or take an earlier copy.',
+          ),
+        ),
+    );
   }
   const problems = shelfProblems(parsed.data, fileName);
   if (problems.length > 0) throw new ProblemError(problems);
@@ -49,17 +66,31 @@ function placeOf(fileName: string, path: readonly PropertyKey[]): string {
 function shelfProblems(shelf: InkShelf, fileName: string): Problem[] {
   const out: Problem[] = [];
   const ids = new Set<string>();
-  for (const [kind, things] of [['inks', shelf.inks], ['papers', shelf.papers], ['pots', shelf.pots]] as const) {
+  for (const [kind, things] of [
+    ['inks', shelf.inks],
+    ['papers', shelf.papers],
+    ['pots', shelf.pots],
+  ] as const) {
     const seen = new Set<string>();
     things.forEach((thing, i) => {
-      if (seen.has(thing.id)) out.push(problem('error', 'shelf-twice', `${fileName}: ${kind}[${i}]`, `${thing.id} stands there twice.`, 'Rename one of them.'));
+      if (seen.has(thing.id))
+        out.push(problem('error', 'shelf-twice', `${fileName}: ${kind}[${i}]`, `${thing.id} stands there twice.`, 'Rename one of them.'));
       seen.add(thing.id);
     });
     if (kind === 'inks') for (const id of seen) ids.add(id);
   }
   shelf.pots.forEach((pot, i) => {
     for (const part of [...pot.parts, ...pot.rounds.flatMap((r) => r.added)]) {
-      if (!ids.has(part.ink)) out.push(problem('error', 'shelf-unknown-ink', `${fileName}: pots[${i}]`, `The pot ${pot.name} holds ${part.ink}, which is not on the shelf.`, 'Add the ink, or take it out of the record.'));
+      if (!ids.has(part.ink))
+        out.push(
+          problem(
+            'error',
+            'shelf-unknown-ink',
+            `${fileName}: pots[${i}]`,
+            `The pot ${pot.name} holds ${part.ink}, which is not on the shelf.`,
+            'Add the ink, or take it out of the record.',
+          ),
+        );
     }
   });
   return out;
@@ -80,7 +111,15 @@ export function mergeShelves(mine: InkShelf, other: InkShelf): { readonly shelf:
     }
   };
   const told = (id: string, now: string): void => {
-    problems.push(problem('note', 'shelf-renamed', `ink shelf: ${id}`, `Both shelves have a ${id}, and they are different things; the added one is now ${now}.`, 'Join them by hand if they are the same.'));
+    problems.push(
+      problem(
+        'note',
+        'shelf-renamed',
+        `ink shelf: ${id}`,
+        `Both shelves have a ${id}, and they are different things; the added one is now ${now}.`,
+        'Join them by hand if they are the same.',
+      ),
+    );
   };
   for (const ink of other.inks) {
     const at = inks.findIndex((i) => i.id === ink.id);
@@ -124,13 +163,28 @@ export function inkOfLot(lot: ShelfLot, surface: Surface, place: string): InkFou
   const { source } = lot;
   const spectrum = (reading: Reading, where: string): Spectrum => spectrumFromReading(reading, `${place}.${where}`);
   switch (source.from) {
-    case 'clear': return { ink: clearInk(), trust: { how: 'clear', level: 'good', words: 'Clear base: nothing is absorbed or scattered.' }, problems: [] };
-    case 'one-ground': return inkOverOneGround({ ink: spectrum(source.over, 'over'), ground: spectrum(source.ground, 'ground'), surface });
-    case 'two-grounds': return inkOverTwoGrounds({
-      overWhite: spectrum(source.overWhite, 'overWhite'), white: spectrum(source.white, 'white'),
-      overBlack: spectrum(source.overBlack, 'overBlack'), black: spectrum(source.black, 'black'), surface,
-    });
-    case 'ladder': return inkFromLadder({ ground: spectrum(source.ground, 'ground'), steps: source.steps.map((s, i) => ({ share: s.share, over: spectrum(s.over, `steps[${i}]`) })), surface });
+    case 'clear':
+      return {
+        ink: clearInk(),
+        trust: { how: 'clear', level: 'good', words: 'Clear base: nothing is absorbed or scattered.' },
+        problems: [],
+      };
+    case 'one-ground':
+      return inkOverOneGround({ ink: spectrum(source.over, 'over'), ground: spectrum(source.ground, 'ground'), surface });
+    case 'two-grounds':
+      return inkOverTwoGrounds({
+        overWhite: spectrum(source.overWhite, 'overWhite'),
+        white: spectrum(source.white, 'white'),
+        overBlack: spectrum(source.overBlack, 'overBlack'),
+        black: spectrum(source.black, 'black'),
+        surface,
+      });
+    case 'ladder':
+      return inkFromLadder({
+        ground: spectrum(source.ground, 'ground'),
+        steps: source.steps.map((s, i) => ({ share: s.share, over: spectrum(s.over, `steps[${i}]`) })),
+        surface,
+      });
   }
 }
 

@@ -23,7 +23,12 @@ export function paperOf(bench: InkBench, id: string | undefined): { readonly pap
   const paper = id === undefined ? bench.job.papers[0] : bench.job.papers.find((p) => p.id === id);
   const spectrum = paper && bench.found.papers.get(paper.id);
   if (!paper || !spectrum) {
-    fail('no-such-paper', 'papers', id === undefined ? 'The job has no paper that was read.' : `The job has no paper “${id}” that was read.`, `Use one of: ${bench.job.papers.map((p) => p.id).join(', ') || 'none yet'}.`);
+    fail(
+      'no-such-paper',
+      'papers',
+      id === undefined ? 'The job has no paper that was read.' : `The job has no paper “${id}” that was read.`,
+      `Use one of: ${bench.job.papers.map((p) => p.id).join(', ') || 'none yet'}.`,
+    );
   }
   return { paper, spectrum };
 }
@@ -31,7 +36,8 @@ export function paperOf(bench: InkBench, id: string | undefined): { readonly pap
 /** The layer named, by id, name or run number (1 is printed first). Throws `ProblemError`. */
 export function layerOf(bench: InkBench, name: string): JobLayer {
   const wanted = name.trim().toLowerCase();
-  const layer = bench.layers.find((l) => l.id === name) ?? bench.layers.find((l) => l.name.toLowerCase() === wanted) ?? bench.layers[Number(name) - 1];
+  const layer =
+    bench.layers.find((l) => l.id === name) ?? bench.layers.find((l) => l.name.toLowerCase() === wanted) ?? bench.layers[Number(name) - 1];
   if (!layer) fail('no-such-layer', name, `The job has no layer “${name}”.`, `Use one of: ${bench.layers.map((l) => l.id).join(', ')}.`);
   return layer;
 }

@@ -1,5 +1,15 @@
 import { deltaE00, labFromSpectrum, srgbFromXyz, xyzFromLab, type Lab } from '../../colour/index.ts';
-import { chanceInWords, chanceMet, defaultSurface, foresee, inkCurves, inkOfLot, spectrumFromReading, type InkCurves, type Reading } from '../../ink/index.ts';
+import {
+  chanceInWords,
+  chanceMet,
+  defaultSurface,
+  foresee,
+  inkCurves,
+  inkOfLot,
+  spectrumFromReading,
+  type InkCurves,
+  type Reading,
+} from '../../ink/index.ts';
 import type { Job, JobInk } from '../../job/index.ts';
 import { ProblemError, type Problem } from '../../problem.ts';
 import { potOfLayer } from '../let-down.ts';
@@ -29,11 +39,20 @@ export function askInks(job: Job, paperId?: string): InkSheet[] {
     const film = found.inks.get(ink.id);
     if (!film) return [];
     const looked = checkInk(ink);
-    const own = found.problems.filter((p) => p.place === `inks[${at}]` || p.place.startsWith(`inks[${at}] `) || p.place.startsWith(`inks[${at}].`));
-    return [{
-      id: ink.id, curves: inkCurves(film, spectrum, found.surface), trust: found.trust.get(ink.id) ?? '', level: looked?.level ?? null, gamma: film.gamma ?? 1,
-      sigma: found.inkSigmas.get(ink.id) ?? 0, problems: own,
-    }];
+    const own = found.problems.filter(
+      (p) => p.place === `inks[${at}]` || p.place.startsWith(`inks[${at}] `) || p.place.startsWith(`inks[${at}].`),
+    );
+    return [
+      {
+        id: ink.id,
+        curves: inkCurves(film, spectrum, found.surface),
+        trust: found.trust.get(ink.id) ?? '',
+        level: looked?.level ?? null,
+        gamma: film.gamma ?? 1,
+        sigma: found.inkSigmas.get(ink.id) ?? 0,
+        problems: own,
+      },
+    ];
   });
 }
 
@@ -55,7 +74,14 @@ export interface WantedNow {
   readonly wanted: Lab;
   readonly wantedSrgb: string;
   /** null: some of its layers are open, off or gone, or its paper was not read. */
-  readonly now: { readonly lab: Lab; readonly srgb: string; readonly deltaE: number; readonly within: number; readonly chance: number; readonly words: string } | null;
+  readonly now: {
+    readonly lab: Lab;
+    readonly srgb: string;
+    readonly deltaE: number;
+    readonly within: number;
+    readonly chance: number;
+    readonly words: string;
+  } | null;
 }
 
 /** How near each wanted colour of a job comes, and how likely a print falls within ΔE00 `within` of it. */
@@ -64,7 +90,7 @@ export function askWanted(job: Job, paperId?: string, within = 4): WantedNow[] {
   const foreseen = new Map<string, ReturnType<typeof foresee>>();
   const pots = bench.layers.flatMap((l) => {
     const pot = potOfLayer(l, bench.found);
-    return pot ? [{ id: l.id, pot, sigma: l.ink === null ? 0.3 : bench.found.inkSigmas.get(l.ink) ?? 0.3 }] : [];
+    return pot ? [{ id: l.id, pot, sigma: l.ink === null ? 0.3 : (bench.found.inkSigmas.get(l.ink) ?? 0.3) }] : [];
   });
   return job.wanted.map((one, at): WantedNow => {
     const base = { at, wanted: one.lab, wantedSrgb: srgbOfLab(one.lab) };
@@ -75,7 +101,11 @@ export function askWanted(job: Job, paperId?: string, within = 4): WantedNow[] {
     let foresight = foreseen.get(paper);
     if (!foresight) {
       foresight = foresee({
-        paper: spectrum, surface: bench.found.surface, worstReading: bench.found.kind, paperSigma: bench.found.paperSigmas.get(paper), seed: job.seed,
+        paper: spectrum,
+        surface: bench.found.surface,
+        worstReading: bench.found.kind,
+        paperSigma: bench.found.paperSigmas.get(paper),
+        seed: job.seed,
         layers: pots.map((p) => ({ ink: p.pot, strength: 1, deposit: 1, readingSigma: p.sigma })),
       });
       foreseen.set(paper, foresight);

@@ -19,7 +19,9 @@ export function photographOf(picture: Picture): Photograph {
   }
   const data = new Uint16Array(n * 4);
   for (let i = 0; i < n; i++) {
-    const x = pixels.data[i * 3] / 32768, y = pixels.data[i * 3 + 1] / 32768, z = pixels.data[i * 3 + 2] / 32768;
+    const x = pixels.data[i * 3] / 32768,
+      y = pixels.data[i * 3 + 1] / 32768,
+      z = pixels.data[i * 3 + 2] / 32768;
     for (let c = 0; c < 3; c++) data[i * 4 + c] = Math.round(65535 * encoded(toWide[c][0] * x + toWide[c][1] * y + toWide[c][2] * z));
     data[i * 4 + 3] = 65535;
   }
@@ -34,9 +36,10 @@ function encoded(light: number): number {
 
 function inverse(m: readonly (readonly [number, number, number])[]): number[][] {
   const minor = (r: number, c: number): number => {
-    const [a, b] = [0, 1, 2].filter((i) => i !== r), [p, q] = [0, 1, 2].filter((i) => i !== c);
+    const [a, b] = [0, 1, 2].filter((i) => i !== r),
+      [p, q] = [0, 1, 2].filter((i) => i !== c);
     return m[a][p] * m[b][q] - m[a][q] * m[b][p];
   };
   const det = [0, 1, 2].reduce((sum, c) => sum + (c % 2 ? -1 : 1) * m[0][c] * minor(0, c), 0);
-  return [0, 1, 2].map((r) => [0, 1, 2].map((c) => ((r + c) % 2 ? -1 : 1) * minor(c, r) / det));
+  return [0, 1, 2].map((r) => [0, 1, 2].map((c) => (((r + c) % 2 ? -1 : 1) * minor(c, r)) / det));
 }

@@ -16,7 +16,8 @@ export function emptyBits(width: number, height: number): Bits {
 
 /** The pixels whose code has the layer's bit. */
 export function bitsOf(codes: Uint8Array, layer: number, width: number, height: number): Bits {
-  const out = emptyBits(width, height), { across, words } = out;
+  const out = emptyBits(width, height),
+    { across, words } = out;
   for (let y = 0, i = 0; y < height; y++) {
     for (let w = y * across, left = width; left > 0; w++, left -= 32) {
       let word = 0;
@@ -29,7 +30,8 @@ export function bitsOf(codes: Uint8Array, layer: number, width: number, height: 
 
 /** One byte a pixel, 0 or 1. */
 export function bytesOf(bits: Bits): Uint8Array {
-  const out = new Uint8Array(bits.width * bits.height), runs = new BitRuns(bits, 1);
+  const out = new Uint8Array(bits.width * bits.height),
+    runs = new BitRuns(bits, 1);
   while (runs.next()) out.fill(1, runs.from, runs.end);
   return out;
 }
@@ -37,16 +39,19 @@ export function bytesOf(bits: Bits): Uint8Array {
 /** Gives the layer's bit of every code the mask's value. @returns the pixels whose code changed */
 export function putBits(codes: Uint8Array, layer: number, mask: Bits): Bits {
   const { width, height, across, words } = mask;
-  const changed = bitsOf(codes, layer, width, height), bit = 1 << layer;
+  const changed = bitsOf(codes, layer, width, height),
+    bit = 1 << layer;
   for (let w = 0; w < words.length; w++) changed.words[w] ^= words[w];
-  for (let y = 0, w = 0; y < height; y++) for (let x = 0; x < across; x++, w++) {
-    for (let left = changed.words[w]; left !== 0; left &= left - 1) codes[y * width + 32 * x + lowest(left)] ^= bit;
-  }
+  for (let y = 0, w = 0; y < height; y++)
+    for (let x = 0; x < across; x++, w++) {
+      for (let left = changed.words[w]; left !== 0; left &= left - 1) codes[y * width + 32 * x + lowest(left)] ^= bit;
+    }
   return changed;
 }
 
 export function inverted({ width, height, across, words }: Bits): Bits {
-  const out = emptyBits(width, height), last = lastWord(width);
+  const out = emptyBits(width, height),
+    last = lastWord(width);
   for (let w = 0; w < words.length; w++) out.words[w] = ~words[w];
   for (let w = across - 1; w < words.length; w += across) out.words[w] &= last;
   return out;
@@ -64,8 +69,9 @@ export function difference(a: Bits, b: Bits): number {
 
 /** Pixels from..end−1, all in one row, take the value. */
 export function fillBits({ width, across, words }: Bits, from: number, end: number, value: 0 | 1): void {
-  const y = Math.floor(from / width), base = y * across;
-  for (let x = from - y * width, stop = end - y * width; x < stop;) {
+  const y = Math.floor(from / width),
+    base = y * across;
+  for (let x = from - y * width, stop = end - y * width; x < stop; ) {
     const next = Math.min(stop, (x | 31) + 1);
     const part = (next - x === 32 ? -1 : (1 << (next - x)) - 1) << (x & 31);
     if (value) words[base + (x >> 5)] |= part;
@@ -107,7 +113,8 @@ export class BitRuns implements RunSource {
     const { width, across, words } = this.bits;
     if (x >= width) return width;
     const base = this.y * across;
-    let w = x >> 5, word = (words[base + w] ^ flip) & (-1 << (x & 31));
+    let w = x >> 5,
+      word = (words[base + w] ^ flip) & (-1 << (x & 31));
     while (word === 0) {
       if (++w === across) return width;
       word = words[base + w] ^ flip;

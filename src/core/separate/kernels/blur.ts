@@ -12,7 +12,14 @@ export function gaussTaps(sigmaPx: number): Float32Array {
 }
 
 /** One plane blurred: rows into `scratch`, then columns into `out`. All of width × height. */
-export function blurPlane(plane: Float32Array, width: number, height: number, taps: Float32Array, out: Float32Array, scratch: Float32Array): void {
+export function blurPlane(
+  plane: Float32Array,
+  width: number,
+  height: number,
+  taps: Float32Array,
+  out: Float32Array,
+  scratch: Float32Array,
+): void {
   const radius = taps.length >> 1;
   for (let y = 0; y < height; y++) {
     const row = y * width;
@@ -36,20 +43,31 @@ export function blurPlane(plane: Float32Array, width: number, height: number, ta
  * The same of one layer's mask, without a plane of it: along a row a mask is but a few edges, and each changes only what lies within
  * reach of it.
  */
-export function blurMask(codes: Uint8Array, layer: number, width: number, height: number, taps: Float32Array, out: Float32Array, scratch: Float32Array): void {
+export function blurMask(
+  codes: Uint8Array,
+  layer: number,
+  width: number,
+  height: number,
+  taps: Float32Array,
+  out: Float32Array,
+  scratch: Float32Array,
+): void {
   const radius = taps.length >> 1;
   // Sums of the taps up to each: what a pixel sees of ink that begins so far to its right.
-  const sums = new Float64Array(taps.length + 1), line = new Float64Array(width);
+  const sums = new Float64Array(taps.length + 1),
+    line = new Float64Array(width);
   for (let t = 0; t < taps.length; t++) sums[t + 1] = sums[t] + taps[t];
   const all = sums[taps.length];
   for (let y = 0; y < height; y++) {
     const row = y * width;
-    let value = (codes[row] >> layer) & 1, done = 0;
+    let value = (codes[row] >> layer) & 1,
+      done = 0;
     line.fill(0);
     for (let edge = 1; edge < width; edge++) {
       if (((codes[row + edge] >> layer) & 1) === value) continue;
       // Up to here all is seen of what came before; from here on of what comes now.
-      const first = edge - radius < 0 ? 0 : edge - radius, end = edge + radius < width ? edge + radius : width;
+      const first = edge - radius < 0 ? 0 : edge - radius,
+        end = edge + radius < width ? edge + radius : width;
       if (value) for (; done < edge; done++) line[done] += all;
       else done = edge;
       value ^= 1;
@@ -65,15 +83,25 @@ export function blurMask(codes: Uint8Array, layer: number, width: number, height
 
 /** Taps are the same above and below; three pairs of rows at a time, so that the sums are fetched and put back less often. */
 function blurColumns(plane: Float32Array, width: number, height: number, taps: Float32Array, out: Float32Array): void {
-  const radius = taps.length >> 1, line = new Float64Array(width);
+  const radius = taps.length >> 1,
+    line = new Float64Array(width);
   const weight = (t: number): number => (t <= radius ? taps[radius + t] : 0);
   for (let y = 0; y < height; y++) {
-    const here = y * width, middle = taps[radius];
-    const above = (t: number): number => Math.max(0, y - t) * width, below = (t: number): number => Math.min(height - 1, y + t) * width;
+    const here = y * width,
+      middle = taps[radius];
+    const above = (t: number): number => Math.max(0, y - t) * width,
+      below = (t: number): number => Math.min(height - 1, y + t) * width;
     for (let x = 0; x < width; x++) line[x] = middle * plane[here + x];
     for (let t = 1; t <= radius; t += 3) {
-      const a = above(t), b = below(t), c = above(t + 1), d = below(t + 1), e = above(t + 2), f = below(t + 2);
-      const one = weight(t), two = weight(t + 1), three = weight(t + 2);
+      const a = above(t),
+        b = below(t),
+        c = above(t + 1),
+        d = below(t + 1),
+        e = above(t + 2),
+        f = below(t + 2);
+      const one = weight(t),
+        two = weight(t + 1),
+        three = weight(t + 2);
       for (let x = 0; x < width; x++) {
         line[x] += one * (plane[a + x] + plane[b + x]) + two * (plane[c + x] + plane[d + x]) + three * (plane[e + x] + plane[f + x]);
       }

@@ -7,10 +7,12 @@ export const diagonalWeight = Math.PI / (8 * Math.SQRT2);
 
 /** Length of every layer's outline inside the image, in pixels. */
 export function outlineLengths(codes: Uint8Array, width: number, height: number, layers: number): Float64Array {
-  const counts = new Float64Array(256), diagonal = new Float64Array(256);
+  const counts = new Float64Array(256),
+    diagonal = new Float64Array(256);
   for (let y = 0; y < height; y++) {
     for (let x = 0; x < width; x++) {
-      const i = y * width + x, code = codes[i];
+      const i = y * width + x,
+        code = codes[i];
       if (x + 1 < width) counts[code ^ codes[i + 1]]++;
       if (y + 1 < height) {
         counts[code ^ codes[i + width]]++;

@@ -7,7 +7,9 @@ import { BitRuns, emptyBits, fillBits, inverted, lastWord, type Bits } from './b
  */
 export function dilated(mask: Bits, radiusPx: number): Bits {
   const { width, height, across, words } = mask;
-  const reach = Math.floor(radiusPx), out = emptyBits(width, height), last = lastWord(width);
+  const reach = Math.floor(radiusPx),
+    out = emptyBits(width, height),
+    last = lastWord(width);
   // Half the disc's width at each step up or down.
   const halves = Array.from({ length: reach + 1 }, (_, dy) => Math.floor(Math.sqrt(radiusPx * radiusPx - dy * dy)));
   const row = new Int32Array(across + 2);
@@ -30,7 +32,8 @@ export function dilated(mask: Bits, radiusPx: number): Bits {
 
 /** A row one pixel broader on both sides; its first and last words are empty. */
 function broaden(row: Int32Array, across: number): void {
-  let before = 0, here = row[1];
+  let before = 0,
+    here = row[1];
   for (let w = 1; w <= across; w++) {
     const after = w < across ? row[w + 1] : 0;
     row[w] = here | (here << 1) | (before >>> 31) | (here >>> 1) | (after << 31);

@@ -18,8 +18,11 @@ export interface RegisterRoom {
 export function registerRoom(field: Field, codes: Uint8Array, sigmaPx: number): RegisterRoom {
   const n = codes.length;
   const room: RegisterRoom = {
-    taps: gaussTaps(sigmaPx), q: Array.from({ length: field.layers }, () => new Float32Array(n)),
-    plane: new Float32Array(n), scratch: new Float32Array(n), gain: new Float32Array(n),
+    taps: gaussTaps(sigmaPx),
+    q: Array.from({ length: field.layers }, () => new Float32Array(n)),
+    plane: new Float32Array(n),
+    scratch: new Float32Array(n),
+    gain: new Float32Array(n),
   };
   for (let b = 0; b < field.layers; b++) blurLayer(field, codes, b, room);
   return room;
@@ -35,10 +38,13 @@ const sure = 2e-3;
 /** Expected cost of every pixel, importance left out. */
 export function expectedCosts(field: Field, room: RegisterRoom): Float32Array {
   const { table, codeCount, binOf, layers } = field;
-  const values = new Float64Array(256), shares = new Float64Array(8), unsure = new Uint8Array(8);
+  const values = new Float64Array(256),
+    shares = new Float64Array(8),
+    unsure = new Uint8Array(8);
   const out = new Float32Array(binOf.length);
   for (let i = 0; i < binOf.length; i++) {
-    let base = 0, count = 0;
+    let base = 0,
+      count = 0;
     for (let b = 0; b < layers; b++) {
       const share = room.q[b][i];
       if (share > 1 - sure) base |= 1 << b;
@@ -69,7 +75,8 @@ export function expectedCost(field: Field, room: RegisterRoom): number {
 export function expectedUse(field: Field, room: RegisterRoom, groupOf: Uint16Array, groups: number): Float64Array {
   const { codeCount, binOf, layers, weight } = field;
   const out = new Float64Array(groups * codeCount);
-  const chance = new Float64Array(256), codes = new Uint8Array(256);
+  const chance = new Float64Array(256),
+    codes = new Uint8Array(256);
   for (let i = 0; i < binOf.length; i++) {
     const row = groupOf[binOf[i]] * codeCount;
     let size = 1;
@@ -95,7 +102,15 @@ export function expectedUse(field: Field, room: RegisterRoom, groupOf: Uint16Arr
 }
 
 /** Expected table entry when `count` bits are on with their shares and the others are as in `base`. */
-function folded(table: Float32Array, row: number, base: number, unsure: Uint8Array, shares: Float64Array, count: number, values: Float64Array): number {
+function folded(
+  table: Float32Array,
+  row: number,
+  base: number,
+  unsure: Uint8Array,
+  shares: Float64Array,
+  count: number,
+  values: Float64Array,
+): number {
   values[0] = table[row + base];
   let size = 1;
   const codes = foldCodes;
@@ -121,10 +136,13 @@ const foldCodes = new Uint8Array(256);
 function gainOf(field: Field, layer: number, room: RegisterRoom): void {
   const { table, codeCount, binOf, layers, weight, width, height } = field;
   const { q, plane, scratch, gain, taps } = room;
-  const values = new Float64Array(256), shares = new Float64Array(8), unsure = new Uint8Array(8);
+  const values = new Float64Array(256),
+    shares = new Float64Array(8),
+    unsure = new Uint8Array(8);
   const bit = 1 << layer;
   for (let i = 0; i < binOf.length; i++) {
-    let base = 0, count = 0;
+    let base = 0,
+      count = 0;
     for (let b = 0; b < layers; b++) {
       if (b === layer) continue;
       const share = q[b][i];
@@ -135,9 +153,10 @@ function gainOf(field: Field, layer: number, room: RegisterRoom): void {
       }
     }
     const row = binOf[i] * codeCount;
-    const difference = count === 0
-      ? table[row + (base | bit)] - table[row + base]
-      : folded(table, row, base | bit, unsure, shares, count, values) - folded(table, row, base, unsure, shares, count, values);
+    const difference =
+      count === 0
+        ? table[row + (base | bit)] - table[row + base]
+        : folded(table, row, base | bit, unsure, shares, count, values) - folded(table, row, base, unsure, shares, count, values);
     plane[i] = weight ? difference * weight[i] : difference;
   }
   blurPlane(plane, width, height, taps, gain, scratch);
@@ -161,14 +180,18 @@ export function registerStep(field: Field, codes: Uint8Array, layer: number, roo
  * @param layer the lower one of the two
  */
 export function registerPairStep(field: Field, codes: Uint8Array, layer: number, room: RegisterRoom, turns = 3): number {
-  const before = codes.slice(), price = field.price[layer] + field.price[layer + 1], cost = registerObjective(field, codes, room);
+  const before = codes.slice(),
+    price = field.price[layer] + field.price[layer + 1],
+    cost = registerObjective(field, codes, room);
   gainOf(field, layer + 1, room);
   const piece = room.gain.slice();
   gainOf(field, layer, room);
   for (let i = 0; i < piece.length; i++) room.gain[i] -= piece[i];
   const changed = flipped(field, codes, layer, room.gain, price, turns);
   for (let i = 0; i < codes.length; i++) if (codes[i] !== before[i]) codes[i] ^= 2 << layer;
-  const settled = (): void => { for (const bit of [layer, layer + 1]) blurLayer(field, codes, bit, room); };
+  const settled = (): void => {
+    for (const bit of [layer, layer + 1]) blurLayer(field, codes, bit, room);
+  };
   settled();
   if (changed === 0 || registerObjective(field, codes, room) <= cost) return changed;
   codes.set(before);
@@ -179,7 +202,9 @@ export function registerPairStep(field: Field, codes: Uint8Array, layer: number,
 /** Expected cost and price of all outlines, a pixel. */
 export function registerObjective(field: Field, codes: Uint8Array, room: RegisterRoom): number {
   let knife = 0;
-  outlineLengths(codes, field.width, field.height, field.layers).forEach((length, i) => { knife += length * field.price[i]; });
+  outlineLengths(codes, field.width, field.height, field.layers).forEach((length, i) => {
+    knife += length * field.price[i];
+  });
   return expectedCost(field, room) + knife / codes.length;
 }
 
@@ -196,28 +221,33 @@ function flipped(field: Field, codes: Uint8Array, layer: number, gain: Float32Ar
 /** Single pixels of one layer switched wherever that lowers gain + price × length. */
 function flipPixels(field: Field, codes: Uint8Array, layer: number, gain: Float32Array, price: number): number {
   const { width, height } = field;
-  const bit = 1 << layer, most = price * 4 * (straightWeight + diagonalWeight);
+  const bit = 1 << layer,
+    most = price * 4 * (straightWeight + diagonalWeight);
   let changed = 0;
-  for (let y = 0; y < height; y++) for (let x = 0; x < width; x++) {
-    const i = y * width + x;
-    const on = (codes[i] & bit) !== 0;
-    // Whatever the neighbours say.
-    if (on ? gain[i] < -most : gain[i] > most) continue;
-    let votes = 0;
-    const up = y > 0, down = y + 1 < height, left = x > 0, right = x + 1 < width;
-    if (up) votes += codes[i - width] & bit ? -straightWeight : straightWeight;
-    if (down) votes += codes[i + width] & bit ? -straightWeight : straightWeight;
-    if (left) votes += codes[i - 1] & bit ? -straightWeight : straightWeight;
-    if (right) votes += codes[i + 1] & bit ? -straightWeight : straightWeight;
-    if (up && left) votes += codes[i - width - 1] & bit ? -diagonalWeight : diagonalWeight;
-    if (up && right) votes += codes[i - width + 1] & bit ? -diagonalWeight : diagonalWeight;
-    if (down && left) votes += codes[i + width - 1] & bit ? -diagonalWeight : diagonalWeight;
-    if (down && right) votes += codes[i + width + 1] & bit ? -diagonalWeight : diagonalWeight;
-    const cost = gain[i] + price * votes;
-    if (on ? cost > 1e-6 : cost < -1e-6) {
-      codes[i] ^= bit;
-      changed++;
+  for (let y = 0; y < height; y++)
+    for (let x = 0; x < width; x++) {
+      const i = y * width + x;
+      const on = (codes[i] & bit) !== 0;
+      // Whatever the neighbours say.
+      if (on ? gain[i] < -most : gain[i] > most) continue;
+      let votes = 0;
+      const up = y > 0,
+        down = y + 1 < height,
+        left = x > 0,
+        right = x + 1 < width;
+      if (up) votes += codes[i - width] & bit ? -straightWeight : straightWeight;
+      if (down) votes += codes[i + width] & bit ? -straightWeight : straightWeight;
+      if (left) votes += codes[i - 1] & bit ? -straightWeight : straightWeight;
+      if (right) votes += codes[i + 1] & bit ? -straightWeight : straightWeight;
+      if (up && left) votes += codes[i - width - 1] & bit ? -diagonalWeight : diagonalWeight;
+      if (up && right) votes += codes[i - width + 1] & bit ? -diagonalWeight : diagonalWeight;
+      if (down && left) votes += codes[i + width - 1] & bit ? -diagonalWeight : diagonalWeight;
+      if (down && right) votes += codes[i + width + 1] & bit ? -diagonalWeight : diagonalWeight;
+      const cost = gain[i] + price * votes;
+      if (on ? cost > 1e-6 : cost < -1e-6) {
+        codes[i] ^= bit;
+        changed++;
+      }
     }
-  }
   return changed;
 }

@@ -45,7 +45,8 @@ export function relaxed(field: Field, codes: Uint8Array, turns: number, stopShar
 /** @param awake pixels to look at; changed: those to look at next time. @returns how many pixels changed */
 function relaxPass(field: Field, codes: Uint8Array, awake: Uint8Array): number {
   const { width, height, layers, price } = field;
-  const choice = choiceRoom(), { on } = choice;
+  const choice = choiceRoom(),
+    { on } = choice;
   const speck = 0.999 * 4 * (straightWeight + diagonalWeight) * leastPrice(field);
   const four = layers > 4;
   let changed = 0;
@@ -55,28 +56,44 @@ function relaxPass(field: Field, codes: Uint8Array, awake: Uint8Array): number {
     if (next < 0) break;
     y = Math.floor(next / width);
     // At the border the neighbour is the pixel itself: it agrees with everything and costs nothing in the difference.
-    const up = y > 0 ? -width : 0, down = y + 1 < height ? width : 0;
+    const up = y > 0 ? -width : 0,
+      down = y + 1 < height ? width : 0;
     for (let x = next - y * width; x < width; x++) {
       const i = y * width + x;
       if (awake[i] === 0) continue;
       awake[i] = 0;
       const present = codes[i];
-      const left = x > 0 ? -1 : 0, right = x + 1 < width ? 1 : 0;
-      const n = codes[i + up], s = codes[i + down], w = codes[i + left], e = codes[i + right];
-      const nw = codes[i + up + left], ne = codes[i + up + right], sw = codes[i + down + left], se = codes[i + down + right];
-      const differs = (n ^ present) | (s ^ present) | (w ^ present) | (e ^ present) | (nw ^ present) | (ne ^ present) | (sw ^ present) | (se ^ present);
+      const left = x > 0 ? -1 : 0,
+        right = x + 1 < width ? 1 : 0;
+      const n = codes[i + up],
+        s = codes[i + down],
+        w = codes[i + left],
+        e = codes[i + right];
+      const nw = codes[i + up + left],
+        ne = codes[i + up + right],
+        sw = codes[i + down + left],
+        se = codes[i + down + right];
+      const differs =
+        (n ^ present) | (s ^ present) | (w ^ present) | (e ^ present) | (nw ^ present) | (ne ^ present) | (sw ^ present) | (se ^ present);
       const inside = up !== 0 && down !== 0 && left !== 0 && right !== 0;
       // In the middle of its own kind any other code needs a whole outline around it.
       if (differs === 0 && mostGain(field, i, present) <= (inside ? speck : 0)) continue;
       if (inside) {
-        const straight = lanesLow[n] + lanesLow[s] + lanesLow[w] + lanesLow[e], diagonal = lanesLow[nw] + lanesLow[ne] + lanesLow[sw] + lanesLow[se];
+        const straight = lanesLow[n] + lanesLow[s] + lanesLow[w] + lanesLow[e],
+          diagonal = lanesLow[nw] + lanesLow[ne] + lanesLow[sw] + lanesLow[se];
         for (let b = 0; b < 4; b++) {
-          on[b] = price[b] * (straightWeight * (4 - 2 * ((straight >>> (8 * b)) & 255)) + diagonalWeight * (4 - 2 * ((diagonal >>> (8 * b)) & 255)));
+          on[b] =
+            price[b] *
+            (straightWeight * (4 - 2 * ((straight >>> (8 * b)) & 255)) + diagonalWeight * (4 - 2 * ((diagonal >>> (8 * b)) & 255)));
         }
         if (four) {
-          const straightHigh = lanesHigh[n] + lanesHigh[s] + lanesHigh[w] + lanesHigh[e], diagonalHigh = lanesHigh[nw] + lanesHigh[ne] + lanesHigh[sw] + lanesHigh[se];
+          const straightHigh = lanesHigh[n] + lanesHigh[s] + lanesHigh[w] + lanesHigh[e],
+            diagonalHigh = lanesHigh[nw] + lanesHigh[ne] + lanesHigh[sw] + lanesHigh[se];
           for (let b = 0; b < 4; b++) {
-            on[b + 4] = price[b + 4] * (straightWeight * (4 - 2 * ((straightHigh >>> (8 * b)) & 255)) + diagonalWeight * (4 - 2 * ((diagonalHigh >>> (8 * b)) & 255)));
+            on[b + 4] =
+              price[b + 4] *
+              (straightWeight * (4 - 2 * ((straightHigh >>> (8 * b)) & 255)) +
+                diagonalWeight * (4 - 2 * ((diagonalHigh >>> (8 * b)) & 255)));
           }
         }
       } else {
@@ -126,9 +143,11 @@ export function choiceRoom(): ChoiceRoom {
  */
 export function cheapest(field: Field, i: number, present: number, { on, low, high }: ChoiceRoom): number {
   const { table, codeCount, layers, candidates, perBin, weight, frozen } = field;
-  let most = present & frozen, leastFlip = Infinity;
+  let most = present & frozen,
+    leastFlip = Infinity;
   for (let b = 0; b < layers; b++) {
-    const bit = 1 << b, value = on[b];
+    const bit = 1 << b,
+      value = on[b];
     if (frozen & bit) continue;
     if (value < 0) most |= bit;
     const flip = present & bit ? -value : value;
@@ -137,11 +156,16 @@ export function cheapest(field: Field, i: number, present: number, { on, low, hi
   // Where the knife is for the present code in every layer, another code must save more on the picture than one layer's change costs.
   if (mostGain(field, i, present) <= 0.999 * leastFlip) return present;
   subsetSums(on, layers, low, high);
-  const mostLow = low[most & 15], mostHigh = high[most >> 4];
-  const importance = weight ? weight[i] : 1, bin = field.binOf[i], row = bin * codeCount;
-  let best = present, least = importance * table[row + present] + low[present & 15] + high[present >> 4] - 1e-6;
+  const mostLow = low[most & 15],
+    mostHigh = high[most >> 4];
+  const importance = weight ? weight[i] : 1,
+    bin = field.binOf[i],
+    row = bin * codeCount;
+  let best = present,
+    least = importance * table[row + present] + low[present & 15] + high[present >> 4] - 1e-6;
   for (let k = 0, at = bin * perBin; k < perBin; k++, at++) {
-    const code = candidates[at], seen = importance * table[row + code];
+    const code = candidates[at],
+      seen = importance * table[row + code];
     if (seen + mostLow + mostHigh >= least) break;
     if ((code ^ present) & frozen) continue;
     const cost = seen + low[code & 15] + high[code >> 4];
@@ -155,7 +179,9 @@ export function cheapest(field: Field, i: number, present: number, { on, low, hi
 
 /** How much nearer to the picture a pixel could come, whatever it cost the knife. */
 export function mostGain({ table, codeCount, candidates, perBin, binOf, weight }: Field, i: number, present: number): number {
-  const bin = binOf[i], row = bin * codeCount, gain = table[row + present] - table[row + candidates[bin * perBin]];
+  const bin = binOf[i],
+    row = bin * codeCount,
+    gain = table[row + present] - table[row + candidates[bin * perBin]];
   return weight ? weight[i] * gain : gain;
 }
 
@@ -169,7 +195,9 @@ export function leastPrice({ price, layers, frozen }: Field): number {
 /** Sums of `on` over the bits of 0..15 (layers 0..3) and of 0..15 (layers 4..7). */
 function subsetSums(on: Float32Array, layers: number, low: Float32Array, high: Float32Array): void {
   for (let b = 0; b < layers; b++) {
-    const sums = b < 4 ? low : high, size = 1 << (b & 3), more = on[b];
+    const sums = b < 4 ? low : high,
+      size = 1 << (b & 3),
+      more = on[b];
     for (let s = 0; s < size; s++) sums[size + s] = sums[s] + more;
   }
 }

@@ -52,14 +52,21 @@ interface Engine extends Exports {
 const places = ['pots', 'films', 'inside', 'eye', 'lab', 'codes', 'targets', 'first', 'exact', 'edges', 'tried', 'uses', 'end'] as const;
 /** More inks than this are too many to choose from. */
 export const mostPots = 256;
-const mostTargets = 256, mostTried = 2048, mostInPot = 15, mostUses = 65536;
+const mostTargets = 256,
+  mostTried = 2048,
+  mostInPot = 15,
+  mostUses = 65536;
 /** Floats from one row of bands to the next, one pot or film (two rows), one colour axis. */
-const row = 36, pair = 2 * row, axis = 256;
+const row = 36,
+  pair = 2 * row,
+  axis = 256;
 const kinds = { rough: 0, exact: 1, printed: 2 } as const;
 
 let engine: Engine | undefined;
 /** What lies in the engine's memory. */
-let ground: EngineGround | undefined, numbers = new Map<string, number>(), judge: Judge | undefined;
+let ground: EngineGround | undefined,
+  numbers = new Map<string, number>(),
+  judge: Judge | undefined;
 let layers: (LayerRecipe | undefined)[] = [];
 
 function started(): Engine {
@@ -69,7 +76,13 @@ function started(): Engine {
   const { buffer } = exports.memory;
   const at = Object.fromEntries(places.map((name, i) => [name, exports.place(i)])) as Engine['at'];
   engine = {
-    ...exports, at, floats: new Float32Array(buffer), doubles: new Float64Array(buffer), bytes: new Uint8Array(buffer), words: new Int32Array(buffer), shorts: new Int16Array(buffer),
+    ...exports,
+    at,
+    floats: new Float32Array(buffer),
+    doubles: new Float64Array(buffer),
+    bytes: new Uint8Array(buffer),
+    words: new Int32Array(buffer),
+    shorts: new Int16Array(buffer),
   };
   return engine;
 }
@@ -86,12 +99,26 @@ function bandsInto(to: Float32Array, at: number, values: ArrayLike<number>, quic
 function stand(on: EngineGround): Engine {
   const e = started();
   if (ground === on) return e;
-  const { floats, at } = e, quick = on.quick ?? false, { ks, k1, k2 } = on.surface;
+  const { floats, at } = e,
+    quick = on.quick ?? false,
+    { ks, k1, k2 } = on.surface;
   const white = xyzFromLab([100, 0, 0]);
   e.setGround(quick ? 5 : 9, ks, k1, k2, white[0], white[1], white[2]);
   bandsInto(floats, at.inside / 4, internal(on.paper, on.surface), quick);
-  const eye = Array.from({ length: row }, (_, band) => xyzAt(Float64Array.from({ length: row }, (_, i) => (i === band ? 1 : 0)), 0));
-  for (let c = 0; c < 3; c++) bandsInto(floats, at.eye / 4 + c * row, eye.map((xyz) => xyz[c]), quick, false);
+  const eye = Array.from({ length: row }, (_, band) =>
+    xyzAt(
+      Float64Array.from({ length: row }, (_, i) => (i === band ? 1 : 0)),
+      0,
+    ),
+  );
+  for (let c = 0; c < 3; c++)
+    bandsInto(
+      floats,
+      at.eye / 4 + c * row,
+      eye.map((xyz) => xyz[c]),
+      quick,
+      false,
+    );
   numbers = new Map([...on.shelf.keys()].map((id, i) => [id, i]));
   [...on.shelf.values()].forEach((ink, i) => {
     bandsInto(floats, at.pots / 4 + i * pair, ink.k, quick);
@@ -109,11 +136,13 @@ function stand(on: EngineGround): Engine {
 
 function aim(e: Engine, at: Judge): void {
   if (judge === at) return;
-  const { targets } = at, { count } = targets;
+  const { targets } = at,
+    { count } = targets;
   const use = at.kind === 'printed' ? at.use : undefined;
   if (judge?.targets !== targets) {
     if (count > mostTargets) throw new RangeError('targets');
-    const { floats, doubles } = e, to = e.at.targets / 4;
+    const { floats, doubles } = e,
+      to = e.at.targets / 4;
     floats.fill(0, to, to + 8 * axis);
     doubles.fill(0, e.at.exact / 8, e.at.exact / 8 + 4 * mostTargets);
     for (let i = 0; i < count; i++) {
@@ -142,7 +171,8 @@ function edgesInto(e: Engine, { edges }: Targets): number {
   const unit = edges.price.reduce((a, b) => Math.max(a, b), 0) / 32767;
   if (unit === 0) return 0;
   for (let k = 0; k < edges.price.length; k++) {
-    const a = Math.min(edges.a[k], edges.b[k]), b = Math.max(edges.a[k], edges.b[k]);
+    const a = Math.min(edges.a[k], edges.b[k]),
+      b = Math.max(edges.a[k], edges.b[k]);
     e.shorts[to + a * mostTargets + b] = Math.round(edges.price[k] / unit);
   }
   return unit;
@@ -187,7 +217,8 @@ export function quickOverlaps(on: EngineGround, recipes: readonly LayerRecipe[])
 }
 
 function labNow({ floats, at }: Engine, count: number): Float64Array {
-  const out = new Float64Array(count * 3), from = at.lab / 4;
+  const out = new Float64Array(count * 3),
+    from = at.lab / 4;
   for (let code = 0; code < count; code++) for (let c = 0; c < 3; c++) out[code * 3 + c] = floats[from + c * axis + code];
   return out;
 }
@@ -199,16 +230,28 @@ const nudge = 0.02;
  * The overlaps, and how the Lab of each changes with the logarithm of each share, share after share from the lowest layer up.
  * @param free tells whether a layer's shares are asked for
  */
-export function shareSlopes(on: EngineGround, recipes: readonly LayerRecipe[], free: (recipe: LayerRecipe) => boolean): { readonly lab: Float64Array; readonly slopes: readonly Float64Array[] } {
-  const lab = quickOverlaps(on, recipes), e = stand(on), slopes: Float64Array[] = [];
+export function shareSlopes(
+  on: EngineGround,
+  recipes: readonly LayerRecipe[],
+  free: (recipe: LayerRecipe) => boolean,
+): { readonly lab: Float64Array; readonly slopes: readonly Float64Array[] } {
+  const lab = quickOverlaps(on, recipes),
+    e = stand(on),
+    slopes: Float64Array[] = [];
   // From the top down: what lies below stays as it is while a film is nudged.
   for (let i = recipes.length - 1; i >= 0; i--) {
     if (!free(recipes[i])) continue;
-    const { parts } = recipes[i], full = parts.reduce((sum, p) => sum + p.share, 0) >= 1 - 1e-9;
+    const { parts } = recipes[i],
+      full = parts.reduce((sum, p) => sum + p.share, 0) >= 1 - 1e-9;
     const of = parts.map((part, k) => {
       // A full pot stays full: what one ink gains the others lose.
       const whole = full ? 1 + part.share * Math.expm1(nudge) : 1;
-      put(e, on, 0, parts.map((p, j) => ({ id: p.id, share: (p.share * (j === k ? Math.exp(nudge) : 1)) / whole })));
+      put(
+        e,
+        on,
+        0,
+        parts.map((p, j) => ({ id: p.id, share: (p.share * (j === k ? Math.exp(nudge) : 1)) / whole })),
+      );
       e.film(on.below.length + i, 0);
       e.overlaps(on.below.length + i);
       const moved = labNow(e, lab.length / 3);
@@ -234,12 +277,17 @@ export function judgedScore(on: EngineGround, by: Judge, recipes: readonly Layer
 /** Which colours these recipes print in which code. */
 export function usedBy(on: EngineGround, by: Judge, recipes: readonly LayerRecipe[]): Use {
   if (by.kind === 'printed') return by.use;
-  const e = stand(on), { targets } = by;
+  const e = stand(on),
+    { targets } = by;
   aim(e, by);
   lay(e, on, recipes);
   if (by.kind === 'rough') e.assign();
   else e.judge(kinds.exact, Infinity);
-  return { target: Uint16Array.from(targets.weight, (_, i) => i), code: e.bytes.slice(e.at.first, e.at.first + targets.count), share: targets.weight };
+  return {
+    target: Uint16Array.from(targets.weight, (_, i) => i),
+    code: e.bytes.slice(e.at.first, e.at.first + targets.count),
+    share: targets.weight,
+  };
 }
 
 /**
@@ -247,14 +295,23 @@ export function usedBy(on: EngineGround, by: Judge, recipes: readonly LayerRecip
  * @param at number of the recipe that is open
  * @returns which of them and its score, if it is below `stopAt`
  */
-export function bestPot(on: EngineGround, by: Judge, recipes: readonly LayerRecipe[], at: number, pots: readonly (readonly PotShare[])[], stopAt: number): { readonly number: number; readonly score: number } | undefined {
+export function bestPot(
+  on: EngineGround,
+  by: Judge,
+  recipes: readonly LayerRecipe[],
+  at: number,
+  pots: readonly (readonly PotShare[])[],
+  stopAt: number,
+): { readonly number: number; readonly score: number } | undefined {
   const e = stand(on);
   aim(e, by);
   lay(e, on, recipes, at);
   let best: { readonly number: number; readonly score: number } | undefined;
   for (let from = 0; from < pots.length; from += mostTried) {
     const some = pots.slice(from, from + mostTried);
-    some.forEach((parts, n) => { put(e, on, n, parts); });
+    some.forEach((parts, n) => {
+      put(e, on, n, parts);
+    });
     const number = e.bestOf(on.below.length + at, some.length, kinds[by.kind], best?.score ?? stopAt);
     if (number >= 0) best = { number: from + number, score: e.score() };
   }

@@ -15,7 +15,8 @@ export function thresholdSweep(field: Field, codes: Uint8Array, sigmaPx: number,
   const taps = gaussTaps(sigmaPx);
   for (let b = 0; b < layers; b++) blurMask(codes, b, width, height, taps, blurred[b], room.scratch);
   const strength = Math.sqrt(2 * Math.PI) / sigmaPx;
-  const choice = choiceRoom(), { on } = choice;
+  const choice = choiceRoom(),
+    { on } = choice;
   // What another code costs at least where all layers lie around a pixel as they lie on it.
   const speck = strength * (1 - 2 * evenShare) * 0.999 * leastPrice(field);
   let changed = 0;

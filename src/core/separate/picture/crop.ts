@@ -18,7 +18,8 @@ export function cropOf(chosen: Crop | undefined, picture: Pixels, image: Image):
   const crop = chosen ?? whole;
   // Share of the picture's height that a crop as wide as the picture takes.
   const tall = (picture.width / picture.height) * (image.heightMm / image.widthMm);
-  const width = Math.min(crop.width, crop.height / tall), height = width * tall;
+  const width = Math.min(crop.width, crop.height / tall),
+    height = width * tall;
   return { x: crop.x + (crop.width - width) / 2, y: crop.y + (crop.height - height) / 2, width, height };
 }
 
@@ -35,6 +36,7 @@ export function tidyShare(share: number): number {
 
 /** The crop as it is kept. Never beyond the picture's edge. */
 export function tidyCrop(crop: Crop): Crop {
-  const x = tidyShare(crop.x), y = tidyShare(crop.y);
+  const x = tidyShare(crop.x),
+    y = tidyShare(crop.y);
   return { x, y, width: Math.min(1 - x, tidyShare(crop.width)), height: Math.min(1 - y, tidyShare(crop.height)) };
 }

@@ -10,14 +10,28 @@ export function readHead(bytes: Uint8Array, place: string): Head {
   if (bytes.length === 0) fail('picture-empty', place, 'The file is empty.', 'Choose another file, or copy it again from where it came.');
   const head = jpegHead(bytes) ?? pngHead(bytes) ?? webpHead(bytes) ?? tiffHead(bytes);
   if (!head) {
-    fail('not-a-picture', place, 'This is not a picture Laydown can read.', 'Give a JPEG, PNG, WebP or TIFF file; save it again in one of these.');
+    fail(
+      'not-a-picture',
+      place,
+      'This is not a picture Laydown can read.',
+      'Give a JPEG, PNG, WebP or TIFF file; save it again in one of these.',
+    );
   }
   if (!(head.width > 0 && head.height > 0)) {
-    fail('picture-damaged', place, `The ${head.format} file is damaged: it gives no size.`, 'Open it in an image program and save it again.');
+    fail(
+      'picture-damaged',
+      place,
+      `The ${head.format} file is damaged: it gives no size.`,
+      'Open it in an image program and save it again.',
+    );
   }
   if (head.width * head.height > mostMegapixels * 1e6) {
-    fail('picture-too-large', place, `The picture has ${Math.round((head.width * head.height) / 1e6)} megapixels; Laydown reads up to ${mostMegapixels}.`,
-      'Scale it down first: 10 megapixels are more than any hand-cut stencil can show.');
+    fail(
+      'picture-too-large',
+      place,
+      `The picture has ${Math.round((head.width * head.height) / 1e6)} megapixels; Laydown reads up to ${mostMegapixels}.`,
+      'Scale it down first: 10 megapixels are more than any hand-cut stencil can show.',
+    );
   }
   return head;
 }
@@ -39,9 +53,15 @@ export function* jpegSegments(b: Uint8Array): Generator<{ readonly marker: numbe
   while (at + 4 <= b.length) {
     if (b[at] !== 0xff) return;
     const marker = b[at + 1];
-    if (marker === 0xff) { at++; continue; }
+    if (marker === 0xff) {
+      at++;
+      continue;
+    }
     if (marker === 0xda || marker === 0xd9) return;
-    if (marker === 0x01 || (marker >= 0xd0 && marker <= 0xd7)) { at += 2; continue; }
+    if (marker === 0x01 || (marker >= 0xd0 && marker <= 0xd7)) {
+      at += 2;
+      continue;
+    }
     const length = (b[at + 2] << 8) | b[at + 3];
     if (length < 2) return;
     yield { marker, from: at + 4, to: Math.min(b.length, at + 2 + length) };

@@ -47,5 +47,13 @@ function decodeAs(format: Picture['format'], bytes: Uint8Array, place: string): 
 
 function seeThrough(decoded: Decoded, place: string): Problem[] {
   if (!decoded.coverage?.some((v) => v < 255)) return [];
-  return [problem('note', 'picture-see-through', place, 'Parts of the picture are see-through; they stay bare paper.', 'Fill them first if something should print there.')];
+  return [
+    problem(
+      'note',
+      'picture-see-through',
+      place,
+      'Parts of the picture are see-through; they stay bare paper.',
+      'Fill them first if something should print there.',
+    ),
+  ];
 }

@@ -11,12 +11,14 @@ interface Oriented {
 export function upright(width: number, height: number, pixels: Pixels, coverage: Uint8Array | undefined, orientation: number): Oriented {
   if (orientation <= 1 || orientation > 8) return { width, height, pixels, coverage };
   const swapped = orientation >= 5;
-  const outWidth = swapped ? height : width, outHeight = swapped ? width : height;
+  const outWidth = swapped ? height : width,
+    outHeight = swapped ? width : height;
   const source = new Int32Array(width * height);
-  for (let y = 0; y < outHeight; y++) for (let x = 0; x < outWidth; x++) {
-    const [sx, sy] = sourceOf(orientation, x, y, width, height);
-    source[y * outWidth + x] = sy * width + sx;
-  }
+  for (let y = 0; y < outHeight; y++)
+    for (let x = 0; x < outWidth; x++) {
+      const [sx, sy] = sourceOf(orientation, x, y, width, height);
+      source[y * outWidth + x] = sy * width + sx;
+    }
   const moved = <T extends Uint8Array | Uint16Array>(from: T, channels: number): T => {
     const out = from.slice() as T;
     for (let i = 0; i < source.length; i++) for (let c = 0; c < channels; c++) out[i * channels + c] = from[source[i] * channels + c];
@@ -29,12 +31,19 @@ export function upright(width: number, height: number, pixels: Pixels, coverage:
 /** Which stored pixel is shown at x, y: the stored row 0 is at the top, right, bottom or left, possibly mirrored. */
 function sourceOf(orientation: number, x: number, y: number, w: number, h: number): [number, number] {
   switch (orientation) {
-    case 2: return [w - 1 - x, y];
-    case 3: return [w - 1 - x, h - 1 - y];
-    case 4: return [x, h - 1 - y];
-    case 5: return [y, x];
-    case 6: return [y, h - 1 - x];
-    case 7: return [w - 1 - y, h - 1 - x];
-    default: return [w - 1 - y, x];
+    case 2:
+      return [w - 1 - x, y];
+    case 3:
+      return [w - 1 - x, h - 1 - y];
+    case 4:
+      return [x, h - 1 - y];
+    case 5:
+      return [y, x];
+    case 6:
+      return [y, h - 1 - x];
+    case 7:
+      return [w - 1 - y, h - 1 - x];
+    default:
+      return [w - 1 - y, x];
   }
 }

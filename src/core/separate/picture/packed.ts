@@ -15,7 +15,8 @@ export async function prepareDecoders(jpeg: WebAssembly.Module, webp: WebAssembl
 }
 
 export async function readJpeg(bytes: Uint8Array, place: string): Promise<Decoded> {
-  let orientation = 1, channels = 3;
+  let orientation = 1,
+    channels = 3;
   const profileParts: Uint8Array[] = [];
   for (const { marker, from, to } of jpegSegments(bytes)) {
     if (marker === 0xe1 && asciiAt(bytes, from) === 'Exif') orientation = orientationInExif(bytes.subarray(from + 6, to));
@@ -26,7 +27,12 @@ export async function readJpeg(bytes: Uint8Array, place: string): Promise<Decode
     if (marker >= 0xc0 && marker <= 0xcf && marker !== 0xc4 && marker !== 0xc8 && marker !== 0xcc) channels = bytes[from + 5];
   }
   if (channels === 4) {
-    fail('picture-cmyk', place, 'The picture is in printing colours (CMYK), made for another press and its inks.', 'Save it as RGB, with its colour profile, and give that.');
+    fail(
+      'picture-cmyk',
+      place,
+      'The picture is in printing colours (CMYK), made for another press and its inks.',
+      'Save it as RGB, with its colour profile, and give that.',
+    );
   }
   needs(ready.jpeg, place, 'JPEG');
   const image = await decoded(() => decodeJpeg(bytes.slice().buffer), place, 'JPEG');
@@ -37,10 +43,12 @@ export async function readJpeg(bytes: Uint8Array, place: string): Promise<Decode
 export async function readWebp(bytes: Uint8Array, place: string): Promise<Decoded> {
   needs(ready.webp, place, 'WebP');
   const image = await decoded(() => decodeWebp(bytes.slice().buffer), place, 'WebP');
-  let profile: Uint8Array | undefined, orientation = 1;
+  let profile: Uint8Array | undefined,
+    orientation = 1;
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
-  for (let at = 12; at + 8 <= bytes.length;) {
-    const size = view.getUint32(at + 4, true), kind = asciiAt(bytes, at);
+  for (let at = 12; at + 8 <= bytes.length; ) {
+    const size = view.getUint32(at + 4, true),
+      kind = asciiAt(bytes, at);
     const content = bytes.subarray(at + 8, at + 8 + size);
     if (kind === 'ICCP') profile = content;
     if (kind === 'EXIF') orientation = orientationInExif(asciiAt(content, 0) === 'Exif' ? content.subarray(6) : content);
@@ -51,7 +59,12 @@ export async function readWebp(bytes: Uint8Array, place: string): Promise<Decode
 
 function needs(isReady: boolean, place: string, format: string): void {
   if (!isReady) {
-    fail('reader-not-loaded', place, `The part of Laydown that reads ${format} files is not loaded.`, 'Load the page again; give a PNG if it stays so.');
+    fail(
+      'reader-not-loaded',
+      place,
+      `The part of Laydown that reads ${format} files is not loaded.`,
+      'Load the page again; give a PNG if it stays so.',
+    );
   }
 }
 
@@ -67,7 +80,8 @@ async function decoded(work: () => Promise<ImageData>, place: string, format: st
   }
   const { width, height, data } = image;
   const n = width * height;
-  const rgb = new Uint8Array(n * 3), coverage = new Uint8Array(n);
+  const rgb = new Uint8Array(n * 3),
+    coverage = new Uint8Array(n);
   let see = false;
   for (let i = 0, j = 0, k = 0; i < n; i++, j += 4, k += 3) {
     rgb[k] = data[j];

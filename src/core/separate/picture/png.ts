@@ -36,9 +36,11 @@ function unpack(data: ArrayLike<number>, width: number, height: number, depth: n
   const perRow = Math.ceil((width * depth) / 8);
   if (data.length === width * height) return Uint8Array.from(data);
   const out = new Uint8Array(width * height);
-  const mask = (1 << depth) - 1, perByte = 8 / depth;
-  for (let y = 0; y < height; y++) for (let x = 0; x < width; x++) {
-    out[y * width + x] = (data[y * perRow + ((x / perByte) | 0)] >> (8 - depth * (1 + (x % perByte)))) & mask;
-  }
+  const mask = (1 << depth) - 1,
+    perByte = 8 / depth;
+  for (let y = 0; y < height; y++)
+    for (let x = 0; x < width; x++) {
+      out[y * width + x] = (data[y * perRow + ((x / perByte) | 0)] >> (8 - depth * (1 + (x % perByte)))) & mask;
+    }
   return out;
 }

@@ -33,7 +33,15 @@ export function honourProfile(rgb: Uint8Array | Uint16Array, profile: Uint8Array
   if (!profile) return { pixels: asSrgb(rgb), problems: [] };
   const unread = (why: string): Profiled => ({
     pixels: asSrgb(rgb),
-    problems: [problem('warning', 'profile-unread', place, `The colour profile in the picture ${why}; its colours are taken as sRGB.`, 'If they look wrong, convert the picture to sRGB and give that.')],
+    problems: [
+      problem(
+        'warning',
+        'profile-unread',
+        place,
+        `The colour profile in the picture ${why}; its colours are taken as sRGB.`,
+        'If they look wrong, convert the picture to sRGB and give that.',
+      ),
+    ],
   });
   if (!engine) return unread('can not be read: the colour engine is not loaded');
   const source = engine.cmsOpenProfileFromMem(profile, profile.length);
@@ -46,7 +54,7 @@ export function honourProfile(rgb: Uint8Array | Uint16Array, profile: Uint8Array
     if (/sRGB/i.test(name) && space === 'RGB') return { pixels: asSrgb(rgb), problems: [] };
     const wide = rgb instanceof Uint16Array;
     const grey = space === 'GRAY';
-    const format = grey ? (wide ? lcms.TYPE_GRAY_16 : lcms.TYPE_GRAY_8) : (wide ? lcms.TYPE_RGB_16 : lcms.TYPE_RGB_8);
+    const format = grey ? (wide ? lcms.TYPE_GRAY_16 : lcms.TYPE_GRAY_8) : wide ? lcms.TYPE_RGB_16 : lcms.TYPE_RGB_8;
     const transform = engine.cmsCreateTransform(source, format, target, lcms.TYPE_XYZ_16, lcms.INTENT_RELATIVE_COLORIMETRIC, 0);
     if (!transform) return unread('can not be used');
     const n = rgb.length / 3;

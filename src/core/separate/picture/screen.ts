@@ -9,7 +9,9 @@ export function pictureRgb(lab: Float32Array): Uint8Array {
   const known = new Map<number, readonly [number, number, number]>();
   const out = new Uint8Array(lab.length);
   for (let i = 0; i < lab.length; i += 3) {
-    const l = Math.round(lab[i] * 2), a = Math.round(lab[i + 1] * 2), b = Math.round(lab[i + 2] * 2);
+    const l = Math.round(lab[i] * 2),
+      a = Math.round(lab[i + 1] * 2),
+      b = Math.round(lab[i + 2] * 2);
     const key = (l * 1024 + a + 512) * 1024 + b + 512;
     let rgb = known.get(key);
     if (rgb === undefined) known.set(key, (rgb = srgbFromXyz(xyzFromLab([l / 2, a / 2, b / 2])).rgb));

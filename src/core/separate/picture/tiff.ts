@@ -41,21 +41,34 @@ export function orientationInExif(exif: Uint8Array): number {
 
 export function readTiff(bytes: Uint8Array, place: string): Decoded {
   const found = imageOf(bytes);
-  if (!found) fail('picture-damaged', place, 'The TIFF file is damaged or holds no image.', 'Open it in an image program and save it again.');
+  if (!found)
+    fail('picture-damaged', place, 'The TIFF file is damaged or holds no image.', 'Open it in an image program and save it again.');
   const { image, tags, buffer } = found;
   const photometric = tags.t262?.[0] ?? 1;
   // TIFF 6.0 section 16: 5 = separated (CMYK); 8 = CIE Lab.
   if (photometric === 5) {
-    fail('picture-cmyk', place, 'The picture is in printing colours (CMYK), made for another press and its inks.', 'Save it as RGB, with its colour profile, and give that.');
+    fail(
+      'picture-cmyk',
+      place,
+      'The picture is in printing colours (CMYK), made for another press and its inks.',
+      'Save it as RGB, with its colour profile, and give that.',
+    );
   }
-  if (photometric > 6) fail('picture-kind', place, 'This kind of TIFF (not grey, RGB or palette) can not be read.', 'Save it as RGB and give that.');
+  if (photometric > 6)
+    fail('picture-kind', place, 'This kind of TIFF (not grey, RGB or palette) can not be read.', 'Save it as RGB and give that.');
   try {
     UTIF.decodeImage(buffer, image);
   } catch {
-    fail('picture-damaged', place, 'The TIFF file is damaged or packed in a way that can not be read.', 'Save it again without compression, or as PNG.');
+    fail(
+      'picture-damaged',
+      place,
+      'The TIFF file is damaged or packed in a way that can not be read.',
+      'Save it again without compression, or as PNG.',
+    );
   }
   const { width, height } = image;
-  const bits = tags.t258?.[0] ?? 1, channels = tags.t277?.[0] ?? 1;
+  const bits = tags.t258?.[0] ?? 1,
+    channels = tags.t277?.[0] ?? 1;
   const profile = tags.t34675 ? Uint8Array.from(tags.t34675) : undefined;
   const orientation = tags.t274?.[0] ?? 1;
   const n = width * height;
@@ -64,11 +77,13 @@ export function readTiff(bytes: Uint8Array, place: string): Decoded {
     const view = new DataView(image.data.buffer, image.data.byteOffset, image.data.byteLength);
     const little = (image as unknown as { readonly isLE?: boolean }).isLE ?? bytes[0] === 0x49;
     const rgb = new Uint16Array(n * 3);
-    for (let i = 0; i < n; i++) for (let c = 0; c < 3; c++) rgb[i * 3 + c] = view.getUint16((i * channels + (channels >= 3 ? c : 0)) * 2, little);
+    for (let i = 0; i < n; i++)
+      for (let c = 0; c < 3; c++) rgb[i * 3 + c] = view.getUint16((i * channels + (channels >= 3 ? c : 0)) * 2, little);
     return { width, height, rgb, profile, orientation };
   }
   const rgba = UTIF.toRGBA8(image);
-  const rgb = new Uint8Array(n * 3), coverage = new Uint8Array(n);
+  const rgb = new Uint8Array(n * 3),
+    coverage = new Uint8Array(n);
   let see = false;
   for (let i = 0; i < n; i++) {
     for (let c = 0; c < 3; c++) rgb[i * 3 + c] = rgba[i * 4 + c];

@@ -22,12 +22,40 @@ export function EditionView({ bench }: StationProps) {
   const lines = edition.documentation?.fields.filter((f) => f.why === 'disclosure' && f.value === '').length ?? null;
   return (
     <div class="edition">
-      <Parts label={w.parts} at={at} parts={[
-        { id: 'sheets', title: w.sheets, look: edition.sheets === null || edition.sheets.problems.length > 0, says: w.sheetsSays(start), view: () => <SheetsPart {...props} /> },
-        { id: 'signing', title: w.signing, look: signed === null, says: signed === null ? w.signingNone : w.signingSays(signed), view: () => <SigningPart {...props} /> },
-        { id: 'record', title: w.record, look: lines === null || lines > 0, says: lines === null ? w.signingNone : w.recordSays(lines), view: () => <RecordPart {...props} /> },
-        { id: 'handout', title: w.handout, look: edition.handout === null, says: w.handoutSays(edition.handout?.steps.length ?? 0), view: () => <HandoutPart {...props} /> },
-      ]} />
+      <Parts
+        label={w.parts}
+        at={at}
+        parts={[
+          {
+            id: 'sheets',
+            title: w.sheets,
+            look: edition.sheets === null || edition.sheets.problems.length > 0,
+            says: w.sheetsSays(start),
+            view: () => <SheetsPart {...props} />,
+          },
+          {
+            id: 'signing',
+            title: w.signing,
+            look: signed === null,
+            says: signed === null ? w.signingNone : w.signingSays(signed),
+            view: () => <SigningPart {...props} />,
+          },
+          {
+            id: 'record',
+            title: w.record,
+            look: lines === null || lines > 0,
+            says: lines === null ? w.signingNone : w.recordSays(lines),
+            view: () => <RecordPart {...props} />,
+          },
+          {
+            id: 'handout',
+            title: w.handout,
+            look: edition.handout === null,
+            says: w.handoutSays(edition.handout?.steps.length ?? 0),
+            view: () => <HandoutPart {...props} />,
+          },
+        ]}
+      />
     </div>
   );
 }

@@ -13,7 +13,10 @@ export function setEdition(bench: Bench, field: EditionField, change: Partial<Ed
 }
 
 export function setRecord(bench: Bench, change: Partial<Edition['record']>): void {
-  bench.edit(step('edition', 'record'), (job) => ({ ...job, edition: { ...job.edition, record: clean({ ...job.edition.record, ...change }) } }));
+  bench.edit(step('edition', 'record'), (job) => ({
+    ...job,
+    edition: { ...job.edition, record: clean({ ...job.edition.record, ...change }) },
+  }));
 }
 
 export function setMaker(bench: Bench, maker: string): void {
@@ -44,9 +47,17 @@ function sheetsNeeded(job: Job): ReadonlyMap<string, number> | null {
   const { edition } = job;
   try {
     const plan = planSheets({
-      papers: job.papers.map((p) => ({ id: p.id, name: p.name, count: p.count, printed: p.printed !== undefined })), target: edition.target, certainty: edition.certainty,
-      spoilagePerRun: job.layers.filter((l) => !l.off).map(() => edition.spoilagePerRun), setUpSheets: edition.setUpSheets,
-      proofs: { artistsProofShare: edition.artistsProofShare, batProofs: edition.batProofs, printersProofs: edition.printersProofs, horsCommerce: edition.horsCommerce },
+      papers: job.papers.map((p) => ({ id: p.id, name: p.name, count: p.count, printed: p.printed !== undefined })),
+      target: edition.target,
+      certainty: edition.certainty,
+      spoilagePerRun: job.layers.filter((l) => !l.off).map(() => edition.spoilagePerRun),
+      setUpSheets: edition.setUpSheets,
+      proofs: {
+        artistsProofShare: edition.artistsProofShare,
+        batProofs: edition.batProofs,
+        printersProofs: edition.printersProofs,
+        horsCommerce: edition.horsCommerce,
+      },
     });
     return new Map(plan.papers.map((p) => [p.paperId, p.toStart]));
   } catch (error) {

@@ -14,7 +14,12 @@ export const editionStation: Station = {
     const start = edition.sheets?.papers.reduce((sum, p) => sum + p.start, 0) ?? 0;
     return {
       knows: signed > 0 ? w.knowsSigned(signed) : w.knows(start, target),
-      needs: (bench.job.value?.papers.length ?? 0) === 0 ? w.needsPaper : edition.sheets === null || edition.sheets.papers.some((p) => p.start < p.toStart) ? w.needsSheets : null,
+      needs:
+        (bench.job.value?.papers.length ?? 0) === 0
+          ? w.needsPaper
+          : edition.sheets === null || edition.sheets.papers.some((p) => p.start < p.toStart)
+            ? w.needsSheets
+            : null,
     };
   },
   View: EditionView,

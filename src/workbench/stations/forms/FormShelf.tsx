@@ -12,7 +12,9 @@ import { takePhotograph } from './PhotoTrace.tsx';
 import { inHand, takeForm } from './state.ts';
 
 /** What is wrong with a drawing is brought into sight: the shelf may be long, or far from where the drawing was dropped. */
-const showIt = (at: HTMLElement | null): void => { at?.scrollIntoView({ block: 'nearest' }); };
+const showIt = (at: HTMLElement | null): void => {
+  at?.scrollIntoView({ block: 'nearest' });
+};
 
 /** All forms of the job as little cut-outs, to put on cuts; and the ways to bring more. */
 export function FormShelf({ bench, cutId }: { readonly bench: Bench; readonly cutId: string | null }) {
@@ -33,38 +35,68 @@ export function FormShelf({ bench, cutId }: { readonly bench: Bench; readonly cu
           const box = planned ? Math.max(planned.widthMm, planned.heightMm) : 1;
           return (
             <li key={form.id}>
-              <button type="button" class="tile" aria-pressed={chosen?.id === form.id} aria-label={w.formTile(form.name, size, w.formUsed(uses(form.id)))}
-                onClick={() => takeForm(chosen?.id === form.id ? null : form.id)}>
-                <svg class="tile-picture" viewBox={planned ? `${(planned.widthMm - box) / 2} ${(planned.heightMm - box) / 2} ${box} ${box}` : '0 0 1 1'} aria-hidden="true">
+              <button
+                type="button"
+                class="tile"
+                aria-pressed={chosen?.id === form.id}
+                aria-label={w.formTile(form.name, size, w.formUsed(uses(form.id)))}
+                onClick={() => takeForm(chosen?.id === form.id ? null : form.id)}
+              >
+                <svg
+                  class="tile-picture"
+                  viewBox={planned ? `${(planned.widthMm - box) / 2} ${(planned.heightMm - box) / 2} ${box} ${box}` : '0 0 1 1'}
+                  aria-hidden="true"
+                >
                   {planned && <path fill-rule="evenodd" d={regionPath(planned.region)} />}
                 </svg>
-                <b>{form.name}</b>{' '}<small>{size}</small>
+                <b>{form.name}</b> <small>{size}</small>
               </button>
             </li>
           );
         })}
         <li>
-          <input ref={chooser} type="file" accept=".svg,.dxf,image/svg+xml" multiple class="unseen" tabindex={-1} aria-label={w.bring} data-bring="drawing"
+          <input
+            ref={chooser}
+            type="file"
+            accept=".svg,.dxf,image/svg+xml"
+            multiple
+            class="unseen"
+            tabindex={-1}
+            aria-label={w.bring}
+            data-bring="drawing"
             onChange={(e) => {
               const files = [...(e.currentTarget.files ?? [])];
               e.currentTarget.value = '';
               void bringDrawings(bench, files, cutId, null);
-            }} />
+            }}
+          />
           <button type="button" class="tile tile-new" onClick={() => chooser.current?.click()}>
-            <svg class="tile-picture" viewBox="0 0 24 24" aria-hidden="true"><path class="plus" d="M12 6v12M6 12h12" /></svg>
+            <svg class="tile-picture" viewBox="0 0 24 24" aria-hidden="true">
+              <path class="plus" d="M12 6v12M6 12h12" />
+            </svg>
             <b>{w.bring}</b>
             <small>SVG · DXF</small>
           </button>
         </li>
         <li>
-          <input ref={photos} type="file" accept="image/jpeg,image/png,image/webp,image/tiff" class="unseen" tabindex={-1} aria-label={w.bringPhoto} data-bring="photo"
+          <input
+            ref={photos}
+            type="file"
+            accept="image/jpeg,image/png,image/webp,image/tiff"
+            class="unseen"
+            tabindex={-1}
+            aria-label={w.bringPhoto}
+            data-bring="photo"
             onChange={(e) => {
               const file = e.currentTarget.files?.[0];
               e.currentTarget.value = '';
               if (file) void takePhotograph(bench, file);
-            }} />
+            }}
+          />
           <button type="button" class="tile tile-new" onClick={() => photos.current?.click()}>
-            <svg class="tile-picture" viewBox="0 0 24 24" aria-hidden="true"><path class="plus" d="M6 7l12 1 1 10-14-1zM9 12a3 2.4 0 1 0 6 0a3 2.4 0 1 0-6 0" /></svg>
+            <svg class="tile-picture" viewBox="0 0 24 24" aria-hidden="true">
+              <path class="plus" d="M6 7l12 1 1 10-14-1zM9 12a3 2.4 0 1 0 6 0a3 2.4 0 1 0-6 0" />
+            </svg>
             <b>{w.bringPhoto}</b>
           </button>
         </li>
@@ -72,7 +104,15 @@ export function FormShelf({ bench, cutId }: { readonly bench: Bench; readonly cu
       {broughtProblems.value.length > 0 && (
         <div class="brought" role="alert" ref={showIt}>
           <ProblemList problems={broughtProblems.value} />
-          <button type="button" class="button button-line" onClick={() => { broughtProblems.value = []; }}>{words().shell.close}</button>
+          <button
+            type="button"
+            class="button button-line"
+            onClick={() => {
+              broughtProblems.value = [];
+            }}
+          >
+            {words().shell.close}
+          </button>
         </div>
       )}
       {chosen && <FormInHand bench={bench} form={chosen} cutId={cutId} uses={uses(chosen.id)} />}
@@ -80,7 +120,17 @@ export function FormShelf({ bench, cutId }: { readonly bench: Bench; readonly cu
   );
 }
 
-function FormInHand({ bench, form, cutId, uses }: { readonly bench: Bench; readonly form: JobForm; readonly cutId: string | null; readonly uses: number }) {
+function FormInHand({
+  bench,
+  form,
+  cutId,
+  uses,
+}: {
+  readonly bench: Bench;
+  readonly form: JobForm;
+  readonly cutId: string | null;
+  readonly uses: number;
+}) {
   const w = words().forms;
   const job = bench.job.value!;
   const planned = bench.plan.value?.forms.find((f) => f.id === form.id);
@@ -98,9 +148,11 @@ function FormInHand({ bench, form, cutId, uses }: { readonly bench: Bench; reado
     inHand.value = { cutId: made.id, part: 0, formId: null };
     bench.announce(w.placed(form.name, form.name));
   };
-  const setWidth = (widthMm: number): void => bench.edit(step('sizeForm', form.name), (j) => ({
-    ...j, forms: j.forms.map((f) => (f.id === form.id ? { ...f, widthMm, heightMm: undefined } : f)),
-  }));
+  const setWidth = (widthMm: number): void =>
+    bench.edit(step('sizeForm', form.name), (j) => ({
+      ...j,
+      forms: j.forms.map((f) => (f.id === form.id ? { ...f, widthMm, heightMm: undefined } : f)),
+    }));
   const remove = (): void => {
     const attachments = new Map(bench.attachments.value);
     const shared = job.forms.some((f) => f.id !== form.id && f.drawing === form.drawing);
@@ -110,10 +162,25 @@ function FormInHand({ bench, form, cutId, uses }: { readonly bench: Bench; reado
   };
   return (
     <div class="row form-in-hand">
-      {cut && <button type="button" class="button button-strong" onClick={onto}>{w.ontoCut(cut.name)}</button>}
-      <button type="button" class={`button ${cut ? 'button-line' : 'button-strong'}`} onClick={anew}>{w.asNewCut}</button>
-      {planned && <label class="num"><span>{w.formWidth}</span><LengthField label={w.formWidth} valueMm={planned.widthMm} minMm={1} maxMm={5000} units={job.units} onSet={setWidth} /></label>}
-      {uses === 0 && <button type="button" class="button button-line" onClick={remove}>{w.removeForm}</button>}
+      {cut && (
+        <button type="button" class="button button-strong" onClick={onto}>
+          {w.ontoCut(cut.name)}
+        </button>
+      )}
+      <button type="button" class={`button ${cut ? 'button-line' : 'button-strong'}`} onClick={anew}>
+        {w.asNewCut}
+      </button>
+      {planned && (
+        <label class="num">
+          <span>{w.formWidth}</span>
+          <LengthField label={w.formWidth} valueMm={planned.widthMm} minMm={1} maxMm={5000} units={job.units} onSet={setWidth} />
+        </label>
+      )}
+      {uses === 0 && (
+        <button type="button" class="button button-line" onClick={remove}>
+          {w.removeForm}
+        </button>
+      )}
     </div>
   );
 }

@@ -15,21 +15,37 @@ export function NewJob({ onStart }: { readonly onStart: (jobText: string) => voi
   const w = words().forms;
   const wishes = useSignal<NewJobWishes>({ title: w.newTitleDefault, units: 'mm', ...usual.mm });
   const { title, units, imageMm, sheetMm } = wishes.value;
-  const set = (change: Partial<NewJobWishes>): void => { wishes.value = { ...wishes.value, ...change }; };
+  const set = (change: Partial<NewJobWishes>): void => {
+    wishes.value = { ...wishes.value, ...change };
+  };
   const untouched = imageMm === usual[units].imageMm && sheetMm === usual[units].sheetMm;
   const fits = imageMm[0] <= sheetMm[0] && imageMm[1] <= sheetMm[1];
   const field = (label: string, valueMm: number, onSet: (mm: number) => void) => (
-    <label class="num"><span>{label}</span><LengthField label={label} valueMm={valueMm} minMm={5} maxMm={5000} units={units} onSet={onSet} /></label>
+    <label class="num">
+      <span>{label}</span>
+      <LengthField label={label} valueMm={valueMm} minMm={5} maxMm={5000} units={units} onSet={onSet} />
+    </label>
   );
   return (
     <section class="new-job" aria-labelledby="new-job">
       <h3 id="new-job">{w.newJob}</h3>
       <div class="row">
-        <label class="num"><span>{w.newTitle}</span><input class="text" value={title} maxLength={200} onInput={(e) => set({ title: e.currentTarget.value })} /></label>
+        <label class="num">
+          <span>{w.newTitle}</span>
+          <input class="text" value={title} maxLength={200} onInput={(e) => set({ title: e.currentTarget.value })} />
+        </label>
         <fieldset class="choices">
           <legend class="unseen">{w.units}</legend>
           {(['mm', 'in'] satisfies LengthUnits[]).map((u) => (
-            <label key={u} class="choice-mark"><input type="radio" name="new-units" checked={units === u} onChange={() => set({ units: u, ...(untouched ? usual[u] : {}) })} /><span>{u === 'mm' ? w.mm : w.inch}</span></label>
+            <label key={u} class="choice-mark">
+              <input
+                type="radio"
+                name="new-units"
+                checked={units === u}
+                onChange={() => set({ units: u, ...(untouched ? usual[u] : {}) })}
+              />
+              <span>{u === 'mm' ? w.mm : w.inch}</span>
+            </label>
           ))}
         </fieldset>
       </div>
@@ -39,8 +55,21 @@ export function NewJob({ onStart }: { readonly onStart: (jobText: string) => voi
         {field(w.sheetWidth, sheetMm[0], (mm) => set({ sheetMm: [mm, sheetMm[1]] }))}
         {field(w.sheetHeight, sheetMm[1], (mm) => set({ sheetMm: [sheetMm[0], mm] }))}
       </div>
-      {!fits && <p role="alert"><b>{w.notFit}</b></p>}
-      <div class="row"><button type="button" class="button button-strong" disabled={!fits || title.trim() === ''} onClick={() => onStart(newJobText({ ...wishes.value, title: title.trim() }))}>{w.start}</button></div>
+      {!fits && (
+        <p role="alert">
+          <b>{w.notFit}</b>
+        </p>
+      )}
+      <div class="row">
+        <button
+          type="button"
+          class="button button-strong"
+          disabled={!fits || title.trim() === ''}
+          onClick={() => onStart(newJobText({ ...wishes.value, title: title.trim() }))}
+        >
+          {w.start}
+        </button>
+      </div>
     </section>
   );
 }

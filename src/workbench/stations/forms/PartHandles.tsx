@@ -26,8 +26,13 @@ export function PartHandles({ ground, pxPerMm, whole, ...hand }: Props) {
   const px = 1 / pxPerMm;
   const middle = [shown.xMm, shown.yMm] as const;
   const far = ([x, y]: readonly [number, number]): number => Math.hypot(x - middle[0], y - middle[1]);
-  const radius = Math.max(leastRadiusPx * px, Math.min((Math.hypot(form.widthMm, form.heightMm) / 2) * shown.scale + 10 * px,
-    ...[-90, 0].map((knob) => roomTo(whole, middle, shown.angleDeg + knob, 10 * px))));
+  const radius = Math.max(
+    leastRadiusPx * px,
+    Math.min(
+      (Math.hypot(form.widthMm, form.heightMm) / 2) * shown.scale + 10 * px,
+      ...[-90, 0].map((knob) => roomTo(whole, middle, shown.angleDeg + knob, 10 * px)),
+    ),
+  );
 
   const size = (e: PointerEvent): void => {
     if (!ground.current) return;
@@ -49,7 +54,10 @@ export function PartHandles({ ground, pxPerMm, whole, ...hand }: Props) {
       onMove(now, event) {
         const angle = within((Math.atan2(now[1] - middle[1], now[0] - middle[0]) * 180) / Math.PI + 90);
         const near = Math.round(angle / 15) * 15;
-        draft.value = { part: index, placed: { ...part, angleDeg: catching.peek() && !event.altKey && Math.abs(angle - near) < catchDeg ? within(near) : angle } };
+        draft.value = {
+          part: index,
+          placed: { ...part, angleDeg: catching.peek() && !event.altKey && Math.abs(angle - near) < catchDeg ? within(near) : angle },
+        };
       },
       onEnd(_now, how) {
         const put = draft.peek()?.placed.angleDeg;
@@ -73,7 +81,8 @@ export function PartHandles({ ground, pxPerMm, whole, ...hand }: Props) {
         <path class="ring-line" d={ticks(radius, px)} />
       </g>
       <g transform={`translate(${middle[0]} ${middle[1]}) rotate(${shown.angleDeg})`}>
-        <path class="ring-halo" d={needle} /><path class="ring-line" d={needle} />
+        <path class="ring-halo" d={needle} />
+        <path class="ring-line" d={needle} />
         {knob(radius, 0, 'size', size)}
         {knob(0, -radius, 'turn', turn)}
       </g>
@@ -93,6 +102,7 @@ function ticks(radius: number, px: number): string {
 /** How far it is from a point, in a direction, to `short` of the edge of a box; 0 outside of it. */
 function roomTo(box: Box, [x, y]: readonly [number, number], degrees: number, short: number): number {
   const [dx, dy] = [Math.cos((degrees * Math.PI) / 180), Math.sin((degrees * Math.PI) / 180)];
-  const along = (at: number, d: number, low: number, high: number): number => (Math.abs(d) < 1e-9 ? Infinity : ((d > 0 ? high - short : low + short) - at) / d);
+  const along = (at: number, d: number, low: number, high: number): number =>
+    Math.abs(d) < 1e-9 ? Infinity : ((d > 0 ? high - short : low + short) - at) / d;
   return Math.max(0, Math.min(along(x, dx, box.minX, box.maxX), along(y, dy, box.minY, box.maxY)));
 }

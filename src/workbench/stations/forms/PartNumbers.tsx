@@ -17,7 +17,12 @@ export function PartNumbers(hand: PartInHand) {
   const part = draft.value?.part === index ? draft.value.placed : hand.part;
   const again = (): void => {
     bench.edit(step('putForm', form.name, bench.job.value?.cuts.find((c) => c.id === cutId)?.name ?? ''), (j) =>
-      withParts(j, cutId, (parts) => [...parts.slice(0, index + 1), { ...hand.part, xMm: hand.part.xMm + 5, yMm: hand.part.yMm + 5 }, ...parts.slice(index + 1)]));
+      withParts(j, cutId, (parts) => [
+        ...parts.slice(0, index + 1),
+        { ...hand.part, xMm: hand.part.xMm + 5, yMm: hand.part.yMm + 5 },
+        ...parts.slice(index + 1),
+      ]),
+    );
     takePart(index + 1);
   };
   const scatter = part.repeat?.kind === 'scatter';
@@ -27,24 +32,94 @@ export function PartNumbers(hand: PartInHand) {
         <legend>{w.howTitle}</legend>
         {hows.map((how) => (
           <label key={how} class="choice-mark">
-            <input type="radio" name="how" checked={part.how === how} onChange={() => bench.edit(step('howForm', form.name), (j) => withPart(j, cutId, index, { how }))} />
+            <input
+              type="radio"
+              name="how"
+              checked={part.how === how}
+              onChange={() => bench.edit(step('howForm', form.name), (j) => withPart(j, cutId, index, { how }))}
+            />
             <span>{w.how[how]}</span>
           </label>
         ))}
       </fieldset>
       <div class="nums">
-        {!scatter && <label class="num"><span>{w.x}</span><LengthField label={w.x} valueMm={part.xMm} minMm={-5000} maxMm={5000} units={units} onSet={(v) => movePart(hand, v, hand.part.yMm)} /></label>}
-        {!scatter && <label class="num"><span>{w.y}</span><LengthField label={w.y} valueMm={part.yMm} minMm={-5000} maxMm={5000} units={units} onSet={(v) => movePart(hand, hand.part.xMm, v)} /></label>}
-        <label class="num"><span>{w.width}</span><LengthField label={w.width} valueMm={form.widthMm * part.scale} minMm={0.5} maxMm={5000} units={units} onSet={(v) => scalePart(hand, v / form.widthMm)} /></label>
-        <label class="num"><span>{w.height}</span><LengthField label={w.height} valueMm={form.heightMm * part.scale} minMm={0.5} maxMm={5000} units={units} onSet={(v) => scalePart(hand, v / form.heightMm)} /></label>
-        <label class="num"><span>{w.scale}</span><NumberField label={w.scale} value={part.scale * 100} min={1} max={100000} digits={1} unit="%" onSet={(v) => scalePart(hand, v / 100)} /></label>
-        <label class="num"><span>{w.angle}</span><NumberField label={w.angle} value={part.angleDeg} min={-3600} max={3600} digits={1} unit="°" onSet={(v) => turnPart(hand, v)} /></label>
-        <label class="tick"><input type="checkbox" checked={part.mirror} onChange={() => mirrorPart(hand)} /><span>{w.mirror}</span></label>
+        {!scatter && (
+          <label class="num">
+            <span>{w.x}</span>
+            <LengthField
+              label={w.x}
+              valueMm={part.xMm}
+              minMm={-5000}
+              maxMm={5000}
+              units={units}
+              onSet={(v) => movePart(hand, v, hand.part.yMm)}
+            />
+          </label>
+        )}
+        {!scatter && (
+          <label class="num">
+            <span>{w.y}</span>
+            <LengthField
+              label={w.y}
+              valueMm={part.yMm}
+              minMm={-5000}
+              maxMm={5000}
+              units={units}
+              onSet={(v) => movePart(hand, hand.part.xMm, v)}
+            />
+          </label>
+        )}
+        <label class="num">
+          <span>{w.width}</span>
+          <LengthField
+            label={w.width}
+            valueMm={form.widthMm * part.scale}
+            minMm={0.5}
+            maxMm={5000}
+            units={units}
+            onSet={(v) => scalePart(hand, v / form.widthMm)}
+          />
+        </label>
+        <label class="num">
+          <span>{w.height}</span>
+          <LengthField
+            label={w.height}
+            valueMm={form.heightMm * part.scale}
+            minMm={0.5}
+            maxMm={5000}
+            units={units}
+            onSet={(v) => scalePart(hand, v / form.heightMm)}
+          />
+        </label>
+        <label class="num">
+          <span>{w.scale}</span>
+          <NumberField
+            label={w.scale}
+            value={part.scale * 100}
+            min={1}
+            max={100000}
+            digits={1}
+            unit="%"
+            onSet={(v) => scalePart(hand, v / 100)}
+          />
+        </label>
+        <label class="num">
+          <span>{w.angle}</span>
+          <NumberField label={w.angle} value={part.angleDeg} min={-3600} max={3600} digits={1} unit="°" onSet={(v) => turnPart(hand, v)} />
+        </label>
+        <label class="tick">
+          <input type="checkbox" checked={part.mirror} onChange={() => mirrorPart(hand)} />
+          <span>{w.mirror}</span>
+        </label>
       </div>
       <RepeatNumbers {...hand} />
       <div class="row">
-        <button type="button" class="button button-line" onClick={again}>{w.again}</button>
-        <button type="button" class="button button-line" onClick={() => takePartOff(hand)}>{w.takeOff}</button>
+        <button type="button" class="button button-line" onClick={again}>
+          {w.again}
+        </button>
+        <button type="button" class="button button-line" onClick={() => takePartOff(hand)}>
+          {w.takeOff}
+        </button>
       </div>
     </div>
   );

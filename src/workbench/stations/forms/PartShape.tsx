@@ -6,7 +6,6 @@ import { copiesOf, movePart, partKey, type PartInHand } from './place.ts';
 import { partBox, reachPx, snapBox, type SnapLines } from './snap.ts';
 import { catching, draft, inHand, met, shownPxPerMm, takePart } from './state.ts';
 
-
 interface Props extends PartInHand {
   readonly ground: RefObject<SVGGElement | null>;
   /** Lines to catch on, of everything but this part. */
@@ -31,9 +30,13 @@ export function PartShape({ ground, lines, ...hand }: Props) {
     const from = mmAt(ground.current, e.clientX, e.clientY);
     carry(e, ground.current, {
       onMove(now, event) {
-        const dx = now[0] - from[0], dy = now[1] - from[1];
+        const dx = now[0] - from[0],
+          dy = now[1] - from[1];
         const moved = { minX: box.minX + dx, maxX: box.maxX + dx, minY: box.minY + dy, maxY: box.maxY + dy };
-        const snapped = event.altKey || !catching.peek() || start.repeat?.kind === 'scatter' ? { dxMm: 0, dyMm: 0, x: null, y: null } : snapBox(moved, near, reachPx / shownPxPerMm.peek());
+        const snapped =
+          event.altKey || !catching.peek() || start.repeat?.kind === 'scatter'
+            ? { dxMm: 0, dyMm: 0, x: null, y: null }
+            : snapBox(moved, near, reachPx / shownPxPerMm.peek());
         met.value = { x: snapped.x, y: snapped.y };
         draft.value = { part: index, placed: { ...start, xMm: start.xMm + dx + snapped.dxMm, yMm: start.yMm + dy + snapped.dyMm } };
       },
@@ -49,10 +52,25 @@ export function PartShape({ ground, lines, ...hand }: Props) {
   const shown = carried ?? part;
   const say = (mm: number): string => sayLength(mm, job.units);
   return (
-    <g class={`placed placed-${part.how}${held ? ' placed-held' : ''}${carried ? ' placed-carried' : ''}`} data-placed={index} tabindex={0} role="button" aria-pressed={held}
+    <g
+      class={`placed placed-${part.how}${held ? ' placed-held' : ''}${carried ? ' placed-carried' : ''}`}
+      data-placed={index}
+      tabindex={0}
+      role="button"
+      aria-pressed={held}
       aria-label={w.partLabel(form.name, w.how[part.how], say(part.xMm), say(part.yMm))}
-      onPointerDown={onPointerDown} onKeyDown={(e) => { partKey(hand, e); }} onFocus={() => { if (inHand.peek().part !== index) takePart(index); }} onBlur={() => bench.settle()}>
-      {copiesOf(shown, form, job.image).map((transform, i) => <use key={i} href={`#form-${form.id}`} transform={transform} />)}
+      onPointerDown={onPointerDown}
+      onKeyDown={(e) => {
+        partKey(hand, e);
+      }}
+      onFocus={() => {
+        if (inHand.peek().part !== index) takePart(index);
+      }}
+      onBlur={() => bench.settle()}
+    >
+      {copiesOf(shown, form, job.image).map((transform, i) => (
+        <use key={i} href={`#form-${form.id}`} transform={transform} />
+      ))}
     </g>
   );
 }

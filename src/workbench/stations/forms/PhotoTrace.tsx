@@ -65,26 +65,52 @@ export function PhotoTrace({ bench, photo }: { readonly bench: Bench; readonly p
   const trace = async (): Promise<void> => {
     const mine = ++wanted.current;
     busy.value = true;
-    const what: TraceAsk['what'] = kind.value === 'scan' ? { kind: 'scan', pixelsPerInch: ppi.value } : kind.value === 'mask' ? { kind: 'mask', widthMm: maskWidth.value }
-      : { kind: 'photo', sheet: kind.value, ...(corners.value ? { corners: corners.value } : {}) };
+    const what: TraceAsk['what'] =
+      kind.value === 'scan'
+        ? { kind: 'scan', pixelsPerInch: ppi.value }
+        : kind.value === 'mask'
+          ? { kind: 'mask', widthMm: maskWidth.value }
+          : { kind: 'photo', sheet: kind.value, ...(corners.value ? { corners: corners.value } : {}) };
     try {
       const first = !known.current;
       known.current = true;
-      const found = await bench.ask('trace', { id: photo.id, name: photo.name, what, darkShare: dark.value, smoothMm: smoothMm.value, leastMm2: leastMm2.value, ...(first ? { bytes: photo.bytes } : {}) });
+      const found = await bench.ask('trace', {
+        id: photo.id,
+        name: photo.name,
+        what,
+        darkShare: dark.value,
+        smoothMm: smoothMm.value,
+        leastMm2: leastMm2.value,
+        ...(first ? { bytes: photo.bytes } : {}),
+      });
       if (mine !== wanted.current) return;
       answer.value = found;
       if (!corners.value && what.kind === 'photo') {
         const { widthPx: x, heightPx: y } = found;
-        corners.value = found.corners.length === 4 ? found.corners : [[x * 0.1, y * 0.1], [x * 0.9, y * 0.1], [x * 0.9, y * 0.9], [x * 0.1, y * 0.9]];
+        corners.value =
+          found.corners.length === 4
+            ? found.corners
+            : [
+                [x * 0.1, y * 0.1],
+                [x * 0.9, y * 0.1],
+                [x * 0.9, y * 0.9],
+                [x * 0.1, y * 0.9],
+              ];
       }
     } catch (error) {
-      bench.refuse(error instanceof ProblemError ? error.problems : [problem('error', 'went-wrong', photo.name, words().shell.wentWrong, error instanceof Error ? error.message : String(error))]);
+      bench.refuse(
+        error instanceof ProblemError
+          ? error.problems
+          : [problem('error', 'went-wrong', photo.name, words().shell.wentWrong, error instanceof Error ? error.message : String(error))],
+      );
       leavePhotograph();
     } finally {
       if (mine === wanted.current) busy.value = false;
     }
   };
-  useEffect(() => { void trace(); }, [photo.id]);
+  useEffect(() => {
+    void trace();
+  }, [photo.id]);
   useEffect(() => (ground.current?.ownerSVGElement ? holdStill(ground.current.ownerSVGElement) : undefined), [answer.value === null]);
   const change = (set: () => void): void => {
     set();
@@ -97,7 +123,9 @@ export function PhotoTrace({ bench, photo }: { readonly bench: Bench; readonly p
     if (!traced) return;
     const form: JobForm = { id: freshId(job.forms, name.value), name: name.value.trim() || photo.name, outline: traced.outline };
     const empty = job.cuts.length === 0;
-    bench.edit(step('bringForm', form.name), (j) => (empty ? newCut(withForm(j, form), form.name, newPart(form.id, j.image.widthMm / 2, j.image.heightMm / 2)).job : withForm(j, form)));
+    bench.edit(step('bringForm', form.name), (j) =>
+      empty ? newCut(withForm(j, form), form.name, newPart(form.id, j.image.widthMm / 2, j.image.heightMm / 2)).job : withForm(j, form),
+    );
     if (empty) inHand.value = { cutId: null, part: 0, formId: null };
     else takeForm(form.id);
     leavePhotograph();
@@ -111,7 +139,19 @@ export function PhotoTrace({ bench, photo }: { readonly bench: Bench; readonly p
       <fieldset class="choices">
         <legend class="unseen">{w.traceIs}</legend>
         {kinds.map((k) => (
-          <label key={k} class="choice-mark"><input type="radio" name="trace-kind" checked={kind.value === k} onChange={() => change(() => { kind.value = k; })} /><span>{w.traceKinds[k]}</span></label>
+          <label key={k} class="choice-mark">
+            <input
+              type="radio"
+              name="trace-kind"
+              checked={kind.value === k}
+              onChange={() =>
+                change(() => {
+                  kind.value = k;
+                })
+              }
+            />
+            <span>{w.traceKinds[k]}</span>
+          </label>
         ))}
       </fieldset>
       {found && (
@@ -122,8 +162,17 @@ export function PhotoTrace({ bench, photo }: { readonly bench: Bench; readonly p
               <>
                 <path class="trace-sheet" d={`M${corners.value.map((c) => c.join(' ')).join('L')}Z`} />
                 {corners.value.map((corner, i) => (
-                  <Marker key={i} at={corner} label={w.corner(i + 1)} ground={ground} pxPerMm={perPx}
-                    onMove={(to) => { corners.value = corners.value!.map((c, k) => (k === i ? to : c)); }} onEnd={() => void trace()} />
+                  <Marker
+                    key={i}
+                    at={corner}
+                    label={w.corner(i + 1)}
+                    ground={ground}
+                    pxPerMm={perPx}
+                    onMove={(to) => {
+                      corners.value = corners.value!.map((c, k) => (k === i ? to : c));
+                    }}
+                    onEnd={() => void trace()}
+                  />
                 ))}
               </>
             )}
@@ -132,32 +181,128 @@ export function PhotoTrace({ bench, photo }: { readonly bench: Bench; readonly p
       )}
       {(kind.value === 'a4' || kind.value === 'letter') && <p class="num-note">{w.traceHow}</p>}
       <div class="nums">
-        {kind.value === 'scan' && <label class="num"><span>{w.scanPpi}</span><NumberField label={w.scanPpi} value={ppi.value} min={20} max={10000} unit="" onSet={(v) => change(() => { ppi.value = v; })} /></label>}
-        {kind.value === 'mask' && <label class="num"><span>{w.maskWidth}</span><LengthField label={w.maskWidth} valueMm={maskWidth.value} minMm={1} maxMm={5000} units={job.units} onSet={(v) => change(() => { maskWidth.value = v; })} /></label>}
-        <label class="num"><span>{w.smooth}</span><LengthField label={w.smooth} valueMm={smoothMm.value} minMm={0} maxMm={5} units={job.units} onSet={(v) => change(() => { smoothMm.value = v; })} /></label>
-        <label class="num"><span>{w.specks}</span><NumberField label={w.specks} value={leastMm2.value} min={0} max={1000} digits={1} unit="mm²" onSet={(v) => change(() => { leastMm2.value = v; })} /></label>
+        {kind.value === 'scan' && (
+          <label class="num">
+            <span>{w.scanPpi}</span>
+            <NumberField
+              label={w.scanPpi}
+              value={ppi.value}
+              min={20}
+              max={10000}
+              unit=""
+              onSet={(v) =>
+                change(() => {
+                  ppi.value = v;
+                })
+              }
+            />
+          </label>
+        )}
+        {kind.value === 'mask' && (
+          <label class="num">
+            <span>{w.maskWidth}</span>
+            <LengthField
+              label={w.maskWidth}
+              valueMm={maskWidth.value}
+              minMm={1}
+              maxMm={5000}
+              units={job.units}
+              onSet={(v) =>
+                change(() => {
+                  maskWidth.value = v;
+                })
+              }
+            />
+          </label>
+        )}
+        <label class="num">
+          <span>{w.smooth}</span>
+          <LengthField
+            label={w.smooth}
+            valueMm={smoothMm.value}
+            minMm={0}
+            maxMm={5}
+            units={job.units}
+            onSet={(v) =>
+              change(() => {
+                smoothMm.value = v;
+              })
+            }
+          />
+        </label>
+        <label class="num">
+          <span>{w.specks}</span>
+          <NumberField
+            label={w.specks}
+            value={leastMm2.value}
+            min={0}
+            max={1000}
+            digits={1}
+            unit="mm²"
+            onSet={(v) =>
+              change(() => {
+                leastMm2.value = v;
+              })
+            }
+          />
+        </label>
       </div>
       {kind.value !== 'mask' && (
-        <label class="num"><span>{w.threshold} {w.thresholdText(Math.round((1 - dark.value) * 100))}</span>
-          <Slider label={w.threshold} value={1 - dark.value} min={0.1} max={0.9} step={0.01} text={w.thresholdText(Math.round((1 - dark.value) * 100))}
-            onMove={(v) => { dark.value = 1 - v; }} onSettle={() => void trace()} />
+        <label class="num">
+          <span>
+            {w.threshold} {w.thresholdText(Math.round((1 - dark.value) * 100))}
+          </span>
+          <Slider
+            label={w.threshold}
+            value={1 - dark.value}
+            min={0.1}
+            max={0.9}
+            step={0.01}
+            text={w.thresholdText(Math.round((1 - dark.value) * 100))}
+            onMove={(v) => {
+              dark.value = 1 - v;
+            }}
+            onSettle={() => void trace()}
+          />
         </label>
       )}
       {busy.value && <p role="status">{w.tracing}</p>}
       {found && found.problems.length > 0 && <ProblemList problems={found.problems} />}
       {traced && (
         <>
-          <svg class="trace-outline" viewBox={`${-1} ${-1} ${traced.widthMm + 2} ${traced.heightMm + 2}`} role="img" aria-label={w.tracedSize(saySize(traced.widthMm, traced.heightMm, job.units), traced.outline.length)}>
+          <svg
+            class="trace-outline"
+            viewBox={`${-1} ${-1} ${traced.widthMm + 2} ${traced.heightMm + 2}`}
+            role="img"
+            aria-label={w.tracedSize(saySize(traced.widthMm, traced.heightMm, job.units), traced.outline.length)}
+          >
             <path fill-rule="evenodd" d={traced.outline.map((ring) => `M${ring.map((p) => p.join(' ')).join('L')}Z`).join('')} />
           </svg>
-          <p><b>{w.tracedSize(saySize(traced.widthMm, traced.heightMm, job.units), traced.outline.length)}</b></p>
-          <details class="fold"><summary>{words().sheet.why}</summary><p>{w.tracedWhy}</p></details>
+          <p>
+            <b>{w.tracedSize(saySize(traced.widthMm, traced.heightMm, job.units), traced.outline.length)}</b>
+          </p>
+          <details class="fold">
+            <summary>{words().sheet.why}</summary>
+            <p>{w.tracedWhy}</p>
+          </details>
         </>
       )}
       <div class="row">
-        <input class="text" aria-label={w.photoName} value={name.value} maxLength={200} onInput={(e) => { name.value = e.currentTarget.value; }} />
-        <button type="button" class="button button-strong" disabled={!traced || busy.value} onClick={keep}>{w.makeForm}</button>
-        <button type="button" class="button button-line" onClick={leavePhotograph}>{w.leaveTrace}</button>
+        <input
+          class="text"
+          aria-label={w.photoName}
+          value={name.value}
+          maxLength={200}
+          onInput={(e) => {
+            name.value = e.currentTarget.value;
+          }}
+        />
+        <button type="button" class="button button-strong" disabled={!traced || busy.value} onClick={keep}>
+          {w.makeForm}
+        </button>
+        <button type="button" class="button button-line" onClick={leavePhotograph}>
+          {w.leaveTrace}
+        </button>
       </div>
     </section>
   );

@@ -20,19 +20,31 @@ export interface Ground {
   readonly whole: Box;
 }
 
-export function groundOf(plan: ShownPlan | null, paperId: string | undefined, image: { readonly widthMm: number; readonly heightMm: number }): Ground {
+export function groundOf(
+  plan: ShownPlan | null,
+  paperId: string | undefined,
+  image: { readonly widthMm: number; readonly heightMm: number },
+): Ground {
   const template = plan?.register.stops.find((s) => s.paperId === paperId)?.template;
   if (!template) return { sheet: null, stops: [], whole: { minX: -12, minY: -12, maxX: image.widthMm + 12, maxY: image.heightMm + 12 } };
   const box = (r: { xMm: number; yMm: number; widthMm: number; heightMm: number }): Box => {
-    const minX = r.xMm - template.image.xMm, minY = r.yMm - template.image.yMm;
+    const minX = r.xMm - template.image.xMm,
+      minY = r.yMm - template.image.yMm;
     return { minX, minY, maxX: minX + r.widthMm, maxY: minY + r.heightMm };
   };
-  const sheet = box(template.sheet), stops = template.stops.map(box);
+  const sheet = box(template.sheet),
+    stops = template.stops.map(box);
   const all = [sheet, ...stops];
   const edge = 4;
   return {
-    sheet, stops,
-    whole: { minX: Math.min(...all.map((b) => b.minX)) - edge, minY: Math.min(...all.map((b) => b.minY)) - edge, maxX: Math.max(...all.map((b) => b.maxX)) + edge, maxY: Math.max(...all.map((b) => b.maxY)) + edge },
+    sheet,
+    stops,
+    whole: {
+      minX: Math.min(...all.map((b) => b.minX)) - edge,
+      minY: Math.min(...all.map((b) => b.minY)) - edge,
+      maxX: Math.max(...all.map((b) => b.maxX)) + edge,
+      maxY: Math.max(...all.map((b) => b.maxY)) + edge,
+    },
   };
 }
 
@@ -59,13 +71,18 @@ export function SheetDrawing({ bench, cutId, ground, pxPerMm, paperColour, clear
   const heldForm = heldPart && formOf(heldPart.form);
   const image = imageBox(job.image);
 
-  const linesWithout = useMemo(() => (index: number) => (): SnapLines => {
-    const others = job.cuts.flatMap((c) => c.parts.flatMap((p, i) => {
-      const form = (c.id === cutId && i === index) || p.repeat?.kind === 'scatter' ? undefined : formOf(p.form);
-      return form ? [partBox(form, p)] : [];
-    }));
-    return linesOf([image, ...(ground.sheet ? [ground.sheet] : []), ...ground.stops, ...others]);
-  }, [job.cuts, plan?.forms, ground, cutId]);
+  const linesWithout = useMemo(
+    () => (index: number) => (): SnapLines => {
+      const others = job.cuts.flatMap((c) =>
+        c.parts.flatMap((p, i) => {
+          const form = (c.id === cutId && i === index) || p.repeat?.kind === 'scatter' ? undefined : formOf(p.form);
+          return form ? [partBox(form, p)] : [];
+        }),
+      );
+      return linesOf([image, ...(ground.sheet ? [ground.sheet] : []), ...ground.stops, ...others]);
+    },
+    [job.cuts, plan?.forms, ground, cutId],
+  );
 
   const rect = (b: Box) => ({ x: b.minX, y: b.minY, width: b.maxX - b.minX, height: b.maxY - b.minY });
   const ends = measuring.value;
@@ -73,33 +90,91 @@ export function SheetDrawing({ bench, cutId, ground, pxPerMm, paperColour, clear
   return (
     <g ref={layer} class={`sheet-layer${draft.value ? ' carrying' : ''}${clear ? ' over-print' : ''}`}>
       <defs>
-        {plan?.forms.map((form) => <path key={form.id} id={`form-${form.id}`} class="form-path" fill-rule="evenodd" d={regionPath(form.region)} />)}
-        <clipPath id="image-clip"><rect {...rect(image)} /></clipPath>
+        {plan?.forms.map((form) => (
+          <path key={form.id} id={`form-${form.id}`} class="form-path" fill-rule="evenodd" d={regionPath(form.region)} />
+        ))}
+        <clipPath id="image-clip">
+          <rect {...rect(image)} />
+        </clipPath>
       </defs>
-      <g onPointerDown={(e) => { if (e.button === 0) takePart(null); }}>
+      <g
+        onPointerDown={(e) => {
+          if (e.button === 0) takePart(null);
+        }}
+      >
         <rect class="ground" {...rect(ground.whole)} />
-        {ground.stops.map((stop, i) => <rect key={i} class="ground-stop" {...rect(stop)}><title>{w.stops}</title></rect>)}
+        {ground.stops.map((stop, i) => (
+          <rect key={i} class="ground-stop" {...rect(stop)}>
+            <title>{w.stops}</title>
+          </rect>
+        ))}
         {!clear && <rect class="sheet-paper" {...rect(ground.sheet ?? image)} style={{ fill: paperColour }} />}
         {ground.sheet && <rect class="ground-edge" {...rect(ground.sheet)} />}
-        {!clear && plan?.cuts.filter((c) => c.id !== cutId).map((c) => <path key={c.id} class="cut-other" fill-rule="evenodd" d={regionPath(c.region)} clip-path="url(#image-clip)" />)}
-        {plan?.cuts.filter((c) => c.id === cutId).map((c) => (
-          <g key={c.id} class="cut-held"><path class="cut-fill" fill-rule="evenodd" d={regionPath(c.region)} clip-path="url(#image-clip)" /><path class="cut-halo" d={regionPath(c.region)} /><path class="cut-line" d={regionPath(c.region)} /></g>
-        ))}
-        <rect class="image-edge" {...rect(image)}><title>{w.imageEdge}</title></rect>
+        {!clear &&
+          plan?.cuts
+            .filter((c) => c.id !== cutId)
+            .map((c) => <path key={c.id} class="cut-other" fill-rule="evenodd" d={regionPath(c.region)} clip-path="url(#image-clip)" />)}
+        {plan?.cuts
+          .filter((c) => c.id === cutId)
+          .map((c) => (
+            <g key={c.id} class="cut-held">
+              <path class="cut-fill" fill-rule="evenodd" d={regionPath(c.region)} clip-path="url(#image-clip)" />
+              <path class="cut-halo" d={regionPath(c.region)} />
+              <path class="cut-line" d={regionPath(c.region)} />
+            </g>
+          ))}
+        <rect class="image-edge" {...rect(image)}>
+          <title>{w.imageEdge}</title>
+        </rect>
       </g>
       {cut?.parts.map((part, index) => {
         const form = formOf(part.form);
-        return form && <PartShape key={`${cut.id}:${index}`} bench={bench} cutId={cut.id} index={index} part={part} form={form} ground={layer} lines={linesWithout(index)} />;
+        return (
+          form && (
+            <PartShape
+              key={`${cut.id}:${index}`}
+              bench={bench}
+              cutId={cut.id}
+              index={index}
+              part={part}
+              form={form}
+              ground={layer}
+              lines={linesWithout(index)}
+            />
+          )
+        );
       })}
       {met.value.x !== null && <path class="snap-line" d={`M${met.value.x} ${ground.whole.minY}V${ground.whole.maxY}`} />}
       {met.value.y !== null && <path class="snap-line" d={`M${ground.whole.minX} ${met.value.y}H${ground.whole.maxX}`} />}
       {cut && heldPart && heldForm && heldIndex !== null && (
         <>
-          {heldPart.repeat?.kind !== 'scatter' && <PartHandles bench={bench} cutId={cut.id} index={heldIndex} part={heldPart} form={heldForm} ground={layer} pxPerMm={pxPerMm} whole={ground.whole} />}
+          {heldPart.repeat?.kind !== 'scatter' && (
+            <PartHandles
+              bench={bench}
+              cutId={cut.id}
+              index={heldIndex}
+              part={heldPart}
+              form={heldForm}
+              ground={layer}
+              pxPerMm={pxPerMm}
+              whole={ground.whole}
+            />
+          )}
           {around && (
-            <Marker at={around.centreMm} label={w.centre} ground={layer} pxPerMm={pxPerMm}
-              onMove={(to) => bench.edit(step('repeatForm', heldForm.name), (j) => withPart(j, cut.id, heldIndex, { repeat: { ...around, centreMm: [tidy(to[0]), tidy(to[1])] } }), { mark: `centre:${cut.id}:${heldIndex}` })}
-              onEnd={() => bench.settle()} />
+            <Marker
+              at={around.centreMm}
+              label={w.centre}
+              ground={layer}
+              pxPerMm={pxPerMm}
+              onMove={(to) =>
+                bench.edit(
+                  step('repeatForm', heldForm.name),
+                  (j) => withPart(j, cut.id, heldIndex, { repeat: { ...around, centreMm: [tidy(to[0]), tidy(to[1])] } }),
+                  { mark: `centre:${cut.id}:${heldIndex}` },
+                )
+              }
+              onEnd={() => bench.settle()}
+            />
           )}
         </>
       )}
@@ -108,9 +183,17 @@ export function SheetDrawing({ bench, cutId, ground, pxPerMm, paperColour, clear
           <path class="measure-halo" d={`M${ends[0].join(' ')}L${ends[1].join(' ')}`} />
           <path class="measure-line" d={`M${ends[0].join(' ')}L${ends[1].join(' ')}`} />
           {ends.map((end, i) => (
-            <Marker key={i} at={end} label={w.measureEnd(i + 1)} ground={layer} pxPerMm={pxPerMm}
+            <Marker
+              key={i}
+              at={end}
+              label={w.measureEnd(i + 1)}
+              ground={layer}
+              pxPerMm={pxPerMm}
               onMove={(to, by) => {
-                const caught = by === 'pointer' && catching.peek() ? snapBox({ minX: to[0], maxX: to[0], minY: to[1], maxY: to[1] }, linesWithout(-1)(), reachPx / pxPerMm) : null;
+                const caught =
+                  by === 'pointer' && catching.peek()
+                    ? snapBox({ minX: to[0], maxX: to[0], minY: to[1], maxY: to[1] }, linesWithout(-1)(), reachPx / pxPerMm)
+                    : null;
                 met.value = { x: caught?.x ?? null, y: caught?.y ?? null };
                 const put = [to[0] + (caught?.dxMm ?? 0), to[1] + (caught?.dyMm ?? 0)] as const;
                 measuring.value = i === 0 ? [put, ends[1]] : [ends[0], put];
@@ -118,7 +201,8 @@ export function SheetDrawing({ bench, cutId, ground, pxPerMm, paperColour, clear
               onEnd={(_to, by) => {
                 met.value = { x: null, y: null };
                 if (by === 'key') bench.announce(sayMeasure(measuring.peek(), job.units));
-              }} />
+              }}
+            />
           ))}
         </g>
       )}
@@ -128,7 +212,8 @@ export function SheetDrawing({ bench, cutId, ground, pxPerMm, paperColour, clear
 
 export function sayMeasure(ends: typeof measuring.value, units: 'mm' | 'in'): string {
   if (!ends) return '';
-  const dx = Math.abs(ends[1][0] - ends[0][0]), dy = Math.abs(ends[1][1] - ends[0][1]);
+  const dx = Math.abs(ends[1][0] - ends[0][0]),
+    dy = Math.abs(ends[1][1] - ends[0][1]);
   const say = (mm: number): string => sayLength(mm, units);
   return words().forms.measured(say(Math.hypot(dx, dy)), say(dx), say(dy));
 }

@@ -21,22 +21,39 @@ export const isPicture = (file: File): boolean => /^image\/(?!svg)/.test(file.ty
  * Drawings become forms. The first makes a cut of its own; others go onto the cut in hand when dropped on the sheet
  * (`at`, mm on the image), else onto the shelf. What can't be read is told and leaves the bench as it was.
  */
-export async function bringDrawings(bench: Bench, files: readonly File[], cutId: string | null, at: readonly [number, number] | null): Promise<void> {
+export async function bringDrawings(
+  bench: Bench,
+  files: readonly File[],
+  cutId: string | null,
+  at: readonly [number, number] | null,
+): Promise<void> {
   const problems: Problem[] = [];
   let into = cutId;
   for (const file of files) {
     try {
       into = (await bringOne(bench, file, into, at, problems)) ?? into;
     } catch (error) {
-      problems.push(...(error instanceof ProblemError ? error.problems : [problem('error', 'went-wrong', file.name, words().shell.wentWrong, error instanceof Error ? error.message : String(error))]));
+      problems.push(
+        ...(error instanceof ProblemError
+          ? error.problems
+          : [problem('error', 'went-wrong', file.name, words().shell.wentWrong, error instanceof Error ? error.message : String(error))]),
+      );
     }
   }
   broughtProblems.value = problems;
 }
 
-async function bringOne(bench: Bench, file: File, cutId: string | null, at: readonly [number, number] | null, problems: Problem[]): Promise<string | null> {
+async function bringOne(
+  bench: Bench,
+  file: File,
+  cutId: string | null,
+  at: readonly [number, number] | null,
+  problems: Problem[],
+): Promise<string | null> {
   const w = words().forms;
-  const refuse = (code: string, message: string, advice: string): never => { throw new ProblemError([problem('error', code, file.name, message, advice)]); };
+  const refuse = (code: string, message: string, advice: string): never => {
+    throw new ProblemError([problem('error', code, file.name, message, advice)]);
+  };
   if (!/\.(svg|dxf)$/i.test(file.name) && file.type !== 'image/svg+xml') refuse('not-a-drawing', w.notADrawing, w.notADrawingAdvice);
   if (file.size > mostBytes) refuse('drawing-too-large', w.tooLarge, w.tooLargeAdvice);
   const bytes = new Uint8Array(await file.arrayBuffer());
@@ -50,7 +67,9 @@ async function bringOne(bench: Bench, file: File, cutId: string | null, at: read
   const { widthMm, heightMm } = job.image;
   const k = Math.min((widthMm * shareOfImage) / read.widthMm, (heightMm * shareOfImage) / read.heightMm);
   const form: JobForm = {
-    id: freshId(job.forms, name), name, drawing: freshPath(bench.attachments.peek(), name, ending),
+    id: freshId(job.forms, name),
+    name,
+    drawing: freshPath(bench.attachments.peek(), name, ending),
     ...(read.hasPhysicalUnits ? {} : { widthMm: tidy(read.widthMm * k) }),
   };
   const attachments = new Map([...bench.attachments.peek(), [form.drawing!, bytes]]);
@@ -58,11 +77,15 @@ async function bringOne(bench: Bench, file: File, cutId: string | null, at: read
   const part = newPart(form.id, middle[0], middle[1]);
   let into: string | null = null;
   if (job.cuts.length === 0) {
-    bench.edit(step('bringForm', name), (j) => {
-      const made = newCut(withForm(j, form), name, part);
-      into = made.id;
-      return made.job;
-    }, { attachments });
+    bench.edit(
+      step('bringForm', name),
+      (j) => {
+        const made = newCut(withForm(j, form), name, part);
+        into = made.id;
+        return made.job;
+      },
+      { attachments },
+    );
     inHand.value = { cutId: into, part: 0, formId: null };
   } else if (at && cutId) {
     const index = job.cuts.find((c) => c.id === cutId)?.parts.length ?? 0;
@@ -78,7 +101,12 @@ async function bringOne(bench: Bench, file: File, cutId: string | null, at: read
 
 /** `sea-star_2.svg` → “Sea star 2”. */
 export function nameOf(file: string): string {
-  const plain = file.replace(/\.[^.]*$/, '').replace(/[-_\s]+/g, ' ').trim().slice(0, 200) || file;
+  const plain =
+    file
+      .replace(/\.[^.]*$/, '')
+      .replace(/[-_\s]+/g, ' ')
+      .trim()
+      .slice(0, 200) || file;
   return plain[0].toUpperCase() + plain.slice(1);
 }
 

@@ -54,8 +54,11 @@ export function withoutCut(job: Job, cutId: string): Job {
   const gone = new Set(job.layers.filter((l) => l.cut === cutId).map((l) => l.id));
   const stays = (item: { readonly layers: readonly string[] }): boolean => !item.layers.some((id) => gone.has(id));
   return {
-    ...job, cuts: job.cuts.filter((c) => c.id !== cutId), layers: job.layers.filter((l) => !gone.has(l.id)),
-    wanted: job.wanted.filter(stays), proofReadings: job.proofReadings.filter(stays),
+    ...job,
+    cuts: job.cuts.filter((c) => c.id !== cutId),
+    layers: job.layers.filter((l) => !gone.has(l.id)),
+    wanted: job.wanted.filter(stays),
+    proofReadings: job.proofReadings.filter(stays),
   };
 }
 
@@ -67,8 +70,23 @@ export function withoutPart(job: Job, cutId: string, index: number): Job {
 }
 
 /** One more layer, printed last, of this side of a cut; null when the sheet takes no more. */
-export function withNewLayer(job: Job, cutId: string, side: JobLayer['side'], name: string): { readonly job: Job; readonly layer: JobLayer } | null {
+export function withNewLayer(
+  job: Job,
+  cutId: string,
+  side: JobLayer['side'],
+  name: string,
+): { readonly job: Job; readonly layer: JobLayer } | null {
   if (job.layers.filter((l) => !l.off).length >= mostLayers) return null;
-  const layer: JobLayer = { id: freshId(job.layers, name), name, cut: cutId, side, ink: null, strength: 1, spreadMm: 0, bridgesBy: 'least-seen', off: false };
+  const layer: JobLayer = {
+    id: freshId(job.layers, name),
+    name,
+    cut: cutId,
+    side,
+    ink: null,
+    strength: 1,
+    spreadMm: 0,
+    bridgesBy: 'least-seen',
+    off: false,
+  };
   return { job: { ...job, layers: [...job.layers, layer] }, layer };
 }

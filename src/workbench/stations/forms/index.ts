@@ -10,7 +10,10 @@ export const formStation: Station = {
     const job = bench.job.value;
     const cuts = job?.cuts ?? [];
     const idle = cuts.filter((cut) => !job?.layers.some((l) => l.cut === cut.id));
-    return { knows: w.knows(job?.forms.length ?? 0, cuts.length), needs: cuts.length === 0 ? (job?.picture ? null : w.needsForm) : idle.length > 0 ? w.needsLayer(idle.map((c) => c.name)) : null };
+    return {
+      knows: w.knows(job?.forms.length ?? 0, cuts.length),
+      needs: cuts.length === 0 ? (job?.picture ? null : w.needsForm) : idle.length > 0 ? w.needsLayer(idle.map((c) => c.name)) : null,
+    };
   },
   View: FormsView,
 };

@@ -13,9 +13,21 @@ export interface NewJobWishes {
 export function newJobText({ title, units, imageMm, sheetMm }: NewJobWishes): string {
   const w = words().forms;
   return JSON.stringify({
-    schemaVersion: currentSchemaVersion, title, units,
+    schemaVersion: currentSchemaVersion,
+    title,
+    units,
     image: { widthMm: imageMm[0], heightMm: imageMm[1] },
     // L* 95 with a touch of yellow is a usual uncoated white (common practice); the wide sigma says that nobody measured it.
-    papers: [{ id: 'paper', name: w.paperName, reading: { kind: 'lab', lab: [95, 0, 2], sigma: 3 }, widthMm: sheetMm[0], heightMm: sheetMm[1], count: 20, note: w.paperNote }],
+    papers: [
+      {
+        id: 'paper',
+        name: w.paperName,
+        reading: { kind: 'lab', lab: [95, 0, 2], sigma: 3 },
+        widthMm: sheetMm[0],
+        heightMm: sheetMm[1],
+        count: 20,
+        note: w.paperNote,
+      },
+    ],
   });
 }

@@ -12,8 +12,10 @@ export const imageBox = (image: Job['image']): Box => ({ minX: 0, minY: 0, maxX:
 
 /** Where all copies of a part lie, as SVG transforms of the form drawn from its box's corner. */
 export function copiesOf(part: JobPart, form: PlannedForm, image: Job['image']): string[] {
-  return repeatPlacements(part, part.repeat, imageBox(image)).placements.map((p) =>
-    `translate(${tidy(p.xMm)} ${tidy(p.yMm)}) rotate(${tidy(p.angleDeg)}) scale(${p.mirror ? -p.scale : p.scale} ${p.scale}) translate(${-form.widthMm / 2} ${-form.heightMm / 2})`);
+  return repeatPlacements(part, part.repeat, imageBox(image)).placements.map(
+    (p) =>
+      `translate(${tidy(p.xMm)} ${tidy(p.yMm)}) rotate(${tidy(p.angleDeg)}) scale(${p.mirror ? -p.scale : p.scale} ${p.scale}) translate(${-form.widthMm / 2} ${-form.heightMm / 2})`,
+  );
 }
 
 export interface PartInHand {
@@ -74,7 +76,8 @@ export function partKey(held: PartInHand, e: KeyboardEvent): boolean {
   const mark = `${cutId}:${index}`;
   const by = arrowStep(e);
   if (by) movePart(hand, part.xMm + by[0], part.yMm + by[1], `move:${mark}`);
-  else if (e.key === 'PageUp' || e.key === 'PageDown') turnPart(hand, part.angleDeg + (e.key === 'PageUp' ? -1 : 1) * (e.shiftKey ? 15 : e.altKey ? 0.5 : 5), `turn:${mark}`);
+  else if (e.key === 'PageUp' || e.key === 'PageDown')
+    turnPart(hand, part.angleDeg + (e.key === 'PageUp' ? -1 : 1) * (e.shiftKey ? 15 : e.altKey ? 0.5 : 5), `turn:${mark}`);
   else if (e.key === '+' || e.key === '=') scalePart(hand, part.scale * 1.05, `scale:${mark}`);
   else if (e.key === '-') scalePart(hand, part.scale / 1.05, `scale:${mark}`);
   else if (e.key === 'm' || e.key === 'M') mirrorPart(hand);

@@ -14,14 +14,21 @@ export interface SnapLines {
 /** Box of one copy of a form where its part puts it. */
 export function partBox(form: PlannedForm, part: Pick<JobPart, 'xMm' | 'yMm' | 'angleDeg' | 'scale' | 'mirror'>): Box {
   const turn = (part.angleDeg * Math.PI) / 180;
-  const cos = Math.cos(turn) * part.scale, sin = Math.sin(turn) * part.scale;
+  const cos = Math.cos(turn) * part.scale,
+    sin = Math.sin(turn) * part.scale;
   const flip = part.mirror ? -1 : 1;
-  const cx = form.widthMm / 2, cy = form.heightMm / 2;
-  let minX = Infinity, minY = Infinity, maxX = -Infinity, maxY = -Infinity;
+  const cx = form.widthMm / 2,
+    cy = form.heightMm / 2;
+  let minX = Infinity,
+    minY = Infinity,
+    maxX = -Infinity,
+    maxY = -Infinity;
   for (const ring of form.region.rings) {
     for (let i = 0; i < ring.length; i += 2) {
-      const u = (ring[i] - cx) * flip, v = ring[i + 1] - cy;
-      const x = u * cos - v * sin, y = u * sin + v * cos;
+      const u = (ring[i] - cx) * flip,
+        v = ring[i + 1] - cy;
+      const x = u * cos - v * sin,
+        y = u * sin + v * cos;
       if (x < minX) minX = x;
       if (x > maxX) maxX = x;
       if (y < minY) minY = y;
@@ -32,9 +39,19 @@ export function partBox(form: PlannedForm, part: Pick<JobPart, 'xMm' | 'yMm' | '
 }
 
 export function linesOf(boxes: readonly Box[]): SnapLines {
-  const lines = (low: (b: Box) => number, high: (b: Box) => number): number[] =>
-    [...new Set(boxes.flatMap((b) => [low(b), (low(b) + high(b)) / 2, high(b)]).map((v) => Math.round(v * 100) / 100))];
-  return { x: lines((b) => b.minX, (b) => b.maxX), y: lines((b) => b.minY, (b) => b.maxY) };
+  const lines = (low: (b: Box) => number, high: (b: Box) => number): number[] => [
+    ...new Set(boxes.flatMap((b) => [low(b), (low(b) + high(b)) / 2, high(b)]).map((v) => Math.round(v * 100) / 100)),
+  ];
+  return {
+    x: lines(
+      (b) => b.minX,
+      (b) => b.maxX,
+    ),
+    y: lines(
+      (b) => b.minY,
+      (b) => b.maxY,
+    ),
+  };
 }
 
 export interface Snapped {
@@ -53,7 +70,9 @@ export function snapBox(box: Box, lines: SnapLines, reachMm: number): Snapped {
 }
 
 function nearest(places: readonly number[], lines: readonly number[], reachMm: number): readonly [number, number | null] {
-  let push = 0, met: number | null = null, least = reachMm;
+  let push = 0,
+    met: number | null = null,
+    least = reachMm;
   for (const line of lines) {
     for (const place of places) {
       const by = line - place;

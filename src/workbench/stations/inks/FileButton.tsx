@@ -16,12 +16,33 @@ export function FileButton({ label, hint, about, accept, onFile }: Props) {
     if (file) await onFile(file.name, new Uint8Array(await file.arrayBuffer()));
   };
   return (
-    <span class="file-button" onDragOver={(e) => e.preventDefault()} onDrop={(e) => { e.preventDefault(); e.stopPropagation(); void take(e.dataTransfer?.files[0]); }}>
-      <button type="button" class="button button-box" onClick={() => input.current?.click()}>{label}{about && <span class="unseen">{about}</span>}{hint && <small>{hint}</small>}</button>
-      <input ref={input} type="file" hidden accept={accept} aria-label={about ? `${label}: ${about}` : label} onChange={(e) => {
-        const field = e.currentTarget;
-        void take(field.files?.[0]).finally(() => { field.value = ''; });
-      }} />
+    <span
+      class="file-button"
+      onDragOver={(e) => e.preventDefault()}
+      onDrop={(e) => {
+        e.preventDefault();
+        e.stopPropagation();
+        void take(e.dataTransfer?.files[0]);
+      }}
+    >
+      <button type="button" class="button button-box" onClick={() => input.current?.click()}>
+        {label}
+        {about && <span class="unseen">{about}</span>}
+        {hint && <small>{hint}</small>}
+      </button>
+      <input
+        ref={input}
+        type="file"
+        hidden
+        accept={accept}
+        aria-label={about ? `${label}: ${about}` : label}
+        onChange={(e) => {
+          const field = e.currentTarget;
+          void take(field.files?.[0]).finally(() => {
+            field.value = '';
+          });
+        }}
+      />
     </span>
   );
 }

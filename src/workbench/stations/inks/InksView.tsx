@@ -25,16 +25,38 @@ export function InksView({ bench }: StationProps) {
   const decided = plan.layers.length - open.length;
   return (
     <div class="inks">
-      <Parts label={w.parts} at={at.part} parts={[
-        { id: 'shelf', title: w.shelf, look: job.inks.length === 0, says: w.knows(job.inks.filter((k) => k.role === 'ink').length), view: () => <ShelfPart {...props} /> },
-        { id: 'wanted', title: w.wanted, look: false, says: w.pinnedSays(job.wanted.length), view: () => <WantedPart {...props} /> },
-        { id: 'reach', title: w.reach, look: open.length > 0, says: open.length > 0 ? w.openSays(open.map((l) => l.name)) : w.allDecided, view: () => <ReachPart {...props} /> },
-        { id: 'order', title: w.order, look: false, says: w.orderSays(decided), view: () => <OrderPart {...props} /> },
-        { id: 'mix', title: w.mix, look: false, says: w.potsSays(decided), view: () => <MixPart {...props} /> },
-        { id: 'pot', title: w.pot, look: false, says: w.logsSays(job.potLogs.length), view: () => <PotPart {...props} /> },
-        { id: 'learn', title: w.learn, look: false, says: learning ? w.learntSays(sayDelta(learning.after.mean)) : w.readingsSays(job.proofReadings.length), view: () => <LearnPart {...props} /> },
-        { id: 'again', title: w.again, look: false, says: w.againSays, view: () => <AgainPart {...props} /> },
-      ]} />
+      <Parts
+        label={w.parts}
+        at={at.part}
+        parts={[
+          {
+            id: 'shelf',
+            title: w.shelf,
+            look: job.inks.length === 0,
+            says: w.knows(job.inks.filter((k) => k.role === 'ink').length),
+            view: () => <ShelfPart {...props} />,
+          },
+          { id: 'wanted', title: w.wanted, look: false, says: w.pinnedSays(job.wanted.length), view: () => <WantedPart {...props} /> },
+          {
+            id: 'reach',
+            title: w.reach,
+            look: open.length > 0,
+            says: open.length > 0 ? w.openSays(open.map((l) => l.name)) : w.allDecided,
+            view: () => <ReachPart {...props} />,
+          },
+          { id: 'order', title: w.order, look: false, says: w.orderSays(decided), view: () => <OrderPart {...props} /> },
+          { id: 'mix', title: w.mix, look: false, says: w.potsSays(decided), view: () => <MixPart {...props} /> },
+          { id: 'pot', title: w.pot, look: false, says: w.logsSays(job.potLogs.length), view: () => <PotPart {...props} /> },
+          {
+            id: 'learn',
+            title: w.learn,
+            look: false,
+            says: learning ? w.learntSays(sayDelta(learning.after.mean)) : w.readingsSays(job.proofReadings.length),
+            view: () => <LearnPart {...props} />,
+          },
+          { id: 'again', title: w.again, look: false, says: w.againSays, view: () => <AgainPart {...props} /> },
+        ]}
+      />
     </div>
   );
 }

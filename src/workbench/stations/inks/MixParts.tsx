@@ -22,13 +22,27 @@ export function MixParts({ bench, job, id, from, onKeep }: Props) {
     <>
       <h3>{w.mixParts}</h3>
       <ul class="mix-parts">
-        {job.inks.filter((k) => k.id !== id && k.role !== 'retarder').map((ink) => (
-          <li key={ink.id}><Pot srgb={bench.plan.value?.inks.find((k) => k.id === ink.id)?.swatch.srgb ?? null} />
-            <CountField label={ink.name} value={parts.value.get(ink.id) ?? 0} min={0} max={1000} digits={1} onSet={(n) => { parts.value = new Map(parts.value).set(ink.id, n); }} />
-          </li>
-        ))}
+        {job.inks
+          .filter((k) => k.id !== id && k.role !== 'retarder')
+          .map((ink) => (
+            <li key={ink.id}>
+              <Pot srgb={bench.plan.value?.inks.find((k) => k.id === ink.id)?.swatch.srgb ?? null} />
+              <CountField
+                label={ink.name}
+                value={parts.value.get(ink.id) ?? 0}
+                min={0}
+                max={1000}
+                digits={1}
+                onSet={(n) => {
+                  parts.value = new Map(parts.value).set(ink.id, n);
+                }}
+              />
+            </li>
+          ))}
       </ul>
-      <button type="button" class="button button-strong" disabled={chosen.length === 0} onClick={() => onKeep(chosen)}>{w.keepMix}</button>
+      <button type="button" class="button button-strong" disabled={chosen.length === 0} onClick={() => onKeep(chosen)}>
+        {w.keepMix}
+      </button>
     </>
   );
 }

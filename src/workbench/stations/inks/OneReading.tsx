@@ -31,31 +31,52 @@ export function OneReading({ bench, label, reading, onSet }: Props) {
       const read = await bench.ask('readings', { bytes, name });
       if (read.patches.length === 1) take(read.patches[0].reading);
       else file.value = { ...read, name };
-    } catch (error) { refuse(bench, error); }
+    } catch (error) {
+      refuse(bench, error);
+    }
   };
   return (
     <div class="one-reading">
       <ReadingField bench={bench} label={label} reading={reading} onSet={take} />
       <div class="sources">
         <FileButton label={w.file} about={label} accept=".txt,.cgats,.cxf,.xml,.csv,.ti3,.it8" onFile={readFile} />
-        <FileButton label={w.anyPhoto} about={label} accept="image/*" onFile={(name, bytes) => { photo.value = { name, bytes }; }} />
+        <FileButton
+          label={w.anyPhoto}
+          about={label}
+          accept="image/*"
+          onFile={(name, bytes) => {
+            photo.value = { name, bytes };
+          }}
+        />
       </div>
       {file.value && (
-        <select class="choice" aria-label={w.choosePatch(label)} value="" onChange={(e) => {
-          const patch = file.value?.patches[Number(e.currentTarget.value)];
-          if (patch && e.currentTarget.value !== '') take(patch.reading);
-        }}>
+        <select
+          class="choice"
+          aria-label={w.choosePatch(label)}
+          value=""
+          onChange={(e) => {
+            const patch = file.value?.patches[Number(e.currentTarget.value)];
+            if (patch && e.currentTarget.value !== '') take(patch.reading);
+          }}
+        >
           <option value="">{w.choosePatch(label)}</option>
-          {file.value.patches.map((p, i) => <option key={`${i} ${p.name}`} value={i}>{`${p.name}  ${p.lab.map((v) => sayNumber(v, 0, true)).join(' ')}`}</option>)}
+          {file.value.patches.map((p, i) => (
+            <option key={`${i} ${p.name}`} value={i}>{`${p.name}  ${p.lab.map((v) => sayNumber(v, 0, true)).join(' ')}`}</option>
+          ))}
         </select>
       )}
       {photo.value && (
-        <MarkPhoto key={photo.value.name} bench={bench} photo={photo.value} slots={[{ key: 'patch', label, reading: null }]}
+        <MarkPhoto
+          key={photo.value.name}
+          bench={bench}
+          photo={photo.value}
+          slots={[{ key: 'patch', label, reading: null }]}
           onRead={(read) => {
             const patch = read.patches.find((p) => p.name === label);
             if (read.problems.length > 0) bench.refuse(read.problems);
             if (patch) take(patch.reading);
-          }} />
+          }}
+        />
       )}
     </div>
   );

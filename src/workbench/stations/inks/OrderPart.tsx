@@ -19,7 +19,13 @@ const wishes = ['nearWanted', 'manyColours', 'lightnessRange', 'clean', 'steady'
 /** Every order of the runs, ranked by what counts. */
 export function OrderPart({ bench, plan, paper, job }: InkPartProps) {
   const w = words().inks;
-  const weights = useSignal<Required<OrderWishes>>({ nearWanted: job.wanted.length > 0 ? 2 : 0, manyColours: 1, lightnessRange: 0, clean: 1, steady: 0 });
+  const weights = useSignal<Required<OrderWishes>>({
+    nearWanted: job.wanted.length > 0 ? 2 : 0,
+    manyColours: 1,
+    lightnessRange: 0,
+    clean: 1,
+    steady: 0,
+  });
   const share = useSignal<number | null>(null);
   const answer = useSignal<OrdersAnswer | null>(null);
   const stop = useRef<AbortController | null>(null);
@@ -29,50 +35,111 @@ export function OrderPart({ bench, plan, paper, job }: InkPartProps) {
     share.value = 0;
     try {
       await bench.upToDate();
-      answer.value = await bench.ask('orders', { paperId: paper.id, wishes: weights.value, keep: mostRanked }, { signal: stop.current.signal, onProgress: (done) => { share.value = done; } });
+      answer.value = await bench.ask(
+        'orders',
+        { paperId: paper.id, wishes: weights.value, keep: mostRanked },
+        {
+          signal: stop.current.signal,
+          onProgress: (done) => {
+            share.value = done;
+          },
+        },
+      );
       bench.announce(w.orders(answer.value.orders));
-    } catch (error) { refuse(bench, error); } finally { share.value = null; }
+    } catch (error) {
+      refuse(bench, error);
+    } finally {
+      share.value = null;
+    }
   };
   const present = decided.map((l) => l.id).join();
   const layerOf = (id: string) => plan.layers.find((l) => l.id === id);
   return (
     <div class="order-part part-words">
-      <h2>{w.orderHead}<Why of={w.orderHead}>{w.orderWhy}</Why></h2>
+      <h2>
+        {w.orderHead}
+        <Why of={w.orderHead}>{w.orderWhy}</Why>
+      </h2>
       <p>{w.orderText}</p>
       <PaperSwitch bench={bench} />
       <div class="ink-wishes">
         {wishes.map((wish) => (
           <fieldset key={wish} class="ink-wish">
             <legend>{w.wishes[wish]}</legend>
-            {w.weights.map((says, weight) => <label key={says} class="ink-chip"><input type="radio" name={`wish-${wish}`} checked={weights.value[wish] === weight} onChange={() => { weights.value = { ...weights.value, [wish]: weight }; }} />{says}</label>)}
+            {w.weights.map((says, weight) => (
+              <label key={says} class="ink-chip">
+                <input
+                  type="radio"
+                  name={`wish-${wish}`}
+                  checked={weights.value[wish] === weight}
+                  onChange={() => {
+                    weights.value = { ...weights.value, [wish]: weight };
+                  }}
+                />
+                {says}
+              </label>
+            ))}
           </fieldset>
         ))}
       </div>
       <div class="row">
-        {share.value === null
-          ? <button type="button" class="button button-strong" disabled={decided.length < 2} onClick={() => void rank()}>{w.rank}</button>
-          : <><progress value={share.value} aria-label={w.ranking(Math.round(share.value * 100))} /><span>{w.ranking(Math.round(share.value * 100))}</span><button type="button" class="button button-box" onClick={() => stop.current?.abort()}>{w.stop}</button></>}
+        {share.value === null ? (
+          <button type="button" class="button button-strong" disabled={decided.length < 2} onClick={() => void rank()}>
+            {w.rank}
+          </button>
+        ) : (
+          <>
+            <progress value={share.value} aria-label={w.ranking(Math.round(share.value * 100))} />
+            <span>{w.ranking(Math.round(share.value * 100))}</span>
+            <button type="button" class="button button-box" onClick={() => stop.current?.abort()}>
+              {w.stop}
+            </button>
+          </>
+        )}
         {decided.length < 2 && <span>{w.tooFew}</span>}
         {answer.value && share.value === null && <span>{w.orders(answer.value.orders)}</span>}
       </div>
       {answer.value && (
         <ol class="orders">
-          {alike(answer.value, job.wanted.length > 0, present).slice(0, mostShown).map((group, i) => {
-            const { one } = group;
-            const now = one.layers.join() === present;
-            return (
-              <li key={one.layers.join()} class="order-card">
-                <h3>{w.orderNo(i + 1)}{now && <small>{w.present}</small>}</h3>
-                <ol class="order-stack" reversed aria-label={w.firstDown}>
-                  {one.layers.toReversed().map((id) => <li key={id}><i style={{ background: layerOf(id)?.swatch?.srgb }} />{layerOf(id)?.name ?? id}</li>)}
-                </ol>
-                <p>{group.says}</p>
-                {group.count > 1 && <p class="order-alike">{w.alike(group.count - 1, answer.value!.orders > answer.value!.ranked.length)}</p>}
-                <p>{one.loses.length > 0 ? w.loses(one.loses.map(told).join('; ')) : w.losesNothing}</p>
-                {!now && <button type="button" class={i === 0 ? 'button button-strong' : 'button button-box'} onClick={() => { takeOrder(bench, one.layers); bench.announce(w.orderTaken); }}>{w.takeOrder(i + 1)}</button>}
-              </li>
-            );
-          })}
+          {alike(answer.value, job.wanted.length > 0, present)
+            .slice(0, mostShown)
+            .map((group, i) => {
+              const { one } = group;
+              const now = one.layers.join() === present;
+              return (
+                <li key={one.layers.join()} class="order-card">
+                  <h3>
+                    {w.orderNo(i + 1)}
+                    {now && <small>{w.present}</small>}
+                  </h3>
+                  <ol class="order-stack" reversed aria-label={w.firstDown}>
+                    {one.layers.toReversed().map((id) => (
+                      <li key={id}>
+                        <i style={{ background: layerOf(id)?.swatch?.srgb }} />
+                        {layerOf(id)?.name ?? id}
+                      </li>
+                    ))}
+                  </ol>
+                  <p>{group.says}</p>
+                  {group.count > 1 && (
+                    <p class="order-alike">{w.alike(group.count - 1, answer.value!.orders > answer.value!.ranked.length)}</p>
+                  )}
+                  <p>{one.loses.length > 0 ? w.loses(one.loses.map(told).join('; ')) : w.losesNothing}</p>
+                  {!now && (
+                    <button
+                      type="button"
+                      class={i === 0 ? 'button button-strong' : 'button button-box'}
+                      onClick={() => {
+                        takeOrder(bench, one.layers);
+                        bench.announce(w.orderTaken);
+                      }}
+                    >
+                      {w.takeOrder(i + 1)}
+                    </button>
+                  )}
+                </li>
+              );
+            })}
         </ol>
       )}
     </div>
@@ -90,7 +157,13 @@ function alike(answer: OrdersAnswer, wanted: boolean, present: string): Alike[] 
   const groups = new Map<string, Alike>();
   for (const one of answer.ranked) {
     const v = one.values;
-    const says = words().inks.values(wanted ? sayDelta(v.nearWanted) : null, v.manyColours, sayNumber(v.lightnessRange, 0, true), sayNumber(v.clean, 0, true), sayDelta(v.steady));
+    const says = words().inks.values(
+      wanted ? sayDelta(v.nearWanted) : null,
+      v.manyColours,
+      sayNumber(v.lightnessRange, 0, true),
+      sayNumber(v.clean, 0, true),
+      sayDelta(v.steady),
+    );
     const had = groups.get(says);
     groups.set(says, { one: !had || one.layers.join() === present ? one : had.one, says, count: (had?.count ?? 0) + 1 });
   }

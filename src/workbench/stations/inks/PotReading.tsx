@@ -16,21 +16,48 @@ export function PotReading({ bench, paper, job, layer, onRead }: Props) {
   const w = words().inks;
   const complaint = useSignal<Complaint | null>(null);
   const said = complaint.value;
-  const { answer } = useAnswer(bench, 'complaint', said && { layer: layer.id, complaint: said, paperId: paper.id }, [said, layer.id, paper.id, job]);
+  const { answer } = useAnswer(bench, 'complaint', said && { layer: layer.id, complaint: said, paperId: paper.id }, [
+    said,
+    layer.id,
+    paper.id,
+    job,
+  ]);
   return (
     <>
       <OneReading bench={bench} label={w.reads} reading={null} onSet={(reading) => onRead(reading)} />
-      <fieldset class="ink-chips"><legend>{w.looks}</legend>
-        {complaints.map((c) => <label key={c} class="ink-chip"><input type="radio" name="complaint" checked={said === c} onChange={() => { complaint.value = c; }} />{w.complaints[c]}</label>)}
+      <fieldset class="ink-chips">
+        <legend>{w.looks}</legend>
+        {complaints.map((c) => (
+          <label key={c} class="ink-chip">
+            <input
+              type="radio"
+              name="complaint"
+              checked={said === c}
+              onChange={() => {
+                complaint.value = c;
+              }}
+            />
+            {w.complaints[c]}
+          </label>
+        ))}
       </fieldset>
       {said && answer && (
         <>
           <p>{w.compare}</p>
           <div class="ink-compare">
-            <figure><span style={{ background: answer.wantedSrgb }} /><figcaption>{w.shouldBe}</figcaption></figure>
+            <figure>
+              <span style={{ background: answer.wantedSrgb }} />
+              <figcaption>{w.shouldBe}</figcaption>
+            </figure>
             {answer.pictures.map((p) => (
-              <button key={p.size} type="button" class="ink-compare-picture" onClick={() => onRead(p.reading, `${w.sizes[p.size]} ${w.complaints[said]}`)}>
-                <span style={{ background: `linear-gradient(90deg, ${answer.wantedSrgb} 0 30%, ${p.srgb} 30%)` }} />{w.sizes[p.size]} {w.complaints[said]}
+              <button
+                key={p.size}
+                type="button"
+                class="ink-compare-picture"
+                onClick={() => onRead(p.reading, `${w.sizes[p.size]} ${w.complaints[said]}`)}
+              >
+                <span style={{ background: `linear-gradient(90deg, ${answer.wantedSrgb} 0 30%, ${p.srgb} 30%)` }} />
+                {w.sizes[p.size]} {w.complaints[said]}
               </button>
             ))}
           </div>

@@ -8,15 +8,23 @@ export function PotRounds({ log, sayParts }: { readonly log: JobPotLog; readonly
   const w = words().inks;
   return (
     <ol class="pot-log" aria-label={w.potLog}>
-      <li><span class="reading-swatch reading-none" /><div><b>{w.nothingAdded}</b><p>{sayParts(log.contents)}</p></div></li>
+      <li>
+        <span class="reading-swatch reading-none" />
+        <div>
+          <b>{w.nothingAdded}</b>
+          <p>{sayParts(log.contents)}</p>
+        </div>
+      </li>
       {log.rounds.map((round, i) => {
         const shown = showReading(round.reading);
         return (
           <li key={i}>
             <span class="reading-swatch" style={{ background: shown.srgb }} />
-            <div><b>{w.round(i + 1)}</b> {round.says && <span>{round.says}</span>} <span>{sayLab(shown.lab)}</span>
+            <div>
+              <b>{w.round(i + 1)}</b> {round.says && <span>{round.says}</span>} <span>{sayLab(shown.lab)}</span>
               {round.added.length > 0 && <p>{w.added(sayParts(round.added))}</p>}
-              {round.date && <small>{round.date}</small>}</div>
+              {round.date && <small>{round.date}</small>}
+            </div>
           </li>
         );
       })}

@@ -29,10 +29,25 @@ export function ReachPart({ bench, plan, paper, job }: InkPartProps) {
     <div class="part-two part-wide reach-part">
       <div class="part-words">
         <LayerChoice plan={plan} only={all} />
-        <h2>{w.reachHead(layer.name)}<Why of={w.reachHead(layer.name)}>{w.reachWhy}</Why></h2>
+        <h2>
+          {w.reachHead(layer.name)}
+          <Why of={w.reachHead(layer.name)}>{w.reachWhy}</Why>
+        </h2>
         <p>{w.reachText}</p>
         <table class="reach">
-          <thead><tr><th><span class="unseen">{w.title}</span></th>{strengths.map((s) => <th key={s} scope="col">{Math.round(s * 100)}{'\u00a0'}%</th>)}</tr></thead>
+          <thead>
+            <tr>
+              <th>
+                <span class="unseen">{w.title}</span>
+              </th>
+              {strengths.map((s) => (
+                <th key={s} scope="col">
+                  {Math.round(s * 100)}
+                  {'\u00a0'}%
+                </th>
+              ))}
+            </tr>
+          </thead>
           <tbody>
             {inkIds.map((inkId) => (
               <tr key={inkId}>
@@ -42,8 +57,16 @@ export function ReachPart({ bench, plan, paper, job }: InkPartProps) {
                   const chosen = now?.ink === inkId && Math.abs(now.strength - strength) < 0.005;
                   return (
                     <td key={strength}>
-                      <button type="button" class="reach-field" aria-pressed={chosen} aria-label={w.reachField(nameOf(inkId), Math.round(strength * 100), field?.overlaps.length ?? 0)} onClick={() => choose(inkId, strength)}>
-                        {field?.overlaps.map((o) => <i key={o.layers.join()} style={{ background: o.srgb, flexGrow: Math.sqrt(o.areaMm2) }} />)}
+                      <button
+                        type="button"
+                        class="reach-field"
+                        aria-pressed={chosen}
+                        aria-label={w.reachField(nameOf(inkId), Math.round(strength * 100), field?.overlaps.length ?? 0)}
+                        onClick={() => choose(inkId, strength)}
+                      >
+                        {field?.overlaps.map((o) => (
+                          <i key={o.layers.join()} style={{ background: o.srgb, flexGrow: Math.sqrt(o.areaMm2) }} />
+                        ))}
                       </button>
                     </td>
                   );
@@ -55,7 +78,9 @@ export function ReachPart({ bench, plan, paper, job }: InkPartProps) {
       </div>
       <figure class="proof-figure">
         <PaperSwitch bench={bench} />
-        <ProofSheet plan={plan} paper={paper}><ProofCanvas bench={bench} plan={plan} paper={paper} label={words().laydown.proofOfAll(paper.name, plan.layers.length)} /></ProofSheet>
+        <ProofSheet plan={plan} paper={paper}>
+          <ProofCanvas bench={bench} plan={plan} paper={paper} label={words().laydown.proofOfAll(paper.name, plan.layers.length)} />
+        </ProofSheet>
       </figure>
     </div>
   );

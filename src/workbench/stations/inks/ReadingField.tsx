@@ -39,16 +39,35 @@ export function ReadingField({ bench, label, reading, onSet }: Props) {
   return (
     <div class="reading-field">
       <span class={shown ? 'reading-swatch' : 'reading-swatch reading-none'} style={shown ? { background: shown.srgb } : {}} />
-      <label><span class="length-label">{label}</span>
-        <input class="text" inputMode="text" spellcheck={false} placeholder={w.typeHint} aria-invalid={wrong !== null} value={typed ?? (shown ? shown.lab.map((v) => sayNumber(v, 1, true)).join('  ') : '')}
-          onInput={(e) => { sent.current = null; setTyped(e.currentTarget.value); }} onBlur={() => void commit()}
+      <label>
+        <span class="length-label">{label}</span>
+        <input
+          class="text"
+          inputMode="text"
+          spellcheck={false}
+          placeholder={w.typeHint}
+          aria-invalid={wrong !== null}
+          value={typed ?? (shown ? shown.lab.map((v) => sayNumber(v, 1, true)).join('  ') : '')}
+          onInput={(e) => {
+            sent.current = null;
+            setTyped(e.currentTarget.value);
+          }}
+          onBlur={() => void commit()}
           onKeyDown={(e) => {
             if (e.key === 'Enter') void commit();
-            if (e.key === 'Escape') { setTyped(null); setWrong(null); }
-          }} />
+            if (e.key === 'Escape') {
+              setTyped(null);
+              setWrong(null);
+            }
+          }}
+        />
       </label>
       <small>{reading && (reading.kind === 'photo' || reading.sigma !== undefined) ? w.doubt(sayDelta(reading.sigma ?? 0)) : ''}</small>
-      {wrong && <p class="field-note" role="alert"><b>{wrong}</b></p>}
+      {wrong && (
+        <p class="field-note" role="alert">
+          <b>{wrong}</b>
+        </p>
+      )}
     </div>
   );
 }

@@ -26,24 +26,29 @@ export function ShelfPart(props: InkPartProps) {
   const print = async (): Promise<void> => {
     try {
       const titles = job.inks.filter((k) => k.role === 'ink' && k.from !== 'mix').map((k) => k.name);
-      download(await bench.ask('drawdowns', { titles: titles.length > 0 ? titles : [w.newInkName], language: language.value }), 'drawdown-sheets.pdf', 'application/pdf');
+      download(
+        await bench.ask('drawdowns', { titles: titles.length > 0 ? titles : [w.newInkName], language: language.value }),
+        'drawdown-sheets.pdf',
+        'application/pdf',
+      );
       bench.announce(w.sheetsReady);
     } catch (error) {
       refuse(bench, error);
     }
   };
-  const pots = (list: readonly JobInk[]) => list.map((ink) => {
-    const sheet = answer?.find((s) => s.id === ink.id);
-    const says = ink.from === 'mix' ? w.mixOf : ink.from === 'clear' ? '' : sheet?.level ? w.levels[sheet.level] : '';
-    return (
-      <label key={ink.id} class="ink-pot" data-ink={ink.id}>
-        <input type="radio" name="ink" checked={editing.value === null && ink === chosen} onChange={() => choose(ink.id)} />
-        <Pot srgb={plan.inks.find((k) => k.id === ink.id)?.swatch.srgb ?? null} />
-        <b>{ink.name}</b>
-        <small>{says}</small>
-      </label>
-    );
-  });
+  const pots = (list: readonly JobInk[]) =>
+    list.map((ink) => {
+      const sheet = answer?.find((s) => s.id === ink.id);
+      const says = ink.from === 'mix' ? w.mixOf : ink.from === 'clear' ? '' : sheet?.level ? w.levels[sheet.level] : '';
+      return (
+        <label key={ink.id} class="ink-pot" data-ink={ink.id}>
+          <input type="radio" name="ink" checked={editing.value === null && ink === chosen} onChange={() => choose(ink.id)} />
+          <Pot srgb={plan.inks.find((k) => k.id === ink.id)?.swatch.srgb ?? null} />
+          <b>{ink.name}</b>
+          <small>{says}</small>
+        </label>
+      );
+    });
   const sheet = answer?.find((s) => s.id === chosen?.id);
   return (
     <>
@@ -55,19 +60,46 @@ export function ShelfPart(props: InkPartProps) {
           <h2>{w.basesHead}</h2>
           <div class="ink-pots ink-pots-small">{pots(job.inks.filter((k) => k.role !== 'ink'))}</div>
           <div class="row">
-            <button type="button" class="button button-strong" onClick={() => { editing.value = 'new'; }}>{w.newInk}</button>
-            <button type="button" class="button button-box" onClick={() => void print()}>{w.printSheets}</button>
+            <button
+              type="button"
+              class="button button-strong"
+              onClick={() => {
+                editing.value = 'new';
+              }}
+            >
+              {w.newInk}
+            </button>
+            <button type="button" class="button button-box" onClick={() => void print()}>
+              {w.printSheets}
+            </button>
           </div>
         </section>
-        {editing.value !== null
-          ? <ReadingsEditor key={editing.value === 'new' ? 'new' : editing.value.id} {...props} ink={editing.value === 'new' ? null : editing.value}
-              id={editing.value === 'new' ? freshId(w.newInkName, job.inks) : editing.value.id} onDone={(id) => { if (id !== null) at.ink.value = id; editing.value = null; }} />
-          : chosen && (
+        {editing.value !== null ? (
+          <ReadingsEditor
+            key={editing.value === 'new' ? 'new' : editing.value.id}
+            {...props}
+            ink={editing.value === 'new' ? null : editing.value}
+            id={editing.value === 'new' ? freshId(w.newInkName, job.inks) : editing.value.id}
+            onDone={(id) => {
+              if (id !== null) at.ink.value = id;
+              editing.value = null;
+            }}
+          />
+        ) : (
+          chosen && (
             <section class="ink-detail" aria-label={chosen.name}>
-              <InkDetail {...props} ink={chosen} sheet={sheet} onRead={() => { editing.value = chosen; }} />
+              <InkDetail
+                {...props}
+                ink={chosen}
+                sheet={sheet}
+                onRead={() => {
+                  editing.value = chosen;
+                }}
+              />
               {sheet && sheet.problems.length > 0 && <ProblemList problems={sheet.problems} />}
             </section>
-          )}
+          )
+        )}
       </div>
       <StudioShelf {...props} />
     </>

@@ -7,16 +7,23 @@ interface Rooms extends DBSchema {
 }
 
 /** The studio's ink shelf in this browser: a room of its own, for every job. */
-const room = async (): ReturnType<typeof openDB<Rooms>> => openDB<Rooms>('laydown-shelf', 1, { upgrade(db) { db.createObjectStore('shelf'); } });
+const room = async (): ReturnType<typeof openDB<Rooms>> =>
+  openDB<Rooms>('laydown-shelf', 1, {
+    upgrade(db) {
+      db.createObjectStore('shelf');
+    },
+  });
 
 export const studioShelf = signal<InkShelf | null>(null);
 let loaded: Promise<void> | null = null;
 
 export function loadShelf(): Promise<void> {
-  loaded ??= room().then(async (db) => {
-    studioShelf.value = await db.get('shelf', 'studio') ?? null;
-    db.close();
-  }).catch(() => undefined);
+  loaded ??= room()
+    .then(async (db) => {
+      studioShelf.value = (await db.get('shelf', 'studio')) ?? null;
+      db.close();
+    })
+    .catch(() => undefined);
   return loaded;
 }
 

@@ -37,8 +37,12 @@ export interface ShownReading {
 }
 
 export function showReading(reading: Reading): ShownReading {
-  const lab = reading.kind === 'lab' || reading.kind === 'photo' ? reading.lab
-    : reading.kind === 'xyz' ? labFromXyz([reading.xyz[0] / 100, reading.xyz[1] / 100, reading.xyz[2] / 100]) : labFromSpectrum(Float64Array.from(reading.values));
+  const lab =
+    reading.kind === 'lab' || reading.kind === 'photo'
+      ? reading.lab
+      : reading.kind === 'xyz'
+        ? labFromXyz([reading.xyz[0] / 100, reading.xyz[1] / 100, reading.xyz[2] / 100])
+        : labFromSpectrum(Float64Array.from(reading.values));
   return { reading, lab, srgb: srgbOf(lab) };
 }
 
@@ -67,11 +71,17 @@ export function useAnswer<Q extends Question>(bench: Bench, question: Q, ask: As
   useEffect(() => {
     if (ask === null) return setAnswered({ answer: null, problems: [] });
     const stop = new AbortController();
-    bench.upToDate().then(() => bench.ask(question, ask, { signal: stop.signal })).then((answer) => {
-      if (!stop.signal.aborted) setAnswered({ answer, problems: [] });
-    }, (error: unknown) => {
-      if (!stop.signal.aborted && error instanceof ProblemError) setAnswered({ answer: null, problems: error.problems });
-    });
+    bench
+      .upToDate()
+      .then(() => bench.ask(question, ask, { signal: stop.signal }))
+      .then(
+        (answer) => {
+          if (!stop.signal.aborted) setAnswered({ answer, problems: [] });
+        },
+        (error: unknown) => {
+          if (!stop.signal.aborted && error instanceof ProblemError) setAnswered({ answer: null, problems: error.problems });
+        },
+      );
     return () => stop.abort();
   }, deps);
   return answered;

@@ -29,28 +29,50 @@ export function LaydownView({ bench }: StationProps) {
 
   const runs = plan?.layers.length ?? 0;
   const sheet = falling?.sheet ?? null;
-  const point = (code: number | null): void => { pointed.value = code; };
+  const point = (code: number | null): void => {
+    pointed.value = code;
+  };
   return (
     <div class={job.wanted.length > 0 ? 'laydown laydown-wanted' : 'laydown'}>
       <div class="laydown-side">
         <figure class="proof-figure" data-sheet={sheet === null ? 'none' : falling?.here ? sheet : undefined}>
-          {plan && paper && falling && (all.value ? (
-            <div class="laydown-papers" role="group" aria-label={w.onAllPapers}>
-              {plan.papers.map((one) => (
-                <div key={one.id}>
-                  <ProofSheet plan={plan} paper={one}>
-                    <ProofCanvas bench={bench} plan={falling.shown} paper={one} sheet={sheet ?? undefined} label={w.proofOfAll(one.name, runs)} onPoint={point} />
-                  </ProofSheet>
-                  <p>{one.name}</p>
-                </div>
-              ))}
-            </div>
-          ) : (
-            <ProofSheet plan={plan} paper={paper}>
-              <ProofCanvas bench={bench} plan={falling.shown} paper={paper} sheet={sheet ?? undefined} label={w.proofOfAll(paper.name, runs)} onPoint={point} />
-            </ProofSheet>
-          ))}
-          <figcaption><OverlapLine plan={plan} paper={paper} code={pointed} hint={w.point} />{plan && <ProofWhy plan={plan} />}</figcaption>
+          {plan &&
+            paper &&
+            falling &&
+            (all.value ? (
+              <div class="laydown-papers" role="group" aria-label={w.onAllPapers}>
+                {plan.papers.map((one) => (
+                  <div key={one.id}>
+                    <ProofSheet plan={plan} paper={one}>
+                      <ProofCanvas
+                        bench={bench}
+                        plan={falling.shown}
+                        paper={one}
+                        sheet={sheet ?? undefined}
+                        label={w.proofOfAll(one.name, runs)}
+                        onPoint={point}
+                      />
+                    </ProofSheet>
+                    <p>{one.name}</p>
+                  </div>
+                ))}
+              </div>
+            ) : (
+              <ProofSheet plan={plan} paper={paper}>
+                <ProofCanvas
+                  bench={bench}
+                  plan={falling.shown}
+                  paper={paper}
+                  sheet={sheet ?? undefined}
+                  label={w.proofOfAll(paper.name, runs)}
+                  onPoint={point}
+                />
+              </ProofSheet>
+            ))}
+          <figcaption>
+            <OverlapLine plan={plan} paper={paper} code={pointed} hint={w.point} />
+            {plan && <ProofWhy plan={plan} />}
+          </figcaption>
         </figure>
         {plan && paper && falling && (
           <div class="laydown-ways">
@@ -67,11 +89,28 @@ export function LaydownView({ bench }: StationProps) {
           <span class="shelf-base-name">{w.paperHead}</span>
           <div class="shelf-papers">
             <PaperSwitch bench={bench} />
-            {plan && plan.papers.length > 1 && <button type="button" class="button button-line" aria-pressed={all.value} onClick={() => { all.value = !all.value; }}>{w.allPapers}</button>}
-            <a class="button button-line button-link" href="#compare">{words().compare.open}</a>
-            <a class="button button-line button-link" href="#press" onClick={lookAtPapers}>{w.changePapers}</a>
+            {plan && plan.papers.length > 1 && (
+              <button
+                type="button"
+                class="button button-line"
+                aria-pressed={all.value}
+                onClick={() => {
+                  all.value = !all.value;
+                }}
+              >
+                {w.allPapers}
+              </button>
+            )}
+            <a class="button button-line button-link" href="#compare">
+              {words().compare.open}
+            </a>
+            <a class="button button-line button-link" href="#press" onClick={lookAtPapers}>
+              {w.changePapers}
+            </a>
           </div>
-          <div class="shelf-sheet">{plan && paper && <ProofCanvas bench={bench} plan={plan} paper={paper} runs={0} label={w.bareSheet} />}</div>
+          <div class="shelf-sheet">
+            {plan && paper && <ProofCanvas bench={bench} plan={plan} paper={paper} runs={0} label={w.bareSheet} />}
+          </div>
         </li>
       </ol>
     </div>

@@ -24,7 +24,11 @@ export function PotControls({ bench, layer, planned }: Props) {
   const shownInk = planned?.inkId ?? layer.ink;
 
   const setStrength = (value: number, mark?: string): void =>
-    bench.edit(step('strength', layer.name), (job) => withLayer(job, layer.id, { strength: Math.min(1, Math.max(0, value / 100)) }), mark === undefined ? {} : { mark });
+    bench.edit(
+      step('strength', layer.name),
+      (job) => withLayer(job, layer.id, { strength: Math.min(1, Math.max(0, value / 100)) }),
+      mark === undefined ? {} : { mark },
+    );
   const setInk = (id: string): void => {
     bench.tryInk(layer.id, null);
     if (id === '') bench.edit(step('leaveOpen', layer.name), (job) => withLayer(job, layer.id, { ink: null }));
@@ -34,19 +38,31 @@ export function PotControls({ bench, layer, planned }: Props) {
   return (
     <>
       <Pot srgb={planned?.swatch?.srgb ?? null} label={shownInk === null ? w.potOpen : w.pot(nameOf(shownInk), percent)} />
-      {layer.ink === null
-          ? <PotRow bench={bench} layer={layer} inks={inks} onKeep={setInk} />
-          : (
-            <select class="choice" aria-label={w.inkOf(layer.name)} value={layer.ink} onChange={(e) => setInk(e.currentTarget.value)}>
-              {inks.map((ink) => <option key={ink.id} value={ink.id}>{ink.name}</option>)}
-              {!inks.some((ink) => ink.id === layer.ink) && <option value={layer.ink}>{nameOf(layer.ink) || layer.ink}</option>}
-              <option value="">{w.open}</option>
-            </select>
-          )}
+      {layer.ink === null ? (
+        <PotRow bench={bench} layer={layer} inks={inks} onKeep={setInk} />
+      ) : (
+        <select class="choice" aria-label={w.inkOf(layer.name)} value={layer.ink} onChange={(e) => setInk(e.currentTarget.value)}>
+          {inks.map((ink) => (
+            <option key={ink.id} value={ink.id}>
+              {ink.name}
+            </option>
+          ))}
+          {!inks.some((ink) => ink.id === layer.ink) && <option value={layer.ink}>{nameOf(layer.ink) || layer.ink}</option>}
+          <option value="">{w.open}</option>
+        </select>
+      )}
       <div class="strength">
-          <Slider label={w.strengthOf(layer.name)} value={percent} min={0} max={100} step={1} text={`${percent} %`}
-            onMove={(v) => setStrength(v, `strength:${layer.id}`)} onSettle={() => bench.settle()} />
-          <NumberField label={w.strengthOf(layer.name)} value={percent} min={0} max={100} digits={1} unit="%" onSet={(v) => setStrength(v)} />
+        <Slider
+          label={w.strengthOf(layer.name)}
+          value={percent}
+          min={0}
+          max={100}
+          step={1}
+          text={`${percent} %`}
+          onMove={(v) => setStrength(v, `strength:${layer.id}`)}
+          onSettle={() => bench.settle()}
+        />
+        <NumberField label={w.strengthOf(layer.name)} value={percent} min={0} max={100} digits={1} unit="%" onSet={(v) => setStrength(v)} />
       </div>
     </>
   );

@@ -26,19 +26,47 @@ export function PotRow({ bench, layer, inks, onKeep }: Props) {
       <fieldset class="pot-row">
         <legend class="unseen">{w.pots(layer.name)}</legend>
         <label class="pot-choice" title={w.open}>
-          <input type="radio" name={`try-${layer.id}`} checked={tried === null} aria-label={w.open} onChange={() => choose(null, w.leaveOpen)} />
+          <input
+            type="radio"
+            name={`try-${layer.id}`}
+            checked={tried === null}
+            aria-label={w.open}
+            onChange={() => choose(null, w.leaveOpen)}
+          />
           <Pot srgb={null} />
         </label>
         {inks.map((ink) => (
           <label key={ink.id} class="pot-choice" title={ink.name}>
-            <input type="radio" name={`try-${layer.id}`} checked={tried === ink.id} aria-label={ink.name} onChange={() => choose(ink.id, w.trying(ink.name))} />
+            <input
+              type="radio"
+              name={`try-${layer.id}`}
+              checked={tried === ink.id}
+              aria-label={ink.name}
+              onChange={() => choose(ink.id, w.trying(ink.name))}
+            />
             <Pot srgb={swatchOf(ink.id)} />
           </label>
         ))}
       </fieldset>
-      {triedInk
-        ? <button type="button" class="button button-strong pot-keep" onClick={() => { onKeep(triedInk.id); bench.announce(w.saidKept(triedInk.name)); }}>{w.keep(triedInk.name)}</button>
-        : <span class="pot-keep">{w.openHint} <a class="whole-reach" href="#inks" onClick={() => lookAtReach(layer.id)}>{w.wholeReach}</a></span>}
+      {triedInk ? (
+        <button
+          type="button"
+          class="button button-strong pot-keep"
+          onClick={() => {
+            onKeep(triedInk.id);
+            bench.announce(w.saidKept(triedInk.name));
+          }}
+        >
+          {w.keep(triedInk.name)}
+        </button>
+      ) : (
+        <span class="pot-keep">
+          {w.openHint}{' '}
+          <a class="whole-reach" href="#inks" onClick={() => lookAtReach(layer.id)}>
+            {w.wholeReach}
+          </a>
+        </span>
+      )}
     </>
   );
 }

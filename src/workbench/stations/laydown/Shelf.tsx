@@ -30,9 +30,19 @@ export function Shelf({ bench, layer, place, drag }: Props) {
 
   const carried = drag.carried.value;
   const inHand = carried?.layerId === layer.id;
-  const makesRoom = carried && !inHand
-    ? (place > carried.from && place <= carried.to ? carried.heightPx : place < carried.from && place >= carried.to ? -carried.heightPx : 0) : 0;
-  const style = inHand ? { transform: `translateY(${carried.byPx}px)`, zIndex: 2 } : makesRoom ? { transform: `translateY(${makesRoom}px)` } : {};
+  const makesRoom =
+    carried && !inHand
+      ? place > carried.from && place <= carried.to
+        ? carried.heightPx
+        : place < carried.from && place >= carried.to
+          ? -carried.heightPx
+          : 0
+      : 0;
+  const style = inHand
+    ? { transform: `translateY(${carried.byPx}px)`, zIndex: 2 }
+    : makesRoom
+      ? { transform: `translateY(${makesRoom}px)` }
+      : {};
 
   const onKeyDown = (e: KeyboardEvent): void => {
     const by = e.key === 'ArrowUp' ? 1 : e.key === 'ArrowDown' ? -1 : 0;
@@ -44,31 +54,68 @@ export function Shelf({ bench, layer, place, drag }: Props) {
     bench.edit(step(off ? 'leaveOut' : 'takeIn', layer.name), (job) => withLayer(job, layer.id, { off }));
 
   return (
-    <li class={`shelf${layer.off ? ' shelf-out' : ''}${inHand ? ' shelf-in-hand' : ''}`} data-layer={layer.id} style={style} aria-label={layer.name}>
+    <li
+      class={`shelf${layer.off ? ' shelf-out' : ''}${inHand ? ' shelf-in-hand' : ''}`}
+      data-layer={layer.id}
+      style={style}
+      aria-label={layer.name}
+    >
       <div class="shelf-hold">
-        <button type="button" class="handle" onKeyDown={onKeyDown} {...drag.handle(layer.id)}
-          aria-label={run === null ? w.handleOut(layer.name) : w.handle(layer.name, run, printing.length)}>
+        <button
+          type="button"
+          class="handle"
+          onKeyDown={onKeyDown}
+          {...drag.handle(layer.id)}
+          aria-label={run === null ? w.handleOut(layer.name) : w.handle(layer.name, run, printing.length)}
+        >
           <span class="run-number">{run ?? '–'}</span>
-          <svg class="grip" viewBox="0 0 20 8" aria-hidden="true"><path d="M1 1.5h18M1 6.5h18" /></svg>
+          <svg class="grip" viewBox="0 0 20 8" aria-hidden="true">
+            <path d="M1 1.5h18M1 6.5h18" />
+          </svg>
         </button>
         <span class="steps">
-          <button type="button" class="step-button" aria-label={w.later(layer.name)} disabled={place === layers.length - 1} onClick={() => moveShelf(bench, layer.id, place + 1)}>
-            <svg viewBox="0 0 16 16" aria-hidden="true"><path d="M2 11l6-6 6 6" /></svg>
+          <button
+            type="button"
+            class="step-button"
+            aria-label={w.later(layer.name)}
+            disabled={place === layers.length - 1}
+            onClick={() => moveShelf(bench, layer.id, place + 1)}
+          >
+            <svg viewBox="0 0 16 16" aria-hidden="true">
+              <path d="M2 11l6-6 6 6" />
+            </svg>
           </button>
-          <button type="button" class="step-button" aria-label={w.earlier(layer.name)} disabled={place === 0} onClick={() => moveShelf(bench, layer.id, place - 1)}>
-            <svg viewBox="0 0 16 16" aria-hidden="true"><path d="M2 5l6 6 6-6" /></svg>
+          <button
+            type="button"
+            class="step-button"
+            aria-label={w.earlier(layer.name)}
+            disabled={place === 0}
+            onClick={() => moveShelf(bench, layer.id, place - 1)}
+          >
+            <svg viewBox="0 0 16 16" aria-hidden="true">
+              <path d="M2 5l6 6 6-6" />
+            </svg>
           </button>
         </span>
       </div>
       <div class="shelf-stencil">
         {planned && plan && (
-          <StencilPicture prints={planned.stencil.prints} widthMm={plan.job.image.widthMm} heightMm={plan.job.image.heightMm}
-            label={layer.side === 'window' ? w.windowPicture(layer.name) : w.piecePicture(layer.name)} />
+          <StencilPicture
+            prints={planned.stencil.prints}
+            widthMm={plan.job.image.widthMm}
+            heightMm={plan.job.image.heightMm}
+            label={layer.side === 'window' ? w.windowPicture(layer.name) : w.piecePicture(layer.name)}
+          />
         )}
       </div>
       <h2>{layer.name}</h2>
       <label class="tick">
-        <input type="checkbox" checked={!layer.off} onChange={(e) => setOff(!e.currentTarget.checked)} aria-label={w.inPrintOf(layer.name)} />
+        <input
+          type="checkbox"
+          checked={!layer.off}
+          onChange={(e) => setOff(!e.currentTarget.checked)}
+          aria-label={w.inPrintOf(layer.name)}
+        />
         <span>{layer.off ? w.notInPrint : w.inPrint}</span>
       </label>
       <PotControls bench={bench} layer={layer} planned={planned} />

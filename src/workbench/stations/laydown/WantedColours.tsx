@@ -20,7 +20,20 @@ export function WantedColours({ plan, paper, wanted }: Props) {
   if (wanted.length === 0) return null;
   return (
     <section class="wanted-here" aria-label={w.wanted}>
-      <h2>{w.wanted}<Why of={w.wanted}>{w.whyWanted} <a href="#inks" onClick={() => { at.part.value = 'wanted'; }}>{w.wantedMore}</a></Why></h2>
+      <h2>
+        {w.wanted}
+        <Why of={w.wanted}>
+          {w.whyWanted}{' '}
+          <a
+            href="#inks"
+            onClick={() => {
+              at.part.value = 'wanted';
+            }}
+          >
+            {w.wantedMore}
+          </a>
+        </Why>
+      </h2>
       <ul>
         {wanted.map((one, i) => {
           const name = one.layers.map((id) => plan.layers.find((l) => l.id === id)?.name ?? id).join(' + ');
@@ -29,9 +42,15 @@ export function WantedColours({ plan, paper, wanted }: Props) {
           const deltaE = now && deltaE00(now.lab, one.lab);
           return (
             <li key={i}>
-              <span class="wanted-pair" aria-hidden="true"><i style={{ background: srgbOfLab(one.lab) }} /><i style={now ? { background: now.srgb } : undefined} /></span>
+              <span class="wanted-pair" aria-hidden="true">
+                <i style={{ background: srgbOfLab(one.lab) }} />
+                <i style={now ? { background: now.srgb } : undefined} />
+              </span>
               <Films layers={plan.layers} here={one.layers} />
-              <span>{deltaE === undefined ? w.wantedOpen(name) : w.wantedHere(name, sayDelta(deltaE), words().overlaps.bandWords(deltaE))}<small>{on.name}</small></span>
+              <span>
+                {deltaE === undefined ? w.wantedOpen(name) : w.wantedHere(name, sayDelta(deltaE), words().overlaps.bandWords(deltaE))}
+                <small>{on.name}</small>
+              </span>
             </li>
           );
         })}

@@ -37,7 +37,9 @@ export function moveShelf(bench: Bench, layerId: string, to: number): void {
   const moved = moveLayer(job, layerId, to);
   bench.edit(step('move', name, to + 1), () => moved);
   const printing = moved.layers.filter((l) => !l.off || l.id === layerId);
-  bench.announce(w.moved(name, printing.findIndex((l) => l.id === layerId) + 1, off ? printing.length : printing.filter((l) => !l.off).length));
+  bench.announce(
+    w.moved(name, printing.findIndex((l) => l.id === layerId) + 1, off ? printing.length : printing.filter((l) => !l.off).length),
+  );
 }
 
 /** How near the edge of the window the shelves begin to pass by. */
@@ -65,7 +67,7 @@ export function useShelfDrag(bench: Bench, rack: RefObject<HTMLOListElement | nu
     };
     const scroll = (): void => {
       if (!carried.peek()) return;
-      const top = (rack.current?.closest('.laydown')?.querySelector('.proof-figure')?.getBoundingClientRect().bottom ?? 0);
+      const top = rack.current?.closest('.laydown')?.querySelector('.proof-figure')?.getBoundingClientRect().bottom ?? 0;
       const above = pointerY - (matchMedia('(max-width: 72rem)').matches ? Math.max(0, top) : 0) - edgePx;
       const below = pointerY - innerHeight + edgePx;
       const by = above < 0 ? Math.max(-16, above / 4) : below > 0 ? Math.min(16, below / 4) : 0;

@@ -9,7 +9,10 @@ export const laydownStation: Station = {
     const w = words().laydown;
     const layers = (bench.job.value?.layers ?? []).filter((l) => !l.off);
     const open = layers.filter((l) => l.ink === null);
-    return { knows: w.knows(layers.length), needs: layers.length === 0 ? w.needsRuns : open.length > 0 ? w.needsInk(open.map((l) => l.name)) : null };
+    return {
+      knows: w.knows(layers.length),
+      needs: layers.length === 0 ? w.needsRuns : open.length > 0 ? w.needsInk(open.map((l) => l.name)) : null,
+    };
   },
   View: LaydownView,
 };

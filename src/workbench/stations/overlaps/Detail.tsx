@@ -19,21 +19,54 @@ interface Props {
 export function Detail({ plan, paper, shown, held, onLetGo }: Props) {
   const w = words().overlaps;
   const overlap = shown.value === null ? undefined : paper.overlaps.find((o) => o.code === shown.value);
-  if (!overlap) return <div class="detail detail-empty"><p>{w.point}</p></div>;
+  if (!overlap)
+    return (
+      <div class="detail detail-empty">
+        <p>{w.point}</p>
+      </div>
+    );
   return (
     <div class="detail">
       <span class="detail-swatch" style={{ background: overlap.srgb }} />
       <div class="detail-text">
-        <h2><Films layers={plan.layers} here={overlap.layers} />{nameOverlap(plan, overlap)}</h2>
+        <h2>
+          <Films layers={plan.layers} here={overlap.layers} />
+          {nameOverlap(plan, overlap)}
+        </h2>
         <dl>
-          <div><dt>{w.lab}</dt><dd>{sayLab(overlap.lab)}</dd></div>
-          <div><dt>{w.band}</dt><dd>{w.bandValue(sayDelta(overlap.band))} <small>{overlap.measured ? w.measured : w.foreseen}; {w.bandWords(overlap.band)}</small></dd></div>
-          <div><dt>{w.area}</dt><dd>{sayArea(overlap.areaMm2, plan.job.units)} <small>{sayPercent(shareOf(plan, overlap))}</small></dd></div>
-          <div><dt>{w.screen}</dt><dd>{overlap.srgb} <small>{overlap.inGamut ? w.inGamut : w.outOfGamut}</small></dd></div>
+          <div>
+            <dt>{w.lab}</dt>
+            <dd>{sayLab(overlap.lab)}</dd>
+          </div>
+          <div>
+            <dt>{w.band}</dt>
+            <dd>
+              {w.bandValue(sayDelta(overlap.band))}{' '}
+              <small>
+                {overlap.measured ? w.measured : w.foreseen}; {w.bandWords(overlap.band)}
+              </small>
+            </dd>
+          </div>
+          <div>
+            <dt>{w.area}</dt>
+            <dd>
+              {sayArea(overlap.areaMm2, plan.job.units)} <small>{sayPercent(shareOf(plan, overlap))}</small>
+            </dd>
+          </div>
+          <div>
+            <dt>{w.screen}</dt>
+            <dd>
+              {overlap.srgb} <small>{overlap.inGamut ? w.inGamut : w.outOfGamut}</small>
+            </dd>
+          </div>
         </dl>
         <ProofWhy plan={plan} />
       </div>
-      {held.value !== null && <button type="button" class="button button-small" onClick={onLetGo}>{w.letGo}</button>}
+      {held.value !== null && (
+        <button type="button" class="button button-small" onClick={onLetGo}>
+          {w.letGo}
+        </button>
+      )}
     </div>
   );
 }

@@ -18,6 +18,7 @@ interface Props {
 export function FocusedProof({ bench, plan, paper, shown, onPoint }: Props) {
   const overlap = shown.value === null ? undefined : paper.overlaps.find((o) => o.code === shown.value);
   const label = overlap
-    ? words().overlaps.proofOnly(nameOverlap(plan, overlap), sayPercent(shareOf(plan, overlap))) : words().laydown.proof(paper.name);
+    ? words().overlaps.proofOnly(nameOverlap(plan, overlap), sayPercent(shareOf(plan, overlap)))
+    : words().laydown.proof(paper.name);
   return <ProofCanvas bench={bench} plan={plan} paper={paper} only={overlap?.code ?? null} label={label} onPoint={onPoint} />;
 }

@@ -24,28 +24,58 @@ export function OverlapsView({ bench }: StationProps) {
 
   const overlaps = sortOverlaps(paper.overlaps, by.value);
   const labels = { films: w.byFilms, area: w.byArea, lightness: w.byLightness, hue: w.byHue };
-  const hold = (code: number | null): void => { held.value = held.value === code ? null : code; };
+  const hold = (code: number | null): void => {
+    held.value = held.value === code ? null : code;
+  };
   return (
     <div class="overlaps">
       <figure class="proof-figure">
         <ProofSheet plan={plan} paper={paper}>
-          <FocusedProof bench={bench} plan={plan} paper={paper} shown={shown}
+          <FocusedProof
+            bench={bench}
+            plan={plan}
+            paper={paper}
+            shown={shown}
             onPoint={(code, press) => {
               if (press) hold(code);
               else pointed.value = code;
-            }} />
+            }}
+          />
         </ProofSheet>
-        <figcaption><OverlapLine plan={plan} paper={paper} code={shown} hint={w.point} /></figcaption>
+        <figcaption>
+          <OverlapLine plan={plan} paper={paper} code={shown} hint={w.point} />
+        </figcaption>
       </figure>
       <section class="chart" aria-label={w.chart}>
-        <Detail plan={plan} paper={paper} shown={shown} held={held} onLetGo={() => { held.value = null; }} />
+        <Detail
+          plan={plan}
+          paper={paper}
+          shown={shown}
+          held={held}
+          onLetGo={() => {
+            held.value = null;
+          }}
+        />
         <PaperSwitch bench={bench} />
         <div class="chart-head">
           <h2>{w.chartOn(paper.name, overlaps.length)}</h2>
-          <Why of={w.chartOn(paper.name, overlaps.length)}>{w.chartWhy(plan.layers.filter((l) => l.inkId !== null).length, told(paper.bandNote))}</Why>
-          <label class="sort">{w.sortBy}{' '}
-            <select class="choice" value={by.value} onChange={(e) => { by.value = e.currentTarget.value as SortBy; }}>
-              {sortings.map((s) => <option key={s} value={s}>{labels[s]}</option>)}
+          <Why of={w.chartOn(paper.name, overlaps.length)}>
+            {w.chartWhy(plan.layers.filter((l) => l.inkId !== null).length, told(paper.bandNote))}
+          </Why>
+          <label class="sort">
+            {w.sortBy}{' '}
+            <select
+              class="choice"
+              value={by.value}
+              onChange={(e) => {
+                by.value = e.currentTarget.value as SortBy;
+              }}
+            >
+              {sortings.map((s) => (
+                <option key={s} value={s}>
+                  {labels[s]}
+                </option>
+              ))}
             </select>
           </label>
         </div>

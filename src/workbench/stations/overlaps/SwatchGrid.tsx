@@ -21,7 +21,14 @@ function onKeyDown(e: KeyboardEvent & { currentTarget: HTMLElement }): void {
   const at = all.indexOf(document.activeElement as HTMLButtonElement);
   if (at < 0) return;
   const columns = all.filter((b) => b.offsetTop === all[0].offsetTop).length;
-  const by: Readonly<Record<string, number>> = { ArrowRight: 1, ArrowLeft: -1, ArrowDown: columns, ArrowUp: -columns, Home: -at, End: all.length - 1 - at };
+  const by: Readonly<Record<string, number>> = {
+    ArrowRight: 1,
+    ArrowLeft: -1,
+    ArrowDown: columns,
+    ArrowUp: -columns,
+    Home: -at,
+    End: all.length - 1 - at,
+  };
   if (!(e.key in by)) return;
   e.preventDefault();
   all[Math.max(0, Math.min(all.length - 1, at + by[e.key]))].focus();
@@ -30,13 +37,31 @@ function onKeyDown(e: KeyboardEvent & { currentTarget: HTMLElement }): void {
 export function SwatchGrid({ plan, overlaps, pointed, held, shown, onHold }: Props) {
   const w = words().overlaps;
   return (
-    <ul class="swatch-grid" onKeyDown={onKeyDown} onPointerLeave={() => { pointed.value = null; }}>
+    <ul
+      class="swatch-grid"
+      onKeyDown={onKeyDown}
+      onPointerLeave={() => {
+        pointed.value = null;
+      }}
+    >
       {overlaps.map((overlap) => (
         <li key={overlap.code}>
-          <button type="button" class={`overlap${shown.value === overlap.code ? ' overlap-shown' : ''}`} aria-pressed={held.value === overlap.code} data-code={overlap.code}
-            onPointerEnter={(e) => { if (e.pointerType !== 'touch') pointed.value = overlap.code; }}
-            onFocus={() => { pointed.value = overlap.code; }} onBlur={() => { pointed.value = null; }}
-            onClick={() => onHold(overlap.code)}>
+          <button
+            type="button"
+            class={`overlap${shown.value === overlap.code ? ' overlap-shown' : ''}`}
+            aria-pressed={held.value === overlap.code}
+            data-code={overlap.code}
+            onPointerEnter={(e) => {
+              if (e.pointerType !== 'touch') pointed.value = overlap.code;
+            }}
+            onFocus={() => {
+              pointed.value = overlap.code;
+            }}
+            onBlur={() => {
+              pointed.value = null;
+            }}
+            onClick={() => onHold(overlap.code)}
+          >
             <span class="overlap-colour" style={{ background: overlap.srgb }} />
             <span class="overlap-facts">
               <Films layers={plan.layers} here={overlap.layers} />

@@ -7,7 +7,7 @@ export const sortings: readonly SortBy[] = ['films', 'area', 'lightness', 'hue']
 const leastChroma = 4;
 
 function hue({ lab: [, a, b] }: PlannedOverlap): number {
-  return Math.hypot(a, b) < leastChroma ? -1 : (Math.atan2(b, a) * 180 / Math.PI + 360) % 360;
+  return Math.hypot(a, b) < leastChroma ? -1 : ((Math.atan2(b, a) * 180) / Math.PI + 360) % 360;
 }
 
 const orders: Readonly<Record<SortBy, (x: PlannedOverlap, y: PlannedOverlap) => number>> = {

@@ -30,12 +30,20 @@ export function AmountField({ label, value, unit, digits = 0, min, max, hint, on
     <label class="length-field">
       <span class="length-label">{label}</span>
       <span class="number-field">
-        <input type="text" inputMode="decimal" aria-invalid={wrong} aria-describedby={wrong ? id : undefined} placeholder={hint} value={typed ?? shown}
-          onInput={(e) => setTyped(e.currentTarget.value)} onBlur={commit}
+        <input
+          type="text"
+          inputMode="decimal"
+          aria-invalid={wrong}
+          aria-describedby={wrong ? id : undefined}
+          placeholder={hint}
+          value={typed ?? shown}
+          onInput={(e) => setTyped(e.currentTarget.value)}
+          onBlur={commit}
           onKeyDown={(e) => {
             if (e.key === 'Enter') commit();
             if (e.key === 'Escape') setTyped(null);
-          }} />
+          }}
+        />
         <span class="unit">{unit}</span>
         {wrong && <span class="field-wrong" id={id} role="alert">{`${min}–${max} ${unit}`}</span>}
       </span>

@@ -4,17 +4,34 @@ import type { Bench } from '../../store/bench.ts';
 import { words } from '../../words/index.ts';
 import { bringPicture } from './edits.ts';
 
-export function ChoosePicture({ bench, strong = false, children }: { readonly bench: Bench; readonly strong?: boolean; readonly children: ComponentChildren }) {
+export function ChoosePicture({
+  bench,
+  strong = false,
+  children,
+}: {
+  readonly bench: Bench;
+  readonly strong?: boolean;
+  readonly children: ComponentChildren;
+}) {
   const chooser = useRef<HTMLInputElement>(null);
   return (
     <>
-      <input ref={chooser} type="file" accept="image/jpeg,image/png,image/webp,image/tiff,.tif,.tiff" class="unseen" tabindex={-1} aria-label={words().picture.choose}
+      <input
+        ref={chooser}
+        type="file"
+        accept="image/jpeg,image/png,image/webp,image/tiff,.tif,.tiff"
+        class="unseen"
+        tabindex={-1}
+        aria-label={words().picture.choose}
         onChange={(e) => {
           const file = e.currentTarget.files?.[0];
           e.currentTarget.value = '';
           if (file) void bringPicture(bench, file);
-        }} />
-      <button type="button" class={`button ${strong ? 'button-strong' : 'button-line'}`} onClick={() => chooser.current?.click()}>{children}</button>
+        }}
+      />
+      <button type="button" class={`button ${strong ? 'button-strong' : 'button-line'}`} onClick={() => chooser.current?.click()}>
+        {children}
+      </button>
     </>
   );
 }

@@ -18,10 +18,16 @@ export function Compare({ job, picture, read }: Props) {
   const result = now?.result ?? null;
   return (
     <section class="compare" style={{ '--ratio': String(job.image.widthMm / job.image.heightMm) }} aria-label={w.compare}>
-      {result && comparing.value === 'wipe' ? <Wipe result={result} /> : (
+      {result && comparing.value === 'wipe' ? (
+        <Wipe result={result} />
+      ) : (
         <div class="panes">
           <Pane name={w.thePicture} note={result ? w.onThisPaper : null}>
-            {result ? <RasterCanvas raster={result.picture} label={w.thePicture} /> : <RasterCanvas raster={read.shown} crop={cropOf(picture.crop, read, job.image)} label={w.thePicture} />}
+            {result ? (
+              <RasterCanvas raster={result.picture} label={w.thePicture} />
+            ) : (
+              <RasterCanvas raster={read.shown} crop={cropOf(picture.crop, read, job.image)} label={w.thePicture} />
+            )}
           </Pane>
           {result && (
             <Pane stage="done" name={w.thePrint} delta={result.figures.inRegister.mean} note={result.stoppedEarly ? w.stoppedEarly : null}>
@@ -31,7 +37,11 @@ export function Compare({ job, picture, read }: Props) {
           {result && <Flat result={result} />}
           {now && !result && (
             <Pane stage={now.draft?.stage ?? 'start'} name={w.draft} delta={now.draft?.meanDeltaE}>
-              {now.draft ? <RasterCanvas raster={now.draft.print} label={`${w.draft}, ${picture.name}`} /> : <p class="pane-empty">{w.noDraft}</p>}
+              {now.draft ? (
+                <RasterCanvas raster={now.draft.print} label={`${w.draft}, ${picture.name}`} />
+              ) : (
+                <p class="pane-empty">{w.noDraft}</p>
+              )}
             </Pane>
           )}
         </div>
@@ -52,9 +62,16 @@ function Pane({ name, delta, note, stage, children }: PaneProps) {
   const w = words().picture;
   return (
     <figure>
-      <div class="pane" data-stage={stage}>{children}</div>
+      <div class="pane" data-stage={stage}>
+        {children}
+      </div>
       <figcaption>
-        <b>{name}</b> {delta !== undefined && <span class="pane-delta"><b>{w.onAverage(sayDelta(delta))}</b> {w.averageNote}</span>}
+        <b>{name}</b>{' '}
+        {delta !== undefined && (
+          <span class="pane-delta">
+            <b>{w.onAverage(sayDelta(delta))}</b> {w.averageNote}
+          </span>
+        )}
         {note && <small>{note}</small>}
       </figcaption>
     </figure>
@@ -65,7 +82,16 @@ function Flat({ result }: { readonly result: ShownSeparation }) {
   const w = words().picture;
   const name = w.flat(result.flatInks.length);
   return (
-    <Pane name={name} delta={result.flatFigures.inRegister.mean} note={<>{w.flatNote}<Why of={name}>{w.flatWhy}</Why></>}>
+    <Pane
+      name={name}
+      delta={result.flatFigures.inRegister.mean}
+      note={
+        <>
+          {w.flatNote}
+          <Why of={name}>{w.flatWhy}</Why>
+        </>
+      }
+    >
       <RasterCanvas raster={result.flat} label={name} />
     </Pane>
   );

@@ -45,24 +45,54 @@ export function Curve({ bench, job, picture, result }: Props) {
   };
   return (
     <section class="curve" aria-label={w.curve}>
-      <h2>{w.curve}<Why of={w.curve}>{w.curveWhy}</Why></h2>
+      <h2>
+        {w.curve}
+        <Why of={w.curve}>{w.curveWhy}</Why>
+      </h2>
       <p class="field-note">{w.curveHint}</p>
-      {picture.knife.metres !== undefined && result.figures.knifeMetres < 0.8 * picture.knife.metres && !isStale(bench, making.value!) && <p class="needs-line">{w.curveLess(sayKnife(result.figures.knifeMetres, units))}</p>}
+      {picture.knife.metres !== undefined && result.figures.knifeMetres < 0.8 * picture.knife.metres && !isStale(bench, making.value!) && (
+        <p class="needs-line">{w.curveLess(sayKnife(result.figures.knifeMetres, units))}</p>
+      )}
       <div class="curve-plot">
         <svg viewBox="0 0 100 100" preserveAspectRatio="none" aria-hidden="true">
-          {Array.from({ length: Math.floor(highY / steps) + 1 }, (_, i) => <path key={i} class="curve-grid" d={`M0 ${y(i * steps)}H100`} />)}
+          {Array.from({ length: Math.floor(highY / steps) + 1 }, (_, i) => (
+            <path key={i} class="curve-grid" d={`M0 ${y(i * steps)}H100`} />
+          ))}
           <path class="curve-line" d={points.map((p, i) => `${i === 0 ? 'M' : 'L'}${x(p.metres)} ${y(p.meanDeltaE)}`).join('')} />
         </svg>
-        {Array.from({ length: Math.floor(highY / steps) }, (_, i) => <span key={i} class="curve-tick" aria-hidden="true" style={{ top: `${y((i + 1) * steps)}%` }}>{sayNumber((i + 1) * steps, 0, false)}</span>)}
-        <span class={`curve-mark curve-flat${near(flat.metres)}`} style={{ left: `${x(flat.metres)}%`, top: `${y(flat.meanDeltaE)}%` }}><small>{w.curveFlat}</small></span>
-        <span class={`curve-mark curve-here${near(here.metres)}`} style={{ left: `${x(here.metres)}%`, top: `${y(here.meanDeltaE)}%` }}><small>{w.curveHere}</small></span>
+        {Array.from({ length: Math.floor(highY / steps) }, (_, i) => (
+          <span key={i} class="curve-tick" aria-hidden="true" style={{ top: `${y((i + 1) * steps)}%` }}>
+            {sayNumber((i + 1) * steps, 0, false)}
+          </span>
+        ))}
+        <span class={`curve-mark curve-flat${near(flat.metres)}`} style={{ left: `${x(flat.metres)}%`, top: `${y(flat.meanDeltaE)}%` }}>
+          <small>{w.curveFlat}</small>
+        </span>
+        <span class={`curve-mark curve-here${near(here.metres)}`} style={{ left: `${x(here.metres)}%`, top: `${y(here.meanDeltaE)}%` }}>
+          <small>{w.curveHere}</small>
+        </span>
         {shown.map((p) => (
-          <button key={p.metres} type="button" class="curve-point" aria-label={w.curvePoint(sayKnife(p.metres, units), sayDelta(p.meanDeltaE))} title={w.curvePoint(sayKnife(p.metres, units), sayDelta(p.meanDeltaE))}
-            style={{ left: `${x(p.metres)}%`, top: `${y(p.meanDeltaE)}%` }} onClick={() => again(p.metres)} />
+          <button
+            key={p.metres}
+            type="button"
+            class="curve-point"
+            aria-label={w.curvePoint(sayKnife(p.metres, units), sayDelta(p.meanDeltaE))}
+            title={w.curvePoint(sayKnife(p.metres, units), sayDelta(p.meanDeltaE))}
+            style={{ left: `${x(p.metres)}%`, top: `${y(p.meanDeltaE)}%` }}
+            onClick={() => again(p.metres)}
+          />
         ))}
       </div>
-      <ol class="curve-feet" aria-hidden="true">{shown.map((p) => <li key={p.metres} style={{ left: `${x(p.metres)}%` }}>{sayKnife(p.metres, units)}</li>)}</ol>
-      <p class="field-note">{w.curveUp} ↑, {w.curveAcross} →</p>
+      <ol class="curve-feet" aria-hidden="true">
+        {shown.map((p) => (
+          <li key={p.metres} style={{ left: `${x(p.metres)}%` }}>
+            {sayKnife(p.metres, units)}
+          </li>
+        ))}
+      </ol>
+      <p class="field-note">
+        {w.curveUp} ↑, {w.curveAcross} →
+      </p>
     </section>
   );
 }

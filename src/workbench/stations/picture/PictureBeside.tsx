@@ -10,8 +10,20 @@ export function PictureBeside({ job, picture, read }: Omit<PicturePartProps, 'be
   const print = making.value?.result?.print ?? making.value?.draft?.print ?? null;
   return (
     <div class={`picture-pair${print ? '' : ' picture-single'}`} style={{ '--ratio': String(job.image.widthMm / job.image.heightMm) }}>
-      <figure><div class="pane"><RasterCanvas raster={read.shown} crop={cropOf(picture.crop, read, job.image)} label={w.thePicture} /></div><figcaption>{w.thePicture}</figcaption></figure>
-      {print && <figure><div class="pane"><RasterCanvas raster={print} label={w.thePrint} /></div><figcaption>{making.value?.result ? w.thePrint : w.draft}</figcaption></figure>}
+      <figure>
+        <div class="pane">
+          <RasterCanvas raster={read.shown} crop={cropOf(picture.crop, read, job.image)} label={w.thePicture} />
+        </div>
+        <figcaption>{w.thePicture}</figcaption>
+      </figure>
+      {print && (
+        <figure>
+          <div class="pane">
+            <RasterCanvas raster={print} label={w.thePrint} />
+          </div>
+          <figcaption>{making.value?.result ? w.thePrint : w.draft}</figcaption>
+        </figure>
+      )}
     </div>
   );
 }

@@ -39,22 +39,76 @@ export function PicturePart({ bench, job, picture, read }: PicturePartProps) {
         <fieldset class="choices">
           <legend class="unseen">{w.what}</legend>
           {(['crop', 'mark'] as const).map((m) => (
-            <label key={m} class="choice-mark"><input type="radio" name="on-picture" checked={mode === m} onChange={() => { onPicture.value = m; }} /><span>{m === 'crop' ? w.cropping : w.marking}</span></label>
+            <label key={m} class="choice-mark">
+              <input
+                type="radio"
+                name="on-picture"
+                checked={mode === m}
+                onChange={() => {
+                  onPicture.value = m;
+                }}
+              />
+              <span>{m === 'crop' ? w.cropping : w.marking}</span>
+            </label>
           ))}
         </fieldset>
-        {mode === 'mark' ? <MarkControls bench={bench} job={job} picture={picture} read={read} /> : (
+        {mode === 'mark' ? (
+          <MarkControls bench={bench} job={job} picture={picture} read={read} />
+        ) : (
           <>
-            <p><b>{w.imageSize(saySize(image.widthMm, image.heightMm, units))}</b> {w.pixelsPerMm(sayNumber(pxPerMm, 1, true))}{pxPerMm < 1.5 && ` ${w.fewPixels}`}<Why of={w.pixelsPerMm('')}>{w.sizeWhy}</Why></p>
+            <p>
+              <b>{w.imageSize(saySize(image.widthMm, image.heightMm, units))}</b> {w.pixelsPerMm(sayNumber(pxPerMm, 1, true))}
+              {pxPerMm < 1.5 && ` ${w.fewPixels}`}
+              <Why of={w.pixelsPerMm('')}>{w.sizeWhy}</Why>
+            </p>
             {read.profile !== null && <p class="field-note">{w.profile(read.profile)}</p>}
             <div class="fields">
-              <CountField label={w.cropLeft} value={percent(crop.x)} min={0} max={100} digits={1} unit="%" onSet={(v) => put(movedCrop(crop, v / 100 - crop.x, 0))} />
-              <CountField label={w.cropTop} value={percent(crop.y)} min={0} max={100} digits={1} unit="%" onSet={(v) => put(movedCrop(crop, 0, v / 100 - crop.y))} />
-              <CountField label={w.cropWidth} value={percent(crop.width)} min={5} max={100} digits={1} unit="%" onSet={(v) => put(sizedCrop(crop, v / 100, 0, 0))} />
+              <CountField
+                label={w.cropLeft}
+                value={percent(crop.x)}
+                min={0}
+                max={100}
+                digits={1}
+                unit="%"
+                onSet={(v) => put(movedCrop(crop, v / 100 - crop.x, 0))}
+              />
+              <CountField
+                label={w.cropTop}
+                value={percent(crop.y)}
+                min={0}
+                max={100}
+                digits={1}
+                unit="%"
+                onSet={(v) => put(movedCrop(crop, 0, v / 100 - crop.y))}
+              />
+              <CountField
+                label={w.cropWidth}
+                value={percent(crop.width)}
+                min={5}
+                max={100}
+                digits={1}
+                unit="%"
+                onSet={(v) => put(sizedCrop(crop, v / 100, 0, 0))}
+              />
             </div>
             <div class="row">
-              {picture.crop && <button type="button" class="button button-line" onClick={() => setPicture(bench, 'crop', { crop: undefined })}>{w.wholePicture}</button>}
+              {picture.crop && (
+                <button type="button" class="button button-line" onClick={() => setPicture(bench, 'crop', { crop: undefined })}>
+                  {w.wholePicture}
+                </button>
+              )}
               {!sameShape && (
-                <button type="button" class="button button-line button-wrap" onClick={() => bench.edit(step('imageSize'), (j) => ({ ...j, image: { ...j.image, heightMm: wholeHeightMm }, picture: j.picture && { ...j.picture, crop: undefined } }))}>
+                <button
+                  type="button"
+                  class="button button-line button-wrap"
+                  onClick={() =>
+                    bench.edit(step('imageSize'), (j) => ({
+                      ...j,
+                      image: { ...j.image, heightMm: wholeHeightMm },
+                      picture: j.picture && { ...j.picture, crop: undefined },
+                    }))
+                  }
+                >
                   {w.wholeImage(`${sayLength(image.widthMm, units)} × ${sayLength(wholeHeightMm, units)}`)}
                 </button>
               )}
@@ -62,7 +116,9 @@ export function PicturePart({ bench, job, picture, read }: PicturePartProps) {
             {!sameShape && <p class="field-note">{w.otherShape}</p>}
             <div class="row picture-swap">
               <ChoosePicture bench={bench}>{w.another}</ChoosePicture>
-              <button type="button" class="button button-line" onClick={() => takePictureAway(bench)}>{w.takeAway}</button>
+              <button type="button" class="button button-line" onClick={() => takePictureAway(bench)}>
+                {w.takeAway}
+              </button>
             </div>
           </>
         )}

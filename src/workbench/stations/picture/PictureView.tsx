@@ -29,7 +29,9 @@ export function PictureView({ bench }: StationProps) {
   const picture = job?.picture;
   const bytes = picture && bench.attachments.value.get(picture.file);
   const isReading = reading.value;
-  useEffect(() => { void followPicture(bench); }, [bytes, isReading]);
+  useEffect(() => {
+    void followPicture(bench);
+  }, [bytes, isReading]);
   useEffect(() => {
     const timer = setTimeout(() => prepare(bench), restMs);
     return () => clearTimeout(timer);
@@ -48,18 +50,75 @@ export function PictureView({ bench }: StationProps) {
   const pots = potsOf(job);
   const props = { bench, job, picture: picture!, read: read! };
   const knife: JobPicture['knife'] = picture?.knife ?? {};
-  const budget = [knife.metres !== undefined && sayKnife(knife.metres, job.units), knife.minutes !== undefined && sayMinutes(knife.minutes), knife.pieces !== undefined && w.knifePieces(knife.pieces)].filter(Boolean).join(', ');
+  const budget = [
+    knife.metres !== undefined && sayKnife(knife.metres, job.units),
+    knife.minutes !== undefined && sayMinutes(knife.minutes),
+    knife.pieces !== undefined && w.knifePieces(knife.pieces),
+  ]
+    .filter(Boolean)
+    .join(', ');
   const made = making.value;
   return (
-    <div class={`picture${over.value ? ' picture-over' : ''}`} onDrop={drop} onDragOver={(e) => { e.preventDefault(); over.value = true; }} onDragLeave={() => { over.value = false; }}>
-      {!picture || !bytes || unreadable.value === bytes ? <NoPicture bench={bench} lacking={!picture ? null : bytes ? w.unreadable : w.missing} />
-        : !read ? <p class="picture-reading" role="status">{w.reading}</p>
-          : <Parts label={w.parts} at={openPart} parts={[
-            { id: 'picture', title: w.picturePart, look: false, says: w.pictureSays(String(read.width), String(read.height)), view: () => <PicturePart {...props} /> },
-            { id: 'layers', title: w.layersPart, look: pots.length === 0 || (picture.cutPairs && picture.layers % 2 === 1), says: w.layersSays(picture.layers, picture.pots ? picture.pots.filter((id) => pots.some((p) => p.id === id)).length : pots.length), view: () => <LayersPart {...props} pots={pots} /> },
-            { id: 'knife', title: w.knifePart, look: false, says: budget || (knife.priceMm === undefined ? w.knifeFree : w.knifePrice), view: () => <KnifePart {...props} /> },
-            { id: 'result', title: w.resultPart, look: made !== null && isStale(bench, made), says: made?.result ? `ΔE ${sayDelta(made.result.figures.inRegister.mean)}, ${sayKnife(made.result.figures.knifeMetres, job.units)}` : made ? w.knowsWorking(Math.round(made.share * 100)) : w.notMade, view: () => <ResultPart {...props} /> },
-          ]} />}
+    <div
+      class={`picture${over.value ? ' picture-over' : ''}`}
+      onDrop={drop}
+      onDragOver={(e) => {
+        e.preventDefault();
+        over.value = true;
+      }}
+      onDragLeave={() => {
+        over.value = false;
+      }}
+    >
+      {!picture || !bytes || unreadable.value === bytes ? (
+        <NoPicture bench={bench} lacking={!picture ? null : bytes ? w.unreadable : w.missing} />
+      ) : !read ? (
+        <p class="picture-reading" role="status">
+          {w.reading}
+        </p>
+      ) : (
+        <Parts
+          label={w.parts}
+          at={openPart}
+          parts={[
+            {
+              id: 'picture',
+              title: w.picturePart,
+              look: false,
+              says: w.pictureSays(String(read.width), String(read.height)),
+              view: () => <PicturePart {...props} />,
+            },
+            {
+              id: 'layers',
+              title: w.layersPart,
+              look: pots.length === 0 || (picture.cutPairs && picture.layers % 2 === 1),
+              says: w.layersSays(
+                picture.layers,
+                picture.pots ? picture.pots.filter((id) => pots.some((p) => p.id === id)).length : pots.length,
+              ),
+              view: () => <LayersPart {...props} pots={pots} />,
+            },
+            {
+              id: 'knife',
+              title: w.knifePart,
+              look: false,
+              says: budget || (knife.priceMm === undefined ? w.knifeFree : w.knifePrice),
+              view: () => <KnifePart {...props} />,
+            },
+            {
+              id: 'result',
+              title: w.resultPart,
+              look: made !== null && isStale(bench, made),
+              says: made?.result
+                ? `ΔE ${sayDelta(made.result.figures.inRegister.mean)}, ${sayKnife(made.result.figures.knifeMetres, job.units)}`
+                : made
+                  ? w.knowsWorking(Math.round(made.share * 100))
+                  : w.notMade,
+              view: () => <ResultPart {...props} />,
+            },
+          ]}
+        />
+      )}
     </div>
   );
 }
@@ -70,10 +129,18 @@ function NoPicture({ bench, lacking }: { readonly bench: Bench; readonly lacking
   return (
     <section class="picture-none">
       <h2>{w.emptyTitle}</h2>
-      {lacking && <p class="needs-line">{lacking} {w.missingAdvice}</p>}
+      {lacking && (
+        <p class="needs-line">
+          {lacking} {w.missingAdvice}
+        </p>
+      )}
       <p>{w.emptyText}</p>
-      <ChoosePicture bench={bench} strong>{w.choose}</ChoosePicture>
-      <p class="field-note">{w.formats} {w.imageSize(`${sayLength(image.widthMm, units)} × ${sayLength(image.heightMm, units)}`)}</p>
+      <ChoosePicture bench={bench} strong>
+        {w.choose}
+      </ChoosePicture>
+      <p class="field-note">
+        {w.formats} {w.imageSize(`${sayLength(image.widthMm, units)} × ${sayLength(image.heightMm, units)}`)}
+      </p>
     </section>
   );
 }

@@ -42,29 +42,67 @@ function Figures({ result, job }: { readonly result: ShownSeparation; readonly j
   const w = words().picture;
   const { figures, flatFigures } = result;
   const sigma = sayLength(figures.atSigma.sigmaMm, job.units, job.units === 'mm' ? 2 : 3);
-  const rows = [['mean', w.mean], ['median', w.median], ['p95', w.p95]] as const;
+  const rows = [
+    ['mean', w.mean],
+    ['median', w.median],
+    ['p95', w.p95],
+  ] as const;
   return (
     <div class="picture-figures">
       <ul class="knife-facts">
-        <li><b>{w.knifeMetres(sayKnife(figures.knifeMetres, job.units))}</b><Why of={w.knifeMetres('')}>{w.knifeWhy}</Why></li>
-        <li><b>{w.knifePieces(figures.pieces)}, {w.knifeBridges(figures.bridges)}</b></li>
-        <li><b>{w.knifeMinutes(sayMinutes(figures.minutes))}</b></li>
-        <li><b>{w.outOfReach(sayPercent(result.outOfReachShare))}</b><Why of={w.outOfReach('')}>{w.reachShareWhy}</Why></li>
-        <li><b>{w.lost(sayDelta(result.detailLostDeltaE))}</b><Why of={w.lost('')}>{w.lostWhy}</Why></li>
+        <li>
+          <b>{w.knifeMetres(sayKnife(figures.knifeMetres, job.units))}</b>
+          <Why of={w.knifeMetres('')}>{w.knifeWhy}</Why>
+        </li>
+        <li>
+          <b>
+            {w.knifePieces(figures.pieces)}, {w.knifeBridges(figures.bridges)}
+          </b>
+        </li>
+        <li>
+          <b>{w.knifeMinutes(sayMinutes(figures.minutes))}</b>
+        </li>
+        <li>
+          <b>{w.outOfReach(sayPercent(result.outOfReachShare))}</b>
+          <Why of={w.outOfReach('')}>{w.reachShareWhy}</Why>
+        </li>
+        <li>
+          <b>{w.lost(sayDelta(result.detailLostDeltaE))}</b>
+          <Why of={w.lost('')}>{w.lostWhy}</Why>
+        </li>
       </ul>
       <div class="table-scroll" tabindex={0} role="region" aria-label={w.table}>
         <table class="delta-table">
-          <caption>{w.table}<Why of={w.table}>{w.deltaWhy}</Why></caption>
+          <caption>
+            {w.table}
+            <Why of={w.table}>{w.deltaWhy}</Why>
+          </caption>
           <thead>
-            <tr><td /><th scope="colgroup" colSpan={2}>{w.thePrint}</th><th scope="colgroup" colSpan={2}>{w.flat(result.flatInks.length)}</th></tr>
-            <tr><td /><th scope="col">{w.inRegister}</th><th scope="col">{w.off(sigma)}</th><th scope="col">{w.inRegister}</th><th scope="col">{w.off(sigma)}</th></tr>
+            <tr>
+              <td />
+              <th scope="colgroup" colSpan={2}>
+                {w.thePrint}
+              </th>
+              <th scope="colgroup" colSpan={2}>
+                {w.flat(result.flatInks.length)}
+              </th>
+            </tr>
+            <tr>
+              <td />
+              <th scope="col">{w.inRegister}</th>
+              <th scope="col">{w.off(sigma)}</th>
+              <th scope="col">{w.inRegister}</th>
+              <th scope="col">{w.off(sigma)}</th>
+            </tr>
           </thead>
           <tbody>
             {rows.map(([key, name]) => (
               <tr key={key}>
                 <th scope="row">{name}</th>
-                <td>{sayDelta(figures.inRegister[key])}</td><td>{sayDelta(figures.atSigma[key])}</td>
-                <td>{sayDelta(flatFigures.inRegister[key])}</td><td>{sayDelta(flatFigures.atSigma[key])}</td>
+                <td>{sayDelta(figures.inRegister[key])}</td>
+                <td>{sayDelta(figures.atSigma[key])}</td>
+                <td>{sayDelta(flatFigures.inRegister[key])}</td>
+                <td>{sayDelta(flatFigures.atSigma[key])}</td>
               </tr>
             ))}
           </tbody>

@@ -16,7 +16,9 @@ export function Runs({ job, result }: { readonly job: Job; readonly result: Show
       <ol>
         {[...result.runs].reverse().map((run) => (
           <li key={run.run} class="made-run">
-            <div class="made-stencil" style={{ aspectRatio: `${widthMm} / ${heightMm}` }}><StencilPicture prints={run.prints} widthMm={widthMm} heightMm={heightMm} label={w.stencilOf(run.run + 1)} /></div>
+            <div class="made-stencil" style={{ aspectRatio: `${widthMm} / ${heightMm}` }}>
+              <StencilPicture prints={run.prints} widthMm={widthMm} heightMm={heightMm} label={w.stencilOf(run.run + 1)} />
+            </div>
             <Pot srgb={run.srgb} label={w.potOf(run.parts.map((p) => p.name).join(', '))} />
             <div>
               <b>{w.run(run.run + 1)}</b> <small>{run.side === 'window' ? w.window : w.piece}</small>

@@ -32,7 +32,11 @@ export async function bringPicture(bench: Bench, file: File): Promise<void> {
 }
 
 export function setPicture(bench: Bench, field: PictureField, change: Partial<JobPicture>, mark?: string): void {
-  bench.edit(step('picture', field), (job) => (job.picture ? { ...job, picture: { ...job.picture, ...change } } : job), mark === undefined ? {} : { mark });
+  bench.edit(
+    step('picture', field),
+    (job) => (job.picture ? { ...job, picture: { ...job.picture, ...change } } : job),
+    mark === undefined ? {} : { mark },
+  );
 }
 
 export function takePictureAway(bench: Bench): void {
@@ -67,7 +71,13 @@ export async function takeAsJob(bench: Bench, after: boolean): Promise<boolean> 
       all.map((one) => had.find((h) => h.id === one.id && h.name === one.name) ?? { ...one, name: told(one.name) });
     const { wanted, proofReadings } = after ? job : made;
     bench.edit(step('pictureToJob', runs), (now) => ({
-      ...now, wanted, proofReadings, forms: kept(made.forms, job.forms), cuts: kept(made.cuts, job.cuts), layers: kept(made.layers, job.layers), inks: kept(made.inks, job.inks),
+      ...now,
+      wanted,
+      proofReadings,
+      forms: kept(made.forms, job.forms),
+      cuts: kept(made.cuts, job.cuts),
+      layers: kept(made.layers, job.layers),
+      inks: kept(made.inks, job.inks),
     }));
     making.value = { ...making.peek()!, takenLayer: made.layers.at(-1)?.id };
     bench.announce(words().picture.taken(runs));

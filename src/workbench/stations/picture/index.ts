@@ -19,7 +19,9 @@ export const pictureStation: Station = {
     if (now?.state === 'working' || now?.state === 'stopping') return { needs: null, knows: w.knowsWorking(Math.round(now.share * 100)) };
     return {
       needs: potsOf(job).length > 0 ? null : w.needsInk,
-      knows: now?.result ? w.knowsMade(now.result.runs.length, sayDelta(now.result.figures.inRegister.mean)) : w.knowsPicture(job.picture.name),
+      knows: now?.result
+        ? w.knowsMade(now.result.runs.length, sayDelta(now.result.figures.inRegister.mean))
+        : w.knowsPicture(job.picture.name),
     };
   },
   View: PictureView,

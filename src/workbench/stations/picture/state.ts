@@ -55,13 +55,25 @@ let stopper: (() => void) | null = null;
 export function pictureClient(): PictureClient {
   return (client ??= createPictureClient(
     () => new Worker(new URL('./worker/picture-worker.ts', import.meta.url), { type: 'module' }),
-    () => { inHand.value = null; },
+    () => {
+      inHand.value = null;
+    },
   ));
 }
 
 /** What went wrong, in the printmaker's words. */
 export function problemsOf(error: unknown): readonly Problem[] {
-  return error instanceof ProblemError ? error.problems : [problem('error', 'went-wrong', words().picture.title, words().shell.wentWrong, error instanceof Error ? error.message : String(error))];
+  return error instanceof ProblemError
+    ? error.problems
+    : [
+        problem(
+          'error',
+          'went-wrong',
+          words().picture.title,
+          words().shell.wentWrong,
+          error instanceof Error ? error.message : String(error),
+        ),
+      ];
 }
 
 /** Reads the job's picture anew when it is another one than the worker holds (a job opened, an undo). */
@@ -98,9 +110,13 @@ const isBusy = (): boolean => making.peek()?.state === 'working' || making.peek(
 
 /** Has what would be made now sketched ahead, so that the first draft is there at once. What is wrong is said when it is asked for. */
 export function prepare(bench: Bench): void {
-  const job = bench.job.peek(), now = making.peek();
-  if (!job?.picture || job.picture.over || !inHand.peek() || isBusy() || (now?.result && !now.result.stoppedEarly && !isStale(bench, now))) return;
-  void pictureClient().ask('prepare', { job, paperId: paperIdOf(bench), over: null }).answer.catch(() => undefined);
+  const job = bench.job.peek(),
+    now = making.peek();
+  if (!job?.picture || job.picture.over || !inHand.peek() || isBusy() || (now?.result && !now.result.stoppedEarly && !isStale(bench, now)))
+    return;
+  void pictureClient()
+    .ask('prepare', { job, paperId: paperIdOf(bench), over: null })
+    .answer.catch(() => undefined);
 }
 
 /** Makes the stencils as the job's `picture` asks; drafts are shown as they come. */
@@ -112,21 +128,29 @@ export async function make(bench: Bench): Promise<void> {
   bench.refuse(null);
   openPart.value = 'result';
   making.value = { state: 'working', share: 0, draft: null, result: null, from: askedWith(bench) };
-  const put = (change: Partial<Making>): void => { if (making.peek()) making.value = { ...making.peek()!, ...change }; };
+  const put = (change: Partial<Making>): void => {
+    if (making.peek()) making.value = { ...making.peek()!, ...change };
+  };
   try {
     if (picture.over) await bench.upToDate();
     const over = picture.over ? (bench.plan.peek()?.layers ?? null) : null;
-    const asked = pictureClient().ask('separate', { job, paperId: paperIdOf(bench), over }, {
-      onProgress: (share) => put({ share }),
-      onDraft: (draft) => put({ draft, share: draft.share }),
-    });
+    const asked = pictureClient().ask(
+      'separate',
+      { job, paperId: paperIdOf(bench), over },
+      {
+        onProgress: (share) => put({ share }),
+        onDraft: (draft) => put({ draft, share: draft.share }),
+      },
+    );
     stopper = asked.stop;
     const result = await asked.answer;
     // A picture taken in hand meanwhile has let go of this one.
     if (!making.peek()) return;
     put({ state: 'done', share: 1, result });
     const w = words().picture;
-    bench.announce(`${result.stoppedEarly ? `${w.stoppedEarly} ` : ''}${w.made(result.runs.length, sayDelta(result.figures.inRegister.mean))}`);
+    bench.announce(
+      `${result.stoppedEarly ? `${w.stoppedEarly} ` : ''}${w.made(result.runs.length, sayDelta(result.figures.inRegister.mean))}`,
+    );
   } catch (error) {
     if (!making.peek()) return;
     // What was made before is still in the worker's hands.
@@ -149,7 +173,16 @@ export function askedWith(bench: Bench): AskedWith {
   const job = bench.job.value;
   if (!job) return [];
   const runs = job.picture?.over ? [job.layers, job.cuts, job.forms] : [];
-  return [job.picture, job.image, job.papers, job.register, job.materials, paperIdOf(bench), ...runs, ...job.inks.filter((ink) => ink.from !== 'mix')];
+  return [
+    job.picture,
+    job.image,
+    job.papers,
+    job.register,
+    job.materials,
+    paperIdOf(bench),
+    ...runs,
+    ...job.inks.filter((ink) => ink.from !== 'mix'),
+  ];
 }
 
 export function isTaken(job: Job, { takenLayer }: Making): boolean {
@@ -158,7 +191,8 @@ export function isTaken(job: Job, { takenLayer }: Making): boolean {
 
 /** Whether what is shown was asked for otherwise than the job says now. Printed after the job's runs, it is one with those that it was made for. */
 export function isStale(bench: Bench, made: Making): boolean {
-  const job = bench.job.value, now = askedWith(bench);
+  const job = bench.job.value,
+    now = askedWith(bench);
   if (job?.picture?.over && isTaken(job, made)) return false;
   return now.length !== made.from.length || now.some((part, i) => part !== made.from[i]);
 }

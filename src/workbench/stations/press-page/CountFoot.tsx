@@ -14,17 +14,45 @@ export function CountFoot({ bench, count, awake }: { readonly bench: Bench; read
   };
   return (
     <footer class="count-foot">
-      <p>{count.kept.value === 'one' ? w.keptOnce : w.keptTwice} {awake ? w.awake : w.asleep}</p>
-      {count.damaged.value > 0 && <p role="alert"><b>{w.damaged(count.damaged.value)}</b></p>}
-      <a class="button" href="#press">{w.backToBench}</a>
-      {count.state.value.standing.length > 0 && (asking.value
-        ? (
-          <p class="row">{w.startOverAsk}
-            <button type="button" class="button" onClick={() => void begin()}>{w.startOverYes}</button>
-            <button type="button" class="button" onClick={() => { asking.value = false; }}>{w.startOverNo}</button>
+      <p>
+        {count.kept.value === 'one' ? w.keptOnce : w.keptTwice} {awake ? w.awake : w.asleep}
+      </p>
+      {count.damaged.value > 0 && (
+        <p role="alert">
+          <b>{w.damaged(count.damaged.value)}</b>
+        </p>
+      )}
+      <a class="button" href="#press">
+        {w.backToBench}
+      </a>
+      {count.state.value.standing.length > 0 &&
+        (asking.value ? (
+          <p class="row">
+            {w.startOverAsk}
+            <button type="button" class="button" onClick={() => void begin()}>
+              {w.startOverYes}
+            </button>
+            <button
+              type="button"
+              class="button"
+              onClick={() => {
+                asking.value = false;
+              }}
+            >
+              {w.startOverNo}
+            </button>
           </p>
-        )
-        : <button type="button" class="button" onClick={() => { asking.value = true; }}>{w.startOver}</button>)}
+        ) : (
+          <button
+            type="button"
+            class="button"
+            onClick={() => {
+              asking.value = true;
+            }}
+          >
+            {w.startOver}
+          </button>
+        ))}
     </footer>
   );
 }

@@ -32,11 +32,15 @@ export function RunCard({ bench, plan, layer, paperId }: Props) {
         {paper && (
           <>
             <figure>
-              <div class="run-picture" style={{ background: paper.swatch.srgb }}><ProofCanvas bench={bench} plan={plan} paper={paper} runs={printed(layer.run - 1)} label={w.beforePicture(layer.run)} /></div>
+              <div class="run-picture" style={{ background: paper.swatch.srgb }}>
+                <ProofCanvas bench={bench} plan={plan} paper={paper} runs={printed(layer.run - 1)} label={w.beforePicture(layer.run)} />
+              </div>
               <figcaption>{layer.run === 1 ? w.bareSheet : w.before}</figcaption>
             </figure>
             <figure class="proof-figure">
-              <div class="run-picture" style={{ background: paper.swatch.srgb }}><ProofCanvas bench={bench} plan={plan} paper={paper} runs={printed(layer.run)} label={w.afterPicture(layer.run)} /></div>
+              <div class="run-picture" style={{ background: paper.swatch.srgb }}>
+                <ProofCanvas bench={bench} plan={plan} paper={paper} runs={printed(layer.run)} label={w.afterPicture(layer.run)} />
+              </div>
               <figcaption>{w.after}</figcaption>
             </figure>
           </>
@@ -46,13 +50,25 @@ export function RunCard({ bench, plan, layer, paperId }: Props) {
         <Pot srgb={layer.swatch?.srgb ?? null} />
         <p>
           <b>{ink ? w.inkAt(ink.name, Math.round(layer.strength * 100)) : w.inkOpen}</b>
-          <span>{[layer.mix && w.inPot(sayMass(layer.mix.totalGrams, units, units === 'mm' ? 0 : 1)), w.gapIs(sayLength(gap?.gapMm ?? plan.press.gapMm, units)), gap?.own && w.gapOwn(sayLength(plan.press.gapMm, units))].filter(Boolean).join(' · ')}</span>
+          <span>
+            {[
+              layer.mix && w.inPot(sayMass(layer.mix.totalGrams, units, units === 'mm' ? 0 : 1)),
+              w.gapIs(sayLength(gap?.gapMm ?? plan.press.gapMm, units)),
+              gap?.own && w.gapOwn(sayLength(plan.press.gapMm, units)),
+            ]
+              .filter(Boolean)
+              .join(' · ')}
+          </span>
           {setUp && setUp.perRun > 0 && <span>{w.setUp(told(setUp.text))}</span>}
         </p>
       </div>
       <div class="look-for">
         <h3>{w.lookFor}</h3>
-        <ul>{lookFor(plan, layer).map((point) => <li key={point}>{point}</li>)}</ul>
+        <ul>
+          {lookFor(plan, layer).map((point) => (
+            <li key={point}>{point}</li>
+          ))}
+        </ul>
         <p class="caution">{w.hinge}</p>
       </div>
     </section>

@@ -13,8 +13,16 @@ export function SheetChips({ queue, current, onChoose }: Props) {
   return (
     <section class="chips" aria-label={w.sheets}>
       {queue.map((sheet) => (
-        <button key={sheet.id} type="button" class={`chip chip-${sheet.state}`} data-sheet={sheet.id} aria-pressed={sheet.id === current} disabled={sheet.state === 'lostBefore'}
-          aria-label={w.chip(sheet.id, w[sheet.state])} onClick={() => onChoose(sheet.id)}>
+        <button
+          key={sheet.id}
+          type="button"
+          class={`chip chip-${sheet.state}`}
+          data-sheet={sheet.id}
+          aria-pressed={sheet.id === current}
+          disabled={sheet.state === 'lostBefore'}
+          aria-label={w.chip(sheet.id, w[sheet.state])}
+          onClick={() => onChoose(sheet.id)}
+        >
           <span>{sheet.id}</span>
           <svg viewBox="0 0 16 16" aria-hidden="true">
             {sheet.state === 'done' && <path d="M2 8.5l4 4 8-9" />}

@@ -13,12 +13,17 @@ export function useAwake(): ReadonlySignal<boolean> {
         lock = await navigator.wakeLock.request('screen');
         if (gone) return void lock.release();
         awake.value = true;
-        lock.addEventListener('release', () => { lock = null; awake.value = false; });
+        lock.addEventListener('release', () => {
+          lock = null;
+          awake.value = false;
+        });
       } catch {
         awake.value = false;
       }
     };
-    const seen = (): void => { void ask(); };
+    const seen = (): void => {
+      void ask();
+    };
     document.addEventListener('visibilitychange', seen);
     void ask();
     return () => {

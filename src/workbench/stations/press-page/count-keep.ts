@@ -21,9 +21,13 @@ export interface CountKeep {
 const prefix = 'laydown-press ';
 
 export function openCountKeep(name = 'laydown-press'): CountKeep {
-  const opening: Promise<IDBPDatabase<Rooms>> = openPatiently(() => openDB<Rooms>(name, 1, {
-    upgrade(db) { db.createObjectStore('lines', { autoIncrement: true }).createIndex('job', 'job'); },
-  }));
+  const opening: Promise<IDBPDatabase<Rooms>> = openPatiently(() =>
+    openDB<Rooms>(name, 1, {
+      upgrade(db) {
+        db.createObjectStore('lines', { autoIncrement: true }).createIndex('job', 'job');
+      },
+    }),
+  );
   opening.catch(() => undefined);
 
   return {
@@ -42,7 +46,10 @@ export function openCountKeep(name = 'laydown-press'): CountKeep {
     },
     async linesOf(job) {
       const kept = await opening.then((db) => db.getAllFromIndex('lines', 'job', job)).catch(() => null);
-      return { lines: [...new Set([...(kept ?? []).map((one) => one.line), ...sparesOf(job).map(([, line]) => line)])], all: kept !== null };
+      return {
+        lines: [...new Set([...(kept ?? []).map((one) => one.line), ...sparesOf(job).map(([, line]) => line)])],
+        all: kept !== null,
+      };
     },
     async putAway(job, as) {
       const db = await opening;
@@ -80,7 +87,10 @@ function dropSpare(key: string): void {
 
 function sparesOf(job: string): (readonly [key: string, line: string])[] {
   try {
-    return Object.keys(localStorage).filter((key) => key.startsWith(prefix) && localStorage.getItem(key) === job).sort().map((key) => [key, key.slice(prefix.length)] as const);
+    return Object.keys(localStorage)
+      .filter((key) => key.startsWith(prefix) && localStorage.getItem(key) === job)
+      .sort()
+      .map((key) => [key, key.slice(prefix.length)] as const);
   } catch {
     return [];
   }

@@ -38,7 +38,13 @@ export function countOf(bench: Bench): Count {
  * its count beside it by then.
  */
 export function jobName(job: Job): string {
-  return JSON.stringify([job.title, job.image.widthMm, job.image.heightMm, job.layers.map((l) => l.id).sort(), job.papers.map((p) => p.id).sort()]);
+  return JSON.stringify([
+    job.title,
+    job.image.widthMm,
+    job.image.heightMm,
+    job.layers.map((l) => l.id).sort(),
+    job.papers.map((p) => p.id).sort(),
+  ]);
 }
 
 export function createCount(bench: Bench, keep: CountKeep, clock: () => string): Count {
@@ -78,7 +84,11 @@ export function createCount(bench: Bench, keep: CountKeep, clock: () => string):
   news?.addEventListener('message', () => void gather());
 
   return {
-    state, ready, writing, kept, damaged: computed(() => read.value.damaged),
+    state,
+    ready,
+    writing,
+    kept,
+    damaged: computed(() => read.value.damaged),
     async tap(tap) {
       const job = name.peek();
       if (writing.peek() || !ready.peek() || job === null) return false;

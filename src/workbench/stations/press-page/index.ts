@@ -9,11 +9,16 @@ export const pressPageStation: Station = {
   title: () => words().pulling.title,
   state(bench) {
     const w = words().pulling;
-    const plan = bench.plan.value, edition = plan?.edition, count = countOf(bench).state.value;
+    const plan = bench.plan.value,
+      edition = plan?.edition,
+      count = countOf(bench).state.value;
     const setUp = edition?.sheets?.setUp.perRun ?? 0;
     const of = edition?.pullsOfRun.reduce((sum, pulls) => sum + Math.max(0, pulls - setUp), 0) ?? 0;
     const pulled = count.runs.reduce((sum, run) => sum + run.sheets.length, 0);
-    return { knows: plan && allPulled(plan, count) ? w.knowsAll(pulled) : w.knows(pulled, of), needs: edition && !edition.sheets ? w.needsRuns : null };
+    return {
+      knows: plan && allPulled(plan, count) ? w.knowsAll(pulled) : w.knows(pulled, of),
+      needs: edition && !edition.sheets ? w.needsRuns : null,
+    };
   },
   View: PullingView,
 };

@@ -16,5 +16,7 @@ export function lookFor(plan: ShownPlan, layer: PlannedLayer): readonly string[]
     layer.coverage > 0.4 ? w.flat : w.edges,
     layer.ridge.timesTheFilm > 2 ? w.ridge : '',
     w.light,
-  ].filter((point) => point !== '').slice(0, 5);
+  ]
+    .filter((point) => point !== '')
+    .slice(0, 5);
 }

@@ -32,20 +32,47 @@ export function DayPicture({ plan, day, number, startHour, endHour, rackPlaces }
   return (
     <section class="day-picture" aria-label={w.dayPicture(number)}>
       <h3>{w.dayNumber(number)}</h3>
-      <div class="day-hours" aria-hidden="true">{hours.map((m) => <span key={m} style={{ left: left(m) }}>{(m - base) / 60}</span>)}</div>
+      <div class="day-hours" aria-hidden="true">
+        {hours.map((m) => (
+          <span key={m} style={{ left: left(m) }}>
+            {(m - base) / 60}
+          </span>
+        ))}
+      </div>
       {rows.map((layer) => {
         const dry = dryOf(layer.id);
         return (
           <div key={layer.id} class="day-row">
-            <span class="day-run"><b>{layer.run}</b> {layer.name}</span>
+            <span class="day-run">
+              <b>{layer.run}</b> {layer.name}
+            </span>
             <div class="day-track" style={{ '--hands': String(hands) }}>
-              {hours.map((m) => <span key={m} class="day-line" style={{ left: left(m) }} />)}
-              {dry && <span class="day-step day-drying" title={w.dry} style={{ left: left(dry[0]), width: width(dry[0], dry[1]) }} />}
-              {steps.filter((s) => s.run === layer.id).map((s) => (
-                <span key={`${s.startMinutes} ${s.who}`} class={`day-step day-${s.what === 'rack' ? 'racking' : s.what}`} title={`${s.start}–${s.end} ${told(s.text)}`} style={{ '--lane': String(s.who - 1), left: left(s.startMinutes), width: width(s.startMinutes, s.endMinutes), ...(s.what === 'pull' ? { background: layer.swatch?.srgb ?? '#d9d9d9', color: (layer.swatch?.lab[0] ?? 90) < 49.5 ? '#fff' : '#000' } : {}) }}>
-                  <span>{s.what === 'rack' ? w.racking : w[s.what]}</span><span class="unseen">{clock(s.startMinutes)} {clock(s.endMinutes)}</span>
-                </span>
+              {hours.map((m) => (
+                <span key={m} class="day-line" style={{ left: left(m) }} />
               ))}
+              {dry && <span class="day-step day-drying" title={w.dry} style={{ left: left(dry[0]), width: width(dry[0], dry[1]) }} />}
+              {steps
+                .filter((s) => s.run === layer.id)
+                .map((s) => (
+                  <span
+                    key={`${s.startMinutes} ${s.who}`}
+                    class={`day-step day-${s.what === 'rack' ? 'racking' : s.what}`}
+                    title={`${s.start}–${s.end} ${told(s.text)}`}
+                    style={{
+                      '--lane': String(s.who - 1),
+                      left: left(s.startMinutes),
+                      width: width(s.startMinutes, s.endMinutes),
+                      ...(s.what === 'pull'
+                        ? { background: layer.swatch?.srgb ?? '#d9d9d9', color: (layer.swatch?.lab[0] ?? 90) < 49.5 ? '#fff' : '#000' }
+                        : {}),
+                    }}
+                  >
+                    <span>{s.what === 'rack' ? w.racking : w[s.what]}</span>
+                    <span class="unseen">
+                      {clock(s.startMinutes)} {clock(s.endMinutes)}
+                    </span>
+                  </span>
+                ))}
             </div>
           </div>
         );
@@ -56,9 +83,27 @@ export function DayPicture({ plan, day, number, startHour, endHour, rackPlaces }
 }
 
 /** Sheets on the rack: a step up as each comes off the press, a step down as it is dry. */
-function Rack({ day, from, until, places }: { readonly day: DayPlan; readonly from: number; readonly until: number; readonly places: number }) {
+function Rack({
+  day,
+  from,
+  until,
+  places,
+}: {
+  readonly day: DayPlan;
+  readonly from: number;
+  readonly until: number;
+  readonly places: number;
+}) {
   const w = words().press;
-  const changes = day.sheetTimes.flatMap((t) => [[t.off, 1], [t.dry, -1]] as const).sort((a, b) => a[0] - b[0]);
+  const changes = day.sheetTimes
+    .flatMap(
+      (t) =>
+        [
+          [t.off, 1],
+          [t.dry, -1],
+        ] as const,
+    )
+    .sort((a, b) => a[0] - b[0]);
   let wet = 0;
   let d = 'M0 0';
   for (const [at, by] of changes) {
@@ -73,7 +118,10 @@ function Rack({ day, from, until, places }: { readonly day: DayPlan; readonly fr
       <span class="day-run">{w.rack}</span>
       <div class="day-track">
         <svg viewBox={`0 0 ${until - from} ${high}`} preserveAspectRatio="none" aria-hidden="true">
-          <g transform={`translate(0 ${high}) scale(1 -1)`}><path class="rack-fill" d={`${d}H${until - from}V0Z`} /><path class="rack-full" d={`M0 ${places}H${until - from}`} vector-effect="non-scaling-stroke" /></g>
+          <g transform={`translate(0 ${high}) scale(1 -1)`}>
+            <path class="rack-fill" d={`${d}H${until - from}V0Z`} />
+            <path class="rack-full" d={`M0 ${places}H${until - from}`} vector-effect="non-scaling-stroke" />
+          </g>
         </svg>
       </div>
     </div>

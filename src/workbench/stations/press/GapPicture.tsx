@@ -32,27 +32,67 @@ export function GapPicture({ plan, screen }: { readonly plan: ShownPlan; readonl
   const gapMark = (x: number, anchor: 'start' | 'end') => (
     <g>
       <line class="measure" x1={x} y1={y(top)} x2={x} y2={y(meshAt(x) - stencilMm)} />
-      <text class="measured" x={x + (anchor === 'start' ? 1 : -1) * size * 0.4} y={y((top + meshAt(x) - stencilMm) / 2) + size * 0.35} font-size={size} text-anchor={anchor}>{say(meshAt(x) - stencilMm - top)}</text>
+      <text
+        class="measured"
+        x={x + (anchor === 'start' ? 1 : -1) * size * 0.4}
+        y={y((top + meshAt(x) - stencilMm) / 2) + size * 0.35}
+        font-size={size}
+        text-anchor={anchor}
+      >
+        {say(meshAt(x) - stencilMm - top)}
+      </text>
     </g>
   );
   return (
-    <svg class="gap-picture" viewBox={`${-bar * 1.6} ${-high} ${length + bar * 3.2} ${high + size * 2.4}`} role="img" aria-label={w.gapPicture}>
+    <svg
+      class="gap-picture"
+      viewBox={`${-bar * 1.6} ${-high} ${length + bar * 3.2} ${high + size * 2.4}`}
+      role="img"
+      aria-label={w.gapPicture}
+    >
       <rect class="board" x={-bar * 1.6} y={0} width={length + bar * 3.2} height={size * 0.9} />
       {packed > 0 && <rect class="packing" x={near + image / 2 - sheet / 2} y={y(packed)} width={sheet} height={packed * tall} />}
       <rect class="sheet-edge" x={near + image / 2 - sheet / 2} y={y(top)} width={sheet} height={paperMm * tall} />
       {boards && boards.count > 0
-        ? Array.from({ length: boards.count }, (_, i) => <rect key={i} class="packing" x={length - bar * 0.2} y={y((i + 1) * boards.thicknessMm)} width={bar * 1.4} height={boards.thicknessMm * tall} />)
+        ? Array.from({ length: boards.count }, (_, i) => (
+            <rect
+              key={i}
+              class="packing"
+              x={length - bar * 0.2}
+              y={y((i + 1) * boards.thicknessMm)}
+              width={bar * 1.4}
+              height={boards.thicknessMm * tall}
+            />
+          ))
         : risers && <rect class="packing" x={length - bar * 0.2} y={y(front)} width={bar * 1.4} height={front * tall} />}
       <rect class="clamp" x={-bar * 1.2} y={y(hinge)} width={bar * 1.2} height={hinge * tall} />
       <polygon class="frame-bar" points={`${-bar},${y(hinge)} 0,${y(hinge)} 0,${y(hinge) - size * 1.6} ${-bar},${y(hinge) - size * 1.6}`} />
-      <polygon class="frame-bar" points={`${length},${y(front)} ${length + bar},${y(front)} ${length + bar},${y(front) - size * 1.6} ${length},${y(front) - size * 1.6}`} />
-      <line class="stencil-line" x1={near * 0.3} y1={y(meshAt(near * 0.3) - stencilMm / 2)} x2={length - (length - near - image) * 0.3} y2={y(meshAt(length - (length - near - image) * 0.3) - stencilMm / 2)} stroke-width={stencilMm * tall} />
+      <polygon
+        class="frame-bar"
+        points={`${length},${y(front)} ${length + bar},${y(front)} ${length + bar},${y(front) - size * 1.6} ${length},${y(front) - size * 1.6}`}
+      />
+      <line
+        class="stencil-line"
+        x1={near * 0.3}
+        y1={y(meshAt(near * 0.3) - stencilMm / 2)}
+        x2={length - (length - near - image) * 0.3}
+        y2={y(meshAt(length - (length - near - image) * 0.3) - stencilMm / 2)}
+        stroke-width={stencilMm * tall}
+      />
       <line class="mesh-line" x1={0} y1={y(hinge)} x2={length} y2={y(front)} stroke-width={size * 0.12} />
       {gapMark(near, 'end')}
       {gapMark(near + image, 'start')}
-      {risers && <text class="measured" x={length + bar * 0.5} y={size * 2.2} font-size={size} text-anchor="middle">{say(front)}</text>}
-      <text class="measured" x={-bar * 1.5} y={y(hinge) - size * 2} font-size={size}>{w.atHinge}</text>
-      <text class="measured" x={length + bar * 1.5} y={y(front) - size * 2} font-size={size} text-anchor="end">{w.atFront}</text>
+      {risers && (
+        <text class="measured" x={length + bar * 0.5} y={size * 2.2} font-size={size} text-anchor="middle">
+          {say(front)}
+        </text>
+      )}
+      <text class="measured" x={-bar * 1.5} y={y(hinge) - size * 2} font-size={size}>
+        {w.atHinge}
+      </text>
+      <text class="measured" x={length + bar * 1.5} y={y(front) - size * 2} font-size={size} text-anchor="end">
+        {w.atFront}
+      </text>
     </svg>
   );
 }

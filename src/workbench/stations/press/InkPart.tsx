@@ -17,7 +17,9 @@ export function InkPart({ plan }: PartProps) {
     <div class="ink-part">
       <div class="ink-head">
         <h2>{w.inkHead}</h2>
-        <p><b>{w.allInk(say(all))}</b> · {w.film} {sayFilm(deposit.wetMicrons, units, units === 'mm' ? 0 : 1)}</p>
+        <p>
+          <b>{w.allInk(say(all))}</b> · {w.film} {sayFilm(deposit.wetMicrons, units, units === 'mm' ? 0 : 1)}
+        </p>
         <Why of={w.inkHead}>{w.inkWhy}</Why>
       </div>
       <ol class="ink-runs" reversed>
@@ -34,12 +36,28 @@ export function InkPart({ plan }: PartProps) {
                     <div class="ink-bar" aria-hidden="true">
                       <span class="ink-printed" style={{ width: share(mix.printedGrams), background: layer.swatch?.srgb }} />
                       <span class="ink-stays" style={{ width: share(mix.totalGrams - mix.printedGrams) }} />
-                      <span class="ink-range" style={{ left: share(mix.totalRangeGrams[0]), width: share(mix.totalRangeGrams[1] - mix.totalRangeGrams[0]) }} />
+                      <span
+                        class="ink-range"
+                        style={{ left: share(mix.totalRangeGrams[0]), width: share(mix.totalRangeGrams[1] - mix.totalRangeGrams[0]) }}
+                      />
                     </div>
-                    <p><b>{w.inkTotal(say(mix.totalGrams))}</b> {w.inkRange(say(mix.totalRangeGrams[0]), say(mix.totalRangeGrams[1]))}</p>
-                    <p>{[w.inkOnPaper(say(mix.printedGrams)), w.inkPulls(layer.sheetsThrough), w.inkStays(say(mix.totalGrams - mix.printedGrams)), ...(mix.retarderShare > 0 ? [w.inkRetarder(sayShare(mix.retarderShare), say(mix.retarderGrams))] : [])].join(' · ')}</p>
+                    <p>
+                      <b>{w.inkTotal(say(mix.totalGrams))}</b> {w.inkRange(say(mix.totalRangeGrams[0]), say(mix.totalRangeGrams[1]))}
+                    </p>
+                    <p>
+                      {[
+                        w.inkOnPaper(say(mix.printedGrams)),
+                        w.inkPulls(layer.sheetsThrough),
+                        w.inkStays(say(mix.totalGrams - mix.printedGrams)),
+                        ...(mix.retarderShare > 0 ? [w.inkRetarder(sayShare(mix.retarderShare), say(mix.retarderGrams))] : []),
+                      ].join(' · ')}
+                    </p>
                   </>
-                ) : <p><b>{w.inkOpen}</b></p>}
+                ) : (
+                  <p>
+                    <b>{w.inkOpen}</b>
+                  </p>
+                )}
               </div>
             </li>
           );

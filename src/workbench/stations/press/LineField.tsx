@@ -28,14 +28,26 @@ export function LineField({ label, name, line, readsMm, most, onSet }: Props) {
   };
   const step = (by: number): void => {
     setTyped(null);
-    onSet(Math.max(-most, Math.min(most, Math.round((line ?? 0)) + (line === null ? 0 : by))), false);
+    onSet(Math.max(-most, Math.min(most, Math.round(line ?? 0) + (line === null ? 0 : by))), false);
   };
   return (
     <div class="line-field">
-      <span class="line-label" aria-hidden="true">{label}</span>
-      <button type="button" class="button button-box" aria-label={w.lineLess(name)} onClick={() => step(-1)}>−</button>
-      <input type="text" inputMode="text" autocomplete="off" aria-label={name} aria-invalid={wrong} value={typed ?? (line === null ? '' : sayNumber(line, 1, false))} placeholder="·"
-        onInput={(e) => setTyped(e.currentTarget.value)} onBlur={commit}
+      <span class="line-label" aria-hidden="true">
+        {label}
+      </span>
+      <button type="button" class="button button-box" aria-label={w.lineLess(name)} onClick={() => step(-1)}>
+        −
+      </button>
+      <input
+        type="text"
+        inputMode="text"
+        autocomplete="off"
+        aria-label={name}
+        aria-invalid={wrong}
+        value={typed ?? (line === null ? '' : sayNumber(line, 1, false))}
+        placeholder="·"
+        onInput={(e) => setTyped(e.currentTarget.value)}
+        onBlur={commit}
         onKeyDown={(e) => {
           if (e.key === 'Escape') setTyped(null);
           if (e.key !== 'Enter' || wrong) return;
@@ -45,9 +57,16 @@ export function LineField({ label, name, line, readsMm, most, onSet }: Props) {
           // On to the next field, as a pencil would.
           const fields = [...document.querySelectorAll<HTMLElement>('.line-field input, .test-next')];
           fields[fields.indexOf(e.currentTarget) + 1]?.focus();
-        }} />
-      <button type="button" class="button button-box" aria-label={w.lineMore(name)} onClick={() => step(1)}>+</button>
-      {wrong && <span class="field-wrong" role="alert">{w.lineWrong(most)}</span>}
+        }}
+      />
+      <button type="button" class="button button-box" aria-label={w.lineMore(name)} onClick={() => step(1)}>
+        +
+      </button>
+      {wrong && (
+        <span class="field-wrong" role="alert">
+          {w.lineWrong(most)}
+        </span>
+      )}
     </div>
   );
 }

@@ -22,17 +22,36 @@ export function MeshChoice({ bench, plan, screen }: PartProps & { readonly scree
   return (
     <section class="mesh-choice" aria-label={w.mesh}>
       <div class="mesh-head">
-        <h2>{w.mesh}: {w.meshPer(inLanguage(String(mesh.perCm)), mesh.perInch.toFixed(0))}</h2>
-        <p><b>{w.film}: {film(deposit.wetMicrons)}</b> {w.between(film(deposit.wetRange[0]), film(deposit.wetRange[1]))}</p>
+        <h2>
+          {w.mesh}: {w.meshPer(inLanguage(String(mesh.perCm)), mesh.perInch.toFixed(0))}
+        </h2>
+        <p>
+          <b>
+            {w.film}: {film(deposit.wetMicrons)}
+          </b>{' '}
+          {w.between(film(deposit.wetRange[0]), film(deposit.wetRange[1]))}
+        </p>
         <Why of={w.film}>{w.meshWhy(percent, w.between(film(deposit.wetRange[0]), film(deposit.wetRange[1])))}</Why>
       </div>
       <fieldset class="meshes">
         <legend>{w.meshTable}</legend>
         {meshes.map((row) => (
           <label key={row.mesh.id} class="mesh" title={row.reasons.map((reason) => w.meshAgainst(told(reason))).join(' ')}>
-            <input type="radio" name="mesh" checked={chosen(row)}
-              aria-label={[w.meshSpoken(inLanguage(String(row.mesh.perCm)), inLanguage(String(row.mesh.perInch)), film(row.mesh.threadMicrons), film(row.wetMicrons)), ...row.reasons.map((reason) => w.meshAgainst(told(reason)))].join('. ')}
-              onChange={() => setScreen(bench, 'mesh', { mesh: { perCm: row.mesh.perCm, threadMicrons: row.mesh.threadMicrons } })} />
+            <input
+              type="radio"
+              name="mesh"
+              checked={chosen(row)}
+              aria-label={[
+                w.meshSpoken(
+                  inLanguage(String(row.mesh.perCm)),
+                  inLanguage(String(row.mesh.perInch)),
+                  film(row.mesh.threadMicrons),
+                  film(row.wetMicrons),
+                ),
+                ...row.reasons.map((reason) => w.meshAgainst(told(reason))),
+              ].join('. ')}
+              onChange={() => setScreen(bench, 'mesh', { mesh: { perCm: row.mesh.perCm, threadMicrons: row.mesh.threadMicrons } })}
+            />
             <Weave perCm={row.mesh.perCm} threadMicrons={row.mesh.threadMicrons} />
             <b>{units === 'mm' ? w.perCm(inLanguage(String(row.mesh.perCm))) : w.perInch(inLanguage(String(row.mesh.perInch)))}</b>
             <span>{w.thread(film(row.mesh.threadMicrons))}</span>
@@ -45,13 +64,59 @@ export function MeshChoice({ bench, plan, screen }: PartProps & { readonly scree
         <summary>{w.ownFigures}</summary>
         <div class="fields">
           <CountField label={w.threadsPerCm} value={mesh.perCm} min={1} max={300} digits={1} onSet={(perCm) => figure({ perCm })} />
-          <CountField label={`${w.threadMicrons}, µm`} value={mesh.threadMicrons} min={1} max={499} digits={1} onSet={(threadMicrons) => figure({ threadMicrons })} />
-          <CountField label={`${w.opening}, µm`} value={mesh.openingMicrons} min={1} max={2000} digits={1} onSet={(openingMicrons) => figure({ openingMicrons })} />
-          <CountField label={`${w.openArea}, %`} value={mesh.openPercent} min={1} max={99} digits={1} onSet={(openPercent) => figure({ openPercent })} />
-          <CountField label={`${w.thickness}, µm`} value={mesh.thicknessMicrons} min={1} max={1000} digits={1} onSet={(thicknessMicrons) => figure({ thicknessMicrons })} />
-          <CountField label={`${w.volume}, cm³/m²`} value={mesh.theoreticalCm3PerM2} min={0.5} max={1000} digits={1} onSet={(theoreticalCm3PerM2) => figure({ theoreticalCm3PerM2 })} />
+          <CountField
+            label={`${w.threadMicrons}, µm`}
+            value={mesh.threadMicrons}
+            min={1}
+            max={499}
+            digits={1}
+            onSet={(threadMicrons) => figure({ threadMicrons })}
+          />
+          <CountField
+            label={`${w.opening}, µm`}
+            value={mesh.openingMicrons}
+            min={1}
+            max={2000}
+            digits={1}
+            onSet={(openingMicrons) => figure({ openingMicrons })}
+          />
+          <CountField
+            label={`${w.openArea}, %`}
+            value={mesh.openPercent}
+            min={1}
+            max={99}
+            digits={1}
+            onSet={(openPercent) => figure({ openPercent })}
+          />
+          <CountField
+            label={`${w.thickness}, µm`}
+            value={mesh.thicknessMicrons}
+            min={1}
+            max={1000}
+            digits={1}
+            onSet={(thicknessMicrons) => figure({ thicknessMicrons })}
+          />
+          <CountField
+            label={`${w.volume}, cm³/m²`}
+            value={mesh.theoreticalCm3PerM2}
+            min={0.5}
+            max={1000}
+            digits={1}
+            onSet={(theoreticalCm3PerM2) => figure({ theoreticalCm3PerM2 })}
+          />
         </div>
-        <p class="field-note">{([[w.opening, mesh.from.openingMicrons], [w.openArea, mesh.from.openPercent], [w.thickness, mesh.from.thicknessMicrons], [w.volume, mesh.from.theoreticalCm3PerM2]] as const).map(([name, source]) => `${name}: ${from(source)}`).join(' · ')}</p>
+        <p class="field-note">
+          {(
+            [
+              [w.opening, mesh.from.openingMicrons],
+              [w.openArea, mesh.from.openPercent],
+              [w.thickness, mesh.from.thicknessMicrons],
+              [w.volume, mesh.from.theoreticalCm3PerM2],
+            ] as const
+          )
+            .map(([name, source]) => `${name}: ${from(source)}`)
+            .join(' · ')}
+        </p>
       </details>
     </section>
   );

@@ -22,8 +22,16 @@ export function PairBars({ bench, plan, budget }: Props) {
     <section class="pairs" aria-label={w.meeting}>
       <h3>{w.meeting}</h3>
       {meeting.length === 0 && <p>{w.noneMeet}</p>}
-      <ul>{meeting.map((pair) => <Pair key={`${pair.first} ${pair.second}`} bench={bench} plan={plan} pair={pair} most={most} />)}</ul>
-      {others.length > 0 && <p class="field-note">{w.otherPairs(others.length)}: {w.canFall(sayFine(Math.max(...others.map((p) => p.likelyMm)), plan.job.units))}</p>}
+      <ul>
+        {meeting.map((pair) => (
+          <Pair key={`${pair.first} ${pair.second}`} bench={bench} plan={plan} pair={pair} most={most} />
+        ))}
+      </ul>
+      {others.length > 0 && (
+        <p class="field-note">
+          {w.otherPairs(others.length)}: {w.canFall(sayFine(Math.max(...others.map((p) => p.likelyMm)), plan.job.units))}
+        </p>
+      )}
     </section>
   );
 }
@@ -46,30 +54,48 @@ function Pair({ bench, plan, pair, most }: PartProps & { readonly pair: PairBudg
   return (
     <li class={`pair pair-${pair.verdict}`} data-pair={`${pair.first} ${pair.second}`}>
       <div class="pair-head">
-        <Pot srgb={first?.swatch?.srgb ?? null} /><Pot srgb={second?.swatch?.srgb ?? null} />
+        <Pot srgb={first?.swatch?.srgb ?? null} />
+        <Pot srgb={second?.swatch?.srgb ?? null} />
         <b>{w.meets(nameOf(pair.first), nameOf(pair.second))}</b>
         <span class="pair-verdict">{pair.verdict === 'opens' ? w.opensBy : pair.verdict === 'tight' ? w.holdsTight : w.holds}</span>
       </div>
       <div class="pair-bars" role="img" aria-label={w.budgetBar(say(pair.likelyMm), say(forgives))}>
-        <span class="pair-off" style={{ width: share(pair.likelyMm) }} /><span class="pair-worst" style={{ left: share(pair.likelyMm), width: share(Math.max(0, pair.worstMm - pair.likelyMm)) }} />
+        <span class="pair-off" style={{ width: share(pair.likelyMm) }} />
+        <span class="pair-worst" style={{ left: share(pair.likelyMm), width: share(Math.max(0, pair.worstMm - pair.likelyMm)) }} />
         <span class="pair-forgives" style={{ width: share(forgives) }} />
       </div>
-      <p>{w.canFall(say(pair.likelyMm))}, {w.overlapBy(say(forgives))}
-        <Why of={w.meets(nameOf(pair.first), nameOf(pair.second))}>{w.pairWhy(say(pair.causes.method), say(pair.causes.paper), say(pair.causes.mesh), say(pair.worstMm))} {inUnits(pair.advice, units)} {pair.spreadMm > 0 && w.bends}</Why>
+      <p>
+        {w.canFall(say(pair.likelyMm))}, {w.overlapBy(say(forgives))}
+        <Why of={w.meets(nameOf(pair.first), nameOf(pair.second))}>
+          {w.pairWhy(say(pair.causes.method), say(pair.causes.paper), say(pair.causes.mesh), say(pair.worstMm))}{' '}
+          {inUnits(pair.advice, units)} {pair.spreadMm > 0 && w.bends}
+        </Why>
       </p>
       <div class="pair-do">
         {pair.spreadMm > 0 && (
-          <button type="button" class="button button-box" onClick={() => {
-            const now = jobLayer(lighter)?.spreadMm ?? 0;
-            spreadLayer(bench, lighter, now + byMm);
-            bench.announce(w.spreadDone(nameOf(lighter), say(now + byMm)));
-          }}>{w.spreadBy(nameOf(lighter), say(byMm))}</button>
+          <button
+            type="button"
+            class="button button-box"
+            onClick={() => {
+              const now = jobLayer(lighter)?.spreadMm ?? 0;
+              spreadLayer(bench, lighter, now + byMm);
+              bench.announce(w.spreadDone(nameOf(lighter), say(now + byMm)));
+            }}
+          >
+            {w.spreadBy(nameOf(lighter), say(byMm))}
+          </button>
         )}
-        {spread.map((layer) => layer && (
-          <span key={layer.id} class="spread-now">{w.spreadDone(layer.name, say(layer.spreadMm))}
-            <button type="button" class="button button-box" onClick={() => spreadLayer(bench, layer.id, 0)}>{w.takeBack}</button>
-          </span>
-        ))}
+        {spread.map(
+          (layer) =>
+            layer && (
+              <span key={layer.id} class="spread-now">
+                {w.spreadDone(layer.name, say(layer.spreadMm))}
+                <button type="button" class="button button-box" onClick={() => spreadLayer(bench, layer.id, 0)}>
+                  {w.takeBack}
+                </button>
+              </span>
+            ),
+        )}
       </div>
     </li>
   );

@@ -27,14 +27,58 @@ export function PressView({ bench }: StationProps) {
   const opens = register.budget?.pairs.some((pair) => pair.verdict === 'opens') ?? false;
   return (
     <div class="press">
-      <Parts label={w.parts} at={at} parts={[
-        { id: 'screen', title: w.screen, look: !press.screenKnown || press.fit?.verdict !== 'holds', says: press.fit ? { holds: w.fitHolds, tight: w.fitTight, no: w.fitNo }[press.fit.verdict] : w.needsScreen, view: () => <ScreenPart {...props} /> },
-        { id: 'gap', title: w.gap, look: press.screenKnown && (press.risers === null || (press.offContact?.problems.length ?? 0) > 0 || register.problems.some((p) => p.code === 'gaps-differ' && p.severity === 'warning')), says: sayLength(press.gapMm, units), view: () => <GapPart {...props} /> },
-        { id: 'ink', title: w.ink, look: plan.layers.some((l) => l.inkId === null), says: grams > 0 ? sayMass(grams, units, units === 'mm' ? 0 : 1) : sayFilm(press.deposit.wetMicrons, units, 0), view: () => <InkPart {...props} /> },
-        { id: 'register', title: w.register, look: opens, says: `± ${sayLength(register.sigma.toleranceMm, units)}`, view: () => <RegisterPart {...props} /> },
-        { id: 'papers', title: w.papers, look: job.papers.length === 0, says: job.papers.map((p) => p.count).join(' + '), view: () => <PapersPart {...props} /> },
-        { id: 'day', title: w.day, look: edition.day === null || edition.day.problems.length > 0, says: edition.day ? sayMinutes(edition.day.workMinutes) : w.dayNone, view: () => <DayPart {...props} /> },
-      ]} />
+      <Parts
+        label={w.parts}
+        at={at}
+        parts={[
+          {
+            id: 'screen',
+            title: w.screen,
+            look: !press.screenKnown || press.fit?.verdict !== 'holds',
+            says: press.fit ? { holds: w.fitHolds, tight: w.fitTight, no: w.fitNo }[press.fit.verdict] : w.needsScreen,
+            view: () => <ScreenPart {...props} />,
+          },
+          {
+            id: 'gap',
+            title: w.gap,
+            look:
+              press.screenKnown &&
+              (press.risers === null ||
+                (press.offContact?.problems.length ?? 0) > 0 ||
+                register.problems.some((p) => p.code === 'gaps-differ' && p.severity === 'warning')),
+            says: sayLength(press.gapMm, units),
+            view: () => <GapPart {...props} />,
+          },
+          {
+            id: 'ink',
+            title: w.ink,
+            look: plan.layers.some((l) => l.inkId === null),
+            says: grams > 0 ? sayMass(grams, units, units === 'mm' ? 0 : 1) : sayFilm(press.deposit.wetMicrons, units, 0),
+            view: () => <InkPart {...props} />,
+          },
+          {
+            id: 'register',
+            title: w.register,
+            look: opens,
+            says: `± ${sayLength(register.sigma.toleranceMm, units)}`,
+            view: () => <RegisterPart {...props} />,
+          },
+          {
+            id: 'papers',
+            title: w.papers,
+            look: job.papers.length === 0,
+            says: job.papers.map((p) => p.count).join(' + '),
+            view: () => <PapersPart {...props} />,
+          },
+          {
+            id: 'day',
+            title: w.day,
+            look: edition.day === null || edition.day.problems.length > 0,
+            says: edition.day ? sayMinutes(edition.day.workMinutes) : w.dayNone,
+            view: () => <DayPart {...props} />,
+          },
+        ]}
+      />
     </div>
   );
 }

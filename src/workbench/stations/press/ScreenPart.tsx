@@ -23,13 +23,17 @@ export function ScreenPart({ bench, plan }: PartProps) {
     const up = (mm: number): number => Math.ceil(mm / 10) * 10;
     const { mesh } = press.deposit;
     const fresh: JobScreen = {
-      insideWidthMm: up(job.image.widthMm + usualRoomMm[0]), insideHeightMm: up(job.image.heightMm + usualRoomMm[1]),
-      mesh: { perCm: mesh.perCm, threadMicrons: mesh.threadMicrons }, hinge: 'top',
+      insideWidthMm: up(job.image.widthMm + usualRoomMm[0]),
+      insideHeightMm: up(job.image.heightMm + usualRoomMm[1]),
+      mesh: { perCm: mesh.perCm, threadMicrons: mesh.threadMicrons },
+      hinge: 'top',
     };
     return (
       <div class="part-empty">
         <p>{w.noScreen}</p>
-        <button type="button" class="button button-strong" onClick={() => takeScreen(bench, fresh)}>{w.takeScreen}</button>
+        <button type="button" class="button button-strong" onClick={() => takeScreen(bench, fresh)}>
+          {w.takeScreen}
+        </button>
       </div>
     );
   }
@@ -40,21 +44,79 @@ export function ScreenPart({ bench, plan }: PartProps) {
         {fit && (
           <div class="verdict">
             <h2>{{ holds: w.fitHolds, tight: w.fitTight, no: w.fitNo }[fit.verdict]}</h2>
-            <Why of={w.screen}>{w.fitWhy(sayLength(fit.margins.find((m) => m.role === 'ink well')?.wantedMm ?? 0, units), sayLength(fit.margins.find((m) => m.role === 'blade end')?.wantedMm ?? 0, units))}</Why>
-            {fit.problems.length > 0 && <ul class="says">{fit.problems.map((p) => <li key={p.message}>{inUnits(p.message, units)}</li>)}</ul>}
-            {fit.remedies.length > 0 && <ul class="says says-do">{fit.remedies.map((r) => <li key={r.text}>{inUnits(r.text, units)}</li>)}</ul>}
+            <Why of={w.screen}>
+              {w.fitWhy(
+                sayLength(fit.margins.find((m) => m.role === 'ink well')?.wantedMm ?? 0, units),
+                sayLength(fit.margins.find((m) => m.role === 'blade end')?.wantedMm ?? 0, units),
+              )}
+            </Why>
+            {fit.problems.length > 0 && (
+              <ul class="says">
+                {fit.problems.map((p) => (
+                  <li key={p.message}>{inUnits(p.message, units)}</li>
+                ))}
+              </ul>
+            )}
+            {fit.remedies.length > 0 && (
+              <ul class="says says-do">
+                {fit.remedies.map((r) => (
+                  <li key={r.text}>{inUnits(r.text, units)}</li>
+                ))}
+              </ul>
+            )}
           </div>
         )}
-        {press.problems.filter((p) => p.severity === 'error' && !fit).map((p) => <p key={p.message}><b>{inUnits(p.message, units)}</b> {inUnits(p.advice, units)}</p>)}
+        {press.problems
+          .filter((p) => p.severity === 'error' && !fit)
+          .map((p) => (
+            <p key={p.message}>
+              <b>{inUnits(p.message, units)}</b> {inUnits(p.advice, units)}
+            </p>
+          ))}
         <div class="fields">
-          <LengthBox label={w.frameWidth} mm={screen.insideWidthMm} units={units} minMm={20} maxMm={5000} onSet={(mm) => setScreen(bench, 'frame', { insideWidthMm: mm! })} />
-          <LengthBox label={w.frameHeight} mm={screen.insideHeightMm} units={units} minMm={20} maxMm={5000} onSet={(mm) => setScreen(bench, 'frame', { insideHeightMm: mm! })} />
-          <LengthBox label={w.squeegee} mm={screen.squeegeeMm ?? null} units={units} minMm={20} maxMm={5000} optional onSet={(mm) => setScreen(bench, 'squeegee', { squeegeeMm: mm ?? undefined })}
-            hint={fit ? sayLength(fit.squeegee.bestMm, units).replace(/\u00a0.*$/, '') : undefined} />
-          {fit && <p class="field-note">{w.squeegeeFrom(sayLength(fit.squeegee.leastMm, units).replace(/\u00a0.*$/, ''), sayLength(fit.squeegee.mostMm, units))}</p>}
-          <label class="length-field"><span class="length-label">{w.hinge}</span>
-            <select class="choice" value={screen.hinge} onChange={(e) => setScreen(bench, 'hinge', { hinge: sides.find((s) => s === e.currentTarget.value) ?? 'top' })}>
-              {sides.map((side) => <option key={side} value={side}>{w[side]}</option>)}
+          <LengthBox
+            label={w.frameWidth}
+            mm={screen.insideWidthMm}
+            units={units}
+            minMm={20}
+            maxMm={5000}
+            onSet={(mm) => setScreen(bench, 'frame', { insideWidthMm: mm! })}
+          />
+          <LengthBox
+            label={w.frameHeight}
+            mm={screen.insideHeightMm}
+            units={units}
+            minMm={20}
+            maxMm={5000}
+            onSet={(mm) => setScreen(bench, 'frame', { insideHeightMm: mm! })}
+          />
+          <LengthBox
+            label={w.squeegee}
+            mm={screen.squeegeeMm ?? null}
+            units={units}
+            minMm={20}
+            maxMm={5000}
+            optional
+            onSet={(mm) => setScreen(bench, 'squeegee', { squeegeeMm: mm ?? undefined })}
+            hint={fit ? sayLength(fit.squeegee.bestMm, units).replace(/\u00a0.*$/, '') : undefined}
+          />
+          {fit && (
+            <p class="field-note">
+              {w.squeegeeFrom(sayLength(fit.squeegee.leastMm, units).replace(/\u00a0.*$/, ''), sayLength(fit.squeegee.mostMm, units))}
+            </p>
+          )}
+          <label class="length-field">
+            <span class="length-label">{w.hinge}</span>
+            <select
+              class="choice"
+              value={screen.hinge}
+              onChange={(e) => setScreen(bench, 'hinge', { hinge: sides.find((s) => s === e.currentTarget.value) ?? 'top' })}
+            >
+              {sides.map((side) => (
+                <option key={side} value={side}>
+                  {w[side]}
+                </option>
+              ))}
             </select>
           </label>
         </div>

@@ -15,7 +15,13 @@ export function SheetProof({ bench, plan }: PartProps) {
     <figure class="proof-figure sheet-proof" data-sheet={sheet === null ? 'none' : here ? sheet : undefined}>
       {paper && (
         <ProofSheet plan={plan} paper={paper}>
-          <ProofCanvas bench={bench} plan={shown} paper={paper} sheet={sheet ?? undefined} label={words().press.registerProof(paper.name)} />
+          <ProofCanvas
+            bench={bench}
+            plan={shown}
+            paper={paper}
+            sheet={sheet ?? undefined}
+            label={words().press.registerProof(paper.name)}
+          />
         </ProofSheet>
       )}
       <figcaption>

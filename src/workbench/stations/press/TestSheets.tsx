@@ -19,10 +19,11 @@ export function TestSheets({ bench, plan }: PartProps) {
   const sheets = job.register.testSheets ?? emptyFor(job.image);
   if (!sheets) return <p class="field-note">{w.testSmall}</p>;
   const { places, rangeMm } = registerTestSheet(sheets.imageMm, { readsMm: sheets.readsMm });
-  const done = (sheet: number): boolean => places.every((place) => {
-    const read = readingOf(sheets, sheet, place);
-    return read?.across !== undefined && read.down !== undefined;
-  });
+  const done = (sheet: number): boolean =>
+    places.every((place) => {
+      const read = readingOf(sheets, sheet, place);
+      return read?.across !== undefined && read.down !== undefined;
+    });
   const count = Math.max(asked.value, ...sheets.readings.map((one) => one.sheet));
   const lines = Math.round(rangeMm / sheets.readsMm);
   return (
@@ -35,11 +36,29 @@ export function TestSheets({ bench, plan }: PartProps) {
             <legend class="unseen">{w.testSheetChoice}</legend>
             {Array.from({ length: count }, (_, i) => i + 1).map((sheet) => (
               <label key={sheet} class="sheet-kind" data-done={done(sheet)}>
-                <input type="radio" name="test-sheet" checked={at.value === sheet} aria-label={done(sheet) ? w.testSheetDone(sheet) : w.testSheet(sheet)} onChange={() => { at.value = sheet; }} />
+                <input
+                  type="radio"
+                  name="test-sheet"
+                  checked={at.value === sheet}
+                  aria-label={done(sheet) ? w.testSheetDone(sheet) : w.testSheet(sheet)}
+                  onChange={() => {
+                    at.value = sheet;
+                  }}
+                />
                 <span aria-hidden="true">{sheet}</span>
               </label>
             ))}
-            <button type="button" class="button button-box" aria-label={w.testMore} onClick={() => { asked.value = count + 1; at.value = count + 1; }}>+</button>
+            <button
+              type="button"
+              class="button button-box"
+              aria-label={w.testMore}
+              onClick={() => {
+                asked.value = count + 1;
+                at.value = count + 1;
+              }}
+            >
+              +
+            </button>
           </fieldset>
           <div class="test-places" key={at.value}>
             {places.map((place) => {
@@ -49,24 +68,46 @@ export function TestSheets({ bench, plan }: PartProps) {
                 <fieldset key={place.id} class="test-place" data-place={place.id}>
                   <legend>{name}</legend>
                   {(['across', 'down'] as const).map((way) => (
-                    <LineField key={way} label={w[way]} name={`${w.testSheet(at.value)}, ${name}, ${w[way]}`} line={read?.[way] ?? null} readsMm={sheets.readsMm} most={lines}
+                    <LineField
+                      key={way}
+                      label={w[way]}
+                      name={`${w.testSheet(at.value)}, ${name}, ${w[way]}`}
+                      line={read?.[way] ?? null}
+                      readsMm={sheets.readsMm}
+                      most={lines}
                       onSet={(line, typed) => {
                         setTestLine(bench, sheets, { sheet: at.value, place: place.id, way, line });
                         if (typed) bench.settle();
-                      }} />
+                      }}
+                    />
                   ))}
                 </fieldset>
               );
             })}
           </div>
-          <button type="button" class="button button-box test-next" onClick={(e) => {
-            if (at.value === count) asked.value = count + 1;
-            at.value += 1;
-            // By key: on to the new sheet's first field. By thumb no keyboard is called up.
-            if (e.detail === 0) requestAnimationFrame(() => document.querySelector<HTMLElement>('.line-field input')?.focus());
-          }}>{w.testNext}</button>
+          <button
+            type="button"
+            class="button button-box test-next"
+            onClick={(e) => {
+              if (at.value === count) asked.value = count + 1;
+              at.value += 1;
+              // By key: on to the new sheet's first field. By thumb no keyboard is called up.
+              if (e.detail === 0) requestAnimationFrame(() => document.querySelector<HTMLElement>('.line-field input')?.focus());
+            }}
+          >
+            {w.testNext}
+          </button>
         </div>
-        <TestResult plan={plan} sheets={sheets} onUse={() => { useTested(bench); bench.announce(w.testUsed); }} onBack={() => takeBackTested(bench)} own={job.register.measured !== undefined} />
+        <TestResult
+          plan={plan}
+          sheets={sheets}
+          onUse={() => {
+            useTested(bench);
+            bench.announce(w.testUsed);
+          }}
+          onBack={() => takeBackTested(bench)}
+          own={job.register.measured !== undefined}
+        />
       </div>
     </section>
   );
@@ -82,7 +123,8 @@ function emptyFor({ widthMm, heightMm }: { readonly widthMm: number; readonly he
   }
 }
 
-const readingOf = (sheets: TestSheetsOfJob, sheet: number, place: TestPlace) => sheets.readings.find((one) => one.sheet === sheet && one.place === place.id);
+const readingOf = (sheets: TestSheetsOfJob, sheet: number, place: TestPlace) =>
+  sheets.readings.find((one) => one.sheet === sheet && one.place === place.id);
 
 /** `top left` in the language in use. */
 function placeName(id: string): string {

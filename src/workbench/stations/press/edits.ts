@@ -21,7 +21,10 @@ export function setDay(bench: Bench, change: Partial<Job['day']>): void {
 }
 
 export function setPaper(bench: Bench, id: string, change: Partial<JobPaper>): void {
-  bench.edit(step('press', 'paper'), (job) => ({ ...job, papers: job.papers.map((paper) => (paper.id === id ? { ...paper, ...change } : paper)) }));
+  bench.edit(step('press', 'paper'), (job) => ({
+    ...job,
+    papers: job.papers.map((paper) => (paper.id === id ? { ...paper, ...change } : paper)),
+  }));
 }
 
 export function addPaperLike(bench: Bench, id: string, name: string): void {
@@ -36,17 +39,26 @@ export function addPaperLike(bench: Bench, id: string, name: string): void {
 }
 
 export function takePaperAway(bench: Bench, id: string): void {
-  bench.edit(step('press', 'paper-away'), (job) => ({ ...job, papers: job.papers.filter((paper) => paper.id !== id), proofReadings: job.proofReadings.filter((r) => r.paper !== id) }));
+  bench.edit(step('press', 'paper-away'), (job) => ({
+    ...job,
+    papers: job.papers.filter((paper) => paper.id !== id),
+    proofReadings: job.proofReadings.filter((r) => r.paper !== id),
+  }));
 }
 
 /** A run's own gap; undefined: the screen's. */
 export function setLayerGap(bench: Bench, id: string, offContactMm: number | undefined): void {
-  bench.edit(step('press', 'run-gap'), (job) => ({ ...job, layers: job.layers.map((layer) => (layer.id === id ? clean({ ...layer, offContactMm }) : layer)) }));
+  bench.edit(step('press', 'run-gap'), (job) => ({
+    ...job,
+    layers: job.layers.map((layer) => (layer.id === id ? clean({ ...layer, offContactMm }) : layer)),
+  }));
 }
 
 export function spreadLayer(bench: Bench, id: string, spreadMm: number): void {
-  bench.edit(step('spread', bench.job.peek()?.layers.find((l) => l.id === id)?.name ?? id),
-    (job) => ({ ...job, layers: job.layers.map((l) => (l.id === id ? { ...l, spreadMm: Math.max(-10, Math.min(10, Math.round(spreadMm * 10) / 10)) } : l)) }));
+  bench.edit(step('spread', bench.job.peek()?.layers.find((l) => l.id === id)?.name ?? id), (job) => ({
+    ...job,
+    layers: job.layers.map((l) => (l.id === id ? { ...l, spreadMm: Math.max(-10, Math.min(10, Math.round(spreadMm * 10) / 10)) } : l)),
+  }));
 }
 
 /** Fields set to undefined are left out, as a job that never had them. */

@@ -14,7 +14,10 @@ export const pressStation: Station = {
     const { press } = plan;
     const { mesh } = press.deposit;
     return {
-      knows: w.knows(units === 'mm' ? w.perCm(inLanguage(String(mesh.perCm))) : w.perInch(mesh.perInch.toFixed(0)), sayLength(press.gapMm, units)),
+      knows: w.knows(
+        units === 'mm' ? w.perCm(inLanguage(String(mesh.perCm))) : w.perInch(mesh.perInch.toFixed(0)),
+        sayLength(press.gapMm, units),
+      ),
       needs: !press.screenKnown ? w.needsScreen : press.fit?.verdict === 'no' ? w.needsFit : null,
     };
   },

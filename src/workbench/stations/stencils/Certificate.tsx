@@ -19,33 +19,53 @@ export function Certificate({ bench, planned }: PartProps) {
   return (
     <section class="beside" aria-labelledby="certificate">
       <h2 id="certificate">{w.certificate}</h2>
-      <p class={`outcome${holds ? '' : ' outcome-not'}`}>{holds ? (loosePieces.length > 0 ? w.holdsWithLoose(loosePieces.length) : w.holds) : w.holdsNot(faults.length)}</p>
-      {holds && <p>{w.necks(sayLength(certificate.leastNeckMm, units))} {w.openings(sayLength(certificate.leastOpeningMm, units))}</p>}
+      <p class={`outcome${holds ? '' : ' outcome-not'}`}>
+        {holds ? (loosePieces.length > 0 ? w.holdsWithLoose(loosePieces.length) : w.holds) : w.holdsNot(faults.length)}
+      </p>
+      {holds && (
+        <p>
+          {w.necks(sayLength(certificate.leastNeckMm, units))} {w.openings(sayLength(certificate.leastOpeningMm, units))}
+        </p>
+      )}
       {faults.length > 0 && (
         <ul class="faults">
           {faults.slice(0, 12).map((fault, i) => (
             <li key={i}>
               <span>{w.fault(w.faultKinds[fault.kind], sayLength(fault.widthMm, units, units === 'mm' ? 1 : 3))}</span>
-              <button type="button" class="button button-line" onClick={() => show(fault.atMm)}>{w.showFault}</button>
+              <button type="button" class="button button-line" onClick={() => show(fault.atMm)}>
+                {w.showFault}
+              </button>
             </li>
           ))}
         </ul>
       )}
-      {mended.map((p) => <p key={p.code}><b>{inUnits(p.message, units)}</b> {inUnits(p.advice, units)}</p>)}
+      {mended.map((p) => (
+        <p key={p.code}>
+          <b>{inUnits(p.message, units)}</b> {inUnits(p.advice, units)}
+        </p>
+      ))}
       {mends.length > 0 && (
         <>
           <ul class="faults mends" aria-label={w.strengthened}>
             {mends.slice(0, 6).map((mend, i) => (
               <li key={i}>
-                <span>{w.mends[mend.kind]}: <b>{w.wayCost(sayDelta(mend.costDeltaE), sayPatch(mend.areaMm2, units))}</b>, {costInWords(mend.costDeltaE)}</span>
-                <button type="button" class="button button-line" onClick={() => show(mend.at)}>{w.showFault}</button>
+                <span>
+                  {w.mends[mend.kind]}: <b>{w.wayCost(sayDelta(mend.costDeltaE), sayPatch(mend.areaMm2, units))}</b>,{' '}
+                  {costInWords(mend.costDeltaE)}
+                </span>
+                <button type="button" class="button button-line" onClick={() => show(mend.at)}>
+                  {w.showFault}
+                </button>
               </li>
             ))}
           </ul>
           {mends.length > 6 && <p>{w.mendsMore(mends.length - 6)}</p>}
         </>
       )}
-      <details class="fold"><summary>{words().sheet.why}</summary><p>{w.certificateWhy(told(certificate.method), sayLength(certificate.mmPerPx, units))}</p></details>
+      <details class="fold">
+        <summary>{words().sheet.why}</summary>
+        <p>{w.certificateWhy(told(certificate.method), sayLength(certificate.mmPerPx, units))}</p>
+      </details>
     </section>
   );
 }

@@ -17,21 +17,34 @@ export function HungSheets({ bench, chosen }: { readonly bench: Bench; readonly 
   return (
     <ul class="hung" aria-label={w.all} ref={line}>
       {bench.plan.value?.layers.map(({ id, run, name, side, stencil }) => {
-        const { sheet, certificate: { holds, faults }, knife } = stencil;
+        const {
+          sheet,
+          certificate: { holds, faults },
+          knife,
+        } = stencil;
         const says = holds ? w.difficulty[knife.difficulty] : w.holdsNot(faults.length);
-        const width = sheet.maxX - sheet.minX, height = sheet.maxY - sheet.minY;
+        const width = sheet.maxX - sheet.minX,
+          height = sheet.maxY - sheet.minY;
         return (
           <li key={id}>
-            <button type="button" class="hung-sheet" aria-pressed={id === chosen} data-stencil={id} aria-label={w.tile(run, name, w[side], says)}
+            <button
+              type="button"
+              class="hung-sheet"
+              aria-pressed={id === chosen}
+              data-stencil={id}
+              aria-label={w.tile(run, name, w[side], says)}
               onClick={() => {
                 chosenLayer.value = id;
                 bridgeAt.value = placing.value = lookAt.value = null;
-              }}>
+              }}
+            >
               <svg class="hung-picture" viewBox={`${sheet.minX} ${sheet.minY} ${width} ${height}`} aria-hidden="true">
                 <rect class="stencil-sheet" x={sheet.minX} y={sheet.minY} width={width} height={height} />
                 <path class="stencil-prints" fill-rule="evenodd" d={regionPath(stencil.prints)} />
               </svg>
-              <b>{run} {name}</b>{' '}
+              <b>
+                {run} {name}
+              </b>{' '}
               <small class={holds ? 'knows' : 'needs'}>{says}</small>
             </button>
           </li>

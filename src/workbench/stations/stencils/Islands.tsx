@@ -20,9 +20,12 @@ export function Islands({ bench, layer, planned }: PartProps) {
   const { islands, bridges, loosePieces } = planned.stencil;
   // A window's islands are bridged and a piece's laid loose unless the printmaker says otherwise (core/plan/stencils.ts).
   const now = layer.islands ?? (layer.side === 'window' ? 'bridge' : 'loose');
-  const dropped = priced(islands), bridged = now === 'bridge' ? priced(bridges) : null;
-  const cost = (shown: Shown | null): string => shown ? w.wayCost(sayDelta(shown.deltaE), sayPatch(shown.areaMm2, units)) : planned.inkId === null ? w.wayNoInk : w.wayUnknown;
-  const says = (kind: typeof now): string => kind === 'bridge' ? cost(bridged) : kind === 'drop' ? cost(dropped) : w.wayLoose(loosePieces.length || islands.length);
+  const dropped = priced(islands),
+    bridged = now === 'bridge' ? priced(bridges) : null;
+  const cost = (shown: Shown | null): string =>
+    shown ? w.wayCost(sayDelta(shown.deltaE), sayPatch(shown.areaMm2, units)) : planned.inkId === null ? w.wayNoInk : w.wayUnknown;
+  const says = (kind: typeof now): string =>
+    kind === 'bridge' ? cost(bridged) : kind === 'drop' ? cost(dropped) : w.wayLoose(loosePieces.length || islands.length);
   const none = islands.length === 0;
   return (
     <section class="beside" aria-labelledby="islands">
@@ -32,13 +35,35 @@ export function Islands({ bench, layer, planned }: PartProps) {
         <legend>{w.islandsAre}</legend>
         {kinds.map((kind) => (
           <label key={kind} class="choice-mark">
-            <input type="radio" name="islands" checked={now === kind} onChange={() => bench.edit(step('islands', layer.name), (job) => withLayer(job, layer.id, { islands: kind }))} />
-            <span>{w.islandKinds[kind]}{!none && <>{' '}<small>{says(kind)}</small></>}</span>
+            <input
+              type="radio"
+              name="islands"
+              checked={now === kind}
+              onChange={() => bench.edit(step('islands', layer.name), (job) => withLayer(job, layer.id, { islands: kind }))}
+            />
+            <span>
+              {w.islandKinds[kind]}
+              {!none && (
+                <>
+                  {' '}
+                  <small>{says(kind)}</small>
+                </>
+              )}
+            </span>
           </label>
         ))}
       </fieldset>
-      {bridged && dropped && <p><b>{dropped.deltaE * dropped.areaMm2 < bridged.deltaE * bridged.areaMm2 ? w.dropShowsLess : w.bridgesShowLess}</b></p>}
-      {!none && planned.inkId !== null && <details class="fold"><summary>{words().sheet.why}</summary><p>{w.islandCostWhy}</p></details>}
+      {bridged && dropped && (
+        <p>
+          <b>{dropped.deltaE * dropped.areaMm2 < bridged.deltaE * bridged.areaMm2 ? w.dropShowsLess : w.bridgesShowLess}</b>
+        </p>
+      )}
+      {!none && planned.inkId !== null && (
+        <details class="fold">
+          <summary>{words().sheet.why}</summary>
+          <p>{w.islandCostWhy}</p>
+        </details>
+      )}
       {now === 'drop' && dropped && <p>{w.dropped(sayDelta(dropped.deltaE))}</p>}
       {now === 'loose' && !none && <p class="num-note">{w.looseNote}</p>}
     </section>

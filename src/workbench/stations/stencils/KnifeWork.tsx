@@ -13,7 +13,8 @@ export function KnifeWork({ bench, layer, planned }: PartProps) {
   const job = bench.job.value!;
   const { units } = job;
   const { knife } = planned.stencil;
-  const metres = units === 'mm' ? `${sayNumber(knife.metres, knife.metres < 10 ? 1 : 0, true)}\u00a0m` : sayLength(knife.metres * 1000, 'in', 0);
+  const metres =
+    units === 'mm' ? `${sayNumber(knife.metres, knife.metres < 10 ? 1 : 0, true)}\u00a0m` : sayLength(knife.metres * 1000, 'in', 0);
   const parts = knifeMinutes(knife, knifeRates(job.knife));
   const said = (minutes: number): string => `${sayNumber(minutes, 1, true)}\u00a0min`;
   const save = async (format: 'svg' | 'dxf'): Promise<void> => {
@@ -24,20 +25,45 @@ export function KnifeWork({ bench, layer, planned }: PartProps) {
       download(file.bytes, file.path, format === 'svg' ? 'image/svg+xml' : 'application/dxf');
       bench.announce(w.saved(file.path));
     } catch (error) {
-      bench.refuse(error instanceof ProblemError ? error.problems : [problem('error', 'went-wrong', layer.name, words().shell.wentWrong, error instanceof Error ? error.message : String(error))]);
+      bench.refuse(
+        error instanceof ProblemError
+          ? error.problems
+          : [problem('error', 'went-wrong', layer.name, words().shell.wentWrong, error instanceof Error ? error.message : String(error))],
+      );
     }
   };
   return (
     <section class="beside" aria-labelledby="knife">
       <h2 id="knife">{w.knife}</h2>
-      <p class="outcome">{w.difficulty[knife.difficulty]}, {w.minutes(knife.minutes)}</p>
-      <p>{w.metres(metres)} · {w.corners(knife.corners)} · {w.pieces(knife.pieces)}</p>
-      <details class="fold"><summary>{words().sheet.why}</summary><p>{w.knifeParts(metres, said(parts.lines), w.corners(knife.corners), said(parts.corners), w.pieces(knife.pieces), said(parts.pieces))} {job.knife ? w.paceOwn : w.paceUsual} {w.knifeWhy}</p></details>
+      <p class="outcome">
+        {w.difficulty[knife.difficulty]}, {w.minutes(knife.minutes)}
+      </p>
+      <p>
+        {w.metres(metres)} · {w.corners(knife.corners)} · {w.pieces(knife.pieces)}
+      </p>
+      <details class="fold">
+        <summary>{words().sheet.why}</summary>
+        <p>
+          {w.knifeParts(
+            metres,
+            said(parts.lines),
+            w.corners(knife.corners),
+            said(parts.corners),
+            w.pieces(knife.pieces),
+            said(parts.pieces),
+          )}{' '}
+          {job.knife ? w.paceOwn : w.paceUsual} {w.knifeWhy}
+        </p>
+      </details>
       <Pace bench={bench} />
       <div class="row">
         <span>{w.file}</span>
-        <button type="button" class="button button-line" onClick={() => void save('svg')}>{w.svg}</button>
-        <button type="button" class="button button-line" onClick={() => void save('dxf')}>{w.dxf}</button>
+        <button type="button" class="button button-line" onClick={() => void save('svg')}>
+          {w.svg}
+        </button>
+        <button type="button" class="button button-line" onClick={() => void save('dxf')}>
+          {w.dxf}
+        </button>
       </div>
       <p class="num-note">{w.fileNote}</p>
     </section>
@@ -52,17 +78,55 @@ function Pace({ bench }: Pick<PartProps, 'bench'>) {
   const set = (change: Parameters<typeof withPace>[1]): void => bench.edit(step('pace'), (job) => withPace(job, change));
   // Along a line by the metre or by the inch, as the job is measured.
   const perMetre = units === 'mm' ? 1 : 1000 / mmPerInch;
-  const least = units === 'mm' ? 0.01 : 0.4, most = units === 'mm' ? 50 : 1968;
+  const least = units === 'mm' ? 0.01 : 0.4,
+    most = units === 'mm' ? 50 : 1968;
   return (
     <details class="fold">
       <summary>{w.pace}</summary>
       <div class="nums">
-        <label class="num"><span>{w.alongLines}</span><NumberField label={w.alongLines} value={rates.metresPerMinute * perMetre} min={least} max={most} digits={units === 'mm' ? 2 : 1} unit={units === 'mm' ? 'm' : 'in'} onSet={(v) => set({ metresPerMinute: v / perMetre })} /></label>
-        <label class="num"><span>{w.aCorner}</span><NumberField label={w.aCorner} value={rates.secondsPerCorner} min={0} max={300} digits={1} unit="s" onSet={(secondsPerCorner) => set({ secondsPerCorner })} /></label>
-        <label class="num"><span>{w.aPiece}</span><NumberField label={w.aPiece} value={rates.secondsPerPiece} min={0} max={300} digits={1} unit="s" onSet={(secondsPerPiece) => set({ secondsPerPiece })} /></label>
+        <label class="num">
+          <span>{w.alongLines}</span>
+          <NumberField
+            label={w.alongLines}
+            value={rates.metresPerMinute * perMetre}
+            min={least}
+            max={most}
+            digits={units === 'mm' ? 2 : 1}
+            unit={units === 'mm' ? 'm' : 'in'}
+            onSet={(v) => set({ metresPerMinute: v / perMetre })}
+          />
+        </label>
+        <label class="num">
+          <span>{w.aCorner}</span>
+          <NumberField
+            label={w.aCorner}
+            value={rates.secondsPerCorner}
+            min={0}
+            max={300}
+            digits={1}
+            unit="s"
+            onSet={(secondsPerCorner) => set({ secondsPerCorner })}
+          />
+        </label>
+        <label class="num">
+          <span>{w.aPiece}</span>
+          <NumberField
+            label={w.aPiece}
+            value={rates.secondsPerPiece}
+            min={0}
+            max={300}
+            digits={1}
+            unit="s"
+            onSet={(secondsPerPiece) => set({ secondsPerPiece })}
+          />
+        </label>
       </div>
       <p class="num-note">{w.paceNote}</p>
-      {knife && <button type="button" class="button button-line" onClick={() => set(null)}>{w.paceBack}</button>}
+      {knife && (
+        <button type="button" class="button button-line" onClick={() => set(null)}>
+          {w.paceBack}
+        </button>
+      )}
     </details>
   );
 }

@@ -22,7 +22,17 @@ export function StencilsView({ bench }: StationProps) {
   const planned = plan.layers.find((l) => l.id === chosenLayer.value) ?? plan.layers[0];
   const layer = planned && job.layers.find((l) => l.id === planned.id);
   if (!planned || !layer) {
-    return <section class="empty-bench"><h2>{w.none}</h2><p>{w.noneText}</p><p><a class="button button-strong to-forms" href="#forms">{words().forms.title}</a></p></section>;
+    return (
+      <section class="empty-bench">
+        <h2>{w.none}</h2>
+        <p>{w.noneText}</p>
+        <p>
+          <a class="button button-strong to-forms" href="#forms">
+            {words().forms.title}
+          </a>
+        </p>
+      </section>
+    );
   }
   const { sheet } = planned.stencil;
   const edge = 4;
@@ -39,12 +49,43 @@ export function StencilsView({ bench }: StationProps) {
           <ZoomBar zoom={zoom} shown={shownPxPerMm} />
           <fieldset class="choices">
             <legend class="unseen">{w.seen}</legend>
-            <label class="choice-mark"><input type="radio" name="seen" checked={!fromBelow.value} onChange={() => { fromBelow.value = false; }} /><span>{w.meshSide}</span></label>
-            <label class="choice-mark"><input type="radio" name="seen" checked={fromBelow.value} onChange={() => { fromBelow.value = true; }} /><span>{w.paperSide}</span></label>
+            <label class="choice-mark">
+              <input
+                type="radio"
+                name="seen"
+                checked={!fromBelow.value}
+                onChange={() => {
+                  fromBelow.value = false;
+                }}
+              />
+              <span>{w.meshSide}</span>
+            </label>
+            <label class="choice-mark">
+              <input
+                type="radio"
+                name="seen"
+                checked={fromBelow.value}
+                onChange={() => {
+                  fromBelow.value = true;
+                }}
+              />
+              <span>{w.paperSide}</span>
+            </label>
           </fieldset>
         </div>
         {placing.value && (
-          <div class="row placing-bar" role="status"><b>{w.placingHint}</b><button type="button" class="button button-line" onClick={() => { placing.value = null; }}>{w.stop}</button></div>
+          <div class="row placing-bar" role="status">
+            <b>{w.placingHint}</b>
+            <button
+              type="button"
+              class="button button-line"
+              onClick={() => {
+                placing.value = null;
+              }}
+            >
+              {w.stop}
+            </button>
+          </div>
         )}
         <Calibrate units={job.units} />
       </div>

@@ -19,7 +19,11 @@ export function withPin(job: Job, layerId: string, index: number, way: Way): Job
   const layer = job.layers.find((l) => l.id === layerId);
   if (!layer) return job;
   const pins = layer.pinnedBridges ?? [];
-  const pin: Pin = { fromMm: [...way.fromMm], toMm: [...way.toMm], ...(index >= 0 && pins[index].widthMm !== undefined ? { widthMm: pins[index].widthMm } : {}) };
+  const pin: Pin = {
+    fromMm: [...way.fromMm],
+    toMm: [...way.toMm],
+    ...(index >= 0 && pins[index].widthMm !== undefined ? { widthMm: pins[index].widthMm } : {}),
+  };
   return withLayer(job, layerId, { pinnedBridges: index >= 0 ? pins.map((p, i) => (i === index ? pin : p)) : [...pins, pin] });
 }
 

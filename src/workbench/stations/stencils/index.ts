@@ -10,7 +10,10 @@ export const stencilStation: Station = {
     const layers = bench.plan.value?.layers ?? [];
     const minutes = layers.reduce((sum, l) => sum + l.stencil.knife.minutes, 0);
     const weak = layers.filter((l) => !l.stencil.certificate.holds);
-    return { knows: w.knows(layers.length, w.minutes(minutes)), needs: layers.length === 0 ? w.needsCut : weak.length > 0 ? w.needsMend(weak.map((l) => l.name)) : null };
+    return {
+      knows: w.knows(layers.length, w.minutes(minutes)),
+      needs: layers.length === 0 ? w.needsCut : weak.length > 0 ? w.needsMend(weak.map((l) => l.name)) : null,
+    };
   },
   View: StencilsView,
 };

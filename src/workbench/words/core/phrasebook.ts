@@ -61,7 +61,7 @@ export function phrasebook(phrases: Phrases, decimal: string): Phrasebook {
 
   function phrasesFor(first: string): readonly Phrase[] {
     let known = read.get(first);
-    if (!known) read.set(first, known = (byFirstWord.get(first) ?? []).map(([key, answer]) => phrase(key, answer)));
+    if (!known) read.set(first, (known = (byFirstWord.get(first) ?? []).map(([key, answer]) => phrase(key, answer))));
     return known;
   }
 
@@ -70,7 +70,8 @@ export function phrasebook(phrases: Phrases, decimal: string): Phrasebook {
     const said = asWritten(text);
     if (said.missed === 0) return said;
     const small = text.charAt(0).toLowerCase() + text.slice(1);
-    if (small === text) return exact.has(text.charAt(0).toUpperCase() + text.slice(1)) ? asWritten(text.charAt(0).toUpperCase() + text.slice(1)) : said;
+    if (small === text)
+      return exact.has(text.charAt(0).toUpperCase() + text.slice(1)) ? asWritten(text.charAt(0).toUpperCase() + text.slice(1)) : said;
     const begun = asWritten(small);
     return begun.missed === 0 && begun.known > 0 ? { ...begun, text: begun.text.charAt(0).toUpperCase() + begun.text.slice(1) } : said;
   }

@@ -4,7 +4,8 @@ import { many } from './say.ts';
 export const forms: Words['forms'] = {
   title: 'Formen',
   needsForm: 'Braucht eine erste Zeichnung',
-  needsLayer: (names) => names.length === 1 ? `${names[0]} druckt noch in keiner Schicht` : `${names.length} Schnitte drucken noch in keiner Schicht`,
+  needsLayer: (names) =>
+    names.length === 1 ? `${names[0]} druckt noch in keiner Schicht` : `${names.length} Schnitte drucken noch in keiner Schicht`,
   knows: (forms, cuts) => `${many(forms, 'Form', 'Formen')}, ${many(cuts, 'Schnitt', 'Schnitte')}`,
   sheet: 'Der Bogen in wahrer Größe, mit den Formen des gewählten Schnitts',
   stops: 'Anlagen',
@@ -23,10 +24,12 @@ export const forms: Words['forms'] = {
   layerMade: (name, run) => `${name} ist jetzt Lauf ${run}. Die Farbe wird bei der Druckfolge gewählt.`,
   tooManyLayers: 'Mehr als acht Schichten fasst eine Druckfolge nicht. Zuerst eine auslassen.',
   takeCutAway: 'Diesen Schnitt wegnehmen',
-  takeCutAwayWith: (layers) => layers === 1 ? 'Diesen Schnitt wegnehmen, mit seiner Schicht' : `Diesen Schnitt wegnehmen, mit seinen ${layers} Schichten`,
+  takeCutAwayWith: (layers) =>
+    layers === 1 ? 'Diesen Schnitt wegnehmen, mit seiner Schicht' : `Diesen Schnitt wegnehmen, mit seinen ${layers} Schichten`,
   on: 'Auf diesem Schnitt',
   part: (form, n) => `${n} ${form}`,
-  partLabel: (form, how, x, y) => `${form}, ${how}, Mitte bei ${x}, ${y}. Pfeiltasten verschieben, mit Umschalt 10 mm, mit Alt 0,1 mm; Bild auf und Bild ab drehen; Plus und Minus ändern die Größe; M spiegelt; Entf nimmt weg.`,
+  partLabel: (form, how, x, y) =>
+    `${form}, ${how}, Mitte bei ${x}, ${y}. Pfeiltasten verschieben, mit Umschalt 10 mm, mit Alt 0,1 mm; Bild auf und Bild ab drehen; Plus und Minus ändern die Größe; M spiegelt; Entf nimmt weg.`,
   partMoved: (form, x, y) => `${form} bei ${x}, ${y}`,
   partTurned: (form, angle) => `${form} auf ${angle} gedreht`,
   partSized: (form, size) => `${form} ist jetzt ${size}`,
@@ -65,7 +68,7 @@ export const forms: Words['forms'] = {
   bring: 'Zeichnung holen',
   bringPhoto: 'Foto nach\u00adzeichnen',
   formSize: (size) => size,
-  formUsed: (n) => n === 0 ? 'noch nicht verwendet' : n === 1 ? 'einmal verwendet' : `${n}-mal verwendet`,
+  formUsed: (n) => (n === 0 ? 'noch nicht verwendet' : n === 1 ? 'einmal verwendet' : `${n}-mal verwendet`),
   formTile: (name, size, used) => `${name} ${size}, ${used}`,
   ontoCut: (cut) => `Auf ${cut} legen`,
   asNewCut: 'Neuer Schnitt daraus',
@@ -104,7 +107,8 @@ export const forms: Words['forms'] = {
   notFit: 'Das Bild ist größer als der Bogen.',
   whyPlace: 'Wo sie liegt, ist entschieden worden; der Schnitt folgt daraus.',
   traceTitle: 'Aus einem Foto wird eine Form',
-  traceHow: 'Das Ding auf weißes Papier legen, das Papier auf einen dunkleren Tisch, von zwei Seiten beleuchten und mit Abstand aufnehmen, alle vier Ecken im Bild.',
+  traceHow:
+    'Das Ding auf weißes Papier legen, das Papier auf einen dunkleren Tisch, von zwei Seiten beleuchten und mit Abstand aufnehmen, alle vier Ecken im Bild.',
   traceIs: 'Das Bild ist',
   traceKinds: { a4: 'ein Foto auf A4', letter: 'ein Foto auf US Letter', scan: 'ein Scan', mask: 'schwarzweiß' },
   scanPpi: 'Pixel je Zoll',
@@ -116,7 +120,8 @@ export const forms: Words['forms'] = {
   specks: 'Flecken weglassen unter',
   tracing: 'Wird nachgezeichnet …',
   tracedSize: (size, rings) => `${size}, ${many(rings, 'Umriss', 'Umrisse')}`,
-  tracedWhy: 'Die vier Ecken des Bogens geben den Maßstab und nehmen die Perspektive heraus; die Krümmung des Objektivs bleibt, darum das Ding in die Mitte legen. Was um den Anteil oben dunkler ist als das Papier oder farbiger, ist das Ding; der Rest gilt als Schatten.',
+  tracedWhy:
+    'Die vier Ecken des Bogens geben den Maßstab und nehmen die Perspektive heraus; die Krümmung des Objektivs bleibt, darum das Ding in die Mitte legen. Was um den Anteil oben dunkler ist als das Papier oder farbiger, ist das Ding; der Rest gilt als Schatten.',
   makeForm: 'Zur Form machen',
   leaveTrace: 'Lassen',
   photoName: 'Name der Form',

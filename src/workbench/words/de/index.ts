@@ -16,4 +16,20 @@ import { stencils } from './stencils.ts';
 import { steps } from './steps.ts';
 
 /** The text catalogue in German, as a screenprint studio speaks; instructions stand in the infinitive. */
-export const de = { picture, press, pulling, edition, shell, steps, sheet, forms, stencils, laydown, overlaps, inks, compare, glossary, guide } satisfies Words;
+export const de = {
+  picture,
+  press,
+  pulling,
+  edition,
+  shell,
+  steps,
+  sheet,
+  forms,
+  stencils,
+  laydown,
+  overlaps,
+  inks,
+  compare,
+  glossary,
+  guide,
+} satisfies Words;

@@ -5,7 +5,7 @@ export const laydown: Words['laydown'] = {
   title: 'Druckfolge',
   rack: 'Die Druckfolge, erster Lauf unten',
   needsRuns: 'Braucht einen ersten Lauf',
-  needsInk: (names) => names.length === 1 ? `${names[0]} braucht eine Farbe` : `${names.length} Läufe brauchen eine Farbe`,
+  needsInk: (names) => (names.length === 1 ? `${names[0]} braucht eine Farbe` : `${names.length} Läufe brauchen eine Farbe`),
   knows: (runs) => many(runs, 'Lauf', 'Läufe'),
   run: (n) => `Lauf ${n}`,
   notInPrint: 'Ausgelassen',
@@ -43,17 +43,21 @@ export const laydown: Words['laydown'] = {
   paper: 'Papier',
   paperHead: 'Der Bogen',
   proof: (paper) => `Proof auf ${paper}`,
-  proofOfAll: (paper, runs) => `Proof auf ${paper} nach ${runs === 1 ? 'dem einen Lauf' : `allen ${runs} Läufen`}. Die Station Überdrucke nennt jeden Farbton darin.`,
+  proofOfAll: (paper, runs) =>
+    `Proof auf ${paper} nach ${runs === 1 ? 'dem einen Lauf' : `allen ${runs} Läufen`}. Die Station Überdrucke nennt jeden Farbton darin.`,
   allPapers: 'Alle Papiere',
   onAllPapers: 'Der Proof auf jedem Papier',
   wanted: 'Gewünschte Farbtöne',
   wantedHere: (what, deltaE, words) => `${what}: ΔE00 ${deltaE} vom gewünschten entfernt, ${words}`,
   wantedOpen: (what) => `${what}: ein Lauf davon hat noch keine Farbe`,
   wantedMore: 'Rezepte und Aussichten',
-  whyWanted: 'ΔE00 (CIEDE2000) zwischen dem gemerkten Farbton und dem vorhergesagten dieses Überdrucks, laufend nachgeführt; etwa 1 ist nebeneinander gerade zu sehen (Werkstatterfahrung). Wie unsicher die Vorhersage selbst ist, sagt das ± des Überdrucks. Wie wahrscheinlich er getroffen wird, steht bei den Farben.',
+  whyWanted:
+    'ΔE00 (CIEDE2000) zwischen dem gemerkten Farbton und dem vorhergesagten dieses Überdrucks, laufend nachgeführt; etwa 1 ist nebeneinander gerade zu sehen (Werkstatterfahrung). Wie unsicher die Vorhersage selbst ist, sagt das ± des Überdrucks. Wie wahrscheinlich er getroffen wird, steht bei den Farben.',
   whyProof: 'Die Zahlen unter dem Proof',
-  whyLab: 'Lab: der Farbton bei Tageslicht (D50, 2°-Beobachter), vorhergesagt aus den Messwerten von Papier und Farben als Schichten, die Licht schlucken und streuen. Ein Farbton, der an einem Proof gemessen wurde, steht so da, wie er gemessen wurde.',
-  whyBand: '±: um wie viel der Druck danebenliegen kann, in ΔE00. Messwerte, Auftrag und Papier werden 80-mal innerhalb ihrer Unsicherheit verändert; etwa zwei von drei Drucken lägen näher.',
+  whyLab:
+    'Lab: der Farbton bei Tageslicht (D50, 2°-Beobachter), vorhergesagt aus den Messwerten von Papier und Farben als Schichten, die Licht schlucken und streuen. Ein Farbton, der an einem Proof gemessen wurde, steht so da, wie er gemessen wurde.',
+  whyBand:
+    '±: um wie viel der Druck danebenliegen kann, in ΔE00. Messwerte, Auftrag und Papier werden 80-mal innerhalb ihrer Unsicherheit verändert; etwa zwei von drei Drucken lägen näher.',
   whyArea: (ppi) => `Anteil: ausgezählt auf einem Raster von ${ppi} Pixeln je Zoll, alle Schichten im Passer, Stege eingeschlossen.`,
   point: 'Auf den Proof zeigen, um zu sehen, welche Läufe dort liegen.',
 };

@@ -7,7 +7,8 @@ export const overlaps: Words['overlaps'] = {
   needsPrint: 'Braucht Läufe mit Farbe',
   chart: 'Alle Überdrucke im Druck',
   chartOn: (paper, n) => `${many(n, 'Überdruck', 'Überdrucke')} auf ${paper}`,
-  chartWhy: (runs, note) => `${many(runs, 'Lauf', 'Läufe')} mit Farbe können ${2 ** runs} Überdrucke ergeben; hier stehen die, die in diesem Druck Fläche bedecken, und das blanke Papier. ${note}`,
+  chartWhy: (runs, note) =>
+    `${many(runs, 'Lauf', 'Läufe')} mit Farbe können ${2 ** runs} Überdrucke ergeben; hier stehen die, die in diesem Druck Fläche bedecken, und das blanke Papier. ${note}`,
   sortBy: 'Geordnet nach',
   byFilms: 'Zahl der Schichten',
   byArea: 'Fläche',
@@ -18,8 +19,14 @@ export const overlaps: Words['overlaps'] = {
   lab: 'Lab',
   band: 'Sicherheit',
   bandValue: (deltaE) => `± ${deltaE} ΔE00`,
-  bandWords: (deltaE) => deltaE <= 1 ? 'für das Auge kaum ein Unterschied'
-    : deltaE <= 2.5 ? 'ein kleiner Unterschied, nebeneinander gesehen' : deltaE <= 5 ? 'ein sichtbarer Unterschied' : 'ein anderer Ton ist möglich',
+  bandWords: (deltaE) =>
+    deltaE <= 1
+      ? 'für das Auge kaum ein Unterschied'
+      : deltaE <= 2.5
+        ? 'ein kleiner Unterschied, nebeneinander gesehen'
+        : deltaE <= 5
+          ? 'ein sichtbarer Unterschied'
+          : 'ein anderer Ton ist möglich',
   foreseen: 'vorhergesehen',
   measured: 'am Probedruck gemessen',
   area: 'Fläche',

@@ -12,7 +12,8 @@ export const sheet: Words['sheet'] = {
   measureWith: 'Messen mit',
   card: 'Bankkarte',
   ruler: 'Lineal',
-  cardHow: 'Eine Bankkarte (85,60 × 53,98 mm nach ISO/IEC 7810) an den Rahmen unten halten und schieben, bis die Breite passt. Dieses Gerät merkt es sich.',
+  cardHow:
+    'Eine Bankkarte (85,60 × 53,98 mm nach ISO/IEC 7810) an den Rahmen unten halten und schieben, bis die Breite passt. Dieses Gerät merkt es sich.',
   rulerHow: (length) => `Ein Lineal an den Balken unten halten und schieben, bis er ${length} lang ist. Dieses Gerät merkt es sich.`,
   slideUntilItFits: 'Schieben, bis es passt',
   lengthInPixels: 'Länge auf dem Bildschirm, in Pixeln',

@@ -41,12 +41,14 @@ export const shell: Words['shell'] = {
   notKeptHelp: 'Zuerst als Datei sichern; oder die andere Arbeit noch einmal öffnen und diese aufgeben.',
   versionNotKept: 'Diese Fassung konnte nicht aufbewahrt werden: der Browser gibt Laydown keinen Platz.',
   saveAsFile: 'Die Arbeit stattdessen als Datei sichern.',
-  newerLaydown: 'Ein neueres Laydown ist auf diesem Gerät. Die Arbeit und ihre Fassungen bleiben, wie sie sind; Rückgängig beginnt von vorn.',
+  newerLaydown:
+    'Ein neueres Laydown ist auf diesem Gerät. Die Arbeit und ihre Fassungen bleiben, wie sie sind; Rückgängig beginnt von vorn.',
   takeNewer: 'Das neuere nehmen',
   install: 'Auf diesem Gerät einrichten',
   worksOffline: 'Laydown öffnet sich auch ohne Netz.',
   language: 'Sprache',
-  otherTab: 'In einem anderen Tab liegt eine Arbeit auf der Werkbank. Änderungen hier werden nicht von selbst aufbewahrt: die Arbeit als Datei sichern, oder den anderen Tab schließen und diesen neu laden.',
+  otherTab:
+    'In einem anderen Tab liegt eine Arbeit auf der Werkbank. Änderungen hier werden nicht von selbst aufbewahrt: die Arbeit als Datei sichern, oder den anderen Tab schließen und diesen neu laden.',
   versions: 'Fassungen',
   versionName: 'Name dieser Fassung',
   keepVersion: 'Fassung aufbewahren',
@@ -55,7 +57,8 @@ export const shell: Words['shell'] = {
   noVersions: 'Noch keine aufbewahrt. Eine Fassung ist die Arbeit, wie sie jetzt ist, unter einem Namen.',
   beforeOpening: (title) => `${title}, bevor eine andere Arbeit geöffnet wurde`,
   emptyTitle: 'Eine leere Werkbank',
-  emptyText: 'Laydown plant einen Druck in Schichten: welche Formen, in welcher Folge, in welcher Farbe, und wie jeder Überdruck aussehen wird. Eine Arbeit öffnen, zuerst das Beispiel ansehen oder unten eine neue beginnen.',
+  emptyText:
+    'Laydown plant einen Druck in Schichten: welche Formen, in welcher Folge, in welcher Farbe, und wie jeder Überdruck aussehen wird. Eine Arbeit öffnen, zuerst das Beispiel ansehen oder unten eine neue beginnen.',
   opening: 'Wird geöffnet …',
   working: 'Wird berechnet …',
   errors: (n) => `${n} zu beheben`,

@@ -11,7 +11,7 @@ export const steps: Words['steps'] = {
   title: () => 'der Titel',
   strength: (layer) => `Stärke von ${layer}`,
   ink: (layer, ink) => `${layer} in ${ink}`,
-  keepTried: (pots) => pots === 1 ? 'den probierten Topf behalten' : `${pots} probierte Töpfe behalten`,
+  keepTried: (pots) => (pots === 1 ? 'den probierten Topf behalten' : `${pots} probierte Töpfe behalten`),
   leaveOpen: (layer) => `${layer} offen gelassen`,
   move: (layer, run) => `${layer} auf Platz ${run} verschoben`,
   takeIn: (layer) => `${layer} in den Druck genommen`,

@@ -1,7 +1,8 @@
 export const forms = {
   title: 'Forms',
   needsForm: 'Needs a first drawing',
-  needsLayer: (names: readonly string[]) => names.length === 1 ? `${names[0]} prints on no layer yet` : `${names.length} cuts print on no layer yet`,
+  needsLayer: (names: readonly string[]) =>
+    names.length === 1 ? `${names[0]} prints on no layer yet` : `${names.length} cuts print on no layer yet`,
   knows: (forms: number, cuts: number) => `${forms === 1 ? '1 form' : `${forms} forms`}, ${cuts === 1 ? '1 cut' : `${cuts} cuts`}`,
   sheet: 'The sheet at true size, with the forms of the cut in hand',
   stops: 'Stops',
@@ -20,10 +21,12 @@ export const forms = {
   layerMade: (name: string, run: number) => `${name} is now run ${run}. Choose its ink at the laydown.`,
   tooManyLayers: 'Eight layers is all that one laydown takes. Leave one out first.',
   takeCutAway: 'Take this cut away',
-  takeCutAwayWith: (layers: number) => layers === 1 ? 'Take this cut away, and its layer' : `Take this cut away, and its ${layers} layers`,
+  takeCutAwayWith: (layers: number) =>
+    layers === 1 ? 'Take this cut away, and its layer' : `Take this cut away, and its ${layers} layers`,
   on: 'On this cut',
   part: (form: string, n: number) => `${n} ${form}`,
-  partLabel: (form: string, how: string, x: string, y: string) => `${form}, ${how}, middle at ${x}, ${y}. Arrow keys move it, Shift 10 mm, Alt 0.1 mm; Page up and Page down turn; plus and minus size; M mirrors; Delete takes it off.`,
+  partLabel: (form: string, how: string, x: string, y: string) =>
+    `${form}, ${how}, middle at ${x}, ${y}. Arrow keys move it, Shift 10 mm, Alt 0.1 mm; Page up and Page down turn; plus and minus size; M mirrors; Delete takes it off.`,
   partMoved: (form: string, x: string, y: string) => `${form} at ${x}, ${y}`,
   partTurned: (form: string, angle: string) => `${form} turned to ${angle}`,
   partSized: (form: string, size: string) => `${form} is now ${size}`,
@@ -62,7 +65,7 @@ export const forms = {
   bring: 'Bring a drawing',
   bringPhoto: 'Trace a photograph',
   formSize: (size: string) => size,
-  formUsed: (n: number) => n === 0 ? 'not used yet' : n === 1 ? 'used once' : `used ${n} times`,
+  formUsed: (n: number) => (n === 0 ? 'not used yet' : n === 1 ? 'used once' : `used ${n} times`),
   formTile: (name: string, size: string, used: string) => `${name} ${size}, ${used}`,
   ontoCut: (cut: string) => `Put on ${cut}`,
   asNewCut: 'A new cut of it',
@@ -113,7 +116,8 @@ export const forms = {
   specks: 'Specks left out under',
   tracing: 'Tracing …',
   tracedSize: (size: string, rings: number) => `${size}, ${rings === 1 ? '1 outline' : `${rings} outlines`}`,
-  tracedWhy: 'The sheet’s four corners give scale and take the perspective out; the lens’s own bend stays in, so keep the thing in the middle. What is darker than the paper by the share above, or more colourful, is the thing; the rest is taken for shadow.',
+  tracedWhy:
+    'The sheet’s four corners give scale and take the perspective out; the lens’s own bend stays in, so keep the thing in the middle. What is darker than the paper by the share above, or more colourful, is the thing; the rest is taken for shadow.',
   makeForm: 'Make it a form',
   leaveTrace: 'Leave it',
   photoName: 'Name of the form',

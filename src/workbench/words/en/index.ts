@@ -15,4 +15,20 @@ import { stencils } from './stencils.ts';
 import { steps } from './steps.ts';
 
 /** The text catalogue in English: one file a station. It sets the keys that every other language must have. */
-export const en = { picture, press, pulling, edition, shell, steps, sheet, forms, stencils, laydown, overlaps, inks, compare, glossary, guide };
+export const en = {
+  picture,
+  press,
+  pulling,
+  edition,
+  shell,
+  steps,
+  sheet,
+  forms,
+  stencils,
+  laydown,
+  overlaps,
+  inks,
+  compare,
+  glossary,
+  guide,
+};

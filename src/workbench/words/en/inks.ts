@@ -1,5 +1,23 @@
 /** Words of the ink station. */
-export type InkField = 'new' | 'readings' | 'figures' | 'away' | 'fromShelf' | 'recipe' | 'order' | 'pin' | 'unpin' | 'reading' | 'readingAway' | 'pot' | 'adding' | 'round' | 'roundAway' | 'potAway' | 'lots' | 'reach';
+export type InkField =
+  | 'new'
+  | 'readings'
+  | 'figures'
+  | 'away'
+  | 'fromShelf'
+  | 'recipe'
+  | 'order'
+  | 'pin'
+  | 'unpin'
+  | 'reading'
+  | 'readingAway'
+  | 'pot'
+  | 'adding'
+  | 'round'
+  | 'roundAway'
+  | 'potAway'
+  | 'lots'
+  | 'reach';
 
 const many = (n: number, one: string, more: string): string => `${n} ${n === 1 ? one : more}`;
 
@@ -10,10 +28,24 @@ export const inks = {
   needsReading: (name: string) => `${name} needs better readings`,
   knows: (n: number) => many(n, 'ink', 'inks'),
   fields: {
-    new: (name) => `a new ink, ${name}`, readings: (name) => `readings of ${name}`, figures: (name) => `figures of ${name}`, away: (name) => `${name} taken away`,
-    fromShelf: (name) => `${name} from the studio’s shelf`, recipe: (name) => `a recipe for ${name}`, order: () => 'another order', pin: () => 'a colour pinned', unpin: () => 'a pinned colour let go',
-    reading: () => 'a reading of a proof', readingAway: () => 'a reading of a proof taken away', pot: (name) => `the pot of ${name}`, adding: (name) => `added to the pot of ${name}`, round: (name) => `a drawdown of ${name}`,
-    roundAway: (name) => `a drawdown of ${name} taken away`, potAway: (name) => `the log of ${name} cleared`, lots: (name) => `${name} with new lots`, reach: (name) => `${name} chosen from its reach`,
+    new: (name) => `a new ink, ${name}`,
+    readings: (name) => `readings of ${name}`,
+    figures: (name) => `figures of ${name}`,
+    away: (name) => `${name} taken away`,
+    fromShelf: (name) => `${name} from the studio’s shelf`,
+    recipe: (name) => `a recipe for ${name}`,
+    order: () => 'another order',
+    pin: () => 'a colour pinned',
+    unpin: () => 'a pinned colour let go',
+    reading: () => 'a reading of a proof',
+    readingAway: () => 'a reading of a proof taken away',
+    pot: (name) => `the pot of ${name}`,
+    adding: (name) => `added to the pot of ${name}`,
+    round: (name) => `a drawdown of ${name}`,
+    roundAway: (name) => `a drawdown of ${name} taken away`,
+    potAway: (name) => `the log of ${name} cleared`,
+    lots: (name) => `${name} with new lots`,
+    reach: (name) => `${name} chosen from its reach`,
   } satisfies Record<InkField, (name: string) => string>,
 
   shelf: 'Shelf',
@@ -22,12 +54,19 @@ export const inks = {
   choose: (name: string) => `Look at ${name}`,
   levels: { good: 'well known', fair: 'fairly known', weak: 'weakly known' },
   mixOf: 'mixed',
-  madeFrom: { 'one-ground': 'One ground', 'two-grounds': 'White and black', ladder: 'A ladder of strengths', mix: 'A mix', clear: 'Perfectly clear' },
+  madeFrom: {
+    'one-ground': 'One ground',
+    'two-grounds': 'White and black',
+    ladder: 'A ladder of strengths',
+    mix: 'A mix',
+    clear: 'Perfectly clear',
+  },
   trustHead: 'How far to trust it',
-  trustWhy: 'From the kind of readings and how well they agree. One ground tells nothing of covering; white and black do; a ladder tells how strength grows. A photograph is off by 4 to 9 ΔE00, an instrument by less than 1.',
+  trustWhy:
+    'From the kind of readings and how well they agree. One ground tells nothing of covering; white and black do; a ladder tells how strength grows. A photograph is off by 4 to 9 ΔE00, an instrument by less than 1.',
   doubt: (deltaE: string) => `± ${deltaE} ΔE00`,
   alone: (name: string, paper: string) => `${name} on ${paper}, from full strength to one in sixteen`,
-  share: (n: number) => n === 1 ? 'full' : `1 in ${n}`,
+  share: (n: number) => (n === 1 ? 'full' : `1 in ${n}`),
   spectrum: 'Light that comes back',
   spectrumLabel: (name: string) => `Spectrum of ${name} on the paper, one line for each strength`,
   ks: 'What its film takes and throws back',
@@ -39,7 +78,8 @@ export const inks = {
   growthSays: (gamma: string) => `works as its share to the power ${gamma}`,
   lightness: 'L',
   nm: 'nm',
-  curvesWhy: 'Worked out band by band from the readings: how much light a film of this ink absorbs and scatters. From Lab alone the spectrum is the smoothest one that fits: its overlaps are less sure than those of a measured spectrum.',
+  curvesWhy:
+    'Worked out band by band from the readings: how much light a film of this ink absorbs and scatters. From Lab alone the spectrum is the smoothest one that fits: its overlaps are less sure than those of a measured spectrum.',
   density: 'Density',
   gPerMl: 'g/mL',
   film: 'Drawdown’s wet film',
@@ -58,7 +98,14 @@ export const inks = {
   howRead: 'How was it drawn down?',
   readingOf: (what: string) => `Reading: ${what}`,
   typeHint: 'L a b',
-  slots: { ground: 'bare paper', over: 'ink on it', white: 'bare white', overWhite: 'ink on white', black: 'bare black', overBlack: 'ink on black' },
+  slots: {
+    ground: 'bare paper',
+    over: 'ink on it',
+    white: 'bare white',
+    overWhite: 'ink on white',
+    black: 'bare black',
+    overBlack: 'ink on black',
+  },
   step: (share: string) => `ink at ${share} %`,
   shareOfStep: 'Ink in it',
   addStep: 'One more strength',
@@ -118,7 +165,8 @@ export const inks = {
   use: (layer: string) => `Use it for ${layer}`,
   used: (layer: string) => `${layer} is now printed in it.`,
   recipeName: (layer: string) => `Mix for ${layer}`,
-  recipeWhy: 'Every choice of up to so many pots is tried; shares are fitted until the colour over these layers is nearest. One more pot has to bring it at least 0.3 ΔE00 nearer. 1 is just seen side by side.',
+  recipeWhy:
+    'Every choice of up to so many pots is tried; shares are fitted until the colour over these layers is nearest. One more pot has to bring it at least 0.3 ΔE00 nearer. 1 is just seen side by side.',
   pin: 'Pin it to this overlap',
   pinned: 'Pinned colours',
   noPins: 'None yet. Pin a colour to an overlap, and every order and recipe is judged by it.',
@@ -130,7 +178,8 @@ export const inks = {
 
   reach: 'Try inks',
   reachHead: (layer: string) => `What ${layer} can be`,
-  reachText: 'Every ink down the side, weak to full across. Each field shows all overlaps that would follow, the largest widest. Touch one to print the layer in it.',
+  reachText:
+    'Every ink down the side, weak to full across. Each field shows all overlaps that would follow, the largest widest. Touch one to print the layer in it.',
   reachField: (ink: string, percent: number, n: number) => `${ink} at ${percent} %: ${many(n, 'overlap', 'overlaps')}`,
   reachNow: 'as it is now',
   layer: 'Layer',
@@ -140,7 +189,13 @@ export const inks = {
   order: 'Order',
   orderHead: 'Which run first?',
   orderText: 'Say what counts, and every order is tried.',
-  wishes: { nearWanted: 'Near the pinned colours', manyColours: 'Many different colours', lightnessRange: 'From light to dark', clean: 'Clean, strong colours', steady: 'Steady under an uneven hand' },
+  wishes: {
+    nearWanted: 'Near the pinned colours',
+    manyColours: 'Many different colours',
+    lightnessRange: 'From light to dark',
+    clean: 'Clean, strong colours',
+    steady: 'Steady under an uneven hand',
+  },
   weights: ['no', 'counts', 'counts double'],
   rank: 'Try every order',
   stop: 'Stop',
@@ -152,7 +207,13 @@ export const inks = {
   takeOrder: (n: number) => `Print in order ${n}`,
   orderTaken: 'The laydown is in that order now.',
   values: (wanted: string | null, colours: number, range: string, clean: string, steady: string) =>
-    [...(wanted === null ? [] : [`pinned colours within ${wanted} ΔE00`]), `${colours} colours`, `lightness over ${range}`, `chroma ${clean}`, `moves ${steady} ΔE00 with the hand`].join(' · '),
+    [
+      ...(wanted === null ? [] : [`pinned colours within ${wanted} ΔE00`]),
+      `${colours} colours`,
+      `lightness over ${range}`,
+      `chroma ${clean}`,
+      `moves ${steady} ΔE00 with the hand`,
+    ].join(' · '),
   loses: (what: string) => `Gives up: ${what}`,
   losesNothing: 'Gives up nothing.',
   orderWhy: 'Each stack is worked out once; orders share what lies under. Moved by the hand: films 15 % heavier and lighter.',
@@ -164,8 +225,10 @@ export const inks = {
   scale: 'Scale shows',
   rounding: (deltaE: string) => `Rounding to the scale moves the colour by ${deltaE} ΔE00.`,
   byVolume: (percent: string) => `${percent} % by volume`,
-  mixWhy: 'Shares by volume, weighed by density. How much the run takes comes from image, film, pulls and what screen and pot keep. Of all ways to round, the one that moves the colour least.',
-  retarderOn: (grams: string, percent: string) => `and ${grams} g of retarder (${percent}) for this pace and air. Wear gloves; the label decides.`,
+  mixWhy:
+    'Shares by volume, weighed by density. How much the run takes comes from image, film, pulls and what screen and pot keep. Of all ways to round, the one that moves the colour least.',
+  retarderOn: (grams: string, percent: string) =>
+    `and ${grams} g of retarder (${percent}) for this pace and air. Wear gloves; the label decides.`,
   asRun: 'As the run needs',
   openLayer: 'This layer has no ink yet.',
 
@@ -178,7 +241,14 @@ export const inks = {
   drawdown: 'Now pull a drawdown, let it dry, and say how it looks:',
   reads: 'It reads',
   looks: 'Or it looks',
-  complaints: { 'too weak': 'too weak', 'too strong': 'too strong', 'too warm': 'too warm', 'too cool': 'too cool', 'too dull': 'too dull', 'too clean': 'too clean' },
+  complaints: {
+    'too weak': 'too weak',
+    'too strong': 'too strong',
+    'too warm': 'too warm',
+    'too cool': 'too cool',
+    'too dull': 'too dull',
+    'too clean': 'too clean',
+  },
   compare: 'Hold it beside these. Which looks like it?',
   sizes: { 'a little': 'a little', clearly: 'clearly', very: 'very' },
   shouldBe: 'as it should be',
@@ -193,13 +263,21 @@ export const inks = {
   round: (n: number) => `Drawdown ${n}`,
   added: (what: string) => `after adding ${what}`,
   nothingAdded: 'as first mixed',
-  addedElse: 'I added something else', alsoAdded: 'And also', notAdded: 'Nothing was added', freshPot: 'Mix a fresh pot', stillAdd: 'Adding all the same:',
+  addedElse: 'I added something else',
+  alsoAdded: 'And also',
+  notAdded: 'Nothing was added',
+  freshPot: 'Mix a fresh pot',
+  stillAdd: 'Adding all the same:',
   pending: (what: string) => `Added since: ${what}. Pull the next drawdown.`,
   potLog: 'Log of this pot',
   takeBack: 'Take the last one back',
   clearLog: 'Clear the log',
-  potWhy: 'The pot is taken as its last drawdown reads. How strongly inks work in this very pot is learnt from all rounds so far. Fewest grams that bring it near enough.',
-  worksSays: (percent: number) => percent === 0 ? 'Inks work in this pot as they were read.' : `Inks work ${Math.abs(percent)} % ${percent > 0 ? 'stronger' : 'weaker'} in this pot than they were read.`,
+  potWhy:
+    'The pot is taken as its last drawdown reads. How strongly inks work in this very pot is learnt from all rounds so far. Fewest grams that bring it near enough.',
+  worksSays: (percent: number) =>
+    percent === 0
+      ? 'Inks work in this pot as they were read.'
+      : `Inks work ${Math.abs(percent)} % ${percent > 0 ? 'stronger' : 'weaker'} in this pot than they were read.`,
 
   learn: 'Learning',
   learnHead: 'What do printed overlaps read?',
@@ -213,7 +291,8 @@ export const inks = {
   deposits: 'Films as printed, against planned',
   depositOf: (percent: string, doubt: string) => `${percent} % ± ${doubt}`,
   removeReading: (what: string) => `Take away the reading of ${what}`,
-  learnWhy: 'Film thickness of each run, trapping and gloss are moved as far as the readings ask, held by what is usual and by what is possible. Readings that fit nothing pull little, and are shown.',
+  learnWhy:
+    'Film thickness of each run, trapping and gloss are moved as far as the readings ask, held by what is usual and by what is possible. Readings that fit nothing pull little, and are shown.',
 
   again: 'Matching again',
   againHead: 'The same colour, from new lots',
@@ -226,16 +305,17 @@ export const inks = {
   lamp: (day: string, lamp: string) => `In daylight off by ${day} ΔE00, in lamp light by ${lamp}.`,
   takeLots: 'Take the new lots and the corrected recipe',
   takenLots: (layer: string) => `${layer} is mixed from the new lots now.`,
-  againWhy: 'The colour of then is worked out from the old readings; shares are fitted anew with the new ones. In other light two mixes that match can part: that is told too.',
+  againWhy:
+    'The colour of then is worked out from the old readings; shares are fitted anew with the new ones. In other light two mixes that match can part: that is told too.',
 
-  pinnedSays: (n: number) => n === 0 ? 'none pinned' : `${n} pinned`,
+  pinnedSays: (n: number) => (n === 0 ? 'none pinned' : `${n} pinned`),
   openSays: (names: readonly string[]) => `${names.join(', ')} open`,
   allDecided: 'all decided',
   orderSays: (n: number) => `${n} runs`,
   potsSays: (n: number) => many(n, 'pot', 'pots'),
-  logsSays: (n: number) => n === 0 ? 'nothing to save' : many(n, 'log', 'logs'),
+  logsSays: (n: number) => (n === 0 ? 'nothing to save' : many(n, 'log', 'logs')),
   learntSays: (deltaE: string) => `off by ${deltaE} ΔE00`,
-  readingsSays: (n: number) => n === 0 ? 'no readings yet' : many(n, 'reading', 'readings'),
+  readingsSays: (n: number) => (n === 0 ? 'no readings yet' : many(n, 'reading', 'readings')),
   againSays: 'with new lots',
   presentShort: 'as it is',
   alike: (n: number, orMore: boolean) => `${orMore ? 'At least ' : ''}${n} more ${n === 1 ? 'order comes' : 'orders come'} out the same.`,

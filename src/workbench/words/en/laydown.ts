@@ -2,8 +2,8 @@ export const laydown = {
   title: 'Laydown',
   rack: 'The laydown, first run at the bottom',
   needsRuns: 'Needs a first run',
-  needsInk: (names: readonly string[]) => names.length === 1 ? `${names[0]} needs an ink` : `${names.length} runs need an ink`,
-  knows: (runs: number) => runs === 1 ? '1 run' : `${runs} runs`,
+  needsInk: (names: readonly string[]) => (names.length === 1 ? `${names[0]} needs an ink` : `${names.length} runs need an ink`),
+  knows: (runs: number) => (runs === 1 ? '1 run' : `${runs} runs`),
   run: (n: number) => `Run ${n}`,
   notInPrint: 'Left out',
   handle: (name: string, n: number, of: number) => `${name}, run ${n} of ${of}. Move with the up and down arrow keys.`,
@@ -47,10 +47,13 @@ export const laydown = {
   wantedHere: (what: string, deltaE: string, words: string) => `${what}: ΔE00 ${deltaE} from what is wanted, ${words}`,
   wantedOpen: (what: string) => `${what}: a run of it has no ink yet`,
   wantedMore: 'Recipes and chances',
-  whyWanted: 'ΔE00 (CIEDE2000) between the colour pinned and the one foreseen for that overlap, live; about 1 is just seen side by side (common practice). The forecast’s own doubt is the ± of the overlap. How likely it is to be met stands at the ink station.',
+  whyWanted:
+    'ΔE00 (CIEDE2000) between the colour pinned and the one foreseen for that overlap, live; about 1 is just seen side by side (common practice). The forecast’s own doubt is the ± of the overlap. How likely it is to be met stands at the ink station.',
   whyProof: 'The numbers under the proof',
-  whyLab: 'Lab: the colour in daylight (D50, 2° observer), foreseen from the readings of paper and inks as films that absorb and scatter. A colour read on a proof is shown as read.',
-  whyBand: '±: how far the print may be off, in ΔE00. Readings, deposit and paper are varied by their doubts 80 times over; about two prints of three would lie closer than this.',
+  whyLab:
+    'Lab: the colour in daylight (D50, 2° observer), foreseen from the readings of paper and inks as films that absorb and scatter. A colour read on a proof is shown as read.',
+  whyBand:
+    '±: how far the print may be off, in ΔE00. Readings, deposit and paper are varied by their doubts 80 times over; about two prints of three would lie closer than this.',
   whyArea: (ppi: number) => `Share: counted on a raster of ${ppi} pixels an inch with every layer in register, bridges included.`,
   point: 'Point at the proof to see which runs lie there.',
 };

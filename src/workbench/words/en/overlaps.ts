@@ -4,7 +4,8 @@ export const overlaps = {
   needsPrint: 'Needs runs with ink',
   chart: 'Every overlap in the print',
   chartOn: (paper: string, n: number) => `${n} overlaps on ${paper}`,
-  chartWhy: (runs: number, note: string) => `${runs} runs with ink can give ${2 ** runs} overlaps; listed are those that cover area in this print, with the bare paper. ${note}`,
+  chartWhy: (runs: number, note: string) =>
+    `${runs} runs with ink can give ${2 ** runs} overlaps; listed are those that cover area in this print, with the bare paper. ${note}`,
   sortBy: 'Sorted by',
   byFilms: 'number of films',
   byArea: 'area',
@@ -16,8 +17,14 @@ export const overlaps = {
   band: 'Sureness',
   bandValue: (deltaE: string) => `± ${deltaE} ΔE00`,
   /** ΔE00 in words: about 1 is just seen side by side; common practice. */
-  bandWords: (deltaE: number): string => deltaE <= 1 ? 'hardly a difference to the eye'
-    : deltaE <= 2.5 ? 'a small difference, seen side by side' : deltaE <= 5 ? 'a difference one sees' : 'another shade is possible',
+  bandWords: (deltaE: number): string =>
+    deltaE <= 1
+      ? 'hardly a difference to the eye'
+      : deltaE <= 2.5
+        ? 'a small difference, seen side by side'
+        : deltaE <= 5
+          ? 'a difference one sees'
+          : 'another shade is possible',
   foreseen: 'foreseen',
   measured: 'measured on a proof',
   area: 'Area',

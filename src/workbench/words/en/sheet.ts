@@ -11,7 +11,8 @@ export const sheet = {
   measureWith: 'Measure with',
   card: 'A bank card',
   ruler: 'A ruler',
-  cardHow: 'Hold a bank card (85.60 × 53.98 mm, as ISO/IEC 7810 sets it) on the frame below and slide until its width fits. This machine remembers it.',
+  cardHow:
+    'Hold a bank card (85.60 × 53.98 mm, as ISO/IEC 7810 sets it) on the frame below and slide until its width fits. This machine remembers it.',
   rulerHow: (length: string) => `Hold a ruler on the bar below and slide until it is ${length} long. This machine remembers it.`,
   slideUntilItFits: 'Slide until it fits',
   lengthInPixels: 'Its length on the screen, in pixels',

@@ -9,7 +9,7 @@ export const steps = {
   title: () => 'the title',
   strength: (layer: string) => `strength of ${layer}`,
   ink: (layer: string, ink: string) => `${layer} in ${ink}`,
-  keepTried: (pots: number) => pots === 1 ? 'the pot tried, kept' : `${pots} pots tried, kept`,
+  keepTried: (pots: number) => (pots === 1 ? 'the pot tried, kept' : `${pots} pots tried, kept`),
   leaveOpen: (layer: string) => `${layer} left open`,
   move: (layer: string, run: number) => `${layer} moved to place ${run}`,
   takeIn: (layer: string) => `${layer} taken into the print`,

@@ -10,6 +10,12 @@ export const bridgeAnswer: Work<'bridge'> = async ({ layerId, atMm }, room) => {
   const { prints, bridges } = layer.stencil;
   const opening = bridges.length > 0 ? unite([prints, ...bridges.map((b) => b.region)]) : prints;
   const found = crossOpening(opening, atMm);
-  if (!found) fail('no-opening-there', `layer “${layer.name}”`, 'There is no opening to bridge at this place.', 'Point into an opening, between two parts of the paper.');
+  if (!found)
+    fail(
+      'no-opening-there',
+      `layer “${layer.name}”`,
+      'There is no opening to bridge at this place.',
+      'Point into an opening, between two parts of the paper.',
+    );
   return { answer: found, transfer: [] };
 };

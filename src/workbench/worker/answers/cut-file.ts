@@ -11,9 +11,17 @@ export const cutFileAnswer: Work<'cutFile'> = async ({ layerId, format }, room) 
   const { certificate } = layer.stencil;
   if (!certificate.holds) {
     const [x, y] = certificate.faults[0]?.atMm ?? [0, 0];
-    fail('stencil-does-not-hold', `layer “${layer.name}”`, `This stencil does not hold together, so its cut sheet is not written; the first place is at ${x.toFixed(0)}, ${y.toFixed(0)} mm.`, 'Mend the places marked on the stencil first.');
+    fail(
+      'stencil-does-not-hold',
+      `layer “${layer.name}”`,
+      `This stencil does not hold together, so its cut sheet is not written; the first place is at ${x.toFixed(0)}, ${y.toFixed(0)} mm.`,
+      'Mend the places marked on the stencil first.',
+    );
   }
   const { title } = plan.job;
   const text = cutFile(plan, layer, format);
-  return { answer: { path: `${fileStem(title)}-${fileStem(layer.name)}.${format}`, bytes: new TextEncoder().encode(text), what: format }, transfer: [] };
+  return {
+    answer: { path: `${fileStem(title)}-${fileStem(layer.name)}.${format}`, bytes: new TextEncoder().encode(text), what: format },
+    transfer: [],
+  };
 };

@@ -19,7 +19,20 @@ export { createRoom } from './room.ts';
 
 /** Every question and who answers it. */
 export const answers: { readonly [Q in Question]: Work<Q> } = {
-  plan: planAnswer, recolour: recolourAnswer, openJob: openJobAnswer, saveJob: saveJobAnswer, proof: proofAnswer, sheetCodes: sheetCodesAnswer, packet: packetAnswer, keepSight: keepSightAnswer, otherPlan: otherPlanAnswer, digest: digestAnswer,
-  drawing: drawingAnswer, trace: traceAnswer, bridge: bridgeAnswer, cutFile: cutFileAnswer, stockFile: stockFileAnswer,
+  plan: planAnswer,
+  recolour: recolourAnswer,
+  openJob: openJobAnswer,
+  saveJob: saveJobAnswer,
+  proof: proofAnswer,
+  sheetCodes: sheetCodesAnswer,
+  packet: packetAnswer,
+  keepSight: keepSightAnswer,
+  otherPlan: otherPlanAnswer,
+  digest: digestAnswer,
+  drawing: drawingAnswer,
+  trace: traceAnswer,
+  bridge: bridgeAnswer,
+  cutFile: cutFileAnswer,
+  stockFile: stockFileAnswer,
   ...inkAnswers,
 };

@@ -8,6 +8,11 @@ export const packetAnswer: Work<'packet'> = async ({ page, language = 'en' }, ro
   const { job, plan } = room.last;
   const errors = plan.problems.filter((p) => p.severity === 'error');
   if (errors.length > 0) throw new ProblemError(errors);
-  const files = await makePacket({ job, attachments: room.attachments }, plan, { fonts: await room.fonts, printer: { page, marginMm: 12 }, speech: speechOf(language), task });
+  const files = await makePacket({ job, attachments: room.attachments }, plan, {
+    fonts: await room.fonts,
+    printer: { page, marginMm: 12 },
+    speech: speechOf(language),
+    task,
+  });
   return { answer: files, transfer: [] };
 };

@@ -16,7 +16,13 @@ export async function photographOf(bytes: Uint8Array, name: string): Promise<Pho
   }
   try {
     const { width, height } = bitmap;
-    if (width * height > mostPixels) fail('photo-too-large', name, `The picture has ${Math.round((width * height) / 1e6)} megapixels.`, 'Save it smaller; 12 megapixels are plenty.');
+    if (width * height > mostPixels)
+      fail(
+        'photo-too-large',
+        name,
+        `The picture has ${Math.round((width * height) / 1e6)} megapixels.`,
+        'Save it smaller; 12 megapixels are plenty.',
+      );
     const context = new OffscreenCanvas(width, height).getContext('2d', { colorSpace: 'display-p3', willReadFrequently: true });
     if (!context) return fail('photo-not-read', name, 'This browser has no room for the picture.', 'Save it smaller and choose it again.');
     context.drawImage(bitmap, 0, 0);

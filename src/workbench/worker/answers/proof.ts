@@ -25,7 +25,12 @@ export const proofAnswer: Work<'proof'> = async ({ paperId, width, height, runs,
       }
     }
     const bare = new Uint8Array(256);
-    const rowOfCode = runs === undefined ? over.rowOfCode : runs === 0 ? bare : over.progressive[Math.min(runs, over.progressive.length) - 1] ?? over.rowOfCode;
+    const rowOfCode =
+      runs === undefined
+        ? over.rowOfCode
+        : runs === 0
+          ? bare
+          : (over.progressive[Math.min(runs, over.progressive.length) - 1] ?? over.rowOfCode);
     paintOverPicture({ width, height, mmPerPx: codes.mmPerPx, data }, ground, over.cube, rowOfCode, out);
   }
   return { answer: out, transfer: [out.buffer] };

@@ -30,7 +30,15 @@ export interface Fonts {
 export type Work<Q extends Question> = (ask: Ask<Q>, room: Room, task: Task) => Promise<{ answer: Answer<Q>; transfer: Transferable[] }>;
 
 export function createRoom(): Room {
-  return { planner: createPlanner(), packer: createPacker(), ready: load(wasmUrl).then(prepareDrawings), fonts: loadFonts(), attachments: new Map(), last: null, quick: null };
+  return {
+    planner: createPlanner(),
+    packer: createPacker(),
+    ready: load(wasmUrl).then(prepareDrawings),
+    fonts: loadFonts(),
+    attachments: new Map(),
+    last: null,
+    quick: null,
+  };
 }
 
 async function loadFonts(): Promise<Fonts> {

@@ -9,14 +9,18 @@ const mostKept = 3;
 
 export function codesOfSheet(plan: Plan, sheet: number): Codes {
   const drawn = plan.register.draws.sheets[sheet];
-  if (!drawn) fail('no-such-sheet', 'register', `Sheet ${sheet} was not drawn.`, `Choose one of 0 to ${plan.register.draws.sheets.length - 1}.`);
+  if (!drawn)
+    fail('no-such-sheet', 'register', `Sheet ${sheet} was not drawn.`, `Choose one of 0 to ${plan.register.draws.sheets.length - 1}.`);
   let ofRegister = kept.get(plan.register);
   if (!ofRegister) kept.set(plan.register, (ofRegister = new Map()));
   let sheets = ofRegister.get(plan.codes);
   if (!sheets) ofRegister.set(plan.codes, (sheets = new Map()));
   let codes = sheets.get(sheet);
   if (!codes) {
-    codes = shiftCodes(plan.codes, plan.layers.map((layer, i) => ({ bit: layer.bit, ...drawn.layers[i] })));
+    codes = shiftCodes(
+      plan.codes,
+      plan.layers.map((layer, i) => ({ bit: layer.bit, ...drawn.layers[i] })),
+    );
     if (sheets.size >= mostKept) sheets.delete(sheets.keys().next().value!);
     sheets.set(sheet, codes);
   }

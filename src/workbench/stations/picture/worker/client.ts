@@ -9,13 +9,22 @@ export interface Watching {
 /** The page's end of the line to the pictures' worker. */
 export interface PictureClient {
   /** Throws `ProblemError` with what the printmaker can mend. `stop` asks for the best so far. */
-  ask<Q extends PictureQuestion>(question: Q, ask: PictureQuestions[Q]['ask'], watching?: Watching): { readonly answer: Promise<PictureQuestions[Q]['answer']>; stop(): void };
+  ask<Q extends PictureQuestion>(
+    question: Q,
+    ask: PictureQuestions[Q]['ask'],
+    watching?: Watching,
+  ): { readonly answer: Promise<PictureQuestions[Q]['answer']>; stop(): void };
 }
 
 /** `onLost`: the worker fell over (a picture too large for this machine, for one) and was started again; it has forgotten everything. */
 export function createPictureClient(start: () => Worker, onLost: () => void): PictureClient {
-  const line = openLine<FromPictureWorker & { readonly kind: 'progress' | 'draft' }>(start, 'The part of Laydown that works on pictures stopped and was started again.', onLost);
+  const line = openLine<FromPictureWorker & { readonly kind: 'progress' | 'draft' }>(
+    start,
+    'The part of Laydown that works on pictures stopped and was started again.',
+    onLost,
+  );
   return {
-    ask: (question, ask, watching = {}) => line.ask(question, ask, (news) => (news.kind === 'progress' ? watching.onProgress?.(news.share) : watching.onDraft?.(news.draft))),
+    ask: (question, ask, watching = {}) =>
+      line.ask(question, ask, (news) => (news.kind === 'progress' ? watching.onProgress?.(news.share) : watching.onDraft?.(news.draft))),
   };
 }

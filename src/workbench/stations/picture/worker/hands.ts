@@ -56,15 +56,27 @@ export function hireHands(start: () => HandWorker, count: number): Hands {
   }
   return {
     async ask<E extends Errand>(errand: E, task: Task): Promise<ErrandDone<E>> {
-      let answer: FromHand = null, open = true, wake = (): void => undefined;
-      const order: Order = { errand, over(done) { answer = done; open = false; wake(); } };
+      let answer: FromHand = null,
+        open = true,
+        wake = (): void => undefined;
+      const order: Order = {
+        errand,
+        over(done) {
+          answer = done;
+          open = false;
+          wake();
+        },
+      };
       waiting.push(order);
       next();
       try {
         while (open) {
           await new Promise<void>((go) => {
             const timer = setTimeout(go, lookMs);
-            wake = () => { clearTimeout(timer); go(); };
+            wake = () => {
+              clearTimeout(timer);
+              go();
+            };
           });
           await task.pause();
         }
@@ -74,7 +86,7 @@ export function hireHands(start: () => HandWorker, count: number): Hands {
         for (const [hand, order_] of busy) if (order_ === order) hand.postMessage('stop');
         throw stop;
       }
-      return answer ? answer as ErrandDone<E> : doErrand(errand, task);
+      return answer ? (answer as ErrandDone<E>) : doErrand(errand, task);
     },
   };
 }

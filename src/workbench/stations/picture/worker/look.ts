@@ -9,7 +9,11 @@ const wordOf = (r: number, g: number, b: number): number => (0xff000000 | (b << 
 
 function labRaster(lab: Float32Array, width: number, height: number): Raster {
   const rgb = pictureRgb(lab);
-  return { width, height, words: Uint32Array.from({ length: width * height }, (_, i) => wordOf(rgb[i * 3], rgb[i * 3 + 1], rgb[i * 3 + 2])) };
+  return {
+    width,
+    height,
+    words: Uint32Array.from({ length: width * height }, (_, i) => wordOf(rgb[i * 3], rgb[i * 3 + 1], rgb[i * 3 + 2])),
+  };
 }
 
 export function codesRaster(codes: Uint8Array, rgb: Uint8Array, width: number, height: number): Raster {
@@ -21,27 +25,53 @@ export function codesRaster(codes: Uint8Array, rgb: Uint8Array, width: number, h
 
 export function showPicture(picture: Picture): ReadPicture {
   const k = Math.min(1, longestShown / Math.max(picture.width, picture.height));
-  const width = Math.max(1, Math.round(picture.width * k)), height = Math.max(1, Math.round(picture.height * k));
+  const width = Math.max(1, Math.round(picture.width * k)),
+    height = Math.max(1, Math.round(picture.height * k));
   const lab = scaledLab(picture, { x: 0, y: 0, width: 1, height: 1 }, width, height, whitePoints.D50);
-  return { width: picture.width, height: picture.height, format: picture.format, profile: picture.profile ?? null, shown: labRaster(lab, width, height), problems: picture.problems };
+  return {
+    width: picture.width,
+    height: picture.height,
+    format: picture.format,
+    profile: picture.profile ?? null,
+    shown: labRaster(lab, width, height),
+    problems: picture.problems,
+  };
 }
 
 const hex = (rgb: Uint8Array, code: number): string => `#${[0, 1, 2].map((c) => rgb[code * 3 + c].toString(16).padStart(2, '0')).join('')}`;
 
 export function showSeparation(s: Separation, nameOf: (inkId: string) => string): ShownSeparation {
   const { width, height } = s;
-  const runs: ShownRun[] = s.layers.filter((layer) => layer.region.rings.length > 0).map((layer) => ({
-    run: layer.run, side: layer.side, parts: layer.parts.map(({ id, share }) => ({ id, name: nameOf(id), share })), srgb: hex(s.rgb, 1 << layer.bit), prints: layer.stencil.prints,
-    metres: layer.stencil.knife.metres, pieces: layer.stencil.knife.pieces, minutes: layer.stencil.knife.minutes, bridges: layer.stencil.bridges.length,
-  }));
+  const runs: ShownRun[] = s.layers
+    .filter((layer) => layer.region.rings.length > 0)
+    .map((layer) => ({
+      run: layer.run,
+      side: layer.side,
+      parts: layer.parts.map(({ id, share }) => ({ id, name: nameOf(id), share })),
+      srgb: hex(s.rgb, 1 << layer.bit),
+      prints: layer.stencil.prints,
+      metres: layer.stencil.knife.metres,
+      pieces: layer.stencil.knife.pieces,
+      minutes: layer.stencil.knife.minutes,
+      bridges: layer.stencil.bridges.length,
+    }));
   const { baseline } = s;
   return {
-    figures: s.figures, curve: s.curve, outOfReachShare: s.outOfReachShare, detailLostDeltaE: s.detailLostDeltaE, stoppedEarly: s.stoppedEarly, problems: s.problems,
-    picture: labRaster(s.target, width, height), print: codesRaster(s.codes, s.rgb, width, height),
+    figures: s.figures,
+    curve: s.curve,
+    outOfReachShare: s.outOfReachShare,
+    detailLostDeltaE: s.detailLostDeltaE,
+    stoppedEarly: s.stoppedEarly,
+    problems: s.problems,
+    picture: labRaster(s.target, width, height),
+    print: codesRaster(s.codes, s.rgb, width, height),
     flat: codesRaster(baseline.codes, baseline.rgb, baseline.width, baseline.height),
     flatFigures: { inRegister: baseline.inRegister, atSigma: baseline.atSigma, metres: baseline.metres },
     // Opaque inks: the code of one alone has its colour.
     flatInks: Array.from({ length: baseline.inksLab.length / 3 }, (_, i) => hex(baseline.rgb, 1 << i)),
-    outOfReach: s.outOfReach, detailLost: s.detailLost, runs, priceMm: s.setup.priceMm,
+    outOfReach: s.outOfReach,
+    detailLost: s.detailLost,
+    runs,
+    priceMm: s.setup.priceMm,
   };
 }

@@ -31,7 +31,10 @@ interface Begun {
 
 /** The search is shared out where the machine has threads to spare. Started with this worker, so that nothing is asked for later. */
 const spare = Math.min(2, navigator.hardwareConcurrency || 1);
-const hands = spare > 1 && typeof Worker === 'function' ? hireHands(() => new Worker(new URL('./hand.ts', import.meta.url), { type: 'module' }), spare) : undefined;
+const hands =
+  spare > 1 && typeof Worker === 'function'
+    ? hireHands(() => new Worker(new URL('./hand.ts', import.meta.url), { type: 'module' }), spare)
+    : undefined;
 
 const send = (reply: FromPictureWorker, transfer: Transferable[] = []): void => scope.postMessage(reply, transfer);
 
@@ -59,7 +62,8 @@ const answers: Answers = {
 const keyOf = (ask: SeparateAsk): string => JSON.stringify(ask);
 
 async function begin(asked: SeparateAsk, id: number): Promise<Begun> {
-  const { job, paperId, over } = asked, ask = job.picture;
+  const { job, paperId, over } = asked,
+    ask = job.picture;
   if (!picture || !ask) fail('no-picture', 'the picture', 'There is no picture to separate.', 'Choose one first.');
   const asker = { id };
   const task: Task = {
@@ -103,7 +107,12 @@ async function respond({ id, question, ask }: Exclude<ToPictureWorker, { questio
     const answer = await (answers[question] as (ask: unknown, id: number) => Promise<PictureQuestions[PictureQuestion]['answer']>)(ask, id);
     send({ id, kind: 'answer', answer });
   } catch (error) {
-    send({ id, kind: 'failed', message: error instanceof Error ? error.message : String(error), problems: error instanceof ProblemError ? error.problems : [] });
+    send({
+      id,
+      kind: 'failed',
+      message: error instanceof Error ? error.message : String(error),
+      problems: error instanceof ProblemError ? error.problems : [],
+    });
   } finally {
     stopped.delete(id);
   }

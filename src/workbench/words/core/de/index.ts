@@ -13,4 +13,17 @@ import { worker } from './worker.ts';
 import type { Phrases } from '../phrasebook.ts';
 
 /** Core's sentences in German, as a screenprint studio speaks; a new one is a line in the file of its room. */
-export const coreInGerman: Phrases = { ...common, ...edition, ...form, ...ink, ...job, ...joined, ...packet, ...plan, ...press, ...separate, ...stencil, ...worker };
+export const coreInGerman: Phrases = {
+  ...common,
+  ...edition,
+  ...form,
+  ...ink,
+  ...job,
+  ...joined,
+  ...packet,
+  ...plan,
+  ...press,
+  ...separate,
+  ...stencil,
+  ...worker,
+};

@@ -33,7 +33,8 @@ export const joined: Phrases = {
   'less than {n#}': 'weniger als {n}',
   '{mm#} mm {way}': '{mm} mm {way*}',
   '{title}, by {artist}, {year#}.': '{title}, von {artist}, {year}.',
-  'Screenprint in {runs} from cut stencils, with transparent water-based inks, on {papers} and {last}. Image {image}.': 'Siebdruck, {runs*}, von geschnittenen Schablonen, mit transparenten Farben auf Wasserbasis, auf {papers} und {last}. Bild {image}.',
+  'Screenprint in {runs} from cut stencils, with transparent water-based inks, on {papers} and {last}. Image {image}.':
+    'Siebdruck, {runs*}, von geschnittenen Schablonen, mit transparenten Farben auf Wasserbasis, auf {papers} und {last}. Bild {image}.',
   table: 'Tisch',
   press: 'Presse',
   rack: 'Trockengestell',
@@ -99,7 +100,8 @@ export const joined: Phrases = {
   '{mm} (yours: {own})': '{mm} (vorhanden: {own})',
   '{n#} ({open#} open)': '{n} ({open} offen)',
   '{sheet} (run {run#}: {fault})': '{sheet} (Lauf {run}: {fault*})',
-  '{name}: ± {low#} to {high#} mm, common practice; print a test sheet to know your own.': '{name*}: ± {low} bis {high} mm, übliche Praxis; einen Testbogen drucken, um den eigenen Wert zu kennen.',
+  '{name}: ± {low#} to {high#} mm, common practice; print a test sheet to know your own.':
+    '{name*}: ± {low} bis {high} mm, übliche Praxis; einen Testbogen drucken, um den eigenen Wert zu kennen.',
   blot: 'Klecks',
   'thin ink': 'zu wenig Farbe',
   creased: 'geknickt',

@@ -4,12 +4,15 @@ import type { Phrases } from '../phrasebook.ts';
 const first: Phrases = {
   'Before you start': 'Bevor es losgeht',
   'for your information': 'zur Kenntnis',
-  'Some letters of this job’s names are not in the fonts of these pages; a ? stands for each.': 'Einige Buchstaben in den Namen dieser Arbeit fehlen den Schriften dieser Seiten; für jeden steht ein ?.',
-  'Write them in by hand, or give a second name in Latin letters.': 'Sie von Hand eintragen oder einen zweiten Namen in lateinischen Buchstaben geben.',
+  'Some letters of this job’s names are not in the fonts of these pages; a ? stands for each.':
+    'Einige Buchstaben in den Namen dieser Arbeit fehlen den Schriften dieser Seiten; für jeden steht ein ?.',
+  'Write them in by hand, or give a second name in Latin letters.':
+    'Sie von Hand eintragen oder einen zweiten Namen in lateinischen Buchstaben geben.',
   'foreseen on {paper}': 'vorhergesehen auf {paper}',
   'In the order of the work': 'In der Folge der Arbeit',
   'Paper: {paper}': 'Papier: {paper}',
-  'No screen and no office printer shows these colours truly: judge by drawdowns. Print at 100 %, never “fit to page”.': 'Kein Bildschirm und kein Bürodrucker zeigt diese Farbtöne richtig: nach Aufzügen urteilen. Mit 100 % drucken, nie „an Seite anpassen“.',
+  'No screen and no office printer shows these colours truly: judge by drawdowns. Print at 100 %, never “fit to page”.':
+    'Kein Bildschirm und kein Bürodrucker zeigt diese Farbtöne richtig: nach Aufzügen urteilen. Mit 100 % drucken, nie „an Seite anpassen“.',
   Runs: 'Läufe',
   ' ({count} open)': ' ({count} offen)',
   'Sheets to start': 'Bogen zu Beginn',
@@ -40,11 +43,14 @@ const first: Phrases = {
   'Loose pieces': 'Lose Teile',
   '{count#}: number each': '{count}: jedes nummerieren',
   'Cut this one {times}. ': 'Diese {times*} schneiden. ',
-  'Proven: the sheet holds together and nothing is too narrow for the knife.': 'Erwiesen: der Bogen hält zusammen, und nichts ist zu eng für das Messer.',
+  'Proven: the sheet holds together and nothing is too narrow for the knife.':
+    'Erwiesen: der Bogen hält zusammen, und nichts ist zu eng für das Messer.',
   'Not proven: {places}, ringed on the picture.': 'Nicht erwiesen: {places*}, im Bild umringt.',
   'weak place': 'schwache Stelle',
-  'Lay the true-size sheets on the material, printed side up. Cut through both.': 'Die Bogen in wahrer Größe auf das Material legen, bedruckte Seite oben. Durch beide schneiden.',
-  'Inner shapes first, the longest outline last. Turn the sheet, not the wrist.{more}': 'Innere Formen zuerst, den längsten Umriss zuletzt. Den Bogen drehen, nicht das Handgelenk.{more*}',
+  'Lay the true-size sheets on the material, printed side up. Cut through both.':
+    'Die Bogen in wahrer Größe auf das Material legen, bedruckte Seite oben. Durch beide schneiden.',
+  'Inner shapes first, the longest outline last. Turn the sheet, not the wrist.{more}':
+    'Innere Formen zuerst, den längsten Umriss zuletzt. Den Bogen drehen, nicht das Handgelenk.{more*}',
   ' Ringed corners: stop just there, or the paper tears on.': ' Umringte Ecken: genau dort anhalten, sonst reißt das Papier weiter.',
   'Stop at every bridge (dashed, with its number): it stays.': 'An jedem Steg anhalten (gestrichelt, mit Nummer): er bleibt.',
   'Grey drops out. White stays.': 'Grau fällt heraus. Weiß bleibt.',
@@ -55,18 +61,22 @@ const first: Phrases = {
   'Write run and “mesh side” on the top edge.': 'Lauf und „Gewebeseite“ auf den oberen Rand schreiben.',
   'Cut away from the hand; cap the knife.': 'Von der Hand weg schneiden; das Messer mit Kappe ablegen.',
   '{count#}: {area} mm², ΔE00 {deltaE}': '{count#}: {area} mm², ΔE00 {deltaE}',
-  '{n#} pages to join. Cut one of two neighbours at the dashed line, lay ring on ring, tape.{more}': '{n} Seiten aneinanderzusetzen. Einen von zwei Nachbarn an der gestrichelten Linie schneiden, Ring auf Ring legen, kleben.{more*}',
+  '{n#} pages to join. Cut one of two neighbours at the dashed line, lay ring on ring, tape.{more}':
+    '{n} Seiten aneinanderzusetzen. Einen von zwei Nachbarn an der gestrichelten Linie schneiden, Ring auf Ring legen, kleben.{more*}',
   ' Join the rows first.': ' Zuerst die Reihen zusammensetzen.',
   '{material}, sheet {n#}': '{material*}, Bogen {n}',
   'One page holds it all.': 'Alles passt auf eine Seite.',
-  'Dotted: the edge of the stock. Lay the joined drawing in its top left corner and cut through both, shapes first, the lines between the stencils last.': 'Gepunktet: der Rand des Bogens. Die zusammengesetzte Zeichnung in seine Ecke oben links legen und durch beide schneiden, zuerst die Formen, zuletzt die Linien zwischen den Schablonen.',
+  'Dotted: the edge of the stock. Lay the joined drawing in its top left corner and cut through both, shapes first, the lines between the stencils last.':
+    'Gepunktet: der Rand des Bogens. Die zusammengesetzte Zeichnung in seine Ecke oben links legen und durch beide schneiden, zuerst die Formen, zuletzt die Linien zwischen den Schablonen.',
   'Cut {n#} sheets like this one.': '{n} Bogen wie diesen schneiden.',
   'Printed side faces the mesh.': 'Die bedruckte Seite liegt zum Gewebe.',
-  '{sheets} to join. Cut one of two neighbours at the dashed line, lay ring on ring, tape. {rows}The sheet’s outer edge is not drawn: rule it, with the image in the middle.': '{sheets*} aneinanderzusetzen. Einen von zwei Nachbarn an der gestrichelten Linie schneiden, Ring auf Ring legen, kleben. {rows*}Der äußere Rand ist nicht gezeichnet: ihn mit dem Lineal ziehen, das Bild in der Mitte.',
+  '{sheets} to join. Cut one of two neighbours at the dashed line, lay ring on ring, tape. {rows}The sheet’s outer edge is not drawn: rule it, with the image in the middle.':
+    '{sheets*} aneinanderzusetzen. Einen von zwei Nachbarn an der gestrichelten Linie schneiden, Ring auf Ring legen, kleben. {rows*}Der äußere Rand ist nicht gezeichnet: ihn mit dem Lineal ziehen, das Bild in der Mitte.',
   'Join the rows first. ': 'Erst die Reihen aneinandersetzen. ',
   'Seen from the side': 'Von der Seite gesehen',
   'sheet to print': 'Bogen zum Drucken',
-  'The side you read faces the mesh. Seen from above it reads as it prints; on the tipped-up screen it reads backwards.': 'Die lesbare Seite liegt am Gewebe. Von oben liest sie sich, wie sie druckt; am hochgeklappten Sieb spiegelverkehrt.',
+  'The side you read faces the mesh. Seen from above it reads as it prints; on the tipped-up screen it reads backwards.':
+    'Die lesbare Seite liegt am Gewebe. Von oben liest sie sich, wie sie druckt; am hochgeklappten Sieb spiegelverkehrt.',
   'Run {run}: {side} of {sheets}.': 'Lauf {run}: {side*} von {sheets*}.',
   'sheet {n#}': 'Bogen {n}',
   'sheets {a} and {b}': 'Bogen {a} und {b}',
@@ -77,7 +87,7 @@ const first: Phrases = {
   ', then spent{more}': ', dann verbraucht{more*}',
   ', then wash it and keep it for run {run}': ', dann waschen und für Lauf {run} aufheben',
   '{count#} mm{inches} on the ruler? If not, print again at 100 %.': '{count} mm{inches} am Lineal? Wenn nicht, mit 100 % neu drucken.',
-  'Mix': 'Mischen',
+  Mix: 'Mischen',
   'a card and a label for each pot': 'für jeden Topf eine Karte und ein Etikett',
   Cut: 'Schneiden',
   'stencils at true size, which side faces the mesh': 'Schablonen in wahrer Größe, welche Seite ans Gewebe kommt',
@@ -107,7 +117,8 @@ const first: Phrases = {
   'for “{layer}”: ink {percent} % of the pot by volume': 'für „{layer}“: Farbe {percent} % des Topfs, nach Volumen',
   '{note} Between {low} and {high} may be needed.': '{note*} Gebraucht werden zwischen {low} und {high}.',
   'Retarder on top: {grams} ({percent} %)': 'Dazu Verzögerer: {grams} ({percent} %)',
-  'No retarder at this pace; if it dries in the mesh, {low} to {high}': 'Bei diesem Tempo kein Verzögerer; trocknet sie im Gewebe, {low} bis {high}',
+  'No retarder at this pace; if it dries in the mesh, {low} to {high}':
+    'Bei diesem Tempo kein Verzögerer; trocknet sie im Gewebe, {low} bis {high}',
   '{retarder}. Never over {most}: it would not dry.': '{retarder*}. Nie über {most}: es würde nicht trocknen.',
   'Gloves for retarder. Labels come first.': 'Handschuhe bei Verzögerer. Etiketten gehen vor.',
   'alone on {paper}': 'allein auf {paper}',
@@ -128,7 +139,8 @@ const later: Phrases = {
   ' for {hands#}': ' für {hands}',
   'day {n#}': 'Tag {n}',
   'Day {n#}': 'Tag {n}',
-  'Black: pulling. {racking}Grey: mixing, setting up, cleaning. White: waiting for ink to dry ({time} a run). At most {sheets} wet at once.': 'Schwarz: drucken. {racking*}Grau: mischen, einrichten, waschen. Weiß: warten, bis Farbe trocknet ({time} je Lauf). Höchstens {sheets*} zugleich nass.',
+  'Black: pulling. {racking}Grey: mixing, setting up, cleaning. White: waiting for ink to dry ({time} a run). At most {sheets} wet at once.':
+    'Schwarz: drucken. {racking*}Grau: mischen, einrichten, waschen. Weiß: warten, bis Farbe trocknet ({time} je Lauf). Höchstens {sheets*} zugleich nass.',
   'Dark grey: racking. In a box: whose hands; 1 pulls. ': 'Dunkelgrau: ins Gestell. Im Kasten: wessen Hände; 1 druckt. ',
   'About this print': 'Über diesen Druck',
   'to keep with the edition': 'bei der Auflage aufzubewahren',
@@ -143,23 +155,29 @@ const later: Phrases = {
   'Signed: {how}.': 'Signiert: {how*}.',
   'All sheets are signed by the artist’s own hand.': 'Alle Bogen sind eigenhändig signiert.',
   'Stencils: {what} after printing.': 'Schablonen: nach dem Druck {what*}.',
-  'Stencils: kept / cancelled / destroyed / worn out (strike out what does not apply).': 'Schablonen: aufbewahrt / annulliert / vernichtet / verbraucht (Nichtzutreffendes streichen).',
+  'Stencils: kept / cancelled / destroyed / worn out (strike out what does not apply).':
+    'Schablonen: aufbewahrt / annulliert / vernichtet / verbraucht (Nichtzutreffendes streichen).',
   'Other editions: {what}': 'Andere Auflagen: {what}',
-  'No other edition of this image exists. If one does: how many, when, how it differs.': 'Es gibt keine andere Auflage dieses Bildes. Falls doch: wie viele, wann, worin sie abweicht.',
+  'No other edition of this image exists. If one does: how many, when, how it differs.':
+    'Es gibt keine andere Auflage dieses Bildes. Falls doch: wie viele, wann, worin sie abweicht.',
   'Proofs outside the edition are counted above.': 'Probedrucke außerhalb der Auflage sind oben gezählt.',
   'Printed after the artist’s death.': 'Postum gedruckt.',
-  'Printed in the artist’s lifetime, by the artist or under the artist’s eyes.': 'Zu Lebzeiten gedruckt, eigenhändig oder unter eigener Aufsicht.',
+  'Printed in the artist’s lifetime, by the artist or under the artist’s eyes.':
+    'Zu Lebzeiten gedruckt, eigenhändig oder unter eigener Aufsicht.',
   'date and place': 'Datum und Ort',
-  'Laws on what must be disclosed differ from place to place; this sheet is a record, not advice.': 'Was offenzulegen ist, regeln Gesetze von Ort zu Ort anders; dieses Blatt ist ein Nachweis, kein Rat.',
+  'Laws on what must be disclosed differ from place to place; this sheet is a record, not advice.':
+    'Was offenzulegen ist, regeln Gesetze von Ort zu Ort anders; dieses Blatt ist ein Nachweis, kein Rat.',
   'Drawdown sheets': 'Aufzugbogen',
   'Hand-out': 'Handzettel',
   'One print, many colours': 'Ein Druck, viele Farbtöne',
-  '{films} of ink make {colours}, the bare paper counted: each overlap is one no pot holds. Stencils are cut by hand; each layer is one stencil and one ink.': '{films*} Farbe ergeben {colours*}, das blanke Papier mitgezählt: jeder Überdruck ist einer, den kein Topf enthält. Die Schablonen sind von Hand geschnitten; jede Schicht ist eine Schablone und eine Farbe.',
+  '{films} of ink make {colours}, the bare paper counted: each overlap is one no pot holds. Stencils are cut by hand; each layer is one stencil and one ink.':
+    '{films*} Farbe ergeben {colours*}, das blanke Papier mitgezählt: jeder Überdruck ist einer, den kein Topf enthält. Die Schablonen sind von Hand geschnitten; jede Schicht ist eine Schablone und eine Farbe.',
   'transparent film': 'transparenter Film',
   colour: 'Farbton',
   Bring: 'Mitbringen',
   'Find on the chart': 'Auf der Tafel suchen',
-  'Which colour lies where three inks meet? Which is the darkest, and which run made it so? Which would change if runs 1 and 2 changed places?': 'Welcher Farbton liegt, wo drei Farben sich treffen? Welcher ist der dunkelste, und welcher Lauf hat ihn dazu gemacht? Welcher würde sich ändern, wenn die Läufe 1 und 2 die Plätze tauschten?',
+  'Which colour lies where three inks meet? Which is the darkest, and which run made it so? Which would change if runs 1 and 2 changed places?':
+    'Welcher Farbton liegt, wo drei Farben sich treffen? Welcher ist der dunkelste, und welcher Lauf hat ihn dazu gemacht? Welcher würde sich ändern, wenn die Läufe 1 und 2 die Plätze tauschten?',
   'Hand-out: step by step': 'Handzettel: Schritt für Schritt',
   'Steps {from} to {to}: print run by run (next pages)': 'Schritte {from} bis {to}: Lauf für Lauf drucken (nächste Seiten)',
   'Print (next page)': 'Drucken (nächste Seite)',
@@ -180,7 +198,8 @@ const later: Phrases = {
   '{overlaps} that cover area': '{overlaps*} mit Fläche',
   'How to read it': 'So ist es zu lesen',
   ' (open)': ' (offen)',
-  'Bars: which inks lie there, first run at the bottom. Share of the image. Lab (D50). Last line: how far the print may be off, ΔE00.': 'Balken: welche Farben dort liegen, der erste Lauf unten. Anteil am Bild. Lab (D50). Letzte Zeile: wie weit der Druck danebenliegen kann, ΔE00.',
+  'Bars: which inks lie there, first run at the bottom. Share of the image. Lab (D50). Last line: how far the print may be off, ΔE00.':
+    'Balken: welche Farben dort liegen, der erste Lauf unten. Anteil am Bild. Lab (D50). Letzte Zeile: wie weit der Druck danebenliegen kann, ΔE00.',
   ' Colours are those on the unprinted parts of the sheet.': ' Farbtöne gelten für die unbedruckten Teile des Bogens.',
   'the sheet as it is': 'der Bogen, wie er ist',
   'bare paper': 'blankes Papier',
@@ -188,9 +207,11 @@ const later: Phrases = {
   'a shade off': 'eine Spur daneben',
   'clearly off': 'deutlich daneben',
   'a guess': 'geraten',
-  'Name the frame and the mesh in the job, and this page shows margins, tape and risers.': 'In der Arbeit Rahmen und Gewebe nennen, dann zeigt diese Seite Ränder, Klebeband und Unterlagen.',
+  'Name the frame and the mesh in the job, and this page shows margins, tape and risers.':
+    'In der Arbeit Rahmen und Gewebe nennen, dann zeigt diese Seite Ränder, Klebeband und Unterlagen.',
   'Numbers for the pencil': 'Nummern für den Bleistift',
-  'Soft pencil, under the image: number left, title in the middle, name and year right. Find the sheet by the name on its back.': 'Weicher Bleistift, unter dem Bild: Nummer links, Titel in der Mitte, Name und Jahr rechts. Den Bogen am Namen auf der Rückseite finden.',
+  'Soft pencil, under the image: number left, title in the middle, name and year right. Find the sheet by the name on its back.':
+    'Weicher Bleistift, unter dem Bild: Nummer links, Titel in der Mitte, Name und Jahr rechts. Den Bogen am Namen auf der Rückseite finden.',
   spoiled: 'Makulatur',
   'Good, without a number': 'Gut, ohne Nummer',
   'Set up with': 'Zum Einrichten',
@@ -228,10 +249,13 @@ const later: Phrases = {
   'Thick ink along edges: dry it longer.': 'Dicke Farbe an den Rändern: länger trocknen.',
   'No bright gap outside the aperture.': 'Kein heller Spalt außerhalb der Öffnung.',
   'Edition record': 'Auflagennachweis',
-  '{name}: {edition} in the edition, {proofs} held back, from {sheets} ({chance} in 100 that it is met)': '{name}: {edition} in der Auflage, {proofs} zurückgelegt, aus {sheets*} (in {chance} von 100 Fällen erreicht)',
+  '{name}: {edition} in the edition, {proofs} held back, from {sheets} ({chance} in 100 that it is met)':
+    '{name}: {edition} in der Auflage, {proofs} zurückgelegt, aus {sheets*} (in {chance} von 100 Fällen erreicht)',
   '{count#} wanted.': '{count} gewünscht.',
-  'Several papers, one varied edition: E.V. 1/n. Proofs in Roman numerals.': 'Mehrere Papiere, eine variierte Auflage: E.V. 1/n. Probedrucke mit römischen Ziffern.',
-  'Each paper is an edition of its own: 1/n. Proofs (A/P, P/P, H.C.) in Roman numerals.': 'Jedes Papier ist eine eigene Auflage: 1/n. Probedrucke (A/P, P/P, H.C.) mit römischen Ziffern.',
+  'Several papers, one varied edition: E.V. 1/n. Proofs in Roman numerals.':
+    'Mehrere Papiere, eine variierte Auflage: E.V. 1/n. Probedrucke mit römischen Ziffern.',
+  'Each paper is an edition of its own: 1/n. Proofs (A/P, P/P, H.C.) in Roman numerals.':
+    'Jedes Papier ist eine eigene Auflage: 1/n. Probedrucke (A/P, P/P, H.C.) mit römischen Ziffern.',
   Sheet: 'Bogen',
   'What is wrong': 'Was nicht stimmt',
   'Where it went': 'Wohin er ging',
@@ -239,10 +263,13 @@ const later: Phrases = {
   Register: 'Passer',
   'how far off, and what forgives it': 'wie weit daneben und was es verzeiht',
   'One layer falls within': 'Eine Schicht fällt innerhalb von',
-  ' Test sheets were read, but the job is not planned with them yet.': ' Testbogen wurden abgelesen, aber die Arbeit ist noch nicht damit geplant.',
+  ' Test sheets were read, but the job is not planned with them yet.':
+    ' Testbogen wurden abgelesen, aber die Arbeit ist noch nicht damit geplant.',
   'and {count} more that meet; none of them worse than these': 'und {count} weitere, die sich treffen; keines schlechter als diese',
-  'Likely: nineteen sheets in twenty. Worst: everything adds up. Overlap: what the drawing has where the two shapes meet.{more}': 'Wahrscheinlich: neunzehn von zwanzig Bogen. Schlimmstens: alles kommt zusammen. Überlappung: was die Zeichnung dort hat, wo die beiden Formen sich treffen.{more*}',
-  ' Measure your own press with the register test sheet; these figures then become yours.': ' Die eigene Presse mit dem Passer-Testbogen messen; dann werden daraus eigene Werte.',
+  'Likely: nineteen sheets in twenty. Worst: everything adds up. Overlap: what the drawing has where the two shapes meet.{more}':
+    'Wahrscheinlich: neunzehn von zwanzig Bogen. Schlimmstens: alles kommt zusammen. Überlappung: was die Zeichnung dort hat, wo die beiden Formen sich treffen.{more*}',
+  ' Measure your own press with the register test sheet; these figures then become yours.':
+    ' Die eigene Presse mit dem Passer-Testbogen messen; dann werden daraus eigene Werte.',
   'Gaps differ: the image prints in different sizes': 'Verschiedene Absprünge: das Bild druckt verschieden groß',
   'How sheets will fall': 'Wie die Bogen fallen werden',
   'in register': 'im Passer',
@@ -263,9 +290,11 @@ const later: Phrases = {
   ' (yours: {mm})': ' (vorhanden: {mm})',
   '{side}: {mm} free{less}': '{side*}: {mm} frei{less*}',
   ', {mm} less than one wants': ', {mm} weniger als erwünscht',
-  'The mesh stretches: the image grows by {along} along the stroke, {across} across. Keep screen and place the same for all runs.': 'Das Gewebe dehnt sich: das Bild wächst um {along} längs des Rakelzugs, {across} quer dazu. Sieb und Lage für alle Läufe gleich lassen.',
+  'The mesh stretches: the image grows by {along} along the stroke, {across} across. Keep screen and place the same for all runs.':
+    'Das Gewebe dehnt sich: das Bild wächst um {along} längs des Rakelzugs, {across} quer dazu. Sieb und Lage für alle Läufe gleich lassen.',
   'from the squeegee side': 'von der Rakelseite',
-  'Lay the true-size drawing (next pages) under the dry screen: image {top} from the frame at the top, {left} at the left.': 'Die Zeichnung in wahrer Größe (nächste Seiten) unter das trockene Sieb legen: das Bild oben {top} vom Rahmen, links {left}.',
+  'Lay the true-size drawing (next pages) under the dry screen: image {top} from the frame at the top, {left} at the left.':
+    'Die Zeichnung in wahrer Größe (nächste Seiten) unter das trockene Sieb legen: das Bild oben {top} vom Rahmen, links {left}.',
   'Two lift a large frame.': 'Einen großen Rahmen zu zweit heben.',
   'Taping drawing': 'Klebezeichnung',
   'Lay it under the screen, printed side up.': 'Unter das Sieb legen, bedruckte Seite oben.',
@@ -279,7 +308,8 @@ const later: Phrases = {
   'all one way': 'alle gleich',
   'does not matter': 'gleichgültig',
   'Machine takes': 'Die Maschine nimmt weg',
-  'Thick bar: top of the stencil. Grey drops out. Shapes first, the lines between the stencils last.': 'Dicker Balken: oben an der Schablone. Grau fällt heraus. Formen zuerst, die Linien zwischen den Schablonen zuletzt.',
+  'Thick bar: top of the stencil. Grey drops out. Shapes first, the lines between the stencils last.':
+    'Dicker Balken: oben an der Schablone. Grau fällt heraus. Formen zuerst, die Linien zwischen den Schablonen zuletzt.',
   'and {count} more, as drawn': 'und {count} weitere, wie gezeichnet',
   'turned a quarter, its top to the right': 'um ein Viertel gedreht, oben nach rechts',
   '{what}; keep {piece} that drops out': '{what*}; {piece*} aufheben, das herausfällt',
@@ -295,20 +325,26 @@ const later: Phrases = {
   'Up to': 'Bis zu',
   '{mm} each way': '{mm} in jeder Richtung',
   Places: 'Stellen',
-  'Cut both drawings as stencils, or print the first and cut the second.': 'Beide Zeichnungen als Schablonen schneiden, oder die erste drucken und die zweite schneiden.',
-  'Type the numbers in at the press station (register, test sheets), or as a table for “laydown register”: σ, turn and drift come out, and this studio’s figures replace the usual ones.': 'Die Zahlen an der Station Presse eintippen (Passer, Testbogen) oder als Tabelle für „laydown register“: σ, Drehung und Wandern kommen heraus, und die Werte dieser Werkstatt ersetzen die üblichen.',
+  'Cut both drawings as stencils, or print the first and cut the second.':
+    'Beide Zeichnungen als Schablonen schneiden, oder die erste drucken und die zweite schneiden.',
+  'Type the numbers in at the press station (register, test sheets), or as a table for “laydown register”: σ, turn and drift come out, and this studio’s figures replace the usual ones.':
+    'Die Zahlen an der Station Presse eintippen (Passer, Testbogen) oder als Tabelle für „laydown register“: σ, Drehung und Wandern kommen heraus, und die Werte dieser Werkstatt ersetzen die üblichen.',
   'register test, {which} run': 'Passertest, {which*} Lauf',
   'Register test, {which} run': 'Passertest, {which*} Lauf',
   'The side you see faces the mesh.': 'Die sichtbare Seite liegt am Gewebe.',
-  'The side you see faces the mesh. Numbers are drawn, not cut.': 'Die sichtbare Seite liegt am Gewebe. Nummern sind gezeichnet, nicht geschnitten.',
+  'The side you see faces the mesh. Numbers are drawn, not cut.':
+    'Die sichtbare Seite liegt am Gewebe. Nummern sind gezeichnet, nicht geschnitten.',
   'The side you see faces the mesh.{more}': 'Die sichtbare Seite liegt am Gewebe.{more*}',
   ' Cut {count} sheets like this one.': ' {count} Bogen wie diesen schneiden.',
   '{title}: {material}, sheet {n}': '{title}: {material*}, Bogen {n}',
   'Its cut file would not hold together: {what}.': 'Seine Schneiddatei würde nicht zusammenhalten: {what*}.',
   '{what}, {where} mm ({width} mm wide)': '{what*}, {where} mm ({width} mm breit)',
-  'Make the form a little larger there, or choose a firmer material.': 'Die Form dort etwas größer machen oder ein festeres Material wählen.',
-  'Some of what drops out is narrower than the {kerf} mm that the machine takes away.': 'Manches, was herausfällt, ist schmaler als die {kerf} mm, die die Maschine wegnimmt.',
-  'Take a finer tool, make the form larger, or cut this one by hand (no kerf).': 'Ein feineres Werkzeug nehmen, die Form größer machen oder diese von Hand schneiden (ohne Schnittbreite).',
+  'Make the form a little larger there, or choose a firmer material.':
+    'Die Form dort etwas größer machen oder ein festeres Material wählen.',
+  'Some of what drops out is narrower than the {kerf} mm that the machine takes away.':
+    'Manches, was herausfällt, ist schmaler als die {kerf} mm, die die Maschine wegnimmt.',
+  'Take a finer tool, make the form larger, or cut this one by hand (no kerf).':
+    'Ein feineres Werkzeug nehmen, die Form größer machen oder diese von Hand schneiden (ohne Schnittbreite).',
   'printer margin': 'Druckerrand',
   'A margin of {mm} mm leaves no room for the pages.': 'Ein Rand von {mm} mm lässt den Seiten keinen Platz.',
   'Give the printer’s margin in mm, between 0 and 30.': 'Den Rand des Druckers in mm angeben, zwischen 0 und 30.',
@@ -321,8 +357,10 @@ const later: Phrases = {
   ', at half the density': ', mit halber Dichte',
   'page {n#}': 'Seite {n}',
   'It would go {mm} mm over the printer’s margins.': 'Sie ginge {mm} mm über den Druckerrand.',
-  'Set a smaller printer margin; and tell us, for a page should never do this.': 'Einen kleineren Druckerrand einstellen; und es melden, denn keine Seite sollte das tun.',
-  'This stencil does not hold together, so the sheet it lies on is not written.': 'Diese Schablone hält nicht zusammen, also wird der Bogen nicht geschrieben, auf dem sie liegt.',
+  'Set a smaller printer margin; and tell us, for a page should never do this.':
+    'Einen kleineren Druckerrand einstellen; und es melden, denn keine Seite sollte das tun.',
+  'This stencil does not hold together, so the sheet it lies on is not written.':
+    'Diese Schablone hält nicht zusammen, also wird der Bogen nicht geschrieben, auf dem sie liegt.',
   'Mend the places marked on the stencil first.': 'Zuerst die an der Schablone markierten Stellen ausbessern.',
 };
 

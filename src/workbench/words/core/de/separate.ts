@@ -8,14 +8,17 @@ export const separate: Phrases = {
   'cutting stencils and looking for bridges': 'Schablonen schneiden und Stege suchen',
   'Choose another file, or copy it again from where it came.': 'Eine andere Datei wählen oder sie neu von dort holen, wo sie herkam.',
   'This is not a picture Laydown can read.': 'Das ist kein Bild, das Laydown lesen kann.',
-  'Give a JPEG, PNG, WebP or TIFF file; save it again in one of these.': 'Eine Datei in JPEG, PNG, WebP oder TIFF geben; in einem davon neu sichern.',
+  'Give a JPEG, PNG, WebP or TIFF file; save it again in one of these.':
+    'Eine Datei in JPEG, PNG, WebP oder TIFF geben; in einem davon neu sichern.',
   'The {format} file is damaged: it gives no size.': 'Die {format}-Datei ist beschädigt: sie nennt keine Größe.',
   'Open it in an image program and save it again.': 'In einem Bildprogramm öffnen und neu sichern.',
   'The picture has {e} megapixels; Laydown reads up to {most}.': 'Das Bild hat {e} Megapixel; Laydown liest bis zu {most}.',
-  'Scale it down first: 10 megapixels are more than any hand-cut stencil can show.': 'Es erst verkleinern: 10 Megapixel sind mehr, als eine von Hand geschnittene Schablone zeigen kann.',
+  'Scale it down first: 10 megapixels are more than any hand-cut stencil can show.':
+    'Es erst verkleinern: 10 Megapixel sind mehr, als eine von Hand geschnittene Schablone zeigen kann.',
   'Parts of the picture are see-through; they stay bare paper.': 'Teile des Bildes sind durchsichtig; sie bleiben blankes Papier.',
   'Fill them first if something should print there.': 'Sie erst füllen, falls dort etwas drucken soll.',
-  'The picture is in printing colours (CMYK), made for another press and its inks.': 'Das Bild liegt in Druckfarben vor (CMYK), für eine andere Presse und ihre Farben.',
+  'The picture is in printing colours (CMYK), made for another press and its inks.':
+    'Das Bild liegt in Druckfarben vor (CMYK), für eine andere Presse und ihre Farben.',
   'Save it as RGB, with its colour profile, and give that.': 'Als RGB sichern, mit seinem Farbprofil, und das geben.',
   'The part of Laydown that reads {format} files is not loaded.': 'Der Teil von Laydown, der {format}-Dateien liest, ist nicht geladen.',
   'Load the page again; give a PNG if it stays so.': 'Die Seite neu laden; ein PNG geben, falls es so bleibt.',
@@ -30,20 +33,25 @@ export const separate: Phrases = {
   'an unknown kind of': 'eine unbekannte Art von',
   'can not be used': 'ist nicht brauchbar',
   'The TIFF file is damaged or holds no image.': 'Die TIFF-Datei ist beschädigt oder enthält kein Bild.',
-  'This kind of TIFF (not grey, RGB or palette) can not be read.': 'Diese Art TIFF (weder Grau noch RGB noch Palette) lässt sich nicht lesen.',
+  'This kind of TIFF (not grey, RGB or palette) can not be read.':
+    'Diese Art TIFF (weder Grau noch RGB noch Palette) lässt sich nicht lesen.',
   'Save it as RGB and give that.': 'Als RGB sichern und das geben.',
-  'The TIFF file is damaged or packed in a way that can not be read.': 'Die TIFF-Datei ist beschädigt oder auf eine Weise gepackt, die sich nicht lesen lässt.',
+  'The TIFF file is damaged or packed in a way that can not be read.':
+    'Die TIFF-Datei ist beschädigt oder auf eine Weise gepackt, die sich nicht lesen lässt.',
   'Save it again without compression, or as PNG.': 'Ohne Kompression oder als PNG neu sichern.',
   '{layers} layers make no print.': '{layers} Schichten ergeben keinen Druck.',
   'Ask for 1 to 8.': '1 bis 8 verlangen.',
-  '{printed} layers{already} are more than one sheet can carry here.': '{printed} Schichten{already*} sind mehr, als ein Bogen hier tragen kann.',
+  '{printed} layers{already} are more than one sheet can carry here.':
+    '{printed} Schichten{already*} sind mehr, als ein Bogen hier tragen kann.',
   ' ({printed} of them printed already)': ' ({printed} davon schon gedruckt)',
   'Ask for at most {most}, those already printed counted.': 'Höchstens {most} verlangen, die schon gedruckten mitgezählt.',
-  '{layers} layers do not make pairs: each cut gives a window and a piece.': '{layers} Schichten ergeben keine Paare: jeder Schnitt gibt ein Fenster und ein Stück.',
+  '{layers} layers do not make pairs: each cut gives a window and a piece.':
+    '{layers} Schichten ergeben keine Paare: jeder Schnitt gibt ein Fenster und ein Stück.',
   'Ask for {layers} or {layers2} layers, or for single cuts.': '{layers} oder {layers2} Schichten verlangen oder einzelne Schnitte.',
   'An image of {width} × {height} mm can not be planned.': 'Ein Bild von {width} × {height} mm lässt sich nicht planen.',
   'Give a width and a height between 1 and {most} mm.': 'Breite und Höhe zwischen 1 und {most} mm angeben.',
-  'The picture is {width} × {height} pixels: there is nothing in it to separate.': 'Das Bild hat {width} × {height} Pixel: es ist nichts darin, was sich separieren ließe.',
+  'The picture is {width} × {height} pixels: there is nothing in it to separate.':
+    'Das Bild hat {width} × {height} Pixel: es ist nichts darin, was sich separieren ließe.',
   'Give a picture of some hundred pixels across.': 'Ein Bild von einigen hundert Pixeln Breite geben.',
   'The paper has no spectrum.': 'Das Papier hat kein Spektrum.',
   'Read the bare paper, or type its colour.': 'Das blanke Papier messen oder seinen Farbton eintippen.',
@@ -53,7 +61,8 @@ export const separate: Phrases = {
   'knife {n}': 'Messer {n}',
   'A budget of {value} leaves nothing to cut.': 'Ein Aufwand von {value} lässt nichts zu schneiden.',
   'Give a number above 0, or leave it out.': 'Eine Zahl über 0 angeben oder weglassen.',
-  'The map of what is important does not have as many values as pixels.': 'Die Karte dessen, was wichtig ist, hat nicht so viele Werte wie Pixel.',
+  'The map of what is important does not have as many values as pixels.':
+    'Die Karte dessen, was wichtig ist, hat nicht so viele Werte wie Pixel.',
   'Mark the regions again.': 'Die Stellen neu markieren.',
   'There is no ink on the shelf.': 'Im Regal steht keine Farbe.',
   '{} inks are too many to choose from.': '{} Farben sind zu viele zur Auswahl.',
@@ -73,14 +82,18 @@ export const separate: Phrases = {
   'Add its reading.': 'Ihre Messung hinzufügen.',
   'None of the inks changes the paper: all are clear.': 'Keine der Farben ändert das Papier: alle sind klar.',
   'Read drawdowns of coloured inks.': 'Aufzüge bunter Farben messen.',
-  'All inks on the shelf are the same: the print will be in tones of one colour.': 'Alle Farben im Regal sind gleich: der Druck wird in Tönen einer Farbe.',
+  'All inks on the shelf are the same: the print will be in tones of one colour.':
+    'Alle Farben im Regal sind gleich: der Druck wird in Tönen einer Farbe.',
   'Add inks of other colours if the picture needs them.': 'Farben anderer Töne hinzufügen, falls das Bild sie braucht.',
   'looking at the picture': 'das Bild ansehen',
   'comparing with flat inks': 'mit flachen Farben vergleichen',
   'run {run#}': 'Lauf {run}',
-  'Nothing is left for this run to print: the picture, the knife and these inks get by without it.': 'Für diesen Lauf bleibt nichts zu drucken: Bild, Messer und diese Farben kommen ohne ihn aus.',
+  'Nothing is left for this run to print: the picture, the knife and these inks get by without it.':
+    'Für diesen Lauf bleibt nichts zu drucken: Bild, Messer und diese Farben kommen ohne ihn aus.',
   'Ask for one layer less.': 'Eine Schicht weniger verlangen.',
   '{cut} m, {cut2} parts and {cut3} minutes': '{cut} m, {cut2} Teile und {cut3} Minuten',
-  'The budget of the knife can not be kept: these layers need {said}.': 'Der Aufwand am Messer ist nicht einzuhalten: diese Schichten brauchen {said*}.',
-  'Allow more, ask for fewer layers, or give a picture of larger shapes.': 'Mehr erlauben, weniger Schichten verlangen oder ein Bild mit größeren Formen geben.',
+  'The budget of the knife can not be kept: these layers need {said}.':
+    'Der Aufwand am Messer ist nicht einzuhalten: diese Schichten brauchen {said*}.',
+  'Allow more, ask for fewer layers, or give a picture of larger shapes.':
+    'Mehr erlauben, weniger Schichten verlangen oder ein Bild mit größeren Formen geben.',
 };

@@ -6,7 +6,8 @@ export const worker: Phrases = {
   'Wait a moment and try again.': 'Einen Augenblick warten und es noch einmal versuchen.',
   'There is no opening to bridge at this place.': 'An dieser Stelle ist keine Öffnung zu überbrücken.',
   'Point into an opening, between two parts of the paper.': 'In eine Öffnung zeigen, zwischen zwei Teile des Papiers.',
-  'This stencil does not hold together, so its cut sheet is not written; the first place is at {x}, {y} mm.': 'Diese Schablone hält nicht zusammen, also wird ihr Schneidbogen nicht geschrieben; die erste Stelle ist bei {x}, {y} mm.',
+  'This stencil does not hold together, so its cut sheet is not written; the first place is at {x}, {y} mm.':
+    'Diese Schablone hält nicht zusammen, also wird ihr Schneidbogen nicht geschrieben; die erste Stelle ist bei {x}, {y} mm.',
   'Nothing is planned yet.': 'Noch ist nichts geplant.',
   'the bench': 'die Werkbank',
   'The job is not planned yet.': 'Die Arbeit ist noch nicht geplant.',
@@ -25,5 +26,6 @@ export const worker: Phrases = {
   'This sheet of stock is not planned yet.': 'Dieser Bogen aus dem Vorrat ist noch nicht geplant.',
   'The photograph is no longer at hand.': 'Das Foto ist nicht mehr zur Hand.',
   'Choose it again.': 'Es neu wählen.',
-  'The part of Laydown that works things out stopped and was started again.': 'Der rechnende Teil von Laydown blieb stehen und wurde neu gestartet.',
+  'The part of Laydown that works things out stopped and was started again.':
+    'Der rechnende Teil von Laydown blieb stehen und wurde neu gestartet.',
 };
