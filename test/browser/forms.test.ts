@@ -271,17 +271,15 @@ describe('forms on the true-size sheet', () => {
           const data = new DataTransfer();
           data.items.add(new File([content], file, { type: 'image/svg+xml' }));
           const sheet = document.querySelector('.ground-edge')!.getBoundingClientRect();
-          document
-            .querySelector('.zoom-drawing')!
-            .dispatchEvent(
-              new DragEvent('drop', {
-                dataTransfer: data,
-                bubbles: true,
-                cancelable: true,
-                clientX: sheet.left + sheet.width / 2,
-                clientY: sheet.top + sheet.height / 2,
-              }),
-            );
+          document.querySelector('.zoom-drawing')!.dispatchEvent(
+            new DragEvent('drop', {
+              dataTransfer: data,
+              bubbles: true,
+              cancelable: true,
+              clientX: sheet.left + sheet.width / 2,
+              clientY: sheet.top + sheet.height / 2,
+            }),
+          );
         },
         [name, text] as const,
       );
