@@ -1,7 +1,7 @@
 import { deflateSync } from 'node:zlib';
 import { prepare, readFonts } from '../src/cli/assets.ts';
 import { readJobAt } from '../src/cli/folder.ts';
-import { plan, readyBundle } from '../src/core/plan.ts';
+import { plan, readyBundle } from '../src/core/plan/index.ts';
 import { indexedPng } from '../src/packet/files/png.ts';
 import { makePacket } from '../src/packet/index.ts';
 import { makePages } from '../src/packet/pages/index.ts';
@@ -31,7 +31,7 @@ export async function run(): Promise<BenchRow[]> {
       name: 'the PDF alone',
       medianMs: await medianMs(async () => {
         const book = await openBook(fonts, 210, 297);
-        await makePages(newSetting({ book, bundle, plan: made, marginMm: 12, date: '' }), quietTask);
+        await makePages(newSetting({ book, bundle, plan: made, marginMm: 12, date: '', language: 'en' }), quietTask);
         await book.finish('tide-pool', '');
       }, once),
     },

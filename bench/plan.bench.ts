@@ -1,5 +1,5 @@
 import { overlapColours, overlapSpectra } from '../src/core/ink/index.ts';
-import { createPlanner, plan, readyBundle, type PlanInput } from '../src/core/plan.ts';
+import { createPlanner, plan, readyBundle, type PlanInput } from '../src/core/plan/index.ts';
 import { codeAreas, paint } from '../src/core/print/index.ts';
 import { prepare, readFonts } from '../src/cli/assets.ts';
 import { readJobAt } from '../src/cli/folder.ts';

@@ -1,6 +1,6 @@
 import { prepare } from '../src/cli/assets.ts';
 import { readJobAt } from '../src/cli/folder.ts';
-import { createPlanner, readyBundle } from '../src/core/plan.ts';
+import { createPlanner, readyBundle } from '../src/core/plan/index.ts';
 import type { BenchRow } from './row.ts';
 
 export const title = 'A slider being dragged: colours at once, the whole Plan when the hand rests (tide-pool)';

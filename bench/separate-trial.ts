@@ -1,15 +1,15 @@
 import { defaultMaterials } from '../src/core/stencil/index.ts';
 import { labFromSpectrum } from '../src/core/colour/index.ts';
 import type { Picture, SeparateRequest } from '../src/core/separate/index.ts';
-import { chooseInks, judged, rulesOf, type Chosen } from '../src/core/separate/choose-inks.ts';
-import { metresOf } from '../src/core/separate/figures.ts';
-import { flatInks, oneInkCodes, opaqueLab } from '../src/core/separate/flat-inks.ts';
+import { chooseInks, judged, rulesOf, type Chosen } from '../src/core/separate/search/choose-inks.ts';
+import { metresOf } from '../src/core/separate/finish/figures.ts';
+import { flatInks, oneInkCodes, opaqueLab } from '../src/core/separate/search/flat-inks.ts';
 import { blurPlane, gaussTaps } from '../src/core/separate/kernels/blur.ts';
 import { pictureCost } from '../src/core/separate/kernels/length.ts';
-import { fieldOf, freeCodes, solveMasks, type MaskRules } from '../src/core/separate/masks.ts';
-import { prepareWork, type Work } from '../src/core/separate/prepare.ts';
+import { fieldOf, freeCodes, solveMasks, type MaskRules } from '../src/core/separate/prepare/masks.ts';
+import { prepareWork, type Work } from '../src/core/separate/prepare/prepare.ts';
 import { expectedCost, registerRoom } from '../src/core/separate/kernels/register.ts';
-import { fewTargets, type FewTargets } from '../src/core/separate/targets.ts';
+import { fewTargets, type FewTargets } from '../src/core/separate/prepare/targets.ts';
 import { quietTask } from '../src/core/task.ts';
 import { benchShelf } from './separate-shelf.ts';
 

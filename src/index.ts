@@ -14,9 +14,10 @@ export {
 export type { Job, JobBundle, JobCut, JobForm, JobInk, JobLayer, JobPaper, JobReading, JobScreen } from './core/job/index.ts';
 export { prepareDrawings } from './core/form/index.ts';
 export { preparePictures } from './core/separate/index.ts';
-export { createPlanner, plan, readyBundle } from './core/plan.ts';
-export type { Plan, Planner, PlanInput, ReadyBundle } from './core/plan.ts';
-export { ProblemError, sayProblem } from './core/problem.ts';
+export { createPlanner, plan, readyBundle } from './core/plan/index.ts';
+export type { Plan, Planner, PlanInput, ReadyBundle } from './core/plan/index.ts';
+export { ProblemError } from './core/problem.ts';
+export { tell, tellProblem } from './words/index.ts';
 export type { Problem, Severity } from './core/problem.ts';
 export { Cancelled, quietTask } from './core/task.ts';
 export type { Task } from './core/task.ts';

@@ -3,7 +3,7 @@ import { prepare } from '../src/cli/assets.ts';
 import { readJobAt } from '../src/cli/folder.ts';
 import { cancellationSteps, labelsFor } from '../src/core/edition/index.ts';
 import { parseJob, type Job } from '../src/core/job/index.ts';
-import { createPlanner, readyBundle, type Plan, type ReadyBundle } from '../src/core/plan.ts';
+import { createPlanner, readyBundle, type Plan, type ReadyBundle } from '../src/core/plan/index.ts';
 import { ProblemError, type Problem } from '../src/core/problem.ts';
 import { coreInGerman } from '../src/workbench/words/core/de/index.ts';
 import { phrasebook } from '../src/workbench/words/core/phrasebook.ts';
@@ -82,7 +82,8 @@ function textsOf(p: Plan): string[] {
 /** Kinds, for which the screen has words of its own, and names. */
 const kinds = new Set(['code', 'role', 'what', 'kind', 'severity', 'name', 'id', 'place']);
 
-const said = (problems: readonly Problem[]): string[] => problems.flatMap((p) => [p.message, p.advice, p.place]);
+const said = (problems: readonly Problem[]): string[] =>
+  problems.flatMap((p) => [p.message, p.advice, p.path].filter((t) => typeof t === 'string'));
 const refusals = (raw: unknown): string[] => {
   try {
     parseJob(raw);

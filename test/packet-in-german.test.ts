@@ -1,7 +1,7 @@
 import { beforeAll, expect, test } from 'vitest';
 import { prepare, readFonts } from '../src/cli/assets.ts';
 import { readJobAt } from '../src/cli/folder.ts';
-import { createPlanner, readyBundle, type Plan, type ReadyBundle } from '../src/core/plan.ts';
+import { createPlanner, readyBundle, type Plan, type ReadyBundle } from '../src/core/plan/index.ts';
 import { makePacket, type PacketFile } from '../src/packet/index.ts';
 import { speechOf } from '../src/workbench/words/core/speech.ts';
 import { pulled } from './browser/pulled.ts';

@@ -2,7 +2,7 @@ import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { expect, test } from 'vitest';
 import { prepare, readFonts } from '../src/cli/assets.ts';
 import { readJobAt } from '../src/cli/folder.ts';
-import { plan, readyBundle, type ReadyBundle } from '../src/core/plan.ts';
+import { plan, readyBundle, type ReadyBundle } from '../src/core/plan/index.ts';
 import { makePacket } from '../src/packet/index.ts';
 import { speechOf } from '../src/workbench/words/core/speech.ts';
 

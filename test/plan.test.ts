@@ -4,7 +4,7 @@ import { readJobAt } from '../src/cli/folder.ts';
 import { deltaE00 } from '../src/core/colour/index.ts';
 import { regionArea } from '../src/core/form/index.ts';
 import type { Job } from '../src/core/job/index.ts';
-import { createPlanner, plan, readyBundle, type Plan, type ReadyBundle } from '../src/core/plan.ts';
+import { createPlanner, plan, readyBundle, type Plan, type ReadyBundle } from '../src/core/plan/index.ts';
 import { codeAreas } from '../src/core/print/index.ts';
 
 let bundle: ReadyBundle;
@@ -189,7 +189,7 @@ describe('what can’t be planned', () => {
     const made = plan(broken);
     expect(made.layers.map((l) => l.id)).not.toContain('kelp');
     expect(made.layers).toHaveLength(5);
-    expect(made.problems.some((p) => p.severity === 'error' && /kelp/i.test(p.place + p.message))).toBe(true);
+    expect(made.problems.some((p) => p.severity === 'error' && /kelp/i.test(p.path + p.message))).toBe(true);
   });
 
   test('an empty job plans to an empty Plan that says what is missing', () => {
@@ -210,6 +210,6 @@ describe('what can’t be planned', () => {
         ),
       }),
     );
-    expect(made.problems.find((p) => p.code === 'reading-out-of-range')?.place).toMatch(/^inks\[3\]/);
+    expect(made.problems.find((p) => p.code === 'reading-out-of-range')?.path).toMatch(/^inks\[3\]/);
   });
 });

@@ -1,6 +1,6 @@
 import { readShelf, spectrumFromReading } from '../core/ink/index.ts';
 import type { JobInk } from '../core/job/index.ts';
-import { askAgain, inkBench, inkFromShelf, jobReading, layerOf, paperOf, partsOfLayer } from '../core/plan/asks/index.ts';
+import { askAgain, inkBench, inkFromShelf, jobReading, layerOf, paperOf, partsOfLayer } from '../core/asks/index.ts';
 import { fail } from '../core/problem.ts';
 import type { Command } from './command.ts';
 import { jobOf } from './load.ts';

@@ -1,5 +1,5 @@
 import { checkJob } from '../core/job/index.ts';
-import { plan, readyBundle } from '../core/plan.ts';
+import { plan, readyBundle } from '../core/plan/index.ts';
 import { prepare } from './assets.ts';
 import type { Command } from './command.ts';
 import { jobOf, printProblems } from './load.ts';

@@ -1,4 +1,4 @@
-import type { Plan } from '../core/plan.ts';
+import type { Plan } from '../core/plan/index.ts';
 import { fail } from '../core/problem.ts';
 import { saySize } from '../core/units/index.ts';
 import { stockFile, type StockFormat } from '../packet/index.ts';

@@ -1,5 +1,5 @@
-import { layerOf, inkBench } from '../core/plan/asks/index.ts';
-import { ratesOf } from '../core/plan/stencils.ts';
+import { layerOf, inkBench } from '../core/asks/index.ts';
+import { ratesOf } from '../core/plan/parts/stencils.ts';
 import { fail } from '../core/problem.ts';
 import { cutFile, sayUses } from '../packet/index.ts';
 import type { Command } from './command.ts';

@@ -1,4 +1,4 @@
-import type { Plan } from '../core/plan.ts';
+import type { Plan } from '../core/plan/index.ts';
 
 /** The few figures a printmaker asks for first. */
 export function headlines(plan: Plan): string[] {

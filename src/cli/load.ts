@@ -1,6 +1,7 @@
 import { checkJob, type JobBundle } from '../core/job/index.ts';
-import { plan, readyBundle, type Plan } from '../core/plan.ts';
-import { fail, ProblemError, sayProblem, type Problem } from '../core/problem.ts';
+import { plan, readyBundle, type Plan } from '../core/plan/index.ts';
+import { fail, ProblemError, type Problem } from '../core/problem.ts';
+import { tellProblem } from '../words/index.ts';
 import { prepare } from './assets.ts';
 import type { Call } from './command.ts';
 import { readJobAt } from './folder.ts';
@@ -21,5 +22,5 @@ export async function planOf(bundle: JobBundle): Promise<Plan> {
 }
 
 export function printProblems(problems: readonly Problem[], to: (line: string) => void = console.error): void {
-  for (const p of problems) to(`${p.severity}: ${sayProblem(p)}`);
+  for (const p of problems) to(`${p.severity}: ${tellProblem(p)}`);
 }

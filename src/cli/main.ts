@@ -1,6 +1,7 @@
 #!/usr/bin/env node
 import { parseArgs } from 'node:util';
-import { ProblemError, sayProblem } from '../core/problem.ts';
+import { ProblemError } from '../core/problem.ts';
+import { tellProblem } from '../words/index.ts';
 import { again } from './again.ts';
 import { check } from './check.ts';
 import { cut } from './cut.ts';
@@ -94,7 +95,7 @@ main(process.argv.slice(2)).then(
     process.exitCode = code;
   },
   (error: unknown) => {
-    if (error instanceof ProblemError) for (const p of error.problems) console.error(`${p.severity}: ${sayProblem(p)}`);
+    if (error instanceof ProblemError) for (const p of error.problems) console.error(`${p.severity}: ${tellProblem(p)}`);
     else console.error(error);
     process.exitCode = 1;
   },

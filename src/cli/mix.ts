@@ -1,4 +1,4 @@
-import { askBatch } from '../core/plan/asks/index.ts';
+import { askBatch } from '../core/asks/index.ts';
 import { fail } from '../core/problem.ts';
 import type { Command } from './command.ts';
 import { jobOf, planOf, printProblems } from './load.ts';

@@ -1,5 +1,5 @@
 import type { OrderWishes } from '../core/ink/index.ts';
-import { askOrders } from '../core/plan/asks/index.ts';
+import { askOrders } from '../core/asks/index.ts';
 import { fail } from '../core/problem.ts';
 import type { Command } from './command.ts';
 import { jobOf, planOf, printProblems } from './load.ts';

@@ -1,5 +1,5 @@
 import { drawdownSheet, readSheetPhoto } from '../core/ink/index.ts';
-import { inkFromSheet, photographOf } from '../core/plan/asks/index.ts';
+import { inkFromSheet, photographOf } from '../core/asks/index.ts';
 import { fail } from '../core/problem.ts';
 import { readPicture } from '../core/separate/index.ts';
 import { prepare } from './assets.ts';

@@ -1,5 +1,5 @@
 import type { Complaint } from '../core/ink/index.ts';
-import { askComplaint, askPot, layerOf, inkBench } from '../core/plan/asks/index.ts';
+import { askComplaint, askPot, layerOf, inkBench } from '../core/asks/index.ts';
 import { fail } from '../core/problem.ts';
 import type { Command } from './command.ts';
 import { jobOf, printProblems } from './load.ts';

@@ -1,4 +1,4 @@
-import { askRecipe } from '../core/plan/asks/index.ts';
+import { askRecipe } from '../core/asks/index.ts';
 import { fail } from '../core/problem.ts';
 import type { Command } from './command.ts';
 import { jobOf, printProblems } from './load.ts';

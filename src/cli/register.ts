@@ -1,6 +1,6 @@
 import { writeCsv } from '../core/edition/index.ts';
 import { writeJob, writeJobFile } from '../core/job/index.ts';
-import type { TestedRegister } from '../core/plan.ts';
+import type { TestedRegister } from '../core/plan/index.ts';
 import { measuredRegister, readTestTable, registerTestSheet, testTable } from '../core/press/index.ts';
 import { fail } from '../core/problem.ts';
 import type { Command } from './command.ts';

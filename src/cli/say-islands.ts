@@ -1,6 +1,6 @@
-import type { Plan } from '../core/plan.ts';
+import type { Plan } from '../core/plan/index.ts';
 import { regionBox, type Region } from '../core/form/index.ts';
-import { shownBy } from '../core/plan/costs.ts';
+import { shownBy } from '../core/plan/parts/costs.ts';
 
 type Stencil = Plan['layers'][number]['stencil'];
 

@@ -1,6 +1,6 @@
 import type { Job, JobPicture } from '../core/job/index.ts';
-import { potsOf } from '../core/plan/asks/index.ts';
-import { materialsOf } from '../core/plan.ts';
+import { potsOf } from '../core/asks/index.ts';
+import { materialsOf } from '../core/plan/index.ts';
 import { fail } from '../core/problem.ts';
 import { heightOfCrop, type Picture } from '../core/separate/index.ts';
 import type { Call, Command } from './command.ts';

@@ -9,7 +9,7 @@ import {
   writeShelf,
   type InkShelf,
 } from '../core/ink/index.ts';
-import { shelfWithJob } from '../core/plan/asks/index.ts';
+import { shelfWithJob } from '../core/asks/index.ts';
 import { fail, ProblemError, type Problem } from '../core/problem.ts';
 import type { Command } from './command.ts';
 import { writeNew } from './drawdowns.ts';

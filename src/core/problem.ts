@@ -1,3 +1,5 @@
+import type { Saying } from '../words/say.ts';
+
 /** How bad it is: an error stops the packet, a warning is printed in it, a note explains. */
 export type Severity = 'error' | 'warning' | 'note';
 
@@ -6,32 +8,41 @@ export interface Problem {
   readonly severity: Severity;
   /** Stable and machine-readable, kebab-case: `drawing-has-text`. */
   readonly code: string;
-  /** Where in the Job or file: `layers[2].ink`, `kelp.svg line 12`. */
-  readonly place: string;
-  readonly message: string;
-  readonly advice: string;
+  /** Where in the Job's document, for programs: `layers[2].ink`. Empty where it is no field of the Job. */
+  readonly path: string;
+  /** Where, as a printmaker says it: `the ink of run 1 (Sky)`. Left out until someone who knows the Job has looked (`job/where.ts`). */
+  readonly where?: Saying;
+  readonly message: Said;
+  readonly advice: Said;
 }
+
+/** While the house moves over: sentences that are not yet data. */
+export type Said = Saying | string;
 
 /** Thrown where no result is possible. Holds every problem found, not only the first. */
 export class ProblemError extends Error {
   readonly problems: readonly Problem[];
   constructor(problems: readonly Problem[]) {
-    super(problems.map(sayProblem).join('\n'));
+    super(problems.map(traceOf).join('\n'));
     this.name = 'ProblemError';
     this.problems = problems;
   }
 }
 
-export function problem(severity: Severity, code: string, place: string, message: string, advice: string): Problem {
-  return { severity, code, place, message, advice };
+/** `place`: a path in the Job, or a saying where it is no field of it (a file and its line, an option). */
+export function problem(severity: Severity, code: string, place: string | Saying, message: Said, advice: Said): Problem {
+  return typeof place === 'string'
+    ? { severity, code, path: place, message, advice }
+    : { severity, code, path: '', where: place, message, advice };
 }
 
 /** Shorthand for the common case: one error, thrown. */
-export function fail(code: string, place: string, message: string, advice: string): never {
+export function fail(code: string, place: string | Saying, message: Said, advice: Said): never {
   throw new ProblemError([problem('error', code, place, message, advice)]);
 }
 
-/** One line for terminal, page and screen. */
-export function sayProblem(p: Problem): string {
-  return `${p.place}: ${p.message} ${p.advice}`.trim();
+/** What a stack trace shows a programmer. Printmakers read `tellProblem` (words). */
+function traceOf(p: Problem): string {
+  const message = typeof p.message === 'string' ? p.message : `${p.message.key} ${JSON.stringify(p.message.values ?? {})}`;
+  return `${p.code}${p.path && ` at ${p.path}`}: ${message}`;
 }

@@ -1,5 +1,5 @@
 import { offsetRegion, tidy, type Region, type Segment } from '../core/form/index.ts';
-import type { Plan } from '../core/plan.ts';
+import type { Plan } from '../core/plan/index.ts';
 import { fail } from '../core/problem.ts';
 import { defaultMaterials, writePaths, type Material } from '../core/stencil/index.ts';
 

@@ -1,4 +1,4 @@
-import type { CutUse, Plan } from '../core/plan.ts';
+import type { CutUse, Plan } from '../core/plan/index.ts';
 
 type PlannedCut = Plan['cuts'][number];
 

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { readFileSync } from 'node:fs';
 import { logLine } from '../core/edition/index.ts';
-import { countLogName, plan } from '../core/plan.ts';
+import { countLogName, plan } from '../core/plan/index.ts';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { makePacket } from './index.ts';
 import { smallJob } from './packet-jobs.ts';

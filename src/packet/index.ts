@@ -1,6 +1,6 @@
 import { registerRows, writeCsv } from '../core/edition/index.ts';
 import type { JobBundle } from '../core/job/index.ts';
-import type { Plan } from '../core/plan.ts';
+import type { Plan } from '../core/plan/index.ts';
 import { fail } from '../core/problem.ts';
 import { quietTask, type Task } from '../core/task.ts';
 import { textsWithLengths } from '../core/units/index.ts';
@@ -54,6 +54,8 @@ export interface PacketWishes {
   readonly date?: string;
   /** The language of the pages; English without. Names and notes stay as they are, and so do the single files. */
   readonly speech?: Speech;
+  /** The same for what is said by key. */
+  readonly language?: string;
   readonly task?: Task;
 }
 
@@ -62,7 +64,7 @@ export interface PacketWishes {
  * page. Throws ProblemError when the margin leaves no page, or a page would go over its margins.
  */
 export async function makePacket(bundle: JobBundle, plan: Plan, wishes: PacketWishes): Promise<PacketFile[]> {
-  const { fonts, printer, date = '', speech, task = quietTask } = wishes;
+  const { fonts, printer, date = '', speech, language = 'en', task = quietTask } = wishes;
   if (!(printer.marginMm >= 0 && printer.marginMm <= 30)) {
     fail(
       'printer-margin',
@@ -80,7 +82,7 @@ export async function makePacket(bundle: JobBundle, plan: Plan, wishes: PacketWi
     plan.job.units === 'in' ? { written: textsWithLengths(bundle.job) } : undefined,
   );
   const pages: Task = { report: (share, note) => task.report(share * 0.5, note), pause: () => task.pause() };
-  const setting = newSetting({ book, bundle, plan, marginMm: printer.marginMm, date });
+  const setting = newSetting({ book, bundle, plan, marginMm: printer.marginMm, date, language });
   await makePages(setting, pages);
   keepMargins(book.pages, printer.marginMm);
   const files: PacketFile[] = [
@@ -121,7 +123,7 @@ export async function makePacket(bundle: JobBundle, plan: Plan, wishes: PacketWi
     both(`stock-${sheet.number}`, laid, what);
     files.push({
       path: `cut/stock-${sheet.number}.pdf`,
-      bytes: await stockTiles(plan, sheet, laid, { fonts, printer, speech, task }),
+      bytes: await stockTiles(plan, sheet, laid, { fonts, printer, speech, language, task }),
       what: 'the same in parts, for this printer, with joining marks',
     });
     await task.pause();

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { convertIndexedToRgb, decode } from 'fast-png';
 import { beforeAll, expect, test } from 'vitest';
 import type { JobBundle } from '../core/job/index.ts';
-import { plan, type Plan } from '../core/plan.ts';
+import { plan, type Plan } from '../core/plan/index.ts';
 import { ProblemError } from '../core/problem.ts';
 import { Cancelled } from '../core/task.ts';
 import { makePacket, type PacketFile, type PacketWishes } from './index.ts';

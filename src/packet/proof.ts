@@ -1,4 +1,4 @@
-import type { Plan } from '../core/plan.ts';
+import type { Plan } from '../core/plan/index.ts';
 import { paintOverPicture } from '../core/print/index.ts';
 import type { Indexed } from './files/png.ts';
 

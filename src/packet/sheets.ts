@@ -1,5 +1,5 @@
 import type { NumberedEdition } from '../core/edition/index.ts';
-import type { Plan } from '../core/plan.ts';
+import type { Plan } from '../core/plan/index.ts';
 
 export interface SheetGroup {
   /** A, B, C …: pencilled on the back of each sheet with its number. */

@@ -1,4 +1,4 @@
-import type { Plan, PlannedStock } from '../core/plan.ts';
+import type { Plan, PlannedStock } from '../core/plan/index.ts';
 import { fail } from '../core/problem.ts';
 import { quietTask, type Task } from '../core/task.ts';
 import { cutLinesOf, kerfOf, type CutLines } from './cut-lines.ts';

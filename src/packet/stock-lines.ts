@@ -1,5 +1,5 @@
 import type { Segment } from '../core/form/index.ts';
-import type { Plan, PlannedStock } from '../core/plan.ts';
+import type { Plan, PlannedStock } from '../core/plan/index.ts';
 import type { CutLines } from './cut-lines.ts';
 import { sayKerf } from './files/cut-svg.ts';
 import type { FlatSheet, OpenLine } from './files/flat-sheet.ts';

@@ -1,9 +1,9 @@
 import type { Box } from '../core/form/index.ts';
-import type { Plan, PlannedStock } from '../core/plan.ts';
+import type { Plan, PlannedStock } from '../core/plan/index.ts';
 import { quietTask, type Task } from '../core/task.ts';
 import { textsWithLengths } from '../core/units/index.ts';
 import type { FlatSheet, OpenLine } from './files/flat-sheet.ts';
-import { type, type TrueSizeSetting } from './pages/setting.ts';
+import { type, voiceOf, type TrueSizeSetting } from './pages/setting.ts';
 import { tileMap, tilingOf, trueSizePages } from './pages/true-size.ts';
 import { openBook, type FontFiles } from './pdf/book.ts';
 import type { Page, Placing } from './pdf/page.ts';
@@ -15,6 +15,7 @@ export interface TileWishes {
   readonly printer: Printer;
   /** Another language than English. */
   readonly speech?: Speech;
+  readonly language?: string;
   readonly task?: Task;
 }
 
@@ -29,7 +30,7 @@ export async function stockTiles(
   plan: Plan,
   stock: PlannedStock,
   sheet: FlatSheet,
-  { fonts, printer, speech, task = quietTask }: TileWishes,
+  { fonts, printer, speech, language = 'en', task = quietTask }: TileWishes,
 ): Promise<Uint8Array> {
   const size = pageSize(printer.page);
   const { units } = plan.job;
@@ -40,7 +41,7 @@ export async function stockTiles(
     speech,
     units === 'in' ? { written: textsWithLengths(plan.job) } : undefined,
   );
-  const setting: TrueSizeSetting = { book, plan, units, marginMm: printer.marginMm, bare: new Set() };
+  const setting: TrueSizeSetting = { book, plan, units, ...voiceOf({ language, units }), marginMm: printer.marginMm, bare: new Set() };
   const extent = usedPart(stock);
   overview(setting, stock, sheet, extent);
   const pages = trueSizePages(setting, {

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { expect, test } from 'vitest';
 import { readDxf, readPathData, regionArea, regionBox, tidy } from '../core/form/index.ts';
-import { plan } from '../core/plan.ts';
+import { plan } from '../core/plan/index.ts';
 import { ProblemError } from '../core/problem.ts';
 import { flatSvg } from './files/flat-sheet.ts';
 import { cutFile, makePacket, stockFile } from './index.ts';

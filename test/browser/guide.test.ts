@@ -1,7 +1,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { de } from '../../src/workbench/words/de/index.ts';
-import { en } from '../../src/workbench/words/en/index.ts';
+import { de } from '../../src/words/de/bench/index.ts';
+import { en } from '../../src/words/en/bench/index.ts';
 import { violations } from './axe.ts';
 import { openBench, openBrowser, proofColour, serveBench, settled, tidePool, type BenchServer } from './bench-page.ts';
 

@@ -1,8 +1,8 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { coreInGerman } from '../../src/workbench/words/core/de/index.ts';
-import { de } from '../../src/workbench/words/de/index.ts';
-import { en } from '../../src/workbench/words/en/index.ts';
+import { de } from '../../src/words/de/bench/index.ts';
+import { en } from '../../src/words/en/bench/index.ts';
 import { violations } from './axe.ts';
 import { writeJobFile, type JobBundle } from '../../src/core/job/index.ts';
 import { openBrowser, serveBench, tidePool, type BenchServer } from './bench-page.ts';

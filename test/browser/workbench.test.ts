@@ -6,8 +6,8 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { prepare } from '../../src/cli/assets.ts';
 import { contentSecurityPolicy } from '../../src/cli/serve.ts';
 import { writeJobFile } from '../../src/core/job/index.ts';
-import { plan, readyBundle } from '../../src/core/plan.ts';
-import { digestPlan } from '../../src/workbench/worker/digest.ts';
+import { plan, readyBundle } from '../../src/core/plan/index.ts';
+import { digestPlan } from '../../src/workbench/engine/digest.ts';
 import {
   openBench,
   openBrowser,

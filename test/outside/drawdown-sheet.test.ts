@@ -3,7 +3,7 @@ import { prepare } from '../../src/cli/assets.ts';
 import { deltaE00, type Lab } from '../../src/core/colour/index.ts';
 import { emptyShelf, readSheetPhoto, readShelf, writeShelf, usualLadder } from '../../src/core/ink/index.ts';
 import { parseJob } from '../../src/core/job/index.ts';
-import { askInks, inkFromSheet, inkFromShelf, photographOf, shelfWithJob } from '../../src/core/plan/asks/index.ts';
+import { askInks, inkFromSheet, inkFromShelf, photographOf, shelfWithJob } from '../../src/core/asks/index.ts';
 import { ProblemError } from '../../src/core/problem.ts';
 import { readPicture } from '../../src/core/separate/index.ts';
 import { readJobAt } from '../../src/cli/folder.ts';

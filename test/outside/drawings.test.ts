@@ -6,7 +6,7 @@ import { beforeAll, expect, test } from 'vitest';
 import { prepare, readFonts } from '../../src/cli/assets.ts';
 import { rasterize, readSvg } from '../../src/core/form/index.ts';
 import { parseJob, type JobBundle } from '../../src/core/job/index.ts';
-import { plan } from '../../src/core/plan.ts';
+import { plan } from '../../src/core/plan/index.ts';
 import { makePacket } from '../../src/packet/index.ts';
 
 const icons = createRequire(import.meta.url)

@@ -7,7 +7,7 @@ import { getDocument, OPS, type PDFDocumentProxy, type PDFPageProxy } from 'pdfj
 import { beforeAll, expect, test } from 'vitest';
 import { prepare, readFonts } from '../../src/cli/assets.ts';
 import { readJobAt } from '../../src/cli/folder.ts';
-import { plan, readyBundle, type Plan } from '../../src/core/plan.ts';
+import { plan, readyBundle, type Plan } from '../../src/core/plan/index.ts';
 import { makePacket, type PacketFile } from '../../src/packet/index.ts';
 
 // The packet of the first job, looked at by programs of others: an independent PDF reader and painter (pdfjs-dist), an

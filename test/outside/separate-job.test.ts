@@ -2,8 +2,8 @@ import { convertIndexedToRgb, decode as decodePng, encode as encodePng } from 'f
 import { beforeAll, expect, test } from 'vitest';
 import { prepare, readFonts } from '../../src/cli/assets.ts';
 import { readJobFile, writeJobFile, type Job } from '../../src/core/job/index.ts';
-import { jobOfSeparation, separateRequest, type SeparateQuestion } from '../../src/core/plan/asks/index.ts';
-import { plan, type Plan } from '../../src/core/plan.ts';
+import { jobOfSeparation, separateRequest, type SeparateQuestion } from '../../src/core/asks/index.ts';
+import { plan, type Plan } from '../../src/core/plan/index.ts';
 import { readPicture, separated, type Picture, type Separation } from '../../src/core/separate/index.ts';
 import { quietTask } from '../../src/core/task.ts';
 import { makePacket, type PacketFile } from '../../src/packet/index.ts';
@@ -63,7 +63,7 @@ beforeAll(async () => {
 });
 
 const errorsOf = (made: Plan): string[] =>
-  made.problems.filter((p) => p.severity === 'error').map((p) => `${p.code} ${p.place}: ${p.message}`);
+  made.problems.filter((p) => p.severity === 'error').map((p) => `${p.code} ${p.path}: ${p.message}`);
 
 /** Share of the pixels of the separation where the Plan has the same layers, looked up at the same place of the image. */
 function agreement({ separation, made }: Printed): number {

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { levelsOf, fieldOf, freeCodes, energyOf } from '../../src/core/separate/masks.ts';
+import { levelsOf, fieldOf, freeCodes, energyOf } from '../../src/core/separate/prepare/masks.ts';
 import { relaxed } from '../../src/core/separate/kernels/relax.ts';
-import { outlinesOf } from '../../src/core/separate/outline.ts';
+import { outlinesOf } from '../../src/core/separate/finish/outline.ts';
 import { rasterizeInto } from '../../src/core/form/index.ts';
 import { seeded } from '../../src/core/random.ts';
-import { permutations } from '../../src/core/separate/search.ts';
+import { permutations } from '../../src/core/separate/search/search.ts';
 
 /** A picture of soft blotches. */
 function blotches(size: number, seed: number): Float32Array {

@@ -258,7 +258,7 @@ describe('the edition', () => {
     expect(record.fields.find((field) => field.id === 'edition')!.value).toBe(
       '6 numbered, 2 A/P, 1 B.A.T., 1 P/P, 1 state proof, 1 colour trial',
     );
-    expect(record.problems.map((one) => one.place)).toEqual(['record.other', 'record.printer']);
+    expect(record.problems.map((one) => one.path)).toEqual(['record.other', 'record.printer']);
     expect(record.rejected).toBe(2);
     expect(record.footing).toContain('2 rejected, 1 good one without a number');
     expect(colophon(facts, edition)).toMatch(

@@ -21,7 +21,7 @@ const codesOf = (reading: Reading): string[] => {
     spectrumFromReading(reading, 'inks[2].over');
   } catch (error) {
     if (error instanceof ProblemError) {
-      for (const p of error.problems) expect(p.place).toBe('inks[2].over');
+      for (const p of error.problems) expect(p.path).toBe('inks[2].over');
       return error.problems.map((p) => p.code);
     }
     throw error;

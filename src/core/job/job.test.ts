@@ -69,7 +69,7 @@ describe('the Job document', () => {
       expect.unreachable();
     } catch (error) {
       const { problems } = error as ProblemError;
-      expect(problems.map((p) => p.place)).toEqual(
+      expect(problems.map((p) => p.path)).toEqual(
         expect.arrayContaining(['title', 'image.widthMm', 'image.heightMm', 'layers[0].id', 'layers[0].side', 'layers[0].strength']),
       );
       for (const p of problems) {

@@ -5,12 +5,12 @@ import type { Codes, GroundCube } from '../print/index.ts';
 import type { EdgeRidge } from '../press/index.ts';
 import type { Problem } from '../problem.ts';
 import type { Stencil } from '../stencil/index.ts';
-import type { PlannedPress } from './press.ts';
-import type { PlannedEdition } from './edition.ts';
-import type { CutSet, CutUse } from './cut-pairs.ts';
-import type { Learning } from './learning.ts';
-import type { PlannedRegister } from './register.ts';
-import type { PlannedStock } from './stock.ts';
+import type { PlannedPress } from './parts/press.ts';
+import type { PlannedEdition } from './parts/edition.ts';
+import type { CutSet, CutUse } from './parts/cut-pairs.ts';
+import type { Learning } from './parts/learning.ts';
+import type { PlannedRegister } from './parts/register.ts';
+import type { PlannedStock } from './parts/stock.ts';
 
 /** What follows from a Job. Everything the packet prints and the Workbench shows is in here. */
 export interface Plan {

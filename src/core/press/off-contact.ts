@@ -1,5 +1,6 @@
 import { fail, problem } from '../problem.ts';
 import type { Problem } from '../problem.ts';
+import { figure, length, lengths, name as asName, say, share, type Saying } from '../../words/say.ts';
 import { studioDefaults } from './defaults.ts';
 import { checkSize, strokeOf } from './fit.ts';
 import type { Side, SizeMm } from './fit.ts';
@@ -15,7 +16,7 @@ const bySize: readonly (readonly [string, number, number, number])[] = [
 export interface GapAdvice {
   readonly gapMm: number;
   readonly rangeMm: readonly [number, number];
-  readonly why: string;
+  readonly why: Saying;
 }
 
 /**
@@ -29,25 +30,29 @@ export function adviseGap(imageMm: SizeMm, tensionNPerCm?: number): GapAdvice {
     fail(
       'tension',
       'screen.tensionNPerCm',
-      `A mesh cannot have a tension of ${tensionNPerCm} N/cm.`,
-      'Leave the tension out when it is not known.',
+      say('press.tensionImpossible', { tension: figure(tensionNPerCm, 2, false) }),
+      say('press.leaveTensionOut'),
     );
   if (tensionNPerCm !== undefined && tensionNPerCm >= studioDefaults.tightNPerCm) {
     const most = 25.4 / 16;
-    return { gapMm: Math.min(most, low), rangeMm: [1, most], why: `A mesh of ${tensionNPerCm} N/cm needs at most 1/16 in (1.6 mm).` };
+    return {
+      gapMm: Math.min(most, low),
+      rangeMm: [1, most],
+      why: say('press.tightMeshGap', { tension: figure(tensionNPerCm, 1, false), most: length(most, 1) }),
+    };
   }
   if (tensionNPerCm !== undefined && tensionNPerCm < studioDefaults.slackNPerCm) {
     const range = [Math.min(low * 1.5, 6.35), Math.min(high * 1.5, 6.35)] as const;
     return {
       gapMm: (range[0] + range[1]) / 2,
       rangeMm: range,
-      why: `A print up to ${name} on slack mesh (${tensionNPerCm} N/cm): half as much again as usual. New mesh would keep register better.`,
+      why: say('press.slackMeshGap', { size: asName(name), tension: figure(tensionNPerCm, 1, false) }),
     };
   }
   return {
     gapMm: (low + high) / 2,
     rangeMm: [low, high],
-    why: `A print up to ${name} by hand${tensionNPerCm === undefined ? ', tension not known' : ''}. Enough when the mesh snaps up behind the blade.`,
+    why: say(tensionNPerCm === undefined ? 'press.gapTensionUnknown' : 'press.gapByHand', { size: asName(name) }),
   };
 }
 
@@ -114,8 +119,8 @@ export function offContact(input: {
     fail(
       'gap',
       'screen.offContactMm',
-      `A gap of ${gaps.join(' to ')} mm is no gap that a screen has.`,
-      'Give the gap between mesh and paper in mm, usually 1.5 to 6.',
+      say('press.gapImpossible', { gap: lengths(gaps, 'to') }),
+      say('press.giveGap', { usual: lengths([1.5, 6], 'to') }),
     );
   const along = strokeOf(hingeSide) === 'y' ? 1 : 0;
   const across = 1 - along;
@@ -127,8 +132,8 @@ export function offContact(input: {
     fail(
       'frame-under-image',
       'screen',
-      `The inside of the frame (${frame.join(' × ')} mm) leaves no mesh around the image (${image.join(' × ')} mm).`,
-      'Take a larger frame or a smaller image.',
+      say('press.noMeshAround', { frame: lengths(frame), image: lengths(image) }),
+      say('press.largerFrame'),
     );
   }
   const blade = Math.min(input.squeegeeMm ?? image[across] + 2 * studioDefaults.bladePastImageMm[0], frame[across] - 1);
@@ -155,35 +160,19 @@ export function offContact(input: {
 }
 
 function strainProblems(strain: number, gapMm: number, strainOf: (times: number) => number): Problem[] {
-  const percent = (strain * 100).toFixed(2);
   let [most, over] = [0, 1];
   for (let step = 0; step < 40 && strain >= studioDefaults.strainDoubtful; step++) {
     const middle = (most + over) / 2;
     if (strainOf(middle) < studioDefaults.strainDoubtful) most = middle;
     else over = middle;
   }
-  const safe = (Math.floor(most * gapMm * 10) / 10).toFixed(1);
+  const values = { gap: length(gapMm, 1), strain: share(strain, 2) };
+  const lower = say('press.lowerGap', { safe: length(Math.floor(most * gapMm * 10) / 10, 1) });
   if (strain >= studioDefaults.strainTears) {
-    return [
-      problem(
-        'error',
-        'gap-tears-mesh',
-        'screen.offContactMm',
-        `A gap of ${gapMm.toFixed(1)} mm stretches the mesh by ${percent} % so near the frame: it can tear or come off the frame.`,
-        `Lower the gap to about ${safe} mm or leave more room between image and frame.`,
-      ),
-    ];
+    return [problem('error', 'gap-tears-mesh', 'screen.offContactMm', say('press.gapTears', values), lower)];
   }
   if (strain >= studioDefaults.strainDoubtful) {
-    return [
-      problem(
-        'warning',
-        'gap-stretches-mesh',
-        'screen.offContactMm',
-        `A gap of ${gapMm.toFixed(1)} mm stretches the mesh by ${percent} %: the edges of the image drift outwards and the mesh slackens in time.`,
-        `Lower the gap to about ${safe} mm or leave more room between image and frame.`,
-      ),
-    ];
+    return [problem('warning', 'gap-stretches-mesh', 'screen.offContactMm', say('press.gapStretches', values), lower)];
   }
   return [];
 }

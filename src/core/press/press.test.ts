@@ -1,3 +1,4 @@
+import { inEnglish } from '../../../test/said.ts';
 import { describe, expect, test } from 'vitest';
 import { ProblemError } from '../problem.ts';
 import {
@@ -102,7 +103,7 @@ describe('does the screen fit', () => {
     const fit = fitScreen({ frameInsideMm: [170, 300], imageMm: [180, 240], hingeSide: 'top' });
     expect(fit.verdict).toBe('no');
     expect(fit.problems.map((one) => one.code)).toContain('screen-too-small');
-    expect(fit.problems.some((one) => one.message.includes('5 mm past'))).toBe(true);
+    expect(fit.problems.some((one) => inEnglish(one.message).includes('5 mm past'))).toBe(true);
     expect(fit.remedies.map((one) => one.what)).toContain('larger frame');
   });
 
@@ -144,7 +145,7 @@ describe('off-contact', () => {
   test('a gap that would tear the mesh is an error that names a safe one', () => {
     const torn = offContact({ ...shared, imageMm: [380, 490], gapMm: 12 });
     expect(torn.problems[0]).toMatchObject({ severity: 'error', code: 'gap-tears-mesh' });
-    const safe = Number(/about ([\d.]+) mm/.exec(torn.problems[0].advice)![1]);
+    const safe = Number(/about ([\d.]+) mm/.exec(inEnglish(torn.problems[0].advice))![1]);
     expect(offContact({ ...shared, imageMm: [380, 490], gapMm: safe }).problems).toEqual([]);
     expect(codeOf(() => offContact({ ...shared, gapMm: -1 }))).toBe('gap');
     expect(codeOf(() => offContact({ ...shared, imageMm: [400, 490], gapMm: 2 }))).toBe('frame-under-image');

@@ -9,18 +9,18 @@ export {
   scaledLab,
   tidyCrop,
   tidyShare,
-} from './picture/index.ts';
-export type { Crop, Picture, PictureModules, Pixels } from './picture/index.ts';
+} from '../image/index.ts';
+export type { Crop, Picture, PictureModules, Pixels } from '../image/index.ts';
 export { separate, separated } from './separate.ts';
-export { isBlackStripe } from './strike.ts';
-export { doErrand } from './errand.ts';
-export type { Errand, ErrandDone, Hands } from './errand.ts';
-export { importanceOf, markWeights, weightName } from './importance.ts';
-export type { Mark, WeightName } from './importance.ts';
-export { jobPartsOf } from './job-data.ts';
-export type { JobParts } from './job-data.ts';
-export type { LayerWish } from './search.ts';
-export type { Pot, PotShare } from './recipe.ts';
+export { isBlackStripe } from './finish/strike.ts';
+export { doErrand } from './search/errand.ts';
+export type { Errand, ErrandDone, Hands } from './search/errand.ts';
+export { importanceOf, markWeights, weightName } from './prepare/importance.ts';
+export type { Mark, WeightName } from './prepare/importance.ts';
+export { jobPartsOf } from './finish/job-data.ts';
+export type { JobParts } from './finish/job-data.ts';
+export type { LayerWish } from './search/search.ts';
+export type { Pot, PotShare } from './search/recipe.ts';
 export type {
   Baseline,
   Difference,

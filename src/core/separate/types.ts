@@ -3,9 +3,9 @@ import type { Box, Region } from '../form/index.ts';
 import type { Surface } from '../ink/index.ts';
 import type { Problem } from '../problem.ts';
 import type { KnifeRates, Material, Stencil } from '../stencil/index.ts';
-import type { Crop, Picture } from './picture/index.ts';
-import type { Pot, PotShare } from './recipe.ts';
-import type { LayerWish } from './search.ts';
+import type { Crop, Picture } from '../image/index.ts';
+import type { Pot, PotShare } from './search/recipe.ts';
+import type { LayerWish } from './search/search.ts';
 
 /** What to do about colours the inks can't reach: leave them to the nearest overlap, or first fit one of these into their reach. */
 export type GamutIntent = 'nearest' | 'lightness' | 'chroma' | 'contrast';

@@ -1,5 +1,5 @@
 import { writeCsv } from '../../core/edition/index.ts';
-import type { Plan } from '../../core/plan.ts';
+import type { Plan } from '../../core/plan/index.ts';
 import { sheetGroups, sheetNames } from '../sheets.ts';
 
 /** Every overlap that covers area on every paper. */

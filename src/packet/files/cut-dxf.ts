@@ -1,5 +1,5 @@
 import { writeDxf } from '../../core/form/index.ts';
-import type { Plan } from '../../core/plan.ts';
+import type { Plan } from '../../core/plan/index.ts';
 import type { CutLines } from '../cut-lines.ts';
 import { markArmMm, registerMarks } from '../marks.ts';
 

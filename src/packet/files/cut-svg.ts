@@ -1,7 +1,7 @@
 import type { CutLines } from '../cut-lines.ts';
 import { markArmMm, registerMarks } from '../marks.ts';
 
-type CutLayer = import('../../core/plan.ts').Plan['layers'][number];
+type CutLayer = import('../../core/plan/index.ts').Plan['layers'][number];
 
 /**
  * A stencil as SVG at true size: one unit is one millimetre, origin at the image's top left corner, so that every stencil

@@ -1,4 +1,4 @@
-import type { Plan } from '../../core/plan.ts';
+import type { Plan } from '../../core/plan/index.ts';
 
 /**
  * The Plan as JSON. Rasters and long point lists are told by their length only (`{ "values": 6026200, "kind": "Uint8Array" }`):

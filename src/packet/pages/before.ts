@@ -1,4 +1,5 @@
 import { problem, type Problem } from '../../core/problem.ts';
+import { tellSaid } from '../../words/index.ts';
 import { missingLetters, told as said, wrap } from '../pdf/type.ts';
 import { startPage, type, type Frame, type Setting } from './setting.ts';
 
@@ -17,8 +18,11 @@ export function beforePages(setting: Setting): void {
     const { page, left, width } = frame;
     page.rect(left, y, 4.2, 4.2, { stroke: '#000000', lineMm: 0.3 });
     const from = y;
-    y = page.para(left + 8, y + 0.3, width - 8, told.message, { ...body, weight: told.severity === 'note' ? 'regular' : 'semibold' });
-    if (told.advice) y = page.para(left + 8, y, width - 8, told.advice, body);
+    y = page.para(left + 8, y + 0.3, width - 8, tellSaid(told.message), {
+      ...body,
+      weight: told.severity === 'note' ? 'regular' : 'semibold',
+    });
+    if (told.advice) y = page.para(left + 8, y, width - 8, tellSaid(told.advice), body);
     y = page.para(left + 8, y, width - 8, whereTold(told), { size: 8.5 });
     y = Math.max(y + 4, from + 12);
   }
@@ -28,8 +32,8 @@ export function beforePages(setting: Setting): void {
 function heightOf(setting: Setting, told: Problem, widthMm: number): number {
   const { faces } = setting.book;
   const lines =
-    wrap(faces, said(faces, told.message), widthMm, { ...type.body, weight: 'semibold' }).length +
-    (told.advice ? wrap(faces, said(faces, told.advice), widthMm, type.body).length : 0);
+    wrap(faces, said(faces, tellSaid(told.message)), widthMm, { ...type.body, weight: 'semibold' }).length +
+    (told.advice ? wrap(faces, said(faces, tellSaid(told.advice)), widthMm, type.body).length : 0);
   return lines * 5.1 + 6;
 }
 
@@ -55,7 +59,7 @@ function lettersMissing(setting: Setting): Problem[] {
 }
 
 /** An address in the job's file (`layers[5].ink`) helps nobody on paper: the sentence itself says where. */
-function whereTold({ severity, place }: Problem): string {
+function whereTold({ severity, path: place }: Problem): string {
   const kind = severity === 'note' ? 'for your information' : severity;
   return /^\w+(\[\d+\]|\.\w)\S*$/.test(place) ? kind : `${kind}: ${place}`;
 }

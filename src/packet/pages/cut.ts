@@ -1,7 +1,7 @@
 import { cautions } from '../../core/edition/index.ts';
-import { shownBy } from '../../core/plan/costs.ts';
+import { shownBy } from '../../core/plan/parts/costs.ts';
 import { drawnExtent, registerMarks } from '../marks.ts';
-import { ratesOf } from '../../core/plan/stencils.ts';
+import { ratesOf } from '../../core/plan/parts/stencils.ts';
 import { sayLength } from '../../core/units/index.ts';
 import { cornersOf, sharpDeg, type Corner } from '../../core/stencil/index.ts';
 import { sayUses } from '../cut-uses.ts';

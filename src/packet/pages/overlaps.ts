@@ -1,4 +1,4 @@
-import type { PlannedOverlap } from '../../core/plan.ts';
+import type { PlannedOverlap } from '../../core/plan/index.ts';
 import { bandInWords, drawProof, drawStack, drawSwatch, shareInWords } from './parts.ts';
 import { startPage, type, type Frame, type Pages, type PlannedPaper, type Setting } from './setting.ts';
 import { labWords } from './words.ts';

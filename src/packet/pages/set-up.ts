@@ -13,7 +13,7 @@ export function* setUpPages(setting: Setting): Pages {
   const fine = setting.units === 'mm' ? 2 : 3;
   let y = top;
   y = fact(page, words.x, y, words.width, 'Gap under the mesh', lengthIn(setting, press.gapMm));
-  y = page.para(words.x, y, words.width, press.gap.why, type.small) + 4;
+  y = page.para(words.x, y, words.width, setting.tell(press.gap.why), type.small) + 4;
   for (const gap of press.gaps.filter((one) => one.own)) {
     const layer = setting.plan.layers.find((l) => l.id === gap.layerId);
     if (layer && y < frame.bottom - 60)

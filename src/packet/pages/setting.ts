@@ -1,5 +1,7 @@
 import type { JobBundle } from '../../core/job/index.ts';
-import type { Plan } from '../../core/plan.ts';
+import type { Plan } from '../../core/plan/index.ts';
+import type { Said } from '../../core/problem.ts';
+import { say, tellSaid, type Key, type Reader, type ValuesOf } from '../../words/index.ts';
 import { sayLength, saySize, type LengthUnits } from '../../core/units/index.ts';
 import { cutLinesOf, type CutLines } from '../cut-lines.ts';
 import type { Book } from '../pdf/book.ts';
@@ -20,6 +22,12 @@ export interface Setting {
   readonly bundle: JobBundle;
   readonly plan: Plan;
   readonly units: LengthUnits;
+  /** Whose language and units the pages speak. */
+  readonly reader: Reader;
+  /** What core said, as text for the page. */
+  tell(said: Said): string;
+  /** What a page says itself, by key. */
+  say<K extends Key>(key: K, ...values: ValuesOf<K> extends undefined ? [] : [ValuesOf<K>]): string;
   /** What the printer cannot reach, all round. */
   readonly marginMm: number;
   /** A date to print, or blank. */
@@ -35,7 +43,7 @@ export interface Setting {
 }
 
 /** What a drawing at true size is printed with. */
-export type TrueSizeSetting = Pick<Setting, 'book' | 'plan' | 'units' | 'marginMm' | 'bare'>;
+export type TrueSizeSetting = Pick<Setting, 'book' | 'plan' | 'units' | 'reader' | 'tell' | 'say' | 'marginMm' | 'bare'>;
 
 /** Five sizes and no more: read at arm's length, at the press, in bad light. */
 export const type = {
@@ -123,12 +131,20 @@ export function beginStep(setting: Setting, step: number, title: string, what: s
   setting.steps.push({ step, title, what, firstPage: setting.book.pages.length + 1 });
 }
 
-export function newSetting(parts: Omit<Setting, 'proof' | 'steps' | 'units' | 'bare' | 'cutLines'>): Setting {
+/** The voice of a page: a reader, and ways to say and tell for them. */
+export function voiceOf(reader: Reader): Pick<Setting, 'reader' | 'tell' | 'say'> {
+  return { reader, tell: (said) => tellSaid(said, reader), say: (key, ...values) => tellSaid(say(key, ...values), reader) };
+}
+
+export function newSetting(
+  parts: Omit<Setting, 'proof' | 'steps' | 'units' | 'bare' | 'cutLines' | 'reader' | 'tell' | 'say'> & { readonly language: string },
+): Setting {
   const { plan } = parts;
   const made = new Map<string, Picture>();
   const lines = new Map<string, CutLines>();
   return {
     ...parts,
+    ...voiceOf({ language: parts.language, units: plan.job.units }),
     units: plan.job.units,
     steps: [],
     bare: new Set(),

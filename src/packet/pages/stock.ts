@@ -1,4 +1,4 @@
-import type { PlannedStock } from '../../core/plan.ts';
+import type { PlannedStock } from '../../core/plan/index.ts';
 import { column, fact } from './parts.ts';
 import { lengthIn, sizeIn, startPage, type, type Pages, type Setting } from './setting.ts';
 import { plural, timesInWords } from './words.ts';

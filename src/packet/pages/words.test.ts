@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { plan } from '../../core/plan.ts';
+import { plan } from '../../core/plan/index.ts';
 import { smallJob } from '../packet-jobs.ts';
 import { materialOf } from './words.ts';
 

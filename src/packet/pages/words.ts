@@ -1,4 +1,4 @@
-import { materialsOf, type Plan } from '../../core/plan.ts';
+import { materialsOf, type Plan } from '../../core/plan/index.ts';
 import type { PlannedLayer } from './setting.ts';
 
 /** `Rockpool at 60 %`; `open` while no ink is chosen. */

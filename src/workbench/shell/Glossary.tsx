@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { termName, type TermId } from '../ui/terms.ts';
-import { words } from '../words/index.ts';
+import { words } from '../store/words.ts';
 
 /** Every word of the trade; the one chosen is explained. */
 export function Glossary() {

@@ -1,7 +1,7 @@
 import type { Signal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { stations } from '../stations/index.ts';
-import { words } from '../words/index.ts';
+import { words } from '../store/words.ts';
 import type { Printing } from './actions.ts';
 import type { DrawerName } from './Drawer.tsx';
 import { here } from './here.ts';

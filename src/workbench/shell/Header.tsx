@@ -3,7 +3,7 @@ import type { Bench } from '../store/bench.ts';
 import type { Keeping } from '../store/keeping.ts';
 import { stations } from '../stations/index.ts';
 import { Announcer } from '../ui/Announcer.tsx';
-import { sayStep, step, words } from '../words/index.ts';
+import { sayStep, step, words } from '../store/words.ts';
 import { saveNow, type Printing } from './actions.ts';
 import type { DrawerName } from './Drawer.tsx';
 import { Guide } from './Guide.tsx';

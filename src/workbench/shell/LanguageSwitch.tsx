@@ -1,6 +1,6 @@
 import { useId } from 'preact/hooks';
-import { chooseLanguage } from '../words/remember.ts';
-import { language, languages, words } from '../words/index.ts';
+import { chooseLanguage } from '../store/remember-language.ts';
+import { language, languages, words } from '../store/words.ts';
 
 /** The languages in their own words, two radio buttons. In the header where there is room, else where a job is opened: one of them is in sight. */
 export function LanguageSwitch() {

@@ -1,6 +1,6 @@
 import { useRef } from 'preact/hooks';
 import { canOpenFolders } from '../store/files.ts';
-import { words } from '../words/index.ts';
+import { words } from '../store/words.ts';
 import { openJob, type Source } from './actions.ts';
 import type { ShellProps } from './App.tsx';
 import { LanguageSwitch } from './LanguageSwitch.tsx';

@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { problem } from '../../core/problem.ts';
-import { left, right } from '../compare/state.ts';
-import { language, words } from '../words/index.ts';
+import { left, right } from './compare/state.ts';
+import { language, words } from '../store/words.ts';
 import type { ShellProps } from './App.tsx';
 
 function compareWith(id: number): void {

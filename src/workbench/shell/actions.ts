@@ -9,8 +9,8 @@ import { download, openFile, openFiles, openFolder, saveJob } from '../store/fil
 import type { Keeper } from '../store/keep.ts';
 import type { Keeping } from '../store/keeping.ts';
 import { putOn, stepAside } from '../store/start.ts';
-import { language, words } from '../words/index.ts';
-import type { MadeFile, OpenedJob } from '../worker/protocol.ts';
+import { language, words } from '../store/words.ts';
+import type { MadeFile, OpenedJob } from '../engine/protocol.ts';
 
 /** Does something that can go wrong; what went wrong is shown in the printmaker's words, and nothing else changes. */
 export async function attempt(bench: Bench, work: () => Promise<void>): Promise<void> {

@@ -1,10 +1,10 @@
 import { stations } from '../stations/index.ts';
-import { countOf } from '../stations/press-page/count.ts';
-import { allPulled } from '../stations/press-page/queue.ts';
+import { countOf } from '../stations/press/pulling/count.ts';
+import { allPulled } from '../stations/press/pulling/queue.ts';
 import { making } from '../stations/picture/state.ts';
 import type { Station } from '../stations/station.ts';
 import type { Bench } from '../store/bench.ts';
-import { words } from '../words/index.ts';
+import { words } from '../store/words.ts';
 
 export type NextStep =
   | { readonly kind: 'mend'; readonly count: number }

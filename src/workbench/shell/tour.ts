@@ -1,6 +1,6 @@
 import { signal } from '@preact/signals';
 import type { Bench } from '../store/bench.ts';
-import type { Words } from '../words/index.ts';
+import type { Words } from '../store/words.ts';
 
 /** What the tour looks at to see that a step was done. */
 export interface TourLook {

@@ -4,8 +4,8 @@ import { laydownStation } from './laydown/index.ts';
 import { overlapStation } from './overlaps/index.ts';
 import { editionStation } from './edition/index.ts';
 import { pictureStation } from './picture/index.ts';
-import { pressStation } from './press/index.ts';
-import { pressPageStation } from './press-page/index.ts';
+import { pressStation } from './press/setup/index.ts';
+import { pressPageStation } from './press/pulling/index.ts';
 import { stencilStation } from './stencils/index.ts';
 import type { Station } from './station.ts';
 

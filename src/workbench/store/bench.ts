@@ -1,9 +1,9 @@
 import { batch, computed, effect, signal, type ReadonlySignal } from '@preact/signals';
 import type { Job } from '../../core/job/index.ts';
 import type { Problem } from '../../core/problem.ts';
-import { language, sayStep, step, words, type Step } from '../words/index.ts';
-import type { AskOptions, WorkerClient } from '../worker/client.ts';
-import type { Answer, Ask, Attachments, OpenedJob, Question, ShownPaper, ShownPlan } from '../worker/protocol.ts';
+import { language, sayStep, step, units, words, type Step } from './words.ts';
+import type { AskOptions, WorkerClient } from '../engine/client.ts';
+import type { Answer, Ask, Attachments, OpenedJob, Question, ShownPaper, ShownPlan } from '../engine/protocol.ts';
 import { withTrials, type Trials } from './edits.ts';
 import { begin, everywhere, record, redo, settle, undo, type History } from './history.ts';
 import { keepPlanned } from './planning.ts';
@@ -64,6 +64,9 @@ export function createBench(client: WorkerClient): Bench {
   const chosenPaper = signal<string | null>(null);
 
   const now = computed(() => history.value?.now.state ?? null);
+  effect(() => {
+    units.value = now.value?.job.units ?? 'mm';
+  });
   const wanted = computed(() => now.value && { job: withTrials(now.value.job, trials.value), attachments: now.value.attachments });
   const inSight = signal<string | null>(null);
   const planning = keepPlanned(client, wanted, inSight);

@@ -1,4 +1,4 @@
-import type { Attachments } from '../worker/protocol.ts';
+import type { Attachments } from '../engine/protocol.ts';
 
 const urls = import.meta.glob<string>('../../../examples/tide-pool/*', { query: '?url', import: 'default', eager: true });
 let files: Promise<Attachments> | undefined;

@@ -1,6 +1,6 @@
 import { jobFile } from '../../core/job/file-names.ts';
 import { ProblemError, problem } from '../../core/problem.ts';
-import type { Attachments, OpenedJob } from '../worker/protocol.ts';
+import type { Attachments, OpenedJob } from '../engine/protocol.ts';
 import type { Bench } from './bench.ts';
 
 type WithFolders = typeof globalThis & { showDirectoryPicker?: () => Promise<FileSystemDirectoryHandle> };

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { step } from '../words/index.ts';
+import { step } from './words.ts';
 import { begin, everywhere, record, redo, settle, undo } from './history.ts';
 
 const named = step('strength', 'Kelp');

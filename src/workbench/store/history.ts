@@ -1,4 +1,4 @@
-import type { Step } from '../words/index.ts';
+import type { Step } from './words.ts';
 
 /** One state of the bench and the edit that led to it. */
 export interface Moment<T> {

@@ -1,9 +1,9 @@
 import { batch, effect, signal, untracked, type ReadonlySignal } from '@preact/signals';
 import type { Job } from '../../core/job/index.ts';
 import { Cancelled } from '../../core/task.ts';
-import { createUnpacker } from '../worker/parcel.ts';
-import type { WorkerClient } from '../worker/client.ts';
-import type { Attachments, ShownPlan } from '../worker/protocol.ts';
+import { createUnpacker } from '../engine/parcel.ts';
+import type { WorkerClient } from '../engine/client.ts';
+import type { Attachments, ShownPlan } from '../engine/protocol.ts';
 import { createQuick } from './quick.ts';
 
 /** A pause of the hand after which the whole Plan is made. */

@@ -1,7 +1,7 @@
 import type { Job } from '../../core/job/index.ts';
 import { createMemory } from '../../core/plan/memory.ts';
-import { recolour, type Recoloured } from '../../core/plan/recolour.ts';
-import type { ShownPlan } from '../worker/protocol.ts';
+import { recolour, type Recoloured } from '../../core/plan/parts/recolour.ts';
+import type { ShownPlan } from '../engine/protocol.ts';
 
 /** Plans remembered, each with other codes: a run that was left out comes back at once. */
 const mostKept = 3;

@@ -1,6 +1,6 @@
 import { openDB, type DBSchema } from 'idb';
 import type { Job } from '../../core/job/index.ts';
-import type { Attachments, ShownPlan } from '../worker/protocol.ts';
+import type { Attachments, ShownPlan } from '../engine/protocol.ts';
 import { fingerprint } from './keep.ts';
 
 /** The Plan that was in sight last, so that the bench opens with it while the worker makes it anew. */

@@ -1,8 +1,8 @@
-import type { OpenedJob } from '../worker/protocol.ts';
+import type { OpenedJob } from '../engine/protocol.ts';
 import type { Bench } from './bench.ts';
 import { fingerprint, type Keeper, type Snapshot } from './keep.ts';
 import type { Keeping } from './keeping.ts';
-import { words } from '../words/index.ts';
+import { words } from './words.ts';
 
 /**
  * What lies on the bench when the page opens: the job served with it (`?job=open`), unless the bench already holds that very

@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { sayNumber, type LengthUnits } from './units.ts';
-import { words } from '../words/index.ts';
+import { words } from '../store/words.ts';
 import { NumberField } from './NumberField.tsx';
 import { cardMm, leastPxPerMm, mostPxPerMm, screenScale, setScreenScale } from './screen-scale.ts';
 import { Slider } from './Slider.tsx';

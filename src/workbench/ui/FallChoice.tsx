@@ -1,5 +1,5 @@
-import type { ShownPlan } from '../worker/protocol.ts';
-import { words } from '../words/index.ts';
+import type { ShownPlan } from '../engine/protocol.ts';
+import { words } from '../store/words.ts';
 import type { Falling, FallKind } from './falling.ts';
 import { sayFine } from './units.ts';
 import { Why } from './Why.tsx';

@@ -1,4 +1,4 @@
-import type { PlannedLayer } from '../../core/plan.ts';
+import type { PlannedLayer } from '../../core/plan/index.ts';
 
 interface Props {
   readonly layers: readonly PlannedLayer[];

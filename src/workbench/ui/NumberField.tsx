@@ -1,5 +1,5 @@
 import { useId, useState } from 'preact/hooks';
-import { inLanguage } from '../words/index.ts';
+import { inLanguage } from '../store/words.ts';
 import { readNumber, sayNumber } from './units.ts';
 
 interface Props {

@@ -1,6 +1,6 @@
 import type { ReadonlySignal } from '@preact/signals';
-import type { ShownPaper, ShownPlan } from '../worker/protocol.ts';
-import { words } from '../words/index.ts';
+import type { ShownPaper, ShownPlan } from '../engine/protocol.ts';
+import { words } from '../store/words.ts';
 import { Films } from './Films.tsx';
 import { sayDelta, sayLab, sayPercent } from './format.ts';
 

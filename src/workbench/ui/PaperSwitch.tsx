@@ -1,5 +1,5 @@
 import type { Bench } from '../store/bench.ts';
-import { words } from '../words/index.ts';
+import { words } from '../store/words.ts';
 
 /** Which paper the proofs are shown on: little sheets to choose from. */
 export function PaperSwitch({ bench }: { readonly bench: Bench }) {

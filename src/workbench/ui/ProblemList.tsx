@@ -1,5 +1,5 @@
 import type { Problem } from '../../core/problem.ts';
-import { told, words } from '../words/index.ts';
+import { told, words } from '../store/words.ts';
 import { inUnits } from './in-units.ts';
 import type { LengthUnits } from './units.ts';
 
@@ -8,11 +8,11 @@ export function ProblemList({ problems, units = 'mm' }: { readonly problems: rea
   return (
     <ul class="problems">
       {problems.map((p) => (
-        <li key={`${p.code} ${p.place} ${p.message}`} class={`problem problem-${p.severity}`}>
+        <li key={`${p.code} ${p.path}`} class={`problem problem-${p.severity}`}>
           <b>{words().shell[p.severity]}</b>
           <span>
             {inUnits(p.message, units)} {inUnits(p.advice, units)}
-            <small>{told(p.place)}</small>
+            <small>{told(p.path)}</small>
           </span>
         </li>
       ))}

@@ -1,7 +1,7 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { askOverPicture } from './over-picture.ts';
 import type { Bench } from '../store/bench.ts';
-import type { ShownPaper, ShownPlan } from '../worker/protocol.ts';
+import type { ShownPaper, ShownPlan } from '../engine/protocol.ts';
 import { printedScale } from './print-scale.ts';
 import { codeAt, dimPalette, dimWord, paintSamples, printedMask, sampleCodes } from './proof-pixels.ts';
 

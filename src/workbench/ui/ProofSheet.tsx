@@ -1,8 +1,8 @@
 import type { ComponentChildren } from 'preact';
-import { words } from '../words/index.ts';
+import { words } from '../store/words.ts';
 import { measuredMm, printedScale } from './print-scale.ts';
 import { sayNumber } from './units.ts';
-import type { ShownPaper, ShownPlan } from '../worker/protocol.ts';
+import type { ShownPaper, ShownPlan } from '../engine/protocol.ts';
 
 interface Props {
   readonly plan: ShownPlan;

@@ -1,5 +1,5 @@
-import { words } from '../words/index.ts';
-import type { ShownPlan } from '../worker/protocol.ts';
+import { words } from '../store/words.ts';
+import type { ShownPlan } from '../engine/protocol.ts';
 import { Why } from './Why.tsx';
 
 /** What the numbers under a proof were worked out from, and how sure they are. */

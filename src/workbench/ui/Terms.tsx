@@ -1,5 +1,5 @@
 import { useSignal } from '@preact/signals';
-import { words } from '../words/index.ts';
+import { words } from '../store/words.ts';
 import { termName, termsIn, type TermId } from './terms.ts';
 
 /** More than this is a list to study, not help where the hand is. */

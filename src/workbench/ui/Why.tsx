@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useSignal } from '@preact/signals';
-import { words } from '../words/index.ts';
+import { words } from '../store/words.ts';
 import { Terms } from './Terms.tsx';
 import { textOf } from './terms.ts';
 

@@ -2,7 +2,7 @@ import { signal, type Signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { Box } from '../../core/form/index.ts';
-import { words } from '../words/index.ts';
+import { words } from '../store/words.ts';
 import { holdStill } from './drag.ts';
 import { screenScale } from './screen-scale.ts';
 

@@ -2,7 +2,7 @@ import { useSignal, type Signal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import type { Codes } from '../../core/print/index.ts';
 import type { Bench } from '../store/bench.ts';
-import type { ShownPlan } from '../worker/protocol.ts';
+import type { ShownPlan } from '../engine/protocol.ts';
 
 /** In register, as most sheets fall, or among the worst twentieth. */
 export type FallKind = 'register' | 'typical' | 'worst';

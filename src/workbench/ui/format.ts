@@ -1,5 +1,5 @@
 import { sayNumber } from './units.ts';
-import { words } from '../words/index.ts';
+import { words } from '../store/words.ts';
 
 export function sayPercent(share: number): string {
   const percent = share * 100;

@@ -1,9 +1,10 @@
+import type { Said } from '../../core/problem.ts';
 import { textInInches } from '../../core/units/index.ts';
-import { inLanguage, told } from '../words/index.ts';
+import { inLanguage, told } from '../store/words.ts';
 import type { LengthUnits } from './units.ts';
 
-/** Text of core, which speaks English and in mm, in the language in use and with its lengths in the job's units: `3.7 to 2.3 mm` → `0.146 to 0.091 in`. */
-export function inUnits(text: string, units: LengthUnits): string {
-  const said = told(text);
-  return units === 'mm' ? said : textInInches(said, { decimal: inLanguage('0.1').charAt(1) });
+/** What core says, in the language in use and with its lengths in the job's units. Sentences that are not data yet: `3.7 to 2.3 mm` → `0.146 to 0.091 in`. */
+export function inUnits(said: Said, units: LengthUnits): string {
+  const text = told(said);
+  return units === 'mm' || typeof said !== 'string' ? text : textInInches(text, { decimal: inLanguage('0.1').charAt(1) });
 }

@@ -1,5 +1,5 @@
 import type { Bench } from '../store/bench.ts';
-import type { Ask } from '../worker/protocol.ts';
+import type { Ask } from '../engine/protocol.ts';
 import { shrink } from './proof-pixels.ts';
 
 /**

@@ -1,5 +1,5 @@
 import { packRgb, type Codes } from '../../core/print/index.ts';
-import type { ShownPlan } from '../worker/protocol.ts';
+import type { ShownPlan } from '../engine/protocol.ts';
 
 /** Codes under the pixels of the screen, `per` × `per` of them for each pixel. */
 export interface Samples {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { de } from '../words/de/index.ts';
-import { en } from '../words/en/index.ts';
+import { de } from '../../words/de/bench/index.ts';
+import { en } from '../../words/en/bench/index.ts';
 import { termsIn } from './terms.ts';
 
 describe('the trade’s words in a text', () => {

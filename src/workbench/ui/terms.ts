@@ -1,5 +1,5 @@
 import { toChildArray, type ComponentChildren, type VNode } from 'preact';
-import { words, type Words } from '../words/index.ts';
+import { words, type Words } from '../store/words.ts';
 
 export type TermId = keyof Words['glossary']['terms'];
 

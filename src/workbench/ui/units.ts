@@ -1,5 +1,5 @@
 import * as units from '../../core/units/index.ts';
-import { inLanguage } from '../words/index.ts';
+import { inLanguage } from '../store/words.ts';
 
 /** Lengths, films, masses, areas and numbers as core says them, with the decimal mark of the language in use. Reading takes point and comma alike. */
 export type { LengthUnits, Reading } from '../../core/units/index.ts';

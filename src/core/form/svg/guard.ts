@@ -299,7 +299,12 @@ export function guardSvg(text: string, place: string): GuardedDrawing {
 
 function fail1(errors: ReadonlyMap<string, Problem>): void {
   const [first] = errors.values();
-  fail(first.code, first.place, [...errors.values()].map((e) => e.message).join(' '), [...errors.values()].map((e) => e.advice).join(' '));
+  fail(
+    first.code,
+    first.path,
+    [...errors.values()].map((e) => String(e.message)).join(' '),
+    [...errors.values()].map((e) => e.advice).join(' '),
+  );
 }
 
 function refuseEntities(place: string): never {

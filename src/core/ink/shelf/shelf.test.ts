@@ -29,7 +29,7 @@ const shelf: InkShelf = {
     },
   ],
 };
-const problemsOf = (act: () => unknown): readonly { code: string; place: string }[] => {
+const problemsOf = (act: () => unknown): readonly { code: string; path: string }[] => {
   try {
     act();
   } catch (error) {
@@ -52,7 +52,7 @@ describe('the studio’s ink shelf', () => {
         { ...shelf.inks[1], id: 'No Good' },
       ],
     };
-    expect(problemsOf(() => readShelf(JSON.stringify(bad), 'my.shelf')).map((p) => p.place)).toEqual([
+    expect(problemsOf(() => readShelf(JSON.stringify(bad), 'my.shelf')).map((p) => p.path)).toEqual([
       'my.shelf: inks[0] densityGPerMl',
       'my.shelf: inks[1] id',
     ]);

@@ -4,8 +4,8 @@ import { compiledKernels } from '../../../../scripts/kernels.ts';
 import { readFileSync } from 'node:fs';
 import { deltaE00Of } from '../../colour/index.ts';
 import { seeded } from '../../random.ts';
-import { targetsOf, type Edges, type Targets } from '../fit-score.ts';
-import { filmOfRecipe, overlapLabOf, type LayerRecipe, type PotShare } from '../recipe.ts';
+import { targetsOf, type Edges, type Targets } from '../search/fit-score.ts';
+import { filmOfRecipe, overlapLabOf, type LayerRecipe, type PotShare } from '../search/recipe.ts';
 import { bestPot, judgedScore, quickOverlaps, shareSlopes, usedBy, type EngineGround } from './search-engine.ts';
 
 const { paper, surface, shelf } = benchShelf();

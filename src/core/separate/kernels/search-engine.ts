@@ -1,7 +1,7 @@
 import { deltaE00Of, xyzAt, xyzFromLab, type Spectrum } from '../../colour/index.ts';
 import { effectiveShare, internal, type Film, type Ink, type Surface } from '../../ink/index.ts';
-import type { Targets, Use } from '../fit-score.ts';
-import type { LayerRecipe, PotShare } from '../recipe.ts';
+import type { Targets, Use } from '../search/fit-score.ts';
+import type { LayerRecipe, PotShare } from '../search/recipe.ts';
 import { searchWasm } from './search-wasm.ts';
 
 /** What stays the same while inks are searched. */

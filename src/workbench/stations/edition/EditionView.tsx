@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { Parts } from '../../ui/Parts.tsx';
-import { words } from '../../words/index.ts';
+import { words } from '../../store/words.ts';
 import type { StationProps } from '../station.ts';
 import { open } from './at.ts';
 import { HandoutPart } from './HandoutPart.tsx';

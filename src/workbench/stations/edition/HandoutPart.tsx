@@ -1,8 +1,8 @@
 import { ProofCanvas } from '../../ui/ProofCanvas.tsx';
 import { inUnits } from '../../ui/in-units.ts';
 import { StencilPicture } from '../../ui/StencilPicture.tsx';
-import { told, words } from '../../words/index.ts';
-import type { PartProps } from '../press/part.ts';
+import { told, words } from '../../store/words.ts';
+import type { PartProps } from '../press/setup/part.ts';
 
 /** The teaching hand-out made from this job: what to bring, the steps in order with this job's own pictures, cautions where the risk is. */
 export function HandoutPart({ bench, plan }: PartProps) {

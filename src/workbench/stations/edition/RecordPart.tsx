@@ -5,8 +5,8 @@ import { download } from '../../store/files.ts';
 import { CountField } from '../../ui/CountField.tsx';
 import { TextField } from '../../ui/TextField.tsx';
 import { Why } from '../../ui/Why.tsx';
-import { told, words } from '../../words/index.ts';
-import type { PartProps } from '../press/part.ts';
+import { told, words } from '../../store/words.ts';
+import type { PartProps } from '../press/setup/part.ts';
 import { setEdition, setMaker, setRecord } from './edits.ts';
 
 type Master = NonNullable<Job['edition']['record']['master']>;

@@ -1,8 +1,8 @@
 import type { PaperSheets } from '../../../core/edition/index.ts';
 import { CountField } from '../../ui/CountField.tsx';
 import { Why } from '../../ui/Why.tsx';
-import { told, words } from '../../words/index.ts';
-import type { PartProps } from '../press/part.ts';
+import { told, words } from '../../store/words.ts';
+import type { PartProps } from '../press/setup/part.ts';
 import { setEdition, takeEnough } from './edits.ts';
 
 /** How many sheets to start: the wishes, and for each paper the chances as a picture. */
@@ -28,7 +28,7 @@ export function SheetsPart({ bench, plan }: PartProps) {
           problems
             .filter((p) => p.severity === 'error')
             .map((p) => (
-              <p key={p.message} class="says-do">
+              <p key={`${p.code} ${p.path}`} class="says-do">
                 <b>{told(p.message)}</b> {told(p.advice)}
               </p>
             ))}

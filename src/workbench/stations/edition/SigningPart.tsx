@@ -1,7 +1,7 @@
 import type { NumberedSheet } from '../../../core/edition/index.ts';
 import { Why } from '../../ui/Why.tsx';
-import { sayFault, words } from '../../words/index.ts';
-import type { PartProps } from '../press/part.ts';
+import { sayFault, words } from '../../store/words.ts';
+import type { PartProps } from '../press/setup/part.ts';
 import { setApart, type Apart } from './edits.ts';
 
 /** After counting: what the pencil writes on which sheet, and the life of every sheet. */

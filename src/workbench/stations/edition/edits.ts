@@ -2,8 +2,8 @@ import { planSheets } from '../../../core/edition/index.ts';
 import type { Job } from '../../../core/job/index.ts';
 import { ProblemError } from '../../../core/problem.ts';
 import type { Bench } from '../../store/bench.ts';
-import { step } from '../../words/index.ts';
-import type { EditionField } from '../../words/en/edition.ts';
+import { step } from '../../store/words.ts';
+import type { EditionField } from '../../../words/en/bench/edition.ts';
 
 type Edition = Job['edition'];
 export type Apart = Edition['setApart'][string];

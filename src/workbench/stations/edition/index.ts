@@ -1,4 +1,4 @@
-import { words } from '../../words/index.ts';
+import { words } from '../../store/words.ts';
 import type { Station } from '../station.ts';
 import { EditionView } from './EditionView.tsx';
 

@@ -1,7 +1,7 @@
 import type { Job, JobCut, JobLayer } from '../../../core/job/index.ts';
 import type { Bench } from '../../store/bench.ts';
 import { regionPath } from '../../ui/region-path.ts';
-import { step, words } from '../../words/index.ts';
+import { step, words } from '../../store/words.ts';
 import { withNewLayer, withoutCut } from './edits.ts';
 import { inHand, takeCut, takePart } from './state.ts';
 

@@ -5,7 +5,7 @@ import type { Bench } from '../../store/bench.ts';
 import { LengthField } from '../../ui/LengthField.tsx';
 import { ProblemList } from '../../ui/ProblemList.tsx';
 import { regionPath } from '../../ui/region-path.ts';
-import { step, words } from '../../words/index.ts';
+import { step, words } from '../../store/words.ts';
 import { bringDrawings, broughtProblems } from './bring.ts';
 import { newCut, newPart, withParts } from './edits.ts';
 import { takePhotograph } from './PhotoTrace.tsx';

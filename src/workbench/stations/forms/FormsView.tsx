@@ -4,7 +4,7 @@ import { mmAt } from '../../ui/drag.ts';
 import { Calibrate } from '../../ui/Calibrate.tsx';
 import { ProofCanvas } from '../../ui/ProofCanvas.tsx';
 import { ZoomBar, ZoomView } from '../../ui/ZoomView.tsx';
-import { words } from '../../words/index.ts';
+import { words } from '../../store/words.ts';
 import type { StationProps } from '../station.ts';
 import { bringDrawings, isPicture } from './bring.ts';
 import { CutInHand, CutTiles, TakeCutAway } from './CutShelf.tsx';

@@ -3,7 +3,7 @@ import { saySize } from '../../ui/units.ts';
 import type { Bench } from '../../store/bench.ts';
 import { LengthField } from '../../ui/LengthField.tsx';
 import { PaperSwitch } from '../../ui/PaperSwitch.tsx';
-import { step, words, type Step } from '../../words/index.ts';
+import { step, words, type Step } from '../../store/words.ts';
 
 /** How large the image is, how much stencil stays around it, and which sheet it is shown on. */
 export function ImageNumbers({ bench }: { readonly bench: Bench }) {

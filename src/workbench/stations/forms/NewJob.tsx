@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { mmPerInch, type LengthUnits } from '../../ui/units.ts';
 import { LengthField } from '../../ui/LengthField.tsx';
-import { words } from '../../words/index.ts';
+import { words } from '../../store/words.ts';
 import { newJobText, type NewJobWishes } from './new-job.ts';
 
 /** Sizes to begin with: round in each unit. A bench that was not written on yet takes the other unit's. */

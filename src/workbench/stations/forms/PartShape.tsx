@@ -1,7 +1,7 @@
 import type { RefObject } from 'preact';
 import { carry, mmAt } from '../../ui/drag.ts';
 import { sayLength } from '../../ui/units.ts';
-import { words } from '../../words/index.ts';
+import { words } from '../../store/words.ts';
 import { copiesOf, movePart, partKey, type PartInHand } from './place.ts';
 import { partBox, reachPx, snapBox, type SnapLines } from './snap.ts';
 import { catching, draft, inHand, met, shownPxPerMm, takePart } from './state.ts';

@@ -1,5 +1,5 @@
 import type { JobPart } from '../../../core/job/index.ts';
-import { step, words } from '../../words/index.ts';
+import { step, words } from '../../store/words.ts';
 import { LengthField } from '../../ui/LengthField.tsx';
 import { NumberField } from '../../ui/NumberField.tsx';
 import { tidy, withPart } from './edits.ts';

@@ -1,9 +1,9 @@
 import { useMemo, useRef } from 'preact/hooks';
 import type { Box } from '../../../core/form/index.ts';
 import { sayLength } from '../../ui/units.ts';
-import { step, words } from '../../words/index.ts';
+import { step, words } from '../../store/words.ts';
 import type { Bench } from '../../store/bench.ts';
-import type { ShownPlan } from '../../worker/protocol.ts';
+import type { ShownPlan } from '../../engine/protocol.ts';
 import { Marker } from '../../ui/Marker.tsx';
 import { regionPath } from '../../ui/region-path.ts';
 import { tidy, withPart } from './edits.ts';

@@ -4,7 +4,7 @@ import { problem, ProblemError, type Problem } from '../../../core/problem.ts';
 import { sayLength } from '../../ui/units.ts';
 import type { Bench } from '../../store/bench.ts';
 import { fileStem } from '../../../core/job/file-names.ts';
-import { step, words } from '../../words/index.ts';
+import { step, words } from '../../store/words.ts';
 import { freshId, freshName, newCut, newPart, tidy, withForm, withParts } from './edits.ts';
 import { inHand, takeForm } from './state.ts';
 

@@ -1,6 +1,6 @@
 import { currentSchemaVersion } from '../../../core/job/limits.ts';
 import type { LengthUnits } from '../../ui/units.ts';
-import { words } from '../../words/index.ts';
+import { words } from '../../store/words.ts';
 
 export interface NewJobWishes {
   readonly title: string;

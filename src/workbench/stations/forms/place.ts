@@ -1,10 +1,10 @@
 import { repeatPlacements, type Box } from '../../../core/form/index.ts';
 import type { Job, JobPart } from '../../../core/job/index.ts';
-import type { PlannedForm } from '../../../core/plan.ts';
+import type { PlannedForm } from '../../../core/plan/index.ts';
 import { sayLength, sayNumber, type LengthUnits } from '../../ui/units.ts';
 import type { Bench } from '../../store/bench.ts';
 import { arrowStep } from '../../ui/drag.ts';
-import { step, words } from '../../words/index.ts';
+import { step, words } from '../../store/words.ts';
 import { tidy, withoutPart, withPart } from './edits.ts';
 import { takePart } from './state.ts';
 

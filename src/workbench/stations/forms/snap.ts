@@ -1,5 +1,5 @@
 import type { JobPart } from '../../../core/job/index.ts';
-import type { PlannedForm } from '../../../core/plan.ts';
+import type { PlannedForm } from '../../../core/plan/index.ts';
 import type { Box } from '../../../core/form/index.ts';
 
 /** A form, or an end of the measure, is caught by a line this near to it on the screen. */

@@ -5,7 +5,7 @@ import { PaperSwitch } from '../../ui/PaperSwitch.tsx';
 import { ProblemList } from '../../ui/ProblemList.tsx';
 import { Why } from '../../ui/Why.tsx';
 import { sayDelta } from '../../ui/format.ts';
-import { told, words } from '../../words/index.ts';
+import { told, words } from '../../store/words.ts';
 import { takeRecipe, withInk } from './edits.ts';
 import { chosenLayer, LayerChoice, Pair } from './LayerChoice.tsx';
 import { OneReading } from './OneReading.tsx';

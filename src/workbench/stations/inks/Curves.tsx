@@ -1,8 +1,8 @@
 import type { ComponentChildren } from 'preact';
-import type { InkSheet } from '../../../core/plan/asks/index.ts';
+import type { InkSheet } from '../../../core/asks/index.ts';
 import { sayNumber } from '../../ui/units.ts';
 import { Why } from '../../ui/Why.tsx';
-import { words } from '../../words/index.ts';
+import { words } from '../../store/words.ts';
 
 interface Props {
   readonly name: string;

@@ -1,10 +1,10 @@
 import type { JobInk } from '../../../core/job/index.ts';
-import type { InkSheet } from '../../../core/plan/asks/index.ts';
+import type { InkSheet } from '../../../core/asks/index.ts';
 import { CountField } from '../../ui/CountField.tsx';
 import { sayDelta, sayLab } from '../../ui/format.ts';
 import { TextField } from '../../ui/TextField.tsx';
 import { Why } from '../../ui/Why.tsx';
-import { told, words } from '../../words/index.ts';
+import { told, words } from '../../store/words.ts';
 import { Curves } from './Curves.tsx';
 import { setInk, takeInkAway, usersOf } from './edits.ts';
 import { showReading, type InkPartProps } from './state.ts';

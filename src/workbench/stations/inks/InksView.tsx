@@ -1,6 +1,6 @@
 import { Parts } from '../../ui/Parts.tsx';
 import { sayDelta } from '../../ui/format.ts';
-import { words } from '../../words/index.ts';
+import { words } from '../../store/words.ts';
 import type { StationProps } from '../station.ts';
 import { AgainPart } from './AgainPart.tsx';
 import { LearnPart } from './LearnPart.tsx';

@@ -1,6 +1,6 @@
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import { Pot } from '../../ui/Pot.tsx';
-import { words } from '../../words/index.ts';
+import { words } from '../../store/words.ts';
 import { at, type InkPartProps } from './state.ts';
 
 /** Which layer is spoken of: their pots in a row, kept from part to part. */

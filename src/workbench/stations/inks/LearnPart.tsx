@@ -7,7 +7,7 @@ import { OverlapLine } from '../../ui/OverlapLine.tsx';
 import { ProofCanvas } from '../../ui/ProofCanvas.tsx';
 import { ProofSheet } from '../../ui/ProofSheet.tsx';
 import { sayDelta, sayLab } from '../../ui/format.ts';
-import { told, words } from '../../words/index.ts';
+import { told, words } from '../../store/words.ts';
 import { addProofReading, removeProofReading } from './edits.ts';
 import { OneReading } from './OneReading.tsx';
 import { isoDay, showReading, type InkPartProps } from './state.ts';

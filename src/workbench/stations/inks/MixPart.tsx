@@ -3,7 +3,7 @@ import { sayNumber, sayShare } from '../../ui/units.ts';
 import { CountField } from '../../ui/CountField.tsx';
 import { ProblemList } from '../../ui/ProblemList.tsx';
 import { Why } from '../../ui/Why.tsx';
-import { told, words } from '../../words/index.ts';
+import { told, words } from '../../store/words.ts';
 import { chosenLayer, LayerChoice } from './LayerChoice.tsx';
 import { useAnswer, type InkPartProps } from './state.ts';
 

@@ -3,7 +3,7 @@ import type { Job, JobInk } from '../../../core/job/index.ts';
 import type { Bench } from '../../store/bench.ts';
 import { CountField } from '../../ui/CountField.tsx';
 import { Pot } from '../../ui/Pot.tsx';
-import { words } from '../../words/index.ts';
+import { words } from '../../store/words.ts';
 
 interface Props {
   readonly bench: Bench;

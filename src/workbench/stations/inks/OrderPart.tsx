@@ -1,12 +1,12 @@
 import { useSignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import type { OrderWishes } from '../../../core/ink/index.ts';
-import type { OrdersAnswer } from '../../../core/plan/asks/index.ts';
+import type { OrdersAnswer } from '../../../core/asks/index.ts';
 import { sayNumber } from '../../ui/units.ts';
 import { PaperSwitch } from '../../ui/PaperSwitch.tsx';
 import { Why } from '../../ui/Why.tsx';
 import { sayDelta } from '../../ui/format.ts';
-import { told, words } from '../../words/index.ts';
+import { told, words } from '../../store/words.ts';
 import { takeOrder } from './edits.ts';
 import { refuse, type InkPartProps } from './state.ts';
 

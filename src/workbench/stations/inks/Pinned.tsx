@@ -2,7 +2,7 @@ import { sayNumber } from '../../ui/units.ts';
 import { Films } from '../../ui/Films.tsx';
 import { Why } from '../../ui/Why.tsx';
 import { sayDelta } from '../../ui/format.ts';
-import { told, words } from '../../words/index.ts';
+import { told, words } from '../../store/words.ts';
 import { unpin } from './edits.ts';
 import { Pair } from './LayerChoice.tsx';
 import { useAnswer, type InkPartProps } from './state.ts';

@@ -2,7 +2,7 @@ import type { JobPotLog } from '../../../core/job/index.ts';
 import { sayNumber } from '../../ui/units.ts';
 import { ProblemList } from '../../ui/ProblemList.tsx';
 import { sayDelta } from '../../ui/format.ts';
-import { told, words } from '../../words/index.ts';
+import { told, words } from '../../store/words.ts';
 import { Pair } from './LayerChoice.tsx';
 import { at, useAnswer, type InkPartProps } from './state.ts';
 

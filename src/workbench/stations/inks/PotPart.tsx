@@ -4,7 +4,7 @@ import type { Reading } from '../../../core/ink/index.ts';
 import { sayNumber } from '../../ui/units.ts';
 import { CountField } from '../../ui/CountField.tsx';
 import { Why } from '../../ui/Why.tsx';
-import { words } from '../../words/index.ts';
+import { words } from '../../store/words.ts';
 import { asJob, setPotLog } from './edits.ts';
 import { chosenLayer, LayerChoice } from './LayerChoice.tsx';
 import { PotAdvice } from './PotAdvice.tsx';

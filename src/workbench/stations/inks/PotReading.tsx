@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import type { Complaint, Reading } from '../../../core/ink/index.ts';
-import { words } from '../../words/index.ts';
+import { words } from '../../store/words.ts';
 import { OneReading } from './OneReading.tsx';
 import { useAnswer, type InkPartProps } from './state.ts';
 

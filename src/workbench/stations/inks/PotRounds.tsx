@@ -1,6 +1,6 @@
 import type { JobPotLog } from '../../../core/job/index.ts';
 import { sayLab } from '../../ui/format.ts';
-import { words } from '../../words/index.ts';
+import { words } from '../../store/words.ts';
 import { showReading } from './state.ts';
 
 /** The running log: what went in, and how every drawdown looked. */

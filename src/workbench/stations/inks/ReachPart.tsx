@@ -3,7 +3,7 @@ import { ProofCanvas } from '../../ui/ProofCanvas.tsx';
 import { ProofSheet } from '../../ui/ProofSheet.tsx';
 import { Why } from '../../ui/Why.tsx';
 import { withLayer } from '../../store/edits.ts';
-import { step, words } from '../../words/index.ts';
+import { step, words } from '../../store/words.ts';
 import { chosenLayer, LayerChoice } from './LayerChoice.tsx';
 import { at, useAnswer, type InkPartProps } from './state.ts';
 

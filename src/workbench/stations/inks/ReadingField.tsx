@@ -4,7 +4,7 @@ import { ProblemError } from '../../../core/problem.ts';
 import { sayNumber } from '../../ui/units.ts';
 import type { Bench } from '../../store/bench.ts';
 import { sayDelta } from '../../ui/format.ts';
-import { told, words } from '../../words/index.ts';
+import { told, words } from '../../store/words.ts';
 import { refuse, showReading } from './state.ts';
 
 interface Props {

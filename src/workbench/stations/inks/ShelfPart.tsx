@@ -4,7 +4,7 @@ import { download } from '../../store/files.ts';
 import { ProblemList } from '../../ui/ProblemList.tsx';
 import { Pot } from '../../ui/Pot.tsx';
 import { PaperSwitch } from '../../ui/PaperSwitch.tsx';
-import { language, words } from '../../words/index.ts';
+import { language, words } from '../../store/words.ts';
 import { freshId } from './edits.ts';
 import { InkDetail } from './InkDetail.tsx';
 import { ReadingsEditor } from './ReadingsEditor.tsx';

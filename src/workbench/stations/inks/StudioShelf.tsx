@@ -2,7 +2,7 @@ import { useEffect } from 'preact/hooks';
 import type { ShelfInk } from '../../../core/ink/index.ts';
 import { download } from '../../store/files.ts';
 import { Pot } from '../../ui/Pot.tsx';
-import { step, words } from '../../words/index.ts';
+import { step, words } from '../../store/words.ts';
 import { withInk } from './edits.ts';
 import { FileButton } from './FileButton.tsx';
 import { keepShelf, loadShelf, studioShelf } from './shelf-keep.ts';

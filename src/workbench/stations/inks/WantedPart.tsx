@@ -9,7 +9,7 @@ import { ProofSheet } from '../../ui/ProofSheet.tsx';
 import { OverlapLine } from '../../ui/OverlapLine.tsx';
 import { Why } from '../../ui/Why.tsx';
 import { sayDelta } from '../../ui/format.ts';
-import { told, words } from '../../words/index.ts';
+import { told, words } from '../../store/words.ts';
 import { pinWanted, takeRecipe } from './edits.ts';
 import { Pair } from './LayerChoice.tsx';
 import { Pinned } from './Pinned.tsx';

@@ -3,8 +3,8 @@ import type { Reading, Recipe } from '../../../core/ink/index.ts';
 import type { Job, JobInk, JobPotLog, JobReading } from '../../../core/job/index.ts';
 import type { Bench } from '../../store/bench.ts';
 import { withLayer } from '../../store/edits.ts';
-import { step, words } from '../../words/index.ts';
-import type { InkField } from '../../words/en/inks.ts';
+import { step, words } from '../../store/words.ts';
+import type { InkField } from '../../../words/en/bench/inks.ts';
 
 /** Edits of the ink station, each under its name. */
 export function freshId(name: string, taken: readonly { readonly id: string }[], usual = 'ink'): string {

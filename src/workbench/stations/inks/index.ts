@@ -1,4 +1,4 @@
-import { words } from '../../words/index.ts';
+import { words } from '../../store/words.ts';
 import type { Station } from '../station.ts';
 import { InksView } from './InksView.tsx';
 
@@ -8,8 +8,8 @@ export const inkStation: Station = {
   state(bench) {
     const w = words().inks;
     const inks = (bench.job.value?.inks ?? []).filter((ink) => ink.role === 'ink');
-    const wrong = bench.plan.value?.problems.find((p) => p.severity === 'error' && p.place.startsWith('inks['));
-    const name = wrong && bench.job.value?.inks[Number(/\d+/.exec(wrong.place)?.[0])]?.name;
+    const wrong = bench.plan.value?.problems.find((p) => p.severity === 'error' && p.path.startsWith('inks['));
+    const name = wrong && bench.job.value?.inks[Number(/\d+/.exec(wrong.path)?.[0])]?.name;
     return { knows: w.knows(inks.length), needs: inks.length === 0 ? w.needsInks : name ? w.needsReading(name) : null };
   },
   View: InksView,

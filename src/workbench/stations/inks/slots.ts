@@ -1,7 +1,7 @@
 import type { Reading } from '../../../core/ink/index.ts';
 import type { JobInk, JobReading } from '../../../core/job/index.ts';
 import { sayNumber } from '../../ui/units.ts';
-import { words } from '../../words/index.ts';
+import { words } from '../../store/words.ts';
 
 /** A place for one reading of an ink. */
 export interface Slot {

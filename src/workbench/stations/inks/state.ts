@@ -6,8 +6,8 @@ import type { Job } from '../../../core/job/index.ts';
 import { ProblemError, type Problem } from '../../../core/problem.ts';
 import { Cancelled } from '../../../core/task.ts';
 import type { Bench } from '../../store/bench.ts';
-import { words } from '../../words/index.ts';
-import type { Answer, Ask, Question, ShownPaper, ShownPlan } from '../../worker/protocol.ts';
+import { words } from '../../store/words.ts';
+import type { Answer, Ask, Question, ShownPaper, ShownPlan } from '../../engine/protocol.ts';
 
 export interface InkPartProps {
   readonly bench: Bench;

@@ -1,11 +1,11 @@
 import type { JobLayer } from '../../../core/job/index.ts';
-import type { PlannedLayer } from '../../../core/plan.ts';
+import type { PlannedLayer } from '../../../core/plan/index.ts';
 import type { Bench } from '../../store/bench.ts';
 import { withLayer } from '../../store/edits.ts';
 import { NumberField } from '../../ui/NumberField.tsx';
 import { Pot } from '../../ui/Pot.tsx';
 import { Slider } from '../../ui/Slider.tsx';
-import { step, words } from '../../words/index.ts';
+import { step, words } from '../../store/words.ts';
 import { PotRow } from './PotRow.tsx';
 
 interface Props {

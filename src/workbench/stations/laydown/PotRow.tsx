@@ -1,7 +1,7 @@
 import type { JobInk, JobLayer } from '../../../core/job/index.ts';
 import type { Bench } from '../../store/bench.ts';
 import { Pot } from '../../ui/Pot.tsx';
-import { words } from '../../words/index.ts';
+import { words } from '../../store/words.ts';
 import { lookAtReach } from '../inks/state.ts';
 
 interface Props {

@@ -4,7 +4,7 @@ import { withLayer } from '../../store/edits.ts';
 import { sayPercent } from '../../ui/format.ts';
 import { ProofCanvas } from '../../ui/ProofCanvas.tsx';
 import { StencilPicture } from '../../ui/StencilPicture.tsx';
-import { step, words } from '../../words/index.ts';
+import { step, words } from '../../store/words.ts';
 import { moveShelf, type ShelfDrag } from './drag.ts';
 import { PotControls } from './PotControls.tsx';
 

@@ -1,11 +1,11 @@
 import { deltaE00 } from '../../../core/colour/index.ts';
 import type { Job } from '../../../core/job/index.ts';
-import { srgbOfLab } from '../../../core/plan/asks/inks.ts';
+import { srgbOfLab } from '../../../core/asks/inks.ts';
 import { Films } from '../../ui/Films.tsx';
 import { sayDelta } from '../../ui/format.ts';
 import { Why } from '../../ui/Why.tsx';
-import { words } from '../../words/index.ts';
-import type { ShownPaper, ShownPlan } from '../../worker/protocol.ts';
+import { words } from '../../store/words.ts';
+import type { ShownPaper, ShownPlan } from '../../engine/protocol.ts';
 import { at } from '../inks/state.ts';
 
 interface Props {

@@ -3,7 +3,7 @@ import type { RefObject } from 'preact';
 import { useMemo } from 'preact/hooks';
 import { moveLayer } from '../../store/edits.ts';
 import type { Bench } from '../../store/bench.ts';
-import { step, words } from '../../words/index.ts';
+import { step, words } from '../../store/words.ts';
 
 /** A shelf in the hand: how far it has been carried, and the gap it would go into. */
 export interface Carried {

@@ -3,8 +3,8 @@ import { sayArea } from '../../ui/units.ts';
 import { Films } from '../../ui/Films.tsx';
 import { sayDelta, sayLab, sayPercent } from '../../ui/format.ts';
 import { ProofWhy } from '../../ui/ProofWhy.tsx';
-import { words } from '../../words/index.ts';
-import type { ShownPaper, ShownPlan } from '../../worker/protocol.ts';
+import { words } from '../../store/words.ts';
+import type { ShownPaper, ShownPlan } from '../../engine/protocol.ts';
 import { nameOverlap, shareOf } from './names.ts';
 
 interface Props {

@@ -2,8 +2,8 @@ import type { ReadonlySignal } from '@preact/signals';
 import type { Bench } from '../../store/bench.ts';
 import { sayPercent } from '../../ui/format.ts';
 import { ProofCanvas } from '../../ui/ProofCanvas.tsx';
-import { words } from '../../words/index.ts';
-import type { ShownPaper, ShownPlan } from '../../worker/protocol.ts';
+import { words } from '../../store/words.ts';
+import type { ShownPaper, ShownPlan } from '../../engine/protocol.ts';
 import { nameOverlap, shareOf } from './names.ts';
 
 interface Props {

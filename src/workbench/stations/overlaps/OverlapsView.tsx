@@ -3,7 +3,7 @@ import { OverlapLine } from '../../ui/OverlapLine.tsx';
 import { PaperSwitch } from '../../ui/PaperSwitch.tsx';
 import { ProofSheet } from '../../ui/ProofSheet.tsx';
 import { Why } from '../../ui/Why.tsx';
-import { told, words } from '../../words/index.ts';
+import { told, words } from '../../store/words.ts';
 import type { StationProps } from '../station.ts';
 import { Detail } from './Detail.tsx';
 import { FocusedProof } from './FocusedProof.tsx';

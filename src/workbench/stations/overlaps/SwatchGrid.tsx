@@ -1,9 +1,9 @@
 import type { ReadonlySignal, Signal } from '@preact/signals';
-import type { PlannedOverlap } from '../../../core/plan.ts';
+import type { PlannedOverlap } from '../../../core/plan/index.ts';
 import { Films } from '../../ui/Films.tsx';
 import { sayDelta, sayPercent } from '../../ui/format.ts';
-import { words } from '../../words/index.ts';
-import type { ShownPlan } from '../../worker/protocol.ts';
+import { words } from '../../store/words.ts';
+import type { ShownPlan } from '../../engine/protocol.ts';
 import { nameOverlap, shareOf } from './names.ts';
 
 interface Props {

@@ -1,6 +1,6 @@
-import type { PlannedOverlap } from '../../../core/plan.ts';
-import { words } from '../../words/index.ts';
-import type { ShownPlan } from '../../worker/protocol.ts';
+import type { PlannedOverlap } from '../../../core/plan/index.ts';
+import { words } from '../../store/words.ts';
+import type { ShownPlan } from '../../engine/protocol.ts';
 
 export function nameOverlap(plan: ShownPlan, overlap: PlannedOverlap): string {
   const names = overlap.layers.map((id) => plan.layers.find((l) => l.id === id)?.name ?? id);

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { PlannedOverlap } from '../../../core/plan.ts';
+import type { PlannedOverlap } from '../../../core/plan/index.ts';
 import { sortOverlaps } from './sort.ts';
 
 const overlap = (code: number, layers: string[], areaMm2: number, lab: [number, number, number]): PlannedOverlap => ({

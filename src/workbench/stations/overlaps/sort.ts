@@ -1,4 +1,4 @@
-import type { PlannedOverlap } from '../../../core/plan.ts';
+import type { PlannedOverlap } from '../../../core/plan/index.ts';
 
 export type SortBy = 'films' | 'area' | 'lightness' | 'hue';
 export const sortings: readonly SortBy[] = ['films', 'area', 'lightness', 'hue'];

@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useRef } from 'preact/hooks';
 import type { Bench } from '../../store/bench.ts';
-import { words } from '../../words/index.ts';
+import { words } from '../../store/words.ts';
 import { bringPicture } from './edits.ts';
 
 export function ChoosePicture({

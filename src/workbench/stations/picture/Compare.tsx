@@ -2,7 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { cropOf } from '../../../core/separate/index.ts';
 import { sayDelta } from '../../ui/format.ts';
 import { Why } from '../../ui/Why.tsx';
-import { words } from '../../words/index.ts';
+import { words } from '../../store/words.ts';
 import type { PicturePartProps } from './part.ts';
 import { RasterCanvas } from './RasterCanvas.tsx';
 import { comparing, making, strikeOf } from './state.ts';

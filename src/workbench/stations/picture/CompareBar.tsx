@@ -1,5 +1,5 @@
 import { sayDelta, sayPercent } from '../../ui/format.ts';
-import { words } from '../../words/index.ts';
+import { words } from '../../store/words.ts';
 import { comparing, struck } from './state.ts';
 import type { ShownSeparation } from './worker/protocol.ts';
 

@@ -3,7 +3,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import { tidyCrop, type Crop } from '../../../core/separate/index.ts';
 import type { Bench } from '../../store/bench.ts';
 import { sayPercent } from '../../ui/format.ts';
-import { words } from '../../words/index.ts';
+import { words } from '../../store/words.ts';
 import { movedCrop, sizedCrop } from './crop.ts';
 import { setPicture } from './edits.ts';
 

@@ -3,7 +3,7 @@ import { sayNumber } from '../../ui/units.ts';
 import type { Bench } from '../../store/bench.ts';
 import { sayDelta } from '../../ui/format.ts';
 import { Why } from '../../ui/Why.tsx';
-import { words } from '../../words/index.ts';
+import { words } from '../../store/words.ts';
 import { setPicture } from './edits.ts';
 import { sayKnife } from './say.ts';
 import { isStale, make, making } from './state.ts';

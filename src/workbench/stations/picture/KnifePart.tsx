@@ -2,7 +2,7 @@ import { defaultMaterials } from '../../../core/stencil/index.ts';
 import { sayLength, sayNumber } from '../../ui/units.ts';
 import { LengthBox } from '../../ui/LengthBox.tsx';
 import { Why } from '../../ui/Why.tsx';
-import { told, words } from '../../words/index.ts';
+import { told, words } from '../../store/words.ts';
 import { AmountField } from './AmountField.tsx';
 import { setPicture } from './edits.ts';
 import type { PicturePartProps } from './part.ts';

@@ -3,7 +3,7 @@ import { PaperSwitch } from '../../ui/PaperSwitch.tsx';
 import { Pot } from '../../ui/Pot.tsx';
 import { NumberField } from '../../ui/NumberField.tsx';
 import { Why } from '../../ui/Why.tsx';
-import { words } from '../../words/index.ts';
+import { words } from '../../store/words.ts';
 import { setPicture, setWish } from './edits.ts';
 import type { PicturePartProps } from './part.ts';
 import { PictureBeside } from './PictureBeside.tsx';

@@ -4,7 +4,7 @@ import { sayLength } from '../../ui/units.ts';
 import { LengthBox } from '../../ui/LengthBox.tsx';
 import { Slider } from '../../ui/Slider.tsx';
 import { Why } from '../../ui/Why.tsx';
-import { words } from '../../words/index.ts';
+import { words } from '../../store/words.ts';
 import { addMark, setPicture } from './edits.ts';
 import type { PicturePartProps } from './part.ts';
 import { brush } from './state.ts';

@@ -1,5 +1,5 @@
 import { cropOf } from '../../../core/separate/index.ts';
-import { words } from '../../words/index.ts';
+import { words } from '../../store/words.ts';
 import type { PicturePartProps } from './part.ts';
 import { RasterCanvas } from './RasterCanvas.tsx';
 import { making } from './state.ts';

@@ -3,7 +3,7 @@ import { saySize, sayLength, sayNumber } from '../../ui/units.ts';
 import { CountField } from '../../ui/CountField.tsx';
 import { ProblemList } from '../../ui/ProblemList.tsx';
 import { Why } from '../../ui/Why.tsx';
-import { step, words } from '../../words/index.ts';
+import { step, words } from '../../store/words.ts';
 import { movedCrop, sizedCrop } from './crop.ts';
 import { CropFrame } from './CropFrame.tsx';
 import { setPicture, takePictureAway } from './edits.ts';

@@ -1,13 +1,13 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
-import { potsOf } from '../../../core/plan/asks/bench.ts';
+import { potsOf } from '../../../core/asks/bench.ts';
 import type { JobPicture } from '../../../core/job/index.ts';
 import { sayLength } from '../../ui/units.ts';
 import type { Bench } from '../../store/bench.ts';
 import { Parts } from '../../ui/Parts.tsx';
 import { sayDelta } from '../../ui/format.ts';
-import { words } from '../../words/index.ts';
-import { sayMinutes } from '../press/say.ts';
+import { words } from '../../store/words.ts';
+import { sayMinutes } from '../press/setup/say.ts';
 import type { StationProps } from '../station.ts';
 import { ChoosePicture } from './ChoosePicture.tsx';
 import { bringPicture } from './edits.ts';

@@ -1,7 +1,7 @@
-import { potsOf } from '../../../core/plan/asks/bench.ts';
+import { potsOf } from '../../../core/asks/bench.ts';
 import type { Job, JobPicture } from '../../../core/job/index.ts';
 import type { Bench } from '../../store/bench.ts';
-import { words } from '../../words/index.ts';
+import { words } from '../../store/words.ts';
 import { takeAsJob } from './edits.ts';
 import { isStale, isTaken, make, making, openPart, stop, type Making } from './state.ts';
 

@@ -2,7 +2,7 @@ import type { Job } from '../../../core/job/index.ts';
 import { Pot } from '../../ui/Pot.tsx';
 import { sayPercent } from '../../ui/format.ts';
 import { StencilPicture } from '../../ui/StencilPicture.tsx';
-import { words } from '../../words/index.ts';
+import { words } from '../../store/words.ts';
 import { sayKnife } from './say.ts';
 import type { ShownSeparation } from './worker/protocol.ts';
 

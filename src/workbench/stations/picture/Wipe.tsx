@@ -1,5 +1,5 @@
 import { Slider } from '../../ui/Slider.tsx';
-import { words } from '../../words/index.ts';
+import { words } from '../../store/words.ts';
 import { RasterCanvas } from './RasterCanvas.tsx';
 import { strikeOf, wipe } from './state.ts';
 import type { ShownSeparation } from './worker/protocol.ts';

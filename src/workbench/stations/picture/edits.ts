@@ -3,8 +3,8 @@ import { mostMarks } from '../../../core/job/limits.ts';
 import { newPicture } from '../../../core/job/picture.ts';
 import { problem, ProblemError } from '../../../core/problem.ts';
 import type { Bench } from '../../store/bench.ts';
-import { step, told, words } from '../../words/index.ts';
-import type { PictureField } from '../../words/en/picture.ts';
+import { step, told, words } from '../../store/words.ts';
+import type { PictureField } from '../../../words/en/bench/picture.ts';
 import { making, openPart, pictureClient, problemsOf, readInto } from './state.ts';
 
 const mostBytes = 600_000_000;

@@ -1,6 +1,6 @@
-import { potsOf } from '../../../core/plan/asks/bench.ts';
+import { potsOf } from '../../../core/asks/bench.ts';
 import { sayDelta } from '../../ui/format.ts';
-import { words } from '../../words/index.ts';
+import { words } from '../../store/words.ts';
 import type { Station } from '../station.ts';
 import { PictureView } from './PictureView.tsx';
 import { making, pictureClient } from './state.ts';

@@ -4,7 +4,7 @@ import type { WeightName } from '../../../core/separate/index.ts';
 import { problem, ProblemError, type Problem } from '../../../core/problem.ts';
 import type { Bench } from '../../store/bench.ts';
 import { sayDelta } from '../../ui/format.ts';
-import { words } from '../../words/index.ts';
+import { words } from '../../store/words.ts';
 import { createPictureClient, type PictureClient } from './worker/client.ts';
 import type { ReadPicture, ShownDraft, ShownSeparation } from './worker/protocol.ts';
 

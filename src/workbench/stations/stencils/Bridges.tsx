@@ -2,7 +2,7 @@ import { sayLength } from '../../ui/units.ts';
 import type { JobLayer } from '../../../core/job/index.ts';
 import { withLayer } from '../../store/edits.ts';
 import { sayDelta } from '../../ui/format.ts';
-import { step, words } from '../../words/index.ts';
+import { step, words } from '../../store/words.ts';
 import { pinOf, withAllowed, withoutPin, withPin } from './edits.ts';
 import { costInWords, type PartProps } from './parts.ts';
 import { bridgeAt, placing } from './state.ts';

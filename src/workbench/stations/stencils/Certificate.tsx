@@ -1,7 +1,7 @@
 import { inUnits } from '../../ui/in-units.ts';
 import { sayLength } from '../../ui/units.ts';
 import { sayDelta } from '../../ui/format.ts';
-import { told, words } from '../../words/index.ts';
+import { told, words } from '../../store/words.ts';
 import { costInWords, sayPatch, type PartProps } from './parts.ts';
 import { lookAt, shownPxPerMm, zoom } from './state.ts';
 

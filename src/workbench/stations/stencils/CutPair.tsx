@@ -1,5 +1,5 @@
 import { regionPath } from '../../ui/region-path.ts';
-import { told, words } from '../../words/index.ts';
+import { told, words } from '../../store/words.ts';
 import { CutUses } from './CutUses.tsx';
 import type { PartProps } from './parts.ts';
 

@@ -1,5 +1,5 @@
-import type { CutUse } from '../../../core/plan.ts';
-import { words } from '../../words/index.ts';
+import type { CutUse } from '../../../core/plan/index.ts';
+import { words } from '../../store/words.ts';
 
 /** A cross: spent. A drop: to be washed. A tray with a sheet on it: kept flat. Each is said in words too. */
 const signs = {

@@ -1,6 +1,6 @@
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import { regionPath } from '../../ui/region-path.ts';
-import { words } from '../../words/index.ts';
+import { words } from '../../store/words.ts';
 import type { Bench } from '../../store/bench.ts';
 import { bridgeAt, chosenLayer, lookAt, placing } from './state.ts';
 

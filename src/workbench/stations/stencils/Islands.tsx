@@ -1,8 +1,8 @@
 import type { JobLayer } from '../../../core/job/index.ts';
-import { shownBy, type Shown } from '../../../core/plan/costs.ts';
+import { shownBy, type Shown } from '../../../core/plan/parts/costs.ts';
 import { withLayer } from '../../store/edits.ts';
 import { sayDelta } from '../../ui/format.ts';
-import { step, words } from '../../words/index.ts';
+import { step, words } from '../../store/words.ts';
 import { sayPatch, type PartProps } from './parts.ts';
 
 const kinds: readonly NonNullable<JobLayer['islands']>[] = ['bridge', 'loose', 'drop'];

@@ -3,7 +3,7 @@ import { knifeMinutes, knifeRates } from '../../../core/stencil/rates.ts';
 import { NumberField } from '../../ui/NumberField.tsx';
 import { mmPerInch, sayLength, sayNumber } from '../../ui/units.ts';
 import { download } from '../../store/files.ts';
-import { step, words } from '../../words/index.ts';
+import { step, words } from '../../store/words.ts';
 import { withPace } from './edits.ts';
 import type { PartProps } from './parts.ts';
 

@@ -2,7 +2,7 @@ import type { JobMaterial } from '../../../core/job/index.ts';
 import { sayLength, sayNumber } from '../../ui/units.ts';
 import { LengthField } from '../../ui/LengthField.tsx';
 import { NumberField } from '../../ui/NumberField.tsx';
-import { step, told, words } from '../../words/index.ts';
+import { step, told, words } from '../../store/words.ts';
 import { freshId } from '../forms/edits.ts';
 import { materialList, usualMaterials as usual, withMaterial } from './edits.ts';
 import type { PartProps } from './parts.ts';

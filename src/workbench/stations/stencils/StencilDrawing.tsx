@@ -1,8 +1,8 @@
 import { useEffect, useRef } from 'preact/hooks';
 import type { JobLayer } from '../../../core/job/index.ts';
-import type { PlannedLayer } from '../../../core/plan.ts';
+import type { PlannedLayer } from '../../../core/plan/index.ts';
 import { ProblemError } from '../../../core/problem.ts';
-import { step, told, words } from '../../words/index.ts';
+import { step, told, words } from '../../store/words.ts';
 import type { Bench } from '../../store/bench.ts';
 import { arrowStep, carry, mmAt, type Mm } from '../../ui/drag.ts';
 import { sayDelta } from '../../ui/format.ts';

@@ -1,4 +1,4 @@
-import { words } from '../../words/index.ts';
+import { words } from '../../store/words.ts';
 import { Calibrate } from '../../ui/Calibrate.tsx';
 import { ZoomBar, ZoomView } from '../../ui/ZoomView.tsx';
 import type { StationProps } from '../station.ts';

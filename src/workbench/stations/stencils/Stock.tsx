@@ -4,11 +4,11 @@ import { nameSize, paperSizes } from '../../../core/units/index.ts';
 import { problem, ProblemError } from '../../../core/problem.ts';
 import { saySize } from '../../ui/units.ts';
 import { download } from '../../store/files.ts';
-import type { ShownPlan } from '../../worker/protocol.ts';
+import type { ShownPlan } from '../../engine/protocol.ts';
 import { LengthField } from '../../ui/LengthField.tsx';
 import { ProblemList } from '../../ui/ProblemList.tsx';
 import { regionPath } from '../../ui/region-path.ts';
-import { language, step, told, words } from '../../words/index.ts';
+import { language, step, told, words } from '../../store/words.ts';
 import { materialList, usualMaterials, withMaterial } from './edits.ts';
 import type { PartProps } from './parts.ts';
 import { bridgeAt, chosenLayer } from './state.ts';
@@ -44,7 +44,7 @@ export function Stock({ bench, planned }: PartProps) {
     edit({ stock: { grainMatters: false, marginMm: 0, widthMm: 700, heightMm: 1000, ...stock, ...change } });
   const sold = stock && nameSize(stock.widthMm, stock.heightMm, 0.5);
   const sheets = plan.stock.filter((s) => s.materialId === material.id);
-  const problems = plan.problems.filter((p) => p.code.startsWith('stock-') && p.place === `material “${material.name}”`);
+  const problems = plan.problems.filter((p) => p.code.startsWith('stock-') && p.path === `material “${material.name}”`);
   const others = list.filter((m) => m.id !== material.id && m.stock);
   const length = (label: string, valueMm: number, minMm: number, maxMm: number, onSet: (mm: number) => void) => (
     <label class="num">

@@ -1,6 +1,6 @@
 import type { JobLayer } from '../../../core/job/index.ts';
-import type { PlannedLayer } from '../../../core/plan.ts';
-import { words } from '../../words/index.ts';
+import type { PlannedLayer } from '../../../core/plan/index.ts';
+import { words } from '../../store/words.ts';
 import { sayArea, sayNumber, type LengthUnits } from '../../ui/units.ts';
 import type { Bench } from '../../store/bench.ts';
 

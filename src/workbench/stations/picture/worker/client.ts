@@ -1,4 +1,4 @@
-import { openLine } from '../../../worker/line.ts';
+import { openLine } from '../../../engine/line.ts';
 import type { FromPictureWorker, PictureQuestion, PictureQuestions, ShownDraft } from './protocol.ts';
 
 export interface Watching {

@@ -1,9 +1,9 @@
-import { jobOfSeparation, pictureRequest } from '../../../../core/plan/asks/separate.ts';
-import { materialOf, materialsOf } from '../../../../core/plan/stencils.ts';
+import { jobOfSeparation, pictureRequest } from '../../../../core/asks/separate.ts';
+import { materialOf, materialsOf } from '../../../../core/plan/parts/stencils.ts';
 import { fail, ProblemError } from '../../../../core/problem.ts';
 import { readPicture, separate, type Draft, type Picture, type Separation } from '../../../../core/separate/index.ts';
 import { Cancelled, type Task } from '../../../../core/task.ts';
-import { picturesReady } from '../../../worker/pictures.ts';
+import { picturesReady } from '../../../engine/pictures.ts';
 import { breathe } from './breathe.ts';
 import { hireHands } from './hands.ts';
 import { codesRaster, showPicture, showSeparation } from './look.ts';

@@ -1,6 +1,6 @@
 import type { Job } from '../../../../core/job/index.ts';
 import type { Region } from '../../../../core/form/index.ts';
-import type { PlannedLayer } from '../../../../core/plan.ts';
+import type { PlannedLayer } from '../../../../core/plan/index.ts';
 import type { Problem } from '../../../../core/problem.ts';
 import type { Draft, Separation, SeparationFigures } from '../../../../core/separate/index.ts';
 

@@ -1,0 +1,145 @@
+import { labFromSpectrum, type Lab } from '../colour/index.ts';
+import { additionProblems, findRecipe, mixBatch, stackReflectance, type Batch, type Film, type RecipesFound } from '../ink/index.ts';
+import type { Job } from '../job/index.ts';
+import { fail, type Problem } from '../problem.ts';
+import { filmOfLayer } from '../plan/parts/let-down.ts';
+import { letDownParts } from '../plan/parts/mix.ts';
+import type { Plan } from '../plan/types.ts';
+import { inkBench, layerOf, paperOf, potsOf, type InkBench } from './bench.ts';
+
+export interface RecipeQuestion {
+  readonly wanted: Lab;
+  readonly paperId?: string;
+  /** Layers that lie under it, by id. */
+  readonly over?: readonly string[];
+  /** Pots to mix from, by id; left out: all. */
+  readonly pots?: readonly string[];
+  readonly mostPots?: number;
+  readonly nearEnough?: number;
+  readonly baseId?: string;
+  /** Share of the pot for retarder. */
+  readonly retarderShare?: number;
+}
+
+/** The best recipe for a wanted colour on a paper, over layers already printed. */
+export function askRecipe(job: Job, ask: RecipeQuestion): RecipesFound & { readonly problems: readonly Problem[] } {
+  const bench = inkBench(job);
+  const { spectrum } = paperOf(bench, ask.paperId);
+  const pots = potsOf(job)
+    .filter((p) => ask.pots === undefined || ask.pots.includes(p.id))
+    .flatMap((p) => {
+      const ink = bench.found.inks.get(p.id);
+      return ink ? [{ id: p.id, name: p.name, ink }] : [];
+    });
+  const additions = ask.retarderShare ?? 0;
+  const found = findRecipe({
+    wanted: ask.wanted,
+    paper: spectrum,
+    under: filmsOf(bench, ask.over ?? []),
+    surface: bench.found.surface,
+    pots,
+    base: ask.baseId === undefined ? undefined : bench.found.inks.get(ask.baseId),
+    additions,
+    mostPots: ask.mostPots,
+    nearEnough: ask.nearEnough,
+  });
+  return { ...found, problems: additions > 0 ? additionProblems(additions, 0, 'the recipe') : [] };
+}
+
+function filmsOf(bench: InkBench, ids: readonly string[]): Film[] {
+  return bench.layers.filter((l) => ids.includes(l.id)).flatMap((l) => filmOfLayer(l, bench.found) ?? []);
+}
+
+export interface BatchQuestion {
+  /** Id, name or run number. */
+  readonly layer: string;
+  readonly scaleStepGrams: number;
+  /** Left out: what the run needs. */
+  readonly totalGrams?: number;
+}
+
+/** A layer's pot, weighed to the scale's step, with the colour error of the rounding. */
+export function askBatch(plan: Plan, ask: BatchQuestion): Batch & { readonly layerId: string; readonly layerName: string } {
+  const bench = inkBench(plan.job);
+  const layer = layerOf(bench, ask.layer);
+  const planned = plan.layers.find((l) => l.id === layer.id);
+  const parts = letDownParts(plan.job, layer);
+  if (parts.length === 0)
+    fail('layer-open', `layer “${layer.name}”`, 'Its ink is not decided yet, so there is nothing to mix.', 'Choose an ink first.');
+  const { spectrum } = paperOf(bench, undefined);
+  const retarder = planned?.mix?.retarderShare ?? 0;
+  const clear = { k: new Float64Array(36), s: new Float64Array(36) };
+  const batch = mixBatch({
+    parts: parts.map((p) => ({
+      id: p.inkId,
+      name: p.name,
+      share: p.share,
+      ink: bench.found.inks.get(p.inkId) ?? clear,
+      densityGPerMl: p.densityGPerMl,
+    })),
+    totalGrams: ask.totalGrams ?? planned?.mix?.totalGrams ?? 100,
+    scaleStepGrams: ask.scaleStepGrams,
+    ground: spectrum,
+    surface: bench.found.surface,
+  });
+  return {
+    ...batch,
+    problems: [...batch.problems, ...(retarder > 0 ? additionProblems(retarder, 0, `layer “${layer.name}”`) : [])],
+    layerId: layer.id,
+    layerName: layer.name,
+  };
+}
+
+export interface Reach {
+  readonly inkId: string;
+  readonly strength: number;
+  /** Overlaps that the layer takes part in, with this ink: ids first down first. */
+  readonly overlaps: readonly { readonly layers: readonly string[]; readonly lab: Lab; readonly areaMm2: number }[];
+}
+
+const reachStrengths = [0.15, 0.35, 0.6, 0.85, 1];
+
+/** The whole reach of an open layer: every ink at several strengths, and all overlaps that follow. */
+export function askReach(
+  plan: Plan,
+  ask: { readonly layer: string; readonly paperId?: string; readonly inks?: readonly string[] },
+): Reach[] {
+  const bench = inkBench(plan.job);
+  const layer = layerOf(bench, ask.layer);
+  const { spectrum } = paperOf(bench, ask.paperId);
+  const planned = plan.layers.find((l) => l.id === layer.id);
+  if (!planned) return [];
+  // Which stacks of the other layers lie under and over it, and on how much area.
+  const stacks = new Map<number, number>();
+  const { data, mmPerPx } = plan.codes;
+  const counts = new Float64Array(256);
+  for (let i = 0; i < data.length; i++) counts[data[i]]++;
+  for (let code = 0; code < 256; code++)
+    if (counts[code] > 0 && code & (1 << planned.bit)) stacks.set(code, counts[code] * mmPerPx * mmPerPx);
+  const inks = bench.job.inks.filter((k) => k.role === 'ink' && (ask.inks === undefined || ask.inks.includes(k.id)));
+  return inks.flatMap((ink) =>
+    reachStrengths.map((strength): Reach => {
+      const asIf = bench.layers.map((l) => (l.id === layer.id ? { ...l, ink: ink.id, strength } : l));
+      const merged = new Map<string, { layers: string[]; lab: Lab; areaMm2: number }>();
+      for (const [code, areaMm2] of stacks) {
+        const lying = asIf.filter((l) => l.ink !== null && code & (1 << (plan.layers.find((p) => p.id === l.id)?.bit ?? 31)));
+        const ids = lying.map((l) => l.id);
+        const known = merged.get(ids.join());
+        if (known) known.areaMm2 += areaMm2;
+        else
+          merged.set(ids.join(), {
+            layers: ids,
+            areaMm2,
+            lab: labFromSpectrum(
+              stackReflectance(
+                spectrum,
+                lying.flatMap((l) => filmOfLayer(l, bench.found) ?? []),
+                bench.found.surface,
+              ),
+            ),
+          });
+      }
+      return { inkId: ink.id, strength, overlaps: [...merged.values()].sort((a, b) => b.areaMm2 - a.areaMm2) };
+    }),
+  );
+}

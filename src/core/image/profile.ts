@@ -1,0 +1,81 @@
+import * as lcms from 'lcms-wasm';
+import { problem, type Problem } from '../problem.ts';
+import type { Pixels } from './types.ts';
+
+let engine: lcms.Lcms | undefined;
+
+/** Hands in the compiled colour engine; see `preparePictures`. */
+export async function prepareProfiles(module: WebAssembly.Module): Promise<void> {
+  engine = await lcms.instantiate({
+    instantiateWasm(imports, done) {
+      const instance = new WebAssembly.Instance(module, imports);
+      done(instance);
+      return instance.exports;
+    },
+  });
+}
+
+export interface Profiled {
+  readonly pixels: Pixels;
+  readonly profile?: string;
+  readonly problems: readonly Problem[];
+}
+
+function asSrgb(rgb: Uint8Array | Uint16Array): Pixels {
+  return rgb instanceof Uint16Array ? { kind: 'srgb16', data: rgb } : { kind: 'srgb8', data: rgb };
+}
+
+/**
+ * Pixels with the file's profile (any RGB or grey profile, by Little CMS) → XYZ under D50, relative to white; or plain sRGB
+ * where there is no profile or it is sRGB. A profile that can't be used is told and the picture taken as sRGB.
+ */
+export function honourProfile(rgb: Uint8Array | Uint16Array, profile: Uint8Array | undefined, place: string): Profiled {
+  if (!profile) return { pixels: asSrgb(rgb), problems: [] };
+  const unread = (why: string): Profiled => ({
+    pixels: asSrgb(rgb),
+    problems: [
+      problem(
+        'warning',
+        'profile-unread',
+        place,
+        `The colour profile in the picture ${why}; its colours are taken as sRGB.`,
+        'If they look wrong, convert the picture to sRGB and give that.',
+      ),
+    ],
+  });
+  if (!engine) return unread('can not be read: the colour engine is not loaded');
+  const source = engine.cmsOpenProfileFromMem(profile, profile.length);
+  if (!source) return unread('is damaged');
+  const space = engine.cmsGetColorSpaceASCII(source);
+  const name = engine.cmsGetProfileInfoASCII(source, lcms.cmsInfoDescription, 'en', 'US').replace(/\0+$/, '');
+  const target = engine.cmsCreateXYZProfile();
+  try {
+    if (space !== 'RGB' && space !== 'GRAY') return unread(`is for ${space ?? 'an unknown kind of'} colours, not for RGB`);
+    if (/sRGB/i.test(name) && space === 'RGB') return { pixels: asSrgb(rgb), problems: [] };
+    const wide = rgb instanceof Uint16Array;
+    const grey = space === 'GRAY';
+    const format = grey ? (wide ? lcms.TYPE_GRAY_16 : lcms.TYPE_GRAY_8) : wide ? lcms.TYPE_RGB_16 : lcms.TYPE_RGB_8;
+    const transform = engine.cmsCreateTransform(source, format, target, lcms.TYPE_XYZ_16, lcms.INTENT_RELATIVE_COLORIMETRIC, 0);
+    if (!transform) return unread('can not be used');
+    const n = rgb.length / 3;
+    const data = new Uint16Array(n * 3);
+    // In strips, so that the engine's memory stays small.
+    const strip = 1 << 18;
+    for (let from = 0; from < n; from += strip) {
+      const count = Math.min(strip, n - from);
+      const part = grey ? everyThird(rgb, from, count) : rgb.subarray(from * 3, (from + count) * 3);
+      data.set(engine.cmsDoTransform(transform, part, count).subarray(0, count * 3), from * 3);
+    }
+    engine.cmsDeleteTransform(transform);
+    return { pixels: { kind: 'xyz16', data }, profile: name, problems: [] };
+  } finally {
+    engine.cmsCloseProfile(source);
+    engine.cmsCloseProfile(target);
+  }
+}
+
+function everyThird(rgb: Uint8Array | Uint16Array, from: number, count: number): Uint8Array | Uint16Array {
+  const out = rgb instanceof Uint16Array ? new Uint16Array(count) : new Uint8Array(count);
+  for (let i = 0; i < count; i++) out[i] = rgb[(from + i) * 3];
+  return out;
+}

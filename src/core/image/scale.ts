@@ -1,0 +1,144 @@
+import { labFromXyz, whitePoints, xyzFromSrgb, type Xyz } from '../colour/index.ts';
+import type { Picture } from './types.ts';
+
+/** Part of the picture, in shares of its width and height. */
+export interface Crop {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/**
+ * A picture on the raster of the knife: averaged over each pixel's area in linear light (bilinear where the picture is
+ * coarser), white and see-through parts become the paper, everything else keeps its relation to white.
+ * @returns Lab (D50), 3 a pixel
+ */
+export function scaledLab(picture: Picture, crop: Crop, width: number, height: number, paper: Xyz): Float32Array {
+  const linear = scaledLinear(picture, crop, width, height);
+  const [xr, yr, zr, xg, yg, zg, xb, yb, zb] = toXyz(picture);
+  const [wr, wg, wb] = whiteOf(picture);
+  const xw = wr * xr + wg * xg + wb * xb,
+    yw = wr * yr + wg * yg + wb * yb,
+    zw = wr * zr + wg * zg + wb * zb;
+  const [xp, yp, zp] = paper;
+  const lab = new Float32Array(width * height * 3),
+    xyz: [number, number, number] = [0, 0, 0];
+  for (let i = 0; i < lab.length; i += 3) {
+    const r = linear[i],
+      g = linear[i + 1],
+      b = linear[i + 2];
+    xyz[0] = ((xr * r + xg * g + xb * b) * xp) / xw;
+    xyz[1] = ((yr * r + yg * g + yb * b) * yp) / yw;
+    xyz[2] = ((zr * r + zg * g + zb * b) * zp) / zw;
+    const [l, a, bb] = labFromXyz(xyz);
+    lab[i] = l;
+    lab[i + 1] = a;
+    lab[i + 2] = bb;
+  }
+  return lab;
+}
+
+/** Columns of the matrix from the picture's linear channels to XYZ. */
+function toXyz(picture: Picture): readonly number[] {
+  if (picture.pixels.kind === 'xyz16') return [1, 0, 0, 0, 1, 0, 0, 0, 1];
+  return [...xyzFromSrgb([1, 0, 0]), ...xyzFromSrgb([0, 1, 0]), ...xyzFromSrgb([0, 0, 1])];
+}
+
+/** White in the picture's linear channels. */
+function whiteOf(picture: Picture): readonly number[] {
+  return picture.pixels.kind === 'xyz16' ? whitePoints.D50 : [1, 1, 1];
+}
+
+/** IEC 61966-2-1, by table: byte or 16-bit number → linear light. */
+function linearTable(picture: Picture): Float32Array {
+  const { kind } = picture.pixels;
+  const n = kind === 'srgb8' ? 256 : 65536;
+  return Float32Array.from({ length: n }, (_, i) => {
+    if (kind === 'xyz16') return i / 32768;
+    const v = i / (n - 1);
+    return v <= 0.04045 ? v / 12.92 : ((v + 0.055) / 1.055) ** 2.4;
+  });
+}
+
+function scaledLinear(picture: Picture, crop: Crop, width: number, height: number): Float32Array {
+  const { width: w, height: h, coverage } = picture;
+  const { data } = picture.pixels;
+  const table = linearTable(picture),
+    white = whiteOf(picture);
+  const across = taps(crop.x * w, crop.width * w, w, width),
+    down = taps(crop.y * h, crop.height * h, h, height);
+  const out = new Float32Array(width * height * 3);
+  const rows = new Map<number, Float32Array>();
+  const rowOf = (y: number): Float32Array => {
+    const known = rows.get(y);
+    if (known) return known;
+    const line = new Float32Array(w * 3);
+    for (let x = 0, i = y * w * 3; x < w * 3; x++, i++) line[x] = table[data[i]];
+    if (coverage)
+      for (let x = 0; x < w; x++) {
+        const share = coverage[y * w + x] / 255;
+        if (share < 1) for (let c = 0; c < 3; c++) line[x * 3 + c] = line[x * 3 + c] * share + white[c] * (1 - share);
+      }
+    const scaled = new Float32Array(width * 3);
+    for (let x = 0; x < width; x++) {
+      for (let t = across.from[x]; t < across.from[x + 1]; t++) {
+        const weight = across.weight[t],
+          s = across.index[t] * 3;
+        scaled[x * 3] += weight * line[s];
+        scaled[x * 3 + 1] += weight * line[s + 1];
+        scaled[x * 3 + 2] += weight * line[s + 2];
+      }
+    }
+    rows.set(y, scaled);
+    return scaled;
+  };
+  for (let y = 0; y < height; y++) {
+    const to = y * width * 3;
+    for (let t = down.from[y]; t < down.from[y + 1]; t++) {
+      const row = rowOf(down.index[t]),
+        weight = down.weight[t];
+      for (let i = 0; i < row.length; i++) out[to + i] += weight * row[i];
+    }
+    const first = down.index[down.from[y]];
+    for (const key of rows.keys()) if (key < first) rows.delete(key);
+  }
+  return out;
+}
+
+interface Taps {
+  readonly from: Int32Array;
+  readonly index: Int32Array;
+  readonly weight: Float32Array;
+}
+
+/** For each output pixel the source pixels it covers and their shares; between two source pixels where they are larger. */
+function taps(start: number, length: number, size: number, count: number): Taps {
+  const from = new Int32Array(count + 1),
+    index: number[] = [],
+    weight: number[] = [];
+  const step = length / count;
+  for (let i = 0; i < count; i++) {
+    from[i] = index.length;
+    const a = start + i * step,
+      b = a + step;
+    if (step >= 1) {
+      for (let s = Math.floor(a); s < b - 1e-9; s++) {
+        const share = Math.min(b, s + 1) - Math.max(a, s);
+        if (share > 1e-9) push(Math.min(size - 1, Math.max(0, s)), share / step);
+      }
+    } else {
+      const centre = (a + b) / 2 - 0.5,
+        s = Math.floor(centre),
+        f = centre - s;
+      push(Math.min(size - 1, Math.max(0, s)), 1 - f);
+      if (f > 1e-9) push(Math.min(size - 1, Math.max(0, s + 1)), f);
+    }
+  }
+  from[count] = index.length;
+  return { from, index: Int32Array.from(index), weight: Float32Array.from(weight) };
+  function push(s: number, share: number): void {
+    index.push(s);
+    weight.push(share);
+  }
+}

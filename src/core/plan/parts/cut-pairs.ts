@@ -1,0 +1,172 @@
+import type { Region } from '../../form/index.ts';
+import type { Material } from '../../stencil/index.ts';
+import type { PlannedLayer } from '../types.ts';
+
+/** One run that a cut serves, in laydown order. */
+export interface CutUse {
+  readonly layerId: string;
+  readonly run: number;
+  readonly side: 'window' | 'piece';
+  /** Which of the cut's sheets it takes: 1, 2, … up to `timesToCut`. Several where one would not last the run. */
+  readonly sheets: readonly number[];
+  readonly pulls: number;
+  /**
+   * What becomes of the last of them: `spent` with the run (paper can't be washed), `wash` and keep for the later run
+   * `againInRun`, `done` (washable, not needed again).
+   */
+  readonly after: 'spent' | 'wash' | 'done';
+  readonly againInRun?: number;
+  /** The run that takes the other side of the same sheet later: what drops out (or stays) must be kept flat till then. */
+  readonly keepForRun?: number;
+}
+
+/** Stencils that come from one sheet of material. */
+export interface CutSet {
+  /** Whose stencil is cut. */
+  readonly layerId: string;
+  /** Layers that its sheets serve. */
+  readonly serves: readonly string[];
+  readonly sheets: readonly number[];
+}
+
+export interface CutPlan {
+  readonly timesToCut: number;
+  readonly why: string;
+  readonly uses: readonly CutUse[];
+  readonly sets: readonly CutSet[];
+}
+
+type Served = Pick<PlannedLayer, 'id' | 'run' | 'side' | 'sheetsThrough' | 'stencil'>;
+
+interface Group {
+  readonly side: 'window' | 'piece';
+  readonly layers: Served[];
+}
+
+/**
+ * One cut gives a window and what drops out of it. Which run takes which, what is spent after its run, what must be kept
+ * for a later one, and how many sheets must be cut in all. `served` in laydown order; paper that can't be washed serves one
+ * run only; nothing prints more pulls than the lower end of what its material lasts.
+ */
+export function planCut(
+  served: readonly Served[],
+  spreads: ReadonlyMap<string, number>,
+  material: Pick<Material, 'name' | 'prints' | 'washable'>,
+  kerfMm: number,
+): CutPlan {
+  const lasts = Math.max(1, material.prints[0]);
+  const groups: Group[] = [];
+  for (const layer of served) {
+    const same = groups.find((g) => g.side === layer.side && samePaths(g.layers[0].stencil.cutLines, layer.stencil.cutLines));
+    if (same) same.layers.push(layer);
+    else groups.push({ side: layer.side, layers: [layer] });
+  }
+  const window = groups.find((g) => g.side === 'window'),
+    piece = groups.find((g) => g.side === 'piece');
+  const alone = groups.length > 1 ? whyAlone(groups, window, piece, spreads, kerfMm) : undefined;
+  const pair = window !== undefined && piece !== undefined && alone === undefined;
+
+  const uses: CutUse[] = [];
+  const sets: CutSet[] = [];
+  let sheets = 0;
+  for (const group of groups) {
+    // Window and piece of a pair count their sheets from 1 alike: each cut gives one of both.
+    const from = pair ? 0 : sheets;
+    const used = sheetsOf(group, from, lasts, material.washable, uses);
+    sheets = Math.max(sheets, from + used);
+    if (!pair) sets.push({ layerId: group.layers[0].id, serves: group.layers.map((l) => l.id), sheets: numbers(from, used) });
+  }
+  if (pair) sets.push({ layerId: window.layers[0].id, serves: served.map((l) => l.id), sheets: numbers(0, sheets) });
+  uses.sort((a, b) => a.run - b.run);
+  const kept = pair ? uses.map((use) => ({ ...use, ...laterOtherSide(use, uses) })) : uses;
+  const timesToCut = Math.max(1, sheets);
+  return { timesToCut, why: reasons(groups, timesToCut, pair, alone, lasts, material), uses: kept, sets };
+}
+
+/** Why what drops out of the window is not the piece; undefined where it is. */
+function whyAlone(
+  groups: readonly Group[],
+  window: Group | undefined,
+  piece: Group | undefined,
+  spreads: ReadonlyMap<string, number>,
+  kerfMm: number,
+): string | undefined {
+  if (groups.some((g) => g.layers.some((l) => (spreads.get(l.id) ?? 0) !== 0))) return 'A layer that is spread needs a cut of its own.';
+  if (groups.length > 2 || !window || !piece) return 'These layers want different bridges, so each is cut on its own.';
+  if (window.layers[0].stencil.bridges.length > 0) return 'Bridges stay across what would drop out, so the piece is cut on its own.';
+  if (piece.layers[0].stencil.bridges.length > 0) return 'The piece hangs on bridges, so it is cut on its own.';
+  return kerfMm > 0 ? 'The machine takes a little off what drops out, so the piece is cut on its own.' : undefined;
+}
+
+/** Gives each run of a group its sheets, from number `from` + 1 on; how many in all. */
+function sheetsOf(group: Group, from: number, lasts: number, washable: boolean, uses: CutUse[]): number {
+  let sheet = 1,
+    left = lasts;
+  group.layers.forEach((layer, i) => {
+    const { id, run, side, sheetsThrough: pulls } = layer;
+    const taken = new Set<number>();
+    let still = Math.max(1, pulls);
+    while (still > 0) {
+      if (left === 0) {
+        sheet++;
+        left = lasts;
+      }
+      taken.add(from + sheet);
+      const now = Math.min(left, still);
+      left -= now;
+      still -= now;
+    }
+    const next = group.layers[i + 1];
+    const again = washable && next !== undefined && left > 0;
+    uses.push({
+      layerId: id,
+      run,
+      side,
+      sheets: [...taken],
+      pulls,
+      after: !washable ? 'spent' : again ? 'wash' : 'done',
+      ...(again ? { againInRun: next.run } : {}),
+    });
+    // Paper comes off the mesh in shreds: what is left of its life is of no use.
+    if (!washable && next !== undefined) left = 0;
+  });
+  return sheet;
+}
+
+function laterOtherSide(use: CutUse, uses: readonly CutUse[]): { readonly keepForRun?: number } {
+  const later = uses.find((other) => other.run > use.run && other.side !== use.side && other.sheets.some((s) => use.sheets.includes(s)));
+  const earlier = uses.some((other) => other.run < use.run && other.side !== use.side && other.sheets.some((s) => use.sheets.includes(s)));
+  return later && !earlier ? { keepForRun: later.run } : {};
+}
+
+function reasons(
+  groups: readonly Group[],
+  times: number,
+  pair: boolean,
+  alone: string | undefined,
+  lasts: number,
+  material: Pick<Material, 'name' | 'washable'>,
+): string {
+  if (times === 1) return pair ? 'One cut serves both: keep the piece that drops out.' : 'One cut is enough.';
+  const out: string[] = [];
+  if (alone !== undefined) out.push(alone);
+  const longest = Math.max(
+    ...groups.map((g) =>
+      material.washable ? g.layers.reduce((sum, l) => sum + l.sheetsThrough, 0) : Math.max(...g.layers.map((l) => l.sheetsThrough)),
+    ),
+  );
+  if (longest > lasts) out.push(`${material.name} lasts about ${lasts} pulls; this side prints ${longest}.`);
+  const often = Math.max(...groups.map((g) => g.layers.length));
+  if (!material.washable && often > 1)
+    out.push(`${material.name} can’t be washed: it is spent after a run, and ${often} runs need the same side.`);
+  return out.join(' ');
+}
+
+const numbers = (from: number, count: number): number[] => Array.from({ length: count }, (_, i) => from + i + 1);
+
+function samePaths(a: Region, b: Region): boolean {
+  return (
+    a.rings.length === b.rings.length &&
+    a.rings.every((ring, i) => ring.length === b.rings[i].length && ring.every((v, k) => v === b.rings[i][k]))
+  );
+}

@@ -1,0 +1,225 @@
+import {
+  binomialAt,
+  colophon,
+  documentationSheet,
+  foldLog,
+  numberEdition,
+  planDay,
+  planSheets,
+  readLog,
+  sheetsFromCount,
+  teachingHandout,
+  type CountState,
+  type DayPlan,
+  type DocumentationSheet,
+  type Handout,
+  type NumberedEdition,
+  type RecordFacts,
+  type SheetPlan,
+} from '../../edition/index.ts';
+import type { Job, JobLayer } from '../../job/index.ts';
+import { ProblemError, type Problem } from '../../problem.ts';
+import { sayLength } from '../../units/index.ts';
+import { letDownParts } from './mix.ts';
+import type { PlannedPress } from './press.ts';
+import { materialOf, materialsOf } from './stencils.ts';
+
+/** Where the count at the press is kept among the attachments: one line an event, see core/edition/count-log.ts. */
+export const countLogName = 'press-count.log';
+
+/** How many sheets through which runs, the day by the hour, and the record. */
+export interface PlannedEdition {
+  /** null where the wishes can't be planned; `problems` says why. */
+  readonly sheets: SheetPlan | null;
+  /** For each paper of `sheets`: chance of exactly 0, 1, 2, … good sheets out of those started. */
+  readonly chances: readonly { readonly paperId: string; readonly exactly: readonly number[] }[];
+  /** Pulls of each run in laydown order, set-up sheets counted; open layers are planned like the others. */
+  readonly pullsOfRun: readonly number[];
+  /** Names of the sheets, as pencilled on their backs: paper by paper, in the order they go through. */
+  readonly sheetNames: readonly { readonly id: string; readonly paper: string }[];
+  readonly day: DayPlan | null;
+  readonly facts: RecordFacts;
+  readonly handout: Handout | null;
+  /** What was counted at the press so far; null before the first pull. */
+  readonly counted: CountState | null;
+  /** Marks for the sheets counted so far. */
+  readonly numbered: NumberedEdition | null;
+  readonly documentation: DocumentationSheet | null;
+  readonly colophon: string;
+  readonly problems: readonly Problem[];
+}
+
+/** The screen's gap, and those of runs that have one of their own. */
+function sayGaps(
+  { units }: Pick<Job, 'units'>,
+  layers: readonly Pick<JobLayer, 'id' | 'name'>[],
+  press: Pick<PlannedPress, 'gapMm' | 'gaps'>,
+): string {
+  const own = press.gaps
+    .filter((gap) => gap.own)
+    .map((gap) => {
+      const run = layers.findIndex((l) => l.id === gap.layerId);
+      return `For run ${run + 1} (${layers[run]?.name ?? gap.layerId}) make the gap ${sayLength(gap.gapMm, units)}.`;
+    });
+  return [`Gap between mesh and paper ${sayLength(press.gapMm, units)}.`, ...own].join(' ');
+}
+
+export function planEdition(
+  job: Job,
+  layers: readonly JobLayer[],
+  press: PlannedPress,
+  registerText: string,
+  log: Uint8Array | undefined,
+): PlannedEdition {
+  const problems: Problem[] = [];
+  const attempt = <T>(work: () => T): T | null => {
+    try {
+      return work();
+    } catch (error) {
+      if (!(error instanceof ProblemError)) throw error;
+      problems.push(...error.problems);
+      return null;
+    }
+  };
+  const { edition } = job;
+  const proofs = {
+    artistsProofShare: edition.artistsProofShare,
+    batProofs: edition.batProofs,
+    printersProofs: edition.printersProofs,
+    horsCommerce: edition.horsCommerce,
+  };
+  const ready = job.papers.length > 0 && layers.length > 0;
+  const sheets = ready
+    ? attempt(() =>
+        planSheets({
+          papers: job.papers.map((p) => ({ id: p.id, name: p.name, count: p.count, printed: p.printed !== undefined })),
+          target: edition.target,
+          certainty: edition.certainty,
+          spoilagePerRun: layers.map(() => edition.spoilagePerRun),
+          setUpSheets: edition.setUpSheets,
+          proofs,
+        }),
+      )
+    : null;
+  // Too few sheets is no reason to print no packet: proofs and stencils come first.
+  if (sheets) problems.push(...sheets.problems.map((p) => (p.severity === 'error' ? { ...p, severity: 'warning' as const } : p)));
+  const sheetNames = (sheets?.papers ?? []).flatMap((paper, i) =>
+    Array.from({ length: paper.start }, (_, k) => ({ id: `${String.fromCharCode(65 + (i % 26))}${k + 1}`, paper: paper.paperId })),
+  );
+
+  const chances = (sheets?.papers ?? []).map((paper) => ({
+    paperId: paper.paperId,
+    exactly: Array.from({ length: paper.start + 1 }, (_, good) =>
+      binomialAt(paper.start, good, paper.start > 0 ? paper.expectedGood / paper.start : 1),
+    ),
+  }));
+
+  const day = sheets
+    ? attempt(() =>
+        planDay({
+          runs: layers.map((l, run) => ({
+            id: l.id,
+            name: l.name,
+            sheets: sheetNames.slice(0, sheets.runs[run].prepare).map((s) => s.id),
+            setUpSheets: sheets.setUp.perRun,
+          })),
+          ...job.day,
+        }),
+      )
+    : null;
+  if (day) problems.push(...day.problems);
+
+  const facts = factsOf(job, layers, press);
+  const handout = ready
+    ? attempt(() =>
+        teachingHandout({
+          title: job.title,
+          maker: job.maker || undefined,
+          imageSize: facts.imageSize,
+          sheetSize: facts.papers[0].size,
+          mesh: facts.layers[0].mesh,
+          registerText,
+          gapText: sayGaps(job, layers, press),
+          dryMinutes: day?.dryMinutes ?? job.day.dryMinutes,
+          setUpSheets: edition.setUpSheets,
+          layers: layers.map((l, i) => ({
+            id: l.id,
+            name: l.name,
+            side: l.side,
+            material: materialName(job, l),
+            ink: l.ink === null ? null : facts.layers[i].ink,
+            recipe: facts.layers[i].recipe,
+            grams: 'amount on the mixing card',
+            lookFor: l.note,
+          })),
+          papers: job.papers.map((p) => ({ name: p.name, sheets: p.count })),
+        }),
+      )
+    : null;
+
+  const runs = layers.map((l) => l.id);
+  const counted = log && log.length > 0 ? foldLog(readLog(new TextDecoder().decode(log)).events) : null;
+  const numbered =
+    counted && counted.standing.length > 0
+      ? attempt(() =>
+          numberEdition({
+            sheets: sheetsFromCount(
+              counted,
+              sheetNames.map((s) => ({ ...s, kept: edition.setApart[s.id] })),
+              runs,
+            ),
+            runs,
+            target: edition.target || undefined,
+            proofs,
+            papersAre: edition.papersAre,
+          }),
+        )
+      : null;
+  if (numbered && counted?.runs.length === runs.length) problems.push(...numbered.problems);
+  return {
+    sheets,
+    chances,
+    pullsOfRun: sheets ? sheets.runs.map((run) => run.prepare + sheets.setUp.perRun) : layers.map(() => 0),
+    sheetNames,
+    day,
+    facts,
+    handout,
+    counted,
+    numbered,
+    documentation: numbered && documentationSheet(facts, numbered),
+    colophon: colophonOf(facts, numbered),
+    problems,
+  };
+}
+
+function colophonOf(facts: RecordFacts, numbered: NumberedEdition | null): string {
+  return numbered ? colophon(facts, numbered) : '';
+}
+
+function materialName(job: Job, layer: JobLayer): string {
+  const id = job.cuts.find((c) => c.id === layer.cut)?.material;
+  return materialOf(materialsOf(job), id).name;
+}
+
+function factsOf(job: Job, layers: readonly JobLayer[], press: PlannedPress): RecordFacts {
+  const size = (w: number, h: number): string => `${sayLength(w, job.units)} × ${sayLength(h, job.units)}`;
+  const { mesh } = press.deposit;
+  return {
+    title: job.title,
+    artist: job.maker || undefined,
+    year: job.edition.year,
+    workshop: job.edition.workshop,
+    ...job.edition.record,
+    imageSize: size(job.image.widthMm, job.image.heightMm),
+    papers: job.papers.map((p) => ({ id: p.id, name: p.name, size: size(p.widthMm, p.heightMm) })),
+    layers: layers.map((l) => ({
+      name: l.name,
+      stencil: `${l.side} in ${materialName(job, l)}`,
+      ink: job.inks.find((k) => k.id === l.ink)?.name ?? 'open',
+      recipe: letDownParts(job, l)
+        .map((p) => `${Math.round(p.share * 100)} % ${p.name}`)
+        .join(', '),
+      mesh: `${mesh.perCm} threads a cm, ${mesh.threadMicrons} µm`,
+    })),
+  };
+}

@@ -1,0 +1,146 @@
+import type { Spectrum } from '../../colour/index.ts';
+import {
+  clearInk,
+  defaultSurface,
+  inkFromLadder,
+  inkOverOneGround,
+  inkOverTwoGrounds,
+  mixInks,
+  sharesOfParts,
+  sigmaOf,
+  spectrumFromReading,
+  type Ink,
+  type InkFound,
+  type Reading,
+  type ReadingKind,
+  type Surface,
+} from '../../ink/index.ts';
+import type { Job, JobInk } from '../../job/index.ts';
+import { problem, ProblemError, type Problem } from '../../problem.ts';
+
+/** All inks of a job as films, and the surface they were read through. */
+export interface FoundInks {
+  readonly surface: Surface;
+  /** At strength 1; one print's deposit already applied where the drawdown's thickness is known. */
+  readonly inks: ReadonlyMap<string, Ink>;
+  readonly trust: ReadonlyMap<string, string>;
+  /** Print film ÷ drawdown film. */
+  readonly deposits: ReadonlyMap<string, number>;
+  readonly papers: ReadonlyMap<string, Spectrum>;
+  /** The least sure kind of reading used: it decides the band. */
+  readonly kind: ReadingKind;
+  /** Doubt of each ink's readings, and of each paper's, ΔE00. */
+  readonly inkSigmas: ReadonlyMap<string, number>;
+  readonly paperSigmas: ReadonlyMap<string, number>;
+  /** The darkest reflectance read anywhere from 400 nm up: gloss stays below it. */
+  readonly darkest: number;
+  readonly problems: readonly Problem[];
+}
+
+const surest: readonly ReadingKind[] = ['spectrum', 'xyz', 'lab', 'photo'];
+
+/**
+ * Readings of a job → inks. A reading that can't be is told with its place; its ink stays clear.
+ * @param through the surface to read them through; left out: worked out from the readings themselves
+ */
+export function findInks(job: Pick<Job, 'inks' | 'papers'>, wetMicrons: number | null, through?: Surface): FoundInks {
+  const problems: Problem[] = [];
+  let kind: ReadingKind = 'spectrum';
+  const read = (reading: Reading, place: string): Spectrum | null => {
+    if (surest.indexOf(reading.kind) > surest.indexOf(kind)) kind = reading.kind;
+    try {
+      return spectrumFromReading(reading, place);
+    } catch (error) {
+      if (!(error instanceof ProblemError)) throw error;
+      problems.push(...error.problems);
+      return null;
+    }
+  };
+
+  const papers = new Map<string, Spectrum>();
+  const paperSigmas = new Map(job.papers.map((p) => [p.id, sigmaOf(p.reading)]));
+  const inkSigmas = new Map(job.inks.map((ink) => [ink.id, Math.max(0.3, ...readingsOf(ink, '').map(({ reading }) => sigmaOf(reading)))]));
+  job.papers.forEach((paper, i) => {
+    const spectrum = read(paper.reading, `papers[${i}].reading`);
+    if (spectrum) papers.set(paper.id, spectrum);
+  });
+  const spectra = new Map(
+    job.inks.map((ink, i) => [ink.id, readingsOf(ink, `inks[${i}]`).map(({ reading, place }) => read(reading, place))]),
+  );
+  const ofInks = [...spectra.values()].flat().filter((s) => s !== null);
+  const surface = through ?? defaultSurface(ofInks.length > 0 ? ofInks : [...papers.values()], kind === 'spectrum');
+
+  const inks = new Map<string, Ink>();
+  const trust = new Map<string, string>();
+  const deposits = new Map<string, number>();
+  const settle = (ink: JobInk, at: number): void => {
+    if (inks.has(ink.id) || ink.from === 'mix') return;
+    const deposit = wetMicrons !== null && ink.drawdownMicrons !== undefined ? wetMicrons / ink.drawdownMicrons : 1;
+    deposits.set(ink.id, deposit);
+    const found = inkOf(ink, spectra.get(ink.id) ?? [], surface, `inks[${at}]`, problems);
+    // Settled to 1e-9: engines differ in the last bits of exp and log, and a Plan must not.
+    const settled = (v: number): number => Math.round(v * deposit * 1e9) / 1e9;
+    inks.set(ink.id, { ...found.ink, k: found.ink.k.map(settled), s: found.ink.s.map(settled) });
+    trust.set(ink.id, found.trust.words);
+  };
+  job.inks.forEach(settle);
+  const mixing = new Set<string>();
+  const settleMix = (ink: JobInk): Ink => {
+    const known = inks.get(ink.id);
+    if (known || ink.from !== 'mix' || mixing.has(ink.id)) return known ?? clearInk();
+    mixing.add(ink.id);
+    const shares = sharesOfParts(ink.parts.map((p) => p.parts));
+    const parts = ink.parts.flatMap((part, k) => {
+      const of = job.inks.find((other) => other.id === part.ink);
+      return of ? [{ ink: settleMix(of), share: shares[k] }] : [];
+    });
+    mixing.delete(ink.id);
+    const mixed = parts.length > 0 ? mixInks(parts) : clearInk();
+    inks.set(ink.id, mixed);
+    deposits.set(ink.id, 1);
+    trust.set(ink.id, 'Worked out from the inks it is mixed of.');
+    return mixed;
+  };
+  job.inks.forEach(settleMix);
+  const darkest = ofInks.length > 0 ? Math.min(...ofInks.map((r) => Math.min(...r.subarray(2)))) : 1;
+  return { surface, inks, trust, deposits, papers, kind, inkSigmas, paperSigmas, darkest, problems };
+}
+
+function readingsOf(ink: JobInk, place: string): { reading: Reading; place: string }[] {
+  switch (ink.from) {
+    case 'one-ground':
+      return [
+        { reading: ink.ground, place: `${place}.ground` },
+        { reading: ink.over, place: `${place}.over` },
+      ];
+    case 'two-grounds':
+      return (['white', 'overWhite', 'black', 'overBlack'] as const).map((key) => ({ reading: ink[key], place: `${place}.${key}` }));
+    case 'ladder':
+      return [
+        { reading: ink.ground, place: `${place}.ground` },
+        ...ink.steps.map((step, i) => ({ reading: step.over, place: `${place}.steps[${i}].over` })),
+      ];
+    default:
+      return [];
+  }
+}
+
+function inkOf(ink: JobInk, spectra: readonly (Spectrum | null)[], surface: Surface, place: string, problems: Problem[]): InkFound {
+  const clear: InkFound = { ink: clearInk(), trust: { how: 'clear', level: 'fair', words: 'Taken as perfectly clear.' }, problems: [] };
+  if (ink.from === 'clear' || ink.from === 'mix' || spectra.some((s) => s === null)) return clear;
+  const all = spectra as readonly Spectrum[];
+  try {
+    const found =
+      ink.from === 'one-ground'
+        ? inkOverOneGround({ ground: all[0], ink: all[1], surface })
+        : ink.from === 'two-grounds'
+          ? inkOverTwoGrounds({ white: all[0], overWhite: all[1], black: all[2], overBlack: all[3], surface })
+          : inkFromLadder({ ground: all[0], steps: ink.steps.map((step, i) => ({ share: step.share, over: all[i + 1] })), surface });
+    problems.push(...found.problems.map((p) => problem(p.severity, p.code, `${place} (${ink.name})`, p.message, p.advice)));
+    return found;
+  } catch (error) {
+    if (!(error instanceof ProblemError)) throw error;
+    problems.push(...error.problems.map((p) => ({ ...p, place: `${place} (${ink.name})` })));
+    return clear;
+  }
+}

@@ -1,0 +1,64 @@
+import type { Job, JobLayer } from '../../job/index.ts';
+import { inkForRun, type Deposit, type InkForRun } from '../../press/index.ts';
+import type { PlannedMix } from '../types.ts';
+
+export interface PotPart {
+  readonly inkId: string;
+  readonly name: string;
+  /** Of the pot's volume. */
+  readonly share: number;
+  readonly densityGPerMl: number;
+}
+
+/** What a layer's pot holds, by volume: mixes taken apart, let down with their base. Empty for an open layer. */
+export function letDownParts(job: Pick<Job, 'inks'>, layer: Pick<JobLayer, 'ink' | 'strength' | 'base'>): PotPart[] {
+  if (layer.ink === null) return [];
+  const shares = new Map<string, number>();
+  const add = (id: string, share: number, depth: number): void => {
+    const ink = job.inks.find((k) => k.id === id);
+    if (ink?.from === 'mix' && depth < 16) {
+      const whole = ink.parts.reduce((sum, p) => sum + p.parts, 0);
+      for (const part of ink.parts) add(part.ink, (share * part.parts) / whole, depth + 1);
+    } else shares.set(id, (shares.get(id) ?? 0) + share);
+  };
+  add(layer.ink, layer.strength, 0);
+  const base = layer.base ?? job.inks.find((k) => k.role === 'transparent-base')?.id ?? '';
+  if (layer.strength < 1) shares.set(base, (shares.get(base) ?? 0) + 1 - layer.strength);
+  return [...shares]
+    .filter(([, share]) => share > 0)
+    .map(([id, share]) => {
+      const ink = job.inks.find((k) => k.id === id);
+      return { inkId: id, name: ink?.name ?? 'Transparent base', share, densityGPerMl: ink?.densityGPerMl ?? 1.05 };
+    });
+}
+
+/** What goes into the pot of one run: parts by volume, grams by density, with what stays in screen and pot. */
+export function planMix(
+  job: Pick<Job, 'inks'>,
+  layer: JobLayer,
+  run: { readonly printsMm2: number; readonly pulls: number; readonly deposit: Deposit; readonly retarderShare: number },
+): PlannedMix | null {
+  const inks = letDownParts(job, layer);
+  if (inks.length === 0) return null;
+  const densityGPerMl = inks.reduce((sum, k) => sum + k.share * k.densityGPerMl, 0);
+  const amount: InkForRun = inkForRun(
+    { areaMm2: run.printsMm2, wetMicrons: run.deposit.wetMicrons, wetRange: run.deposit.wetRange, densityGPerMl, pulls: run.pulls },
+    `layer “${layer.name}”`,
+  );
+  const least = Math.min(...inks.map((k) => k.share));
+  return {
+    parts: inks.map(({ inkId, name, share, densityGPerMl: density }) => ({
+      inkId,
+      name,
+      share,
+      partsByVolume: share / least,
+      massGrams: amount.totalMl * share * density,
+    })),
+    totalGrams: amount.totalGrams,
+    totalRangeGrams: amount.totalRangeGrams,
+    printedGrams: amount.printedGrams,
+    retarderShare: run.retarderShare,
+    retarderGrams: amount.totalGrams * run.retarderShare,
+    note: amount.note,
+  };
+}

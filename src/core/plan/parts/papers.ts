@@ -1,0 +1,200 @@
+import { labFromSpectrum, labFromXyz, srgbFromXyz, xyzFromLab, xyzFromSpectrum, type Lab, type Spectrum } from '../../colour/index.ts';
+import {
+  filmOf,
+  foresee,
+  overlapColours,
+  overlapSpectra,
+  sigmaOf,
+  spectrumFromReading,
+  stackReflectance,
+  type Film,
+  type Ink,
+  type OverlapColours,
+} from '../../ink/index.ts';
+import type { Job, JobPaper } from '../../job/index.ts';
+import { groundCube, overlapIndex, paletteOf } from '../../print/index.ts';
+import type { FoundInks } from './inks.ts';
+import type { LearnedPaper } from './learning.ts';
+import type { OverPicture, PlannedOverlap, PlannedPaper, Swatch } from '../types.ts';
+
+/** A layer that prints: its bit in the codes, what is in its pot, and the film it leaves. */
+export interface PrintedLayer {
+  readonly id: string;
+  readonly bit: number;
+  readonly pot: Ink;
+  readonly film: Film;
+  /** Doubt of its ink's readings, ΔE00. */
+  readonly sigma: number;
+}
+
+/** Seeded samples behind each band: enough for two figures, and fast enough for a slider. */
+const bandSamples = 80;
+/** Doubt of a ground that is known from a picture (OPTICS section 5: photographs, 5..8 likely). */
+const pictureSigma = 5;
+
+/**
+ * Engines differ in the last bit of exp, log and powers (two versions of one engine do). Millionths of a ΔE are far below any
+ * reading and above that noise, so the Plan says the same to the last digit everywhere.
+ */
+function settleLab(lab: Lab): Lab {
+  return [settle(lab[0]), settle(lab[1]), settle(lab[2])];
+}
+
+const settle = (value: number): number => Math.round(value * 1e6) / 1e6;
+
+export function swatchOf(R: Spectrum): Swatch {
+  const xyz = xyzFromSpectrum(R);
+  const { hex, inGamut } = srgbFromXyz(xyz);
+  return { lab: settleLab(labFromXyz(xyz)), srgb: hex, inGamut };
+}
+
+/** One ink alone on a paper. */
+export function inkSwatch(ink: Ink, paper: Spectrum, found: FoundInks): Swatch {
+  return swatchOf(stackReflectance(paper, [filmOf(ink)], found.surface));
+}
+
+/** Colours of all overlaps on one paper, first-down layer in bit 0: as learned from proofs where there are any, as measured where they were read. */
+export function coloursOn(
+  paper: JobPaper,
+  job: Pick<Job, 'proofReadings'>,
+  found: FoundInks,
+  layers: readonly PrintedLayer[],
+  learned: LearnedPaper | null,
+): { readonly colours: OverlapColours; readonly measured: ReadonlyMap<number, number> } | null {
+  const spectrum = found.papers.get(paper.id);
+  if (!spectrum) return null;
+  const colours = overlapColours(
+    overlapSpectra(
+      spectrum,
+      layers.map((l) => l.film),
+      found.surface,
+    ),
+  );
+  if (learned) for (let row = 1; row < 1 << layers.length; row++) showAs(colours, row, learned.foresee(layersOf(row, layers)));
+  return { colours, measured: applyReadings(paper, job, layers, colours) };
+}
+
+/** Ids of an overlap's layers, first down first. */
+export function layersOf(row: number, layers: readonly PrintedLayer[]): string[] {
+  return layers.filter((_, i) => row & (1 << i)).map((l) => l.id);
+}
+
+export function codeOf(row: number, layers: readonly PrintedLayer[]): number {
+  return layers.reduce((code, l, i) => (row & (1 << i) ? code | (1 << l.bit) : code), 0);
+}
+
+export function colourOf(colours: OverlapColours, row: number): Swatch {
+  return {
+    lab: settleLab([colours.lab[row * 3], colours.lab[row * 3 + 1], colours.lab[row * 3 + 2]]),
+    srgb: `#${[0, 1, 2].map((c) => colours.rgb[row * 3 + c].toString(16).padStart(2, '0')).join('')}`,
+    inGamut: colours.inGamut[row] === 1,
+  };
+}
+
+/**
+ * Every overlap on one paper.
+ * @param layers those that print, first down first
+ * @param areasMm2 of all 256 codes (open layers' bits included)
+ */
+export function planPaper(
+  paper: JobPaper,
+  job: Pick<Job, 'proofReadings' | 'seed'>,
+  found: FoundInks,
+  layers: readonly PrintedLayer[],
+  areasMm2: Float64Array,
+  ground: OverPicture['ground'] | null,
+  learned: LearnedPaper | null,
+): PlannedPaper | null {
+  const spectrum = found.papers.get(paper.id);
+  const coloured = coloursOn(paper, job, found, layers, learned);
+  if (!spectrum || !coloured) return null;
+  const { colours, measured } = coloured;
+  const bits = layers.map((l) => l.bit);
+  const rows = 1 << layers.length;
+  const areas = new Float64Array(rows);
+  for (let code = 0; code < 256; code++) areas[overlapIndex(code, bits)] += areasMm2[code];
+
+  const foresight = foresee({
+    paper: spectrum,
+    surface: found.surface,
+    worstReading: found.kind,
+    paperSigma: found.paperSigmas.get(paper.id),
+    samples: bandSamples,
+    seed: job.seed,
+    layers: layers.map((l, i) => ({
+      ink: l.pot,
+      strength: 1,
+      deposit: 1,
+      readingSigma: l.sigma,
+      depositSpread: learned?.learning.deposits[i]?.doubt,
+    })),
+  });
+  const overlaps: PlannedOverlap[] = [];
+  for (let row = 0; row < rows; row++) {
+    if (areas[row] === 0 && row !== 0) continue;
+    overlaps.push({
+      ...colourOf(colours, row),
+      code: codeOf(row, layers),
+      layers: layersOf(row, layers),
+      band: tenth(measured.get(row) ?? Math.hypot(foresight.usual[row], ground && row > 0 ? pictureSigma : 0)),
+      areaMm2: areas[row],
+      measured: measured.has(row),
+    });
+  }
+  return {
+    id: paper.id,
+    name: paper.name,
+    swatch: swatchOf(spectrum),
+    overlaps,
+    palette: paletteOf(colours.rgb, bits),
+    progressive: layers.map((_, i) => paletteOf(colours.rgb, bits, i + 1)),
+    bandNote: `${foresight.note}${ground ? ' Over the earlier print the ground itself is known from a picture only: ΔE00 5 more.' : ''}`,
+    learning: learned?.learning ?? null,
+    overPicture: ground && overPicture(ground, layers, found, areas),
+  };
+}
+
+const tenth = (value: number): number => Math.round(value * 10) / 10;
+
+function showAs(colours: OverlapColours, row: number, lab: Lab): void {
+  const shown = srgbFromXyz(xyzFromLab(lab));
+  colours.lab.set(lab, row * 3);
+  colours.rgb.set(shown.rgb, row * 3);
+  colours.inGamut[row] = shown.inGamut ? 1 : 0;
+}
+
+/** A measured overlap is shown as measured. Returns its doubt by row. */
+function applyReadings(
+  paper: JobPaper,
+  job: Pick<Job, 'proofReadings'>,
+  layers: readonly PrintedLayer[],
+  colours: OverlapColours,
+): Map<number, number> {
+  const measured = new Map<number, number>();
+  for (const [i, proof] of job.proofReadings.entries()) {
+    if (proof.paper !== paper.id || !proof.layers.every((id) => layers.some((l) => l.id === id))) continue;
+    const row = layers.reduce((code, l, k) => (proof.layers.includes(l.id) ? code | (1 << k) : code), 0);
+    showAs(colours, row, labFromSpectrum(spectrumFromReading(proof.reading, `proofReadings[${i}]`)));
+    measured.set(row, sigmaOf(proof.reading));
+  }
+  return measured;
+}
+
+/** @param nodes of the ground's cube; left out: as fine as a Plan's */
+export function overPicture(
+  ground: Uint8Array,
+  layers: readonly PrintedLayer[],
+  found: FoundInks,
+  areas: Float64Array,
+  nodes?: number,
+): OverPicture {
+  const cube = groundCube(
+    layers.map((l) => l.film),
+    found.surface,
+    Array.from(areas.keys()).filter((row) => areas[row] > 0),
+    nodes,
+  );
+  const bits = layers.map((l) => l.bit);
+  const rowOfCode = (runs: number): Uint8Array => Uint8Array.from({ length: 256 }, (_, code) => overlapIndex(code, bits, runs));
+  return { ground, cube, rowOfCode: rowOfCode(layers.length), progressive: layers.map((_, i) => rowOfCode(i + 1)) };
+}

@@ -1,0 +1,99 @@
+import type { Job, JobLayer } from '../../job/index.ts';
+import { planGaps, risersAt, stretchAt, type PlannedGap } from './gaps.ts';
+import {
+  adviseGap,
+  adviseMesh,
+  depositOf,
+  fitScreen,
+  meshTable,
+  tapingPlan,
+  type Deposit,
+  type GapAdvice,
+  type Mesh,
+  type MeshAdvice,
+  type OffContact,
+  type Risers,
+  type ScreenFit,
+  type TapingPlan,
+} from '../../press/index.ts';
+import { problem, ProblemError, type Problem } from '../../problem.ts';
+
+/** The screen and what it does to the film, the fit and the size of the image. */
+export interface PlannedPress {
+  /** False when the job has no screen: figures below are then those of a usual mesh. */
+  readonly screenKnown: boolean;
+  readonly deposit: Deposit;
+  /** The usual meshes, coarse to fine, with what each lays down and what speaks against it for the finest detail that the materials allow. */
+  readonly meshes: readonly MeshAdvice[];
+  readonly gap: GapAdvice;
+  /** The gap that is used: the printmaker's, else the advised one. */
+  readonly gapMm: number;
+  /** Run by run, in laydown order: a run may have a gap of its own. */
+  readonly gaps: readonly PlannedGap[];
+  readonly fit: ScreenFit | null;
+  readonly taping: TapingPlan | null;
+  readonly offContact: OffContact | null;
+  readonly risers: Risers | null;
+  readonly problems: readonly Problem[];
+}
+
+/** A usual mesh for hand printing with water-based ink, until the job names one. */
+const usualMesh: Mesh = meshTable.find((row) => row.perCm === 77 && row.threadMicrons === 48) ?? meshTable[0];
+
+/** Runs a part of the press; what it refuses becomes a problem of the Plan, and the part is missing. */
+function attempt<T>(problems: Problem[], work: () => T): T | null {
+  try {
+    return work();
+  } catch (error) {
+    if (!(error instanceof ProblemError)) throw error;
+    problems.push(...error.problems);
+    return null;
+  }
+}
+
+/** `layers`: those that print, in laydown order. */
+export function planPress(
+  job: Pick<Job, 'screen' | 'image' | 'papers' | 'materials'>,
+  layers: readonly Pick<JobLayer, 'id' | 'name' | 'offContactMm'>[] = [],
+): PlannedPress {
+  const problems: Problem[] = [];
+  const { screen } = job;
+  const imageMm = [job.image.widthMm, job.image.heightMm] as const;
+  const deposit = (screen && attempt(problems, () => depositOf(screen.mesh, screen.transfer))) ?? depositOf(usualMesh);
+  const leastDetailMm = Math.min(1, ...job.materials.map((m) => Math.min(m.leastOpeningMm, m.leastBridgeMm)));
+  const meshes = [...adviseMesh({ leastDetailMm })].sort(
+    (a, b) => a.mesh.perCm - b.mesh.perCm || a.mesh.threadMicrons - b.mesh.threadMicrons,
+  );
+  const gap = adviseGap(imageMm, screen?.tensionNPerCm);
+  const gapMm = screen?.offContactMm ?? gap.gapMm;
+  if (!screen) {
+    problems.push(
+      problem(
+        'note',
+        'no-screen',
+        'screen',
+        `No screen is chosen yet: films and grams are for a usual mesh (${usualMesh.perCm} threads a cm).`,
+        'Enter frame and mesh to plan the press.',
+      ),
+    );
+    const { gaps } = planGaps(job, layers, { fit: null, gapMm, growth: null, risers: null });
+    return { screenKnown: false, deposit, meshes, gap, gapMm, gaps, fit: null, taping: null, offContact: null, risers: null, problems };
+  }
+  const frameInsideMm = [screen.insideWidthMm, screen.insideHeightMm] as const;
+  const largest = job.papers.reduce<readonly [number, number] | undefined>(
+    (most, p) => [Math.max(most?.[0] ?? 0, p.widthMm), Math.max(most?.[1] ?? 0, p.heightMm)],
+    undefined,
+  );
+  const fit = attempt(problems, () =>
+    fitScreen({ frameInsideMm, imageMm, sheetMm: largest, squeegeeMm: screen.squeegeeMm, hingeSide: screen.hinge }),
+  );
+  if (fit) problems.push(...fit.problems);
+  const taping = fit && attempt(problems, () => tapingPlan({ frameInsideMm, imageMm, imageAtMm: fit.imageAtMm }));
+  const stretched = fit && attempt(problems, () => stretchAt(job, fit, gapMm));
+  if (stretched) problems.push(...stretched.problems);
+  const risers = stretched && fit && attempt(problems, () => risersAt(job, fit, gapMm));
+  if (risers) problems.push(...risers.problems);
+  const planned = planGaps(job, layers, { fit, gapMm, growth: stretched, risers });
+  problems.push(...planned.problems);
+  return { screenKnown: true, deposit, meshes, gap, gapMm, gaps: planned.gaps, fit, taping, offContact: stretched, risers, problems };
+}

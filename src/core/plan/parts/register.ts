@@ -1,0 +1,155 @@
+import type { Region } from '../../form/index.ts';
+import type { Job, JobLayer } from '../../job/index.ts';
+import {
+  driftAdvice,
+  measuredRegister,
+  ownSigma,
+  registerBudget,
+  registerFromLines,
+  registerShifts,
+  sigmaOf,
+  stopsTemplate,
+  type RegisterBudget,
+  type RegisterFound,
+  type RegisterDraws,
+  type RegisterSigma,
+  type StopsTemplate,
+} from '../../press/index.ts';
+import { meetingOverlap, type Codes } from '../../print/index.ts';
+import { ProblemError, type Problem } from '../../problem.ts';
+import { gapProblems, growthXY } from './gaps.ts';
+import type { PlannedPress } from './press.ts';
+
+/** How far off the layers will fall, and what the drawing forgives. */
+export interface PlannedRegister {
+  readonly sigma: RegisterSigma;
+  readonly budget: RegisterBudget | null;
+  /** 200 sheets with seeded misregister. `sheets[draws.worst[k]]` are among the worst twentieth. */
+  readonly draws: RegisterDraws;
+  /** The drawing with the stops, for each paper by id. */
+  readonly stops: readonly { readonly paperId: string; readonly template: StopsTemplate }[];
+  /** What the job's test sheets tell; null where none were read. */
+  readonly tested: TestedRegister | null;
+  readonly problems: readonly Problem[];
+}
+
+/** Its problems stay here: readings half written stop nothing. */
+export interface TestedRegister {
+  /** null: too few readings yet. */
+  readonly found: RegisterFound | null;
+  readonly advice: readonly string[];
+  /** These are the figures that the job is planned with. */
+  readonly taken: boolean;
+  readonly problems: readonly Problem[];
+}
+
+const sheetsDrawn = 200;
+
+export interface MeetingPair {
+  readonly first: string;
+  readonly second: string;
+  readonly overlapMm: number;
+}
+
+/** How far each pair of layers overlaps where their shapes meet. */
+export function meetingPairs(
+  layers: readonly { readonly id: string; readonly bit: number; readonly prints: Region }[],
+  codes: Codes,
+): MeetingPair[] {
+  const pairs: MeetingPair[] = [];
+  const inside =
+    (bit: number) =>
+    (x: number, y: number): boolean => {
+      const px = Math.floor(x / codes.mmPerPx),
+        py = Math.floor(y / codes.mmPerPx);
+      return px >= 0 && py >= 0 && px < codes.width && py < codes.height && (codes.data[py * codes.width + px] & (1 << bit)) !== 0;
+    };
+  for (let a = 0; a < layers.length; a++) {
+    for (let b = a + 1; b < layers.length; b++) {
+      const overlapMm = meetingOverlap(layers[a].prints, layers[b].prints, inside(layers[b].bit));
+      if (overlapMm !== null) pairs.push({ first: layers[a].id, second: layers[b].id, overlapMm });
+    }
+  }
+  return pairs;
+}
+
+export function planRegister(
+  job: Pick<Job, 'register' | 'papers' | 'image' | 'seed' | 'screen'>,
+  layers: readonly JobLayer[],
+  meeting: readonly MeetingPair[],
+  press: PlannedPress,
+): PlannedRegister {
+  const problems: Problem[] = [];
+  const { method, humidityPercent, measured } = job.register;
+  const imageMm = [job.image.widthMm, job.image.heightMm] as const;
+  const sigmaMm = ownSigma(job.register, imageMm);
+  const edge = job.papers.some((p) => p.edge === 'torn') ? ('torn' as const) : ('cut' as const);
+  const sigma = sigmaOf(method, edge, sigmaMm);
+  const attempt = <T>(work: () => T): T | null => {
+    try {
+      return work();
+    } catch (error) {
+      if (!(error instanceof ProblemError)) throw error;
+      problems.push(...error.problems);
+      return null;
+    }
+  };
+  // Stops must pass under the lowest of the gaps.
+  const lowestGapMm = Math.min(press.gapMm, ...press.gaps.map((gap) => gap.gapMm));
+  const growthOf = (id: string): readonly [number, number] | undefined => {
+    const growth = press.gaps.find((gap) => gap.layerId === id)?.growth;
+    return growth && press.fit ? growthXY(growth, press.fit.strokeAxis) : undefined;
+  };
+  const stops = job.papers.flatMap((paper) => {
+    const template = attempt(() =>
+      stopsTemplate({
+        sheetMm: [paper.widthMm, paper.heightMm],
+        imageMm,
+        imageAtMm: paper.imageAtMm,
+        sheetThicknessMm: paper.thicknessMm,
+        gapMm: lowestGapMm,
+        edge: paper.edge,
+      }),
+    );
+    if (!template) return [];
+    problems.push(...template.problems);
+    return [{ paperId: paper.id, template }];
+  });
+  const grains = new Set(job.papers.map((p) => p.grain));
+  const budget = attempt(() =>
+    registerBudget({
+      layers: layers.map((l) => ({ id: l.id, name: l.name, growthMm: growthOf(l.id) })),
+      method,
+      edge,
+      sigmaMm,
+      imageMm,
+      fromStopsMm: stops[0]?.template.fromStopsMm,
+      grain: grains.size === 1 ? [...grains][0] : 'unknown',
+      humidityPercent,
+      forgives: meeting,
+    }),
+  );
+  if (budget) problems.push(...budget.problems);
+  const forgives = (id: string): number | null =>
+    meeting
+      .filter((pair) => pair.first === id || pair.second === id)
+      .reduce<number | null>((least, pair) => Math.min(least ?? Infinity, pair.overlapMm), null);
+  const setting = { fit: press.fit, gapMm: press.gapMm, growth: press.offContact, risers: press.risers, gaps: press.gaps };
+  if (press.fit) problems.push(...gapProblems(job, layers, setting, sigma.toleranceMm, forgives));
+  const spread = measured ? { xMm: measured.xMm, yMm: measured.yMm, angleDeg: measured.turnDeg } : sigma.sigmaMm;
+  const draws = registerShifts(job.seed, spread, sheetsDrawn, { layers: Math.max(1, layers.length), imageMm });
+  return { sigma, budget, draws, stops, tested: testedOf(job.register), problems };
+}
+
+function testedOf({ testSheets, measured }: Job['register']): TestedRegister | null {
+  if (!testSheets || testSheets.readings.length === 0) return null;
+  try {
+    const found = registerFromLines(testSheets);
+    const own = measuredRegister(found);
+    const taken = measured !== undefined && (['xMm', 'yMm', 'turnDeg'] as const).every((key) => Math.abs(own[key] - measured[key]) < 1e-9);
+    return { found, advice: driftAdvice(found), taken, problems: found.problems };
+  } catch (error) {
+    if (!(error instanceof ProblemError)) throw error;
+    return { found: null, advice: [], taken: false, problems: error.problems };
+  }
+}

@@ -1,0 +1,91 @@
+import {
+  common,
+  decodeDrawing,
+  emptyRegion,
+  place,
+  readDxf,
+  readSvg,
+  rectangle,
+  regionBox,
+  repeatPlacements,
+  takeAway,
+  tidy,
+  toTrueSize,
+  unite,
+  type Region,
+} from '../../form/index.ts';
+import type { Job, JobCut, JobForm } from '../../job/index.ts';
+import { problem, ProblemError, type Problem } from '../../problem.ts';
+import type { PlannedForm } from '../types.ts';
+
+export interface MadeForm {
+  readonly form: PlannedForm | null;
+  readonly problems: readonly Problem[];
+}
+
+/** A form's drawing or outline → its region at true size. What can't be read is told, not thrown. */
+export function makeForm(form: JobForm, drawing: Uint8Array | undefined): MadeForm {
+  const place = `form “${form.name}”`;
+  const problems: Problem[] = [];
+  try {
+    let region: Region;
+    if (form.outline) {
+      region = tidy(
+        form.outline.map((ring) => Float64Array.from(ring.flat())),
+        'even-odd',
+      );
+    } else if (form.drawing !== undefined && drawing) {
+      const text = decodeDrawing(drawing);
+      const read = /\.dxf$/i.test(form.drawing) ? readDxf(text, form.drawing) : readSvg(text, form.drawing);
+      problems.push(...read.problems);
+      region = read.region;
+    } else {
+      return { form: null, problems };
+    }
+    region = toTrueSize(region, { widthMm: form.widthMm, heightMm: form.heightMm });
+    if (region.rings.length === 0) {
+      problems.push(problem('error', 'form-empty', place, 'There is no shape in it.', 'Choose a drawing with a filled or stroked shape.'));
+      return { form: null, problems };
+    }
+    const box = regionBox(region);
+    return { form: { id: form.id, name: form.name, region, widthMm: box.maxX - box.minX, heightMm: box.maxY - box.minY }, problems };
+  } catch (error) {
+    if (!(error instanceof ProblemError)) throw error;
+    return { form: null, problems: [...problems, ...error.problems] };
+  }
+}
+
+export interface MadeCut {
+  readonly region: Region;
+  readonly problems: readonly Problem[];
+}
+
+/** Forms placed, repeated, united and taken away, in the order of the parts: one knife path. */
+export function makeCut(cut: JobCut, image: Job['image'], forms: ReadonlyMap<string, PlannedForm>): MadeCut {
+  const area = { minX: 0, minY: 0, maxX: image.widthMm, maxY: image.heightMm };
+  const problems: Problem[] = [];
+  let region = emptyRegion;
+  cut.parts.forEach((part, i) => {
+    const form = forms.get(part.form);
+    if (!form) return;
+    const repeated = repeatPlacements(part, part.repeat, area, `cut “${cut.name}”, part ${i + 1}`);
+    problems.push(...repeated.problems);
+    const placed = place(form.region, repeated.placements);
+    if (part.how === 'takeAway') region = takeAway(region, placed);
+    else if (part.how === 'common') region = common(region, placed);
+    else region = region.rings.length > 0 ? unite([region, placed]) : placed;
+  });
+  const inside = common(region, rectangle(0, 0, image.widthMm, image.heightMm));
+  if (inside.rings.length === 0) {
+    problems.push(
+      problem(
+        'error',
+        'nothing-to-cut',
+        `cut “${cut.name}”`,
+        region.rings.length === 0 ? 'There is nothing to cut.' : 'All of it lies outside the image.',
+        'Put a form on it, inside the image.',
+      ),
+    );
+  }
+  return { region, problems };
+}

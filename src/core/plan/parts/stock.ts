@@ -1,0 +1,157 @@
+import type { Job } from '../../job/index.ts';
+import { problem, type Problem } from '../../problem.ts';
+import { layOnStock, type ToCut } from '../../stencil/index.ts';
+import type { PlannedCut, PlannedLayer } from '../types.ts';
+
+/** One stencil's place on a sheet of stock. */
+export interface PlacedOnStock {
+  /** 1, 2, … on its sheet, from the top left. */
+  readonly number: number;
+  /** The stencil that is cut. */
+  readonly layerId: string;
+  /** Layers that it serves: two where the piece that drops out is a stencil too. */
+  readonly layers: readonly string[];
+  /** Its top left corner on the stock, and its size as it lies there. */
+  readonly xMm: number;
+  readonly yMm: number;
+  readonly widthMm: number;
+  readonly heightMm: number;
+  /** Lies a quarter turn clockwise: its top is on the right. */
+  readonly turned: boolean;
+}
+
+/** A sheet of stock with stencils laid on it. */
+export interface PlannedStock {
+  /** 1, 2, … over all materials: the number in its file's name. */
+  readonly number: number;
+  readonly materialId: string;
+  readonly materialName: string;
+  readonly widthMm: number;
+  readonly heightMm: number;
+  readonly grainMatters: boolean;
+  readonly kerfMm: number;
+  /** Sheets to cut just like this one. */
+  readonly times: number;
+  readonly placed: readonly PlacedOnStock[];
+  /** Share of the stock that is used. */
+  readonly usedShare: number;
+}
+
+/** More copies than this are cut like the first ones. */
+const mostCopies = 60;
+
+/**
+ * Every stencil of a material that names its stock, as often as it must be cut, laid on as few sheets as are found. By
+ * their sheets, not by their outlines: each stencil needs its whole sheet, whose border closes the screen and lies against
+ * the stops, and its loose pieces come out of its own image. What drops out of a window is used where the cut has a piece
+ * (`CutPlan.sets`), and is too small for another sheet. So nothing lies in another's hollow, and neighbours share a ruler's cut.
+ */
+export function planStock(
+  job: Pick<Job, 'materials'>,
+  cuts: readonly PlannedCut[],
+  layers: readonly PlannedLayer[],
+): { readonly sheets: PlannedStock[]; readonly problems: Problem[] } {
+  const sheets: PlannedStock[] = [];
+  const problems: Problem[] = [];
+  for (const material of job.materials) {
+    const { stock, kerfMm = 0 } = material;
+    if (!stock) continue;
+    const place = `material “${material.name}”`;
+    const wanted = cuts
+      .filter((c) => c.materialId === material.id)
+      .flatMap((cut) =>
+        cut.sets.flatMap((set): Wanted[] => {
+          const layer = layers.find((l) => l.id === set.layerId);
+          return layer ? [{ layer, serves: set.serves, copies: set.sheets.length }] : [];
+        }),
+      );
+    const room = [stock.widthMm - 2 * stock.marginMm, stock.heightMm - 2 * stock.marginMm] as const;
+    const fits = wanted.filter((one) => {
+      const { width, height } = sizeOf(one.layer);
+      const fit = (width <= room[0] && height <= room[1]) || (!stock.grainMatters && height <= room[0] && width <= room[1]);
+      if (!fit) {
+        problems.push(
+          problem(
+            'warning',
+            'stock-too-small',
+            place,
+            `The stencil “${one.layer.name}” (${width.toFixed(0)} × ${height.toFixed(0)} mm) is larger than the stock (${stock.widthMm} × ${stock.heightMm} mm).`,
+            'Use larger stock, leave less around the image, or tape two sheets together outside the image.',
+          ),
+        );
+      }
+      return fit;
+    });
+    if (fits.some((one) => one.copies > mostCopies)) {
+      problems.push(
+        problem(
+          'note',
+          'stock-copies',
+          place,
+          `Some stencils must be cut more than ${mostCopies} times; only the first ${mostCopies} are laid on stock.`,
+          'Choose a material that lasts longer.',
+        ),
+      );
+    }
+    const byId = new Map<string, Wanted>();
+    const things = fits.flatMap((one, i) =>
+      Array.from({ length: Math.min(one.copies, mostCopies) }, (_, k): ToCut => {
+        const id = `${i}:${k}`;
+        byId.set(id, one);
+        const { width, height } = sizeOf(one.layer);
+        return { id, widthMm: width, heightMm: height, mayTurn: !stock.grainMatters };
+      }),
+    );
+    const laid = layOnStock(things, { widthMm: stock.widthMm, heightMm: stock.heightMm, marginMm: stock.marginMm, gapMm: kerfMm }, place);
+    const alike = new Map<string, { placed: PlacedOnStock[]; times: number }>();
+    for (let sheet = 1; laid.some((l) => l.sheet === sheet); sheet++) {
+      const placed = laid
+        .filter((l) => l.sheet === sheet)
+        .sort((a, b) => a.yMm - b.yMm || a.xMm - b.xMm)
+        .map((l, i): PlacedOnStock => {
+          const one = byId.get(l.id) as Wanted;
+          const { width, height } = sizeOf(one.layer);
+          return {
+            number: i + 1,
+            layerId: one.layer.id,
+            layers: one.serves,
+            xMm: l.xMm,
+            yMm: l.yMm,
+            widthMm: l.turned ? height : width,
+            heightMm: l.turned ? width : height,
+            turned: l.turned,
+          };
+        });
+      const key = JSON.stringify(placed);
+      const known = alike.get(key);
+      if (known) known.times++;
+      else alike.set(key, { placed, times: 1 });
+    }
+    for (const { placed, times } of alike.values()) {
+      sheets.push({
+        number: sheets.length + 1,
+        materialId: material.id,
+        materialName: material.name,
+        widthMm: stock.widthMm,
+        heightMm: stock.heightMm,
+        grainMatters: stock.grainMatters,
+        kerfMm,
+        times,
+        placed,
+        usedShare: placed.reduce((sum, p) => sum + p.widthMm * p.heightMm, 0) / (stock.widthMm * stock.heightMm),
+      });
+    }
+  }
+  return { sheets, problems };
+}
+
+interface Wanted {
+  readonly layer: PlannedLayer;
+  readonly serves: readonly string[];
+  readonly copies: number;
+}
+
+function sizeOf(layer: PlannedLayer): { readonly width: number; readonly height: number } {
+  const { sheet } = layer.stencil;
+  return { width: sheet.maxX - sheet.minX, height: sheet.maxY - sheet.minY };
+}

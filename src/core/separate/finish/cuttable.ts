@@ -1,0 +1,80 @@
+import { bitsOf, bytesOf, difference, inverted, putBits, type Bits } from '../kernels/bits.ts';
+import { closed, dilated, opened, withoutSpecks } from '../kernels/morph.ts';
+import { relaxed, type Field } from '../kernels/relax.ts';
+import { energyOf } from '../prepare/masks.ts';
+
+/** What knife and material demand, in pixels of the raster. */
+export interface CutRules {
+  readonly openingPx: number;
+  readonly paperPx: number;
+  /** Parts of ink smaller than this are not worth a cut, paper islands smaller than this not worth a bridge; px. */
+  readonly leastInkPx: number;
+  readonly leastIslandPx: number;
+}
+
+/** The knife's rules on a raster of other pixels. @param scale new pixels to an old one */
+export function rulesOn(cut: CutRules, scale: number): CutRules {
+  return {
+    openingPx: cut.openingPx * scale,
+    paperPx: cut.paperPx * scale,
+    leastInkPx: cut.leastInkPx * scale ** 2,
+    leastIslandPx: cut.leastIslandPx * scale ** 2,
+  };
+}
+
+/** One layer's mask with nothing narrower than the knife and the material allow. */
+export function cuttableMask(mask: Bits, rules: CutRules): Bits {
+  const large = (from: Bits): Bits => withoutSpecks(withoutSpecks(from, 0, rules.leastIslandPx), 1, rules.leastInkPx);
+  return large(broadEnough(broadEnough(large(mask), rules), rules));
+}
+
+const broadEnough = (mask: Bits, rules: CutRules): Bits => opened(closed(mask, rules.paperPx / 2), rules.openingPx / 2);
+
+/**
+ * Every layer made cuttable, the largest change first; after each one the layers still open settle again around it,
+ * so that they take up what it lost. Then each layer once more around the others as they have become by then, kept where
+ * the print gains. `codes` is changed in place.
+ * @param pairs two layers a cut: the second is the first turned round
+ * @param again how often all layers are gone over again
+ */
+export function makeCuttable(field: Field, codes: Uint8Array, rules: CutRules, pairs: boolean, again = 0): void {
+  const { width, height, layers } = field;
+  const all = (1 << layers) - 1;
+  const open = Array.from({ length: layers }, (_, i) => i)
+    .filter((i) => !(field.frozen & (1 << i)))
+    .filter((_, i) => !pairs || i % 2 === 0);
+  const bitsAt = (layer: number): number => (pairs ? 3 : 1) << layer;
+  const put = (layer: number): Bits => {
+    const mask = cuttableMask(bitsOf(codes, layer, width, height), rules),
+      changed = putBits(codes, layer, mask);
+    if (pairs)
+      putBits(codes, layer + 1, inverted(mask)).words.forEach((word, w) => {
+        changed.words[w] |= word;
+      });
+    return changed;
+  };
+  let frozen = field.frozen;
+  for (const [turn, layer] of byLoss(open, codes, width, height, rules).entries()) {
+    const changed = put(layer);
+    frozen |= bitsAt(layer);
+    // Only around what went is there anything to take up: elsewhere masks stay as they were thought out, traps too.
+    if (turn + 1 < open.length) relaxed({ ...field, frozen }, codes, 4, 2e-5, bytesOf(dilated(changed, 1.5)));
+  }
+  for (let round = 0; round < again; round++) {
+    for (const layer of open) {
+      const before = codes.slice(),
+        energy = energyOf(field, codes, 1);
+      relaxed({ ...field, frozen: all & ~bitsAt(layer) }, codes, 4, 2e-5);
+      put(layer);
+      if (energyOf(field, codes, 1) >= energy) codes.set(before);
+    }
+  }
+}
+
+function byLoss(open: readonly number[], codes: Uint8Array, width: number, height: number, rules: CutRules): number[] {
+  const loss = open.map((layer) => {
+    const before = bitsOf(codes, layer, width, height);
+    return { layer, changed: difference(before, broadEnough(before, rules)) };
+  });
+  return loss.sort((a, b) => b.changed - a.changed || a.layer - b.layer).map(({ layer }) => layer);
+}

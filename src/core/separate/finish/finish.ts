@@ -1,0 +1,103 @@
+import { emptyRegion, rasterizeInto, type Box, type Region } from '../../form/index.ts';
+import type { CostRaster } from '../../stencil/index.ts';
+import type { Task } from '../../task.ts';
+import type { Chosen } from '../search/choose-inks.ts';
+import { rulesOf } from '../search/choose-inks.ts';
+import type { CutRules } from './cuttable.ts';
+import { askedFor, type Hands, type StencilErrand } from '../search/errand.ts';
+import type { Field } from '../kernels/relax.ts';
+import { fieldOf } from '../prepare/masks.ts';
+import { outlinesOf } from './outline.ts';
+import type { Work } from '../prepare/prepare.ts';
+import type { SeparatedLayer, SeparateRequest } from '../types.ts';
+
+/** Widths in pixels that knife and material demand; half a pixel more, so that the judge, who measures finer, agrees. */
+export function cutRulesOf(request: SeparateRequest, mmPerPx: number): CutRules {
+  const { material, knife } = request;
+  const opening = Math.max(material.leastOpeningMm, knife?.leastWidthMm ?? 0),
+    paper = Math.max(material.leastBridgeMm, knife?.leastWidthMm ?? 0);
+  const px = (mm: number): number => mm / mmPerPx;
+  return {
+    openingPx: px(opening) + 0.5,
+    paperPx: px(paper) + 0.5,
+    // Common practice: what is smaller than a few least widths square is lost in cutting or falls out in printing.
+    leastInkPx: px(2 * opening) ** 2,
+    leastIslandPx: px(3 * paper) ** 2,
+  };
+}
+
+export interface CutLayers {
+  readonly layers: readonly SeparatedLayer[];
+  /** The print as the stencils will make it. */
+  readonly codes: Uint8Array;
+}
+
+/** Outlines, stencils with their bridges, and the print they make. */
+export async function cutLayers(request: SeparateRequest, work: Work, chosen: Chosen, task: Task, hands?: Hands): Promise<CutLayers> {
+  const { grid, printed, layers: all } = work;
+  const image: Box = { minX: 0, minY: 0, maxX: request.sizeMm.width, maxY: request.sizeMm.height };
+  const margin = request.marginMm ?? 40;
+  const sheet: Box = { minX: -margin, minY: -margin, maxX: image.maxX + margin, maxY: image.maxY + margin };
+  const planned = chosen.codes;
+  const regions = outlinesOf(planned, grid.width, grid.height, grid.mmPerPx, all).map((region) => fittedToImage(region, work, image));
+  const field = fieldOf(work.levels[0], rulesOf(work, chosen.found.overlapLab, 0));
+  const bits = Array.from({ length: all - printed }, (_, run) => printed + run);
+  const errands = bits.map((bit, run): StencilErrand => {
+    const partner = request.cutPairs && run % 2 === 1;
+    return {
+      kind: 'stencil',
+      request: {
+        shape: regions[partner ? bit - 1 : bit] ?? emptyRegion,
+        side: partner ? 'piece' : 'window',
+        aperture: image,
+        sheet,
+        material: request.material,
+        islands: 'bridge',
+        cost: inkMissed(field, planned, bit, work),
+        rates: request.rates,
+        place: `run ${bit - printed + 1}`,
+      },
+    };
+  });
+  await task.pause();
+  const stencils = askedFor(errands, task, hands);
+  const codes = planned.map((code) => code & work.frozen);
+  const layers: SeparatedLayer[] = [];
+  for (const [run, bit] of bits.entries()) {
+    await task.pause();
+    const recipe = chosen.found.recipes[run],
+      { shape, side } = errands[run].request;
+    const stencil = await stencils[run]();
+    rasterizeInto(codes, bit, stencil.prints, grid);
+    layers.push({
+      run,
+      bit,
+      wish: recipe.wish,
+      parts: recipe.parts,
+      mask: planned.map((code) => (code >> bit) & 1),
+      region: shape,
+      side,
+      stencil,
+    });
+    task.report(0.85 + (0.1 * (bit + 1)) / all, 'cutting stencils and looking for bridges');
+  }
+  return { layers, codes };
+}
+
+/** Rows of pixels don't fill the image to the last hair: the outlines do. */
+function fittedToImage(region: Region, { grid }: Work, image: Box): Region {
+  const stretch = image.maxY / (grid.height * grid.mmPerPx);
+  return { rings: region.rings.map((ring) => ring.map((v, i) => (i % 2 === 1 ? v * stretch : v))) };
+}
+
+/** How much worse the print looks where this layer's ink is missing, the other layers being as they are: what a bridge costs. */
+function inkMissed(field: Field, codes: Uint8Array, bit: number, work: Work): CostRaster {
+  const deltaE = new Float32Array(codes.length);
+  for (let i = 0; i < codes.length; i++) {
+    const code = codes[i];
+    if (!((code >> bit) & 1)) continue;
+    const row = field.binOf[i] * field.codeCount;
+    deltaE[i] = Math.max(0, field.table[row + (code & ~(1 << bit))] - field.table[row + code]);
+  }
+  return { grid: work.grid, deltaE };
+}

@@ -1,0 +1,157 @@
+import { labFromSpectrum, xyzFromSpectrum } from '../../colour/index.ts';
+import { rasterizeInto, type Grid } from '../../form/index.ts';
+import type { Ink } from '../../ink/index.ts';
+import { levelsOf, type Level } from './masks.ts';
+import { cropOf, scaledLab, type Picture } from '../../image/index.ts';
+import { filmOfRecipe, overlapLabOf, type Pot } from '../search/recipe.ts';
+import type { SearchSetup } from '../search/search.ts';
+import type { GamutIntent, ImportanceMap, SeparateRequest } from '../types.ts';
+
+/** The picture on the knife's raster and all that stays the same during the work. */
+export interface Work {
+  readonly grid: Grid;
+  /** Lab of the picture, relative to the paper's white. */
+  readonly target: Float32Array;
+  /** What is aimed at: the same, or fitted into the inks' reach. Finest first. */
+  readonly levels: readonly Level[];
+  readonly setup: SearchSetup;
+  /** Layers that lie there already; they are the lowest bits. */
+  readonly printed: number;
+  readonly layers: number;
+  readonly frozen: number;
+  readonly fixedCodes?: Uint8Array;
+  /** Window and piece of one cut, two layers each. */
+  readonly paired: boolean;
+  /** Share of its outline that each layer pays for. */
+  readonly layerPrice: readonly number[];
+}
+
+const usualRasterMm = 0.25;
+/** More pixels than this make the raster coarser: a large print is looked at from farther away. */
+const mostPixels = 4_000_000;
+
+export function prepareWork(request: SeparateRequest): Work {
+  const { width, height } = request.sizeMm;
+  const wish = Math.max(request.rasterMm ?? usualRasterMm, Math.sqrt((width * height) / mostPixels));
+  const columns = Math.max(2, Math.round(width / wish));
+  const mmPerPx = width / columns;
+  const grid: Grid = { originXMm: 0, originYMm: 0, mmPerPx, width: columns, height: Math.max(2, Math.round(height / mmPerPx)) };
+  const choice = inksOf(request.shelf),
+    shelf = new Map([...choice, ...inksOf(request.printedWith ?? [])]);
+  const deposit = request.deposit ?? 1;
+  const printedLayers = request.alreadyPrinted ?? [];
+  const printed = printedLayers.length,
+    layers = printed + request.layers;
+  const below = printedLayers.map((layer) => filmOfRecipe({ wish: -1, parts: layer.parts }, shelf, deposit));
+  const target = rasterOf(request, grid);
+  const wishes = Array.from({ length: request.layers }, (_, i) => request.wishes?.[i] ?? {});
+  const setup: SearchSetup = {
+    wishes,
+    shelf: choice,
+    below,
+    deposit,
+    paper: request.paper,
+    surface: request.surface,
+    mostInPot: Math.max(1, Math.min(3, request.mostInPot ?? 2)),
+    leastShare: 0.005,
+    codes: codesOf(layers, printed, request.cutPairs ?? false),
+  };
+  const fixedCodes = printed > 0 ? new Uint8Array(grid.width * grid.height) : undefined;
+  printedLayers.forEach((layer, bit) => rasterizeInto(fixedCodes!, bit, layer.prints, grid));
+  const aim = fittedToReach(target, request.intent ?? 'nearest', setup);
+  const weight = request.importance && importanceOn(request.importance, grid);
+  return {
+    grid,
+    target,
+    setup,
+    printed,
+    layers,
+    frozen: (1 << printed) - 1,
+    fixedCodes,
+    levels: weight || fixedCodes ? levelsOf(aim, grid.width, grid.height, mmPerPx, { weight, fixedCodes }) : plainLevels(aim, grid),
+    paired: request.cutPairs ?? false,
+    layerPrice: Array.from({ length: layers }, (_, i) => (i < printed ? 0 : request.cutPairs ? 0.5 : 1)),
+  };
+}
+
+/** What was asked for last of each picture and of each raster: it stays the same while only inks, runs or the knife change. */
+const lastRasters = new WeakMap<Picture, { readonly key: string; readonly lab: Float32Array }>();
+const lastLevels = new WeakMap<Float32Array, readonly Level[]>();
+
+function rasterOf({ picture, crop, sizeMm, paper }: SeparateRequest, grid: Grid): Float32Array {
+  const part = crop ?? cropOf(undefined, picture, { widthMm: sizeMm.width, heightMm: sizeMm.height }),
+    white = xyzFromSpectrum(paper);
+  const key = [part.x, part.y, part.width, part.height, grid.width, grid.height, ...white].join();
+  const last = lastRasters.get(picture);
+  if (last?.key === key) return last.lab;
+  const lab = scaledLab(picture, part, grid.width, grid.height, white);
+  lastRasters.set(picture, { key, lab });
+  return lab;
+}
+
+function plainLevels(lab: Float32Array, { width, height, mmPerPx }: Grid): readonly Level[] {
+  const last = lastLevels.get(lab);
+  if (last?.[0].mmPerPx === mmPerPx) return last;
+  const levels = levelsOf(lab, width, height, mmPerPx);
+  lastLevels.set(lab, levels);
+  return levels;
+}
+
+/** All overlaps; with pairs, exactly one of the two layers of a cut prints everywhere. */
+function codesOf(layers: number, printed: number, pairs: boolean): number[] {
+  const all = Array.from({ length: 1 << layers }, (_, i) => i);
+  if (!pairs) return all;
+  return all.filter((code) => {
+    for (let bit = printed; bit < layers; bit += 2) if (((code >> bit) & 1) === ((code >> (bit + 1)) & 1)) return false;
+    return true;
+  });
+}
+
+function inksOf(pots: readonly Pot[]): Map<string, Ink> {
+  return new Map(pots.map((pot) => [pot.id, pot.ink]));
+}
+
+function importanceOn(map: ImportanceMap, grid: Grid): Float32Array {
+  const out = new Float32Array(grid.width * grid.height);
+  for (let y = 0; y < grid.height; y++)
+    for (let x = 0; x < grid.width; x++) {
+      const sx = Math.min(map.width - 1, Math.floor(((x + 0.5) * map.width) / grid.width)),
+        sy = Math.min(map.height - 1, Math.floor(((y + 0.5) * map.height) / grid.height));
+      // Nothing counts for nothing at all: some weight keeps the knife quiet where the picture does not matter.
+      out[y * grid.width + x] = Math.max(0.02, Math.min(20, map.weight[sy * map.width + sx]));
+    }
+  return out;
+}
+
+/**
+ * The picture fitted into what the shelf can print: lightness squeezed towards the paper (chroma, contrast) so that the picture's
+ * darks reach the darkest overlap, chroma scaled down (lightness, contrast) so that its strongest colours are within those of the pots.
+ */
+function fittedToReach(target: Float32Array, intent: GamutIntent, setup: SearchSetup): Float32Array {
+  if (intent === 'nearest') return target;
+  const white = labFromSpectrum(setup.paper)[0];
+  const films = [...setup.shelf.keys()].map((id) => filmOfRecipe({ wish: 0, parts: [{ id, share: 1 }] }, setup.shelf, setup.deposit));
+  const single = films.map((film) => overlapLabOf(setup.paper, [film], setup.surface).subarray(3, 6));
+  const darkFirst = films.map((film, i) => ({ film, light: single[i][0] })).sort((a, b) => a.light - b.light);
+  const stack = overlapLabOf(
+    setup.paper,
+    darkFirst.slice(0, 2).map((d) => d.film),
+    setup.surface,
+  );
+  const darkest = Math.min(...stack.filter((_, i) => i % 3 === 0));
+  const strongest = Math.max(...single.map((lab) => Math.hypot(lab[1], lab[2])));
+  const n = target.length / 3;
+  const lights = Float32Array.from({ length: n }, (_, i) => target[i * 3]).sort();
+  const chromas = Float32Array.from({ length: n }, (_, i) => Math.hypot(target[i * 3 + 1], target[i * 3 + 2])).sort();
+  const dark = lights[Math.floor(n * 0.01)],
+    strong = chromas[Math.floor(n * 0.99)];
+  const squeeze = intent === 'lightness' ? 1 : Math.min(1, (white - darkest) / Math.max(1, white - dark));
+  const fade = intent === 'chroma' ? 1 : Math.min(1, strongest / Math.max(1, strong)) * (intent === 'contrast' ? squeeze : 1);
+  const out = target.slice();
+  for (let i = 0; i < out.length; i += 3) {
+    out[i] = white - (white - out[i]) * squeeze;
+    out[i + 1] *= fade;
+    out[i + 2] *= fade;
+  }
+  return out;
+}

@@ -1,0 +1,89 @@
+import { srgbFromXyz, xyzFromLab, type Lab } from '../../colour/index.ts';
+import type { Task } from '../../task.ts';
+import { priceFor, curveOf } from '../prepare/budget.ts';
+import { makeCuttable, rulesOn, type CutRules } from '../finish/cuttable.ts';
+import { figuresOf, metresOf } from '../finish/figures.ts';
+import { flatInks, oneInkCodes, opaqueLab } from './flat-inks.ts';
+import type { Targets } from './fit-score.ts';
+import { fieldOf, solveMasks, type Level, type MaskRules } from '../prepare/masks.ts';
+import type { Baseline } from '../types.ts';
+
+export interface BaselineAsk {
+  /** What is aimed at, finest first. */
+  readonly levels: readonly Level[];
+  /** The level that it is made on. */
+  readonly finest: number;
+  /** What it is told against: that level with the picture's own colours, not fitted into any reach. */
+  readonly picture: Level;
+  /** The picture's colours boiled down, and the paper's. */
+  readonly targets: Targets;
+  readonly paperLab: readonly number[];
+  readonly inks: number;
+  readonly metres: number;
+  readonly sigmaMm: number;
+  /** On the finest raster. */
+  readonly cut: CutRules;
+  readonly seed: number;
+}
+
+/**
+ * What the same picture would be as paper and as many flat opaque inks of any colour, one ink a place, with as many metres of knife
+ * and the same least widths. Its inks are chosen as freely as k-medians can; ours have to come out of the pots.
+ */
+export async function baselineFor(
+  { levels, finest, picture, targets, paperLab, inks, metres, sigmaMm, cut, seed }: BaselineAsk,
+  task: Task,
+): Promise<Baseline> {
+  const palette = flatInks(targets, paperLab, inks, seed);
+  const overlapLab = opaqueLab(palette),
+    allowed = oneInkCodes(inks);
+  const rules = (priceMm: number): MaskRules => ({ layers: inks, overlapLab, allowed, priceMm });
+  const curve = curveOf(levels, rules(1), Math.min(2, levels.length - 1));
+  const cutAt = (at: number, priceMm: number): { codes: Uint8Array; metres: number } => {
+    const { width, height, mmPerPx } = levels[at],
+      field = fieldOf(levels[at], rules(priceMm));
+    const codes = solveMasks(levels, rules(priceMm), at);
+    makeCuttable(field, codes, rulesOn(cut, levels[0].mmPerPx / mmPerPx), false);
+    return { codes, metres: metresOf(codes, width, height, inks, mmPerPx) };
+  };
+  // Cutting away what is too thin shortens the outlines; further prices, tried on the coarser raster, make up for it.
+  let price = priceFor(metres, curve);
+  const middle = Math.min(finest + 1, levels.length - 1);
+  let nearest = price,
+    least = Infinity;
+  for (let turn = 0; turn < 4; turn++) {
+    await task.pause();
+    const got = cutAt(middle, price).metres,
+      off = Math.abs(Math.log(Math.max(1e-6, got / metres)));
+    if (off < least) {
+      least = off;
+      nearest = price;
+    }
+    const next = Math.max(0.05, price * (got / metres) ** 1.6);
+    // Flat areas have only so much outline that can be cut: below this price it grows no more.
+    if (off < 0.05 || (next < 0.1 && price < 0.2)) break;
+    price = next;
+  }
+  await task.pause();
+  let best = cutAt(finest, nearest);
+  if (middle > finest && Math.abs(best.metres / metres - 1) > 0.05 && nearest > 0.1) {
+    await task.pause();
+    const next = cutAt(finest, Math.max(0.05, nearest * (best.metres / metres) ** 1.6));
+    if (Math.abs(next.metres - metres) < Math.abs(best.metres - metres)) best = next;
+  }
+  return {
+    ...figuresOf(fieldOf(picture, rules(nearest)), picture.lab, best.codes, overlapLab, picture.mmPerPx, sigmaMm),
+    width: picture.width,
+    height: picture.height,
+    codes: best.codes,
+    rgb: rgbOf(overlapLab),
+    inksLab: palette.slice(3),
+  };
+}
+
+/** sRGB bytes of Lab colours, 3 each. */
+export function rgbOf(lab: Float64Array): Uint8Array {
+  const out = new Uint8Array(lab.length);
+  for (let i = 0; i < lab.length; i += 3) out.set(srgbFromXyz(xyzFromLab([lab[i], lab[i + 1], lab[i + 2]] as Lab)).rgb, i);
+  return out;
+}

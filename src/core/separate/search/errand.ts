@@ -1,0 +1,109 @@
+import { makeStencil, type Stencil, type StencilRequest } from '../../stencil/index.ts';
+import { quietTask, type Task } from '../../task.ts';
+import { baselineFor, type BaselineAsk } from './baseline.ts';
+import { tradeOff, type TradeOffAsk, type TradeOffPoint } from '../prepare/budget.ts';
+import type { Targets } from './fit-score.ts';
+import { quickly, type SearchSetup } from './moves.ts';
+import type { LayerRecipe } from './recipe.ts';
+import { bestOfPool, inkPool, type Found } from './search.ts';
+import type { Baseline } from '../types.ts';
+
+export type SearchErrand =
+  | {
+      readonly kind: 'pool';
+      readonly setup: SearchSetup;
+      readonly targets: Targets;
+      readonly seed: number;
+      readonly starts: number;
+      readonly kicks: number;
+    }
+  /** Known plans kicked under `fewer` (edges counted, perhaps), the best settled on `targets`. */
+  | {
+      readonly kind: 'plan';
+      readonly setup: SearchSetup;
+      readonly fewer: Targets;
+      readonly targets: Targets;
+      readonly pool: readonly (readonly LayerRecipe[])[];
+      readonly seed: number;
+      readonly kicks: number;
+    };
+
+export interface StencilErrand {
+  readonly kind: 'stencil';
+  readonly request: StencilRequest;
+}
+
+export interface TradeOffErrand extends TradeOffAsk {
+  readonly kind: 'trade-off';
+}
+
+export interface BaselineErrand extends BaselineAsk {
+  readonly kind: 'baseline';
+}
+
+/** A piece of a separation that stands by itself: plain data in, plain data out, so that another thread can do it. */
+export type Errand = SearchErrand | StencilErrand | TradeOffErrand | BaselineErrand;
+
+export interface SearchDone {
+  readonly pool: readonly (readonly LayerRecipe[])[];
+  readonly found?: Found;
+}
+
+interface Answers {
+  readonly pool: SearchDone;
+  readonly plan: SearchDone;
+  readonly stencil: Stencil;
+  readonly 'trade-off': readonly TradeOffPoint[];
+  readonly baseline: Baseline;
+}
+
+/** What comes back from an errand. */
+export type ErrandDone<E extends Errand = Errand> = Answers[E['kind']];
+
+/**
+ * Whoever does errands: other threads, started by the caller (core starts none). What comes back is the same whoever does them.
+ * `ask` throws `Cancelled` soon after the task is stopped.
+ */
+export interface Hands {
+  ask<E extends Errand>(errand: E, task: Task): Promise<ErrandDone<E>>;
+}
+
+export async function doErrand<E extends Errand>(errand: E, task: Task = quietTask): Promise<ErrandDone<E>> {
+  return (await done(errand, task)) as ErrandDone<E>;
+}
+
+function done(errand: Errand, task: Task): ErrandDone | Promise<ErrandDone> {
+  switch (errand.kind) {
+    case 'stencil':
+      return makeStencil(errand.request);
+    case 'trade-off':
+      return tradeOff(errand);
+    case 'baseline':
+      return baselineFor(errand, task);
+    default:
+      return searched(errand, task);
+  }
+}
+
+async function searched(errand: SearchErrand, task: Task): Promise<SearchDone> {
+  const { setup } = errand,
+    quick = quickly(setup);
+  if (errand.kind === 'pool') return { pool: await inkPool(quick, errand.targets, errand.seed, errand.starts, errand.kicks, task) };
+  const pool =
+    errand.kicks > 0 ? await inkPool(quick, errand.fewer, errand.seed, 0, errand.kicks, task, errand.pool.slice(0, 5)) : errand.pool;
+  return { pool, found: await bestOfPool(setup, errand.targets, pool.slice(0, 4), task) };
+}
+
+/** Asks for all of them at once where there are hands, and gives their answers in turn; without hands each is done when its turn comes. */
+export function askedFor<E extends Errand>(errands: readonly E[], task: Task, hands?: Hands): (() => Promise<ErrandDone<E>>)[] {
+  if (!hands) return errands.map((errand) => () => doErrand(errand, task));
+  const asked = errands.map((errand) => hands.ask(errand, task));
+  // Stopped while an earlier answer is waited for, the later ones are nobody's to catch.
+  for (const answer of asked) answer.catch(() => undefined);
+  return asked.map((answer) => () => answer);
+}
+
+/** One errand: begun at once where there are hands, else when its answer is asked for. */
+export function askedOf<E extends Errand>(errand: E, task: Task, hands?: Hands): () => Promise<ErrandDone<E>> {
+  return askedFor([errand], task, hands)[0];
+}

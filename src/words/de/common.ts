@@ -1,0 +1,8 @@
+import type { en } from '../en/index.ts';
+import type { Same } from '../say.ts';
+
+export const common: Same<typeof en.common> = {
+  asWritten: ({ text }) => text,
+  listed: ({ all }) => all,
+  to: 'bis',
+};

@@ -1,0 +1,4 @@
+import type { en } from '../../en/index.ts';
+import type { Same } from '../../say.ts';
+
+export const recipes: Same<typeof en.recipes> = {};

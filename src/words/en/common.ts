@@ -1,0 +1,8 @@
+import type { ListText, NameText } from '../say.ts';
+
+/** What every room says. */
+export const common = {
+  asWritten: ({ text }: { text: NameText }) => text,
+  listed: ({ all }: { all: ListText }) => all,
+  to: 'to',
+};

@@ -1,0 +1,2 @@
+/** Questions a printmaker asks. */
+export const asks = {};

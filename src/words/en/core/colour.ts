@@ -1,0 +1,2 @@
+/** Spectra and colours. */
+export const colour = {};

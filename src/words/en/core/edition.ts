@@ -1,0 +1,2 @@
+/** Sheets, the day, numbers, the record. */
+export const edition = {};

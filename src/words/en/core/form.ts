@@ -1,0 +1,2 @@
+/** Shapes: drawings, photographs of things, placing. */
+export const form = {};

@@ -1,0 +1,2 @@
+/** Pictures that are read. */
+export const image = {};

@@ -1,0 +1,2 @@
+/** Ink films: drawdowns, mixing, learning, trust. */
+export const ink = {};

@@ -1,0 +1,2 @@
+/** The Job document, and where in it something is. */
+export const job = {};

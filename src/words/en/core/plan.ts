@@ -1,0 +1,2 @@
+/** What the Plan says where rooms meet. */
+export const plan = {};

@@ -1,0 +1,2 @@
+/** Layers on paper. */
+export const print = {};

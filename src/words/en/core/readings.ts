@@ -1,0 +1,2 @@
+/** Readings: files, photographs, what is typed. */
+export const readings = {};

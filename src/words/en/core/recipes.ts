@@ -1,0 +1,2 @@
+/** Recipes, pots, orders, shelves. */
+export const recipes = {};

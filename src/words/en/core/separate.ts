@@ -1,0 +1,2 @@
+/** A picture into stencils and inks. */
+export const separate = {};

@@ -1,0 +1,2 @@
+/** What a knife can cut. */
+export const stencil = {};

@@ -1,0 +1,2 @@
+/** Lengths, masses and other amounts that cannot be read. */
+export const units = {};

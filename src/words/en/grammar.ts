@@ -1,0 +1,4 @@
+import { grammarOf } from '../grammar.ts';
+
+export { capital } from '../grammar.ts';
+export const { many, which } = grammarOf('en-GB');

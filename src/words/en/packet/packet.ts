@@ -1,0 +1,2 @@
+/** Pages and files of the packet. */
+export const packet = {};

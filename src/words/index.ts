@@ -1,0 +1,15 @@
+/** What is said, as data; and the edge where it becomes text. Everyone says (`say.ts`); only page, packet and command tell (`tell.ts`). */
+export * from './say.ts';
+export {
+  english,
+  languageOf,
+  languages,
+  tell,
+  tellPlace,
+  tellProblem,
+  tellSaid,
+  tellValue,
+  type Catalogue,
+  type Language,
+  type Reader,
+} from './tell.ts';

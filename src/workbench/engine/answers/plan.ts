@@ -1,0 +1,46 @@
+import { picturesReady } from '../pictures.ts';
+import { readyBundle, type Plan, type PlannedPaper } from '../../../core/plan/index.ts';
+import { codeAreas } from '../../../core/print/index.ts';
+import type { ShownPaper, ShownPlan } from '../protocol.ts';
+import type { Work } from './room.ts';
+
+const shown = new WeakMap<PlannedPaper, ShownPaper>();
+
+/** The same paper is shown as the same object, so that it isn't sent twice. */
+export function showPaper(paper: PlannedPaper): ShownPaper {
+  let result = shown.get(paper);
+  if (!result) shown.set(paper, (result = { ...paper, overPicture: paper.overPicture !== null }));
+  return result;
+}
+
+const counted = new WeakMap<Plan['codes'], Float64Array>();
+
+export function showPlan(plan: Plan): ShownPlan {
+  let areasMm2 = counted.get(plan.codes);
+  if (!areasMm2) counted.set(plan.codes, (areasMm2 = codeAreas(plan.codes)));
+  return { ...plan, papers: plan.papers.map(showPaper), areasMm2 };
+}
+
+export const recolourAnswer: Work<'recolour'> = async ({ job, paperId }, room) => {
+  const quick = room.planner.recolour(job, paperId);
+  room.quick = quick && quick.paper;
+  return {
+    answer: quick && {
+      layers: quick.layers.map(({ id, name, run, inkId, strength, swatch }) => ({ id, name, run, inkId, strength, swatch })),
+      paper: showPaper(quick.paper),
+    },
+    transfer: [],
+  };
+};
+
+export const planAnswer: Work<'plan'> = async (ask, room) => {
+  await room.ready;
+  if (ask.attachments) room.attachments = ask.attachments;
+  if (ask.job.papers.some((paper) => paper.printed)) await picturesReady();
+  const bundle = await readyBundle({ job: ask.job, attachments: room.attachments });
+  const plan = room.planner.plan(bundle);
+  room.last = { job: ask.job, plan };
+  room.quick = null;
+  const { parcel, transfer } = room.packer.pack(showPlan(plan));
+  return { answer: parcel, transfer };
+};

@@ -1,0 +1,54 @@
+import wasmUrl from '@resvg/resvg-wasm/index_bg.wasm?url';
+import boldUrl from '../../../../assets/OpenSans-Bold.ttf?url';
+import regularUrl from '../../../../assets/OpenSans-Regular.ttf?url';
+import semiboldUrl from '../../../../assets/OpenSans-Semibold.ttf?url';
+import { prepareDrawings } from '../../../core/form/index.ts';
+import type { Job } from '../../../core/job/index.ts';
+import { createPlanner, type Plan, type PlannedPaper, type Planner } from '../../../core/plan/index.ts';
+import type { Task } from '../../../core/task.ts';
+import { createPacker, type Packer } from '../parcel.ts';
+import type { Answer, Ask, Attachments, Question } from '../protocol.ts';
+
+/** What the worker keeps between questions. */
+export interface Room {
+  readonly planner: Planner;
+  readonly packer: Packer;
+  /** What drawings are read with; fetched once. */
+  readonly ready: Promise<void>;
+  readonly fonts: Promise<Fonts>;
+  attachments: Attachments;
+  last: { readonly job: Job; readonly plan: Plan } | null;
+  /** The paper in sight as it was recoloured since `last`. */
+  quick: PlannedPaper | null;
+}
+export interface Fonts {
+  readonly regular: Uint8Array;
+  readonly semibold: Uint8Array;
+  readonly bold: Uint8Array;
+}
+
+export type Work<Q extends Question> = (ask: Ask<Q>, room: Room, task: Task) => Promise<{ answer: Answer<Q>; transfer: Transferable[] }>;
+
+export function createRoom(): Room {
+  return {
+    planner: createPlanner(),
+    packer: createPacker(),
+    ready: load(wasmUrl).then(prepareDrawings),
+    fonts: loadFonts(),
+    attachments: new Map(),
+    last: null,
+    quick: null,
+  };
+}
+
+async function loadFonts(): Promise<Fonts> {
+  const [regular, semibold, bold] = await Promise.all([regularUrl, semiboldUrl, boldUrl].map(load));
+  return { regular, semibold, bold };
+}
+
+/** Laydown's own files, fetched when the worker starts so that nothing is asked for later. */
+async function load(url: string): Promise<Uint8Array<ArrayBuffer>> {
+  const response = await fetch(url);
+  if (!response.ok) throw new Error(`A part of Laydown is missing (${response.status}). Load the page again.`);
+  return new Uint8Array(await response.arrayBuffer());
+}

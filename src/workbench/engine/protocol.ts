@@ -1,0 +1,130 @@
+import type { Job } from '../../core/job/index.ts';
+import type { Plan, PlannedLayer, PlannedPaper } from '../../core/plan/index.ts';
+import type { Codes } from '../../core/print/index.ts';
+import type { Problem } from '../../core/problem.ts';
+import type { StockFormat } from '../../packet/index.ts';
+import type { InkQuestions } from './ink-questions.ts';
+import type { Parcel } from './parcel.ts';
+
+/** What the page shows of a paper: its picture stays in the worker, which paints proofs over it when asked (`proof`). */
+export type ShownPaper = Omit<PlannedPaper, 'overPicture'> & { readonly overPicture: boolean };
+export type ShownPlan = Omit<Plan, 'papers'> & {
+  readonly papers: readonly ShownPaper[];
+  /** Area of each of the 256 codes, mm². */
+  readonly areasMm2: Float64Array;
+};
+
+export type Attachments = ReadonlyMap<string, Uint8Array>;
+export interface OpenedJob {
+  readonly job: Job;
+  readonly attachments: Attachments;
+}
+export interface MadeFile {
+  readonly path: string;
+  readonly bytes: Uint8Array;
+  readonly what: string;
+}
+
+/**
+ * Everything the page may ask the worker: what it says (`ask`) and what comes back (`answer`). To add a question: a
+ * line here, a file in `answers/`, a line in `answers/index.ts`.
+ */
+export interface Questions extends InkQuestions {
+  /** The Plan of a job; `attachments` only when they have changed. Comes back as what changed since the last answer. */
+  readonly plan: { ask: { readonly job: Job; readonly attachments?: Attachments }; answer: Parcel };
+  /** Colours alone, in a few milliseconds, while a slider moves or a run is carried; null when only `plan` will do. */
+  readonly recolour: { ask: { readonly job: Job; readonly paperId: string }; answer: Recolouring | null };
+  /** A .laydown file, or the files of a folder → a job. */
+  readonly openJob: { ask: { readonly file: Uint8Array; readonly name: string } | { readonly files: Attachments }; answer: OpenedJob };
+  readonly saveJob: { ask: OpenedJob; answer: Uint8Array };
+  /** Proof over a sheet that is printed already, `width` × `height` pixels, one word each; after so many runs (all if left out), as on that sheet of `register.draws` (in register if left out); `other`: of the version asked for last by `otherPlan`. */
+  readonly proof: {
+    ask: {
+      readonly paperId: string;
+      readonly width: number;
+      readonly height: number;
+      readonly runs?: number;
+      readonly sheet?: number;
+      readonly other?: boolean;
+    };
+    answer: Uint32Array;
+  };
+  /** Codes with every layer where it falls on one sheet of `register.draws`. */
+  readonly sheetCodes: { ask: { readonly sheet: number }; answer: Codes };
+  /** The printed packet of the job planned last, in the language in use. */
+  readonly packet: { ask: { readonly page: 'a4' | 'letter'; readonly language?: string }; answer: readonly MadeFile[] };
+  /** What a drawing (SVG, or DXF by its name) holds, before it becomes a form. */
+  readonly drawing: { ask: { readonly bytes: Uint8Array; readonly name: string }; answer: ReadDrawing };
+  /** The outline of a thing on a picture; `bytes` with the first question about it only. */
+  readonly trace: { ask: TraceAsk; answer: TraceAnswer };
+  /** Where a bridge across a stencil's opening at a place would lie. */
+  readonly bridge: {
+    ask: { readonly layerId: string; readonly atMm: readonly [number, number] };
+    answer: { readonly fromMm: readonly [number, number]; readonly toMm: readonly [number, number] };
+  };
+  /** The cut sheet of one stencil; refused when it does not hold. */
+  readonly cutFile: { ask: { readonly layerId: string; readonly format: 'svg' | 'dxf' }; answer: MadeFile };
+  /** A sheet of stock (`plan.stock`, by its number) with the stencils laid on it, at true size (in parts for `a4` and `letter`, said in `language`); refused when one does not hold. */
+  readonly stockFile: { ask: { readonly number: number; readonly format: StockFormat; readonly language?: string }; answer: MadeFile };
+  /** The Plan of another version, worked out beside the one on the bench. */
+  readonly otherPlan: { ask: OpenedJob; answer: ShownPlan };
+  /** Keeps the Plan planned last, if it is this job's, for the next time the page opens. */
+  readonly keepSight: { ask: { readonly key: string; readonly job: Job }; answer: null };
+  /** A fingerprint of the Plan's codes and colours: the same job gives the same one on every machine. */
+  readonly digest: { ask: Record<never, never>; answer: PlanDigest };
+}
+export interface TraceAsk {
+  /** Tells one picture from the next. */
+  readonly id: number;
+  readonly name: string;
+  readonly bytes?: Uint8Array;
+  readonly what:
+    | { readonly kind: 'photo'; readonly sheet: 'a4' | 'letter'; readonly corners?: readonly (readonly [number, number])[] }
+    | { readonly kind: 'scan'; readonly pixelsPerInch: number }
+    | { readonly kind: 'mask'; readonly widthMm: number };
+  readonly darkShare?: number;
+  readonly smoothMm?: number;
+  readonly leastMm2?: number;
+}
+export interface TraceAnswer {
+  readonly widthPx: number;
+  readonly heightPx: number;
+  /** Of the sheet, pixels: as found or as given; none when they weren't found or aren't needed. */
+  readonly corners: readonly (readonly [number, number])[];
+  readonly traced: { readonly outline: [number, number][][]; readonly widthMm: number; readonly heightMm: number } | null;
+  readonly problems: readonly Problem[];
+}
+export interface ReadDrawing {
+  readonly widthMm: number;
+  readonly heightMm: number;
+  /** False: the file says no true size. */
+  readonly hasPhysicalUnits: boolean;
+  readonly problems: readonly Problem[];
+}
+/** A quick answer: goes over the Plan shown until the next whole one. */
+export interface Recolouring {
+  /** In the new order. */
+  readonly layers: readonly Pick<PlannedLayer, 'id' | 'name' | 'run' | 'inkId' | 'strength' | 'swatch'>[];
+  readonly paper: ShownPaper;
+}
+export interface PlanDigest {
+  readonly codes: string;
+  readonly labs: string;
+}
+
+export type Question = keyof Questions;
+export type Ask<Q extends Question> = Questions[Q]['ask'];
+export type Answer<Q extends Question> = Questions[Q]['answer'];
+
+/** Page → worker. */
+export type ToWorker =
+  | { [Q in Question]: { readonly id: number; readonly question: Q; readonly ask: Ask<Q> } }[Question]
+  | { readonly id: number; readonly question: 'stop' };
+
+/** Worker → page. */
+export type FromWorker =
+  | { readonly id: number; readonly kind: 'answer'; readonly answer: Answer<Question> }
+  | { readonly id: number; readonly kind: 'progress'; readonly share: number; readonly note?: string }
+  | { readonly id: number; readonly kind: 'stopped' }
+  /** `problems` when the printmaker can mend it; else only what happened. */
+  | { readonly id: number; readonly kind: 'failed'; readonly message: string; readonly problems: readonly Problem[] };

@@ -1,7 +1,0 @@
-import type { Bench } from '../../store/bench.ts';
-import type { ShownPlan } from '../../worker/protocol.ts';
-
-export interface PartProps {
-  readonly bench: Bench;
-  readonly plan: ShownPlan;
-}

@@ -1,0 +1,24 @@
+import { words } from '../../../store/words.ts';
+import type { Station } from '../../station.ts';
+import { countOf } from './count.ts';
+import { PullingView } from './PullingView.tsx';
+import { allPulled } from './queue.ts';
+
+export const pressPageStation: Station = {
+  id: 'pulling',
+  title: () => words().pulling.title,
+  state(bench) {
+    const w = words().pulling;
+    const plan = bench.plan.value,
+      edition = plan?.edition,
+      count = countOf(bench).state.value;
+    const setUp = edition?.sheets?.setUp.perRun ?? 0;
+    const of = edition?.pullsOfRun.reduce((sum, pulls) => sum + Math.max(0, pulls - setUp), 0) ?? 0;
+    const pulled = count.runs.reduce((sum, run) => sum + run.sheets.length, 0);
+    return {
+      knows: plan && allPulled(plan, count) ? w.knowsAll(pulled) : w.knows(pulled, of),
+      needs: edition && !edition.sheets ? w.needsRuns : null,
+    };
+  },
+  View: PullingView,
+};

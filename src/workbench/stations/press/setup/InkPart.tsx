@@ -1,0 +1,68 @@
+import { sayFilm, sayMass, sayShare } from '../../../ui/units.ts';
+import { Pot } from '../../../ui/Pot.tsx';
+import { Why } from '../../../ui/Why.tsx';
+import { words } from '../../../store/words.ts';
+import type { PartProps } from './part.ts';
+
+/** Grams for every run as bars: what reaches the paper, in the ink's colour, and what screen and pot keep. */
+export function InkPart({ plan }: PartProps) {
+  const w = words().press;
+  const { units } = plan.job;
+  const say = (grams: number): string => sayMass(grams, units, units === 'mm' ? (grams < 10 ? 1 : 0) : 2);
+  const most = Math.max(1, ...plan.layers.map((l) => l.mix?.totalRangeGrams[1] ?? 0));
+  const share = (grams: number): string => `${(100 * grams) / most}%`;
+  const all = plan.layers.reduce((sum, l) => sum + (l.mix?.totalGrams ?? 0), 0);
+  const { deposit } = plan.press;
+  return (
+    <div class="ink-part">
+      <div class="ink-head">
+        <h2>{w.inkHead}</h2>
+        <p>
+          <b>{w.allInk(say(all))}</b> · {w.film} {sayFilm(deposit.wetMicrons, units, units === 'mm' ? 0 : 1)}
+        </p>
+        <Why of={w.inkHead}>{w.inkWhy}</Why>
+      </div>
+      <ol class="ink-runs" reversed>
+        {plan.layers.toReversed().map((layer) => {
+          const { mix } = layer;
+          return (
+            <li key={layer.id} class="ink-run">
+              <span class="run-number">{layer.run}</span>
+              <Pot srgb={layer.swatch?.srgb ?? null} />
+              <div>
+                <h3>{layer.name}</h3>
+                {mix ? (
+                  <>
+                    <div class="ink-bar" aria-hidden="true">
+                      <span class="ink-printed" style={{ width: share(mix.printedGrams), background: layer.swatch?.srgb }} />
+                      <span class="ink-stays" style={{ width: share(mix.totalGrams - mix.printedGrams) }} />
+                      <span
+                        class="ink-range"
+                        style={{ left: share(mix.totalRangeGrams[0]), width: share(mix.totalRangeGrams[1] - mix.totalRangeGrams[0]) }}
+                      />
+                    </div>
+                    <p>
+                      <b>{w.inkTotal(say(mix.totalGrams))}</b> {w.inkRange(say(mix.totalRangeGrams[0]), say(mix.totalRangeGrams[1]))}
+                    </p>
+                    <p>
+                      {[
+                        w.inkOnPaper(say(mix.printedGrams)),
+                        w.inkPulls(layer.sheetsThrough),
+                        w.inkStays(say(mix.totalGrams - mix.printedGrams)),
+                        ...(mix.retarderShare > 0 ? [w.inkRetarder(sayShare(mix.retarderShare), say(mix.retarderGrams))] : []),
+                      ].join(' · ')}
+                    </p>
+                  </>
+                ) : (
+                  <p>
+                    <b>{w.inkOpen}</b>
+                  </p>
+                )}
+              </div>
+            </li>
+          );
+        })}
+      </ol>
+    </div>
+  );
+}

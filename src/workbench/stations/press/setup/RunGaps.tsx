@@ -1,0 +1,68 @@
+import type { PlannedGap } from '../../../../core/plan/index.ts';
+import { LengthBox } from '../../../ui/LengthBox.tsx';
+import { Pot } from '../../../ui/Pot.tsx';
+import { inUnits } from '../../../ui/in-units.ts';
+import { sayLength } from '../../../ui/units.ts';
+import { Why } from '../../../ui/Why.tsx';
+import { words } from '../../../store/words.ts';
+import { setLayerGap } from './edits.ts';
+import type { PartProps } from './part.ts';
+import { sayFine } from './say.ts';
+
+/** Every run's gap, and how large it prints the image: bars that are not as long do not fit one another. */
+export function RunGaps({ bench, plan }: PartProps) {
+  const w = words().press;
+  const { gaps, gapMm } = plan.press;
+  const { units } = plan.job;
+  const growth = (gap: PlannedGap): number => (gap.growth ? Math.max(gap.growth.alongMm, ...gap.growth.acrossMm) : 0);
+  const most = Math.max(0.1, ...gaps.map(growth));
+  const bare = sayLength(gapMm, units).replace(/\u00a0.*$/, '');
+  return (
+    <section class="run-gaps" aria-label={w.runGaps}>
+      <h3>
+        {w.runGaps}
+        <Why of={w.runGaps}>{w.runGapsWhy}</Why>
+      </h3>
+      <ol>
+        {gaps.map((gap) => {
+          const layer = plan.layers.find((l) => l.id === gap.layerId);
+          const edge = Math.max(gap.differsMm.alongMm, gap.differsMm.acrossMm) / 2;
+          const said = plan.register.problems.find((p) => p.code === 'gaps-differ' && p.path.startsWith(`layer ${gap.layerId},`));
+          return (
+            layer && (
+              <li key={gap.layerId} class={gap.own ? 'run-gap run-gap-own' : 'run-gap'} data-gap={gap.layerId}>
+                <b class="run-number">{layer.run}</b>
+                <Pot srgb={layer.swatch?.srgb ?? null} />
+                <LengthBox
+                  label={layer.name}
+                  mm={bench.job.value?.layers.find((l) => l.id === gap.layerId)?.offContactMm ?? null}
+                  units={units}
+                  minMm={0}
+                  maxMm={50}
+                  optional
+                  hint={bare}
+                  onSet={(mm) => setLayerGap(bench, gap.layerId, mm ?? undefined)}
+                />
+                <div class="run-grows">
+                  <span class="run-grows-bar" aria-hidden="true">
+                    <span style={{ width: `${(100 * growth(gap)) / most}%` }} />
+                  </span>
+                  <span>
+                    {gap.growth && w.runGrows(sayFine(gap.growth.alongMm, units), sayFine(Math.max(...gap.growth.acrossMm), units))}
+                    {edge >= 0.05 && <b> {w.edgesOff(sayFine(edge, units))}</b>}
+                  </span>
+                  {gap.own && gap.risers && <span>{w.runRisers(sayLength(gap.risers.frontMm, units))}</span>}
+                </div>
+                {said && (
+                  <p class={said.severity === 'note' ? 'field-note' : 'says-do'}>
+                    {inUnits(said.severity === 'note' ? said.message : `${said.message} ${said.advice}`, units)}
+                  </p>
+                )}
+              </li>
+            )
+          );
+        })}
+      </ol>
+    </section>
+  );
+}
