@@ -33,7 +33,7 @@ zones.push(
 );
 
 export default tseslint.config(
-  { ignores: ['dist/**', 'out/**', 'node_modules/**', 'coverage/**', 'src/core/separate/kernels/assembly/**'] },
+  { ignores: ['dist/**', 'out/**', 'node_modules/**', 'coverage/**', 'src/core/separate/kernels/assembly/**', 'src/core/image/lcms/**'] },
   ...tseslint.configs.recommended,
   {
     files: ['**/*.ts', '**/*.tsx', '**/*.js', '**/*.mjs'],

@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { defineConfig, type Plugin } from 'vite';
+import { licenceText } from './scripts/licences.mjs';
 
 /** Core is pure: a room that nothing is taken from leaves nothing behind, so the page carries only what it draws with. */
 const treeshake = { moduleSideEffects: (id: string): boolean => !/\/src\/core\//.test(id) };
@@ -14,6 +15,15 @@ const policyOnlyWhenBuilt: Plugin = {
   name: 'policy-only-when-built',
   apply: 'serve',
   transformIndexHtml: (html) => html.replace(/<meta http-equiv="Content-Security-Policy"[^>]*>/, ''),
+};
+
+/** What is redistributed brings its licences along. */
+const licences: Plugin = {
+  name: 'licences',
+  apply: 'build',
+  generateBundle() {
+    this.emitFile({ type: 'asset', fileName: 'licences.txt', source: licenceText() });
+  },
 };
 
 /** Tells the page's keeper (offline/sw.ts) every file of this build with its fingerprint, so that it keeps all or nothing. */
@@ -45,7 +55,7 @@ const entryFileNames = (chunk: { readonly name: string }): string => (chunk.name
 export default defineConfig({
   root: 'src/workbench',
   base: './',
-  plugins: [policyOnlyWhenBuilt, keptFiles],
+  plugins: [policyOnlyWhenBuilt, licences, keptFiles],
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   worker: { format: 'es', rolldownOptions: { treeshake } },
   build: {

@@ -161,7 +161,7 @@ export async function run(): Promise<BenchRow[]> {
       learn({
         paper,
         surface,
-        layers: layers.map((_, i) => ({ id: `${i}`, inkUnder: inkUnder[i], strength: 1, deposit: 1 })),
+        layers: layers.map((_, i) => ({ id: `${i}`, name: `${i}`, inkUnder: inkUnder[i], strength: 1, deposit: 1 })),
         observations,
       }),
     ),

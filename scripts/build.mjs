@@ -1,5 +1,5 @@
 // Builds dist/: the library and command line with tsc, the Workbench with Vite. Skips what is up to date.
-import { existsSync, readdirSync, statSync, utimesSync, writeFileSync } from 'node:fs';
+import { copyFileSync, existsSync, mkdirSync, readdirSync, statSync, utimesSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { ensurePackages, root, run } from './packages.mjs';
@@ -24,6 +24,9 @@ export function build({ force = false } = {}) {
   if (!force && existsSync(stamp) && statSync(stamp).mtimeMs >= sources) return;
   console.log('Building …');
   if (run(process.execPath, ['node_modules/typescript7/bin/tsc', '-p', 'tsconfig.build.json']) !== 0) process.exit(1);
+  // Compiled by others, so the compiler passes it by.
+  mkdirSync(`${root}dist/core/image/lcms`, { recursive: true });
+  for (const file of ['lcms.js', 'lcms.wasm', 'LICENSE.md']) copyFileSync(`${root}src/core/image/lcms/${file}`, `${root}dist/core/image/lcms/${file}`);
   if (run(process.execPath, ['node_modules/vite/bin/vite.js', 'build', '--logLevel', 'warn']) !== 0) process.exit(1);
   writeFileSync(stamp, '');
   utimesSync(stamp, new Date(), new Date(Math.max(Date.now(), sources)));

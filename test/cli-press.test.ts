@@ -45,7 +45,7 @@ describe('the press on the command line', () => {
     const job = JSON.parse(readFileSync(join(base, 'measured', 'job.json'), 'utf8')) as Job;
     expect(job.register.testSheets!.readings).toHaveLength(40);
     expect(job.register.measured!.sheets).toBe(10);
-    expect(laydown('press', join(base, 'measured')).out).toMatch(/measured here: σ/);
+    expect(laydown('press', join(base, 'measured')).out).toMatch(/Measured here: σ/);
     const bad = join(base, 'bad.csv');
     writeFileSync(bad, 'sheet,place,across,down\n1,top left,two,1\nx,top left,1,1\n2,top left,1\n');
     const refused = laydown('register', tidePool, bad);
@@ -61,7 +61,7 @@ describe('the press on the command line', () => {
     writeFileSync(join(folder, 'job.json'), JSON.stringify(job));
     const { out } = laydown('press', folder);
     expect(out).toMatch(/run 4, Kelp: gap 12\smm, grows \d\.\d\d\smm along/);
-    expect(out).toMatch(/Run 4 \(Kelp\) prints with a gap of 12\.0 mm, the others with 3\.0 mm/);
+    expect(out).toMatch(/Run 4 \(Kelp\) prints with a gap of 12\.0\smm, the others with 3\.0\smm/);
     const [alone, two] = [laydown('day', tidePool).out, laydown('day', tidePool, '--hands', '2').out];
     const work = (text: string): number =>
       text

@@ -110,7 +110,7 @@ describe('laydown on the command line', () => {
     expect(laydown('recipe', tidePool, '45 20 -35').out).toMatch(/→ .*Dusk violet/);
     expect(laydown('mix', tidePool, 'urchin', '--scale', '0.1').out).toMatch(/Dusk violet\s+\d+\.\d+ g/);
     expect(laydown('pot', tidePool, 'water', '--holds', 'rockpool=60,clear-base=40', '--reads', '78 -28 -15').out).toMatch(/off by ΔE00/);
-    expect(laydown('pot', tidePool, 'water', '--holds', 'rockpool=60', '--reads', '78 -28').err).toMatch(/no colour that can be read/);
+    expect(laydown('pot', tidePool, 'water', '--holds', 'rockpool=60', '--reads', '78 -28').err).toMatch(/can’t be read as a colour/);
     expect(laydown('mix', tidePool, 'nothing').err).toMatch(/Use one of: sky, water/);
   });
 

@@ -2,8 +2,10 @@ import { readShelf, spectrumFromReading } from '../core/ink/index.ts';
 import type { JobInk } from '../core/job/index.ts';
 import { askAgain, inkBench, inkFromShelf, jobReading, layerOf, paperOf, partsOfLayer } from '../core/asks/index.ts';
 import { fail } from '../core/problem.ts';
+import { sayingsIn, tell } from '../words/index.ts';
 import type { Command } from './command.ts';
 import { jobOf } from './load.ts';
+import { tellHere } from './reader.ts';
 import { readFileBytes, readingOf, textOf } from './words.ts';
 
 export const again: Command = {
@@ -83,10 +85,16 @@ export const again: Command = {
       parts,
     );
     if (call.options['json']) {
-      console.log(JSON.stringify(answer, null, 2));
+      console.log(
+        JSON.stringify(
+          answer,
+          sayingsIn((s) => tell(s)),
+          2,
+        ),
+      );
       return 0;
     }
-    console.log(answer.words);
+    console.log(tellHere(answer.words, job.units));
     for (const lot of answer.lots)
       if (lots.some((l) => l.id === lot.id)) console.log(`  ${lot.id}: the new lot is ${lot.strength.toFixed(2)} times as strong`);
     for (const part of answer.corrected.parts)

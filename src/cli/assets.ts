@@ -13,11 +13,12 @@ export function readFonts(): { regular: Uint8Array; semibold: Uint8Array; bold: 
 
 /** Makes ready what reads drawings and pictures; once per process. */
 export async function prepare(): Promise<void> {
-  const compile = (file: string): WebAssembly.Module => new WebAssembly.Module(readFileSync(require.resolve(file)));
+  const compile = (file: string | URL): WebAssembly.Module =>
+    new WebAssembly.Module(readFileSync(typeof file === 'string' ? require.resolve(file) : file));
   await prepareDrawings(readFileSync(require.resolve('@resvg/resvg-wasm/index_bg.wasm')));
   await preparePictures({
     jpeg: compile('@jsquash/jpeg/codec/dec/mozjpeg_dec.wasm'),
     webp: compile('@jsquash/webp/codec/dec/webp_dec.wasm'),
-    profiles: compile('lcms-wasm/dist/lcms.wasm'),
+    profiles: compile(new URL('../core/image/lcms/lcms.wasm', import.meta.url)),
   });
 }

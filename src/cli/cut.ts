@@ -1,11 +1,13 @@
 import { layerOf, inkBench } from '../core/asks/index.ts';
 import { ratesOf } from '../core/plan/parts/stencils.ts';
 import { fail } from '../core/problem.ts';
+import { sayingsIn, tell } from '../words/index.ts';
 import { cutFile, sayUses } from '../packet/index.ts';
 import type { Command } from './command.ts';
 import { sayIslands } from './say-islands.ts';
 import { checkStockFile, cutStock } from './cut-stock.ts';
 import { jobOf, planOf, printProblems } from './load.ts';
+import { tellHere } from './reader.ts';
 import { plural, textOf } from './words.ts';
 import { mustBeNew, writeNew } from './write-new.ts';
 
@@ -74,7 +76,7 @@ export const cut: Command = {
             certificate: stencil.certificate,
             knife: stencil.knife,
           },
-          null,
+          sayingsIn((s) => tell(s)),
           2,
         ),
       );
@@ -93,8 +95,8 @@ export const cut: Command = {
       `  (${rates.metresPerMinute} m a minute, ${rates.secondsPerCorner} s a corner, ${rates.secondsPerPiece} s a piece: “knife” in the job)`,
     );
     const pair = plan.cuts.find((c) => c.id === layer.cutId);
-    if (pair) console.log(`  cut “${pair.name}” ${pair.timesToCut === 1 ? 'once' : `${pair.timesToCut} times`}. ${pair.why}`);
-    for (const line of pair ? sayUses(pair) : []) console.log(`    ${line}`);
+    if (pair) console.log(`  cut “${pair.name}” ${pair.timesToCut === 1 ? 'once' : `${pair.timesToCut} times`}. ${tellHere(pair.why)}`);
+    for (const line of pair ? sayUses(pair) : []) console.log(`    ${tellHere(line)}`);
     for (const b of stencil.bridges)
       console.log(
         `  bridge ${b.id} at ${b.from.map((v) => v.toFixed(0)).join(', ')} mm: ${b.areaMm2.toFixed(1)} mm²${b.costDeltaE === undefined ? '' : `, seen as ΔE00 ${b.costDeltaE.toFixed(1)}`}${b.pinned ? ', pinned' : ''}`,

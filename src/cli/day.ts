@@ -1,5 +1,7 @@
+import { sayingsIn, tell } from '../words/index.ts';
 import type { Command } from './command.ts';
 import { jobOf, planOf, printProblems } from './load.ts';
+import { tellHere } from './reader.ts';
 import { numberOf } from './words.ts';
 
 export const day: Command = {
@@ -14,7 +16,13 @@ export const day: Command = {
     const plan = await planOf({ ...bundle, job: { ...bundle.job, day: { ...bundle.job.day, hands } } });
     const planned = plan.edition.day;
     if (call.options['json']) {
-      console.log(JSON.stringify(planned, null, 2));
+      console.log(
+        JSON.stringify(
+          planned,
+          sayingsIn((s) => tell(s)),
+          2,
+        ),
+      );
       return planned ? 0 : 1;
     }
     if (!planned) {
@@ -27,13 +35,13 @@ export const day: Command = {
       last = step.day;
       const run = plan.layers.find((l) => l.id === step.run);
       console.log(
-        `  ${step.start}–${step.end}  ${hands === 1 ? '' : step.who > 0 ? `hand ${step.who}  ` : '        '}${run ? `run ${run.run}, ${run.name}: ` : ''}${step.text}`,
+        `  ${step.start}–${step.end}  ${hands === 1 ? '' : step.who > 0 ? `hand ${step.who}  ` : '        '}${run ? `run ${run.run}, ${run.name}: ` : ''}${tellHere(step.text, plan.job.units)}`,
       );
     }
     console.log(
       `\n${planned.days} ${planned.days === 1 ? 'day' : 'days'}, ${(planned.workMinutes / 60).toFixed(1)} hours of work${hands === 1 ? '' : ` for ${hands} together`}, ${(planned.waitMinutes / 60).toFixed(1)} waiting; at most ${planned.rackPeak} sheets on the rack; ${Math.round(planned.dryMinutes)} minutes to dry`,
     );
-    console.log(planned.openTime.text);
+    console.log(tellHere(planned.openTime.text, plan.job.units));
     printProblems(planned.problems, console.log);
     return 0;
   },

@@ -4,6 +4,7 @@ import { fail } from '../core/problem.ts';
 import { readFonts } from './assets.ts';
 import type { Command } from './command.ts';
 import { readJobAt, sayDiskError } from './folder.ts';
+import { readerOnPaper } from './reader.ts';
 import { numberOf, textOf } from './words.ts';
 
 export const drawdowns: Command = {
@@ -25,7 +26,12 @@ export const drawdowns: Command = {
     const named = (call.options['ink'] ?? []) as string[];
     const titles = [...named, ...(job?.inks ?? []).filter((k) => k.from !== 'mix' && k.role === 'ink').map((k) => k.name)];
     const parts = textOf(call.options['parts']);
-    const bytes = await makeDrawdownSheets(titles, readFonts(), parts === undefined ? undefined : parts.split(',').map(shareOf));
+    const bytes = await makeDrawdownSheets(
+      titles,
+      readFonts(),
+      parts === undefined ? undefined : parts.split(',').map(shareOf),
+      readerOnPaper(undefined, job ?? undefined),
+    );
     writeNew(out, bytes, call.options['replace'] === true);
     console.log(
       `${out}: ${Math.max(1, titles.length)} ${titles.length > 1 ? 'sheets' : 'sheet'}. Print at true size (100 %), on the paper you print on where your printer takes it.`,

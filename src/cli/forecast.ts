@@ -1,5 +1,6 @@
 import type { Command } from './command.ts';
 import { jobOf, planOf, printProblems } from './load.ts';
+import { tellHere } from './reader.ts';
 
 export const forecast: Command = {
   name: 'forecast',
@@ -32,7 +33,8 @@ export const forecast: Command = {
           `  ${o.srgb}${o.inGamut ? ' ' : '*'} L ${o.lab[0].toFixed(1).padStart(5)} a ${o.lab[1].toFixed(1).padStart(6)} b ${o.lab[2].toFixed(1).padStart(6)}  ±${o.band.toFixed(1)}  ${(o.areaMm2 / 100).toFixed(1).padStart(7)} cm²  ${o.layers.join(' + ') || 'bare paper'}`,
         );
       }
-      console.log(`  ± ${plan.papers.find((p) => p.id === paper.id)?.bandNote ?? ''}`);
+      const planned = plan.papers.find((p) => p.id === paper.id);
+      if (planned) console.log(`  ± ${tellHere(planned.bandNote)}`);
     }
     console.log('\n* outside what a screen can show; shown as near as it can.');
     return 0;

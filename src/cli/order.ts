@@ -1,8 +1,10 @@
 import type { OrderWishes } from '../core/ink/index.ts';
 import { askOrders } from '../core/asks/index.ts';
 import { fail } from '../core/problem.ts';
+import { listed, sayingsIn, tell } from '../words/index.ts';
 import type { Command } from './command.ts';
 import { jobOf, planOf, printProblems } from './load.ts';
+import { tellHere } from './reader.ts';
 import { numberOf, textOf } from './words.ts';
 
 const wishWords: Record<string, keyof OrderWishes> = {
@@ -55,7 +57,13 @@ export const order: Command = {
       }),
     });
     if (call.options['json']) {
-      console.log(JSON.stringify(answer, null, 2));
+      console.log(
+        JSON.stringify(
+          answer,
+          sayingsIn((s) => tell(s)),
+          2,
+        ),
+      );
       return 0;
     }
     printProblems(answer.problems);
@@ -66,7 +74,7 @@ export const order: Command = {
       console.log(
         `   ${plan.job.wanted.length > 0 ? `wanted within ${v.nearWanted.toFixed(1)} ΔE00, ` : ''}${v.manyColours} colours that differ, lightness range ${v.lightnessRange.toFixed(0)}, mean chroma ${v.clean.toFixed(0)}, moved by ${v.steady.toFixed(1)} ΔE00 when films vary by 15 %`,
       );
-      if (ranked.loses.length > 0) console.log(`   gives up: ${ranked.loses.join('; ')}`);
+      if (ranked.loses.length > 0) console.log(`   gives up: ${tellHere(listed(ranked.loses, 'semicolon'), plan.job.units)}`);
     });
     return 0;
   },

@@ -7,6 +7,7 @@ import type { Command } from './command.ts';
 import { writeWhole } from './folder.ts';
 import { jobOf, planOf, printProblems } from './load.ts';
 import { headlines } from './headlines.ts';
+import { tellHere } from './reader.ts';
 
 export const packet: Command = {
   name: 'packet',
@@ -38,7 +39,7 @@ export const packet: Command = {
         : `${statSync(job).isDirectory() ? job : job.replace(/\.laydown$/, '')}-packet`;
     writeWhole(out, files, call.options['replace'] === true);
     console.log(`${basename(out)}: ${files.length} files`);
-    for (const file of files) console.log(`  ${file.path.padEnd(44)} ${file.what}`);
+    for (const file of files) console.log(`  ${file.path.padEnd(44)} ${tellHere(file.what)}`);
     console.log('');
     for (const line of headlines(plan)) console.log(line);
     printProblems(plan.problems, console.log);

@@ -1,11 +1,13 @@
 import { drawdownSheet, readSheetPhoto } from '../core/ink/index.ts';
 import { inkFromSheet, photographOf } from '../core/asks/index.ts';
 import { fail } from '../core/problem.ts';
+import { name as asName, say } from '../words/index.ts';
 import { readPicture } from '../core/separate/index.ts';
 import { prepare } from './assets.ts';
 import type { Command } from './command.ts';
 import { shareOf } from './drawdowns.ts';
 import { printProblems } from './load.ts';
+import { tellHere } from './reader.ts';
 import { labOf, readFileBytes, textOf } from './words.ts';
 
 export const photo: Command = {
@@ -35,7 +37,7 @@ export const photo: Command = {
     await prepare();
     const picture = await readPicture(readFileBytes(path), path);
     const read = readSheetPhoto(drawdownSheet(name, parts?.split(',').map(shareOf)), photographOf(picture), {
-      place: path,
+      place: say('where.file', { file: asName(path) }),
       ...(paper === undefined ? {} : { paperLab: labOf(paper, '--paper') }),
       ...(grey === undefined ? {} : { greyLab: labOf(grey, '--grey') }),
     });
@@ -52,13 +54,13 @@ export const photo: Command = {
       console.log(JSON.stringify(ink, null, 2));
       return 0;
     }
-    const say = (what: string, lab: readonly number[], sigma?: number): void =>
+    const line = (what: string, lab: readonly number[], sigma?: number): void =>
       console.log(
         `  ${what.padEnd(20)} L ${lab[0].toFixed(1).padStart(5)}  a ${lab[1].toFixed(1).padStart(6)}  b ${lab[2].toFixed(1).padStart(6)}${sigma === undefined ? '' : `   ± ${sigma.toFixed(0)} ΔE00`}`,
       );
-    say('paper', read.white);
-    say('black bar', read.black.reading.lab, read.black.reading.sigma);
-    for (const box of read.boxes) say(box.name, box.reading.lab, box.reading.sigma);
+    line('paper', read.white);
+    line('black bar', read.black.reading.lab, read.black.reading.sigma);
+    for (const box of read.boxes) line(tellHere(box.name), box.reading.lab, box.reading.sigma);
     console.log(
       `Light uneven by a factor of ${read.unevenness.toFixed(2)}, evened out. Taken as: ${ink.from === 'ladder' ? `a ladder of ${ink.steps.length}` : 'white and black'}.`,
     );

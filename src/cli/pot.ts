@@ -1,8 +1,10 @@
 import type { Complaint } from '../core/ink/index.ts';
 import { askComplaint, askPot, layerOf, inkBench } from '../core/asks/index.ts';
 import { fail } from '../core/problem.ts';
+import { sayingsIn, tell } from '../words/index.ts';
 import type { Command } from './command.ts';
 import { jobOf, printProblems } from './load.ts';
+import { tellHere } from './reader.ts';
 import { amountsOf, numberOf, readingOf, textOf } from './words.ts';
 
 const complaints: readonly Complaint[] = ['too weak', 'too strong', 'too warm', 'too cool', 'too dull', 'too clean'];
@@ -77,7 +79,13 @@ export const pot: Command = {
       })),
     });
     if (call.options['json']) {
-      console.log(JSON.stringify(answer, null, 2));
+      console.log(
+        JSON.stringify(
+          answer,
+          sayingsIn((s) => tell(s)),
+          2,
+        ),
+      );
       return 0;
     }
     console.log(`The pot is off by ΔE00 ${answer.now.deltaE.toFixed(1)} (${answer.now.grams.toFixed(0)} g).`);
@@ -87,7 +95,7 @@ export const pot: Command = {
       console.log(
         `Then off by ΔE00 ${answer.after.deltaE.toFixed(1)}; the pot grows to ${answer.after.grams.toFixed(0)} g (× ${answer.grows.toFixed(2)}).`,
       );
-    if (answer.startAgain) console.log(answer.startAgain);
+    if (answer.startAgain) console.log(tellHere(answer.startAgain, job.units));
     printProblems(answer.problems, console.log);
     return 0;
   },

@@ -1,6 +1,8 @@
 import { sayLength } from '../core/units/index.ts';
+import { sayingsIn, tell } from '../words/index.ts';
 import type { Command } from './command.ts';
 import { jobOf, planOf, printProblems } from './load.ts';
+import { tellHere } from './reader.ts';
 
 export const press: Command = {
   name: 'press',
@@ -12,7 +14,14 @@ export const press: Command = {
     const plan = await planOf(jobOf(call));
     const { press: p, register: r } = plan;
     if (call.options['json']) {
-      console.log(JSON.stringify({ press: p, register: { ...r, draws: { medianMm: r.draws.medianMm, p95Mm: r.draws.p95Mm } } }, null, 2));
+      const register = { ...r, draws: { medianMm: r.draws.medianMm, p95Mm: r.draws.p95Mm } };
+      console.log(
+        JSON.stringify(
+          { press: p, register },
+          sayingsIn((s) => tell(s)),
+          2,
+        ),
+      );
       return 0;
     }
     const say = (mm: number, digits?: number): string => sayLength(mm, plan.job.units, digits);
@@ -28,9 +37,9 @@ export const press: Command = {
         `Fit        ${{ holds: 'there is room', tight: 'tight, with care', no: 'does not fit' }[p.fit.verdict]}; ${p.fit.margins.map((m) => `${m.side} ${say(m.mm)}${m.missingMm > 0 ? ` (${say(m.missingMm)} short)` : ''}`).join(', ')}`,
       );
       console.log(`Squeegee   ${say(p.fit.squeegee.leastMm)} to ${say(p.fit.squeegee.mostMm)}, best ${say(p.fit.squeegee.bestMm)}`);
-      for (const remedy of p.fit.remedies) console.log(`           ${remedy.text}`);
+      for (const remedy of p.fit.remedies) console.log(`           ${tellHere(remedy.text)}`);
     }
-    console.log(`Gap        ${say(p.gapMm)}. ${p.gap.why}`);
+    console.log(`Gap        ${say(p.gapMm)}. ${tellHere(p.gap.why)}`);
     if (p.offContact)
       console.log(
         `Growth     along the stroke ${say(p.offContact.alongMm, 2)}, across ${p.offContact.acrossMm.map((v) => say(v, 2)).join(' to ')}; the same for all layers as long as screen, place and gap stay`,
@@ -47,7 +56,7 @@ export const press: Command = {
       );
       for (const l of p.risers.layers) console.log(`           ${l.count} × ${say(l.thicknessMm)} board: ${say(l.heightMm)}`);
     }
-    console.log(`Register   ${r.sigma.text}`);
+    console.log(`Register   ${tellHere(r.sigma.text)}`);
     if (r.tested?.found)
       console.log(
         `           test sheets in the job: σ ${say(r.tested.found.sigmaMm.both, 2)}${r.tested.taken ? '' : ', not used for the plan (laydown register)'}`,

@@ -1,26 +1,85 @@
-import type { Said } from '../core/problem.ts';
-import type { LengthUnits } from '../core/units/index.ts';
-import { languageOf, say, tellSaid, type Key, type Reader, type ValuesOf } from '../words/index.ts';
+import type { Job } from '../core/job/index.ts';
+import { settleProblems } from '../core/job/where.ts';
+import type { Problem, Said } from '../core/problem.ts';
+import {
+  figure,
+  languageOf,
+  length,
+  listed,
+  say,
+  sayingsIn,
+  tell,
+  tellProblem,
+  tellSaid,
+  tellValue,
+  type Key,
+  type Reader,
+  type Saying,
+  type Value,
+  type ValuesOf,
+} from '../words/index.ts';
 
 /** Which language the terminal reads: `--lang`, else what the system is set to. Set once, before a command runs. */
 let language = 'en';
+/** The job that a command is about: lengths are told in its units, and what is wrong with it by the names in it. */
+let job: Job | undefined;
 
 export function speak(asked: string | undefined, environment: NodeJS.ProcessEnv): void {
   const set = [environment['LC_ALL'], environment['LC_MESSAGES'], environment['LANG']].find((l) => l !== undefined && l !== '');
   language = languageOf(asked ?? set ?? 'en').id;
+  job = undefined;
 }
 
-/** Who reads a command's answer: lengths in the units of the job it is about. */
-export function readerIn(units: LengthUnits = 'mm'): Reader {
-  return { language, units };
+/** From now on this is the job that is spoken of. */
+export function speakOf(one: Job): void {
+  job = one;
 }
 
-/** What core said, as a line for the terminal. */
-export function tellHere(said: Said, units: LengthUnits = 'mm'): string {
-  return tellSaid(said, readerIn(units));
+/** Who reads a command's answer. */
+export function readerHere(): Reader {
+  return { language, units: job?.units ?? 'mm' };
+}
+
+/** Who reads what a command prints on paper: as asked on the command line, else as the job has it, else as the terminal. */
+export function readerOnPaper(asked: string | undefined, of?: Job): Reader {
+  return { language: languageOf(asked ?? of?.language ?? language).id, units: of?.units ?? 'mm' };
+}
+
+/** What core said, as text for the terminal. */
+export function tellHere(said: Said): string {
+  return tellSaid(said, readerHere());
 }
 
 /** What a command says itself, by key. */
-export function sayHere<K extends Key>(units: LengthUnits, key: K, ...values: ValuesOf<K> extends undefined ? [] : [ValuesOf<K>]): string {
-  return tellHere(say(key, ...values), units);
+export function sayHere<K extends Key>(key: K, ...values: ValuesOf<K> extends undefined ? [] : [ValuesOf<K>]): string {
+  return tellHere(say(key, ...values));
+}
+
+/** A value that stands alone in its column. */
+export function showHere(value: Value): string {
+  return tellValue(value, readerHere());
+}
+
+const kinds = { error: 'cli.error', warning: 'cli.warning', note: 'cli.note' } as const;
+
+/** A problem as a line: how bad, where, what, what to do. */
+export function problemHere(problem: Problem): string {
+  const [settled] = settleProblems([problem], job ?? {});
+  return sayHere(kinds[problem.severity], { problem: { kind: 'name', name: tellProblem(settled, readerHere()) } });
+}
+
+/** For programs: paths and codes as they are, what is said in English. */
+export function printJson(answer: unknown): void {
+  console.log(
+    JSON.stringify(
+      answer,
+      sayingsIn((saying) => tell(saying)),
+      2,
+    ),
+  );
+}
+
+/** What the knife runs along: metres, or inches. */
+export function knifeLength(metres: number, digits = 2): Saying {
+  return readerHere().units === 'in' ? listed([length(metres * 1000, 0)]) : say('answers.metres', { metres: figure(metres, digits) });
 }

@@ -1,7 +1,9 @@
 import { askRecipe } from '../core/asks/index.ts';
 import { fail } from '../core/problem.ts';
+import { sayingsIn, tell } from '../words/index.ts';
 import type { Command } from './command.ts';
 import { jobOf, printProblems } from './load.ts';
+import { tellHere } from './reader.ts';
 import { labOf, numberOf, textOf } from './words.ts';
 
 export const recipe: Command = {
@@ -44,7 +46,13 @@ export const recipe: Command = {
       retarderShare: numberOf(call.options['retarder'], '--retarder', 0, 0, 50) / 100,
     });
     if (call.options['json']) {
-      console.log(JSON.stringify(found, null, 2));
+      console.log(
+        JSON.stringify(
+          found,
+          sayingsIn((s) => tell(s)),
+          2,
+        ),
+      );
       return 0;
     }
     printProblems(found.problems, console.log);
@@ -54,7 +62,7 @@ export const recipe: Command = {
         `${chosen} ${r.parts.map((p) => `${(p.share * 100).toFixed(1)} % ${p.name}`).join(' + ')}, rest base: off by ΔE00 ${r.deltaE.toFixed(1)} (Lab ${r.lab.map((v) => v.toFixed(1)).join(' ')})`,
       );
     }
-    for (const why of found.why) console.log(`  ${why}`);
+    for (const why of found.why) console.log(`  ${tellHere(why, job.units)}`);
     return 0;
   },
 };

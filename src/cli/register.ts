@@ -3,10 +3,12 @@ import { writeJob, writeJobFile } from '../core/job/index.ts';
 import type { TestedRegister } from '../core/plan/index.ts';
 import { measuredRegister, readTestTable, registerTestSheet, testTable } from '../core/press/index.ts';
 import { fail } from '../core/problem.ts';
+import { sayingsIn, tell } from '../words/index.ts';
 import type { Command } from './command.ts';
 import { writeNew } from './drawdowns.ts';
 import { writeWhole } from './folder.ts';
 import { jobOf, planOf, printProblems } from './load.ts';
+import { tellHere } from './reader.ts';
 import { readFileBytes, textOf } from './words.ts';
 
 export const register: Command = {
@@ -49,7 +51,13 @@ export const register: Command = {
       return 1;
     }
     if (call.options['json'])
-      console.log(JSON.stringify({ ...tested.found, measured: measuredRegister(tested.found), advice: tested.advice }, null, 2));
+      console.log(
+        JSON.stringify(
+          { ...tested.found, measured: measuredRegister(tested.found), advice: tested.advice },
+          sayingsIn((s) => tell(s)),
+          2,
+        ),
+      );
     else for (const line of sayTested(tested)) console.log(line);
     const out = textOf(call.options['out']);
     if (out !== undefined) {
@@ -84,7 +92,7 @@ export function sayTested({ found, advice, problems }: TestedRegister): string[]
     `Spread     σ ${sigmaMm.x.toFixed(2)} mm across, ${sigmaMm.y.toFixed(2)} mm down; together ${sigmaMm.both.toFixed(2)} mm, the true one between ${low.toFixed(2)} and ${high.toFixed(2)} (nineteen times in twenty)`,
     ...(turnDeg ? [`Turn       σ ${turnDeg.sigma.toFixed(3)}°`] : ['Turn       not known: read at least two places of each sheet']),
     `Drift      ${Math.abs(driftMm[0]).toFixed(2)} mm ${driftMm[0] < 0 ? 'left' : 'right'}, ${Math.abs(driftMm[1]).toFixed(2)} mm ${driftMm[1] < 0 ? 'up' : 'down'}${turnDeg ? `, ${Math.abs(turnDeg.mean).toFixed(3)}° ${turnDeg.mean < 0 ? 'anticlockwise' : 'clockwise'}` : ''}`,
-    ...advice.map((text) => `           ${text}`),
-    ...problems.map((p) => `${p.severity}: ${p.message} ${p.advice}`),
+    ...advice.map((one) => `           ${tellHere(one)}`),
+    ...problems.map((p) => `${p.severity}: ${tellHere(p.message)} ${tellHere(p.advice)}`),
   ];
 }

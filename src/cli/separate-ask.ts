@@ -5,6 +5,7 @@ import { fail } from '../core/problem.ts';
 import { heightOfCrop, type Picture } from '../core/separate/index.ts';
 import type { Call, Command } from './command.ts';
 import { cropPartOf, fewEnough, markOf, marksIn } from './places.ts';
+import { tellHere } from './reader.ts';
 import { numberOf, textOf, wholeOf } from './words.ts';
 
 type Given = Call['options'];
@@ -146,7 +147,13 @@ function potNamed(job: Job, word: string, option: string): string {
 }
 
 function materialNamed(job: Job, word: string): string {
-  return named(materialsOf(job), word, '--material', 'unknown-material', 'nothing of this job is cut from it');
+  return named(
+    materialsOf(job).map((m) => ({ id: m.id, name: tellHere(m.name) })),
+    word,
+    '--material',
+    'unknown-material',
+    'nothing of this job is cut from it',
+  );
 }
 
 /** By id or by name. */

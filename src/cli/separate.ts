@@ -12,6 +12,7 @@ import type { Command } from './command.ts';
 import { checkFree, readJobAt, writeWhole } from './folder.ts';
 import { hireHands } from './hands.ts';
 import { planOf, printProblems } from './load.ts';
+import { tellHere } from './reader.ts';
 import { sayPart, saySeparation } from './say-separation.ts';
 import { askOf, askOptions, imageOf } from './separate-ask.ts';
 import { writeSeparationPictures } from './separation-pictures.ts';
@@ -138,7 +139,7 @@ async function watch(work: typeof separatePicture, request: Parameters<typeof se
           process.stderr.write(
             `\r${Math.round(share * 100)
               .toString()
-              .padStart(3)} %  ${(note ?? '').padEnd(48)}`,
+              .padStart(3)} %  ${(note ? tellHere(note) : '').padEnd(48)}`,
           );
       },
       async pause() {

@@ -15,6 +15,7 @@ import type { Command } from './command.ts';
 import { writeNew } from './drawdowns.ts';
 import { readJobAt } from './folder.ts';
 import { printProblems } from './load.ts';
+import { tellHere } from './reader.ts';
 import { readFileBytes, textOf } from './words.ts';
 
 export const shelf: Command = {
@@ -69,13 +70,13 @@ function say(shelf: InkShelf): void {
     );
     for (const lot of ink.lots) {
       try {
-        const found = inkOfLot(lot, surface, `${ink.name}, lot ${lot.lot}`);
+        const found = inkOfLot(lot, surface, ink.name);
         const lab = inkCurves(found.ink, paper, surface, [1]).strengths[0].lab;
         console.log(
           `  lot ${lot.lot.padEnd(18)} ${lot.source.from.padEnd(12)} ${lab
             .map((v) => v.toFixed(1))
             .join(' ')
-            .padEnd(18)} ${found.trust.words}`,
+            .padEnd(18)} ${tellHere(found.trust.words)}`,
         );
         printProblems(found.problems, (line) => console.log(`    ${line}`));
       } catch (error) {

@@ -3,6 +3,16 @@ import type { Saying } from '../words/say.ts';
 /** How bad it is: an error stops the packet, a warning is printed in it, a note explains. */
 export type Severity = 'error' | 'warning' | 'note';
 
+/** The stations of the bench. */
+export type BenchStation = 'forms' | 'picture' | 'stencils' | 'inks' | 'laydown' | 'overlaps' | 'press' | 'pulling' | 'edition';
+
+/** A place on the bench: a station, the part of it that is laid open, and the thing of the Job in hand there, by its id. */
+export interface Lead {
+  readonly station: BenchStation;
+  readonly part?: string;
+  readonly id?: string;
+}
+
 /** Something wrong or doubtful, in the printmaker's words: where it is, what is wrong, what to do. */
 export interface Problem {
   readonly severity: Severity;
@@ -12,6 +22,8 @@ export interface Problem {
   readonly path: string;
   /** Where, as a printmaker says it: `the ink of run 1 (Sky)`. Left out until someone who knows the Job has looked (`job/where.ts`). */
   readonly where?: Saying;
+  /** Where on the bench one goes to mend it. Left out where nowhere is. */
+  readonly lead?: Lead;
   readonly message: Said;
   readonly advice: Said;
 }

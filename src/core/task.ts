@@ -1,7 +1,9 @@
+import type { Saying } from '../words/say.ts';
+
 /** How long work tells how far it is and lets itself be stopped. Work calls `await task.pause()` a few times a second. */
 export interface Task {
-  /** share in 0..1; note in the printmaker's words. */
-  report(share: number, note?: string): void;
+  /** `share` in 0..1; `note`: what is being done. */
+  report(share: number, note?: Saying): void;
   /** Gives way to whatever else waits; throws `Cancelled` if the printmaker has stopped the work. */
   pause(): Promise<void>;
 }

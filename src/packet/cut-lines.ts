@@ -1,6 +1,7 @@
 import { offsetRegion, tidy, type Region, type Segment } from '../core/form/index.ts';
-import type { Plan } from '../core/plan/index.ts';
+import { materialsOf, type Plan } from '../core/plan/index.ts';
 import { fail } from '../core/problem.ts';
+import { length, lengths, listed, say } from '../words/index.ts';
 import { defaultMaterials, writePaths, type Material } from '../core/stencil/index.ts';
 
 type PlannedLayer = Plan['layers'][number];
@@ -35,15 +36,14 @@ export function cutLinesOf(plan: Plan, layer: PlannedLayer, kerfMm = 0): CutLine
   const { outlines, data, certificate } = writePaths(paths, stencil, material);
   // What the Plan could not prove is told there, on the facts page and in the problems; it is drawn as it is.
   if (certificate.holds || !stencil.certificate.holds) return { outlines, data };
-  const where = certificate.faults
+  const places = certificate.faults
     .slice(0, 3)
-    .map((f) => `${f.atMm[0].toFixed(0)}, ${f.atMm[1].toFixed(0)} mm (${f.widthMm.toFixed(1)} mm wide)`)
-    .join('; ');
+    .map((f) => say('packet.weakAt', { at: lengths(f.atMm, ',', 0), width: length(f.widthMm, 1) }));
   return fail(
     'cut-file-weak',
-    `layer “${layer.name}”`,
-    `Its cut file would not hold together: ${where}.`,
-    'Make the form a little larger there, or choose a firmer material.',
+    `layers[#${layer.id}].cut`,
+    say('packet.cutFileWeak', { places: listed(places, 'semicolon') }),
+    say('packet.enlargeThere'),
   );
 }
 
@@ -52,20 +52,13 @@ function insideBy(layer: PlannedLayer, kerfMm: number): Region {
   const openings = tidy(layer.stencil.cutLines.rings, 'even-odd');
   const inside = offsetRegion(openings, -kerfMm / 2);
   if (inside.rings.length !== openings.rings.length) {
-    fail(
-      'kerf-too-wide',
-      `layer “${layer.name}”`,
-      `Some of what drops out is narrower than the ${kerfMm} mm that the machine takes away.`,
-      'Take a finer tool, make the form larger, or cut this one by hand (no kerf).',
-    );
+    fail('kerf-too-wide', `layers[#${layer.id}].cut`, say('packet.kerfTooWide', { kerf: length(kerfMm) }), say('packet.finerTool'));
   }
   return inside;
 }
 
-/** The Job's material with the studio's defaults for what it leaves open. */
+/** What the stencil was planned with. */
 function materialFor(plan: Plan, layer: PlannedLayer): Material {
   const id = plan.cuts.find((c) => c.id === layer.cutId)?.materialId;
-  const own = plan.job.materials.find((m) => m.id === id);
-  const usual = defaultMaterials.find((m) => m.id === id) ?? defaultMaterials[0];
-  return own ? { ...own, prints: own.prints ?? usual.prints } : usual;
+  return materialsOf(plan.job).find((m) => m.id === id) ?? defaultMaterials[0];
 }

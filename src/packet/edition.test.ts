@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { readFileSync } from 'node:fs';
 import { logLine } from '../core/edition/index.ts';
 import { countLogName, plan } from '../core/plan/index.ts';
+import { inEnglish } from '../../test/said.ts';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { makePacket } from './index.ts';
 import { smallJob } from './packet-jobs.ts';
@@ -25,7 +26,7 @@ async function packetAfter(runs: readonly string[]): Promise<{ paths: string[]; 
           run,
           sheet: s.id,
           at: '2026-01-01T10:00:00Z',
-          ...(s.id === 'A2' && run === 'block' ? { fault: 'smudged' } : {}),
+          ...(s.id === 'A2' && run === 'block' ? { text: 'smudged' } : {}),
         } as Parameters<typeof logLine>[1]),
       ),
     )
@@ -44,7 +45,7 @@ async function packetAfter(runs: readonly string[]): Promise<{ paths: string[]; 
     paths: files.map((f) => f.path),
     text: pages.join('\n').replace(/ +/g, ' '),
     csv: csv ? new TextDecoder().decode(csv.bytes) : '',
-    marks: made.edition.numbered?.sheets.map((s) => s.text).filter((t) => t) ?? [],
+    marks: made.edition.numbered?.sheets.flatMap((s) => (s.text ? [inEnglish(s.text)] : [])) ?? [],
   };
 }
 

@@ -3,7 +3,7 @@ import type { JobBundle } from '../core/job/index.ts';
 import type { Plan } from '../core/plan/index.ts';
 import { fail } from '../core/problem.ts';
 import { quietTask, type Task } from '../core/task.ts';
-import { textsWithLengths } from '../core/units/index.ts';
+import { asWritten, length, lengths, name as asName, say, type Saying } from '../words/index.ts';
 import { cutLinesOf, kerfOf, type CutLines } from './cut-lines.ts';
 import { overlapsCsv, recordCsv } from './files/csv.ts';
 import { cutDxf } from './files/cut-dxf.ts';
@@ -14,27 +14,30 @@ import { flatDxf, flatSvg, type FlatSheet } from './files/flat-sheet.ts';
 import { layStock } from './stock-lines.ts';
 import { makePages } from './pages/index.ts';
 import { newSetting } from './pages/setting.ts';
-import { fileName, timesInWords } from './pages/words.ts';
+import { fileName } from './pages/words.ts';
 import { openBook, type FontFiles } from './pdf/book.ts';
-import type { Speech } from './pdf/type.ts';
 import { finalNumbers } from './sheets.ts';
 import { pageSize, type Printer } from './printer.ts';
 import { stockTiles } from './stock-tiles.ts';
 import { testSheetFor, testStencil } from './test-sheet.ts';
 import { proofImage, smallProof, type ProofImage } from './proof.ts';
+import { fileVoice } from './voice.ts';
 
 export { sayUses } from './cut-uses.ts';
 export { makeDrawdownSheets } from './pages/drawdown.ts';
-export type { Speech } from './pdf/type.ts';
 export { rgbPng } from './files/png.ts';
 export type { Printer } from './printer.ts';
 export { stockFile, type StockFormat } from './stock-file.ts';
 
+/** In the packet's language where no other is asked for. */
+const languageOfJob = (plan: Plan): string => plan.job.language ?? 'en';
+
 /** One stencil as a file for a cutter, at true size, proven as it is written. Throws `ProblemError` where it would not hold. */
-export function cutFile(plan: Plan, layer: Plan['layers'][number], format: 'svg' | 'dxf'): string {
+export function cutFile(plan: Plan, layer: Plan['layers'][number], format: 'svg' | 'dxf', language = languageOfJob(plan)): string {
   const kerfMm = kerfOf(plan, layer);
   const lines = cutLinesOf(plan, layer, kerfMm);
-  return format === 'svg' ? cutSvg(layer, lines, plan.job.image, plan.job.title, kerfMm) : cutDxf(layer, lines, plan.job.image);
+  const { title, image } = plan.job;
+  return format === 'svg' ? cutSvg(layer, lines, image, title, fileVoice(language), kerfMm) : cutDxf(layer, lines, image);
 }
 
 /** One file of the packet. */
@@ -43,7 +46,7 @@ export interface PacketFile {
   readonly path: string;
   readonly bytes: Uint8Array;
   /** One line: what it is for. */
-  readonly what: string;
+  readonly what: Saying;
 }
 
 export interface PacketWishes {
@@ -52,9 +55,7 @@ export interface PacketWishes {
   readonly printer: Printer;
   /** To be printed on the documentation sheet; left out: a line to write on. */
   readonly date?: string;
-  /** The language of the pages; English without. Names and notes stay as they are, and so do the single files. */
-  readonly speech?: Speech;
-  /** The same for what is said by key. */
+  /** The language of pages and files; left out: the job's, else English. Names and notes stay as they are. */
   readonly language?: string;
   readonly task?: Task;
 }
@@ -64,23 +65,17 @@ export interface PacketWishes {
  * page. Throws ProblemError when the margin leaves no page, or a page would go over its margins.
  */
 export async function makePacket(bundle: JobBundle, plan: Plan, wishes: PacketWishes): Promise<PacketFile[]> {
-  const { fonts, printer, date = '', speech, language = 'en', task = quietTask } = wishes;
+  const { fonts, printer, date = '', language = languageOfJob(plan), task = quietTask } = wishes;
   if (!(printer.marginMm >= 0 && printer.marginMm <= 30)) {
     fail(
       'printer-margin',
-      'printer margin',
-      `A margin of ${printer.marginMm} mm leaves no room for the pages.`,
-      'Give the printer’s margin in mm, between 0 and 30.',
+      say('packet.printerMargin'),
+      say('packet.marginNoRoom', { margin: length(printer.marginMm) }),
+      say('packet.giveMargin', { range: lengths([0, 30], 'to') }),
     );
   }
   const size = pageSize(printer.page);
-  const book = await openBook(
-    fonts,
-    size.widthMm,
-    size.heightMm,
-    speech,
-    plan.job.units === 'in' ? { written: textsWithLengths(bundle.job) } : undefined,
-  );
+  const book = await openBook(fonts, size.widthMm, size.heightMm, language);
   const pages: Task = { report: (share, note) => task.report(share * 0.5, note), pause: () => task.pause() };
   const setting = newSetting({ book, bundle, plan, marginMm: printer.marginMm, date, language });
   await makePages(setting, pages);
@@ -89,12 +84,13 @@ export async function makePacket(bundle: JobBundle, plan: Plan, wishes: PacketWi
     {
       path: 'packet.pdf',
       bytes: await book.finish(plan.job.title, plan.job.maker, task),
-      what: `everything to print, ${book.pages.length} pages`,
+      what: say('packet.everythingToPrint', { pages: book.pages.length }),
     },
   ];
   files.push(...(await proofFiles(plan, task)));
   const text = new TextEncoder();
-  const image = plan.job.image;
+  const { image, title } = plan.job;
+  const voice = fileVoice(language);
   const numbers = finalNumbers(plan);
   const written = new Map<string, CutLines>();
   for (const layer of plan.layers) {
@@ -103,49 +99,61 @@ export async function makePacket(bundle: JobBundle, plan: Plan, wishes: PacketWi
     written.set(layer.id, lines);
     files.push({
       path: `cut/${fileName(layer.id)}.svg`,
-      bytes: text.encode(cutSvg(layer, lines, image, plan.job.title, kerfMm)),
-      what: `stencil of run ${layer.run}, true size`,
+      bytes: text.encode(cutSvg(layer, lines, image, title, voice, kerfMm)),
+      what: say('packet.stencilOfRun', { run: layer.run }),
     });
     files.push({
       path: `cut/${fileName(layer.id)}.dxf`,
       bytes: text.encode(cutDxf(layer, lines, image)),
-      what: 'the same for a cutting machine, mm',
+      what: say('packet.sameForMachine'),
     });
     await task.pause();
   }
-  const both = (name: string, sheet: FlatSheet, what: string): void => {
-    files.push({ path: `cut/${name}.svg`, bytes: text.encode(flatSvg(sheet)), what });
-    files.push({ path: `cut/${name}.dxf`, bytes: text.encode(flatDxf(sheet)), what: 'the same for a cutting machine, mm' });
+  const both = (name: string, sheet: FlatSheet, what: Saying): void => {
+    files.push({ path: `cut/${name}.svg`, bytes: text.encode(flatSvg(sheet, voice)), what });
+    files.push({ path: `cut/${name}.dxf`, bytes: text.encode(flatDxf(sheet)), what: say('packet.sameForMachine') });
   };
   for (const sheet of plan.stock) {
     const laid = layStock(plan, sheet, written);
-    const what = `${sheet.placed.length === 1 ? 'a stencil' : `${sheet.placed.length} stencils`} on one sheet of ${sheet.materialName}${sheet.times > 1 ? `; cut it ${timesInWords(sheet.times)}` : ''}`;
+    const values = { n: sheet.placed.length, material: asWritten(sheet.materialName) };
+    const what =
+      sheet.times > 1
+        ? say('packet.stencilsOnStockTimes', { ...values, times: say('packet.times', { n: sheet.times }) })
+        : say('packet.stencilsOnStock', values);
     both(`stock-${sheet.number}`, laid, what);
     files.push({
       path: `cut/stock-${sheet.number}.pdf`,
-      bytes: await stockTiles(plan, sheet, laid, { fonts, printer, speech, language, task }),
-      what: 'the same in parts, for this printer, with joining marks',
+      bytes: await stockTiles(plan, sheet, laid, { fonts, printer, reader: setting.reader, task }),
+      what: say('packet.sameInParts'),
     });
     await task.pause();
   }
   const test = testSheetFor(image.widthMm, image.heightMm);
   if (test)
     for (const run of ['first', 'second'] as const)
-      both(`register-test-${run}`, testStencil(test, run, plan.job.stencilMarginMm), `register test, stencil of its ${run} run`);
+      both(
+        `register-test-${run}`,
+        testStencil(test, run, plan.job.stencilMarginMm),
+        say(run === 'first' ? 'packet.testFirst' : 'packet.testSecond'),
+      );
   files.push(
-    { path: 'overlaps.csv', bytes: text.encode(overlapsCsv(plan)), what: 'every overlap on every paper, for a spreadsheet' },
-    { path: 'record.csv', bytes: text.encode(recordCsv(plan)), what: 'the edition record, one line a sheet' },
+    { path: 'overlaps.csv', bytes: text.encode(overlapsCsv(plan)), what: say('packet.overlapsTable') },
+    { path: 'record.csv', bytes: text.encode(recordCsv(plan)), what: say('packet.recordTable') },
     ...(numbers
       ? [
           {
             path: 'register.csv',
-            bytes: text.encode(writeCsv(registerRows(plan.edition.facts, numbers))),
-            what: 'every sheet with its life and its number',
+            bytes: text.encode(writeCsv(registerRows(plan.edition.facts, numbers, setting.tell))),
+            what: say('packet.registerTable'),
           },
-          { path: 'colophon.txt', bytes: text.encode(`${plan.edition.colophon}\n`), what: 'the colophon, to be set or pasted' },
+          {
+            path: 'colophon.txt',
+            bytes: text.encode(`${plan.edition.colophon ? setting.tell(plan.edition.colophon) : ''}\n`),
+            what: say('packet.colophonText'),
+          },
         ]
       : []),
-    { path: 'plan.json', bytes: text.encode(planJson(plan)), what: 'the Plan: every figure of the packet' },
+    { path: 'plan.json', bytes: text.encode(planJson(plan)), what: say('packet.planFile') },
   );
   task.report(1);
   return files;
@@ -163,14 +171,14 @@ async function proofFiles(plan: Plan, task: Task): Promise<PacketFile[]> {
       if (bytes === null || plan.layers[run - 1].inkId !== null || (half && run === runs))
         bytes = pngOf(half && run < runs ? smallProof(plan, paper, run, 2) : proofImage(plan, paper, run));
       const name = fileName(paper.id);
-      if (run === runs) files.push({ path: `proofs/${name}.png`, bytes, what: `the print on ${paper.name}, true size` });
+      if (run === runs) files.push({ path: `proofs/${name}.png`, bytes, what: say('packet.proof', { paper: asName(paper.name) }) });
       else
         files.push({
           path: `proofs/${name}-after-run-${run}.png`,
           bytes,
-          what: `${paper.name} after run ${run}${half ? ', at half the density' : ''}`,
+          what: say(half ? 'packet.proofAfterHalf' : 'packet.proofAfter', { paper: asName(paper.name), run }),
         });
-      task.report(0.5 + (0.45 * (i * runs + run)) / (plan.papers.length * runs), 'proofs');
+      task.report(0.5 + (0.45 * (i * runs + run)) / (plan.papers.length * runs), say('engine.drawingProofs'));
       await task.pause();
     }
   }
@@ -197,9 +205,9 @@ function keepMargins(
     if (over > slack)
       fail(
         'page-over-margin',
-        `page ${i + 1}`,
-        `It would go ${over.toFixed(1)} mm over the printer’s margins.`,
-        'Set a smaller printer margin; and tell us, for a page should never do this.',
+        say('packet.page', { n: i + 1 }),
+        say('packet.overMargin', { over: length(over, 1) }),
+        say('packet.smallerMargin'),
       );
   });
 }

@@ -2,13 +2,14 @@ import type { Plan, PlannedStock } from '../core/plan/index.ts';
 import { fail } from '../core/problem.ts';
 import { quietTask, type Task } from '../core/task.ts';
 import { cutLinesOf, kerfOf, type CutLines } from './cut-lines.ts';
+import { say, type Reader } from '../words/index.ts';
 import { flatDxf, flatSvg } from './files/flat-sheet.ts';
 import { flatPdf } from './files/flat-pdf.ts';
 import type { FontFiles } from './pdf/book.ts';
-import type { Speech } from './pdf/type.ts';
 import type { Printer } from './printer.ts';
 import { layStock } from './stock-lines.ts';
 import { stockTiles } from './stock-tiles.ts';
+import { fileVoice } from './voice.ts';
 
 /** How a sheet of stock is written: for a machine, as one page of its own size, or in parts for a printer's paper. */
 export type StockFormat = 'svg' | 'dxf' | 'pdf' | Printer['page'];
@@ -23,25 +24,23 @@ export async function stockFile(
   format: StockFormat,
   fonts: FontFiles,
   task: Task = quietTask,
-  speech?: Speech,
+  language: string = plan.job.language ?? 'en',
 ): Promise<Uint8Array> {
   const lines = new Map<string, CutLines>();
   for (const { layerId } of sheet.placed) {
     const layer = plan.layers.find((l) => l.id === layerId);
     if (!layer || lines.has(layerId)) continue;
     if (!layer.stencil.certificate.holds)
-      fail(
-        'stencil-does-not-hold',
-        `layer “${layer.name}”`,
-        'This stencil does not hold together, so the sheet it lies on is not written.',
-        'Mend the places marked on the stencil first.',
-      );
+      fail('stencil-does-not-hold', `layers[#${layer.id}]`, say('packet.stockNotWritten'), say('packet.mendMarked'));
     lines.set(layerId, cutLinesOf(plan, layer, kerfOf(plan, layer)));
     task.report(lines.size / (sheet.placed.length + 1));
     await task.pause();
   }
   const laid = layStock(plan, sheet, lines);
-  if (format === 'a4' || format === 'letter')
-    return stockTiles(plan, sheet, laid, { fonts, printer: { page: format, marginMm: 12 }, speech, task });
-  return format === 'pdf' ? flatPdf(laid, fonts) : new TextEncoder().encode(format === 'svg' ? flatSvg(laid) : flatDxf(laid));
+  if (format === 'a4' || format === 'letter') {
+    const reader: Reader = { language, units: plan.job.units };
+    return stockTiles(plan, sheet, laid, { fonts, printer: { page: format, marginMm: 12 }, reader, task });
+  }
+  const voice = fileVoice(language);
+  return format === 'pdf' ? flatPdf(laid, fonts, voice) : new TextEncoder().encode(format === 'svg' ? flatSvg(laid, voice) : flatDxf(laid));
 }

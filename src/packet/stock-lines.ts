@@ -1,5 +1,6 @@
 import type { Segment } from '../core/form/index.ts';
 import type { Plan, PlannedStock } from '../core/plan/index.ts';
+import { asWritten, name as asName, say, sentences, type Saying } from '../words/index.ts';
 import type { CutLines } from './cut-lines.ts';
 import { sayKerf } from './files/cut-svg.ts';
 import type { FlatSheet, OpenLine } from './files/flat-sheet.ts';
@@ -28,18 +29,22 @@ export function layStock(plan: Plan, sheet: PlannedStock, linesOf: ReadonlyMap<s
     const outlines = lines.outlines.map((segments) =>
       segments.map((s): Segment => ({ kind: s.kind, points: pairs(s.points).flatMap(([x, y]) => at(x, y)) })),
     );
-    return [{ name: `${placed.number}: ${layer.name}`, outlines }];
+    return [{ name: say('packet.numbered', { number: placed.number, layer: asName(layer.name) }), outlines }];
   });
   return {
     widthMm: sheet.widthMm,
     heightMm: sheet.heightMm,
-    title: `${plan.job.title}: ${sheet.materialName}, sheet ${sheet.number}`,
-    say: `The side you see faces the mesh.${sayKerf(sheet.kerfMm)}${sheet.times > 1 ? ` Cut ${sheet.times} sheets like this one.` : ''}`,
+    title: say('packet.titled', { title: asName(plan.job.title), drawing: sheetOfStock(sheet) }),
+    says: sentences(say('packet.facesMesh'), sayKerf(sheet.kerfMm), sheet.times > 1 && say('packet.cutMoreLikeIt', { n: sheet.times })),
     shapes,
     edges: edgesOf(sheet),
     marks,
   };
 }
+
+/** `Coated paper, sheet 2`. */
+export const sheetOfStock = ({ materialName, number }: PlannedStock): Saying =>
+  say('packet.sheetOfStock', { material: asWritten(materialName), number });
 
 function pairs(values: readonly number[]): [number, number][] {
   return Array.from({ length: values.length / 2 }, (_, i) => [values[i * 2], values[i * 2 + 1]]);

@@ -1,21 +1,21 @@
 import type { Box } from '../core/form/index.ts';
 import type { Plan, PlannedStock } from '../core/plan/index.ts';
 import { quietTask, type Task } from '../core/task.ts';
-import { textsWithLengths } from '../core/units/index.ts';
+import { say, sentences, type Reader } from '../words/index.ts';
 import type { FlatSheet, OpenLine } from './files/flat-sheet.ts';
-import { type, voiceOf, type TrueSizeSetting } from './pages/setting.ts';
+import { type, type TrueSizeSetting } from './pages/setting.ts';
 import { tileMap, tilingOf, trueSizePages } from './pages/true-size.ts';
 import { openBook, type FontFiles } from './pdf/book.ts';
 import type { Page, Placing } from './pdf/page.ts';
-import type { Speech } from './pdf/type.ts';
 import { pageSize, type Printer } from './printer.ts';
+import { sheetOfStock } from './stock-lines.ts';
+import { voiceOf } from './voice.ts';
 
 export interface TileWishes {
   readonly fonts: FontFiles;
   readonly printer: Printer;
-  /** Another language than English. */
-  readonly speech?: Speech;
-  readonly language?: string;
+  /** Whose language and units it speaks. */
+  readonly reader: Reader;
   readonly task?: Task;
 }
 
@@ -30,28 +30,21 @@ export async function stockTiles(
   plan: Plan,
   stock: PlannedStock,
   sheet: FlatSheet,
-  { fonts, printer, speech, language = 'en', task = quietTask }: TileWishes,
+  { fonts, printer, reader, task = quietTask }: TileWishes,
 ): Promise<Uint8Array> {
   const size = pageSize(printer.page);
-  const { units } = plan.job;
-  const book = await openBook(
-    fonts,
-    size.widthMm,
-    size.heightMm,
-    speech,
-    units === 'in' ? { written: textsWithLengths(plan.job) } : undefined,
-  );
-  const setting: TrueSizeSetting = { book, plan, units, ...voiceOf({ language, units }), marginMm: printer.marginMm, bare: new Set() };
+  const book = await openBook(fonts, size.widthMm, size.heightMm, reader.language);
+  const setting: TrueSizeSetting = { book, plan, units: reader.units, ...voiceOf(reader), marginMm: printer.marginMm, bare: new Set() };
   const extent = usedPart(stock);
   overview(setting, stock, sheet, extent);
   const pages = trueSizePages(setting, {
-    name: `${stock.materialName}, sheet ${stock.number}`,
-    say: 'Printed side faces the mesh.',
+    name: sheetOfStock(stock),
+    says: say('packet.printedSideToMesh'),
     extent,
     draw: (page, placing, at) => drawSheet(page, sheet, placing, at),
   });
   while (pages.next().done !== true) await task.pause();
-  return book.finish(sheet.title, '');
+  return book.finish(setting.tell(sheet.title), '');
 }
 
 /** From the corner of the stock to where the last stencil ends. */
@@ -95,25 +88,25 @@ function overview(setting: TrueSizeSetting, stock: PlannedStock, sheet: FlatShee
   const left = marginMm + 4,
     width = page.widthMm - 2 * left;
   page.floorMm = page.heightMm - marginMm;
-  page.fit(left, marginMm + 11, width, `${setting.plan.job.title}: ${stock.materialName}, sheet ${stock.number}`, type.large, 12);
+  page.fit(left, marginMm + 11, width, setting.tell(sheet.title), type.large, 12);
   const tiling = tilingOf(setting, extent);
   let y = page.para(
     left,
     marginMm + 19,
     width,
-    tiling.tiles.length > 1
-      ? `${tiling.tiles.length} pages to join. Cut one of two neighbours at the dashed line, lay ring on ring, tape.${tiling.rows > 1 && tiling.columns > 1 ? ' Join the rows first.' : ''}`
-      : 'One page holds it all.',
+    setting.tell(
+      tiling.tiles.length > 1
+        ? sentences(
+            say('cutPages.pagesToJoin', { n: tiling.tiles.length }),
+            tiling.rows > 1 && tiling.columns > 1 && say('cutPages.rowsFirst'),
+          )
+        : say('cutPages.oneHoldsAll'),
+    ),
     type.body,
   );
-  y = page.para(
-    left,
-    y + 1,
-    width,
-    'Dotted: the edge of the stock. Lay the joined drawing in its top left corner and cut through both, shapes first, the lines between the stencils last.',
-    type.body,
-  );
-  if (stock.times > 1) y = page.para(left, y + 1, width, `Cut ${stock.times} sheets like this one.`, { ...type.body, weight: 'semibold' });
+  y = page.para(left, y + 1, width, setting.say('cutPages.stockEdge'), type.body);
+  if (stock.times > 1)
+    y = page.para(left, y + 1, width, setting.say('packet.cutMoreLikeIt', { n: stock.times }), { ...type.body, weight: 'semibold' });
   y += 4;
   const room = page.heightMm - marginMm - 2 - y;
   const scale = Math.min(width / (extent.maxX - extent.minX), room / (extent.maxY - extent.minY));

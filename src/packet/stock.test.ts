@@ -8,6 +8,7 @@ import { flatSvg } from './files/flat-sheet.ts';
 import { cutFile, makePacket, stockFile } from './index.ts';
 import { testSheetFor, testStencil } from './test-sheet.ts';
 import { smallJob } from './packet-jobs.ts';
+import { fileVoice } from './voice.ts';
 
 const font = (name: string): Uint8Array => new Uint8Array(readFileSync(new URL(`../../assets/OpenSans-${name}.ttf`, import.meta.url)));
 const fonts = { regular: font('Regular'), semibold: font('Semibold'), bold: font('Bold') };
@@ -76,7 +77,7 @@ test('with a kerf the lines run half of it inside what drops out, in every cut f
   expect(regionArea(a)).toBeCloseTo(900, 1);
   expect(regionArea(b)).toBeCloseTo(29.6 ** 2, 0);
   expect(regionBox(b).minX - regionBox(a).minX).toBeCloseTo(0.2, 2);
-  expect(d(lasered)).toContain('Kerf 0.4 mm');
+  expect(d(lasered)).toContain('Kerf 0.4\u00a0mm');
 });
 
 test('a kerf wider than an opening is refused, not written', () => {
@@ -116,7 +117,7 @@ test('a kerf wider than an opening is refused, not written', () => {
 test('the register test is two stencils of slits, read by the same scales', () => {
   const sheet = testSheetFor(180, 240)!;
   for (const run of ['first', 'second'] as const) {
-    const cut = openings(flatSvg(testStencil(sheet, run, 35)));
+    const cut = openings(flatSvg(testStencil(sheet, run, 35), fileVoice('en')));
     const lines = sheet.lines.filter((l) => l.run === run);
     const box = regionBox(cut);
     expect(box.minX > 35 && box.minY > 35 && box.maxX < 215 && box.maxY < 275).toBe(true);
@@ -135,7 +136,10 @@ test('a sheet of stock in parts: as many pages as its used part takes, each with
     const read = await getDocument({ data: new Uint8Array(bytes), verbosity: 0 }).promise;
     return Promise.all(
       Array.from({ length: read.numPages }, async (_, i) =>
-        (await (await read.getPage(i + 1)).getTextContent()).items.map((item) => ('str' in item ? item.str : '')).join(' '),
+        (await (await read.getPage(i + 1)).getTextContent()).items
+          .map((item) => ('str' in item ? item.str : ''))
+          .join(' ')
+          .replaceAll('\u00a0', ' '),
       ),
     );
   };

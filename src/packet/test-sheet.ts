@@ -1,6 +1,7 @@
 import { rectangle, unite, type Region } from '../core/form/index.ts';
 import { registerTestSheet, type TestLine, type TestSheet } from '../core/press/index.ts';
 import { ProblemError } from '../core/problem.ts';
+import { say, sentences } from '../words/index.ts';
 import type { FlatSheet } from './files/flat-sheet.ts';
 import { penFigures } from './files/pen-figures.ts';
 import { outline } from './pdf/outline.ts';
@@ -21,9 +22,14 @@ export function testStencil(sheet: TestSheet, run: TestLine['run'], borderMm: nu
   return {
     widthMm: w + 2 * borderMm,
     heightMm: h + 2 * borderMm,
-    title: `Register test, ${run} run`,
-    say: 'The side you see faces the mesh. Numbers are drawn, not cut.',
-    shapes: [{ name: `${run} run`, outlines: outline(unite(sheet.lines.filter((l) => l.run === run).map((l) => slit(l, borderMm)))) }],
+    title: say(run === 'first' ? 'setUpPages.testFirstTitle' : 'setUpPages.testSecondTitle'),
+    says: sentences(say('packet.facesMesh'), say('packet.numbersDrawn')),
+    shapes: [
+      {
+        name: say(run === 'first' ? 'packet.firstRun' : 'packet.secondRun'),
+        outlines: outline(unite(sheet.lines.filter((l) => l.run === run).map((l) => slit(l, borderMm)))),
+      },
+    ],
     edges: [],
     marks: sheet.labels
       .filter((l) => l.run === run)

@@ -6,7 +6,7 @@ export type Value = number | Quantity | Names | List | Saying;
 
 export type Quantity =
   /** Millimetres. `digits` after the point in mm; inches get one or two more by themselves. */
-  | { readonly kind: 'length'; readonly mm: number; readonly digits?: number }
+  | { readonly kind: 'length'; readonly mm: number; readonly digits?: number; readonly long?: true }
   /** Sides or points that belong together: `180 × 240 mm`, `at 31, 40 mm`, `3.7 to 2.3 mm`. */
   | { readonly kind: 'lengths'; readonly mm: readonly number[]; readonly by: '×' | ',' | 'to'; readonly digits?: number }
   /** A film or sheet, microns. */
@@ -50,6 +50,8 @@ export interface Saying {
 export type KindOf<V> = V extends { readonly kind: infer K } ? K : 'saying';
 
 export const length = (mm: number, digits?: number): Quantity & { kind: 'length' } => ({ kind: 'length', mm, digits });
+/** What is measured by the metre (cuts, tape): `12.4 m`, `41 ft`. */
+export const longLength = (mm: number, digits?: number): Quantity & { kind: 'length' } => ({ kind: 'length', mm, digits, long: true });
 export const lengths = (mm: readonly number[], by: '×' | ',' | 'to' = '×', digits?: number): Quantity & { kind: 'lengths' } => ({
   kind: 'lengths',
   mm,

@@ -10,6 +10,7 @@ export {
   film,
   labColour,
   length,
+  longLength,
   lengths,
   list,
   mass,

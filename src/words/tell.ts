@@ -67,7 +67,7 @@ function textOf(value: Value, reader: Reader, language: Language): string {
 function quantity(value: Quantity, units: LengthUnits, language: Language): string {
   switch (value.kind) {
     case 'length':
-      return lengthText([value.mm], ', ', units, value.digits);
+      return value.long ? longText(value.mm, units, value.digits) : lengthText([value.mm], ', ', units, value.digits);
     case 'lengths':
       return lengthText(
         value.mm,
@@ -110,6 +110,12 @@ function lengthText(mm: readonly number[], between: string, units: LengthUnits, 
     return sayNumber(value, size >= 100 ? 0 : size >= 10 ? 1 : 3, digits !== undefined && size > 0);
   });
   return `${inches.join(between)}\u00a0in`;
+}
+
+/** `12.4 m`, `41 ft`. */
+function longText(mm: number, units: LengthUnits, digits?: number): string {
+  const value = units === 'mm' ? mm / 1000 : mm / (12 * mmPerInch);
+  return `${sayNumber(value, digits ?? (Math.abs(value) >= 100 ? 0 : 1), digits !== undefined)}\u00a0${units === 'mm' ? 'm' : 'ft'}`;
 }
 
 /** `25 min`, `2 h`, `1 h 20 min`. */

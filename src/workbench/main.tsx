@@ -1,6 +1,5 @@
 import './style/index.css';
 import { render } from 'preact';
-import { ProblemError, problem } from '../core/problem.ts';
 import { App } from './shell/App.tsx';
 import { listenToKeys } from './shell/keys.ts';
 import { createBench } from './store/bench.ts';
@@ -14,6 +13,7 @@ import { startBench } from './store/start.ts';
 import workerUrl from './engine/worker.ts?worker&url';
 import { createClient } from './engine/client.ts';
 import { rememberLanguage } from './store/remember-language.ts';
+import { faultsOf } from './engine/faults.ts';
 import { words } from './store/words.ts';
 
 rememberLanguage();
@@ -40,10 +40,6 @@ async function start(): Promise<void> {
     await recall(bench);
     keepInSight(bench, keeping, workerUrl);
   } catch (error) {
-    bench.refuse(
-      error instanceof ProblemError
-        ? error.problems
-        : [problem('error', 'cannot-start', 'Laydown', words().shell.wentWrong, error instanceof Error ? error.message : String(error))],
-    );
+    bench.refuse(faultsOf(error));
   }
 }

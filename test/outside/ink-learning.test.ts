@@ -16,6 +16,7 @@ import {
 } from '../../src/core/ink/index.ts';
 import { seeded } from '../../src/core/random.ts';
 import { inventedPots, studioSurface as surface, warmPaper } from './ink-studio.ts';
+import { inEnglish } from '../said.ts';
 
 const paper = warmPaper();
 const shelf = inventedPots(12, 21);
@@ -55,7 +56,7 @@ function studio(
   const found = learn({
     paper,
     surface,
-    layers: inks.map((ink, i) => ({ id: `layer ${i + 1}`, inkUnder: () => ink, strength: 1, deposit: 1 })),
+    layers: inks.map((ink, i) => ({ id: `layer-${i + 1}`, name: `Layer ${i + 1}`, inkUnder: () => ink, strength: 1, deposit: 1 })),
     observations,
   });
   const error = (lab: (stack: readonly number[]) => Lab): number =>
@@ -116,19 +117,35 @@ describe('learning from the studio’s own proofs', () => {
     const found = learn({
       paper,
       surface,
-      layers: [{ id: 'only', inkUnder: () => shelf[4].ink, strength: 0.3, deposit: 1 }],
+      layers: [{ id: 'only', name: 'Only one', inkUnder: () => shelf[4].ink, strength: 0.3, deposit: 1 }],
       observations: Array.from({ length: 10 }, (_, i) => ({ stack: [0], lab: [2, 0, 0] as Lab, sigma: 0.1, place: `${i}` })),
       priors: { depositSigma: 5 },
     });
     expect(found.deposits[0].factor).toBeLessThanOrEqual(2.5);
     expect(found.trapping).toBeLessThanOrEqual(1);
     expect(found.after.mean).toBeLessThanOrEqual(found.before.mean);
+    expect(inEnglish(found.words)).toContain('The readings contradict each other, so nothing was changed.');
+  });
+  test('says in words what moved, by the layer’s own name', () => {
+    const heavy = labFromSpectrum(stackReflectance(paper, [filmOf(shelf[4].ink, 0.3, 1.5)], surface));
+    const { words } = learn({
+      paper,
+      surface,
+      layers: [{ id: 'only', name: 'Sea, “deep”', inkUnder: () => shelf[4].ink, strength: 0.3, deposit: 1 }],
+      observations: Array.from({ length: 10 }, (_, i) => ({ stack: [0], lab: heavy, sigma: 0.2, place: `proofReadings[${i}]` })),
+    });
+    expect(inEnglish(words)).toMatch(
+      /^10 readings: foreseen colours were off by ΔE00 \d+\.\d on average, and are now off by \d+\.\d\. Sea, “deep” lies \d+\u00a0% heavier than planned\.$/,
+    );
+    expect(inEnglish(words, { language: 'de', units: 'mm' })).toMatch(
+      /^10 Messungen: .* um ΔE00 \d+,\d daneben, .*\. Sea, “deep” liegt um \d+\u00a0% schwerer als geplant\.$/,
+    );
   });
   test('without readings nothing moves', () => {
     const found = learn({
       paper,
       surface,
-      layers: [{ id: 'only', inkUnder: () => shelf[4].ink, strength: 0.3, deposit: 1 }],
+      layers: [{ id: 'only', name: 'Only one', inkUnder: () => shelf[4].ink, strength: 0.3, deposit: 1 }],
       observations: [],
     });
     expect(found.deposits[0].factor).toBe(1);
@@ -171,7 +188,9 @@ describe('foresight', () => {
     expect(lab[7]).toBeGreaterThan(spectra[7]);
     expect(photo[7]).toBeGreaterThan(lab[7]);
     expect(spectra[0]).toBeLessThan(spectra[7]);
-    expect(modelBand('lab', 3).note).toContain('not a measurement of this studio');
+    expect(inEnglish(modelBand('lab', 3).note)).toContain('not a measurement of this studio');
+    const { note } = foresee({ paper, surface, layers, worstReading: 'photo', seed: 6 });
+    expect(inEnglish(note)).toMatch(/^Worked out from 200 calculated prints, .*\. Some readings come from photographs\. The band is /);
   });
   test('an overlap surely looks like itself, hardly like the bare paper, and as likely meets its own colour as its band says', () => {
     const all = foresee({ paper, surface, layers, worstReading: 'lab', seed: 7 });
@@ -216,7 +235,7 @@ describe('every order', () => {
     }
     const offs = ranking.ranked.map((r) => r.values.nearWanted);
     expect(offs).toEqual([...offs].sort((a, b) => a - b));
-    expect(ranking.ranked[0].loses.some((l) => l.startsWith('wanted'))).toBe(false);
+    expect(ranking.ranked[0].loses.some((l) => l.key === 'recipes.losesWanted')).toBe(false);
   });
   test('all 40,320 orders of 8 layers, with one that must come before another', async () => {
     const layers = Array.from({ length: 8 }, (_, i) => ({ ink: milky(i + 40), strength: 1, deposit: 1 }));

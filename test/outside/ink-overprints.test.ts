@@ -81,6 +81,7 @@ function afterOneDarkPatch(patches: Patches, pick: (name: string) => boolean): n
     darkest,
     layers: letters.map((l) => ({
       id: l,
+      name: l,
       strength: 1,
       deposit: 1,
       inkUnder: (s) => inkOverOneGround({ ink: spectrum(l), ground: paper, surface: s }).ink,

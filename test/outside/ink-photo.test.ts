@@ -18,9 +18,11 @@ import {
   type SheetRect,
 } from '../../src/core/ink/index.ts';
 // The room's own perspective is used only to draw; reading finds its own.
-import { perspective } from '../../src/core/ink/photo/homography.ts';
+import { homography, mapPoint } from '../../src/core/numeric/index.ts';
 import { ProblemError } from '../../src/core/problem.ts';
+import { asWritten, name as asName, say, type Saying } from '../../src/words/index.ts';
 import { seeded } from '../../src/core/random.ts';
+import { inEnglish, refusedBy } from '../said.ts';
 import { inventedPots, studioSurface as surface, warmPaper } from './ink-studio.ts';
 
 const paper = warmPaper();
@@ -93,12 +95,13 @@ function photograph(sheet: DrawdownSheet, spectrumAt: (x: number, y: number) => 
     height = 1220;
   const data = scene.bits === 16 ? new Uint16Array(width * height * 4) : new Uint8Array(width * height * 4);
   const top = scene.bits === 16 ? 65535 : 255;
-  const toSheet = perspective(scene.tilt, [
+  const tilt = homography(scene.tilt, [
     [0, 0],
     [sheet.widthMm, 0],
     [sheet.widthMm, sheet.heightMm],
     [0, sheet.heightMm],
   ])!;
+  const toSheet = ([x, y]: readonly [number, number]) => mapPoint(tilt, x, y);
   const random = seeded(seed);
   const see = camera(scene.space);
   const seen = new Map<Spectrum, [number, number, number]>();
@@ -127,16 +130,19 @@ function photograph(sheet: DrawdownSheet, spectrumAt: (x: number, y: number) => 
 const inside = (r: SheetRect, x: number, y: number): boolean => x >= r.xMm && y >= r.yMm && x < r.xMm + r.widthMm && y < r.yMm + r.heightMm;
 const greyCard = new Float64Array(BANDS).fill(0.18);
 
-function sheetWith(sheet: DrawdownSheet, potIndex: number): { at: (x: number, y: number) => Spectrum; truth: (name: string) => Lab } {
+function sheetWith(
+  sheet: DrawdownSheet,
+  potIndex: number,
+): { at: (x: number, y: number) => Spectrum; truth: (box: DrawdownSheet['boxes'][number]) => Lab } {
   const pot = inventedPots(12, 3)[potIndex].ink;
   const spectra = new Map<string, Spectrum>();
   for (const s of sheet.strips) {
     const film = filmOf(mixInks([{ ink: pot, share: 0.6 * s.share }]));
-    spectra.set(`${s.name} over white`, stackReflectance(paper, [film], surface));
-    spectra.set(`${s.name} over black`, stackReflectance(black, [film], surface));
+    spectra.set(`${s.share} white`, stackReflectance(paper, [film], surface));
+    spectra.set(`${s.share} black`, stackReflectance(black, [film], surface));
   }
   return {
-    truth: (name) => labFromSpectrum(spectra.get(name)!),
+    truth: ({ share, over }) => labFromSpectrum(spectra.get(`${share} ${over}`)!),
     at: (x, y) => {
       for (const m of sheet.marks) {
         const off = Math.max(Math.abs(x - m.xMm), Math.abs(y - m.yMm));
@@ -144,12 +150,14 @@ function sheetWith(sheet: DrawdownSheet, potIndex: number): { at: (x: number, y:
       }
       const onBlack = inside(sheet.blackBar, x, y);
       const strip = sheet.strips.find((s) => inside(s, x, y));
-      if (strip) return spectra.get(`${strip.name} over ${onBlack ? 'black' : 'white'}`)!;
+      if (strip) return spectra.get(`${strip.share} ${onBlack ? 'black' : 'white'}`)!;
       if (inside(sheet.greyCard, x, y)) return greyCard;
       return onBlack ? black : paper;
     },
   };
 }
+
+const inPhoto = (file: string): Saying => say('where.file', { file: asName(file) });
 
 describe('photographs of drawdowns', () => {
   const sheet = drawdownSheet('Pot', [1, 1 / 2, 1 / 3, 1 / 5, 1 / 9, 1 / 17]);
@@ -175,14 +183,14 @@ describe('photographs of drawdowns', () => {
     ] as const) {
       const drawn = sheetWith(sheet, pot);
       const read = readSheetPhoto(sheet, photograph(sheet, drawn.at, scene, pot), {
-        place: 'sheet.jpg',
+        place: inPhoto('sheet.jpg'),
         paperLab: labFromSpectrum(paper),
         greyLab: labFromSpectrum(greyCard),
       });
       expect(read.boxes).toHaveLength(12);
       expect(read.unevenness).toBeGreaterThan(1.1);
       for (const box of read.boxes) {
-        errors.push(deltaE00(box.reading.lab, drawn.truth(box.name)));
+        errors.push(deltaE00(box.reading.lab, drawn.truth(box)));
         sigmas.push(box.reading.sigma);
       }
       expect(deltaE00(read.white, labFromSpectrum(paper))).toBeLessThan(4);
@@ -228,10 +236,10 @@ describe('photographs of drawdowns', () => {
       rectQuad(40 + 80 * (i % 6), 40 + 80 * (row0 + Math.floor(i / 6)), 40, 40);
     const ask = {
       photo,
-      place: 'chart.jpg',
+      place: inPhoto('chart.jpg'),
       paperLab: labFromSpectrum(paper),
       paper: [0, 1, 2, 3, 4, 5].flatMap((r) => [0, 3, 6].map((c) => rectQuad(80 * c + 2, 80 * r + 2, 36, 36))),
-      patches: patches.map((_, i) => ({ name: `${i}`, quad: quad(i, 4) })),
+      patches: patches.map((_, i) => ({ name: asWritten(`${i}`), quad: quad(i, 4) })),
     };
     const off = (read: ReturnType<typeof readPhoto>): number =>
       read.patches.reduce((s, p, i) => s + deltaE00(p.reading.lab, labFromSpectrum(patches[i])), 0) / patches.length;
@@ -245,7 +253,7 @@ describe('photographs of drawdowns', () => {
   });
   test('clipping, a missing mark, too little paper and a strong colour are told', () => {
     const drawn = sheetWith(sheet, 8);
-    const known = { place: 'sheet.jpg', paperLab: labFromSpectrum(paper) };
+    const known = { place: inPhoto('sheet.jpg'), paperLab: labFromSpectrum(paper) };
     const codes = (act: () => unknown): string[] => {
       try {
         act();
@@ -273,18 +281,17 @@ describe('photographs of drawdowns', () => {
       1,
     );
     expect(codes(() => readSheetPhoto(sheet, cut, known))).toEqual(['marks-not-found']);
-    expect(codes(() => readPhoto({ photo: cut, place: 'x', paper: [], patches: [] }))).toEqual(['too-little-paper']);
-    expect(codes(() => readPhoto({ photo: { ...cut, data: new Uint8Array(8) }, place: 'x', paper: [], patches: [] }))).toEqual([
+    expect(codes(() => readPhoto({ photo: cut, place: inPhoto('x'), paper: [], patches: [] }))).toEqual(['too-little-paper']);
+    expect(codes(() => readPhoto({ photo: { ...cut, data: new Uint8Array(8) }, place: inPhoto('x'), paper: [], patches: [] }))).toEqual([
       'photo-too-small',
     ]);
     expect(codes(() => drawdownSheet('x', []))).toEqual(['sheet-strengths']);
     // Strong inks read through a screen's gamut: some box has an empty channel and says so.
     const strong = [2, 5, 8, 11].flatMap((pot) =>
-      readSheetPhoto(sheet, photograph(sheet, sheetWith(sheet, pot).at, gentle, 1), known).boxes.flatMap((b) =>
-        b.problems.map((p) => p.code),
-      ),
+      readSheetPhoto(sheet, photograph(sheet, sheetWith(sheet, pot).at, gentle, 1), known).boxes.flatMap((b) => b.problems),
     );
-    expect(strong).toContain('patch-outside-photo');
+    expect(strong.map((p) => p.code)).toContain('patch-outside-photo');
+    expect(strong.map((p) => inEnglish(p.where!))).toContain('sheet.jpg, 1:0 over white');
   });
   // The profile of the Debian package icc-profiles-free (zlib licence) against IEC 61966-2-1.
   test('a colour profile is read, and a broken one refused', () => {
@@ -300,6 +307,9 @@ describe('photographs of drawdowns', () => {
         expect(error).toBeInstanceOf(ProblemError);
       }
     }
-    expect(() => spaceFromProfile(new Uint8Array(50), 'x')).toThrow(ProblemError);
+    expect(refusedBy(() => spaceFromProfile(new Uint8Array(50), inPhoto('x.jpg')))[0]).toMatchObject({
+      code: 'profile-not-read',
+      where: inPhoto('x.jpg'),
+    });
   });
 });

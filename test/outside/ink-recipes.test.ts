@@ -18,8 +18,11 @@ import {
   weakenGrams,
   wholeParts,
   type Ink,
+  type RecipeAsk,
 } from '../../src/core/ink/index.ts';
 import { ProblemError } from '../../src/core/problem.ts';
+import { asWritten, name, say, share } from '../../src/words/index.ts';
+import { inEnglish } from '../said.ts';
 import { seeded } from '../../src/core/random.ts';
 import { inventedPots, randomMix, studioSurface as surface, warmPaper } from './ink-studio.ts';
 
@@ -71,7 +74,7 @@ describe('a colour wanted', () => {
       { id: 'extender', ink: { k: new Float64Array(BANDS), s: new Float64Array(BANDS).fill(0.12) } },
     ]);
     expect(clear.recipe.deltaE).toBeLessThan(0.5);
-    expect(clear.words).toContain('stays clear');
+    expect(inEnglish(clear.words)).toContain('stays clear');
     expect(milky.lightnessOverBlack).toBeGreaterThan(clear.lightnessOverBlack + 5);
   });
   test('an ink from a ladder that bends is weighed into the pot as it bends', () => {
@@ -99,17 +102,19 @@ describe('a colour wanted', () => {
   });
   test('says why it can’t get nearer', () => {
     const dark = [filmOf(pots[5].ink, 0.6), filmOf(pots[9].ink, 0.6)];
-    expect(
-      findRecipe({ wanted: [90, 0, 5], paper, surface, pots: pots.filter((p) => p.ink.s[0] === 0), under: dark }).why.join(' '),
-    ).toContain('a clear ink only darkens');
-    const weak = pots.map((p) => ({ ...p, ink: mixInks([{ ink: p.ink, share: 0.1 }]) }));
-    expect(findRecipe({ wanted: labFromSpectrum(seen(pots[5].ink)), paper, surface, pots: weak.slice(5, 6) }).why.join(' ')).toContain(
-      'too weak',
+    const said = (ask: RecipeAsk): string =>
+      findRecipe(ask)
+        .why.map((why) => inEnglish(why))
+        .join(' ');
+    expect(said({ wanted: [90, 0, 5], paper, surface, pots: pots.filter((p) => p.ink.s[0] === 0), under: dark })).toContain(
+      'a clear ink only darkens',
     );
+    const weak = pots.map((p) => ({ ...p, ink: mixInks([{ ink: p.ink, share: 0.1 }]) }));
+    expect(said({ wanted: labFromSpectrum(seen(pots[5].ink)), paper, surface, pots: weak.slice(5, 6) })).toContain('too weak');
     expect(findRecipe({ wanted: [60, 85, 60], paper, surface, pots: [pots[0]] }).why.length).toBeGreaterThan(0);
     const limit = findRecipe({ wanted: labFromSpectrum(seen(pots[5].ink)), paper, surface, pots: [{ ...pots[5], mostShare: 0.1 }] });
     expect(limit.best.parts[0].share).toBeLessThanOrEqual(0.1 + 1e-9);
-    expect(limit.why.join(' ')).toContain('at its limit of 10 %');
+    expect(limit.why).toContainEqual(say('recipes.atItsLimit', { part: name(pots[5].name), limit: share(0.1, 0) }));
     expect(() => findRecipe({ wanted: [50, 0, 0], paper, surface, pots: [] })).toThrow(ProblemError);
   });
 });
@@ -118,7 +123,7 @@ describe('weighing a batch', () => {
   // S19 (ink maker's article on amounts of ink components): 500 g at 20, 30 and 50 % are 100, 150 and 250 g.
   test('500 g at 20, 30 and 50 %', () => {
     const batch = mixBatch({
-      parts: [0.2, 0.3, 0.5].map((share, i) => ({ id: `${i}`, name: `${i}`, share, ink: pots[i].ink, densityGPerMl: 1.1 })),
+      parts: [0.2, 0.3, 0.5].map((share, i) => ({ id: `${i}`, name: asWritten(`${i}`), share, ink: pots[i].ink, densityGPerMl: 1.1 })),
       totalGrams: 500,
       scaleStepGrams: 1,
       ground: paper,
@@ -139,11 +144,11 @@ describe('weighing a batch', () => {
     expect(run.printed / 10).toBeCloseTo(2.706, 3);
     expect(run.total).toBeCloseTo(127.06, 2);
   });
-  test('parts by volume weigh by their density, and a coarse scale is told', () => {
+  test('parts by volume weigh by their density, and a coarse scale is warned of', () => {
     const parts = [
       { share: 0.004, densityGPerMl: 1.3 },
       { share: 0.996, densityGPerMl: 1.03 },
-    ].map((p, i) => ({ ...p, id: `${i}`, name: `${i}`, ink: i === 0 ? pots[5].ink : clearInk() }));
+    ].map((p, i) => ({ ...p, id: `${i}`, name: asWritten(`${i}`), ink: i === 0 ? pots[5].ink : clearInk() }));
     const fine = mixBatch({ parts, totalGrams: 60, scaleStepGrams: 0.01, ground: paper, surface });
     expect(fine.parts[0].exactGrams / fine.parts[1].exactGrams).toBeCloseTo((0.004 * 1.3) / (0.996 * 1.03), 9);
     expect(fine.roundingDeltaE).toBeLessThan(0.2);
@@ -274,7 +279,7 @@ describe('saving a pot', () => {
       within: 1,
     });
     expect(hopeless.reaches).toBe(false);
-    expect(hopeless.startAgain).toContain('mix a fresh one');
+    expect(hopeless.startAgain?.key).toBe('recipes.nothingReaches');
     expect(() => correctPot({ wanted, ground: paper, surface, contents, rounds: [], shelf, within: 1 })).toThrow(ProblemError);
   });
   test('without an instrument: pictures of “too weak” lie between the colour wanted and the bare paper', () => {

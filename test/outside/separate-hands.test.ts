@@ -6,6 +6,7 @@ import { hireHands } from '../../src/cli/hands.ts';
 import { readPicture, separate, separated, type SeparateRequest, type Separation } from '../../src/core/separate/index.ts';
 import { defaultMaterials } from '../../src/core/stencil/index.ts';
 import { Cancelled, quietTask } from '../../src/core/task.ts';
+import { isSaying } from '../../src/words/say.ts';
 
 beforeAll(prepareReaders);
 
@@ -71,7 +72,7 @@ async function stoppedAfter(plans: number): Promise<Separation> {
     { ...(await request()), effort: 1 },
     {
       report(_share, note) {
-        if (note === 'choosing inks and their order') compared++;
+        if (isSaying(note) && note.key === 'separate.choosingInks') compared++;
       },
       async pause() {
         if (begun && compared >= plans) throw new Cancelled();

@@ -7,6 +7,7 @@ import { plan, type Plan } from '../../src/core/plan/index.ts';
 import { readPicture, separated, type Picture, type Separation } from '../../src/core/separate/index.ts';
 import { quietTask } from '../../src/core/task.ts';
 import { makePacket, type PacketFile } from '../../src/packet/index.ts';
+import { tellProblem } from '../../src/words/index.ts';
 import { tidePool } from '../browser/bench-page.ts';
 
 /**
@@ -62,8 +63,7 @@ beforeAll(async () => {
   over = await print(printed.job, { layers: 1, materialId: 'film', over: printed.made }, true);
 });
 
-const errorsOf = (made: Plan): string[] =>
-  made.problems.filter((p) => p.severity === 'error').map((p) => `${p.code} ${p.path}: ${p.message}`);
+const errorsOf = (made: Plan): string[] => made.problems.filter((p) => p.severity === 'error').map((p) => `${p.code} ${tellProblem(p)}`);
 
 /** Share of the pixels of the separation where the Plan has the same layers, looked up at the same place of the image. */
 function agreement({ separation, made }: Printed): number {

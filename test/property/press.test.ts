@@ -23,6 +23,7 @@ import {
 import { ProblemError } from '../../src/core/problem.ts';
 import { sayLength, tryReadLength } from '../../src/core/units/index.ts';
 import { seeded } from '../../src/core/random.ts';
+import { inEnglish } from '../said.ts';
 
 const real = (min: number, max: number): fc.Arbitrary<number> => fc.double({ min, max, noNaN: true });
 
@@ -145,7 +146,7 @@ describe('the screen', () => {
           });
           expect(again.verdict).toBe('holds');
           if (fit.verdict !== 'holds') expect(fit.remedies.length).toBeGreaterThan(0);
-          fit.problems.forEach((one) => expect(one.advice).not.toBe(''));
+          fit.problems.forEach((one) => expect(inEnglish(one.advice)).not.toBe(''));
         },
       ),
     );

@@ -1,6 +1,7 @@
 import type { Spectrum } from '../colour/index.ts';
-import type { Job, JobInk, JobLayer, JobPaper } from '../job/index.ts';
-import { fail } from '../problem.ts';
+import { settleProblems, type Job, type JobInk, type JobLayer, type JobPaper } from '../job/index.ts';
+import { problem, ProblemError, type Problem } from '../problem.ts';
+import { list, name as asName, say, type Saying } from '../../words/say.ts';
 import { findInks, type FoundInks } from '../plan/parts/inks.ts';
 import { planPress } from '../plan/parts/press.ts';
 
@@ -23,11 +24,12 @@ export function paperOf(bench: InkBench, id: string | undefined): { readonly pap
   const paper = id === undefined ? bench.job.papers[0] : bench.job.papers.find((p) => p.id === id);
   const spectrum = paper && bench.found.papers.get(paper.id);
   if (!paper || !spectrum) {
-    fail(
+    refuse(
+      bench.job,
       'no-such-paper',
       'papers',
-      id === undefined ? 'The job has no paper that was read.' : `The job has no paper “${id}” that was read.`,
-      `Use one of: ${bench.job.papers.map((p) => p.id).join(', ') || 'none yet'}.`,
+      id === undefined ? say('asks.noPaperRead') : say('asks.noSuchPaper', { paper: asName(id) }),
+      oneOf(bench.job.papers.filter((p) => bench.found.papers.has(p.id))) ?? say('asks.readPaper'),
     );
   }
   return { paper, spectrum };
@@ -38,11 +40,67 @@ export function layerOf(bench: InkBench, name: string): JobLayer {
   const wanted = name.trim().toLowerCase();
   const layer =
     bench.layers.find((l) => l.id === name) ?? bench.layers.find((l) => l.name.toLowerCase() === wanted) ?? bench.layers[Number(name) - 1];
-  if (!layer) fail('no-such-layer', name, `The job has no layer “${name}”.`, `Use one of: ${bench.layers.map((l) => l.id).join(', ')}.`);
+  if (!layer)
+    refuse(
+      bench.job,
+      'no-such-layer',
+      'layers',
+      say('asks.noSuchLayer', { layer: asName(name) }),
+      oneOf(bench.layers) ?? say('asks.addLayer'),
+    );
   return layer;
+}
+
+/** Advice to use one of these; null where there are none. */
+function oneOf(items: readonly { readonly id: string }[]): Saying | null {
+  return items.length === 0
+    ? null
+    : say('asks.useOneOf', {
+        all: list(
+          items.map((item) => asName(item.id)),
+          'comma',
+        ),
+      });
+}
+
+/** Where a layer's pot stands, for problems. */
+export function placeOfPot(layer: JobLayer): string {
+  return `layers[#${layer.id}].ink`;
 }
 
 /** Pots at hand: what was read itself and colours. Mixes are made of them. */
 export function potsOf(job: Pick<Job, 'inks'>): readonly JobInk[] {
   return job.inks.filter((ink) => ink.role === 'ink' && ink.from !== 'mix');
+}
+
+/** Refuses a question: one error, with its place in the job's own names. */
+export function refuse(job: Job, code: string, path: string, message: Saying, advice: Saying): never {
+  throw new ProblemError(settleProblems([problem('error', code, path, message, advice)], job));
+}
+
+/** Answers from what knows nothing of the job: the problems of the answer, and those thrown, get their places in the job's own names. */
+export function inJob<T>(job: Job, answer: () => T): T {
+  try {
+    return settled(answer(), job);
+  } catch (error) {
+    throw refusal(error, job);
+  }
+}
+
+/** The same where the answer takes its time. */
+export async function inJobLater<T>(job: Job, answer: () => Promise<T>): Promise<T> {
+  try {
+    return settled(await answer(), job);
+  } catch (error) {
+    throw refusal(error, job);
+  }
+}
+
+function settled<T>(answer: T, job: Job): T {
+  const problems = (answer as { readonly problems?: readonly Problem[] }).problems;
+  return problems ? { ...answer, problems: settleProblems(problems, job) } : answer;
+}
+
+function refusal(error: unknown, job: Job): unknown {
+  return error instanceof ProblemError ? new ProblemError(settleProblems(error.problems, job)) : error;
 }

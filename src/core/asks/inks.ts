@@ -10,8 +10,9 @@ import {
   type InkCurves,
   type Reading,
 } from '../ink/index.ts';
-import type { Job, JobInk } from '../job/index.ts';
+import { settleProblems, type Job, type JobInk } from '../job/index.ts';
 import { ProblemError, type Problem } from '../problem.ts';
+import type { Saying } from '../../words/say.ts';
 import { potOfLayer } from '../plan/parts/let-down.ts';
 import { inkBench, paperOf } from './bench.ts';
 import { lotOf } from './shelf.ts';
@@ -20,8 +21,8 @@ import { lotOf } from './shelf.ts';
 export interface InkSheet {
   readonly id: string;
   readonly curves: InkCurves;
-  /** How far to trust it, in words; `level` where readings made it. */
-  readonly trust: string;
+  /** How far to trust it; `level` where readings made it. */
+  readonly trust: Saying | null;
   readonly level: 'good' | 'fair' | 'weak' | null;
   /** Bends of strength: it works at share^gamma. */
   readonly gamma: number;
@@ -39,21 +40,24 @@ export function askInks(job: Job, paperId?: string): InkSheet[] {
     const film = found.inks.get(ink.id);
     if (!film) return [];
     const looked = checkInk(ink);
-    const own = found.problems.filter(
-      (p) => p.path === `inks[${at}]` || p.path.startsWith(`inks[${at}] `) || p.path.startsWith(`inks[${at}].`),
-    );
+    const own = found.problems.filter(({ path }) => [`inks[${at}]`, `inks[#${ink.id}]`].some((whole) => isWithin(path, whole)));
     return [
       {
         id: ink.id,
         curves: inkCurves(film, spectrum, found.surface),
-        trust: found.trust.get(ink.id) ?? '',
+        trust: found.trust.get(ink.id) ?? null,
         level: looked?.level ?? null,
         gamma: film.gamma ?? 1,
         sigma: found.inkSigmas.get(ink.id) ?? 0,
-        problems: own,
+        problems: settleProblems(own, job),
       },
     ];
   });
+}
+
+/** True of `inks[2].over` in `inks[2]`, and of `inks[2]` itself. */
+function isWithin(path: string, whole: string): boolean {
+  return path === whole || path.startsWith(`${whole}.`);
 }
 
 /** How far an ink's own readings can be trusted; null where it has none (mixes). */
@@ -80,7 +84,7 @@ export interface WantedNow {
     readonly deltaE: number;
     readonly within: number;
     readonly chance: number;
-    readonly words: string;
+    readonly words: Saying;
   } | null;
 }
 
@@ -118,7 +122,7 @@ export function askWanted(job: Job, paperId?: string, within = 4): WantedNow[] {
 }
 
 /** A reading as Lab, for those that are spectra or XYZ too. Throws `ProblemError` when it can't be. */
-export function labOfReading(reading: Reading, place: string): Lab {
+export function labOfReading(reading: Reading, place: string | Saying): Lab {
   return reading.kind === 'lab' || reading.kind === 'photo' ? reading.lab : labFromSpectrum(spectrumFromReading(reading, place));
 }
 

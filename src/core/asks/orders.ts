@@ -1,9 +1,9 @@
 import { rankOrders, type OrderRanking, type OrderWishes, type RankedOrder } from '../ink/index.ts';
-import { fail } from '../problem.ts';
+import { say } from '../../words/say.ts';
 import type { Task } from '../task.ts';
 import { potOfLayer } from '../plan/parts/let-down.ts';
 import type { Plan } from '../plan/types.ts';
-import { inkBench, paperOf } from './bench.ts';
+import { inJobLater, inkBench, paperOf, refuse } from './bench.ts';
 
 export interface OrdersAsk {
   readonly paperId?: string;
@@ -28,8 +28,7 @@ export async function askOrders(plan: Plan, ask: OrdersAsk, task?: Task): Promis
     const pot = potOfLayer(l, bench.found);
     return pot ? [{ id: l.id, pot }] : [];
   });
-  if (layers.length < 2)
-    fail('nothing-to-order', 'layers', 'An order needs at least two layers whose ink is decided.', 'Choose inks for the layers first.');
+  if (layers.length < 2) refuse(plan.job, 'nothing-to-order', 'layers', say('asks.nothingToOrder'), say('asks.chooseInks'));
   const at = (id: string): number => layers.findIndex((l) => l.id === id);
   const overlaps = plan.papers.find((p) => p.id === paper.id)?.overlaps ?? [];
   const areas = new Float64Array(1 << layers.length);
@@ -38,18 +37,20 @@ export async function askOrders(plan: Plan, ask: OrdersAsk, task?: Task): Promis
   const wanted = plan.job.wanted
     .filter((w) => (w.paper === undefined || w.paper === paper.id) && w.layers.every((id) => at(id) >= 0))
     .map((w) => ({ layers: w.layers.map(at), lab: w.lab }));
-  const ranking = await rankOrders(
-    {
-      paper: spectrum,
-      surface: bench.found.surface,
-      layers: layers.map((l) => ({ ink: l.pot, strength: 1, deposit: 1 })),
-      wanted,
-      wishes: ask.wishes,
-      areas: overlaps.length > 0 ? areas : undefined,
-      keep: ask.keep,
-      before: ask.before?.map(([a, b]) => [at(a), at(b)] as const).filter(([a, b]) => a >= 0 && b >= 0),
-    },
-    task,
+  const ranking = await inJobLater(plan.job, () =>
+    rankOrders(
+      {
+        paper: spectrum,
+        surface: bench.found.surface,
+        layers: layers.map((l) => ({ ink: l.pot, strength: 1, deposit: 1 })),
+        wanted,
+        wishes: ask.wishes,
+        areas: overlaps.length > 0 ? areas : undefined,
+        keep: ask.keep,
+        before: ask.before?.map(([a, b]) => [at(a), at(b)] as const).filter(([a, b]) => a >= 0 && b >= 0),
+      },
+      task,
+    ),
   );
   return {
     ...ranking,

@@ -13,11 +13,11 @@ import {
   type Reading,
 } from '../ink/index.ts';
 import type { Job, JobInk } from '../job/index.ts';
-import { fail } from '../problem.ts';
+import { say } from '../../words/say.ts';
 import { findInks } from '../plan/parts/inks.ts';
 import { potOfLayer } from '../plan/parts/let-down.ts';
 import { letDownParts, type PotPart } from '../plan/parts/mix.ts';
-import { inkBench, layerOf, paperOf } from './bench.ts';
+import { inJob, inkBench, layerOf, paperOf, placeOfPot, refuse } from './bench.ts';
 
 export interface PotRoundAsked {
   readonly added: readonly { readonly id: string; readonly grams: number }[];
@@ -41,14 +41,14 @@ export function wantedOfPot(job: Job, layerName: string, paperId?: string): { re
   const layer = layerOf(bench, layerName);
   const { spectrum } = paperOf(bench, paperId);
   const pot = potOfLayer(layer, bench.found);
-  if (!pot)
-    fail('layer-open', `layer “${layer.name}”`, 'Its ink is not decided yet, so no colour is wanted of its pot.', 'Choose an ink first.');
+  if (!pot) refuse(job, 'layer-open', placeOfPot(layer), say('asks.openNoColour'), say('asks.chooseInk'));
   return { lab: labFromSpectrum(stackReflectance(spectrum, [filmOf(pot)], bench.found.surface)), ground: labFromSpectrum(spectrum) };
 }
 
 /** How to bring a pot back: the least addition of what the job's inks, bases and retarder hold. */
 export function askPot(job: Job, ask: PotQuestion): PotCorrection {
   const bench = inkBench(job);
+  const layer = layerOf(bench, ask.layer);
   const { spectrum } = paperOf(bench, ask.paperId);
   const wanted = ask.wanted ?? wantedOfPot(job, ask.layer, ask.paperId).lab;
   const shelf = job.inks
@@ -57,16 +57,22 @@ export function askPot(job: Job, ask: PotQuestion): PotCorrection {
       const film = bench.found.inks.get(ink.id);
       return film ? [{ id: ink.id, name: ink.name, ink: film, densityGPerMl: ink.densityGPerMl }] : [];
     });
-  return correctPot({
-    wanted,
-    ground: spectrum,
-    surface: bench.found.surface,
-    contents: ask.contents,
-    shelf,
-    within: ask.within ?? 2,
-    needGrams: ask.needGrams,
-    rounds: ask.rounds.map((round, i) => ({ added: round.added, reading: spectrumFromReading(round.reading, `round ${i + 1}`) })),
-  });
+  return inJob(job, () =>
+    correctPot({
+      wanted,
+      ground: spectrum,
+      surface: bench.found.surface,
+      contents: ask.contents,
+      shelf,
+      within: ask.within ?? 2,
+      needGrams: ask.needGrams,
+      rounds: ask.rounds.map((round, i) => ({
+        added: round.added,
+        reading: spectrumFromReading(round.reading, say('asks.drawdownNo', { n: i + 1 })),
+      })),
+      place: placeOfPot(layer),
+    }),
+  );
 }
 
 /** Pictures to hold beside a drawdown that can't be read: the one that looks like it is the reading. */
@@ -79,8 +85,7 @@ export function askComplaint(job: Job, layer: string, complaint: Complaint, pape
 export function partsOfLayer(job: Job, layerName: string): readonly PotPart[] {
   const layer = layerOf(inkBench(job), layerName);
   const parts = letDownParts(job, layer);
-  if (parts.length === 0)
-    fail('layer-open', `layer “${layer.name}”`, 'Its ink is not decided yet, so its pot holds nothing.', 'Choose an ink first.');
+  if (parts.length === 0) refuse(job, 'layer-open', placeOfPot(layer), say('asks.openNothingInPot'), say('asks.chooseInk'));
   return parts;
 }
 
@@ -94,11 +99,7 @@ export interface AgainQuestion {
 }
 
 /** The same colour again with new lots of concentrate: the job is the record. */
-export function askAgain(
-  job: Job,
-  ask: AgainQuestion,
-  parts: readonly { readonly inkId: string; readonly name: string; readonly share: number }[],
-): MatchedAgain {
+export function askAgain(job: Job, ask: AgainQuestion, parts: readonly Pick<PotPart, 'inkId' | 'share'>[]): MatchedAgain {
   const bench = inkBench(job);
   const { spectrum } = paperOf(bench, ask.paperId);
   const renewed = findInks(
@@ -112,13 +113,13 @@ export function askAgain(
       const oldInk = inkOf(bench.found.inks, p.inkId);
       return {
         id: p.inkId,
-        name: p.name,
+        name: job.inks.find((ink) => ink.id === p.inkId)?.name ?? p.inkId,
         share: p.share,
         oldInk,
         newInk: ask.lots.some((lot) => lot.id === p.inkId) ? inkOf(renewed.inks, p.inkId) : oldInk,
       };
     }),
-    recorded: ask.recorded && spectrumFromReading(ask.recorded, 'the print of then'),
+    recorded: ask.recorded && spectrumFromReading(ask.recorded, say('asks.earlierPrint')),
     ground: spectrum,
     surface: bench.found.surface,
   });

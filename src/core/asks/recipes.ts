@@ -1,11 +1,12 @@
 import { labFromSpectrum, type Lab } from '../colour/index.ts';
 import { additionProblems, findRecipe, mixBatch, stackReflectance, type Batch, type Film, type RecipesFound } from '../ink/index.ts';
 import type { Job } from '../job/index.ts';
-import { fail, type Problem } from '../problem.ts';
+import type { Problem } from '../problem.ts';
+import { say } from '../../words/say.ts';
 import { filmOfLayer } from '../plan/parts/let-down.ts';
 import { letDownParts } from '../plan/parts/mix.ts';
 import type { Plan } from '../plan/types.ts';
-import { inkBench, layerOf, paperOf, potsOf, type InkBench } from './bench.ts';
+import { inJob, inkBench, layerOf, paperOf, placeOfPot, potsOf, refuse, type InkBench } from './bench.ts';
 
 export interface RecipeQuestion {
   readonly wanted: Lab;
@@ -32,18 +33,20 @@ export function askRecipe(job: Job, ask: RecipeQuestion): RecipesFound & { reado
       return ink ? [{ id: p.id, name: p.name, ink }] : [];
     });
   const additions = ask.retarderShare ?? 0;
-  const found = findRecipe({
-    wanted: ask.wanted,
-    paper: spectrum,
-    under: filmsOf(bench, ask.over ?? []),
-    surface: bench.found.surface,
-    pots,
-    base: ask.baseId === undefined ? undefined : bench.found.inks.get(ask.baseId),
-    additions,
-    mostPots: ask.mostPots,
-    nearEnough: ask.nearEnough,
-  });
-  return { ...found, problems: additions > 0 ? additionProblems(additions, 0, 'the recipe') : [] };
+  const found = inJob(job, () =>
+    findRecipe({
+      wanted: ask.wanted,
+      paper: spectrum,
+      under: filmsOf(bench, ask.over ?? []),
+      surface: bench.found.surface,
+      pots,
+      base: ask.baseId === undefined ? undefined : bench.found.inks.get(ask.baseId),
+      additions,
+      mostPots: ask.mostPots,
+      nearEnough: ask.nearEnough,
+    }),
+  );
+  return { ...found, problems: additions > 0 ? additionProblems(additions, 0, say('asks.theRecipe')) : [] };
 }
 
 function filmsOf(bench: InkBench, ids: readonly string[]): Film[] {
@@ -64,30 +67,29 @@ export function askBatch(plan: Plan, ask: BatchQuestion): Batch & { readonly lay
   const layer = layerOf(bench, ask.layer);
   const planned = plan.layers.find((l) => l.id === layer.id);
   const parts = letDownParts(plan.job, layer);
-  if (parts.length === 0)
-    fail('layer-open', `layer “${layer.name}”`, 'Its ink is not decided yet, so there is nothing to mix.', 'Choose an ink first.');
+  if (parts.length === 0) refuse(plan.job, 'layer-open', placeOfPot(layer), say('asks.openNothingToMix'), say('asks.chooseInk'));
   const { spectrum } = paperOf(bench, undefined);
   const retarder = planned?.mix?.retarderShare ?? 0;
   const clear = { k: new Float64Array(36), s: new Float64Array(36) };
-  const batch = mixBatch({
-    parts: parts.map((p) => ({
-      id: p.inkId,
-      name: p.name,
-      share: p.share,
-      ink: bench.found.inks.get(p.inkId) ?? clear,
-      densityGPerMl: p.densityGPerMl,
-    })),
-    totalGrams: ask.totalGrams ?? planned?.mix?.totalGrams ?? 100,
-    scaleStepGrams: ask.scaleStepGrams,
-    ground: spectrum,
-    surface: bench.found.surface,
-  });
-  return {
-    ...batch,
-    problems: [...batch.problems, ...(retarder > 0 ? additionProblems(retarder, 0, `layer “${layer.name}”`) : [])],
-    layerId: layer.id,
-    layerName: layer.name,
+  const place = placeOfPot(layer);
+  const weigh = (): Batch => {
+    const batch = mixBatch({
+      parts: parts.map((p) => ({
+        id: p.inkId,
+        name: p.name,
+        share: p.share,
+        ink: bench.found.inks.get(p.inkId) ?? clear,
+        densityGPerMl: p.densityGPerMl,
+      })),
+      totalGrams: ask.totalGrams ?? planned?.mix?.totalGrams ?? 100,
+      scaleStepGrams: ask.scaleStepGrams,
+      ground: spectrum,
+      surface: bench.found.surface,
+      place,
+    });
+    return { ...batch, problems: [...batch.problems, ...(retarder > 0 ? additionProblems(retarder, 0, place) : [])] };
   };
+  return { ...inJob(plan.job, weigh), layerId: layer.id, layerName: layer.name };
 }
 
 export interface Reach {

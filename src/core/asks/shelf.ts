@@ -9,8 +9,9 @@ import {
   type ShelfInk,
   type ShelfLot,
 } from '../ink/index.ts';
-import type { Job, JobInk, JobReading } from '../job/index.ts';
+import { settleProblems, type Job, type JobInk, type JobReading } from '../job/index.ts';
 import { fail, problem, type Problem } from '../problem.ts';
+import { list, name as asName, say } from '../../words/say.ts';
 
 /** A reading as a job keeps it. */
 export function jobReading(reading: Reading): JobReading {
@@ -51,13 +52,18 @@ export function lotOf(ink: JobInk, lot: string, date?: string): ShelfLot | null 
 /** A shelf's ink as a job takes it: the lot in use, or the one named. */
 export function inkFromShelf(ink: ShelfInk, lotName?: string): JobInk {
   const lot = lotName === undefined ? lotInUse(ink) : ink.lots.find((l) => l.lot === lotName);
-  if (!lot)
+  if (!lot) {
+    const lots = list(
+      ink.lots.map((l) => asName(l.lot)),
+      'comma',
+    );
     fail(
       'no-such-lot',
-      ink.name,
-      `The shelf has no lot “${lotName ?? ''}” of it.`,
-      `Use one of: ${ink.lots.map((l) => l.lot).join(', ')}.`,
+      say('where.inkOnShelf', { ink: asName(ink.name) }),
+      say('asks.noSuchLot', { lot: asName(lotName ?? '') }),
+      say('asks.useOneOf', { all: lots }),
     );
+  }
   return {
     id: ink.id,
     name: ink.name,
@@ -68,7 +74,7 @@ export function inkFromShelf(ink: ShelfInk, lotName?: string): JobInk {
   } as JobInk;
 }
 
-/** The studio's shelf with a job's inks and papers put on it. Mixes stay in the job; that is told. */
+/** The studio's shelf with a job's inks and papers put on it. Mixes stay in the job, which a note says. */
 export function shelfWithJob(
   shelf: InkShelf | null,
   job: Pick<Job, 'inks' | 'papers' | 'title'>,
@@ -94,14 +100,9 @@ export function shelfWithJob(
     shelf: merged.shelf,
     problems: [
       ...merged.problems,
-      ...mixes.map((k) =>
-        problem(
-          'note',
-          'mix-stays',
-          k.name,
-          'A mix is no lot of its own; it stays in the job.',
-          'The inks it is mixed of are on the shelf.',
-        ),
+      ...settleProblems(
+        mixes.map((k) => problem('note', 'mix-stays', `inks[#${k.id}]`, say('asks.mixStays'), say('asks.partsOnShelf'))),
+        job,
       ),
     ],
   };
@@ -114,15 +115,10 @@ const bareWithin = 3;
  * An ink from a photographed drawdown sheet: a ladder when several strengths were drawn down over white, else over both
  * grounds. Boxes that still look like the bare sheet are left out. Throws `ProblemError` when nothing was drawn down.
  */
-export function inkFromSheet(read: SheetRead, name: { readonly id: string; readonly name: string }, place: string): JobInk {
+export function inkFromSheet(read: SheetRead, name: { readonly id: string; readonly name: string }, fileName: string): JobInk {
   const drawn = read.boxes.filter((box) => box.over === 'white' && deltaE00(box.reading.lab, read.white) > bareWithin);
   if (drawn.length === 0)
-    fail(
-      'nothing-drawn-down',
-      place,
-      'Every box of the sheet still looks like bare paper.',
-      'Draw the ink down in the boxes, let it dry, and photograph it again.',
-    );
+    fail('nothing-drawn-down', say('where.file', { file: asName(fileName) }), say('asks.nothingDrawnDown'), say('asks.drawDown'));
   const ground: Reading = { kind: 'photo', lab: read.white, sigma: drawn[0].reading.sigma };
   const head = { ...name, role: 'ink' as const, densityGPerMl: 1.1 };
   const full = drawn.find((box) => box.share === 1);

@@ -1,3 +1,5 @@
+import { solveLinear } from '../numeric/index.ts';
+import { figure, say } from '../../words/say.ts';
 import { fail } from '../problem.ts';
 import { BANDS, type Spectrum, type Xyz } from './bands.ts';
 import { weights } from './weights.ts';
@@ -16,9 +18,9 @@ export function smoothestSpectrum(xyz: Xyz, most = 1): Spectrum {
     solveSmoothest([xyz[0] / most, xyz[1] / most, xyz[2] / most])?.map((v) => v * most) ??
     fail(
       'not-a-surface-colour',
-      'reading',
-      `No paper or ink can have the colour X ${show(xyz[0])}, Y ${show(xyz[1])}, Z ${show(xyz[2])} (white is 100).`,
-      'Check the numbers and that they were read under D50 with the 2° observer.',
+      '',
+      say('colour.noSurfaceHasIt', { x: figure(xyz[0] * 100, 1), y: figure(xyz[1] * 100, 1), z: figure(xyz[2] * 100, 1) }),
+      say('colour.checkLight'),
     )
   );
 }
@@ -44,10 +46,6 @@ export function smoothestSpectrumNear(xyz: Xyz): { readonly spectrum: Spectrum; 
     } else low = middle;
   }
   return { spectrum: best, moved: high };
-}
-
-function show(v: number): string {
-  return (v * 100).toFixed(1);
 }
 
 function solveSmoothest(xyz: Xyz): Spectrum | undefined {
@@ -102,7 +100,7 @@ function newton(z: Float64Array, xyz: Xyz): boolean {
     }
     for (let i = 0; i < N; i++) off = Math.max(off, Math.abs(F[i]));
     if (off < 1e-11) return true;
-    if (!solveInPlace(J, F)) return false;
+    if (!solveLinear(J, F)) return false;
     for (let i = 0; i < N; i++) {
       const step = i < BANDS ? Math.max(-2, Math.min(2, F[i])) : F[i];
       z[i] -= step;
@@ -110,36 +108,4 @@ function newton(z: Float64Array, xyz: Xyz): boolean {
     }
   }
   return false;
-}
-
-/** Gauss with row pivots; F becomes the solution. */
-function solveInPlace(J: Float64Array, F: Float64Array): boolean {
-  for (let col = 0; col < N; col++) {
-    let pivot = col;
-    for (let row = col + 1; row < N; row++) if (Math.abs(J[row * N + col]) > Math.abs(J[pivot * N + col])) pivot = row;
-    const head = J[pivot * N + col];
-    if (Math.abs(head) < 1e-14) return false;
-    if (pivot !== col) {
-      for (let k = col; k < N; k++) {
-        const kept = J[col * N + k];
-        J[col * N + k] = J[pivot * N + k];
-        J[pivot * N + k] = kept;
-      }
-      const kept = F[col];
-      F[col] = F[pivot];
-      F[pivot] = kept;
-    }
-    for (let row = col + 1; row < N; row++) {
-      const factor = J[row * N + col] / head;
-      if (factor === 0) continue;
-      for (let k = col; k < N; k++) J[row * N + k] -= factor * J[col * N + k];
-      F[row] -= factor * F[col];
-    }
-  }
-  for (let row = N - 1; row >= 0; row--) {
-    let sum = F[row];
-    for (let k = row + 1; k < N; k++) sum -= J[row * N + k] * F[k];
-    F[row] = sum / J[row * N + row];
-  }
-  return true;
 }

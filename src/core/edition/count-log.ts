@@ -1,11 +1,14 @@
+import { faultOf, readFault, type Fault } from './faults.ts';
+
 /**
  * The count at the press: one line an event, only ever added to. Each line carries its number and a check sum, so that a
  * log cut off at any byte (a killed browser, an empty battery) loses at most the one line that was being written.
  */
 export type CountEvent =
   | { readonly kind: 'pull'; readonly run: string; readonly sheet: string; readonly at: string }
-  | { readonly kind: 'spoil'; readonly run: string; readonly sheet: string; readonly at: string; readonly fault?: string }
-  | { readonly kind: 'note'; readonly run: string; readonly sheet: string; readonly at: string; readonly text: string }
+  | ({ readonly kind: 'spoil'; readonly run: string; readonly sheet: string; readonly at: string } & Fault)
+  /** Of a sheet that was spoiled in this run a usual fault tells why. */
+  | ({ readonly kind: 'note'; readonly run: string; readonly sheet: string; readonly at: string } & Fault)
   /** Takes back one event: the number `of`, or the last that still stands. */
   | { readonly kind: 'undo'; readonly run: string; readonly sheet: string; readonly at: string; readonly of?: number };
 
@@ -44,23 +47,26 @@ function readLine(line: string): Counted | undefined {
   if (line[8] !== ' ' || line.slice(0, 8) !== checkSum(body)) return undefined;
   try {
     const parsed: unknown = JSON.parse(body);
-    if (!Array.isArray(parsed) || !Number.isSafeInteger(parsed[0]) || !isEvent(parsed[1])) return undefined;
-    return { number: parsed[0] as number, event: parsed[1] };
+    if (!Array.isArray(parsed) || !Number.isSafeInteger(parsed[0])) return undefined;
+    const event = eventOf(parsed[1]);
+    return event && { number: parsed[0] as number, event };
   } catch {
     return undefined;
   }
 }
 
-function isEvent(value: unknown): value is CountEvent {
-  if (typeof value !== 'object' || value === null) return false;
-  const event = value as Record<string, unknown>;
-  return (
-    ['run', 'sheet', 'at'].every((key) => typeof event[key] === 'string') &&
-    (event.kind === 'pull' ||
-      event.kind === 'spoil' ||
-      (event.kind === 'note' && typeof event.text === 'string') ||
-      (event.kind === 'undo' && (event.of === undefined || Number.isSafeInteger(event.of))))
-  );
+function eventOf(value: unknown): CountEvent | undefined {
+  if (typeof value !== 'object' || value === null) return undefined;
+  const { kind, run, sheet, at, of, ...said } = value as Record<string, unknown>;
+  if (typeof run !== 'string' || typeof sheet !== 'string' || typeof at !== 'string') return undefined;
+  const event = { run, sheet, at };
+  const fault = readFault(said);
+  if (kind === 'pull') return { kind, ...event };
+  if (kind === 'spoil') return { kind, ...event, ...fault };
+  if (kind === 'note') return fault.fault === undefined && fault.text === undefined ? undefined : { kind, ...event, ...fault };
+  if (kind !== 'undo') return undefined;
+  if (of === undefined) return { kind, ...event };
+  return Number.isSafeInteger(of) ? { kind, ...event, of: of as number } : undefined;
 }
 
 /** FNV-1a over UTF-16 units, 32 bits, eight hex digits: enough to tell a cut-off line from a whole one. */
@@ -81,11 +87,16 @@ export interface RunCount {
   readonly spoiled: readonly string[];
 }
 
+export interface SaidOfSheet extends Fault {
+  readonly run: string;
+  readonly at: string;
+}
+
 export interface SheetCount {
   readonly sheet: string;
   readonly runs: readonly string[];
-  readonly faults: readonly { readonly run: string; readonly fault: string; readonly at: string }[];
-  readonly notes: readonly { readonly run: string; readonly text: string; readonly at: string }[];
+  readonly faults: readonly SaidOfSheet[];
+  readonly notes: readonly SaidOfSheet[];
   readonly spoiled: boolean;
 }
 
@@ -111,10 +122,7 @@ export function foldLog(events: readonly Counted[]): CountState {
     if (index >= 0) standing.splice(index, 1);
   }
   const runs = new Map<string, { pulls: number; sheets: string[]; spoiled: string[] }>();
-  const sheets = new Map<
-    string,
-    { runs: string[]; faults: SheetCount['faults'][number][]; notes: SheetCount['notes'][number][]; spoiled: boolean }
-  >();
+  const sheets = new Map<string, { runs: string[]; faults: SaidOfSheet[]; notes: SaidOfSheet[]; spoiled: boolean }>();
   for (const { event } of standing) {
     const run = runs.get(event.run) ?? { pulls: 0, sheets: [], spoiled: [] };
     const sheet = sheets.get(event.sheet) ?? { runs: [], faults: [], notes: [], spoiled: false };
@@ -127,9 +135,11 @@ export function foldLog(events: readonly Counted[]): CountState {
     } else if (event.kind === 'spoil') {
       if (!run.spoiled.includes(event.sheet)) run.spoiled.push(event.sheet);
       sheet.spoiled = true;
-      sheet.faults.push({ run: event.run, fault: event.fault ?? 'spoiled', at: event.at });
+      sheet.faults.push(saidBy(event));
     } else if (event.kind === 'note') {
-      sheet.notes.push({ run: event.run, text: event.text, at: event.at });
+      const unsaid = sheet.faults.findLastIndex((one) => one.run === event.run && one.fault === undefined && one.text === undefined);
+      if (event.fault !== undefined && unsaid >= 0) sheet.faults[unsaid] = saidBy(event);
+      else sheet.notes.push(saidBy(event));
     }
   }
   return {
@@ -138,4 +148,8 @@ export function foldLog(events: readonly Counted[]): CountState {
     standing,
     last: standing.at(-1) ?? null,
   };
+}
+
+function saidBy(event: SaidOfSheet): SaidOfSheet {
+  return { run: event.run, at: event.at, ...faultOf(event) };
 }

@@ -1,7 +1,11 @@
 import { fail } from '../problem.ts';
+import { asWritten, say, sentences, time as minutesOf, type Saying } from '../../words/say.ts';
 import type { DayInput, DayRun } from './day.ts';
 
 export type DayWhat = 'mix' | 'set-up' | 'pull' | 'rack' | 'clean' | 'wait' | 'rest' | 'dry';
+
+/** A screen: by the name that a run gave it, or one of those without a name, numbered from 1. `id` tells them apart. */
+export type DayScreen = { readonly id: string } & ({ readonly name: string } | { readonly number: number });
 
 export interface DayStep {
   /** Minutes from midnight before day 1. */
@@ -14,9 +18,10 @@ export interface DayStep {
   readonly what: DayWhat;
   /** Id of the run; null: none in particular. */
   readonly run: string | null;
-  /** press, table, sink, rack, away, or the name of a screen. */
-  readonly where: string;
-  readonly text: string;
+  readonly where: Saying;
+  /** Setting up and cleaning: which screen. */
+  readonly screen: DayScreen | null;
+  readonly text: Saying;
   /** Pull: first and last sheet in the run's order. */
   readonly sheets: readonly [number, number] | null;
   /** Whose step it is, from 1: 1 pulls. 0: nobody's (sheets that dry). */
@@ -58,8 +63,8 @@ export class Bench {
       fail(
         'day-short',
         'day',
-        `The longest stretch of work is ${Math.round(longest)} min, but one piece of work takes ${Math.ceil(least)} min.`,
-        'Make the day longer, or the set-up shorter.',
+        say('day.tooShort', { longest: minutesOf(longest), least: minutesOf(Math.ceil(least)) }),
+        say('day.longerDay'),
       );
     }
     this.free = Array.from({ length: input.hands ?? 1 }, () => this.windows[0][0]);
@@ -87,12 +92,7 @@ export class Bench {
         if (time < day * 1440 + end - 1e-9) return [day * 1440 + start, day * 1440 + end];
       }
     }
-    return fail(
-      'day-endless',
-      'day',
-      `This work takes more than ${mostDays} days.`,
-      'Print fewer sheets, pull faster or let the ink dry shorter.',
-    );
+    return fail('day-endless', 'day', say('day.endless', { most: mostDays }), say('day.fewerOrFaster'));
   }
 
   /**
@@ -103,14 +103,15 @@ export class Bench {
     readonly what: DayWhat;
     readonly minutes: number;
     readonly run: DayRun;
-    readonly where: string;
-    readonly text: string;
+    /** Left out: at the table. */
+    readonly screen?: DayScreen;
+    readonly text: Saying;
     readonly from?: number;
     readonly before?: number;
     readonly beginBefore?: number;
     readonly idleHands?: boolean;
   }): number | null {
-    const { what, minutes, run, where, text, from = 0, before = Infinity, beginBefore = Infinity } = task;
+    const { what, minutes, run, screen = null, text, from = 0, before = Infinity, beginBefore = Infinity } = task;
     let who = -1;
     let start = Infinity;
     for (let hand = this.free.length - 1; hand >= (task.idleHands ? 1 : 0); hand--) {
@@ -118,8 +119,8 @@ export class Bench {
       if (could < start - 1e-9) [who, start] = [hand, could];
     }
     if (who < 0 || start + minutes > before + 1e-9 || start >= beginBefore) return null;
-    this.idle(who, start, run, 'Wait.');
-    this.add(who, start, start + minutes, what, run.id, where, text, null);
+    this.idle(who, start, run, say('day.wait'));
+    this.add(who, start, start + minutes, what, { run: run.id, where: screen ? sayScreen(screen) : say('day.atTable'), screen, text });
     this.free[who] = start + minutes;
     return this.free[who];
   }
@@ -141,34 +142,35 @@ export class Bench {
   }
 
   waitUntil(time: number, run: DayRun, preparedAt: number, dryingUntil: number): void {
-    this.idle(0, Math.min(time, preparedAt), run, 'Screen not ready yet: cut the next stencil, number the backs.');
-    if (dryingUntil > this.now)
-      this.idle(0, Math.min(time, dryingUntil), run, 'Ink dries: cut the next stencil, read the drawdown, compare sheets.');
-    this.idle(0, time, run, 'Too late to pull this run today: cut the next stencil, tidy up.');
+    this.idle(0, Math.min(time, preparedAt), run, say('day.waitForScreen'));
+    if (dryingUntil > this.now) this.idle(0, Math.min(time, dryingUntil), run, say('day.waitForInk'));
+    this.idle(0, time, run, say('day.tooLateForRun'));
   }
 
   skipToNextWindow(run: DayRun): void {
     const [, end] = this.windowAt(this.now);
     const [start] = this.windowAt(end);
-    this.idle(0, start, run, 'Too late for the next sheet.');
+    this.idle(0, start, run, say('day.tooLateForSheet'));
     this.free[0] = start;
   }
 
   pull(from: number, to: number, run: DayRun, sheets: readonly [number, number], of: number, pause: number, racker: number | null): void {
-    const whole = sheets[1] - sheets[0] + 1 === of;
-    const which = !whole ? `sheets ${sheets[0]}–${sheets[1]} of ${of}` : of === 1 ? 'the one sheet' : `all ${of} sheets`;
-    const what = run.setUpSheets ? `${run.setUpSheets} on newsprint, then ${which}` : which;
-    const pauses = pause > 0.5 ? ` ${Math.round(pause)} min of it are pauses, with the screen flooded.` : '';
-    this.add(0, from, to, 'pull', run.id, 'press', `Pull ${what}.${pauses}`, sheets);
+    const [first, last] = sheets;
+    const which = last - first + 1 === of ? say('day.allSheets', { n: of }) : say('day.sheetsFromTo', { from: first, to: last, of });
+    const text = sentences(
+      run.setUpSheets ? say('day.pullAfterNewsprint', { newsprint: run.setUpSheets, which }) : say('day.pull', { which }),
+      pause > 0.5 && say('day.pauses', { pauses: minutesOf(pause) }),
+    );
+    this.add(0, from, to, 'pull', { run: run.id, where: say('day.atPress'), text, sheets });
     this.free[0] = to;
     if (racker === null) return;
-    this.add(racker, from, to, 'rack', run.id, 'rack', 'Hand sheets in, take them off to the rack, look at every one.', null);
+    this.add(racker, from, to, 'rack', { run: run.id, where: say('day.atRack'), text: say('day.rack') });
     this.free[racker] = to;
   }
 
   lastDrying(until: number): void {
     const idle = Math.max(...this.free);
-    if (until > idle + 0.5) this.add(-1, idle, until, 'dry', null, 'rack', 'The last sheets dry. Hands are free.', null);
+    if (until > idle + 0.5) this.add(-1, idle, until, 'dry', { where: say('day.atRack'), text: say('day.lastDry') });
   }
 
   result(): {
@@ -195,24 +197,18 @@ export class Bench {
   }
 
   /** Fills a hand's time up to `until` with waiting, and with rest where no work is done. Told of the hand that pulls alone. */
-  private idle(hand: number, until: number, run: DayRun, text: string): void {
+  private idle(hand: number, until: number, run: DayRun, text: Saying): void {
     while (until > this.free[hand] + 1e-9) {
       const now = this.free[hand];
       const [start, end] = this.windowAt(now);
       const resting = start > now + 1e-9;
       const stop = Math.min(until, resting ? start : end);
       if (hand === 0 && resting)
-        this.add(
-          hand,
-          now,
-          stop,
-          'rest',
-          null,
-          'away',
-          Math.floor(now / 1440) === Math.floor(stop / 1440) ? 'Rest.' : 'Night; sheets go on drying.',
-          null,
-        );
-      else if (hand === 0) this.add(hand, now, stop, 'wait', run.id, 'table', text, null);
+        this.add(hand, now, stop, 'rest', {
+          where: say('day.away'),
+          text: Math.floor(now / 1440) === Math.floor(stop / 1440) ? say('day.rest') : say('day.night'),
+        });
+      else if (hand === 0) this.add(hand, now, stop, 'wait', { run: run.id, where: say('day.atTable'), text });
       this.free[hand] = stop;
     }
   }
@@ -222,11 +218,9 @@ export class Bench {
     from: number,
     to: number,
     what: DayWhat,
-    run: string | null,
-    where: string,
-    text: string,
-    sheets: readonly [number, number] | null,
+    step: Pick<DayStep, 'where' | 'text'> & Partial<Pick<DayStep, 'run' | 'screen' | 'sheets'>>,
   ): void {
+    const { run = null, where, screen = null, text, sheets = null } = step;
     this.steps.push({
       startMinutes: from,
       endMinutes: to,
@@ -236,11 +230,16 @@ export class Bench {
       what,
       run,
       where,
+      screen,
       text,
       sheets,
       who: hand + 1,
     });
   }
+}
+
+function sayScreen(screen: DayScreen): Saying {
+  return 'name' in screen ? asWritten(screen.name) : say('day.screen', { n: screen.number });
 }
 
 /** `09:35`, to the minute. */

@@ -1,7 +1,8 @@
 import { fail, problem } from '../problem.ts';
 import type { Problem } from '../problem.ts';
+import { figure, name as asName, say } from '../../words/say.ts';
 import { Bench } from './day-bench.ts';
-import type { DayStep } from './day-bench.ts';
+import type { DayScreen, DayStep } from './day-bench.ts';
 import { dryingFactor, openTimeAdvice } from './open-time.ts';
 import type { OpenTime } from './open-time.ts';
 import { studioDefaults } from './defaults.ts';
@@ -110,7 +111,7 @@ function oneDay(input: DayInput, racks: Racks): DayPlan {
   let rackPeak = 0;
   /** Run → when its ink is mixed; run → its screen, and since when it is ready; screen → when it is washed. */
   const mixed = new Map<number, number>();
-  const setUp = new Map<number, { readonly screen: string; readonly ready: number }>();
+  const setUp = new Map<number, { readonly screen: DayScreen; readonly ready: number }>();
   const washed = new Map<string, number>();
   /** Run → when its own stencil came off the press: a second sitting needs the same one. */
   const washedOf = new Map<number, number>();
@@ -125,8 +126,7 @@ function oneDay(input: DayInput, racks: Racks): DayPlan {
             what: 'mix',
             minutes: mixMinutes,
             run: runs[run],
-            where: 'table',
-            text: 'Mix and label the ink, pull a drawdown.',
+            text: say('day.mix'),
             ...limits,
           });
     if (done !== null) mixed.set(run, done);
@@ -140,9 +140,9 @@ function oneDay(input: DayInput, racks: Racks): DayPlan {
             what: 'set-up',
             minutes: setUpMinutes,
             run: runs[run],
-            where: screen,
-            text: 'Stencil, tape, register; a first look on newsprint.',
-            from: Math.max(washed.get(screen) ?? 0, washedOf.get(run) ?? 0),
+            screen,
+            text: say('day.setUp'),
+            from: Math.max(washed.get(screen.id) ?? 0, washedOf.get(run) ?? 0),
             ...limits,
           });
     if (screen !== undefined && ready !== null) setUp.set(run, { screen, ready });
@@ -165,8 +165,7 @@ function oneDay(input: DayInput, racks: Racks): DayPlan {
       mix(index);
       prepare(index);
       const screen =
-        setUp.get(index) ??
-        fail('screens-taken', 'day.screens', `No screen is free for run ${index + 1}.`, 'Name fewer screens, or let runs take any.');
+        setUp.get(index) ?? fail('screens-taken', 'day.screens', say('day.noScreenFree', { run: index + 1 }), say('day.fewerScreenNames'));
       const prepared = Math.max(bench.now, mixed.get(index) ?? 0, screen.ready);
       // Sheets dry, and a place on the rack, for the quicker pace: a slower one comes later and is right too.
       const next = hasSheets.findIndex((some, i) => some && i > index);
@@ -187,8 +186,8 @@ function oneDay(input: DayInput, racks: Racks): DayPlan {
             'warning',
             'rack-full',
             'day.rackPlaces',
-            `Run ${index + 1} (${run.name}) waits for a place on the rack: all ${rackPlaces} are full.`,
-            'Find more places (a line with pegs does), or print fewer sheets in a row.',
+            say('day.waitsForRack', { n: index + 1, run: asName(run.name), places: rackPlaces }),
+            say('day.morePlaces'),
           ),
         );
       const whole = first + (names.length - done) * stroke + cleanMinutes;
@@ -225,11 +224,11 @@ function oneDay(input: DayInput, racks: Racks): DayPlan {
           what: 'clean',
           minutes: cleanMinutes,
           run,
-          where: screen.screen,
-          text: 'Ink back into the jar, wipe, then wash the screen at once.',
+          screen: screen.screen,
+          text: say('day.clean'),
           from: time,
         });
-        washed.set(screen.screen, clean ?? time);
+        washed.set(screen.screen.id, clean ?? time);
         washedOf.set(index, clean ?? time);
         setUp.delete(index);
         sittings++;
@@ -240,11 +239,9 @@ function oneDay(input: DayInput, racks: Racks): DayPlan {
         problem(
           'warning',
           'run-split',
-          `day, run ${index + 1}`,
-          `Run ${index + 1} (${run.name}) is pulled in ${sittings} sittings, the screen washed and set up again between them.`,
-          rackPlaces < names.length
-            ? `Find ${names.length} places on the rack, or use a film stencil that bears washing.`
-            : 'Start earlier, pull faster, or print fewer sheets.',
+          `layers[#${run.id}]`,
+          say('day.split', { n: index + 1, run: asName(run.name), sittings }),
+          rackPlaces < names.length ? say('day.placesOrFilm', { places: names.length }) : say('day.earlierOrFaster'),
         ),
       );
     }
@@ -252,15 +249,7 @@ function oneDay(input: DayInput, racks: Racks): DayPlan {
   const lastSheet = Math.max(0, ...dryAt.values());
   bench.lastDrying(lastSheet);
   if (rackPeak >= rackPlaces && !problems.some((one) => one.code === 'rack-full')) {
-    problems.push(
-      problem(
-        'warning',
-        'rack-full',
-        'day.rackPlaces',
-        `All ${rackPlaces} places of the rack are taken at the fullest moment.`,
-        'Keep a line with pegs ready, or take dry sheets off as you go.',
-      ),
-    );
+    problems.push(problem('warning', 'rack-full', 'day.rackPlaces', say('day.rackFull', { places: rackPlaces }), say('day.lineWithPegs')));
   }
   const result = bench.result();
   return {
@@ -280,23 +269,27 @@ function oneDay(input: DayInput, racks: Racks): DayPlan {
 function freeScreen(
   input: DayInput,
   run: number,
-  setUp: ReadonlyMap<number, { readonly screen: string }>,
+  setUp: ReadonlyMap<number, { readonly screen: DayScreen }>,
   washed: ReadonlyMap<string, number>,
-): string | undefined {
-  const taken = new Set([...setUp.values()].map((one) => one.screen));
-  const named = [...new Set(input.runs.flatMap((one) => one.screen ?? []))];
+): DayScreen | undefined {
+  const taken = new Set([...setUp.values()].map((one) => one.screen.id));
+  const named = [...new Set(input.runs.flatMap((one) => one.screen ?? []))].map(screenNamed);
   const own = input.runs[run].screen;
-  if (own !== undefined) return taken.has(own) ? undefined : own;
-  const all = [...named, ...Array.from({ length: Math.max(0, input.screens - named.length) }, (_, i) => `screen ${named.length + i + 1}`)];
-  const soonest = (screens: readonly string[]): string | undefined =>
-    screens.reduce<string | undefined>(
-      (best, screen) => (best === undefined || (washed.get(screen) ?? 0) < (washed.get(best) ?? 0) ? screen : best),
-      undefined,
-    );
-  const free = all.filter((screen) => !taken.has(screen));
+  if (own !== undefined) return taken.has(screenNamed(own).id) ? undefined : screenNamed(own);
+  const others = Array.from({ length: Math.max(0, input.screens - named.length) }, (_, i) => screenOf(named.length + i + 1));
+  const soonest = (screens: readonly DayScreen[]): DayScreen | undefined =>
+    screens
+      .filter((screen) => !taken.has(screen.id))
+      .reduce<DayScreen | undefined>(
+        (best, screen) => (best === undefined || (washed.get(screen.id) ?? 0) < (washed.get(best.id) ?? 0) ? screen : best),
+        undefined,
+      );
   // A screen that a run before its pull still waits for by name is left to it.
-  return soonest(free.filter((screen) => !named.includes(screen))) ?? soonest(free);
+  return soonest(others) ?? soonest(named);
 }
+
+const screenNamed = (name: string): DayScreen => ({ id: `named ${name}`, name });
+const screenOf = (number: number): DayScreen => ({ id: String(number), number });
 
 function sheetNames(run: DayRun): readonly string[] {
   return typeof run.sheets === 'number' ? Array.from({ length: run.sheets }, (_, i) => String(i + 1)) : run.sheets;
@@ -308,47 +301,44 @@ function insert(sorted: number[], value: number): void {
   sorted.splice(at, 0, value);
 }
 
+const mostSheets = 20_000;
+
 function check(input: DayInput): void {
-  const { runs, rackPlaces, startHour, endHour, setUpMinutes, cleanMinutes } = input;
-  if (runs.length === 0) fail('no-runs', 'layers', 'There is no run to plan a day for.', 'Add a layer.');
-  if (!(rackPlaces >= 1))
-    fail(
-      'rack-none',
-      'day.rackPlaces',
-      'The rack has no place: the first sheet has nowhere to dry.',
-      'Count the places where a wet sheet can lie or hang; a line with pegs counts.',
-    );
-  if (!(input.screens >= 1))
-    fail('screens-none', 'day.screens', 'Without a screen nothing is printed.', 'Say how many screens you have, at least 1.');
-  if (!(input.pullsPerHour > 0 && input.pullsPerHour <= 3600))
-    fail('pace', 'day.pullsPerHour', `${input.pullsPerHour} pulls an hour is no pace.`, 'Alone 30 to 60 an hour is usual.');
-  const { hands = 1, pullsPerHourHelped } = input;
+  const { runs, rackPlaces, startHour, endHour, hands = 1, pullsPerHourHelped } = input;
+  const number = (value: number): ReturnType<typeof figure> => figure(value, 2, false);
+  const isPace = (pulls: number): boolean => pulls > 0 && pulls <= 3600;
+  if (runs.length === 0) fail('no-runs', 'layers', say('day.noRuns'), say('day.addLayer'));
+  if (!(rackPlaces >= 1)) fail('rack-none', 'day.rackPlaces', say('day.rackNone'), say('day.countPlaces'));
+  if (!(input.screens >= 1)) fail('screens-none', 'day.screens', say('day.noScreen'), say('day.sayScreens'));
+  if (!isPace(input.pullsPerHour))
+    fail('pace', 'day.pullsPerHour', say('day.paceImpossible', { pulls: number(input.pullsPerHour) }), say('day.usualAlone'));
   if (!(Number.isInteger(hands) && hands >= 1 && hands <= 20))
-    fail('hands', 'day.hands', `${hands} people cannot print.`, 'Say how many are at work, at least 1.');
-  if (pullsPerHourHelped !== undefined && !(pullsPerHourHelped > 0 && pullsPerHourHelped <= 3600))
-    fail(
-      'pace',
-      'day.pullsPerHourHelped',
-      `${pullsPerHourHelped} pulls an hour is no pace.`,
-      'With someone racking 45 to 90 an hour is usual.',
-    );
+    fail('hands', 'day.hands', say('day.handsImpossible', { hands: number(hands) }), say('day.sayHands'));
+  if (pullsPerHourHelped !== undefined && !isPace(pullsPerHourHelped))
+    fail('pace', 'day.pullsPerHourHelped', say('day.paceImpossible', { pulls: number(pullsPerHourHelped) }), say('day.usualHelped'));
   if (!(startHour >= 0 && endHour <= 24 && endHour > startHour))
-    fail('day-hours', 'day', `A day from ${startHour} to ${endHour} has no hours.`, 'Let the day end after it starts.');
-  for (const [key, value] of [
-    ['setUpMinutes', setUpMinutes],
-    ['cleanMinutes', cleanMinutes],
-    ['dryMinutes', input.dryMinutes],
-    ['mixMinutesPerRun', input.mixMinutesPerRun ?? 0],
-    ...runs.map((run) => ['dryMinutes', run.dryMinutes ?? 0] as const),
+    fail('day-hours', 'day.endHour', say('day.hoursImpossible', { from: number(startHour), to: number(endHour) }), say('day.laterEnd'));
+  for (const [path, value] of [
+    ['day.setUpMinutes', input.setUpMinutes],
+    ['day.cleanMinutes', input.cleanMinutes],
+    ['day.dryMinutes', input.dryMinutes],
+    ['day', input.mixMinutesPerRun ?? 0],
+    ...runs.map((run) => [`layers[#${run.id}]`, run.dryMinutes ?? 0] as const),
   ] as const) {
     if (!(value >= 0 && value <= 10000))
-      fail('minutes', `day.${key}`, `${value} minutes cannot be planned with.`, 'Give minutes, nought or more.');
+      fail('minutes', path, say('day.minutesImpossible', { minutes: number(value) }), say('day.giveMinutes'));
   }
-  runs.forEach((run, i) => {
-    const count = typeof run.sheets === 'number' ? run.sheets : run.sheets.length;
-    if (!(Number.isInteger(count) && count >= 0 && count <= 20000))
-      fail('sheets', `layers[${i}]`, `${count} sheets cannot go through run ${i + 1}.`, 'Give a whole number up to 20000.');
-    if (typeof run.sheets !== 'number' && new Set(run.sheets).size !== count)
-      fail('sheet-twice', `layers[${i}]`, `A sheet is named twice in run ${i + 1}.`, 'Name every sheet once.');
+  runs.forEach(({ id, sheets }, i) => {
+    const run = i + 1;
+    const count = typeof sheets === 'number' ? sheets : sheets.length;
+    if (!(Number.isInteger(count) && count >= 0 && count <= mostSheets))
+      fail(
+        'sheets',
+        `layers[#${id}]`,
+        say('day.sheetsImpossible', { sheets: number(count), run }),
+        say('day.wholeNumberTo', { most: mostSheets }),
+      );
+    if (typeof sheets !== 'number' && new Set(sheets).size !== count)
+      fail('sheet-twice', `layers[#${id}]`, say('day.sheetTwice', { run }), say('day.nameOnce'));
   });
 }

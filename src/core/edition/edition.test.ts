@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { ProblemError } from '../problem.ts';
+import { inEnglish, refusedBy } from '../../../test/said.ts';
+import { asWritten, languages, say, tell, type Saying } from '../../words/index.ts';
 import {
   cautions,
   cautionsFor,
@@ -19,24 +20,19 @@ import {
   planSheets,
   readLog,
   registerRows,
+  sayFault,
   sheetsFromCount,
   sheetsToStart,
   teachingHandout,
+  usualFaults,
   writeCsv,
 } from './index.ts';
 import type { CountEvent, DayInput, RecordFacts, Sheet } from './index.ts';
 
 const codeOf = (act: () => unknown): string => {
-  try {
-    act();
-  } catch (error) {
-    if (error instanceof ProblemError) {
-      expect(error.problems[0].advice).not.toBe('');
-      return error.problems[0].code;
-    }
-    throw error;
-  }
-  return 'nothing refused';
+  const [{ code, advice }] = refusedBy(act);
+  expect(inEnglish(advice)).toMatch(/^[A-Z].+\.$/);
+  return code;
 };
 
 const proofs = { artistsProofShare: 0.1, batProofs: 1, printersProofs: 1, horsCommerce: 0 };
@@ -149,7 +145,8 @@ describe('the day', () => {
   test('runs that share a named screen wait for its washing', () => {
     const plan = planDay({ ...input, screens: 3, dryMinutes: 200, runs: input.runs.map((run) => ({ ...run, screen: 'fine' })) });
     const setUps = plan.steps.filter((step) => step.what === 'set-up');
-    expect(setUps.every((step) => step.where === 'fine')).toBe(true);
+    expect(setUps.map((step) => inEnglish(step.where))).toEqual(['fine', 'fine', 'fine']);
+    expect(setUps.every((step) => step.screen?.id === setUps[0].screen?.id)).toBe(true);
     const firstClean = plan.steps.find((step) => step.what === 'clean')!;
     expect(setUps[1].startMinutes).toBeGreaterThanOrEqual(firstClean.endMinutes);
   });
@@ -201,8 +198,8 @@ describe('the edition', () => {
     sheet('best', { kept: 'bat' }),
     sheet('early', { runs: ['sky'], kept: 'state' }),
     sheet('trial', { kept: 'colour-trial' }),
-    sheet('smudged', { faults: [{ run: 'kelp', fault: 'smudge', rejects: true }] }),
-    sheet('speck', { faults: [{ run: 'kelp', fault: 'speck', rejects: false }] }),
+    sheet('smudged', { faults: [{ run: 'kelp', text: 'smudge', rejects: true }] }),
+    sheet('speck', { faults: [{ run: 'kelp', text: 'speck', rejects: false }] }),
     sheet('news', { kept: 'set-up' }),
     sheet('end', { kept: 'cancellation' }),
     sheet('lost', { runs: ['sky'] }),
@@ -214,26 +211,27 @@ describe('the edition', () => {
     proofs: { ...proofs, artistsProofShare: 0.3, horsCommerce: 0 },
     papersAre: 'sub-editions',
   });
-  const written = (id: string): string => edition.sheets.find((one) => one.sheet.id === id)!.text;
+  const penciled = (one: { readonly text: Saying | null }): string => (one.text ? inEnglish(one.text) : '');
+  const written = (id: string): string => penciled(edition.sheets.find((one) => one.sheet.id === id)!);
   const facts: RecordFacts = {
     title: 'Tide pool',
     artist: 'A. Printer',
     year: 2025,
-    imageSize: '180 × 240 mm',
-    papers: [{ id: 'smooth', name: 'Smooth white', size: '250 × 320 mm' }],
+    imageMm: [180, 240],
+    papers: [{ id: 'smooth', name: 'Smooth white', sizeMm: [250, 320] }],
     workshop: 'the back room',
     master: 'cancelled',
     posthumous: false,
     layers: [
-      { name: 'Sky', stencil: 'tide, piece', ink: 'shell', recipe: '45 : 55', mesh: '77-48' },
-      { name: 'Kelp', stencil: 'kelp, window', ink: 'weed', recipe: '85 : 15', mesh: '77-48' },
+      { name: 'Sky', stencil: asWritten('tide'), ink: asWritten('shell'), recipe: asWritten('45 : 55'), mesh: asWritten('77-48') },
+      { name: 'Kelp', stencil: asWritten('kelp'), ink: asWritten('weed'), recipe: asWritten('85 : 15'), mesh: asWritten('77-48') },
     ],
   };
 
   test('the pencil writes numbers, proofs, states and trials', () => {
     expect(written('best')).toBe('B.A.T.');
     expect(written('s1')).toBe('1/6');
-    expect(edition.sheets.filter((one) => one.kind === 'artists').map((one) => one.text)).toEqual(['A/P I/II', 'A/P II/II']);
+    expect(edition.sheets.filter((one) => one.kind === 'artists').map(penciled)).toEqual(['A/P I/II', 'A/P II/II']);
     expect(written('early')).toBe('State I');
     expect(written('trial')).toBe('Colour trial');
     expect(written('end')).toBe('Cancellation proof');
@@ -255,14 +253,14 @@ describe('the edition', () => {
 
   test('the record tells what is known and leaves lines for the rest', () => {
     const record = documentationSheet(facts, edition);
-    expect(record.fields.find((field) => field.id === 'edition')!.value).toBe(
+    expect(inEnglish(record.fields.find((field) => field.id === 'edition')!.value!)).toBe(
       '6 numbered, 2 A/P, 1 B.A.T., 1 P/P, 1 state proof, 1 colour trial',
     );
-    expect(record.problems.map((one) => one.path)).toEqual(['record.other', 'record.printer']);
+    expect(record.problems.map((one) => one.path)).toEqual(['edition.record.otherEditions', 'edition.record.printer']);
     expect(record.rejected).toBe(2);
-    expect(record.footing).toContain('2 rejected, 1 good one without a number');
-    expect(colophon(facts, edition)).toMatch(
-      /^Tide pool, by A\. Printer, 2025\. Screenprint in two runs .* on Smooth white\. .* at the back room\. The stencils were cancelled/,
+    expect(inEnglish(record.footing)).toContain('2 rejected, 1 good one without a number');
+    expect(inEnglish(colophon(facts, edition))).toMatch(
+      /^Tide pool, by A\. Printer, 2025\. Screenprint in two runs .* on Smooth white\. Image 180 × 240\u00a0mm\. .* at the back room\. The stencils were cancelled/,
     );
     expect(documentationSheet({ ...facts, master: 'kept' }, edition).problems.map((one) => one.code)).toContain('cancellation-mismatch');
     expect(cancellationSteps.length).toBeGreaterThan(2);
@@ -270,15 +268,16 @@ describe('the edition', () => {
 
   test('labels for what is signed, a row for every sheet', () => {
     expect(labelsFor(facts, edition)).toHaveLength(13);
-    expect(labelsFor(facts, edition)[0].lines).toEqual([
-      'Tide pool, 2025',
-      'A. Printer',
-      '1/6',
-      'Screenprint, 180 × 240 mm, on Smooth white',
+    expect(labelsFor(facts, edition)[0].lines.map(({ what, text }) => [what, inEnglish(text)])).toEqual([
+      ['title', 'Tide pool, 2025'],
+      ['artist', 'A. Printer'],
+      ['mark', '1/6'],
+      ['medium', 'Screenprint, 180 × 240\u00a0mm, on Smooth white'],
     ]);
-    const rows = registerRows(facts, edition);
+    const rows = registerRows(facts, edition, inEnglish);
     expect(rows).toHaveLength(sheets.length + 1);
     expect(new Set(rows.map((row) => row.length)).size).toBe(1);
+    expect(rows.find(([id]) => id === 'smudged')![7]).toBe('kelp: smudge');
     expect(writeCsv([['a "b"', '=1+1', '-3']])).toBe('"a ""b""",\'=1+1,-3\r\n');
   });
 });
@@ -288,7 +287,7 @@ describe('the count at the press', () => {
   const events: CountEvent[] = [
     { kind: 'pull', run: 'sky', sheet: '1', at },
     { kind: 'pull', run: 'sky', sheet: '2', at },
-    { kind: 'spoil', run: 'sky', sheet: '2', at, fault: 'stuck to the stencil' },
+    { kind: 'spoil', run: 'sky', sheet: '2', at, text: 'stuck to the stencil' },
     { kind: 'pull', run: 'sky', sheet: '3', at },
     { kind: 'undo', run: 'sky', sheet: '3', at },
     { kind: 'note', run: 'sky', sheet: '1', at, text: 'light at the corner' },
@@ -318,7 +317,7 @@ describe('the count at the press', () => {
         proofs: { ...proofs, batProofs: 0, artistsProofShare: 0, printersProofs: 0 },
         papersAre: 'varied',
       }).sheets.map((one) => one.text),
-    ).toEqual(['E.V. 1/1', '']);
+    ).toEqual([say('edition.markVaried', { number: 1, of: 1 }), null]);
   });
 
   test('an undo can name an older event', () => {
@@ -327,35 +326,111 @@ describe('the count at the press', () => {
   });
 });
 
+describe('faults', () => {
+  const at = '2025-05-01T10:00:00Z';
+  const spoiled: CountEvent = { kind: 'spoil', run: 'sky', sheet: '1', at };
+  const lifeOf = (text: string) => foldLog(readLog(text).events).sheets[0];
+  /** A line as counts of before wrote it. */
+  const oldLine = (number: number, event: unknown): string => logLine(number, event as CountEvent);
+
+  test('a usual fault is kept by its id and said in every language', () => {
+    const line = logLine(1, { ...spoiled, fault: 'off-register' });
+    expect(line).toContain('"fault":"off-register"');
+    const [{ event }] = readLog(line).events;
+    expect(event).toEqual({ ...spoiled, fault: 'off-register' });
+    for (const { id } of languages)
+      for (const fault of usualFaults) expect(tell(sayFault({ fault }), { language: id, units: 'mm' })).not.toMatch(/\w\.\w/);
+    expect(tell(sayFault({ fault: 'off-register' }), { language: 'de', units: 'mm' })).toBe('Passer stimmt nicht');
+  });
+
+  test('what the printmaker wrote stands as written, in every language', () => {
+    const life = lifeOf(logLine(1, { ...spoiled, text: 'cat walked over it' }));
+    expect(tell(sayFault(life.faults[0]), { language: 'de', units: 'mm' })).toBe('cat walked over it');
+    expect(inEnglish(sayFault({}))).toBe('spoiled');
+  });
+
+  test('a count of before is read: its English and German words are the usual faults, others stay', () => {
+    const words = (kept: object): unknown => readLog(oldLine(1, { ...spoiled, ...kept })).events[0].event;
+    expect(words({ fault: 'off register' })).toEqual({ ...spoiled, fault: 'off-register' });
+    expect(words({ fault: 'verschmiert' })).toEqual({ ...spoiled, fault: 'smeared' });
+    expect(words({ fault: 'smudged' })).toEqual({ ...spoiled, text: 'smudged' });
+    const german = ['Passer stimmt nicht', 'verschmiert', 'Klecks', 'zu wenig Farbe', 'geknickt', 'Fingerabdruck'];
+    const english = ['off register', 'smeared', 'blot', 'thin ink', 'creased', 'fingerprint'];
+    for (const all of [german, english])
+      expect(all.map((text) => readLog(oldLine(1, { ...spoiled, kind: 'note', text })).events[0].event)).toEqual(
+        usualFaults.map((fault) => ({ ...spoiled, kind: 'note', fault })),
+      );
+  });
+
+  test('a fault named after the sheet was spoiled tells why; on a good sheet it is a note', () => {
+    const named: CountEvent = { kind: 'note', run: 'sky', sheet: '1', at, fault: 'blot' };
+    expect(lifeOf(logLine(1, spoiled) + logLine(2, named))).toMatchObject({ faults: [{ run: 'sky', fault: 'blot' }], notes: [] });
+    expect(lifeOf(logLine(1, { ...spoiled, kind: 'pull' }) + logLine(2, named))).toMatchObject({ faults: [], notes: [{ fault: 'blot' }] });
+    // Another run, another matter; and a second fault does not wipe out the first.
+    expect(lifeOf(logLine(1, spoiled) + logLine(2, { ...named, run: 'kelp' })).notes).toHaveLength(1);
+    expect(lifeOf(logLine(1, spoiled) + logLine(2, named) + logLine(3, { ...named, fault: 'creased' }))).toMatchObject({
+      faults: [{ fault: 'blot' }],
+      notes: [{ fault: 'creased' }],
+    });
+  });
+});
+
 describe('hand-out and cautions', () => {
   test('the hand-out has a step for each run, this job’s numbers, and a blank version', () => {
     const handout = teachingHandout({
       title: 'Tide pool',
-      imageSize: '180 × 240 mm',
-      sheetSize: '250 × 320 mm',
-      mesh: '77-48',
-      registerText: 'Three stops.',
-      gapText: 'Gap 2 mm.',
+      imageMm: [180, 240],
+      sheetMm: [250, 320],
+      mesh: asWritten('77-48'),
+      register: asWritten('Three stops.'),
+      gap: asWritten('Gap 2 mm.'),
       dryMinutes: 48.6,
       setUpSheets: 3,
       layers: [
-        { id: 'sky', name: 'Sky', side: 'piece', material: 'Coated paper', ink: 'Shell pink', recipe: '45 : 55', grams: '60 g' },
-        { id: 'foam', name: 'Foam', side: 'window', material: 'Film', ink: null, recipe: '', grams: '40 g' },
+        {
+          id: 'sky',
+          name: 'Sky',
+          stencil: asWritten('piece in coated paper'),
+          material: { id: 'paper', name: asWritten('Coated paper') },
+          ink: { id: 'pink', name: asWritten('Shell pink') },
+          recipe: asWritten('45 : 55'),
+          amount: asWritten('60 g'),
+        },
+        {
+          id: 'foam',
+          name: 'Foam',
+          stencil: asWritten('window in film'),
+          material: { id: 'film', name: asWritten('Film') },
+          ink: null,
+          recipe: null,
+          amount: asWritten('40 g'),
+          lookFor: 'the rim',
+        },
       ],
       papers: [{ name: 'Smooth white', sheets: 20 }],
     });
     expect(handout.steps.map((step) => step.number)).toEqual(handout.steps.map((_, i) => i + 1));
-    expect(handout.steps.filter((step) => step.title.startsWith('Run'))).toHaveLength(2);
-    expect(handout.steps.find((step) => step.title === 'Run 1: Sky')!.text).toContain('Dry for 49 min');
-    expect(handout.steps.find((step) => step.title === 'Run 2: Foam')!.text).toContain('ink open');
-    expect(handout.bring).toContain('6 sheets of newsprint, to set up with');
+    const runs = handout.steps.filter((step) => step.picture.kind === 'after').map((step) => [inEnglish(step.title), inEnglish(step.text)]);
+    expect(runs).toEqual([
+      [
+        'Run 1: Sky',
+        'Piece in coated paper; Shell pink, 45 : 55; 60 g. 3 on newsprint first, then every sheet in the same order. Dry for 49\u00a0min.',
+      ],
+      [
+        'Run 2: Foam',
+        'Window in film; ink open: choose; 40 g. 3 on newsprint first, then every sheet in the same order. Look for: the rim',
+      ],
+    ]);
+    expect(handout.bring.map((one) => inEnglish(one))).toContain('6 sheets of newsprint, to set up with');
+    expect(inEnglish(handout.intro)).toBe('A print in 2 runs, 180 × 240\u00a0mm on sheets of 250 × 320\u00a0mm.');
+    expect(inEnglish(handout.intro, { language: 'en', units: 'in' })).toContain('7.087 × 9.449\u00a0in');
     expect(handout.blank.table.rows).toBe(5);
   });
 
   test('cautions stand where the risk is, short, and defer to labels', () => {
     expect(new Set(cautions.map((one) => one.id)).size).toBe(cautions.length);
-    for (const caution of cautions) expect(caution.text.length).toBeLessThan(260);
+    for (const caution of cautions) expect(inEnglish(caution.text).length).toBeLessThan(260);
     expect(cautionsFor('cut').map((one) => one.id)).toEqual(['blades']);
-    expect(cautions.filter((one) => /label|local/.test(one.text)).length).toBeGreaterThanOrEqual(5);
+    expect(cautions.filter((one) => /label|local/.test(inEnglish(one.text))).length).toBeGreaterThanOrEqual(5);
   });
 });

@@ -1,4 +1,5 @@
 import type { CountState } from './count-log.ts';
+import { faultOf } from './faults.ts';
 import type { Sheet } from './numbering.ts';
 
 /**
@@ -18,7 +19,7 @@ export function sheetsFromCount(
     return {
       ...one,
       runs: runs.filter((run) => life?.runs.includes(run)),
-      faults: (life?.faults ?? []).map(({ run, fault }) => ({ run, fault, rejects: true })),
+      faults: (life?.faults ?? []).map((one) => ({ run: one.run, ...faultOf(one), rejects: true })),
     };
   });
 }

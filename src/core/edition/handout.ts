@@ -1,25 +1,28 @@
+import { lengths, list, name as asName, say, sentences, time as minutesOf, type Saying } from '../../words/say.ts';
 import { cautionsFor } from './cautions.ts';
 import type { Caution } from './cautions.ts';
 
-/** What the teaching hand-out needs of a job, in words ready to print. */
+/** What the teaching hand-out needs of a job. */
 export interface HandoutInput {
   readonly title: string;
   readonly maker?: string;
-  readonly imageSize: string;
-  readonly sheetSize: string;
-  readonly mesh: string;
-  readonly registerText: string;
-  readonly gapText: string;
+  readonly imageMm: readonly [number, number];
+  readonly sheetMm: readonly [number, number];
+  readonly mesh: Saying;
+  readonly register: Saying;
+  readonly gap: Saying;
   readonly dryMinutes: number;
   readonly setUpSheets: number;
   readonly layers: readonly {
     readonly id: string;
     readonly name: string;
-    readonly side: 'window' | 'piece';
-    readonly material: string;
-    readonly ink: string | null;
-    readonly recipe: string;
-    readonly grams: string;
+    /** `window in film`. */
+    readonly stencil: Saying;
+    readonly material: { readonly id: string; readonly name: Saying };
+    /** null while it is open. */
+    readonly ink: { readonly id: string; readonly name: Saying } | null;
+    readonly recipe: Saying | null;
+    readonly amount: Saying;
     readonly lookFor?: string;
   }[];
   readonly papers: readonly { readonly name: string; readonly sheets: number }[];
@@ -27,8 +30,8 @@ export interface HandoutInput {
 
 export interface HandoutStep {
   readonly number: number;
-  readonly title: string;
-  readonly text: string;
+  readonly title: Saying;
+  readonly text: Saying;
   /** Which of the job's own pictures stands beside it. */
   readonly picture:
     | { readonly kind: 'none' | 'overlaps' | 'fit' | 'stops' | 'final' }
@@ -37,90 +40,122 @@ export interface HandoutStep {
 }
 
 export interface Handout {
+  /** The job's. */
   readonly title: string;
-  readonly intro: string;
-  readonly bring: readonly string[];
+  readonly intro: Saying;
+  readonly bring: readonly Saying[];
   readonly steps: readonly HandoutStep[];
   /** The blank version: same order, nothing filled in. */
   readonly blank: {
-    readonly title: string;
-    readonly lines: readonly string[];
-    readonly table: { readonly head: readonly string[]; readonly rows: number };
+    readonly title: Saying;
+    readonly lines: readonly Saying[];
+    readonly table: { readonly head: readonly Saying[]; readonly rows: number };
   };
 }
 
 /** A hand-out for a class, from this job's own pictures and numbers, and a blank one to fill in. */
 export function teachingHandout(input: HandoutInput): Handout {
-  const { layers, papers } = input;
-  const materials = [...new Set(layers.map((layer) => layer.material))];
-  const inks = [...new Set(layers.flatMap((layer) => layer.ink ?? []))];
+  const { layers, papers, setUpSheets } = input;
+  const materials = namesOf(layers.map((layer) => layer.material));
+  const inks = namesOf(layers.flatMap((layer) => layer.ink ?? []));
   const steps: Omit<HandoutStep, 'number'>[] = [
+    { title: say('record.lookFirst'), text: say('record.lookFirstText'), picture: { kind: 'overlaps' }, cautions: [] },
     {
-      title: 'Look first',
-      text: 'Which colours lie over one another, and which pot holds none of them? Find the overlaps on the chart.',
-      picture: { kind: 'overlaps' },
-      cautions: [],
-    },
-    {
-      title: 'Cut the stencils',
-      text: `${layers.length} stencils from ${materials.join(', ')}. A window prints through its opening, a piece prints around itself; one cut gives both.`,
+      title: say('record.cutStencils'),
+      text: say('record.cutStencilsText', { n: layers.length, materials: list(materials, 'comma') }),
       picture: layers[0] ? { kind: 'stencil', layer: layers[0].id } : { kind: 'none' },
       cautions: cautionsFor('cut'),
     },
     {
-      title: 'Mix the inks',
-      text: `${inks.join(', ') || 'Inks still open'}. Weigh, stir, pull a drawdown on the same paper and judge it dry.`,
+      title: say('record.mixInks'),
+      text: say('record.mixInksText', { inks: inks.length > 0 ? list(inks, 'comma') : undefined }),
       picture: { kind: 'none' },
       cautions: cautionsFor('mix'),
     },
     {
-      title: 'Set up screen and stops',
-      text: `Mesh ${input.mesh}. ${input.gapText} ${input.registerText}`,
+      title: say('record.setUpScreen'),
+      text: sentences(say('record.meshIs', { mesh: input.mesh }), input.gap, input.register),
       picture: { kind: 'stops' },
       cautions: cautionsFor('press'),
     },
     ...layers.map(
       (layer, i): Omit<HandoutStep, 'number'> => ({
-        title: `Run ${i + 1}: ${layer.name}`,
-        text: `${layer.side === 'window' ? 'Window' : 'Piece'} in ${layer.material}; ${layer.ink ?? 'ink open: choose'}${layer.recipe ? `, ${layer.recipe}` : ''}; ${layer.grams}. ${input.setUpSheets} on newsprint first, then every sheet in the same order.${layer.lookFor ? ` Look for: ${layer.lookFor}` : ''}${i < layers.length - 1 ? ` Dry for ${Math.round(input.dryMinutes)} min.` : ''}`,
+        title: say('record.runTitle', { run: i + 1, layer: asName(layer.name) }),
+        text: sentences(
+          say('record.runPot', {
+            stencil: layer.stencil,
+            ink: layer.ink?.name,
+            recipe: layer.recipe ?? undefined,
+            amount: layer.amount,
+          }),
+          setUpSheets > 0 ? say('record.newsprintFirst', { n: setUpSheets }) : say('record.sameOrder'),
+          layer.lookFor ? say('record.lookFor', { note: asName(layer.lookFor) }) : null,
+          i < layers.length - 1 && say('record.dryFor', { time: minutesOf(input.dryMinutes) }),
+        ),
         picture: { kind: 'after', layer: layer.id },
         cautions: [],
       }),
     ),
     {
-      title: 'Clean up',
-      text: 'Ink back into labelled jars; wash the screen before anything else is done with it. Film stencils are washed and hung; paper ones are done.',
+      title: say('record.cleanUp'),
+      text: say('record.cleanUpText'),
       picture: { kind: 'none' },
       cautions: cautionsFor('clean', 'store'),
     },
     {
-      title: 'Choose and sign',
-      text: 'Lay all sheets out, compare each with the one chosen as the measure (B.A.T.), number the good ones in pencil. The order of numbers means nothing.',
+      title: say('record.chooseAndSign'),
+      text: say('record.chooseAndSignText'),
       picture: { kind: 'final' },
       cautions: cautionsFor('rack'),
     },
   ];
   return {
     title: input.title,
-    intro: `A print in ${layers.length} runs, ${input.imageSize} on sheets of ${input.sheetSize}${input.maker ? `, after a job by ${input.maker}` : ''}.`,
+    intro: say('record.intro', {
+      runs: layers.length,
+      image: lengths(input.imageMm),
+      sheet: lengths(input.sheetMm),
+      maker: input.maker ? asName(input.maker) : undefined,
+    }),
     bring: [
-      ...papers.map((paper) => `${paper.sheets} sheets: ${paper.name}`),
-      `${input.setUpSheets * layers.length} sheets of newsprint, to set up with`,
-      ...materials.map((material) => `stencil material: ${material}`),
-      ...inks.map((ink) => `ink: ${ink}`),
-      'transparent base, scales, jars with lids, labels',
-      'knife with fresh blades, steel rule, cutting mat',
-      'screen, squeegee, tape, stops, risers',
-      'pencil, apron, gloves, rags',
+      ...papers.map((paper) => say('record.bringPaper', { n: paper.sheets, paper: asName(paper.name) })),
+      ...(setUpSheets > 0 ? [say('record.bringNewsprint', { n: setUpSheets * layers.length })] : []),
+      ...materials.map((material) => say('record.bringMaterial', { material })),
+      ...inks.map((ink) => say('record.bringInk', { ink })),
+      say('record.bringBase'),
+      say('record.bringKnife'),
+      say('record.bringScreen'),
+      say('record.bringPencil'),
     ],
     steps: steps.map((step, i) => ({ number: i + 1, ...step })),
     blank: {
-      title: 'My print',
-      lines: ['Title', 'Name', 'Size of the image', 'Paper and number of sheets', 'Mesh', 'Gap', 'Date'],
+      title: say('record.myPrint'),
+      lines: [
+        say('record.title'),
+        say('record.yourName'),
+        say('record.imageSize'),
+        say('record.paperAndSheets'),
+        say('record.meshHead'),
+        say('record.gapHead'),
+        say('record.dateHead'),
+      ],
       table: {
-        head: ['Run', 'Stencil: window or piece', 'Ink and base, parts', 'Grams', 'Sheets in', 'Sheets good', 'What I saw'],
+        head: [
+          say('record.runHead'),
+          say('record.stencilHead'),
+          say('record.potHead'),
+          say('record.gramsHead'),
+          say('record.sheetsIn'),
+          say('record.sheetsGood'),
+          say('record.whatISaw'),
+        ],
         rows: Math.max(5, Math.min(8, layers.length)),
       },
     },
   };
+}
+
+/** The names of things, each thing once. */
+function namesOf(things: readonly { readonly id: string; readonly name: Saying }[]): readonly Saying[] {
+  return [...new Map(things.map((one) => [one.id, one.name])).values()];
 }

@@ -1,11 +1,12 @@
 import { fail, problem } from '../problem.ts';
 import type { Problem } from '../problem.ts';
+import { name as asName, say, type Saying } from '../../words/say.ts';
+import type { Fault } from './faults.ts';
 import { proofsFor } from './sheets.ts';
 import type { ProofWishes } from './sheets.ts';
 
-export interface SheetFault {
+export interface SheetFault extends Fault {
   readonly run: string;
-  readonly fault: string;
   /** A fault that keeps the sheet out of the edition. */
   readonly rejects: boolean;
 }
@@ -38,8 +39,8 @@ export type MarkKind =
 export interface NumberedSheet {
   readonly sheet: Sheet;
   readonly kind: MarkKind;
-  /** What the pencil writes; empty for sheets that are not signed. */
-  readonly text: string;
+  /** What the pencil writes; null for sheets that are not signed. */
+  readonly text: Saying | null;
   /** Within its kind (and paper, for sub-editions), from 1. */
   readonly number: number | null;
   readonly of: number | null;
@@ -80,8 +81,7 @@ export interface NumberingInput {
 export function numberEdition(input: NumberingInput): NumberedEdition {
   const { sheets, papersAre } = input;
   const ids = new Set(sheets.map((sheet) => sheet.id));
-  if (ids.size !== sheets.length)
-    fail('sheet-twice', 'edition', 'A sheet is in the list twice.', 'Give every sheet a name of its own, in pencil on its back.');
+  if (ids.size !== sheets.length) fail('sheet-twice', say('where.count'), say('edition.sheetTwice'), say('edition.nameSheets'));
   const problems: Problem[] = [];
   const good = sheets.filter((sheet) => isGood(sheet, input.runs));
   const groups = papersAre === 'varied' ? [null] : [...new Set(sheets.map((sheet) => sheet.paper))];
@@ -98,25 +98,10 @@ export function numberEdition(input: NumberingInput): NumberedEdition {
   });
   markOthers(sheets, marks);
   const spare = sizes.reduce((total, size) => total + size.spare, 0);
-  if (good.length === 0)
-    problems.push(
-      problem(
-        'error',
-        'no-good-sheet',
-        'edition',
-        'Not one sheet went through every run without a fault that rejects it.',
-        'Look the sheets through again, or print more.',
-      ),
-    );
+  if (good.length === 0) problems.push(problem('error', 'no-good-sheet', 'edition', say('edition.noGoodSheet'), say('edition.lookAgain')));
   if (spare > 0)
     problems.push(
-      problem(
-        'note',
-        'spare-sheets',
-        'edition',
-        `${spare} good ${spare === 1 ? 'sheet is' : 'sheets are'} left over.`,
-        'Before signing: declare the edition larger, or destroy them. After signing the number stands.',
-      ),
+      problem('note', 'spare-sheets', 'edition.target', say('edition.spareSheets', { n: spare }), say('edition.largerOrDestroy')),
     );
   const numbered = sizes.reduce((total, size) => total + size.edition, 0);
   if (input.target !== undefined && numbered < input.target && good.length > 0) {
@@ -124,9 +109,9 @@ export function numberEdition(input: NumberingInput): NumberedEdition {
       problem(
         'warning',
         'edition-smaller',
-        'edition',
-        `Only ${numbered} of ${input.target} sheets can be numbered.`,
-        'Write the smaller number under all of them.',
+        'edition.target',
+        say('edition.fewerThanWanted', { numbered, target: input.target }),
+        say('edition.writeSmaller'),
       ),
     );
   }
@@ -169,17 +154,19 @@ function markGroup(
   const horsCommerce = Math.min(proofs.horsCommerce, left.length - edition - artists - printers);
   const varied = input.papersAre === 'varied';
   let next = 0;
-  const give = (count: number, kind: MarkKind, text: (number: number) => string): void => {
+  const give = (count: number, kind: MarkKind, text: (number: number) => Saying): void => {
     for (let number = 1; number <= count; number++) marks.set(left[next++].id, { kind, text: text(number), number, of: count });
   };
-  give(edition, varied ? 'varied' : 'edition', (number) => `${varied ? 'E.V. ' : ''}${number}/${edition}`);
-  give(artists, 'artists', (number) => proofText('A/P', number, artists));
-  give(printers, 'printers', (number) => proofText('P/P', number, printers));
-  give(horsCommerce, 'hors-commerce', (number) => proofText('H.C.', number, horsCommerce));
+  give(edition, varied ? 'varied' : 'edition', (number) =>
+    say(varied ? 'edition.markVaried' : 'edition.markEdition', { number, of: edition }),
+  );
+  give(artists, 'artists', (number) => proofText(say('edition.markArtists'), number, artists));
+  give(printers, 'printers', (number) => proofText(say('edition.markPrinters'), number, printers));
+  give(horsCommerce, 'hors-commerce', (number) => proofText(say('edition.markHorsCommerce'), number, horsCommerce));
   const spare = left.length - next;
-  while (next < left.length) marks.set(left[next++].id, { kind: 'spare', text: '', number: null, of: null });
+  while (next < left.length) marks.set(left[next++].id, { kind: 'spare', text: null, number: null, of: null });
   bats.forEach((sheet, i) =>
-    marks.set(sheet.id, { kind: 'bat', text: proofText('B.A.T.', i + 1, bats.length), number: i + 1, of: bats.length }),
+    marks.set(sheet.id, { kind: 'bat', text: proofText(say('edition.markBat'), i + 1, bats.length), number: i + 1, of: bats.length }),
   );
   return { edition, artists, bat: bats.length, printers, horsCommerce, spare };
 }
@@ -190,37 +177,46 @@ function countProofs(edition: number, wishes: ProofWishes): { readonly artists: 
 }
 
 /** `A/P II/IV`; a lone proof needs no count. */
-function proofText(mark: string, number: number, of: number): string {
-  return of === 1 ? mark : `${mark} ${roman(number)}/${roman(of)}`;
+function proofText(mark: Saying, number: number, of: number): Saying {
+  return of === 1 ? mark : say('edition.markOneOf', { mark, number: asName(roman(number)), of: asName(roman(of)) });
 }
 
 /** States, trials and what is not signed. A state is numbered by the runs it has seen, in Roman numerals. */
 function markOthers(sheets: readonly Sheet[], marks: Marks): void {
   const others = sheets.filter((sheet) => !marks.has(sheet.id));
   const rejected = (sheet: Sheet): boolean => sheet.faults.some((fault) => fault.rejects);
-  const plain = (sheet: Sheet, kind: MarkKind, text = ''): unknown => marks.set(sheet.id, { kind, text, number: null, of: null });
+  const plain = (sheet: Sheet, kind: MarkKind, text: Saying | null = null): unknown =>
+    marks.set(sheet.id, { kind, text, number: null, of: null });
   const states = others.filter((sheet) => sheet.kept === 'state' && !rejected(sheet) && sheet.runs.length > 0);
   const trials = others.filter((sheet) => sheet.kept === 'colour-trial' && !rejected(sheet));
   const steps = [...new Set(states.map((sheet) => sheet.runs.length))].sort((one, other) => one - other);
   for (const sheet of others) {
     if (sheet.kept === 'set-up') plain(sheet, 'set-up');
-    else if (sheet.kept === 'cancellation') plain(sheet, 'cancellation', 'Cancellation proof');
+    else if (sheet.kept === 'cancellation') plain(sheet, 'cancellation', say('edition.markCancellation'));
     else if (!states.includes(sheet) && !trials.includes(sheet)) plain(sheet, 'rejected');
   }
   for (const step of steps) {
     const same = states.filter((sheet) => sheet.runs.length === step);
-    const name = `State ${roman(steps.indexOf(step) + 1)}`;
+    const name = asName(roman(steps.indexOf(step) + 1));
     same.forEach((sheet, i) =>
       marks.set(sheet.id, {
         kind: 'state',
-        text: same.length === 1 ? name : `${name}, ${i + 1}/${same.length}`,
+        text:
+          same.length === 1
+            ? say('edition.markState', { step: name })
+            : say('edition.markStateOneOf', { step: name, number: i + 1, of: same.length }),
         number: i + 1,
         of: same.length,
       }),
     );
   }
   trials.forEach((sheet, i) =>
-    marks.set(sheet.id, { kind: 'colour-trial', text: proofText('Colour trial', i + 1, trials.length), number: i + 1, of: trials.length }),
+    marks.set(sheet.id, {
+      kind: 'colour-trial',
+      text: proofText(say('edition.markTrial'), i + 1, trials.length),
+      number: i + 1,
+      of: trials.length,
+    }),
   );
 }
 

@@ -1,5 +1,6 @@
 import { fail, problem } from '../problem.ts';
 import type { Problem } from '../problem.ts';
+import { figure, say, share, type Saying } from '../../words/say.ts';
 import { studioDefaults } from './defaults.ts';
 
 export interface OpenTime {
@@ -11,7 +12,7 @@ export interface OpenTime {
   readonly neededMinutes: number;
   /** Share of the pot; 0: none needed. Never above the ceiling. */
   readonly retarderShare: number;
-  readonly text: string;
+  readonly text: Saying;
   readonly problems: readonly Problem[];
 }
 
@@ -24,8 +25,8 @@ export function dryingFactor(humidityPercent: number, knownAtPercent: number): n
     fail(
       'humidity',
       'day.humidityPercent',
-      `Air cannot have ${humidityPercent} % humidity.`,
-      'Read a hygrometer in the room, or write 50.',
+      say('day.humidityImpossible', { humidity: share(humidityPercent / 100) }),
+      say('day.readHygrometer'),
     );
   return (100 - knownAtPercent) / (100 - Math.min(95, humidityPercent));
 }
@@ -38,7 +39,8 @@ export function openTimeAdvice(input: {
   readonly mishapMinutes?: number;
 }): OpenTime {
   const { pullsPerHour, humidityPercent, openMinutes = studioDefaults.openMinutes, mishapMinutes = studioDefaults.mishapMinutes } = input;
-  if (!(pullsPerHour > 0)) fail('pace', 'day.pullsPerHour', 'At no pull an hour nothing gets printed.', 'Alone 30 to 60 an hour is usual.');
+  if (!(pullsPerHour > 0))
+    fail('pace', 'day.pullsPerHour', say('day.paceImpossible', { pulls: figure(pullsPerHour, 2, false) }), say('day.usualAlone'));
   const factor = dryingFactor(humidityPercent, studioDefaults.openAtHumidity);
   const open = [openMinutes[0] * factor, openMinutes[1] * factor] as const;
   const intervalMinutes = 60 / pullsPerHour;
@@ -47,14 +49,17 @@ export function openTimeAdvice(input: {
   const most = studioDefaults.retarderMost * 100;
   const retarderShare = percent === 0 ? 0 : Math.min(most, Math.max(studioDefaults.retarderUsual[0] * 100, Math.ceil(percent))) / 100;
   const problems: Problem[] = [];
+  const needed = figure(neededMinutes, 1, false);
+  const ceiling = share(studioDefaults.retarderMost);
+  const retarder = share(retarderShare, 0);
   if (percent > most) {
     problems.push(
       problem(
         'warning',
         'ink-dries-in-mesh',
-        'day',
-        `In air of ${humidityPercent} % the ink can set in the mesh after ${open[0].toFixed(1)} min; strokes with one mishap take ${neededMinutes.toFixed(1)} min. Even ${most} % of retarder may not do.`,
-        'Dampen the room, pull faster, flood the screen after every stroke, or have someone hand you the sheets. More retarder than this may never dry.',
+        'day.humidityPercent',
+        say('day.driesInMesh', { humidity: share(humidityPercent / 100), open: figure(open[0], 1, false), needed, most: ceiling }),
+        say('day.dampenOrFaster'),
       ),
     );
   } else if (percent > studioDefaults.retarderUsual[1] * 100) {
@@ -62,17 +67,17 @@ export function openTimeAdvice(input: {
       problem(
         'warning',
         'retarder-high',
-        'day',
-        `This pace asks for ${Math.round(retarderShare * 100)} % of retarder, more than the usual 2 to 5 %.`,
-        'It dries more slowly; print a trial first, or dampen the room.',
+        'day.pullsPerHour',
+        say('day.retarderHigh', {
+          retarder,
+          low: figure(studioDefaults.retarderUsual[0] * 100),
+          high: share(studioDefaults.retarderUsual[1], 0),
+        }),
+        say('day.trialFirst'),
       ),
     );
   }
-  const text =
-    retarderShare === 0
-      ? `Ink stays open ${range(open)} min, a stroke and a mishap take ${neededMinutes.toFixed(1)}: no retarder needed.`
-      : `Ink stays open ${range(open)} min, a stroke and a mishap take ${neededMinutes.toFixed(1)}: ${Math.round(retarderShare * 100)} % of retarder, by weight of the pot; never more than ${most} %.`;
+  const times = { low: figure(open[0]), high: figure(open[1]), needed };
+  const text = retarderShare === 0 ? say('day.noRetarder', times) : say('day.takeRetarder', { ...times, retarder, most: ceiling });
   return { intervalMinutes, openMinutes: open, neededMinutes, retarderShare, text, problems };
 }
-
-const range = ([low, high]: readonly [number, number]): string => `${low.toFixed(0)}–${high.toFixed(0)}`;

@@ -1,5 +1,6 @@
 import { fail, problem } from '../problem.ts';
 import type { Problem } from '../problem.ts';
+import { figure, name as asName, say, share as asShare, type Saying } from '../../words/say.ts';
 import { binomialAtLeast, binomialQuantile } from './binomial.ts';
 
 export interface SheetsToStart {
@@ -24,33 +25,28 @@ export interface RunSheets {
 const mostSheets = 100_000;
 
 /** Sheets to start with so that `target` good ones come out with the wanted certainty. Throws ProblemError. */
-export function sheetsToStart(
-  input: { readonly target: number; readonly spoilagePerRun: readonly number[]; readonly certainty: number },
-  place = 'edition',
-): SheetsToStart {
+export function sheetsToStart(input: {
+  readonly target: number;
+  readonly spoilagePerRun: readonly number[];
+  readonly certainty: number;
+}): SheetsToStart {
   const { target, certainty } = input;
-  if (!(Number.isInteger(target) && target >= 1 && target <= mostSheets)) {
-    fail(
-      'no-sheets',
-      `${place}.target`,
-      `An edition of ${target} sheets cannot be planned.`,
-      'Say how many good sheets you want, at least 1.',
-    );
-  }
+  if (!(Number.isInteger(target) && target >= 1 && target <= mostSheets)) noEdition(target);
   if (!(certainty > 0 && certainty < 1))
     fail(
       'certainty',
-      `${place}.certainty`,
-      `A certainty of ${certainty} cannot be reached.`,
-      'Choose a share between 0 and 1, such as 0.9.',
+      'edition.certainty',
+      say('edition.certaintyImpossible', { certainty: asShare(certainty) }),
+      say('edition.giveCertainty', { usual: asShare(0.9) }),
     );
-  const survive = surviving(input.spoilagePerRun, place);
+  const survive = surviving(input.spoilagePerRun);
   if (target / survive > mostSheets) {
+    const digits = Math.max(0, Math.min(6, 1 - Math.floor(Math.log10(survive * 100))));
     fail(
       'spoilage-high',
-      `${place}.spoilagePerRun`,
-      `At this spoilage only ${(survive * 100).toPrecision(2)} % of the sheets come through: no stack is large enough.`,
-      'Print fewer layers, or practise on newsprint until fewer sheets are lost.',
+      'edition.spoilagePerRun',
+      say('edition.spoilageTooHigh', { survive: asShare(survive, digits) }),
+      say('edition.fewerLayersOrPractise'),
     );
   }
   const good = (start: number): number => binomialAtLeast(start, target, survive);
@@ -59,8 +55,7 @@ export function sheetsToStart(
   while (good(high) < certainty) {
     low = high + 1;
     high = Math.ceil(high * 1.5) + 1;
-    if (high > mostSheets * 10)
-      fail('spoilage-high', place, 'No stack is large enough for this certainty.', 'Ask for less certainty, or lose fewer sheets.');
+    if (high > mostSheets * 10) fail('spoilage-high', 'edition.certainty', say('edition.noStackThisSure'), say('edition.lessCertainty'));
   }
   while (low < high) {
     const middle = (low + high) >> 1;
@@ -79,7 +74,7 @@ export function sheetsToStart(
 
 /** Chance that `start` sheets give at least `target` good ones. */
 export function certaintyOf(start: number, target: number, spoilagePerRun: readonly number[]): number {
-  return binomialAtLeast(start, target, surviving(spoilagePerRun, 'edition'));
+  return binomialAtLeast(start, target, surviving(spoilagePerRun));
 }
 
 /** Sheets into each run: on average, and the number not passed with the given certainty. The first run gets them all. */
@@ -92,14 +87,23 @@ export function throughRuns(start: number, spoilagePerRun: readonly number[], ce
   });
 }
 
-function surviving(spoilagePerRun: readonly number[], place: string): number {
-  return spoilagePerRun.reduce((share, spoilage, run) => {
+function noEdition(target: number): never {
+  return fail(
+    'no-sheets',
+    'edition.target',
+    say('edition.sizeImpossible', { target: figure(target, 2, false) }),
+    say('edition.sayHowManyGood'),
+  );
+}
+
+function surviving(spoilagePerRun: readonly number[]): number {
+  return spoilagePerRun.reduce((share, spoilage) => {
     if (!(spoilage >= 0 && spoilage < 1))
       fail(
         'spoilage',
-        `${place}.spoilagePerRun[${run}]`,
-        `A spoilage of ${spoilage} leaves no sheet to count.`,
-        'Give a share below 1: 0.05 is five sheets in a hundred.',
+        'edition.spoilagePerRun',
+        say('edition.spoilageImpossible', { spoilage: asShare(spoilage) }),
+        say('edition.giveSpoilage', { usual: asShare(0.05) }),
       );
     return share * (1 - spoilage);
   }, 1);
@@ -125,7 +129,14 @@ export interface ProofCounts {
 export function proofsFor(target: number, wishes: ProofWishes): ProofCounts {
   for (const [key, value] of Object.entries(wishes) as [string, number][]) {
     if (!(value >= 0 && value <= 10000))
-      fail('proof-count', `edition.${key}`, `${value} ${value === 1 ? 'proof' : 'proofs'} cannot be held back.`, 'Give nought or more.');
+      fail(
+        'proof-count',
+        `edition.${key}`,
+        key === 'artistsProofShare'
+          ? say('edition.artistsShareImpossible', { share: asShare(value) })
+          : say('edition.proofsImpossible', { proofs: figure(value, 2, false) }),
+        say('edition.noughtOrMore'),
+      );
   }
   const artists = wishes.artistsProofShare > 0 && target > 0 ? Math.max(1, Math.round(target * wishes.artistsProofShare)) : 0;
   const total = artists + wishes.batProofs + wishes.printersProofs + wishes.horsCommerce;
@@ -169,7 +180,7 @@ export interface SheetPlan {
   /** All papers together, set-up sheets not counted. */
   readonly runs: readonly RunSheets[];
   /** Sheets used to set up each run; newsprint first, then offcuts of the good paper. */
-  readonly setUp: { readonly perRun: number; readonly newsprint: number; readonly goodPaper: number; readonly text: string };
+  readonly setUp: { readonly perRun: number; readonly newsprint: number; readonly goodPaper: number; readonly text: Saying };
   readonly problems: readonly Problem[];
 }
 
@@ -184,14 +195,17 @@ export function planSheets(input: {
   readonly proofs: ProofWishes;
 }): SheetPlan {
   const { papers, target, certainty, spoilagePerRun, setUpSheets, proofs } = input;
-  if (papers.length === 0)
-    fail('no-paper', 'papers', 'No paper is named, so no sheet can be planned.', 'Add a paper with its size and how many sheets you have.');
+  if (papers.length === 0) fail('no-paper', 'papers', say('edition.noPaper'), say('edition.addPaper'));
   if (!(Number.isInteger(setUpSheets) && setUpSheets >= 0))
-    fail('set-up-sheets', 'edition.setUpSheets', `${setUpSheets} sheets cannot be set up with.`, 'Give a whole number, nought or more.');
+    fail(
+      'set-up-sheets',
+      'edition.setUpSheets',
+      say('edition.setUpImpossible', { sheets: figure(setUpSheets, 2, false) }),
+      say('edition.wholeNumber'),
+    );
   const problems: Problem[] = [];
   const targets = shareOut(target, papers);
-  if (targets.every((one) => one === 0))
-    fail('no-sheets', 'edition.target', 'An edition of 0 sheets cannot be planned.', 'Say how many good sheets you want, at least 1.');
+  if (targets.every((one) => one === 0)) noEdition(0);
   const wholeProofs = proofsFor(target, proofs);
   const given = shareWhole(wholeProofs.total, targets);
   const planned = papers.map((paper, i): PaperSheets => {
@@ -199,7 +213,7 @@ export function planSheets(input: {
     const mine = splitProofs(wholeProofs, given, i);
     const wanted = edition + mine.total;
     const spoilage = spoilagePerRun.map((share, run) => (paper.skips?.includes(run) ? 0 : share));
-    const toStart = wanted === 0 ? 0 : sheetsToStart({ target: wanted, spoilagePerRun: spoilage, certainty }, `papers[${i}]`).start;
+    const toStart = wanted === 0 ? 0 : sheetsToStart({ target: wanted, spoilagePerRun: spoilage, certainty }).start;
     const start = paper.count > 0 ? paper.count : toStart;
     const survive = spoilage.reduce((share, one) => share * (1 - one), 1);
     const reached = wanted === 0 ? 1 : binomialAtLeast(start, wanted, survive);
@@ -208,12 +222,12 @@ export function planSheets(input: {
         problem(
           'note',
           'sheets-to-get',
-          `papers[${i}].count`,
-          `No sheet of ${paper.name} is at hand yet.`,
-          `Get ${toStart} sheets: so many meet the edition with the certainty asked for.`,
+          `papers[#${paper.id}].count`,
+          say('edition.noneAtHand', { paper: asName(paper.name) }),
+          say('edition.getSheets', { n: toStart }),
         ),
       );
-    if (start < toStart) problems.push(shortOf(paper, i, { start, toStart, wanted, reached, certainty, proofs: mine.total }));
+    if (start < toStart) problems.push(shortOf(paper, { start, toStart, wanted, reached, certainty, proofs: mine.total }));
     return {
       paperId: paper.id,
       name: paper.name,
@@ -245,16 +259,17 @@ export function planSheets(input: {
       newsprint,
       goodPaper,
       text:
-        setUpSheets === 0
-          ? 'No sheet to set up with: the first good sheet is at risk in every run.'
-          : `${newsprint} of newsprint, then 1 offcut of the good paper, for each run.`,
+        goodPaper === 0
+          ? say('edition.noSetUpSheet')
+          : newsprint === 0
+            ? say('edition.setUpOffcut')
+            : say('edition.setUpSheets', { newsprint }),
     },
   };
 }
 
 function shortOf(
   paper: PaperForSheets,
-  i: number,
   got: {
     readonly start: number;
     readonly toStart: number;
@@ -264,29 +279,35 @@ function shortOf(
     readonly proofs: number;
   },
 ): Problem {
-  const place = `papers[${i}].count`;
+  const place = `papers[#${paper.id}].count`;
+  const of = { sheets: got.start, paper: asName(paper.name) };
   if (got.proofs > got.start)
     return problem(
       'error',
       'more-proofs-than-sheets',
       place,
-      `${got.proofs} ${got.proofs === 1 ? 'proof is' : 'proofs are'} to be held back from ${got.start} ${got.start === 1 ? 'sheet' : 'sheets'} of ${paper.name}.`,
-      `Hold back fewer proofs, or start with ${got.toStart} sheets.`,
+      say('edition.moreProofsThanSheets', { proofs: got.proofs, ...of }),
+      say('edition.fewerProofsOr', { start: got.toStart }),
     );
   if (got.wanted > got.start)
     return problem(
       'error',
       'more-prints-than-sheets',
       place,
-      `${got.wanted} good sheets are wanted from ${got.start} of ${paper.name}.`,
-      `Start with ${got.toStart} sheets, or make the edition smaller.`,
+      say('edition.morePrintsThanSheets', { wanted: got.wanted, ...of }),
+      say('edition.startWithOrSmaller', { start: got.toStart }),
     );
   return problem(
     'warning',
     'sheets-short',
     place,
-    `${got.start} sheets of ${paper.name} give the ${got.wanted} good ones wanted in ${Math.floor(got.reached * 100)} of 100 cases, not in ${Math.round(got.certainty * 100)}.`,
-    `Start with ${got.toStart}, or make the edition smaller.`,
+    say('edition.sheetsShort', {
+      ...of,
+      wanted: got.wanted,
+      reached: Math.floor(got.reached * 100),
+      asked: Math.round(got.certainty * 100),
+    }),
+    say('edition.startWithOrSmaller', { start: got.toStart }),
   );
 }
 

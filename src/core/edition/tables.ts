@@ -1,10 +1,12 @@
+import { asWritten, figure, lengths, name as asName, say, type Saying } from '../../words/say.ts';
+import { sayFault } from './faults.ts';
 import type { RecordFacts } from './record.ts';
 import type { MarkKind, NumberedEdition, NumberedSheet } from './numbering.ts';
 
 /** One label for the back of a sheet or its sleeve. */
 export interface Label {
   readonly sheetId: string;
-  readonly lines: readonly string[];
+  readonly lines: readonly { readonly what: 'title' | 'artist' | 'mark' | 'medium'; readonly text: Saying }[];
 }
 
 /** Labels for everything that is signed, in the order of kinds and numbers. */
@@ -34,28 +36,38 @@ export function labelsFor(facts: RecordFacts, edition: NumberedEdition): Label[]
     .map(({ one }) => ({
       sheetId: one.sheet.id,
       lines: [
-        `${facts.title}${facts.year ? `, ${facts.year}` : ''}`,
-        facts.artist ?? '',
-        one.text,
-        `Screenprint, ${facts.imageSize}, on ${facts.papers.find((paper) => paper.id === one.sheet.paper)?.name ?? one.sheet.paper}`,
-      ].filter((line) => line !== ''),
+        {
+          what: 'title' as const,
+          text: say('record.labelTitle', { title: asName(facts.title), year: facts.year ? figure(facts.year) : undefined }),
+        },
+        ...(facts.artist ? [{ what: 'artist' as const, text: asWritten(facts.artist) }] : []),
+        ...(one.text ? [{ what: 'mark' as const, text: one.text }] : []),
+        {
+          what: 'medium' as const,
+          text: say('record.labelMedium', { image: lengths(facts.imageMm), paper: asName(paperName(facts, one)) }),
+        },
+      ],
     }));
 }
 
-/** The register of sheets, head row first: every sheet with its life, signed or not. */
-export function registerRows(facts: RecordFacts, edition: NumberedEdition): string[][] {
+function paperName(facts: RecordFacts, { sheet }: NumberedSheet): string {
+  return facts.papers.find((paper) => paper.id === sheet.paper)?.name ?? sheet.paper;
+}
+
+/** The register of sheets, head row first: every sheet with its life, signed or not. Heads and kinds are for programs; marks and faults are told. */
+export function registerRows(facts: RecordFacts, edition: NumberedEdition, tell: (saying: Saying) => string): string[][] {
   const head = ['sheet', 'paper', 'written', 'kind', 'number', 'of', 'runs', 'faults', 'signed on', 'owner', 'note'];
   return [
     head,
     ...edition.sheets.map((one) => [
       one.sheet.id,
-      facts.papers.find((paper) => paper.id === one.sheet.paper)?.name ?? one.sheet.paper,
-      one.text,
+      paperName(facts, one),
+      one.text === null ? '' : tell(one.text),
       one.kind,
       one.number === null ? '' : String(one.number),
       one.of === null ? '' : String(one.of),
       one.sheet.runs.join(' '),
-      one.sheet.faults.map((fault) => `${fault.run}: ${fault.fault}`).join('; '),
+      one.sheet.faults.map((fault) => `${fault.run}: ${tell(sayFault(fault))}`).join('; '),
       '',
       '',
       '',

@@ -1,7 +1,9 @@
 import { entitiesOf, growthOf, mapPath } from './dxf-entities.ts';
 import type { Entity } from './dxf-entities.ts';
+import { figure, say, type Saying } from '../../words/say.ts';
 import { fail, problem } from '../problem.ts';
 import type { Problem } from '../problem.ts';
+import { fileAt } from './file-at.ts';
 import { tidy } from './polygons.ts';
 import { mapRegion } from './place.ts';
 import { regionArea, regionBox } from './region.ts';
@@ -28,35 +30,26 @@ const mostCharacters = 40_000_000,
 /**
  * Reads the closed outlines of a DXF text (lines, arcs, circles, ellipses, polylines with bulges, splines): open ends
  * that meet within 0.05 mm are joined, what stays open is left out with a warning. Rings inside rings are holes.
- * Without units in the file, millimetres are taken and a warning given.
+ * Without units in the file, millimetres are taken and a warning given. `file`: its name, for messages.
  */
-export function readDxf(text: string, place: string): Drawing {
-  if (text.length > mostCharacters) fail('drawing-too-large', place, 'The file is too large.', 'Leave out what is not to be cut.');
-  if (/^\w+ Binary DXF/.test(text.slice(0, 40)))
-    fail('drawing-binary', place, 'This DXF file is in its binary form.', 'Save it as a text (ASCII) DXF.');
-  const pairs = readPairs(text, place);
+export function readDxf(text: string, file: string): Drawing {
+  const place = fileAt(file);
+  if (text.length > mostCharacters)
+    fail(
+      'drawing-too-large',
+      place,
+      say('form.tooManyCharacters', { size: figure(Math.ceil(text.length / 1e5) / 10, 1), most: mostCharacters / 1e6 }),
+      say('form.leaveOutUncut'),
+    );
+  if (/^\w+ Binary DXF/.test(text.slice(0, 40))) fail('drawing-binary', place, say('form.dxfBinary'), say('form.saveDxfAsText'));
+  const pairs = readPairs(text, file);
   const unitAt = pairs.findIndex(([code, value]) => code === 9 && value === '$INSUNITS');
   const unit = unitAt >= 0 ? Number(pairs[unitAt + 1]?.[1]) : 0;
   const scale = unitMm[unit] ?? 1;
   const problems: Problem[] = [];
-  if (!unitMm[unit])
-    problems.push(
-      problem(
-        'warning',
-        'drawing-no-units',
-        place,
-        'The file says no unit of length; millimetres were taken.',
-        'Give the form its true size in the job.',
-      ),
-    );
+  if (!unitMm[unit]) problems.push(problem('warning', 'drawing-no-units', place, say('form.noUnit'), say('form.giveTrueSize')));
   const { placed, tooMany } = entitiesOf(pairs);
-  if (tooMany)
-    fail(
-      'drawing-too-large',
-      place,
-      'Written out, the drawing’s blocks make too many lines.',
-      'Use fewer repeats in the drawing, or repeat the form in the job.',
-    );
+  if (tooMany) fail('drawing-too-large', place, say('form.tooManyLinesInBlocks'), say('form.fewerRepeats'));
   const drawn = placed
     .flatMap(({ entity, frame }) =>
       pathOf(entity, flatness / scale / Math.max(1e-6, growthOf(frame)), place, problems).map((path) => mapPath(path, frame)),
@@ -64,16 +57,7 @@ export function readDxf(text: string, place: string): Drawing {
     .filter((path) => path.length >= 4);
   const paths = withoutTwins(drawn, 0.05 / scale);
   const { rings, open } = joinEnds(paths, 0.05 / scale);
-  if (open)
-    problems.push(
-      problem(
-        'warning',
-        'drawing-open-lines',
-        place,
-        `${open === 1 ? 'One line does' : `${open} lines do`} not close; ${open === 1 ? 'it was' : 'they were'} left out.`,
-        'Close the outlines in the drawing.',
-      ),
-    );
+  if (open) problems.push(problem('warning', 'drawing-open-lines', place, say('form.linesOpen', { n: open }), say('form.closeOutlines')));
   refuseTangle(
     rings.map((ring) => Float64Array.from(ring)),
     place,
@@ -85,8 +69,7 @@ export function readDxf(text: string, place: string): Drawing {
       .filter((ring) => ring.every((v) => Math.abs(v) < 1e6)),
     'even-odd',
   );
-  if (!(regionArea(region) > 0))
-    fail('drawing-empty', place, 'No closed outline was found.', 'Close the outlines in the drawing and save it again as DXF.');
+  if (!(regionArea(region) > 0)) fail('drawing-empty', place, say('form.noOutline'), say('form.closeAndSaveDxf'));
   const box = regionBox(region);
   return {
     region: mapRegion(region, (x, y) => [x - box.minX, y - box.minY]),
@@ -97,21 +80,24 @@ export function readDxf(text: string, place: string): Drawing {
   };
 }
 
-function readPairs(text: string, place: string): [number, string][] {
+function readPairs(text: string, file: string): [number, string][] {
   const lines = text.split(/\r\n|\n|\r/);
   const pairs: [number, string][] = [];
   for (let i = 0; i + 1 < lines.length; i += 2) {
     const code = Number(lines[i].trim());
     if (!Number.isInteger(code) || lines[i].trim() === '')
-      fail('drawing-not-dxf', `${place} line ${i + 1}`, 'This is not a DXF file, or it is damaged here.', 'Save the drawing again as DXF.');
+      fail('drawing-not-dxf', fileAt(file, i + 1), say('form.dxfDamaged'), say('form.saveDxfAgain'));
     pairs.push([code, lines[i + 1].trim()]);
   }
   if (!pairs.some(([code, value]) => code === 0 && value === 'SECTION'))
-    fail('drawing-not-dxf', place, 'This is not a DXF file.', 'Save the drawing again as DXF.');
+    fail('drawing-not-dxf', fileAt(file), say('form.notDxf'), say('form.saveDxfAgain'));
   return pairs;
 }
 
-function pathOf(entity: Entity, tolerance: number, place: string, problems: Problem[]): number[][] {
+function pathOf(entity: Entity, tolerance: number, place: Saying, problems: Problem[]): number[][] {
+  const warn = (code: string, message: Saying, advice: Saying): void => {
+    if (!problems.some((p) => p.code === code)) problems.push(problem('warning', code, place, message, advice));
+  };
   const one = (code: number, usual = 0): number => Number(entity.codes.find(([c]) => c === code)?.[1] ?? usual);
   const all = (code: number): number[] => entity.codes.filter(([c]) => c === code).map(([, v]) => Number(v));
   switch (entity.kind) {
@@ -136,47 +122,18 @@ function pathOf(entity: Entity, tolerance: number, place: string, problems: Prob
       return [polyline(entity, (one(70) & 1) === 1, tolerance)];
     case 'SPLINE':
       if (all(10).length === 0 && all(11).length > 1) {
-        if (!problems.some((p) => p.code === 'drawing-fit-points'))
-          problems.push(
-            problem(
-              'warning',
-              'drawing-fit-points',
-              place,
-              'A curve is given only by points that it passes; straight lines were taken between them.',
-              'Turn curves into polylines in the program it came from, then save it again.',
-            ),
-          );
+        warn('drawing-fit-points', say('form.curveByPoints'), say('form.curvesToPolylines'));
         return [all(11).flatMap((x, i) => [x, all(21)[i] ?? 0])];
       } else return [spline(one(71, 3), all(40), all(10), all(20), all(41), (one(70) & 1) === 1, tolerance)];
     case 'TEXT':
-    case 'MTEXT': {
-      if (!problems.some((p) => p.code === 'drawing-has-text'))
-        problems.push(
-          problem(
-            'warning',
-            'drawing-has-text',
-            place,
-            'The file holds text; it was left out.',
-            'Turn the text into outlines if it is to be cut.',
-          ),
-        );
+    case 'MTEXT':
+      warn('drawing-has-text', say('form.textLeftOut'), say('form.textToOutlines'));
       return [];
-    }
     case 'HATCH':
     case '3DSOLID':
-    case 'REGION': {
-      if (!problems.some((p) => p.code === 'drawing-has-blocks'))
-        problems.push(
-          problem(
-            'warning',
-            'drawing-has-blocks',
-            place,
-            'The file holds fillings or solids; only plain outlines were read.',
-            'Explode them into lines and save it again.',
-          ),
-        );
+    case 'REGION':
+      warn('drawing-has-blocks', say('form.solidsLeftOut'), say('form.explodeSolids'));
       return [];
-    }
     default:
       return [];
   }

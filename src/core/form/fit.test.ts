@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { inEnglish } from '../../../test/said.ts';
 import { ProblemError } from '../problem.ts';
 import { fitOutline, flattenOutline, offsetRegion, pathData, readDxf, rectangle, regionArea, takeAway, unite, writeDxf } from './index.ts';
 import type { Region } from './index.ts';
@@ -141,6 +142,7 @@ describe('cutting files in DXF', () => {
   test('what is open is left out and said; a file without units too', () => {
     const read = readDxf(file(0, '0\nCIRCLE\n10\n5\n20\n5\n40\n10\n0\nLINE\n10\n0\n20\n0\n11\n50\n21\n0'), 'x');
     expect(read.problems.map((p) => p.code)).toEqual(['drawing-no-units', 'drawing-open-lines']);
+    expect(read.problems.map((p) => inEnglish(p.message))).toContain('1 line does not close and was left out.');
   });
   test.each([
     ['nothing at all', ''],

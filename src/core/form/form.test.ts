@@ -1,5 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, test } from 'vitest';
+import { inEnglish, refusalOf, refusedBy } from '../../../test/said.ts';
+import { tellProblem } from '../../words/index.ts';
 import { ProblemError } from '../problem.ts';
 import {
   common,
@@ -211,6 +213,15 @@ describe('drawings that cannot be cut say so', () => {
       ),
     ).toBeCloseTo(81, 2);
   });
+  test('all that a knife cannot cut is named at once, each with its line in the file', () => {
+    const text = page('\n<image width="9" height="9"/>\n<text>3 mm</text>');
+    expect(refusalOf(() => readSvg(text, 'kelp.svg')).split('\n')).toEqual([
+      'kelp.svg, line 2: The drawing holds a picture made of pixels; a knife needs outlines. Trace the picture as a photograph of its own, or take it out of the drawing.',
+      'kelp.svg, line 3: The drawing holds text (“3 mm”); a knife needs outlines. Turn the text into outlines in the program it came from, then save it again.',
+    ]);
+    const [, german] = refusedBy(() => readSvg(text, 'kelp.svg'));
+    expect(tellProblem(german, { language: 'de', units: 'in' })).toContain('kelp.svg, Zeile 3: Die Zeichnung enthält Text („3 mm“)');
+  });
   test('after a refusal the next drawing is read as if nothing had been', () => {
     expect(codes('<svg><svg')).toEqual(['!drawing-not-svg']);
     expect(area('<rect width="10" height="10"/>')).toBeCloseTo(100, 3);
@@ -297,6 +308,11 @@ describe('shapes are combined, placed and turned into pixels', () => {
       for (const b of middles) if (a !== b) expect(Math.hypot(a.xMm - b.xMm, a.yMm - b.yMm)).toBeGreaterThanOrEqual(10);
     const full = repeatPlacements(first, { kind: 'scatter', count: 500, seed: 1, leastMm: 30, turn: false }, area10);
     expect(full.problems[0].code).toBe('scatter-full');
+    const n = full.placements.length;
+    expect(inEnglish(full.problems[0].message)).toBe(`Only ${n} of 500 copies fit with 30\u00a0mm between them.`);
+    expect(inEnglish(full.problems[0].message, { language: 'de', units: 'in' })).toBe(
+      `Nur ${n} von 500 Wiederholungen passen mit 1,181\u00a0in Abstand zueinander.`,
+    );
   });
   test('true size from one side', () => {
     expect(regionBox(toTrueSize(ring, { widthMm: 50 }))).toEqual({ minX: 0, minY: 0, maxX: 50, maxY: 50 });

@@ -1,3 +1,4 @@
+import { length, say } from '../../words/say.ts';
 import { problem } from '../problem.ts';
 import type { Problem } from '../problem.ts';
 import { seeded } from '../random.ts';
@@ -72,13 +73,13 @@ export function toTrueSize(region: Region, size: { readonly widthMm?: number; re
 /**
  * All copies that a repeat asks for. Rows: the placement is the first, at the top left, others step right and down.
  * Around: it is turned about the centre. Scatter: middles fall at random inside `area`, no two nearer than `leastMm`;
- * when no more fit, fewer come back and a warning says so.
+ * when no more fit, fewer come back and a warning says so. `path`: of the repeat, in the Job.
  */
 export function repeatPlacements(
   first: Placement,
   repeat: Repeat | undefined,
   area: Box,
-  where = 'repeat',
+  path = '',
 ): { placements: Placement[]; problems: Problem[] } {
   if (!repeat) return { placements: [first], problems: [] };
   if (repeat.kind === 'rows') {
@@ -128,9 +129,9 @@ export function repeatPlacements(
           problem(
             'warning',
             'scatter-full',
-            where,
-            `Only ${placements.length} of ${repeat.count} copies fit with ${repeat.leastMm} mm between them.`,
-            'Ask for fewer copies or a smaller distance.',
+            path,
+            say('form.copiesLeftOut', { n: placements.length, asked: repeat.count, least: length(repeat.leastMm) }),
+            say('form.fewerCopies'),
           ),
         ];
   return { placements, problems };

@@ -1,36 +1,28 @@
+import { name as asName, say } from '../../words/say.ts';
 import { fail } from '../problem.ts';
+import { fileAt, resave } from './refuse.ts';
 import { tiffHead } from './tiff.ts';
 import type { Head } from './types.ts';
 
 /** More pixels than this are refused before decoding: no stencil shows them, and they fill the memory. */
 export const mostMegapixels = 200;
 
-/** Tells the formats apart by their first bytes and reads the size, without decoding. */
-export function readHead(bytes: Uint8Array, place: string): Head {
-  if (bytes.length === 0) fail('picture-empty', place, 'The file is empty.', 'Choose another file, or copy it again from where it came.');
+/** Tells the formats apart by their first bytes and reads the size, without decoding. `file`: its name, for messages. */
+export function readHead(bytes: Uint8Array, file: string): Head {
+  if (bytes.length === 0) fail('picture-empty', fileAt(file), say('image.fileEmpty'), say('image.chooseAnother'));
   const head = jpegHead(bytes) ?? pngHead(bytes) ?? webpHead(bytes) ?? tiffHead(bytes);
   if (!head) {
-    fail(
-      'not-a-picture',
-      place,
-      'This is not a picture Laydown can read.',
-      'Give a JPEG, PNG, WebP or TIFF file; save it again in one of these.',
-    );
+    fail('not-a-picture', fileAt(file), say('image.notPicture'), say('image.formatsRead'));
   }
   if (!(head.width > 0 && head.height > 0)) {
-    fail(
-      'picture-damaged',
-      place,
-      `The ${head.format} file is damaged: it gives no size.`,
-      'Open it in an image program and save it again.',
-    );
+    fail('picture-damaged', fileAt(file), say('image.sizeMissing', { format: asName(head.format) }), resave);
   }
   if (head.width * head.height > mostMegapixels * 1e6) {
     fail(
       'picture-too-large',
-      place,
-      `The picture has ${Math.round((head.width * head.height) / 1e6)} megapixels; Laydown reads up to ${mostMegapixels}.`,
-      'Scale it down first: 10 megapixels are more than any hand-cut stencil can show.',
+      fileAt(file),
+      say('image.tooManyPixels', { megapixels: Math.round((head.width * head.height) / 1e6), most: mostMegapixels }),
+      say('image.scaleDown'),
     );
   }
   return head;

@@ -1,7 +1,9 @@
 import decodeJpeg, { init as initJpeg } from '@jsquash/jpeg/decode.js';
 import decodeWebp, { init as initWebp } from '@jsquash/webp/decode.js';
+import { name as asName, say } from '../../words/say.ts';
 import { fail } from '../problem.ts';
 import { asciiAt, jpegSegments } from './head.ts';
+import { fileAt, resave } from './refuse.ts';
 import { orientationInExif } from './tiff.ts';
 import type { Decoded } from './types.ts';
 
@@ -14,7 +16,7 @@ export async function prepareDecoders(jpeg: WebAssembly.Module, webp: WebAssembl
   ready.jpeg = ready.webp = true;
 }
 
-export async function readJpeg(bytes: Uint8Array, place: string): Promise<Decoded> {
+export async function readJpeg(bytes: Uint8Array, file: string): Promise<Decoded> {
   let orientation = 1,
     channels = 3;
   const profileParts: Uint8Array[] = [];
@@ -27,22 +29,17 @@ export async function readJpeg(bytes: Uint8Array, place: string): Promise<Decode
     if (marker >= 0xc0 && marker <= 0xcf && marker !== 0xc4 && marker !== 0xc8 && marker !== 0xcc) channels = bytes[from + 5];
   }
   if (channels === 4) {
-    fail(
-      'picture-cmyk',
-      place,
-      'The picture is in printing colours (CMYK), made for another press and its inks.',
-      'Save it as RGB, with its colour profile, and give that.',
-    );
+    fail('picture-cmyk', fileAt(file), say('image.cmyk'), say('image.saveAsRgb'));
   }
-  needs(ready.jpeg, place, 'JPEG');
-  const image = await decoded(() => decodeJpeg(bytes.slice().buffer), place, 'JPEG');
+  needs(ready.jpeg, file, 'JPEG');
+  const image = await decoded(() => decodeJpeg(bytes.slice().buffer), file, 'JPEG');
   const parts = profileParts.filter(Boolean);
   return { ...image, orientation, ...(parts.length > 0 ? { profile: joined(parts) } : {}) };
 }
 
-export async function readWebp(bytes: Uint8Array, place: string): Promise<Decoded> {
-  needs(ready.webp, place, 'WebP');
-  const image = await decoded(() => decodeWebp(bytes.slice().buffer), place, 'WebP');
+export async function readWebp(bytes: Uint8Array, file: string): Promise<Decoded> {
+  needs(ready.webp, file, 'WebP');
+  const image = await decoded(() => decodeWebp(bytes.slice().buffer), file, 'WebP');
   let profile: Uint8Array | undefined,
     orientation = 1;
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
@@ -57,18 +54,13 @@ export async function readWebp(bytes: Uint8Array, place: string): Promise<Decode
   return { ...image, profile, orientation };
 }
 
-function needs(isReady: boolean, place: string, format: string): void {
+function needs(isReady: boolean, file: string, format: string): void {
   if (!isReady) {
-    fail(
-      'reader-not-loaded',
-      place,
-      `The part of Laydown that reads ${format} files is not loaded.`,
-      'Load the page again; give a PNG if it stays so.',
-    );
+    fail('reader-not-loaded', fileAt(file), say('image.readerNotLoaded', { format: asName(format) }), say('image.loadAgain'));
   }
 }
 
-async function decoded(work: () => Promise<ImageData>, place: string, format: string): Promise<Omit<Decoded, 'orientation'>> {
+async function decoded(work: () => Promise<ImageData>, file: string, format: string): Promise<Omit<Decoded, 'orientation'>> {
   let image: ImageData | undefined;
   try {
     image = await work();
@@ -76,7 +68,7 @@ async function decoded(work: () => Promise<ImageData>, place: string, format: st
     image = undefined;
   }
   if (!image || image.width === 0) {
-    fail('picture-damaged', place, `The ${format} file is damaged or cut short.`, 'Open it in an image program and save it again.');
+    fail('picture-damaged', fileAt(file), say('image.cutShort', { format: asName(format) }), resave);
   }
   const { width, height, data } = image;
   const n = width * height;

@@ -1,9 +1,11 @@
 import { convertIndexedToRgb, decode, hasPngSignature } from 'fast-png';
+import { name as asName, say } from '../../words/say.ts';
 import { fail } from '../problem.ts';
+import { fileAt, resave } from './refuse.ts';
 import type { Decoded } from './types.ts';
 
-export function readPng(bytes: Uint8Array, place: string): Decoded {
-  if (!hasPngSignature(bytes)) fail('picture-damaged', place, 'The PNG file is damaged.', 'Open it in an image program and save it again.');
+export function readPng(bytes: Uint8Array, file: string): Decoded {
+  if (!hasPngSignature(bytes)) damaged(file);
   try {
     const png = decode(bytes);
     const n = png.width * png.height;
@@ -27,8 +29,12 @@ export function readPng(bytes: Uint8Array, place: string): Decoded {
     }
     return { width: png.width, height: png.height, rgb, coverage, profile: png.iccEmbeddedProfile?.profile, orientation: 1 };
   } catch {
-    return fail('picture-damaged', place, 'The PNG file is damaged or cut short.', 'Open it in an image program and save it again.');
+    return damaged(file);
   }
+}
+
+function damaged(file: string): never {
+  fail('picture-damaged', fileAt(file), say('image.cutShort', { format: asName('PNG') }), resave);
 }
 
 /** Rows of 1, 2 or 4 bits a sample, each row starting at a byte → one number a sample. */

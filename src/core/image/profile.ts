@@ -1,5 +1,7 @@
-import * as lcms from 'lcms-wasm';
+import * as lcms from './lcms/lcms.js';
+import { name as asName, say, sentences, type Saying } from '../../words/say.ts';
 import { problem, type Problem } from '../problem.ts';
+import { fileAt } from './refuse.ts';
 import type { Pixels } from './types.ts';
 
 let engine: lcms.Lcms | undefined;
@@ -27,36 +29,29 @@ function asSrgb(rgb: Uint8Array | Uint16Array): Pixels {
 
 /**
  * Pixels with the file's profile (any RGB or grey profile, by Little CMS) → XYZ under D50, relative to white; or plain sRGB
- * where there is no profile or it is sRGB. A profile that can't be used is told and the picture taken as sRGB.
+ * where there is no profile or it is sRGB. Where a profile can't be used, a warning says so and the picture is taken as sRGB.
  */
-export function honourProfile(rgb: Uint8Array | Uint16Array, profile: Uint8Array | undefined, place: string): Profiled {
+export function honourProfile(rgb: Uint8Array | Uint16Array, profile: Uint8Array | undefined, file: string): Profiled {
   if (!profile) return { pixels: asSrgb(rgb), problems: [] };
-  const unread = (why: string): Profiled => ({
+  const unread = (why: Saying): Profiled => ({
     pixels: asSrgb(rgb),
-    problems: [
-      problem(
-        'warning',
-        'profile-unread',
-        place,
-        `The colour profile in the picture ${why}; its colours are taken as sRGB.`,
-        'If they look wrong, convert the picture to sRGB and give that.',
-      ),
-    ],
+    problems: [problem('warning', 'profile-unread', fileAt(file), sentences(why, say('image.takenAsSrgb')), say('image.convertToSrgb'))],
   });
-  if (!engine) return unread('can not be read: the colour engine is not loaded');
+  if (!engine) return unread(say('image.profilesNotLoaded'));
   const source = engine.cmsOpenProfileFromMem(profile, profile.length);
-  if (!source) return unread('is damaged');
+  if (!source) return unread(say('image.profileDamaged'));
   const space = engine.cmsGetColorSpaceASCII(source);
   const name = engine.cmsGetProfileInfoASCII(source, lcms.cmsInfoDescription, 'en', 'US').replace(/\0+$/, '');
   const target = engine.cmsCreateXYZProfile();
   try {
-    if (space !== 'RGB' && space !== 'GRAY') return unread(`is for ${space ?? 'an unknown kind of'} colours, not for RGB`);
+    if (space !== 'RGB' && space !== 'GRAY')
+      return unread(space ? say('image.profileNotRgb', { space: asName(space) }) : say('image.profileUnknown'));
     if (/sRGB/i.test(name) && space === 'RGB') return { pixels: asSrgb(rgb), problems: [] };
     const wide = rgb instanceof Uint16Array;
     const grey = space === 'GRAY';
     const format = grey ? (wide ? lcms.TYPE_GRAY_16 : lcms.TYPE_GRAY_8) : wide ? lcms.TYPE_RGB_16 : lcms.TYPE_RGB_8;
     const transform = engine.cmsCreateTransform(source, format, target, lcms.TYPE_XYZ_16, lcms.INTENT_RELATIVE_COLORIMETRIC, 0);
-    if (!transform) return unread('can not be used');
+    if (!transform) return unread(say('image.profileUseless'));
     const n = rgb.length / 3;
     const data = new Uint16Array(n * 3);
     // In strips, so that the engine's memory stays small.

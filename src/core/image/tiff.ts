@@ -1,5 +1,7 @@
 import UTIF from 'utif2';
+import { say } from '../../words/say.ts';
 import { fail } from '../problem.ts';
+import { fileAt, resave } from './refuse.ts';
 import type { Decoded, Head } from './types.ts';
 
 type Tags = Record<string, number[] | undefined>;
@@ -39,32 +41,20 @@ export function orientationInExif(exif: Uint8Array): number {
   }
 }
 
-export function readTiff(bytes: Uint8Array, place: string): Decoded {
+export function readTiff(bytes: Uint8Array, file: string): Decoded {
   const found = imageOf(bytes);
-  if (!found)
-    fail('picture-damaged', place, 'The TIFF file is damaged or holds no image.', 'Open it in an image program and save it again.');
+  if (!found) fail('picture-damaged', fileAt(file), say('image.tiffWithoutImage'), resave);
   const { image, tags, buffer } = found;
   const photometric = tags.t262?.[0] ?? 1;
   // TIFF 6.0 section 16: 5 = separated (CMYK); 8 = CIE Lab.
   if (photometric === 5) {
-    fail(
-      'picture-cmyk',
-      place,
-      'The picture is in printing colours (CMYK), made for another press and its inks.',
-      'Save it as RGB, with its colour profile, and give that.',
-    );
+    fail('picture-cmyk', fileAt(file), say('image.cmyk'), say('image.saveAsRgb'));
   }
-  if (photometric > 6)
-    fail('picture-kind', place, 'This kind of TIFF (not grey, RGB or palette) can not be read.', 'Save it as RGB and give that.');
+  if (photometric > 6) fail('picture-kind', fileAt(file), say('image.tiffKind'), say('image.saveAsRgb'));
   try {
     UTIF.decodeImage(buffer, image);
   } catch {
-    fail(
-      'picture-damaged',
-      place,
-      'The TIFF file is damaged or packed in a way that can not be read.',
-      'Save it again without compression, or as PNG.',
-    );
+    fail('picture-damaged', fileAt(file), say('image.tiffPacking'), say('image.saveUnpacked'));
   }
   const { width, height } = image;
   const bits = tags.t258?.[0] ?? 1,

@@ -1,5 +1,6 @@
 import { BANDS, deltaE00, deltaE00Of, labFromXyz, xyzAt, type Lab, type Spectrum } from '../colour/index.ts';
 import { seeded } from '../random.ts';
+import { say, sentences, type Saying } from '../../words/say.ts';
 import { filmOf } from './film.ts';
 import { cloudPoint, spreadOf, stepsAt } from './jitter.ts';
 import { modelBand } from './model-band.ts';
@@ -42,7 +43,7 @@ export interface Foresight {
   readonly wide: Float64Array;
   /** Every sample: samples × overlaps × 3. */
   readonly clouds: Float64Array;
-  readonly note: string;
+  readonly note: Saying;
 }
 
 const usualDepositSpread = 0.15;
@@ -118,7 +119,7 @@ export function foresee(ask: ForesightAsk): Foresight {
     usual,
     wide,
     clouds,
-    note: `${samples} seeded samples of readings, deposit and strength. ${model[Math.min(3, ask.layers.length)].note}`,
+    note: sentences(say('ink.bandSamples', { n: samples }), model[Math.min(3, ask.layers.length)].note),
   };
 }
 
@@ -132,7 +133,7 @@ function add(sum: number[], point: readonly [number, number, number], spread: nu
 export function errorBand(ask: ForesightAsk & { readonly code: number }): {
   readonly usual: number;
   readonly wide: number;
-  readonly note: string;
+  readonly note: Saying;
 } {
   const all = foresee(ask);
   return { usual: all.usual[ask.code], wide: all.wide[ask.code], note: all.note };
@@ -161,13 +162,13 @@ export function chanceMet(foresight: Foresight, code: number, wanted: Lab, withi
   return met / foresight.samples;
 }
 
-/** A chance in words that a printmaker would say. */
-export function chanceInWords(chance: number): string {
-  if (chance >= 0.95) return 'almost surely';
-  if (chance >= 0.75) return 'likely';
-  if (chance >= 0.45) return 'as likely as not';
-  if (chance >= 0.15) return 'unlikely';
-  return 'hardly';
+/** A chance in words that a printmaker would use. */
+export function chanceInWords(chance: number): Saying {
+  if (chance >= 0.95) return say('ink.almostSurely');
+  if (chance >= 0.75) return say('ink.likely');
+  if (chance >= 0.45) return say('ink.asLikelyAsNot');
+  if (chance >= 0.15) return say('ink.unlikely');
+  return say('ink.hardly');
 }
 
 function labsOf(spectra: Float64Array): Float64Array {

@@ -1,5 +1,6 @@
 import { BANDS, type Spectrum } from '../colour/index.ts';
 import { problem, type Problem } from '../problem.ts';
+import { say, share } from '../../words/say.ts';
 import { kAndSOfFilm } from './film.ts';
 import { internal } from './surface.ts';
 import type { Ink, InkFound, Surface, Trust } from './types.ts';
@@ -36,36 +37,18 @@ export function inkOverOneGround({
         'warning',
         'ink-lighter-than-ground',
         'over',
-        `The drawdown is lighter than its ground by up to ${Math.round(lighter * 100)} % of white in part of the spectrum.`,
-        'A transparent ink only takes light away: the ink scatters, or the two readings are swapped or of different sheets. Read it over white and over black.',
+        say('ink.lighterThanGround', { by: share(lighter, 0) }),
+        say('ink.readBothGrounds'),
       ),
     );
   }
   if (atFloor > 0) {
-    problems.push(
-      problem(
-        'warning',
-        'reading-below-gloss',
-        'over',
-        'Part of the drawdown reads as dark as the gloss that was taken off.',
-        'Lower the gloss of this surface, or read a thinner drawdown.',
-      ),
-    );
+    problems.push(problem('warning', 'reading-below-gloss', 'over', say('ink.darkAsGloss'), say('ink.lowerGloss')));
   }
   const trust: Trust =
     lighter > 0.03
-      ? {
-          how: 'one-ground',
-          level: 'weak',
-          words:
-            'Read over one ground, yet lighter than that ground in places: this ink covers as well as tints, and only a drawdown over white and black tells how much.',
-        }
-      : {
-          how: 'one-ground',
-          level: 'fair',
-          words:
-            'Read over one ground and taken as fully transparent. Good for clear inks; over dark layers a milky ink will look lighter than foreseen.',
-        };
+      ? { how: 'one-ground', level: 'weak', words: say('ink.trustCovers') }
+      : { how: 'one-ground', level: 'fair', words: say('ink.trustOneGround') };
   return { ink: { k, s: new Float64Array(BANDS) }, trust, problems };
 }
 
@@ -111,15 +94,7 @@ export function inkOverTwoGrounds({
     ratio = Math.max(ratio, overWhite[i] > 0.02 ? overBlack[i] / overWhite[i] : 0);
   }
   if (apart < 0.2) {
-    problems.push(
-      problem(
-        'error',
-        'grounds-too-alike',
-        'white',
-        'The white and the black ground are too much alike to tell covering from tinting.',
-        'Use a drawdown card with a bright white and a deep black, or swap the two if they were mixed up.',
-      ),
-    );
+    problems.push(problem('error', 'grounds-too-alike', 'white', say('ink.groundsAlike'), say('ink.useDrawdownCard')));
   }
   if (crossed > 2) {
     problems.push(
@@ -127,8 +102,8 @@ export function inkOverTwoGrounds({
         'error',
         'darker-over-white',
         'overWhite',
-        `The drawdown is darker over white than over black in ${crossed} of ${BANDS} bands, which no film can be.`,
-        'The two readings are probably swapped, or the film is not equally thick on both.',
+        say('ink.darkerOverWhite', { bands: crossed, all: BANDS }),
+        say('ink.groundsSwapped'),
       ),
     );
   }
@@ -138,11 +113,7 @@ export function inkOverTwoGrounds({
     how: 'two-grounds',
     contrastRatio,
     level: wrong ? 'weak' : contrastRatio >= 0.98 ? 'fair' : 'good',
-    words: wrong
-      ? 'The two readings contradict each other; see the problems.'
-      : contrastRatio >= 0.98
-        ? 'Hides its ground: the colour is sure, but how it thins out is a guess. A drawdown let down with base tells more.'
-        : 'Read over white and over black: tinting and covering are told apart, and overlaps with dark layers can be foreseen.',
+    words: say(wrong ? 'ink.trustContradicts' : contrastRatio >= 0.98 ? 'ink.trustHides' : 'ink.trustTwoGrounds'),
   };
   return { ink: { k, s }, trust, problems };
 }

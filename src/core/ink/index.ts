@@ -1,6 +1,6 @@
 /** Ink films: readings → inks, mixing, overlaps, recipes, correcting, learning. */
-export type { Film, GroundReading, Ink, InkFound, Reading, ReadingKind, Surface, Trust } from './types.ts';
-export { checkShare, readingProblems, sigmaOf, spectrumFromReading } from './reading.ts';
+export type { Film, GroundReading, Ink, InkFound, Place, Reading, ReadingKind, Surface, Trust } from './types.ts';
+export { readingProblems, sigmaOf, spectrumFromReading } from './reading.ts';
 export { defaultSurface, internal, measured } from './surface.ts';
 export { addFilm, effectiveShare, filmOf, filmOfBand, kAndSOfFilm, stackReflectance } from './film.ts';
 export { clearInk, inkOverOneGround, inkOverTwoGrounds } from './from-drawdown.ts';

@@ -1,5 +1,6 @@
 import { BANDS, type Spectrum } from '../colour/index.ts';
 import { fail, problem, type Problem } from '../problem.ts';
+import { figure, say, share as asShare } from '../../words/say.ts';
 import { internal } from './surface.ts';
 import type { InkFound, Surface, Trust } from './types.ts';
 
@@ -39,8 +40,7 @@ export function inkFromLadder({
   readonly surface: Surface;
 }): InkFound<LadderTrust> {
   const used = steps.map((step, i) => ({ ...step, place: `steps[${i}]` })).filter((step) => step.share > 0 && step.share <= 1);
-  if (used.length === 0)
-    fail('ladder-empty', 'steps', 'The ladder has no step with ink in it.', 'Give at least one step with a share between 0 and 1.');
+  if (used.length === 0) fail('ladder-empty', 'steps', say('ink.ladderEmpty'), say('ink.giveAStep'));
   used.sort((a, b) => a.share - b.share);
   const below = internal(ground, surface);
   const K = used.map(({ over }) => {
@@ -78,8 +78,8 @@ export function inkFromLadder({
           'warning',
           'ladder-out-of-order',
           used[j].place,
-          `The step of ${percent(used[j].share)} reads weaker than the one of ${percent(used[j - 1].share)}.`,
-          'Two drawdowns are probably swapped, or one film is much thinner.',
+          say('ink.ladderOutOfOrder', { step: asShare(used[j].share), below: asShare(used[j - 1].share) }),
+          say('ink.stepsSwapped'),
         ),
       );
     }
@@ -94,18 +94,14 @@ export function inkFromLadder({
     worstDeparture,
     words:
       problems.length > 0
-        ? 'The steps of the ladder contradict each other; see the problems.'
+        ? say('ink.trustLadderContradicts')
         : used.length === 1
-          ? 'One step only: strength is taken as straight.'
+          ? say('ink.trustOneStep')
           : straight
-            ? `Strength goes straight with the share of ink (within ${percent(worstDeparture)}).`
-            : `Strength goes with the share to the power of ${gamma.toFixed(2)}; steps depart from that by up to ${percent(worstDeparture)}.`,
+            ? say('ink.trustStraight', { within: asShare(worstDeparture) })
+            : say('ink.trustBent', { power: figure(gamma, 2), most: asShare(worstDeparture) }),
   };
   return { ink: gamma === 1 ? { k, s: new Float64Array(BANDS) } : { k, s: new Float64Array(BANDS), gamma }, trust, problems };
-}
-
-function percent(share: number): string {
-  return `${Math.round(share * 1000) / 10} %`;
 }
 
 function fitK(amounts: readonly number[], K: readonly Float64Array[], weight: readonly Float64Array[]): Float64Array {

@@ -1,5 +1,6 @@
 import { BANDS } from '../colour/index.ts';
 import { fail } from '../problem.ts';
+import { figure, say, share as asShare } from '../../words/say.ts';
 import { effectiveShare } from './film.ts';
 import type { Ink } from './types.ts';
 
@@ -18,7 +19,8 @@ export function mixInks(parts: readonly InkShare[]): Ink {
     s = new Float64Array(BANDS);
   let whole = 0;
   for (const { ink, share } of parts) {
-    if (!(share >= 0)) fail('share-out-of-range', 'mix', `A part of ${share} can't be mixed.`, 'Give each part a number of 0 or more.');
+    if (!(share >= 0))
+      fail('share-out-of-range', say('where.mix'), say('ink.noSuchPart', { part: figure(share, 3, false) }), say('ink.partsFromNought'));
     whole += share;
     const amount = effectiveShare(ink, share);
     for (let i = 0; i < BANDS; i++) {
@@ -27,14 +29,13 @@ export function mixInks(parts: readonly InkShare[]): Ink {
     }
   }
   if (whole > 1 + 1e-6)
-    fail('shares-exceed-whole', 'mix', `The parts add up to ${Math.round(whole * 1000) / 10} % of the pot.`, 'Divide each by their sum.');
+    fail('shares-exceed-whole', say('where.mix'), say('ink.potOverfull', { whole: asShare(whole, 1) }), say('ink.divideBySum'));
   return { k, s };
 }
 
 /** Parts in any measure → shares of the whole. */
 export function sharesOfParts(parts: readonly number[]): number[] {
   const sum = parts.reduce((a, b) => a + b, 0);
-  if (!(sum > 0) || parts.some((p) => !(p >= 0)))
-    fail('parts-out-of-range', 'mix', 'A mix needs at least one part, and none below 0.', 'Type the parts again.');
+  if (!(sum > 0) || parts.some((p) => !(p >= 0))) fail('parts-out-of-range', say('where.mix'), say('ink.noParts'), say('ink.enterParts'));
   return parts.map((p) => p / sum);
 }

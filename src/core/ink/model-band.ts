@@ -1,3 +1,4 @@
+import { say, sentences, type Saying } from '../../words/say.ts';
 import type { ReadingKind } from './types.ts';
 
 export interface ModelBand {
@@ -5,7 +6,7 @@ export interface ModelBand {
   readonly usual: number;
   /** ΔE00 that an overlap seldom exceeds. */
   readonly worst: number;
-  readonly note: string;
+  readonly note: Saying;
 }
 
 /**
@@ -16,15 +17,15 @@ export interface ModelBand {
 export function modelBand(kind: ReadingKind, layers: number): ModelBand {
   const [usualAtThree, worstAtThree, from] =
     kind === 'spectrum'
-      ? ([2, 4, 'spectra read by an instrument'] as const)
+      ? ([2, 4, 'ink.bandOfSpectra'] as const)
       : kind === 'photo'
-        ? ([6, 12, 'photographs'] as const)
-        : ([4, 9, 'colours without spectra'] as const);
+        ? ([6, 12, 'ink.bandOfPhotographs'] as const)
+        : ([4, 9, 'ink.bandOfColours'] as const);
   const own = kind === 'photo' ? 3 : 0.5;
   const share = layers <= 1 ? 0 : Math.min(1.4, 0.75 + 0.125 * (layers - 1));
   return {
     usual: Math.max(own, usualAtThree * share),
     worst: Math.max(2 * own, worstAtThree * share),
-    note: `From readings that are ${from}; the band is what such forecasts were off in trials on published overprints, not a measurement of this studio.`,
+    note: sentences(say(from), say('ink.bandFromTrials')),
   };
 }

@@ -1,5 +1,6 @@
 import { BANDS, labFromXyz, srgbFromXyz, xyzAt, type Spectrum } from '../colour/index.ts';
 import { fail } from '../problem.ts';
+import { say } from '../../words/say.ts';
 import { internal } from './surface.ts';
 import type { Film, Surface } from './types.ts';
 
@@ -13,12 +14,7 @@ const mostFilms = 8;
  */
 export function overlapSpectra(paper: Spectrum, films: readonly Film[], surface: Surface): Float64Array {
   if (films.length > mostFilms) {
-    fail(
-      'too-many-layers',
-      'layers',
-      `${films.length} layers make more overlaps than can be told apart.`,
-      `Print at most ${mostFilms} layers on one sheet.`,
-    );
+    fail('too-many-layers', 'layers', say('ink.tooManyLayers', { n: films.length }), say('ink.fewerLayers', { most: mostFilms }));
   }
   const rows = 1 << films.length;
   const out = new Float64Array(rows * BANDS);

@@ -1,4 +1,5 @@
 import { BANDS, labFromSpectrum, type Spectrum } from '../colour/index.ts';
+import { deltaE, figure, say, type Saying } from '../../words/say.ts';
 import { filmOf, stackReflectance } from './film.ts';
 import { mixInks } from './mix.ts';
 import { overlapColours, overlapSpectra, type OverlapColours } from './overlaps.ts';
@@ -46,7 +47,7 @@ export interface BaseCompared {
   readonly recipe: Recipe;
   /** Lightness the same film has over black: what it covers. A clear film stays as dark as the black. */
   readonly lightnessOverBlack: number;
-  readonly words: string;
+  readonly words: Saying;
 }
 
 /**
@@ -62,11 +63,15 @@ export function compareBases(ask: RecipeAsk, bases: readonly { readonly id: stri
     const film = filmOf(mixInks([...parts, { ink, share: Math.max(0, recipe.restShare - (ask.additions ?? 0)) }]), 1, ask.deposit ?? 1);
     const lightness = labFromSpectrum(stackReflectance(black, [film], ask.surface))[0];
     const lifts = lightness - bare;
+    const off = deltaE(recipe.deltaE);
     return {
       base: id,
       recipe,
       lightnessOverBlack: lightness,
-      words: `ΔE00 ${recipe.deltaE.toFixed(1)} from the colour wanted; over black it ${lifts < 2 ? 'stays clear' : lifts < 10 ? `veils a little (L ${lightness.toFixed(0)})` : `covers (L ${lightness.toFixed(0)})`}.`,
+      words:
+        lifts < 2
+          ? say('ink.baseStaysClear', { off })
+          : say(lifts < 10 ? 'ink.baseVeils' : 'ink.baseCovers', { off, lightness: figure(lightness) }),
     };
   });
 }

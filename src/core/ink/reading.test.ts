@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { BANDS, deltaE00, labFromSpectrum } from '../colour/index.ts';
+import { inEnglish, refusedBy } from '../../../test/said.ts';
 import { ProblemError } from '../problem.ts';
 import {
   defaultSurface,
@@ -46,6 +47,16 @@ describe('readings', () => {
     ['a colour that no surface has', { kind: 'lab', lab: [90, 100, -100] }, ['not-a-surface-colour']],
     ['not a number', { kind: 'lab', lab: [NaN, 0, 0] }, ['reading-not-a-number']],
   ])('%s is refused with its place', (_, reading, codes) => expect(codesOf(reading)).toEqual(codes));
+  test('each fault names its number, in the reader’s language', () => {
+    const problems = refusedBy(() => spectrumFromReading({ kind: 'lab', lab: [150, 0, -300.5] }, 'papers[0].reading'));
+    expect(problems.map((p) => inEnglish(p.message))).toEqual([
+      'L is 150; it has to lie between 0 (no light at all, which no surface has) and 105.',
+      'b is -300.5; it has to lie between −150 and 150.',
+    ]);
+    expect(inEnglish(problems[1].message, { language: 'de', units: 'mm' })).toBe('b ist -300,5, muss aber zwischen −150 und 150 liegen.');
+    const glowing = refusedBy(() => spectrumFromReading({ kind: 'spectrum', values: new Array(36).fill(45) }, 'papers[0].reading'));
+    expect(inEnglish(glowing[0].advice)).toBe('These look like percentages: divide by 100.');
+  });
   test('Lab and XYZ become a spectrum of that very colour; a photograph the nearest one', () => {
     expect(deltaE00(labFromSpectrum(spectrumFromReading({ kind: 'lab', lab: [46, 70, -2] }, 'x')), [46, 70, -2])).toBeLessThan(1e-6);
     expect(deltaE00(labFromSpectrum(spectrumFromReading({ kind: 'photo', lab: [46, 70, -2], sigma: 6 }, 'x')), [46, 70, -2])).toBeLessThan(

@@ -1,6 +1,7 @@
 import { BANDS, smoothestSpectrum, smoothestSpectrumNear, xyzFromLab, type Spectrum, type Xyz } from '../colour/index.ts';
-import { fail, problem, ProblemError, type Problem } from '../problem.ts';
-import type { Reading } from './types.ts';
+import { problem, ProblemError, type Problem } from '../problem.ts';
+import { figure, name as asName, say, type Saying } from '../../words/say.ts';
+import type { Place, Reading } from './types.ts';
 
 /** Papers with brighteners read a little above 1; more than this is a wrong scale or a wrong calibration. */
 const mostReflectance = 1.2;
@@ -10,10 +11,9 @@ const glowingFrom = 0.66;
 
 /**
  * The spectrum a reading stands for. Colours without a spectrum become the smoothest one of that colour.
- * @param place where the reading stands, for messages: `papers[0].reading`
  * @throws ProblemError with everything that is out of range
  */
-export function spectrumFromReading(reading: Reading, place: string): Spectrum {
+export function spectrumFromReading(reading: Reading, place: Place): Spectrum {
   const problems = readingProblems(reading, place);
   if (problems.length > 0) throw new ProblemError(problems);
   if (reading.kind === 'spectrum') return Float64Array.from(reading.values);
@@ -25,102 +25,79 @@ export function spectrumFromReading(reading: Reading, place: string): Spectrum {
     // Bright papers glow in the blue and read beyond what a surface reflects; no ink is so light.
     return smoothestSpectrum(xyz, xyz[1] > glowingFrom ? mostReflectance : 1);
   } catch (error) {
-    if (error instanceof ProblemError) throw new ProblemError(error.problems.map((p) => ({ ...p, place })));
-    throw error;
+    if (!(error instanceof ProblemError)) throw error;
+    throw new ProblemError(error.problems.map((p) => problem(p.severity, p.code, place, p.message, p.advice)));
   }
 }
 
 /** Everything out of range in a reading; empty when it can be used. */
-export function readingProblems(reading: Reading, place: string): Problem[] {
-  if (reading.kind === 'spectrum') return spectrumProblems(reading.values, place);
-  const [a, b, c] = reading.kind === 'xyz' ? reading.xyz : reading.lab;
-  if (![a, b, c].every(Number.isFinite)) {
-    return [
-      problem(
-        'error',
-        'reading-not-a-number',
-        place,
-        'One of the three numbers is missing or is no number.',
-        'Read the patch again or type all three.',
-      ),
-    ];
-  }
-  if (reading.kind === 'xyz') {
-    const wrong: string[] = [];
-    if (a <= 0 || a > 120) wrong.push(`X is ${a}, and lies between 0 and 120`);
-    if (b <= 0 || b > 120) wrong.push(`Y is ${b}, and lies between 0 and 120`);
-    if (c <= 0 || c > 120) wrong.push(`Z is ${c}, and lies between 0 and 120`);
-    return wrong.map((what) =>
-      problem('error', 'reading-out-of-range', place, `${what}.`, 'Check the scale: the perfect white has Y = 100.'),
-    );
-  }
-  const wrong: string[] = [];
-  if (a <= 0 || a > 105) wrong.push(`L is ${a}, and lies between 0 (no light at all, which no surface has) and 105`);
-  if (Math.abs(b) > 130) wrong.push(`a is ${b}, and lies between −130 and 130`);
-  if (Math.abs(c) > 150) wrong.push(`b is ${c}, and lies between −150 and 150`);
-  return wrong.map((what) =>
-    problem('error', 'reading-out-of-range', place, `${what}.`, 'Check that the three numbers are L, a and b in that order.'),
-  );
+export function readingProblems(reading: Reading, place: Place): Problem[] {
+  return faultsOf(reading).map((f) => problem('error', f.code, place, f.message, f.advice));
 }
 
-function spectrumProblems(values: readonly number[], place: string): Problem[] {
+/** What is wrong with a reading, wherever it stands. */
+interface Fault {
+  readonly code: 'reading-not-a-number' | 'reading-out-of-range' | 'spectrum-bands';
+  readonly message: Saying;
+  readonly advice: Saying;
+}
+
+export function faultsOf(reading: Reading): Fault[] {
+  if (reading.kind === 'spectrum') {
+    const fault = spectrumFault(reading.values);
+    return fault ? [fault] : [];
+  }
+  const three = reading.kind === 'xyz' ? reading.xyz : reading.lab;
+  if (!three.every(Number.isFinite))
+    return [{ code: 'reading-not-a-number', message: say('readings.threeNumbers'), advice: say('readings.readOrType') }];
+  const outOfRange = (message: Saying, advice: Saying): Fault => ({ code: 'reading-out-of-range', message, advice });
+  const typed = (value: number): ReturnType<typeof figure> => figure(value, 3, false);
+  if (reading.kind === 'xyz') {
+    return three.flatMap((value, i) =>
+      value > 0 && value <= 120
+        ? []
+        : [outOfRange(say('readings.xyzOutOfRange', { what: asName('XYZ'[i]), value: typed(value) }), say('readings.checkScale'))],
+    );
+  }
+  const [L, a, b] = three;
+  return [
+    L <= 0 || L > 105 ? say('readings.lightnessOutOfRange', { value: typed(L) }) : null,
+    Math.abs(a) > 130 ? say('readings.aOutOfRange', { value: typed(a) }) : null,
+    Math.abs(b) > 150 ? say('readings.bOutOfRange', { value: typed(b) }) : null,
+  ].flatMap((message) => (message ? [outOfRange(message, say('readings.checkLabOrder'))] : []));
+}
+
+function spectrumFault(values: readonly number[]): Fault | null {
   if (values.length !== BANDS) {
-    return [
-      problem(
-        'error',
-        'spectrum-bands',
-        place,
-        `The spectrum has ${values.length} values where ${BANDS} are needed.`,
-        'Give the reflectance from 380 to 730 nm in steps of 10 nm.',
-      ),
-    ];
+    return {
+      code: 'spectrum-bands',
+      message: say('readings.spectrumBands', { n: values.length, needed: BANDS }),
+      advice: say('readings.giveSpectrum'),
+    };
   }
-  if (!values.every(Number.isFinite)) {
-    return [
-      problem('error', 'reading-not-a-number', place, 'Some value of the spectrum is missing or is no number.', 'Read the patch again.'),
-    ];
-  }
+  if (!values.every(Number.isFinite))
+    return { code: 'reading-not-a-number', message: say('readings.spectrumGap'), advice: say('readings.readAgain') };
   const high = Math.max(...values),
     low = Math.min(...values);
   if (high > mostReflectance) {
-    return [
-      problem(
-        'error',
-        'reading-out-of-range',
-        place,
-        `The spectrum goes up to ${high}, where 1 is the perfect white.`,
-        high > 2 ? 'These look like percent: divide by 100.' : 'Calibrate the instrument on its white tile and read again.',
-      ),
-    ];
+    return {
+      code: 'reading-out-of-range',
+      message: say('readings.spectrumHigh', { high: figure(high, 3, false) }),
+      advice: say(high > 2 ? 'readings.looksLikePercent' : 'readings.calibrateWhite'),
+    };
   }
   if (low < -0.005) {
-    return [
-      problem(
-        'error',
-        'reading-out-of-range',
-        place,
-        `The spectrum goes down to ${low}; no surface reflects less than nothing.`,
-        'Calibrate the instrument on its dark trap and read again.',
-      ),
-    ];
+    return {
+      code: 'reading-out-of-range',
+      message: say('readings.spectrumLow', { low: figure(low, 3, false) }),
+      advice: say('readings.calibrateDark'),
+    };
   }
-  return [];
+  return null;
 }
 
 /** The doubt of a reading in ΔE00: its own where it carries one, else what is usual for its kind (common practice). */
 export function sigmaOf(reading: Reading): number {
   if (reading.sigma !== undefined) return reading.sigma;
   return reading.kind === 'spectrum' ? 0.3 : 0.5;
-}
-
-/** Checks a share or strength at the room's door. */
-export function checkShare(share: number, place: string): void {
-  if (!(share >= 0 && share <= 1)) {
-    fail(
-      'share-out-of-range',
-      place,
-      `The strength ${share} is no share of a pot.`,
-      'Give a number between 0 (only base) and 1 (only ink).',
-    );
-  }
 }

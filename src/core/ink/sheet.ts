@@ -1,9 +1,10 @@
 import type { Lab } from '../colour/index.ts';
-import { fail, type Problem } from '../problem.ts';
+import { fail } from '../problem.ts';
+import { asWritten, length, say, share as asShare, type Saying } from '../../words/say.ts';
 import { findMarks, type FoundMark } from './photo/marks.ts';
-import { perspective } from './photo/homography.ts';
+import { homography, mapPoint } from '../numeric/index.ts';
 import { readPhoto, type PhotoAsk, type PhotoRead } from './photo/read.ts';
-import type { Photograph, Point, Quad } from './photo/sample.ts';
+import type { Photograph, Quad } from './photo/sample.ts';
 
 export interface SheetRect {
   readonly xMm: number;
@@ -13,7 +14,7 @@ export interface SheetRect {
 }
 
 export interface SheetBox extends SheetRect {
-  readonly name: string;
+  readonly name: Saying;
   /** Volume share of ink that is drawn down here. */
   readonly share: number;
   readonly over: 'white' | 'black';
@@ -35,13 +36,13 @@ export interface DrawdownSheet {
   /** Printed solid black. */
   readonly blackBar: SheetRect;
   /** Where each drawdown goes: one strip over white and black. */
-  readonly strips: readonly (SheetRect & { readonly name: string; readonly share: number })[];
+  readonly strips: readonly (SheetRect & { readonly name: Saying; readonly share: number })[];
   /** Where the photograph is read. */
   readonly boxes: readonly SheetBox[];
   readonly bareWhite: readonly SheetRect[];
   readonly bareBlack: SheetRect;
   readonly greyCard: SheetRect;
-  readonly labels: readonly { readonly xMm: number; readonly yMm: number; readonly sizeMm: number; readonly text: string }[];
+  readonly labels: readonly { readonly xMm: number; readonly yMm: number; readonly sizeMm: number; readonly text: Saying }[];
   /** To check that it was printed at true size. */
   readonly checkLine: { readonly xMm: number; readonly yMm: number; readonly lengthMm: number };
 }
@@ -59,7 +60,7 @@ const page = { widthMm: 210, heightMm: 297 };
  */
 export function drawdownSheet(title: string, shares: readonly number[] = usualLadder): DrawdownSheet {
   if (shares.length === 0 || shares.length > mostStrips || shares.some((s) => !(s > 0 && s <= 1))) {
-    fail('sheet-strengths', 'sheet', `A sheet takes 1 to ${mostStrips} strengths between 0 and 1.`, 'Use a second sheet for more.');
+    fail('sheet-strengths', say('where.drawdownSheet'), say('ink.sheetStrengths', { most: mostStrips }), say('ink.secondSheet'));
   }
   const top = 38,
     pitch = 31,
@@ -74,8 +75,24 @@ export function drawdownSheet(title: string, shares: readonly number[] = usualLa
     heightMm: high,
   }));
   const boxes = strips.flatMap((s): SheetBox[] => [
-    { name: `${s.name} over white`, share: s.share, over: 'white', xMm: 52, yMm: s.yMm + 3, widthMm: 54, heightMm: high - 6 },
-    { name: `${s.name} over black`, share: s.share, over: 'black', xMm: bar.xMm + 4, yMm: s.yMm + 3, widthMm: 30, heightMm: high - 6 },
+    {
+      name: say('ink.overWhite', { strength: s.name }),
+      share: s.share,
+      over: 'white',
+      xMm: 52,
+      yMm: s.yMm + 3,
+      widthMm: 54,
+      heightMm: high - 6,
+    },
+    {
+      name: say('ink.overBlack', { strength: s.name }),
+      share: s.share,
+      over: 'black',
+      xMm: bar.xMm + 4,
+      yMm: s.yMm + 3,
+      widthMm: 30,
+      heightMm: high - 6,
+    },
   ]);
   const bottom = top + shares.length * pitch;
   const gaps = Array.from({ length: shares.length + 1 }, (_, i) => top - 8 + i * pitch);
@@ -92,6 +109,7 @@ export function drawdownSheet(title: string, shares: readonly number[] = usualLa
       [18, 279],
     ] as const
   ).map(([xMm, yMm], i) => ({ xMm, yMm, sizeMm: 12, holeMm: 7, dotMm: i === 0 ? 3 : 0 }));
+  const checkLine = { xMm: 55, yMm: 20, lengthMm: 100 };
   return {
     ...page,
     title,
@@ -102,25 +120,27 @@ export function drawdownSheet(title: string, shares: readonly number[] = usualLa
     blackBar: { xMm: bar.xMm, yMm: top - 10, widthMm: bar.widthMm, heightMm: bottom - top + 14 },
     bareBlack: { xMm: bar.xMm + 6, yMm: top - 8, widthMm: 26, heightMm: 6 },
     greyCard: { xMm: 46, yMm: 262, widthMm: 60, heightMm: 24 },
-    checkLine: { xMm: 55, yMm: 20, lengthMm: 100 },
+    checkLine,
     labels: [
-      { xMm: 46, yMm: 14, sizeMm: 5, text: title },
-      { xMm: 55, yMm: 25, sizeMm: 2.8, text: 'This line is 100 mm long when printed at true size.' },
+      { xMm: 46, yMm: 14, sizeMm: 5, text: asWritten(title) },
+      { xMm: 55, yMm: 25, sizeMm: 2.8, text: say('ink.trueSizeLine', { long: length(checkLine.lengthMm) }) },
       ...strips.map((s) => ({ xMm: 28, yMm: s.yMm + high / 2, sizeMm: 3.6, text: s.name })),
       {
         xMm: 47,
         yMm: 258.5,
         sizeMm: 2.8,
-        text: 'Lay the grey card here. Photograph in open shade, all four corner marks in the picture, no flash.',
+        text: say('ink.greyCardHere'),
       },
     ],
   };
 }
 
 /** 1/5 → `1:4`, ink to base. */
-function nameOfShare(share: number): string {
+function nameOfShare(share: number): Saying {
   const base = (1 - share) / share;
-  return Math.abs(base - Math.round(base)) < 0.01 ? `1:${Math.round(base)}` : `${Math.round(share * 100)} %`;
+  return Math.abs(base - Math.round(base)) < 0.01
+    ? asWritten(`1:${Math.round(base)}`)
+    : say('ink.strengthOf', { share: asShare(share, 0) });
 }
 
 export interface SheetRead extends PhotoRead {
@@ -137,42 +157,34 @@ export interface SheetRead extends PhotoRead {
 export function readSheetPhoto(
   sheet: DrawdownSheet,
   photo: Photograph,
-  known: Pick<PhotoAsk, 'paperLab' | 'chart'> & { readonly greyLab?: Lab; readonly place: string },
+  known: Pick<PhotoAsk, 'paperLab' | 'chart'> & { readonly greyLab?: Lab; readonly place: Saying },
 ): SheetRead {
   const marks = cornersOf(findMarks(photo));
   const toPhoto =
     marks &&
-    perspective(
+    homography(
       sheet.marks.map((m) => [m.xMm, m.yMm]),
       marks.map((m) => m.centre),
     );
-  if (!toPhoto)
-    fail(
-      'marks-not-found',
-      known.place,
-      'The four corner marks of the sheet are not all in the picture, or not sharp.',
-      'Take it again from above with the whole sheet in view; or mark the patches by hand.',
-    );
+  if (!toPhoto) fail('marks-not-found', known.place, say('readings.marksNotFound'), say('readings.wholeSheet'));
   const quad = (r: SheetRect): Quad =>
     [
       [r.xMm, r.yMm],
       [r.xMm + r.widthMm, r.yMm],
       [r.xMm + r.widthMm, r.yMm + r.heightMm],
       [r.xMm, r.yMm + r.heightMm],
-    ].map((p) => toPhoto!(p as unknown as Point)) as unknown as Quad;
+    ].map(([x, y]) => mapPoint(toPhoto!, x, y)) as unknown as Quad;
   const read = readPhoto({
     photo,
     place: known.place,
     paper: sheet.bareWhite.map(quad),
-    patches: [...sheet.boxes.map((b) => ({ name: b.name, quad: quad(b) })), { name: 'bare black', quad: quad(sheet.bareBlack) }],
+    patches: [...sheet.boxes.map((b) => ({ name: b.name, quad: quad(b) })), { name: say('ink.bareBlack'), quad: quad(sheet.bareBlack) }],
     ...(known.paperLab ? { paperLab: known.paperLab } : {}),
     ...(known.chart ? { chart: known.chart } : {}),
     ...(known.greyLab ? { grey: { quad: quad(sheet.greyCard), lab: known.greyLab } } : {}),
   });
-  const problems: Problem[] = [...read.problems];
   return {
     ...read,
-    problems,
     white: read.paper,
     black: read.patches[read.patches.length - 1],
     boxes: sheet.boxes.map((b, i) => ({ ...b, ...read.patches[i] })),

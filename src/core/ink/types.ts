@@ -1,5 +1,6 @@
 import type { Lab, Spectrum } from '../colour/index.ts';
 import type { Problem } from '../problem.ts';
+import type { Saying } from '../../words/say.ts';
 
 /**
  * What an instrument or a photograph said. `sigma`: its doubt in ΔE00. XYZ on the usual scale where white is 100.
@@ -38,8 +39,7 @@ export interface Film {
 export interface Trust {
   readonly how: 'one-ground' | 'two-grounds' | 'ladder' | 'mix' | 'clear' | 'learned';
   readonly level: 'good' | 'fair' | 'weak';
-  /** In the printmaker's words. */
-  readonly words: string;
+  readonly words: Saying;
 }
 
 export interface InkFound<T extends Trust = Trust> {
@@ -47,6 +47,9 @@ export interface InkFound<T extends Trust = Trust> {
   readonly trust: T;
   readonly problems: readonly Problem[];
 }
+
+/** Where a reading stands, for problems: a path in the Job (`papers[0].reading`), or a saying where it is no field of it. */
+export type Place = string | Saying;
 
 export interface GroundReading {
   readonly ground: Spectrum;

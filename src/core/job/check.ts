@@ -1,27 +1,25 @@
+import { length, lengths, list as listOf, name as asName, say, type List, type Saying } from '../../words/say.ts';
 import { problem, type Problem } from '../problem.ts';
 import { mostLayers, type Job, type JobBundle } from './schema.ts';
+import { settleProblems, whereIn } from './where.ts';
 
-type Add = (code: string, place: string, message: string, advice: string, severity?: Problem['severity']) => void;
+type Add = (code: string, path: string, message: Saying, advice: Saying, severity?: Problem['severity']) => void;
 
 /** Everything wrong in a Job that the schema cannot see: names that point nowhere, files that are missing, sizes that don't fit. */
 export function checkJob(bundle: JobBundle): Problem[] {
   const { job } = bundle;
   const problems: Problem[] = [];
-  const add: Add = (code, place, message, advice, severity = 'error') => problems.push(problem(severity, code, place, message, advice));
+  const add: Add = (code, path, message, advice, severity = 'error') => problems.push(problem(severity, code, path, message, advice));
   checkNames(job, add);
   checkReferences(job, add);
   checkMixes(job, add);
   checkAttachments(bundle, add);
   checkSizes(job, add);
-  if (job.layers.filter((l) => !l.off).length > mostLayers) {
-    add(
-      'too-many-layers',
-      'layers',
-      `There are ${job.layers.filter((l) => !l.off).length} layers; Laydown foresees ${mostLayers} in one run of a sheet.`,
-      'Leave some out (“off”), or plan the rest as a second job over the printed sheets.',
-    );
+  const layers = job.layers.filter((l) => !l.off).length;
+  if (layers > mostLayers) {
+    add('too-many-layers', 'layers', say('job.tooManyLayers', { layers, most: mostLayers }), say('job.leaveSomeOut'));
   }
-  return problems;
+  return settleProblems(problems, job);
 }
 
 function checkNames(job: Job, add: Add): void {
@@ -30,56 +28,66 @@ function checkNames(job: Job, add: Add): void {
     job[list].forEach((item, i) => {
       const before = seen.get(item.id);
       if (before !== undefined)
-        add('name-twice', `${list}[${i}].id`, `“${item.id}” is already the id of ${list}[${before}].`, 'Give each its own id.');
+        add(
+          'name-twice',
+          `${list}[${i}].id`,
+          say('job.idTwice', { id: asName(item.id), other: whereIn(`${list}[${before}]`, job) }),
+          say('job.ownId'),
+        );
       seen.set(item.id, i);
     });
   }
 }
 
+type Things = readonly { readonly id: string }[];
+
 function checkReferences(job: Job, add: Add): void {
-  const has = (list: readonly { id: string }[], id: string): boolean => list.some((item) => item.id === id);
-  const known = (list: readonly { id: string }[]): string => list.map((item) => item.id).join(', ') || 'none';
+  const has = (things: Things, id: string): boolean => things.some((item) => item.id === id);
+  const ids = (things: Things): List =>
+    listOf(
+      things.map((item) => asName(item.id)),
+      'comma',
+    );
+  const use = (things: Things): Saying => (things.length > 0 ? say('job.useOneOf', { ids: ids(things) }) : say('job.addOne'));
   job.cuts.forEach((cut, i) => {
     cut.parts.forEach((part, k) => {
       if (!has(job.forms, part.form))
         add(
           'no-such-form',
           `cuts[${i}].parts[${k}].form`,
-          `Cut “${cut.name}” uses the form “${part.form}”, which the job doesn't have.`,
-          `Use one of: ${known(job.forms)}.`,
+          say('job.noSuchForm', { cut: asName(cut.name), form: asName(part.form) }),
+          use(job.forms),
         );
     });
     if (cut.material !== undefined && job.materials.length > 0 && !has(job.materials, cut.material)) {
       add(
         'no-such-material',
         `cuts[${i}].material`,
-        `Cut “${cut.name}” is to be cut from “${cut.material}”, which is not in the list of materials.`,
-        `Use one of: ${known(job.materials)}.`,
+        say('job.noSuchMaterial', { cut: asName(cut.name), material: asName(cut.material) }),
+        use(job.materials),
       );
     }
   });
   job.layers.forEach((layer, i) => {
+    const name = asName(layer.name);
     if (!has(job.cuts, layer.cut))
-      add(
-        'no-such-cut',
-        `layers[${i}].cut`,
-        `Layer “${layer.name}” uses the cut “${layer.cut}”, which the job doesn't have.`,
-        `Use one of: ${known(job.cuts)}.`,
-      );
+      add('no-such-cut', `layers[${i}].cut`, say('job.noSuchCut', { layer: name, cut: asName(layer.cut) }), use(job.cuts));
     if (layer.ink !== null && !has(job.inks, layer.ink))
       add(
         'no-such-ink',
         `layers[${i}].ink`,
-        `Layer “${layer.name}” is printed with “${layer.ink}”, an ink the job doesn't have.`,
-        `Use one of: ${known(job.inks)}; or null to leave it open.`,
+        say('job.noSuchInk', { layer: name, ink: asName(layer.ink) }),
+        job.inks.length > 0 ? say('job.useOneOrOpen', { ids: ids(job.inks) }) : say('job.leaveOpen'),
       );
-    if (layer.base !== undefined && !has(job.inks, layer.base))
+    if (layer.base !== undefined && !has(job.inks, layer.base)) {
+      const bases = job.inks.filter((k) => k.role !== 'ink');
       add(
         'no-such-base',
         `layers[${i}].base`,
-        `Layer “${layer.name}” is let down with “${layer.base}”, which the job doesn't have.`,
-        `Use one of: ${known(job.inks.filter((k) => k.role !== 'ink'))}, or leave it out.`,
+        say('job.noSuchBase', { layer: name, base: asName(layer.base) }),
+        bases.length > 0 ? say('job.useOneOrNone', { ids: ids(bases) }) : say('job.leaveOut'),
       );
+    }
   });
   const lists = [
     ['wanted', job.wanted],
@@ -89,19 +97,9 @@ function checkReferences(job: Job, add: Add): void {
     items.forEach((item, i) => {
       for (const id of item.layers)
         if (!has(job.layers, id))
-          add(
-            'no-such-layer',
-            `${list}[${i}].layers`,
-            `It speaks of the layer “${id}”, which the job doesn't have.`,
-            `Use one of: ${known(job.layers)}.`,
-          );
+          add('no-such-layer', `${list}[${i}].layers`, say('job.noSuchLayer', { layer: asName(id) }), use(job.layers));
       if (item.paper !== undefined && !has(job.papers, item.paper))
-        add(
-          'no-such-paper',
-          `${list}[${i}].paper`,
-          `It speaks of the paper “${item.paper}”, which the job doesn't have.`,
-          `Use one of: ${known(job.papers)}.`,
-        );
+        add('no-such-paper', `${list}[${i}].paper`, say('job.noSuchPaper', { paper: asName(item.paper) }), use(job.papers));
     });
   }
 }
@@ -120,79 +118,56 @@ function checkMixes(job: Job, add: Add): void {
   };
   job.inks.forEach((ink, i) => {
     if (ink.from !== 'mix') return;
+    const mix = asName(ink.name);
     ink.parts.forEach((part, k) => {
       if (!byId.has(part.ink))
-        add(
-          'no-such-ink',
-          `inks[${i}].parts[${k}].ink`,
-          `The mix “${ink.name}” takes “${part.ink}”, an ink the job doesn't have.`,
-          'Add that ink or take the part out.',
-        );
+        add('no-such-ink', `inks[${i}].parts[${k}].ink`, say('job.noSuchPart', { mix, ink: asName(part.ink) }), say('job.addOrTakeOut'));
     });
-    if (circular(ink.id))
-      add(
-        'mix-of-itself',
-        `inks[${i}].parts`,
-        `The mix “${ink.name}” ends up containing itself.`,
-        'Take one of the mixes out of the circle.',
-      );
+    if (circular(ink.id)) add('mix-of-itself', `inks[${i}].parts`, say('job.mixOfItself', { mix }), say('job.breakCircle'));
   });
 }
 
 function checkAttachments({ job, attachments }: JobBundle, add: Add): void {
-  const need = (path: string, place: string, what: string, severity?: Problem['severity']): void => {
-    if (!attachments.has(path))
-      add(
-        'attachment-missing',
-        place,
-        `${what} needs the file “${path}”, which is not in the job's folder.`,
-        'Put the file back there, or choose another.',
-        severity,
-      );
+  const need = (file: string, path: string, severity?: Problem['severity']): void => {
+    if (!attachments.has(file))
+      add('attachment-missing', path, say('job.fileMissing', { file: asName(file) }), say('job.putBack'), severity);
   };
   job.forms.forEach((form, i) => {
-    if (form.drawing !== undefined) need(form.drawing, `forms[${i}].drawing`, `Form “${form.name}”`);
+    if (form.drawing !== undefined) need(form.drawing, `forms[${i}].drawing`);
     if ((form.drawing === undefined) === (form.outline === undefined)) {
-      add(
-        'form-without-shape',
-        `forms[${i}]`,
-        `Form “${form.name}” needs either a drawing or an outline, and only one of them.`,
-        'Give it one.',
-      );
+      add('form-without-shape', `forms[${i}]`, say('job.formWithoutShape', { form: asName(form.name) }), say('job.giveShape'));
     }
   });
   job.papers.forEach((paper, i) => {
-    if (paper.printed) need(paper.printed.picture, `papers[${i}].printed.picture`, `Paper “${paper.name}”`);
+    if (paper.printed) need(paper.printed.picture, `papers[${i}].printed.picture`);
   });
   // Stencils made from it stand on their own: the packet does not wait for it.
-  if (job.picture) need(job.picture.file, 'picture.file', 'The picture to be made into stencils', 'warning');
+  if (job.picture) need(job.picture.file, 'picture.file', 'warning');
 }
 
 function checkSizes(job: Job, add: Add): void {
+  const { widthMm, heightMm } = job.image;
   job.papers.forEach((paper, i) => {
-    const [x, y] = paper.imageAtMm ?? [(paper.widthMm - job.image.widthMm) / 2, (paper.heightMm - job.image.heightMm) / 2];
-    const over = Math.max(-x, -y, x + job.image.widthMm - paper.widthMm, y + job.image.heightMm - paper.heightMm);
+    const [x, y] = paper.imageAtMm ?? [(paper.widthMm - widthMm) / 2, (paper.heightMm - heightMm) / 2];
+    const over = Math.max(-x, -y, x + widthMm - paper.widthMm, y + heightMm - paper.heightMm);
     if (over > 0.001) {
       add(
         'image-off-sheet',
         `papers[${i}]`,
-        `The image (${job.image.widthMm} × ${job.image.heightMm} mm) hangs ${over.toFixed(1)} mm over the edge of “${paper.name}” (${paper.widthMm} × ${paper.heightMm} mm).`,
-        'Make the image smaller, move it on the sheet, or take a larger sheet.',
+        say('job.imageOffSheet', {
+          image: lengths([widthMm, heightMm]),
+          over: length(over, 1),
+          paper: asName(paper.name),
+          sheet: lengths([paper.widthMm, paper.heightMm]),
+        }),
+        say('job.smallerImage'),
       );
     }
   });
-  if (job.papers.length === 0)
-    add('no-paper', 'papers', 'The job has no paper yet.', 'Add at least one, with a reading of its colour.', 'warning');
-  if (job.layers.length === 0)
-    add('no-layers', 'layers', 'The job has no layers yet.', 'Add a layer: a cut, a side of it, and an ink.', 'warning');
+  if (job.papers.length === 0) add('no-paper', 'papers', say('job.noPaper'), say('job.addPaper'), 'warning');
+  if (job.layers.length === 0) add('no-layers', 'layers', say('job.noLayers'), say('job.addLayer'), 'warning');
   job.layers.forEach((layer, i) => {
     if (layer.ink === null && !layer.off)
-      add(
-        'layer-open',
-        `layers[${i}].ink`,
-        `Layer “${layer.name}” is open: no ink is chosen yet, so it is left out of the proofs.`,
-        'Choose an ink when you are ready.',
-        'note',
-      );
+      add('layer-open', `layers[${i}].ink`, say('job.layerOpen', { layer: asName(layer.name) }), say('job.chooseInk'), 'note');
   });
 }

@@ -1,10 +1,8 @@
 import { strFromU8, strToU8, unzipSync, zipSync, type UnzipFileFilter, type Zippable } from 'fflate';
+import { name as asName, say } from '../../words/say.ts';
 import { fail } from '../problem.ts';
-import { parseJobText, writeJobText } from './parse.ts';
+import { jobFileName, parseJobText, writeJobText } from './parse.ts';
 import type { JobBundle } from './schema.ts';
-
-/** The document's name inside a job folder or a `.laydown` file. */
-export const jobFileName = 'job.json';
 
 /** No job needs more; what claims to is a mistake or a trap. */
 const mostBytes = 1_000_000_000;
@@ -15,9 +13,9 @@ export function readJob(files: ReadonlyMap<string, Uint8Array>): JobBundle {
   if (!document)
     fail(
       'no-job-file',
-      jobFileName,
-      'There is no job.json here, so this is not a job.',
-      'Choose the folder that holds job.json, or a .laydown file.',
+      say('where.file', { file: asName(jobFileName) }),
+      say('job.noJobFile', { file: asName(jobFileName) }),
+      say('job.chooseJobFolder', { file: asName(jobFileName) }),
     );
   const job = parseJobText(strFromU8(document));
   const attachments = new Map([...files].filter(([path]) => path !== jobFileName));
@@ -30,25 +28,20 @@ export function writeJob(bundle: JobBundle): Map<string, Uint8Array> {
 }
 
 /** One `.laydown` file (a zip) → Job. Refuses what is broken, climbs out of the folder, or swells without end. */
-export function readJobFile(bytes: Uint8Array, place = 'the file'): JobBundle {
+export function readJobFile(bytes: Uint8Array, file?: string): JobBundle {
+  const place = file === undefined ? say('where.theFile') : say('where.file', { file: asName(file) });
   let total = 0;
-  const filter: UnzipFileFilter = (file) => {
-    total += file.originalSize;
-    return total <= mostBytes && !file.name.endsWith('/') && !file.name.startsWith('/') && !file.name.split(/[\\/]/).includes('..');
+  const filter: UnzipFileFilter = (entry) => {
+    total += entry.originalSize;
+    return total <= mostBytes && !entry.name.endsWith('/') && !entry.name.startsWith('/') && !entry.name.split(/[\\/]/).includes('..');
   };
   let entries: Record<string, Uint8Array>;
   try {
     entries = unzipSync(bytes, { filter });
   } catch {
-    fail(
-      'not-a-job-file',
-      place,
-      'It cannot be opened as a .laydown file: it is cut short or something else.',
-      'Choose another copy; nothing was changed.',
-    );
+    fail('not-a-job-file', place, say('job.notAJobFile'), say('job.chooseAnotherCopy'));
   }
-  if (total > mostBytes)
-    fail('job-file-too-large', place, 'It unpacks to more than 1 GB.', 'Take the large pictures out of the job and try again.');
+  if (total > mostBytes) fail('job-file-too-large', place, say('job.unpacksTooLarge'), say('job.takePicturesOut'));
   return readJob(new Map(Object.entries(entries)));
 }
 

@@ -1,6 +1,8 @@
 import { strToU8, zipSync } from 'fflate';
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { inEnglish, refusalOf, refusedBy } from '../../../test/said.ts';
+import { tellProblem } from '../../words/index.ts';
 import { ProblemError } from '../problem.ts';
 import {
   checkJob,
@@ -73,9 +75,54 @@ describe('the Job document', () => {
         expect.arrayContaining(['title', 'image.widthMm', 'image.heightMm', 'layers[0].id', 'layers[0].side', 'layers[0].strength']),
       );
       for (const p of problems) {
-        expect(p.message).not.toMatch(/invalid input|expected|received/i);
-        expect(p.advice).not.toBe('');
+        expect(inEnglish(p.message)).not.toMatch(/invalid input|expected|received/i);
+        expect(inEnglish(p.advice)).not.toBe('');
       }
+    }
+  });
+
+  test.each([
+    [{ title: undefined }, 'the title of the job: This is missing. Write it in; docs/job-schema.json lists every field.'],
+    [{ title: 7 }, 'the title of the job: This should be a text, not “7”. Correct it; docs/job-schema.json lists every field.'],
+    [{ title: '' }, 'the title of the job: This must not be empty. Write it in; docs/job-schema.json lists every field.'],
+    [{ units: 'ell' }, 'the units of the job: This can be mm or in, but not “ell”. Use one of the words it allows.'],
+    [
+      { layers: [{ ...small.layers[0], strength: 20 }] },
+      'the strength of run 1 (One): This is a share of one whole, and it is 20. Write shares as a number from 0 to 1: 20 % is written 0.2.',
+    ],
+    [
+      { layers: [{ ...small.layers[0], strength: -1 }] },
+      'the strength of run 1 (One): This must be at least 0, and it is -1. Use a larger value.',
+    ],
+    [{ edition: { certainty: 1 } }, 'the certainty of the edition: This must be less than 1, and it is 1. Use a smaller value.'],
+    [
+      { image: { widthMm: 9000, heightMm: 80 } },
+      'the width of the image: This must be at most 5000 mm, and it is 9000 mm. Use a smaller value.',
+    ],
+    [
+      { inks: [{ id: 'sand', name: 'Sand' }] },
+      'how the ink “Sand” was read: This is missing. It can be one-ground, two-grounds, ladder, mix or clear. Use one of the words it allows.',
+    ],
+    [
+      { papers: [{ ...small.papers[0], reading: { kind: 'spectrum', values: [1] } }] },
+      'the reading of the paper “White”, its spectrum: There must be exactly 36 here. Add what is missing, or take out what is too much.',
+    ],
+    [
+      { papers: [{ ...small.papers[0], count: 1.5 }] },
+      'the number of sheets of the paper “White”: This should be a whole number, not “1.5”. Correct it; docs/job-schema.json lists every field.',
+    ],
+    [
+      { forms: [{ id: 'Pebble No. 1', name: 'Pebble' }] },
+      'the short name of the form “Pebble”: A short name is made of small letters, digits, points, - and _, and begins with a letter or a digit. Correct it in the job.',
+    ],
+    [
+      { forms: [{ id: 'p', name: 'Pebble', drawing: '../p.svg' }] },
+      'the drawing of the form “Pebble”: This must be a file inside the job’s folder. Correct it in the job.',
+    ],
+  ])('what is expected is said, with where it is: %j', (wrong, says) => {
+    expect(refusalOf(() => parseJob({ ...small, ...wrong })).replaceAll('\u00a0', ' ')).toBe(says);
+    for (const p of refusedBy(() => parseJob({ ...small, ...wrong }))) {
+      expect(tellProblem(p, { language: 'de', units: 'mm' })).not.toMatch(/undefined|\[object|job\./);
     }
   });
 
@@ -96,10 +143,11 @@ describe('the Job document', () => {
   test('text that is cut short is refused with advice', () => {
     expect(codesOf(() => parseJobText('{"schemaVersion": 1, "title": "Tid'))).toEqual(['job-not-json']);
     expect(codesOf(() => parseJobText('[1,2]'))).toEqual(['job-not-an-object']);
+    expect(refusalOf(() => parseJobText('{\n"schemaVersion": 1,\n"title" "Tid"}', 'tide/job.json'))).toContain('tide/job.json, line 3: ');
   });
 
   test('a layer naming no ink, a missing drawing, an image larger than the sheet: all in one list', () => {
-    const codes = checkJob(
+    const problems = checkJob(
       bundleOf({
         ...small,
         image: { widthMm: 400, heightMm: 80 },
@@ -109,7 +157,16 @@ describe('the Job document', () => {
           { ...small.layers[0], cut: 'gone' },
         ],
       }),
-    ).map((p) => p.code);
+    );
+    const codes = problems.map((p) => p.code);
+    expect(problems.map((p) => tellProblem(p).replaceAll('\u00a0', ' '))).toEqual(
+      expect.arrayContaining([
+        'the ink of run 1 (One): The layer “One” is printed with “nowhere”, an ink the job doesn’t have. Use one of these: sand; or leave it open.',
+        'the drawing of the form “Pebble”: The file “lost.svg” is not in the job’s folder. Put the file back there, or choose another.',
+        'the short name of run 2 (One): “one” is already the short name of run 1 (One). Give each a short name of its own.',
+        'the paper “White”: The image (400 × 80 mm) hangs 125.0 mm over the edge of “White” (150 × 120 mm). Make the image smaller, move it on the sheet, or take a larger sheet.',
+      ]),
+    );
     expect(codes).toEqual(expect.arrayContaining(['no-such-ink', 'attachment-missing', 'image-off-sheet', 'no-such-cut', 'name-twice']));
   });
 

@@ -1,3 +1,4 @@
+import { say } from '../../words/say.ts';
 import { fail } from '../problem.ts';
 
 /** A step of the chain: turns a document of version `from` into one of version `from + 1`. Unknown fields pass through. */
@@ -17,31 +18,15 @@ export function migrate(
 ): Record<string, unknown> {
   const version = document['schemaVersion'];
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) {
-    fail(
-      'job-without-version',
-      'schemaVersion',
-      'The job does not say which version of Laydown’s format it is written in.',
-      `Add "schemaVersion": ${target} if you wrote it by hand.`,
-    );
+    fail('job-without-version', 'schemaVersion', say('job.withoutVersion'), say('job.addVersion', { version: target }));
   }
   if (version > target) {
-    fail(
-      'job-newer',
-      'schemaVersion',
-      `The job was written by a newer Laydown (format ${version}; this one reads up to ${target}).`,
-      'Open it with that newer version, or fetch the newest Laydown. Nothing was changed.',
-    );
+    fail('job-newer', 'schemaVersion', say('job.newer', { version, most: target }), say('job.openWithNewer'));
   }
   let current = document;
   for (let v = version; v < target; v++) {
     const migration = chain.find((m) => m.from === v);
-    if (!migration)
-      fail(
-        'job-version-gap',
-        'schemaVersion',
-        `There is no way from format ${v} to ${v + 1}.`,
-        'Open and save the job with an older Laydown first.',
-      );
+    if (!migration) fail('job-version-gap', 'schemaVersion', say('job.versionGap', { from: v, to: v + 1 }), say('job.openWithOlder'));
     current = { ...migration.step(current), schemaVersion: v + 1 };
   }
   return current;

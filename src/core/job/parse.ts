@@ -1,89 +1,59 @@
-import type { z } from 'zod';
-import { problem, ProblemError, type Problem } from '../problem.ts';
+import { name as asName, say, type Saying } from '../../words/say.ts';
+import { fail, ProblemError } from '../problem.ts';
+import { sayIssue } from './issues.ts';
 import { migrate } from './migrate.ts';
 import { currentSchemaVersion, JobSchema, type Job } from './schema.ts';
+import { settleProblems, type Document } from './where.ts';
 
-/** `layers[2].ink`, as a printmaker would point at it in the file. */
-export function sayPath(path: readonly PropertyKey[]): string {
-  return (
-    path.reduce<string>(
-      (text, key) => (typeof key === 'number' ? `${text}[${key}]` : text === '' ? String(key) : `${text}.${String(key)}`),
-      '',
-    ) || 'job'
-  );
-}
+/** The document's name inside a job folder or a `.laydown` file. */
+export const jobFileName = 'job.json';
 
-const advice: Partial<Record<string, string>> = {
-  invalid_type: 'Write it in, or correct its kind; docs/job-schema.json lists every field.',
-  invalid_value: 'Use one of the words it allows.',
-  too_small: 'Use a larger value.',
-  too_big: 'Use a smaller value.',
-  invalid_union: 'Use one of the forms that docs/job-schema.json lists for it.',
-};
-
-function sayIssue(issue: z.core.$ZodIssue): Problem {
-  const place = sayPath(issue.path);
-  const last = String(issue.path.at(-1) ?? 'job');
-  let message = issue.message;
-  if (issue.code === 'invalid_type') {
-    message =
-      issue.input === undefined && /received undefined/.test(issue.message)
-        ? `“${last}” is missing.`
-        : `“${last}” should be ${issue.expected === 'array' ? 'a list' : `a ${issue.expected}`}.`;
-  } else if (issue.code === 'invalid_value') {
-    message = `“${last}” must be ${issue.values.map((v) => JSON.stringify(v)).join(' or ')}.`;
-  } else if (issue.code === 'too_small') {
-    message =
-      issue.origin === 'number' || issue.origin === 'int'
-        ? `“${last}” must be ${issue.inclusive ? 'at least' : 'more than'} ${issue.minimum}.`
-        : `“${last}” must not be empty (at least ${issue.minimum}).`;
-  } else if (issue.code === 'too_big') {
-    message = `“${last}” must be ${issue.inclusive ? 'at most' : 'less than'} ${issue.maximum}.`;
-  } else if (issue.code === 'invalid_format') {
-    message = `“${last}” ${issue.message}.`;
-  }
-  return problem('error', `job-${issue.code.replaceAll('_', '-')}`, place, message, advice[issue.code] ?? 'Correct it in the job.');
-}
+const theFile = (file: string): Saying => say('where.file', { file: asName(file) });
 
 /**
  * A raw document (parsed JSON) → a Job in the current format, with defaults filled in.
  * Throws `ProblemError` with every problem of the schema at once.
  */
-export function parseJob(raw: unknown): Job {
+export function parseJob(raw: unknown, file = jobFileName): Job {
   if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) {
-    throw new ProblemError([
-      problem(
-        'error',
-        'job-not-an-object',
-        'job.json',
-        'This is not a job: it holds no fields.',
-        'Choose the job.json that Laydown wrote.',
-      ),
-    ]);
+    fail('job-not-an-object', theFile(file), say('job.notAJob'), say('job.chooseWritten', { file: asName(jobFileName) }));
   }
-  const current = migrate(raw as Record<string, unknown>, currentSchemaVersion);
-  const result = JobSchema.safeParse(current);
-  if (!result.success) throw new ProblemError(result.error.issues.map(sayIssue));
-  return result.data;
+  const document = raw as Document;
+  try {
+    const current = migrate(raw as Record<string, unknown>, currentSchemaVersion);
+    const result = JobSchema.safeParse(current);
+    if (result.success) return result.data;
+    throw new ProblemError(result.error.issues.map((issue) => sayIssue(issue, current)));
+  } catch (error) {
+    throw error instanceof ProblemError ? new ProblemError(settleProblems(error.problems, document)) : error;
+  }
 }
 
 /** Text of a job.json → Job. */
-export function parseJobText(text: string, place = 'job.json'): Job {
+export function parseJobText(text: string, file = jobFileName): Job {
   let raw: unknown;
   try {
     raw = JSON.parse(text);
   } catch (error) {
-    throw new ProblemError([
-      problem(
-        'error',
-        'job-not-json',
-        place,
-        `The file cannot be read as JSON (${error instanceof Error ? error.message : String(error)}).`,
-        'It may have been cut short or edited by hand: mend that place, or go back to an earlier copy.',
-      ),
-    ]);
+    const line = lineOf(error, text);
+    fail(
+      'job-not-json',
+      line === null ? theFile(file) : say('where.fileLine', { file: asName(file), line }),
+      say('job.notJson'),
+      say('job.mendOrGoBack'),
+    );
   }
-  return parseJob(raw);
+  return parseJob(raw, file);
+}
+
+/** Engines tell where JSON breaks off, each in its own way; some do not. */
+function lineOf(error: unknown, text: string): number | null {
+  const told = error instanceof SyntaxError ? error.message : '';
+  const line = /line (\d+)/.exec(told);
+  if (line) return Number(line[1]);
+  const position = /position (\d+)/.exec(told);
+  if (position) return text.slice(0, Number(position[1])).split('\n').length;
+  return /end of/i.test(told) ? text.trimEnd().split('\n').length : null;
 }
 
 /** Text of job.json: two spaces, fields as the Job holds them, a newline at the end. */

@@ -3,13 +3,16 @@ import { currentSchemaVersion, mostLayers, mostMarks, mostStrokePoints } from '.
 
 export { currentSchemaVersion, mostLayers, mostMarks, mostStrokePoints };
 
+/** Texts that must be written in a certain way; what that is, `issues.ts` says. */
+export type Format = 'short-name' | 'file-inside';
+
 /**
  * The Job: what the printmaker decided, and nothing computed from it. This file is the one typed description of the
  * document; the JSON Schema in docs/ is made from it. Unknown fields are kept (loose objects), so a Job made by a
  * later Laydown of the same version loses nothing when it passes through this one.
  * Lengths in mm, thickness of films in microns, shares and strengths 0..1, angles in degrees clockwise.
  */
-const id = z.string().regex(/^[a-z0-9][a-z0-9._-]{0,63}$/, 'needs a short name of small letters, digits, - or _');
+const id = z.string().regex(/^[a-z0-9][a-z0-9._-]{0,63}$/, 'short-name' satisfies Format);
 const name = z.string().min(1).max(200);
 const note = z.string().max(4000).optional();
 const mm = z.number().min(-5000).max(5000);
@@ -19,7 +22,7 @@ const attachment = z
   .string()
   .min(1)
   .max(300)
-  .regex(/^(?!\/)(?!.*(^|\/)\.\.(\/|$))[^\\:]+$/, 'must name a file inside the job folder');
+  .regex(/^(?!\/)(?!.*(^|\/)\.\.(\/|$))[^\\:]+$/, 'file-inside' satisfies Format);
 const point = z.tuple([mm, mm]);
 
 export const ReadingSchema = z.discriminatedUnion('kind', [
@@ -397,6 +400,8 @@ export const JobSchema = z.looseObject({
   title: name,
   maker: z.string().max(300).default(''),
   units: z.enum(['mm', 'in']).default('mm'),
+  /** The language of the packet, unless whoever makes it asks for another; left out: English. */
+  language: z.enum(['en', 'de']).optional(),
   image: z.looseObject({ widthMm: sizeMm, heightMm: sizeMm }),
   /** Paper or film left around the image on each stencil. */
   stencilMarginMm: z.number().min(0).max(500).default(40),

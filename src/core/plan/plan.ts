@@ -1,7 +1,7 @@
 import { smoothestSpectrum, xyzFromLab } from '../colour/index.ts';
 import { offsetRegion, type Region } from '../form/index.ts';
 import { filmOf, stackReflectance } from '../ink/index.ts';
-import { mostLayers, checkJob, type Job, type JobBundle, type JobLayer } from '../job/index.ts';
+import { mostLayers, checkJob, settleProblems, type Job, type JobBundle, type JobLayer } from '../job/index.ts';
 import { planCut } from './parts/cut-pairs.ts';
 import { countLogName, planEdition } from './parts/edition.ts';
 import { findInks } from './parts/inks.ts';
@@ -150,7 +150,7 @@ function makePlan(bundle: PlanInput, memory: Memory): Plan {
     const laydown = layers.map((l) => [l.id, l.ink, l.strength, l.base]);
     const learned = memory.part(
       `learning ${paper.id}`,
-      [paper.id, job.proofReadings, found, laydown],
+      [paper.id, job.proofReadings, found, laydown, layers.map((l) => l.name)],
       () => learnOnPaper(job, layers, found, press.deposit.wetMicrons, paper.id),
       8,
     );
@@ -264,7 +264,7 @@ function makePlan(bundle: PlanInput, memory: Memory): Plan {
   problems.push(...stock.problems);
   return {
     job,
-    problems: sortProblems(problems),
+    problems: sortProblems(problems, job),
     forms: [...forms.values()],
     cuts: plannedCuts,
     layers: plannedLayers,
@@ -278,7 +278,7 @@ function makePlan(bundle: PlanInput, memory: Memory): Plan {
         swatch: film ? inkSwatch(film, firstPaper, found) : swatchOf(firstPaper),
         k: film?.k ?? none,
         s: film?.s ?? none,
-        trust: found.trust.get(ink.id) ?? '',
+        trust: found.trust.get(ink.id)!,
       };
     }),
     codes,
@@ -297,8 +297,8 @@ function spreadCut(cut: Region, layer: JobLayer, memory: Memory): Region {
   return memory.part(`spread ${layer.id}`, [cut, mm], () => offsetRegion(cut, mm));
 }
 
-function sortProblems(problems: readonly Problem[]): Problem[] {
-  const once = new Map(problems.map((p) => [`${p.code}|${p.path}|${p.message}`, p]));
+function sortProblems(problems: readonly Problem[], job: Job): Problem[] {
+  const once = new Map(settleProblems(problems, job).map((p) => [JSON.stringify([p.code, p.path, p.where, p.message]), p]));
   return [...once.values()].sort((a, b) => severities.indexOf(a.severity) - severities.indexOf(b.severity));
 }
 

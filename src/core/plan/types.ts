@@ -4,6 +4,7 @@ import type { Job } from '../job/index.ts';
 import type { Codes, GroundCube } from '../print/index.ts';
 import type { EdgeRidge } from '../press/index.ts';
 import type { Problem } from '../problem.ts';
+import type { Saying } from '../../words/say.ts';
 import type { Stencil } from '../stencil/index.ts';
 import type { PlannedPress } from './parts/press.ts';
 import type { PlannedEdition } from './parts/edition.ts';
@@ -52,7 +53,7 @@ export interface PlannedCut {
   readonly layers: readonly string[];
   /** Sheets of material to cut: more than one where window and piece are not one cut, or a sheet dies before its next run. */
   readonly timesToCut: number;
-  readonly why: string;
+  readonly why: Saying;
   /** Run by run: which sheet, and what becomes of it. In laydown order. */
   readonly uses: readonly CutUse[];
   /** What comes from one sheet, for laying on stock. */
@@ -89,8 +90,9 @@ export interface PlannedLayer {
 export interface PlannedMix {
   /** What goes into the pot. Mass in grams for this run, with what stays in screen and pot. */
   readonly parts: readonly {
+    /** Empty: a base that the job doesn't list. */
     readonly inkId: string;
-    readonly name: string;
+    readonly name: Saying;
     readonly share: number;
     readonly partsByVolume: number;
     readonly massGrams: number;
@@ -102,7 +104,7 @@ export interface PlannedMix {
   /** Asked by the pace and the air; 0: none. On top of the parts. */
   readonly retarderShare: number;
   readonly retarderGrams: number;
-  readonly note: string;
+  readonly note: Saying;
 }
 
 export interface PlannedInk {
@@ -114,8 +116,8 @@ export interface PlannedInk {
   /** Absorption and scattering times thickness, per band, at strength 1 and deposit 1. */
   readonly k: Float64Array;
   readonly s: Float64Array;
-  /** How far to trust it, in words. */
-  readonly trust: string;
+  /** How far to trust it. */
+  readonly trust: Saying;
 }
 
 export interface Swatch {
@@ -146,7 +148,7 @@ export interface PlannedPaper {
   readonly palette: Uint32Array;
   /** After run 1, 2, …: same, with later layers masked. */
   readonly progressive: readonly Uint32Array[];
-  readonly bandNote: string;
+  readonly bandNote: Saying;
   /** What readings of printed overlaps on this paper have taught; null without any. */
   readonly learning: Learning | null;
   /** A sheet that is printed already: what its proof is painted from; else null. */

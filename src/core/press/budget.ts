@@ -1,8 +1,10 @@
+import { length, name as asName, say, sentences, type Saying } from '../../words/say.ts';
 import { fail, problem } from '../problem.ts';
 import type { Problem } from '../problem.ts';
 import { paperChange } from './damp.ts';
 import { studioDefaults } from './defaults.ts';
 import type { PaperGrowth } from './defaults.ts';
+import { checkSize } from './fit.ts';
 import type { SizeMm } from './fit.ts';
 import { sigmaOf } from './register-methods.ts';
 import type { RegisterMethod } from './register-methods.ts';
@@ -53,13 +55,13 @@ export interface PairBudget {
   readonly wantedOverlapMm: number;
   /** How much to add to what the drawing has; 0: nothing. */
   readonly spreadMm: number;
-  readonly advice: string;
+  readonly advice: Saying;
 }
 
 export interface RegisterBudget {
   readonly pairs: readonly PairBudget[];
   readonly worstPair: PairBudget | null;
-  readonly methodText: string;
+  readonly methodText: Saying;
   readonly problems: readonly Problem[];
 }
 
@@ -69,17 +71,12 @@ export interface RegisterBudget {
  */
 export function registerBudget(input: BudgetInput): RegisterBudget {
   const { layers, imageMm } = input;
-  if (!(imageMm[0] > 0 && imageMm[1] > 0)) fail('size', 'image', 'The image has no size.', 'Give width and height in mm.');
+  checkSize(imageMm, 'image');
   const sigmas = layers.map((layer) =>
     sigmaOf(layer.method ?? input.method, input.edge, layer.sigmaMm ?? (layer.method ? undefined : input.sigmaMm)),
   );
   if (sigmas.some((one) => !(one.sigmaMm >= 0 && one.sigmaMm <= 50)))
-    fail(
-      'register-sigma',
-      'register.sigmaMm',
-      'The spread of register must be between 0 and 50 mm.',
-      'Measure it with a test sheet, or leave it out.',
-    );
+    fail('register-sigma', 'register.sigmaMm', say('register.sigmaTooLarge', { most: length(50) }), say('register.measureSigma'));
   const pairs: PairBudget[] = [];
   for (let a = 0; a < layers.length; a++) {
     for (let b = a + 1; b < layers.length; b++) pairs.push(pairOf(input, a, b, sigmas[a].toleranceMm, sigmas[b].toleranceMm));
@@ -136,10 +133,10 @@ function paperBetween(input: BudgetInput, a: number, b: number, reach: SizeMm): 
       .slice(0, run + 1)
       .reverse()
       .find((layer) => layer.humidityPercent !== undefined)?.humidityPercent;
-  const told = input.layers.some((layer) => layer.humidityPercent !== undefined);
+  const given = input.layers.some((layer) => layer.humidityPercent !== undefined);
   const [low, high] = input.humidityPercent ?? [50, 50];
   const middle = (low + high) / 2;
-  const [from, to] = told ? [known(a) ?? middle, known(b) ?? middle] : [low, high];
+  const [from, to] = given ? [known(a) ?? middle, known(b) ?? middle] : [low, high];
   const change = paperChange(reach, input.grain, from, to, input.paperGrowth);
   return [Math.max(...change.xMm.map(Math.abs)), Math.max(...change.yMm.map(Math.abs))];
 }
@@ -151,32 +148,32 @@ function adviceFor(
   spreadMm: number,
   wanted: number,
   causes: PairBudget['causes'],
-): string {
-  if (verdict === 'holds') return 'Nothing to do.';
-  if (verdict === 'tight') return 'Holds nineteen times in twenty; look at every sheet.';
-  if (verdict === 'unknown') return `Where these two should meet, let them overlap by ${wanted.toFixed(1)} mm.`;
-  const most = Object.entries(causes).sort((one, other) => other[1] - one[1])[0][0];
-  const help: Readonly<Record<string, string>> = {
-    method: 'or place the sheets by a finer method',
-    paper: 'or keep the room’s humidity steadier (35 to 50 %) and let the paper rest in it for a day',
-    mesh: 'or print both with the same screen, place and gap',
-    drift: 'or move the stops by the steady shift',
+): Saying {
+  if (verdict === 'holds') return say('register.nothingToDo');
+  if (verdict === 'tight') return say('register.lookAtEverySheet');
+  if (verdict === 'unknown') return say('register.letOverlap', { by: length(wanted, 1) });
+  const help = {
+    method: say('register.orFinerMethod'),
+    paper: say('register.orSteadierAir'),
+    mesh: say('register.orSameGap'),
+    drift: say('register.orMoveStops'),
   };
-  return `Spread ${first} under ${second} by ${spreadMm.toFixed(1)} mm where they meet (spread the lighter one; choke a window that surrounds it), ${help[most]}. In transparent inks the overlap shows as a third colour.`;
+  const most = (Object.keys(help) as (keyof typeof help)[]).reduce((worst, cause) => (causes[cause] > causes[worst] ? cause : worst));
+  return sentences(
+    say('register.spreadUnder', { first: asName(first), second: asName(second), by: length(spreadMm, 1) }),
+    help[most],
+    say('register.overlapShows'),
+  );
 }
 
 function pairProblem(pair: PairBudget, layers: readonly BudgetLayer[]): Problem[] {
   if (pair.verdict !== 'opens') return [];
-  const name = (id: string): string => layers.find((layer) => layer.id === id)!.name;
-  return [
-    problem(
-      'warning',
-      'register-opens',
-      `layers ${pair.first}, ${pair.second}`,
-      `${name(pair.second)} can fall ${pair.likelyMm.toFixed(1)} mm off ${name(pair.first)}, but they overlap by ${pair.forgivesMm!.toFixed(1)} mm only: bare paper can show.`,
-      pair.advice,
-    ),
-  ];
+  const name = (id: string): ReturnType<typeof asName> => asName(layers.find((layer) => layer.id === id)!.name);
+  const overlapMm = pair.forgivesMm ?? 0;
+  const values = { first: name(pair.first), second: name(pair.second), off: length(pair.likelyMm, 1) };
+  const message =
+    overlapMm < 0.05 ? say('register.pairTouches', values) : say('register.pairOpens', { ...values, overlap: length(overlapMm, 1) });
+  return [problem('warning', 'register-opens', `layers[#${pair.first}]`, message, pair.advice)];
 }
 
 /** Overlap that hand printing asks for as a rule, to show beside the budget. common practice */

@@ -1,3 +1,4 @@
+import { say, share } from '../../words/say.ts';
 import { fail } from '../problem.ts';
 import { studioDefaults } from './defaults.ts';
 import type { PaperGrowth } from './defaults.ts';
@@ -29,17 +30,11 @@ export function paperChange(
       fail(
         'humidity',
         'register.humidityPercent',
-        `Air cannot have ${value} % humidity.`,
-        'Read a hygrometer in the room before each run.',
+        say('register.humidityImpossible', { humidity: share(value / 100) }),
+        say('register.readHygrometer'),
       );
   }
-  if (!(growth.overPoints > 0))
-    fail(
-      'paper-growth',
-      'register',
-      'The growth of paper needs the span of humidity that it was measured over.',
-      'Give the span in points of humidity, such as 33.',
-    );
+  if (!(growth.overPoints > 0)) fail('paper-growth', say('register.growth'), say('register.growthNeedsSpan'), say('register.giveSpan'));
   const points = (humidityTo - humidityFrom) / growth.overPoints / 100;
   const along = growth.alongPercent;
   const across = growth.acrossPercent;

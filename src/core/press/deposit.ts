@@ -1,3 +1,4 @@
+import { figure, length, lengths, say, type Saying } from '../../words/say.ts';
 import { fail } from '../problem.ts';
 import { studioDefaults } from './defaults.ts';
 import { completeMesh } from './mesh.ts';
@@ -27,7 +28,7 @@ export function depositOf(
   volumeSolids: readonly [number, number] = studioDefaults.volumeSolids,
 ): Deposit {
   range('transfer', 'screen.transfer', transferShare, 1.5);
-  range('solids', 'ink.volumeSolids', volumeSolids, 1);
+  range('solids', say('press.solids'), volumeSolids, 1);
   const whole = completeMesh(mesh);
   const volume = whole.theoreticalCm3PerM2;
   const wetRange = [volume * transferShare[0], volume * transferShare[1]] as const;
@@ -57,12 +58,7 @@ export function articleDeposit(mesh: Mesh & { readonly thicknessMicrons: number 
 /** Wet film from a sheet weighed before and straight after the pull. Grams, mm², g/mL → µm. */
 export function wetFromWeighing(gainGrams: number, areaMm2: number, densityGPerMl: number = studioDefaults.densityGPerMl): number {
   if (!(gainGrams > 0 && areaMm2 > 0 && densityGPerMl > 0)) {
-    fail(
-      'weighing',
-      'press.weighing',
-      'The weighed sheet must have gained something on a printed area.',
-      'Weigh ten sheets together before and at once after printing, and divide by ten.',
-    );
+    fail('weighing', say('press.weighing'), say('press.nothingGained'), say('press.weighTen'));
   }
   return (gainGrams / densityGPerMl / areaMm2) * 1e6;
 }
@@ -70,7 +66,7 @@ export function wetFromWeighing(gainGrams: number, areaMm2: number, densityGPerM
 /** The studio's own transfer share from weighings: mean ± what the weighings scatter (at least a tenth either way). */
 export function transferFromWeighing(mesh: Mesh, wetMicrons: readonly number[]): readonly [number, number] {
   if (wetMicrons.length === 0 || wetMicrons.some((wet) => !(wet > 0))) {
-    fail('weighing', 'press.weighing', 'No usable weighing.', 'Weigh at least one sheet before and after printing.');
+    fail('weighing', say('press.weighing'), say('press.noWeighing'), say('press.weighOne'));
   }
   const volume = completeMesh(mesh).theoreticalCm3PerM2;
   const mean = wetMicrons.reduce((sum, wet) => sum + wet, 0) / wetMicrons.length / volume;
@@ -84,7 +80,7 @@ export interface EdgeRidge {
   readonly wetMicrons: number;
   readonly withinMm: readonly [number, number];
   readonly timesTheFilm: number;
-  readonly note: string;
+  readonly note: Saying;
 }
 
 /**
@@ -95,9 +91,9 @@ export function edgeRidge(wetMicrons: number, stencilThicknessMm: number): EdgeR
   if (!(stencilThicknessMm >= 0 && stencilThicknessMm <= 10))
     fail(
       'stencil-thickness',
-      'material.thicknessMm',
-      `A stencil ${stencilThicknessMm} mm thick cannot be printed.`,
-      'Give the thickness of the sheet in mm: newsprint about 0.07, film 0.1 to 0.18.',
+      'materials',
+      say('press.stencilThickness', { thickness: length(stencilThicknessMm) }),
+      say('press.giveThickness', { newsprint: length(0.07), film: lengths([0.1, 0.18], 'to') }),
     );
   const high = wetMicrons + stencilThicknessMm * 1000;
   const times = high / wetMicrons;
@@ -107,18 +103,18 @@ export function edgeRidge(wetMicrons: number, stencilThicknessMm: number): EdgeR
     timesTheFilm: times,
     note:
       times < 2
-        ? 'The edge prints about as thick as the middle.'
-        : `Within ${studioDefaults.ridgeMm.join('–')} mm of an edge the film can be up to ${times.toFixed(1)} times as thick: darker rims, slower drying. A thinner stencil or a second, lighter stroke evens it.`,
+        ? say('press.edgeEven')
+        : say('press.edgeRidge', { within: lengths(studioDefaults.ridgeMm, 'to'), times: figure(times, 1, false) }),
   };
 }
 
-function range(code: string, place: string, [low, high]: readonly [number, number], most: number): void {
+function range(code: string, place: string | Saying, [low, high]: readonly [number, number], most: number): void {
   if (!(low > 0 && high >= low && high <= most)) {
     fail(
       `${code}-range`,
       place,
-      `The range ${low} to ${high} does not run from a smaller to a larger share.`,
-      `Give two shares, the smaller first, between 0 and ${most}.`,
+      say('press.sharesReversed', { low: figure(low, 3, false), high: figure(high, 3, false) }),
+      say('press.giveShares', { most: figure(most, 1, false) }),
     );
   }
 }

@@ -1,3 +1,4 @@
+import { length, lengths, list, say, sentences, type Saying } from '../../words/say.ts';
 import { fail, problem } from '../problem.ts';
 import type { Problem } from '../problem.ts';
 import { studioDefaults } from './defaults.ts';
@@ -30,7 +31,9 @@ export interface Margin {
 
 export interface Remedy {
   readonly what: 'larger frame' | 'smaller image' | 'turn image' | 'hinge elsewhere' | 'move image';
-  readonly text: string;
+  readonly text: Saying;
+  /** With it the image fits. */
+  readonly fits: boolean;
 }
 
 export interface ScreenFit {
@@ -58,9 +61,9 @@ export interface ScreenFit {
  */
 export function fitScreen(input: FitInput): ScreenFit {
   const { frameInsideMm: frame, imageMm: image, hingeSide } = input;
-  checkSize(frame, 'screen', 'inside of the frame');
-  checkSize(image, 'image', 'image');
-  if (input.sheetMm) checkSize(input.sheetMm, 'paper', 'sheet');
+  checkSize(frame, 'frame');
+  checkSize(image, 'image');
+  if (input.sheetMm) checkSize(input.sheetMm, 'sheet');
   const imageAtMm = input.imageAtMm ?? ([(frame[0] - image[0]) / 2, (frame[1] - image[1]) / 2] as const);
   const strokeAxis = strokeOf(hingeSide);
   const margins = marginsOf(frame, image, imageAtMm, strokeAxis);
@@ -73,9 +76,9 @@ export function fitScreen(input: FitInput): ScreenFit {
       problem(
         'error',
         'image-over-sheet',
-        'paper',
-        `The image (${size(image)}) is larger than the sheet (${size(input.sheetMm)}).`,
-        'Make the image smaller or take a larger sheet.',
+        'papers',
+        say('press.imageOverSheet', { image: lengths(image), sheet: lengths(input.sheetMm) }),
+        say('press.smallerImage'),
       ),
     );
   }
@@ -84,7 +87,7 @@ export function fitScreen(input: FitInput): ScreenFit {
     imageMm: grow(frame, strokeAxis, -studioDefaults.leastBladeEndMm, -studioDefaults.leastWellMm),
   };
   const remedies = tooSmall || short ? remediesFor(input, imageAtMm, margins, wouldFit.frameInsideMm, tooSmall) : [];
-  problems.push(...marginProblems(margins, remedies[0]?.text ?? ''));
+  if (remedies.length > 0) problems.push(...marginProblems(margins, remedies[0].text));
   const verdict = problems.some((one) => one.severity === 'error') ? 'no' : problems.length > 0 ? 'tight' : 'holds';
   return { verdict, imageAtMm, strokeAxis, margins, squeegee, wouldFit, remedies, problems };
 }
@@ -116,24 +119,21 @@ function marginsOf(frame: SizeMm, image: SizeMm, at: SizeMm, stroke: 'x' | 'y'):
 }
 
 /** One message for each amount that is missing: opposite margins of a centred image miss the same. */
-function marginProblems(margins: readonly Margin[], advice: string): Problem[] {
+function marginProblems(margins: readonly Margin[], advice: Saying): Problem[] {
   const short = margins.filter((margin) => margin.missingMm > 0);
   const same = (one: Margin, other: Margin): boolean => one.role === other.role && Math.abs(one.mm - other.mm) < 0.05;
   return short
     .filter((margin, i) => short.findIndex((one) => same(one, margin)) === i)
     .map((margin) => {
-      const sides = short
-        .filter((one) => same(one, margin))
-        .map((one) => one.side)
-        .join(' and ');
+      const sides = list(short.filter((one) => same(one, margin)).map((one) => say(sideKey[one.side])));
       const bad = margin.mm < margin.leastMm;
+      const missing = mm(bad ? margin.leastMm - margin.mm : margin.missingMm);
+      const key = keysOfRole[margin.role][bad ? 'bad' : 'tight'];
       return problem(
         bad ? 'error' : 'warning',
         bad ? 'screen-too-small' : 'screen-tight',
-        `screen ${sides}`,
-        margin.mm < 0
-          ? `The image reaches ${mm(-margin.mm)} past the inside of the frame (${sides}).`
-          : `Between image and frame there are ${mm(margin.mm)} (${sides}, ${margin.role}); ${mm(bad ? margin.leastMm - margin.mm : margin.missingMm)} are missing${bad ? ' at least' : ' to print at ease'}.`,
+        margin.side === 'top' || margin.side === 'bottom' ? 'screen.insideHeightMm' : 'screen.insideWidthMm',
+        margin.mm < 0 ? say('press.imagePastFrame', { past: mm(-margin.mm), sides }) : say(key, { room: mm(margin.mm), sides, missing }),
         advice,
       );
     });
@@ -146,14 +146,15 @@ function squeegeeOf(input: FitInput, stroke: 'x' | 'y', problems: Problem[]): Sc
   const leastMm = image + 2 * least;
   const mostMm = input.frameInsideMm[across] - 2 * studioDefaults.bladeToFrameMm;
   const ownMm = input.squeegeeMm ?? null;
+  const upTo = Math.min(mostMm, image + 2 * best);
   if (ownMm !== null && ownMm < leastMm) {
     problems.push(
       problem(
         ownMm < image ? 'error' : 'warning',
         'squeegee-short',
         'screen.squeegeeMm',
-        `The squeegee is ${mm(ownMm)}, the image ${mm(image)} across the stroke; ${mm(leastMm - ownMm)} are missing.`,
-        `Take one of ${mm(leastMm)} to ${mm(Math.max(leastMm, Math.min(mostMm, image + 2 * best)))}, or hinge the frame on another side.`,
+        say('press.squeegeeShort', { own: mm(ownMm), image: mm(image), missing: mm(leastMm - ownMm) }),
+        say('press.takeSqueegeeOrHinge', { suits: upTo > leastMm ? lengths([tenth(leastMm), tenth(upTo)], 'to') : mm(leastMm) }),
       ),
     );
   }
@@ -163,8 +164,8 @@ function squeegeeOf(input: FitInput, stroke: 'x' | 'y', problems: Problem[]): Sc
         ownMm > input.frameInsideMm[across] ? 'error' : 'warning',
         'squeegee-long',
         'screen.squeegeeMm',
-        `The squeegee (${mm(ownMm)}) leaves less than ${mm(studioDefaults.bladeToFrameMm)} to the frame at each end; the mesh cannot give.`,
-        `Take one of at most ${mm(Math.max(0, mostMm))}.`,
+        say('press.squeegeeLong', { own: mm(ownMm), room: mm(studioDefaults.bladeToFrameMm) }),
+        say('press.takeShorterSqueegee', { most: mm(Math.max(0, mostMm)) }),
       ),
     );
   }
@@ -181,30 +182,30 @@ function squeegeeOf(input: FitInput, stroke: 'x' | 'y', problems: Problem[]): Sc
 
 function remediesFor(input: FitInput, at: SizeMm, margins: readonly Margin[], wanted: SizeMm, tooSmall: boolean): Remedy[] {
   const { frameInsideMm: frame, imageMm: image, hingeSide } = input;
-  const worst = (list: readonly Margin[]): number =>
-    Math.max(...list.map((margin) => (tooSmall ? margin.leastMm - margin.mm : margin.missingMm)));
+  const worst = (all: readonly Margin[]): number =>
+    Math.max(...all.map((margin) => (tooSmall ? margin.leastMm - margin.mm : margin.missingMm)));
   const now = worst(margins);
   const remedies: Remedy[] = [];
   const centred = (one: SizeMm): SizeMm => [(frame[0] - one[0]) / 2, (frame[1] - one[1]) / 2];
   const stroke = strokeOf(hingeSide);
-  const tries: readonly (readonly [Remedy['what'], SizeMm, 'x' | 'y', string])[] = [
-    ['move image', image, stroke, 'Put the image in the middle of the frame.'],
-    ['turn image', [image[1], image[0]], stroke, 'Turn the image by a quarter on the screen.'],
-    [
-      'hinge elsewhere',
-      image,
-      stroke === 'y' ? 'x' : 'y',
-      `Hinge the frame on the ${stroke === 'y' ? 'left or right' : 'top or bottom'} side.`,
-    ],
+  const tries: readonly (readonly [Remedy['what'], SizeMm, 'x' | 'y', Saying])[] = [
+    ['move image', image, stroke, say('press.centreImage')],
+    ['turn image', [image[1], image[0]], stroke, say('press.turnImage')],
+    ['hinge elsewhere', image, stroke === 'y' ? 'x' : 'y', say(stroke === 'y' ? 'press.hingeLeftOrRight' : 'press.hingeTopOrBottom')],
   ];
   for (const [what, turned, axis, text] of tries) {
     if (what === 'move image' && Math.hypot(at[0] - centred(image)[0], at[1] - centred(image)[1]) < 1) continue;
     const then = worst(marginsOf(frame, turned, centred(turned), axis));
-    if (then <= 0) remedies.push({ what, text: `${text} Then it fits.` });
-    else if (then < now - 5) remedies.push({ what, text: `${text} Then ${mm(then)} are missing instead of ${mm(now)}.` });
+    const fits = then <= 0;
+    if (fits || then < now - 5)
+      remedies.push({
+        what,
+        fits,
+        text: sentences(text, fits ? say('press.thenFits') : say('press.thenLess', { then: mm(then), now: mm(now) })),
+      });
   }
-  remedies.sort((one, other) => Number(other.text.endsWith('fits.')) - Number(one.text.endsWith('fits.')));
-  remedies.push({ what: 'larger frame', text: `A frame of ${size(wanted)} inside holds this image at ease.` });
+  remedies.sort((one, other) => Number(other.fits) - Number(one.fits));
+  remedies.push({ what: 'larger frame', fits: true, text: say('press.frameThatFits', { size: lengths(wanted) }) });
   const scale = Math.min(
     1,
     ...[0, 1].map((axis) => {
@@ -225,7 +226,10 @@ function remediesFor(input: FitInput, at: SizeMm, margins: readonly Margin[], wa
   if (scale > 0.2 && scale < 1)
     remedies.push({
       what: 'smaller image',
-      text: `An image of ${size([Math.floor(image[0] * scale), Math.floor(image[1] * scale)])} fits this frame${tooSmall ? ' with care' : ''}.`,
+      fits: true,
+      text: say(tooSmall ? 'press.imageThatFitsTightly' : 'press.imageThatFits', {
+        size: lengths([Math.floor(image[0] * scale), Math.floor(image[1] * scale)]),
+      }),
     });
   return remedies;
 }
@@ -235,11 +239,25 @@ function grow(one: SizeMm, stroke: 'x' | 'y', bladeEnd: number, well: number): S
   return [Math.max(0, Math.round(one[0] + 2 * x)), Math.max(0, Math.round(one[1] + 2 * y))];
 }
 
-export function checkSize([width, height]: SizeMm, place: string, what: string): void {
-  if (!(width > 0 && height > 0 && width <= 5000 && height <= 5000)) {
-    fail('size', place, `The ${what} cannot be ${width} × ${height} mm.`, 'Give width and height in mm, both above nought.');
+/** Where a size stands in the Job, and what is said of an impossible one. */
+const sizes = {
+  frame: { path: 'screen', key: 'press.frameSize' },
+  image: { path: 'image', key: 'press.imageSize' },
+  sheet: { path: 'papers', key: 'press.sheetSize' },
+} as const;
+const mostSideMm = 5000;
+
+export function checkSize([width, height]: SizeMm, what: keyof typeof sizes, path: string = sizes[what].path): void {
+  if (!(width > 0 && height > 0 && width <= mostSideMm && height <= mostSideMm)) {
+    fail('size', path, say(sizes[what].key, { size: lengths([width, height]) }), say('press.giveSize', { most: length(mostSideMm) }));
   }
 }
 
-const mm = (value: number): string => `${Math.round(value * 10) / 10} mm`;
-const size = ([width, height]: SizeMm): string => `${Math.round(width)} × ${Math.round(height)} mm`;
+const sideKey = { top: 'press.atTop', bottom: 'press.atBottom', left: 'press.atLeft', right: 'press.atRight' } as const;
+const keysOfRole = {
+  'ink well': { bad: 'press.wellTooSmall', tight: 'press.wellTight' },
+  'blade end': { bad: 'press.bladeEndTooSmall', tight: 'press.bladeEndTight' },
+} as const;
+
+const tenth = (value: number): number => Math.round(value * 10) / 10;
+const mm = (value: number): ReturnType<typeof length> => length(tenth(value));

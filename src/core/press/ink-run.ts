@@ -1,3 +1,4 @@
+import { mass, say, share, type Saying } from '../../words/say.ts';
 import { fail } from '../problem.ts';
 import { studioDefaults } from './defaults.ts';
 
@@ -12,7 +13,7 @@ export interface InkForRun {
   /** Share of the pot that never reaches paper. */
   readonly stayingShare: number;
   readonly stayingDominates: boolean;
-  readonly note: string;
+  readonly note: Saying;
 }
 
 export interface InkForRunInput {
@@ -28,7 +29,7 @@ export interface InkForRunInput {
 }
 
 /** Grams = area × wet film × density × pulls + what stays in screen and pot (50..150 g, common practice). Throws ProblemError. */
-export function inkForRun(input: InkForRunInput, place = 'layer'): InkForRun {
+export function inkForRun(input: InkForRunInput, place = 'layers'): InkForRun {
   const {
     areaMm2,
     wetMicrons,
@@ -41,15 +42,10 @@ export function inkForRun(input: InkForRunInput, place = 'layer'): InkForRun {
     ![areaMm2, wetMicrons, pulls, ...wetRange, ...stayingGrams].every((value) => Number.isFinite(value) && value >= 0) ||
     !(densityGPerMl > 0)
   ) {
-    fail(
-      'ink-amount',
-      place,
-      'Area, film, pulls and what stays must be nought or more, and the density above nought.',
-      'Check mesh, ink density and number of sheets.',
-    );
+    fail('ink-amount', place, say('press.inkAmounts'), say('press.checkInkFigures'));
   }
   if (stayingGrams[0] > stayingGrams[1] || wetRange[0] > wetRange[1])
-    fail('ink-range', place, 'A range runs from its larger to its smaller end.', 'Write the smaller figure first.');
+    fail('ink-range', place, say('press.rangeReversed'), say('press.smallerFirst'));
   // One mm² under one µm of film is 10⁻³ mm³, and a mL is 1000 mm³.
   const perPullMl = areaMm2 * wetMicrons * 1e-6;
   const perPullGrams = perPullMl * densityGPerMl;
@@ -70,11 +66,12 @@ export function inkForRun(input: InkForRunInput, place = 'layer'): InkForRun {
     stayingDominates,
     note:
       pulls === 0
-        ? 'No sheet goes through this run.'
+        ? say('press.noSheetThrough')
         : stayingDominates
-          ? `The sheets take ${say(printedGrams)} g; most of the pot (${Math.round(stayingShare * 100)} %) is what screen and knife keep. Scrape it back into a labelled jar.`
-          : `The sheets take ${say(printedGrams)} g, screen and knife keep about ${say(staying)} g.`,
+          ? say('press.mostStays', { printed: aboutMass(printedGrams), share: share(stayingShare, 0) })
+          : say('press.someStays', { printed: aboutMass(printedGrams), staying: aboutMass(staying) }),
   };
 }
 
-const say = (grams: number): string => (grams < 10 ? grams.toFixed(1) : grams.toFixed(0));
+/** From ten grams on, no finer than a gram. */
+const aboutMass = (grams: number): ReturnType<typeof mass> => mass(grams < 10 ? grams : Math.round(grams));

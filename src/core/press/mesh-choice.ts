@@ -1,3 +1,4 @@
+import { figure, film, length, say, type Saying } from '../../words/say.ts';
 import { fail } from '../problem.ts';
 import { depositOf } from './deposit.ts';
 import { meshTable } from './mesh.ts';
@@ -19,7 +20,8 @@ export interface MeshAdvice {
   readonly wetMicrons: number;
   /** 0: fits every wish; each reason adds. */
   readonly against: number;
-  readonly reasons: readonly string[];
+  /** What speaks against it. */
+  readonly reasons: readonly Saying[];
 }
 
 /**
@@ -28,29 +30,30 @@ export interface MeshAdvice {
  * 3.75 or 5); the film nearest the wish.
  */
 export function adviseMesh(wish: MeshWish): readonly MeshAdvice[] {
-  if (!(wish.leastDetailMm > 0)) fail('detail', 'layer', 'The drawing has no least detail.', 'Give its narrowest line in mm.');
+  if (!(wish.leastDetailMm > 0)) fail('detail', 'layers', say('press.noLeastDetail'), say('press.giveNarrowestLine'));
   return meshTable
     .map((mesh): MeshAdvice => {
       const wet = depositOf(mesh).wetMicrons;
-      const reasons: string[] = [];
+      const reasons: Saying[] = [];
       let against = 0;
       const detail = (3 * 10) / mesh.perCm;
       if (detail > wish.leastDetailMm) {
         against += 10 * (detail / wish.leastDetailMm - 1) + 5;
-        reasons.push(`lines under ${detail.toFixed(2)} mm get saw-toothed edges`);
+        reasons.push(say('press.fineLinesSaw', { under: length(detail, 2) }));
       }
       if (wish.grainMicrons !== undefined && mesh.openingMicrons < 3 * wish.grainMicrons) {
         against += 20;
-        reasons.push(`grains of ${wish.grainMicrons} µm block openings of ${mesh.openingMicrons} µm`);
+        reasons.push(say('press.grainsBlock', { grain: film(wish.grainMicrons), opening: film(mesh.openingMicrons) }));
       }
       if (wish.linesPerCm !== undefined && mesh.perCm < 2.5 * wish.linesPerCm) {
         against += 20;
-        reasons.push(`${wish.linesPerCm} lines a cm need at least ${Math.ceil(2.5 * wish.linesPerCm)} threads a cm`);
+        const threads = Math.ceil(2.5 * wish.linesPerCm);
+        reasons.push(say('press.rulingNeeds', { lines: figure(wish.linesPerCm, 2, false), threads }));
       }
       if (wish.wetMicrons !== undefined) {
         const off = Math.abs(Math.log(wet / wish.wetMicrons));
         against += off;
-        if (off > 0.2) reasons.push(`lays down about ${wet.toFixed(0)} µm instead of ${wish.wetMicrons.toFixed(0)}`);
+        if (off > 0.2) reasons.push(say('press.otherFilm', { film: film(wet), wanted: film(wish.wetMicrons) }));
       }
       return { mesh, wetMicrons: wet, against, reasons };
     })

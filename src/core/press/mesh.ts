@@ -1,3 +1,4 @@
+import { figure, film, say, share } from '../../words/say.ts';
 import { fail } from '../problem.ts';
 
 /** A mesh as the studio knows it. What is left out is worked out by `completeMesh`. */
@@ -112,7 +113,7 @@ export function completeMesh(mesh: Mesh, place = 'screen.mesh'): CompleteMesh {
 function checkMesh(mesh: Mesh, place: string): void {
   for (const [key, value] of Object.entries(mesh)) {
     if (typeof value === 'number' && !(value > 0 && value < 10000)) {
-      fail('mesh-figure', `${place}.${key}`, `A mesh cannot have ${value} here.`, 'Copy the figure from the mesh, or leave it out.');
+      fail('mesh-figure', `${place}.${key}`, say('press.meshFigure', { value: figure(value, 3, false) }), say('press.copyMeshFigure'));
     }
   }
   const pitch = 10000 / mesh.perCm;
@@ -120,16 +121,11 @@ function checkMesh(mesh: Mesh, place: string): void {
     fail(
       'mesh-closed',
       place,
-      `${mesh.perCm} threads a cm leave ${Math.round(pitch)} µm for each, and the thread is ${mesh.threadMicrons} µm: nothing is open.`,
-      'Check that the count is per cm and not per inch (divide threads per inch by 2.54).',
+      say('press.meshClosed', { threads: figure(mesh.perCm, 2, false), pitch: film(pitch), thread: film(mesh.threadMicrons) }),
+      say('press.countPerCm'),
     );
   }
   if (mesh.openPercent !== undefined && mesh.openPercent >= 100) {
-    fail(
-      'mesh-open',
-      `${place}.openPercent`,
-      `${mesh.openPercent} % open leaves no thread.`,
-      'Copy the open area from the mesh, or leave it out.',
-    );
+    fail('mesh-open', `${place}.openPercent`, say('press.meshAllOpen', { open: share(mesh.openPercent / 100) }), say('press.copyOpenArea'));
   }
 }

@@ -24,7 +24,7 @@ export interface GapAdvice {
  * supplier's note). Unknown tension: the middle; slack mesh: half as much again, within 1/4 in (published: overall range).
  */
 export function adviseGap(imageMm: SizeMm, tensionNPerCm?: number): GapAdvice {
-  checkSize(imageMm, 'image', 'image');
+  checkSize(imageMm, 'image');
   const [name, , low, high] = bySize.find(([, side]) => Math.max(...imageMm) <= side)!;
   if (tensionNPerCm !== undefined && !(tensionNPerCm > 0))
     fail(
@@ -112,8 +112,8 @@ export function offContact(input: {
   readonly squeegeeMm?: number;
 }): OffContact {
   const { frameInsideMm: frame, imageMm: image, hingeSide } = input;
-  checkSize(frame, 'screen', 'inside of the frame');
-  checkSize(image, 'image', 'image');
+  checkSize(frame, 'frame');
+  checkSize(image, 'image');
   const gaps: readonly [number, number] = typeof input.gapMm === 'number' ? [input.gapMm, input.gapMm] : input.gapMm;
   if (!gaps.every((gap) => gap >= 0 && gap <= 100))
     fail(

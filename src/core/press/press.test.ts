@@ -1,6 +1,5 @@
-import { inEnglish } from '../../../test/said.ts';
+import { inEnglish, refusedBy } from '../../../test/said.ts';
 import { describe, expect, test } from 'vitest';
-import { ProblemError } from '../problem.ts';
 import {
   adviseGap,
   adviseMesh,
@@ -24,18 +23,12 @@ import {
   wetFromWeighing,
 } from './index.ts';
 import type { TestReading } from './index.ts';
+import type { Quantity, Saying } from '../../words/say.ts';
 
 const codeOf = (act: () => unknown): string => {
-  try {
-    act();
-  } catch (error) {
-    if (error instanceof ProblemError) {
-      expect(error.problems[0].advice).not.toBe('');
-      return error.problems[0].code;
-    }
-    throw error;
-  }
-  return 'nothing refused';
+  const [first] = refusedBy(act);
+  expect(inEnglish(first.advice)).not.toBe('');
+  return first.code;
 };
 
 describe('mesh and deposit', () => {
@@ -75,7 +68,7 @@ describe('mesh and deposit', () => {
 
   test('a thick stencil leaves a ridge, newsprint on a coarse mesh hardly one', () => {
     expect(edgeRidge(20, 0.18).timesTheFilm).toBeCloseTo(10, 9);
-    expect(edgeRidge(100, 0.07).note).toContain('about as thick');
+    expect(edgeRidge(100, 0.07).note.key).toBe('press.edgeEven');
     expect(codeOf(() => edgeRidge(20, -1))).toBe('stencil-thickness');
   });
 
@@ -103,14 +96,22 @@ describe('does the screen fit', () => {
     const fit = fitScreen({ frameInsideMm: [170, 300], imageMm: [180, 240], hingeSide: 'top' });
     expect(fit.verdict).toBe('no');
     expect(fit.problems.map((one) => one.code)).toContain('screen-too-small');
-    expect(fit.problems.some((one) => inEnglish(one.message).includes('5 mm past'))).toBe(true);
+    expect(fit.problems.map((one) => inEnglish(one.message))).toContain(
+      'The image reaches 5\u00a0mm past the inside of the frame on the left and on the right.',
+    );
     expect(fit.remedies.map((one) => one.what)).toContain('larger frame');
   });
 
   test('turning the image helps where it does', () => {
     const fit = fitScreen({ frameInsideMm: [500, 420], imageMm: [200, 340], hingeSide: 'top' });
     expect(fit.verdict).not.toBe('holds');
-    expect(fit.remedies.map((one) => one.what)).toContain('hinge elsewhere');
+    // What lets it fit comes first, and is the advice of the problem.
+    expect(fit.remedies[0]).toMatchObject({ what: 'turn image', fits: true });
+    expect(inEnglish(fit.remedies[0].text)).toBe('Give the image a quarter turn on the screen. Then it fits.');
+    expect(fit.problems[0]).toMatchObject({ path: 'screen.insideHeightMm', advice: fit.remedies[0].text });
+    const hinged = fit.remedies.find((one) => one.what === 'hinge elsewhere')!;
+    expect(hinged.fits).toBe(false);
+    expect(inEnglish(hinged.text)).toMatch(/left or right side\. Then it is .* short instead of/);
   });
 
   test('the squeegee must pass the image and clear the frame', () => {
@@ -145,8 +146,10 @@ describe('off-contact', () => {
   test('a gap that would tear the mesh is an error that names a safe one', () => {
     const torn = offContact({ ...shared, imageMm: [380, 490], gapMm: 12 });
     expect(torn.problems[0]).toMatchObject({ severity: 'error', code: 'gap-tears-mesh' });
-    const safe = Number(/about ([\d.]+) mm/.exec(inEnglish(torn.problems[0].advice))![1]);
-    expect(offContact({ ...shared, imageMm: [380, 490], gapMm: safe }).problems).toEqual([]);
+    const { key, values } = torn.problems[0].advice as Saying;
+    expect(key).toBe('press.lowerGap');
+    const safe = values!['safe'] as Quantity & { kind: 'length' };
+    expect(offContact({ ...shared, imageMm: [380, 490], gapMm: safe.mm }).problems).toEqual([]);
     expect(codeOf(() => offContact({ ...shared, gapMm: -1 }))).toBe('gap');
     expect(codeOf(() => offContact({ ...shared, imageMm: [400, 490], gapMm: 2 }))).toBe('frame-under-image');
   });
@@ -214,7 +217,7 @@ describe('register', () => {
     expect(sigmaOf('stops', 'torn').sigmaMm).toBeGreaterThan(sigmaOf('stops', 'cut').sigmaMm);
   });
 
-  test('a drawing that forgives too little is told how far to spread, and the likeliest cause', () => {
+  test('a drawing that forgives too little gets advice: how far to spread, and what to do about the largest cause', () => {
     const budget = registerBudget({
       ...shared,
       method: 'stops',
@@ -226,8 +229,11 @@ describe('register', () => {
     const pair = budget.pairs.find((one) => one.first === 'a' && one.second === 'b')!;
     expect(pair).toMatchObject({ verdict: 'opens', forgivesMm: 0.3 });
     expect(pair.spreadMm + 0.3).toBeCloseTo(pair.wantedOverlapMm, 9);
-    expect(pair.advice).toContain('third colour');
+    expect(inEnglish(pair.advice)).toMatch(/^Spread Sky under Kelp by .*Or place the sheets by a finer method\..*third colour/);
     expect(budget.problems).toHaveLength(1);
+    expect(budget.problems[0]).toMatchObject({ code: 'register-opens', path: 'layers[#a]', message: { key: 'register.pairOpens' } });
+    const touching = registerBudget({ ...shared, method: 'stops', forgives: [{ first: 'a', second: 'b', overlapMm: 0 }] });
+    expect(inEnglish(touching.problems[0].message)).toContain('they only touch');
     expect(budget.pairs.find((one) => one.first === 'b' && one.second === 'c')!.verdict).toBe('holds');
   });
 

@@ -1,3 +1,4 @@
+import { length, lengths, say, type Saying } from '../../words/say.ts';
 import type { SizeMm } from './fit.ts';
 import { sigmaAtCorner } from './tested.ts';
 import type { MeasuredRegister } from './tested.ts';
@@ -7,7 +8,7 @@ export type RegisterMethod = 'stops' | 'hinged-sheet' | 'pins' | 'by-eye';
 export interface MethodTolerance {
   readonly id: string;
   readonly method: RegisterMethod;
-  readonly name: string;
+  readonly name: Saying;
   readonly edge: 'cut' | 'torn' | 'any';
   /** ± mm, held nineteen times in twenty; from a careful to a hasty hand. */
   readonly toleranceMm: readonly [number, number];
@@ -15,11 +16,11 @@ export interface MethodTolerance {
 
 /** common practice throughout: replace by the studio's own measurement (`readTestSheets`). By eye: our guess, wide. */
 export const registerMethods: readonly MethodTolerance[] = [
-  { id: 'stops-torn', method: 'stops', edge: 'torn', name: 'Three stops, torn or deckle edge', toleranceMm: [1, 1.5] },
-  { id: 'stops-cut', method: 'stops', edge: 'cut', name: 'Three stops, cut edge', toleranceMm: [0.5, 1] },
-  { id: 'hinged-sheet', method: 'hinged-sheet', edge: 'any', name: 'Hinged clear sheet', toleranceMm: [0.3, 0.5] },
-  { id: 'pins', method: 'pins', edge: 'any', name: 'Punched pins', toleranceMm: [0.2, 0.3] },
-  { id: 'by-eye', method: 'by-eye', edge: 'any', name: 'Marks by eye', toleranceMm: [1, 2] },
+  { id: 'stops-torn', method: 'stops', edge: 'torn', name: say('register.stopsTorn'), toleranceMm: [1, 1.5] },
+  { id: 'stops-cut', method: 'stops', edge: 'cut', name: say('register.stopsCut'), toleranceMm: [0.5, 1] },
+  { id: 'hinged-sheet', method: 'hinged-sheet', edge: 'any', name: say('register.hingedSheet'), toleranceMm: [0.3, 0.5] },
+  { id: 'pins', method: 'pins', edge: 'any', name: say('register.pins'), toleranceMm: [0.2, 0.3] },
+  { id: 'by-eye', method: 'by-eye', edge: 'any', name: say('register.byEye'), toleranceMm: [1, 2] },
 ];
 
 /** Two standard deviations hold nineteen times in twenty. */
@@ -30,7 +31,7 @@ export interface RegisterSigma {
   readonly sigmaMm: number;
   readonly toleranceMm: number;
   readonly measured: boolean;
-  readonly text: string;
+  readonly text: Saying;
 }
 
 /** What a studio knows of its own register. `measured` goes before `sigmaMm`. */
@@ -51,7 +52,7 @@ export function sigmaOf(method: RegisterMethod, edge: 'cut' | 'torn', ownSigmaMm
       sigmaMm: ownSigmaMm,
       toleranceMm: ownSigmaMm * sigmasInTolerance,
       measured: true,
-      text: `measured here: σ ${ownSigmaMm.toFixed(2)} mm`,
+      text: say('register.measuredHere', { sigma: length(ownSigmaMm, 2) }),
     };
   const row = registerMethods.find((one) => one.method === method && (one.edge === 'any' || one.edge === edge))!;
   const toleranceMm = (row.toleranceMm[0] + row.toleranceMm[1]) / 2;
@@ -59,6 +60,6 @@ export function sigmaOf(method: RegisterMethod, edge: 'cut' | 'torn', ownSigmaMm
     sigmaMm: toleranceMm / sigmasInTolerance,
     toleranceMm,
     measured: false,
-    text: `${row.name}: ± ${row.toleranceMm[0]} to ${row.toleranceMm[1]} mm, common practice; print a test sheet to know your own`,
+    text: say('register.usualTolerance', { method: row.name, tolerance: lengths(row.toleranceMm, 'to') }),
   };
 }

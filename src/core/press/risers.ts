@@ -1,3 +1,4 @@
+import { length, lengths, say } from '../../words/say.ts';
 import { fail, problem } from '../problem.ts';
 import type { Problem } from '../problem.ts';
 
@@ -51,24 +52,19 @@ export function risersFor(input: {
     imageFromHingeMm: [back, front],
     boardsMm = [],
   } = input;
-  const all = [gapMm, paperMm, stencilMm, hingeLiftMm];
-  if (!all.every((value) => value >= 0 && value <= 300))
-    fail(
-      'riser-heights',
-      'screen',
-      'Gap, paper, stencil and hinge must be heights in mm, nought or more.',
-      'Measure how high the clamps hold the mesh above the board.',
-    );
+  const heights = [
+    ['screen.offContactMm', gapMm],
+    ['papers', paperMm],
+    ['materials', stencilMm],
+    ['screen.hingeLiftMm', hingeLiftMm],
+  ] as const;
+  const wrong = heights.find(([, value]) => !(value >= 0 && value <= 300));
+  if (wrong) fail('riser-heights', wrong[0], say('press.heights', { range: lengths([0, 300], 'to') }), say('press.measureClamps'));
   if (!(frameLengthMm > 0 && back >= 0 && front > back && front <= frameLengthMm)) {
-    fail(
-      'riser-lengths',
-      'screen',
-      'The image must lie between the hinge and the front of the frame.',
-      'Give the frame’s length and where the image begins and ends, from the hinge.',
-    );
+    fail('riser-lengths', 'screen', say('press.imageNotInFrame'), say('press.giveFrameLength'));
   }
   if (boardsMm.some((board) => !(board > 0)))
-    fail('riser-board', 'screen.riserStepMm', 'A board or coin needs a thickness.', 'Measure ten of them together and divide by ten.');
+    fail('riser-board', 'screen.riserStepMm', say('press.boardThickness'), say('press.measureTen'));
   const stack = paperMm + stencilMm;
   const heightMm = gapMm + stack;
   const underHingeMm = Math.max(0, heightMm - hingeLiftMm);
@@ -86,10 +82,10 @@ export function risersFor(input: {
         'note',
         'gap-uneven',
         'screen.hingeLiftMm',
-        `With risers at the front alone the gap runs from ${frontOnly.gapMm[0].toFixed(1)} to ${frontOnly.gapMm[1].toFixed(1)} mm over the image.`,
+        say('press.gapUneven', { gaps: lengths(frontOnly.gapMm, 'to', 1) }),
         underHingeMm > 0
-          ? `Pack ${underHingeMm.toFixed(1)} mm under the hinge clamps too.`
-          : `Lay ${underPaperMm.toFixed(1)} mm of board under the paper too.`,
+          ? say('press.packUnderHinge', { by: length(underHingeMm, 1) })
+          : say('press.boardUnderPaper', { by: length(underPaperMm, 1) }),
       ),
     );
   }

@@ -1,3 +1,4 @@
+import { say } from '../../words/say.ts';
 import { fail } from '../problem.ts';
 import { seeded } from '../random.ts';
 import type { SizeMm } from './fit.ts';
@@ -44,17 +45,12 @@ export function registerShifts(
 ): RegisterDraws {
   const { layers = 2, imageMm = [180, 240] } = options;
   if (!(Number.isInteger(n) && n >= 1 && n <= 100_000 && Number.isInteger(layers) && layers >= 1 && layers <= 64)) {
-    fail('shift-count', 'register', 'Shifts can be drawn for 1 to 100000 sheets of 1 to 64 layers.', 'Ask for fewer.');
+    fail('shift-count', say('register.drawnSheets'), say('register.tooManyShifts'), say('register.askForFewer'));
   }
   const half = Math.hypot(imageMm[0], imageMm[1]) / 2;
   const s: ShiftSigma = typeof sigma === 'number' ? { xMm: sigma, yMm: sigma, angleDeg: ((sigma / 2 / half) * 180) / Math.PI } : sigma;
   if (![s.xMm, s.yMm, s.angleDeg].every((value) => value >= 0 && Number.isFinite(value)))
-    fail(
-      'register-sigma',
-      'register.sigmaMm',
-      'The spread of register must be nought or more.',
-      'Measure it with a test sheet, or leave it out.',
-    );
+    fail('register-sigma', 'register.sigmaMm', say('register.sigmaNegative'), say('register.measureSigma'));
   const random = seeded(seed);
   const sheets = Array.from({ length: n }, (): SheetShifts => {
     const drawn = Array.from(

@@ -1,3 +1,4 @@
+import { lengths, say, type Saying } from '../../words/say.ts';
 import { problem } from '../problem.ts';
 import type { Problem } from '../problem.ts';
 import { studioDefaults } from './defaults.ts';
@@ -24,7 +25,7 @@ export interface StopsTemplate {
   readonly fromStopsMm: SizeMm;
   /** Thickness of the stops: a little over the sheet's (published: printmaker's article), under the gap. */
   readonly thicknessMm: readonly [number, number];
-  readonly steps: readonly string[];
+  readonly steps: readonly Saying[];
   readonly problems: readonly Problem[];
 }
 
@@ -41,6 +42,8 @@ export function stopsTemplate(input: {
   readonly gapMm?: number;
   readonly corner?: 'top-left' | 'top-right' | 'bottom-left' | 'bottom-right';
   readonly edge?: 'cut' | 'torn';
+  /** The paper's path in the Job. */
+  readonly paper?: string;
 }): StopsTemplate {
   const {
     sheetMm: [width, height],
@@ -48,21 +51,14 @@ export function stopsTemplate(input: {
     sheetThicknessMm,
     corner = 'bottom-left',
     edge = 'cut',
+    paper = 'papers',
   } = input;
-  checkSize(input.sheetMm, 'paper', 'sheet');
-  checkSize(imageMm, 'image', 'image');
+  checkSize(input.sheetMm, 'sheet', paper);
+  checkSize(imageMm, 'image');
   const at = input.imageAtMm ?? ([(width - imageMm[0]) / 2, (height - imageMm[1]) / 2] as const);
   const problems: Problem[] = [];
   if (at[0] < 0 || at[1] < 0 || at[0] + imageMm[0] > width || at[1] + imageMm[1] > height) {
-    problems.push(
-      problem(
-        'error',
-        'image-over-sheet',
-        'paper',
-        'The image reaches past the edge of the sheet.',
-        'Move it, make it smaller or take a larger sheet.',
-      ),
-    );
+    problems.push(problem('error', 'image-over-sheet', paper, say('register.imageOffSheet'), say('register.moveImage')));
   }
   const length = Math.min(studioDefaults.stopLengthMm, Math.min(width, height) / 4);
   const wide = studioDefaults.stopWidthMm;
@@ -84,16 +80,7 @@ export function stopsTemplate(input: {
   const fromStopsMm = [onLeft ? at[0] + imageMm[0] : width - at[0], onTop ? at[1] + imageMm[1] : height - at[1]] as const;
   const most = input.gapMm === undefined ? sheetThicknessMm + 0.5 : Math.min(sheetThicknessMm + 0.5, sheetThicknessMm + input.gapMm / 2);
   const thicknessMm = [Math.min(sheetThicknessMm + studioDefaults.stopAboveSheetMm, most), most] as const;
-  if (edge === 'torn')
-    problems.push(
-      problem(
-        'note',
-        'torn-edge',
-        'paper.edge',
-        'A torn edge never lies twice in the same way.',
-        'Tape a strip of cut card to the back of each sheet and push that against the stops, or use pins.',
-      ),
-    );
+  if (edge === 'torn') problems.push(problem('note', 'torn-edge', `${paper}.edge`, say('register.tornEdge'), say('register.cardStrip')));
   const marks = [
     [at[0] + imageMm[0] / 2, at[1] - 6],
     [at[0] + imageMm[0] / 2, at[1] + imageMm[1] + 6],
@@ -111,10 +98,10 @@ export function stopsTemplate(input: {
     thicknessMm,
     problems,
     steps: [
-      'Tape this drawing to the board under the screen so that the image lies under the aperture.',
-      `Glue the three stops on their places: ${thicknessMm[0].toFixed(2)} to ${thicknessMm[1].toFixed(2)} mm thick, edges straight.`,
-      'Push each sheet against 1 and 2 first, then along to 3, always with the same hand.',
-      'Leave the stops alone until the last run is done.',
+      say('register.tapeDrawing'),
+      say('register.glueStops', { thickness: lengths(thicknessMm, 'to', 2) }),
+      say('register.pushSheets'),
+      say('register.leaveStops'),
     ],
   };
 }

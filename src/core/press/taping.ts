@@ -1,3 +1,4 @@
+import { length, say, type Saying } from '../../words/say.ts';
 import { problem } from '../problem.ts';
 import type { Problem } from '../problem.ts';
 import { studioDefaults } from './defaults.ts';
@@ -24,7 +25,7 @@ export interface TapingPlan {
   readonly tapeMetres: number;
   /** Two crosses on the drawing's middle axes, to lay the screen over by eye. */
   readonly centreMm: readonly [number, number];
-  readonly steps: readonly string[];
+  readonly steps: readonly Saying[];
   readonly problems: readonly Problem[];
 }
 
@@ -41,8 +42,8 @@ export function tapingPlan(input: {
   readonly tapeWidthMm?: number;
 }): TapingPlan {
   const { frameInsideMm: inside, imageMm, edgeMm = 5, tapeWidthMm = studioDefaults.tapeWidthMm } = input;
-  checkSize(inside, 'screen', 'inside of the frame');
-  checkSize(imageMm, 'image', 'image');
+  checkSize(inside, 'frame');
+  checkSize(imageMm, 'image');
   const [x, y] = input.imageAtMm ?? [(inside[0] - imageMm[0]) / 2, (inside[1] - imageMm[1]) / 2];
   const frame: Rect = { xMm: 0, yMm: 0, widthMm: inside[0], heightMm: inside[1] };
   const image: Rect = { xMm: x, yMm: y, widthMm: imageMm[0], heightMm: imageMm[1] };
@@ -59,13 +60,7 @@ export function tapingPlan(input: {
   const bottom = aperture.yMm + aperture.heightMm;
   if (x < inset || y < inset || x + imageMm[0] > inside[0] - inset || y + imageMm[1] > inside[1] - inset) {
     problems.push(
-      problem(
-        'error',
-        'taping-room',
-        'screen',
-        'No stencil sheet can be held around this image: it comes within 10 mm of the frame.',
-        'Take a larger frame or a smaller image.',
-      ),
+      problem('error', 'taping-room', 'screen', say('press.noRoomForStencil', { within: length(inset) }), say('press.largerFrame')),
     );
   }
   const bands: readonly (readonly [Rect, boolean])[] = [
@@ -86,10 +81,10 @@ export function tapingPlan(input: {
     centreMm: [x + imageMm[0] / 2, y + imageMm[1] / 2],
     problems,
     steps: [
-      'Lay this drawing under the dry screen, the frame’s inside on the outer line.',
-      'Lay the stencil on the paper side, or on the stack if the ink is to hold it.',
-      `Tape ${strips.length} strips (${tapeMetres.toFixed(1)} m) in the order of their numbers: top, bottom, left, right.`,
-      'Hold the screen against the light: every bright gap outside the aperture would print.',
+      say('press.layDrawing'),
+      say('press.layStencil'),
+      say('press.tapeStrips', { n: strips.length, tape: length(Math.round(tapeMetres * 10) * 100) }),
+      say('press.holdToLight'),
     ],
   };
 }

@@ -1,3 +1,4 @@
+import { asWritten, length, list, name as asName, say, type Saying } from '../../words/say.ts';
 import { fail, problem } from '../problem.ts';
 import type { Problem } from '../problem.ts';
 import type { TestPlace } from './test-sheet.ts';
@@ -32,12 +33,7 @@ export interface RegisterFound {
 export function readTestSheets(places: readonly TestPlace[], readings: readonly TestReading[], readsMm?: number): RegisterFound {
   const sheets = [...new Set(readings.map((reading) => reading.sheet))].sort((one, other) => one - other);
   if (sheets.length < 3)
-    fail(
-      'test-sheets-few',
-      'register',
-      `${sheets.length} test sheets cannot tell chance from a steady shift.`,
-      'Read at least 3, better 10 sheets.',
-    );
+    fail('test-sheets-few', 'register.testSheets', say('register.fewSheets', { n: sheets.length }), say('register.readMoreSheets'));
   const centre = [mean(places.map((place) => place.xMm)), mean(places.map((place) => place.yMm))];
   const fits = sheets.map((sheet) => {
     const here = readings
@@ -47,12 +43,17 @@ export function readTestSheets(places: readonly TestPlace[], readings: readonly 
           places.find((one) => one.id === reading.place) ??
           fail(
             'test-place',
-            `register, sheet ${sheet}`,
-            `The test sheet has no place “${reading.place}”.`,
-            `Its places are: ${places.map((one) => one.id).join(', ')}.`,
+            say('where.testSheet', { sheet }),
+            say('register.noSuchPlace', { place: asName(reading.place) }),
+            say('register.placesAre', {
+              places: list(
+                places.map((one) => asName(one.id)),
+                'comma',
+              ),
+            }),
           );
         if (![reading.xMm, reading.yMm].every(Number.isFinite))
-          fail('test-number', `register, sheet ${sheet}, ${reading.place}`, 'A reading is missing.', 'Write both, across and down.');
+          fail('test-number', whereRead(places, reading), say('register.readingMissing'), say('register.writeBoth'));
         return { px: place.xMm - centre[0], py: place.yMm - centre[1], x: reading.xMm, y: reading.yMm };
       });
     return fitSheet(here);
@@ -74,9 +75,9 @@ export function readTestSheets(places: readonly TestPlace[], readings: readonly 
       problem(
         'note',
         'test-sheets-few',
-        'register',
-        `From ${sheets.length} sheets the spread is known only roughly.`,
-        'Ten sheets or more tell it better.',
+        'register.testSheets',
+        say('register.spreadRough', { n: sheets.length }),
+        say('register.tenSheets'),
       ),
     );
   if (both > 0 && readsMm !== undefined && both < readsMm / 3)
@@ -84,9 +85,9 @@ export function readTestSheets(places: readonly TestPlace[], readings: readonly 
       problem(
         'note',
         'test-sheet-coarse',
-        'register',
-        `The spread is finer than the scale's steps of ${readsMm} mm can tell.`,
-        'Take the figure as “no worse than”, or print the test with a finer step.',
+        'register.testSheets',
+        say('register.finerThanScale', { step: length(readsMm) }),
+        say('register.noWorseThan'),
       ),
     );
   clear.forEach((steady, axis) => {
@@ -95,9 +96,9 @@ export function readTestSheets(places: readonly TestPlace[], readings: readonly 
         problem(
           'warning',
           'register-creeps',
-          'register',
-          `The register creeps ${axis === 0 ? 'across' : 'down'} by ${Math.abs(creep[axis]).toFixed(3)} mm a sheet.`,
-          'Look for a loose stop or hinge, or paper that dries while you print.',
+          'register.testSheets',
+          say(axis === 0 ? 'register.creepsAcross' : 'register.creepsDown', { by: length(Math.abs(creep[axis]), 3) }),
+          say('register.lookForLoose'),
         ),
       );
   });
@@ -111,6 +112,11 @@ export function readTestSheets(places: readonly TestPlace[], readings: readonly 
     growthPercent: growths.length === fits.length ? mean(growths) : null,
     problems,
   };
+}
+
+/** One reading of the test: its sheet and place. */
+export function whereRead(places: readonly TestPlace[], { sheet, place }: { readonly sheet: number; readonly place: string }): Saying {
+  return say('where.testPlace', { sheet, place: places.find((one) => one.id === place)?.name ?? asWritten(place) });
 }
 
 /** Shift at the middle, turn and growth of one sheet: x = tx + g px − r py, y = ty + g py + r px (small turn, y down, clockwise). */

@@ -1,3 +1,4 @@
+import { length, say, type Saying } from '../../words/say.ts';
 import { fail } from '../problem.ts';
 import { checkSize } from './fit.ts';
 import type { SizeMm } from './fit.ts';
@@ -17,7 +18,9 @@ export interface TestLine {
 }
 
 export interface TestPlace {
+  /** As it stands in tables of readings and in the Job: `top left`. */
   readonly id: string;
+  readonly name: Saying;
   /** Middle of the cross, from the image's top left corner. */
   readonly xMm: number;
   readonly yMm: number;
@@ -32,7 +35,7 @@ export interface TestSheet {
   readonly readsMm: number;
   /** Farthest shift that they show, each way. */
   readonly rangeMm: number;
-  readonly howToRead: readonly string[];
+  readonly howToRead: readonly Saying[];
 }
 
 /**
@@ -45,9 +48,9 @@ export function registerTestSheet(
   options: { readonly readsMm?: number; readonly pitchMm?: number; readonly lineMm?: number; readonly steps?: number } = {},
 ): TestSheet {
   const { readsMm = 0.2, pitchMm = 3, lineMm = 1, steps = 8 } = options;
-  checkSize(imageMm, 'image', 'image');
+  checkSize(imageMm, 'image');
   if (!(readsMm > 0 && pitchMm > lineMm + readsMm && lineMm > 0 && Number.isInteger(steps) && steps >= 1 && steps <= 50)) {
-    fail('test-scale', 'register', 'The lines of the scale would run into one another.', 'Take a longer pitch or thinner lines.');
+    fail('test-scale', say('register.testSheet'), say('register.scaleTooDense'), say('register.widerPitch'));
   }
   const arm = 2 * steps * pitchMm;
   const across = crossMm + clearMm + arm + 4;
@@ -55,8 +58,8 @@ export function registerTestSheet(
     fail(
       'test-sheet-small',
       'image',
-      `A test sheet needs at least ${Math.ceil(crossMm + across)} mm each way.`,
-      'Print it larger, or take fewer steps.',
+      say('register.testSheetSmall', { least: length(Math.ceil(crossMm + across)) }),
+      say('register.printTestLarger'),
     );
   const room = imageMm.map((side) => side >= 2 * (crossMm + across));
   const places: TestPlace[] = [];
@@ -64,6 +67,7 @@ export function registerTestSheet(
     for (const right of room[0] ? [false, true] : [false]) {
       places.push({
         id: `${bottom ? 'bottom' : 'top'} ${right ? 'right' : 'left'}`,
+        name: say(bottom ? (right ? 'register.bottomRight' : 'register.bottomLeft') : right ? 'register.topRight' : 'register.topLeft'),
         xMm: right ? imageMm[0] - crossMm : crossMm,
         yMm: bottom ? imageMm[1] - crossMm : crossMm,
       });
@@ -105,11 +109,7 @@ export function registerTestSheet(
     labels,
     readsMm,
     rangeMm: steps * readsMm,
-    howToRead: [
-      'Print the first run on ten sheets or more, let them dry, then the second run; number the backs in the order of printing.',
-      `On each scale find the pair of lines that meets best; its number times ${readsMm} mm is the shift (to the right and down positive).`,
-      'Write place, sheet, across and down. At least two places tell the turn.',
-    ],
+    howToRead: [say('register.printTestTwice'), say('register.findLine', { step: length(readsMm) }), say('register.writeLines')],
   };
 }
 

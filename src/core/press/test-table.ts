@@ -1,3 +1,4 @@
+import { name as asName, say, type Saying } from '../../words/say.ts';
 import { ProblemError, problem } from '../problem.ts';
 import type { Problem } from '../problem.ts';
 import { readNumber } from '../units/index.ts';
@@ -25,20 +26,14 @@ export function testTable(places: readonly TestPlace[], sheets: number): string[
 }
 
 /** Rows sheet, place, across, down, parted by commas, semicolons or tabs. Throws every problem found, with its line. */
-export function readTestTable(text: string, readsMm: number, fileName = 'readings'): Reading[] {
+export function readTestTable(text: string, readsMm: number, fileName: string): Reading[] {
   const problems: Problem[] = [];
   const readings: Reading[] = [];
   const lines = text.replace(/^\uFEFF/, '').split(/\r\n|\r|\n/);
   const parting = ['\t', ';', ','].find((mark) => lines.some((line) => line.includes(mark))) ?? ',';
-  const bad = (row: number, message: string): unknown =>
+  const bad = (row: number, message: Saying): unknown =>
     problems.push(
-      problem(
-        'error',
-        'test-table',
-        `${fileName}, line ${row + 1}`,
-        message,
-        'Write sheet, place, across, down: 3, top left, -2, 1. laydown register JOB --form prints an empty table.',
-      ),
+      problem('error', 'test-table', say('where.fileLine', { file: asName(fileName), line: row + 1 }), message, say('register.writeTable')),
     );
   lines.forEach((line, row) => {
     const cells = line.split(parting).map((cell) =>
@@ -49,11 +44,12 @@ export function readTestTable(text: string, readsMm: number, fileName = 'reading
     );
     if (line.trim() === '' || line.startsWith('#') || /^sheet$/i.test(cells[0])) return;
     const sheet = Number(cells[0]);
-    if (cells.length < 4) return void bad(row, `It has ${cells.length} of 4 columns.`);
-    if (!(Number.isInteger(sheet) && sheet >= 1 && sheet <= 1000)) return void bad(row, `“${cells[0]}” is no number of a sheet.`);
+    if (cells.length < 4) return void bad(row, say('register.columnsMissing', { n: cells.length }));
+    if (!(Number.isInteger(sheet) && sheet >= 1 && sheet <= 1000))
+      return void bad(row, say('register.notASheet', { written: asName(cells[0]) }));
     const [across, down] = [cells[2], cells[3]].map((cell) => lineFromText(cell, readsMm));
     if (Number.isNaN(across) || Number.isNaN(down))
-      return void bad(row, `“${Number.isNaN(across) ? cells[2] : cells[3]}” is no line of the scale.`);
+      return void bad(row, say('register.notALine', { written: asName(Number.isNaN(across) ? cells[2] : cells[3]) }));
     if (across !== null || down !== null)
       readings.push({ sheet, place: cells[1], ...(across === null ? {} : { across }), ...(down === null ? {} : { down }) });
   });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { ProblemError } from '../problem.ts';
+import { inEnglish, refusalOf, refusedBy } from '../../../test/said.ts';
 import { seeded } from '../random.ts';
 import {
   driftAdvice,
@@ -32,18 +32,10 @@ function pulled(seed: number, sheets: number, sigmaMm: number, turnDeg: number, 
   }).flat();
   return { imageMm, readsMm: 0.2, readings };
 }
-const codeOf = (lines: TestLines): string => {
-  try {
-    registerFromLines(lines);
-  } catch (error) {
-    if (error instanceof ProblemError) return error.problems[0].code;
-    throw error;
-  }
-  return '';
-};
+const codeOf = (lines: TestLines): string => refusedBy(() => registerFromLines(lines))[0].code;
 
 describe('test sheets read back', () => {
-  test('nineteen times in twenty the true spread lies in the range that is told', () => {
+  test('nineteen times in twenty the true spread lies in the range that is given', () => {
     let inside = 0;
     for (let seed = 1; seed <= 200; seed++) {
       const [low, high] = registerFromLines(pulled(seed, 10, 0.35, 0.03)).sigmaRangeMm;
@@ -53,9 +45,9 @@ describe('test sheets read back', () => {
     expect(inside).toBeLessThanOrEqual(199);
   });
 
-  test('a steady shift is told with its way and what to do; without one nothing is', () => {
+  test('a steady shift comes with its direction and what to do; without one there is no advice', () => {
     const advice = driftAdvice(registerFromLines(pulled(3, 12, 0.1, 0, [0.8, -0.6])));
-    expect(advice[0]).toMatch(/0\.\d+ mm to the right and 0\.\d+ mm up/);
+    expect(inEnglish(advice[0])).toMatch(/0\.\d\d\u00a0mm to the right and 0\.\d\d\u00a0mm up/);
     expect(driftAdvice(registerFromLines(pulled(3, 12, 0.1, 0)))).toEqual([]);
   });
 
@@ -74,7 +66,9 @@ describe('test sheets read back', () => {
     const half = { ...lines, readings: lines.readings.map((one, i) => (i === 0 ? { ...one, down: undefined } : one)) };
     expect(registerFromLines(half).sheets).toBe(4);
     expect(codeOf({ ...lines, readings: [...lines.readings, { sheet: 9, place: places[0], across: 60, down: 0 }] })).toBe('test-line');
-    expect(codeOf({ ...lines, readings: [...lines.readings, lines.readings[0]] })).toBe('test-twice');
+    const twice = { ...lines, readings: [...lines.readings, lines.readings[0]] };
+    expect(codeOf(twice)).toBe('test-twice');
+    expect(refusalOf(() => registerFromLines(twice))).toContain('test sheet 1, top left:');
     expect(codeOf({ ...lines, readings: lines.readings.slice(0, 8) })).toBe('test-sheets-few');
     expect(codeOf({ ...lines, readings: [...lines.readings, { sheet: 9, place: 'middle', across: 1, down: 0 }] })).toBe('test-place');
   });
@@ -98,10 +92,11 @@ describe('readings as they are typed', () => {
   test('the empty table comes back as it was filled in, whatever parts its columns', () => {
     const rows = testTable(registerTestSheet(imageMm).places, 3).map((row, i) => (i % 2 ? [row[0], row[1], '2', '-1'] : row));
     for (const parting of [',', ';', '\t']) {
-      const read = readTestTable(rows.map((row) => row.join(parting)).join('\r\n'), 0.2);
+      const read = readTestTable(rows.map((row) => row.join(parting)).join('\r\n'), 0.2, 'readings.csv');
       expect(read).toHaveLength(6);
       expect(read[0]).toEqual({ sheet: 1, place: 'top left', across: 2, down: -1 });
     }
-    expect(() => readTestTable('1,top left,x,1\n0,top left,1,1', 0.2)).toThrow(ProblemError);
+    const refused = refusalOf(() => readTestTable('1,top left,x,1\n0,top left,1,1\n3,top left', 0.2, 'readings.csv'));
+    for (const part of ['readings.csv, line 1: “x”', 'line 2: “0”', 'line 3: It has 2 of 4 columns']) expect(refused).toContain(part);
   });
 });

@@ -1,6 +1,7 @@
+import { figure, length, list, say, share, type Saying } from '../../words/say.ts';
 import { fail } from '../problem.ts';
 import type { SizeMm } from './fit.ts';
-import { readTestSheets } from './test-reading.ts';
+import { readTestSheets, whereRead } from './test-reading.ts';
 import type { RegisterFound } from './test-reading.ts';
 import { registerTestSheet, shiftOfLine } from './test-sheet.ts';
 
@@ -32,9 +33,9 @@ export function registerFromLines({ imageMm, readsMm, readings }: TestLines): Re
       if (!(Math.abs(line) * readsMm <= farthestMm))
         fail(
           'test-line',
-          `register test, sheet ${one.sheet}, ${one.place}`,
-          `The scales have no line ${line}.`,
-          `Lines run from −${lines} to ${lines}, halves may be written; what lies farther off is measured with a rule and written in mm.`,
+          whereRead(sheet.places, one),
+          say('register.noSuchLine', { line: figure(line, 2, false) }),
+          say('register.linesRun', { most: lines }),
         );
     }
     return [{ sheet: one.sheet, place: one.place, xMm: shiftOfLine(one.across, readsMm), yMm: shiftOfLine(one.down, readsMm) }];
@@ -42,13 +43,7 @@ export function registerFromLines({ imageMm, readsMm, readings }: TestLines): Re
   const seen = new Set<string>();
   for (const one of whole) {
     const key = `${one.sheet} ${one.place}`;
-    if (seen.has(key))
-      fail(
-        'test-twice',
-        `register test, sheet ${one.sheet}, ${one.place}`,
-        'This place of this sheet was read twice.',
-        'Keep one of the two readings.',
-      );
+    if (seen.has(key)) fail('test-twice', whereRead(sheet.places, one), say('register.readTwice'), say('register.keepOneReading'));
     seen.add(key);
   }
   return readTestSheets(sheet.places, whole, readsMm);
@@ -71,27 +66,23 @@ export function sigmaAtCorner(measured: MeasuredRegister, [width, height]: SizeM
 }
 
 /** Steps for the hands: what to do about a steady shift or turn between two runs. Empty: nothing stands clear of chance. */
-export function driftAdvice(found: RegisterFound): readonly string[] {
-  const advice: string[] = [];
+export function driftAdvice(found: RegisterFound): readonly Saying[] {
+  const advice: Saying[] = [];
   const chance = (2 * Math.SQRT2 * found.sigmaMm.both) / Math.sqrt(found.sheets);
   const [x, y] = found.driftMm;
-  const parts = [
-    Math.abs(x) > chance ? `${Math.abs(x).toFixed(2)} mm to the ${x > 0 ? 'right' : 'left'}` : '',
-    Math.abs(y) > chance ? `${Math.abs(y).toFixed(2)} mm ${y > 0 ? 'down' : 'up'}` : '',
-  ].filter(Boolean);
-  if (parts.length > 0)
-    advice.push(
-      `The second run lies ${parts.join(' and ')} on every sheet: lay stencil or screen back by as much before a run; chance is not to blame.`,
-    );
+  const shift = [
+    ...(Math.abs(x) > chance ? [say(x > 0 ? 'register.toRight' : 'register.toLeft', { by: length(Math.abs(x), 2) })] : []),
+    ...(Math.abs(y) > chance ? [say(y > 0 ? 'register.downwards' : 'register.upwards', { by: length(Math.abs(y), 2) })] : []),
+  ];
+  if (shift.length > 0) advice.push(say('register.steadyShift', { shift: list(shift) }));
   const turn = found.turnDeg;
   if (turn && Math.abs(turn.mean) > (2 * Math.SQRT2 * turn.sigma) / Math.sqrt(found.sheets) && Math.abs(turn.mean) > 0.005) {
-    advice.push(
-      `It is turned by ${Math.abs(turn.mean).toFixed(3)}° ${turn.mean > 0 ? 'clockwise' : 'anticlockwise'} on every sheet: set the stencil straight in the frame, or move one of the two stops.`,
-    );
+    const degrees = figure(Math.abs(turn.mean), 3);
+    advice.push(say(turn.mean > 0 ? 'register.turnedClockwise' : 'register.turnedAnticlockwise', { degrees }));
   }
-  if (found.growthPercent !== null && Math.abs(found.growthPercent) > 0.03)
-    advice.push(
-      `It is ${Math.abs(found.growthPercent).toFixed(2)} % ${found.growthPercent > 0 ? 'larger' : 'smaller'}: another gap, or paper that moved with damp between the runs.`,
-    );
+  if (found.growthPercent !== null && Math.abs(found.growthPercent) > 0.03) {
+    const by = share(Math.abs(found.growthPercent) / 100, 2);
+    advice.push(say(found.growthPercent > 0 ? 'register.printsLarger' : 'register.printsSmaller', { by }));
+  }
   return advice;
 }

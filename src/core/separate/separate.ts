@@ -1,5 +1,6 @@
 import { problem, type Problem } from '../problem.ts';
 import { Cancelled, quietTask, type Task } from '../task.ts';
+import { say, share as asShare, time } from '../../words/say.ts';
 import { labFromSpectrum } from '../colour/index.ts';
 import { rgbOf } from './search/baseline.ts';
 import { curveOf, priceFor } from './prepare/budget.ts';
@@ -27,7 +28,7 @@ const usualPriceMm = 2;
  */
 export async function* separate(request: SeparateRequest, task: Task, hands?: Hands): AsyncGenerator<Draft, Separation> {
   checkRequest(request);
-  task.report(0, 'looking at the picture');
+  task.report(0, say('separate.lookingAtPicture'));
   const work = prepareWork(request);
   const seed = request.seed ?? 1,
     effort = request.effort ?? 1,
@@ -141,7 +142,7 @@ async function finished(
     priceMm *= Math.max(1.6, Math.min(8, over ** 4));
     chosen = await judged(work, chosen.found, priceMm, sigmaMm, 0, task);
   }
-  task.report(0.96, 'comparing with flat inks');
+  task.report(0.96, say('separate.comparing'));
   await task.pause();
   const pictureLevel = pictureAsIs(work);
   const field = fieldOf(pictureLevel, rulesOf(work, overlapLab, 0));
@@ -201,13 +202,7 @@ async function finished(
 function stencilProblems({ run, stencil }: SeparatedLayer): readonly Problem[] {
   return stencil.problems.map((p) =>
     p.code === 'stencil-prints-nothing'
-      ? problem(
-          'note',
-          'layer-not-needed',
-          `run ${run + 1}`,
-          'Nothing is left for this run to print: the picture, the knife and these inks get by without it.',
-          'Ask for one layer less.',
-        )
+      ? problem('note', 'layer-not-needed', say('where.run', { n: run + 1 }), say('separate.layerNotNeeded'), say('separate.oneLayerLess'))
       : p,
   );
 }
@@ -242,15 +237,19 @@ function piecesCut(request: SeparateRequest, cut: CutLayers): number {
 
 /** Told when even the dearest knife asks for more than was allowed: outlines along the image's border have to be cut whatever the picture. */
 function budgetProblems(request: SeparateRequest, cut: CutLayers): Problem[] {
-  if (overBudget(request, cut) <= 1.03) return [];
-  const said = `${metresCut(request, cut).toFixed(1)} m, ${piecesCut(request, cut)} parts and ${Math.round(minutesCut(request, cut))} minutes`;
+  const over = overBudget(request, cut);
+  if (over <= 1.03) return [];
   return [
     problem(
       'warning',
       'knife-budget-exceeded',
-      'knife',
-      `The budget of the knife can not be kept: these layers need ${said}.`,
-      'Allow more, ask for fewer layers, or give a picture of larger shapes.',
+      'picture.knife',
+      say('separate.budgetExceeded', {
+        over: asShare(over - 1, 0),
+        parts: piecesCut(request, cut),
+        time: time(minutesCut(request, cut)),
+      }),
+      say('separate.allowMore'),
     ),
   ];
 }

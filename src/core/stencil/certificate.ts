@@ -1,5 +1,6 @@
 import { parts, rasterize, regionArea } from '../form/index.ts';
 import type { Box, Grid, Region } from '../form/index.ts';
+import { length, say } from '../../words/say.ts';
 import { labelParts } from './label.ts';
 import type { Labels } from './label.ts';
 import { longestTaper, surveyWidths } from './survey.ts';
@@ -79,7 +80,7 @@ export function judge(grid: Grid, partsFound: Labels, paper: Survey, openings: S
     leastOpeningMm: Math.min(leastOpeningMm, ...gaps),
     faults,
     mmPerPx,
-    method: `Outline turned into pixels of ${mmPerPx.toFixed(2)} mm; exact distance transform; discs of ${leastBridgeMm} mm (paper) and ${leastOpeningMm} mm (openings) reach everything but points.`,
+    method: say('stencil.provenBy', { pixel: length(mmPerPx, 2), paper: length(leastBridgeMm), opening: length(leastOpeningMm) }),
   };
 }
 

@@ -14,6 +14,7 @@ import {
 import type { Box, Grid, Region } from '../form/index.ts';
 import { problem } from '../problem.ts';
 import type { Problem } from '../problem.ts';
+import { length, lengths, say, type Saying } from '../../words/say.ts';
 import { bridgeGround, findStrips, sampleCost, thinOut } from './bridges.ts';
 import type { Strip } from './bridges.ts';
 import {
@@ -35,7 +36,7 @@ import { knifeWork } from './knife.ts';
 import { labelParts } from './label.ts';
 import type { Labels } from './label.ts';
 import type { Survey, ThinPlace } from './survey.ts';
-import type { Bridge, BridgePin, Certificate, CostRaster, Island, LoosePiece, PointMm, Stencil, StencilRequest } from './types.ts';
+import type { Bridge, BridgePin, Certificate, CostRaster, Fault, Island, LoosePiece, PointMm, Stencil, StencilRequest } from './types.ts';
 
 /** Rings smaller than this come from rounding, not from a drawing. */
 const crumbMm2 = 0.1;
@@ -51,7 +52,7 @@ const spareWidthPx = 2.5;
 /** One stencil of a cut: what stays, what prints, what holds it together, and the proof that it does. Deterministic. */
 export function makeStencil(request: StencilRequest): Stencil {
   const { side, material, islands: wish } = request;
-  const place = request.place ?? 'stencil';
+  const place = request.place ?? '';
   const problems: Problem[] = [];
   const aperture = 'rings' in request.aperture ? request.aperture : boxRegion(request.aperture);
   const sheet = enough(request.sheet, regionBox(aperture), material.leastBridgeMm, place, problems);
@@ -62,10 +63,8 @@ export function makeStencil(request: StencilRequest): Stencil {
         'error',
         'stencil-prints-nothing',
         place,
-        side === 'window'
-          ? 'No part of the cut lies inside the image; nothing would print.'
-          : 'The piece covers the whole image; nothing would print.',
-        'Move the form into the image, or make it another size.',
+        say(side === 'window' ? 'stencil.outsideImage' : 'stencil.pieceCoversAll'),
+        say('stencil.moveOrResize'),
       ),
     );
     return blank(request, sheet, problems);
@@ -201,7 +200,7 @@ function sortIslands(
   found: readonly Region[],
   wish: StencilRequest['islands'],
   leastMm: number,
-  place: string,
+  place: string | Saying,
   problems: Problem[],
 ): Island[] {
   let tooSmall = 0;
@@ -216,13 +215,7 @@ function sortIslands(
   });
   if (tooSmall) {
     problems.push(
-      problem(
-        'warning',
-        'stencil-island-too-small',
-        place,
-        `${tooSmall === 1 ? 'One island is' : `${tooSmall} islands are`} smaller than a bridge; ink will print there.`,
-        'Make the form larger, or lay the islands as loose pieces.',
-      ),
+      problem('warning', 'stencil-island-too-small', place, say('stencil.islandsTooSmall', { n: tooSmall }), say('stencil.enlargeOrLoose')),
     );
   }
   return islands;
@@ -300,17 +293,17 @@ function distanceToLine(at: PointMm, line: readonly number[]): number {
   return least;
 }
 
-function report(settled: Settled, prints: Region, place: string, materialName: string, problems: Problem[]): void {
+function report(settled: Settled, prints: Region, place: string | Saying, material: Saying, problems: Problem[]): void {
   const { certificate, thickened, widened } = settled;
-  const spot = ([x, y]: PointMm): string => `${x.toFixed(0)}, ${y.toFixed(0)} mm`;
+  const spot = (at: PointMm) => lengths(at, ',', 0);
   if (thickened.length)
     problems.push(
       problem(
         'warning',
         'stencil-strengthened',
         place,
-        `${thickened.length === 1 ? 'One place' : `${thickened.length} places`} of paper ${thickened.length === 1 ? 'was' : 'were'} too thin for ${materialName.toLowerCase()} and made broader (first at ${spot(thickened[0])}).`,
-        'Look at the proof; choose a firmer material or a larger form to keep the fine parts.',
+        say('stencil.strengthened', { n: thickened.length, material, first: spot(thickened[0]) }),
+        say('stencil.keepFineParts'),
       ),
     );
   if (widened.length)
@@ -319,8 +312,8 @@ function report(settled: Settled, prints: Region, place: string, materialName: s
         'warning',
         'stencil-widened',
         place,
-        `${widened.length === 1 ? 'One opening' : `${widened.length} openings`} too narrow for the knife ${widened.length === 1 ? 'was' : 'were'} made wider (first at ${spot(widened[0])}).`,
-        'Look at the proof, or make the form larger.',
+        say('stencil.widened', { n: widened.length, first: spot(widened[0]) }),
+        say('stencil.lookOrEnlarge'),
       ),
     );
   if (!certificate.holds) {
@@ -330,24 +323,24 @@ function report(settled: Settled, prints: Region, place: string, materialName: s
         'error',
         'stencil-does-not-hold',
         place,
-        `This stencil can't be cut as it is: ${certificate.faults.length} ${certificate.faults.length === 1 ? 'place' : 'places'} (first at ${spot(first.atMm)}: ${faultWords[first.kind]}).`,
-        'Make the form larger, take fine parts away, choose a firmer material, or lay islands as loose pieces.',
+        say('stencil.doesNotHold', { n: certificate.faults.length, first: spot(first.atMm), fault: faults[first.kind] }),
+        say('stencil.mendFaults'),
       ),
     );
   }
   if (!prints.rings.length)
-    problems.push(problem('error', 'stencil-prints-nothing', place, 'Bridges and mends left no opening.', 'Make the form larger.'));
+    problems.push(problem('error', 'stencil-prints-nothing', place, say('stencil.noOpeningLeft'), say('stencil.enlargeForm')));
 }
 
-const faultWords = {
-  neck: 'a neck too thin',
-  'thin-piece': 'a piece too thin all over',
-  tongue: 'a long thin point',
-  opening: 'an opening too narrow',
-  apart: 'a part that nothing holds',
-} as const;
+const faults: Readonly<Record<Fault['kind'], Saying>> = {
+  neck: say('stencil.neckTooThin'),
+  'thin-piece': say('stencil.pieceTooThin'),
+  tongue: say('stencil.pointTooThin'),
+  opening: say('stencil.openingTooNarrow'),
+  apart: say('stencil.partUnheld'),
+};
 
-function enough(sheet: Box, aperture: Box, least: number, place: string, problems: Problem[]): Box {
+function enough(sheet: Box, aperture: Box, least: number, place: string | Saying, problems: Problem[]): Box {
   const wide: Box = {
     minX: Math.min(sheet.minX, aperture.minX - least),
     minY: Math.min(sheet.minY, aperture.minY - least),
@@ -360,8 +353,8 @@ function enough(sheet: Box, aperture: Box, least: number, place: string, problem
         'warning',
         'stencil-margin-too-small',
         place,
-        `The sheet leaves less than ${least} mm around the image; it was made larger.`,
-        'Plan a wider margin of stencil around the image.',
+        say('stencil.marginTooSmall', { least: length(least) }),
+        say('stencil.widerMargin'),
       ),
     );
   }
@@ -396,7 +389,7 @@ function blank(request: StencilRequest, sheet: Box, problems: readonly Problem[]
       leastOpeningMm: request.material.leastOpeningMm,
       faults: [],
       mmPerPx: workingMmPerPx,
-      method: 'Nothing is cut.',
+      method: say('stencil.nothingCut'),
     },
     knife: knifeWork(emptyRegion, 0, request.rates),
     problems,

@@ -1,7 +1,10 @@
+import { say, type Saying } from '../../words/say.ts';
+
 /** What stencils are cut from. A studio's list; all figures are its own to change. */
 export interface Material {
   readonly id: string;
-  readonly name: string;
+  /** The studio's own word as it was written; of the usual materials, which nobody named, a word of each language. */
+  readonly name: Saying;
   readonly thicknessMm: number;
   /** The narrowest strip of it that holds while it is cut, laid and printed. */
   readonly leastBridgeMm: number;
@@ -13,11 +16,43 @@ export interface Material {
   readonly washable: boolean;
 }
 
-/** Defaults: common practice (thickness, least widths); lives of newsprint and coated paper from published accounts, see docs. */
+/** What a studio has before it says otherwise: common practice (thickness, least widths); lives of newsprint and coated paper from published accounts, see docs. */
 export const defaultMaterials: readonly Material[] = [
-  { id: 'newsprint', name: 'Newsprint', thicknessMm: 0.07, leastBridgeMm: 3, leastOpeningMm: 1, prints: [2, 6], washable: false },
-  { id: 'coated-paper', name: 'Coated paper', thicknessMm: 0.1, leastBridgeMm: 2, leastOpeningMm: 1, prints: [20, 50], washable: false },
-  { id: 'waxed-paper', name: 'Waxed paper', thicknessMm: 0.09, leastBridgeMm: 2, leastOpeningMm: 1, prints: [20, 50], washable: false },
-  { id: 'film', name: 'Polyester film', thicknessMm: 0.125, leastBridgeMm: 1.5, leastOpeningMm: 1, prints: [200, 2000], washable: true },
-  { id: 'board', name: 'Thin board', thicknessMm: 0.5, leastBridgeMm: 2, leastOpeningMm: 1, prints: [10, 50], washable: false },
+  {
+    id: 'newsprint',
+    name: say('stencil.newsprint'),
+    thicknessMm: 0.07,
+    leastBridgeMm: 3,
+    leastOpeningMm: 1,
+    prints: [2, 6],
+    washable: false,
+  },
+  {
+    id: 'coated-paper',
+    name: say('stencil.coatedPaper'),
+    thicknessMm: 0.1,
+    leastBridgeMm: 2,
+    leastOpeningMm: 1,
+    prints: [20, 50],
+    washable: false,
+  },
+  {
+    id: 'waxed-paper',
+    name: say('stencil.waxedPaper'),
+    thicknessMm: 0.09,
+    leastBridgeMm: 2,
+    leastOpeningMm: 1,
+    prints: [20, 50],
+    washable: false,
+  },
+  {
+    id: 'film',
+    name: say('stencil.polyesterFilm'),
+    thicknessMm: 0.125,
+    leastBridgeMm: 1.5,
+    leastOpeningMm: 1,
+    prints: [200, 2000],
+    washable: true,
+  },
+  { id: 'board', name: say('stencil.thinBoard'), thicknessMm: 0.5, leastBridgeMm: 2, leastOpeningMm: 1, prints: [10, 50], washable: false },
 ];

@@ -2,6 +2,7 @@ import { common, offsetRegion, regionArea, takeAway } from '../form/index.ts';
 import type { Region } from '../form/index.ts';
 import { problem } from '../problem.ts';
 import type { Problem } from '../problem.ts';
+import { length, list, name as asName, say, type Saying } from '../../words/say.ts';
 import type { Material } from './materials.ts';
 
 /** A layer in laydown order with what its stencil is made of. */
@@ -28,18 +29,25 @@ export function ridgeWarnings(layers: readonly RidgeLayer[]): Problem[] {
   layers.forEach((layer, i) => {
     if (layer.material.thicknessMm < ridgeFromMm || !layer.prints.rings.length) return;
     const strip = takeAway(layer.prints, offsetRegion(layer.prints, -ridgeWidthMm));
-    const crossed = layers.slice(i + 1).flatMap((later) => {
+    const crossed = layers.slice(i + 1).flatMap((later): Saying[] => {
       const lengthMm = regionArea(common(strip, later.prints)) / ridgeWidthMm;
-      return lengthMm < leastCrossingMm ? [] : [`${later.name} ${(lengthMm / 10).toFixed(0)} cm`];
+      return lengthMm < leastCrossingMm
+        ? []
+        : [say('stencil.ridgeAlong', { layer: asName(later.name), along: length(Math.round(lengthMm / 10) * 10, 0) })];
     });
     if (crossed.length === 0) return;
     problems.push(
       problem(
         'warning',
         'ridge-crossed',
-        `layer ${layer.id}`,
-        `Later runs print over the ridge that ${layer.material.name.toLowerCase()} (${layer.material.thicknessMm} mm) leaves along the edges of ${layer.name}: ${crossed.join(', ')}.`,
-        `Cut ${layer.name} from thinner material, or print it after them.`,
+        `layers[#${layer.id}]`,
+        say('stencil.ridgeCrossed', {
+          layer: asName(layer.name),
+          material: layer.material.name,
+          thickness: length(layer.material.thicknessMm),
+          crossed: list(crossed),
+        }),
+        say('stencil.thinnerOrLater', { layer: asName(layer.name) }),
       ),
     );
   });

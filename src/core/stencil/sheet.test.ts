@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { pathData, rectangle, takeAway, unite } from '../form/index.ts';
 import type { Region } from '../form/index.ts';
-import { ProblemError } from '../problem.ts';
+import { inEnglish, refusalOf } from '../../../test/said.ts';
 import { certifyWritten, cornersOf, cutOrder, defaultMaterials, layOnStock, makeStencil, ridgeWarnings, writePaths } from './index.ts';
 import type { ToCut } from './index.ts';
 
@@ -120,9 +120,11 @@ describe('stock', () => {
     expect(laid.every((l) => l.sheet === 1 && !l.turned)).toBe(true);
   });
   test('what is larger than the stock is said', () =>
-    expect(() =>
-      layOnStock([{ id: 'kelp', widthMm: 900, heightMm: 100, mayTurn: true }], { widthMm: 500, heightMm: 700, marginMm: 5, gapMm: 4 }),
-    ).toThrow(ProblemError));
+    expect(
+      refusalOf(() =>
+        layOnStock([{ id: 'kelp', widthMm: 900, heightMm: 100, mayTurn: true }], { widthMm: 500, heightMm: 700, marginMm: 5, gapMm: 4 }),
+      ),
+    ).toMatch(/“kelp” \(900 × 100\u00a0mm\) does not fit on a sheet of 500 × 700\u00a0mm/));
 });
 
 describe('ridges', () => {
@@ -132,7 +134,8 @@ describe('ridges', () => {
   test('a later layer over the edge of a film stencil is warned of, with the length', () => {
     const [found] = ridgeWarnings([layer('kelp', half), layer('tide', other)]);
     expect(found.code).toBe('ridge-crossed');
-    expect(found.message).toContain('14 cm');
+    expect(inEnglish(found.message)).toContain('tide along 140\u00a0mm');
+    expect(found.path).toBe('layers[#kelp]');
   });
   test('thin paper, or layers apart, are no matter', () => {
     expect(ridgeWarnings([layer('kelp', half, paper), layer('tide', other)])).toEqual([]);

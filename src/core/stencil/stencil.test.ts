@@ -3,6 +3,9 @@ import { common, parts, place, rectangle, regionArea, regionBox, strip, takeAway
 import type { Region } from '../form/index.ts';
 import { certify, cornersOf, defaultMaterials, knifeWork, makeStencil } from './index.ts';
 import type { CostRaster, Stencil, StencilRequest } from './index.ts';
+import { asWritten } from '../../words/say.ts';
+import type { Reader } from '../../words/index.ts';
+import { inEnglish } from '../../../test/said.ts';
 
 const aperture = { minX: 0, minY: 0, maxX: 120, maxY: 100 };
 const sheet = { minX: -20, minY: -20, maxX: 140, maxY: 120 };
@@ -67,6 +70,7 @@ describe('a window and its islands', () => {
   test('an island smaller than a bridge is dropped, and said', () => {
     const made = make(takeAway(disc(60, 50, 30), disc(60, 50, 0.7)));
     expect(made.problems.map((p) => p.code)).toEqual(['stencil-island-too-small']);
+    expect(inEnglish(made.problems[0].message)).toBe('1 island is smaller than a bridge; ink will print there.');
   });
   test('a long island hangs on two bridges or more, far from one another', () => {
     const long = takeAway(rectangle(10, 40, 100, 20), rectangle(16, 46, 88, 8));
@@ -154,9 +158,22 @@ describe('what is too thin', () => {
     expect(both('piece').certificate.holds).toBe(true);
   });
   test('thin paper is made broader and thin openings wider, with a warning each', () => {
-    const made = make(unite([rectangle(20, 20, 20, 20), rectangle(41, 20, 20, 20), rectangle(20, 70, 60, 0.5)]));
+    const thin = unite([rectangle(20, 20, 20, 20), rectangle(41, 20, 20, 20), rectangle(20, 70, 60, 0.5)]);
+    const made = make(thin);
     expect(made.certificate.holds).toBe(true);
     expect(made.problems.map((p) => p.code).sort()).toEqual(['stencil-strengthened', 'stencil-widened']);
+    const [broader] = made.problems;
+    const german = { language: 'de', units: 'mm' } as const;
+    const said = (material: StencilRequest['material'], reader?: Reader): string =>
+      inEnglish(make(thin, { material }).problems[0].message, reader);
+    expect(inEnglish(broader.message)).toBe(
+      'The stencil was too thin for its material (Coated paper) and was made broader in 1 place, at 40, 20\u00a0mm.',
+    );
+    expect(said(paper, german)).toMatch(
+      /für ihr Material \(Gestrichenes Papier\) und wurde an 1 Stelle breiter gemacht, bei 40, 20\u00a0mm/,
+    );
+    expect(said(paper, { language: 'en', units: 'in' })).toMatch(/at 1\.\d{3}, 0\.\d{3}\u00a0in/);
+    expect(said({ ...paper, name: asWritten('Coated paper') }, german)).toContain('(Coated paper)');
   });
   test('a hatching too fine for both is refused with the place', () => {
     const hatch = unite(Array.from({ length: 40 }, (_, i) => rectangle(20, 20 + i * 1.1, 60, 0.5)));

@@ -1,4 +1,5 @@
 import { fail } from '../problem.ts';
+import { lengths, name as asName, say, type Saying } from '../../words/say.ts';
 
 /** Something to be cut from stock: its box, and whether it may lie turned (not where grain matters). */
 export interface ToCut {
@@ -39,7 +40,7 @@ type Ways = 'both' | 'upright' | 'turned';
  * Lays boxes on as few sheets of stock as it finds. Greedy placing turns a box too soon or too late, so it is tried with
  * boxes turned freely, all upright and all turned (each where it fits at all); of equals the one with fewest turned is kept.
  */
-export function layOnStock(things: readonly ToCut[], stock: Stock, place = 'stock'): LaidOut[] {
+export function layOnStock(things: readonly ToCut[], stock: Stock, place: string | Saying = ''): LaidOut[] {
   const tries = (['upright', 'both', 'turned'] as const).map((ways) => layBy(things, stock, place, ways));
   const sheetsOf = (laid: readonly LaidOut[]): number => laid.reduce((most, l) => Math.max(most, l.sheet), 0);
   const turnsOf = (laid: readonly LaidOut[]): number => laid.filter((l) => l.turned).length;
@@ -52,7 +53,7 @@ export function layOnStock(things: readonly ToCut[], stock: Stock, place = 'stoc
  * Largest first, each into the free rectangle that it fills best (free
  * rectangles overlap and are cut back after each; Jylänki 2010). Boxes, not outlines: nothing lies in another's hollow.
  */
-function layBy(things: readonly ToCut[], stock: Stock, place: string, wanted: Ways): LaidOut[] {
+function layBy(things: readonly ToCut[], stock: Stock, place: string | Saying, wanted: Ways): LaidOut[] {
   const { gapMm, marginMm } = stock;
   // A gap to the right of and below everything: the free area grows by one gap to make up for the last.
   const whole: Gap = { x: marginMm, y: marginMm, w: stock.widthMm - 2 * marginMm + gapMm, h: stock.heightMm - 2 * marginMm + gapMm };
@@ -83,8 +84,12 @@ function layBy(things: readonly ToCut[], stock: Stock, place: string, wanted: Wa
       fail(
         'stock-too-small',
         place,
-        `“${thing.id}” (${thing.widthMm.toFixed(0)} × ${thing.heightMm.toFixed(0)} mm) does not fit on a sheet of ${stock.widthMm} × ${stock.heightMm} mm.`,
-        'Use larger stock, or a smaller margin around the image.',
+        say('stencil.largerThanStock', {
+          name: asName(thing.id),
+          size: lengths([thing.widthMm, thing.heightMm], '×', 0),
+          stock: lengths([stock.widthMm, stock.heightMm]),
+        }),
+        say('stencil.largerStock'),
       );
     }
     let best: { sheet: number; gap: Gap; w: number; h: number; turned: boolean; waste: number } | undefined;

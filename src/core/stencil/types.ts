@@ -1,5 +1,6 @@
 import type { Box, Grid, Region } from '../form/index.ts';
 import type { Problem } from '../problem.ts';
+import type { Saying } from '../../words/say.ts';
 import type { Material } from './materials.ts';
 
 export type PointMm = readonly [number, number];
@@ -46,8 +47,8 @@ export interface StencilRequest {
   /** Left out: the shortest bridges. */
   readonly cost?: CostRaster;
   readonly rates?: KnifeRates;
-  /** Where the layer stands in the Job, for messages. */
-  readonly place?: string;
+  /** The layer's path in the Job, or where it is otherwise: the place of its problems. */
+  readonly place?: string | Saying;
 }
 
 export interface Island {
@@ -117,8 +118,8 @@ export interface Certificate {
   readonly leastOpeningMm: number;
   readonly faults: readonly Fault[];
   readonly mmPerPx: number;
-  /** How it was shown, in one sentence. */
-  readonly method: string;
+  /** How it was shown. */
+  readonly method: Saying;
 }
 
 export interface KnifeWork {

@@ -1,3 +1,4 @@
+import { say, type Saying } from '../../words/say.ts';
 import { sayNumber, threeFigures } from './number.ts';
 import { read, tryRead } from './read.ts';
 import type { Reading, UnitFamily } from './read.ts';
@@ -10,7 +11,8 @@ export const millilitresPerFluidOunce = (231 * 25.4 ** 3) / 128 / 1000;
 
 const masses: UnitFamily = {
   kind: 'mass',
-  examples: '120 g, 0,5 kg, 4 oz or 1 1/2 lb',
+  noun: say('units.mass'),
+  advice: say('units.writeMass'),
   units: [
     { words: ['g', 'gr', 'gram', 'grams', 'gramme', 'grammes'], inBase: 1 },
     { words: ['kg', 'kilogram', 'kilograms', 'kilo', 'kilos'], inBase: 1000 },
@@ -22,7 +24,8 @@ const masses: UnitFamily = {
 
 const volumes: UnitFamily = {
   kind: 'volume',
-  examples: '60 mL, 0,25 L or 4 fl oz',
+  noun: say('units.volume'),
+  advice: say('units.writeVolume'),
   units: [
     { words: ['ml', 'millilitre', 'millilitres', 'milliliter', 'milliliters', 'cm³', 'cc'], inBase: 1 },
     { words: ['cl', 'centilitre', 'centilitres'], inBase: 10 },
@@ -34,7 +37,7 @@ const volumes: UnitFamily = {
 };
 
 /** Grams from `120 g`, `4 oz`, `1 lb 2 oz`. Throws ProblemError. */
-export function readMass(text: string, defaultUnit: 'g' | 'oz' = 'g', place = 'mass'): number {
+export function readMass(text: string, defaultUnit: 'g' | 'oz' = 'g', place: string | Saying = ''): number {
   return read(masses, text, defaultUnit, place);
 }
 
@@ -43,7 +46,7 @@ export function tryReadMass(text: string, defaultUnit: 'g' | 'oz' = 'g'): Readin
 }
 
 /** Millilitres from `60 mL`, `4 fl oz` (US); spoons are metric ones, 5 and 15 mL. Throws ProblemError. */
-export function readVolume(text: string, defaultUnit: 'ml' | 'fl oz' = 'ml', place = 'volume'): number {
+export function readVolume(text: string, defaultUnit: 'ml' | 'fl oz' = 'ml', place: string | Saying = ''): number {
   return read(volumes, text, defaultUnit, place);
 }
 
@@ -53,16 +56,16 @@ export function tryReadVolume(text: string, defaultUnit: 'ml' | 'fl oz' = 'ml'):
 
 /** `112 g`, `2.7 g`, from a kilogram on `1.25 kg`; `3.95 oz` where the Job speaks inches. */
 export function sayMass(grams: number, units: LengthUnits = 'mm', digits?: number): string {
-  if (units === 'in') return say(grams / gramsPerOunce, 'oz', digits);
-  return Math.abs(grams) >= 1000 ? say(grams / 1000, 'kg', digits ?? 2) : say(grams, 'g', digits, 1);
+  if (units === 'in') return written(grams / gramsPerOunce, 'oz', digits);
+  return Math.abs(grams) >= 1000 ? written(grams / 1000, 'kg', digits ?? 2) : written(grams, 'g', digits, 1);
 }
 
 /** `60 mL`, from a litre on `1.25 L`; `2.03 fl oz` where the Job speaks inches. */
 export function sayVolume(millilitres: number, units: LengthUnits = 'mm', digits?: number): string {
-  if (units === 'in') return say(millilitres / millilitresPerFluidOunce, 'fl\u00a0oz', digits);
-  return Math.abs(millilitres) >= 1000 ? say(millilitres / 1000, 'L', digits ?? 2) : say(millilitres, 'mL', digits, 1);
+  if (units === 'in') return written(millilitres / millilitresPerFluidOunce, 'fl\u00a0oz', digits);
+  return Math.abs(millilitres) >= 1000 ? written(millilitres / 1000, 'L', digits ?? 2) : written(millilitres, 'mL', digits, 1);
 }
 
-function say(value: number, unit: string, digits: number | undefined, most = 2): string {
+function written(value: number, unit: string, digits: number | undefined, most = 2): string {
   return `${sayNumber(value, digits ?? Math.min(most, threeFigures(value)), digits !== undefined)}\u00a0${unit}`;
 }

@@ -4,8 +4,8 @@ import { mmPerInch } from './length.ts';
 
 /** `432 cm²`, `0.43 m²` from a tenth of a square metre on; `67 in²`. */
 export function sayArea(mm2: number, units: LengthUnits): string {
-  if (units === 'in') return say(mm2 / mmPerInch ** 2, 'in²');
-  return Math.abs(mm2) >= 100_000 ? say(mm2 / 1e6, 'm²') : say(mm2 / 100, 'cm²');
+  if (units === 'in') return written(mm2 / mmPerInch ** 2, 'in²');
+  return Math.abs(mm2) >= 100_000 ? written(mm2 / 1e6, 'm²') : written(mm2 / 100, 'cm²');
 }
 
 /** `42 %`, `0.4 %`. */
@@ -14,6 +14,6 @@ export function sayShare(share: number, digits?: number): string {
   return `${sayNumber(percent, digits ?? (Math.abs(percent) >= 10 ? 0 : 1), digits !== undefined)}\u00a0%`;
 }
 
-function say(value: number, unit: string): string {
+function written(value: number, unit: string): string {
   return `${sayNumber(value, Math.min(2, threeFigures(value)), false)}\u00a0${unit}`;
 }

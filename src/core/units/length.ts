@@ -1,3 +1,4 @@
+import { say, type Saying } from '../../words/say.ts';
 import { sayNumber, threeFigures } from './number.ts';
 import { read, tryRead } from './read.ts';
 import type { Reading, UnitFamily } from './read.ts';
@@ -10,7 +11,8 @@ export const mmPerInch = 25.4;
 
 const lengths: UnitFamily = {
   kind: 'length',
-  examples: '180 mm, 12,5 cm, 3/16 in, 1 1/2", 7 mil or 90 µm',
+  noun: say('units.length'),
+  advice: say('units.writeLength'),
   units: [
     { words: ['mm', 'millimetre', 'millimetres', 'millimeter', 'millimeters'], inBase: 1 },
     { words: ['cm', 'centimetre', 'centimetres', 'centimeter', 'centimeters'], inBase: 10 },
@@ -27,7 +29,7 @@ const lengths: UnitFamily = {
  * Length in mm from what was written: `7 mil`, `3/16 in`, `1 1/2"`, `0.18 mm`, `12,5 cm`, `1 ft 6 in`. A bare number is
  * in `defaultUnit`. Negative lengths are read; whether one makes sense is the caller's matter. Throws ProblemError.
  */
-export function readLength(text: string, defaultUnit: LengthUnits | 'cm' = 'mm', place = 'length'): number {
+export function readLength(text: string, defaultUnit: LengthUnits | 'cm' = 'mm', place: string | Saying = ''): number {
   return read(lengths, text, defaultUnit, place);
 }
 

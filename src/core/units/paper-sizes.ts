@@ -25,7 +25,7 @@ function isoSizes(family: 'A' | 'B' | 'C'): PaperSize[] {
   return sizes;
 }
 
-/** Letter, Tabloid and C to E as in ANSI/ASME Y14.1 (A to E there); the rest are sheets sold to printmakers in inch countries (common practice). */
+/** Letter, Tabloid and C to E as in ANSI/ASME Y14.1 (A to E there); the rest are sheets sold to printmakers in inch countries (common practice): 22 × 30 in is the full sheet there. */
 const inches: readonly (readonly [string, string, number, number])[] = [
   ['letter', 'Letter', 8.5, 11],
   ['legal', 'Legal', 8.5, 14],
@@ -37,13 +37,13 @@ const inches: readonly (readonly [string, string, number, number])[] = [
   ['in-8x10', '8 × 10 in', 8, 10],
   ['in-9x12', '9 × 12 in', 9, 12],
   ['in-11x14', '11 × 14 in', 11, 14],
-  ['in-11x15', 'Quarter sheet 11 × 15 in', 11, 15],
+  ['in-11x15', '11 × 15 in', 11, 15],
   ['in-12x18', '12 × 18 in', 12, 18],
-  ['in-15x22', 'Half sheet 15 × 22 in', 15, 22],
+  ['in-15x22', '15 × 22 in', 15, 22],
   ['in-16x20', '16 × 20 in', 16, 20],
   ['in-18x24', '18 × 24 in', 18, 24],
   ['in-19x25', '19 × 25 in', 19, 25],
-  ['in-22x30', 'Full sheet 22 × 30 in', 22, 30],
+  ['in-22x30', '22 × 30 in', 22, 30],
 ];
 
 /** ISO 216 A and B, ISO 269 C, and inch sizes; all upright. */

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { inEnglish, refusedBy } from '../../../test/said.ts';
 import { ProblemError } from '../problem.ts';
 import {
   nameSize,
@@ -69,14 +70,23 @@ describe('lengths as printmakers write them', () => {
     '1/'.repeat(39),
   ])('“%s” is refused with advice', (text) => {
     expect(tryReadLength(text).ok).toBe(false);
-    try {
-      readLength(text, 'mm', 'screen.gap');
-      expect.unreachable();
-    } catch (error) {
-      expect(error).toBeInstanceOf(ProblemError);
-      expect((error as ProblemError).problems[0]).toMatchObject({ code: 'length-unreadable', place: 'screen.gap' });
-      expect((error as ProblemError).problems[0].advice).toContain('mm');
-    }
+    const [refused, ...more] = refusedBy(() => readLength(text, 'mm', 'screen.offContactMm'));
+    expect(refused).toMatchObject({ code: 'length-unreadable', path: 'screen.offContactMm' });
+    expect(inEnglish(refused.advice)).toContain('mm');
+    expect(more).toEqual([]);
+  });
+
+  test.each([
+    ['12 furlongs', 'Laydown knows no unit of length called “furlongs”.', '„furlongs“ ist nicht als Einheit für Länge bekannt.'],
+    ['', 'There is no length here.', 'Hier steht nichts, was sich als Länge lesen lässt.'],
+    ['abc', '“abc” is not a length.', '„abc“ ist nicht als Länge zu lesen.'],
+    ['5 mm 3 cm', '“5 mm 3 cm” is more than one length.', '„5 mm 3 cm“ ist mehr als eine Angabe.'],
+    ['1/0 in', '“1/0” is not a number.', '„1/0“ ist keine Zahl.'],
+    ['1 ft 6', 'A number in “1 ft 6” has no unit.', 'In „1 ft 6“ fehlt einer Zahl die Einheit.'],
+  ])('“%s”: what is wrong is named in either language, what was typed stays as typed', (text, en, de) => {
+    const read = tryReadLength(text);
+    expect(read.ok || inEnglish(read.message)).toBe(en);
+    expect(read.ok || inEnglish(read.message, { language: 'de', units: 'mm' })).toBe(de);
   });
 });
 

@@ -1,5 +1,8 @@
+import { length, name as asName, say, sentences, type Saying } from '../../words/index.ts';
 import type { CutLines } from '../cut-lines.ts';
 import { markArmMm, registerMarks } from '../marks.ts';
+import type { Voice } from '../voice.ts';
+import { sideOf } from '../pages/words.ts';
 
 type CutLayer = import('../../core/plan/index.ts').Plan['layers'][number];
 
@@ -12,6 +15,7 @@ export function cutSvg(
   lines: CutLines,
   image: { readonly widthMm: number; readonly heightMm: number },
   title: string,
+  voice: Voice,
   kerfMm = 0,
 ): string {
   const { sheet } = layer.stencil;
@@ -24,8 +28,8 @@ export function cutSvg(
   return [
     '<?xml version="1.0" encoding="UTF-8"?>',
     `<svg xmlns="http://www.w3.org/2000/svg" width="${mm(width)}mm" height="${mm(height)}mm" viewBox="${mm(sheet.minX)} ${mm(sheet.minY)} ${mm(width)} ${mm(height)}">`,
-    `<title>${escape(`${title}: ${layer.name}, ${layer.side}, run ${layer.run}`)}</title>`,
-    `<desc>Millimetres. The side you see faces the mesh.${sayKerf(kerfMm)}</desc>`,
+    `<title>${escape(voice.say('packet.cutFileTitle', { title: asName(title), layer: asName(layer.name), side: sideOf(layer.side), run: layer.run }))}</title>`,
+    `<desc>${escape(voice.tell(sentences(say('packet.inMillimetres'), say('packet.facesMesh'), sayKerf(kerfMm))))}</desc>`,
     `<g id="cut" fill="none" stroke="#000000" stroke-width="0.1"><path fill-rule="evenodd" d="${lines.data}"/></g>`,
     `<g id="marks" fill="none" stroke="#000000" stroke-width="0.1"><path d="${marks}"/></g>`,
     `<g id="sheet-edge" fill="none" stroke="#000000" stroke-width="0.1" stroke-dasharray="2 2"><rect x="${mm(sheet.minX)}" y="${mm(sheet.minY)}" width="${mm(width)}" height="${mm(height)}"/></g>`,
@@ -35,8 +39,8 @@ export function cutSvg(
 }
 
 /** What the tool takes is already allowed for. */
-export function sayKerf(kerfMm: number): string {
-  return kerfMm > 0 ? ` Kerf ${mm(kerfMm)} mm: lines run half of it inside what drops out.` : '';
+export function sayKerf(kerfMm: number): Saying | null {
+  return kerfMm > 0 ? say('packet.kerfAllowed', { kerf: length(kerfMm) }) : null;
 }
 
 export function mm(value: number): string {

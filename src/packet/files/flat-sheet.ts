@@ -1,4 +1,6 @@
 import { outlineData, writeDxf, type Segment } from '../../core/form/index.ts';
+import { say, sentences, type Saying } from '../../words/index.ts';
+import type { Voice } from '../voice.ts';
 import { escape, mm } from './cut-svg.ts';
 
 /** x0, y0, x1, y1, … in mm. */
@@ -8,11 +10,11 @@ export type OpenLine = readonly number[];
 export interface FlatSheet {
   readonly widthMm: number;
   readonly heightMm: number;
-  readonly title: string;
+  readonly title: Saying;
   /** What the operator must know, after “Millimetres.” */
-  readonly say: string;
+  readonly says: Saying;
   /** Closed knife paths, shape by shape. */
-  readonly shapes: readonly { readonly name: string; readonly outlines: readonly (readonly Segment[])[] }[];
+  readonly shapes: readonly { readonly name: Saying; readonly outlines: readonly (readonly Segment[])[] }[];
   /** Cut last, so that nothing slips before. */
   readonly edges: readonly OpenLine[];
   /** Drawn, not cut. */
@@ -20,18 +22,18 @@ export interface FlatSheet {
 }
 
 /** As SVG at true size. Nothing folds in a stencil, so `fold` is there and empty. */
-export function flatSvg(sheet: FlatSheet): string {
+export function flatSvg(sheet: FlatSheet, voice: Voice): string {
   const [w, h] = [mm(sheet.widthMm), mm(sheet.heightMm)];
   const open = (all: readonly OpenLine[]): string =>
     all.map(([x0, y0, ...rest]) => `M${mm(x0)} ${mm(y0)}L${rest.map(mm).join(' ')}`).join('');
   return [
     '<?xml version="1.0" encoding="UTF-8"?>',
     `<svg xmlns="http://www.w3.org/2000/svg" width="${w}mm" height="${h}mm" viewBox="0 0 ${w} ${h}" fill="none" stroke="#000000" stroke-width="0.1">`,
-    `<title>${escape(sheet.title)}</title>`,
-    `<desc>${escape(`Millimetres. ${sheet.say}`)}</desc>`,
+    `<title>${escape(voice.tell(sheet.title))}</title>`,
+    `<desc>${escape(voice.tell(sentences(say('packet.inMillimetres'), sheet.says)))}</desc>`,
     `<g id="mark"><path d="${open(sheet.marks)}"/></g>`,
     '<g id="fold"/>',
-    `<g id="cut">${sheet.shapes.map((s) => `<path fill-rule="evenodd" d="${outlineData(s.outlines)}"><title>${escape(s.name)}</title></path>`).join('\n')}</g>`,
+    `<g id="cut">${sheet.shapes.map((s) => `<path fill-rule="evenodd" d="${outlineData(s.outlines)}"><title>${escape(voice.tell(s.name))}</title></path>`).join('\n')}</g>`,
     `<g id="edges"><path d="${open(sheet.edges)}"/></g>`,
     '</svg>',
     '',

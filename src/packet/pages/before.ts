@@ -1,6 +1,6 @@
 import { problem, type Problem } from '../../core/problem.ts';
-import { tellSaid } from '../../words/index.ts';
-import { missingLetters, told as said, wrap } from '../pdf/type.ts';
+import { say, type Saying } from '../../words/index.ts';
+import { missingLetters, wrap } from '../pdf/type.ts';
 import { startPage, type, type Frame, type Setting } from './setting.ts';
 
 /** Everything wrong or doubtful, with what to do, before the first cut. Not made when there is nothing to say. */
@@ -12,18 +12,18 @@ export function beforePages(setting: Setting): void {
   for (const told of problems) {
     const body = { ...type.body, leading: 1.3 };
     if (!frame || y + heightOf(setting, told, frame.width - 8) > frame.bottom) {
-      frame = startPage(setting, { title: 'Before you start', side: frame ? 'continued' : '' });
+      frame = startPage(setting, { title: setting.say('packet.beforeYouStart'), side: frame ? setting.say('packet.continued') : '' });
       y = frame.top;
     }
     const { page, left, width } = frame;
     page.rect(left, y, 4.2, 4.2, { stroke: '#000000', lineMm: 0.3 });
     const from = y;
-    y = page.para(left + 8, y + 0.3, width - 8, tellSaid(told.message), {
+    y = page.para(left + 8, y + 0.3, width - 8, setting.tell(told.message), {
       ...body,
       weight: told.severity === 'note' ? 'regular' : 'semibold',
     });
-    if (told.advice) y = page.para(left + 8, y, width - 8, tellSaid(told.advice), body);
-    y = page.para(left + 8, y, width - 8, whereTold(told), { size: 8.5 });
+    if (told.advice) y = page.para(left + 8, y, width - 8, setting.tell(told.advice), body);
+    y = page.para(left + 8, y, width - 8, setting.tell(whereTold(told)), { size: 8.5 });
     y = Math.max(y + 4, from + 12);
   }
 }
@@ -32,8 +32,8 @@ export function beforePages(setting: Setting): void {
 function heightOf(setting: Setting, told: Problem, widthMm: number): number {
   const { faces } = setting.book;
   const lines =
-    wrap(faces, said(faces, tellSaid(told.message)), widthMm, { ...type.body, weight: 'semibold' }).length +
-    (told.advice ? wrap(faces, said(faces, tellSaid(told.advice)), widthMm, type.body).length : 0);
+    wrap(faces, setting.tell(told.message), widthMm, { ...type.body, weight: 'semibold' }).length +
+    (told.advice ? wrap(faces, setting.tell(told.advice), widthMm, type.body).length : 0);
   return lines * 5.1 + 6;
 }
 
@@ -47,19 +47,11 @@ function lettersMissing(setting: Setting): Problem[] {
   ];
   const missing = missingLetters(setting.book.faces, named);
   if (missing.length === 0) return [];
-  return [
-    problem(
-      'note',
-      'letters-missing',
-      'names',
-      'Some letters of this job’s names are not in the fonts of these pages; a ? stands for each.',
-      'Write them in by hand, or give a second name in Latin letters.',
-    ),
-  ];
+  return [problem('note', 'letters-missing', '', say('packet.lettersMissing'), say('packet.writeThemIn'))];
 }
 
-/** An address in the job's file (`layers[5].ink`) helps nobody on paper: the sentence itself says where. */
-function whereTold({ severity, path: place }: Problem): string {
-  const kind = severity === 'note' ? 'for your information' : severity;
-  return /^\w+(\[\d+\]|\.\w)\S*$/.test(place) ? kind : `${kind}: ${place}`;
+/** How bad it is, and where. */
+function whereTold({ severity, where }: Problem): Saying {
+  const kind = say(severity === 'error' ? 'packet.error' : severity === 'warning' ? 'packet.warning' : 'packet.note');
+  return where ? say('packet.kindAt', { kind, place: where }) : kind;
 }

@@ -1,9 +1,8 @@
-import { sayMass } from '../../core/units/index.ts';
+import { name as asName } from '../../words/index.ts';
 import type { Page } from '../pdf/page.ts';
 import { sheetGroups } from '../sheets.ts';
 import { column, drawProof, fact } from './parts.ts';
-import { sizeIn, startPage, type, type Frame, type Setting } from './setting.ts';
-import { minutesInWords, plural } from './words.ts';
+import { alongIn, massIn, roughly, sizeIn, startPage, type, type Frame, type Setting } from './setting.ts';
 
 /** The cover's page is taken first and filled last, when it is known on which page each step begins. */
 export function startCover(setting: Setting): Frame {
@@ -19,7 +18,10 @@ export function fillCover(setting: Setting, frame: Frame): void {
   const size = paper
     ? drawProof(setting, page, paper, plan.layers.length, large.x, top, large.width, Math.min(146, frame.bottom - top - 96))
     : { heightMm: 0, widthMm: 0 };
-  if (paper) page.fit(large.x, top + size.heightMm + 4.6, large.width, `foreseen on ${paper.name}`, { size: 8.5 });
+  if (paper)
+    page.fit(large.x, top + size.heightMm + 4.6, large.width, setting.say('packet.foreseenOn', { paper: asName(paper.name) }), {
+      size: 8.5,
+    });
   const sideX = Math.max(small.x, large.x + size.widthMm + 6);
   const factsEnd = facts(setting, page, sideX, top, frame.right - sideX);
 
@@ -27,7 +29,7 @@ export function fillCover(setting: Setting, frame: Frame): void {
   let y = top + size.heightMm + 12;
   const listTop = y;
   const list = column(frame, 0, others.length > 0 ? 4 : 6);
-  page.text(list.x, y + 3.6, 'In the order of the work', type.head);
+  page.text(list.x, y + 3.6, setting.say('packet.workInOrder'), type.head);
   y += 8;
   for (const step of setting.steps) {
     page.line(list.x, y - 1.6, list.x + list.width, y - 1.6, 0.2);
@@ -44,34 +46,40 @@ export function fillCover(setting: Setting, frame: Frame): void {
     others.forEach((other, i) => {
       const at = othersTop + i * (each + 8);
       const drawn = drawProof(setting, page, other, plan.layers.length, sideX, at, width, each);
-      page.fit(sideX, at + drawn.heightMm + 4.2, width, `Paper: ${other.name}`, { size: 8.5 });
+      page.fit(sideX, at + drawn.heightMm + 4.2, width, setting.say('packet.onPaper', { paper: asName(other.name) }), { size: 8.5 });
     });
   }
-  page.para(
-    list.x,
-    Math.max(y + 1, frame.bottom - 9),
-    list.width,
-    'No screen and no office printer shows these colours truly: judge by drawdowns. Print at 100 %, never “fit to page”.',
-    { ...type.small, weight: 'semibold' },
-  );
+  page.para(list.x, Math.max(y + 1, frame.bottom - 9), list.width, setting.say('packet.judgeByDrawdowns'), {
+    ...type.small,
+    weight: 'semibold',
+  });
 }
 
 function facts(setting: Setting, page: Page, x: number, top: number, width: number): number {
-  const { plan, units } = setting;
+  const { plan } = setting;
+  const { image, edition } = plan.job;
+  const runs = plan.layers.length;
   const metres = plan.layers.reduce((sum, l) => sum + l.stencil.knife.metres, 0);
   const minutes = plan.layers.reduce((sum, l) => sum + l.stencil.knife.minutes, 0);
   const grams = plan.layers.reduce((sum, l) => sum + (l.mix?.totalGrams ?? 0), 0);
-  const open = plan.layers.filter((l) => l.inkId === null);
+  const open = plan.layers.filter((l) => l.inkId === null).length;
   const sheets = sheetGroups(plan).reduce((sum, g) => sum + g.sheets.length, 0);
   const warnings = plan.problems.filter((p) => p.severity !== 'note').length;
   let y = top;
-  y = fact(page, x, y, width, 'Image', sizeIn(setting, plan.job.image.widthMm, plan.job.image.heightMm));
-  y = fact(page, x, y, width, 'Runs', `${plan.layers.length}${open.length > 0 ? ` (${open.length} open)` : ''}`);
-  y = fact(page, x, y, width, 'Sheets to start', String(sheets));
-  y = fact(page, x, y, width, 'Wanted', `${plan.job.edition.target} and proofs`);
-  y = fact(page, x, y, width, 'To cut', `${metres.toFixed(1)} m, ${minutesInWords(minutes)}`);
-  y = fact(page, x, y, width, 'Ink to mix', sayMass(grams, units, units === 'mm' ? 0 : 1));
+  y = fact(page, x, y, width, setting.say('packet.image'), sizeIn(setting, image.widthMm, image.heightMm));
+  y = fact(page, x, y, width, setting.say('packet.runs'), open > 0 ? setting.say('packet.runsOpen', { runs, open }) : setting.show(runs));
+  y = fact(page, x, y, width, setting.say('packet.sheetsToStart'), setting.show(sheets));
+  y = fact(page, x, y, width, setting.say('packet.wanted'), setting.say('packet.wantedWithProofs', { n: edition.target }));
+  y = fact(
+    page,
+    x,
+    y,
+    width,
+    setting.say('packet.toCut'),
+    setting.say('packet.lengthAndTime', { length: alongIn(setting, metres, 1), time: roughly(minutes) }),
+  );
+  y = fact(page, x, y, width, setting.say('packet.inkToMix'), setting.show(massIn(setting, grams, 'about')));
   if (warnings > 0)
-    y = fact(page, x, y, width, 'Before you start', `${plural(warnings, 'thing')} to mend or to weigh: page 2`, type.strong);
+    y = fact(page, x, y, width, setting.say('packet.beforeYouStart'), setting.say('packet.thingsFirst', { n: warnings }), type.strong);
   return y;
 }

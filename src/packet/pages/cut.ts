@@ -1,17 +1,16 @@
-import { cautions } from '../../core/edition/index.ts';
 import { shownBy } from '../../core/plan/parts/costs.ts';
 import { drawnExtent, registerMarks } from '../marks.ts';
 import { ratesOf } from '../../core/plan/parts/stencils.ts';
-import { sayLength } from '../../core/units/index.ts';
 import { cornersOf, sharpDeg, type Corner } from '../../core/stencil/index.ts';
+import { area, deltaE, length, listed, name as asName, say, sentences, type Saying } from '../../words/index.ts';
 import { sayUses } from '../cut-uses.ts';
 import type { Page } from '../pdf/page.ts';
 import { seams } from '../tiles.ts';
 import { widestPlace } from '../widest-place.ts';
-import { caution, column, fact, sideInWords, steps } from './parts.ts';
-import { lengthIn, sizeIn, startPage, type, type Frame, type Pages, type PlannedLayer, type Setting } from './setting.ts';
+import { caution, cautionOf, column, fact, steps } from './parts.ts';
+import { alongIn, roughly, sizeIn, startPage, type, type Frame, type Pages, type PlannedLayer, type Setting } from './setting.ts';
 import { registerMark, tileMap, tilingOf, trueSizePages } from './true-size.ts';
-import { inkName, materialOf, minutesInWords, plural, timesInWords } from './words.ts';
+import { inkName, materialOf, sideOf } from './words.ts';
 
 /** The drawing at the foot of the page, seen from the side. */
 const diagramHighMm = 62;
@@ -22,8 +21,8 @@ export function* cutPages(setting: Setting): Pages {
     factsPage(setting, layer);
     yield;
     yield* trueSizePages(setting, {
-      name: `${layer.name} — run ${layer.run}, ${sideInWords(layer)}`,
-      say: 'Printed side faces the mesh. Grey drops out, white stays.',
+      name: say('cutPages.drawing', { layer: asName(layer.name), run: layer.run, side: sideOf(layer.side) }),
+      says: say('cutPages.greyDropsOut'),
       extent: drawnExtent(setting.plan.job.image, layer.stencil.sheet),
       draw: (page, placing, at) => drawTrueSize(setting, layer, page, placing, at),
     });
@@ -59,7 +58,7 @@ function drawTrueSize(
     const inside = widestPlace(island.region);
     if (!inside || inside.widthMm < 11) return;
     const [x, y] = at(inside.x, inside.y);
-    page.text(x, y + 1, 'island', { size: 8, align: 'centre', turned: placing.turned });
+    page.text(x, y + 1, setting.say('cutPages.island'), { size: 8, align: 'centre', turned: placing.turned });
   });
   for (const piece of stencil.loosePieces) {
     const [x, y] = at(piece.at[0], piece.at[1]);
@@ -75,12 +74,19 @@ function drawTrueSize(
   });
   for (const mark of registerMarks(image, stencil.sheet)) registerMark(page, ...at(mark.x, mark.y));
   const hinge = setting.plan.job.screen?.hinge;
-  const said = `top — this face to the mesh${hinge === undefined ? '' : hinge === 'top' ? ' — hinge on this side' : ` — hinge ${hinge}`}`;
+  const top = setting.say(hinge === undefined ? 'cutPages.topToMesh' : topAndHinge[hinge]);
   for (const share of [0.25, 0.75]) {
     const [x, y] = at(image.widthMm * share, -3);
-    page.text(x, y, said, { size: 8, weight: 'semibold', align: 'centre', turned: placing.turned });
+    page.text(x, y, top, { size: 8, weight: 'semibold', align: 'centre', turned: placing.turned });
   }
 }
+
+const topAndHinge = {
+  top: 'cutPages.topHinge',
+  bottom: 'cutPages.topHingeBottom',
+  left: 'cutPages.topHingeLeft',
+  right: 'cutPages.topHingeRight',
+} as const;
 
 /** Where the knife must stop just so: the paper would tear on. */
 const sharpCorners = (layer: PlannedLayer): Corner[] => cornersOf(layer.stencil.cutLines).filter((c) => c.inner && c.turnDeg > sharpDeg);
@@ -89,7 +95,12 @@ function factsPage(setting: Setting, layer: PlannedLayer): void {
   const { plan } = setting;
   const { stencil } = layer;
   const { knife, certificate, sheet } = stencil;
-  const frame = startPage(setting, { step: 2, title: `Cut: ${layer.name}`, side: sideInWords(layer), runs: [layer.run] });
+  const frame = startPage(setting, {
+    step: 2,
+    title: setting.say('cutPages.cut', { layer: asName(layer.name) }),
+    side: setting.tell(sideOf(layer.side)),
+    runs: [layer.run],
+  });
   const { page, top } = frame;
   const picture = column(frame, 0, 4),
     words = column(frame, 4, 2);
@@ -98,124 +109,97 @@ function factsPage(setting: Setting, layer: PlannedLayer): void {
   const material = materialOf(plan, layer);
   const cut = plan.cuts.find((c) => c.id === layer.cutId);
   const use = cut?.uses.find((u) => u.layerId === layer.id);
+  const strong = (at: number, label: string, value: string): number => fact(page, words.x, at, words.width, label, value, type.strong);
   let y = top;
-  y = fact(
-    page,
-    words.x,
+  y = strong(
     y,
-    words.width,
-    'Material',
-    material ? `${material.name}, ${lengthIn(setting, material.thicknessMm)}` : 'your choice',
-    type.strong,
+    setting.say('cutPages.material'),
+    material
+      ? setting.say('cutPages.materialThick', { material: material.name, thickness: length(material.thicknessMm) })
+      : setting.say('cutPages.yourChoice'),
   );
   y = fact(
     page,
     words.x,
     y,
     words.width,
-    'Sheet to begin with',
+    setting.say('cutPages.sheetToBegin'),
     sizeIn(setting, sheet.maxX - sheet.minX, sheet.maxY - sheet.minY),
     type.head,
   );
-  y = fact(page, words.x, y, words.width, 'Knife', `${alongIn(setting, knife.metres, 1)}, ${plural(knife.corners, 'corner')}`, type.strong);
-  y = fact(
-    page,
-    words.x,
+  y = strong(
     y,
-    words.width,
-    `Time, at ${alongIn(setting, ratesOf(plan.job).metresPerMinute)} a minute`,
-    `${minutesInWords(knife.minutes)}, ${knife.difficulty}`,
-    type.strong,
+    setting.say('cutPages.knife'),
+    setting.say('cutPages.knifeWork', { length: alongIn(setting, knife.metres, 1), corners: knife.corners }),
   );
-  y = fact(page, words.x, y, words.width, 'Cut-outs to lift', String(knife.pieces), type.strong);
-  y = fact(
-    page,
-    words.x,
+  y = strong(
     y,
-    words.width,
-    'Least strip, least opening',
-    material ? `${lengthIn(setting, material.leastBridgeMm)}, ${lengthIn(setting, material.leastOpeningMm)}` : '—',
-    type.strong,
+    setting.say('cutPages.timeAt', { pace: alongIn(setting, ratesOf(plan.job).metresPerMinute) }),
+    setting.say('cutPages.timeAndHow', { time: roughly(knife.minutes), how: say(`cutPages.${knife.difficulty}`) }),
   );
-  y = fact(
-    page,
-    words.x,
+  y = strong(y, setting.say('cutPages.cutOuts'), setting.show(knife.pieces));
+  y = strong(
     y,
-    words.width,
-    'Bridges, to be kept',
-    stencil.bridges.length === 0 ? 'none' : whatShows(stencil.bridges),
-    type.strong,
+    setting.say('cutPages.leastWidths'),
+    material ? setting.tell(listed([length(material.leastBridgeMm), length(material.leastOpeningMm)], 'comma')) : '—',
+  );
+  y = strong(
+    y,
+    setting.say('cutPages.bridgesKept'),
+    setting.tell(stencil.bridges.length === 0 ? say('packet.none') : whatShows(stencil.bridges)),
   );
   const givenUp = stencil.islands.filter((i) => i.handled === 'dropped'),
     kept = stencil.islands.filter((i) => i.handled !== 'dropped');
-  if (kept.length > 0)
-    y = fact(
-      page,
-      words.x,
-      y,
-      words.width,
-      kept.length === 1 ? 'Island, if it were given up' : 'Islands, if they were given up',
-      whatShows(kept),
-      type.strong,
-    );
-  if (givenUp.length > 0) y = fact(page, words.x, y, words.width, 'Islands given up', whatShows(givenUp), type.strong);
-  y = fact(
-    page,
-    words.x,
+  if (kept.length > 0) y = strong(y, setting.say('cutPages.islandsIfDropped', { n: kept.length }), setting.tell(whatShows(kept)));
+  if (givenUp.length > 0) y = strong(y, setting.say('cutPages.islandsDropped'), setting.tell(whatShows(givenUp)));
+  const loose = stencil.loosePieces.length;
+  y = strong(
     y,
-    words.width,
-    'Loose pieces',
-    stencil.loosePieces.length === 0 ? 'none' : `${stencil.loosePieces.length}: number each`,
-    type.strong,
+    setting.say('cutPages.loosePieces'),
+    loose === 0 ? setting.say('packet.none') : setting.say('cutPages.numberEach', { n: loose }),
   );
   const sheets = cut?.sets.find((set) => set.serves.includes(layer.id))?.sheets.length ?? 1;
-  if (cut && (cut.timesToCut > 1 || cut.layers.length > 1))
-    y = page.para(words.x, y, words.width, `${sheets > 1 ? `Cut this one ${timesInWords(sheets)}. ` : ''}${cut.why}`, type.small) + 1.5;
+  if (cut && (cut.timesToCut > 1 || cut.layers.length > 1)) {
+    const why = sentences(sheets > 1 && say('cutPages.cutThisTimes', { times: say('packet.times', { n: sheets }) }), cut.why);
+    y = page.para(words.x, y, words.width, setting.tell(why), type.small) + 1.5;
+  }
   for (const line of cut ? sayUses(cut) : [])
-    if (y < frame.bottom - diagramHighMm - 16) y = page.para(words.x, y, words.width, line, type.small) + 0.5;
+    if (y < frame.bottom - diagramHighMm - 16) y = page.para(words.x, y, words.width, setting.tell(line), type.small) + 0.5;
   y += 1;
   page.para(
     words.x,
     y,
     words.width,
-    certificate.holds
-      ? 'Proven: the sheet holds together and nothing is too narrow for the knife.'
-      : `Not proven: ${plural(certificate.faults.length, 'weak place')}, ringed on the picture.`,
+    certificate.holds ? setting.say('cutPages.proven') : setting.say('cutPages.notProven', { n: certificate.faults.length }),
     { ...type.small, weight: 'semibold' },
   );
 
   y = top + size + 8;
   const left = column(frame, 0, 4);
-  y = steps(page, left.x, y, left.width, [
-    'Lay the true-size sheets on the material, printed side up. Cut through both.',
-    `Inner shapes first, the longest outline last. Turn the sheet, not the wrist.${sharpCorners(layer).length > 0 ? ' Ringed corners: stop just there, or the paper tears on.' : ''}`,
-    stencil.bridges.length > 0 ? 'Stop at every bridge (dashed, with its number): it stays.' : 'Grey drops out. White stays.',
-    use?.keepForRun !== undefined
-      ? `Keep ${use.side === 'window' ? 'what drops out' : 'the sheet'}: run ${use.keepForRun} prints with it.`
-      : stencil.loosePieces.length > 0
-        ? 'Number the loose pieces and keep them flat, in order.'
-        : 'Write run and “mesh side” on the top edge.',
-  ]);
-  const below = caution(
+  y = steps(
     page,
     left.x,
-    y + 2,
+    y,
     left.width,
-    cautions.find((c) => c.id === 'blades')?.text ?? 'Cut away from the hand; cap the knife.',
+    [
+      say('cutPages.layOnMaterial'),
+      sentences(say('cutPages.innerFirst'), sharpCorners(layer).length > 0 && say('cutPages.stopAtRings')),
+      say(stencil.bridges.length > 0 ? 'cutPages.stopAtBridges' : 'cutPages.greyOutWhiteStays'),
+      use?.keepForRun !== undefined
+        ? say(use.side === 'window' ? 'cutPages.keepWhatDrops' : 'cutPages.keepSheet', { run: use.keepForRun })
+        : say(loose > 0 ? 'cutPages.numberPieces' : 'cutPages.writeRun'),
+    ].map((one) => setting.tell(one)),
   );
-  sideDiagram(page, words.x, Math.min(y + 20, frame.bottom - diagramHighMm), words.width, inkName(plan, layer));
+  const below = caution(page, left.x, y + 2, left.width, cautionOf(setting, 'blades'));
+  sideDiagram(setting, page, words.x, Math.min(y + 20, frame.bottom - diagramHighMm), words.width, setting.tell(inkName(plan, layer)));
   const tiling = tilingOf(setting, drawnExtent(plan.job.image, sheet));
   if (tiling.tiles.length > 1) joinNote(setting, frame, layer, Math.min(below + 4, frame.bottom - 31));
 }
 
-/** What the knife runs along: metres, or inches. */
-const alongIn = ({ units }: Setting, metres: number, digits?: number): string =>
-  units === 'in' ? sayLength(metres * 1000, 'in', 0) : `${digits === undefined ? metres : metres.toFixed(digits)} m`;
-
 /** How many, how large, and how much they show in the print where that is known. */
-function whatShows(places: readonly { readonly areaMm2: number; readonly costDeltaE?: number }[]): string {
-  const { count, areaMm2, deltaE } = shownBy(places);
-  return count > 0 ? `${count}: ${areaMm2.toFixed(0)} mm², ΔE00 ${deltaE.toFixed(1)}` : String(places.length);
+function whatShows(places: readonly { readonly areaMm2: number; readonly costDeltaE?: number }[]): Saying {
+  const { count, areaMm2, deltaE: shown } = shownBy(places);
+  return count > 0 ? say('cutPages.shows', { n: count, area: area(areaMm2), deltaE: deltaE(shown) }) : listed([places.length]);
 }
 
 /** The whole stencil small: pieces numbered, faults ringed, marks where they stand. */
@@ -262,14 +246,20 @@ function joinNote(setting: Setting, frame: Frame, layer: PlannedLayer, y: number
     words.x,
     y,
     words.width,
-    `${plural(tiling.tiles.length, 'sheet')} to join. Cut one of two neighbours at the dashed line, lay ring on ring, tape. ${joined > 1 ? 'Join the rows first. ' : ''}The sheet’s outer edge is not drawn: rule it, with the image in the middle.`,
+    setting.tell(
+      sentences(
+        say('cutPages.sheetsToJoin', { n: tiling.tiles.length }),
+        joined > 1 && say('cutPages.rowsFirst'),
+        say('cutPages.edgeNotDrawn'),
+      ),
+    ),
     type.small,
   );
 }
 
 /** From the side: squeegee, mesh, stencil, paper. Which face goes up is seen, not only said. */
-function sideDiagram(page: Page, x: number, y: number, widthMm: number, ink: string): void {
-  page.text(x, y + 3, 'Seen from the side', type.smallStrong);
+function sideDiagram(setting: Setting, page: Page, x: number, y: number, widthMm: number, ink: string): void {
+  page.text(x, y + 3, setting.say('cutPages.fromTheSide'), type.smallStrong);
   const w = widthMm;
   const mesh = y + 21,
     gap = mesh + 2.2,
@@ -281,14 +271,8 @@ function sideDiagram(page: Page, x: number, y: number, widthMm: number, ink: str
   page.rect(x, gap, w * 0.3, 1.5, { fill: '#ffffff', stroke: '#000000', lineMm: 0.3 });
   page.rect(x + w * 0.66, gap, w * 0.34, 1.5, { fill: '#ffffff', stroke: '#000000', lineMm: 0.3 });
   page.rect(x, paper, w, 1.2, { fill: '#000000' });
-  page.text(x + w, mesh - 2, 'mesh', { size: 8, align: 'right' });
-  page.text(x, gap + 5.2, 'stencil', { size: 8 });
-  page.text(x, paper + 4.8, 'sheet to print', { size: 8 });
-  page.para(
-    x,
-    paper + 8,
-    w,
-    'The side you read faces the mesh. Seen from above it reads as it prints; on the tipped-up screen it reads backwards.',
-    { ...type.small, weight: 'semibold' },
-  );
+  page.text(x + w, mesh - 2, setting.say('cutPages.mesh'), { size: 8, align: 'right' });
+  page.text(x, gap + 5.2, setting.say('cutPages.stencil'), { size: 8 });
+  page.text(x, paper + 4.8, setting.say('cutPages.sheetToPrint'), { size: 8 });
+  page.para(x, paper + 8, w, setting.say('cutPages.readsAsItPrints'), { ...type.small, weight: 'semibold' });
 }

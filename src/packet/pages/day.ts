@@ -1,5 +1,5 @@
-import { startPage, type, type Frame, type Pages, type Setting } from './setting.ts';
-import { minutesInWords, plural } from './words.ts';
+import { say, sentences } from '../../words/index.ts';
+import { roughly, startPage, type, type Frame, type Pages, type Setting } from './setting.ts';
 
 /** The work by the hour, as a strip and a list. */
 export function* dayPages(setting: Setting): Pages {
@@ -10,13 +10,12 @@ export function* dayPages(setting: Setting): Pages {
   let at = 0;
   let sheet = 0;
   while (at < last) {
+    const values = { days: day.days, time: roughly(day.workMinutes) };
+    const work = day.hands > 1 ? say('recordPages.workForHands', { ...values, hands: day.hands }) : say('recordPages.work', values);
     const frame = startPage(setting, {
       step: 4,
-      title: 'The day',
-      side:
-        sheet === 0
-          ? `${plural(day.days, 'day')}, ${minutesInWords(day.workMinutes)} of work${day.hands > 1 ? ` for ${day.hands}` : ''}`
-          : 'continued',
+      title: setting.say('recordPages.theDay'),
+      side: setting.tell(sheet === 0 ? work : say('packet.continued')),
     });
     let y = frame.top;
     if (sheet === 0) y = strip(setting, frame, y);
@@ -27,7 +26,7 @@ export function* dayPages(setting: Setting): Pages {
       if (step.day !== shown) {
         shown = step.day;
         if (y > frame.top + 10) y += 2.5;
-        frame.page.text(frame.left, y + 4.4, `Day ${step.day}`, type.strong);
+        frame.page.text(frame.left, y + 4.4, setting.say('recordPages.dayNumber', { n: step.day }), type.strong);
         y += 6;
         continue;
       }
@@ -62,8 +61,15 @@ function row(setting: Setting, frame: Frame, step: Step, y: number, rowMm: numbe
     });
   }
   const words = left + (hands ? 44 : 38);
-  page.fit(words, y + rowMm - 1.9, right - words - 24, step.text, { size: 10, weight: step.what === 'pull' ? 'bold' : 'regular' }, 7);
-  page.fit(right, y + rowMm - 1.9, 22, step.where, { size: 9, align: 'right' }, 7);
+  page.fit(
+    words,
+    y + rowMm - 1.9,
+    right - words - 24,
+    setting.tell(step.text),
+    { size: 10, weight: step.what === 'pull' ? 'bold' : 'regular' },
+    7,
+  );
+  page.fit(right, y + rowMm - 1.9, 22, setting.tell(step.where), { size: 9, align: 'right' }, 7);
 }
 
 /** One line a day: pulls black, set-up and cleaning grey, waiting white. */
@@ -87,7 +93,7 @@ function strip(setting: Setting, frame: Frame, from: number): number {
   const hands = Math.max(1, ...busy.map((step) => step.who));
   const days = Math.min(day.days, Math.max(1, Math.floor(6 / hands)));
   for (let d = 1; d <= days; d++) {
-    page.text(left, y + 6, `day ${d}`, type.smallStrong);
+    page.text(left, y + 6, setting.say('recordPages.dayLabel', { n: d }), type.smallStrong);
     for (let hand = 1; hand <= hands; hand++) {
       for (const s of busy.filter((one) => one.day === d && one.who === hand)) {
         const a = x(s.startMinutes - (d - 1) * 1440),
@@ -102,7 +108,11 @@ function strip(setting: Setting, frame: Frame, from: number): number {
       y += hand < hands ? 9.6 : 11;
     }
   }
-  const words = `Black: pulling. ${hands > 1 ? 'Dark grey: racking. In a box: whose hands; 1 pulls. ' : ''}Grey: mixing, setting up, cleaning. White: waiting for ink to dry (${minutesInWords(day.dryMinutes)} a run). At most ${plural(day.rackPeak, 'sheet')} wet at once.`;
-  y = page.para(left, y + 1, width, words, type.small);
+  const key = sentences(
+    say('recordPages.blackPulling'),
+    hands > 1 && say('recordPages.greyRacking'),
+    say('recordPages.greyWhite', { dry: roughly(day.dryMinutes), wet: day.rackPeak }),
+  );
+  y = page.para(left, y + 1, width, setting.tell(key), type.small);
   return y + 3;
 }

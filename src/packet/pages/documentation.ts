@@ -1,8 +1,15 @@
-import { saySize } from '../../core/units/index.ts';
+import { figure, film, lengths, name as asName, say } from '../../words/index.ts';
 import { finalNumbers, sheetGroups } from '../sheets.ts';
 import { caution, drawProof, writingLine } from './parts.ts';
 import { sizeIn, startPage, type, type Setting } from './setting.ts';
-import { inkLine, materialOf, plural } from './words.ts';
+import { inkLine, stencilOf } from './words.ts';
+
+const stencilsAfter = {
+  kept: 'recordPages.stencilsKept',
+  cancelled: 'recordPages.stencilsCancelled',
+  destroyed: 'recordPages.stencilsDestroyed',
+  'worn out': 'recordPages.stencilsWornOut',
+} as const;
 
 /**
  * What a later owner, teacher or court would ask: the themes of disclosure that several US states' statutes name
@@ -13,7 +20,7 @@ export function documentationPage(setting: Setting): void {
   const { job } = plan;
   const { record } = job.edition;
   const numbers = finalNumbers(plan);
-  let frame = startPage(setting, { step: 6, title: 'About this print', side: 'to keep with the edition' });
+  let frame = startPage(setting, { step: 6, title: setting.say('recordPages.aboutThisPrint'), side: setting.say('recordPages.toKeep') });
   let { page } = frame;
   const { left, width } = frame;
   const paper = plan.papers[0];
@@ -24,26 +31,37 @@ export function documentationPage(setting: Setting): void {
   const half = (width - pictureMm - 14) / 2;
   const right = left + half + 6;
   let y = frame.top + 7;
-  writingLine(page, left, y, half, 'title', job.title);
-  y = writingLine(page, right, y, half, 'artist', job.maker);
-  writingLine(page, left, y, half, 'year', job.edition.year === undefined ? '' : String(job.edition.year));
-  y = writingLine(page, right, y, half, 'workshop, printer', [job.edition.workshop, record.printer].filter((t) => t).join(', '));
-  writingLine(page, left, y, half, 'image', sizeIn(setting, job.image.widthMm, job.image.heightMm));
-  y = writingLine(page, right, y, half, 'medium', `screenprint, hand-cut stencils, ${plural(plan.layers.length, 'run')}`);
-  writingLine(page, left, y, half, 'printed from … to …', [record.printedFrom, record.printedTo].filter((t) => t).join(' to ') || date);
+  writingLine(page, left, y, half, setting.say('recordPages.title'), job.title);
+  y = writingLine(page, right, y, half, setting.say('recordPages.artist'), job.maker);
+  writingLine(page, left, y, half, setting.say('recordPages.year'), job.edition.year === undefined ? '' : String(job.edition.year));
   y = writingLine(
     page,
     right,
     y,
     half,
-    'mesh',
-    job.screen ? `${job.screen.mesh.perCm} / cm, thread ${job.screen.mesh.threadMicrons} µm` : '',
+    setting.say('recordPages.workshopPrinter'),
+    [job.edition.workshop, record.printer].filter((t) => t).join(', '),
   );
+  writingLine(page, left, y, half, setting.say('recordPages.image'), sizeIn(setting, job.image.widthMm, job.image.heightMm));
+  y = writingLine(
+    page,
+    right,
+    y,
+    half,
+    setting.say('recordPages.medium'),
+    setting.say('recordPages.screenprint', { runs: plan.layers.length }),
+  );
+  const { printedFrom: from, printedTo: to } = record;
+  const printed = from && to ? setting.say('recordPages.fromTo', { from: asName(from), to: asName(to) }) : from || to || date;
+  writingLine(page, left, y, half, setting.say('recordPages.printedFromTo'), printed);
+  const { mesh } = job.screen ?? {};
+  const meshIs = mesh ? setting.say('recordPages.meshIs', { count: figure(mesh.perCm, 1, false), thread: film(mesh.threadMicrons) }) : '';
+  y = writingLine(page, right, y, half, setting.say('recordPages.mesh'), meshIs);
   y = Math.max(y, frame.top + picture.heightMm + 9);
 
   page.line(left, y - 3, frame.right, y - 3, 0.5);
-  page.text(left, y + 2, 'Papers and numbers', type.head);
-  const names = ['edition', 'A/P', 'B.A.T.', 'P/P', 'H.C.', 'rejected'];
+  page.text(left, y + 2, setting.say('recordPages.papersAndNumbers'), type.head);
+  const names = [setting.say('recordPages.edition'), 'A/P', 'B.A.T.', 'P/P', 'H.C.', setting.say('recordPages.rejected')];
   const first = left + width * 0.46;
   const step = (frame.right - first) / names.length;
   names.forEach((name, i) => page.text(first + (i + 0.5) * step, y + 2, name, { ...type.small, align: 'centre' }));
@@ -66,66 +84,61 @@ export function documentationPage(setting: Setting): void {
       left,
       y + 5.5,
       first - left - 4,
-      `${group.letter}  ${group.name}${jobPaper ? `, ${saySize(jobPaper.widthMm, jobPaper.heightMm, setting.units)}` : ''}`,
+      jobPaper
+        ? setting.say('recordPages.paperOfSize', {
+            letter: asName(group.letter),
+            paper: asName(group.name),
+            size: lengths([jobPaper.widthMm, jobPaper.heightMm]),
+          })
+        : `${group.letter}  ${group.name}`,
       type.body,
       8,
     );
-    const row = counts.find((r) => r.paper === group.name);
+    const row = counts.find((r) => r.paperId === group.paperId);
     const rejected = numbers?.sheets.filter((s) => s.kind === 'rejected' && s.sheet.paper === group.paperId).length;
     y = countBoxes(y, varied ? [rejected] : [row?.edition, row?.artists, row?.bat, row?.printers, row?.horsCommerce, rejected]);
   }
   if (varied) {
-    page.fit(left, y + 5.5, first - left - 4, 'all papers, one varied edition', type.body, 8);
+    page.fit(left, y + 5.5, first - left - 4, setting.say('recordPages.allVaried'), type.body, 8);
     const row = counts[0];
     y = countBoxes(y, [row?.edition, row?.artists, row?.bat, row?.printers, row?.horsCommerce]);
   }
   y += 9;
-  page.text(left, y, 'Runs, first to last', type.head);
+  page.text(left, y, setting.say('recordPages.runsInOrder'), type.head);
   y += 4;
   for (const layer of plan.layers) {
-    const material = materialOf(plan, layer);
-    page.fit(
-      left,
-      y + 3,
-      width,
-      `${layer.run}  ${layer.name}: ${inkLine(plan, layer)}${material ? `; ${material.name.toLowerCase()} ${layer.side}` : ''}`,
-      type.small,
-    );
+    const line = setting.say('recordPages.runLine', {
+      run: layer.run,
+      layer: asName(layer.name),
+      ink: inkLine(plan, layer),
+      stencil: stencilOf(plan, layer),
+    });
+    page.fit(left, y + 3, width, line, type.small);
     y += 5;
   }
   y += 9;
   if (y > frame.bottom - 78) {
-    frame = startPage(setting, { step: 6, title: 'About this print', side: 'continued' });
+    frame = startPage(setting, { step: 6, title: setting.say('recordPages.aboutThisPrint'), side: setting.say('packet.continued') });
     ({ page } = frame);
     y = frame.top + 3;
   }
-  page.text(left, y, 'Stated by the artist', type.head);
+  page.text(left, y, setting.say('recordPages.statedByArtist'), type.head);
   y += 3.5;
   const statements = [
-    record.signature ? `Signed: ${record.signature}.` : 'All sheets are signed by the artist’s own hand.',
-    record.master
-      ? `Stencils: ${record.master} after printing.`
-      : 'Stencils: kept / cancelled / destroyed / worn out (strike out what does not apply).',
-    record.otherEditions
-      ? `Other editions: ${record.otherEditions}`
-      : 'No other edition of this image exists. If one does: how many, when, how it differs.',
-    'Proofs outside the edition are counted above.',
-    record.posthumous ? 'Printed after the artist’s death.' : 'Printed in the artist’s lifetime, by the artist or under the artist’s eyes.',
+    record.signature ? say('recordPages.signedHow', { how: asName(record.signature) }) : say('recordPages.signedByHand'),
+    say(record.master ? stencilsAfter[record.master] : 'recordPages.stencilsStrikeOut'),
+    record.otherEditions ? say('recordPages.otherEditions', { which: asName(record.otherEditions) }) : say('recordPages.noOtherEdition'),
+    say('recordPages.proofsCounted'),
+    say(record.posthumous ? 'recordPages.posthumous' : 'recordPages.inLifetime'),
   ];
   for (const statement of statements) {
     page.rect(left, y, 4.2, 4.2, { stroke: '#000000', lineMm: 0.3 });
-    page.fit(left + 7, y + 3.4, width - 7, statement, type.body, 8);
+    page.fit(left + 7, y + 3.4, width - 7, setting.tell(statement), type.body, 8);
     y += 7.6;
   }
-  if (numbers && plan.edition.documentation) y = page.para(left, y, width, plan.edition.documentation.footing, type.small);
+  if (numbers && plan.edition.documentation) y = page.para(left, y, width, setting.tell(plan.edition.documentation.footing), type.small);
   y += 13;
-  writingLine(page, left, y, width * 0.55, 'signature');
-  y = writingLine(page, left + width * 0.62, y, width * 0.38, 'date and place');
-  caution(
-    page,
-    left,
-    Math.min(y - 2, frame.bottom - 8),
-    width,
-    'Laws on what must be disclosed differ from place to place; this sheet is a record, not advice.',
-  );
+  writingLine(page, left, y, width * 0.55, setting.say('recordPages.signature'));
+  y = writingLine(page, left + width * 0.62, y, width * 0.38, setting.say('recordPages.dateAndPlace'));
+  caution(page, left, Math.min(y - 2, frame.bottom - 8), width, setting.say('recordPages.lawsDiffer'));
 }

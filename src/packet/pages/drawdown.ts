@@ -2,7 +2,7 @@ import { drawdownSheet, type DrawdownSheet } from '../../core/ink/index.ts';
 import { openBook, type FontFiles } from '../pdf/book.ts';
 import type { Page } from '../pdf/page.ts';
 import { pointsPerMm } from '../pdf/numbers.ts';
-import type { Speech } from '../pdf/type.ts';
+import { english, say, tell, type Reader } from '../../words/index.ts';
 
 const black = '#000000';
 
@@ -27,7 +27,7 @@ function stripCorners(page: Page, x: number, y: number, width: number, height: n
 }
 
 /** Draws a drawdown sheet: marks that a photograph is found by, a black bar, a place for each strength, labels. */
-export function drawdownPage(page: Page, sheet: DrawdownSheet): void {
+export function drawdownPage(page: Page, sheet: DrawdownSheet, reader: Reader): void {
   for (const mark of sheet.marks) {
     page.rect(mark.xMm - mark.sizeMm / 2, mark.yMm - mark.sizeMm / 2, mark.sizeMm, mark.sizeMm, { fill: black });
     page.rect(mark.xMm - mark.holeMm / 2, mark.yMm - mark.holeMm / 2, mark.holeMm, mark.holeMm, { fill: '#ffffff' });
@@ -41,7 +41,7 @@ export function drawdownPage(page: Page, sheet: DrawdownSheet): void {
   for (const x of [check.xMm, check.xMm + check.lengthMm]) page.line(x, check.yMm - 2, x, check.yMm + 2, 0.4);
   for (const label of sheet.labels) {
     const size = label.sizeMm * pointsPerMm;
-    page.fit(label.xMm, label.yMm + label.sizeMm * 0.36, label.sizeMm > 4 ? 120 : label.sizeMm > 3 ? 16 : 140, label.text, {
+    page.fit(label.xMm, label.yMm + label.sizeMm * 0.36, label.sizeMm > 4 ? 120 : label.sizeMm > 3 ? 16 : 140, tell(label.text, reader), {
       size,
       weight: label.sizeMm > 3 ? 'semibold' : 'regular',
     });
@@ -52,17 +52,16 @@ export function drawdownPage(page: Page, sheet: DrawdownSheet): void {
  * A drawdown sheet for each ink named, A4, to be printed at true size: the same sheet that `readSheetPhoto` reads.
  * @param titles names of the inks, a page each
  * @param shares ink to base by volume, 1 = undiluted; the usual ladder when left out
- * @param speech another language than English
  * @throws ProblemError for more strengths than a sheet takes
  */
 export async function makeDrawdownSheets(
   titles: readonly string[],
   fonts: FontFiles,
   shares?: readonly number[],
-  speech?: Speech,
+  reader: Reader = english,
 ): Promise<Uint8Array> {
   const sheets = (titles.length > 0 ? titles : ['']).map((title) => drawdownSheet(title, shares));
-  const book = await openBook(fonts, sheets[0].widthMm, sheets[0].heightMm, speech);
-  for (const sheet of sheets) drawdownPage(book.addPage(), sheet);
-  return book.finish(titles.length === 1 ? titles[0] : 'Drawdown sheets', '');
+  const book = await openBook(fonts, sheets[0].widthMm, sheets[0].heightMm, reader.language);
+  for (const sheet of sheets) drawdownPage(book.addPage(), sheet, reader);
+  return book.finish(titles.length === 1 ? titles[0] : tell(say('ink.drawdownSheets'), reader), '');
 }

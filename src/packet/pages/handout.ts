@@ -1,6 +1,7 @@
+import { name as asName, say, sentences } from '../../words/index.ts';
 import { caution, column, drawProof, drawStencil } from './parts.ts';
-import { startPage, type, type Frame, type PlannedLayer, type Setting } from './setting.ts';
-import { inkLine, materialOf, minutesInWords, plural, sentence } from './words.ts';
+import { roughly, startPage, type, type Frame, type PlannedLayer, type Setting } from './setting.ts';
+import { inkLine, materialOf } from './words.ts';
 
 /** For a class: this job's own steps and pictures; then the same page blank. */
 export function handoutPages(setting: Setting): void {
@@ -12,50 +13,44 @@ export function handoutPages(setting: Setting): void {
 
 function materialsPage(setting: Setting): void {
   const { plan } = setting;
-  const frame = startPage(setting, { step: 8, title: 'Hand-out', side: plan.job.title });
+  const frame = startPage(setting, { step: 8, title: setting.say('handoutPages.handOut'), side: plan.job.title });
   const { page, top } = frame;
   const picture = column(frame, 0, 3),
     words = column(frame, 3, 3);
   const paper = plan.papers[0];
   const size = paper ? drawProof(setting, page, paper, plan.layers.length, picture.x, top, picture.width, 104) : { heightMm: 0 };
-  page.text(words.x, top + 3.6, 'One print, many colours', type.head);
+  page.text(words.x, top + 3.6, setting.say('handoutPages.onePrint'), type.head);
   const seen = paper?.overlaps.filter((o) => o.areaMm2 > 0).length ?? 0;
   let y =
     page.para(
       words.x,
       top + 9,
       words.width,
-      `${plural(plan.layers.filter((l) => l.inkId !== null).length, 'transparent film')} of ink make ${plural(seen, 'colour')}, the bare paper counted: each overlap is one no pot holds. Stencils are cut by hand; each layer is one stencil and one ink.`,
+      setting.say('handoutPages.filmsMake', { films: plan.layers.filter((l) => l.inkId !== null).length, colours: seen }),
       type.body,
     ) + 5;
-  page.text(words.x, y + 3, 'Bring', type.head);
+  page.text(words.x, y + 3, setting.say('handoutPages.bring'), type.head);
   y += 8;
   const listed = { ...type.body, size: 10, leading: 1.25 };
   for (const line of plan.edition.handout?.bring ?? []) {
     if (y > frame.bottom - 8) break;
     page.rect(words.x, y + 0.1, 2.8, 2.8, { stroke: '#000000', lineMm: 0.25 });
-    y = page.para(words.x + 5.5, y, words.width - 5.5, sentence(line), listed) + 1;
+    y = page.para(words.x + 5.5, y, words.width - 5.5, setting.say('handoutPages.bringThis', { thing: line }), listed) + 1;
   }
   y = top + size.heightMm + 6;
-  page.text(picture.x, y + 3, 'Find on the chart', type.head);
-  page.para(
-    picture.x,
-    y + 8,
-    picture.width,
-    'Which colour lies where three inks meet? Which is the darkest, and which run made it so? Which would change if runs 1 and 2 changed places?',
-    type.body,
-  );
+  page.text(picture.x, y + 3, setting.say('handoutPages.findOnChart'), type.head);
+  page.para(picture.x, y + 8, picture.width, setting.say('handoutPages.questions'), type.body);
 }
 
 /** Everything that is no run: cutting, mixing, setting up, cleaning, choosing; cautions where the risk is. */
 function stepsPage(setting: Setting): void {
   const handout = setting.plan.edition.handout;
   if (!handout) return;
-  const begin = (): Frame => startPage(setting, { step: 8, title: 'Hand-out: step by step', side: setting.plan.job.title });
+  const begin = (): Frame => startPage(setting, { step: 8, title: setting.say('handoutPages.stepByStep'), side: setting.plan.job.title });
   let frame = begin();
   let { page } = frame;
   const { left, width } = frame;
-  let y = page.para(left, frame.top, width, handout.intro, type.body) + 4;
+  let y = page.para(left, frame.top, width, setting.tell(handout.intro), type.body) + 4;
   const runs = handout.steps.filter((s) => s.picture.kind === 'after').map((s) => s.number);
   for (const step of handout.steps) {
     // A step with its cautions stays together.
@@ -72,7 +67,9 @@ function stepsPage(setting: Setting): void {
         left + 14,
         y + 6,
         width - 14,
-        runs.length > 1 ? `Steps ${runs[0]} to ${runs[runs.length - 1]}: print run by run (next pages)` : 'Print (next page)',
+        runs.length > 1
+          ? setting.say('handoutPages.printSteps', { first: runs[0], last: runs[runs.length - 1] })
+          : setting.say('handoutPages.printStep'),
         type.strong,
       );
       y += 9.5;
@@ -80,9 +77,9 @@ function stepsPage(setting: Setting): void {
     }
     page.line(left, y, left + width, y, 0.2);
     page.text(left, y + 8, String(step.number), { ...type.large, size: 20 });
-    page.fit(left + 14, y + 5, width - 14, step.title, type.strong);
-    y = page.para(left + 14, y + 7, width - 14, step.text, { size: 10, leading: 1.32 }) + 0.5;
-    for (const one of step.cautions) y = caution(page, left + 14, y, width - 14, one.text);
+    page.fit(left + 14, y + 5, width - 14, setting.tell(step.title), type.strong);
+    y = page.para(left + 14, y + 7, width - 14, setting.tell(step.text), { size: 10, leading: 1.32 }) + 0.5;
+    for (const one of step.cautions) y = caution(page, left + 14, y, width - 14, setting.tell(one.text));
     y += 0.8;
   }
 }
@@ -92,7 +89,7 @@ function runsPages(setting: Setting): void {
   const count = plan.layers.length;
   const perPage = Math.ceil(count / Math.max(1, Math.ceil(count / 4)));
   for (let at = 0; at < plan.layers.length; at += perPage) {
-    const frame = startPage(setting, { step: 8, title: 'Hand-out: run by run', side: plan.job.title, runs: [] });
+    const frame = startPage(setting, { step: 8, title: setting.say('handoutPages.runByRun'), side: plan.job.title, runs: [] });
     const high = Math.min(76, (frame.bottom - frame.top) / perPage);
     plan.layers.slice(at, at + perPage).forEach((layer, i) => {
       const y = frame.top + i * high;
@@ -104,7 +101,7 @@ function runsPages(setting: Setting): void {
         b = column(frame, 3, 1.5),
         c = column(frame, 4.6, 1.4);
       page.fit(a.x, y + 4, a.width, layer.name, type.head);
-      page.fit(a.x, y + 9.5, a.width, inkLine(plan, layer), type.body, 8);
+      page.fit(a.x, y + 9.5, a.width, setting.tell(inkLine(plan, layer)), type.body, 8);
       page.para(a.x, y + 13, a.width, words(setting, layer), { size: 10.5, leading: 1.35 });
       drawStencil(page, layer, b.x, y, b.width, inner);
       const paper = plan.papers[0];
@@ -114,26 +111,27 @@ function runsPages(setting: Setting): void {
 }
 
 /** What the heading doesn't say yet: stencil, pot, set-up, what to look for, drying. */
-function words({ plan }: Setting, layer: PlannedLayer): string {
+function words(setting: Setting, layer: PlannedLayer): string {
+  const { plan } = setting;
   const { facts, day } = plan.edition;
-  const side = layer.side === 'window' ? 'ink goes through the hole' : 'the shape masks, ink goes all around it';
   const recipe = facts.layers[layer.run - 1]?.recipe;
+  const material = materialOf(plan, layer);
   const note = plan.job.layers.find((l) => l.id === layer.id)?.note;
-  return [
-    `${sentence(materialOf(plan, layer)?.name ?? layer.side)}, ${layer.side}: ${side}.`,
-    `About ${minutesInWords(layer.stencil.knife.minutes)} to cut.`,
-    recipe ? `${recipe}.` : layer.inkId === null ? 'Choose an ink.' : '',
-    `${plan.job.edition.setUpSheets} on newsprint, then every sheet in the same order.`,
-    note ? `Look for: ${note}` : '',
-    layer.run < plan.layers.length ? `Dry for ${minutesInWords(day?.dryMinutes ?? plan.job.day.dryMinutes)}.` : '',
-  ]
-    .filter((text) => text !== '')
-    .join(' ');
+  return setting.tell(
+    sentences(
+      material && say(layer.side === 'window' ? 'handoutPages.windowIs' : 'handoutPages.pieceIs', { material: material.name }),
+      say('handoutPages.aboutToCut', { time: roughly(layer.stencil.knife.minutes) }),
+      recipe ? say('handoutPages.recipe', { recipe }) : layer.inkId === null && say('handoutPages.chooseInk'),
+      say('handoutPages.newsprintFirst', { n: plan.job.edition.setUpSheets }),
+      note ? say('handoutPages.lookFor', { note: asName(note) }) : undefined,
+      layer.run < plan.layers.length && say('handoutPages.dryFor', { time: roughly(day?.dryMinutes ?? plan.job.day.dryMinutes) }),
+    ),
+  );
 }
 
 /** The same steps with nothing filled in: a class plans its own print. */
 function blankPage(setting: Setting): void {
-  const frame = startPage(setting, { step: 8, title: 'My own laydown', side: 'first run at the bottom' });
+  const frame = startPage(setting, { step: 8, title: setting.say('handoutPages.myOwn'), side: setting.say('handoutPages.firstAtBottom') });
   const { page } = frame;
   const rows = 6;
   const high = (frame.bottom - frame.top) / rows;
@@ -146,15 +144,15 @@ function blankPage(setting: Setting): void {
       b = column(frame, 3, 1.5),
       c = column(frame, 4.6, 1.4);
     page.line(a.x, y + 8, a.x + a.width, y + 8, 0.2);
-    page.text(a.x, y + 11.5, 'shape; window or piece', { size: 8 });
+    page.text(a.x, y + 11.5, setting.say('handoutPages.shape'), { size: 8 });
     page.line(a.x, y + 22, a.x + a.width, y + 22, 0.2);
-    page.text(a.x, y + 25.5, 'ink and strength', { size: 8 });
+    page.text(a.x, y + 25.5, setting.say('handoutPages.inkAndStrength'), { size: 8 });
     for (const [box, label] of [
-      [b, 'stencil'],
-      [c, 'sheet after it'],
+      [b, 'handoutPages.stencil'],
+      [c, 'handoutPages.sheetAfter'],
     ] as const) {
       page.rect(box.x, y, box.width, high - 10, { stroke: '#000000', lineMm: 0.25 });
-      page.text(box.x, y + high - 6.8, label, { size: 8 });
+      page.text(box.x, y + high - 6.8, setting.say(label), { size: 8 });
     }
   }
 }

@@ -19,25 +19,28 @@ import { stockPages } from './stock.ts';
 import { stopsPages } from './stops.ts';
 import { testSheetPages } from './test-sheet.ts';
 import type { Task } from '../../core/task.ts';
+import { say, type Saying } from '../../words/index.ts';
+
+/** A kind of page: the step of the work that begins with it (none of its own: null), and what makes it. */
+type Part = readonly [
+  step: { readonly step: number; readonly title: Saying; readonly what: Saying } | null,
+  make: () => void | Iterable<unknown>,
+];
 
 /** All pages, in the order of the work. One line a kind of page. */
 export async function makePages(setting: Setting, task: Task): Promise<void> {
   const cover = startCover(setting);
   const printing = setting.plan.layers.length > 0;
-  const parts: readonly (readonly [number | null, string, string, () => void | Iterable<unknown>])[] = [
-    [null, '', '', () => beforePages(setting)],
+  const parts: readonly Part[] = [
+    [null, () => beforePages(setting)],
     [
       null,
-      '',
-      '',
       () => {
         if (printing) laydownPage(setting);
       },
     ],
     [
-      1,
-      'Mix',
-      'a card and a label for each pot',
+      { step: 1, title: say('packet.mix'), what: say('packet.mixIs') },
       function* () {
         if (!printing) return;
         yield* mixingPages(setting);
@@ -45,18 +48,14 @@ export async function makePages(setting: Setting, task: Task): Promise<void> {
       },
     ],
     [
-      2,
-      'Cut',
-      'stencils at true size, which side faces the mesh',
+      { step: 2, title: say('packet.cut'), what: say('packet.cutIs') },
       function* () {
         yield* cutPages(setting);
         yield* stockPages(setting);
       },
     ],
     [
-      3,
-      'Set up',
-      'gap, risers, tape, stops, register',
+      { step: 3, title: say('packet.setUp'), what: say('packet.setUpIs') },
       function* () {
         yield* setUpPages(setting);
         yield* stopsPages(setting);
@@ -65,38 +64,34 @@ export async function makePages(setting: Setting, task: Task): Promise<void> {
       },
     ],
     [
-      4,
-      'Print',
-      'the day, and a card for each run',
+      { step: 4, title: say('packet.print'), what: say('packet.printIs') },
       function* () {
         yield* dayPages(setting);
         yield* pressPages(setting);
       },
     ],
     [
-      5,
-      'Number',
-      'each sheet’s life, its number, where it went',
+      { step: 5, title: say('packet.number'), what: say('packet.numberIs') },
       function* () {
         yield* recordPages(setting);
         yield* pencilPages(setting);
         yield* sheetLabelPages(setting);
       },
     ],
-    [6, 'Keep', 'what this print is, for whoever owns it later', () => documentationPage(setting)],
-    [7, 'Look up', 'every overlap on every paper', () => overlapPages(setting)],
-    [8, 'Teach', 'hand-out with this print’s steps, and a blank one', () => handoutPages(setting)],
+    [{ step: 6, title: say('packet.keep'), what: say('packet.keepIs') }, () => documentationPage(setting)],
+    [{ step: 7, title: say('packet.lookUp'), what: say('packet.lookUpIs') }, () => overlapPages(setting)],
+    [{ step: 8, title: say('packet.teach'), what: say('packet.teachIs') }, () => handoutPages(setting)],
   ];
   for (let i = 0; i < parts.length; i++) {
-    const [step, title, what, make] = parts[i],
+    const [begins, make] = parts[i],
       before = setting.book.pages.length;
-    if (step !== null) beginStep(setting, step, title, what);
+    if (begins) beginStep(setting, begins.step, setting.tell(begins.title), setting.tell(begins.what));
     // A stop is heeded after every page, not only after every kind of page.
     const pages = make()?.[Symbol.iterator]();
     while (pages && pages.next().done !== true) await task.pause();
     // A step without a page is not named on the cover.
-    if (step !== null && setting.book.pages.length === before) setting.steps.pop();
-    task.report((i + 1) / (parts.length + 1), title);
+    if (begins && setting.book.pages.length === before) setting.steps.pop();
+    task.report((i + 1) / (parts.length + 1), begins?.title);
     await task.pause();
   }
   fillCover(setting, cover);

@@ -1,5 +1,8 @@
+import { cautions } from '../../core/edition/index.ts';
+import { say, share, type Quantity, type Saying } from '../../words/index.ts';
 import type { Page } from '../pdf/page.ts';
 import type { TextStyle } from '../pdf/type.ts';
+import type { Voice } from '../voice.ts';
 import { fitImage, type, type Frame, type PlannedLayer, type PlannedPaper, type Setting } from './setting.ts';
 
 /** The sheet after a run, with a hairline round it. Gives back the height it takes. */
@@ -39,10 +42,10 @@ export function drawStencil(
 }
 
 /** A flat colour with a hairline. */
-export function drawSwatch(page: Page, srgb: string | null, x: number, y: number, widthMm: number, heightMm: number): void {
+export function drawSwatch(voice: Voice, page: Page, srgb: string | null, x: number, y: number, widthMm: number, heightMm: number): void {
   if (srgb === null) {
     page.rect(x, y, widthMm, heightMm, { stroke: '#000000', lineMm: 0.4, dashMm: [2, 1.5] });
-    page.text(x + widthMm / 2, y + heightMm / 2 + 1.5, 'open', { ...type.body, align: 'centre' });
+    page.text(x + widthMm / 2, y + heightMm / 2 + 1.5, voice.say('packet.open'), { ...type.body, align: 'centre' });
   } else {
     page.rect(x, y, widthMm, heightMm, { fill: srgb, stroke: '#000000', lineMm: 0.15 });
   }
@@ -143,23 +146,26 @@ export function column(frame: Frame, from: number, span: number): { x: number; w
   return { x: frame.left + from * (one + gap), width: span * one + (span - 1) * gap };
 }
 
+/** The caution of this name, as core words it. */
+export function cautionOf(setting: Setting, id: string): string {
+  const found = cautions.find((c) => c.id === id);
+  return found ? setting.tell(found.text) : '';
+}
+
 /** How far the print may fall from the forecast, in words (ΔE00; 1 is hardly seen side by side: common practice). */
-export function bandInWords(band: number): string {
-  if (band < 2) return 'sure';
-  if (band < 4) return 'a shade off';
-  if (band < 7) return 'clearly off';
-  return 'a guess';
+export function bandInWords(band: number): Saying {
+  if (band < 2) return say('recordPages.sure');
+  if (band < 4) return say('recordPages.shadeOff');
+  return say(band < 7 ? 'recordPages.clearlyOff' : 'recordPages.guess');
 }
 
-export function shareInWords(areaMm2: number, wholeMm2: number): string {
-  const percent = (100 * areaMm2) / wholeMm2;
-  return percent >= 10 ? `${percent.toFixed(0)} %` : percent >= 0.1 ? `${percent.toFixed(1)} %` : '< 0.1 %';
+export function shareInWords(areaMm2: number, wholeMm2: number): Saying | Quantity {
+  const part = areaMm2 / wholeMm2;
+  return part >= 0.001 ? share(part, part >= 0.1 ? 0 : 1) : say('recordPages.under', { share: share(0.001, 1) });
 }
-
-export const sideInWords = (layer: PlannedLayer): string => (layer.side === 'window' ? 'window' : 'piece');
 
 /** Said where the job has nothing to draw yet. */
-export function checkNone(page: Page, x: number, y: number, widthMm: number): void {
+export function checkNone(setting: Setting, page: Page, x: number, y: number, widthMm: number): void {
   page.rect(x, y, widthMm, 40, { stroke: '#000000', lineMm: 0.3, dashMm: [2, 2] });
-  page.para(x + 5, y + 6, widthMm - 10, 'Name the frame and the mesh in the job, and this page shows margins, tape and risers.', type.body);
+  page.para(x + 5, y + 6, widthMm - 10, setting.say('setUpPages.nameScreen'), type.body);
 }

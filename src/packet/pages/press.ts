@@ -1,9 +1,8 @@
-import { cautions } from '../../core/edition/index.ts';
-import { sayFilm, sayMass } from '../../core/units/index.ts';
+import { film, length, listed, name as asName, say, type Saying } from '../../words/index.ts';
 import { sheetGroups } from '../sheets.ts';
-import { caution, column, drawProof, drawStencil, drawSwatch, sideInWords, tickBox } from './parts.ts';
-import { lengthIn, startPage, type, type Frame, type Pages, type PlannedLayer, type Setting } from './setting.ts';
-import { inkLine, materialOf, plural, sentence } from './words.ts';
+import { caution, cautionOf, column, drawProof, drawStencil, drawSwatch, tickBox } from './parts.ts';
+import { massIn, startPage, type, type Frame, type Pages, type PlannedLayer, type Setting } from './setting.ts';
+import { inkLine, materialOf, stencilOf } from './words.ts';
 
 /** One page a run, to stand at the press: big, few words, boxes to tick with inky hands. */
 export function* pressPages(setting: Setting): Pages {
@@ -14,11 +13,11 @@ export function* pressPages(setting: Setting): Pages {
 }
 
 function pressCard(setting: Setting, layer: PlannedLayer): void {
-  const { plan, units } = setting;
+  const { plan } = setting;
   const frame = startPage(setting, {
     step: 4,
-    title: `Print: ${layer.name}`,
-    side: `run ${layer.run} of ${plan.layers.length}`,
+    title: setting.say('cards.printLayer', { layer: asName(layer.name) }),
+    side: setting.say('cards.runOf', { run: layer.run, runs: plan.layers.length }),
     runs: [layer.run],
   });
   const { page, left, right, top } = frame;
@@ -27,33 +26,23 @@ function pressCard(setting: Setting, layer: PlannedLayer): void {
     c = column(frame, 4, 2);
 
   page.text(left - 1, top + 17.5, String(layer.run), type.huge);
-  drawSwatch(page, layer.swatch?.srgb ?? null, left + 25, top, 30, 18);
+  drawSwatch(setting, page, layer.swatch?.srgb ?? null, left + 25, top, 30, 18);
   const words = left + 61;
-  page.fit(words, top + 5.2, right - words, inkLine(plan, layer), { size: 20, weight: 'bold' });
-  const pot = layer.mix ? `${sayMass(layer.mix.totalGrams, units, units === 'mm' ? 0 : 1)} in the pot` : 'choose the ink first';
-  page.fit(words, top + 12, right - words, `${pot}, ${plural(layer.sheetsThrough, 'pull')}`, type.head, 9);
-  const material = materialOf(plan, layer);
+  page.fit(words, top + 5.2, right - words, setting.tell(inkLine(plan, layer)), { size: 20, weight: 'bold' });
+  const pulls = layer.sheetsThrough;
+  const pot = layer.mix
+    ? say('cards.inPot', { mass: massIn(setting, layer.mix.totalGrams, 'about'), pulls })
+    : say('cards.chooseInk', { pulls });
+  page.fit(words, top + 12, right - words, setting.tell(pot), type.head, 9);
   const gap = plan.press.gaps.find((one) => one.layerId === layer.id);
   const facts = [
-    `wet film about ${sayFilm(layer.wetMicrons, units, units === 'mm' ? 0 : 1)}`,
-    ...(gap?.own ? [] : [`gap ${lengthIn(setting, plan.press.gapMm)}`]),
-    ...(material ? [`${material.name.toLowerCase()} ${sideInWords(layer)}`] : []),
+    say('cards.wetFilm', { film: film(layer.wetMicrons, setting.units === 'mm' ? 0 : 1) }),
+    ...(gap?.own ? [] : [say('cards.gap', { gap: length(plan.press.gapMm) })]),
+    ...(materialOf(plan, layer) ? [stencilOf(plan, layer)] : []),
   ];
-  page.fit(words, top + 18, right - words, sentence(facts.join(', ')), type.body, 8);
+  page.fit(words, top + 18, right - words, setting.tell(listed(facts, 'comma')), type.body, 8);
 
-  if (gap?.own) {
-    const front = gap.risers
-      ? `; front risers ${lengthIn(setting, gap.risers.frontMm)}${gap.risers.underHingeMm > 0.05 ? `, hinge packed ${lengthIn(setting, gap.risers.underHingeMm)}` : ''}`
-      : '';
-    page.fit(
-      left,
-      top + 26,
-      frame.width,
-      `Gap for this run: ${lengthIn(setting, gap.gapMm)} (others ${lengthIn(setting, plan.press.gapMm)})${front}`,
-      type.head,
-      9,
-    );
-  }
+  if (gap?.own) page.fit(left, top + 26, frame.width, setting.tell(ownGap(gap, plan.press.gapMm)), type.head, 9);
   const y0 = top + (gap?.own ? 31 : 25),
     high = Math.max(30, Math.min(66, frame.bottom - top - 150));
   const paper = plan.papers[0];
@@ -62,23 +51,31 @@ function pressCard(setting: Setting, layer: PlannedLayer): void {
   };
   if (paper) {
     const before = drawProof(setting, page, paper, layer.run - 1, a.x, y0, a.width, high);
-    label(a.x, y0 + before.heightMm, layer.run === 1 ? 'before: the bare sheet' : 'before');
+    label(a.x, y0 + before.heightMm, setting.say(layer.run === 1 ? 'cards.beforeBare' : 'cards.before'));
     const after = drawProof(setting, page, paper, layer.run, c.x, y0, c.width, high);
-    label(c.x, y0 + after.heightMm, layer.inkId === null ? 'after: not known yet' : 'after');
+    label(c.x, y0 + after.heightMm, setting.say(layer.inkId === null ? 'cards.afterUnknown' : 'cards.after'));
   }
   const drawn = drawStencil(page, layer, b.x, y0, b.width, high);
-  label(b.x, y0 + drawn.heightMm, 'stencil, from the squeegee side');
+  label(b.x, y0 + drawn.heightMm, setting.say('cards.fromSqueegee'));
 
   let y = lookFor(setting, frame, layer, y0 + high + 9);
-  page.text(left, y + 5, 'Sheets', type.head);
-  page.text(right, y + 5, 'tick: printed    cross: spoiled', { ...type.small, align: 'right' });
+  page.text(left, y + 5, setting.say('cards.sheets'), type.head);
+  page.text(right, y + 5, setting.say('cards.tickCross'), { ...type.small, align: 'right' });
   y = sheetBoxes(setting, frame, y + 8) + 2;
-  const hurt = cautions.filter((one) => (layer.run === 1 ? ['lift', 'clean'] : ['hinge', 'clean']).includes(one.id));
-  for (const one of hurt) if (y < frame.bottom - 8) y = caution(page, left, y, frame.width, one.text);
+  for (const one of layer.run === 1 ? ['lift', 'clean'] : ['hinge', 'clean'])
+    if (y < frame.bottom - 8) y = caution(page, left, y, frame.width, cautionOf(setting, one));
   if (frame.bottom - y > 14) {
-    page.text(left, y + 4, 'Notes', type.smallStrong);
+    page.text(left, y + 4, setting.say('cards.notes'), type.smallStrong);
     for (let line = y + 12; line < frame.bottom; line += 8) page.line(left, line, right, line, 0.15);
   }
+}
+
+function ownGap(own: Setting['plan']['press']['gaps'][number], othersMm: number): Saying {
+  const [gap, others] = [length(own.gapMm), length(othersMm)];
+  if (!own.risers) return say('cards.ownGap', { gap, others });
+  const front = length(own.risers.frontMm);
+  if (own.risers.underHingeMm <= 0.05) return say('cards.ownGapRisers', { gap, others, front });
+  return say('cards.ownGapPacked', { gap, others, front, hinge: length(own.risers.underHingeMm) });
 }
 
 /** Newsprint first, then every paper's sheets by their names. Gives back the y below. */
@@ -87,17 +84,21 @@ function sheetBoxes(setting: Setting, frame: Frame, from: number): number {
   const { plan } = setting;
   const setUp = plan.edition.sheets?.setUp;
   const groups = sheetGroups(plan);
-  const rows: { label: string; note: string; boxes: string[] }[] = [];
+  const rows: { label: string; note: Saying; boxes: string[] }[] = [];
   const perRun = setUp?.perRun ?? plan.job.edition.setUpSheets;
   const newsprint = setUp?.newsprint ?? perRun;
   if (perRun > 0)
     rows.push({
-      label: 'Set up',
-      note: `${newsprint} newsprint${perRun > newsprint ? `, ${plural(perRun - newsprint, 'offcut')}` : ''}`,
-      boxes: Array.from({ length: perRun }, (_, i) => (i < newsprint ? 'n' : 'o')),
+      label: setting.say('cards.setUp'),
+      note:
+        perRun > newsprint
+          ? say('cards.newsprintOffcuts', { n: newsprint, offcuts: perRun - newsprint })
+          : say('cards.newsprint', { n: newsprint }),
+      boxes: Array.from({ length: perRun }, (_, i) => setting.say(i < newsprint ? 'cards.newsprintLetter' : 'cards.offcutLetter')),
     });
   for (const g of groups)
-    if (g.sheets.length > 0) rows.push({ label: `${g.letter}  ${g.name}`, note: plural(g.sheets.length, 'sheet'), boxes: [...g.sheets] });
+    if (g.sheets.length > 0)
+      rows.push({ label: `${g.letter}  ${g.name}`, note: say('packet.sheets', { n: g.sheets.length }), boxes: [...g.sheets] });
   const labelMm = 36,
     gap = 1.5,
     least = 11;
@@ -114,7 +115,7 @@ function sheetBoxes(setting: Setting, frame: Frame, from: number): number {
   let y = from;
   for (const row of rows) {
     if (y + rowHigh(1, size) > frame.bottom) {
-      page.fit(left, y + 4, width, 'More papers than this card holds: tick them in the record.', type.small);
+      page.fit(left, y + 4, width, setting.say('cards.morePapers'), type.small);
       break;
     }
     page.line(left, y, left + width, y, 0.25);
@@ -122,7 +123,8 @@ function sheetBoxes(setting: Setting, frame: Frame, from: number): number {
     page.fit(left, y + 4.2, labelMm - 3, row.label, type.strong, 8);
     const shown = row.boxes.slice(0, most * perRow(size));
     const unseen = row.boxes.length - shown.length;
-    page.fit(left, y + 8.6, labelMm - 3, unseen > 0 ? `${row.note}, ${unseen} in the record` : row.note, { size: 8.5 });
+    const note = unseen > 0 ? say('cards.restInRecord', { row: row.note, n: unseen }) : row.note;
+    page.fit(left, y + 8.6, labelMm - 3, setting.tell(note), { size: 8.5 });
     shown.forEach((name, i) =>
       tickBox(page, left + labelMm + (i % perRow(size)) * (size + gap), y + Math.floor(i / perRow(size)) * (size + gap), size, name),
     );
@@ -135,23 +137,23 @@ function sheetBoxes(setting: Setting, frame: Frame, from: number): number {
 /** Boxes to look through before and during the run, in two columns. Gives back the y below. */
 function lookFor(setting: Setting, frame: Frame, layer: PlannedLayer, y: number): number {
   const { plan } = setting;
-  const points: string[] = [];
+  const points: Saying[] = [];
   const covered = plan.layers.filter((l) => l.run < layer.run && l.inkId !== null).length;
-  if (layer.run === 1) points.push('Stops fixed, three sheets tried.');
-  else points.push('Marks match on the first three sheets.');
-  if (covered > 0) points.push('Under-layers dry to the touch.');
-  if (layer.stencil.loosePieces.length > 0) points.push(`${plural(layer.stencil.loosePieces.length, 'loose piece')} down, none shifted.`);
-  if (layer.stencil.bridges.length > 0) points.push('Bridges flat, no ink under them.');
-  points.push(layer.coverage > 0.4 ? 'Large flat: flood well, even pressure.' : 'Edges sharp? If not: less ink, less gap.');
-  if (layer.ridge.timesTheFilm > 2) points.push('Thick ink along edges: dry it longer.');
-  points.push('No bright gap outside the aperture.');
+  if (layer.run === 1) points.push(say('cards.stopsTried'));
+  else points.push(say('cards.marksMatch'));
+  if (covered > 0) points.push(say('cards.underlayersDry'));
+  if (layer.stencil.loosePieces.length > 0) points.push(say('cards.loosePiecesDown', { n: layer.stencil.loosePieces.length }));
+  if (layer.stencil.bridges.length > 0) points.push(say('cards.bridgesFlat'));
+  points.push(say(layer.coverage > 0.4 ? 'cards.largeFlat' : 'cards.edgesSharp'));
+  if (layer.ridge.timesTheFilm > 2) points.push(say('cards.thickEdges'));
+  points.push(say('cards.noBrightGap'));
   const shown = points.slice(0, 4);
   const width = frame.width / 2 - 3;
   shown.forEach((point, i) => {
     const x = frame.left + (i % 2) * (width + 6),
       at = y + Math.floor(i / 2) * 6;
     frame.page.rect(x, at, 3.2, 3.2, { stroke: '#000000', lineMm: 0.3 });
-    frame.page.fit(x + 6, at + 3, width - 6, point, type.body, 8);
+    frame.page.fit(x + 6, at + 3, width - 6, setting.tell(point), type.body, 8);
   });
   return y + Math.ceil(shown.length / 2) * 6 + 3;
 }

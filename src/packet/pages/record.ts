@@ -1,7 +1,8 @@
+import { sayFault, type MarkKind } from '../../core/edition/index.ts';
+import { listed, name as asName, say, type Saying } from '../../words/index.ts';
 import { finalNumbers, sheetGroups, sheetNames } from '../sheets.ts';
 import { tick } from './parts.ts';
 import { startPage, type, type Frame, type Pages, type Setting } from './setting.ts';
-import { plural } from './words.ts';
 
 /** One line a sheet: its life through the runs, what was wrong, the number the pencil wrote, where it went. What was counted at the press stands there already. */
 export function* recordPages(setting: Setting): Pages {
@@ -10,7 +11,11 @@ export function* recordPages(setting: Setting): Pages {
   const rowMm = 6.8;
   let at = 0;
   do {
-    const frame = startPage(setting, { step: 5, title: 'Edition record', side: at === 0 ? plural(names.length, 'sheet') : 'continued' });
+    const frame = startPage(setting, {
+      step: 5,
+      title: setting.say('recordPages.editionRecord'),
+      side: at === 0 ? setting.say('packet.sheets', { n: names.length }) : setting.say('packet.continued'),
+    });
     const columns = columnsOf(setting, frame);
     let y = header(setting, frame, columns, at === 0 ? wishes(setting, frame) : frame.top);
     let paper = '';
@@ -65,35 +70,31 @@ function wishes(setting: Setting, frame: Frame): number {
   const { plan } = setting;
   const { edition } = plan.job;
   const planned = plan.edition.sheets?.papers ?? [];
-  const lines = planned.map(
-    (p) =>
-      `${p.name}: ${p.edition} in the edition, ${p.proofs.total} held back, from ${plural(p.start, 'sheet')} (${Math.floor(p.certainty * 100)} in 100 that it is met)`,
+  const lines = planned.map((p) =>
+    setting.say('recordPages.plannedPaper', {
+      paper: asName(p.name),
+      edition: p.edition,
+      proofs: p.proofs.total,
+      start: p.start,
+      met: Math.floor(p.certainty * 100),
+    }),
   );
-  const intro = planned.length > 0 ? lines.join('\n') : `${edition.target} wanted.`;
+  const intro = planned.length > 0 ? lines.join('\n') : setting.say('recordPages.wantedOnly', { n: edition.target });
   const y = frame.page.para(frame.left, frame.top - 1, frame.width, intro, type.small);
-  return (
-    frame.page.para(
-      frame.left,
-      y + 0.5,
-      frame.width,
-      edition.papersAre === 'varied'
-        ? 'Several papers, one varied edition: E.V. 1/n. Proofs in Roman numerals.'
-        : 'Each paper is an edition of its own: 1/n. Proofs (A/P, P/P, H.C.) in Roman numerals.',
-      type.small,
-    ) + 4
-  );
+  const numbers = setting.say(edition.papersAre === 'varied' ? 'recordPages.variedEdition' : 'recordPages.subEditions');
+  return frame.page.para(frame.left, y + 0.5, frame.width, numbers, type.small) + 4;
 }
 
 function header(setting: Setting, frame: Frame, c: Columns, y: number): number {
   const { page } = frame;
-  page.text(c.sheet, y + 3, 'Sheet', type.smallStrong);
+  page.text(c.sheet, y + 3, setting.say('recordPages.sheet'), type.smallStrong);
   setting.plan.layers.forEach((layer, i) =>
     page.text(c.runs + (i + 0.5) * c.runMm, y + 3, String(layer.run), { ...type.smallStrong, align: 'centre' }),
   );
-  page.text(c.fault, y + 3, 'What is wrong', type.smallStrong);
-  page.text(c.number, y + 3, 'Number', type.smallStrong);
-  page.text(c.signed, y + 3, 'Signed', type.smallStrong);
-  page.text(c.went, y + 3, 'Where it went', type.smallStrong);
+  page.text(c.fault, y + 3, setting.say('recordPages.whatIsWrong'), type.smallStrong);
+  page.text(c.number, y + 3, setting.say('recordPages.number'), type.smallStrong);
+  page.text(c.signed, y + 3, setting.say('recordPages.signed'), type.smallStrong);
+  page.text(c.went, y + 3, setting.say('recordPages.whereItWent'), type.smallStrong);
   page.line(frame.left, y + 5, frame.right, y + 5, 0.5);
   return y + 5;
 }
@@ -110,15 +111,15 @@ function row(setting: Setting, frame: Frame, c: Columns, y: number, rowMm: numbe
     if (life?.faults.some((f) => f.run === layer.id)) tick(page, x, top, box, 'cross');
     else if (life?.runs.includes(layer.id)) tick(page, x, top, box, 'tick');
   });
-  const said = [...(life?.faults.map((f) => f.fault) ?? []), ...(life?.notes.map((n) => n.text) ?? [])].filter((t) => t).join('; ');
-  if (said) page.fit(c.fault, y + rowMm - 2, c.number - c.fault - 3, said, { size: 8.5 }, 6);
+  const said = [...(life?.faults ?? []), ...(life?.notes ?? [])].map(sayFault);
+  if (said.length > 0) page.fit(c.fault, y + rowMm - 2, c.number - c.fault - 3, setting.tell(listed(said, 'semicolon')), { size: 8.5 }, 6);
   const one = finalNumbers(setting.plan)?.sheets.find((s) => s.sheet.id === name);
   if (one)
     page.fit(
       c.number,
       y + rowMm - 2,
       c.signed - c.number - 3,
-      one.text || one.kind,
+      setting.tell(one.text ?? unsigned(one.kind)),
       { size: 9.5, weight: one.text ? 'bold' : 'regular' },
       6.5,
     );
@@ -126,4 +127,9 @@ function row(setting: Setting, frame: Frame, c: Columns, y: number, rowMm: numbe
   page.line(c.number, y + rowMm, c.signed - 2, y + rowMm, 0.12);
   page.line(c.signed, y + rowMm, c.went - 2, y + rowMm, 0.12);
   page.line(c.went, y + rowMm, c.end, y + rowMm, 0.12);
+}
+
+/** What stands in the place of a number on a sheet that is not signed. */
+function unsigned(kind: MarkKind): Saying {
+  return say(kind === 'spare' ? 'recordPages.spare' : kind === 'set-up' ? 'recordPages.setUpSheet' : 'recordPages.rejected');
 }

@@ -1,29 +1,29 @@
 import { shiftCodes, type Codes } from '../../core/print/index.ts';
 import { pictureOf } from '../pdf/picture.ts';
 import { smallProof } from '../proof.ts';
+import { length, sentences, say } from '../../words/index.ts';
 import { column, fact } from './parts.ts';
 import { fitImage, lengthIn, startPage, type, type Frame, type Setting } from './setting.ts';
-
-const verdicts = { holds: 'holds', tight: 'tight', opens: 'will open', unknown: '—' } as const;
 
 /** How far off the layers will sit, and which pairs forgive it. Pairs that open come first. */
 export function registerPage(setting: Setting): void {
   const { plan } = setting;
   const { budget, sigma } = plan.register;
   if (!budget || budget.pairs.length === 0) return;
-  const frame = startPage(setting, { step: 3, title: 'Register', side: 'how far off, and what forgives it' });
+  const frame = startPage(setting, { step: 3, title: setting.say('setUpPages.register'), side: setting.say('setUpPages.howFarOff') });
   const { page, left, right, width, top } = frame;
   const a = column(frame, 0, 2),
     b = column(frame, 2, 4);
-  fact(page, a.x, top, a.width, 'One layer falls within', `± ${lengthIn(setting, sigma.toleranceMm)}`, type.large);
+  const within = setting.say('setUpPages.within', { tolerance: length(sigma.toleranceMm) });
+  fact(page, a.x, top, a.width, setting.say('setUpPages.fallsWithin'), within, type.large);
   const { tested } = plan.register;
-  const own = tested?.found && !tested.taken ? ` Test sheets were read, but the job is not planned with them yet.` : '';
-  let y = Math.max(page.para(b.x, top, b.width, `${sigma.text}.${own}`, type.body), top + 16) + 4;
+  const known = sentences(sigma.text, tested?.found && !tested.taken && say('setUpPages.notPlannedWith'));
+  let y = Math.max(page.para(b.x, top, b.width, setting.tell(known), type.body), top + 16) + 4;
   y = gapsTable(setting, frame, y);
   const x = { likely: left + width * 0.55, worst: left + width * 0.68, has: left + width * 0.81, verdict: left + width * 0.84 };
-  page.text(x.likely, y + 3, 'likely', { ...type.small, align: 'right' });
-  page.text(x.worst, y + 3, 'worst', { ...type.small, align: 'right' });
-  page.text(x.has, y + 3, 'overlap', { ...type.small, align: 'right' });
+  page.text(x.likely, y + 3, setting.say('setUpPages.likely'), { ...type.small, align: 'right' });
+  page.text(x.worst, y + 3, setting.say('setUpPages.worst'), { ...type.small, align: 'right' });
+  page.text(x.has, y + 3, setting.say('setUpPages.overlap'), { ...type.small, align: 'right' });
   y += 5;
   const order = ['opens', 'tight', 'unknown', 'holds'];
   const pairs = budget.pairs
@@ -32,7 +32,7 @@ export function registerPage(setting: Setting): void {
   const name = (id: string): string => plan.layers.find((l) => l.id === id)?.name ?? id;
   for (const [i, pair] of pairs.entries()) {
     if (y > frame.bottom - 34) {
-      y = page.para(left, y + 1, width, `and ${pairs.length - i} more that meet; none of them worse than these`, type.small);
+      y = page.para(left, y + 1, width, setting.say('setUpPages.morePairs', { n: pairs.length - i }), type.small);
       break;
     }
     page.line(left, y, right, y, 0.2);
@@ -45,19 +45,19 @@ export function registerPage(setting: Setting): void {
       x.verdict,
       base,
       right - x.verdict,
-      verdicts[pair.verdict],
+      pair.verdict === 'unknown' ? '—' : setting.say(`setUpPages.${pair.verdict}`),
       { ...type.body, weight: pair.verdict === 'holds' ? 'regular' : 'bold' },
       8,
     );
     y += 8;
-    if (pair.verdict === 'opens' || pair.verdict === 'tight') y = page.para(left, y - 0.5, width, pair.advice, advice) + 2.5;
+    if (pair.verdict === 'opens' || pair.verdict === 'tight') y = page.para(left, y - 0.5, width, setting.tell(pair.advice), advice) + 2.5;
   }
   page.line(left, y, right, y, 0.2);
   y = page.para(
     left,
     y + 3,
     width,
-    `Likely: nineteen sheets in twenty. Worst: everything adds up. Overlap: what the drawing has where the two shapes meet.${sigma.measured ? '' : ' Measure your own press with the register test sheet; these figures then become yours.'}`,
+    setting.tell(sentences(say('setUpPages.howToRead'), !sigma.measured && say('setUpPages.measureYours'))),
     type.small,
   );
   fallenSheets(setting, frame, y + 5);
@@ -72,13 +72,14 @@ function gapsTable(setting: Setting, frame: Frame, from: number): number {
   const { page, left, right, width } = frame;
   const fine = setting.units === 'mm' ? 2 : 3;
   const x = { gap: left + width * 0.6, across: left + width * 0.8 };
-  page.text(left, from + 4, 'Gaps differ: the image prints in different sizes', type.strong);
+  page.text(left, from + 4, setting.say('setUpPages.gapsDiffer'), type.strong);
   const head = from + 9.5;
-  [
-    ['gap', x.gap],
-    ['across', x.across],
-    ['along', right],
-  ].forEach(([text, at]) => page.text(at as number, head, text as string, { ...type.small, align: 'right' }));
+  const headings = [
+    ['setUpPages.gap', x.gap],
+    ['setUpPages.across', x.across],
+    ['setUpPages.along', right],
+  ] as const;
+  for (const [key, at] of headings) page.text(at, head, setting.say(key), { ...type.small, align: 'right' });
   let y = head + 2;
   for (const gap of press.gaps) {
     const layer = layers.find((l) => l.id === gap.layerId);
@@ -87,14 +88,15 @@ function gapsTable(setting: Setting, frame: Frame, from: number): number {
     const style = { ...type.body, weight: gap.own ? 'bold' : 'regular', align: 'right' } as const;
     page.fit(left, y + 5.2, width * 0.4, `${layer.run}  ${layer.name}`, { ...type.body, weight: gap.own ? 'bold' : 'regular' }, 8);
     page.text(x.gap, y + 5.2, lengthIn(setting, gap.gapMm), style);
-    page.text(x.across, y + 5.2, gap.growth ? `+ ${lengthIn(setting, Math.max(...gap.growth.acrossMm), fine)}` : '—', style);
-    page.text(right, y + 5.2, gap.growth ? `+ ${lengthIn(setting, gap.growth.alongMm, fine)}` : '—', style);
+    const grows = (mm: number): string => setting.say('setUpPages.grows', { by: length(mm, fine) });
+    page.text(x.across, y + 5.2, gap.growth ? grows(Math.max(...gap.growth.acrossMm)) : '—', style);
+    page.text(right, y + 5.2, gap.growth ? grows(gap.growth.alongMm) : '—', style);
     y += 7.4;
   }
   page.line(left, y, right, y, 0.2);
   y += 3;
   for (const one of setting.plan.register.problems.filter((p) => p.code === 'gaps-differ'))
-    y = page.para(left, y, width, `${one.message} ${one.advice}`, advice) + 1.5;
+    y = page.para(left, y, width, [one.message, one.advice].map((text) => setting.tell(text)).join(' '), advice) + 1.5;
   return y + 4;
 }
 
@@ -112,11 +114,11 @@ function fallenSheets(setting: Setting, frame: Frame, from: number): void {
     0,
   );
   const inTwenty = draws.worst.at(-1) ?? 0;
-  page.text(frame.left, from + 4, 'How sheets will fall', type.head);
+  page.text(frame.left, from + 4, setting.say('setUpPages.howSheetsFall'), type.head);
   const columns: readonly (readonly [string, string, number | null])[] = [
-    ['in register', '', null],
-    ['half are no worse', `${lengthIn(setting, draws.medianMm, 1)} apart at the worst corner`, middle],
-    ['one in twenty is worse', `${lengthIn(setting, draws.sheets[inTwenty].offMm, 1)} apart`, inTwenty],
+    [setting.say('setUpPages.inRegister'), '', null],
+    [setting.say('setUpPages.halfNoWorse'), setting.say('setUpPages.apartAtCorner', { apart: length(draws.medianMm, 1) }), middle],
+    [setting.say('setUpPages.oneInTwenty'), setting.say('setUpPages.apart', { apart: length(draws.sheets[inTwenty].offMm, 1) }), inTwenty],
   ];
   const size = fitImage(plan, column(frame, 0, 2).width, high);
   const coarse = coarser(plan.codes, Math.max(1, Math.floor(((plan.codes.width / size.widthMm) * 25.4) / 400)));

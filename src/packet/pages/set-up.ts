@@ -1,4 +1,5 @@
-import { caution, checkNone, column, fact, steps } from './parts.ts';
+import { length, name as asName, say } from '../../words/index.ts';
+import { caution, cautionOf, checkNone, column, fact, steps } from './parts.ts';
 import { lengthIn, startPage, type, type Pages, type Setting } from './setting.ts';
 import { trueSizePages } from './true-size.ts';
 
@@ -6,73 +7,59 @@ import { trueSizePages } from './true-size.ts';
 export function* setUpPages(setting: Setting): Pages {
   const { press } = setting.plan;
   const { taping, fit } = press;
-  const frame = startPage(setting, { step: 3, title: 'Set up the screen', side: press.screenKnown ? '' : 'no screen chosen yet' });
+  const frame = startPage(setting, {
+    step: 3,
+    title: setting.say('setUpPages.setUpScreen'),
+    side: press.screenKnown ? '' : setting.say('setUpPages.noScreen'),
+  });
   const { page, top } = frame;
   const picture = column(frame, 0, 3.4),
     words = column(frame, 3.6, 2.4);
   const fine = setting.units === 'mm' ? 2 : 3;
   let y = top;
-  y = fact(page, words.x, y, words.width, 'Gap under the mesh', lengthIn(setting, press.gapMm));
+  y = fact(page, words.x, y, words.width, setting.say('setUpPages.gapUnderMesh'), lengthIn(setting, press.gapMm));
   y = page.para(words.x, y, words.width, setting.tell(press.gap.why), type.small) + 4;
   for (const gap of press.gaps.filter((one) => one.own)) {
     const layer = setting.plan.layers.find((l) => l.id === gap.layerId);
-    if (layer && y < frame.bottom - 60)
-      y =
-        page.para(
-          words.x,
-          y - 2,
-          words.width,
-          `Run ${layer.run}, ${layer.name}: ${lengthIn(setting, gap.gapMm)}${gap.risers ? `, front ${lengthIn(setting, gap.risers.frontMm)}` : ''}`,
-          type.strong,
-        ) + 4;
+    if (!layer || y >= frame.bottom - 60) continue;
+    const values = { run: layer.run, layer: asName(layer.name), gap: length(gap.gapMm) };
+    const own = gap.risers
+      ? say('setUpPages.ownGapFront', { ...values, front: length(gap.risers.frontMm) })
+      : say('setUpPages.ownGap', values);
+    y = page.para(words.x, y - 2, words.width, setting.tell(own), type.strong) + 4;
   }
   if (press.risers) {
-    y = fact(page, words.x, y, words.width, 'Risers at the front', lengthIn(setting, press.risers.frontMm));
+    y = fact(page, words.x, y, words.width, setting.say('setUpPages.frontRisers'), lengthIn(setting, press.risers.frontMm));
     if (press.risers.underHingeMm > 0)
-      y = fact(page, words.x, y, words.width, 'Packing under the hinge', lengthIn(setting, press.risers.underHingeMm));
+      y = fact(page, words.x, y, words.width, setting.say('setUpPages.hingePacking'), lengthIn(setting, press.risers.underHingeMm));
     if (press.risers.underPaperMm > 0)
-      y = fact(page, words.x, y, words.width, 'Board under the paper', lengthIn(setting, press.risers.underPaperMm));
-    for (const l of press.risers.layers)
-      y = page.para(
-        words.x,
-        y,
-        words.width,
-        `${l.count} × ${lengthIn(setting, l.thicknessMm)} gives ${lengthIn(setting, l.heightMm)}.`,
-        type.small,
-      );
+      y = fact(page, words.x, y, words.width, setting.say('setUpPages.boardUnderPaper'), lengthIn(setting, press.risers.underPaperMm));
+    for (const l of press.risers.layers) {
+      const boards = setting.say('setUpPages.boards', { n: l.count, one: length(l.thicknessMm), all: length(l.heightMm) });
+      y = page.para(words.x, y, words.width, boards, type.small);
+    }
     y += 3;
   }
   if (fit) {
-    y = fact(
-      page,
-      words.x,
-      y,
-      words.width,
-      'Squeegee',
-      `${lengthIn(setting, fit.squeegee.bestMm)}${fit.squeegee.ownMm === null ? '' : ` (yours: ${lengthIn(setting, fit.squeegee.ownMm)})`}`,
-      type.strong,
-    );
-    for (const margin of fit.margins)
-      y = page.para(
-        words.x,
-        y,
-        words.width,
-        `${margin.side}: ${lengthIn(setting, margin.mm)} free${margin.missingMm > 0 ? `, ${lengthIn(setting, margin.missingMm)} less than one wants` : ''}`,
-        type.small,
-      );
+    const { bestMm, ownMm } = fit.squeegee;
+    const squeegee =
+      ownMm === null ? lengthIn(setting, bestMm) : setting.say('setUpPages.squeegeeYours', { best: length(bestMm), own: length(ownMm) });
+    y = fact(page, words.x, y, words.width, setting.say('setUpPages.squeegee'), squeegee, type.strong);
+    for (const { side, mm, missingMm } of fit.margins) {
+      const values = { side: say(`setUpPages.${side}`), free: length(mm) };
+      const margin =
+        missingMm > 0 ? say('setUpPages.tooLittleFree', { ...values, missing: length(missingMm) }) : say('setUpPages.free', values);
+      y = page.para(words.x, y, words.width, setting.tell(margin), type.small);
+    }
     y += 3;
   }
-  if (press.offContact)
-    y =
-      page.para(
-        words.x,
-        y,
-        words.width,
-        `The mesh stretches: the image grows by ${lengthIn(setting, press.offContact.alongMm, fine)} along the stroke, ${lengthIn(setting, Math.max(...press.offContact.acrossMm), fine)} across. Keep screen and place the same for all runs.`,
-        type.small,
-      ) + 3;
+  if (press.offContact) {
+    const { alongMm, acrossMm } = press.offContact;
+    const grows = setting.say('setUpPages.imageGrows', { along: length(alongMm, fine), across: length(Math.max(...acrossMm), fine) });
+    y = page.para(words.x, y, words.width, grows, type.small) + 3;
+  }
   if (!taping) {
-    checkNone(page, picture.x, top, picture.width);
+    checkNone(setting, page, picture.x, top, picture.width);
     return;
   }
   const scale = Math.min(picture.width / taping.frame.widthMm, 150 / taping.frame.heightMm);
@@ -92,19 +79,19 @@ export function* setUpPages(setting: Setting): Pages {
   page.rect(...rect(taping.aperture), { fill: '#ffffff', stroke: '#000000', lineMm: 0.3 });
   page.rect(...rect(taping.image), { stroke: '#000000', lineMm: 0.2, dashMm: [1.5, 1] });
   const [ix, iy, iw, ih] = rect(taping.image);
-  page.text(ix + iw / 2, iy + ih / 2, 'image', { ...type.body, align: 'centre' });
-  page.text(ix + iw / 2, iy + ih / 2 + 5.5, 'from the squeegee side', { size: 8.5, align: 'centre' });
+  page.text(ix + iw / 2, iy + ih / 2, setting.say('setUpPages.image'), { ...type.body, align: 'centre' });
+  page.text(ix + iw / 2, iy + ih / 2 + 5.5, setting.say('setUpPages.fromSqueegee'), { size: 8.5, align: 'centre' });
   let below = top + taping.frame.heightMm * scale + 8;
-  const margin = (side: string): string => lengthIn(setting, fit?.margins.find((m) => m.side === side)?.mm ?? 0);
+  const marginAt = (side: 'top' | 'left'): ReturnType<typeof length> => length(fit?.margins.find((m) => m.side === side)?.mm ?? 0);
   below = steps(page, picture.x, below, picture.width, [
-    `Lay the true-size drawing (next pages) under the dry screen: image ${margin('top')} from the frame at the top, ${margin('left')} at the left.`,
-    ...taping.steps.slice(1),
+    setting.say('setUpPages.layDrawing', { top: marginAt('top'), left: marginAt('left') }),
+    ...taping.steps.slice(1).map((one) => setting.tell(one)),
   ]);
-  caution(page, picture.x, below + 2, picture.width, 'Two lift a large frame.');
+  caution(page, picture.x, below + 2, picture.width, cautionOf(setting, 'lift'));
   yield;
   yield* trueSizePages(setting, {
-    name: 'Taping drawing',
-    say: 'Lay it under the screen, printed side up.',
+    name: say('setUpPages.tapingDrawing'),
+    says: say('setUpPages.underScreen'),
     extent: {
       minX: taping.aperture.xMm - 12,
       minY: taping.aperture.yMm - 12,
@@ -124,7 +111,7 @@ export function* setUpPages(setting: Setting): Pages {
       sheet.line(cx, cy - 15, cx, cy + 15, 0.2);
       for (const share of [0.25, 0.75]) {
         const [x, y] = at(taping.aperture.xMm + taping.aperture.widthMm * share, taping.aperture.yMm - 3);
-        sheet.text(x, y, 'top — tape outside the thick line', { size: 9, weight: 'semibold', align: 'centre', turned: placing.turned });
+        sheet.text(x, y, setting.say('setUpPages.tapeOutside'), { size: 9, weight: 'semibold', align: 'centre', turned: placing.turned });
       }
     },
   });

@@ -1,14 +1,14 @@
 import type { JobBundle } from '../../core/job/index.ts';
 import type { Plan } from '../../core/plan/index.ts';
-import type { Said } from '../../core/problem.ts';
-import { say, tellSaid, type Key, type Reader, type ValuesOf } from '../../words/index.ts';
-import { sayLength, saySize, type LengthUnits } from '../../core/units/index.ts';
+import { figure, length, lengths, listed, mass, say, time, type Quantity, type Saying } from '../../words/index.ts';
+import type { LengthUnits } from '../../core/units/index.ts';
 import { cutLinesOf, type CutLines } from '../cut-lines.ts';
 import type { Book } from '../pdf/book.ts';
 import type { Page } from '../pdf/page.ts';
 import { pictureOf, type Picture } from '../pdf/picture.ts';
 import type { TextStyle } from '../pdf/type.ts';
 import { smallProof } from '../proof.ts';
+import { voiceOf, type Voice } from '../voice.ts';
 
 export type PlannedLayer = Plan['layers'][number];
 export type PlannedPaper = Plan['papers'][number];
@@ -16,18 +16,12 @@ export type PlannedPaper = Plan['papers'][number];
 /** Pages in the making: rests after each, so that work can be stopped and the screen stays alive. */
 export type Pages = Generator<undefined, void>;
 
-/** Everything that a page is made from. */
-export interface Setting {
+/** Everything that a page is made from, and the voice it speaks with. */
+export interface Setting extends Voice {
   readonly book: Book;
   readonly bundle: JobBundle;
   readonly plan: Plan;
   readonly units: LengthUnits;
-  /** Whose language and units the pages speak. */
-  readonly reader: Reader;
-  /** What core said, as text for the page. */
-  tell(said: Said): string;
-  /** What a page says itself, by key. */
-  say<K extends Key>(key: K, ...values: ValuesOf<K> extends undefined ? [] : [ValuesOf<K>]): string;
   /** What the printer cannot reach, all round. */
   readonly marginMm: number;
   /** A date to print, or blank. */
@@ -43,7 +37,7 @@ export interface Setting {
 }
 
 /** What a drawing at true size is printed with. */
-export type TrueSizeSetting = Pick<Setting, 'book' | 'plan' | 'units' | 'reader' | 'tell' | 'say' | 'marginMm' | 'bare'>;
+export type TrueSizeSetting = Pick<Setting, 'book' | 'plan' | 'units' | keyof Voice | 'marginMm' | 'bare'>;
 
 /** Five sizes and no more: read at arm's length, at the press, in bad light. */
 export const type = {
@@ -106,7 +100,10 @@ export function writeFeet(setting: Setting): void {
   book.pages.forEach((page, i) => {
     const y = page.heightMm - marginMm - 1.5;
     if (!setting.bare.has(page)) page.fit(marginMm + spineMm + spineGapMm, y, 120, plan.job.title, { size: 8 });
-    page.text(page.widthMm - marginMm - 2, y, `${i + 1} of ${book.pages.length}`, { size: 8, align: 'right' });
+    page.text(page.widthMm - marginMm - 2, y, setting.say('packet.pageOf', { page: i + 1, pages: book.pages.length }), {
+      size: 8,
+      align: 'right',
+    });
   });
 }
 
@@ -131,13 +128,8 @@ export function beginStep(setting: Setting, step: number, title: string, what: s
   setting.steps.push({ step, title, what, firstPage: setting.book.pages.length + 1 });
 }
 
-/** The voice of a page: a reader, and ways to say and tell for them. */
-export function voiceOf(reader: Reader): Pick<Setting, 'reader' | 'tell' | 'say'> {
-  return { reader, tell: (said) => tellSaid(said, reader), say: (key, ...values) => tellSaid(say(key, ...values), reader) };
-}
-
 export function newSetting(
-  parts: Omit<Setting, 'proof' | 'steps' | 'units' | 'bare' | 'cutLines' | 'reader' | 'tell' | 'say'> & { readonly language: string },
+  parts: Omit<Setting, 'proof' | 'steps' | 'units' | 'bare' | 'cutLines' | keyof Voice> & { readonly language: string },
 ): Setting {
   const { plan } = parts;
   const made = new Map<string, Picture>();
@@ -166,8 +158,25 @@ export function newSetting(
   };
 }
 
-export const lengthIn = (setting: Pick<Setting, 'units'>, mm: number, digits?: number): string => sayLength(mm, setting.units, digits);
-export const sizeIn = (setting: Setting, widthMm: number, heightMm: number): string => saySize(widthMm, heightMm, setting.units);
+export const lengthIn = (voice: Pick<Voice, 'show'>, mm: number, digits?: number): string => voice.show(length(mm, digits));
+export const sizeIn = (voice: Pick<Voice, 'show'>, widthMm: number, heightMm: number): string => voice.show(lengths([widthMm, heightMm]));
+
+/** What the knife runs along: metres, or inches. */
+export function alongIn({ units }: Pick<Setting, 'units'>, metres: number, digits?: number): Saying {
+  if (units === 'in') return listed([length(metres * 1000, 0)]);
+  return say('packet.metres', { metres: figure(metres, digits ?? 2, digits !== undefined) });
+}
+
+/** A mass as somebody weighs it in (to a tenth of a gram while it is small), or about how much it is. */
+export function massIn({ units }: Pick<Setting, 'units'>, grams: number, how: 'weighed' | 'about'): Quantity & { kind: 'mass' } {
+  if (units === 'in') return mass(grams, how === 'weighed' ? 2 : 1);
+  return mass(grams, grams >= 1000 ? undefined : how === 'weighed' && grams < 20 ? 1 : 0);
+}
+
+/** How long something will take about: whole minutes, five by five from an hour on. */
+export function roughly(minutes: number): Quantity & { kind: 'time' } {
+  return time(minutes < 60 ? Math.max(1, Math.round(minutes)) : Math.round(minutes / 5) * 5);
+}
 
 /** The size a picture of the whole image takes inside a box. */
 export function fitImage(plan: Plan, widthMm: number, heightMm: number): { widthMm: number; heightMm: number; scale: number } {

@@ -12,7 +12,7 @@ export function* sheetLabelPages(setting: Setting): Pages {
     gap = 2;
   let at = 0;
   while (at < labels.length) {
-    const frame = startPage(setting, { step: 5, title: 'Labels', side: 'for sleeves and frames, not the sheet' });
+    const frame = startPage(setting, { step: 5, title: setting.say('recordPages.labels'), side: setting.say('recordPages.forSleeves') });
     const { page } = frame;
     const rows = Math.max(1, Math.floor((frame.bottom - frame.top + gap) / (high + gap)));
     const wide = (frame.width - 4) / 2;
@@ -21,14 +21,14 @@ export function* sheetLabelPages(setting: Setting): Pages {
         y = frame.top + Math.floor(i / 2) * (high + gap);
       page.rect(x, y, wide, high, { stroke: '#000000', lineMm: 0.15, dashMm: [2, 2] });
       const [title, ...rest] = lines;
-      page.fit(x + 4, y + 8, wide - 8, title, { size: 12, weight: 'bold' }, 7);
+      page.fit(x + 4, y + 8, wide - 8, setting.tell(title.text), { size: 12, weight: 'bold' }, 7);
       rest.forEach((line, k) =>
         page.fit(
           x + 4,
           y + 14.5 + k * 5.4,
           wide - 8,
-          line,
-          { size: 10, weight: line === numbers.sheets.find((s) => s.sheet.id === sheetId)?.text ? 'bold' : 'regular' },
+          setting.tell(line.text),
+          { size: 10, weight: line.what === 'mark' ? 'bold' : 'regular' },
           6.5,
         ),
       );

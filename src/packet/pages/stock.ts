@@ -1,7 +1,7 @@
 import type { PlannedStock } from '../../core/plan/index.ts';
+import { asWritten, list, name as asName, say, share } from '../../words/index.ts';
 import { column, fact } from './parts.ts';
 import { lengthIn, sizeIn, startPage, type, type Pages, type Setting } from './setting.ts';
-import { plural, timesInWords } from './words.ts';
 
 /** How the stencils lie on the stock they are cut from: one page a sheet, as it lies on the table. */
 export function* stockPages(setting: Setting): Pages {
@@ -14,7 +14,12 @@ export function* stockPages(setting: Setting): Pages {
 function stockPage(setting: Setting, sheet: PlannedStock): void {
   const { plan } = setting;
   const runs = plan.layers.filter((l) => sheet.placed.some((p) => p.layers.includes(l.id))).map((l) => l.run);
-  const frame = startPage(setting, { step: 2, title: `Stock: ${sheet.materialName}`, side: `sheet ${sheet.number}`, runs });
+  const frame = startPage(setting, {
+    step: 2,
+    title: setting.say('cutPages.stock', { material: asWritten(sheet.materialName) }),
+    side: setting.say('cutPages.oneSheet', { n: sheet.number }),
+    runs,
+  });
   const { page, top, bottom, left } = frame;
   const picture = column(frame, 0, 4),
     words = column(frame, 4, 2);
@@ -44,12 +49,15 @@ function stockPage(setting: Setting, sheet: PlannedStock): void {
     page.text(cx, cy + r * 0.5, String(placed.number), { size: r * 3.8, weight: 'bold', align: 'centre' });
   }
   let y = top;
-  y = fact(page, words.x, y, words.width, 'Sheet', sizeIn(setting, sheet.widthMm, sheet.heightMm));
-  y = fact(page, words.x, y, words.width, 'Cut like this', timesInWords(sheet.times), type.strong);
-  y = fact(page, words.x, y, words.width, 'Left over', `${Math.round(100 * (1 - sheet.usedShare))} %`, type.strong);
-  y = fact(page, words.x, y, words.width, 'Grain', sheet.grainMatters ? 'all one way' : 'does not matter', type.strong);
-  if (sheet.kerfMm > 0) y = fact(page, words.x, y, words.width, 'Machine takes', lengthIn(setting, sheet.kerfMm, 2), type.strong);
-  page.para(words.x, y, words.width, 'Thick bar: top of the stencil. Grey drops out. Shapes first, the lines between the stencils last.', {
+  y = fact(page, words.x, y, words.width, setting.say('cutPages.sheet'), sizeIn(setting, sheet.widthMm, sheet.heightMm));
+  const strong = (label: string, value: string): void => {
+    y = fact(page, words.x, y, words.width, label, value, type.strong);
+  };
+  strong(setting.say('cutPages.cutLikeThis'), setting.say('packet.times', { n: sheet.times }));
+  strong(setting.say('cutPages.leftOver'), setting.show(share(1 - sheet.usedShare, 0)));
+  strong(setting.say('cutPages.grain'), setting.say(sheet.grainMatters ? 'cutPages.allOneWay' : 'cutPages.anyWay'));
+  if (sheet.kerfMm > 0) strong(setting.say('cutPages.machineTakes'), lengthIn(setting, sheet.kerfMm, 2));
+  page.para(words.x, y, words.width, setting.say('cutPages.thickBar'), {
     ...type.small,
     weight: 'semibold',
   });
@@ -57,30 +65,22 @@ function stockPage(setting: Setting, sheet: PlannedStock): void {
   y = top + sheet.heightMm * scale + 6;
   for (const placed of sheet.placed) {
     if (y + 9 > bottom) {
-      page.para(left, y, frame.width, `and ${sheet.placed.length - placed.number + 1} more, as drawn`, type.small);
+      page.para(left, y, frame.width, setting.say('cutPages.moreAsDrawn', { n: sheet.placed.length - placed.number + 1 }), type.small);
       break;
     }
     const layer = plan.layers.find((l) => l.id === placed.layerId);
     const served = plan.layers.filter((l) => placed.layers.includes(l.id));
     page.line(left, y, frame.right, y, 0.2);
     page.text(left, y + 7, String(placed.number), { size: 16, weight: 'bold' });
-    page.fit(
-      left + 12,
-      y + 6.6,
-      frame.width * 0.55,
-      `${layer?.name ?? ''}: ${served.length > 1 ? 'runs' : 'run'} ${served.map((l) => l.run).join(' and ')}`,
-      type.strong,
-      8,
-    );
-    const way = placed.turned ? 'turned a quarter, its top to the right' : 'upright';
-    page.fit(
-      frame.right,
-      y + 6.6,
-      frame.width * 0.36,
-      served.length > 1 ? `${way}; keep ${plural(served.length - 1, 'piece')} that drops out` : way,
-      { ...type.body, align: 'right' },
-      7.5,
-    );
+    const called = asName(layer?.name ?? '');
+    const what =
+      served.length > 1
+        ? say('cutPages.placedRuns', { layer: called, runs: list(served.map((l) => l.run)) })
+        : say('cutPages.placedRun', { layer: called, run: layer?.run ?? 0 });
+    page.fit(left + 12, y + 6.6, frame.width * 0.55, setting.tell(what), type.strong, 8);
+    const way = say(placed.turned ? 'cutPages.turned' : 'cutPages.upright');
+    const lies = served.length > 1 ? say('cutPages.keepPieces', { way, n: served.length - 1 }) : way;
+    page.fit(frame.right, y + 6.6, frame.width * 0.36, setting.tell(lies), { ...type.body, align: 'right' }, 7.5);
     y += 10;
   }
 }

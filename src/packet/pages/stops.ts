@@ -1,11 +1,12 @@
+import { length, lengths, say } from '../../words/index.ts';
 import { column, fact, steps } from './parts.ts';
-import { lengthIn, sizeIn, startPage, type, type Pages, type Setting } from './setting.ts';
+import { sizeIn, startPage, type, type Pages, type Setting } from './setting.ts';
 import { trueSizePages } from './true-size.ts';
 
 /** The three stops for each size of sheet: a page of steps, then the drawing at true size. */
 export function* stopsPages(setting: Setting): Pages {
   for (const { template, names } of groups(setting)) {
-    const frame = startPage(setting, { step: 3, title: 'Stops', side: names.join(', ') });
+    const frame = startPage(setting, { step: 3, title: setting.say('setUpPages.stops'), side: names.join(', ') });
     const { page, top } = frame;
     const picture = column(frame, 0, 4),
       words = column(frame, 4, 2);
@@ -15,8 +16,11 @@ export function* stopsPages(setting: Setting): Pages {
       y = (mm: number): number => top + (mm - drawing.yMm) * scale;
     page.rect(x(sheet.xMm), y(sheet.yMm), sheet.widthMm * scale, sheet.heightMm * scale, { stroke: '#000000', lineMm: 0.4 });
     page.rect(x(image.xMm), y(image.yMm), image.widthMm * scale, image.heightMm * scale, { fill: '#e9e9e9' });
-    page.text(x(image.xMm + image.widthMm / 2), y(image.yMm + image.heightMm / 2), 'image', { ...type.body, align: 'centre' });
-    page.text(x(sheet.xMm + 6), y(sheet.yMm + 12), 'sheet', type.body);
+    page.text(x(image.xMm + image.widthMm / 2), y(image.yMm + image.heightMm / 2), setting.say('setUpPages.image'), {
+      ...type.body,
+      align: 'centre',
+    });
+    page.text(x(sheet.xMm + 6), y(sheet.yMm + 12), setting.say('setUpPages.sheet'), type.body);
     for (const stop of template.stops) {
       page.rect(x(stop.xMm), y(stop.yMm), stop.widthMm * scale, stop.heightMm * scale, { fill: '#000000' });
       page.text(x(stop.xMm + stop.widthMm / 2), y(stop.yMm + stop.heightMm / 2) + 1.4, String(stop.number), {
@@ -26,14 +30,14 @@ export function* stopsPages(setting: Setting): Pages {
         colour: '#ffffff',
       });
     }
-    let at = fact(page, words.x, top, words.width, 'Sheet', sizeIn(setting, sheet.widthMm, sheet.heightMm));
+    let at = fact(page, words.x, top, words.width, setting.say('setUpPages.sheetSize'), sizeIn(setting, sheet.widthMm, sheet.heightMm));
     at = fact(
       page,
       words.x,
       at,
       words.width,
-      'Stops, thick',
-      `${lengthIn(setting, template.thicknessMm[0])} to ${lengthIn(setting, template.thicknessMm[1])}`,
+      setting.say('setUpPages.stopsThick'),
+      setting.show(lengths(template.thicknessMm, 'to')),
       type.strong,
     );
     fact(
@@ -41,15 +45,24 @@ export function* stopsPages(setting: Setting): Pages {
       words.x,
       at,
       words.width,
-      'Image from the stops’ corner',
-      `${lengthIn(setting, Math.abs(template.cornerMm[0] - image.xMm))} across, ${lengthIn(setting, Math.abs(template.cornerMm[1] - image.yMm - image.heightMm))} up`,
+      setting.say('setUpPages.imageFromCorner'),
+      setting.say('setUpPages.acrossUp', {
+        across: length(Math.abs(template.cornerMm[0] - image.xMm)),
+        up: length(Math.abs(template.cornerMm[1] - image.yMm - image.heightMm)),
+      }),
       type.strong,
     );
-    steps(page, picture.x, top + drawing.heightMm * scale + 8, picture.width, template.steps);
+    steps(
+      page,
+      picture.x,
+      top + drawing.heightMm * scale + 8,
+      picture.width,
+      template.steps.map((one) => setting.tell(one)),
+    );
     yield;
     yield* trueSizePages(setting, {
-      name: `stops for ${sizeIn(setting, sheet.widthMm, sheet.heightMm)}`,
-      say: 'Printed side up, on the board, under the screen.',
+      name: say('setUpPages.stopsFor', { sheet: lengths([sheet.widthMm, sheet.heightMm]) }),
+      says: say('setUpPages.onTheBoard'),
       extent: {
         minX: drawing.xMm - 1,
         minY: drawing.yMm - 1,

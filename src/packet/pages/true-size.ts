@@ -1,7 +1,8 @@
 import type { Box } from '../../core/form/index.ts';
 import type { Page, Placing } from '../pdf/page.ts';
 import { seams, tile, type Tile, type Tiling } from '../tiles.ts';
-import { lengthIn, type, type Pages, type TrueSizeSetting } from './setting.ts';
+import { figure, length, name as asName, type Saying } from '../../words/index.ts';
+import { type, type Pages, type TrueSizeSetting } from './setting.ts';
 
 /** Height kept free at the foot of a true-size sheet for its name and the check line. */
 const footMm = 17;
@@ -13,9 +14,9 @@ export interface TrueSize {
   draw(page: Page, placing: Placing, at: (x: number, y: number) => [number, number]): void;
   readonly extent: Box;
   /** `Urchin: run 5, window`. */
-  readonly name: string;
+  readonly name: Saying;
   /** One short sentence for each sheet. */
-  readonly say: string;
+  readonly says: Saying;
 }
 
 export function tilingOf(setting: TrueSizeSetting, extent: Box): Tiling {
@@ -107,13 +108,22 @@ function foot(setting: TrueSizeSetting, page: Page, drawing: TrueSize, tiling: T
   if (many) page.text(marginMm, y + 2.2, sheet.name, { size: 22, weight: 'bold' });
   const words = marginMm + (many ? 15 : 0);
   const line = right - checkLineMm - 1;
-  page.fit(words, y - 1.2, line - words - 4, `${setting.plan.job.title}: ${drawing.name}`, type.strong, 7.5);
-  page.fit(words, y + 3.2, line - words - 4, drawing.say, { size: 8.5 }, 6.5);
+  page.fit(
+    words,
+    y - 1.2,
+    line - words - 4,
+    setting.say('packet.titled', { title: asName(setting.plan.job.title), drawing: drawing.name }),
+    type.strong,
+    7.5,
+  );
+  page.fit(words, y + 3.2, line - words - 4, setting.tell(drawing.says), { size: 8.5 }, 6.5);
   checkLine(
     page,
     line,
     y,
-    `${checkLineMm} mm${units === 'in' ? ` = ${lengthIn(setting, checkLineMm)}` : ''} on the ruler? If not, print again at 100 %.`,
+    units === 'in'
+      ? setting.say('packet.onRulerInches', { millimetres: figure(checkLineMm), line: length(checkLineMm) })
+      : setting.say('packet.onRuler', { line: length(checkLineMm) }),
   );
 }
 

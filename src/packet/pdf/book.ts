@@ -4,7 +4,7 @@ import { quietTask, type Task } from '../../core/task.ts';
 import { newPage, type Page } from './page.ts';
 import { pointsPerMm } from './numbers.ts';
 import type { Picture } from './picture.ts';
-import type { Faces, Inches, Speech, Weight } from './type.ts';
+import type { Faces, Weight } from './type.ts';
 
 /** A whole PDF in the making: pages in order, fonts and pictures shared between them. */
 export interface Book {
@@ -23,8 +23,8 @@ export interface FontFiles {
   readonly bold: Uint8Array;
 }
 
-/** @param fonts TrueType files; only the letters used end up in the PDF. @param speech another language than English @param inches lengths of core's sentences in inches */
-export async function openBook(fonts: FontFiles, widthMm: number, heightMm: number, speech?: Speech, inches?: Inches): Promise<Book> {
+/** @param fonts TrueType files; only the letters used end up in the PDF. @param language of the pages, for whoever has them read aloud */
+export async function openBook(fonts: FontFiles, widthMm: number, heightMm: number, language: string): Promise<Book> {
   const file = await PDFDocument.create({ updateMetadata: false });
   file.registerFontkit(fontkit);
   // No ligatures: figures and words in tables must be found again when the text is searched or copied.
@@ -35,7 +35,7 @@ export async function openBook(fonts: FontFiles, widthMm: number, heightMm: numb
       subset: true,
       features: { liga: false, kern: true },
     });
-  const faces: Faces = { regular: await embed('regular'), semibold: await embed('semibold'), bold: await embed('bold'), speech, inches };
+  const faces: Faces = { regular: await embed('regular'), semibold: await embed('semibold'), bold: await embed('bold') };
   const pages: Page[] = [];
   return {
     widthMm,
@@ -62,7 +62,7 @@ export async function openBook(fonts: FontFiles, widthMm: number, heightMm: numb
       }
       file.setTitle(title, { showInWindowTitleBar: true });
       file.setAuthor(author);
-      file.setLanguage(speech?.language ?? 'en');
+      file.setLanguage(language);
       return file.save({ useObjectStreams: true, addDefaultPage: false });
     },
   };

@@ -2,7 +2,7 @@ import type { Box, Region, Segment } from '../../core/form/index.ts';
 import type { Picture } from './picture.ts';
 import { pointsPerMm, say } from './numbers.ts';
 import { outline } from './outline.ts';
-import { capHeight, descent, fitted, printable, textWidthMm, told, wrap, type Faces, type TextStyle } from './type.ts';
+import { capHeight, descent, fitted, printable, textWidthMm, wrap, type Faces, type TextStyle } from './type.ts';
 
 export interface Paint {
   /** #rrggbb */
@@ -120,16 +120,16 @@ export function newPage(faces: Faces, widthMm: number, heightMm: number): Page {
     operators,
     floorMm: heightMm,
     reach: () => reach,
-    text: (xMm, yMm, text, style) => set(xMm, yMm, told(faces, text), style),
+    text: set,
     fit(xMm, yMm, width, text, style, least) {
-      const fit = fitted(faces, told(faces, text), width, style, least);
+      const fit = fitted(faces, text, width, style, least);
       set(xMm, yMm, fit.text, fit.style);
     },
     para(xMm, yMm, width, text, style) {
       const sizeMm = style.size / pointsPerMm;
       const step = sizeMm * (style.leading ?? 1.36);
       const x = style.align === 'right' ? xMm + width : style.align === 'centre' ? xMm + width / 2 : xMm;
-      const lines = wrap(faces, printableLines(faces, told(faces, text)), width, style);
+      const lines = wrap(faces, printableLines(faces, text), width, style);
       const room = Math.max(0, Math.floor((page.floorMm - yMm - (capHeight + descent) * sizeMm) / step + 1e-6) + 1);
       const shown = lines.slice(0, room);
       if (shown.length < lines.length && shown.length > 0)

@@ -1,5 +1,4 @@
 import type { PDFFont } from '@cantoo/pdf-lib';
-import { textInInches } from '../../core/units/index.ts';
 
 export type Weight = 'regular' | 'semibold' | 'bold';
 export type Align = 'left' | 'centre' | 'right';
@@ -17,32 +16,7 @@ export interface TextStyle {
   readonly turned?: boolean;
 }
 
-/** Another language than English, which pages are written in: its short name, and how a text of theirs or of core's is said in it. */
-export interface Speech {
-  readonly language: string;
-  /** What stands between a whole number and its fraction; a point without. */
-  readonly decimal?: string;
-  told(text: string): string;
-}
-
-/** Lengths in inches. `written`: texts of the printmaker's own, which stay as they are. */
-export interface Inches {
-  readonly written: readonly string[];
-}
-
-export type Faces = Readonly<Record<Weight, PDFFont>> & { readonly speech?: Speech; readonly inches?: Inches };
-
-/** A text as it will stand on the page. */
-export function told(faces: Faces, text: string): string {
-  const { speech, inches } = faces;
-  const said = speech
-    ? text
-        .split('\n')
-        .map((line) => speech.told(line))
-        .join('\n')
-    : text;
-  return inches ? textInInches(said, { decimal: speech?.decimal, written: inches.written }) : said;
-}
+export type Faces = Readonly<Record<Weight, PDFFont>>;
 
 /** Height of a capital over its baseline, share of the size (1462 of 2048 in the fonts used). */
 export const capHeight = 0.714;

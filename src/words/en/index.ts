@@ -8,14 +8,23 @@ import { recipes } from './core/recipes.ts';
 import { image } from './core/image.ts';
 import { form } from './core/form.ts';
 import { stencil } from './core/stencil.ts';
-import { print } from './core/print.ts';
 import { separate } from './core/separate.ts';
 import { press } from './core/press.ts';
+import { register } from './core/register.ts';
 import { edition } from './core/edition.ts';
+import { day } from './core/day.ts';
+import { record } from './core/record.ts';
 import { job } from './core/job.ts';
+import { where } from './core/where.ts';
 import { plan } from './core/plan.ts';
 import { asks } from './core/asks.ts';
+import { engine } from './core/engine.ts';
 import { packet } from './packet/packet.ts';
+import { cards } from './packet/cards.ts';
+import { cutPages } from './packet/cut-pages.ts';
+import { setUpPages } from './packet/set-up-pages.ts';
+import { recordPages } from './packet/record-pages.ts';
+import { handoutPages } from './packet/handout-pages.ts';
 import { cli } from './cli/cli.ts';
 
 /** English. It sets the keys, and the values of each, that every other language must have. `bench`: words of the page alone. */
@@ -30,13 +39,22 @@ export const en = {
   image,
   form,
   stencil,
-  print,
   separate,
   press,
+  register,
   edition,
+  day,
+  record,
   job,
+  where,
   plan,
   asks,
+  engine,
   packet,
+  cards,
+  cutPages,
+  setUpPages,
+  recordPages,
+  handoutPages,
   cli,
 };

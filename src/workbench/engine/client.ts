@@ -1,15 +1,16 @@
 import { Cancelled } from '../../core/task.ts';
+import { say, type Saying } from '../../words/index.ts';
 import { openLine } from './line.ts';
 import type { Answer, Ask, FromWorker, Question } from './protocol.ts';
 
 export interface AskOptions {
   readonly signal?: AbortSignal;
-  readonly onProgress?: (share: number, note: string | undefined) => void;
+  readonly onProgress?: (share: number, note: Saying | undefined) => void;
 }
 
 /** The page's end of the line to the worker. */
 export interface WorkerClient {
-  /** Throws `ProblemError` with what the printmaker can mend, `Cancelled` when stopped. */
+  /** Throws `ProblemError` with what went wrong, `Cancelled` when stopped. */
   ask<Q extends Question>(question: Q, ask: Ask<Q>, options?: AskOptions): Promise<Answer<Q>>;
   /** Called when the worker had to be started anew: it has forgotten everything. */
   onRestart(listener: () => void): void;
@@ -17,10 +18,8 @@ export interface WorkerClient {
 
 export function createClient(start: () => Worker): WorkerClient {
   const restarted = new Set<() => void>();
-  const line = openLine<FromWorker & { readonly kind: 'progress' }>(
-    start,
-    'The part of Laydown that works things out stopped and was started again.',
-    () => restarted.forEach((listener) => listener()),
+  const line = openLine<FromWorker & { readonly kind: 'progress' }>(start, say('engine.workerLost'), () =>
+    restarted.forEach((listener) => listener()),
   );
   return {
     async ask(question, ask, options = {}) {

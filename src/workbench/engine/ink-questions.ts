@@ -13,6 +13,7 @@ import type {
 } from '../../core/asks/index.ts';
 import type { Batch } from '../../core/ink/index.ts';
 import type { Problem } from '../../core/problem.ts';
+import type { Saying } from '../../words/index.ts';
 
 /** What the ink station asks the worker. All of it is about the job planned last. */
 export interface InkQuestions {
@@ -32,7 +33,7 @@ export interface InkQuestions {
       readonly paperLab?: Lab;
       readonly greyLab?: Lab;
     };
-    answer: { readonly ink: JobInk } & ReadPatches;
+    answer: { readonly ink: JobInk; readonly problems: readonly Problem[] };
   };
   /** A photograph whose paper, grey card and patches were marked by hand. */
   readonly markedPhoto: {
@@ -44,7 +45,7 @@ export interface InkQuestions {
       readonly paperLab?: Lab;
       readonly patches: readonly { readonly name: string; readonly quad: Quad }[];
     };
-    answer: ReadPatches;
+    answer: ReadPatches & { readonly paper: Reading };
   };
   readonly recipe: { ask: RecipeQuestion; answer: ShownRecipes };
   readonly orders: { ask: OrdersAsk; answer: OrdersAnswer };
@@ -73,7 +74,7 @@ export interface InkQuestions {
   };
   readonly partsOf: {
     ask: { readonly layer: string };
-    answer: readonly { readonly inkId: string; readonly name: string; readonly share: number }[];
+    answer: readonly { readonly inkId: string; readonly name: Saying; readonly share: number }[];
   };
   readonly drawdowns: { ask: { readonly titles: readonly string[]; readonly language?: string }; answer: Uint8Array };
   /** Reads a shelf's file and puts it onto `mine`; or a job's inks onto it; or only shows what is there. */
@@ -101,7 +102,7 @@ export interface ReadPatches {
 export interface ShownRecipes {
   readonly recipes: readonly (Recipe & { readonly srgb: string })[];
   readonly best: number;
-  readonly why: readonly string[];
+  readonly why: readonly Saying[];
   readonly wantedSrgb: string;
   readonly problems: readonly Problem[];
 }

@@ -1,9 +1,12 @@
 import { expect, test } from 'vitest';
+import { refusalOfAsync } from '../../../test/said.ts';
 import { ProblemError, problem } from '../../core/problem.ts';
 import { Cancelled } from '../../core/task.ts';
+import { say } from '../../words/index.ts';
+import { faultsOf } from './faults.ts';
 import { openLine } from './line.ts';
 
-/** A worker that says only what it is told to say. */
+/** A worker that says only what the test puts in its mouth. */
 class Puppet {
   readonly heard: { id: number; question: string }[] = [];
   ended = false;
@@ -32,7 +35,7 @@ function opened(): {
   let lost = 0;
   const line = openLine<{ id: number; kind: 'progress'; share: number }>(
     () => (workers.push(new Puppet()), workers[workers.length - 1] as unknown as Worker),
-    'It stopped and was started again.',
+    say('engine.workerLost'),
     () => {
       lost++;
     },
@@ -58,7 +61,7 @@ test('each answer comes to the one who asked, whatever the order, and news on th
   expect(shares).toEqual([0.5]);
 });
 
-test('what can be mended, what can not and what was stopped are told apart', async () => {
+test('what can be mended, what nobody foresaw and what was stopped are three things', async () => {
   const {
     line,
     workers: [worker],
@@ -67,19 +70,20 @@ test('what can be mended, what can not and what was stopped are told apart', asy
   asked[2].stop();
   const [a, b, c, stop] = worker.heard;
   expect(stop).toEqual({ id: c.id, question: 'stop' });
-  worker.say({ id: a.id, kind: 'failed', message: '', problems: [problem('error', 'x', 'here', 'Wrong.', 'Mend it.')] });
-  worker.say({ id: b.id, kind: 'failed', message: 'out of memory', problems: [] });
+  const open = problem('error', 'layer-open', 'layers[#sky].ink', say('asks.openNothingToMix'), say('asks.chooseInk'));
+  worker.say({ id: a.id, kind: 'failed', problems: [open] });
+  worker.say({ id: b.id, kind: 'failed', problems: faultsOf(new Error('out of memory')) });
   worker.say({ id: c.id, kind: 'stopped' });
-  await expect(asked[0].answer).rejects.toBeInstanceOf(ProblemError);
-  await expect(asked[1].answer).rejects.toThrow('out of memory');
+  await expect(asked[0].answer).rejects.toEqual(new ProblemError([open]));
+  expect(await refusalOfAsync(() => asked[1].answer)).toMatch(/^the Workbench: Something went wrong .* out of memory$/);
   await expect(asked[2].answer).rejects.toBeInstanceOf(Cancelled);
 });
 
-test('a worker that falls over is started again; whoever waited is told, and the next question goes to the new one', async () => {
+test('a worker that falls over is started again; whoever waited learns of it, and the next question goes to the new one', async () => {
   const { line, workers, lost } = opened();
   const waiting = line.ask('plan', {}, () => undefined).answer;
   workers[0].fall();
-  await expect(waiting).rejects.toThrow('It stopped and was started again.');
+  expect(await refusalOfAsync(() => waiting)).toContain('stopped and was started again');
   expect([workers.length, workers[0].ended, lost()]).toEqual([2, true, 1]);
   const next = line.ask('plan', {}, () => undefined).answer;
   workers[1].say({ id: workers[1].heard[0].id, kind: 'answer', answer: 'again' });

@@ -1,11 +1,12 @@
-import { ProblemError, type Problem } from '../../core/problem.ts';
+import { problem, ProblemError, type Problem } from '../../core/problem.ts';
 import { Cancelled } from '../../core/task.ts';
+import { say, type Saying } from '../../words/index.ts';
 
 /** What ends a question, whatever the worker. */
 type End =
   | { readonly id: number; readonly kind: 'answer'; readonly answer: unknown }
   | { readonly id: number; readonly kind: 'stopped' }
-  | { readonly id: number; readonly kind: 'failed'; readonly message: string; readonly problems: readonly Problem[] };
+  | { readonly id: number; readonly kind: 'failed'; readonly problems: readonly Problem[] };
 
 interface Waiting<News> {
   readonly onNews: (news: News) => void;
@@ -15,14 +16,14 @@ interface Waiting<News> {
 
 /** The page's end of the line to a worker: numbers the questions and brings each answer to the one who asked. */
 export interface Line<News> {
-  /** Answered with what the protocol promises. Throws `ProblemError` with what the printmaker can mend, `Cancelled` when stopped. `stop` tells the worker; what comes of it is the worker's. */
+  /** Answered with what the protocol promises. Throws `ProblemError` with what went wrong, `Cancelled` when stopped. `stop` reaches the worker; what comes of it is the worker's. */
   ask(question: string, ask: unknown, onNews: (news: News) => void): { readonly answer: Promise<never>; stop(): void };
 }
 
-/** A worker that falls over is started again and has forgotten everything: all who wait are told `lostText`, then `onLost` is called. */
+/** A worker that falls over is started again and has forgotten everything: all who wait get `lost` as a `ProblemError`, then `onLost` is called. */
 export function openLine<News extends { readonly id: number; readonly kind: string }>(
   start: () => Worker,
-  lostText: string,
+  lost: Saying,
   onLost: () => void,
 ): Line<News> {
   const waiting = new Map<number, Waiting<News>>();
@@ -35,10 +36,11 @@ export function openLine<News extends { readonly id: number; readonly kind: stri
     fresh.onerror = (event) => {
       event.preventDefault();
       fresh.terminate();
-      const lost = [...waiting.values()];
+      const left = [...waiting.values()];
       waiting.clear();
       worker = open();
-      for (const { reject } of lost) reject(new Error(lostText));
+      const fault = problem('error', 'worker-lost', say('where.workbench'), lost, say('engine.tryAgain'));
+      for (const { reject } of left) reject(new ProblemError([fault]));
       onLost();
     };
     return fresh;
@@ -51,7 +53,7 @@ export function openLine<News extends { readonly id: number; readonly kind: stri
     waiting.delete(message.id);
     if (message.kind === 'answer') asked.resolve(message.answer as never);
     else if (message.kind === 'stopped') asked.reject(new Cancelled());
-    else asked.reject(message.problems.length > 0 ? new ProblemError(message.problems) : new Error(message.message));
+    else asked.reject(new ProblemError(message.problems));
   }
 
   return {

@@ -1,7 +1,8 @@
 import jpegUrl from '@jsquash/jpeg/codec/dec/mozjpeg_dec.wasm?url';
 import webpUrl from '@jsquash/webp/codec/dec/webp_dec.wasm?url';
-import profilesUrl from 'lcms-wasm/dist/lcms.wasm?url';
+import profilesUrl from '../../core/image/lcms/lcms.wasm?url';
 import { preparePictures } from '../../core/separate/index.ts';
+import { fetchPart } from './fetch-part.ts';
 
 let ready: Promise<void> | undefined;
 
@@ -15,11 +16,7 @@ export function picturesReady(): Promise<void> {
 }
 
 async function load(): Promise<void> {
-  const compiled = async (url: string): Promise<WebAssembly.Module> => {
-    const response = await fetch(url);
-    if (!response.ok) throw new Error(`A part of Laydown is missing (${response.status}). Load the page again.`);
-    return WebAssembly.compile(await response.arrayBuffer());
-  };
+  const compiled = async (url: string): Promise<WebAssembly.Module> => WebAssembly.compile(await fetchPart(url));
   const [jpeg, webp, profiles] = await Promise.all([jpegUrl, webpUrl, profilesUrl].map(compiled));
   await preparePictures({ jpeg, webp, profiles });
 }

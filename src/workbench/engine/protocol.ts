@@ -2,6 +2,7 @@ import type { Job } from '../../core/job/index.ts';
 import type { Plan, PlannedLayer, PlannedPaper } from '../../core/plan/index.ts';
 import type { Codes } from '../../core/print/index.ts';
 import type { Problem } from '../../core/problem.ts';
+import type { Saying } from '../../words/index.ts';
 import type { StockFormat } from '../../packet/index.ts';
 import type { InkQuestions } from './ink-questions.ts';
 import type { Parcel } from './parcel.ts';
@@ -22,7 +23,6 @@ export interface OpenedJob {
 export interface MadeFile {
   readonly path: string;
   readonly bytes: Uint8Array;
-  readonly what: string;
 }
 
 /**
@@ -63,7 +63,7 @@ export interface Questions extends InkQuestions {
     answer: { readonly fromMm: readonly [number, number]; readonly toMm: readonly [number, number] };
   };
   /** The cut sheet of one stencil; refused when it does not hold. */
-  readonly cutFile: { ask: { readonly layerId: string; readonly format: 'svg' | 'dxf' }; answer: MadeFile };
+  readonly cutFile: { ask: { readonly layerId: string; readonly format: 'svg' | 'dxf'; readonly language?: string }; answer: MadeFile };
   /** A sheet of stock (`plan.stock`, by its number) with the stencils laid on it, at true size (in parts for `a4` and `letter`, said in `language`); refused when one does not hold. */
   readonly stockFile: { ask: { readonly number: number; readonly format: StockFormat; readonly language?: string }; answer: MadeFile };
   /** The Plan of another version, worked out beside the one on the bench. */
@@ -124,7 +124,6 @@ export type ToWorker =
 /** Worker → page. */
 export type FromWorker =
   | { readonly id: number; readonly kind: 'answer'; readonly answer: Answer<Question> }
-  | { readonly id: number; readonly kind: 'progress'; readonly share: number; readonly note?: string }
+  | { readonly id: number; readonly kind: 'progress'; readonly share: number; readonly note?: Saying }
   | { readonly id: number; readonly kind: 'stopped' }
-  /** `problems` when the printmaker can mend it; else only what happened. */
-  | { readonly id: number; readonly kind: 'failed'; readonly message: string; readonly problems: readonly Problem[] };
+  | { readonly id: number; readonly kind: 'failed'; readonly problems: readonly Problem[] };

@@ -1,8 +1,10 @@
-import { ProblemError } from '../../core/problem.ts';
+import { settleProblems } from '../../core/job/index.ts';
+import type { Problem } from '../../core/problem.ts';
 import { Cancelled, type Task } from '../../core/task.ts';
 import { answers, createRoom } from './answers/index.ts';
+import { faultsOf } from './faults.ts';
 import { picturesReady } from './pictures.ts';
-import type { FromWorker, ToWorker } from './protocol.ts';
+import type { FromWorker, Question, ToWorker } from './protocol.ts';
 
 /** The one worker: owns the planner, answers what the page asks (protocol.ts), one question after the other. */
 const scope = self as unknown as DedicatedWorkerGlobalScope;
@@ -55,14 +57,16 @@ async function respond(message: Exclude<ToWorker, { question: 'stop' }>): Promis
     send({ id, kind: 'answer', answer }, transfer);
   } catch (error) {
     if (error instanceof Cancelled) send({ id, kind: 'stopped' });
-    else
-      send({
-        id,
-        kind: 'failed',
-        message: error instanceof Error ? error.message : String(error),
-        problems: error instanceof ProblemError ? error.problems : [],
-      });
+    else send({ id, kind: 'failed', problems: placed(faultsOf(error), question) });
   } finally {
     stopped.delete(id);
   }
+}
+
+/** Questions about another job than the one on the bench. */
+const ofOthers: readonly Question[] = ['openJob', 'saveJob', 'otherPlan'];
+
+/** The problems with their places as the job on the bench calls them: the ink of run 1 (Sky). */
+function placed(problems: readonly Problem[], question: Question): readonly Problem[] {
+  return room.last && !ofOthers.includes(question) ? settleProblems(problems, room.last.job) : problems;
 }

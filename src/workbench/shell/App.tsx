@@ -7,12 +7,14 @@ import type { Offline } from '../engine/offline/install.ts';
 import { stations } from '../stations/index.ts';
 import { CompareView } from './compare/CompareView.tsx';
 import { ProblemList } from '../ui/ProblemList.tsx';
-import { words } from '../store/words.ts';
+import { followed } from '../store/leads.ts';
+import { told, words } from '../store/words.ts';
 import { createPrinting, openJob } from './actions.ts';
 import { Drawer, type DrawerName } from './Drawer.tsx';
 import { EmptyBench } from './EmptyBench.tsx';
 import { Tour } from './Guide.tsx';
 import { Header } from './Header.tsx';
+import { showThing } from './next-step.ts';
 
 export interface ShellProps {
   readonly bench: Bench;
@@ -46,6 +48,13 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
     scrollTo(0, 0);
     drawer.value = null;
   }, [station.value]);
+  const lead = followed.value;
+  useEffect(() => {
+    if (!lead) return;
+    drawer.value = null;
+    // The station is drawn by then.
+    setTimeout(() => showThing(lead));
+  }, [lead]);
   const current = stations.find((s) => s.id === station.value) ?? stations.find((s) => s.id === 'laydown') ?? stations[0];
   const comparing = station.value === 'compare';
   const refused = bench.refused.value;
@@ -100,7 +109,7 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
       )}
       {bench.failure.value !== null && (
         <p class="notice" role="alert">
-          {w.wentWrong} {bench.failure.value}
+          {bench.failure.value.map((p) => `${told(p.message)} ${told(p.advice)}`).join(' ')}
         </p>
       )}
       {job && (

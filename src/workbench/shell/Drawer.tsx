@@ -48,7 +48,7 @@ export function Drawer({ bench, keeping, keeper, offline, name, printing }: Prop
         />
       )}
       {open === 'versions' && <Versions bench={bench} keeping={keeping} keeper={keeper} offline={offline} />}
-      {open === 'problems' && <ProblemList problems={bench.plan.value?.problems ?? []} units={bench.job.value?.units} />}
+      {open === 'problems' && <ProblemList problems={bench.plan.value?.problems ?? []} />}
       {open === 'glossary' && <Glossary />}
       {open === 'print' && <PrintChoices bench={bench} printing={printing} />}
       <button

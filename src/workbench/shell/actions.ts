@@ -9,6 +9,7 @@ import { download, openFile, openFiles, openFolder, saveJob } from '../store/fil
 import type { Keeper } from '../store/keep.ts';
 import type { Keeping } from '../store/keeping.ts';
 import { putOn, stepAside } from '../store/start.ts';
+import { faultsOf } from '../engine/faults.ts';
 import { language, words } from '../store/words.ts';
 import type { MadeFile, OpenedJob } from '../engine/protocol.ts';
 
@@ -19,11 +20,7 @@ export async function attempt(bench: Bench, work: () => Promise<void>): Promise<
     await work();
   } catch (error) {
     if (error instanceof Cancelled) return bench.announce(words().shell.stoppedPrinting);
-    bench.refuse(
-      error instanceof ProblemError
-        ? error.problems
-        : [problem('error', 'went-wrong', 'Laydown', words().shell.wentWrong, error instanceof Error ? error.message : String(error))],
-    );
+    bench.refuse(faultsOf(error));
   }
 }
 

@@ -4,6 +4,7 @@ import { allPulled } from '../stations/press/pulling/queue.ts';
 import { making } from '../stations/picture/state.ts';
 import type { Station } from '../stations/station.ts';
 import type { Bench } from '../store/bench.ts';
+import type { Lead } from '../../core/problem.ts';
 import { words } from '../store/words.ts';
 
 export type NextStep =
@@ -53,13 +54,25 @@ export function showPlace(): void {
   for (const selector of places) {
     const place = document.querySelector(`main ${selector}`)?.closest<HTMLElement>('button, input, select, a');
     if (!place) continue;
-    const seen = place.closest<HTMLElement>('label') ?? place;
     place.focus({ preventScroll: true });
-    seen.scrollIntoView({ block: 'center' });
-    seen.dataset.here = '';
-    setTimeout(() => {
-      delete seen.dataset.here;
-    }, shownMs);
+    bringIntoSight(place.closest<HTMLElement>('label') ?? place);
     return;
   }
+}
+
+/** At the station that a problem leads to: the thing it is about comes into sight, where there is one to see, and the keys go on from here. */
+export function showThing({ id }: Lead): void {
+  document.getElementById('station')?.focus({ preventScroll: true });
+  if (id === undefined) return;
+  const of = CSS.escape(id);
+  const thing = document.querySelector<HTMLElement>(`main :is([data-layer="${of}"], [data-ink="${of}"], [data-paper="${of}"])`);
+  if (thing) bringIntoSight(thing);
+}
+
+function bringIntoSight(seen: HTMLElement): void {
+  seen.scrollIntoView({ block: 'center' });
+  seen.dataset.here = '';
+  setTimeout(() => {
+    delete seen.dataset.here;
+  }, shownMs);
 }

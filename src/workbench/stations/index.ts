@@ -7,6 +7,7 @@ import { pictureStation } from './picture/index.ts';
 import { pressStation } from './press/setup/index.ts';
 import { pressPageStation } from './press/pulling/index.ts';
 import { stencilStation } from './stencils/index.ts';
+import { leadsTo } from '../store/leads.ts';
 import type { Station } from './station.ts';
 
 /** Stations in the order of the work, left to right: one line each. */
@@ -21,3 +22,5 @@ export const stations: readonly Station[] = [
   pressPageStation,
   editionStation,
 ];
+
+for (const { id, lookAt } of stations) if (lookAt) leadsTo(id, lookAt);

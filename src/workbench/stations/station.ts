@@ -1,4 +1,5 @@
 import type { ComponentType } from 'preact';
+import type { BenchStation, Lead } from '../../core/problem.ts';
 import type { Bench } from '../store/bench.ts';
 
 export interface StationProps {
@@ -8,9 +9,11 @@ export interface StationProps {
 /** One station of the bench: a folder in stations/, a line in stations/index.ts. */
 export interface Station {
   /** Used in the address: #laydown. */
-  readonly id: string;
+  readonly id: BenchStation;
   title(): string;
   /** What it still needs (null: nothing) and what it already knows; shown under its name. Read from signals, so it keeps itself current. */
   state(bench: Bench): { readonly needs: string | null; readonly knows: string };
+  /** Lays open the part and takes in hand the thing that a problem leads to. */
+  lookAt?(lead: Lead): void;
   readonly View: ComponentType<StationProps>;
 }

@@ -5,6 +5,7 @@ import { language, sayStep, step, units, words, type Step } from './words.ts';
 import type { AskOptions, WorkerClient } from '../engine/client.ts';
 import type { Answer, Ask, Attachments, OpenedJob, Question, ShownPaper, ShownPlan } from '../engine/protocol.ts';
 import { withTrials, type Trials } from './edits.ts';
+import { atHand } from './leads.ts';
 import { begin, everywhere, record, redo, settle, undo, type History } from './history.ts';
 import { keepPlanned } from './planning.ts';
 
@@ -15,7 +16,7 @@ export interface Bench {
   /** What follows from the job (with the inks being tried); the last good one while a new one is worked out. */
   readonly plan: ReadonlySignal<ShownPlan | null>;
   readonly working: ReadonlySignal<boolean>;
-  readonly failure: ReadonlySignal<string | null>;
+  readonly failure: ReadonlySignal<readonly Problem[] | null>;
   /** Paper that proofs are shown on. */
   readonly paper: ReadonlySignal<ShownPaper | null>;
   choosePaper(id: string): void;
@@ -66,6 +67,7 @@ export function createBench(client: WorkerClient): Bench {
   const now = computed(() => history.value?.now.state ?? null);
   effect(() => {
     units.value = now.value?.job.units ?? 'mm';
+    atHand.value = now.value?.job ?? null;
   });
   const wanted = computed(() => now.value && { job: withTrials(now.value.job, trials.value), attachments: now.value.attachments });
   const inSight = signal<string | null>(null);

@@ -1,6 +1,8 @@
 import { batch, effect, signal, untracked, type ReadonlySignal } from '@preact/signals';
 import type { Job } from '../../core/job/index.ts';
+import type { Problem } from '../../core/problem.ts';
 import { Cancelled } from '../../core/task.ts';
+import { faultsOf } from '../engine/faults.ts';
 import { createUnpacker } from '../engine/parcel.ts';
 import type { WorkerClient } from '../engine/client.ts';
 import type { Attachments, ShownPlan } from '../engine/protocol.ts';
@@ -13,7 +15,7 @@ export interface Planning {
   /** The newest Plan, or the one before it while a new one is being worked out. */
   readonly plan: ReadonlySignal<ShownPlan | null>;
   readonly working: ReadonlySignal<boolean>;
-  readonly failure: ReadonlySignal<string | null>;
+  readonly failure: ReadonlySignal<readonly Problem[] | null>;
   /** Shows a Plan kept from before until the first one is made. */
   show(kept: ShownPlan): void;
   /** Resolves when the Plan shown belongs to the newest job. */
@@ -31,7 +33,7 @@ export function keepPlanned(
 ): Planning {
   const plan = signal<ShownPlan | null>(null);
   const working = signal(false);
-  const failure = signal<string | null>(null);
+  const failure = signal<readonly Problem[] | null>(null);
   let unpacker = createUnpacker();
   let there: Attachments | null = null;
   let running: Promise<void> | null = null;
@@ -132,9 +134,9 @@ export function keepPlanned(
           if (newer && newer !== now) showQuickly(newer);
         });
       } catch (error) {
-        // A worker that fell over is started again and asked once more; a second fall is told.
+        // A worker that fell over is started again and asked once more; a second fall is shown.
         if (error instanceof Cancelled || tries++ === 0) continue;
-        failure.value = error instanceof Error ? error.message : String(error);
+        failure.value = faultsOf(error);
         done = now;
       }
     }

@@ -1,5 +1,5 @@
 import { useSignal } from '@preact/signals';
-import { sayNumber, type LengthUnits } from './units.ts';
+import { sayLength, sayNumber, type LengthUnits } from './units.ts';
 import { words } from '../store/words.ts';
 import { NumberField } from './NumberField.tsx';
 import { cardMm, leastPxPerMm, mostPxPerMm, screenScale, setScreenScale } from './screen-scale.ts';
@@ -41,7 +41,7 @@ export function Calibrate({ units }: { readonly units: LengthUnits }) {
             <span>{w.ruler}</span>
           </label>
         </fieldset>
-        <p>{by.value === 'card' ? w.cardHow : w.rulerHow(units === 'mm' ? '100\u00a0mm' : '4\u00a0in')}</p>
+        <p>{by.value === 'card' ? w.cardHow : w.rulerHow(sayLength(rulerMm, units))}</p>
         <div class="calibrate-scroll">
           {by.value === 'card' ? (
             <div class="calibrate-card" style={{ width: `${cardMm.width * pxPerMm}px`, height: `${cardMm.height * pxPerMm}px` }} />

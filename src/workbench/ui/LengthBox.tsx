@@ -1,5 +1,5 @@
 import { useId, useState } from 'preact/hooks';
-import { mmPerInch, sayLength, sayNumber, tryReadLength, type LengthUnits } from './units.ts';
+import { bareLength, bareRange, tryReadLength, type LengthUnits } from './units.ts';
 
 interface Props {
   readonly label: string;
@@ -19,7 +19,7 @@ interface Props {
 export function LengthBox({ label, mm, units, minMm, maxMm, hint, onSet, optional = false }: Props) {
   const [typed, setTyped] = useState<string | null>(null);
   const id = useId();
-  const shown = mm === null ? '' : sayLength(mm, units).replace(/\u00a0.*$/, '');
+  const shown = mm === null ? '' : bareLength(mm, units);
   const read = typed === null || typed.trim() === '' ? null : tryReadLength(typed, units);
   const value = read?.ok ? read.value : null;
   const emptied = typed !== null && typed.trim() === '';
@@ -30,7 +30,6 @@ export function LengthBox({ label, mm, units, minMm, maxMm, hint, onSet, optiona
     // What was only looked at keeps its last digits.
     if (typed !== shown) onSet(emptied ? null : value);
   };
-  const range = units === 'mm' ? [minMm, maxMm] : [minMm / mmPerInch, maxMm / mmPerInch];
   return (
     <span class="length-field">
       <label class="length-label" for={`${id}-in`}>
@@ -53,7 +52,11 @@ export function LengthBox({ label, mm, units, minMm, maxMm, hint, onSet, optiona
           }}
         />
         <span class="unit">{units}</span>
-        {wrong && <span class="field-wrong" id={id} role="alert">{`${range.map((v) => sayNumber(v, 2, false)).join('–')} ${units}`}</span>}
+        {wrong && (
+          <span class="field-wrong" id={id} role="alert">
+            {bareRange(minMm, maxMm, units)}
+          </span>
+        )}
       </span>
     </span>
   );

@@ -1,5 +1,5 @@
 import { useId, useState } from 'preact/hooks';
-import { mmPerInch, sayLength, sayNumber, tryReadLength, type LengthUnits } from './units.ts';
+import { bareLength, bareRange, tryReadLength, type LengthUnits } from './units.ts';
 
 interface Props {
   readonly label: string;
@@ -14,9 +14,7 @@ interface Props {
 export function LengthField({ label, valueMm, minMm, maxMm, units, onSet }: Props) {
   const [typed, setTyped] = useState<string | null>(null);
   const id = useId();
-  const shown = sayLength(valueMm, units, units === 'mm' ? 2 : 3)
-    .replace(/\u00a0.*$/, '')
-    .replace(/[.,]0+$|([.,]\d*[1-9])0+$/, '$1');
+  const shown = bareLength(valueMm, units, units === 'mm' ? 2 : 3);
   const read = typed === null ? null : tryReadLength(typed, units);
   const wrong = read !== null && (!read.ok || read.value < minMm || read.value > maxMm);
   const commit = (): void => {
@@ -25,7 +23,6 @@ export function LengthField({ label, valueMm, minMm, maxMm, units, onSet }: Prop
     // What was only looked at keeps its last digits.
     if (typed !== shown) onSet(read.value);
   };
-  const range = units === 'mm' ? [minMm, maxMm] : [minMm / mmPerInch, maxMm / mmPerInch];
   return (
     <span class="number-field">
       <input
@@ -43,7 +40,11 @@ export function LengthField({ label, valueMm, minMm, maxMm, units, onSet }: Prop
         }}
       />
       <span class="unit">{units}</span>
-      {wrong && <span class="field-wrong" id={id} role="alert">{`${range.map((v) => sayNumber(v, 2, false)).join('–')} ${units}`}</span>}
+      {wrong && (
+        <span class="field-wrong" id={id} role="alert">
+          {bareRange(minMm, maxMm, units)}
+        </span>
+      )}
     </span>
   );
 }

@@ -1,5 +1,4 @@
 import { useId, useState } from 'preact/hooks';
-import { inLanguage } from '../store/words.ts';
 import { readNumber, sayNumber } from './units.ts';
 
 interface Props {
@@ -42,7 +41,7 @@ export function NumberField({ label, value, min, max, digits = 0, unit, onSet }:
       <span class="unit">{unit}</span>
       {wrong && (
         <span class="field-wrong" id={id} role="alert">
-          {inLanguage(`${min}–${max}`)}
+          {`${sayNumber(min, 6, false)}–${sayNumber(max, 6, false)}`}
         </span>
       )}
     </span>

@@ -1,21 +1,31 @@
 import type { Problem } from '../../core/problem.ts';
+import { capital } from '../../words/grammar.ts';
+import { follow, placed } from '../store/leads.ts';
 import { told, words } from '../store/words.ts';
-import { inUnits } from './in-units.ts';
-import type { LengthUnits } from './units.ts';
 
-/** What is wrong or doubtful: where, what, and what to do. `units`: the job's, where it speaks of lengths. */
-export function ProblemList({ problems, units = 'mm' }: { readonly problems: readonly Problem[]; readonly units?: LengthUnits }) {
+/** What is wrong or doubtful: what, what to do, and where. Where it is mended at a station, the place leads there. */
+export function ProblemList({ problems }: { readonly problems: readonly Problem[] }) {
   return (
     <ul class="problems">
-      {problems.map((p) => (
-        <li key={`${p.code} ${p.path}`} class={`problem problem-${p.severity}`}>
+      {placed(problems).map((p, at) => (
+        <li key={`${at} ${p.code}`} class={`problem problem-${p.severity}`}>
           <b>{words().shell[p.severity]}</b>
           <span>
-            {inUnits(p.message, units)} {inUnits(p.advice, units)}
-            <small>{told(p.path)}</small>
+            {told(p.message)} {told(p.advice)}
+            <Place problem={p} />
           </span>
         </li>
       ))}
     </ul>
+  );
+}
+
+function Place({ problem: { where, lead } }: { readonly problem: Problem }) {
+  if (!where) return null;
+  if (!lead) return <small>{capital(told(where))}</small>;
+  return (
+    <button type="button" class="link problem-place" onClick={() => follow(lead)}>
+      {words().shell.seePlace(told(where))}
+    </button>
   );
 }

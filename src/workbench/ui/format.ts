@@ -1,16 +1,16 @@
-import { sayNumber } from './units.ts';
-import { words } from '../store/words.ts';
+import { deltaE as difference, labColour, tellValue } from '../../words/index.ts';
+import { reader, words } from '../store/words.ts';
+import { sayShare } from './units.ts';
 
 export function sayPercent(share: number): string {
-  const percent = share * 100;
-  if (percent > 0 && percent < 0.1) return words().overlaps.tiny;
-  return `${sayNumber(percent, percent < 10 ? 1 : 0, true)}\u00a0%`;
+  if (share > 0 && share < 0.001) return words().overlaps.tiny;
+  return sayShare(share, share < 0.1 ? 1 : 0);
 }
 
 export function sayLab(lab: readonly [number, number, number]): string {
-  return lab.map((v) => sayNumber(v, 0, true).replace('-', '−')).join('\u2002');
+  return tellValue(labColour(lab), reader());
 }
 
 export function sayDelta(deltaE: number): string {
-  return sayNumber(deltaE, 1, true);
+  return tellValue(difference(deltaE), reader());
 }

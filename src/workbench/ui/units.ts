@@ -1,24 +1,38 @@
-import * as units from '../../core/units/index.ts';
-import { inLanguage } from '../store/words.ts';
+import { mmPerInch, type LengthUnits } from '../../core/units/index.ts';
+import { area, figure, film, length, lengths, mass, share, tellValue, time, type Value } from '../../words/index.ts';
+import { reader } from '../store/words.ts';
 
-/** Lengths, films, masses, areas and numbers as core says them, with the decimal mark of the language in use. Reading takes point and comma alike. */
+/** Lengths, films, masses, areas, times and numbers of the page, told as what core says is: in the language in use. Reading takes point and comma alike. */
 export type { LengthUnits, Reading } from '../../core/units/index.ts';
 export { mmPerInch, readNumber, tryReadLength } from '../../core/units/index.ts';
 
-const local =
-  <A extends readonly unknown[]>(say: (...values: A) => string) =>
-  (...values: A): string =>
-    inLanguage(say(...values));
+const say = (value: Value, units?: LengthUnits): string => tellValue(value, reader(units));
 
-export const sayNumber = local(units.sayNumber);
-export const sayLength = local(units.sayLength);
-export const saySize = local(units.saySize);
-export const sayFilm = local(units.sayFilm);
-export const sayMass = local(units.sayMass);
-export const sayArea = local(units.sayArea);
-export const sayShare = local(units.sayShare);
+/** `digits` after the point in mm; inches get about three figures. */
+export const sayLength = (mm: number, units: LengthUnits, digits?: number): string => say(length(mm, digits), units);
+export const saySize = (widthMm: number, heightMm: number, units: LengthUnits): string => say(lengths([widthMm, heightMm]), units);
+export const sayFilm = (microns: number, units: LengthUnits, digits?: number): string => say(film(microns, digits), units);
+export const sayMass = (grams: number, units: LengthUnits, digits?: number): string => say(mass(grams, digits), units);
+export const sayArea = (mm2: number, units: LengthUnits): string => say(area(mm2), units);
+export const sayShare = (of1: number, digits?: number): string => say(share(of1, digits));
+export const sayNumber = (value: number, digits: number, fixed: boolean): string => say(figure(value, digits, fixed));
+/** `45 min`, `7 h 20 min`. */
+export const sayMinutes = (minutes: number): string => say(time(minutes));
 
-/** A length as the eye at the press takes it: tenths of a millimetre, hundredths of an inch. */
-export function sayFine(mm: number, by: units.LengthUnits): string {
-  return sayLength(mm, by, mm !== 0 && Math.abs(mm) < 0.1 ? (by === 'mm' ? 2 : 3) : by === 'mm' ? 1 : 2);
+/** A length as the eye at the press takes it: tenths of a millimetre, and finer where that would be none. */
+export function sayFine(mm: number, units: LengthUnits): string {
+  return sayLength(mm, units, mm !== 0 && Math.abs(mm) < 0.1 ? 2 : 1);
+}
+
+/** A length as it stands in a field that names its unit beside it. */
+export function bareLength(mm: number, units: LengthUnits, digits?: number): string {
+  const value = units === 'mm' ? mm : mm / mmPerInch;
+  const size = Math.abs(value);
+  const usual = units === 'mm' ? (size >= 10 ? 1 : size >= 1 ? 2 : 3) : size >= 100 ? 1 : size >= 10 ? 2 : 3;
+  return sayNumber(value, digits ?? usual, false);
+}
+
+/** From where to where a field takes a length. */
+export function bareRange(minMm: number, maxMm: number, units: LengthUnits): string {
+  return `${bareLength(minMm, units, 2)}–${bareLength(maxMm, units, 2)}\u00a0${units}`;
 }

@@ -1,6 +1,8 @@
 import { SaxesParser } from 'saxes';
-import { fail, problem } from '../../problem.ts';
+import { figure, name as asName, say, type Saying } from '../../../words/say.ts';
+import { fail, problem, ProblemError } from '../../problem.ts';
 import type { Problem } from '../../problem.ts';
+import { fileAt } from '../file-at.ts';
 import { plainSheet, readStyle, withoutClearColours } from './style.ts';
 
 /** Nothing larger is read: a drawing of this size would not be cut by hand either. */
@@ -56,33 +58,25 @@ const isElsewhere = (href: string): boolean => !href.startsWith('#');
 
 /**
  * Reads an SVG text before any other code sees it: well-formed, of bearable size and depth, free of everything that
- * could reach out or run. Throws ProblemError for what cannot be cut (text, pictures) or read at all.
+ * could reach out or run. Throws ProblemError for what cannot be cut (text, pictures) or read at all. `file`: its name, for messages.
  */
-export function guardSvg(text: string, place: string): GuardedDrawing {
+export function guardSvg(text: string, file: string): GuardedDrawing {
+  const place = fileAt(file);
   if (text.length > mostCharacters) {
     fail(
       'drawing-too-large',
       place,
-      `The drawing has ${(Math.ceil(text.length / 1e5) / 10).toFixed(1)} million characters; ${mostCharacters / 1e6} million is the most.`,
-      'Simplify it in the program it came from.',
+      say('form.tooManyCharacters', { size: figure(Math.ceil(text.length / 1e5) / 10, 1), most: mostCharacters / 1e6 }),
+      say('form.simplify'),
     );
   }
   const warnings = new Map<string, Problem>();
-  const warn = (code: string, message: string, advice: string): void => {
+  const warn = (code: string, message: Saying, advice: Saying): void => {
     if (!warnings.has(code)) warnings.set(code, problem('warning', code, place, message, advice));
   };
-  const warnMoves = (): void =>
-    warn(
-      'drawing-moved-by-style',
-      'A style in the drawing moves or sizes shapes in a way that was not followed.',
-      'Save it as plain SVG, with attributes in place of styles.',
-    );
-  const warnEffects = (): void =>
-    warn(
-      'drawing-has-effects',
-      'The drawing uses blur, shadow or another effect; a knife cuts the plain outline.',
-      'Nothing to do if the shapes look right.',
-    );
+  const warnMoves = (): void => warn('drawing-moved-by-style', say('form.movedByStyle'), say('form.attributesForStyles'));
+  const warnEffects = (): void => warn('drawing-has-effects', say('form.effects'), say('form.fineIfRight'));
+  const warnElsewhere = (): void => warn('drawing-reaches-out', say('form.elsewhere'), say('form.allInside'));
   const errors = new Map<string, Problem>();
   const out: string[] = [];
   let root: Record<string, string> | undefined;
@@ -108,16 +102,11 @@ export function guardSvg(text: string, place: string): GuardedDrawing {
   const everything: Counted = { own: 0, uses: [] };
   const open: (Counted | undefined)[] = [];
   const parser = new SaxesParser({ xmlns: false, position: true });
-  const here = (): string => `${place} line ${parser.line}`;
+  const here = (): Saying => fileAt(file, parser.line);
   parser.ENTITIES = { ...parser.ENTITIES, nbsp: '\u00a0' };
 
-  parser.on('error', (error) => {
-    fail(
-      'drawing-not-svg',
-      here(),
-      `The file breaks off or is not a drawing in SVG (${error.message.replace(/^\d+:\d+: /, '')}).`,
-      'Save it again as plain SVG.',
-    );
+  parser.on('error', () => {
+    fail('drawing-not-svg', here(), say('form.svgBroken'), say('form.saveSvgAgain'));
   });
   parser.on('doctype', (doctype) => {
     const found = [...doctype.matchAll(/<!ENTITY\s+([\w.-]+)\s+(?:"([^"]*)"|'([^']*)')\s*>/g)];
@@ -128,40 +117,23 @@ export function guardSvg(text: string, place: string): GuardedDrawing {
       if (/[&<%]/.test(value) || value.length > mostEntityCharacters) refuseEntities(here());
       parser.ENTITIES[name] = value;
     }
-    if (/<!ENTITY\s+[\w.-]+\s+(SYSTEM|PUBLIC)/.test(doctype))
-      warn('drawing-reaches-out', 'The drawing refers to other files; they were not opened.', 'Put everything into the drawing itself.');
+    if (/<!ENTITY\s+[\w.-]+\s+(SYSTEM|PUBLIC)/.test(doctype)) warnElsewhere();
   });
   parser.on('opentag', (tag) => {
     depth++;
-    if (depth > mostDepth)
-      fail(
-        'drawing-too-deep',
-        here(),
-        `Groups lie more than ${mostDepth} deep inside one another.`,
-        'Ungroup the drawing and save it again.',
-      );
+    if (depth > mostDepth) fail('drawing-too-deep', here(), say('form.groupsTooDeep', { most: mostDepth }), say('form.ungroup'));
     const attributes = tag.attributes as Record<string, string>;
     if (!root) {
       for (const [key, value] of Object.entries(attributes)) if (key.startsWith('xmlns:') && value === svgNamespace) prefix = key.slice(6);
     }
     const name = tag.name.startsWith(`${prefix}:`) ? tag.name.slice(prefix.length + 1) : tag.name;
     if (!root && name !== 'svg')
-      fail(
-        'drawing-not-svg',
-        here(),
-        `The file begins with “${tag.name.slice(0, 40)}”, not with a drawing in SVG.`,
-        'Save the drawing as plain SVG.',
-      );
+      fail('drawing-not-svg', here(), say('form.beginsOtherwise', { tag: asName(tag.name.slice(0, 40)) }), say('form.saveSvg'));
     if (skip > 0 || dropped.has(name) || name.includes(':')) {
       skip++;
       if (skip === 1 && (name === 'script' || name === 'foreignObject'))
-        warn(
-          'drawing-has-script',
-          'The drawing holds a script or part of a web page; it was left out.',
-          'Nothing to do if the shapes look right.',
-        );
-      if (skip === 1 && /^(animate|set)/.test(name))
-        warn('drawing-moves', 'The drawing moves; its resting state was taken.', 'Nothing to do if the shapes look right.');
+        warn('drawing-has-script', say('form.script'), say('form.fineIfRight'));
+      if (skip === 1 && /^(animate|set)/.test(name)) warn('drawing-moves', say('form.moves'), say('form.fineIfRight'));
       return;
     }
     if (name === 'text' || name === 'tspan' || name === 'textPath') texts++;
@@ -188,11 +160,7 @@ export function guardSvg(text: string, place: string): GuardedDrawing {
       delete own['filter'];
     }
     if (/non-scaling-stroke/.test(`${attributes['vector-effect'] ?? ''}${own['style'] ?? ''}`) || attributes['pathLength'] !== undefined) {
-      warn(
-        'drawing-lines-plain',
-        'Some lines keep their width when scaled, or have their dashes counted along the whole line; they were taken as plain lines.',
-        'Turn these lines into filled shapes in the program they came from, if they look different.',
-      );
+      warn('drawing-lines-plain', say('form.plainLines'), say('form.linesToShapes'));
     }
     const kept: string[] = [];
     for (const [key, value] of Object.entries(own)) {
@@ -200,26 +168,13 @@ export function guardSvg(text: string, place: string): GuardedDrawing {
       const attribute = key === 'xlink:href' || key === `${prefix}:href` ? 'href' : key;
       if (attribute.includes(':') || attribute === 'xmlns' || /^on/i.test(attribute)) continue;
       if (attribute === 'href' && isElsewhere(value.trim()) && !pictures.has(name)) {
-        if (name !== 'a')
-          warn(
-            'drawing-reaches-out',
-            'The drawing refers to other files; they were not opened.',
-            'Put everything into the drawing itself.',
-          );
+        if (name !== 'a') warnElsewhere();
         continue;
       }
       kept.push(` ${attribute}="${escapeAttribute(value)}"`);
     }
     if (pictures.has(name)) {
-      refuse(
-        problem(
-          'error',
-          'drawing-has-picture',
-          here(),
-          'The drawing holds a picture made of pixels; a knife needs outlines.',
-          'Trace the picture as a photograph of its own, or take it out of the drawing.',
-        ),
-      );
+      refuse(problem('error', 'drawing-has-picture', here(), say('form.pixels'), say('form.tracePixels')));
     }
     const id = attributes.id ?? '';
     const counted = id && !counts.has(id) ? { own: 0, uses: [] } : undefined;
@@ -228,7 +183,7 @@ export function guardSvg(text: string, place: string): GuardedDrawing {
     for (const c of open) if (c) c.own++;
     everything.own++;
     if (everything.own > mostElements)
-      fail('drawing-too-large', here(), `The drawing has more than ${mostElements} elements.`, 'Simplify it in the program it came from.');
+      fail('drawing-too-large', here(), say('form.tooManyElements', { most: mostElements }), say('form.simplify'));
     const href = (attributes.href ?? attributes['xlink:href'] ?? '').trim();
     if (href.startsWith('#')) referred.add(href.slice(1));
     if (name === 'use' && href.startsWith('#')) {
@@ -262,13 +217,12 @@ export function guardSvg(text: string, place: string): GuardedDrawing {
           'error',
           'drawing-has-text',
           here(),
-          `The drawing holds text (“${content.trim().slice(0, 30)}”); a knife needs outlines.`,
-          'Turn the text into outlines in the program it came from, then save it again.',
+          say('form.text', { text: asName(content.trim().slice(0, 30)) }),
+          say('form.textToOutlinesFirst'),
         ),
       );
     }
-    if (/@import|url\(\s*['"]?(?!#|['"#])/.test(content))
-      warn('drawing-reaches-out', 'The drawing refers to other files; they were not opened.', 'Put everything into the drawing itself.');
+    if (/@import|url\(\s*['"]?(?!#|['"#])/.test(content)) warnElsewhere();
     if (styles === 0) {
       out.push(escapeText(content));
       return;
@@ -282,38 +236,18 @@ export function guardSvg(text: string, place: string): GuardedDrawing {
   parser.on('text', takeText);
   parser.on('cdata', takeText);
   parser.write(text.replace(/^\ufeff/, '').replace(/^\s+(?=<)/, '')).close();
-  if (!root) fail('drawing-not-svg', place, 'There is no drawing in this file.', 'Save the drawing as plain SVG.');
+  if (!root) fail('drawing-not-svg', place, say('form.noDrawing'), say('form.saveSvg'));
 
   const size = expandedSize(everything, counts);
   if (size > mostElements)
-    fail(
-      'drawing-too-large',
-      place,
-      `Written out, the drawing's repeats make more than ${mostElements} elements.`,
-      'Use fewer repeats in the drawing, or repeat the form in the job.',
-    );
+    fail('drawing-too-large', place, say('form.tooManyElementsRepeated', { most: mostElements }), say('form.fewerRepeats'));
   for (const { ids: around, found } of unseen) if (around.some((id) => referred.has(id))) errors.set(found.code, found);
-  if (errors.size) fail1(errors);
+  if (errors.size) throw new ProblemError([...errors.values()]);
   return { text: out.join(''), problems: [...warnings.values()], root };
 }
 
-function fail1(errors: ReadonlyMap<string, Problem>): void {
-  const [first] = errors.values();
-  fail(
-    first.code,
-    first.path,
-    [...errors.values()].map((e) => String(e.message)).join(' '),
-    [...errors.values()].map((e) => e.advice).join(' '),
-  );
-}
-
-function refuseEntities(place: string): never {
-  fail(
-    'drawing-has-entities',
-    place,
-    'The file hides its contents behind abbreviations that lead to one another.',
-    'Save it again as plain SVG.',
-  );
+function refuseEntities(place: Saying): never {
+  fail('drawing-has-entities', place, say('form.hidesContents'), say('form.saveSvgAgain'));
 }
 
 /** Elements once every `use` is written out; Infinity-safe, and a `use` of itself counts once. */

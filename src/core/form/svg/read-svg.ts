@@ -1,6 +1,8 @@
 import { initWasm, Resvg } from '@resvg/resvg-wasm';
+import { say, type Saying } from '../../../words/say.ts';
 import { fail, problem, ProblemError } from '../../problem.ts';
 import type { Problem } from '../../problem.ts';
+import { fileAt } from '../file-at.ts';
 import { cutToBox } from '../polygons.ts';
 import { mapRegion } from '../place.ts';
 import { regionArea } from '../region.ts';
@@ -33,12 +35,13 @@ export async function prepareDrawings(wasm: BufferSource | WebAssembly.Module): 
 }
 
 /**
- * Reads an SVG text. `place` names it in messages. After `prepareDrawings`. Throws ProblemError when it can't be cut:
+ * Reads an SVG text. `file`: its name, for messages. After `prepareDrawings`. Throws ProblemError when it can't be cut:
  * not SVG, text, pictures, fading masks, nothing visible, too large.
  */
-export function readSvg(text: string, place: string): Drawing {
+export function readSvg(text: string, file: string): Drawing {
   if (!done) throw new Error('prepareDrawings has not been awaited');
-  const guarded = guardSvg(text, place);
+  const place = fileAt(file);
+  const guarded = guardSvg(text, file);
   const { root, byId } = readTree(normalise(guarded.text, place));
   const widthPx = Number(root.attributes.width),
     heightPx = Number(root.attributes.height);
@@ -65,27 +68,12 @@ export function readSvg(text: string, place: string): Drawing {
     area = regionArea(onPage);
   if (!(area > 0)) {
     throw new ProblemError([
-      problem(
-        'error',
-        'drawing-empty',
-        place,
-        areaAll > 0 ? 'All shapes lie outside the drawing’s page.' : 'Nothing visible is drawn.',
-        'Fill the shapes that are to be cut, and fit the page to them.',
-      ),
+      problem('error', 'drawing-empty', place, areaAll > 0 ? say('form.offPage') : say('form.nothingVisible'), say('form.fillAndFit')),
       ...guarded.problems,
     ]);
   }
   if (areaAll - area > 0.001 * areaAll) {
-    problems.set(
-      'drawing-beyond-page',
-      problem(
-        'warning',
-        'drawing-beyond-page',
-        place,
-        'Shapes reach over the edge of the drawing’s page; they were cut off there, as every viewer shows them.',
-        'Make the page larger if they should be whole.',
-      ),
-    );
+    problems.set('drawing-beyond-page', problem('warning', 'drawing-beyond-page', place, say('form.beyondPage'), say('form.largerPage')));
   }
   const back = mmPerPx / perPx;
   return {
@@ -105,16 +93,11 @@ function physicalMm(text: string | undefined): number | undefined {
   return found ? Number(found[1]) * unitMm[found[2].toLowerCase()] : undefined;
 }
 
-function sizeless(place: string): never {
-  fail(
-    'drawing-no-size',
-    place,
-    'The drawing’s page has no width or no height.',
-    'Give it a page size (width, height or viewBox) and save it again.',
-  );
+function sizeless(place: Saying): never {
+  fail('drawing-no-size', place, say('form.pageWithoutSize'), say('form.givePageSize'));
 }
 
-function normalise(text: string, place: string): string {
+function normalise(text: string, place: Saying): string {
   let resvg: InstanceType<typeof Resvg> | undefined;
   try {
     resvg = new Resvg(text, { font: { loadSystemFonts: false } });
@@ -122,12 +105,7 @@ function normalise(text: string, place: string): string {
   } catch (error) {
     const why = error instanceof Error ? error.message : String(error);
     if (/invalid size/i.test(why)) sizeless(place);
-    return fail(
-      'drawing-not-read',
-      place,
-      `The drawing could not be understood (${why.slice(0, 120)}).`,
-      'Save it again as plain SVG, without effects.',
-    );
+    return fail('drawing-not-read', place, say('form.notUnderstood'), say('form.saveWithoutEffects'));
   } finally {
     resvg?.free();
   }

@@ -1,3 +1,4 @@
+import { say, type Saying } from '../../../words/say.ts';
 import { mapRegion } from '../place.ts';
 import { common, takeAway, tidy, unite, uniteMany } from '../polygons.ts';
 import { emptyRegion, regionBox } from '../region.ts';
@@ -16,7 +17,8 @@ export interface Canvas {
   /** Side of the working square: everything farther out than twice this is cut off. */
   readonly reachMm: number;
   readonly byId: ReadonlyMap<string, Tag>;
-  readonly place: string;
+  /** Where its problems are. */
+  readonly place: Saying;
   readonly problems: Map<string, Problem>;
 }
 
@@ -38,12 +40,7 @@ function collect(tag: Tag, matrix: Matrix, canvas: Canvas, found: Region[]): voi
   if (tag.name !== 'g' && tag.name !== 'svg') return;
   const inner = tag.name === 'g' ? chain(matrix, readMatrix(attributes.transform)) : matrix;
   if (attributes.filter) {
-    warn(
-      canvas,
-      'drawing-has-effects',
-      'The drawing uses blur, shadow or another effect; a knife cuts the plain outline.',
-      'Nothing to do if the shapes look right.',
-    );
+    warn(canvas, 'drawing-has-effects', say('form.effects'), say('form.fineIfRight'));
   }
   const clip = reference(attributes['clip-path'], canvas);
   const mask = reference(attributes.mask, canvas);
@@ -69,21 +66,10 @@ function pathShapes(tag: Tag, matrix: Matrix, canvas: Canvas): Region[] {
     if (isWhite(attributes.fill))
       canvas.problems.set(
         'drawing-has-white',
-        problem(
-          'note',
-          'drawing-has-white',
-          canvas.place,
-          'White shapes count as shapes too.',
-          'Take them out of the drawing, or cut them out of the form, if they stand for bare paper.',
-        ),
+        problem('note', 'drawing-has-white', canvas.place, say('form.whiteCounts'), say('form.takeWhiteOut')),
       );
     if (attributes.fill.startsWith('url(') && canvas.byId.get(attributes.fill.slice(5, -1))?.name === 'pattern') {
-      warn(
-        canvas,
-        'drawing-has-pattern',
-        'A shape is filled with a pattern; its whole area was taken.',
-        'Turn the pattern into shapes if they are to be cut.',
-      );
+      warn(canvas, 'drawing-has-pattern', say('form.pattern'), say('form.patternToShapes'));
     }
     out.push(fillShape(data, matrix, attributes['fill-rule'] === 'evenodd' ? 'even-odd' : 'non-zero', canvas));
   }
@@ -102,7 +88,7 @@ function seen(paint: string | undefined, canvas: Canvas): paint is string {
   return stops.length === 0 || stops.some((stop) => opacity(stop.attributes['stop-opacity']) > 0);
 }
 
-/** Outlines are off by more than this on the working scale: said. */
+/** Outlines that are off by more than this on the working scale are worth a warning. */
 const coarseMm = 0.05;
 
 function noteCoarse(data: string, matrix: Matrix, canvas: Canvas): void {
@@ -116,8 +102,8 @@ function noteCoarse(data: string, matrix: Matrix, canvas: Canvas): void {
       lost || canvas.problems.get('drawing-far-away')?.severity === 'error' ? 'error' : 'warning',
       'drawing-far-away',
       canvas.place,
-      'Shapes lie so far from the drawing’s origin, or are so huge, that their outlines come out coarse.',
-      'Move everything near the origin in the program it came from, then save it again.',
+      say('form.farAway'),
+      say('form.moveToOrigin'),
     ),
   );
 }
@@ -199,13 +185,7 @@ function maskShape(mask: Tag, matrix: Matrix, canvas: Canvas, user: Region, dept
       if (light === undefined || (light * strength > 0.1 && light * strength < 0.9) || (strength > 0.1 && strength < 0.9)) {
         canvas.problems.set(
           'drawing-soft-mask',
-          problem(
-            'error',
-            'drawing-soft-mask',
-            canvas.place,
-            'A mask in the drawing fades out; a knife cannot.',
-            'Use a clip path or a mask of plain black and white.',
-          ),
+          problem('error', 'drawing-soft-mask', canvas.place, say('form.softMask'), say('form.hardMask')),
         );
         return;
       }
@@ -266,6 +246,6 @@ function lightness(paint: string): number | undefined {
 
 const isWhite = (paint: string): boolean => /^#f[d-f]f[d-f]f[d-f]$/i.test(paint);
 
-function warn(canvas: Canvas, code: string, message: string, advice: string): void {
+function warn(canvas: Canvas, code: string, message: Saying, advice: Saying): void {
   if (!canvas.problems.has(code)) canvas.problems.set(code, problem('warning', code, canvas.place, message, advice));
 }

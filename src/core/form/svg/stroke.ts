@@ -1,5 +1,6 @@
 import { ClipperOffset, EndType, JoinType } from 'clipper2-ts';
 import type { Path64, Paths64 } from 'clipper2-ts';
+import type { Saying } from '../../../words/say.ts';
 import { tidy } from '../polygons.ts';
 import { emptyRegion } from '../region.ts';
 import type { Region } from '../region.ts';
@@ -15,7 +16,7 @@ export function strokeRegion(
   matrix: Matrix,
   attributes: Readonly<Record<string, string>>,
   reachMm: number,
-  place: string,
+  place: Saying,
 ): Region {
   const width = attributes['stroke-width'] === undefined ? 1 : Number(attributes['stroke-width']);
   const scale = scaleOf(matrix);

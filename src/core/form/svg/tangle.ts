@@ -1,3 +1,4 @@
+import { say, type Saying } from '../../../words/say.ts';
 import { fail } from '../../problem.ts';
 import { seeded } from '../../random.ts';
 
@@ -10,14 +11,8 @@ const fewPoints = 4000;
 const looks = 200_000;
 
 /** Throws where uniting these rings would take longer than anyone waits. */
-export function refuseTangle(rings: readonly Float64Array[], place: string): void {
-  if (isTangled(rings))
-    fail(
-      'drawing-tangled',
-      place,
-      'The drawing has too many lines that cross or crowd one another.',
-      'Simplify it in the program it came from; a knife needs plain outlines.',
-    );
+export function refuseTangle(rings: readonly Float64Array[], place: Saying): void {
+  if (isTangled(rings)) fail('drawing-tangled', place, say('form.tangled'), say('form.simplifyOutlines'));
 }
 
 /**

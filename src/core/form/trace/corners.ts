@@ -1,4 +1,4 @@
-import type { Point } from './homography.ts';
+import type { Point } from '../../numeric/index.ts';
 import { bent, findLens, straighten } from './lens.ts';
 import type { Lens, Line } from './lens.ts';
 

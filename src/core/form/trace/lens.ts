@@ -1,4 +1,4 @@
-import type { Point } from './homography.ts';
+import type { Point } from '../../numeric/index.ts';
 
 /**
  * How a lens bends straight lines: a point seen at distance r (in half diagonals) from the middle of the picture belongs at

@@ -1,5 +1,7 @@
+import { length as mm, say, type Saying } from '../../../words/say.ts';
 import { fail, problem } from '../../problem.ts';
 import type { Problem } from '../../problem.ts';
+import { fileAt } from '../file-at.ts';
 import { simplify, tidy } from '../polygons.ts';
 import { mapRegion } from '../place.ts';
 import { regionArea, regionBox, ringArea } from '../region.ts';
@@ -7,8 +9,7 @@ import type { Region } from '../region.ts';
 import { contours } from './contours.ts';
 import { findSheet } from './corners.ts';
 import type { Photo } from './corners.ts';
-import { homography, mapPoint } from './homography.ts';
-import type { Point } from './homography.ts';
+import { homography, mapPoint, type Point } from '../../numeric/index.ts';
 import { bent, straighten } from './lens.ts';
 import { objectField } from './object.ts';
 import { smoothRing } from './smooth.ts';
@@ -43,22 +44,20 @@ export interface Traced {
 
 const mmPerPx = 0.18;
 const edgeMm = 3;
+const leastSide = 16;
 const mostPixels = 120_000_000;
 
 /**
  * The outline of a real thing photographed on a sheet of paper, at true size: corners of the sheet found (or given),
  * perspective and the bending of the lens (seen from the sheet's sides) taken out, shadows left out. A curled sheet stays curled.
+ * `file`: the photograph's name, for messages.
  */
-export function tracePhoto(photo: Photo, options: SheetPhotoOptions, place: string): Traced {
+export function tracePhoto(photo: Photo, options: SheetPhotoOptions, file: string): Traced {
+  const place = fileAt(file);
   checkPhoto(photo, place);
   const found = findSheet(photo, options.corners);
   if (!found || found.corners.length !== 4) {
-    fail(
-      'photo-no-sheet',
-      place,
-      'No bright sheet with four corners was found in the photograph.',
-      'Lay the thing on white paper on a darker table, all four corners in the picture, or set the corners by hand.',
-    );
+    fail('photo-no-sheet', place, say('form.noSheet'), say('form.laySheet'));
   }
   const { corners, lens } = found;
   const [a, b, c, d] = corners.map((p) => straighten(lens, p));
@@ -70,7 +69,7 @@ export function tracePhoto(photo: Photo, options: SheetPhotoOptions, place: stri
       : options.sheet === 'letter'
         ? [215.9, 279.4]
         : [Math.min(options.sheet.widthMm, options.sheet.heightMm), Math.max(options.sheet.widthMm, options.sheet.heightMm)];
-  if (!(short > 0)) fail('photo-sheet-size', place, 'The sheet has no size.', 'Say which paper the thing lies on.');
+  if (!(short > 0)) fail('photo-sheet-size', place, say('form.sheetWithoutSize'), say('form.whichPaper'));
   const widthMm = wide ? long : short,
     heightMm = wide ? short : long;
   const toPhoto = homography(
@@ -81,35 +80,23 @@ export function tracePhoto(photo: Photo, options: SheetPhotoOptions, place: stri
       [0, heightMm],
     ],
     [a, b, c, d],
-  );
+  )!;
   const width = Math.round(widthMm / mmPerPx),
     height = Math.round(heightMm / mmPerPx);
   const flat = resample(photo, width, height, (x, y) => bent(lens, mapPoint(toPhoto, (x + 0.5) * mmPerPx, (y + 0.5) * mmPerPx)));
   const problems: Problem[] = [];
   const pxPerMm = (length(a, b) + length(c, d)) / 2 / widthMm;
   if (pxPerMm < 3)
-    problems.push(
-      problem(
-        'warning',
-        'photo-coarse',
-        place,
-        `The photograph has only ${pxPerMm.toFixed(1)} pixels for a millimetre.`,
-        'Go nearer or use a sharper camera for fine outlines.',
-      ),
-    );
+    problems.push(problem('warning', 'photo-coarse', place, say('form.photoCoarse', { pixel: mm(1 / pxPerMm, 2) }), say('form.goNearer')));
   return { ...outlineOf(flat, width, height, mmPerPx, edgeMm, options, place, problems), corners };
 }
 
 /** The outline of a thing on a flat scan of known resolution. */
-export function traceScan(photo: Photo, pixelsPerInch: number, options: TraceOptions, place: string): Traced {
+export function traceScan(photo: Photo, pixelsPerInch: number, options: TraceOptions, file: string): Traced {
+  const place = fileAt(file);
   checkPhoto(photo, place);
   if (!(pixelsPerInch >= 20 && pixelsPerInch <= 10000))
-    fail(
-      'scan-resolution',
-      place,
-      'The resolution of the scan is not known or makes no sense.',
-      'Give the pixels per inch that the scanner was set to.',
-    );
+    fail('scan-resolution', place, say('form.resolutionUnknown'), say('form.giveResolution'));
   const own = 25.4 / pixelsPerInch;
   const step = Math.max(own, Math.min(mmPerPx, 4 * own));
   const width = Math.floor((photo.width * own) / step),
@@ -119,9 +106,10 @@ export function traceScan(photo: Photo, pixelsPerInch: number, options: TraceOpt
 }
 
 /** The dark parts of a black-and-white picture, `widthMm` wide. */
-export function traceMask(photo: Photo, widthMm: number, options: Pick<TraceOptions, 'smoothMm' | 'leastMm2'>, place: string): Traced {
+export function traceMask(photo: Photo, widthMm: number, options: Pick<TraceOptions, 'smoothMm' | 'leastMm2'>, file: string): Traced {
+  const place = fileAt(file);
   checkPhoto(photo, place);
-  if (!(widthMm > 0)) fail('mask-size', place, 'The picture has no true size.', 'Give its width in millimetres.');
+  if (!(widthMm > 0)) fail('mask-size', place, say('form.maskWithoutSize'), say('form.giveTrueWidth'));
   const step = widthMm / photo.width;
   const field = new Float32Array(photo.width * photo.height);
   for (let p = 0; p < field.length; p++) {
@@ -132,14 +120,14 @@ export function traceMask(photo: Photo, widthMm: number, options: Pick<TraceOpti
   return { ...finish(contours(field, photo.width, photo.height, 0.5), step, options, place, []), corners: [] };
 }
 
-function checkPhoto(photo: Photo, place: string): void {
+function checkPhoto(photo: Photo, place: Saying): void {
   const { width, height } = photo;
-  if (!(width >= 16 && height >= 16) || width * height > mostPixels || photo.data.length < width * height * photo.channels) {
+  if (!(Math.min(width, height) >= leastSide) || width * height > mostPixels || photo.data.length < width * height * photo.channels) {
     fail(
       'photo-size',
       place,
-      `A picture of ${width} × ${height} pixels can't be traced.`,
-      'Use one of at least 16 pixels and at most 120 million.',
+      say('form.photoSize', { width, height }),
+      say('form.photoSizes', { least: leastSide, most: mostPixels / 1e6 }),
     );
   }
 }
@@ -183,7 +171,7 @@ function outlineOf(
   step: number,
   borderMm: number,
   options: TraceOptions,
-  place: string,
+  place: Saying,
   problems: Problem[],
 ): Omit<Traced, 'corners'> {
   const field = objectField(flat, width, height, Math.round(borderMm / step), options.darkShare ?? 0.5, options.colourShare ?? 0.3);
@@ -194,7 +182,7 @@ function finish(
   rings: readonly Float64Array[],
   step: number,
   options: TraceOptions,
-  place: string,
+  place: Saying,
   problems: Problem[],
 ): Omit<Traced, 'corners'> {
   const least = options.leastMm2 ?? 4;
@@ -207,13 +195,7 @@ function finish(
     ),
     Math.max(0.005, smoothMm * 0.1),
   );
-  if (!(regionArea(region) > 0))
-    fail(
-      'photo-nothing-found',
-      place,
-      'Nothing that stands out from the paper was found.',
-      'Use more even light, or say how dark or colourful the thing is.',
-    );
+  if (!(regionArea(region) > 0)) fail('photo-nothing-found', place, say('form.nothingFound'), say('form.evenLight'));
   const box = regionBox(region);
   return {
     region: mapRegion(region, (x, y) => [x - box.minX, y - box.minY]),

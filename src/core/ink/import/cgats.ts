@@ -1,12 +1,17 @@
 import { fail, problem, type Problem } from '../../problem.ts';
+import { name as asName, say, type Saying } from '../../../words/say.ts';
 import { choosePatches, lightProblems, mostPatches, numberOf, wavelengthOfField, type RawPatch, type ReadFile } from './patch.ts';
+
+const mostColumns = 2000;
 
 /**
  * Readings in CGATS.17 text (ISO 28178): keywords, `BEGIN_DATA_FORMAT`, `BEGIN_DATA`; fields in any order, comments,
  * several tables in one file. Reads spectra, XYZ and Lab.
  * @throws ProblemError when there is no table at all
  */
-export function readCgats(text: string, fileName = 'readings'): ReadFile {
+export function readCgats(text: string, fileName: string): ReadFile {
+  const file = say('where.file', { file: asName(fileName) });
+  const at = (line: number): Saying => say('where.fileLine', { file: asName(fileName), line });
   const about: Record<string, string> = {};
   const raw: RawPatch[] = [];
   const problems: Problem[] = [];
@@ -19,24 +24,15 @@ export function readCgats(text: string, fileName = 'readings'): ReadFile {
   let foundInTable = 0;
 
   const closeTable = (line: number, complete: boolean): void => {
-    if (!complete)
-      problems.push(
-        problem(
-          'warning',
-          'file-cut-short',
-          `${fileName} line ${line}`,
-          'The file ends in the middle of its readings.',
-          'What is there was read; export it again to have the rest.',
-        ),
-      );
+    if (!complete) problems.push(problem('warning', 'file-cut-short', at(line), say('readings.cutShort'), say('readings.exportForRest')));
     if (pending.words.length > 0) {
       problems.push(
         problem(
           'warning',
           'row-too-short',
-          `${fileName} line ${pending.line}`,
-          `The last row has ${pending.words.length} values where the table has ${fields.length}.`,
-          'It is left out.',
+          at(pending.line),
+          say('readings.rowTooShort', { has: pending.words.length, needed: fields.length }),
+          say('readings.leftOut'),
         ),
       );
     }
@@ -45,9 +41,9 @@ export function readCgats(text: string, fileName = 'readings'): ReadFile {
         problem(
           'warning',
           'rows-missing',
-          `${fileName} line ${line}`,
-          `The table promises ${promised} patches and holds ${foundInTable}.`,
-          'Check that the file is whole.',
+          at(line),
+          say('readings.rowsMissing', { promised, found: foundInTable }),
+          say('readings.checkWhole'),
         ),
       );
     }
@@ -68,13 +64,7 @@ export function readCgats(text: string, fileName = 'readings'): ReadFile {
     else if (first === 'BEGIN_DATA') {
       mode = 'data';
       tables++;
-      if (fields.length === 0)
-        fail(
-          'no-data-format',
-          `${fileName} line ${line}`,
-          'The readings begin before the file says what its columns are.',
-          'Export the file again with its BEGIN_DATA_FORMAT part.',
-        );
+      if (fields.length === 0) fail('no-data-format', at(line), say('readings.noColumns'), say('readings.exportWithFormat'));
     } else if (first === 'END_DATA') {
       mode = 'head';
       closeTable(line, true);
@@ -91,13 +81,8 @@ export function readCgats(text: string, fileName = 'readings'): ReadFile {
         if (pending.words.length === fields.length) {
           foundInTable++;
           if (raw.length >= mostPatches)
-            fail(
-              'too-many-patches',
-              `${fileName} line ${line}`,
-              `The file has more than ${mostPatches} patches.`,
-              'Export only the drawdowns that are needed.',
-            );
-          raw.push(patchOf(fields, pending.words, `${fileName} line ${pending.line}`, raw.length + 1));
+            fail('too-many-patches', at(line), say('readings.tooManyPatches', { most: mostPatches }), say('readings.exportFewer'));
+          raw.push(patchOf(fields, pending.words, at(pending.line), raw.length + 1));
           pending = { words: [], line: 0 };
         }
       }
@@ -108,26 +93,20 @@ export function readCgats(text: string, fileName = 'readings'): ReadFile {
         .join(' ');
       if (first === 'NUMBER_OF_SETS') promised = Number(words[1].text);
     }
-    if (fields.length > 2000)
-      fail('too-many-fields', `${fileName} line ${line}`, 'The file has more than 2000 columns.', 'This is no file of readings.');
+    if (fields.length > mostColumns)
+      fail('too-many-fields', at(line), say('readings.tooManyColumns', { most: mostColumns }), say('readings.notReadings'));
   });
   // TypeScript can't see that the loop above changes the mode.
   if ((mode as string) === 'data') closeTable(lines.length, false);
-  if (tables === 0)
-    fail(
-      'no-readings',
-      fileName,
-      'There is no table of readings in this file.',
-      'A CGATS file has its readings between BEGIN_DATA and END_DATA; export it again.',
-    );
-  const chosen = choosePatches(raw);
-  const light = chosen.patches.some((p) => p.reading.kind !== 'spectrum') ? lightProblems(Object.values(about).join(' '), fileName) : [];
+  if (tables === 0) fail('no-readings', file, say('readings.noTable'), say('readings.exportTable'));
+  const chosen = choosePatches(raw, file);
+  const light = chosen.patches.some((p) => p.reading.kind !== 'spectrum') ? lightProblems(Object.values(about).join(' '), file) : [];
   return { format: 'cgats', patches: chosen.patches, about, problems: [...problems, ...chosen.problems, ...light] };
 }
 
 const namingFields = ['SAMPLE_NAME', 'SampleName', 'SAMPLE_ID', 'SampleID', 'SAMPLE_LOC', 'STRING'];
 
-function patchOf(fields: readonly string[], values: readonly string[], place: string, ordinal: number): RawPatch {
+function patchOf(fields: readonly string[], values: readonly string[], place: Saying, ordinal: number): RawPatch {
   const at = new Map(fields.map((f, i) => [f.toUpperCase(), values[i]]));
   const three = (names: readonly [string, string, string]): readonly [number, number, number] | undefined => {
     const found = names.map((n) => at.get(n));

@@ -1,5 +1,6 @@
 import Papa from 'papaparse';
 import { fail, problem, type Problem } from '../../problem.ts';
+import { name as asName, say } from '../../../words/say.ts';
 import { choosePatches, mostPatches, numberOf, wavelengthOfField, type RawPatch, type ReadFile } from './patch.ts';
 
 const names = /^(?:name|patch|sample(?:_?(?:id|name))?|ink|colou?r|id|label)$/i;
@@ -7,46 +8,32 @@ const names = /^(?:name|patch|sample(?:_?(?:id|name))?|ink|colou?r|id|label)$/i;
 /**
  * Readings out of a spreadsheet: a heading row with `L a b`, `X Y Z` or wavelengths (`380`, `nm380`, …) and perhaps a
  * `name`; comma, semicolon or tab between; decimal point or comma. Without headings, a name and three numbers are
- * taken as Lab, and said so.
+ * taken as Lab, with a warning.
  * @throws ProblemError when no column of colour is found
  */
-export function readCsv(text: string, fileName = 'readings'): ReadFile {
+export function readCsv(text: string, fileName: string): ReadFile {
+  const file = say('where.file', { file: asName(fileName) });
   const parsed = Papa.parse<string[]>(text.replace(/^\uFEFF/, ''), {
     skipEmptyLines: 'greedy',
     delimitersToGuess: ['\t', ';', ',', '|'],
     preview: mostPatches + 2,
   });
   const rows = parsed.data.map((row) => row.map((cell) => cell.trim()));
-  if (rows.length === 0) fail('file-empty', fileName, 'The file is empty.', 'Export the readings again.');
+  if (rows.length === 0) fail('file-empty', file, say('readings.fileEmpty'), say('readings.exportReadings'));
   if (rows.length > mostPatches + 1)
-    fail('too-many-patches', fileName, `The file has more than ${mostPatches} rows.`, 'Keep only the drawdowns that are needed.');
+    fail('too-many-patches', file, say('readings.tooManyRows', { most: mostPatches }), say('readings.keepFewer'));
   const problems: Problem[] = [];
   const headAt = rows.slice(0, 20).findIndex((row) => columnsOf(row) !== undefined);
   const columns = headAt >= 0 ? columnsOf(rows[headAt])! : withoutHeadings(rows[0]);
-  if (!columns)
-    fail(
-      'no-readings',
-      fileName,
-      'No column of this table is a colour.',
-      'Give the first row headings: name, L, a, b — or X, Y, Z — or the wavelengths 380 to 730.',
-    );
-  if (headAt < 0)
-    problems.push(
-      problem(
-        'warning',
-        'headings-missing',
-        fileName,
-        'The table has no headings; its three numbers are taken as L, a and b.',
-        'Add a first row with the headings if they are something else.',
-      ),
-    );
+  if (!columns) fail('no-readings', file, say('readings.noColourColumn'), say('readings.giveHeadings'));
+  if (headAt < 0) problems.push(problem('warning', 'headings-missing', file, say('readings.noHeadings'), say('readings.addHeadings')));
   const raw = rows.slice(headAt + 1).map((row, i): RawPatch => {
     const cell = (at: number): number => numberOf(row[at] ?? '');
     const three = (at: readonly number[] | undefined): readonly [number, number, number] | undefined =>
       at && at.some((c) => (row[c] ?? '') !== '') ? [cell(at[0]), cell(at[1]), cell(at[2])] : undefined;
     return {
       name: (columns.name !== undefined ? row[columns.name] : '') || String(i + 1),
-      place: `${fileName} row ${headAt + 2 + i}`,
+      place: say('readings.row', { file: asName(fileName), row: headAt + 2 + i }),
       spectrum:
         columns.spectrum.length > 0
           ? { wavelengthsNm: columns.spectrum.map(([w]) => w), values: columns.spectrum.map(([, at]) => cell(at)) }
@@ -55,7 +42,7 @@ export function readCsv(text: string, fileName = 'readings'): ReadFile {
       lab: three(columns.lab),
     };
   });
-  const chosen = choosePatches(raw);
+  const chosen = choosePatches(raw, file);
   return { format: 'csv', patches: chosen.patches, about: {}, problems: [...problems, ...chosen.problems] };
 }
 

@@ -1,12 +1,13 @@
 import { SaxesParser } from 'saxes';
-import { fail, problem, ProblemError, type Problem } from '../../problem.ts';
+import { fail } from '../../problem.ts';
+import { asWritten, name as asName, say, type Saying } from '../../../words/say.ts';
 import { choosePatches, lightProblems, mostPatches, numberOf, type RawPatch, type ReadFile } from './patch.ts';
 
 const deepest = 64;
 
 interface OpenPatch {
   name: string;
-  place: string;
+  place: Saying;
   spectrum?: { wavelengthsNm: number[]; values: number[] };
   specification?: string;
   startNm?: number;
@@ -20,49 +21,29 @@ interface OpenPatch {
  * their local names, so any prefix will do. Entities and document types are refused, never followed.
  * @throws ProblemError when the file is no well-formed XML, or holds no colour
  */
-export function readCxf(text: string, fileName = 'readings'): ReadFile {
+export function readCxf(text: string, fileName: string): ReadFile {
+  const file = say('where.file', { file: asName(fileName) });
   const objects: OpenPatch[] = [];
   const about: Record<string, string> = {};
   const ranges = new Map<string, { startNm: number; stepNm: number }>();
   const light = new Map<string, string>();
-  const problems: Problem[] = [];
   const parser = new SaxesParser({ xmlns: true, position: true });
   const path: string[] = [];
-  const place = (): string => `${fileName} line ${parser.line}`;
+  const place = (): Saying => say('where.fileLine', { file: asName(fileName), line: parser.line });
   let open: OpenPatch | undefined;
   let specification: string | undefined;
   let words = '';
-  let broken: string | undefined;
 
-  parser.on('doctype', () =>
-    fail(
-      'xml-doctype',
-      place(),
-      'The file declares a document type, through which other files could be drawn in.',
-      'Export it again without; it was not read.',
-    ),
-  );
-  parser.on('error', (error) => {
-    broken ??= error.message;
-    throw new ProblemError([
-      problem(
-        'error',
-        'xml-broken',
-        place(),
-        'The file is no whole XML from here on.',
-        'Export it again; it may have been cut short on its way.',
-      ),
-    ]);
-  });
+  parser.on('doctype', () => fail('xml-doctype', place(), say('readings.documentType'), say('readings.exportWithout')));
+  parser.on('error', () => fail('xml-broken', place(), say('readings.xmlBroken'), say('readings.exportCutShort')));
   parser.on('opentag', (tag) => {
     path.push(tag.local);
-    if (path.length > deepest)
-      fail('xml-too-deep', place(), 'The file is nested too deep for a file of readings.', 'Export it again from the measuring program.');
+    if (path.length > deepest) fail('xml-too-deep', place(), say('readings.tooDeep'), say('readings.exportFromProgram'));
     words = '';
     const attribute = (name: string): string | undefined => Object.values(tag.attributes).find((a) => a.local === name)?.value;
     if (tag.local === 'Object') {
       if (objects.length >= mostPatches)
-        fail('too-many-patches', place(), `The file has more than ${mostPatches} patches.`, 'Export only the drawdowns that are needed.');
+        fail('too-many-patches', place(), say('readings.tooManyPatches', { most: mostPatches }), say('readings.exportFewer'));
       open = { name: attribute('Name') ?? attribute('Id') ?? String(objects.length + 1), place: place(), xyz: {}, lab: {} };
     } else if (tag.local === 'ReflectanceSpectrum' && open) {
       open.specification = attribute('ColorSpecification');
@@ -107,22 +88,16 @@ export function readCxf(text: string, fileName = 'readings'): ReadFile {
         : undefined;
       return {
         name: o.name,
-        place: `${o.place} (${o.name})`,
+        place: say('readings.patchAt', { where: o.place, patch: asWritten(o.name) }),
         spectrum,
         xyz: 'X' in o.xyz && 'Y' in o.xyz && 'Z' in o.xyz ? [o.xyz.X, o.xyz.Y, o.xyz.Z] : undefined,
         lab: 'L' in o.lab && 'A' in o.lab && 'B' in o.lab ? [o.lab.L, o.lab.A, o.lab.B] : undefined,
       };
     })
     .filter((p) => p.spectrum ?? p.xyz ?? p.lab);
-  if (raw.length === 0)
-    fail(
-      'no-readings',
-      fileName,
-      'There is no reflectance, XYZ or Lab in this file.',
-      'Export the measured colours, not only the wanted ones of a screen.',
-    );
-  const chosen = choosePatches(raw);
-  const lights = chosen.patches.some((p) => p.reading.kind !== 'spectrum') ? lightProblems([...light.values()].join(' '), fileName) : [];
+  if (raw.length === 0) fail('no-readings', file, say('readings.nothingMeasured'), say('readings.exportMeasured'));
+  const chosen = choosePatches(raw, file);
+  const lights = chosen.patches.some((p) => p.reading.kind !== 'spectrum') ? lightProblems([...light.values()].join(' '), file) : [];
   for (const [key, value] of light) about[key] = value;
-  return { format: 'cxf', patches: chosen.patches, about, problems: [...problems, ...chosen.problems, ...lights] };
+  return { format: 'cxf', patches: chosen.patches, about, problems: [...chosen.problems, ...lights] };
 }

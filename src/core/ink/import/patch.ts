@@ -1,6 +1,7 @@
 import { BANDS, wavelengthsNm } from '../../colour/index.ts';
 import { problem, type Problem } from '../../problem.ts';
-import { readingProblems } from '../reading.ts';
+import { name as asName, say, sentences, type Saying } from '../../../words/say.ts';
+import { faultsOf } from '../reading.ts';
 import type { Reading } from '../types.ts';
 
 /** One patch out of a file: the best reading it holds (spectrum before XYZ before Lab), and what else was beside it. */
@@ -22,7 +23,7 @@ export interface ReadFile {
 /** What a patch held before anything is chosen. */
 export interface RawPatch {
   readonly name: string;
-  readonly place: string;
+  readonly place: Saying;
   readonly spectrum?: { readonly wavelengthsNm: readonly number[]; readonly values: readonly number[] } | undefined;
   readonly xyz?: readonly [number, number, number] | undefined;
   readonly lab?: readonly [number, number, number] | undefined;
@@ -36,7 +37,7 @@ export const mostPatches = 20_000;
  * Chooses a reading for every patch. Spectra in percent are told by values above 2 anywhere in the file.
  * Patches without a usable reading are left out, each with a problem.
  */
-export function choosePatches(raw: readonly RawPatch[]): { readonly patches: ReadPatch[]; readonly problems: Problem[] } {
+export function choosePatches(raw: readonly RawPatch[], file: Saying): { readonly patches: ReadPatch[]; readonly problems: Problem[] } {
   const problems: Problem[] = [];
   const percent = raw.some((p) => p.spectrum?.values.some((v) => v > 2));
   const patches: ReadPatch[] = [];
@@ -61,27 +62,19 @@ export function choosePatches(raw: readonly RawPatch[]): { readonly patches: Rea
           'warning',
           'patch-without-colour',
           p.place,
-          `The patch ${p.name} has neither a usable spectrum nor XYZ nor Lab.`,
-          'It is left out; read it again.',
+          say('readings.patchWithoutColour', { patch: asName(p.name) }),
+          say('readings.leftOutReadAgain'),
         ),
       );
       continue;
     }
-    const wrong = readingProblems(reading, p.place);
-    if (wrong.length > 0)
-      problems.push(...wrong.map((w) => ({ ...w, severity: 'warning' as const, advice: `The patch is left out. ${w.advice}` })));
-    else patches.push(p.amounts ? { name: p.name, reading, amounts: p.amounts } : { name: p.name, reading });
+    const faults = faultsOf(reading);
+    for (const f of faults)
+      problems.push(problem('warning', f.code, p.place, f.message, sentences(say('readings.patchLeftOut'), f.advice)));
+    if (faults.length === 0) patches.push(p.amounts ? { name: p.name, reading, amounts: p.amounts } : { name: p.name, reading });
   }
   if (extended) {
-    problems.push(
-      problem(
-        'note',
-        'spectrum-extended',
-        'file',
-        'The spectra do not reach from 380 to 730 nm.',
-        'The outermost values are carried on to the ends; the eye sees little there.',
-      ),
-    );
+    problems.push(problem('note', 'spectrum-extended', file, say('readings.spectraShort'), say('readings.endsCarriedOn')));
   }
   return { patches, problems };
 }
@@ -122,29 +115,13 @@ export function wavelengthOfField(field: string): number | undefined {
 }
 
 /** Warns where colours were worked out for other light than ours. */
-export function lightProblems(words: string, place: string): Problem[] {
+export function lightProblems(words: string, file: Saying): Problem[] {
   const out: Problem[] = [];
   if (/\bD65\b|\bD55\b|\bF(?:2|7|11)\b|ILLUMINANT[ _,"]+A\b/i.test(words)) {
-    out.push(
-      problem(
-        'warning',
-        'other-light',
-        place,
-        'The file says its colours are for another light than D50.',
-        'Export spectra, or colours for D50.',
-      ),
-    );
+    out.push(problem('warning', 'other-light', file, say('readings.otherLight'), say('readings.exportForD50')));
   }
   if (/\b10[ _]?(?:degree|deg|°)/i.test(words)) {
-    out.push(
-      problem(
-        'warning',
-        'other-observer',
-        place,
-        'The file says its colours are for the 10° observer.',
-        'Export spectra, or colours for the 2° observer.',
-      ),
-    );
+    out.push(problem('warning', 'other-observer', file, say('readings.otherObserver'), say('readings.exportFor2')));
   }
   return out;
 }

@@ -1,6 +1,7 @@
 import { fail, ProblemError } from '../../problem.ts';
+import { name as asName, say } from '../../../words/say.ts';
 import { readingProblems } from '../reading.ts';
-import type { Reading } from '../types.ts';
+import type { Place, Reading } from '../types.ts';
 import { numberOf } from './patch.ts';
 
 /**
@@ -8,7 +9,7 @@ import { numberOf } from './patch.ts';
  * or 36 values of a spectrum (as factors or percent).
  * @throws ProblemError when it is none of these, or out of range
  */
-export function readTyped(text: string, place: string): Reading {
+export function readTyped(text: string, place: Place): Reading {
   const isXyz = /x\s*y\s*z|\bx\b/i.test(text);
   const cells = text
     .trim()
@@ -18,12 +19,7 @@ export function readTyped(text: string, place: string): Reading {
     .filter((c) => c !== '');
   const numbers = (cells.length === 1 && text.includes(',') ? cells[0].split(',') : cells).map((c) => numberOf(c.replace(/,$/, '')));
   if (!numbers.every(Number.isFinite) || (numbers.length !== 3 && numbers.length !== 36)) {
-    fail(
-      'reading-not-understood',
-      place,
-      `“${text.slice(0, 60)}” is no colour that can be read.`,
-      'Type three numbers L a b, or XYZ and three numbers, or the 36 values of a spectrum.',
-    );
+    fail('reading-not-understood', place, say('readings.notUnderstood', { text: asName(text.slice(0, 60)) }), say('readings.typeColour'));
   }
   const triple = numbers as unknown as readonly [number, number, number];
   const reading: Reading =

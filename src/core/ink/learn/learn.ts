@@ -1,9 +1,10 @@
 import { BANDS, deltaE00, type Lab, type Spectrum } from '../../colour/index.ts';
 import { problem, type Problem } from '../../problem.ts';
+import { deltaE, name as asName, say, sentences, share, type Saying } from '../../../words/say.ts';
 import { stepsAt } from '../jitter.ts';
 import type { Surface } from '../types.ts';
 import { pressModel, type LearnLayer, type PressState } from './model.ts';
-import { solveSymmetric } from './solve.ts';
+import { solveDamped } from '../../numeric/index.ts';
 
 /** A printed overlap that was read. */
 export interface ProofObservation {
@@ -12,7 +13,7 @@ export interface ProofObservation {
   readonly lab: Lab;
   /** Doubt of the reading, ΔE00. */
   readonly sigma: number;
-  /** For messages: `proofReadings[2]`. */
+  /** Its path in the Job: `proofReadings[2]`. */
   readonly place: string;
 }
 
@@ -48,7 +49,7 @@ export interface Learned {
   readonly before: { readonly mean: number; readonly worst: number };
   readonly after: { readonly mean: number; readonly worst: number };
   readonly observations: readonly { readonly place: string; readonly before: number; readonly after: number; readonly outlier: boolean }[];
-  readonly words: string;
+  readonly words: Saying;
   readonly problems: readonly Problem[];
   /** Foresees any overlap with what was learnt. */
   readonly foresee: (stack: readonly number[]) => Lab;
@@ -121,7 +122,7 @@ export function learn(ask: LearnAsk): Learned {
     curvature = A;
     let moved = false;
     for (let attempt = 0; attempt < 8; attempt++) {
-      const step = solveSymmetric(A, b, damping);
+      const step = solveDamped(A, b, damping);
       const tried = x.map((v, p) => Math.min(high[p], Math.max(low[p], v + step[p])));
       const rTried = residuals(tried);
       const c = cost(tried, rTried);
@@ -195,12 +196,12 @@ function report(
   const before = offs(stateOf(start));
   let after = offs(stateOf(x));
   let found = x;
-  let note = '';
+  let contradict = false;
   // With many outliers the robust fit may leave the mean worse; then nothing is moved.
   if (mean(after) > mean(before) + 1e-9) {
     found = start;
     after = before;
-    note = ' The readings contradict each other; nothing was changed.';
+    contradict = true;
   }
   const state = stateOf(found);
   const outliers = ask.observations.map(
@@ -213,8 +214,8 @@ function report(
             'warning',
             'reading-unlike-the-others',
             o.place,
-            `This reading is off by ΔE00 ${after[i].toFixed(1)} from what all the others together say.`,
-            'Check which layers lie there, and read it again; it moved little.',
+            say('ink.unlikeTheOthers', { off: deltaE(after[i]) }),
+            say('ink.readItAgain'),
           ),
         ]
       : [],
@@ -222,11 +223,18 @@ function report(
   const deposits = ask.layers.map((l, p) => {
     const unit = new Float64Array(n + 2);
     unit[p] = 1;
-    return { id: l.id, factor: state.deposits[p], doubt: Math.sqrt(Math.max(0, solveSymmetric(curvature, unit, 0)[p])) };
+    return { id: l.id, factor: state.deposits[p], doubt: Math.sqrt(Math.max(0, solveDamped(curvature, unit, 0)[p])) };
   });
-  const moved = deposits
-    .filter((d) => Math.abs(d.factor - 1) > 0.05)
-    .map((d) => `${d.id} lies ${d.factor > 1 ? 'heavier' : 'lighter'} than planned by ${Math.round(Math.abs(d.factor - 1) * 100)} %`);
+  const moved = deposits.flatMap(({ factor }, p) =>
+    Math.abs(factor - 1) > 0.05
+      ? [
+          say(factor > 1 ? 'ink.liesHeavier' : 'ink.liesLighter', {
+            layer: asName(ask.layers[p].name),
+            by: share(Math.abs(factor - 1), 0),
+          }),
+        ]
+      : [],
+  );
   return {
     state,
     surface: { ...ask.surface, ks: state.ks },
@@ -235,7 +243,11 @@ function report(
     before: { mean: mean(before), worst: Math.max(0, ...before) },
     after: { mean: mean(after), worst: Math.max(0, ...after) },
     observations: ask.observations.map((o, i) => ({ place: o.place, before: before[i], after: after[i], outlier: outliers[i] })),
-    words: `${ask.observations.length} readings: off by ΔE00 ${mean(before).toFixed(1)} on average before, ${mean(after).toFixed(1)} after.${moved.length > 0 ? ` ${moved.join('; ')}.` : ''}${note}`,
+    words: sentences(
+      say('ink.learnt', { n: ask.observations.length, before: deltaE(mean(before)), after: deltaE(mean(after)) }),
+      ...moved,
+      contradict && say('ink.nothingLearnt'),
+    ),
     problems,
     foresee: (stack) => model(state, stack),
   };

@@ -6,6 +6,7 @@ import type { Film, Ink, Surface } from '../types.ts';
 /** A layer of the print that the readings come from. */
 export interface LearnLayer {
   readonly id: string;
+  readonly name: string;
   /** The ink as its readings give it under a surface: gloss that is learnt changes it too. */
   readonly inkUnder: (surface: Surface) => Ink;
   readonly strength: number;

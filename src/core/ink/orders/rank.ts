@@ -1,5 +1,6 @@
 import { deltaE00Of, type Lab, type Spectrum } from '../../colour/index.ts';
 import { fail, problem, type Problem } from '../../problem.ts';
+import { deltaE as ofDeltaE, figure, say, type Saying } from '../../../words/say.ts';
 import { quietTask, type Task } from '../../task.ts';
 import { filmOf } from '../film.ts';
 import type { Ink, Surface } from '../types.ts';
@@ -53,8 +54,8 @@ export interface RankedOrder {
   /** 0..1, of what the best order for each wish would give. */
   readonly score: number;
   readonly values: OrderValues;
-  /** What this order gives up against the best for each wish, in words; empty when nothing. */
-  readonly loses: readonly string[];
+  /** What this order gives up against the best for each wish; empty when nothing. */
+  readonly loses: readonly Saying[];
 }
 
 export interface OrderRanking {
@@ -67,6 +68,7 @@ export interface OrderRanking {
 const names = ['nearWanted', 'manyColours', 'lightnessRange', 'clean', 'steady'] as const;
 /** Less is better. */
 const lessIsBetter = { nearWanted: true, manyColours: false, lightnessRange: false, clean: false, steady: true } as const;
+const mostLayers = 8;
 const depositChange = 0.15;
 /** Deposits that come out heavier (+) and lighter (−), balanced over layers (rows of a Hadamard matrix). */
 const patterns = [
@@ -82,17 +84,16 @@ const patterns = [
  */
 export async function rankOrders(ask: OrderAsk, task: Task = quietTask): Promise<OrderRanking> {
   const n = ask.layers.length;
-  if (n > 8) fail('too-many-layers', 'layers', `${n} layers make too many orders to try.`, 'Fix the place of some, or try at most 8.');
+  if (n > mostLayers) fail('too-many-layers', 'layers', say('recipes.tooManyOrders', { n }), say('recipes.tryFewer', { most: mostLayers }));
   const films = ask.layers.map((l) => filmOf(l.ink, l.strength, l.deposit));
   const perturbed = patterns.map((signs) =>
     ask.layers.map((l, i) => filmOf(l.ink, l.strength, l.deposit * (1 + depositChange * signs[i]))),
   );
-  task.report(0, 'Every stack once');
+  task.report(0, say('recipes.tryingStacks'));
   const tree = growTree(ask.paper, films, perturbed, ask.surface);
   await task.pause();
   const table = await walk(tree, ask, task);
-  if (table.count === 0)
-    fail('no-order', 'before', 'No order obeys all the rules of what must come before what.', 'Take one of the rules away.');
+  if (table.count === 0) fail('no-order', 'layers', say('recipes.noOrder'), say('recipes.dropRule'));
   const { low, high } = extremes(table);
   const scores = new Float64Array(table.count);
   let whole = 0;
@@ -121,15 +122,7 @@ export async function rankOrders(ask: OrderAsk, task: Task = quietTask): Promise
   });
   const problems: Problem[] = [];
   if (n > 1 && names.every((_, c) => high[c] - low[c] < 0.05)) {
-    problems.push(
-      problem(
-        'note',
-        'order-changes-nothing',
-        'layers',
-        'By their readings these inks are clear through and through, so the order changes no colour.',
-        'Choose the order for drying and register; read the inks over black as well to see what they cover.',
-      ),
-    );
+    problems.push(problem('note', 'order-changes-nothing', 'layers', say('recipes.orderChangesNothing'), say('recipes.orderByDrying')));
   }
   task.report(1);
   return { orders: table.count, ranked, best, problems };
@@ -233,7 +226,7 @@ async function walk(tree: StackTree, ask: OrderAsk, task: Task): Promise<Table> 
     descend(1, 1 << layer, now);
     order.pop();
     unplace(0);
-    task.report((layer + 1) / (n + 1), 'Every order');
+    task.report((layer + 1) / (n + 1), say('recipes.tryingOrders'));
     await task.pause();
   }
   return table;
@@ -260,18 +253,17 @@ function extremes(table: Table): { readonly low: number[]; readonly high: number
   return { low, high };
 }
 
-function losses(values: OrderValues, best: OrderValues): string[] {
-  const out: string[] = [];
-  if (values.nearWanted - best.nearWanted > 0.3)
-    out.push(
-      `wanted overlaps are ${(values.nearWanted - best.nearWanted).toFixed(1)} ΔE00 further off than in the order that meets them best`,
-    );
-  if (best.manyColours - values.manyColours >= 1)
-    out.push(`${best.manyColours - values.manyColours} fewer overlaps look different from one another`);
-  if (best.lightnessRange - values.lightnessRange > 0.5)
-    out.push(`lightness spans ${(best.lightnessRange - values.lightnessRange).toFixed(1)} less`);
-  if (best.clean - values.clean > 0.5) out.push(`overlaps are duller, by ${(best.clean - values.clean).toFixed(1)} of chroma on average`);
-  if (values.steady - best.steady > 0.1)
-    out.push(`colours move more when a film comes out heavier, by ${(values.steady - best.steady).toFixed(1)} ΔE00`);
+function losses(values: OrderValues, best: OrderValues): Saying[] {
+  const out: Saying[] = [];
+  const off = values.nearWanted - best.nearWanted;
+  const colours = best.manyColours - values.manyColours;
+  const range = best.lightnessRange - values.lightnessRange;
+  const chroma = best.clean - values.clean;
+  const moved = values.steady - best.steady;
+  if (off > 0.3) out.push(say('recipes.losesWanted', { by: ofDeltaE(off) }));
+  if (colours >= 1) out.push(say('recipes.losesColours', { n: colours }));
+  if (range > 0.5) out.push(say('recipes.losesRange', { by: figure(range, 1) }));
+  if (chroma > 0.5) out.push(say('recipes.losesChroma', { by: figure(chroma, 1) }));
+  if (moved > 0.1) out.push(say('recipes.losesSteadiness', { by: ofDeltaE(moved) }));
   return out;
 }

@@ -1,6 +1,7 @@
 import { deltaE00, labFromXyz, xyzFromLab, type Lab, type Xyz } from '../../colour/index.ts';
 import { fail, problem, type Problem } from '../../problem.ts';
-import { solveSymmetric } from '../learn/solve.ts';
+import { deltaE as byDeltaE, figure, say, share, type Saying } from '../../../words/say.ts';
+import { solveDamped } from '../../numeric/index.ts';
 import type { Reading } from '../types.ts';
 import { sampleQuad, type Photograph, type Quad, type Sample } from './sample.ts';
 
@@ -14,13 +15,15 @@ export interface PhotoAsk {
   readonly grey?: { readonly quad: Quad; readonly lab: Lab };
   /** Patches of a chart whose colours are known; from six on they make the conversion. */
   readonly chart?: readonly { readonly quad: Quad; readonly lab: Lab }[];
-  readonly patches: readonly { readonly name: string; readonly quad: Quad }[];
-  readonly place: string;
+  /** `name`: what a patch is, where something is wrong with it. */
+  readonly patches: readonly { readonly name: Saying; readonly quad: Quad }[];
+  /** Which photograph. */
+  readonly place: Saying;
 }
 
 export interface PhotoRead {
+  /** In the order asked. */
   readonly patches: readonly {
-    readonly name: string;
     readonly reading: Reading & { readonly kind: 'photo' };
     readonly problems: readonly Problem[];
   }[];
@@ -32,6 +35,10 @@ export interface PhotoRead {
   readonly problems: readonly Problem[];
 }
 
+/** Places of bare paper that a plane through its light needs. */
+const leastPaper = 3;
+/** Patches of a chart that the conversion needs. */
+const leastChart = 6;
 /** L* of a patch that paper marks on something dark would make; fluorescent inks stay below (from memory). */
 const mostLightness = 110;
 
@@ -48,24 +55,13 @@ const doubt = { withChart: 4, withGrey: 6, withPaper: 7, withNothing: 9 } as con
 export function readPhoto(ask: PhotoAsk): PhotoRead {
   const { photo, place } = ask;
   if (photo.width < 16 || photo.height < 16 || photo.data.length < photo.width * photo.height * 4) {
-    fail('photo-too-small', place, 'The photograph is too small or cut short.', 'Take it again, filling the frame.');
+    fail('photo-too-small', place, say('readings.photoTooSmall'), say('readings.fillFrame'));
   }
-  if (ask.paper.length < 3)
-    fail(
-      'too-little-paper',
-      place,
-      `Bare paper is marked in ${ask.paper.length} places; three are needed.`,
-      'Mark paper on all sides of the drawdowns.',
-    );
+  if (ask.paper.length < leastPaper)
+    fail('too-little-paper', place, say('readings.littlePaper', { n: ask.paper.length, needed: leastPaper }), say('readings.markPaper'));
   const paper = ask.paper.map((quad) => sampleQuad(photo, quad));
   const burnt = paper.filter((s) => s.clipped > 0.2).length;
-  if (burnt > paper.length / 2)
-    fail(
-      'photo-clipped',
-      place,
-      'The paper is burnt out: the photograph holds no more light there.',
-      'Expose less, so that the paper is light grey in the picture.',
-    );
+  if (burnt > paper.length / 2) fail('photo-clipped', place, say('readings.burntOut'), say('readings.exposeLess'));
   const problems: Problem[] = [];
   if (burnt > 0)
     problems.push(
@@ -73,8 +69,8 @@ export function readPhoto(ask: PhotoAsk): PhotoRead {
         'warning',
         'photo-clipped',
         place,
-        `The paper is burnt out in ${burnt} of ${paper.length} places.`,
-        'Expose less and light it more evenly.',
+        say('readings.partlyBurntOut', { n: burnt, all: paper.length }),
+        say('readings.exposeEvenly'),
       ),
     );
   const even = evenOut(
@@ -88,19 +84,13 @@ export function readPhoto(ask: PhotoAsk): PhotoRead {
         'warning',
         'light-uneven',
         place,
-        `The light on the sheet is uneven by a factor of ${even.unevenness.toFixed(1)}.`,
-        'It was evened out, but open shade or two lamps would do better.',
+        say('readings.lightUneven', { times: figure(even.unevenness, 1) }),
+        say('readings.betterLight'),
       ),
     );
   if (even.leftOver > 0.05)
     problems.push(
-      problem(
-        'warning',
-        'light-patchy',
-        place,
-        `After evening out, the paper still differs by ${Math.round(even.leftOver * 100)} %: a shadow or a reflection lies on it.`,
-        'Take it again without shadows.',
-      ),
+      problem('warning', 'light-patchy', place, say('readings.lightPatchy', { by: share(even.leftOver, 0) }), say('readings.noShadows')),
     );
   const lit = (s: Sample): [number, number, number] => even.level(s.centre).map((level, c) => s.rgb[c] / level) as [number, number, number];
 
@@ -109,7 +99,7 @@ export function readPhoto(ask: PhotoAsk): PhotoRead {
   let toXyz: (rgb: readonly number[]) => Xyz;
   let sigma: number;
   let chartError: number | null = null;
-  if (chart.length >= 6) {
+  if (chart.length >= leastChart) {
     const known = [
       ...chart.map((c) => ({ rgb: lit(c.sample), xyz: xyzFromLab(c.lab) })),
       ...(ask.paperLab ? [{ rgb: [1, 1, 1], xyz: xyzFromLab(paperLab) }] : []),
@@ -124,8 +114,8 @@ export function readPhoto(ask: PhotoAsk): PhotoRead {
           'warning',
           'chart-fits-badly',
           place,
-          `The chart's own colours come back off by ΔE00 ${chartError.toFixed(1)}.`,
-          'Check that its patches are marked in the right order and lie in the same light.',
+          say('readings.chartFitsBadly', { off: byDeltaE(chartError) }),
+          say('readings.checkChart'),
         ),
       );
   } else {
@@ -140,31 +130,21 @@ export function readPhoto(ask: PhotoAsk): PhotoRead {
           'warning',
           'chart-too-small',
           place,
-          `Only ${chart.length} patches of the chart can be used; six are needed.`,
-          'The picture was balanced by grey card or paper instead.',
+          say('readings.chartTooSmall', { n: chart.length, needed: leastChart }),
+          say('readings.balancedInstead'),
         ),
       );
     if (!ask.grey && !ask.paperLab)
-      problems.push(
-        problem(
-          'warning',
-          'scale-unknown',
-          place,
-          'Neither a grey card nor the paper’s colour is known; the paper is taken as usual white.',
-          'Lay a grey card beside the drawdowns.',
-        ),
-      );
+      problems.push(problem('warning', 'scale-unknown', place, say('readings.scaleUnknown'), say('readings.layGreyCard')));
   }
+  const where = (patch: Saying): Saying => say('readings.patchAt', { where: place, patch });
   const patches = ask.patches.map(({ name, quad }) => {
     const sample = sampleQuad(photo, quad);
     const own: Problem[] = [];
-    const where = `${place}: ${name}`;
     let off = sigma;
     if (sample.clipped > 0.05) {
       off += 4;
-      own.push(
-        problem('warning', 'patch-clipped', where, 'Part of this patch is burnt out.', 'Expose less; its colour is not to be trusted.'),
-      );
+      own.push(problem('warning', 'patch-clipped', where(name), say('readings.patchBurntOut'), say('readings.distrustColour')));
     }
     if (sample.floored > 0.05) {
       off += photo.space.wide ? 2 : 4;
@@ -172,38 +152,22 @@ export function readPhoto(ask: PhotoAsk): PhotoRead {
         problem(
           'warning',
           'patch-outside-photo',
-          where,
-          'This colour lies outside what the photograph can hold: one of its channels is empty.',
-          photo.space.wide
-            ? 'It will read duller than it is.'
-            : 'It will read duller than it is. Save the photograph in a wider colour space.',
+          where(name),
+          say('readings.outsidePhoto'),
+          say(photo.space.wide ? 'readings.readsDuller' : 'readings.saveWider'),
         ),
       );
     }
     if (sample.noise > 0.12) {
       off += 2;
-      own.push(
-        problem(
-          'warning',
-          'patch-uneven',
-          where,
-          'This patch is uneven: dust, glare, or the mark overlaps its edge.',
-          'Mark an even part of the drawdown.',
-        ),
-      );
+      own.push(problem('warning', 'patch-uneven', where(name), say('readings.patchUneven'), say('readings.markEven')));
     }
     const lab = labFromXyz(toXyz(lit(sample)).map((v) => Math.max(0.0005, v)) as unknown as Xyz);
-    return { name, reading: { kind: 'photo' as const, lab, sigma: off }, problems: own };
+    return { reading: { kind: 'photo' as const, lab, sigma: off }, problems: own };
   });
   // Nothing printed throws back more than a white diffuser, L* 100; glare and a picture's noise take little more.
-  const tooLight = patches.find((p) => p.reading.lab[0] > mostLightness);
-  if (tooLight)
-    fail(
-      'paper-marked-wrong',
-      `${place}: ${tooLight.name}`,
-      'This patch comes out lighter than any paper can be: the marks for paper lie on something darker.',
-      'Move the paper marks onto the bare sheet, and read again.',
-    );
+  const tooLight = ask.patches.find((_, i) => patches[i].reading.lab[0] > mostLightness);
+  if (tooLight) fail('paper-marked-wrong', where(tooLight.name), say('readings.lighterThanPaper'), say('readings.movePaperMarks'));
   return { patches, paper: labFromXyz(toXyz([1, 1, 1])), chartError, unevenness: even.unevenness, problems };
 }
 
@@ -235,7 +199,7 @@ function evenOut(paper: readonly Sample[], width: number, height: number): Evene
       }
     }
     for (let p = 1; p < m; p++) A[p * m + p] += 1e-6;
-    return solveSymmetric(A, b, 0);
+    return solveDamped(A, b, 0);
   });
   const level = (at: readonly [number, number]): [number, number, number] => {
     const t = terms(at);
@@ -258,7 +222,7 @@ function fitMatrix(known: readonly { readonly rgb: readonly number[]; readonly x
         for (let q = 0; q < 3; q++) A[p * 3 + q] += weight * rgb[p] * rgb[q];
       }
     }
-    return solveSymmetric(A, b, 1e-9);
+    return solveDamped(A, b, 1e-9);
   });
   return (rgb) => rows.map((row) => row[0] * rgb[0] + row[1] * rgb[1] + row[2] * rgb[2]) as unknown as Xyz;
 }
@@ -278,7 +242,7 @@ function whiteBalanced(
       for (let q = 0; q < 3; q++) N[p * 3 + q] += A[k * 3 + p] * A[k * 3 + q];
     }
   }
-  const light = solveSymmetric(N, b, 0);
+  const light = solveDamped(N, b, 0);
   const gain = [0, 1, 2].map((c) => light[c] / Math.max(1e-4, grey.rgb[c]));
   return (rgb) => matrix.map((row) => row[0] * rgb[0] * gain[0] + row[1] * rgb[1] * gain[1] + row[2] * rgb[2] * gain[2]) as unknown as Xyz;
 }

@@ -1,4 +1,6 @@
 import { fail } from '../../problem.ts';
+import { say } from '../../../words/say.ts';
+import type { Place } from '../types.ts';
 
 /** Light to XYZ under D50 (rows X, Y, Z) and the curve of the values, as an ICC matrix profile has them. */
 export interface PhotoSpace {
@@ -41,15 +43,9 @@ export const wideSpace: PhotoSpace = {
  * Reads a matrix profile (ISO 15076-1: rXYZ, gXYZ, bXYZ and rTRC) out of a photograph's file.
  * @throws ProblemError when the profile is of another kind or broken
  */
-export function spaceFromProfile(bytes: Uint8Array, place: string): PhotoSpace {
+export function spaceFromProfile(bytes: Uint8Array, place: Place): PhotoSpace {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
-  const broken = (): never =>
-    fail(
-      'profile-not-read',
-      place,
-      'The colour profile inside the photograph can’t be used.',
-      'Save it with an ordinary RGB profile, or read it as sRGB.',
-    );
+  const broken = (): never => fail('profile-not-read', place, say('readings.profileUnusable'), say('readings.saveAsRgb'));
   if (bytes.length < 132) broken();
   const count = view.getUint32(128);
   if (count > 100 || bytes.length < 132 + count * 12) broken();

@@ -1,4 +1,5 @@
 import { BANDS, deltaE00, labFromSpectrum, type Lab, type Spectrum } from '../../colour/index.ts';
+import { deltaE as ofDeltaE, say, type Saying } from '../../../words/say.ts';
 import { addFilm, filmOf } from '../film.ts';
 import { mixInks } from '../mix.ts';
 import { findRecipe, type Pot, type Recipe } from '../recipe/find.ts';
@@ -35,7 +36,7 @@ export interface MatchedAgain {
   readonly lots: readonly { readonly id: string; readonly strength: number }[];
   /** ΔE00 between then and now under daylight D65 and lamp light A: how well the match holds in other light. */
   readonly otherLight: { readonly D65: number; readonly A: number };
-  readonly words: string;
+  readonly words: Saying;
 }
 
 /** The same colour again, years later, with new lots of concentrate (one drawdown of each new lot). */
@@ -73,16 +74,19 @@ export function matchAgain(ask: AgainAsk): MatchedAgain {
     A: deltaE00(labFromSpectrum(then, 'A'), labFromSpectrum(now, 'A')),
   };
   const lots = ask.parts.map((p) => ({ id: p.id, strength: strengthOf(p.newInk, p.oldInk) }));
-  const keep = unchanged.deltaE <= (ask.nearEnough ?? 1);
+  const keeps = unchanged.deltaE <= (ask.nearEnough ?? 1);
+  const off = { unchanged: ofDeltaE(unchanged.deltaE), corrected: ofDeltaE(corrected.deltaE) };
   return {
     wanted,
     unchanged,
     corrected,
     lots,
     otherLight,
-    words: keep
-      ? `The old recipe still holds: ΔE00 ${unchanged.deltaE.toFixed(1)} with the new lots.`
-      : `Unchanged, the old recipe would be off by ΔE00 ${unchanged.deltaE.toFixed(1)}; corrected it is off by ${corrected.deltaE.toFixed(1)}${otherLight.A > 2 ? `, and by ${otherLight.A.toFixed(1)} in lamp light` : ''}.`,
+    words: keeps
+      ? say('recipes.recipeHolds', { off: off.unchanged })
+      : otherLight.A > 2
+        ? say('recipes.recipeCorrectedLamp', { ...off, lamp: ofDeltaE(otherLight.A) })
+        : say('recipes.recipeCorrected', off),
   };
 }
 

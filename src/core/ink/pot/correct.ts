@@ -1,9 +1,10 @@
 import { BANDS, deltaE00, type Lab, type Spectrum } from '../../colour/index.ts';
 import { fail, problem, type Problem } from '../../problem.ts';
+import { deltaE as ofDeltaE, mass, name as asName, say, share as asShare, type Saying } from '../../../words/say.ts';
 import { overGround } from '../film.ts';
 import { mixInks } from '../mix.ts';
 import { internal } from '../surface.ts';
-import type { Ink, Surface } from '../types.ts';
+import type { Ink, Place, Surface } from '../types.ts';
 import { colourist } from './colourist.ts';
 import { leastAddition } from './least-addition.ts';
 
@@ -44,6 +45,8 @@ export interface PotAsk {
   readonly needGrams?: number;
   /** Kinds of addition at most; 3 when left out and at most; a third only where two don't do. */
   readonly mostAdditions?: number;
+  /** The pot, for problems: `layers[#sky].ink`. */
+  readonly place?: Place;
 }
 
 export interface PotCorrection {
@@ -54,8 +57,8 @@ export interface PotCorrection {
   /** The pot afterwards against now, 1 = no more. */
   readonly grows: number;
   readonly reaches: boolean;
-  /** Better to start again: said with the reason. */
-  readonly startAgain: string | null;
+  /** Why it is better to start again; null where it isn't. */
+  readonly startAgain: Saying | null;
   /** How the shelf's inks worked in this pot against what their readings say, from all rounds; 1 = as read. */
   readonly works: number;
   readonly problems: readonly Problem[];
@@ -67,22 +70,16 @@ export interface PotCorrection {
  * @throws ProblemError without a drawdown, or with contents that are not on the shelf
  */
 export function correctPot(ask: PotAsk): PotCorrection {
+  const place = ask.place ?? say('where.pot');
   const last = ask.rounds[ask.rounds.length - 1];
-  if (!last)
-    fail(
-      'no-drawdown',
-      'pot',
-      'There is no drawdown of this pot to judge it by.',
-      'Pull one, let it dry and read it; or say what is wrong with the colour.',
-    );
+  if (!last) fail('no-drawdown', place, say('recipes.noDrawdown'), say('recipes.pullOne'));
   const shelf = new Map(ask.shelf.map((p) => [p.id, p]));
   const known = (content: PotContent): ShelfPot =>
-    shelf.get(content.id) ??
-    fail('not-on-shelf', 'pot', `${content.id} is in the pot but not on the shelf.`, 'Add its reading to the shelf.');
+    shelf.get(content.id) ?? fail('not-on-shelf', place, say('recipes.notOnShelf', { ink: asName(content.id) }), say('recipes.addReading'));
   const everything = [...ask.contents, ...ask.rounds.flatMap((r) => r.added)];
   const potMl = everything.reduce((sum, c) => sum + c.grams / known(c).densityGPerMl, 0);
   const potGrams = everything.reduce((sum, c) => sum + c.grams, 0);
-  if (!(potGrams > 0)) fail('pot-empty', 'pot', 'The pot is empty.', 'Say what was weighed into it.');
+  if (!(potGrams > 0)) fail('pot-empty', place, say('recipes.potEmpty'), say('recipes.listContents'));
   const works = learnWorks(ask, known);
   const ground = internal(ask.ground, ask.surface);
   const byRecipe = mixOf(everything, known);
@@ -92,15 +89,9 @@ export function correctPot(ask: PotAsk): PotCorrection {
   const nowOff = deltaE00(now, ask.wanted);
   const problems: Problem[] = [];
   if (Math.abs(works - 1) > 0.25) {
-    problems.push(
-      problem(
-        'warning',
-        'pot-unlike-recipe',
-        'pot',
-        `This pot works ${works > 1 ? 'stronger' : 'weaker'} than its recipe says, by ${Math.round(Math.abs(works - 1) * 100)} %.`,
-        'The drawdown may be thicker or thinner than usual, or something was weighed wrongly. Additions are counted accordingly.',
-      ),
-    );
+    const by = asShare(Math.abs(works - 1), 0);
+    const message = say(works > 1 ? 'recipes.potStronger' : 'recipes.potWeaker', { by });
+    problems.push(problem('warning', 'pot-unlike-recipe', place, message, say('recipes.drawdownMayDiffer')));
   }
   const base = { now: { lab: now, deltaE: nowOff, grams: potGrams }, works, problems };
   if (nowOff <= ask.within) return { ...base, additions: [], after: base.now, grows: 1, reaches: true, startAgain: null };
@@ -112,9 +103,9 @@ export function correctPot(ask: PotAsk): PotCorrection {
   const reaches = plan.deltaE <= ask.within + 1e-9;
   const need = ask.needGrams ?? potGrams;
   const startAgain = !reaches
-    ? `No addition from the shelf brings this pot nearer than ΔE00 ${plan.deltaE.toFixed(1)}; mix a fresh one.`
+    ? say('recipes.nothingReaches', { off: ofDeltaE(plan.deltaE) })
     : after.grams > 2 * need && added > need
-      ? `The pot would grow to ${Math.round(after.grams)} g where ${Math.round(need)} g are needed: a fresh pot takes less ink than the correction (${Math.round(added)} g).`
+      ? say('recipes.potWouldGrow', { grown: mass(after.grams), need: mass(need), added: mass(added) })
       : null;
   const additions = plan.pots
     .map((p, i) => ({ id: ask.shelf[p].id, name: ask.shelf[p].name, grams: grams[i] }))

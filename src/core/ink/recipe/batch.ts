@@ -1,14 +1,15 @@
 import { deltaE00, type Lab, type Spectrum } from '../../colour/index.ts';
 import { labFromSpectrum } from '../../colour/index.ts';
 import { fail, problem, type Problem } from '../../problem.ts';
+import { deltaE as ofDeltaE, mass, say, share as asShare, type Saying } from '../../../words/say.ts';
 import { addFilm, filmOf } from '../film.ts';
 import { mixInks } from '../mix.ts';
 import { internal, measured } from '../surface.ts';
-import type { Ink, Surface } from '../types.ts';
+import type { Ink, Place, Surface } from '../types.ts';
 
 export interface BatchPart {
   readonly id: string;
-  readonly name: string;
+  readonly name: Saying;
   /** Share of the whole by volume; base and additions are parts like any other. */
   readonly share: number;
   readonly ink: Ink;
@@ -24,12 +25,14 @@ export interface BatchAsk {
   readonly ground: Spectrum;
   readonly surface: Surface;
   readonly deposit?: number;
+  /** The pot, for problems: `layers[#sky].ink`. */
+  readonly place?: Place;
 }
 
 export interface Batch {
   readonly parts: readonly {
     readonly id: string;
-    readonly name: string;
+    readonly name: Saying;
     readonly grams: number;
     readonly exactGrams: number;
     readonly millilitres: number;
@@ -47,17 +50,13 @@ export interface Batch {
  * @throws ProblemError when parts don't fill the pot, or total or density are no amounts
  */
 export function mixBatch(ask: BatchAsk): Batch {
+  const place = ask.place ?? say('where.pot');
   const whole = ask.parts.reduce((sum, p) => sum + p.share, 0);
   if (ask.parts.length === 0 || Math.abs(whole - 1) > 1e-6)
-    fail('shares-not-whole', 'mix', `The shares add up to ${(whole * 100).toFixed(1)} % of the pot.`, 'Add base until they make 100 %.');
-  if (!(ask.totalGrams > 0)) fail('grams-out-of-range', 'mix', 'A batch needs an amount above 0 grams.', 'Say how much to mix.');
+    fail('shares-not-whole', place, say('recipes.sharesNotWhole', { whole: asShare(whole, 1) }), say('recipes.fillWithBase'));
+  if (!(ask.totalGrams > 0)) fail('grams-out-of-range', place, say('recipes.batchWeighsNothing'), say('recipes.giveAmount'));
   if (ask.parts.some((p) => !(p.densityGPerMl > 0) || !(p.share >= 0)))
-    fail(
-      'density-out-of-range',
-      'mix',
-      'Every part needs a density above 0 and a share of 0 or more.',
-      'Water weighs 1 g/mL, most water-based inks 1.05 to 1.15.',
-    );
+    fail('density-out-of-range', place, say('recipes.partNeedsDensity'), say('recipes.usualDensity'));
   const density = ask.parts.reduce((sum, p) => sum + p.share * p.densityGPerMl, 0);
   const exact = ask.parts.map((p) => (ask.totalGrams * p.share * p.densityGPerMl) / density);
   const labOf = (grams: readonly number[]): Lab => {
@@ -91,27 +90,14 @@ export function mixBatch(ask: BatchAsk): Batch {
   const volume = volumes.reduce((a, b) => a + b, 0);
   const problems: Problem[] = [];
   if (off > 0.5) {
-    problems.push(
-      problem(
-        'warning',
-        'scale-too-coarse',
-        'mix',
-        `Rounding to ${step} g costs ΔE00 ${off.toFixed(1)}.`,
-        'Mix more at once, use a finer scale, or let the strongest ink down with base first and weigh that.',
-      ),
-    );
+    const message = say('recipes.roundingCosts', { step: mass(step), off: ofDeltaE(off) });
+    problems.push(problem('warning', 'scale-too-coarse', place, message, say('recipes.finerScale')));
   }
   const smallest = Math.min(...exact.filter((g) => g > 0));
-  if (step > 0 && smallest < step)
-    problems.push(
-      problem(
-        'warning',
-        'part-below-scale',
-        'mix',
-        `One part is lighter than the scale's step of ${step} g.`,
-        'Let it down with base first and weigh that.',
-      ),
-    );
+  if (step > 0 && smallest < step) {
+    const message = say('recipes.partBelowScale', { part: ask.parts[exact.indexOf(smallest)].name, step: mass(step) });
+    problems.push(problem('warning', 'part-below-scale', place, message, say('recipes.letDownFirst')));
+  }
   return {
     parts: ask.parts.map((p, i) => ({
       id: p.id,
@@ -157,9 +143,9 @@ export function strengthenGrams(potGrams: number, from: number, to: number, addi
   if (!(to >= from) || !(additionStrength > to))
     fail(
       'strength-out-of-reach',
-      'pot',
-      `Strength ${to} can't be reached from ${from} with an addition of ${additionStrength}.`,
-      'The addition must be stronger than the strength wanted.',
+      say('where.pot'),
+      say('recipes.strengthOutOfReach', { from: asShare(from), to: asShare(to), addition: asShare(additionStrength) }),
+      say('recipes.strongerAddition'),
     );
   return (potGrams * (to - from)) / (additionStrength - to);
 }
@@ -167,7 +153,12 @@ export function strengthenGrams(potGrams: number, from: number, to: number, addi
 /** Grams of clear base that bring a pot of M grams from strength c down to c* (TRADE section 3). */
 export function weakenGrams(potGrams: number, from: number, to: number): number {
   if (!(to > 0) || !(to <= from))
-    fail('strength-out-of-reach', 'pot', `Base can't bring strength ${from} to ${to}.`, 'Base only weakens, and never to nothing.');
+    fail(
+      'strength-out-of-reach',
+      say('where.pot'),
+      say('recipes.baseCannot', { from: asShare(from), to: asShare(to) }),
+      say('recipes.baseOnlyWeakens'),
+    );
   return potGrams * (from / to - 1);
 }
 
@@ -175,17 +166,18 @@ export function weakenGrams(potGrams: number, from: number, to: number): number 
 export const retarderLimits = { usual: [0.02, 0.05], ceiling: 0.1 } as const;
 
 /** Warns of more retarder and additions than the ink bears. */
-export function additionProblems(retarderShare: number, otherShare: number, place: string): Problem[] {
+export function additionProblems(retarderShare: number, otherShare: number, place: Place): Problem[] {
   const out: Problem[] = [];
-  const percent = (v: number): string => `${Math.round(v * 1000) / 10} %`;
+  const percent = (v: number): ReturnType<typeof asShare> => asShare(v, Math.round(v * 1000) % 10 === 0 ? 0 : 1);
+  const usual = { from: percent(retarderLimits.usual[0]), to: percent(retarderLimits.usual[1]) };
   if (retarderShare > retarderLimits.ceiling) {
     out.push(
       problem(
         'error',
         'too-much-retarder',
         place,
-        `${percent(retarderShare)} of retarder is above the ceiling of ${percent(retarderLimits.ceiling)}; such ink may never dry.`,
-        'Stay at 2 to 5 %, and follow what the label says.',
+        say('recipes.tooMuchRetarder', { share: percent(retarderShare), ceiling: percent(retarderLimits.ceiling) }),
+        say('recipes.retarderWithin', usual),
       ),
     );
   } else if (retarderShare > retarderLimits.usual[1]) {
@@ -194,8 +186,8 @@ export function additionProblems(retarderShare: number, otherShare: number, plac
         'warning',
         'much-retarder',
         place,
-        `${percent(retarderShare)} of retarder is more than the usual 2 to 5 %.`,
-        'Expect slow drying; only in very dry air. The label decides. Wear gloves with retarder.',
+        say('recipes.muchRetarder', { share: percent(retarderShare), ...usual }),
+        say('recipes.driesSlowly'),
       ),
     );
   }
@@ -205,8 +197,8 @@ export function additionProblems(retarderShare: number, otherShare: number, plac
         'warning',
         'many-additions',
         place,
-        `Additions make up ${percent(retarderShare + otherShare)} of the pot.`,
-        'Binder is getting thin: the film may rub off (common practice).',
+        say('recipes.manyAdditions', { share: percent(retarderShare + otherShare) }),
+        say('recipes.binderThin'),
       ),
     );
   return out;

@@ -1,5 +1,6 @@
 import { chromaOf, hueDegOf, labFromXyz, xyzAt, type Lab, type Spectrum } from '../../colour/index.ts';
 import { fail } from '../../problem.ts';
+import { figure, name as asName, say, share as asShare, type Saying } from '../../../words/say.ts';
 import { internal, measured } from '../surface.ts';
 import { addFilm } from '../film.ts';
 import type { Film, Ink, Surface } from '../types.ts';
@@ -46,8 +47,8 @@ export interface RecipesFound {
   readonly best: Recipe;
   /** The nearest with one pot, with two, …; more pots only where they come nearer. */
   readonly byPots: readonly Recipe[];
-  /** Why it can't get nearer, in words; empty when it is near enough. */
-  readonly why: readonly string[];
+  /** Why it comes no nearer; empty when it is near enough. */
+  readonly why: readonly Saying[];
 }
 
 /** A second pot must be worth opening: it has to come nearer by this much (common practice: a difference just seen side by side is about 1). */
@@ -61,7 +62,7 @@ const leastShare = 0.002;
 export function findRecipe(ask: RecipeAsk): RecipesFound {
   const nearEnough = ask.nearEnough ?? 1;
   const usable = ask.pots.map((_, i) => i);
-  if (usable.length === 0) fail('no-pots', 'inks', 'There is no pot to mix from.', 'Add the inks at hand.');
+  if (usable.length === 0) fail('no-pots', 'inks', say('recipes.noPots'), say('recipes.addInks'));
   const most = 1 - (ask.additions ?? 0);
   const ground = (ask.under ?? []).reduce(addFilm, internal(ask.paper, ask.surface));
   const mix = mixer(
@@ -147,34 +148,23 @@ function recipeOf(ask: RecipeAsk, pots: readonly number[], fit: Fit): Recipe {
   return { parts, restShare: 1 - parts.reduce((sum, p) => sum + p.share, 0), lab: fit.lab, deltaE: fit.deltaE };
 }
 
-function reasons(ask: RecipeAsk, best: Recipe, bare: Lab, most: number): string[] {
-  const out: string[] = [];
+function reasons(ask: RecipeAsk, best: Recipe, bare: Lab, most: number): Saying[] {
+  const out: Saying[] = [];
   const [l, c] = [best.lab[0] - ask.wanted[0], chromaOf(best.lab) - chromaOf(ask.wanted)];
   const full = best.restShare <= 1 - most + 0.005;
   const covers = ask.pots.some((p) => p.ink.s.some((v) => v > 0.3));
   if (bare[0] < ask.wanted[0] - 0.5 && !covers) {
-    out.push(
-      `What lies there already is darker (L ${bare[0].toFixed(0)}) than the colour wanted (L ${ask.wanted[0].toFixed(0)}); a clear ink only darkens. Print it before the dark layers, or use an ink that covers.`,
-    );
-  } else if (l < -1) out.push(`Every recipe of that hue comes out darker by L ${(-l).toFixed(1)}: what lies below shows through.`);
-  if (full && l > 0.5)
-    out.push(`Even without any base the ink is too weak by L ${l.toFixed(1)}: print it twice, or through a coarser mesh.`);
-  if (c < -1)
-    out.push(
-      `The pots at hand are duller in that hue by a chroma of ${(-c).toFixed(1)}; a cleaner ink of hue ${hueDegOf(ask.wanted).toFixed(0)}° would be needed.`,
-    );
-  if (c > 1)
-    out.push(
-      `The result stays more colourful than wanted by a chroma of ${c.toFixed(1)}: what lies below, or the only fitting pot, brings it in.`,
-    );
+    out.push(say('recipes.groundDarker', { ground: figure(bare[0]), wanted: figure(ask.wanted[0]) }));
+  } else if (l < -1) out.push(say('recipes.showsThrough', { by: figure(-l, 1) }));
+  if (full && l > 0.5) out.push(say('recipes.tooWeak', { by: figure(l, 1) }));
+  if (c < -1) out.push(say('recipes.tooDull', { by: figure(-c, 1), hue: figure(hueDegOf(ask.wanted)) }));
+  if (c > 1) out.push(say('recipes.tooColourful', { by: figure(c, 1) }));
   for (const part of best.parts) {
     const limit = ask.pots.find((p) => p.id === part.id)?.mostShare;
-    if (limit !== undefined && part.share > limit - 1e-3) out.push(`${part.name} is at its limit of ${Math.round(limit * 100)} %.`);
+    if (limit !== undefined && part.share > limit - 1e-3)
+      out.push(say('recipes.atItsLimit', { part: asName(part.name), limit: asShare(limit, 0) }));
   }
-  if (out.length === 0)
-    out.push(
-      `The hue lies between the pots at hand; the nearest is off by ${Math.abs(turn(hueDegOf(best.lab) - hueDegOf(ask.wanted))).toFixed(0)}° of hue.`,
-    );
+  if (out.length === 0) out.push(say('recipes.hueBetween', { by: figure(Math.abs(turn(hueDegOf(best.lab) - hueDegOf(ask.wanted)))) }));
   return out;
 }
 

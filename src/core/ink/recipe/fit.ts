@@ -1,3 +1,4 @@
+import { solvePositive } from '../../numeric/index.ts';
 import { deltaE00Of, type Lab } from '../../colour/index.ts';
 import { residualAt, type Mixer } from './target.ts';
 
@@ -97,23 +98,8 @@ function stepFrom(x: Float64Array, J: Float64Array, r: Float64Array, n: number, 
       b[p] = 0;
     }
   }
-  // Gauss; the matrix is symmetric and positive.
-  for (let c = 0; c < n; c++) {
-    for (let row = c + 1; row < n; row++) {
-      const f = A[row * n + c] / A[c * n + c];
-      if (f === 0) continue;
-      for (let k = c; k < n; k++) A[row * n + k] -= f * A[c * n + k];
-      b[row] -= f * b[c];
-    }
-  }
-  const out = Float64Array.from(x);
-  for (let row = n - 1; row >= 0; row--) {
-    let sum = b[row];
-    for (let k = row + 1; k < n; k++) sum -= A[row * n + k] * b[k];
-    b[row] = sum / A[row * n + row];
-    out[row] += b[row];
-  }
-  return out;
+  solvePositive(A, b);
+  return x.map((v, p) => v + b[p]);
 }
 
 function polish(mix: Mixer, pots: readonly number[], start: Float64Array, most: number, wanted: Lab, worthPolishing: number): Fit {

@@ -3,7 +3,7 @@ import { z } from 'zod';
 /** The studio's ink shelf: a document of its own that jobs draw from. Unknown fields are kept. */
 export const currentShelfVersion = 1;
 
-const id = z.string().regex(/^[a-z0-9][a-z0-9._-]{0,63}$/, 'needs a short name of small letters, digits, - or _');
+const id = z.string().regex(/^[a-z0-9][a-z0-9._-]{0,63}$/);
 const name = z.string().min(1).max(200);
 const note = z.string().max(4000).optional();
 const date = z.string().max(40).optional();

@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { ProblemError } from '../../problem.ts';
+import { ProblemError, type Problem } from '../../problem.ts';
+import { inEnglish } from '../../../../test/said.ts';
+import { tellPlace } from '../../../words/index.ts';
 import { emptyShelf, inkOfLot, lotInUse, mergeShelves, readShelf, writeShelf } from './shelf.ts';
-import type { InkShelf } from './schema.ts';
+import type { InkShelf, ShelfLot } from './schema.ts';
 
 const lab = (l: number, a: number, b: number): { kind: 'lab'; lab: [number, number, number] } => ({ kind: 'lab', lab: [l, a, b] });
 const shelf: InkShelf = {
@@ -29,7 +31,7 @@ const shelf: InkShelf = {
     },
   ],
 };
-const problemsOf = (act: () => unknown): readonly { code: string; path: string }[] => {
+const problemsOf = (act: () => unknown): readonly Problem[] => {
   try {
     act();
   } catch (error) {
@@ -44,7 +46,7 @@ describe('the studio’s ink shelf', () => {
     const withMore = { ...shelf, cupboard: 'by the window' };
     expect(readShelf(writeShelf(withMore))).toEqual(withMore);
   });
-  test('every fault is told with its place', () => {
+  test('every fault names its place', () => {
     const bad = {
       ...shelf,
       inks: [
@@ -52,9 +54,9 @@ describe('the studio’s ink shelf', () => {
         { ...shelf.inks[1], id: 'No Good' },
       ],
     };
-    expect(problemsOf(() => readShelf(JSON.stringify(bad), 'my.shelf')).map((p) => p.path)).toEqual([
-      'my.shelf: inks[0] densityGPerMl',
-      'my.shelf: inks[1] id',
+    expect(problemsOf(() => readShelf(JSON.stringify(bad), 'my.shelf')).map((p) => tellPlace(p))).toEqual([
+      'my.shelf: ink 1 (Kelp), “densityGPerMl”',
+      'my.shelf: ink 2 (Clear base), “id”',
     ]);
     expect(problemsOf(() => readShelf(JSON.stringify({ ...shelf, inks: [shelf.inks[0], shelf.inks[0]] }))).map((p) => p.code)).toEqual([
       'shelf-twice',
@@ -69,6 +71,32 @@ describe('the studio’s ink shelf', () => {
     [JSON.stringify({ ...shelf, schemaVersion: 7 }), 'shelf-newer'],
   ])('%s is refused', (text, code) => {
     expect(problemsOf(() => readShelf(text))[0].code).toBe(code);
+  });
+  const sky = { ...shelf.inks[0], id: 'sky' };
+  test.each([
+    [{ ...shelf, studio: undefined, inks: 'none' }, 'my.shelf: “inks” This should be a list.'],
+    [{ ...shelf, inks: [{ ...sky, name: undefined }] }, 'my.shelf: ink 1, “name” This is missing.'],
+    [{ ...shelf, inks: [{ ...sky, name: '' }] }, 'my.shelf: ink 1, “name” This is empty.'],
+    [{ ...shelf, inks: [{ ...sky, role: 'glue' }] }, 'my.shelf: ink 1 (Kelp), “role” This should be one of these: ink, transparent-base,'],
+    [{ ...shelf, inks: [{ ...sky, lots: [] }] }, 'my.shelf: ink 1 (Kelp), “lots” This needs at least 1 entry.'],
+    [
+      { ...shelf, inks: [{ ...sky, lots: [{ lot: 'May', source: { from: 'one-ground', ground: lab(94, 0, 3) } }] }] },
+      'my.shelf: ink 1 (Kelp), lot 1 (May), “source over” This is missing.',
+    ],
+    [
+      { ...shelf, papers: [{ ...shelf.papers[0], reading: { kind: 'spectrum', values: [0.5] } }] },
+      'my.shelf: paper 1 (Smooth white), “reading values” This needs at least 36 entries.',
+    ],
+    [
+      { ...shelf, pots: [{ ...shelf.pots[0], parts: [{ ink: 'kelp', grams: 0 }] }] },
+      'my.shelf: pot 1 (Kelp, thin), part 1, “grams” This must be more than 0.',
+    ],
+  ])('a wrong field is named as a printmaker finds it: %#', (bad, says) => {
+    expect(
+      problemsOf(() => readShelf(JSON.stringify(bad), 'my.shelf'))
+        .map((p) => `${tellPlace(p)} ${inEnglish(p.message)}`)
+        .join('\n'),
+    ).toContain(says);
   });
   test('two shelves together: lots are joined, namesakes renamed with their pots', () => {
     const other: InkShelf = {
@@ -95,5 +123,12 @@ describe('the studio’s ink shelf', () => {
     const found = inkOfLot(lotInUse(shelf.inks[0]), { ks: 0.005, k1: 0.04, k2: 0.6 }, 'kelp');
     expect(found.trust.how).toBe('one-ground');
     expect(Math.max(...found.ink.k)).toBeGreaterThan(0.5);
+    const milky: ShelfLot = {
+      lot: 'May',
+      source: { from: 'one-ground', ground: { kind: 'lab', lab: [50, 0, 0] }, over: { kind: 'lab', lab: [80, 0, 0] } },
+    };
+    const [lighter] = inkOfLot(milky, { ks: 0.005, k1: 0.04, k2: 0.6 }, 'Chalk').problems;
+    expect(lighter.code).toBe('ink-lighter-than-ground');
+    expect(tellPlace(lighter)).toBe('Chalk, lot May, ink on its ground');
   });
 });

@@ -1,12 +1,15 @@
 import type { Spectrum } from '../../colour/index.ts';
 import { fail, problem, ProblemError, type Problem } from '../../problem.ts';
+import { name as asName, say, type Saying } from '../../../words/say.ts';
 import { clearInk, inkOverOneGround, inkOverTwoGrounds } from '../from-drawdown.ts';
 import { inkFromLadder } from '../ladder.ts';
 import { spectrumFromReading } from '../reading.ts';
 import type { InkFound, Reading, Surface } from '../types.ts';
+import { fieldProblem, placeInFile } from './faults.ts';
 import { currentShelfVersion, ShelfSchema, type InkShelf, type ShelfInk, type ShelfLot } from './schema.ts';
 
 const mostBytes = 64 * 1024 * 1024;
+const mostFaults = 100;
 
 export function emptyShelf(studio = ''): InkShelf {
   return { kind: 'laydown-ink-shelf', schemaVersion: currentShelfVersion, studio, inks: [], papers: [], pots: [] };
@@ -16,41 +19,24 @@ export function emptyShelf(studio = ''): InkShelf {
  * Reads a shelf from its file.
  * @throws ProblemError with every fault and its place, when it is no shelf or of a newer version
  */
-export function readShelf(text: string, fileName = 'ink shelf'): InkShelf {
-  if (text.length > mostBytes)
-    fail('file-too-large', fileName, 'The file is too large for an ink shelf.', 'Check that it is the right file.');
+export function readShelf(text: string, fileName?: string): InkShelf {
+  const file = fileName === undefined ? say('where.inkShelf') : say('where.file', { file: asName(fileName) });
+  if (text.length > mostBytes) fail('file-too-large', file, say('recipes.shelfTooLarge'), say('recipes.checkFile'));
   let raw: unknown;
   try {
     raw = JSON.parse(text.replace(/^\uFEFF/, ''));
   } catch {
-    return fail('shelf-broken', fileName, 'The file is cut short or no ink shelf.', 'Take an earlier copy; this one was left as it is.');
+    return fail('shelf-broken', file, say('recipes.shelfBroken'), say('recipes.takeEarlierCopy'));
   }
   const version = raw !== null && typeof raw === 'object' && 'schemaVersion' in raw ? raw.schemaVersion : undefined;
   if (typeof version === 'number' && version > currentShelfVersion) {
-    fail(
-      'shelf-newer',
-      fileName,
-      `The shelf was written by a newer Laydown (version ${version}; this one reads ${currentShelfVersion}).`,
-      'Update Laydown; the file was left as it is.',
-    );
+    fail('shelf-newer', file, say('recipes.shelfNewer', { version, ours: currentShelfVersion }), say('recipes.updateLaydown'));
   }
   const parsed = ShelfSchema.safeParse(raw);
   if (!parsed.success) {
-    throw new ProblemError(
-      parsed.error.issues
-        .slice(0, 100)
-        .map((issue) =>
-          problem(
-            'error',
-            'shelf-field',
-            placeOf(fileName, issue.path),
-            `${issue.message}.`,
-            'Correct this field, or take an earlier copy.',
-          ),
-        ),
-    );
+    throw new ProblemError(parsed.error.issues.slice(0, mostFaults).map((issue) => fieldProblem(issue, raw, file)));
   }
-  const problems = shelfProblems(parsed.data, fileName);
+  const problems = shelfProblems(parsed.data, file);
   if (problems.length > 0) throw new ProblemError(problems);
   return parsed.data;
 }
@@ -59,11 +45,7 @@ export function writeShelf(shelf: InkShelf): string {
   return `${JSON.stringify(shelf, null, 1)}\n`;
 }
 
-function placeOf(fileName: string, path: readonly PropertyKey[]): string {
-  return path.reduce<string>((place, key) => (typeof key === 'number' ? `${place}[${key}]` : `${place} ${String(key)}`), `${fileName}:`);
-}
-
-function shelfProblems(shelf: InkShelf, fileName: string): Problem[] {
+function shelfProblems(shelf: InkShelf, file: Saying): Problem[] {
   const out: Problem[] = [];
   const ids = new Set<string>();
   for (const [kind, things] of [
@@ -73,8 +55,10 @@ function shelfProblems(shelf: InkShelf, fileName: string): Problem[] {
   ] as const) {
     const seen = new Set<string>();
     things.forEach((thing, i) => {
-      if (seen.has(thing.id))
-        out.push(problem('error', 'shelf-twice', `${fileName}: ${kind}[${i}]`, `${thing.id} stands there twice.`, 'Rename one of them.'));
+      if (seen.has(thing.id)) {
+        const message = say('recipes.twice', { id: asName(thing.id) });
+        out.push(problem('error', 'shelf-twice', placeInFile(shelf, file, [kind, i]), message, say('recipes.renameOne')));
+      }
       seen.add(thing.id);
     });
     if (kind === 'inks') for (const id of seen) ids.add(id);
@@ -86,9 +70,9 @@ function shelfProblems(shelf: InkShelf, fileName: string): Problem[] {
           problem(
             'error',
             'shelf-unknown-ink',
-            `${fileName}: pots[${i}]`,
-            `The pot ${pot.name} holds ${part.ink}, which is not on the shelf.`,
-            'Add the ink, or take it out of the record.',
+            placeInFile(shelf, file, ['pots', i]),
+            say('recipes.potHoldsUnknown', { pot: asName(pot.name), ink: asName(part.ink) }),
+            say('recipes.addOrTakeOut'),
           ),
         );
     }
@@ -98,7 +82,7 @@ function shelfProblems(shelf: InkShelf, fileName: string): Problem[] {
 
 /**
  * Puts two shelves together: inks, papers and pots of the same id and name are one, their lots and rounds joined;
- * the same id for something else gets a new id, and that is told.
+ * the same id for something else gets a new id, which a note says.
  */
 export function mergeShelves(mine: InkShelf, other: InkShelf): { readonly shelf: InkShelf; readonly problems: readonly Problem[] } {
   const problems: Problem[] = [];
@@ -110,14 +94,14 @@ export function mergeShelves(mine: InkShelf, other: InkShelf): { readonly shelf:
       if (!taken.some((t) => t.id === tried)) return tried;
     }
   };
-  const told = (id: string, now: string): void => {
+  const noteRenamed = (id: string, now: string): void => {
     problems.push(
       problem(
         'note',
         'shelf-renamed',
-        `ink shelf: ${id}`,
-        `Both shelves have a ${id}, and they are different things; the added one is now ${now}.`,
-        'Join them by hand if they are the same.',
+        say('recipes.theShelf', { id: asName(id) }),
+        say('recipes.renamed', { id: asName(id), now: asName(now) }),
+        say('recipes.joinByHand'),
       ),
     );
   };
@@ -129,7 +113,7 @@ export function mergeShelves(mine: InkShelf, other: InkShelf): { readonly shelf:
       const now = free(ink.id, [...inks, ...other.inks]);
       renamed.set(ink.id, now);
       inks.push({ ...ink, id: now });
-      told(ink.id, now);
+      noteRenamed(ink.id, now);
     }
   }
   const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
@@ -141,7 +125,7 @@ export function mergeShelves(mine: InkShelf, other: InkShelf): { readonly shelf:
       else if (!same(found, thing)) {
         const now = free(thing.id, [...out, ...there]);
         out.push({ ...thing, id: now });
-        told(thing.id, now);
+        noteRenamed(thing.id, now);
       }
     }
     return out;
@@ -159,30 +143,48 @@ function joinLots(mine: ShelfInk, other: ShelfInk): ShelfInk {
 }
 
 /** The ink of one lot from its drawdowns, under a surface. */
-export function inkOfLot(lot: ShelfLot, surface: Surface, place: string): InkFound {
-  const { source } = lot;
-  const spectrum = (reading: Reading, where: string): Spectrum => spectrumFromReading(reading, `${place}.${where}`);
+export function inkOfLot(lot: ShelfLot, surface: Surface, inkName: string): InkFound {
+  const at = (which: Saying): Saying => say('recipes.lotReading', { ink: asName(inkName), lot: asName(lot.lot), reading: which });
+  const found = inkOfSource(lot.source, surface, at);
+  const reading = new Map([
+    ['over', say('recipes.inkOnGround')],
+    ['white', say('recipes.bareWhite')],
+    ['overWhite', say('recipes.inkOnWhite')],
+    ...(lot.source.from === 'ladder' ? lot.source.steps.map((_, i) => [`steps[${i}]`, say('recipes.stepNo', { n: i + 1 })] as const) : []),
+  ]);
+  return {
+    ...found,
+    problems: found.problems.map((p) => problem(p.severity, p.code, at(reading.get(p.path) ?? say('where.reading')), p.message, p.advice)),
+  };
+}
+
+function inkOfSource(source: ShelfLot['source'], surface: Surface, at: (which: Saying) => Saying): InkFound {
+  const spectrum = (reading: Reading, which: Saying): Spectrum => spectrumFromReading(reading, at(which));
   switch (source.from) {
     case 'clear':
       return {
         ink: clearInk(),
-        trust: { how: 'clear', level: 'good', words: 'Clear base: nothing is absorbed or scattered.' },
+        trust: { how: 'clear', level: 'good', words: say('recipes.clearBase') },
         problems: [],
       };
     case 'one-ground':
-      return inkOverOneGround({ ink: spectrum(source.over, 'over'), ground: spectrum(source.ground, 'ground'), surface });
+      return inkOverOneGround({
+        ink: spectrum(source.over, say('recipes.inkOnGround')),
+        ground: spectrum(source.ground, say('recipes.bareGround')),
+        surface,
+      });
     case 'two-grounds':
       return inkOverTwoGrounds({
-        overWhite: spectrum(source.overWhite, 'overWhite'),
-        white: spectrum(source.white, 'white'),
-        overBlack: spectrum(source.overBlack, 'overBlack'),
-        black: spectrum(source.black, 'black'),
+        overWhite: spectrum(source.overWhite, say('recipes.inkOnWhite')),
+        white: spectrum(source.white, say('recipes.bareWhite')),
+        overBlack: spectrum(source.overBlack, say('recipes.inkOnBlack')),
+        black: spectrum(source.black, say('recipes.bareBlack')),
         surface,
       });
     case 'ladder':
       return inkFromLadder({
-        ground: spectrum(source.ground, 'ground'),
-        steps: source.steps.map((s, i) => ({ share: s.share, over: spectrum(s.over, `steps[${i}]`) })),
+        ground: spectrum(source.ground, say('recipes.bareGround')),
+        steps: source.steps.map((s, i) => ({ share: s.share, over: spectrum(s.over, say('recipes.stepNo', { n: i + 1 })) })),
         surface,
       });
   }

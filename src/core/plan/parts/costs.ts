@@ -2,6 +2,7 @@ import { parts, rasterize, regionArea, regionBox, takeAway, unite, type Region }
 import type { Codes } from '../../print/index.ts';
 import { problem, type Problem } from '../../problem.ts';
 import type { Mend, Stencil } from '../../stencil/index.ts';
+import { area, deltaE, say } from '../../../words/say.ts';
 
 /**
  * What bridges and islands of a stencil cost in the finished print, ΔE00: `missing` by code, where this layer's ink would be
@@ -75,8 +76,8 @@ export function islandNotes(stencil: Stencil, place: string): Problem[] {
         'note',
         'islands-dropped',
         place,
-        `Islands given up: ${dropped.count}. Ink prints over ${dropped.areaMm2.toFixed(0)} mm² more than drawn, seen as ΔE00 ${dropped.deltaE.toFixed(1)}.`,
-        'Bridge them, or lay them as loose pieces, if that shows too much.',
+        say('plan.islandsDropped', { n: dropped.count, area: area(dropped.areaMm2), shows: deltaE(dropped.deltaE) }),
+        say('plan.keepIslands'),
       ),
     );
   }
@@ -88,8 +89,13 @@ export function islandNotes(stencil: Stencil, place: string): Problem[] {
         'note',
         'islands-cheaper-dropped',
         place,
-        `Without its islands it would show less (ΔE00 ${bridged.deltaE.toFixed(1)} over ${bridged.areaMm2.toFixed(0)} mm²) than with its bridges (ΔE00 ${bridges.deltaE.toFixed(1)} over ${bridges.areaMm2.toFixed(0)} mm²).`,
-        'Drop the islands if the drawing can do without them.',
+        say('plan.islandsCheaperDropped', {
+          islandsShow: deltaE(bridged.deltaE),
+          islands: area(bridged.areaMm2),
+          bridgesShow: deltaE(bridges.deltaE),
+          bridges: area(bridges.areaMm2),
+        }),
+        say('plan.dropIslands'),
       ),
     );
   }

@@ -1,6 +1,7 @@
 import type { Region } from '../../form/index.ts';
 import type { Material } from '../../stencil/index.ts';
 import type { PlannedLayer } from '../types.ts';
+import { say, sentences, type Saying } from '../../../words/say.ts';
 
 /** One run that a cut serves, in laydown order. */
 export interface CutUse {
@@ -31,7 +32,7 @@ export interface CutSet {
 
 export interface CutPlan {
   readonly timesToCut: number;
-  readonly why: string;
+  readonly why: Saying;
   readonly uses: readonly CutUse[];
   readonly sets: readonly CutSet[];
 }
@@ -90,12 +91,12 @@ function whyAlone(
   piece: Group | undefined,
   spreads: ReadonlyMap<string, number>,
   kerfMm: number,
-): string | undefined {
-  if (groups.some((g) => g.layers.some((l) => (spreads.get(l.id) ?? 0) !== 0))) return 'A layer that is spread needs a cut of its own.';
-  if (groups.length > 2 || !window || !piece) return 'These layers want different bridges, so each is cut on its own.';
-  if (window.layers[0].stencil.bridges.length > 0) return 'Bridges stay across what would drop out, so the piece is cut on its own.';
-  if (piece.layers[0].stencil.bridges.length > 0) return 'The piece hangs on bridges, so it is cut on its own.';
-  return kerfMm > 0 ? 'The machine takes a little off what drops out, so the piece is cut on its own.' : undefined;
+): Saying | undefined {
+  if (groups.some((g) => g.layers.some((l) => (spreads.get(l.id) ?? 0) !== 0))) return say('plan.spreadCutAlone');
+  if (groups.length > 2 || !window || !piece) return say('plan.bridgesDiffer');
+  if (window.layers[0].stencil.bridges.length > 0) return say('plan.bridgesInPiece');
+  if (piece.layers[0].stencil.bridges.length > 0) return say('plan.pieceOnBridges');
+  return kerfMm > 0 ? say('plan.kerfOffPiece') : undefined;
 }
 
 /** Gives each run of a group its sheets, from number `from` + 1 on; how many in all. */
@@ -143,23 +144,22 @@ function reasons(
   groups: readonly Group[],
   times: number,
   pair: boolean,
-  alone: string | undefined,
+  alone: Saying | undefined,
   lasts: number,
   material: Pick<Material, 'name' | 'washable'>,
-): string {
-  if (times === 1) return pair ? 'One cut serves both: keep the piece that drops out.' : 'One cut is enough.';
-  const out: string[] = [];
-  if (alone !== undefined) out.push(alone);
+): Saying {
+  if (times === 1) return say(pair ? 'plan.oneCutForBoth' : 'plan.oneCut');
   const longest = Math.max(
     ...groups.map((g) =>
       material.washable ? g.layers.reduce((sum, l) => sum + l.sheetsThrough, 0) : Math.max(...g.layers.map((l) => l.sheetsThrough)),
     ),
   );
-  if (longest > lasts) out.push(`${material.name} lasts about ${lasts} pulls; this side prints ${longest}.`);
   const often = Math.max(...groups.map((g) => g.layers.length));
-  if (!material.washable && often > 1)
-    out.push(`${material.name} can’t be washed: it is spent after a run, and ${often} runs need the same side.`);
-  return out.join(' ');
+  return sentences(
+    alone,
+    longest > lasts && say('plan.wornBefore', { material: material.name, lasts, pulls: longest }),
+    !material.washable && often > 1 && say('plan.notWashable', { material: material.name, runs: often }),
+  );
 }
 
 const numbers = (from: number, count: number): number[] => Array.from({ length: count }, (_, i) => from + i + 1);

@@ -19,7 +19,7 @@ import {
 } from '../../edition/index.ts';
 import type { Job, JobLayer } from '../../job/index.ts';
 import { ProblemError, type Problem } from '../../problem.ts';
-import { sayLength } from '../../units/index.ts';
+import { asWritten, figure, film, length, listed, name as asName, say, sentences, share, type Saying } from '../../../words/say.ts';
 import { letDownParts } from './mix.ts';
 import type { PlannedPress } from './press.ts';
 import { materialOf, materialsOf } from './stencils.ts';
@@ -45,30 +45,27 @@ export interface PlannedEdition {
   /** Marks for the sheets counted so far. */
   readonly numbered: NumberedEdition | null;
   readonly documentation: DocumentationSheet | null;
-  readonly colophon: string;
+  /** null before anything is counted. */
+  readonly colophon: Saying | null;
   readonly problems: readonly Problem[];
 }
 
 /** The screen's gap, and those of runs that have one of their own. */
-function sayGaps(
-  { units }: Pick<Job, 'units'>,
-  layers: readonly Pick<JobLayer, 'id' | 'name'>[],
-  press: Pick<PlannedPress, 'gapMm' | 'gaps'>,
-): string {
+function sayGaps(layers: readonly Pick<JobLayer, 'id' | 'name'>[], press: Pick<PlannedPress, 'gapMm' | 'gaps'>): Saying {
   const own = press.gaps
     .filter((gap) => gap.own)
     .map((gap) => {
       const run = layers.findIndex((l) => l.id === gap.layerId);
-      return `For run ${run + 1} (${layers[run]?.name ?? gap.layerId}) make the gap ${sayLength(gap.gapMm, units)}.`;
+      return say('record.gapOfRun', { run: run + 1, layer: asName(layers[run]?.name ?? gap.layerId), gap: length(gap.gapMm) });
     });
-  return [`Gap between mesh and paper ${sayLength(press.gapMm, units)}.`, ...own].join(' ');
+  return sentences(say('record.gapIs', { gap: length(press.gapMm) }), ...own);
 }
 
 export function planEdition(
   job: Job,
   layers: readonly JobLayer[],
   press: PlannedPress,
-  registerText: string,
+  registerText: Saying,
   log: Uint8Array | undefined,
 ): PlannedEdition {
   const problems: Problem[] = [];
@@ -135,21 +132,21 @@ export function planEdition(
         teachingHandout({
           title: job.title,
           maker: job.maker || undefined,
-          imageSize: facts.imageSize,
-          sheetSize: facts.papers[0].size,
+          imageMm: facts.imageMm,
+          sheetMm: facts.papers[0].sizeMm,
           mesh: facts.layers[0].mesh,
-          registerText,
-          gapText: sayGaps(job, layers, press),
+          register: registerText,
+          gap: sayGaps(layers, press),
           dryMinutes: day?.dryMinutes ?? job.day.dryMinutes,
           setUpSheets: edition.setUpSheets,
           layers: layers.map((l, i) => ({
             id: l.id,
             name: l.name,
-            side: l.side,
-            material: materialName(job, l),
-            ink: l.ink === null ? null : facts.layers[i].ink,
+            stencil: facts.layers[i].stencil,
+            material: materialFor(job, l),
+            ink: l.ink === null ? null : { id: l.ink, name: facts.layers[i].ink },
             recipe: facts.layers[i].recipe,
-            grams: 'amount on the mixing card',
+            amount: say('record.amountOnCard'),
             lookFor: l.note,
           })),
           papers: job.papers.map((p) => ({ name: p.name, sheets: p.count })),
@@ -187,22 +184,16 @@ export function planEdition(
     counted,
     numbered,
     documentation: numbered && documentationSheet(facts, numbered),
-    colophon: colophonOf(facts, numbered),
+    colophon: numbered && colophon(facts, numbered),
     problems,
   };
 }
 
-function colophonOf(facts: RecordFacts, numbered: NumberedEdition | null): string {
-  return numbered ? colophon(facts, numbered) : '';
-}
-
-function materialName(job: Job, layer: JobLayer): string {
-  const id = job.cuts.find((c) => c.id === layer.cut)?.material;
-  return materialOf(materialsOf(job), id).name;
+function materialFor(job: Job, layer: JobLayer): ReturnType<typeof materialOf> {
+  return materialOf(materialsOf(job), job.cuts.find((c) => c.id === layer.cut)?.material);
 }
 
 function factsOf(job: Job, layers: readonly JobLayer[], press: PlannedPress): RecordFacts {
-  const size = (w: number, h: number): string => `${sayLength(w, job.units)} × ${sayLength(h, job.units)}`;
   const { mesh } = press.deposit;
   return {
     title: job.title,
@@ -210,16 +201,24 @@ function factsOf(job: Job, layers: readonly JobLayer[], press: PlannedPress): Re
     year: job.edition.year,
     workshop: job.edition.workshop,
     ...job.edition.record,
-    imageSize: size(job.image.widthMm, job.image.heightMm),
-    papers: job.papers.map((p) => ({ id: p.id, name: p.name, size: size(p.widthMm, p.heightMm) })),
-    layers: layers.map((l) => ({
-      name: l.name,
-      stencil: `${l.side} in ${materialName(job, l)}`,
-      ink: job.inks.find((k) => k.id === l.ink)?.name ?? 'open',
-      recipe: letDownParts(job, l)
-        .map((p) => `${Math.round(p.share * 100)} % ${p.name}`)
-        .join(', '),
-      mesh: `${mesh.perCm} threads a cm, ${mesh.threadMicrons} µm`,
-    })),
+    imageMm: [job.image.widthMm, job.image.heightMm],
+    papers: job.papers.map((p) => ({ id: p.id, name: p.name, sizeMm: [p.widthMm, p.heightMm] as const })),
+    layers: layers.map((l) => {
+      const parts = letDownParts(job, l);
+      const ink = job.inks.find((k) => k.id === l.ink);
+      return {
+        name: l.name,
+        stencil: say(l.side === 'window' ? 'record.windowIn' : 'record.pieceOf', { material: materialFor(job, l).name }),
+        ink: ink ? asWritten(ink.name) : say('record.inkOpen'),
+        recipe:
+          parts.length === 0
+            ? null
+            : listed(
+                parts.map((p) => say('record.recipePart', { share: share(p.share, 0), ink: p.name })),
+                'comma',
+              ),
+        mesh: say('record.mesh', { perCm: figure(mesh.perCm, 1, false), thread: film(mesh.threadMicrons) }),
+      };
+    }),
   };
 }

@@ -4,6 +4,7 @@ import { parseJob, type Job } from '../../job/index.ts';
 import { planEdition } from './edition.ts';
 import { planPress } from './press.ts';
 import { planRegister } from './register.ts';
+import { say, type Quantity, type Saying } from '../../../words/say.ts';
 
 function job(gaps: readonly (number | undefined)[], hinge = 'top'): Job {
   return parseJob({
@@ -47,8 +48,9 @@ describe('gaps run by run', () => {
     // The edges move by half of what the image grows; the larger axis counts.
     expect(register.budget!.pairs[0].causes.mesh).toBeCloseTo(Math.max(wide.differsMm.alongMm, wide.differsMm.acrossMm) / 2, 9);
     const warned = register.problems.find((p) => p.code === 'gaps-differ')!;
-    expect(warned.message).toContain('Run 2 (Layer 1)');
-    const would = Number(/take ([\d.]+) mm/.exec(inEnglish(warned.advice))![1]);
+    expect(warned.path).toBe('layers[#l1].offContactMm');
+    expect(inEnglish(warned.message)).toContain('Run 2 (Layer 1)');
+    const would = ((warned.advice as Saying).values!['best'] as Quantity & { kind: 'length' }).mm;
     expect(would).toBeGreaterThan(3);
     expect(would).toBeLessThan(12);
     const then = planned(job([undefined, would])).register;
@@ -67,19 +69,17 @@ describe('gaps run by run', () => {
     const { press } = planned(job([undefined, 45]));
     expect(press.problems.find((p) => p.code === 'gap-tears-mesh')).toMatchObject({
       severity: 'error',
-      place: 'layer l1, offContactMm',
-      message: expect.stringContaining('Run 2 (Layer 1)') as unknown,
+      path: 'layers[#l1].offContactMm',
+      message: { key: 'press.gapTears' },
     });
   });
 
   test('the hand-out’s set-up step names the gap of a run that has one of its own, and of no other', () => {
     const setUp = (gaps: readonly (number | undefined)[]): string => {
       const one = job(gaps);
-      return (
-        planEdition(one, one.layers, planned(one).press, '', undefined)
-          .handout?.steps.find((step) => step.picture.kind === 'stops')
-          ?.text.replaceAll('\u00a0', ' ') ?? ''
-      );
+      const { handout } = planEdition(one, one.layers, planned(one).press, say('register.pins'), undefined);
+      const step = handout?.steps.find(({ picture }) => picture.kind === 'stops');
+      return step ? inEnglish(step.text).replaceAll('\u00a0', ' ') : '';
     };
     expect(setUp([undefined, 5])).toContain('Gap between mesh and paper 3 mm. For run 2 (Layer 1) make the gap 5 mm.');
     expect(setUp([undefined, undefined])).not.toContain('For run');

@@ -1,6 +1,7 @@
 import type { Job, JobLayer } from '../../job/index.ts';
 import { growthBetween, offContact, risersFor, type OffContact, type Risers, type ScreenFit } from '../../press/index.ts';
 import { problem, ProblemError, type Problem } from '../../problem.ts';
+import { length, name as asName, say, sentences, share } from '../../../words/say.ts';
 
 /** One run's gap, and what it does to the size of the image. */
 export interface PlannedGap {
@@ -63,7 +64,7 @@ export function planGaps(
   usual: GapSetting,
 ): { readonly gaps: readonly PlannedGap[]; readonly problems: readonly Problem[] } {
   const problems: Problem[] = [];
-  const gaps = layers.map((layer, run): PlannedGap => {
+  const gaps = layers.map((layer): PlannedGap => {
     const gapMm = layer.offContactMm ?? usual.gapMm;
     const own = layer.offContactMm !== undefined && Math.abs(gapMm - usual.gapMm) > 1e-9;
     const none = { alongMm: 0, acrossMm: 0 };
@@ -72,19 +73,23 @@ export function planGaps(
     try {
       const growth = stretchAt(job, usual.fit, gapMm);
       const risers = risersAt(job, usual.fit, gapMm);
-      const place = `layer ${layer.id}, offContactMm`;
-      problems.push(
-        ...growth.problems.map((p) => problem(p.severity, p.code, place, `Run ${run + 1} (${layer.name}): ${p.message}`, p.advice)),
-      );
+      problems.push(...growth.problems.map((p) => ofRun(p, layer.id)));
       return { layerId: layer.id, gapMm, own, growth, risers, differsMm: usual.growth ? growthBetween(growth, usual.growth) : none };
     } catch (error) {
       if (!(error instanceof ProblemError)) throw error;
-      problems.push(...error.problems.map((p) => ({ ...p, message: `Run ${run + 1} (${layer.name}): ${p.message}` })));
+      problems.push(...error.problems.map((p) => ofRun(p, layer.id)));
       return { layerId: layer.id, gapMm, own, growth: null, risers: null, differsMm: none };
     }
   });
   return { gaps, problems };
 }
+
+/** Where a run has a gap of its own, a problem of the gap is that run's and not the screen's. */
+function ofRun(p: Problem, layerId: string): Problem {
+  return p.path === 'screen.offContactMm' ? { ...p, path: gapPath(layerId) } : p;
+}
+
+const gapPath = (layerId: string): string => `layers[#${layerId}].offContactMm`;
 
 /** Growth of the image along x and y, mm over the whole image. */
 export function growthXY(growth: OffContact, stroke: ScreenFit['strokeAxis']): readonly [number, number] {
@@ -108,23 +113,30 @@ export function gapProblems(
     if (!gap.own || edgeMm < seenMm || !press.fit || !press.growth) return [];
     const has = forgives(gap.layerId);
     const budgetMm = Math.max(has ?? 0, toleranceMm);
-    const share = edgeMm / budgetMm;
-    const name = layers.find((layer) => layer.id === gap.layerId)?.name ?? gap.layerId;
-    const larger = gap.gapMm > press.gapMm ? 'larger' : 'smaller';
+    const takes = edgeMm / budgetMm;
     const budget =
       has !== null && has >= toleranceMm
-        ? `the ${has.toFixed(1)} mm that the drawing forgives`
-        : `the ± ${toleranceMm.toFixed(1)} mm that one layer may be off`;
+        ? say('press.ofWhatDrawingForgives', { share: share(takes, 0), forgives: length(has, 1) })
+        : say('press.ofWhatLayerMayBeOff', { share: share(takes, 0), tolerance: length(toleranceMm, 1) });
     const best = gapThatFits(job, press.fit, press.growth, press.gapMm, gap.gapMm, budgetMm / 4);
     return [
       problem(
-        share > 0.25 ? 'warning' : 'note',
+        takes > 0.25 ? 'warning' : 'note',
         'gaps-differ',
-        `layer ${gap.layerId}, offContactMm`,
-        `Run ${run + 1} (${name}) prints with a gap of ${gap.gapMm.toFixed(1)} mm, the others with ${press.gapMm.toFixed(1)} mm: its image is ${larger} by ${gap.differsMm.acrossMm.toFixed(2)} mm across the stroke and ${gap.differsMm.alongMm.toFixed(2)} mm along it, so its edges lie ${edgeMm.toFixed(2)} mm off. That is ${Math.round(share * 100)} % of ${budget}.`,
-        share > 0.25
-          ? `Print all runs with one gap, or take ${best.toFixed(1)} mm here: then it costs a quarter of the register at most.`
-          : 'Keep it in mind where this run must meet another.',
+        gapPath(gap.layerId),
+        sentences(
+          say(gap.gapMm > press.gapMm ? 'press.gapPrintsLarger' : 'press.gapPrintsSmaller', {
+            run: run + 1,
+            layer: asName(layers.find((layer) => layer.id === gap.layerId)?.name ?? gap.layerId),
+            gap: length(gap.gapMm, 1),
+            usual: length(press.gapMm, 1),
+            across: length(gap.differsMm.acrossMm, 2),
+            along: length(gap.differsMm.alongMm, 2),
+            edge: length(edgeMm, 2),
+          }),
+          budget,
+        ),
+        takes > 0.25 ? say('press.oneGap', { best: length(best, 1) }) : say('press.mindWhereItMeets'),
       ),
     ];
   });

@@ -17,13 +17,14 @@ import {
 } from '../../ink/index.ts';
 import type { Job, JobInk } from '../../job/index.ts';
 import { problem, ProblemError, type Problem } from '../../problem.ts';
+import { say, type Saying } from '../../../words/say.ts';
 
 /** All inks of a job as films, and the surface they were read through. */
 export interface FoundInks {
   readonly surface: Surface;
   /** At strength 1; one print's deposit already applied where the drawdown's thickness is known. */
   readonly inks: ReadonlyMap<string, Ink>;
-  readonly trust: ReadonlyMap<string, string>;
+  readonly trust: ReadonlyMap<string, Saying>;
   /** Print film ÷ drawdown film. */
   readonly deposits: ReadonlyMap<string, number>;
   readonly papers: ReadonlyMap<string, Spectrum>;
@@ -40,7 +41,7 @@ export interface FoundInks {
 const surest: readonly ReadingKind[] = ['spectrum', 'xyz', 'lab', 'photo'];
 
 /**
- * Readings of a job → inks. A reading that can't be is told with its place; its ink stays clear.
+ * Readings of a job → inks. A reading that can't be is a problem with its place; its ink stays clear.
  * @param through the surface to read them through; left out: worked out from the readings themselves
  */
 export function findInks(job: Pick<Job, 'inks' | 'papers'>, wetMicrons: number | null, through?: Surface): FoundInks {
@@ -71,7 +72,7 @@ export function findInks(job: Pick<Job, 'inks' | 'papers'>, wetMicrons: number |
   const surface = through ?? defaultSurface(ofInks.length > 0 ? ofInks : [...papers.values()], kind === 'spectrum');
 
   const inks = new Map<string, Ink>();
-  const trust = new Map<string, string>();
+  const trust = new Map<string, Saying>();
   const deposits = new Map<string, number>();
   const settle = (ink: JobInk, at: number): void => {
     if (inks.has(ink.id) || ink.from === 'mix') return;
@@ -98,7 +99,7 @@ export function findInks(job: Pick<Job, 'inks' | 'papers'>, wetMicrons: number |
     const mixed = parts.length > 0 ? mixInks(parts) : clearInk();
     inks.set(ink.id, mixed);
     deposits.set(ink.id, 1);
-    trust.set(ink.id, 'Worked out from the inks it is mixed of.');
+    trust.set(ink.id, say('ink.trustMix'));
     return mixed;
   };
   job.inks.forEach(settleMix);
@@ -126,7 +127,7 @@ function readingsOf(ink: JobInk, place: string): { reading: Reading; place: stri
 }
 
 function inkOf(ink: JobInk, spectra: readonly (Spectrum | null)[], surface: Surface, place: string, problems: Problem[]): InkFound {
-  const clear: InkFound = { ink: clearInk(), trust: { how: 'clear', level: 'fair', words: 'Taken as perfectly clear.' }, problems: [] };
+  const clear: InkFound = { ink: clearInk(), trust: { how: 'clear', level: 'fair', words: say('ink.trustClear') }, problems: [] };
   if (ink.from === 'clear' || ink.from === 'mix' || spectra.some((s) => s === null)) return clear;
   const all = spectra as readonly Spectrum[];
   try {
@@ -136,11 +137,16 @@ function inkOf(ink: JobInk, spectra: readonly (Spectrum | null)[], surface: Surf
         : ink.from === 'two-grounds'
           ? inkOverTwoGrounds({ white: all[0], overWhite: all[1], black: all[2], overBlack: all[3], surface })
           : inkFromLadder({ ground: all[0], steps: ink.steps.map((step, i) => ({ share: step.share, over: all[i + 1] })), surface });
-    problems.push(...found.problems.map((p) => problem(p.severity, p.code, `${place} (${ink.name})`, p.message, p.advice)));
+    problems.push(...placedIn(place, found.problems));
     return found;
   } catch (error) {
     if (!(error instanceof ProblemError)) throw error;
-    problems.push(...error.problems.map((p) => ({ ...p, place: `${place} (${ink.name})` })));
+    problems.push(...placedIn(place, error.problems));
     return clear;
   }
+}
+
+/** Problems of one ink, whose paths begin at its readings, with their paths in the job. */
+function placedIn(place: string, problems: readonly Problem[]): Problem[] {
+  return problems.map((p) => problem(p.severity, p.code, p.path === '' ? place : `${place}.${p.path}`, p.message, p.advice));
 }

@@ -2,12 +2,13 @@ import { labFromSpectrum, type Lab } from '../../colour/index.ts';
 import { learn, sigmaOf, spectrumFromReading, type Ink, type Learned, type Surface } from '../../ink/index.ts';
 import type { Job, JobLayer } from '../../job/index.ts';
 import { ProblemError, type Problem } from '../../problem.ts';
+import type { Saying } from '../../../words/say.ts';
 import { findInks, type FoundInks } from './inks.ts';
 import { letDown } from './let-down.ts';
 
 /** What readings of printed overlaps on one paper have taught. */
 export interface Learning {
-  readonly words: string;
+  readonly words: Saying;
   readonly before: Learned['before'];
   readonly after: Learned['after'];
   readonly observations: Learned['observations'];
@@ -65,7 +66,7 @@ export function learnOnPaper(
     const learned = learn({
       paper,
       surface: found.surface,
-      layers: printing.map((l) => ({ id: l.id, inkUnder: inkUnder(l), strength: 1, deposit: 1 })),
+      layers: printing.map((l) => ({ id: l.id, name: l.name, inkUnder: inkUnder(l), strength: 1, deposit: 1 })),
       observations,
       darkest: found.darkest,
     });

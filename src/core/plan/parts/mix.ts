@@ -1,10 +1,12 @@
 import type { Job, JobLayer } from '../../job/index.ts';
 import { inkForRun, type Deposit, type InkForRun } from '../../press/index.ts';
+import { asWritten, say, type Saying } from '../../../words/say.ts';
 import type { PlannedMix } from '../types.ts';
 
 export interface PotPart {
+  /** Empty: a base that the job doesn't list. */
   readonly inkId: string;
-  readonly name: string;
+  readonly name: Saying;
   /** Of the pot's volume. */
   readonly share: number;
   readonly densityGPerMl: number;
@@ -28,7 +30,8 @@ export function letDownParts(job: Pick<Job, 'inks'>, layer: Pick<JobLayer, 'ink'
     .filter(([, share]) => share > 0)
     .map(([id, share]) => {
       const ink = job.inks.find((k) => k.id === id);
-      return { inkId: id, name: ink?.name ?? 'Transparent base', share, densityGPerMl: ink?.densityGPerMl ?? 1.05 };
+      const name = ink ? asWritten(ink.name) : say('ink.transparentBase');
+      return { inkId: id, name, share, densityGPerMl: ink?.densityGPerMl ?? 1.05 };
     });
 }
 
@@ -43,7 +46,7 @@ export function planMix(
   const densityGPerMl = inks.reduce((sum, k) => sum + k.share * k.densityGPerMl, 0);
   const amount: InkForRun = inkForRun(
     { areaMm2: run.printsMm2, wetMicrons: run.deposit.wetMicrons, wetRange: run.deposit.wetRange, densityGPerMl, pulls: run.pulls },
-    `layer “${layer.name}”`,
+    `layers[#${layer.id}]`,
   );
   const least = Math.min(...inks.map((k) => k.share));
   return {

@@ -13,6 +13,7 @@ import {
 } from '../../ink/index.ts';
 import type { Job, JobPaper } from '../../job/index.ts';
 import { groundCube, overlapIndex, paletteOf } from '../../print/index.ts';
+import { deltaE, say, sentences } from '../../../words/say.ts';
 import type { FoundInks } from './inks.ts';
 import type { LearnedPaper } from './learning.ts';
 import type { OverPicture, PlannedOverlap, PlannedPaper, Swatch } from '../types.ts';
@@ -148,7 +149,7 @@ export function planPaper(
     overlaps,
     palette: paletteOf(colours.rgb, bits),
     progressive: layers.map((_, i) => paletteOf(colours.rgb, bits, i + 1)),
-    bandNote: `${foresight.note}${ground ? ' Over the earlier print the ground itself is known from a picture only: ΔE00 5 more.' : ''}`,
+    bandNote: sentences(foresight.note, ground && say('ink.bandOverPicture', { more: deltaE(pictureSigma, 0) })),
     learning: learned?.learning ?? null,
     overPicture: ground && overPicture(ground, layers, found, areas),
   };

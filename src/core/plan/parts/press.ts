@@ -17,6 +17,7 @@ import {
   type TapingPlan,
 } from '../../press/index.ts';
 import { problem, ProblemError, type Problem } from '../../problem.ts';
+import { figure, say } from '../../../words/say.ts';
 
 /** The screen and what it does to the film, the fit and the size of the image. */
 export interface PlannedPress {
@@ -68,13 +69,7 @@ export function planPress(
   const gapMm = screen?.offContactMm ?? gap.gapMm;
   if (!screen) {
     problems.push(
-      problem(
-        'note',
-        'no-screen',
-        'screen',
-        `No screen is chosen yet: films and grams are for a usual mesh (${usualMesh.perCm} threads a cm).`,
-        'Enter frame and mesh to plan the press.',
-      ),
+      problem('note', 'no-screen', 'screen', say('press.noScreen', { threads: figure(usualMesh.perCm) }), say('press.enterScreen')),
     );
     const { gaps } = planGaps(job, layers, { fit: null, gapMm, growth: null, risers: null });
     return { screenKnown: false, deposit, meshes, gap, gapMm, gaps, fit: null, taping: null, offContact: null, risers: null, problems };

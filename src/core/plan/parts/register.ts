@@ -17,6 +17,7 @@ import {
 } from '../../press/index.ts';
 import { meetingOverlap, type Codes } from '../../print/index.ts';
 import { ProblemError, type Problem } from '../../problem.ts';
+import type { Saying } from '../../../words/say.ts';
 import { gapProblems, growthXY } from './gaps.ts';
 import type { PlannedPress } from './press.ts';
 
@@ -37,7 +38,7 @@ export interface PlannedRegister {
 export interface TestedRegister {
   /** null: too few readings yet. */
   readonly found: RegisterFound | null;
-  readonly advice: readonly string[];
+  readonly advice: readonly Saying[];
   /** These are the figures that the job is planned with. */
   readonly taken: boolean;
   readonly problems: readonly Problem[];
@@ -109,6 +110,7 @@ export function planRegister(
         sheetThicknessMm: paper.thicknessMm,
         gapMm: lowestGapMm,
         edge: paper.edge,
+        paper: `papers[#${paper.id}]`,
       }),
     );
     if (!template) return [];

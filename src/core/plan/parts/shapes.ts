@@ -17,6 +17,7 @@ import {
 import type { Job, JobCut, JobForm } from '../../job/index.ts';
 import { problem, ProblemError, type Problem } from '../../problem.ts';
 import type { PlannedForm } from '../types.ts';
+import { say } from '../../../words/say.ts';
 
 export interface MadeForm {
   readonly form: PlannedForm | null;
@@ -25,7 +26,6 @@ export interface MadeForm {
 
 /** A form's drawing or outline → its region at true size. What can't be read is told, not thrown. */
 export function makeForm(form: JobForm, drawing: Uint8Array | undefined): MadeForm {
-  const place = `form “${form.name}”`;
   const problems: Problem[] = [];
   try {
     let region: Region;
@@ -44,7 +44,8 @@ export function makeForm(form: JobForm, drawing: Uint8Array | undefined): MadeFo
     }
     region = toTrueSize(region, { widthMm: form.widthMm, heightMm: form.heightMm });
     if (region.rings.length === 0) {
-      problems.push(problem('error', 'form-empty', place, 'There is no shape in it.', 'Choose a drawing with a filled or stroked shape.'));
+      const place = `forms[#${form.id}].${form.outline ? 'outline' : 'drawing'}`;
+      problems.push(problem('error', 'form-empty', place, say('plan.formEmpty'), say('plan.chooseShape')));
       return { form: null, problems };
     }
     const box = regionBox(region);
@@ -68,7 +69,7 @@ export function makeCut(cut: JobCut, image: Job['image'], forms: ReadonlyMap<str
   cut.parts.forEach((part, i) => {
     const form = forms.get(part.form);
     if (!form) return;
-    const repeated = repeatPlacements(part, part.repeat, area, `cut “${cut.name}”, part ${i + 1}`);
+    const repeated = repeatPlacements(part, part.repeat, area, `cuts[#${cut.id}].parts[${i}].repeat`);
     problems.push(...repeated.problems);
     const placed = place(form.region, repeated.placements);
     if (part.how === 'takeAway') region = takeAway(region, placed);
@@ -81,9 +82,9 @@ export function makeCut(cut: JobCut, image: Job['image'], forms: ReadonlyMap<str
       problem(
         'error',
         'nothing-to-cut',
-        `cut “${cut.name}”`,
-        region.rings.length === 0 ? 'There is nothing to cut.' : 'All of it lies outside the image.',
-        'Put a form on it, inside the image.',
+        `cuts[#${cut.id}]`,
+        say(region.rings.length === 0 ? 'plan.nothingToCut' : 'plan.cutOutsideImage'),
+        say('plan.putFormInside'),
       ),
     );
   }

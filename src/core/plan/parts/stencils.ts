@@ -14,16 +14,24 @@ import {
 } from '../../stencil/index.ts';
 import { islandNotes, isMended, mendsOf, withCosts } from './costs.ts';
 import type { Memory } from '../memory.ts';
+import { asWritten } from '../../../words/say.ts';
 
 export interface MadeStencil {
   readonly stencil: Stencil | null;
   readonly problems: readonly Problem[];
 }
 
-/** The studio's materials, or the defaults when the job names none. */
+/** Where a layer stands in the Job. */
+const placeOf = (layer: Pick<JobLayer, 'id'>): string => `layers[#${layer.id}]`;
+
+/** The studio's materials, or the usual ones when the job names none. */
 export function materialsOf(job: Pick<Job, 'materials'>): readonly Material[] {
   if (job.materials.length === 0) return defaultMaterials;
-  return job.materials.map((m) => ({ ...m, prints: m.prints ?? defaultMaterials.find((d) => d.id === m.id)?.prints ?? [2, 6] }));
+  return job.materials.map((m) => ({
+    ...m,
+    name: asWritten(m.name),
+    prints: m.prints ?? defaultMaterials.find((d) => d.id === m.id)?.prints ?? [2, 6],
+  }));
 }
 
 export function materialOf(materials: readonly Material[], id: string | undefined): Material {
@@ -58,7 +66,6 @@ export function stencilOf(
 ): MadeStencil {
   const margin = Math.max(job.stencilMarginMm, 5);
   const image = imageBox(job);
-  const place = `layer “${layer.name}”`;
   try {
     const stencil = makeStencil({
       shape: cut,
@@ -70,7 +77,7 @@ export function stencilOf(
       pins: layer.pinnedBridges,
       forbidden: layer.noBridge,
       cost,
-      place,
+      place: placeOf(layer),
       rates: ratesOf(job),
     });
     return { stencil, problems: stencil.problems };
@@ -141,7 +148,6 @@ export function makeStencils(
   const made = new Map<string, MadeStencil>();
   const reads = ({ layer, cut, material }: StencilTask): unknown[] => [
     geometry,
-    layer.name,
     layer.side,
     layer.islands,
     layer.pinnedBridges,
@@ -179,14 +185,14 @@ export function makeStencils(
         : plain;
     made.set(
       layer.id,
-      memory.part(`costs ${layer.id}`, [chosen, layer.name, codes, [...table]], () => {
+      memory.part(`costs ${layer.id}`, [chosen, codes, [...table]], () => {
         const extra = extraTable(bit, colours);
         const costed = chosen.stencil && withCosts(chosen.stencil, codes, table, extra);
         const priced =
           costed && isMended(costed)
             ? { ...costed, mends: mendsOf(costed, idealPrints(cut, layer.side, job.image), codes, table, extra) }
             : costed;
-        return { stencil: priced, problems: [...chosen.problems, ...(priced ? islandNotes(priced, `layer “${layer.name}”`) : [])] };
+        return { stencil: priced, problems: [...chosen.problems, ...(priced ? islandNotes(priced, placeOf(layer)) : [])] };
       }),
     );
   }

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { parseJob, type JobBundle } from '../../job/index.ts';
+import { inEnglish } from '../../../../test/said.ts';
 import { plan } from '../plan.ts';
 
 const lab = (L: number, a: number, b: number): object => ({ kind: 'lab', lab: [L, a, b] });
@@ -59,7 +60,9 @@ describe('stencils on stock', () => {
     expect(plan(job(stock(100, 130), layers)).stock[0].placed[0]).toMatchObject({ turned: true, widthMm: 100, heightMm: 120 });
     const kept = plan(job(stock(100, 130, { grainMatters: true }), layers));
     expect(kept.stock).toEqual([]);
-    expect(kept.problems.find((p) => p.code === 'stock-too-small')?.message).toContain('“one”');
+    const refused = kept.problems.find((p) => p.code === 'stock-too-small')!;
+    expect(refused).toMatchObject({ path: 'materials[0].stock', lead: { station: 'stencils', id: 'film' } });
+    expect(inEnglish(refused.message)).toBe('The stencil “one” (120 × 100\u00a0mm) is larger than the stock (100 × 130\u00a0mm).');
   });
   test('one cut lies there once when the piece that drops out is the other stencil', () => {
     const both = [layer('one', 'a', 'window'), layer('two', 'a', 'piece')];

@@ -2,6 +2,7 @@ import type { Job } from '../../job/index.ts';
 import { problem, type Problem } from '../../problem.ts';
 import { layOnStock, type ToCut } from '../../stencil/index.ts';
 import type { PlannedCut, PlannedLayer } from '../types.ts';
+import { lengths, name, say } from '../../../words/say.ts';
 
 /** One stencil's place on a sheet of stock. */
 export interface PlacedOnStock {
@@ -25,6 +26,7 @@ export interface PlannedStock {
   /** 1, 2, … over all materials: the number in its file's name. */
   readonly number: number;
   readonly materialId: string;
+  /** As the studio wrote it. */
   readonly materialName: string;
   readonly widthMm: number;
   readonly heightMm: number;
@@ -56,7 +58,7 @@ export function planStock(
   for (const material of job.materials) {
     const { stock, kerfMm = 0 } = material;
     if (!stock) continue;
-    const place = `material “${material.name}”`;
+    const place = `materials[#${material.id}].stock`;
     const wanted = cuts
       .filter((c) => c.materialId === material.id)
       .flatMap((cut) =>
@@ -75,23 +77,19 @@ export function planStock(
             'warning',
             'stock-too-small',
             place,
-            `The stencil “${one.layer.name}” (${width.toFixed(0)} × ${height.toFixed(0)} mm) is larger than the stock (${stock.widthMm} × ${stock.heightMm} mm).`,
-            'Use larger stock, leave less around the image, or tape two sheets together outside the image.',
+            say('plan.largerThanStock', {
+              layer: name(one.layer.name),
+              size: lengths([width, height], '×', 0),
+              stock: lengths([stock.widthMm, stock.heightMm]),
+            }),
+            say('plan.largerStockOrTape'),
           ),
         );
       }
       return fit;
     });
     if (fits.some((one) => one.copies > mostCopies)) {
-      problems.push(
-        problem(
-          'note',
-          'stock-copies',
-          place,
-          `Some stencils must be cut more than ${mostCopies} times; only the first ${mostCopies} are laid on stock.`,
-          'Choose a material that lasts longer.',
-        ),
-      );
+      problems.push(problem('note', 'stock-copies', place, say('plan.manyCopies', { most: mostCopies }), say('plan.lastingMaterial')));
     }
     const byId = new Map<string, Wanted>();
     const things = fits.flatMap((one, i) =>

@@ -1,6 +1,7 @@
 import { emptyRegion, rasterizeInto, type Box, type Region } from '../../form/index.ts';
 import type { CostRaster } from '../../stencil/index.ts';
 import type { Task } from '../../task.ts';
+import { say } from '../../../words/say.ts';
 import type { Chosen } from '../search/choose-inks.ts';
 import { rulesOf } from '../search/choose-inks.ts';
 import type { CutRules } from './cuttable.ts';
@@ -55,7 +56,7 @@ export async function cutLayers(request: SeparateRequest, work: Work, chosen: Ch
         islands: 'bridge',
         cost: inkMissed(field, planned, bit, work),
         rates: request.rates,
-        place: `run ${bit - printed + 1}`,
+        place: say('where.run', { n: bit - printed + 1 }),
       },
     };
   });
@@ -79,7 +80,7 @@ export async function cutLayers(request: SeparateRequest, work: Work, chosen: Ch
       side,
       stencil,
     });
-    task.report(0.85 + (0.1 * (bit + 1)) / all, 'cutting stencils and looking for bridges');
+    task.report(0.85 + (0.1 * (bit + 1)) / all, say('separate.cutting'));
   }
   return { layers, codes };
 }

@@ -1,4 +1,5 @@
 import type { Task } from '../../task.ts';
+import { say } from '../../../words/say.ts';
 import type { Field } from '../kernels/relax.ts';
 import { doubled, energyOf, fieldOf, settle, solveLevel, withFixed, type Level, type MaskRules } from '../prepare/masks.ts';
 import type { Work } from '../prepare/prepare.ts';
@@ -91,7 +92,7 @@ export async function chooseInks(
   );
   const pool: (readonly LayerRecipe[])[] = [];
   // Two halves, best first each: their plans in turn.
-  const looking = 'looking for inks and their order';
+  const looking = say('separate.lookingForInks');
   task.report(0.1, looking);
   const one = (await halves[0]()).pool;
   task.report(0.18, looking);
@@ -123,7 +124,7 @@ export async function chooseInks(
       judgedOn(work),
       task,
     );
-    task.report(0.26 + (0.24 * (i + 1)) / variants.length, 'choosing inks and their order');
+    task.report(0.26 + (0.24 * (i + 1)) / variants.length, say('separate.choosingInks'));
     if (!best || chosen.objective < best.objective) onBetter((best = chosen));
   }
   return best!;

@@ -1,3 +1,4 @@
+import { solvePositive } from '../../numeric/index.ts';
 import type { Targets, Use } from './fit-score.ts';
 
 /** Differences smaller than this weigh no more than this one: mean ΔE00 has a kink at nothing. */
@@ -56,28 +57,7 @@ export function shareStep(lab: Float64Array, slopes: readonly Float64Array[], ta
     }
   }
   for (let p = 0; p < n; p++) matrix[p * n + p] = matrix[p * n + p] * (1 + damping) + 1e-4;
-  const step = solved(matrix, force);
+  const step = solvePositive(matrix, force);
   const most = step.reduce((m, v) => Math.max(m, Math.abs(v)), 0);
   return most > 0.7 ? step.map((v) => (v * 0.7) / most) : step;
-}
-
-/** Cholesky on the lower half of a positive matrix; both are used up. */
-function solved(m: Float64Array, b: Float64Array): Float64Array {
-  const n = b.length;
-  for (let i = 0; i < n; i++) {
-    for (let j = 0; j <= i; j++) {
-      let sum = m[i * n + j];
-      for (let k = 0; k < j; k++) sum -= m[i * n + k] * m[j * n + k];
-      m[i * n + j] = i === j ? Math.sqrt(Math.max(1e-12, sum)) : sum / m[j * n + j];
-    }
-  }
-  for (let i = 0; i < n; i++) {
-    for (let k = 0; k < i; k++) b[i] -= m[i * n + k] * b[k];
-    b[i] /= m[i * n + i];
-  }
-  for (let i = n - 1; i >= 0; i--) {
-    for (let k = i + 1; k < n; k++) b[i] -= m[k * n + i] * b[k];
-    b[i] /= m[i * n + i];
-  }
-  return b;
 }

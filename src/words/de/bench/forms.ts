@@ -1,4 +1,4 @@
-import type { Words } from '../../../workbench/store/words.ts';
+import type { Words } from '../../en/bench/index.ts';
 import { many } from './say.ts';
 
 export const forms: Words['forms'] = {
@@ -28,8 +28,8 @@ export const forms: Words['forms'] = {
     layers === 1 ? 'Diesen Schnitt wegnehmen, mit seiner Schicht' : `Diesen Schnitt wegnehmen, mit seinen ${layers} Schichten`,
   on: 'Auf diesem Schnitt',
   part: (form, n) => `${n} ${form}`,
-  partLabel: (form, how, x, y) =>
-    `${form}, ${how}, Mitte bei ${x}, ${y}. Pfeiltasten verschieben, mit Umschalt 10 mm, mit Alt 0,1 mm; Bild auf und Bild ab drehen; Plus und Minus ändern die Größe; M spiegelt; Entf nimmt weg.`,
+  partLabel: (form, how, x, y, far, fine) =>
+    `${form}, ${how}, Mitte bei ${x}, ${y}. Pfeiltasten verschieben, mit Umschalt ${far}, mit Alt ${fine}; Bild auf und Bild ab drehen; Plus und Minus ändern die Größe; M spiegelt; Entf nimmt weg.`,
   partMoved: (form, x, y) => `${form} bei ${x}, ${y}`,
   partTurned: (form, angle) => `${form} auf ${angle} gedreht`,
   partSized: (form, size) => `${form} ist jetzt ${size}`,

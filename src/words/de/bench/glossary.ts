@@ -1,4 +1,4 @@
-import type { Words } from '../../../workbench/store/words.ts';
+import type { Words } from '../../en/bench/index.ts';
 
 type Entry = Words['glossary']['terms']['form'];
 const entry = (names: string, says: string): Entry => ({ names, says });

@@ -1,4 +1,4 @@
-import type { Words } from '../../../workbench/store/words.ts';
+import type { Words } from '../../en/bench/index.ts';
 import { compare } from './compare.ts';
 import { edition } from './edition.ts';
 import { forms } from './forms.ts';

@@ -1,4 +1,4 @@
-import type { Words } from '../../../workbench/store/words.ts';
+import type { Words } from '../../en/bench/index.ts';
 import { many } from './say.ts';
 
 const runsOf = (n: number): string => many(n, 'Lauf', 'Läufe');

@@ -1,4 +1,4 @@
-import type { Words } from '../../../workbench/store/words.ts';
+import type { Words } from '../../en/bench/index.ts';
 import { many } from './say.ts';
 
 /** Die Station Presse: Sieb, Absprung, Farbe, Passer, Papiere und Anlagen, der Tag. */
@@ -45,7 +45,6 @@ export const press: Words['press'] = {
   wet: (film) => `nass ${film}`,
   meshTable: 'Übliche Gewebe, alle im gleichen Maßstab: ein Millimeter im Quadrat',
   meshSpoken: (cm, inch, thread, wet) => `${cm} Fäden je cm, ${inch} je Zoll, Faden ${thread}, legt etwa ${wet} nass auf`,
-  meshAgainst: (reason) => `Dagegen: ${reason}`,
   ownFigures: 'Eigene Werte dieses Gewebes',
   threadsPerCm: 'Fäden je cm',
   threadMicrons: 'Faden',
@@ -101,8 +100,8 @@ export const press: Words['press'] = {
   inkPulls: (n) => many(n, 'Druck', 'Drucke'),
   inkPerPull: (mass) => `${mass} je Druck`,
   inkRetarder: (share, mass) => `Verzögerer ${share}, ${mass}`,
-  inkWhy:
-    'Druckende Fläche × nasser Farbfilm × Dichte × Drucke, und 50 bis 150 g, die Sieb, Spachtel und Topf behalten (übliche Praxis). Die Spanne kommt vom Farbfilm und von dem, was bleibt.',
+  inkWhy: (low, high) =>
+    `Druckende Fläche × nasser Farbfilm × Dichte × Drucke, und ${low} bis ${high}, die Sieb, Spachtel und Topf behalten (übliche Praxis). Die Spanne kommt vom Farbfilm und von dem, was bleibt.`,
   allInk: (mass) => `${mass} insgesamt`,
 
   method: 'Wie die Bogen angelegt werden',
@@ -117,13 +116,12 @@ export const press: Words['press'] = {
   testHead: 'Passertestbogen',
   testHow: (reads) =>
     `Der Testbogen liegt in der Druckmappe: auf zehn Bogen zweimal drucken. Auf jeder Skala den Strich suchen, der trifft (0 in der Mitte, ein Strich ist ${reads}); rechts und unten zählen plus. Jenseits der Skala messen und „2,4 mm“ schreiben.`,
-  testSmall: 'Dieses Bild ist zu klein für einen Passertestbogen: er braucht etwa 78 mm in beiden Richtungen.',
+  testSmall: (least) => `Dieses Bild ist zu klein für einen Passertestbogen: er braucht etwa ${least} in beiden Richtungen.`,
   testSheetChoice: 'Welcher Bogen abgelesen wird',
   testSheet: (n) => `Bogen ${n}`,
   testSheetDone: (n) => `Bogen ${n}, abgelesen`,
   testMore: 'Noch ein Bogen',
   testNext: 'Nächster Bogen',
-  testPlace: (up, side) => `${up} ${side}`,
   across: 'quer',
   down: 'abwärts',
   lineLess: (name) => `${name}: ein Strich weniger`,
@@ -149,7 +147,7 @@ export const press: Words['press'] = {
   testTaken: 'Der Plan rechnet mit diesen Werten.',
   testBack: 'Zurück zu den üblichen Werten',
   withinMm: (mm) => `Eine Schicht fällt auf ± ${mm} genau`,
-  withinWhy: (text) => `${text}. Neunzehn von zwanzig Bogen.`,
+  withinWhy: (text) => `${text} Der Wert oben gilt für neunzehn von zwanzig Bogen.`,
   proofInRegister: 'Im Passer',
   proofTypical: 'Typisch',
   proofWorst: 'Schlechteste 5 %',

@@ -1,4 +1,4 @@
-import type { Words } from '../../../workbench/store/words.ts';
+import type { Words } from '../../en/bench/index.ts';
 
 /** Die Druckseite, neben dem Sieb: kurz, auf Armlänge zu lesen. */
 export const pulling: Words['pulling'] = {
@@ -30,7 +30,6 @@ export const pulling: Words['pulling'] = {
   eventSpoil: (sheet) => `${sheet} Makulatur`,
   eventNote: (sheet) => `Notiz zu ${sheet}`,
   whatWasIt: (sheet) => `Was war mit ${sheet}?`,
-  faults: ['Passer stimmt nicht', 'verschmiert', 'Klecks', 'zu wenig Farbe', 'geknickt', 'Fingerabdruck'],
   noteOn: (sheet) => `Notiz zu ${sheet}`,
   keepNote: 'Notiz aufbewahren',
   sheets: 'Bogen dieses Laufs',

@@ -2,8 +2,3 @@
 export function many(n: number, one: string, more: string): string {
   return `${n} ${n === 1 ? one : more}`;
 }
-
-/** With a decimal comma. */
-export function comma(value: number, digits: number): string {
-  return value.toFixed(digits).replace('.', ',');
-}

@@ -1,4 +1,4 @@
-import type { Words } from '../../../workbench/store/words.ts';
+import type { Words } from '../../en/bench/index.ts';
 
 export const sheet: Words['sheet'] = {
   zoom: 'Wie nah man schaut',

@@ -1,4 +1,4 @@
-import type { Words } from '../../../workbench/store/words.ts';
+import type { Words } from '../../en/bench/index.ts';
 import { many } from './say.ts';
 
 /** Hülle: Kopf, Arbeit, Meldungen. */
@@ -67,7 +67,7 @@ export const shell: Words['shell'] = {
   error: 'Zu beheben',
   warning: 'Anzusehen',
   note: 'Hinweis',
+  seePlace: (where) => `Ansehen: ${where}`,
   close: 'Schließen',
   onThisMachine: 'Alles bleibt auf diesem Gerät.',
-  wentWrong: 'Etwas ist schiefgegangen.',
 };

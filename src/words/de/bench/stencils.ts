@@ -1,12 +1,11 @@
-import type { Words } from '../../../workbench/store/words.ts';
-import { comma, many } from './say.ts';
+import type { Words } from '../../en/bench/index.ts';
+import { many } from './say.ts';
 
 export const stencils: Words['stencils'] = {
   title: 'Schablonen',
   needsCut: 'Braucht eine Schicht, für die geschnitten wird',
   needsMend: (names) => (names.length === 1 ? `${names[0]} hält nicht` : `${names.length} halten nicht`),
   knows: (n, minutes) => `${many(n, 'Schablone', 'Schablonen')}, ${minutes}`,
-  minutes: (n) => (n < 90 ? `${Math.max(1, Math.round(n))} min` : `${comma(n / 60, 1)} h`),
   all: 'Schablonen, in der Folge des Drucks',
   tile: (run, name, side, difficulty) => `${run} ${name} ${difficulty}, ${side}`,
   none: 'Noch keine Schablone',
@@ -40,8 +39,8 @@ export const stencils: Words['stencils'] = {
   bridges: 'Stege',
   bridgesCount: (n) => (n === 0 ? 'Hier ist keine Insel, also braucht es keinen Steg.' : many(n, 'Steg', 'Stege')),
   bridgesUnused: 'Keine Stege: Die Inseln werden hier nicht überbrückt.',
-  bridgeLabel: (id, cost, pinned) =>
-    `Steg ${id}${cost === null ? '' : `, kostet ΔE ${cost}`}${pinned ? ', festgesetzt' : ''}. Pfeiltasten verschieben ihn, mit Umschalt 10 mm, mit Alt 0,1 mm; Entf ${pinned ? 'lässt ihn los' : 'verbietet ihn hier'}.`,
+  bridgeLabel: (id, cost, pinned, far, fine) =>
+    `Steg ${id}${cost === null ? '' : `, kostet ΔE ${cost}`}${pinned ? ', festgesetzt' : ''}. Pfeiltasten verschieben ihn, mit Umschalt ${far}, mit Alt ${fine}; Entf ${pinned ? 'lässt ihn los' : 'verbietet ihn hier'}.`,
   bridge: (id) => `Steg ${id}`,
   bridgeCost: (delta) => `ΔE ${delta}`,
   costUnknown: 'Was er kostet, ist bekannt, sobald diese Schicht eine Farbe hat.',

@@ -1,4 +1,4 @@
-import type { Words } from '../../../workbench/store/words.ts';
+import type { Words } from '../../en/bench/index.ts';
 import { edition } from './edition.ts';
 import { inks } from './inks.ts';
 import { picture } from './picture.ts';

@@ -1,4 +1,35 @@
 import type { en } from '../../en/index.ts';
 import type { Same } from '../../say.ts';
 
-export const asks: Same<typeof en.asks> = {};
+/** Fragen, die in der Werkstatt gestellt werden. */
+export const asks: Same<typeof en.asks> = {
+  // Welches Papier, welche Schicht
+  noPaperRead: 'Die Arbeit hat kein Papier, das gemessen wurde.',
+  noSuchPaper: ({ paper }) => `Die Arbeit hat kein Papier „${paper}“, das gemessen wurde.`,
+  readPaper: 'Zuerst ein Papier messen.',
+  noSuchLayer: ({ layer }) => `Die Arbeit hat keine Schicht „${layer}“.`,
+  addLayer: 'Zuerst eine Schicht hinzufügen.',
+  useOneOf: ({ all }) => `Eines davon nehmen: ${all}.`,
+
+  // Eine offene Schicht
+  openNoColour: 'Ihre Farbe ist noch nicht entschieden, also wird von ihrem Topf kein Farbton verlangt.',
+  openNothingInPot: 'Ihre Farbe ist noch nicht entschieden, also enthält ihr Topf nichts.',
+  openNothingToMix: 'Ihre Farbe ist noch nicht entschieden, also ist nichts zu mischen.',
+  chooseInk: 'Zuerst eine Farbe wählen.',
+  nothingToOrder: 'Eine Folge braucht mindestens zwei Schichten, deren Farbe entschieden ist.',
+  chooseInks: 'Zuerst Farben für die Schichten wählen.',
+
+  // Wo
+  theRecipe: 'das Rezept',
+  drawdownNo: ({ n }) => `Aufzug ${n}`,
+  earlierPrint: 'der Druck von damals',
+
+  // Das Regal der Werkstatt
+  noSuchLot: ({ lot }) => `Das Regal hat von dieser Farbe keine Charge „${lot}“.`,
+  mixStays: 'Eine Mischung ist keine eigene Charge; sie bleibt in der Arbeit.',
+  partsOnShelf: 'Die Farben, aus denen sie gemischt ist, stehen im Regal.',
+
+  // Ein Aufzugbogen
+  nothingDrawnDown: 'Jedes Feld des Bogens sieht noch wie blankes Papier aus.',
+  drawDown: 'Die Farbe in den Feldern aufziehen, trocknen lassen und neu fotografieren.',
+};

@@ -1,4 +1,91 @@
 import type { en } from '../../en/index.ts';
 import type { Same } from '../../say.ts';
+import { many } from '../grammar.ts';
 
-export const ink: Same<typeof en.ink> = {};
+/** Farben aus Aufzügen, Mischen, Streuung, Lernen, der Aufzugbogen. */
+export const ink: Same<typeof en.ink> = {
+  // Wie weit einer Farbe zu trauen ist.
+  trustCovers:
+    'Auf einem Untergrund gemessen und doch stellenweise heller als er: diese Farbe deckt und tönt, und nur ein Aufzug auf Weiß und Schwarz zeigt, wie sehr.',
+  trustOneGround:
+    'Auf einem Untergrund gemessen und als ganz transparent genommen. Gut für klare Farben; über dunklen Schichten sieht eine milchige Farbe heller aus als vorhergesehen.',
+  trustContradicts: 'Die beiden Messungen widersprechen einander; siehe die Probleme.',
+  trustHides:
+    'Verdeckt ihren Untergrund: der Farbton ist sicher, aber wie er verdünnt aussieht, ist geraten. Ein mit Base verschnittener Aufzug würde mehr zeigen.',
+  trustTwoGrounds:
+    'Auf Weiß und auf Schwarz gemessen: Tönen und Decken sind getrennt, Überdrucke mit dunklen Schichten lassen sich also vorhersehen.',
+  trustLadderContradicts: 'Die Stufen der Reihe widersprechen einander; siehe die Probleme.',
+  trustOneStep: 'Nur eine Stufe: die Stärke gilt als gerade mit dem Anteil Farbe wachsend.',
+  trustStraight: ({ within }) => `Die Stärke wächst gerade mit dem Anteil Farbe (auf ${within} genau).`,
+  trustBent: ({ power, most }) =>
+    `Die Stärke wächst mit dem Anteil Farbe hoch ${power}; einzelne Stufen weichen davon um bis zu ${most} ab.`,
+  trustClear: 'Als vollkommen klar genommen.',
+  trustMix: 'Aus den Farben berechnet, aus denen sie gemischt ist.',
+
+  // Aufzüge, die es nicht geben kann.
+  lighterThanGround: ({ by }) => `Der Aufzug ist in einem Teil des Spektrums heller als sein Untergrund, um bis zu ${by} von Weiß.`,
+  readBothGrounds:
+    'Eine transparente Farbe nimmt nur Licht weg. Entweder streut diese Farbe, oder die beiden Messungen sind vertauscht oder von verschiedenen Bogen. Sie auf Weiß und auf Schwarz messen.',
+  darkAsGloss: 'Ein Teil des Aufzugs misst so dunkel wie der Glanz, der abgezogen wurde.',
+  lowerGloss: 'Den Glanz dieser Oberfläche niedriger ansetzen oder einen dünneren Aufzug messen.',
+  groundsAlike: 'Der weiße und der schwarze Untergrund sind sich zu ähnlich, um Decken und Tönen zu trennen.',
+  useDrawdownCard: 'Eine Aufzugkarte mit hellem Weiß und tiefem Schwarz nehmen, oder die beiden tauschen, falls sie verwechselt wurden.',
+  darkerOverWhite: ({ bands, all }) =>
+    `Der Aufzug ist auf Weiß dunkler als auf Schwarz, in ${bands} von ${all} Bändern; so kann kein Film sein.`,
+  groundsSwapped: 'Die beiden Messungen sind wohl vertauscht, oder der Film ist nicht auf beiden Untergründen gleich dick.',
+  ladderEmpty: 'Keine Stufe der Stärkenreihe enthält Farbe.',
+  giveAStep: 'Mindestens eine Stufe mit einem Anteil zwischen 0 und 1 angeben.',
+  ladderOutOfOrder: ({ step, below }) => `Die Stufe von ${step} misst schwächer als die von ${below}.`,
+  stepsSwapped: 'Zwei Aufzüge sind wohl vertauscht, oder ein Film ist viel dünner.',
+
+  // Mischen und Überdrucke.
+  noSuchPart: ({ part }) => `Ein Teil von ${part} lässt sich nicht mischen.`,
+  partsFromNought: 'Jedem Teil eine Zahl von 0 oder mehr geben.',
+  potOverfull: ({ whole }) => `Die Teile ergeben ${whole} des Topfs.`,
+  divideBySum: 'Jeden Teil durch ihre Summe teilen.',
+  noParts: 'Eine Mischung braucht mindestens einen Teil und keinen unter 0.',
+  enterParts: 'Die Teile neu eingeben.',
+  transparentBase: 'Transparentbase',
+  tooManyLayers: ({ n }) => `${many(n, 'Schicht ergibt', 'Schichten ergeben')} mehr Überdrucke, als sich unterscheiden lassen.`,
+  fewerLayers: ({ most }) => `Höchstens ${most} Schichten auf einen Bogen drucken.`,
+
+  // Ein Topf, mit verschiedenen Basen verschnitten.
+  baseStaysClear: ({ off }) => `ΔE00 ${off} neben dem gewünschten Farbton; bleibt auf Schwarz klar.`,
+  baseVeils: ({ off, lightness }) => `ΔE00 ${off} neben dem gewünschten Farbton; schleiert auf Schwarz ein wenig (L ${lightness}).`,
+  baseCovers: ({ off, lightness }) => `ΔE00 ${off} neben dem gewünschten Farbton; deckt auf Schwarz (L ${lightness}).`,
+
+  // Woher die Streuung kommt.
+  bandSamples: ({ n }) =>
+    `Aus ${many(n, 'gerechnetem Druck', 'gerechneten Drucken')}, in denen Messungen, Farbfilm und Stärke innerhalb ihrer Unsicherheit zufällig schwanken.`,
+  bandOfSpectra: 'Alle Messungen sind Spektren aus einem Messgerät.',
+  bandOfColours: 'Einige Messungen sind Farbtöne ohne Spektrum.',
+  bandOfPhotographs: 'Einige Messungen stammen aus Fotos.',
+  bandFromTrials:
+    'Um so viel lagen solche Vorhersagen in Versuchen an veröffentlichten Überdrucken daneben; es ist keine Messung dieser Werkstatt.',
+  bandOverPicture: ({ more }) => `Über dem früheren Druck ist der Grund selbst nur aus einem Bild bekannt: ΔE00 ${more} mehr.`,
+  almostSurely: 'so gut wie sicher',
+  likely: 'wahrscheinlich',
+  asLikelyAsNot: 'so wahrscheinlich wie nicht',
+  unlikely: 'unwahrscheinlich',
+  hardly: 'kaum',
+
+  // Was Messungen von Drucken gelehrt haben.
+  learnt: ({ n, before, after }) =>
+    `${many(n, 'Messung', 'Messungen')}: vorhergesehene Farbtöne lagen im Mittel um ΔE00 ${before} daneben, jetzt um ${after}.`,
+  liesHeavier: ({ layer, by }) => `${layer} liegt um ${by} schwerer als geplant.`,
+  liesLighter: ({ layer, by }) => `${layer} liegt um ${by} leichter als geplant.`,
+  nothingLearnt: 'Die Messungen widersprechen einander; es wurde nichts geändert.',
+  unlikeTheOthers: ({ off }) => `Diese Messung liegt um ΔE00 ${off} neben dem, was alle anderen zusammen sagen.`,
+  readItAgain: 'Prüfen, welche Schichten dort liegen, und neu messen. Sie hat wenig gezählt.',
+
+  // Der Aufzugbogen.
+  overWhite: ({ strength }) => `${strength} auf Weiß`,
+  overBlack: ({ strength }) => `${strength} auf Schwarz`,
+  bareBlack: 'blankes Schwarz',
+  strengthOf: ({ share }) => share,
+  drawdownSheets: 'Aufzugbogen',
+  trueSizeLine: ({ long }) => `Diese Linie ist ${long} lang, wenn in wahrer Größe gedruckt wird.`,
+  greyCardHere: 'Die Graukarte hierher legen. In offenem Schatten fotografieren, alle vier Eckmarken im Bild, ohne Blitz.',
+  sheetStrengths: ({ most }) => `Ein Bogen fasst 1 bis ${most} Stärken zwischen 0 und 1.`,
+  secondSheet: 'Für mehr einen zweiten Bogen nehmen.',
+};

@@ -25,8 +25,8 @@ export const forms = {
     layers === 1 ? 'Take this cut away, and its layer' : `Take this cut away, and its ${layers} layers`,
   on: 'On this cut',
   part: (form: string, n: number) => `${n} ${form}`,
-  partLabel: (form: string, how: string, x: string, y: string) =>
-    `${form}, ${how}, middle at ${x}, ${y}. Arrow keys move it, Shift 10 mm, Alt 0.1 mm; Page up and Page down turn; plus and minus size; M mirrors; Delete takes it off.`,
+  partLabel: (form: string, how: string, x: string, y: string, far: string, fine: string) =>
+    `${form}, ${how}, middle at ${x}, ${y}. Arrow keys move it, Shift ${far}, Alt ${fine}; Page up and Page down turn; plus and minus size; M mirrors; Delete takes it off.`,
   partMoved: (form: string, x: string, y: string) => `${form} at ${x}, ${y}`,
   partTurned: (form: string, angle: string) => `${form} turned to ${angle}`,
   partSized: (form: string, size: string) => `${form} is now ${size}`,

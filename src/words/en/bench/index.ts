@@ -32,3 +32,5 @@ export const en = {
   glossary,
   guide,
 };
+
+export type Words = typeof en;

@@ -43,7 +43,6 @@ export const press = {
   meshTable: 'Usual meshes, all at the same scale: a millimetre square',
   meshSpoken: (cm: string, inch: string, thread: string, wet: string) =>
     `${cm} threads a cm, ${inch} an inch, thread ${thread}, lays down about ${wet} wet`,
-  meshAgainst: (reason: string) => `Against it: ${reason}`,
   ownFigures: 'This mesh’s own figures',
   threadsPerCm: 'Threads a cm',
   threadMicrons: 'Thread',
@@ -99,8 +98,8 @@ export const press = {
   inkPulls: (n: number) => `${n} pulls`,
   inkPerPull: (mass: string) => `${mass} a pull`,
   inkRetarder: (share: string, mass: string) => `retarder ${share}, ${mass}`,
-  inkWhy:
-    'Area that prints × wet film × density × pulls, and 50 to 150 g that screen, knife and pot keep (common practice). The range is that of the film and of what stays.',
+  inkWhy: (low: string, high: string) =>
+    `Area that prints × wet film × density × pulls, and ${low} to ${high} that screen, knife and pot keep (common practice). The range is that of the film and of what stays.`,
   allInk: (mass: string) => `${mass} in all`,
 
   method: 'How sheets are placed',
@@ -115,13 +114,12 @@ export const press = {
   testHead: 'Register test sheets',
   testHow: (reads: string) =>
     `The packet has the sheet: print it twice on ten sheets. On each scale find the line that meets (0 in the middle, one line is ${reads}); right and down count plus. Past the scale: measure, and write “2.4 mm”.`,
-  testSmall: 'This image is too small for a register test sheet: it needs about 78 mm each way.',
+  testSmall: (least: string) => `This image is too small for a register test sheet: it needs about ${least} each way.`,
   testSheetChoice: 'Which sheet is read',
   testSheet: (n: number) => `Sheet ${n}`,
   testSheetDone: (n: number) => `Sheet ${n}, read`,
   testMore: 'One more sheet',
   testNext: 'Next sheet',
-  testPlace: (up: string, side: string) => `${up} ${side}`,
   across: 'across',
   down: 'down',
   lineLess: (name: string) => `${name}: one line less`,
@@ -147,7 +145,7 @@ export const press = {
   testTaken: 'The plan reckons with these figures.',
   testBack: 'Back to the usual figures',
   withinMm: (mm: string) => `A layer falls within ± ${mm}`,
-  withinWhy: (text: string) => `${text}. Nineteen sheets in twenty.`,
+  withinWhy: (text: string) => `${text} The figure above holds for nineteen sheets in twenty.`,
   proofInRegister: 'In register',
   proofTypical: 'Typical',
   proofWorst: 'Worst 5 %',

@@ -28,7 +28,6 @@ export const pulling = {
   eventSpoil: (sheet: string) => `${sheet} spoiled`,
   eventNote: (sheet: string) => `note on ${sheet}`,
   whatWasIt: (sheet: string) => `What was it with ${sheet}?`,
-  faults: ['off register', 'smeared', 'blot', 'thin ink', 'creased', 'fingerprint'],
   noteOn: (sheet: string) => `Note on ${sheet}`,
   keepNote: 'Keep the note',
   sheets: 'Sheets of this run',

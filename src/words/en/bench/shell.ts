@@ -63,7 +63,7 @@ export const shell = {
   error: 'To mend',
   warning: 'To look at',
   note: 'Note',
+  seePlace: (where: string) => `See ${where}`,
   close: 'Close',
   onThisMachine: 'Everything stays on this machine.',
-  wentWrong: 'Something went wrong.',
 };

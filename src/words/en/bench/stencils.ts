@@ -3,7 +3,6 @@ export const stencils = {
   needsCut: 'Needs a layer to cut for',
   needsMend: (names: readonly string[]) => (names.length === 1 ? `${names[0]} does not hold` : `${names.length} do not hold`),
   knows: (n: number, minutes: string) => `${n === 1 ? '1 stencil' : `${n} stencils`}, ${minutes}`,
-  minutes: (n: number) => (n < 90 ? `${Math.max(1, Math.round(n))} min` : `${(n / 60).toFixed(1)} h`),
   all: 'Stencils, in the order they print',
   tile: (run: number, name: string, side: string, difficulty: string) => `${run} ${name} ${difficulty}, ${side}`,
   none: 'No stencil yet',
@@ -37,8 +36,8 @@ export const stencils = {
   bridges: 'Bridges',
   bridgesCount: (n: number) => (n === 0 ? 'No island here, so no bridge is needed.' : n === 1 ? '1 bridge' : `${n} bridges`),
   bridgesUnused: 'No bridges: the islands here are not bridged.',
-  bridgeLabel: (id: string, cost: string | null, pinned: boolean) =>
-    `Bridge ${id}${cost === null ? '' : `, costs ΔE ${cost}`}${pinned ? ', pinned' : ''}. Arrow keys move it, Shift 10 mm, Alt 0.1 mm; Delete ${pinned ? 'lets it go' : 'forbids it here'}.`,
+  bridgeLabel: (id: string, cost: string | null, pinned: boolean, far: string, fine: string) =>
+    `Bridge ${id}${cost === null ? '' : `, costs ΔE ${cost}`}${pinned ? ', pinned' : ''}. Arrow keys move it, Shift ${far}, Alt ${fine}; Delete ${pinned ? 'lets it go' : 'forbids it here'}.`,
   bridge: (id: string) => `Bridge ${id}`,
   bridgeCost: (delta: string) => `ΔE ${delta}`,
   costUnknown: 'Its cost is known once this layer has an ink.',

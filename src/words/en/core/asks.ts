@@ -1,2 +1,34 @@
+import type { ListText, NameText } from '../../say.ts';
+
 /** Questions a printmaker asks. */
-export const asks = {};
+export const asks = {
+  // Which paper, which layer
+  noPaperRead: 'The job has no paper that was read.',
+  noSuchPaper: ({ paper }: { paper: NameText }) => `The job has no paper “${paper}” that was read.`,
+  readPaper: 'Read a paper first.',
+  noSuchLayer: ({ layer }: { layer: NameText }) => `The job has no layer “${layer}”.`,
+  addLayer: 'Add a layer first.',
+  useOneOf: ({ all }: { all: ListText }) => `Use one of: ${all}.`,
+
+  // An open layer
+  openNoColour: 'Its ink is not decided yet, so there is no colour its pot should have.',
+  openNothingInPot: 'Its ink is not decided yet, so its pot holds nothing.',
+  openNothingToMix: 'Its ink is not decided yet, so there is nothing to mix.',
+  chooseInk: 'Choose an ink first.',
+  nothingToOrder: 'An order needs at least two layers whose ink is decided.',
+  chooseInks: 'Choose inks for the layers first.',
+
+  // Where
+  theRecipe: 'the recipe',
+  drawdownNo: ({ n }: { n: number }) => `drawdown ${n}`,
+  earlierPrint: 'the earlier print',
+
+  // The studio's shelf
+  noSuchLot: ({ lot }: { lot: NameText }) => `The shelf has no lot “${lot}” of this ink.`,
+  mixStays: 'A mix is no lot of its own; it stays in the job.',
+  partsOnShelf: 'The inks it is mixed from are on the shelf.',
+
+  // A drawdown sheet
+  nothingDrawnDown: 'Every box of the sheet still looks like bare paper.',
+  drawDown: 'Draw the ink down in the boxes, let it dry, and photograph it again.',
+};

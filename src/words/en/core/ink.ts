@@ -1,2 +1,92 @@
-/** Ink films: drawdowns, mixing, learning, trust. */
-export const ink = {};
+import type { DeltaText, LengthText, NameText, NumberText, SayingText, ShareText } from '../../say.ts';
+import { many } from '../grammar.ts';
+
+/** Inks from drawdowns, mixing, bands, learning, the drawdown sheet. */
+export const ink = {
+  // How far an ink can be trusted.
+  trustCovers:
+    'Read over one ground, yet lighter than it in places: this ink covers as well as tints, and only a drawdown over white and black shows how much.',
+  trustOneGround:
+    'Read over one ground and taken as fully transparent. Good for clear inks; over dark layers a milky ink will look lighter than foreseen.',
+  trustContradicts: 'The two readings contradict each other; see the problems.',
+  trustHides: 'Hides its ground: the colour is sure, but how it thins out is a guess. A drawdown let down with base would show more.',
+  trustTwoGrounds: 'Read over white and over black: tinting and covering are told apart, so overlaps with dark layers can be foreseen.',
+  trustLadderContradicts: 'The steps of the ladder contradict each other; see the problems.',
+  trustOneStep: 'A single step: strength is taken to rise straight with the share of ink.',
+  trustStraight: ({ within }: { within: ShareText }) => `Strength rises straight with the share of ink (within ${within}).`,
+  trustBent: ({ power, most }: { power: NumberText; most: ShareText }) =>
+    `Strength rises with the share of ink to the power of ${power}; single steps depart from that by up to ${most}.`,
+  trustClear: 'Taken as perfectly clear.',
+  trustMix: 'Worked out from the inks it is mixed from.',
+
+  // Drawdowns that cannot be.
+  lighterThanGround: ({ by }: { by: ShareText }) =>
+    `In part of the spectrum the drawdown is lighter than its ground, by up to ${by} of white.`,
+  readBothGrounds:
+    'A transparent ink only takes light away. Either this ink scatters, or the two readings are swapped or from different sheets. Read it over white and over black.',
+  darkAsGloss: 'Part of the drawdown reads as dark as the gloss that was taken off.',
+  lowerGloss: 'Lower the gloss of this surface, or read a thinner drawdown.',
+  groundsAlike: 'The white and the black ground are too much alike to tell covering from tinting.',
+  useDrawdownCard: 'Use a drawdown card with a bright white and a deep black, or swap the two if they were mixed up.',
+  darkerOverWhite: ({ bands, all }: { bands: number; all: number }) =>
+    `The drawdown is darker over white than over black in ${bands} of ${all} bands, which no film can be.`,
+  groundsSwapped: 'The two readings are probably swapped, or the film is not equally thick on both grounds.',
+  ladderEmpty: 'No step of the ladder has ink in it.',
+  giveAStep: 'Give at least one step with a share between 0 and 1.',
+  ladderOutOfOrder: ({ step, below }: { step: ShareText; below: ShareText }) =>
+    `The step of ${step} reads weaker than the one of ${below}.`,
+  stepsSwapped: 'Two drawdowns are probably swapped, or one film is much thinner.',
+
+  // Mixing and overlaps.
+  noSuchPart: ({ part }: { part: NumberText }) => `A part of ${part} can’t be mixed.`,
+  partsFromNought: 'Give each part a number of 0 or more.',
+  potOverfull: ({ whole }: { whole: ShareText }) => `The parts add up to ${whole} of the pot.`,
+  divideBySum: 'Divide each part by their sum.',
+  noParts: 'A mix needs at least one part, and none below 0.',
+  enterParts: 'Enter the parts again.',
+  transparentBase: 'Transparent base',
+  tooManyLayers: ({ n }: { n: number }) => `${many(n, 'layer makes', 'layers make')} more overlaps than can be told apart.`,
+  fewerLayers: ({ most }: { most: number }) => `Print at most ${most} layers on one sheet.`,
+
+  // One pot let down with different bases.
+  baseStaysClear: ({ off }: { off: DeltaText }) => `ΔE00 ${off} from the colour wanted; stays clear over black.`,
+  baseVeils: ({ off, lightness }: { off: DeltaText; lightness: NumberText }) =>
+    `ΔE00 ${off} from the colour wanted; veils black a little (L ${lightness}).`,
+  baseCovers: ({ off, lightness }: { off: DeltaText; lightness: NumberText }) =>
+    `ΔE00 ${off} from the colour wanted; covers black (L ${lightness}).`,
+
+  // Where a band comes from.
+  bandSamples: ({ n }: { n: number }) =>
+    `Worked out from ${many(n, 'calculated print', 'calculated prints')}, with readings, deposit and strength varied by chance within their doubt.`,
+  bandOfSpectra: 'All readings are spectra from an instrument.',
+  bandOfColours: 'Some readings are colours without a spectrum.',
+  bandOfPhotographs: 'Some readings come from photographs.',
+  bandFromTrials: 'The band is how far off such forecasts were in trials on published overprints, not a measurement of this studio.',
+  bandOverPicture: ({ more }: { more: DeltaText }) =>
+    `Over the earlier print the ground itself is known only from a picture: ΔE00 ${more} more.`,
+  almostSurely: 'almost surely',
+  likely: 'likely',
+  asLikelyAsNot: 'as likely as not',
+  unlikely: 'unlikely',
+  hardly: 'hardly',
+
+  // What readings of proofs taught.
+  learnt: ({ n, before, after }: { n: number; before: DeltaText; after: DeltaText }) =>
+    `${many(n, 'reading', 'readings')}: foreseen colours were off by ΔE00 ${before} on average, and are now off by ${after}.`,
+  liesHeavier: ({ layer, by }: { layer: NameText; by: ShareText }) => `${layer} lies ${by} heavier than planned.`,
+  liesLighter: ({ layer, by }: { layer: NameText; by: ShareText }) => `${layer} lies ${by} lighter than planned.`,
+  nothingLearnt: 'The readings contradict each other, so nothing was changed.',
+  unlikeTheOthers: ({ off }: { off: DeltaText }) => `This reading is off by ΔE00 ${off} from what all the others say together.`,
+  readItAgain: 'Check which layers lie there, and read it again. It counted for little.',
+
+  // The drawdown sheet.
+  overWhite: ({ strength }: { strength: SayingText }) => `${strength} over white`,
+  overBlack: ({ strength }: { strength: SayingText }) => `${strength} over black`,
+  bareBlack: 'bare black',
+  strengthOf: ({ share }: { share: ShareText }) => share,
+  drawdownSheets: 'Drawdown sheets',
+  trueSizeLine: ({ long }: { long: LengthText }) => `This line is ${long} long when printed at true size.`,
+  greyCardHere: 'Lay the grey card here. Photograph in open shade, all four corner marks in the picture, no flash.',
+  sheetStrengths: ({ most }: { most: number }) => `A sheet takes 1 to ${most} strengths between 0 and 1.`,
+  secondSheet: 'Use a second sheet for more.',
+};

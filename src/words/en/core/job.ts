@@ -1,2 +1,109 @@
-/** The Job document, and where in it something is. */
-export const job = {};
+import { many } from '../grammar.ts';
+import type { LengthText, ListText, NameText, NumberText, SayingText, ShareText } from '../../say.ts';
+
+/** The job as a document and as a file, and what in it doesn't fit together. */
+export const job = {
+  // Files.
+  noJobFile: ({ file }: { file: NameText }) => `There is no ${file} here, so this is not a job.`,
+  chooseJobFolder: ({ file }: { file: NameText }) => `Choose the folder that holds ${file}, or a .laydown file.`,
+  notAJobFile: 'This cannot be opened as a .laydown file: it is cut short or something else.',
+  chooseAnotherCopy: 'Choose another copy; nothing was changed.',
+  unpacksTooLarge: 'It unpacks to more than 1 GB.',
+  takePicturesOut: 'Take the large pictures out of the job and try again.',
+  notAJob: 'This is not a job: it holds no fields.',
+  chooseWritten: ({ file }: { file: NameText }) => `Choose the ${file} that Laydown wrote.`,
+  notJson: 'The file stops making sense here: it is no longer JSON.',
+  mendOrGoBack: 'It may have been cut short or edited by hand: mend that place, or go back to an earlier copy.',
+
+  // Format.
+  withoutVersion: 'The job does not say which version of Laydown’s format it is written in.',
+  addVersion: ({ version }: { version: number }) => `If you wrote it by hand, add "schemaVersion": ${version}.`,
+  newer: ({ version, most }: { version: number; most: number }) =>
+    `A newer Laydown wrote this job (format ${version}; this one reads up to ${most}).`,
+  openWithNewer: 'Open it with that newer version, or fetch the newest Laydown. Nothing was changed.',
+  versionGap: ({ from, to }: { from: number; to: number }) => `There is no way from format ${from} to ${to}.`,
+  openWithOlder: 'Open and save the job with an older Laydown first.',
+
+  // Fields that cannot be read.
+  missing: 'This is missing.',
+  missingOneOf: ({ allowed }: { allowed: ListText }) => `This is missing. It can be ${allowed}.`,
+  wanted: ({ what }: { what: SayingText }) => `This should be ${what}.`,
+  wantedNot: ({ what, found }: { what: SayingText; found: NameText }) => `This should be ${what}, not “${found}”.`,
+  aText: 'a text',
+  aNumber: 'a number',
+  aWholeNumber: 'a whole number',
+  yesOrNo: 'true or false',
+  aList: 'a list',
+  aGroup: 'a group of fields',
+  somethingElse: 'something else',
+  oneOf: ({ allowed }: { allowed: ListText }) => `This can only be ${allowed}.`,
+  oneOfNot: ({ allowed, found }: { allowed: ListText; found: NameText }) => `This can be ${allowed}, but not “${found}”.`,
+  atLeast: ({ least, is }: { least: NumberText | LengthText; is: NumberText | LengthText }) =>
+    `This must be at least ${least}, and it is ${is}.`,
+  moreThan: ({ least, is }: { least: NumberText | LengthText; is: NumberText | LengthText }) =>
+    `This must be more than ${least}, and it is ${is}.`,
+  atMost: ({ most, is }: { most: NumberText | LengthText; is: NumberText | LengthText }) =>
+    `This must be at most ${most}, and it is ${is}.`,
+  lessThan: ({ most, is }: { most: NumberText | LengthText; is: NumberText | LengthText }) =>
+    `This must be less than ${most}, and it is ${is}.`,
+  shareAbove1: ({ is }: { is: NumberText }) => `This is a share of one whole, and it is ${is}.`,
+  writeShare: ({ percent, written }: { percent: ShareText; written: NameText }) =>
+    `Write shares as a number from 0 to 1: ${percent} is written ${written}.`,
+  empty: 'This must not be empty.',
+  tooLong: ({ most }: { most: number }) => `This is too long: ${many(most, 'letter is', 'letters are')} the most.`,
+  tooFew: ({ least }: { least: number }) => `There are too few here: at least ${least} are needed.`,
+  tooMany: ({ most }: { most: number }) => `There are too many here: ${most} are the most.`,
+  exactly: ({ wanted }: { wanted: number }) => `There must be exactly ${wanted} here.`,
+  shortName: 'A short name is made of small letters, digits, points, - and _, and begins with a letter or a digit.',
+  fileInside: 'This must be a file inside the job’s folder.',
+  notUnderstood: 'This cannot be read as it stands.',
+  writeIn: 'Write it in; docs/job-schema.json lists every field.',
+  correctKind: 'Correct it; docs/job-schema.json lists every field.',
+  useAllowed: 'Use one of the words it allows.',
+  useLarger: 'Use a larger value.',
+  useSmaller: 'Use a smaller value.',
+  shorten: 'Shorten it.',
+  addOrRemove: 'Add what is missing, or take out what is too much.',
+  correct: 'Correct it in the job.',
+
+  // What does not fit together.
+  tooManyLayers: ({ layers, most }: { layers: number; most: number }) =>
+    `There are ${layers} layers; Laydown prints at most ${most} in one run of a sheet.`,
+  leaveSomeOut: 'Leave some out, or plan the rest as a second job over the printed sheets.',
+  idTwice: ({ id, other }: { id: NameText; other: SayingText }) => `“${id}” is already the short name of ${other}.`,
+  ownId: 'Give each a short name of its own.',
+  noSuchForm: ({ cut, form }: { cut: NameText; form: NameText }) => `The cut “${cut}” uses the form “${form}”, which the job doesn’t have.`,
+  noSuchMaterial: ({ cut, material }: { cut: NameText; material: NameText }) =>
+    `The cut “${cut}” is to be cut from “${material}”, which is not among the materials.`,
+  noSuchCut: ({ layer, cut }: { layer: NameText; cut: NameText }) =>
+    `The layer “${layer}” uses the cut “${cut}”, which the job doesn’t have.`,
+  noSuchInk: ({ layer, ink }: { layer: NameText; ink: NameText }) =>
+    `The layer “${layer}” is printed with “${ink}”, an ink the job doesn’t have.`,
+  noSuchBase: ({ layer, base }: { layer: NameText; base: NameText }) =>
+    `The layer “${layer}” is let down with “${base}”, which the job doesn’t have.`,
+  noSuchLayer: ({ layer }: { layer: NameText }) => `This names the layer “${layer}”, which the job doesn’t have.`,
+  noSuchPaper: ({ paper }: { paper: NameText }) => `This names the paper “${paper}”, which the job doesn’t have.`,
+  noSuchPart: ({ mix, ink }: { mix: NameText; ink: NameText }) => `The mix “${mix}” takes “${ink}”, an ink the job doesn’t have.`,
+  useOneOf: ({ ids }: { ids: ListText }) => `Use one of these: ${ids}.`,
+  useOneOrOpen: ({ ids }: { ids: ListText }) => `Use one of these: ${ids}; or leave it open.`,
+  useOneOrNone: ({ ids }: { ids: ListText }) => `Use one of these: ${ids}; or leave it out.`,
+  addOne: 'The job has none yet: add one first.',
+  leaveOpen: 'The job has no ink yet: leave it open.',
+  leaveOut: 'The job has no base yet: leave it out.',
+  addOrTakeOut: 'Add that ink, or take the part out.',
+  mixOfItself: ({ mix }: { mix: NameText }) => `The mix “${mix}” ends up containing itself.`,
+  breakCircle: 'Take one of the mixes out of the circle.',
+  fileMissing: ({ file }: { file: NameText }) => `The file “${file}” is not in the job’s folder.`,
+  putBack: 'Put the file back there, or choose another.',
+  formWithoutShape: ({ form }: { form: NameText }) => `The form “${form}” needs either a drawing or an outline, and only one of them.`,
+  giveShape: 'Give it one.',
+  imageOffSheet: ({ image, over, paper, sheet }: { image: LengthText; over: LengthText; paper: NameText; sheet: LengthText }) =>
+    `The image (${image}) hangs ${over} over the edge of “${paper}” (${sheet}).`,
+  smallerImage: 'Make the image smaller, move it on the sheet, or take a larger sheet.',
+  noPaper: 'The job has no paper yet.',
+  addPaper: 'Add at least one, with a reading of its colour.',
+  noLayers: 'The job has no layers yet.',
+  addLayer: 'Add a layer: a cut, a side of it, and an ink.',
+  layerOpen: ({ layer }: { layer: NameText }) => `The layer “${layer}” is open: it has no ink yet, so the proofs leave it out.`,
+  chooseInk: 'Choose an ink when you are ready.',
+};

@@ -1,7 +1,108 @@
-import type { LengthText, NameText, NumberText, ShareText } from '../../say.ts';
+import { many } from '../grammar.ts';
+import type { FilmText, LengthText, ListText, MassText, NameText, NumberText, ShareText } from '../../say.ts';
 
-/** Screen, gap, register, stops, taping. */
+/** Screen, mesh and film, fit, taping, gap and risers, ink for a run. */
 export const press = {
+  // Sizes.
+  frameSize: ({ size }: { size: LengthText }) => `The inside of the frame cannot be ${size}.`,
+  imageSize: ({ size }: { size: LengthText }) => `The image cannot be ${size}.`,
+  sheetSize: ({ size }: { size: LengthText }) => `The sheet cannot be ${size}.`,
+  giveSize: ({ most }: { most: LengthText }) => `Give a width and a height, both above nought and at most ${most}.`,
+
+  // Mesh.
+  noScreen: ({ threads }: { threads: NumberText }) =>
+    `No screen is chosen yet: films and grams are for a usual mesh (${threads} threads a cm).`,
+  enterScreen: 'Enter frame and mesh to plan the press.',
+  meshFigure: ({ value }: { value: NumberText }) => `A mesh cannot have ${value} here.`,
+  copyMeshFigure: 'Copy the figure from the mesh, or leave it out.',
+  meshClosed: ({ threads, pitch, thread }: { threads: NumberText; pitch: FilmText; thread: FilmText }) =>
+    `${threads} threads a cm leave ${pitch} for each, and the thread is ${thread} thick: nothing stays open.`,
+  countPerCm: 'Check that the count is per cm and not per inch (divide threads per inch by 2.54).',
+  meshAllOpen: ({ open }: { open: ShareText }) => `${open} open leaves no thread.`,
+  copyOpenArea: 'Copy the open area from the mesh, or leave it out.',
+
+  // Choice of a mesh.
+  noLeastDetail: 'The drawing has no finest detail.',
+  giveNarrowestLine: 'Give the width of its narrowest line.',
+  fineLinesSaw: ({ under }: { under: LengthText }) => `Lines under ${under} get saw-toothed edges.`,
+  grainsBlock: ({ grain, opening }: { grain: FilmText; opening: FilmText }) => `Grains of ${grain} block openings of ${opening}.`,
+  rulingNeeds: ({ lines, threads }: { lines: NumberText; threads: number }) => `${lines} lines a cm need at least ${threads} threads a cm.`,
+  otherFilm: ({ film, wanted }: { film: FilmText; wanted: FilmText }) => `It lays down about ${film} instead of ${wanted}.`,
+
+  // Film on the paper.
+  sharesReversed: ({ low, high }: { low: NumberText; high: NumberText }) =>
+    `The range ${low} to ${high} does not run from a smaller to a larger share.`,
+  giveShares: ({ most }: { most: NumberText }) => `Give two shares, the smaller first, above 0 and at most ${most}.`,
+  solids: 'the volume solids of the ink',
+  weighing: 'the weighing',
+  nothingGained: 'The weighed sheet must have gained something on a printed area.',
+  weighTen: 'Weigh ten sheets together before printing and again at once after it, and divide by ten.',
+  noWeighing: 'There is no weighing to go by.',
+  weighOne: 'Weigh at least one sheet before and after printing.',
+  stencilThickness: ({ thickness }: { thickness: LengthText }) => `A stencil ${thickness} thick cannot be printed.`,
+  giveThickness: ({ newsprint, film }: { newsprint: LengthText; film: LengthText }) =>
+    `Give the thickness of the sheet: newsprint is about ${newsprint}, film ${film}.`,
+  edgeEven: 'The edge prints about as thick as the middle.',
+  edgeRidge: ({ within, times }: { within: LengthText; times: NumberText }) =>
+    `Within ${within} of an edge the film can be up to ${times} times as thick: darker rims, slower drying. A thinner stencil or a second, lighter stroke evens it out.`,
+
+  // Ink for a run.
+  inkAmounts: 'Area, film, pulls and what stays must be nought or more, and the density above nought.',
+  checkInkFigures: 'Check mesh, ink density and number of sheets.',
+  rangeReversed: 'A range runs from its larger to its smaller end.',
+  smallerFirst: 'Write the smaller figure first.',
+  noSheetThrough: 'No sheet goes through this run.',
+  mostStays: ({ printed, share }: { printed: MassText; share: ShareText }) =>
+    `The sheets take ${printed}; most of the pot (${share}) stays in screen and knife. Scrape it back into a labelled jar.`,
+  someStays: ({ printed, staying }: { printed: MassText; staying: MassText }) =>
+    `The sheets take ${printed}; screen and knife keep about ${staying}.`,
+
+  // Does the screen fit?
+  atTop: 'at the top',
+  atBottom: 'at the bottom',
+  atLeft: 'on the left',
+  atRight: 'on the right',
+  imageOverSheet: ({ image, sheet }: { image: LengthText; sheet: LengthText }) =>
+    `The image (${image}) is larger than the sheet (${sheet}).`,
+  smallerImage: 'Make the image smaller or take a larger sheet.',
+  imagePastFrame: ({ past, sides }: { past: LengthText; sides: ListText }) =>
+    `The image reaches ${past} past the inside of the frame ${sides}.`,
+  wellTooSmall: ({ room, sides, missing }: { room: LengthText; sides: ListText; missing: LengthText }) =>
+    `Only ${room} between image and frame ${sides}: the ink well needs at least ${missing} more.`,
+  wellTight: ({ room, sides, missing }: { room: LengthText; sides: ListText; missing: LengthText }) =>
+    `Only ${room} between image and frame ${sides}: ${missing} more for the ink well would let you print at ease.`,
+  bladeEndTooSmall: ({ room, sides, missing }: { room: LengthText; sides: ListText; missing: LengthText }) =>
+    `Only ${room} between image and frame ${sides}: the end of the blade needs at least ${missing} more.`,
+  bladeEndTight: ({ room, sides, missing }: { room: LengthText; sides: ListText; missing: LengthText }) =>
+    `Only ${room} between image and frame ${sides}: ${missing} more for the end of the blade would let you print at ease.`,
+  squeegeeShort: ({ own, image, missing }: { own: LengthText; image: LengthText; missing: LengthText }) =>
+    `The squeegee (${own}) is ${missing} too short for an image that is ${image} across the stroke.`,
+  takeSqueegeeOrHinge: ({ suits }: { suits: LengthText }) => `Take one of ${suits}, or hinge the frame on another side.`,
+  squeegeeLong: ({ own, room }: { own: LengthText; room: LengthText }) =>
+    `The squeegee (${own}) leaves less than ${room} to the frame at each end: the mesh cannot give.`,
+  takeShorterSqueegee: ({ most }: { most: LengthText }) => `Take one of at most ${most}.`,
+
+  // What would fit.
+  centreImage: 'Put the image in the middle of the frame.',
+  turnImage: 'Give the image a quarter turn on the screen.',
+  hingeLeftOrRight: 'Hinge the frame on the left or right side.',
+  hingeTopOrBottom: 'Hinge the frame on the top or bottom side.',
+  thenFits: 'Then it fits.',
+  thenLess: ({ then, now }: { then: LengthText; now: LengthText }) => `Then it is ${then} short instead of ${now}.`,
+  frameThatFits: ({ size }: { size: LengthText }) => `A frame of ${size} inside holds this image at ease.`,
+  imageThatFits: ({ size }: { size: LengthText }) => `An image of ${size} fits this frame.`,
+  imageThatFitsTightly: ({ size }: { size: LengthText }) => `An image of ${size} fits this frame with care.`,
+
+  // Taping.
+  noRoomForStencil: ({ within }: { within: LengthText }) =>
+    `No stencil sheet can be held around this image: it comes within ${within} of the frame.`,
+  layDrawing: 'Lay this drawing under the dry screen, with the inside of the frame on the outer line.',
+  layStencil: 'Lay the stencil on the paper side, or on the stack if the ink is to hold it.',
+  tapeStrips: ({ n, tape }: { n: number; tape: LengthText }) =>
+    `Tape ${many(n, 'strip', 'strips')} (${tape} altogether) in the order of their numbers: top, bottom, left, right.`,
+  holdToLight: 'Hold the screen up to the light: every bright gap outside the aperture would print.',
+
+  // Gap.
   tensionImpossible: ({ tension }: { tension: NumberText }) => `A mesh cannot have a tension of ${tension} N/cm.`,
   leaveTensionOut: 'Leave the tension out when it is not known.',
   tightMeshGap: ({ tension, most }: { tension: NumberText; most: LengthText }) => `A mesh of ${tension} N/cm needs at most ${most}.`,
@@ -20,4 +121,38 @@ export const press = {
   gapStretches: ({ gap, strain }: { gap: LengthText; strain: ShareText }) =>
     `A gap of ${gap} stretches the mesh by ${strain}: the edges of the image drift outwards and the mesh slackens in time.`,
   lowerGap: ({ safe }: { safe: LengthText }) => `Lower the gap to about ${safe} or leave more room between image and frame.`,
+
+  // Gaps run by run.
+  gapPrintsLarger: ({ run, layer, gap, usual, across, along, edge }: GapDiffers) =>
+    `Run ${run} (${layer}) prints with a gap of ${gap}, the others with ${usual}. Its image comes out larger, by ${across} across the stroke and ${along} along it, so its edges lie ${edge} off.`,
+  gapPrintsSmaller: ({ run, layer, gap, usual, across, along, edge }: GapDiffers) =>
+    `Run ${run} (${layer}) prints with a gap of ${gap}, the others with ${usual}. Its image comes out smaller, by ${across} across the stroke and ${along} along it, so its edges lie ${edge} off.`,
+  ofWhatDrawingForgives: ({ share, forgives }: { share: ShareText; forgives: LengthText }) =>
+    `That is ${share} of the ${forgives} that the drawing forgives.`,
+  ofWhatLayerMayBeOff: ({ share, tolerance }: { share: ShareText; tolerance: LengthText }) =>
+    `That is ${share} of the ± ${tolerance} that one layer may be off.`,
+  oneGap: ({ best }: { best: LengthText }) =>
+    `Print all runs with one gap, or take ${best} here: then it costs a quarter of the register at most.`,
+  mindWhereItMeets: 'Keep it in mind where this run must meet another.',
+
+  // Risers.
+  heights: ({ range }: { range: LengthText }) => `Gap, paper, stencil and hinge must each be ${range} high.`,
+  measureClamps: 'Measure how high the clamps hold the mesh above the board.',
+  imageNotInFrame: 'The image must lie between the hinge and the front of the frame.',
+  giveFrameLength: 'Give the frame’s length, and where the image begins and ends, from the hinge.',
+  boardThickness: 'A board or coin needs a thickness.',
+  measureTen: 'Measure ten of them together and divide by ten.',
+  gapUneven: ({ gaps }: { gaps: LengthText }) => `With risers at the front alone the gap runs from ${gaps} over the image.`,
+  packUnderHinge: ({ by }: { by: LengthText }) => `Pack ${by} under the hinge clamps too.`,
+  boardUnderPaper: ({ by }: { by: LengthText }) => `Lay ${by} of board under the paper too.`,
 };
+
+interface GapDiffers {
+  readonly run: number;
+  readonly layer: NameText;
+  readonly gap: LengthText;
+  readonly usual: LengthText;
+  readonly across: LengthText;
+  readonly along: LengthText;
+  readonly edge: LengthText;
+}

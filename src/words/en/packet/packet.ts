@@ -1,2 +1,120 @@
-/** Pages and files of the packet. */
-export const packet = {};
+import type { LengthText, LabText, NameText, NumberText, SayingText, ShareText, TimeText } from '../../say.ts';
+import { many } from '../grammar.ts';
+
+/** What all pages of the packet share, its cover, what is to be known before the start, and its files. */
+export const packet = {
+  // Heads and feet.
+  continued: 'continued',
+  pageOf: ({ page, pages }: { page: number; pages: number }) => `${page} of ${pages}`,
+
+  // Inks, stencils, counts.
+  open: 'open',
+  inkOpen: 'ink still open',
+  inkAt: ({ ink, strength }: { ink: NameText; strength: ShareText }) => `${ink} at ${strength}`,
+  window: 'window',
+  piece: 'piece',
+  none: 'none',
+  times: ({ n }: { n: number }) => (n === 1 ? 'once' : n === 2 ? 'twice' : `${n} times`),
+  sheets: ({ n }: { n: number }) => many(n, 'sheet', 'sheets'),
+  metres: ({ metres }: { metres: NumberText }) => `${metres} m`,
+  lab: ({ lab }: { lab: LabText }) => `Lab ${lab}`,
+  labRicher: ({ lab }: { lab: LabText }) => `Lab ${lab}; richer than shown`,
+  sheetOfStock: ({ material, number }: { material: SayingText; number: number }) => `${material}, sheet ${number}`,
+
+  // Drawings at true size.
+  titled: ({ title, drawing }: { title: NameText; drawing: SayingText }) => `${title}: ${drawing}`,
+  onRuler: ({ line }: { line: LengthText }) => `${line} on the ruler? If not, print again at 100 %.`,
+  onRulerInches: ({ millimetres, line }: { millimetres: NumberText; line: LengthText }) =>
+    `${millimetres} mm = ${line} on the ruler? If not, print again at 100 %.`,
+  facesMesh: 'The side you see faces the mesh.',
+  printedSideToMesh: 'Printed side faces the mesh.',
+
+  // Cover.
+  foreseenOn: ({ paper }: { paper: NameText }) => `foreseen on ${paper}`,
+  onPaper: ({ paper }: { paper: NameText }) => `Paper: ${paper}`,
+  workInOrder: 'In the order of the work',
+  judgeByDrawdowns: 'No screen and no office printer shows these colours truly: judge by drawdowns. Print at 100 %, never “fit to page”.',
+  image: 'Image',
+  runs: 'Runs',
+  runsOpen: ({ runs, open }: { runs: number; open: number }) => `${runs} (${open} open)`,
+  sheetsToStart: 'Sheets to start',
+  wanted: 'Wanted',
+  wantedWithProofs: ({ n }: { n: number }) => `${n} and proofs`,
+  toCut: 'To cut',
+  lengthAndTime: ({ length, time }: { length: SayingText; time: TimeText }) => `${length}, ${time}`,
+  inkToMix: 'Ink to mix',
+  thingsFirst: ({ n }: { n: number }) => `${many(n, 'thing', 'things')} to mend or to weigh up: page 2`,
+
+  // Steps of the work, and what each is.
+  mix: 'Mix',
+  mixIs: 'a card and a label for each pot',
+  cut: 'Cut',
+  cutIs: 'stencils at true size, and which side faces the mesh',
+  setUp: 'Set up',
+  setUpIs: 'gap, risers, tape, stops, register',
+  print: 'Print',
+  printIs: 'the day, and a card for each run',
+  number: 'Number',
+  numberIs: 'each sheet’s life, its number, where it went',
+  keep: 'Keep',
+  keepIs: 'what this print is, for whoever owns it later',
+  lookUp: 'Look up',
+  lookUpIs: 'every overlap on every paper',
+  teach: 'Teach',
+  teachIs: 'a hand-out with this print’s steps, and a blank one',
+
+  // Before you start.
+  beforeYouStart: 'Before you start',
+  note: 'for your information',
+  warning: 'warning',
+  error: 'error',
+  kindAt: ({ kind, place }: { kind: SayingText; place: SayingText }) => `${kind}: ${place}`,
+  lettersMissing: 'The fonts of these pages lack some letters of this job’s names; a ? stands for each.',
+  writeThemIn: 'Write them in by hand, or give a second name in Latin letters.',
+
+  // Files: what each is for.
+  everythingToPrint: ({ pages }: { pages: number }) => `everything to print, ${many(pages, 'page', 'pages')}`,
+  proof: ({ paper }: { paper: NameText }) => `the print on ${paper}, true size`,
+  proofAfter: ({ paper, run }: { paper: NameText; run: number }) => `${paper} after run ${run}`,
+  proofAfterHalf: ({ paper, run }: { paper: NameText; run: number }) => `${paper} after run ${run}, at half the density`,
+  stencilOfRun: ({ run }: { run: number }) => `stencil of run ${run}, true size`,
+  sameForMachine: 'the same for a cutting machine, in mm',
+  stencilsOnStock: ({ n, material }: { n: number; material: SayingText }) =>
+    `${n === 1 ? 'one stencil' : `${n} stencils`} on one sheet of ${material}`,
+  stencilsOnStockTimes: ({ n, material, times }: { n: number; material: SayingText; times: SayingText }) =>
+    `${n === 1 ? 'one stencil' : `${n} stencils`} on one sheet of ${material}; cut it ${times}`,
+  sameInParts: 'the same in parts, for this printer, with joining marks',
+  testFirst: 'register test, stencil of its first run',
+  testSecond: 'register test, stencil of its second run',
+  overlapsTable: 'every overlap on every paper, for a spreadsheet',
+  recordTable: 'the edition record, one line a sheet',
+  registerTable: 'every sheet with its life and its number',
+  colophonText: 'the colophon, to be set or pasted',
+  planFile: 'the Plan: every figure of the packet',
+
+  // Inside the cut files.
+  cutFileTitle: ({ title, layer, side, run }: { title: NameText; layer: NameText; side: SayingText; run: number }) =>
+    `${title}: ${layer}, ${side}, run ${run}`,
+  inMillimetres: 'Millimetres.',
+  kerfAllowed: ({ kerf }: { kerf: LengthText }) => `Kerf ${kerf}: lines run half of it inside what drops out.`,
+  cutMoreLikeIt: ({ n }: { n: number }) => `Cut ${n} sheets like this one.`,
+  numbersDrawn: 'Numbers are drawn, not cut.',
+  numbered: ({ number, layer }: { number: number; layer: NameText }) => `${number}: ${layer}`,
+  firstRun: 'first run',
+  secondRun: 'second run',
+
+  // What is refused.
+  cutFileWeak: ({ places }: { places: SayingText }) => `The cut file would not hold together: ${places}.`,
+  weakAt: ({ at, width }: { at: LengthText; width: LengthText }) => `at ${at} (${width} wide)`,
+  enlargeThere: 'Make the form a little larger there, or choose a firmer material.',
+  kerfTooWide: ({ kerf }: { kerf: LengthText }) => `Some of what drops out is narrower than the ${kerf} that the machine takes away.`,
+  finerTool: 'Take a finer tool, make the form larger, or cut this one by hand (no kerf).',
+  stockNotWritten: 'This stencil does not hold together, so the sheet that it lies on is not written.',
+  mendMarked: 'Mend the places marked on the stencil first.',
+  printerMargin: 'the printer’s margin',
+  marginNoRoom: ({ margin }: { margin: LengthText }) => `A margin of ${margin} leaves no room for the pages.`,
+  giveMargin: ({ range }: { range: LengthText }) => `Give the printer’s margin, ${range}.`,
+  page: ({ n }: { n: number }) => `page ${n}`,
+  overMargin: ({ over }: { over: LengthText }) => `It would go ${over} over the printer’s margins.`,
+  smallerMargin: 'Set a smaller printer margin; and tell us, for a page should never do this.',
+};

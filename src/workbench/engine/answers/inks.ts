@@ -39,18 +39,18 @@ import {
 } from '../../../core/asks/index.ts';
 import type { Plan } from '../../../core/plan/index.ts';
 import { fail, ProblemError } from '../../../core/problem.ts';
+import { asWritten, name as asName, say } from '../../../words/index.ts';
 import { makeDrawdownSheets } from '../../../packet/index.ts';
-import { speechOf } from '../../words/core/speech.ts';
 import type { InkQuestions } from '../ink-questions.ts';
 import { photographOf } from './photo.ts';
 import type { Room, Work } from './room.ts';
 
 function planOf(room: Room): Plan {
-  return room.last?.plan ?? fail('no-plan', 'the bench', 'The job is not planned yet.', 'Wait a moment and try again.');
+  return room.last?.plan ?? fail('no-plan', say('where.workbench'), say('engine.notPlanned'), say('engine.waitAndTry'));
 }
 
 const shown = (name: string, reading: Reading): { name: string; reading: Reading; lab: ReturnType<typeof labOfReading>; srgb: string } => {
-  const lab = labOfReading(reading, name);
+  const lab = labOfReading(reading, asWritten(name));
   return { name, reading, lab, srgb: srgbOfLab(lab) };
 };
 
@@ -59,33 +59,36 @@ export const inkAnswers: { readonly [Q in keyof InkQuestions]: Work<Q> } = {
   inks: async ({ paperId }, room) => ({ answer: askInks(planOf(room).job, paperId), transfer: [] }),
   wanted: async ({ paperId }, room) => ({ answer: askWanted(planOf(room).job, paperId), transfer: [] }),
   readings: async (ask) => {
-    if ('text' in ask) return { answer: { patches: [shown(ask.place, readTyped(ask.text, ask.place))], problems: [] }, transfer: [] };
+    if ('text' in ask)
+      return { answer: { patches: [shown(ask.place, readTyped(ask.text, asWritten(ask.place)))], problems: [] }, transfer: [] };
     const read = readReadings(ask.bytes, ask.name);
     return { answer: { patches: read.patches.slice(0, 500).map((p) => shown(p.name, p.reading)), problems: read.problems }, transfer: [] };
   },
   sheetPhoto: async ({ bytes, name, ink, paperLab, greyLab }) => {
     const read = readSheetPhoto(drawdownSheet(ink.name), await photographOf(bytes, name), {
-      place: name,
+      place: say('where.file', { file: asName(name) }),
       ...(paperLab ? { paperLab } : {}),
       ...(greyLab ? { greyLab } : {}),
     });
     return {
       answer: {
         ink: inkFromSheet(read, ink, name),
-        patches: read.boxes.map((box) => shown(box.name, box.reading)),
         problems: [...read.problems, ...read.boxes.flatMap((b) => b.problems)],
       },
       transfer: [],
     };
   },
   markedPhoto: async ({ bytes, name, ...marks }) => {
-    const read = readPhoto({ ...marks, photo: await photographOf(bytes, name), place: name });
+    const read = readPhoto({
+      ...marks,
+      patches: marks.patches.map((p) => ({ ...p, name: asWritten(p.name) })),
+      photo: await photographOf(bytes, name),
+      place: say('where.file', { file: asName(name) }),
+    });
     return {
       answer: {
-        patches: [
-          shown('paper', { kind: 'photo', lab: read.paper, sigma: read.patches[0]?.reading.sigma ?? 7 }),
-          ...read.patches.map((p) => shown(p.name, p.reading)),
-        ],
+        paper: { kind: 'photo', lab: read.paper, sigma: read.patches[0]?.reading.sigma ?? 7 },
+        patches: read.patches.map((p, i) => shown(marks.patches[i].name, p.reading)),
         problems: [...read.problems, ...read.patches.flatMap((p) => p.problems)],
       },
       transfer: [],
@@ -172,7 +175,7 @@ export const inkAnswers: { readonly [Q in keyof InkQuestions]: Work<Q> } = {
   },
   partsOf: async ({ layer }, room) => ({ answer: partsOfLayer(planOf(room).job, layer), transfer: [] }),
   drawdowns: async ({ titles, language = 'en' }, room) => {
-    const bytes = await makeDrawdownSheets(titles, await room.fonts, undefined, speechOf(language));
+    const bytes = await makeDrawdownSheets(titles, await room.fonts, undefined, { language, units: room.last?.job.units ?? 'mm' });
     return { answer: bytes, transfer: [bytes.buffer] };
   },
   shelf: async ({ mine, file, from, date }, room) => {
@@ -192,7 +195,7 @@ export const inkAnswers: { readonly [Q in keyof InkQuestions]: Work<Q> } = {
 /** Each ink of a shelf alone on the job's first paper, or on a usual white one. */
 function swatchesOf(shelf: InkShelf, room: Room): Record<string, string> {
   const white = room.last?.job.papers[0]?.reading ?? { kind: 'lab' as const, lab: [95, 0, 0] as [number, number, number] };
-  const paper = spectrumFromReading(white, 'paper');
+  const paper = spectrumFromReading(white, 'papers[0].reading');
   const surface = defaultSurface([], false);
   return Object.fromEntries(
     shelf.inks.flatMap((ink) => {

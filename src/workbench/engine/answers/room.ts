@@ -6,6 +6,7 @@ import { prepareDrawings } from '../../../core/form/index.ts';
 import type { Job } from '../../../core/job/index.ts';
 import { createPlanner, type Plan, type PlannedPaper, type Planner } from '../../../core/plan/index.ts';
 import type { Task } from '../../../core/task.ts';
+import { fetchPart } from '../fetch-part.ts';
 import { createPacker, type Packer } from '../parcel.ts';
 import type { Answer, Ask, Attachments, Question } from '../protocol.ts';
 
@@ -33,7 +34,7 @@ export function createRoom(): Room {
   return {
     planner: createPlanner(),
     packer: createPacker(),
-    ready: load(wasmUrl).then(prepareDrawings),
+    ready: fetchPart(wasmUrl).then(prepareDrawings),
     fonts: loadFonts(),
     attachments: new Map(),
     last: null,
@@ -42,13 +43,6 @@ export function createRoom(): Room {
 }
 
 async function loadFonts(): Promise<Fonts> {
-  const [regular, semibold, bold] = await Promise.all([regularUrl, semiboldUrl, boldUrl].map(load));
+  const [regular, semibold, bold] = await Promise.all([regularUrl, semiboldUrl, boldUrl].map(fetchPart));
   return { regular, semibold, bold };
-}
-
-/** Laydown's own files, fetched when the worker starts so that nothing is asked for later. */
-async function load(url: string): Promise<Uint8Array<ArrayBuffer>> {
-  const response = await fetch(url);
-  if (!response.ok) throw new Error(`A part of Laydown is missing (${response.status}). Load the page again.`);
-  return new Uint8Array(await response.arrayBuffer());
 }

@@ -1,6 +1,7 @@
 import type { Plan } from '../../../core/plan/index.ts';
 import { shiftCodes, type Codes } from '../../../core/print/index.ts';
 import { fail } from '../../../core/problem.ts';
+import { say } from '../../../words/index.ts';
 import type { Work } from './room.ts';
 
 const kept = new WeakMap<Plan['register'], Map<Plan['codes'], Map<number, Codes>>>();
@@ -8,9 +9,10 @@ const kept = new WeakMap<Plan['register'], Map<Plan['codes'], Map<number, Codes>
 const mostKept = 3;
 
 export function codesOfSheet(plan: Plan, sheet: number): Codes {
-  const drawn = plan.register.draws.sheets[sheet];
+  const { sheets: all } = plan.register.draws;
+  const drawn = all[sheet];
   if (!drawn)
-    fail('no-such-sheet', 'register', `Sheet ${sheet} was not drawn.`, `Choose one of 0 to ${plan.register.draws.sheets.length - 1}.`);
+    fail('no-such-sheet', 'register', say('engine.sheetNotDrawn', { sheet }), say('engine.chooseSheet', { last: all.length - 1 }));
   let ofRegister = kept.get(plan.register);
   if (!ofRegister) kept.set(plan.register, (ofRegister = new Map()));
   let sheets = ofRegister.get(plan.codes);
@@ -28,6 +30,6 @@ export function codesOfSheet(plan: Plan, sheet: number): Codes {
 }
 
 export const sheetCodesAnswer: Work<'sheetCodes'> = async ({ sheet }, room) => {
-  if (!room.last) throw new Error('Nothing is planned yet.');
+  if (!room.last) fail('no-plan', say('where.workbench'), say('engine.notPlanned'), say('engine.waitAndTry'));
   return { answer: codesOfSheet(room.last.plan, sheet), transfer: [] };
 };

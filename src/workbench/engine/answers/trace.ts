@@ -2,6 +2,7 @@ import { traceMask, tracePhoto, traceScan, type Photo, type Traced } from '../..
 import { toRgb } from '../../../core/plan/index.ts';
 import { fail, ProblemError } from '../../../core/problem.ts';
 import { readPicture } from '../../../core/separate/index.ts';
+import { name as asName, say } from '../../../words/index.ts';
 import { picturesReady } from '../pictures.ts';
 import type { TraceAsk } from '../protocol.ts';
 import type { Work } from './room.ts';
@@ -16,7 +17,8 @@ export const traceAnswer: Work<'trace'> = async (ask) => {
     const { width, height, rgb } = toRgb(await readPicture(ask.bytes, ask.name));
     last = { id: ask.id, photo: { width, height, channels: 3, data: rgb } };
   }
-  if (!last || last.id !== ask.id) fail('no-photograph', ask.name, 'The photograph is no longer at hand.', 'Choose it again.');
+  if (!last || last.id !== ask.id)
+    fail('no-photograph', say('where.file', { file: asName(ask.name) }), say('engine.photographGone'), say('engine.chooseAgain'));
   const { photo } = last;
   const size = { widthPx: photo.width, heightPx: photo.height };
   try {

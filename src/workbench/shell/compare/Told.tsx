@@ -1,6 +1,6 @@
-import { sayNumber } from '../../../core/units/index.ts';
 import { Films } from '../../ui/Films.tsx';
 import { sayDelta } from '../../ui/format.ts';
+import { sayShare } from '../../ui/units.ts';
 import { Why } from '../../ui/Why.tsx';
 import { words } from '../../store/words.ts';
 import type { ShownPaper, ShownPlan } from '../../engine/protocol.ts';
@@ -71,7 +71,6 @@ export function Told({ left, right }: Props) {
 
 function sayDifference(d: Difference): string {
   const w = words().compare;
-  const percent = (share: number): string => `${sayNumber(share * 100, 1, false)}\u00a0%`;
   switch (d.kind) {
     case 'only-left':
       return w.onlyLeft(d.run);
@@ -82,7 +81,7 @@ function sayDifference(d: Difference): string {
     case 'ink':
       return w.ink(d.run, d.from ?? w.open1, d.to ?? w.open1);
     case 'strength':
-      return w.strength(d.run, percent(d.from), percent(d.to));
+      return w.strength(d.run, sayShare(d.from), sayShare(d.to));
     case 'side':
       return w.side(d.run, d.to === 'piece');
     case 'ink-figures':

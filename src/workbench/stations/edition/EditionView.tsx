@@ -1,8 +1,7 @@
-import { useSignal } from '@preact/signals';
 import { Parts } from '../../ui/Parts.tsx';
 import { words } from '../../store/words.ts';
 import type { StationProps } from '../station.ts';
-import { open } from './at.ts';
+import { openPart } from './at.ts';
 import { HandoutPart } from './HandoutPart.tsx';
 import { RecordPart } from './RecordPart.tsx';
 import { SheetsPart } from './SheetsPart.tsx';
@@ -11,20 +10,18 @@ import { SigningPart } from './SigningPart.tsx';
 /** The edition: sheets to start, numbers for the pencil, the record, the hand-out. */
 export function EditionView({ bench }: StationProps) {
   const w = words().edition;
-  const at = useSignal(open.part);
-  open.part = at.value;
   const plan = bench.plan.value;
   if (!plan || !bench.job.value) return null;
   const { edition } = plan;
   const props = { bench, plan };
   const start = edition.sheets?.papers.reduce((sum, p) => sum + p.start, 0) ?? 0;
-  const signed = edition.numbered?.sheets.filter((s) => s.text !== '').length ?? null;
-  const lines = edition.documentation?.fields.filter((f) => f.why === 'disclosure' && f.value === '').length ?? null;
+  const signed = edition.numbered?.sheets.filter((s) => s.text !== null).length ?? null;
+  const lines = edition.documentation?.fields.filter((f) => f.why === 'disclosure' && f.value === null).length ?? null;
   return (
     <div class="edition">
       <Parts
         label={w.parts}
-        at={at}
+        at={openPart}
         parts={[
           {
             id: 'sheets',

@@ -1,5 +1,4 @@
 import { ProofCanvas } from '../../ui/ProofCanvas.tsx';
-import { inUnits } from '../../ui/in-units.ts';
 import { StencilPicture } from '../../ui/StencilPicture.tsx';
 import { told, words } from '../../store/words.ts';
 import type { PartProps } from '../press/setup/part.ts';
@@ -53,8 +52,8 @@ export function HandoutPart({ bench, plan }: PartProps) {
       <section>
         <h3>{w.bring}</h3>
         <ul class="bring">
-          {handout.bring.map((one) => (
-            <li key={one}>{told(one)}</li>
+          {handout.bring.map((one, at) => (
+            <li key={at}>{told(one)}</li>
           ))}
         </ul>
       </section>
@@ -66,7 +65,7 @@ export function HandoutPart({ bench, plan }: PartProps) {
               <span class="run-number">{step.number}</span>
               <div>
                 <h3>{told(step.title)}</h3>
-                <p>{inUnits(step.text, plan.job.units)}</p>
+                <p>{told(step.text)}</p>
                 {step.cautions.length > 0 && (
                   <ul class="says-do">
                     {step.cautions.map((c) => (

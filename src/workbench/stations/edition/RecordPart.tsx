@@ -4,15 +4,13 @@ import { fileStem } from '../../../core/job/file-names.ts';
 import { download } from '../../store/files.ts';
 import { CountField } from '../../ui/CountField.tsx';
 import { TextField } from '../../ui/TextField.tsx';
+import { saySize } from '../../ui/units.ts';
 import { Why } from '../../ui/Why.tsx';
 import { told, words } from '../../store/words.ts';
 import type { PartProps } from '../press/setup/part.ts';
 import { setEdition, setMaker, setRecord } from './edits.ts';
 
 type Master = NonNullable<Job['edition']['record']['master']>;
-
-/** Fields whose value core says; the others are the printmaker's own words. */
-const saidByCore: ReadonlySet<string> = new Set(['medium', 'signature', 'edition', 'master', 'posthumous', 'dates']);
 
 /** What is written down about the edition, as it will stand on the documentation sheet; labels and tables to take away. */
 export function RecordPart({ bench, plan }: PartProps) {
@@ -26,8 +24,8 @@ export function RecordPart({ bench, plan }: PartProps) {
     [w.artist, facts.artist ?? ''],
     [w.year, String(facts.year ?? '')],
     [w.workshop, facts.workshop ?? ''],
-    [w.image, facts.imageSize],
-    [w.papers, facts.papers.map((p) => `${p.name}, ${p.size}`).join('; ')],
+    [w.image, saySize(...facts.imageMm, job.units)],
+    [w.papers, facts.papers.map((p) => `${p.name}, ${saySize(...p.sizeMm, job.units)}`).join('; ')],
   ];
   const stem = fileStem(job.title);
   const save = (text: string, name: string): void => {
@@ -35,7 +33,7 @@ export function RecordPart({ bench, plan }: PartProps) {
     bench.announce(w.saved(name));
   };
   const copy = (): void =>
-    void navigator.clipboard.writeText(told(colophon)).then(
+    void navigator.clipboard.writeText(colophon ? told(colophon) : '').then(
       () => bench.announce(w.copied),
       () => bench.announce(w.notCopied),
     );
@@ -109,7 +107,7 @@ export function RecordPart({ bench, plan }: PartProps) {
         <h3>{w.cancellation}</h3>
         <ol class="numbered">
           {cancellationSteps.map((line) => (
-            <li key={line}>{told(line)}</li>
+            <li key={line.key}>{told(line)}</li>
           ))}
         </ol>
       </div>
@@ -120,9 +118,9 @@ export function RecordPart({ bench, plan }: PartProps) {
             <>
               <dl>
                 {documentation.fields.map((f) => (
-                  <div key={f.id} class={f.value === '' ? 'line-open' : ''}>
+                  <div key={f.id} class={f.value === null ? 'line-open' : ''}>
                     <dt>{told(f.label)}</dt>
-                    <dd>{saidByCore.has(f.id) ? told(f.value) : f.value}</dd>
+                    <dd>{f.value && told(f.value)}</dd>
                   </div>
                 ))}
               </dl>
@@ -142,13 +140,13 @@ export function RecordPart({ bench, plan }: PartProps) {
           <ol>
             {facts.layers.map((l) => (
               <li key={l.name}>
-                <b>{l.name}</b>: {told(l.stencil)}; {l.recipe || told(l.ink)}; {told(l.mesh)}
+                <b>{l.name}</b>: {told(l.stencil)}; {told(l.recipe ?? l.ink)}; {told(l.mesh)}
               </li>
             ))}
           </ol>
           {!documentation && <p>{w.afterCount}</p>}
         </section>
-        {colophon !== '' && (
+        {colophon && (
           <section aria-label={w.colophon}>
             <h3>{w.colophon}</h3>
             <p class="colophon">{told(colophon)}</p>
@@ -164,7 +162,7 @@ export function RecordPart({ bench, plan }: PartProps) {
               <button
                 type="button"
                 class="button button-box"
-                onClick={() => save(writeCsv(registerRows(facts, numbered)), w.registerFile(stem))}
+                onClick={() => save(writeCsv(registerRows(facts, numbered, told)), w.registerFile(stem))}
               >
                 {w.registerCsv}
               </button>
@@ -172,7 +170,7 @@ export function RecordPart({ bench, plan }: PartProps) {
                 type="button"
                 class="button button-box"
                 disabled={labels.length === 0}
-                onClick={() => save(writeCsv(labels.map((l) => [l.sheetId, ...l.lines.map(told)])), w.labelsFile(stem))}
+                onClick={() => save(writeCsv(labels.map((l) => [l.sheetId, ...l.lines.map(({ text }) => told(text))])), w.labelsFile(stem))}
               >
                 {w.labelsCsv}
               </button>
@@ -188,7 +186,9 @@ export function RecordPart({ bench, plan }: PartProps) {
             <ul class="labels">
               {labels.map((l) => (
                 <li key={l.sheetId}>
-                  {l.lines.map((line, i) => (i === 0 ? <b key={line}>{line}</b> : <span key={line}>{told(line)}</span>))}
+                  {l.lines.map(({ what, text }) =>
+                    what === 'title' ? <b key={what}>{told(text)}</b> : <span key={what}>{told(text)}</span>,
+                  )}
                 </li>
               ))}
             </ul>

@@ -1,6 +1,6 @@
-import type { NumberedSheet } from '../../../core/edition/index.ts';
+import { sayFault, type NumberedSheet } from '../../../core/edition/index.ts';
 import { Why } from '../../ui/Why.tsx';
-import { sayFault, words } from '../../store/words.ts';
+import { told, words } from '../../store/words.ts';
 import type { PartProps } from '../press/setup/part.ts';
 import { setApart, type Apart } from './edits.ts';
 
@@ -23,7 +23,8 @@ export function SigningPart({ bench, plan }: PartProps) {
   const of = plan.edition.pullsOfRun.reduce((sum, pulls) => sum + Math.max(0, pulls - setUp), 0);
   const apart = bench.job.value!.edition.setApart;
   const paperName = (id: string): string => plan.job.papers.find((p) => p.id === id)?.name ?? id;
-  const notesOf = (id: string): readonly string[] => (counted.sheets.find((s) => s.sheet === id)?.notes ?? []).map((n) => n.text);
+  const notesOf = (id: string): readonly string[] =>
+    (counted.sheets.find((s) => s.sheet === id)?.notes ?? []).map((n) => told(sayFault(n)));
   const done = (sheet: NumberedSheet): boolean => plan.layers.every((l) => sheet.sheet.runs.includes(l.id));
   const kindOf = (one: NumberedSheet): string =>
     one.kind === 'rejected' && !done(one) && one.sheet.faults.length === 0 ? w.notFinished : w.kinds[one.kind];
@@ -75,7 +76,7 @@ export function SigningPart({ bench, plan }: PartProps) {
                 <td>
                   <b>{one.sheet.id}</b>
                 </td>
-                <td class="pencil">{one.text !== '' ? <b>{one.text}</b> : kindOf(one)}</td>
+                <td class="pencil">{one.text ? <b>{told(one.text)}</b> : kindOf(one)}</td>
                 <td>{paperName(one.sheet.paper)}</td>
                 <td>
                   <span
@@ -97,7 +98,7 @@ export function SigningPart({ bench, plan }: PartProps) {
                     ))}
                   </span>
                 </td>
-                <td>{[...one.sheet.faults.map((f) => sayFault(f.fault)), ...notesOf(one.sheet.id)].join('; ')}</td>
+                <td>{[...one.sheet.faults.map((f) => told(sayFault(f))), ...notesOf(one.sheet.id)].join('; ')}</td>
                 <td>
                   <select
                     class="choice"

@@ -1,7 +1,9 @@
+import { signal } from '@preact/signals';
+
 /** Which part is laid open; kept while other stations are looked at. */
-export const open = { part: 'sheets' };
+export const openPart = signal('sheets');
 
 /** Before going to the edition from the press: the pencil. */
 export function lookAtSigning(): void {
-  open.part = 'signing';
+  openPart.value = 'signing';
 }

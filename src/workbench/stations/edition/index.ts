@@ -1,5 +1,6 @@
 import { words } from '../../store/words.ts';
 import type { Station } from '../station.ts';
+import { openPart } from './at.ts';
 import { EditionView } from './EditionView.tsx';
 
 export const editionStation: Station = {
@@ -10,7 +11,7 @@ export const editionStation: Station = {
     const edition = bench.plan.value?.edition;
     const target = bench.job.value?.edition.target ?? 0;
     if (!edition) return { knows: '', needs: null };
-    const signed = edition.numbered?.sheets.filter((s) => s.text !== '').length ?? 0;
+    const signed = edition.numbered?.sheets.filter((s) => s.text !== null).length ?? 0;
     const start = edition.sheets?.papers.reduce((sum, p) => sum + p.start, 0) ?? 0;
     return {
       knows: signed > 0 ? w.knowsSigned(signed) : w.knows(start, target),
@@ -21,6 +22,9 @@ export const editionStation: Station = {
             ? w.needsSheets
             : null,
     };
+  },
+  lookAt: ({ part }) => {
+    if (part !== undefined) openPart.value = part;
   },
   View: EditionView,
 };

@@ -58,7 +58,7 @@ export function PartShape({ ground, lines, ...hand }: Props) {
       tabindex={0}
       role="button"
       aria-pressed={held}
-      aria-label={w.partLabel(form.name, w.how[part.how], say(part.xMm), say(part.yMm))}
+      aria-label={w.partLabel(form.name, w.how[part.how], say(part.xMm), say(part.yMm), say(10), say(0.1))}
       onPointerDown={onPointerDown}
       onKeyDown={(e) => {
         partKey(hand, e);

@@ -1,7 +1,8 @@
 import { signal, useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import type { JobForm } from '../../../core/job/index.ts';
-import { problem, ProblemError } from '../../../core/problem.ts';
+import { problem } from '../../../core/problem.ts';
+import { name as asName, say } from '../../../words/index.ts';
 import { saySize } from '../../ui/units.ts';
 import type { Bench } from '../../store/bench.ts';
 import { holdStill, type Mm } from '../../ui/drag.ts';
@@ -10,6 +11,7 @@ import { Marker } from '../../ui/Marker.tsx';
 import { NumberField } from '../../ui/NumberField.tsx';
 import { ProblemList } from '../../ui/ProblemList.tsx';
 import { Slider } from '../../ui/Slider.tsx';
+import { faultsOf } from '../../engine/faults.ts';
 import { step, words } from '../../store/words.ts';
 import type { TraceAnswer, TraceAsk } from '../../engine/protocol.ts';
 import { nameOf } from './bring.ts';
@@ -98,11 +100,7 @@ export function PhotoTrace({ bench, photo }: { readonly bench: Bench; readonly p
               ];
       }
     } catch (error) {
-      bench.refuse(
-        error instanceof ProblemError
-          ? error.problems
-          : [problem('error', 'went-wrong', photo.name, words().shell.wentWrong, error instanceof Error ? error.message : String(error))],
-      );
+      bench.refuse(faultsOf(error, say('where.file', { file: asName(photo.name) })));
       leavePhotograph();
     } finally {
       if (mine === wanted.current) busy.value = false;

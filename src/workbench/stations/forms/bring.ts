@@ -1,9 +1,11 @@
 import { signal } from '@preact/signals';
 import type { JobForm } from '../../../core/job/index.ts';
 import { problem, ProblemError, type Problem } from '../../../core/problem.ts';
+import { name as asName, say } from '../../../words/index.ts';
 import { sayLength } from '../../ui/units.ts';
 import type { Bench } from '../../store/bench.ts';
 import { fileStem } from '../../../core/job/file-names.ts';
+import { faultsOf } from '../../engine/faults.ts';
 import { step, words } from '../../store/words.ts';
 import { freshId, freshName, newCut, newPart, tidy, withForm, withParts } from './edits.ts';
 import { inHand, takeForm } from './state.ts';
@@ -33,11 +35,7 @@ export async function bringDrawings(
     try {
       into = (await bringOne(bench, file, into, at, problems)) ?? into;
     } catch (error) {
-      problems.push(
-        ...(error instanceof ProblemError
-          ? error.problems
-          : [problem('error', 'went-wrong', file.name, words().shell.wentWrong, error instanceof Error ? error.message : String(error))]),
-      );
+      problems.push(...faultsOf(error, say('where.file', { file: asName(file.name) })));
     }
   }
   broughtProblems.value = problems;

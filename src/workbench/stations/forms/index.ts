@@ -1,6 +1,7 @@
 import { words } from '../../store/words.ts';
 import type { Station } from '../station.ts';
 import { FormsView } from './FormsView.tsx';
+import { takeCut, takeForm } from './state.ts';
 
 export const formStation: Station = {
   id: 'forms',
@@ -14,6 +15,10 @@ export const formStation: Station = {
       knows: w.knows(job?.forms.length ?? 0, cuts.length),
       needs: cuts.length === 0 ? (job?.picture ? null : w.needsForm) : idle.length > 0 ? w.needsLayer(idle.map((c) => c.name)) : null,
     };
+  },
+  lookAt: ({ part, id }) => {
+    if (part === 'cut' && id !== undefined) takeCut(id);
+    if (part === 'form' && id !== undefined) takeForm(id);
   },
   View: FormsView,
 };

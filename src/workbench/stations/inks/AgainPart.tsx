@@ -63,7 +63,7 @@ export function AgainPart({ bench, plan, paper, job }: InkPartProps) {
           <OneReading
             key={`${layer.id} ${p.inkId}`}
             bench={bench}
-            label={w.newLot(p.name)}
+            label={w.newLot(told(p.name))}
             reading={lots.value.get(p.inkId) ?? null}
             onSet={(reading) => {
               lots.value = new Map(lots.value).set(p.inkId, reading);

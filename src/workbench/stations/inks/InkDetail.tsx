@@ -47,7 +47,7 @@ export function InkDetail({ bench, job, paper, ink, sheet, onRead }: Props) {
         {ink.from !== 'mix' && ink.from !== 'clear' && sheet && <span> · {w.doubt(sayDelta(sheet.sigma))}</span>}
         <Why of={w.trustHead}>{w.trustWhy}</Why>
       </p>
-      {sheet && <p>{told(sheet.trust)}</p>}
+      {sheet?.trust && <p>{told(sheet.trust)}</p>}
       {sheet && ink.from !== 'clear' && <Curves name={ink.name} sheet={sheet} />}
       {ink.from === 'mix' ? (
         <MixBar job={job} ink={ink} swatchOf={(id) => bench.plan.value?.inks.find((k) => k.id === id)?.swatch.srgb ?? '#fff'} />

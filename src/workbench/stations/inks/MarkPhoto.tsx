@@ -6,7 +6,7 @@ import { ProblemList } from '../../ui/ProblemList.tsx';
 import type { Bench } from '../../store/bench.ts';
 import { Slider } from '../../ui/Slider.tsx';
 import { words } from '../../store/words.ts';
-import type { ReadPatches } from '../../engine/ink-questions.ts';
+import type { Answer } from '../../engine/protocol.ts';
 import { ReadingField } from './ReadingField.tsx';
 import type { Slot } from './slots.ts';
 import { refuse, showReading } from './state.ts';
@@ -16,7 +16,7 @@ interface Props {
   readonly photo: { readonly name: string; readonly bytes: Uint8Array };
   /** Patches to be marked. */
   readonly slots: readonly Slot[];
-  readonly onRead: (read: ReadPatches) => void;
+  readonly onRead: (read: Answer<'markedPhoto'>) => void;
 }
 
 interface Mark {

@@ -51,7 +51,7 @@ export function MixPart({ bench, plan, job }: InkPartProps) {
                     {'\u00a0'}g
                   </b>
                   <span>
-                    {p.id === '' ? told(p.name) : p.name}
+                    {told(p.name)}
                     <small>{w.byVolume(sayNumber(p.share * 100, 1, true))}</small>
                   </span>
                 </li>

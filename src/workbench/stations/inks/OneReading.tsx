@@ -72,7 +72,7 @@ export function OneReading({ bench, label, reading, onSet }: Props) {
           photo={photo.value}
           slots={[{ key: 'patch', label, reading: null }]}
           onRead={(read) => {
-            const patch = read.patches.find((p) => p.name === label);
+            const [patch] = read.patches;
             if (read.problems.length > 0) bench.refuse(read.problems);
             if (patch) take(patch.reading);
           }}

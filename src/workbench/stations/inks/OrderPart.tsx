@@ -6,6 +6,7 @@ import { sayNumber } from '../../ui/units.ts';
 import { PaperSwitch } from '../../ui/PaperSwitch.tsx';
 import { Why } from '../../ui/Why.tsx';
 import { sayDelta } from '../../ui/format.ts';
+import { listed } from '../../../words/index.ts';
 import { told, words } from '../../store/words.ts';
 import { takeOrder } from './edits.ts';
 import { refuse, type InkPartProps } from './state.ts';
@@ -124,7 +125,7 @@ export function OrderPart({ bench, plan, paper, job }: InkPartProps) {
                   {group.count > 1 && (
                     <p class="order-alike">{w.alike(group.count - 1, answer.value!.orders > answer.value!.ranked.length)}</p>
                   )}
-                  <p>{one.loses.length > 0 ? w.loses(one.loses.map(told).join('; ')) : w.losesNothing}</p>
+                  <p>{one.loses.length > 0 ? w.loses(told(listed(one.loses, 'semicolon'))) : w.losesNothing}</p>
                   {!now && (
                     <button
                       type="button"

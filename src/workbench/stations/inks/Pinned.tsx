@@ -1,4 +1,4 @@
-import { sayNumber } from '../../ui/units.ts';
+import { sayShare } from '../../ui/units.ts';
 import { Films } from '../../ui/Films.tsx';
 import { Why } from '../../ui/Why.tsx';
 import { sayDelta } from '../../ui/format.ts';
@@ -34,7 +34,7 @@ export function Pinned({ bench, plan, paper, job }: InkPartProps) {
                   </p>
                   <p>
                     {one.now
-                      ? w.pinNow(sayDelta(one.now.deltaE), told(one.now.words), `${sayNumber(one.now.chance * 100, 0, true)}\u00a0%`)
+                      ? w.pinNow(sayDelta(one.now.deltaE), told(one.now.words), sayShare(one.now.chance, 0))
                       : w.pinOpen}
                   </p>
                   {note && (

@@ -151,11 +151,10 @@ export function ReadingsEditor(props: Props) {
               slots={slots.value.filter((s) => s.key !== 'ground' && s.key !== 'white')}
               onRead={(read) => {
                 problems.value = read.problems;
+                const marked = slots.value.filter((s) => s.key !== 'ground' && s.key !== 'white');
                 slots.value = slots.value.map((s) => ({
                   ...s,
-                  reading:
-                    (s.key === 'ground' || s.key === 'white' ? read.patches[0] : read.patches.find((p) => p.name === s.label))?.reading ??
-                    s.reading,
+                  reading: marked.includes(s) ? (read.patches[marked.indexOf(s)]?.reading ?? s.reading) : read.paper,
                 }));
                 photo.value = null;
                 bench.announce(w.photoRead);

@@ -177,7 +177,7 @@ export function WantedPart({ bench, plan, paper, job }: InkPartProps) {
               ))}
             </ol>
             {answer.why.map((why) => (
-              <p key={why} class="needs-line">
+              <p key={why.key} class="needs-line">
                 {told(why)}
               </p>
             ))}

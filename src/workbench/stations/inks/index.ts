@@ -1,6 +1,7 @@
 import { words } from '../../store/words.ts';
 import type { Station } from '../station.ts';
 import { InksView } from './InksView.tsx';
+import { at } from './state.ts';
 
 export const inkStation: Station = {
   id: 'inks',
@@ -8,9 +9,13 @@ export const inkStation: Station = {
   state(bench) {
     const w = words().inks;
     const inks = (bench.job.value?.inks ?? []).filter((ink) => ink.role === 'ink');
-    const wrong = bench.plan.value?.problems.find((p) => p.severity === 'error' && p.path.startsWith('inks['));
-    const name = wrong && bench.job.value?.inks[Number(/\d+/.exec(wrong.path)?.[0])]?.name;
+    const wrong = bench.plan.value?.problems.find((p) => p.severity === 'error' && p.lead?.station === 'inks' && p.lead.part === 'shelf');
+    const name = wrong && bench.job.value?.inks.find((ink) => ink.id === wrong.lead?.id)?.name;
     return { knows: w.knows(inks.length), needs: inks.length === 0 ? w.needsInks : name ? w.needsReading(name) : null };
+  },
+  lookAt: ({ part, id }) => {
+    if (part !== undefined) at.part.value = part;
+    if (part === 'shelf' && id !== undefined) at.ink.value = id;
   },
   View: InksView,
 };

@@ -6,7 +6,7 @@ import type { Job } from '../../../core/job/index.ts';
 import { ProblemError, type Problem } from '../../../core/problem.ts';
 import { Cancelled } from '../../../core/task.ts';
 import type { Bench } from '../../store/bench.ts';
-import { words } from '../../store/words.ts';
+import { faultsOf } from '../../engine/faults.ts';
 import type { Answer, Ask, Question, ShownPaper, ShownPlan } from '../../engine/protocol.ts';
 
 export interface InkPartProps {
@@ -52,9 +52,7 @@ export function srgbOf(lab: Lab): string {
 
 /** Says what went wrong under the header. */
 export function refuse(bench: Bench, error: unknown): void {
-  if (error instanceof Cancelled) return;
-  if (error instanceof ProblemError) bench.refuse(error.problems);
-  else bench.announce(words().shell.wentWrong);
+  if (!(error instanceof Cancelled)) bench.refuse(faultsOf(error));
 }
 
 interface Answered<Q extends Question> {

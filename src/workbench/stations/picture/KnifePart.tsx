@@ -1,8 +1,8 @@
-import { defaultMaterials } from '../../../core/stencil/index.ts';
-import { sayLength, sayNumber } from '../../ui/units.ts';
+import { bareLength, sayLength, sayNumber } from '../../ui/units.ts';
 import { LengthBox } from '../../ui/LengthBox.tsx';
 import { Why } from '../../ui/Why.tsx';
-import { told, words } from '../../store/words.ts';
+import { words } from '../../store/words.ts';
+import { materialList } from '../stencils/edits.ts';
 import { AmountField } from './AmountField.tsx';
 import { setPicture } from './edits.ts';
 import type { PicturePartProps } from './part.ts';
@@ -15,7 +15,7 @@ export function KnifePart({ bench, job, picture, read }: PicturePartProps) {
   const w = words().picture;
   const { units } = job;
   const { knife } = picture;
-  const materials = job.materials.length > 0 ? job.materials : defaultMaterials;
+  const materials = materialList(job);
   const material = materials.find((m) => m.id === picture.material) ?? materials[0];
   // A budget of metres sets the price itself.
   const budget = (change: Partial<typeof knife>): void =>
@@ -92,7 +92,7 @@ export function KnifePart({ bench, job, picture, read }: PicturePartProps) {
           <select class="choice" value={material.id} onChange={(e) => setPicture(bench, 'material', { material: e.currentTarget.value })}>
             {materials.map((m) => (
               <option key={m.id} value={m.id}>
-                {told(m.name)}
+                {m.name}
               </option>
             ))}
           </select>
@@ -105,7 +105,7 @@ export function KnifePart({ bench, job, picture, read }: PicturePartProps) {
             minMm={0}
             maxMm={10}
             optional
-            hint={jobSigma === undefined ? '' : sayLength(jobSigma, units, units === 'mm' ? 2 : 3).replace(/\u00a0.*$/, '')}
+            hint={jobSigma === undefined ? '' : bareLength(jobSigma, units, units === 'mm' ? 2 : 3)}
             onSet={(mm) => setPicture(bench, 'sigma', { sigmaMm: mm ?? undefined })}
           />
           <Why of={w.sigma}>{w.sigmaWhy}</Why>

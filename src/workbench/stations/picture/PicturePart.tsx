@@ -1,5 +1,5 @@
 import { cropOf, heightOfCrop, tidyCrop } from '../../../core/separate/index.ts';
-import { saySize, sayLength, sayNumber } from '../../ui/units.ts';
+import { saySize, sayNumber } from '../../ui/units.ts';
 import { CountField } from '../../ui/CountField.tsx';
 import { ProblemList } from '../../ui/ProblemList.tsx';
 import { Why } from '../../ui/Why.tsx';
@@ -109,7 +109,7 @@ export function PicturePart({ bench, job, picture, read }: PicturePartProps) {
                     }))
                   }
                 >
-                  {w.wholeImage(`${sayLength(image.widthMm, units)} × ${sayLength(wholeHeightMm, units)}`)}
+                  {w.wholeImage(saySize(image.widthMm, wholeHeightMm, units))}
                 </button>
               )}
             </div>

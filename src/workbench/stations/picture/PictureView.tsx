@@ -2,12 +2,11 @@ import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { potsOf } from '../../../core/asks/bench.ts';
 import type { JobPicture } from '../../../core/job/index.ts';
-import { sayLength } from '../../ui/units.ts';
+import { sayMinutes, saySize } from '../../ui/units.ts';
 import type { Bench } from '../../store/bench.ts';
 import { Parts } from '../../ui/Parts.tsx';
 import { sayDelta } from '../../ui/format.ts';
 import { words } from '../../store/words.ts';
-import { sayMinutes } from '../press/setup/say.ts';
 import type { StationProps } from '../station.ts';
 import { ChoosePicture } from './ChoosePicture.tsx';
 import { bringPicture } from './edits.ts';
@@ -139,7 +138,7 @@ function NoPicture({ bench, lacking }: { readonly bench: Bench; readonly lacking
         {w.choose}
       </ChoosePicture>
       <p class="field-note">
-        {w.formats} {w.imageSize(`${sayLength(image.widthMm, units)} × ${sayLength(image.heightMm, units)}`)}
+        {w.formats} {w.imageSize(saySize(image.widthMm, image.heightMm, units))}
       </p>
     </section>
   );

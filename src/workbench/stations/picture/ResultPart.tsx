@@ -1,9 +1,8 @@
-import { sayLength } from '../../ui/units.ts';
+import { sayLength, sayMinutes } from '../../ui/units.ts';
 import { sayDelta, sayPercent } from '../../ui/format.ts';
 import { ProblemList } from '../../ui/ProblemList.tsx';
 import { Why } from '../../ui/Why.tsx';
 import { words } from '../../store/words.ts';
-import { sayMinutes } from '../press/setup/say.ts';
 import { Compare } from './Compare.tsx';
 import { CompareBar } from './CompareBar.tsx';
 import { Curve } from './Curve.tsx';

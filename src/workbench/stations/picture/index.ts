@@ -3,7 +3,7 @@ import { sayDelta } from '../../ui/format.ts';
 import { words } from '../../store/words.ts';
 import type { Station } from '../station.ts';
 import { PictureView } from './PictureView.tsx';
-import { making, pictureClient } from './state.ts';
+import { making, openPart, pictureClient } from './state.ts';
 
 /** The worker and what it reads pictures with come with the page: nothing is asked for after it has loaded. */
 if (typeof Worker !== 'undefined') setTimeout(pictureClient, 0);
@@ -23,6 +23,9 @@ export const pictureStation: Station = {
         ? w.knowsMade(now.result.runs.length, sayDelta(now.result.figures.inRegister.mean))
         : w.knowsPicture(job.picture.name),
     };
+  },
+  lookAt: ({ part }) => {
+    if (part !== undefined) openPart.value = part;
   },
   View: PictureView,
 };

@@ -1,9 +1,11 @@
 import { signal } from '@preact/signals';
 import type { Job, PictureMark } from '../../../core/job/index.ts';
 import type { WeightName } from '../../../core/separate/index.ts';
-import { problem, ProblemError, type Problem } from '../../../core/problem.ts';
+import type { Problem } from '../../../core/problem.ts';
+import { say } from '../../../words/index.ts';
 import type { Bench } from '../../store/bench.ts';
 import { sayDelta } from '../../ui/format.ts';
+import { faultsOf } from '../../engine/faults.ts';
 import { words } from '../../store/words.ts';
 import { createPictureClient, type PictureClient } from './worker/client.ts';
 import type { ReadPicture, ShownDraft, ShownSeparation } from './worker/protocol.ts';
@@ -63,17 +65,7 @@ export function pictureClient(): PictureClient {
 
 /** What went wrong, in the printmaker's words. */
 export function problemsOf(error: unknown): readonly Problem[] {
-  return error instanceof ProblemError
-    ? error.problems
-    : [
-        problem(
-          'error',
-          'went-wrong',
-          words().picture.title,
-          words().shell.wentWrong,
-          error instanceof Error ? error.message : String(error),
-        ),
-      ];
+  return faultsOf(error, say('where.picture'));
 }
 
 /** Reads the job's picture anew when it is another one than the worker holds (a job opened, an undo). */

@@ -1,9 +1,9 @@
-import { problem, ProblemError } from '../../../core/problem.ts';
 import { knifeMinutes, knifeRates } from '../../../core/stencil/rates.ts';
 import { NumberField } from '../../ui/NumberField.tsx';
-import { mmPerInch, sayLength, sayNumber } from '../../ui/units.ts';
+import { mmPerInch, sayLength, sayMinutes, sayNumber } from '../../ui/units.ts';
 import { download } from '../../store/files.ts';
-import { step, words } from '../../store/words.ts';
+import { faultsOf } from '../../engine/faults.ts';
+import { language, step, words } from '../../store/words.ts';
 import { withPace } from './edits.ts';
 import type { PartProps } from './parts.ts';
 
@@ -21,22 +21,18 @@ export function KnifeWork({ bench, layer, planned }: PartProps) {
     bench.refuse(null);
     try {
       await bench.upToDate();
-      const file = await bench.ask('cutFile', { layerId: layer.id, format });
+      const file = await bench.ask('cutFile', { layerId: layer.id, format, language: language.value });
       download(file.bytes, file.path, format === 'svg' ? 'image/svg+xml' : 'application/dxf');
       bench.announce(w.saved(file.path));
     } catch (error) {
-      bench.refuse(
-        error instanceof ProblemError
-          ? error.problems
-          : [problem('error', 'went-wrong', layer.name, words().shell.wentWrong, error instanceof Error ? error.message : String(error))],
-      );
+      bench.refuse(faultsOf(error));
     }
   };
   return (
     <section class="beside" aria-labelledby="knife">
       <h2 id="knife">{w.knife}</h2>
       <p class="outcome">
-        {w.difficulty[knife.difficulty]}, {w.minutes(knife.minutes)}
+        {w.difficulty[knife.difficulty]}, {sayMinutes(Math.max(1, knife.minutes))}
       </p>
       <p>
         {w.metres(metres)} · {w.corners(knife.corners)} · {w.pieces(knife.pieces)}

@@ -2,9 +2,9 @@ import type { JobMaterial } from '../../../core/job/index.ts';
 import { sayLength, sayNumber } from '../../ui/units.ts';
 import { LengthField } from '../../ui/LengthField.tsx';
 import { NumberField } from '../../ui/NumberField.tsx';
-import { step, told, words } from '../../store/words.ts';
+import { step, words } from '../../store/words.ts';
 import { freshId } from '../forms/edits.ts';
-import { materialList, usualMaterials as usual, withMaterial } from './edits.ts';
+import { materialList, usualPrints, withMaterial } from './edits.ts';
 import type { PartProps } from './parts.ts';
 
 /** What this cut is cut from, what follows from it, and the studio's own list. */
@@ -15,7 +15,7 @@ export function MaterialChoice({ bench, planned }: PartProps) {
   const list = materialList(job);
   const cut = job.cuts.find((c) => c.id === planned.cutId);
   const chosen = list.find((m) => m.id === cut?.material) ?? list[0];
-  const prints = chosen.prints ?? usual.find((m) => m.id === chosen.id)?.prints ?? [2, 6];
+  const prints = chosen.prints ?? usualPrints(chosen.id);
   const { ridge } = planned;
   return (
     <section class="beside" aria-labelledby="material">
@@ -26,14 +26,14 @@ export function MaterialChoice({ bench, planned }: PartProps) {
         value={chosen.id}
         onChange={(e) => {
           const id = e.currentTarget.value;
-          bench.edit(step('cutMaterial', cut?.name ?? '', told(list.find((m) => m.id === id)?.name ?? id)), (j) => ({
+          bench.edit(step('cutMaterial', cut?.name ?? '', list.find((m) => m.id === id)?.name ?? id), (j) => ({
             ...j,
             cuts: j.cuts.map((c) => (c.id === planned.cutId ? { ...c, material: id } : c)),
           }));
         }}
       >
         {list.map((m) => (
-          <option key={m.id} value={m.id}>{`${told(m.name)}, ${sayLength(m.thicknessMm, units)}`}</option>
+          <option key={m.id} value={m.id}>{`${m.name}, ${sayLength(m.thicknessMm, units)}`}</option>
         ))}
       </select>
       <p>
@@ -84,9 +84,9 @@ function MaterialRow({ bench, material }: { readonly bench: PartProps['bench']; 
   const w = words().stencils;
   const { units } = bench.job.value!;
   const set = (change: Partial<JobMaterial>): void =>
-    bench.edit(step('material', told(material.name)), (j) => withMaterial(j, usual, material.id, change));
+    bench.edit(step('material', material.name), (j) => withMaterial(j, material.id, change));
   const prints = material.prints ?? [2, 6];
-  const label = (what: string): string => `${told(material.name)}: ${what}`;
+  const label = (what: string): string => `${material.name}: ${what}`;
   const length = (what: string, valueMm: number, mostMm: number, onSet: (mm: number) => void) => (
     <label class="num">
       <span>{what}</span>
@@ -104,12 +104,12 @@ function MaterialRow({ bench, material }: { readonly bench: PartProps['bench']; 
       <input
         class="text"
         aria-label={label(w.materialName)}
-        value={told(material.name)}
+        value={material.name}
         maxLength={200}
         onChange={(e) => {
           const name = e.currentTarget.value.trim();
           if (name) set({ name });
-          else e.currentTarget.value = told(material.name);
+          else e.currentTarget.value = material.name;
         }}
       />
       <div class="nums">

@@ -205,6 +205,7 @@ interface BridgeProps {
 
 function BridgeShape({ bench, layer, bridge, pin, held, pxPerMm, flip, ground }: BridgeProps) {
   const w = words().stencils;
+  const { units } = bench.job.value!;
   const self = useRef<SVGGElement>(null);
   const at = middleOf(bridge);
   const by = held ? carriedBy.value : null;
@@ -262,7 +263,7 @@ function BridgeShape({ bench, layer, bridge, pin, held, pxPerMm, flip, ground }:
       tabindex={0}
       role="button"
       aria-pressed={held}
-      aria-label={w.bridgeLabel(bridge.id, cost, bridge.pinned)}
+      aria-label={w.bridgeLabel(bridge.id, cost, bridge.pinned, sayLength(10, units), sayLength(0.1, units))}
       transform={by ? `translate(${by[0]} ${by[1]})` : undefined}
       onPointerDown={onPointerDown}
       onKeyDown={onKeyDown}

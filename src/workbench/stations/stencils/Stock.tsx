@@ -1,15 +1,15 @@
 import { useId } from 'preact/hooks';
 import type { JobMaterial } from '../../../core/job/index.ts';
 import { nameSize, paperSizes } from '../../../core/units/index.ts';
-import { problem, ProblemError } from '../../../core/problem.ts';
 import { saySize } from '../../ui/units.ts';
 import { download } from '../../store/files.ts';
 import type { ShownPlan } from '../../engine/protocol.ts';
 import { LengthField } from '../../ui/LengthField.tsx';
 import { ProblemList } from '../../ui/ProblemList.tsx';
 import { regionPath } from '../../ui/region-path.ts';
-import { language, step, told, words } from '../../store/words.ts';
-import { materialList, usualMaterials, withMaterial } from './edits.ts';
+import { faultsOf } from '../../engine/faults.ts';
+import { language, step, words } from '../../store/words.ts';
+import { materialList, withMaterial } from './edits.ts';
 import type { PartProps } from './parts.ts';
 import { bridgeAt, chosenLayer } from './state.ts';
 
@@ -39,12 +39,12 @@ export function Stock({ bench, planned }: PartProps) {
   const material = list.find((m) => m.id === materialId) ?? list[0];
   const { stock } = material;
   const edit = (change: Partial<JobMaterial>): void =>
-    bench.edit(step('stock', told(material.name)), (j) => withMaterial(j, usualMaterials, material.id, change));
+    bench.edit(step('stock', material.name), (j) => withMaterial(j, material.id, change));
   const size = (change: Partial<StockSize>): void =>
     edit({ stock: { grainMatters: false, marginMm: 0, widthMm: 700, heightMm: 1000, ...stock, ...change } });
   const sold = stock && nameSize(stock.widthMm, stock.heightMm, 0.5);
   const sheets = plan.stock.filter((s) => s.materialId === material.id);
-  const problems = plan.problems.filter((p) => p.code.startsWith('stock-') && p.path === `material “${material.name}”`);
+  const problems = plan.problems.filter((p) => p.code.startsWith('stock-') && p.lead?.id === material.id);
   const others = list.filter((m) => m.id !== material.id && m.stock);
   const length = (label: string, valueMm: number, minMm: number, maxMm: number, onSet: (mm: number) => void) => (
     <label class="num">
@@ -60,10 +60,10 @@ export function Stock({ bench, planned }: PartProps) {
           ? sheets.length > 0
             ? w.stockNeeds(
                 sheets.reduce((sum, s) => sum + s.times, 0),
-                told(material.name),
+                material.name,
               )
             : w.stockNone
-          : w.stockUnknown(told(material.name))}
+          : w.stockUnknown(material.name)}
       </p>
       <div class="nums">
         <label class="num">
@@ -102,7 +102,7 @@ export function Stock({ bench, planned }: PartProps) {
         <summary>{words().sheet.why}</summary>
         <p>{w.stockWhy}</p>
       </details>
-      {problems.length > 0 && <ProblemList problems={problems} units={units} />}
+      {problems.length > 0 && <ProblemList problems={problems} />}
       {sheets.map((sheet) => (
         <LaidStock key={sheet.number} bench={bench} sheet={sheet} chosen={planned.id} />
       ))}
@@ -112,7 +112,7 @@ export function Stock({ bench, planned }: PartProps) {
           <ul class="stock-others">
             {others.map((m) => (
               <li key={m.id}>
-                <b>{told(m.name)}</b> <span>{saySize(m.stock!.widthMm, m.stock!.heightMm, units)}</span>{' '}
+                <b>{m.name}</b> <span>{saySize(m.stock!.widthMm, m.stock!.heightMm, units)}</span>{' '}
                 <span>{w.stockCount(plan.stock.filter((s) => s.materialId === m.id).reduce((sum, s) => sum + s.times, 0))}</span>
               </li>
             ))}
@@ -141,19 +141,7 @@ function LaidStock({ bench, sheet, chosen }: { readonly bench: PartProps['bench'
       download(file.bytes, file.path, types[format]);
       bench.announce(w.saved(file.path));
     } catch (error) {
-      bench.refuse(
-        error instanceof ProblemError
-          ? error.problems
-          : [
-              problem(
-                'error',
-                'went-wrong',
-                sheet.materialName,
-                words().shell.wentWrong,
-                error instanceof Error ? error.message : String(error),
-              ),
-            ],
-      );
+      bench.refuse(faultsOf(error));
     }
   };
   const mark = Math.min(sheet.widthMm, sheet.heightMm) / 22;

@@ -3,6 +3,7 @@ import type { Bridge } from '../../../core/stencil/index.ts';
 import { defaultMaterials } from '../../../core/stencil/materials.ts';
 import { knifeRates } from '../../../core/stencil/rates.ts';
 import { withLayer } from '../../store/edits.ts';
+import { told } from '../../store/words.ts';
 
 export type Pin = NonNullable<JobLayer['pinnedBridges']>[number];
 export type Way = Pick<Pin, 'fromMm' | 'toMm'>;
@@ -44,17 +45,19 @@ export function withAllowed(job: Job, layerId: string, index: number): Job {
   return withLayer(job, layerId, { noBridge: rest.length > 0 ? rest : undefined });
 }
 
-/** What a studio has before it says otherwise. */
-export const usualMaterials: readonly JobMaterial[] = defaultMaterials.map((m) => ({ ...m, prints: [...m.prints] as [number, number] }));
-
+/** The studio's own materials; where it has none the usual ones, called as the language in use calls them. Read it while drawing. */
 export function materialList(job: Pick<Job, 'materials'>): readonly JobMaterial[] {
-  return job.materials.length > 0 ? job.materials : usualMaterials;
+  return job.materials.length > 0 ? job.materials : defaultMaterials.map((m) => ({ ...m, name: told(m.name), prints: [...m.prints] }));
 }
 
-/** Changes a figure of one material; the usual list becomes the studio's own with the first change. */
-export function withMaterial(job: Job, usual: readonly JobMaterial[], id: string, change: Partial<JobMaterial>): Job {
-  const list = job.materials.length > 0 ? job.materials : usual;
-  return { ...job, materials: list.map((m) => (m.id === id ? { ...m, ...change } : m)) };
+/** Pulls that a material lasts, where the studio has not said. */
+export function usualPrints(id: string): readonly [number, number] {
+  return defaultMaterials.find((m) => m.id === id)?.prints ?? [2, 6];
+}
+
+/** Changes a figure of one material; with the first change the usual list becomes the studio's own, names and all. */
+export function withMaterial(job: Job, id: string, change: Partial<JobMaterial>): Job {
+  return { ...job, materials: materialList(job).map((m) => (m.id === id ? { ...m, ...change } : m)) };
 }
 
 type Pace = NonNullable<Job['knife']>;

@@ -1,5 +1,7 @@
 import { words } from '../../store/words.ts';
+import { sayMinutes } from '../../ui/units.ts';
 import type { Station } from '../station.ts';
+import { chosenLayer } from './state.ts';
 import { StencilsView } from './StencilsView.tsx';
 
 export const stencilStation: Station = {
@@ -11,9 +13,12 @@ export const stencilStation: Station = {
     const minutes = layers.reduce((sum, l) => sum + l.stencil.knife.minutes, 0);
     const weak = layers.filter((l) => !l.stencil.certificate.holds);
     return {
-      knows: w.knows(layers.length, w.minutes(minutes)),
+      knows: w.knows(layers.length, sayMinutes(Math.max(1, minutes))),
       needs: layers.length === 0 ? w.needsCut : weak.length > 0 ? w.needsMend(weak.map((l) => l.name)) : null,
     };
+  },
+  lookAt: ({ part, id }) => {
+    if (part === 'layer' && id !== undefined) chosenLayer.value = id;
   },
   View: StencilsView,
 };

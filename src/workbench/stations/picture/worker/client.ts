@@ -1,3 +1,4 @@
+import { say } from '../../../../words/index.ts';
 import { openLine } from '../../../engine/line.ts';
 import type { FromPictureWorker, PictureQuestion, PictureQuestions, ShownDraft } from './protocol.ts';
 
@@ -18,11 +19,7 @@ export interface PictureClient {
 
 /** `onLost`: the worker fell over (a picture too large for this machine, for one) and was started again; it has forgotten everything. */
 export function createPictureClient(start: () => Worker, onLost: () => void): PictureClient {
-  const line = openLine<FromPictureWorker & { readonly kind: 'progress' | 'draft' }>(
-    start,
-    'The part of Laydown that works on pictures stopped and was started again.',
-    onLost,
-  );
+  const line = openLine<FromPictureWorker & { readonly kind: 'progress' | 'draft' }>(start, say('engine.pictureWorkerLost'), onLost);
   return {
     ask: (question, ask, watching = {}) =>
       line.ask(question, ask, (news) => (news.kind === 'progress' ? watching.onProgress?.(news.share) : watching.onDraft?.(news.draft))),

@@ -1,8 +1,9 @@
 import { jobOfSeparation, pictureRequest } from '../../../../core/asks/separate.ts';
 import { materialOf, materialsOf } from '../../../../core/plan/parts/stencils.ts';
-import { fail, ProblemError } from '../../../../core/problem.ts';
+import { fail } from '../../../../core/problem.ts';
 import { readPicture, separate, type Draft, type Picture, type Separation } from '../../../../core/separate/index.ts';
 import { Cancelled, type Task } from '../../../../core/task.ts';
+import { faultsOf } from '../../../engine/faults.ts';
 import { picturesReady } from '../../../engine/pictures.ts';
 import { breathe } from './breathe.ts';
 import { hireHands } from './hands.ts';
@@ -107,12 +108,7 @@ async function respond({ id, question, ask }: Exclude<ToPictureWorker, { questio
     const answer = await (answers[question] as (ask: unknown, id: number) => Promise<PictureQuestions[PictureQuestion]['answer']>)(ask, id);
     send({ id, kind: 'answer', answer });
   } catch (error) {
-    send({
-      id,
-      kind: 'failed',
-      message: error instanceof Error ? error.message : String(error),
-      problems: error instanceof ProblemError ? error.problems : [],
-    });
+    send({ id, kind: 'failed', problems: faultsOf(error) });
   } finally {
     stopped.delete(id);
   }

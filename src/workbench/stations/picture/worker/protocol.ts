@@ -82,5 +82,4 @@ export type FromPictureWorker =
   | { readonly id: number; readonly kind: 'answer'; readonly answer: PictureQuestions[PictureQuestion]['answer'] }
   | { readonly id: number; readonly kind: 'progress'; readonly share: number }
   | { readonly id: number; readonly kind: 'draft'; readonly draft: ShownDraft }
-  /** `problems` when the printmaker can mend it; else only what happened. */
-  | { readonly id: number; readonly kind: 'failed'; readonly message: string; readonly problems: readonly Problem[] };
+  | { readonly id: number; readonly kind: 'failed'; readonly problems: readonly Problem[] };

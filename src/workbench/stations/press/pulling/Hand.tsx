@@ -1,7 +1,8 @@
 import { useSignal } from '@preact/signals';
+import { sayFault, usualFaults, type Fault } from '../../../../core/edition/index.ts';
 import type { PlannedLayer } from '../../../../core/plan/index.ts';
 import type { Bench } from '../../../store/bench.ts';
-import { words } from '../../../store/words.ts';
+import { told, words } from '../../../store/words.ts';
 import { lookAtSigning } from '../../edition/at.ts';
 import type { Count, Tap } from './count.ts';
 import type { QueuedSheet } from './queue.ts';
@@ -50,8 +51,8 @@ export function Hand({ bench, count, layer, queue, sheet, onDone, onNextRun, isL
     faultOf.value = id;
     onDone();
   };
-  const keepNote = async (id: string, words: string): Promise<void> => {
-    if (words.trim() === '' || !(await tap({ kind: 'note', run: layer.id, sheet: id, text: words.trim() }, w.saidNote(id)))) return;
+  const keepNote = async (id: string, note: Fault): Promise<void> => {
+    if (note.text === '' || !(await tap({ kind: 'note', run: layer.id, sheet: id, ...note }, w.saidNote(id)))) return;
     faultOf.value = null;
     noteOn.value = null;
     text.value = '';
@@ -139,9 +140,9 @@ export function Hand({ bench, count, layer, queue, sheet, onDone, onNextRun, isL
       {faultOf.value !== null && (
         <fieldset class="fault-row">
           <legend>{w.whatWasIt(faultOf.value)}</legend>
-          {w.faults.map((fault) => (
-            <button key={fault} type="button" class="button" disabled={busy} onClick={() => void keepNote(faultOf.peek()!, fault)}>
-              {fault}
+          {usualFaults.map((fault) => (
+            <button key={fault} type="button" class="button" disabled={busy} onClick={() => void keepNote(faultOf.peek()!, { fault })}>
+              {told(sayFault({ fault }))}
             </button>
           ))}
         </fieldset>
@@ -151,7 +152,7 @@ export function Hand({ bench, count, layer, queue, sheet, onDone, onNextRun, isL
           class="note-row"
           onSubmit={(e) => {
             e.preventDefault();
-            void keepNote(noteOn.peek()!, text.peek());
+            void keepNote(noteOn.peek()!, { text: text.peek().trim() });
           }}
         >
           <label>

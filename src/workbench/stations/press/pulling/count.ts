@@ -1,5 +1,5 @@
 import { computed, effect, signal, type ReadonlySignal } from '@preact/signals';
-import { foldLog, logLine, readLog, type CountEvent, type CountState } from '../../../../core/edition/index.ts';
+import { foldLog, logLine, readLog, type CountEvent, type CountState, type Fault } from '../../../../core/edition/index.ts';
 import type { Job } from '../../../../core/job/index.ts';
 import { countLogName } from '../../../../core/plan/index.ts';
 import type { Bench } from '../../../store/bench.ts';
@@ -8,7 +8,7 @@ import { openCountKeep, type CountKeep } from './count-keep.ts';
 /** An event before the clock and the undo's number are put to it. */
 export type Tap =
   | { readonly kind: 'pull' | 'spoil'; readonly run: string; readonly sheet: string }
-  | { readonly kind: 'note'; readonly run: string; readonly sheet: string; readonly text: string }
+  | ({ readonly kind: 'note'; readonly run: string; readonly sheet: string } & Fault)
   | { readonly kind: 'undo'; readonly run: string };
 
 export interface Count {

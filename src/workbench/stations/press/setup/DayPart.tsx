@@ -1,11 +1,11 @@
 import { clock, studioDefaults } from '../../../../core/edition/index.ts';
 import { CountField } from '../../../ui/CountField.tsx';
+import { sayMinutes } from '../../../ui/units.ts';
 import { Why } from '../../../ui/Why.tsx';
 import { told, words } from '../../../store/words.ts';
 import { DayPicture } from './DayPicture.tsx';
 import { setDay } from './edits.ts';
 import type { PartProps } from './part.ts';
-import { sayMinutes } from './say.ts';
 
 /** The day by the hour: a picture for each day, the rates it was made from, and the list. */
 export function DayPart({ bench, plan }: PartProps) {

@@ -1,4 +1,4 @@
-import { sayLength, sayNumber } from '../../../ui/units.ts';
+import { bareLength, sayFine, sayLength, sayShare } from '../../../ui/units.ts';
 import { CountField } from '../../../ui/CountField.tsx';
 import { LengthBox } from '../../../ui/LengthBox.tsx';
 import { inUnits } from '../../../ui/in-units.ts';
@@ -8,7 +8,6 @@ import { setScreen } from './edits.ts';
 import { RunGaps } from './RunGaps.tsx';
 import { GapPicture } from './GapPicture.tsx';
 import type { PartProps } from './part.ts';
-import { sayFine } from './say.ts';
 
 export function GapPart({ bench, plan }: PartProps) {
   const w = words().press;
@@ -16,7 +15,7 @@ export function GapPart({ bench, plan }: PartProps) {
   const job = bench.job.value!;
   const { units, screen } = job;
   const say = (mm: number): string => sayLength(mm, units);
-  const bare = (mm: number): string => say(mm).replace(/\u00a0.*$/, '');
+  const bare = (mm: number): string => bareLength(mm, units);
   if (!screen)
     return (
       <div class="part-empty">
@@ -114,7 +113,7 @@ export function GapPart({ bench, plan }: PartProps) {
           <dl class="facts">
             <dt>
               {w.growth}
-              <Why of={w.growth}>{w.growthWhy(`${sayNumber(offContact.mostStrain * 100, 2, true)} %`)}</Why>
+              <Why of={w.growth}>{w.growthWhy(sayShare(offContact.mostStrain, 2))}</Why>
             </dt>
             <dd>
               {w.growthAlong(sayFine(offContact.alongMm, units))}
@@ -122,8 +121,8 @@ export function GapPart({ bench, plan }: PartProps) {
             </dd>
           </dl>
         )}
-        {[...(offContact?.problems ?? []), ...(risers?.problems ?? [])].map((p) => (
-          <p key={`${p.code} ${p.path}`} class="says-do">
+        {[...(offContact?.problems ?? []), ...(risers?.problems ?? [])].map((p, at) => (
+          <p key={`${at} ${p.code}`} class="says-do">
             <b>{inUnits(p.message, units)}</b> {inUnits(p.advice, units)}
           </p>
         ))}

@@ -1,3 +1,4 @@
+import { studioDefaults } from '../../../../core/press/defaults.ts';
 import { sayFilm, sayMass, sayShare } from '../../../ui/units.ts';
 import { Pot } from '../../../ui/Pot.tsx';
 import { Why } from '../../../ui/Why.tsx';
@@ -20,7 +21,7 @@ export function InkPart({ plan }: PartProps) {
         <p>
           <b>{w.allInk(say(all))}</b> · {w.film} {sayFilm(deposit.wetMicrons, units, units === 'mm' ? 0 : 1)}
         </p>
-        <Why of={w.inkHead}>{w.inkWhy}</Why>
+        <Why of={w.inkHead}>{w.inkWhy(say(studioDefaults.stayingGrams[0]), say(studioDefaults.stayingGrams[1]))}</Why>
       </div>
       <ol class="ink-runs" reversed>
         {plan.layers.toReversed().map((layer) => {

@@ -1,9 +1,9 @@
 import type { JobScreen } from '../../../../core/job/index.ts';
 import type { MeshAdvice, MeshSource } from '../../../../core/press/index.ts';
-import { sayFilm } from '../../../ui/units.ts';
+import { sayFilm, sayNumber } from '../../../ui/units.ts';
 import { CountField } from '../../../ui/CountField.tsx';
 import { Why } from '../../../ui/Why.tsx';
-import { inLanguage, told, words } from '../../../store/words.ts';
+import { told, words } from '../../../store/words.ts';
 import { setScreen } from './edits.ts';
 import type { PartProps } from './part.ts';
 import { Weave } from './Weave.tsx';
@@ -14,6 +14,7 @@ export function MeshChoice({ bench, plan, screen }: PartProps & { readonly scree
   const { deposit, meshes } = plan.press;
   const { mesh } = deposit;
   const { units } = plan.job;
+  const count = (threads: number): string => sayNumber(threads, 1, false);
   const film = (microns: number): string => sayFilm(microns, units, units === 'mm' ? 0 : 1);
   const chosen = (row: MeshAdvice): boolean => row.mesh.perCm === screen.mesh.perCm && row.mesh.threadMicrons === screen.mesh.threadMicrons;
   const percent = `${deposit.transferShare.map((s) => Math.round(s * 100)).join('–')} %`;
@@ -23,7 +24,7 @@ export function MeshChoice({ bench, plan, screen }: PartProps & { readonly scree
     <section class="mesh-choice" aria-label={w.mesh}>
       <div class="mesh-head">
         <h2>
-          {w.mesh}: {w.meshPer(inLanguage(String(mesh.perCm)), mesh.perInch.toFixed(0))}
+          {w.mesh}: {w.meshPer(count(mesh.perCm), sayNumber(mesh.perInch, 0, true))}
         </h2>
         <p>
           <b>
@@ -36,24 +37,24 @@ export function MeshChoice({ bench, plan, screen }: PartProps & { readonly scree
       <fieldset class="meshes">
         <legend>{w.meshTable}</legend>
         {meshes.map((row) => (
-          <label key={row.mesh.id} class="mesh" title={row.reasons.map((reason) => w.meshAgainst(told(reason))).join(' ')}>
+          <label key={row.mesh.id} class="mesh" title={row.reasons.map(told).join(' ')}>
             <input
               type="radio"
               name="mesh"
               checked={chosen(row)}
               aria-label={[
-                w.meshSpoken(
-                  inLanguage(String(row.mesh.perCm)),
-                  inLanguage(String(row.mesh.perInch)),
+                `${w.meshSpoken(
+                  count(row.mesh.perCm),
+                  count(row.mesh.perInch),
                   film(row.mesh.threadMicrons),
                   film(row.wetMicrons),
-                ),
-                ...row.reasons.map((reason) => w.meshAgainst(told(reason))),
-              ].join('. ')}
+                )}.`,
+                ...row.reasons.map(told),
+              ].join(' ')}
               onChange={() => setScreen(bench, 'mesh', { mesh: { perCm: row.mesh.perCm, threadMicrons: row.mesh.threadMicrons } })}
             />
             <Weave perCm={row.mesh.perCm} threadMicrons={row.mesh.threadMicrons} />
-            <b>{units === 'mm' ? w.perCm(inLanguage(String(row.mesh.perCm))) : w.perInch(inLanguage(String(row.mesh.perInch)))}</b>
+            <b>{units === 'mm' ? w.perCm(count(row.mesh.perCm)) : w.perInch(count(row.mesh.perInch))}</b>
             <span>{w.thread(film(row.mesh.threadMicrons))}</span>
             <span>{w.wet(film(row.wetMicrons))}</span>
             <span class="film-bar" style={{ height: `${row.wetMicrons / 4}px` }} />

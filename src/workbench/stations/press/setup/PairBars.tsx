@@ -1,3 +1,4 @@
+import { sayFine } from '../../../ui/units.ts';
 import type { PairBudget, RegisterBudget } from '../../../../core/press/index.ts';
 import { Pot } from '../../../ui/Pot.tsx';
 import { inUnits } from '../../../ui/in-units.ts';
@@ -5,7 +6,6 @@ import { Why } from '../../../ui/Why.tsx';
 import { words } from '../../../store/words.ts';
 import { spreadLayer } from './edits.ts';
 import type { PartProps } from './part.ts';
-import { sayFine } from './say.ts';
 
 interface Props extends PartProps {
   readonly budget: RegisterBudget;

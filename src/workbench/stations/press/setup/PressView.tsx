@@ -1,5 +1,4 @@
-import { useSignal } from '@preact/signals';
-import { sayFilm, sayLength, sayMass } from '../../../ui/units.ts';
+import { sayFilm, sayLength, sayMass, sayMinutes } from '../../../ui/units.ts';
 import { Parts } from '../../../ui/Parts.tsx';
 import { words } from '../../../store/words.ts';
 import type { StationProps } from '../../station.ts';
@@ -7,16 +6,13 @@ import { DayPart } from './DayPart.tsx';
 import { GapPart } from './GapPart.tsx';
 import { InkPart } from './InkPart.tsx';
 import { PapersPart } from './PapersPart.tsx';
-import { open } from './at.ts';
+import { openPart } from './at.ts';
 import { RegisterPart } from './RegisterPart.tsx';
-import { sayMinutes } from './say.ts';
 import { ScreenPart } from './ScreenPart.tsx';
 
 /** The press: screen, gap, ink, register, papers and stops, the day. */
 export function PressView({ bench }: StationProps) {
   const w = words().press;
-  const at = useSignal(open.part);
-  open.part = at.value;
   const plan = bench.plan.value;
   const job = bench.job.value;
   if (!plan || !job) return null;
@@ -29,7 +25,7 @@ export function PressView({ bench }: StationProps) {
     <div class="press">
       <Parts
         label={w.parts}
-        at={at}
+        at={openPart}
         parts={[
           {
             id: 'screen',

@@ -1,5 +1,5 @@
 import { registerMethods, type RegisterMethod } from '../../../../core/press/index.ts';
-import { sayLength } from '../../../ui/units.ts';
+import { bareLength, sayLength } from '../../../ui/units.ts';
 import { CountField } from '../../../ui/CountField.tsx';
 import { LengthBox } from '../../../ui/LengthBox.tsx';
 import { inUnits } from '../../../ui/in-units.ts';
@@ -20,7 +20,7 @@ export function RegisterPart({ bench, plan }: PartProps) {
   const torn = job.papers.some((p) => p.edge === 'torn');
   const range = (method: RegisterMethod): readonly [number, number] =>
     registerMethods.find((m) => m.method === method && (m.edge === 'any' || m.edge === (torn ? 'torn' : 'cut')))!.toleranceMm;
-  const bare = (mm: number): string => sayLength(mm, units).replace(/\u00a0.*$/, '');
+  const bare = (mm: number): string => bareLength(mm, units);
   const [low, high] = job.register.humidityPercent ?? [50, 50];
   const humidity = (from: number, to: number): void =>
     setRegister(bench, 'humidity', { humidityPercent: [Math.min(from, to), Math.max(from, to)] });

@@ -1,13 +1,11 @@
 import type { PlannedGap } from '../../../../core/plan/index.ts';
 import { LengthBox } from '../../../ui/LengthBox.tsx';
 import { Pot } from '../../../ui/Pot.tsx';
-import { inUnits } from '../../../ui/in-units.ts';
-import { sayLength } from '../../../ui/units.ts';
+import { bareLength, sayFine, sayLength } from '../../../ui/units.ts';
 import { Why } from '../../../ui/Why.tsx';
-import { words } from '../../../store/words.ts';
+import { told, words } from '../../../store/words.ts';
 import { setLayerGap } from './edits.ts';
 import type { PartProps } from './part.ts';
-import { sayFine } from './say.ts';
 
 /** Every run's gap, and how large it prints the image: bars that are not as long do not fit one another. */
 export function RunGaps({ bench, plan }: PartProps) {
@@ -16,7 +14,7 @@ export function RunGaps({ bench, plan }: PartProps) {
   const { units } = plan.job;
   const growth = (gap: PlannedGap): number => (gap.growth ? Math.max(gap.growth.alongMm, ...gap.growth.acrossMm) : 0);
   const most = Math.max(0.1, ...gaps.map(growth));
-  const bare = sayLength(gapMm, units).replace(/\u00a0.*$/, '');
+  const bare = bareLength(gapMm, units);
   return (
     <section class="run-gaps" aria-label={w.runGaps}>
       <h3>
@@ -27,7 +25,7 @@ export function RunGaps({ bench, plan }: PartProps) {
         {gaps.map((gap) => {
           const layer = plan.layers.find((l) => l.id === gap.layerId);
           const edge = Math.max(gap.differsMm.alongMm, gap.differsMm.acrossMm) / 2;
-          const said = plan.register.problems.find((p) => p.code === 'gaps-differ' && p.path.startsWith(`layer ${gap.layerId},`));
+          const said = plan.register.problems.find((p) => p.code === 'gaps-differ' && p.path === `layers[#${gap.layerId}].offContactMm`);
           return (
             layer && (
               <li key={gap.layerId} class={gap.own ? 'run-gap run-gap-own' : 'run-gap'} data-gap={gap.layerId}>
@@ -55,7 +53,7 @@ export function RunGaps({ bench, plan }: PartProps) {
                 </div>
                 {said && (
                   <p class={said.severity === 'note' ? 'field-note' : 'says-do'}>
-                    {inUnits(said.severity === 'note' ? said.message : `${said.message} ${said.advice}`, units)}
+                    {told(said.message)} {said.severity !== 'note' && told(said.advice)}
                   </p>
                 )}
               </li>

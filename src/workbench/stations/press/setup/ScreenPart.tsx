@@ -1,5 +1,5 @@
 import type { JobScreen } from '../../../../core/job/index.ts';
-import { sayLength } from '../../../ui/units.ts';
+import { bareLength, sayLength } from '../../../ui/units.ts';
 import { LengthBox } from '../../../ui/LengthBox.tsx';
 import { inUnits } from '../../../ui/in-units.ts';
 import { Why } from '../../../ui/Why.tsx';
@@ -52,15 +52,15 @@ export function ScreenPart({ bench, plan }: PartProps) {
             </Why>
             {fit.problems.length > 0 && (
               <ul class="says">
-                {fit.problems.map((p) => (
-                  <li key={`${p.code} ${p.path}`}>{inUnits(p.message, units)}</li>
+                {fit.problems.map((p, at) => (
+                  <li key={`${at} ${p.code}`}>{inUnits(p.message, units)}</li>
                 ))}
               </ul>
             )}
             {fit.remedies.length > 0 && (
               <ul class="says says-do">
                 {fit.remedies.map((r) => (
-                  <li key={r.text}>{inUnits(r.text, units)}</li>
+                  <li key={r.what}>{inUnits(r.text, units)}</li>
                 ))}
               </ul>
             )}
@@ -68,8 +68,8 @@ export function ScreenPart({ bench, plan }: PartProps) {
         )}
         {press.problems
           .filter((p) => p.severity === 'error' && !fit)
-          .map((p) => (
-            <p key={`${p.code} ${p.path}`}>
+          .map((p, at) => (
+            <p key={`${at} ${p.code}`}>
               <b>{inUnits(p.message, units)}</b> {inUnits(p.advice, units)}
             </p>
           ))}
@@ -98,11 +98,11 @@ export function ScreenPart({ bench, plan }: PartProps) {
             maxMm={5000}
             optional
             onSet={(mm) => setScreen(bench, 'squeegee', { squeegeeMm: mm ?? undefined })}
-            hint={fit ? sayLength(fit.squeegee.bestMm, units).replace(/\u00a0.*$/, '') : undefined}
+            hint={fit ? bareLength(fit.squeegee.bestMm, units) : undefined}
           />
           {fit && (
             <p class="field-note">
-              {w.squeegeeFrom(sayLength(fit.squeegee.leastMm, units).replace(/\u00a0.*$/, ''), sayLength(fit.squeegee.mostMm, units))}
+              {w.squeegeeFrom(bareLength(fit.squeegee.leastMm, units), sayLength(fit.squeegee.mostMm, units))}
             </p>
           )}
           <label class="length-field">

@@ -1,8 +1,7 @@
 import { registerTestSheet, shiftOfLine, type RegisterFound } from '../../../../core/press/index.ts';
-import { inUnits } from '../../../ui/in-units.ts';
 import { sayLength, sayNumber } from '../../../ui/units.ts';
 import { Why } from '../../../ui/Why.tsx';
-import { words } from '../../../store/words.ts';
+import { told, words } from '../../../store/words.ts';
 import type { ShownPlan } from '../../../engine/protocol.ts';
 import type { TestSheetsOfJob } from './test-edits.ts';
 
@@ -53,16 +52,16 @@ export function TestResult({ plan, sheets, onUse, onBack, own }: Props) {
           <b>{w.testFew}</b>
         </p>
       )}
-      {tested?.advice.map((text) => (
-        <p key={text} class="says-do">
-          {inUnits(text, units)}
+      {tested?.advice.map((one) => (
+        <p key={one.key} class="says-do">
+          {told(one)}
         </p>
       ))}
       {(tested?.problems ?? [])
         .filter((p) => found !== null || p.code !== 'test-sheets-few')
-        .map((p) => (
-          <p key={`${p.code} ${p.path}`} class="field-note">
-            {inUnits(`${p.message} ${p.advice}`, units)}
+        .map((p, at) => (
+          <p key={`${at} ${p.code}`} class="field-note">
+            {told(p.message)} {told(p.advice)}
           </p>
         ))}
       <div class="pair-do">

@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { registerTestSheet, type TestPlace } from '../../../../core/press/index.ts';
 import { sayLength } from '../../../ui/units.ts';
-import { words } from '../../../store/words.ts';
+import { told, words } from '../../../store/words.ts';
 import { LineField } from './LineField.tsx';
 import type { PartProps } from './part.ts';
 import { setTestLine, takeBackTested, useTested, type TestSheetsOfJob } from './test-edits.ts';
@@ -17,7 +17,7 @@ export function TestSheets({ bench, plan }: PartProps) {
   const asked = useSignal(usualSheets);
   const job = bench.job.value!;
   const sheets = job.register.testSheets ?? emptyFor(job.image);
-  if (!sheets) return <p class="field-note">{w.testSmall}</p>;
+  if (!sheets) return <p class="field-note">{w.testSmall(sayLength(78, job.units))}</p>;
   const { places, rangeMm } = registerTestSheet(sheets.imageMm, { readsMm: sheets.readsMm });
   const done = (sheet: number): boolean =>
     places.every((place) => {
@@ -63,7 +63,7 @@ export function TestSheets({ bench, plan }: PartProps) {
           <div class="test-places" key={at.value}>
             {places.map((place) => {
               const read = readingOf(sheets, at.value, place);
-              const name = placeName(place.id);
+              const name = told(place.name);
               return (
                 <fieldset key={place.id} class="test-place" data-place={place.id}>
                   <legend>{name}</legend>
@@ -125,10 +125,3 @@ function emptyFor({ widthMm, heightMm }: { readonly widthMm: number; readonly he
 
 const readingOf = (sheets: TestSheetsOfJob, sheet: number, place: TestPlace) =>
   sheets.readings.find((one) => one.sheet === sheet && one.place === place.id);
-
-/** `top left` in the language in use. */
-function placeName(id: string): string {
-  const w = words().press;
-  const [up, side] = id.split(' ');
-  return w.testPlace(up === 'bottom' ? w.bottom : w.top, side === 'right' ? w.right : w.left);
-}

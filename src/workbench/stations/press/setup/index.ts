@@ -1,6 +1,7 @@
-import { sayLength } from '../../../ui/units.ts';
-import { inLanguage, words } from '../../../store/words.ts';
+import { sayLength, sayNumber } from '../../../ui/units.ts';
+import { words } from '../../../store/words.ts';
 import type { Station } from '../../station.ts';
+import { openPart } from './at.ts';
 import { PressView } from './PressView.tsx';
 
 export const pressStation: Station = {
@@ -15,11 +16,14 @@ export const pressStation: Station = {
     const { mesh } = press.deposit;
     return {
       knows: w.knows(
-        units === 'mm' ? w.perCm(inLanguage(String(mesh.perCm))) : w.perInch(mesh.perInch.toFixed(0)),
+        units === 'mm' ? w.perCm(sayNumber(mesh.perCm, 1, false)) : w.perInch(sayNumber(mesh.perInch, 0, true)),
         sayLength(press.gapMm, units),
       ),
       needs: !press.screenKnown ? w.needsScreen : press.fit?.verdict === 'no' ? w.needsFit : null,
     };
+  },
+  lookAt: ({ part }) => {
+    if (part !== undefined) openPart.value = part;
   },
   View: PressView,
 };

@@ -1,0 +1,89 @@
+import { ProblemError, problem, type Problem } from '../core/problem.ts';
+import { name as asName, say } from '../words/index.ts';
+import { again } from './again.ts';
+import { check } from './check.ts';
+import type { Command } from './command.ts';
+import { cut } from './cut.ts';
+import { day } from './day.ts';
+import { drawdowns } from './drawdowns.ts';
+import { edition } from './edition.ts';
+import { forecast } from './forecast.ts';
+import { sayCommands, sayHelp, usageOf } from './help.ts';
+import { mix } from './mix.ts';
+import { languageProblem, readCall, takeLanguage } from './options.ts';
+import { order } from './order.ts';
+import { packet } from './packet.ts';
+import { photo } from './photo.ts';
+import { pot } from './pot.ts';
+import { press } from './press.ts';
+import { problemHere, sayHere, speak } from './reader.ts';
+import { readings } from './readings.ts';
+import { recipe } from './recipe.ts';
+import { register } from './register.ts';
+import { separate } from './separate.ts';
+import { serve } from './serve.ts';
+import { shelf } from './shelf.ts';
+import { trace } from './trace.ts';
+
+export const commands: readonly Command[] = [
+  check,
+  forecast,
+  packet,
+  cut,
+  order,
+  recipe,
+  mix,
+  pot,
+  press,
+  register,
+  day,
+  edition,
+  again,
+  readings,
+  photo,
+  drawdowns,
+  shelf,
+  trace,
+  separate,
+  serve,
+];
+
+/** One call of `laydown`, spoken in the language asked for or set in the environment. Returns the exit code: 2 where the call itself can't be understood. */
+export async function laydown(args: readonly string[], environment: NodeJS.ProcessEnv): Promise<number> {
+  const { asked, rest } = takeLanguage(args);
+  const noLanguage = languageProblem(asked);
+  speak(noLanguage ? undefined : asked, environment);
+  if (noLanguage) return refuse([noLanguage]);
+  const [name, ...more] = rest;
+  if (name === undefined || name === '--help' || name === '-h' || name === 'help') {
+    console.log(sayCommands(commands));
+    return name === undefined ? 2 : 0;
+  }
+  const command = commands.find((c) => c.name === name);
+  if (!command) {
+    const all = say('cli.seeCommands');
+    return refuse([
+      problem('error', 'no-such-command', say('where.commandLine'), say('cli.noSuchCommand', { command: asName(name) }), all),
+    ]);
+  }
+  const { call, problems } = readCall(command, more);
+  if (!call) return refuse(problems, command);
+  if (call.options['help']) {
+    console.log(sayHelp(command));
+    return 0;
+  }
+  try {
+    return await command.run({ ...call, language: asked });
+  } catch (error) {
+    if (error instanceof ProblemError) for (const p of error.problems) console.error(problemHere(p));
+    else console.error(`${sayHere('cli.unforeseen')}\n`, error);
+    return 1;
+  }
+}
+
+/** What is wrong with a call, and how it is made rightly. */
+function refuse(problems: readonly Problem[], command?: Command): number {
+  for (const p of problems) console.error(problemHere(p));
+  if (command) console.error(`\n${usageOf(command)}\n${sayHere('help.moreOf', { command: asName(command.name) })}`);
+  return 2;
+}

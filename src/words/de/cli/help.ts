@@ -1,0 +1,233 @@
+import type { en } from '../../en/index.ts';
+import type { Same } from '../../say.ts';
+import { capital } from '../grammar.ts';
+
+/** Was die Befehlszeile über sich selbst sagt: wie jeder Befehl gerufen wird, was er tut, seine Optionen. Namen von Befehlen und Optionen werden getippt: sie bleiben. */
+export const help: Same<typeof en.help> = {
+  // Alle Befehle.
+  intro: 'Laydown plant Schablonendrucke in Schichten, von der ersten Form bis zur signierten Auflage.',
+  call: 'laydown BEFEHL …',
+  jobIs: 'ARBEIT ist ein Ordner mit job.json darin oder eine .laydown-Datei.',
+  more: 'laydown BEFEHL --help sagt mehr über einen Befehl.',
+  callOf: ({ usage }) => `laydown ${usage}`,
+  sentence: ({ text }) => `${capital(text)}.`,
+  moreOf: ({ command }) => `laydown ${command} --help sagt mehr.`,
+  lang: ({ languages }) => `die Sprache: ${languages}; ohne Angabe die des Systems`,
+  langPrinted: ({ languages }) =>
+    `die Sprache: ${languages}; ohne Angabe folgt das Gedruckte der Arbeit, das Terminal dem System`,
+  showHelp: 'zeigt dies hier',
+
+  // Was für etwas steht, das getippt wird.
+  language: 'SPRACHE',
+  job: 'ARBEIT',
+  job2: 'ARBEIT2',
+  layer: 'SCHICHT',
+  layers: 'SCHICHT,…',
+  file: 'DATEI',
+  csvFile: 'DATEI.csv',
+  folder: 'ORDNER',
+  paper: 'PAPIER',
+  inks: 'FARBE,…',
+  name: 'NAME',
+  step: 'SCHRITT',
+  percent: 'PROZENT',
+  grams: 'GRAMM',
+  amounts: 'FARBE=GRAMM,…',
+  reading: 'MESSWERT',
+  lot: 'FARBE=MESSWERT',
+  words: 'WORTE',
+  wishes: 'WÜNSCHE',
+  photo: 'FOTO',
+  picture: 'VORLAGE',
+  parts: 'LISTE',
+  size: 'FORMAT',
+  mark: 'MARKIERUNG',
+  layerInk: 'N=FARBE@S',
+  material: 'MATERIAL',
+  way: 'WIE',
+
+  // Mehreren gemeinsam.
+  asJson: 'als JSON',
+  replaceFile: 'ersetzt eine Datei dieses Namens',
+  layerIs: 'ihr Kürzel, ihr Name oder ihr Lauf (1 wird zuerst gedruckt)',
+  onFirst: 'auf diesem Papier; ohne Angabe auf dem ersten',
+
+  checkUsage: 'check ARBEIT',
+  checkSummary: 'zählt auf, was an einer Arbeit falsch oder zweifelhaft ist',
+  checkText: 'Zu jedem Problem steht, wo es ist und was zu tun ist. Endet mit Code 1, wenn eines davon die Druckmappe verhindert.',
+
+  forecastUsage: 'forecast ARBEIT [--json]',
+  forecastSummary: 'sagt den Farbton jedes Überdrucks auf jedem Papier vorher',
+  forecastText:
+    'Zeigt jeden Überdruck, der Fläche bedeckt: seinen Farbton am Bildschirm, sein Lab (D50, 2°), wie nah der Druck wahrscheinlich kommt (± ΔE00), seine Fläche und seine Schichten, die unterste zuerst.',
+
+  packetUsage: 'packet ARBEIT [--out ORDNER] [--replace] [--paper a4|letter] [--json]',
+  packetSummary: 'macht die Druckmappe: Proofs, Schneidbogen, Karten, Nachweis',
+  packetOut: 'wohin sie kommt; ohne Angabe ein Ordner neben der Arbeit, nach ihr benannt, mit -packet',
+  packetReplace: 'tritt an die Stelle einer früheren Mappe',
+  packetPaper: 'das Papier im Drucker: a4 (ohne Angabe) oder letter',
+  packetJson: 'gibt stattdessen plan.json aus und schreibt nichts',
+
+  cutUsage: 'cut ARBEIT SCHICHT|--stock N [--out DATEI] [--paper a4|letter] [--replace] [--json]',
+  cutSummary: 'zeigt eine Schablone oder einen Materialbogen mit mehreren und schreibt die Schneiddatei in wahrer Größe',
+  cutStock: 'statt einer Schablone der Materialbogen N mit allen, die auf ihm liegen',
+  cutOut:
+    'die Schneiddatei, .svg oder .dxf; ein Materialbogen auch als .pdf. Eine Schablone wird nur geschrieben, wenn sie nachweislich hält',
+  cutPaper: 'mit --stock und einer .pdf: in Teilen auf a4 oder letter, mit Ansetzmarken',
+  cutJson: 'Inseln, Stege mit dem, was jeder im Druck kostet, Nachweis und Messerarbeit als JSON',
+
+  orderUsage: 'order ARBEIT [--for WÜNSCHE] [--on PAPIER] [--keep N] [--before A,B …] [--json]',
+  orderSummary: 'reiht alle Folgen der Schichten danach, was von ihnen gewünscht ist',
+  orderFor: 'was zählt, durch Kommas getrennt; alles gleich viel, wenn nicht gewichtet (clean=2):',
+  orderWanted: 'möglichst nah an den gewünschten Farbtönen der Arbeit',
+  orderColours: 'möglichst viele verschiedene Farbtöne',
+  orderRange: 'möglichst weit von hell bis dunkel',
+  orderClean: 'möglichst bunte Farbtöne',
+  orderSteady: 'möglichst beständig bei schwerer oder leichter Hand',
+  orderKeep: 'wie viele zu zeigen sind (ohne Angabe 5)',
+  orderBefore: 'A muss vor B gedruckt werden; beliebig oft',
+
+  recipeUsage: 'recipe ARBEIT "L a b" [--on PAPIER] [--over SCHICHT,…] [--pots FARBE,…] [--most N] [--retarder PROZENT] [--json]',
+  recipeSummary: 'findet, was für einen gewünschten Farbton zu mischen ist, mit möglichst wenigen Töpfen',
+  recipeColour: 'der gewünschte Farbton: Lab, D50, 2°',
+  recipeOver: 'über diesen Schichten, die schon gedruckt sind',
+  recipePots: 'nur aus diesen Töpfen; ohne Angabe aus allen Farben der Arbeit',
+  recipeMost: 'höchstens so viele Töpfe (ohne Angabe 3)',
+  recipeRetarder: 'wie viel vom Topf für Verzögerer frei bleibt',
+
+  mixUsage: 'mix ARBEIT SCHICHT [--grams N] [--scale SCHRITT] [--json]',
+  mixSummary: 'wiegt den Topf einer Schicht ein',
+  mixGrams: 'so viel im Ganzen; ohne Angabe, was der Lauf braucht, samt dem, was in Sieb und Topf bleibt',
+  mixScale: 'kleinster Schritt der Waage in Gramm (ohne Angabe 1)',
+
+  potUsage:
+    'pot ARBEIT SCHICHT --holds FARBE=GRAMM,… --reads MESSWERT [--added FARBE=GRAMM,… --reads MESSWERT …] [--within ΔE] [--need GRAMM] [--on PAPIER] | --looks "too weak"',
+  potSummary: 'rettet einen Topf, dessen Aufzug danebenliegt',
+  potHolds: 'was hineingewogen wurde: rockpool=70,clear-base=30',
+  potReads: 'der trockene Aufzug: Lab in Anführungszeichen oder eine Messdatei; noch einmal nach jedem --added',
+  potAdded: 'was seitdem zugegeben wurde, Runde für Runde; jede Runde braucht ihr eigenes --reads',
+  potLooks:
+    'ohne Messgerät: "too weak" (zu schwach), "too strong" (zu kräftig), "too warm" (zu warm), "too cool" (zu kühl), "too dull" (zu stumpf) oder "too clean" (zu rein). Zeigt Farbtöne zum Danebenhalten und den Messwert, für den jeder steht',
+  potWithin: 'wie nah nah genug ist (ohne Angabe ΔE00 2)',
+  potNeed: 'was der Lauf noch braucht',
+
+  pressUsage: 'press ARBEIT [--json]',
+  pressSummary: 'Sieb, Farbfilm, Absprung und Unterlagen, Passer',
+  pressText:
+    'Passt das Bild ins Sieb, wie dick ist der Farbfilm, wie hoch sind Absprung und Unterlagen, wie weit wächst das Bild, und wie viel verzeiht die Zeichnung?',
+  pressJson: 'alles als JSON',
+
+  registerUsage: 'register ARBEIT [DATEI.csv] [--form] [--out ARBEIT2] [--json]',
+  registerSummary: 'liest Passertestbogen: wie weit Schichten in dieser Werkstatt danebenliegen',
+  registerText:
+    'Der Passertestbogen liegt in der Druckmappe. Auf zehn Bogen zweimal drucken, ablesen, welche Striche der Skalen treffen, und in eine Tabelle schreiben.',
+  registerFile:
+    'eine Zeile für jede Stelle jedes Bogens: Bogen, Stelle, quer, abwärts. Ein Strich der Skala, oder was ein Lineal misst ("2,4 mm"). Ohne Angabe die Ablesungen in der Arbeit',
+  registerForm: 'gibt eine leere Tabelle zum Ausfüllen aus: laydown register ARBEIT --form > messung.csv',
+  registerOut: 'schreibt die Arbeit mit diesen Ablesungen, geplant mit dem, was sie sagen: ein Ordner oder eine .laydown-Datei',
+
+  dayUsage: 'day ARBEIT [--hands N] [--json]',
+  daySummary: 'der Tag nach der Uhr: Einrichten, Drucken, Waschen, und was zu tun ist, während Farbe trocknet',
+  dayText:
+    'Aus dem, was die Arbeit über den Tag sagt: Drucke je Stunde, Einrichten, Waschen, Trocknen, Regal, Siebe, Luftfeuchte, Leute.',
+  dayHands: 'als wären so viele bei der Arbeit: jemand druckt, die anderen legen ins Regal, waschen, mischen und richten ein',
+
+  editionUsage: 'edition ARBEIT [--csv] [--json]',
+  editionSummary: 'mit wie vielen Bogen beginnen, welche Probedrucke zurückhalten, Nummern für den Bleistift, Nachweis',
+  editionText:
+    'Vor dem Druck: mit wie vielen Bogen zu beginnen ist. Sind sie an der Presse gezählt (press-count.log in der Arbeit): jeder Bogen mit seiner Bezeichnung.',
+  editionCsv: 'das Bogenverzeichnis als CSV',
+
+  againUsage: 'again ARBEIT SCHICHT --lot FARBE=MESSWERT … [--shelf DATEI] [--was MESSWERT] [--on PAPIER] [--json]',
+  againSummary: 'trifft einen früheren Farbton mit neuen Chargen der Farben',
+  againText: 'Die Arbeit ist der Nachweis dessen, was damals gedruckt wurde.',
+  againLot: 'die neue Charge, auf dem Papier aufgezogen: Lab in Anführungszeichen oder eine Messdatei; einmal für jede Farbe mit neuer Charge',
+  againShelf: 'die Chargen, die auf diesem Regal in Gebrauch sind, sind die neuen, für alle Farben ohne --lot',
+  againWas: 'was am Druck von damals jetzt zu messen ist, wenn er zu messen ist',
+  againOn: 'das Papier, auf dem die neuen Chargen aufgezogen sind und gedruckt wird; ohne Angabe das erste',
+
+  readingsUsage: 'readings DATEI [--json]',
+  readingsSummary: 'liest gemessene Farbtöne: CGATS.17, CxF3 oder eine Tabelle (CSV)',
+  readingsText: 'Zählt alle Messfelder mit ihrem Lab auf (D50, 2°).',
+  readingsJson: 'jedes Messfeld als Messwert, wie job.json ihn nimmt',
+
+  photoUsage: 'photo FOTO --ink NAME [--parts 1:0,1:1,1:2] [--paper "L a b"] [--grey "L a b"] [--json]',
+  photoSummary: 'liest das Foto eines Aufzugbogens',
+  photoText: 'Der Bogen wird an seinen vier Eckmarken gefunden, ungleiches Licht am blanken Papier ausgeglichen.',
+  photoInk: 'was aufgezogen wurde',
+  photoParts: 'die Stärken des Bogens, wie er gedruckt wurde (ohne Angabe 1:0,1:1,1:2,1:4,1:8,1:16)',
+  photoPaper: 'der Farbton des Bogens selbst, falls er je gemessen wurde',
+  photoGrey: 'der Farbton der Graukarte auf dem Bogen; sie legt den Maßstab besser fest als Papier',
+  photoJson: 'die Farbe, wie job.json sie nimmt',
+
+  drawdownsUsage: 'drawdowns [ARBEIT] [--ink NAME …] [--parts 1:0,1:1,1:2] --out DATEI.pdf [--replace]',
+  drawdownsSummary: 'druckt die Bogen, auf denen Farben aufgezogen und fotografiert werden',
+  drawdownsText:
+    'Eine Seite je Farbe, mit einem Feld für jede Stärke, über Weiß und über einem schwarzen Balken, und mit Marken, an denen ein Foto gefunden wird.',
+  drawdownsJob: 'eine Seite für jede Farbe der Arbeit',
+  drawdownsInk: 'eine Seite für diese Farbe; beliebig oft',
+  drawdownsParts: 'Farbe zu Base nach Volumen, bis zu sieben Stärken (ohne Angabe 1:0,1:1,1:2,1:4,1:8,1:16)',
+  drawdownsOut: 'die PDF-Datei',
+
+  shelfUsage: 'shelf DATEI … [--from ARBEIT] [--out DATEI] [--replace] [--json]',
+  shelfSummary: 'zeigt das Farbregal der Werkstatt, legt Regale zusammen, stellt die Farben einer Arbeit hinein',
+  shelfText:
+    'Zählt Farben, Chargen, Papiere und Töpfe einer Regaldatei auf. Mehrere Dateien werden zusammengelegt: dieselbe Farbe bekommt die Chargen aller.',
+  shelfFrom: 'stellt Farben und Papiere einer Arbeit ins Regal (DATEI muss es noch nicht geben)',
+  shelfOut: 'schreibt das Regal, das daraus wird',
+
+  traceUsage: 'trace FOTO --sheet FORMAT | --scan PPI | --mask MM [--out DATEI.svg] [--smooth MM] [--corners "x,y x,y x,y x,y"] [--replace]',
+  traceSummary: 'zeichnet den Umriss eines wirklichen Dings, auf einem Bogen Papier fotografiert, in wahrer Größe',
+  traceSheet:
+    'das Papier, auf dem es liegt: a4, letter oder Breite x Höhe in mm (300x400). Die Ecken werden gefunden, die Perspektive wird entzerrt',
+  traceCorners: 'die Ecken des Bogens in Pixeln, im Uhrzeigersinn von oben links, falls sie nicht richtig gefunden wurden',
+  traceScan: 'ein flacher Scan mit so vielen Pixeln je Zoll',
+  traceMask: 'ein Schwarz-Weiß-Bild, so viele mm breit: Schwarz ist die Form',
+  traceSmooth: 'wie weit das Glätten den Umriss verschieben darf (ohne Angabe 0,2)',
+  traceOut: 'die Zeichnung; ohne Angabe der Name des Fotos mit .svg',
+
+  separateUsage: 'separate [VORLAGE] --with ARBEIT [--layers N] [--out ORDNER] [--replace] …',
+  separateSummary: 'macht aus einer Vorlage Schablonen, Farben und eine Folge: eine neue Arbeit',
+  separatePicture:
+    'JPEG, PNG, WebP oder TIFF. Ohne Angabe: die Vorlage, die ARBEIT aufbewahrt, mit allem, was dort von ihr verlangt ist (auch an der Werkbank gemalten Markierungen), und darüber, was hier gesagt wird',
+  separateLayers: 'wie viele Schablonen (1 bis 8; ohne Angabe 4)',
+  separateWith: 'die Arbeit, deren Farben, Papiere, Materialien und Passer genommen werden',
+  separateOut: 'wohin die neue Arbeit kommt; ohne Angabe der Name der Vorlage. Die Arbeit behält die Vorlage und was verlangt war',
+  separateReplace: 'setzt die neue Arbeit an die Stelle einer, die dieser Befehl früher gemacht hat',
+  thePicture: 'Die Vorlage',
+  separateCrop: 'der Ausschnitt, der gedruckt wird, in Prozent der Vorlage: von links, von oben, Breite, Höhe',
+  separateWidth: 'Breite des Bildes',
+  separateHeight:
+    'Höhe des Bildes. Aus einer folgt die andere nach dem Ausschnitt. Mit beiden, oder mit keiner (dem Bild der Arbeit), wird das größte Stück des Ausschnitts mit diesen Seitenverhältnissen gedruckt, um seine Mitte',
+  separateMark:
+    'wo ein falscher Farbton mehr zählt (more, vierfach), weniger (less, ein Viertel) oder gar nicht (none), in Prozent der Vorlage: "more box 20,30,25,40" wie bei --crop, oder "less brush 5 10,20 40,25", ein Pinsel von 5 Breite, von Stelle zu Stelle geführt. Beliebig oft; spätere Markierungen liegen über früheren',
+  separateMarks: 'dasselbe aus einer Textdatei, eine Markierung je Zeile',
+  layersAndInks: 'Schichten und Farben',
+  separatePots: 'Farben zur Wahl; ohne Angabe alle, die gemessen sind',
+  separateMostInPot: 'höchstens so viele Farben in einem Topf (1 bis 3; ohne Angabe 2)',
+  separateLayer: 'Schicht N (1 wird zuerst gedruckt) ist aus dieser Farbe: 2=brick, oder in einer Stärke, 2=brick@40%. Beliebig oft',
+  separateInPlace: 'Schichten, die ihren Platz in der Druckfolge behalten',
+  separatePairs: 'Fenster und Stück eines Schnitts als zwei Schichten: halb so viel Schnitt',
+  separateOver: 'die Schichten der Arbeit sind schon gedruckt: von dort aus weitergehen',
+  separateOn: 'das Papier, für das geplant wird; ohne Angabe das erste',
+  knifeAndRegister: 'Messer und Passer',
+  separateMetres: 'höchstens so viele Meter Schnitt, alle Schablonen zusammen',
+  separateMinutes: 'höchstens so viele Minuten mit dem Messer',
+  separatePieces: 'höchstens so viele Teile auszuheben',
+  separateLeast: 'schmalste Linie, schmalster Streifen; ohne Angabe, was das Material erlaubt',
+  separatePrice:
+    'anstelle von Metern: was ein mm Umriss ersparen muss, ΔE·mm² (ohne Angabe 2), wie die Liste „mehr Messer, weniger Fehler“ es nennt',
+  separateMaterial: 'was geschnitten wird; ohne Angabe das erste Material der Arbeit',
+  separateSigma: 'mit welchem Passerfehler geplant wird; ohne Angabe mit dem der Arbeit',
+  theSearch: 'Die Suche',
+  separateReach:
+    'was unerreichbare Farbtöne tun: Helligkeit (lightness), Farbkraft (chroma) oder Kontrast (contrast) behalten, oder (ohne Angabe) zum nächsten werden (nearest)',
+  separateEffort: 'wie lange gesucht wird: 0.3 für einen kurzen Blick, 3 für eine lange Suche',
+  separateSeed: 'die Zahl, von der der Zufall ausgeht: gleiche Zahl, gleiches Ergebnis',
+  separateStop: 'Strg-C hält die Suche an und nimmt das Beste bisher.',
+
+  serveUsage: 'serve [ARBEIT] [--port N]',
+  serveSummary: 'öffnet die Werkbank im Browser, nur auf diesem Rechner',
+  serveText: 'Stellt die Werkbank unter 127.0.0.1 bereit, mit ARBEIT darauf, wenn eine genannt ist. Nichts verlässt den Rechner. Strg-C beendet es.',
+  servePort: 'welcher Port (ohne Angabe 4180, oder ein freier, wenn er belegt ist)',
+};

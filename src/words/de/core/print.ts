@@ -1,4 +1,0 @@
-import type { en } from '../../en/index.ts';
-import type { Same } from '../../say.ts';
-
-export const print: Same<typeof en.print> = {};

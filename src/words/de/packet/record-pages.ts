@@ -1,0 +1,105 @@
+import type { en } from '../../en/index.ts';
+import type { Same } from '../../say.ts';
+import { many } from '../grammar.ts';
+
+/** Der Tag, der Nachweis, Nummern für den Bleistift, Etiketten, was aufzuheben ist, und die Tafel der Überdrucke. */
+export const recordPages: Same<typeof en.recordPages> = {
+  // Der Tag.
+  theDay: 'Der Tag',
+  work: ({ days, time }) => `${many(days, 'Tag', 'Tage')}, ${time} Arbeit`,
+  workForHands: ({ days, time, hands }) => `${many(days, 'Tag', 'Tage')}, ${time} Arbeit für ${hands}`,
+  dayNumber: ({ n }) => `Tag ${n}`,
+  dayLabel: ({ n }) => `Tag ${n}`,
+  blackPulling: 'Schwarz: drucken.',
+  greyRacking: 'Dunkelgrau: ins Gestell. Im Kasten: wessen Hände; 1 druckt.',
+  greyWhite: ({ dry, wet }) =>
+    `Grau: mischen, einrichten, waschen. Weiß: warten, bis Farbe trocknet (${dry} je Lauf). Höchstens ${many(wet, 'Bogen', 'Bogen')} zugleich nass.`,
+
+  // Der Nachweis.
+  editionRecord: 'Auflagennachweis',
+  plannedPaper: ({ paper, edition, proofs, start, met }) =>
+    `${paper}: ${edition} in der Auflage, ${proofs} zurückgelegt, aus ${many(start, 'Bogen', 'Bogen')} (in ${met} von 100 Fällen erreicht)`,
+  wantedOnly: ({ n }) => `${n} gewünscht.`,
+  variedEdition: 'Mehrere Papiere, eine variierte Auflage: E.V. 1/n. Probedrucke mit römischen Ziffern.',
+  subEditions: 'Jedes Papier ist eine eigene Auflage: 1/n. Probedrucke (A/P, P/P, H.C.) mit römischen Ziffern.',
+  sheet: 'Bogen',
+  whatIsWrong: 'Was nicht stimmt',
+  number: 'Nummer',
+  signed: 'Signiert',
+  whereItWent: 'Wohin er ging',
+  rejected: 'verworfen',
+  spare: 'übrig',
+  setUpSheet: 'Einrichten',
+
+  // Nummern für den Bleistift.
+  forThePencil: 'Nummern für den Bleistift',
+  softPencil:
+    'Weicher Bleistift, unter dem Bild: Nummer links, Titel in der Mitte, Name und Jahr rechts. Den Bogen am Namen auf der Rückseite finden.',
+  goodUnnumbered: 'Gut, ohne Nummer',
+  setUpWith: 'Zum Einrichten',
+  rejectedMark: 'Ausgeschlossen: zerreißen oder quer durchs Bild zeichnen',
+  faultIn: ({ sheet, run, fault }) => `${sheet} (Lauf ${run}: ${fault})`,
+  faulty: ({ sheet, fault }) => `${sheet} (${fault})`,
+  colophon: 'Kolophon',
+  toEndEdition: 'Die Auflage abschließen',
+
+  // Etiketten.
+  labels: 'Etiketten',
+  forSleeves: 'für Hüllen und Rahmen, nicht für den Bogen',
+
+  // Über diesen Druck.
+  aboutThisPrint: 'Über diesen Druck',
+  toKeep: 'bei der Auflage aufzubewahren',
+  title: 'Titel',
+  artist: 'Künstlerin, Künstler',
+  year: 'Jahr',
+  workshopPrinter: 'Werkstatt, Drucker',
+  image: 'Bild',
+  medium: 'Technik',
+  screenprint: ({ runs }) => `Siebdruck, von Hand geschnittene Schablonen, ${many(runs, 'Lauf', 'Läufe')}`,
+  printedFromTo: 'gedruckt von … bis …',
+  fromTo: ({ from, to }) => `${from} bis ${to}`,
+  mesh: 'Gewebe',
+  meshIs: ({ count, thread }) => `${count} / cm, Faden ${thread}`,
+  papersAndNumbers: 'Papiere und Zahlen',
+  edition: 'Auflage',
+  allVaried: 'alle Papiere, eine variierte Auflage',
+  runsInOrder: 'Läufe, vom ersten zum letzten',
+  paperOfSize: ({ letter, paper, size }) => `${letter}  ${paper}, ${size}`,
+  runLine: ({ run, layer, ink, stencil }) => `${run}  ${layer}: ${ink}; ${stencil}`,
+  statedByArtist: 'Erklärung der Künstlerin, des Künstlers',
+  signedHow: ({ how }) => `Signiert: ${how}.`,
+  signedByHand: 'Alle Bogen sind eigenhändig signiert.',
+  stencilsKept: 'Schablonen: nach dem Druck aufbewahrt.',
+  stencilsCancelled: 'Schablonen: nach dem Druck annulliert.',
+  stencilsDestroyed: 'Schablonen: nach dem Druck vernichtet.',
+  stencilsWornOut: 'Schablonen: beim Druck verbraucht.',
+  stencilsStrikeOut: 'Schablonen: aufbewahrt / annulliert / vernichtet / verbraucht (Nichtzutreffendes streichen).',
+  otherEditions: ({ which }) => `Andere Auflagen: ${which}`,
+  noOtherEdition: 'Es gibt keine andere Auflage dieses Bildes. Falls doch: wie viele, wann, worin sie abweicht.',
+  proofsCounted: 'Probedrucke außerhalb der Auflage sind oben gezählt.',
+  posthumous: 'Postum gedruckt.',
+  inLifetime: 'Zu Lebzeiten gedruckt, eigenhändig oder unter eigener Aufsicht.',
+  signature: 'Unterschrift',
+  dateAndPlace: 'Datum und Ort',
+  lawsDiffer: 'Was offenzulegen ist, regeln Gesetze von Ort zu Ort anders; dieses Blatt ist ein Nachweis, kein Rat.',
+
+  // Überdrucke.
+  overlapsOn: ({ paper }) => `Überdrucke auf ${paper}`,
+  coverArea: ({ n }) => `${n} mit Fläche`,
+  howToReadIt: 'So ist es zu lesen',
+  layerOpen: ({ run, layer }) => `${run}  ${layer} (offen)`,
+  readingTheChart:
+    'Balken: welche Farben dort liegen, der erste Lauf unten. Anteil am Bild. Lab (D50). Letzte Zeile: wie weit der Druck danebenliegen kann, ΔE00.',
+  unprintedParts: 'Farbtöne gelten für die unbedruckten Teile des Bogens.',
+  sheetAsItIs: 'der Bogen, wie er ist',
+  barePaper: 'blankes Papier',
+  under: ({ share }) => `< ${share}`,
+  measured: ({ band }) => `gemessen, ±${band}`,
+  band: ({ how, band }) => `${how}, ±${band}`,
+  richer: ({ band }) => `${band}; satter als gezeigt`,
+  sure: 'sicher',
+  shadeOff: 'eine Spur daneben',
+  clearlyOff: 'deutlich daneben',
+  guess: 'geraten',
+};

@@ -1,0 +1,91 @@
+import type { en } from '../../en/index.ts';
+import type { Same } from '../../say.ts';
+
+/** Sieb, Klebeband, Anlagen, Passer und der Testbogen dafür. */
+export const setUpPages: Same<typeof en.setUpPages> = {
+  // Das Sieb.
+  setUpScreen: 'Das Sieb einrichten',
+  noScreen: 'noch kein Sieb gewählt',
+  gapUnderMesh: 'Absprung unter dem Gewebe',
+  ownGap: ({ run, layer, gap }) => `Lauf ${run}, ${layer}: ${gap}`,
+  ownGapFront: ({ run, layer, gap, front }) => `Lauf ${run}, ${layer}: ${gap}, vorn ${front}`,
+  frontRisers: 'Unterlagen vorn',
+  hingePacking: 'Unterlage unter dem Scharnier',
+  boardUnderPaper: 'Pappe unter dem Papier',
+  boards: ({ n, one, all }) => `${n} × ${one} ergibt ${all}.`,
+  squeegee: 'Rakel',
+  squeegeeYours: ({ best, own }) => `${best} (vorhanden: ${own})`,
+  top: 'oben',
+  bottom: 'unten',
+  left: 'links',
+  right: 'rechts',
+  free: ({ side, free }) => `${side}: ${free} frei`,
+  tooLittleFree: ({ side, free, missing }) => `${side}: ${free} frei, ${missing} weniger als erwünscht`,
+  imageGrows: ({ along, across }) =>
+    `Das Gewebe dehnt sich: das Bild wächst um ${along} längs des Rakelzugs, ${across} quer dazu. Sieb und Lage für alle Läufe gleich lassen.`,
+  nameScreen: 'In der Arbeit Rahmen und Gewebe nennen, dann zeigt diese Seite Ränder, Klebeband und Unterlagen.',
+
+  // Klebeband.
+  image: 'Bild',
+  fromSqueegee: 'von der Rakelseite',
+  layDrawing: ({ top, left }) =>
+    `Die Zeichnung in wahrer Größe (nächste Seiten) unter das trockene Sieb legen: das Bild oben ${top} vom Rahmen, links ${left}.`,
+  tapingDrawing: 'Klebezeichnung',
+  underScreen: 'Unter das Sieb legen, bedruckte Seite oben.',
+  tapeOutside: 'oben — außerhalb der dicken Linie kleben',
+
+  // Anlagen.
+  stops: 'Anlagen',
+  sheet: 'Bogen',
+  sheetSize: 'Bogen',
+  stopsThick: 'Anlagen, Dicke',
+  imageFromCorner: 'Bild von der Ecke der Anlagen',
+  acrossUp: ({ across, up }) => `${across} quer, ${up} nach oben`,
+  stopsFor: ({ sheet }) => `Anlagen für ${sheet}`,
+  onTheBoard: 'Bedruckte Seite oben, auf der Platte, unter dem Sieb.',
+
+  // Passer.
+  register: 'Passer',
+  howFarOff: 'wie weit daneben und was es verzeiht',
+  fallsWithin: 'Eine Schicht fällt innerhalb von',
+  within: ({ tolerance }) => `± ${tolerance}`,
+  notPlannedWith: 'Testbogen wurden abgelesen, aber die Arbeit ist noch nicht damit geplant.',
+  likely: 'wahrscheinlich',
+  worst: 'schlimmstens',
+  overlap: 'Überlappung',
+  holds: 'hält',
+  tight: 'knapp',
+  opens: 'wird blitzen',
+  morePairs: ({ n }) => `und ${n} weitere, die sich treffen; keines schlechter als diese`,
+  howToRead:
+    'Wahrscheinlich: neunzehn von zwanzig Bogen. Schlimmstens: alles kommt zusammen. Überlappung: was die Zeichnung dort hat, wo die beiden Formen sich treffen.',
+  measureYours: 'Die eigene Presse mit dem Passer-Testbogen messen; dann werden daraus eigene Werte.',
+  gapsDiffer: 'Verschiedene Absprünge: das Bild druckt verschieden groß',
+  gap: 'Absprung',
+  across: 'quer',
+  along: 'längs',
+  grows: ({ by }) => `+ ${by}`,
+  howSheetsFall: 'Wie die Bogen fallen werden',
+  inRegister: 'im Passer',
+  halfNoWorse: 'die Hälfte ist nicht schlechter',
+  apartAtCorner: ({ apart }) => `${apart} auseinander an der schlechtesten Ecke`,
+  oneInTwenty: 'einer von zwanzig ist schlechter',
+  apart: ({ apart }) => `${apart} auseinander`,
+
+  // Testbogen.
+  measureRegister: 'Den eigenen Passer messen',
+  onceOnAnyPaper: 'einmal, auf irgendeinem Papier',
+  reads: 'Liest auf',
+  upTo: 'Bis zu',
+  eachWay: ({ range }) => `${range} in jeder Richtung`,
+  places: 'Stellen',
+  cutBoth: 'Beide Zeichnungen als Schablonen schneiden, oder die erste drucken und die zweite schneiden.',
+  typeNumbersIn:
+    'Die Zahlen an der Station Presse eintippen (Passer, Testbogen) oder als Tabelle für „laydown register“: σ, Drehung und Wandern kommen heraus, und die Werte dieser Werkstatt ersetzen die üblichen.',
+  testFirst: 'Passertest, erster Lauf',
+  testSecond: 'Passertest, zweiter Lauf',
+  testFirstTitle: 'Passertest, erster Lauf',
+  testSecondTitle: 'Passertest, zweiter Lauf',
+  sheetNumber: 'Bogen',
+  down: 'nach unten',
+};

@@ -1,2 +1,0 @@
-/** Layers on paper. */
-export const print = {};

@@ -1,0 +1,91 @@
+import type { LengthText, NameText, SayingText } from '../../say.ts';
+
+/** Screen, tape, stops, register and its test sheet. */
+export const setUpPages = {
+  // The screen.
+  setUpScreen: 'Set up the screen',
+  noScreen: 'no screen chosen yet',
+  gapUnderMesh: 'Gap under the mesh',
+  ownGap: ({ run, layer, gap }: { run: number; layer: NameText; gap: LengthText }) => `Run ${run}, ${layer}: ${gap}`,
+  ownGapFront: ({ run, layer, gap, front }: { run: number; layer: NameText; gap: LengthText; front: LengthText }) =>
+    `Run ${run}, ${layer}: ${gap}, front ${front}`,
+  frontRisers: 'Risers at the front',
+  hingePacking: 'Packing under the hinge',
+  boardUnderPaper: 'Board under the paper',
+  boards: ({ n, one, all }: { n: number; one: LengthText; all: LengthText }) => `${n} × ${one} gives ${all}.`,
+  squeegee: 'Squeegee',
+  squeegeeYours: ({ best, own }: { best: LengthText; own: LengthText }) => `${best} (yours: ${own})`,
+  top: 'top',
+  bottom: 'bottom',
+  left: 'left',
+  right: 'right',
+  free: ({ side, free }: { side: SayingText; free: LengthText }) => `${side}: ${free} free`,
+  tooLittleFree: ({ side, free, missing }: { side: SayingText; free: LengthText; missing: LengthText }) =>
+    `${side}: ${free} free, ${missing} less than one wants`,
+  imageGrows: ({ along, across }: { along: LengthText; across: LengthText }) =>
+    `The mesh stretches: the image grows by ${along} along the stroke, ${across} across. Keep screen and place the same for all runs.`,
+  nameScreen: 'Name the frame and the mesh in the job, and this page shows margins, tape and risers.',
+
+  // Tape.
+  image: 'image',
+  fromSqueegee: 'from the squeegee side',
+  layDrawing: ({ top, left }: { top: LengthText; left: LengthText }) =>
+    `Lay the true-size drawing (next pages) under the dry screen: image ${top} from the frame at the top, ${left} at the left.`,
+  tapingDrawing: 'Taping drawing',
+  underScreen: 'Lay it under the screen, printed side up.',
+  tapeOutside: 'top — tape outside the thick line',
+
+  // Stops.
+  stops: 'Stops',
+  sheet: 'sheet',
+  sheetSize: 'Sheet',
+  stopsThick: 'Stops, thick',
+  imageFromCorner: 'Image from the stops’ corner',
+  acrossUp: ({ across, up }: { across: LengthText; up: LengthText }) => `${across} across, ${up} up`,
+  stopsFor: ({ sheet }: { sheet: LengthText }) => `stops for ${sheet}`,
+  onTheBoard: 'Printed side up, on the board, under the screen.',
+
+  // Register.
+  register: 'Register',
+  howFarOff: 'how far off, and what forgives it',
+  fallsWithin: 'One layer falls within',
+  within: ({ tolerance }: { tolerance: LengthText }) => `± ${tolerance}`,
+  notPlannedWith: 'Test sheets were read, but the job is not planned with them yet.',
+  likely: 'likely',
+  worst: 'worst',
+  overlap: 'overlap',
+  holds: 'holds',
+  tight: 'tight',
+  opens: 'will open',
+  morePairs: ({ n }: { n: number }) => `and ${n} more that meet; none of them worse than these`,
+  howToRead: 'Likely: nineteen sheets in twenty. Worst: everything adds up. Overlap: what the drawing has where the two shapes meet.',
+  measureYours: 'Measure your own press with the register test sheet; then these figures become yours.',
+  gapsDiffer: 'Gaps differ: the image prints in different sizes',
+  gap: 'gap',
+  across: 'across',
+  along: 'along',
+  grows: ({ by }: { by: LengthText }) => `+ ${by}`,
+  howSheetsFall: 'How sheets will fall',
+  inRegister: 'in register',
+  halfNoWorse: 'half are no worse',
+  apartAtCorner: ({ apart }: { apart: LengthText }) => `${apart} apart at the worst corner`,
+  oneInTwenty: 'one in twenty is worse',
+  apart: ({ apart }: { apart: LengthText }) => `${apart} apart`,
+
+  // Test sheet.
+  measureRegister: 'Measure your register',
+  onceOnAnyPaper: 'once, on any paper',
+  reads: 'Reads',
+  upTo: 'Up to',
+  eachWay: ({ range }: { range: LengthText }) => `${range} each way`,
+  places: 'Places',
+  cutBoth: 'Cut both drawings as stencils, or print the first and cut the second.',
+  typeNumbersIn:
+    'Type the numbers in at the press station (register, test sheets), or as a table for “laydown register”: σ, turn and drift come out, and this studio’s figures replace the usual ones.',
+  testFirst: 'register test, first run',
+  testSecond: 'register test, second run',
+  testFirstTitle: 'Register test, first run',
+  testSecondTitle: 'Register test, second run',
+  sheetNumber: 'Sheet',
+  down: 'down',
+};
