@@ -12,8 +12,10 @@ export interface Language {
   readonly name: string;
   /** For `Intl`: how numbers, lists and plurals are made. */
   readonly locale: string;
+  /** @internal */
   readonly words: Catalogue;
 }
+/** @internal */
 export type Catalogue = typeof en;
 
 /** Every language. To add one: a folder like `en/`, and a line here. */
