@@ -9,7 +9,6 @@ export {
   tell,
   tellPlace,
   tellProblem,
-  tellSaid,
   tellValue,
   type Catalogue,
   type Language,
