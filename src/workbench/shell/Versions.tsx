@@ -4,7 +4,7 @@ import { left, right } from './compare/state.ts';
 import { name as asName, say } from '../../words/index.ts';
 import type { KeptVersion } from '../store/keep.ts';
 import { language, sayVersion, words } from '../store/words.ts';
-import type { ShellProps } from './App.tsx';
+import type { ShellProps } from './props.ts';
 
 function compareWith(id: number): void {
   left.value = { which: id, paperId: null };
