@@ -4,10 +4,10 @@ import { deltaE as ofDeltaE, mass, name as asName, say, share as asShare, type S
 import { overGround } from '../film.ts';
 import { mixInks } from '../mix.ts';
 import { internal } from '../surface.ts';
-import type { Ink, Place, Surface } from '../types.ts';
+import type { Ink, Surface } from '../types.ts';
 import { colourist } from './colourist.ts';
 import { leastAddition } from './least-addition.ts';
-import type { PotAsk, PotContent, PotRound, ShelfPot } from './types.ts';
+import type { PotAsk, PotContent, ShelfPot } from './types.ts';
 
 export interface PotCorrection {
   readonly now: { readonly lab: Lab; readonly deltaE: number; readonly grams: number };
