@@ -1,5 +1,6 @@
 import { useSignal, type Signal } from '@preact/signals';
 import { useEffect, useMemo } from 'preact/hooks';
+import type { Offline } from '../engine/offline/install.ts';
 import { stations } from '../stations/index.ts';
 import { CompareView } from './compare/CompareView.tsx';
 import { ProblemList } from '../ui/ProblemList.tsx';
