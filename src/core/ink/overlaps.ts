@@ -1,6 +1,7 @@
 import { BANDS, labFromXyz, srgbFromXyz, xyzAt, type Spectrum } from '../colour/index.ts';
 import { fail } from '../problem.ts';
 import { say } from '../../words/say.ts';
+import { thinned } from './film.ts';
 import { internal } from './surface.ts';
 import type { Film, Surface } from './types.ts';
 
@@ -19,11 +20,14 @@ export function overlapSpectra(paper: Spectrum, films: readonly Film[], surface:
   const rows = 1 << films.length;
   const out = new Float64Array(rows * BANDS);
   out.set(internal(paper, surface));
+  const { trapping = 1 } = surface;
+  const onInk = films.map((film) => thinned(film, trapping));
   // Each row is the row without its top film, plus that film: every prefix is worked out once.
   for (let row = 1; row < rows; row++) {
     const top = 31 - Math.clz32(row);
-    const { r0, t2 } = films[top];
-    const from = (row & ~(1 << top)) * BANDS,
+    const below = row & ~(1 << top);
+    const { r0, t2 } = (below === 0 ? films : onInk)[top];
+    const from = below * BANDS,
       to = row * BANDS;
     for (let i = 0; i < BANDS; i++) {
       const g = out[from + i];
