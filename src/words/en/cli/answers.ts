@@ -11,7 +11,7 @@ import type {
   ShareText,
   TimeText,
 } from '../../say.ts';
-import { capital, many } from '../grammar.ts';
+import { many } from '../grammar.ts';
 
 const pieces = (n: number): string => many(n, 'piece', 'pieces');
 const bridges = (n: number): string => many(n, 'bridge', 'bridges');
@@ -49,32 +49,54 @@ export const answers = {
     `${layer}: run ${run}, ${side}; does NOT hold, ${many(n, 'fault', 'faults')}`,
   window: 'window',
   piece: 'piece',
-  knifeWork: ({ along, corners, pieces: n, time, how }: { along: SayingText; corners: number; pieces: number; time: TimeText; how: SayingText }) =>
-    `${along}, ${many(corners, 'corner', 'corners')}, ${pieces(n)}, about ${time}: ${how}`,
+  knifeWork: ({
+    along,
+    corners,
+    pieces: n,
+    time,
+    how,
+  }: {
+    along: SayingText;
+    corners: number;
+    pieces: number;
+    time: TimeText;
+    how: SayingText;
+  }) => `${along}, ${many(corners, 'corner', 'corners')}, ${pieces(n)}, about ${time}: ${how}`,
   easy: 'easy',
   steady: 'steady',
   fine: 'fine',
   trying: 'trying',
   hopeless: 'hopeless by hand',
-  knifePace: ({ along, corner, piece }: { along: SayingText; corner: NumberText; piece: NumberText }) =>
-    `(${along} a minute, ${corner} s a corner, ${piece} s a piece: as the job says, or as usual)`,
+  paceOwn: ({ along, corner, piece }: { along: SayingText; corner: NumberText; piece: NumberText }) =>
+    `(${along} a minute, ${corner} s a corner, ${piece} s a piece: the pace of this studio)`,
+  paceUsual: ({ along, corner, piece }: { along: SayingText; corner: NumberText; piece: NumberText }) =>
+    `(${along} a minute, ${corner} s a corner, ${piece} s a piece: a usual pace; the job takes your own under “knife”)`,
   cutTimes: ({ cut, n, why }: { cut: NameText; n: number; why: SayingText }) =>
     `cut “${cut}” ${n === 1 ? 'once' : n === 2 ? 'twice' : `${n} times`}. ${why}`,
   bridgeAt: ({ id, at, cost }: { id: NameText; at: LengthText; cost: SayingText }) => `bridge ${id} at ${at}: ${cost}`,
   bridgePinned: ({ id, at, cost }: { id: NameText; at: LengthText; cost: SayingText }) => `bridge ${id} at ${at}: ${cost}, pinned`,
-  onArea: ({ area }: { area: AreaText }) => area,
   seenOnArea: ({ area, deltaE }: { area: AreaText; deltaE: DeltaText }) => `${area}, seen as ΔE00 ${deltaE}`,
   islandDropped: ({ at, cost }: { at: LengthText; cost: SayingText }) => `island at ${at} given up: prints ${cost}`,
-  islandBridged: ({ at, cost }: { at: LengthText; cost: SayingText }) =>
-    `island at ${at} held by bridges; given up it would print ${cost}`,
+  islandBridged: ({ at, cost }: { at: LengthText; cost: SayingText }) => `island at ${at} held by bridges; given up it would print ${cost}`,
   loosePiece: ({ n, at, cost }: { n: number; at: LengthText; cost: SayingText }) =>
     `loose piece ${n} at ${at}; left out it would print ${cost}`,
   moreIslands: ({ n }: { n: number }) => `and ${n} more (all with --json)`,
   allIslands: ({ cost }: { cost: SayingText }) => `all islands together: ${cost}`,
   allIslandsAndBridges: ({ islands, bridges: by }: { islands: SayingText; bridges: SayingText }) =>
     `all islands together: ${islands}; all bridges: ${by}`,
-  stockSheet: ({ n, material, size, stencils, left }: { n: number; material: NameText; size: LengthText; stencils: number; left: ShareText }) =>
-    `Sheet ${n} of ${material}, ${size}: ${many(stencils, 'stencil', 'stencils')}, ${left} left over`,
+  stockSheet: ({
+    n,
+    material,
+    size,
+    stencils,
+    left,
+  }: {
+    n: number;
+    material: NameText;
+    size: LengthText;
+    stencils: number;
+    left: ShareText;
+  }) => `Sheet ${n} of ${material}, ${size}: ${many(stencils, 'stencil', 'stencils')}, ${left} left over`,
   stockSheetTimes: ({ sheet, n }: { sheet: SayingText; n: number }) => `${sheet}; cut ${n} like it`,
   onStock: ({ n, runs }: { n: number; runs: ListText }) => `${n}: ${runs}`,
   onStockTurned: ({ n, runs }: { n: number; runs: ListText }) => `${n}: ${runs}; turned, its top to the right`,
@@ -88,8 +110,19 @@ export const answers = {
   growth: 'Growth',
   risers: 'Risers',
   register: 'Register',
-  meshPerCm: ({ perCm, perInch, thread, opening, open }: { perCm: NumberText; perInch: NumberText; thread: FilmText; opening: FilmText; open: ShareText }) =>
-    `${perCm} threads a cm (${perInch} an inch), thread ${thread}, opening ${opening}, ${open} open`,
+  meshPerCm: ({
+    perCm,
+    perInch,
+    thread,
+    opening,
+    open,
+  }: {
+    perCm: NumberText;
+    perInch: NumberText;
+    thread: FilmText;
+    opening: FilmText;
+    open: ShareText;
+  }) => `${perCm} threads a cm (${perInch} an inch), thread ${thread}, opening ${opening}, ${open} open`,
   meshPerInch: ({ perInch, thread, opening, open }: { perInch: NumberText; thread: FilmText; opening: FilmText; open: ShareText }) =>
     `${perInch} threads an inch, thread ${thread}, opening ${opening}, ${open} open`,
   usualMesh: ({ mesh }: { mesh: SayingText }) => `${mesh} (a usual one: the job has no screen yet)`,
@@ -140,7 +173,6 @@ export const answers = {
     `σ ${across} across, ${down} down; together ${both}, the true one ${range} (nineteen times in twenty)`,
   turnIs: ({ sigma }: { sigma: NumberText }) => `σ ${sigma}°`,
   turnUnknown: 'not known: read at least two places of each sheet',
-  driftIs: ({ all }: { all: ListText }) => all,
   toLeft: ({ by }: { by: LengthText }) => `${by} left`,
   toRight: ({ by }: { by: LengthText }) => `${by} right`,
   up: ({ by }: { by: LengthText }) => `${by} up`,
@@ -161,7 +193,19 @@ export const answers = {
   dayRack: ({ peak, dry }: { peak: number; dry: TimeText }) => `At most ${many(peak, 'sheet', 'sheets')} on the rack; ink dries in ${dry}.`,
 
   // edition
-  start: ({ paper, start, wanted, edition, proofs }: { paper: SayingText; start: number; wanted: number; edition: number; proofs: number }) =>
+  start: ({
+    paper,
+    start,
+    wanted,
+    edition,
+    proofs,
+  }: {
+    paper: SayingText;
+    start: number;
+    wanted: number;
+    edition: number;
+    proofs: number;
+  }) =>
     `${paper}: start with ${many(start, 'sheet', 'sheets')} for ${wanted} good ones (${edition} numbered, ${many(proofs, 'proof', 'proofs')}).`,
   enough: ({ inHundred, low, high }: { inHundred: number; low: number; high: number }) =>
     `Enough in ${inHundred} of 100 cases; ${low} to ${high} good ones are likely.`,
@@ -173,6 +217,4 @@ export const answers = {
   spare: 'spare',
   setUpSheet: 'set-up sheet',
   notSigned: 'not signed',
-  cancellation: 'cancellation proof',
-  sentence: ({ text }: { text: SayingText }) => capital(text),
 };
