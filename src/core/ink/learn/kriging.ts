@@ -17,7 +17,7 @@ export interface Rest {
  * How alike the model's errors are at two overlaps: by the layers they share (Jaccard's index) and how near their colours are.
  * Errors of lightness reach far, errors of hue and chroma hardly beyond the overlap. Chosen on measured overprints (OPTICS section 6).
  */
-export const reach = { lightness: 1, colour: 3, near: 120 };
+export const reach = { lightness: 2, colour: 3, near: 60 };
 
 export function alike(maskA: number, labA: Lab, maskB: number, labB: Lab, power: number): number {
   const union = bits(maskA | maskB);
@@ -32,6 +32,9 @@ export function bits(mask: number): number {
   return n;
 }
 
+/** Share of the model's error that belongs to one overlap alone. */
+const nugget = 0.25;
+
 /** Kriging: the rests at overlaps that were read, carried to all others by how alike their errors are. */
 export function carryRests(
   rests: readonly Rest[],
@@ -45,7 +48,8 @@ export function carryRests(
     for (let i = 0; i < n; i++)
       for (let j = 0; j < n; j++)
         A[i * n + j] =
-          alike(rests[i].mask, rests[i].lab, rests[j].mask, rests[j].lab, power) + (i === j ? (rests[i].sigma / modelSigma) ** 2 + ((globalThis as any).NUG ?? 0.15) : 0);
+          alike(rests[i].mask, rests[i].lab, rests[j].mask, rests[j].lab, power) +
+          (i === j ? (rests[i].sigma / modelSigma) ** 2 + nugget : 0);
     return solvePositive(A, Float64Array.from(rests, off));
   };
   const L = weightsOf(reach.lightness, (r) => r.off[0]),
@@ -67,4 +71,3 @@ export function carryRests(
 }
 
 /** Share of the model's error that belongs to one overlap alone. */
-

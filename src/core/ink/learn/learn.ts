@@ -59,12 +59,22 @@ export interface Learned {
   readonly problems: readonly Problem[];
   /** Foresees any overlap with what was learnt. */
   readonly foresee: (stack: readonly number[]) => Lab;
+  /** The same before what was still off at readings is carried to their kin. */
+  readonly bare: (stack: readonly number[]) => Lab;
   /** A state that may be so as well: drawn with standard normal numbers, one a parameter (films, gloss, trapping, spectra). */
-  readonly drawn: (normal: (parameter: number) => number) => PressState;
+  readonly drawn: (normal: () => number) => PressState;
   readonly model: PressModel;
 }
 
-const usual: Priors = { depositSigma: 0.2, trapping: 1, trappingSigma: 0.03, pairSigma: 0.03, ksSigma: 0.4, modelSigma: 1, modelHueSigma: 1 };
+const usual: Priors = {
+  depositSigma: 0.2,
+  trapping: 1,
+  trappingSigma: 0.03,
+  pairSigma: 0.03,
+  ksSigma: 0.4,
+  modelSigma: 1,
+  modelHueSigma: 1,
+};
 /** Physical bounds: films are not thinner or thicker than that (common practice), trapping never adds ink. */
 const bounds = { deposit: [0.35, 2.5], trapping: [0.5, 1], pair: 0.5, moved: 3 } as const;
 /** Matt papers read so much of their surface, at most. */
@@ -102,7 +112,15 @@ export function learn(ask: LearnAsk): Learned {
     p < n ? Math.log(bounds.deposit[0]) : p === n ? 0 : p === n + 1 ? bounds.trapping[0] : p < movesFrom ? -bounds.pair : -bounds.moved,
   );
   const high = Float64Array.from({ length: m }, (_, p) =>
-    p < n ? Math.log(bounds.deposit[1]) : p === n ? Math.max(1, mostKs) : p === n + 1 ? Math.max(1, priors.trapping) : p < movesFrom ? bounds.pair : bounds.moved,
+    p < n
+      ? Math.log(bounds.deposit[1])
+      : p === n
+        ? Math.max(1, mostKs)
+        : p === n + 1
+          ? Math.max(1, priors.trapping)
+          : p < movesFrom
+            ? bounds.pair
+            : bounds.moved,
   );
   const observed = ask.observations.map((o) => ({
     ...o,
@@ -177,9 +195,16 @@ export function learn(ask: LearnAsk): Learned {
   let best: Fit = { ...none, cost: atStart, paid: atStart };
   if (observed.length > 0) {
     let from = start;
-    for (const free of (globalThis as any).STAGES ? (globalThis as any).STAGES(press, pairs, films, shapes) as number[][] : [press, [...press, ...pairs], [...films, ...press, ...pairs], [...films, ...press, ...pairs, ...shapes]]) {
+    // What more parameters gain must be strong evidence (Kass and Raftery 1995: 2 ln of 6), what the press alone gains any at all.
+    const stages = [
+      { free: press, least: 0 },
+      { free: [...press, ...pairs], least: 0 },
+      { free: [...films, ...press, ...pairs], least: strong },
+      { free: [...films, ...press, ...pairs, ...shapes], least: strong },
+    ];
+    for (const { free, least } of stages) {
       const found = fit(free, from);
-      if (found.paid < best.paid) {
+      if (found.paid < best.paid - least) {
         best = found;
         from = found.x;
       }
@@ -187,6 +212,9 @@ export function learn(ask: LearnAsk): Learned {
   }
   return report(ask, best, start, sigmaOfPrior, stateOf, model);
 }
+
+/** 2 ln of a Bayes factor that counts as strong evidence. */
+const strong = 6;
 
 interface Fit {
   readonly x: Float64Array;
@@ -263,9 +291,9 @@ function report(
           const lab = model(state, o.stack);
           return { mask: maskOf(o.stack), lab, off: [0, 1, 2].map((c) => o.lab[c] - lab[c]) as unknown as Lab, sigma: o.sigma };
         }),
-      (globalThis as any).KRIGE ?? 3,
+      ask.priors?.modelSigma ?? usual.modelSigma,
     );
-    return (stack) => (stack.length > 1 && (globalThis as any).KRIGE !== 0 ? carry(maskOf(stack), model(state, stack)) : model(state, stack));
+    return (stack) => (stack.length > 1 ? carry(maskOf(stack), model(state, stack)) : model(state, stack));
   };
   let after = offs(stateOf(x));
   let found = x;
@@ -299,8 +327,10 @@ function report(
     const at = free.indexOf(p);
     return { id: l.id, factor: state.deposits[p], doubt: at < 0 ? sigmaOfPrior[p] : doubtOf(L, free.length, at) };
   });
-  const drawn = (normal: (p: number) => number): PressState => {
-    const y = Float64Array.from(found, (v, p) => (free.includes(p) ? v : v + sigmaOfPrior[p] * normal(p)));
+  // Of two layers the later lies on the earlier.
+  const isNoPair = (p: number): boolean => p >= n + 2 && p < n + 2 + n * n && Math.floor((p - n - 2) / n) >= (p - n - 2) % n;
+  const drawn = (normal: () => number): PressState => {
+    const y = Float64Array.from(found, (v, p) => (free.includes(p) || isNoPair(p) ? v : v + sigmaOfPrior[p] * normal()));
     // x = L⁻ᵀ z has the covariance (L Lᵀ)⁻¹.
     const m = free.length;
     const z = Float64Array.from(free, normal);
@@ -336,6 +366,7 @@ function report(
     ),
     problems,
     foresee: carried(state),
+    bare: (stack) => model(state, stack),
     drawn,
     model,
   };

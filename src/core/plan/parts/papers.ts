@@ -7,6 +7,9 @@ import {
   sigmaOf,
   spectrumFromReading,
   stackReflectance,
+  bits,
+  reach,
+  type Foresight,
   type Ink,
   type OverlapColours,
 } from '../../ink/index.ts';
@@ -18,14 +21,13 @@ import { deltaE, say, sentences } from '../../../words/say.ts';
 import type { FoundInks } from './inks.ts';
 import { learnOnPaper, type LearnedPaper, type LearningLayer } from './learning.ts';
 import { layTheInks, type PrintedLayer } from './let-down.ts';
-import type { PlannedPress } from './press.ts';
 import { groundsOf } from './proof.ts';
 import type { OverPicture, PlannedOverlap, PlannedPaper, Swatch } from '../types.ts';
 
 /** Seeded samples behind each band: enough for two figures, and fast enough for a slider. */
 const bandSamples = 80;
-/** Doubt of a ground that is known from a picture (OPTICS section 5: photographs, 5..8 likely). */
-const pictureSigma = 5;
+/** Doubt of a ground that is known from a picture (OPTICS section 5: photographs, 5..8 likely): nine in ten. */
+const pictureBand = 8;
 
 /**
  * Engines differ in the last bit of exp, log and powers (two versions of one engine do). Millionths of a ΔE are far below any
@@ -65,7 +67,7 @@ export function coloursOn(
       found.surface,
     ),
   );
-  if (learned) for (let row = 1; row < 1 << layers.length; row++) showAs(colours, row, learned.foresee(layersOf(row, layers)));
+  if (learned?.learning) for (let row = 1; row < 1 << layers.length; row++) showAs(colours, row, learned.foresee(layersOf(row, layers)));
   return { colours, measured: applyReadings(paper, job, layers, colours) };
 }
 
@@ -109,21 +111,7 @@ export function planPaper(
   const areas = new Float64Array(rows);
   for (let code = 0; code < 256; code++) areas[overlapIndex(code, bits)] += areasMm2[code];
 
-  const foresight = foresee({
-    paper: spectrum,
-    surface: found.surface,
-    worstReading: found.kind,
-    paperSigma: found.paperSigmas.get(paper.id),
-    samples: bandSamples,
-    seed: job.seed,
-    layers: layers.map((l, i) => ({
-      ink: l.pot,
-      strength: 1,
-      deposit: 1,
-      readingSigma: l.sigma,
-      depositSpread: learned?.learning.deposits[i]?.doubt,
-    })),
-  });
+  const foresight = foresightOn(paper, job, found, layers, learned, bandSamples)!;
   const overlaps: PlannedOverlap[] = [];
   for (let row = 0; row < rows; row++) {
     if (areas[row] === 0 && row !== 0) continue;
@@ -131,7 +119,7 @@ export function planPaper(
       ...colourOf(colours, row),
       code: codeOf(row, layers),
       layers: layersOf(row, layers),
-      band: tenth(measured.get(row) ?? Math.hypot(foresight.usual[row], ground && row > 0 ? pictureSigma : 0)),
+      band: tenth(measured.get(row) ?? Math.hypot(foresight.band[row], ground && row > 0 ? pictureBand : 0)),
       areaMm2: areas[row],
       measured: measured.has(row),
     });
@@ -143,10 +131,49 @@ export function planPaper(
     overlaps,
     palette: paletteOf(colours.rgb, bits),
     progressive: layers.map((_, i) => paletteOf(colours.rgb, bits, i + 1)),
-    bandNote: sentences(foresight.note, ground && say('ink.bandOverPicture', { more: deltaE(pictureSigma, 0) })),
+    bandNote: sentences(foresight.note, ground && say('ink.bandOverPicture', { more: deltaE(pictureBand, 0) })),
     learning: learned?.learning ?? null,
     overPicture: ground && overPicture(ground, layers, found, areas),
   };
+}
+
+/** Prints that may be so as well as the one foreseen, all overlaps of each: what bands, strips and chances are read from. */
+export function foresightOn(
+  paper: Pick<JobPaper, 'id'>,
+  job: Pick<Job, 'seed'>,
+  found: FoundInks,
+  layers: readonly PrintedLayer[],
+  learned: LearnedPaper | null,
+  samples: number,
+): Foresight | null {
+  const spectrum = found.papers.get(paper.id);
+  if (!spectrum) return null;
+  const rows = 1 << layers.length;
+  const labs = (of: (ids: readonly string[]) => Lab): Float64Array =>
+    Float64Array.from(Array.from({ length: rows }, (_, row) => of(layersOf(row, layers))).flat());
+  const learning = learned?.learning;
+  return foresee({
+    paper: spectrum,
+    surface: found.surface,
+    worstReading: found.kind,
+    paperSigma: found.paperSigmas.get(paper.id),
+    seed: job.seed,
+    layers: layers.map((l) => ({ ink: l.pot, strength: 1, deposit: 1, readingSigma: l.sigma })),
+    ...(learned
+      ? {
+          members: learned.members(samples, job.seed),
+          ...(learning && { shown: { lab: labs(learned.foresee), byModel: labs(learned.byModel) } }),
+          left: (row: number) => leftOf(row, learned.read),
+        }
+      : { samples }),
+  });
+}
+
+/** How much of the model's own error is left at an overlap when kin of it were read: by the nearest of them. */
+function leftOf(row: number, read: readonly number[]): { readonly light: number; readonly colour: number } {
+  let most = 0;
+  for (const other of read) if (bits(other) > 1) most = Math.max(most, bits(row & other) / bits(row | other));
+  return { light: Math.sqrt(1 - most ** (2 * reach.lightness)), colour: Math.sqrt(1 - most ** (2 * reach.colour)) };
 }
 
 const tenth = (value: number): number => Math.round(value * 10) / 10;
@@ -199,7 +226,6 @@ export function planPapers(
   bundle: JobBundle & { readonly pictures?: ReadonlyMap<string, RgbPicture> },
   layers: readonly JobLayer[],
   inks: FoundInks,
-  press: PlannedPress,
   codes: Codes,
   areas: Float64Array,
   memory: Memory,
@@ -207,12 +233,11 @@ export function planPapers(
 ): PlannedPaper[] {
   const { job } = bundle;
   const grounds = groundsOf(bundle, inks, codes, memory);
-  const read: LearnReads['job'] = { ...pick(job, 'inks', 'proofReadings'), papers: job.papers.map((p) => pick(p, 'id', 'reading')) };
+  const read: LearnReads['job'] = pick(job, 'proofReadings');
   const known = layers.map((l) => pick(l, 'id', 'name', 'ink', 'strength', 'base'));
   const pots = layers.map((l) => pick(l, 'id', 'ink', 'strength', 'base'));
   return job.papers.flatMap((paper): PlannedPaper[] => {
-    const { wetMicrons } = press.deposit;
-    const learned = memory.part(`learning ${paper.id}`, { paperId: paper.id, job: read, inks, layers: known, wetMicrons }, learnFrom, 8);
+    const learned = memory.part(`learning ${paper.id}`, { paperId: paper.id, job: read, inks, layers: known }, learnFrom, 8);
     found(learned?.problems ?? []);
     const ground = grounds.get(paper.id) ?? null;
     const reads = { paper, job: pick(job, 'proofReadings', 'seed'), inks, layers: pots, areas, ground, learned };
@@ -226,11 +251,9 @@ interface LearnReads {
   readonly job: Parameters<typeof learnOnPaper>[0];
   readonly inks: FoundInks;
   readonly layers: readonly LearningLayer[];
-  readonly wetMicrons: number;
 }
 
-const learnFrom = ({ paperId, job, inks, layers, wetMicrons }: LearnReads): LearnedPaper | null =>
-  learnOnPaper(job, layers, inks, wetMicrons, paperId);
+const learnFrom = ({ paperId, job, inks, layers }: LearnReads): LearnedPaper | null => learnOnPaper(job, layers, inks, paperId);
 
 interface PaperReads {
   readonly paper: JobPaper;

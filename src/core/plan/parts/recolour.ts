@@ -79,7 +79,6 @@ export function recolour(
           job,
           planned.map((p) => p.layer),
           found,
-          wetMicrons,
           paperId,
         );
   const coloured = coloursOn(job.papers[at], job, found, printed, learned);
