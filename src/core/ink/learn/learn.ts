@@ -194,7 +194,7 @@ export function learn(ask: LearnAsk): Learned {
   const atStart = cost(start, none.r);
   let best: Fit = { ...none, cost: atStart, paid: atStart };
   if (observed.length > 0) {
-    let from = start;
+    let from: Float64Array = start;
     // What more parameters gain must be strong evidence (Kass and Raftery 1995: 2 ln of 6), what the press alone gains any at all.
     const stages = [
       { free: press, least: 0 },
