@@ -73,7 +73,20 @@ export function jobOf(patches: Patches, trial: Trial = {}): Job {
     title: 'Overprints',
     image: { widthMm: across * cell, heightMm: (cells.length / across) * cell },
     press: { films: trial.films ?? 'dried-between' },
-    forms: [{ id: 'square', name: 'Square', outline: [[[0, 0], [cell, 0], [cell, cell], [0, cell]]] }],
+    forms: [
+      {
+        id: 'square',
+        name: 'Square',
+        outline: [
+          [
+            [0, 0],
+            [cell, 0],
+            [cell, cell],
+            [0, cell],
+          ],
+        ],
+      },
+    ],
     cuts: inks.map((l, i) => ({
       id: l.toLowerCase(),
       name: l,
@@ -81,10 +94,25 @@ export function jobOf(patches: Patches, trial: Trial = {}): Job {
         .filter((code) => code & (1 << i))
         .map((code) => ({ form: 'square', xMm: (code % across) * cell + cell / 2, yMm: Math.floor(code / across) * cell + cell / 2 })),
     })),
-    layers: inks.map((l) => ({ id: l.toLowerCase(), name: l, cut: l.toLowerCase(), side: 'window', ink: l.toLowerCase(), islands: 'drop' })),
+    layers: inks.map((l) => ({
+      id: l.toLowerCase(),
+      name: l,
+      cut: l.toLowerCase(),
+      side: 'window',
+      ink: l.toLowerCase(),
+      islands: 'drop',
+    })),
     inks: inks.map((l) =>
       twoGrounds(l)
-        ? { id: l.toLowerCase(), name: l, from: 'two-grounds', white: reading('W'), overWhite: reading(l), black: reading('K'), overBlack: reading(`K${l}`) }
+        ? {
+            id: l.toLowerCase(),
+            name: l,
+            from: 'two-grounds',
+            white: reading('W'),
+            overWhite: reading(l),
+            black: reading('K'),
+            overBlack: reading(`K${l}`),
+          }
         : { id: l.toLowerCase(), name: l, from: 'one-ground', ground: reading('W'), over: reading(l) },
     ),
     papers: [{ id: 'paper', name: 'Paper', reading: reading('W'), widthMm: 200, heightMm: 200, count: 5 }],

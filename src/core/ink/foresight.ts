@@ -86,7 +86,8 @@ export function foresee(ask: ForesightAsk): Foresight {
   // Steps of ΔE00 are taken where the overlap is foreseen; they hardly change within its band.
   const steps = Array.from({ length: n }, (_, code) => stepsAt([lab[code * 3], lab[code * 3 + 1], lab[code * 3 + 2]]));
   const off3 = [0, 0, 0];
-  const model = modelBand(ask.worstReading, ask.layers.length);
+  const blacks = ask.layers.reduce((mask, _, i) => (lab[(1 << i) * 3] < blackFrom ? mask | (1 << i) : mask), 0);
+  const models = [false, true].map((black) => modelBand(ask.worstReading, ask.layers.length, black));
   const left = Array.from({ length: n }, (_, code) => ask.left?.(code) ?? all);
   for (let s = 0; s < samples; s++) {
     const member = ask.members?.[s] ?? drawMember(ask, random);
@@ -107,6 +108,7 @@ export function foresee(ask: ForesightAsk): Foresight {
       // Bare paper and a single ink are as read; only what is foreseen carries the model's error.
       if (count > 1) {
         const [light, chroma, hue] = cloudPoint(random);
+        const model = models[code & blacks ? 1 : 0];
         off3[0] += light * model.light * left[code].light;
         off3[1] += chroma * model.colour * left[code].colour;
         off3[2] += hue * model.colour * left[code].colour;
@@ -134,8 +136,11 @@ export function foresee(ask: ForesightAsk): Foresight {
     band[code] = within(0.9);
     wide[code] = within(0.95);
   }
-  return { samples, overlaps: n, lab, usual, band, wide, clouds, note: sentences(say('ink.bandSamples', { n: samples }), model.note) };
+  return { samples, overlaps: n, lab, usual, band, wide, clouds, note: sentences(say('ink.bandSamples', { n: samples }), models[0].note) };
 }
+
+/** Lightness below which a single ink counts as a black: its overlaps are dark, and their hues hard to foresee. */
+const blackFrom = 40;
 
 const all = { light: 1, colour: 1 };
 

@@ -8,13 +8,14 @@ export interface ModelBand {
   readonly note: Saying;
 }
 
-/** Chosen so that nine overlaps in ten of measured sets lie within their band (OPTICS section 6). */
-const own: Record<ReadingKind, readonly [light: number, colour: number]> = {
-  spectrum: [0.9, 1.1],
-  xyz: [1.6, 1.9],
-  lab: [1.6, 1.9],
-  photo: [1.6, 1.9],
+/** Chosen so that nine overlaps in ten of measured sets lie within their band, each set left out in turn (OPTICS section 6). */
+const own: Record<ReadingKind, { readonly colours: Spread; readonly withBlack: Spread }> = {
+  spectrum: { colours: [0.5, 0.6], withBlack: [0.8, 1] },
+  xyz: { colours: [1, 1.2], withBlack: [1.5, 1.8] },
+  lab: { colours: [1, 1.2], withBlack: [1.5, 1.8] },
+  photo: { colours: [2.2, 2.6], withBlack: [2, 2.4] },
 };
+type Spread = readonly [light: number, colour: number];
 
 const from = {
   spectrum: 'ink.bandOfSpectra',
@@ -27,7 +28,7 @@ const from = {
  * How far the model itself may be off at an overlap, by the worst kind of reading used, beside what is sampled (readings, films,
  * gloss, trapping, spectra). Bare paper and a single ink are as read.
  */
-export function modelBand(kind: ReadingKind, layers: number): ModelBand {
-  const [light, colour] = layers > 1 ? own[kind] : [0, 0];
+export function modelBand(kind: ReadingKind, layers: number, black = false): ModelBand {
+  const [light, colour] = layers > 1 ? own[kind][black ? 'withBlack' : 'colours'] : [0, 0];
   return { light, colour, note: sentences(say(from[kind]), say('ink.bandFromTrials')) };
 }

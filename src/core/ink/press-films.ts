@@ -19,10 +19,10 @@ export function trappingKnown(films: FilmsLie, kind: ReadingKind): TrappingKnown
   const spectra = kind === 'spectrum';
   switch (films) {
     case 'dried-between':
-      return spectra ? { trapping: 0.95, sigma: 0.05 } : { trapping: 0.88, sigma: 0.08 };
+      return spectra ? { trapping: 0.95, sigma: 0.04 } : { trapping: 0.85, sigma: 0.12 };
     case 'wet-on-wet':
-      return spectra ? { trapping: 0.82, sigma: 0.08 } : { trapping: 0.76, sigma: 0.08 };
+      return spectra ? { trapping: 0.84, sigma: 0.06 } : { trapping: 0.76, sigma: 0.05 };
     case 'unknown':
-      return spectra ? { trapping: 0.88, sigma: 0.1 } : { trapping: 0.82, sigma: 0.1 };
+      return spectra ? { trapping: 0.9, sigma: 0.07 } : { trapping: 0.8, sigma: 0.06 };
   }
 }

@@ -1,15 +1,17 @@
 import { BANDS, labFromXyz, xyzAt, type Lab, type Spectrum } from '../../colour/index.ts';
 import { solveLinear } from '../../numeric/index.ts';
-import { stepsAt } from '../jitter.ts';
+import { spreadOf, stepsAt } from '../jitter.ts';
 import { filmOfBand } from '../film.ts';
 import { internal } from '../surface.ts';
 import type { Ink, Surface } from '../types.ts';
 
 /** Ways in which an ink's spectrum may differ though its colour does not: smooth, slow ones first. */
-export const modesPerInk = 6;
+const shapesPerInk = 6;
+/** The same, and three for what its reading may be off by: along lightness, chroma, hue. */
+export const modesPerInk = shapesPerInk + 3;
 
 /** Doubt of ln K behind a colour, and how fast it falls towards quicker waves. Chosen on measured overprints (OPTICS section 6). */
-const spread = 0.35;
+const spread = 0.22;
 const slowest = 4;
 
 /** Slow cosines with the standard deviation each has before anything is known: a smooth random curve (its Karhunen–Loève series, nearly). */
@@ -24,6 +26,8 @@ export interface InkModes {
   readonly shapes: readonly Float64Array[];
   /** 36 × 3: the change of ln K that brings a colour back, per ΔE00 step off along lightness, chroma, hue. */
   readonly back: Float64Array;
+  /** One standard deviation of the reading along each of the three, in steps of ΔE00. */
+  readonly readingSpread: number;
 }
 
 /** Lab of a film over a ground, and that in steps of ΔE00 around a colour. */
@@ -52,7 +56,7 @@ function inSteps(lab: Lab, from: Lab, into: Float64Array | number[], at = 0): vo
  * Curves of ln K that leave the colour of the film over its paper as it was read: a smooth random curve, given that the three
  * numbers of its colour don't move (conditioning of normal variables, to first order).
  */
-export function modesOf(ink: Ink, paper: Spectrum, surface: Surface): InkModes {
+export function modesOf(ink: Ink, paper: Spectrum, surface: Surface, readingSigma: number): InkModes {
   const ground = internal(paper, surface);
   const own = filmLab(ink.k, ink.s, ground, surface);
   // J: 3 × 36, steps of colour per ln K of each band.
@@ -86,7 +90,7 @@ export function modesOf(ink: Ink, paper: Spectrum, surface: Surface): InkModes {
   const shapes = waves.map((w, m) =>
     Float64Array.from(w, (v, i) => norm * v - (back[i * 3] * seen[m][0] + back[i * 3 + 1] * seen[m][1] + back[i * 3 + 2] * seen[m][2])),
   );
-  return { shapes: mainOf(shapes), back };
+  return { shapes: mainOf(shapes), back, readingSpread: spreadOf(readingSigma) };
 }
 
 /** The few directions that hold most of what nine waves may do together: Jacobi turns on their small Gram matrix. */
@@ -125,7 +129,7 @@ function mainOf(shapes: readonly Float64Array[]): Float64Array[] {
   }
   return Array.from({ length: n }, (_, at) => at)
     .sort((a, b) => A[b * n + b] - A[a * n + a] || a - b)
-    .slice(0, modesPerInk)
+    .slice(0, shapesPerInk)
     .map((col) => {
       const out = new Float64Array(BANDS);
       for (let m = 0; m < n; m++) for (let i = 0; i < BANDS; i++) out[i] += V[m * n + col] * shapes[m][i];
@@ -133,7 +137,7 @@ function mainOf(shapes: readonly Float64Array[]): Float64Array[] {
     });
 }
 
-/** The ink with its modes moved by so many standard deviations each, its colour brought back where it drifted. */
+/** The ink with its modes moved by so many standard deviations each, its colour brought to where its reading may truly be. */
 export function movedInk(ink: Ink, modes: InkModes, by: Float64Array, from: number, paper: Spectrum, surface: Surface): Ink {
   const lnK = new Float64Array(BANDS);
   let any = false;
@@ -144,7 +148,8 @@ export function movedInk(ink: Ink, modes: InkModes, by: Float64Array, from: numb
     const shape = modes.shapes[m];
     for (let i = 0; i < BANDS; i++) lnK[i] += z * shape[i];
   }
-  if (!any) return ink;
+  const wanted = [0, 1, 2].map((c) => modes.readingSpread * by[from + shapesPerInk + c]);
+  if (!any && wanted.every((v) => v === 0)) return ink;
   const ground = internal(paper, surface);
   const own = filmLab(ink.k, ink.s, ground, surface);
   const k = new Float64Array(BANDS);
@@ -156,6 +161,7 @@ export function movedInk(ink: Ink, modes: InkModes, by: Float64Array, from: numb
     }
     if (round === 2) break;
     inSteps(filmLab(k, ink.s, ground, surface), own, off);
+    for (let c = 0; c < 3; c++) off[c] -= wanted[c];
     for (let i = 0; i < BANDS; i++) lnK[i] -= modes.back[i * 3] * off[0] + modes.back[i * 3 + 1] * off[1] + modes.back[i * 3 + 2] * off[2];
   }
   return { ...ink, k };

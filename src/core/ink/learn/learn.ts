@@ -32,8 +32,10 @@ export interface LearnAsk {
 }
 
 export interface Priors {
-  /** Relative doubt of a layer's deposit. */
+  /** Relative doubt of a layer's deposit, once readings speak of it. */
   readonly depositSigma: number;
+  /** The same as long as they don't: the film is taken to be the one that was read; left out: as above. */
+  readonly unreadSigma?: number | undefined;
   /** Trapping expected, and its doubt. 1 ± 0.03 for dried films; 0.85 ± 0.1 wet on wet. */
   readonly trapping: number;
   readonly trappingSigma: number;
@@ -62,7 +64,7 @@ export interface Learned {
   /** The same before what was still off at readings is carried to their kin. */
   readonly bare: (stack: readonly number[]) => Lab;
   /** A state that may be so as well: drawn with standard normal numbers, one a parameter (films, gloss, trapping, spectra). */
-  readonly drawn: (normal: () => number) => PressState;
+  readonly drawn: (normal: (parameter: number) => number) => PressState;
   readonly model: PressModel;
 }
 
@@ -329,11 +331,12 @@ function report(
   });
   // Of two layers the later lies on the earlier.
   const isNoPair = (p: number): boolean => p >= n + 2 && p < n + 2 + n * n && Math.floor((p - n - 2) / n) >= (p - n - 2) % n;
-  const drawn = (normal: () => number): PressState => {
-    const y = Float64Array.from(found, (v, p) => (free.includes(p) || isNoPair(p) ? v : v + sigmaOfPrior[p] * normal()));
+  const unread = ask.priors?.unreadSigma ?? sigmaOfPrior[0];
+  const drawn = (normal: (p: number) => number): PressState => {
+    const y = Float64Array.from(found, (v, p) => (free.includes(p) || isNoPair(p) ? v : v + (p < n ? unread : sigmaOfPrior[p]) * normal(p)));
     // x = L⁻ᵀ z has the covariance (L Lᵀ)⁻¹.
     const m = free.length;
-    const z = Float64Array.from(free, normal);
+    const z = Float64Array.from(free, (p) => normal(p));
     for (let i = m - 1; i >= 0; i--) {
       for (let k = i + 1; k < m; k++) z[i] -= L[k * m + i] * z[k];
       z[i] /= L[i * m + i];

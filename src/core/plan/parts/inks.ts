@@ -129,7 +129,7 @@ export function findInks(job: InkReads, wetMicrons: number | null, through?: Sur
   };
   job.inks.forEach(settleMix);
   const darkest = ofInks.length > 0 ? Math.min(...ofInks.map((r) => Math.min(...r.subarray(2)))) : 1;
-  const shapes = shapesOf(job, spectra, surface, deposits);
+  const shapes = shapesOf(job, spectra, surface, deposits, inkSigmas);
   return { surface, inks, trust, deposits, papers, kind, inkSigmas, paperSigmas, darkest, trapping, ...shapes, problems };
 }
 
@@ -139,6 +139,7 @@ function shapesOf(
   spectra: ReadonlyMap<string, readonly (Spectrum | null)[]>,
   surface: Surface,
   deposits: ReadonlyMap<string, number>,
+  sigmas: ReadonlyMap<string, number>,
 ): Pick<FoundInks, 'moves' | 'movesOf' | 'inkUnder'> {
   const inkOfId = new Map(job.inks.map((ink) => [ink.id, ink]));
   const first = new Map<string, number>();
@@ -164,7 +165,7 @@ function shapesOf(
   const modes = new Map<string, InkModes>();
   const modesFor = (ink: JobInk, paper: Spectrum): InkModes => {
     let found = modes.get(ink.id);
-    if (!found) modes.set(ink.id, (found = modesOf(inkOf(ink, spectra.get(ink.id)!, surface, '', []).ink, paper, surface)));
+    if (!found) modes.set(ink.id, (found = modesOf(inkOf(ink, spectra.get(ink.id)!, surface, '', []).ink, paper, surface, sigmas.get(ink.id) ?? 0.5)));
     return found;
   };
   const inkUnder = (id: string, under: Surface, moved: Float64Array, depth = 0): Ink => {

@@ -13,7 +13,7 @@ import {
 } from '../../ink/index.ts';
 import type { Job, JobLayer } from '../../job/index.ts';
 import { ProblemError, type Problem } from '../../problem.ts';
-import { seeded } from '../../random.ts';
+import { seeded, type Random } from '../../random.ts';
 import type { Saying } from '../../../words/say.ts';
 import type { FoundInks } from './inks.ts';
 import { letDown } from './let-down.ts';
@@ -48,10 +48,11 @@ export interface LearnedPaper {
 /** What learning knows of a layer. */
 export type LearningLayer = Pick<JobLayer, 'id' | 'name' | 'ink' | 'strength' | 'base'>;
 
-/** Doubt of gloss, as reflectance; of how one film lies on a certain other one; of a film by hand (OPTICS section 6). */
+/** Doubt of gloss, as reflectance; of how one film lies on a certain other one; of a film by hand, and of one that is taken to be as it was read (OPTICS section 6). */
 const glossSigma = 0.003,
-  pairSigma = 0.05,
-  filmSigma = 0.12;
+  pairSigma = 0.07,
+  filmSigma = 0.12,
+  filmReadSigma = 0.05;
 /** What the model is off by at an overlap as far as learning is concerned, ΔE00. */
 const modelSigma = { spectrum: 1.2, xyz: 2.5, lab: 2.5, photo: 3 } as const;
 
@@ -102,6 +103,7 @@ export function learnOnPaper(
       darkest: found.darkest,
       priors: {
         depositSigma: filmSigma,
+        unreadSigma: filmReadSigma,
         trapping: found.trapping.trapping,
         trappingSigma: found.trapping.sigma,
         pairSigma,
@@ -127,12 +129,32 @@ export function learnOnPaper(
 
 function membersOf(learned: Learned, n: number, count: number, seed: number): Member[] {
   const random = seeded(seed);
-  return Array.from({ length: count }, (): Member => {
-    const state = learned.drawn(() => random.normal());
+  // Gloss and trapping move all overlaps at once: drawn evenly over their doubt, so that a band doesn't hang on chance.
+  const gloss = evenly(count, random),
+    trapping = evenly(count, random);
+  return Array.from({ length: count }, (_, s): Member => {
+    const state = learned.drawn((p) => (p === n ? gloss[s] : p === n + 1 ? trapping[s] : random.normal()));
     const { films, surface } = learned.model.films(state);
     const known: (Film | undefined)[] = [];
     const onFilm = (below: number, above: number): Film =>
       (known[below * n + above] ??= thinned(films[above], thicknessOn(state, below, above, n)));
     return { films: [...films], surface, onFilm };
   });
+}
+
+/** Standard normal numbers spread evenly over their distribution, in an order by chance. */
+function evenly(count: number, random: Random): number[] {
+  const all = Array.from({ length: count }, (_, i) => normalQuantile((i + 0.5) / count));
+  for (let i = count - 1; i > 0; i--) {
+    const k = random.below(i + 1);
+    [all[i], all[k]] = [all[k], all[i]];
+  }
+  return all;
+}
+
+/** Inverse of the standard normal distribution, within 5e-4 (Abramowitz and Stegun 26.2.23). */
+function normalQuantile(p: number): number {
+  const t = Math.sqrt(-2 * Math.log(Math.min(p, 1 - p)));
+  const z = t - (2.515517 + 0.802853 * t + 0.010328 * t * t) / (1 + 1.432788 * t + 0.189269 * t * t + 0.001308 * t * t * t);
+  return Math.round((p < 0.5 ? -z : z) * 1e9) / 1e9;
 }

@@ -158,7 +158,8 @@ export function foresightOn(
     worstReading: found.kind,
     paperSigma: found.paperSigmas.get(paper.id),
     seed: job.seed,
-    layers: layers.map((l) => ({ ink: l.pot, strength: 1, deposit: 1, readingSigma: l.sigma })),
+    // What a colour's reading is off by is in the members' inks.
+    layers: layers.map((l) => ({ ink: l.pot, strength: 1, deposit: 1, readingSigma: learned && l.moves ? 0 : l.sigma })),
     ...(learned
       ? {
           members: learned.members(samples, job.seed),

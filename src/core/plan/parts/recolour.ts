@@ -70,7 +70,7 @@ export function recolour(
     return known ? [{ layer, known, pot: potOfLayer(layer, found) }] : [];
   });
   const printed = planned.flatMap(({ layer, known, pot }): PrintedLayer[] =>
-    pot ? [{ id: layer.id, bit: known.bit, pot, film: filmOf(pot), sigma: found.inkSigmas.get(layer.ink ?? '') ?? 1 }] : [],
+    pot ? [{ id: layer.id, bit: known.bit, pot, film: filmOf(pot), sigma: found.inkSigmas.get(layer.ink ?? '') ?? 1, moves: false }] : [],
   );
   const learned =
     job.proofReadings.length === 0
