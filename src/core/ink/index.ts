@@ -34,6 +34,9 @@ export type { LearnAsk, Learned, Priors, ProofObservation } from './learn/learn.
 export { bits, alike, reach } from './learn/kriging.ts';
 export { thicknessOn } from './learn/model.ts';
 export type { LearnLayer, PressModel, PressState } from './learn/model.ts';
+export { readingsWorth } from './doubt/worth.ts';
+export type { ReadingsWorth, WorthAsk, WorthReading } from './doubt/worth.ts';
+export { stripColours, stripOf } from './doubt/strip.ts';
 export { modesOf, modesPerInk, movedInk } from './doubt/modes.ts';
 export type { InkModes } from './doubt/modes.ts';
 export { trappingKnown } from './press-films.ts';

@@ -333,7 +333,9 @@ function report(
   const isNoPair = (p: number): boolean => p >= n + 2 && p < n + 2 + n * n && Math.floor((p - n - 2) / n) >= (p - n - 2) % n;
   const unread = ask.priors?.unreadSigma ?? sigmaOfPrior[0];
   const drawn = (normal: (p: number) => number): PressState => {
-    const y = Float64Array.from(found, (v, p) => (free.includes(p) || isNoPair(p) ? v : v + (p < n ? unread : sigmaOfPrior[p]) * normal(p)));
+    const y = Float64Array.from(found, (v, p) =>
+      free.includes(p) || isNoPair(p) ? v : v + (p < n ? unread : sigmaOfPrior[p]) * normal(p),
+    );
     // x = L⁻ᵀ z has the covariance (L Lᵀ)⁻¹.
     const m = free.length;
     const z = Float64Array.from(free, (p) => normal(p));

@@ -165,7 +165,11 @@ function shapesOf(
   const modes = new Map<string, InkModes>();
   const modesFor = (ink: JobInk, paper: Spectrum): InkModes => {
     let found = modes.get(ink.id);
-    if (!found) modes.set(ink.id, (found = modesOf(inkOf(ink, spectra.get(ink.id)!, surface, '', []).ink, paper, surface, sigmas.get(ink.id) ?? 0.5)));
+    if (!found)
+      modes.set(
+        ink.id,
+        (found = modesOf(inkOf(ink, spectra.get(ink.id)!, surface, '', []).ink, paper, surface, sigmas.get(ink.id) ?? 0.5)),
+      );
     return found;
   };
   const inkUnder = (id: string, under: Surface, moved: Float64Array, depth = 0): Ink => {

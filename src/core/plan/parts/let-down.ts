@@ -46,6 +46,17 @@ export function layTheInks(layers: readonly Pick<JobLayer, 'id' | 'ink' | 'stren
   return layers.flatMap((layer) => {
     const pot = potOfLayer(layer, inks);
     const sigma = inks.inkSigmas.get(layer.ink ?? '') ?? 1;
-    return pot ? [{ id: layer.id, bit: bitOf.get(layer.id)!, pot, film: filmOf(pot), sigma, moves: (inks.movesOf.get(layer.ink ?? '') ?? []).length > 0 }] : [];
+    return pot
+      ? [
+          {
+            id: layer.id,
+            bit: bitOf.get(layer.id)!,
+            pot,
+            film: filmOf(pot),
+            sigma,
+            moves: (inks.movesOf.get(layer.ink ?? '') ?? []).length > 0,
+          },
+        ]
+      : [];
   });
 }

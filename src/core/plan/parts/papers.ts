@@ -9,6 +9,8 @@ import {
   stackReflectance,
   bits,
   reach,
+  readingsWorth,
+  stripOf,
   type Foresight,
   type Ink,
   type OverlapColours,
@@ -16,13 +18,13 @@ import {
 import type { Job, JobBundle, JobLayer, JobPaper } from '../../job/index.ts';
 import type { Problem } from '../../problem.ts';
 import { pick, type Memory } from '../memory.ts';
-import { groundCube, overlapIndex, paletteOf, type Codes, type RgbPicture } from '../../print/index.ts';
+import { deepestPoints, groundCube, overlapIndex, paletteOf, type Codes, type RgbPicture } from '../../print/index.ts';
 import { deltaE, say, sentences } from '../../../words/say.ts';
 import type { FoundInks } from './inks.ts';
 import { learnOnPaper, type LearnedPaper, type LearningLayer } from './learning.ts';
 import { layTheInks, type PrintedLayer } from './let-down.ts';
 import { groundsOf } from './proof.ts';
-import type { OverPicture, PlannedOverlap, PlannedPaper, Swatch } from '../types.ts';
+import type { OverPicture, PlannedOverlap, PlannedPaper, Swatch, WorthReadings } from '../types.ts';
 
 /** Seeded samples behind each band: enough for two figures, and fast enough for a slider. */
 const bandSamples = 80;
@@ -101,6 +103,7 @@ export function planPaper(
   areasMm2: Float64Array,
   ground: OverPicture['ground'] | null,
   learned: LearnedPaper | null,
+  deepest: ReturnType<typeof deepestPoints>,
 ): PlannedPaper | null {
   const spectrum = found.papers.get(paper.id);
   const coloured = coloursOn(paper, job, found, layers, learned);
@@ -122,6 +125,7 @@ export function planPaper(
       band: tenth(measured.get(row) ?? Math.hypot(foresight.band[row], ground && row > 0 ? pictureBand : 0)),
       areaMm2: areas[row],
       measured: measured.has(row),
+      possible: measured.has(row) ? [colourOf(colours, row).srgb] : stripOf(foresight, row).map((lab) => srgbFromXyz(xyzFromLab(lab)).hex),
     });
   }
   return {
@@ -133,6 +137,7 @@ export function planPaper(
     progressive: layers.map((_, i) => paletteOf(colours.rgb, bits, i + 1)),
     bandNote: sentences(foresight.note, ground && say('ink.bandOverPicture', { more: deltaE(pictureBand, 0) })),
     learning: learned?.learning ?? null,
+    worthReading: ground ? null : worthReading(foresight, areas, [...measured.keys()], found, layers, deepest),
     overPicture: ground && overPicture(ground, layers, found, areas),
   };
 }
@@ -175,6 +180,26 @@ function leftOf(row: number, read: readonly number[]): { readonly light: number;
   let most = 0;
   for (const other of read) if (bits(other) > 1) most = Math.max(most, bits(row & other) / bits(row | other));
   return { light: Math.sqrt(1 - most ** (2 * reach.lightness)), colour: Math.sqrt(1 - most ** (2 * reach.colour)) };
+}
+
+function worthReading(
+  foresight: Foresight,
+  areas: Float64Array,
+  read: readonly number[],
+  found: FoundInks,
+  layers: readonly PrintedLayer[],
+  deepest: ReturnType<typeof deepestPoints>,
+): WorthReadings | null {
+  const { meanBand, picks } = readingsWorth({ foresight, areas, read, kind: found.kind });
+  if (picks.length === 0) return null;
+  return {
+    meanBand: tenth(meanBand),
+    picks: picks.flatMap((pick) => {
+      const code = codeOf(pick.row, layers);
+      const atMm = deepest.get(code);
+      return atMm ? [{ code, layers: layersOf(pick.row, layers), atMm, meanBand: tenth(pick.meanBand) }] : [];
+    }),
+  };
 }
 
 const tenth = (value: number): number => Math.round(value * 10) / 10;
@@ -237,11 +262,12 @@ export function planPapers(
   const read: LearnReads['job'] = pick(job, 'proofReadings');
   const known = layers.map((l) => pick(l, 'id', 'name', 'ink', 'strength', 'base'));
   const pots = layers.map((l) => pick(l, 'id', 'ink', 'strength', 'base'));
+  const deepest = memory.part('deepest', { codes }, pointsOf);
   return job.papers.flatMap((paper): PlannedPaper[] => {
     const learned = memory.part(`learning ${paper.id}`, { paperId: paper.id, job: read, inks, layers: known }, learnFrom, 8);
     found(learned?.problems ?? []);
     const ground = grounds.get(paper.id) ?? null;
-    const reads = { paper, job: pick(job, 'proofReadings', 'seed'), inks, layers: pots, areas, ground, learned };
+    const reads = { paper, job: pick(job, 'proofReadings', 'seed'), inks, layers: pots, areas, ground, learned, deepest };
     const planned = memory.part(`paper ${paper.id}`, reads, paperFrom, 8);
     return planned ? [planned] : [];
   });
@@ -265,7 +291,10 @@ interface PaperReads {
   readonly areas: Float64Array;
   readonly ground: OverPicture['ground'] | null;
   readonly learned: LearnedPaper | null;
+  readonly deepest: ReturnType<typeof deepestPoints>;
 }
 
-const paperFrom = ({ paper, job, inks, layers, areas, ground, learned }: PaperReads): PlannedPaper | null =>
-  planPaper(paper, job, inks, layTheInks(layers, inks), areas, ground, learned);
+const pointsOf = ({ codes }: { readonly codes: Codes }): ReturnType<typeof deepestPoints> => deepestPoints(codes);
+
+const paperFrom = ({ paper, job, inks, layers, areas, ground, learned, deepest }: PaperReads): PlannedPaper | null =>
+  planPaper(paper, job, inks, layTheInks(layers, inks), areas, ground, learned, deepest);

@@ -100,6 +100,7 @@ export function recolour(
       areaMm2,
       measured: measured.has(row),
       band: before.overlaps.find((o) => o.code === code)?.band ?? widest,
+      possible: before.overlaps.find((o) => o.code === code)?.possible ?? [],
     };
   }).filter((o, row) => row === 0 || o.areaMm2 > 0);
   const over = before.overPicture && overPicture(before.overPicture.ground, printed, found, areas, quickNodes);
