@@ -63,7 +63,7 @@ export function jobOf(patches: Patches, trial: Trial = {}): Job {
     const patch = patchOf(patches, name);
     if (trial.known === 'spectrum') return { kind: 'spectrum', values: [...patch.reflectance!] };
     if (trial.known !== 'photo' || name === 'W') return { kind: 'lab', lab: [...patch.lab] };
-    return { kind: 'photo', lab: photographed(patch.lab, [off(), off(), off()]), sigma: photoSigma };
+    return { kind: 'photo', lab: [...photographed(patch.lab, [off(), off(), off()])], sigma: photoSigma };
   };
   const twoGrounds = (l: string): boolean => trial.known === 'two-grounds' && l !== 'K';
   const cells = Array.from({ length: 1 << inks.length }, (_, code) => code);

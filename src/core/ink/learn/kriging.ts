@@ -15,9 +15,9 @@ export interface Rest {
 
 /**
  * How alike the model's errors are at two overlaps: by the layers they share (Jaccard's index) and how near their colours are.
- * Errors of lightness reach far, errors of hue and chroma hardly beyond the overlap. Chosen on measured overprints (OPTICS section 6).
+ * Chosen on measured overprints (OPTICS section 6).
  */
-export const reach = { lightness: 2, colour: 3, near: 60 };
+export const reach = { lightness: 3, colour: 3, near: 60 };
 
 export function alike(maskA: number, labA: Lab, maskB: number, labB: Lab, power: number): number {
   const union = bits(maskA | maskB);
@@ -33,7 +33,7 @@ export function bits(mask: number): number {
 }
 
 /** Share of the model's error that belongs to one overlap alone. */
-const nugget = 0.25;
+const nugget = 0.6;
 
 /** Kriging: the rests at overlaps that were read, carried to all others by how alike their errors are. */
 export function carryRests(
