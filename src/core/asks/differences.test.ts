@@ -58,7 +58,8 @@ describe('overlaps of two prints', () => {
     inGamut: true,
     band: 1,
     areaMm2,
-    measured: false, possible: [],
+    measured: false,
+    possible: [],
   });
 
   test('the same runs in another order are the same overlap; what is seen most comes first', () => {

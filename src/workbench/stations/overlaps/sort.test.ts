@@ -10,7 +10,8 @@ const overlap = (code: number, layers: string[], areaMm2: number, lab: [number, 
   srgb: '#000000',
   inGamut: true,
   band: 1,
-  measured: false, possible: [],
+  measured: false,
+  possible: [],
 });
 const all = [
   overlap(3, ['a', 'b'], 10, [40, 20, 20]),
