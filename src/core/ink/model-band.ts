@@ -13,7 +13,7 @@ const own: Record<ReadingKind, { readonly colours: Spread; readonly withBlack: S
   spectrum: { colours: [0.5, 0.6], withBlack: [0.8, 1] },
   xyz: { colours: [1, 1.2], withBlack: [1.5, 1.8] },
   lab: { colours: [1, 1.2], withBlack: [1.5, 1.8] },
-  photo: { colours: [2.2, 2.6], withBlack: [2, 2.4] },
+  photo: { colours: [3, 3.6], withBlack: [2.4, 2.9] },
 };
 type Spread = readonly [light: number, colour: number];
 

@@ -33,7 +33,7 @@ export function bits(mask: number): number {
 }
 
 /** Share of the model's error that belongs to one overlap alone. */
-const nugget = 0.6;
+const nugget = 1.2;
 
 /** Kriging: the rests at overlaps that were read, carried to all others by how alike their errors are. */
 export function carryRests(
