@@ -80,7 +80,7 @@ describe('learning from readings', () => {
       const { before, named, byChance, worse } = namedAgainstChance(n, true, 2);
       console.log(`${n} named: ${tell(before)} before, ${tell(named)} after; by chance ${tell(byChance)}`);
       // TR002, newsprint: black under magenta and yellow is off by 6.5, under all three by 0.9, and nothing that was read tells so.
-    expect(worse.length).toBeLessThanOrEqual(1);
+      expect(worse.length).toBeLessThanOrEqual(1);
       expect(named.mean).toBeLessThan(before.mean);
       expect(named.mean).toBeLessThan(byChance.mean);
       expect(named.band).toBeLessThan(byChance.band);

@@ -1,5 +1,5 @@
 import { deltaE, length, lengths, name as asName } from '../../words/index.ts';
-import { column, drawStack, drawSwatch, fact, steps } from './parts.ts';
+import { caution, cautionOf, column, drawStack, drawSwatch, fact, steps } from './parts.ts';
 import { startPage, type, type Frame, type Pages, type PlannedPaper, type Setting } from './setting.ts';
 
 /** Side of a square to read: an instrument's opening, and room for a hand. */
@@ -29,11 +29,12 @@ function draw(setting: Setting, paper: PlannedPaper): void {
   const { page, top } = frame;
   const words = column(frame, 0, 4),
     side = column(frame, 4, 2);
-  const below = steps(page, words.x, top + 4, words.width, [
+  const listed = steps(page, words.x, top + 4, words.width, [
     setting.say('recordPages.worthSteps1'),
     setting.say('recordPages.worthSteps2'),
     setting.say('recordPages.worthSteps3'),
   ]);
+  const below = caution(page, words.x, listed + 2, words.width, cautionOf(setting, 'blades'));
   let at = fact(page, side.x, top, side.width, setting.say('recordPages.worthNow'), `± ${setting.show(deltaE(worth.meanBand))}`);
   worth.picks.forEach((pick, i) => {
     const label = setting.say('recordPages.worthThen', { n: i + 1 });

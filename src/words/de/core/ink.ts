@@ -61,7 +61,7 @@ export const ink: Same<typeof en.ink> = {
   bandOfColours: 'Einige Messungen sind Farbtöne ohne Spektrum.',
   bandOfPhotographs: 'Einige Messungen stammen aus Fotos.',
   bandFromTrials:
-    'Neun von zehn Drucken fallen in dieses Band, nach Versuchen an veröffentlichten Überdrucken; dazu schwanken die Bogen von Zug zu Zug.',
+    'Neun von zehn Drucken fallen in dieses Band, nach Versuchen an veröffentlichten Überdrucken, nicht nach einer Messung dieses Studios; dazu schwanken die Bogen von Zug zu Zug.',
   bandOverPicture: ({ more }) => `Über dem früheren Druck ist der Grund selbst nur aus einem Bild bekannt: ΔE00 ${more} mehr.`,
   almostSurely: 'so gut wie sicher',
   likely: 'wahrscheinlich',

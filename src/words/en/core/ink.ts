@@ -61,7 +61,8 @@ export const ink = {
   bandOfSpectra: 'All readings are spectra from an instrument.',
   bandOfColours: 'Some readings are colours without a spectrum.',
   bandOfPhotographs: 'Some readings come from photographs.',
-  bandFromTrials: 'Nine prints in ten fall within the band, by trials on published overprints; sheets vary besides from pull to pull.',
+  bandFromTrials:
+    'Nine prints in ten fall within the band, by trials on published overprints, not a measurement of this studio; sheets vary besides from pull to pull.',
   bandOverPicture: ({ more }: { more: DeltaText }) =>
     `Over the earlier print the ground itself is known only from a picture: ΔE00 ${more} more.`,
   almostSurely: 'almost surely',
