@@ -117,7 +117,11 @@ export function learnOnPaper(
       learning: readings.length === 0 ? null : { words, before, after, observations: learned.observations, deposits, trapping },
       foresee: (ids) => learned.foresee(stackOf(ids)),
       byModel: (ids) => learned.bare(stackOf(ids)),
-      members: (count, seed) => membersOf(learned, printing.length, count, seed),
+      members: (count, seed) => {
+        const make = (): Member[] => membersOf(learned, printing.length, count, seed);
+        if (readings.length > 0) return make();
+        return sharedMembers(found, JSON.stringify([count, seed, printing.map((l) => [l.ink, l.strength, l.base])]), make);
+      },
       read: observations.map((o) => o.stack.reduce((mask, i) => mask | (1 << i), 0)),
       problems,
     };
@@ -125,6 +129,17 @@ export function learnOnPaper(
     if (!(error instanceof ProblemError)) throw error;
     return null;
   }
+}
+
+/** Before anything is read, all papers of a job share the films that may be. */
+const shared = new WeakMap<FoundInks, { readonly key: string; readonly members: Member[] }>();
+
+function sharedMembers(found: FoundInks, key: string, make: () => Member[]): Member[] {
+  const known = shared.get(found);
+  if (known?.key === key) return known.members;
+  const members = make();
+  shared.set(found, { key, members });
+  return members;
 }
 
 function membersOf(learned: Learned, n: number, count: number, seed: number): Member[] {
