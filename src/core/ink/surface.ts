@@ -29,7 +29,8 @@ export function defaultSurface(readings: readonly Spectrum[], fromSpectra: boole
   let darkest = Infinity;
   for (const r of readings) for (let i = 2; i < BANDS; i++) darkest = Math.min(darkest, r[i]);
   const share = fromSpectra ? glossShare.spectra : glossShare.colours;
-  const told = Math.max(0, share * darkest, darkest - lightWithin);
+  const seen = Math.min(darkest, paleFrom);
+  const told = Math.max(0, share * seen, seen - lightWithin);
   if (darkest <= paleFrom) return { ks: told, k1, k2 };
   // No gloss alone is so light; what the reading tells fades out until nothing is known.
   const fade = Math.min(1, (darkest - paleFrom) / (tooPaleToTell - paleFrom));
