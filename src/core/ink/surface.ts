@@ -34,7 +34,7 @@ export function defaultSurface(readings: readonly Spectrum[], fromSpectra: boole
   if (darkest <= paleFrom) return { ks: told, k1, k2 };
   // No gloss alone is so light; what the reading tells fades out until nothing is known.
   const fade = Math.min(1, (darkest - paleFrom) / (tooPaleToTell - paleFrom));
-  return { ks: told + (glossUnknown - told) * fade, k1, k2 };
+  return { ks: told * (1 - fade) + glossUnknown * fade, k1, k2 };
 }
 
 /** Measured reflectance → what the light inside the film sees (OPTICS section 2). */
