@@ -179,6 +179,8 @@ export const where = {
   potLogs: 'the pot logs',
   chance: 'the number that chance starts from',
   jobNote: 'the note on the job',
+  pressFilms: 'how films are laid',
+  howFilmsLie: 'how one film is laid on another',
   knifePace: 'the pace of the knife',
   paceAlong: 'the pace of the knife along a line',
   paceCorner: 'the time the knife takes for a corner',
