@@ -25,7 +25,8 @@ import type { Problem } from '../problem.ts';
 
 export type * from './types.ts';
 export type { PlannedPress } from './parts/press.ts';
-export { materialsOf } from './parts/stencils.ts';
+export { materialsOf, mustHold } from './parts/stencils.ts';
+export { takeOffer } from './parts/offers.ts';
 export { countLogName, type PlannedEdition } from './parts/edition.ts';
 export type { PlannedRegister, TestedRegister } from './parts/register.ts';
 export type { PlannedGap } from './parts/gaps.ts';
@@ -130,6 +131,7 @@ function makePlan(bundle: PlanInput, memory: Memory): Plan {
     })),
     colours,
     memory,
+    materials,
   );
   for (const made of stencils.values()) problems.push(...made.problems);
 

@@ -1,12 +1,12 @@
-import { strip } from '../form/index.ts';
+import { rasterize, regionBox, strip } from '../form/index.ts';
 import type { Grid, Region } from '../form/index.ts';
-import { pixelMm } from './certificate.ts';
+import { frameOf, pixelMm } from './certificate.ts';
 import { halved, linePixels } from './halved.ts';
-import type { Labels } from './label.ts';
-import type { Survey } from './survey.ts';
+import { smoothed } from './lines.ts';
 import type { CostRaster, NoBridge, PointMm } from './types.ts';
 import { joinAll, mostStep, oneMore } from './ways.ts';
 import type { Ground, Way } from './ways.ts';
+import type { Widths } from './widths.ts';
 
 /** A strip of paper to add: a bridge where it crosses an opening, a strengthening where it only widens paper. */
 export interface Strip {
@@ -32,6 +32,8 @@ export interface BridgeGround extends Ground {
   readonly mask: Uint8Array;
   /** Part of paper (as labelled) of each terminal. */
   readonly partOf: Int32Array;
+  /** The part that everything is to hang on. */
+  readonly frame: number;
 }
 
 /**
@@ -41,8 +43,7 @@ export interface BridgeGround extends Ground {
 export function bridgeGround(
   mask: Uint8Array,
   grid: Grid,
-  partsFound: Labels,
-  survey: Survey,
+  paper: Widths,
   widthMm: number,
   cost: CostRaster | undefined,
   forbidden: readonly NoBridge[],
@@ -50,27 +51,54 @@ export function bridgeGround(
 ): BridgeGround {
   const { width, height } = grid;
   const n = width * height;
-  const cores = survey.cores();
-  const terminal = cores.labels.slice();
-  let terminals = cores.count;
-  const extra = new Int32Array(partsFound.count + 1);
-  for (const p of cores.firsts) extra[partsFound.labels[p]] = -1;
-  for (let part = 1; part <= partsFound.count; part++) extra[part] = extra[part] < 0 ? 0 : ++terminals;
-  if (terminals > cores.count) {
-    for (let p = 0; p < n; p++) {
-      const t = extra[partsFound.labels[p]];
-      if (t) terminal[p] = t;
+  const terminal = new Int32Array(n);
+  const parts: number[] = [0];
+  paper.cores.forEach((core, i) => {
+    parts.push(paper.partOfCore[i]);
+    mark(terminal, core, grid, i + 1);
+  });
+  const whole = new Set(paper.partOfCore);
+  paper.parts.forEach((part, i) => {
+    if (whole.has(i)) return;
+    parts.push(i);
+    mark(terminal, part, grid, parts.length - 1);
+  });
+  const step = new Uint16Array(n);
+  for (let p = 0; p < n; p++) step[p] = mask[p] ? paperStep : acrossOpenings ? openStep : 0;
+  if (cost && acrossOpenings) addVisibleCost(step, mask, grid, cost, widthMm);
+  for (const f of forbidden) forbid(step, mask, grid, f, widthMm);
+  return { width, height, terminal, terminals: parts.length - 1, step, grid, mask, partOf: Int32Array.from(parts), frame: frameOf(paper) };
+}
+
+/** Marks a part's pixels; at least one, however small it is. */
+function mark(labels: Int32Array, part: Region, grid: Grid, label: number): void {
+  const box = regionBox(part);
+  const at = (mm: number, origin: number, most: number): number => Math.max(0, Math.min(most, Math.floor((mm - origin) / grid.mmPerPx)));
+  const x0 = at(box.minX, grid.originXMm, grid.width - 1),
+    x1 = at(box.maxX, grid.originXMm, grid.width - 1),
+    y0 = at(box.minY, grid.originYMm, grid.height - 1),
+    y1 = at(box.maxY, grid.originYMm, grid.height - 1);
+  const w = x1 - x0 + 1,
+    h = y1 - y0 + 1;
+  const own = rasterize(part, {
+    originXMm: grid.originXMm + x0 * grid.mmPerPx,
+    originYMm: grid.originYMm + y0 * grid.mmPerPx,
+    mmPerPx: grid.mmPerPx,
+    width: w,
+    height: h,
+  });
+  let marked = false;
+  for (let y = 0; y < h; y++) {
+    for (let x = 0; x < w; x++) {
+      if (!own[y * w + x]) continue;
+      labels[(y0 + y) * grid.width + x0 + x] = label;
+      marked = true;
     }
   }
-  const partOf = new Int32Array(terminals + 1);
-  if (terminals > 1) for (let p = 0; p < n; p++) if (terminal[p]) partOf[terminal[p]] = partsFound.labels[p];
-  const step = new Uint16Array(n);
-  if (terminals > 1) {
-    for (let p = 0; p < n; p++) step[p] = mask[p] ? paperStep : acrossOpenings ? openStep : 0;
-    if (cost && acrossOpenings) addVisibleCost(step, mask, grid, cost, widthMm);
-    for (const f of forbidden) forbid(step, mask, grid, f, widthMm);
-  }
-  return { width, height, terminal, terminals, step, grid, mask, partOf };
+  if (marked) return;
+  const ring = part.rings[0];
+  const p = at(ring[1], grid.originYMm, grid.height - 1) * grid.width + at(ring[0], grid.originXMm, grid.width - 1);
+  labels[p] = label;
 }
 
 function addVisibleCost(step: Uint16Array, mask: Uint8Array, grid: Grid, cost: CostRaster, widthMm: number): void {
@@ -136,7 +164,7 @@ export function findStrips(ground: BridgeGround, widthMm: number, uniform: boole
   const searched = rough?.ground ?? ground;
   const fullPixel = (p: number): number => rough?.fullPixel(p) ?? p;
   const ways = joinAll(searched).map((way) => rough?.fullWay(way) ?? way);
-  const frame = ground.partOf[ground.terminal[0]];
+  const { frame } = ground;
   const feet = new Map<number, number[]>();
   const note = (way: Way): void => {
     if (ground.partOf[way.from] === ground.partOf[way.to]) return;
@@ -203,9 +231,10 @@ function stripOf(way: Way, ground: BridgeGround, widthMm: number, uniform: boole
   const path = direct ? line : way.path;
   const points = direct
     ? [...pixelMm(a, grid), ...pixelMm(b, grid)]
-    : thinOut(
+    : smoothed(
         path.flatMap((p) => pixelMm(p, grid)),
-        1.5 * grid.mmPerPx,
+        widthMm,
+        grid.mmPerPx,
       );
   const first = path.findIndex((p) => !mask[p]);
   let last = -1;
@@ -272,38 +301,4 @@ function flared(points: readonly number[], from: PointMm, to: PointMm, widthMm: 
   for (const [t, h] of stations) ring.push(ax + ux * t + uy * h, ay + uy * t - ux * h);
   for (const [t, h] of [...stations].reverse()) ring.push(ax + ux * t - uy * h, ay + uy * t + ux * h);
   return { rings: [Float64Array.from(ring)] };
-}
-
-/** Ramer 1972, Douglas and Peucker 1973. */
-export function thinOut(points: readonly number[], tolerance: number): number[] {
-  const n = points.length / 2;
-  if (n < 3) return [...points];
-  const keep = new Uint8Array(n);
-  keep[0] = keep[n - 1] = 1;
-  const stack: [number, number][] = [[0, n - 1]];
-  for (let range = stack.pop(); range; range = stack.pop()) {
-    const [i, j] = range;
-    const ax = points[2 * i],
-      ay = points[2 * i + 1],
-      dx = points[2 * j] - ax,
-      dy = points[2 * j + 1] - ay;
-    const length2 = dx * dx + dy * dy;
-    let worst = tolerance,
-      at = -1;
-    for (let k = i + 1; k < j; k++) {
-      const t = length2 > 0 ? Math.max(0, Math.min(1, ((points[2 * k] - ax) * dx + (points[2 * k + 1] - ay) * dy) / length2)) : 0;
-      const d = Math.hypot(points[2 * k] - ax - t * dx, points[2 * k + 1] - ay - t * dy);
-      if (d > worst) {
-        worst = d;
-        at = k;
-      }
-    }
-    if (at > 0) {
-      keep[at] = 1;
-      stack.push([i, at], [at, j]);
-    }
-  }
-  const out: number[] = [];
-  for (let i = 0; i < n; i++) if (keep[i]) out.push(points[2 * i], points[2 * i + 1]);
-  return out;
 }

@@ -2,7 +2,7 @@ import { deltaE00, type Lab } from '../../colour/index.ts';
 import { common, rectangle, regionBox, takeAway, type Box, type Region } from '../../form/index.ts';
 import type { Job, JobLayer } from '../../job/index.ts';
 import { layerCodes, proofGrid, type Codes } from '../../print/index.ts';
-import { ProblemError, type Problem } from '../../problem.ts';
+import { fail, ProblemError, type Problem } from '../../problem.ts';
 import {
   defaultMaterials,
   knifeRates,
@@ -11,10 +11,12 @@ import {
   type KnifeRates,
   type Material,
   type Stencil,
+  type StencilRequest,
 } from '../../stencil/index.ts';
 import { islandNotes, isMended, mendsOf, withCosts } from './costs.ts';
 import type { Memory } from '../memory.ts';
-import { asWritten } from '../../../words/say.ts';
+import { offersFor, pricedOffers } from './offers.ts';
+import { asWritten, say } from '../../../words/say.ts';
 
 export interface MadeStencil {
   readonly stencil: Stencil | null;
@@ -64,27 +66,49 @@ export function stencilOf(
   material: Material,
   cost: CostRaster | undefined,
 ): MadeStencil {
-  const margin = Math.max(job.stencilMarginMm, 5);
-  const image = imageBox(job);
   try {
-    const stencil = makeStencil({
-      shape: cut,
-      side: layer.side,
-      aperture: image,
-      sheet: { minX: image.minX - margin, minY: image.minY - margin, maxX: image.maxX + margin, maxY: image.maxY + margin },
-      material,
-      islands: islandsOf(layer),
-      pins: layer.pinnedBridges,
-      forbidden: layer.noBridge,
-      cost,
-      place: placeOf(layer),
-      rates: ratesOf(job),
-    });
+    const stencil = makeStencil(requestOf(job, layer, cut, material, cost));
     return { stencil, problems: stencil.problems };
   } catch (error) {
     if (!(error instanceof ProblemError)) throw error;
     return { stencil: null, problems: error.problems };
   }
+}
+
+/** What is asked of the stencil room for a layer. */
+function requestOf(
+  job: Pick<Job, 'image' | 'stencilMarginMm' | 'knife'>,
+  layer: JobLayer,
+  cut: Region,
+  material: Material,
+  cost: CostRaster | undefined,
+): StencilRequest {
+  const margin = Math.max(job.stencilMarginMm, 5);
+  const image = imageBox(job);
+  return {
+    shape: cut,
+    side: layer.side,
+    aperture: image,
+    sheet: { minX: image.minX - margin, minY: image.minY - margin, maxX: image.maxX + margin, maxY: image.maxY + margin },
+    material,
+    islands: islandsOf(layer),
+    pins: layer.pinnedBridges,
+    forbidden: layer.noBridge,
+    closings: layer.closings?.map((c) => c.atMm),
+    cost,
+    place: placeOf(layer),
+    rates: ratesOf(job),
+  };
+}
+
+/** Does it fail in a way that closing, size or material may mend? */
+const needsWayOut = (stencil: Stencil): boolean =>
+  !stencil.certificate.holds || (stencil.prints.rings.length === 0 && stencil.problems.some((p) => p.code === 'stencil-closed'));
+
+/** The one rule of what may be cut: a stencil that was not proven is not written, by whatever way it is asked for. */
+export function mustHold(layer: { readonly id: string; readonly stencil: Stencil }): void {
+  if (!layer.stencil.certificate.holds)
+    fail('stencil-does-not-hold', placeOf(layer), say('stencil.notCutAsItIs'), say('stencil.takeAnOffer'));
 }
 
 /** Colours of all overlaps by code, on one paper: Lab triples, and which bits print. */
@@ -143,6 +167,7 @@ export function makeStencils(
   tasks: readonly StencilTask[],
   colours: readonly CodeColours[],
   memory: Memory,
+  materials: readonly Material[] = defaultMaterials,
 ): Map<string, MadeStencil> {
   const geometry = { image: job.image, stencilMarginMm: job.stencilMarginMm, knife: job.knife };
   const made = new Map<string, MadeStencil>();
@@ -152,12 +177,20 @@ export function makeStencils(
     layer.islands,
     layer.pinnedBridges,
     layer.noBridge,
+    layer.closings,
     cut,
     material,
   ];
   let ideal: Codes | undefined;
   for (const task of tasks) {
     const { layer, bit, cut, material } = task;
+    const offered = ({ stencil: made, problems }: MadeStencil): MadeStencil => {
+      if (!made || !needsWayOut(made)) return { stencil: made, problems };
+      return memory.part(`offers ${layer.id}`, [...reads(task), materials, made], () => ({
+        stencil: { ...made, offers: offersFor(requestOf(geometry, layer, cut, material, undefined), materials, made) },
+        problems,
+      }));
+    };
     const plain = memory.part(`stencil ${layer.id}`, reads(task), () => stencilOf(geometry, layer, cut, material, undefined));
     const { stencil } = plain;
     if (
@@ -166,7 +199,7 @@ export function makeStencils(
       colours.length === 0 ||
       (stencil.bridges.length + stencil.islands.length === 0 && !isMended(stencil))
     ) {
-      made.set(layer.id, plain);
+      made.set(layer.id, offered(plain));
       continue;
     }
     ideal ??= memory.part('ideal codes', [geometry, tasks.flatMap((t) => [t.layer.id, t.bit, t.layer.side, t.cut])], () =>
@@ -195,6 +228,13 @@ export function makeStencils(
         return { stencil: priced, problems: [...chosen.problems, ...(priced ? islandNotes(priced, placeOf(layer)) : [])] };
       }),
     );
+    const costed = made.get(layer.id) as MadeStencil;
+    if (!costed.stencil || !needsWayOut(costed.stencil)) continue;
+    const { stencil: shown, problems } = offered(costed);
+    made.set(layer.id, {
+      stencil: shown && { ...shown, offers: pricedOffers(shown.offers ?? [], codes, table) },
+      problems,
+    });
   }
   return made;
 }
