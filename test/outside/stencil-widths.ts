@@ -118,7 +118,10 @@ function narrow(mask: Vision.Mat, what: NarrowPlace['what'], leastMm: number): N
     cv.dilate(own, grown, brush);
     const touch = new cv.Mat(h, w, cv.CV_8UC1, new cv.Scalar(0));
     for (let i = 0; i < w * h; i++) if (grown.data[i] && mask.data[at(i)] && !own.data[i] && far[at(i)] <= radius + 1) touch.data[i] = 255;
-    const arcs = labelled(touch);
+    // Arcs nearer than a quarter of a millimetre to one another are one.
+    const joint = new cv.Mat();
+    cv.dilate(touch, joint, brush);
+    const arcs = labelled(joint);
     const contacts: number[] = [];
     for (let a = 1; a < arcs.count; a++) if (arcs.stats(a, cv.CC_STAT_AREA) >= 3) contacts.push(a);
     const spot = (p: number): [number, number] => [p % cols, Math.floor(p / cols)];
@@ -128,7 +131,7 @@ function narrow(mask: Vision.Mat, what: NarrowPlace['what'], leastMm: number): N
       // Going down from the least width: where do the arcs join, and does anything stand apart that is broader than its way there?
       const joined = (level: number): { parts: ReturnType<typeof labelled>; owns: Set<number>; lone: Map<number, number> } => {
         const layer = new cv.Mat(h, w, cv.CV_8UC1, new cv.Scalar(0));
-        for (let i = 0; i < w * h; i++) if ((own.data[i] && d[at(i)] >= level) || touch.data[i]) layer.data[i] = 255;
+        for (let i = 0; i < w * h; i++) if ((own.data[i] && d[at(i)] >= level) || (touch.data[i] && !own.data[i]) || (joint.data[i] && mask.data[at(i)] && !own.data[i] && far[at(i)] <= radius + 1)) layer.data[i] = 255;
         const parts = labelled(layer);
         layer.delete();
         const owns = new Set<number>();
@@ -162,7 +165,7 @@ function narrow(mask: Vision.Mat, what: NarrowPlace['what'], leastMm: number): N
       else if (arcsLeft > 1) found.push({ what, kind: 'neck', widthMm: levelMm, atMm: spot(widestAt) });
     }
     arcs.free();
-    for (const m of [own, grown, brush, touch]) m.delete();
+    for (const m of [own, grown, brush, touch, joint]) m.delete();
   }
   // After erosion paper is one.
   if (what === 'paper') {

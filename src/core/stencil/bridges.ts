@@ -26,6 +26,8 @@ const openStep = 4,
   paperStep = 1;
 /** Islands whose box has a longer diagonal than this hang on two bridges, than three times this on three. */
 const longIslandMm = 50;
+/** What one bridge of 1.5 mm bears: area times reach, mm³ (common practice: a palm-sized piece on a bridge of a few millimetres hangs down). */
+const momentPerBridge = 12_000;
 
 export interface BridgeGround extends Ground {
   readonly grid: Grid;
@@ -165,7 +167,8 @@ export function findStrips(ground: BridgeGround, widthMm: number, uniform: boole
   const fullPixel = (p: number): number => rough?.fullPixel(p) ?? p;
   const ways = joinAll(searched).map((way) => rough?.fullWay(way) ?? way);
   const { frame } = ground;
-  const feet = new Map<number, number[]>();
+  const feet = new Map<number, number[]>(),
+    longest = new Map<number, number>();
   const note = (way: Way): void => {
     if (ground.partOf[way.from] === ground.partOf[way.to]) return;
     for (const [t, p] of [
@@ -173,19 +176,32 @@ export function findStrips(ground: BridgeGround, widthMm: number, uniform: boole
       [way.to, way.path[way.path.length - 1]],
     ]) {
       const part = ground.partOf[t];
-      if (part !== frame) feet.set(part, [...(feet.get(part) ?? []), p]);
+      if (part === frame) continue;
+      feet.set(part, [...(feet.get(part) ?? []), p]);
+      longest.set(part, Math.max(longest.get(part) ?? 0, way.path.length * ground.grid.mmPerPx));
     }
   };
   ways.forEach(note);
   const all = [...ways];
-  const boxes = partBoxes(ground);
+  const boxes = partBoxes(ground),
+    areas = partAreas(ground);
   for (const part of [...feet.keys()].sort((a, b) => a - b)) {
     const [x0, y0, x1, y1] = boxes.subarray(4 * part, 4 * part + 4);
     const diagonal = Math.hypot(x1 - x0, y1 - y0);
-    const wanted = diagonal * ground.grid.mmPerPx > 3 * longIslandMm ? 3 : diagonal * ground.grid.mmPerPx > longIslandMm ? 2 : 1;
-    while ((feet.get(part) ?? []).length < wanted) {
+    const longMm = diagonal * ground.grid.mmPerPx;
+    // What swings is weight times reach: half the island's length and the way to what holds it.
+    const moment = areas[part] * ground.grid.mmPerPx ** 2 * (longMm / 2 + (longest.get(part) ?? 0));
+    const holds = momentPerBridge * (widthMm / 1.5) ** 2;
+    const wanted = longMm > 3 * longIslandMm ? 3 : longMm > longIslandMm || moment > holds ? 2 : 1;
+    const apart = (diagonal * 0.9) / wanted;
+    // Bridges side by side hold like one.
+    const spread = (): number =>
+      (feet.get(part) ?? []).reduce<number[]>(
+        (kept, f) => (kept.every((k) => pixelDistance(k, f, ground.width) >= apart / 2) ? [...kept, f] : kept),
+        [],
+      ).length;
+    while (spread() < wanted) {
       const standing = feet.get(part) ?? [];
-      const apart = (diagonal * 0.9) / wanted;
       const more = oneMore(searched, ground.partOf, part, (p) =>
         standing.every((f) => pixelDistance(fullPixel(p), f, ground.width) >= apart),
       );
@@ -196,6 +212,13 @@ export function findStrips(ground: BridgeGround, widthMm: number, uniform: boole
     }
   }
   return all.map((way) => stripOf(way, ground, widthMm, uniform));
+}
+
+/** Pixels of each part's broad places. */
+function partAreas(ground: BridgeGround): Int32Array {
+  const areas = new Int32Array(ground.partOf.reduce((most, part) => Math.max(most, part), 0) + 1);
+  for (const t of ground.terminal) if (t > 0) areas[ground.partOf[t]]++;
+  return areas;
 }
 
 function partBoxes(ground: BridgeGround): Int32Array {

@@ -53,3 +53,30 @@ export function smoothed(points: readonly number[], reachMm: number, stepMm: num
   }
   return thinOut(out, 0.02);
 }
+
+/** A line shorter by so much at its start and its end; its middle, where nothing would be left. */
+export function trimmed(line: readonly number[], atStart: number, atEnd: number): number[] {
+  const n = line.length / 2;
+  const way = new Float64Array(n);
+  for (let i = 1; i < n; i++) way[i] = way[i - 1] + Math.hypot(line[2 * i] - line[2 * i - 2], line[2 * i + 1] - line[2 * i - 1]);
+  const whole = way[n - 1];
+  let from = atStart,
+    to = whole - atEnd;
+  if (to - from < 0.01) {
+    from = Math.max(0, Math.min(whole, (from + to) / 2));
+    to = from;
+  }
+  const at = (s: number): [number, number] => {
+    let i = 1;
+    while (i < n - 1 && way[i] < s) i++;
+    const part = way[i] - way[i - 1];
+    const t = part > 0 ? Math.max(0, Math.min(1, (s - way[i - 1]) / part)) : 0;
+    return [line[2 * i - 2] + t * (line[2 * i] - line[2 * i - 2]), line[2 * i - 1] + t * (line[2 * i + 1] - line[2 * i - 1])];
+  };
+  if (n < 2) return [line[0], line[1], line[0] + 0.01, line[1]];
+  const out: number[] = [...at(from)];
+  for (let i = 1; i < n - 1; i++) if (way[i] > from && way[i] < to) out.push(line[2 * i], line[2 * i + 1]);
+  const end = at(to);
+  out.push(...(to > from ? end : [end[0] + 0.01, end[1]]));
+  return out;
+}

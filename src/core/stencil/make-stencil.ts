@@ -22,19 +22,21 @@ import { innerPoint } from './inner-point.ts';
 import { knifeWork } from './knife.ts';
 import { covers, isSheetRing } from './rings.ts';
 import { nearLine } from './widths.ts';
+import { trimmed } from './lines.ts';
 import type { Thin, Widths } from './widths.ts';
 import type { Bridge, BridgePin, Certificate, CostRaster, Fault, Island, LoosePiece, PointMm, Stencil, StencilRequest } from './types.ts';
 
 /** Rings smaller than this come from rounding, not from a drawing. */
 const crumbMm2 = 0.1;
-const mostRounds = 14;
-/** So long mending may both add paper and take it away. */
+const mostRounds = 24;
+/** So many times openings are widened; after that mending only adds paper. */
 const roundsOfBoth = 3;
 /** What is added is broader than the least width by this much: room for the fitted curve and for rounding. */
 const spareMm = 0.06;
 /** An opening that can't be cut closes unasked up to this area, or this share of all that prints. */
 const leastLossMm2 = 6,
-  lossShare = 0.01;
+  lossShare = 0.01,
+  mostLossShare = 0.1;
 /** Where hairlines make up more of what prints than this, the drawing is made of fine lines. */
 const fineShare = 0.25;
 
@@ -127,8 +129,11 @@ function settle(start: Region, openings0: Region, sheet: Box, grid: Grid, reques
     openingMm = material.leastOpeningMm + spareMm;
   const inkMm2 = regionArea(openings0);
   const mayClose = (region: Region): boolean => {
+    if ((request.closings ?? []).some((at) => near(region, at, openingMm))) return true;
     const areaMm2 = regionArea(region);
-    return areaMm2 <= Math.max(leastLossMm2, lossShare * inkMm2) || (request.closings ?? []).some((at) => near(region, at, openingMm));
+    if (areaMm2 > Math.max(leastLossMm2, lossShare * inkMm2) || lostMm2 + areaMm2 > mostLossShare * inkMm2) return false;
+    lostMm2 += areaMm2;
+    return true;
   };
   let paper = start;
   const strips: Strip[] = [];
@@ -137,10 +142,12 @@ function settle(start: Region, openings0: Region, sheet: Box, grid: Grid, reques
     dropped: Region[] = [],
     closed: Region[] = [];
   let meantFine: boolean | undefined;
-  for (let round = 0; ; round++) { if (typeof process !== "undefined" && process.env.DBG) console.log("round", round, performance.now() | 0, paper.rings.length);
+  let widenings = 0,
+    lostMm2 = 0;
+  for (let round = 0; ; round++) {
     const seen = lookAt(paper, sheet, material);
     const last = round >= mostRounds,
-      growing = round >= roundsOfBoth;
+      growing = widenings >= roundsOfBoth || round >= mostRounds / 2;
     if (!last && !growing) {
       const hairs = seen.paper.thin.filter((t) => t.hair && t.region.rings.length > 0);
       const slits = seen.openingWidths().thin.filter((t) => t.hair && t.region.rings.length > 0);
@@ -167,27 +174,31 @@ function settle(start: Region, openings0: Region, sheet: Box, grid: Grid, reques
         continue;
       }
     }
-    if (!last && seen.paper.thin.length > 0) {
-      thickened.push(...seen.paper.thin.map((t) => t.atMm));
-      paper = unite([paper, unite(seen.paper.thin.map((t) => strip(t.line, bridgeMm, 'round')))]);
+    const thin = seen.paper.thin;
+    if (!last && !growing && thin.length > 0) {
+      thickened.push(...thin.map((t) => t.atMm));
+      paper = unite([paper, unite(thin.map((t) => along(t, bridgeMm)))]);
       continue;
     }
     const narrow = seen.openingWidths();
-    const pinches = unjoined(narrow);
-    if (!last && !growing && narrow.thin.length + pinches.length > 0) {
-      widened.push(...narrow.thin.map((t) => t.atMm), ...pinches);
+    if (!last && !growing && narrow.thin.length + unjoined(narrow).length > 0) {
+      widenings++;
+      widened.push(...narrow.thin.map((t) => t.atMm), ...unjoined(narrow));
       paper = takeAway(
         paper,
-        unite([...narrow.thin.map((t) => strip(t.line, openingMm, 'round')), ...joints(narrow).map((line) => strip(line, openingMm, 'round'))]),
+        unite([...narrow.thin.map((t) => along(t, openingMm)), ...joints(narrow).map((line) => strip(line, openingMm, 'round'))]),
       );
       continue;
     }
-    const shut = growing ? distinct(narrow.thin).filter(mayClose) : [];
-    const tips = growing ? joints(narrow) : [];
-    if (!last && shut.length + tips.length > 0) {
-      closed.push(...shut);
-      paper = unite([paper, ...shut.map(overlapping), ...tips.map((line) => strip(line, openingMm, 'round'))]);
-      continue;
+    if (!last && growing) {
+      const shut = distinct(narrow.thin).filter(mayClose);
+      const tips = joints(narrow).map((line) => strip(line, openingMm, 'round'));
+      if (thin.length + shut.length + tips.length > 0) {
+        thickened.push(...thin.map((t) => t.atMm));
+        closed.push(...shut);
+        paper = unite([paper, unite([...thin.map((t) => along(t, bridgeMm)), ...shut.map(overlapping), ...tips])]);
+        continue;
+      }
     }
     return {
       paper,
@@ -200,6 +211,13 @@ function settle(start: Region, openings0: Region, sheet: Box, grid: Grid, reques
       certificate: judge(seen, material, looseCount),
     };
   }
+}
+
+/** A strip along the middle of a thin place that ends where the place does: its round ends reach no farther. */
+function along({ kind, line }: Thin, widthMm: number): Region {
+  const half = widthMm / 2;
+  const ends = kind === 'tongue' ? [0, half] : kind === 'thin-piece' ? [half, half] : [0, 0];
+  return strip(trimmed(line, ends[0], ends[1]), widthMm, 'round');
 }
 
 const areaOf = (thin: readonly Thin[]): number => distinct(thin).reduce((sum, region) => sum + regionArea(region), 0);
