@@ -1,4 +1,5 @@
 import { layerOf, inkBench } from '../core/asks/index.ts';
+import { materialsOf, mustHold, sayOffer } from '../core/plan/index.ts';
 import { ratesOf } from '../core/plan/parts/stencils.ts';
 import { fail } from '../core/problem.ts';
 import { sayingsIn, tell } from '../words/index.ts';
@@ -74,6 +75,7 @@ export const cut: Command = {
             loosePieces: stencil.loosePieces.map(({ number, at, areaMm2, costDeltaE }) => ({ number, at, areaMm2, costDeltaE })),
             cut: plan.cuts.find((c) => c.id === layer.cutId)?.uses,
             certificate: stencil.certificate,
+            offers: stencil.offers?.map(({ region: _, ...offer }) => offer),
             knife: stencil.knife,
           },
           sayingsIn((s) => tell(s)),
@@ -102,17 +104,9 @@ export const cut: Command = {
         `  bridge ${b.id} at ${b.from.map((v) => v.toFixed(0)).join(', ')} mm: ${b.areaMm2.toFixed(1)} mm²${b.costDeltaE === undefined ? '' : `, seen as ΔE00 ${b.costDeltaE.toFixed(1)}`}${b.pinned ? ', pinned' : ''}`,
       );
     for (const line of sayIslands(stencil)) console.log(`  ${line}`);
+    for (const offer of stencil.offers ?? []) console.log(`  › ${tellHere(sayOffer(offer, materialsOf(plan.job)))}`);
     if (out === undefined) return certificate.holds ? 0 : 1;
-    if (!certificate.holds)
-      fail(
-        'not-proven',
-        `layer “${layer.name}”`,
-        'The stencil would fall apart, so no cut sheet is written.',
-        certificate.faults
-          .slice(0, 3)
-          .map((f) => `${f.kind} ${f.widthMm.toFixed(1)} mm at ${f.atMm.map((v) => v.toFixed(0)).join(', ')} mm`)
-          .join('; '),
-      );
+    mustHold(layer);
     writeNew(out, replace, () => cutFile(plan, layer, /\.dxf$/i.test(out) ? 'dxf' : 'svg'));
     console.log(`  ${out}`);
     return 0;

@@ -198,7 +198,7 @@ function labelled(mask: Vision.Mat) {
   return {
     count,
     labels: labels.data32S,
-    stats: (label: number, which: number): number => stats.intAt(label, which),
+    stats: (label: number, which: number): number => stats.data32S[label * stats.cols + which],
     free: (): void => {
       labels.delete();
       stats.delete();

@@ -26,7 +26,7 @@ import type { Problem } from '../problem.ts';
 export type * from './types.ts';
 export type { PlannedPress } from './parts/press.ts';
 export { materialsOf, mustHold } from './parts/stencils.ts';
-export { takeOffer } from './parts/offers.ts';
+export { sayOffer, takeOffer } from './parts/offers.ts';
 export { countLogName, type PlannedEdition } from './parts/edition.ts';
 export type { PlannedRegister, TestedRegister } from './parts/register.ts';
 export type { PlannedGap } from './parts/gaps.ts';

@@ -28,7 +28,9 @@ import type { Bridge, BridgePin, Certificate, CostRaster, Fault, Island, LoosePi
 
 /** Rings smaller than this come from rounding, not from a drawing. */
 const crumbMm2 = 0.1;
-const mostRounds = 24;
+const mostRounds = 18;
+/** Growing that has not made the faults fewer for so many rounds gets nowhere. */
+const patience = 3;
 /** So many times openings are widened; after that mending only adds paper. */
 const roundsOfBoth = 3;
 /** What is added is broader than the least width by this much: room for the fitted curve and for rounding. */
@@ -143,7 +145,9 @@ function settle(start: Region, openings0: Region, sheet: Box, grid: Grid, reques
     closed: Region[] = [];
   let meantFine: boolean | undefined;
   let widenings = 0,
-    lostMm2 = 0;
+    lostMm2 = 0,
+    fewest = Infinity,
+    since = 0;
   for (let round = 0; ; round++) {
     const seen = lookAt(paper, sheet, material);
     const last = round >= mostRounds,
@@ -190,7 +194,12 @@ function settle(start: Region, openings0: Region, sheet: Box, grid: Grid, reques
       );
       continue;
     }
-    if (!last && growing) {
+    const left = thin.length + narrow.thin.length;
+    if (growing && left < fewest) {
+      fewest = left;
+      since = round;
+    }
+    if (!last && growing && round - since <= patience) {
       const shut = distinct(narrow.thin).filter(mayClose);
       const tips = joints(narrow).map((line) => strip(line, openingMm, 'round'));
       if (thin.length + shut.length + tips.length > 0) {

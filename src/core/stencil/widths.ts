@@ -3,6 +3,7 @@ import type { Box, Grid, Region } from '../form/index.ts';
 import { longestTaper, longestPoint, surveyWidths } from './survey.ts';
 import type { ThinPlace } from './survey.ts';
 import { smoothed } from './lines.ts';
+import { innerPoint } from './inner-point.ts';
 import { covers, pieces } from './rings.ts';
 import type { PointMm } from './types.ts';
 
@@ -70,6 +71,17 @@ export function widthsOf(region: Region, leastMm: number, longTapers: boolean): 
     if (Math.hypot(box.maxX - box.minX, box.maxY - box.minY) >= 0.4 * leastMm) rests.push({ region: rest, box, used: false });
   }
   const thin = windows(rests, leastMm).flatMap((w) => looked(region, w, r, leastMm, longTapers));
+  // The raster is lenient and the shrunk outline is not: where a part has no broad place, or more than one, and nothing thin
+  // was seen in it, its places are looked at again, strictly.
+  const broad = new Int32Array(found.length);
+  for (const part of partOfCore) if (part >= 0) broad[part]++;
+  const doubtful = found.filter(
+    (part, i) => broad[i] !== 1 && !thin.some((t) => inBox(boxes[i], ...t.atMm) && covers(part, t.atMm[0], t.atMm[1])),
+  );
+  if (doubtful.length > 0) {
+    const again = rests.filter(({ used, region: rest }) => !used && doubtful.some((part) => covers(part, ...insideOf(rest))));
+    thin.push(...windows(again, leastMm).flatMap((w) => looked(region, w, r, leastMm, longTapers, -1)));
+  }
   // What is finer than the raster may leave no trace on it.
   for (const rest of rests) {
     if (rest.used || lengthOf(rest.box) < 1 || offsetRegion(rest.region, -unseenMm).rings.length > 0) continue;
@@ -80,6 +92,9 @@ export function widthsOf(region: Region, leastMm: number, longTapers: boolean): 
 }
 
 const lengthOf = (box: Box): number => Math.hypot(box.maxX - box.minX, box.maxY - box.minY);
+
+/** A point of a thin rest that is not on its edge, or nearly. */
+const insideOf = (rest: Region): PointMm => innerPoint(rest, regionBox(rest));
 
 function unseen({ region, box }: Rest): Thin {
   const ring = region.rings[0];
@@ -133,7 +148,7 @@ const hull = (a: Box, b: Box): Box => ({
 const meets = (a: Box, b: Box): boolean => a.minX <= b.maxX && b.minX <= a.maxX && a.minY <= b.maxY && b.minY <= a.maxY;
 const inBox = (b: Box, x: number, y: number): boolean => x >= b.minX && x <= b.maxX && y >= b.minY && y <= b.maxY;
 
-function looked(region: Region, { box, rests }: Window, r: number, leastMm: number, longTapers: boolean): Thin[] {
+function looked(region: Region, { box, rests }: Window, r: number, leastMm: number, longTapers: boolean, lenient = lenientPx): Thin[] {
   const step = Math.max(finestMmPerPx, Math.sqrt(areaOf(box) / mostPixels));
   const grid: Grid = {
     originXMm: box.minX,
@@ -144,7 +159,7 @@ function looked(region: Region, { box, rests }: Window, r: number, leastMm: numb
   };
   const near: Region = { rings: region.rings.filter((ring) => meets(regionBox({ rings: [ring] }), box)) };
   const mask = rasterize(near, grid);
-  const survey = surveyWidths(mask, 1, grid.width, grid.height, r / step - lenientPx, 0, hairMm / step, longTapers ? longestTaper : longestPoint);
+  const survey = surveyWidths(mask, 1, grid.width, grid.height, r / step - lenient, 0, hairMm / step, longTapers ? longestTaper : longestPoint);
   return survey.thin.flatMap((t): Thin[] => {
     const at = middleOf(t.at, grid);
     const rest =

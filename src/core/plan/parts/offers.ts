@@ -3,6 +3,8 @@ import type { Job } from '../../job/index.ts';
 import type { Codes } from '../../print/index.ts';
 import type { CostRaster, Material, Offer, Stencil, StencilRequest } from '../../stencil/index.ts';
 import { makeStencil } from '../../stencil/index.ts';
+import { area, asWritten, deltaE, length, lengths, say, share, type Saying } from '../../../words/say.ts';
+import { problem, type Problem } from '../../problem.ts';
 import { meanOver } from './costs.ts';
 
 /** Sizes tried, smallest first: the least that lets the stencil hold is offered. */
@@ -108,7 +110,7 @@ export function takeOffer(job: Job, layerId: string, offer: Offer): Job {
   }
 }
 
-/** Every part of a cut larger about the middle of them all; the image grows with it where it must. */
+/** Every part of a cut larger about the middle of them all. */
 function largerCut(job: Job, cutId: string, by: number): Job {
   const cut = job.cuts.find((c) => c.id === cutId);
   if (!cut) return job;
@@ -123,3 +125,27 @@ function largerCut(job: Job, cutId: string, by: number): Job {
     ),
   };
 }
+
+/** An offer as it is read, on the page as in the command. */
+export function sayOffer(offer: Offer, materials: readonly Material[]): Saying {
+  switch (offer.kind) {
+    case 'close': {
+      const values = { n: offer.change.closings.length, first: lengths(offer.change.closings[0], ',', 0), area: area(offer.areaMm2) };
+      return offer.costDeltaE === undefined
+        ? say('stencil.offerClose', values)
+        : say('stencil.offerCloseSeen', { ...values, shows: deltaE(offer.costDeltaE) });
+    }
+    case 'firmer':
+      return say('stencil.offerFirmer', {
+        material: materials.find((m) => m.id === offer.change.materialId)?.name ?? asWritten(offer.change.materialId),
+        paper: length(offer.change.leastBridgeMm),
+        opening: length(offer.change.leastOpeningMm),
+      });
+    case 'larger':
+      return say(offer.change.fits ? 'stencil.offerLarger' : 'stencil.offerLargerThanImage', { by: share(offer.change.scale, 0) });
+  }
+}
+
+/** The ways out as notes beside the refusal, so that every list of problems has them. */
+export const offerNotes = (offers: readonly Offer[], materials: readonly Material[], place: string): Problem[] =>
+  offers.map((offer) => problem('note', 'stencil-way-out', place, sayOffer(offer, materials), say('stencil.takeAnOffer')));

@@ -15,7 +15,7 @@ import {
 } from '../../stencil/index.ts';
 import { islandNotes, isMended, mendsOf, withCosts } from './costs.ts';
 import type { Memory } from '../memory.ts';
-import { offersFor, pricedOffers } from './offers.ts';
+import { offerNotes, offersFor, pricedOffers } from './offers.ts';
 import { asWritten, say } from '../../../words/say.ts';
 
 export interface MadeStencil {
@@ -235,6 +235,11 @@ export function makeStencils(
       stencil: shown && { ...shown, offers: pricedOffers(shown.offers ?? [], codes, table) },
       problems,
     });
+  }
+  for (const { layer } of tasks) {
+    const one = made.get(layer.id);
+    const offers = one?.stencil?.offers;
+    if (one && offers && offers.length > 0) made.set(layer.id, { ...one, problems: [...one.problems, ...offerNotes(offers, materials, placeOf(layer))] });
   }
   return made;
 }
