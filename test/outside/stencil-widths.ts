@@ -55,7 +55,9 @@ export function narrowPlaces(d: string, cut: Box, promised: { readonly paperMm: 
   pen.fill(new Path2D(d), 'evenodd');
   const rgba = pen.getImageData(0, 0, width, height).data;
   const paper = new cv.Mat(height, width, cv.CV_8UC1);
-  for (let i = 0; i < width * height; i++) paper.data[i] = rgba[4 * i] >= 128 ? 255 : 0;
+  // A matrix makes a new view each time it is asked for its data: asked once.
+  const whole = paper.data;
+  for (let i = 0; i < width * height; i++) whole[i] = rgba[4 * i] >= 128 ? 255 : 0;
   const openings = new cv.Mat();
   cv.bitwise_not(paper, openings);
   const place = (p: NarrowPlace): NarrowPlace => ({
@@ -89,7 +91,9 @@ function narrow(mask: Vision.Mat, what: NarrowPlace['what'], leastMm: number): N
   const rest = new cv.Mat(rows, cols, cv.CV_8UC1);
   const far = toCore.data32F;
   // One pixel to spare: what the disc's raster edge leaves is no place of its own.
-  for (let i = 0; i < rows * cols; i++) rest.data[i] = mask.data[i] && far[i] > radius + 1 ? 255 : 0;
+  const inside = mask.data,
+    left = rest.data;
+  for (let i = 0; i < rows * cols; i++) left[i] = inside[i] && far[i] > radius + 1 ? 255 : 0;
   const rests = labelled(rest);
   for (let label = 1; label < rests.count; label++) {
     const areaMm2 = rests.stats(label, cv.CC_STAT_AREA) * step * step;
@@ -102,12 +106,13 @@ function narrow(mask: Vision.Mat, what: NarrowPlace['what'], leastMm: number): N
     const at = (i: number): number => (y0 + Math.floor(i / w)) * cols + x0 + (i % w);
     // What this place touches: broad paper within two pixels of it, in how many arcs.
     const own = new cv.Mat(h, w, cv.CV_8UC1, new cv.Scalar(0));
+    const mine = own.data;
     let widest = 0,
       widestAt = 0;
     for (let i = 0; i < w * h; i++) {
       const p = at(i);
       if (rests.labels[p] !== label) continue;
-      own.data[i] = 255;
+      mine[i] = 255;
       if (d[p] > widest) {
         widest = d[p];
         widestAt = p;
@@ -117,10 +122,13 @@ function narrow(mask: Vision.Mat, what: NarrowPlace['what'], leastMm: number): N
     const brush = cv.getStructuringElement(cv.MORPH_ELLIPSE, new cv.Size(7, 7));
     cv.dilate(own, grown, brush);
     const touch = new cv.Mat(h, w, cv.CV_8UC1, new cv.Scalar(0));
-    for (let i = 0; i < w * h; i++) if (grown.data[i] && mask.data[at(i)] && !own.data[i] && far[at(i)] <= radius + 1) touch.data[i] = 255;
+    const wide = grown.data,
+      touching = touch.data;
+    for (let i = 0; i < w * h; i++) if (wide[i] && inside[at(i)] && !mine[i] && far[at(i)] <= radius + 1) touching[i] = 255;
     // Arcs nearer than a quarter of a millimetre to one another are one.
     const joint = new cv.Mat();
     cv.dilate(touch, joint, brush);
+    const jointed = joint.data;
     const arcs = labelled(joint);
     const contacts: number[] = [];
     for (let a = 1; a < arcs.count; a++) if (arcs.stats(a, cv.CC_STAT_AREA) >= 3) contacts.push(a);
@@ -131,11 +139,13 @@ function narrow(mask: Vision.Mat, what: NarrowPlace['what'], leastMm: number): N
       // Going down from the least width: where do the arcs join, and does anything stand apart that is broader than its way there?
       const joined = (level: number): { parts: ReturnType<typeof labelled>; owns: Set<number>; lone: Map<number, number> } => {
         const layer = new cv.Mat(h, w, cv.CV_8UC1, new cv.Scalar(0));
-        for (let i = 0; i < w * h; i++) if ((own.data[i] && d[at(i)] >= level) || (touch.data[i] && !own.data[i]) || (joint.data[i] && mask.data[at(i)] && !own.data[i] && far[at(i)] <= radius + 1)) layer.data[i] = 255;
+        const now = layer.data;
+        for (let i = 0; i < w * h; i++)
+          if ((mine[i] && d[at(i)] >= level) || (!mine[i] && (touching[i] || (jointed[i] && inside[at(i)] && far[at(i)] <= radius + 1)))) now[i] = 255;
         const parts = labelled(layer);
         layer.delete();
         const owns = new Set<number>();
-        for (let i = 0; i < w * h; i++) if (touch.data[i]) owns.add(parts.labels[i]);
+        for (let i = 0; i < w * h; i++) if (touching[i]) owns.add(parts.labels[i]);
         const lone = new Map<number, number>();
         for (let i = 0; i < w * h; i++) {
           const l = parts.labels[i];
@@ -184,8 +194,9 @@ function narrow(mask: Vision.Mat, what: NarrowPlace['what'], leastMm: number): N
 
 function atLeast(distance: Vision.Mat, least: number): Vision.Mat {
   const out = new cv.Mat(distance.rows, distance.cols, cv.CV_8UC1);
-  const d = distance.data32F;
-  for (let i = 0; i < d.length; i++) out.data[i] = d[i] >= least ? 255 : 0;
+  const d = distance.data32F,
+    to = out.data;
+  for (let i = 0; i < d.length; i++) to[i] = d[i] >= least ? 255 : 0;
   return out;
 }
 
@@ -195,10 +206,12 @@ function labelled(mask: Vision.Mat) {
     centres = new cv.Mat();
   const count = cv.connectedComponentsWithStats(mask, labels, stats, centres, 8, cv.CV_32S);
   centres.delete();
+  const figures = stats.data32S,
+    columns = stats.cols;
   return {
     count,
     labels: labels.data32S,
-    stats: (label: number, which: number): number => stats.data32S[label * stats.cols + which],
+    stats: (label: number, which: number): number => figures[label * columns + which],
     free: (): void => {
       labels.delete();
       stats.delete();

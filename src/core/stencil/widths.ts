@@ -84,7 +84,7 @@ export function widthsOf(region: Region, leastMm: number, longTapers: boolean): 
   }
   // What is finer than the raster may leave no trace on it.
   for (const rest of rests) {
-    if (rest.used || lengthOf(rest.box) < 1 || offsetRegion(rest.region, -unseenMm).rings.length > 0) continue;
+    if (rest.used || lengthOf(rest.box) < 1 || offsetRegion(rest.region, -unseenMm).rings.length > 0 || !standsOut(rest.region, core, r)) continue;
     thin.push(unseen(rest));
   }
   thin.push(...hidden(found, cores, thin, leastMm));
@@ -92,6 +92,21 @@ export function widthsOf(region: Region, leastMm: number, longTapers: boolean): 
 }
 
 const lengthOf = (box: Box): number => Math.hypot(box.maxX - box.minX, box.maxY - box.minY);
+
+/** Does it reach away from what is broad? A sliver along its edge, where a curve is a little too tight, does not. */
+function standsOut(rest: Region, core: Region, r: number): boolean {
+  const reach = r + 0.3,
+    own = regionBox(rest);
+  const box = { minX: own.minX - reach, minY: own.minY - reach, maxX: own.maxX + reach, maxY: own.maxY + reach };
+  const near = core.rings.filter((ring) => meets(regionBox({ rings: [ring] }), box));
+  return rest.rings.some((ring) => {
+    for (let i = 0; i < ring.length; i += 2) {
+      const at: PointMm = [ring[i], ring[i + 1]];
+      if (near.every((one) => nearLine(one, at) > reach)) return true;
+    }
+    return false;
+  });
+}
 
 /** A point of a thin rest that is not on its edge, or nearly. */
 const insideOf = (rest: Region): PointMm => innerPoint(rest, regionBox(rest));
@@ -199,9 +214,12 @@ function hidden(
       const grown = { minX: a.minX - leastMm, minY: a.minY - leastMm, maxX: a.maxX + leastMm, maxY: a.maxY + leastMm };
       for (let k = i + 1; k < holes.length; k++) {
         if (!meets(grown, regionBox({ rings: [holes[k]] }))) continue;
-        const [width, at] = nearest(holes[i], holes[k], leastMm);
+        const [width, at, [ux, uy]] = nearest(holes[i], holes[k], leastMm);
         if (width >= leastMm - 2 * slackMm || known.some((t) => nearLine(t.line, at) < leastMm)) continue;
-        out.push({ kind: 'neck', line: [at[0], at[1], at[0] + 0.01, at[1]], atMm: at, widthMm: width, hair: false, region: { rings: [] } });
+        // Across the gap, as far as it stays about as narrow.
+        const reach = leastMm * 0.6;
+        const line = [at[0] - uy * reach, at[1] + ux * reach, at[0] + uy * reach, at[1] - ux * reach];
+        out.push({ kind: 'neck', line, atMm: at, widthMm: width, hair: false, region: { rings: [] } });
       }
     }
   }
@@ -209,9 +227,10 @@ function hidden(
 }
 
 /** The least distance of two rings, if under `most`, and the middle between the places where they are nearest. */
-function nearest(a: Float64Array, b: Float64Array, most: number): [number, PointMm] {
+function nearest(a: Float64Array, b: Float64Array, most: number): [number, PointMm, PointMm] {
   let least = most,
-    at: PointMm = [a[0], a[1]];
+    at: PointMm = [a[0], a[1]],
+    along: PointMm = [1, 0];
   const boxB = regionBox({ rings: [b] });
   const from = (p: Float64Array, q: Float64Array): void => {
     for (let i = 0; i < p.length; i += 2) {
@@ -228,6 +247,7 @@ function nearest(a: Float64Array, b: Float64Array, most: number): [number, Point
         if (d < least) {
           least = d;
           at = [(x + u) / 2, (y + v) / 2];
+          if (d > 1e-6) along = [(u - x) / d, (v - y) / d];
         }
       }
     }
@@ -237,7 +257,7 @@ function nearest(a: Float64Array, b: Float64Array, most: number): [number, Point
   const closeB = pick(b, boxA, most);
   from(close, b);
   from(closeB, a);
-  return [least, at];
+  return [least, at, along];
 }
 
 const pick = (ring: Float64Array, box: Box, reach: number): Float64Array => {
@@ -248,7 +268,7 @@ const pick = (ring: Float64Array, box: Box, reach: number): Float64Array => {
   return Float64Array.from(out);
 };
 
-export function nearLine(line: readonly number[], [x, y]: PointMm): number {
+export function nearLine(line: ArrayLike<number>, [x, y]: PointMm): number {
   let least = Infinity;
   for (let i = 0; i + 3 < line.length; i += 2) {
     const dx = line[i + 2] - line[i],
