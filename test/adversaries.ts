@@ -26,7 +26,10 @@ export function adversaries(seed: number, count: number): { readonly name: strin
         Array.from({ length: 9 }, (_, i) => {
           const x = -30 + 7.5 * i,
             reach = between(3, 9);
-          return unite([strip([x, -40, x + between(-1, 1), -36 + reach], between(0.15, 1.4), 'round'), disc(x, -36 + reach, between(0.4, 2.5))]);
+          return unite([
+            strip([x, -40, x + between(-1, 1), -36 + reach], between(0.15, 1.4), 'round'),
+            disc(x, -36 + reach, between(0.4, 2.5)),
+          ]);
         }),
       ),
     'knobs of ink': () =>
@@ -44,7 +47,9 @@ export function adversaries(seed: number, count: number): { readonly name: strin
         long = between(3, 50);
       return unite([
         moved(block(74, 12), 0, -30),
-        ...Array.from({ length: Math.floor(70 / pitch) }, (_, i) => strip([-35 + i * pitch, -25, -35 + i * pitch + between(0, 0.3), -24 + long], tooth)),
+        ...Array.from({ length: Math.floor(70 / pitch) }, (_, i) =>
+          strip([-35 + i * pitch, -25, -35 + i * pitch + between(0, 0.3), -24 + long], tooth),
+        ),
       ]);
     },
     // Two broad fields of paper, a neck of some width at some angle.
@@ -88,7 +93,13 @@ export function adversaries(seed: number, count: number): { readonly name: strin
       };
       for (let j = 0; j < 6; j++)
         for (let i = 0; i < 6; i++)
-          cells.push(offsetRegion({ rings: [Float64Array.of(...at(i, j), ...at(i + 1, j), ...at(i + 1, j + 1), ...at(i, j + 1))] }, -gap / 2, 'miter'));
+          cells.push(
+            offsetRegion(
+              { rings: [Float64Array.of(...at(i, j), ...at(i + 1, j), ...at(i + 1, j + 1), ...at(i, j + 1))] },
+              -gap / 2,
+              'miter',
+            ),
+          );
       return unite(cells);
     },
     lace: () => {
@@ -97,7 +108,11 @@ export function adversaries(seed: number, count: number): { readonly name: strin
       const n = Math.floor(70 / pitch);
       return unite(
         Array.from({ length: n * n }, (_, i) =>
-          disc(-35 + pitch * ((i % n) + 0.5) + between(-0.2, 0.2), -35 + pitch * (Math.floor(i / n) + 0.5) + between(-0.2, 0.2), hole * between(0.8, 1.05)),
+          disc(
+            -35 + pitch * ((i % n) + 0.5) + between(-0.2, 0.2),
+            -35 + pitch * (Math.floor(i / n) + 0.5) + between(-0.2, 0.2),
+            hole * between(0.8, 1.05),
+          ),
         ),
       );
     },

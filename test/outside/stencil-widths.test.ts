@@ -25,7 +25,10 @@ const worst: Record<string, Region> = {
   'a slit of 0.7 mm beside a field': unite([block, rectangle(85, 20, 0.7, 50)]),
   'a slit finer than a pixel': unite([block, rectangle(85, 20, 0.04, 50)]),
   'a hairline between neighbours': unite([rectangle(20, 20, 30, 60), rectangle(50.25, 20, 30, 60)]),
-  'a slanted neck of 1.2 mm': takeAway(block, unite([place(rectangle(0, 0, 1.2, 40), [{ xMm: 50, yMm: 30, angleDeg: 33, scale: 1, mirror: false }]), disc(50, 52, 9)])),
+  'a slanted neck of 1.2 mm': takeAway(
+    block,
+    unite([place(rectangle(0, 0, 1.2, 40), [{ xMm: 50, yMm: 30, angleDeg: 33, scale: 1, mirror: false }]), disc(50, 52, 9)]),
+  ),
   'two tips that nearly meet': unite([ring(20, 20, 49.8, 50, 20, 80), ring(80, 20, 80, 80, 50.2, 50)]),
   'discs that nearly touch': unite([disc(40, 50, 9.9), disc(60, 50, 9.9), disc(50, 67.2, 9.9)]),
   'a tip of paper 3° slender': takeAway(block, ring(48, 10, 52, 10, 50, 75)),

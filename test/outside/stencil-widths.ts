@@ -141,7 +141,8 @@ function narrow(mask: Vision.Mat, what: NarrowPlace['what'], leastMm: number): N
         const layer = new cv.Mat(h, w, cv.CV_8UC1, new cv.Scalar(0));
         const now = layer.data;
         for (let i = 0; i < w * h; i++)
-          if ((mine[i] && d[at(i)] >= level) || (!mine[i] && (touching[i] || (jointed[i] && inside[at(i)] && far[at(i)] <= radius + 1)))) now[i] = 255;
+          if ((mine[i] && d[at(i)] >= level) || (!mine[i] && (touching[i] || (jointed[i] && inside[at(i)] && far[at(i)] <= radius + 1))))
+            now[i] = 255;
         const parts = labelled(layer);
         layer.delete();
         const owns = new Set<number>();

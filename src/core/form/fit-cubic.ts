@@ -138,16 +138,7 @@ class Fitter {
 
   private curve(from: number, to: number, start: Vector, end: Vector, a: number, b: number): Cubic {
     const { xs, ys } = this;
-    return [
-      xs[from],
-      ys[from],
-      xs[from] + start[0] * a,
-      ys[from] + start[1] * a,
-      xs[to] + end[0] * b,
-      ys[to] + end[1] * b,
-      xs[to],
-      ys[to],
-    ];
+    return [xs[from], ys[from], xs[from] + start[0] * a, ys[from] + start[1] * a, xs[to] + end[0] * b, ys[to] + end[1] * b, xs[to], ys[to]];
   }
 
   /** Lengths of both handles by least squares. */

@@ -126,9 +126,7 @@ function fitRun(run: readonly number[], tolerance: number): Segment[] {
   let allowed = tolerance * 0.7;
   for (let round = 0; round < rounds; round++) {
     const curves = long ? fitCubics(dense, allowed) : fitShort(dense, allowed);
-    const worst = curves.length
-      ? deviation(curves, run)
-      : Infinity;
+    const worst = curves.length ? deviation(curves, run) : Infinity;
     if (worst <= tolerance) {
       // A curve has six numbers, a point two.
       if (curves.length * 3 > run.length / 2 - 1 && round === 0 && run.length < 12) return plain();

@@ -75,9 +75,7 @@ export function makeStencil(request: StencilRequest): Stencil {
   );
   const loose = sorted.filter((i) => i.handled === 'loose').map((i) => i.region);
   const held = sorted.filter((i) => i.handled === 'bridged').map((i) => i.region);
-  const pinned: Strip[] = (request.pins ?? []).map((pin) =>
-    pinnedStrip(pin, Math.max(pin.widthMm ?? 0, material.leastBridgeMm + spareMm)),
-  );
+  const pinned: Strip[] = (request.pins ?? []).map((pin) => pinnedStrip(pin, Math.max(pin.widthMm ?? 0, material.leastBridgeMm + spareMm)));
   const start = unite([frame, ...held, ...loose, ...pinned.map((s) => s.region)]);
 
   const grid = workingGrid(regionBox(openings0), borderMm(material));
@@ -388,7 +386,11 @@ function report(settled: Settled, prints: Region, place: string | Saying, materi
         say('stencil.lookOrEnlarge'),
       ),
     );
-  const fine = (code: string, regions: readonly Region[], message: (values: { n: number; first: ReturnType<typeof spot> }) => Saying): void => {
+  const fine = (
+    code: string,
+    regions: readonly Region[],
+    message: (values: { n: number; first: ReturnType<typeof spot> }) => Saying,
+  ): void => {
     if (regions.length === 0) return;
     const box = regionBox(regions[0]);
     const first = spot([(box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2]);

@@ -83,4 +83,3 @@ function reversed(ring: Float64Array): Float64Array {
   }
   return out;
 }
-

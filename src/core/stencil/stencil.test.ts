@@ -140,8 +140,7 @@ describe('what is too thin', () => {
     expect(certify(takeAway(rectangle(-20, -20, 160, 140), openings), sheet, paper).holds).toBe(holds);
   });
   test('an opening narrower than the knife can cut, and one that is wide enough', () => {
-    const slit = (w: number): boolean =>
-      certify(takeAway(rectangle(-20, -20, 160, 140), strip([20, 20, 90, 70], w)), sheet, paper).holds;
+    const slit = (w: number): boolean => certify(takeAway(rectangle(-20, -20, 160, 140), strip([20, 20, 90, 70], w)), sheet, paper).holds;
     expect([slit(0.5), slit(0.9), slit(1.02)]).toEqual([false, false, true]);
   });
   test('points of stars and leaves are no faults', () => {

@@ -127,7 +127,8 @@ function judge(
   // The tip of a point may come apart into single pixels where it is finer than one: still the point.
   if (arcs.length === 0 && members.length <= crumbPx && nextToShape(members, mask, value, width, height)) return [];
   const tip = arcs.length === 0 ? members[0] : farthest(members, arcs[0][0], width);
-  const reach = arcs.length === 0 ? 0 : Math.hypot((tip % width) - (arcs[0][0] % width), Math.floor(tip / width) - Math.floor(arcs[0][0] / width));
+  const reach =
+    arcs.length === 0 ? 0 : Math.hypot((tip % width) - (arcs[0][0] % width), Math.floor(tip / width) - Math.floor(arcs[0][0] / width));
   if (arcs.length === 1 && reach <= radiusPx / 2) return [];
   const distance = distances();
   const contacts = arcs.flat();

@@ -84,7 +84,8 @@ export function widthsOf(region: Region, leastMm: number, longTapers: boolean): 
   }
   // What is finer than the raster may leave no trace on it.
   for (const rest of rests) {
-    if (rest.used || lengthOf(rest.box) < 1 || offsetRegion(rest.region, -unseenMm).rings.length > 0 || !standsOut(rest.region, core, r)) continue;
+    if (rest.used || lengthOf(rest.box) < 1 || offsetRegion(rest.region, -unseenMm).rings.length > 0 || !standsOut(rest.region, core, r))
+      continue;
     thin.push(unseen(rest));
   }
   thin.push(...hidden(found, cores, thin, leastMm));
@@ -174,7 +175,16 @@ function looked(region: Region, { box, rests }: Window, r: number, leastMm: numb
   };
   const near: Region = { rings: region.rings.filter((ring) => meets(regionBox({ rings: [ring] }), box)) };
   const mask = rasterize(near, grid);
-  const survey = surveyWidths(mask, 1, grid.width, grid.height, r / step - lenient, 0, hairMm / step, longTapers ? longestTaper : longestPoint);
+  const survey = surveyWidths(
+    mask,
+    1,
+    grid.width,
+    grid.height,
+    r / step - lenient,
+    0,
+    hairMm / step,
+    longTapers ? longestTaper : longestPoint,
+  );
   return survey.thin.flatMap((t): Thin[] => {
     const at = middleOf(t.at, grid);
     const rest =
@@ -183,7 +193,11 @@ function looked(region: Region, { box, rests }: Window, r: number, leastMm: numb
     // Another window has it whole.
     if (!rest) return [];
     rest.used = true;
-    const line = smoothed(t.path.flatMap((p) => middleOf(p, grid)), 0.3 * leastMm, step);
+    const line = smoothed(
+      t.path.flatMap((p) => middleOf(p, grid)),
+      0.3 * leastMm,
+      step,
+    );
     return [{ kind: t.kind, line, atMm: at, widthMm: t.widthPx * step, hair: t.hair, region: rest.region }];
   });
 }
@@ -197,12 +211,7 @@ const middleOf = (p: number, grid: Grid): [number, number] => [
  * Necks that leave nothing uncovered: two tips that nearly meet. The shrunk shape knows them: one part falls into several,
  * or two holes of it become one.
  */
-function hidden(
-  found: readonly Region[],
-  cores: readonly Region[],
-  known: readonly Thin[],
-  leastMm: number,
-): Thin[] {
+function hidden(found: readonly Region[], cores: readonly Region[], known: readonly Thin[], leastMm: number): Thin[] {
   const holesOf = (list: readonly Region[]): number => list.reduce((sum, one) => sum + one.rings.length - 1, 0);
   if (holesOf(cores) >= holesOf(found)) return [];
   const out: Thin[] = [];

@@ -239,7 +239,8 @@ export function makeStencils(
   for (const { layer } of tasks) {
     const one = made.get(layer.id);
     const offers = one?.stencil?.offers;
-    if (one && offers && offers.length > 0) made.set(layer.id, { ...one, problems: [...one.problems, ...offerNotes(offers, materials, placeOf(layer))] });
+    if (one && offers && offers.length > 0)
+      made.set(layer.id, { ...one, problems: [...one.problems, ...offerNotes(offers, materials, placeOf(layer))] });
   }
   return made;
 }

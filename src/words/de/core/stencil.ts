@@ -41,7 +41,8 @@ export const stencil: Same<typeof en.stencil> = {
   mendFaults: 'Die Form größer machen, feine Teile wegnehmen, ein festeres Material wählen oder Inseln als lose Teile legen.',
   notCutAsItIs: 'Eine Schablone, die nicht hält, wird nicht als Schneidedatei geschrieben.',
   takeAnOffer: 'Einen der Auswege bei den Schablonen wählen oder die markierten Stellen ausbessern.',
-  offerClose: ({ n, first, area }) => `${many(n, 'Öffnung', 'Öffnungen')} schließen, ${which(n, 'bei', 'zuerst bei')} ${first}: ${area} weniger Farbe`,
+  offerClose: ({ n, first, area }) =>
+    `${many(n, 'Öffnung', 'Öffnungen')} schließen, ${which(n, 'bei', 'zuerst bei')} ${first}: ${area} weniger Farbe`,
   offerCloseSeen: ({ n, first, area, shows }) =>
     `${many(n, 'Öffnung', 'Öffnungen')} schließen, ${which(n, 'bei', 'zuerst bei')} ${first}: ${area} weniger Farbe, sichtbar als ${shows}`,
   offerFirmer: ({ material, paper, opening }) =>
