@@ -38,7 +38,7 @@ export const speckMm2 = 0.1;
 /** Microns in arcs and offsets: a width is proven to this. */
 const slackMm = 0.02;
 /** The fine raster is on the lenient side by so much at each edge: the exact outline has the last word on what is joined. */
-const lenientPx = 0.6;
+const lenientPx = 0.3;
 /** Of the raster on which a thin place is measured. */
 export const finestMmPerPx = 0.05;
 const mostPixels = 6_000_000;
