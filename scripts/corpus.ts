@@ -1,11 +1,18 @@
-// npm run corpus [-- EVERY]: every drawing of two whole icon packages becomes a form and both its stencils. Prints how many
+// npm run corpus [-- EVERY [FOLDER]]: every drawing of two whole icon packages (or of a folder and all in it, such as a clip
+// art package unpacked) becomes a form and both its stencils. Prints how many
 // worked, how many were refused with which message, the slowest; fails on a crash, on more than 5 s, or on a certificate
-// that a flood fill of the written outline contradicts.
+// that a flood fill of the written outline contradicts, or the look of other libraries at its least widths (test/outside/stencil-widths.ts).
 import { readdirSync, readFileSync } from 'node:fs';
-import { judgeDrawing } from '../test/corpus.ts';
+import { judgeDrawing, type LookAtWritten } from '../test/corpus.ts';
+import { narrowPlaces, prepareVision } from '../test/outside/stencil-widths.ts';
 import { prepareDrawings } from '../src/core/form/index.ts';
 
 await prepareDrawings(readFileSync('node_modules/@resvg/resvg-wasm/index_bg.wasm'));
+await prepareVision();
+const look: LookAtWritten = (d, cut, promised) =>
+  narrowPlaces(d, cut, promised).map(
+    (n) => `${n.what} ${n.kind} of ${n.widthMm.toFixed(2)} mm at ${n.atMm.map((v) => v.toFixed(1)).join(', ')}`,
+  );
 const every = Math.max(1, Number(process.argv[2] ?? 1) || 1);
 const refused = new Map<string, string[]>();
 let worked = 0,
@@ -14,14 +21,16 @@ let worked = 0,
   tried = 0,
   failures = 0;
 const slow: { name: string; ms: number }[] = [];
-for (const folder of ['node_modules/bootstrap-icons/icons/', 'node_modules/lucide-static/icons/']) {
-  for (const name of readdirSync(folder)
+const own = process.argv[3];
+for (const folder of own ? [`${own}/`] : ['node_modules/bootstrap-icons/icons/', 'node_modules/lucide-static/icons/']) {
+  for (const name of readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .sort()
     .filter((file) => file.endsWith('.svg'))
     .filter((_, i) => i % every === 0)) {
     if (++tried % 500 === 0) console.error(`${tried} drawings …`);
     const start = process.cpuUsage();
     try {
-      const found = judgeDrawing(readFileSync(folder + name, 'utf8'), name);
+      const found = judgeDrawing(readFileSync(folder + name, 'utf8'), name, look);
       if (found.refused) refused.set(found.refused, [...(refused.get(found.refused) ?? []), name]);
       else worked++;
       whole += found.whole;

@@ -1,4 +1,15 @@
-import { boxRegion, parts, place, rasterize, readPathData, readSvg, regionBox, tidy, toTrueSize } from '../src/core/form/index.ts';
+import {
+  boxRegion,
+  parts,
+  place,
+  rasterize,
+  readPathData,
+  readSvg,
+  regionBox,
+  tidy,
+  toTrueSize,
+  type Box,
+} from '../src/core/form/index.ts';
 import { ProblemError } from '../src/core/problem.ts';
 import { defaultMaterials, makeStencil, writePaths } from '../src/core/stencil/index.ts';
 
@@ -16,8 +27,11 @@ export interface DrawingJudged {
   readonly lie?: string;
 }
 
+/** Another's look at the written paths: what it finds too narrow, in words. */
+export type LookAtWritten = (d: string, cut: Box, promised: { readonly paperMm: number; readonly openingMm: number }) => readonly string[];
+
 /** A drawing, 80 mm large, as window and as piece: certificates of what is written, held against a flood fill. */
-export function judgeDrawing(text: string, name: string): DrawingJudged {
+export function judgeDrawing(text: string, name: string, look?: LookAtWritten): DrawingJudged {
   let refused: string | undefined, lie: string | undefined;
   let whole = 0,
     mended = 0;
@@ -33,8 +47,10 @@ export function judgeDrawing(text: string, name: string): DrawingJudged {
       else if (!written.holds) refused = `${side}: not as written (${written.faults[0].kind})`;
       if (!written.holds || error) continue;
       whole++;
-      if (made.problems.some((p) => p.code === 'stencil-strengthened' || p.code === 'stencil-widened')) mended++;
+      if (made.problems.some((p) => /^stencil-(strengthened|widened|closed|dropped)$/.test(p.code))) mended++;
       const pieces = floodPieces(d);
+      const narrow = look?.(d, regionBox(made.cutLines), { paperMm: material.leastBridgeMm, openingMm: material.leastOpeningMm }) ?? [];
+      if (narrow.length > 0) lie = `${side}: certified, but ${narrow.slice(0, 3).join('; ')}`;
       if (pieces !== 1) lie = `${side}: certified, but the written outline falls into ${pieces} pieces`;
     }
   } catch (error) {

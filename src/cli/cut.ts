@@ -1,5 +1,5 @@
 import { layerOf, inkBench } from '../core/asks/index.ts';
-import type { Plan } from '../core/plan/index.ts';
+import { materialsOf, mustHold, sayOffer, type Plan } from '../core/plan/index.ts';
 import { fail } from '../core/problem.ts';
 import { list, say } from '../words/index.ts';
 import { cutFile } from '../packet/index.ts';
@@ -9,8 +9,8 @@ import { fileAt } from './disk.ts';
 import { option, replaceFile, word } from './help.ts';
 import { jobOf, planOf, printProblems } from './load.ts';
 import { placeOf } from './options.ts';
-import { printJson, readerOnPaper } from './reader.ts';
-import { sayFault, sayStencil } from './say-stencil.ts';
+import { printJson, readerOnPaper, tellHere } from './reader.ts';
+import { sayStencil } from './say-stencil.ts';
 import { layerNamed, textOf } from './words.ts';
 import { mustBeNew, writeNew } from './write-new.ts';
 
@@ -61,12 +61,10 @@ export const cut: Command = {
     }
     printProblems(stencil.problems);
     for (const line of sayStencil(plan, layer)) console.log(line);
+    for (const offer of stencil.offers ?? []) console.log(`  › ${tellHere(sayOffer(offer, materialsOf(plan.job)))}`);
     const { certificate } = stencil;
     if (out === undefined) return certificate.holds ? 0 : 1;
-    if (!certificate.holds) {
-      const all = list(certificate.faults.slice(0, 3).map(sayFault), 'semicolon');
-      fail('not-proven', `layers[#${layer.id}]`, say('refusals.notProven'), say('refusals.weakPlaces', { all }));
-    }
+    mustHold(layer);
     const { language } = readerOnPaper(call.language, plan.job);
     writeNew(out, replace, () => cutFile(plan, layer, /\.dxf$/i.test(out) ? 'dxf' : 'svg', language));
     console.log(`  ${out}`);

@@ -1,6 +1,6 @@
 import { registerRows, writeCsv } from '../core/edition/index.ts';
 import type { JobBundle } from '../core/job/index.ts';
-import type { Plan } from '../core/plan/index.ts';
+import { mustHold, type Plan } from '../core/plan/index.ts';
 import { fail } from '../core/problem.ts';
 import { quietTask, type Task } from '../core/task.ts';
 import { asWritten, length, lengths, name as asName, say, type Saying } from '../words/index.ts';
@@ -35,6 +35,7 @@ const languageOfJob = (plan: Plan): string => plan.job.language ?? 'en';
 
 /** One stencil as a file for a cutter, at true size, proven as it is written. Throws `ProblemError` where it would not hold. */
 export function cutFile(plan: Plan, layer: Plan['layers'][number], format: 'svg' | 'dxf', language = languageOfJob(plan)): string {
+  mustHold(layer);
   const kerfMm = kerfOf(plan, layer);
   const lines = cutLinesOf(plan, layer, kerfMm);
   const { title, image } = plan.job;
@@ -98,6 +99,8 @@ export async function makePacket(bundle: JobBundle, plan: Plan, wishes: PacketWi
     const kerfMm = kerfOf(plan, layer);
     const lines = kerfMm > 0 ? cutLinesOf(plan, layer, kerfMm) : setting.cutLines(layer);
     written.set(layer.id, lines);
+    // The pages show what is wrong with it; there is no file to cut it by.
+    if (!layer.stencil.certificate.holds) continue;
     files.push({
       path: `cut/${fileName(layer.id)}.svg`,
       bytes: text.encode(cutSvg(layer, lines, image, title, voice, kerfMm)),

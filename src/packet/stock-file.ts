@@ -1,8 +1,7 @@
-import type { Plan, PlannedStock } from '../core/plan/index.ts';
-import { fail } from '../core/problem.ts';
+import { mustHold, type Plan, type PlannedStock } from '../core/plan/index.ts';
 import { quietTask, type Task } from '../core/task.ts';
 import { cutLinesOf, kerfOf, type CutLines } from './cut-lines.ts';
-import { say, type Reader } from '../words/index.ts';
+import type { Reader } from '../words/index.ts';
 import { flatDxf, flatSvg } from './files/flat-sheet.ts';
 import { flatPdf } from './files/flat-pdf.ts';
 import type { FontFiles } from './pdf/book.ts';
@@ -30,8 +29,7 @@ export async function stockFile(
   for (const { layerId } of sheet.placed) {
     const layer = plan.layers.find((l) => l.id === layerId);
     if (!layer || lines.has(layerId)) continue;
-    if (!layer.stencil.certificate.holds)
-      fail('stencil-does-not-hold', `layers[#${layer.id}]`, say('packet.stockNotWritten'), say('packet.mendMarked'));
+    mustHold(layer);
     lines.set(layerId, cutLinesOf(plan, layer, kerfOf(plan, layer)));
     task.report(lines.size / (sheet.placed.length + 1));
     await task.pause();

@@ -1,4 +1,5 @@
 import fitCurve from 'fit-curve';
+import { fitCubics, type Cubic } from './fit-cubic.ts';
 import { tidy } from './polygons.ts';
 import type { Region } from './region.ts';
 import { flattenPath, identity } from './svg/path.ts';
@@ -119,27 +120,32 @@ function fitRun(run: readonly number[], tolerance: number): Segment[] {
     return out;
   };
   if (run.length <= 4 || isStraight(run, tolerance / 4)) return [{ kind: 'line', points: run.slice(-2) }];
-  const dense = densified(run);
+  // The library tries one curve for all first, then for halves: fine for a few points, slow for thousands.
+  const long = run.length > 2 * longRun;
+  const dense = densified(run, long);
   let allowed = tolerance * 0.7;
   for (let round = 0; round < rounds; round++) {
-    const curves = fitCurve(dense, allowed * allowed);
-    const worst = curves.length
-      ? deviation(
-          curves.map((c) => c.flat()),
-          run,
-        )
-      : Infinity;
+    const curves = long ? fitCubics(dense, allowed) : fitShort(dense, allowed);
+    const worst = curves.length ? deviation(curves, run) : Infinity;
     if (worst <= tolerance) {
       // A curve has six numbers, a point two.
       if (curves.length * 3 > run.length / 2 - 1 && round === 0 && run.length < 12) return plain();
-      return curves.map(([, h1, h2, end], i) => ({
+      return curves.map((c, i) => ({
         kind: 'curve',
-        points: [...h1, ...h2, ...(i === curves.length - 1 ? run.slice(-2) : end)],
+        points: [...c.slice(2, 6), ...(i === curves.length - 1 ? run.slice(-2) : c.slice(6))],
       }));
     }
     allowed /= 2;
   }
   return plain();
+}
+
+const longRun = 200;
+
+function fitShort(dense: readonly number[], allowed: number): Cubic[] {
+  const points: [number, number][] = [];
+  for (let i = 0; i < dense.length; i += 2) points.push([dense[i], dense[i + 1]]);
+  return fitCurve(points, allowed * allowed).map((c) => c.flat() as unknown as Cubic);
 }
 
 function isStraight(run: readonly number[], tolerance: number): boolean {
@@ -155,14 +161,18 @@ function isStraight(run: readonly number[], tolerance: number): boolean {
   return true;
 }
 
+/** Between the ends of edges longer than this a curve lies a little outside: points on the edges themselves keep the area. */
+const shortEdgeMm = 0.15;
+
 /** Points no farther than a millimetre apart, so that a curve can't bulge unseen between two of them. */
-function densified(run: readonly number[]): [number, number][] {
-  const out: [number, number][] = [[run[0], run[1]]];
+function densified(run: readonly number[], long: boolean): number[] {
+  const out: number[] = [run[0], run[1]];
   for (let i = 2; i < run.length; i += 2) {
     const dx = run[i] - run[i - 2],
       dy = run[i + 1] - run[i - 1];
-    const steps = Math.max(1, Math.ceil(Math.hypot(dx, dy)));
-    for (let k = 1; k <= steps; k++) out.push([run[i - 2] + (dx * k) / steps, run[i - 1] + (dy * k) / steps]);
+    const length = Math.hypot(dx, dy);
+    const steps = Math.max(long && length > shortEdgeMm ? 3 : 1, Math.ceil(length));
+    for (let k = 1; k <= steps; k++) out.push(run[i - 2] + (dx * k) / steps, run[i - 1] + (dy * k) / steps);
   }
   return out;
 }
@@ -186,9 +196,11 @@ function deviation(curves: readonly (readonly number[])[], run: readonly number[
     for (let i = 0; i < points.length; i += 2) {
       let least = Infinity,
         best = at;
-      for (let k = at; k <= Math.min(last, at + 40); k++) {
+      // The run goes on from where the last point was: after a dozen edges that are all farther off none is nearer.
+      for (let k = at, farther = 0; k <= Math.min(last, at + 40) && farther < 12; k++, farther++) {
         const d = distanceTo(points[i], points[i + 1], k);
         if (d < least) {
+          farther = 0;
           least = d;
           best = k;
         }

@@ -213,6 +213,7 @@ export const fields: Fields<Job> = {
         fields: { fromMm: 'start', toMm: 'end', viaMm: 'via', widthMm: 'width' },
       },
       noBridge: { noun: 'bridgelessSpots', each: inner('bridgeless', 'ofBridgeless'), fields: { atMm: 'position', radiusMm: 'radius' } },
+      closings: { noun: 'closings', each: inner('closing', 'ofClosing'), fields: { atMm: 'position' } },
       off: 'leftOut',
       note: 'note',
     },

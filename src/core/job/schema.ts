@@ -107,6 +107,8 @@ const LayerSchema = z.looseObject({
   bridgesBy: z.enum(['least-seen', 'shortest']).default('least-seen'),
   pinnedBridges: z.array(BridgePinSchema).optional(),
   noBridge: z.array(z.looseObject({ atMm: point, radiusMm: sizeMm })).optional(),
+  /** Openings that may close because no knife can cut them: a point in or beside each. */
+  closings: z.array(z.looseObject({ atMm: point })).optional(),
   /** Left out of the print for now. */
   off: z.boolean().default(false),
   note,

@@ -132,6 +132,7 @@ const ofLayer: LeadsIn<JobLayer> = {
   bridgesBy: { station: 'stencils', part: 'layer' },
   pinnedBridges: { station: 'stencils', part: 'layer' },
   noBridge: { station: 'stencils', part: 'layer' },
+  closings: { station: 'stencils', part: 'layer' },
 };
 const ofScreen: LeadsIn<JobScreen> = {
   offContactMm: { station: 'press', part: 'gap' },

@@ -17,7 +17,8 @@ import type { Plan } from './types.ts';
 
 export type * from './types.ts';
 export type { PlannedPress } from './parts/press.ts';
-export { materialsOf } from './parts/stencils.ts';
+export { materialsOf, mustHold } from './parts/stencils.ts';
+export { sayOffer, takeOffer } from './parts/offers.ts';
 export { countLogName, type PlannedEdition } from './parts/edition.ts';
 export type { PlannedRegister, TestedRegister } from './parts/register.ts';
 export type { PlannedGap } from './parts/gaps.ts';

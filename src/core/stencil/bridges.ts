@@ -1,12 +1,12 @@
-import { strip } from '../form/index.ts';
+import { rasterize, regionBox, strip } from '../form/index.ts';
 import type { Grid, Region } from '../form/index.ts';
-import { pixelMm } from './certificate.ts';
+import { frameOf, pixelMm } from './certificate.ts';
 import { halved, linePixels } from './halved.ts';
-import type { Labels } from './label.ts';
-import type { Survey } from './survey.ts';
+import { smoothed } from './lines.ts';
 import type { CostRaster, NoBridge, PointMm } from './types.ts';
 import { joinAll, mostStep, oneMore } from './ways.ts';
 import type { Ground, Way } from './ways.ts';
+import type { Widths } from './widths.ts';
 
 /** A strip of paper to add: a bridge where it crosses an opening, a strengthening where it only widens paper. */
 export interface Strip {
@@ -26,12 +26,16 @@ const openStep = 4,
   paperStep = 1;
 /** Islands whose box has a longer diagonal than this hang on two bridges, than three times this on three. */
 const longIslandMm = 50;
+/** What one bridge of 1.5 mm bears: area times reach, mm³ (common practice: a palm-sized piece on a bridge of a few millimetres hangs down). */
+const momentPerBridge = 12_000;
 
 export interface BridgeGround extends Ground {
   readonly grid: Grid;
   readonly mask: Uint8Array;
   /** Part of paper (as labelled) of each terminal. */
   readonly partOf: Int32Array;
+  /** The part that everything is to hang on. */
+  readonly frame: number;
 }
 
 /**
@@ -41,8 +45,7 @@ export interface BridgeGround extends Ground {
 export function bridgeGround(
   mask: Uint8Array,
   grid: Grid,
-  partsFound: Labels,
-  survey: Survey,
+  paper: Widths,
   widthMm: number,
   cost: CostRaster | undefined,
   forbidden: readonly NoBridge[],
@@ -50,27 +53,54 @@ export function bridgeGround(
 ): BridgeGround {
   const { width, height } = grid;
   const n = width * height;
-  const cores = survey.cores();
-  const terminal = cores.labels.slice();
-  let terminals = cores.count;
-  const extra = new Int32Array(partsFound.count + 1);
-  for (const p of cores.firsts) extra[partsFound.labels[p]] = -1;
-  for (let part = 1; part <= partsFound.count; part++) extra[part] = extra[part] < 0 ? 0 : ++terminals;
-  if (terminals > cores.count) {
-    for (let p = 0; p < n; p++) {
-      const t = extra[partsFound.labels[p]];
-      if (t) terminal[p] = t;
+  const terminal = new Int32Array(n);
+  const parts: number[] = [0];
+  paper.cores.forEach((core, i) => {
+    parts.push(paper.partOfCore[i]);
+    mark(terminal, core, grid, i + 1);
+  });
+  const whole = new Set(paper.partOfCore);
+  paper.parts.forEach((part, i) => {
+    if (whole.has(i)) return;
+    parts.push(i);
+    mark(terminal, part, grid, parts.length - 1);
+  });
+  const step = new Uint16Array(n);
+  for (let p = 0; p < n; p++) step[p] = mask[p] ? paperStep : acrossOpenings ? openStep : 0;
+  if (cost && acrossOpenings) addVisibleCost(step, mask, grid, cost, widthMm);
+  for (const f of forbidden) forbid(step, mask, grid, f, widthMm);
+  return { width, height, terminal, terminals: parts.length - 1, step, grid, mask, partOf: Int32Array.from(parts), frame: frameOf(paper) };
+}
+
+/** Marks a part's pixels; at least one, however small it is. */
+function mark(labels: Int32Array, part: Region, grid: Grid, label: number): void {
+  const box = regionBox(part);
+  const at = (mm: number, origin: number, most: number): number => Math.max(0, Math.min(most, Math.floor((mm - origin) / grid.mmPerPx)));
+  const x0 = at(box.minX, grid.originXMm, grid.width - 1),
+    x1 = at(box.maxX, grid.originXMm, grid.width - 1),
+    y0 = at(box.minY, grid.originYMm, grid.height - 1),
+    y1 = at(box.maxY, grid.originYMm, grid.height - 1);
+  const w = x1 - x0 + 1,
+    h = y1 - y0 + 1;
+  const own = rasterize(part, {
+    originXMm: grid.originXMm + x0 * grid.mmPerPx,
+    originYMm: grid.originYMm + y0 * grid.mmPerPx,
+    mmPerPx: grid.mmPerPx,
+    width: w,
+    height: h,
+  });
+  let marked = false;
+  for (let y = 0; y < h; y++) {
+    for (let x = 0; x < w; x++) {
+      if (!own[y * w + x]) continue;
+      labels[(y0 + y) * grid.width + x0 + x] = label;
+      marked = true;
     }
   }
-  const partOf = new Int32Array(terminals + 1);
-  if (terminals > 1) for (let p = 0; p < n; p++) if (terminal[p]) partOf[terminal[p]] = partsFound.labels[p];
-  const step = new Uint16Array(n);
-  if (terminals > 1) {
-    for (let p = 0; p < n; p++) step[p] = mask[p] ? paperStep : acrossOpenings ? openStep : 0;
-    if (cost && acrossOpenings) addVisibleCost(step, mask, grid, cost, widthMm);
-    for (const f of forbidden) forbid(step, mask, grid, f, widthMm);
-  }
-  return { width, height, terminal, terminals, step, grid, mask, partOf };
+  if (marked) return;
+  const ring = part.rings[0];
+  const p = at(ring[1], grid.originYMm, grid.height - 1) * grid.width + at(ring[0], grid.originXMm, grid.width - 1);
+  labels[p] = label;
 }
 
 function addVisibleCost(step: Uint16Array, mask: Uint8Array, grid: Grid, cost: CostRaster, widthMm: number): void {
@@ -136,8 +166,9 @@ export function findStrips(ground: BridgeGround, widthMm: number, uniform: boole
   const searched = rough?.ground ?? ground;
   const fullPixel = (p: number): number => rough?.fullPixel(p) ?? p;
   const ways = joinAll(searched).map((way) => rough?.fullWay(way) ?? way);
-  const frame = ground.partOf[ground.terminal[0]];
-  const feet = new Map<number, number[]>();
+  const { frame } = ground;
+  const feet = new Map<number, number[]>(),
+    longest = new Map<number, number>();
   const note = (way: Way): void => {
     if (ground.partOf[way.from] === ground.partOf[way.to]) return;
     for (const [t, p] of [
@@ -145,19 +176,32 @@ export function findStrips(ground: BridgeGround, widthMm: number, uniform: boole
       [way.to, way.path[way.path.length - 1]],
     ]) {
       const part = ground.partOf[t];
-      if (part !== frame) feet.set(part, [...(feet.get(part) ?? []), p]);
+      if (part === frame) continue;
+      feet.set(part, [...(feet.get(part) ?? []), p]);
+      longest.set(part, Math.max(longest.get(part) ?? 0, way.path.length * ground.grid.mmPerPx));
     }
   };
   ways.forEach(note);
   const all = [...ways];
-  const boxes = partBoxes(ground);
+  const boxes = partBoxes(ground),
+    areas = partAreas(ground);
   for (const part of [...feet.keys()].sort((a, b) => a - b)) {
     const [x0, y0, x1, y1] = boxes.subarray(4 * part, 4 * part + 4);
     const diagonal = Math.hypot(x1 - x0, y1 - y0);
-    const wanted = diagonal * ground.grid.mmPerPx > 3 * longIslandMm ? 3 : diagonal * ground.grid.mmPerPx > longIslandMm ? 2 : 1;
-    while ((feet.get(part) ?? []).length < wanted) {
+    const longMm = diagonal * ground.grid.mmPerPx;
+    // What swings is weight times reach: half the island's length and the way to what holds it.
+    const moment = areas[part] * ground.grid.mmPerPx ** 2 * (longMm / 2 + (longest.get(part) ?? 0));
+    const holds = momentPerBridge * (widthMm / 1.5) ** 2;
+    const wanted = longMm > 3 * longIslandMm ? 3 : longMm > longIslandMm || moment > holds ? 2 : 1;
+    const apart = (diagonal * 0.9) / wanted;
+    // Bridges side by side hold like one.
+    const spread = (): number =>
+      (feet.get(part) ?? []).reduce<number[]>(
+        (kept, f) => (kept.every((k) => pixelDistance(k, f, ground.width) >= apart / 2) ? [...kept, f] : kept),
+        [],
+      ).length;
+    while (spread() < wanted) {
       const standing = feet.get(part) ?? [];
-      const apart = (diagonal * 0.9) / wanted;
       const more = oneMore(searched, ground.partOf, part, (p) =>
         standing.every((f) => pixelDistance(fullPixel(p), f, ground.width) >= apart),
       );
@@ -168,6 +212,13 @@ export function findStrips(ground: BridgeGround, widthMm: number, uniform: boole
     }
   }
   return all.map((way) => stripOf(way, ground, widthMm, uniform));
+}
+
+/** Pixels of each part's broad places. */
+function partAreas(ground: BridgeGround): Int32Array {
+  const areas = new Int32Array(ground.partOf.reduce((most, part) => Math.max(most, part), 0) + 1);
+  for (const t of ground.terminal) if (t > 0) areas[ground.partOf[t]]++;
+  return areas;
 }
 
 function partBoxes(ground: BridgeGround): Int32Array {
@@ -203,9 +254,10 @@ function stripOf(way: Way, ground: BridgeGround, widthMm: number, uniform: boole
   const path = direct ? line : way.path;
   const points = direct
     ? [...pixelMm(a, grid), ...pixelMm(b, grid)]
-    : thinOut(
+    : smoothed(
         path.flatMap((p) => pixelMm(p, grid)),
-        1.5 * grid.mmPerPx,
+        widthMm,
+        grid.mmPerPx,
       );
   const first = path.findIndex((p) => !mask[p]);
   let last = -1;
@@ -272,38 +324,4 @@ function flared(points: readonly number[], from: PointMm, to: PointMm, widthMm: 
   for (const [t, h] of stations) ring.push(ax + ux * t + uy * h, ay + uy * t - ux * h);
   for (const [t, h] of [...stations].reverse()) ring.push(ax + ux * t - uy * h, ay + uy * t + ux * h);
   return { rings: [Float64Array.from(ring)] };
-}
-
-/** Ramer 1972, Douglas and Peucker 1973. */
-export function thinOut(points: readonly number[], tolerance: number): number[] {
-  const n = points.length / 2;
-  if (n < 3) return [...points];
-  const keep = new Uint8Array(n);
-  keep[0] = keep[n - 1] = 1;
-  const stack: [number, number][] = [[0, n - 1]];
-  for (let range = stack.pop(); range; range = stack.pop()) {
-    const [i, j] = range;
-    const ax = points[2 * i],
-      ay = points[2 * i + 1],
-      dx = points[2 * j] - ax,
-      dy = points[2 * j + 1] - ay;
-    const length2 = dx * dx + dy * dy;
-    let worst = tolerance,
-      at = -1;
-    for (let k = i + 1; k < j; k++) {
-      const t = length2 > 0 ? Math.max(0, Math.min(1, ((points[2 * k] - ax) * dx + (points[2 * k + 1] - ay) * dy) / length2)) : 0;
-      const d = Math.hypot(points[2 * k] - ax - t * dx, points[2 * k + 1] - ay - t * dy);
-      if (d > worst) {
-        worst = d;
-        at = k;
-      }
-    }
-    if (at > 0) {
-      keep[at] = 1;
-      stack.push([i, at], [at, j]);
-    }
-  }
-  const out: number[] = [];
-  for (let i = 0; i < n; i++) if (keep[i]) out.push(points[2 * i], points[2 * i + 1]);
-  return out;
 }

@@ -1,10 +1,9 @@
-import { parts, rasterize, regionArea } from '../form/index.ts';
+import { rasterize, regionBox } from '../form/index.ts';
 import type { Box, Grid, Region } from '../form/index.ts';
 import { length, say } from '../../words/say.ts';
-import { labelParts } from './label.ts';
-import type { Labels } from './label.ts';
-import { longestTaper, surveyWidths } from './survey.ts';
-import type { Survey } from './survey.ts';
+import { covers, openingsAndTaped } from './rings.ts';
+import { finestMmPerPx, widthsOf } from './widths.ts';
+import type { Widths } from './widths.ts';
 import type { Certificate, Fault, PointMm } from './types.ts';
 
 /** Knife accuracy decides the working raster. */
@@ -57,20 +56,39 @@ export interface Limits {
   readonly leastOpeningMm: number;
 }
 
-/**
- * Judges a stencil from its raster and the two surveys of it: is it one piece, apart from `looseCount` loose pieces,
- * with no neck under the least bridge and no opening under the least opening?
- */
-export function judge(grid: Grid, partsFound: Labels, paper: Survey, openings: Survey, limits: Limits, looseCount: number): Certificate {
+/** What a stencil's outline is like: its paper, its openings, how wide both are. */
+export interface Judged {
+  readonly openings: Region;
+  readonly paper: Widths;
+  /** Worked out when first asked for. */
+  readonly openingWidths: () => Widths;
+}
+
+/** Beyond the sheet the screen is closed (taped): paper is looked at with so much more of it all round. */
+const tapeMm = 3;
+
+/** A look at an outline that both mending and judging start from. */
+export function lookAt(paper: Region, sheet: Box, limits: Limits): Judged {
+  const { openings, taped } = openingsAndTaped(paper, sheet, tapeMm);
+  let widths: Widths | undefined;
+  return {
+    openings,
+    paper: widthsOf(taped, limits.leastBridgeMm, false),
+    openingWidths: () => (widths ??= widthsOf(openings, limits.leastOpeningMm, true)),
+  };
+}
+
+/** Is it one piece, apart from `looseCount` loose pieces, with no neck under the least bridge and no opening under the least opening? */
+export function judge({ paper, openingWidths }: Judged, limits: Limits, looseCount: number): Certificate {
   const { leastBridgeMm, leastOpeningMm } = limits;
-  const { mmPerPx } = grid;
-  const { labels, count } = partsFound;
+  const openings = openingWidths();
   const faults: Fault[] = [];
-  const pieces = Math.max(0, count - looseCount);
-  if (pieces !== 1) faults.push(...apart(partsFound, grid));
-  for (const t of paper.thin) faults.push({ kind: t.kind, atMm: pixelMm(t.at, grid), widthMm: t.widthPx * mmPerPx });
-  for (const t of openings.thin) faults.push({ kind: 'opening', atMm: pixelMm(t.at, grid), widthMm: t.widthPx * mmPerPx });
-  faults.push(...split(paper, labels, count, grid));
+  const pieces = Math.max(0, paper.parts.length - looseCount);
+  if (pieces !== 1) faults.push(...apart(paper));
+  for (const t of paper.thin) faults.push({ kind: t.kind, atMm: t.atMm, widthMm: t.widthMm });
+  faults.push(...split(paper, 'neck'));
+  for (const t of openings.thin) faults.push({ kind: 'opening', atMm: t.atMm, widthMm: t.widthMm });
+  faults.push(...split(openings, 'opening'));
   const necks = faults.filter((f) => f.kind !== 'opening' && f.kind !== 'apart').map((f) => f.widthMm);
   const gaps = faults.filter((f) => f.kind === 'opening').map((f) => f.widthMm);
   return {
@@ -79,74 +97,60 @@ export function judge(grid: Grid, partsFound: Labels, paper: Survey, openings: S
     leastNeckMm: Math.min(leastBridgeMm, ...necks),
     leastOpeningMm: Math.min(leastOpeningMm, ...gaps),
     faults,
-    mmPerPx,
-    method: say('stencil.provenBy', { pixel: length(mmPerPx, 2), paper: length(leastBridgeMm), opening: length(leastOpeningMm) }),
+    mmPerPx: finestMmPerPx,
+    method: say('stencil.provenBy', { pixel: length(finestMmPerPx, 2), paper: length(leastBridgeMm), opening: length(leastOpeningMm) }),
   };
 }
 
 /**
- * The certificate of a finished outline. `paper`: the sheet with its loose pieces, if any. Shown with an exact
- * Euclidean distance transform on a raster of 0.25 mm; widths hold to within a pixel.
+ * The certificate of a finished outline. `paper`: the sheet with its loose pieces, if any. What is joined and what is apart
+ * is read from the outline itself, to a micron; how wide a place is, on a raster of 0.05 mm around it.
  */
-export function certify(paper: Region, sheet: Box, openings: Box, limits: Limits, looseCount = 0, mmPerPx = workingMmPerPx): Certificate {
-  const grid = workingGrid(openings, borderMm(limits), mmPerPx);
-  const mask = paperMask(paper, sheet, grid);
-  return withOutline(
-    outlineParts(paper),
-    looseCount,
-    judge(
-      grid,
-      labelParts(mask, grid.width, grid.height, 1, false),
-      surveyPaper(mask, grid, limits, spareWhenJudgingPx),
-      surveyOpenings(mask, grid, limits, spareWhenJudgingPx),
-      limits,
-      looseCount,
-    ),
-  );
+export function certify(paper: Region, sheet: Box, limits: Limits, looseCount = 0): Certificate {
+  return judge(lookAt(paper, sheet, limits), limits, looseCount);
 }
 
-/** Pieces of the outline itself, specks left out. */
-export const outlineParts = (paper: Region): Region[] => parts(paper).filter((part) => regionArea(part) >= 0.1);
-
-/** Pixels don't see a gap finer than themselves: the outline's own pieces (`outlineParts`) are counted as well. */
-export function withOutline(found: readonly Region[], looseCount: number, seen: Certificate): Certificate {
-  const pieces = found.length - looseCount;
-  if (pieces <= Math.max(1, seen.pieces)) return seen;
-  const largest = found.reduce((a, b) => (regionArea(b) > regionArea(a) ? b : a));
-  const faults = found
-    .filter((part) => part !== largest)
-    .map((part): Fault => ({ kind: 'apart', atMm: [part.rings[0][0], part.rings[0][1]], widthMm: 0 }));
-  return { ...seen, holds: false, pieces, faults: [...seen.faults, ...faults] };
-}
-
-/** Plain paper around the openings that the judging raster takes in. */
+/** Plain paper around the openings that the working raster takes in. */
 export const borderMm = (limits: Limits): number => Math.max(2, limits.leastBridgeMm) * 1.5;
 
-/**
- * Distance to spare beyond the least radius, in pixels: while mending, and when judging a finished outline. The difference
- * leaves room for curve fitting and rounding when a file is written.
- */
-export const spareWhenMendingPx = 0.5,
-  spareWhenJudgingPx = 0.2;
-
-export const surveyPaper = (mask: Uint8Array, grid: Grid, limits: Limits, sparePx: number): Survey =>
-  surveyWidths(mask, 1, grid.width, grid.height, limits.leastBridgeMm / 2 / grid.mmPerPx, sparePx);
-export const surveyOpenings = (mask: Uint8Array, grid: Grid, limits: Limits, sparePx: number): Survey =>
-  surveyWidths(mask, 0, grid.width, grid.height, limits.leastOpeningMm / 2 / grid.mmPerPx, sparePx, longestTaper);
-
 /** One fault for each part of paper that does not hang together with the frame. */
-function apart({ labels, firsts }: Labels, grid: Grid): Fault[] {
-  return firsts.filter((p) => labels[p] !== labels[0]).map((p) => ({ kind: 'apart', atMm: pixelMm(p, grid), widthMm: 0 }));
+function apart(paper: Widths): Fault[] {
+  const frame = frameOf(paper);
+  return paper.parts.flatMap((part, i) => (i === frame ? [] : [{ kind: 'apart', atMm: [part.rings[0][0], part.rings[0][1]], widthMm: 0 }]));
 }
 
-/** Broad parts of one piece of paper that no broad way joins, although nothing thin shows between them. */
-function split(survey: Survey, labels: Int32Array, count: number, grid: Grid): Fault[] {
-  if (survey.thin.some((t) => t.kind === 'neck')) return [];
-  const seen = new Uint8Array(count + 1);
-  const faults: Fault[] = [];
-  for (const p of survey.cores().firsts) {
-    if (seen[labels[p]]) faults.push({ kind: 'neck', atMm: pixelMm(p, grid), widthMm: Math.sqrt(survey.distance2(p)) * grid.mmPerPx });
-    seen[labels[p]] = 1;
-  }
-  return faults;
+/** The part that reaches farthest out. */
+export function frameOf({ parts: found }: Widths): number {
+  let best = 0,
+    left = Infinity;
+  found.forEach((part, i) => {
+    const { minX } = regionBox(part);
+    if (minX < left) {
+      left = minX;
+      best = i;
+    }
+  });
+  return best;
+}
+
+/** Broad places of one part that no broad way joins, where nothing thin was found between them. */
+function split(widths: Widths, kind: Fault['kind']): Fault[] {
+  return unjoined(widths).map((at): Fault => ({ kind, atMm: at, widthMm: 0 }));
+}
+
+/** A point of each further broad place of a part, where its thin places do not account for it. */
+export function unjoined({ parts: found, cores, partOfCore, thin }: Widths): PointMm[] {
+  const out: PointMm[] = [];
+  const first = new Map<number, number>();
+  cores.forEach((core, i) => {
+    const part = partOfCore[i];
+    const had = first.get(part);
+    if (had === undefined) {
+      first.set(part, i);
+      return;
+    }
+    const inPart = thin.some((t) => found[part] && covers(found[part], t.atMm[0], t.atMm[1]));
+    if (!inPart) out.push([core.rings[0][0], core.rings[0][1]]);
+  });
+  return out;
 }

@@ -1,4 +1,4 @@
-import { boxRegion, fitOutline, outlineData, readPathData, regionBox, takeAway, tidy } from '../form/index.ts';
+import { boxRegion, fitOutline, outlineData, readPathData, tidy } from '../form/index.ts';
 import type { FitRules, Region, Segment } from '../form/index.ts';
 import { certify } from './certificate.ts';
 import { cutOrder } from './cut-order.ts';
@@ -14,8 +14,7 @@ export function certifyWritten(d: string, stencil: Stencil, material: Material):
   const cut = readPathData(d);
   // Between the knife paths paper and opening take turns, beginning with paper at the sheet's edge.
   const paper = tidy([...boxRegion(stencil.sheet).rings, ...cut.rings], 'even-odd');
-  const openings = takeAway(boxRegion(stencil.sheet), paper);
-  return certify(paper, stencil.sheet, regionBox(openings), material, stencil.loosePieces.length);
+  return certify(paper, stencil.sheet, material, stencil.loosePieces.length);
 }
 
 /** Knife paths as they go into a file, and the proof of just that. */

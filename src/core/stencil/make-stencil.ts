@@ -15,39 +15,32 @@ import type { Box, Grid, Region } from '../form/index.ts';
 import { problem } from '../problem.ts';
 import type { Problem } from '../problem.ts';
 import { length, lengths, say, type Saying } from '../../words/say.ts';
-import { bridgeGround, findStrips, sampleCost, thinOut } from './bridges.ts';
+import { bridgeGround, findStrips, sampleCost } from './bridges.ts';
 import type { Strip } from './bridges.ts';
-import {
-  borderMm,
-  judge,
-  outlineParts,
-  paperMask,
-  pixelMm,
-  spareWhenJudgingPx,
-  spareWhenMendingPx,
-  surveyOpenings,
-  surveyPaper,
-  withOutline,
-  workingGrid,
-  workingMmPerPx,
-} from './certificate.ts';
+import { borderMm, judge, lookAt, paperMask, unjoined, workingGrid, workingMmPerPx } from './certificate.ts';
 import { innerPoint } from './inner-point.ts';
 import { knifeWork } from './knife.ts';
-import { labelParts } from './label.ts';
-import type { Labels } from './label.ts';
-import type { Survey, ThinPlace } from './survey.ts';
+import { covers, isSheetRing } from './rings.ts';
+import { nearLine } from './widths.ts';
+import { trimmed } from './lines.ts';
+import type { Thin, Widths } from './widths.ts';
 import type { Bridge, BridgePin, Certificate, CostRaster, Fault, Island, LoosePiece, PointMm, Stencil, StencilRequest } from './types.ts';
 
 /** Rings smaller than this come from rounding, not from a drawing. */
 const crumbMm2 = 0.1;
-const mostRounds = 7;
-/** Gaps of up to twice this are closed where pixels can't see them. */
-const hairlineMm = 0.15;
-/**
- * What is added is broader than the least width by this much: half a pixel a side because the judge is on the safe
- * side, and up to 0.71 a side because no pixel need lie on the middle line.
- */
-const spareWidthPx = 2.5;
+const mostRounds = 18;
+/** Growing that has not made the faults fewer for so many rounds gets nowhere. */
+const patience = 3;
+/** So many times openings are widened; after that mending only adds paper. */
+const roundsOfBoth = 3;
+/** What is added is broader than the least width by this much: room for the fitted curve and for rounding. */
+const spareMm = 0.06;
+/** An opening that can't be cut closes unasked up to this area, or this share of all that prints. */
+const leastLossMm2 = 6,
+  lossShare = 0.01,
+  mostLossShare = 0.1;
+/** Where hairlines make up more of what prints than this, the drawing is made of fine lines. */
+const fineShare = 0.25;
 
 /** One stencil of a cut: what stays, what prints, what holds it together, and the proof that it does. Deterministic. */
 export function makeStencil(request: StencilRequest): Stencil {
@@ -82,13 +75,11 @@ export function makeStencil(request: StencilRequest): Stencil {
   );
   const loose = sorted.filter((i) => i.handled === 'loose').map((i) => i.region);
   const held = sorted.filter((i) => i.handled === 'bridged').map((i) => i.region);
-  const pinned: Strip[] = (request.pins ?? []).map((pin) =>
-    pinnedStrip(pin, Math.max(pin.widthMm ?? 0, material.leastBridgeMm + spareWidthPx * workingMmPerPx)),
-  );
+  const pinned: Strip[] = (request.pins ?? []).map((pin) => pinnedStrip(pin, Math.max(pin.widthMm ?? 0, material.leastBridgeMm + spareMm)));
   const start = unite([frame, ...held, ...loose, ...pinned.map((s) => s.region)]);
 
   const grid = workingGrid(regionBox(openings0), borderMm(material));
-  const settled = settle(start, sheet, grid, request, loose.length);
+  const settled = settle(start, openings0, sheet, grid, request, loose.length);
   const { paper } = settled;
   const prints = takeAway(aperture, paper);
   const bridges = nameBridges([...pinned, ...settled.strips], pinned.length, openings0, request.cost);
@@ -110,6 +101,7 @@ export function makeStencil(request: StencilRequest): Stencil {
     certificate: settled.certificate,
     knife: knifeWork(cutLines, cutOuts + loosePieces.length, request.rates),
     problems,
+    ...(settled.certificate.holds ? {} : { inTheWay: settled.inTheWay.map(({ atMm, region }) => ({ atMm, region })) }),
   };
 }
 
@@ -118,82 +110,160 @@ interface Settled {
   readonly strips: readonly Strip[];
   readonly thickened: readonly PointMm[];
   readonly widened: readonly PointMm[];
+  /** Hairlines of paper left out, and openings closed because no knife can cut them. */
+  readonly dropped: readonly Region[];
+  readonly closed: readonly Region[];
+  /** Openings that stand in the way of the proof and are too large to be closed unasked. */
+  readonly inTheWay: readonly Thin[];
   readonly certificate: Certificate;
 }
 
-/** Bridges and mends in rounds until the outline passes, or mending gets nowhere. */
-function settle(start: Region, sheet: Box, grid: Grid, request: StencilRequest, looseCount: number): Settled {
+/**
+ * Bridges and mends in rounds until the outline passes. First hairlines go, then what is too thin grows and what is too
+ * narrow widens. Where both needs meet they undo each other; so after a few rounds nothing is taken from the paper any more:
+ * it only grows, and openings that are still too narrow close. What only grows comes to an end.
+ */
+function settle(start: Region, openings0: Region, sheet: Box, grid: Grid, request: StencilRequest, looseCount: number): Settled {
   const { material } = request;
-
-  const bridgeMm = material.leastBridgeMm + spareWidthPx * grid.mmPerPx,
-    openingMm = material.leastOpeningMm + spareWidthPx * grid.mmPerPx;
+  const bridgeMm = material.leastBridgeMm + spareMm,
+    openingMm = material.leastOpeningMm + spareMm;
+  const inkMm2 = regionArea(openings0);
+  const mayClose = (region: Region): boolean => {
+    if ((request.closings ?? []).some((at) => near(region, at, openingMm))) return true;
+    const areaMm2 = regionArea(region);
+    if (areaMm2 > Math.max(leastLossMm2, lossShare * inkMm2) || lostMm2 + areaMm2 > mostLossShare * inkMm2) return false;
+    lostMm2 += areaMm2;
+    return true;
+  };
   let paper = start;
   const strips: Strip[] = [];
   const thickened: PointMm[] = [],
-    widened: PointMm[] = [];
+    widened: PointMm[] = [],
+    dropped: Region[] = [],
+    closed: Region[] = [];
+  let meantFine: boolean | undefined;
+  let widenings = 0,
+    lostMm2 = 0,
+    fewest = Infinity,
+    since = 0;
   for (let round = 0; ; round++) {
-    const mask = paperMask(paper, sheet, grid);
-    const found = labelParts(mask, grid.width, grid.height, 1, false);
-    const last = round >= mostRounds;
-    const join = (survey: Survey): boolean => {
-      if (last || (found.count <= 1 + looseCount && nothingToJoin(survey, found))) return false;
-      const ground = bridgeGround(mask, grid, found, survey, bridgeMm, request.cost, request.forbidden ?? [], request.islands !== 'loose');
+    const seen = lookAt(paper, sheet, material);
+    const last = round >= mostRounds,
+      growing = widenings >= roundsOfBoth || round >= mostRounds / 2;
+    if (!last && !growing) {
+      const hairs = seen.paper.thin.filter((t) => t.hair && t.region.rings.length > 0);
+      const slits = seen.openingWidths().thin.filter((t) => t.hair && t.region.rings.length > 0);
+      const slitMm2 = areaOf(slits);
+      // A drawing made of fine lines means them: its lines widen.
+      meantFine ??= slitMm2 > fineShare * inkMm2;
+      if (hairs.length > 0 || (slits.length > 0 && !meantFine)) {
+        const gone = distinct(hairs),
+          shut = meantFine ? [] : distinct(slits);
+        dropped.push(...gone);
+        closed.push(...shut);
+        paper = takeAway(unite([paper, ...shut.map(overlapping)]), unite(gone.map(overlapping)));
+        continue;
+      }
+    }
+    if (!last && needsJoining(seen.paper, looseCount)) {
+      const mask = paperMask(paper, sheet, grid);
+      const ground = bridgeGround(mask, grid, seen.paper, bridgeMm, request.cost, request.forbidden ?? [], request.islands !== 'loose');
       const added = findStrips(ground, bridgeMm, request.cost === undefined);
       strips.push(...added.filter((s) => s.crosses));
       thickened.push(...added.filter((s) => !s.crosses).map((s) => s.from));
-      paper = unite([paper, ...added.map((s) => s.region)]);
-      return added.length > 0;
-    };
-    // First with room to spare, then as the finished outline will be judged: a knob at the end of a point may be broad
-    // enough for one and not for the other.
-    let survey = surveyPaper(mask, grid, material, spareWhenMendingPx);
-    if (join(survey)) continue;
-    if (!survey.thin.length || last) {
-      survey = surveyPaper(mask, grid, material, spareWhenJudgingPx);
-      if (join(survey)) continue;
+      if (added.length > 0) {
+        paper = unite([paper, ...added.map((s) => s.region)]);
+        continue;
+      }
     }
-    if (!last && survey.thin.length) {
-      thickened.push(...survey.thin.map((t) => pixelMm(t.at, grid)));
-      paper = unite([paper, ...survey.thin.map((t) => along(t, grid, bridgeMm))]);
+    const thin = seen.paper.thin;
+    if (!last && !growing && thin.length > 0) {
+      thickened.push(...thin.map((t) => t.atMm));
+      paper = unite([paper, unite(thin.map((t) => along(t, bridgeMm)))]);
       continue;
     }
-    let openings = surveyOpenings(mask, grid, material, spareWhenMendingPx);
-    if (!openings.thin.length || last) openings = surveyOpenings(mask, grid, material, spareWhenJudgingPx);
-    if (!last && openings.thin.length) {
-      widened.push(...openings.thin.map((t) => pixelMm(t.at, grid)));
-      paper = takeAway(paper, unite(openings.thin.map((t) => along(t, grid, openingMm))));
+    const narrow = seen.openingWidths();
+    if (!last && !growing && narrow.thin.length + unjoined(narrow).length > 0) {
+      widenings++;
+      widened.push(...narrow.thin.map((t) => t.atMm), ...unjoined(narrow));
+      paper = takeAway(
+        paper,
+        unite([...narrow.thin.map((t) => along(t, openingMm)), ...joints(narrow).map((line) => strip(line, openingMm, 'round'))]),
+      );
       continue;
     }
-    // Pieces that touch in a point, or almost, look joined in pixels: paper closes over so fine a gap, and is judged again.
-    const outlined = outlineParts(paper);
-    if (!last && outlined.length > 1 + looseCount) {
-      paper = offsetRegion(offsetRegion(paper, hairlineMm, 'miter'), -hairlineMm, 'miter');
-      continue;
+    const left = thin.length + narrow.thin.length;
+    if (growing && left < fewest) {
+      fewest = left;
+      since = round;
+    }
+    if (!last && growing && round - since <= patience) {
+      const shut = distinct(narrow.thin).filter(mayClose);
+      const tips = joints(narrow).map((line) => strip(line, openingMm, 'round'));
+      if (thin.length + shut.length + tips.length > 0) {
+        thickened.push(...thin.map((t) => t.atMm));
+        closed.push(...shut);
+        paper = unite([paper, unite([...thin.map((t) => along(t, bridgeMm)), ...shut.map(overlapping), ...tips])]);
+        continue;
+      }
     }
     return {
       paper,
       strips,
       thickened,
       widened,
-      certificate: withOutline(outlined, looseCount, judge(grid, found, survey, openings, material, looseCount)),
+      dropped,
+      closed,
+      inTheWay: narrow.thin,
+      certificate: judge(seen, material, looseCount),
     };
   }
 }
 
-/** Is every broad part of paper a piece of its own? */
-const nothingToJoin = (survey: Survey, found: Labels): boolean => {
-  const { firsts } = survey.cores();
-  return new Set(firsts.map((p) => found.labels[p])).size === firsts.length;
-};
+/** A strip along the middle of a thin place that ends where the place does: its round ends reach no farther. */
+function along({ kind, line }: Thin, widthMm: number): Region {
+  const half = widthMm / 2;
+  const ends = kind === 'tongue' ? [0, half] : kind === 'thin-piece' ? [half, half] : [0, 0];
+  return strip(trimmed(line, ends[0], ends[1]), widthMm, 'round');
+}
 
-/** A strip along the middle of a thin place. */
-function along(thin: ThinPlace, grid: Grid, widthMm: number): Region {
-  const points = thinOut(
-    thin.path.flatMap((p) => pixelMm(p, grid)),
-    grid.mmPerPx,
-  );
-  if (points.length < 4) points.push(points[0] + 0.01, points[1]);
-  return strip(points, widthMm, 'round');
+const areaOf = (thin: readonly Thin[]): number => distinct(thin).reduce((sum, region) => sum + regionArea(region), 0);
+
+/** The regions of thin places, each once. */
+const distinct = (thin: readonly Thin[]): Region[] => [...new Set(thin.map((t) => t.region))].filter((region) => region.rings.length > 0);
+
+/** A little larger, so that no seam stays. */
+const overlapping = (region: Region): Region => offsetRegion(region, 0.006, 'miter');
+
+const near = (region: Region, [x, y]: PointMm, reachMm: number): boolean =>
+  covers(region, x, y) || region.rings.some((ring) => nearLine([...ring, ring[0], ring[1]], [x, y]) <= reachMm);
+
+/** Has a part of paper more than one broad place, or is there a part too many? */
+function needsJoining({ parts: found, partOfCore }: Widths, looseCount: number): boolean {
+  return found.length > 1 + looseCount || new Set(partOfCore).size < partOfCore.length;
+}
+
+/** Short lines between broad places of one opening that nothing broad joins and nothing thin was seen to. */
+function joints(widths: Widths): number[][] {
+  return unjoined(widths).map((at) => {
+    const mine = widths.cores.findIndex((core) => core.rings[0][0] === at[0] && core.rings[0][1] === at[1]);
+    let least = Infinity,
+      line = [at[0], at[1], at[0] + 0.01, at[1]];
+    widths.cores.forEach((core, i) => {
+      if (i === mine || widths.partOfCore[i] !== widths.partOfCore[mine]) return;
+      for (const a of core.rings)
+        for (const b of widths.cores[mine].rings)
+          for (let p = 0; p < a.length; p += 2)
+            for (let q = 0; q < b.length; q += 2) {
+              const d = Math.hypot(a[p] - b[q], a[p + 1] - b[q + 1]);
+              if (d < least) {
+                least = d;
+                line = [a[p], a[p + 1], b[q], b[q + 1]];
+              }
+            }
+    });
+    return line;
+  });
 }
 
 function sortIslands(
@@ -294,7 +364,7 @@ function distanceToLine(at: PointMm, line: readonly number[]): number {
 }
 
 function report(settled: Settled, prints: Region, place: string | Saying, material: Saying, problems: Problem[]): void {
-  const { certificate, thickened, widened } = settled;
+  const { certificate, thickened, widened, closed, dropped } = settled;
   const spot = (at: PointMm) => lengths(at, ',', 0);
   if (thickened.length)
     problems.push(
@@ -316,6 +386,18 @@ function report(settled: Settled, prints: Region, place: string | Saying, materi
         say('stencil.lookOrEnlarge'),
       ),
     );
+  const fine = (
+    code: string,
+    regions: readonly Region[],
+    message: (values: { n: number; first: ReturnType<typeof spot> }) => Saying,
+  ): void => {
+    if (regions.length === 0) return;
+    const box = regionBox(regions[0]);
+    const first = spot([(box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2]);
+    problems.push(problem('warning', code, place, message({ n: regions.length, first }), say('stencil.keepHairlines')));
+  };
+  fine('stencil-closed', closed, (values) => say('stencil.closed', values));
+  fine('stencil-dropped', dropped, (values) => say('stencil.dropped', values));
   if (!certificate.holds) {
     const first = certificate.faults[0];
     problems.push(
@@ -366,11 +448,6 @@ function withoutCrumbs(region: Region): Region {
 }
 
 const touches = (box: Box, sheet: Box): boolean => box.minX <= sheet.minX + 0.001 && box.minY <= sheet.minY + 0.001;
-
-function isSheetRing(ring: Float64Array, sheet: Box): boolean {
-  const box = regionBox({ rings: [ring] });
-  return touches(box, sheet) && box.maxX >= sheet.maxX - 0.001 && box.maxY >= sheet.maxY - 0.001;
-}
 
 function blank(request: StencilRequest, sheet: Box, problems: readonly Problem[]): Stencil {
   return {

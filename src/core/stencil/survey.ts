@@ -1,5 +1,6 @@
 import { withinReach } from './discs.ts';
 import { nearDistance } from './edt.ts';
+import { linePixels } from './halved.ts';
 import { labelParts } from './label.ts';
 import type { Labels } from './label.ts';
 
@@ -11,6 +12,8 @@ export interface ThinPlace {
   /** The pixel where it is narrowest. */
   readonly at: number;
   readonly widthPx: number;
+  /** Nowhere wider than a hairline, but where it meets what is broad. */
+  readonly hair: boolean;
 }
 
 export interface Survey {
@@ -22,7 +25,11 @@ export interface Survey {
 }
 
 /** A thin point may be this many least radii long: a taper of about 10° and more stays a point, not a tongue. */
-const longestPoint = 12;
+export const longestPoint = 12;
+/** Longer than this many least radii it has to taper; shorter it is a corner. */
+const longestStub = 4;
+/** A place is broader than the way to it when it is by so many pixels (of half a width): less is the raster's doing. */
+const swellPx = 1;
 /** In an opening a knife cuts a point as long as this when it tapers: two cuts that meet. Paper so slender would bend. */
 export const longestTaper = 24;
 /** So few pixels, so near to more of the same, are what the raster broke off a point. */
@@ -43,6 +50,7 @@ export function surveyWidths(
   height: number,
   radiusPx: number,
   sparePx: number,
+  hairPx = 0,
   longestTaperRadii = longestPoint,
 ): Survey {
   const other = value ? 0 : 1;
@@ -53,9 +61,10 @@ export function surveyWidths(
   // Most shapes have few thin places or none: distances are worked out only where one has to be looked at.
   const distance = once(() => nearDistance(mask, width, height, value, Math.min(255, Math.ceil(radiusPx) + 2)));
   const thin: ThinPlace[] = [];
+  const slots = once(() => new Int32Array(width * height));
   for (let seed = left.indexOf(1); seed >= 0; seed = left.indexOf(1, seed + 1)) {
     const members = flood(left, seed, width, height);
-    thin.push(...judge(members, left, mask, value, distance, width, height, radiusPx, longestTaperRadii));
+    thin.push(...judge(members, left, mask, value, tooNear, distance, slots, width, height, radiusPx, hairPx, longestTaperRadii));
     for (const p of members) left[p] = 3;
   }
   return { cores: once(() => labelParts(tooNear, width, height, 0, true)), distance2: (p) => distance()[p], thin };
@@ -105,32 +114,242 @@ function judge(
   left: Uint8Array,
   mask: Uint8Array,
   value: number,
+  tooNear: Uint8Array,
   distances: () => Uint16Array,
+  slots: () => Int32Array,
   width: number,
   height: number,
   radiusPx: number,
+  hairPx: number,
   longestTaperRadii: number,
 ): ThinPlace[] {
   const arcs = contactArcs(members, left, mask, value, width, height);
-  if (arcs.length === 0) {
-    // The tip of a point may come apart into single pixels where it is finer than one: still the point.
-    if (members.length <= crumbPx && nextToShape(members, mask, value, width, height)) return [];
-    const distance = distances();
-    const a = farthest(members, members[0], width),
-      b = farthest(members, a, width);
-    return [place('thin-piece', widestPath(members, [a], new Set([b]), distance, width), distance)];
-  }
-  if (arcs.length > 1) {
-    const distance = distances();
-    return arcs.slice(1).map((arc) => place('neck', widestPath(members, arcs[0], new Set(arc), distance, width), distance));
-  }
-  const tip = farthest(members, arcs[0][0], width);
-  const reach = Math.hypot((tip % width) - (arcs[0][0] % width), Math.floor(tip / width) - Math.floor(arcs[0][0] / width));
-  if (reach <= longestPoint * radiusPx) return [];
+  // The tip of a point may come apart into single pixels where it is finer than one: still the point.
+  if (arcs.length === 0 && members.length <= crumbPx && nextToShape(members, mask, value, width, height)) return [];
+  const tip = arcs.length === 0 ? members[0] : farthest(members, arcs[0][0], width);
+  const reach =
+    arcs.length === 0 ? 0 : Math.hypot((tip % width) - (arcs[0][0] % width), Math.floor(tip / width) - Math.floor(arcs[0][0] / width));
+  if (arcs.length === 1 && reach <= radiusPx / 2) return [];
   const distance = distances();
-  const path = widestPath(members, arcs[0], new Set([tip]), distance, width);
-  if (reach <= longestTaperRadii * radiusPx && tapers(path, tip, distance)) return [];
-  return [place('tongue', path, distance)];
+  const contacts = arcs.flat();
+  const hair = isHair(members, contacts, distance, width, radiusPx, hairPx);
+  const graph = new Graph(members, contacts, distance, slots(), width, height);
+  // From the broad part itself: what is added there must not stand out.
+  const rooted = (path: readonly number[], bothEnds: boolean): number[] => {
+    const whole = [...toCore(path[0], tooNear, width, height, radiusPx).reverse(), ...path];
+    return bothEnds ? [...whole, ...toCore(path[path.length - 1], tooNear, width, height, radiusPx)] : whole;
+  };
+  const look = (): ThinPlace[] => {
+    if (arcs.length === 0) {
+      const a = farthest(members, members[0], width),
+        b = farthest(members, a, width);
+      return [place('thin-piece', graph.paths([a], [[b]])[0], distance, hair)];
+    }
+    const found = graph.paths(arcs[0], arcs.slice(1)).map((path) => place('neck', path, distance, hair, rooted(path, true)));
+    const tops = graph.swellings();
+    if (tops.length > 0)
+      found.push(
+        ...graph
+          .paths(
+            contacts,
+            tops.map((top) => [top]),
+          )
+          .map((path) => place('neck', path, distance, hair, rooted(path, false))),
+      );
+    if (found.length > 0 || reach <= longestStub * radiusPx) return found;
+    const path = graph.paths(arcs[0], [[tip]])[0];
+    if (reach <= longestTaperRadii * radiusPx && tapers(path, tip, distance)) return [];
+    return [place('tongue', path, distance, hair, rooted(path, false))];
+  };
+  const found = look();
+  graph.clear();
+  return found;
+}
+
+/** The pixels of one thin place and those of the broad parts that it touches, each with its neighbours. */
+class Graph {
+  private readonly nodes: readonly number[];
+  private readonly memberCount: number;
+  private readonly distance: Uint16Array;
+  private readonly slots: Int32Array;
+  private readonly width: number;
+  private readonly height: number;
+
+  constructor(
+    members: readonly number[],
+    contacts: readonly number[],
+    distance: Uint16Array,
+    slots: Int32Array,
+    width: number,
+    height: number,
+  ) {
+    this.nodes = [...members, ...contacts];
+    this.memberCount = members.length;
+    this.distance = distance;
+    this.slots = slots;
+    this.width = width;
+    this.height = height;
+    this.nodes.forEach((p, i) => {
+      slots[p] = i + 1;
+    });
+  }
+
+  /** Others use the slots after this. */
+  clear(): void {
+    for (const p of this.nodes) this.slots[p] = 0;
+  }
+
+  private neighbours(p: number, out: Int32Array): number {
+    const { width, height, slots } = this;
+    const x = p % width,
+      y = (p - x) / width;
+    let n = 0;
+    for (let dy = -1; dy <= 1; dy++) {
+      if (y + dy < 0 || y + dy >= height) continue;
+      for (let dx = -1; dx <= 1; dx++) {
+        if (x + dx < 0 || x + dx >= width) continue;
+        const slot = slots[p + dy * width + dx];
+        if (slot > 0) out[n++] = slot - 1;
+      }
+    }
+    return n;
+  }
+
+  /** From `from` to each of `ends` the path whose narrowest place is as wide as can be; one that can't be reached is a single pixel. */
+  paths(from: readonly number[], ends: readonly (readonly number[])[]): number[][] {
+    const { nodes, distance, slots } = this;
+    const parent = new Int32Array(nodes.length).fill(-2);
+    const goal = new Int32Array(nodes.length).fill(-1);
+    ends.forEach((end, k) => {
+      for (const p of end) if (slots[p] > 0) goal[slots[p] - 1] = k;
+    });
+    const found: number[][] = ends.map((end) => [end[0]]);
+    let missing = ends.length;
+    const done = new Uint8Array(ends.length);
+    // Buckets by squared distance, widest first: the widest front pixel is always taken next.
+    const buckets: number[][] = [];
+    const heads: number[] = [];
+    let top = 0;
+    const push = (i: number, limit: number): void => {
+      const key = Math.min(distance[nodes[i]], limit);
+      (buckets[key] ??= []).push(i);
+      heads[key] ??= 0;
+      if (key > top) top = key;
+    };
+    for (const p of from) {
+      const i = slots[p] - 1;
+      if (i < 0) continue;
+      parent[i] = -1;
+      push(i, 0xffff);
+    }
+    const beside = new Int32Array(9);
+    while (top >= 0 && missing > 0) {
+      const bucket = buckets[top];
+      if (!bucket || heads[top] >= bucket.length) {
+        top--;
+        continue;
+      }
+      const i = bucket[heads[top]++];
+      const k = goal[i];
+      if (k >= 0 && !done[k]) {
+        done[k] = 1;
+        missing--;
+        const path: number[] = [];
+        for (let q = i; q >= 0; q = parent[q]) path.push(nodes[q]);
+        found[k] = path.reverse();
+      }
+      const level = top,
+        n = this.neighbours(nodes[i], beside);
+      for (let b = 0; b < n; b++) {
+        const q = beside[b];
+        if (parent[q] !== -2) continue;
+        parent[q] = i;
+        push(q, level);
+      }
+    }
+    return found;
+  }
+
+  /**
+   * Places broader than every way to them from what is broad: the tops of islands that show as the level falls (a tree of
+   * components, Najman and Couprie 2006). One pixel each, broadest first.
+   */
+  swellings(): number[] {
+    const { nodes, distance, memberCount: n } = this;
+    const order = Array.from({ length: n }, (_, i) => i).sort((a, b) => distance[nodes[b]] - distance[nodes[a]] || nodes[a] - nodes[b]);
+    const rank = new Int32Array(n);
+    order.forEach((i, k) => {
+      rank[i] = k;
+    });
+    const root = n;
+    const parent = new Int32Array(n + 1).fill(-1);
+    parent[root] = root;
+    const find = (i: number): number => {
+      while (parent[i] !== i) i = parent[i] = parent[parent[i]];
+      return i;
+    };
+    const tops: number[] = [];
+    const beside = new Int32Array(9);
+    for (let k = 0; k < n; k++) {
+      const p = nodes[order[k]];
+      parent[k] = k;
+      const count = this.neighbours(p, beside);
+      for (let j = 0; j < count; j++) {
+        const other = beside[j] >= n ? root : rank[beside[j]];
+        if (parent[other] < 0) continue;
+        let a = find(k),
+          b = find(other);
+        if (a === b) continue;
+        // The root, then what is broader, takes in the other.
+        if (b === root || (a !== root && b < a)) [a, b] = [b, a];
+        const top = nodes[order[b]];
+        if (Math.sqrt(distance[top]) - Math.sqrt(distance[p]) > swellPx) tops.push(top);
+        parent[b] = a;
+      }
+    }
+    return tops.sort((a, b) => distance[b] - distance[a] || a - b);
+  }
+}
+
+/** Straight from a pixel to the nearest around which a disc of the least width fits, it left out. */
+function toCore(from: number, tooNear: Uint8Array, width: number, height: number, radiusPx: number): number[] {
+  const fx = from % width,
+    fy = (from - fx) / width,
+    reach = Math.ceil(radiusPx) + 3;
+  let best = -1,
+    least = Infinity;
+  for (let y = Math.max(0, fy - reach); y <= Math.min(height - 1, fy + reach); y++) {
+    for (let x = Math.max(0, fx - reach); x <= Math.min(width - 1, fx + reach); x++) {
+      const d = (x - fx) ** 2 + (y - fy) ** 2;
+      if (d >= least || tooNear[y * width + x]) continue;
+      least = d;
+      best = y * width + x;
+    }
+  }
+  return best < 0 || best === from ? [] : linePixels(from, best, width).slice(1);
+}
+
+/** Nowhere wider than a hairline? Near what is broad it may be, and in a few pixels where lines meet. */
+function isHair(
+  members: readonly number[],
+  contacts: readonly number[],
+  distance: Uint16Array,
+  width: number,
+  radiusPx: number,
+  hairPx: number,
+): boolean {
+  const broad2 = ((hairPx + 1) / 2) ** 2,
+    near2 = (1.3 * radiusPx) ** 2;
+  let wide = 0;
+  const most = 0.04 * members.length;
+  for (const p of members) {
+    if (distance[p] <= broad2) continue;
+    const x = p % width,
+      y = (p - x) / width;
+    if (contacts.some((c) => ((c % width) - x) ** 2 + (Math.floor(c / width) - y) ** 2 <= near2)) continue;
+    if (++wide > most) return false;
+  }
+  return true;
 }
 
 function nextToShape(members: readonly number[], mask: Uint8Array, value: number, width: number, height: number): boolean {
@@ -158,14 +377,20 @@ function tapers(path: readonly number[], tip: number, distance: Uint16Array): bo
   return path[0] === tip ? head < taperShare * tail : tail < taperShare * head;
 }
 
-function place(kind: ThinPlace['kind'], path: readonly number[], distance: Uint16Array): ThinPlace {
+function place(
+  kind: ThinPlace['kind'],
+  path: readonly number[],
+  distance: Uint16Array,
+  hair: boolean,
+  whole: readonly number[] = path,
+): ThinPlace {
   let at = path[0];
   for (const p of path) if (distance[p] < distance[at]) at = p;
   if (kind !== 'neck') for (const p of path) if (distance[p] > distance[at]) at = p;
-  return { kind, path, at, widthPx: Math.max(1, 2 * Math.sqrt(distance[at]) - 1) };
+  return { kind, path: whole, at, widthPx: Math.max(1, 2 * Math.sqrt(distance[at]) - 1), hair };
 }
 
-/** Pixels of the covered shape that touch the uncovered part, in groups no nearer than three pixels to one another. */
+/** Pixels of the covered shape that touch the uncovered part, in groups farther than three pixels from one another. */
 function contactArcs(
   members: readonly number[],
   left: Uint8Array,
@@ -187,7 +412,7 @@ function contactArcs(
     }
   }
   const arcs: number[][] = [];
-  const reach = 2;
+  const reach = 3;
   for (const first of contacts) {
     contacts.delete(first);
     const arc = [first];
@@ -222,58 +447,4 @@ function farthest(members: readonly number[], from: number, width: number): numb
     }
   }
   return best;
-}
-
-/** The path through `members` (and the end pixels) whose narrowest place is as wide as can be; shorter among equals. */
-export function widestPath(
-  members: readonly number[],
-  from: readonly number[],
-  to: ReadonlySet<number>,
-  distance: Uint16Array,
-  width: number,
-): number[] {
-  const allowed = new Set(members);
-  for (const p of to) allowed.add(p);
-  const parent = new Map<number, number>();
-  // Buckets by squared distance, widest first: the widest front pixel is always taken next.
-  const buckets: number[][] = [];
-  let top = 0;
-  const push = (p: number, limit: number): void => {
-    const key = Math.min(distance[p], limit);
-    (buckets[key] ??= []).push(p);
-    if (key > top) top = key;
-  };
-  for (const p of from) {
-    parent.set(p, -1);
-    push(p, distance[p]);
-  }
-  let heads: number[] = [];
-  while (top >= 0) {
-    const bucket = buckets[top];
-    const head = heads[top] ?? 0;
-    if (!bucket || head >= bucket.length) {
-      top--;
-      continue;
-    }
-    heads[top] = head + 1;
-    const p = bucket[head];
-    if (to.has(p)) {
-      const path: number[] = [];
-      for (let q = p; q !== -1; q = parent.get(q) ?? -1) path.push(q);
-      heads = [];
-      return path.reverse();
-    }
-    const x = p % width,
-      level = top;
-    for (let dy = -1; dy <= 1; dy++) {
-      for (let dx = -1; dx <= 1; dx++) {
-        if (x + dx < 0 || x + dx >= width) continue;
-        const q = p + dy * width + dx;
-        if (!allowed.has(q) || parent.has(q)) continue;
-        parent.set(q, p);
-        push(q, level);
-      }
-    }
-  }
-  return [...from.slice(0, 1)];
 }

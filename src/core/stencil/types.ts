@@ -44,6 +44,8 @@ export interface StencilRequest {
   readonly islands: 'bridge' | 'loose' | 'drop';
   readonly pins?: readonly BridgePin[];
   readonly forbidden?: readonly NoBridge[];
+  /** Openings that may close because no knife can cut them: a point in or beside each. */
+  readonly closings?: readonly PointMm[];
   /** Left out: the shortest bridges. */
   readonly cost?: CostRaster;
   readonly rates?: KnifeRates;
@@ -87,6 +89,33 @@ export interface Mend {
   /** Mean ΔE over its area. */
   readonly costDeltaE: number;
 }
+
+/** An opening that no knife can cut as it is, and too large to be closed unasked. */
+export interface InTheWay {
+  readonly atMm: PointMm;
+  readonly region: Region;
+}
+
+interface OfferShared {
+  /** Where ink would be missing; empty where nothing in the print goes. */
+  readonly region: Region;
+  /** null: everywhere. */
+  readonly atMm: PointMm | null;
+  /** Ink lost, or printed in addition. */
+  readonly areaMm2: number;
+  /** Mean ΔE over the region, where the layer has an ink. */
+  readonly costDeltaE?: number;
+}
+
+/** A way out for a stencil that does not hold, and the change to the Job that takes it. */
+export type Offer =
+  | (OfferShared & { readonly kind: 'close'; readonly change: { readonly closings: readonly PointMm[] } })
+  | (OfferShared & {
+      readonly kind: 'firmer';
+      readonly change: { readonly materialId: string; readonly leastBridgeMm: number; readonly leastOpeningMm: number };
+    })
+  /** `fits`: still inside the image. */
+  | (OfferShared & { readonly kind: 'larger'; readonly change: { readonly scale: number; readonly fits: boolean } });
 
 export interface LoosePiece {
   readonly number: number;
@@ -148,4 +177,8 @@ export interface Stencil {
   readonly certificate: Certificate;
   readonly knife: KnifeWork;
   readonly problems: readonly Problem[];
+  /** Where it does not hold: openings that could be closed. */
+  readonly inTheWay?: readonly InTheWay[];
+  /** Where it does not hold: ways out, least loss first. Put in by the Plan. */
+  readonly offers?: readonly Offer[];
 }

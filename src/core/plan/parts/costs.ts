@@ -17,9 +17,11 @@ export function withCosts(stencil: Stencil, codes: Codes, missing: Float32Array,
   };
 }
 
-/** Whether thin paper was made broader or narrow openings wider. */
+const mendCodes: ReadonlySet<string> = new Set(['stencil-strengthened', 'stencil-widened', 'stencil-closed', 'stencil-dropped']);
+
+/** Whether thin paper was made broader or left out, or narrow openings wider or closed. */
 export function isMended(stencil: Stencil): boolean {
-  return stencil.problems.some((p) => p.code === 'stencil-strengthened' || p.code === 'stencil-widened');
+  return stencil.problems.some((p) => mendCodes.has(p.code));
 }
 
 /** Smaller than this is rounding where outlines meet. */

@@ -15,7 +15,7 @@ import { planMix } from './mix.ts';
 import { inkSwatch, swatchOf } from './papers.ts';
 import type { PlannedPress } from './press.ts';
 import { codeColours } from './proof.ts';
-import { makeStencils, materialFor } from './stencils.ts';
+import { makeStencils, materialFor, materialsOf } from './stencils.ts';
 
 /** A layer with its stencil and its bit in the codes. */
 export interface CutLayer {
@@ -43,7 +43,7 @@ export function cutTheStencils(
     cut: spreadCut(cuts.get(layer.cut)!, layer, memory),
     material: materialFor(job, layer.cut),
   }));
-  const made = makeStencils(job, tasks, colours, memory);
+  const made = makeStencils(job, tasks, colours, memory, materialsOf(job));
   for (const one of made.values()) found(one.problems);
   return layers.flatMap((layer) => {
     const stencil = made.get(layer.id)?.stencil;

@@ -2,7 +2,7 @@ import { deltaE00, type Lab } from '../../colour/index.ts';
 import { common, rectangle, regionBox, takeAway, type Box, type Region } from '../../form/index.ts';
 import type { Job, JobLayer } from '../../job/index.ts';
 import { layerCodes, proofGrid, type Codes } from '../../print/index.ts';
-import { ProblemError, type Problem } from '../../problem.ts';
+import { fail, ProblemError, type Problem } from '../../problem.ts';
 import {
   defaultMaterials,
   knifeRates,
@@ -11,10 +11,12 @@ import {
   type KnifeRates,
   type Material,
   type Stencil,
+  type StencilRequest,
 } from '../../stencil/index.ts';
 import { islandNotes, isMended, mendsOf, withCosts } from './costs.ts';
 import { pick, type Memory } from '../memory.ts';
-import { asWritten } from '../../../words/say.ts';
+import { offerNotes, offersFor, pricedOffers } from './offers.ts';
+import { asWritten, say } from '../../../words/say.ts';
 
 export interface MadeStencil {
   readonly stencil: Stencil | null;
@@ -64,34 +66,50 @@ export const ratesOf = ({ knife }: Pick<Job, 'knife'>): KnifeRates => knifeRates
 /** What a stencil is made from. A layer's name, ink and strength are none of it. */
 export interface StencilReads {
   readonly job: Pick<Job, 'image' | 'stencilMarginMm' | 'knife'>;
-  readonly layer: Pick<JobLayer, 'id' | 'side' | 'islands' | 'pinnedBridges' | 'noBridge'>;
+  readonly layer: Pick<JobLayer, 'id' | 'side' | 'islands' | 'pinnedBridges' | 'noBridge' | 'closings'>;
   readonly cut: Region;
   readonly material: Material;
 }
 
 /** A layer's cut and side → the sheet that lies under the screen. */
-export function stencilOf({ job, layer, cut, material }: StencilReads, cost?: CostRaster): MadeStencil {
-  const margin = Math.max(job.stencilMarginMm, 5);
-  const image = imageBox(job);
+export function stencilOf(reads: StencilReads, cost?: CostRaster): MadeStencil {
   try {
-    const stencil = makeStencil({
-      shape: cut,
-      side: layer.side,
-      aperture: image,
-      sheet: { minX: image.minX - margin, minY: image.minY - margin, maxX: image.maxX + margin, maxY: image.maxY + margin },
-      material,
-      islands: islandsOf(layer),
-      pins: layer.pinnedBridges,
-      forbidden: layer.noBridge,
-      cost,
-      place: placeOf(layer),
-      rates: ratesOf(job),
-    });
+    const stencil = makeStencil(requestOf(reads, cost));
     return { stencil, problems: stencil.problems };
   } catch (error) {
     if (!(error instanceof ProblemError)) throw error;
     return { stencil: null, problems: error.problems };
   }
+}
+
+/** What is asked of the stencil room for a layer. */
+function requestOf({ job, layer, cut, material }: StencilReads, cost?: CostRaster): StencilRequest {
+  const margin = Math.max(job.stencilMarginMm, 5);
+  const image = imageBox(job);
+  return {
+    shape: cut,
+    side: layer.side,
+    aperture: image,
+    sheet: { minX: image.minX - margin, minY: image.minY - margin, maxX: image.maxX + margin, maxY: image.maxY + margin },
+    material,
+    islands: islandsOf(layer),
+    pins: layer.pinnedBridges,
+    forbidden: layer.noBridge,
+    closings: layer.closings?.map((c) => c.atMm),
+    cost,
+    place: placeOf(layer),
+    rates: ratesOf(job),
+  };
+}
+
+/** Does it fail in a way that closing, size or material may mend? */
+const needsWayOut = (stencil: Stencil): boolean =>
+  !stencil.certificate.holds || (stencil.prints.rings.length === 0 && stencil.problems.some((p) => p.code === 'stencil-closed'));
+
+/** The one rule of what may be cut: a stencil that was not proven is not written, by whatever way it is asked for. */
+export function mustHold(layer: { readonly id: string; readonly stencil: Stencil }): void {
+  if (!layer.stencil.certificate.holds)
+    fail('stencil-does-not-hold', placeOf(layer), say('stencil.notCutAsItIs'), say('stencil.takeAnOffer'));
 }
 
 /** Colours of all overlaps by code, on one paper: Lab triples, and which bits print. */
@@ -150,29 +168,48 @@ export function makeStencils(
   tasks: readonly StencilTask[],
   colours: readonly CodeColours[],
   memory: Memory,
+  materials: readonly Material[] = defaultMaterials,
 ): Map<string, MadeStencil> {
   const geometry = pick(job, 'image', 'stencilMarginMm', 'knife');
   const made = new Map<string, MadeStencil>();
   let ideal: Codes | undefined;
   for (const { layer, bit, cut, material } of tasks) {
-    const reads = { job: geometry, layer: pick(layer, 'id', 'side', 'islands', 'pinnedBridges', 'noBridge'), cut, material };
+    const reads = { job: geometry, layer: pick(layer, 'id', 'side', 'islands', 'pinnedBridges', 'noBridge', 'closings'), cut, material };
+    const offered = (one: MadeStencil, table?: readonly number[]): MadeStencil =>
+      one.stencil && needsWayOut(one.stencil)
+        ? memory.part(`offers ${layer.id}`, { ...reads, materials, made: one, codes: table && ideal, table }, withOffers)
+        : one;
     const plain = memory.part(`stencil ${layer.id}`, reads, plainStencil);
     if (!plain.stencil || layer.ink === null || colours.length === 0 || !isSeen(plain.stencil)) {
-      made.set(layer.id, plain);
+      made.set(layer.id, offered(plain));
       continue;
     }
     const intent = tasks.map((t) => ({ bit: t.bit, side: t.layer.side, cut: t.cut }));
     ideal ??= memory.part('ideal codes', { image: job.image, intent }, codesOfIntent);
-    const missing = costTable(bit, colours);
+    const missing = [...costTable(bit, colours)];
     const bySight = layer.bridgesBy === 'least-seen' && plain.stencil.bridges.length > 0;
-    const chosen = bySight
-      ? memory.part(`stencil by cost ${layer.id}`, { ...reads, codes: ideal, missing: [...missing] }, seenStencil)
-      : plain;
-    const extra = extraTable(bit, colours);
-    const priced = { chosen, codes: ideal, missing: [...missing], extra: [...extra], layer: reads.layer, image: job.image, cut };
-    made.set(layer.id, memory.part(`costs ${layer.id}`, priced, pricedStencil));
+    const chosen = bySight ? memory.part(`stencil by cost ${layer.id}`, { ...reads, codes: ideal, missing }, seenStencil) : plain;
+    const extra = [...extraTable(bit, colours)];
+    const priced = { chosen, codes: ideal, missing, extra, layer: reads.layer, image: job.image, cut };
+    made.set(layer.id, offered(memory.part(`costs ${layer.id}`, priced, pricedStencil), missing));
   }
   return made;
+}
+
+interface OfferReads extends StencilReads {
+  readonly materials: readonly Material[];
+  readonly made: MadeStencil;
+  readonly codes: Codes | undefined;
+  readonly table: readonly number[] | undefined;
+}
+
+/** A stencil that does not hold, with ways out and what each costs in the print. */
+function withOffers({ materials, made, codes, table, ...reads }: OfferReads): MadeStencil {
+  const stencil = made.stencil!;
+  const found = offersFor(requestOf(reads), materials, stencil);
+  const offers = codes && table ? pricedOffers(found, codes, Float32Array.from(table)) : found;
+  const notes = offers.length > 0 ? offerNotes(offers, materials, placeOf(reads.layer)) : [];
+  return { stencil: { ...stencil, offers }, problems: [...made.problems, ...notes] };
 }
 
 /** True where bridges, islands or mends make the print differ from the drawing. */

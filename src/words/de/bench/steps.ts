@@ -40,6 +40,7 @@ export const steps: Words['steps'] = {
   removeBridge: (layer) => `ein fester Steg von ${layer} losgelassen`,
   forbidBridge: (layer) => `dort kein Steg auf ${layer}`,
   allowBridge: (layer) => `Stege auf ${layer} wieder erlaubt`,
+  offer: (layer) => `ein Ausweg für ${layer}`,
   islands: (layer) => `Inseln von ${layer}`,
   bridgesBy: (layer) => `wie die Stege von ${layer} gehen`,
   cutMaterial: (cut, material) => `${cut} aus ${material} geschnitten`,

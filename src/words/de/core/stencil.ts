@@ -26,6 +26,11 @@ export const stencil: Same<typeof en.stencil> = {
   keepFineParts: 'Den Proof ansehen; ein festeres Material oder eine größere Form wählen, um die feinen Teile zu behalten.',
   widened: ({ n, first }) =>
     `${many(n, 'Öffnung war', 'Öffnungen waren')} zu eng für das Messer und ${which(n, 'wurde', 'wurden')} weiter gemacht, ${which(n, 'bei', 'zuerst bei')} ${first}.`,
+  closed: ({ n, first }) =>
+    `${many(n, 'Öffnung war', 'Öffnungen waren')} zu fein zum Schneiden und ${which(n, 'wurde', 'wurden')} geschlossen, ${which(n, 'bei', 'zuerst bei')} ${first}.`,
+  dropped: ({ n, first }) =>
+    `${many(n, 'haarfeiner Papiersteg', 'haarfeine Papierstege')} würde${n === 1 ? '' : 'n'} nicht halten und ${which(n, 'wurde', 'wurden')} weggelassen, ${which(n, 'bei', 'zuerst bei')} ${first}.`,
+  keepHairlines: 'Den Proof ansehen. Sollen sie bleiben, die Form größer machen oder sie breiter zeichnen.',
   lookOrEnlarge: 'Den Proof ansehen oder die Form größer machen.',
   marginTooSmall: ({ least }) => `Der Bogen lässt weniger als ${least} um das Bild; er wurde größer gemacht.`,
   widerMargin: 'Einen breiteren Rand der Schablone um das Bild planen.',
@@ -34,13 +39,24 @@ export const stencil: Same<typeof en.stencil> = {
   doesNotHold: ({ n, first, fault }) =>
     `Diese Schablone lässt sich so nicht schneiden: ${many(n, 'schwache Stelle', 'schwache Stellen')}, ${which(n, 'bei', 'die erste bei')} ${first} (${fault}).`,
   mendFaults: 'Die Form größer machen, feine Teile wegnehmen, ein festeres Material wählen oder Inseln als lose Teile legen.',
+  notCutAsItIs: 'Eine Schablone, die nicht hält, wird nicht als Schneidedatei geschrieben.',
+  takeAnOffer: 'Einen der Auswege bei den Schablonen wählen oder die markierten Stellen ausbessern.',
+  offerClose: ({ n, first, area }) =>
+    `${many(n, 'Öffnung', 'Öffnungen')} schließen, ${which(n, 'bei', 'zuerst bei')} ${first}: ${area} weniger Farbe`,
+  offerCloseSeen: ({ n, first, area, shows }) =>
+    `${many(n, 'Öffnung', 'Öffnungen')} schließen, ${which(n, 'bei', 'zuerst bei')} ${first}: ${area} weniger Farbe, sichtbar als ${shows}`,
+  offerFirmer: ({ material, paper, opening }) =>
+    `Aus festerem Material schneiden (${material}: Stege von ${paper}, Öffnungen von ${opening})`,
+  offerLarger: ({ by }) => `Die Zeichnung größer machen, auf ${by} ihrer Größe`,
+  offerLargerThanImage: ({ by }) =>
+    `Die Zeichnung größer machen, auf ${by} ihrer Größe; sie reicht dann über das Bild hinaus, das mitwachsen muss`,
   neckTooThin: 'eine zu dünne Engstelle',
   pieceTooThin: 'ein überall zu dünnes Teil',
   pointTooThin: 'eine lange dünne Spitze',
   openingTooNarrow: 'eine zu enge Öffnung',
   partUnheld: 'ein Teil, den nichts hält',
   provenBy: ({ pixel, paper, opening }) =>
-    `Der Umriss wird in Pixel von ${pixel} gewandelt und der Abstand zur nächsten Kante genau berechnet: Scheiben von ${paper} (Papier) und ${opening} (Öffnungen) müssen alles außer Spitzen erreichen.`,
+    `Um die halbe kleinste Breite verkleinert, muss zusammenhängen, was vom Umriss bleibt. Was Scheiben von ${paper} (Papier) und ${opening} (Öffnungen) nicht erreichen, wird in Pixeln von ${pixel} angesehen: Nur Spitzen, die sich verjüngen, dürfen übrig bleiben.`,
   nothingCut: 'Es wird nichts geschnitten.',
 
   // Dicke Schablonen.

@@ -82,6 +82,8 @@ export const where: Same<typeof en.where> = {
   ofBridge: inner('von Steg'),
   bridgeless: inner('stegfreie Stelle'),
   ofBridgeless: inner('der stegfreien Stelle'),
+  closing: inner('geschlossene Öffnung'),
+  ofClosing: inner('der geschlossenen Öffnung'),
   form: thing('die', 'Form'),
   ofForm: thing('der', 'Form', 'von Form'),
   cut: thing('der', 'Schnitt'),
@@ -214,6 +216,7 @@ export const where: Same<typeof en.where> = {
   bridgesBy: ({ of }) => `wie die Stege ${of} gehen`,
   bridges: field('die Stege'),
   bridgelessSpots: field('die stegfreien Stellen'),
+  closings: field('die geschlossenen Öffnungen'),
   leftOut: whether('ausgelassen ist'),
   via: field('der Weg'),
 

@@ -38,6 +38,7 @@ export const steps = {
   removeBridge: (layer: string) => `a pinned bridge of ${layer} let go`,
   forbidBridge: (layer: string) => `no bridge there on ${layer}`,
   allowBridge: (layer: string) => `bridges allowed again on ${layer}`,
+  offer: (layer: string) => `a way out for ${layer}`,
   islands: (layer: string) => `islands of ${layer}`,
   bridgesBy: (layer: string) => `how ${layer} is bridged`,
   cutMaterial: (cut: string, material: string) => `${cut} cut from ${material}`,

@@ -1,4 +1,4 @@
-import type { LengthText, ListText, NameText, SayingText } from '../../text.ts';
+import type { AreaText, DeltaText, LengthText, ListText, NameText, SayingText, ShareText } from '../../text.ts';
 import { many, which } from '../grammar.ts';
 
 /** What a knife can cut. */
@@ -25,6 +25,11 @@ export const stencil = {
   keepFineParts: 'Look at the proof. To keep the fine parts, choose a firmer material or a larger form.',
   widened: ({ n, first }: { n: number; first: LengthText }) =>
     `${many(n, 'opening was', 'openings were')} too narrow for the knife and made wider, ${which(n, 'at', 'the first at')} ${first}.`,
+  closed: ({ n, first }: { n: number; first: LengthText }) =>
+    `${many(n, 'opening was', 'openings were')} too fine to be cut and closed, ${which(n, 'at', 'the first at')} ${first}.`,
+  dropped: ({ n, first }: { n: number; first: LengthText }) =>
+    `${many(n, 'hairline', 'hairlines')} of paper could not hold and ${n === 1 ? 'was' : 'were'} left out, ${which(n, 'at', 'the first at')} ${first}.`,
+  keepHairlines: 'Look at the proof. To keep them, make the form larger or draw them broader.',
   lookOrEnlarge: 'Look at the proof, or make the form larger.',
   marginTooSmall: ({ least }: { least: LengthText }) => `The sheet leaves less than ${least} around the image; it was made larger.`,
   widerMargin: 'Plan a wider margin of stencil around the image.',
@@ -33,13 +38,24 @@ export const stencil = {
   doesNotHold: ({ n, first, fault }: { n: number; first: LengthText; fault: SayingText }) =>
     `This stencil can’t be cut as it is: ${many(n, 'weak place', 'weak places')}, ${which(n, 'at', 'the first at')} ${first} (${fault}).`,
   mendFaults: 'Make the form larger, take fine parts away, choose a firmer material, or lay islands as loose pieces.',
+  notCutAsItIs: 'A stencil that does not hold is not written as a cut file.',
+  takeAnOffer: 'Take one of the ways out shown at Stencils, or mend the marked places.',
+  offerClose: ({ n, first, area }: { n: number; first: LengthText; area: AreaText }) =>
+    `Close ${many(n, 'opening', 'openings')}, ${which(n, 'at', 'the first at')} ${first}: ${area} less ink`,
+  offerCloseSeen: ({ n, first, area, shows }: { n: number; first: LengthText; area: AreaText; shows: DeltaText }) =>
+    `Close ${many(n, 'opening', 'openings')}, ${which(n, 'at', 'the first at')} ${first}: ${area} less ink, seen as ${shows}`,
+  offerFirmer: ({ material, paper, opening }: { material: SayingText; paper: LengthText; opening: LengthText }) =>
+    `Cut it from a firmer material (${material}: bridges of ${paper}, openings of ${opening})`,
+  offerLarger: ({ by }: { by: ShareText }) => `Make the drawing larger, to ${by} of its size`,
+  offerLargerThanImage: ({ by }: { by: ShareText }) =>
+    `Make the drawing larger, to ${by} of its size; it will reach past the image, which has to grow with it`,
   neckTooThin: 'a neck too thin',
   pieceTooThin: 'a piece too thin all over',
   pointTooThin: 'a long thin point',
   openingTooNarrow: 'an opening too narrow',
   partUnheld: 'a part that nothing holds',
   provenBy: ({ pixel, paper, opening }: { pixel: LengthText; paper: LengthText; opening: LengthText }) =>
-    `The outline is turned into pixels of ${pixel}, and the distance to the nearest edge is worked out exactly: discs of ${paper} (paper) and ${opening} (openings) must reach everything but points.`,
+    `Shrunk by half the least width, what is left of the outline must hang together. What discs of ${paper} (paper) and ${opening} (openings) cannot reach is looked at in pixels of ${pixel}: only points that taper may be left.`,
   nothingCut: 'Nothing is cut.',
 
   // Thick stencils.

@@ -86,6 +86,8 @@ export const where = {
   ofBridge: inner('of bridge'),
   bridgeless: inner('bridgeless spot'),
   ofBridgeless: inner('of bridgeless spot'),
+  closing: inner('closed opening'),
+  ofClosing: inner('of closed opening'),
   form: thing('form'),
   ofForm: ofThing('form'),
   cut: thing('cut'),
@@ -218,6 +220,7 @@ export const where = {
   bridgesBy: ({ of }: Field) => `how the bridges ${of} are laid`,
   bridges: field('the bridges'),
   bridgelessSpots: field('the bridgeless spots'),
+  closings: field('the closed openings'),
   leftOut: whether('is left out'),
   via: field('the path'),
 

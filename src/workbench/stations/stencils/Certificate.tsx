@@ -1,11 +1,12 @@
 import { sayLength } from '../../ui/units.ts';
 import { sayDelta } from '../../ui/format.ts';
 import { told, words } from '../../store/words.ts';
+import { Offers } from './Offers.tsx';
 import { costInWords, sayPatch, type PartProps } from './parts.ts';
 import { lookAt, shownPxPerMm, zoom } from './state.ts';
 
 /** Whether the stencil is proven to hold together, and where not. */
-export function Certificate({ bench, planned }: PartProps) {
+export function Certificate({ bench, layer, planned }: PartProps) {
   const w = words().stencils;
   const { units } = bench.job.value!;
   const { certificate, loosePieces, problems, mends = [] } = planned.stencil;
@@ -38,6 +39,7 @@ export function Certificate({ bench, planned }: PartProps) {
           ))}
         </ul>
       )}
+      <Offers bench={bench} layer={layer} planned={planned} />
       {mended.map((p) => (
         <p key={p.code}>
           <b>{told(p.message)}</b> {told(p.advice)}
