@@ -50,6 +50,15 @@ describe('a drawing becomes a form', () => {
     ])
       expect(got).toBeCloseTo(want, 4);
   });
+  test('what XML escapes is read: in titles, in ids and in references to them', () => {
+    const clip = '<defs><clipPath id="a&amp;&quot;b"><rect width="4" height="4"/></clipPath></defs>';
+    expect(area(`<title>Salt &amp; sea &lt;1&gt;</title>${clip}<rect width="9" height="9" clip-path="url(#a&amp;&quot;b)"/>`)).toBeCloseTo(
+      16,
+      3,
+    );
+    const declared = '<!DOCTYPE svg [<!ENTITY amp "&#38;#38;"><!ENTITY lt "&#38;#60;">]>';
+    expect(codes(`${declared}${page('<desc>a &amp; b &lt; c</desc><rect id="x" width="9" height="9"/>')}`)).toEqual([]);
+  });
   test('pixels are 1/96 inch (CSS Values 4, absolute lengths)', () => {
     const drawing = readSvg(page('<rect width="96" height="48"/>', 'width="96" height="48"'), 'x.svg');
     expect(drawing.widthMm).toBeCloseTo(25.4, 9);

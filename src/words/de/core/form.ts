@@ -8,6 +8,8 @@ export const form: Same<typeof en.form> = {
   tooManyCharacters: ({ size, most }) => `Die Zeichnung hat ${size} Millionen Zeichen; Laydown liest bis zu ${most} Millionen.`,
   tooManyElements: ({ most }) => `Die Zeichnung hat mehr als ${most} Elemente.`,
   tooManyElementsRepeated: ({ most }) => `Ausgeschrieben ergeben die Wiederholungen der Zeichnung mehr als ${most} Elemente.`,
+  tooManyAttributes: ({ most }) => `Ein Element der Zeichnung hat mehr als ${most} Attribute.`,
+  tooManyRules: 'Das Stylesheet der Zeichnung hat zu viele Regeln für so viele Formen.',
   tooManyLinesInBlocks: 'Ausgeschrieben ergeben die Blöcke der Zeichnung zu viele Linien.',
   groupsTooDeep: ({ most }) => `Gruppen liegen mehr als ${most}-fach ineinander.`,
   tangled: 'Die Zeichnung hat zu viele Linien, die sich kreuzen oder drängen.',

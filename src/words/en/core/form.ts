@@ -8,6 +8,8 @@ export const form = {
     `The drawing has ${size} million characters; Laydown reads up to ${most} million.`,
   tooManyElements: ({ most }: { most: number }) => `The drawing has more than ${most} elements.`,
   tooManyElementsRepeated: ({ most }: { most: number }) => `With its repeats written out, the drawing has more than ${most} elements.`,
+  tooManyAttributes: ({ most }: { most: number }) => `One element of the drawing has more than ${most} attributes.`,
+  tooManyRules: 'The drawing’s style sheet has too many rules for so many shapes.',
   tooManyLinesInBlocks: 'With its blocks written out, the drawing has too many lines.',
   groupsTooDeep: ({ most }: { most: number }) => `Groups are nested more than ${most} deep.`,
   tangled: 'Too many lines of the drawing cross or crowd one another.',
