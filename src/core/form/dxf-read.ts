@@ -76,6 +76,8 @@ export function readDxf(text: string, file: string): Drawing {
     widthMm: box.maxX - box.minX,
     heightMm: box.maxY - box.minY,
     hasPhysicalUnits: Boolean(unitMm[unit]),
+    reading: { what: 'silhouette' },
+    seen: { colours: [], whiteOnTop: false, fullPage: false },
     problems,
   };
 }

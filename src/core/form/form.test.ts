@@ -149,11 +149,6 @@ describe('drawings that cannot be cut say so', () => {
     ['text', page('<text x="3" y="9">tide</text>'), '!drawing-has-text'],
     ['a picture', page('<image href="data:image/png;base64,AAAA" width="5" height="5"/>'), '!drawing-has-picture'],
     ['a picture from elsewhere', page('<image href="http://example.org/a.png" width="5" height="5"/>'), '!drawing-has-picture'],
-    [
-      'a fading mask',
-      page('<mask id="m"><rect width="9" height="9" fill="#888"/></mask><rect mask="url(#m)" width="9" height="9"/>'),
-      '!drawing-soft-mask',
-    ],
     ['no size', page('<rect width="3" height="3"/>', 'width="0" height="50"'), '!drawing-no-size'],
     ['nothing', page('<rect width="0" height="3"/>'), '!drawing-empty'],
     ['everything off the page', page('<rect x="500" width="3" height="3"/>'), '!drawing-empty'],

@@ -1,4 +1,4 @@
-import type { LengthText, NameText, NumberText } from '../../say.ts';
+import type { LengthText, ListText, NameText, NumberText } from '../../say.ts';
 import { many, which } from '../grammar.ts';
 
 /** Shapes: drawings, photographs of things, placing. */
@@ -36,8 +36,9 @@ export const form = {
   textToOutlinesFirst: 'Turn the text into outlines in the program it came from, then save it again.',
   pixels: 'The drawing holds a picture made of pixels; a knife needs outlines.',
   tracePixels: 'Trace the picture as a photograph of its own, or take it out of the drawing.',
-  softMask: 'A mask in the drawing fades out; a knife can’t.',
-  hardMask: 'Use a clip path or a mask of plain black and white.',
+  softMask: 'A mask in the drawing fades out; it was cut where half shows through.',
+  fades: 'Something in the drawing fades out; it was cut where half of it is seen.',
+  chooseThreshold: 'Look whether the edge is right; the form takes another threshold.',
   offPage: 'All shapes lie outside the drawing’s page.',
   nothingVisible: 'Nothing visible is drawn.',
   fillAndFit: 'Fill the shapes that are to be cut, and fit the page to them.',
@@ -55,8 +56,14 @@ export const form = {
   allInside: 'Put everything into the drawing itself.',
   plainLines: 'Some lines keep their width when scaled, or have their dashes counted along the whole line; they were taken as plain lines.',
   linesToShapes: 'If these lines look different, turn them into filled shapes in the program they came from.',
-  whiteCounts: 'White shapes count as shapes too.',
-  takeWhiteOut: 'If they stand for bare paper, take them out of the drawing or cut them out of the form.',
+  whiteIsPaper: 'White that lies on other shapes was taken for bare paper.',
+  whiteAsShape: 'If white is to be cut as well, say at the form that white is a shape.',
+  coloursAllTaken: ({ n }: { n: number }) => `The drawing shows ${n} colours; everything but white was taken as one shape.`,
+  coloursDarkTaken: ({ n }: { n: number }) => `The drawing shows ${n} colours and fills its page; what is dark was taken.`,
+  readOtherwise: 'Say at the form what is to be cut: all of it, what is dark, some of its colours, or one cut for each colour.',
+  coloursNotThere: ({ colours }: { colours: ListText }) => `The drawing doesn’t show ${colours}; the nearest colours were taken.`,
+  coloursThere: ({ colours }: { colours: ListText }) => `It shows ${colours}.`,
+  nothingLeft: 'Read this way, nothing of the drawing is left.',
   pattern: 'A shape is filled with a pattern; its whole area was taken.',
   patternToShapes: 'If the pattern is to be cut, turn it into shapes.',
   beyondPage: 'Shapes reach over the edge of the drawing’s page; they were cut off there, as every viewer shows them.',
