@@ -1,10 +1,20 @@
-import { pathData, traceMask, tracePhoto, traceScan, type Photo, type Traced } from '../core/form/index.ts';
+import {
+  mapRegion,
+  openingsOf,
+  pathData,
+  regionBox,
+  traceMask,
+  tracePhoto,
+  traceScan,
+  type Photo,
+  type Traced,
+} from '../core/form/index.ts';
 import { fail } from '../core/problem.ts';
 import { readPicture, type Picture } from '../core/separate/index.ts';
 import { lengths, name as asName, say } from '../words/index.ts';
 import { prepare } from './assets.ts';
 import type { Command } from './command.ts';
-import { readFileBytes } from './disk.ts';
+import { fileAt, readFileBytes } from './disk.ts';
 import { option, replaceFile } from './help.ts';
 import { printProblems } from './load.ts';
 import { placeOf } from './options.ts';
@@ -21,6 +31,7 @@ export const trace: Command = {
     option('--corners "x,y x,y x,y x,y"', say('help.traceCorners')),
     option('--scan PPI', say('help.traceScan')),
     option('--mask MM', say('help.traceMask')),
+    option('--openings', say('help.traceOpenings')),
     option('--smooth MM', say('help.traceSmooth')),
     option('--out', say('help.traceOut'), 'file'),
     replaceFile,
@@ -32,6 +43,7 @@ export const trace: Command = {
     out: { type: 'string' },
     smooth: { type: 'string' },
     corners: { type: 'string' },
+    openings: { type: 'boolean' },
     replace: { type: 'boolean' },
   },
   async run(call) {
@@ -42,7 +54,8 @@ export const trace: Command = {
     await prepare();
     const photo = photoOf(await readPicture(readFileBytes(path), path));
     const smoothMm = numberOf(call.options['smooth'], '--smooth', 0.2, 0, 5);
-    const traced = traceAs(photo, call.options, smoothMm, path);
+    const found = traceAs(photo, call.options, smoothMm, path);
+    const traced = call.options['openings'] === true ? openingsIn(found, path) : found;
     printProblems(traced.problems);
     const width = traced.widthMm.toFixed(2),
       height = traced.heightMm.toFixed(2);
@@ -57,6 +70,15 @@ export const trace: Command = {
     return 0;
   },
 };
+
+/** The openings of what was traced, in its place. */
+function openingsIn(found: Traced, path: string): Traced {
+  const openings = openingsOf(found.region);
+  if (openings.rings.length === 0) fail('no-openings', fileAt(path), say('refusals.noOpenings'), say('refusals.leaveOpenings'));
+  const box = regionBox(openings);
+  const region = mapRegion(openings, (x, y) => [x - box.minX, y - box.minY]);
+  return { ...found, region, widthMm: box.maxX - box.minX, heightMm: box.maxY - box.minY };
+}
 
 function traceAs(photo: Photo, options: Parameters<Command['run']>[0]['options'], smoothMm: number, path: string): Traced {
   if (options['scan'] !== undefined) return traceScan(photo, numberOf(options['scan'], '--scan', 300, 20, 10000), { smoothMm }, path);

@@ -44,8 +44,6 @@ export type MadeShape =
       readonly bridgeMm: number;
       readonly spaceMm: number;
     };
-export type MadeKind = MadeShape['kind'];
-export const madeKinds: readonly MadeKind[] = ['flat', 'band', 'circle', 'ring', 'comb', 'torn', 'wave', 'grid', 'letters'];
 
 export interface ShapeMade {
   readonly region: Region;

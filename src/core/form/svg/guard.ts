@@ -64,9 +64,10 @@ const isElsewhere = (href: string): boolean => !href.startsWith('#');
 
 /**
  * Reads an SVG text before any other code sees it: well-formed, of bearable size and depth, free of everything that
- * could reach out or run. Throws ProblemError for what cannot be cut (text, pictures) or read at all. `file`: its name, for messages.
+ * could reach out or run. Throws ProblemError for what cannot be cut (pictures, text in other than the `fonts` at hand, in small
+ * letters) or read at all. `file`: its name, for messages.
  */
-export function guardSvg(text: string, file: string): GuardedDrawing {
+export function guardSvg(text: string, file: string, fonts: ReadonlySet<string> = new Set()): GuardedDrawing {
   const place = fileAt(file);
   if (text.length > mostCharacters) {
     fail(
@@ -90,6 +91,8 @@ export function guardSvg(text: string, file: string): GuardedDrawing {
   let depth = 0;
   let skip = 0;
   let texts = 0;
+  /** Fonts asked for, group by group. */
+  const families: string[] = [''];
   let styles = 0;
   let hidden = 0;
   /** Texts and pictures in places that show only where something refers to them, with the ids that do. */
@@ -154,6 +157,7 @@ export function guardSvg(text: string, file: string): GuardedDrawing {
     }
     if (name === 'text' || name === 'tspan' || name === 'textPath') texts++;
     if (name === 'style') styles++;
+    families.push(familyIn(attributes) ?? families[families.length - 1]);
     const own: Record<string, string> = {};
     for (const [key, value] of Object.entries(attributes)) own[key] = withSafeIds(withoutClearColours(value));
     if (own['id'] !== undefined) own['id'] = safeId(own['id']);
@@ -214,6 +218,7 @@ export function guardSvg(text: string, file: string): GuardedDrawing {
     }
     const name = tag.name.startsWith(`${prefix}:`) ? tag.name.slice(prefix.length + 1) : tag.name;
     if (name === 'text' || name === 'tspan' || name === 'textPath') texts--;
+    families.pop();
     if (name === 'style') styles--;
     if (hides.pop()) hidden--;
     ids.pop();
@@ -222,13 +227,16 @@ export function guardSvg(text: string, file: string): GuardedDrawing {
   });
   const takeText = (content: string): void => {
     if (skip > 0 || !root) return;
-    if (texts > 0 && content.trim()) {
+    const family = families[families.length - 1];
+    if (texts > 0 && content.trim() && !fonts.has(family)) {
       refuse(
         problem(
           'error',
           'drawing-has-text',
           here(),
-          say('form.text', { text: asName(content.trim().slice(0, 30)) }),
+          family === ''
+            ? say('form.text', { text: asName(content.trim().slice(0, 30)) })
+            : say('form.textInFont', { text: asName(content.trim().slice(0, 30)), font: asName(family.slice(0, 60)) }),
           say('form.textToOutlinesFirst'),
         ),
       );
@@ -258,6 +266,14 @@ export function guardSvg(text: string, file: string): GuardedDrawing {
   for (const { ids: around, found } of unseen) if (around.some((id) => referred.has(id))) errors.set(found.code, found);
   if (errors.size) throw new ProblemError([...errors.values()]);
   return { text: out.join(''), problems: [...warnings.values()], root };
+}
+
+/** The first font that an element names, in small letters; a list of several in one `font` counts by its last word. */
+function familyIn(attributes: Readonly<Record<string, string>>): string | undefined {
+  const style = attributes['style'] ?? '';
+  const named = /(?:^|;)\s*font-family\s*:\s*([^;]*)/i.exec(style)?.[1] ?? attributes['font-family'];
+  const short = /(?:^|;)\s*font\s*:[^;]*?\d[\w.%]*(?:\/\S+)?\s+([^;]*)/i.exec(style)?.[1];
+  return (named ?? short)?.split(',')[0].replace(/["']/g, '').trim().toLowerCase();
 }
 
 function refuseEntities(place: Saying): never {

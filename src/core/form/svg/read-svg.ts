@@ -12,6 +12,7 @@ import { guardSvg, type GuardedDrawing } from './guard.ts';
 import { readScene, ruleOf, usualThreshold, type DrawingReading, type How } from './reading.ts';
 import { sceneOf, type Scene } from './scene.ts';
 import { lookAt, type Seen } from './seen.ts';
+import { fontFiles } from '../made/letters.ts';
 import { refuseTangle } from './tangle.ts';
 import { readTree } from './tree.ts';
 
@@ -32,6 +33,9 @@ export interface Drawing {
 /** Drawings are flattened as if their longer side were this long, so that they bear enlarging. */
 const workingSideMm = 400;
 const mmPerPx = 25.4 / 96;
+/** In small letters: text in these becomes outlines. */
+const fontsAtHand: ReadonlySet<string> = new Set(['open sans']);
+const noFonts: ReadonlySet<string> = new Set();
 let ready: Promise<void> | undefined;
 let done = false;
 
@@ -61,7 +65,7 @@ export function readSvg(text: string, file: string, reading?: DrawingReading): D
 export function openSvg(text: string, file: string): OpenDrawing {
   if (!done) throw new Error('prepareDrawings has not been awaited');
   const place = fileAt(file);
-  const guarded = guardSvg(text, file);
+  const guarded = guardSvg(text, file, fontFiles().length > 0 ? fontsAtHand : noFonts);
   const { root, byId } = readTree(normalise(guarded.text, place));
   const widthPx = Number(root.attributes.width),
     heightPx = Number(root.attributes.height);
@@ -198,7 +202,7 @@ function sizeless(place: Saying): never {
 function normalise(text: string, place: Saying): string {
   let resvg: InstanceType<typeof Resvg> | undefined;
   try {
-    resvg = new Resvg(text, { font: { loadSystemFonts: false } });
+    resvg = new Resvg(text, { font: { loadSystemFonts: false, fontBuffers: [...fontFiles()], defaultFontFamily: 'Open Sans' } });
     return resvg.toString();
   } catch (error) {
     const why = error instanceof Error ? error.message : String(error);

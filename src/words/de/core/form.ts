@@ -36,6 +36,8 @@ export const form: Same<typeof en.form> = {
 
   // Was ein Messer nicht schneiden kann.
   text: ({ text }) => `Die Zeichnung enthält Text („${text}“); ein Messer braucht Umrisse.`,
+  textInFont: ({ text, font }) =>
+    `Die Zeichnung enthält Text („${text}“) in ${font}, einer Schrift, die Laydown nicht mitbringt; ein Messer braucht Umrisse.`,
   textToOutlinesFirst: 'Den Text in seinem Programm in Umrisse umwandeln, dann neu sichern.',
   pixels: 'Die Zeichnung enthält ein Bild aus Pixeln; ein Messer braucht Umrisse.',
   tracePixels: 'Das Bild für sich als Foto nachzeichnen lassen oder aus der Zeichnung nehmen.',
@@ -77,6 +79,9 @@ export const form: Same<typeof en.form> = {
   dxfBinary: 'Diese DXF-Datei liegt in binärer Form vor.',
   saveDxfAsText: 'Als DXF in Textform (ASCII) sichern.',
   notDxf: 'Das ist keine DXF-Datei.',
+  dxfBreaksOff: 'Die DXF-Datei bricht vor ihrem Ende ab; ein Teil der Zeichnung fehlt.',
+  farOut: ({ n }) =>
+    `${many(n, 'Umriss liegt', 'Umrisse liegen')} so weit draußen, dass von der Zeichnung daneben nichts zu sehen wäre; weggelassen.`,
   dxfDamaged: 'Das ist keine DXF-Datei, oder sie ist hier beschädigt.',
   saveDxfAgain: 'Die Zeichnung neu als DXF sichern.',
   noUnit: 'Die Datei nennt keine Längeneinheit; Millimeter wurden angenommen.',

@@ -87,6 +87,9 @@ export const inkAnswers = {
     `${many(inks, 'ink', 'inks')}, ${many(papers, 'paper', 'papers')}, ${many(pots, 'pot', 'pots')}`,
 
   // trace
+  drawingIs: ({ file, size, n }: { file: NameText; size: LengthText; n: number }) =>
+    `${file}: ${size}, ${many(n, 'outline', 'outlines')}. Its colours, back to front:`,
+  layersMade: ({ file, n }: { file: NameText; n: number }) => `${file}: ${many(n, 'layer', 'layers')} more, their inks still open`,
   traced: ({ file, size, n }: { file: NameText; size: LengthText; n: number }) => `${file}: ${size}, ${many(n, 'outline', 'outlines')}`,
 
   // separate

@@ -36,6 +36,8 @@ export const form = {
 
   // What a knife cannot cut.
   text: ({ text }: { text: NameText }) => `The drawing holds text (“${text}”); a knife needs outlines.`,
+  textInFont: ({ text, font }: { text: NameText; font: NameText }) =>
+    `The drawing holds text (“${text}”) in ${font}, a font that Laydown doesn’t carry; a knife needs outlines.`,
   textToOutlinesFirst: 'Turn the text into outlines in the program it came from, then save it again.',
   pixels: 'The drawing holds a picture made of pixels; a knife needs outlines.',
   tracePixels: 'Trace the picture as a photograph of its own, or take it out of the drawing.',
@@ -76,6 +78,9 @@ export const form = {
   dxfBinary: 'This DXF file is binary.',
   saveDxfAsText: 'Save it as a text (ASCII) DXF.',
   notDxf: 'This is not a DXF file.',
+  dxfBreaksOff: 'The DXF file breaks off before its end; part of the drawing is missing.',
+  farOut: ({ n }: { n: number }) =>
+    `${many(n, 'outline lies', 'outlines lie')} so far out that nothing of the drawing could be seen beside it; left out.`,
   dxfDamaged: 'This is not a DXF file, or it is damaged here.',
   saveDxfAgain: 'Save the drawing again as DXF.',
   noUnit: 'The file names no unit of length; millimetres were taken.',

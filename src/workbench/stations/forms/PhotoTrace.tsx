@@ -64,6 +64,7 @@ export function PhotoTrace({ bench, photo }: { readonly bench: Bench; readonly p
   const dark = useSignal(0.5);
   const smoothMm = useSignal(0.05);
   const leastMm2 = useSignal(4);
+  const openings = useSignal(false);
   const corners = useSignal<readonly Mm[] | null>(null);
   const name = useSignal(photo.name);
   const answer = useSignal<TraceAnswer | null>(null);
@@ -91,6 +92,7 @@ export function PhotoTrace({ bench, photo }: { readonly bench: Bench; readonly p
         darkShare: dark.value,
         smoothMm: smoothMm.value,
         leastMm2: leastMm2.value,
+        openings: openings.value,
         ...(first ? { bytes: photo.bytes } : {}),
       });
       if (mine !== wanted.current) return;
@@ -292,6 +294,26 @@ export function PhotoTrace({ bench, photo }: { readonly bench: Bench; readonly p
             <p>{w.tracedWhy}</p>
           </details>
         </>
+      )}
+      {(traced?.hasOpenings || openings.value) && (
+        <fieldset class="choices">
+          <legend>{w.plateTitle}</legend>
+          {([false, true] as const).map((is) => (
+            <label key={String(is)} class="choice-mark">
+              <input
+                type="radio"
+                name="plate"
+                checked={openings.value === is}
+                onChange={() =>
+                  change(() => {
+                    openings.value = is;
+                  })
+                }
+              />
+              <span>{is ? w.plateOpenings : w.plateItself}</span>
+            </label>
+          ))}
+        </fieldset>
       )}
       <div class="row">
         <input
