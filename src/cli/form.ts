@@ -134,7 +134,7 @@ function readOf({ options }: Call): Pick<JobForm, 'read'> {
 }
 
 /** A made shape, or a line drawn by hand. */
-function madeOf(job: Job, { options }: Call): Omit<JobForm, 'id'> {
+function madeOf(job: Job, { options }: Call): Pick<JobForm, 'name' | 'made' | 'outline'> {
   const line = textOf(options['line']);
   if (line !== undefined) {
     const points = new TextDecoder()
@@ -173,7 +173,7 @@ function madeOf(job: Job, { options }: Call): Omit<JobForm, 'id'> {
     (textOf(options['set']) ?? '')
       .split(/[,\s]+/)
       .filter(Boolean)
-      .map((word): [string, unknown] => {
+      .map((word): [string, string | number] => {
         const [key, value = ''] = word.split('=');
         return [key, value !== '' && Number.isFinite(Number(value)) ? Number(value) : value];
       }),
@@ -199,7 +199,12 @@ function madeOf(job: Job, { options }: Call): Omit<JobForm, 'id'> {
   return { name: made.kind === 'letters' ? made.text.split('\n')[0].slice(0, 40) : made.kind, made };
 }
 
-function write({ job, attachments }: JobBundle, shape: Omit<JobForm, 'id'>, out: string, call: Call): number {
+function write(
+  { job, attachments }: JobBundle,
+  shape: Pick<JobForm, 'name' | 'drawing' | 'read' | 'made' | 'outline'>,
+  out: string,
+  call: Call,
+): number {
   const width = call.options['width'] === undefined ? {} : { widthMm: numberOf(call.options['width'], '--width', 100, 1, 5000) };
   const name = freshName(job.forms, shape.name);
   const next = parseJob({ ...job, forms: [...job.forms, { ...shape, ...width, id: freshId(job.forms, name), name }] });

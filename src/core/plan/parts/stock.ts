@@ -160,3 +160,8 @@ function alike(sheets: readonly PlacedOnStock[][]): { placed: PlacedOnStock[]; t
   }
   return [...found.values()];
 }
+
+function sizeOf(layer: PlannedLayer): { readonly width: number; readonly height: number } {
+  const { sheet } = layer.stencil;
+  return { width: sheet.maxX - sheet.minX, height: sheet.maxY - sheet.minY };
+}
