@@ -1,5 +1,5 @@
 import type { ByColour } from '../../core/asks/index.ts';
-import type { DrawingReading } from '../../core/form/index.ts';
+import type { DrawingReading, KeptLens } from '../../core/form/index.ts';
 import type { Job } from '../../core/job/index.ts';
 import type { Plan, PlannedLayer, PlannedPaper } from '../../core/plan/index.ts';
 import type { Codes } from '../../core/print/index.ts';
@@ -90,11 +90,16 @@ export interface TraceAsk {
   readonly name: string;
   readonly bytes?: Uint8Array;
   readonly what:
+    | { readonly kind: 'board'; readonly squareMm: number }
     | { readonly kind: 'photo'; readonly sheet: 'a4' | 'letter'; readonly corners?: readonly (readonly [number, number])[] }
     | { readonly kind: 'scan'; readonly pixelsPerInch: number }
     | { readonly kind: 'mask'; readonly widthMm: number };
   /** The openings of a plate in place of the plate. */
   readonly openings?: boolean;
+  /** Things that touch by no more than this are kept apart. */
+  readonly apartMm?: number;
+  /** Of the camera, kept from a photograph of a checked board. */
+  readonly lens?: KeptLens;
   readonly darkShare?: number;
   readonly smoothMm?: number;
   readonly leastMm2?: number;
@@ -111,6 +116,8 @@ export interface TraceAnswer {
     /** It has openings, which may be what is wanted. */
     readonly hasOpenings: boolean;
   } | null;
+  /** The lens as a checked board showed it, to be kept. */
+  readonly lens?: KeptLens;
   readonly problems: readonly Problem[];
 }
 export interface DrawingReadings {

@@ -192,13 +192,18 @@ export const help: Same<typeof en.help> = {
   formWith: 'die Arbeit, zu der die Form kommt',
   formOut: 'was geschrieben wird: DATEI.svg oder der ORDNER einer Arbeit',
   traceUsage:
-    'trace FOTO --sheet FORMAT | --scan PPI | --mask MM [--out DATEI.svg] [--smooth MM] [--corners "x,y x,y x,y x,y"] [--openings] [--replace]',
+    'trace FOTO --sheet FORMAT | --board MM | --scan PPI | --mask MM | --keep-lens DATEI [--out DATEI.svg] [--smooth MM] [--corners "x,y x,y x,y x,y"] [--lens DATEI] [--apart MM] [--openings] [--replace]',
   traceSummary: 'zeichnet den Umriss eines wirklichen Dings, auf einem Bogen Papier fotografiert, in wahrer Größe',
   traceSheet:
     'das Papier, auf dem es liegt: a4, letter oder Breite x Höhe in mm (300x400). Die Ecken werden gefunden, die Perspektive wird entzerrt',
   traceCorners: 'die Ecken des Bogens in Pixeln, im Uhrzeigersinn von oben links, falls sie nicht richtig gefunden wurden',
   traceScan: 'ein flacher Scan mit so vielen Pixeln je Zoll',
   traceMask: 'ein Schwarz-Weiß-Bild, so viele mm breit: Schwarz ist die Form',
+  traceBoard:
+    'es liegt auf einem gedruckten Brett aus schwarzen und weißen Quadraten, je so viele mm breit: Maßstab, Perspektive und Objektiv kommen daher',
+  traceLens: 'das Objektiv der Kamera, früher gemerkt',
+  traceKeepLens: 'findet ein Schachbrett im Foto, merkt das Objektiv der Kamera in dieser Datei und zeichnet nichts nach',
+  traceApart: 'was sich um weniger als das berührt, bleibt getrennt',
   traceOpenings: 'die Öffnungen einer Platte statt der Platte',
   traceSmooth: 'wie weit das Glätten den Umriss verschieben darf (ohne Angabe 0,2)',
   traceOut: 'die Zeichnung; ohne Angabe der Name des Fotos mit .svg',

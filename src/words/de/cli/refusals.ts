@@ -37,6 +37,8 @@ export const refusals: Same<typeof en.refusals> = {
   sayMake: ({ kinds }) => `Eine Zeichnung nennen oder mit --make eines davon: ${kinds}.`,
   sayRead: 'silhouette, white, dark oder Farben wie #d04020 schreiben.',
   figuresOf: ({ all }) => `Ihre Maße sind: ${all}.`,
+  notALens: 'Diese Datei enthält kein Objektiv.',
+  keepLens: 'Eine mit --keep-lens aus dem Foto eines Schachbretts schreiben.',
   noOpenings: 'Das Ding hat keine Öffnungen.',
   leaveOpenings: '--openings weglassen.',
   noLine: 'Die Datei enthält keine Linie, die etwas umschließt.',

@@ -100,6 +100,8 @@ export const form: Same<typeof en.form> = {
   // Fotos, Scans und schwarzweiße Bilder von Gegenständen.
   photoSize: ({ width, height }) => `Ein Bild von ${width} × ${height} Pixeln lässt sich nicht nachzeichnen.`,
   photoSizes: ({ least, most }) => `Eines nehmen, das mindestens ${least} Pixel breit und hoch ist und höchstens ${most} Millionen hat.`,
+  noBoard: 'Das Foto zeigt kein Schachbrett mit mindestens 16 ganzen Ecken.',
+  showBoard: 'Ein Brett aus schwarzen und weißen Quadraten drucken, auf etwas Ebenes kleben und ganz fotografieren.',
   noSheet: 'Im Foto ist kein heller Bogen mit vier Ecken zu finden.',
   laySheet: 'Den Gegenstand auf weißem Papier auf einen dunkleren Tisch legen, alle vier Ecken im Bild, oder die Ecken von Hand setzen.',
   sheetWithoutSize: 'Der Bogen hat keine Größe.',

@@ -37,6 +37,8 @@ export const refusals = {
   sayMake: ({ kinds }: { kinds: ListText }) => `Name a drawing, or --make one of: ${kinds}.`,
   sayRead: 'Say silhouette, white, dark, or colours like #d04020.',
   figuresOf: ({ all }: { all: ListText }) => `Its figures are: ${all}.`,
+  notALens: 'This file keeps no lens.',
+  keepLens: 'Write one with --keep-lens from a photograph of a checked board.',
   noOpenings: 'The thing has no openings.',
   leaveOpenings: 'Leave --openings out.',
   noLine: 'The file holds no line that surrounds anything.',

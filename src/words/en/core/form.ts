@@ -100,6 +100,8 @@ export const form = {
   photoSize: ({ width, height }: { width: number; height: number }) => `A picture of ${width} × ${height} pixels can’t be traced.`,
   photoSizes: ({ least, most }: { least: number; most: number }) =>
     `Use one that is at least ${least} pixels wide and high and has at most ${most} million.`,
+  noBoard: 'The photograph shows no checked board with at least 16 whole corners.',
+  showBoard: 'Print a board of black and white squares, stick it to something flat, and photograph all of it.',
   noSheet: 'The photograph shows no bright sheet with four corners.',
   laySheet: 'Lay the thing on white paper on a darker table, with all four corners in the picture, or set the corners by hand.',
   sheetWithoutSize: 'The sheet has no size.',

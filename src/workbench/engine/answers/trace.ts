@@ -1,4 +1,15 @@
-import { openingsOf, regionBox, traceMask, tracePhoto, traceScan, type Photo, type Region, type Traced } from '../../../core/form/index.ts';
+import {
+  lensInShares,
+  lensOfShares,
+  openingsOf,
+  regionBox,
+  traceMask,
+  tracePhoto,
+  traceScan,
+  type Photo,
+  type Region,
+  type Traced,
+} from '../../../core/form/index.ts';
 import { toRgb } from '../../../core/plan/index.ts';
 import { fail, ProblemError } from '../../../core/problem.ts';
 import { readPicture } from '../../../core/separate/index.ts';
@@ -22,13 +33,16 @@ export const traceAnswer: Work<'trace'> = async (ask) => {
   const { photo } = last;
   const size = { widthPx: photo.width, heightPx: photo.height };
   try {
-    const { region: plate, corners, problems } = outlineOf(photo, ask);
+    const { region: plate, corners, lens, problems } = outlineOf(photo, ask);
     const openings = openingsOf(plate);
     const hasOpenings = openings.rings.length > 0;
     const region = ask.openings && hasOpenings ? openings : plate;
     const box = regionBox(region);
     const traced = { outline: outlinePoints(region), widthMm: box.maxX - box.minX, heightMm: box.maxY - box.minY, hasOpenings };
-    return { answer: { ...size, corners, traced, problems }, transfer: [] };
+    return {
+      answer: { ...size, corners, traced, ...(ask.what.kind === 'board' && lens ? { lens: lensInShares(lens, photo) } : {}), problems },
+      transfer: [],
+    };
   } catch (error) {
     if (!(error instanceof ProblemError)) throw error;
     return { answer: { ...size, corners: [], traced: null, problems: error.problems }, transfer: [] };
@@ -46,9 +60,12 @@ export function outlinePoints(region: Region): [number, number][][] {
   });
 }
 
-function outlineOf(photo: Photo, { what, name, darkShare, smoothMm, leastMm2 }: TraceAsk): Traced {
-  const options = { darkShare, smoothMm, leastMm2 };
+function outlineOf(photo: Photo, { what, name, darkShare, smoothMm, leastMm2, apartMm, lens: kept }: TraceAsk): Traced {
+  const options = { darkShare, smoothMm, leastMm2, ...(apartMm ? { apartMm } : {}) };
+  const known = kept ? lensOfShares(kept, photo) : undefined,
+    lens = known ? { lens: known } : {};
+  if (what.kind === 'board') return tracePhoto(photo, { ...options, ...lens, sheet: { squareMm: what.squareMm } }, name);
   if (what.kind === 'scan') return traceScan(photo, what.pixelsPerInch, options, name);
   if (what.kind === 'mask') return traceMask(photo, what.widthMm, options, name);
-  return tracePhoto(photo, { ...options, sheet: what.sheet, corners: what.corners }, name);
+  return tracePhoto(photo, { ...options, ...lens, sheet: what.sheet, corners: what.corners }, name);
 }
