@@ -31,7 +31,9 @@ describe('forms of a job', () => {
   test('a drawing is read as the form says', () => {
     const attachments = new Map([['fish.svg', drawing]]);
     const areaOf = (read?: object): number =>
-      regionArea(plan({ job: jobWith([{ id: 'fish', name: 'Fish', drawing: 'fish.svg', ...(read ? { read } : {}) }]), attachments }).forms[0].region);
+      regionArea(
+        plan({ job: jobWith([{ id: 'fish', name: 'Fish', drawing: 'fish.svg', ...(read ? { read } : {}) }]), attachments }).forms[0].region,
+      );
     expect(areaOf()).toBeCloseTo(964, 1);
     expect(areaOf({ what: 'dark' })).toBeCloseTo(900, 1);
     expect(areaOf({ what: 'colours', colours: ['#0000c0'] })).toBeCloseTo(100, 1);
@@ -46,7 +48,13 @@ describe('forms of a job', () => {
 
 describe('one cut a colour', () => {
   const made = (edges: 'spread' | 'under' | 'meet'): Job =>
-    cutsByColour(jobWith([]), openDrawing(drawing, 'fish.svg'), { drawing: 'fish.svg', name: 'Fish', edges, widthMm: 80, middleMm: [60, 80] });
+    cutsByColour(jobWith([]), openDrawing(drawing, 'fish.svg'), {
+      drawing: 'fish.svg',
+      name: 'Fish',
+      edges,
+      widthMm: 80,
+      middleMm: [60, 80],
+    });
   const attachments = new Map([['fish.svg', drawing]]);
   test('every colour lies where the drawing has it, back to front', () => {
     const job = made('meet');
