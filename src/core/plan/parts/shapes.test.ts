@@ -13,7 +13,6 @@ beforeAll(async () => {
 
 const image = { widthMm: 120, heightMm: 160 };
 const jobWith = (forms: readonly object[]): Job => parseJob({ schemaVersion: currentSchemaVersion, title: 'Shapes', image, forms });
-const part = (form: string): object => ({ form, xMm: 60, yMm: 80 });
 
 /** A red square, a blue one on it, a yellow one beside it; in a drawing twice as small as it is to be. */
 const drawing = new TextEncoder().encode(

@@ -115,7 +115,7 @@ export function Pencil({ bench }: { readonly bench: Bench }) {
         viewBox={`0 0 ${widthMm} ${heightMm}`}
         role="application"
         aria-label={w.pencilBoard(line.value.length)}
-        tabIndex={0}
+        tabindex={0}
         onPointerDown={down}
         onKeyDown={keys}
       >
