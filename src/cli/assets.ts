@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { prepareDrawings } from '../core/form/index.ts';
+import { prepareDrawings, prepareLetters } from '../core/form/index.ts';
 import { preparePictures } from '../core/separate/index.ts';
 
 const require = createRequire(import.meta.url);
@@ -15,6 +15,7 @@ export function readFonts(): { regular: Uint8Array; semibold: Uint8Array; bold: 
 export async function prepare(): Promise<void> {
   const compile = (file: string | URL): WebAssembly.Module =>
     new WebAssembly.Module(readFileSync(typeof file === 'string' ? require.resolve(file) : file));
+  prepareLetters(readFonts());
   await prepareDrawings(readFileSync(require.resolve('@resvg/resvg-wasm/index_bg.wasm')));
   await preparePictures({
     jpeg: compile('@jsquash/jpeg/codec/dec/mozjpeg_dec.wasm'),

@@ -1,7 +1,7 @@
 import { layerOf, inkBench } from '../core/asks/index.ts';
 import { materialsOf, mustHold, sayOffer, type Plan } from '../core/plan/index.ts';
 import { fail } from '../core/problem.ts';
-import { list, say } from '../words/index.ts';
+import { say } from '../words/index.ts';
 import { cutFile } from '../packet/index.ts';
 import type { Command } from './command.ts';
 import { checkStockFile, cutStock } from './cut-stock.ts';

@@ -7,6 +7,7 @@ import { cut } from './cut.ts';
 import { day } from './day.ts';
 import { drawdowns } from './drawdowns.ts';
 import { edition } from './edition.ts';
+import { form } from './form.ts';
 import { forecast } from './forecast.ts';
 import { sayCommands, sayHelp, usageOf } from './help.ts';
 import { mix } from './mix.ts';
@@ -44,6 +45,7 @@ export const commands: readonly Command[] = [
   drawdowns,
   shelf,
   trace,
+  form,
   separate,
   serve,
 ];

@@ -1,10 +1,24 @@
-import { pathData, traceMask, tracePhoto, traceScan, type Photo, type Traced } from '../core/form/index.ts';
-import { fail } from '../core/problem.ts';
+import {
+  mapRegion,
+  openingsOf,
+  pathData,
+  lensInShares,
+  lensOfShares,
+  readBoard,
+  regionBox,
+  traceMask,
+  tracePhoto,
+  traceScan,
+  type Lens,
+  type Photo,
+  type Traced,
+} from '../core/form/index.ts';
+import { fail, ProblemError } from '../core/problem.ts';
 import { readPicture, type Picture } from '../core/separate/index.ts';
-import { lengths, name as asName, say } from '../words/index.ts';
+import { figure, lengths, name as asName, say } from '../words/index.ts';
 import { prepare } from './assets.ts';
 import type { Command } from './command.ts';
-import { readFileBytes } from './disk.ts';
+import { fileAt, readFileBytes } from './disk.ts';
 import { option, replaceFile } from './help.ts';
 import { printProblems } from './load.ts';
 import { placeOf } from './options.ts';
@@ -21,6 +35,11 @@ export const trace: Command = {
     option('--corners "x,y x,y x,y x,y"', say('help.traceCorners')),
     option('--scan PPI', say('help.traceScan')),
     option('--mask MM', say('help.traceMask')),
+    option('--board MM', say('help.traceBoard')),
+    option('--lens', say('help.traceLens'), 'file'),
+    option('--keep-lens', say('help.traceKeepLens'), 'file'),
+    option('--apart MM', say('help.traceApart')),
+    option('--openings', say('help.traceOpenings')),
     option('--smooth MM', say('help.traceSmooth')),
     option('--out', say('help.traceOut'), 'file'),
     replaceFile,
@@ -32,17 +51,30 @@ export const trace: Command = {
     out: { type: 'string' },
     smooth: { type: 'string' },
     corners: { type: 'string' },
+    openings: { type: 'boolean' },
+    board: { type: 'string' },
+    lens: { type: 'string' },
+    'keep-lens': { type: 'string' },
+    apart: { type: 'string' },
     replace: { type: 'boolean' },
   },
   async run(call) {
     const path = call.words[0] ?? fail('no-photo', say('where.commandLine'), say('cli.whichPhoto'), say('cli.namePicture'));
     const out = textOf(call.options['out']) ?? `${path.replace(/\.[^.]+$/, '')}.svg`,
       replace = call.options['replace'] === true;
-    mustBeNew(out, replace);
+    const keepLens = textOf(call.options['keep-lens']);
+    if (keepLens === undefined) mustBeNew(out, replace);
     await prepare();
     const photo = photoOf(await readPicture(readFileBytes(path), path));
+    if (keepLens !== undefined) {
+      const { lens, columns, rows, offPx } = readBoard(photo, path);
+      writeNew(keepLens, replace, () => `${JSON.stringify({ lens: lensInShares(lens, photo) }, null, 2)}\n`);
+      console.log(sayHere('inkAnswers.lensKept', { file: asName(keepLens), columns, rows, off: figure(offPx, 2) }));
+      return 0;
+    }
     const smoothMm = numberOf(call.options['smooth'], '--smooth', 0.2, 0, 5);
-    const traced = traceAs(photo, call.options, smoothMm, path);
+    const found = traceAs(photo, call.options, smoothMm, path);
+    const traced = call.options['openings'] === true ? openingsIn(found, path) : found;
     printProblems(traced.problems);
     const width = traced.widthMm.toFixed(2),
       height = traced.heightMm.toFixed(2);
@@ -58,9 +90,35 @@ export const trace: Command = {
   },
 };
 
+/** The openings of what was traced, in its place. */
+function openingsIn(found: Traced, path: string): Traced {
+  const openings = openingsOf(found.region);
+  if (openings.rings.length === 0) fail('no-openings', fileAt(path), say('refusals.noOpenings'), say('refusals.leaveOpenings'));
+  const box = regionBox(openings);
+  const region = mapRegion(openings, (x, y) => [x - box.minX, y - box.minY]);
+  return { ...found, region, widthMm: box.maxX - box.minX, heightMm: box.maxY - box.minY };
+}
+
+function lensFrom(file: string | undefined, photo: Photo): { readonly lens?: Lens } {
+  if (file === undefined) return {};
+  try {
+    const { lens } = JSON.parse(new TextDecoder().decode(readFileBytes(file))) as { readonly lens: unknown };
+    const found = lensOfShares(lens, photo);
+    if (found) return { lens: found };
+  } catch (error) {
+    if (error instanceof ProblemError) throw error;
+  }
+  return fail('not-a-lens', fileAt(file), say('refusals.notALens'), say('refusals.keepLens'));
+}
+
 function traceAs(photo: Photo, options: Parameters<Command['run']>[0]['options'], smoothMm: number, path: string): Traced {
-  if (options['scan'] !== undefined) return traceScan(photo, numberOf(options['scan'], '--scan', 300, 20, 10000), { smoothMm }, path);
-  if (options['mask'] !== undefined) return traceMask(photo, numberOf(options['mask'], '--mask', 100, 1, 5000), { smoothMm }, path);
+  const apartMm = options['apart'] === undefined ? {} : { apartMm: numberOf(options['apart'], '--apart', 3, 0.2, 50) };
+  const how = { smoothMm, ...apartMm };
+  const lens = lensFrom(textOf(options['lens']), photo);
+  if (options['board'] !== undefined)
+    return tracePhoto(photo, { sheet: { squareMm: numberOf(options['board'], '--board', 25, 1, 500) }, ...lens, ...how }, path);
+  if (options['scan'] !== undefined) return traceScan(photo, numberOf(options['scan'], '--scan', 300, 20, 10000), how, path);
+  if (options['mask'] !== undefined) return traceMask(photo, numberOf(options['mask'], '--mask', 100, 1, 5000), how, path);
   const sheet = textOf(options['sheet']) ?? fail('no-sheet', placeOf('--sheet'), say('refusals.whichSheet'), say('refusals.writeSheet'));
   const size = /^(\d+(?:[.,]\d+)?)\s*[x×]\s*(\d+(?:[.,]\d+)?)$/i.exec(sheet);
   if (sheet !== 'a4' && sheet !== 'letter' && !size)
@@ -75,7 +133,7 @@ function traceAs(photo: Photo, options: Parameters<Command['run']>[0]['options']
   const number = (text: string): number => Number(text.replace(',', '.'));
   return tracePhoto(
     photo,
-    { sheet: size ? { widthMm: number(size[1]), heightMm: number(size[2]) } : (sheet as 'a4' | 'letter'), corners, smoothMm },
+    { sheet: size ? { widthMm: number(size[1]), heightMm: number(size[2]) } : (sheet as 'a4' | 'letter'), corners, ...lens, ...how },
     path,
   );
 }

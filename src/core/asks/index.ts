@@ -1,4 +1,5 @@
 /** Questions that a printmaker asks of a job, beyond its Plan. Command line and Workbench ask the same ones. */
+export { colourEdges, cutsByColour, drawingChoices, type ByColour, type ColourEdges, type DrawingChoice } from './drawings.ts';
 export { inkBench, layerOf, paperOf, potsOf, type InkBench } from './bench.ts';
 export { askOrders, type OrdersAnswer, type OrdersAsk } from './orders.ts';
 export { askBatch, askReach, askRecipe, type BatchQuestion, type Reach, type RecipeQuestion } from './recipes.ts';

@@ -63,12 +63,15 @@ export function readDxf(text: string, file: string): Drawing {
     place,
   );
   // y goes up in a DXF and down here.
-  const region = tidy(
-    rings
-      .map((ring) => Float64Array.from(ring, (v, i) => (i % 2 ? -v * scale : v * scale)))
-      .filter((ring) => ring.every((v) => Math.abs(v) < 1e6)),
-    'even-odd',
-  );
+  const scaled = rings.map((ring) => Float64Array.from(ring, (v, i) => (i % 2 ? -v * scale : v * scale)));
+  // A drawing in map coordinates lies far out as a whole: brought near, nothing of it is lost.
+  const near = broughtNear(scaled);
+  const kept = near.filter((ring) => ring.every((v) => Math.abs(v) < farMm));
+  if (kept.length < near.length)
+    problems.push(
+      problem('warning', 'drawing-far-away', place, say('form.farOut', { n: near.length - kept.length }), say('form.moveToOrigin')),
+    );
+  const region = tidy(kept, 'even-odd');
   if (!(regionArea(region) > 0)) fail('drawing-empty', place, say('form.noOutline'), say('form.closeAndSaveDxf'));
   const box = regionBox(region);
   return {
@@ -76,8 +79,24 @@ export function readDxf(text: string, file: string): Drawing {
     widthMm: box.maxX - box.minX,
     heightMm: box.maxY - box.minY,
     hasPhysicalUnits: Boolean(unitMm[unit]),
+    reading: { what: 'silhouette' },
+    seen: { colours: [], whiteOnTop: false, fullPage: false },
     problems,
   };
+}
+
+/** Farther out than this, whole microns are no longer exact enough. */
+const farMm = 1e6;
+
+/** Everything moved by whole millimetres so that the middle outline lies at the origin, where that is far from it. */
+function broughtNear(rings: readonly Float64Array[]): readonly Float64Array[] {
+  const middle = (axis: 0 | 1): number => {
+    const starts = rings.map((ring) => ring[axis]).sort((a, b) => a - b);
+    return Math.round(starts[starts.length >> 1] ?? 0);
+  };
+  const [x, y] = [middle(0), middle(1)];
+  if (Math.max(Math.abs(x), Math.abs(y)) < farMm / 100 || !Number.isFinite(x + y)) return rings;
+  return rings.map((ring) => ring.map((v, i) => v - (i % 2 === 0 ? x : y)));
 }
 
 function readPairs(text: string, file: string): [number, string][] {
@@ -91,6 +110,10 @@ function readPairs(text: string, file: string): [number, string][] {
   }
   if (!pairs.some(([code, value]) => code === 0 && value === 'SECTION'))
     fail('drawing-not-dxf', fileAt(file), say('form.notDxf'), say('form.saveDxfAgain'));
+  // A DXF file ends with EOF, and every section before it with ENDSEC (DXF Reference, file structure).
+  const sections = (name: string): number => pairs.filter(([code, value]) => code === 0 && value === name).length;
+  if (!pairs.some(([code, value]) => code === 0 && value === 'EOF') || sections('ENDSEC') < sections('SECTION'))
+    fail('drawing-breaks-off', fileAt(file, lines.length), say('form.dxfBreaksOff'), say('form.saveDxfAgain'));
   return pairs;
 }
 

@@ -134,9 +134,11 @@ function checkAttachments({ job, attachments }: JobBundle, add: Add): void {
   };
   job.forms.forEach((form, i) => {
     if (form.drawing !== undefined) need(form.drawing, `forms[${i}].drawing`);
-    if ((form.drawing === undefined) === (form.outline === undefined)) {
+    if ([form.drawing, form.outline, form.made].filter((shape) => shape !== undefined).length !== 1) {
       add('form-without-shape', `forms[${i}]`, say('job.formWithoutShape', { form: asName(form.name) }), say('job.giveShape'));
     }
+    if (form.read?.what === 'colours' && form.read.colours === undefined)
+      add('no-colours-named', `forms[${i}].read`, say('job.noColoursNamed', { form: asName(form.name) }), say('job.nameColours'));
   });
   job.papers.forEach((paper, i) => {
     if (paper.printed) need(paper.printed.picture, `papers[${i}].printed.picture`);

@@ -19,3 +19,22 @@ export function stockFileName(title: string, material: string, number: number, f
   const ending = format === 'a4' || format === 'letter' ? `-${format}.pdf` : `.${format}`;
   return `${fileStem(title)}-${fileStem(material)}-${number}${ending}`;
 }
+
+/** A name no other in the list has: `kelp`, `kelp-2`, … */
+export function freshId(list: readonly { readonly id: string }[], name: string): string {
+  const stem = fileStem(name);
+  const taken = new Set(list.map((item) => item.id));
+  for (let n = 1; ; n++) {
+    const id = n === 1 ? stem : `${stem}-${n}`;
+    if (!taken.has(id)) return id;
+  }
+}
+
+/** A name that none of them has: a second “Leaf” is “Leaf 2”. */
+export function freshName(list: readonly { readonly name: string }[], name: string): string {
+  const taken = new Set(list.map((item) => item.name));
+  for (let n = 1; ; n++) {
+    const fresh = n === 1 ? name : `${name} ${n}`;
+    if (!taken.has(fresh)) return fresh;
+  }
+}

@@ -4,4 +4,5 @@ export { jobFileName, parseJob, parseJobText, writeJobText } from './parse.ts';
 export { settleProblems, whereIn, type Document } from './where.ts';
 export { checkJob } from './check.ts';
 export { readJob, readJobFile, writeJob, writeJobFile } from './files.ts';
+export { madeKinds, usualShape } from './usual-shape.ts';
 export { jobJsonSchema } from './json-schema.ts';

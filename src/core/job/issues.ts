@@ -67,6 +67,7 @@ const kinds: Readonly<Record<string, Saying>> = {
 const formats: Readonly<Record<Format, Saying>> = {
   'short-name': say('job.shortName'),
   'file-inside': say('job.fileInside'),
+  colour: say('job.colourWritten'),
 };
 
 function allowed(options: readonly string[], value: unknown): Saying {

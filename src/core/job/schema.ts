@@ -4,7 +4,7 @@ import { currentSchemaVersion, mostLayers, mostMarks, mostStrokePoints } from '.
 export { currentSchemaVersion, mostLayers, mostMarks, mostStrokePoints };
 
 /** Texts that must be written in a certain way; what that is, `issues.ts` says. */
-export type Format = 'short-name' | 'file-inside';
+export type Format = 'short-name' | 'file-inside' | 'colour';
 
 /**
  * The Job: what the printmaker decided, and nothing computed from it. This file is the one typed description of the
@@ -42,11 +42,77 @@ export const ReadingSchema = z.discriminatedUnion('kind', [
   z.looseObject({ kind: z.literal('photo'), lab: z.tuple([z.number(), z.number(), z.number()]), sigma: z.number().min(0).max(30), note }),
 ]);
 
+/** Which of a drawing's colours are the form. Left out: Laydown guesses, and says so. */
+const ReadSchema = z.looseObject({
+  /** silhouette: everything drawn; dark: what is dark; colours: what shows one of `colours`. */
+  what: z.enum(['silhouette', 'dark', 'colours']),
+  colours: z
+    .array(z.string().regex(/^#[0-9a-fA-F]{6}$/, 'colour' satisfies Format))
+    .min(1)
+    .max(64)
+    .optional(),
+  /** White on top of something: bare paper, or a shape as well. */
+  white: z.enum(['paper', 'shape']).optional(),
+  /** How dark a thing must be, or how much of its full strength must be seen where it fades. */
+  threshold: z.number().gt(0).lt(1).optional(),
+});
+
+/** A shape that Laydown makes itself. */
+const MadeSchema = z.discriminatedUnion('kind', [
+  z.looseObject({ kind: z.enum(['flat', 'band']), widthMm: sizeMm, heightMm: sizeMm }),
+  z.looseObject({ kind: z.literal('circle'), acrossMm: sizeMm }),
+  z.looseObject({ kind: z.literal('ring'), acrossMm: sizeMm, bandMm: sizeMm }),
+  z.looseObject({
+    kind: z.literal('comb'),
+    stripes: z.int().min(1).max(500),
+    stripeMm: sizeMm,
+    gapMm: sizeMm,
+    lengthMm: sizeMm,
+    /** Joins the stripes at one end; 0: they stand apart. */
+    backMm: z.number().min(0).max(5000).default(0),
+  }),
+  z.looseObject({
+    kind: z.literal('torn'),
+    widthMm: sizeMm,
+    heightMm: sizeMm,
+    edges: z.enum(['top', 'both', 'all']).default('top'),
+    /** How far the edge wanders. */
+    roughMm: z.number().gt(0).max(500).default(8),
+    seed: z.int().default(1),
+  }),
+  z.looseObject({
+    kind: z.literal('wave'),
+    widthMm: sizeMm,
+    heightMm: sizeMm,
+    edges: z.enum(['top', 'both']).default('top'),
+    lengthMm: sizeMm,
+    swingMm: sizeMm,
+  }),
+  z.looseObject({
+    kind: z.literal('grid'),
+    columns: z.int().min(1).max(200),
+    rows: z.int().min(1).max(200),
+    cellMm: sizeMm,
+    gapMm: z.number().min(0).max(5000),
+  }),
+  z.looseObject({
+    kind: z.literal('letters'),
+    text: z.string().min(1).max(500),
+    capHeightMm: sizeMm,
+    weight: z.enum(['regular', 'semibold', 'bold']).default('bold'),
+    /** Width of the bridges that hold what is inside an O or an A; 0: none. */
+    bridgeMm: z.number().min(0).max(200).default(2.5),
+    spaceMm: z.number().min(-50).max(500).default(0),
+  }),
+]);
+
 const FormSchema = z.looseObject({
   id,
   name,
-  /** A drawing in the job's folder, or an outline in mm. One of the two. */
+  /** A drawing in the job's folder, an outline in mm, or a made shape. One of the three. */
   drawing: attachment.optional(),
+  read: ReadSchema.optional(),
+  made: MadeSchema.optional(),
   outline: z.array(z.array(point).min(3)).min(1).optional(),
   /** True size; the other side follows. Left out: the drawing's own size. */
   widthMm: sizeMm.optional(),
@@ -440,6 +506,8 @@ export const JobSchema = z.looseObject({
 
 export type Job = z.output<typeof JobSchema>;
 export type JobForm = Job['forms'][number];
+export type JobMade = NonNullable<JobForm['made']>;
+export type JobReadAs = NonNullable<JobForm['read']>;
 export type JobCut = Job['cuts'][number];
 export type JobPart = JobCut['parts'][number];
 export type JobLayer = Job['layers'][number];

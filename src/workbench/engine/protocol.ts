@@ -1,3 +1,5 @@
+import type { ByColour } from '../../core/asks/index.ts';
+import type { DrawingReading, KeptLens } from '../../core/form/index.ts';
 import type { Job } from '../../core/job/index.ts';
 import type { Plan, PlannedLayer, PlannedPaper } from '../../core/plan/index.ts';
 import type { Codes } from '../../core/print/index.ts';
@@ -55,6 +57,15 @@ export interface Questions extends InkQuestions {
   readonly packet: { ask: { readonly page: 'a4' | 'letter'; readonly language?: string }; answer: readonly MadeFile[] };
   /** What a drawing (SVG, or DXF by its name) holds, before it becomes a form. */
   readonly drawing: { ask: { readonly bytes: Uint8Array; readonly name: string }; answer: ReadDrawing };
+  /** All ways of reading a drawing, each with its picture. */
+  readonly readAs: { ask: { readonly bytes: Uint8Array; readonly name: string }; answer: DrawingReadings };
+  /** A line drawn by hand, closed and calmed: the outline that a knife follows. */
+  readonly pencil: {
+    ask: { readonly points: readonly (readonly [number, number])[]; readonly smoothMm: number };
+    answer: { readonly outline: [number, number][][]; readonly minX: number; readonly minY: number };
+  };
+  /** A drawing as a set of layers, one for each colour: the job with them. */
+  readonly byColour: { ask: { readonly bytes: Uint8Array; readonly job: Job; readonly by: ByColour }; answer: Job };
   /** The outline of a thing on a picture; `bytes` with the first question about it only. */
   readonly trace: { ask: TraceAsk; answer: TraceAnswer };
   /** Where a bridge across a stencil's opening at a place would lie. */
@@ -79,9 +90,16 @@ export interface TraceAsk {
   readonly name: string;
   readonly bytes?: Uint8Array;
   readonly what:
+    | { readonly kind: 'board'; readonly squareMm: number }
     | { readonly kind: 'photo'; readonly sheet: 'a4' | 'letter'; readonly corners?: readonly (readonly [number, number])[] }
     | { readonly kind: 'scan'; readonly pixelsPerInch: number }
     | { readonly kind: 'mask'; readonly widthMm: number };
+  /** The openings of a plate in place of the plate. */
+  readonly openings?: boolean;
+  /** Things that touch by no more than this are kept apart. */
+  readonly apartMm?: number;
+  /** Of the camera, kept from a photograph of a checked board. */
+  readonly lens?: KeptLens;
   readonly darkShare?: number;
   readonly smoothMm?: number;
   readonly leastMm2?: number;
@@ -91,8 +109,27 @@ export interface TraceAnswer {
   readonly heightPx: number;
   /** Of the sheet, pixels: as found or as given; none when they weren't found or aren't needed. */
   readonly corners: readonly (readonly [number, number])[];
-  readonly traced: { readonly outline: [number, number][][]; readonly widthMm: number; readonly heightMm: number } | null;
+  readonly traced: {
+    readonly outline: [number, number][][];
+    readonly widthMm: number;
+    readonly heightMm: number;
+    /** It has openings, which may be what is wanted. */
+    readonly hasOpenings: boolean;
+  } | null;
+  /** The lens as a checked board showed it, to be kept. */
+  readonly lens?: KeptLens;
   readonly problems: readonly Problem[];
+}
+export interface DrawingReadings {
+  /** The box of all of them on the drawing's page: x, y, width, height. */
+  readonly box: readonly [number, number, number, number];
+  readonly choices: readonly {
+    readonly reading: DrawingReading;
+    readonly colour?: string;
+    readonly share?: number;
+    /** Data of an SVG path, mm. */
+    readonly path: string;
+  }[];
 }
 export interface ReadDrawing {
   readonly widthMm: number;

@@ -3,14 +3,25 @@ import { figure, name as asName, say, type Saying } from '../../../words/say.ts'
 import { fail, problem, ProblemError } from '../../problem.ts';
 import type { Problem } from '../../problem.ts';
 import { fileAt } from '../file-at.ts';
+import { idsIn, ReferenceCount } from './count.ts';
+import { safeId, withSafeIds } from './ids.ts';
 import { plainSheet, readStyle, withoutClearColours } from './style.ts';
 
 /** Nothing larger is read: a drawing of this size would not be cut by hand either. */
 const mostCharacters = 20_000_000;
 /** Groups within groups; far above any real drawing, far below what exhausts the stack. */
 const mostDepth = 120;
-/** Elements after every `use` has been written out. */
+/** Elements, and characters of their outlines, after everything that is referred to has been written out. */
 const mostElements = 60_000;
+const mostOutlineCharacters = 20_000_000;
+/** No drawing program writes as many on one element. */
+const mostAttributes = 500;
+/** Every rule of a style sheet is held against every element. */
+const mostMatches = 4_000_000;
+/** By so many characters entities may lengthen a drawing. */
+const mostGrowth = 2_000_000;
+/** Declared by some programs though XML has them anyway (XML 1.0, section 4.6). */
+const predefined = new Set(['amp', 'lt', 'gt', 'apos', 'quot']);
 const mostEntities = 200;
 const mostEntityCharacters = 2_000;
 
@@ -44,11 +55,6 @@ export interface GuardedDrawing {
   readonly root: Readonly<Record<string, string>>;
 }
 
-interface Counted {
-  own: number;
-  readonly uses: string[];
-}
-
 const escapeText = (text: string): string => text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;');
 const escapeAttribute = (text: string): string =>
   escapeText(text)
@@ -58,9 +64,10 @@ const isElsewhere = (href: string): boolean => !href.startsWith('#');
 
 /**
  * Reads an SVG text before any other code sees it: well-formed, of bearable size and depth, free of everything that
- * could reach out or run. Throws ProblemError for what cannot be cut (text, pictures) or read at all. `file`: its name, for messages.
+ * could reach out or run. Throws ProblemError for what cannot be cut (pictures, text in other than the `fonts` at hand, in small
+ * letters) or read at all. `file`: its name, for messages.
  */
-export function guardSvg(text: string, file: string): GuardedDrawing {
+export function guardSvg(text: string, file: string, fonts: ReadonlySet<string> = new Set()): GuardedDrawing {
   const place = fileAt(file);
   if (text.length > mostCharacters) {
     fail(
@@ -84,6 +91,8 @@ export function guardSvg(text: string, file: string): GuardedDrawing {
   let depth = 0;
   let skip = 0;
   let texts = 0;
+  /** Fonts asked for, group by group. */
+  const families: string[] = [''];
   let styles = 0;
   let hidden = 0;
   /** Texts and pictures in places that show only where something refers to them, with the ids that do. */
@@ -92,24 +101,26 @@ export function guardSvg(text: string, file: string): GuardedDrawing {
   const ids: string[] = [];
   const hides: boolean[] = [];
   const refer = (text: string): void => {
-    for (const [, id] of text.matchAll(/url\(\s*['"]?#([^)'"]+)/g)) referred.add(id);
+    for (const id of idsIn(text)) referred.add(id);
   };
   const refuse = (found: Problem): void => {
     if (hidden > 0) unseen.push({ ids: ids.filter(Boolean), found });
     else errors.set(found.code, found);
   };
-  const counts = new Map<string, Counted>();
-  const everything: Counted = { own: 0, uses: [] };
-  const open: (Counted | undefined)[] = [];
+  const count = new ReferenceCount();
+  let elements = 0,
+    attributesHere = 0,
+    attributeCharacters = 0;
   const parser = new SaxesParser({ xmlns: false, position: true });
   const here = (): Saying => fileAt(file, parser.line);
-  parser.ENTITIES = { ...parser.ENTITIES, nbsp: '\u00a0' };
+  // XML's own entities are inherited by this object, so it must stay the same one.
+  parser.ENTITIES['nbsp'] = '\u00a0';
 
   parser.on('error', () => {
     fail('drawing-not-svg', here(), say('form.svgBroken'), say('form.saveSvgAgain'));
   });
   parser.on('doctype', (doctype) => {
-    const found = [...doctype.matchAll(/<!ENTITY\s+([\w.-]+)\s+(?:"([^"]*)"|'([^']*)')\s*>/g)];
+    const found = [...doctype.matchAll(/<!ENTITY\s+([\w.-]+)\s+(?:"([^"]*)"|'([^']*)')\s*>/g)].filter(([, name]) => !predefined.has(name));
     if (found.length > mostEntities || /<!ENTITY\s+%/.test(doctype)) refuseEntities(here());
     for (const [, name, double, single] of found) {
       const value = double ?? single ?? '';
@@ -119,7 +130,15 @@ export function guardSvg(text: string, file: string): GuardedDrawing {
     }
     if (/<!ENTITY\s+[\w.-]+\s+(SYSTEM|PUBLIC)/.test(doctype)) warnElsewhere();
   });
+  parser.on('attribute', ({ value }) => {
+    attributesHere++;
+    attributeCharacters += value.length;
+    if (attributesHere > mostAttributes)
+      fail('drawing-too-large', here(), say('form.tooManyAttributes', { most: mostAttributes }), say('form.simplify'));
+    if (attributeCharacters > text.length + mostGrowth) refuseEntities(here());
+  });
   parser.on('opentag', (tag) => {
+    attributesHere = 0;
     depth++;
     if (depth > mostDepth) fail('drawing-too-deep', here(), say('form.groupsTooDeep', { most: mostDepth }), say('form.ungroup'));
     const attributes = tag.attributes as Record<string, string>;
@@ -138,8 +157,10 @@ export function guardSvg(text: string, file: string): GuardedDrawing {
     }
     if (name === 'text' || name === 'tspan' || name === 'textPath') texts++;
     if (name === 'style') styles++;
+    families.push(familyIn(attributes) ?? families[families.length - 1]);
     const own: Record<string, string> = {};
-    for (const [key, value] of Object.entries(attributes)) own[key] = withoutClearColours(value);
+    for (const [key, value] of Object.entries(attributes)) own[key] = withSafeIds(withoutClearColours(value));
+    if (own['id'] !== undefined) own['id'] = safeId(own['id']);
     const hidesOwn =
       name === 'defs' ||
       name === 'symbol' ||
@@ -147,7 +168,7 @@ export function guardSvg(text: string, file: string): GuardedDrawing {
       /(^|;)\s*display\s*:\s*none/i.test(attributes['style'] ?? '');
     if (hidesOwn) hidden++;
     hides.push(hidesOwn);
-    ids.push(attributes['id'] ?? '');
+    ids.push(own['id'] ?? '');
     if (own['style'] !== undefined) {
       const read = readStyle(own['style']);
       own['style'] = read.style;
@@ -171,25 +192,19 @@ export function guardSvg(text: string, file: string): GuardedDrawing {
         if (name !== 'a') warnElsewhere();
         continue;
       }
-      kept.push(` ${attribute}="${escapeAttribute(value)}"`);
+      kept.push(
+        ` ${attribute}="${escapeAttribute(attribute === 'href' && value.trim().startsWith('#') ? `#${safeId(value.trim().slice(1))}` : value)}"`,
+      );
     }
     if (pictures.has(name)) {
       refuse(problem('error', 'drawing-has-picture', here(), say('form.pixels'), say('form.tracePixels')));
     }
-    const id = attributes.id ?? '';
-    const counted = id && !counts.has(id) ? { own: 0, uses: [] } : undefined;
-    if (counted) counts.set(id, counted);
-    open.push(counted);
-    for (const c of open) if (c) c.own++;
-    everything.own++;
-    if (everything.own > mostElements)
+    elements++;
+    if (elements > mostElements)
       fail('drawing-too-large', here(), say('form.tooManyElements', { most: mostElements }), say('form.simplify'));
+    count.openTag(name, own);
     const href = (attributes.href ?? attributes['xlink:href'] ?? '').trim();
-    if (href.startsWith('#')) referred.add(href.slice(1));
-    if (name === 'use' && href.startsWith('#')) {
-      for (const c of open) c?.uses.push(href.slice(1));
-      everything.uses.push(href.slice(1));
-    }
+    if (href.startsWith('#')) referred.add(safeId(href.slice(1)));
     if (!root) {
       root = Object.fromEntries(Object.entries(attributes).filter(([key]) => !key.includes(':')));
       out.push(`<svg xmlns="${svgNamespace}"`, ...kept, '>');
@@ -203,21 +218,25 @@ export function guardSvg(text: string, file: string): GuardedDrawing {
     }
     const name = tag.name.startsWith(`${prefix}:`) ? tag.name.slice(prefix.length + 1) : tag.name;
     if (name === 'text' || name === 'tspan' || name === 'textPath') texts--;
+    families.pop();
     if (name === 'style') styles--;
     if (hides.pop()) hidden--;
     ids.pop();
-    open.pop();
+    count.closeTag();
     out.push(`</${name}>`);
   });
   const takeText = (content: string): void => {
     if (skip > 0 || !root) return;
-    if (texts > 0 && content.trim()) {
+    const family = families[families.length - 1];
+    if (texts > 0 && content.trim() && !fonts.has(family)) {
       refuse(
         problem(
           'error',
           'drawing-has-text',
           here(),
-          say('form.text', { text: asName(content.trim().slice(0, 30)) }),
+          family === ''
+            ? say('form.text', { text: asName(content.trim().slice(0, 30)) })
+            : say('form.textInFont', { text: asName(content.trim().slice(0, 30)), font: asName(family.slice(0, 60)) }),
           say('form.textToOutlinesFirst'),
         ),
       );
@@ -230,43 +249,33 @@ export function guardSvg(text: string, file: string): GuardedDrawing {
     const sheet = plainSheet(content.replace(/@import[^;]*;/g, ''));
     if (sheet.moves) warnMoves();
     if (sheet.effects) warnEffects();
-    refer(sheet.text);
-    out.push(escapeText(sheet.text));
+    const safe = withSafeIds(sheet.text);
+    refer(safe);
+    count.sheet(safe);
+    out.push(escapeText(safe));
   };
   parser.on('text', takeText);
   parser.on('cdata', takeText);
   parser.write(text.replace(/^\ufeff/, '').replace(/^\s+(?=<)/, '')).close();
   if (!root) fail('drawing-not-svg', place, say('form.noDrawing'), say('form.saveSvg'));
 
-  const size = expandedSize(everything, counts);
-  if (size > mostElements)
+  const { elements: written, characters } = count.expanded();
+  if (written > mostElements || characters > mostOutlineCharacters)
     fail('drawing-too-large', place, say('form.tooManyElementsRepeated', { most: mostElements }), say('form.fewerRepeats'));
+  if (count.matches() > mostMatches) fail('drawing-too-large', place, say('form.tooManyRules'), say('form.attributesForStyles'));
   for (const { ids: around, found } of unseen) if (around.some((id) => referred.has(id))) errors.set(found.code, found);
   if (errors.size) throw new ProblemError([...errors.values()]);
   return { text: out.join(''), problems: [...warnings.values()], root };
 }
 
-function refuseEntities(place: Saying): never {
-  fail('drawing-has-entities', place, say('form.hidesContents'), say('form.saveSvgAgain'));
+/** The first font that an element names, in small letters; a list of several in one `font` counts by its last word. */
+function familyIn(attributes: Readonly<Record<string, string>>): string | undefined {
+  const style = attributes['style'] ?? '';
+  const named = /(?:^|;)\s*font-family\s*:\s*([^;]*)/i.exec(style)?.[1] ?? attributes['font-family'];
+  const short = /(?:^|;)\s*font\s*:[^;]*?\d[\w.%]*(?:\/\S+)?\s+([^;]*)/i.exec(style)?.[1];
+  return (named ?? short)?.split(',')[0].replace(/["']/g, '').trim().toLowerCase();
 }
 
-/** Elements once every `use` is written out; Infinity-safe, and a `use` of itself counts once. */
-function expandedSize(all: Counted, byId: ReadonlyMap<string, Counted>): number {
-  const known = new Map<string, number>();
-  const busy = new Set<string>();
-  const sizeOf = (id: string): number => {
-    const had = known.get(id);
-    if (had !== undefined) return had;
-    const counted = byId.get(id);
-    if (!counted || busy.has(id) || busy.size > mostDepth * 4) return 0;
-    busy.add(id);
-    let sum = counted.own;
-    for (const use of counted.uses) sum = Math.min(1e12, sum + sizeOf(use));
-    busy.delete(id);
-    known.set(id, sum);
-    return sum;
-  };
-  let sum = all.own;
-  for (const use of all.uses) sum = Math.min(1e12, sum + sizeOf(use));
-  return sum;
+function refuseEntities(place: Saying): never {
+  fail('drawing-has-entities', place, say('form.hidesContents'), say('form.saveSvgAgain'));
 }

@@ -1,5 +1,5 @@
 import { initWasm, Resvg } from '@resvg/resvg-wasm';
-import { say, type Saying } from '../../../words/say.ts';
+import { list, name as asName, say, type Saying } from '../../../words/say.ts';
 import { fail, problem, ProblemError } from '../../problem.ts';
 import type { Problem } from '../../problem.ts';
 import { fileAt } from '../file-at.ts';
@@ -7,8 +7,13 @@ import { cutToBox } from '../polygons.ts';
 import { mapRegion } from '../place.ts';
 import { regionArea } from '../region.ts';
 import type { Region } from '../region.ts';
-import { guardSvg } from './guard.ts';
-import { shapesOf } from './shapes.ts';
+import { whiteHex } from './colours.ts';
+import { guardSvg, type GuardedDrawing } from './guard.ts';
+import { readScene, ruleOf, usualThreshold, type DrawingReading, type How } from './reading.ts';
+import { sceneOf, type Scene } from './scene.ts';
+import { lookAt, type Seen } from './seen.ts';
+import { fontFiles } from '../made/letters.ts';
+import { refuseTangle } from './tangle.ts';
 import { readTree } from './tree.ts';
 
 /** A drawing read: its visible shapes united, at its own size, from the top left corner of its page. */
@@ -18,12 +23,19 @@ export interface Drawing {
   readonly heightMm: number;
   /** False when the drawing's size is in pixels only (taken as 1/96 in): its true size should come from the job. */
   readonly hasPhysicalUnits: boolean;
+  /** What it was taken for. */
+  readonly reading: DrawingReading;
+  /** The colours that it shows; none in a file of bare outlines. */
+  readonly seen: Seen;
   readonly problems: readonly Problem[];
 }
 
 /** Drawings are flattened as if their longer side were this long, so that they bear enlarging. */
 const workingSideMm = 400;
 const mmPerPx = 25.4 / 96;
+/** In small letters: text in these becomes outlines. */
+const fontsAtHand: ReadonlySet<string> = new Set(['open sans']);
+const noFonts: ReadonlySet<string> = new Set();
 let ready: Promise<void> | undefined;
 let done = false;
 
@@ -34,14 +46,26 @@ export async function prepareDrawings(wasm: BufferSource | WebAssembly.Module): 
   done = true;
 }
 
+/** A drawing flattened once, to be read in one way or another. */
+export interface OpenDrawing {
+  readonly seen: Seen;
+  /** The reading that is taken while nobody says otherwise. */
+  readonly guess: DrawingReading;
+  readonly read: (asked?: DrawingReading) => Drawing;
+}
+
 /**
- * Reads an SVG text. `file`: its name, for messages. After `prepareDrawings`. Throws ProblemError when it can't be cut:
- * not SVG, text, pictures, fading masks, nothing visible, too large.
+ * Reads an SVG text: all of it that is seen, or what `reading` says. `file`: its name, for messages. After `prepareDrawings`.
+ * Throws ProblemError when it can't be cut: not SVG, text, pictures, nothing visible, too large.
  */
-export function readSvg(text: string, file: string): Drawing {
+export function readSvg(text: string, file: string, reading?: DrawingReading): Drawing {
+  return openSvg(text, file).read(reading);
+}
+
+export function openSvg(text: string, file: string): OpenDrawing {
   if (!done) throw new Error('prepareDrawings has not been awaited');
   const place = fileAt(file);
-  const guarded = guardSvg(text, file);
+  const guarded = guardSvg(text, file, fontFiles().length > 0 ? fontsAtHand : noFonts);
   const { root, byId } = readTree(normalise(guarded.text, place));
   const widthPx = Number(root.attributes.width),
     heightPx = Number(root.attributes.height);
@@ -55,7 +79,7 @@ export function readSvg(text: string, file: string): Drawing {
     height = heightPx * perPx;
   const fit = fitView(root.attributes.preserveAspectRatio, width, height, vw, vh);
   const problems = new Map<string, Problem>();
-  const shapes = shapesOf(root, [fit.sx, 0, 0, fit.sy, fit.dx - vx * fit.sx, fit.dy - vy * fit.sy], {
+  const scene = sceneOf(root, [fit.sx, 0, 0, fit.sy, fit.dx - vx * fit.sx, fit.dy - vy * fit.sy], {
     reachMm: workingSideMm,
     byId,
     place,
@@ -63,24 +87,102 @@ export function readSvg(text: string, file: string): Drawing {
   });
   const errors = [...problems.values()].filter((p) => p.severity === 'error');
   if (errors.length) throw new ProblemError(errors);
+  const check = (rings: readonly Float64Array[]): void => refuseTangle(rings, place);
+  const seen = lookAt(scene, width, height, { threshold: usualThreshold, check, soft: () => undefined });
+  const guess = guessed(seen);
+  return {
+    seen,
+    guess,
+    read: (asked) => readOpen({ scene, seen, guess, guarded, problems, place, check, width, height, widthPx, heightPx, perPx }, asked),
+  };
+}
+
+/** Everything that is drawn, as long as that says anything: on a card printed all over, what is dark. */
+function guessed({ colours, fullPage }: Seen): DrawingReading {
+  if (colours.length === 0) return { what: 'silhouette', white: 'shape' };
+  return { what: fullPage && colours.length > 1 ? 'dark' : 'silhouette', white: 'paper' };
+}
+
+interface Opened {
+  readonly scene: Scene;
+  readonly seen: Seen;
+  readonly guess: DrawingReading;
+  readonly guarded: GuardedDrawing;
+  readonly problems: ReadonlyMap<string, Problem>;
+  readonly place: Saying;
+  readonly check: (rings: readonly Float64Array[]) => void;
+  readonly width: number;
+  readonly height: number;
+  readonly widthPx: number;
+  readonly heightPx: number;
+  readonly perPx: number;
+}
+
+function readOpen(opened: Opened, asked: DrawingReading | undefined): Drawing {
+  const { scene, seen, guess, guarded, place, width, height, widthPx, heightPx, perPx } = opened;
+  const problems = new Map(opened.problems);
+  const tell = (severity: 'warning' | 'note', code: string, message: Saying, advice: Saying): void =>
+    void problems.set(code, problem(severity, code, place, message, advice));
+  const reading = asked ?? guess;
+  const threshold = reading.threshold ?? usualThreshold;
+  const how: How = {
+    threshold,
+    check: opened.check,
+    soft: () => {
+      if (reading.threshold === undefined) tell('warning', 'drawing-soft-mask', say('form.softMask'), say('form.chooseThreshold'));
+    },
+  };
+  const palette = seen.colours.map((c) => c.colour);
+  const { region: shapes, fades } = readScene(scene, ruleOf(reading, palette), how);
   const onPage = cutToBox(shapes, { minX: 0, minY: 0, maxX: width, maxY: height });
   const areaAll = regionArea(shapes),
     area = regionArea(onPage);
   if (!(area > 0)) {
-    throw new ProblemError([
-      problem('error', 'drawing-empty', place, areaAll > 0 ? say('form.offPage') : say('form.nothingVisible'), say('form.fillAndFit')),
-      ...guarded.problems,
-    ]);
+    const why = areaAll > 0 ? say('form.offPage') : say(seen.colours.length > 0 ? 'form.nothingLeft' : 'form.nothingVisible');
+    const advice = asked && seen.colours.length > 0 ? say('form.readOtherwise') : say('form.fillAndFit');
+    throw new ProblemError([problem('error', 'drawing-empty', place, why, advice), ...guarded.problems]);
   }
-  if (areaAll - area > 0.001 * areaAll) {
-    problems.set('drawing-beyond-page', problem('warning', 'drawing-beyond-page', place, say('form.beyondPage'), say('form.largerPage')));
-  }
+  if (areaAll - area > 0.001 * areaAll) tell('warning', 'drawing-beyond-page', say('form.beyondPage'), say('form.largerPage'));
+  if (fades && reading.threshold === undefined) tell('warning', 'drawing-fades', say('form.fades'), say('form.chooseThreshold'));
+  if (asked === undefined && seen.colours.length > 1) {
+    const values = { n: seen.colours.length };
+    tell(
+      'warning',
+      'drawing-has-colours',
+      guess.what === 'dark' ? say('form.coloursDarkTaken', values) : say('form.coloursAllTaken', values),
+      say('form.readOtherwise'),
+    );
+  } else if (asked === undefined && seen.whiteOnTop && guess.white === 'paper')
+    tell('note', 'drawing-has-white', say('form.whiteIsPaper'), say('form.whiteAsShape'));
   const back = mmPerPx / perPx;
+  const strange =
+    asked?.what === 'colours'
+      ? (asked.colours ?? []).filter((c) => !palette.includes(c.toLowerCase()) && c.toLowerCase() !== whiteHex)
+      : [];
+  if (strange.length > 0)
+    tell(
+      'warning',
+      'drawing-other-colours',
+      say('form.coloursNotThere', {
+        colours: list(
+          strange.map((c) => asName(c)),
+          'comma',
+        ),
+      }),
+      say('form.coloursThere', {
+        colours: list(
+          palette.map((c) => asName(c)),
+          'comma',
+        ),
+      }),
+    );
   return {
     region: mapRegion(onPage, (x, y) => [x * back, y * back]),
     widthMm: physicalMm(guarded.root.width) ?? widthPx * mmPerPx,
     heightMm: physicalMm(guarded.root.height) ?? heightPx * mmPerPx,
     hasPhysicalUnits: physicalMm(guarded.root.width ?? guarded.root.height) !== undefined,
+    reading,
+    seen,
     problems: [...guarded.problems, ...problems.values()],
   };
 }
@@ -100,7 +202,7 @@ function sizeless(place: Saying): never {
 function normalise(text: string, place: Saying): string {
   let resvg: InstanceType<typeof Resvg> | undefined;
   try {
-    resvg = new Resvg(text, { font: { loadSystemFonts: false } });
+    resvg = new Resvg(text, { font: { loadSystemFonts: false, fontBuffers: [...fontFiles()], defaultFontFamily: 'Open Sans' } });
     return resvg.toString();
   } catch (error) {
     const why = error instanceof Error ? error.message : String(error);

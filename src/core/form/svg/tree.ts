@@ -25,3 +25,9 @@ export function readTree(text: string): { root: Tag; byId: Map<string, Tag> } {
   parser.write(text).close();
   return { root, byId };
 }
+
+/** What a value refers to with `url(#id)`. */
+export function refersTo(value: string | undefined, byId: ReadonlyMap<string, Tag>): Tag | undefined {
+  const found = value ? /url\(\s*['"]?#([^)'"]+)/.exec(value) : null;
+  return found ? byId.get(found[1]) : undefined;
+}

@@ -17,7 +17,7 @@ const light = Float32Array.from(
 );
 
 /** Luminance of a pixel, 0..255. */
-function greyAt(photo: Photo, x: number, y: number): number {
+export function greyAt(photo: Photo, x: number, y: number): number {
   const i = (y * photo.width + x) * photo.channels;
   return 0.2126 * light[photo.data[i]] + 0.7152 * light[photo.data[i + 1]] + 0.0722 * light[photo.data[i + 2]];
 }
@@ -32,11 +32,11 @@ export interface SheetFound {
  * A bright sheet on a darker ground, and how the lens bends its sides; undefined when there is no such sheet. Sides are
  * found where lightness changes most, straightened together, and fitted as lines. Corners `given` by hand stay as they are.
  */
-export function findSheet(photo: Photo, given?: readonly Point[]): SheetFound | undefined {
+export function findSheet(photo: Photo, given?: readonly Point[], known?: Lens): SheetFound | undefined {
   const rough = given ?? roughCorners(photo);
   if (!rough) return undefined;
   const sides = sidesOf(photo, rough);
-  const lens = findLens(photo.width, photo.height, sides, fitLine);
+  const lens = known ?? findLens(photo.width, photo.height, sides, fitLine);
   if (given) return { corners: given, lens };
   const lines = sides.map((side) => fitLine(side.map((p) => straighten(lens, p))));
   const corners = meetings(lines)?.map((p) => bent(lens, p));
@@ -184,7 +184,7 @@ function edgeAlong(photo: Photo, x: number, y: number, nx: number, ny: number, r
 }
 
 /** Grey between pixels; pixel (i, j) has its centre at (i + ½, j + ½). */
-function bilinearGrey(photo: Photo, x: number, y: number): number | undefined {
+export function bilinearGrey(photo: Photo, x: number, y: number): number | undefined {
   const fx = x - 0.5,
     fy = y - 0.5,
     ix = Math.floor(fx),

@@ -2,12 +2,43 @@ import type { Point } from '../../numeric/index.ts';
 
 /**
  * How a lens bends straight lines: a point seen at distance r (in half diagonals) from the middle of the picture belongs at
- * r (1 + bend r²) (Brown 1966, first term). 0: not at all; above 0: barrel, as wide lenses have it.
+ * r (1 + bend r² + more r⁴) (Brown 1966, first two terms). 0: not at all; above 0: barrel, as wide lenses have it.
  */
 export interface Lens {
   readonly middle: Point;
   readonly radius: number;
   readonly bend: number;
+  /** Second term; one photograph's sides don't tell it, a checked board does. */
+  readonly more?: number;
+}
+
+interface Pixels {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** A lens as it is kept: in shares of the photograph, so that it holds for one of another size from the same camera. */
+export interface KeptLens {
+  readonly middle: readonly [number, number];
+  readonly radius: number;
+  readonly bend: number;
+  readonly more: number;
+}
+
+export const lensInShares = ({ middle, radius, bend, more = 0 }: Lens, { width, height }: Pixels): KeptLens => ({
+  middle: [middle[0] / width, middle[1] / height],
+  radius: radius / Math.hypot(width, height),
+  bend,
+  more,
+});
+
+/** The way back; undefined for what keeps no lens. */
+export function lensOfShares(kept: unknown, { width, height }: Pixels): Lens | undefined {
+  const { middle, radius, bend, more } = (kept ?? {}) as Partial<KeptLens>;
+  if (!Array.isArray(middle) || middle.length !== 2) return undefined;
+  const numbers = [...(middle as unknown[]), radius, bend, more];
+  if (!numbers.every((v) => typeof v === 'number' && Number.isFinite(v)) || !(radius! > 0)) return undefined;
+  return { middle: [middle[0] * width, middle[1] * height], radius: radius! * Math.hypot(width, height), bend: bend!, more: more! };
 }
 
 /** A straight line a x + b y = c through points, outliers left out. */
@@ -21,22 +52,26 @@ const leastBend = -0.08,
   mostBend = 0.2;
 
 /** Where a point of the photograph belongs when the lens is taken out. */
-export function straighten({ middle: [cx, cy], radius, bend }: Lens, [x, y]: Point): Point {
+export function straighten({ middle: [cx, cy], radius, bend, more = 0 }: Lens, [x, y]: Point): Point {
   const dx = x - cx,
     dy = y - cy;
-  const s = 1 + (bend * (dx * dx + dy * dy)) / (radius * radius);
+  const r2 = (dx * dx + dy * dy) / (radius * radius);
+  const s = 1 + bend * r2 + more * r2 * r2;
   return [cx + dx * s, cy + dy * s];
 }
 
 /** The way back: where the lens shows a straightened point. */
-export function bent({ middle: [cx, cy], radius, bend }: Lens, [x, y]: Point): Point {
+export function bent({ middle: [cx, cy], radius, bend, more = 0 }: Lens, [x, y]: Point): Point {
   const dx = x - cx,
     dy = y - cy;
   const wanted = Math.hypot(dx, dy) / radius;
-  if (bend === 0 || wanted === 0) return [x, y];
-  // r (1 + bend r²) = wanted, by Newton.
+  if ((bend === 0 && more === 0) || wanted === 0) return [x, y];
+  // r (1 + bend r² + more r⁴) = wanted, by Newton.
   let r = wanted;
-  for (let i = 0; i < 6; i++) r -= (r * (1 + bend * r * r) - wanted) / (1 + 3 * bend * r * r);
+  for (let i = 0; i < 8; i++) {
+    const r2 = r * r;
+    r -= (r * (1 + bend * r2 + more * r2 * r2) - wanted) / (1 + 3 * bend * r2 + 5 * more * r2 * r2);
+  }
   return [cx + (dx * r) / wanted, cy + (dy * r) / wanted];
 }
 

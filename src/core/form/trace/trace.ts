@@ -7,10 +7,12 @@ import { mapRegion } from '../place.ts';
 import { regionArea, regionBox, ringArea } from '../region.ts';
 import type { Region } from '../region.ts';
 import { contours } from './contours.ts';
+import { findBoard, fitBoard } from './board.ts';
 import { findSheet } from './corners.ts';
 import type { Photo } from './corners.ts';
-import { homography, mapPoint, type Point } from '../../numeric/index.ts';
-import { bent, straighten } from './lens.ts';
+import { homography, mapPoint, type Homography, type Point } from '../../numeric/index.ts';
+import { keptApart } from './apart.ts';
+import { bent, straighten, type Lens } from './lens.ts';
 import { objectField } from './object.ts';
 import { smoothRing } from './smooth.ts';
 
@@ -23,11 +25,15 @@ export interface TraceOptions {
   readonly smoothMm?: number;
   /** Specks and holes smaller than this are left out. */
   readonly leastMm2?: number;
+  /** Things that touch by no more than this are kept apart. */
+  readonly apartMm?: number;
 }
 
 export interface SheetPhotoOptions extends TraceOptions {
   /** A4 by ISO 216, Letter 8.5 × 11 in, or a sheet of another size. */
-  readonly sheet: 'a4' | 'letter' | { readonly widthMm: number; readonly heightMm: number };
+  readonly sheet: 'a4' | 'letter' | { readonly widthMm: number; readonly heightMm: number } | { readonly squareMm: number };
+  /** Of the camera, from `readBoard`; left out: as the sheet's own sides show it. */
+  readonly lens?: Lens;
   /** Moved by hand: top left, top right, bottom right, bottom left as the photo shows them, pixels from the top left. */
   readonly corners?: readonly Point[];
 }
@@ -39,6 +45,8 @@ export interface Traced {
   readonly heightMm: number;
   /** As found or as given, pixels. */
   readonly corners: readonly Point[];
+  /** How the lens was taken out of a photograph of a sheet. */
+  readonly lens?: Lens;
   readonly problems: readonly Problem[];
 }
 
@@ -55,32 +63,39 @@ const mostPixels = 120_000_000;
 export function tracePhoto(photo: Photo, options: SheetPhotoOptions, file: string): Traced {
   const place = fileAt(file);
   checkPhoto(photo, place);
-  const found = findSheet(photo, options.corners);
+  const { sheet } = options;
+  const board = typeof sheet === 'object' && 'squareMm' in sheet ? readBoard(photo, file, options.lens) : undefined;
+  const found = board ?? findSheet(photo, options.corners, options.lens);
   if (!found || found.corners.length !== 4) {
     fail('photo-no-sheet', place, say('form.noSheet'), say('form.laySheet'));
   }
   const { corners, lens } = found;
   const [a, b, c, d] = corners.map((p) => straighten(lens, p));
   const length = (p: Point, q: Point): number => Math.hypot(p[0] - q[0], p[1] - q[1]);
-  const wide = length(a, b) + length(d, c) > length(b, c) + length(a, d);
+  const wide = board ? board.columns > board.rows : length(a, b) + length(d, c) > length(b, c) + length(a, d);
   const [short, long] =
-    options.sheet === 'a4'
+    sheet === 'a4'
       ? [210, 297]
-      : options.sheet === 'letter'
+      : sheet === 'letter'
         ? [215.9, 279.4]
-        : [Math.min(options.sheet.widthMm, options.sheet.heightMm), Math.max(options.sheet.widthMm, options.sheet.heightMm)];
+        : [
+            ...('squareMm' in sheet ? [board!.columns * sheet.squareMm, board!.rows * sheet.squareMm] : [sheet.widthMm, sheet.heightMm]),
+          ].sort((p, q) => p - q);
   if (!(short > 0)) fail('photo-sheet-size', place, say('form.sheetWithoutSize'), say('form.whichPaper'));
   const widthMm = wide ? long : short,
     heightMm = wide ? short : long;
-  const toPhoto = homography(
-    [
-      [0, 0],
-      [widthMm, 0],
-      [widthMm, heightMm],
-      [0, heightMm],
-    ],
-    [a, b, c, d],
-  )!;
+  const toPhoto =
+    board && 'squareMm' in (sheet as object)
+      ? scaledBy(board.toPhoto, (sheet as { squareMm: number }).squareMm)
+      : homography(
+          [
+            [0, 0],
+            [widthMm, 0],
+            [widthMm, heightMm],
+            [0, heightMm],
+          ],
+          [a, b, c, d],
+        )!;
   const width = Math.round(widthMm / mmPerPx),
     height = Math.round(heightMm / mmPerPx);
   const flat = resample(photo, width, height, (x, y) => bent(lens, mapPoint(toPhoto, (x + 0.5) * mmPerPx, (y + 0.5) * mmPerPx)));
@@ -88,8 +103,46 @@ export function tracePhoto(photo: Photo, options: SheetPhotoOptions, file: strin
   const pxPerMm = (length(a, b) + length(c, d)) / 2 / widthMm;
   if (pxPerMm < 3)
     problems.push(problem('warning', 'photo-coarse', place, say('form.photoCoarse', { pixel: mm(1 / pxPerMm, 2) }), say('form.goNearer')));
-  return { ...outlineOf(flat, width, height, mmPerPx, edgeMm, options, place, problems), corners };
+  return { ...outlineOf(flat, width, height, mmPerPx, board ? 0 : edgeMm, options, place, problems), corners, lens };
 }
+
+/** A homography of squares as one of millimetres. */
+const scaledBy = (h: Homography, mm: number): Homography => h.map((v, i) => (i % 3 === 2 ? v : v / mm)) as unknown as Homography;
+
+export interface BoardRead {
+  readonly lens: Lens;
+  /** Squares between its outermost corners. */
+  readonly columns: number;
+  readonly rows: number;
+  /** Its four outermost corners as the photograph shows them, clockwise. */
+  readonly corners: readonly Point[];
+  /** From squares to the straightened photograph. */
+  readonly toPhoto: Homography;
+  readonly offPx: number;
+}
+
+/** A checked board in a photograph: the lens, unless it is known, and where the board lies. Throws where there is none. */
+export function readBoard(photo: Photo, file: string, lens?: Lens): BoardRead {
+  const found = findBoard(photo);
+  const fit = fitBoard(photo, found, lens);
+  if (!fit || fit.offPx > mostOffPx(photo)) return fail('photo-no-board', fileAt(file), say('form.noBoard'), say('form.showBoard'));
+  let columns = Math.max(...fit.corners.map((c) => c.column)),
+    rows = Math.max(...fit.corners.map((c) => c.row));
+  // Seen from the front, columns run right and rows down; else the grid grew mirrored and is turned over.
+  let toPhoto = fit.toPhoto;
+  const at = (column: number, row: number): Point => mapPoint(toPhoto, column, row);
+  const [p, q, r] = [at(0, 0), at(columns, 0), at(0, rows)];
+  if ((q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0]) < 0) {
+    const [a, b, c, d, e, f, g, h, i] = toPhoto;
+    toPhoto = [b, a, c, e, d, f, h, g, i] as unknown as Homography;
+    [columns, rows] = [rows, columns];
+  }
+  const corners = [at(0, 0), at(columns, 0), at(columns, rows), at(0, rows)].map((point) => bent(fit.lens, point));
+  return { lens: fit.lens, columns, rows, corners, toPhoto, offPx: fit.offPx };
+}
+
+/** A board that lies flat is met to a fraction of a pixel, however large the photograph. */
+const mostOffPx = ({ width, height }: Photo): number => Math.max(0.6, Math.hypot(width, height) / 2500);
 
 /** The outline of a thing on a flat scan of known resolution. */
 export function traceScan(photo: Photo, pixelsPerInch: number, options: TraceOptions, file: string): Traced {
@@ -106,7 +159,12 @@ export function traceScan(photo: Photo, pixelsPerInch: number, options: TraceOpt
 }
 
 /** The dark parts of a black-and-white picture, `widthMm` wide. */
-export function traceMask(photo: Photo, widthMm: number, options: Pick<TraceOptions, 'smoothMm' | 'leastMm2'>, file: string): Traced {
+export function traceMask(
+  photo: Photo,
+  widthMm: number,
+  options: Pick<TraceOptions, 'smoothMm' | 'leastMm2' | 'apartMm'>,
+  file: string,
+): Traced {
   const place = fileAt(file);
   checkPhoto(photo, place);
   if (!(widthMm > 0)) fail('mask-size', place, say('form.maskWithoutSize'), say('form.giveTrueWidth'));
@@ -188,13 +246,14 @@ function finish(
   const least = options.leastMm2 ?? 4;
   const kept = rings.map((ring) => ring.map((v) => v * step)).filter((ring) => Math.abs(ringArea(ring)) >= least);
   const smoothMm = options.smoothMm ?? 0.03;
-  const region = simplify(
+  const whole = simplify(
     tidy(
       kept.map((ring) => smoothRing(ring, step, smoothMm * 0.9)),
       'even-odd',
     ),
     Math.max(0.005, smoothMm * 0.1),
   );
+  const region = options.apartMm ? keptApart(whole, options.apartMm, least) : whole;
   if (!(regionArea(region) > 0)) fail('photo-nothing-found', place, say('form.nothingFound'), say('form.evenLight'));
   const box = regionBox(region);
   return {

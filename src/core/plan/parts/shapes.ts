@@ -1,10 +1,9 @@
 import {
   common,
-  decodeDrawing,
   emptyRegion,
+  makeShape,
+  openDrawing,
   place,
-  readDxf,
-  readSvg,
   rectangle,
   regionBox,
   repeatPlacements,
@@ -18,7 +17,7 @@ import type { Job, JobBundle, JobCut, JobForm } from '../../job/index.ts';
 import { problem, ProblemError, type Problem } from '../../problem.ts';
 import type { Memory } from '../memory.ts';
 import type { PlannedForm } from '../types.ts';
-import { say } from '../../../words/say.ts';
+import { list, name as asName, say } from '../../../words/say.ts';
 
 export interface MadeForm {
   readonly form: PlannedForm | null;
@@ -36,16 +35,33 @@ export function makeForm(form: JobForm, drawing: Uint8Array | undefined): MadeFo
         'even-odd',
       );
     } else if (form.drawing !== undefined && drawing) {
-      const text = decodeDrawing(drawing);
-      const read = /\.dxf$/i.test(form.drawing) ? readDxf(text, form.drawing) : readSvg(text, form.drawing);
+      const read = openDrawing(drawing, form.drawing).read(form.read);
       problems.push(...read.problems);
       region = read.region;
+    } else if (form.made) {
+      const made = makeShape(form.made);
+      region = made.region;
+      if (made.missing.length > 0) {
+        const letters = list(
+          made.missing.map((letter) => asName(letter)),
+          'comma',
+        );
+        problems.push(
+          problem(
+            'warning',
+            'letters-missing',
+            `forms[#${form.id}].made`,
+            say('plan.lettersMissing', { letters }),
+            say('plan.otherLetters'),
+          ),
+        );
+      }
     } else {
       return { form: null, problems };
     }
     region = toTrueSize(region, { widthMm: form.widthMm, heightMm: form.heightMm });
     if (region.rings.length === 0) {
-      const place = `forms[#${form.id}].${form.outline ? 'outline' : 'drawing'}`;
+      const place = `forms[#${form.id}].${form.outline ? 'outline' : form.made ? 'made' : 'drawing'}`;
       problems.push(problem('error', 'form-empty', place, say('plan.formEmpty'), say('plan.chooseShape')));
       return { form: null, problems };
     }

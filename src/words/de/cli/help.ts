@@ -175,14 +175,36 @@ export const help: Same<typeof en.help> = {
   shelfFrom: 'stellt Farben und Papiere einer Arbeit ins Regal (DATEI muss es noch nicht geben)',
   shelfOut: 'schreibt das Regal, das daraus wird',
 
+  formUsage:
+    'form [ZEICHNUNG] [--read WIE] [--threshold PROZENT] [--each-colour WIE] [--make NAME [--set LISTE] [--text WORTE]] [--line DATEI.csv] [--width MM] [--with ARBEIT] [--out DATEI.svg|ORDNER] [--json] [--replace]',
+  formSummary: 'zeigt, wie eine Zeichnung zu lesen ist; macht Formen aus Zeichnungen oder aus nichts',
+  formText:
+    'Mit einer Zeichnung allein zeigt es die Farben, von hinten nach vorn, und was zweifelhaft ist. Als DATEI.svg ist es eine Form; als ORDNER die mit --with genannte Arbeit samt der Form.',
+  formRead: 'silhouette (alles außer Weiß), white (auch Weiß), dark (was dunkel ist) oder Farben der Zeichnung: #d04020,#203040',
+  formThreshold: 'wie dunkel etwas sein muss oder wie viel davon zu sehen, wo es ausläuft (ohne Angabe 50)',
+  formEachColour:
+    'je Farbe ein Schnitt und eine Schicht. Wo zwei sich treffen, wird die hintere überfüllt (spread), durchgezogen (under) oder endet (meet)',
+  formMake: ({ kinds }) => `eine Form, die keine Zeichnung braucht: ${kinds}`,
+  formSet: 'ihre Maße in mm: acrossMm=80,bandMm=10',
+  formLetters: 'was die Buchstaben sagen; \\n beginnt eine Zeile',
+  formLine: 'eine von Hand gezogene geschlossene Linie: je Zeile der Datei ein Punkt (x,y in mm)',
+  formWidth: 'wahre Breite der Form',
+  formWith: 'die Arbeit, zu der die Form kommt',
+  formOut: 'was geschrieben wird: DATEI.svg oder der ORDNER einer Arbeit',
   traceUsage:
-    'trace FOTO --sheet FORMAT | --scan PPI | --mask MM [--out DATEI.svg] [--smooth MM] [--corners "x,y x,y x,y x,y"] [--replace]',
+    'trace FOTO --sheet FORMAT | --board MM | --scan PPI | --mask MM | --keep-lens DATEI [--out DATEI.svg] [--smooth MM] [--corners "x,y x,y x,y x,y"] [--lens DATEI] [--apart MM] [--openings] [--replace]',
   traceSummary: 'zeichnet den Umriss eines wirklichen Dings, auf einem Bogen Papier fotografiert, in wahrer Größe',
   traceSheet:
     'das Papier, auf dem es liegt: a4, letter oder Breite x Höhe in mm (300x400). Die Ecken werden gefunden, die Perspektive wird entzerrt',
   traceCorners: 'die Ecken des Bogens in Pixeln, im Uhrzeigersinn von oben links, falls sie nicht richtig gefunden wurden',
   traceScan: 'ein flacher Scan mit so vielen Pixeln je Zoll',
   traceMask: 'ein Schwarz-Weiß-Bild, so viele mm breit: Schwarz ist die Form',
+  traceBoard:
+    'es liegt auf einem gedruckten Brett aus schwarzen und weißen Quadraten, je so viele mm breit: Maßstab, Perspektive und Objektiv kommen daher',
+  traceLens: 'das Objektiv der Kamera, früher gemerkt',
+  traceKeepLens: 'findet ein Schachbrett im Foto, merkt das Objektiv der Kamera in dieser Datei und zeichnet nichts nach',
+  traceApart: 'was sich um weniger als das berührt, bleibt getrennt',
+  traceOpenings: 'die Öffnungen einer Platte statt der Platte',
   traceSmooth: 'wie weit das Glätten den Umriss verschieben darf (ohne Angabe 0,2)',
   traceOut: 'die Zeichnung; ohne Angabe der Name des Fotos mit .svg',
 

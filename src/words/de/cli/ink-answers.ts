@@ -74,6 +74,10 @@ export const inkAnswers: Same<typeof en.inkAnswers> = {
     `${many(inks, 'Farbe', 'Farben')}, ${many(papers, 'Papier', 'Papiere')}, ${many(pots, 'Topf', 'Töpfe')}`,
 
   // trace
+  lensKept: ({ file, columns, rows, off }) =>
+    `${file}: das Objektiv, von einem Brett mit ${columns} × ${rows} Quadraten zwischen seinen Ecken, auf ${off} Pixel getroffen`,
+  drawingIs: ({ file, size, n }) => `${file}: ${size}, ${many(n, 'Umriss', 'Umrisse')}. Die Farben, von hinten nach vorn:`,
+  layersMade: ({ file, n }) => `${file}: ${many(n, 'Schicht', 'Schichten')} mehr, ihre Farben noch offen`,
   traced: ({ file, size, n }) => `${file}: ${size}, ${many(n, 'Umriss', 'Umrisse')}`,
 
   // separate

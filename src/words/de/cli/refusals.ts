@@ -32,6 +32,24 @@ export const refusals: Same<typeof en.refusals> = {
   whichShelf: 'Welches Regal?',
   nameShelf: 'Eine Regaldatei nennen oder mit --from eine Arbeit.',
 
+  // Formen
+  whichForm: 'Welche Form soll entstehen?',
+  sayMake: ({ kinds }) => `Eine Zeichnung nennen oder mit --make eines davon: ${kinds}.`,
+  sayRead: 'silhouette, white, dark oder Farben wie #d04020 schreiben.',
+  figuresOf: ({ all }) => `Ihre Maße sind: ${all}.`,
+  notALens: 'Diese Datei enthält kein Objektiv.',
+  keepLens: 'Eine mit --keep-lens aus dem Foto eines Schachbretts schreiben.',
+  noOpenings: 'Das Ding hat keine Öffnungen.',
+  leaveOpenings: '--openings weglassen.',
+  noLine: 'Die Datei enthält keine Linie, die etwas umschließt.',
+  writeLine: 'Je Zeile einen Punkt schreiben: x,y in mm.',
+  formAsSvg: 'Eine Form wird als SVG geschrieben oder in eine Arbeit.',
+  endInSvgOrWith: 'Den Namen auf .svg enden lassen oder die Arbeit mit --with nennen.',
+  sayEachColour: ({ all }) => `${all} schreiben.`,
+  layersNeedJob: 'Schichten brauchen eine Arbeit, zu der sie kommen.',
+  writeWithAndOut: '--with ARBEIT --out ORDNER schreiben.',
+  writeFormOut: '--out form.svg schreiben.',
+
   // Passer, Auflage
   noTestSheets: 'Noch wurden keine Testbogen abgelesen.',
   nameTable: 'Eine Tabelle mit Ablesungen nennen; „laydown register ARBEIT --form“ gibt eine leere aus.',

@@ -7,6 +7,8 @@ export const plan: Same<typeof en.plan> = {
   // Formen und Schnitte.
   formEmpty: 'Es ist keine Form darin.',
   chooseShape: 'Eine Zeichnung mit einer gefüllten Form oder einer Linie wählen.',
+  lettersMissing: ({ letters }) => `In der Schrift fehlt ${letters}.`,
+  otherLetters: 'Weglassen oder anders schreiben.',
   nothingToCut: 'Es gibt nichts zu schneiden.',
   cutOutsideImage: 'Alles davon liegt außerhalb des Bildes.',
   putFormInside: 'Eine Form darauf setzen, innerhalb des Bildes.',

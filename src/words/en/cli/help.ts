@@ -172,12 +172,34 @@ export const help = {
   shelfFrom: 'puts the inks and papers of a job on the shelf (FILE need not exist yet)',
   shelfOut: 'writes the shelf that comes of it',
 
-  traceUsage: 'trace PHOTO --sheet SIZE | --scan PPI | --mask MM [--out FILE.svg] [--smooth MM] [--corners "x,y x,y x,y x,y"] [--replace]',
+  formUsage:
+    'form [DRAWING] [--read HOW] [--threshold PERCENT] [--each-colour HOW] [--make NAME [--set LIST] [--text WORDS]] [--line FILE.csv] [--width MM] [--with JOB] [--out FILE.svg|FOLDER] [--json] [--replace]',
+  formSummary: 'shows how a drawing can be read; makes forms of drawings, or of nothing',
+  formText:
+    'With a drawing alone it shows the colours, back to front, and what is doubtful. Written to FILE.svg it is one form; written to a FOLDER, the job named by --with and the form in it.',
+  formRead: 'silhouette (all but white), white (white as well), dark, or colours of the drawing: #d04020,#203040',
+  formThreshold: 'how dark a thing must be, or how much of it must be seen where it fades (50 if left out)',
+  formEachColour:
+    'one cut and one layer for each colour. Where two meet, the one behind is spread (spread), runs on (under), or ends (meet)',
+  formMake: ({ kinds }: { kinds: ListText }) => `a shape that needs no drawing: ${kinds}`,
+  formSet: 'its figures, in mm: acrossMm=80,bandMm=10',
+  formLetters: 'what the letters say; \\n begins a line',
+  formLine: 'a closed line drawn by hand: one point (x,y in mm) a line of the file',
+  formWidth: 'true width of the form',
+  formWith: 'the job that the form is added to',
+  formOut: 'what is written: FILE.svg, or the FOLDER of a job',
+  traceUsage:
+    'trace PHOTO --sheet SIZE | --board MM | --scan PPI | --mask MM | --keep-lens FILE [--out FILE.svg] [--smooth MM] [--corners "x,y x,y x,y x,y"] [--lens FILE] [--apart MM] [--openings] [--replace]',
   traceSummary: 'draws the outline of a real thing, photographed on a sheet of paper, at true size',
   traceSheet: 'the paper it lies on: a4, letter, or width x height in mm (300x400). Its corners are found and the perspective is taken out',
   traceCorners: 'the sheet’s corners in pixels, clockwise from the top left, if they were not found right',
   traceScan: 'a flat scan of so many pixels an inch',
   traceMask: 'a black-and-white picture, so many mm wide: black is the shape',
+  traceBoard: 'it lies on a printed board of black and white squares, so many mm wide each: scale, perspective and lens come from it',
+  traceLens: 'the camera’s lens, kept before',
+  traceKeepLens: 'finds a checked board in the photograph, keeps the camera’s lens in this file, and traces nothing',
+  traceApart: 'things that touch by less than this are kept apart',
+  traceOpenings: 'the openings of a plate in place of the plate',
   traceSmooth: 'how far smoothing may move the outline (0.2 if left out)',
   traceOut: 'the drawing to write; if left out, the photo’s name with .svg',
 

@@ -87,6 +87,11 @@ export const inkAnswers = {
     `${many(inks, 'ink', 'inks')}, ${many(papers, 'paper', 'papers')}, ${many(pots, 'pot', 'pots')}`,
 
   // trace
+  lensKept: ({ file, columns, rows, off }: { file: NameText; columns: number; rows: number; off: NumberText }) =>
+    `${file}: the lens, from a board of ${columns} × ${rows} squares between its corners, met to ${off} pixels`,
+  drawingIs: ({ file, size, n }: { file: NameText; size: LengthText; n: number }) =>
+    `${file}: ${size}, ${many(n, 'outline', 'outlines')}. Its colours, back to front:`,
+  layersMade: ({ file, n }: { file: NameText; n: number }) => `${file}: ${many(n, 'layer', 'layers')} more, their inks still open`,
   traced: ({ file, size, n }: { file: NameText; size: LengthText; n: number }) => `${file}: ${size}, ${many(n, 'outline', 'outlines')}`,
 
   // separate

@@ -32,6 +32,24 @@ export const refusals = {
   whichShelf: 'Which shelf?',
   nameShelf: 'Name a shelf file, or a job with --from.',
 
+  // Forms
+  whichForm: 'Which form is to be made?',
+  sayMake: ({ kinds }: { kinds: ListText }) => `Name a drawing, or --make one of: ${kinds}.`,
+  sayRead: 'Say silhouette, white, dark, or colours like #d04020.',
+  figuresOf: ({ all }: { all: ListText }) => `Its figures are: ${all}.`,
+  notALens: 'This file keeps no lens.',
+  keepLens: 'Write one with --keep-lens from a photograph of a checked board.',
+  noOpenings: 'The thing has no openings.',
+  leaveOpenings: 'Leave --openings out.',
+  noLine: 'The file holds no line that surrounds anything.',
+  writeLine: 'Write one point a line: x,y in mm.',
+  formAsSvg: 'A form is written as SVG, or into a job.',
+  endInSvgOrWith: 'End the name in .svg, or name the job with --with.',
+  sayEachColour: ({ all }: { all: ListText }) => `Say ${all}.`,
+  layersNeedJob: 'Layers need a job that they are added to.',
+  writeWithAndOut: 'Write --with JOB --out FOLDER.',
+  writeFormOut: 'Write --out form.svg.',
+
   // Register, edition
   noTestSheets: 'No test sheets have been read yet.',
   nameTable: 'Name a table of readings; “laydown register JOB --form” prints an empty one.',

@@ -1,4 +1,4 @@
-import type { LengthText, NameText, NumberText } from '../../text.ts';
+import type { LengthText, ListText, NameText, NumberText } from '../../text.ts';
 import { many, which } from '../grammar.ts';
 
 /** Shapes: drawings, photographs of things, placing. */
@@ -8,6 +8,11 @@ export const form = {
     `The drawing has ${size} million characters; Laydown reads up to ${most} million.`,
   tooManyElements: ({ most }: { most: number }) => `The drawing has more than ${most} elements.`,
   tooManyElementsRepeated: ({ most }: { most: number }) => `With its repeats written out, the drawing has more than ${most} elements.`,
+  tooManyAttributes: ({ most }: { most: number }) => `One element of the drawing has more than ${most} attributes.`,
+  tooManyRules: 'The drawing’s style sheet has too many rules for so many shapes.',
+  unpacksTooLarge: 'Unpacked, the drawing is too large.',
+  packedBroken: 'The drawing is packed, and damaged.',
+  saveUnpacked: 'Save it again, unpacked.',
   tooManyLinesInBlocks: 'With its blocks written out, the drawing has too many lines.',
   groupsTooDeep: ({ most }: { most: number }) => `Groups are nested more than ${most} deep.`,
   tangled: 'Too many lines of the drawing cross or crowd one another.',
@@ -31,11 +36,14 @@ export const form = {
 
   // What a knife cannot cut.
   text: ({ text }: { text: NameText }) => `The drawing holds text (“${text}”); a knife needs outlines.`,
+  textInFont: ({ text, font }: { text: NameText; font: NameText }) =>
+    `The drawing holds text (“${text}”) in ${font}, a font that Laydown doesn’t carry; a knife needs outlines.`,
   textToOutlinesFirst: 'Turn the text into outlines in the program it came from, then save it again.',
   pixels: 'The drawing holds a picture made of pixels; a knife needs outlines.',
   tracePixels: 'Trace the picture as a photograph of its own, or take it out of the drawing.',
-  softMask: 'A mask in the drawing fades out; a knife can’t.',
-  hardMask: 'Use a clip path or a mask of plain black and white.',
+  softMask: 'A mask in the drawing fades out; it was cut where half shows through.',
+  fades: 'Something in the drawing fades out; it was cut where half of it is seen.',
+  chooseThreshold: 'Look whether the edge is right; the form takes another threshold.',
   offPage: 'All shapes lie outside the drawing’s page.',
   nothingVisible: 'Nothing visible is drawn.',
   fillAndFit: 'Fill the shapes that are to be cut, and fit the page to them.',
@@ -53,8 +61,14 @@ export const form = {
   allInside: 'Put everything into the drawing itself.',
   plainLines: 'Some lines keep their width when scaled, or have their dashes counted along the whole line; they were taken as plain lines.',
   linesToShapes: 'If these lines look different, turn them into filled shapes in the program they came from.',
-  whiteCounts: 'White shapes count as shapes too.',
-  takeWhiteOut: 'If they stand for bare paper, take them out of the drawing or cut them out of the form.',
+  whiteIsPaper: 'White that lies on other shapes was taken for bare paper.',
+  whiteAsShape: 'If white is to be cut as well, say at the form that white is a shape.',
+  coloursAllTaken: ({ n }: { n: number }) => `The drawing shows ${n} colours; everything but white was taken as one shape.`,
+  coloursDarkTaken: ({ n }: { n: number }) => `The drawing shows ${n} colours and fills its page; what is dark was taken.`,
+  readOtherwise: 'Say at the form what is to be cut: all of it, what is dark, some of its colours, or one cut for each colour.',
+  coloursNotThere: ({ colours }: { colours: ListText }) => `The drawing doesn’t show ${colours}; the nearest colours were taken.`,
+  coloursThere: ({ colours }: { colours: ListText }) => `It shows ${colours}.`,
+  nothingLeft: 'Read this way, nothing of the drawing is left.',
   pattern: 'A shape is filled with a pattern; its whole area was taken.',
   patternToShapes: 'If the pattern is to be cut, turn it into shapes.',
   beyondPage: 'Shapes reach over the edge of the drawing’s page; they were cut off there, as every viewer shows them.',
@@ -64,6 +78,9 @@ export const form = {
   dxfBinary: 'This DXF file is binary.',
   saveDxfAsText: 'Save it as a text (ASCII) DXF.',
   notDxf: 'This is not a DXF file.',
+  dxfBreaksOff: 'The DXF file breaks off before its end; part of the drawing is missing.',
+  farOut: ({ n }: { n: number }) =>
+    `${many(n, 'outline lies', 'outlines lie')} so far out that nothing of the drawing could be seen beside it; left out.`,
   dxfDamaged: 'This is not a DXF file, or it is damaged here.',
   saveDxfAgain: 'Save the drawing again as DXF.',
   noUnit: 'The file names no unit of length; millimetres were taken.',
@@ -83,6 +100,8 @@ export const form = {
   photoSize: ({ width, height }: { width: number; height: number }) => `A picture of ${width} × ${height} pixels can’t be traced.`,
   photoSizes: ({ least, most }: { least: number; most: number }) =>
     `Use one that is at least ${least} pixels wide and high and has at most ${most} million.`,
+  noBoard: 'The photograph shows no checked board with at least 16 whole corners.',
+  showBoard: 'Print a board of black and white squares, stick it to something flat, and photograph all of it.',
   noSheet: 'The photograph shows no bright sheet with four corners.',
   laySheet: 'Lay the thing on white paper on a darker table, with all four corners in the picture, or set the corners by hand.',
   sheetWithoutSize: 'The sheet has no size.',

@@ -55,6 +55,7 @@ export const job = {
   tooMany: ({ most }: { most: number }) => `There are too many here: ${most} are the most.`,
   exactly: ({ wanted }: { wanted: number }) => `There must be exactly ${wanted} here.`,
   shortName: 'A short name is made of small letters, digits, points, - and _, and begins with a letter or a digit.',
+  colourWritten: 'A colour is written as # and six digits or letters up to f, like #d04020.',
   fileInside: 'This must be a file inside the job’s folder.',
   notUnderstood: 'This cannot be read as it stands.',
   writeIn: 'Write it in; docs/job-schema.json lists every field.',
@@ -95,8 +96,11 @@ export const job = {
   breakCircle: 'Take one of the mixes out of the circle.',
   fileMissing: ({ file }: { file: NameText }) => `The file “${file}” is not in the job’s folder.`,
   putBack: 'Put the file back there, or choose another.',
-  formWithoutShape: ({ form }: { form: NameText }) => `The form “${form}” needs either a drawing or an outline, and only one of them.`,
+  formWithoutShape: ({ form }: { form: NameText }) =>
+    `The form “${form}” needs a drawing, an outline or a made shape, and only one of them.`,
   giveShape: 'Give it one.',
+  noColoursNamed: ({ form }: { form: NameText }) => `The form “${form}” is read by its colours, but none is named.`,
+  nameColours: 'Name colours of the drawing, or read it otherwise.',
   imageOffSheet: ({ image, over, paper, sheet }: { image: LengthText; over: LengthText; paper: NameText; sheet: LengthText }) =>
     `The image (${image}) hangs ${over} over the edge of “${paper}” (${sheet}).`,
   smallerImage: 'Make the image smaller, move it on the sheet, or take a larger sheet.',

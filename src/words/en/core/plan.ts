@@ -1,4 +1,4 @@
-import type { AreaText, DeltaText, LengthText, NameText, SayingText } from '../../text.ts';
+import type { AreaText, DeltaText, LengthText, ListText, NameText, SayingText } from '../../text.ts';
 import { many } from '../grammar.ts';
 
 /** What the Plan says where rooms meet. */
@@ -6,6 +6,8 @@ export const plan = {
   // Forms and cuts.
   formEmpty: 'There is no shape in it.',
   chooseShape: 'Choose a drawing with a filled or stroked shape.',
+  lettersMissing: ({ letters }: { letters: ListText }) => `The font has no ${letters}.`,
+  otherLetters: 'Leave them out or write them otherwise.',
   nothingToCut: 'There is nothing to cut.',
   cutOutsideImage: 'All of it lies outside the image.',
   putFormInside: 'Put a form on it, inside the image.',

@@ -3,6 +3,8 @@ import { bridgeAnswer } from './bridge.ts';
 import { cutFileAnswer } from './cut-file.ts';
 import { digestAnswer } from './digest.ts';
 import { drawingAnswer } from './drawing.ts';
+import { pencilAnswer } from './pencil.ts';
+import { byColourAnswer, readAsAnswer } from './read-as.ts';
 import { inkAnswers } from './inks.ts';
 import { openJobAnswer, saveJobAnswer } from './job.ts';
 import { packetAnswer } from './packet.ts';
@@ -30,6 +32,9 @@ export const answers: { readonly [Q in Question]: Work<Q> } = {
   otherPlan: otherPlanAnswer,
   digest: digestAnswer,
   drawing: drawingAnswer,
+  readAs: readAsAnswer,
+  pencil: pencilAnswer,
+  byColour: byColourAnswer,
   trace: traceAnswer,
   bridge: bridgeAnswer,
   cutFile: cutFileAnswer,

@@ -2,7 +2,7 @@ import wasmUrl from '@resvg/resvg-wasm/index_bg.wasm?url';
 import boldUrl from '../../../../assets/OpenSans-Bold.ttf?url';
 import regularUrl from '../../../../assets/OpenSans-Regular.ttf?url';
 import semiboldUrl from '../../../../assets/OpenSans-Semibold.ttf?url';
-import { prepareDrawings } from '../../../core/form/index.ts';
+import { prepareDrawings, prepareLetters } from '../../../core/form/index.ts';
 import type { Job } from '../../../core/job/index.ts';
 import { createPlanner, type Plan, type PlannedPaper, type Planner } from '../../../core/plan/index.ts';
 import type { Task } from '../../../core/task.ts';
@@ -31,11 +31,12 @@ export interface Fonts {
 export type Work<Q extends Question> = (ask: Ask<Q>, room: Room, task: Task) => Promise<{ answer: Answer<Q>; transfer: Transferable[] }>;
 
 export function createRoom(): Room {
+  const fonts = loadFonts();
   return {
     planner: createPlanner(),
     packer: createPacker(),
-    ready: fetchPart(wasmUrl).then(prepareDrawings),
-    fonts: loadFonts(),
+    ready: Promise.all([fetchPart(wasmUrl).then(prepareDrawings), fonts.then(prepareLetters)]).then(() => undefined),
+    fonts,
     attachments: new Map(),
     last: null,
     quick: null,

@@ -8,7 +8,10 @@ import { regionPath } from '../../ui/region-path.ts';
 import { step, words } from '../../store/words.ts';
 import { bringDrawings, broughtProblems } from './bring.ts';
 import { newCut, newPart, withParts } from './edits.ts';
+import { MadeNumbers, MakeShape } from './MakeShape.tsx';
+import { Pencil } from './Pencil.tsx';
 import { takePhotograph } from './PhotoTrace.tsx';
+import { ReadAs } from './ReadAs.tsx';
 import { inHand, takeForm } from './state.ts';
 
 /** What is wrong with a drawing is brought into sight: the shelf may be long, or far from where the drawing was dropped. */
@@ -58,7 +61,7 @@ export function FormShelf({ bench, cutId }: { readonly bench: Bench; readonly cu
           <input
             ref={chooser}
             type="file"
-            accept=".svg,.dxf,image/svg+xml"
+            accept=".svg,.svgz,.dxf,image/svg+xml"
             multiple
             class="unseen"
             tabindex={-1}
@@ -115,6 +118,8 @@ export function FormShelf({ bench, cutId }: { readonly bench: Bench; readonly cu
           </button>
         </div>
       )}
+      <MakeShape bench={bench} />
+      <Pencil bench={bench} />
       {chosen && <FormInHand bench={bench} form={chosen} cutId={cutId} uses={uses(chosen.id)} />}
     </section>
   );
@@ -161,26 +166,30 @@ function FormInHand({
     takeForm(null);
   };
   return (
-    <div class="row form-in-hand">
-      {cut && (
-        <button type="button" class="button button-strong" onClick={onto}>
-          {w.ontoCut(cut.name)}
+    <>
+      <div class="row form-in-hand">
+        {cut && (
+          <button type="button" class="button button-strong" onClick={onto}>
+            {w.ontoCut(cut.name)}
+          </button>
+        )}
+        <button type="button" class={`button ${cut ? 'button-line' : 'button-strong'}`} onClick={anew}>
+          {w.asNewCut}
         </button>
-      )}
-      <button type="button" class={`button ${cut ? 'button-line' : 'button-strong'}`} onClick={anew}>
-        {w.asNewCut}
-      </button>
-      {planned && (
-        <label class="num">
-          <span>{w.formWidth}</span>
-          <LengthField label={w.formWidth} valueMm={planned.widthMm} minMm={1} maxMm={5000} units={job.units} onSet={setWidth} />
-        </label>
-      )}
-      {uses === 0 && (
-        <button type="button" class="button button-line" onClick={remove}>
-          {w.removeForm}
-        </button>
-      )}
-    </div>
+        {planned && !form.made && (
+          <label class="num">
+            <span>{w.formWidth}</span>
+            <LengthField label={w.formWidth} valueMm={planned.widthMm} minMm={1} maxMm={5000} units={job.units} onSet={setWidth} />
+          </label>
+        )}
+        {uses === 0 && (
+          <button type="button" class="button button-line" onClick={remove}>
+            {w.removeForm}
+          </button>
+        )}
+      </div>
+      {form.made && <MadeNumbers bench={bench} form={form} made={form.made} />}
+      {form.drawing !== undefined && <ReadAs key={form.id} bench={bench} form={form} />}
+    </>
   );
 }

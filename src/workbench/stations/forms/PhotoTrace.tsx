@@ -1,5 +1,6 @@
 import { signal, useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
+import type { KeptLens } from '../../../core/form/index.ts';
 import type { JobForm } from '../../../core/job/index.ts';
 import { problem } from '../../../core/problem.ts';
 import { name as asName, say } from '../../../words/index.ts';
@@ -51,8 +52,28 @@ export function leavePhotograph(): void {
   photograph.value = null;
 }
 
-type Kind = 'a4' | 'letter' | 'scan' | 'mask';
-const kinds: readonly Kind[] = ['a4', 'letter', 'scan', 'mask'];
+type Kind = 'a4' | 'letter' | 'board' | 'scan' | 'mask';
+const kinds: readonly Kind[] = ['a4', 'letter', 'board', 'scan', 'mask'];
+
+/** The camera's lens, from a checked board: kept in this browser, for it belongs to the camera and not to a job. */
+const lensPlace = 'laydown-lens';
+function lensKept(): KeptLens | null {
+  try {
+    return JSON.parse(localStorage.getItem(lensPlace) ?? 'null') as KeptLens | null;
+  } catch {
+    return null;
+  }
+}
+const keptLens = signal<KeptLens | null>(lensKept());
+function keepLens(lens: KeptLens | null): void {
+  keptLens.value = lens;
+  try {
+    if (lens) localStorage.setItem(lensPlace, JSON.stringify(lens));
+    else localStorage.removeItem(lensPlace);
+  } catch {
+    // Without room it is kept as long as the page is open.
+  }
+}
 
 /** A photograph of a real thing on its sheet: corners to move, a threshold, and the outline that comes of it. */
 export function PhotoTrace({ bench, photo }: { readonly bench: Bench; readonly photo: Photograph }) {
@@ -64,6 +85,9 @@ export function PhotoTrace({ bench, photo }: { readonly bench: Bench; readonly p
   const dark = useSignal(0.5);
   const smoothMm = useSignal(0.05);
   const leastMm2 = useSignal(4);
+  const openings = useSignal(false);
+  const apartMm = useSignal(0);
+  const squareMm = useSignal(25);
   const corners = useSignal<readonly Mm[] | null>(null);
   const name = useSignal(photo.name);
   const answer = useSignal<TraceAnswer | null>(null);
@@ -76,11 +100,13 @@ export function PhotoTrace({ bench, photo }: { readonly bench: Bench; readonly p
     const mine = ++wanted.current;
     busy.value = true;
     const what: TraceAsk['what'] =
-      kind.value === 'scan'
-        ? { kind: 'scan', pixelsPerInch: ppi.value }
-        : kind.value === 'mask'
-          ? { kind: 'mask', widthMm: maskWidth.value }
-          : { kind: 'photo', sheet: kind.value, ...(corners.value ? { corners: corners.value } : {}) };
+      kind.value === 'board'
+        ? { kind: 'board', squareMm: squareMm.value }
+        : kind.value === 'scan'
+          ? { kind: 'scan', pixelsPerInch: ppi.value }
+          : kind.value === 'mask'
+            ? { kind: 'mask', widthMm: maskWidth.value }
+            : { kind: 'photo', sheet: kind.value, ...(corners.value ? { corners: corners.value } : {}) };
     try {
       const first = !known.current;
       known.current = true;
@@ -91,6 +117,9 @@ export function PhotoTrace({ bench, photo }: { readonly bench: Bench; readonly p
         darkShare: dark.value,
         smoothMm: smoothMm.value,
         leastMm2: leastMm2.value,
+        openings: openings.value,
+        ...(apartMm.value > 0 ? { apartMm: apartMm.value } : {}),
+        ...(keptLens.value && kind.value !== 'board' ? { lens: keptLens.value } : {}),
         ...(first ? { bytes: photo.bytes } : {}),
       });
       if (mine !== wanted.current) return;
@@ -237,6 +266,38 @@ export function PhotoTrace({ bench, photo }: { readonly bench: Bench; readonly p
           />
         </label>
         <label class="num">
+          <span>{w.apart}</span>
+          <LengthField
+            label={w.apart}
+            valueMm={apartMm.value}
+            minMm={0}
+            maxMm={50}
+            units={job.units}
+            onSet={(v) =>
+              change(() => {
+                apartMm.value = v;
+              })
+            }
+          />
+        </label>
+        {kind.value === 'board' && (
+          <label class="num">
+            <span>{w.squareSide}</span>
+            <LengthField
+              label={w.squareSide}
+              valueMm={squareMm.value}
+              minMm={1}
+              maxMm={500}
+              units={job.units}
+              onSet={(v) =>
+                change(() => {
+                  squareMm.value = v;
+                })
+              }
+            />
+          </label>
+        )}
+        <label class="num">
           <span>{w.specks}</span>
           <NumberField
             label={w.specks}
@@ -292,6 +353,47 @@ export function PhotoTrace({ bench, photo }: { readonly bench: Bench; readonly p
             <p>{w.tracedWhy}</p>
           </details>
         </>
+      )}
+      {found?.lens && (
+        <button type="button" class="button button-line" onClick={() => keepLens(found.lens ?? null)}>
+          {w.keepLens}
+        </button>
+      )}
+      {keptLens.value && (kind.value === 'a4' || kind.value === 'letter') && (
+        <p class="row">
+          <span>{w.lensKept}</span>
+          <button
+            type="button"
+            class="button button-line"
+            onClick={() =>
+              change(() => {
+                keepLens(null);
+              })
+            }
+          >
+            {w.forgetLens}
+          </button>
+        </p>
+      )}
+      {(traced?.hasOpenings || openings.value) && (
+        <fieldset class="choices">
+          <legend>{w.plateTitle}</legend>
+          {([false, true] as const).map((is) => (
+            <label key={String(is)} class="choice-mark">
+              <input
+                type="radio"
+                name="plate"
+                checked={openings.value === is}
+                onChange={() =>
+                  change(() => {
+                    openings.value = is;
+                  })
+                }
+              />
+              <span>{is ? w.plateOpenings : w.plateItself}</span>
+            </label>
+          ))}
+        </fieldset>
       )}
       <div class="row">
         <input

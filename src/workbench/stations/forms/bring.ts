@@ -51,11 +51,11 @@ async function bringOne(
   const w = words().forms;
   const refuse = (code: string, message: Saying, advice: Saying): never =>
     fail(code, say('where.file', { file: asName(file.name) }), message, advice);
-  if (!/\.(svg|dxf)$/i.test(file.name) && file.type !== 'image/svg+xml')
+  if (!/\.(svgz?|dxf)$/i.test(file.name) && file.type !== 'image/svg+xml')
     refuse('not-a-drawing', say('page.notADrawing'), say('page.saveAsDrawing'));
   if (file.size > mostBytes) refuse('drawing-too-large', say('page.largerThan', { megabytes: mostBytes / 1e6 }), say('page.cutLess'));
   const bytes = new Uint8Array(await file.arrayBuffer());
-  const ending = /\.dxf$/i.test(file.name) ? 'dxf' : 'svg';
+  const ending = /\.(dxf|svgz)$/i.exec(file.name)?.[1].toLowerCase() ?? 'svg';
   const read = await bench.ask('drawing', { bytes, name: file.name });
   problems.push(...read.problems);
   const job = bench.job.peek();

@@ -1,27 +1,10 @@
 import type { Job, JobForm, JobLayer, JobPart } from '../../../core/job/index.ts';
+import { freshId } from '../../../core/job/file-names.ts';
 import { mostLayers } from '../../../core/job/limits.ts';
-import { fileStem } from '../../../core/job/file-names.ts';
+
+export { freshId, freshName } from '../../../core/job/file-names.ts';
 
 /** Pure edits of forms, cuts and their parts. Each gives a new Job sharing every part it did not touch. */
-
-/** A name no other in the list has: `kelp`, `kelp-2`, … */
-export function freshId(list: readonly { readonly id: string }[], name: string): string {
-  const stem = fileStem(name);
-  const taken = new Set(list.map((item) => item.id));
-  for (let n = 1; ; n++) {
-    const id = n === 1 ? stem : `${stem}-${n}`;
-    if (!taken.has(id)) return id;
-  }
-}
-
-/** A name that none of them has: a second “Leaf” is “Leaf 2”. */
-export function freshName(list: readonly { readonly name: string }[], name: string): string {
-  const taken = new Set(list.map((item) => item.name));
-  for (let n = 1; ; n++) {
-    const fresh = n === 1 ? name : `${name} ${n}`;
-    if (!taken.has(fresh)) return fresh;
-  }
-}
 
 export function newPart(form: string, xMm: number, yMm: number): JobPart {
   return { form, how: 'add', xMm: tidy(xMm), yMm: tidy(yMm), angleDeg: 0, scale: 1, mirror: false };

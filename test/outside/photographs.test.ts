@@ -1,0 +1,84 @@
+import { readFileSync } from 'node:fs';
+import jpeg from 'jpeg-js';
+import { describe, expect, test } from 'vitest';
+import { parts, readBoard, regionArea, tracePhoto, type Region } from '../../src/core/form/index.ts';
+import type { Photo } from '../../src/core/form/index.ts';
+import { refusedBy } from '../said.ts';
+
+// Real photographs: see data/checked-board/README.md for their source. Squares of 25 mm, nine by six inner corners.
+const squareMm = 25;
+const names = ['01', '02', '03', '04', '05', '06', '07', '08', '09', '11', '12', '13', '14'];
+const load = (name: string): Photo => {
+  const { width, height, data } = jpeg.decode(readFileSync(new URL(`./data/checked-board/left${name}.jpg`, import.meta.url)), {
+    useTArray: true,
+  });
+  return { width, height, channels: 4, data };
+};
+
+const centreOf = ({ rings }: Region): readonly [number, number] => {
+  let area = 0,
+    x = 0,
+    y = 0;
+  for (const ring of rings) {
+    for (let i = 0, j = ring.length - 2; i < ring.length; j = i, i += 2) {
+      const cross = ring[j] * ring[i + 1] - ring[i] * ring[j + 1];
+      area += cross;
+      x += (ring[j] + ring[i]) * cross;
+      y += (ring[j + 1] + ring[i + 1]) * cross;
+    }
+  }
+  return [x / (3 * area), y / (3 * area)];
+};
+
+/** Off a straight line through the first and last of some points, the farthest. */
+const offLine = (points: readonly (readonly [number, number])[]): number => {
+  const [a, b] = [points[0], points[points.length - 1]];
+  const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
+  return Math.max(...points.map((p) => Math.abs((b[0] - a[0]) * (p[1] - a[1]) - (b[1] - a[1]) * (p[0] - a[0])) / length));
+};
+
+describe('a checked board in thirteen photographs', () => {
+  test.each(names)('left%s: found by itself; its lens is the one that the calibration beside the photographs tells', (name) => {
+    const board = readBoard(load(name), name);
+    expect([board.columns, board.rows].sort((a, b) => a - b)).toEqual([5, 8]);
+    expect(board.offPx).toBeLessThan(0.15);
+    // left_intrinsics.yml: k1 −0.266, k2 −0.039, k3 0.238 over a focal length of 535.9 px, which bends a point half way to the
+    // corner (r = 200 px) by this much; ours goes the other way, from bent to straight.
+    const { bend, more = 0, radius } = board.lens;
+    const seen = 200,
+      theirs = (r: number): number => r * (1 - 0.26637 * (r / 535.92) ** 2 - 0.03859 * (r / 535.92) ** 4 + 0.23839 * (r / 535.92) ** 6);
+    let straight = seen;
+    for (let i = 0; i < 50; i++) straight += seen - theirs(straight);
+    const ours = seen * (1 + bend * (seen / radius) ** 2 + more * (seen / radius) ** 4);
+    expect(Math.abs(ours - straight)).toBeLessThan(2.5);
+  });
+
+  const { lens } = readBoard(load('12'), '12');
+  test.each(names.filter((name) => name !== '12'))(
+    'left%s: with the lens of another photograph, squares kept apart lie 25 mm from one another and in straight lines',
+    (name) => {
+      const { region } = tracePhoto(load(name), { sheet: { squareMm }, lens, apartMm: 4, smoothMm: 0.2 }, name);
+      const squares = parts(region).filter((piece) => regionArea(piece) > 300);
+      expect(squares).toHaveLength(20);
+      const centres = squares.map(centreOf);
+      // Dark squares meet at their corners: the next one lies a diagonal away.
+      const steps = centres
+        .flatMap((a, i) => centres.slice(i + 1).map((b) => Math.hypot(a[0] - b[0], a[1] - b[1]) / Math.SQRT2))
+        .filter((d) => d < 30);
+      expect(steps.length).toBeGreaterThan(20);
+      const mean = steps.reduce((a, b) => a + b) / steps.length;
+      expect(Math.abs(mean / squareMm - 1)).toBeLessThan(0.005);
+      const rows = new Map<number, (readonly [number, number])[]>();
+      for (const c of centres) {
+        const row = Math.round((c[1] - Math.min(...centres.map((q) => q[1]))) / squareMm);
+        rows.set(row, [...(rows.get(row) ?? []), c]);
+      }
+      for (const row of rows.values()) if (row.length > 2) expect(offLine([...row].sort((a, b) => a[0] - b[0]))).toBeLessThan(0.3);
+    },
+  );
+
+  test('a photograph without a board says so', () => {
+    const plain: Photo = { width: 200, height: 150, channels: 3, data: new Uint8Array(200 * 150 * 3).fill(180) };
+    expect(refusedBy(() => readBoard(plain, 'plain')).map((p) => p.code)).toEqual(['photo-no-board']);
+  });
+});
