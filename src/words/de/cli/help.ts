@@ -13,8 +13,7 @@ export const help: Same<typeof en.help> = {
   sentence: ({ text }) => `${capital(text)}.`,
   moreOf: ({ command }) => `laydown ${command} --help sagt mehr.`,
   lang: ({ languages }) => `die Sprache: ${languages}; ohne Angabe die des Systems`,
-  langPrinted: ({ languages }) =>
-    `die Sprache: ${languages}; ohne Angabe folgt das Gedruckte der Arbeit, das Terminal dem System`,
+  langPrinted: ({ languages }) => `die Sprache: ${languages}; ohne Angabe folgt das Gedruckte der Arbeit, das Terminal dem System`,
   showHelp: 'zeigt dies hier',
 
   // Was für etwas steht, das getippt wird.
@@ -128,8 +127,7 @@ export const help: Same<typeof en.help> = {
 
   dayUsage: 'day ARBEIT [--hands N] [--json]',
   daySummary: 'der Tag nach der Uhr: Einrichten, Drucken, Waschen, und was zu tun ist, während Farbe trocknet',
-  dayText:
-    'Aus dem, was die Arbeit über den Tag sagt: Drucke je Stunde, Einrichten, Waschen, Trocknen, Regal, Siebe, Luftfeuchte, Leute.',
+  dayText: 'Aus dem, was die Arbeit über den Tag sagt: Drucke je Stunde, Einrichten, Waschen, Trocknen, Regal, Siebe, Luftfeuchte, Leute.',
   dayHands: 'als wären so viele bei der Arbeit: jemand druckt, die anderen legen ins Regal, waschen, mischen und richten ein',
 
   editionUsage: 'edition ARBEIT [--csv] [--json]',
@@ -141,7 +139,8 @@ export const help: Same<typeof en.help> = {
   againUsage: 'again ARBEIT SCHICHT --lot FARBE=MESSWERT … [--shelf DATEI] [--was MESSWERT] [--on PAPIER] [--json]',
   againSummary: 'trifft einen früheren Farbton mit neuen Chargen der Farben',
   againText: 'Die Arbeit ist der Nachweis dessen, was damals gedruckt wurde.',
-  againLot: 'die neue Charge, auf dem Papier aufgezogen: Lab in Anführungszeichen oder eine Messdatei; einmal für jede Farbe mit neuer Charge',
+  againLot:
+    'die neue Charge, auf dem Papier aufgezogen: Lab in Anführungszeichen oder eine Messdatei; einmal für jede Farbe mit neuer Charge',
   againShelf: 'die Chargen, die auf diesem Regal in Gebrauch sind, sind die neuen, für alle Farben ohne --lot',
   againWas: 'was am Druck von damals jetzt zu messen ist, wenn er zu messen ist',
   againOn: 'das Papier, auf dem die neuen Chargen aufgezogen sind und gedruckt wird; ohne Angabe das erste',
@@ -176,7 +175,8 @@ export const help: Same<typeof en.help> = {
   shelfFrom: 'stellt Farben und Papiere einer Arbeit ins Regal (DATEI muss es noch nicht geben)',
   shelfOut: 'schreibt das Regal, das daraus wird',
 
-  traceUsage: 'trace FOTO --sheet FORMAT | --scan PPI | --mask MM [--out DATEI.svg] [--smooth MM] [--corners "x,y x,y x,y x,y"] [--replace]',
+  traceUsage:
+    'trace FOTO --sheet FORMAT | --scan PPI | --mask MM [--out DATEI.svg] [--smooth MM] [--corners "x,y x,y x,y x,y"] [--replace]',
   traceSummary: 'zeichnet den Umriss eines wirklichen Dings, auf einem Bogen Papier fotografiert, in wahrer Größe',
   traceSheet:
     'das Papier, auf dem es liegt: a4, letter oder Breite x Höhe in mm (300x400). Die Ecken werden gefunden, die Perspektive wird entzerrt',
@@ -228,6 +228,7 @@ export const help: Same<typeof en.help> = {
 
   serveUsage: 'serve [ARBEIT] [--port N]',
   serveSummary: 'öffnet die Werkbank im Browser, nur auf diesem Rechner',
-  serveText: 'Stellt die Werkbank unter 127.0.0.1 bereit, mit ARBEIT darauf, wenn eine genannt ist. Nichts verlässt den Rechner. Strg-C beendet es.',
+  serveText:
+    'Stellt die Werkbank unter 127.0.0.1 bereit, mit ARBEIT darauf, wenn eine genannt ist. Nichts verlässt den Rechner. Strg-C beendet es.',
   servePort: 'welcher Port (ohne Angabe 4180, oder ein freier, wenn er belegt ist)',
 };

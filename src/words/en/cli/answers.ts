@@ -49,8 +49,19 @@ export const answers = {
     `${layer}: run ${run}, ${side}; does NOT hold, ${many(n, 'fault', 'faults')}`,
   window: 'window',
   piece: 'piece',
-  knifeWork: ({ along, corners, pieces: n, time, how }: { along: SayingText; corners: number; pieces: number; time: TimeText; how: SayingText }) =>
-    `${along}, ${many(corners, 'corner', 'corners')}, ${pieces(n)}, about ${time}: ${how}`,
+  knifeWork: ({
+    along,
+    corners,
+    pieces: n,
+    time,
+    how,
+  }: {
+    along: SayingText;
+    corners: number;
+    pieces: number;
+    time: TimeText;
+    how: SayingText;
+  }) => `${along}, ${many(corners, 'corner', 'corners')}, ${pieces(n)}, about ${time}: ${how}`,
   easy: 'easy',
   steady: 'steady',
   fine: 'fine',
@@ -65,16 +76,26 @@ export const answers = {
   onArea: ({ area }: { area: AreaText }) => area,
   seenOnArea: ({ area, deltaE }: { area: AreaText; deltaE: DeltaText }) => `${area}, seen as ΔE00 ${deltaE}`,
   islandDropped: ({ at, cost }: { at: LengthText; cost: SayingText }) => `island at ${at} given up: prints ${cost}`,
-  islandBridged: ({ at, cost }: { at: LengthText; cost: SayingText }) =>
-    `island at ${at} held by bridges; given up it would print ${cost}`,
+  islandBridged: ({ at, cost }: { at: LengthText; cost: SayingText }) => `island at ${at} held by bridges; given up it would print ${cost}`,
   loosePiece: ({ n, at, cost }: { n: number; at: LengthText; cost: SayingText }) =>
     `loose piece ${n} at ${at}; left out it would print ${cost}`,
   moreIslands: ({ n }: { n: number }) => `and ${n} more (all with --json)`,
   allIslands: ({ cost }: { cost: SayingText }) => `all islands together: ${cost}`,
   allIslandsAndBridges: ({ islands, bridges: by }: { islands: SayingText; bridges: SayingText }) =>
     `all islands together: ${islands}; all bridges: ${by}`,
-  stockSheet: ({ n, material, size, stencils, left }: { n: number; material: NameText; size: LengthText; stencils: number; left: ShareText }) =>
-    `Sheet ${n} of ${material}, ${size}: ${many(stencils, 'stencil', 'stencils')}, ${left} left over`,
+  stockSheet: ({
+    n,
+    material,
+    size,
+    stencils,
+    left,
+  }: {
+    n: number;
+    material: NameText;
+    size: LengthText;
+    stencils: number;
+    left: ShareText;
+  }) => `Sheet ${n} of ${material}, ${size}: ${many(stencils, 'stencil', 'stencils')}, ${left} left over`,
   stockSheetTimes: ({ sheet, n }: { sheet: SayingText; n: number }) => `${sheet}; cut ${n} like it`,
   onStock: ({ n, runs }: { n: number; runs: ListText }) => `${n}: ${runs}`,
   onStockTurned: ({ n, runs }: { n: number; runs: ListText }) => `${n}: ${runs}; turned, its top to the right`,
@@ -88,8 +109,19 @@ export const answers = {
   growth: 'Growth',
   risers: 'Risers',
   register: 'Register',
-  meshPerCm: ({ perCm, perInch, thread, opening, open }: { perCm: NumberText; perInch: NumberText; thread: FilmText; opening: FilmText; open: ShareText }) =>
-    `${perCm} threads a cm (${perInch} an inch), thread ${thread}, opening ${opening}, ${open} open`,
+  meshPerCm: ({
+    perCm,
+    perInch,
+    thread,
+    opening,
+    open,
+  }: {
+    perCm: NumberText;
+    perInch: NumberText;
+    thread: FilmText;
+    opening: FilmText;
+    open: ShareText;
+  }) => `${perCm} threads a cm (${perInch} an inch), thread ${thread}, opening ${opening}, ${open} open`,
   meshPerInch: ({ perInch, thread, opening, open }: { perInch: NumberText; thread: FilmText; opening: FilmText; open: ShareText }) =>
     `${perInch} threads an inch, thread ${thread}, opening ${opening}, ${open} open`,
   usualMesh: ({ mesh }: { mesh: SayingText }) => `${mesh} (a usual one: the job has no screen yet)`,
@@ -161,7 +193,19 @@ export const answers = {
   dayRack: ({ peak, dry }: { peak: number; dry: TimeText }) => `At most ${many(peak, 'sheet', 'sheets')} on the rack; ink dries in ${dry}.`,
 
   // edition
-  start: ({ paper, start, wanted, edition, proofs }: { paper: SayingText; start: number; wanted: number; edition: number; proofs: number }) =>
+  start: ({
+    paper,
+    start,
+    wanted,
+    edition,
+    proofs,
+  }: {
+    paper: SayingText;
+    start: number;
+    wanted: number;
+    edition: number;
+    proofs: number;
+  }) =>
     `${paper}: start with ${many(start, 'sheet', 'sheets')} for ${wanted} good ones (${edition} numbered, ${many(proofs, 'proof', 'proofs')}).`,
   enough: ({ inHundred, low, high }: { inHundred: number; low: number; high: number }) =>
     `Enough in ${inHundred} of 100 cases; ${low} to ${high} good ones are likely.`,

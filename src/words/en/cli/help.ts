@@ -70,8 +70,7 @@ export const help = {
   cutUsage: 'cut JOB LAYER|--stock N [--out FILE] [--paper a4|letter] [--replace] [--json]',
   cutSummary: 'shows one stencil, or a sheet of stock with several, and writes its cut file at true size',
   cutStock: 'instead of one stencil, sheet N of the stock with all that lie on it',
-  cutOut:
-    'the cut file to write, .svg or .dxf; a sheet of stock also as .pdf. A stencil is only written if it is proven to hold together',
+  cutOut: 'the cut file to write, .svg or .dxf; a sheet of stock also as .pdf. A stencil is only written if it is proven to hold together',
   cutPaper: 'with --stock and a .pdf: in parts on a4 or letter, with joining marks',
   cutJson: 'islands, bridges with what each costs in the print, certificate, knife work, as JSON',
 
@@ -175,8 +174,7 @@ export const help = {
 
   traceUsage: 'trace PHOTO --sheet SIZE | --scan PPI | --mask MM [--out FILE.svg] [--smooth MM] [--corners "x,y x,y x,y x,y"] [--replace]',
   traceSummary: 'draws the outline of a real thing, photographed on a sheet of paper, at true size',
-  traceSheet:
-    'the paper it lies on: a4, letter, or width x height in mm (300x400). Its corners are found and the perspective is taken out',
+  traceSheet: 'the paper it lies on: a4, letter, or width x height in mm (300x400). Its corners are found and the perspective is taken out',
   traceCorners: 'the sheet’s corners in pixels, clockwise from the top left, if they were not found right',
   traceScan: 'a flat scan of so many pixels an inch',
   traceMask: 'a black-and-white picture, so many mm wide: black is the shape',
@@ -212,8 +210,7 @@ export const help = {
   separateMinutes: 'at most so many minutes with the knife',
   separatePieces: 'at most so many pieces to lift out',
   separateLeast: 'narrowest line and strip; if left out, what the material allows',
-  separatePrice:
-    'instead of metres: what a mm of outline must save, ΔE·mm² (2 if left out), as the list “more knife, less error” names it',
+  separatePrice: 'instead of metres: what a mm of outline must save, ΔE·mm² (2 if left out), as the list “more knife, less error” names it',
   separateMaterial: 'what is cut; if left out, the job’s first material',
   separateSigma: 'register error planned for; if left out, the job’s register',
   theSearch: 'The search',
