@@ -121,6 +121,11 @@ function addUp(room: Uint8Array, line: number, rows: number, { bits, channels }:
 }
 
 type Inner = Record<string, (...values: unknown[]) => unknown>;
+interface JpegInTiff {
+  parse(bytes: Uint8Array): void;
+  getData(wishes: { width: number; height: number; forceRGB: boolean; isSourcePDF: boolean }): Uint8Array;
+}
+const { JpegDecoder } = UTIF as unknown as { readonly JpegDecoder: new () => JpegInTiff };
 const inner = (UTIF as unknown as { readonly decode: Inner }).decode;
 
 /** Rows of a fax, black and white (TIFF 6.0, sections 10 and 11). The library's rows may not grow beyond their width. */
@@ -146,7 +151,8 @@ function unpackJpeg({ packed, width, rows }: Block, layout: Layout, directory: D
   const whole = tables ? Uint8Array.from([...head, ...packed.subarray(2)]) : packed.slice();
   const found = checkJpeg(whole);
   if (found === 'damaged' || found.width !== width || found.height !== rows || found.channels !== layout.channels) return false;
-  const tags = { t259: [7], t262: [layout.photometric], t258: [8], t277: [layout.channels] };
-  inner['_decodeNewJPEG'](tags, whole, 0, whole.length, room, 0);
+  const decoder = new JpegDecoder();
+  decoder.parse(whole);
+  room.set(decoder.getData({ width, height: rows, forceRGB: layout.channels === 3, isSourcePDF: false }).subarray(0, room.length));
   return true;
 }
