@@ -1,6 +1,5 @@
-import { crc32 } from '../numeric/index.ts';
+import { crc32, deflatedLength, unpackDeflate, zlibHeadBytes } from '../numeric/index.ts';
 import { asciiAt, joined } from './bytes.ts';
-import { deflatedLength, unpackDeflate, zlibHeadBytes } from './unpack.ts';
 
 /** A PNG that is whole, with only what is needed of it. */
 export interface CheckedPng {
@@ -109,7 +108,7 @@ function profileIn(content: Uint8Array): Uint8Array | undefined {
     const long = new DataView(head.buffer).getUint32(0);
     if (long > mostProfileBytes) return undefined;
     const profile = new Uint8Array(long);
-    return unpackDeflate(packed, profile) === long ? profile : undefined;
+    return unpackDeflate(packed, profile) >= long ? profile : undefined;
   } catch {
     return undefined;
   }

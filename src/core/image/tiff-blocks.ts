@@ -1,7 +1,8 @@
 import UTIF from 'utif2';
+import { unpackDeflate, zlibHeadBytes } from '../numeric/index.ts';
 import { checkJpeg } from './jpeg-check.ts';
 import type { Directory } from './tags.ts';
-import { unpackBits, unpackDeflate, unpackLzw, zlibHeadBytes } from './unpack.ts';
+import { unpackBits, unpackLzw } from './unpack.ts';
 
 /** How a TIFF's samples lie: as its fields say, checked by whoever made this. */
 export interface Layout {

@@ -1,43 +1,4 @@
-import { Inflate } from 'fflate';
-
 /** Ways of packing that write into a given room and never beyond it, whatever the packed bytes say. */
-
-/** Packed bytes handed over at a time: as they can swell a thousandfold, no more than some megabytes are ever held beside the room. */
-const slice = 1 << 13;
-
-/**
- * Deflated data (RFC 1951) into a room; what it holds in excess is dropped.
- * @returns bytes written
- */
-export function unpackDeflate(packed: Uint8Array, room: Uint8Array): number {
-  let to = 0;
-  const inflate = new Inflate((part) => {
-    room.set(part.subarray(0, room.length - to), to);
-    to = Math.min(room.length, to + part.length);
-  });
-  for (let at = 0; at < packed.length && to < room.length; at += slice) {
-    inflate.push(packed.subarray(at, at + slice), at + slice >= packed.length);
-  }
-  return to;
-}
-
-/** Deflated data in several pieces: how many bytes it unpacks to, or more than `most` as soon as that is sure. Nothing is kept. */
-export function deflatedLength(pieces: Iterable<Uint8Array>, most: number): number {
-  let length = 0;
-  const inflate = new Inflate((part) => {
-    length += part.length;
-  });
-  for (const piece of pieces) {
-    for (let at = 0; at < piece.length; at += slice) {
-      inflate.push(piece.subarray(at, at + slice));
-      if (length > most) return length;
-    }
-  }
-  return length;
-}
-
-/** What zlib writes before the deflated data (RFC 1950). */
-export const zlibHeadBytes = 2;
 
 /** PackBits (TIFF 6.0, section 9). @returns bytes written */
 export function unpackBits(packed: Uint8Array, room: Uint8Array): number {

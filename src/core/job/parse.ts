@@ -29,11 +29,18 @@ export function parseJob(raw: unknown, file = jobFileName): Job {
   }
 }
 
+/** Bytes of a job.json as text: some editors begin it with a byte order mark, or write UTF-16. */
+export function decodeJobText(bytes: Uint8Array): string {
+  const [a, b] = bytes;
+  const encoding = a === 0xfe && b === 0xff ? 'utf-16be' : a === 0xff && b === 0xfe ? 'utf-16le' : 'utf-8';
+  return new TextDecoder(encoding).decode(bytes);
+}
+
 /** Text of a job.json → Job. */
 export function parseJobText(text: string, file = jobFileName): Job {
   let raw: unknown;
   try {
-    raw = JSON.parse(text);
+    raw = JSON.parse(text.replace(/^\ufeff/, ''));
   } catch (error) {
     const line = lineOf(error, text);
     fail(

@@ -93,7 +93,10 @@ describe('problems as they leave core', () => {
     expect(settled('layers[#foam].ink')).toMatchObject({ path: 'layers[2].ink', lead: { station: 'laydown', id: 'foam' } });
     expect(settled('layers[#foam]')).toMatchObject({ path: 'layers[2]', lead: { station: 'stencils', part: 'layer', id: 'foam' } });
     expect(settled('layers[1].offContactMm')).toMatchObject({ lead: { station: 'press', part: 'gap', id: 'kelp' } });
-    expect(settled('materials[#film].stock')).toMatchObject({ path: 'materials[0].stock', lead: { station: 'stencils', part: 'material', id: 'film' } });
+    expect(settled('materials[#film].stock')).toMatchObject({
+      path: 'materials[0].stock',
+      lead: { station: 'stencils', part: 'material', id: 'film' },
+    });
     expect(settled('papers[1].printed.picture')).toMatchObject({ lead: { station: 'press', part: 'papers', id: 'warm' } });
     expect(settled('screen')).toMatchObject({ lead: { station: 'press', part: 'screen' } });
     expect(settled('layers')).toMatchObject({ lead: { station: 'laydown' } });

@@ -173,7 +173,9 @@ function leadTo(steps: readonly Step[], document: Document): Lead | undefined {
   const which = rest.find((step) => typeof step !== 'string');
   const within = field !== undefined ? leadsWithin[list]?.[field] : undefined;
   // What is wrong with a layer as a whole is wrong with its stencil.
-  const lead = within ?? (list === 'layers' && which !== undefined && field === undefined ? { station: 'stencils' as const, part: 'layer' } : leads[list]);
+  const lead =
+    within ??
+    (list === 'layers' && which !== undefined && field === undefined ? { station: 'stencils' as const, part: 'layer' } : leads[list]);
   if (!lead) return undefined;
   const thing = typeof which === 'number' ? thingsIn((document as Raw)[list])[which]?.['id'] : which?.id;
   return typeof thing === 'string' ? { ...lead, id: thing } : lead;
