@@ -67,6 +67,8 @@ const kinds: Readonly<Record<string, Saying>> = {
 const formats: Readonly<Record<Format, Saying>> = {
   'short-name': say('job.shortName'),
   'file-inside': say('job.fileInside'),
+  'plain-line': say('job.plainLine'),
+  'plain-note': say('job.plainNote'),
 };
 
 function allowed(options: readonly string[], value: unknown): Saying {

@@ -89,12 +89,14 @@ export function learn(ask: LearnAsk): Learned {
     sigmaAll: Math.hypot(o.sigma, o.stack.length > 0 ? priors.modelSigma : 0.2),
   }));
 
+  const foresee = foreseenOnce(model, ask.observations);
+
   /** Residuals in doubts, three per observation. */
   const residuals = (x: Float64Array): Float64Array => {
-    const state = stateOf(x);
+    const labs = foresee(stateOf(x));
     const out = new Float64Array(observed.length * 3);
     observed.forEach((o, i) => {
-      const lab = model(state, o.stack);
+      const lab = labs(i);
       const da = lab[1] - o.lab[1],
         db = lab[2] - o.lab[2];
       const { sl, sc, sh, ca, cb } = o.steps;
@@ -141,7 +143,7 @@ export function learn(ask: LearnAsk): Learned {
   // Readings that the plan already explains within their doubt teach nothing but noise: the fit has to gain more than
   // one parameter costs by Schwarz's criterion, else nothing is moved.
   if (atStart - now < Math.log(Math.max(3, 3 * observed.length))) x = Float64Array.from(start);
-  return report(ask, x, start, stateOf, model, r, curvature);
+  return report(ask, x, start, stateOf, { model, foresee }, r, curvature);
 }
 
 function normalEquations(
@@ -181,18 +183,38 @@ function normalEquations(
 }
 
 type Model = (state: PressState, stack: readonly number[]) => Lab;
+/** What a press prints: the colour of each observation's overlap. */
+type Foresee = (state: PressState) => (observation: number) => Lab;
+
+/** The same overlap read a thousand times is reckoned once: there are 255 of them at most, however many readings. */
+function foreseenOnce(model: Model, observations: readonly { readonly stack: readonly number[] }[]): Foresee {
+  const stacks = new Map<string, { readonly place: number; readonly stack: readonly number[] }>();
+  const places = observations.map(({ stack }) => {
+    const key = stack.join();
+    const known = stacks.get(key) ?? { place: stacks.size, stack };
+    stacks.set(key, known);
+    return known.place;
+  });
+  return (state) => {
+    const labs = [...stacks.values()].map(({ stack }) => model(state, stack));
+    return (observation) => labs[places[observation]];
+  };
+}
 
 function report(
   ask: LearnAsk,
   x: Float64Array,
   start: Float64Array,
   stateOf: (x: Float64Array) => PressState,
-  model: Model,
+  { model, foresee }: { readonly model: Model; readonly foresee: Foresee },
   r: Float64Array,
   curvature: Float64Array,
 ): Learned {
   const n = ask.layers.length;
-  const offs = (state: PressState): number[] => ask.observations.map((o) => deltaE00(model(state, o.stack), o.lab));
+  const offs = (state: PressState): number[] => {
+    const labs = foresee(state);
+    return ask.observations.map((o, i) => deltaE00(labs(i), o.lab));
+  };
   const before = offs(stateOf(start));
   let after = offs(stateOf(x));
   let found = x;
@@ -207,8 +229,9 @@ function report(
   const outliers = ask.observations.map(
     (_, i) => found === x && Math.sqrt(r[i * 3] ** 2 + r[i * 3 + 1] ** 2 + r[i * 3 + 2] ** 2) > 4 && after[i] > 3,
   );
+  const shown = farthest(outliers, after);
   const problems: Problem[] = ask.observations.flatMap((o, i) =>
-    outliers[i]
+    shown.has(i)
       ? [
           problem(
             'warning',
@@ -240,8 +263,8 @@ function report(
     surface: { ...ask.surface, ks: state.ks },
     deposits,
     trapping: state.trapping,
-    before: { mean: mean(before), worst: Math.max(0, ...before) },
-    after: { mean: mean(after), worst: Math.max(0, ...after) },
+    before: { mean: mean(before), worst: before.reduce((a, b) => Math.max(a, b), 0) },
+    after: { mean: mean(after), worst: after.reduce((a, b) => Math.max(a, b), 0) },
     observations: ask.observations.map((o, i) => ({ place: o.place, before: before[i], after: after[i], outlier: outliers[i] })),
     words: sentences(
       say('ink.learnt', { n: ask.observations.length, before: deltaE(mean(before)), after: deltaE(mean(after)) }),
@@ -251,6 +274,13 @@ function report(
     problems,
     foresee: (stack) => model(state, stack),
   };
+}
+
+/** A list of thousands helps nobody: the farthest are told of. */
+const mostTold = 30;
+function farthest(outliers: readonly boolean[], offs: readonly number[]): ReadonlySet<number> {
+  const all = outliers.flatMap((outlier, i) => (outlier ? [i] : []));
+  return new Set(all.sort((a, b) => offs[b] - offs[a] || a - b).slice(0, mostTold));
 }
 
 function mean(values: readonly number[]): number {

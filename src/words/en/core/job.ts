@@ -60,6 +60,13 @@ export const job = {
   tooMany: ({ most }: { most: number }) => `There are too many here: ${most} are the most.`,
   exactly: ({ wanted }: { wanted: number }) => `There must be exactly ${wanted} here.`,
   shortName: 'A short name is made of small letters, digits, points, - and _, and begins with a letter or a digit.',
+  plainLine: 'There are characters in this that can’t be seen and that other programs stumble over (control characters, line breaks).',
+  plainNote: 'There are control characters in this, which can’t be seen and which other programs stumble over.',
+  tooDeep: ({ most }: { most: number }) => `Groups lie in groups more than ${most} deep here.`,
+  takeOut: 'Take it out; Laydown has no such field.',
+  tooManyCopies: ({ copies, most }: { copies: number; most: number }) =>
+    `The cut asks for ${copies} copies of its forms; ${most} are the most that it takes.`,
+  fewerCopies: 'Repeat fewer of them, or draw the whole pattern as one form.',
   fileInside: 'This must be a file inside the job’s folder.',
   notUnderstood: 'This cannot be read as it stands.',
   writeIn: 'Write it in; docs/job-schema.json lists every field.',

@@ -6,6 +6,8 @@ export const plan = {
   // Forms and cuts.
   formEmpty: 'There is no shape in it.',
   chooseShape: 'Choose a drawing with a filled or stroked shape.',
+  tooManyPoints: ({ most }: { most: number }) => `All copies together have more than ${most} million corners.`,
+  simplerForms: 'Take simpler outlines, or repeat fewer of them.',
   nothingToCut: 'There is nothing to cut.',
   cutOutsideImage: 'All of it lies outside the image.',
   putFormInside: 'Put a form on it, inside the image.',
