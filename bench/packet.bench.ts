@@ -30,7 +30,7 @@ export async function run(): Promise<BenchRow[]> {
     {
       name: 'the PDF alone',
       medianMs: await medianMs(async () => {
-        const book = await openBook(fonts, 210, 297);
+        const book = await openBook(fonts, 210, 297, 'en');
         await makePages(newSetting({ book, bundle, plan: made, marginMm: 12, date: '', language: 'en' }), quietTask);
         await book.finish('tide-pool', '');
       }, once),

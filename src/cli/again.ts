@@ -2,24 +2,29 @@ import { readShelf, spectrumFromReading } from '../core/ink/index.ts';
 import type { JobInk } from '../core/job/index.ts';
 import { askAgain, inkBench, inkFromShelf, jobReading, layerOf, paperOf, partsOfLayer } from '../core/asks/index.ts';
 import { fail } from '../core/problem.ts';
-import { sayingsIn, tell } from '../words/index.ts';
+import { deltaE, figure, list, name as asName, say, share } from '../words/index.ts';
 import type { Command } from './command.ts';
+import { readFileBytes } from './disk.ts';
+import { json, option, word } from './help.ts';
 import { jobOf } from './load.ts';
-import { tellHere } from './reader.ts';
-import { readFileBytes, readingOf, textOf } from './words.ts';
+import { placeOf } from './options.ts';
+import { printJson, sayHere, showHere, tellHere } from './reader.ts';
+import { columns } from './table.ts';
+import { idsOf, readingOf, textOf, textsOf } from './words.ts';
 
 export const again: Command = {
   name: 'again',
-  usage: 'again JOB LAYER --lot INK="L a b" [--lot INK=FILE …] [--shelf FILE] [--was READING] [--on PAPER] [--json]',
-  summary: 'the same colour again with new lots of ink',
+  usage: say('help.againUsage'),
+  summary: say('help.againSummary'),
   help: [
-    'LAYER is its id, its name, or its run. The job is the record of then.',
-    '--lot INK=READING   the new lot drawn down on the paper: Lab, or a file of readings; several times for several inks',
-    '--shelf FILE        new lots are the ones in use on this shelf, for all inks that have no --lot',
-    '--was READING       what the print of then reads now, if it can be read',
-    '--on PAPER          the paper the new lots were drawn down on, and that is printed on (default: the first)',
-    '--json              as JSON',
-  ].join('\n'),
+    say('help.againText'),
+    word('layer', say('help.layerIs')),
+    option('--lot', say('help.againLot'), 'lot'),
+    option('--shelf', say('help.againShelf'), 'file'),
+    option('--was', say('help.againWas'), 'reading'),
+    option('--on', say('help.againOn'), 'paper'),
+    json,
+  ],
   options: {
     lot: { type: 'string', multiple: true },
     shelf: { type: 'string' },
@@ -30,26 +35,29 @@ export const again: Command = {
   run(call) {
     const { job } = jobOf(call);
     const bench = inkBench(job);
-    const layer = layerOf(
-      bench,
+    const named =
       call.words[1] ??
-        fail('no-layer-named', 'the command', 'The colour of which layer?', `Name one of: ${job.layers.map((l) => l.id).join(', ')}.`),
-    );
+      fail('no-layer-named', say('where.commandLine'), say('cli.whichLayer'), say('cli.nameOneOf', { all: idsOf(job.layers) }));
+    const layer = layerOf(bench, named);
     const { paper } = paperOf(bench, textOf(call.options['on']));
     const parts = partsOfLayer(job, layer.id);
-    const lots = ((call.options['lot'] ?? []) as string[]).map((text): { id: string; ink: JobInk } => {
+    const all = list(
+      parts.map((p) => asName(p.inkId)),
+      'comma',
+    );
+    const lots = textsOf(call.options['lot']).map((text): { id: string; ink: JobInk } => {
       const at = text.indexOf('=');
       const id = text.slice(0, at).trim();
       const old = job.inks.find((k) => k.id === id);
       if (at < 1 || !old)
         fail(
           'no-such-ink',
-          '--lot',
-          at < 1 ? `“${text}” says no reading.` : `The job has no ink “${id}”.`,
-          `Write --lot INK="L a b"; inks of this pot: ${parts.map((p) => p.inkId).join(', ')}.`,
+          placeOf('--lot'),
+          at < 1 ? say('refusals.lotWithoutReading', { text: asName(text) }) : say('refusals.noSuchInk', { ink: asName(id) }),
+          say('refusals.writeLot', { all }),
         );
-      const over = readingOf(text.slice(at + 1), `--lot ${id}`);
-      spectrumFromReading(over, `--lot ${id}`);
+      const over = readingOf(text.slice(at + 1), placeOf('--lot'));
+      spectrumFromReading(over, placeOf('--lot'));
       // No film: the new lot is drawn down as the old one was.
       return {
         id,
@@ -71,38 +79,34 @@ export const again: Command = {
       for (const ink of shelf.inks)
         if (parts.some((p) => p.inkId === ink.id) && !lots.some((l) => l.id === ink.id)) lots.push({ id: ink.id, ink: inkFromShelf(ink) });
     }
-    if (lots.length === 0)
-      fail(
-        'no-lot',
-        '--lot',
-        'Which ink has a new lot?',
-        `Inks of this pot: ${parts.map((p) => p.inkId).join(', ')}. Write --lot INK="L a b", or name a --shelf.`,
-      );
+    if (lots.length === 0) fail('no-lot', placeOf('--lot'), say('refusals.whichNewLot'), say('refusals.writeLotOrShelf', { all }));
     const was = textOf(call.options['was']);
     const answer = askAgain(
       job,
-      { layer: layer.id, lots, paperId: paper.id, ...(was === undefined ? {} : { recorded: readingOf(was, '--was') }) },
+      { layer: layer.id, lots, paperId: paper.id, ...(was === undefined ? {} : { recorded: readingOf(was, placeOf('--was')) }) },
       parts,
     );
     if (call.options['json']) {
-      console.log(
-        JSON.stringify(
-          answer,
-          sayingsIn((s) => tell(s)),
-          2,
-        ),
-      );
+      printJson(answer);
       return 0;
     }
-    console.log(tellHere(answer.words, job.units));
+    const inkName = (id: string): ReturnType<typeof asName> => asName(job.inks.find((k) => k.id === id)?.name ?? id);
+    console.log(tellHere(answer.words));
     for (const lot of answer.lots)
-      if (lots.some((l) => l.id === lot.id)) console.log(`  ${lot.id}: the new lot is ${lot.strength.toFixed(2)} times as strong`);
-    for (const part of answer.corrected.parts)
-      console.log(
-        `  ${(part.share * 100).toFixed(1).padStart(5)} % ${part.name}   (was ${((parts.find((p) => p.inkId === part.id)?.share ?? 0) * 100).toFixed(1)} %)`,
-      );
-    console.log(`  ${(answer.corrected.restShare * 100).toFixed(1).padStart(5)} % clear base`);
-    console.log(`  in daylight off by ΔE00 ${answer.otherLight.D65.toFixed(1)}, in lamp light by ${answer.otherLight.A.toFixed(1)}`);
+      if (lots.some((l) => l.id === lot.id))
+        console.log(`  ${sayHere('inkAnswers.newLot', { ink: inkName(lot.id), times: figure(lot.strength, 2) })}`);
+    const shareOf = (of1: number): string => showHere(share(of1, 1));
+    const rows = [
+      ...answer.corrected.parts.map((part) => [
+        shareOf(part.share),
+        part.name,
+        sayHere('inkAnswers.shareWas', { share: share(parts.find((p) => p.inkId === part.id)?.share ?? 0, 1) }),
+      ]),
+      [shareOf(answer.corrected.restShare), sayHere('inkAnswers.clearBase')],
+    ];
+    for (const line of columns(rows, { indent: '  ', right: [0] })) console.log(line);
+    const { D65, A } = answer.otherLight;
+    console.log(`  ${sayHere('inkAnswers.otherLight', { daylight: deltaE(D65), lamp: deltaE(A) })}`);
     return 0;
   },
 };

@@ -1,14 +1,16 @@
 import { checkJob } from '../core/job/index.ts';
 import { plan, readyBundle } from '../core/plan/index.ts';
+import { say } from '../words/index.ts';
 import { prepare } from './assets.ts';
 import type { Command } from './command.ts';
 import { jobOf, printProblems } from './load.ts';
+import { sayHere } from './reader.ts';
 
 export const check: Command = {
   name: 'check',
-  usage: 'check JOB',
-  summary: 'says everything that is wrong or doubtful in a job',
-  help: 'Lists every problem with its place and what to do. Ends with code 1 if any of them would stop the packet.',
+  usage: say('help.checkUsage'),
+  summary: say('help.checkSummary'),
+  help: [say('help.checkText')],
   async run(call) {
     const bundle = jobOf(call);
     let problems = checkJob(bundle);
@@ -19,7 +21,9 @@ export const check: Command = {
     }
     printProblems(problems, console.log);
     const errors = problems.filter((p) => p.severity === 'error').length;
-    console.log(problems.length === 0 ? 'Nothing to mend.' : `${errors} to mend, ${problems.length - errors} to know.`);
+    console.log(
+      problems.length === 0 ? sayHere('answers.nothingToMend') : sayHere('answers.toMend', { errors, others: problems.length - errors }),
+    );
     return errors > 0 ? 1 : 0;
   },
 };

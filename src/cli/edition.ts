@@ -1,51 +1,62 @@
-import { registerRows, writeCsv } from '../core/edition/index.ts';
-import { sayingsIn, tell, type Saying } from '../words/index.ts';
+import { registerRows, writeCsv, type NumberedSheet } from '../core/edition/index.ts';
+import { fail } from '../core/problem.ts';
+import { figure, name as asName, say, type Saying } from '../words/index.ts';
 import type { Command } from './command.ts';
+import { option } from './help.ts';
 import { jobOf, planOf, printProblems } from './load.ts';
-import { tellHere } from './reader.ts';
+import { printJson, sayHere, tellHere } from './reader.ts';
+import { columns } from './table.ts';
 
 export const edition: Command = {
   name: 'edition',
-  usage: 'edition JOB [--csv] [--json]',
-  summary: 'sheets to start, proofs to hold back, numbers for the pencil, the record',
-  help: 'Before printing: how many sheets to start. After counting at the press (press-count.log in the job): every sheet with its mark.\n--csv   the register of sheets as CSV\n--json  everything as JSON',
+  usage: say('help.editionUsage'),
+  summary: say('help.editionSummary'),
+  help: [say('help.editionText'), option('--csv', say('help.editionCsv')), option('--json', say('help.pressJson'))],
   options: { csv: { type: 'boolean' }, json: { type: 'boolean' } },
   async run(call) {
     const plan = await planOf(jobOf(call));
     const { sheets, numbered, facts, documentation, colophon } = plan.edition;
-    const told = (saying: Saying): string => tellHere(saying, plan.job.units);
     if (call.options['json']) {
-      console.log(
-        JSON.stringify(
-          { sheets, numbered, documentation, colophon },
-          sayingsIn((s) => tell(s)),
-          2,
-        ),
-      );
+      printJson({ sheets, numbered, documentation, colophon });
       return 0;
     }
     if (call.options['csv']) {
-      if (!numbered) {
-        console.error('Nothing has been counted yet: count at the press first.');
-        return 1;
-      }
-      process.stdout.write(writeCsv(registerRows(facts, numbered, told)));
+      if (!numbered) fail('nothing-counted', say('where.count'), say('refusals.nothingCounted'), say('refusals.countFirst'));
+      process.stdout.write(writeCsv(registerRows(facts, numbered, tellHere)));
       return 0;
     }
-    for (const paper of sheets?.papers ?? []) {
+    for (const { apart, name, start, wanted, edition: numbers, proofs, certainty, likelyGood } of sheets?.papers ?? []) {
+      const paper = apart ? say('answers.keptApart', { paper: asName(name) }) : say('common.asWritten', { text: asName(name) });
       console.log(
-        `${paper.name}${paper.apart ? ' (kept apart)' : ''}: start ${paper.start} for ${paper.wanted} (${paper.edition} of the edition, ${paper.proofs.total} proofs); met in ${Math.floor(paper.certainty * 100)} of 100 cases, likely ${paper.likelyGood.join(' to ')} good`,
+        `${sayHere('answers.start', { paper, start, wanted, edition: numbers, proofs: proofs.total })} ${sayHere('answers.enough', {
+          inHundred: Math.floor(certainty * 100),
+          low: likelyGood[0],
+          high: likelyGood[1],
+        })}`,
       );
     }
-    if (sheets) console.log(`Set-up: ${told(sheets.setUp.text)}`);
-    for (const run of sheets?.runs ?? [])
-      console.log(`  run ${run.run + 1}: ${run.expected.toFixed(0)} sheets on average, be ready for ${run.prepare}`);
+    if (sheets) console.log(sayHere('answers.setUp', { what: sheets.setUp.text }));
+    const runs = (sheets?.runs ?? []).map((run) => [
+      sayHere('answers.runNo', { run: run.run + 1 }),
+      sayHere('answers.onAverage', { n: figure(run.expected) }),
+      sayHere('answers.beReady', { n: run.prepare }),
+    ]);
+    for (const line of columns(runs, { indent: '  ' })) console.log(line);
     if (numbered) {
       console.log('');
-      for (const one of numbered.sheets) console.log(`  ${one.sheet.id.padEnd(6)} ${one.text ? told(one.text) : one.kind}`);
-      if (colophon) console.log(`\n${told(colophon)}`);
+      for (const line of columns(
+        numbered.sheets.map((one) => [one.sheet.id, tellHere(one.text ?? unsigned(one.kind))]),
+        { indent: '  ' },
+      ))
+        console.log(line);
+      if (colophon) console.log(`\n${tellHere(colophon)}`);
     }
     printProblems(plan.edition.problems, console.log);
     return sheets ? 0 : 1;
   },
 };
+
+/** What is said of a sheet that the pencil leaves alone. */
+function unsigned(kind: NumberedSheet['kind']): Saying {
+  return say(kind === 'spare' ? 'answers.spare' : kind === 'set-up' ? 'answers.setUpSheet' : 'answers.notSigned');
+}

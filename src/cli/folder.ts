@@ -1,7 +1,9 @@
-import { mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync, existsSync } from 'node:fs';
+import { mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync, existsSync, type Dirent } from 'node:fs';
 import { basename, dirname, join, relative, resolve, sep } from 'node:path';
 import { readJob, readJobFile, jobFileName, type JobBundle } from '../core/job/index.ts';
 import { fail } from '../core/problem.ts';
+import { list as listOf, name as asName, say } from '../words/index.ts';
+import { diskError, fileAt, folderAt, readFileBytes } from './disk.ts';
 
 /** A job folder holds drawings, photographs and readings; more than this is some other folder. */
 const mostBytes = 1_000_000_000;
@@ -11,36 +13,39 @@ const mostFiles = 5000;
 export function readJobAt(path: string): JobBundle {
   const at = resolve(path);
   const info = statSync(at, { throwIfNoEntry: false });
-  if (!info) fail('no-such-job', path, 'There is nothing here.', 'Give a folder with job.json in it, or a .laydown file.');
+  if (!info) fail('no-such-job', fileAt(path), say('cli.nothingHere'), say('cli.nameJob'));
   if (info.isDirectory()) return readJob(readFolder(at));
   if (basename(at) === jobFileName) return readJob(readFolder(dirname(at)));
-  return readJobFile(new Uint8Array(readFileSync(at)), path);
+  return readJobFile(readFileBytes(path), path);
 }
 
 function readFolder(folder: string): Map<string, Uint8Array> {
   const files = new Map<string, Uint8Array>();
   let total = 0;
   const walk = (at: string): void => {
-    for (const entry of readdirSync(at, { withFileTypes: true }).sort((a, b) => (a.name < b.name ? -1 : 1))) {
+    for (const entry of entriesOf(at).sort((a, b) => (a.name < b.name ? -1 : 1))) {
       if (entry.name.startsWith('.') || entry.name === 'node_modules') continue;
       const path = join(at, entry.name);
       if (entry.isDirectory()) walk(path);
       else if (entry.isFile()) {
         total += statSync(path).size;
         if (total > mostBytes || files.size >= mostFiles) {
-          fail(
-            'folder-too-large',
-            folder,
-            'The folder holds far more than a job does.',
-            'Give the folder of one job, with only its drawings and pictures in it.',
-          );
+          fail('folder-too-large', folderAt(folder), say('cli.folderTooLarge'), say('cli.giveJobFolder'));
         }
-        files.set(relative(folder, path).split(sep).join('/'), new Uint8Array(readFileSync(path)));
+        files.set(relative(folder, path).split(sep).join('/'), readFileBytes(path));
       }
     }
   };
   walk(folder);
   return files;
+}
+
+function entriesOf(folder: string): Dirent[] {
+  try {
+    return readdirSync(folder, { withFileTypes: true });
+  } catch (error) {
+    return fail('cannot-read', folderAt(folder), say('cli.cannotRead', { why: diskError(error) }), say('cli.checkName'));
+  }
 }
 
 /** Lists what a packet consists of, so that a later one may take its place and touch nothing else. */
@@ -55,25 +60,16 @@ export interface Disk {
 /** Throws when the folder may not be written: asked before long work, so that it is not done in vain. */
 export function checkFree(folder: string, replace: boolean): void {
   const target = resolve(folder);
+  const place = folderAt(folder);
   const existing = existsSync(target) ? [...readFolderNames(target)] : [];
   if (existing.length > 0) {
-    if (!replace)
-      fail(
-        'packet-exists',
-        folder,
-        'There is something here already.',
-        'Choose another folder with --out, or say --replace to put the new one in its place.',
-      );
+    if (!replace) fail('packet-exists', place, say('cli.folderExists'), say('cli.otherFolderOrReplace'));
     const list = join(target, listName);
     const ours = new Set(existsSync(list) ? readFileSync(list, 'utf8').split('\n') : []);
     const foreign = existing.filter((name) => name !== listName && !ours.has(name));
     if (foreign.length > 0) {
-      fail(
-        'folder-in-use',
-        folder,
-        `The folder holds files that no packet made: ${foreign.slice(0, 3).join(', ')}${foreign.length > 3 ? ' …' : ''}.`,
-        'Choose another folder; nothing was touched.',
-      );
+      const some = [...foreign.slice(0, 3), ...(foreign.length > 3 ? ['…'] : [])];
+      fail('folder-in-use', place, say('cli.foreignFiles', { files: listOf(some.map(asName), 'comma') }), say('cli.otherFolder'));
     }
   }
 }
@@ -108,12 +104,7 @@ export function writeWhole(
     }
   } catch (error) {
     if (existsSync(partial)) rmSync(partial, { recursive: true, force: true });
-    fail(
-      'cannot-write',
-      folder,
-      `It could not be written: ${sayDiskError(error)}`,
-      'Nothing was left half-written. Make room, or choose another folder with --out.',
-    );
+    fail('cannot-write', folderAt(folder), say('cli.cannotWrite', { why: diskError(error) }), say('cli.nothingHalfWritten'));
   } finally {
     if (existsSync(target)) rmSync(old, { recursive: true, force: true });
   }
@@ -125,13 +116,4 @@ function* readFolderNames(folder: string, below = ''): Generator<string> {
     if (entry.isDirectory()) yield* readFolderNames(folder, name);
     else yield name;
   }
-}
-
-export function sayDiskError(error: unknown): string {
-  const code = (error as NodeJS.ErrnoException | undefined)?.code;
-  if (code === 'ENOSPC' || code === 'EDQUOT') return 'the disk is full.';
-  if (code === 'EROFS') return 'the disk can only be read.';
-  if (code === 'EACCES' || code === 'EPERM') return 'this folder may not be written to.';
-  if (code === 'ENOTDIR' || code === 'EEXIST') return 'a file stands where a folder is needed.';
-  return error instanceof Error ? error.message : String(error);
 }

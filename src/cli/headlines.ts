@@ -1,18 +1,31 @@
 import type { Plan } from '../core/plan/index.ts';
+import { deltaE, lengths, name as asName } from '../words/index.ts';
+import { knifeLength, sayHere, weight } from './reader.ts';
 
 /** The few figures a printmaker asks for first. */
-export function headlines(plan: Plan): string[] {
-  const metres = plan.layers.reduce((sum, l) => sum + l.stencil.knife.metres, 0);
-  const bridges = plan.layers.reduce((sum, l) => sum + l.stencil.bridges.length, 0);
-  const grams = plan.layers.reduce((sum, l) => sum + (l.mix?.totalGrams ?? 0), 0);
-  const paper = plan.papers[0];
+export function headlines({ job, layers, papers: [paper, ...more] }: Plan): string[] {
+  const sum = (of: (layer: Plan['layers'][number]) => number): number => layers.reduce((total, layer) => total + of(layer), 0);
+  const metres = sum((l) => l.stencil.knife.metres);
   return [
-    `${plan.job.title}: ${plan.layers.length} runs on ${plan.papers.length} papers, ${plan.job.image.widthMm} × ${plan.job.image.heightMm} mm`,
+    sayHere('answers.jobIs', {
+      title: asName(job.title),
+      runs: layers.length,
+      papers: paper ? 1 + more.length : 0,
+      image: lengths([job.image.widthMm, job.image.heightMm]),
+    }),
     ...(paper
       ? [
-          `${paper.overlaps.length} overlaps cover area on ${paper.name}; foreseen within ±${Math.max(0, ...paper.overlaps.map((o) => o.band)).toFixed(1)} ΔE00 at the worst`,
+          sayHere('answers.overlapsOn', {
+            n: paper.overlaps.length,
+            paper: asName(paper.name),
+            band: deltaE(Math.max(0, ...paper.overlaps.map((o) => o.band))),
+          }),
         ]
       : []),
-    `${metres.toFixed(1)} m to cut, ${bridges} bridges; ${grams.toFixed(0)} g of ink to mix`,
+    sayHere('answers.toCutAndMix', {
+      along: knifeLength(metres, 1),
+      bridges: sum((l) => l.stencil.bridges.length),
+      ink: weight(sum((l) => l.mix?.totalGrams ?? 0)),
+    }),
   ];
 }

@@ -44,6 +44,11 @@ export function word(blank: Blank, does: Saying): HelpRow {
   return { typed: blankOf(blank), does };
 }
 
+/** A row for something that is typed as it stands. */
+export function exactly(typed: string, does: Saying): HelpRow {
+  return { typed: asWritten(typed), does };
+}
+
 export const json: HelpRow = option('--json', say('help.asJson'));
 export const replaceFile: HelpRow = option('--replace', say('help.replaceFile'));
 
@@ -74,7 +79,10 @@ function told(parts: readonly HelpPart[]): string[] {
     if ('heading' in part) return ['', tellHere(part.heading)];
     if (!('typed' in part)) return wrapped(tellHere(part), widthHere());
     const does = wrapped(tellHere(part.does), widthHere() - left - 4);
-    const rows = widthOf(typed[i]) <= left ? does.map((line, k) => [k === 0 ? typed[i] : '', line]) : [[typed[i], ''], ...does.map((line) => ['', line])];
+    const rows =
+      widthOf(typed[i]) <= left
+        ? does.map((line, k) => [k === 0 ? typed[i] : '', line])
+        : [[typed[i], ''], ...does.map((line) => ['', line])];
     return rows.map(([one, other]) => `  ${filled(one, left)}  ${other}`.trimEnd());
   });
 }
@@ -87,7 +95,13 @@ export function usageOf(command: Command): string {
 
 /** All that `laydown NAME --help` says. */
 export function sayHelp(command: Command): string {
-  return [usageOf(command), '', ...wrapped(sayHere('help.sentence', { text: command.summary }), widthHere()), '', ...told([...command.help, languageRow(command.prints === true)])].join('\n');
+  return [
+    usageOf(command),
+    '',
+    ...wrapped(sayHere('help.sentence', { text: command.summary }), widthHere()),
+    '',
+    ...told([...command.help, languageRow(command.prints === true)]),
+  ].join('\n');
 }
 
 /** All that `laydown --help` says. */

@@ -1,46 +1,54 @@
 import { askBatch } from '../core/asks/index.ts';
 import { fail } from '../core/problem.ts';
-import { sayingsIn, tell } from '../words/index.ts';
+import { deltaE, name as asName, say, share, volume } from '../words/index.ts';
 import type { Command } from './command.ts';
+import { json, option, word } from './help.ts';
 import { jobOf, planOf, printProblems } from './load.ts';
-import { tellHere } from './reader.ts';
-import { numberOf } from './words.ts';
+import { printJson, sayHere, showHere, tellHere, weight } from './reader.ts';
+import { columns } from './table.ts';
+import { idsOf, numberOf } from './words.ts';
 
 export const mix: Command = {
   name: 'mix',
-  usage: 'mix JOB LAYER [--grams N] [--scale STEP] [--json]',
-  summary: 'weighs out the pot of a layer',
-  help: 'LAYER is its id, its name, or its run (1 is printed first).\n--grams N      so much in all (default: what the run needs, with what stays in screen and pot)\n--scale STEP   smallest step of the scale in grams (default 1)\n--json         as JSON',
+  usage: say('help.mixUsage'),
+  summary: say('help.mixSummary'),
+  help: [
+    word('layer', say('help.layerIs')),
+    option('--grams N', say('help.mixGrams')),
+    option('--scale', say('help.mixScale'), 'step'),
+    json,
+  ],
   options: { grams: { type: 'string' }, scale: { type: 'string' }, json: { type: 'boolean' } },
   async run(call) {
     const plan = await planOf(jobOf(call));
     const layer =
-      call.words[1] ?? fail('no-layer-named', 'the command', 'Which layer?', `Name one of: ${plan.layers.map((l) => l.id).join(', ')}.`);
+      call.words[1] ??
+      fail('no-layer-named', say('where.commandLine'), say('cli.whichLayer'), say('cli.nameOneOf', { all: idsOf(plan.layers) }));
     const grams = call.options['grams'] === undefined ? undefined : numberOf(call.options['grams'], '--grams', 100, 0.1, 100000);
-    const batch = askBatch(plan, { layer, totalGrams: grams, scaleStepGrams: numberOf(call.options['scale'], '--scale', 1, 0, 100) });
+    const step = numberOf(call.options['scale'], '--scale', 1, 0, 100);
+    const batch = askBatch(plan, { layer, totalGrams: grams, scaleStepGrams: step });
     if (call.options['json']) {
-      console.log(
-        JSON.stringify(
-          batch,
-          sayingsIn((s) => tell(s)),
-          2,
-        ),
-      );
+      printJson(batch);
       return 0;
     }
-    const planned = plan.layers.find((l) => l.id === batch.layerId);
-    console.log(`${batch.layerName}, ${batch.totalGrams.toFixed(1)} g`);
-    for (const part of batch.parts)
-      console.log(
-        `  ${tellHere(part.name).padEnd(26)} ${part.grams.toFixed(2).padStart(9)} g   ${(part.share * 100).toFixed(1).padStart(5)} % by volume   ${part.millilitres.toFixed(1)} mL`,
-      );
-    console.log(`  rounding to the scale moves the colour by ΔE00 ${batch.roundingDeltaE.toFixed(2)}`);
-    if (planned?.mix) {
-      if (planned.mix.retarderShare > 0)
+    const planned = plan.layers.find((l) => l.id === batch.layerId)?.mix;
+    // As fine as the scale shows.
+    const digits = step >= 1 ? 0 : step >= 0.1 ? 1 : 2;
+    console.log(sayHere('inkAnswers.potHolds', { layer: asName(batch.layerName), mass: weight(batch.totalGrams, digits) }));
+    const rows = batch.parts.map((part) => [
+      tellHere(part.name),
+      showHere(weight(part.grams, digits)),
+      sayHere('inkAnswers.byVolume', { share: share(part.share, 1) }),
+      showHere(volume(part.millilitres)),
+    ]);
+    for (const line of columns(rows, { indent: '  ', right: [1, 2, 3], between: '   ' })) console.log(line);
+    console.log(`  ${sayHere('inkAnswers.rounding', { deltaE: deltaE(batch.roundingDeltaE, 2) })}`);
+    if (planned) {
+      if (planned.retarderShare > 0)
         console.log(
-          `  retarder: ${(planned.mix.retarderShare * 100).toFixed(0)} % (${(batch.totalGrams * planned.mix.retarderShare).toFixed(1)} g) for this pace and air; wear gloves, the label decides`,
+          `  ${sayHere('inkAnswers.retarder', { share: share(planned.retarderShare), mass: weight(batch.totalGrams * planned.retarderShare, 1) })}`,
         );
-      console.log(`  ${tellHere(planned.mix.note)}`);
+      console.log(`  ${tellHere(planned.note)}`);
     }
     printProblems(batch.problems, console.log);
     return 0;

@@ -21,7 +21,12 @@ export function languageProblem(asked: string | undefined): Problem | null {
     'no-such-language',
     placeOf('--lang'),
     asked === '' ? say('cli.valueMissing') : say('cli.noSuchLanguage', { language: asName(asked) }),
-    say('cli.chooseLanguage', { all: list(languages.map(({ id, name }) => asName(`${id} (${name})`)), 'or') }),
+    say('cli.chooseLanguage', {
+      all: list(
+        languages.map(({ id, name }) => asName(`${id} (${name})`)),
+        'or',
+      ),
+    }),
   );
 }
 
@@ -31,7 +36,10 @@ export function placeOf(option: string): Saying {
 }
 
 /** The words and options of a command, or all that is wrong with how they are written. */
-export function readCall(command: Command, args: readonly string[]): { readonly call?: Omit<Call, 'language'>; readonly problems: Problem[] } {
+export function readCall(
+  command: Command,
+  args: readonly string[],
+): { readonly call?: Omit<Call, 'language'>; readonly problems: Problem[] } {
   const options = { ...command.options, help: { type: 'boolean', short: 'h' } } as const;
   // Strict, the parser would complain in its own words, and take no value that begins with a minus.
   const { positionals, values, tokens } = parseArgs({ args: [...args], options, strict: false, allowPositionals: true, tokens: true });
@@ -42,11 +50,17 @@ export function readCall(command: Command, args: readonly string[]): { readonly 
     const known = Object.hasOwn(options, token.name) ? (options as NonNullable<Command['options']>)[token.name] : undefined;
     const add = (code: string, message: Saying, advice: Saying): void => {
       complained.add(token.index);
-      problems.push(problem('error', code, placeOf(known ? token.rawName : (args[token.index]?.split('=')[0] ?? token.rawName)), message, advice));
+      problems.push(
+        problem('error', code, placeOf(known ? token.rawName : (args[token.index]?.split('=')[0] ?? token.rawName)), message, advice),
+      );
     };
     if (!known) {
       const number = /^-[\d.,]/.test(args[token.index]);
-      add('no-such-option', say('cli.noSuchOption', { command: asName(command.name) }), number ? say('cli.quoteMinus') : optionsOf(command));
+      add(
+        'no-such-option',
+        say('cli.noSuchOption', { command: asName(command.name) }),
+        number ? say('cli.quoteMinus') : optionsOf(command),
+      );
     } else if (known.type === 'boolean' && token.value !== undefined)
       add('option-takes-no-value', say('cli.takesNoValue'), say('cli.writeAlone', { option: asName(token.rawName) }));
     else if (known.type === 'string' && (token.value === undefined || (!token.inlineValue && /^-(-|[a-z])/i.test(token.value))))
@@ -62,5 +76,8 @@ function optionsOf(command: Command): Saying {
 
 /** An option as the command's help writes it. */
 function typedAs({ help }: Command, option: string): Saying {
-  return help.find((part): part is HelpRow => 'option' in part && part.option === option)?.typed ?? say('cli.optionAndValue', { option: asName(option) });
+  return (
+    help.find((part): part is HelpRow => 'option' in part && part.option === option)?.typed ??
+    say('cli.optionAndValue', { option: asName(option) })
+  );
 }

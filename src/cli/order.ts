@@ -1,11 +1,13 @@
 import type { OrderWishes } from '../core/ink/index.ts';
 import { askOrders } from '../core/asks/index.ts';
 import { fail } from '../core/problem.ts';
-import { listed, sayingsIn, tell } from '../words/index.ts';
+import { deltaE, figure, list, name as asName, say, share } from '../words/index.ts';
 import type { Command } from './command.ts';
+import { exactly, json, option } from './help.ts';
 import { jobOf, planOf, printProblems } from './load.ts';
-import { tellHere } from './reader.ts';
-import { numberOf, textOf } from './words.ts';
+import { placeOf } from './options.ts';
+import { printJson, sayHere, showHere } from './reader.ts';
+import { numberOf, textOf, textsOf } from './words.ts';
 
 const wishWords: Record<string, keyof OrderWishes> = {
   wanted: 'nearWanted',
@@ -17,16 +19,20 @@ const wishWords: Record<string, keyof OrderWishes> = {
 
 export const order: Command = {
   name: 'order',
-  usage: 'order JOB [--for wanted,colours,range,clean,steady] [--on PAPER] [--keep N] [--before A,B] [--json]',
-  summary: 'ranks every order of the layers by what you want of it',
+  usage: say('help.orderUsage'),
+  summary: say('help.orderSummary'),
   help: [
-    '--for WISHES   what counts, alike unless weighed (clean=2): wanted (nearest to the wanted overlaps of the job), colours (most colours that',
-    '               differ), range (widest range of lightness), clean (most chroma), steady (least moved by a heavy or light hand)',
-    '--on PAPER     judged on this paper (default: the first)',
-    '--keep N       how many to show (default 5)',
-    '--before A,B   A must be printed before B; may be said several times',
-    '--json         as JSON',
-  ].join('\n'),
+    option('--for', say('help.orderFor'), 'wishes'),
+    exactly('  wanted', say('help.orderWanted')),
+    exactly('  colours', say('help.orderColours')),
+    exactly('  range', say('help.orderRange')),
+    exactly('  clean', say('help.orderClean')),
+    exactly('  steady', say('help.orderSteady')),
+    option('--on', say('help.onFirst'), 'paper'),
+    option('--keep N', say('help.orderKeep')),
+    option('--before A,B', say('help.orderBefore')),
+    json,
+  ],
   options: {
     for: { type: 'string' },
     on: { type: 'string' },
@@ -37,44 +43,53 @@ export const order: Command = {
   async run(call) {
     const plan = await planOf(jobOf(call));
     const wishes: { -readonly [K in keyof OrderWishes]: OrderWishes[K] } = {};
-    for (const word of (textOf(call.options['for']) ?? (plan.job.wanted.length > 0 ? 'wanted,colours,clean' : 'colours,range,clean')).split(
-      ',',
-    )) {
-      const [wish, weight = '1'] = word.split('=');
-      const key = wishWords[wish.trim()];
-      if (!key) fail('no-such-wish', '--for', `“${wish}” is no wish.`, `Use ${Object.keys(wishWords).join(', ')}.`);
+    const asked = textOf(call.options['for']) ?? (plan.job.wanted.length > 0 ? 'wanted,colours,clean' : 'colours,range,clean');
+    for (const one of asked.split(',')) {
+      const [wish, weight = '1'] = one.split('=');
+      const key = Object.hasOwn(wishWords, wish.trim()) ? wishWords[wish.trim()] : undefined;
+      if (!key)
+        fail(
+          'no-such-wish',
+          placeOf('--for'),
+          say('refusals.noSuchWish', { wish: asName(wish) }),
+          say('cli.useOneOf', { all: list(Object.keys(wishWords).map(asName), 'or') }),
+        );
       wishes[key] = numberOf(weight, '--for', 1, 0, 100);
     }
-    const rules = (call.options['before'] ?? []) as string[];
     const answer = await askOrders(plan, {
       paperId: textOf(call.options['on']),
       wishes,
       keep: numberOf(call.options['keep'], '--keep', 5, 1, 100),
-      before: rules.map((rule) => {
+      before: textsOf(call.options['before']).map((rule) => {
         const [a, b] = rule.split(',');
-        if (!a || !b) fail('bad-rule', '--before', `“${rule}” names no two layers.`, 'Write --before sky,water.');
+        if (!a || !b)
+          fail('bad-rule', placeOf('--before'), say('refusals.notTwoLayers', { text: asName(rule) }), say('refusals.writeBefore'));
         return [a.trim(), b.trim()] as const;
       }),
     });
     if (call.options['json']) {
-      console.log(
-        JSON.stringify(
-          answer,
-          sayingsIn((s) => tell(s)),
-          2,
-        ),
-      );
+      printJson(answer);
       return 0;
     }
     printProblems(answer.problems);
-    console.log(`${answer.orders} orders on ${answer.paperId}; now: ${answer.present.join(' → ')}`);
-    answer.ranked.forEach((ranked, i) => {
-      const v = ranked.values;
-      console.log(`\n${i + 1}. ${ranked.layers.join(' → ')}`);
-      console.log(
-        `   ${plan.job.wanted.length > 0 ? `wanted within ${v.nearWanted.toFixed(1)} ΔE00, ` : ''}${v.manyColours} colours that differ, lightness range ${v.lightnessRange.toFixed(0)}, mean chroma ${v.clean.toFixed(0)}, moved by ${v.steady.toFixed(1)} ΔE00 when films vary by 15 %`,
+    const layersOf = (ids: readonly string[]): ReturnType<typeof asName> =>
+      asName(ids.map((id) => plan.layers.find((l) => l.id === id)?.name ?? id).join(' → '));
+    const paper = asName(plan.papers.find((p) => p.id === answer.paperId)?.name ?? answer.paperId);
+    console.log(sayHere('inkAnswers.orders', { n: answer.orders, paper, now: layersOf(answer.present) }));
+    answer.ranked.forEach(({ layers, values, loses }, i) => {
+      console.log(`\n${sayHere('inkAnswers.orderNo', { n: i + 1, layers: layersOf(layers) })}`);
+      const all = list(
+        [
+          ...(plan.job.wanted.length > 0 ? [say('inkAnswers.wantedWithin', { deltaE: deltaE(values.nearWanted) })] : []),
+          say('inkAnswers.coloursDiffer', { n: values.manyColours }),
+          say('inkAnswers.lightnessRange', { range: figure(values.lightnessRange) }),
+          say('inkAnswers.meanChroma', { chroma: figure(values.clean) }),
+          say('inkAnswers.movedBy', { deltaE: deltaE(values.steady), films: share(0.15) }),
+        ],
+        'comma',
       );
-      if (ranked.loses.length > 0) console.log(`   gives up: ${tellHere(listed(ranked.loses, 'semicolon'), plan.job.units)}`);
+      console.log(`   ${showHere(all)}`);
+      if (loses.length > 0) console.log(`   ${sayHere('inkAnswers.givesUp', { what: list(loses, 'semicolon') })}`);
     });
     return 0;
   },

@@ -2,23 +2,27 @@ import { basename, resolve } from 'node:path';
 import { statSync } from 'node:fs';
 import { makePacket } from '../packet/index.ts';
 import { ProblemError } from '../core/problem.ts';
+import { name as asName, say } from '../words/index.ts';
 import { readFonts } from './assets.ts';
 import type { Command } from './command.ts';
 import { writeWhole } from './folder.ts';
+import { option } from './help.ts';
 import { jobOf, planOf, printProblems } from './load.ts';
 import { headlines } from './headlines.ts';
-import { tellHere } from './reader.ts';
+import { readerOnPaper, sayHere, tellHere } from './reader.ts';
+import { columns } from './table.ts';
 
 export const packet: Command = {
   name: 'packet',
-  usage: 'packet JOB [--out DIR] [--replace] [--paper a4|letter] [--json]',
-  summary: 'makes the printed matter: proofs, cut sheets, cards, record',
+  usage: say('help.packetUsage'),
+  summary: say('help.packetSummary'),
   help: [
-    '--out DIR        where to put it (default: a folder beside the job, NAME-packet)',
-    '--replace        put it in the place of an earlier packet',
-    '--paper SIZE     the paper in your printer: a4 (default) or letter',
-    '--json           print the plan.json instead, write nothing',
-  ].join('\n'),
+    option('--out', say('help.packetOut'), 'folder'),
+    option('--replace', say('help.packetReplace')),
+    option('--paper', say('help.packetPaper'), 'size'),
+    option('--json', say('help.packetJson')),
+  ],
+  prints: true,
   options: { out: { type: 'string' }, replace: { type: 'boolean' }, paper: { type: 'string' }, json: { type: 'boolean' } },
   async run(call) {
     const bundle = jobOf(call);
@@ -26,7 +30,8 @@ export const packet: Command = {
     const errors = plan.problems.filter((p) => p.severity === 'error');
     if (errors.length > 0) throw new ProblemError(errors);
     const page = call.options['paper'] === 'letter' ? 'letter' : 'a4';
-    const files = await makePacket(bundle, plan, { fonts: readFonts(), printer: { page, marginMm: 12 } });
+    const { language } = readerOnPaper(call.language, bundle.job);
+    const files = await makePacket(bundle, plan, { fonts: readFonts(), printer: { page, marginMm: 12 }, language });
     if (call.options['json']) {
       const json = files.find((f) => f.path === 'plan.json');
       process.stdout.write(json ? json.bytes : '{}\n');
@@ -38,8 +43,12 @@ export const packet: Command = {
         ? call.options['out']
         : `${statSync(job).isDirectory() ? job : job.replace(/\.laydown$/, '')}-packet`;
     writeWhole(out, files, call.options['replace'] === true);
-    console.log(`${basename(out)}: ${files.length} files`);
-    for (const file of files) console.log(`  ${file.path.padEnd(44)} ${tellHere(file.what)}`);
+    console.log(sayHere('answers.files', { folder: asName(basename(out)), n: files.length }));
+    for (const line of columns(
+      files.map((file) => [file.path, tellHere(file.what)]),
+      { indent: '  ' },
+    ))
+      console.log(line);
     console.log('');
     for (const line of headlines(plan)) console.log(line);
     printProblems(plan.problems, console.log);

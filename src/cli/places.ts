@@ -1,56 +1,40 @@
 import { tidyCrop, tidyShare, markWeights, type Crop } from '../core/separate/index.ts';
 import { mostMarks, mostStrokePoints, type PictureMark } from '../core/job/index.ts';
 import { fail } from '../core/problem.ts';
-import { readFileBytes } from './words.ts';
+import { name as asName, say, type Saying } from '../words/index.ts';
+import { fileAt, readFileBytes } from './disk.ts';
+import { placeOf } from './options.ts';
 
 const leastCrop = 0.05;
 
 /** `10,5,80,60`: a box on a picture in per cent of it, from the left, from the top, width and height → shares. */
-export function boxOf(text: string, place: string): Crop {
+export function boxOf(text: string, place: Saying): Crop {
   const bare = text.replace(/\s*%/g, '').trim();
   // Where spaces part the numbers, a comma within one is a decimal comma.
   const [x, y, width, height, ...more] = (/[\s;]/.test(bare) ? bare.split(/[,;]?\s+|;/) : bare.split(',')).map(percent);
   if (more.length > 0 || ![x, y, width, height].every((v) => v >= 0) || !(width > 0 && height > 0)) {
-    fail(
-      'bad-box',
-      place,
-      `“${text}” is no part of a picture.`,
-      'Give four numbers, all in per cent of the picture: from the left, from the top, width, height; such as 10,5,80,60.',
-    );
+    fail('bad-box', place, say('refusals.notABox', { text: asName(text) }), say('refusals.writeBox'));
   }
   if (x + width > 1.0001 || y + height > 1.0001) {
-    fail(
-      'box-off-picture',
-      place,
-      `“${text}” reaches beyond the picture's edge.`,
-      'From the left and width together are 100 per cent at most, and so are from the top and height.',
-    );
+    fail('box-off-picture', place, say('refusals.boxOff', { text: asName(text) }), say('refusals.boxWithin'));
   }
   return tidyCrop({ x, y, width, height });
 }
 
 /** The part that is printed, as `boxOf` reads it. */
-export function cropPartOf(text: string, place: string): Crop {
+export function cropPartOf(text: string, place: Saying): Crop {
   const crop = boxOf(text, place);
   if (crop.width < leastCrop || crop.height < leastCrop) {
-    fail(
-      'crop-too-small',
-      place,
-      `“${text}” is less than a twentieth of the picture wide or high.`,
-      'Numbers are per cent of the picture: write 50 for half of it.',
-    );
+    fail('crop-too-small', place, say('refusals.cropTooSmall', { text: asName(text) }), say('refusals.cropPerCent'));
   }
   return crop;
 }
 
-const howToMark =
-  'Write “more box 20,30,25,40” (from the left, from the top, width, height) or “less brush 5 10,20 40,25” (width of the brush, then places), all in per cent of the picture; the first word is more, less or none.';
-
 /** `more box 20,30,25,40` or `less brush 5 10,20 40,25`, in per cent of the picture; a brush is as wide as so much of the picture's width. */
-export function markOf(text: string, place: string): PictureMark {
+export function markOf(text: string, place: Saying): PictureMark {
   const [, how, shape, rest] =
     /^\s*(more|less|none)\s+(box|brush)\s+(.*\S)\s*$/is.exec(text) ??
-    fail('bad-mark', place, `“${short(text)}” can't be read as a mark.`, howToMark);
+    fail('bad-mark', place, say('refusals.notAMark', { text: short(text) }), say('refusals.writeMark'));
   const weight = markWeights[how.toLowerCase() as keyof typeof markWeights];
   if (shape.toLowerCase() === 'box') return { kind: 'box', weight, ...boxOf(rest, place) };
   const [wide, ...pairs] = rest.replace(/\s*%/g, '').split(/[;\s]+/);
@@ -60,10 +44,15 @@ export function markOf(text: string, place: string): PictureMark {
     points.length === 0 ||
     !points.every((p) => p.length === 2 && p.every((v) => v >= 0 && v <= 1))
   ) {
-    fail('bad-mark', place, `“${short(text)}” can't be read as a stroke of the brush on the picture.`, howToMark);
+    fail('bad-mark', place, say('refusals.notAStroke', { text: short(text) }), say('refusals.writeMark'));
   }
   if (points.length > mostStrokePoints)
-    fail('stroke-too-long', place, `The stroke has ${points.length} places; a job keeps ${mostStrokePoints}.`, 'Make two strokes of it.');
+    fail(
+      'stroke-too-long',
+      place,
+      say('refusals.strokeTooLong', { n: points.length, most: mostStrokePoints }),
+      say('refusals.makeTwoStrokes'),
+    );
   return {
     kind: 'stroke',
     weight,
@@ -75,19 +64,21 @@ export function markOf(text: string, place: string): PictureMark {
 /** A text file with a mark on each line; lines that begin with # are notes. */
 export function marksIn(path: string): PictureMark[] {
   const lines = new TextDecoder().decode(readFileBytes(path)).split(/\r?\n/);
-  const marks = lines.flatMap((line, i) => (/^\s*(#|$)/.test(line) ? [] : [markOf(line, `${path} line ${i + 1}`)]));
-  if (marks.length === 0) fail('no-marks', path, 'There is no mark in this file.', howToMark);
+  const marks = lines.flatMap((line, i) =>
+    /^\s*(#|$)/.test(line) ? [] : [markOf(line, say('where.fileLine', { file: asName(path), line: i + 1 }))],
+  );
+  if (marks.length === 0) fail('no-marks', fileAt(path), say('refusals.noMarks'), say('refusals.writeMark'));
   return marks;
 }
 
-/** As many marks as a job keeps, or told. */
+/** As many marks as a job keeps. */
 export function fewEnough(marks: readonly PictureMark[]): PictureMark[] {
   if (marks.length > mostMarks)
     fail(
       'too-many-marks',
-      '--mark',
-      `${marks.length} marks are more than a job keeps.`,
-      `Make do with ${mostMarks}: a stroke of the brush can go a long way.`,
+      placeOf('--mark'),
+      say('refusals.tooManyMarks', { n: marks.length }),
+      say('refusals.fewerMarks', { most: mostMarks }),
     );
   return [...marks];
 }
@@ -96,6 +87,6 @@ function percent(text: string): number {
   return text.trim() === '' ? NaN : Number(text.replace(',', '.')) / 100;
 }
 
-function short(text: string): string {
-  return text.length > 60 ? `${text.slice(0, 57)}…` : text;
+function short(text: string): ReturnType<typeof asName> {
+  return asName(text.length > 60 ? `${text.slice(0, 57)}…` : text);
 }

@@ -1,28 +1,33 @@
 import type { Complaint } from '../core/ink/index.ts';
 import { askComplaint, askPot, layerOf, inkBench } from '../core/asks/index.ts';
 import { fail } from '../core/problem.ts';
-import { sayingsIn, tell } from '../words/index.ts';
+import { deltaE, figure, list, name as asName, say } from '../words/index.ts';
 import type { Command } from './command.ts';
+import { json, option, word } from './help.ts';
 import { jobOf, printProblems } from './load.ts';
-import { tellHere } from './reader.ts';
-import { amountsOf, numberOf, readingOf, textOf } from './words.ts';
+import { placeOf } from './options.ts';
+import { printJson, sayHere, tellHere, weight } from './reader.ts';
+import { columns } from './table.ts';
+import { amountsOf, idsOf, numberOf, readingOf, textOf, textsOf } from './words.ts';
 
 const complaints: readonly Complaint[] = ['too weak', 'too strong', 'too warm', 'too cool', 'too dull', 'too clean'];
+const sizes = { 'a little': 'inkAnswers.aLittle', clearly: 'inkAnswers.clearly', very: 'inkAnswers.very' } as const;
 
 export const pot: Command = {
   name: 'pot',
-  usage:
-    'pot JOB LAYER --holds INK=GRAMS,… --reads READING [--added INK=GRAMS,… --reads READING …] [--within DE] [--need GRAMS] | --looks "too weak"',
-  summary: 'saves a pot whose drawdown is off',
+  usage: say('help.potUsage'),
+  summary: say('help.potSummary'),
   help: [
-    '--holds AMOUNTS    what was weighed in: rockpool=70,clear-base=30',
-    '--reads READING    the dry drawdown: Lab in quotes, or a file of readings; again after each --added',
-    '--added AMOUNTS    what has been added since, in rounds; each round needs its own --reads',
-    '--looks WORDS      without an instrument: too weak, too strong, too warm, too cool, too dull, too clean; shows pictures to compare and the reading each stands for',
-    '--within DE        how near is near enough (default ΔE00 2)',
-    '--need GRAMS       what the run still needs',
-    '--json             as JSON',
-  ].join('\n'),
+    word('layer', say('help.layerIs')),
+    option('--holds', say('help.potHolds'), 'amounts'),
+    option('--reads', say('help.potReads'), 'reading'),
+    option('--added', say('help.potAdded'), 'amounts'),
+    option('--looks', say('help.potLooks'), 'words'),
+    option('--within ΔE', say('help.potWithin')),
+    option('--need', say('help.potNeed'), 'grams'),
+    option('--on', say('help.onFirst'), 'paper'),
+    json,
+  ],
   options: {
     holds: { type: 'string' },
     reads: { type: 'string', multiple: true },
@@ -35,37 +40,46 @@ export const pot: Command = {
   },
   run(call) {
     const { job } = jobOf(call);
-    const layer = layerOf(
-      inkBench(job),
+    const named =
       call.words[1] ??
-        fail('no-layer-named', 'the command', 'The pot of which layer?', `Name one of: ${job.layers.map((l) => l.id).join(', ')}.`),
-    );
+      fail('no-layer-named', say('where.commandLine'), say('cli.whichLayer'), say('cli.nameOneOf', { all: idsOf(job.layers) }));
+    const layer = layerOf(inkBench(job), named);
     const looks = textOf(call.options['looks']);
     if (looks !== undefined) {
       const complaint =
         complaints.find((c) => c === looks) ??
-        fail('no-such-complaint', '--looks', `“${looks}” is not among the words understood.`, `Use ${complaints.join(', ')}.`);
+        fail(
+          'no-such-complaint',
+          placeOf('--looks'),
+          say('refusals.noSuchComplaint', { text: asName(looks) }),
+          say('cli.useOneOf', {
+            all: list(
+              complaints.map((c) => asName(`"${c}"`)),
+              'or',
+            ),
+          }),
+        );
       const pictures = askComplaint(job, layer.id, complaint, textOf(call.options['on']));
-      if (call.options['json']) console.log(JSON.stringify(pictures, null, 2));
-      else
-        for (const p of pictures)
-          console.log(
-            `${p.size.padEnd(9)} ${p.srgb}   --reads "${p.reading.kind === 'photo' ? p.reading.lab.map((v) => v.toFixed(1)).join(' ') : ''}"`,
-          );
+      if (call.options['json']) printJson(pictures);
+      else {
+        const typed = ({ reading }: (typeof pictures)[number]): string =>
+          reading.kind === 'photo' ? `--reads "${reading.lab.map((v) => v.toFixed(1)).join(' ')}"` : '';
+        for (const line of columns(pictures.map((p) => [sayHere(sizes[p.size]), p.srgb, typed(p)]))) console.log(line);
+      }
       return 0;
     }
     const contents = amountsOf(
-      textOf(call.options['holds']) ?? fail('no-contents', '--holds', 'What is in the pot?', 'Write --holds rockpool=70,clear-base=30.'),
-      '--holds',
+      textOf(call.options['holds']) ?? fail('no-contents', placeOf('--holds'), say('refusals.whatInPot'), say('refusals.writeHolds')),
+      placeOf('--holds'),
     );
-    const reads = (call.options['reads'] ?? []) as string[];
-    const added = (call.options['added'] ?? []) as string[];
+    const reads = textsOf(call.options['reads']);
+    const added = textsOf(call.options['added']);
     if (reads.length !== added.length + 1)
       fail(
         'rounds',
-        '--reads',
-        `There are ${reads.length} drawdowns for ${added.length} additions.`,
-        'Give one --reads for the pot as first mixed, and one more after each --added.',
+        placeOf('--reads'),
+        say('refusals.roundsDiffer', { reads: reads.length, added: added.length }),
+        say('refusals.oneReadsMore'),
       );
     const answer = askPot(job, {
       layer: layer.id,
@@ -74,28 +88,23 @@ export const pot: Command = {
       within: numberOf(call.options['within'], '--within', 2, 0.1, 50),
       needGrams: call.options['need'] === undefined ? undefined : numberOf(call.options['need'], '--need', 0, 0, 100000),
       rounds: reads.map((reading, i) => ({
-        reading: readingOf(reading, `--reads ${i + 1}`),
-        added: i === 0 ? [] : amountsOf(added[i - 1], '--added'),
+        reading: readingOf(reading, reads.length === 1 ? placeOf('--reads') : say('cli.optionNo', { option: asName('--reads'), n: i + 1 })),
+        added: i === 0 ? [] : amountsOf(added[i - 1], placeOf('--added')),
       })),
     });
     if (call.options['json']) {
-      console.log(
-        JSON.stringify(
-          answer,
-          sayingsIn((s) => tell(s)),
-          2,
-        ),
-      );
+      printJson(answer);
       return 0;
     }
-    console.log(`The pot is off by ΔE00 ${answer.now.deltaE.toFixed(1)} (${answer.now.grams.toFixed(0)} g).`);
-    if (answer.additions.length === 0 && answer.reaches) console.log('Near enough: leave it as it is.');
-    for (const a of answer.additions) console.log(`  add ${a.grams.toFixed(1)} g ${a.name}`);
-    if (answer.additions.length > 0)
+    const { now, after, additions } = answer;
+    console.log(sayHere('inkAnswers.potOff', { deltaE: deltaE(now.deltaE), mass: weight(now.grams, 0) }));
+    if (additions.length === 0 && answer.reaches) console.log(sayHere('inkAnswers.nearEnough'));
+    for (const one of additions) console.log(`  ${sayHere('inkAnswers.add', { mass: weight(one.grams, 1), ink: asName(one.name) })}`);
+    if (additions.length > 0)
       console.log(
-        `Then off by ΔE00 ${answer.after.deltaE.toFixed(1)}; the pot grows to ${answer.after.grams.toFixed(0)} g (× ${answer.grows.toFixed(2)}).`,
+        sayHere('inkAnswers.afterAdding', { deltaE: deltaE(after.deltaE), mass: weight(after.grams, 0), times: figure(answer.grows, 2) }),
       );
-    if (answer.startAgain) console.log(tellHere(answer.startAgain, job.units));
+    if (answer.startAgain) console.log(tellHere(answer.startAgain));
     printProblems(answer.problems, console.log);
     return 0;
   },

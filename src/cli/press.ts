@@ -1,78 +1,153 @@
-import { sayLength } from '../core/units/index.ts';
-import { sayingsIn, tell } from '../words/index.ts';
+import type { Plan } from '../core/plan/index.ts';
+import { figure, film, length, lengths, list, name as asName, say, share, type Saying } from '../words/index.ts';
 import type { Command } from './command.ts';
+import { option } from './help.ts';
 import { jobOf, planOf, printProblems } from './load.ts';
-import { tellHere } from './reader.ts';
+import { printJson, readerHere, tellHere } from './reader.ts';
+import { columns } from './table.ts';
 
 export const press: Command = {
   name: 'press',
-  usage: 'press JOB [--json]',
-  summary: 'screen, film, gap and risers, register',
-  help: 'Does the screen fit, how thick the film, how high the gap and the risers, how far the image grows, and what register forgives.\n--json  everything as JSON',
+  usage: say('help.pressUsage'),
+  summary: say('help.pressSummary'),
+  help: [say('help.pressText'), option('--json', say('help.pressJson'))],
   options: { json: { type: 'boolean' } },
   async run(call) {
     const plan = await planOf(jobOf(call));
     const { press: p, register: r } = plan;
     if (call.options['json']) {
-      const register = { ...r, draws: { medianMm: r.draws.medianMm, p95Mm: r.draws.p95Mm } };
-      console.log(
-        JSON.stringify(
-          { press: p, register },
-          sayingsIn((s) => tell(s)),
-          2,
-        ),
-      );
+      printJson({ press: p, register: { ...r, draws: { medianMm: r.draws.medianMm, p95Mm: r.draws.p95Mm } } });
       return 0;
     }
-    const say = (mm: number, digits?: number): string => sayLength(mm, plan.job.units, digits);
-    const { mesh } = p.deposit;
-    console.log(
-      `Mesh       ${mesh.perCm} threads a cm (${mesh.perInch.toFixed(0)} an inch), thread ${mesh.threadMicrons} µm, opening ${mesh.openingMicrons.toFixed(0)} µm, ${mesh.openPercent.toFixed(0)} % open${p.screenKnown ? '' : ' (a usual one: the job has no screen yet)'}`,
+    const groups: readonly (readonly [Saying, readonly (Saying | null)[]])[] = [
+      [say('answers.mesh'), [sayMesh(plan)]],
+      [say('answers.film'), [sayFilm(plan)]],
+      [say('answers.fit'), sayFit(plan)],
+      [say('answers.squeegee'), [saySqueegee(plan), ...(p.fit?.remedies ?? []).map((remedy) => remedy.text)]],
+      [say('answers.gap'), [say('answers.gapIs', { gap: length(p.gapMm), why: p.gap.why })]],
+      [say('answers.growth'), [sayGrowth(plan), ...sayRunGaps(plan)]],
+      [say('answers.risers'), sayRisers(plan)],
+      [say('answers.register'), sayRegister(plan)],
+    ];
+    const rows = groups.flatMap(([head, lines]) =>
+      lines.filter((line) => line !== null).map((line, i) => [i === 0 ? tellHere(head) : '', tellHere(line)]),
     );
-    console.log(
-      `Film       ${p.deposit.wetMicrons.toFixed(0)} µm wet (${p.deposit.wetRange.map((v) => v.toFixed(0)).join('–')}), ${p.deposit.dryMicrons.toFixed(0)} µm dry`,
-    );
-    if (p.fit) {
-      console.log(
-        `Fit        ${{ holds: 'there is room', tight: 'tight, with care', no: 'does not fit' }[p.fit.verdict]}; ${p.fit.margins.map((m) => `${m.side} ${say(m.mm)}${m.missingMm > 0 ? ` (${say(m.missingMm)} short)` : ''}`).join(', ')}`,
-      );
-      console.log(`Squeegee   ${say(p.fit.squeegee.leastMm)} to ${say(p.fit.squeegee.mostMm)}, best ${say(p.fit.squeegee.bestMm)}`);
-      for (const remedy of p.fit.remedies) console.log(`           ${tellHere(remedy.text)}`);
-    }
-    console.log(`Gap        ${say(p.gapMm)}. ${tellHere(p.gap.why)}`);
-    if (p.offContact)
-      console.log(
-        `Growth     along the stroke ${say(p.offContact.alongMm, 2)}, across ${p.offContact.acrossMm.map((v) => say(v, 2)).join(' to ')}; the same for all layers as long as screen, place and gap stay`,
-      );
-    for (const gap of p.gaps.filter((one) => one.own)) {
-      const layer = plan.layers.find((l) => l.id === gap.layerId);
-      console.log(
-        `           run ${layer?.run}, ${layer?.name}: gap ${say(gap.gapMm)}${gap.growth ? `, grows ${say(gap.growth.alongMm, 2)} along, ${say(Math.max(...gap.growth.acrossMm), 2)} across` : ''}${gap.risers ? `; mesh ${say(gap.risers.heightMm)} above the board, front ${say(gap.risers.frontMm)}` : ''}`,
-      );
-    }
-    if (p.risers) {
-      console.log(
-        `Risers     mesh ${say(p.risers.heightMm)} above the board; front ${say(p.risers.frontMm)}${p.risers.underHingeMm > 0.05 ? `, ${say(p.risers.underHingeMm)} under the hinge` : ''}${p.risers.underPaperMm > 0.05 ? `, ${say(p.risers.underPaperMm)} of board under the paper` : ''}`,
-      );
-      for (const l of p.risers.layers) console.log(`           ${l.count} × ${say(l.thicknessMm)} board: ${say(l.heightMm)}`);
-    }
-    console.log(`Register   ${tellHere(r.sigma.text)}`);
-    if (r.tested?.found)
-      console.log(
-        `           test sheets in the job: σ ${say(r.tested.found.sigmaMm.both, 2)}${r.tested.taken ? '' : ', not used for the plan (laydown register)'}`,
-      );
-    console.log(
-      `           half of the sheets within ${say(r.draws.medianMm, 2)}, nineteen in twenty within ${say(r.draws.p95Mm, 2)} at the worst corner`,
-    );
-    for (const pair of r.budget?.pairs ?? []) {
-      if (pair.forgivesMm === null) continue;
-      const name = (id: string): string => plan.layers.find((l) => l.id === id)?.name ?? id;
-      console.log(
-        `  ${name(pair.first)} and ${name(pair.second)}: likely within ${say(pair.likelyMm, 1)}, worst ${say(pair.worstMm, 1)}; the drawing forgives ${say(pair.forgivesMm, 1)}: ${pair.verdict}`,
-      );
-    }
+    for (const line of columns(rows, { between: '   ' })) console.log(line);
+    for (const line of columns(sayPairs(plan), { indent: '  ' })) console.log(line);
     const said = [...p.problems, ...r.problems];
     printProblems(said, console.log);
     return said.some((one) => one.severity === 'error') ? 1 : 0;
   },
 };
+
+function sayMesh({ press: { deposit, screenKnown } }: Plan): Saying {
+  const { mesh } = deposit;
+  const values = {
+    perInch: figure(mesh.perInch),
+    thread: film(mesh.threadMicrons),
+    opening: film(mesh.openingMicrons, readerHere().units === 'in' ? 1 : 0),
+    open: share(mesh.openPercent / 100, 0),
+  };
+  const said =
+    readerHere().units === 'in'
+      ? say('answers.meshPerInch', values)
+      : say('answers.meshPerCm', { perCm: figure(mesh.perCm, 1, false), ...values });
+  return screenKnown ? said : say('answers.usualMesh', { mesh: said });
+}
+
+function sayFilm({ press: { deposit } }: Plan): Saying {
+  const digits = readerHere().units === 'in' ? 1 : 0;
+  return say('answers.filmIs', {
+    wet: film(deposit.wetMicrons, digits),
+    low: film(deposit.wetRange[0], digits),
+    high: film(deposit.wetRange[1], digits),
+    dry: film(deposit.dryMicrons, digits),
+  });
+}
+
+const sides = { top: say('answers.top'), bottom: say('answers.bottom'), left: say('answers.left'), right: say('answers.right') };
+
+function sayFit({ press: { fit } }: Plan): Saying[] {
+  if (!fit) return [];
+  const margins = list(
+    fit.margins.map(({ side, mm, missingMm }) =>
+      missingMm > 0
+        ? say('answers.marginShort', { side: sides[side], room: length(mm), missing: length(missingMm) })
+        : say('answers.margin', { side: sides[side], room: length(mm) }),
+    ),
+    'comma',
+  );
+  return [say(fit.verdict === 'holds' ? 'answers.fitHolds' : fit.verdict === 'tight' ? 'answers.fitTight' : 'answers.fitNo', { margins })];
+}
+
+function saySqueegee({ press: { fit } }: Plan): Saying | null {
+  return (
+    fit &&
+    say('answers.squeegeeIs', { range: lengths([fit.squeegee.leastMm, fit.squeegee.mostMm], 'to'), best: length(fit.squeegee.bestMm) })
+  );
+}
+
+function sayGrowth({ press: { offContact } }: Plan): Saying | null {
+  return (
+    offContact &&
+    say('answers.growthIs', { along: length(offContact.alongMm, 2), across: lengths([...new Set(offContact.acrossMm)], 'to', 2) })
+  );
+}
+
+/** Runs with a gap of their own. */
+function sayRunGaps({ press: { gaps }, layers }: Plan): Saying[] {
+  return gaps
+    .filter((one) => one.own)
+    .map(({ layerId, gapMm, growth, risers }) => {
+      const layer = layers.find((l) => l.id === layerId);
+      const more = [
+        ...(growth ? [say('answers.runGrows', { along: length(growth.alongMm, 2), across: length(Math.max(...growth.acrossMm), 2) })] : []),
+        ...(risers ? [say('answers.runRisers', { height: length(risers.heightMm), front: length(risers.frontMm) })] : []),
+      ];
+      const run = say('answers.run', { run: layer?.run ?? 0, layer: asName(layer?.name ?? layerId) });
+      return say('answers.runGap', { run, gap: length(gapMm), more: more.length > 0 ? list(more, 'semicolon') : undefined });
+    });
+}
+
+function sayRisers({ press: { risers } }: Plan): Saying[] {
+  if (!risers) return [];
+  const more = [
+    ...(risers.underHingeMm > 0.05 ? [say('answers.underHinge', { by: length(risers.underHingeMm) })] : []),
+    ...(risers.underPaperMm > 0.05 ? [say('answers.underPaper', { by: length(risers.underPaperMm) })] : []),
+  ];
+  return [
+    say('answers.risersAre', {
+      height: length(risers.heightMm),
+      front: length(risers.frontMm),
+      more: more.length > 0 ? list(more, 'comma') : undefined,
+    }),
+    ...risers.layers.map((l) => say('answers.boards', { n: l.count, one: length(l.thicknessMm), total: length(l.heightMm) })),
+  ];
+}
+
+function sayRegister({ register: { sigma, tested, draws } }: Plan): Saying[] {
+  const found = tested?.found && { sigma: length(tested.found.sigmaMm.both, 2) };
+  return [
+    sigma.text,
+    ...(found ? [tested.taken ? say('answers.tested', found) : say('answers.testedNotUsed', found)] : []),
+    say('answers.sheetsWithin', { half: length(draws.medianMm, 2), most: length(draws.p95Mm, 2) }),
+  ];
+}
+
+const verdicts = { holds: say('answers.holds'), tight: say('answers.tight'), opens: say('answers.opens'), unknown: say('answers.unknown') };
+
+/** What the drawing forgives, pair by pair. */
+function sayPairs({ register: { budget }, layers }: Plan): string[][] {
+  const nameOf = (id: string): ReturnType<typeof asName> => asName(layers.find((l) => l.id === id)?.name ?? id);
+  return (budget?.pairs ?? []).flatMap(({ first, second, likelyMm, worstMm, forgivesMm, verdict }) =>
+    forgivesMm === null
+      ? []
+      : [
+          [
+            say('answers.pair', { first: nameOf(first), second: nameOf(second) }),
+            say('answers.pairLikely', { likely: length(likelyMm, 1), worst: length(worstMm, 1) }),
+            say('answers.pairForgives', { forgives: length(forgivesMm, 1), verdict: verdicts[verdict] }),
+          ].map((one) => tellHere(one)),
+        ],
+  );
+}

@@ -6,6 +6,7 @@ import {
   languageOf,
   length,
   listed,
+  mass,
   say,
   sayingsIn,
   tell,
@@ -13,6 +14,7 @@ import {
   tellSaid,
   tellValue,
   type Key,
+  type Quantity,
   type Reader,
   type Saying,
   type Value,
@@ -82,4 +84,10 @@ export function printJson(answer: unknown): void {
 /** What the knife runs along: metres, or inches. */
 export function knifeLength(metres: number, digits = 2): Saying {
   return readerHere().units === 'in' ? listed([length(metres * 1000, 0)]) : say('answers.metres', { metres: figure(metres, digits) });
+}
+
+/** What is weighed, to so many digits of a gram; ounces and kilograms get as many as that takes. */
+export function weight(grams: number, digits = 0): Quantity & { kind: 'mass' } {
+  if (readerHere().units === 'in') return mass(grams, digits + 2);
+  return mass(grams, Math.abs(grams) < 1000 ? digits : digits === 0 ? undefined : digits + 3);
 }

@@ -1,34 +1,38 @@
 import { labFromSpectrum } from '../core/colour/index.ts';
 import { readReadings, spectrumFromReading } from '../core/ink/index.ts';
 import { fail } from '../core/problem.ts';
+import { name as asName, say } from '../words/index.ts';
 import type { Command } from './command.ts';
+import { readFileBytes } from './disk.ts';
+import { option } from './help.ts';
 import { printProblems } from './load.ts';
-import { readFileBytes } from './words.ts';
+import { printJson, sayHere } from './reader.ts';
+import { columns } from './table.ts';
+import { labCells, labColumns } from './words.ts';
+
+const kinds = { spectrum: 'inkAnswers.spectrum', xyz: 'inkAnswers.xyz', lab: 'inkAnswers.lab', photo: 'inkAnswers.photo' } as const;
 
 export const readings: Command = {
   name: 'readings',
-  usage: 'readings FILE [--json]',
-  summary: 'reads measured colours: CGATS.17 text, CxF3, or a table (CSV)',
-  help: 'Lists every patch with its Lab (D50, 2°). --json writes each as a reading that job.json takes.',
+  usage: say('help.readingsUsage'),
+  summary: say('help.readingsSummary'),
+  help: [say('help.readingsText'), option('--json', say('help.readingsJson'))],
   options: { json: { type: 'boolean' } },
   run(call) {
-    const path = call.words[0] ?? fail('no-file', 'the command', 'Which file of readings?', 'Name a CGATS, CxF or CSV file.');
+    const path = call.words[0] ?? fail('no-file', say('where.commandLine'), say('refusals.whichReadings'), say('refusals.nameReadings'));
     const read = readReadings(readFileBytes(path), path);
     if (call.options['json']) {
-      console.log(JSON.stringify(read.patches, null, 2));
+      printJson(read.patches);
       return 0;
     }
     printProblems(read.problems);
-    for (const patch of read.patches) {
-      const lab =
-        patch.reading.kind === 'lab' || patch.reading.kind === 'photo'
-          ? patch.reading.lab
-          : labFromSpectrum(spectrumFromReading(patch.reading, patch.name));
-      console.log(
-        `  ${patch.name.padEnd(24)} L ${lab[0].toFixed(2).padStart(6)}  a ${lab[1].toFixed(2).padStart(7)}  b ${lab[2].toFixed(2).padStart(7)}   ${patch.reading.kind}`,
-      );
-    }
-    console.log(`${read.patches.length} patches`);
+    const rows = read.patches.map(({ name, reading }) => {
+      const place = say('where.patch', { file: asName(path), patch: asName(name) });
+      const lab = reading.kind === 'lab' || reading.kind === 'photo' ? reading.lab : labFromSpectrum(spectrumFromReading(reading, place));
+      return [name, ...labCells(lab, 2), sayHere(kinds[reading.kind])];
+    });
+    for (const line of columns(rows, { indent: '  ', right: labColumns(1) })) console.log(line);
+    console.log(sayHere('inkAnswers.patches', { n: read.patches.length }));
     return 0;
   },
 };

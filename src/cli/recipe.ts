@@ -1,24 +1,25 @@
 import { askRecipe } from '../core/asks/index.ts';
 import { fail } from '../core/problem.ts';
-import { sayingsIn, tell } from '../words/index.ts';
+import { deltaE, labColour, list, name as asName, say, share } from '../words/index.ts';
 import type { Command } from './command.ts';
+import { exactly, json, option } from './help.ts';
 import { jobOf, printProblems } from './load.ts';
-import { tellHere } from './reader.ts';
+import { printJson, sayHere, tellHere } from './reader.ts';
 import { labOf, numberOf, textOf } from './words.ts';
 
 export const recipe: Command = {
   name: 'recipe',
-  usage: 'recipe JOB "L a b" [--on PAPER] [--over LAYER,…] [--pots INK,…] [--most N] [--retarder PERCENT] [--json]',
-  summary: 'finds what to mix for a wanted colour, fewest pots first',
+  usage: say('help.recipeUsage'),
+  summary: say('help.recipeSummary'),
   help: [
-    '"L a b"            the wanted colour: Lab, D50, 2°',
-    '--on PAPER         on this paper (default: the first)',
-    '--over LAYERS      over these layers, already printed',
-    '--pots INKS        from these pots only (default: all inks of the job)',
-    '--most N           at most so many pots (default 3)',
-    '--retarder P       percent of the pot kept for retarder',
-    '--json             as JSON',
-  ].join('\n'),
+    exactly('"L a b"', say('help.recipeColour')),
+    option('--on', say('help.onFirst'), 'paper'),
+    option('--over', say('help.recipeOver'), 'layers'),
+    option('--pots', say('help.recipePots'), 'inks'),
+    option('--most N', say('help.recipeMost')),
+    option('--retarder', say('help.recipeRetarder'), 'percent'),
+    json,
+  ],
   options: {
     on: { type: 'string' },
     over: { type: 'string' },
@@ -29,40 +30,31 @@ export const recipe: Command = {
   },
   run(call) {
     const { job } = jobOf(call);
-    const wanted = labOf(
-      call.words[1] ?? fail('no-colour', 'the command', 'Which colour is wanted?', 'Give its Lab in quotes: "62 -38.5 12".'),
-      'the wanted colour',
-    );
-    const list = (text: unknown): string[] | undefined =>
-      textOf(text)
+    const text = call.words[1] ?? fail('no-colour', say('where.commandLine'), say('refusals.whichColour'), say('cli.giveLab'));
+    const wanted = labOf(text, say('refusals.wantedColour'));
+    const ids = (given: unknown): string[] | undefined =>
+      textOf(given)
         ?.split(',')
         .map((w) => w.trim());
     const found = askRecipe(job, {
       wanted,
       paperId: textOf(call.options['on']),
-      over: list(call.options['over']),
-      pots: list(call.options['pots']),
+      over: ids(call.options['over']),
+      pots: ids(call.options['pots']),
       mostPots: numberOf(call.options['most'], '--most', 3, 1, 4),
       retarderShare: numberOf(call.options['retarder'], '--retarder', 0, 0, 50) / 100,
     });
     if (call.options['json']) {
-      console.log(
-        JSON.stringify(
-          found,
-          sayingsIn((s) => tell(s)),
-          2,
-        ),
-      );
+      printJson(found);
       return 0;
     }
     printProblems(found.problems, console.log);
-    for (const r of found.byPots) {
-      const chosen = r === found.best ? '→' : ' ';
-      console.log(
-        `${chosen} ${r.parts.map((p) => `${(p.share * 100).toFixed(1)} % ${p.name}`).join(' + ')}, rest base: off by ΔE00 ${r.deltaE.toFixed(1)} (Lab ${r.lab.map((v) => v.toFixed(1)).join(' ')})`,
-      );
+    for (const one of found.byPots) {
+      const parts = one.parts.map((part) => say('inkAnswers.part', { share: share(part.share, 1), ink: asName(part.name) }));
+      const line = sayHere('inkAnswers.recipe', { parts: list(parts, 'comma'), deltaE: deltaE(one.deltaE), lab: labColour(one.lab) });
+      console.log(`${one === found.best ? '→' : ' '} ${line}`);
     }
-    for (const why of found.why) console.log(`  ${tellHere(why, job.units)}`);
+    for (const why of found.why) console.log(`  ${tellHere(why)}`);
     return 0;
   },
 };

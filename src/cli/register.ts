@@ -1,27 +1,30 @@
 import { writeCsv } from '../core/edition/index.ts';
 import { writeJob, writeJobFile } from '../core/job/index.ts';
 import type { TestedRegister } from '../core/plan/index.ts';
-import { measuredRegister, readTestTable, registerTestSheet, testTable } from '../core/press/index.ts';
+import { measuredRegister, readTestTable, registerTestSheet, testTable, type RegisterFound } from '../core/press/index.ts';
 import { fail } from '../core/problem.ts';
-import { sayingsIn, tell } from '../words/index.ts';
+import { figure, length, lengths, listed, name as asName, say, type Saying } from '../words/index.ts';
 import type { Command } from './command.ts';
-import { writeNew } from './drawdowns.ts';
+import { fileAt, readFileBytes } from './disk.ts';
 import { writeWhole } from './folder.ts';
+import { json, option, word } from './help.ts';
 import { jobOf, planOf, printProblems } from './load.ts';
-import { tellHere } from './reader.ts';
-import { readFileBytes, textOf } from './words.ts';
+import { printJson, sayHere, tellHere } from './reader.ts';
+import { columns } from './table.ts';
+import { textOf } from './words.ts';
+import { writeNew } from './write-new.ts';
 
 export const register: Command = {
   name: 'register',
-  usage: 'register JOB [FILE.csv] [--out JOB2] [--form] [--json]',
-  summary: 'reads printed register test sheets: how far off this studio falls',
+  usage: say('help.registerUsage'),
+  summary: say('help.registerSummary'),
   help: [
-    'The packet has the register test sheet. Print it twice on ten sheets, read which lines meet, and write them in a table.',
-    'FILE.csv    rows sheet, place, across, down: lines of the scales, or mm measured with a rule (“2.4 mm”); without it the readings in the job',
-    '--form      prints an empty table to fill in: laydown register JOB --form > readings.csv',
-    '--out JOB2  writes the job with these readings, planned with what they tell: a folder, or a .laydown file',
-    '--json      as JSON',
-  ].join('\n'),
+    say('help.registerText'),
+    word('csvFile', say('help.registerFile')),
+    option('--form', say('help.registerForm')),
+    option('--out', say('help.registerOut'), 'job2'),
+    json,
+  ],
   options: { out: { type: 'string' }, form: { type: 'boolean' }, json: { type: 'boolean' } },
   async run(call) {
     const bundle = jobOf(call);
@@ -40,9 +43,9 @@ export const register: Command = {
     if (!testSheets || testSheets.readings.length === 0)
       fail(
         'no-readings',
-        file ?? 'register.testSheets',
-        'No test sheets have been read yet.',
-        'Name a table of readings; laydown register JOB --form prints an empty one.',
+        file === undefined ? 'register.testSheets' : fileAt(file),
+        say('refusals.noTestSheets'),
+        say('refusals.nameTable'),
       );
     const read = { ...bundle, job: { ...job, register: { ...job.register, testSheets } } };
     const { tested } = (await planOf(read)).register;
@@ -50,49 +53,63 @@ export const register: Command = {
       printProblems(tested?.problems ?? []);
       return 1;
     }
-    if (call.options['json'])
-      console.log(
-        JSON.stringify(
-          { ...tested.found, measured: measuredRegister(tested.found), advice: tested.advice },
-          sayingsIn((s) => tell(s)),
-          2,
-        ),
-      );
-    else for (const line of sayTested(tested)) console.log(line);
+    if (call.options['json']) printJson({ ...tested.found, measured: measuredRegister(tested.found), advice: tested.advice });
+    else {
+      for (const line of sayTested(tested.found, tested.advice)) console.log(line);
+      printProblems(tested.problems, console.log);
+    }
     const out = textOf(call.options['out']);
     if (out !== undefined) {
       const made = {
         ...read,
         job: { ...read.job, register: { ...read.job.register, sigmaMm: undefined, measured: { ...measuredRegister(tested.found) } } },
       };
-      if (out.endsWith('.laydown')) writeNew(out, writeJobFile(made), false);
+      if (out.endsWith('.laydown')) writeNew(out, false, () => writeJobFile(made));
       else
         writeWhole(
           out,
           [...writeJob(made)].map(([path, bytes]) => ({ path, bytes })),
           false,
         );
-      console.error(`Written: ${out}; it is planned with this register.`);
+      console.error(sayHere('answers.plannedWithRegister', { file: asName(out) }));
     }
     return 0;
   },
 };
 
 /** What test sheets tell, for the terminal. */
-export function sayTested({ found, advice, problems }: TestedRegister): string[] {
-  if (!found) return [];
-  const {
-    sigmaMm,
-    sigmaRangeMm: [low, high],
-    turnDeg,
-    driftMm,
-  } = found;
+export function sayTested(
+  { sheets, sigmaMm, sigmaRangeMm, turnDeg, driftMm: [x, y] }: RegisterFound,
+  advice: TestedRegister['advice'],
+): string[] {
+  const by = (mm: number): { by: ReturnType<typeof length> } => ({ by: length(Math.abs(mm), 2) });
+  const drift: Saying[] = [
+    x < 0 ? say('answers.toLeft', by(x)) : say('answers.toRight', by(x)),
+    y < 0 ? say('answers.up', by(y)) : say('answers.down', by(y)),
+  ];
+  if (turnDeg) {
+    const turned = { by: figure(Math.abs(turnDeg.mean), 3) };
+    drift.push(turnDeg.mean < 0 ? say('answers.anticlockwise', turned) : say('answers.clockwise', turned));
+  }
+  const rows: readonly (readonly [Saying | null, Saying])[] = [
+    [
+      say('answers.spread'),
+      say('answers.spreadIs', {
+        across: length(sigmaMm.x, 2),
+        down: length(sigmaMm.y, 2),
+        both: length(sigmaMm.both, 2),
+        range: lengths(sigmaRangeMm, 'to', 2),
+      }),
+    ],
+    [say('answers.turn'), turnDeg ? say('answers.turnIs', { sigma: figure(turnDeg.sigma, 3) }) : say('answers.turnUnknown')],
+    [say('answers.drift'), listed(drift, 'comma')],
+    ...advice.map((one) => [null, one] as const),
+  ];
   return [
-    `${found.sheets} sheets read`,
-    `Spread     σ ${sigmaMm.x.toFixed(2)} mm across, ${sigmaMm.y.toFixed(2)} mm down; together ${sigmaMm.both.toFixed(2)} mm, the true one between ${low.toFixed(2)} and ${high.toFixed(2)} (nineteen times in twenty)`,
-    ...(turnDeg ? [`Turn       σ ${turnDeg.sigma.toFixed(3)}°`] : ['Turn       not known: read at least two places of each sheet']),
-    `Drift      ${Math.abs(driftMm[0]).toFixed(2)} mm ${driftMm[0] < 0 ? 'left' : 'right'}, ${Math.abs(driftMm[1]).toFixed(2)} mm ${driftMm[1] < 0 ? 'up' : 'down'}${turnDeg ? `, ${Math.abs(turnDeg.mean).toFixed(3)}° ${turnDeg.mean < 0 ? 'anticlockwise' : 'clockwise'}` : ''}`,
-    ...advice.map((one) => `           ${tellHere(one)}`),
-    ...problems.map((p) => `${p.severity}: ${tellHere(p.message)} ${tellHere(p.advice)}`),
+    sayHere('answers.sheetsRead', { n: sheets }),
+    ...columns(
+      rows.map(([head, line]) => [head ? tellHere(head) : '', tellHere(line)]),
+      { between: '   ' },
+    ),
   ];
 }

@@ -1,65 +1,106 @@
 import type { Job } from '../core/job/index.ts';
 import type { Separation, SeparateRequest } from '../core/separate/index.ts';
-import { plural } from './words.ts';
+import { deltaE, figure, length, lengths, list, name as asName, say, share, time, type Saying } from '../words/index.ts';
+import { knifeLength, readerHere, sayHere, showHere, tellHere } from './reader.ts';
+import { columns } from './table.ts';
 
 /** Fewer pixels of the picture a mm of print than this: coarser than a knife cuts. */
 const fewPixels = 1.5;
 
 /** Which part of the picture prints, and how fine it is. */
-export function sayPart({ picture, crop, sizeMm }: SeparateRequest): void {
+export function sayPart({ picture, crop, sizeMm }: SeparateRequest): string[] {
   const { x, y, width, height } = crop ?? { x: 0, y: 0, width: 1, height: 1 };
-  const say = (share: number): string => `${Math.round(share * 1000) / 10} %`;
-  const part =
-    width > 0.999 && height > 0.999
-      ? 'all of the picture'
-      : `of the picture ${say(width)} of its width and ${say(height)} of its height, from ${say(x)} left and ${say(y)} down`;
+  const shareOf = (of1: number): ReturnType<typeof share> => share(of1, Number.isInteger(Math.round(of1 * 1000) / 10) ? 0 : 1);
+  const size = lengths([sizeMm.width, sizeMm.height]);
   const pxPerMm = (width * picture.width) / sizeMm.width;
-  console.log(
-    `${sizeMm.width} × ${sizeMm.height} mm: ${part}, ${pxPerMm.toFixed(1)} pixels of it for each mm${pxPerMm < fewPixels ? '. That is coarser than a knife cuts: edges will be soft guesses' : ''}`,
-  );
+  const pixels =
+    readerHere().units === 'in'
+      ? say('inkAnswers.pixelsPerInch', { px: figure(pxPerMm * 25.4) })
+      : say('inkAnswers.pixelsPerMm', { px: figure(pxPerMm, 1) });
+  return [
+    width > 0.999 && height > 0.999
+      ? sayHere('inkAnswers.wholePicture', { size, pixels })
+      : sayHere('inkAnswers.partOfPicture', {
+          size,
+          width: shareOf(width),
+          height: shareOf(height),
+          x: shareOf(x),
+          y: shareOf(y),
+          pixels,
+        }),
+    ...(pxPerMm < fewPixels ? [sayHere('inkAnswers.tooCoarse')] : []),
+  ];
 }
 
-/** What came out: figures, runs, what less or more knife would bring. */
-export function saySeparation(s: Separation, job: Job, out: string): void {
-  const say = (d: { mean: number; median: number; p95: number }): string =>
-    `mean ${d.mean.toFixed(1)}, median ${d.median.toFixed(1)}, 95 % within ${d.p95.toFixed(1)}`;
-  console.log(
-    `${out}: a job of ${plural(runsOf(job), 'run')}; compare/ has the picture, the print and flat inks at the same size, and the print struck through where colours are out of reach and where detail was lost`,
+/** What came out: runs, figures, what less or more knife would bring. */
+export function saySeparation(s: Separation, job: Job, out: string): string[] {
+  const { figures, baseline } = s;
+  return [
+    sayHere('inkAnswers.separated', { folder: asName(out), runs: runsOf(job) }),
+    ...sayRuns(s, job),
+    ...sayFigures(s),
+    sayHere('inkAnswers.ofFlatInks', { share: share(figures.inRegister.mean / baseline.inRegister.mean, 0) }),
+    sayHere('inkAnswers.knifeAsked', {
+      along: knifeLength(figures.knifeMetres),
+      pieces: figures.pieces,
+      bridges: figures.bridges,
+      time: time(figures.minutes),
+    }),
+    sayHere('inkAnswers.outOfReach', { share: share(s.outOfReachShare, 0), lost: deltaE(s.detailLostDeltaE) }),
+    sayHere('inkAnswers.moreKnife', {
+      all: list(
+        s.curve
+          .filter((p) => p.metres > 0)
+          .map((p) =>
+            say('inkAnswers.onCurve', {
+              along: knifeLength(p.metres, 1),
+              deltaE: deltaE(p.meanDeltaE),
+              price: figure(p.priceMm, 3, false),
+            }),
+          ),
+        'comma',
+      ),
+    }),
+    ...(s.stoppedEarly ? [sayHere('inkAnswers.stoppedEarly')] : []),
+  ];
+}
+
+/** Ours and flat inks, in register and off by what is planned for, against the picture. */
+function sayFigures({ figures, baseline }: Separation): string[] {
+  const row = (what: Saying, d: { readonly mean: number; readonly median: number; readonly p95: number }): string[] => [
+    tellHere(what),
+    ...[d.mean, d.median, d.p95].map((value) => showHere(deltaE(value))),
+  ];
+  const head = [say('inkAnswers.toPicture'), say('inkAnswers.mean'), say('inkAnswers.median'), say('inkAnswers.within95')];
+  return columns(
+    [
+      head.map((one) => tellHere(one)),
+      row(say('inkAnswers.inRegister'), figures.inRegister),
+      row(say('inkAnswers.offBy', { sigma: length(figures.atSigma.sigmaMm, 2) }), figures.atSigma),
+      row(say('inkAnswers.flatInks'), baseline.inRegister),
+      row(say('inkAnswers.flatInksOff'), baseline.atSigma),
+    ],
+    { right: [1, 2, 3] },
   );
-  sayRuns(s, job);
-  console.log(`ΔE00 to the picture, in register:        ${say(s.figures.inRegister)}`);
-  console.log(`  with layers off by σ ${s.figures.atSigma.sigmaMm.toFixed(2)} mm:            ${say(s.figures.atSigma)}`);
-  console.log(
-    `  as many flat opaque inks, same knife:  ${say(s.baseline.inRegister)}  (ours is ${(s.figures.inRegister.mean / s.baseline.inRegister.mean).toFixed(2)} of it)`,
-  );
-  console.log(`    off by as much:                      ${say(s.baseline.atSigma)}`);
-  console.log(
-    `${s.figures.knifeMetres.toFixed(2)} m to cut, ${plural(s.figures.pieces, 'piece')}, ${plural(s.figures.bridges, 'bridge')}, about ${Math.round(s.figures.minutes)} minutes with the knife`,
-  );
-  console.log(
-    `${(s.outOfReachShare * 100).toFixed(0)} % of the picture is out of these inks' reach; cutting and bridging cost ΔE00 ${s.detailLostDeltaE.toFixed(1)}`,
-  );
-  console.log(
-    'more knife, less error: ' +
-      s.curve
-        .filter((p) => p.metres > 0)
-        .map((p) => `${p.metres.toFixed(1)} m → ${p.meanDeltaE.toFixed(1)} (--price ${p.priceMm})`)
-        .join(',  '),
-  );
-  if (s.stoppedEarly) console.log('Stopped early: this is the best so far.');
 }
 
 const runsOf = (job: Job): number => job.layers.filter((layer) => !layer.off).length;
+const sides = { window: say('answers.window'), piece: say('answers.piece') };
 
 /** First run first, as it is printed. */
-function sayRuns(s: Separation, job: Job): void {
+function sayRuns(s: Separation, job: Job): string[] {
   const inkName = (id: string): string => job.inks.find((ink) => ink.id === id)?.name ?? id;
   const live = s.layers.filter((layer) => layer.region.rings.length > 0);
-  const added = runsOf(job) > live.length ? 'new run' : 'run';
-  for (const { run, side, parts, stencil } of live) {
-    const pot = parts.map(({ id, share }) => `${Math.round(share * 100)} % ${inkName(id)}`).join(' + ');
-    console.log(
-      `  ${added} ${run + 1}  ${side.padEnd(6)}  ${pot}: ${stencil.knife.metres.toFixed(2)} m, ${plural(stencil.knife.pieces, 'piece')}, ${plural(stencil.bridges.length, 'bridge')}`,
-    );
-  }
+  const added = runsOf(job) > live.length;
+  const rows = live.map(({ run, side, parts, stencil }) => [
+    added ? sayHere('inkAnswers.newRunAs', { run: run + 1 }) : sayHere('inkAnswers.runAs', { run: run + 1 }),
+    tellHere(sides[side]),
+    sayHere('inkAnswers.potIs', {
+      parts: list(parts.map((part) => say('inkAnswers.part', { share: share(part.share, 0), ink: asName(inkName(part.id)) }))),
+      along: knifeLength(stencil.knife.metres),
+      pieces: stencil.knife.pieces,
+      bridges: stencil.bridges.length,
+    }),
+  ]);
+  return columns(rows, { indent: '  ' });
 }

@@ -2,11 +2,13 @@ import type { Job, JobPicture } from '../core/job/index.ts';
 import { potsOf } from '../core/asks/index.ts';
 import { materialsOf } from '../core/plan/index.ts';
 import { fail } from '../core/problem.ts';
+import { name as asName, say, type Names, type Saying } from '../words/index.ts';
 import { heightOfCrop, type Picture } from '../core/separate/index.ts';
 import type { Call, Command } from './command.ts';
+import { placeOf } from './options.ts';
 import { cropPartOf, fewEnough, markOf, marksIn } from './places.ts';
 import { tellHere } from './reader.ts';
-import { numberOf, textOf, wholeOf } from './words.ts';
+import { idsOf, numberOf, textOf, textsOf, wholeOf } from './words.ts';
 
 type Given = Call['options'];
 
@@ -44,11 +46,11 @@ export function askOf(given: Given, job: Job, before: JobPicture): JobPicture {
   return {
     ...before,
     layers,
-    crop: crop === undefined ? before.crop : { ...cropPartOf(crop, '--crop') },
+    crop: crop === undefined ? before.crop : { ...cropPartOf(crop, placeOf('--crop')) },
     important: fewEnough([
       ...before.important,
       ...(marks === undefined ? [] : marksIn(marks)),
-      ...textsOf(given['mark']).map((text) => markOf(text, '--mark')),
+      ...textsOf(given['mark']).map((text) => markOf(text, placeOf('--mark'))),
     ]),
     pots:
       pots === undefined
@@ -73,8 +75,7 @@ export function askOf(given: Given, job: Job, before: JobPicture): JobPicture {
 /** The image's size: as the job has it, or as given; of width and height one follows the part of the picture that is printed. */
 export function imageOf(given: Given, job: Job, ask: JobPicture, picture: Picture): Job['image'] {
   if (given['width'] === undefined && given['height'] === undefined) return job.image;
-  if (ask.over)
-    fail('size-is-printed', '--over', 'The sheet is printed already, so the image keeps its size.', 'Leave --width and --height out.');
+  if (ask.over) fail('size-is-printed', placeOf('--over'), say('refusals.sheetIsPrinted'), say('refusals.leaveSizeOut'));
   const tall = heightOfCrop(ask.crop, picture, 1);
   const size = (name: 'width' | 'height', follows: (other: number) => number, other: 'width' | 'height'): number =>
     given[name] === undefined
@@ -93,7 +94,7 @@ function knifeOf(given: Given, before: JobPicture['knife']): JobPicture['knife']
   const metres = amount('metres', 0.01, 10000),
     priceMm = amount('price', 0.01, 100000);
   if (metres !== undefined && priceMm !== undefined)
-    fail('price-and-metres', '--price', 'A budget of metres sets the price itself.', 'Give --metres or --price, not both.');
+    fail('price-and-metres', placeOf('--price'), say('refusals.metresSetPrice'), say('refusals.metresOrPrice'));
   return {
     ...before,
     minutes: amount('minutes', 0.01, 100000) ?? before.minutes,
@@ -109,12 +110,7 @@ function wishesOf(given: Given, job: Job, layers: number, before: JobPicture['wi
   for (const text of textsOf(given['layer'])) {
     const [, number, ink, strength] =
       /^\s*(\d+)\s*=\s*([^@]*[^@\s])\s*(?:@\s*(\d+(?:[.,]\d+)?)\s*%?)?\s*$/.exec(text) ??
-      fail(
-        'bad-layer',
-        '--layer',
-        `“${text}” says nothing of a layer.`,
-        'Write its place and its ink, and its strength if that is decided too: 2=brick or 2=brick@40%. 1 is printed first.',
-      );
+      fail('bad-layer', placeOf('--layer'), say('refusals.notAboutLayer', { text: asName(text) }), say('refusals.writeLayer'));
     const at = layerNumber(number, layers, '--layer');
     wishes[at] = {
       ...wishes[at],
@@ -135,25 +131,20 @@ function layerNumber(text: string, layers: number, option: string): number {
   if (!Number.isInteger(number) || number < 1 || number > layers)
     fail(
       'no-such-layer',
-      option,
-      `There is no layer ${text}: ${layers} ${layers === 1 ? 'is' : 'are'} asked for.`,
-      `Give a number from 1 to ${layers}; 1 is printed first.`,
+      placeOf(option),
+      say('refusals.noLayerOfNumber', { text: asName(text), n: layers }),
+      say('refusals.layerFromTo', { n: layers }),
     );
   return number - 1;
 }
 
 function potNamed(job: Job, word: string, option: string): string {
-  return named(potsOf(job), word, option, 'unknown-ink', 'no such pot in this job');
+  return named(potsOf(job), word, option, 'unknown-ink', (text) => say('refusals.noSuchPot', { text }));
 }
 
 function materialNamed(job: Job, word: string): string {
-  return named(
-    materialsOf(job).map((m) => ({ id: m.id, name: tellHere(m.name) })),
-    word,
-    '--material',
-    'unknown-material',
-    'nothing of this job is cut from it',
-  );
+  const all = materialsOf(job).map((m) => ({ id: m.id, name: tellHere(m.name) }));
+  return named(all, word, '--material', 'unknown-material', (text) => say('refusals.nothingCutFrom', { text }));
 }
 
 /** By id or by name. */
@@ -162,19 +153,15 @@ function named(
   word: string,
   option: string,
   code: string,
-  message: string,
+  message: (text: Names) => Saying,
 ): string {
   const wanted = word.trim(),
     one = all.find((it) => it.id === wanted) ?? all.find((it) => it.name.toLowerCase() === wanted.toLowerCase());
-  return one?.id ?? fail(code, option, `“${wanted}”: ${message}.`, `Choose among ${all.map((it) => it.id).join(', ')}.`);
+  return one?.id ?? fail(code, placeOf(option), message(asName(wanted)), say('refusals.chooseAmong', { all: idsOf(all) }));
 }
 
 function reachOf(way: string | undefined): JobPicture['reach'] | undefined {
   if (way !== undefined && way !== 'nearest' && way !== 'lightness' && way !== 'chroma' && way !== 'contrast')
-    fail('bad-reach', '--reach', `“${way}” is not among the ways.`, 'Use lightness, chroma, contrast or nearest.');
+    fail('bad-reach', placeOf('--reach'), say('refusals.noSuchReach', { text: asName(way) }), say('refusals.useReach'));
   return way;
-}
-
-function textsOf(value: Given[string]): string[] {
-  return Array.isArray(value) ? value.map(String) : [];
 }

@@ -3,9 +3,14 @@ import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import sirv from 'sirv';
 import { writeJobFile } from '../core/job/index.ts';
-import { fail } from '../core/problem.ts';
+import { fail, ProblemError } from '../core/problem.ts';
+import { figure, name as asName, say } from '../words/index.ts';
 import type { Command } from './command.ts';
 import { readJobAt } from './folder.ts';
+import { option } from './help.ts';
+import { takeJob } from './load.ts';
+import { placeOf } from './options.ts';
+import { problemHere, sayHere } from './reader.ts';
 
 /** Nothing but the Workbench's own files may run or be asked for. The page says the same in its own head. */
 export const contentSecurityPolicy = [
@@ -24,15 +29,15 @@ export const contentSecurityPolicy = [
 
 export const serve: Command = {
   name: 'serve',
-  usage: 'serve [JOB] [--port N]',
-  summary: 'opens the Workbench in the browser, on this machine only',
-  help: 'Serves the Workbench on 127.0.0.1, with JOB open if one is named. Nothing leaves the machine. Ctrl-C ends it.\n--port N   which port (default 4180, a free one if it is taken)',
+  usage: say('help.serveUsage'),
+  summary: say('help.serveSummary'),
+  help: [say('help.serveText'), option('--port N', say('help.servePort'))],
   options: { port: { type: 'string' } },
   async run(call) {
     const folder = fileURLToPath(new URL('../workbench/', import.meta.url));
-    if (!existsSync(`${folder}index.html`)) fail('not-built', 'the Workbench', 'It is not built yet.', 'Run npm start, which builds it.');
+    if (!existsSync(`${folder}index.html`)) fail('not-built', say('where.workbench'), say('refusals.notBuilt'), say('refusals.runStart'));
     const path = call.words[0];
-    if (path !== undefined) readJobAt(path);
+    if (path !== undefined) takeJob(path);
     const files = sirv(folder, {
       dev: false,
       etag: true,
@@ -51,7 +56,7 @@ export const serve: Command = {
         } catch (error) {
           response
             .writeHead(500, { 'Content-Type': 'text/plain; charset=utf-8' })
-            .end(error instanceof Error ? error.message : String(error));
+            .end(error instanceof ProblemError ? error.problems.map(problemHere).join('\n') : sayHere('cli.cannotOpen'));
         }
         return;
       }
@@ -61,9 +66,14 @@ export const serve: Command = {
     });
     const usual = Number(call.options['port'] ?? 4180);
     if (!Number.isInteger(usual) || usual < 0 || usual > 65535)
-      fail('bad-port', '--port', `“${String(call.options['port'])}” is no port.`, 'Give a number from 0 to 65535.');
+      fail(
+        'bad-port',
+        placeOf('--port'),
+        say('refusals.notAPort', { text: asName(String(call.options['port'])) }),
+        say('cli.wholeFromTo', { low: figure(0), high: figure(65535) }),
+      );
     const port = await listen(server, usual).catch(() => listen(server, 0));
-    console.log(`The Workbench is open at http://127.0.0.1:${port}/${path === undefined ? '' : '?job=open'}  (Ctrl-C ends it)`);
+    console.log(sayHere('inkAnswers.open', { address: asName(`http://127.0.0.1:${port}/${path === undefined ? '' : '?job=open'}`) }));
     await new Promise<void>((resolve) => {
       const end = (): void => {
         server.closeAllConnections();

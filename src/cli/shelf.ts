@@ -11,29 +11,32 @@ import {
 } from '../core/ink/index.ts';
 import { shelfWithJob } from '../core/asks/index.ts';
 import { fail, ProblemError, type Problem } from '../core/problem.ts';
+import { figure, name as asName, say, type Saying } from '../words/index.ts';
 import type { Command } from './command.ts';
-import { writeNew } from './drawdowns.ts';
-import { readJobAt } from './folder.ts';
-import { printProblems } from './load.ts';
-import { tellHere } from './reader.ts';
-import { readFileBytes, textOf } from './words.ts';
+import { readFileBytes } from './disk.ts';
+import { json, option, replaceFile } from './help.ts';
+import { printProblems, takeJob } from './load.ts';
+import { printJson, problemHere, sayHere, tellHere } from './reader.ts';
+import { columns } from './table.ts';
+import { labCells, labColumns, textOf } from './words.ts';
+import { writeNew } from './write-new.ts';
 
 export const shelf: Command = {
   name: 'shelf',
-  usage: 'shelf FILE [FILE …] [--from JOB] [--out FILE] [--replace] [--json]',
-  summary: 'shows the studio’s ink shelf, puts shelves together, takes a job’s inks onto it',
+  usage: say('help.shelfUsage'),
+  summary: say('help.shelfSummary'),
   help: [
-    'Lists inks, lots, papers and pots of a shelf file. Several files are put together: the same ink gets the lots of both.',
-    '--from JOB     a job’s inks and papers go onto the shelf (FILE may be missing still)',
-    '--out FILE     writes the shelf that comes of it',
-    '--replace      over a file of that name',
-    '--json         as JSON',
-  ].join('\n'),
+    say('help.shelfText'),
+    option('--from', say('help.shelfFrom'), 'job'),
+    option('--out', say('help.shelfOut'), 'file'),
+    replaceFile,
+    json,
+  ],
   options: { from: { type: 'string' }, out: { type: 'string' }, replace: { type: 'boolean' }, json: { type: 'boolean' } },
   run(call) {
     const job = textOf(call.options['from']);
     if (call.words.length === 0 && job === undefined)
-      fail('no-file', 'the command', 'Which shelf?', 'Name a shelf file, or a job with --from.');
+      fail('no-file', say('where.commandLine'), say('refusals.whichShelf'), say('refusals.nameShelf'));
     const problems: Problem[] = [];
     let whole: InkShelf | null = null;
     for (const path of call.words) {
@@ -47,45 +50,74 @@ export const shelf: Command = {
       }
     }
     if (job !== undefined) {
-      const put = shelfWithJob(whole, readJobAt(job).job);
+      const put = shelfWithJob(whole, takeJob(job).job);
       problems.push(...put.problems);
       whole = put.shelf;
     }
     printProblems(problems);
     const out = textOf(call.options['out']);
-    if (out !== undefined) writeNew(out, writeShelf(whole!), call.options['replace'] === true);
-    if (call.options['json']) console.log(JSON.stringify(whole, null, 2));
-    else say(whole!);
-    if (out !== undefined) console.error(`Written: ${out}`);
+    if (out !== undefined) writeNew(out, call.options['replace'] === true, () => writeShelf(whole!));
+    if (call.options['json']) printJson(whole);
+    else for (const line of sayShelf(whole!)) console.log(line);
+    if (out !== undefined) console.error(sayHere('cli.written', { file: asName(out) }));
     return 0;
   },
 };
 
-function say(shelf: InkShelf): void {
-  const paper = shelf.papers[0] ? spectrumFromReading(shelf.papers[0].reading, shelf.papers[0].name) : new Float64Array(36).fill(0.9);
+const roles = {
+  'transparent-base': say('inkAnswers.transparentBase'),
+  'extender-base': say('inkAnswers.extenderBase'),
+  retarder: say('inkAnswers.retarderRole'),
+};
+const sources = {
+  'one-ground': say('inkAnswers.oneGround'),
+  'two-grounds': say('inkAnswers.twoGrounds'),
+  ladder: say('inkAnswers.ladder'),
+  clear: say('inkAnswers.clear'),
+};
+
+type ShelfInk = InkShelf['inks'][number];
+
+/** Inks with their lots, papers, pots. */
+function sayShelf(shelf: InkShelf): string[] {
+  const inks = shelf.inks.map((ink) => [ink.id, sayInk(ink)] as const);
+  const papers = shelf.papers.map((p) => [p.id, say('inkAnswers.paperOnShelf', { paper: asName(p.name) })] as const);
+  const pots = shelf.pots.map((p) => [p.id, say('inkAnswers.potOnShelf', { pot: asName(p.name), n: p.rounds.length })] as const);
+  const heads = columns([...inks, ...papers, ...pots].map(([id, what]) => [id, tellHere(what)]));
+  const lots = sayLots(shelf);
+  return [
+    ...shelf.inks.flatMap((_, i) => [heads[i], ...lots[i]]),
+    ...heads.slice(inks.length),
+    sayHere('inkAnswers.shelfHas', { inks: inks.length, papers: papers.length, pots: pots.length }),
+  ];
+}
+
+function sayInk({ name, role, densityGPerMl }: ShelfInk): Saying {
+  const values = { ink: asName(name), density: figure(densityGPerMl, 3, false) };
+  return role === 'ink' ? say('inkAnswers.inkOnShelf', values) : say('inkAnswers.baseOnShelf', { ...values, role: roles[role] });
+}
+
+/** For each ink its lots as they read on the shelf's first paper, and how far each is to be trusted; problems under the lot. */
+function sayLots({ papers: [first], inks }: InkShelf): string[][] {
+  const paper = first
+    ? spectrumFromReading(first.reading, say('where.paperOnShelf', { paper: asName(first.name) }))
+    : new Float64Array(36).fill(0.9);
   const surface = defaultSurface([], false);
-  for (const ink of shelf.inks) {
-    console.log(
-      `${ink.id.padEnd(16)} ${ink.name}${ink.role === 'ink' ? '' : ` (${ink.role.replace('-', ' ')})`}, ${ink.densityGPerMl} g/mL`,
-    );
-    for (const lot of ink.lots) {
+  const rows: string[][] = [];
+  const under = inks.map((ink) =>
+    ink.lots.map((lot) => {
+      const row = [tellHere(say('inkAnswers.lotNo', { lot: asName(lot.lot) })), tellHere(sources[lot.source.from])];
+      rows.push(row);
       try {
         const found = inkOfLot(lot, surface, ink.name);
-        const lab = inkCurves(found.ink, paper, surface, [1]).strengths[0].lab;
-        console.log(
-          `  lot ${lot.lot.padEnd(18)} ${lot.source.from.padEnd(12)} ${lab
-            .map((v) => v.toFixed(1))
-            .join(' ')
-            .padEnd(18)} ${tellHere(found.trust.words)}`,
-        );
-        printProblems(found.problems, (line) => console.log(`    ${line}`));
+        row.push(...labCells(inkCurves(found.ink, paper, surface, [1]).strengths[0].lab), tellHere(found.trust.words));
+        return { at: rows.length - 1, problems: found.problems };
       } catch (error) {
         if (!(error instanceof ProblemError)) throw error;
-        printProblems(error.problems, (line) => console.log(`    ${line}`));
+        return { at: rows.length - 1, problems: error.problems };
       }
-    }
-  }
-  for (const p of shelf.papers) console.log(`${p.id.padEnd(16)} ${p.name} (paper)`);
-  for (const p of shelf.pots) console.log(`${p.id.padEnd(16)} ${p.name} (pot, ${p.rounds.length} drawdowns)`);
-  console.log(`${shelf.inks.length} inks, ${shelf.papers.length} papers, ${shelf.pots.length} pots`);
+    }),
+  );
+  const lines = columns(rows, { indent: '  ', right: labColumns(2) });
+  return under.map((lots) => lots.flatMap(({ at, problems }) => [lines[at], ...problems.map((p) => `    ${problemHere(p)}`)]));
 }

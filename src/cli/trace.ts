@@ -1,26 +1,30 @@
-import { existsSync, writeFileSync } from 'node:fs';
 import { pathData, traceMask, tracePhoto, traceScan, type Photo, type Traced } from '../core/form/index.ts';
 import { fail } from '../core/problem.ts';
 import { readPicture, type Picture } from '../core/separate/index.ts';
+import { lengths, name as asName, say } from '../words/index.ts';
 import { prepare } from './assets.ts';
 import type { Command } from './command.ts';
-import { sayDiskError } from './folder.ts';
+import { readFileBytes } from './disk.ts';
+import { option, replaceFile } from './help.ts';
 import { printProblems } from './load.ts';
-import { numberOf, readFileBytes, textOf } from './words.ts';
+import { placeOf } from './options.ts';
+import { sayHere } from './reader.ts';
+import { numberOf, textOf } from './words.ts';
+import { mustBeNew, writeNew } from './write-new.ts';
 
 export const trace: Command = {
   name: 'trace',
-  usage:
-    'trace PHOTO --sheet a4|letter|WxH | --scan PPI | --mask MM [--out FILE.svg] [--smooth MM] [--corners "x,y x,y x,y x,y"] [--replace]',
-  summary: 'the outline of a real thing, photographed on a sheet of paper, at true size',
+  usage: say('help.traceUsage'),
+  summary: say('help.traceSummary'),
   help: [
-    '--sheet SIZE     the paper it lies on: a4, letter, or width x height in mm; the corners are found, the perspective is taken out',
-    '--corners        the sheet’s corners in pixels, top left first, clockwise, where they were not found rightly',
-    '--scan PPI       a flat scan of so many pixels per inch',
-    '--mask MM        a black-and-white picture, so many mm wide: black is the shape',
-    '--smooth MM      smoothing may move the outline by so much (default 0.2)',
-    '--out FILE       the drawing to write (default: the photo’s name with .svg)',
-  ].join('\n'),
+    option('--sheet', say('help.traceSheet'), 'size'),
+    option('--corners "x,y x,y x,y x,y"', say('help.traceCorners')),
+    option('--scan PPI', say('help.traceScan')),
+    option('--mask MM', say('help.traceMask')),
+    option('--smooth MM', say('help.traceSmooth')),
+    option('--out', say('help.traceOut'), 'file'),
+    replaceFile,
+  ],
   options: {
     sheet: { type: 'string' },
     scan: { type: 'string' },
@@ -31,24 +35,25 @@ export const trace: Command = {
     replace: { type: 'boolean' },
   },
   async run(call) {
-    const path = call.words[0] ?? fail('no-photo', 'the command', 'Which photograph?', 'Name a JPEG, PNG, WebP or TIFF file.');
+    const path = call.words[0] ?? fail('no-photo', say('where.commandLine'), say('cli.whichPhoto'), say('cli.namePicture'));
+    const out = textOf(call.options['out']) ?? `${path.replace(/\.[^.]+$/, '')}.svg`,
+      replace = call.options['replace'] === true;
+    mustBeNew(out, replace);
     await prepare();
     const photo = photoOf(await readPicture(readFileBytes(path), path));
     const smoothMm = numberOf(call.options['smooth'], '--smooth', 0.2, 0, 5);
     const traced = traceAs(photo, call.options, smoothMm, path);
     printProblems(traced.problems);
-    const out = textOf(call.options['out']) ?? `${path.replace(/\.[^.]+$/, '')}.svg`;
-    if (existsSync(out) && call.options['replace'] !== true)
-      fail('file-exists', out, 'There is such a file already.', 'Choose another name with --out, or say --replace.');
     const width = traced.widthMm.toFixed(2),
       height = traced.heightMm.toFixed(2);
-    const svg = `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}">\n  <path fill-rule="evenodd" d="${pathData(traced.region)}"/>\n</svg>\n`;
-    try {
-      writeFileSync(out, svg);
-    } catch (error) {
-      fail('cannot-write', out, `The drawing could not be written: ${sayDiskError(error)}`, 'Choose another place with --out.');
-    }
-    console.log(`${out}: ${width} × ${height} mm, ${traced.region.rings.length} outlines`);
+    writeNew(
+      out,
+      replace,
+      () =>
+        `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}">\n  <path fill-rule="evenodd" d="${pathData(traced.region)}"/>\n</svg>\n`,
+    );
+    const size = lengths([traced.widthMm, traced.heightMm], '×', 2);
+    console.log(sayHere('inkAnswers.traced', { file: asName(out), size, n: traced.region.rings.length }));
     return 0;
   },
 };
@@ -56,24 +61,17 @@ export const trace: Command = {
 function traceAs(photo: Photo, options: Parameters<Command['run']>[0]['options'], smoothMm: number, path: string): Traced {
   if (options['scan'] !== undefined) return traceScan(photo, numberOf(options['scan'], '--scan', 300, 20, 10000), { smoothMm }, path);
   if (options['mask'] !== undefined) return traceMask(photo, numberOf(options['mask'], '--mask', 100, 1, 5000), { smoothMm }, path);
-  const sheet =
-    textOf(options['sheet']) ??
-    fail('no-sheet', '--sheet', 'Which paper does it lie on?', 'Say --sheet a4, --sheet letter, or its size in mm: --sheet 300x400.');
+  const sheet = textOf(options['sheet']) ?? fail('no-sheet', placeOf('--sheet'), say('refusals.whichSheet'), say('refusals.writeSheet'));
   const size = /^(\d+(?:[.,]\d+)?)\s*[x×]\s*(\d+(?:[.,]\d+)?)$/i.exec(sheet);
   if (sheet !== 'a4' && sheet !== 'letter' && !size)
-    fail('no-such-sheet', '--sheet', `“${sheet}” is no paper size.`, 'Say a4, letter, or width x height in mm.');
+    fail('no-such-sheet', placeOf('--sheet'), say('refusals.noSuchSheet', { text: asName(sheet) }), say('refusals.saySheet'));
   const given = textOf(options['corners']);
   const corners = given
     ?.trim()
     .split(/\s+/)
     .map((pair) => pair.split(',').map(Number) as unknown as readonly [number, number]);
   if (corners && (corners.length !== 4 || corners.some((c) => c.length !== 2 || !c.every(Number.isFinite))))
-    fail(
-      'bad-corners',
-      '--corners',
-      'Four corners are needed, each as x,y in pixels.',
-      'Write --corners "120,80 2900,95 2950,3800 90,3790".',
-    );
+    fail('bad-corners', placeOf('--corners'), say('refusals.fourCorners'), say('refusals.writeCorners'));
   const number = (text: string): number => Number(text.replace(',', '.'));
   return tracePhoto(
     photo,

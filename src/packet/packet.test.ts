@@ -6,6 +6,7 @@ import { plan, type Plan } from '../core/plan/index.ts';
 import { ProblemError } from '../core/problem.ts';
 import { Cancelled } from '../core/task.ts';
 import { inEnglish } from '../../test/said.ts';
+import { languages } from '../words/index.ts';
 import { makePacket, type PacketFile, type PacketWishes } from './index.ts';
 import { openBook } from './pdf/book.ts';
 import { fitted, missingLetters, printable, textWidthMm, wrap } from './pdf/type.ts';
@@ -94,12 +95,15 @@ test('every margin the printer may have gives pages within it, or a clear word',
   }
 }, 120_000);
 
-test('eight layers, endless names, letters the fonts lack, 360 sheets and inches still make a packet within its margins', async () => {
+test('eight layers, endless names, letters the fonts lack, 360 sheets and inches still make a packet within its margins, in every language', async () => {
   const hard = hardJob();
-  const made = await makePacket(hard, plan(hard), { fonts, printer: { page: 'letter', marginMm: 12 } });
-  expect(made[0].path).toBe('packet.pdf');
-  expect(textOf(made, 'record.csv').trim().split('\r\n').length).toBe(361);
-}, 120_000);
+  const planned = plan(hard);
+  for (const { id: language } of languages) {
+    const made = await makePacket(hard, planned, { fonts, printer: { page: 'letter', marginMm: 12 }, language });
+    expect(made[0].path).toBe('packet.pdf');
+    expect(textOf(made, 'record.csv').trim().split('\r\n').length).toBe(361);
+  }
+}, 240_000);
 
 test('letters that the fonts lack are told before the work starts', async () => {
   const faces = (await openBook(fonts, 210, 297, 'en')).faces;

@@ -266,7 +266,10 @@ describe('saving a pot', () => {
     await type('It reads', '69 -30 -16');
     await expect.poll(() => page.locator('.pot-log > li').count()).toBe(3);
     const log = (await job()).potLogs[0];
-    expect(log).toMatchObject({ layer: 'water', rounds: [{ says: 'clearly too weak', added: [] }, { reading: { lab: [69, -30, -16] } }] });
+    expect(log).toMatchObject({
+      layer: 'water',
+      rounds: [{ looks: { how: 'too weak', size: 'clearly' }, added: [] }, { reading: { lab: [69, -30, -16] } }],
+    });
     expect(log.rounds[1].added).toEqual([{ ink: 'rockpool', grams: expect.closeTo(advised, 1) }]);
     await undo();
     expect((await job()).potLogs[0].rounds).toHaveLength(1);

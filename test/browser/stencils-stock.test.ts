@@ -112,7 +112,10 @@ describe('sheets, pace and pairs', () => {
 
   test('the studio’s own pace counts: the minutes follow it, why says from what they come, and undo gives the usual back', async () => {
     const knife = page.locator('section:has(> #knife)');
-    const minutes = async (): Promise<number> => Number(/(\d+) min/.exec((await knife.locator('.outcome').textContent()) ?? '')?.[1]);
+    const minutes = async (): Promise<number> => {
+      const [, h, min] = /(?:(\d+)\sh)?\s?(?:(\d+)\smin)?$/.exec((await knife.locator('.outcome').textContent()) ?? '')!;
+      return 60 * Number(h ?? 0) + Number(min ?? 0);
+    };
     const before = await minutes();
     await knife.locator('summary').first().click();
     await knife.locator('summary').last().click();

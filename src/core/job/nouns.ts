@@ -390,7 +390,14 @@ export const fields: Fields<Job> = {
       rounds: {
         noun: 'rounds',
         each: inner('round', 'ofRound'),
-        fields: { added: { noun: 'added', ...weighed }, reading: { reading: 'readingOf' }, says: 'says', date: 'date', note: 'note' },
+        fields: {
+          added: { noun: 'added', ...weighed },
+          reading: { reading: 'readingOf' },
+          looks: { noun: 'says', fields: { how: 'looksHow', size: 'looksSize' } },
+          says: 'says',
+          date: 'date',
+          note: 'note',
+        },
       },
       adding: { noun: 'adding', ...weighed },
       note: 'note',

@@ -334,7 +334,14 @@ const PotLogSchema = z.looseObject({
       z.looseObject({
         added: z.array(PotPartSchema).max(50).default([]),
         reading: ReadingSchema,
-        /** What was said of the drawdown, where no instrument read it. */
+        /** How the drawdown looked, where no instrument read it. */
+        looks: z
+          .looseObject({
+            how: z.enum(['too weak', 'too strong', 'too warm', 'too cool', 'too dull', 'too clean']),
+            size: z.enum(['a little', 'clearly', 'very']),
+          })
+          .optional(),
+        /** The same as a sentence: jobs of earlier Laydowns have it. */
         says: line(200).optional(),
         date: line(40).optional(),
         note,

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { tell } from '../../words/index.ts';
+import { asWritten, tell } from '../../words/index.ts';
 import { problem } from '../problem.ts';
 import { jobJsonSchema } from './json-schema.ts';
 import { settleProblems, whereIn } from './where.ts';
@@ -87,7 +87,7 @@ describe('a path, as a printmaker says it', () => {
 });
 
 describe('problems as they leave core', () => {
-  const settled = (path: string) => settleProblems([problem('error', 'x', path, '', '')], job)[0];
+  const settled = (path: string) => settleProblems([problem('error', 'x', path, asWritten(''), asWritten(''))], job)[0];
 
   test('ids become numbers for programs, and each leads to where it is mended', () => {
     expect(settled('layers[#foam].ink')).toMatchObject({ path: 'layers[2].ink', lead: { station: 'laydown', id: 'foam' } });
@@ -105,7 +105,7 @@ describe('problems as they leave core', () => {
 
   test('a place outside the job stays as it was given', () => {
     const file = { key: 'where.file', values: { file: { kind: 'name', name: 'a.svg' } } } as const;
-    const p = problem('error', 'x', file, '', '');
+    const p = problem('error', 'x', file, asWritten(''), asWritten(''));
     expect(settleProblems([p], job)[0]).toBe(p);
   });
 });

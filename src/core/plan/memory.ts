@@ -3,8 +3,11 @@
  * value (its JSON), results of earlier parts by identity: an unchanged part hands on the same object.
  */
 export interface Memory {
-  /** `reads`: everything that `make` looks at. `keep`: how many versions to remember (undo and sliders come back). */
-  part<T>(name: string, reads: readonly unknown[], make: () => T, keep?: number): T;
+  /**
+   * `make` gets `reads` and nothing else: it is a function of the module, so that nothing it looks at can be forgotten in the key.
+   * `keep`: how many versions to remember (undo and sliders come back).
+   */
+  part<R extends object, T>(name: string, reads: R, make: (reads: R) => T, keep?: number): T;
 }
 
 export function createMemory(): Memory {
@@ -22,19 +25,22 @@ export function createMemory(): Memory {
     if (typeof value !== 'object' || value === null) return JSON.stringify(value) ?? 'undefined';
     if (isResult(value) || ArrayBuffer.isView(value) || value instanceof Map) return `#${numberOf(value)}`;
     if (Array.isArray(value)) return `[${value.map(keyOf).join()}]`;
-    return JSON.stringify(value);
+    return `{${Object.entries(value)
+      .filter(([, v]) => v !== undefined)
+      .map(([k, v]) => `${JSON.stringify(k)}:${keyOf(v)}`)
+      .join()}}`;
   };
   return {
-    part<T>(name: string, reads: readonly unknown[], make: () => T, keep = 4): T {
+    part<R extends object, T>(name: string, reads: R, make: (reads: R) => T, keep = 4): T {
       let versions = known.get(name);
       if (!versions) known.set(name, (versions = new Map()));
-      const key = reads.map(keyOf).join('|');
+      const key = keyOf(reads);
       let result: T;
       if (versions.has(key)) {
         result = versions.get(key) as T;
         versions.delete(key);
       } else {
-        result = make();
+        result = make(reads);
         if (typeof result === 'object' && result !== null) numberOf(result);
       }
       versions.set(key, result);
@@ -42,4 +48,9 @@ export function createMemory(): Memory {
       return result;
     },
   };
+}
+
+/** Some fields of a document: what a part reads of it. */
+export function pick<T extends object, K extends keyof T>(from: T, ...keys: readonly K[]): Pick<T, K> {
+  return Object.fromEntries(keys.map((key) => [key, from[key]])) as Pick<T, K>;
 }

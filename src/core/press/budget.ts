@@ -173,7 +173,7 @@ function pairProblem(pair: PairBudget, layers: readonly BudgetLayer[]): Problem[
   const values = { first: name(pair.first), second: name(pair.second), off: length(pair.likelyMm, 1) };
   const message =
     overlapMm < 0.05 ? say('register.pairTouches', values) : say('register.pairOpens', { ...values, overlap: length(overlapMm, 1) });
-  return [problem('warning', 'register-opens', `layers[#${pair.first}]`, message, pair.advice)];
+  return [problem('warning', 'register-opens', `layers[#${pair.first}].spreadMm`, message, pair.advice)];
 }
 
 /** Overlap that hand printing asks for as a rule, to show beside the budget. common practice */

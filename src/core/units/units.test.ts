@@ -118,6 +118,8 @@ test('masses, volumes, areas and shares', () => {
   expect(sayVolume(60)).toBe('60\u00a0mL');
   expect(sayVolume(60, 'in')).toBe('2.03\u00a0fl\u00a0oz');
   expect(sayArea(43200, 'mm')).toBe('432\u00a0cm²');
+  expect(sayArea(4.21, 'mm')).toBe('4.2\u00a0mm²');
+  expect(sayArea(4.21, 'in')).toBe('0.007\u00a0in²');
   expect(sayShare(0.42)).toBe('42\u00a0%');
 });
 

@@ -1,8 +1,8 @@
-import { name as asName } from '../../words/index.ts';
+import { longLength, name as asName } from '../../words/index.ts';
 import type { Page } from '../pdf/page.ts';
 import { sheetGroups } from '../sheets.ts';
 import { column, drawProof, fact } from './parts.ts';
-import { alongIn, massIn, roughly, sizeIn, startPage, type, type Frame, type Setting } from './setting.ts';
+import { massIn, roughly, sizeIn, startPage, type, type Frame, type Setting } from './setting.ts';
 
 /** The cover's page is taken first and filled last, when it is known on which page each step begins. */
 export function startCover(setting: Setting): Frame {
@@ -76,7 +76,7 @@ function facts(setting: Setting, page: Page, x: number, top: number, width: numb
     y,
     width,
     setting.say('packet.toCut'),
-    setting.say('packet.lengthAndTime', { length: alongIn(setting, metres, 1), time: roughly(minutes) }),
+    setting.say('packet.lengthAndTime', { length: longLength(metres * 1000, 1), time: roughly(minutes) }),
   );
   y = fact(page, x, y, width, setting.say('packet.inkToMix'), setting.show(massIn(setting, grams, 'about')));
   if (warnings > 0)

@@ -2,13 +2,13 @@ import { shownBy } from '../../core/plan/parts/costs.ts';
 import { drawnExtent, registerMarks } from '../marks.ts';
 import { ratesOf } from '../../core/plan/parts/stencils.ts';
 import { cornersOf, sharpDeg, type Corner } from '../../core/stencil/index.ts';
-import { area, deltaE, length, listed, name as asName, say, sentences, type Saying } from '../../words/index.ts';
+import { area, deltaE, length, listed, longLength, name as asName, say, sentences, type Saying } from '../../words/index.ts';
 import { sayUses } from '../cut-uses.ts';
 import type { Page } from '../pdf/page.ts';
 import { seams } from '../tiles.ts';
 import { widestPlace } from '../widest-place.ts';
 import { caution, cautionOf, column, fact, steps } from './parts.ts';
-import { alongIn, roughly, sizeIn, startPage, type, type Frame, type Pages, type PlannedLayer, type Setting } from './setting.ts';
+import { roughly, sizeIn, startPage, type, type Frame, type Pages, type PlannedLayer, type Setting } from './setting.ts';
 import { registerMark, tileMap, tilingOf, trueSizePages } from './true-size.ts';
 import { inkName, materialOf, sideOf } from './words.ts';
 
@@ -130,11 +130,11 @@ function factsPage(setting: Setting, layer: PlannedLayer): void {
   y = strong(
     y,
     setting.say('cutPages.knife'),
-    setting.say('cutPages.knifeWork', { length: alongIn(setting, knife.metres, 1), corners: knife.corners }),
+    setting.say('cutPages.knifeWork', { length: longLength(knife.metres * 1000, 1), corners: knife.corners }),
   );
   y = strong(
     y,
-    setting.say('cutPages.timeAt', { pace: alongIn(setting, ratesOf(plan.job).metresPerMinute) }),
+    setting.say('cutPages.timeAt', { pace: longLength(ratesOf(plan.job).metresPerMinute * 1000) }),
     setting.say('cutPages.timeAndHow', { time: roughly(knife.minutes), how: say(`cutPages.${knife.difficulty}`) }),
   );
   y = strong(y, setting.say('cutPages.cutOuts'), setting.show(knife.pieces));

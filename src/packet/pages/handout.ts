@@ -102,7 +102,11 @@ function runsPages(setting: Setting): void {
         c = column(frame, 4.6, 1.4);
       page.fit(a.x, y + 4, a.width, layer.name, type.head);
       page.fit(a.x, y + 9.5, a.width, setting.tell(inkLine(plan, layer)), type.body, 8);
+      // Its words end where the next run begins.
+      const { floorMm } = page;
+      page.floorMm = Math.min(floorMm, y + high - 5);
       page.para(a.x, y + 13, a.width, words(setting, layer), { size: 10.5, leading: 1.35 });
+      page.floorMm = floorMm;
       drawStencil(page, layer, b.x, y, b.width, inner);
       const paper = plan.papers[0];
       if (paper) drawProof(setting, page, paper, layer.run, c.x, y, c.width, inner);

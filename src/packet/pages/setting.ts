@@ -1,6 +1,6 @@
 import type { JobBundle } from '../../core/job/index.ts';
 import type { Plan } from '../../core/plan/index.ts';
-import { figure, length, lengths, listed, mass, say, time, type Quantity, type Saying } from '../../words/index.ts';
+import { length, lengths, mass, time, type Quantity } from '../../words/index.ts';
 import type { LengthUnits } from '../../core/units/index.ts';
 import { cutLinesOf, type CutLines } from '../cut-lines.ts';
 import type { Book } from '../pdf/book.ts';
@@ -160,12 +160,6 @@ export function newSetting(
 
 export const lengthIn = (voice: Pick<Voice, 'show'>, mm: number, digits?: number): string => voice.show(length(mm, digits));
 export const sizeIn = (voice: Pick<Voice, 'show'>, widthMm: number, heightMm: number): string => voice.show(lengths([widthMm, heightMm]));
-
-/** What the knife runs along: metres, or inches. */
-export function alongIn({ units }: Pick<Setting, 'units'>, metres: number, digits?: number): Saying {
-  if (units === 'in') return listed([length(metres * 1000, 0)]);
-  return say('packet.metres', { metres: figure(metres, digits ?? 2, digits !== undefined) });
-}
 
 /** A mass as somebody weighs it in (to a tenth of a gram while it is small), or about how much it is. */
 export function massIn({ units }: Pick<Setting, 'units'>, grams: number, how: 'weighed' | 'about'): Quantity & { kind: 'mass' } {

@@ -1,6 +1,7 @@
 import type { en } from '../en/index.ts';
 import { de as bench } from './bench/index.ts';
 import { common } from './common.ts';
+import { page } from './page.ts';
 import { units } from './core/units.ts';
 import { colour } from './core/colour.ts';
 import { ink } from './core/ink.ts';
@@ -27,11 +28,16 @@ import { setUpPages } from './packet/set-up-pages.ts';
 import { recordPages } from './packet/record-pages.ts';
 import { handoutPages } from './packet/handout-pages.ts';
 import { cli } from './cli/cli.ts';
+import { help } from './cli/help.ts';
+import { refusals } from './cli/refusals.ts';
+import { answers } from './cli/answers.ts';
+import { inkAnswers } from './cli/ink-answers.ts';
 
 /** Deutsch, wie eine Siebdruckwerkstatt spricht; Anweisungen stehen im Infinitiv. */
 export const de: typeof en = {
   bench,
   common,
+  page,
   units,
   colour,
   ink,
@@ -58,4 +64,8 @@ export const de: typeof en = {
   recordPages,
   handoutPages,
   cli,
+  help,
+  refusals,
+  answers,
+  inkAnswers,
 };

@@ -1,5 +1,6 @@
 import { en as bench } from './bench/index.ts';
 import { common } from './common.ts';
+import { page } from './page.ts';
 import { units } from './core/units.ts';
 import { colour } from './core/colour.ts';
 import { ink } from './core/ink.ts';
@@ -26,11 +27,16 @@ import { setUpPages } from './packet/set-up-pages.ts';
 import { recordPages } from './packet/record-pages.ts';
 import { handoutPages } from './packet/handout-pages.ts';
 import { cli } from './cli/cli.ts';
+import { help } from './cli/help.ts';
+import { refusals } from './cli/refusals.ts';
+import { answers } from './cli/answers.ts';
+import { inkAnswers } from './cli/ink-answers.ts';
 
 /** English. It sets the keys, and the values of each, that every other language must have. `bench`: words of the page alone. */
 export const en = {
   bench,
   common,
+  page,
   units,
   colour,
   ink,
@@ -57,4 +63,8 @@ export const en = {
   recordPages,
   handoutPages,
   cli,
+  help,
+  refusals,
+  answers,
+  inkAnswers,
 };

@@ -1,7 +1,9 @@
 import { useSignal } from '@preact/signals';
 import { problem } from '../../core/problem.ts';
 import { left, right } from './compare/state.ts';
-import { language, words } from '../store/words.ts';
+import { name as asName, say } from '../../words/index.ts';
+import type { KeptVersion } from '../store/keep.ts';
+import { language, sayVersion, words } from '../store/words.ts';
 import type { ShellProps } from './App.tsx';
 
 function compareWith(id: number): void {
@@ -20,13 +22,15 @@ export function Versions({ bench, keeping, keeper }: ShellProps) {
     try {
       await keeping.keepVersion(version);
     } catch {
-      return bench.refuse([problem('error', 'not-kept', version, w.versionNotKept, w.saveAsFile)]);
+      return bench.refuse([
+        problem('error', 'not-kept', say('where.version', { name: asName(version) }), say('page.versionNotKept'), say('page.saveAsFile')),
+      ]);
     }
     name.value = '';
     bench.announce(w.versionKept(version));
   };
-  const take = async (id: number, version: string): Promise<void> => {
-    const found = await keeper.version(id);
+  const take = async (version: KeptVersion): Promise<void> => {
+    const found = await keeper.version(version.id);
     if (found) bench.take(version, { job: found.job, attachments: found.attachments });
   };
   const versions = keeping.versions.value;
@@ -60,15 +64,15 @@ export function Versions({ bench, keeping, keeper }: ShellProps) {
         <ul>
           {versions.map((v) => (
             <li key={v.id}>
-              <b>{v.name}</b> <span>{v.job.title}</span>{' '}
+              <b>{sayVersion(v)}</b> <span>{v.job.title}</span>{' '}
               <time dateTime={new Date(v.keptAt).toISOString()}>
                 {new Date(v.keptAt).toLocaleString(navigator.language.startsWith(language.value) ? navigator.language : language.value)}
               </time>
               <a class="button button-small button-link" href="#compare" onClick={() => compareWith(v.id)}>
-                {words().compare.compareWith(v.name)}
+                {words().compare.compareWith(sayVersion(v))}
               </a>
-              <button type="button" class="button button-small" onClick={() => void take(v.id, v.name)}>
-                {w.takeVersion(v.name)}
+              <button type="button" class="button button-small" onClick={() => void take(v)}>
+                {w.takeVersion(sayVersion(v))}
               </button>
             </li>
           ))}

@@ -1,6 +1,7 @@
 import { zipSync } from 'fflate';
 import { Cancelled } from '../../core/task.ts';
 import { ProblemError, problem } from '../../core/problem.ts';
+import { say } from '../../words/index.ts';
 import { signal, type Signal } from '@preact/signals';
 import type { Bench } from '../store/bench.ts';
 import { exampleFiles } from '../store/example.ts';
@@ -61,7 +62,7 @@ async function makeRoom(bench: Bench, keeping: Keeping, keeper: Keeper): Promise
   await keeping.flush();
   if (!keeping.isSafe() && warnedOf !== leaving) {
     warnedOf = leaving;
-    throw new ProblemError([problem('warning', 'not-kept', leaving?.title ?? '', words().shell.notKeptWhat, words().shell.notKeptHelp)]);
+    throw new ProblemError([problem('warning', 'not-kept', say('where.workbench'), say('page.notKept'), say('page.saveOrOpenAgain'))]);
   }
   await stepAside(keeper, await keeper.kept().catch(() => null)).catch(() => undefined);
 }

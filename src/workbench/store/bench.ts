@@ -4,6 +4,7 @@ import type { Problem } from '../../core/problem.ts';
 import { language, sayStep, step, units, words, type Step } from './words.ts';
 import type { AskOptions, WorkerClient } from '../engine/client.ts';
 import type { Answer, Ask, Attachments, OpenedJob, Question, ShownPaper, ShownPlan } from '../engine/protocol.ts';
+import type { VersionName } from './keep.ts';
 import { withTrials, type Trials } from './edits.ts';
 import { atHand } from './leads.ts';
 import { begin, everywhere, record, redo, settle, undo, type History } from './history.ts';
@@ -41,7 +42,7 @@ export interface Bench {
   /** Puts another job on the bench; undo forgets the one before. */
   put(opened: OpenedJob): void;
   /** Takes an earlier version of the same job; can be undone. */
-  take(name: string, opened: OpenedJob): void;
+  take(version: VersionName, opened: OpenedJob): void;
 
   /** Asks the worker (worker/protocol.ts). `upToDate` first waits until the worker has planned the newest job. */
   ask<Q extends Question>(question: Q, ask: Ask<Q>, options?: AskOptions): Promise<Answer<Q>>;
@@ -150,9 +151,9 @@ export function createBench(client: WorkerClient): Bench {
         history.value = begin(opened);
       });
     },
-    take(name, opened) {
+    take({ name, putAside = false }, opened) {
       const current = history.value;
-      history.value = current ? record(current, opened, step('version', name)) : begin(opened);
+      history.value = current ? record(current, opened, step('version', name, putAside)) : begin(opened);
     },
     ask: (question, ask, options) => client.ask(question, ask, options),
     upToDate: planning.upToDate,

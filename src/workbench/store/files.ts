@@ -1,5 +1,6 @@
 import { jobFile } from '../../core/job/file-names.ts';
 import { ProblemError, problem } from '../../core/problem.ts';
+import { name as asName, say } from '../../words/index.ts';
 import type { Attachments, OpenedJob } from '../engine/protocol.ts';
 import type { Bench } from './bench.ts';
 
@@ -48,7 +49,7 @@ export function openFiles(bench: Bench, files: Attachments): Promise<OpenedJob> 
 
 function tooLarge(name: string): ProblemError {
   return new ProblemError([
-    problem('error', 'too-large', name, 'It holds far more than a job does.', 'Choose a .laydown file, or the folder of one job.'),
+    problem('error', 'too-large', say('where.file', { file: asName(name) }), say('page.farTooLarge'), say('page.chooseJob')),
   ]);
 }
 

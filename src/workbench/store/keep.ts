@@ -11,9 +11,13 @@ export interface KeptJob {
   readonly changed: boolean;
   readonly keptAt: number;
 }
-export interface KeptVersion extends KeptJob {
-  readonly id: number;
+/** What a version goes by: the name it was given, or, if it was put aside because another job was opened, its title. */
+export interface VersionName {
   readonly name: string;
+  readonly putAside?: boolean;
+}
+export interface KeptVersion extends KeptJob, VersionName {
+  readonly id: number;
 }
 
 interface Rooms extends DBSchema {
@@ -33,7 +37,7 @@ export interface Snapshot {
 export interface Keeper {
   keep(snapshot: Snapshot): Promise<void>;
   kept(): Promise<Snapshot | null>;
-  keepVersion(name: string, snapshot: Snapshot): Promise<void>;
+  keepVersion(version: VersionName, snapshot: Snapshot): Promise<void>;
   versions(): Promise<readonly KeptVersion[]>;
   version(id: number): Promise<Snapshot | null>;
 }
@@ -64,7 +68,7 @@ export function openKeeper(name = 'laydown'): Keeper {
   opening.catch(() => undefined);
 
   /** All or nothing: attachments and the document that names them go in together. */
-  async function put(snapshot: Snapshot, as: { version: string } | 'now'): Promise<void> {
+  async function put(snapshot: Snapshot, as: VersionName | 'now'): Promise<void> {
     const db = await opening;
     const named = await Promise.all(
       [...snapshot.attachments].map(async ([path, bytes]) => ({ path, bytes, print: await fingerprint(bytes) })),
@@ -81,7 +85,7 @@ export function openKeeper(name = 'laydown'): Keeper {
     const there = new Set(await store.getAllKeys());
     for (const { bytes, print } of named) if (!there.has(print)) await store.put(bytes, print);
     if (as === 'now') await tx.objectStore('bench').put(kept, 'now');
-    else await tx.objectStore('versions').add({ ...kept, name: as.version });
+    else await tx.objectStore('versions').add({ ...kept, ...as });
     await tx.done;
   }
 
@@ -99,7 +103,7 @@ export function openKeeper(name = 'laydown'): Keeper {
   return {
     keep: (snapshot) => put(snapshot, 'now'),
     kept: async () => whole(await (await opening).get('bench', 'now')),
-    keepVersion: (version, snapshot) => put(snapshot, { version }),
+    keepVersion: (version, snapshot) => put(snapshot, version),
     versions: async () => (await (await opening).getAll('versions')).map((v) => v as KeptVersion).reverse(),
     version: async (id) => whole(await (await opening).get('versions', id)),
   };

@@ -92,7 +92,7 @@ export function keepSaved(bench: Bench, keeper: Keeper, mayWrite: Promise<boolea
     async keepVersion(name) {
       const now = snapshot();
       if (!now) return;
-      await keeper.keepVersion(name, now);
+      await keeper.keepVersion({ name }, now);
       await look();
     },
     isSafe() {

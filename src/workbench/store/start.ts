@@ -2,7 +2,6 @@ import type { OpenedJob } from '../engine/protocol.ts';
 import type { Bench } from './bench.ts';
 import { fingerprint, type Keeper, type Snapshot } from './keep.ts';
 import type { Keeping } from './keeping.ts';
-import { words } from './words.ts';
 
 /**
  * What lies on the bench when the page opens: the job served with it (`?job=open`), unless the bench already holds that very
@@ -32,5 +31,5 @@ export function putOn(bench: Bench, keeping: Keeping, opened: OpenedJob, servedP
 
 /** Keeps the job on the bench as a version before another takes its place, if anything was done to it. */
 export async function stepAside(keeper: Keeper, kept: Snapshot | null): Promise<void> {
-  if (kept?.changed) await keeper.keepVersion(words().shell.beforeOpening(kept.job.title), kept);
+  if (kept?.changed) await keeper.keepVersion({ name: kept.job.title, putAside: true }, kept);
 }

@@ -30,6 +30,11 @@ export function told(said: Said): string {
   return tellSaid(said, reader());
 }
 
+/** What a version is called. */
+export function sayVersion({ name, putAside }: { readonly name: string; readonly putAside?: boolean }): string {
+  return putAside ? words().shell.beforeOpening(name) : name;
+}
+
 export function speak(id: string): void {
   language.value = id;
 }

@@ -15,6 +15,8 @@ export const sayFilm = (microns: number, units: LengthUnits, digits?: number): s
 export const sayMass = (grams: number, units: LengthUnits, digits?: number): string => say(mass(grams, digits), units);
 export const sayArea = (mm2: number, units: LengthUnits): string => say(area(mm2), units);
 export const sayShare = (of1: number, digits?: number): string => say(share(of1, digits));
+/** A share as it was set: with its tenth of a per cent, where it has one. */
+export const saySetShare = (of1: number): string => sayShare(of1, Math.round(of1 * 1000) % 10 === 0 ? 0 : 1);
 export const sayNumber = (value: number, digits: number, fixed: boolean): string => say(figure(value, digits, fixed));
 /** `45 min`, `7 h 20 min`. */
 export const sayMinutes = (minutes: number): string => say(time(minutes));

@@ -114,7 +114,8 @@ test('a slow hand says so in the job, and every stencil takes longer', () => {
       ...knife,
     });
   const minutes = (made: ReturnType<typeof job>): number =>
-    stencilOf(made, made.layers[0], rectangle(20, 20, 60, 60), defaultMaterials[1], undefined).stencil?.knife.minutes ?? 0;
+    stencilOf({ job: made, layer: made.layers[0], cut: rectangle(20, 20, 60, 60), material: defaultMaterials[1] }).stencil?.knife.minutes ??
+    0;
   // 24 cm at 0.5 m a minute, four corners of 2 s, one cut-out of 5 s; then at a tenth of a metre.
   expect(minutes(job({}))).toBeCloseTo(0.48 + (4 * 2 + 5) / 60, 2);
   expect(minutes(job({ knife: { metresPerMinute: 0.1 } }))).toBeCloseTo(2.4 + (4 * 2 + 5) / 60, 2);

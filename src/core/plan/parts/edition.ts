@@ -17,12 +17,14 @@ import {
   type RecordFacts,
   type SheetPlan,
 } from '../../edition/index.ts';
-import type { Job, JobLayer } from '../../job/index.ts';
+import type { Job, JobBundle, JobLayer } from '../../job/index.ts';
 import { ProblemError, type Problem } from '../../problem.ts';
 import { asWritten, figure, film, length, listed, name as asName, say, sentences, share, type Saying } from '../../../words/say.ts';
 import { letDownParts } from './mix.ts';
 import type { PlannedPress } from './press.ts';
-import { materialOf, materialsOf } from './stencils.ts';
+import { pick, type Memory } from '../memory.ts';
+import { materialFor } from './stencils.ts';
+import type { PlannedRegister } from './register.ts';
 
 /** Where the count at the press is kept among the attachments: one line an event, see core/edition/count-log.ts. */
 export const countLogName = 'press-count.log';
@@ -61,15 +63,44 @@ function sayGaps(layers: readonly Pick<JobLayer, 'id' | 'name'>[], press: Pick<P
   return sentences(say('record.gapIs', { gap: length(press.gapMm) }), ...own);
 }
 
-export function planEdition(
-  job: Job,
+const jobFields = ['edition', 'day', 'papers', 'title', 'maker', 'units', 'image', 'inks', 'cuts', 'materials'] as const;
+const layerFields = ['id', 'name', 'cut', 'side', 'ink', 'strength', 'base', 'note'] as const;
+type EditionJob = Pick<Job, (typeof jobFields)[number]>;
+type EditionLayer = Pick<JobLayer, (typeof layerFields)[number]>;
+
+interface EditionReads {
+  readonly job: EditionJob;
+  readonly layers: readonly EditionLayer[];
+  readonly press: PlannedPress;
+  readonly register: Saying;
+  readonly log: Uint8Array | undefined;
+}
+
+/** `planEdition`, remembered. */
+export function editionOf(
+  { job, attachments }: JobBundle,
   layers: readonly JobLayer[],
+  press: PlannedPress,
+  { sigma }: PlannedRegister,
+  memory: Memory,
+): PlannedEdition {
+  const read = layers.map((l) => pick(l, ...layerFields));
+  const reads = { job: pick(job, ...jobFields), layers: read, press, register: sigma.text, log: attachments.get(countLogName) };
+  return memory.part('edition', reads, editionFrom);
+}
+
+const editionFrom = ({ job, layers, press, register, log }: EditionReads): PlannedEdition => planEdition(job, layers, press, register, log);
+
+/** Sheets, the day, the hand-out, and what the count at the press has come to. */
+export function planEdition(
+  job: EditionJob,
+  layers: readonly EditionLayer[],
   press: PlannedPress,
   registerText: Saying,
   log: Uint8Array | undefined,
 ): PlannedEdition {
   const problems: Problem[] = [];
-  const attempt = <T>(work: () => T): T | null => {
+  const attempt: Attempt = (work) => {
     try {
       return work();
     } catch (error) {
@@ -78,109 +109,25 @@ export function planEdition(
       return null;
     }
   };
-  const { edition } = job;
-  const proofs = {
-    artistsProofShare: edition.artistsProofShare,
-    batProofs: edition.batProofs,
-    printersProofs: edition.printersProofs,
-    horsCommerce: edition.horsCommerce,
-  };
   const ready = job.papers.length > 0 && layers.length > 0;
-  const sheets = ready
-    ? attempt(() =>
-        planSheets({
-          papers: job.papers.map((p) => ({ id: p.id, name: p.name, count: p.count, printed: p.printed !== undefined })),
-          target: edition.target,
-          certainty: edition.certainty,
-          spoilagePerRun: layers.map(() => edition.spoilagePerRun),
-          setUpSheets: edition.setUpSheets,
-          proofs,
-        }),
-      )
-    : null;
+  const sheets = ready ? attempt(() => sheetsOf(job, layers.length)) : null;
   // Too few sheets is no reason to print no packet: proofs and stencils come first.
   if (sheets) problems.push(...sheets.problems.map((p) => (p.severity === 'error' ? { ...p, severity: 'warning' as const } : p)));
-  const sheetNames = (sheets?.papers ?? []).flatMap((paper, i) =>
-    Array.from({ length: paper.start }, (_, k) => ({ id: `${String.fromCharCode(65 + (i % 26))}${k + 1}`, paper: paper.paperId })),
-  );
-
-  const chances = (sheets?.papers ?? []).map((paper) => ({
-    paperId: paper.paperId,
-    exactly: Array.from({ length: paper.start + 1 }, (_, good) =>
-      binomialAt(paper.start, good, paper.start > 0 ? paper.expectedGood / paper.start : 1),
-    ),
-  }));
-
-  const day = sheets
-    ? attempt(() =>
-        planDay({
-          runs: layers.map((l, run) => ({
-            id: l.id,
-            name: l.name,
-            sheets: sheetNames.slice(0, sheets.runs[run].prepare).map((s) => s.id),
-            setUpSheets: sheets.setUp.perRun,
-          })),
-          ...job.day,
-        }),
-      )
-    : null;
+  const sheetNames = namesOf(sheets);
+  const day = sheets ? attempt(() => dayOf(job, layers, sheets, sheetNames)) : null;
   if (day) problems.push(...day.problems);
-
   const facts = factsOf(job, layers, press);
-  const handout = ready
-    ? attempt(() =>
-        teachingHandout({
-          title: job.title,
-          maker: job.maker || undefined,
-          imageMm: facts.imageMm,
-          sheetMm: facts.papers[0].sizeMm,
-          mesh: facts.layers[0].mesh,
-          register: registerText,
-          gap: sayGaps(layers, press),
-          dryMinutes: day?.dryMinutes ?? job.day.dryMinutes,
-          setUpSheets: edition.setUpSheets,
-          layers: layers.map((l, i) => ({
-            id: l.id,
-            name: l.name,
-            stencil: facts.layers[i].stencil,
-            material: materialFor(job, l),
-            ink: l.ink === null ? null : { id: l.ink, name: facts.layers[i].ink },
-            recipe: facts.layers[i].recipe,
-            amount: say('record.amountOnCard'),
-            lookFor: l.note,
-          })),
-          papers: job.papers.map((p) => ({ name: p.name, sheets: p.count })),
-        }),
-      )
-    : null;
-
-  const runs = layers.map((l) => l.id);
   const counted = log && log.length > 0 ? foldLog(readLog(new TextDecoder().decode(log)).events) : null;
-  const numbered =
-    counted && counted.standing.length > 0
-      ? attempt(() =>
-          numberEdition({
-            sheets: sheetsFromCount(
-              counted,
-              sheetNames.map((s) => ({ ...s, kept: edition.setApart[s.id] })),
-              runs,
-            ),
-            runs,
-            target: edition.target || undefined,
-            proofs,
-            papersAre: edition.papersAre,
-          }),
-        )
-      : null;
-  if (numbered && counted?.runs.length === runs.length) problems.push(...numbered.problems);
+  const numbered = counted && counted.standing.length > 0 ? attempt(() => numbersOf(job, layers, counted, sheetNames)) : null;
+  if (numbered && counted?.runs.length === layers.length) problems.push(...numbered.problems);
   return {
     sheets,
-    chances,
+    chances: (sheets?.papers ?? []).map(chancesOf),
     pullsOfRun: sheets ? sheets.runs.map((run) => run.prepare + sheets.setUp.perRun) : layers.map(() => 0),
     sheetNames,
     day,
     facts,
-    handout,
+    handout: ready ? attempt(() => handoutOf(job, layers, press, facts, registerText, day)) : null,
     counted,
     numbered,
     documentation: numbered && documentationSheet(facts, numbered),
@@ -189,11 +136,98 @@ export function planEdition(
   };
 }
 
-function materialFor(job: Job, layer: JobLayer): ReturnType<typeof materialOf> {
-  return materialOf(materialsOf(job), job.cuts.find((c) => c.id === layer.cut)?.material);
+/** Runs a part; what it refuses becomes a problem of the Plan, and the part is missing. */
+type Attempt = <T>(work: () => T) => T | null;
+
+function proofsOf({ edition }: EditionJob) {
+  return pick(edition, 'artistsProofShare', 'batProofs', 'printersProofs', 'horsCommerce');
 }
 
-function factsOf(job: Job, layers: readonly JobLayer[], press: PlannedPress): RecordFacts {
+function sheetsOf(job: EditionJob, runs: number): SheetPlan {
+  const { edition } = job;
+  return planSheets({
+    papers: job.papers.map((p) => ({ id: p.id, name: p.name, count: p.count, printed: p.printed !== undefined })),
+    target: edition.target,
+    certainty: edition.certainty,
+    spoilagePerRun: Array.from({ length: runs }, () => edition.spoilagePerRun),
+    setUpSheets: edition.setUpSheets,
+    proofs: proofsOf(job),
+  });
+}
+
+type SheetNames = PlannedEdition['sheetNames'];
+
+/** A1, A2, … on the first paper, B1 … on the second. */
+function namesOf(sheets: SheetPlan | null): SheetNames {
+  return (sheets?.papers ?? []).flatMap((paper, i) =>
+    Array.from({ length: paper.start }, (_, k) => ({ id: `${String.fromCharCode(65 + (i % 26))}${k + 1}`, paper: paper.paperId })),
+  );
+}
+
+function chancesOf(paper: SheetPlan['papers'][number]): PlannedEdition['chances'][number] {
+  const share = paper.start > 0 ? paper.expectedGood / paper.start : 1;
+  return { paperId: paper.paperId, exactly: Array.from({ length: paper.start + 1 }, (_, good) => binomialAt(paper.start, good, share)) };
+}
+
+function dayOf(job: EditionJob, layers: readonly EditionLayer[], sheets: SheetPlan, names: SheetNames): DayPlan {
+  return planDay({
+    runs: layers.map((l, run) => ({
+      id: l.id,
+      name: l.name,
+      sheets: names.slice(0, sheets.runs[run].prepare).map((s) => s.id),
+      setUpSheets: sheets.setUp.perRun,
+    })),
+    ...job.day,
+  });
+}
+
+function handoutOf(
+  job: EditionJob,
+  layers: readonly EditionLayer[],
+  press: PlannedPress,
+  facts: RecordFacts,
+  register: Saying,
+  day: DayPlan | null,
+): Handout {
+  return teachingHandout({
+    title: job.title,
+    maker: job.maker || undefined,
+    imageMm: facts.imageMm,
+    sheetMm: facts.papers[0].sizeMm,
+    mesh: facts.layers[0].mesh,
+    register,
+    gap: sayGaps(layers, press),
+    dryMinutes: day?.dryMinutes ?? job.day.dryMinutes,
+    setUpSheets: job.edition.setUpSheets,
+    layers: layers.map((l, i) => ({
+      id: l.id,
+      name: l.name,
+      stencil: facts.layers[i].stencil,
+      material: materialFor(job, l.cut),
+      ink: l.ink === null ? null : { id: l.ink, name: facts.layers[i].ink },
+      recipe: facts.layers[i].recipe,
+      amount: say('record.amountOnCard'),
+      lookFor: l.note,
+    })),
+    papers: job.papers.map((p) => ({ name: p.name, sheets: p.count })),
+  });
+}
+
+/** Marks for the sheets that came through every run. */
+function numbersOf(job: EditionJob, layers: readonly EditionLayer[], counted: CountState, names: SheetNames): NumberedEdition {
+  const { edition } = job;
+  const runs = layers.map((l) => l.id);
+  const kept = names.map((s) => ({ ...s, kept: edition.setApart[s.id] }));
+  return numberEdition({
+    sheets: sheetsFromCount(counted, kept, runs),
+    runs,
+    target: edition.target || undefined,
+    proofs: proofsOf(job),
+    papersAre: edition.papersAre,
+  });
+}
+
+function factsOf(job: EditionJob, layers: readonly EditionLayer[], press: PlannedPress): RecordFacts {
   const { mesh } = press.deposit;
   return {
     title: job.title,
@@ -208,7 +242,7 @@ function factsOf(job: Job, layers: readonly JobLayer[], press: PlannedPress): Re
       const ink = job.inks.find((k) => k.id === l.ink);
       return {
         name: l.name,
-        stencil: say(l.side === 'window' ? 'record.windowIn' : 'record.pieceOf', { material: materialFor(job, l).name }),
+        stencil: say(l.side === 'window' ? 'record.windowIn' : 'record.pieceOf', { material: materialFor(job, l.cut).name }),
         ink: ink ? asWritten(ink.name) : say('record.inkOpen'),
         recipe:
           parts.length === 0

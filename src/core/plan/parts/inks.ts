@@ -18,6 +18,7 @@ import {
 import type { Job, JobInk } from '../../job/index.ts';
 import { problem, ProblemError, type Problem } from '../../problem.ts';
 import { say, type Saying } from '../../../words/say.ts';
+import { pick, type Memory } from '../memory.ts';
 
 /** All inks of a job as films, and the surface they were read through. */
 export interface FoundInks {
@@ -38,13 +39,19 @@ export interface FoundInks {
   readonly problems: readonly Problem[];
 }
 
+/** What inks are found from. */
+export interface InkReads {
+  readonly inks: Job['inks'];
+  readonly papers: readonly Pick<Job['papers'][number], 'id' | 'reading'>[];
+}
+
 const surest: readonly ReadingKind[] = ['spectrum', 'xyz', 'lab', 'photo'];
 
 /**
  * Readings of a job → inks. A reading that can't be is a problem with its place; its ink stays clear.
  * @param through the surface to read them through; left out: worked out from the readings themselves
  */
-export function findInks(job: Pick<Job, 'inks' | 'papers'>, wetMicrons: number | null, through?: Surface): FoundInks {
+export function findInks(job: InkReads, wetMicrons: number | null, through?: Surface): FoundInks {
   const problems: Problem[] = [];
   let kind: ReadingKind = 'spectrum';
   const read = (reading: Reading, place: string): Spectrum | null => {
@@ -106,6 +113,13 @@ export function findInks(job: Pick<Job, 'inks' | 'papers'>, wetMicrons: number |
   const darkest = ofInks.length > 0 ? Math.min(...ofInks.map((r) => Math.min(...r.subarray(2)))) : 1;
   return { surface, inks, trust, deposits, papers, kind, inkSigmas, paperSigmas, darkest, problems };
 }
+
+/** `findInks`, remembered. */
+export function inksOf(job: Pick<Job, 'inks' | 'papers'>, wetMicrons: number, memory: Memory): FoundInks {
+  return memory.part('inks', { inks: job.inks, papers: job.papers.map((p) => pick(p, 'id', 'reading')), wetMicrons }, inksFrom, 8);
+}
+
+const inksFrom = ({ wetMicrons, ...job }: InkReads & { readonly wetMicrons: number }): FoundInks => findInks(job, wetMicrons);
 
 function readingsOf(ink: JobInk, place: string): { reading: Reading; place: string }[] {
   switch (ink.from) {

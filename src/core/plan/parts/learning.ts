@@ -3,7 +3,7 @@ import { learn, sigmaOf, spectrumFromReading, type Ink, type Learned, type Surfa
 import type { Job, JobLayer } from '../../job/index.ts';
 import { ProblemError, type Problem } from '../../problem.ts';
 import type { Saying } from '../../../words/say.ts';
-import { findInks, type FoundInks } from './inks.ts';
+import { findInks, type FoundInks, type InkReads } from './inks.ts';
 import { letDown } from './let-down.ts';
 
 /** What readings of printed overlaps on one paper have taught. */
@@ -25,10 +25,13 @@ export interface LearnedPaper {
   readonly problems: readonly Problem[];
 }
 
+/** What learning knows of a layer. */
+export type LearningLayer = Pick<JobLayer, 'id' | 'name' | 'ink' | 'strength' | 'base'>;
+
 /** Learns from the Job's readings of proofs on one paper; null when there are none that speak about its layers. */
 export function learnOnPaper(
-  job: Job,
-  layers: readonly JobLayer[],
+  job: InkReads & Pick<Job, 'proofReadings'>,
+  layers: readonly LearningLayer[],
   found: FoundInks,
   wetMicrons: number,
   paperId: string,
@@ -51,7 +54,7 @@ export function learnOnPaper(
     return inks;
   };
   const inkUnder =
-    (layer: JobLayer) =>
+    (layer: LearningLayer) =>
     (surface: Surface): Ink => {
       const { inks } = under(surface);
       return letDown(inks.get(layer.ink as string) as Ink, layer.strength, layer.base === undefined ? undefined : inks.get(layer.base));

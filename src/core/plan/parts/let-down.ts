@@ -21,3 +21,29 @@ export function filmOfLayer(layer: Pick<JobLayer, 'ink' | 'strength' | 'base'>, 
   const pot = potOfLayer(layer, found);
   return pot && filmOf(pot);
 }
+
+/** A layer that prints: its bit in the codes, what is in its pot, and the film it leaves. */
+export interface PrintedLayer {
+  readonly id: string;
+  readonly bit: number;
+  readonly pot: Ink;
+  readonly film: Film;
+  /** Doubt of its ink's readings, ΔE00. */
+  readonly sigma: number;
+}
+
+/** Bits are given by id, so that a new order changes no code. */
+export function bitsOf(layers: readonly Pick<JobLayer, 'id'>[]): ReadonlyMap<string, number> {
+  const ids = layers.map((l) => l.id).sort();
+  return new Map(ids.map((id, bit) => [id, bit]));
+}
+
+/** The layers that have an ink, with their films, in laydown order. */
+export function layTheInks(layers: readonly Pick<JobLayer, 'id' | 'ink' | 'strength' | 'base'>[], inks: FoundInks): PrintedLayer[] {
+  const bitOf = bitsOf(layers);
+  return layers.flatMap((layer) => {
+    const pot = potOfLayer(layer, inks);
+    const sigma = inks.inkSigmas.get(layer.ink ?? '') ?? 1;
+    return pot ? [{ id: layer.id, bit: bitOf.get(layer.id)!, pot, film: filmOf(pot), sigma }] : [];
+  });
+}

@@ -7,26 +7,20 @@ import {
   sigmaOf,
   spectrumFromReading,
   stackReflectance,
-  type Film,
   type Ink,
   type OverlapColours,
 } from '../../ink/index.ts';
-import type { Job, JobPaper } from '../../job/index.ts';
-import { groundCube, overlapIndex, paletteOf } from '../../print/index.ts';
+import type { Job, JobBundle, JobLayer, JobPaper } from '../../job/index.ts';
+import type { Problem } from '../../problem.ts';
+import { pick, type Memory } from '../memory.ts';
+import { groundCube, overlapIndex, paletteOf, type Codes, type RgbPicture } from '../../print/index.ts';
 import { deltaE, say, sentences } from '../../../words/say.ts';
 import type { FoundInks } from './inks.ts';
-import type { LearnedPaper } from './learning.ts';
+import { learnOnPaper, type LearnedPaper, type LearningLayer } from './learning.ts';
+import { layTheInks, type PrintedLayer } from './let-down.ts';
+import type { PlannedPress } from './press.ts';
+import { groundsOf } from './proof.ts';
 import type { OverPicture, PlannedOverlap, PlannedPaper, Swatch } from '../types.ts';
-
-/** A layer that prints: its bit in the codes, what is in its pot, and the film it leaves. */
-export interface PrintedLayer {
-  readonly id: string;
-  readonly bit: number;
-  readonly pot: Ink;
-  readonly film: Film;
-  /** Doubt of its ink's readings, ΔE00. */
-  readonly sigma: number;
-}
 
 /** Seeded samples behind each band: enough for two figures, and fast enough for a slider. */
 const bandSamples = 80;
@@ -199,3 +193,55 @@ export function overPicture(
   const rowOfCode = (runs: number): Uint8Array => Uint8Array.from({ length: 256 }, (_, code) => overlapIndex(code, bits, runs));
   return { ground, cube, rowOfCode: rowOfCode(layers.length), progressive: layers.map((_, i) => rowOfCode(i + 1)) };
 }
+
+/** Every overlap on every paper, with what readings of printed overlaps have taught about each. */
+export function planPapers(
+  bundle: JobBundle & { readonly pictures?: ReadonlyMap<string, RgbPicture> },
+  layers: readonly JobLayer[],
+  inks: FoundInks,
+  press: PlannedPress,
+  codes: Codes,
+  areas: Float64Array,
+  memory: Memory,
+  found: (problems: readonly Problem[]) => void,
+): PlannedPaper[] {
+  const { job } = bundle;
+  const grounds = groundsOf(bundle, inks, codes, memory);
+  const read: LearnReads['job'] = { ...pick(job, 'inks', 'proofReadings'), papers: job.papers.map((p) => pick(p, 'id', 'reading')) };
+  const known = layers.map((l) => pick(l, 'id', 'name', 'ink', 'strength', 'base'));
+  const pots = layers.map((l) => pick(l, 'id', 'ink', 'strength', 'base'));
+  return job.papers.flatMap((paper): PlannedPaper[] => {
+    const { wetMicrons } = press.deposit;
+    const learned = memory.part(`learning ${paper.id}`, { paperId: paper.id, job: read, inks, layers: known, wetMicrons }, learnFrom, 8);
+    found(learned?.problems ?? []);
+    const ground = grounds.get(paper.id) ?? null;
+    const reads = { paper, job: pick(job, 'proofReadings', 'seed'), inks, layers: pots, areas, ground, learned };
+    const planned = memory.part(`paper ${paper.id}`, reads, paperFrom, 8);
+    return planned ? [planned] : [];
+  });
+}
+
+interface LearnReads {
+  readonly paperId: string;
+  readonly job: Parameters<typeof learnOnPaper>[0];
+  readonly inks: FoundInks;
+  readonly layers: readonly LearningLayer[];
+  readonly wetMicrons: number;
+}
+
+const learnFrom = ({ paperId, job, inks, layers, wetMicrons }: LearnReads): LearnedPaper | null =>
+  learnOnPaper(job, layers, inks, wetMicrons, paperId);
+
+interface PaperReads {
+  readonly paper: JobPaper;
+  readonly job: Pick<Job, 'proofReadings' | 'seed'>;
+  readonly inks: FoundInks;
+  /** A new name colours nothing anew. */
+  readonly layers: readonly Pick<JobLayer, 'id' | 'ink' | 'strength' | 'base'>[];
+  readonly areas: Float64Array;
+  readonly ground: OverPicture['ground'] | null;
+  readonly learned: LearnedPaper | null;
+}
+
+const paperFrom = ({ paper, job, inks, layers, areas, ground, learned }: PaperReads): PlannedPaper | null =>
+  planPaper(paper, job, inks, layTheInks(layers, inks), areas, ground, learned);

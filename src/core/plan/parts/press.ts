@@ -18,6 +18,7 @@ import {
 } from '../../press/index.ts';
 import { problem, ProblemError, type Problem } from '../../problem.ts';
 import { figure, say } from '../../../words/say.ts';
+import { pick, type Memory } from '../memory.ts';
 
 /** The screen and what it does to the film, the fit and the size of the image. */
 export interface PlannedPress {
@@ -92,3 +93,14 @@ export function planPress(
   problems.push(...planned.problems);
   return { screenKnown: true, deposit, meshes, gap, gapMm, gaps: planned.gaps, fit, taping, offContact: stretched, risers, problems };
 }
+
+type RunReads = Pick<JobLayer, 'id' | 'name' | 'offContactMm'>;
+
+/** `planPress`, remembered. */
+export function pressOf(job: Job, layers: readonly RunReads[], memory: Memory): PlannedPress {
+  const runs = layers.map((l) => pick(l, 'id', 'name', 'offContactMm'));
+  return memory.part('press', { job: pick(job, 'screen', 'image', 'papers', 'materials'), runs }, pressFrom);
+}
+
+const pressFrom = ({ job, runs }: { readonly job: Parameters<typeof planPress>[0]; readonly runs: readonly RunReads[] }): PlannedPress =>
+  planPress(job, runs);

@@ -1,22 +1,37 @@
 import { labFromSpectrum, srgbFromXyz, xyzFromSpectrum, type Spectrum } from '../../colour/index.ts';
 import { overlapSpectra, type Surface } from '../../ink/index.ts';
 import type { Job, JobBundle } from '../../job/index.ts';
-import { groundUnder, layerCodes, overlapIndex, proofGrid, type CodedLayer, type Codes, type RgbPicture } from '../../print/index.ts';
+import {
+  codeAreas,
+  groundUnder,
+  layerCodes,
+  overlapIndex,
+  proofGrid,
+  type CodedLayer,
+  type Codes,
+  type RgbPicture,
+} from '../../print/index.ts';
 import type { FoundInks } from './inks.ts';
 import type { Memory } from '../memory.ts';
-import type { PrintedLayer } from './papers.ts';
+import type { PrintedLayer } from './let-down.ts';
 import type { CodeColours } from './stencils.ts';
 
 /** Codes of the print at proof density. By bit, so that a new order of the layers gives the same codes. */
 export function codesOf(image: Job['image'], layers: readonly CodedLayer[], memory: Memory): Codes {
   const byBit = [...layers].sort((a, b) => a.bit - b.bit);
-  return memory.part(
-    'codes',
-    [image, byBit.flatMap((l) => [l.bit, l.prints])],
-    () => layerCodes(byBit, proofGrid(image.widthMm, image.heightMm)),
-    2,
-  );
+  return memory.part('codes', { image, layers: byBit }, makeCodes, 2);
 }
+
+function makeCodes({ image, layers }: { readonly image: Job['image']; readonly layers: readonly CodedLayer[] }): Codes {
+  return layerCodes(layers, proofGrid(image.widthMm, image.heightMm));
+}
+
+/** Area of each of the 256 codes, mm². */
+export function areasOf(codes: Codes, memory: Memory): Float64Array {
+  return memory.part('areas', { codes }, makeAreas);
+}
+
+const makeAreas = ({ codes }: { readonly codes: Codes }): Float64Array => codeAreas(codes);
 
 /** Lab of every code on a paper, open layers printing nothing. */
 export function codeColours(paper: Spectrum, printed: readonly PrintedLayer[], surface: Surface): CodeColours {
@@ -48,15 +63,16 @@ export function groundsOf(
     const { atMm = [0, 0], widthMm = bundle.job.image.widthMm } = paper.printed;
     const size = { width: codes.width, height: codes.height, mmPerPx: codes.mmPerPx };
     const { rgb } = srgbFromXyz(xyzFromSpectrum(spectrum));
-    grounds.set(
-      paper.id,
-      memory.part(
-        `ground ${paper.id}`,
-        [picture.rgb, atMm, widthMm, size, rgb],
-        () => groundUnder(picture, { atMm, widthMm }, size, rgb),
-        2,
-      ),
-    );
+    grounds.set(paper.id, memory.part(`ground ${paper.id}`, { picture, placed: { atMm, widthMm }, size, rgb }, makeGround, 2));
   }
   return grounds;
 }
+
+interface GroundReads {
+  readonly picture: RgbPicture;
+  readonly placed: Parameters<typeof groundUnder>[1];
+  readonly size: Parameters<typeof groundUnder>[2];
+  readonly rgb: Parameters<typeof groundUnder>[3];
+}
+
+const makeGround = ({ picture, placed, size, rgb }: GroundReads): Uint8Array => groundUnder(picture, placed, size, rgb);

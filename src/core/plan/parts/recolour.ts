@@ -1,11 +1,12 @@
-import { codeAreas, overlapIndex, paletteOf, quickNodes } from '../../print/index.ts';
+import { overlapIndex, paletteOf, quickNodes } from '../../print/index.ts';
 import { filmOf } from '../../ink/index.ts';
 import type { Job, JobLayer } from '../../job/index.ts';
-import { findInks } from './inks.ts';
+import { inksOf } from './inks.ts';
 import { learnOnPaper } from './learning.ts';
-import { potOfLayer } from './let-down.ts';
+import { potOfLayer, type PrintedLayer } from './let-down.ts';
+import { areasOf } from './proof.ts';
 import type { Memory } from '../memory.ts';
-import { codeOf, colourOf, coloursOn, layersOf, inkSwatch, overPicture, type PrintedLayer } from './papers.ts';
+import { codeOf, colourOf, coloursOn, layersOf, inkSwatch, overPicture } from './papers.ts';
 import type { Plan, PlannedLayer, PlannedOverlap, PlannedPaper } from '../types.ts';
 
 /** What a change of inks, strengths or order does to the proof, before the whole Plan is made. */
@@ -49,20 +50,20 @@ function takesIn(last: RecolourBase, job: Job): boolean {
 /**
  * See `Planner.recolour`. The same functions as the Plan's own make the colours, so they are the Plan's to the last digit; over an
  * earlier print they are interpolated from fewer ground colours (1 of 255 levels off on average) until the Plan is made.
- * @param areasOf area of each of the 256 codes, mm²
+ * @param areas256 area of each of the 256 codes, mm²
  */
 export function recolour(
   last: RecolourBase,
   job: Job,
   paperId: string,
   memory: Memory,
-  areasOf: (codes: Plan['codes']) => Float64Array = (codes) => memory.part('areas', [codes], () => codeAreas(codes)),
+  areas256: (codes: Plan['codes']) => Float64Array = (codes) => areasOf(codes, memory),
 ): Recoloured | null {
   const at = job.papers.findIndex((p) => p.id === paperId);
   const before = last.papers.find((p) => p.id === paperId);
   if (at < 0 || !before || shapeOf(job) !== shapeOf(last.job) || takesIn(last, job)) return null;
   const { wetMicrons } = last.press.deposit;
-  const found = memory.part('inks', [job.inks, job.papers.map((p) => [p.id, p.reading]), wetMicrons], () => findInks(job, wetMicrons), 8);
+  const found = inksOf(job, wetMicrons, memory);
   const first = job.papers.map((p) => found.papers.get(p.id)).find((s) => s !== undefined);
   const planned = job.layers.flatMap((layer) => {
     const known = layer.off ? undefined : last.layers.find((l) => l.id === layer.id);
@@ -87,7 +88,7 @@ export function recolour(
   const { colours, measured } = coloured;
   const bits = printed.map((l) => l.bit);
   const areas = new Float64Array(1 << printed.length);
-  areasOf(last.codes).forEach((area, code) => {
+  areas256(last.codes).forEach((area, code) => {
     areas[overlapIndex(code, bits)] += area;
   });
   const widest = Math.max(...before.overlaps.map((o) => o.band));

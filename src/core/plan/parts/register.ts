@@ -18,7 +18,9 @@ import {
 import { meetingOverlap, type Codes } from '../../print/index.ts';
 import { ProblemError, type Problem } from '../../problem.ts';
 import type { Saying } from '../../../words/say.ts';
+import { pick, type Memory } from '../memory.ts';
 import { gapProblems, growthXY } from './gaps.ts';
+import type { CutLayer } from './laydown.ts';
 import type { PlannedPress } from './press.ts';
 
 /** How far off the layers will fall, and what the drawing forgives. */
@@ -76,7 +78,7 @@ export function meetingPairs(
 
 export function planRegister(
   job: Pick<Job, 'register' | 'papers' | 'image' | 'seed' | 'screen'>,
-  layers: readonly JobLayer[],
+  layers: readonly Pick<JobLayer, 'id' | 'name' | 'offContactMm'>[],
   meeting: readonly MeetingPair[],
   press: PlannedPress,
 ): PlannedRegister {
@@ -102,17 +104,7 @@ export function planRegister(
     return growth && press.fit ? growthXY(growth, press.fit.strokeAxis) : undefined;
   };
   const stops = job.papers.flatMap((paper) => {
-    const template = attempt(() =>
-      stopsTemplate({
-        sheetMm: [paper.widthMm, paper.heightMm],
-        imageMm,
-        imageAtMm: paper.imageAtMm,
-        sheetThicknessMm: paper.thicknessMm,
-        gapMm: lowestGapMm,
-        edge: paper.edge,
-        paper: `papers[#${paper.id}]`,
-      }),
-    );
+    const template = attempt(() => stopsFor(paper, imageMm, lowestGapMm));
     if (!template) return [];
     problems.push(...template.problems);
     return [{ paperId: paper.id, template }];
@@ -143,6 +135,18 @@ export function planRegister(
   return { sigma, budget, draws, stops, tested: testedOf(job.register), problems };
 }
 
+function stopsFor(paper: Job['papers'][number], imageMm: readonly [number, number], gapMm: number): StopsTemplate {
+  return stopsTemplate({
+    sheetMm: [paper.widthMm, paper.heightMm],
+    imageMm,
+    imageAtMm: paper.imageAtMm,
+    sheetThicknessMm: paper.thicknessMm,
+    gapMm,
+    edge: paper.edge,
+    paper: `papers[#${paper.id}]`,
+  });
+}
+
 function testedOf({ testSheets, measured }: Job['register']): TestedRegister | null {
   if (!testSheets || testSheets.readings.length === 0) return null;
   try {
@@ -155,3 +159,34 @@ function testedOf({ testSheets, measured }: Job['register']): TestedRegister | n
     return { found: null, advice: [], taken: false, problems: error.problems };
   }
 }
+
+/** `planRegister`, remembered, with how far the shapes meet. */
+export function registerOf(
+  job: Job,
+  layers: readonly JobLayer[],
+  stencils: readonly CutLayer[],
+  press: PlannedPress,
+  codes: Codes,
+  memory: Memory,
+): PlannedRegister {
+  const shapes = stencils.map(({ layer, stencil, bit }) => ({ id: layer.id, bit, prints: stencil.prints }));
+  const meeting = memory.part('meeting', { shapes, codes }, meetingFrom);
+  const read = pick(job, 'register', 'papers', 'image', 'seed', 'screen');
+  return memory.part(
+    'register',
+    { job: read, layers: layers.map((l) => pick(l, 'id', 'name', 'offContactMm')), meeting, press },
+    registerFrom,
+  );
+}
+
+const meetingFrom = (reads: { readonly shapes: Parameters<typeof meetingPairs>[0]; readonly codes: Codes }): MeetingPair[] =>
+  meetingPairs(reads.shapes, reads.codes);
+
+interface RegisterReads {
+  readonly job: Parameters<typeof planRegister>[0];
+  readonly layers: Parameters<typeof planRegister>[1];
+  readonly meeting: readonly MeetingPair[];
+  readonly press: PlannedPress;
+}
+
+const registerFrom = ({ job, layers, meeting, press }: RegisterReads): PlannedRegister => planRegister(job, layers, meeting, press);

@@ -14,8 +14,9 @@ import {
   unite,
   type Region,
 } from '../../form/index.ts';
-import { copiesOf, mostCopies, type Job, type JobCut, type JobForm } from '../../job/index.ts';
+import { copiesOf, mostCopies, type Job, type JobBundle, type JobCut, type JobForm } from '../../job/index.ts';
 import { problem, ProblemError, type Problem } from '../../problem.ts';
+import type { Memory } from '../memory.ts';
 import type { PlannedForm } from '../types.ts';
 import { say } from '../../../words/say.ts';
 
@@ -111,3 +112,37 @@ export function makeCut(cut: JobCut, image: Job['image'], forms: ReadonlyMap<str
   }
   return { region, problems };
 }
+
+/** All forms and cuts of a job. A cut of which nothing is left is not among them. */
+export function planShapes(
+  { job, attachments }: JobBundle,
+  memory: Memory,
+  found: (problems: readonly Problem[]) => void,
+): { readonly forms: readonly PlannedForm[]; readonly cuts: ReadonlyMap<string, Region> } {
+  const forms = new Map<string, PlannedForm>();
+  for (const form of job.forms) {
+    const drawing = form.drawing === undefined ? undefined : attachments.get(form.drawing);
+    const made = memory.part(`form ${form.id}`, { form, drawing }, formFrom);
+    found(made.problems);
+    if (made.form) forms.set(form.id, made.form);
+  }
+  const cuts = new Map<string, Region>();
+  for (const cut of job.cuts) {
+    const used = [...new Set(cut.parts.map((p) => p.form))].flatMap((id) => forms.get(id) ?? []);
+    const made = memory.part(`cut ${cut.id}`, { cut, image: job.image, forms: used }, cutFrom);
+    found(made.problems);
+    if (made.region.rings.length > 0) cuts.set(cut.id, made.region);
+  }
+  return { forms: [...forms.values()], cuts };
+}
+
+const formFrom = ({ form, drawing }: { readonly form: JobForm; readonly drawing: Uint8Array | undefined }): MadeForm =>
+  makeForm(form, drawing);
+
+interface CutReads {
+  readonly cut: JobCut;
+  readonly image: Job['image'];
+  readonly forms: readonly PlannedForm[];
+}
+
+const cutFrom = ({ cut, image, forms }: CutReads): MadeCut => makeCut(cut, image, new Map(forms.map((f) => [f.id, f])));

@@ -13,7 +13,7 @@ import {
   type Stencil,
 } from '../../stencil/index.ts';
 import { islandNotes, isMended, mendsOf, withCosts } from './costs.ts';
-import type { Memory } from '../memory.ts';
+import { pick, type Memory } from '../memory.ts';
 import { asWritten } from '../../../words/say.ts';
 
 export interface MadeStencil {
@@ -38,6 +38,11 @@ export function materialOf(materials: readonly Material[], id: string | undefine
   return materials.find((m) => m.id === id) ?? materials[0];
 }
 
+/** What a cut is cut from. */
+export function materialFor(job: Pick<Job, 'materials' | 'cuts'>, cutId: string): ReturnType<typeof materialOf> {
+  return materialOf(materialsOf(job), job.cuts.find((c) => c.id === cutId)?.material);
+}
+
 export function imageBox(job: Pick<Job, 'image'>): Box {
   return { minX: 0, minY: 0, maxX: job.image.widthMm, maxY: job.image.heightMm };
 }
@@ -56,14 +61,16 @@ export function islandsOf(layer: Pick<JobLayer, 'islands' | 'side'>): 'bridge' |
 /** How fast this studio cuts. */
 export const ratesOf = ({ knife }: Pick<Job, 'knife'>): KnifeRates => knifeRates(knife);
 
+/** What a stencil is made from. A layer's name, ink and strength are none of it. */
+export interface StencilReads {
+  readonly job: Pick<Job, 'image' | 'stencilMarginMm' | 'knife'>;
+  readonly layer: Pick<JobLayer, 'id' | 'side' | 'islands' | 'pinnedBridges' | 'noBridge'>;
+  readonly cut: Region;
+  readonly material: Material;
+}
+
 /** A layer's cut and side → the sheet that lies under the screen. */
-export function stencilOf(
-  job: Pick<Job, 'image' | 'stencilMarginMm' | 'knife'>,
-  layer: JobLayer,
-  cut: Region,
-  material: Material,
-  cost: CostRaster | undefined,
-): MadeStencil {
+export function stencilOf({ job, layer, cut, material }: StencilReads, cost?: CostRaster): MadeStencil {
   const margin = Math.max(job.stencilMarginMm, 5);
   const image = imageBox(job);
   try {
@@ -139,64 +146,73 @@ export interface StencilTask {
 
 /** All stencils of a job: by shortest bridges first; where there are bridges, again by what they cost in the print. */
 export function makeStencils(
-  job: Pick<Job, 'image' | 'stencilMarginMm' | 'knife'>,
+  job: StencilReads['job'],
   tasks: readonly StencilTask[],
   colours: readonly CodeColours[],
   memory: Memory,
 ): Map<string, MadeStencil> {
-  const geometry = { image: job.image, stencilMarginMm: job.stencilMarginMm, knife: job.knife };
+  const geometry = pick(job, 'image', 'stencilMarginMm', 'knife');
   const made = new Map<string, MadeStencil>();
-  const reads = ({ layer, cut, material }: StencilTask): unknown[] => [
-    geometry,
-    layer.side,
-    layer.islands,
-    layer.pinnedBridges,
-    layer.noBridge,
-    cut,
-    material,
-  ];
   let ideal: Codes | undefined;
-  for (const task of tasks) {
-    const { layer, bit, cut, material } = task;
-    const plain = memory.part(`stencil ${layer.id}`, reads(task), () => stencilOf(geometry, layer, cut, material, undefined));
-    const { stencil } = plain;
-    if (
-      !stencil ||
-      layer.ink === null ||
-      colours.length === 0 ||
-      (stencil.bridges.length + stencil.islands.length === 0 && !isMended(stencil))
-    ) {
+  for (const { layer, bit, cut, material } of tasks) {
+    const reads = { job: geometry, layer: pick(layer, 'id', 'side', 'islands', 'pinnedBridges', 'noBridge'), cut, material };
+    const plain = memory.part(`stencil ${layer.id}`, reads, plainStencil);
+    if (!plain.stencil || layer.ink === null || colours.length === 0 || !isSeen(plain.stencil)) {
       made.set(layer.id, plain);
       continue;
     }
-    ideal ??= memory.part('ideal codes', [geometry, tasks.flatMap((t) => [t.layer.id, t.bit, t.layer.side, t.cut])], () =>
-      idealCodes(
-        job.image,
-        tasks.map((t) => ({ bit: t.bit, prints: idealPrints(t.cut, t.layer.side, job.image) })),
-      ),
-    );
-    const codes = ideal;
-    const table = costTable(bit, colours);
-    const chosen =
-      layer.bridgesBy === 'least-seen' && stencil.bridges.length > 0
-        ? memory.part(`stencil by cost ${layer.id}`, [...reads(task), codes, [...table]], () =>
-            stencilOf(geometry, layer, cut, material, costRaster(codes, table)),
-          )
-        : plain;
-    made.set(
-      layer.id,
-      memory.part(`costs ${layer.id}`, [chosen, codes, [...table]], () => {
-        const extra = extraTable(bit, colours);
-        const costed = chosen.stencil && withCosts(chosen.stencil, codes, table, extra);
-        const priced =
-          costed && isMended(costed)
-            ? { ...costed, mends: mendsOf(costed, idealPrints(cut, layer.side, job.image), codes, table, extra) }
-            : costed;
-        return { stencil: priced, problems: [...chosen.problems, ...(priced ? islandNotes(priced, placeOf(layer)) : [])] };
-      }),
-    );
+    const intent = tasks.map((t) => ({ bit: t.bit, side: t.layer.side, cut: t.cut }));
+    ideal ??= memory.part('ideal codes', { image: job.image, intent }, codesOfIntent);
+    const missing = costTable(bit, colours);
+    const bySight = layer.bridgesBy === 'least-seen' && plain.stencil.bridges.length > 0;
+    const chosen = bySight
+      ? memory.part(`stencil by cost ${layer.id}`, { ...reads, codes: ideal, missing: [...missing] }, seenStencil)
+      : plain;
+    const extra = extraTable(bit, colours);
+    const priced = { chosen, codes: ideal, missing: [...missing], extra: [...extra], layer: reads.layer, image: job.image, cut };
+    made.set(layer.id, memory.part(`costs ${layer.id}`, priced, pricedStencil));
   }
   return made;
+}
+
+/** True where bridges, islands or mends make the print differ from the drawing. */
+function isSeen(stencil: Stencil): boolean {
+  return stencil.bridges.length + stencil.islands.length > 0 || isMended(stencil);
+}
+
+const plainStencil = (reads: StencilReads): MadeStencil => stencilOf(reads);
+
+interface Intent {
+  readonly image: Job['image'];
+  readonly intent: readonly { readonly bit: number; readonly side: JobLayer['side']; readonly cut: Region }[];
+}
+
+function codesOfIntent({ image, intent }: Intent): Codes {
+  return idealCodes(
+    image,
+    intent.map((t) => ({ bit: t.bit, prints: idealPrints(t.cut, t.side, image) })),
+  );
+}
+
+function seenStencil(reads: StencilReads & { readonly codes: Codes; readonly missing: readonly number[] }): MadeStencil {
+  return stencilOf(reads, costRaster(reads.codes, Float32Array.from(reads.missing)));
+}
+
+interface PriceReads extends Pick<StencilReads, 'layer' | 'cut'> {
+  readonly chosen: MadeStencil;
+  readonly codes: Codes;
+  readonly missing: readonly number[];
+  readonly extra: readonly number[];
+  readonly image: Job['image'];
+}
+
+/** The same stencil with what each bridge, island and mended place costs in the print. */
+function pricedStencil({ chosen, codes, missing, extra, layer, image, cut }: PriceReads): MadeStencil {
+  const [lost, gained] = [Float32Array.from(missing), Float32Array.from(extra)];
+  const costed = chosen.stencil && withCosts(chosen.stencil, codes, lost, gained);
+  const priced =
+    costed && isMended(costed) ? { ...costed, mends: mendsOf(costed, idealPrints(cut, layer.side, image), codes, lost, gained) } : costed;
+  return { stencil: priced, problems: [...chosen.problems, ...(priced ? islandNotes(priced, placeOf(layer)) : [])] };
 }
 
 /** A cut that lies wholly inside the image needs no clipping note; one that doesn't is clipped by the tape. */

@@ -1,4 +1,6 @@
 import type { Job } from '../../job/index.ts';
+
+type JobMaterial = Job['materials'][number];
 import { problem, type Problem } from '../../problem.ts';
 import { layOnStock, type ToCut } from '../../stencil/index.ts';
 import type { PlannedCut, PlannedLayer } from '../types.ts';
@@ -58,74 +60,8 @@ export function planStock(
   for (const material of job.materials) {
     const { stock, kerfMm = 0 } = material;
     if (!stock) continue;
-    const place = `materials[#${material.id}].stock`;
-    const wanted = cuts
-      .filter((c) => c.materialId === material.id)
-      .flatMap((cut) =>
-        cut.sets.flatMap((set): Wanted[] => {
-          const layer = layers.find((l) => l.id === set.layerId);
-          return layer ? [{ layer, serves: set.serves, copies: set.sheets.length }] : [];
-        }),
-      );
-    const room = [stock.widthMm - 2 * stock.marginMm, stock.heightMm - 2 * stock.marginMm] as const;
-    const fits = wanted.filter((one) => {
-      const { width, height } = sizeOf(one.layer);
-      const fit = (width <= room[0] && height <= room[1]) || (!stock.grainMatters && height <= room[0] && width <= room[1]);
-      if (!fit) {
-        problems.push(
-          problem(
-            'warning',
-            'stock-too-small',
-            place,
-            say('plan.largerThanStock', {
-              layer: name(one.layer.name),
-              size: lengths([width, height], '×', 0),
-              stock: lengths([stock.widthMm, stock.heightMm]),
-            }),
-            say('plan.largerStockOrTape'),
-          ),
-        );
-      }
-      return fit;
-    });
-    if (fits.some((one) => one.copies > mostCopies)) {
-      problems.push(problem('note', 'stock-copies', place, say('plan.manyCopies', { most: mostCopies }), say('plan.lastingMaterial')));
-    }
-    const byId = new Map<string, Wanted>();
-    const things = fits.flatMap((one, i) =>
-      Array.from({ length: Math.min(one.copies, mostCopies) }, (_, k): ToCut => {
-        const id = `${i}:${k}`;
-        byId.set(id, one);
-        const { width, height } = sizeOf(one.layer);
-        return { id, widthMm: width, heightMm: height, mayTurn: !stock.grainMatters };
-      }),
-    );
-    const laid = layOnStock(things, { widthMm: stock.widthMm, heightMm: stock.heightMm, marginMm: stock.marginMm, gapMm: kerfMm }, place);
-    const alike = new Map<string, { placed: PlacedOnStock[]; times: number }>();
-    for (let sheet = 1; laid.some((l) => l.sheet === sheet); sheet++) {
-      const placed = laid
-        .filter((l) => l.sheet === sheet)
-        .sort((a, b) => a.yMm - b.yMm || a.xMm - b.xMm)
-        .map((l, i): PlacedOnStock => {
-          const one = byId.get(l.id) as Wanted;
-          const { width, height } = sizeOf(one.layer);
-          return {
-            number: i + 1,
-            layerId: one.layer.id,
-            layers: one.serves,
-            xMm: l.xMm,
-            yMm: l.yMm,
-            widthMm: l.turned ? height : width,
-            heightMm: l.turned ? width : height,
-            turned: l.turned,
-          };
-        });
-      const key = JSON.stringify(placed);
-      const known = alike.get(key);
-      if (known) known.times++;
-      else alike.set(key, { placed, times: 1 });
-    }
-    for (const { placed, times } of alike.values()) {
+    const wanted = fitting(material, stock, wantedOf(material, cuts, layers), problems);
+    for (const { placed, times } of alike(lay(material, stock, wanted))) {
       sheets.push({
         number: sheets.length + 1,
         materialId: material.id,
@@ -147,6 +83,82 @@ interface Wanted {
   readonly layer: PlannedLayer;
   readonly serves: readonly string[];
   readonly copies: number;
+}
+
+type StockOf = NonNullable<JobMaterial['stock']>;
+const placeOf = (material: JobMaterial): string => `materials[#${material.id}].stock`;
+
+/** What is to be cut from a material, and how often. */
+function wantedOf(material: JobMaterial, cuts: readonly PlannedCut[], layers: readonly PlannedLayer[]): Wanted[] {
+  return cuts
+    .filter((c) => c.materialId === material.id)
+    .flatMap((cut) => cut.sets)
+    .flatMap((set): Wanted[] => {
+      const layer = layers.find((l) => l.id === set.layerId);
+      return layer ? [{ layer, serves: set.serves, copies: set.sheets.length }] : [];
+    });
+}
+
+/** Those that go on a whole sheet; the others, and too many copies, are problems. */
+function fitting(material: JobMaterial, stock: StockOf, wanted: readonly Wanted[], problems: Problem[]): Wanted[] {
+  const room = [stock.widthMm - 2 * stock.marginMm, stock.heightMm - 2 * stock.marginMm] as const;
+  const fits = wanted.filter((one) => {
+    const { width, height } = sizeOf(one.layer);
+    if ((width <= room[0] && height <= room[1]) || (!stock.grainMatters && height <= room[0] && width <= room[1])) return true;
+    const said = say('plan.largerThanStock', {
+      layer: name(one.layer.name),
+      size: lengths([width, height], '×', 0),
+      stock: lengths([stock.widthMm, stock.heightMm]),
+    });
+    problems.push(problem('warning', 'stock-too-small', placeOf(material), said, say('plan.largerStockOrTape')));
+    return false;
+  });
+  if (fits.some((one) => one.copies > mostCopies)) {
+    const said = say('plan.manyCopies', { most: mostCopies });
+    problems.push(problem('note', 'stock-copies', placeOf(material), said, say('plan.lastingMaterial')));
+  }
+  return fits;
+}
+
+/** Every copy on its sheet: sheets in order, places from the top left. */
+function lay(material: JobMaterial, stock: StockOf, wanted: readonly Wanted[]): PlacedOnStock[][] {
+  const byId = new Map<string, Wanted>();
+  const things = wanted.flatMap((one, i) =>
+    Array.from({ length: Math.min(one.copies, mostCopies) }, (_, k): ToCut => {
+      const id = `${i}:${k}`;
+      byId.set(id, one);
+      const { width, height } = sizeOf(one.layer);
+      return { id, widthMm: width, heightMm: height, mayTurn: !stock.grainMatters };
+    }),
+  );
+  const size = { widthMm: stock.widthMm, heightMm: stock.heightMm, marginMm: stock.marginMm, gapMm: material.kerfMm ?? 0 };
+  const laid = layOnStock(things, size, placeOf(material));
+  const sheets: PlacedOnStock[][] = [];
+  for (let sheet = 1; laid.some((l) => l.sheet === sheet); sheet++) {
+    const on = laid.filter((l) => l.sheet === sheet).sort((a, b) => a.yMm - b.yMm || a.xMm - b.xMm);
+    sheets.push(
+      on.map((l, i): PlacedOnStock => {
+        const one = byId.get(l.id)!;
+        const { width, height } = sizeOf(one.layer);
+        const [widthMm, heightMm] = l.turned ? [height, width] : [width, height];
+        const { xMm, yMm, turned } = l;
+        return { number: i + 1, layerId: one.layer.id, layers: one.serves, xMm, yMm, widthMm, heightMm, turned };
+      }),
+    );
+  }
+  return sheets;
+}
+
+/** Sheets that are laid the same are one drawing, cut several times. */
+function alike(sheets: readonly PlacedOnStock[][]): { placed: PlacedOnStock[]; times: number }[] {
+  const found = new Map<string, { placed: PlacedOnStock[]; times: number }>();
+  for (const placed of sheets) {
+    const key = JSON.stringify(placed);
+    const known = found.get(key);
+    if (known) known.times++;
+    else found.set(key, { placed, times: 1 });
+  }
+  return [...found.values()];
 }
 
 function sizeOf(layer: PlannedLayer): { readonly width: number; readonly height: number } {

@@ -1,6 +1,16 @@
 import type { Words } from '../../en/bench/index.ts';
 import { many } from './say.ts';
 
+const complaints = {
+  'too weak': 'zu schwach',
+  'too strong': 'zu kräftig',
+  'too warm': 'zu warm',
+  'too cool': 'zu kühl',
+  'too dull': 'zu stumpf',
+  'too clean': 'zu rein',
+};
+const sizes = { 'a little': 'ein wenig', clearly: 'deutlich', very: 'viel' };
+
 /** Die Station Farben: Regal, Messungen, Rezepte, Folge, Mischen, Töpfe retten, Lernen. */
 export const inks: Words['inks'] = {
   title: 'Farben',
@@ -229,16 +239,9 @@ export const inks: Words['inks'] = {
   drawdown: 'Jetzt einen Aufzug machen, trocknen lassen und sagen, wie er aussieht:',
   reads: 'Gemessen',
   looks: 'Oder er wirkt',
-  complaints: {
-    'too weak': 'zu schwach',
-    'too strong': 'zu kräftig',
-    'too warm': 'zu warm',
-    'too cool': 'zu kühl',
-    'too dull': 'zu stumpf',
-    'too clean': 'zu rein',
-  },
+  complaints,
   compare: 'Neben diese halten. Welcher gleicht ihm?',
-  sizes: { 'a little': 'ein wenig', clearly: 'deutlich', very: 'sehr' },
+  looked: (size, how) => `${sizes[size]} ${complaints[how]}`,
   shouldBe: 'wie er sein soll',
   itIs: 'wie er ist',
   itBecomes: 'danach',

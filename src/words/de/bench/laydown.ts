@@ -27,7 +27,7 @@ export const laydown: Words['laydown'] = {
   piece: 'Stück',
   windowPicture: (name) => `Schablone von ${name}, ein Fenster: Farbe geht durch das Schwarze`,
   piecePicture: (name) => `Schablone von ${name}, ein Stück: Farbe geht durch das Schwarze ringsum`,
-  pot: (ink, percent) => `Topf mit ${ink} zu ${percent} %`,
+  pot: (ink, share) => `Topf mit ${ink} zu ${share}`,
   potOpen: 'Noch kein Topf gewählt',
   sheetAfter: (n) => `Der Bogen nach Lauf ${n}`,
   bareSheet: 'Der leere Bogen',

@@ -21,8 +21,6 @@ export const picture: Words['picture'] = {
   another: 'Andere Vorlage',
   takeAway: 'Vorlage wegnehmen',
   reading: 'Vorlage wird angesehen …',
-  tooLarge: 'Die Datei ist größer als 600 MB.',
-  tooLargeAdvice: 'Eine kleinere sichern; das Messer sieht einen Viertelmillimeter.',
   missing: 'Die Vorlage ist nicht mehr in der Arbeit.',
   missingAdvice: 'Noch einmal wählen.',
   unreadable: 'Die Vorlage dieser Arbeit ist nicht lesbar.',

@@ -37,10 +37,6 @@ export const shell: Words['shell'] = {
   notKept: 'Nicht aufbewahrt: dieser Browser gibt Laydown keinen Platz. Die Arbeit als Datei sichern.',
   storageFull: 'Nicht aufbewahrt: dieser Browser hat für Laydown keinen Platz mehr. Die Arbeit als Datei sichern, bevor es weitergeht.',
   saveFirst: 'Was auf der Werkbank liegt, ist noch nirgends aufbewahrt. Zuerst die Arbeit als Datei sichern.',
-  notKeptWhat: 'Was auf der Werkbank liegt, ist noch nirgends aufbewahrt, und eine andere Arbeit zu öffnen nimmt es weg.',
-  notKeptHelp: 'Zuerst als Datei sichern; oder die andere Arbeit noch einmal öffnen und diese aufgeben.',
-  versionNotKept: 'Diese Fassung konnte nicht aufbewahrt werden: der Browser gibt Laydown keinen Platz.',
-  saveAsFile: 'Die Arbeit stattdessen als Datei sichern.',
   newerLaydown:
     'Ein neueres Laydown ist auf diesem Gerät. Die Arbeit und ihre Fassungen bleiben, wie sie sind; Rückgängig beginnt von vorn.',
   takeNewer: 'Das neuere nehmen',

@@ -2,6 +2,7 @@ import type { Words } from '../../en/bench/index.ts';
 import { edition } from './edition.ts';
 import { inks } from './inks.ts';
 import { picture } from './picture.ts';
+import { shell } from './shell.ts';
 import { press } from './press.ts';
 import { many } from './say.ts';
 
@@ -16,7 +17,7 @@ export const steps: Words['steps'] = {
   move: (layer, run) => `${layer} auf Platz ${run} verschoben`,
   takeIn: (layer) => `${layer} in den Druck genommen`,
   leaveOut: (layer) => `${layer} ausgelassen`,
-  version: (name) => `zurück zu „${name}“`,
+  version: (name, putAside) => `zurück zu „${putAside ? shell.beforeOpening(name) : name}“`,
   bringForm: (form) => `${form} geholt`,
   removeForm: (form) => `${form} vom Regal genommen`,
   sizeForm: (form) => `wahre Größe von ${form}`,

@@ -27,6 +27,7 @@ export const cli: Same<typeof en.cli> = {
   // Welche Arbeit, welche Schicht, welche Datei.
   whichJob: 'Welche Arbeit?',
   nameJob: 'Einen Ordner mit job.json darin nennen oder eine .laydown-Datei.',
+  cannotOpen: 'Die Arbeit lässt sich nicht mehr öffnen.',
   whichLayer: 'Welche Schicht?',
   nameOneOf: ({ all }) => `Eine davon nennen: ${all}.`,
   useOneOf: ({ all }) => `${all} schreiben.`,

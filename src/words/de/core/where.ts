@@ -330,6 +330,8 @@ export const where: Same<typeof en.where> = {
   rounds: field('die Aufzüge'),
   added: field('die Zugabe'),
   says: field('das Urteil'),
+  looksHow: field('die Art des Urteils'),
+  looksSize: field('der Grad des Urteils'),
   adding: field('die letzte Zugabe'),
 
   // Die Vorlage.

@@ -17,7 +17,7 @@ export const cards: Same<typeof en.cards> = {
   mayNeed: ({ least, most }) => `Gebraucht werden zwischen ${least} und ${most}.`,
   retarderOnTop: ({ mass, share }) => `Dazu Verzögerer: ${mass} (${share}).`,
   noRetarder: ({ least, most }) => `Bei diesem Tempo kein Verzögerer; trocknet die Farbe im Gewebe, ${least} bis ${most}.`,
-  neverMore: ({ most }) => `Nie über ${most}: es würde nicht trocknen.`,
+  neverMore: ({ most }) => `Nie mehr als ${most}: die Farbe würde nicht trocknen.`,
   aloneOn: ({ paper }) => `allein auf ${paper}`,
   alone: 'allein',
   drawdownHere: 'Aufzug dieses Topfs, ganz trocken. Datum, Charge:',

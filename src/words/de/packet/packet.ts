@@ -17,7 +17,6 @@ export const packet: Same<typeof en.packet> = {
   none: 'keine',
   times: ({ n }) => (n === 1 ? 'einmal' : n === 2 ? 'zweimal' : `${n}-mal`),
   sheets: ({ n }) => many(n, 'Bogen', 'Bogen'),
-  metres: ({ metres }) => `${metres} m`,
   lab: ({ lab }) => `Lab ${lab}`,
   labRicher: ({ lab }) => `Lab ${lab}; satter als gezeigt`,
   sheetOfStock: ({ material, number }) => `${material}, Bogen ${number}`,

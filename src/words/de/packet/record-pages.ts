@@ -56,7 +56,7 @@ export const recordPages: Same<typeof en.recordPages> = {
   workshopPrinter: 'Werkstatt, Drucker',
   image: 'Bild',
   medium: 'Technik',
-  screenprint: ({ runs }) => `Siebdruck, von Hand geschnittene Schablonen, ${many(runs, 'Lauf', 'Läufe')}`,
+  screenprint: ({ runs }) => `Siebdruck, Handschnitt, ${many(runs, 'Lauf', 'Läufe')}`,
   printedFromTo: 'gedruckt von … bis …',
   fromTo: ({ from, to }) => `${from} bis ${to}`,
   mesh: 'Gewebe',

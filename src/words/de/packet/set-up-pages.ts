@@ -20,7 +20,7 @@ export const setUpPages: Same<typeof en.setUpPages> = {
   left: 'links',
   right: 'rechts',
   free: ({ side, free }) => `${side}: ${free} frei`,
-  tooLittleFree: ({ side, free, missing }) => `${side}: ${free} frei, ${missing} weniger als erwünscht`,
+  tooLittleFree: ({ side, free, missing }) => `${side}: ${free} frei, ${missing} zu wenig`,
   imageGrows: ({ along, across }) =>
     `Das Gewebe dehnt sich: das Bild wächst um ${along} längs des Rakelzugs, ${across} quer dazu. Sieb und Lage für alle Läufe gleich lassen.`,
   nameScreen: 'In der Arbeit Rahmen und Gewebe nennen, dann zeigt diese Seite Ränder, Klebeband und Unterlagen.',

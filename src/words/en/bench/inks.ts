@@ -21,6 +21,16 @@ export type InkField =
 
 const many = (n: number, one: string, more: string): string => `${n} ${n === 1 ? one : more}`;
 
+const complaints = {
+  'too weak': 'too weak',
+  'too strong': 'too strong',
+  'too warm': 'too warm',
+  'too cool': 'too cool',
+  'too dull': 'too dull',
+  'too clean': 'too clean',
+};
+const sizes = { 'a little': 'a little', clearly: 'clearly', very: 'far' };
+
 export const inks = {
   title: 'Inks',
   parts: 'Parts of the ink station',
@@ -241,16 +251,9 @@ export const inks = {
   drawdown: 'Now pull a drawdown, let it dry, and say how it looks:',
   reads: 'It reads',
   looks: 'Or it looks',
-  complaints: {
-    'too weak': 'too weak',
-    'too strong': 'too strong',
-    'too warm': 'too warm',
-    'too cool': 'too cool',
-    'too dull': 'too dull',
-    'too clean': 'too clean',
-  },
+  complaints,
   compare: 'Hold it beside these. Which looks like it?',
-  sizes: { 'a little': 'a little', clearly: 'clearly', very: 'very' },
+  looked: (size: keyof typeof sizes, how: keyof typeof complaints) => `${sizes[size]} ${complaints[how]}`,
   shouldBe: 'as it should be',
   itIs: 'as it is',
   itBecomes: 'afterwards',

@@ -24,7 +24,7 @@ export const laydown = {
   piece: 'Piece',
   windowPicture: (name: string) => `Stencil of ${name}, a window: ink goes through the black`,
   piecePicture: (name: string) => `Stencil of ${name}, a piece: ink goes through the black around it`,
-  pot: (ink: string, percent: number) => `Pot of ${ink} at ${percent} %`,
+  pot: (ink: string, share: string) => `Pot of ${ink} at ${share}`,
   potOpen: 'No pot chosen yet',
   sheetAfter: (n: number) => `The sheet after run ${n}`,
   bareSheet: 'The bare sheet',

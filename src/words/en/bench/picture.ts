@@ -16,8 +16,6 @@ export const picture = {
   another: 'Another picture',
   takeAway: 'Take the picture away',
   reading: 'Looking at the picture …',
-  tooLarge: 'It is larger than 600 MB.',
-  tooLargeAdvice: 'Save a smaller one; the knife sees a quarter of a millimetre.',
   missing: 'The picture is not in the job any more.',
   missingAdvice: 'Choose it again.',
   unreadable: 'The picture of this job can’t be read.',

@@ -1,6 +1,7 @@
 import { edition, type EditionField } from './edition.ts';
 import { picture, type PictureField } from './picture.ts';
 import { inks, type InkField } from './inks.ts';
+import { shell } from './shell.ts';
 import { press, type PressField } from './press.ts';
 
 /** Names of steps, as undo and redo say them. */
@@ -14,7 +15,7 @@ export const steps = {
   move: (layer: string, run: number) => `${layer} moved to place ${run}`,
   takeIn: (layer: string) => `${layer} taken into the print`,
   leaveOut: (layer: string) => `${layer} left out`,
-  version: (name: string) => `going back to “${name}”`,
+  version: (name: string, putAside: boolean) => `going back to “${putAside ? shell.beforeOpening(name) : name}”`,
   bringForm: (form: string) => `bringing ${form}`,
   removeForm: (form: string) => `${form} taken off the shelf`,
   sizeForm: (form: string) => `true size of ${form}`,

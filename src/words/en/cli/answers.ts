@@ -11,7 +11,7 @@ import type {
   ShareText,
   TimeText,
 } from '../../say.ts';
-import { capital, many } from '../grammar.ts';
+import { many } from '../grammar.ts';
 
 const pieces = (n: number): string => many(n, 'piece', 'pieces');
 const bridges = (n: number): string => many(n, 'bridge', 'bridges');
@@ -67,13 +67,14 @@ export const answers = {
   fine: 'fine',
   trying: 'trying',
   hopeless: 'hopeless by hand',
-  knifePace: ({ along, corner, piece }: { along: SayingText; corner: NumberText; piece: NumberText }) =>
-    `(${along} a minute, ${corner} s a corner, ${piece} s a piece: as the job says, or as usual)`,
+  paceOwn: ({ along, corner, piece }: { along: SayingText; corner: NumberText; piece: NumberText }) =>
+    `(${along} a minute, ${corner} s a corner, ${piece} s a piece: the pace of this studio)`,
+  paceUsual: ({ along, corner, piece }: { along: SayingText; corner: NumberText; piece: NumberText }) =>
+    `(${along} a minute, ${corner} s a corner, ${piece} s a piece: a usual pace; the job takes your own under “knife”)`,
   cutTimes: ({ cut, n, why }: { cut: NameText; n: number; why: SayingText }) =>
     `cut “${cut}” ${n === 1 ? 'once' : n === 2 ? 'twice' : `${n} times`}. ${why}`,
   bridgeAt: ({ id, at, cost }: { id: NameText; at: LengthText; cost: SayingText }) => `bridge ${id} at ${at}: ${cost}`,
   bridgePinned: ({ id, at, cost }: { id: NameText; at: LengthText; cost: SayingText }) => `bridge ${id} at ${at}: ${cost}, pinned`,
-  onArea: ({ area }: { area: AreaText }) => area,
   seenOnArea: ({ area, deltaE }: { area: AreaText; deltaE: DeltaText }) => `${area}, seen as ΔE00 ${deltaE}`,
   islandDropped: ({ at, cost }: { at: LengthText; cost: SayingText }) => `island at ${at} given up: prints ${cost}`,
   islandBridged: ({ at, cost }: { at: LengthText; cost: SayingText }) => `island at ${at} held by bridges; given up it would print ${cost}`,
@@ -172,7 +173,6 @@ export const answers = {
     `σ ${across} across, ${down} down; together ${both}, the true one ${range} (nineteen times in twenty)`,
   turnIs: ({ sigma }: { sigma: NumberText }) => `σ ${sigma}°`,
   turnUnknown: 'not known: read at least two places of each sheet',
-  driftIs: ({ all }: { all: ListText }) => all,
   toLeft: ({ by }: { by: LengthText }) => `${by} left`,
   toRight: ({ by }: { by: LengthText }) => `${by} right`,
   up: ({ by }: { by: LengthText }) => `${by} up`,
@@ -217,6 +217,4 @@ export const answers = {
   spare: 'spare',
   setUpSheet: 'set-up sheet',
   notSigned: 'not signed',
-  cancellation: 'cancellation proof',
-  sentence: ({ text }: { text: SayingText }) => capital(text),
 };

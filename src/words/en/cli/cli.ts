@@ -26,6 +26,7 @@ export const cli = {
   // Which job, which layer, which file.
   whichJob: 'Which job?',
   nameJob: 'Name a folder with job.json in it, or a .laydown file.',
+  cannotOpen: 'The job can’t be opened any more.',
   whichLayer: 'Which layer?',
   nameOneOf: ({ all }: { all: ListText }) => `Name one of these: ${all}.`,
   useOneOf: ({ all }: { all: ListText }) => `Use ${all}.`,

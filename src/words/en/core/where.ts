@@ -333,7 +333,9 @@ export const where = {
   contents: field('the contents'),
   rounds: field('the drawdowns'),
   added: field('what was added'),
-  says: field('what was said'),
+  says: field('the look'),
+  looksHow: field('the kind of the look'),
+  looksSize: field('the degree of the look'),
   adding: field('what was stirred in last'),
 
   // The picture.

@@ -13,11 +13,11 @@ export const cards = {
   weigh: 'weigh',
   weighed: 'weighed',
   together: 'together',
-  mayNeed: ({ least, most }: { least: MassText; most: MassText }) => `Between ${least} and ${most} may be needed.`,
+  mayNeed: ({ least, most }: { least: MassText; most: MassText }) => `You may need between ${least} and ${most}.`,
   retarderOnTop: ({ mass, share }: { mass: MassText; share: ShareText }) => `Retarder on top: ${mass} (${share}).`,
   noRetarder: ({ least, most }: { least: MassText; most: MassText }) =>
     `No retarder at this pace; if the ink dries in the mesh, ${least} to ${most}.`,
-  neverMore: ({ most }: { most: MassText }) => `Never over ${most}: it would not dry.`,
+  neverMore: ({ most }: { most: MassText }) => `Never more than ${most}: the ink would not dry.`,
   aloneOn: ({ paper }: { paper: NameText }) => `alone on ${paper}`,
   alone: 'alone',
   drawdownHere: 'Drawdown of this pot, fully dry. Date, lot:',

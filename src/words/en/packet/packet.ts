@@ -16,7 +16,6 @@ export const packet = {
   none: 'none',
   times: ({ n }: { n: number }) => (n === 1 ? 'once' : n === 2 ? 'twice' : `${n} times`),
   sheets: ({ n }: { n: number }) => many(n, 'sheet', 'sheets'),
-  metres: ({ metres }: { metres: NumberText }) => `${metres} m`,
   lab: ({ lab }: { lab: LabText }) => `Lab ${lab}`,
   labRicher: ({ lab }: { lab: LabText }) => `Lab ${lab}; richer than shown`,
   sheetOfStock: ({ material, number }: { material: SayingText; number: number }) => `${material}, sheet ${number}`,
@@ -41,7 +40,7 @@ export const packet = {
   wanted: 'Wanted',
   wantedWithProofs: ({ n }: { n: number }) => `${n} and proofs`,
   toCut: 'To cut',
-  lengthAndTime: ({ length, time }: { length: SayingText; time: TimeText }) => `${length}, ${time}`,
+  lengthAndTime: ({ length, time }: { length: LengthText; time: TimeText }) => `${length}, ${time}`,
   inkToMix: 'Ink to mix',
   thingsFirst: ({ n }: { n: number }) => `${many(n, 'thing', 'things')} to mend or to weigh up: page 2`,
 

@@ -29,7 +29,7 @@ export const recordPages = {
     proofs: number;
     start: number;
     met: number;
-  }) => `${paper}: ${edition} in the edition, ${proofs} held back, from ${many(start, 'sheet', 'sheets')} (${met} in 100 that it is met)`,
+  }) => `${paper}: ${edition} in the edition, ${proofs} held back, from ${many(start, 'sheet', 'sheets')} (met in ${met} cases of 100)`,
   wantedOnly: ({ n }: { n: number }) => `${n} wanted.`,
   variedEdition: 'Several papers, one varied edition: E.V. 1/n. Proofs in Roman numerals.',
   subEditions: 'Each paper is an edition of its own: 1/n. Proofs (A/P, P/P, H.C.) in Roman numerals.',

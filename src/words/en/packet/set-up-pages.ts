@@ -21,10 +21,10 @@ export const setUpPages = {
   right: 'right',
   free: ({ side, free }: { side: SayingText; free: LengthText }) => `${side}: ${free} free`,
   tooLittleFree: ({ side, free, missing }: { side: SayingText; free: LengthText; missing: LengthText }) =>
-    `${side}: ${free} free, ${missing} less than one wants`,
+    `${side}: ${free} free, ${missing} too little`,
   imageGrows: ({ along, across }: { along: LengthText; across: LengthText }) =>
     `The mesh stretches: the image grows by ${along} along the stroke, ${across} across. Keep screen and place the same for all runs.`,
-  nameScreen: 'Name the frame and the mesh in the job, and this page shows margins, tape and risers.',
+  nameScreen: 'Name the frame and the mesh in the job, and this page will show margins, tape and risers.',
 
   // Tape.
   image: 'image',
@@ -57,7 +57,7 @@ export const setUpPages = {
   holds: 'holds',
   tight: 'tight',
   opens: 'will open',
-  morePairs: ({ n }: { n: number }) => `and ${n} more that meet; none of them worse than these`,
+  morePairs: ({ n }: { n: number }) => `and ${n} more that meet, none of them worse than these`,
   howToRead: 'Likely: nineteen sheets in twenty. Worst: everything adds up. Overlap: what the drawing has where the two shapes meet.',
   measureYours: 'Measure your own press with the register test sheet; then these figures become yours.',
   gapsDiffer: 'Gaps differ: the image prints in different sizes',

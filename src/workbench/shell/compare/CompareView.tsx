@@ -3,7 +3,7 @@ import type { Keeper } from '../../store/keep.ts';
 import type { Keeping } from '../../store/keeping.ts';
 import { ProofCanvas } from '../../ui/ProofCanvas.tsx';
 import { ProofSheet } from '../../ui/ProofSheet.tsx';
-import { words } from '../../store/words.ts';
+import { sayVersion, words } from '../../store/words.ts';
 import type { ShownPaper, ShownPlan } from '../../engine/protocol.ts';
 import { SideChoice } from './SideChoice.tsx';
 import { left, lie, right, type Chosen, type Lie } from './state.ts';
@@ -26,7 +26,10 @@ export function CompareView({ bench, keeping, keeper }: Props) {
   const paperOf = (plan: ShownPlan | null, chosen: Chosen): ShownPaper | undefined =>
     plan?.papers.find((p) => p.id === (chosen.paperId ?? bench.paper.value?.id)) ?? plan?.papers[0];
   const [paperA, paperB] = [paperOf(a.plan, left.value), paperOf(b.plan, right.value)];
-  const nameOf = ({ which }: Chosen): string => (which === 'now' ? w.now : (versions.find((v) => v.id === which)?.name ?? w.now));
+  const nameOf = ({ which }: Chosen): string => {
+    const version = versions.find((v) => v.id === which);
+    return version ? sayVersion(version) : w.now;
+  };
   const proof = (plan: ShownPlan, paper: ShownPaper, chosen: Chosen) => (
     <ProofCanvas bench={bench} plan={plan} paper={paper} other={chosen.which !== 'now'} label={w.proof(nameOf(chosen), paper.name)} />
   );

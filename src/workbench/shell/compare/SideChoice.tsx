@@ -1,7 +1,7 @@
 import type { Signal } from '@preact/signals';
 import type { KeptVersion } from '../../store/keep.ts';
 import type { ShownPlan } from '../../engine/protocol.ts';
-import { words } from '../../store/words.ts';
+import { sayVersion, words } from '../../store/words.ts';
 import type { Chosen } from './state.ts';
 
 interface Props {
@@ -31,7 +31,7 @@ export function SideChoice({ side, chosen, versions, plan, paperId }: Props) {
           <option value="now">{w.now}</option>
           {versions.map((v) => (
             <option key={v.id} value={String(v.id)}>
-              {v.name}
+              {sayVersion(v)}
             </option>
           ))}
         </select>

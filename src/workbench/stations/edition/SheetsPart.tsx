@@ -1,5 +1,6 @@
 import type { PaperSheets } from '../../../core/edition/index.ts';
 import { CountField } from '../../ui/CountField.tsx';
+import { saySetShare } from '../../ui/units.ts';
 import { Why } from '../../ui/Why.tsx';
 import { told, words } from '../../store/words.ts';
 import type { PartProps } from '../press/setup/part.ts';
@@ -129,7 +130,7 @@ export function SheetsPart({ bench, plan }: PartProps) {
             bench={bench}
             paper={paper}
             exactly={plan.edition.chances.find((c) => c.paperId === paper.paperId)?.exactly ?? []}
-            why={w.chancesWhy(`${percent(wish.spoilagePerRun)} %`, sheets.runs.length)}
+            why={w.chancesWhy(saySetShare(wish.spoilagePerRun), sheets.runs.length)}
             own={(job.papers.find((p) => p.id === paper.paperId)?.count ?? 0) > 0}
           />
         ))}

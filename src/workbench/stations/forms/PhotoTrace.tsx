@@ -31,8 +31,16 @@ let photographs = 0;
 const most = 200_000_000;
 
 export async function takePhotograph(bench: Bench, file: File): Promise<void> {
-  const w = words().forms;
-  if (file.size > most) return bench.refuse([problem('error', 'picture-too-large', file.name, w.tooLarge, w.tooLargeAdvice)]);
+  if (file.size > most)
+    return bench.refuse([
+      problem(
+        'error',
+        'picture-too-large',
+        say('where.file', { file: asName(file.name) }),
+        say('page.largerThan', { megabytes: most / 1e6 }),
+        say('page.smallerPhotograph'),
+      ),
+    ]);
   const bytes = new Uint8Array(await file.arrayBuffer());
   leavePhotograph();
   photograph.value = { id: ++photographs, name: nameOf(file.name), bytes, url: URL.createObjectURL(file) };

@@ -1,7 +1,7 @@
 import { signal } from '@preact/signals';
 import type { JobForm } from '../../../core/job/index.ts';
-import { problem, ProblemError, type Problem } from '../../../core/problem.ts';
-import { name as asName, say } from '../../../words/index.ts';
+import { fail, type Problem } from '../../../core/problem.ts';
+import { name as asName, say, type Saying } from '../../../words/index.ts';
 import { sayLength } from '../../ui/units.ts';
 import type { Bench } from '../../store/bench.ts';
 import { fileStem } from '../../../core/job/file-names.ts';
@@ -49,11 +49,11 @@ async function bringOne(
   problems: Problem[],
 ): Promise<string | null> {
   const w = words().forms;
-  const refuse = (code: string, message: string, advice: string): never => {
-    throw new ProblemError([problem('error', code, file.name, message, advice)]);
-  };
-  if (!/\.(svg|dxf)$/i.test(file.name) && file.type !== 'image/svg+xml') refuse('not-a-drawing', w.notADrawing, w.notADrawingAdvice);
-  if (file.size > mostBytes) refuse('drawing-too-large', w.tooLarge, w.tooLargeAdvice);
+  const refuse = (code: string, message: Saying, advice: Saying): never =>
+    fail(code, say('where.file', { file: asName(file.name) }), message, advice);
+  if (!/\.(svg|dxf)$/i.test(file.name) && file.type !== 'image/svg+xml')
+    refuse('not-a-drawing', say('page.notADrawing'), say('page.saveAsDrawing'));
+  if (file.size > mostBytes) refuse('drawing-too-large', say('page.largerThan', { megabytes: mostBytes / 1e6 }), say('page.cutLess'));
   const bytes = new Uint8Array(await file.arrayBuffer());
   const ending = /\.dxf$/i.test(file.name) ? 'dxf' : 'svg';
   const read = await bench.ask('drawing', { bytes, name: file.name });

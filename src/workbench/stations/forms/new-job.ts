@@ -26,7 +26,6 @@ export function newJobText({ title, units, imageMm, sheetMm }: NewJobWishes): st
         widthMm: sheetMm[0],
         heightMm: sheetMm[1],
         count: 20,
-        note: w.paperNote,
       },
     ],
   });

@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import type { Reading } from '../../../core/ink/index.ts';
-import { sayNumber } from '../../ui/units.ts';
+import { sayLab } from '../../ui/format.ts';
 import type { Bench } from '../../store/bench.ts';
 import { words } from '../../store/words.ts';
 import type { ReadPatches } from '../../engine/ink-questions.ts';
@@ -61,7 +61,7 @@ export function OneReading({ bench, label, reading, onSet }: Props) {
         >
           <option value="">{w.choosePatch(label)}</option>
           {file.value.patches.map((p, i) => (
-            <option key={`${i} ${p.name}`} value={i}>{`${p.name}  ${p.lab.map((v) => sayNumber(v, 0, true)).join(' ')}`}</option>
+            <option key={`${i} ${p.name}`} value={i}>{`${p.name}  ${sayLab(p.lab)}`}</option>
           ))}
         </select>
       )}

@@ -90,12 +90,12 @@ function OpenLog(props: InkPartProps & { readonly layer: Layer; readonly log: Jo
     const some = parts.filter((p) => p.grams > 0);
     setPotLog(bench, layer, { ...log, adding: some.length > 0 ? some : undefined }, 'adding');
   };
-  const read = (reading: Reading, says?: string): void => {
+  const read = (reading: Reading, looks?: JobPotLog['rounds'][number]['looks']): void => {
     const round = {
       added: log.rounds.length === 0 ? [] : [...added],
       reading: asJob(reading),
       date: isoDay(),
-      ...(says === undefined ? {} : { says }),
+      ...(looks === undefined ? {} : { looks }),
     };
     setPotLog(bench, layer, { ...log, adding: undefined, rounds: [...log.rounds, round] }, 'round');
   };

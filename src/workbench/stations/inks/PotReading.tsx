@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals';
 import type { Complaint, Reading } from '../../../core/ink/index.ts';
+import type { JobPotLog } from '../../../core/job/index.ts';
 import { words } from '../../store/words.ts';
 import { OneReading } from './OneReading.tsx';
 import { useAnswer, type InkPartProps } from './state.ts';
@@ -8,7 +9,7 @@ const complaints: readonly Complaint[] = ['too weak', 'too strong', 'too warm', 
 
 interface Props extends InkPartProps {
   readonly layer: { readonly id: string };
-  readonly onRead: (reading: Reading, says?: string) => void;
+  readonly onRead: (reading: Reading, looks?: JobPotLog['rounds'][number]['looks']) => void;
 }
 
 /** A drawdown's reading; or, without an instrument, a complaint and the picture that looks like it. */
@@ -50,14 +51,9 @@ export function PotReading({ bench, paper, job, layer, onRead }: Props) {
               <figcaption>{w.shouldBe}</figcaption>
             </figure>
             {answer.pictures.map((p) => (
-              <button
-                key={p.size}
-                type="button"
-                class="ink-compare-picture"
-                onClick={() => onRead(p.reading, `${w.sizes[p.size]} ${w.complaints[said]}`)}
-              >
+              <button key={p.size} type="button" class="ink-compare-picture" onClick={() => onRead(p.reading, { how: said, size: p.size })}>
                 <span style={{ background: `linear-gradient(90deg, ${answer.wantedSrgb} 0 30%, ${p.srgb} 30%)` }} />
-                {w.sizes[p.size]} {w.complaints[said]}
+                {w.looked(p.size, said)}
               </button>
             ))}
           </div>

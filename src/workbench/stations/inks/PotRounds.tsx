@@ -21,7 +21,9 @@ export function PotRounds({ log, sayParts }: { readonly log: JobPotLog; readonly
           <li key={i}>
             <span class="reading-swatch" style={{ background: shown.srgb }} />
             <div>
-              <b>{w.round(i + 1)}</b> {round.says && <span>{round.says}</span>} <span>{sayLab(shown.lab)}</span>
+              <b>{w.round(i + 1)}</b>{' '}
+              {(round.looks ?? round.says) && <span>{round.looks ? w.looked(round.looks.size, round.looks.how) : round.says}</span>}{' '}
+              <span>{sayLab(shown.lab)}</span>
               {round.added.length > 0 && <p>{w.added(sayParts(round.added))}</p>}
               {round.date && <small>{round.date}</small>}
             </div>

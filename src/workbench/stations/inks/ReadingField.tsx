@@ -1,6 +1,6 @@
 import { useRef, useState } from 'preact/hooks';
 import type { Reading } from '../../../core/ink/index.ts';
-import { ProblemError } from '../../../core/problem.ts';
+import { ProblemError, type Problem } from '../../../core/problem.ts';
 import { sayNumber } from '../../ui/units.ts';
 import type { Bench } from '../../store/bench.ts';
 import { sayDelta } from '../../ui/format.ts';
@@ -18,7 +18,7 @@ interface Props {
 export function ReadingField({ bench, label, reading, onSet }: Props) {
   const w = words().inks;
   const [typed, setTyped] = useState<string | null>(null);
-  const [wrong, setWrong] = useState<string | null>(null);
+  const [wrong, setWrong] = useState<Problem | null>(null);
   const shown = reading && showReading(reading);
   /** Enter takes a reading, and so does leaving the field: what was sent is not sent twice. */
   const sent = useRef<string | null>(null);
@@ -32,7 +32,7 @@ export function ReadingField({ bench, label, reading, onSet }: Props) {
       setWrong(null);
       onSet(read.patches[0].reading);
     } catch (error) {
-      if (error instanceof ProblemError) setWrong(`${told(error.problems[0].message)} ${told(error.problems[0].advice)}`);
+      if (error instanceof ProblemError) setWrong(error.problems[0]);
       else refuse(bench, error);
     }
   };
@@ -65,7 +65,9 @@ export function ReadingField({ bench, label, reading, onSet }: Props) {
       <small>{reading && (reading.kind === 'photo' || reading.sigma !== undefined) ? w.doubt(sayDelta(reading.sigma ?? 0)) : ''}</small>
       {wrong && (
         <p class="field-note" role="alert">
-          <b>{wrong}</b>
+          <b>
+            {told(wrong.message)} {told(wrong.advice)}
+          </b>
         </p>
       )}
     </div>

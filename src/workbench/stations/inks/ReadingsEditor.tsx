@@ -2,7 +2,7 @@ import { useSignal } from '@preact/signals';
 import type { JobInk } from '../../../core/job/index.ts';
 import { ProblemList } from '../../ui/ProblemList.tsx';
 import { TextField } from '../../ui/TextField.tsx';
-import { sayNumber } from '../../ui/units.ts';
+import { sayLab } from '../../ui/format.ts';
 import { CountField } from '../../ui/CountField.tsx';
 import { words } from '../../store/words.ts';
 import type { ReadPatches } from '../../engine/ink-questions.ts';
@@ -189,7 +189,7 @@ export function ReadingsEditor(props: Props) {
                   >
                     <option value="">{w.choosePatch(slot.label)}</option>
                     {file.value.patches.map((p, i) => (
-                      <option key={`${i} ${p.name}`} value={i}>{`${p.name}  ${p.lab.map((v) => sayNumber(v, 0, true)).join(' ')}`}</option>
+                      <option key={`${i} ${p.name}`} value={i}>{`${p.name}  ${sayLab(p.lab)}`}</option>
                     ))}
                   </select>
                 )}

@@ -8,7 +8,7 @@ import { ProofCanvas } from '../../ui/ProofCanvas.tsx';
 import { ProofSheet } from '../../ui/ProofSheet.tsx';
 import { OverlapLine } from '../../ui/OverlapLine.tsx';
 import { Why } from '../../ui/Why.tsx';
-import { sayDelta } from '../../ui/format.ts';
+import { sayDelta, sayLab } from '../../ui/format.ts';
 import { told, words } from '../../store/words.ts';
 import { pinWanted, takeRecipe } from './edits.ts';
 import { Pair } from './LayerChoice.tsx';
@@ -39,7 +39,7 @@ export function WantedPart({ bench, plan, paper, job }: InkPartProps) {
     wanted.value = found.lab;
     overlap.value = found.layers;
     over.value = found.layers.slice(0, -1);
-    bench.announce(`${w.wanted}: ${found.lab.map((v) => sayNumber(v, 0, true)).join(' ')}`);
+    bench.announce(`${w.wanted}: ${sayLab(found.lab)}`);
   };
   const decided = plan.layers.filter((l) => l.inkId !== null);
   const [top] = overlap.value.slice(-1);

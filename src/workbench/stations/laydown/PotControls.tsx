@@ -4,6 +4,7 @@ import type { Bench } from '../../store/bench.ts';
 import { withLayer } from '../../store/edits.ts';
 import { NumberField } from '../../ui/NumberField.tsx';
 import { Pot } from '../../ui/Pot.tsx';
+import { saySetShare } from '../../ui/units.ts';
 import { Slider } from '../../ui/Slider.tsx';
 import { step, words } from '../../store/words.ts';
 import { PotRow } from './PotRow.tsx';
@@ -37,7 +38,10 @@ export function PotControls({ bench, layer, planned }: Props) {
 
   return (
     <>
-      <Pot srgb={planned?.swatch?.srgb ?? null} label={shownInk === null ? w.potOpen : w.pot(nameOf(shownInk), percent)} />
+      <Pot
+        srgb={planned?.swatch?.srgb ?? null}
+        label={shownInk === null ? w.potOpen : w.pot(nameOf(shownInk), saySetShare(layer.strength))}
+      />
       {layer.ink === null ? (
         <PotRow bench={bench} layer={layer} inks={inks} onKeep={setInk} />
       ) : (
@@ -58,7 +62,7 @@ export function PotControls({ bench, layer, planned }: Props) {
           min={0}
           max={100}
           step={1}
-          text={`${percent} %`}
+          text={saySetShare(layer.strength)}
           onMove={(v) => setStrength(v, `strength:${layer.id}`)}
           onSettle={() => bench.settle()}
         />

@@ -2,8 +2,9 @@ import type { JobPicture, PictureMark } from '../../../core/job/index.ts';
 import { mostMarks } from '../../../core/job/limits.ts';
 import { newPicture } from '../../../core/job/picture.ts';
 import { problem, ProblemError } from '../../../core/problem.ts';
+import { name as asName, say } from '../../../words/index.ts';
 import type { Bench } from '../../store/bench.ts';
-import { step, told, words } from '../../store/words.ts';
+import { step, words } from '../../store/words.ts';
 import type { PictureField } from '../../../words/en/bench/picture.ts';
 import { making, openPart, pictureClient, problemsOf, readInto } from './state.ts';
 
@@ -11,10 +12,18 @@ const mostBytes = 600_000_000;
 
 /** Takes a picture in hand: read first, so that a bad one changes nothing; then one step. What was asked of the one before still holds, but for its crop and marks. */
 export async function bringPicture(bench: Bench, file: File): Promise<void> {
-  const w = words().picture;
   bench.refuse(null);
   try {
-    if (file.size > mostBytes) throw new ProblemError([problem('error', 'picture-too-large', file.name, w.tooLarge, w.tooLargeAdvice)]);
+    if (file.size > mostBytes)
+      throw new ProblemError([
+        problem(
+          'error',
+          'picture-too-large',
+          say('where.file', { file: asName(file.name) }),
+          say('page.largerThan', { megabytes: mostBytes / 1e6 }),
+          say('page.smallerPicture'),
+        ),
+      ]);
     const bytes = new Uint8Array(await file.arrayBuffer());
     await readInto(bytes, file.name);
     const before = bench.job.peek()?.picture;
@@ -68,7 +77,7 @@ export async function takeAsJob(bench: Bench, after: boolean): Promise<boolean> 
     const made = await pictureClient().ask('asJob', { job, after }).answer;
     // What stays is the job's own object still: nothing of it has to be worked out anew.
     const kept = <T extends { readonly id: string; readonly name: string }>(all: readonly T[], had: readonly T[]): T[] =>
-      all.map((one) => had.find((h) => h.id === one.id && h.name === one.name) ?? { ...one, name: told(one.name) });
+      all.map((one) => had.find((h) => h.id === one.id && h.name === one.name) ?? one);
     const { wanted, proofReadings } = after ? job : made;
     bench.edit(step('pictureToJob', runs), (now) => ({
       ...now,

@@ -1,4 +1,3 @@
-import { inUnits } from '../../ui/in-units.ts';
 import { sayLength } from '../../ui/units.ts';
 import { sayDelta } from '../../ui/format.ts';
 import { told, words } from '../../store/words.ts';
@@ -41,7 +40,7 @@ export function Certificate({ bench, planned }: PartProps) {
       )}
       {mended.map((p) => (
         <p key={p.code}>
-          <b>{inUnits(p.message, units)}</b> {inUnits(p.advice, units)}
+          <b>{told(p.message)}</b> {told(p.advice)}
         </p>
       ))}
       {mends.length > 0 && (

@@ -3,6 +3,7 @@ import { materialOf, materialsOf } from '../../../../core/plan/parts/stencils.ts
 import { fail } from '../../../../core/problem.ts';
 import { readPicture, separate, type Draft, type Picture, type Separation } from '../../../../core/separate/index.ts';
 import { Cancelled, type Task } from '../../../../core/task.ts';
+import { say } from '../../../../words/index.ts';
 import { faultsOf } from '../../../engine/faults.ts';
 import { picturesReady } from '../../../engine/pictures.ts';
 import { breathe } from './breathe.ts';
@@ -55,7 +56,7 @@ const answers: Answers = {
   },
   separate: (ask, id) => separated(ask, id),
   async asJob({ job, after }) {
-    if (!made) fail('nothing-separated', 'the picture', 'No stencils have been made of it yet.', 'Make them first.');
+    if (!made) fail('nothing-separated', 'picture', say('page.nothingSeparated'), say('page.makeFirst'));
     return jobOfSeparation(job, made.separation, { materialId: made.materialId, after });
   },
 };
@@ -65,7 +66,7 @@ const keyOf = (ask: SeparateAsk): string => JSON.stringify(ask);
 async function begin(asked: SeparateAsk, id: number): Promise<Begun> {
   const { job, paperId, over } = asked,
     ask = job.picture;
-  if (!picture || !ask) fail('no-picture', 'the picture', 'There is no picture to separate.', 'Choose one first.');
+  if (!picture || !ask) fail('no-picture', 'picture', say('page.noPicture'), say('page.choosePicture'));
   const asker = { id };
   const task: Task = {
     report: (share) => send({ id: asker.id, kind: 'progress', share }),

@@ -1,9 +1,8 @@
 import { bareLength, sayFine, sayLength, sayShare } from '../../../ui/units.ts';
 import { CountField } from '../../../ui/CountField.tsx';
 import { LengthBox } from '../../../ui/LengthBox.tsx';
-import { inUnits } from '../../../ui/in-units.ts';
 import { Why } from '../../../ui/Why.tsx';
-import { words } from '../../../store/words.ts';
+import { told, words } from '../../../store/words.ts';
 import { setScreen } from './edits.ts';
 import { RunGaps } from './RunGaps.tsx';
 import { GapPicture } from './GapPicture.tsx';
@@ -49,7 +48,7 @@ export function GapPart({ bench, plan }: PartProps) {
             </button>
           )}
           <Why of={w.gapAdvised(say(press.gap.gapMm))}>
-            {inUnits(press.gap.why, units)} {w.between(say(press.gap.rangeMm[0]), say(press.gap.rangeMm[1]))}.
+            {told(press.gap.why)} {w.between(say(press.gap.rangeMm[0]), say(press.gap.rangeMm[1]))}.
           </Why>
           <LengthBox
             label={w.hingeLift}
@@ -123,7 +122,7 @@ export function GapPart({ bench, plan }: PartProps) {
         )}
         {[...(offContact?.problems ?? []), ...(risers?.problems ?? [])].map((p, at) => (
           <p key={`${at} ${p.code}`} class="says-do">
-            <b>{inUnits(p.message, units)}</b> {inUnits(p.advice, units)}
+            <b>{told(p.message)}</b> {told(p.advice)}
           </p>
         ))}
       </div>

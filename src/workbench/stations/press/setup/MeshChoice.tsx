@@ -43,12 +43,7 @@ export function MeshChoice({ bench, plan, screen }: PartProps & { readonly scree
               name="mesh"
               checked={chosen(row)}
               aria-label={[
-                `${w.meshSpoken(
-                  count(row.mesh.perCm),
-                  count(row.mesh.perInch),
-                  film(row.mesh.threadMicrons),
-                  film(row.wetMicrons),
-                )}.`,
+                `${w.meshSpoken(count(row.mesh.perCm), count(row.mesh.perInch), film(row.mesh.threadMicrons), film(row.wetMicrons))}.`,
                 ...row.reasons.map(told),
               ].join(' ')}
               onChange={() => setScreen(bench, 'mesh', { mesh: { perCm: row.mesh.perCm, threadMicrons: row.mesh.threadMicrons } })}

@@ -1,9 +1,8 @@
 import { sayFine } from '../../../ui/units.ts';
 import type { PairBudget, RegisterBudget } from '../../../../core/press/index.ts';
 import { Pot } from '../../../ui/Pot.tsx';
-import { inUnits } from '../../../ui/in-units.ts';
 import { Why } from '../../../ui/Why.tsx';
-import { words } from '../../../store/words.ts';
+import { told, words } from '../../../store/words.ts';
 import { spreadLayer } from './edits.ts';
 import type { PartProps } from './part.ts';
 
@@ -67,8 +66,8 @@ function Pair({ bench, plan, pair, most }: PartProps & { readonly pair: PairBudg
       <p>
         {w.canFall(say(pair.likelyMm))}, {w.overlapBy(say(forgives))}
         <Why of={w.meets(nameOf(pair.first), nameOf(pair.second))}>
-          {w.pairWhy(say(pair.causes.method), say(pair.causes.paper), say(pair.causes.mesh), say(pair.worstMm))}{' '}
-          {inUnits(pair.advice, units)} {pair.spreadMm > 0 && w.bends}
+          {w.pairWhy(say(pair.causes.method), say(pair.causes.paper), say(pair.causes.mesh), say(pair.worstMm))} {told(pair.advice)}{' '}
+          {pair.spreadMm > 0 && w.bends}
         </Why>
       </p>
       <div class="pair-do">

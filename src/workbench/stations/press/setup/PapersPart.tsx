@@ -4,9 +4,8 @@ import { CountField } from '../../../ui/CountField.tsx';
 import { LengthBox } from '../../../ui/LengthBox.tsx';
 import { ProofCanvas } from '../../../ui/ProofCanvas.tsx';
 import { TextField } from '../../../ui/TextField.tsx';
-import { inUnits } from '../../../ui/in-units.ts';
 import { Why } from '../../../ui/Why.tsx';
-import { words } from '../../../store/words.ts';
+import { told, words } from '../../../store/words.ts';
 import { asJob } from '../../inks/edits.ts';
 import { OneReading } from '../../inks/OneReading.tsx';
 import { addPaperLike, setPaper, takePaperAway } from './edits.ts';
@@ -132,7 +131,7 @@ function PaperCard({
       )}
       {template?.problems.map((p) => (
         <p key={`${p.code} ${p.path}`} class="field-note">
-          <b>{inUnits(p.message, units)}</b> {inUnits(p.advice, units)}
+          <b>{told(p.message)}</b> {told(p.advice)}
         </p>
       ))}
       <div class="row">

@@ -2,9 +2,8 @@ import { registerMethods, type RegisterMethod } from '../../../../core/press/ind
 import { bareLength, sayLength } from '../../../ui/units.ts';
 import { CountField } from '../../../ui/CountField.tsx';
 import { LengthBox } from '../../../ui/LengthBox.tsx';
-import { inUnits } from '../../../ui/in-units.ts';
 import { Why } from '../../../ui/Why.tsx';
-import { words } from '../../../store/words.ts';
+import { told, words } from '../../../store/words.ts';
 import { setRegister } from './edits.ts';
 import { PairBars } from './PairBars.tsx';
 import type { PartProps } from './part.ts';
@@ -73,7 +72,7 @@ export function RegisterPart({ bench, plan }: PartProps) {
         </div>
         <div class="within">
           <h2>{w.withinMm(sayLength(register.sigma.toleranceMm, units))}</h2>
-          <Why of={w.withinMm('')}>{w.withinWhy(inUnits(register.sigma.text, units))}</Why>
+          <Why of={w.withinMm('')}>{w.withinWhy(told(register.sigma.text))}</Why>
         </div>
         {register.budget && <PairBars bench={bench} plan={plan} budget={register.budget} />}
       </div>

@@ -1,9 +1,8 @@
 import type { JobScreen } from '../../../../core/job/index.ts';
 import { bareLength, sayLength } from '../../../ui/units.ts';
 import { LengthBox } from '../../../ui/LengthBox.tsx';
-import { inUnits } from '../../../ui/in-units.ts';
 import { Why } from '../../../ui/Why.tsx';
-import { words } from '../../../store/words.ts';
+import { told, words } from '../../../store/words.ts';
 import { setScreen, takeScreen } from './edits.ts';
 import { FitPicture } from './FitPicture.tsx';
 import { MeshChoice } from './MeshChoice.tsx';
@@ -53,14 +52,14 @@ export function ScreenPart({ bench, plan }: PartProps) {
             {fit.problems.length > 0 && (
               <ul class="says">
                 {fit.problems.map((p, at) => (
-                  <li key={`${at} ${p.code}`}>{inUnits(p.message, units)}</li>
+                  <li key={`${at} ${p.code}`}>{told(p.message)}</li>
                 ))}
               </ul>
             )}
             {fit.remedies.length > 0 && (
               <ul class="says says-do">
                 {fit.remedies.map((r) => (
-                  <li key={r.what}>{inUnits(r.text, units)}</li>
+                  <li key={r.what}>{told(r.text)}</li>
                 ))}
               </ul>
             )}
@@ -70,7 +69,7 @@ export function ScreenPart({ bench, plan }: PartProps) {
           .filter((p) => p.severity === 'error' && !fit)
           .map((p, at) => (
             <p key={`${at} ${p.code}`}>
-              <b>{inUnits(p.message, units)}</b> {inUnits(p.advice, units)}
+              <b>{told(p.message)}</b> {told(p.advice)}
             </p>
           ))}
         <div class="fields">
@@ -101,9 +100,7 @@ export function ScreenPart({ bench, plan }: PartProps) {
             hint={fit ? bareLength(fit.squeegee.bestMm, units) : undefined}
           />
           {fit && (
-            <p class="field-note">
-              {w.squeegeeFrom(bareLength(fit.squeegee.leastMm, units), sayLength(fit.squeegee.mostMm, units))}
-            </p>
+            <p class="field-note">{w.squeegeeFrom(bareLength(fit.squeegee.leastMm, units), sayLength(fit.squeegee.mostMm, units))}</p>
           )}
           <label class="length-field">
             <span class="length-label">{w.hinge}</span>

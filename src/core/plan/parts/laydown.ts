@@ -1,0 +1,158 @@
+import { smoothestSpectrum, xyzFromLab, type Spectrum } from '../../colour/index.ts';
+import { offsetRegion, type Region } from '../../form/index.ts';
+import { stackReflectance } from '../../ink/index.ts';
+import type { Job, JobLayer } from '../../job/index.ts';
+import { edgeRidge } from '../../press/index.ts';
+import type { Problem } from '../../problem.ts';
+import { ridgeWarnings, type Stencil } from '../../stencil/index.ts';
+import type { Memory } from '../memory.ts';
+import type { PlannedCut, PlannedInk, PlannedLayer } from '../types.ts';
+import { planCut } from './cut-pairs.ts';
+import type { PlannedEdition } from './edition.ts';
+import type { FoundInks } from './inks.ts';
+import { bitsOf, filmOfLayer, type PrintedLayer } from './let-down.ts';
+import { planMix } from './mix.ts';
+import { inkSwatch, swatchOf } from './papers.ts';
+import type { PlannedPress } from './press.ts';
+import { codeColours } from './proof.ts';
+import { makeStencils, materialFor } from './stencils.ts';
+
+/** A layer with its stencil and its bit in the codes. */
+export interface CutLayer {
+  readonly layer: JobLayer;
+  readonly stencil: Stencil;
+  readonly bit: number;
+}
+
+/** Each layer's sheet, its bridges where they are least seen on the bare papers. Layers whose stencil can't be made are left out. */
+export function cutTheStencils(
+  job: Job,
+  layers: readonly JobLayer[],
+  laydown: readonly PrintedLayer[],
+  cuts: ReadonlyMap<string, Region>,
+  inks: FoundInks,
+  memory: Memory,
+  found: (problems: readonly Problem[]) => void,
+): CutLayer[] {
+  const bitOf = bitsOf(layers);
+  const bare = job.papers.filter((p) => inks.papers.has(p.id) && !p.printed);
+  const colours = bare.map((paper) => codeColours(inks.papers.get(paper.id)!, laydown, inks.surface));
+  const tasks = layers.map((layer) => ({
+    layer,
+    bit: bitOf.get(layer.id)!,
+    cut: spreadCut(cuts.get(layer.cut)!, layer, memory),
+    material: materialFor(job, layer.cut),
+  }));
+  const made = makeStencils(job, tasks, colours, memory);
+  for (const one of made.values()) found(one.problems);
+  return layers.flatMap((layer) => {
+    const stencil = made.get(layer.id)?.stencil;
+    return stencil ? [{ layer, stencil, bit: bitOf.get(layer.id)! }] : [];
+  });
+}
+
+/** A layer that is spread prints farther out on all sides: its window grows, or its piece shrinks. */
+function spreadCut(cut: Region, layer: JobLayer, memory: Memory): Region {
+  if (layer.spreadMm === 0) return cut;
+  return memory.part(`spread ${layer.id}`, { cut, mm: layer.side === 'window' ? layer.spreadMm : -layer.spreadMm }, spread);
+}
+
+const spread = ({ cut, mm }: { readonly cut: Region; readonly mm: number }): Region => offsetRegion(cut, mm);
+
+/** Later runs that print over the ridge along an earlier one's edges. */
+export function ridgesOf(job: Job, stencils: readonly CutLayer[], memory: Memory): Problem[] {
+  const layers = stencils.map(({ layer, stencil }) => ({
+    id: layer.id,
+    name: layer.name,
+    prints: stencil.prints,
+    material: materialFor(job, layer.cut),
+  }));
+  return memory.part('ridges', { layers }, findRidges);
+}
+
+const findRidges = ({ layers }: { readonly layers: Parameters<typeof ridgeWarnings>[0] }): Problem[] => [...ridgeWarnings(layers)];
+
+/** Runs as they will be printed: film, grams, pulls, the swatch of their pot. */
+export function planLayers(from: {
+  readonly job: Job;
+  readonly layers: readonly JobLayer[];
+  readonly stencils: readonly CutLayer[];
+  readonly inks: FoundInks;
+  readonly press: PlannedPress;
+  readonly edition: PlannedEdition;
+  readonly areas: Float64Array;
+}): PlannedLayer[] {
+  const { job, layers, inks, press, edition, areas } = from;
+  const paper = firstPaper(job, inks);
+  const retarderShare = edition.day?.openTime.retarderShare ?? 0;
+  return from.stencils.map(({ layer, stencil, bit }, i): PlannedLayer => {
+    const printsMm2 = areaOfBit(areas, bit);
+    const pulls = edition.pullsOfRun[layers.indexOf(layer)] ?? 0;
+    const film = filmOfLayer(layer, inks);
+    return {
+      id: layer.id,
+      name: layer.name,
+      run: i + 1,
+      bit,
+      cutId: layer.cut,
+      side: layer.side,
+      stencil,
+      inkId: layer.ink,
+      strength: layer.strength,
+      printsMm2,
+      coverage: printsMm2 / (job.image.widthMm * job.image.heightMm),
+      wetMicrons: press.deposit.wetMicrons,
+      deposit: layer.ink === null ? 1 : (inks.deposits.get(layer.ink) ?? 1),
+      swatch: film && swatchOf(stackReflectance(paper, [film], inks.surface)),
+      mix: planMix(job, layer, { printsMm2, pulls, deposit: press.deposit, retarderShare }),
+      sheetsThrough: pulls,
+      ridge: edgeRidge(press.deposit.wetMicrons, materialFor(job, layer.cut).thicknessMm),
+    };
+  });
+}
+
+/** The first paper that was read; a usual white where none was. */
+function firstPaper(job: Pick<Job, 'papers'>, inks: FoundInks): Spectrum {
+  return job.papers.map((p) => inks.papers.get(p.id)).find((s) => s !== undefined) ?? smoothestSpectrum(xyzFromLab([95, 0, 0]));
+}
+
+function areaOfBit(areas: Float64Array, bit: number): number {
+  return areas.reduce((sum, area, code) => (code & (1 << bit) ? sum + area : sum), 0);
+}
+
+/** Cuts with the layers they serve, and what is cut how often. */
+export function planCuts(
+  job: Job,
+  layers: readonly JobLayer[],
+  planned: readonly PlannedLayer[],
+  cuts: ReadonlyMap<string, Region>,
+): PlannedCut[] {
+  const spreads = new Map(layers.map((l) => [l.id, l.spreadMm]));
+  return job.cuts.flatMap((cut): PlannedCut[] => {
+    const region = cuts.get(cut.id);
+    if (!region) return [];
+    const served = planned.filter((l) => l.cutId === cut.id);
+    const material = materialFor(job, cut.id);
+    const kerfMm = job.materials.find((m) => m.id === material.id)?.kerfMm ?? 0;
+    const ids = { id: cut.id, name: cut.name, region, materialId: material.id, layers: served.map((l) => l.id) };
+    return [{ ...ids, ...planCut(served, spreads, material, kerfMm) }];
+  });
+}
+
+/** The shelf: every ink alone on the first paper, and how far to trust it. */
+export function planInks(job: Job, inks: FoundInks): PlannedInk[] {
+  const paper = firstPaper(job, inks);
+  return job.inks.map((ink): PlannedInk => {
+    const film = inks.inks.get(ink.id);
+    const none = new Float64Array(36);
+    return {
+      id: ink.id,
+      name: ink.name,
+      role: ink.role,
+      swatch: film ? inkSwatch(film, paper, inks) : swatchOf(paper),
+      k: film?.k ?? none,
+      s: film?.s ?? none,
+      trust: inks.trust.get(ink.id)!,
+    };
+  });
+}

@@ -1,0 +1,110 @@
+import type { en } from '../../en/index.ts';
+import type { Same } from '../../say.ts';
+import { many } from '../grammar.ts';
+
+/** Was Befehle über Farben, Messwerte, Vorlagen und Nachgezeichnetes antworten. */
+export const inkAnswers: Same<typeof en.inkAnswers> = {
+  // order
+  orders: ({ n, paper, now }) => `${many(n, 'Folge', 'Folgen')} auf ${paper}; jetzt: ${now}`,
+  orderNo: ({ n, layers }) => `${n}. ${layers}`,
+  wantedWithin: ({ deltaE }) => `gewünschte Farbtöne auf ${deltaE} ΔE00`,
+  coloursDiffer: ({ n }) => `${many(n, 'verschiedener Farbton', 'verschiedene Farbtöne')}`,
+  lightnessRange: ({ range }) => `Helligkeit über ${range}`,
+  meanChroma: ({ chroma }) => `mittlere Buntheit ${chroma}`,
+  movedBy: ({ deltaE, films }) => `schwankt um ${deltaE} ΔE00, wenn Filme um ${films} schwanken`,
+  givesUp: ({ what }) => `gibt auf: ${what}`,
+
+  // recipe
+  recipe: ({ parts, deltaE, lab }) => `${parts}, Rest Base: um ΔE00 ${deltaE} daneben (Lab ${lab})`,
+  part: ({ share, ink }) => `${share} ${ink}`,
+
+  // mix
+  potHolds: ({ layer, mass }) => `${layer}, ${mass}`,
+  byVolume: ({ share }) => `${share} des Volumens`,
+  rounding: ({ deltaE }) => `auf die Waage gerundet rückt der Farbton um ΔE00 ${deltaE}`,
+  retarder: ({ share, mass }) =>
+    `und Verzögerer, ${share} (${mass}), für dieses Tempo und diese Luft; Handschuhe tragen, das Etikett entscheidet`,
+
+  // pot
+  potOff: ({ deltaE, mass }) => `Der Topf liegt um ΔE00 ${deltaE} daneben (${mass}).`,
+  nearEnough: 'Nah genug: so lassen.',
+  add: ({ mass, ink }) => `${mass} ${ink} zugeben`,
+  afterAdding: ({ deltaE, mass, times }) => `Dann um ΔE00 ${deltaE} daneben; der Topf wächst auf ${mass} (× ${times}).`,
+  aLittle: 'ein wenig',
+  clearly: 'deutlich',
+  very: 'sehr',
+
+  // again
+  newLot: ({ ink, times }) => `${ink}: die neue Charge ist ${times}-mal so kräftig`,
+  shareWas: ({ share }) => `(war ${share})`,
+  clearBase: 'klare Base',
+  otherLight: ({ daylight, lamp }) => `um ΔE00 ${daylight} daneben bei Tageslicht, um ${lamp} bei Lampenlicht`,
+
+  // readings, photo
+  spectrum: 'Spektrum',
+  xyz: 'XYZ',
+  lab: 'Lab',
+  photo: 'Foto',
+  patches: ({ n }) => many(n, 'Messfeld', 'Messfelder'),
+  sheetPaper: 'Papier',
+  blackBar: 'schwarzer Balken',
+  doubt: ({ sigma }) => `± ${sigma} ΔE00`,
+  lightEven: ({ times }) => `Das Licht war um den Faktor ${times} ungleich; das ist ausgeglichen.`,
+  takenAsLadder: ({ n }) => `Genommen als Stärkenreihe mit ${n} Stärken.`,
+  takenAsTwo: 'Genommen als Messung über Weiß und über Schwarz.',
+
+  // drawdowns
+  sheetsMade: ({ file, n }) =>
+    `${file}: ${many(n, 'Bogen', 'Bogen')}. In wahrer Größe drucken (100 %), auf dem Papier des Drucks, wenn der Drucker es nimmt.`,
+
+  // shelf
+  inkOnShelf: ({ ink, density }) => `${ink}, ${density} g/mL`,
+  baseOnShelf: ({ ink, role, density }) => `${ink} (${role}), ${density} g/mL`,
+  transparentBase: 'Transparentbase',
+  extenderBase: 'Verschnittbase',
+  retarderRole: 'Verzögerer',
+  lotNo: ({ lot }) => `Charge ${lot}`,
+  oneGround: 'ein Untergrund',
+  twoGrounds: 'Weiß und Schwarz',
+  ladder: 'Stärkenreihe',
+  clear: 'klar',
+  paperOnShelf: ({ paper }) => `${paper} (Papier)`,
+  potOnShelf: ({ pot, n }) => `${pot} (Topf, ${many(n, 'Aufzug', 'Aufzüge')})`,
+  shelfHas: ({ inks, papers, pots }) =>
+    `${many(inks, 'Farbe', 'Farben')}, ${many(papers, 'Papier', 'Papiere')}, ${many(pots, 'Topf', 'Töpfe')}`,
+
+  // trace
+  traced: ({ file, size, n }) => `${file}: ${size}, ${many(n, 'Umriss', 'Umrisse')}`,
+
+  // separate
+  wholePicture: ({ size, pixels }) => `${size}: die ganze Vorlage, ${pixels}`,
+  partOfPicture: ({ size, width, height, x, y, pixels }) =>
+    `${size}: von der Vorlage ${width} der Breite und ${height} der Höhe, ab ${x} von links und ${y} von oben, ${pixels}`,
+  pixelsPerMm: ({ px }) => `${px} ihrer Pixel auf jeden mm`,
+  pixelsPerInch: ({ px }) => `${px} ihrer Pixel auf jeden Zoll`,
+  tooCoarse: 'Das ist gröber, als ein Messer schneidet: Ränder werden weich geraten.',
+  separated: ({ folder, runs }) =>
+    `${folder}: eine Arbeit mit ${many(runs, 'Lauf', 'Läufen')}. In compare/ liegen Vorlage, Druck und flache Farben in gleicher Größe, und der Druck schraffiert, wo Farbtöne unerreichbar sind und wo Feines verloren ging.`,
+  runAs: ({ run }) => `Lauf ${run}`,
+  newRunAs: ({ run }) => `neuer Lauf ${run}`,
+  potIs: ({ parts, along, pieces, bridges }) => `${parts}: ${along}, ${many(pieces, 'Teil', 'Teile')}, ${many(bridges, 'Steg', 'Stege')}`,
+  toPicture: 'ΔE00 zur Vorlage',
+  mean: 'Mittel',
+  median: 'Median',
+  within95: '95 % unter',
+  inRegister: 'im Passer',
+  offBy: ({ sigma }) => `Schichten daneben um σ ${sigma}`,
+  flatInks: 'ebenso viele flache deckende Farben, gleiches Messer',
+  flatInksOff: 'diese ebenso weit daneben',
+  ofFlatInks: ({ share }) => `Das Mittel ist ${share} dessen, was flache Farben erreichen.`,
+  knifeAsked: ({ along, pieces, bridges, time }) =>
+    `${along} zu schneiden, ${many(pieces, 'Teil', 'Teile')}, ${many(bridges, 'Steg', 'Stege')}, etwa ${time} mit dem Messer`,
+  outOfReach: ({ share, lost }) => `${share} der Vorlage erreichen diese Farben nicht; Schneiden und Stege kosten ΔE00 ${lost}`,
+  moreKnife: ({ all }) => `mehr Messer, weniger Fehler: ${all}`,
+  onCurve: ({ along, deltaE, price }) => `${along} → ${deltaE} (--price ${price})`,
+  stoppedEarly: 'Früh angehalten: das ist das Beste bisher.',
+  progress: ({ share, note }) => `${share}  ${note}`,
+
+  // serve
+  open: ({ address }) => `Die Werkbank ist offen unter ${address}  (Strg-C beendet sie)`,
+};

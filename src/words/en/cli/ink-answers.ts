@@ -1,0 +1,139 @@
+import type {
+  DeltaText,
+  LabText,
+  LengthText,
+  ListText,
+  MassText,
+  NameText,
+  NumberText,
+  SayingText,
+  ShareText,
+  TimeText,
+} from '../../say.ts';
+import { many } from '../grammar.ts';
+
+/** What commands answer about inks, readings, pictures, and things traced. */
+export const inkAnswers = {
+  // order
+  orders: ({ n, paper, now }: { n: number; paper: NameText; now: NameText }) => `${many(n, 'order', 'orders')} on ${paper}; now: ${now}`,
+  orderNo: ({ n, layers }: { n: number; layers: NameText }) => `${n}. ${layers}`,
+  wantedWithin: ({ deltaE }: { deltaE: DeltaText }) => `wanted colours within ${deltaE} ΔE00`,
+  coloursDiffer: ({ n }: { n: number }) => `${many(n, 'colour', 'colours')} that differ`,
+  lightnessRange: ({ range }: { range: NumberText }) => `lightness over ${range}`,
+  meanChroma: ({ chroma }: { chroma: NumberText }) => `mean chroma ${chroma}`,
+  movedBy: ({ deltaE, films }: { deltaE: DeltaText; films: ShareText }) => `moved by ${deltaE} ΔE00 when films vary by ${films}`,
+  givesUp: ({ what }: { what: ListText }) => `gives up: ${what}`,
+
+  // recipe
+  recipe: ({ parts, deltaE, lab }: { parts: ListText; deltaE: DeltaText; lab: LabText }) =>
+    `${parts}, rest base: off by ΔE00 ${deltaE} (Lab ${lab})`,
+  part: ({ share, ink }: { share: ShareText; ink: NameText }) => `${share} ${ink}`,
+
+  // mix
+  potHolds: ({ layer, mass }: { layer: NameText; mass: MassText }) => `${layer}, ${mass}`,
+  byVolume: ({ share }: { share: ShareText }) => `${share} by volume`,
+  rounding: ({ deltaE }: { deltaE: DeltaText }) => `rounding to the scale moves the colour by ΔE00 ${deltaE}`,
+  retarder: ({ share, mass }: { share: ShareText; mass: MassText }) =>
+    `and retarder, ${share} (${mass}), for this pace and air; wear gloves, the label decides`,
+
+  // pot
+  potOff: ({ deltaE, mass }: { deltaE: DeltaText; mass: MassText }) => `The pot is off by ΔE00 ${deltaE} (${mass}).`,
+  nearEnough: 'Near enough: leave it as it is.',
+  add: ({ mass, ink }: { mass: MassText; ink: NameText }) => `add ${mass} ${ink}`,
+  afterAdding: ({ deltaE, mass, times }: { deltaE: DeltaText; mass: MassText; times: NumberText }) =>
+    `Then it is off by ΔE00 ${deltaE}; the pot grows to ${mass} (× ${times}).`,
+  aLittle: 'a little',
+  clearly: 'clearly',
+  very: 'very',
+
+  // again
+  newLot: ({ ink, times }: { ink: NameText; times: NumberText }) => `${ink}: the new lot is ${times} times as strong`,
+  shareWas: ({ share }: { share: ShareText }) => `(was ${share})`,
+  clearBase: 'clear base',
+  otherLight: ({ daylight, lamp }: { daylight: DeltaText; lamp: DeltaText }) =>
+    `off by ΔE00 ${daylight} in daylight, by ${lamp} in lamp light`,
+
+  // readings, photo
+  spectrum: 'spectrum',
+  xyz: 'XYZ',
+  lab: 'Lab',
+  photo: 'photo',
+  patches: ({ n }: { n: number }) => many(n, 'patch', 'patches'),
+  sheetPaper: 'paper',
+  blackBar: 'black bar',
+  doubt: ({ sigma }: { sigma: DeltaText }) => `± ${sigma} ΔE00`,
+  lightEven: ({ times }: { times: NumberText }) => `The light was uneven by a factor of ${times}; that is evened out.`,
+  takenAsLadder: ({ n }: { n: number }) => `Taken as a ladder of ${n} strengths.`,
+  takenAsTwo: 'Taken as read over white and over black.',
+
+  // drawdowns
+  sheetsMade: ({ file, n }: { file: NameText; n: number }) =>
+    `${file}: ${many(n, 'sheet', 'sheets')}. Print at true size (100 %), on the paper you print on if your printer takes it.`,
+
+  // shelf
+  inkOnShelf: ({ ink, density }: { ink: NameText; density: NumberText }) => `${ink}, ${density} g/mL`,
+  baseOnShelf: ({ ink, role, density }: { ink: NameText; role: SayingText; density: NumberText }) => `${ink} (${role}), ${density} g/mL`,
+  transparentBase: 'transparent base',
+  extenderBase: 'extender base',
+  retarderRole: 'retarder',
+  lotNo: ({ lot }: { lot: NameText }) => `lot ${lot}`,
+  oneGround: 'one ground',
+  twoGrounds: 'white and black',
+  ladder: 'a ladder',
+  clear: 'clear',
+  paperOnShelf: ({ paper }: { paper: NameText }) => `${paper} (paper)`,
+  potOnShelf: ({ pot, n }: { pot: NameText; n: number }) => `${pot} (pot, ${many(n, 'drawdown', 'drawdowns')})`,
+  shelfHas: ({ inks, papers, pots }: { inks: number; papers: number; pots: number }) =>
+    `${many(inks, 'ink', 'inks')}, ${many(papers, 'paper', 'papers')}, ${many(pots, 'pot', 'pots')}`,
+
+  // trace
+  traced: ({ file, size, n }: { file: NameText; size: LengthText; n: number }) => `${file}: ${size}, ${many(n, 'outline', 'outlines')}`,
+
+  // separate
+  wholePicture: ({ size, pixels }: { size: LengthText; pixels: SayingText }) => `${size}: all of the picture, ${pixels}`,
+  partOfPicture: ({
+    size,
+    width,
+    height,
+    x,
+    y,
+    pixels,
+  }: {
+    size: LengthText;
+    width: ShareText;
+    height: ShareText;
+    x: ShareText;
+    y: ShareText;
+    pixels: SayingText;
+  }) => `${size}: of the picture ${width} of its width and ${height} of its height, from ${x} left and ${y} down, ${pixels}`,
+  pixelsPerMm: ({ px }: { px: NumberText }) => `${px} pixels of it for each mm`,
+  pixelsPerInch: ({ px }: { px: NumberText }) => `${px} pixels of it for each inch`,
+  tooCoarse: 'That is coarser than a knife cuts: edges will be soft guesses.',
+  separated: ({ folder, runs }: { folder: NameText; runs: number }) =>
+    `${folder}: a job of ${many(runs, 'run', 'runs')}. In compare/ are the picture, the print and flat inks at the same size, and the print struck through where colours are out of reach and where detail was lost.`,
+  runAs: ({ run }: { run: number }) => `run ${run}`,
+  newRunAs: ({ run }: { run: number }) => `new run ${run}`,
+  potIs: ({ parts, along, pieces, bridges }: { parts: ListText; along: SayingText; pieces: number; bridges: number }) =>
+    `${parts}: ${along}, ${many(pieces, 'piece', 'pieces')}, ${many(bridges, 'bridge', 'bridges')}`,
+  toPicture: 'ΔE00 to the picture',
+  mean: 'mean',
+  median: 'median',
+  within95: '95 % within',
+  inRegister: 'in register',
+  offBy: ({ sigma }: { sigma: LengthText }) => `layers off by σ ${sigma}`,
+  flatInks: 'as many flat opaque inks, same knife',
+  flatInksOff: 'these inks off by as much',
+  ofFlatInks: ({ share }: { share: ShareText }) => `The mean is ${share} of what flat inks get.`,
+  knifeAsked: ({ along, pieces, bridges, time }: { along: SayingText; pieces: number; bridges: number; time: TimeText }) =>
+    `${along} to cut, ${many(pieces, 'piece', 'pieces')}, ${many(bridges, 'bridge', 'bridges')}, about ${time} with the knife`,
+  outOfReach: ({ share, lost }: { share: ShareText; lost: DeltaText }) =>
+    `${share} of the picture is out of these inks’ reach; cutting and bridging cost ΔE00 ${lost}`,
+  moreKnife: ({ all }: { all: ListText }) => `more knife, less error: ${all}`,
+  onCurve: ({ along, deltaE, price }: { along: SayingText; deltaE: DeltaText; price: NumberText }) =>
+    `${along} → ${deltaE} (--price ${price})`,
+  stoppedEarly: 'Stopped early: this is the best so far.',
+  progress: ({ share, note }: { share: ShareText; note: SayingText }) => `${share}  ${note}`,
+
+  // serve
+  open: ({ address }: { address: NameText }) => `The Workbench is open at ${address}  (Ctrl-C ends it)`,
+};
