@@ -9,7 +9,7 @@ import { CompareView } from './compare/CompareView.tsx';
 import { ProblemList } from '../ui/ProblemList.tsx';
 import { followed } from '../store/leads.ts';
 import { told, words } from '../store/words.ts';
-import { createPrinting, openJob } from './actions.ts';
+import { createPrinting, openJob, saveNow } from './actions.ts';
 import { Drawer, type DrawerName } from './Drawer.tsx';
 import { EmptyBench } from './EmptyBench.tsx';
 import { Tour } from './Guide.tsx';
@@ -92,21 +92,16 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
         </section>
       )}
       {keeping.state.value === 'other-tab' && (
-        <p class="notice" role="alert">
-          {w.otherTab}
-        </p>
+        <div class="notice notice-row" role="alert">
+          <span>{w.otherTab}</span>
+          <button type="button" class="button" onClick={() => void keeping.workHere()}>
+            {w.workHere}
+          </button>
+        </div>
       )}
       {offline.newer.value && <NewerNotice offline={offline} />}
-      {keeping.state.value === 'full' && (
-        <p class="notice" role="alert">
-          {w.storageFull}
-        </p>
-      )}
-      {keeping.state.value === 'denied' && (
-        <p class="notice" role="alert">
-          {w.notKept}
-        </p>
-      )}
+      {keeping.state.value === 'full' && <NotKept text={w.storageFull} bench={bench} keeping={keeping} />}
+      {keeping.state.value === 'denied' && <NotKept text={w.notKept} bench={bench} keeping={keeping} />}
       {bench.failure.value !== null && (
         <p class="notice" role="alert">
           {bench.failure.value.map((p) => `${told(p.message)} ${told(p.advice)}`).join(' ')}
@@ -134,6 +129,20 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
         )}
       </main>
     </>
+  );
+}
+
+/** The browser keeps nothing: the job is offered as a file at once. */
+function NotKept({ text, bench, keeping }: { readonly text: string; readonly bench: Bench; readonly keeping: Keeping }) {
+  return (
+    <div class="notice notice-row" role="alert">
+      <span>{text}</span>
+      {bench.job.value && (
+        <button type="button" class="button" onClick={() => void saveNow(bench, keeping)}>
+          {words().shell.saveFile}
+        </button>
+      )}
+    </div>
   );
 }
 

@@ -9,7 +9,7 @@ import { fileStem } from '../../core/job/file-names.ts';
 import { download, openFile, openFiles, openFolder, saveJob } from '../store/files.ts';
 import type { Keeper } from '../store/keep.ts';
 import type { Keeping } from '../store/keeping.ts';
-import { putOn, stepAside } from '../store/start.ts';
+import { putOn } from '../store/start.ts';
 import { faultsOf } from '../engine/faults.ts';
 import { language, words } from '../store/words.ts';
 import type { MadeFile, OpenedJob } from '../engine/protocol.ts';
@@ -40,7 +40,7 @@ export function openJob(bench: Bench, keeping: Keeping, keeper: Keeper, source: 
           ? await openFiles(bench, await exampleFiles())
           : await openFile(bench, source.file);
     if (!opened) return;
-    await makeRoom(bench, keeping, keeper);
+    await makeRoom(bench, keeping);
     putOn(bench, keeping, opened);
     bench.announce(opened.job.title);
   });
@@ -50,21 +50,21 @@ export function openJob(bench: Bench, keeping: Keeping, keeper: Keeper, source: 
 export function startJob(bench: Bench, keeping: Keeping, keeper: Keeper, jobText: string): Promise<void> {
   return attempt(bench, async () => {
     const opened = await bench.ask('openJob', { files: new Map([['job.json', new TextEncoder().encode(jobText)]]) });
-    await makeRoom(bench, keeping, keeper);
+    await makeRoom(bench, keeping);
     location.hash = 'forms';
     putOn(bench, keeping, opened);
   });
 }
 
 /** Keeps what lies on the bench; where that can't be, says so once before it goes. */
-async function makeRoom(bench: Bench, keeping: Keeping, keeper: Keeper): Promise<void> {
+async function makeRoom(bench: Bench, keeping: Keeping): Promise<void> {
   const leaving = bench.job.peek();
   await keeping.flush();
   if (!keeping.isSafe() && warnedOf !== leaving) {
     warnedOf = leaving;
     throw new ProblemError([problem('warning', 'not-kept', say('where.workbench'), say('page.notKept'), say('page.saveOrOpenAgain'))]);
   }
-  await stepAside(keeper, await keeper.kept().catch(() => null)).catch(() => undefined);
+  await keeping.makeWay().catch(() => undefined);
 }
 
 export function saveNow(bench: Bench, keeping: Keeping): Promise<void> {

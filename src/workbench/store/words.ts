@@ -1,3 +1,4 @@
+import type { VersionName } from './keep.ts';
 import { computed, signal } from '@preact/signals';
 import type { Said } from '../../core/problem.ts';
 import type { LengthUnits } from '../../core/units/index.ts';
@@ -31,7 +32,8 @@ export function told(said: Said): string {
 }
 
 /** What a version is called. */
-export function sayVersion({ name, putAside }: { readonly name: string; readonly putAside?: boolean }): string {
+export function sayVersion({ name, putAside, otherTab }: VersionName): string {
+  if (otherTab) return words().shell.fromOtherTab(name);
   return putAside ? words().shell.beforeOpening(name) : name;
 }
 
