@@ -10,7 +10,7 @@ import { jobOf } from './load.ts';
 import { placeOf } from './options.ts';
 import { printJson, sayHere, showHere, tellHere } from './reader.ts';
 import { columns } from './table.ts';
-import { idsOf, readingOf, textOf, textsOf } from './words.ts';
+import { layerNamed, readingOf, textOf, textsOf } from './words.ts';
 
 export const again: Command = {
   name: 'again',
@@ -35,10 +35,7 @@ export const again: Command = {
   run(call) {
     const { job } = jobOf(call);
     const bench = inkBench(job);
-    const named =
-      call.words[1] ??
-      fail('no-layer-named', say('where.commandLine'), say('cli.whichLayer'), say('cli.nameOneOf', { all: idsOf(job.layers) }));
-    const layer = layerOf(bench, named);
+    const layer = layerOf(bench, layerNamed(call, job));
     const { paper } = paperOf(bench, textOf(call.options['on']));
     const parts = partsOfLayer(job, layer.id);
     const all = list(

@@ -11,7 +11,7 @@ import { jobOf, planOf, printProblems } from './load.ts';
 import { placeOf } from './options.ts';
 import { printJson, readerOnPaper } from './reader.ts';
 import { sayFault, sayStencil } from './say-stencil.ts';
-import { idsOf, textOf } from './words.ts';
+import { layerNamed, textOf } from './words.ts';
 import { mustBeNew, writeNew } from './write-new.ts';
 
 type Layer = Plan['layers'][number];
@@ -47,12 +47,10 @@ export const cut: Command = {
       if (!/\.(svg|dxf)$/i.test(out)) fail('no-such-format', fileAt(out), say('refusals.cutAsSvgOrDxf'), say('refusals.endInSvgOrDxf'));
       mustBeNew(out, replace);
     }
-    const plan = await planOf(jobOf(call));
-    if (stock) return cutStock(plan, call);
-    const named =
-      call.words[1] ??
-      fail('no-layer-named', say('where.commandLine'), say('cli.whichLayer'), say('cli.nameOneOf', { all: idsOf(plan.layers) }));
-    const wanted = layerOf(inkBench(plan.job), named);
+    const bundle = jobOf(call);
+    if (stock) return cutStock(await planOf(bundle), call);
+    const wanted = layerOf(inkBench(bundle.job), layerNamed(call, bundle.job));
+    const plan = await planOf(bundle);
     const layer =
       plan.layers.find((l) => l.id === wanted.id) ??
       fail('no-stencil', `layers[#${wanted.id}]`, say('refusals.noStencil'), say('refusals.runCheck'));

@@ -3,7 +3,7 @@ import { renameSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { ProblemError } from '../core/problem.ts';
+import { inEnglish, refusedBy } from '../../test/said.ts';
 import { readJobAt, writeWhole, type Disk } from './folder.ts';
 
 let base: string;
@@ -14,13 +14,8 @@ afterEach(() => rmSync(base, { recursive: true, force: true }));
 
 const files = ['packet.pdf', 'proofs/a.png', 'cut/b.svg'].map((path) => ({ path, bytes: new TextEncoder().encode(path) }));
 const refusal = (work: () => unknown): string => {
-  try {
-    work();
-  } catch (error) {
-    if (error instanceof ProblemError) return `${error.problems[0].code}: ${error.message}`;
-    throw error;
-  }
-  return 'nothing refused';
+  const [{ code, message }] = refusedBy(work);
+  return `${code}: ${inEnglish(message)}`;
 };
 const failingDisk = (code: string, atWrite: number): Disk => {
   let writes = 0;
@@ -55,7 +50,8 @@ describe('a packet is written whole or not at all', () => {
   test.each([
     ['ENOSPC', 'the disk is full'],
     ['EROFS', 'the disk can only be read'],
-    ['EACCES', 'may not be written to'],
+    ['EACCES', 'you may not write or read here'],
+    ['EIO', 'the system answers “EIO”'],
   ])('%s: it says so, and leaves the earlier packet as it was', (code, words) => {
     const out = join(base, 'out');
     writeWhole(out, files.slice(0, 1), false);

@@ -1,12 +1,11 @@
 import { askBatch } from '../core/asks/index.ts';
-import { fail } from '../core/problem.ts';
 import { deltaE, name as asName, say, share, volume } from '../words/index.ts';
 import type { Command } from './command.ts';
 import { json, option, word } from './help.ts';
 import { jobOf, planOf, printProblems } from './load.ts';
 import { printJson, sayHere, showHere, tellHere, weight } from './reader.ts';
 import { columns } from './table.ts';
-import { idsOf, numberOf } from './words.ts';
+import { layerNamed, numberOf } from './words.ts';
 
 export const mix: Command = {
   name: 'mix',
@@ -20,12 +19,11 @@ export const mix: Command = {
   ],
   options: { grams: { type: 'string' }, scale: { type: 'string' }, json: { type: 'boolean' } },
   async run(call) {
-    const plan = await planOf(jobOf(call));
-    const layer =
-      call.words[1] ??
-      fail('no-layer-named', say('where.commandLine'), say('cli.whichLayer'), say('cli.nameOneOf', { all: idsOf(plan.layers) }));
+    const bundle = jobOf(call);
+    const layer = layerNamed(call, bundle.job);
     const grams = call.options['grams'] === undefined ? undefined : numberOf(call.options['grams'], '--grams', 100, 0.1, 100000);
     const step = numberOf(call.options['scale'], '--scale', 1, 0, 100);
+    const plan = await planOf(bundle);
     const batch = askBatch(plan, { layer, totalGrams: grams, scaleStepGrams: step });
     if (call.options['json']) {
       printJson(batch);

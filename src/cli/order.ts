@@ -41,9 +41,10 @@ export const order: Command = {
     json: { type: 'boolean' },
   },
   async run(call) {
-    const plan = await planOf(jobOf(call));
+    const bundle = jobOf(call),
+      { job } = bundle;
     const wishes: { -readonly [K in keyof OrderWishes]: OrderWishes[K] } = {};
-    const asked = textOf(call.options['for']) ?? (plan.job.wanted.length > 0 ? 'wanted,colours,clean' : 'colours,range,clean');
+    const asked = textOf(call.options['for']) ?? (job.wanted.length > 0 ? 'wanted,colours,clean' : 'colours,range,clean');
     for (const one of asked.split(',')) {
       const [wish, weight = '1'] = one.split('=');
       const key = Object.hasOwn(wishWords, wish.trim()) ? wishWords[wish.trim()] : undefined;
@@ -56,17 +57,15 @@ export const order: Command = {
         );
       wishes[key] = numberOf(weight, '--for', 1, 0, 100);
     }
-    const answer = await askOrders(plan, {
-      paperId: textOf(call.options['on']),
-      wishes,
-      keep: numberOf(call.options['keep'], '--keep', 5, 1, 100),
-      before: textsOf(call.options['before']).map((rule) => {
-        const [a, b] = rule.split(',');
-        if (!a || !b)
-          fail('bad-rule', placeOf('--before'), say('refusals.notTwoLayers', { text: asName(rule) }), say('refusals.writeBefore'));
-        return [a.trim(), b.trim()] as const;
-      }),
+    const keep = numberOf(call.options['keep'], '--keep', 5, 1, 100);
+    const before = textsOf(call.options['before']).map((rule) => {
+      const [a, b] = rule.split(',');
+      if (!a || !b)
+        fail('bad-rule', placeOf('--before'), say('refusals.notTwoLayers', { text: asName(rule) }), say('refusals.writeBefore'));
+      return [a.trim(), b.trim()] as const;
     });
+    const plan = await planOf(bundle);
+    const answer = await askOrders(plan, { paperId: textOf(call.options['on']), wishes, keep, before });
     if (call.options['json']) {
       printJson(answer);
       return 0;
@@ -80,7 +79,7 @@ export const order: Command = {
       console.log(`\n${sayHere('inkAnswers.orderNo', { n: i + 1, layers: layersOf(layers) })}`);
       const all = list(
         [
-          ...(plan.job.wanted.length > 0 ? [say('inkAnswers.wantedWithin', { deltaE: deltaE(values.nearWanted) })] : []),
+          ...(job.wanted.length > 0 ? [say('inkAnswers.wantedWithin', { deltaE: deltaE(values.nearWanted) })] : []),
           say('inkAnswers.coloursDiffer', { n: values.manyColours }),
           say('inkAnswers.lightnessRange', { range: figure(values.lightnessRange) }),
           say('inkAnswers.meanChroma', { chroma: figure(values.clean) }),

@@ -8,7 +8,7 @@ import { jobOf, printProblems } from './load.ts';
 import { placeOf } from './options.ts';
 import { printJson, sayHere, tellHere, weight } from './reader.ts';
 import { columns } from './table.ts';
-import { amountsOf, idsOf, numberOf, readingOf, textOf, textsOf } from './words.ts';
+import { amountsOf, layerNamed, numberOf, readingOf, textOf, textsOf } from './words.ts';
 
 const complaints: readonly Complaint[] = ['too weak', 'too strong', 'too warm', 'too cool', 'too dull', 'too clean'];
 const sizes = { 'a little': 'inkAnswers.aLittle', clearly: 'inkAnswers.clearly', very: 'inkAnswers.very' } as const;
@@ -40,10 +40,7 @@ export const pot: Command = {
   },
   run(call) {
     const { job } = jobOf(call);
-    const named =
-      call.words[1] ??
-      fail('no-layer-named', say('where.commandLine'), say('cli.whichLayer'), say('cli.nameOneOf', { all: idsOf(job.layers) }));
-    const layer = layerOf(inkBench(job), named);
+    const layer = layerOf(inkBench(job), layerNamed(call, job));
     const looks = textOf(call.options['looks']);
     if (looks !== undefined) {
       const complaint =

@@ -1,6 +1,8 @@
 import { readReadings, readTyped, type Reading } from '../core/ink/index.ts';
+import type { Job } from '../core/job/index.ts';
 import { fail } from '../core/problem.ts';
 import { figure, list, name as asName, say, type List, type Saying } from '../words/index.ts';
+import type { Call } from './command.ts';
 import { fileAt, readFileBytes } from './disk.ts';
 import { placeOf } from './options.ts';
 import { showHere } from './reader.ts';
@@ -54,6 +56,12 @@ export function idsOf(things: readonly { readonly id: string }[], by: List['by']
     things.map(({ id }) => asName(id)),
     by,
   );
+}
+
+/** The layer named behind the job, as it was typed. */
+export function layerNamed(call: Call, job: Job): string {
+  const all = idsOf(job.layers.filter((layer) => !layer.off));
+  return call.words[1] ?? fail('no-layer-named', say('where.commandLine'), say('cli.whichLayer'), say('cli.nameOneOf', { all }));
 }
 
 /** `rockpool=70,clear-base=30` → ids and grams. */

@@ -94,7 +94,7 @@ function quantity(value: Quantity, units: LengthUnits, language: Language): stri
     case 'colour-difference':
       return sayNumber(value.deltaE, value.digits ?? 1, true);
     case 'lab':
-      return value.lab.map((v) => sayNumber(v, 0, true)).join(' ');
+      return value.lab.map((v) => sayNumber(v, 0, true).replace('-', '−')).join(' ');
   }
 }
 
@@ -107,7 +107,7 @@ function lengthText(mm: readonly number[], between: string, units: LengthUnits, 
   const inches = mm.map((one) => {
     const value = one / mmPerInch;
     const size = Math.abs(value);
-    return sayNumber(value, size >= 100 ? 0 : size >= 10 ? 1 : 3, digits !== undefined && size > 0);
+    return sayNumber(value, size >= 100 ? 1 : size >= 10 ? 2 : 3, digits !== undefined && size > 0);
   });
   return `${inches.join(between)}\u00a0in`;
 }

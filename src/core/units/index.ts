@@ -4,7 +4,6 @@ export type { Reading } from './read.ts';
 export type { PaperSize } from './paper-sizes.ts';
 export { mmPerInch, readLength, sayFilm, sayInchFraction, sayLength, saySize, tryReadLength } from './length.ts';
 export { gramsPerOunce, millilitresPerFluidOunce, readMass, readVolume, sayMass, sayVolume, tryReadMass, tryReadVolume } from './amount.ts';
-export { textInInches, textsWithLengths } from './in-text.ts';
 export { sayArea, sayShare } from './area.ts';
 export { nameSize, paperSizes, smallestHolding } from './paper-sizes.ts';
 export { readNumber, sayNumber } from './number.ts';

@@ -1,4 +1,6 @@
 import { name as asName, say, sentences } from '../../words/index.ts';
+import { pointsPerMm } from '../pdf/numbers.ts';
+import { wrap } from '../pdf/type.ts';
 import { caution, column, drawProof, drawStencil } from './parts.ts';
 import { roughly, startPage, type, type Frame, type PlannedLayer, type Setting } from './setting.ts';
 import { inkLine, materialOf } from './words.ts';
@@ -102,10 +104,14 @@ function runsPages(setting: Setting): void {
         c = column(frame, 4.6, 1.4);
       page.fit(a.x, y + 4, a.width, layer.name, type.head);
       page.fit(a.x, y + 9.5, a.width, setting.tell(inkLine(plan, layer)), type.body, 8);
-      // Its words end where the next run begins.
-      const { floorMm } = page;
+      // Its words end where the next run begins: smaller, then cut short.
+      const { floorMm, faces } = page;
       page.floorMm = Math.min(floorMm, y + high - 5);
-      page.para(a.x, y + 13, a.width, words(setting, layer), { size: 10.5, leading: 1.35 });
+      const text = words(setting, layer);
+      const room = page.floorMm - y - 13;
+      const sizes = [10.5, 9.5, 8.5].map((size) => ({ size, leading: 1.35 }));
+      const fits = sizes.find((style) => wrap(faces, text, a.width, style).length * style.leading * (style.size / pointsPerMm) <= room);
+      page.para(a.x, y + 13, a.width, text, fits ?? sizes[sizes.length - 1]);
       page.floorMm = floorMm;
       drawStencil(page, layer, b.x, y, b.width, inner);
       const paper = plan.papers[0];
