@@ -11,7 +11,6 @@ import { Cancelled } from '../core/task.ts';
 import { prepare } from './assets.ts';
 import type { Command } from './command.ts';
 import { fileAt, readFileBytes } from './disk.ts';
-import { checkFree, writeWhole } from './folder.ts';
 import { hireHands } from './hands.ts';
 import { option, word } from './help.ts';
 import { planOf, printProblems, takeJob } from './load.ts';
@@ -22,6 +21,7 @@ import { askOf, askOptions, imageOf } from './separate-ask.ts';
 import { writeSeparationPictures } from './separation-pictures.ts';
 import { filled } from './table.ts';
 import { textOf } from './words.ts';
+import { checkFree, writeWhole } from './write-folder.ts';
 
 export const separate: Command = {
   name: 'separate',
@@ -77,7 +77,8 @@ export const separate: Command = {
     const ask = askOf(call.options, bundle.job, taken.ask);
     const out = textOf(call.options['out']) ?? (call.words[0] === undefined ? fileStem(ask.name) : ask.name),
       replace = call.options['replace'] === true;
-    checkFree(out, replace);
+    const wish = { kind: 'job', replace } as const;
+    checkFree(out, wish);
     await prepare();
     const picture = await readPicture(taken.bytes, taken.place);
     const job: Job = { ...bundle.job, image: imageOf(call.options, bundle.job, ask, picture), picture: ask };
@@ -94,11 +95,7 @@ export const separate: Command = {
     // Drawings that the new job does not use stay where they are.
     const said = JSON.stringify(next);
     const made: JobBundle = { job: next, attachments: new Map([...attachments].filter(([name]) => said.includes(JSON.stringify(name)))) };
-    writeWhole(
-      out,
-      [...[...writeJob(made)].map(([name, bytes]) => ({ path: name, bytes })), ...writeSeparationPictures(separation)],
-      replace,
-    );
+    writeWhole(out, [...[...writeJob(made)].map(([name, bytes]) => ({ path: name, bytes })), ...writeSeparationPictures(separation)], wish);
     for (const line of saySeparation(separation, next, out)) console.log(line);
     printProblems([...separation.problems, ...checkJob(made).filter((p) => p.severity === 'error')], console.log);
     return 0;

@@ -10,7 +10,7 @@ import { printProblems } from './load.ts';
 import { placeOf } from './options.ts';
 import { sayHere } from './reader.ts';
 import { numberOf, textOf } from './words.ts';
-import { mustBeNew, writeNew } from './write-new.ts';
+import { mustBeNew, writeNew } from './write-file.ts';
 
 export const trace: Command = {
   name: 'trace',

@@ -35,7 +35,7 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
       started.value = true;
     });
   }, []);
-  useDrop((file) => void openJob(bench, keeping, keeper, { file }));
+  useDrop((file) => void openJob(bench, keeping, { file }));
 
   const job = bench.job.value;
   useEffect(() => {
@@ -77,7 +77,7 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
         drawer={drawer}
         printing={printing}
         onExample={() =>
-          void openJob(bench, keeping, keeper, 'example').then(() => {
+          void openJob(bench, keeping, 'example').then(() => {
             location.hash = 'laydown';
           })
         }

@@ -7,7 +7,6 @@ import type { Bench } from '../store/bench.ts';
 import { exampleFiles } from '../store/example.ts';
 import { fileStem } from '../../core/job/file-names.ts';
 import { download, openFile, openFiles, openFolder, saveJob } from '../store/files.ts';
-import type { Keeper } from '../store/keep.ts';
 import type { Keeping } from '../store/keeping.ts';
 import { putOn } from '../store/start.ts';
 import { faultsOf } from '../engine/faults.ts';
@@ -31,7 +30,7 @@ export type Source = { readonly file: File } | 'folder' | 'example';
 let warnedOf: unknown = null;
 
 /** Puts another job on the bench; the one there is kept as a version if anything was done to it. */
-export function openJob(bench: Bench, keeping: Keeping, keeper: Keeper, source: Source): Promise<void> {
+export function openJob(bench: Bench, keeping: Keeping, source: Source): Promise<void> {
   return attempt(bench, async () => {
     const opened: OpenedJob | null =
       source === 'folder'
@@ -47,7 +46,7 @@ export function openJob(bench: Bench, keeping: Keeping, keeper: Keeper, source: 
 }
 
 /** Puts a job that was just begun on the bench, at the first station. */
-export function startJob(bench: Bench, keeping: Keeping, keeper: Keeper, jobText: string): Promise<void> {
+export function startJob(bench: Bench, keeping: Keeping, jobText: string): Promise<void> {
   return attempt(bench, async () => {
     const opened = await bench.ask('openJob', { files: new Map([['job.json', new TextEncoder().encode(jobText)]]) });
     await makeRoom(bench, keeping);
