@@ -6,9 +6,8 @@ import { jobOfSeparation, pictureRequest } from '../core/asks/index.ts';
 import { materialOf, materialsOf } from '../core/plan/parts/stencils.ts';
 import { fail } from '../core/problem.ts';
 import { say, share as shareOf } from '../words/index.ts';
-import { readPicture, separate as separatePicture, type Separation } from '../core/separate/index.ts';
+import { separate as separatePicture, type Separation } from '../core/separate/index.ts';
 import { Cancelled } from '../core/task.ts';
-import { prepare } from './assets.ts';
 import type { Command } from './command.ts';
 import { fileAt, readFileBytes } from './disk.ts';
 import { hireHands } from './hands.ts';
@@ -22,6 +21,7 @@ import { writeSeparationPictures } from './separation-pictures.ts';
 import { filled } from './table.ts';
 import { textOf } from './words.ts';
 import { checkFree, writeWhole } from './write-folder.ts';
+import { readPictureApart } from './read-picture.ts';
 
 export const separate: Command = {
   name: 'separate',
@@ -79,8 +79,7 @@ export const separate: Command = {
       replace = call.options['replace'] === true;
     const wish = { kind: 'job', replace } as const;
     checkFree(out, wish);
-    await prepare();
-    const picture = await readPicture(taken.bytes, taken.place);
+    const picture = await readPictureApart(taken.bytes, taken.place);
     const job: Job = { ...bundle.job, image: imageOf(call.options, bundle.job, ask, picture), picture: ask };
     const attachments = new Map(bundle.attachments).set(ask.file, taken.bytes);
     const over = ask.over ? (await planOf({ job, attachments })).layers : undefined;

@@ -1,8 +1,7 @@
 import { pathData, traceMask, tracePhoto, traceScan, type Photo, type Traced } from '../core/form/index.ts';
 import { fail } from '../core/problem.ts';
-import { readPicture, type Picture } from '../core/separate/index.ts';
+import type { Picture } from '../core/separate/index.ts';
 import { lengths, name as asName, say } from '../words/index.ts';
-import { prepare } from './assets.ts';
 import type { Command } from './command.ts';
 import { readFileBytes } from './disk.ts';
 import { option, replaceFile } from './help.ts';
@@ -11,6 +10,7 @@ import { placeOf } from './options.ts';
 import { sayHere } from './reader.ts';
 import { numberOf, textOf } from './words.ts';
 import { mustBeNew, writeNew } from './write-file.ts';
+import { readPictureApart } from './read-picture.ts';
 
 export const trace: Command = {
   name: 'trace',
@@ -39,8 +39,7 @@ export const trace: Command = {
     const out = textOf(call.options['out']) ?? `${path.replace(/\.[^.]+$/, '')}.svg`,
       replace = call.options['replace'] === true;
     mustBeNew(out, replace);
-    await prepare();
-    const photo = photoOf(await readPicture(readFileBytes(path), path));
+    const photo = photoOf(await readPictureApart(readFileBytes(path), path));
     const smoothMm = numberOf(call.options['smooth'], '--smooth', 0.2, 0, 5);
     const traced = traceAs(photo, call.options, smoothMm, path);
     printProblems(traced.problems);
