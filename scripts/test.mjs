@@ -15,7 +15,9 @@ const count = (name, ok) => {
 build();
 const chromium = ensureChromium();
 const node = process.execPath;
-count('types', run(node, ['node_modules/typescript7/bin/tsc', '-p', '.']) === 0);
+const types = (project) => run(node, ['node_modules/typescript7/bin/tsc', '-p', project]) === 0;
+count('types of core', types('tsconfig.core.json'));
+count('types', types('.'));
 count('lint', run(node, ['node_modules/eslint/bin/eslint.js', '.']) === 0);
 count('format', run(node, ['node_modules/@biomejs/biome/bin/biome', 'format', '.']) === 0);
 

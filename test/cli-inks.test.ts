@@ -17,7 +17,12 @@ beforeAll(() => {
 afterAll(() => rmSync(base, { recursive: true, force: true }));
 
 function laydown(...args: string[]): { code: number; out: string; err: string } {
-  const run = spawnSync(process.execPath, [main, ...args], { encoding: 'utf8', maxBuffer: 64 * 1024 * 1024, timeout: 120_000 });
+  const run = spawnSync(process.execPath, [main, ...args], {
+    encoding: 'utf8',
+    env: { ...process.env, LC_ALL: 'C' },
+    maxBuffer: 64 * 1024 * 1024,
+    timeout: 120_000,
+  });
   return { code: run.status ?? -1, out: run.stdout, err: run.stderr };
 }
 

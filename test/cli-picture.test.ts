@@ -31,7 +31,12 @@ function harbour(): Uint8Array {
 }
 
 function separate(...args: string[]): { code: number; out: string; err: string } {
-  const run = spawnSync(process.execPath, [main, 'separate', ...args], { encoding: 'utf8', timeout: 120_000, cwd: base });
+  const run = spawnSync(process.execPath, [main, 'separate', ...args], {
+    encoding: 'utf8',
+    env: { ...process.env, LC_ALL: 'C' },
+    timeout: 120_000,
+    cwd: base,
+  });
   return { code: run.status ?? -1, out: run.stdout, err: run.stderr };
 }
 
@@ -81,7 +86,9 @@ test('a part of a picture becomes a job that keeps the picture and all that was 
   const job = jobAt('made');
   // 96 × 64 pixels of the picture: 60 mm wide, 40 mm high.
   expect(job.image).toMatchObject({ widthMm: 60, heightMm: 40 });
-  expect(out).toContain('60 × 40 mm: of the picture 80 % of its width and 80 % of its height, from 20 % left and 10 % down, 1.6 pixels');
+  expect(out).toMatch(
+    /60 × 40\smm: of the picture 80\s% of its width and 80\s% of its height, from 20\s% left and 10\s% down, 1\.6 pixels/,
+  );
   expect(job.picture).toEqual({
     file: 'pictures/harbour.png',
     name: 'harbour',
@@ -123,7 +130,7 @@ test('a part of a picture becomes a job that keeps the picture and all that was 
   expect(job.cuts.map((cut) => cut.material)).toEqual(job.cuts.map(() => 'film'));
   expect(job.layers).toContainEqual(expect.objectContaining({ ink: 'rockpool', strength: 0.4 }));
   for (const layer of job.layers) expect(['rockpool', 'sand', 'slate']).toContain(layer.ink);
-  expect(out).toContain('40 % Rockpool turquoise');
+  expect(out).toMatch(/40\s% Rockpool turquoise/);
 }, 180_000);
 
 test('the picture a job keeps is asked the same again, and what is said over it; the same seed cuts the same', () => {
@@ -149,7 +156,7 @@ test('the picture a job keeps is asked the same again, and what is said over it;
     '40',
   );
   // Of the part that is kept, 96 × 64 pixels, the largest square around its middle.
-  expect(other.out).toContain('40 × 40 mm: of the picture 53.3 % of its width and 80 % of its height, from 33.3 % left and 10 % down');
+  expect(other.out).toMatch(/40 × 40\smm: of the picture 53\.3\s% of its width and 80\s% of its height, from 33\.3\s% left and 10\s% down/);
   const { picture: changed } = jobAt('changed');
   expect(changed).toMatchObject({ layers: 2, mostInPot: 1, knife: { leastWidthMm: 2, minutes: 30, priceMm: 9 } });
   expect(changed!.important).toHaveLength(4);
@@ -179,7 +186,7 @@ test('over printed runs only the pots that were named are used', () => {
     'over',
   );
   expect(code).toBe(0);
-  expect(out).toMatch(/new run 1 {2}\w+ +\d+ % Weed green:/);
+  expect(out).toMatch(/new run 1 {2}\w+ +\d+\s% Weed green:/);
   expect(jobAt('over').layers.map((layer) => layer.ink)).toEqual([...jobAt('made').layers.map((layer) => layer.ink), 'weed']);
 }, 180_000);
 
@@ -210,7 +217,7 @@ test('what can’t be asked is said with what to write, before anything is made'
   writeFileSync(join(base, 'bad.txt'), 'more box 1,2,3,4\nmroe box 1,2,3,4\n');
   const cases: readonly (readonly [readonly string[], RegExp])[] = [
     [['--crop', '0.2,0.1,0.6,0.5'], /--crop: .*per cent of the picture: write 50 for half/],
-    [['--marks', 'bad.txt'], /bad\.txt line 2: .*can't be read as a mark/],
+    [['--marks', 'bad.txt'], /bad\.txt, line 2: .*can’t be read as a mark/],
     [['--layer', '5=slate'], /--layer: There is no layer 5: 4 are asked for/],
     [['--material', 'wood'], /--material: .*newsprint, coated-paper, film/],
     [['--over', '--width', '90'], /--over: .*keeps its size/],

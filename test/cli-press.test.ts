@@ -15,7 +15,12 @@ beforeAll(() => {
 afterAll(() => rmSync(base, { recursive: true, force: true }));
 
 function laydown(...args: string[]): { code: number; out: string; err: string } {
-  const run = spawnSync(process.execPath, [main, ...args], { encoding: 'utf8', maxBuffer: 64 * 1024 * 1024, timeout: 120_000 });
+  const run = spawnSync(process.execPath, [main, ...args], {
+    encoding: 'utf8',
+    env: { ...process.env, LC_ALL: 'C' },
+    maxBuffer: 64 * 1024 * 1024,
+    timeout: 120_000,
+  });
   return { code: run.status ?? -1, out: run.stdout, err: run.stderr };
 }
 
@@ -41,7 +46,7 @@ describe('the press on the command line', () => {
     const read = laydown('register', tidePool, table, '--out', join(base, 'measured'));
     expect(read.err).toContain('Written');
     expect(read.out).toMatch(/10 sheets read/);
-    expect(read.out).toMatch(/σ \d\.\d\d mm across, \d\.\d\d mm down/);
+    expect(read.out).toMatch(/σ \d\.\d\d\smm across, \d\.\d\d\smm down/);
     const job = JSON.parse(readFileSync(join(base, 'measured', 'job.json'), 'utf8')) as Job;
     expect(job.register.testSheets!.readings).toHaveLength(40);
     expect(job.register.measured!.sheets).toBe(10);

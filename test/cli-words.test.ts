@@ -7,6 +7,19 @@ import { commands, laydown as call } from '../src/cli/laydown.ts';
 import { columns, wrapped } from '../src/cli/table.ts';
 
 // What the command line says, in both languages and in inches; called here, not as a process of its own.
+// The same Job gives the same Plan: it is made once for all that is asked about it.
+vi.mock('../src/core/plan/index.ts', async (original) => {
+  const real = await original<typeof import('../src/core/plan/index.ts')>();
+  const made = new Map<string, ReturnType<typeof real.plan>>();
+  const plan: typeof real.plan = (bundle) => {
+    const job = JSON.stringify(bundle.job),
+      known = made.get(job) ?? real.plan(bundle);
+    made.set(job, known);
+    return known;
+  };
+  return { ...real, plan };
+});
+
 const tidePool = fileURLToPath(new URL('../examples/tide-pool', import.meta.url));
 let base: string, table: string, inches: string;
 
@@ -100,6 +113,11 @@ const answers = (job: string): readonly (readonly string[])[] => [
   ['cut', job, '--stock', '1'],
 ];
 
+test('English is found where there is some', async () => {
+  for (const args of [['--help'], ['cut', '--help'], ['check', tidePool], ['press', tidePool], ['day', tidePool]])
+    expect(englishIn((await laydown(args)).out).length, args.join(' ')).toBeGreaterThan(5);
+});
+
 describe('help', () => {
   test.each(commands.map(({ name }) => name))('%s: in German no English, in English no key left over', async (name) => {
     const german = await laydown(['--lang', 'de', name, '--help']);
@@ -145,7 +163,10 @@ describe('answers', () => {
       const { out, err } = await laydown(
         args.map((arg) => (arg === 'JOB' ? inches : arg === 'TABLE' ? table : arg === 'PACKET' ? join(base, 'packet') : arg)),
       );
-      expect(out + err).not.toMatch(/\d\s?(?:mm|cm|m|µm|mm²|cm²|m²|g|kg|mL)(?![\wµ²])|\bmm\b|\bcm\b/);
+      // A cutting machine's file is in millimetres, and says so.
+      expect((out + err).replace(/^ +cut\/.*\.dxf .*in mm$/gm, '')).not.toMatch(
+        /\d\s?(?:mm|cm|m|µm|mm²|cm²|m²|g|kg|mL)(?![\wµ²])|\bmm\b|\bcm\b/,
+      );
       expect(out.length).toBeGreaterThan(80);
     },
     60_000,
@@ -159,7 +180,8 @@ describe('answers', () => {
   });
 
   test('for programs stay as they are: paths, codes, English', async () => {
-    const [plain, german] = await Promise.all([laydown(['day', tidePool, '--json']), laydown(['day', tidePool, '--json', '--lang', 'de'])]);
+    const plain = await laydown(['day', tidePool, '--json']),
+      german = await laydown(['day', tidePool, '--json', '--lang', 'de']);
     expect(german.out).toBe(plain.out);
     const { steps } = JSON.parse(plain.out) as { steps: { text: string }[] };
     expect(steps[0].text).toMatch(/^[A-Z].*\.$/);

@@ -15,7 +15,12 @@ beforeAll(() => {
 afterAll(() => rmSync(base, { recursive: true, force: true }));
 
 function laydown(...args: string[]): { code: number; out: string; err: string } {
-  const run = spawnSync(process.execPath, [main, ...args], { encoding: 'utf8', maxBuffer: 64 * 1024 * 1024, timeout: 120_000 });
+  const run = spawnSync(process.execPath, [main, ...args], {
+    encoding: 'utf8',
+    env: { ...process.env, LC_ALL: 'C' },
+    maxBuffer: 64 * 1024 * 1024,
+    timeout: 120_000,
+  });
   return { code: run.status ?? -1, out: run.stdout, err: run.stderr };
 }
 
@@ -108,7 +113,7 @@ describe('laydown on the command line', () => {
   test('order, recipe, mix, pot answer about the same job', () => {
     expect(laydown('order', tidePool, '--keep', '2').out).toMatch(/120 orders/);
     expect(laydown('recipe', tidePool, '45 20 -35').out).toMatch(/→ .*Dusk violet/);
-    expect(laydown('mix', tidePool, 'urchin', '--scale', '0.1').out).toMatch(/Dusk violet\s+\d+\.\d+ g/);
+    expect(laydown('mix', tidePool, 'urchin', '--scale', '0.1').out).toMatch(/Dusk violet\s+\d+\.\d+\sg/);
     expect(laydown('pot', tidePool, 'water', '--holds', 'rockpool=60,clear-base=40', '--reads', '78 -28 -15').out).toMatch(/off by ΔE00/);
     expect(laydown('pot', tidePool, 'water', '--holds', 'rockpool=60', '--reads', '78 -28').err).toMatch(/can’t be read as a colour/);
     expect(laydown('mix', tidePool, 'nothing').err).toMatch(/Use one of: sky, water/);
@@ -136,7 +141,7 @@ describe('laydown on the command line', () => {
     expect(first.code).toBe(0);
     // What bridges and the island show, and what becomes of the sheet.
     expect(first.out).toMatch(/bridge b1 .*ΔE00/);
-    expect(first.out).toMatch(/island at .* given up it would print \d+ mm², seen as ΔE00/);
+    expect(first.out).toMatch(/island at .* given up it would print [\d.]+\scm², seen as ΔE00/);
     expect(first.out).toContain('cut “Urchin” once');
     expect(laydown('cut', tidePool, 'urchin', '--out', join(base, 'urchin.pdf')).err).toContain('SVG or DXF');
     expect(readFileSync(out, 'utf8')).toMatch(/<svg[^>]*width="250mm"/);

@@ -1,6 +1,8 @@
 import type { en } from './en/index.ts';
 import type { List, Names, Quantity, Saying, Value } from './kinds.ts';
 
+import type { Kinded } from './text.ts';
+
 export type { List, Names, Quantity, Saying, Value } from './kinds.ts';
 export {
   area,
@@ -27,30 +29,12 @@ type KeyIn<R extends keyof Rooms & string> = `${R}.${keyof Rooms[R] & string}`;
 export type Key = { [R in keyof Rooms & string]: KeyIn<R> }[keyof Rooms & string];
 type Message<K extends Key> = K extends `${infer R extends keyof Rooms & string}.${infer N}` ? Rooms[R][N & keyof Rooms[R]] : never;
 
-/** What stands for a value in a message: its text, marked with the kind of value it comes from. */
-declare const of: unique symbol;
-type Text<Kind> = string & { readonly [of]?: Kind };
-export type LengthText = Text<'length' | 'lengths'>;
-export type FilmText = Text<'film'>;
-export type AreaText = Text<'area'>;
-export type MassText = Text<'mass'>;
-export type VolumeText = Text<'volume'>;
-export type TimeText = Text<'time'>;
-export type ClockText = Text<'clock'>;
-export type ShareText = Text<'share'>;
-export type NumberText = Text<'number'>;
-export type DeltaText = Text<'colour-difference'>;
-export type LabText = Text<'lab'>;
-export type NameText = Text<'name'>;
-export type ListText = Text<'list'>;
-export type SayingText = Text<'saying'>;
-
 type ValueOfKind<Kind> =
   | (Kind extends Quantity['kind'] ? Extract<Quantity, { kind: Kind }> : never)
   | (Kind extends 'name' ? Names : never)
   | (Kind extends 'list' ? List : never)
   | (Kind extends 'saying' ? Saying : never);
-type MarkOf<T> = T extends { readonly [of]?: infer Kind } ? (unknown extends Kind ? unknown : Exclude<Kind, undefined>) : unknown;
+type MarkOf<T> = T extends Kinded<infer Kind> ? (unknown extends Kind ? unknown : Exclude<Kind, undefined>) : unknown;
 type ValueFor<T> = T extends number ? number : unknown extends MarkOf<T> ? Exclude<Value, number> : ValueOfKind<MarkOf<T>>;
 /** The values that a message of the catalogue wants. */
 export type ValuesFor<M> = M extends (values: infer V) => string
@@ -88,6 +72,3 @@ export function sayingsIn(as: (saying: Saying) => string): (key: string, value: 
 export function isSaying(value: unknown): value is Saying {
   return typeof value === 'object' && value !== null && 'key' in value && typeof value.key === 'string' && /^\w+\.\w+$/.test(value.key);
 }
-
-/** The same messages in another language: same keys, same values. */
-export type Same<R> = { readonly [N in keyof R]: R[N] extends (values: infer V) => string ? (values: V) => string : R[N] };

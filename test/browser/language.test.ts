@@ -1,8 +1,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { coreInGerman } from '../../src/workbench/words/core/de/index.ts';
-import { de } from '../../src/words/de/bench/index.ts';
-import { en } from '../../src/words/en/bench/index.ts';
+import { de as allGerman } from '../../src/words/de/index.ts';
+import { en as allEnglish } from '../../src/words/en/index.ts';
 import { violations } from './axe.ts';
 import { writeJobFile, type JobBundle } from '../../src/core/job/index.ts';
 import { openBrowser, serveBench, tidePool, type BenchServer } from './bench-page.ts';
@@ -31,19 +30,15 @@ const catalogue = (words: unknown): { whole: Set<string>; pieces: Set<string> } 
   texts(words, whole, pieces);
   return { whole: new Set(whole), pieces: new Set(pieces.filter((t) => /\p{L}{2,} \p{L}{2,}/u.test(t) && t.length >= 9)) };
 };
-const english = catalogue(en);
-const german = catalogue(de);
+const de = allGerman.bench;
+const english = catalogue(allEnglish);
+const german = catalogue(allGerman);
 const germanAll = [...german.whole, ...german.pieces].join('\n');
-/** Words that the two share (`Name`, `Lab`, `A4`) prove nothing. */
-const onlyEnglish = [...english.whole].filter((t) => /\p{L}{3}/u.test(t) && !german.whole.has(t));
-/** What core says, between its values: of that too nothing may be left. A job's own names and notes stay, and some of tide-pool's are what core could say. */
+/** A job's own names and notes stay, and some of tide-pool's are what the program could say. */
 const ownWords = JSON.stringify([tidePool().job.inks, tidePool().job.layers]);
-const coreAll = Object.values(coreInGerman).join('\n');
-const corePieces = Object.keys(coreInGerman)
-  .flatMap((key) => key.split(/\{\w+[*#]?\}/))
-  .map((t) => t.trim())
-  .filter((t) => /\p{L}{2,} \p{L}{2,}/u.test(t) && t.length >= 9 && !coreAll.includes(t) && !ownWords.includes(t));
-const onlyPieces = [...[...english.pieces].filter((t) => !germanAll.includes(t)), ...corePieces];
+/** Words that the two share (`Name`, `Lab`, `A4`) prove nothing. */
+const onlyEnglish = [...english.whole].filter((t) => /\p{L}{3}/u.test(t) && !german.whole.has(t) && !ownWords.includes(`"${t}"`));
+const onlyPieces = [...english.pieces].filter((t) => !germanAll.includes(t) && !ownWords.includes(t));
 
 /** Everything on the page that can be read or heard. */
 function readPage(page: Page): Promise<string[]> {
@@ -215,20 +210,20 @@ describe('the second language', () => {
     expect(englishIn(await readPage(page))).toEqual([]);
     await choose(page, 'English');
     await page.reload();
-    await page.getByText(en.shell.emptyText).waitFor();
+    await page.getByText(allEnglish.bench.shell.emptyText).waitFor();
     await context.close();
   }, 120_000);
 
   test('keys alone change it, and what is written follows at once', async () => {
     const page = await openIn();
     const english = page.locator('.header .language-switch').getByRole('radio', { name: 'English' });
-    await page.getByRole('button', { name: en.shell.print, exact: true }).focus();
+    await page.getByRole('button', { name: allEnglish.bench.shell.print, exact: true }).focus();
     await page.keyboard.press('Tab');
     expect(await english.evaluate((e) => e === document.activeElement)).toBe(true);
     await page.keyboard.press('ArrowRight');
     await expect.poll(() => page.getByRole('button', { name: de.shell.print, exact: true }).count()).toBe(1);
     await page.keyboard.press('ArrowLeft');
-    await expect.poll(() => page.getByRole('button', { name: en.shell.print, exact: true }).count()).toBe(1);
+    await expect.poll(() => page.getByRole('button', { name: allEnglish.bench.shell.print, exact: true }).count()).toBe(1);
     await page.close();
   }, 120_000);
 
@@ -250,7 +245,7 @@ describe('the second language', () => {
       await expect.poll(() => page.locator('main h2').first().textContent()).toContain(de.press.gapHead(`${shown}\u00a0mm`));
     }
     await choose(page, 'English');
-    expect(await page.getByRole('textbox', { name: en.press.gapOwn, exact: true }).inputValue()).toBe('3.75');
+    expect(await page.getByRole('textbox', { name: allEnglish.bench.press.gapOwn, exact: true }).inputValue()).toBe('3.75');
     await page.close();
   }, 120_000);
 
@@ -263,7 +258,7 @@ describe('the second language', () => {
     async (width, height) => {
       const page = await openIn({ width, height });
       if ((await page.locator('.language-switch:visible').count()) === 0)
-        await page.getByRole('button', { name: en.shell.open, exact: true }).click();
+        await page.getByRole('button', { name: allEnglish.bench.shell.open, exact: true }).click();
       await choose(page, 'Deutsch');
       expect(await page.locator('.language-switch:visible').count()).toBe(1);
       expect(await violations(page)).toEqual([]);

@@ -8,3 +8,5 @@ export { askInks, askWanted, labOfReading, srgbOfLab, type InkSheet, type Wanted
 export { inkFromSheet, inkFromShelf, jobReading, lotOf, shelfWithJob } from './shelf.ts';
 export { photographOf } from './photo.ts';
 export { partsOfLayer } from './pot.ts';
+export { changedOverlaps, differencesOf, movedRuns, type ChangedOverlap, type Difference } from './differences.ts';
+export { wantedHere, type WantedHere } from './wanted.ts';

@@ -1,5 +1,6 @@
 /** What a knife can cut: stencils from cuts, what holds them together, and the proof. */
 export { makeStencil } from './make-stencil.ts';
+export { crossOpening, type Crossing } from './cross-opening.ts';
 export { certify } from './certificate.ts';
 export { certifyWritten, writePaths } from './certify-written.ts';
 export type { WrittenPaths } from './certify-written.ts';

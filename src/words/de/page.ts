@@ -1,5 +1,5 @@
 import type { en } from '../en/index.ts';
-import type { Same } from '../say.ts';
+import type { Same } from '../text.ts';
 
 /** Was auf der Seite selbst misslingt, ehe der Kern gefragt wird. */
 export const page: Same<typeof en.page> = {

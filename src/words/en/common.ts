@@ -1,4 +1,4 @@
-import type { ListText, NameText } from '../say.ts';
+import type { ListText, NameText } from '../text.ts';
 
 /** What every room says. */
 export const common = {

@@ -1,5 +1,5 @@
 import type { en } from '../../en/index.ts';
-import type { Same } from '../../say.ts';
+import type { Same } from '../../text.ts';
 
 /** Die Befehlszeile: wie sie gerufen wird, was getippt wird, Dateien und Ordner. */
 export const cli: Same<typeof en.cli> = {

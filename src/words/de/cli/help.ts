@@ -1,5 +1,5 @@
 import type { en } from '../../en/index.ts';
-import type { Same } from '../../say.ts';
+import type { Same } from '../../text.ts';
 import { capital } from '../grammar.ts';
 
 /** Was die Befehlszeile über sich selbst sagt: wie jeder Befehl gerufen wird, was er tut, seine Optionen. Namen von Befehlen und Optionen werden getippt: sie bleiben. */

@@ -1,5 +1,5 @@
 import type { en } from '../../en/index.ts';
-import type { Same } from '../../say.ts';
+import type { Same } from '../../text.ts';
 
 /** Was Befehle so nicht können, und was stattdessen zu schreiben ist. */
 export const refusals: Same<typeof en.refusals> = {

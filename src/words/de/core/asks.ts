@@ -1,5 +1,5 @@
 import type { en } from '../../en/index.ts';
-import type { Same } from '../../say.ts';
+import type { Same } from '../../text.ts';
 
 /** Fragen, die in der Werkstatt gestellt werden. */
 export const asks: Same<typeof en.asks> = {

@@ -1,5 +1,5 @@
 import type { en } from '../../en/index.ts';
-import type { Same } from '../../say.ts';
+import type { Same } from '../../text.ts';
 
 /** Spektren und Farbtöne. */
 export const colour: Same<typeof en.colour> = {

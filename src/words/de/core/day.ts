@@ -1,5 +1,5 @@
 import type { en } from '../../en/index.ts';
-import type { Same } from '../../say.ts';
+import type { Same } from '../../text.ts';
 import { capital } from '../grammar.ts';
 
 /** Der Tag nach Stunden, und wie lange die Farbe offen bleibt. */

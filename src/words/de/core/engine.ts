@@ -1,5 +1,5 @@
 import type { en } from '../../en/index.ts';
-import type { Same } from '../../say.ts';
+import type { Same } from '../../text.ts';
 
 /** Was bei langer Arbeit gerade geschieht, und was der rechnende Teil der Werkbank selbst sagt. */
 export const engine: Same<typeof en.engine> = {

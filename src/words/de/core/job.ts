@@ -1,5 +1,5 @@
 import type { en } from '../../en/index.ts';
-import type { Same } from '../../say.ts';
+import type { Same } from '../../text.ts';
 
 /** Die Arbeit als Dokument und als Datei, und was darin nicht zusammenpasst. */
 export const job: Same<typeof en.job> = {

@@ -1,5 +1,5 @@
 import type { en } from '../../en/index.ts';
-import type { Same } from '../../say.ts';
+import type { Same } from '../../text.ts';
 import { many } from '../grammar.ts';
 
 /** Der Plan, wo Räume sich treffen. */

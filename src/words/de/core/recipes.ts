@@ -1,6 +1,6 @@
 import type { en } from '../../en/index.ts';
 import { grammarOf } from '../../grammar.ts';
-import type { Same } from '../../say.ts';
+import type { Same } from '../../text.ts';
 
 const { many, which } = grammarOf('de-DE');
 

@@ -1,5 +1,5 @@
 import type { en } from '../../en/index.ts';
-import type { Same } from '../../say.ts';
+import type { Same } from '../../text.ts';
 
 /** Längen, Gewichte und andere Mengen, die sich nicht lesen lassen. */
 export const units: Same<typeof en.units> = {

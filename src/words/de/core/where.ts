@@ -1,5 +1,5 @@
 import type { en } from '../../en/index.ts';
-import type { NameText, Same, SayingText } from '../../say.ts';
+import type { NameText, Same, SayingText } from '../../text.ts';
 
 interface Nth {
   readonly n: number;

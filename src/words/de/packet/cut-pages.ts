@@ -1,5 +1,5 @@
 import type { en } from '../../en/index.ts';
-import type { Same } from '../../say.ts';
+import type { Same } from '../../text.ts';
 import { many } from '../grammar.ts';
 
 /** Schablonen in wahrer Größe, woraus jede besteht, und wie sie auf dem Vorrat liegen. */

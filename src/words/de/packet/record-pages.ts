@@ -1,5 +1,5 @@
 import type { en } from '../../en/index.ts';
-import type { Same } from '../../say.ts';
+import type { Same } from '../../text.ts';
 import { many } from '../grammar.ts';
 
 /** Der Tag, der Nachweis, Nummern für den Bleistift, Etiketten, was aufzuheben ist, und die Tafel der Überdrucke. */

@@ -1,5 +1,5 @@
 import type { en } from '../../en/index.ts';
-import type { Same } from '../../say.ts';
+import type { Same } from '../../text.ts';
 
 /** Sieb, Klebeband, Anlagen, Passer und der Testbogen dafür. */
 export const setUpPages: Same<typeof en.setUpPages> = {

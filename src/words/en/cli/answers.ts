@@ -10,7 +10,7 @@ import type {
   SayingText,
   ShareText,
   TimeText,
-} from '../../say.ts';
+} from '../../text.ts';
 import { many } from '../grammar.ts';
 
 const pieces = (n: number): string => many(n, 'piece', 'pieces');

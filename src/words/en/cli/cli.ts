@@ -1,4 +1,4 @@
-import type { ListText, NameText, NumberText, SayingText } from '../../say.ts';
+import type { ListText, NameText, NumberText, SayingText } from '../../text.ts';
 
 /** The command line: how it is called, what is typed, files and folders. */
 export const cli = {

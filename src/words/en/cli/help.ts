@@ -1,4 +1,4 @@
-import type { ListText, NameText, SayingText } from '../../say.ts';
+import type { ListText, NameText, SayingText } from '../../text.ts';
 import { capital } from '../grammar.ts';
 
 /** What the command line says about itself: how each command is called, what it does, its options. Names of commands and options are typed: they stay. */

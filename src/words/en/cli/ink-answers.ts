@@ -9,7 +9,7 @@ import type {
   SayingText,
   ShareText,
   TimeText,
-} from '../../say.ts';
+} from '../../text.ts';
 import { many } from '../grammar.ts';
 
 /** What commands answer about inks, readings, pictures, and things traced. */

@@ -1,4 +1,4 @@
-import type { LengthText, ListText, NameText, SayingText } from '../../say.ts';
+import type { LengthText, ListText, NameText, SayingText } from '../../text.ts';
 
 /** What commands can't do as it was asked, and what to write instead. */
 export const refusals = {

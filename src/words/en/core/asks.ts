@@ -1,4 +1,4 @@
-import type { ListText, NameText } from '../../say.ts';
+import type { ListText, NameText } from '../../text.ts';
 
 /** Questions a printmaker asks. */
 export const asks = {

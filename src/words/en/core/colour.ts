@@ -1,4 +1,4 @@
-import type { NumberText } from '../../say.ts';
+import type { NumberText } from '../../text.ts';
 
 /** Spectra and colours. */
 export const colour = {

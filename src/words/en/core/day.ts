@@ -1,4 +1,4 @@
-import type { NameText, NumberText, SayingText, ShareText, TimeText } from '../../say.ts';
+import type { NameText, NumberText, SayingText, ShareText, TimeText } from '../../text.ts';
 import { many } from '../grammar.ts';
 
 /** The day by the hour, and how long the ink stays open. */

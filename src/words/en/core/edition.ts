@@ -1,4 +1,4 @@
-import type { NameText, NumberText, SayingText, ShareText } from '../../say.ts';
+import type { NameText, NumberText, SayingText, ShareText } from '../../text.ts';
 import { many, which } from '../grammar.ts';
 
 /** Sheets to start, numbers for the pencil, what was wrong with a sheet, cautions. */

@@ -1,4 +1,4 @@
-import type { LengthText, NameText } from '../../say.ts';
+import type { LengthText, NameText } from '../../text.ts';
 
 /** What is being done while long work goes on, and what the page's worker says itself. */
 export const engine = {

@@ -1,4 +1,4 @@
-import type { LengthText, NameText, NumberText } from '../../say.ts';
+import type { LengthText, NameText, NumberText } from '../../text.ts';
 import { many, which } from '../grammar.ts';
 
 /** Shapes: drawings, photographs of things, placing. */

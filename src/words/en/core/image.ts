@@ -1,4 +1,4 @@
-import type { NameText } from '../../say.ts';
+import type { NameText } from '../../text.ts';
 
 /** Pictures that are read. */
 export const image = {

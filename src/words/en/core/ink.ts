@@ -1,4 +1,4 @@
-import type { DeltaText, LengthText, NameText, NumberText, SayingText, ShareText } from '../../say.ts';
+import type { DeltaText, LengthText, NameText, NumberText, SayingText, ShareText } from '../../text.ts';
 import { many } from '../grammar.ts';
 
 /** Inks from drawdowns, mixing, bands, learning, the drawdown sheet. */

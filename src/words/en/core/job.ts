@@ -1,5 +1,5 @@
 import { many } from '../grammar.ts';
-import type { LengthText, ListText, NameText, NumberText, SayingText, ShareText } from '../../say.ts';
+import type { LengthText, ListText, NameText, NumberText, SayingText, ShareText } from '../../text.ts';
 
 /** The job as a document and as a file, and what in it doesn't fit together. */
 export const job = {

@@ -1,4 +1,4 @@
-import type { AreaText, DeltaText, LengthText, NameText, SayingText } from '../../say.ts';
+import type { AreaText, DeltaText, LengthText, NameText, SayingText } from '../../text.ts';
 import { many } from '../grammar.ts';
 
 /** What the Plan says where rooms meet. */

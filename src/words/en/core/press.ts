@@ -1,5 +1,5 @@
 import { many } from '../grammar.ts';
-import type { FilmText, LengthText, ListText, MassText, NameText, NumberText, ShareText } from '../../say.ts';
+import type { FilmText, LengthText, ListText, MassText, NameText, NumberText, ShareText } from '../../text.ts';
 
 /** Screen, mesh and film, fit, taping, gap and risers, ink for a run. */
 export const press = {

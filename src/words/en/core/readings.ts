@@ -1,4 +1,4 @@
-import type { DeltaText, NameText, NumberText, SayingText, ShareText } from '../../say.ts';
+import type { DeltaText, NameText, NumberText, SayingText, ShareText } from '../../text.ts';
 import { many } from '../grammar.ts';
 
 /** Readings: typed, out of files, out of photographs. */

@@ -1,5 +1,5 @@
 import { grammarOf } from '../../grammar.ts';
-import type { DeltaText, ListText, MassText, NameText, NumberText, SayingText, ShareText } from '../../say.ts';
+import type { DeltaText, ListText, MassText, NameText, NumberText, SayingText, ShareText } from '../../text.ts';
 
 const { many, which } = grammarOf('en-GB');
 

@@ -1,4 +1,4 @@
-import type { FilmText, LengthText, ListText, NameText, NumberText, SayingText, ShareText, TimeText } from '../../say.ts';
+import type { FilmText, LengthText, ListText, NameText, NumberText, SayingText, ShareText, TimeText } from '../../text.ts';
 import { capital, many } from '../grammar.ts';
 
 /** A text that ends in `B.A.T.` has its full stop. */

@@ -1,5 +1,5 @@
 import { many } from '../grammar.ts';
-import type { LengthText, ListText, NameText, NumberText, SayingText, ShareText } from '../../say.ts';
+import type { LengthText, ListText, NameText, NumberText, SayingText, ShareText } from '../../text.ts';
 
 /** How sheets are placed, how far off layers fall, test sheets and stops. */
 export const register = {

@@ -1,4 +1,4 @@
-import type { LengthText, NameText, NumberText, SayingText, ShareText, TimeText } from '../../say.ts';
+import type { LengthText, NameText, NumberText, SayingText, ShareText, TimeText } from '../../text.ts';
 import { many } from '../grammar.ts';
 
 /** A picture into stencils and inks. */

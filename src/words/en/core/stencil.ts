@@ -1,4 +1,4 @@
-import type { LengthText, ListText, NameText, SayingText } from '../../say.ts';
+import type { LengthText, ListText, NameText, SayingText } from '../../text.ts';
 import { many, which } from '../grammar.ts';
 
 /** What a knife can cut. */

@@ -1,4 +1,4 @@
-import type { NameText, SayingText } from '../../say.ts';
+import type { NameText, SayingText } from '../../text.ts';
 
 /** Lengths, masses and other amounts that cannot be read. */
 export const units = {

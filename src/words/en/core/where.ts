@@ -1,4 +1,4 @@
-import type { ListText, NameText, SayingText } from '../../say.ts';
+import type { ListText, NameText, SayingText } from '../../text.ts';
 
 /** A thing of a list: by its name, or by its number while it has none. */
 interface Nth {

@@ -1,4 +1,4 @@
-import type { FilmText, LengthText, ListText, MassText, NameText, SayingText, ShareText } from '../../say.ts';
+import type { FilmText, LengthText, ListText, MassText, NameText, SayingText, ShareText } from '../../text.ts';
 import { many } from '../grammar.ts';
 
 /** Mixing cards, pot labels, the laydown, and the cards that stand at the press. */

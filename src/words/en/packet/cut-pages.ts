@@ -1,4 +1,4 @@
-import type { AreaText, DeltaText, LengthText, ListText, NameText, SayingText, TimeText } from '../../say.ts';
+import type { AreaText, DeltaText, LengthText, ListText, NameText, SayingText, TimeText } from '../../text.ts';
 import { many } from '../grammar.ts';
 
 /** Stencils at true size, what each is made of, and how they lie on stock. */

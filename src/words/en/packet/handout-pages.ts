@@ -1,4 +1,4 @@
-import type { NameText, SayingText, TimeText } from '../../say.ts';
+import type { NameText, SayingText, TimeText } from '../../text.ts';
 import { capital, many } from '../grammar.ts';
 
 /** The hand-out for a class, and the blank one. */

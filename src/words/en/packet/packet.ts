@@ -1,4 +1,4 @@
-import type { LengthText, LabText, NameText, NumberText, SayingText, ShareText, TimeText } from '../../say.ts';
+import type { LengthText, LabText, NameText, NumberText, SayingText, ShareText, TimeText } from '../../text.ts';
 import { many } from '../grammar.ts';
 
 /** What all pages of the packet share, its cover, what is to be known before the start, and its files. */

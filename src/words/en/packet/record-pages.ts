@@ -1,4 +1,4 @@
-import type { DeltaText, FilmText, LengthText, NameText, NumberText, SayingText, ShareText, TimeText } from '../../say.ts';
+import type { DeltaText, FilmText, LengthText, NameText, NumberText, SayingText, ShareText, TimeText } from '../../text.ts';
 import { many } from '../grammar.ts';
 
 /** The day, the record, numbers for the pencil, labels, what to keep, and the chart of overlaps. */

@@ -1,4 +1,4 @@
-import type { LengthText, NameText, SayingText } from '../../say.ts';
+import type { LengthText, NameText, SayingText } from '../../text.ts';
 
 /** Screen, tape, stops, register and its test sheet. */
 export const setUpPages = {

@@ -1,7 +1,7 @@
 import { unite } from '../../../core/form/index.ts';
 import { fail } from '../../../core/problem.ts';
 import { say } from '../../../words/index.ts';
-import { crossOpening } from './cross-opening.ts';
+import { crossOpening } from '../../../core/stencil/index.ts';
 import type { Work } from './room.ts';
 
 /** The shortest way across a stencil's opening at a place, as a bridge of the printmaker's own would lie. */

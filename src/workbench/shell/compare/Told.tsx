@@ -4,7 +4,7 @@ import { sayShare } from '../../ui/units.ts';
 import { Why } from '../../ui/Why.tsx';
 import { words } from '../../store/words.ts';
 import type { ShownPaper, ShownPlan } from '../../engine/protocol.ts';
-import { changedOverlaps, differencesOf, type Difference } from './differences.ts';
+import { changedOverlaps, differencesOf, type Difference } from '../../../core/asks/index.ts';
 
 interface Props {
   readonly left: { readonly plan: ShownPlan; readonly paper: ShownPaper };

@@ -1,6 +1,5 @@
-import { deltaE00 } from '../../../core/colour/index.ts';
 import type { Job } from '../../../core/job/index.ts';
-import { srgbOfLab } from '../../../core/asks/inks.ts';
+import { srgbOfLab, wantedHere } from '../../../core/asks/index.ts';
 import { Films } from '../../ui/Films.tsx';
 import { sayDelta } from '../../ui/format.ts';
 import { Why } from '../../ui/Why.tsx';
@@ -38,8 +37,7 @@ export function WantedColours({ plan, paper, wanted }: Props) {
         {wanted.map((one, i) => {
           const name = one.layers.map((id) => plan.layers.find((l) => l.id === id)?.name ?? id).join(' + ');
           const on = plan.papers.find((p) => p.id === one.paper) ?? paper;
-          const now = on.overlaps.find((o) => o.layers.length === one.layers.length && one.layers.every((id) => o.layers.includes(id)));
-          const deltaE = now && deltaE00(now.lab, one.lab);
+          const { now, deltaE } = wantedHere(one, on.overlaps);
           return (
             <li key={i}>
               <span class="wanted-pair" aria-hidden="true">
@@ -48,7 +46,7 @@ export function WantedColours({ plan, paper, wanted }: Props) {
               </span>
               <Films layers={plan.layers} here={one.layers} />
               <span>
-                {deltaE === undefined ? w.wantedOpen(name) : w.wantedHere(name, sayDelta(deltaE), words().overlaps.bandWords(deltaE))}
+                {deltaE === null ? w.wantedOpen(name) : w.wantedHere(name, sayDelta(deltaE), words().overlaps.bandWords(deltaE))}
                 <small>{on.name}</small>
               </span>
             </li>

@@ -1,6 +1,6 @@
-import { deltaE00 } from '../../../core/colour/index.ts';
-import type { Job, JobLayer } from '../../../core/job/index.ts';
-import type { PlannedOverlap } from '../../../core/plan/index.ts';
+import { deltaE00 } from '../colour/index.ts';
+import type { Job, JobLayer } from '../job/index.ts';
+import type { PlannedOverlap } from '../plan/index.ts';
 
 /** What differs between two jobs, told as facts; the words come from the catalogue. */
 export type Difference =

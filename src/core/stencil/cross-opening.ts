@@ -1,4 +1,4 @@
-import type { Region } from '../../../core/form/index.ts';
+import type { Region } from '../form/index.ts';
 
 export interface Crossing {
   readonly fromMm: readonly [number, number];

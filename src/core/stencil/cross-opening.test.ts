@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { rectangle, takeAway } from '../../../core/form/index.ts';
+import { rectangle, takeAway } from '../form/index.ts';
 import { crossOpening } from './cross-opening.ts';
 
 // A square opening of 60 mm with an island of 20 mm in its middle: the paper must be held across 20 mm of air.

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { parseJob, type Job } from '../../../core/job/index.ts';
-import type { PlannedOverlap } from '../../../core/plan/index.ts';
-import { moveLayer, withLayer } from '../../store/edits.ts';
+import { parseJob, type Job } from '../job/index.ts';
+import type { PlannedOverlap } from '../plan/index.ts';
+import { moveLayer, withLayer } from '../../workbench/store/edits.ts';
 import { changedOverlaps, differencesOf, movedRuns } from './differences.ts';
 
 const layer = (id: string, ink: string | null = 'weed') => ({ id, name: id, cut: 'c', side: 'window', ink });

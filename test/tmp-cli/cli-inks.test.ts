@@ -1,0 +1,79 @@
+import { spawnSync } from 'node:child_process';
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { usualLadder } from '../../src/core/ink/index.ts';
+import { photographOfSheet } from '../outside/drawdown-photo.ts';
+
+// The ink room's commands as they are called, from the built files (npm test builds first).
+const main = fileURLToPath(new URL('../../src/cli/main.ts', import.meta.url));
+const tidePool = fileURLToPath(new URL('../../examples/tide-pool', import.meta.url));
+let base: string;
+beforeAll(() => {
+  base = mkdtempSync(join(tmpdir(), 'laydown-inks-'));
+});
+afterAll(() => rmSync(base, { recursive: true, force: true }));
+
+function laydown(...args: string[]): { code: number; out: string; err: string } {
+  const run = spawnSync(process.execPath, ['--import', fileURLToPath(import.meta.resolve('tsx')), main, ...args], {
+    encoding: 'utf8',
+    env: { ...process.env, LC_ALL: 'C' },
+    maxBuffer: 64 * 1024 * 1024,
+    timeout: 600_000,
+  });
+  return { code: run.status ?? -1, out: run.stdout, err: run.stderr };
+}
+
+describe('inks on the command line', () => {
+  test('drawdown sheets are printed, a page an ink, and never over another file', () => {
+    const out = join(base, 'sheets.pdf');
+    expect(laydown('drawdowns', tidePool, '--out', out)).toMatchObject({ code: 0 });
+    const first = readFileSync(out);
+    expect(first.subarray(0, 5).toString()).toBe('%PDF-');
+    const second = laydown('drawdowns', '--ink', 'Brick red', '--parts', '1:0,1:3', '--out', out);
+    expect(second.code).toBe(1);
+    expect(readFileSync(out).equals(first)).toBe(true);
+    expect(laydown('drawdowns', '--parts', '1,1:1,1:2,1:3,1:4,1:5,1:6,1:7', '--out', join(base, 'many.pdf')).err).toContain(
+      'Use a second sheet for more.',
+    );
+    expect(existsSync(join(base, 'many.pdf'))).toBe(false);
+  });
+
+  test('the photograph of a sheet becomes an ink; a picture of something else is refused in words', async () => {
+    const { jpeg } = await photographOfSheet('Brick red', usualLadder, [95, 0.5, 2], (share, over) =>
+      over === 'white' ? [95 - 43 * share, 38 * share, 20 * share] : [12 + 8 * share, 9 * share, 5 * share],
+    );
+    writeFileSync(join(base, 'sheet.jpg'), jpeg);
+    const read = laydown('photo', join(base, 'sheet.jpg'), '--ink', 'Brick red', '--paper', '95 0,5 2', '--json');
+    const ink = JSON.parse(read.out);
+    expect(ink).toMatchObject({ id: 'brick-red', from: 'ladder', ground: { kind: 'photo' } });
+    expect(Math.abs(ink.steps[0].over.lab[1] - 38)).toBeLessThan(2);
+    const other = laydown('photo', join(tidePool, 'blue-moon.png'), '--ink', 'Brick red');
+    expect(other.code).toBe(1);
+    expect(other.err).toContain('corner marks');
+  });
+
+  test('a job’s inks go onto a shelf; two shelves are put together; a broken one is left as it is', () => {
+    const shelf = join(base, 'shelf.json');
+    expect(laydown('shelf', '--from', tidePool, '--out', shelf).code).toBe(0);
+    const both = laydown('shelf', shelf, shelf);
+    expect(both.out).toContain('9 inks, 2 papers, 0 pots');
+    writeFileSync(join(base, 'half.json'), readFileSync(shelf, 'utf8').slice(0, 900));
+    const broken = laydown('shelf', join(base, 'half.json'));
+    expect(broken.code).toBe(1);
+    expect(broken.err).toContain('cut short');
+  });
+
+  test('an old pot is matched with a weaker lot: more of it, and nearer than unchanged', () => {
+    const answer = JSON.parse(laydown('again', tidePool, 'water', '--lot', 'rockpool=66 -33 -17', '--json').out);
+    const part = answer.corrected.parts.find((p: { id: string }) => p.id === 'rockpool');
+    expect(part.share).toBeGreaterThan(0.65);
+    expect(answer.corrected.deltaE).toBeLessThan(answer.unchanged.deltaE);
+    expect(laydown('again', tidePool, 'water', '--lot', 'mauve=1 2 3').err).toContain('The job has no ink “mauve”');
+    expect(laydown('again', tidePool, 'water').err).toContain('Which ink has a new lot?');
+    const same = JSON.parse(laydown('again', tidePool, 'water', '--lot', 'rockpool=60.5 -39 -19', '--json').out);
+    expect(same.unchanged.deltaE).toBeLessThan(0.01);
+  });
+});

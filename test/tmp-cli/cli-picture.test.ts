@@ -1,0 +1,240 @@
+import { spawnSync } from 'node:child_process';
+import { cpSync, existsSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { encode as encodePng } from 'fast-png';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import type { Job } from '../../src/core/job/index.ts';
+
+// A picture on the command line, with all that the Picture station can ask of it; through the built command (npm test builds first).
+const main = fileURLToPath(new URL('../../src/cli/main.ts', import.meta.url));
+const tidePool = fileURLToPath(new URL('../../examples/tide-pool', import.meta.url));
+let base: string, picture: string;
+beforeAll(() => {
+  base = mkdtempSync(join(tmpdir(), 'laydown-picture-'));
+  picture = join(base, 'harbour.png');
+  writeFileSync(picture, harbour());
+});
+afterAll(() => rmSync(base, { recursive: true, force: true }));
+
+/** 120 × 80: sky, a sun on the right, dark water below. */
+function harbour(): Uint8Array {
+  const width = 120,
+    height = 80,
+    data = new Uint8Array(width * height * 3);
+  for (let y = 0; y < height; y++)
+    for (let x = 0; x < width; x++) {
+      data.set(Math.hypot(x - 90, y - 26) < 14 ? [245, 205, 90] : y > 50 ? [50, 96, 120] : [206, 218, 218], (y * width + x) * 3);
+    }
+  return encodePng({ width, height, data, channels: 3 });
+}
+
+function separate(...args: string[]): { code: number; out: string; err: string } {
+  const run = spawnSync(process.execPath, ['--import', fileURLToPath(import.meta.resolve('tsx')), main, 'separate', ...args], {
+    encoding: 'utf8',
+    env: { ...process.env, LC_ALL: 'C' },
+    timeout: 600_000,
+    cwd: base,
+  });
+  return { code: run.status ?? -1, out: run.stdout, err: run.stderr };
+}
+
+const jobAt = (name: string): Job => JSON.parse(readFileSync(join(base, name, 'job.json'), 'utf8'));
+const quick = ['--with', tidePool, '--effort', '0.05'];
+
+test('a part of a picture becomes a job that keeps the picture and all that was asked of it', () => {
+  writeFileSync(join(base, 'marks.txt'), '# the sun\nmore box 60 15 30 35\r\n\nnone brush 8% 5%,5% 40,5\n');
+  const { code, out, err } = separate(
+    picture,
+    ...quick,
+    '--out',
+    'made',
+    '--layers',
+    '3',
+    '--crop',
+    '20, 10, 80, 80',
+    '--width',
+    '60',
+    '--marks',
+    'marks.txt',
+    '--mark',
+    'less box 0,75,100,25',
+    '--pots',
+    'rockpool,Sand yellow,slate',
+    '--layer',
+    '2=rockpool@40%',
+    '--in-place',
+    '2',
+    '--most-in-pot',
+    '1',
+    '--least',
+    '2',
+    '--minutes',
+    '30',
+    '--material',
+    'film',
+    '--sigma',
+    '0.3',
+    '--reach',
+    'contrast',
+    '--seed',
+    '7',
+  );
+  expect(err).toBe('');
+  expect(code).toBe(0);
+  const job = jobAt('made');
+  // 96 × 64 pixels of the picture: 60 mm wide, 40 mm high.
+  expect(job.image).toMatchObject({ widthMm: 60, heightMm: 40 });
+  expect(out).toMatch(
+    /60 × 40\smm: of the picture 80\s% of its width and 80\s% of its height, from 20\s% left and 10\s% down, 1\.6 pixels/,
+  );
+  expect(job.picture).toEqual({
+    file: 'pictures/harbour.png',
+    name: 'harbour',
+    layers: 3,
+    crop: { x: 0.2, y: 0.1, width: 0.8, height: 0.8 },
+    important: [
+      { kind: 'box', weight: 4, x: 0.6, y: 0.15, width: 0.3, height: 0.35 },
+      {
+        kind: 'stroke',
+        weight: 0,
+        radius: 0.04,
+        points: [
+          [0.05, 0.05],
+          [0.4, 0.05],
+        ],
+      },
+      { kind: 'box', weight: 0.25, x: 0, y: 0.75, width: 1, height: 0.25 },
+    ],
+    pots: ['rockpool', 'sand', 'slate'],
+    wishes: [{ placeFixed: false }, { ink: 'rockpool', strength: 0.4, placeFixed: true }, { placeFixed: false }],
+    over: false,
+    cutPairs: false,
+    knife: { leastWidthMm: 2, minutes: 30 },
+    material: 'film',
+    sigmaMm: 0.3,
+    reach: 'contrast',
+    mostInPot: 1,
+    effort: 0.05,
+    seed: 7,
+  });
+  expect(readFileSync(join(base, 'made/pictures/harbour.png'))).toEqual(readFileSync(picture));
+  expect(readdirSync(join(base, 'made/compare')).sort()).toEqual([
+    'detail-lost.png',
+    'flat-inks.png',
+    'out-of-reach.png',
+    'picture.png',
+    'print.png',
+  ]);
+  expect(job.cuts.map((cut) => cut.material)).toEqual(job.cuts.map(() => 'film'));
+  expect(job.layers).toContainEqual(expect.objectContaining({ ink: 'rockpool', strength: 0.4 }));
+  for (const layer of job.layers) expect(['rockpool', 'sand', 'slate']).toContain(layer.ink);
+  expect(out).toMatch(/40\s% Rockpool turquoise/);
+}, 180_000);
+
+test('the picture a job keeps is asked the same again, and what is said over it; the same seed cuts the same', () => {
+  const kept = (job: Job): unknown =>
+    job.layers.map(({ cut, ink, strength }) => [ink, strength, job.forms[job.cuts.findIndex((one) => one.id === cut)].outline]);
+  expect(separate('--with', 'made', '--out', 'again')).toMatchObject({ code: 0, err: '' });
+  expect(jobAt('again').picture).toEqual(jobAt('made').picture);
+  expect(kept(jobAt('again'))).toEqual(kept(jobAt('made')));
+  const other = separate(
+    '--with',
+    'made',
+    '--out',
+    'changed',
+    '--layers',
+    '2',
+    '--price',
+    '9',
+    '--mark',
+    'more brush 3 50,50',
+    '--width',
+    '40',
+    '--height',
+    '40',
+  );
+  // Of the part that is kept, 96 × 64 pixels, the largest square around its middle.
+  expect(other.out).toMatch(/40 × 40\smm: of the picture 53\.3\s% of its width and 80\s% of its height, from 33\.3\s% left and 10\s% down/);
+  const { picture: changed } = jobAt('changed');
+  expect(changed).toMatchObject({ layers: 2, mostInPot: 1, knife: { leastWidthMm: 2, minutes: 30, priceMm: 9 } });
+  expect(changed!.important).toHaveLength(4);
+}, 180_000);
+
+test('named anew, a picture is asked nothing that the job kept of another, and takes its place', () => {
+  expect(separate(picture, '--with', 'made', '--effort', '0.05', '--layers', '1', '--height', '30', '--out', 'anew').code).toBe(0);
+  const job = jobAt('anew');
+  expect(job.image).toMatchObject({ widthMm: 45, heightMm: 30 });
+  expect(job.picture).toMatchObject({ file: 'pictures/harbour.png', important: [], wishes: [], knife: {} });
+  expect(job.picture!.pots).toBeUndefined();
+}, 180_000);
+
+test('over printed runs only the pots that were named are used', () => {
+  const { code, out } = separate(
+    picture,
+    '--with',
+    'made',
+    '--effort',
+    '0.05',
+    '--layers',
+    '1',
+    '--over',
+    '--pots',
+    'weed',
+    '--out',
+    'over',
+  );
+  expect(code).toBe(0);
+  expect(out).toMatch(/new run 1 {2}\w+ +\d+\s% Weed green:/);
+  expect(jobAt('over').layers.map((layer) => layer.ink)).toEqual([...jobAt('made').layers.map((layer) => layer.ink), 'weed']);
+}, 180_000);
+
+test('with one run to print, the ink is chosen for the place that was marked', () => {
+  const inkFor = (name: string, ...marks: string[]): string | null => {
+    expect(
+      separate(
+        picture,
+        ...quick,
+        '--width',
+        '60',
+        '--layers',
+        '1',
+        '--most-in-pot',
+        '1',
+        ...marks.flatMap((mark) => ['--mark', mark]),
+        '--out',
+        name,
+      ).code,
+    ).toBe(0);
+    return jobAt(name).layers[0].ink;
+  };
+  expect(inkFor('sun', 'none box 0,0,100,100', 'more brush 18 75,33')).toBe('sand');
+  expect(['rockpool', 'slate', 'dusk']).toContain(inkFor('water', 'none box 0,0,100,63', 'more box 0,63,100,37'));
+}, 180_000);
+
+test('what can’t be asked is said with what to write, before anything is made', () => {
+  writeFileSync(join(base, 'bad.txt'), 'more box 1,2,3,4\nmroe box 1,2,3,4\n');
+  const cases: readonly (readonly [readonly string[], RegExp])[] = [
+    [['--crop', '0.2,0.1,0.6,0.5'], /--crop: .*per cent of the picture: write 50 for half/],
+    [['--marks', 'bad.txt'], /bad\.txt, line 2: .*can’t be read as a mark/],
+    [['--layer', '5=slate'], /--layer: There is no layer 5: 4 are asked for/],
+    [['--material', 'wood'], /--material: .*newsprint, coated-paper, film/],
+    [['--over', '--width', '90'], /--over: .*keeps its size/],
+  ];
+  for (const [args, said] of cases) {
+    const { code, err } = separate(picture, ...quick, '--out', 'never', ...args);
+    expect(err, args.join(' ')).toMatch(said);
+    expect(code).toBe(1);
+  }
+  expect(existsSync(join(base, 'never'))).toBe(false);
+}, 180_000);
+
+test('a picture that is not there, or not any more, is asked for', () => {
+  expect(separate('--with', tidePool).err).toMatch(/Which picture\?.*with --with a job that keeps one/);
+  cpSync(join(base, 'made'), join(base, 'lost'), { recursive: true });
+  rmSync(join(base, 'lost/pictures/harbour.png'));
+  expect(separate('--with', 'lost', '--out', 'never').err).toMatch(
+    /pictures\/harbour\.png: The picture is not in the job’s folder any more/,
+  );
+});
