@@ -38,7 +38,7 @@ export async function readPicture(bytes: Uint8Array, file: string): Promise<Pict
   const decoded = await decodeAs(head.format, bytes, file);
   if (decoded.width !== head.width || decoded.height !== head.height)
     fail('picture-damaged', fileAt(file), say('image.cutShort', { format: asName(head.format) }), resave);
-  const { pixels, profile, problems } = honourProfile(decoded.rgb, decoded.profile, file);
+  const { pixels, profile, problems } = await honourProfile(decoded.rgb, decoded.profile, file);
   const turned = upright(decoded.width, decoded.height, pixels, decoded.coverage, decoded.orientation);
   return { ...turned, format: head.format, profile, problems: [...problems, ...seeThrough(decoded, file), ...moving(decoded, file)] };
 }
