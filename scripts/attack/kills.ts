@@ -73,12 +73,15 @@ export async function attackCommands({ seed, times, until }: Wish): Promise<Tall
 function prepareFolder(base: string): Written[] {
   const job = join(base, 'job');
   mkdirSync(job);
-  for (const [path, bytes] of writeJob(smallJob())) writeFileSync(join(job, path), bytes);
+  const { papers, forms, inks } = smallJob().job;
+  const image = { widthMm: 120, heightMm: 90 };
+  const bundle = smallJob({ image, forms, inks, papers: [{ ...papers[0], widthMm: 160, heightMm: 130 }] });
+  for (const [path, bytes] of writeJob(bundle)) writeFileSync(join(job, path), bytes);
   const picture = join(base, 'picture.png');
   const data = Uint8Array.from({ length: 60 * 45 * 3 }, (_, i) => ((((i / 3) | 0) % 60) * 4 + (i % 3) * 40) & 255);
   writeFileSync(picture, encodePng({ width: 60, height: 45, channels: 3, data }));
   const table = join(base, 'readings.csv');
-  const { places } = registerTestSheet([80, 60], {});
+  const { places } = registerTestSheet([image.widthMm, image.heightMm], {});
   const [heading, ...rows] = testTable(places, 6);
   const random = seeded(5);
   const filled = rows.map((row) => row.map((cell, i) => (cell === '' && i >= 2 ? String(Math.round(random.normal() * 2)) : cell)));
