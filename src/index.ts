@@ -18,7 +18,7 @@ export { createPlanner, plan, readyBundle } from './core/plan/index.ts';
 export type { Plan, Planner, PlanInput, ReadyBundle } from './core/plan/index.ts';
 export { ProblemError } from './core/problem.ts';
 export { tell, tellProblem } from './words/index.ts';
-export type { Problem, Severity } from './core/problem.ts';
+export type { BenchStation, Lead, Problem, Severity } from './core/problem.ts';
 export { Cancelled, quietTask } from './core/task.ts';
 export type { Task } from './core/task.ts';
 export { makePacket } from './packet/index.ts';

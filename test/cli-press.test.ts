@@ -74,7 +74,7 @@ describe('the press on the command line', () => {
         .split('\n')
         .filter((line) => /^ {2}\d\d:\d\d–/.test(line) && !/Wait|Night|Ink dries|Too late|Rest/.test(line)).length;
     expect(alone).not.toContain('hand 2');
-    expect(two).toMatch(/hand 2 {2}run 1, Sky: Hand sheets in/);
+    expect(two).toMatch(/hand 2 {2}run 1, Sky: Hand the sheets in/);
     expect(work(two)).toBeGreaterThan(work(alone));
     expect(laydown('day', tidePool, '--hands', '0').code).toBe(1);
   });

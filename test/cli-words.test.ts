@@ -301,6 +301,7 @@ describe('a call that can’t be understood', () => {
     [['cut', tidePool, 'urchin', '--paper', 'a4'], /Nur ein Materialbogen/],
     [['cut', tidePool, '--stock', '99'], /Diesen Bogen gibt es nicht; es gibt die Bogen 1, 2/],
     [['edition', tidePool, '--csv'], /Noch ist nichts gezählt\./],
+    [['packet', tidePool, '--paper', 'a3'], /die Option --paper: „a3“ ist kein Papierformat/],
     [['register', tidePool], /Noch wurden keine Testbogen abgelesen/],
   ])('%j is refused in German', async (args, said) => {
     const { code, err } = await laydown([...args, '--lang', 'de']);

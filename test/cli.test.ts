@@ -64,9 +64,9 @@ describe('laydown on the command line', () => {
     });
     const { code, out } = laydown('check', folder);
     expect(code).toBe(1);
-    expect(out).toContain("an ink the job doesn't have");
+    expect(out).toContain('an ink the job doesn’t have');
     expect(out).toContain('lost.svg');
-    expect(out).toMatch(/hangs .* mm over the edge/);
+    expect(out).toMatch(/hangs .*\smm over the edge/);
     expect(laydown('check', tidePool).code).toBe(0);
   });
 

@@ -1,9 +1,9 @@
-import { ProblemError, type Problem, type Said } from '../src/core/problem.ts';
-import { english, tellProblem, tellSaid, type Reader } from '../src/words/index.ts';
+import { ProblemError, type Problem } from '../src/core/problem.ts';
+import { english, tell, tellProblem, type Reader, type Saying } from '../src/words/index.ts';
 
 /** A saying as an English reader in millimetres reads it. */
-export function inEnglish(said: Said, reader: Reader = english): string {
-  return tellSaid(said, reader);
+export function inEnglish(said: Saying, reader: Reader = english): string {
+  return tell(said, reader);
 }
 
 /** The problems that a call throws; fails the test where it throws none or something else. */

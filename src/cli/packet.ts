@@ -2,13 +2,14 @@ import { basename, dirname, resolve } from 'node:path';
 import { statSync } from 'node:fs';
 import { makePacket } from '../packet/index.ts';
 import { jobFileName } from '../core/job/index.ts';
-import { ProblemError } from '../core/problem.ts';
+import { fail, ProblemError } from '../core/problem.ts';
 import { name as asName, say } from '../words/index.ts';
 import { readFonts } from './assets.ts';
 import type { Command } from './command.ts';
 import { option } from './help.ts';
 import { jobOf, planOf, printProblems } from './load.ts';
 import { headlines } from './headlines.ts';
+import { placeOf } from './options.ts';
 import { readerOnPaper, sayHere, tellHere } from './reader.ts';
 import { columns } from './table.ts';
 import { textOf } from './words.ts';
@@ -27,6 +28,9 @@ export const packet: Command = {
   prints: true,
   options: { out: { type: 'string' }, replace: { type: 'boolean' }, paper: { type: 'string' }, json: { type: 'boolean' } },
   async run(call) {
+    const paper = textOf(call.options['paper']) ?? 'a4';
+    if (paper !== 'a4' && paper !== 'letter')
+      fail('no-such-paper', placeOf('--paper'), say('refusals.noSuchSheet', { text: asName(paper) }), say('refusals.sayA4OrLetter'));
     const bundle = jobOf(call);
     const job = resolve(call.words[0]);
     const isFolder = statSync(job).isDirectory();
@@ -37,9 +41,8 @@ export const packet: Command = {
     const plan = await planOf(bundle);
     const errors = plan.problems.filter((p) => p.severity === 'error');
     if (errors.length > 0) throw new ProblemError(errors);
-    const page = call.options['paper'] === 'letter' ? 'letter' : 'a4';
     const { language } = readerOnPaper(call.language, bundle.job);
-    const files = await makePacket(bundle, plan, { fonts: readFonts(), printer: { page, marginMm: 12 }, language });
+    const files = await makePacket(bundle, plan, { fonts: readFonts(), printer: { page: paper, marginMm: 12 }, language });
     if (call.options['json']) {
       const json = files.find((f) => f.path === 'plan.json');
       process.stdout.write(json ? json.bytes : '{}\n');

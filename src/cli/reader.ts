@@ -1,6 +1,6 @@
 import type { Job } from '../core/job/index.ts';
 import { settleProblems } from '../core/job/where.ts';
-import type { Problem, Said } from '../core/problem.ts';
+import type { Problem } from '../core/problem.ts';
 import {
   figure,
   languageOf,
@@ -11,7 +11,6 @@ import {
   sayingsIn,
   tell,
   tellProblem,
-  tellSaid,
   tellValue,
   type Key,
   type Quantity,
@@ -48,8 +47,8 @@ export function readerOnPaper(asked: string | undefined, of?: Job): Reader {
 }
 
 /** What core said, as text for the terminal. */
-export function tellHere(said: Said): string {
-  return tellSaid(said, readerHere());
+export function tellHere(saying: Saying): string {
+  return tell(saying, readerHere());
 }
 
 /** What a command says itself, by key. */

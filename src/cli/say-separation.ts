@@ -39,7 +39,7 @@ export function saySeparation(s: Separation, job: Job, out: string): string[] {
     sayHere('inkAnswers.separated', { folder: asName(out), runs: runsOf(job) }),
     ...sayRuns(s, job),
     ...sayFigures(s),
-    sayHere('inkAnswers.ofFlatInks', { share: share(figures.inRegister.mean / baseline.inRegister.mean, 0) }),
+    sayHere('inkAnswers.ofFlatInks', { times: figure(figures.inRegister.mean / baseline.inRegister.mean, 2) }),
     sayHere('inkAnswers.knifeAsked', {
       along: knifeLength(figures.knifeMetres),
       pieces: figures.pieces,

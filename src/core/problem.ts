@@ -24,12 +24,9 @@ export interface Problem {
   readonly where?: Saying;
   /** Where on the bench one goes to mend it. Left out where nowhere is. */
   readonly lead?: Lead;
-  readonly message: Said;
-  readonly advice: Said;
+  readonly message: Saying;
+  readonly advice: Saying;
 }
-
-/** While the house moves over: sentences that are not yet data. */
-export type Said = Saying | string;
 
 /** Thrown where no result is possible. Holds every problem found, not only the first. */
 export class ProblemError extends Error {
@@ -42,19 +39,19 @@ export class ProblemError extends Error {
 }
 
 /** `place`: a path in the Job, or a saying where it is no field of it (a file and its line, an option). */
-export function problem(severity: Severity, code: string, place: string | Saying, message: Said, advice: Said): Problem {
+export function problem(severity: Severity, code: string, place: string | Saying, message: Saying, advice: Saying): Problem {
   return typeof place === 'string'
     ? { severity, code, path: place, message, advice }
     : { severity, code, path: '', where: place, message, advice };
 }
 
 /** Shorthand for the common case: one error, thrown. */
-export function fail(code: string, place: string | Saying, message: Said, advice: Said): never {
+export function fail(code: string, place: string | Saying, message: Saying, advice: Saying): never {
   throw new ProblemError([problem('error', code, place, message, advice)]);
 }
 
 /** What a stack trace shows a programmer. Printmakers read `tellProblem` (words). */
 function traceOf(p: Problem): string {
-  const message = typeof p.message === 'string' ? p.message : `${p.message.key} ${JSON.stringify(p.message.values ?? {})}`;
+  const message = `${p.message.key} ${JSON.stringify(p.message.values ?? {})}`;
   return `${p.code}${p.path && ` at ${p.path}`}: ${message}`;
 }

@@ -26,6 +26,7 @@ import { fileVoice } from './voice.ts';
 export { sayUses } from './cut-uses.ts';
 export { makeDrawdownSheets } from './pages/drawdown.ts';
 export { rgbPng } from './files/png.ts';
+export type { FontFiles } from './pdf/book.ts';
 export type { Printer } from './printer.ts';
 export { stockFile, type StockFormat } from './stock-file.ts';
 

@@ -1,5 +1,5 @@
 import type { Problem } from '../core/problem.ts';
-import { say, tell, tellSaid, tellValue, type Key, type Reader, type Value, type ValuesOf } from '../words/index.ts';
+import { say, tell, tellValue, type Key, type Reader, type Value, type ValuesOf } from '../words/index.ts';
 
 /** Whoever reads a page or a file, and what is said as text for them. Names and notes come through it as they were written. */
 export interface Voice {
@@ -15,7 +15,7 @@ export interface Voice {
 export function voiceOf(reader: Reader): Voice {
   return {
     reader,
-    tell: (said) => tellSaid(said, reader),
+    tell: (said) => tell(said, reader),
     say: (key, ...values) => tell(say(key, ...values), reader),
     show: (value) => tellValue(value, reader),
   };

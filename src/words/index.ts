@@ -1,5 +1,7 @@
 /** What is said, as data; and the edge where it becomes text. Everyone says (`say.ts`); only page, packet and command tell (`tell.ts`). */
 export * from './say.ts';
+export type * from './text.ts';
+export type { LengthUnits } from '../core/units/index.ts';
 export {
   english,
   languageOf,
@@ -7,7 +9,6 @@ export {
   tell,
   tellPlace,
   tellProblem,
-  tellSaid,
   tellValue,
   type Catalogue,
   type Language,

@@ -1,4 +1,4 @@
-import type { Problem, Said } from '../core/problem.ts';
+import type { Problem } from '../core/problem.ts';
 import { sayArea, sayFilm, sayLength, sayMass, sayShare, sayVolume, mmPerInch, sayNumber, type LengthUnits } from '../core/units/index.ts';
 import { de } from './de/index.ts';
 import { en } from './en/index.ts';
@@ -12,8 +12,10 @@ export interface Language {
   readonly name: string;
   /** For `Intl`: how numbers, lists and plurals are made. */
   readonly locale: string;
+  /** @internal */
   readonly words: Catalogue;
 }
+/** @internal */
 export type Catalogue = typeof en;
 
 /** Every language. To add one: a folder like `en/`, and a line here. */
@@ -170,17 +172,12 @@ function split(key: string): readonly [string, string] {
 
 /** A problem on one line, for terminal, page and screen: where, what, what to do. */
 export function tellProblem(p: Problem, reader: Reader = english): string {
-  return [`${tellPlace(p, reader)}:`, tellSaid(p.message, reader), tellSaid(p.advice, reader)]
+  return [`${tellPlace(p, reader)}:`, tell(p.message, reader), tell(p.advice, reader)]
     .filter((t) => t !== ':' && t !== '')
     .join(' ');
 }
 
 /** Where a problem is, as a printmaker says it. */
 export function tellPlace(p: Problem, reader: Reader = english): string {
-  return p.where ? tell(p.where, reader) : p.path;
-}
-
-/** While the house moves over. */
-export function tellSaid(said: Said, reader: Reader = english): string {
-  return typeof said === 'string' ? said : tell(said, reader);
+  return p.where ? tell(p.where, reader) : '';
 }

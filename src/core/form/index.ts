@@ -19,3 +19,4 @@ export { traceMask, tracePhoto, traceScan } from './trace/trace.ts';
 export type { SheetPhotoOptions, Traced, TraceOptions } from './trace/trace.ts';
 export { findCorners } from './trace/corners.ts';
 export type { Photo } from './trace/corners.ts';
+export type { Point } from '../numeric/index.ts';

@@ -1,12 +1,13 @@
 import type { Crop } from './scale.ts';
 
 /** A picture's pixels. */
-interface Pixels {
+export interface SizePx {
   readonly width: number;
   readonly height: number;
 }
 
-interface Image {
+/** The image as it will be printed. */
+export interface ImageMm {
   readonly widthMm: number;
   readonly heightMm: number;
 }
@@ -14,7 +15,7 @@ interface Image {
 const whole: Crop = { x: 0, y: 0, width: 1, height: 1 };
 
 /** What is printed of a picture, in shares of it: the largest part with the image's proportions in the middle of what was chosen, or of the whole. */
-export function cropOf(chosen: Crop | undefined, picture: Pixels, image: Image): Crop {
+export function cropOf(chosen: Crop | undefined, picture: SizePx, image: ImageMm): Crop {
   const crop = chosen ?? whole;
   // Share of the picture's height that a crop as wide as the picture takes.
   const tall = (picture.width / picture.height) * (image.heightMm / image.widthMm);
@@ -24,7 +25,7 @@ export function cropOf(chosen: Crop | undefined, picture: Pixels, image: Image):
 }
 
 /** How high an image so wide becomes that prints all of a crop, mm. */
-export function heightOfCrop(crop: Crop | undefined, picture: Pixels, widthMm: number): number {
+export function heightOfCrop(crop: Crop | undefined, picture: SizePx, widthMm: number): number {
   const { width, height } = crop ?? whole;
   return (widthMm * height * picture.height) / (width * picture.width);
 }

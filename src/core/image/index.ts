@@ -10,6 +10,7 @@ import { readTiff } from './tiff.ts';
 import type { Decoded, Picture } from './types.ts';
 
 export type { Picture, Pixels } from './types.ts';
+export type { ImageMm, SizePx } from './crop.ts';
 export { mostMegapixels } from './head.ts';
 export { cropOf, heightOfCrop, tidyCrop, tidyShare } from './crop.ts';
 export { scaledLab, type Crop } from './scale.ts';

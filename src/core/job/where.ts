@@ -4,7 +4,7 @@ import { fields, inReading, thingsIn, type Known, type Node, type Raw, type Scop
 import type { Job, JobCut, JobLayer, JobPicture, JobScreen } from './schema.ts';
 
 /** A Job, or its document as it was read and may yet be wrong. */
-export type Document = Job | Raw;
+export type Document = Job | Readonly<Record<string, unknown>>;
 
 type Step = string | number | { readonly id: string };
 

@@ -10,11 +10,11 @@ export {
   tidyCrop,
   tidyShare,
 } from '../image/index.ts';
-export type { Crop, Picture, PictureModules, Pixels } from '../image/index.ts';
+export type { Crop, ImageMm, Picture, PictureModules, Pixels, SizePx } from '../image/index.ts';
 export { separate, separated } from './separate.ts';
 export { isBlackStripe } from './finish/strike.ts';
 export { doErrand } from './search/errand.ts';
-export type { Errand, ErrandDone, Hands } from './search/errand.ts';
+export type { Answers, BaselineErrand, Errand, ErrandDone, Hands, SearchErrand, StencilErrand, TradeOffErrand } from './search/errand.ts';
 export { importanceOf, markWeights, weightName } from './prepare/importance.ts';
 export type { Mark, WeightName } from './prepare/importance.ts';
 export { jobPartsOf } from './finish/job-data.ts';

@@ -1,7 +1,7 @@
 /** What a knife can cut: stencils from cuts, what holds them together, and the proof. */
 export { makeStencil } from './make-stencil.ts';
 export { crossOpening, type Crossing } from './cross-opening.ts';
-export { certify } from './certificate.ts';
+export { certify, type Limits } from './certificate.ts';
 export { certifyWritten, writePaths } from './certify-written.ts';
 export type { WrittenPaths } from './certify-written.ts';
 export { defaultMaterials } from './materials.ts';
@@ -12,7 +12,7 @@ export type { Corner } from './knife.ts';
 export { cutOrder } from './cut-order.ts';
 export { ridgeFromMm, ridgeWarnings } from './ridge.ts';
 export type { RidgeLayer } from './ridge.ts';
-export { joinRuns } from './label.ts';
+export { joinRuns, type JoinedRuns } from './label.ts';
 export type { RunSource } from './runs.ts';
 export { layOnStock } from './stock.ts';
 export type { LaidOut, Stock, ToCut } from './stock.ts';

@@ -1,8 +1,7 @@
 import type { VersionName } from './keep.ts';
 import { computed, signal } from '@preact/signals';
-import type { Said } from '../../core/problem.ts';
 import type { LengthUnits } from '../../core/units/index.ts';
-import { languageOf, languages, tellSaid, type Catalogue, type Reader } from '../../words/index.ts';
+import { languageOf, languages, tell, type Catalogue, type Reader, type Saying } from '../../words/index.ts';
 
 export { languages };
 
@@ -27,8 +26,8 @@ export function reader(by: LengthUnits = units.value): Reader {
 }
 
 /** What core says (of a problem, of the Plan, of an answer), in the language and units in use. Say it while drawing, never earlier: kept is the saying. */
-export function told(said: Said): string {
-  return tellSaid(said, reader());
+export function told(saying: Saying): string {
+  return tell(saying, reader());
 }
 
 /** What a version is called. */

@@ -30,7 +30,7 @@ export interface OrderAsk {
   readonly wishes: OrderWishes;
   /** Area of each overlap by the bits of its layers; overlaps without area don't count. Left out: all count alike. */
   readonly areas?: Float64Array;
-  /** [a, b]: a must be printed before b. */
+  /** Pairs `a, b`: a must be printed before b. */
   readonly before?: readonly (readonly [number, number])[];
   /** How many to return, best first. */
   readonly keep?: number;

@@ -49,7 +49,7 @@ export interface SearchDone {
   readonly found?: Found;
 }
 
-interface Answers {
+export interface Answers {
   readonly pool: SearchDone;
   readonly plan: SearchDone;
   readonly stencil: Stencil;

@@ -23,7 +23,6 @@ export const answers: Same<typeof en.answers> = {
   toCutAndMix: ({ along, bridges: n, ink }) => `${along} zu schneiden, ${bridges(n)}; ${ink} Farbe zu mischen`,
 
   // forecast
-  lab: ({ l, a, b }) => `Lab ${l} ${a} ${b}`,
   within: ({ band }) => `± ${band}`,
   barePaper: 'blankes Papier',
   bandIs: ({ why }) => `±: ${why}`,

@@ -14,7 +14,6 @@ export const help: Same<typeof en.help> = {
   moreOf: ({ command }) => `laydown ${command} --help sagt mehr.`,
   lang: ({ languages }) => `die Sprache: ${languages}; ohne Angabe die des Systems`,
   langPrinted: ({ languages }) => `die Sprache: ${languages}; ohne Angabe folgt das Gedruckte der Arbeit, das Terminal dem System`,
-  showHelp: 'zeigt dies hier',
 
   // Was für etwas steht, das getippt wird.
   language: 'SPRACHE',

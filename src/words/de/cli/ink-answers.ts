@@ -96,7 +96,7 @@ export const inkAnswers: Same<typeof en.inkAnswers> = {
   offBy: ({ sigma }) => `Schichten daneben um σ ${sigma}`,
   flatInks: 'ebenso viele flache deckende Farben, gleiches Messer',
   flatInksOff: 'diese ebenso weit daneben',
-  ofFlatInks: ({ share }) => `Das Mittel ist ${share} dessen, was flache Farben erreichen.`,
+  ofFlatInks: ({ times }) => `Das Mittel ist das ${times}-Fache von dem der flachen Farben.`,
   knifeAsked: ({ along, pieces, bridges, time }) =>
     `${along} zu schneiden, ${many(pieces, 'Teil', 'Teile')}, ${many(bridges, 'Steg', 'Stege')}, etwa ${time} mit dem Messer`,
   outOfReach: ({ share, lost }) => `${share} der Vorlage erreichen diese Farben nicht; Schneiden und Stege kosten ΔE00 ${lost}`,

@@ -36,7 +36,6 @@ export const answers = {
     `${along} to cut, ${bridges(n)}; ${ink} of ink to mix`,
 
   // forecast
-  lab: ({ l, a, b }: { l: NumberText; a: NumberText; b: NumberText }) => `Lab ${l} ${a} ${b}`,
   within: ({ band }: { band: DeltaText }) => `± ${band}`,
   barePaper: 'bare paper',
   bandIs: ({ why }: { why: SayingText }) => `±: ${why}`,

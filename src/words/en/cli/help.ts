@@ -14,7 +14,6 @@ export const help = {
   lang: ({ languages }: { languages: ListText }) => `the language: ${languages}; if left out, the one your system is set to`,
   langPrinted: ({ languages }: { languages: ListText }) =>
     `the language: ${languages}; if left out, what is printed follows the job, the terminal your system`,
-  showHelp: 'shows this',
 
   // What stands for something that is typed.
   language: 'LANGUAGE',

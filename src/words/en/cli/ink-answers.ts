@@ -123,7 +123,7 @@ export const inkAnswers = {
   offBy: ({ sigma }: { sigma: LengthText }) => `layers off by σ ${sigma}`,
   flatInks: 'as many flat opaque inks, same knife',
   flatInksOff: 'these inks off by as much',
-  ofFlatInks: ({ share }: { share: ShareText }) => `The mean is ${share} of what flat inks get.`,
+  ofFlatInks: ({ times }: { times: NumberText }) => `The mean is ${times} times that of flat inks.`,
   knifeAsked: ({ along, pieces, bridges, time }: { along: SayingText; pieces: number; bridges: number; time: TimeText }) =>
     `${along} to cut, ${many(pieces, 'piece', 'pieces')}, ${many(bridges, 'bridge', 'bridges')}, about ${time} with the knife`,
   outOfReach: ({ share, lost }: { share: ShareText; lost: DeltaText }) =>

@@ -1,11 +1,11 @@
-// Foretells one overlap of the example job. Run: npm run build && npx tsx docs/library-example.ts
+// Foresees every overlap of a job: the darkest one on each paper, and how sure that is.
 import { readFileSync, readdirSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { plan, prepareDrawings, readJob } from 'laydown';
 
 await prepareDrawings(readFileSync(createRequire(import.meta.url).resolve('@resvg/resvg-wasm/index_bg.wasm')));
 
-const folder = new URL('../examples/tide-pool/', import.meta.url);
+const folder = new URL('../../examples/tide-pool/', import.meta.url);
 const files = new Map(readdirSync(folder).map((name) => [name, new Uint8Array(readFileSync(new URL(name, folder)))]));
 const { papers } = plan(readJob(files));
 
