@@ -21,6 +21,8 @@ interface Written {
   readonly kind: string;
   readonly out: string;
   readonly args: readonly string[];
+  /** It never replaces: what it wrote is taken away before it runs again, and a kill may leave nothing. */
+  readonly anew?: true;
   whole(path: string): boolean;
 }
 
@@ -43,19 +45,22 @@ export async function attackCommands({ seed, times, until }: Wish): Promise<Tall
       const usualMs = Date.now() - begun;
       for (let i = 0; i < Math.ceil(times / commands.length) && Date.now() < share; i++) {
         tally.tried++;
+        if (command.anew) rmSync(command.out, { force: true });
         // Half of them in the last third, where the writing is.
         const at = random.next() < 0.5 ? random.next() : 0.66 + random.next() * 0.4;
         await run(command.args, at * usualMs);
         const there = [command.out, ...leftBy(command.out).filter((name) => /\.(old|before)-/.test(name))].some(
           (path) => existsSync(path) && command.whole(path),
         );
+        const nothing = command.anew === true && !existsSync(command.out);
         const kept = printOf(join(base, 'job')) === own;
-        if (there && kept) tally.survived++;
+        if ((there || nothing) && kept) tally.survived++;
         else {
           tally.lost++;
           tally.tell(`${i}, killed at ${(at * usualMs).toFixed(0)} ms: ${kept ? 'nothing whole is left' : 'the job was touched'}`);
         }
       }
+      if (command.anew) rmSync(command.out, { force: true });
       const ended = await run(command.args, Infinity);
       const left = leftBy(command.out).filter((name) => !/\.before-/.test(name));
       if (ended !== 0 || !command.whole(command.out) || left.length > 0) {
@@ -110,8 +115,8 @@ function prepareFolder(base: string): Written[] {
     {
       kind: 'register',
       out: at('tested.laydown'),
-      // It never writes over a job: once it is there, the whole run leaves it alone.
       args: ['register', job, table, '--out', at('tested.laydown')],
+      anew: true,
       whole: (path) => sound(() => readJobFile(new Uint8Array(readFileSync(path)))),
     },
     {
