@@ -15,6 +15,11 @@ import {
   type Ink,
   type ProofObservation,
 } from '../src/core/ink/index.ts';
+import { parseJob, type Job } from '../src/core/job/index.ts';
+import { findInks } from '../src/core/plan/parts/inks.ts';
+import { layTheInks } from '../src/core/plan/parts/let-down.ts';
+import { learnOnPaper } from '../src/core/plan/parts/learning.ts';
+import { foresightOn } from '../src/core/plan/parts/papers.ts';
 import { seeded } from '../src/core/random.ts';
 import { differenceCiede2000 } from 'culori';
 import { inventedPots, studioSurface as surface, warmPaper } from '../test/outside/ink-studio.ts';
@@ -57,6 +62,41 @@ function generalRecipe(wanted: Lab): number {
   );
 }
 
+/** Eight inks read as Lab on four papers (invented). */
+function colourJob(): Job {
+  const labs = [
+    [55, -37, -50],
+    [48, 74, -3],
+    [89, -5, 93],
+    [16, 0, 0],
+    [60, 40, 40],
+    [50, -40, 20],
+    [70, 10, -30],
+    [80, 20, 5],
+  ];
+  return parseJob({
+    schemaVersion: 1,
+    title: 'Eight inks',
+    image: { widthMm: 100, heightMm: 100 },
+    inks: labs.map((lab, i) => ({
+      id: `ink-${i}`,
+      name: `Ink ${i}`,
+      from: 'one-ground',
+      ground: { kind: 'lab', lab: [95, 0, -2] },
+      over: { kind: 'lab', lab },
+    })),
+    layers: labs.map((_, i) => ({ id: `layer-${i}`, name: `Layer ${i}`, cut: 'none', side: 'window', ink: `ink-${i}`, strength: 0.7 })),
+    papers: [0, 1, 2, 3].map((i) => ({
+      id: `paper-${i}`,
+      name: `Paper ${i}`,
+      reading: { kind: 'lab', lab: [95 - i, 0, i] },
+      widthMm: 100,
+      heightMm: 100,
+      count: 1,
+    })),
+  });
+}
+
 export async function run(): Promise<BenchRow[]> {
   const rows: BenchRow[] = [];
   const films = layers.map((l) => filmOf(l.ink));
@@ -64,6 +104,30 @@ export async function run(): Promise<BenchRow[]> {
   rows.push({
     name: 'all 256 overlaps of 8 layers on 4 papers, with Lab and screen colour',
     medianMs: await medianMs(() => papers.map((p) => overlapColours(overlapSpectra(p, films, surface)))),
+  });
+  const studio = colourJob();
+  const found = findInks(studio, null);
+  const laid = layTheInks(studio.layers, found);
+  rows.push({
+    name: 'the same with bands and possible colours, from inks read as Lab',
+    // Inks found anew, so that nothing is remembered from the round before.
+    medianMs: await medianMs(() => {
+      const inks = findInks(studio, null);
+      return studio.papers.map((p) => foresightOn(p, studio, inks, laid, learnOnPaper(studio, studio.layers, inks, p.id), 80));
+    }),
+    rivalMs: await medianMs(() =>
+      studio.papers.map((p) =>
+        foresee({
+          paper: found.papers.get(p.id)!,
+          surface: found.surface,
+          worstReading: 'lab',
+          seed: 1,
+          samples: 80,
+          layers: laid.map((l) => ({ ink: l.pot, strength: 1, deposit: 1 })),
+        }),
+      ),
+    ),
+    rivalName: 'films varied alone',
   });
   const naive = await medianMs(() => {
     let sum = 0;

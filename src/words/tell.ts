@@ -172,9 +172,7 @@ function split(key: string): readonly [string, string] {
 
 /** A problem on one line, for terminal, page and screen: where, what, what to do. */
 export function tellProblem(p: Problem, reader: Reader = english): string {
-  return [`${tellPlace(p, reader)}:`, tell(p.message, reader), tell(p.advice, reader)]
-    .filter((t) => t !== ':' && t !== '')
-    .join(' ');
+  return [`${tellPlace(p, reader)}:`, tell(p.message, reader), tell(p.advice, reader)].filter((t) => t !== ':' && t !== '').join(' ');
 }
 
 /** Where a problem is, as a printmaker says it. */

@@ -59,6 +59,7 @@ describe('overlaps of two prints', () => {
     band: 1,
     areaMm2,
     measured: false,
+    possible: [],
   });
 
   test('the same runs in another order are the same overlap; what is seen most comes first', () => {

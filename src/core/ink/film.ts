@@ -69,7 +69,29 @@ export function addFilm(ground: Spectrum, film: Film): Spectrum {
   return out;
 }
 
+/** The same film, so many times as thick. */
+export function thinned(film: Film, share: number): Film {
+  if (share === 1) return film;
+  const r0 = new Float64Array(BANDS),
+    t2 = new Float64Array(BANDS);
+  for (let i = 0; i < BANDS; i++) {
+    if (film.r0[i] === 0) {
+      t2[i] = film.t2[i] ** share;
+      continue;
+    }
+    const { k, s } = kAndSOfFilm(film.r0[i], Math.sqrt(film.t2[i]));
+    const made = filmOfBand(k * share, s * share);
+    r0[i] = made.r0;
+    t2[i] = made.t * made.t;
+  }
+  return { r0, t2 };
+}
+
 /** Measured reflectance of films (first down first) on a paper of measured reflectance. */
 export function stackReflectance(paper: Spectrum, films: readonly Film[], surface: Surface): Spectrum {
-  return measured(films.reduce(addFilm, internal(paper, surface)), surface);
+  const { trapping = 1 } = surface;
+  return measured(
+    films.reduce((ground, film, j) => addFilm(ground, j === 0 ? film : thinned(film, trapping)), internal(paper, surface)),
+    surface,
+  );
 }

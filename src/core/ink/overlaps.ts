@@ -1,6 +1,7 @@
 import { BANDS, labFromXyz, srgbFromXyz, xyzAt, type Spectrum } from '../colour/index.ts';
 import { fail } from '../problem.ts';
 import { say } from '../../words/say.ts';
+import { thinned } from './film.ts';
 import { internal } from './surface.ts';
 import type { Film, Surface } from './types.ts';
 
@@ -12,18 +13,28 @@ const mostFilms = 8;
  * @param films first down first
  * @returns 2^N × 36 measured reflectances; bit i of the row's number is set where film i is printed
  */
-export function overlapSpectra(paper: Spectrum, films: readonly Film[], surface: Surface): Float64Array {
+export function overlapSpectra(
+  paper: Spectrum,
+  films: readonly Film[],
+  surface: Surface,
+  /** A film as it lies on a certain other one; left out: all alike, by the surface's trapping. */
+  onFilm?: (below: number, above: number) => Film,
+): Float64Array {
   if (films.length > mostFilms) {
     fail('too-many-layers', 'layers', say('ink.tooManyLayers', { n: films.length }), say('ink.fewerLayers', { most: mostFilms }));
   }
   const rows = 1 << films.length;
   const out = new Float64Array(rows * BANDS);
   out.set(internal(paper, surface));
+  const { trapping = 1 } = surface;
+  const alike = onFilm ? [] : films.map((film) => thinned(film, trapping));
+  const onInk = onFilm ?? ((_: number, above: number): Film => alike[above]);
   // Each row is the row without its top film, plus that film: every prefix is worked out once.
   for (let row = 1; row < rows; row++) {
     const top = 31 - Math.clz32(row);
-    const { r0, t2 } = films[top];
-    const from = (row & ~(1 << top)) * BANDS,
+    const below = row & ~(1 << top);
+    const { r0, t2 } = below === 0 ? films[top] : onInk(31 - Math.clz32(below), top);
+    const from = below * BANDS,
       to = row * BANDS;
     for (let i = 0; i < BANDS; i++) {
       const g = out[from + i];

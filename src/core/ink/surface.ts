@@ -7,11 +7,16 @@ const k2 = 0.6;
 /** Below this the film is black whatever it is; keeps logarithms finite. */
 const leastInternal = 1e-4;
 
-/** Share of the darkest reading that is taken for gloss. */
-const glossShare = { spectra: 0.5, colours: 0.75 };
+/**
+ * Light that the darkest ink still gives back from within, on top of the gloss: what is left of the darkest reading is gloss,
+ * at least `glossShare` of it. Chosen on measured overprints (OPTICS section 5).
+ */
+const lightWithin = 0.015;
+const glossShare = { spectra: 0.5, colours: 0.3 };
 /** Gloss that is assumed when no reading is dark enough to tell: between the two usual geometries, 0 and k1. */
 const glossUnknown = 0.02;
 /** From this darkest reading on, nothing is known of the gloss. */
+const paleFrom = 0.1;
 const tooPaleToTell = 0.2;
 
 /**
@@ -24,11 +29,12 @@ export function defaultSurface(readings: readonly Spectrum[], fromSpectra: boole
   let darkest = Infinity;
   for (const r of readings) for (let i = 2; i < BANDS; i++) darkest = Math.min(darkest, r[i]);
   const share = fromSpectra ? glossShare.spectra : glossShare.colours;
-  const told = Math.max(0, share * darkest);
-  if (told <= k1) return { ks: told, k1, k2 };
-  // Above k1 the reading is no longer gloss; what it tells fades out until nothing is known.
-  const fade = Math.min(1, (darkest - k1 / share) / (tooPaleToTell - k1 / share));
-  return { ks: k1 + (glossUnknown - k1) * fade, k1, k2 };
+  const seen = Math.min(darkest, paleFrom);
+  const told = Math.max(0, share * seen, seen - lightWithin);
+  if (darkest <= paleFrom) return { ks: told, k1, k2 };
+  // No gloss alone is so light; what the reading tells fades out until nothing is known.
+  const fade = Math.min(1, (darkest - paleFrom) / (tooPaleToTell - paleFrom));
+  return { ks: told * (1 - fade) + glossUnknown * fade, k1, k2 };
 }
 
 /** Measured reflectance → what the light inside the film sees (OPTICS section 2). */

@@ -20,6 +20,8 @@ export interface Surface {
   readonly ks: number;
   readonly k1: number;
   readonly k2: number;
+  /** How thick a film lies on ink against the same film on paper (OPTICS section 3); left out: as thick. */
+  readonly trapping?: number;
 }
 
 /** Absorption and scattering times thickness, per band, of a film at strength 1 and deposit 1. */

@@ -297,6 +297,7 @@ export const fields: Fields<Job> = {
       note: say('where.screenNote'),
     },
   },
+  press: { noun: say('where.pressFilms'), fields: { films: say('where.howFilmsLie') } },
   register: {
     noun: say('where.register'),
     fields: {

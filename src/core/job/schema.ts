@@ -207,6 +207,9 @@ const ScreenSchema = z.looseObject({
   note,
 });
 
+/** How the films are laid, which decides how one lies on another: dried between coats, as by hand, unless said otherwise. */
+const PressSchema = z.looseObject({ films: z.enum(['dried-between', 'wet-on-wet', 'unknown']).default('dried-between') });
+
 const MaterialSchema = z.looseObject({
   id,
   name,
@@ -434,6 +437,7 @@ export const JobSchema = z.looseObject({
   inks: z.array(InkSchema).default([]),
   papers: z.array(PaperSchema).default([]),
   screen: ScreenSchema.optional(),
+  press: PressSchema.prefault({}),
   register: RegisterSchema.prefault({}),
   edition: EditionSchema.prefault({}),
   day: DaySchema.prefault({}),

@@ -109,6 +109,7 @@ const leads: { readonly [K in Known<Job>]: Lead | null } = {
   inks: { station: 'inks', part: 'shelf' },
   papers: { station: 'press', part: 'papers' },
   screen: { station: 'press', part: 'screen' },
+  press: { station: 'press', part: 'screen' },
   register: { station: 'press', part: 'register' },
   edition: { station: 'edition', part: 'sheets' },
   day: { station: 'press', part: 'day' },

@@ -80,7 +80,7 @@ function makePlan(bundle: PlanInput, memory: Memory): Plan {
     memory,
   );
   const areas = areasOf(codes, memory);
-  const papers = planPapers(bundle, layers, inks, press, codes, areas, memory, found);
+  const papers = planPapers(bundle, layers, inks, codes, areas, memory, found);
 
   found(ridgesOf(job, stencils, memory));
   const register = registerOf(job, layers, stencils, press, codes, memory);

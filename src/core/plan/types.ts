@@ -131,8 +131,10 @@ export interface PlannedOverlap extends Swatch {
   readonly code: number;
   /** Layer ids, first down first. Empty: bare paper. */
   readonly layers: readonly string[];
-  /** ΔE00 within which the print is likely to fall; where it comes from is in `bandNote`. */
+  /** ΔE00 within which nine prints in ten fall; where it comes from is in `bandNote`. */
   readonly band: number;
+  /** sRGB of colours that it may come out as, the shown one in the middle; nine prints in ten lie between the ends. One alone where it was measured. */
+  readonly possible: readonly string[];
   readonly areaMm2: number;
   /** Shown as measured (from the Job's readings of proofs), or foreseen. */
   readonly measured: boolean;
@@ -149,10 +151,26 @@ export interface PlannedPaper {
   /** After run 1, 2, …: same, with later layers masked. */
   readonly progressive: readonly Uint32Array[];
   readonly bandNote: Saying;
+  /** The overlaps whose measurement would narrow this print's colours most, best first; null where nothing foreseen is left to read. */
+  readonly worthReading: WorthReadings | null;
   /** What readings of printed overlaps on this paper have taught; null without any. */
   readonly learning: Learning | null;
   /** A sheet that is printed already: what its proof is painted from; else null. */
   readonly overPicture: OverPicture | null;
+}
+
+export interface WorthReadings {
+  /** Mean band of the foreseen overlaps now, by area. */
+  readonly meanBand: number;
+  readonly picks: readonly {
+    readonly code: number;
+    /** Layer ids, first down first. */
+    readonly layers: readonly string[];
+    /** Where it lies broadest on the proof, from the image's top left corner. */
+    readonly atMm: readonly [number, number];
+    /** What the mean band becomes with this reading and those before it. */
+    readonly meanBand: number;
+  }[];
 }
 
 /** `paintOverPicture(codes, ground, cube, rowOfCode, out)` in core/print paints the proof over an earlier print. */

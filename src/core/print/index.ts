@@ -5,6 +5,7 @@ export { overlapIndex, packRgb, paint, paletteOf } from './paint.ts';
 export type { Palette } from './paint.ts';
 export { groundCube, groundUnder, quickNodes, paintOverPicture } from './picture.ts';
 export type { GroundCube, RgbPicture } from './picture.ts';
+export { deepestPoints } from './deepest.ts';
 export { meetingOverlap } from './meeting.ts';
 export { shiftCodes } from './shift.ts';
 export type { FallenLayer } from './shift.ts';

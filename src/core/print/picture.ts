@@ -1,4 +1,4 @@
-import { addFilm, internal, measured, type Film, type Surface } from '../ink/index.ts';
+import { addFilm, internal, measured, thinned, type Film, type Surface } from '../ink/index.ts';
 import { smoothestSpectrumNear, srgbFromXyz, xyzFromSpectrum, xyzFromSrgb, type Spectrum } from '../colour/index.ts';
 import type { Codes } from './codes.ts';
 
@@ -51,11 +51,13 @@ export function groundCube(films: readonly Film[], surface: Surface, wanted?: re
   const perRow = nodes ** 3 * 3;
   const table = new Uint8Array(rows * perRow);
   const needed = neededRows(rows, wanted);
+  const onInk = films.map((film) => thinned(film, surface.trapping ?? 1));
   groundSpectra(nodes).forEach((ground, node) => {
     const stacks: Spectrum[] = [];
     for (const row of needed) {
       const top = 31 - Math.clz32(row);
-      stacks[row] = row === 0 ? internal(ground, surface) : addFilm(stacks[row & ~(1 << top)], films[top]);
+      const below = row & ~(1 << top);
+      stacks[row] = row === 0 ? internal(ground, surface) : addFilm(stacks[below], (below === 0 ? films : onInk)[top]);
       table.set(srgbFromXyz(xyzFromSpectrum(measured(stacks[row], surface))).rgb, row * perRow + node * 3);
     }
   });

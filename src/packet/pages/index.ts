@@ -9,6 +9,7 @@ import { laydownPage } from './laydown.ts';
 import { mixingPages } from './mixing.ts';
 import { overlapPages } from './overlaps.ts';
 import { pressPages } from './press.ts';
+import { proofStripPages } from './proof-strip.ts';
 import { recordPages } from './record.ts';
 import { beginStep, writeFeet, type Setting } from './setting.ts';
 import { registerPage } from './register.ts';
@@ -60,6 +61,7 @@ export async function makePages(setting: Setting, task: Task): Promise<void> {
         yield* setUpPages(setting);
         yield* stopsPages(setting);
         registerPage(setting);
+        yield* proofStripPages(setting);
         yield* testSheetPages(setting);
       },
     ],

@@ -95,7 +95,12 @@ function cell(
   const { page } = frame;
   const { plan } = setting;
   drawStack(page, plan.layers, overlap.layers, x, y, 7, high);
-  drawSwatch(setting, page, overlap.srgb, x + 9, y, w - 9, high);
+  // Below it, the colours that the overlap may come out as.
+  const strip = overlap.possible.length > 1 ? Math.min(6, high / 4) : 0;
+  drawSwatch(setting, page, overlap.srgb, x + 9, y, w - 9, high - strip);
+  const step = (w - 9) / Math.max(1, overlap.possible.length);
+  if (strip > 0) overlap.possible.forEach((srgb, i) => page.rect(x + 9 + i * step, y + high - strip, step, strip, { fill: srgb }));
+  if (strip > 0) page.rect(x + 9, y + high - strip, w - 9, strip, { stroke: '#000000', lineMm: 0.15 });
   page.fit(x, y + high + 4.6, w * 0.42, setting.show(shareInWords(overlap.areaMm2, whole)), type.strong, 8);
   page.fit(x + w, y + high + 4.6, w * 0.56, setting.say('packet.lab', { lab: labColour(overlap.lab) }), { size: 8.5, align: 'right' }, 6.5);
   const names =

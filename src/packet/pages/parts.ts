@@ -154,9 +154,9 @@ export function cautionOf(setting: Setting, id: string): string {
 
 /** How far the print may fall from the forecast, in words (ΔE00; 1 is hardly seen side by side: common practice). */
 export function bandInWords(band: number): Saying {
-  if (band < 2) return say('recordPages.sure');
-  if (band < 4) return say('recordPages.shadeOff');
-  return say(band < 7 ? 'recordPages.clearlyOff' : 'recordPages.guess');
+  if (band < 3) return say('recordPages.sure');
+  if (band < 6) return say('recordPages.shadeOff');
+  return say(band < 10 ? 'recordPages.clearlyOff' : 'recordPages.guess');
 }
 
 export function shareInWords(areaMm2: number, wholeMm2: number): Saying | Quantity {

@@ -1,8 +1,5 @@
 import { useSignal, type Signal } from '@preact/signals';
 import { useEffect, useMemo } from 'preact/hooks';
-import type { Bench } from '../store/bench.ts';
-import type { Keeper } from '../store/keep.ts';
-import type { Keeping } from '../store/keeping.ts';
 import type { Offline } from '../engine/offline/install.ts';
 import { stations } from '../stations/index.ts';
 import { CompareView } from './compare/CompareView.tsx';
@@ -15,13 +12,7 @@ import { EmptyBench } from './EmptyBench.tsx';
 import { Tour } from './Guide.tsx';
 import { Header } from './Header.tsx';
 import { showThing } from './next-step.ts';
-
-export interface ShellProps {
-  readonly bench: Bench;
-  readonly keeping: Keeping;
-  readonly keeper: Keeper;
-  readonly offline: Offline;
-}
+import type { ShellProps } from './props.ts';
 
 /** The shell: header with the stations, one drawer under it at a time, and the station in use. */
 export function App({ bench, keeping, keeper, offline, starting }: ShellProps & { readonly starting: Promise<void> }) {

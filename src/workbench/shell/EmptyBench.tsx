@@ -2,7 +2,7 @@ import type { Signal } from '@preact/signals';
 import { NewJob } from '../stations/forms/NewJob.tsx';
 import { startJob } from './actions.ts';
 import { words } from '../store/words.ts';
-import type { ShellProps } from './App.tsx';
+import type { ShellProps } from './props.ts';
 import type { DrawerName } from './Drawer.tsx';
 import { WordsButton } from './Guide.tsx';
 import { startTour, tour } from './tour.ts';

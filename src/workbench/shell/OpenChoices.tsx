@@ -2,7 +2,7 @@ import { useRef } from 'preact/hooks';
 import { canOpenFolders } from '../store/files.ts';
 import { words } from '../store/words.ts';
 import { openJob, type Source } from './actions.ts';
-import type { ShellProps } from './App.tsx';
+import type { ShellProps } from './props.ts';
 import { LanguageSwitch } from './LanguageSwitch.tsx';
 
 /** The ways to put a job on the bench. */

@@ -5,7 +5,7 @@ import { name as asName, say } from '../../words/index.ts';
 import type { KeptVersion } from '../store/keep.ts';
 import { storagePromised } from '../store/persist.ts';
 import { language, sayVersion, words } from '../store/words.ts';
-import type { ShellProps } from './App.tsx';
+import type { ShellProps } from './props.ts';
 
 function compareWith(id: number): void {
   left.value = { which: id, paperId: null };

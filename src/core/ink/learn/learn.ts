@@ -3,7 +3,8 @@ import { problem, type Problem } from '../../problem.ts';
 import { deltaE, name as asName, say, sentences, share, type Saying } from '../../../words/say.ts';
 import { stepsAt } from '../jitter.ts';
 import type { Surface } from '../types.ts';
-import { pressModel, type LearnLayer, type PressState } from './model.ts';
+import { carryRests } from './kriging.ts';
+import { pressModel, type LearnLayer, type PressModel, type PressState } from './model.ts';
 import { solveDamped } from '../../numeric/index.ts';
 
 /** A printed overlap that was read. */
@@ -26,18 +27,25 @@ export interface LearnAsk {
   readonly priors?: Partial<Priors>;
   /** Darkest reflectance read anywhere (λ ≥ 400 nm): gloss stays below it. */
   readonly darkest?: number;
+  /** How many moves of spectra there are in all; left out: none. */
+  readonly moves?: number;
 }
 
 export interface Priors {
-  /** Relative doubt of a layer's deposit. */
+  /** Relative doubt of a layer's deposit, once readings speak of it. */
   readonly depositSigma: number;
+  /** The same as long as they don't: the film is taken to be the one that was read; left out: as above. */
+  readonly unreadSigma?: number | undefined;
   /** Trapping expected, and its doubt. 1 ± 0.03 for dried films; 0.85 ± 0.1 wet on wet. */
   readonly trapping: number;
   readonly trappingSigma: number;
+  /** Relative doubt of how one film lies on a certain other one. */
+  readonly pairSigma: number;
   /** Relative doubt of the gloss. */
   readonly ksSigma: number;
-  /** What the model itself is off by on an overlap, ΔE00. */
+  /** What the model itself is off by on an overlap, ΔE00: in lightness, and in chroma and hue, which belong to one overlap alone. */
   readonly modelSigma: number;
+  readonly modelHueSigma: number;
 }
 
 export interface Learned {
@@ -53,97 +61,187 @@ export interface Learned {
   readonly problems: readonly Problem[];
   /** Foresees any overlap with what was learnt. */
   readonly foresee: (stack: readonly number[]) => Lab;
+  /** The same before what was still off at readings is carried to their kin. */
+  readonly bare: (stack: readonly number[]) => Lab;
+  /** A state that may be so as well: drawn with standard normal numbers, one a parameter (films, gloss, trapping, spectra). */
+  readonly drawn: (normal: (parameter: number) => number) => PressState;
+  readonly model: PressModel;
 }
 
-const usual: Priors = { depositSigma: 0.2, trapping: 1, trappingSigma: 0.03, ksSigma: 0.4, modelSigma: 1 };
+const usual: Priors = {
+  depositSigma: 0.2,
+  trapping: 1,
+  trappingSigma: 0.03,
+  pairSigma: 0.03,
+  ksSigma: 0.4,
+  modelSigma: 1,
+  modelHueSigma: 1,
+};
 /** Physical bounds: films are not thinner or thicker than that (common practice), trapping never adds ink. */
-const bounds = { deposit: [0.35, 2.5], trapping: [0.6, 1] } as const;
+const bounds = { deposit: [0.35, 2.5], trapping: [0.5, 1], pair: 0.5, moved: 3 } as const;
+/** Matt papers read so much of their surface, at most. */
+const mostGloss = 0.1;
 /** Degrees of freedom of the errors: outliers pull little (Student's t, as in robust regression). */
 const nu = 4;
 
 /**
- * Moves deposit, trapping and gloss by readings of printed overlaps: least squares with priors, inside physical
- * bounds, robust against outliers, which are shown. Never ends further from the readings than it began.
+ * Moves gloss and trapping, then films, then the shapes of spectra by readings of printed overlaps: least squares with priors,
+ * inside physical bounds, robust against outliers, which are shown. What explains the readings with less is kept, unless the
+ * evidence pays for more (Laplace's approximation, MacKay 1992). Never ends further from the readings than it began.
  */
 export function learn(ask: LearnAsk): Learned {
   const priors = { ...usual, ...ask.priors };
   const n = ask.layers.length;
+  const moves = ask.moves ?? 0;
+  // In this order: a film a layer, gloss, trapping, how each film lies on each other one, shapes of spectra.
+  const pairsFrom = n + 2,
+    movesFrom = pairsFrom + n * n;
+  const m = movesFrom + moves;
   const model = pressModel(ask.paper, ask.layers, ask.surface);
-  const start = Float64Array.from({ length: n + 2 }, (_, p) => (p < n ? 0 : p === n ? 1 : priors.trapping));
+  const start = Float64Array.from({ length: m }, (_, p) => (p === n ? 1 : p === n + 1 ? priors.trapping : 0));
   const stateOf = (x: Float64Array): PressState => ({
     deposits: Float64Array.from(x.subarray(0, n), Math.exp),
     ks: ask.surface.ks * x[n],
     trapping: x[n + 1],
+    pairs: x.subarray(pairsFrom, movesFrom),
+    moved: x.subarray(movesFrom),
   });
-  const sigmaOfPrior = Float64Array.from({ length: n + 2 }, (_, p) =>
-    p < n ? priors.depositSigma : p === n ? priors.ksSigma : priors.trappingSigma,
+  const sigmaOfPrior = Float64Array.from({ length: m }, (_, p) =>
+    p < n ? priors.depositSigma : p === n ? priors.ksSigma : p === n + 1 ? priors.trappingSigma : p < movesFrom ? priors.pairSigma : 1,
   );
-  const mostKs = ask.surface.ks > 0 ? Math.min(ask.surface.k1, 0.95 * (ask.darkest ?? ask.surface.ks * 2)) / ask.surface.ks : 1;
-  const low = Float64Array.from({ length: n + 2 }, (_, p) => (p < n ? Math.log(bounds.deposit[0]) : p === n ? 0 : bounds.trapping[0]));
-  const high = Float64Array.from({ length: n + 2 }, (_, p) =>
-    p < n ? Math.log(bounds.deposit[1]) : p === n ? Math.max(1, mostKs) : bounds.trapping[1],
+  const mostKs = ask.surface.ks > 0 ? Math.min(mostGloss, 0.95 * (ask.darkest ?? ask.surface.ks * 2)) / ask.surface.ks : 1;
+  const low = Float64Array.from({ length: m }, (_, p) =>
+    p < n ? Math.log(bounds.deposit[0]) : p === n ? 0 : p === n + 1 ? bounds.trapping[0] : p < movesFrom ? -bounds.pair : -bounds.moved,
+  );
+  const high = Float64Array.from({ length: m }, (_, p) =>
+    p < n
+      ? Math.log(bounds.deposit[1])
+      : p === n
+        ? Math.max(1, mostKs)
+        : p === n + 1
+          ? Math.max(1, priors.trapping)
+          : p < movesFrom
+            ? bounds.pair
+            : bounds.moved,
   );
   const observed = ask.observations.map((o) => ({
     ...o,
     steps: stepsAt(o.lab),
-    sigmaAll: Math.hypot(o.sigma, o.stack.length > 0 ? priors.modelSigma : 0.2),
+    sigmaL: Math.hypot(o.sigma, o.stack.length > 1 ? priors.modelSigma : 0.2),
+    sigmaAB: Math.hypot(o.sigma, o.stack.length > 1 ? priors.modelHueSigma : 0.2),
   }));
 
-  const foresee = foreseenOnce(model, ask.observations);
+  // The same overlap read a thousand times is reckoned once: there are few of them, however many readings.
+  const stacks = [...new Map(ask.observations.map(({ stack }) => [stack.join(), stack])).values()];
+  const placeOf = new Map(stacks.map((stack, i) => [stack.join(), i]));
+  const places = ask.observations.map(({ stack }) => placeOf.get(stack.join())!);
 
   /** Residuals in doubts, three per observation. */
   const residuals = (x: Float64Array): Float64Array => {
-    const labs = foresee(stateOf(x));
+    const state = stateOf(x);
+    const labs = stacks.map((stack) => model(state, stack));
     const out = new Float64Array(observed.length * 3);
     observed.forEach((o, i) => {
-      const lab = labs(i);
+      const lab = labs[places[i]];
       const da = lab[1] - o.lab[1],
         db = lab[2] - o.lab[2];
       const { sl, sc, sh, ca, cb } = o.steps;
-      out[i * 3] = (lab[0] - o.lab[0]) / sl / o.sigmaAll;
-      out[i * 3 + 1] = (da * ca + db * cb) / sc / o.sigmaAll;
-      out[i * 3 + 2] = (db * ca - da * cb) / sh / o.sigmaAll;
+      out[i * 3] = (lab[0] - o.lab[0]) / sl / o.sigmaL;
+      out[i * 3 + 1] = (da * ca + db * cb) / sc / o.sigmaAB;
+      out[i * 3 + 2] = (db * ca - da * cb) / sh / o.sigmaAB;
     });
     return out;
   };
   const cost = (x: Float64Array, r: Float64Array): number => {
     let sum = 0;
     for (let i = 0; i < observed.length; i++) sum += (nu + 3) * Math.log(1 + (r[i * 3] ** 2 + r[i * 3 + 1] ** 2 + r[i * 3 + 2] ** 2) / nu);
-    for (let p = 0; p < n + 2; p++) sum += ((x[p] - start[p]) / sigmaOfPrior[p]) ** 2;
+    for (let p = 0; p < m; p++) sum += ((x[p] - start[p]) / sigmaOfPrior[p]) ** 2;
     return sum;
   };
 
-  let x = Float64Array.from(start);
-  let r = residuals(x);
-  let now = cost(x, r);
-  const atStart = now;
-  let damping = 1e-3;
-  let curvature = new Float64Array((n + 2) ** 2);
-  for (let round = 0; round < 30; round++) {
-    const { A, b } = normalEquations(x, r, residuals, start, sigmaOfPrior, observed.length);
-    curvature = A;
-    let moved = false;
-    for (let attempt = 0; attempt < 8; attempt++) {
-      const step = solveDamped(A, b, damping);
-      const tried = x.map((v, p) => Math.min(high[p], Math.max(low[p], v + step[p])));
-      const rTried = residuals(tried);
-      const c = cost(tried, rTried);
-      if (c < now - 1e-9) {
-        moved = now - c > 1e-6 * now;
-        x = tried;
-        r = rTried;
-        now = c;
-        damping = Math.max(1e-9, damping / 5);
-        break;
+  /** Least cost when only the parameters of a stage may move; others stay where they are expected. */
+  const fit = (free: readonly number[], from: Float64Array): Fit => {
+    let x = Float64Array.from(from);
+    let r = residuals(x);
+    let now = cost(x, r);
+    let damping = 1e-3;
+    let curvature: Float64Array = new Float64Array(free.length ** 2);
+    for (let round = 0; round < 30; round++) {
+      const { A, b } = normalEquations(x, r, residuals, start, sigmaOfPrior, observed.length, free);
+      curvature = A;
+      let moved = false;
+      for (let attempt = 0; attempt < 8; attempt++) {
+        const step = solveDamped(A, b, damping);
+        const tried = Float64Array.from(x);
+        free.forEach((p, f) => (tried[p] = Math.min(high[p], Math.max(low[p], x[p] + step[f]))));
+        const rTried = residuals(tried);
+        const c = cost(tried, rTried);
+        if (c < now - 1e-9) {
+          moved = now - c > 1e-5 * now;
+          x = tried;
+          r = rTried;
+          now = c;
+          damping = Math.max(1e-9, damping / 5);
+          break;
+        }
+        damping *= 6;
       }
-      damping *= 6;
+      if (!moved) break;
     }
-    if (!moved) break;
+    // −2 ln evidence: the cost, and the share of the prior's room that the readings leave.
+    let room = lnDeterminant(curvature, free.length);
+    for (const p of free) room += 2 * Math.log(sigmaOfPrior[p]);
+    return { x, r, cost: now, paid: now + room, free, curvature };
+  };
+
+  const press = [n, n + 1];
+  const films = Array.from({ length: n }, (_, p) => p).filter((p) => observed.some((o) => o.stack.includes(p)));
+  const shapes = [...new Set(films.flatMap((p) => ask.layers[p].moves ?? []))].map((k) => movesFrom + k);
+  const pairs = [...new Set(observed.flatMap((o) => o.stack.slice(1).map((above, j) => pairsFrom + o.stack[j] * n + above)))];
+  const none: Fit = { x: start, r: residuals(start), cost: 0, paid: 0, free: [], curvature: new Float64Array(0) };
+  const atStart = cost(start, none.r);
+  let best: Fit = { ...none, cost: atStart, paid: atStart };
+  if (observed.length > 0) {
+    let from: Float64Array = start;
+    // What more parameters gain must be strong evidence (Kass and Raftery 1995: 2 ln of 6), what the press alone gains any at all.
+    const stages = [
+      { free: press, least: 0 },
+      { free: [...press, ...pairs], least: 0 },
+      { free: [...films, ...press, ...pairs], least: strong },
+      { free: [...films, ...press, ...pairs, ...shapes], least: strong },
+    ];
+    for (const { free, least } of stages) {
+      const found = fit(free, from);
+      if (found.paid < best.paid - least) {
+        best = found;
+        from = found.x;
+      }
+    }
   }
-  // Readings that the plan already explains within their doubt teach nothing but noise: the fit has to gain more than
-  // one parameter costs by Schwarz's criterion, else nothing is moved.
-  if (atStart - now < Math.log(Math.max(3, 3 * observed.length))) x = Float64Array.from(start);
-  return report(ask, x, start, stateOf, { model, foresee }, r, curvature);
+  return report(ask, best, start, sigmaOfPrior, stateOf, model);
+}
+
+/** For robustness readings count as more doubtful than they are; what is learnt is surer by so much (chosen on measured overprints). */
+const sharpened = 0.7;
+
+/** 2 ln of a Bayes factor that counts as strong evidence. */
+const strong = 6;
+
+interface Fit {
+  readonly x: Float64Array;
+  readonly r: Float64Array;
+  readonly cost: number;
+  /** −2 ln evidence but for a constant. */
+  readonly paid: number;
+  readonly free: readonly number[];
+  readonly curvature: Float64Array;
+}
+
+function lnDeterminant(A: Float64Array, n: number): number {
+  const L = choleskyOf(A, n);
+  let sum = 0;
+  for (let i = 0; i < n; i++) sum += 2 * Math.log(L[i * n + i]);
+  return sum;
 }
 
 function normalEquations(
@@ -153,10 +251,11 @@ function normalEquations(
   start: Float64Array,
   sigma: Float64Array,
   count: number,
+  free: readonly number[],
 ): { A: Float64Array<ArrayBuffer>; b: Float64Array } {
-  const m = x.length;
+  const m = free.length;
   const J: Float64Array[] = [];
-  for (let p = 0; p < m; p++) {
+  for (const p of free) {
     const tried = Float64Array.from(x);
     const step = 1e-4;
     tried[p] += step;
@@ -175,47 +274,38 @@ function normalEquations(
     }
   }
   for (let p = 0; p < m; p++) {
-    A[p * m + p] += 1 / sigma[p] ** 2;
-    b[p] -= (x[p] - start[p]) / sigma[p] ** 2;
+    A[p * m + p] += 1 / sigma[free[p]] ** 2;
+    b[p] -= (x[free[p]] - start[free[p]]) / sigma[free[p]] ** 2;
     for (let q = p + 1; q < m; q++) A[p * m + q] = A[q * m + p];
   }
   return { A, b };
 }
 
-type Model = (state: PressState, stack: readonly number[]) => Lab;
-/** What a press prints: the colour of each observation's overlap. */
-type Foresee = (state: PressState) => (observation: number) => Lab;
-
-/** The same overlap read a thousand times is reckoned once: there are 255 of them at most, however many readings. */
-function foreseenOnce(model: Model, observations: readonly { readonly stack: readonly number[] }[]): Foresee {
-  const stacks = new Map<string, { readonly place: number; readonly stack: readonly number[] }>();
-  const places = observations.map(({ stack }) => {
-    const key = stack.join();
-    const known = stacks.get(key) ?? { place: stacks.size, stack };
-    stacks.set(key, known);
-    return known.place;
-  });
-  return (state) => {
-    const labs = [...stacks.values()].map(({ stack }) => model(state, stack));
-    return (observation) => labs[places[observation]];
-  };
-}
-
 function report(
   ask: LearnAsk,
-  x: Float64Array,
+  best: Fit,
   start: Float64Array,
+  sigmaOfPrior: Float64Array,
   stateOf: (x: Float64Array) => PressState,
-  { model, foresee }: { readonly model: Model; readonly foresee: Foresee },
-  r: Float64Array,
-  curvature: Float64Array,
+  model: PressModel,
 ): Learned {
   const n = ask.layers.length;
-  const offs = (state: PressState): number[] => {
-    const labs = foresee(state);
-    return ask.observations.map((o, i) => deltaE00(labs(i), o.lab));
-  };
+  const { x, r } = best;
+  const offs = (state: PressState): number[] => ask.observations.map((o) => deltaE00(model(state, o.stack), o.lab));
   const before = offs(stateOf(start));
+  const maskOf = (stack: readonly number[]): number => stack.reduce((mask, layer) => mask | (1 << layer), 0);
+  const carried = (state: PressState): ((stack: readonly number[]) => Lab) => {
+    const carry = carryRests(
+      ask.observations
+        .filter((o) => o.stack.length > 1)
+        .map((o) => {
+          const lab = model(state, o.stack);
+          return { mask: maskOf(o.stack), lab, off: [0, 1, 2].map((c) => o.lab[c] - lab[c]) as unknown as Lab, sigma: o.sigma };
+        }),
+      ask.priors?.modelSigma ?? usual.modelSigma,
+    );
+    return (stack) => (stack.length > 1 ? carry(maskOf(stack), model(state, stack)) : model(state, stack));
+  };
   let after = offs(stateOf(x));
   let found = x;
   let contradict = false;
@@ -229,9 +319,8 @@ function report(
   const outliers = ask.observations.map(
     (_, i) => found === x && Math.sqrt(r[i * 3] ** 2 + r[i * 3 + 1] ** 2 + r[i * 3 + 2] ** 2) > 4 && after[i] > 3,
   );
-  const shown = farthest(outliers, after);
   const problems: Problem[] = ask.observations.flatMap((o, i) =>
-    shown.has(i)
+    outliers[i]
       ? [
           problem(
             'warning',
@@ -243,11 +332,29 @@ function report(
         ]
       : [],
   );
+  const free = found === x ? best.free : [];
+  const L = choleskyOf(best.curvature, best.free.length);
   const deposits = ask.layers.map((l, p) => {
-    const unit = new Float64Array(n + 2);
-    unit[p] = 1;
-    return { id: l.id, factor: state.deposits[p], doubt: Math.sqrt(Math.max(0, solveDamped(curvature, unit, 0)[p])) };
+    const at = free.indexOf(p);
+    return { id: l.id, factor: state.deposits[p], doubt: at < 0 ? sigmaOfPrior[p] : doubtOf(L, free.length, at) };
   });
+  // Of two layers the later lies on the earlier.
+  const isNoPair = (p: number): boolean => p >= n + 2 && p < n + 2 + n * n && Math.floor((p - n - 2) / n) >= (p - n - 2) % n;
+  const unread = ask.priors?.unreadSigma ?? sigmaOfPrior[0];
+  const drawn = (normal: (p: number) => number): PressState => {
+    const y = Float64Array.from(found, (v, p) =>
+      free.includes(p) || isNoPair(p) ? v : v + (p < n ? unread : sigmaOfPrior[p]) * normal(p),
+    );
+    // x = L⁻ᵀ z has the covariance (L Lᵀ)⁻¹.
+    const m = free.length;
+    const z = Float64Array.from(free, (p) => normal(p));
+    for (let i = m - 1; i >= 0; i--) {
+      for (let k = i + 1; k < m; k++) z[i] -= L[k * m + i] * z[k];
+      z[i] /= L[i * m + i];
+    }
+    free.forEach((p, f) => (y[p] += sharpened * z[f]));
+    return stateOf(bounded(y, n, ask));
+  };
   const moved = deposits.flatMap(({ factor }, p) =>
     Math.abs(factor - 1) > 0.05
       ? [
@@ -263,8 +370,8 @@ function report(
     surface: { ...ask.surface, ks: state.ks },
     deposits,
     trapping: state.trapping,
-    before: { mean: mean(before), worst: before.reduce((a, b) => Math.max(a, b), 0) },
-    after: { mean: mean(after), worst: after.reduce((a, b) => Math.max(a, b), 0) },
+    before: { mean: mean(before), worst: Math.max(0, ...before) },
+    after: { mean: mean(after), worst: Math.max(0, ...after) },
     observations: ask.observations.map((o, i) => ({ place: o.place, before: before[i], after: after[i], outlier: outliers[i] })),
     words: sentences(
       say('ink.learnt', { n: ask.observations.length, before: deltaE(mean(before)), after: deltaE(mean(after)) }),
@@ -272,15 +379,11 @@ function report(
       contradict && say('ink.nothingLearnt'),
     ),
     problems,
-    foresee: (stack) => model(state, stack),
+    foresee: carried(state),
+    bare: (stack) => model(state, stack),
+    drawn,
+    model,
   };
-}
-
-/** A list of thousands helps nobody: the farthest are told of. */
-const mostTold = 30;
-function farthest(outliers: readonly boolean[], offs: readonly number[]): ReadonlySet<number> {
-  const all = outliers.flatMap((outlier, i) => (outlier ? [i] : []));
-  return new Set(all.sort((a, b) => offs[b] - offs[a] || a - b).slice(0, mostTold));
 }
 
 function mean(values: readonly number[]): number {
@@ -292,4 +395,41 @@ export function darkestOf(readings: readonly Spectrum[]): number {
   let darkest = 1;
   for (const r of readings) for (let i = 2; i < BANDS; i++) darkest = Math.min(darkest, r[i]);
   return darkest;
+}
+
+/** Lower L with L Lᵀ = A, for a symmetric positive A. */
+function choleskyOf(A: Float64Array, n: number): Float64Array {
+  const L = Float64Array.from(A);
+  for (let i = 0; i < n; i++)
+    for (let j = 0; j <= i; j++) {
+      let sum = L[i * n + j];
+      for (let k = 0; k < j; k++) sum -= L[i * n + k] * L[j * n + k];
+      L[i * n + j] = i === j ? Math.sqrt(Math.max(1e-12, sum)) : sum / L[j * n + j];
+    }
+  return L;
+}
+
+/** Standard deviation of one parameter: √ of its place in (L Lᵀ)⁻¹. */
+function doubtOf(L: Float64Array, n: number, at: number): number {
+  const y = new Float64Array(n);
+  let sum = 0;
+  for (let i = at; i < n; i++) {
+    let v = i === at ? 1 : 0;
+    for (let k = at; k < i; k++) v -= L[i * n + k] * y[k];
+    y[i] = v / L[i * n + i];
+    sum += y[i] * y[i];
+  }
+  return Math.sqrt(sum);
+}
+
+/** What is drawn by chance stays physical too. */
+function bounded(x: Float64Array, n: number, ask: LearnAsk): Float64Array {
+  const most = ask.surface.ks > 0 ? Math.min(mostGloss, 0.95 * (ask.darkest ?? ask.surface.ks * 2)) / ask.surface.ks : 1;
+  return x.map((v, p) => {
+    if (p < n) return Math.min(Math.log(bounds.deposit[1]), Math.max(Math.log(bounds.deposit[0]), v));
+    if (p === n) return Math.min(Math.max(1, most), Math.max(0.05, v));
+    if (p === n + 1) return Math.min(1.1, Math.max(bounds.trapping[0], v));
+    if (p < n + 2 + n * n) return Math.min(bounds.pair, Math.max(-bounds.pair, v));
+    return Math.min(bounds.moved, Math.max(-bounds.moved, v));
+  });
 }

@@ -1,4 +1,5 @@
 import { BANDS, chromaOf, deltaE00, labFromXyz, xyzAt, type Lab, type Spectrum } from '../../colour/index.ts';
+import { thinned } from '../film.ts';
 import { internal } from '../surface.ts';
 import type { Film, Surface } from '../types.ts';
 
@@ -34,6 +35,7 @@ export function growTree(paper: Spectrum, films: readonly Film[], perturbed: rea
   const cell = new Int32Array(nodes);
   const cellNumbers = new Map<string, number>();
   const sets = [films, ...perturbed];
+  const onInk = sets.map((set) => set.map((film) => thinned(film, surface.trapping ?? 1)));
   // One column of stacks per depth and per set of films: the way down to the present node.
   const column = Array.from({ length: n + 1 }, () => sets.map(() => new Float64Array(BANDS)));
   const ground = internal(paper, surface);
@@ -65,7 +67,7 @@ export function growTree(paper: Spectrum, films: readonly Film[], perturbed: rea
     for (let layer = 0; layer < n; layer++) {
       if (present & (1 << layer)) continue;
       for (let set = 0; set < sets.length; set++) {
-        const { r0, t2 } = sets[set][layer];
+        const { r0, t2 } = (depth === 0 ? sets : onInk)[set][layer];
         const below = column[depth][set],
           above = column[depth + 1][set];
         for (let i = 0; i < BANDS; i++) above[i] = r0[i] + (t2[i] * below[i]) / (1 - r0[i] * below[i]);

@@ -2,7 +2,7 @@ import { BANDS, deltaE00, type Lab } from '../../colour/index.ts';
 import { effectiveShare } from '../film.ts';
 import type { Ink } from '../types.ts';
 import type { Colourist } from './colourist.ts';
-import type { PotAsk } from './correct.ts';
+import type { PotAsk } from './types.ts';
 
 export interface Search extends PotAsk {
   readonly pot: Ink;

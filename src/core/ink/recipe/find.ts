@@ -2,7 +2,7 @@ import { chromaOf, hueDegOf, labFromXyz, xyzAt, type Lab, type Spectrum } from '
 import { fail } from '../../problem.ts';
 import { figure, name as asName, say, share as asShare, type Saying } from '../../../words/say.ts';
 import { internal, measured } from '../surface.ts';
-import { addFilm } from '../film.ts';
+import { addFilm, thinned } from '../film.ts';
 import type { Film, Ink, Surface } from '../types.ts';
 import { fitShares, type Fit } from './fit.ts';
 import { mixer, type Mixer } from './target.ts';
@@ -64,12 +64,17 @@ export function findRecipe(ask: RecipeAsk): RecipesFound {
   const usable = ask.pots.map((_, i) => i);
   if (usable.length === 0) fail('no-pots', 'inks', say('recipes.noPots'), say('recipes.addInks'));
   const most = 1 - (ask.additions ?? 0);
-  const ground = (ask.under ?? []).reduce(addFilm, internal(ask.paper, ask.surface));
+  const under = ask.under ?? [];
+  const trapping = ask.surface.trapping ?? 1;
+  const ground = under.reduce(
+    (below, film, j) => addFilm(below, j === 0 ? film : thinned(film, trapping)),
+    internal(ask.paper, ask.surface),
+  );
   const mix = mixer(
     ask.pots.map((p) => p.ink),
     ground,
     ask.surface,
-    ask.deposit ?? 1,
+    (ask.deposit ?? 1) * (under.length > 0 ? trapping : 1),
     ask.base,
   );
   const mostPots = Math.min(4, ask.mostPots ?? 3, usable.length);

@@ -6,14 +6,20 @@ import {
   inkOverOneGround,
   inkOverTwoGrounds,
   mixInks,
+  modesOf,
+  modesPerInk,
+  movedInk,
   sharesOfParts,
   sigmaOf,
   spectrumFromReading,
+  trappingKnown,
   type Ink,
   type InkFound,
+  type InkModes,
   type Reading,
   type ReadingKind,
   type Surface,
+  type TrappingKnown,
 } from '../../ink/index.ts';
 import type { Job, JobInk } from '../../job/index.ts';
 import { problem, ProblemError, type Problem } from '../../problem.ts';
@@ -36,11 +42,19 @@ export interface FoundInks {
   readonly paperSigmas: ReadonlyMap<string, number>;
   /** The darkest reflectance read anywhere from 400 nm up: gloss stays below it. */
   readonly darkest: number;
+  /** How films lie on one another before anything is read. */
+  readonly trapping: TrappingKnown;
+  /** Ways in which spectra behind the colours that were read may differ, all inks together; and which of them an ink has a part in. */
+  readonly moves: number;
+  readonly movesOf: ReadonlyMap<string, readonly number[]>;
+  /** An ink as its readings give it under another surface, with its spectrum moved so. */
+  readonly inkUnder: (id: string, surface: Surface, moved: Float64Array) => Ink;
   readonly problems: readonly Problem[];
 }
 
 /** What inks are found from. */
 export interface InkReads {
+  readonly press?: Job['press'] | undefined;
   readonly inks: Job['inks'];
   readonly papers: readonly Pick<Job['papers'][number], 'id' | 'reading'>[];
 }
@@ -76,7 +90,11 @@ export function findInks(job: InkReads, wetMicrons: number | null, through?: Sur
     job.inks.map((ink, i) => [ink.id, readingsOf(ink, `inks[${i}]`).map(({ reading, place }) => read(reading, place))]),
   );
   const ofInks = [...spectra.values()].flat().filter((s) => s !== null);
-  const surface = through ?? defaultSurface(ofInks.length > 0 ? ofInks : [...papers.values()], kind === 'spectrum');
+  const trapping = trappingKnown(job.press?.films ?? 'dried-between', kind);
+  const surface = through ?? {
+    ...defaultSurface(ofInks.length > 0 ? ofInks : [...papers.values()], kind === 'spectrum'),
+    trapping: trapping.trapping,
+  };
 
   const inks = new Map<string, Ink>();
   const trust = new Map<string, Saying>();
@@ -111,12 +129,75 @@ export function findInks(job: InkReads, wetMicrons: number | null, through?: Sur
   };
   job.inks.forEach(settleMix);
   const darkest = ofInks.length > 0 ? Math.min(...ofInks.map((r) => Math.min(...r.subarray(2)))) : 1;
-  return { surface, inks, trust, deposits, papers, kind, inkSigmas, paperSigmas, darkest, problems };
+  const shapes = shapesOf(job, spectra, surface, deposits, inkSigmas);
+  return { surface, inks, trust, deposits, papers, kind, inkSigmas, paperSigmas, darkest, trapping, ...shapes, problems };
+}
+
+/** What may be otherwise in the spectra behind colours: nothing where an instrument read the spectrum. */
+function shapesOf(
+  job: InkReads,
+  spectra: ReadonlyMap<string, readonly (Spectrum | null)[]>,
+  surface: Surface,
+  deposits: ReadonlyMap<string, number>,
+  sigmas: ReadonlyMap<string, number>,
+): Pick<FoundInks, 'moves' | 'movesOf' | 'inkUnder'> {
+  const inkOfId = new Map(job.inks.map((ink) => [ink.id, ink]));
+  const first = new Map<string, number>();
+  let moves = 0;
+  for (const ink of job.inks) {
+    const readings = readingsOf(ink, '');
+    if (readings.length === 0 || readings.every(({ reading }) => reading.kind === 'spectrum')) continue;
+    first.set(ink.id, moves);
+    moves += modesPerInk;
+  }
+  const movesOf = new Map<string, readonly number[]>();
+  const gather = (id: string, depth: number): readonly number[] => {
+    const known = movesOf.get(id);
+    if (known) return known;
+    const ink = inkOfId.get(id);
+    const from = first.get(id);
+    const own = from === undefined ? [] : Array.from({ length: modesPerInk }, (_, k) => from + k);
+    const all = ink?.from === 'mix' && depth < 16 ? [...new Set(ink.parts.flatMap((part) => gather(part.ink, depth + 1)))] : own;
+    movesOf.set(id, all);
+    return all;
+  };
+  for (const ink of job.inks) gather(ink.id, 0);
+  const modes = new Map<string, InkModes>();
+  const modesFor = (ink: JobInk, paper: Spectrum): InkModes => {
+    let found = modes.get(ink.id);
+    if (!found)
+      modes.set(
+        ink.id,
+        (found = modesOf(inkOf(ink, spectra.get(ink.id)!, surface, '', []).ink, paper, surface, sigmas.get(ink.id) ?? 0.5)),
+      );
+    return found;
+  };
+  const inkUnder = (id: string, under: Surface, moved: Float64Array, depth = 0): Ink => {
+    const ink = inkOfId.get(id);
+    if (!ink || depth > 16) return clearInk();
+    if (ink.from === 'mix') {
+      const shares = sharesOfParts(ink.parts.map((p) => p.parts));
+      return mixInks(ink.parts.map((part, k) => ({ ink: inkUnder(part.ink, under, moved, depth + 1), share: shares[k] })));
+    }
+    const read = spectra.get(id) ?? [];
+    const found = inkOf(ink, read, under, '', []).ink;
+    const from = first.get(id);
+    const paper = read[0];
+    const shaped = from === undefined || !paper ? found : movedInk(found, modesFor(ink, paper), moved, from, paper, under);
+    const deposit = deposits.get(id) ?? 1;
+    return deposit === 1 ? shaped : { ...shaped, k: shaped.k.map((v) => v * deposit), s: shaped.s.map((v) => v * deposit) };
+  };
+  return { moves, movesOf, inkUnder };
 }
 
 /** `findInks`, remembered. */
-export function inksOf(job: Pick<Job, 'inks' | 'papers'>, wetMicrons: number, memory: Memory): FoundInks {
-  return memory.part('inks', { inks: job.inks, papers: job.papers.map((p) => pick(p, 'id', 'reading')), wetMicrons }, inksFrom, 8);
+export function inksOf(job: Pick<Job, 'inks' | 'papers' | 'press'>, wetMicrons: number, memory: Memory): FoundInks {
+  return memory.part(
+    'inks',
+    { press: job.press, inks: job.inks, papers: job.papers.map((p) => pick(p, 'id', 'reading')), wetMicrons },
+    inksFrom,
+    8,
+  );
 }
 
 const inksFrom = ({ wetMicrons, ...job }: InkReads & { readonly wetMicrons: number }): FoundInks => findInks(job, wetMicrons);

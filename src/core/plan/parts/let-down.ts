@@ -30,6 +30,8 @@ export interface PrintedLayer {
   readonly film: Film;
   /** Doubt of its ink's readings, ΔE00. */
   readonly sigma: number;
+  /** Its spectrum stands behind a colour, and may be another. */
+  readonly moves: boolean;
 }
 
 /** Bits are given by id, so that a new order changes no code. */
@@ -44,6 +46,17 @@ export function layTheInks(layers: readonly Pick<JobLayer, 'id' | 'ink' | 'stren
   return layers.flatMap((layer) => {
     const pot = potOfLayer(layer, inks);
     const sigma = inks.inkSigmas.get(layer.ink ?? '') ?? 1;
-    return pot ? [{ id: layer.id, bit: bitOf.get(layer.id)!, pot, film: filmOf(pot), sigma }] : [];
+    return pot
+      ? [
+          {
+            id: layer.id,
+            bit: bitOf.get(layer.id)!,
+            pot,
+            film: filmOf(pot),
+            sigma,
+            moves: (inks.movesOf.get(layer.ink ?? '') ?? []).length > 0,
+          },
+        ]
+      : [];
   });
 }

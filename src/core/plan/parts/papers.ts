@@ -7,25 +7,29 @@ import {
   sigmaOf,
   spectrumFromReading,
   stackReflectance,
+  bits,
+  reach,
+  readingsWorth,
+  stripOf,
+  type Foresight,
   type Ink,
   type OverlapColours,
 } from '../../ink/index.ts';
 import type { Job, JobBundle, JobLayer, JobPaper } from '../../job/index.ts';
 import type { Problem } from '../../problem.ts';
 import { pick, type Memory } from '../memory.ts';
-import { groundCube, overlapIndex, paletteOf, type Codes, type RgbPicture } from '../../print/index.ts';
+import { deepestPoints, groundCube, overlapIndex, paletteOf, type Codes, type RgbPicture } from '../../print/index.ts';
 import { deltaE, say, sentences } from '../../../words/say.ts';
 import type { FoundInks } from './inks.ts';
 import { learnOnPaper, type LearnedPaper, type LearningLayer } from './learning.ts';
 import { layTheInks, type PrintedLayer } from './let-down.ts';
-import type { PlannedPress } from './press.ts';
 import { groundsOf } from './proof.ts';
-import type { OverPicture, PlannedOverlap, PlannedPaper, Swatch } from '../types.ts';
+import type { OverPicture, PlannedOverlap, PlannedPaper, Swatch, WorthReadings } from '../types.ts';
 
 /** Seeded samples behind each band: enough for two figures, and fast enough for a slider. */
 const bandSamples = 80;
-/** Doubt of a ground that is known from a picture (OPTICS section 5: photographs, 5..8 likely). */
-const pictureSigma = 5;
+/** Doubt of a ground that is known from a picture (OPTICS section 5: photographs, 5..8 likely): nine in ten. */
+const pictureBand = 8;
 
 /**
  * Engines differ in the last bit of exp, log and powers (two versions of one engine do). Millionths of a ΔE are far below any
@@ -65,7 +69,7 @@ export function coloursOn(
       found.surface,
     ),
   );
-  if (learned) for (let row = 1; row < 1 << layers.length; row++) showAs(colours, row, learned.foresee(layersOf(row, layers)));
+  if (learned?.learning) for (let row = 1; row < 1 << layers.length; row++) showAs(colours, row, learned.foresee(layersOf(row, layers)));
   return { colours, measured: applyReadings(paper, job, layers, colours) };
 }
 
@@ -99,6 +103,7 @@ export function planPaper(
   areasMm2: Float64Array,
   ground: OverPicture['ground'] | null,
   learned: LearnedPaper | null,
+  deepest: ReturnType<typeof deepestPoints>,
 ): PlannedPaper | null {
   const spectrum = found.papers.get(paper.id);
   const coloured = coloursOn(paper, job, found, layers, learned);
@@ -109,21 +114,7 @@ export function planPaper(
   const areas = new Float64Array(rows);
   for (let code = 0; code < 256; code++) areas[overlapIndex(code, bits)] += areasMm2[code];
 
-  const foresight = foresee({
-    paper: spectrum,
-    surface: found.surface,
-    worstReading: found.kind,
-    paperSigma: found.paperSigmas.get(paper.id),
-    samples: bandSamples,
-    seed: job.seed,
-    layers: layers.map((l, i) => ({
-      ink: l.pot,
-      strength: 1,
-      deposit: 1,
-      readingSigma: l.sigma,
-      depositSpread: learned?.learning.deposits[i]?.doubt,
-    })),
-  });
+  const foresight = foresightOn(paper, job, found, layers, learned, bandSamples)!;
   const overlaps: PlannedOverlap[] = [];
   for (let row = 0; row < rows; row++) {
     if (areas[row] === 0 && row !== 0) continue;
@@ -131,9 +122,10 @@ export function planPaper(
       ...colourOf(colours, row),
       code: codeOf(row, layers),
       layers: layersOf(row, layers),
-      band: tenth(measured.get(row) ?? Math.hypot(foresight.usual[row], ground && row > 0 ? pictureSigma : 0)),
+      band: tenth(measured.get(row) ?? Math.hypot(foresight.band[row], ground && row > 0 ? pictureBand : 0)),
       areaMm2: areas[row],
       measured: measured.has(row),
+      possible: measured.has(row) ? [colourOf(colours, row).srgb] : stripOf(foresight, row).map((lab) => srgbFromXyz(xyzFromLab(lab)).hex),
     });
   }
   return {
@@ -143,9 +135,70 @@ export function planPaper(
     overlaps,
     palette: paletteOf(colours.rgb, bits),
     progressive: layers.map((_, i) => paletteOf(colours.rgb, bits, i + 1)),
-    bandNote: sentences(foresight.note, ground && say('ink.bandOverPicture', { more: deltaE(pictureSigma, 0) })),
+    bandNote: sentences(foresight.note, ground && say('ink.bandOverPicture', { more: deltaE(pictureBand, 0) })),
     learning: learned?.learning ?? null,
+    worthReading: ground ? null : worthReading(foresight, areas, [...measured.keys()], found, layers, deepest),
     overPicture: ground && overPicture(ground, layers, found, areas),
+  };
+}
+
+/** Prints that may be so as well as the one foreseen, all overlaps of each: what bands, strips and chances are read from. */
+export function foresightOn(
+  paper: Pick<JobPaper, 'id'>,
+  job: Pick<Job, 'seed'>,
+  found: FoundInks,
+  layers: readonly PrintedLayer[],
+  learned: LearnedPaper | null,
+  samples: number,
+): Foresight | null {
+  const spectrum = found.papers.get(paper.id);
+  if (!spectrum) return null;
+  const rows = 1 << layers.length;
+  const labs = (of: (ids: readonly string[]) => Lab): Float64Array =>
+    Float64Array.from(Array.from({ length: rows }, (_, row) => of(layersOf(row, layers))).flat());
+  const learning = learned?.learning;
+  return foresee({
+    paper: spectrum,
+    surface: found.surface,
+    worstReading: found.kind,
+    paperSigma: found.paperSigmas.get(paper.id),
+    seed: job.seed,
+    // What a colour's reading is off by is in the members' inks.
+    layers: layers.map((l) => ({ ink: l.pot, strength: 1, deposit: 1, readingSigma: learned && l.moves ? 0 : l.sigma })),
+    ...(learned
+      ? {
+          members: learned.members(samples, job.seed),
+          ...(learning && { shown: { lab: labs(learned.foresee), byModel: labs(learned.byModel) } }),
+          left: (row: number) => leftOf(row, learned.read),
+        }
+      : { samples }),
+  });
+}
+
+/** How much of the model's own error is left at an overlap when kin of it were read: by the nearest of them. */
+function leftOf(row: number, read: readonly number[]): { readonly light: number; readonly colour: number } {
+  let most = 0;
+  for (const other of read) if (bits(other) > 1) most = Math.max(most, bits(row & other) / bits(row | other));
+  return { light: Math.sqrt(1 - most ** (2 * reach.lightness)), colour: Math.sqrt(1 - most ** (2 * reach.colour)) };
+}
+
+function worthReading(
+  foresight: Foresight,
+  areas: Float64Array,
+  read: readonly number[],
+  found: FoundInks,
+  layers: readonly PrintedLayer[],
+  deepest: ReturnType<typeof deepestPoints>,
+): WorthReadings | null {
+  const { meanBand, picks } = readingsWorth({ foresight, areas, read, kind: found.kind });
+  if (picks.length === 0) return null;
+  return {
+    meanBand: tenth(meanBand),
+    picks: picks.flatMap((pick) => {
+      const code = codeOf(pick.row, layers);
+      const atMm = deepest.get(code);
+      return atMm ? [{ code, layers: layersOf(pick.row, layers), atMm, meanBand: tenth(pick.meanBand) }] : [];
+    }),
   };
 }
 
@@ -199,7 +252,6 @@ export function planPapers(
   bundle: JobBundle & { readonly pictures?: ReadonlyMap<string, RgbPicture> },
   layers: readonly JobLayer[],
   inks: FoundInks,
-  press: PlannedPress,
   codes: Codes,
   areas: Float64Array,
   memory: Memory,
@@ -207,15 +259,15 @@ export function planPapers(
 ): PlannedPaper[] {
   const { job } = bundle;
   const grounds = groundsOf(bundle, inks, codes, memory);
-  const read: LearnReads['job'] = { ...pick(job, 'inks', 'proofReadings'), papers: job.papers.map((p) => pick(p, 'id', 'reading')) };
+  const read: LearnReads['job'] = pick(job, 'proofReadings');
   const known = layers.map((l) => pick(l, 'id', 'name', 'ink', 'strength', 'base'));
   const pots = layers.map((l) => pick(l, 'id', 'ink', 'strength', 'base'));
+  const deepest = memory.part('deepest', { codes }, pointsOf);
   return job.papers.flatMap((paper): PlannedPaper[] => {
-    const { wetMicrons } = press.deposit;
-    const learned = memory.part(`learning ${paper.id}`, { paperId: paper.id, job: read, inks, layers: known, wetMicrons }, learnFrom, 8);
+    const learned = memory.part(`learning ${paper.id}`, { paperId: paper.id, job: read, inks, layers: known }, learnFrom, 8);
     found(learned?.problems ?? []);
     const ground = grounds.get(paper.id) ?? null;
-    const reads = { paper, job: pick(job, 'proofReadings', 'seed'), inks, layers: pots, areas, ground, learned };
+    const reads = { paper, job: pick(job, 'proofReadings', 'seed'), inks, layers: pots, areas, ground, learned, deepest };
     const planned = memory.part(`paper ${paper.id}`, reads, paperFrom, 8);
     return planned ? [planned] : [];
   });
@@ -226,11 +278,9 @@ interface LearnReads {
   readonly job: Parameters<typeof learnOnPaper>[0];
   readonly inks: FoundInks;
   readonly layers: readonly LearningLayer[];
-  readonly wetMicrons: number;
 }
 
-const learnFrom = ({ paperId, job, inks, layers, wetMicrons }: LearnReads): LearnedPaper | null =>
-  learnOnPaper(job, layers, inks, wetMicrons, paperId);
+const learnFrom = ({ paperId, job, inks, layers }: LearnReads): LearnedPaper | null => learnOnPaper(job, layers, inks, paperId);
 
 interface PaperReads {
   readonly paper: JobPaper;
@@ -241,7 +291,10 @@ interface PaperReads {
   readonly areas: Float64Array;
   readonly ground: OverPicture['ground'] | null;
   readonly learned: LearnedPaper | null;
+  readonly deepest: ReturnType<typeof deepestPoints>;
 }
 
-const paperFrom = ({ paper, job, inks, layers, areas, ground, learned }: PaperReads): PlannedPaper | null =>
-  planPaper(paper, job, inks, layTheInks(layers, inks), areas, ground, learned);
+const pointsOf = ({ codes }: { readonly codes: Codes }): ReturnType<typeof deepestPoints> => deepestPoints(codes);
+
+const paperFrom = ({ paper, job, inks, layers, areas, ground, learned, deepest }: PaperReads): PlannedPaper | null =>
+  planPaper(paper, job, inks, layTheInks(layers, inks), areas, ground, learned, deepest);

@@ -70,7 +70,7 @@ export function recolour(
     return known ? [{ layer, known, pot: potOfLayer(layer, found) }] : [];
   });
   const printed = planned.flatMap(({ layer, known, pot }): PrintedLayer[] =>
-    pot ? [{ id: layer.id, bit: known.bit, pot, film: filmOf(pot), sigma: found.inkSigmas.get(layer.ink ?? '') ?? 1 }] : [],
+    pot ? [{ id: layer.id, bit: known.bit, pot, film: filmOf(pot), sigma: found.inkSigmas.get(layer.ink ?? '') ?? 1, moves: false }] : [],
   );
   const learned =
     job.proofReadings.length === 0
@@ -79,7 +79,6 @@ export function recolour(
           job,
           planned.map((p) => p.layer),
           found,
-          wetMicrons,
           paperId,
         );
   const coloured = coloursOn(job.papers[at], job, found, printed, learned);
@@ -101,6 +100,7 @@ export function recolour(
       areaMm2,
       measured: measured.has(row),
       band: before.overlaps.find((o) => o.code === code)?.band ?? widest,
+      possible: before.overlaps.find((o) => o.code === code)?.possible ?? [],
     };
   }).filter((o, row) => row === 0 || o.areaMm2 > 0);
   const over = before.overPicture && overPicture(before.overPicture.ground, printed, found, areas, quickNodes);

@@ -27,6 +27,14 @@ export const overlaps: Words['overlaps'] = {
         : deltaE <= 5
           ? 'ein sichtbarer Unterschied'
           : 'ein anderer Ton ist möglich',
+  possible: 'Kann so ausfallen',
+  possibleWhy: 'Neun von zehn Drucken liegen zwischen den beiden Enden; in der Mitte steht der gezeigte Farbton.',
+  worth: 'Zuerst zu messen',
+  worthWhy:
+    'Diese Überdrucke am ersten Probedruck zu messen engt alle vorhergesehenen Farbtöne am meisten ein. Die Druckmappe hat einen Streifen, der nur sie druckt.',
+  worthNow: (band) => `Im Mittel ist das Band jetzt ± ${band}.`,
+  worthThen: (band) => `dann ± ${band}`,
+  showWorth: (what) => `${what} auf dem Proof zeigen`,
   foreseen: 'vorhergesehen',
   measured: 'am Probedruck gemessen',
   area: 'Fläche',

@@ -26,6 +26,9 @@ export const answers: Same<typeof en.answers> = {
   within: ({ band }) => `± ${band}`,
   barePaper: 'blankes Papier',
   bandIs: ({ why }) => `±: ${why}`,
+  worthReading: ({ band }) => `Zuerst zu messen (im Mittel jetzt ± ${band}):`,
+  worthOne: ({ layers, at, band }) => `${layers}, ${at} von der linken oberen Bildecke: dann ± ${band}`,
+  nothingWorth: 'Nichts Vorhergesagtes ist noch zu messen.',
   outsideScreen: '* leuchtender, als ein Bildschirm zeigen kann; gezeigt so nah wie möglich.',
 
   // cut

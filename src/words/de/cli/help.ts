@@ -54,10 +54,11 @@ export const help: Same<typeof en.help> = {
   checkSummary: 'zählt auf, was an einer Arbeit falsch oder zweifelhaft ist',
   checkText: 'Zu jedem Problem steht, wo es ist und was zu tun ist. Endet mit Code 1, wenn eines davon die Druckmappe verhindert.',
 
-  forecastUsage: 'forecast ARBEIT [--json]',
+  forecastUsage: 'forecast ARBEIT [--worth] [--json]',
+  forecastWorth: 'nennt die Überdrucke, deren Messung die Vorhersage am meisten einengt, wo sie liegen und was sie bringen',
   forecastSummary: 'sagt den Farbton jedes Überdrucks auf jedem Papier vorher',
   forecastText:
-    'Zeigt jeden Überdruck, der Fläche bedeckt: seinen Farbton am Bildschirm, sein Lab (D50, 2°), wie nah der Druck wahrscheinlich kommt (± ΔE00), seine Fläche und seine Schichten, die unterste zuerst.',
+    'Zeigt jeden Überdruck, der Fläche bedeckt: seinen Farbton am Bildschirm, sein Lab (D50, 2°), das ΔE00, in dem neun von zehn Drucken bleiben (±), seine Fläche und seine Schichten, die unterste zuerst.',
 
   packetUsage: 'packet ARBEIT [--out ORDNER] [--replace] [--paper a4|letter] [--json]',
   packetSummary: 'macht die Druckmappe: Proofs, Schneidbogen, Karten, Nachweis',

@@ -56,12 +56,12 @@ export const ink: Same<typeof en.ink> = {
 
   // Woher die Streuung kommt.
   bandSamples: ({ n }) =>
-    `Aus ${many(n, 'gerechnetem Druck', 'gerechneten Drucken')}, in denen Messungen, Farbfilm und Stärke innerhalb ihrer Unsicherheit zufällig schwanken.`,
+    `Aus ${many(n, 'gerechnetem Druck', 'gerechneten Drucken')}, in denen Messungen, Spektren hinter Farbtönen, Filme, Glanz und wie ein Film auf dem anderen liegt innerhalb ihrer Unsicherheit zufällig schwanken.`,
   bandOfSpectra: 'Alle Messungen sind Spektren aus einem Messgerät.',
   bandOfColours: 'Einige Messungen sind Farbtöne ohne Spektrum.',
   bandOfPhotographs: 'Einige Messungen stammen aus Fotos.',
   bandFromTrials:
-    'Um so viel lagen solche Vorhersagen in Versuchen an veröffentlichten Überdrucken daneben; es ist keine Messung dieser Werkstatt.',
+    'Neun von zehn Drucken fallen in dieses Band, nach Versuchen an veröffentlichten Überdrucken, nicht nach einer Messung dieses Studios; dazu schwanken die Bogen von Zug zu Zug.',
   bandOverPicture: ({ more }) => `Über dem früheren Druck ist der Grund selbst nur aus einem Bild bekannt: ΔE00 ${more} mehr.`,
   almostSurely: 'so gut wie sicher',
   likely: 'wahrscheinlich',

@@ -175,6 +175,8 @@ export const where: Same<typeof en.where> = {
   potLogs: 'die Topfprotokolle',
   chance: 'die Zahl, von der der Zufall ausgeht',
   jobNote: 'die Notiz zur Arbeit',
+  pressFilms: 'wie Filme gelegt werden',
+  howFilmsLie: 'wie ein Film auf den anderen gelegt wird',
   knifePace: 'das Tempo des Messers',
   paceAlong: 'das Tempo des Messers an einer Linie',
   paceCorner: 'die Zeit des Messers für eine Ecke',

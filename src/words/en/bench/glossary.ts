@@ -1,5 +1,5 @@
 /** The trade's own words and what they mean here. */
-interface Entry {
+export interface Entry {
   /** The word, then other ways a text says it, so that it is found there; commas between them. */
   readonly names: string;
   readonly says: string;

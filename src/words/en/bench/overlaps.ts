@@ -25,6 +25,14 @@ export const overlaps = {
         : deltaE <= 5
           ? 'a difference one sees'
           : 'another shade is possible',
+  possible: 'May come out as',
+  possibleWhy: 'Nine prints in ten lie between the two ends; the middle is the colour shown.',
+  worth: 'Worth reading first',
+  worthWhy:
+    'Reading these overlaps on a first proof would narrow all foreseen colours most. The packet has a strip that prints just these.',
+  worthNow: (band: string) => `The mean band is ± ${band} now.`,
+  worthThen: (band: string) => `then ± ${band}`,
+  showWorth: (what: string) => `Show ${what} on the proof`,
   foreseen: 'foreseen',
   measured: 'measured on a proof',
   area: 'Area',

@@ -39,6 +39,10 @@ export const answers = {
   within: ({ band }: { band: DeltaText }) => `± ${band}`,
   barePaper: 'bare paper',
   bandIs: ({ why }: { why: SayingText }) => `±: ${why}`,
+  worthReading: ({ band }: { band: DeltaText }) => `Worth reading first (the mean band is ± ${band} now):`,
+  worthOne: ({ layers, at, band }: { layers: SayingText; at: LengthText; band: DeltaText }) =>
+    `${layers}, ${at} from the image’s top left corner: then ± ${band}`,
+  nothingWorth: 'Nothing foreseen is left to read.',
   outsideScreen: '* more vivid than a screen can show; shown as near as it can.',
 
   // cut

@@ -54,10 +54,11 @@ export const help = {
   checkSummary: 'lists everything that is wrong or doubtful in a job',
   checkText: 'Each problem comes with its place and what to do. Ends with code 1 if one of them stops the packet.',
 
-  forecastUsage: 'forecast JOB [--json]',
+  forecastUsage: 'forecast JOB [--worth] [--json]',
+  forecastWorth: 'names the overlaps whose reading would narrow the forecast most, where they lie, and what they would bring',
   forecastSummary: 'foretells the colour of every overlap on every paper',
   forecastText:
-    'Shows each overlap that covers area: its colour on a screen, its Lab (D50, 2°), how near the print is likely to come (± ΔE00), its area, and its layers, first down first.',
+    'Shows each overlap that covers area: its colour on a screen, its Lab (D50, 2°), the ΔE00 that nine prints in ten stay within (±), its area, and its layers, first down first.',
 
   packetUsage: 'packet JOB [--out FOLDER] [--replace] [--paper a4|letter] [--json]',
   packetSummary: 'makes the printed matter: proofs, cut sheets, cards, record',

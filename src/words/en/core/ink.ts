@@ -57,11 +57,12 @@ export const ink = {
 
   // Where a band comes from.
   bandSamples: ({ n }: { n: number }) =>
-    `Worked out from ${many(n, 'calculated print', 'calculated prints')}, with readings, deposit and strength varied by chance within their doubt.`,
+    `Worked out from ${many(n, 'calculated print', 'calculated prints')}, with readings, spectra behind colours, films, gloss and how films lie on one another varied by chance within their doubt.`,
   bandOfSpectra: 'All readings are spectra from an instrument.',
   bandOfColours: 'Some readings are colours without a spectrum.',
   bandOfPhotographs: 'Some readings come from photographs.',
-  bandFromTrials: 'The band is how far off such forecasts were in trials on published overprints, not a measurement of this studio.',
+  bandFromTrials:
+    'Nine prints in ten fall within the band, by trials on published overprints, not a measurement of this studio; sheets vary besides from pull to pull.',
   bandOverPicture: ({ more }: { more: DeltaText }) =>
     `Over the earlier print the ground itself is known only from a picture: ΔE00 ${more} more.`,
   almostSurely: 'almost surely',

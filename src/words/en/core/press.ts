@@ -147,7 +147,7 @@ export const press = {
   boardUnderPaper: ({ by }: { by: LengthText }) => `Lay ${by} of board under the paper too.`,
 };
 
-interface GapDiffers {
+export interface GapDiffers {
   readonly run: number;
   readonly layer: NameText;
   readonly gap: LengthText;

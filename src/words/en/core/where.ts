@@ -1,15 +1,15 @@
 import type { ListText, NameText, SayingText } from '../../text.ts';
 
 /** A thing of a list: by its name, or by its number while it has none. */
-interface Nth {
+export interface Nth {
   readonly n: number;
   readonly name?: NameText;
 }
-interface In {
+export interface In {
   readonly of: SayingText;
 }
 /** Whose field it is: `of run 6 (Foam)`, and `run 6 (Foam)` alone. */
-interface Field {
+export interface Field {
   readonly of: SayingText;
   readonly it: SayingText;
 }
@@ -179,6 +179,8 @@ export const where = {
   potLogs: 'the pot logs',
   chance: 'the number that chance starts from',
   jobNote: 'the note on the job',
+  pressFilms: 'how films are laid',
+  howFilmsLie: 'how one film is laid on another',
   knifePace: 'the pace of the knife',
   paceAlong: 'the pace of the knife along a line',
   paceCorner: 'the time the knife takes for a corner',

@@ -47,6 +47,18 @@ export function Detail({ plan, paper, shown, held, onLetGo }: Props) {
               </small>
             </dd>
           </div>
+          {overlap.possible.length > 1 && (
+            <div>
+              <dt>{w.possible}</dt>
+              <dd>
+                <span class="possible-strip" role="img" aria-label={w.possibleWhy} title={w.possibleWhy}>
+                  {overlap.possible.map((srgb, i) => (
+                    <i key={i} style={{ background: srgb }} />
+                  ))}
+                </span>
+              </dd>
+            </div>
+          )}
           <div>
             <dt>{w.area}</dt>
             <dd>

@@ -9,6 +9,7 @@ import { Detail } from './Detail.tsx';
 import { FocusedProof } from './FocusedProof.tsx';
 import { sortings, sortOverlaps, type SortBy } from './sort.ts';
 import { SwatchGrid } from './SwatchGrid.tsx';
+import { WorthReading } from './WorthReading.tsx';
 
 /** The overlap chart: point at the proof to find the overlap, point at a swatch to find it on the proof. */
 export function OverlapsView({ bench }: StationProps) {
@@ -79,6 +80,7 @@ export function OverlapsView({ bench }: StationProps) {
             </select>
           </label>
         </div>
+        <WorthReading plan={plan} paper={paper} held={held.value} onShow={hold} />
         <SwatchGrid plan={plan} overlaps={overlaps} pointed={pointed} held={held} shown={shown} onHold={hold} />
       </section>
     </div>

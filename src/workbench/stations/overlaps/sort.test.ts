@@ -11,6 +11,7 @@ const overlap = (code: number, layers: string[], areaMm2: number, lab: [number, 
   inGamut: true,
   band: 1,
   measured: false,
+  possible: [],
 });
 const all = [
   overlap(3, ['a', 'b'], 10, [40, 20, 20]),

@@ -1,0 +1,73 @@
+import type { Lab } from '../../colour/index.ts';
+import { solvePositive } from '../../numeric/index.ts';
+
+/** What is still off at an overlap that was read, once press and films have been learnt. */
+export interface Rest {
+  /** Which layers lie there, by bits. */
+  readonly mask: number;
+  /** As the model foresees it. */
+  readonly lab: Lab;
+  /** Measured less foreseen. */
+  readonly off: Lab;
+  /** Doubt of the reading, ΔE00. */
+  readonly sigma: number;
+}
+
+/**
+ * How alike the model's errors are at two overlaps: by the layers they share (Jaccard's index) and how near their colours are.
+ * Chosen on measured overprints (OPTICS section 6).
+ */
+export const reach = { lightness: 3, colour: 3, near: 60 };
+
+export function alike(maskA: number, labA: Lab, maskB: number, labB: Lab, power: number): number {
+  const union = bits(maskA | maskB);
+  if (union === 0) return 1;
+  const far = Math.hypot(labA[0] - labB[0], labA[1] - labB[1], labA[2] - labB[2]);
+  return (bits(maskA & maskB) / union) ** power * Math.exp(-far / reach.near);
+}
+
+export function bits(mask: number): number {
+  let n = 0;
+  for (let m = mask; m !== 0; m &= m - 1) n++;
+  return n;
+}
+
+/** Share of the model's error that belongs to one overlap alone. */
+const nugget = 1.2;
+
+/** Kriging: the rests at overlaps that were read, carried to all others by how alike their errors are. */
+export function carryRests(
+  rests: readonly Rest[],
+  /** Standard deviation of the model's own error. */
+  modelSigma: number,
+): (mask: number, lab: Lab) => Lab {
+  if (rests.length === 0) return (_, lab) => lab;
+  const n = rests.length;
+  const weightsOf = (power: number, off: (r: Rest) => number): Float64Array => {
+    const A = new Float64Array(n * n);
+    for (let i = 0; i < n; i++)
+      for (let j = 0; j < n; j++)
+        A[i * n + j] =
+          alike(rests[i].mask, rests[i].lab, rests[j].mask, rests[j].lab, power) +
+          (i === j ? (rests[i].sigma / modelSigma) ** 2 + nugget : 0);
+    return solvePositive(A, Float64Array.from(rests, off));
+  };
+  const L = weightsOf(reach.lightness, (r) => r.off[0]),
+    a = weightsOf(reach.colour, (r) => r.off[1]),
+    b = weightsOf(reach.colour, (r) => r.off[2]);
+  return (mask, lab) => {
+    let dL = 0,
+      da = 0,
+      db = 0;
+    for (let i = 0; i < n; i++) {
+      const light = alike(rests[i].mask, rests[i].lab, mask, lab, reach.lightness),
+        colour = alike(rests[i].mask, rests[i].lab, mask, lab, reach.colour);
+      dL += light * L[i];
+      da += colour * a[i];
+      db += colour * b[i];
+    }
+    return [Math.max(0, lab[0] + dL), lab[1] + da, lab[2] + db];
+  };
+}
+
+/** Share of the model's error that belongs to one overlap alone. */
