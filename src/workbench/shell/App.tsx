@@ -1,5 +1,7 @@
 import { useSignal, type Signal } from '@preact/signals';
 import { useEffect, useMemo } from 'preact/hooks';
+import type { Bench } from '../store/bench.ts';
+import type { Keeping } from '../store/keeping.ts';
 import type { Offline } from '../engine/offline/install.ts';
 import { stations } from '../stations/index.ts';
 import { CompareView } from './compare/CompareView.tsx';
