@@ -11,12 +11,16 @@ export function readFonts(): { regular: Uint8Array; semibold: Uint8Array; bold: 
   return { regular: read('Regular'), semibold: read('Semibold'), bold: read('Bold') };
 }
 
-/** Makes ready what reads drawings and pictures; once per process. */
+/** Makes ready what reads drawings; once per process. Pictures are read apart (`read-picture.ts`). */
 export async function prepare(): Promise<void> {
-  const compile = (file: string | URL): WebAssembly.Module =>
-    new WebAssembly.Module(readFileSync(typeof file === 'string' ? require.resolve(file) : file));
   prepareLetters(readFonts());
   await prepareDrawings(readFileSync(require.resolve('@resvg/resvg-wasm/index_bg.wasm')));
+}
+
+/** In the thread that reads pictures. */
+export async function preparePictureReaders(): Promise<void> {
+  const compile = (file: string | URL): WebAssembly.Module =>
+    new WebAssembly.Module(readFileSync(typeof file === 'string' ? require.resolve(file) : file));
   await preparePictures({
     jpeg: compile('@jsquash/jpeg/codec/dec/mozjpeg_dec.wasm'),
     webp: compile('@jsquash/webp/codec/dec/webp_dec.wasm'),

@@ -8,7 +8,7 @@ import { fileAt } from './disk.ts';
 import { placeOf } from './options.ts';
 import { printJson, readerOnPaper, tellHere } from './reader.ts';
 import { textOf } from './words.ts';
-import { mustBeNew, writeNew } from './write-new.ts';
+import { mustBeNew, writeNew } from './write-file.ts';
 
 /** Which file is asked for; pages of the printer's paper only as PDF. */
 function formatOf(out: string, paper: string | undefined): StockFormat {

@@ -12,7 +12,7 @@ import { placeOf } from './options.ts';
 import { printJson, readerOnPaper, tellHere } from './reader.ts';
 import { sayStencil } from './say-stencil.ts';
 import { layerNamed, textOf } from './words.ts';
-import { mustBeNew, writeNew } from './write-new.ts';
+import { mustBeNew, writeNew } from './write-file.ts';
 
 type Layer = Plan['layers'][number];
 

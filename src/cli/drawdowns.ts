@@ -8,7 +8,7 @@ import { takeJob } from './load.ts';
 import { placeOf } from './options.ts';
 import { readerOnPaper, sayHere } from './reader.ts';
 import { numberOf, textOf, textsOf } from './words.ts';
-import { mustBeNew, writeNew } from './write-new.ts';
+import { mustBeNew, writeNew } from './write-file.ts';
 
 export const drawdowns: Command = {
   name: 'drawdowns',

@@ -1,10 +1,12 @@
 import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { renameSync } from 'node:fs';
+import { renameSync, symlinkSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { inEnglish, refusedBy } from '../../test/said.ts';
-import { readJobAt, writeWhole, type Disk } from './folder.ts';
+import { readJobAt } from './folder.ts';
+import { checkFree, writeWhole, type Disk } from './write-folder.ts';
+import { writeNew } from './write-file.ts';
 
 let base: string;
 beforeEach(() => {
@@ -13,6 +15,8 @@ beforeEach(() => {
 afterEach(() => rmSync(base, { recursive: true, force: true }));
 
 const files = ['packet.pdf', 'proofs/a.png', 'cut/b.svg'].map((path) => ({ path, bytes: new TextEncoder().encode(path) }));
+const fresh = { kind: 'packet', replace: false } as const,
+  again = { kind: 'packet', replace: true } as const;
 const refusal = (work: () => unknown): string => {
   const [{ code, message }] = refusedBy(work);
   return `${code}: ${inEnglish(message)}`;
@@ -31,19 +35,24 @@ const failingDisk = (code: string, atWrite: number): Disk => {
 describe('a packet is written whole or not at all', () => {
   test('into a new folder, and again only when told to replace', () => {
     const out = join(base, 'out');
-    writeWhole(out, files, false);
+    writeWhole(out, files, fresh);
     expect(readFileSync(join(out, 'proofs/a.png'), 'utf8')).toBe('proofs/a.png');
-    expect(refusal(() => writeWhole(out, files, false))).toMatch(/^packet-exists/);
-    writeWhole(out, files.slice(0, 1), true);
+    expect(refusal(() => writeWhole(out, files, fresh))).toMatch(/^packet-exists/);
+    writeWhole(out, files.slice(0, 1), again);
     expect(existsSync(join(out, 'cut/b.svg'))).toBe(false);
-    expect(readdirSync(base)).toEqual(['out']);
+    // What gave way lies beside it under the date, until the next one.
+    const [, before, ...more] = readdirSync(base);
+    expect([before, more]).toEqual([expect.stringMatching(/^out\.before-\d{4}-\d\d-\d\d-\d{6}$/), []]);
+    expect(readFileSync(join(base, before, 'cut/b.svg'), 'utf8')).toBe('cut/b.svg');
+    writeWhole(out, files, again);
+    expect(readdirSync(base).length).toBe(2);
   });
 
   test('a folder with anybody else’s files is never replaced', () => {
     const out = join(base, 'photos');
     mkdirSync(out);
     writeFileSync(join(out, 'family.jpg'), 'x');
-    expect(refusal(() => writeWhole(out, files, true))).toMatch(/^folder-in-use.*family\.jpg/);
+    expect(refusal(() => writeWhole(out, files, again))).toMatch(/^folder-in-use.*family\.jpg/);
     expect(readdirSync(out)).toEqual(['family.jpg']);
   });
 
@@ -54,8 +63,8 @@ describe('a packet is written whole or not at all', () => {
     ['EIO', 'the system answers “EIO”'],
   ])('%s: it says so, and leaves the earlier packet as it was', (code, words) => {
     const out = join(base, 'out');
-    writeWhole(out, files.slice(0, 1), false);
-    const said = refusal(() => writeWhole(out, files, true, failingDisk(code, 2)));
+    writeWhole(out, files.slice(0, 1), fresh);
+    const said = refusal(() => writeWhole(out, files, again, failingDisk(code, 2)));
     expect(said).toMatch(/^cannot-write/);
     expect(said).toContain(words);
     expect(readdirSync(base)).toEqual(['out']);
@@ -64,12 +73,12 @@ describe('a packet is written whole or not at all', () => {
 
   test('where a file stands in the way it says so', () => {
     writeFileSync(join(base, 'file'), 'x');
-    expect(refusal(() => writeWhole(join(base, 'file', 'out'), files, false))).toMatch(/^cannot-write.*a file stands/);
+    expect(refusal(() => writeWhole(join(base, 'file', 'out'), files, fresh))).toMatch(/^cannot-write.*a file stands/);
   });
 
   test('when the last step fails the earlier packet is back in its place', () => {
     const out = join(base, 'out');
-    writeWhole(out, files.slice(0, 1), false);
+    writeWhole(out, files.slice(0, 1), fresh);
     let renames = 0;
     const disk: Disk = {
       writeFileSync,
@@ -78,9 +87,65 @@ describe('a packet is written whole or not at all', () => {
         renameSync(from, to);
       },
     };
-    expect(refusal(() => writeWhole(out, files, true, disk))).toMatch(/^cannot-write/);
+    expect(refusal(() => writeWhole(out, files, again, disk))).toMatch(/^cannot-write/);
     expect(readFileSync(join(out, 'packet.pdf'), 'utf8')).toBe('packet.pdf');
     expect(readdirSync(base)).toEqual(['out']);
+  });
+});
+
+describe('what is the maker’s stays the maker’s', () => {
+  const out = (): string => join(base, 'out');
+  const written = (): string => (writeWhole(out(), files, fresh), out());
+
+  test('a record that was filled in, a drawing put beside, an empty folder: refused, and named', () => {
+    writeFileSync(join(written(), 'packet.pdf'), 'with a pencil');
+    expect(refusal(() => writeWhole(out(), files, again))).toMatch(/^files-changed.*packet\.pdf/);
+    rmSync(out(), { recursive: true });
+    mkdirSync(join(written(), 'notes'));
+    expect(refusal(() => writeWhole(out(), files, again))).toMatch(/^folder-in-use.*notes\//);
+    rmSync(join(out(), 'notes'), { recursive: true });
+    symlinkSync(join(base, 'elsewhere'), join(out(), 'more'));
+    expect(refusal(() => writeWhole(out(), files, again))).toMatch(/^folder-in-use.*more/);
+  });
+
+  test('a packet never goes over a job, nor into the job’s own folder; a job only over a job as it was made', () => {
+    const job = [{ path: 'job.json', bytes: new TextEncoder().encode('{}') }];
+    writeWhole(out(), job, { kind: 'job', replace: false });
+    expect(refusal(() => writeWhole(out(), files, again))).toMatch(/^folder-has-job/);
+    expect(refusal(() => checkFree(join(out(), 'packet'), { ...fresh, jobFolder: out() }))).toMatch(/^into-the-job/);
+    expect(refusal(() => checkFree(out(), { ...fresh, jobFolder: out() }))).toMatch(/^into-the-job/);
+    writeWhole(out(), job, { kind: 'job', replace: true });
+    writeFileSync(join(out(), 'job.json'), '{ }');
+    expect(refusal(() => writeWhole(out(), job, { kind: 'job', replace: true }))).toMatch(/^files-changed.*job\.json/);
+    const packet = join(base, 'packet');
+    writeWhole(packet, files, fresh);
+    expect(refusal(() => writeWhole(packet, job, { kind: 'job', replace: true }))).toMatch(/^folder-in-use/);
+  });
+
+  test('links are not followed, and a file or folder in the way gets a sentence', () => {
+    mkdirSync(join(base, 'elsewhere'));
+    symlinkSync(join(base, 'elsewhere'), out());
+    expect(refusal(() => writeWhole(out(), files, again))).toMatch(/^link-in-the-way/);
+    symlinkSync(join(base, 'elsewhere', 'shelf.json'), join(base, 'shelf.json'));
+    expect(refusal(() => writeNew(join(base, 'shelf.json'), true, () => 'x'))).toMatch(/^link-in-the-way/);
+    expect(refusal(() => writeNew(join(base, 'elsewhere'), true, () => 'x'))).toMatch(/^folder-in-the-way/);
+    expect(refusal(() => writeNew(join(base, 'nowhere', 'a.svg'), true, () => 'x'))).toMatch(/^cannot-write/);
+    writeFileSync(join(base, 'file'), 'x');
+    expect(refusal(() => checkFree(join(base, 'file'), again))).toMatch(/^file-in-the-way/);
+    expect(readdirSync(join(base, 'elsewhere'))).toEqual([]);
+  });
+
+  test('what a kill left between two steps is put right at the next start', () => {
+    // No process has a number as high as this.
+    const gone = 2 ** 30;
+    renameSync(written(), `${out()}.old-${gone}`);
+    mkdirSync(`${out()}.partial-${gone}`);
+    checkFree(out(), again);
+    expect(readdirSync(base)).toEqual(['out']);
+    expect(readFileSync(join(out(), 'packet.pdf'), 'utf8')).toBe('packet.pdf');
+    writeFileSync(join(base, `.shelf.json.laydown-${gone}-0123abcd`), 'half');
+    writeNew(join(base, 'shelf.json'), false, () => 'whole');
+    expect(readdirSync(base)).toEqual(['out', 'shelf.json']);
   });
 });
 

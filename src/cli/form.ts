@@ -20,14 +20,14 @@ import { lengths, list, name as asName, say, share } from '../words/index.ts';
 import { prepare } from './assets.ts';
 import type { Call, Command } from './command.ts';
 import { fileAt, readFileBytes } from './disk.ts';
-import { checkFree, writeWhole } from './folder.ts';
 import { option, replaceFile } from './help.ts';
 import { printProblems, takeJob } from './load.ts';
 import { placeOf } from './options.ts';
 import { printJson, sayHere, showHere } from './reader.ts';
 import { columns } from './table.ts';
 import { numberOf, textOf } from './words.ts';
-import { mustBeNew, writeNew } from './write-new.ts';
+import { mustBeNew, writeNew } from './write-file.ts';
+import { checkFree, writeWhole } from './write-folder.ts';
 
 export const form: Command = {
   name: 'form',
@@ -263,13 +263,13 @@ function writeByColour(bundle: JobBundle, open: OpenDrawing, drawing: string, ed
 }
 
 function writeJobTo(out: string, made: JobBundle, replace: boolean): void {
-  checkFree(out, replace);
+  checkFree(out, { kind: 'job', replace });
   const errors = checkJob(made).filter((p) => p.severity === 'error');
   if (errors.length > 0) throw new ProblemError(errors);
   writeWhole(
     out,
     [...writeJob(made)].map(([path, bytes]) => ({ path, bytes })),
-    replace,
+    { kind: 'job', replace },
   );
 }
 

@@ -1,7 +1,8 @@
 import { availableParallelism } from 'node:os';
-import { Worker } from 'node:worker_threads';
+import type { Worker } from 'node:worker_threads';
 import { doErrand, type Errand, type ErrandDone, type Hands } from '../core/separate/index.ts';
 import type { Task } from '../core/task.ts';
+import { startThread } from './thread.ts';
 
 interface Waiting {
   readonly errand: Errand;
@@ -33,7 +34,7 @@ export function hireHands(count = Math.min(4, availableParallelism())): (Hands &
     }
   };
   for (let i = 0; i < count; i++) {
-    const worker = startHand();
+    const worker = startThread('hand');
     all.add(worker);
     free.push(worker);
     const gone = (): void => {
@@ -76,11 +77,4 @@ export function hireHands(count = Math.min(4, availableParallelism())): (Hands &
       for (const worker of all) void worker.terminate();
     },
   };
-}
-
-/** The same file before and after it is compiled; before, the thread first has to learn how to read it. */
-function startHand(): Worker {
-  if (!import.meta.url.endsWith('.ts')) return new Worker(new URL('./hand.js', import.meta.url));
-  const [reader, file] = [import.meta.resolve('tsx/esm/api'), new URL('./hand.ts', import.meta.url).href].map((url) => JSON.stringify(url));
-  return new Worker(`import(${reader}).then(({ register }) => { register(); return import(${file}); })`, { eval: true, execArgv: [] });
 }

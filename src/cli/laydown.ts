@@ -1,4 +1,5 @@
 import { ProblemError, problem, type Problem } from '../core/problem.ts';
+import { cleanNote } from '../core/plain-text.ts';
 import { name as asName, say } from '../words/index.ts';
 import { again } from './again.ts';
 import { check } from './check.ts';
@@ -49,6 +50,14 @@ export const commands: readonly Command[] = [
   separate,
   serve,
 ];
+
+/** Names stand in what is printed; a terminal must not obey what stands in a name. */
+export function printPlainly(): void {
+  for (const way of ['log', 'error'] as const) {
+    const print = console[way].bind(console);
+    console[way] = (...texts: unknown[]) => print(...texts.map((text) => (typeof text === 'string' ? cleanNote(text) : text)));
+  }
+}
 
 /** One call of `laydown`, spoken in the language asked for or set in the environment. Returns the exit code: 2 where the call itself can't be understood. */
 export async function laydown(args: readonly string[], environment: NodeJS.ProcessEnv): Promise<number> {

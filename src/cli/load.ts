@@ -6,6 +6,7 @@ import { prepare } from './assets.ts';
 import type { Call } from './command.ts';
 import { readJobAt } from './folder.ts';
 import { problemHere, speakOf } from './reader.ts';
+import { readPictureApart } from './read-picture.ts';
 
 /** The job named on the command line: from now on it is the one that is spoken of. */
 export function jobOf(call: Call): JobBundle {
@@ -26,7 +27,7 @@ export async function planOf(bundle: JobBundle): Promise<Plan> {
   const errors = checkJob(bundle).filter((p) => p.severity === 'error');
   if (errors.length > 0) throw new ProblemError(errors);
   await prepare();
-  return plan(await readyBundle(bundle));
+  return plan(await readyBundle(bundle, readPictureApart));
 }
 
 export function printProblems(problems: readonly Problem[], to: (line: string) => void = console.error): void {

@@ -1,4 +1,5 @@
 #!/usr/bin/env node
-import { laydown } from './laydown.ts';
+import { laydown, printPlainly } from './laydown.ts';
 
+printPlainly();
 process.exitCode = await laydown(process.argv.slice(2), process.env);

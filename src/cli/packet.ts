@@ -1,11 +1,11 @@
-import { basename, resolve } from 'node:path';
+import { basename, dirname, resolve } from 'node:path';
 import { statSync } from 'node:fs';
 import { makePacket } from '../packet/index.ts';
+import { jobFileName } from '../core/job/index.ts';
 import { fail, ProblemError } from '../core/problem.ts';
 import { name as asName, say } from '../words/index.ts';
 import { readFonts } from './assets.ts';
 import type { Command } from './command.ts';
-import { writeWhole } from './folder.ts';
 import { option } from './help.ts';
 import { jobOf, planOf, printProblems } from './load.ts';
 import { headlines } from './headlines.ts';
@@ -13,6 +13,7 @@ import { placeOf } from './options.ts';
 import { readerOnPaper, sayHere, tellHere } from './reader.ts';
 import { columns } from './table.ts';
 import { textOf } from './words.ts';
+import { checkFree, writeWhole } from './write-folder.ts';
 
 export const packet: Command = {
   name: 'packet',
@@ -31,6 +32,12 @@ export const packet: Command = {
     if (paper !== 'a4' && paper !== 'letter')
       fail('no-such-paper', placeOf('--paper'), say('refusals.noSuchSheet', { text: asName(paper) }), say('refusals.sayA4OrLetter'));
     const bundle = jobOf(call);
+    const job = resolve(call.words[0]);
+    const isFolder = statSync(job).isDirectory();
+    const jobFolder = isFolder ? job : basename(job) === jobFileName ? dirname(job) : undefined;
+    const out = textOf(call.options['out']) ?? `${jobFolder ?? job.replace(/\.laydown$/, '')}-packet`;
+    const wish = { kind: 'packet', replace: call.options['replace'] === true, jobFolder } as const;
+    if (!call.options['json']) checkFree(out, wish);
     const plan = await planOf(bundle);
     const errors = plan.problems.filter((p) => p.severity === 'error');
     if (errors.length > 0) throw new ProblemError(errors);
@@ -41,12 +48,7 @@ export const packet: Command = {
       process.stdout.write(json ? json.bytes : '{}\n');
       return 0;
     }
-    const job = resolve(call.words[0]);
-    const out =
-      typeof call.options['out'] === 'string'
-        ? call.options['out']
-        : `${statSync(job).isDirectory() ? job : job.replace(/\.laydown$/, '')}-packet`;
-    writeWhole(out, files, call.options['replace'] === true);
+    writeWhole(out, files, wish);
     console.log(sayHere('answers.files', { folder: asName(basename(out)), n: files.length }));
     for (const line of columns(
       files.map((file) => [file.path, tellHere(file.what)]),

@@ -2,8 +2,6 @@ import { drawdownSheet, readSheetPhoto } from '../core/ink/index.ts';
 import { inkFromSheet, photographOf } from '../core/asks/index.ts';
 import { fail } from '../core/problem.ts';
 import { deltaE, figure, say, type Saying } from '../words/index.ts';
-import { readPicture } from '../core/separate/index.ts';
-import { prepare } from './assets.ts';
 import type { Command } from './command.ts';
 import { fileAt, readFileBytes } from './disk.ts';
 import { shareOf } from './drawdowns.ts';
@@ -13,6 +11,7 @@ import { placeOf } from './options.ts';
 import { printJson, sayHere, tellHere } from './reader.ts';
 import { columns } from './table.ts';
 import { labCells, labColumns, labOf, textOf } from './words.ts';
+import { readPictureApart } from './read-picture.ts';
 
 export const photo: Command = {
   name: 'photo',
@@ -39,8 +38,7 @@ export const photo: Command = {
     const parts = textOf(call.options['parts']),
       paper = textOf(call.options['paper']),
       grey = textOf(call.options['grey']);
-    await prepare();
-    const picture = await readPicture(readFileBytes(path), path);
+    const picture = await readPictureApart(readFileBytes(path), path);
     const read = readSheetPhoto(drawdownSheet(name, parts?.split(',').map(shareOf)), photographOf(picture), {
       place: fileAt(path),
       ...(paper === undefined ? {} : { paperLab: labOf(paper, placeOf('--paper')) }),

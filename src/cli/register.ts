@@ -6,13 +6,13 @@ import { fail } from '../core/problem.ts';
 import { figure, length, lengths, listed, name as asName, say, type Saying } from '../words/index.ts';
 import type { Command } from './command.ts';
 import { fileAt, readFileBytes } from './disk.ts';
-import { writeWhole } from './folder.ts';
 import { json, option, word } from './help.ts';
 import { jobOf, planOf, printProblems } from './load.ts';
 import { printJson, sayHere, tellHere } from './reader.ts';
 import { columns } from './table.ts';
 import { textOf } from './words.ts';
-import { writeNew } from './write-new.ts';
+import { mustBeNew, writeNew } from './write-file.ts';
+import { checkFree, writeWhole } from './write-folder.ts';
 
 export const register: Command = {
   name: 'register',
@@ -35,6 +35,10 @@ export const register: Command = {
       process.stdout.write(writeCsv(testTable(places, 10)));
       return 0;
     }
+    const out = textOf(call.options['out']);
+    const wish = { kind: 'job', replace: false } as const;
+    if (out?.endsWith('.laydown')) mustBeNew(out, false);
+    else if (out !== undefined) checkFree(out, wish);
     const file = call.words[1];
     const testSheets =
       file === undefined
@@ -58,7 +62,6 @@ export const register: Command = {
       for (const line of sayTested(tested.found, tested.advice)) console.log(line);
       printProblems(tested.problems, console.log);
     }
-    const out = textOf(call.options['out']);
     if (out !== undefined) {
       const made = {
         ...read,
@@ -69,7 +72,7 @@ export const register: Command = {
         writeWhole(
           out,
           [...writeJob(made)].map(([path, bytes]) => ({ path, bytes })),
-          false,
+          wish,
         );
       console.error(sayHere('answers.plannedWithRegister', { file: asName(out) }));
     }

@@ -6,12 +6,10 @@ import { jobOfSeparation, pictureRequest } from '../core/asks/index.ts';
 import { materialOf, materialsOf } from '../core/plan/parts/stencils.ts';
 import { fail } from '../core/problem.ts';
 import { say, share as shareOf } from '../words/index.ts';
-import { readPicture, separate as separatePicture, type Separation } from '../core/separate/index.ts';
+import { separate as separatePicture, type Separation } from '../core/separate/index.ts';
 import { Cancelled } from '../core/task.ts';
-import { prepare } from './assets.ts';
 import type { Command } from './command.ts';
 import { fileAt, readFileBytes } from './disk.ts';
-import { checkFree, writeWhole } from './folder.ts';
 import { hireHands } from './hands.ts';
 import { option, word } from './help.ts';
 import { planOf, printProblems, takeJob } from './load.ts';
@@ -22,6 +20,8 @@ import { askOf, askOptions, imageOf } from './separate-ask.ts';
 import { writeSeparationPictures } from './separation-pictures.ts';
 import { filled } from './table.ts';
 import { textOf } from './words.ts';
+import { checkFree, writeWhole } from './write-folder.ts';
+import { readPictureApart } from './read-picture.ts';
 
 export const separate: Command = {
   name: 'separate',
@@ -77,9 +77,9 @@ export const separate: Command = {
     const ask = askOf(call.options, bundle.job, taken.ask);
     const out = textOf(call.options['out']) ?? (call.words[0] === undefined ? fileStem(ask.name) : ask.name),
       replace = call.options['replace'] === true;
-    checkFree(out, replace);
-    await prepare();
-    const picture = await readPicture(taken.bytes, taken.place);
+    const wish = { kind: 'job', replace } as const;
+    checkFree(out, wish);
+    const picture = await readPictureApart(taken.bytes, taken.place);
     const job: Job = { ...bundle.job, image: imageOf(call.options, bundle.job, ask, picture), picture: ask };
     const attachments = new Map(bundle.attachments).set(ask.file, taken.bytes);
     const over = ask.over ? (await planOf({ job, attachments })).layers : undefined;
@@ -94,11 +94,7 @@ export const separate: Command = {
     // Drawings that the new job does not use stay where they are.
     const said = JSON.stringify(next);
     const made: JobBundle = { job: next, attachments: new Map([...attachments].filter(([name]) => said.includes(JSON.stringify(name)))) };
-    writeWhole(
-      out,
-      [...[...writeJob(made)].map(([name, bytes]) => ({ path: name, bytes })), ...writeSeparationPictures(separation)],
-      replace,
-    );
+    writeWhole(out, [...[...writeJob(made)].map(([name, bytes]) => ({ path: name, bytes })), ...writeSeparationPictures(separation)], wish);
     for (const line of saySeparation(separation, next, out)) console.log(line);
     printProblems([...separation.problems, ...checkJob(made).filter((p) => p.severity === 'error')], console.log);
     return 0;

@@ -1,8 +1,8 @@
-import { createServer } from 'node:http';
-import { existsSync } from 'node:fs';
+import { existsSync, readdirSync, statSync } from 'node:fs';
+import type { Server } from 'node:http';
+import { basename, dirname, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import sirv from 'sirv';
-import { writeJobFile } from '../core/job/index.ts';
+import { jobFileName, writeJobFile } from '../core/job/index.ts';
 import { fail, ProblemError } from '../core/problem.ts';
 import { figure, name as asName, say } from '../words/index.ts';
 import type { Command } from './command.ts';
@@ -11,21 +11,8 @@ import { option } from './help.ts';
 import { takeJob } from './load.ts';
 import { placeOf } from './options.ts';
 import { problemHere, sayHere } from './reader.ts';
-
-/** Nothing but the Workbench's own files may run or be asked for. The page says the same in its own head. */
-export const contentSecurityPolicy = [
-  "default-src 'none'",
-  "script-src 'self' 'wasm-unsafe-eval'",
-  "style-src 'self'",
-  "img-src 'self' blob: data:",
-  "font-src 'self'",
-  "worker-src 'self'",
-  "connect-src 'self'",
-  "manifest-src 'self'",
-  "base-uri 'none'",
-  "form-action 'none'",
-  "frame-ancestors 'none'",
-].join('; ');
+import { readWebFiles, webFile, type WebFile } from './web-files.ts';
+import { webServer } from './web-server.ts';
 
 export const serve: Command = {
   name: 'serve',
@@ -38,31 +25,10 @@ export const serve: Command = {
     if (!existsSync(`${folder}index.html`)) fail('not-built', say('where.workbench'), say('refusals.notBuilt'), say('refusals.runStart'));
     const path = call.words[0];
     if (path !== undefined) takeJob(path);
-    const files = sirv(folder, {
-      dev: false,
-      etag: true,
-      setHeaders(response) {
-        response.setHeader('Content-Security-Policy', contentSecurityPolicy);
-        response.setHeader('X-Content-Type-Options', 'nosniff');
-        response.setHeader('Referrer-Policy', 'no-referrer');
-        response.setHeader('Cache-Control', 'no-cache');
-      },
-    });
-    const server = createServer((request, response) => {
-      if (path !== undefined && request.url?.split('?')[0] === '/open.laydown') {
-        try {
-          const bytes = writeJobFile(readJobAt(path));
-          response.writeHead(200, { 'Content-Type': 'application/zip', 'Cache-Control': 'no-store' }).end(bytes);
-        } catch (error) {
-          response
-            .writeHead(500, { 'Content-Type': 'text/plain; charset=utf-8' })
-            .end(error instanceof ProblemError ? error.problems.map(problemHere).join('\n') : sayHere('cli.cannotOpen'));
-        }
-        return;
-      }
-      files(request, response, () => {
-        response.writeHead(404).end();
-      });
+    const server = webServer({
+      files: readWebFiles(folder),
+      ...(path === undefined ? {} : { job: keptJob(path) }),
+      sayFault: (error) => (error instanceof ProblemError ? error.problems.map(problemHere).join('\n') : sayHere('cli.cannotOpen')),
     });
     const usual = Number(call.options['port'] ?? 4180);
     if (!Number.isInteger(usual) || usual < 0 || usual > 65535)
@@ -74,6 +40,7 @@ export const serve: Command = {
       );
     const port = await listen(server, usual).catch(() => listen(server, 0));
     console.log(sayHere('inkAnswers.open', { address: asName(`http://127.0.0.1:${port}/${path === undefined ? '' : '?job=open'}`) }));
+    server.on('error', () => undefined);
     await new Promise<void>((resolve) => {
       const end = (): void => {
         server.closeAllConnections();
@@ -86,7 +53,32 @@ export const serve: Command = {
   },
 };
 
-function listen(server: ReturnType<typeof createServer>, port: number): Promise<number> {
+/** The job packed, and packed anew only when something in it has changed. */
+function keptJob(path: string): () => WebFile {
+  let kept: { readonly state: string; readonly file: WebFile } | null = null;
+  return () => {
+    const state = stateOf(path);
+    if (kept?.state !== state) kept = { state, file: webFile(writeJobFile(readJobAt(path)), 'application/zip') };
+    return kept.file;
+  };
+}
+
+/** Names, sizes and times of a job's files. */
+function stateOf(path: string): string {
+  const at = basename(path) === jobFileName ? dirname(resolve(path)) : resolve(path);
+  const tell = (file: string): string => {
+    const info = statSync(file);
+    return `${file} ${info.size} ${info.mtimeMs}`;
+  };
+  if (!statSync(at).isDirectory()) return tell(at);
+  return readdirSync(at, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => tell(resolve(entry.parentPath, entry.name)))
+    .sort()
+    .join('\n');
+}
+
+function listen(server: Server, port: number): Promise<number> {
   return new Promise((resolve, reject) => {
     server.once('error', reject);
     server.listen(port, '127.0.0.1', () => {

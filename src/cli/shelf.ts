@@ -19,7 +19,7 @@ import { printProblems, takeJob } from './load.ts';
 import { printJson, problemHere, sayHere, tellHere } from './reader.ts';
 import { columns } from './table.ts';
 import { labCells, labColumns, textOf } from './words.ts';
-import { writeNew } from './write-new.ts';
+import { mustBeNew, writeNew } from './write-file.ts';
 
 export const shelf: Command = {
   name: 'shelf',
@@ -37,6 +37,9 @@ export const shelf: Command = {
     const job = textOf(call.options['from']);
     if (call.words.length === 0 && job === undefined)
       fail('no-file', say('where.commandLine'), say('refusals.whichShelf'), say('refusals.nameShelf'));
+    const out = textOf(call.options['out']),
+      replace = call.options['replace'] === true;
+    if (out !== undefined) mustBeNew(out, replace);
     const problems: Problem[] = [];
     let whole: InkShelf | null = null;
     for (const path of call.words) {
@@ -55,8 +58,7 @@ export const shelf: Command = {
       whole = put.shelf;
     }
     printProblems(problems);
-    const out = textOf(call.options['out']);
-    if (out !== undefined) writeNew(out, call.options['replace'] === true, () => writeShelf(whole!));
+    if (out !== undefined) writeNew(out, replace, () => writeShelf(whole!));
     if (call.options['json']) printJson(whole);
     else for (const line of sayShelf(whole!)) console.log(line);
     if (out !== undefined) console.error(sayHere('cli.written', { file: asName(out) }));

@@ -14,9 +14,8 @@ import {
   type Traced,
 } from '../core/form/index.ts';
 import { fail, ProblemError } from '../core/problem.ts';
-import { readPicture, type Picture } from '../core/separate/index.ts';
+import type { Picture } from '../core/separate/index.ts';
 import { figure, lengths, name as asName, say } from '../words/index.ts';
-import { prepare } from './assets.ts';
 import type { Command } from './command.ts';
 import { fileAt, readFileBytes } from './disk.ts';
 import { option, replaceFile } from './help.ts';
@@ -24,7 +23,8 @@ import { printProblems } from './load.ts';
 import { placeOf } from './options.ts';
 import { sayHere } from './reader.ts';
 import { numberOf, textOf } from './words.ts';
-import { mustBeNew, writeNew } from './write-new.ts';
+import { mustBeNew, writeNew } from './write-file.ts';
+import { readPictureApart } from './read-picture.ts';
 
 export const trace: Command = {
   name: 'trace',
@@ -64,8 +64,7 @@ export const trace: Command = {
       replace = call.options['replace'] === true;
     const keepLens = textOf(call.options['keep-lens']);
     if (keepLens === undefined) mustBeNew(out, replace);
-    await prepare();
-    const photo = photoOf(await readPicture(readFileBytes(path), path));
+    const photo = photoOf(await readPictureApart(readFileBytes(path), path));
     if (keepLens !== undefined) {
       const { lens, columns, rows, offPx } = readBoard(photo, path);
       writeNew(keepLens, replace, () => `${JSON.stringify({ lens: lensInShares(lens, photo) }, null, 2)}\n`);

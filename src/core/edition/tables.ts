@@ -1,3 +1,4 @@
+import { cleanNote } from '../plain-text.ts';
 import { asWritten, figure, lengths, name as asName, say, type Saying } from '../../words/say.ts';
 import { sayFault } from './faults.ts';
 import type { RecordFacts } from './record.ts';
@@ -76,14 +77,18 @@ export function registerRows(facts: RecordFacts, edition: NumberedEdition, tell:
 }
 
 /**
- * Rows as CSV after RFC 4180: CRLF, quotes doubled. A text cell that a spreadsheet would take for a formula gets an
- * apostrophe in front, so that a title can't run as one.
+ * Rows as CSV after RFC 4180: CRLF, quotes doubled. Where a spreadsheet would take a text for a formula it gets an apostrophe in front,
+ * so that a title can't run as one: at the beginning, and after whatever some country's spreadsheet takes for the end of a cell.
  */
 export function writeCsv(rows: readonly (readonly string[])[]): string {
   return rows.map((row) => `${row.map(cell).join(',')}\r\n`).join('');
 }
 
+/** What makes a formula, in the wide letters of East Asian keyboards too, and what may stand before it in a cell. */
+const formula = /(^|[;,|\t\r\n])([\s"']*)(?=[=+\-@＝＋－＠])/g;
+
 function cell(text: string): string {
-  const safe = /^[=+\-@\t\r]/.test(text) && !/^-?\d+([.,]\d+)?$/.test(text) ? `'${text}` : text;
-  return /[",\r\n]/.test(safe) ? `"${safe.replace(/"/g, '""')}"` : safe;
+  const plain = cleanNote(text);
+  const safe = /^-?\d+([.,]\d+)?$/.test(plain) ? plain : plain.replace(formula, "$1$2'");
+  return /[",;|\t\r\n]/.test(safe) ? `"${safe.replace(/"/g, '""')}"` : safe;
 }

@@ -15,6 +15,8 @@ export interface Placed {
 type Pairs = readonly (readonly [number, string])[];
 
 const mostPlaced = 200_000,
+  // Blocks put down, empty ones too: arrays in arrays multiply.
+  mostInserts = 400_000,
   mostDepth = 20;
 const plain: Frame = [1, 0, 0, 1, 0, 0];
 
@@ -23,10 +25,11 @@ export function entitiesOf(pairs: Pairs): { readonly placed: Placed[]; readonly 
   const off = layersOff(pairs);
   const blocks = blocksOf(pairs);
   const placed: Placed[] = [];
-  let tooMany = false;
+  let tooMany = false,
+    inserts = 0;
   const visit = (list: readonly Entity[], frame: Frame, depth: number): void => {
     for (const entity of list) {
-      if (placed.length >= mostPlaced || depth > mostDepth) {
+      if (tooMany || placed.length >= mostPlaced || depth > mostDepth) {
         tooMany = true;
         return;
       }
@@ -34,7 +37,14 @@ export function entitiesOf(pairs: Pairs): { readonly placed: Placed[]; readonly 
       const block = entity.kind === 'INSERT' ? blocks.get(word(entity, 2)) : undefined;
       const own = chain(frame, seenFrom(entity));
       if (!block) placed.push({ entity, frame: own });
-      else for (const step of steps(entity)) visit(block.entities, chain(own, chain(step, [1, 0, 0, 1, -block.x, -block.y])), depth + 1);
+      else
+        for (const step of steps(entity)) {
+          if (tooMany || ++inserts > mostInserts) {
+            tooMany = true;
+            return;
+          }
+          visit(block.entities, chain(own, chain(step, [1, 0, 0, 1, -block.x, -block.y])), depth + 1);
+        }
     }
   };
   visit(joinVertices(section(pairs, 'ENTITIES')), plain, 0);

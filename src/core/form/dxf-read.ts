@@ -50,11 +50,15 @@ export function readDxf(text: string, file: string): Drawing {
   if (!unitMm[unit]) problems.push(problem('warning', 'drawing-no-units', place, say('form.noUnit'), say('form.giveTrueSize')));
   const { placed, tooMany } = entitiesOf(pairs);
   if (tooMany) fail('drawing-too-large', place, say('form.tooManyLinesInBlocks'), say('form.fewerRepeats'));
-  const drawn = placed
-    .flatMap(({ entity, frame }) =>
-      pathOf(entity, flatness / scale / Math.max(1e-6, growthOf(frame)), place, problems).map((path) => mapPath(path, frame)),
-    )
-    .filter((path) => path.length >= 4);
+  const drawn: number[][] = [];
+  let points = 0;
+  for (const { entity, frame } of placed) {
+    for (const path of pathOf(entity, flatness / scale / Math.max(1e-6, growthOf(frame)), place, problems)) {
+      points += path.length / 2;
+      if (points > mostPoints) fail('drawing-too-large', place, say('form.tooManyLinesInBlocks'), say('form.fewerRepeats'));
+      if (path.length >= 4) drawn.push(mapPath(path, frame));
+    }
+  }
   const paths = withoutTwins(drawn, 0.05 / scale);
   const { rings, open } = joinEnds(paths, 0.05 / scale);
   if (open) problems.push(problem('warning', 'drawing-open-lines', place, say('form.linesOpen', { n: open }), say('form.closeOutlines')));
@@ -146,7 +150,8 @@ function pathOf(entity: Entity, tolerance: number, place: Saying, problems: Prob
     case 'SPLINE':
       if (all(10).length === 0 && all(11).length > 1) {
         warn('drawing-fit-points', say('form.curveByPoints'), say('form.curvesToPolylines'));
-        return [all(11).flatMap((x, i) => [x, all(21)[i] ?? 0])];
+        const ys = all(21);
+        return [all(11).flatMap((x, i) => [x, ys[i] ?? 0])];
       } else return [spline(one(71, 3), all(40), all(10), all(20), all(41), (one(70) & 1) === 1, tolerance)];
     case 'TEXT':
     case 'MTEXT':

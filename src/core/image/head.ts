@@ -1,11 +1,13 @@
 import { name as asName, say } from '../../words/say.ts';
 import { fail } from '../problem.ts';
 import { fileAt, resave } from './refuse.ts';
+import { asciiAt } from './bytes.ts';
+import { isFrame } from './jpeg-check.ts';
 import { tiffHead } from './tiff.ts';
 import type { Head } from './types.ts';
 
 /** More pixels than this are refused before decoding: no stencil shows them, and they fill the memory. */
-export const mostMegapixels = 200;
+export const mostMegapixels = 100;
 
 /** Tells the formats apart by their first bytes and reads the size, without decoding. `file`: its name, for messages. */
 export function readHead(bytes: Uint8Array, file: string): Head {
@@ -31,8 +33,7 @@ export function readHead(bytes: Uint8Array, file: string): Head {
 function jpegHead(b: Uint8Array): Head | undefined {
   if (b[0] !== 0xff || b[1] !== 0xd8) return undefined;
   for (const { marker, from, to } of jpegSegments(b)) {
-    // ISO/IEC 10918-1 table B.1: SOF0..SOF15 without DHT (C4), JPG (C8), DAC (CC).
-    if (marker >= 0xc0 && marker <= 0xcf && marker !== 0xc4 && marker !== 0xc8 && marker !== 0xcc && to - from >= 6) {
+    if (isFrame(marker) && to - from >= 6) {
       return { format: 'JPEG', height: (b[from + 1] << 8) | b[from + 2], width: (b[from + 3] << 8) | b[from + 4] };
     }
   }
@@ -82,10 +83,6 @@ function webpHead(b: Uint8Array): Head | undefined {
     return { format: 'WebP', width: 1 + (bits & 0x3fff), height: 1 + ((bits >>> 14) & 0x3fff) };
   }
   return none;
-}
-
-export function asciiAt(b: Uint8Array, at: number): string {
-  return String.fromCharCode(b[at], b[at + 1], b[at + 2], b[at + 3]);
 }
 
 function u24(b: Uint8Array, at: number): number {

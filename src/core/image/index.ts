@@ -1,11 +1,11 @@
-import { say } from '../../words/say.ts';
-import { problem, type Problem } from '../problem.ts';
+import { name as asName, say } from '../../words/say.ts';
+import { fail, problem, type Problem } from '../problem.ts';
 import { readHead } from './head.ts';
 import { upright } from './orient.ts';
 import { prepareDecoders, readJpeg, readWebp } from './packed.ts';
 import { readPng } from './png.ts';
 import { honourProfile, prepareProfiles } from './profile.ts';
-import { fileAt } from './refuse.ts';
+import { fileAt, resave } from './refuse.ts';
 import { readTiff } from './tiff.ts';
 import type { Decoded, Picture } from './types.ts';
 
@@ -32,14 +32,16 @@ export async function preparePictures(modules: PictureModules): Promise<void> {
 /**
  * Reads a JPEG, PNG, WebP or TIFF: upright, profile honoured, transparency kept as coverage.
  * @param file its name, for messages
- * @throws ProblemError when it is no picture, damaged, CMYK or larger than 200 megapixels (refused before decoding)
+ * @throws ProblemError when it is no picture, damaged, CMYK, moving, or larger than 100 megapixels (refused before decoding)
  */
 export async function readPicture(bytes: Uint8Array, file: string): Promise<Picture> {
   const head = readHead(bytes, file);
   const decoded = await decodeAs(head.format, bytes, file);
-  const { pixels, profile, problems } = honourProfile(decoded.rgb, decoded.profile, file);
+  if (decoded.width !== head.width || decoded.height !== head.height)
+    fail('picture-damaged', fileAt(file), say('image.cutShort', { format: asName(head.format) }), resave);
+  const { pixels, profile, problems } = await honourProfile(decoded.rgb, decoded.profile, file);
   const turned = upright(decoded.width, decoded.height, pixels, decoded.coverage, decoded.orientation);
-  return { ...turned, format: head.format, profile, problems: [...problems, ...seeThrough(decoded, file)] };
+  return { ...turned, format: head.format, profile, problems: [...problems, ...seeThrough(decoded, file), ...moving(decoded, file)] };
 }
 
 function decodeAs(format: Picture['format'], bytes: Uint8Array, file: string): Decoded | Promise<Decoded> {
@@ -51,4 +53,10 @@ function decodeAs(format: Picture['format'], bytes: Uint8Array, file: string): D
 function seeThrough(decoded: Decoded, file: string): Problem[] {
   if (!decoded.coverage?.some((v) => v < 255)) return [];
   return [problem('note', 'picture-see-through', fileAt(file), say('image.seeThrough'), say('image.fillFirst'))];
+}
+
+function moving(decoded: Decoded, file: string): Problem[] {
+  return decoded.animated
+    ? [problem('note', 'picture-animated', fileAt(file), say('image.animatedFirst'), say('image.saveOnePicture'))]
+    : [];
 }

@@ -13,15 +13,19 @@ export function upright(width: number, height: number, pixels: Pixels, coverage:
   const swapped = orientation >= 5;
   const outWidth = swapped ? height : width,
     outHeight = swapped ? width : height;
-  const source = new Int32Array(width * height);
-  for (let y = 0; y < outHeight; y++)
-    for (let x = 0; x < outWidth; x++) {
-      const [sx, sy] = sourceOf(orientation, x, y, width, height);
-      source[y * outWidth + x] = sy * width + sx;
-    }
+  // Where the pixel shown at 0, 0 is stored, and how far apart those are that are shown side by side and one below the other.
+  const stored = (x: number, y: number): number => {
+    const [sx, sy] = sourceOf(orientation, x, y, width, height);
+    return sy * width + sx;
+  };
+  const first = stored(0, 0),
+    right = stored(1, 0) - first,
+    below = stored(0, 1) - first;
   const moved = <T extends Uint8Array | Uint16Array>(from: T, channels: number): T => {
-    const out = from.slice() as T;
-    for (let i = 0; i < source.length; i++) for (let c = 0; c < channels; c++) out[i * channels + c] = from[source[i] * channels + c];
+    const out = (from instanceof Uint16Array ? new Uint16Array(from.length) : new Uint8Array(from.length)) as T;
+    for (let y = 0, to = 0; y < outHeight; y++)
+      for (let x = 0, at = (first + y * below) * channels; x < outWidth; x++, at += right * channels)
+        for (let c = 0; c < channels; c++) out[to++] = from[at + c];
     return out;
   };
   const turned = { ...pixels, data: moved(pixels.data, 3) } as Pixels;

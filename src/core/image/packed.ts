@@ -2,23 +2,41 @@ import decodeJpeg, { init as initJpeg } from '@jsquash/jpeg/decode.js';
 import decodeWebp, { init as initWebp } from '@jsquash/webp/decode.js';
 import { name as asName, say } from '../../words/say.ts';
 import { fail } from '../problem.ts';
-import { asciiAt, jpegSegments } from './head.ts';
+import { asciiAt, joined } from './bytes.ts';
+import { jpegSegments } from './head.ts';
+import { checkJpeg } from './jpeg-check.ts';
 import { fileAt, resave } from './refuse.ts';
-import { orientationInExif } from './tiff.ts';
+import { orientationInExif } from './tags.ts';
+import { checkWebp } from './webp-check.ts';
 import type { Decoded } from './types.ts';
 
-const ready = { jpeg: false, webp: false };
+/** A compiled decoder, and how it is made ready. */
+interface Decoder {
+  readonly module: WebAssembly.Module;
+  readonly init: (module: never) => Promise<void>;
+}
+
+const decoders: { jpeg?: Decoder; webp?: Decoder } = {};
 
 /** Hands in the compiled decoders; see `preparePictures`. */
 export async function prepareDecoders(jpeg: WebAssembly.Module, webp: WebAssembly.Module): Promise<void> {
-  await initJpeg(jpeg as never);
-  await initWebp(webp as never);
-  ready.jpeg = ready.webp = true;
+  decoders.jpeg = { module: jpeg, init: initJpeg };
+  decoders.webp = { module: webp, init: initWebp };
+  for (const one of [decoders.jpeg, decoders.webp]) await ready(one);
 }
 
+const ready = (one: Decoder): Promise<void> => one.init(one.module as never);
+
+/** A decoder's memory never shrinks by itself: after a picture of so many pixels it begins anew. */
+const largePixels = 8e6;
+
 export async function readJpeg(bytes: Uint8Array, file: string): Promise<Decoded> {
-  let orientation = 1,
-    channels = 3;
+  const frame = checkJpeg(bytes);
+  if (frame === 'damaged') fail('picture-damaged', fileAt(file), say('image.cutShort', { format: asName('JPEG') }), resave);
+  if (frame.channels === 4) fail('picture-cmyk', fileAt(file), say('image.cmyk'), say('image.saveAsRgb'));
+  if (frame.bits !== 8 || (frame.channels !== 1 && frame.channels !== 3))
+    fail('picture-kind', fileAt(file), say('image.jpegKind'), say('image.saveAsRgb'));
+  let orientation = 1;
   const profileParts: Uint8Array[] = [];
   for (const { marker, from, to } of jpegSegments(bytes)) {
     if (marker === 0xe1 && asciiAt(bytes, from) === 'Exif') orientation = orientationInExif(bytes.subarray(from + 6, to));
@@ -26,20 +44,17 @@ export async function readJpeg(bytes: Uint8Array, file: string): Promise<Decoded
     if (marker === 0xe2 && asciiAt(bytes, from) + asciiAt(bytes, from + 4) + asciiAt(bytes, from + 8) === 'ICC_PROFILE\0') {
       profileParts[bytes[from + 12]] = bytes.subarray(from + 14, to);
     }
-    if (marker >= 0xc0 && marker <= 0xcf && marker !== 0xc4 && marker !== 0xc8 && marker !== 0xcc) channels = bytes[from + 5];
   }
-  if (channels === 4) {
-    fail('picture-cmyk', fileAt(file), say('image.cmyk'), say('image.saveAsRgb'));
-  }
-  needs(ready.jpeg, file, 'JPEG');
-  const image = await decoded(() => decodeJpeg(bytes.slice().buffer), file, 'JPEG');
+  const image = await decoded(decoders.jpeg, () => decodeJpeg(bytes.slice().buffer), frame, file, 'JPEG');
   const parts = profileParts.filter(Boolean);
   return { ...image, orientation, ...(parts.length > 0 ? { profile: joined(parts) } : {}) };
 }
 
 export async function readWebp(bytes: Uint8Array, file: string): Promise<Decoded> {
-  needs(ready.webp, file, 'WebP');
-  const image = await decoded(() => decodeWebp(bytes.slice().buffer), file, 'WebP');
+  const frame = checkWebp(bytes);
+  if (frame === 'damaged') fail('picture-damaged', fileAt(file), say('image.cutShort', { format: asName('WebP') }), resave);
+  if (frame.animated) fail('picture-animated', fileAt(file), say('image.animated'), say('image.saveOnePicture'));
+  const image = await decoded(decoders.webp, () => decodeWebp(bytes.slice().buffer), frame, file, 'WebP');
   let profile: Uint8Array | undefined,
     orientation = 1;
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
@@ -54,43 +69,45 @@ export async function readWebp(bytes: Uint8Array, file: string): Promise<Decoded
   return { ...image, profile, orientation };
 }
 
-function needs(isReady: boolean, file: string, format: string): void {
-  if (!isReady) {
-    fail('reader-not-loaded', fileAt(file), say('image.readerNotLoaded', { format: asName(format) }), say('image.loadAgain'));
-  }
+interface Size {
+  readonly width: number;
+  readonly height: number;
 }
 
-async function decoded(work: () => Promise<ImageData>, file: string, format: string): Promise<Omit<Decoded, 'orientation'>> {
+async function decoded(
+  decoder: Decoder | undefined,
+  work: () => Promise<ImageData>,
+  size: Size,
+  file: string,
+  format: string,
+): Promise<Omit<Decoded, 'orientation'>> {
+  if (!decoder) fail('reader-not-loaded', fileAt(file), say('image.readerNotLoaded', { format: asName(format) }), say('image.loadAgain'));
   let image: ImageData | undefined;
   try {
     image = await work();
   } catch {
     image = undefined;
   }
-  if (!image || image.width === 0) {
+  // After a fault its memory is in no state that may be relied on.
+  if (!image || size.width * size.height > largePixels) await ready(decoder);
+  if (!image || image.width !== size.width || image.height !== size.height) {
     fail('picture-damaged', fileAt(file), say('image.cutShort', { format: asName(format) }), resave);
   }
-  const { width, height, data } = image;
+  return withoutCoverage(image);
+}
+
+/** Three bytes a pixel, moved together in the room where four were: a large picture is not held twice. */
+function withoutCoverage({ width, height, data }: ImageData): Omit<Decoded, 'orientation'> {
   const n = width * height;
-  const rgb = new Uint8Array(n * 3),
-    coverage = new Uint8Array(n);
   let see = false;
+  for (let j = 3; j < n * 4 && !see; j += 4) see = data[j] < 255;
+  const coverage = see ? new Uint8Array(n) : undefined;
+  const rgb = new Uint8Array(data.buffer, data.byteOffset, n * 3);
   for (let i = 0, j = 0, k = 0; i < n; i++, j += 4, k += 3) {
+    if (coverage) coverage[i] = data[j + 3];
     rgb[k] = data[j];
     rgb[k + 1] = data[j + 1];
     rgb[k + 2] = data[j + 2];
-    coverage[i] = data[j + 3];
-    see ||= data[j + 3] < 255;
   }
-  return { width, height, rgb, ...(see ? { coverage } : {}) };
-}
-
-function joined(parts: readonly Uint8Array[]): Uint8Array {
-  const out = new Uint8Array(parts.reduce((sum, p) => sum + p.length, 0));
-  let at = 0;
-  for (const part of parts) {
-    out.set(part, at);
-    at += part.length;
-  }
-  return out;
+  return { width, height, rgb, ...(coverage ? { coverage } : {}) };
 }

@@ -1,13 +1,15 @@
-import { convertIndexedToRgb, decode, hasPngSignature } from 'fast-png';
+import { convertIndexedToRgb, decode } from 'fast-png';
 import { name as asName, say } from '../../words/say.ts';
 import { fail } from '../problem.ts';
+import { checkPng } from './png-check.ts';
 import { fileAt, resave } from './refuse.ts';
 import type { Decoded } from './types.ts';
 
 export function readPng(bytes: Uint8Array, file: string): Decoded {
-  if (!hasPngSignature(bytes)) damaged(file);
+  const checked = checkPng(bytes);
+  if (!checked) return damaged(file);
   try {
-    const png = decode(bytes);
+    const png = decode(checked.bare);
     const n = png.width * png.height;
     let { data, channels } = png;
     let wide = png.depth === 16;
@@ -27,7 +29,7 @@ export function readPng(bytes: Uint8Array, file: string): Decoded {
       for (let c = 0; c < 3; c++) rgb[i * 3 + c] = samples[at + (channels >= 3 ? c : 0)] * stretch;
       if (coverage) coverage[i] = wide ? samples[at + channels - 1] >> 8 : samples[at + channels - 1];
     }
-    return { width: png.width, height: png.height, rgb, coverage, profile: png.iccEmbeddedProfile?.profile, orientation: 1 };
+    return { width: png.width, height: png.height, rgb, coverage, profile: checked.profile, orientation: 1, animated: checked.animated };
   } catch {
     return damaged(file);
   }

@@ -5,9 +5,11 @@ import { fileAt } from './refuse.ts';
 import type { Pixels } from './types.ts';
 
 let engine: lcms.Lcms | undefined;
+let compiled: WebAssembly.Module | undefined;
 
 /** Hands in the compiled colour engine; see `preparePictures`. */
 export async function prepareProfiles(module: WebAssembly.Module): Promise<void> {
+  compiled = module;
   engine = await lcms.instantiate({
     instantiateWasm(imports, done) {
       const instance = new WebAssembly.Instance(module, imports);
@@ -31,12 +33,27 @@ function asSrgb(rgb: Uint8Array | Uint16Array): Pixels {
  * Pixels with the file's profile (any RGB or grey profile, by Little CMS) → XYZ under D50, relative to white; or plain sRGB
  * where there is no profile or it is sRGB. Where a profile can't be used, a warning says so and the picture is taken as sRGB.
  */
-export function honourProfile(rgb: Uint8Array | Uint16Array, profile: Uint8Array | undefined, file: string): Profiled {
-  if (!profile) return { pixels: asSrgb(rgb), problems: [] };
-  const unread = (why: Saying): Profiled => ({
+export async function honourProfile(rgb: Uint8Array | Uint16Array, profile: Uint8Array | undefined, file: string): Promise<Profiled> {
+  try {
+    return transformed(rgb, profile, file);
+  } catch {
+    // The engine fell over a damaged profile, and its memory is in no state that may be relied on: the next picture has a new one.
+    engine = undefined;
+    if (compiled) await prepareProfiles(compiled);
+    return asSrgbInstead(rgb, file, say('image.profileDamaged'));
+  }
+}
+
+function asSrgbInstead(rgb: Uint8Array | Uint16Array, file: string, why: Saying): Profiled {
+  return {
     pixels: asSrgb(rgb),
     problems: [problem('warning', 'profile-unread', fileAt(file), sentences(why, say('image.takenAsSrgb')), say('image.convertToSrgb'))],
-  });
+  };
+}
+
+function transformed(rgb: Uint8Array | Uint16Array, profile: Uint8Array | undefined, file: string): Profiled {
+  if (!profile) return { pixels: asSrgb(rgb), problems: [] };
+  const unread = (why: Saying): Profiled => asSrgbInstead(rgb, file, why);
   if (!engine) return unread(say('image.profilesNotLoaded'));
   const source = engine.cmsOpenProfileFromMem(profile, profile.length);
   if (!source) return unread(say('image.profileDamaged'));

@@ -32,6 +32,8 @@ export interface Decoded {
   readonly profile?: Uint8Array;
   /** 1..8 as Exif and TIFF write it. */
   readonly orientation: number;
+  /** Pictures that move: only the first one was read. */
+  readonly animated?: boolean;
 }
 
 /** Size and make-up as the file's head tells them, before anything is decoded. */

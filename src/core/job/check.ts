@@ -1,6 +1,6 @@
 import { length, lengths, list as listOf, name as asName, say, type List, type Saying } from '../../words/say.ts';
 import { problem, type Problem } from '../problem.ts';
-import { mostLayers, type Job, type JobBundle } from './schema.ts';
+import { mostCopies, mostLayers, type Job, type JobBundle, type JobCut } from './schema.ts';
 import { settleProblems, whereIn } from './where.ts';
 
 type Add = (code: string, path: string, message: Saying, advice: Saying, severity?: Problem['severity']) => void;
@@ -13,6 +13,7 @@ export function checkJob(bundle: JobBundle): Problem[] {
   checkNames(job, add);
   checkReferences(job, add);
   checkMixes(job, add);
+  checkCopies(job, add);
   checkAttachments(bundle, add);
   checkSizes(job, add);
   const layers = job.layers.filter((l) => !l.off).length;
@@ -102,6 +103,22 @@ function checkReferences(job: Job, add: Add): void {
         add('no-such-paper', `${list}[${i}].paper`, say('job.noSuchPaper', { paper: asName(item.paper) }), use(job.papers));
     });
   }
+}
+
+/** How often a cut lays its forms down, with all repeats. */
+export function copiesOf(cut: JobCut): number {
+  return cut.parts.reduce(
+    (sum, { repeat }) => sum + (!repeat ? 1 : repeat.kind === 'rows' ? repeat.columns * repeat.rows : repeat.count),
+    0,
+  );
+}
+
+function checkCopies(job: Job, add: Add): void {
+  job.cuts.forEach((cut, i) => {
+    const copies = copiesOf(cut);
+    if (copies > mostCopies)
+      add('too-many-copies', `cuts[${i}].parts`, say('job.tooManyCopies', { copies, most: mostCopies }), say('job.fewerCopies'));
+  });
 }
 
 function checkMixes(job: Job, add: Add): void {

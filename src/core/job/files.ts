@@ -1,8 +1,10 @@
-import { strFromU8, strToU8, unzipSync, zipSync, type UnzipFileFilter, type Zippable } from 'fflate';
-import { name as asName, say } from '../../words/say.ts';
+import { strToU8, zipSync, type Zippable } from 'fflate';
+import { name as asName, say, type Saying } from '../../words/say.ts';
 import { fail } from '../problem.ts';
-import { jobFileName, parseJobText, writeJobText } from './parse.ts';
+import { firstChanged, manifestName, manifestOf } from './manifest.ts';
+import { decodeJobText, jobFileName, parseJobText, writeJobText } from './parse.ts';
 import type { JobBundle } from './schema.ts';
+import { readZip, type ZipFault } from './zip.ts';
 
 /** No job needs more; what claims to is a mistake or a trap. */
 const mostBytes = 1_000_000_000;
@@ -17,8 +19,8 @@ export function readJob(files: ReadonlyMap<string, Uint8Array>): JobBundle {
       say('job.noJobFile', { file: asName(jobFileName) }),
       say('job.chooseJobFolder', { file: asName(jobFileName) }),
     );
-  const job = parseJobText(strFromU8(document));
-  const attachments = new Map([...files].filter(([path]) => path !== jobFileName));
+  const job = parseJobText(decodeJobText(document));
+  const attachments = new Map([...files].filter(([path]) => path !== jobFileName && path !== manifestName));
   return { job, attachments };
 }
 
@@ -27,28 +29,37 @@ export function writeJob(bundle: JobBundle): Map<string, Uint8Array> {
   return new Map([[jobFileName, strToU8(writeJobText(bundle.job))], ...bundle.attachments]);
 }
 
-/** One `.laydown` file (a zip) → Job. Refuses what is broken, climbs out of the folder, or swells without end. */
+/** What is said of a zip that is not read: code, what is wrong, what to do. */
+const faults = {
+  'not-a-zip': ['not-a-job-file', say('job.notAJobFile'), say('job.chooseAnotherCopy')],
+  damaged: ['job-file-damaged', say('job.damagedFile'), say('job.chooseAnotherCopy')],
+  locked: ['job-file-locked', say('job.lockedFile'), say('job.unlockFile')],
+  'too-large': ['job-file-too-large', say('job.unpacksTooLarge'), say('job.takePicturesOut')],
+} as const satisfies Record<ZipFault, readonly [string, Saying, Saying]>;
+
+/** One `.laydown` file (a zip) → Job. Refuses what is broken, changed, climbs out of the folder, or swells without end. */
 export function readJobFile(bytes: Uint8Array, file?: string): JobBundle {
   const place = file === undefined ? say('where.theFile') : say('where.file', { file: asName(file) });
-  let total = 0;
-  const filter: UnzipFileFilter = (entry) => {
-    total += entry.originalSize;
-    return total <= mostBytes && !entry.name.endsWith('/') && !entry.name.startsWith('/') && !entry.name.split(/[\\/]/).includes('..');
-  };
-  let entries: Record<string, Uint8Array>;
-  try {
-    entries = unzipSync(bytes, { filter });
-  } catch {
-    fail('not-a-job-file', place, say('job.notAJobFile'), say('job.chooseAnotherCopy'));
+  const files = readZip(bytes, mostBytes);
+  if (typeof files === 'string') {
+    const [code, message, advice] = faults[files];
+    return fail(code, place, message, advice);
   }
-  if (total > mostBytes) fail('job-file-too-large', place, say('job.unpacksTooLarge'), say('job.takePicturesOut'));
-  return readJob(new Map(Object.entries(entries)));
+  const manifest = files.get(manifestName);
+  const changed = manifest ? firstChanged(files, manifest) : null;
+  if (changed !== null) fail('job-file-changed', place, say('job.changedFile', { file: asName(changed) }), say('job.unpackFirst'));
+  return readJob(new Map([...files].filter(([path]) => staysInside(path))));
+}
+
+function staysInside(path: string): boolean {
+  return !path.startsWith('/') && !path.split(/[\\/]/).includes('..');
 }
 
 /** Job → one `.laydown` file. The same Job gives the same bytes: times inside are fixed. */
 export function writeJobFile(bundle: JobBundle): Uint8Array {
   const entries: Zippable = {};
-  for (const [path, data] of [...writeJob(bundle)].sort(([a], [b]) => (a < b ? -1 : 1))) {
+  const files = writeJob(bundle);
+  for (const [path, data] of [...files, [manifestName, manifestOf(files)] as const].sort(([a], [b]) => (a < b ? -1 : 1))) {
     entries[path] = [data, { mtime: '1980-01-01T00:00:00', level: /\.(png|jpe?g|webp)$/i.test(path) ? 0 : 6 }];
   }
   return zipSync(entries);

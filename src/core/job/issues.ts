@@ -68,6 +68,8 @@ const formats: Readonly<Record<Format, Saying>> = {
   'short-name': say('job.shortName'),
   'file-inside': say('job.fileInside'),
   colour: say('job.colourWritten'),
+  'plain-line': say('job.plainLine'),
+  'plain-note': say('job.plainNote'),
 };
 
 function allowed(options: readonly string[], value: unknown): Saying {

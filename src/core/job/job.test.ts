@@ -204,7 +204,7 @@ describe('a job as a file', () => {
 
   test('a .laydown cut short or of another kind is refused', () => {
     const bytes = writeJobFile(bundleOf(small));
-    expect(codesOf(() => readJobFile(bytes.slice(0, bytes.length - 30)))).toEqual(['not-a-job-file']);
+    expect(codesOf(() => readJobFile(bytes.slice(0, bytes.length - 30)))).toEqual(['job-file-damaged']);
     expect(codesOf(() => readJobFile(strToU8('not a zip')))).toEqual(['not-a-job-file']);
     expect(codesOf(() => readJobFile(zipSync({ 'other.txt': strToU8('x') })))).toEqual(['no-job-file']);
   });

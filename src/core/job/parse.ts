@@ -1,6 +1,8 @@
 import { name as asName, say, type Saying } from '../../words/say.ts';
+import { cleanLine, cleanNote } from '../plain-text.ts';
 import { fail, ProblemError } from '../problem.ts';
 import { sayIssue } from './issues.ts';
+import { mostDeep } from './limits.ts';
 import { migrate } from './migrate.ts';
 import { currentSchemaVersion, JobSchema, type Job } from './schema.ts';
 import { settleProblems, type Document } from './where.ts';
@@ -19,6 +21,8 @@ export function parseJob(raw: unknown, file = jobFileName): Job {
     fail('job-not-an-object', theFile(file), say('job.notAJob'), say('job.chooseWritten', { file: asName(jobFileName) }));
   }
   const document = raw as Document;
+  const deep = tooDeep(document);
+  if (deep !== null) fail('job-too-deep', deep, say('job.tooDeep', { most: mostDeep }), say('job.takeOut'));
   try {
     const current = migrate(raw as Record<string, unknown>, currentSchemaVersion);
     const result = JobSchema.safeParse(current);
@@ -29,11 +33,18 @@ export function parseJob(raw: unknown, file = jobFileName): Job {
   }
 }
 
+/** Bytes of a job.json as text: some editors begin it with a byte order mark, or write UTF-16. */
+export function decodeJobText(bytes: Uint8Array): string {
+  const [a, b] = bytes;
+  const encoding = a === 0xfe && b === 0xff ? 'utf-16be' : a === 0xff && b === 0xfe ? 'utf-16le' : 'utf-8';
+  return new TextDecoder(encoding).decode(bytes);
+}
+
 /** Text of a job.json → Job. */
 export function parseJobText(text: string, file = jobFileName): Job {
   let raw: unknown;
   try {
-    raw = JSON.parse(text);
+    raw = JSON.parse(text.replace(/^\ufeff/, ''));
   } catch (error) {
     const line = lineOf(error, text);
     fail(
@@ -56,7 +67,39 @@ function lineOf(error: unknown, text: string): number | null {
   return /end of/i.test(told) ? text.trimEnd().split('\n').length : null;
 }
 
-/** Text of job.json: two spaces, fields as the Job holds them, a newline at the end. */
+/** The first field with groups in groups without end below it: they could be read, but no longer written. */
+function tooDeep(document: Document): string | null {
+  const under = (value: unknown, depth: number): boolean =>
+    typeof value === 'object' && value !== null && (depth > mostDeep || Object.values(value).some((inner) => under(inner, depth + 1)));
+  return Object.entries(document).find(([, value]) => under(value, 1))?.[0] ?? null;
+}
+
+const notes = new Set(['note']);
+/** Fields of one line, as the schema has them. */
+const lines = new Set([
+  'name',
+  'title',
+  'maker',
+  'signature',
+  'printer',
+  'printedFrom',
+  'printedTo',
+  'otherEditions',
+  'workshop',
+  'says',
+  'date',
+  'place',
+]);
+
+/**
+ * Text of job.json: two spaces, fields as the Job holds them, a newline at the end. Characters that reading would refuse are left out,
+ * so that what was written can always be opened again.
+ */
 export function writeJobText(job: Job): string {
-  return `${JSON.stringify(job, null, 2)}\n`;
+  const written = (key: string, value: unknown): unknown => {
+    if (typeof value !== 'string') return value;
+    if (lines.has(key)) return cleanLine(value) || (value === '' ? '' : '?');
+    return notes.has(key) ? cleanNote(value) : value;
+  };
+  return `${JSON.stringify(job, written, 2)}\n`;
 }

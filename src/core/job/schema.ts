@@ -1,10 +1,11 @@
 import { z } from 'zod';
-import { currentSchemaVersion, mostLayers, mostMarks, mostStrokePoints } from './limits.ts';
+import { plainLine, plainNote } from '../plain-text.ts';
+import { currentSchemaVersion, mostCopies, mostLayers, mostMarks, mostParts, mostPins, mostStrokePoints } from './limits.ts';
 
-export { currentSchemaVersion, mostLayers, mostMarks, mostStrokePoints };
+export { currentSchemaVersion, mostCopies, mostLayers, mostMarks, mostStrokePoints };
 
 /** Texts that must be written in a certain way; what that is, `issues.ts` says. */
-export type Format = 'short-name' | 'file-inside' | 'colour';
+export type Format = 'short-name' | 'file-inside' | 'colour' | 'plain-line' | 'plain-note';
 
 /**
  * The Job: what the printmaker decided, and nothing computed from it. This file is the one typed description of the
@@ -13,8 +14,17 @@ export type Format = 'short-name' | 'file-inside' | 'colour';
  * Lengths in mm, thickness of films in microns, shares and strengths 0..1, angles in degrees clockwise.
  */
 const id = z.string().regex(/^[a-z0-9][a-z0-9._-]{0,63}$/, 'short-name' satisfies Format);
-const name = z.string().min(1).max(200);
-const note = z.string().max(4000).optional();
+const line = (most: number): z.ZodString =>
+  z
+    .string()
+    .max(most)
+    .regex(plainLine, 'plain-line' satisfies Format);
+const name = line(200).min(1);
+const note = z
+  .string()
+  .max(4000)
+  .regex(plainNote, 'plain-note' satisfies Format)
+  .optional();
 const mm = z.number().min(-5000).max(5000);
 const sizeMm = z.number().gt(0).max(5000);
 const share = z.number().min(0).max(1);
@@ -22,6 +32,7 @@ const attachment = z
   .string()
   .min(1)
   .max(300)
+  .regex(plainLine, 'plain-line' satisfies Format)
   .regex(/^(?!\/)(?!.*(^|\/)\.\.(\/|$))[^\\:]+$/, 'file-inside' satisfies Format);
 const point = z.tuple([mm, mm]);
 
@@ -145,7 +156,7 @@ const PartSchema = z.looseObject({
   repeat: RepeatSchema.optional(),
 });
 
-const CutSchema = z.looseObject({ id, name, material: id.optional(), parts: z.array(PartSchema).min(1), note });
+const CutSchema = z.looseObject({ id, name, material: id.optional(), parts: z.array(PartSchema).min(1).max(mostParts), note });
 
 const BridgePinSchema = z.looseObject({
   fromMm: point,
@@ -171,10 +182,16 @@ const LayerSchema = z.looseObject({
   offContactMm: z.number().min(0).max(50).optional(),
   islands: z.enum(['bridge', 'loose', 'drop']).optional(),
   bridgesBy: z.enum(['least-seen', 'shortest']).default('least-seen'),
-  pinnedBridges: z.array(BridgePinSchema).optional(),
-  noBridge: z.array(z.looseObject({ atMm: point, radiusMm: sizeMm })).optional(),
+  pinnedBridges: z.array(BridgePinSchema).max(mostPins).optional(),
+  noBridge: z
+    .array(z.looseObject({ atMm: point, radiusMm: sizeMm }))
+    .max(mostPins)
+    .optional(),
   /** Openings that may close because no knife can cut them: a point in or beside each. */
-  closings: z.array(z.looseObject({ atMm: point })).optional(),
+  closings: z
+    .array(z.looseObject({ atMm: point }))
+    .max(mostPins)
+    .optional(),
   /** Left out of the print for now. */
   off: z.boolean().default(false),
   note,
@@ -297,7 +314,7 @@ const TestSheetsSchema = z.looseObject({
     .array(
       z.looseObject({
         sheet: z.int().min(1).max(1000),
-        place: z.string().min(1).max(40),
+        place: line(40).min(1),
         across: z.number().min(-50).max(50).optional(),
         down: z.number().min(-50).max(50).optional(),
       }),
@@ -325,13 +342,13 @@ const RegisterSchema = z.looseObject({
 
 /** What the record says beyond the plan; what is left out stays a line to fill in by hand. */
 const RecordSchema = z.looseObject({
-  signature: z.string().max(300).optional(),
-  printer: z.string().max(300).optional(),
-  printedFrom: z.string().max(40).optional(),
-  printedTo: z.string().max(40).optional(),
+  signature: line(300).optional(),
+  printer: line(300).optional(),
+  printedFrom: line(40).optional(),
+  printedTo: line(40).optional(),
   /** What became of the stencils. */
   master: z.enum(['kept', 'cancelled', 'destroyed', 'worn out']).optional(),
-  otherEditions: z.string().max(1000).optional(),
+  otherEditions: line(1000).optional(),
   posthumous: z.boolean().optional(),
 });
 
@@ -346,10 +363,10 @@ const EditionSchema = z.looseObject({
   horsCommerce: z.int().min(0).max(200).default(0),
   papersAre: z.enum(['sub-editions', 'varied']).default('sub-editions'),
   year: z.int().min(1400).max(3000).optional(),
-  workshop: z.string().max(300).optional(),
+  workshop: line(300).optional(),
   record: RecordSchema.prefault({}),
   /** Sheets set apart on purpose, by the name pencilled on their back. */
-  setApart: z.record(z.string().min(1).max(20), z.enum(['bat', 'state', 'colour-trial', 'set-up', 'cancellation'])).default({}),
+  setApart: z.record(line(20).min(1), z.enum(['bat', 'state', 'colour-trial', 'set-up', 'cancellation'])).default({}),
 });
 
 const DaySchema = z.looseObject({
@@ -375,7 +392,7 @@ const ProofReadingSchema = z.looseObject({
   paper: id,
   layers: z.array(id),
   reading: ReadingSchema,
-  date: z.string().max(40).optional(),
+  date: line(40).optional(),
   note,
 });
 
@@ -399,8 +416,8 @@ const PotLogSchema = z.looseObject({
           })
           .optional(),
         /** The same as a sentence: jobs of earlier Laydowns have it. */
-        says: z.string().max(200).optional(),
-        date: z.string().max(40).optional(),
+        says: line(200).optional(),
+        date: line(40).optional(),
         note,
       }),
     )
@@ -476,7 +493,7 @@ const KnifeSchema = z.looseObject({
 export const JobSchema = z.looseObject({
   schemaVersion: z.literal(currentSchemaVersion),
   title: name,
-  maker: z.string().max(300).default(''),
+  maker: line(300).default(''),
   units: z.enum(['mm', 'in']).default('mm'),
   /** The language of the packet, unless whoever makes it asks for another; left out: English. */
   language: z.enum(['en', 'de']).optional(),

@@ -1,5 +1,6 @@
 import { length, name as asName, say, sentences, type Saying } from '../../words/index.ts';
 import type { CutLines } from '../cut-lines.ts';
+import { cleanNote } from '../../core/plain-text.ts';
 import { markArmMm, registerMarks } from '../marks.ts';
 import type { Voice } from '../voice.ts';
 import { sideOf } from '../pages/words.ts';
@@ -49,5 +50,5 @@ export function mm(value: number): string {
 }
 
 export function escape(text: string): string {
-  return text.replace(/[&<>"]/g, (c) => ({ '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' })[c] ?? c);
+  return cleanNote(text).replace(/[&<>"]/g, (c) => ({ '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' })[c] ?? c);
 }

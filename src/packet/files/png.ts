@@ -1,4 +1,5 @@
 import { zlibSync } from 'fflate';
+import { crc32 } from '../../core/numeric/index.ts';
 
 /**
  * PNG files (ISO/IEC 15948) with their true density: a picture of 180 mm must open at 180 mm, so a pHYs chunk is written,
@@ -83,17 +84,4 @@ function chunk(name: string, bytes: ArrayLike<number>): Uint8Array {
   out.set(bytes, 8);
   out.set(word(crc32(out.subarray(4, bytes.length + 8))), bytes.length + 8);
   return out;
-}
-
-/** What each byte does to the sum: CRC of ISO 3309, as PNG chunks carry it. */
-const crcTable = Uint32Array.from({ length: 256 }, (_, n) => {
-  let c = n;
-  for (let k = 0; k < 8; k++) c = c & 1 ? (c >>> 1) ^ 0xedb88320 : c >>> 1;
-  return c >>> 0;
-});
-
-function crc32(bytes: Uint8Array): number {
-  let crc = 0xffffffff;
-  for (let i = 0; i < bytes.length; i++) crc = crcTable[(crc ^ bytes[i]) & 255] ^ (crc >>> 8);
-  return (crc ^ 0xffffffff) >>> 0;
 }

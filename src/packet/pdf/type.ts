@@ -35,7 +35,7 @@ export function printable(faces: Faces, text: string): string {
   let out = '';
   for (const character of text.normalize('NFC')) {
     const point = character.codePointAt(0)!;
-    out += point < 0x20 || point === 0x7f ? ' ' : known.has(point) ? character : '?';
+    out += point < 0x20 || (point >= 0x7f && point < 0xa0) ? ' ' : known.has(point) ? character : '?';
   }
   return out;
 }

@@ -8,6 +8,9 @@ export interface AskOptions {
   readonly onProgress?: (share: number, note: Saying | undefined) => void;
 }
 
+/** Files of others are read within bounds of time. */
+const mostMs: { readonly [Q in Question]?: number } = { openJob: 60_000, drawing: 60_000, trace: 120_000 };
+
 /** The page's end of the line to the worker. */
 export interface WorkerClient {
   /** Throws `ProblemError` with what went wrong, `Cancelled` when stopped. */
@@ -24,7 +27,7 @@ export function createClient(start: () => Worker): WorkerClient {
   return {
     async ask(question, ask, options = {}) {
       if (options.signal?.aborted) throw new Cancelled();
-      const { answer, stop } = line.ask(question, ask, ({ share, note }) => options.onProgress?.(share, note));
+      const { answer, stop } = line.ask(question, ask, ({ share, note }) => options.onProgress?.(share, note), mostMs[question]);
       options.signal?.addEventListener('abort', stop, { once: true });
       return answer;
     },

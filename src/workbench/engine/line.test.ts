@@ -89,3 +89,20 @@ test('a worker that falls over is started again; whoever waited learns of it, an
   workers[1].say({ id: workers[1].heard[0].id, kind: 'answer', answer: 'again' });
   expect(await next).toBe('again');
 });
+
+test('what takes too long once it was begun is ended and told; waiting in line is no fault', async () => {
+  const { line, workers } = opened();
+  const { answer } = line.ask('read', {}, () => undefined, 20);
+  const refused = refusalOfAsync(() => answer);
+  await new Promise((resolve) => setTimeout(resolve, 60));
+  expect(workers[0].ended).toBe(false);
+  workers[0].say({ id: workers[0].heard[0].id, kind: 'progress', share: 0 });
+  await expect(refused).resolves.toBeDefined();
+  expect([workers[0].ended, workers.length]).toEqual([true, 2]);
+});
+
+test('a worker that can not be had is not started for ever', async () => {
+  const { workers } = opened();
+  for (let i = 0; i < 10; i++) workers.at(-1)!.fall();
+  expect(workers.length).toBe(3);
+});

@@ -16,9 +16,15 @@ interface Waiting<News> {
 
 /** The page's end of the line to a worker: numbers the questions and brings each answer to the one who asked. */
 export interface Line<News> {
-  /** Answered with what the protocol promises. Throws `ProblemError` with what went wrong, `Cancelled` when stopped. `stop` reaches the worker; what comes of it is the worker's. */
-  ask(question: string, ask: unknown, onNews: (news: News) => void): { readonly answer: Promise<never>; stop(): void };
+  /**
+   * `mostMs`: from the first news on, which tell that it was begun, no longer than this; then the worker is ended as one that fell over.
+   * Answered with what the protocol promises. Throws `ProblemError` with what went wrong, `Cancelled` when stopped. `stop` reaches the worker; what comes of it is the worker's.
+   */
+  ask(question: string, ask: unknown, onNews: (news: News) => void, mostMs?: number): { readonly answer: Promise<never>; stop(): void };
 }
+
+/** So often a worker is started without a word from it. */
+const mostFallen = 3;
 
 /** A worker that falls over is started again and has forgotten everything: all who wait get `lost` as a `ProblemError`, then `onLost` is called. */
 export function openLine<News extends { readonly id: number; readonly kind: string }>(
@@ -28,6 +34,8 @@ export function openLine<News extends { readonly id: number; readonly kind: stri
 ): Line<News> {
   const waiting = new Map<number, Waiting<News>>();
   let next = 1;
+  /** Workers in a row that fell over before they answered anything: a part of Laydown is missing, and starting on is no use. */
+  let fallen = 0;
   let worker = open();
 
   function open(): Worker {
@@ -35,18 +43,24 @@ export function openLine<News extends { readonly id: number; readonly kind: stri
     fresh.onmessage = (event: MessageEvent<End | News>) => receive(event.data);
     fresh.onerror = (event) => {
       event.preventDefault();
-      fresh.terminate();
-      const left = [...waiting.values()];
-      waiting.clear();
-      worker = open();
-      const fault = problem('error', 'worker-lost', say('where.workbench'), lost, say('engine.tryAgain'));
-      for (const { reject } of left) reject(new ProblemError([fault]));
-      onLost();
+      fall(fresh, lost);
     };
     return fresh;
   }
 
+  function fall(fresh: Worker, why: Saying): void {
+    fresh.terminate();
+    if (fresh !== worker) return;
+    const left = [...waiting.values()];
+    waiting.clear();
+    if (++fallen < mostFallen) worker = open();
+    const fault = problem('error', 'worker-lost', say('where.workbench'), why, say('engine.tryAgain'));
+    for (const { reject } of left) reject(new ProblemError([fault]));
+    onLost();
+  }
+
   function receive(message: End | News): void {
+    fallen = 0;
     const asked = waiting.get(message.id);
     if (!asked) return;
     if (!isEnd(message)) return asked.onNews(message);
@@ -57,10 +71,31 @@ export function openLine<News extends { readonly id: number; readonly kind: stri
   }
 
   return {
-    ask(question, ask, onNews) {
+    ask(question, ask, onNews, mostMs) {
       const id = next++;
+      // Asked by hand once more, it may be there again.
+      if (fallen >= mostFallen) worker = open();
       const answer = new Promise<never>((resolve, reject) => {
-        waiting.set(id, { onNews, resolve, reject });
+        const asked = worker;
+        let timer: ReturnType<typeof setTimeout> | undefined;
+        const began = (): void => {
+          if (mostMs !== undefined) timer ??= setTimeout(() => fall(asked, say('engine.tookTooLong')), mostMs);
+        };
+        const ended = (): void => clearTimeout(timer);
+        waiting.set(id, {
+          onNews(news) {
+            began();
+            onNews(news);
+          },
+          resolve(answer) {
+            ended();
+            resolve(answer);
+          },
+          reject(error) {
+            ended();
+            reject(error);
+          },
+        });
         worker.postMessage({ id, question, ask });
       });
       return { answer, stop: () => worker.postMessage({ id, question: 'stop' }) };

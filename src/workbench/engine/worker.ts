@@ -46,6 +46,8 @@ scope.onmessage = (event: MessageEvent<ToWorker>) => {
 async function respond(message: Exclude<ToWorker, { question: 'stop' }>): Promise<void> {
   const { id, question, ask } = message;
   const send = (reply: FromWorker, transfer: Transferable[] = []): void => scope.postMessage(reply, transfer);
+  // The time that a question may take begins now, not while it waited in line.
+  if (question === 'openJob' || question === 'drawing' || question === 'trace') send({ id, kind: 'progress', share: 0 });
   try {
     if (stopped.has(id)) throw new Cancelled();
     const work = answers[question] as (

@@ -1,12 +1,14 @@
 import { useSignal, type Signal } from '@preact/signals';
 import { useEffect, useMemo } from 'preact/hooks';
+import type { Bench } from '../store/bench.ts';
+import type { Keeping } from '../store/keeping.ts';
 import type { Offline } from '../engine/offline/install.ts';
 import { stations } from '../stations/index.ts';
 import { CompareView } from './compare/CompareView.tsx';
 import { ProblemList } from '../ui/ProblemList.tsx';
 import { followed } from '../store/leads.ts';
 import { told, words } from '../store/words.ts';
-import { createPrinting, openJob } from './actions.ts';
+import { createPrinting, openJob, saveNow } from './actions.ts';
 import { Drawer, type DrawerName } from './Drawer.tsx';
 import { EmptyBench } from './EmptyBench.tsx';
 import { Tour } from './Guide.tsx';
@@ -26,7 +28,7 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
       started.value = true;
     });
   }, []);
-  useDrop((file) => void openJob(bench, keeping, keeper, { file }));
+  useDrop((file) => void openJob(bench, keeping, { file }));
 
   const job = bench.job.value;
   useEffect(() => {
@@ -68,7 +70,7 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
         drawer={drawer}
         printing={printing}
         onExample={() =>
-          void openJob(bench, keeping, keeper, 'example').then(() => {
+          void openJob(bench, keeping, 'example').then(() => {
             location.hash = 'laydown';
           })
         }
@@ -83,21 +85,16 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
         </section>
       )}
       {keeping.state.value === 'other-tab' && (
-        <p class="notice" role="alert">
-          {w.otherTab}
-        </p>
+        <div class="notice notice-row" role="alert">
+          <span>{w.otherTab}</span>
+          <button type="button" class="button" onClick={() => void keeping.workHere()}>
+            {w.workHere}
+          </button>
+        </div>
       )}
       {offline.newer.value && <NewerNotice offline={offline} />}
-      {keeping.state.value === 'full' && (
-        <p class="notice" role="alert">
-          {w.storageFull}
-        </p>
-      )}
-      {keeping.state.value === 'denied' && (
-        <p class="notice" role="alert">
-          {w.notKept}
-        </p>
-      )}
+      {keeping.state.value === 'full' && <NotKept text={w.storageFull} bench={bench} keeping={keeping} />}
+      {keeping.state.value === 'denied' && <NotKept text={w.notKept} bench={bench} keeping={keeping} />}
       {bench.failure.value !== null && (
         <p class="notice" role="alert">
           {bench.failure.value.map((p) => `${told(p.message)} ${told(p.advice)}`).join(' ')}
@@ -125,6 +122,20 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
         )}
       </main>
     </>
+  );
+}
+
+/** The browser keeps nothing: the job is offered as a file at once. */
+function NotKept({ text, bench, keeping }: { readonly text: string; readonly bench: Bench; readonly keeping: Keeping }) {
+  return (
+    <div class="notice notice-row" role="alert">
+      <span>{text}</span>
+      {bench.job.value && (
+        <button type="button" class="button" onClick={() => void saveNow(bench, keeping)}>
+          {words().shell.saveFile}
+        </button>
+      )}
+    </div>
   );
 }
 

@@ -23,7 +23,7 @@ export function EmptyBench({ drawer, ...props }: ShellProps & { readonly drawer:
         )}
         <WordsButton drawer={drawer} />
       </div>
-      <NewJob onStart={(text) => void startJob(props.bench, props.keeping, props.keeper, text)} />
+      <NewJob onStart={(text) => void startJob(props.bench, props.keeping, text)} />
       <p class="empty-note">
         {w.onThisMachine}
         {props.offline.ready.value && ` ${w.worksOffline}`}

@@ -6,10 +6,10 @@ import type { ShellProps } from './props.ts';
 import { LanguageSwitch } from './LanguageSwitch.tsx';
 
 /** The ways to put a job on the bench. */
-export function OpenChoices({ bench, keeping, keeper, offline, onOpened }: ShellProps & { readonly onOpened?: () => void }) {
+export function OpenChoices({ bench, keeping, offline, onOpened }: ShellProps & { readonly onOpened?: () => void }) {
   const w = words().shell;
   const open = async (source: Source): Promise<void> => {
-    await openJob(bench, keeping, keeper, source);
+    await openJob(bench, keeping, source);
     if (!bench.refused.value) onOpened?.();
   };
   const chooser = useRef<HTMLInputElement>(null);

@@ -3,6 +3,7 @@ import { problem } from '../../core/problem.ts';
 import { left, right } from './compare/state.ts';
 import { name as asName, say } from '../../words/index.ts';
 import type { KeptVersion } from '../store/keep.ts';
+import { storagePromised } from '../store/persist.ts';
 import { language, sayVersion, words } from '../store/words.ts';
 import type { ShellProps } from './props.ts';
 
@@ -58,6 +59,7 @@ export function Versions({ bench, keeping, keeper }: ShellProps) {
           {w.keepVersion}
         </button>
       </form>
+      {storagePromised.value === false && <p>{w.keptLightly}</p>}
       {versions.length === 0 ? (
         <p>{w.noVersions}</p>
       ) : (

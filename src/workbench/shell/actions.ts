@@ -7,9 +7,8 @@ import type { Bench } from '../store/bench.ts';
 import { exampleFiles } from '../store/example.ts';
 import { fileStem } from '../../core/job/file-names.ts';
 import { download, openFile, openFiles, openFolder, saveJob } from '../store/files.ts';
-import type { Keeper } from '../store/keep.ts';
 import type { Keeping } from '../store/keeping.ts';
-import { putOn, stepAside } from '../store/start.ts';
+import { putOn } from '../store/start.ts';
 import { faultsOf } from '../engine/faults.ts';
 import { language, words } from '../store/words.ts';
 import type { MadeFile, OpenedJob } from '../engine/protocol.ts';
@@ -31,7 +30,7 @@ export type Source = { readonly file: File } | 'folder' | 'example';
 let warnedOf: unknown = null;
 
 /** Puts another job on the bench; the one there is kept as a version if anything was done to it. */
-export function openJob(bench: Bench, keeping: Keeping, keeper: Keeper, source: Source): Promise<void> {
+export function openJob(bench: Bench, keeping: Keeping, source: Source): Promise<void> {
   return attempt(bench, async () => {
     const opened: OpenedJob | null =
       source === 'folder'
@@ -40,31 +39,31 @@ export function openJob(bench: Bench, keeping: Keeping, keeper: Keeper, source: 
           ? await openFiles(bench, await exampleFiles())
           : await openFile(bench, source.file);
     if (!opened) return;
-    await makeRoom(bench, keeping, keeper);
+    await makeRoom(bench, keeping);
     putOn(bench, keeping, opened);
     bench.announce(opened.job.title);
   });
 }
 
 /** Puts a job that was just begun on the bench, at the first station. */
-export function startJob(bench: Bench, keeping: Keeping, keeper: Keeper, jobText: string): Promise<void> {
+export function startJob(bench: Bench, keeping: Keeping, jobText: string): Promise<void> {
   return attempt(bench, async () => {
     const opened = await bench.ask('openJob', { files: new Map([['job.json', new TextEncoder().encode(jobText)]]) });
-    await makeRoom(bench, keeping, keeper);
+    await makeRoom(bench, keeping);
     location.hash = 'forms';
     putOn(bench, keeping, opened);
   });
 }
 
 /** Keeps what lies on the bench; where that can't be, says so once before it goes. */
-async function makeRoom(bench: Bench, keeping: Keeping, keeper: Keeper): Promise<void> {
+async function makeRoom(bench: Bench, keeping: Keeping): Promise<void> {
   const leaving = bench.job.peek();
   await keeping.flush();
   if (!keeping.isSafe() && warnedOf !== leaving) {
     warnedOf = leaving;
     throw new ProblemError([problem('warning', 'not-kept', say('where.workbench'), say('page.notKept'), say('page.saveOrOpenAgain'))]);
   }
-  await stepAside(keeper, await keeper.kept().catch(() => null)).catch(() => undefined);
+  await keeping.makeWay().catch(() => undefined);
 }
 
 export function saveNow(bench: Bench, keeping: Keeping): Promise<void> {

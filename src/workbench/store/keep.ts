@@ -15,13 +15,16 @@ export interface KeptJob {
 export interface VersionName {
   readonly name: string;
   readonly putAside?: boolean;
+  /** Another tab was at work on it. */
+  readonly otherTab?: boolean;
 }
 export interface KeptVersion extends KeptJob, VersionName {
   readonly id: number;
 }
 
 interface Rooms extends DBSchema {
-  bench: { key: 'now'; value: KeptJob };
+  /** `now`: what lies on the bench. Under the name of a tab: what was done there while another tab was the bench. */
+  bench: { key: string; value: KeptJob };
   versions: { key: number; value: Omit<KeptVersion, 'id'> & { id?: number } };
   attachments: { key: string; value: Uint8Array };
 }
@@ -37,10 +40,19 @@ export interface Snapshot {
 export interface Keeper {
   keep(snapshot: Snapshot): Promise<void>;
   kept(): Promise<Snapshot | null>;
+  /** What is done in a tab that is not the bench. */
+  keepAside(tab: string, snapshot: Snapshot): Promise<void>;
+  dropAside(tab: string): Promise<void>;
+  /** Tabs that left something aside. */
+  tabsAside(): Promise<readonly string[]>;
+  /** Makes a version of what a tab left aside, in one go. */
+  keepAsideAsVersion(tab: string): Promise<void>;
   keepVersion(version: VersionName, snapshot: Snapshot): Promise<void>;
   versions(): Promise<readonly KeptVersion[]>;
   version(id: number): Promise<Snapshot | null>;
 }
+
+const aside = 'aside ';
 
 const prints = new WeakMap<Uint8Array, string>();
 
@@ -68,7 +80,7 @@ export function openKeeper(name = 'laydown'): Keeper {
   opening.catch(() => undefined);
 
   /** All or nothing: attachments and the document that names them go in together. */
-  async function put(snapshot: Snapshot, as: VersionName | 'now'): Promise<void> {
+  async function put(snapshot: Snapshot, as: VersionName | string): Promise<void> {
     const db = await opening;
     const named = await Promise.all(
       [...snapshot.attachments].map(async ([path, bytes]) => ({ path, bytes, print: await fingerprint(bytes) })),
@@ -84,7 +96,7 @@ export function openKeeper(name = 'laydown'): Keeper {
     const store = tx.objectStore('attachments');
     const there = new Set(await store.getAllKeys());
     for (const { bytes, print } of named) if (!there.has(print)) await store.put(bytes, print);
-    if (as === 'now') await tx.objectStore('bench').put(kept, 'now');
+    if (typeof as === 'string') await tx.objectStore('bench').put(kept, as);
     else await tx.objectStore('versions').add({ ...kept, ...as });
     await tx.done;
   }
@@ -103,8 +115,24 @@ export function openKeeper(name = 'laydown'): Keeper {
   return {
     keep: (snapshot) => put(snapshot, 'now'),
     kept: async () => whole(await (await opening).get('bench', 'now')),
+    keepAside: (tab, snapshot) => put(snapshot, aside + tab),
+    dropAside: async (tab) => (await opening).delete('bench', aside + tab),
+    tabsAside: async () =>
+      (await (await opening).getAllKeys('bench')).filter((key) => key.startsWith(aside)).map((key) => key.slice(aside.length)),
+    async keepAsideAsVersion(tab) {
+      const tx = (await opening).transaction(['bench', 'versions'], 'readwrite', { durability: 'strict' });
+      const kept = await tx.objectStore('bench').get(aside + tab);
+      if (kept) await tx.objectStore('versions').add({ ...kept, name: kept.job.title, otherTab: true });
+      await tx.objectStore('bench').delete(aside + tab);
+      await tx.done;
+    },
     keepVersion: (version, snapshot) => put(snapshot, version),
     versions: async () => (await (await opening).getAll('versions')).map((v) => v as KeptVersion).reverse(),
     version: async (id) => whole(await (await opening).get('versions', id)),
   };
+}
+
+/** Keeps the job on the bench as a version before another takes its place, if anything was done to it. */
+export async function stepAside(keeper: Keeper, kept: Snapshot | null): Promise<void> {
+  if (kept?.changed) await keeper.keepVersion({ name: kept.job.title, putAside: true }, kept);
 }

@@ -1,6 +1,6 @@
 import type { OpenedJob } from '../engine/protocol.ts';
 import type { Bench } from './bench.ts';
-import { fingerprint, type Keeper, type Snapshot } from './keep.ts';
+import { fingerprint, stepAside, type Keeper } from './keep.ts';
 import type { Keeping } from './keeping.ts';
 
 /**
@@ -27,9 +27,4 @@ export async function startBench(bench: Bench, keeping: Keeping, keeper: Keeper,
 export function putOn(bench: Bench, keeping: Keeping, opened: OpenedJob, servedPrint: string | null = null, changed = false): void {
   keeping.opened(servedPrint, changed);
   bench.put({ job: opened.job, attachments: opened.attachments });
-}
-
-/** Keeps the job on the bench as a version before another takes its place, if anything was done to it. */
-export async function stepAside(keeper: Keeper, kept: Snapshot | null): Promise<void> {
-  if (kept?.changed) await keeper.keepVersion({ name: kept.job.title, putAside: true }, kept);
 }

@@ -1,3 +1,4 @@
+import type { VersionName } from './keep.ts';
 import { computed, signal } from '@preact/signals';
 import type { LengthUnits } from '../../core/units/index.ts';
 import { languageOf, languages, tell, type Catalogue, type Reader, type Saying } from '../../words/index.ts';
@@ -30,7 +31,8 @@ export function told(saying: Saying): string {
 }
 
 /** What a version is called. */
-export function sayVersion({ name, putAside }: { readonly name: string; readonly putAside?: boolean }): string {
+export function sayVersion({ name, putAside, otherTab }: VersionName): string {
+  if (otherTab) return words().shell.fromOtherTab(name);
   return putAside ? words().shell.beforeOpening(name) : name;
 }
 

@@ -18,9 +18,11 @@ export function strokeRegion(
   reachMm: number,
   place: Saying,
 ): Region {
-  const width = attributes['stroke-width'] === undefined ? 1 : Number(attributes['stroke-width']);
+  const asked = attributes['stroke-width'] === undefined ? 1 : Number(attributes['stroke-width']);
   const scale = scaleOf(matrix);
-  if (!(width > 0) || !(scale > 0)) return emptyRegion;
+  if (!(asked > 0) || !(scale > 0)) return emptyRegion;
+  // A line as wide as this fills all there is to see; round ends of a million kilometres have no end of corners.
+  const width = Math.min(asked, (8 * reachMm) / scale);
   // The line is widened in its own coordinates (a stretched drawing has stretched lines), on a grid of 1 µm.
   const perUnit = scale * 1000;
   let subs = flattenPath(data, identity, flatnessMm / scale);

@@ -131,12 +131,18 @@ export function learn(ask: LearnAsk): Learned {
     sigmaAB: Math.hypot(o.sigma, o.stack.length > 1 ? priors.modelHueSigma : 0.2),
   }));
 
+  // The same overlap read a thousand times is reckoned once: there are few of them, however many readings.
+  const stacks = [...new Map(ask.observations.map(({ stack }) => [stack.join(), stack])).values()];
+  const placeOf = new Map(stacks.map((stack, i) => [stack.join(), i]));
+  const places = ask.observations.map(({ stack }) => placeOf.get(stack.join())!);
+
   /** Residuals in doubts, three per observation. */
   const residuals = (x: Float64Array): Float64Array => {
     const state = stateOf(x);
+    const labs = stacks.map((stack) => model(state, stack));
     const out = new Float64Array(observed.length * 3);
     observed.forEach((o, i) => {
-      const lab = model(state, o.stack);
+      const lab = labs[places[i]];
       const da = lab[1] - o.lab[1],
         db = lab[2] - o.lab[2];
       const { sl, sc, sh, ca, cb } = o.steps;

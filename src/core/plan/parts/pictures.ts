@@ -12,8 +12,8 @@ export interface ReadyBundle extends JobBundle {
 
 const decoded = new WeakMap<Uint8Array, Promise<{ picture: RgbPicture | null; problems: readonly Problem[] }>>();
 
-/** Decodes the pictures that the plan looks at (sheets that carry a print). A picture is decoded once. */
-export async function readyBundle(bundle: JobBundle): Promise<ReadyBundle> {
+/** Decodes the pictures that the plan looks at (sheets that carry a print). A picture is decoded once. `read`: where it is done elsewhere, in a thread. */
+export async function readyBundle(bundle: JobBundle, read: typeof readPicture = readPicture): Promise<ReadyBundle> {
   const pictures = new Map<string, RgbPicture>();
   const pictureProblems: Problem[] = [];
   for (const paper of bundle.job.papers) {
@@ -21,7 +21,7 @@ export async function readyBundle(bundle: JobBundle): Promise<ReadyBundle> {
     const bytes = path === undefined ? undefined : bundle.attachments.get(path);
     if (path === undefined || !bytes) continue;
     let work = decoded.get(bytes);
-    if (!work) decoded.set(bytes, (work = decodePicture(bytes, path)));
+    if (!work) decoded.set(bytes, (work = decodePicture(bytes, path, read)));
     const { picture, problems } = await work;
     if (picture) pictures.set(path, picture);
     pictureProblems.push(...problems);
@@ -29,9 +29,13 @@ export async function readyBundle(bundle: JobBundle): Promise<ReadyBundle> {
   return { ...bundle, pictures, pictureProblems };
 }
 
-async function decodePicture(bytes: Uint8Array, path: string): Promise<{ picture: RgbPicture | null; problems: readonly Problem[] }> {
+async function decodePicture(
+  bytes: Uint8Array,
+  path: string,
+  read: typeof readPicture,
+): Promise<{ picture: RgbPicture | null; problems: readonly Problem[] }> {
   try {
-    const picture = await readPicture(bytes, path);
+    const picture = await read(bytes, path);
     return { picture: toRgb(picture), problems: picture.problems };
   } catch (error) {
     if (!(error instanceof ProblemError)) throw error;

@@ -13,7 +13,7 @@ import {
   unite,
   type Region,
 } from '../../form/index.ts';
-import type { Job, JobBundle, JobCut, JobForm } from '../../job/index.ts';
+import { copiesOf, mostCopies, type Job, type JobBundle, type JobCut, type JobForm } from '../../job/index.ts';
 import { problem, ProblemError, type Problem } from '../../problem.ts';
 import type { Memory } from '../memory.ts';
 import type { PlannedForm } from '../types.ts';
@@ -73,6 +73,10 @@ export function makeForm(form: JobForm, drawing: Uint8Array | undefined): MadeFo
   }
 }
 
+/** Corners of all copies of a cut's forms: uniting more takes longer than anyone waits. */
+const mostPoints = 2_000_000;
+const pointsOf = (region: Region): number => region.rings.reduce((sum, ring) => sum + ring.length / 2, 0);
+
 export interface MadeCut {
   readonly region: Region;
   readonly problems: readonly Problem[];
@@ -83,11 +87,28 @@ export function makeCut(cut: JobCut, image: Job['image'], forms: ReadonlyMap<str
   const area = { minX: 0, minY: 0, maxX: image.widthMm, maxY: image.heightMm };
   const problems: Problem[] = [];
   let region = emptyRegion;
+  // Too many copies are told where the job is checked; nobody waits for them here.
+  if (copiesOf(cut) > mostCopies) return { region, problems };
+  let points = 0;
   cut.parts.forEach((part, i) => {
     const form = forms.get(part.form);
     if (!form) return;
     const repeated = repeatPlacements(part, part.repeat, area, `cuts[#${cut.id}].parts[${i}].repeat`);
     problems.push(...repeated.problems);
+    points += repeated.placements.length * pointsOf(form.region);
+    if (points > mostPoints) {
+      if (!problems.some((p) => p.code === 'too-many-points'))
+        problems.push(
+          problem(
+            'error',
+            'too-many-points',
+            `cuts[#${cut.id}]`,
+            say('plan.tooManyPoints', { most: mostPoints / 1e6 }),
+            say('plan.simplerForms'),
+          ),
+        );
+      return;
+    }
     const placed = place(form.region, repeated.placements);
     if (part.how === 'takeAway') region = takeAway(region, placed);
     else if (part.how === 'common') region = common(region, placed);

@@ -44,7 +44,14 @@ export const shell: Words['shell'] = {
   worksOffline: 'Laydown öffnet sich auch ohne Netz.',
   language: 'Sprache',
   otherTab:
-    'In einem anderen Tab liegt eine Arbeit auf der Werkbank. Änderungen hier werden nicht von selbst aufbewahrt: die Arbeit als Datei sichern, oder den anderen Tab schließen und diesen neu laden.',
+    'Ein anderer Tab ist die Werkbank. Was hier geändert wird, liegt beiseite, und nichts davon geht verloren: dieser Tab wird die Werkbank, sobald der andere schließt.',
+  workHere: 'Hier weiterarbeiten',
+  hereNow: 'Dieser Tab ist jetzt die Werkbank.',
+  hereNowBoth: (version) => `Dieser Tab ist jetzt die Werkbank. Was im anderen lag, steht bei den Fassungen: „${version}“.`,
+  fromOtherTab: (title) => `${title}, aus einem anderen Tab`,
+  saveFile: 'Als Datei sichern',
+  keptLightly:
+    'Dieser Browser verspricht nicht, das hier zu behalten: läuft die Platte voll, kann er es löschen, und ein privates Fenster vergisst es beim Schließen. Die Arbeit auch als Datei sichern.',
   versions: 'Fassungen',
   versionName: 'Name dieser Fassung',
   keepVersion: 'Fassung aufbewahren',

@@ -9,6 +9,8 @@ export const plan: Same<typeof en.plan> = {
   chooseShape: 'Eine Zeichnung mit einer gefüllten Form oder einer Linie wählen.',
   lettersMissing: ({ letters }) => `In der Schrift fehlt ${letters}.`,
   otherLetters: 'Weglassen oder anders schreiben.',
+  tooManyPoints: ({ most }) => `Alle Kopien zusammen haben mehr als ${most} Millionen Ecken.`,
+  simplerForms: 'Einfachere Umrisse nehmen oder weniger davon verlangen.',
   nothingToCut: 'Es gibt nichts zu schneiden.',
   cutOutsideImage: 'Alles davon liegt außerhalb des Bildes.',
   putFormInside: 'Eine Form darauf setzen, innerhalb des Bildes.',

@@ -40,7 +40,14 @@ export const shell = {
   worksOffline: 'Laydown opens without a network too.',
   language: 'Language',
   otherTab:
-    'Another tab has a job on its bench. Changes here are not kept by themselves: save the job as a file, or close the other tab and load this one again.',
+    'Another tab is the bench. What you change here is kept aside, and nothing of it is lost: this tab becomes the bench when the other one closes.',
+  workHere: 'Work here instead',
+  hereNow: 'This tab is the bench now.',
+  hereNowBoth: (version: string) => `This tab is the bench now. What the other one held is among the versions: “${version}”.`,
+  fromOtherTab: (title: string) => `${title}, from another tab`,
+  saveFile: 'Save as a file',
+  keptLightly:
+    'This browser doesn’t promise to keep what is here: it may clear it when the disk runs full, and a private window forgets it when it closes. Save the job as a file, too.',
   versions: 'Versions',
   versionName: 'Name of this version',
   keepVersion: 'Keep a version',

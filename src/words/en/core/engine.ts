@@ -37,6 +37,7 @@ export const engine = {
   loadAgain: 'Load the page again.',
   workerLost: 'The part of Laydown that works things out stopped and was started again.',
   pictureWorkerLost: 'The part of Laydown that works on pictures stopped and was started again.',
+  tookTooLong: 'This took longer than any file should, so it was stopped.',
   tryAgain: 'Try again. If it stops once more, save the job and load the page again.',
   wentWrong: 'Something went wrong that Laydown did not foresee.',
   saveAndReload: ({ trace }: { trace: NameText }) => `Save the job and load the page again. For whoever looks into it: ${trace}`,

@@ -8,6 +8,8 @@ export const plan = {
   chooseShape: 'Choose a drawing with a filled or stroked shape.',
   lettersMissing: ({ letters }: { letters: ListText }) => `The font has no ${letters}.`,
   otherLetters: 'Leave them out or write them otherwise.',
+  tooManyPoints: ({ most }: { most: number }) => `All copies together have more than ${most} million corners.`,
+  simplerForms: 'Take simpler outlines, or repeat fewer of them.',
   nothingToCut: 'There is nothing to cut.',
   cutOutsideImage: 'All of it lies outside the image.',
   putFormInside: 'Put a form on it, inside the image.',

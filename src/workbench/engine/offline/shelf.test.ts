@@ -63,6 +63,48 @@ describe('what is kept for working without a network', () => {
     }
   });
 
+  test('a file damaged on this machine is fetched again and mended', async () => {
+    const { store, rooms } = cupboard();
+    const asked: string[] = [];
+    const shelf = createShelf(files, 'laydown-1', scope, store, served({ 'index.html': 'page', 'assets/a.js': 'code' }, asked));
+    await shelf.fill();
+    for (const damaged of ['cod', '']) {
+      rooms.get('laydown-1')!.set(`${scope}assets/a.js`, new Response(damaged));
+      expect(await (await shelf.find('assets/a.js'))!.text()).toBe('code');
+      expect(await rooms.get('laydown-1')!.get(`${scope}assets/a.js`)!.clone().text()).toBe('code');
+    }
+    rooms.get('laydown-1')!.delete(`${scope}index.html`);
+    expect(await (await shelf.find('index.html'))!.text()).toBe('page');
+  });
+
+  test('damaged, with another edition on the server: it is given up once and told, and all comes from the network', async () => {
+    const { store, rooms } = cupboard();
+    await createShelf(files, 'laydown-1', scope, store, served({ 'index.html': 'page', 'assets/a.js': 'code' })).fill();
+    rooms.get('laydown-1')!.set(`${scope}assets/a.js`, new Response('half'));
+    let told = 0;
+    const shelf = createShelf(
+      files,
+      'laydown-1',
+      scope,
+      store,
+      served({ 'index.html': 'page two', 'assets/b.js': 'code two' }),
+      () => told++,
+    );
+    expect(await (await shelf.find('index.html'))!.text()).toBe('page');
+    expect(await shelf.find('assets/a.js')).toBeUndefined();
+    expect(await shelf.find('index.html')).toBeUndefined();
+    expect([told, rooms.size]).toEqual([1, 0]);
+  });
+
+  test('damaged, and no network: what is whole is still served, nothing is thrown away', async () => {
+    const { store, rooms } = cupboard();
+    await createShelf(files, 'laydown-1', scope, store, served({ 'index.html': 'page', 'assets/a.js': 'code' })).fill();
+    rooms.get('laydown-1')!.set(`${scope}assets/a.js`, new Response('half'));
+    const shelf = createShelf(files, 'laydown-1', scope, store, () => Promise.reject(new TypeError('no network')));
+    expect(await shelf.find('assets/a.js')).toBeUndefined();
+    expect(await (await shelf.find('index.html'))!.text()).toBe('page');
+  });
+
   test('a newer Laydown asks only for what changed, and clears the older one away', async () => {
     const { store, rooms } = cupboard();
     await createShelf(files, 'laydown-1', scope, store, served({ 'index.html': 'page', 'assets/a.js': 'code' })).fill();

@@ -7,6 +7,10 @@ export interface Shelf {
   clearOthers(): Promise<void>;
   /** Which kept file answers a request; null when the shelf has nothing to do with it. */
   pathOf(method: string, url: string): string | null;
+  /**
+   * A kept file, whole; what was damaged on this machine is fetched again and mended. Undefined where neither can be had: then this
+   * edition is given up, and from the next request on everything comes from the network.
+   */
   find(path: string): Promise<Response | undefined>;
 }
 
@@ -16,8 +20,10 @@ export function createShelf(
   scope: string,
   store: Pick<CacheStorage, 'open' | 'keys' | 'delete' | 'match'> = caches,
   get: typeof fetch = (...ask) => fetch(...ask),
+  onGivenUp: () => void = () => undefined,
 ): Shelf {
-  const known = new Set(files.map(([path]) => path));
+  const prints = new Map(files);
+  let givenUp = false;
   const urlOf = (path: string): string => new URL(path, scope).href;
 
   /** A file that arrived cut off, or from another edition, must never be served for the right one. */
@@ -51,11 +57,25 @@ export function createShelf(
     pathOf(method, url) {
       if (method !== 'GET' || !url.startsWith(scope)) return null;
       const path = url.slice(scope.length).replace(/[?#].*$/, '') || 'index.html';
-      return known.has(path) ? path : null;
+      return prints.has(path) ? path : null;
     },
     async find(path) {
+      if (givenUp || !(await store.keys()).includes(name)) return undefined;
       const cache = await store.open(name);
-      return cache.match(urlOf(path), { ignoreVary: true });
+      const print = prints.get(path) ?? '';
+      const kept = await cache.match(urlOf(path), { ignoreVary: true }).catch(() => undefined);
+      if (kept && (await isWhole(kept, print).catch(() => false))) return kept;
+      const fresh = await get(urlOf(path), { cache: 'no-cache' }).catch(() => null);
+      // No network: there is no better edition to go over to either.
+      if (!fresh) return undefined;
+      if (fresh.ok && (await isWhole(fresh, print))) {
+        await cache.put(urlOf(path), fresh.clone()).catch(() => undefined);
+        return fresh;
+      }
+      givenUp = true;
+      await store.delete(name);
+      onGivenUp();
+      return undefined;
     },
   };
 }

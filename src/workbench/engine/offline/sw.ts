@@ -12,7 +12,13 @@ const scope = self as unknown as ServiceWorkerGlobalScope;
 declare const LAYDOWN_FILES: readonly Listed[];
 declare const LAYDOWN_EDITION: string;
 
-const shelf = createShelf(LAYDOWN_FILES, `laydown-${LAYDOWN_EDITION}`, scope.registration.scope);
+/** An edition that is damaged here and gone from where it came: open pages load again, this time from the network. */
+const loadAgain = (): void => {
+  void scope.clients.matchAll({ type: 'window' }).then((pages) => {
+    for (const page of pages) void page.navigate(page.url).catch(() => undefined);
+  });
+};
+const shelf = createShelf(LAYDOWN_FILES, `laydown-${LAYDOWN_EDITION}`, scope.registration.scope, undefined, undefined, loadAgain);
 
 scope.addEventListener('install', (event) => {
   event.waitUntil(shelf.fill());

@@ -2,6 +2,9 @@ import { say } from '../../../../words/index.ts';
 import { openLine } from '../../../engine/line.ts';
 import type { FromPictureWorker, PictureQuestion, PictureQuestions, ShownDraft } from './protocol.ts';
 
+/** A hundred megapixels take some seconds on a telephone; a file that takes longer was made to. */
+const mostReadMs = 60_000;
+
 export interface Watching {
   readonly onProgress?: (share: number) => void;
   readonly onDraft?: (draft: ShownDraft) => void;
@@ -22,6 +25,11 @@ export function createPictureClient(start: () => Worker, onLost: () => void): Pi
   const line = openLine<FromPictureWorker & { readonly kind: 'progress' | 'draft' }>(start, say('engine.pictureWorkerLost'), onLost);
   return {
     ask: (question, ask, watching = {}) =>
-      line.ask(question, ask, (news) => (news.kind === 'progress' ? watching.onProgress?.(news.share) : watching.onDraft?.(news.draft))),
+      line.ask(
+        question,
+        ask,
+        (news) => (news.kind === 'progress' ? watching.onProgress?.(news.share) : watching.onDraft?.(news.draft)),
+        question === 'read' ? mostReadMs : undefined,
+      ),
   };
 }

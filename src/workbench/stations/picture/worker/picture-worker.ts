@@ -105,6 +105,7 @@ scope.onmessage = (event: MessageEvent<ToPictureWorker>) => {
 };
 
 async function respond({ id, question, ask }: Exclude<ToPictureWorker, { question: 'stop' }>): Promise<void> {
+  if (question === 'read') send({ id, kind: 'progress', share: 0 });
   try {
     const answer = await (answers[question] as (ask: unknown, id: number) => Promise<PictureQuestions[PictureQuestion]['answer']>)(ask, id);
     send({ id, kind: 'answer', answer });

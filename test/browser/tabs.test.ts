@@ -1,0 +1,85 @@
+import type { BrowserContext, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { openBrowser, serveBench, type BenchServer } from './bench-page.ts';
+import { smallJob } from '../../src/packet/packet-jobs.ts';
+
+const browser = openBrowser();
+let server: BenchServer;
+let context: BrowserContext;
+const eventually = <T>(look: () => T) => expect.poll(look, { timeout: 30_000 });
+const slider = (page: Page) => page.locator('[data-layer=ring] input[type=range]');
+const other = 'Another tab is the bench';
+
+beforeAll(async () => {
+  server = await serveBench(smallJob());
+});
+afterAll(async () => {
+  await (await browser).close();
+  await server?.close();
+});
+
+/** Two tabs of one browser; the first is the bench. */
+async function twoTabs(): Promise<readonly [Page, Page]> {
+  context = await (await browser).newContext({ viewport: { width: 1440, height: 900 } });
+  const [first, second] = [await context.newPage(), await context.newPage()];
+  for (const page of [first, second]) {
+    await page.goto(`${server.url}?job=open#laydown`);
+    await slider(page).waitFor({ timeout: 60_000 });
+  }
+  await eventually(() => second.locator('.notice').textContent()).toContain(other);
+  return [first, second];
+}
+const kept = (page: Page): Promise<void> => eventually(() => page.locator('.kept').textContent()).toBe('Kept on this machine');
+
+describe('two tabs', () => {
+  test('the second becomes the bench when the first closes, with what was done there', async () => {
+    const [first, second] = await twoTabs();
+    await slider(first).fill('25');
+    await first.waitForTimeout(400);
+    await kept(first);
+    await first.close();
+    await eventually(() => slider(second).inputValue()).toBe('25');
+    expect(await second.getByText(other).count()).toBe(0);
+    await context.close();
+  }, 120_000);
+
+  test('what was done in the second stays, and what the first held is a version', async () => {
+    const [first, second] = await twoTabs();
+    await slider(first).fill('25');
+    await slider(second).fill('70');
+    await first.waitForTimeout(400);
+    await kept(first);
+    await first.close();
+    await kept(second);
+    expect(await slider(second).inputValue()).toBe('70');
+    await second.getByRole('button', { name: 'Versions' }).click();
+    await second.locator('.versions li', { hasText: 'Two squares, from another tab' }).waitFor();
+    await second.reload();
+    await eventually(() => slider(second).inputValue()).toBe('70');
+    await context.close();
+  }, 120_000);
+
+  test('“Work here instead” hands over at once, to and fro', async () => {
+    const [first, second] = await twoTabs();
+    await slider(first).fill('40');
+    await second.getByRole('button', { name: 'Work here instead' }).click();
+    await eventually(() => slider(second).inputValue()).toBe('40');
+    await eventually(() => first.locator('.notice').textContent()).toContain(other);
+    await slider(second).fill('55');
+    await first.getByRole('button', { name: 'Work here instead' }).click();
+    await eventually(() => slider(first).inputValue()).toBe('55');
+    await context.close();
+  }, 120_000);
+
+  test('both closed: what was done in the one that was not the bench is a version', async () => {
+    const [first, second] = await twoTabs();
+    await slider(second).fill('80');
+    await second.waitForTimeout(600);
+    await second.close();
+    await first.reload();
+    await slider(first).waitFor({ timeout: 60_000 });
+    await first.getByRole('button', { name: 'Versions' }).click();
+    await first.locator('.versions li', { hasText: 'from another tab' }).waitFor();
+    await context.close();
+  }, 120_000);
+});
