@@ -7,7 +7,6 @@ import { fileURLToPath } from 'node:url';
 import { commonTokens, declareClassPlugin, declareValuePlugin, PluginKind } from '@stryker-mutator/api/plugin';
 import { determineHitLimitReached, DryRunStatus, TestStatus, toMutantRunResult } from '@stryker-mutator/api/test-runner';
 import fc from 'fast-check';
-import { glob } from 'tinyglobby';
 import { createServer, createServerModuleRunner } from 'vite';
 import { changeNumbers } from './numbers.mjs';
 
@@ -34,7 +33,7 @@ class FormulaRunner {
 
   async init() {
     fc.configureGlobal({ numRuns, seed: 1, endOnFailure: true });
-    this.#files = (await glob(this.#include, { absolute: true })).sort();
+    this.#files = this.#include.map((file) => resolve(file));
     this.server = await createServer({
       configFile: false,
       root: process.cwd(),

@@ -29,13 +29,10 @@ export function test(name, second, third) {
 }
 
 /** The row stands in the name, so that each has a name of its own. */
-const each =
-  (make) =>
-  (rows) =>
-  (name, body, options) => {
-    const act = typeof body === 'function' ? body : options;
-    rows.forEach((row, i) => make(`${name} (row ${i + 1})`, () => act(...(Array.isArray(row) ? row : [row]))));
-  };
+const each = (make) => (rows) => (name, body, options) => {
+  const act = typeof body === 'function' ? body : options;
+  rows.forEach((row, i) => make(`${name} (row ${i + 1})`, () => act(...(Array.isArray(row) ? row : [row]))));
+};
 test.each = each(test);
 describe.each = each(describe);
 export const it = test;

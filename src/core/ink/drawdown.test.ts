@@ -9,7 +9,8 @@ import { modelBand } from './model-band.ts';
 import { measured } from './surface.ts';
 
 const flat = (value: number): Float64Array => new Float64Array(BANDS).fill(value);
-const ramp = (from: number, to: number): Float64Array => Float64Array.from({ length: BANDS }, (_, i) => from + ((to - from) * i) / (BANDS - 1));
+const ramp = (from: number, to: number): Float64Array =>
+  Float64Array.from({ length: BANDS }, (_, i) => from + ((to - from) * i) / (BANDS - 1));
 const skin = { ks: 0.02, k1: 0.04, k2: 0.6 };
 const paper = measured(ramp(0.6, 0.8), skin);
 const codes = (problems: readonly { readonly code: string }[]): string[] => problems.map((p) => p.code);
@@ -27,12 +28,17 @@ describe('a drawdown over one ground', () => {
   test('an ink lighter than its ground covers: not clear, and said from 3 % inside on', () => {
     const over = (r: number) => inkOverOneGround({ ink: measured(flat(r), skin), ground: measured(flat(0.5), skin), surface: skin });
     expect(over(0.52)).toMatchObject({ problems: [], trust: { level: 'fair' } });
-    expect(over(0.54)).toMatchObject({ problems: [{ code: 'ink-lighter-than-ground' }], trust: { level: 'weak', words: { key: 'ink.trustCovers' } } });
+    expect(over(0.54)).toMatchObject({
+      problems: [{ code: 'ink-lighter-than-ground' }],
+      trust: { level: 'weak', words: { key: 'ink.trustCovers' } },
+    });
     expect([...over(0.54).ink.k]).toEqual([...flat(0)]);
     // One band is enough.
     const peak = flat(0.5);
     peak[20] = 0.6;
-    expect(codes(inkOverOneGround({ ink: measured(peak, skin), ground: measured(flat(0.5), skin), surface: skin }).problems)).toEqual(['ink-lighter-than-ground']);
+    expect(codes(inkOverOneGround({ ink: measured(peak, skin), ground: measured(flat(0.5), skin), surface: skin }).problems)).toEqual([
+      'ink-lighter-than-ground',
+    ]);
   });
 
   test('a band as dark as the gloss can’t be told, but in the violet that is no matter', () => {
@@ -89,8 +95,17 @@ describe('a drawdown over white and black', () => {
 
   test('grounds nearly alike are no drawdown card', () => {
     const on = (ground: number) =>
-      inkOverTwoGrounds({ overWhite: flat(0.3), white: measured(flat(0.5), skin), overBlack: flat(0.28), black: measured(flat(ground), skin), surface: skin });
-    expect(on(0.31)).toMatchObject({ problems: [{ code: 'grounds-too-alike', severity: 'error' }], trust: { level: 'weak', words: { key: 'ink.trustContradicts' } } });
+      inkOverTwoGrounds({
+        overWhite: flat(0.3),
+        white: measured(flat(0.5), skin),
+        overBlack: flat(0.28),
+        black: measured(flat(ground), skin),
+        surface: skin,
+      });
+    expect(on(0.31)).toMatchObject({
+      problems: [{ code: 'grounds-too-alike', severity: 'error' }],
+      trust: { level: 'weak', words: { key: 'ink.trustContradicts' } },
+    });
     expect(codes(on(0.29).problems)).toEqual([]);
   });
 
@@ -187,7 +202,12 @@ describe('a tint ladder', () => {
   test('a step that departs takes the ladder’s word down: 15 % and it is fair only', () => {
     const list = steps(1, usual);
     const off = (times: number) =>
-      read([list[0], list[1], list[3], { share: 0.25, over: stackReflectance(paper, [filmOf({ k: flat(1.2 * 0.25 * times), s: flat(0) })], skin) }]).trust;
+      read([
+        list[0],
+        list[1],
+        list[3],
+        { share: 0.25, over: stackReflectance(paper, [filmOf({ k: flat(1.2 * 0.25 * times), s: flat(0) })], skin) },
+      ]).trust;
     expect(off(1.05)).toMatchObject({ level: 'good' });
     expect(off(1.05).worstDeparture).toBeGreaterThan(0.02);
     expect(off(1.45)).toMatchObject({ level: 'fair' });

@@ -116,7 +116,11 @@ describe('an ink let down and printed', () => {
     expect(curves.strengths[1].reflectance[9]).toBeCloseTo(published(0.4, 0.05, 0.8), 10);
     const [none] = inkCurves(sky, flat(1), bare, [0]).strengths;
     // A perfect white is L* 100 and #ffffff.
-    expect(none).toMatchObject({ srgb: '#ffffff', inGamut: true, lab: [expect.closeTo(100, 2), expect.closeTo(0, 1), expect.closeTo(0, 1)] });
+    expect(none).toMatchObject({
+      srgb: '#ffffff',
+      inGamut: true,
+      lab: [expect.closeTo(100, 2), expect.closeTo(0, 1), expect.closeTo(0, 1)],
+    });
   });
 });
 

@@ -57,6 +57,7 @@ describe('the gloss that is taken for a set of readings', () => {
 
   test('a reading below nothing, as noise makes it, gives no gloss; no paler reading ever gives a leap', () => {
     expect(ofInk(-0.01)).toBe(0);
-    for (let darkest = 0.001; darkest < 0.3; darkest += 0.001) expect(Math.abs(ofInk(darkest + 0.001) - ofInk(darkest))).toBeLessThan(0.00051);
+    for (let darkest = 0.001; darkest < 0.3; darkest += 0.001)
+      expect(Math.abs(ofInk(darkest + 0.001) - ofInk(darkest))).toBeLessThan(0.00051);
   });
 });

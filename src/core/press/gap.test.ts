@@ -1,6 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import { refusedBy } from '../../../test/said.ts';
-import { adviseGap, growthAlong, growthApproximate, growthBetween, offContact, strainAcross, strainApproximate, strainAt } from './off-contact.ts';
+import {
+  adviseGap,
+  growthAlong,
+  growthApproximate,
+  growthBetween,
+  offContact,
+  strainAcross,
+  strainApproximate,
+  strainAt,
+} from './off-contact.ts';
 import { layersOf, risersFor } from './risers.ts';
 
 const close = (...values: readonly number[]): unknown[] => values.map((value) => expect.closeTo(value, 9) as unknown);
@@ -100,7 +109,8 @@ describe('off-contact of a job', () => {
   });
 
   test('gaps that are none, and frames under the image, are refused', () => {
-    for (const gapMm of [-0.1, 101, NaN, [3, -1] as const, [-1, 3] as const]) expect(codeOf(() => offContact({ ...screen, gapMm }))).toBe('gap');
+    for (const gapMm of [-0.1, 101, NaN, [3, -1] as const, [-1, 3] as const])
+      expect(codeOf(() => offContact({ ...screen, gapMm }))).toBe('gap');
     expect(offContact({ ...screen, gapMm: 0 })).toMatchObject({ alongMm: expect.closeTo(0, 12), mostStrain: expect.closeTo(0, 12) });
     expect(codeOf(() => offContact({ ...screen, imageAtMm: [100, 0] }))).toBe('frame-under-image');
     expect(codeOf(() => offContact({ ...screen, imageAtMm: [100, 200] }))).toBe('frame-under-image');
@@ -114,8 +124,16 @@ describe('off-contact of a job', () => {
     const least = Math.sqrt(0.004 * 2 * 40 * 440);
     expect(at(least - 0.2).problems).toEqual([]);
     const warned = at(least + 0.3).problems;
-    expect(warned).toMatchObject([{ severity: 'warning', code: 'gap-stretches-mesh', path: 'screen.offContactMm', message: { values: { strain: { share: expect.closeTo(at(least + 0.3).mostStrain, 9) } } } }]);
-    const safe = (problems: typeof warned): number => (problems[0].advice as { values: { safe: { mm: number } } }).values.safe.mm;
+    expect(warned).toMatchObject([
+      {
+        severity: 'warning',
+        code: 'gap-stretches-mesh',
+        path: 'screen.offContactMm',
+        message: { values: { strain: { share: expect.closeTo(at(least + 0.3).mostStrain, 9) } } },
+      },
+    ]);
+    const safe = (problems: typeof warned): number =>
+      (problems[0].advice as unknown as { values: { safe: { mm: number } } }).values.safe.mm;
     expect(at(safe(warned)).problems).toEqual([]);
     expect(at(safe(warned) + 0.1).problems).toHaveLength(1);
     const tears = at(30).problems;
@@ -124,7 +142,8 @@ describe('off-contact of a job', () => {
     expect(at(30).mostStrain).toBeGreaterThan(0.02);
     expect(at(25).problems[0].code).toBe('gap-stretches-mesh');
     // An uneven gap is lowered at both ends alike; its middle is told.
-    const unevenAt = (times: number) => offContact({ frameInsideMm: [4000, 480], imageMm: [200, 400], hingeSide: 'top', gapMm: [6 * times, 14 * times] }).problems;
+    const unevenAt = (times: number) =>
+      offContact({ frameInsideMm: [4000, 480], imageMm: [200, 400], hingeSide: 'top', gapMm: [6 * times, 14 * times] }).problems;
     const uneven = unevenAt(1);
     expect(uneven).toMatchObject([{ message: { values: { gap: { mm: 10 } } } }]);
     expect(unevenAt(safe(uneven) / 10)).toEqual([]);
@@ -141,7 +160,9 @@ describe('packing for a frame in clamps', () => {
     expect(found.gapMm).toEqual([3, 3]);
     expect(found.frontOnly.frontMm).toBeCloseTo(5.8, 9);
     expect(found.frontOnly.gapMm).toEqual(close(1 + (4.8 * 160) / 560 - 0.4, 1 + (4.8 * 400) / 560 - 0.4));
-    expect(found.problems).toMatchObject([{ severity: 'note', code: 'gap-uneven', advice: { key: 'press.packUnderHinge', values: { by: { mm: expect.closeTo(2.4, 9) } } } }]);
+    expect(found.problems).toMatchObject([
+      { severity: 'note', code: 'gap-uneven', advice: { key: 'press.packUnderHinge', values: { by: { mm: expect.closeTo(2.4, 9) } } } },
+    ]);
     expect(found.layers).toEqual([]);
   });
 
@@ -176,9 +197,16 @@ describe('packing for a frame in clamps', () => {
     expect(wrong({ paperMm: 301 })).toBe('riser-heights papers');
     expect(wrong({ stencilMm: NaN })).toBe('riser-heights materials');
     expect(wrong({ hingeLiftMm: -0.1 })).toBe('riser-heights screen.hingeLiftMm');
-    for (const more of [{ frameLengthMm: 0 }, { imageFromHingeMm: [-1, 400] }, { imageFromHingeMm: [400, 400] }, { imageFromHingeMm: [160, 561] }] as const)
+    for (const more of [
+      { frameLengthMm: 0 },
+      { imageFromHingeMm: [-1, 400] },
+      { imageFromHingeMm: [400, 400] },
+      { imageFromHingeMm: [160, 561] },
+    ] as const)
       expect(wrong(more)).toBe('riser-lengths screen');
     expect(wrong({ boardsMm: [2, 0] })).toBe('riser-board screen.riserStepMm');
-    expect(risersFor({ ...frame, gapMm: 0, paperMm: 0, stencilMm: 0, hingeLiftMm: 300, imageFromHingeMm: [0, 560] }).underPaperMm).toBe(300);
+    expect(risersFor({ ...frame, gapMm: 0, paperMm: 0, stencilMm: 0, hingeLiftMm: 300, imageFromHingeMm: [0, 560] }).underPaperMm).toBe(
+      300,
+    );
   });
 });

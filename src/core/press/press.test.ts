@@ -231,7 +231,11 @@ describe('register', () => {
     expect(pair.spreadMm + 0.3).toBeCloseTo(pair.wantedOverlapMm, 9);
     expect(inEnglish(pair.advice)).toMatch(/^Spread Sky under Kelp by .*Or place the sheets by a finer method\..*third colour/);
     expect(budget.problems).toHaveLength(1);
-    expect(budget.problems[0]).toMatchObject({ code: 'register-opens', path: 'layers[#a].spreadMm', message: { key: 'register.pairOpens' } });
+    expect(budget.problems[0]).toMatchObject({
+      code: 'register-opens',
+      path: 'layers[#a].spreadMm',
+      message: { key: 'register.pairOpens' },
+    });
     const touching = registerBudget({ ...shared, method: 'stops', forgives: [{ first: 'a', second: 'b', overlapMm: 0 }] });
     expect(inEnglish(touching.problems[0].message)).toContain('they only touch');
     expect(budget.pairs.find((one) => one.first === 'b' && one.second === 'c')!.verdict).toBe('holds');

@@ -29,13 +29,28 @@ describe('all causes of misregister together', () => {
   test('two placings go as a root of squares, or at worst as a sum', () => {
     const found = pair({ sigmaMm: 0.15 }, { sigmaMm: 0.2 });
     expect([found.causes.method, found.likelyMm, found.worstMm, found.wantedOverlapMm]).toEqual(close(0.5, 0.5, 0.7, 0.5));
-    expect(found).toMatchObject({ first: 'a', second: 'b', forgivesMm: null, spreadMm: 0, verdict: 'unknown', advice: { key: 'register.letOverlap' } });
+    expect(found).toMatchObject({
+      first: 'a',
+      second: 'b',
+      forgivesMm: null,
+      spreadMm: 0,
+      verdict: 'unknown',
+      advice: { key: 'register.letOverlap' },
+    });
   });
 
   // 0.3 % over 30 points, 10 points more: 0.1 % of 500 mm is 0.5 mm along x, of 300 mm 0.3 along y.
   test('damp moves the far edge, mesh by half its growth, drift by all of it; the worse axis counts', () => {
-    const found = pair({ humidityPercent: 40, growthMm: [0.1, 0.3], driftMm: [0.2, -0.1] }, { humidityPercent: 50, growthMm: [0.3, 0.1], driftMm: [0.1, 0.3] });
-    expect(found.causes).toEqual({ method: expect.closeTo(0.3 * Math.SQRT2, 9), paper: expect.closeTo(0.5, 9), mesh: expect.closeTo(0.1, 9), drift: expect.closeTo(0.4, 9) });
+    const found = pair(
+      { humidityPercent: 40, growthMm: [0.1, 0.3], driftMm: [0.2, -0.1] },
+      { humidityPercent: 50, growthMm: [0.3, 0.1], driftMm: [0.1, 0.3] },
+    );
+    expect(found.causes).toEqual({
+      method: expect.closeTo(0.3 * Math.SQRT2, 9),
+      paper: expect.closeTo(0.5, 9),
+      mesh: expect.closeTo(0.1, 9),
+      drift: expect.closeTo(0.4, 9),
+    });
     // x: 0.5 + 0.1 + 0.1; y: 0.3 + 0.1 + 0.4.
     expect(found.likelyMm).toBeCloseTo(0.3 * Math.SQRT2 + 0.8, 9);
     expect(found.worstMm).toBeCloseTo(0.6 + 0.8, 9);
@@ -51,9 +66,15 @@ describe('all causes of misregister together', () => {
   });
 
   test('a run that says nothing of the air had that of the run before; before any, the middle of what is usual', () => {
-    const layers = [{ id: 'a', name: 'A' }, { id: 'b', name: 'B', humidityPercent: 60 }, { id: 'c', name: 'C' }, { id: 'd', name: 'D', humidityPercent: 40 }];
+    const layers = [
+      { id: 'a', name: 'A' },
+      { id: 'b', name: 'B', humidityPercent: 60 },
+      { id: 'c', name: 'C' },
+      { id: 'd', name: 'D', humidityPercent: 40 },
+    ];
     const found = registerBudget({ ...two({}, {}), layers, humidityPercent: [30, 50] }).pairs;
-    const paper = (first: string, second: string): number => found.find((one) => one.first === first && one.second === second)!.causes.paper;
+    const paper = (first: string, second: string): number =>
+      found.find((one) => one.first === first && one.second === second)!.causes.paper;
     // 20 points from 40 to 60 are 1 mm on 500.
     expect([paper('a', 'b'), paper('b', 'c'), paper('c', 'd'), paper('a', 'd')]).toEqual(close(1, 0, 1, 0));
     // Nobody said anything: it may wander through all of the range, and stays where none is given.
@@ -63,7 +84,20 @@ describe('all causes of misregister together', () => {
   });
 
   test('what the drawing forgives decides: all that can be, what is likely, or less', () => {
-    const forgives = (overlapMm: number, first = 'a', second = 'b') => registerBudget(two({ sigmaMm: 0.15 }, { sigmaMm: 0.2 }, { forgives: [{ first: 'a', second: 'z', overlapMm: 9 }, { first: 'z', second: 'b', overlapMm: 9 }, { first, second, overlapMm }] }));
+    const forgives = (overlapMm: number, first = 'a', second = 'b') =>
+      registerBudget(
+        two(
+          { sigmaMm: 0.15 },
+          { sigmaMm: 0.2 },
+          {
+            forgives: [
+              { first: 'a', second: 'z', overlapMm: 9 },
+              { first: 'z', second: 'b', overlapMm: 9 },
+              { first, second, overlapMm },
+            ],
+          },
+        ),
+      );
     expect(forgives(0.71).pairs[0]).toMatchObject({ verdict: 'holds', spreadMm: 0, advice: { key: 'register.nothingToDo' } });
     expect(forgives(0.69).pairs[0]).toMatchObject({ verdict: 'tight', advice: { key: 'register.lookAtEverySheet' } });
     expect(forgives(0.69, 'b', 'a').pairs[0].verdict).toBe('tight');
@@ -71,7 +105,14 @@ describe('all causes of misregister together', () => {
     expect(forgives(0.51).problems).toEqual([]);
     const opens = forgives(0.2);
     expect(opens.pairs[0]).toMatchObject({ verdict: 'opens', forgivesMm: 0.2, spreadMm: 0.3 });
-    expect(opens.problems).toMatchObject([{ severity: 'warning', code: 'register-opens', path: 'layers[#a].spreadMm', message: { key: 'register.pairOpens', values: { first: { name: 'Sky' }, second: { name: 'Kelp' }, overlap: { mm: 0.2 } } } }]);
+    expect(opens.problems).toMatchObject([
+      {
+        severity: 'warning',
+        code: 'register-opens',
+        path: 'layers[#a].spreadMm',
+        message: { key: 'register.pairOpens', values: { first: { name: 'Sky' }, second: { name: 'Kelp' }, overlap: { mm: 0.2 } } },
+      },
+    ]);
     expect(forgives(0.04).problems[0].message).toMatchObject({ key: 'register.pairTouches' });
     expect(forgives(0.05).problems[0].message).toMatchObject({ key: 'register.pairOpens' });
     expect(forgives(0.5).pairs[0].verdict).toBe('tight');
@@ -86,6 +127,8 @@ describe('all causes of misregister together', () => {
     expect(helped({ humidityPercent: 20 }, { humidityPercent: 60 })).toBe('register.orSteadierAir');
     expect(helped({ growthMm: [0, 3] }, {})).toBe('register.orSameGap');
     expect(helped({ driftMm: [2, 0] }, {})).toBe('register.orMoveStops');
+    expect(helped({ humidityPercent: 50 }, { humidityPercent: 58 }, { fromStopsMm: [500, 1] })).toBe('register.orFinerMethod');
+    expect(helped({ humidityPercent: 50 }, { humidityPercent: 60 }, { fromStopsMm: [500, 1] })).toBe('register.orSteadierAir');
     expect(helped({ growthMm: [4, 0] }, { driftMm: [0, 1] })).toBe('register.orSameGap');
   });
 
@@ -97,7 +140,11 @@ describe('all causes of misregister together', () => {
     expect(sigmaOf('pins', 'cut', 0.1)).toMatchObject({ toleranceMm: 0.2, sigmaMm: 0.1, measured: true });
     expect(pair({ method: 'pins' }, {}).causes.method).toBeCloseTo(Math.hypot(0.25, 0.3), 9);
     expect(pair({ method: 'pins', sigmaMm: 0.4 }, {}).causes.method).toBeCloseTo(Math.hypot(0.8, 0.3), 9);
-    const layers = [{ id: 'a', name: 'A' }, { id: 'b', name: 'B', sigmaMm: 1 }, { id: 'c', name: 'C', sigmaMm: 0.5 }];
+    const layers = [
+      { id: 'a', name: 'A' },
+      { id: 'b', name: 'B', sigmaMm: 1 },
+      { id: 'c', name: 'C', sigmaMm: 0.5 },
+    ];
     const found = registerBudget({ ...two({}, {}), layers });
     expect(found.pairs.map((p) => p.first + p.second)).toEqual(['ab', 'ac', 'bc']);
     expect(found.worstPair).toMatchObject({ first: 'b', second: 'c' });
@@ -109,13 +156,35 @@ describe('all causes of misregister together', () => {
 
 describe('sheets drawn by chance', () => {
   test('a steady shift of 3 mm to the right and 4 down leaves two layers 5 mm apart, on every sheet', () => {
-    const draws = registerShifts(1, 0, 40, { driftMm: [[0, 0], [3, 4]] });
+    const draws = registerShifts(1, 0, 40, {
+      driftMm: [
+        [0, 0],
+        [3, 4],
+      ],
+    });
     for (const sheet of draws.sheets) expect(sheet.offMm).toBeCloseTo(5, 12);
     expect(draws.sheets[0].layers[1]).toMatchObject({ dxMm: 3, dyMm: 4 });
     expect(draws.sheets[0].layers[1].angleDeg).toBeCloseTo(0, 12);
     // A layer that is not told stays; each pair counts.
-    expect(registerShifts(1, 0, 1, { layers: 3, driftMm: [[0, 0], [3, 4]] }).sheets[0].offMm).toBeCloseTo(5, 12);
-    expect(registerShifts(1, 0, 1, { layers: 3, driftMm: [[0, 0], [0, 1], [0, -2]] }).sheets[0].offMm).toBeCloseTo(3, 12);
+    expect(
+      registerShifts(1, 0, 1, {
+        layers: 3,
+        driftMm: [
+          [0, 0],
+          [3, 4],
+        ],
+      }).sheets[0].offMm,
+    ).toBeCloseTo(5, 12);
+    expect(
+      registerShifts(1, 0, 1, {
+        layers: 3,
+        driftMm: [
+          [0, 0],
+          [0, 1],
+          [0, -2],
+        ],
+      }).sheets[0].offMm,
+    ).toBeCloseTo(3, 12);
   });
 
   test('turned against one another, corners of 180 × 240 mm move on a circle of 150 mm', () => {
@@ -128,16 +197,34 @@ describe('sheets drawn by chance', () => {
     expect(turns.sheets.some((sheet) => sheet.layers[0].angleDeg !== 0)).toBe(true);
   });
 
-  test('turned clockwise about its middle, the right edge goes down and the foot to the left', () => {
-    // Only the corner at the lower right is farthest when the shift points where the turn takes it.
-    const sheet = registerShifts(3, { xMm: 0, yMm: 0, angleDeg: 0.3 }, 1, { layers: 2, imageMm: [300, 0.002], driftMm: [[0, 0], [0, 1]] }).sheets[0];
-    const by = ((sheet.layers[1].angleDeg - sheet.layers[0].angleDeg) * Math.PI) / 180;
-    expect(sheet.offMm).toBeCloseTo(1 + 150 * Math.abs(Math.sin(by)), 2);
+  test('about the middle of the image, either way round: its far corner moves with the shift and the turn', () => {
+    const turns = { xMm: 0, yMm: 0, angleDeg: 0.3 };
+    const between = (one: { layers: readonly { angleDeg: number }[] }): number =>
+      Math.abs(Math.sin(((one.layers[1].angleDeg - one.layers[0].angleDeg) * Math.PI) / 180));
+    // A bar of 300 mm lying down, shifted down by a millimetre; and one standing, shifted to the right.
+    for (const one of registerShifts(3, turns, 20, {
+      imageMm: [300, 0.002],
+      driftMm: [
+        [0, 0],
+        [0, 1],
+      ],
+    }).sheets)
+      expect(one.offMm).toBeCloseTo(1 + 150 * between(one), 2);
+    for (const one of registerShifts(4, turns, 20, {
+      imageMm: [0.002, 300],
+      driftMm: [
+        [0, 0],
+        [1, 0],
+      ],
+    }).sheets)
+      expect(one.offMm).toBeCloseTo(1 + 150 * between(one), 2);
   });
 
   test('one number for the spread: as much both ways, and half of it at the corners by turning', () => {
     const one = registerShifts(9, 0.3, 25);
-    expect(one).toEqual(registerShifts(9, { xMm: 0.3, yMm: 0.3, angleDeg: ((0.15 / 150) * 180) / Math.PI }, 25, { layers: 2, imageMm: [180, 240] }));
+    expect(one).toEqual(
+      registerShifts(9, { xMm: 0.3, yMm: 0.3, angleDeg: ((0.15 / 150) * 180) / Math.PI }, 25, { layers: 2, imageMm: [180, 240] }),
+    );
     const spread = registerShifts(9, { xMm: 1, yMm: 10, angleDeg: 0 }, 400).sheets.map((sheet) => sheet.layers[0]);
     const rms = (values: number[]): number => Math.sqrt(values.reduce((sum, v) => sum + v * v, 0) / values.length);
     expect(rms(spread.map((s) => s.dxMm))).toBeCloseTo(1, 0);
@@ -176,8 +263,19 @@ describe('the drawing with three stops', () => {
       { number: 2, side: 'bottom', xMm: 320 - 12.5, yMm: 300, widthMm: 25, heightMm: 12 },
       { number: 3, side: 'left', xMm: -12, yMm: 225 - 12.5, widthMm: 12, heightMm: 25 },
     ]);
-    expect(made).toMatchObject({ cornerMm: [0, 300], fromStopsMm: [300, 225], sheet: { xMm: 0, yMm: 0, widthMm: 400, heightMm: 300 }, drawing: { xMm: -12, yMm: -12, widthMm: 424, heightMm: 324 }, problems: [] });
-    expect(made.marks).toEqual([[200, 69], [200, 231], [94, 150], [306, 150]]);
+    expect(made).toMatchObject({
+      cornerMm: [0, 300],
+      fromStopsMm: [300, 225],
+      sheet: { xMm: 0, yMm: 0, widthMm: 400, heightMm: 300 },
+      drawing: { xMm: -12, yMm: -12, widthMm: 424, heightMm: 324 },
+      problems: [],
+    });
+    expect(made.marks).toEqual([
+      [200, 69],
+      [200, 231],
+      [94, 150],
+      [306, 150],
+    ]);
     expect(made.thicknessMm).toEqual(close(0.4, 0.8));
     expect(made.steps).toHaveLength(4);
   });
@@ -198,7 +296,9 @@ describe('the drawing with three stops', () => {
     expect(stopsTemplate({ ...job, gapMm: 3 }).thicknessMm).toEqual(close(0.4, 0.8));
     expect(stopsTemplate({ ...job, gapMm: 0.6 }).thicknessMm).toEqual(close(0.4, 0.6));
     expect(stopsTemplate({ ...job, gapMm: 0.1 }).thicknessMm).toEqual(close(0.35, 0.35));
-    expect(stopsTemplate({ ...job, edge: 'torn', paper: 'papers[#p]' }).problems).toMatchObject([{ code: 'torn-edge', severity: 'note', path: 'papers[#p].edge' }]);
+    expect(stopsTemplate({ ...job, edge: 'torn', paper: 'papers[#p]' }).problems).toMatchObject([
+      { code: 'torn-edge', severity: 'note', path: 'papers[#p].edge' },
+    ]);
     const off = (imageAtMm: readonly [number, number]): number => stopsTemplate({ ...job, imageAtMm }).problems.length;
     expect([off([0, 0]), off([200, 150]), off([-0.1, 0]), off([0, -0.1]), off([200.1, 0]), off([0, 150.1])]).toEqual([0, 0, 1, 1, 1, 1]);
   });

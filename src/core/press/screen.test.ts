@@ -30,7 +30,14 @@ describe('room around the image', () => {
     const fit = fitScreen({ ...just, imageAtMm: [20, 4 * inch] });
     expect(fit.margins.map((m) => m.mm)).toEqual(close(101.6, 101.6, 20, 107));
     expect(fit.verdict).toBe('no');
-    expect(fit.problems).toMatchObject([{ severity: 'error', code: 'screen-too-small', path: 'screen.insideWidthMm', message: { key: 'press.bladeEndTooSmall', values: { room: { mm: 20 }, missing: { mm: 5 } } } }]);
+    expect(fit.problems).toMatchObject([
+      {
+        severity: 'error',
+        code: 'screen-too-small',
+        path: 'screen.insideWidthMm',
+        message: { key: 'press.bladeEndTooSmall', values: { room: { mm: 20 }, missing: { mm: 5 } } },
+      },
+    ]);
     expect(fit.remedies[0]).toMatchObject({ what: 'move image', fits: true });
     // Within a millimetre of the middle there is nothing to move.
     expect(fitScreen({ ...just, imageAtMm: [2.5 * inch - 0.9, 4 * inch] }).remedies.map((r) => r.what)).not.toContain('move image');
@@ -41,16 +48,37 @@ describe('room around the image', () => {
     const tight = fitScreen({ frameInsideMm: [260, 440], imageMm: [200, 300], hingeSide: 'top' });
     expect(tight.verdict).toBe('tight');
     expect(tight.problems).toMatchObject([
-      { severity: 'warning', code: 'screen-tight', path: 'screen.insideHeightMm', message: { key: 'press.wellTight', values: { room: { mm: 70 }, missing: { mm: 31.6 } } } },
-      { severity: 'warning', code: 'screen-tight', path: 'screen.insideWidthMm', message: { key: 'press.bladeEndTight', values: { room: { mm: 30 }, missing: { mm: 33.5 } } } },
+      {
+        severity: 'warning',
+        code: 'screen-tight',
+        path: 'screen.insideHeightMm',
+        message: { key: 'press.wellTight', values: { room: { mm: 70 }, missing: { mm: 31.6 } } },
+      },
+      {
+        severity: 'warning',
+        code: 'screen-tight',
+        path: 'screen.insideWidthMm',
+        message: { key: 'press.bladeEndTight', values: { room: { mm: 30 }, missing: { mm: 33.5 } } },
+      },
     ]);
-    expect(codes({ frameInsideMm: [250, 380], imageMm: [200, 300], hingeSide: 'top' })).toEqual(['warning screen-tight', 'warning screen-tight']);
-    expect(codes({ frameInsideMm: [249.8, 379.8], imageMm: [200, 300], hingeSide: 'top' })).toEqual(['error screen-too-small', 'error screen-too-small']);
+    expect(codes({ frameInsideMm: [250, 380], imageMm: [200, 300], hingeSide: 'top' })).toEqual([
+      'warning screen-tight',
+      'warning screen-tight',
+    ]);
+    expect(codes({ frameInsideMm: [249.8, 379.8], imageMm: [200, 300], hingeSide: 'top' })).toEqual([
+      'error screen-too-small',
+      'error screen-too-small',
+    ]);
     const past = fitScreen({ frameInsideMm: [400, 280], imageMm: [200, 300], hingeSide: 'top' });
     expect(past.problems[0]).toMatchObject({ message: { key: 'press.imagePastFrame', values: { past: { mm: 10 } } } });
     // Uneven sides are told one by one.
-    expect(codes({ frameInsideMm: [500, 500], imageMm: [200, 300], imageAtMm: [150, 50], hingeSide: 'top' })).toEqual(['warning screen-tight']);
-    expect(codes({ frameInsideMm: [500, 440], imageMm: [200, 300], imageAtMm: [150, 60], hingeSide: 'top' })).toEqual(['warning screen-tight', 'warning screen-tight']);
+    expect(codes({ frameInsideMm: [500, 500], imageMm: [200, 300], imageAtMm: [150, 50], hingeSide: 'top' })).toEqual([
+      'warning screen-tight',
+    ]);
+    expect(codes({ frameInsideMm: [500, 440], imageMm: [200, 300], imageAtMm: [150, 60], hingeSide: 'top' })).toEqual([
+      'warning screen-tight',
+      'warning screen-tight',
+    ]);
   });
 
   test('an image larger than its sheet, either way, is refused; as large as it is not', () => {
@@ -60,9 +88,17 @@ describe('room around the image', () => {
   });
 
   test('sizes from nothing to five metres', () => {
-    for (const size of [[0, 1], [1, 0], [5001, 1], [1, 5001], [NaN, 1]] as const) expect(refusedBy(() => checkSize(size, 'frame'))[0]).toMatchObject({ code: 'size', path: 'screen' });
+    for (const size of [
+      [0, 1],
+      [1, 0],
+      [5001, 1],
+      [1, 5001],
+      [NaN, 1],
+    ] as const)
+      expect(refusedBy(() => checkSize(size, 'frame'))[0]).toMatchObject({ code: 'size', path: 'screen' });
     expect(() => checkSize([5000, 5000], 'frame')).not.toThrow();
-    for (const wrong of [{ frameInsideMm: [0, 1] }, { imageMm: [0, 1] }, { sheetMm: [0, 1] }] as const) expect(refusedBy(() => fitScreen({ ...just, ...wrong }))[0].code).toBe('size');
+    for (const wrong of [{ frameInsideMm: [0, 1] }, { imageMm: [0, 1] }, { sheetMm: [0, 1] }] as const)
+      expect(refusedBy(() => fitScreen({ ...just, ...wrong }))[0].code).toBe('size');
   });
 });
 
@@ -73,12 +109,18 @@ describe('what would help', () => {
     const sideways = fitScreen({ frameInsideMm: [440, 260], imageMm: [300, 200], hingeSide: 'left' });
     expect(sideways.wouldFit).toEqual({ frameInsideMm: [503, 327], imageMm: [360, 210] });
     expect(fitScreen({ frameInsideMm: [30, 440], imageMm: [200, 300], hingeSide: 'top' }).wouldFit.imageMm).toEqual([0, 360]);
-    expect(fit.remedies.find((r) => r.what === 'larger frame')).toMatchObject({ fits: true, text: { values: { size: { mm: [327, 503] } } } });
+    expect(fit.remedies.find((r) => r.what === 'larger frame')).toMatchObject({
+      fits: true,
+      text: { values: { size: { mm: [327, 503] } } },
+    });
   });
 
   test('a smaller image: by the side that is worst off, wanted room while it is only tight, least room when it does not fit at all', () => {
-    const smaller = (frame: readonly [number, number], hingeSide: 'top' | 'left' = 'top', imageMm: readonly [number, number] = [200, 300]): unknown =>
-      fitScreen({ frameInsideMm: frame, imageMm, hingeSide }).remedies.find((r) => r.what === 'smaller image');
+    const smaller = (
+      frame: readonly [number, number],
+      hingeSide: 'top' | 'left' = 'top',
+      imageMm: readonly [number, number] = [200, 300],
+    ): unknown => fitScreen({ frameInsideMm: frame, imageMm, hingeSide }).remedies.find((r) => r.what === 'smaller image');
     // 260 − 127 = 133 of 200 across, 440 − 203.2 = 236.8 of 300 along: 0.665.
     expect(smaller([260, 440])).toMatchObject({ text: { key: 'press.imageThatFits', values: { size: { mm: [133, 199] } } } });
     expect(smaller([440, 260], 'left', [300, 200])).toMatchObject({ text: { values: { size: { mm: [199, 133] } } } });
@@ -106,8 +148,12 @@ describe('what would help', () => {
     expect(turned).toMatchObject({ fits: false });
     expect(JSON.stringify(turned.text)).toContain('press.thenLess');
     // Less than 5 mm better is not worth turning for.
-    expect(fitScreen({ frameInsideMm: [400, 350], imageMm: [336, 340], hingeSide: 'top' }).remedies.map((r) => r.what)).not.toContain('turn image');
-    expect(fitScreen({ frameInsideMm: [400, 350], imageMm: [329, 340], hingeSide: 'top' }).remedies.map((r) => r.what)).toContain('turn image');
+    expect(fitScreen({ frameInsideMm: [400, 350], imageMm: [336, 340], hingeSide: 'top' }).remedies.map((r) => r.what)).not.toContain(
+      'turn image',
+    );
+    expect(fitScreen({ frameInsideMm: [400, 350], imageMm: [329, 340], hingeSide: 'top' }).remedies.map((r) => r.what)).toContain(
+      'turn image',
+    );
   });
 });
 
@@ -115,7 +161,13 @@ describe('the squeegee', () => {
   const screen = { frameInsideMm: [400, 600], imageMm: [180, 240], hingeSide: 'top' } as const;
   test('passes the image by one to two centimetres each side and clears the frame by two', () => {
     expect(fitScreen(screen).squeegee).toEqual({ leastMm: 200, bestMm: 220, mostMm: 360, ownMm: null, travelMm: 280 });
-    expect(fitScreen({ ...screen, frameInsideMm: [600, 400], imageMm: [240, 180], hingeSide: 'left' }).squeegee).toEqual({ leastMm: 200, bestMm: 220, mostMm: 360, ownMm: null, travelMm: 280 });
+    expect(fitScreen({ ...screen, frameInsideMm: [600, 400], imageMm: [240, 180], hingeSide: 'left' }).squeegee).toEqual({
+      leastMm: 200,
+      bestMm: 220,
+      mostMm: 360,
+      ownMm: null,
+      travelMm: 280,
+    });
     // In a narrow frame as long as goes in, never under the least.
     expect(fitScreen({ ...screen, frameInsideMm: [250, 600] }).squeegee.bestMm).toBe(210);
     expect(fitScreen({ ...screen, frameInsideMm: [230, 600] }).squeegee).toMatchObject({ leastMm: 200, bestMm: 200, mostMm: 190 });
@@ -134,9 +186,17 @@ describe('the squeegee', () => {
       ['warning squeegee-long'],
       ['error squeegee-long'],
     ]);
-    expect(own(150).problems[0]).toMatchObject({ message: { values: { missing: { mm: 50 }, image: { mm: 180 } } }, advice: { values: { suits: { mm: [200, 220] } } } });
-    expect(own(390).problems[0]).toMatchObject({ message: { values: { own: { mm: 390 }, room: { mm: 20 } } }, advice: { values: { most: { mm: 360 } } } });
+    expect(own(150).problems[0]).toMatchObject({
+      message: { values: { missing: { mm: 50 }, image: { mm: 180 } } },
+      advice: { values: { suits: { mm: [200, 220] } } },
+    });
+    expect(own(390).problems[0]).toMatchObject({
+      message: { values: { own: { mm: 390 }, room: { mm: 20 } } },
+      advice: { values: { most: { mm: 360 } } },
+    });
     expect(own(390).verdict).toBe('tight');
-    expect(fitScreen({ ...screen, frameInsideMm: [215, 600], squeegeeMm: 180 }).problems[0]).toMatchObject({ advice: { values: { suits: { mm: 200 } } } });
+    expect(fitScreen({ ...screen, frameInsideMm: [215, 600], squeegeeMm: 180 }).problems[0]).toMatchObject({
+      advice: { values: { suits: { mm: 200 } } },
+    });
   });
 });

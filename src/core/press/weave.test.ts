@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { refusedBy } from '../../../test/said.ts';
 import { paperChange } from './damp.ts';
@@ -18,29 +19,36 @@ describe('a mesh', () => {
     expect(theoreticalVolume(36, 64)).toBeCloseTo(23.04, 9);
   });
 
-  // docs/trade.md 1: the table's counts an inch, as meshes are sold.
-  test('is sold by the inch in fives', () => {
-    expect(Object.fromEntries(meshTable.map((row) => [row.id, row.perInch]))).toEqual({
-      '32-100': 80,
-      '43-80': 110,
-      '48-70': 120,
-      '55-64': 140,
-      '77-55': 195,
-      '77-48': 195,
-      '90-48': 230,
-      '100-40': 255,
-      '110-34': 280,
-      '120-34': 305,
-      '120-40': 305,
-      '140-34': 355,
-      '150-31': 380,
-    });
+  // docs/trade.md 1, the row of defaults: per cm–thread: per inch | opening | open % | thickness | Vth.
+  test('of the usual ones is as the trade notes have it', () => {
+    const notes = readFileSync(new URL('../../../docs/trade.md', import.meta.url), 'utf8');
+    const rows = [...notes.matchAll(/(\d+)-(\d+): (\d+)\|(\d+)\|(\d+)\|(\d+)\|(\d+)/g)].map((found) => found.slice(1).map(Number));
+    expect(
+      meshTable.map((r) => [
+        r.perCm,
+        r.threadMicrons,
+        r.perInch,
+        r.openingMicrons,
+        r.openPercent,
+        r.thicknessMicrons,
+        r.theoreticalCm3PerM2,
+      ]),
+    ).toEqual(rows);
+    expect(rows).toHaveLength(13);
+  });
+
+  test('is sold by the inch', () => {
     expect(completeMesh(mesh).perInch).toBeCloseTo(195.58, 9);
   });
 
   test('not in the table is worked out from count and thread, its fabric 1.6 threads thick', () => {
     const found = completeMesh({ perCm: 100, threadMicrons: 30 });
-    expect(found).toMatchObject({ openingMicrons: 70, openPercent: expect.closeTo(49, 9), thicknessMicrons: 48, theoreticalCm3PerM2: expect.closeTo(23.52, 9) });
+    expect(found).toMatchObject({
+      openingMicrons: 70,
+      openPercent: expect.closeTo(49, 9),
+      thicknessMicrons: 48,
+      theoreticalCm3PerM2: expect.closeTo(23.52, 9),
+    });
     expect(new Set(Object.values(found.from))).toEqual(new Set(['formula']));
     // The count alone is not the mesh.
     expect(completeMesh({ perCm: 77, threadMicrons: 50 }).from.openingMicrons).toBe('formula');
@@ -51,16 +59,31 @@ describe('a mesh', () => {
     const found = completeMesh({ ...mesh, openingMicrons: 80 });
     expect(found.openPercent).toBeCloseTo(37.9456, 4);
     expect(found.theoreticalCm3PerM2).toBeCloseTo(0.379456 * 75, 4);
-    expect(found.from).toEqual({ openingMicrons: 'given', openPercent: 'formula', thicknessMicrons: 'table', theoreticalCm3PerM2: 'formula' });
-    expect(completeMesh({ ...mesh, openPercent: 30 })).toMatchObject({ openingMicrons: 77, theoreticalCm3PerM2: 22.5, from: { openPercent: 'given' } });
-    expect(completeMesh({ ...mesh, theoreticalCm3PerM2: 31 })).toMatchObject({ theoreticalCm3PerM2: 31, from: { theoreticalCm3PerM2: 'given', openPercent: 'table' } });
+    expect(found.from).toEqual({
+      openingMicrons: 'given',
+      openPercent: 'formula',
+      thicknessMicrons: 'table',
+      theoreticalCm3PerM2: 'formula',
+    });
+    expect(completeMesh({ ...mesh, openPercent: 30 })).toMatchObject({
+      openingMicrons: 77,
+      theoreticalCm3PerM2: 22.5,
+      from: { openPercent: 'given' },
+    });
+    expect(completeMesh({ ...mesh, theoreticalCm3PerM2: 31 })).toMatchObject({
+      theoreticalCm3PerM2: 31,
+      from: { theoreticalCm3PerM2: 'given', openPercent: 'table' },
+    });
   });
 
   test('must leave an opening, and be of figures that a mesh can have', () => {
     expect(codeOf(() => completeMesh({ perCm: 100, threadMicrons: 100 }))).toBe('mesh-closed');
     expect(completeMesh({ perCm: 100, threadMicrons: 99 }).openingMicrons).toBe(1);
     for (const perCm of [0, -3, 10_000]) expect(codeOf(() => completeMesh({ perCm, threadMicrons: 0.5 }))).toBe('mesh-figure');
-    expect(refusedBy(() => completeMesh({ ...mesh, openPercent: 100 }))[0]).toMatchObject({ code: 'mesh-open', path: 'screen.mesh.openPercent' });
+    expect(refusedBy(() => completeMesh({ ...mesh, openPercent: 100 }))[0]).toMatchObject({
+      code: 'mesh-open',
+      path: 'screen.mesh.openPercent',
+    });
     expect(completeMesh({ ...mesh, openPercent: 99 }).openPercent).toBe(99);
   });
 });
@@ -79,8 +102,19 @@ describe('ink through it', () => {
   });
 
   test('shares that are none are refused; a share of one figure is one', () => {
-    for (const transfer of [[0, 1], [0.8, 0.6], [0.5, 1.6], [-0.1, 1]] as const) expect(codeOf(() => depositOf(mesh, transfer))).toBe('transfer-range');
-    for (const solids of [[0, 0.3], [0.4, 0.3], [0.5, 1.1]] as const) expect(codeOf(() => depositOf(mesh, [0.6, 1], solids))).toBe('solids-range');
+    for (const transfer of [
+      [0, 1],
+      [0.8, 0.6],
+      [0.5, 1.6],
+      [-0.1, 1],
+    ] as const)
+      expect(codeOf(() => depositOf(mesh, transfer))).toBe('transfer-range');
+    for (const solids of [
+      [0, 0.3],
+      [0.4, 0.3],
+      [0.5, 1.1],
+    ] as const)
+      expect(codeOf(() => depositOf(mesh, [0.6, 1], solids))).toBe('solids-range');
     expect(depositOf(mesh, [1.5, 1.5], [1, 1])).toMatchObject({ wetMicrons: 39, dryMicrons: 39 });
   });
 
@@ -131,7 +165,13 @@ describe('ink for a run', () => {
   // docs/trade.md 3: area × wet film × density × pulls, and 50..150 g that stay in screen and pot. 0.1 m² × 20 µm = 2 mL a print.
   test('20 sheets of a tenth of a square metre at 20 µm take 40 mL, 44 g, and 100 g that stay', () => {
     const run = inkForRun({ areaMm2: 100_000, wetMicrons: 20, wetRange: [15, 25], pulls: 20 });
-    expect(run).toMatchObject({ printedMl: expect.closeTo(40, 9), printedGrams: expect.closeTo(44, 9), perPullGrams: expect.closeTo(2.2, 9), totalGrams: expect.closeTo(144, 9), totalMl: expect.closeTo(144 / 1.1, 9) });
+    expect(run).toMatchObject({
+      printedMl: expect.closeTo(40, 9),
+      printedGrams: expect.closeTo(44, 9),
+      perPullGrams: expect.closeTo(2.2, 9),
+      totalGrams: expect.closeTo(144, 9),
+      totalMl: expect.closeTo(144 / 1.1, 9),
+    });
     expect(run.totalRangeGrams).toEqual(close(33 + 50, 55 + 150));
     expect(run.stayingShare).toBeCloseTo(100 / 144, 9);
     expect(run).toMatchObject({ stayingDominates: true, note: { key: 'press.mostStays' } });
@@ -149,14 +189,23 @@ describe('ink for a run', () => {
       stayingDominates: false,
       note: { key: 'press.noSheetThrough' },
     });
-    expect(inkForRun({ areaMm2: 100_000, wetMicrons: 20, pulls: 1 })).toMatchObject({ note: { values: { printed: { grams: expect.closeTo(2.2, 9) } } } });
+    expect(inkForRun({ areaMm2: 100_000, wetMicrons: 20, pulls: 1 })).toMatchObject({
+      note: { values: { printed: { grams: expect.closeTo(2.2, 9) } } },
+    });
     expect(inkForRun({ areaMm2: 123_456, wetMicrons: 20, pulls: 100 })).toMatchObject({ note: { values: { printed: { grams: 272 } } } });
     expect(inkForRun({ areaMm2: 0, wetMicrons: 0, pulls: 3, stayingGrams: [0, 0] })).toMatchObject({ totalGrams: 0, stayingShare: 0 });
   });
 
   test('figures that are none are refused', () => {
     const run = { areaMm2: 100, wetMicrons: 10, pulls: 1 };
-    for (const wrong of [{ areaMm2: -1 }, { wetMicrons: NaN }, { pulls: Infinity }, { densityGPerMl: 0 }, { wetRange: [-1, 2] as const }, { stayingGrams: [-1, 2] as const }])
+    for (const wrong of [
+      { areaMm2: -1 },
+      { wetMicrons: NaN },
+      { pulls: Infinity },
+      { densityGPerMl: 0 },
+      { wetRange: [-1, 2] as const },
+      { stayingGrams: [-1, 2] as const },
+    ])
       expect(codeOf(() => inkForRun({ ...run, ...wrong }))).toBe('ink-amount');
     expect(codeOf(() => inkForRun({ ...run, wetRange: [2, 1] }))).toBe('ink-range');
     expect(codeOf(() => inkForRun({ ...run, stayingGrams: [2, 1] }))).toBe('ink-range');
@@ -183,7 +232,12 @@ describe('which mesh', () => {
         .filter((one) => one.reasons.some((r) => r.key === key))
         .map((one) => one.mesh.openingMicrons)
         .sort((a, b) => a - b);
-    expect(speaks({ grainMicrons: 19 }, 'press.grainsBlock')).toEqual(meshTable.map((row) => row.openingMicrons).filter((w) => w < 57).sort((a, b) => a - b));
+    expect(speaks({ grainMicrons: 19 }, 'press.grainsBlock')).toEqual(
+      meshTable
+        .map((row) => row.openingMicrons)
+        .filter((w) => w < 57)
+        .sort((a, b) => a - b),
+    );
     expect(speaks({ linesPerCm: 40 }, 'press.rulingNeeds')).toHaveLength(meshTable.filter((row) => row.perCm < 100).length);
     expect(adviseMesh({ leastDetailMm: 9, linesPerCm: 40 }).at(-1)).toMatchObject({ against: 20, reasons: [{ values: { threads: 100 } }] });
     expect(adviseMesh({ leastDetailMm: 9, grainMicrons: 19 }).at(-1)!.against).toBe(20);
@@ -201,12 +255,19 @@ describe('paper and damp', () => {
   // docs/trade.md 5: bond 0.10..0.20 % along, 0.20..0.40 % across the grain, for 33 → 66 %.
   test('a metre grows 1 to 2 mm along its grain, 2 to 4 across it, and either where nobody knows', () => {
     const over = (grain: 'along-width' | 'along-height' | 'unknown', from = 33, to = 66) => paperChange([1000, 500], grain, from, to);
-    expect(over('along-width')).toMatchObject({ xMm: close(1, 2), yMm: close(1, 2), xShare: close(0.001, 0.002), yShare: close(0.002, 0.004) });
+    expect(over('along-width')).toMatchObject({
+      xMm: close(1, 2),
+      yMm: close(1, 2),
+      xShare: close(0.001, 0.002),
+      yShare: close(0.002, 0.004),
+    });
     expect(over('along-height')).toMatchObject({ xMm: close(2, 4), yMm: close(0.5, 1) });
     expect(over('unknown')).toMatchObject({ xMm: close(1, 4), yMm: close(0.5, 2) });
     // Drying, it shrinks: the most first.
     expect(over('along-width', 66, 33).xMm).toEqual(close(-2, -1));
-    expect(paperChange([100, 100], 'unknown', 0, 100, { alongPercent: [0.3, 0.4], acrossPercent: [0.1, 0.2], overPoints: 100 }).xMm).toEqual(close(0.1, 0.4));
+    expect(
+      paperChange([100, 100], 'unknown', 0, 100, { alongPercent: [0.3, 0.4], acrossPercent: [0.1, 0.2], overPoints: 100 }).xMm,
+    ).toEqual(close(0.1, 0.4));
   });
 
   test('where nothing changes nothing moves, and a hygrometer shows 0 to 100', () => {
@@ -219,6 +280,9 @@ describe('paper and damp', () => {
       [NaN, 50],
     ])
       expect(codeOf(() => paperChange([100, 100], 'unknown', from, to))).toBe('humidity');
-    for (const overPoints of [0, -33]) expect(codeOf(() => paperChange([1, 1], 'unknown', 0, 1, { alongPercent: [0, 1], acrossPercent: [0, 1], overPoints }))).toBe('paper-growth');
+    for (const overPoints of [0, -33])
+      expect(codeOf(() => paperChange([1, 1], 'unknown', 0, 1, { alongPercent: [0, 1], acrossPercent: [0, 1], overPoints }))).toBe(
+        'paper-growth',
+      );
   });
 });
