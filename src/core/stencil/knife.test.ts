@@ -132,19 +132,22 @@ describe('rasters, against looking at every pixel', () => {
   const edges = new Uint8Array(width * height).fill(1);
   for (const p of [0, 1, width - 1, width * 4, width * 4 + 1, width * 4 + 2, width * height - 1, width * height - 2]) edges[p] = 0;
   masks.push(edges);
-  const nearest = (mask: Uint8Array, p: number, value: number): number =>
-    Math.min(
-      Infinity,
-      ...Array.from(mask.keys())
-        .filter((q) => mask[q] === value)
-        .map((q) => (place(p)[0] - place(q)[0]) ** 2 + (place(p)[1] - place(q)[1]) ** 2),
-    );
+  const [columns, rows] = [0, 1].map((axis) => Int32Array.from({ length: width * height }, (_, p) => place(p)[axis]));
+  /** Squared distance of every pixel to the nearest that is `value`. */
+  const nearest = (mask: Uint8Array, value: number): number[] =>
+    Array.from(mask.keys()).map((p) => {
+      let least = Infinity;
+      for (let q = 0; q < mask.length; q++)
+        if (mask[q] === value) least = Math.min(least, (columns[p] - columns[q]) ** 2 + (rows[p] - rows[q]) ** 2);
+      return least;
+    });
+  const known = masks.map((mask) => [nearest(mask, 0), nearest(mask, 1)]);
 
   test('distances to the nearest pixel of the other kind, cut off where told', () => {
-    for (const mask of masks) {
+    for (const [m, mask] of masks.entries()) {
       for (const inside of [0, 1] as const) {
         for (const cap of [2, 4, 30]) {
-          const wanted = Array.from(mask.keys()).map((p) => (mask[p] === inside ? Math.min(cap * cap, nearest(mask, p, 1 - inside)) : 0));
+          const wanted = Array.from(mask.keys()).map((p) => (mask[p] === inside ? Math.min(cap * cap, known[m][1 - inside][p]) : 0));
           expect([...nearDistance(mask, width, height, inside, cap)]).toEqual(wanted);
         }
       }
@@ -152,10 +155,10 @@ describe('rasters, against looking at every pixel', () => {
   });
 
   test('discs around pixels, to the pixel that lies just on the rim', () => {
-    for (const mask of masks) {
+    for (const [m, mask] of masks.entries()) {
       for (const value of [0, 1] as const) {
         for (const reach2 of [0, 1, 2, 5, 7.9, 8, 25, 400]) {
-          const wanted = Array.from(mask.keys()).map((p) => (nearest(mask, p, value) <= reach2 ? 1 : 0));
+          const wanted = Array.from(mask.keys()).map((p) => (known[m][value][p] <= reach2 ? 1 : 0));
           expect([...withinReach(mask, width, height, value, reach2)]).toEqual(wanted);
         }
         expect(withinReach(mask, width, height, value, -1).some((v) => v)).toBe(false);
@@ -173,7 +176,8 @@ describe('rasters, against looking at every pixel', () => {
       labels[start] = ++count;
       for (let p = stack.pop(); p !== undefined; p = stack.pop()) {
         for (let q = 0; q < mask.length; q++) {
-          const [dx, dy] = [Math.abs(place(p)[0] - place(q)[0]), Math.abs(place(p)[1] - place(q)[1])];
+          const dx = Math.abs(columns[p] - columns[q]),
+            dy = Math.abs(rows[p] - rows[q]);
           if (mask[q] === value && !labels[q] && (corners ? Math.max(dx, dy) === 1 : dx + dy === 1)) {
             labels[q] = count;
             stack.push(q);
