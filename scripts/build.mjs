@@ -26,7 +26,8 @@ export function build({ force = false } = {}) {
   if (run(process.execPath, ['node_modules/typescript7/bin/tsc', '-p', 'tsconfig.build.json']) !== 0) process.exit(1);
   // Compiled by others, so the compiler passes it by.
   mkdirSync(`${root}dist/core/image/lcms`, { recursive: true });
-  for (const file of ['lcms.js', 'lcms.wasm', 'LICENSE.md']) copyFileSync(`${root}src/core/image/lcms/${file}`, `${root}dist/core/image/lcms/${file}`);
+  for (const file of ['lcms.js', 'lcms.wasm', 'LICENSE.md'])
+    copyFileSync(`${root}src/core/image/lcms/${file}`, `${root}dist/core/image/lcms/${file}`);
   if (run(process.execPath, ['node_modules/vite/bin/vite.js', 'build', '--logLevel', 'warn']) !== 0) process.exit(1);
   writeFileSync(stamp, '');
   utimesSync(stamp, new Date(), new Date(Math.max(Date.now(), sources)));

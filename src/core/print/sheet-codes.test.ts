@@ -50,6 +50,7 @@ describe('the raster of a proof', () => {
 describe('colours of codes', () => {
   test('a word holds red lowest and no transparency', () => {
     expect(packRgb(1, 2, 3)).toBe(0xff030201);
+    expect(packRgb(2, 4, 6)).toBe(0xff060402);
     expect(packRgb(255, 255, 255)).toBe(0xffffffff);
   });
 
@@ -109,6 +110,18 @@ describe('a sheet on which layers fell off', () => {
     expect(where(shiftCodes(dot, [{ ...still, dxMm: 3 }]).data)).toEqual([]);
     expect(where(shiftCodes(dot, [{ ...still, dyMm: 2.5 }]).data)).toEqual([]);
     expect(where(shiftCodes(dot, [{ ...still, bit: 0 }]).data)).toEqual([]);
+  });
+
+  test('by half a pixel and a little it goes to the next; the first row and column are of the sheet, and no row runs on into the next', () => {
+    const dot = one(9, 7, 3, 2);
+    expect(where(shiftCodes(dot, [{ ...still, dxMm: 0.26 }]).data)).toEqual([2 * 9 + 4]);
+    expect(where(shiftCodes(dot, [{ ...still, dyMm: 0.26 }]).data)).toEqual([3 * 9 + 3]);
+    expect(where(shiftCodes(dot, [{ ...still, dxMm: 0.24, dyMm: 0.24 }]).data)).toEqual([2 * 9 + 3]);
+    expect(where(shiftCodes(one(7, 7, 4, 1), [{ ...still, angleDeg: 90, dxMm: 0.26, dyMm: 0.24 }]).data)).toEqual([4 * 7 + 6]);
+    expect(where(shiftCodes(one(9, 7, 0, 0), [still]).data)).toEqual([0]);
+    expect(where(shiftCodes(one(9, 7, 0, 2), [{ ...still, dxMm: -0.5 }]).data)).toEqual([]);
+    // Far from the middle half a degree is nearly a pixel.
+    expect(where(shiftCodes(one(201, 201, 0, 100), [{ ...still, angleDeg: 90 }]).data)).toEqual([100]);
   });
 
   test('a quarter turn clockwise takes the top to the right, about the middle; then it is moved', () => {
