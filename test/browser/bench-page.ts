@@ -105,6 +105,37 @@ export async function settled(page: Page): Promise<void> {
   await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))));
 }
 
+/** The page rests: nothing is being worked out, nothing moves, and for eight frames nothing in the document has changed. */
+export async function atRest(page: Page): Promise<void> {
+  await page.evaluate(
+    () =>
+      new Promise<void>((resolve) => {
+        let still = 0;
+        const changes = new MutationObserver(() => (still = 0));
+        changes.observe(document.documentElement, { subtree: true, childList: true, attributes: true, characterData: true });
+        const look = (): void => {
+          const works = document.querySelector('main')?.getAttribute('aria-busy') === 'true';
+          // What moves for ever, as a waiting mark does, is no movement to wait for.
+          const moves = document
+            .getAnimations()
+            .some((one) => one.playState === 'running' && Number.isFinite(Number(one.effect?.getComputedTiming().endTime)));
+          still = works || moves ? 0 : still + 1;
+          if (still < 8) requestAnimationFrame(look);
+          else {
+            changes.disconnect();
+            resolve();
+          }
+        };
+        requestAnimationFrame(look);
+      }),
+  );
+}
+
+/** Laydown's own files are all kept for work without a network: the worker that keeps them is done with it. */
+export async function keptWhole(page: Page): Promise<void> {
+  await page.waitForFunction(async () => (await navigator.serviceWorker.ready).active?.state === 'activated');
+}
+
 /** Puts tide-pool on the bench as it ships, over whatever was done to it; what the worker remembers makes this quick. */
 export async function startOver(page: Page, station: string): Promise<void> {
   await page.evaluate((id) => {

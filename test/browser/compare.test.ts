@@ -1,7 +1,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { violations } from './axe.ts';
-import { openBench, openBrowser, serveBench, settled, tidePool, type BenchServer } from './bench-page.ts';
+import { atRest, openBench, openBrowser, serveBench, settled, tidePool, type BenchServer } from './bench-page.ts';
 
 let browser: Browser;
 let server: BenchServer;
@@ -87,7 +87,7 @@ describe('two versions compared', () => {
         [390, 844],
       ]) {
         await page.setViewportSize({ width, height });
-        await page.waitForTimeout(250);
+        await atRest(page);
         expect(await violations(page), `${way} at ${width}`).toEqual([]);
         expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
       }

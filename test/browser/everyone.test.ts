@@ -1,7 +1,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { violations } from './axe.ts';
-import { openBench, openBrowser, serveBench, tidePool, type BenchServer } from './bench-page.ts';
+import { atRest, openBench, openBrowser, serveBench, tidePool, type BenchServer } from './bench-page.ts';
 import { stations } from './stations-list.ts';
 
 let browser: Browser;
@@ -31,7 +31,7 @@ async function go(station: string, width: number, height: number): Promise<void>
     location.hash = id;
   }, station);
   await page.waitForSelector('main[aria-busy=false]');
-  await page.waitForTimeout(300);
+  await atRest(page);
 }
 const overflow = (): Promise<number> => page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 
@@ -84,7 +84,7 @@ describe.each(everything)('at %s', (station) => {
       await page.evaluate(() => {
         document.documentElement.style.fontSize = '200%';
       });
-      await page.waitForTimeout(200);
+      await atRest(page);
       const [wide, after] = [await overflow(), await count()];
       await page.evaluate(() => {
         document.documentElement.style.fontSize = '';

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import type { BenchServer } from './bench-page.ts';
+import { atRest, type BenchServer } from './bench-page.ts';
 import { onPage } from './on-page.ts';
 
 let server: BenchServer;
@@ -12,19 +12,19 @@ onPage(
   () => {},
 );
 
-const atRest = async (): Promise<void> => {
+const drawn = async (): Promise<void> => {
   await page.waitForSelector('main[aria-busy=false] .zoom-drawing', { timeout: 60_000 });
-  await page.waitForTimeout(100);
+  await atRest(page);
 };
 const number = (label: string): Promise<number> => page.getByRole('textbox', { name: label, exact: true }).inputValue().then(Number);
 
 test('a form held at the edge of a zoomed view pulls the sheet along, and stays under the hand', async () => {
   await page.goto(`${server.url}?job=open#forms`);
-  await atRest();
+  await drawn();
   await page.getByRole('button', { name: /^Cut Urchin:/ }).click();
   await page.getByRole('button', { name: 'All of it' }).click();
   for (let i = 0; i < 5; i++) await page.getByRole('button', { name: 'Nearer' }).click();
-  await atRest();
+  await drawn();
   await page.locator('[data-placed="0"]').focus();
   const view = (await page.locator('.zoom-view').boundingBox())!;
   const scrolled = (): Promise<readonly [number, number]> =>
@@ -55,15 +55,15 @@ test('a form held at the edge of a zoomed view pulls the sheet along, and stays 
   await expect.poll(async () => (await scrolled())[0]).toBeLessThan(left - 60);
   // Back from the edge it rests.
   await page.mouse.move(view.x + 120, from![1], { steps: 3 });
-  await atRest();
+  await drawn();
   const [rests] = await scrolled();
-  await page.waitForTimeout(200);
+  await atRest(page);
   expect((await scrolled())[0]).toBe(rests);
   const wide = await page
     .locator('.zoom-drawing')
     .evaluate((svg) => svg.getBoundingClientRect().width / (svg as SVGSVGElement).viewBox.baseVal.width);
   await page.mouse.up();
-  await atRest();
+  await drawn();
   const moved = (from![0] - (view.x + 120) + left - rests) / wide;
   expect(Math.abs(before[0] - (await number('From the left')) - moved)).toBeLessThan(3);
   expect(Math.abs(before[1] - (await number('From the top')))).toBeLessThan(3);

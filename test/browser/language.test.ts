@@ -4,7 +4,7 @@ import { de as allGerman } from '../../src/words/de/index.ts';
 import { en as allEnglish } from '../../src/words/en/index.ts';
 import { violations } from './axe.ts';
 import { writeJobFile, type JobBundle } from '../../src/core/job/index.ts';
-import { openBrowser, serveBench, tidePool, type BenchServer } from './bench-page.ts';
+import { atRest, openBrowser, serveBench, tidePool, type BenchServer } from './bench-page.ts';
 import { pulled } from './pulled.ts';
 
 let browser: Browser;
@@ -64,12 +64,12 @@ async function everyPart(page: Page, station: string): Promise<string[]> {
     location.hash = id;
   }, station);
   await page.waitForSelector('main[aria-busy=false]');
-  await page.waitForTimeout(250);
+  await atRest(page);
   const said = await readPage(page);
   const parts = page.locator('main .part, main [data-part]');
   for (let i = 0; i < (await parts.count()); i++) {
     await parts.nth(i).click();
-    await page.waitForTimeout(200);
+    await atRest(page);
     said.push(...(await readPage(page)));
   }
   await page.evaluate(() => {
@@ -267,7 +267,7 @@ describe('the second language', () => {
           location.hash = id;
         }, station);
         await page.waitForSelector('main[aria-busy=false]');
-        await page.waitForTimeout(300);
+        await atRest(page);
         expect(await page.evaluate(() => document.documentElement.scrollWidth), station).toBeLessThanOrEqual(width);
         // The press page on a small screen shows no header, and so no heading of the first order: in either language.
         if (station !== 'pulling') expect(await violations(page), station).toEqual([]);

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { built, openBench, openBrowser, serveBench, settled, tidePool, type BenchServer } from './bench-page.ts';
+import { atRest, built, keptWhole, openBench, openBrowser, serveBench, settled, tidePool, type BenchServer } from './bench-page.ts';
 
 let browser: Browser;
 let server: BenchServer;
@@ -17,11 +17,10 @@ afterAll(async () => {
   await server?.close();
 });
 
-const keptWhole = (page: Page): Promise<unknown> =>
-  page.waitForFunction(async () => (await navigator.serviceWorker.ready).active?.state === 'activated');
 const sureKept = async (page: Page): Promise<void> => {
+  // What was done has come to the store before it is asked whether all is kept.
+  await atRest(page);
   await expect.poll(() => page.locator('.kept').textContent()).toBe('Kept on this machine');
-  await page.waitForTimeout(300);
 };
 /** Denies the page the browser's storage, or lets it run full. */
 const storage = async (page: Page, how: 'denied' | 'full'): Promise<void> =>

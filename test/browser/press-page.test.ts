@@ -241,6 +241,7 @@ describe('a browser killed at any moment', () => {
           await page.evaluate(() => {
             document.querySelector<HTMLButtonElement>('.tap-pulled')!.click();
           });
+          // No condition to wait for: the power goes when it goes.
           await new Promise((resolve) => setTimeout(resolve, round * 3));
         }
         await started.kill();

@@ -1,7 +1,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { violations } from './axe.ts';
-import { openBrowser, serveBench, tidePool, type BenchServer } from './bench-page.ts';
+import { atRest, openBrowser, serveBench, tidePool, type BenchServer } from './bench-page.ts';
 
 /** A busy machine plans more slowly; it must come all the same. */
 const eventually = <T>(look: () => T) => expect.poll(look, { timeout: 20_000 });
@@ -105,16 +105,16 @@ describe('the press station', () => {
       Number(/([\d.]+)\u00a0mm/.exec(await page.locator('.sheet-proof figcaption p').innerText())?.[1]);
     await page.getByRole('radio', { name: 'In register' }).check();
     await page.locator('.sheet-proof[data-sheet=none]').waitFor();
-    await page.waitForTimeout(100);
+    await atRest(page);
     const inRegister = await white();
     await page.getByRole('radio', { name: 'Typical' }).check();
     await page.locator('.sheet-proof[data-sheet]:not([data-sheet=none])').waitFor();
     const typical = await offOf();
     await page.getByRole('radio', { name: 'Worst 5 %' }).check();
     await page.locator('.sheet-proof[data-sheet]:not([data-sheet=none])').waitFor();
-    await page.waitForTimeout(100);
+    await atRest(page);
     expect(await offOf()).toBeGreaterThan(typical);
-    expect(await white()).toBeGreaterThan(inRegister);
+    await expect.poll(white).toBeGreaterThan(inRegister);
   });
 
   test('spread by: one touch spreads the lighter of two runs that only meet, and the budget holds; one step of undo', async () => {

@@ -3,7 +3,7 @@ import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { stations } from './stations-list.ts';
-import { openBench, openBrowser, serveBench, settled, tidePool, type BenchServer } from './bench-page.ts';
+import { atRest, openBench, openBrowser, serveBench, settled, tidePool, type BenchServer } from './bench-page.ts';
 
 let browser: Browser;
 let server: BenchServer;
@@ -48,7 +48,7 @@ async function printed(station: string): Promise<Sheet> {
 async function settledAt(station: string): Promise<void> {
   await page.waitForSelector('main[aria-busy=false]');
   if (station === 'laydown' || station === 'overlaps') await settled(page);
-  await page.waitForTimeout(300);
+  await atRest(page);
 }
 const isDark = ([r, g, b]: number[]): boolean => r < 90 && g < 90 && b < 90;
 

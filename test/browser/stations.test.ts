@@ -1,7 +1,7 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { violations } from './axe.ts';
-import { openBrowser, serveBench, tidePool, type BenchServer } from './bench-page.ts';
+import { atRest, openBrowser, serveBench, tidePool, type BenchServer } from './bench-page.ts';
 
 let browser: Browser;
 let server: BenchServer;
@@ -45,7 +45,7 @@ describe.each(Object.entries(parts))('station %s', (station, names) => {
             .or(page.getByRole('button', { name: new RegExp(`^${name}`) }))
             .first()
             .click({ force: true });
-        await page.waitForTimeout(400);
+        await atRest(page);
         expect(await violations(page), `${station} ${name ?? ''} at ${width}`).toEqual([]);
         expect(await page.evaluate(() => document.documentElement.scrollWidth), `${station} ${name ?? ''} at ${width}`).toBeLessThanOrEqual(
           width,
@@ -93,7 +93,7 @@ describe('with letters twice as large', () => {
       if (station === 'stencils') await page.locator('[data-stencil=kelp]').click();
       for (const part of station === 'inks' ? ['shelf', 'wanted', 'reach', 'order', 'mix', 'pot', 'learn', 'again'] : [null]) {
         if (part) await page.locator(`[data-part=${part}]`).click();
-        await page.waitForTimeout(500);
+        await atRest(page);
         expect(
           await page.evaluate(() => Math.max(document.documentElement.scrollWidth, document.querySelector('main')!.scrollWidth)),
           part ?? station,

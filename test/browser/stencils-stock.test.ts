@@ -2,7 +2,7 @@ import * as dxf from 'dxf-parser';
 import type { Page } from 'playwright-core';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { beforeEach, describe, expect, test } from 'vitest';
-import type { BenchServer } from './bench-page.ts';
+import { atRest, type BenchServer } from './bench-page.ts';
 import { onPage } from './on-page.ts';
 
 type ParserKind = new () => { parseSync(text: string): dxf.IDxf | null };
@@ -18,13 +18,13 @@ onPage(
   () => {},
 );
 
-const atRest = async (): Promise<void> => {
+const drawn = async (): Promise<void> => {
   await page.waitForSelector('main[aria-busy=false] .zoom-drawing', { timeout: 60_000 });
-  await page.waitForTimeout(100);
+  await atRest(page);
 };
 async function stencil(id: string): Promise<void> {
   await page.locator(`[data-stencil=${id}]`).click();
-  await atRest();
+  await drawn();
 }
 const stepName = async (): Promise<string> => (await page.getByRole('button', { name: /^Undo/ }).getAttribute('aria-label')) ?? '';
 
@@ -41,7 +41,7 @@ describe('sheets, pace and pairs', () => {
     // The job brings a size of its own, told by its measures.
     expect(await sold.inputValue()).toBe('own');
     await sold.selectOption('a1');
-    await atRest();
+    await drawn();
     await expect.poll(() => stock.locator('.outcome').textContent()).toBe('1 sheet of Polyester film');
     expect(await stepName()).toBe('Undo: sheets of Polyester film');
     expect([await stock.locator('.stock-part').count(), await stock.locator('.stock-chosen').count()]).toEqual([3, 1]);
@@ -56,7 +56,7 @@ describe('sheets, pace and pairs', () => {
         expect(x + w <= x2 + 0.01 || x2 + w2 <= x + 0.01 || y + h <= y2 + 0.01 || y2 + h2 <= y + 0.01).toBe(true);
     }
     await stock.getByRole('button', { name: /4 Kelp/ }).click();
-    await atRest();
+    await drawn();
     expect(await page.locator('[data-stencil=kelp]').getAttribute('aria-pressed')).toBe('true');
     await sold.selectOption('own');
     const across = page.getByRole('textbox', { name: 'Sheet, across' });
@@ -106,7 +106,7 @@ describe('sheets, pace and pairs', () => {
     const kerf = page.getByRole('textbox', { name: 'A machine’s cut takes' });
     await kerf.fill('0,3');
     await kerf.press('Enter');
-    await atRest();
+    await drawn();
     expect((await save('SVG')).bytes.toString('utf8')).toContain('0.3 mm');
   });
 

@@ -30,7 +30,8 @@ async function draw(from: Point, by: Point): Promise<void> {
   await finger.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: at(0) });
   for (let i = 1; i <= 8; i++) {
     await finger.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: at(i / 8) });
-    await page.waitForTimeout(16);
+    // One step a frame, as a screen reports a finger.
+    await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(resolve)));
   }
   await finger.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
 }

@@ -9,6 +9,8 @@ import { writeJobFile } from '../../src/core/job/index.ts';
 import { plan, readyBundle } from '../../src/core/plan/index.ts';
 import { digestPlan } from '../../src/workbench/engine/digest.ts';
 import {
+  atRest,
+  keptWhole,
   openBench,
   openBrowser,
   openProfile,
@@ -234,8 +236,8 @@ describe('the bench', () => {
       const first = await openProfile(profile);
       const { page } = await openBench(first, `${server.url}?job=open#laydown`);
       await page.locator('[data-layer=water] input[type=range]').fill('15');
+      await atRest(page);
       await expect.poll(() => page.locator('.kept').textContent()).toBe('Kept on this machine');
-      await page.waitForTimeout(300);
       const cdp = await first.newCDPSession(page);
       await Promise.race([cdp.send('Page.crash'), page.waitForEvent('crash')]).catch(() => undefined);
       await first.close();
@@ -257,10 +259,8 @@ describe('the bench', () => {
     await page.getByRole('button', { name: 'The example, Tide pool' }).waitFor();
     await page.waitForLoadState('networkidle');
     // Laydown's own files are being kept for work without a network: that is part of loading.
-    await page.evaluate(async () => {
-      await navigator.serviceWorker.ready;
-    });
-    await page.waitForTimeout(1500);
+    await keptWhole(page);
+    await atRest(page);
     const asked = server.requests.length;
     const away: string[] = [];
     page.on('request', (r) => {

@@ -200,8 +200,9 @@ describe('photographs of drawdowns', () => {
     console.log(
       `photographed sheets without a chart: mean ΔE00 ${mean.toFixed(1)}, worst ${Math.max(...errors).toFixed(1)}; ${Math.round(within * 100)} % within the doubt told`,
     );
-    expect(mean).toBeLessThan(8);
-    expect(within).toBeGreaterThan(0.68);
+    // Seen: 2.6, and 94 % within the doubt.
+    expect(mean).toBeLessThan(4);
+    expect(within).toBeGreaterThan(0.8);
   });
   test('a chart of 24 patches brings it nearer', () => {
     const random = seeded(8);
@@ -249,7 +250,8 @@ describe('photographs of drawdowns', () => {
       `drawdowns photographed: mean ΔE00 ${without.toFixed(1)} balanced on paper, ${off(read).toFixed(1)} with a chart (its own error ${read.chartError!.toFixed(1)})`,
     );
     expect(off(read)).toBeLessThan(without);
-    expect(off(read)).toBeLessThan(5);
+    // Seen: 0.9.
+    expect(off(read)).toBeLessThan(1.5);
   });
   test('clipping, a missing mark, too little paper and a strong colour are told', () => {
     const drawn = sheetWith(sheet, 8);

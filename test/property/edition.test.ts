@@ -23,7 +23,12 @@ const share = (max: number): fc.Arbitrary<number> => fc.double({ min: 0, max, no
 
 function groupBy<T>(list: readonly T[], keyOf: (one: T) => string): Map<string, T[]> {
   const groups = new Map<string, T[]>();
-  for (const one of list) groups.set(keyOf(one), [...(groups.get(keyOf(one)) ?? []), one]);
+  for (const one of list) {
+    const key = keyOf(one),
+      group = groups.get(key);
+    if (group) group.push(one);
+    else groups.set(key, [one]);
+  }
   return groups;
 }
 
@@ -142,28 +147,24 @@ describe('the day', () => {
           );
         const bySheet = groupBy(plan.sheetTimes, (time) => time.sheet);
         for (const times of bySheet.values()) {
-          times.slice(1).forEach((time, i) => expect(time.on).toBeGreaterThanOrEqual(times[i].dry - 1e-6));
+          // One expectation for a whole day: thousands of them were most of the time of this test.
+          expect(times.every((time, i) => i === 0 || time.on >= times[i - 1].dry - 1e-6)).toBe(true);
           expect(times.map((time) => time.run)).toEqual([...times].sort((a, b) => a.run.localeCompare(b.run)).map((time) => time.run));
         }
-        for (const { off } of plan.sheetTimes) {
-          expect(plan.sheetTimes.filter((time) => time.off <= off && time.dry > off + 1e-6).length).toBeLessThanOrEqual(input.rackPlaces);
-        }
+        const onRack = plan.sheetTimes.map(({ off }) => plan.sheetTimes.filter((time) => time.off <= off && time.dry > off + 1e-6).length);
+        expect(Math.max(0, ...onRack)).toBeLessThanOrEqual(input.rackPlaces);
         for (const [who, own] of groupBy(plan.steps, (step) => String(step.who))) {
           expect(Number(who)).toBeLessThanOrEqual(input.hands ?? 1);
           // Never in two places; and whoever pulls is told what to do at every moment.
-          own
-            .slice(1)
-            .forEach((step, i) =>
-              who === '1'
-                ? expect(step.startMinutes).toBeCloseTo(own[i].endMinutes, 6)
-                : expect(step.startMinutes).toBeGreaterThanOrEqual(own[i].endMinutes - 1e-6),
-            );
+          const gaps = own.slice(1).map((step, i) => step.startMinutes - own[i].endMinutes);
+          expect(Math.min(0, ...gaps)).toBeGreaterThanOrEqual(-1e-6);
+          if (who === '1') expect(Math.max(0, ...gaps)).toBeLessThan(1e-6);
         }
-        for (const step of plan.steps) {
-          if (!['mix', 'set-up', 'pull', 'rack', 'clean'].includes(step.what)) continue;
-          expect(step.startMinutes - (step.day - 1) * 1440).toBeGreaterThanOrEqual(input.startHour * 60 - 1e-6);
-          expect(step.endMinutes - (step.day - 1) * 1440).toBeLessThanOrEqual(input.endHour * 60 + 1e-6);
-        }
+        const work = plan.steps.filter((step) => ['mix', 'set-up', 'pull', 'rack', 'clean'].includes(step.what));
+        expect(Math.min(Infinity, ...work.map((step) => step.startMinutes - (step.day - 1) * 1440))).toBeGreaterThanOrEqual(
+          input.startHour * 60 - 1e-6,
+        );
+        expect(Math.max(0, ...work.map((step) => step.endMinutes - (step.day - 1) * 1440))).toBeLessThanOrEqual(input.endHour * 60 + 1e-6);
       }),
       { numRuns: 400 },
     );
@@ -258,7 +259,6 @@ describe('numbers of an edition', () => {
             proofs: { artistsProofShare, batProofs: few, printersProofs: few, horsCommerce: few },
           });
           expect(edition.sheets.map((one) => one.sheet)).toEqual(sheets);
-          for (const one of edition.sheets) expect(one.kind).toBeDefined();
           const groups = groupBy(
             edition.sheets.filter((one) => one.number !== null),
             (one) =>

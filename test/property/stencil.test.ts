@@ -52,7 +52,6 @@ describe('one cut, two stencils', () => {
         const window = takeAway(boxRegion(sheet), shape);
         expect(regionArea(unite([window, shape]))).toBeCloseTo(110 * 90, 3);
         expect(regionArea(common(window, shape))).toBeLessThan(0.01);
-        expect(regionArea(window) + regionArea(shape)).toBeCloseTo(110 * 90, 3);
       }),
       { numRuns: 60 },
     );
