@@ -4,7 +4,7 @@ import type { Problem } from '../problem.ts';
 import { createMemory, type Memory } from './memory.ts';
 import { editionOf } from './parts/edition.ts';
 import { inksOf } from './parts/inks.ts';
-import { cutTheStencils, planCuts, planInks, planLayers, ridgesOf } from './parts/laydown.ts';
+import { cutTheStencils, planCuts, planInks, planLayers, ridgesOf, wearReads } from './parts/laydown.ts';
 import { layTheInks } from './parts/let-down.ts';
 import { planPapers } from './parts/papers.ts';
 import { pressOf } from './parts/press.ts';
@@ -24,6 +24,7 @@ export type { PlannedGap } from './parts/gaps.ts';
 export type { CutSet, CutUse } from './parts/cut-pairs.ts';
 export type { PlannedStock, PlacedOnStock } from './parts/stock.ts';
 export type { Learning } from './parts/learning.ts';
+export { buyingHeads, buyingList, fromParent, type BuyingGroup, type ToBuy } from './parts/buying.ts';
 export type { Recoloured } from './parts/recolour.ts';
 export { readyBundle, toRgb, type ReadyBundle } from './parts/pictures.ts';
 
@@ -84,10 +85,10 @@ function makePlan(bundle: PlanInput, memory: Memory): Plan {
 
   found(ridgesOf(job, stencils, memory));
   const register = registerOf(job, layers, stencils, press, codes, memory);
-  const edition = editionOf(bundle, layers, press, register, memory);
+  const edition = editionOf(bundle, layers, press, register, wearReads(job, layers, stencils, press, memory), memory);
   found([...register.problems, ...edition.problems]);
 
-  const plannedLayers = planLayers({ job, layers, stencils, inks, press, edition, areas });
+  const plannedLayers = planLayers({ job, layers, stencils, inks, press, edition, areas, memory });
   const cuts = planCuts(job, layers, plannedLayers, shapes.cuts);
   const stock = planStock(job, cuts, plannedLayers);
   found(stock.problems);

@@ -77,6 +77,7 @@ export function* setUpPages(setting: Setting): Pages {
     page.text(x + 0.8, yy + 3.2, String(i + 1), { size: 7.5, weight: 'bold' });
   });
   page.rect(...rect(taping.aperture), { fill: '#ffffff', stroke: '#000000', lineMm: 0.3 });
+  page.rect(...rect(taping.stencil), { stroke: '#000000', lineMm: 0.5, dashMm: [3, 1.5] });
   page.rect(...rect(taping.image), { stroke: '#000000', lineMm: 0.2, dashMm: [1.5, 1] });
   const [ix, iy, iw, ih] = rect(taping.image);
   page.text(ix + iw / 2, iy + ih / 2, setting.say('setUpPages.image'), { ...type.body, align: 'centre' });
@@ -92,11 +93,12 @@ export function* setUpPages(setting: Setting): Pages {
   yield* trueSizePages(setting, {
     name: say('setUpPages.tapingDrawing'),
     says: say('setUpPages.underScreen'),
+    // The tape follows the stencil's own edge, so that the drawing needs to hold no more than the image.
     extent: {
-      minX: taping.aperture.xMm - 12,
-      minY: taping.aperture.yMm - 12,
-      maxX: taping.aperture.xMm + taping.aperture.widthMm + 12,
-      maxY: taping.aperture.yMm + taping.aperture.heightMm + 12,
+      minX: taping.image.xMm - 3,
+      minY: taping.image.yMm - 3,
+      maxX: taping.image.xMm + taping.image.widthMm + 3,
+      maxY: taping.image.yMm + taping.image.heightMm + 3,
     },
     draw: (sheet, placing, at) => {
       const box = (r: typeof taping.frame, paint: Parameters<typeof sheet.rect>[4]): void => {
@@ -104,13 +106,12 @@ export function* setUpPages(setting: Setting): Pages {
           [bx, by] = at(r.xMm + r.widthMm, r.yMm + r.heightMm);
         sheet.rect(Math.min(ax, bx), Math.min(ay, by), Math.abs(bx - ax), Math.abs(by - ay), paint);
       };
-      box(taping.aperture, { stroke: '#000000', lineMm: 0.6 });
-      box(taping.image, { stroke: '#000000', lineMm: 0.2, dashMm: [1.5, 1.5] });
+      box(taping.image, { stroke: '#000000', lineMm: 0.6 });
       const [cx, cy] = at(taping.centreMm[0], taping.centreMm[1]);
       sheet.line(cx - 15, cy, cx + 15, cy, 0.2);
       sheet.line(cx, cy - 15, cx, cy + 15, 0.2);
       for (const share of [0.25, 0.75]) {
-        const [x, y] = at(taping.aperture.xMm + taping.aperture.widthMm * share, taping.aperture.yMm - 3);
+        const [x, y] = at(taping.image.xMm + taping.image.widthMm * share, taping.image.yMm + 6);
         sheet.text(x, y, setting.say('setUpPages.tapeOutside'), { size: 9, weight: 'semibold', align: 'centre', turned: placing.turned });
       }
     },

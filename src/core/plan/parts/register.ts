@@ -8,12 +8,10 @@ import {
   registerFromLines,
   registerShifts,
   sigmaOf,
-  stopsTemplate,
   type RegisterBudget,
   type RegisterFound,
   type RegisterDraws,
   type RegisterSigma,
-  type StopsTemplate,
 } from '../../press/index.ts';
 import { meetingOverlap, type Codes } from '../../print/index.ts';
 import { ProblemError, type Problem } from '../../problem.ts';
@@ -22,6 +20,7 @@ import { pick, type Memory } from '../memory.ts';
 import { gapProblems, growthXY } from './gaps.ts';
 import type { CutLayer } from './laydown.ts';
 import type { PlannedPress } from './press.ts';
+import { planStops, type PlannedStops, type StopSetting } from './stops.ts';
 
 /** How far off the layers will fall, and what the drawing forgives. */
 export interface PlannedRegister {
@@ -30,7 +29,9 @@ export interface PlannedRegister {
   /** 200 sheets with seeded misregister. `sheets[draws.worst[k]]` are among the worst twentieth. */
   readonly draws: RegisterDraws;
   /** The drawing with the stops, for each paper by id. */
-  readonly stops: readonly { readonly paperId: string; readonly template: StopsTemplate }[];
+  readonly stops: PlannedStops['stops'];
+  /** The stops as they stand on the board: once for all papers, unless the job places the image in ways that exclude each other. */
+  readonly stopSettings: readonly StopSetting[];
   /** What the job's test sheets tell; null where none were read. */
   readonly tested: TestedRegister | null;
   readonly problems: readonly Problem[];
@@ -103,12 +104,8 @@ export function planRegister(
     const growth = press.gaps.find((gap) => gap.layerId === id)?.growth;
     return growth && press.fit ? growthXY(growth, press.fit.strokeAxis) : undefined;
   };
-  const stops = job.papers.flatMap((paper) => {
-    const template = attempt(() => stopsFor(paper, imageMm, lowestGapMm));
-    if (!template) return [];
-    problems.push(...template.problems);
-    return [{ paperId: paper.id, template }];
-  });
+  const { stops, settings, problems: ofStops } = planStops(job, lowestGapMm);
+  problems.push(...ofStops);
   const grains = new Set(job.papers.map((p) => p.grain));
   const budget = attempt(() =>
     registerBudget({
@@ -132,19 +129,7 @@ export function planRegister(
   if (press.fit) problems.push(...gapProblems(job, layers, setting, sigma.toleranceMm, forgives));
   const spread = measured ? { xMm: measured.xMm, yMm: measured.yMm, angleDeg: measured.turnDeg } : sigma.sigmaMm;
   const draws = registerShifts(job.seed, spread, sheetsDrawn, { layers: Math.max(1, layers.length), imageMm });
-  return { sigma, budget, draws, stops, tested: testedOf(job.register), problems };
-}
-
-function stopsFor(paper: Job['papers'][number], imageMm: readonly [number, number], gapMm: number): StopsTemplate {
-  return stopsTemplate({
-    sheetMm: [paper.widthMm, paper.heightMm],
-    imageMm,
-    imageAtMm: paper.imageAtMm,
-    sheetThicknessMm: paper.thicknessMm,
-    gapMm,
-    edge: paper.edge,
-    paper: `papers[#${paper.id}]`,
-  });
+  return { sigma, budget, draws, stops, stopSettings: settings, tested: testedOf(job.register), problems };
 }
 
 function testedOf({ testSheets, measured }: Job['register']): TestedRegister | null {

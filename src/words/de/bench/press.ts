@@ -204,6 +204,7 @@ export const press: Words['press'] = {
   dayNumber: (n) => `Tag ${n}`,
   dayPicture: (n) => `Tag ${n} nach Stunden: Läufe vom ersten unten an, darunter das Trockengestell`,
   mix: 'mischen',
+  cut: 'schneiden',
   'set-up': 'einrichten',
   pull: 'drucken',
   clean: 'waschen',

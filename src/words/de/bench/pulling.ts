@@ -54,7 +54,7 @@ export const pulling: Words['pulling'] = {
     flat: 'Große Fläche: gut fluten, gleichmäßig drücken.',
     edges: 'Ränder scharf? Wenn nicht: weniger Farbe, weniger Absprung.',
     ridge: 'Dicke Farbe an den Rändern: länger trocknen.',
-    light: 'Kein heller Spalt außerhalb der Öffnung.',
+    light: 'Kein heller Spalt außerhalb des Bilds.',
   },
   setUp: (text) => `Zuerst: ${text}`,
   inkAt: (ink, percent) => `${ink} zu ${percent} %`,

@@ -1,11 +1,13 @@
 import type { en } from '../../en/index.ts';
 import type { Same } from '../../say.ts';
+import { many } from '../grammar.ts';
 import { capital } from '../grammar.ts';
 
 /** Der Tag nach Stunden, und wie lange die Farbe offen bleibt. */
 export const day: Same<typeof en.day> = {
   // Was die Hände tun.
   mix: 'Farbe mischen und beschriften, einen Aufzug machen.',
+  cut: 'Schablonen schneiden; ab und zu eine frische Klinge.',
   setUp: 'Schablone, Klebeband, Passer; ein erster Blick auf Zeitungspapier.',
   pull: ({ which }) => `${capital(which)} drucken.`,
   pullAfterNewsprint: ({ newsprint, which }) => `${newsprint} auf Zeitungspapier, dann ${which} drucken.`,
@@ -70,6 +72,9 @@ export const day: Same<typeof en.day> = {
     `Lauf ${n} (${run}) wird in ${sittings} Teilen gedruckt; dazwischen wird das Sieb gewaschen und neu eingerichtet.`,
   placesOrFilm: ({ places }) =>
     `${places === 1 ? 'Einen Platz' : `${places} Plätze`} im Trockengestell suchen oder eine Schablone aus Folie nehmen, die das Waschen verträgt.`,
+  sittingsShift: ({ off }) =>
+    `Bogen der einen Sitzung können in neunzehn von zwanzig Fällen bis zu ${off} neben denen der anderen liegen: vor der zweiten die Marken prüfen.`,
+  findPlaces: ({ places }) => `${many(places, 'Platz', 'Plätze')} im Trockengestell suchen.`,
   earlierOrFaster: 'Früher beginnen, schneller drucken oder weniger Bogen drucken.',
 
   // Offene Zeit.

@@ -82,10 +82,18 @@ export const press: Same<typeof en.press> = {
 
   noRoomForStencil: ({ within }) => `Um dieses Bild herum hält kein Schablonenbogen: es kommt dem Rahmen näher als ${within}.`,
   layDrawing: 'Diese Zeichnung unter das trockene Sieb legen, das Innere des Rahmens auf die äußere Linie.',
-  layStencil: 'Die Schablone auf die Papierseite legen, oder auf den Stapel, falls die Farbe sie halten soll.',
-  tapeStrips: ({ n, tape }) =>
-    `${many(n, 'Streifen', 'Streifen')} (zusammen ${tape}) in der Folge ihrer Nummern kleben: oben, unten, links, rechts.`,
-  holdToLight: 'Das Sieb gegen das Licht halten: jeder helle Spalt außerhalb der Öffnung würde drucken.',
+  tapeRest: ({ n, tape }) =>
+    n === 0
+      ? 'Das Sieb umdrehen: alles Klebeband kommt auf die Papierseite.'
+      : `Das Sieb umdrehen und das übrige Gewebe auf der Papierseite abkleben: ${many(n, 'Streifen', 'Streifen')}, ${tape}. Sie bleiben bis zum letzten Lauf.`,
+  bladeSideFree: 'Auf die Rakelseite kein Klebeband: die Rakel darf nie darauf laufen.',
+  layStencil: 'Die Schablone auf die Papierseite legen, ihre Marken auf denen der Zeichnung.',
+  tapeStencil: ({ n, tape, on }) =>
+    `Ihre Kanten festkleben, ${on} auf der Schablone: ${many(n, 'Streifen', 'Streifen')}, ${tape}, für jede Schablone neu.`,
+  mayLeak: ({ sides }) =>
+    `Farbe kommt ${sides} über die Kante der Schablone und liefe dort aus: das Band fest andrücken und nach den ersten Bogen unter das Sieb sehen.`,
+  marginHoldsInk: 'Der Rand der Schablone ist breiter als Rakel und Zug: an ihre Kante kommt keine Farbe.',
+  holdToLight: 'Das Sieb gegen das Licht halten: jeder helle Spalt außerhalb des Bilds würde drucken.',
 
   tensionImpossible: ({ tension }) => `Ein Gewebe kann keine Spannung von ${tension} N/cm haben.`,
   leaveTensionOut: 'Die Spannung weglassen, wenn sie nicht bekannt ist.',

@@ -100,8 +100,13 @@ export const register: Same<typeof en.register> = {
   tornEdge: 'Ein gerissener Rand liegt nie zweimal gleich an.',
   cardStrip:
     'Auf die Rückseite jedes Bogens einen Streifen geschnittenen Kartons kleben und den an die Anlagen schieben, oder Stifte nehmen.',
-  tapeDrawing: 'Diese Zeichnung unter dem Sieb auf die Platte kleben, sodass das Bild unter der Öffnung liegt.',
+  settingOf: ({ n, papers, from }) => `${n}: ${papers}, Bild ${from} von der Ecke (quer × hoch)`,
+  severalSettings: ({ n, settings }) =>
+    `Die Papiere verlangen ${n} Einstellungen der Anlagen, weil ihr Bild an verschiedenen Stellen liegt: ${settings}.`,
+  oneSetting:
+    'In jedem Lauf alle Bogen der Einstellung 1 drucken, Anlagen oder Sieb versetzen, Marken prüfen, dann die nächsten drucken. Besser: das Bild nur auf einem Papier festlegen, die anderen folgen ihm.',
+  tapeDrawing: 'Diese Zeichnung unter dem Sieb auf die Platte kleben, sodass ihr Bild unter dem der Schablone liegt.',
   glueStops: ({ thickness }) => `Die drei Anlagen an ihre Plätze kleben: ${thickness} dick, mit geraden Kanten.`,
   pushSheets: 'Jeden Bogen zuerst an 1 und 2 schieben, dann entlang bis 3, immer mit derselben Hand.',
-  leaveStops: 'Die Anlagen in Ruhe lassen, bis der letzte Lauf fertig ist.',
+  leaveStops: 'Die Anlagen stehen ein für alle Mal, für alle diese Papiere: bis nach dem letzten Lauf nicht anrühren.',
 };

@@ -268,6 +268,12 @@ export const where: Same<typeof en.where> = {
   tension: 'die Siebspannung',
   squeegee: 'die Rakel',
   transfer: 'der Anteil der Farbe, der aufs Papier kommt',
+  mealHour: 'die Uhrzeit der Mahlzeit',
+  mealMinutes: 'die Minuten der Mahlzeit',
+  mostRunsPerDay: 'die Läufe am Tag',
+  screenDryMinutes: 'die Trockenzeit des Siebs',
+  mixing: 'der Tag des Mischens',
+  tapeWidth: 'die Breite des Klebebands',
   riserBoard: 'die Pappe für die Unterlagen',
   screenNote: 'die Notiz zum Sieb',
 

@@ -71,5 +71,5 @@ export const cards: Same<typeof en.cards> = {
   largeFlat: 'Große Fläche: gut fluten, gleichmäßig drücken.',
   edgesSharp: 'Ränder scharf? Wenn nicht: weniger Farbe, weniger Absprung.',
   thickEdges: 'Dicke Farbe an den Rändern: länger trocknen.',
-  noBrightGap: 'Kein heller Spalt außerhalb der Öffnung.',
+  noBrightGap: 'Kein heller Spalt außerhalb des Bilds.',
 };

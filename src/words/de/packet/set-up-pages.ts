@@ -32,16 +32,16 @@ export const setUpPages: Same<typeof en.setUpPages> = {
     `Die Zeichnung in wahrer Größe (nächste Seiten) unter das trockene Sieb legen: das Bild oben ${top} vom Rahmen, links ${left}.`,
   tapingDrawing: 'Klebezeichnung',
   underScreen: 'Unter das Sieb legen, bedruckte Seite oben.',
-  tapeOutside: 'oben — außerhalb der dicken Linie kleben',
+  tapeOutside: 'oben — Bildkante',
 
   // Anlagen.
   stops: 'Anlagen',
   sheet: 'Bogen',
-  sheetSize: 'Bogen',
   stopsThick: 'Anlagen, Dicke',
   imageFromCorner: 'Bild von der Ecke der Anlagen',
   acrossUp: ({ across, up }) => `${across} quer, ${up} nach oben`,
-  stopsFor: ({ sheet }) => `Anlagen für ${sheet}`,
+  stopsSetting: ({ n, of }) => `Anlagen: Einstellung ${n} von ${of}`,
+  stopsForPapers: ({ papers }) => `Anlagen für ${papers}`,
   onTheBoard: 'Bedruckte Seite oben, auf der Platte, unter dem Sieb.',
 
   // Passer.

@@ -202,6 +202,7 @@ export const press = {
   dayNumber: (n: number) => `Day ${n}`,
   dayPicture: (n: number) => `Day ${n} by the hour: runs from the first at the bottom, and the rack below`,
   mix: 'mix',
+  cut: 'cut',
   'set-up': 'set up',
   pull: 'pull',
   clean: 'clean',

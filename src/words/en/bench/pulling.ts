@@ -52,7 +52,7 @@ export const pulling = {
     flat: 'Large flat: flood well, even pressure.',
     edges: 'Edges sharp? If not: less ink, less gap.',
     ridge: 'Thick ink along edges: dry it longer.',
-    light: 'No bright gap outside the aperture.',
+    light: 'No bright gap outside the image.',
   },
   setUp: (text: string) => `First: ${text}`,
   inkAt: (ink: string, percent: number) => `${ink} at ${percent} %`,

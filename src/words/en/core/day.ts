@@ -1,10 +1,11 @@
-import type { NameText, NumberText, SayingText, ShareText, TimeText } from '../../say.ts';
+import type { LengthText, NameText, NumberText, SayingText, ShareText, TimeText } from '../../say.ts';
 import { many } from '../grammar.ts';
 
 /** The day by the hour, and how long the ink stays open. */
 export const day = {
   // What hands do.
   mix: 'Mix and label the ink, pull a drawdown.',
+  cut: 'Cut stencils; a fresh blade now and then.',
   setUp: 'Stencil, tape, register; a first look on newsprint.',
   pull: ({ which }: { which: SayingText }) => `Pull ${which}.`,
   pullAfterNewsprint: ({ newsprint, which }: { newsprint: number; which: SayingText }) => `Pull ${newsprint} on newsprint, then ${which}.`,
@@ -69,6 +70,9 @@ export const day = {
     `Run ${n} (${run}) takes ${sittings} sittings; between them the screen is washed and set up again.`,
   placesOrFilm: ({ places }: { places: number }) =>
     `Find ${many(places, 'place', 'places')} on the rack, or use a film stencil, which can be washed.`,
+  sittingsShift: ({ off }: { off: LengthText }) =>
+    `Sheets of one sitting can lie up to ${off} off those of another, nineteen times in twenty: check the marks before the second.`,
+  findPlaces: ({ places }: { places: number }) => `Find ${many(places, 'place', 'places')} on the rack.`,
   earlierOrFaster: 'Start earlier, pull faster, or print fewer sheets.',
 
   // Open time.

@@ -97,10 +97,18 @@ export const press = {
   noRoomForStencil: ({ within }: { within: LengthText }) =>
     `No stencil sheet can be held around this image: it comes within ${within} of the frame.`,
   layDrawing: 'Lay this drawing under the dry screen, with the inside of the frame on the outer line.',
-  layStencil: 'Lay the stencil on the paper side, or on the stack if the ink is to hold it.',
-  tapeStrips: ({ n, tape }: { n: number; tape: LengthText }) =>
-    `Tape ${many(n, 'strip', 'strips')} (${tape} altogether) in the order of their numbers: top, bottom, left, right.`,
-  holdToLight: 'Hold the screen up to the light: every bright gap outside the aperture would print.',
+  tapeRest: ({ n, tape }: { n: number; tape: LengthText }) =>
+    n === 0
+      ? 'Turn the screen over: all tape goes on the paper side.'
+      : `Turn the screen over and tape the rest of the mesh on the paper side: ${many(n, 'strip', 'strips')}, ${tape}. They stay on until the last run.`,
+  bladeSideFree: 'Put no tape on the squeegee side: the blade must never ride on it.',
+  layStencil: 'Lay the stencil on the paper side, its marks on those of the drawing.',
+  tapeStencil: ({ n, tape, on }: { n: number; tape: LengthText; on: LengthText }) =>
+    `Tape it down along its edges, ${on} on the stencil: ${many(n, 'strip', 'strips')}, ${tape}, anew for each stencil.`,
+  mayLeak: ({ sides }: { sides: ListText }) =>
+    `Ink gets past the stencil’s edge ${sides}, and would leak there: press the tape down hard, and look under the screen after the first sheets.`,
+  marginHoldsInk: 'The stencil’s margin is wider than blade and stroke: no ink reaches its edge.',
+  holdToLight: 'Hold the screen up to the light: every bright gap outside the image would print.',
 
   // Gap.
   tensionImpossible: ({ tension }: { tension: NumberText }) => `A mesh cannot have a tension of ${tension} N/cm.`,

@@ -107,8 +107,14 @@ export const register = {
   moveImage: 'Move it, make it smaller or take a larger sheet.',
   tornEdge: 'A torn edge never lies the same way twice.',
   cardStrip: 'Tape a strip of cut card to the back of each sheet and push that against the stops, or use pins.',
-  tapeDrawing: 'Tape this drawing to the board under the screen so that the image lies under the aperture.',
+  settingOf: ({ n, papers, from }: { n: number; papers: ListText; from: LengthText }) =>
+    `${n}: ${papers}, image ${from} from the corner (across × up)`,
+  severalSettings: ({ n, settings }: { n: number; settings: ListText }) =>
+    `The papers ask for ${n} settings of the stops, because their image lies in different places: ${settings}.`,
+  oneSetting:
+    'In each run print all sheets of setting 1, move stops or screen, check the marks, then print the next. Better: place the image on one paper only, and the others will follow it.',
+  tapeDrawing: 'Tape this drawing to the board under the screen so that its image lies under the stencil’s.',
   glueStops: ({ thickness }: { thickness: LengthText }) => `Glue the three stops in their places: ${thickness} thick, with straight edges.`,
   pushSheets: 'Push each sheet against 1 and 2 first, then along to 3, always with the same hand.',
-  leaveStops: 'Leave the stops alone until the last run is done.',
+  leaveStops: 'The stops stand once, for all these papers: leave them alone until the last run is done.',
 };

@@ -272,6 +272,12 @@ export const where = {
   tension: 'the tension of the mesh',
   squeegee: 'the squeegee',
   transfer: 'the share of the ink that reaches the paper',
+  mealHour: 'the hour of the meal',
+  mealMinutes: 'the minutes of the meal',
+  mostRunsPerDay: 'the runs a day',
+  screenDryMinutes: 'the time a screen takes to dry',
+  mixing: 'the day of mixing',
+  tapeWidth: 'the width of the tape',
   riserBoard: 'the board for the risers',
   screenNote: 'the note on the screen',
 

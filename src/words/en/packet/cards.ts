@@ -72,5 +72,5 @@ export const cards = {
   largeFlat: 'Large flat: flood well, even pressure.',
   edgesSharp: 'Edges sharp? If not: less ink, less gap.',
   thickEdges: 'Thick ink along edges: dry it longer.',
-  noBrightGap: 'No bright gap outside the aperture.',
+  noBrightGap: 'No bright gap outside the image.',
 };

@@ -1,4 +1,4 @@
-import type { LengthText, NameText, SayingText } from '../../say.ts';
+import type { LengthText, ListText, NameText, SayingText } from '../../say.ts';
 
 /** Screen, tape, stops, register and its test sheet. */
 export const setUpPages = {
@@ -33,16 +33,16 @@ export const setUpPages = {
     `Lay the true-size drawing (next pages) under the dry screen: image ${top} from the frame at the top, ${left} at the left.`,
   tapingDrawing: 'Taping drawing',
   underScreen: 'Lay it under the screen, printed side up.',
-  tapeOutside: 'top — tape outside the thick line',
+  tapeOutside: 'top — image edge',
 
   // Stops.
   stops: 'Stops',
   sheet: 'sheet',
-  sheetSize: 'Sheet',
   stopsThick: 'Stops, thick',
   imageFromCorner: 'Image from the stops’ corner',
   acrossUp: ({ across, up }: { across: LengthText; up: LengthText }) => `${across} across, ${up} up`,
-  stopsFor: ({ sheet }: { sheet: LengthText }) => `stops for ${sheet}`,
+  stopsSetting: ({ n, of }: { n: number; of: number }) => `Stops: setting ${n} of ${of}`,
+  stopsForPapers: ({ papers }: { papers: ListText }) => `stops for ${papers}`,
   onTheBoard: 'Printed side up, on the board, under the screen.',
 
   // Register.
