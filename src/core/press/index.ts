@@ -29,10 +29,10 @@ export type { MethodTolerance, OwnRegister, RegisterMethod, RegisterSigma } from
 export { paperChange } from './damp.ts';
 export type { PaperChange } from './damp.ts';
 export { registerBudget, usualOverlapMm } from './budget.ts';
-export type { BudgetInput, BudgetLayer, PairBudget, RegisterBudget } from './budget.ts';
+export type { Beneath, BudgetInput, BudgetLayer, PairBudget, RegisterBudget } from './budget.ts';
 export { registerShifts } from './shifts.ts';
 export type { LayerShift, RegisterDraws, SheetShifts, ShiftSigma } from './shifts.ts';
-export { registerTestSheet, shiftOfLine } from './test-sheet.ts';
+export { registerTestSheet, shiftOfLine, testScaleFor } from './test-sheet.ts';
 export type { TestLine, TestPlace, TestSheet } from './test-sheet.ts';
 export { readTestSheets, sigmaRange } from './test-reading.ts';
 export { driftAdvice, measuredRegister, registerFromLines, sigmaAtCorner } from './tested.ts';

@@ -6,5 +6,7 @@ export type { Palette } from './paint.ts';
 export { groundCube, groundUnder, quickNodes, paintOverPicture } from './picture.ts';
 export type { GroundCube, RgbPicture } from './picture.ts';
 export { meetingOverlap } from './meeting.ts';
+export { seamGrounds } from './seam.ts';
+export type { SeamGround } from './seam.ts';
 export { shiftCodes } from './shift.ts';
 export type { FallenLayer } from './shift.ts';

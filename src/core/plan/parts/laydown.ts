@@ -15,7 +15,7 @@ import { planMix } from './mix.ts';
 import { inkSwatch, swatchOf } from './papers.ts';
 import type { PlannedPress } from './press.ts';
 import { codeColours } from './proof.ts';
-import { makeStencils, materialFor } from './stencils.ts';
+import { makeStencils, materialFor, type CodeColours } from './stencils.ts';
 
 /** A layer with its stencil and its bit in the codes. */
 export interface CutLayer {
@@ -50,6 +50,18 @@ export function cutTheStencils(
     return stencil ? [{ layer, stencil, bit: bitOf.get(layer.id)! }] : [];
   });
 }
+
+/** The colours of all codes on the first bare paper that was read; null without one. */
+export function coloursOnPaper(job: Job, laydown: readonly PrintedLayer[], inks: FoundInks, memory: Memory): CodeColours | null {
+  const paper = job.papers
+    .filter((p) => !p.printed)
+    .map((p) => inks.papers.get(p.id))
+    .find((s) => s !== undefined);
+  return paper ? memory.part('colours on paper', { paper, laydown, surface: inks.surface }, coloursFrom) : null;
+}
+
+const coloursFrom = (reads: { paper: Spectrum; laydown: readonly PrintedLayer[]; surface: FoundInks['surface'] }): CodeColours =>
+  codeColours(reads.paper, reads.laydown, reads.surface);
 
 /** A layer that is spread prints farther out on all sides: its window grows, or its piece shrinks. */
 function spreadCut(cut: Region, layer: JobLayer, memory: Memory): Region {

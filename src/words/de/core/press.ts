@@ -44,6 +44,14 @@ export const press: Same<typeof en.press> = {
   checkInkFigures: 'Gewebe, Dichte der Farbe und Zahl der Bogen prüfen.',
   rangeReversed: 'Eine Spanne läuft von ihrem größeren zum kleineren Ende.',
   smallerFirst: 'Die kleinere Zahl zuerst schreiben.',
+  tapeOnEdge: ({ n }) =>
+    `${n === 1 ? 'Dieses Stück hat' : `Diese ${n} Stücke haben`} keinen Rand: das Gewebe auf der Papierseite genau an der Bildkante abkleben und ${n === 1 ? 'das Stück' : 'die Stücke'} nach der Schneidezeichnung legen.`,
+  changeAfter: ({ sheet, n, stencil, of }) =>
+    `Nach Bogen ${sheet}: Schablone ${stencil} von ${of}${n > 0 ? `, den Passer auf ${many(n, 'Abschnitt', 'Abschnitten')} prüfen` : ''}.`,
+  changeBeforeFirst: ({ n, stencil, of }) =>
+    `Nach den Einrichtebogen: Schablone ${stencil} von ${of}${n > 0 ? `, den Passer auf ${many(n, 'Abschnitt', 'Abschnitten')} prüfen` : ''}.`,
+  fineShapes: ({ share, times }) =>
+    `Feine Formen: ${share} des Drucks liegen im Wulst an den Rändern. Der Film ist bis zu ${times}-mal so dick: dunkler, trocknet langsamer.`,
   noSheetThrough: 'Durch diesen Lauf geht kein Bogen.',
   mostStays: ({ printed, share }) =>
     `Die Bogen nehmen ${printed}; das meiste im Topf (${share}) behalten Sieb und Spachtel. In ein beschriftetes Glas zurückstreichen.`,

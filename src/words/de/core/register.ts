@@ -30,6 +30,12 @@ export const register: Same<typeof en.register> = {
     `${second} kann ${off} neben ${first} fallen, aber sie überlappen nur um ${overlap}: blankes Papier kann blitzen.`,
   pairTouches: ({ first, second, off }) =>
     `${second} kann ${off} neben ${first} fallen, aber sie berühren sich nur: blankes Papier kann blitzen.`,
+  lineShows: ({ first, second, off }) =>
+    `${second} kann ${off} neben ${first} fallen: dazwischen kann eine Linie der Farbe darunter blitzen, kein blankes Papier.`,
+  otherEdge: ({ papers, tolerance, pairs }) =>
+    `Gerissene Ränder halten eine Schicht nur auf ± ${tolerance}: auf ${papers} kann auch dies blitzen: ${pairs}.`,
+  otherEdgeCut: ({ papers, tolerance }) => `${papers}: eine Schicht fällt innerhalb von ± ${tolerance}.`,
+  pairOf: ({ first, second, off }) => `${first} und ${second} (${off})`,
 
   humidityImpossible: ({ humidity }) => `Luft kann keine ${humidity} Feuchte haben.`,
   readHygrometer: 'Vor jedem Lauf ein Hygrometer im Raum ablesen.',
@@ -64,7 +70,7 @@ export const register: Same<typeof en.register> = {
   writeBoth: 'Beide schreiben, quer und hoch.',
   noSuchLine: ({ line }) => `Die Skalen haben keine Linie ${line}.`,
   linesRun: ({ most }) =>
-    `Die Linien gehen von −${most} bis ${most}, Halbe sind erlaubt. Was weiter danebenliegt, mit dem Lineal messen und in mm schreiben.`,
+    `Die Linien gehen von −${most} bis ${most}, Halbe sind erlaubt. Was weiter danebenliegt, ist keine Ablesung dieser Skala: herausfinden, warum der Bogen verrutscht ist, und ihn weglassen.`,
   readTwice: 'Diese Stelle dieses Bogens wurde zweimal abgelesen.',
   keepOneReading: 'Eine der beiden Ablesungen behalten.',
   spreadRough: ({ n }) => `Aus ${n} Bogen ist die Streuung nur grob bekannt.`,

@@ -68,8 +68,8 @@ export const cards: Same<typeof en.cards> = {
   underlayersDry: 'Untere Schichten griffest.',
   loosePiecesDown: ({ n }) => `${many(n, 'loses Teil gelegt, nicht', 'lose Teile gelegt, keines')} verrutscht.`,
   bridgesFlat: 'Stege flach, keine Farbe darunter.',
-  largeFlat: 'Große Fläche: gut fluten, gleichmäßig drücken.',
-  edgesSharp: 'Ränder scharf? Wenn nicht: weniger Farbe, weniger Absprung.',
+  largeFlat: 'Große Fläche: gut fluten, gleichmäßiger Druck. Gewebemuster, Überfluten: weniger Absprung.',
+  edgesSharp: 'Ränder weich? Weniger Farbe, weniger Druck; springt das Gewebe nicht ab: mehr Absprung.',
   thickEdges: 'Dicke Farbe an den Rändern: länger trocknen.',
   noBrightGap: 'Kein heller Spalt außerhalb des Bilds.',
 };

@@ -29,10 +29,7 @@ export const setUpPages: Same<typeof en.setUpPages> = {
   image: 'Bild',
   fromSqueegee: 'von der Rakelseite',
   layDrawing: ({ top, left }) =>
-    `Die Zeichnung in wahrer Größe (nächste Seiten) unter das trockene Sieb legen: das Bild oben ${top} vom Rahmen, links ${left}.`,
-  tapingDrawing: 'Klebezeichnung',
-  underScreen: 'Unter das Sieb legen, bedruckte Seite oben.',
-  tapeOutside: 'oben — Bildkante',
+    `Von der Innenseite des Rahmens messen: das Bild beginnt ${top} von oben und ${left} von links. So die erste Schablone unter das Sieb legen.`,
 
   // Anlagen.
   stops: 'Anlagen',
@@ -55,10 +52,10 @@ export const setUpPages: Same<typeof en.setUpPages> = {
   overlap: 'Überlappung',
   holds: 'hält',
   tight: 'knapp',
-  opens: 'wird blitzen',
+  opens: 'kann blitzen',
+  lineShows: 'Linie kann blitzen',
   morePairs: ({ n }) => `und ${n} weitere, die sich treffen; keines schlechter als diese`,
-  howToRead:
-    'Wahrscheinlich: neunzehn von zwanzig Bogen. Schlimmstens: alles kommt zusammen. Überlappung: was die Zeichnung dort hat, wo die beiden Formen sich treffen.',
+  howToRead: 'Wahrscheinlich, schlimmstens, Überlappung: ein Paar, längs einer Achse, an der Bildkante, die den Anlagen am fernsten liegt. Wahrscheinlich hält neunzehn von zwanzig Mal; schlimmstens zählt alles zusammen; Überlappung ist, was die Zeichnung hat, wo die beiden sich treffen.',
   measureYours: 'Die eigene Presse mit dem Passer-Testbogen messen; dann werden daraus eigene Werte.',
   gapsDiffer: 'Verschiedene Absprünge: das Bild druckt verschieden groß',
   gap: 'Absprung',

@@ -51,6 +51,14 @@ export const press = {
   checkInkFigures: 'Check mesh, ink density and number of sheets.',
   rangeReversed: 'A range runs from its larger to its smaller end.',
   smallerFirst: 'Write the smaller figure first.',
+  tapeOnEdge: ({ n }: { n: number }) =>
+    `${n === 1 ? 'This piece has' : `These ${n} pieces have`} no border: tape the mesh on the paper side exactly on the image’s edge, and lay ${n === 1 ? 'it' : 'them'} by the cut drawing.`,
+  changeAfter: ({ sheet, n, stencil, of }: { sheet: NameText; n: number; stencil: number; of: number }) =>
+    `After sheet ${sheet}: stencil ${stencil} of ${of}${n > 0 ? `, check the register on ${many(n, 'offcut', 'offcuts')}` : ''}.`,
+  changeBeforeFirst: ({ n, stencil, of }: { n: number; stencil: number; of: number }) =>
+    `After the set-up sheets: stencil ${stencil} of ${of}${n > 0 ? `, check the register on ${many(n, 'offcut', 'offcuts')}` : ''}.`,
+  fineShapes: ({ share, times }: { share: ShareText; times: NumberText }) =>
+    `Fine shapes: ${share} of the print lies in the ridge along its edges. Film up to ${times} times as thick: darker, and slower to dry.`,
   noSheetThrough: 'No sheet goes through this run.',
   mostStays: ({ printed, share }: { printed: MassText; share: ShareText }) =>
     `The sheets take ${printed}; most of the pot (${share}) stays in screen and knife. Scrape it back into a labelled jar.`,

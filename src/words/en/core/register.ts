@@ -31,6 +31,12 @@ export const register = {
     `${second} can fall ${off} off ${first}, but they overlap by only ${overlap}: bare paper can show.`,
   pairTouches: ({ first, second, off }: { first: NameText; second: NameText; off: LengthText }) =>
     `${second} can fall ${off} off ${first}, but they only touch: bare paper can show.`,
+  lineShows: ({ first, second, off }: { first: NameText; second: NameText; off: LengthText }) =>
+    `${second} can fall ${off} off ${first}: a line of the colour beneath can show between them, no bare paper.`,
+  otherEdge: ({ papers, tolerance, pairs }: { papers: ListText; tolerance: LengthText; pairs: ListText }) =>
+    `Torn edges hold one layer within ± ${tolerance} only: on ${papers} these can open too: ${pairs}.`,
+  otherEdgeCut: ({ papers, tolerance }: { papers: ListText; tolerance: LengthText }) => `${papers}: one layer falls within ± ${tolerance}.`,
+  pairOf: ({ first, second, off }: { first: NameText; second: NameText; off: LengthText }) => `${first} and ${second} (${off})`,
 
   // Paper that moves with damp.
   humidityImpossible: ({ humidity }: { humidity: ShareText }) => `Air cannot have ${humidity} humidity.`,
@@ -69,7 +75,7 @@ export const register = {
   writeBoth: 'Write both, across and down.',
   noSuchLine: ({ line }: { line: NumberText }) => `The scales have no line ${line}.`,
   linesRun: ({ most }: { most: number }) =>
-    `Lines run from −${most} to ${most}, and halves may be written. Measure what lies farther off with a rule, and write it in mm.`,
+    `Lines run from −${most} to ${most}, and halves may be written. What lies farther off is no reading of this scale: find out why that sheet slipped, and leave it out.`,
   readTwice: 'This place of this sheet was read twice.',
   keepOneReading: 'Keep one of the two readings.',
   spreadRough: ({ n }: { n: number }) => `From ${many(n, 'sheet', 'sheets')} the spread is known only roughly.`,

@@ -69,8 +69,8 @@ export const cards = {
   underlayersDry: 'Under-layers dry to the touch.',
   loosePiecesDown: ({ n }: { n: number }) => `${many(n, 'loose piece', 'loose pieces')} down, none shifted.`,
   bridgesFlat: 'Bridges flat, no ink under them.',
-  largeFlat: 'Large flat: flood well, even pressure.',
-  edgesSharp: 'Edges sharp? If not: less ink, less gap.',
+  largeFlat: 'Large flat: flood well, even pressure. Mesh marks or flooding: less gap.',
+  edgesSharp: 'Edges soft? Less ink, less pressure; if the mesh does not snap up: more gap.',
   thickEdges: 'Thick ink along edges: dry it longer.',
   noBrightGap: 'No bright gap outside the image.',
 };

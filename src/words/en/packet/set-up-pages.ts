@@ -30,10 +30,7 @@ export const setUpPages = {
   image: 'image',
   fromSqueegee: 'from the squeegee side',
   layDrawing: ({ top, left }: { top: LengthText; left: LengthText }) =>
-    `Lay the true-size drawing (next pages) under the dry screen: image ${top} from the frame at the top, ${left} at the left.`,
-  tapingDrawing: 'Taping drawing',
-  underScreen: 'Lay it under the screen, printed side up.',
-  tapeOutside: 'top — image edge',
+    `Measure from the inside of the frame: the image begins ${top} from the top and ${left} from the left. Lay the first stencil so, under the screen.`,
 
   // Stops.
   stops: 'Stops',
@@ -56,9 +53,10 @@ export const setUpPages = {
   overlap: 'overlap',
   holds: 'holds',
   tight: 'tight',
-  opens: 'will open',
+  opens: 'may open',
+  lineShows: 'a line may show',
   morePairs: ({ n }: { n: number }) => `and ${n} more that meet, none of them worse than these`,
-  howToRead: 'Likely: nineteen sheets in twenty. Worst: everything adds up. Overlap: what the drawing has where the two shapes meet.',
+  howToRead: 'Likely, worst, overlap: one pair, along one axis, at the image’s edge farthest from the stops. Likely holds nineteen times in twenty; worst adds everything up; overlap is what the drawing has where the two meet.',
   measureYours: 'Measure your own press with the register test sheet; then these figures become yours.',
   gapsDiffer: 'Gaps differ: the image prints in different sizes',
   gap: 'gap',
