@@ -1,5 +1,5 @@
 import { fail } from '../problem.ts';
-import { asWritten, say, sentences, time as minutesOf, type Saying } from '../../words/say.ts';
+import { asWritten, name as asName, say, sentences, time as minutesOf, type Saying } from '../../words/say.ts';
 import type { DayInput, DayRun } from './day.ts';
 
 export type DayWhat = 'cut' | 'mix' | 'set-up' | 'pull' | 'rack' | 'clean' | 'wait' | 'rest' | 'dry';
@@ -120,7 +120,7 @@ export class Bench {
       if (could < start - 1e-9) [who, start] = [hand, could];
     }
     if (who < 0 || start + minutes > before + 1e-9 || start >= beginBefore) return null;
-    this.idle(who, start, run, say('day.wait'));
+    this.idle(who, start, run, what === 'set-up' ? say('day.waitForScreen') : say('day.wait'));
     this.add(who, start, start + minutes, what, {
       run: run?.id ?? null,
       where: screen ? sayScreen(screen) : say('day.atTable'),
@@ -150,7 +150,8 @@ export class Bench {
   waitUntil(time: number, run: DayRun, preparedAt: number, dryingUntil: number): void {
     this.idle(0, Math.min(time, preparedAt), run, say('day.waitForScreen'));
     if (dryingUntil > this.now) this.idle(0, Math.min(time, dryingUntil), run, say('day.waitForInk'));
-    this.idle(0, time, run, say('day.tooLateForRun'));
+    const next = this.windowAt(Math.max(time, this.now))[0];
+    this.idle(0, time, run, Math.floor(next / 1440) > Math.floor(this.now / 1440) ? say('day.tooLateForRun') : say('day.afterTheMeal'));
   }
 
   /** The longest stretch of work that a day has. */
@@ -174,11 +175,21 @@ export class Bench {
     this.free[0] = start;
   }
 
-  pull(from: number, to: number, run: DayRun, sheets: readonly [number, number], of: number, pause: number, racker: number | null): void {
+  pull(
+    from: number,
+    to: number,
+    run: DayRun,
+    sheets: readonly [number, number],
+    of: number,
+    pause: number,
+    racker: number | null,
+    changed: readonly (string | undefined)[] = [],
+  ): void {
     const [first, last] = sheets;
     const which = last - first + 1 === of ? say('day.allSheets', { n: of }) : say('day.sheetsFromTo', { from: first, to: last, of });
     const text = sentences(
       run.setUpSheets ? say('day.pullAfterNewsprint', { newsprint: run.setUpSheets, which }) : say('day.pull', { which }),
+      ...changed.map((sheet) => (sheet === undefined ? say('day.changeFirst') : say('day.changeAfter', { sheet: asName(sheet) }))),
       pause > 0.5 && say('day.pauses', { pauses: minutesOf(pause) }),
     );
     this.add(0, from, to, 'pull', { run: run.id, where: say('day.atPress'), text, sheets });

@@ -230,12 +230,15 @@ function oneDay(input: DayInput, racks: Racks): DayPlan {
       let time = from + first;
       let pause = 0;
       const begun = done;
+      /** Sheets after which the stencil was changed in this sitting; undefined: before the first. */
+      const changed: (string | undefined)[] = [];
       while (done < names.length) {
         const name = names[done];
         // The stencil gives out here: the next is mounted, and its register checked.
         changes.forEach((change, i) => {
           if (change.afterSheets !== done || mounted.has(i)) return;
           mounted.add(i);
+          changed.push(names[done - 1]);
           // At the start of a sitting the screen is set up with the next stencil anyway.
           if (done > begun || begun === 0) time += studioDefaults.changeMinutes + change.checkSheets * stroke;
         });
@@ -256,7 +259,7 @@ function oneDay(input: DayInput, racks: Racks): DayPlan {
       if (done === begun) bench.skipToNextWindow(run);
       else {
         if (begun === 0) begunOn.set(dayOf(from), (begunOn.get(dayOf(from)) ?? 0) + 1);
-        bench.pull(from, time, run, [begun + 1, done], names.length, pause, racker);
+        bench.pull(from, time, run, [begun + 1, done], names.length, pause, racker, changed);
         prepareLater(index, { beginBefore: time, idleHands: true });
         const clean = bench.work({
           what: 'clean',

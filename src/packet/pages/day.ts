@@ -1,11 +1,16 @@
 import { say, sentences } from '../../words/index.ts';
 import { roughly, startPage, type, type Frame, type Pages, type Setting } from './setting.ts';
 
+const leastRowMm = 4.3;
+
 /** The work by the hour, as a strip and a list. */
 export function* dayPages(setting: Setting): Pages {
   const { day } = setting.plan.edition;
   if (!day || day.steps.length === 0) return;
-  const steps = day.steps.filter((s) => s.what !== 'rest' && s.what !== 'dry');
+  // The night is nobody's work, nor are the minutes left before it.
+  const steps = day.steps.filter(
+    (s) => s.what !== 'dry' && (s.what !== 'rest' || isMeal(s)) && (s.what !== 'wait' || s.endMinutes - s.startMinutes >= 5),
+  );
   const last = steps.length;
   let at = 0;
   let sheet = 0;
@@ -19,7 +24,9 @@ export function* dayPages(setting: Setting): Pages {
     });
     let y = frame.top;
     if (sheet === 0) y = strip(setting, frame, y);
-    const rowMm = 6.2;
+    const room = frame.bottom - y - 7 * (new Set(steps.slice(at).map((s) => s.day)).size + 1);
+    // Closer where that saves a page.
+    const rowMm = (last - at) * leastRowMm <= room ? Math.min(6.2, room / (last - at)) : 6.2;
     let shown = -1;
     while (at < last && y < frame.bottom - rowMm) {
       const step = steps[at];
@@ -38,6 +45,9 @@ export function* dayPages(setting: Setting): Pages {
     yield;
   }
 }
+
+const isMeal = (s: { readonly startMinutes: number; readonly endMinutes: number }): boolean =>
+  Math.floor(s.startMinutes / 1440) === Math.floor((s.endMinutes - 1e-9) / 1440) && s.endMinutes - s.startMinutes < 360;
 
 type Step = NonNullable<Setting['plan']['edition']['day']>['steps'][number];
 

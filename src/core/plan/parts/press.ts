@@ -18,7 +18,7 @@ import {
   type TapingPlan,
 } from '../../press/index.ts';
 import { problem, ProblemError, type Problem } from '../../problem.ts';
-import { figure, say } from '../../../words/say.ts';
+import { figure, length, lengths, say } from '../../../words/say.ts';
 import { pick, type Memory } from '../memory.ts';
 
 /** The screen and what it does to the film, the fit and the size of the image. */
@@ -123,6 +123,8 @@ export function planPress(
   if (risers) problems.push(...risers.problems);
   const planned = planGaps(job, layers, { fit, gapMm, growth: stretched, risers });
   problems.push(...planned.problems);
+  problems.push(...outOfRange(gap, screen.offContactMm, 'screen.offContactMm'));
+  for (const one of planned.gaps) if (one.own) problems.push(...outOfRange(gap, one.gapMm, `layers[#${one.layerId}].offContactMm`));
   return {
     screenKnown: true,
     deposit,
@@ -137,6 +139,15 @@ export function planPress(
     risers,
     problems,
   };
+}
+
+/** A gap outside what this size and mesh usually ask for: it may be right, and is said to be unusual. */
+function outOfRange({ rangeMm }: GapAdvice, gapMm: number | undefined, path: string): Problem[] {
+  if (gapMm === undefined || (gapMm >= rangeMm[0] - 0.05 && gapMm <= rangeMm[1] + 0.05)) return [];
+  const values = { gap: length(gapMm, 1), usual: lengths(rangeMm, 'to', 1) };
+  return gapMm > rangeMm[1]
+    ? [problem('note', 'gap-above-usual', path, say('press.gapAboveUsual', values), say('press.tryLowerGap'))]
+    : [problem('note', 'gap-below-usual', path, say('press.gapBelowUsual', values), say('press.tryHigherGap'))];
 }
 
 type RunReads = Pick<JobLayer, 'id' | 'name' | 'offContactMm'>;

@@ -130,6 +130,10 @@ export const press: Same<typeof en.press> = {
   oneGap: ({ best }) =>
     `Alle Läufe mit demselben Absprung drucken oder hier ${best} nehmen: dann kostet es höchstens ein Viertel des Passers.`,
   mindWhereItMeets: 'Daran denken, wo dieser Lauf einen anderen treffen muss.',
+  gapAboveUsual: ({ gap, usual }) => `Der Absprung von ${gap} ist mehr, als Größe und Gewebe sonst verlangen (${usual}).`,
+  tryLowerGap: 'Richtig für ein schlaffes Gewebe, das am Bogen klebt. Bei Gewebemuster, dünnen Flächen oder gedehntem Bild: senken.',
+  gapBelowUsual: ({ gap, usual }) => `Der Absprung von ${gap} ist weniger, als Größe und Gewebe sonst verlangen (${usual}).`,
+  tryHigherGap: 'Bei weichen Rändern oder einem Gewebe, das hinter der Rakel nicht abspringt: anheben.',
 
   heights: ({ range }) => `Absprung, Papier, Schablone und Scharnier müssen je ${range} hoch sein.`,
   measureClamps: 'Messen, wie hoch die Klemmen das Gewebe über der Platte halten.',

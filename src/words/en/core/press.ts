@@ -150,6 +150,12 @@ export const press = {
   oneGap: ({ best }: { best: LengthText }) =>
     `Print all runs with one gap, or take ${best} here: then it costs a quarter of the register at most.`,
   mindWhereItMeets: 'Keep it in mind where this run must meet another.',
+  gapAboveUsual: ({ gap, usual }: { gap: LengthText; usual: LengthText }) =>
+    `The gap of ${gap} is more than this size and mesh usually ask for (${usual}).`,
+  tryLowerGap: 'Right for a slack mesh that sticks to the sheet. Mesh marks, thin flats or a stretched image: lower it.',
+  gapBelowUsual: ({ gap, usual }: { gap: LengthText; usual: LengthText }) =>
+    `The gap of ${gap} is less than this size and mesh usually ask for (${usual}).`,
+  tryHigherGap: 'Soft edges, or a mesh that does not snap up behind the blade: raise it.',
 
   // Risers.
   heights: ({ range }: { range: LengthText }) => `Gap, paper, stencil and hinge must each be ${range} high.`,
