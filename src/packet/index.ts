@@ -175,20 +175,20 @@ export async function makePacket(bundle: JobBundle, plan: Plan, wishes: PacketWi
 }
 
 /** The files to print: one for all or two, and those that stand apart. */
-async function makeBooks(
-  bundle: JobBundle,
-  plan: Plan,
-  wishes: PacketWishes,
-  mark: string,
-  files: PacketFile[],
-): Promise<Setting> {
+async function makeBooks(bundle: JobBundle, plan: Plan, wishes: PacketWishes, mark: string, files: PacketFile[]): Promise<Setting> {
   const { fonts, printer, date = '', language = languageOfJob(plan), only, black, large, split, onPage, task = quietTask } = wishes;
   const size = pageSize(printer.page);
   const all = new Set(only ?? packetParts);
   const main = [...all].filter((part) => part !== 'hand-out' && part !== 'register-test');
   const [table, press] = [main.filter((part) => forTheTable.has(part)), main.filter((part) => !forTheTable.has(part))];
   const whole = only === undefined;
-  const wanted: readonly { name: string; parts: readonly PacketPart[]; cover: boolean; laydown: boolean; what: (pages: number) => Saying }[] = [
+  const wanted: readonly {
+    name: string;
+    parts: readonly PacketPart[];
+    cover: boolean;
+    laydown: boolean;
+    what: (pages: number) => Saying;
+  }[] = [
     ...(split
       ? [
           { name: 'table', parts: table, cover: whole, laydown: false, what: (pages: number) => say('packet.tableToPrint', { pages }) },
@@ -204,7 +204,13 @@ async function makeBooks(
           },
         ]),
     { name: 'hand-out', parts: ['hand-out'], cover: false, laydown: false, what: (pages) => say('packet.handOutToPrint', { pages }) },
-    { name: 'register-test', parts: ['register-test'], cover: false, laydown: false, what: (pages) => say('packet.registerTestToPrint', { pages }) },
+    {
+      name: 'register-test',
+      parts: ['register-test'],
+      cover: false,
+      laydown: false,
+      what: (pages) => say('packet.registerTestToPrint', { pages }),
+    },
   ];
   const open = (): Promise<Book> =>
     openBook(fonts, size.widthMm, size.heightMm, language, { scale: pageScale(printer.page, large), black, preview: onPage !== undefined });

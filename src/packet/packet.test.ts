@@ -29,6 +29,7 @@ beforeAll(async () => {
 test('a packet holds the book, a proof after each run, a cut file for each stencil and the tables', () => {
   expect(files.map((f) => f.path)).toEqual([
     'packet.pdf',
+    'hand-out.pdf',
     'proofs/white-after-run-1.png',
     'proofs/white.png',
     'cut/ring.svg',
@@ -38,6 +39,7 @@ test('a packet holds the book, a proof after each run, a cut file for each stenc
     'overlaps.csv',
     'record.csv',
     'plan.json',
+    'made-from.txt',
   ]);
   for (const file of files) {
     expect(file.bytes.length).toBeGreaterThan(50);

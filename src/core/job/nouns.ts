@@ -99,6 +99,9 @@ const weighed = {
   fields: { ink: 'inkOf', grams: 'grams' },
 } as const;
 
+/** A mark is not told apart: which it is, the message says. */
+const doneThing: Each = () => ({ it: say('where.done'), of: say('where.done') });
+
 export const inReading: { readonly [K in Known<JobReading>]: Saying } = {
   kind: say('where.itsKind'),
   values: say('where.itsSpectrum'),
@@ -262,6 +265,7 @@ export const fields: Fields<Job> = {
       thicknessMm: 'thickness',
       grain: 'grain',
       edge: 'edge',
+      parent: { noun: 'parentSheet', fields: { widthMm: 'parentSheet', heightMm: 'parentSheet' } },
       imageAtMm: 'imageAt',
       printed: {
         noun: 'printed',
@@ -386,6 +390,35 @@ export const fields: Fields<Job> = {
     noun: say('where.proofReadings'),
     each: thing('proofReading', 'ofProofReading'),
     fields: { paper: 'paperIn', layers: 'layersOf', reading: { reading: 'readingOf' }, date: 'date', note: 'note' },
+  },
+  done: {
+    noun: say('where.done'),
+    fields: {
+      cut: {
+        noun: say('where.done'),
+        each: doneThing,
+        fields: {
+          layer: say('where.done'),
+          state: say('where.done'),
+          bridges: {
+            noun: say('where.done'),
+            each: doneThing,
+            fields: { fromMm: say('where.done'), toMm: say('where.done'), viaMm: say('where.done'), widthMm: say('where.done') },
+          },
+          date: say('where.done'),
+        },
+      },
+      mixed: {
+        noun: say('where.done'),
+        each: doneThing,
+        fields: { layer: say('where.done'), state: say('where.done'), date: say('where.done') },
+      },
+      pulled: {
+        noun: say('where.done'),
+        each: doneThing,
+        fields: { layer: say('where.done'), state: say('where.done'), date: say('where.done') },
+      },
+    },
   },
   potLogs: {
     noun: say('where.potLogs'),

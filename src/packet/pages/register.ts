@@ -52,7 +52,9 @@ export function registerPage(setting: Setting): void {
       x.verdict,
       base,
       right - x.verdict,
-      pair.verdict === 'unknown' ? '—' : setting.say(pair.verdict === 'opens' && pair.beneath === 'colour' ? 'setUpPages.lineShows' : `setUpPages.${pair.verdict}`),
+      pair.verdict === 'unknown'
+        ? '—'
+        : setting.say(pair.verdict === 'opens' && pair.beneath === 'colour' ? 'setUpPages.lineShows' : `setUpPages.${pair.verdict}`),
       { ...type.body, weight: pair.verdict === 'holds' ? 'regular' : 'bold' },
       8,
     );

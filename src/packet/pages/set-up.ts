@@ -1,7 +1,7 @@
-import { length, name as asName, say } from '../../words/index.ts';
+import { tapeForJob } from '../../core/plan/parts/tape.ts';
+import { length, longLength, name as asName, say } from '../../words/index.ts';
 import { caution, cautionOf, checkNone, column, fact, steps } from './parts.ts';
 import { lengthIn, startPage, type, type Pages, type Setting } from './setting.ts';
-import { trueSizePages } from './true-size.ts';
 
 /** Setting up the screen: margins, gap, risers, tape; then the taping drawing at true size. */
 export function* setUpPages(setting: Setting): Pages {
@@ -53,6 +53,10 @@ export function* setUpPages(setting: Setting): Pages {
     }
     y += 3;
   }
+  if (taping) {
+    const tape = setting.say('setUpPages.tapeAll', { tape: longLength(Math.ceil(tapeForJob(setting.plan)) * 1000, 0), width: length(taping.tapeWidthMm) });
+    y = fact(page, words.x, y, words.width, setting.say('setUpPages.tape'), tape, type.strong);
+  }
   if (press.offContact) {
     const { alongMm, acrossMm } = press.offContact;
     const grows = setting.say('setUpPages.imageGrows', { along: length(alongMm, fine), across: length(Math.max(...acrossMm), fine) });
@@ -90,30 +94,4 @@ export function* setUpPages(setting: Setting): Pages {
   ]);
   caution(page, picture.x, below + 2, picture.width, cautionOf(setting, 'lift'));
   yield;
-  yield* trueSizePages(setting, {
-    name: say('setUpPages.tapingDrawing'),
-    says: say('setUpPages.underScreen'),
-    // The tape follows the stencil's own edge, so that the drawing needs to hold no more than the image.
-    extent: {
-      minX: taping.image.xMm - 3,
-      minY: taping.image.yMm - 3,
-      maxX: taping.image.xMm + taping.image.widthMm + 3,
-      maxY: taping.image.yMm + taping.image.heightMm + 3,
-    },
-    draw: (sheet, placing, at) => {
-      const box = (r: typeof taping.frame, paint: Parameters<typeof sheet.rect>[4]): void => {
-        const [ax, ay] = at(r.xMm, r.yMm),
-          [bx, by] = at(r.xMm + r.widthMm, r.yMm + r.heightMm);
-        sheet.rect(Math.min(ax, bx), Math.min(ay, by), Math.abs(bx - ax), Math.abs(by - ay), paint);
-      };
-      box(taping.image, { stroke: '#000000', lineMm: 0.6 });
-      const [cx, cy] = at(taping.centreMm[0], taping.centreMm[1]);
-      sheet.line(cx - 15, cy, cx + 15, cy, 0.2);
-      sheet.line(cx, cy - 15, cx, cy + 15, 0.2);
-      for (const share of [0.25, 0.75]) {
-        const [x, y] = at(taping.image.xMm + taping.image.widthMm * share, taping.image.yMm + 6);
-        sheet.text(x, y, setting.say('setUpPages.tapeOutside'), { size: 9, weight: 'semibold', align: 'centre', turned: placing.turned });
-      }
-    },
-  });
 }

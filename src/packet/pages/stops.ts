@@ -1,3 +1,4 @@
+import type { Box } from '../../core/form/index.ts';
 import { length, lengths, list, name as asName, say } from '../../words/index.ts';
 import { column, fact, steps } from './parts.ts';
 import { sizeIn, startPage, type, type Pages, type Setting } from './setting.ts';
@@ -82,6 +83,9 @@ export function* stopsPages(setting: Setting): Pages {
         maxX: drawing.xMm + drawing.widthMm + 1,
         maxY: drawing.yMm + drawing.heightMm + 1,
       },
+      // The far stop stands anywhere on its edge: what counts is the corner, and a line to go on along.
+      least: around(template.stops.filter((stop) => stop.number !== 2)),
+      drawnIn: (part) => template.stops.some((stop) => meets(stop, part)),
       draw: (drawn, placing, to) => {
         const box = (r: typeof sheet, paint: Parameters<typeof drawn.rect>[4]): void => {
           const [ax, ay] = to(r.xMm, r.yMm),
@@ -95,6 +99,17 @@ export function* stopsPages(setting: Setting): Pages {
           const [tx, ty] = to(stop.xMm + stop.widthMm / 2, stop.yMm + stop.heightMm / 2);
           drawn.text(tx, ty + 2, String(stop.number), { size: 14, weight: 'bold', align: 'centre', turned: placing.turned });
         }
+        const far = template.stops.find((stop) => stop.number === 2);
+        if (far) {
+          const [tx, ty] = to(sheet.xMm + 8, template.cornerMm[1] - 8);
+          const middle = [far.xMm + far.widthMm / 2 - template.cornerMm[0], far.yMm + far.heightMm / 2 - template.cornerMm[1]];
+          const along = Math.max(Math.abs(middle[0]), Math.abs(middle[1]));
+          drawn.text(tx, ty, setting.say('setUpPages.farStop', { number: 2, along: length(along) }), {
+            size: 9,
+            weight: 'semibold',
+            turned: placing.turned,
+          });
+        }
         for (const [mx, my] of template.marks) {
           const [cx, cy] = to(mx, my);
           drawn.line(cx - 4, cy, cx + 4, cy, 0.2);
@@ -104,6 +119,19 @@ export function* stopsPages(setting: Setting): Pages {
     });
   }
 }
+
+/** The box that holds all stops, and a little of the edges that they touch. */
+function around(stops: Template['stops']): Box {
+  return {
+    minX: Math.min(...stops.map((s) => s.xMm)) - 1,
+    minY: Math.min(...stops.map((s) => s.yMm)) - 1,
+    maxX: Math.max(...stops.map((s) => s.xMm + s.widthMm)) + 6,
+    maxY: Math.max(...stops.map((s) => s.yMm + s.heightMm)) + 1,
+  };
+}
+
+const meets = (stop: Template['stops'][number], box: Box): boolean =>
+  stop.xMm <= box.maxX && stop.xMm + stop.widthMm >= box.minX && stop.yMm <= box.maxY && stop.yMm + stop.heightMm >= box.minY;
 
 type Template = Setting['plan']['register']['stops'][number]['template'];
 

@@ -19,6 +19,7 @@ import { job } from './core/job.ts';
 import { where } from './core/where.ts';
 import { plan } from './core/plan.ts';
 import { asks } from './core/asks.ts';
+import { buying } from './core/buying.ts';
 import { engine } from './core/engine.ts';
 import { packet } from './packet/packet.ts';
 import { cards } from './packet/cards.ts';
@@ -55,6 +56,7 @@ export const en = {
   where,
   plan,
   asks,
+  buying,
   engine,
   packet,
   cards,

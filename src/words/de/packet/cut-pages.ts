@@ -93,7 +93,8 @@ export const cutPages: Same<typeof en.cutPages> = {
   allOneWay: 'alle gleich',
   anyWay: 'gleichgültig',
   machineTakes: 'Die Maschine nimmt weg',
-  thickBar: 'Dicker Balken: oben an der Schablone. Grau fällt heraus. Formen zuerst, die Linien zwischen den Schablonen zuletzt. Eine gestrichene oder gewachste Seite liegt oben: sie sieht zum Gewebe und trifft auf die Farbe.',
+  thickBar:
+    'Dicker Balken: oben an der Schablone. Grau fällt heraus. Formen zuerst, die Linien zwischen den Schablonen zuletzt. Eine gestrichene oder gewachste Seite liegt oben: sie sieht zum Gewebe und trifft auf die Farbe.',
   moreAsDrawn: ({ n }) => `und ${n} weitere, wie gezeichnet`,
   placedRun: ({ layer, run }) => `${layer}: Lauf ${run}`,
   placedRuns: ({ layer, runs }) => `${layer}: Läufe ${runs}`,

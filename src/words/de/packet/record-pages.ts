@@ -85,6 +85,8 @@ export const recordPages: Same<typeof en.recordPages> = {
   lawsDiffer: 'Was offenzulegen ist, regeln Gesetze von Ort zu Ort anders; dieses Blatt ist ein Nachweis, kein Rat.',
 
   // Überdrucke.
+  overlaps: 'Überlagerungen',
+  notedOf: ({ paper, note }) => `${paper}: ${note}`,
   overlapsOn: ({ paper }) => `Überdrucke auf ${paper}`,
   coverArea: ({ n }) => `${n} mit Fläche`,
   howToReadIt: 'So ist es zu lesen',

@@ -32,6 +32,7 @@ export const setUpPages: Same<typeof en.setUpPages> = {
     `Von der Innenseite des Rahmens messen: das Bild beginnt ${top} von oben und ${left} von links. So die erste Schablone unter das Sieb legen.`,
 
   // Anlagen.
+  farStop: ({ number, along }) => `Anlage ${number}: an ihrer Kante, ihre Mitte ${along} von dieser Ecke.`,
   stops: 'Anlagen',
   sheet: 'Bogen',
   stopsThick: 'Anlagen, Dicke',
@@ -55,7 +56,8 @@ export const setUpPages: Same<typeof en.setUpPages> = {
   opens: 'kann blitzen',
   lineShows: 'Linie kann blitzen',
   morePairs: ({ n }) => `und ${n} weitere, die sich treffen; keines schlechter als diese`,
-  howToRead: 'Wahrscheinlich, schlimmstens, Überlappung: ein Paar, längs einer Achse, an der Bildkante, die den Anlagen am fernsten liegt. Wahrscheinlich hält neunzehn von zwanzig Mal; schlimmstens zählt alles zusammen; Überlappung ist, was die Zeichnung hat, wo die beiden sich treffen.',
+  howToRead:
+    'Wahrscheinlich, schlimmstens, Überlappung: ein Paar, längs einer Achse, an der Bildkante, die den Anlagen am fernsten liegt. Wahrscheinlich hält neunzehn von zwanzig Mal; schlimmstens zählt alles zusammen; Überlappung ist, was die Zeichnung hat, wo die beiden sich treffen.',
   measureYours: 'Die eigene Presse mit dem Passer-Testbogen messen; dann werden daraus eigene Werte.',
   gapsDiffer: 'Verschiedene Absprünge: das Bild druckt verschieden groß',
   gap: 'Absprung',

@@ -95,7 +95,8 @@ export const cutPages = {
   allOneWay: 'all one way',
   anyWay: 'does not matter',
   machineTakes: 'Machine takes',
-  thickBar: 'Thick bar: top of the stencil. Grey drops out. Shapes first, the lines between the stencils last. A coated or waxed face lies up: it faces the mesh and meets the ink.',
+  thickBar:
+    'Thick bar: top of the stencil. Grey drops out. Shapes first, the lines between the stencils last. A coated or waxed face lies up: it faces the mesh and meets the ink.',
   moreAsDrawn: ({ n }: { n: number }) => `and ${n} more, as drawn`,
   placedRun: ({ layer, run }: { layer: NameText; run: number }) => `${layer}: run ${run}`,
   placedRuns: ({ layer, runs }: { layer: NameText; runs: ListText }) => `${layer}: runs ${runs}`,

@@ -97,6 +97,8 @@ export const recordPages = {
   lawsDiffer: 'Laws on what must be disclosed differ from place to place; this sheet is a record, not advice.',
 
   // Overlaps.
+  overlaps: 'Overlaps',
+  notedOf: ({ paper, note }: { paper: NameText; note: SayingText }) => `${paper}: ${note}`,
   overlapsOn: ({ paper }: { paper: NameText }) => `Overlaps on ${paper}`,
   coverArea: ({ n }: { n: number }) => `${n} that cover area`,
   howToReadIt: 'How to read it',

@@ -33,6 +33,8 @@ export const setUpPages = {
     `Measure from the inside of the frame: the image begins ${top} from the top and ${left} from the left. Lay the first stencil so, under the screen.`,
 
   // Stops.
+  farStop: ({ number, along }: { number: number; along: LengthText }) =>
+    `Stop ${number}: on its edge, its middle ${along} from this corner.`,
   stops: 'Stops',
   sheet: 'sheet',
   stopsThick: 'Stops, thick',
@@ -56,7 +58,8 @@ export const setUpPages = {
   opens: 'may open',
   lineShows: 'a line may show',
   morePairs: ({ n }: { n: number }) => `and ${n} more that meet, none of them worse than these`,
-  howToRead: 'Likely, worst, overlap: one pair, along one axis, at the image’s edge farthest from the stops. Likely holds nineteen times in twenty; worst adds everything up; overlap is what the drawing has where the two meet.',
+  howToRead:
+    'Likely, worst, overlap: one pair, along one axis, at the image’s edge farthest from the stops. Likely holds nineteen times in twenty; worst adds everything up; overlap is what the drawing has where the two meet.',
   measureYours: 'Measure your own press with the register test sheet; then these figures become yours.',
   gapsDiffer: 'Gaps differ: the image prints in different sizes',
   gap: 'gap',
