@@ -26,6 +26,8 @@ export const setUpPages: Same<typeof en.setUpPages> = {
   nameScreen: 'In der Arbeit Rahmen und Gewebe nennen, dann zeigt diese Seite Ränder, Klebeband und Unterlagen.',
 
   // Klebeband.
+  tape: 'Klebeband, alle Läufe',
+  tapeAll: ({ tape, width }) => `${tape}, ${width} breit`,
   image: 'Bild',
   fromSqueegee: 'von der Rakelseite',
   layDrawing: ({ top, left }) =>

@@ -27,6 +27,8 @@ export const setUpPages = {
   nameScreen: 'Name the frame and the mesh in the job, and this page will show margins, tape and risers.',
 
   // Tape.
+  tape: 'Tape, all runs',
+  tapeAll: ({ tape, width }: { tape: LengthText; width: LengthText }) => `${tape} of ${width}`,
   image: 'image',
   fromSqueegee: 'from the squeegee side',
   layDrawing: ({ top, left }: { top: LengthText; left: LengthText }) =>
