@@ -80,6 +80,8 @@ export interface DayPlan {
   readonly rackPeak: number;
   /** Drying time in this air with this much retarder. */
   readonly dryMinutes: number;
+  /** The same of the run that dries slowest: fine shapes lie thick along their edges. */
+  readonly dryMinutesMost: number;
   readonly openTime: OpenTime;
   readonly problems: readonly Problem[];
 }
@@ -307,6 +309,7 @@ function oneDay(input: DayInput, racks: Racks): DayPlan {
     lastDry: Math.max(result.workEnds, lastSheet),
     rackPeak,
     dryMinutes: input.dryMinutes * slower,
+    dryMinutesMost: Math.max(input.dryMinutes, ...runs.map((run) => run.dryMinutes ?? 0)) * slower,
     openTime,
     problems,
   };

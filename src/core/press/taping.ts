@@ -1,4 +1,4 @@
-import { length, list, say, sentences, type Saying } from '../../words/say.ts';
+import { length, list, longLength, say, sentences, type Saying } from '../../words/say.ts';
 import { problem } from '../problem.ts';
 import type { Problem } from '../problem.ts';
 import { studioDefaults } from './defaults.ts';
@@ -110,7 +110,7 @@ export function tapingPlan(input: {
 }
 
 const sideKey = { top: 'press.atTop', bottom: 'press.atBottom', left: 'press.atLeft', right: 'press.atRight' } as const;
-const roundMetres = (metres: number): ReturnType<typeof length> => length(Math.round(metres * 10) * 100);
+const roundMetres = (metres: number): ReturnType<typeof longLength> => longLength(Math.round(metres * 10) * 100, 1);
 const right = (r: Rect): number => r.xMm + r.widthMm;
 const bottom = (r: Rect): number => r.yMm + r.heightMm;
 

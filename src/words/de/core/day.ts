@@ -10,7 +10,7 @@ export const day: Same<typeof en.day> = {
   cut: 'Schablonen schneiden; ab und zu eine frische Klinge.',
   setUp: 'Schablone, Klebeband, Passer; ein erster Blick auf Zeitungspapier.',
   pull: ({ which }) => `${capital(which)} drucken.`,
-  pullAfterNewsprint: ({ newsprint, which }) => `${newsprint} auf Zeitungspapier, dann ${which} drucken.`,
+  pullAfterNewsprint: ({ newsprint, which }) => `${newsprint} zum Einrichten, dann ${which} drucken.`,
   sheetsFromTo: ({ from, to, of }) => (from === to ? `Bogen ${from} von ${of}` : `die Bogen ${from}–${to} von ${of}`),
   allSheets: ({ n }) => (n === 1 ? 'den einen Bogen' : `alle ${n} Bogen`),
   pauses: ({ pauses }) => `Davon sind ${pauses} Pausen, mit geflutetem Sieb.`,

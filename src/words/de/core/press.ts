@@ -95,7 +95,7 @@ export const press: Same<typeof en.press> = {
       ? 'Das Sieb umdrehen: alles Klebeband kommt auf die Papierseite.'
       : `Das Sieb umdrehen und das übrige Gewebe auf der Papierseite abkleben: ${many(n, 'Streifen', 'Streifen')}, ${tape}. Sie bleiben bis zum letzten Lauf.`,
   bladeSideFree: 'Auf die Rakelseite kein Klebeband: die Rakel darf nie darauf laufen.',
-  layStencil: 'Die Schablone auf die Papierseite legen, ihre Marken auf denen der Zeichnung.',
+  layStencil: 'Die Schablone auf die Papierseite legen, gerade zum Rahmen.',
   tapeStencil: ({ n, tape, on }) =>
     `Ihre Kanten festkleben, ${on} auf der Schablone: ${many(n, 'Streifen', 'Streifen')}, ${tape}, für jede Schablone neu.`,
   mayLeak: ({ sides }) =>

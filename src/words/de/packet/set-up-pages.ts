@@ -69,7 +69,7 @@ export const setUpPages: Same<typeof en.setUpPages> = {
   howSheetsFall: 'Wie die Bogen fallen werden',
   inRegister: 'im Passer',
   halfNoWorse: 'die Hälfte ist nicht schlechter',
-  apartAtCorner: ({ apart }) => `${apart} auseinander an der schlechtesten Ecke`,
+  apartAtCorner: ({ apart }) => `schlimmstes Paar, in der Fläche, an der schlechtesten Ecke: ${apart}`,
   oneInTwenty: 'einer von zwanzig ist schlechter',
   apart: ({ apart }) => `${apart} auseinander`,
 

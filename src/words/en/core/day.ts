@@ -8,7 +8,7 @@ export const day = {
   cut: 'Cut stencils; a fresh blade now and then.',
   setUp: 'Stencil, tape, register; a first look on newsprint.',
   pull: ({ which }: { which: SayingText }) => `Pull ${which}.`,
-  pullAfterNewsprint: ({ newsprint, which }: { newsprint: number; which: SayingText }) => `Pull ${newsprint} on newsprint, then ${which}.`,
+  pullAfterNewsprint: ({ newsprint, which }: { newsprint: number; which: SayingText }) => `Pull ${newsprint} to set up, then ${which}.`,
   sheetsFromTo: ({ from, to, of }: { from: number; to: number; of: number }) =>
     from === to ? `sheet ${from} of ${of}` : `sheets ${from}–${to} of ${of}`,
   allSheets: ({ n }: { n: number }) => (n === 1 ? 'the one sheet' : `all ${n} sheets`),

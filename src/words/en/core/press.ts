@@ -110,7 +110,7 @@ export const press = {
       ? 'Turn the screen over: all tape goes on the paper side.'
       : `Turn the screen over and tape the rest of the mesh on the paper side: ${many(n, 'strip', 'strips')}, ${tape}. They stay on until the last run.`,
   bladeSideFree: 'Put no tape on the squeegee side: the blade must never ride on it.',
-  layStencil: 'Lay the stencil on the paper side, its marks on those of the drawing.',
+  layStencil: 'Lay the stencil on the paper side, square to the frame.',
   tapeStencil: ({ n, tape, on }: { n: number; tape: LengthText; on: LengthText }) =>
     `Tape it down along its edges, ${on} on the stencil: ${many(n, 'strip', 'strips')}, ${tape}, anew for each stencil.`,
   mayLeak: ({ sides }: { sides: ListText }) =>

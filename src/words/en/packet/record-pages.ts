@@ -12,8 +12,8 @@ export const recordPages = {
   dayLabel: ({ n }: { n: number }) => `day ${n}`,
   blackPulling: 'Black: pulling.',
   greyRacking: 'Dark grey: racking. In a box: whose hands; 1 pulls.',
-  greyWhite: ({ dry, wet }: { dry: TimeText; wet: number }) =>
-    `Grey: mixing, setting up, cleaning. White: waiting for ink to dry (${dry} a run). At most ${many(wet, 'sheet', 'sheets')} wet at once.`,
+  greyWhite: ({ dry, most, wet }: { dry: TimeText; most: TimeText; wet: number }) =>
+    `Grey: cutting, mixing, setting up, cleaning. White: waiting for ink (flats dry in ${dry}, the thickest run in ${most}) or for the screen to dry. At most ${many(wet, 'sheet', 'sheets')} wet at once.`,
 
   // The record.
   editionRecord: 'Edition record',

@@ -71,7 +71,7 @@ export const setUpPages = {
   howSheetsFall: 'How sheets will fall',
   inRegister: 'in register',
   halfNoWorse: 'half are no worse',
-  apartAtCorner: ({ apart }: { apart: LengthText }) => `${apart} apart at the worst corner`,
+  apartAtCorner: ({ apart }: { apart: LengthText }) => `worst pair, in the plane, at the worst corner: ${apart}`,
   oneInTwenty: 'one in twenty is worse',
   apart: ({ apart }: { apart: LengthText }) => `${apart} apart`,
 
