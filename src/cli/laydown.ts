@@ -2,6 +2,8 @@ import { ProblemError, problem, type Problem } from '../core/problem.ts';
 import { name as asName, say } from '../words/index.ts';
 import { again } from './again.ts';
 import { check } from './check.ts';
+import { explain } from './explain.ts';
+import { begin } from './new.ts';
 import type { Command } from './command.ts';
 import { cut } from './cut.ts';
 import { day } from './day.ts';
@@ -26,6 +28,8 @@ import { shelf } from './shelf.ts';
 import { trace } from './trace.ts';
 
 export const commands: readonly Command[] = [
+  begin,
+  explain,
   check,
   forecast,
   packet,

@@ -5,5 +5,8 @@ export { settleProblems, whereIn, type Document } from './where.ts';
 export { checkJob } from './check.ts';
 export { readJob, readJobFile, writeJob, writeJobFile } from './files.ts';
 export { doneKinds, isDone, markDone, sayTouched, touchesDone, withCutBridges, type DoneKind } from './done.ts';
+export { beginJob, type BeginNames } from './begin.ts';
+export { explainField, type Explained } from './explain.ts';
+export { unknownFields } from './unknown.ts';
 export { fingerprintOf } from './fingerprint.ts';
 export { jobJsonSchema } from './json-schema.ts';

@@ -25,6 +25,11 @@ export const cli: Same<typeof en.cli> = {
   optionNo: ({ option, n }) => `die Option ${option}, Nummer ${n}`,
 
   // Welche Arbeit, welche Schicht, welche Datei.
+  whichFolder: 'Welcher Ordner?',
+  nameFolder: 'Einen neuen Ordner für die Arbeit nennen.',
+  jobExists: 'In diesem Ordner liegt schon eine Arbeit.',
+  noSuchField: ({ field }) => `Die Arbeit hat kein Feld „${field}“.`,
+  fieldsAre: ({ all }) => `Ihre Felder: ${all}.`,
   whichJob: 'Welche Arbeit?',
   nameJob: 'Einen Ordner mit job.json darin nennen oder eine .laydown-Datei.',
   cannotOpen: 'Die Arbeit lässt sich nicht mehr öffnen.',

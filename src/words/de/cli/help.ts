@@ -57,6 +57,14 @@ export const help: Same<typeof en.help> = {
   checkSummary: 'zählt auf, was an einer Arbeit falsch oder zweifelhaft ist',
   checkText: 'Zu jedem Problem steht, wo es ist und was zu tun ist. Endet mit Code 1, wenn eines davon die Druckmappe verhindert.',
 
+  newUsage: 'new ORDNER',
+  newSummary: 'schreibt die kleinste Arbeit, die sich planen lässt',
+  newText: 'Eine Form, zwei Läufe aus einem Schnitt, Farben für den Anfang, ein Papier. Ändern, was gefällt, dann „laydown check“.',
+
+  explainUsage: 'explain FELD [--json]',
+  explainSummary: 'sagt, was ein Feld der Arbeit bedeutet',
+  explainText: 'FELD ist ein Name (strength) oder ein Weg (layers.strength). Ohne: alle Felder der Arbeit.',
+
   forecastUsage: 'forecast ARBEIT [--json]',
   forecastSummary: 'sagt den Farbton jedes Überdrucks auf jedem Papier vorher',
   forecastText:

@@ -13,6 +13,7 @@ export const setUpPages: Same<typeof en.setUpPages> = {
   hingePacking: 'Unterlage unter dem Scharnier',
   boardUnderPaper: 'Pappe unter dem Papier',
   boards: ({ n, one, all }) => `${n} × ${one} ergibt ${all}.`,
+  gapBuilt: ({ gap }) => `Mit diesen Pappen wird der Absprung ${gap}.`,
   squeegee: 'Rakel',
   squeegeeYours: ({ best, own }) => `${best} (vorhanden: ${own})`,
   top: 'oben',

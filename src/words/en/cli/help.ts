@@ -57,6 +57,14 @@ export const help = {
   checkSummary: 'lists everything that is wrong or doubtful in a job',
   checkText: 'Each problem comes with its place and what to do. Ends with code 1 if one of them stops the packet.',
 
+  newUsage: 'new FOLDER',
+  newSummary: 'writes the smallest job that plans, to begin from',
+  newText: 'One form, two runs from one cut, starter inks, one paper. Change what you like, then “laydown check”.',
+
+  explainUsage: 'explain FIELD [--json]',
+  explainSummary: 'says what a field of the job means',
+  explainText: 'FIELD is a name (strength) or a path (layers.strength). Without one: all fields of the job.',
+
   forecastUsage: 'forecast JOB [--json]',
   forecastSummary: 'foretells the colour of every overlap on every paper',
   forecastText:

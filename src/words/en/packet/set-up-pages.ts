@@ -13,6 +13,7 @@ export const setUpPages = {
   hingePacking: 'Packing under the hinge',
   boardUnderPaper: 'Board under the paper',
   boards: ({ n, one, all }: { n: number; one: LengthText; all: LengthText }) => `${n} × ${one} gives ${all}.`,
+  gapBuilt: ({ gap }: { gap: LengthText }) => `With these boards the gap comes to ${gap}.`,
   squeegee: 'Squeegee',
   squeegeeYours: ({ best, own }: { best: LengthText; own: LengthText }) => `${best} (yours: ${own})`,
   top: 'top',
