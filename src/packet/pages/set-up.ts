@@ -29,15 +29,25 @@ export function* setUpPages(setting: Setting): Pages {
     y = page.para(words.x, y - 2, words.width, setting.tell(own), type.strong) + 4;
   }
   if (press.risers) {
-    y = fact(page, words.x, y, words.width, setting.say('setUpPages.frontRisers'), lengthIn(setting, press.risers.frontMm));
-    if (press.risers.underHingeMm > 0)
-      y = fact(page, words.x, y, words.width, setting.say('setUpPages.hingePacking'), lengthIn(setting, press.risers.underHingeMm));
-    if (press.risers.underPaperMm > 0)
-      y = fact(page, words.x, y, words.width, setting.say('setUpPages.boardUnderPaper'), lengthIn(setting, press.risers.underPaperMm));
+    y = fact(page, words.x, y, words.width, setting.say('setUpPages.frontRisers'), lengthIn(setting, press.risers.built.frontMm));
+    if (press.risers.built.underHingeMm > 0)
+      y = fact(page, words.x, y, words.width, setting.say('setUpPages.hingePacking'), lengthIn(setting, press.risers.built.underHingeMm));
+    if (press.risers.built.underPaperMm > 0)
+      y = fact(
+        page,
+        words.x,
+        y,
+        words.width,
+        setting.say('setUpPages.boardUnderPaper'),
+        lengthIn(setting, press.risers.built.underPaperMm),
+      );
     for (const l of press.risers.layers) {
       const boards = setting.say('setUpPages.boards', { n: l.count, one: length(l.thicknessMm), all: length(l.heightMm) });
       y = page.para(words.x, y, words.width, boards, type.small);
     }
+    const { gapMm } = press.risers.built;
+    if (Math.abs(gapMm - press.gapMm) > 0.005)
+      y = page.para(words.x, y, words.width, setting.say('setUpPages.gapBuilt', { gap: length(gapMm, 2) }), type.small);
     y += 3;
   }
   if (fit) {
@@ -54,7 +64,10 @@ export function* setUpPages(setting: Setting): Pages {
     y += 3;
   }
   if (taping) {
-    const tape = setting.say('setUpPages.tapeAll', { tape: longLength(Math.ceil(tapeForJob(setting.plan)) * 1000, 0), width: length(taping.tapeWidthMm) });
+    const tape = setting.say('setUpPages.tapeAll', {
+      tape: longLength(Math.ceil(tapeForJob(setting.plan)) * 1000, 0),
+      width: length(taping.tapeWidthMm),
+    });
     y = fact(page, words.x, y, words.width, setting.say('setUpPages.tape'), tape, type.strong);
   }
   if (press.offContact) {
