@@ -158,6 +158,8 @@ const PaperSchema = z.looseObject({
   widthMm: sizeMm,
   heightMm: sizeMm,
   count: z.int().min(0).max(10000),
+  /** Prints of the edition wanted on it; left out: shared out by the sheets at hand. */
+  wantedPrints: z.int().min(0).max(10000).optional(),
   thicknessMm: z.number().gt(0).max(10).default(0.3),
   grain: z.enum(['along-width', 'along-height', 'unknown']).default('unknown'),
   edge: z.enum(['cut', 'torn']).default('cut'),
@@ -277,6 +279,8 @@ const EditionSchema = z.looseObject({
   batProofs: z.int().min(0).max(20).default(1),
   printersProofs: z.int().min(0).max(200).default(1),
   horsCommerce: z.int().min(0).max(200).default(0),
+  /** The paper that all proofs are taken from; left out: shared out like the edition. */
+  proofsOn: id.optional(),
   papersAre: z.enum(['sub-editions', 'varied']).default('sub-editions'),
   year: z.int().min(1400).max(3000).optional(),
   workshop: z.string().max(300).optional(),

@@ -182,7 +182,8 @@ function proofsOf({ edition }: EditionJob) {
 function sheetsOf(job: EditionJob, runs: number): SheetPlan {
   const { edition } = job;
   return planSheets({
-    papers: job.papers.map((p) => ({ id: p.id, name: p.name, count: p.count, printed: p.printed !== undefined })),
+    papers: job.papers.map((p) => ({ id: p.id, name: p.name, count: p.count, target: p.wantedPrints, printed: p.printed !== undefined })),
+    proofsOn: edition.proofsOn,
     target: edition.target,
     certainty: edition.certainty,
     spoilagePerRun: Array.from({ length: runs }, () => edition.spoilagePerRun),

@@ -158,6 +158,8 @@ export const fields: Same<typeof en.fields> = {
   cleanMinutes: 'Zeit, nach einem Lauf zu waschen.',
   dryMinutes: 'Wie lange eine Schicht trocknet.',
   rackPlaces: 'Plätze im Trockengestell.',
+  proofsOn: 'Papier, von dem alle Probedrucke genommen werden; ohne Angabe verteilt wie die Auflage.',
+  wantedPrints: 'Drucke der Auflage auf diesem Papier; ohne Angabe nach den vorhandenen Bogen verteilt.',
   screens: 'Wie viele Siebe es gibt.',
   hands: 'Leute bei der Arbeit.',
   pullsPerHourHelped: 'Abzüge in einer Stunde, wenn jemand ablegt.',

@@ -233,6 +233,7 @@ export const where: Same<typeof en.where> = {
   grams: field('das Gewicht'),
 
   // Papiere.
+  wantedOn: field('die gewünschten Drucke'),
   sheets: field('die Zahl der Bogen'),
   grain: field('die Laufrichtung'),
   edge: field('der Rand'),
@@ -305,6 +306,7 @@ export const where: Same<typeof en.where> = {
   batProofs: 'die Zahl der B.A.T.',
   printersProofs: 'die Zahl der P/P',
   horsCommerce: 'die Zahl der H.C.',
+  proofsOn: 'das Papier der Probedrucke',
   papersAre: 'was mehrere Papiere ergeben',
   year: 'das Druckjahr der Auflage',
   workshop: 'die Werkstatt',

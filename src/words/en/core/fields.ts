@@ -155,6 +155,8 @@ export const fields = {
   cleanMinutes: 'Time to wash up after a run.',
   dryMinutes: 'How long a layer dries.',
   rackPlaces: 'Places in the drying rack.',
+  proofsOn: 'Paper that all proofs are taken from; left out: shared out like the edition.',
+  wantedPrints: 'Prints of the edition wanted on this paper; left out: shared out by the sheets at hand.',
   screens: 'How many screens there are.',
   hands: 'People at work.',
   pullsPerHourHelped: 'Pulls in an hour with someone racking.',

@@ -237,6 +237,7 @@ export const where = {
   grams: field('the grams'),
 
   // Papers.
+  wantedOn: field('the prints wanted'),
   sheets: field('the number of sheets'),
   grain: field('the grain'),
   edge: field('the edge'),
@@ -309,6 +310,7 @@ export const where = {
   batProofs: 'the number of B.A.T.',
   printersProofs: 'the number of P/P',
   horsCommerce: 'the number of H.C.',
+  proofsOn: 'the paper of the proofs',
   papersAre: 'what several papers make',
   year: 'the year of the edition',
   workshop: 'the workshop',
