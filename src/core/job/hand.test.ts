@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { tell } from '../../words/tell.ts';
+import { english, tell, tellSaid } from '../../words/tell.ts';
 import { parseJob } from './parse.ts';
 import { checkJob } from './check.ts';
 import { beginJob } from './begin.ts';
@@ -67,8 +67,8 @@ test('a field that is not known is kept, and said with the one that is meant', (
     ['note', 'layers[0]'],
     ['note', 'papers[0]'],
   ]);
-  expect(tell(said[0].message)).toContain('strenght');
-  expect(tell(said[0].advice!)).toContain('strength');
+  expect(tellSaid(said[0].message, english)).toContain('strenght');
+  expect(tellSaid(said[0].advice!, english)).toContain('strength');
   expect(checkJob({ job: begun(), attachments: files }).filter((p) => p.code === 'unknown-field')).toEqual([]);
 });
 
