@@ -7,6 +7,7 @@ import { begin } from './new.ts';
 import type { Command } from './command.ts';
 import { cut } from './cut.ts';
 import { day } from './day.ts';
+import { done } from './done.ts';
 import { drawdowns } from './drawdowns.ts';
 import { edition } from './edition.ts';
 import { forecast } from './forecast.ts';
@@ -33,6 +34,7 @@ export const commands: readonly Command[] = [
   check,
   forecast,
   packet,
+  done,
   cut,
   order,
   recipe,

@@ -9,7 +9,6 @@ import { inkName, materialOf, sideOf } from './words.ts';
 
 const leastHighMm = 62;
 const mostHighMm = 82;
-const introHighMm = 36;
 
 /** A card for each stencil, several a page; how to cut, once, above the first. */
 export function* cutCards(setting: Setting): Pages {
@@ -45,9 +44,9 @@ function introduction(setting: Setting, frame: Frame): number {
     [say('cutPages.layOnMaterial'), say('cutPages.innerFirst'), say('cutPages.greyOutWhiteStays')].map((one) => setting.tell(one)),
     { ...type.body, size: 10 },
   );
-  caution(page, words.x, y + 1, words.width, cautionOf(setting, 'blades'));
-  sideDiagram(setting, page, side.x, top - 6, side.width, setting.tell(inkName(setting.plan, setting.plan.layers[0])));
-  return top + introHighMm;
+  const end = caution(page, words.x, y + 1, words.width, cautionOf(setting, 'blades'));
+  const below = sideDiagram(setting, page, side.x, top - 6, side.width, setting.tell(inkName(setting.plan, setting.plan.layers[0])));
+  return Math.max(end, below) + 4;
 }
 
 function card(setting: Setting, frame: Frame, layer: PlannedLayer, y: number, heightMm: number): void {
@@ -124,7 +123,7 @@ function whereDrawn(setting: Setting, layer: PlannedLayer): Saying {
 }
 
 /** From the side: squeegee, mesh, stencil, paper. Which face goes up is seen, not only said. */
-function sideDiagram(setting: Setting, page: Page, x: number, y: number, widthMm: number, ink: string): void {
+function sideDiagram(setting: Setting, page: Page, x: number, y: number, widthMm: number, ink: string): number {
   const w = widthMm;
   const mesh = y + 19,
     gap = mesh + 2.2,
@@ -140,5 +139,5 @@ function sideDiagram(setting: Setting, page: Page, x: number, y: number, widthMm
   page.text(x + w, mesh - 2, setting.say('cutPages.mesh'), { size: 8, align: 'right' });
   page.text(x, gap + 5, setting.say('cutPages.stencil'), { size: 8 });
   page.text(x, paper + 4.6, setting.say('cutPages.sheetToPrint'), { size: 8 });
-  page.para(x, paper + 7, w, setting.say('cutPages.readsAsItPrints'), { ...type.small, size: 8.5, weight: 'semibold' });
+  return page.para(x, paper + 7, w, setting.say('cutPages.readsAsItPrints'), { ...type.small, size: 8.5, weight: 'semibold' });
 }

@@ -46,6 +46,8 @@ export const shell: Words['shell'] = {
   pageBefore: 'Seite davor',
   pageAfter: 'Nächste Seite',
   allPages: 'Alle Seiten',
+  doneTitle: 'Getan, und bleibt so',
+  doneKind: { cut: 'Schablone geschnitten', mixed: 'Topf gemischt', pulled: 'Lauf gedruckt' },
   doItAnyway: 'Trotzdem ändern',
   leaveIt: 'Lassen',
   packetPdf: 'Mappe als PDF',

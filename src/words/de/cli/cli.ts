@@ -25,6 +25,9 @@ export const cli: Same<typeof en.cli> = {
   optionNo: ({ option, n }) => `die Option ${option}, Nummer ${n}`,
 
   // Welche Arbeit, welche Schicht, welche Datei.
+  whatIsDone: 'Was ist getan?',
+  onlyFolders: 'Hier lässt sich nur eine Arbeit in einem Ordner vermerken.',
+  markAtBench: 'Eine .laydown-Datei an der Werkbank vermerken.',
   whichFolder: 'Welcher Ordner?',
   nameFolder: 'Einen neuen Ordner für die Arbeit nennen.',
   jobExists: 'In diesem Ordner liegt schon eine Arbeit.',

@@ -57,6 +57,13 @@ export const help: Same<typeof en.help> = {
   checkSummary: 'zählt auf, was an einer Arbeit falsch oder zweifelhaft ist',
   checkText: 'Zu jedem Problem steht, wo es ist und was zu tun ist. Endet mit Code 1, wenn eines davon die Druckmappe verhindert.',
 
+  doneUsage: 'done ARBEIT SCHICHT --cut|--mixed|--pulled [--undo]',
+  doneSummary: 'vermerkt eine Schablone als geschnitten, einen Topf als gemischt, einen Lauf als gedruckt',
+  doneCut: 'ihre Schablone ist geschnitten: die Stege bleiben',
+  doneMixed: 'ihr Topf ist gemischt',
+  donePulled: 'ihr Lauf ist gedruckt',
+  doneUndo: 'nimmt den Vermerk weg',
+
   newUsage: 'new ORDNER',
   newSummary: 'schreibt die kleinste Arbeit, die sich planen lässt',
   newText: 'Eine Form, zwei Läufe aus einem Schnitt, Farben für den Anfang, ein Papier. Ändern, was gefällt, dann „laydown check“.',

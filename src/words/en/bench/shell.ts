@@ -43,6 +43,8 @@ export const shell = {
   pageBefore: 'Page before',
   pageAfter: 'Next page',
   allPages: 'All pages',
+  doneTitle: 'Done, and stays so',
+  doneKind: { cut: 'stencil cut', mixed: 'pot mixed', pulled: 'run pulled' },
   doItAnyway: 'Change it all the same',
   leaveIt: 'Leave it',
   packetPdf: 'Packet as PDF',

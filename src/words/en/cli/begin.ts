@@ -1,4 +1,4 @@
-import type { NameText, SayingText } from '../../say.ts';
+import type { ListText, NameText, SayingText } from '../../say.ts';
 
 /** The smallest job, and what is said of a field. */
 export const begin = {
@@ -13,6 +13,8 @@ export const begin = {
   note: 'Begin here: change a field, then check. Readings of the inks are invented; put in your own drawdowns. Lengths are in mm (names ending in Mm), films in microns, shares from 0 to 1.',
   written: ({ file }: { file: NameText }) => `${file} is written. What one touches first:`,
   next: ({ check, explain }: { check: SayingText; explain: SayingText }) => `What a field means: ${explain}. Then: ${check}`,
+  marked: ({ layer, what }: { layer: NameText; what: ListText }) => `${layer}: ${what}. It stays as it is; what would change it is told.`,
+  unmarked: ({ layer, what }: { layer: NameText; what: ListText }) => `${layer}: no longer ${what}.`,
   unitIs: ({ unit }: { unit: NameText }) => `Unit: ${unit}`,
   mayBe: ({ what }: { what: NameText }) => `May be: ${what}`,
   leftOut: ({ value }: { value: NameText }) => `Left out: ${value}`,

@@ -24,6 +24,9 @@ export const cli = {
   optionNo: ({ option, n }: { option: NameText; n: number }) => `the option ${option}, number ${n}`,
 
   // Which job, which layer, which file.
+  whatIsDone: 'What is done?',
+  onlyFolders: 'Only a job in a folder can be marked here.',
+  markAtBench: 'Mark a .laydown file at the bench.',
   whichFolder: 'Which folder?',
   nameFolder: 'Name a new folder for the job.',
   jobExists: 'There is a job in this folder already.',

@@ -57,6 +57,13 @@ export const help = {
   checkSummary: 'lists everything that is wrong or doubtful in a job',
   checkText: 'Each problem comes with its place and what to do. Ends with code 1 if one of them stops the packet.',
 
+  doneUsage: 'done JOB LAYER --cut|--mixed|--pulled [--undo]',
+  doneSummary: 'marks a stencil as cut, a pot as mixed, a run as pulled',
+  doneCut: 'its stencil is cut: its bridges stay',
+  doneMixed: 'its pot is mixed',
+  donePulled: 'its run is pulled',
+  doneUndo: 'takes the mark away',
+
   newUsage: 'new FOLDER',
   newSummary: 'writes the smallest job that plans, to begin from',
   newText: 'One form, two runs from one cut, starter inks, one paper. Change what you like, then “laydown check”.',
