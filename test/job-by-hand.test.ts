@@ -1,13 +1,13 @@
 import { expect, test } from 'vitest';
-import { english, tell, tellSaid } from '../../words/tell.ts';
-import { parseJob } from './parse.ts';
-import { checkJob } from './check.ts';
-import { beginJob } from './begin.ts';
-import { isDone, markDone, stateOf, touchesDone, withCutBridges } from './done.ts';
-import { allFields, explainField, explainOne } from './explain.ts';
-import { fingerprintOf } from './fingerprint.ts';
-import { jobJsonSchema } from './json-schema.ts';
-import { plan } from '../plan/index.ts';
+import { english, tell, tellSaid } from '../src/words/tell.ts';
+import { parseJob } from '../src/core/job/parse.ts';
+import { checkJob } from '../src/core/job/check.ts';
+import { beginJob } from '../src/core/job/begin.ts';
+import { isDone, markDone, stateOf, touchesDone, withCutBridges } from '../src/core/job/done.ts';
+import { allFields, explainField, explainOne } from '../src/core/job/explain.ts';
+import { fingerprintOf } from '../src/core/job/fingerprint.ts';
+import { jobJsonSchema } from '../src/core/job/json-schema.ts';
+import { plan } from '../src/core/plan/index.ts';
 
 const names = {
   title: 'T',
