@@ -3,7 +3,7 @@ import { prepare, readFonts } from '../src/cli/assets.ts';
 import { readJobAt } from '../src/cli/folder.ts';
 import { plan, readyBundle } from '../src/core/plan/index.ts';
 import { indexedPng } from '../src/packet/files/png.ts';
-import { makePacket } from '../src/packet/index.ts';
+import { makePacket, packetParts } from '../src/packet/index.ts';
 import { makePages } from '../src/packet/pages/index.ts';
 import { newSetting } from '../src/packet/pages/setting.ts';
 import { openBook } from '../src/packet/pdf/book.ts';
@@ -31,7 +31,11 @@ export async function run(): Promise<BenchRow[]> {
       name: 'the PDF alone',
       medianMs: await medianMs(async () => {
         const book = await openBook(fonts, 210, 297, 'en');
-        await makePages(newSetting({ book, bundle, plan: made, marginMm: 12, date: '', language: 'en' }), quietTask);
+        await makePages(newSetting({ book, bundle, plan: made, marginMm: 12, date: '', mark: '', language: 'en' }), quietTask, {
+          parts: new Set(packetParts),
+          cover: true,
+          laydown: true,
+        });
         await book.finish('tide-pool', '');
       }, once),
     },

@@ -1,16 +1,19 @@
-import { checkJob } from '../core/job/index.ts';
+import { checkJob, fingerprintOf } from '../core/job/index.ts';
 import { plan, readyBundle } from '../core/plan/index.ts';
-import { say } from '../words/index.ts';
+import { name as asName, say } from '../words/index.ts';
 import { prepare } from './assets.ts';
 import type { Command } from './command.ts';
+import { option } from './help.ts';
 import { jobOf, printProblems } from './load.ts';
+import { stalePacket } from './packet-folder.ts';
 import { sayHere } from './reader.ts';
 
 export const check: Command = {
   name: 'check',
   usage: say('help.checkUsage'),
   summary: say('help.checkSummary'),
-  help: [say('help.checkText')],
+  help: [say('help.checkText'), option('--strict', say('help.checkStrict')), option('--packet', say('help.checkPacket'), 'folder')],
+  options: { strict: { type: 'boolean' }, packet: { type: 'string' } },
   async run(call) {
     const bundle = jobOf(call);
     let problems = checkJob(bundle);
@@ -19,7 +22,12 @@ export const check: Command = {
       await prepare();
       problems = [...plan(await readyBundle(bundle)).problems];
     }
+    const stale = stalePacket(call, bundle);
+    if (stale) problems.push(stale);
+    // What is not known is a note; whoever asks for strictness has it refused.
+    if (call.options['strict'] === true) problems = problems.map((p) => (p.code === 'unknown-field' ? { ...p, severity: 'error' } : p));
     printProblems(problems, console.log);
+    console.log(sayHere('answers.jobMark', { mark: asName(fingerprintOf(bundle)) }));
     const errors = problems.filter((p) => p.severity === 'error').length;
     console.log(
       problems.length === 0 ? sayHere('answers.nothingToMend') : sayHere('answers.toMend', { errors, others: problems.length - errors }),

@@ -3,9 +3,9 @@ import { deltaE, lengths, name as asName } from '../words/index.ts';
 import { knifeLength, sayHere, weight } from './reader.ts';
 
 /** The few figures a printmaker asks for first. */
-export function headlines({ job, layers, papers: [paper, ...more] }: Plan): string[] {
+export function headlines({ job, cuts, layers, papers: [paper, ...more] }: Plan): string[] {
   const sum = (of: (layer: Plan['layers'][number]) => number): number => layers.reduce((total, layer) => total + of(layer), 0);
-  const metres = sum((l) => l.stencil.knife.metres);
+  const metres = cuts.reduce((total, cut) => total + cut.knifeMetres, 0);
   return [
     sayHere('answers.jobIs', {
       title: asName(job.title),

@@ -3,9 +3,12 @@ import { cleanNote } from '../core/plain-text.ts';
 import { name as asName, say } from '../words/index.ts';
 import { again } from './again.ts';
 import { check } from './check.ts';
+import { explain } from './explain.ts';
+import { begin } from './new.ts';
 import type { Command } from './command.ts';
 import { cut } from './cut.ts';
 import { day } from './day.ts';
+import { done } from './done.ts';
 import { drawdowns } from './drawdowns.ts';
 import { edition } from './edition.ts';
 import { form } from './form.ts';
@@ -28,9 +31,12 @@ import { shelf } from './shelf.ts';
 import { trace } from './trace.ts';
 
 export const commands: readonly Command[] = [
+  begin,
+  explain,
   check,
   forecast,
   packet,
+  done,
   cut,
   order,
   recipe,

@@ -1,15 +1,16 @@
 import { basename, dirname, resolve } from 'node:path';
 import { statSync } from 'node:fs';
-import { makePacket } from '../packet/index.ts';
-import { jobFileName } from '../core/job/index.ts';
+import { fingerprintOf, jobFileName } from '../core/job/index.ts';
 import { fail, ProblemError } from '../core/problem.ts';
-import { name as asName, say } from '../words/index.ts';
+import { makePacket, packetParts, printerPages, readParts, type PrinterPage } from '../packet/index.ts';
+import { list, name as asName, say } from '../words/index.ts';
 import { readFonts } from './assets.ts';
 import type { Command } from './command.ts';
 import { option } from './help.ts';
 import { jobOf, planOf, printProblems } from './load.ts';
 import { headlines } from './headlines.ts';
 import { placeOf } from './options.ts';
+import { usualPacketFolder } from './packet-folder.ts';
 import { readerOnPaper, sayHere, tellHere } from './reader.ts';
 import { columns } from './table.ts';
 import { textOf } from './words.ts';
@@ -23,26 +24,46 @@ export const packet: Command = {
     option('--out', say('help.packetOut'), 'folder'),
     option('--replace', say('help.packetReplace')),
     option('--paper', say('help.packetPaper'), 'size'),
+    option('--only', say('help.packetOnly', { all: list(packetParts.map(asName), 'and') }), 'parts'),
+    option('--black', say('help.packetBlack')),
+    option('--large', say('help.packetLarge')),
+    option('--split', say('help.packetSplit')),
     option('--json', say('help.packetJson')),
   ],
   prints: true,
-  options: { out: { type: 'string' }, replace: { type: 'boolean' }, paper: { type: 'string' }, json: { type: 'boolean' } },
+  options: {
+    out: { type: 'string' },
+    replace: { type: 'boolean' },
+    paper: { type: 'string' },
+    only: { type: 'string' },
+    black: { type: 'boolean' },
+    large: { type: 'boolean' },
+    split: { type: 'boolean' },
+    json: { type: 'boolean' },
+  },
   async run(call) {
-    const paper = textOf(call.options['paper']) ?? 'a4';
-    if (paper !== 'a4' && paper !== 'letter')
-      fail('no-such-paper', placeOf('--paper'), say('refusals.noSuchSheet', { text: asName(paper) }), say('refusals.sayA4OrLetter'));
+    const page = printerPage(call.options['paper']);
+    const only = typeof call.options['only'] === 'string' ? readParts(call.options['only']) : undefined;
     const bundle = jobOf(call);
     const job = resolve(call.words[0]);
     const isFolder = statSync(job).isDirectory();
     const jobFolder = isFolder ? job : basename(job) === jobFileName ? dirname(job) : undefined;
-    const out = textOf(call.options['out']) ?? `${jobFolder ?? job.replace(/\.laydown$/, '')}-packet`;
+    const out = textOf(call.options['out']) ?? usualPacketFolder(call.words[0]);
     const wish = { kind: 'packet', replace: call.options['replace'] === true, jobFolder } as const;
     if (!call.options['json']) checkFree(out, wish);
     const plan = await planOf(bundle);
     const errors = plan.problems.filter((p) => p.severity === 'error');
     if (errors.length > 0) throw new ProblemError(errors);
     const { language } = readerOnPaper(call.language, bundle.job);
-    const files = await makePacket(bundle, plan, { fonts: readFonts(), printer: { page: paper, marginMm: 12 }, language });
+    const files = await makePacket(bundle, plan, {
+      fonts: readFonts(),
+      printer: { page, marginMm: 12 },
+      language,
+      only,
+      black: call.options['black'] === true,
+      large: call.options['large'] === true,
+      split: call.options['split'] === true,
+    });
     if (call.options['json']) {
       const json = files.find((f) => f.path === 'plan.json');
       process.stdout.write(json ? json.bytes : '{}\n');
@@ -55,9 +76,24 @@ export const packet: Command = {
       { indent: '  ' },
     ))
       console.log(line);
-    console.log('');
+    console.log(`\n${sayHere('answers.jobMark', { mark: asName(fingerprintOf(bundle)) })}`);
     for (const line of headlines(plan)) console.log(line);
     printProblems(plan.problems, console.log);
     return 0;
   },
 };
+
+/** The paper in the printer; a name that is none is refused, not taken for A4. */
+export function printerPage(asked: unknown): PrinterPage {
+  if (asked === undefined) return 'a4';
+  const page = printerPages.find((one) => one === String(asked).toLowerCase());
+  return (
+    page ??
+    fail(
+      'no-such-page',
+      placeOf('--paper'),
+      say('cli.cannotUse', { text: asName(String(asked)) }),
+      say('cli.useOneOf', { all: list(printerPages.map(asName), 'or') }),
+    )
+  );
+}

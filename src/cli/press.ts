@@ -112,8 +112,8 @@ function sayRunGaps({ press: { gaps }, layers }: Plan): Saying[] {
 function sayRisers({ press: { risers } }: Plan): Saying[] {
   if (!risers) return [];
   const more = [
-    ...(risers.underHingeMm > 0.05 ? [say('answers.underHinge', { by: length(risers.underHingeMm) })] : []),
-    ...(risers.underPaperMm > 0.05 ? [say('answers.underPaper', { by: length(risers.underPaperMm) })] : []),
+    ...(risers.built.underHingeMm > 0.05 ? [say('answers.underHinge', { by: length(risers.built.underHingeMm) })] : []),
+    ...(risers.built.underPaperMm > 0.05 ? [say('answers.underPaper', { by: length(risers.built.underPaperMm) })] : []),
   ];
   return [
     say('answers.risersAre', {

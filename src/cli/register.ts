@@ -1,7 +1,7 @@
 import { writeCsv } from '../core/edition/index.ts';
 import { writeJob, writeJobFile } from '../core/job/index.ts';
 import type { TestedRegister } from '../core/plan/index.ts';
-import { measuredRegister, readTestTable, registerTestSheet, testTable, type RegisterFound } from '../core/press/index.ts';
+import { measuredRegister, readTestTable, registerTestSheet, testScaleFor, testTable, type RegisterFound } from '../core/press/index.ts';
 import { fail } from '../core/problem.ts';
 import { figure, length, lengths, listed, name as asName, say, type Saying } from '../words/index.ts';
 import type { Command } from './command.ts';
@@ -30,7 +30,7 @@ export const register: Command = {
     const bundle = jobOf(call);
     const { job } = bundle;
     const imageMm: [number, number] = [job.image.widthMm, job.image.heightMm];
-    const { places, readsMm } = registerTestSheet(imageMm, {});
+    const { places, readsMm } = registerTestSheet(imageMm, testScaleFor(job.register.method));
     if (call.options['form']) {
       process.stdout.write(writeCsv(testTable(places, 10)));
       return 0;

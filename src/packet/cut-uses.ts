@@ -7,7 +7,7 @@ type PlannedCut = Plan['cuts'][number];
 /** Run by run what a cut's sheets are for and what becomes of them. Empty where one sheet serves one run only. */
 export function sayUses(cut: PlannedCut): Saying[] {
   if (cut.timesToCut === 1 && cut.uses.length < 2) return [];
-  return cut.uses.map((use) => sentences(sayUse(use), keep(use)));
+  return cut.uses.map((use) => sentences(sayUse(use), keep(use), use.border === 'tape-on-edge' && say('cutPages.noBorder')));
 }
 
 function sayUse({ run, side, sheets: list, after, againInRun }: CutUse): Saying {

@@ -1,5 +1,5 @@
 import { registerRows, writeCsv } from '../core/edition/index.ts';
-import type { JobBundle } from '../core/job/index.ts';
+import { fingerprintOf, type JobBundle } from '../core/job/index.ts';
 import { mustHold, type Plan } from '../core/plan/index.ts';
 import { fail } from '../core/problem.ts';
 import { quietTask, type Task } from '../core/task.ts';
@@ -13,11 +13,13 @@ import { indexedPng, rgbPng } from './files/png.ts';
 import { flatDxf, flatSvg, type FlatSheet } from './files/flat-sheet.ts';
 import { layStock } from './stock-lines.ts';
 import { makePages } from './pages/index.ts';
-import { newSetting } from './pages/setting.ts';
+import { newSetting, type Setting } from './pages/setting.ts';
 import { fileName } from './pages/words.ts';
-import { openBook, type FontFiles } from './pdf/book.ts';
+import { openBook, type Book, type FontFiles } from './pdf/book.ts';
 import { finalNumbers } from './sheets.ts';
-import { pageSize, type Printer } from './printer.ts';
+import { forTheTable, packetParts, type PacketPart } from './parts.ts';
+import type { Page } from './pdf/page.ts';
+import { pageScale, pageSize, type Printer } from './printer.ts';
 import { stockTiles } from './stock-tiles.ts';
 import { testSheetFor, testStencil } from './test-sheet.ts';
 import { proofImage, smallProof, type ProofImage } from './proof.ts';
@@ -27,7 +29,8 @@ export { sayUses } from './cut-uses.ts';
 export { makeDrawdownSheets } from './pages/drawdown.ts';
 export { rgbPng } from './files/png.ts';
 export type { FontFiles } from './pdf/book.ts';
-export type { Printer } from './printer.ts';
+export { packetParts, readParts, type PacketPart } from './parts.ts';
+export { printerPages, type Printer, type PrinterPage } from './printer.ts';
 export { stockFile, type StockFormat } from './stock-file.ts';
 
 /** In the packet's language where no other is asked for. */
@@ -51,6 +54,15 @@ export interface PacketFile {
   readonly what: Saying;
 }
 
+/** A page as an SVG drawing. */
+export interface PagePreview {
+  readonly file: string;
+  readonly svg: string;
+}
+
+/** The file that says which state of the job a packet was made from. */
+export const madeFromName = 'made-from.txt';
+
 export interface PacketWishes {
   /** Open Sans, TrueType. */
   readonly fonts: FontFiles;
@@ -59,6 +71,16 @@ export interface PacketWishes {
   readonly date?: string;
   /** The language of pages and files; left out: the job's, else English. Names and notes stay as they are. */
   readonly language?: string;
+  /** These parts alone; left out: all. */
+  readonly only?: readonly PacketPart[];
+  /** In black ink alone. */
+  readonly black?: boolean;
+  /** Letters a fifth larger on small paper. */
+  readonly large?: boolean;
+  /** One file for the table and one for the press, in place of one for all. */
+  readonly split?: boolean;
+  /** Pages as pictures for the screen, in the order they are made. */
+  readonly onPage?: (preview: PagePreview) => void;
   readonly task?: Task;
 }
 
@@ -67,7 +89,7 @@ export interface PacketWishes {
  * page. Throws ProblemError when the margin leaves no page, or a page would go over its margins.
  */
 export async function makePacket(bundle: JobBundle, plan: Plan, wishes: PacketWishes): Promise<PacketFile[]> {
-  const { fonts, printer, date = '', language = languageOfJob(plan), task = quietTask } = wishes;
+  const { fonts, printer, language = languageOfJob(plan), only, black, task = quietTask } = wishes;
   if (!(printer.marginMm >= 0 && printer.marginMm <= 30)) {
     fail(
       'printer-margin',
@@ -76,26 +98,18 @@ export async function makePacket(bundle: JobBundle, plan: Plan, wishes: PacketWi
       say('packet.giveMargin', { range: lengths([0, 30], 'to') }),
     );
   }
-  const size = pageSize(printer.page);
-  const book = await openBook(fonts, size.widthMm, size.heightMm, language);
-  const pages: Task = { report: (share, note) => task.report(share * 0.5, note), pause: () => task.pause() };
-  const setting = newSetting({ book, bundle, plan, marginMm: printer.marginMm, date, language });
-  await makePages(setting, pages);
-  keepMargins(book.pages, printer.marginMm);
-  const files: PacketFile[] = [
-    {
-      path: 'packet.pdf',
-      bytes: await book.finish(plan.job.title, plan.job.maker, task),
-      what: say('packet.everythingToPrint', { pages: book.pages.length }),
-    },
-  ];
-  files.push(...(await proofFiles(plan, task)));
+  const parts = new Set(only ?? packetParts);
+  const mark = fingerprintOf(bundle);
+  const files: PacketFile[] = [];
+  const setting = await makeBooks(bundle, plan, wishes, mark, files);
+  if (!only) files.push(...(await proofFiles(plan, task)));
   const text = new TextEncoder();
   const { image, title } = plan.job;
   const voice = fileVoice(language);
   const numbers = finalNumbers(plan);
   const written = new Map<string, CutLines>();
-  for (const layer of plan.layers) {
+  const cutting = parts.has('cut');
+  for (const layer of cutting ? plan.layers : []) {
     const kerfMm = kerfOf(plan, layer);
     const lines = kerfMm > 0 ? cutLinesOf(plan, layer, kerfMm) : setting.cutLines(layer);
     written.set(layer.id, lines);
@@ -117,7 +131,7 @@ export async function makePacket(bundle: JobBundle, plan: Plan, wishes: PacketWi
     files.push({ path: `cut/${name}.svg`, bytes: text.encode(flatSvg(sheet, voice)), what });
     files.push({ path: `cut/${name}.dxf`, bytes: text.encode(flatDxf(sheet)), what: say('packet.sameForMachine') });
   };
-  for (const sheet of plan.stock) {
+  for (const sheet of cutting ? plan.stock : []) {
     const laid = layStock(plan, sheet, written);
     const values = { n: sheet.placed.length, material: asWritten(sheet.materialName) };
     const what =
@@ -127,12 +141,12 @@ export async function makePacket(bundle: JobBundle, plan: Plan, wishes: PacketWi
     both(`stock-${sheet.number}`, laid, what);
     files.push({
       path: `cut/stock-${sheet.number}.pdf`,
-      bytes: await stockTiles(plan, sheet, laid, { fonts, printer, reader: setting.reader, task }),
+      bytes: await stockTiles(plan, sheet, laid, { fonts, printer, reader: setting.reader, mark, black, task }),
       what: say('packet.sameInParts'),
     });
     await task.pause();
   }
-  const test = testSheetFor(image.widthMm, image.heightMm);
+  const test = parts.has('register-test') ? testSheetFor(image.widthMm, image.heightMm, bundle.job.register.method) : null;
   if (test)
     for (const run of ['first', 'second'] as const)
       both(
@@ -140,10 +154,10 @@ export async function makePacket(bundle: JobBundle, plan: Plan, wishes: PacketWi
         testStencil(test, run, plan.job.stencilMarginMm),
         say(run === 'first' ? 'packet.testFirst' : 'packet.testSecond'),
       );
+  if (parts.has('look-up')) files.push({ path: 'overlaps.csv', bytes: text.encode(overlapsCsv(plan)), what: say('packet.overlapsTable') });
+  if (parts.has('number')) files.push({ path: 'record.csv', bytes: text.encode(recordCsv(plan)), what: say('packet.recordTable') });
   files.push(
-    { path: 'overlaps.csv', bytes: text.encode(overlapsCsv(plan)), what: say('packet.overlapsTable') },
-    { path: 'record.csv', bytes: text.encode(recordCsv(plan)), what: say('packet.recordTable') },
-    ...(numbers
+    ...(numbers && parts.has('number')
       ? [
           {
             path: 'register.csv',
@@ -158,9 +172,66 @@ export async function makePacket(bundle: JobBundle, plan: Plan, wishes: PacketWi
         ]
       : []),
     { path: 'plan.json', bytes: text.encode(planJson(plan)), what: say('packet.planFile') },
+    { path: madeFromName, bytes: text.encode(`${mark}\n`), what: say('packet.madeFromFile') },
   );
   task.report(1);
   return files;
+}
+
+/** The files to print: one for all or two, and those that stand apart. */
+async function makeBooks(bundle: JobBundle, plan: Plan, wishes: PacketWishes, mark: string, files: PacketFile[]): Promise<Setting> {
+  const { fonts, printer, date = '', language = languageOfJob(plan), only, black, large, split, onPage, task = quietTask } = wishes;
+  const size = pageSize(printer.page);
+  const all = new Set(only ?? packetParts);
+  const main = [...all].filter((part) => part !== 'hand-out' && part !== 'register-test');
+  const [table, press] = [main.filter((part) => forTheTable.has(part)), main.filter((part) => !forTheTable.has(part))];
+  const whole = only === undefined;
+  const wanted: readonly {
+    name: string;
+    parts: readonly PacketPart[];
+    cover: boolean;
+    laydown: boolean;
+    what: (pages: number) => Saying;
+  }[] = [
+    ...(split
+      ? [
+          { name: 'table', parts: table, cover: whole, laydown: false, what: (pages: number) => say('packet.tableToPrint', { pages }) },
+          { name: 'press', parts: press, cover: false, laydown: whole, what: (pages: number) => say('packet.pressToPrint', { pages }) },
+        ]
+      : [
+          {
+            name: 'packet',
+            parts: main,
+            cover: whole,
+            laydown: whole,
+            what: (pages: number) => (whole ? say('packet.everythingToPrint', { pages }) : say('packet.partsToPrint', { pages })),
+          },
+        ]),
+    { name: 'hand-out', parts: ['hand-out'], cover: false, laydown: false, what: (pages) => say('packet.handOutToPrint', { pages }) },
+    {
+      name: 'register-test',
+      parts: ['register-test'],
+      cover: false,
+      laydown: false,
+      what: (pages) => say('packet.registerTestToPrint', { pages }),
+    },
+  ];
+  const open = (): Promise<Book> =>
+    openBook(fonts, size.widthMm, size.heightMm, language, { scale: pageScale(printer.page, large), black, preview: onPage !== undefined });
+  const setting = newSetting({ book: await open(), bundle, plan, marginMm: printer.marginMm, date, mark, language });
+  const books = wanted.map((one) => ({ ...one, parts: new Set(one.parts.filter((part) => all.has(part))) }));
+  for (const [i, { name, parts, cover, laydown, what }] of books.entries()) {
+    if (parts.size === 0 && !cover && !laydown) continue;
+    const book = i === 0 ? setting.book : await open();
+    const pages: Task = { report: (share, note) => task.report(((i + share) / books.length) * 0.5, note), pause: () => task.pause() };
+    await makePages({ ...setting, book, steps: [], bare: new Set(), under: null }, pages, { parts, cover, laydown });
+    if (book.pages.length === 0) continue;
+    keepMargins(book.pages, printer.marginMm);
+    const path = `${name}.pdf`;
+    if (onPage) for (const page of book.pages) onPage({ file: path, svg: page.preview() });
+    files.push({ path, bytes: await book.finish(plan.job.title, plan.job.maker, task), what: what(book.pages.length) });
+  }
+  return setting;
 }
 
 async function proofFiles(plan: Plan, task: Task): Promise<PacketFile[]> {
@@ -193,18 +264,12 @@ function pngOf(proof: ProofImage): Uint8Array {
   return proof.kind === 'indexed' ? indexedPng(proof.image, proof.mmPerPx) : rgbPng(proof.width, proof.height, proof.rgb, proof.mmPerPx);
 }
 
-/** A page that goes over the printer's margins would be cut off unseen. */
-function keepMargins(
-  pages: readonly {
-    reach(): { minX: number; minY: number; maxX: number; maxY: number };
-    readonly widthMm: number;
-    readonly heightMm: number;
-  }[],
-  marginMm: number,
-): void {
+/** A page that goes over the printer’s margins would be cut off unseen. */
+function keepMargins(pages: readonly Page[], margin: number): void {
   const slack = 0.02;
   pages.forEach((page, i) => {
     const r = page.reach();
+    const marginMm = margin / page.scale;
     const over = Math.max(marginMm - r.minX, marginMm - r.minY, r.maxX - (page.widthMm - marginMm), r.maxY - (page.heightMm - marginMm));
     if (over > slack)
       fail(

@@ -29,6 +29,7 @@ beforeAll(async () => {
 test('a packet holds the book, a proof after each run, a cut file for each stencil and the tables', () => {
   expect(files.map((f) => f.path)).toEqual([
     'packet.pdf',
+    'hand-out.pdf',
     'proofs/white-after-run-1.png',
     'proofs/white.png',
     'cut/ring.svg',
@@ -38,9 +39,10 @@ test('a packet holds the book, a proof after each run, a cut file for each stenc
     'overlaps.csv',
     'record.csv',
     'plan.json',
+    'made-from.txt',
   ]);
   for (const file of files) {
-    expect(file.bytes.length).toBeGreaterThan(50);
+    expect(file.bytes.length).toBeGreaterThan(file.path === 'made-from.txt' ? 8 : 50);
     expect(inEnglish(file.what)).not.toMatch(/^$|^packet\./);
   }
 });
@@ -159,3 +161,16 @@ test('work can be stopped after every page', async () => {
   });
   expect(pauses).toBeGreaterThan(Number(made[0].what.values!['pages']));
 });
+
+test('parts, two files, black ink and large type: only what was asked for, within the margins', async () => {
+  const paths = async (more: Partial<PacketWishes>): Promise<string[]> =>
+    (await makePacket(bundle, small, { ...wishes, ...more })).map((f) => f.path).filter((path) => !path.includes('/'));
+  expect(await paths({ only: ['mix', 'print'] })).toEqual(['packet.pdf', 'plan.json', 'made-from.txt']);
+  expect((await paths({ split: true })).slice(0, 3)).toEqual(['table.pdf', 'press.pdf', 'hand-out.pdf']);
+  const pages: string[] = [];
+  await makePacket(bundle, small, { ...wishes, only: ['mix'], black: true, large: true, onPage: ({ svg }) => pages.push(svg) });
+  expect(pages.length).toBeGreaterThan(0);
+  for (const svg of pages)
+    for (const [, hex] of svg.matchAll(/(?:fill|stroke)="#([0-9a-f]{6})"/g)) expect(new Set(hex.match(/../g)).size, hex).toBe(1);
+  for (const page of ['a3', 'tabloid'] as const) await makePacket(bundle, small, { ...wishes, printer: { page, marginMm: 12 } });
+}, 60_000);

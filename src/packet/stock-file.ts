@@ -1,3 +1,4 @@
+import { fingerprintOf, type JobBundle } from '../core/job/index.ts';
 import { mustHold, type Plan, type PlannedStock } from '../core/plan/index.ts';
 import { quietTask, type Task } from '../core/task.ts';
 import { cutLinesOf, kerfOf, type CutLines } from './cut-lines.ts';
@@ -5,7 +6,7 @@ import type { Reader } from '../words/index.ts';
 import { flatDxf, flatSvg } from './files/flat-sheet.ts';
 import { flatPdf } from './files/flat-pdf.ts';
 import type { FontFiles } from './pdf/book.ts';
-import type { Printer } from './printer.ts';
+import { printerPages, type Printer } from './printer.ts';
 import { layStock } from './stock-lines.ts';
 import { stockTiles } from './stock-tiles.ts';
 import { fileVoice } from './voice.ts';
@@ -24,6 +25,7 @@ export async function stockFile(
   fonts: FontFiles,
   task: Task = quietTask,
   language: string = plan.job.language ?? 'en',
+  attachments: JobBundle['attachments'] = new Map(),
 ): Promise<Uint8Array> {
   const lines = new Map<string, CutLines>();
   for (const { layerId } of sheet.placed) {
@@ -35,10 +37,18 @@ export async function stockFile(
     await task.pause();
   }
   const laid = layStock(plan, sheet, lines);
-  if (format === 'a4' || format === 'letter') {
+  if (isPrinterPage(format)) {
     const reader: Reader = { language, units: plan.job.units };
-    return stockTiles(plan, sheet, laid, { fonts, printer: { page: format, marginMm: 12 }, reader, task });
+    return stockTiles(plan, sheet, laid, {
+      fonts,
+      printer: { page: format, marginMm: 12 },
+      reader,
+      mark: fingerprintOf({ job: plan.job, attachments }),
+      task,
+    });
   }
   const voice = fileVoice(language);
   return format === 'pdf' ? flatPdf(laid, fonts, voice) : new TextEncoder().encode(format === 'svg' ? flatSvg(laid, voice) : flatDxf(laid));
 }
+
+const isPrinterPage = (format: StockFormat): format is Printer['page'] => printerPages.some((page) => page === format);

@@ -3,8 +3,8 @@ import type { Plan, PlannedStock } from '../core/plan/index.ts';
 import { quietTask, type Task } from '../core/task.ts';
 import { say, sentences, type Reader } from '../words/index.ts';
 import type { FlatSheet, OpenLine } from './files/flat-sheet.ts';
-import { type, type TrueSizeSetting } from './pages/setting.ts';
-import { tileMap, tilingOf, trueSizePages } from './pages/true-size.ts';
+import { type, writeMarks, type TrueSizeSetting } from './pages/setting.ts';
+import { drawnInBox, tileMap, tilingOf, trueSizePages } from './pages/true-size.ts';
 import { openBook, type FontFiles } from './pdf/book.ts';
 import type { Page, Placing } from './pdf/page.ts';
 import { pageSize, type Printer } from './printer.ts';
@@ -16,6 +16,9 @@ export interface TileWishes {
   readonly printer: Printer;
   /** Whose language and units it speaks. */
   readonly reader: Reader;
+  /** What the job was: stands at the foot of every page. */
+  readonly mark: string;
+  readonly black?: boolean;
   readonly task?: Task;
 }
 
@@ -30,21 +33,41 @@ export async function stockTiles(
   plan: Plan,
   stock: PlannedStock,
   sheet: FlatSheet,
-  { fonts, printer, reader, task = quietTask }: TileWishes,
+  { fonts, printer, reader, mark, black, task = quietTask }: TileWishes,
 ): Promise<Uint8Array> {
   const size = pageSize(printer.page);
-  const book = await openBook(fonts, size.widthMm, size.heightMm, reader.language);
-  const setting: TrueSizeSetting = { book, plan, units: reader.units, ...voiceOf(reader), marginMm: printer.marginMm, bare: new Set() };
+  const book = await openBook(fonts, size.widthMm, size.heightMm, reader.language, { black });
+  const setting: TrueSizeSetting = {
+    book,
+    plan,
+    units: reader.units,
+    ...voiceOf(reader),
+    marginMm: printer.marginMm,
+    bare: new Set(),
+    mark,
+  };
   const extent = usedPart(stock);
   overview(setting, stock, sheet, extent);
   const pages = trueSizePages(setting, {
     name: sheetOfStock(stock),
     says: say('packet.printedSideToMesh'),
     extent,
+    drawnIn: drawnOn(sheet),
     draw: (page, placing, at) => drawSheet(page, sheet, placing, at),
   });
   while (pages.next().done !== true) await task.pause();
+  writeMarks(setting);
   return book.finish(setting.tell(sheet.title), '');
+}
+
+/** Whether a line of the sheet runs through a box: an empty part needs no page. */
+function drawnOn(sheet: FlatSheet): (box: Box) => boolean {
+  const drawn = drawnInBox([
+    ...sheet.shapes.flatMap((shape) => shape.outlines.map((outline) => outline.flatMap((segment) => [...segment.points]))),
+    ...sheet.marks,
+    ...sheet.edges,
+  ]);
+  return (box) => drawn(box);
 }
 
 /** From the corner of the stock to where the last stencil ends. */
@@ -89,7 +112,7 @@ function overview(setting: TrueSizeSetting, stock: PlannedStock, sheet: FlatShee
     width = page.widthMm - 2 * left;
   page.floorMm = page.heightMm - marginMm;
   page.fit(left, marginMm + 11, width, setting.tell(sheet.title), type.large, 12);
-  const tiling = tilingOf(setting, extent);
+  const tiling = tilingOf(setting, { extent, drawnIn: drawnOn(sheet) });
   let y = page.para(
     left,
     marginMm + 19,
@@ -97,7 +120,7 @@ function overview(setting: TrueSizeSetting, stock: PlannedStock, sheet: FlatShee
     setting.tell(
       tiling.tiles.length > 1
         ? sentences(
-            say('cutPages.pagesToJoin', { n: tiling.tiles.length }),
+            say('cutPages.pagesToJoin', { n: tiling.tiles.filter((one) => !one.empty).length }),
             tiling.rows > 1 && tiling.columns > 1 && say('cutPages.rowsFirst'),
           )
         : say('cutPages.oneHoldsAll'),

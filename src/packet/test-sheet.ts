@@ -1,5 +1,5 @@
 import { rectangle, unite, type Region } from '../core/form/index.ts';
-import { registerTestSheet, type TestLine, type TestSheet } from '../core/press/index.ts';
+import { registerTestSheet, testScaleFor, type RegisterMethod, type TestLine, type TestSheet } from '../core/press/index.ts';
 import { ProblemError } from '../core/problem.ts';
 import { say, sentences } from '../words/index.ts';
 import type { FlatSheet } from './files/flat-sheet.ts';
@@ -7,9 +7,9 @@ import { penFigures } from './files/pen-figures.ts';
 import { outline } from './pdf/outline.ts';
 
 /** null: the image is too small to hold crosses and scales. */
-export function testSheetFor(widthMm: number, heightMm: number): TestSheet | null {
+export function testSheetFor(widthMm: number, heightMm: number, method: RegisterMethod = 'stops'): TestSheet | null {
   try {
-    return registerTestSheet([widthMm, heightMm]);
+    return registerTestSheet([widthMm, heightMm], testScaleFor(method));
   } catch (error) {
     if (error instanceof ProblemError) return null;
     throw error;

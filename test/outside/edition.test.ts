@@ -7,6 +7,7 @@ import {
   documentationSheet,
   numberEdition,
   openTimeAdvice,
+  planDay,
   proofsFor,
   roman,
   sheetsToStart,
@@ -138,4 +139,48 @@ test('retarder stays within what is usual, and never goes past its ceiling', () 
     }
   }
   expect(openTimeAdvice({ pullsPerHour: 40, humidityPercent: 60 }).retarderShare).toBe(0);
+});
+
+describe('the day against a published scheduling problem', () => {
+  /**
+   * S. M. Johnson, "Optimal two- and three-stage production schedules with setup times included", Naval Research Logistics
+   * Quarterly 1 (1954): five jobs on two machines, one after the other; least makespan 47, of the order 5 1 4 3 2; the worst, its reverse, takes 78.
+   * Here the first machine is the hand that sets up, the second the one that prints a sheet a minute.
+   */
+  const first = [4, 4, 30, 6, 2];
+  const second = [5, 1, 4, 30, 3];
+  const ends = (order: readonly number[]): number =>
+    planDay({
+      runs: order.map((i) => ({ id: `${i}`, name: `${i}`, sheets: second[i], setUpMinutes: first[i], dryMinutes: 0 })),
+      startHour: 0,
+      endHour: 24,
+      pullsPerHour: 60,
+      pullsPerHourHelped: 60,
+      setUpMinutes: 0,
+      cleanMinutes: 0,
+      mixMinutesPerRun: 0,
+      dryMinutes: 0,
+      rackPlaces: 100,
+      screens: 5,
+      humidityPercent: 50,
+      hands: 2,
+    }).workEnds;
+  const orders = (left: readonly number[]): number[][] =>
+    left.length === 0 ? [[]] : left.flatMap((one) => orders(left.filter((other) => other !== one)).map((rest) => [one, ...rest]));
+
+  test('no order takes longer than in the flow shop, the best one 47 minutes: no gap to the optimum', () => {
+    const flowShop = (order: readonly number[]): number => {
+      let [one, two] = [0, 0];
+      for (const i of order) {
+        one += first[i];
+        two = Math.max(one, two) + second[i];
+      }
+      return two;
+    };
+    const all = orders([0, 1, 2, 3, 4]);
+    for (const order of all) expect(ends(order), order.join(' ')).toBeLessThanOrEqual(flowShop(order) + 1e-6);
+    expect(ends([4, 0, 3, 2, 1])).toBeCloseTo(47, 6);
+    expect(flowShop([1, 2, 3, 0, 4])).toBe(78);
+    expect(Math.min(...all.map(ends))).toBeCloseTo(47, 6);
+  });
 });

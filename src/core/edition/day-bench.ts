@@ -1,8 +1,8 @@
 import { fail } from '../problem.ts';
-import { asWritten, say, sentences, time as minutesOf, type Saying } from '../../words/say.ts';
+import { asWritten, name as asName, say, sentences, time as minutesOf, type Saying } from '../../words/say.ts';
 import type { DayInput, DayRun } from './day.ts';
 
-export type DayWhat = 'mix' | 'set-up' | 'pull' | 'rack' | 'clean' | 'wait' | 'rest' | 'dry';
+export type DayWhat = 'cut' | 'mix' | 'set-up' | 'pull' | 'rack' | 'clean' | 'wait' | 'rest' | 'dry';
 
 /** A screen: by the name that a run gave it, or one of those without a name, numbered from 1. `id` tells them apart. */
 export type DayScreen = { readonly id: string } & ({ readonly name: string } | { readonly number: number });
@@ -55,7 +55,7 @@ export class Bench {
     const longest = Math.max(0, ...this.windows.map(([start, end]) => end - start));
     const newsprint = Math.max(0, ...input.runs.map((run) => run.setUpSheets ?? 0));
     const least = Math.max(
-      input.setUpMinutes,
+      ...input.runs.map((run) => run.setUpMinutes ?? input.setUpMinutes),
       input.mixMinutesPerRun ?? 0,
       input.cleanMinutes + (60 / input.pullsPerHour) * (1 + newsprint),
     );
@@ -102,7 +102,8 @@ export class Bench {
   work(task: {
     readonly what: DayWhat;
     readonly minutes: number;
-    readonly run: DayRun;
+    /** null: none in particular. */
+    readonly run: DayRun | null;
     /** Left out: at the table. */
     readonly screen?: DayScreen;
     readonly text: Saying;
@@ -119,8 +120,13 @@ export class Bench {
       if (could < start - 1e-9) [who, start] = [hand, could];
     }
     if (who < 0 || start + minutes > before + 1e-9 || start >= beginBefore) return null;
-    this.idle(who, start, run, say('day.wait'));
-    this.add(who, start, start + minutes, what, { run: run.id, where: screen ? sayScreen(screen) : say('day.atTable'), screen, text });
+    this.idle(who, start, run, what === 'set-up' ? say('day.waitForScreen') : say('day.wait'));
+    this.add(who, start, start + minutes, what, {
+      run: run?.id ?? null,
+      where: screen ? sayScreen(screen) : say('day.atTable'),
+      screen,
+      text,
+    });
     this.free[who] = start + minutes;
     return this.free[who];
   }
@@ -144,7 +150,22 @@ export class Bench {
   waitUntil(time: number, run: DayRun, preparedAt: number, dryingUntil: number): void {
     this.idle(0, Math.min(time, preparedAt), run, say('day.waitForScreen'));
     if (dryingUntil > this.now) this.idle(0, Math.min(time, dryingUntil), run, say('day.waitForInk'));
-    this.idle(0, time, run, say('day.tooLateForRun'));
+    const next = this.windowAt(Math.max(time, this.now))[0];
+    this.idle(0, time, run, Math.floor(next / 1440) > Math.floor(this.now / 1440) ? say('day.tooLateForRun') : say('day.afterTheMeal'));
+  }
+
+  /** The longest stretch of work that a day has. */
+  get longestStretch(): number {
+    return Math.max(...this.windows.map(([start, end]) => end - start));
+  }
+
+  /** All hands go home, and begin again with the next day. */
+  tillNextDay(): void {
+    const next = (Math.floor((Math.max(...this.free) - 1e-9) / 1440) + 1) * 1440 + this.windows[0][0];
+    this.free.forEach((free, hand) => {
+      if (hand === 0 && next > free) this.add(hand, free, next, 'rest', { where: say('day.away'), text: say('day.night') });
+      this.free[hand] = next;
+    });
   }
 
   skipToNextWindow(run: DayRun): void {
@@ -154,11 +175,21 @@ export class Bench {
     this.free[0] = start;
   }
 
-  pull(from: number, to: number, run: DayRun, sheets: readonly [number, number], of: number, pause: number, racker: number | null): void {
+  pull(
+    from: number,
+    to: number,
+    run: DayRun,
+    sheets: readonly [number, number],
+    of: number,
+    pause: number,
+    racker: number | null,
+    changed: readonly (string | undefined)[] = [],
+  ): void {
     const [first, last] = sheets;
     const which = last - first + 1 === of ? say('day.allSheets', { n: of }) : say('day.sheetsFromTo', { from: first, to: last, of });
     const text = sentences(
       run.setUpSheets ? say('day.pullAfterNewsprint', { newsprint: run.setUpSheets, which }) : say('day.pull', { which }),
+      ...changed.map((sheet) => (sheet === undefined ? say('day.changeFirst') : say('day.changeAfter', { sheet: asName(sheet) }))),
       pause > 0.5 && say('day.pauses', { pauses: minutesOf(pause) }),
     );
     this.add(0, from, to, 'pull', { run: run.id, where: say('day.atPress'), text, sheets });
@@ -191,13 +222,13 @@ export class Bench {
       steps,
       days: Math.floor((workEnds - 1e-9) / 1440) + 1,
       workEnds,
-      workMinutes: total(['mix', 'set-up', 'pull', 'rack', 'clean']),
+      workMinutes: total(['cut', 'mix', 'set-up', 'pull', 'rack', 'clean']),
       waitMinutes: total(['wait']),
     };
   }
 
   /** Fills a hand's time up to `until` with waiting, and with rest where no work is done. Told of the hand that pulls alone. */
-  private idle(hand: number, until: number, run: DayRun, text: Saying): void {
+  private idle(hand: number, until: number, run: DayRun | null, text: Saying): void {
     while (until > this.free[hand] + 1e-9) {
       const now = this.free[hand];
       const [start, end] = this.windowAt(now);
@@ -208,7 +239,7 @@ export class Bench {
           where: say('day.away'),
           text: Math.floor(now / 1440) === Math.floor(stop / 1440) ? say('day.rest') : say('day.night'),
         });
-      else if (hand === 0) this.add(hand, now, stop, 'wait', { run: run.id, where: say('day.atTable'), text });
+      else if (hand === 0) this.add(hand, now, stop, 'wait', { run: run?.id ?? null, where: say('day.atTable'), text });
       this.free[hand] = stop;
     }
   }

@@ -1,11 +1,12 @@
 import { fail, problem } from '../problem.ts';
 import type { Problem } from '../problem.ts';
-import { figure, name as asName, say } from '../../words/say.ts';
+import { figure, length, name as asName, say, sentences } from '../../words/say.ts';
 import { Bench } from './day-bench.ts';
 import type { DayScreen, DayStep } from './day-bench.ts';
 import { dryingFactor, openTimeAdvice } from './open-time.ts';
 import type { OpenTime } from './open-time.ts';
 import { studioDefaults } from './defaults.ts';
+import type { StencilChange } from './wear.ts';
 
 export interface DayRun {
   readonly id: string;
@@ -17,6 +18,12 @@ export interface DayRun {
   /** A screen of its own name; runs that name the same one share it. Left out: any free screen. */
   readonly screen?: string;
   readonly dryMinutes?: number;
+  /** Where the stencil gives out and the next is mounted. */
+  readonly changes?: readonly Pick<StencilChange, 'afterSheets' | 'checkSheets'>[];
+  /** Left out: the day's. */
+  readonly setUpMinutes?: number;
+  /** Its stencil can be washed and taken up again. */
+  readonly washable?: boolean;
 }
 
 export interface DayInput {
@@ -34,6 +41,14 @@ export interface DayInput {
   readonly humidityPercent: number;
   readonly mixMinutesPerRun?: number;
   readonly rest?: { readonly hour: number; readonly minutes: number };
+  /** A washed screen dries so long before it can be taped again. */
+  readonly screenDryMinutes?: number;
+  /** Runs begun on one day, at most. */
+  readonly mostRunsPerDay?: number;
+  /** Done on a day of its own before the first run: all cutting, mixing and drawdowns, so that these are judged dry. */
+  readonly before?: { readonly cutMinutes: number };
+  /** How far off a placing falls: what a second sitting can lie off the first. */
+  readonly toleranceMm?: number;
   readonly openMinutes?: readonly [number, number];
   /** People at work, at least 1. One pulls; the others rack, wash, mix and set up. */
   readonly hands?: number;
@@ -65,6 +80,8 @@ export interface DayPlan {
   readonly rackPeak: number;
   /** Drying time in this air with this much retarder. */
   readonly dryMinutes: number;
+  /** The same of the run that dries slowest: fine shapes lie thick along their edges. */
+  readonly dryMinutesMost: number;
   readonly openTime: OpenTime;
   readonly problems: readonly Problem[];
 }
@@ -115,6 +132,9 @@ function oneDay(input: DayInput, racks: Racks): DayPlan {
   const washed = new Map<string, number>();
   /** Run → when its own stencil came off the press: a second sitting needs the same one. */
   const washedOf = new Map<number, number>();
+  const screenDry = input.screenDryMinutes ?? 0;
+  /** Runs begun, day by day. */
+  const begunOn = new Map<number, number>();
   const hasSheets = runs.map((run) => sheetNames(run).length > 0);
   type Limits = { readonly before?: number; readonly beginBefore?: number; readonly idleHands?: boolean };
   const mix = (run: number, limits: Limits = {}): void => {
@@ -138,7 +158,7 @@ function oneDay(input: DayInput, racks: Racks): DayPlan {
         ? null
         : bench.work({
             what: 'set-up',
-            minutes: setUpMinutes,
+            minutes: runs[run].setUpMinutes ?? setUpMinutes,
             run: runs[run],
             screen,
             text: say('day.setUp'),
@@ -156,8 +176,11 @@ function oneDay(input: DayInput, racks: Racks): DayPlan {
     }
   };
 
+  if (input.before) prepareBefore(input, bench, mixed, mixMinutes);
   runs.forEach((run, index) => {
     const names = sheetNames(run);
+    const changes = run.changes ?? [];
+    const mounted = new Set<number>();
     const dry = (run.dryMinutes ?? input.dryMinutes) * slower;
     let done = 0;
     let sittings = 0;
@@ -190,8 +213,16 @@ function oneDay(input: DayInput, racks: Racks): DayPlan {
             say('day.morePlaces'),
           ),
         );
-      const whole = first + (names.length - done) * stroke + cleanMinutes;
-      const begin = bench.beginning(Math.max(ready, place), whole, first + stroke + cleanMinutes);
+      const changing = (pace: number): number =>
+        changes.reduce(
+          (sum, c, i) => (mounted.has(i) || c.afterSheets < done ? sum : sum + studioDefaults.changeMinutes + c.checkSheets * pace),
+          0,
+        );
+      const whole = first + (names.length - done) * stroke + changing(stroke) + cleanMinutes;
+      let begin = bench.beginning(Math.max(ready, place), whole, first + stroke + cleanMinutes);
+      // Enough for one day: the rest of the runs wait for the next.
+      for (const most = input.mostRunsPerDay ?? Infinity; done === 0 && (begunOn.get(dayOf(begin)) ?? 0) >= most; )
+        begin = bench.beginning((dayOf(begin) + 1) * 1440, whole, first + stroke + cleanMinutes);
       prepareLater(index, { before: begin });
       bench.waitUntil(begin, run, prepared, Math.max(ready, place));
       const from = bench.now;
@@ -201,10 +232,21 @@ function oneDay(input: DayInput, racks: Racks): DayPlan {
       let time = from + first;
       let pause = 0;
       const begun = done;
+      /** Sheets after which the stencil was changed in this sitting; undefined: before the first. */
+      const changed: (string | undefined)[] = [];
       while (done < names.length) {
         const name = names[done];
+        // The stencil gives out here: the next is mounted, and its register checked.
+        changes.forEach((change, i) => {
+          if (change.afterSheets !== done || mounted.has(i)) return;
+          mounted.add(i);
+          changed.push(names[done - 1]);
+          // At the start of a sitting the screen is set up with the next stencil anyway.
+          if (done > begun || begun === 0) time += studioDefaults.changeMinutes + change.checkSheets * stroke;
+        });
         const on = Math.max(time, dryAt.get(name) ?? 0, wet.length >= rackPlaces ? wet[wet.length - rackPlaces] - stroke : 0);
-        if (done > begun && on - time > longestPause) break;
+        // A pause shorter than washing out is waited for, with the screen flooded.
+        if (done > begun && on - time > Math.max(longestPause, cleanMinutes)) break;
         const off = on + stroke;
         if (off > until + 1e-9) break;
         if (done > begun) pause += on - time;
@@ -218,7 +260,8 @@ function oneDay(input: DayInput, racks: Racks): DayPlan {
       }
       if (done === begun) bench.skipToNextWindow(run);
       else {
-        bench.pull(from, time, run, [begun + 1, done], names.length, pause, racker);
+        if (begun === 0) begunOn.set(dayOf(from), (begunOn.get(dayOf(from)) ?? 0) + 1);
+        bench.pull(from, time, run, [begun + 1, done], names.length, pause, racker, changed);
         prepareLater(index, { beginBefore: time, idleHands: true });
         const clean = bench.work({
           what: 'clean',
@@ -228,8 +271,9 @@ function oneDay(input: DayInput, racks: Racks): DayPlan {
           text: say('day.clean'),
           from: time,
         });
-        washed.set(screen.screen.id, clean ?? time);
-        washedOf.set(index, clean ?? time);
+        // It dries before tape holds on it again.
+        washed.set(screen.screen.id, (clean ?? time) + screenDry);
+        washedOf.set(index, (clean ?? time) + screenDry);
         setUp.delete(index);
         sittings++;
       }
@@ -240,8 +284,13 @@ function oneDay(input: DayInput, racks: Racks): DayPlan {
           'warning',
           'run-split',
           `layers[#${run.id}]`,
-          say('day.split', { n: index + 1, run: asName(run.name), sittings }),
-          rackPlaces < names.length ? say('day.placesOrFilm', { places: names.length }) : say('day.earlierOrFaster'),
+          sentences(
+            say('day.split', { n: index + 1, run: asName(run.name), sittings }),
+            input.toleranceMm !== undefined && say('day.sittingsShift', { off: length(Math.SQRT2 * input.toleranceMm, 1) }),
+          ),
+          rackPlaces >= names.length
+            ? say('day.earlierOrFaster')
+            : say(run.washable ? 'day.findPlaces' : 'day.placesOrFilm', { places: names.length }),
         ),
       );
     }
@@ -260,9 +309,29 @@ function oneDay(input: DayInput, racks: Racks): DayPlan {
     lastDry: Math.max(result.workEnds, lastSheet),
     rackPeak,
     dryMinutes: input.dryMinutes * slower,
+    dryMinutesMost: Math.max(input.dryMinutes, ...runs.map((run) => run.dryMinutes ?? 0)) * slower,
     openTime,
     problems,
   };
+}
+
+const dayOf = (minutes: number): number => Math.floor(minutes / 1440);
+
+/** A day before the first run: stencils cut, inks mixed and drawn down, so that drawdowns are judged dry and cutting waits for nothing. */
+function prepareBefore(input: DayInput, bench: Bench, mixed: Map<number, number>, mixMinutes: number): void {
+  const { runs } = input;
+  if (mixMinutes > 0)
+    runs.forEach((run, index) => {
+      const done = bench.work({ what: 'mix', minutes: mixMinutes, run, text: say('day.mix') });
+      if (done !== null) mixed.set(index, done);
+    });
+  let still = input.before?.cutMinutes ?? 0;
+  while (still > 0.5) {
+    const minutes = Math.min(still, studioDefaults.sittingMinutes, bench.longestStretch);
+    bench.work({ what: 'cut', minutes, run: null, text: say('day.cut') });
+    still -= minutes;
+  }
+  bench.tillNextDay();
 }
 
 /** The run's own screen if it is free, else any that no run has taken: the one that is washed first. */

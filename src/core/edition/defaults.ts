@@ -15,6 +15,10 @@ export const studioDefaults = {
   cleanMinutes: 18,
   /** Published: a studio's account, an hour of mixing for three colours. */
   mixMinutesPerRun: 20,
+  /** Taking a spent stencil off the mesh and laying the next by its marks, ink left in the screen. common practice */
+  changeMinutes: 12,
+  /** The longest that anyone cuts or mixes without getting up. common practice */
+  sittingMinutes: 90,
   /** Published: article on drying times, 30 min to hours. */
   dryMinutes: 45,
   /** Ink stays open in the mesh so long at `openAtHumidity` %. common practice: 5..15 min at 45..60 %. */

@@ -18,6 +18,7 @@ import {
   orderInRun,
   planDay,
   planSheets,
+  proofsFor,
   readLog,
   registerRows,
   sayFault,
@@ -60,6 +61,25 @@ describe('sheets', () => {
         planSheets({ papers: [{ id: 'a', name: 'A', count: 5 }], target: 0, certainty: 0.9, spoilagePerRun, setUpSheets: 3, proofs }),
       ),
     ).toBe('no-sheets');
+  });
+
+  test('the maker says how many prints a paper gets, and which paper the proofs come from', () => {
+    const { papers } = planSheets({
+      papers: [
+        { id: 'a', name: 'Smooth', count: 20, target: 4 },
+        { id: 'b', name: 'Rough', count: 20 },
+      ],
+      target: 10,
+      certainty: 0.9,
+      spoilagePerRun,
+      setUpSheets: 3,
+      proofs,
+      proofsOn: 'b',
+    });
+    expect(papers.map((p) => [p.edition, p.proofs.total])).toEqual([
+      [4, 0],
+      [6, proofsFor(10, proofs).total],
+    ]);
   });
 
   test('more proofs than sheets, more prints than sheets, and too few for certainty are told apart', () => {

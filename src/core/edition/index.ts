@@ -3,6 +3,8 @@ export { studioDefaults } from './defaults.ts';
 export { binomialAt, binomialAtLeast, binomialQuantile } from './binomial.ts';
 export { certaintyOf, planSheets, proofsFor, shareWhole, sheetsToStart, throughRuns } from './sheets.ts';
 export type { PaperForSheets, PaperSheets, ProofCounts, ProofWishes, RunSheets, SheetPlan, SheetsToStart } from './sheets.ts';
+export { checkSheetsFor, wearOf } from './wear.ts';
+export type { RunWear, StencilChange, WearRun } from './wear.ts';
 export { dryingFactor, openTimeAdvice } from './open-time.ts';
 export type { OpenTime } from './open-time.ts';
 export { planDay } from './day.ts';

@@ -193,6 +193,8 @@ export function planSheets(input: {
   readonly spoilagePerRun: readonly number[];
   readonly setUpSheets: number;
   readonly proofs: ProofWishes;
+  /** Paper that all proofs are taken from; left out: shared out like the edition. */
+  readonly proofsOn?: string;
 }): SheetPlan {
   const { papers, target, certainty, spoilagePerRun, setUpSheets, proofs } = input;
   if (papers.length === 0) fail('no-paper', 'papers', say('edition.noPaper'), say('edition.addPaper'));
@@ -207,7 +209,8 @@ export function planSheets(input: {
   const targets = shareOut(target, papers);
   if (targets.every((one) => one === 0)) noEdition(0);
   const wholeProofs = proofsFor(target, proofs);
-  const given = shareWhole(wholeProofs.total, targets);
+  const asked = papers.findIndex((paper) => paper.id === input.proofsOn);
+  const given = asked < 0 ? shareWhole(wholeProofs.total, targets) : papers.map((_, i) => (i === asked ? wholeProofs.total : 0));
   const planned = papers.map((paper, i): PaperSheets => {
     const edition = targets[i];
     const mine = splitProofs(wholeProofs, given, i);

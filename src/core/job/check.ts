@@ -1,6 +1,8 @@
 import { length, lengths, list as listOf, name as asName, say, type List, type Saying } from '../../words/say.ts';
 import { problem, type Problem } from '../problem.ts';
 import { mostCopies, mostLayers, type Job, type JobBundle, type JobCut } from './schema.ts';
+import { doneProblems } from './done.ts';
+import { unknownFields } from './unknown.ts';
 import { settleProblems, whereIn } from './where.ts';
 
 type Add = (code: string, path: string, message: Saying, advice: Saying, severity?: Problem['severity']) => void;
@@ -16,6 +18,7 @@ export function checkJob(bundle: JobBundle): Problem[] {
   checkCopies(job, add);
   checkAttachments(bundle, add);
   checkSizes(job, add);
+  problems.push(...doneProblems(job), ...unknownFields(job));
   const layers = job.layers.filter((l) => !l.off).length;
   if (layers > mostLayers) {
     add('too-many-layers', 'layers', say('job.tooManyLayers', { layers, most: mostLayers }), say('job.leaveSomeOut'));

@@ -15,8 +15,8 @@ export function jobFile(title: string): string {
 }
 
 /** Of a sheet of stock; in parts on a printer's paper it is a PDF too. */
-export function stockFileName(title: string, material: string, number: number, format: 'svg' | 'dxf' | 'pdf' | 'a4' | 'letter'): string {
-  const ending = format === 'a4' || format === 'letter' ? `-${format}.pdf` : `.${format}`;
+export function stockFileName(title: string, material: string, number: number, format: string): string {
+  const ending = ['svg', 'dxf', 'pdf'].includes(format) ? `.${format}` : `-${format}.pdf`;
   return `${fileStem(title)}-${fileStem(material)}-${number}${ending}`;
 }
 

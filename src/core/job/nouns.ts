@@ -99,6 +99,9 @@ const weighed = {
   fields: { ink: 'inkOf', grams: 'grams' },
 } as const;
 
+/** A mark is not told apart: which it is, the message says. */
+const doneThing: Each = () => ({ it: say('where.done'), of: say('where.done') });
+
 export const inReading: { readonly [K in Known<JobReading>]: Saying } = {
   kind: say('where.itsKind'),
   values: say('where.itsSpectrum'),
@@ -296,9 +299,11 @@ export const fields: Fields<Job> = {
       widthMm: 'width',
       heightMm: 'height',
       count: 'sheets',
+      wantedPrints: 'wantedOn',
       thicknessMm: 'thickness',
       grain: 'grain',
       edge: 'edge',
+      parent: { noun: 'parentSheet', fields: { widthMm: 'parentSheet', heightMm: 'parentSheet' } },
       imageAtMm: 'imageAt',
       printed: {
         noun: 'printed',
@@ -331,6 +336,7 @@ export const fields: Fields<Job> = {
       squeegeeMm: say('where.squeegee'),
       transfer: say('where.transfer'),
       riserStepMm: say('where.riserBoard'),
+      tapeWidthMm: say('where.tapeWidth'),
       note: say('where.screenNote'),
     },
   },
@@ -375,6 +381,7 @@ export const fields: Fields<Job> = {
       batProofs: say('where.batProofs'),
       printersProofs: say('where.printersProofs'),
       horsCommerce: say('where.horsCommerce'),
+      proofsOn: say('where.proofsOn'),
       papersAre: say('where.papersAre'),
       year: say('where.year'),
       workshop: say('where.workshop'),
@@ -407,6 +414,11 @@ export const fields: Fields<Job> = {
       humidityPercent: say('where.humidity'),
       hands: say('where.hands'),
       pullsPerHourHelped: say('where.helpedPace'),
+      mealHour: say('where.mealHour'),
+      mealMinutes: say('where.mealMinutes'),
+      mostRunsPerDay: say('where.mostRunsPerDay'),
+      screenDryMinutes: say('where.screenDryMinutes'),
+      mixing: say('where.mixing'),
     },
   },
   wanted: {
@@ -418,6 +430,35 @@ export const fields: Fields<Job> = {
     noun: say('where.proofReadings'),
     each: thing('proofReading', 'ofProofReading'),
     fields: { paper: 'paperIn', layers: 'layersOf', reading: { reading: 'readingOf' }, date: 'date', note: 'note' },
+  },
+  done: {
+    noun: say('where.done'),
+    fields: {
+      cut: {
+        noun: say('where.done'),
+        each: doneThing,
+        fields: {
+          layer: say('where.done'),
+          state: say('where.done'),
+          bridges: {
+            noun: say('where.done'),
+            each: doneThing,
+            fields: { fromMm: say('where.done'), toMm: say('where.done'), viaMm: say('where.done'), widthMm: say('where.done') },
+          },
+          date: say('where.done'),
+        },
+      },
+      mixed: {
+        noun: say('where.done'),
+        each: doneThing,
+        fields: { layer: say('where.done'), state: say('where.done'), date: say('where.done') },
+      },
+      pulled: {
+        noun: say('where.done'),
+        each: doneThing,
+        fields: { layer: say('where.done'), state: say('where.done'), date: say('where.done') },
+      },
+    },
   },
   potLogs: {
     noun: say('where.potLogs'),

@@ -243,9 +243,13 @@ const PaperSchema = z.looseObject({
   widthMm: sizeMm,
   heightMm: sizeMm,
   count: z.int().min(0).max(10000),
+  /** Prints of the edition wanted on it; left out: shared out by the sheets at hand. */
+  wantedPrints: z.int().min(0).max(10000).optional(),
   thicknessMm: z.number().gt(0).max(10).default(0.3),
   grain: z.enum(['along-width', 'along-height', 'unknown']).default('unknown'),
   edge: z.enum(['cut', 'torn']).default('cut'),
+  /** The sheet it is bought in; left out: bought cut to size. */
+  parent: z.looseObject({ widthMm: sizeMm, heightMm: sizeMm }).optional(),
   /** Where the image's top left corner lies on the sheet; left out: in the middle. */
   imageAtMm: point.optional(),
   /** A sheet that already carries a print: its picture covers the image area unless placed. */
@@ -276,6 +280,8 @@ const ScreenSchema = z.looseObject({
   /** Board laid under the front of the frame, and what it is. */
   riserStepMm: z.number().gt(0).max(50).optional(),
   note,
+  /** Of the studio's tape. */
+  tapeWidthMm: z.number().min(10).max(200).optional(),
 });
 
 /** How the films are laid, which decides how one lies on another: dried between coats, as by hand, unless said otherwise. */
@@ -361,6 +367,8 @@ const EditionSchema = z.looseObject({
   batProofs: z.int().min(0).max(20).default(1),
   printersProofs: z.int().min(0).max(200).default(1),
   horsCommerce: z.int().min(0).max(200).default(0),
+  /** The paper that all proofs are taken from; left out: shared out like the edition. */
+  proofsOn: id.optional(),
   papersAre: z.enum(['sub-editions', 'varied']).default('sub-editions'),
   year: z.int().min(1400).max(3000).optional(),
   workshop: line(300).optional(),
@@ -383,6 +391,15 @@ const DaySchema = z.looseObject({
   hands: z.int().min(1).max(6).default(1),
   /** Pace with someone racking the sheets; left out: half as many again as alone. */
   pullsPerHourHelped: z.number().gt(0).max(1000).optional(),
+  /** When the meal begins, and how long it takes; 0 minutes: none. */
+  mealHour: z.number().min(0).max(24).default(12.5),
+  mealMinutes: z.number().min(0).max(300).default(45),
+  /** Runs begun on one day, at most. */
+  mostRunsPerDay: z.int().min(1).max(50).default(3),
+  /** A washed screen must dry so long before it is taped again. */
+  screenDryMinutes: z.number().min(0).max(600).default(30),
+  /** A drawdown is judged dry: mixed and drawn down the day before, or on the day itself by someone who knows the pot. */
+  mixing: z.enum(['day-before', 'same-day']).default('day-before'),
 });
 
 const TargetSchema = z.looseObject({ layers: z.array(id), lab: z.tuple([z.number(), z.number(), z.number()]), paper: id.optional(), note });
@@ -426,6 +443,25 @@ const PotLogSchema = z.looseObject({
   /** Stirred in since the last drawdown; the next one takes it over. */
   adding: z.array(PotPartSchema).max(50).optional(),
   note,
+});
+
+/** What is done and stays as it is, with the state of the job that it was done from. */
+const DoneSchema = z.looseObject({
+  /** Stencils that are cut; their bridges stay where they are. */
+  cut: z
+    .array(
+      z.looseObject({
+        layer: id,
+        state: z.string().max(40),
+        bridges: z.array(BridgePinSchema).max(500).default([]),
+        date: z.string().max(40).optional(),
+      }),
+    )
+    .default([]),
+  /** Pots that are mixed. */
+  mixed: z.array(z.looseObject({ layer: id, state: z.string().max(40), date: z.string().max(40).optional() })).default([]),
+  /** Runs that are pulled. */
+  pulled: z.array(z.looseObject({ layer: id, state: z.string().max(40), date: z.string().max(40).optional() })).default([]),
 });
 
 const markShared = { x: z.number(), y: z.number(), weight: z.number().min(0).max(20) };
@@ -516,6 +552,7 @@ export const JobSchema = z.looseObject({
   proofReadings: z.array(ProofReadingSchema).default([]),
   /** Running logs of pots that were corrected; one a layer. */
   potLogs: z.array(PotLogSchema).default([]),
+  done: DoneSchema.optional(),
   picture: PictureSchema.optional(),
   seed: z.int().default(1),
   note,

@@ -115,6 +115,7 @@ const leads: { readonly [K in Known<Job>]: Lead | null } = {
   day: { station: 'press', part: 'day' },
   wanted: { station: 'inks', part: 'wanted' },
   proofReadings: { station: 'inks', part: 'learn' },
+  done: { station: 'laydown' },
   potLogs: { station: 'inks', part: 'pot' },
   picture: { station: 'picture', part: 'picture' },
   seed: null,

@@ -1,10 +1,10 @@
-import { checkJob, mostLayers, settleProblems, type Job, type JobBundle } from '../job/index.ts';
+import { checkJob, mostLayers, settleProblems, withCutBridges, type Job, type JobBundle } from '../job/index.ts';
 import type { RgbPicture } from '../print/index.ts';
 import type { Problem } from '../problem.ts';
 import { createMemory, type Memory } from './memory.ts';
 import { editionOf } from './parts/edition.ts';
 import { inksOf } from './parts/inks.ts';
-import { cutTheStencils, planCuts, planInks, planLayers, ridgesOf } from './parts/laydown.ts';
+import { coloursOnPaper, cutTheStencils, planCuts, planInks, planLayers, ridgesOf, wearReads } from './parts/laydown.ts';
 import { layTheInks } from './parts/let-down.ts';
 import { planPapers } from './parts/papers.ts';
 import { pressOf } from './parts/press.ts';
@@ -19,12 +19,15 @@ export type * from './types.ts';
 export type { PlannedPress } from './parts/press.ts';
 export { materialsOf, mustHold } from './parts/stencils.ts';
 export { sayOffer, takeOffer } from './parts/offers.ts';
+export { pressNotes } from './parts/press-notes.ts';
 export { countLogName, type PlannedEdition } from './parts/edition.ts';
+export type { StopSetting } from './parts/stops.ts';
 export type { PlannedRegister, TestedRegister } from './parts/register.ts';
 export type { PlannedGap } from './parts/gaps.ts';
 export type { CutSet, CutUse } from './parts/cut-pairs.ts';
 export type { PlannedStock, PlacedOnStock } from './parts/stock.ts';
 export type { Learning } from './parts/learning.ts';
+export { buyingHeads, buyingList, fromParent, type BuyingGroup, type ToBuy } from './parts/buying.ts';
 export type { Recoloured } from './parts/recolour.ts';
 export { readyBundle, toRgb, type ReadyBundle } from './parts/pictures.ts';
 
@@ -68,7 +71,10 @@ function makePlan(bundle: PlanInput, memory: Memory): Plan {
   const found: Found = (more) => problems.push(...more);
 
   const shapes = planShapes(bundle, memory, found);
-  const layers = job.layers.filter((l) => !l.off && shapes.cuts.has(l.cut)).slice(0, mostLayers);
+  const layers = job.layers
+    .filter((l) => !l.off && shapes.cuts.has(l.cut))
+    .slice(0, mostLayers)
+    .map((l) => withCutBridges(job, l));
   const press = pressOf(job, layers, memory);
   const inks = inksOf(job, press.deposit.wetMicrons, memory);
   found([...press.problems, ...inks.problems]);
@@ -84,11 +90,11 @@ function makePlan(bundle: PlanInput, memory: Memory): Plan {
   const papers = planPapers(bundle, layers, inks, codes, areas, memory, found);
 
   found(ridgesOf(job, stencils, memory));
-  const register = registerOf(job, layers, stencils, press, codes, memory);
-  const edition = editionOf(bundle, layers, press, register, memory);
+  const register = registerOf(job, layers, stencils, press, codes, coloursOnPaper(job, laydown, inks, memory), memory);
+  const edition = editionOf(bundle, layers, press, register, wearReads(job, layers, stencils, press, memory), memory);
   found([...register.problems, ...edition.problems]);
 
-  const plannedLayers = planLayers({ job, layers, stencils, inks, press, edition, areas });
+  const plannedLayers = planLayers({ job, layers, stencils, inks, press, edition, areas, memory });
   const cuts = planCuts(job, layers, plannedLayers, shapes.cuts);
   const stock = planStock(job, cuts, plannedLayers);
   found(stock.problems);

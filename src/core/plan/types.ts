@@ -2,7 +2,8 @@ import type { Lab } from '../colour/index.ts';
 import type { Region } from '../form/index.ts';
 import type { Job } from '../job/index.ts';
 import type { Codes, GroundCube } from '../print/index.ts';
-import type { EdgeRidge } from '../press/index.ts';
+import type { EdgeRidge, RidgeOver } from '../press/index.ts';
+import type { StencilChange } from '../edition/index.ts';
 import type { Problem } from '../problem.ts';
 import type { Saying } from '../../words/say.ts';
 import type { Stencil } from '../stencil/index.ts';
@@ -58,6 +59,9 @@ export interface PlannedCut {
   readonly uses: readonly CutUse[];
   /** What comes from one sheet, for laying on stock. */
   readonly sets: readonly CutSet[];
+  /** Knife work for every sheet that is cut, not for one of each. */
+  readonly knifeMetres: number;
+  readonly knifeMinutes: number;
 }
 
 export interface PlannedLayer {
@@ -83,8 +87,10 @@ export interface PlannedLayer {
   readonly swatch: Swatch | null;
   readonly mix: PlannedMix | null;
   readonly sheetsThrough: number;
+  /** Where its stencil gives out and the next is mounted, in the order of the pulls. */
+  readonly changes: readonly StencilChange[];
   /** Ridge of ink along the edges that the stencil's thickness leaves. */
-  readonly ridge: EdgeRidge;
+  readonly ridge: EdgeRidge & RidgeOver;
 }
 
 export interface PlannedMix {

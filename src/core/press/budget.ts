@@ -37,8 +37,17 @@ export interface BudgetInput {
   /** Humidity may wander between these from run to run where a layer doesn't say. */
   readonly humidityPercent?: readonly [number, number];
   /** What the drawing forgives, pair by pair: how far the two shapes overlap where they should meet. */
-  readonly forgives?: readonly { readonly first: string; readonly second: string; readonly overlapMm: number }[];
+  readonly forgives?: readonly {
+    readonly first: string;
+    readonly second: string;
+    readonly overlapMm: number;
+    /** What a gap between them would lay bare; left out: bare paper. */
+    readonly beneath?: Beneath;
+  }[];
 }
+
+/** Bare paper; a colour that differs visibly from both sides; or nothing that the eye would find. */
+export type Beneath = 'bare' | 'colour' | 'hidden';
 
 export interface PairBudget {
   readonly first: string;
@@ -51,6 +60,7 @@ export interface PairBudget {
   readonly worstMm: number;
   readonly forgivesMm: number | null;
   readonly verdict: 'holds' | 'tight' | 'opens' | 'unknown';
+  readonly beneath: Beneath;
   /** Overlap that holds nineteen times in twenty. */
   readonly wantedOverlapMm: number;
   /** How much to add to what the drawing has; 0: nothing. */
@@ -104,9 +114,12 @@ function pairOf(input: BudgetInput, a: number, b: number, toleranceA: number, to
     (one) => (one.first === first.id && one.second === second.id) || (one.first === second.id && one.second === first.id),
   );
   const forgivesMm = found?.overlapMm ?? null;
-  const verdict = forgivesMm === null ? 'unknown' : forgivesMm >= worstMm ? 'holds' : forgivesMm >= likelyMm ? 'tight' : 'opens';
+  const beneath = found?.beneath ?? 'bare';
+  // Where a gap shows nothing, a joint may open as it likes.
+  const holds = forgivesMm !== null && (forgivesMm >= worstMm || beneath === 'hidden');
+  const verdict = forgivesMm === null ? 'unknown' : holds ? 'holds' : forgivesMm >= likelyMm ? 'tight' : 'opens';
   const wantedOverlapMm = Math.ceil(likelyMm * 10 - 1e-9) / 10;
-  const spreadMm = forgivesMm === null ? 0 : Math.max(0, Math.round((wantedOverlapMm - forgivesMm) * 10) / 10);
+  const spreadMm = forgivesMm === null || beneath === 'hidden' ? 0 : Math.max(0, Math.round((wantedOverlapMm - forgivesMm) * 10) / 10);
   return {
     first: first.id,
     second: second.id,
@@ -115,6 +128,7 @@ function pairOf(input: BudgetInput, a: number, b: number, toleranceA: number, to
     worstMm,
     forgivesMm,
     verdict,
+    beneath,
     wantedOverlapMm,
     spreadMm,
     advice: adviceFor(first.name, second.name, verdict, spreadMm, wantedOverlapMm, {
@@ -171,6 +185,8 @@ function pairProblem(pair: PairBudget, layers: readonly BudgetLayer[]): Problem[
   const name = (id: string): ReturnType<typeof asName> => asName(layers.find((layer) => layer.id === id)!.name);
   const overlapMm = pair.forgivesMm ?? 0;
   const values = { first: name(pair.first), second: name(pair.second), off: length(pair.likelyMm, 1) };
+  if (pair.beneath === 'colour')
+    return [problem('note', 'register-line', `layers[#${pair.first}].spreadMm`, say('register.lineShows', values), pair.advice)];
   const message =
     overlapMm < 0.05 ? say('register.pairTouches', values) : say('register.pairOpens', { ...values, overlap: length(overlapMm, 1) });
   return [problem('warning', 'register-opens', `layers[#${pair.first}].spreadMm`, message, pair.advice)];

@@ -11,6 +11,8 @@ export const studioDefaults = {
   densityGPerMl: 1.1,
   /** Ink that stays in screen, pot and knife after a run. common practice */
   stayingGrams: [50, 150] as readonly [number, number],
+  /** The bead of ink that stays along the blade and in the mesh, for each cm of blade. common practice: about 1.5 g */
+  residueGramsPerCm: [1, 2] as readonly [number, number],
   /** How far in from a stencil's edge the film stands higher. common practice */
   ridgeMm: [1, 2] as readonly [number, number],
   /** Room beside the blade's ends and at the ink wells. Published: supplier's note on off-contact, 2.5 in and 4 in. */

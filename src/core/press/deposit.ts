@@ -75,6 +75,25 @@ export function transferFromWeighing(mesh: Mesh, wetMicrons: readonly number[]):
   return [Math.max(0.01, mean - half), mean + half];
 }
 
+/** How far a ridge reaches over a printed shape, and what that makes of its film. */
+export interface RidgeOver {
+  /** Of the printed area: what lies within reach of an edge. */
+  readonly share: number;
+  /** Mean film over the whole area, as a multiple of the mesh's. */
+  readonly meanTimes: number;
+}
+
+/**
+ * The ridge falls from the stencil's height at the edge to nothing at the end of its reach: half its height in the mean, over
+ * the share of the area within reach. Geometry; an upper bound like the ridge itself.
+ */
+export function ridgeOver({ timesTheFilm }: Pick<EdgeRidge, 'timesTheFilm'>, share: number): RidgeOver {
+  return { share, meanTimes: 1 + (share * (timesTheFilm - 1)) / 2 };
+}
+
+/** A ridge over more than this share of a shape is worth saying. */
+export const ridgeMatters = 0.1;
+
 export interface EdgeRidge {
   /** Wet film right at the stencil's edge: mesh film plus what the stencil's thickness holds. */
   readonly wetMicrons: number;

@@ -132,11 +132,24 @@ describe('does the screen fit', () => {
     expect(codeOf(() => fitScreen({ frameInsideMm: [600, 0], imageMm: [180, 240], hingeSide: 'top' }))).toBe('size');
   });
 
-  test('tape covers from frame to aperture, and says how much to buy', () => {
-    const plan = tapingPlan({ frameInsideMm: [400, 500], imageMm: [180, 240] });
-    expect(plan.aperture).toEqual({ xMm: 105, yMm: 125, widthMm: 190, heightMm: 250 });
-    expect(plan.tapeMetres).toBeGreaterThan(2);
+  test('tape holds the stencil by its edge, on the paper side, and leaves to the stencil what its margin masks', () => {
+    const plan = tapingPlan({ frameInsideMm: [400, 500], imageMm: [180, 240], stencilMarginMm: 35, bladeMm: 300, travelMm: 280 });
+    expect(plan.stencil).toEqual({ xMm: 75, yMm: 95, widthMm: 250, heightMm: 310 });
+    // 10 mm on the stencil.
+    expect(plan.aperture).toEqual({ xMm: 85, yMm: 105, widthMm: 230, heightMm: 290 });
+    expect(plan.side).toBe('paper');
+    // The blade is longer than the stencil is wide; the stroke ends on it.
+    expect(plan.leaks).toEqual(['left', 'right']);
+    expect(plan.tapeMetres).toBeCloseTo(plan.onceMetres + plan.eachMetres, 9);
     expect(tapingPlan({ frameInsideMm: [185, 500], imageMm: [180, 240] }).problems[0].code).toBe('taping-room');
+  });
+
+  test('narrow tape takes more strips; a narrow border is never taped to the image', () => {
+    const wide = tapingPlan({ frameInsideMm: [400, 500], imageMm: [180, 240], stencilMarginMm: 35 });
+    const narrow = tapingPlan({ frameInsideMm: [400, 500], imageMm: [180, 240], stencilMarginMm: 35, tapeWidthMm: 25 });
+    expect(narrow.strips.length).toBeGreaterThan(wide.strips.length);
+    const tight = tapingPlan({ frameInsideMm: [400, 500], imageMm: [180, 240], stencilMarginMm: 6 });
+    expect(tight.image.xMm - tight.aperture.xMm).toBe(3);
   });
 });
 

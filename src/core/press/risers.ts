@@ -23,8 +23,14 @@ export interface Risers {
   /** Gap at the image's hinge end and hand end, if everything is done; and if only the front is lifted for an even middle. */
   readonly gapMm: readonly [number, number];
   readonly frontOnly: { readonly frontMm: number; readonly gapMm: readonly [number, number] };
+  /** The same with card and board as it is sold, and the gap that comes of it. */
+  readonly built: { readonly underHingeMm: number; readonly underPaperMm: number; readonly frontMm: number; readonly gapMm: number };
   readonly problems: readonly Problem[];
 }
+
+/** Card and board come in steps of half a millimetre. common practice */
+export const boardStepMm = 0.5;
+const asSold = (mm: number): number => Math.round(mm / boardStepMm) * boardStepMm;
 
 /**
  * Packing for a frame in hinge clamps: gap(y) = gap at hinge + (gap at front − gap at hinge) y / L is even only when hinge
@@ -96,9 +102,16 @@ export function risersFor(input: {
     frontMm,
     layers: boardsMm.map((board) => layersOf(frontMm, board)),
     gapMm: [gapMm, gapMm],
+    built: builtOf(hingeLiftMm, stack, asSold(underHingeMm), asSold(underPaperMm)),
     frontOnly,
     problems,
   };
+}
+
+/** Front as high as the hinge: then the gap is even whatever the boards come to. */
+function builtOf(hingeLiftMm: number, stackMm: number, underHingeMm: number, underPaperMm: number): Risers['built'] {
+  const frontMm = hingeLiftMm + underHingeMm;
+  return { underHingeMm, underPaperMm, frontMm, gapMm: frontMm - underPaperMm - stackMm };
 }
 
 /** How many boards or coins of one thickness come nearest to a height. */

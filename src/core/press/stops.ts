@@ -42,6 +42,8 @@ export function stopsTemplate(input: {
   readonly gapMm?: number;
   readonly corner?: 'top-left' | 'top-right' | 'bottom-left' | 'bottom-right';
   readonly edge?: 'cut' | 'torn';
+  /** The box at the corner that the stops are spread over: the part that all sheets of a setting cover. Left out: the sheet. */
+  readonly stopsOnMm?: SizeMm;
   /** The paper's path in the Job. */
   readonly paper?: string;
 }): StopsTemplate {
@@ -60,19 +62,20 @@ export function stopsTemplate(input: {
   if (at[0] < 0 || at[1] < 0 || at[0] + imageMm[0] > width || at[1] + imageMm[1] > height) {
     problems.push(problem('error', 'image-over-sheet', paper, say('register.imageOffSheet'), say('register.moveImage')));
   }
-  const length = Math.min(studioDefaults.stopLengthMm, Math.min(width, height) / 4);
+  const [onWide, onHigh] = input.stopsOnMm ?? input.sheetMm;
+  const length = Math.min(studioDefaults.stopLengthMm, Math.min(onWide, onHigh) / 4);
   const wide = studioDefaults.stopWidthMm;
   const onLeft = corner.endsWith('left');
   const onTop = corner.startsWith('top');
-  const longIsX = width >= height;
+  const longIsX = onWide >= onHigh;
   const sideX = onLeft ? 'left' : 'right';
   const sideY = onTop ? 'top' : 'bottom';
   const stopOnY = (number: number, share: number): Stop => {
-    const middle = onLeft ? width * share : width * (1 - share);
+    const middle = onLeft ? onWide * share : width - onWide * share;
     return { number, side: sideY, xMm: middle - length / 2, yMm: onTop ? -wide : height, widthMm: length, heightMm: wide };
   };
   const stopOnX = (number: number, share: number): Stop => {
-    const middle = onTop ? height * share : height * (1 - share);
+    const middle = onTop ? onHigh * share : height - onHigh * share;
     return { number, side: sideX, xMm: onLeft ? -wide : width, yMm: middle - length / 2, widthMm: wide, heightMm: length };
   };
   const stops = longIsX ? [stopOnY(1, 0.2), stopOnY(2, 0.8), stopOnX(3, 0.25)] : [stopOnX(1, 0.2), stopOnX(2, 0.8), stopOnY(3, 0.25)];

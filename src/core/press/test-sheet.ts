@@ -1,6 +1,7 @@
 import { length, say, type Saying } from '../../words/say.ts';
 import { fail } from '../problem.ts';
 import { checkSize } from './fit.ts';
+import type { RegisterMethod } from './register-methods.ts';
 import type { SizeMm } from './fit.ts';
 
 /** From the cross's middle to its ends with its number beside it, and from there to the scale. */
@@ -45,9 +46,16 @@ export interface TestSheet {
  */
 export function registerTestSheet(
   imageMm: SizeMm,
-  options: { readonly readsMm?: number; readonly pitchMm?: number; readonly lineMm?: number; readonly steps?: number } = {},
+  options: {
+    readonly readsMm?: number;
+    readonly pitchMm?: number;
+    readonly lineMm?: number;
+    readonly steps?: number;
+    /** False: at two opposite corners only, which tell the turn as well and halve the slits to cut. */
+    readonly corners?: boolean;
+  } = {},
 ): TestSheet {
-  const { readsMm = 0.2, pitchMm = 3, lineMm = 1, steps = 8 } = options;
+  const { readsMm = 0.2, pitchMm = 3, lineMm = 1, steps = readsMm < 0.4 ? 8 : 6, corners = true } = options;
   checkSize(imageMm, 'image');
   if (!(readsMm > 0 && pitchMm > lineMm + readsMm && lineMm > 0 && Number.isInteger(steps) && steps >= 1 && steps <= 50)) {
     fail('test-scale', say('register.testSheet'), say('register.scaleTooDense'), say('register.widerPitch'));
@@ -65,6 +73,7 @@ export function registerTestSheet(
   const places: TestPlace[] = [];
   for (const bottom of room[1] ? [false, true] : [false]) {
     for (const right of room[0] ? [false, true] : [false]) {
+      if (!corners && room[0] && room[1] && right !== bottom) continue;
       places.push({
         id: `${bottom ? 'bottom' : 'top'} ${right ? 'right' : 'left'}`,
         name: say(bottom ? (right ? 'register.bottomRight' : 'register.bottomLeft') : right ? 'register.topRight' : 'register.topLeft'),
@@ -111,6 +120,14 @@ export function registerTestSheet(
     rangeMm: steps * readsMm,
     howToRead: [say('register.printTestTwice'), say('register.findLine', { step: length(readsMm) }), say('register.writeLines')],
   };
+}
+
+/**
+ * The sheet that suits how sheets are placed: hand and stops fall up to two or three millimetres apart, which a fine scale of as
+ * many slits would not reach; pins and hinged sheets need the fine one.
+ */
+export function testScaleFor(method: RegisterMethod): { readonly readsMm: number; readonly corners: false } {
+  return { readsMm: method === 'pins' || method === 'hinged-sheet' ? 0.2 : 0.5, corners: false };
 }
 
 /** The shift when line k of the scales meets. */

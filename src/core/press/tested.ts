@@ -20,9 +20,6 @@ export interface MeasuredRegister {
   readonly sheets?: number;
 }
 
-/** More than a rule at the edge of a scale can be right about. */
-const farthestMm = 10;
-
 /** The register that these lines tell of. A place that was read only one way yet is left out. Throws ProblemError. */
 export function registerFromLines({ imageMm, readsMm, readings }: TestLines): RegisterFound {
   const sheet = registerTestSheet(imageMm, { readsMm });
@@ -30,7 +27,8 @@ export function registerFromLines({ imageMm, readsMm, readings }: TestLines): Re
   const whole = readings.flatMap((one) => {
     if (one.across === undefined || one.down === undefined) return [];
     for (const line of [one.across, one.down]) {
-      if (!(Math.abs(line) * readsMm <= farthestMm))
+      // Half a line past the last one still meets it best; what lies farther off was not read on this scale.
+      if (!(Math.abs(line) <= lines + 0.5))
         fail(
           'test-line',
           whereRead(sheet.places, one),

@@ -7,5 +7,7 @@ export { groundCube, groundUnder, quickNodes, paintOverPicture } from './picture
 export type { GroundCube, RgbPicture } from './picture.ts';
 export { deepestPoints } from './deepest.ts';
 export { meetingOverlap } from './meeting.ts';
+export { seamGrounds } from './seam.ts';
+export type { SeamGround } from './seam.ts';
 export { shiftCodes } from './shift.ts';
 export type { FallenLayer } from './shift.ts';

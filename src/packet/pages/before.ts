@@ -10,7 +10,7 @@ export function beforePages(setting: Setting): void {
   let frame: Frame | null = null;
   let y = 0;
   for (const told of problems) {
-    const body = { ...type.body, leading: 1.3 };
+    const body = { ...type.small, leading: 1.22 };
     if (!frame || y + heightOf(setting, told, frame.width - 8) > frame.bottom) {
       frame = startPage(setting, { title: setting.say('packet.beforeYouStart'), side: frame ? setting.say('packet.continued') : '' });
       y = frame.top;
@@ -23,9 +23,10 @@ export function beforePages(setting: Setting): void {
       weight: told.severity === 'note' ? 'regular' : 'semibold',
     });
     if (told.advice) y = page.para(left + 8, y, width - 8, setting.tell(told.advice), body);
-    y = page.para(left + 8, y, width - 8, setting.tell(whereTold(told)), { size: 8.5 });
-    y = Math.max(y + 4, from + 12);
+    y = page.para(left + 8, y, width - 8, setting.tell(whereTold(told)), { size: 7.5 });
+    y = Math.max(y + 2, from + 9);
   }
+  if (frame) setting.under = { frame, y: y + 2 };
 }
 
 /** What one problem takes on the page, so that none is cut at its foot. */
@@ -34,7 +35,7 @@ function heightOf(setting: Setting, told: Problem, widthMm: number): number {
   const lines =
     wrap(faces, setting.tell(told.message), widthMm, { ...type.body, weight: 'semibold' }).length +
     (told.advice ? wrap(faces, setting.tell(told.advice), widthMm, type.body).length : 0);
-  return lines * 5.1 + 6;
+  return lines * 4 + 6;
 }
 
 /** Names may be written in any script; the packet's fonts know Latin, Greek and Cyrillic. What they lack is told, not lost unseen. */

@@ -33,7 +33,7 @@ export function fillCover(setting: Setting, frame: Frame): void {
   y += 8;
   for (const step of setting.steps) {
     page.line(list.x, y - 1.6, list.x + list.width, y - 1.6, 0.2);
-    page.text(list.x, y + 3.4, String(step.step), type.strong);
+    if (step.step > 0) page.text(list.x, y + 3.4, String(step.step), type.strong);
     page.fit(list.x + 8, y + 3.4, 20, step.title, type.strong, 8);
     page.fit(list.x + 29, y + 3.4, list.width - 39, step.what, { size: 9 }, 7);
     page.text(list.x + list.width, y + 3.4, String(step.firstPage), { ...type.strong, align: 'right' });
@@ -59,8 +59,8 @@ function facts(setting: Setting, page: Page, x: number, top: number, width: numb
   const { plan } = setting;
   const { image, edition } = plan.job;
   const runs = plan.layers.length;
-  const metres = plan.layers.reduce((sum, l) => sum + l.stencil.knife.metres, 0);
-  const minutes = plan.layers.reduce((sum, l) => sum + l.stencil.knife.minutes, 0);
+  const metres = plan.cuts.reduce((sum, c) => sum + c.knifeMetres, 0);
+  const minutes = plan.cuts.reduce((sum, c) => sum + c.knifeMinutes, 0);
   const grams = plan.layers.reduce((sum, l) => sum + (l.mix?.totalGrams ?? 0), 0);
   const open = plan.layers.filter((l) => l.inkId === null).length;
   const sheets = sheetGroups(plan).reduce((sum, g) => sum + g.sheets.length, 0);

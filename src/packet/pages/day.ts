@@ -1,11 +1,16 @@
 import { say, sentences } from '../../words/index.ts';
 import { roughly, startPage, type, type Frame, type Pages, type Setting } from './setting.ts';
 
+const leastRowMm = 4.3;
+
 /** The work by the hour, as a strip and a list. */
 export function* dayPages(setting: Setting): Pages {
   const { day } = setting.plan.edition;
   if (!day || day.steps.length === 0) return;
-  const steps = day.steps.filter((s) => s.what !== 'rest' && s.what !== 'dry');
+  // The night is nobody's work, nor are the minutes left before it.
+  const steps = day.steps.filter(
+    (s) => s.what !== 'dry' && (s.what !== 'rest' || isMeal(s)) && (s.what !== 'wait' || s.endMinutes - s.startMinutes >= 5),
+  );
   const last = steps.length;
   let at = 0;
   let sheet = 0;
@@ -19,7 +24,9 @@ export function* dayPages(setting: Setting): Pages {
     });
     let y = frame.top;
     if (sheet === 0) y = strip(setting, frame, y);
-    const rowMm = 6.2;
+    const room = frame.bottom - y - 7 * (new Set(steps.slice(at).map((s) => s.day)).size + 1);
+    // Closer where that saves a page.
+    const rowMm = (last - at) * leastRowMm <= room ? Math.min(6.2, room / (last - at)) : 6.2;
     let shown = -1;
     while (at < last && y < frame.bottom - rowMm) {
       const step = steps[at];
@@ -39,21 +46,26 @@ export function* dayPages(setting: Setting): Pages {
   }
 }
 
+const isMeal = (s: { readonly startMinutes: number; readonly endMinutes: number }): boolean =>
+  Math.floor(s.startMinutes / 1440) === Math.floor((s.endMinutes - 1e-9) / 1440) && s.endMinutes - s.startMinutes < 360;
+
 type Step = NonNullable<Setting['plan']['edition']['day']>['steps'][number];
 
 function row(setting: Setting, frame: Frame, step: Step, y: number, rowMm: number): void {
   const { page, left, right } = frame;
   page.line(left, y, right, y, 0.12);
   const run = setting.plan.layers.find((l) => l.id === step.run);
-  page.rect(left, y + 1.6, 3, 3, { stroke: '#000000', lineMm: 0.25 });
-  page.text(left + 6, y + rowMm - 1.9, step.start, { size: 10, weight: 'bold' });
-  page.text(left + 18, y + rowMm - 1.9, step.end, { size: 10 });
-  if (run) page.text(left + 34, y + rowMm - 1.9, String(run.run), { size: 10, weight: 'bold', align: 'right' });
+  // In the middle of its row, however close the rows lie.
+  const base = y + rowMm / 2 + 1.3;
+  page.rect(left, y + rowMm / 2 - 1.5, 3, 3, { stroke: '#000000', lineMm: 0.25 });
+  page.text(left + 6, base, step.start, { size: 10, weight: 'bold' });
+  page.text(left + 18, base, step.end, { size: 10 });
+  if (run) page.text(left + 34, base, String(run.run), { size: 10, weight: 'bold', align: 'right' });
   const hands = (setting.plan.edition.day?.hands ?? 1) > 1;
   // Who does it: a number in a box, black for whoever pulls.
   if (hands && step.who > 0) {
-    page.rect(left + 37, y + 1, 4.2, 4.2, { stroke: '#000000', lineMm: 0.3, ...(step.who === 1 ? { fill: '#000000' } : {}) });
-    page.text(left + 39.1, y + rowMm - 1.9, String(step.who), {
+    page.rect(left + 37, y + rowMm / 2 - 2, 4, 4, { stroke: '#000000', lineMm: 0.3, ...(step.who === 1 ? { fill: '#000000' } : {}) });
+    page.text(left + 39.1, base, String(step.who), {
       size: 9,
       weight: 'bold',
       align: 'centre',
@@ -61,15 +73,8 @@ function row(setting: Setting, frame: Frame, step: Step, y: number, rowMm: numbe
     });
   }
   const words = left + (hands ? 44 : 38);
-  page.fit(
-    words,
-    y + rowMm - 1.9,
-    right - words - 24,
-    setting.tell(step.text),
-    { size: 10, weight: step.what === 'pull' ? 'bold' : 'regular' },
-    7,
-  );
-  page.fit(right, y + rowMm - 1.9, 22, setting.tell(step.where), { size: 9, align: 'right' }, 7);
+  page.fit(words, base, right - words - 24, setting.tell(step.text), { size: 10, weight: step.what === 'pull' ? 'bold' : 'regular' }, 7);
+  page.fit(right, base, 22, setting.tell(step.where), { size: 9, align: 'right' }, 7);
 }
 
 /** One line a day: pulls black, set-up and cleaning grey, waiting white. */
@@ -111,7 +116,7 @@ function strip(setting: Setting, frame: Frame, from: number): number {
   const key = sentences(
     say('recordPages.blackPulling'),
     hands > 1 && say('recordPages.greyRacking'),
-    say('recordPages.greyWhite', { dry: roughly(day.dryMinutes), wet: day.rackPeak }),
+    say('recordPages.greyWhite', { dry: roughly(day.dryMinutes), most: roughly(day.dryMinutesMost), wet: day.rackPeak }),
   );
   y = page.para(left, y + 1, width, setting.tell(key), type.small);
   return y + 3;

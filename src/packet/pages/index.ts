@@ -1,10 +1,10 @@
+import { buyingPages } from './buying.ts';
 import { fillCover, startCover } from './cover.ts';
 import { beforePages } from './before.ts';
 import { cutPages } from './cut.ts';
 import { dayPages } from './day.ts';
 import { documentationPage } from './documentation.ts';
 import { handoutPages } from './handout.ts';
-import { labelPages } from './labels.ts';
 import { laydownPage } from './laydown.ts';
 import { mixingPages } from './mixing.ts';
 import { overlapPages } from './overlaps.ts';
@@ -21,81 +21,113 @@ import { stopsPages } from './stops.ts';
 import { testSheetPages } from './test-sheet.ts';
 import type { Task } from '../../core/task.ts';
 import { say, type Saying } from '../../words/index.ts';
+import type { PacketPart } from '../parts.ts';
 
-/** A kind of page: the step of the work that begins with it (none of its own: null), and what makes it. */
-type Part = readonly [
-  step: { readonly step: number; readonly title: Saying; readonly what: Saying } | null,
-  make: () => void | Iterable<unknown>,
-];
+/** A part of the packet: the step of the work that begins with it, and what makes its pages. */
+interface Part {
+  readonly part: PacketPart;
+  /** None: it is not a step of its own. */
+  readonly step?: number;
+  readonly title: Saying;
+  readonly what: Saying;
+  make(): void | Iterable<unknown>;
+}
 
-/** All pages, in the order of the work. One line a kind of page. */
-export async function makePages(setting: Setting, task: Task): Promise<void> {
-  const cover = startCover(setting);
+/** All parts, in the order of the work. One entry a part, one line a kind of page. */
+function partsOf(setting: Setting): readonly Part[] {
   const printing = setting.plan.layers.length > 0;
-  const parts: readonly Part[] = [
-    [null, () => beforePages(setting)],
-    [
-      null,
-      () => {
-        if (printing) laydownPage(setting);
+  return [
+    { part: 'buy', title: say('packet.buy'), what: say('packet.buyIs'), make: () => buyingPages(setting) },
+    {
+      part: 'mix',
+      step: 1,
+      title: say('packet.mix'),
+      what: say('packet.mixIs'),
+      *make() {
+        if (printing) yield* mixingPages(setting);
       },
-    ],
-    [
-      { step: 1, title: say('packet.mix'), what: say('packet.mixIs') },
-      function* () {
-        if (!printing) return;
-        yield* mixingPages(setting);
-        labelPages(setting);
-      },
-    ],
-    [
-      { step: 2, title: say('packet.cut'), what: say('packet.cutIs') },
-      function* () {
+    },
+    {
+      part: 'cut',
+      step: 2,
+      title: say('packet.cut'),
+      what: say('packet.cutIs'),
+      *make() {
         yield* cutPages(setting);
         yield* stockPages(setting);
       },
-    ],
-    [
-      { step: 3, title: say('packet.setUp'), what: say('packet.setUpIs') },
-      function* () {
+    },
+    {
+      part: 'set-up',
+      step: 3,
+      title: say('packet.setUp'),
+      what: say('packet.setUpIs'),
+      *make() {
         yield* setUpPages(setting);
         yield* stopsPages(setting);
         registerPage(setting);
         yield* proofStripPages(setting);
-        yield* testSheetPages(setting);
       },
-    ],
-    [
-      { step: 4, title: say('packet.print'), what: say('packet.printIs') },
-      function* () {
+    },
+    {
+      part: 'print',
+      step: 4,
+      title: say('packet.print'),
+      what: say('packet.printIs'),
+      *make() {
         yield* dayPages(setting);
         yield* pressPages(setting);
       },
-    ],
-    [
-      { step: 5, title: say('packet.number'), what: say('packet.numberIs') },
-      function* () {
+    },
+    {
+      part: 'number',
+      step: 5,
+      title: say('packet.number'),
+      what: say('packet.numberIs'),
+      *make() {
         yield* recordPages(setting);
         yield* pencilPages(setting);
         yield* sheetLabelPages(setting);
       },
-    ],
-    [{ step: 6, title: say('packet.keep'), what: say('packet.keepIs') }, () => documentationPage(setting)],
-    [{ step: 7, title: say('packet.lookUp'), what: say('packet.lookUpIs') }, () => overlapPages(setting)],
-    [{ step: 8, title: say('packet.teach'), what: say('packet.teachIs') }, () => handoutPages(setting)],
+    },
+    { part: 'keep', step: 6, title: say('packet.keep'), what: say('packet.keepIs'), make: () => documentationPage(setting) },
+    { part: 'look-up', step: 7, title: say('packet.lookUp'), what: say('packet.lookUpIs'), make: () => overlapPages(setting) },
+    { part: 'hand-out', step: 8, title: say('packet.teach'), what: say('packet.teachIs'), make: () => handoutPages(setting) },
+    { part: 'register-test', step: 3, title: say('packet.setUp'), what: say('packet.setUpIs'), make: () => testSheetPages(setting) },
   ];
-  for (let i = 0; i < parts.length; i++) {
-    const [begins, make] = parts[i],
-      before = setting.book.pages.length;
-    if (begins) beginStep(setting, begins.step, setting.tell(begins.title), setting.tell(begins.what));
+}
+
+export interface PagesWishes {
+  readonly parts: ReadonlySet<PacketPart>;
+  /** A cover, and what to weigh up before the start. */
+  readonly cover: boolean;
+  /** The laydown at a glance. */
+  readonly laydown: boolean;
+}
+
+/** The pages of one file. */
+export async function makePages(setting: Setting, task: Task, { parts, cover, laydown }: PagesWishes): Promise<void> {
+  const first = cover ? startCover(setting) : null;
+  if (cover) beforePages(setting);
+  if (laydown && setting.plan.layers.length > 0) laydownPage(setting);
+  const wanted = partsOf(setting).filter(({ part }) => parts.has(part));
+  for (const [i, { part, step, title, what, make }] of wanted.entries()) {
+    const before = setting.book.pages.length;
+    beginStep(setting, step ?? 0, setting.tell(title), setting.tell(what));
+    const under = setting.under;
     // A stop is heeded after every page, not only after every kind of page.
     const pages = make()?.[Symbol.iterator]();
     while (pages && pages.next().done !== true) await task.pause();
     // A step without a page is not named on the cover.
-    if (begins && setting.book.pages.length === before) setting.steps.pop();
-    task.report((i + 1) / (parts.length + 1), begins?.title);
+    if (setting.book.pages.length === before) {
+      const last = setting.steps.pop();
+      // What is to be bought may stand under what is to be weighed up.
+      if (last && part === 'buy' && under) setting.steps.push({ ...last, firstPage: setting.book.pages.indexOf(under.frame.page) + 1 });
+    }
+    setting.under = null;
+    task.report((i + 1) / (wanted.length + 1), title);
     await task.pause();
   }
-  fillCover(setting, cover);
+  if (first) fillCover(setting, first);
   writeFeet(setting);
 }

@@ -2,31 +2,38 @@ import { studioDefaults } from '../../core/edition/index.ts';
 import { figure, labColour, list, mass, name as asName, say, sentences, share, type Quantity } from '../../words/index.ts';
 import { caution, cautionOf, drawSwatch } from './parts.ts';
 import { massIn, startPage, type, type Frame, type Pages, type PlannedLayer, type Setting } from './setting.ts';
+import { labelPages, labelsUnder } from './labels.ts';
 import { inkName } from './words.ts';
 
-/** Two cards a page, one under the other, to be cut apart and stood beside the pots. */
+const perPage = 3;
+const swatchHighMm = 26;
+
+/** Three cards a page, one under the other, to be cut apart and stood beside the pots. */
 export function* mixingPages(setting: Setting): Pages {
   const layers = setting.plan.layers.filter((l) => l.mix !== null);
   const open = setting.plan.layers.filter((l) => l.mix === null);
-  for (let i = 0; i < Math.max(1, layers.length); i += 2) {
+  for (let i = 0; i < Math.max(1, layers.length); i += perPage) {
     if (i > 0) yield;
-    const pair = layers.slice(i, i + 2);
+    const some = layers.slice(i, i + perPage);
     const frame = startPage(setting, {
       step: 1,
       title: setting.say('cards.mix'),
       side: setting.say('cards.oneCardARun'),
-      runs: pair.map((l) => l.run),
+      runs: some.map((l) => l.run),
     });
     const { page, left, right, top, bottom, width } = frame;
-    const gap = 14;
-    const height = (bottom - top - gap) / 2;
-    pair.forEach((layer, k) => card(setting, frame, layer, top + k * (height + gap), height));
-    const middle = top + height + gap / 2;
-    if (pair.length > 1) page.line(left, middle, right, middle, 0.2, [2, 2]);
-    else if (open.length > 0) {
-      page.para(
+    const gap = 10;
+    const height = (bottom - top - (perPage - 1) * gap) / perPage;
+    some.forEach((layer, k) => {
+      const y = top + k * (height + gap);
+      card(setting, frame, layer, y, height, i + k === 0);
+      if (k > 0) page.line(left, y - gap / 2, right, y - gap / 2, 0.2, [2, 2]);
+    });
+    let y = top + some.length * (height + gap);
+    if (i + perPage >= layers.length && open.length > 0 && y < bottom - 8) {
+      y = page.para(
         left,
-        pair.length === 0 ? top : middle + 7,
+        y,
         width,
         setting.say('cards.stillOpen', {
           runs: list(
@@ -37,10 +44,12 @@ export function* mixingPages(setting: Setting): Pages {
         type.body,
       );
     }
+    // Labels go under the last card where they fit; else they have a page of their own.
+    if (i + perPage >= layers.length && !labelsUnder(setting, frame, y + 1)) labelPages(setting);
   }
 }
 
-function card(setting: Setting, frame: Frame, layer: PlannedLayer, y: number, heightMm: number): void {
+function card(setting: Setting, frame: Frame, layer: PlannedLayer, y: number, heightMm: number, first: boolean): void {
   const { page, left, right, width } = frame;
   const { plan } = setting;
   const { mix } = layer;
@@ -48,7 +57,7 @@ function card(setting: Setting, frame: Frame, layer: PlannedLayer, y: number, he
   const paper = plan.papers[0];
   const swatchMm = 46;
   const words = width - swatchMm - 7;
-  page.text(left, y + 11.5, String(layer.run), { size: 44, weight: 'bold' });
+  page.text(left, y + 11.5, String(layer.run), { size: 40, weight: 'bold' });
   page.fit(left + 17, y + 5.2, words - 17, setting.tell(inkName(plan, layer)), { size: 20, weight: 'bold' });
   page.fit(
     left + 17,
@@ -59,12 +68,12 @@ function card(setting: Setting, frame: Frame, layer: PlannedLayer, y: number, he
   );
 
   const x = { parts: left + words * 0.5, grams: left + words * 0.73, weighed: left + words * 0.77 };
-  let at = y + 22;
+  let at = y + 18;
   page.text(x.parts, at, setting.say('cards.parts'), { ...type.small, align: 'right' });
   page.text(x.grams, at, setting.say('cards.weigh'), { ...type.small, align: 'right' });
   page.text(x.weighed, at, setting.say('cards.weighed'), type.small);
   at += 1.8;
-  const row = Math.min(13, (heightMm - 58) / (mix.parts.length + 1));
+  const row = Math.min(13, (heightMm - 52) / (mix.parts.length + 1));
   const size = Math.min(20, row * 1.6);
   const weighed = (grams: number): string => setting.show(massIn(setting, grams, 'weighed'));
   const weighedBox = (top: number): void =>
@@ -100,19 +109,27 @@ function card(setting: Setting, frame: Frame, layer: PlannedLayer, y: number, he
       size: 9.5,
       weight: mix.retarderShare > 0 ? 'bold' : 'regular',
     }) + 2;
-  caution(page, left, at, words, cautionOf(setting, 'retarder'));
+  if (first) caution(page, left, at, words, cautionOf(setting, 'retarder'));
 
   const sx = right - swatchMm;
-  drawSwatch(setting, page, layer.swatch?.srgb ?? null, sx, y, swatchMm, 40);
-  page.fit(sx, y + 44.2, swatchMm, paper ? setting.say('cards.aloneOn', { paper: asName(paper.name) }) : setting.say('cards.alone'), {
-    size: 8.5,
-  });
+  drawSwatch(setting, page, layer.swatch?.srgb ?? null, sx, y, swatchMm, swatchHighMm);
+  page.fit(
+    sx,
+    y + swatchHighMm + 4.2,
+    swatchMm,
+    paper ? setting.say('cards.aloneOn', { paper: asName(paper.name) }) : setting.say('cards.alone'),
+    {
+      size: 8.5,
+    },
+  );
   if (layer.swatch) {
     const { lab, inGamut } = layer.swatch;
-    page.fit(sx, y + 48.4, swatchMm, setting.say(inGamut ? 'packet.lab' : 'packet.labRicher', { lab: labColour(lab) }), { size: 8.5 });
+    page.fit(sx, y + swatchHighMm + 8.4, swatchMm, setting.say(inGamut ? 'packet.lab' : 'packet.labRicher', { lab: labColour(lab) }), {
+      size: 8.5,
+    });
   }
-  const box = y + 53;
-  page.rect(sx, box, swatchMm, heightMm - 53, { stroke: '#000000', lineMm: 0.3 });
+  const box = y + swatchHighMm + 11;
+  page.rect(sx, box, swatchMm, heightMm - swatchHighMm - 11, { stroke: '#000000', lineMm: 0.3 });
   page.para(sx + 2, box + 2.2, swatchMm - 4, setting.say('cards.drawdownHere'), { size: 8.5 });
 }
 

@@ -3,114 +3,161 @@ import { deltaE, labColour, name as asName, say, sentences } from '../../words/i
 import { bandInWords, drawProof, drawStack, drawSwatch, shareInWords } from './parts.ts';
 import { startPage, type, type Frame, type Pages, type PlannedPaper, type Setting } from './setting.ts';
 
-const perRow = 4;
-/** Lower cells where that saves a page. */
-const cellHigh = 45;
-const leastHigh = 40;
+/** Papers side by side on one chart: more would leave no room for a colour. */
+const papersAside = 3;
+const leastRowMm = 9.6;
+const mostRowMm = 18;
 
-/** Every overlap that covers area, largest first: pictures, then few numbers. */
+/** Every overlap that covers area, largest first: a row each, with its colour on every paper side by side. */
 export function* overlapPages(setting: Setting): Pages {
-  for (const paper of setting.plan.papers) yield* chart(setting, paper);
+  const { papers } = setting.plan;
+  for (let i = 0; i < papers.length; i += papersAside) yield* chart(setting, papers.slice(i, i + papersAside));
 }
 
-function* chart(setting: Setting, paper: PlannedPaper): Pages {
-  const { plan } = setting;
-  const whole = plan.job.image.widthMm * plan.job.image.heightMm;
-  const seen = paper.overlaps.filter((o) => o.areaMm2 > 0).sort((a, b) => b.areaMm2 - a.areaMm2 || a.code - b.code);
+interface Row {
+  readonly code: number;
+  readonly layers: readonly string[];
+  readonly areaMm2: number;
+  readonly on: readonly (PlannedOverlap | undefined)[];
+}
+
+function rowsOf(papers: readonly PlannedPaper[]): Row[] {
+  const codes = new Map<number, Row>();
+  papers.forEach((paper, i) => {
+    for (const overlap of paper.overlaps) {
+      if (overlap.areaMm2 <= 0) continue;
+      const known = codes.get(overlap.code);
+      const on = known ? [...known.on] : papers.map(() => undefined as PlannedOverlap | undefined);
+      on[i] = overlap;
+      codes.set(overlap.code, { code: overlap.code, layers: overlap.layers, areaMm2: Math.max(known?.areaMm2 ?? 0, overlap.areaMm2), on });
+    }
+  });
+  return [...codes.values()].sort((a, b) => b.areaMm2 - a.areaMm2 || a.code - b.code);
+}
+
+function* chart(setting: Setting, papers: readonly PlannedPaper[]): Pages {
+  const rows = rowsOf(papers);
   let at = 0;
-  for (let sheet = 0; sheet === 0 || at < seen.length; sheet++) {
+  for (let sheet = 0; sheet === 0 || at < rows.length; sheet++) {
     const frame = startPage(setting, {
       step: 7,
-      title: setting.say('recordPages.overlapsOn', { paper: asName(paper.name) }),
-      side: sheet === 0 ? setting.say('recordPages.coverArea', { n: seen.length }) : setting.say('packet.continued'),
+      title:
+        papers.length === 1
+          ? setting.say('recordPages.overlapsOn', { paper: asName(papers[0].name) })
+          : setting.say('recordPages.overlaps'),
+      side: sheet === 0 ? setting.say('recordPages.coverArea', { n: rows.length }) : setting.say('packet.continued'),
     });
-    let y = frame.top;
-    if (sheet === 0) y = heading(setting, frame, paper);
-    const room = frame.bottom - y + 4;
-    const wanted = Math.ceil((seen.length - at) / perRow);
-    const high = wanted * leastHigh <= room ? Math.min(cellHigh, room / Math.max(1, wanted)) : cellHigh;
-    const rows = Math.max(1, Math.floor(room / high + 1e-6));
-    const gap = 5;
-    const width = (frame.width - gap * (perRow - 1)) / perRow;
-    seen.slice(at, at + rows * perRow).forEach((overlap, i) => {
-      const at = [frame.left + (i % perRow) * (width + gap), y + Math.floor(i / perRow) * high] as const;
-      cell(setting, frame, paper, overlap, at, width, high - 18, whole);
-    });
-    at += rows * perRow;
+    let y = sheet === 0 ? heading(setting, frame, papers) : frame.top;
+    y = columnHeads(frame, papers, y);
+    const room = frame.bottom - y;
+    const left = rows.length - at;
+    const fits = Math.max(1, Math.floor(room / leastRowMm));
+    const high = Math.min(mostRowMm, room / Math.min(fits, Math.max(1, left)));
+    for (const one of rows.slice(at, at + fits)) {
+      row(setting, frame, papers, one, y, high);
+      y += high;
+    }
+    at += fits;
     yield;
   }
 }
 
-function heading(setting: Setting, frame: Frame, paper: PlannedPaper): number {
+/** The proof small, the stack with its names, and how to read the chart. */
+function heading(setting: Setting, frame: Frame, papers: readonly PlannedPaper[]): number {
   const { page, left, width, top } = frame;
   const { plan } = setting;
-  const size = drawProof(setting, page, paper, plan.layers.length, left, top, 60, 56);
-  const x = left + size.widthMm + 7;
-  page.text(x, top + 3.4, setting.say('recordPages.howToReadIt'), type.head);
-  // The key: the whole stack with names, first run at the bottom.
-  const n = plan.layers.length;
-  const stackHigh = Math.min(44, n * 7);
+  const n = Math.max(1, plan.layers.length);
+  const size = drawProof(setting, page, papers[0], plan.layers.length, left, top, 34, 38);
+  const x = left + size.widthMm + 6;
+  const stackHigh = Math.min(38, n * 6);
   drawStack(
     page,
     plan.layers,
     plan.layers.map((l) => l.id),
     x,
-    top + 8,
-    13,
+    top,
+    11,
     stackHigh,
   );
-  const names = 40;
   plan.layers.forEach((layer, i) => {
     page.fit(
-      x + 16,
-      top + 8 + stackHigh - (i + 0.5) * (stackHigh / n) + 1.2,
-      names,
+      x + 14,
+      top + stackHigh - (i + 0.5) * (stackHigh / n) + 1.2,
+      38,
       layer.inkId === null
         ? setting.say('recordPages.layerOpen', { run: layer.run, layer: asName(layer.name) })
         : `${layer.run}  ${layer.name}`,
       { size: Math.min(9.5, (stackHigh / n) * 2.2) },
     );
   });
-  const note = { size: 8, leading: 1.3 };
-  // Beside the key where there is room, else under picture and key.
-  const beside = left + width - (x + 16 + names + 4) >= 38;
-  const [nx, ny] = beside ? [x + 16 + names + 4, top + 8] : [left, top + Math.max(size.heightMm, stackHigh + 8) + 3];
-  const w = left + width - nx;
-  const y = page.para(nx, ny, w, setting.say('recordPages.readingTheChart'), note);
-  const said = sentences(paper.bandNote, paper.overPicture && say('recordPages.unprintedParts'));
-  const end = page.para(nx, y + 1.5, w, setting.tell(said), note);
-  return Math.max(top + size.heightMm, end) + 6;
+  const note = { size: 8, leading: 1.28 };
+  const beside = left + width - (x + 54) >= 45;
+  const [nx, ny] = beside ? [x + 54, top] : [left, top + Math.max(size.heightMm, stackHigh) + 3];
+  const said = papers.map((paper) =>
+    papers.length === 1
+      ? sentences(paper.bandNote, paper.overPicture && say('recordPages.unprintedParts'))
+      : say('recordPages.notedOf', {
+          paper: asName(paper.name),
+          note: sentences(paper.bandNote, paper.overPicture && say('recordPages.unprintedParts')),
+        }),
+  );
+  const texts = [...new Set([setting.say('recordPages.readingTheChart'), ...said.map((one) => setting.tell(one))])];
+  let y = ny;
+  for (const text of texts) y = page.para(nx, y, left + width - nx, text, note) + 1;
+  return Math.max(top + Math.max(size.heightMm, stackHigh), y) + 3;
 }
 
-function cell(
-  setting: Setting,
-  frame: Frame,
-  paper: PlannedPaper,
-  overlap: PlannedOverlap,
-  [x, y]: readonly [number, number],
-  w: number,
-  high: number,
-  whole: number,
-): void {
-  const { page } = frame;
+const namesShare = 0.3;
+
+/** Where the colours of each paper stand. */
+function columnsOf(frame: Frame, papers: readonly PlannedPaper[]): { x: number; width: number }[] {
+  const from = frame.left + frame.width * (papers.length === 1 ? 0.45 : namesShare);
+  const each = (frame.right - from) / papers.length;
+  return papers.map((_, i) => ({ x: from + i * each, width: each - 3 }));
+}
+
+function columnHeads(frame: Frame, papers: readonly PlannedPaper[], y: number): number {
+  if (papers.length > 1)
+    columnsOf(frame, papers).forEach(({ x, width }, i) => frame.page.fit(x, y + 3, width, papers[i].name, type.smallStrong, 6.5));
+  return y + (papers.length > 1 ? 5 : 0);
+}
+
+function row(setting: Setting, frame: Frame, papers: readonly PlannedPaper[], one: Row, y: number, highMm: number): void {
+  const { page, left } = frame;
   const { plan } = setting;
-  drawStack(page, plan.layers, overlap.layers, x, y, 7, high);
-  // Below it, the colours that the overlap may come out as.
-  const strip = overlap.possible.length > 1 ? Math.min(6, high / 4) : 0;
-  drawSwatch(setting, page, overlap.srgb, x + 9, y, w - 9, high - strip);
-  const step = (w - 9) / Math.max(1, overlap.possible.length);
-  if (strip > 0) overlap.possible.forEach((srgb, i) => page.rect(x + 9 + i * step, y + high - strip, step, strip, { fill: srgb }));
-  if (strip > 0) page.rect(x + 9, y + high - strip, w - 9, strip, { stroke: '#000000', lineMm: 0.15 });
-  page.fit(x, y + high + 4.6, w * 0.42, setting.show(shareInWords(overlap.areaMm2, whole)), type.strong, 8);
-  page.fit(x + w, y + high + 4.6, w * 0.56, setting.say('packet.lab', { lab: labColour(overlap.lab) }), { size: 8.5, align: 'right' }, 6.5);
+  const whole = plan.job.image.widthMm * plan.job.image.heightMm;
+  const high = highMm - 1.6;
+  page.line(left, y - 0.6, frame.right, y - 0.6, 0.12);
+  drawStack(page, plan.layers, one.layers, left, y, 7, high);
+  const columns = columnsOf(frame, papers);
+  const words = columns[0].x - left - 12;
   const names =
-    overlap.layers.length === 0
-      ? setting.say(paper.overPicture ? 'recordPages.sheetAsItIs' : 'recordPages.barePaper')
-      : overlap.layers.map((id) => plan.layers.find((l) => l.id === id)?.name ?? id).join(' + ');
-  page.fit(x, y + high + 8.8, w, names, { size: 8.5 }, 6.5);
-  const band = overlap.measured
-    ? say('recordPages.measured', { band: deltaE(overlap.band) })
-    : say('recordPages.band', { how: bandInWords(overlap.band), band: deltaE(overlap.band, overlap.band < 10 ? 1 : 0) });
-  const known = overlap.inGamut ? band : say('recordPages.richer', { band });
-  page.fit(x, y + high + 12.8, w, setting.tell(known), { size: 8.5 }, 6.5);
+    one.layers.length === 0
+      ? setting.say(papers.every((paper) => paper.overPicture) ? 'recordPages.sheetAsItIs' : 'recordPages.barePaper')
+      : one.layers.map((id) => plan.layers.find((l) => l.id === id)?.name ?? id).join(' + ');
+  page.fit(left + 9.5, y + 3.8, words, setting.show(shareInWords(one.areaMm2, whole)), type.strong, 8);
+  const floor = page.floorMm;
+  page.floorMm = Math.min(floor, y + high + 0.5);
+  page.para(left + 9.5, y + 5.4, words, names, { size: 8, leading: 1.2 });
+  page.floorMm = floor;
+  columns.forEach(({ x, width }, i) => {
+    const overlap = one.on[i];
+    if (!overlap) return;
+    const swatch = Math.min(22, width * 0.42);
+    // Below it, the colours that the overlap may come out as.
+    const strip = overlap.possible.length > 1 ? Math.min(4, high / 3) : 0;
+    drawSwatch(setting, page, overlap.srgb, x, y, swatch, high - strip);
+    const step = swatch / Math.max(1, overlap.possible.length);
+    if (strip > 0) {
+      overlap.possible.forEach((srgb, k) => page.rect(x + k * step, y + high - strip, step, strip, { fill: srgb }));
+      page.rect(x, y + high - strip, swatch, strip, { stroke: '#000000', lineMm: 0.15 });
+    }
+    const tx = x + swatch + 1.8,
+      tw = width - swatch - 1.8;
+    page.fit(tx, y + 3.4, tw, setting.say('packet.lab', { lab: labColour(overlap.lab) }), { size: 8 }, 5.5);
+    const band = overlap.measured
+      ? say('recordPages.measured', { band: deltaE(overlap.band) })
+      : say('recordPages.band', { how: bandInWords(overlap.band), band: deltaE(overlap.band, overlap.band < 10 ? 1 : 0) });
+    page.fit(tx, y + 7.2, tw, setting.tell(overlap.inGamut ? band : say('recordPages.richer', { band })), { size: 8 }, 5.5);
+  });
 }

@@ -1,3 +1,5 @@
+import { pressNotes } from '../../core/plan/index.ts';
+import { ridgeMatters } from '../../core/press/index.ts';
 import { film, length, listed, name as asName, say, type Saying } from '../../words/index.ts';
 import { sheetGroups } from '../sheets.ts';
 import { caution, cautionOf, column, drawProof, drawStencil, drawSwatch, tickBox } from './parts.ts';
@@ -59,9 +61,10 @@ function pressCard(setting: Setting, layer: PlannedLayer): void {
   label(b.x, y0 + drawn.heightMm, setting.say('cards.fromSqueegee'));
 
   let y = lookFor(setting, frame, layer, y0 + high + 9);
+  for (const one of pressNotes(plan, layer)) y = page.para(left, y - 1, frame.width, setting.tell(one), type.strong) + 1.5;
   page.text(left, y + 5, setting.say('cards.sheets'), type.head);
   page.text(right, y + 5, setting.say('cards.tickCross'), { ...type.small, align: 'right' });
-  y = sheetBoxes(setting, frame, y + 8) + 2;
+  y = sheetBoxes(setting, frame, layer, y + 8) + 2;
   for (const one of layer.run === 1 ? ['lift', 'clean'] : ['hinge', 'clean'])
     if (y < frame.bottom - 8) y = caution(page, left, y, frame.width, cautionOf(setting, one));
   if (frame.bottom - y > 14) {
@@ -79,22 +82,25 @@ function ownGap(own: Setting['plan']['press']['gaps'][number], othersMm: number)
 }
 
 /** Newsprint first, then every paper's sheets by their names. Gives back the y below. */
-function sheetBoxes(setting: Setting, frame: Frame, from: number): number {
+function sheetBoxes(setting: Setting, frame: Frame, layer: PlannedLayer, from: number): number {
   const { page, left, width } = frame;
   const { plan } = setting;
   const setUp = plan.edition.sheets?.setUp;
   const groups = sheetGroups(plan);
   const rows: { label: string; note: Saying; boxes: string[] }[] = [];
+  // After these sheets the stencil is changed: a bar stands there.
+  const last = new Set(layer.changes.map((c) => plan.edition.sheetNames[c.afterSheets - 1]?.id));
+  const checks = layer.changes.reduce((sum, c) => sum + c.checkSheets, 0);
   const perRun = setUp?.perRun ?? plan.job.edition.setUpSheets;
   const newsprint = setUp?.newsprint ?? perRun;
-  if (perRun > 0)
+  const offcuts = perRun - newsprint + checks;
+  if (perRun + checks > 0)
     rows.push({
       label: setting.say('cards.setUp'),
-      note:
-        perRun > newsprint
-          ? say('cards.newsprintOffcuts', { n: newsprint, offcuts: perRun - newsprint })
-          : say('cards.newsprint', { n: newsprint }),
-      boxes: Array.from({ length: perRun }, (_, i) => setting.say(i < newsprint ? 'cards.newsprintLetter' : 'cards.offcutLetter')),
+      note: offcuts > 0 ? say('cards.newsprintOffcuts', { n: newsprint, offcuts }) : say('cards.newsprint', { n: newsprint }),
+      boxes: Array.from({ length: newsprint + offcuts }, (_, i) =>
+        setting.say(i < newsprint ? 'cards.newsprintLetter' : 'cards.offcutLetter'),
+      ),
     });
   for (const g of groups)
     if (g.sheets.length > 0)
@@ -125,9 +131,11 @@ function sheetBoxes(setting: Setting, frame: Frame, from: number): number {
     const unseen = row.boxes.length - shown.length;
     const note = unseen > 0 ? say('cards.restInRecord', { row: row.note, n: unseen }) : row.note;
     page.fit(left, y + 8.6, labelMm - 3, setting.tell(note), { size: 8.5 });
-    shown.forEach((name, i) =>
-      tickBox(page, left + labelMm + (i % perRow(size)) * (size + gap), y + Math.floor(i / perRow(size)) * (size + gap), size, name),
-    );
+    shown.forEach((name, i) => {
+      const [x, at] = [left + labelMm + (i % perRow(size)) * (size + gap), y + Math.floor(i / perRow(size)) * (size + gap)];
+      tickBox(page, x, at, size, name);
+      if (last.has(name)) page.line(x + size + gap / 2, at - 0.6, x + size + gap / 2, at + size + 0.6, 1.4);
+    });
     y += rowHigh(Math.ceil(shown.length / perRow(size)), size) - 2;
   }
   page.line(left, y, left + width, y, 0.25);
@@ -145,7 +153,7 @@ function lookFor(setting: Setting, frame: Frame, layer: PlannedLayer, y: number)
   if (layer.stencil.loosePieces.length > 0) points.push(say('cards.loosePiecesDown', { n: layer.stencil.loosePieces.length }));
   if (layer.stencil.bridges.length > 0) points.push(say('cards.bridgesFlat'));
   points.push(say(layer.coverage > 0.4 ? 'cards.largeFlat' : 'cards.edgesSharp'));
-  if (layer.ridge.timesTheFilm > 2) points.push(say('cards.thickEdges'));
+  if (layer.ridge.share <= ridgeMatters && layer.ridge.timesTheFilm > 2) points.push(say('cards.thickEdges'));
   points.push(say('cards.noBrightGap'));
   const shown = points.slice(0, 4);
   const width = frame.width / 2 - 3;

@@ -1,7 +1,7 @@
 import { shiftCodes, type Codes } from '../../core/print/index.ts';
 import { pictureOf } from '../pdf/picture.ts';
 import { smallProof } from '../proof.ts';
-import { length, sentences, say } from '../../words/index.ts';
+import { length, list, name as asName, sentences, say } from '../../words/index.ts';
 import { column, fact } from './parts.ts';
 import { fitImage, lengthIn, startPage, type, type Frame, type Setting } from './setting.ts';
 
@@ -18,7 +18,14 @@ export function registerPage(setting: Setting): void {
   fact(page, a.x, top, a.width, setting.say('setUpPages.fallsWithin'), within, type.large);
   const { tested } = plan.register;
   const known = sentences(sigma.text, tested?.found && !tested.taken && say('setUpPages.notPlannedWith'));
-  let y = Math.max(page.para(b.x, top, b.width, setting.tell(known), type.body), top + 16) + 4;
+  let y = page.para(b.x, top, b.width, setting.tell(known), type.body) + 1;
+  const { edges } = plan.register;
+  for (const one of edges.length > 1 ? edges : []) {
+    const papers = list(plan.job.papers.filter((p) => one.paperIds.includes(p.id)).map((p) => asName(p.name)));
+    const holds = say('register.otherEdgeCut', { papers, tolerance: length(one.sigma.toleranceMm) });
+    y = page.para(b.x, y, b.width, setting.tell(holds), type.strong) + 0.5;
+  }
+  y = Math.max(y, top + 16) + 4;
   y = gapsTable(setting, frame, y);
   const x = { likely: left + width * 0.55, worst: left + width * 0.68, has: left + width * 0.81, verdict: left + width * 0.84 };
   page.text(x.likely, y + 3, setting.say('setUpPages.likely'), { ...type.small, align: 'right' });
@@ -45,7 +52,9 @@ export function registerPage(setting: Setting): void {
       x.verdict,
       base,
       right - x.verdict,
-      pair.verdict === 'unknown' ? '—' : setting.say(`setUpPages.${pair.verdict}`),
+      pair.verdict === 'unknown'
+        ? '—'
+        : setting.say(pair.verdict === 'opens' && pair.beneath === 'colour' ? 'setUpPages.lineShows' : `setUpPages.${pair.verdict}`),
       { ...type.body, weight: pair.verdict === 'holds' ? 'regular' : 'bold' },
       8,
     );

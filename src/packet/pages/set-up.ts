@@ -1,7 +1,7 @@
-import { length, name as asName, say } from '../../words/index.ts';
+import { tapeForJob } from '../../core/plan/parts/tape.ts';
+import { length, longLength, name as asName, say } from '../../words/index.ts';
 import { caution, cautionOf, checkNone, column, fact, steps } from './parts.ts';
 import { lengthIn, startPage, type, type Pages, type Setting } from './setting.ts';
-import { trueSizePages } from './true-size.ts';
 
 /** Setting up the screen: margins, gap, risers, tape; then the taping drawing at true size. */
 export function* setUpPages(setting: Setting): Pages {
@@ -29,15 +29,25 @@ export function* setUpPages(setting: Setting): Pages {
     y = page.para(words.x, y - 2, words.width, setting.tell(own), type.strong) + 4;
   }
   if (press.risers) {
-    y = fact(page, words.x, y, words.width, setting.say('setUpPages.frontRisers'), lengthIn(setting, press.risers.frontMm));
-    if (press.risers.underHingeMm > 0)
-      y = fact(page, words.x, y, words.width, setting.say('setUpPages.hingePacking'), lengthIn(setting, press.risers.underHingeMm));
-    if (press.risers.underPaperMm > 0)
-      y = fact(page, words.x, y, words.width, setting.say('setUpPages.boardUnderPaper'), lengthIn(setting, press.risers.underPaperMm));
+    y = fact(page, words.x, y, words.width, setting.say('setUpPages.frontRisers'), lengthIn(setting, press.risers.built.frontMm));
+    if (press.risers.built.underHingeMm > 0)
+      y = fact(page, words.x, y, words.width, setting.say('setUpPages.hingePacking'), lengthIn(setting, press.risers.built.underHingeMm));
+    if (press.risers.built.underPaperMm > 0)
+      y = fact(
+        page,
+        words.x,
+        y,
+        words.width,
+        setting.say('setUpPages.boardUnderPaper'),
+        lengthIn(setting, press.risers.built.underPaperMm),
+      );
     for (const l of press.risers.layers) {
       const boards = setting.say('setUpPages.boards', { n: l.count, one: length(l.thicknessMm), all: length(l.heightMm) });
       y = page.para(words.x, y, words.width, boards, type.small);
     }
+    const { gapMm } = press.risers.built;
+    if (Math.abs(gapMm - press.gapMm) > 0.005)
+      y = page.para(words.x, y, words.width, setting.say('setUpPages.gapBuilt', { gap: length(gapMm, 2) }), type.small);
     y += 3;
   }
   if (fit) {
@@ -52,6 +62,13 @@ export function* setUpPages(setting: Setting): Pages {
       y = page.para(words.x, y, words.width, setting.tell(margin), type.small);
     }
     y += 3;
+  }
+  if (taping) {
+    const tape = setting.say('setUpPages.tapeAll', {
+      tape: longLength(Math.ceil(tapeForJob(setting.plan)) * 1000, 0),
+      width: length(taping.tapeWidthMm),
+    });
+    y = fact(page, words.x, y, words.width, setting.say('setUpPages.tape'), tape, type.strong);
   }
   if (press.offContact) {
     const { alongMm, acrossMm } = press.offContact;
@@ -77,6 +94,7 @@ export function* setUpPages(setting: Setting): Pages {
     page.text(x + 0.8, yy + 3.2, String(i + 1), { size: 7.5, weight: 'bold' });
   });
   page.rect(...rect(taping.aperture), { fill: '#ffffff', stroke: '#000000', lineMm: 0.3 });
+  page.rect(...rect(taping.stencil), { stroke: '#000000', lineMm: 0.5, dashMm: [3, 1.5] });
   page.rect(...rect(taping.image), { stroke: '#000000', lineMm: 0.2, dashMm: [1.5, 1] });
   const [ix, iy, iw, ih] = rect(taping.image);
   page.text(ix + iw / 2, iy + ih / 2, setting.say('setUpPages.image'), { ...type.body, align: 'centre' });
@@ -89,30 +107,4 @@ export function* setUpPages(setting: Setting): Pages {
   ]);
   caution(page, picture.x, below + 2, picture.width, cautionOf(setting, 'lift'));
   yield;
-  yield* trueSizePages(setting, {
-    name: say('setUpPages.tapingDrawing'),
-    says: say('setUpPages.underScreen'),
-    extent: {
-      minX: taping.aperture.xMm - 12,
-      minY: taping.aperture.yMm - 12,
-      maxX: taping.aperture.xMm + taping.aperture.widthMm + 12,
-      maxY: taping.aperture.yMm + taping.aperture.heightMm + 12,
-    },
-    draw: (sheet, placing, at) => {
-      const box = (r: typeof taping.frame, paint: Parameters<typeof sheet.rect>[4]): void => {
-        const [ax, ay] = at(r.xMm, r.yMm),
-          [bx, by] = at(r.xMm + r.widthMm, r.yMm + r.heightMm);
-        sheet.rect(Math.min(ax, bx), Math.min(ay, by), Math.abs(bx - ax), Math.abs(by - ay), paint);
-      };
-      box(taping.aperture, { stroke: '#000000', lineMm: 0.6 });
-      box(taping.image, { stroke: '#000000', lineMm: 0.2, dashMm: [1.5, 1.5] });
-      const [cx, cy] = at(taping.centreMm[0], taping.centreMm[1]);
-      sheet.line(cx - 15, cy, cx + 15, cy, 0.2);
-      sheet.line(cx, cy - 15, cx, cy + 15, 0.2);
-      for (const share of [0.25, 0.75]) {
-        const [x, y] = at(taping.aperture.xMm + taping.aperture.widthMm * share, taping.aperture.yMm - 3);
-        sheet.text(x, y, setting.say('setUpPages.tapeOutside'), { size: 9, weight: 'semibold', align: 'centre', turned: placing.turned });
-      }
-    },
-  });
 }

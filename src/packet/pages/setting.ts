@@ -1,6 +1,6 @@
 import type { JobBundle } from '../../core/job/index.ts';
 import type { Plan } from '../../core/plan/index.ts';
-import { length, lengths, mass, time, type Quantity } from '../../words/index.ts';
+import { length, lengths, mass, name as asName, time, type Quantity } from '../../words/index.ts';
 import type { LengthUnits } from '../../core/units/index.ts';
 import { cutLinesOf, type CutLines } from '../cut-lines.ts';
 import type { Book } from '../pdf/book.ts';
@@ -26,18 +26,22 @@ export interface Setting extends Voice {
   readonly marginMm: number;
   /** A date to print, or blank. */
   readonly date: string;
+  /** What the job was when this was made: `fingerprintOf`. */
+  readonly mark: string;
   /** The sheet after so many runs, as wide on the page as said: no finer than a printer shows. */
   proof(paper: PlannedPaper, run: number, widthMm: number): Picture;
   /** The knife paths of a stencil, as page, SVG and DXF draw them. */
   cutLines(layer: PlannedLayer): CutLines;
   /** Pages that carry nothing but a drawing: only a page number at their foot. */
   readonly bare: Set<Page>;
+  /** Room left under what is to be weighed up before the start. */
+  under: { readonly frame: Frame; readonly y: number } | null;
   /** Page number at which each step of the work begins, filled while pages are made. */
   readonly steps: { step: number; title: string; what: string; firstPage: number }[];
 }
 
 /** What a drawing at true size is printed with. */
-export type TrueSizeSetting = Pick<Setting, 'book' | 'plan' | 'units' | keyof Voice | 'marginMm' | 'bare'>;
+export type TrueSizeSetting = Pick<Setting, 'book' | 'plan' | 'units' | keyof Voice | 'marginMm' | 'bare' | 'mark'>;
 
 /** Five sizes and no more: read at arm's length, at the press, in bad light. */
 export const type = {
@@ -72,8 +76,9 @@ export function startPage(
   setting: Setting,
   head: { readonly step?: number; readonly title: string; readonly side?: string; readonly runs?: readonly number[] },
 ): Frame {
-  const { book, plan, marginMm } = setting;
+  const { book, plan } = setting;
   const page = book.addPage();
+  const marginMm = setting.marginMm / page.scale;
   const left = marginMm + spineMm + spineGapMm;
   const right = page.widthMm - marginMm - 2;
   const bottom = page.heightMm - marginMm - 9;
@@ -96,14 +101,31 @@ export function startPage(
 
 /** Feet are written last, when the number of pages is known. */
 export function writeFeet(setting: Setting): void {
-  const { book, plan, marginMm } = setting;
+  const { book, plan } = setting;
   book.pages.forEach((page, i) => {
+    const marginMm = setting.marginMm / page.scale;
     const y = page.heightMm - marginMm - 1.5;
-    if (!setting.bare.has(page)) page.fit(marginMm + spineMm + spineGapMm, y, 120, plan.job.title, { size: 8 });
-    page.text(page.widthMm - marginMm - 2, y, setting.say('packet.pageOf', { page: i + 1, pages: book.pages.length }), {
+    const right = page.widthMm - marginMm - 2;
+    const left = marginMm + spineMm + spineGapMm;
+    if (!setting.bare.has(page)) page.fit(left, y, (right - left) * 0.5, plan.job.title, { size: 8 });
+    page.text(right, y, setting.say('packet.pageOfJob', { mark: asName(setting.mark), page: i + 1, pages: book.pages.length }), {
       size: 8,
       align: 'right',
     });
+  });
+}
+
+/** The same for a file of drawings alone. */
+export function writeMarks(setting: TrueSizeSetting): void {
+  const { pages } = setting.book;
+  pages.forEach((page, i) => {
+    const y = page.heightMm - setting.marginMm - 1.5;
+    page.text(
+      page.widthMm - setting.marginMm - 2,
+      y,
+      setting.say('packet.pageOfJob', { mark: asName(setting.mark), page: i + 1, pages: pages.length }),
+      { size: 8, align: 'right' },
+    );
   });
 }
 
@@ -129,7 +151,7 @@ export function beginStep(setting: Setting, step: number, title: string, what: s
 }
 
 export function newSetting(
-  parts: Omit<Setting, 'proof' | 'steps' | 'units' | 'bare' | 'cutLines' | keyof Voice> & { readonly language: string },
+  parts: Omit<Setting, 'proof' | 'steps' | 'under' | 'units' | 'bare' | 'cutLines' | keyof Voice> & { readonly language: string },
 ): Setting {
   const { plan } = parts;
   const made = new Map<string, Picture>();
@@ -139,6 +161,7 @@ export function newSetting(
     ...voiceOf({ language: parts.language, units: plan.job.units }),
     units: plan.job.units,
     steps: [],
+    under: null,
     bare: new Set(),
     cutLines(layer) {
       const known = lines.get(layer.id) ?? cutLinesOf(plan, layer);

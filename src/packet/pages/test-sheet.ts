@@ -7,8 +7,8 @@ import { trueSizePages } from './true-size.ts';
 
 /** A sheet that is printed twice to measure the studio's own register: a page that says how, then the drawing at true size. */
 export function* testSheetPages(setting: Setting): Pages {
-  const { image } = setting.plan.job;
-  const sheet = testSheetFor(image.widthMm, image.heightMm);
+  const { image, register } = setting.plan.job;
+  const sheet = testSheetFor(image.widthMm, image.heightMm, register.method);
   if (!sheet) return;
   const frame = startPage(setting, {
     step: 3,

@@ -1,6 +1,6 @@
 import type { Box } from '../../core/form/index.ts';
 import type { Page, Placing } from '../pdf/page.ts';
-import { seams, tile, type Tile, type Tiling } from '../tiles.ts';
+import { seams, tile, type Tile, type Tiling, type ToTile } from '../tiles.ts';
 import { figure, length, name as asName, type Saying } from '../../words/index.ts';
 import { type, type Pages, type TrueSizeSetting } from './setting.ts';
 
@@ -13,23 +13,28 @@ export interface TrueSize {
   /** Drawn for every sheet and clipped to it. `at` turns the drawing's mm into the page's. */
   draw(page: Page, placing: Placing, at: (x: number, y: number) => [number, number]): void;
   readonly extent: Box;
+  /** What must be there if the rest around it would take more sheets. */
+  readonly least?: Box;
+  /** Whether anything is drawn in a box: sheets with nothing are left out. */
+  readonly drawnIn?: (box: Box) => boolean;
   /** `Urchin: run 5, window`. */
   readonly name: Saying;
   /** One short sentence for each sheet. */
   readonly says: Saying;
 }
 
-export function tilingOf(setting: TrueSizeSetting, extent: Box): Tiling {
+export function tilingOf(setting: TrueSizeSetting, what: ToTile): Tiling {
   const { book, marginMm } = setting;
-  return tile(extent, [book.widthMm - 2 * marginMm, book.heightMm - 2 * marginMm - footMm]);
+  return tile(what, [book.widthMm - 2 * marginMm, book.heightMm - 2 * marginMm - footMm]);
 }
 
 /** The sheets themselves: nothing on them but the drawing, joining marks, a name and the check line. */
 export function* trueSizePages(setting: TrueSizeSetting, drawing: TrueSize): Pages {
-  const tiling = tilingOf(setting, drawing.extent);
+  const tiling = tilingOf(setting, drawing);
   const joins = seams(tiling);
   for (const sheet of tiling.tiles) {
-    const page = setting.book.addPage();
+    if (sheet.empty) continue;
+    const page = setting.book.addPage(1);
     setting.bare.add(page);
     const { placing, at, area } = placeTile(setting, tiling, sheet);
     page.within(area.minX, area.minY, area.maxX - area.minX, area.maxY - area.minY, () => {
@@ -151,8 +156,27 @@ export function tileMap(page: Page, tiling: Tiling, extent: Box, x: number, y: n
       top = y + (sheet.box.minY - extent.minY) * scale;
     const bw = (sheet.box.maxX - sheet.box.minX) * scale,
       bh = (sheet.box.maxY - sheet.box.minY) * scale;
-    page.rect(left, top, bw, bh, { stroke: '#000000', lineMm: 0.25 });
+    page.rect(left, top, bw, bh, { stroke: '#000000', lineMm: 0.25, ...(sheet.empty ? { dashMm: [1, 1] } : {}) });
+    if (sheet.empty) continue;
     page.text(left + bw / 2, top + bh / 2 + 1.8, sheet.name, { size: 13, weight: 'bold', align: 'centre' });
   }
   return h * scale;
+}
+
+/** Whether one of these chains of points (x, y, x, y, …) runs through a box; by the boxes of their steps, so never a line too few. */
+export function drawnInBox(chains: readonly (readonly number[])[]): (box: Box) => boolean {
+  return (box) =>
+    chains.some((points) => {
+      for (let i = 0; i + 1 < points.length; i += 2) {
+        const k = i + 3 < points.length ? i + 2 : i;
+        if (
+          Math.max(points[i], points[k]) >= box.minX &&
+          Math.min(points[i], points[k]) <= box.maxX &&
+          Math.max(points[i + 1], points[k + 1]) >= box.minY &&
+          Math.min(points[i + 1], points[k + 1]) <= box.maxY
+        )
+          return true;
+      }
+      return false;
+    });
 }

@@ -2,7 +2,7 @@ import { PDFDocument, PDFName, type PDFRef } from '@cantoo/pdf-lib';
 import fontkit from '@cantoo/fontkit';
 import { quietTask, type Task } from '../../core/task.ts';
 import { newPage, type Page } from './page.ts';
-import { pointsPerMm } from './numbers.ts';
+import { pointsPerMm, say } from './numbers.ts';
 import type { Picture } from './picture.ts';
 import type { Faces, Weight } from './type.ts';
 
@@ -12,7 +12,10 @@ export interface Book {
   readonly heightMm: number;
   readonly faces: Faces;
   readonly pages: readonly Page[];
-  addPage(): Page;
+  /** How much larger than usual pages of words are; drawings at true size are not. */
+  readonly scale: number;
+  /** @param scale 1 for a drawing at true size */
+  addPage(scale?: number): Page;
   /** The file. No dates and no random names: the same pages give the same bytes. */
   finish(title: string, author: string, task?: Task): Promise<Uint8Array>;
 }
@@ -23,8 +26,22 @@ export interface FontFiles {
   readonly bold: Uint8Array;
 }
 
+export interface BookWishes {
+  readonly scale?: number;
+  /** In black ink alone: colours become greys. */
+  readonly black?: boolean;
+  /** Pages are kept as pictures for the screen too. */
+  readonly preview?: boolean;
+}
+
 /** @param fonts TrueType files; only the letters used end up in the PDF. @param language of the pages, for whoever has them read aloud */
-export async function openBook(fonts: FontFiles, widthMm: number, heightMm: number, language: string): Promise<Book> {
+export async function openBook(
+  fonts: FontFiles,
+  widthMm: number,
+  heightMm: number,
+  language: string,
+  { scale = 1, black = false, preview = false }: BookWishes = {},
+): Promise<Book> {
   const file = await PDFDocument.create({ updateMetadata: false });
   file.registerFontkit(fontkit);
   // No ligatures: figures and words in tables must be found again when the text is searched or copied.
@@ -42,8 +59,9 @@ export async function openBook(fonts: FontFiles, widthMm: number, heightMm: numb
     heightMm,
     faces,
     pages,
-    addPage() {
-      const page = newPage(faces, widthMm, heightMm);
+    scale,
+    addPage(one = scale) {
+      const page = newPage(faces, widthMm, heightMm, { scale: one, black, preview });
       pages.push(page);
       return page;
     },
@@ -53,11 +71,11 @@ export async function openBook(fonts: FontFiles, widthMm: number, heightMm: numb
         const leaf = file.addPage([widthMm * pointsPerMm, heightMm * pointsPerMm]).node;
         for (const weight of ['regular', 'semibold', 'bold'] as const) leaf.setFontDictionary(PDFName.of(weight), faces[weight].ref);
         for (const [picture, name] of page.pictures) {
-          const ref = refs.get(picture) ?? picture.embed(file.context);
+          const ref = refs.get(picture) ?? picture.embed(file.context, black);
           refs.set(picture, ref);
           leaf.setXObject(PDFName.of(name), ref);
         }
-        leaf.addContentStream(file.context.register(file.context.flateStream(page.operators.join('\n'))));
+        leaf.addContentStream(file.context.register(file.context.flateStream(scaled(page))));
         await task.pause();
       }
       file.setTitle(title, { showInWindowTitleBar: true });
@@ -66,4 +84,9 @@ export async function openBook(fonts: FontFiles, widthMm: number, heightMm: numb
       return file.save({ useObjectStreams: true, addDefaultPage: false });
     },
   };
+}
+
+function scaled({ operators, scale }: Page): string {
+  const drawn = operators.join('\n');
+  return scale === 1 ? drawn : `q ${say(scale)} 0 0 ${say(scale)} 0 0 cm\n${drawn}\nQ`;
 }

@@ -1,5 +1,6 @@
 import type { Box, Region, Segment } from '../../core/form/index.ts';
-import type { Picture } from './picture.ts';
+import { greyOf, type Picture } from './picture.ts';
+import { newPreview } from './preview.ts';
 import { pointsPerMm, say } from './numbers.ts';
 import { outline } from './outline.ts';
 import { capHeight, descent, fitted, printable, textWidthMm, wrap, type Faces, type TextStyle } from './type.ts';
@@ -31,6 +32,8 @@ export interface Page {
   readonly heightMm: number;
   readonly faces: Faces;
   readonly pictures: Map<Picture, string>;
+  /** Everything is drawn larger by this; widths, heights and what is reached are told as before. */
+  readonly scale: number;
   readonly operators: string[];
   reach(): Box;
   /** Paragraphs end above this line; what does not fit is cut with …, never printed over the margin. */
@@ -49,11 +52,26 @@ export interface Page {
   /** Closed outlines with curves, as they are. */
   outlines(outlines: readonly (readonly Segment[])[], placing: Placing, paint: Paint): void;
   picture(picture: Picture, xMm: number, yMm: number, widthMm: number, heightMm: number): void;
+  /** The page as an SVG drawing; empty where the book was opened without previews. */
+  preview(): string;
   /** Draws only inside the box. */
   within(xMm: number, yMm: number, widthMm: number, heightMm: number, draw: () => void): void;
 }
 
-export function newPage(faces: Faces, widthMm: number, heightMm: number): Page {
+export interface PageWishes {
+  readonly scale?: number;
+  /** All colours become greys of one ink. */
+  readonly black?: boolean;
+  /** Kept for the screen as well. */
+  readonly preview?: boolean;
+}
+
+export function newPage(faces: Faces, paperWidthMm: number, paperHeightMm: number, wishes: PageWishes = {}): Page {
+  const { scale = 1, black = false } = wishes;
+  const [widthMm, heightMm] = [paperWidthMm / scale, paperHeightMm / scale];
+  const [filled, drawn] = black ? ['g', 'G'] : ['rg', 'RG'];
+  const tone = black ? grey : rgb;
+  const shown = wishes.preview ? newPreview(widthMm * pointsPerMm, heightMm * pointsPerMm, black) : null;
   const operators: string[] = [];
   const pictures = new Map<Picture, string>();
   let reach: Box = { minX: Infinity, minY: Infinity, maxX: -Infinity, maxY: -Infinity };
@@ -84,13 +102,14 @@ export function newPage(faces: Faces, widthMm: number, heightMm: number): Page {
   /** Sets colours and line, draws the path, forgets the settings. */
   const painted = (path: string, paint: Paint): void => {
     const parts = ['q'];
-    if (paint.fill) parts.push(`${rgb(paint.fill)} rg`);
+    if (paint.fill) parts.push(`${tone(paint.fill)} ${filled}`);
     if (paint.stroke) {
-      parts.push(`${rgb(paint.stroke)} RG ${len(paint.lineMm ?? 0.25)} w 0 J 1 j`);
+      parts.push(`${tone(paint.stroke)} ${drawn} ${len(paint.lineMm ?? 0.25)} w 0 J 1 j`);
       if (paint.dashMm) parts.push(`[${paint.dashMm.map(len).join(' ')}] 0 d`);
     }
     parts.push(path, paint.fill && paint.stroke ? 'B*' : paint.fill ? 'f*' : 'S', 'Q');
     operators.push(parts.join('\n'));
+    shown?.path(path, paint.fill, paint.stroke, paint.lineMm ?? 0.25, paint.dashMm);
   };
   const half = (paint: Paint): number => (paint.stroke ? (paint.lineMm ?? 0.25) / 2 : 0);
 
@@ -101,10 +120,21 @@ export function newPage(faces: Faces, widthMm: number, heightMm: number): Page {
     if (clean.trim() === '') return width;
     const back = style.align === 'right' ? width : style.align === 'centre' ? width / 2 : 0;
     const weight = style.weight ?? 'regular';
-    const colour = style.colour ? `${rgb(style.colour)} rg` : '0 g';
+    const colour = style.colour ? `${tone(style.colour)} ${filled}` : '0 g';
     const [left, base] = style.turned ? [xMm, yMm - back] : [xMm - back, yMm];
     operators.push(
       `BT ${colour} /${weight} ${say(style.size)} Tf ${style.turned ? '0 -1 1 0' : '1 0 0 1'} ${px(left)} ${py(base)} Tm ${faces[weight].encodeText(clean).toString()} Tj ET`,
+    );
+    const weigh = { regular: 400, semibold: 600, bold: 700 }[weight];
+    shown?.text(
+      left * pointsPerMm,
+      (heightMm - base) * pointsPerMm,
+      clean,
+      style.size,
+      weigh,
+      width * pointsPerMm,
+      style.colour ?? '#000000',
+      style.turned === true,
     );
     const sizeMm = style.size / pointsPerMm;
     if (style.turned) mark(left - descent * sizeMm, base, left + capHeight * sizeMm, base + width);
@@ -118,8 +148,10 @@ export function newPage(faces: Faces, widthMm: number, heightMm: number): Page {
     faces,
     pictures,
     operators,
+    scale,
     floorMm: heightMm,
     reach: () => reach,
+    preview: () => shown?.svg() ?? '',
     text: set,
     fit(xMm, yMm, width, text, style, least) {
       const fit = fitted(faces, text, width, style, least);
@@ -189,6 +221,7 @@ export function newPage(faces: Faces, widthMm: number, heightMm: number): Page {
       const name = pictures.get(picture) ?? `P${pictures.size}`;
       pictures.set(picture, name);
       operators.push(`q ${len(w)} 0 0 ${len(h)} ${px(xMm)} ${py(yMm + h)} cm /${name} Do Q`);
+      shown?.picture(picture, xMm * pointsPerMm, (heightMm - yMm - h) * pointsPerMm, w * pointsPerMm, h * pointsPerMm);
       mark(xMm, yMm, xMm + w, yMm + h);
     },
     within(xMm, yMm, w, h, draw) {
@@ -202,9 +235,12 @@ export function newPage(faces: Faces, widthMm: number, heightMm: number): Page {
             maxY: Math.min(box.maxY, outer.maxY),
           }
         : box;
-      operators.push(`q ${px(xMm)} ${py(yMm + h)} ${len(w)} ${len(h)} re W n`);
+      const path = `${px(xMm)} ${py(yMm + h)} ${len(w)} ${len(h)} re`;
+      operators.push(`q ${path} W n`);
+      shown?.open(path);
       draw();
       operators.push('Q');
+      shown?.close();
       clip = outer;
     },
   };
@@ -241,4 +277,10 @@ function pathOperator(
 function rgb(hex: string): string {
   const value = Number.parseInt(hex.slice(1), 16);
   return [value >> 16, (value >> 8) & 255, value & 255].map((v) => say(v / 255)).join(' ');
+}
+
+/** As light as the colour (luminance of its sRGB values, IEC 61966-2-1), in one ink. */
+function grey(hex: string): string {
+  const value = Number.parseInt(hex.slice(1), 16);
+  return say(greyOf(value >> 16, (value >> 8) & 255, value & 255) / 255);
 }

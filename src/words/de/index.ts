@@ -20,6 +20,8 @@ import { job } from './core/job.ts';
 import { where } from './core/where.ts';
 import { plan } from './core/plan.ts';
 import { asks } from './core/asks.ts';
+import { buying } from './core/buying.ts';
+import { fields } from './core/fields.ts';
 import { engine } from './core/engine.ts';
 import { packet } from './packet/packet.ts';
 import { cards } from './packet/cards.ts';
@@ -31,6 +33,7 @@ import { cli } from './cli/cli.ts';
 import { help } from './cli/help.ts';
 import { refusals } from './cli/refusals.ts';
 import { answers } from './cli/answers.ts';
+import { begin } from './cli/begin.ts';
 import { inkAnswers } from './cli/ink-answers.ts';
 
 /** Deutsch, wie eine Siebdruckwerkstatt spricht; Anweisungen stehen im Infinitiv. */
@@ -56,6 +59,8 @@ export const de: typeof en = {
   where,
   plan,
   asks,
+  buying,
+  fields,
   engine,
   packet,
   cards,
@@ -67,5 +72,6 @@ export const de: typeof en = {
   help,
   refusals,
   answers,
+  begin,
   inkAnswers,
 };

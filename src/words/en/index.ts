@@ -19,6 +19,8 @@ import { job } from './core/job.ts';
 import { where } from './core/where.ts';
 import { plan } from './core/plan.ts';
 import { asks } from './core/asks.ts';
+import { buying } from './core/buying.ts';
+import { fields } from './core/fields.ts';
 import { engine } from './core/engine.ts';
 import { packet } from './packet/packet.ts';
 import { cards } from './packet/cards.ts';
@@ -30,6 +32,7 @@ import { cli } from './cli/cli.ts';
 import { help } from './cli/help.ts';
 import { refusals } from './cli/refusals.ts';
 import { answers } from './cli/answers.ts';
+import { begin } from './cli/begin.ts';
 import { inkAnswers } from './cli/ink-answers.ts';
 
 /** English. It sets the keys, and the values of each, that every other language must have. `bench`: words of the page alone. */
@@ -55,6 +58,8 @@ export const en = {
   where,
   plan,
   asks,
+  buying,
+  fields,
   engine,
   packet,
   cards,
@@ -66,5 +71,6 @@ export const en = {
   help,
   refusals,
   answers,
+  begin,
   inkAnswers,
 };

@@ -5,7 +5,7 @@ import type { Plan, PlannedLayer, PlannedPaper } from '../../core/plan/index.ts'
 import type { Codes } from '../../core/print/index.ts';
 import type { Problem } from '../../core/problem.ts';
 import type { Saying } from '../../words/index.ts';
-import type { StockFormat } from '../../packet/index.ts';
+import type { PacketPart, PagePreview, PrinterPage, StockFormat } from '../../packet/index.ts';
 import type { InkQuestions } from './ink-questions.ts';
 import type { Parcel } from './parcel.ts';
 
@@ -54,7 +54,7 @@ export interface Questions extends InkQuestions {
   /** Codes with every layer where it falls on one sheet of `register.draws`. */
   readonly sheetCodes: { ask: { readonly sheet: number }; answer: Codes };
   /** The printed packet of the job planned last, in the language in use. */
-  readonly packet: { ask: { readonly page: 'a4' | 'letter'; readonly language?: string }; answer: readonly MadeFile[] };
+  readonly packet: { ask: PacketAsk; answer: MadePacket };
   /** What a drawing (SVG, or DXF by its name) holds, before it becomes a form. */
   readonly drawing: { ask: { readonly bytes: Uint8Array; readonly name: string }; answer: ReadDrawing };
   /** All ways of reading a drawing, each with its picture. */
@@ -83,6 +83,21 @@ export interface Questions extends InkQuestions {
   readonly keepSight: { ask: { readonly key: string; readonly job: Job }; answer: null };
   /** A fingerprint of the Plan's codes and colours: the same job gives the same one on every machine. */
   readonly digest: { ask: Record<never, never>; answer: PlanDigest };
+}
+/** What of the packet is wanted, and how it is printed. */
+export interface PacketAsk {
+  readonly page: PrinterPage;
+  readonly only?: readonly PacketPart[];
+  readonly black?: boolean;
+  readonly large?: boolean;
+  readonly split?: boolean;
+  readonly language?: string;
+}
+/** The files, their pages for the screen, and which state of the job they were made from. */
+export interface MadePacket {
+  readonly files: readonly MadeFile[];
+  readonly pages: readonly PagePreview[];
+  readonly mark: string;
 }
 export interface TraceAsk {
   /** Tells one picture from the next. */

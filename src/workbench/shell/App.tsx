@@ -51,6 +51,7 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
   const current = stations.find((s) => s.id === station.value) ?? stations.find((s) => s.id === 'laydown') ?? stations[0];
   const comparing = station.value === 'compare';
   const refused = bench.refused.value;
+  const held = bench.held.value;
   return (
     <>
       <a
@@ -76,6 +77,17 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
         }
       />
       <Drawer bench={bench} keeping={keeping} keeper={keeper} offline={offline} name={drawer} printing={printing} />
+      {held && (
+        <section class="drawer" role="alertdialog" aria-label={told(held.says)}>
+          <p>{told(held.says)}</p>
+          <button type="button" class="button" onClick={() => bench.answerHeld(true)}>
+            {w.doItAnyway}
+          </button>
+          <button type="button" class="button button-strong" onClick={() => bench.answerHeld(false)}>
+            {w.leaveIt}
+          </button>
+        </section>
+      )}
       {refused && (
         <section class="drawer" role="alert">
           <ProblemList problems={refused} />

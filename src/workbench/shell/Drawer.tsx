@@ -1,4 +1,4 @@
-import { useSignal, type Signal } from '@preact/signals';
+import type { Signal } from '@preact/signals';
 import type { Bench } from '../store/bench.ts';
 import type { Keeper } from '../store/keep.ts';
 import type { Keeping } from '../store/keeping.ts';
@@ -6,9 +6,9 @@ import type { Offline } from '../engine/offline/install.ts';
 import { ProblemList } from '../ui/ProblemList.tsx';
 import { words } from '../store/words.ts';
 import type { Printing } from './actions.ts';
-import { takePacketAll, takePacketPdf } from './actions.ts';
 import { Glossary } from './Glossary.tsx';
 import { OpenChoices } from './OpenChoices.tsx';
+import { PrintChoices } from './PrintChoices.tsx';
 import { Versions } from './Versions.tsx';
 
 export type DrawerName = 'open' | 'print' | 'versions' | 'problems' | 'glossary';
@@ -61,52 +61,5 @@ export function Drawer({ bench, keeping, keeper, offline, name, printing }: Prop
         {w.close}
       </button>
     </section>
-  );
-}
-
-function PrintChoices({ bench, printing }: Pick<Props, 'bench' | 'printing'>) {
-  const w = words().shell;
-  const page = useSignal<'a4' | 'letter'>('a4');
-  const files = printing.files.value;
-  const share = printing.share.value;
-  return (
-    <div class="row">
-      <label>
-        {w.packetPaper}{' '}
-        <select
-          class="choice"
-          value={page.value}
-          onChange={(e) => {
-            page.value = e.currentTarget.value === 'letter' ? 'letter' : 'a4';
-          }}
-        >
-          <option value="a4">{w.a4}</option>
-          <option value="letter">{w.letter}</option>
-        </select>
-      </label>
-      {share === null ? (
-        <button type="button" class="button button-strong" onClick={() => void printing.start(bench, page.value)}>
-          {w.print}
-        </button>
-      ) : (
-        <>
-          <progress value={share} aria-label={w.printing(Math.round(share * 100))} />
-          <button type="button" class="button" onClick={() => printing.stop()}>
-            {w.stop}
-          </button>
-        </>
-      )}
-      {files && (
-        <>
-          <span>{w.packetReady(files.length)}</span>
-          <button type="button" class="button packet-pdf" onClick={() => takePacketPdf(bench, files)}>
-            {w.packetPdf}
-          </button>
-          <button type="button" class="button" onClick={() => takePacketAll(bench, files)}>
-            {w.packetAll}
-          </button>
-        </>
-      )}
-    </div>
   );
 }

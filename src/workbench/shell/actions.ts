@@ -11,7 +11,7 @@ import type { Keeping } from '../store/keeping.ts';
 import { putOn } from '../store/start.ts';
 import { faultsOf } from '../engine/faults.ts';
 import { language, words } from '../store/words.ts';
-import type { MadeFile, OpenedJob } from '../engine/protocol.ts';
+import type { MadeFile, MadePacket, OpenedJob, PacketAsk } from '../engine/protocol.ts';
 
 /** Does something that can go wrong; what went wrong is shown in the printmaker's words, and nothing else changes. */
 export async function attempt(bench: Bench, work: () => Promise<void>): Promise<void> {
@@ -78,30 +78,30 @@ export function saveNow(bench: Bench, keeping: Keeping): Promise<void> {
 export interface Printing {
   /** 0..1 while under way, null otherwise. */
   readonly share: Signal<number | null>;
-  readonly files: Signal<readonly MadeFile[] | null>;
-  start(bench: Bench, page: 'a4' | 'letter'): Promise<void>;
+  readonly made: Signal<MadePacket | null>;
+  start(bench: Bench, wishes: Omit<PacketAsk, 'language'>): Promise<void>;
   stop(): void;
 }
 
 export function createPrinting(): Printing {
   const share = signal<number | null>(null);
-  const files = signal<readonly MadeFile[] | null>(null);
+  const made = signal<MadePacket | null>(null);
   let stopper: AbortController | null = null;
   return {
     share,
-    files,
-    start: (bench, page) =>
+    made,
+    start: (bench, wishes) =>
       attempt(bench, async () => {
-        files.value = null;
+        made.value = null;
         share.value = 0;
         stopper = new AbortController();
         try {
           // Pots being tried are not part of the job, so they are not printed.
           for (const id of bench.trials.value.keys()) bench.tryInk(id, null);
           await bench.upToDate();
-          files.value = await bench.ask(
+          made.value = await bench.ask(
             'packet',
-            { page, language: language.value },
+            { ...wishes, language: language.value },
             {
               signal: stopper.signal,
               onProgress: (s) => {
@@ -109,7 +109,7 @@ export function createPrinting(): Printing {
               },
             },
           );
-          bench.announce(words().shell.packetReady(files.value.length));
+          bench.announce(words().shell.packetReady(made.value.files.length));
         } finally {
           share.value = null;
         }
@@ -118,9 +118,9 @@ export function createPrinting(): Printing {
   };
 }
 
-export function takePacketPdf(bench: Bench, files: readonly MadeFile[]): void {
-  const pdf = files.find((f) => f.path === 'packet.pdf');
-  if (pdf) download(pdf.bytes, `${fileStem(bench.job.value?.title ?? '')}-packet.pdf`, 'application/pdf');
+/** One of the files to print: `packet.pdf`, or one that stands apart. */
+export function takePdf(bench: Bench, file: MadeFile): void {
+  download(file.bytes, `${fileStem(bench.job.value?.title ?? '')}-${file.path}`, 'application/pdf');
 }
 
 export function takePacketAll(bench: Bench, files: readonly MadeFile[]): void {

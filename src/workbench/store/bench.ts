@@ -1,6 +1,8 @@
 import { batch, computed, effect, signal, type ReadonlySignal } from '@preact/signals';
 import type { Job } from '../../core/job/index.ts';
+import { sayTouched, touchesDone } from '../../core/job/done.ts';
 import type { Problem } from '../../core/problem.ts';
+import type { Saying } from '../../words/index.ts';
 import { language, sayStep, step, units, words, type Step } from './words.ts';
 import type { AskOptions, WorkerClient } from '../engine/client.ts';
 import type { Answer, Ask, Attachments, OpenedJob, Question, ShownPaper, ShownPlan } from '../engine/protocol.ts';
@@ -33,6 +35,10 @@ export interface Bench {
    */
   edit(name: Step, change: (job: Job) => Job, options?: { readonly mark?: string; readonly attachments?: Attachments }): void;
   settle(): void;
+  /** A change that would leave finished work behind, told before it is made; null when none waits. */
+  readonly held: ReadonlySignal<{ readonly says: Saying } | null>;
+  /** Makes the change that is held, or lets it go. */
+  answerHeld(go: boolean): void;
   /** Puts a file beside the job in every moment of its history: a fact, which undo neither names nor takes away. */
   carry(path: string, bytes: Uint8Array): void;
   undo(): void;
@@ -64,6 +70,9 @@ export function createBench(client: WorkerClient): Bench {
   const announced = signal('');
   const refused = signal<readonly Problem[] | null>(null);
   const chosenPaper = signal<string | null>(null);
+  const held = signal<{ readonly says: Saying; readonly touched: readonly string[]; go(): void } | null>(null);
+  /** Finished things whose change was agreed to: not asked again. */
+  const agreed = new Set<string>();
 
   const now = computed(() => history.value?.now.state ?? null);
   effect(() => {
@@ -122,7 +131,18 @@ export function createBench(client: WorkerClient): Bench {
       const job = change(before.job);
       const attachments = options.attachments ?? before.attachments;
       if (job === before.job && attachments === before.attachments) return;
-      history.value = record(current, { job, attachments }, name, options.mark ?? null);
+      const make = (): void => void (history.value = record(current, { job, attachments }, name, options.mark ?? null));
+      const touched = touchesDone(before.job, job).filter((one) => !agreed.has(`${one.kind} ${one.layer}`));
+      if (touched.length === 0) return make();
+      held.value = { says: sayTouched(before.job, touched), touched: touched.map((one) => `${one.kind} ${one.layer}`), go: make };
+    },
+    held,
+    answerHeld(go) {
+      const waiting = held.value;
+      held.value = null;
+      if (!go || !waiting) return;
+      for (const one of waiting.touched) agreed.add(one);
+      waiting.go();
     },
     settle() {
       if (history.value) history.value = settle(history.value);
@@ -148,6 +168,8 @@ export function createBench(client: WorkerClient): Bench {
       batch(() => {
         trials.value = new Map();
         chosenPaper.value = null;
+        held.value = null;
+        agreed.clear();
         history.value = begin(opened);
       });
     },

@@ -17,6 +17,11 @@ export interface CutUse {
    */
   readonly after: 'spent' | 'wash' | 'done';
   readonly againInRun?: number;
+  /**
+   * What closes the mesh around the image: the sheet's own border, or, for a piece that dropped out of a window and so has none,
+   * tape on the paper side exactly on the image's edge.
+   */
+  readonly border: 'sheet' | 'tape-on-edge';
   /** The run that takes the other side of the same sheet later: what drops out (or stays) must be kept flat till then. */
   readonly keepForRun?: number;
 }
@@ -35,13 +40,16 @@ export interface CutPlan {
   readonly why: Saying;
   readonly uses: readonly CutUse[];
   readonly sets: readonly CutSet[];
+  /** Knife work for every sheet that is cut. */
+  readonly knifeMetres: number;
+  readonly knifeMinutes: number;
 }
 
 type Served = Pick<PlannedLayer, 'id' | 'run' | 'side' | 'sheetsThrough' | 'stencil'>;
 
-interface Group {
+export interface StencilGroup<L extends Pick<Served, 'side' | 'stencil'> = Served> {
   readonly side: 'window' | 'piece';
-  readonly layers: Served[];
+  readonly layers: L[];
 }
 
 /**
@@ -56,12 +64,7 @@ export function planCut(
   kerfMm: number,
 ): CutPlan {
   const lasts = Math.max(1, material.prints[0]);
-  const groups: Group[] = [];
-  for (const layer of served) {
-    const same = groups.find((g) => g.side === layer.side && samePaths(g.layers[0].stencil.cutLines, layer.stencil.cutLines));
-    if (same) same.layers.push(layer);
-    else groups.push({ side: layer.side, layers: [layer] });
-  }
+  const groups = stencilGroups(served);
   const window = groups.find((g) => g.side === 'window'),
     piece = groups.find((g) => g.side === 'piece');
   const alone = groups.length > 1 ? whyAlone(groups, window, piece, spreads, kerfMm) : undefined;
@@ -79,16 +82,38 @@ export function planCut(
   }
   if (pair) sets.push({ layerId: window.layers[0].id, serves: served.map((l) => l.id), sheets: numbers(0, sheets) });
   uses.sort((a, b) => a.run - b.run);
-  const kept = pair ? uses.map((use) => ({ ...use, ...laterOtherSide(use, uses) })) : uses;
+  const kept = pair
+    ? uses.map((use): CutUse => ({ ...use, ...laterOtherSide(use, uses), border: use.side === 'piece' ? 'tape-on-edge' : 'sheet' }))
+    : uses;
   const timesToCut = Math.max(1, sheets);
-  return { timesToCut, why: reasons(groups, timesToCut, pair, alone, lasts, material), uses: kept, sets };
+  const knife = (of: 'metres' | 'minutes'): number =>
+    sets.reduce((sum, set) => sum + set.sheets.length * (served.find((l) => l.id === set.layerId)?.stencil.knife[of] ?? 0), 0);
+  return {
+    knifeMetres: knife('metres'),
+    knifeMinutes: knife('minutes'),
+    timesToCut,
+    why: reasons(groups, timesToCut, pair, alone, lasts, material),
+    uses: kept,
+    sets,
+  };
+}
+
+/** Layers of one cut that one and the same knife path serves, side by side with those that need their own. */
+export function stencilGroups<L extends Pick<Served, 'side' | 'stencil'>>(served: readonly L[]): StencilGroup<L>[] {
+  const groups: StencilGroup<L>[] = [];
+  for (const layer of served) {
+    const same = groups.find((g) => g.side === layer.side && samePaths(g.layers[0].stencil.cutLines, layer.stencil.cutLines));
+    if (same) same.layers.push(layer);
+    else groups.push({ side: layer.side, layers: [layer] });
+  }
+  return groups;
 }
 
 /** Why what drops out of the window is not the piece; undefined where it is. */
 function whyAlone(
-  groups: readonly Group[],
-  window: Group | undefined,
-  piece: Group | undefined,
+  groups: readonly StencilGroup[],
+  window: StencilGroup | undefined,
+  piece: StencilGroup | undefined,
   spreads: ReadonlyMap<string, number>,
   kerfMm: number,
 ): Saying | undefined {
@@ -100,7 +125,7 @@ function whyAlone(
 }
 
 /** Gives each run of a group its sheets, from number `from` + 1 on; how many in all. */
-function sheetsOf(group: Group, from: number, lasts: number, washable: boolean, uses: CutUse[]): number {
+function sheetsOf(group: StencilGroup, from: number, lasts: number, washable: boolean, uses: CutUse[]): number {
   let sheet = 1,
     left = lasts;
   group.layers.forEach((layer, i) => {
@@ -125,6 +150,7 @@ function sheetsOf(group: Group, from: number, lasts: number, washable: boolean, 
       side,
       sheets: [...taken],
       pulls,
+      border: 'sheet',
       after: !washable ? 'spent' : again ? 'wash' : 'done',
       ...(again ? { againInRun: next.run } : {}),
     });
@@ -141,7 +167,7 @@ function laterOtherSide(use: CutUse, uses: readonly CutUse[]): { readonly keepFo
 }
 
 function reasons(
-  groups: readonly Group[],
+  groups: readonly StencilGroup[],
   times: number,
   pair: boolean,
   alone: Saying | undefined,

@@ -6,6 +6,7 @@ import {
   numberEdition,
   planDay,
   planSheets,
+  wearOf,
   readLog,
   sheetsFromCount,
   teachingHandout,
@@ -15,7 +16,9 @@ import {
   type Handout,
   type NumberedEdition,
   type RecordFacts,
+  type RunWear,
   type SheetPlan,
+  type WearRun,
 } from '../../edition/index.ts';
 import type { Job, JobBundle, JobLayer } from '../../job/index.ts';
 import { ProblemError, type Problem } from '../../problem.ts';
@@ -35,8 +38,12 @@ export interface PlannedEdition {
   readonly sheets: SheetPlan | null;
   /** For each paper of `sheets`: chance of exactly 0, 1, 2, … good sheets out of those started. */
   readonly chances: readonly { readonly paperId: string; readonly exactly: readonly number[] }[];
-  /** Pulls of each run in laydown order, set-up sheets counted; open layers are planned like the others. */
+  /** Pulls of each run in laydown order, set-up and check sheets counted; open layers are planned like the others. */
   readonly pullsOfRun: readonly number[];
+  /** Run by run: sheets that are pulled and not meant for the edition, at the start and after a change of stencil. */
+  readonly setUpOfRun: readonly number[];
+  /** Run by run: where its stencil gives out and the next is mounted. */
+  readonly wear: readonly RunWear[];
   /** Names of the sheets, as pencilled on their backs: paper by paper, in the order they go through. */
   readonly sheetNames: readonly { readonly id: string; readonly paper: string }[];
   readonly day: DayPlan | null;
@@ -68,11 +75,23 @@ const layerFields = ['id', 'name', 'cut', 'side', 'ink', 'strength', 'base', 'no
 type EditionJob = Pick<Job, (typeof jobFields)[number]>;
 type EditionLayer = Pick<JobLayer, (typeof layerFields)[number]>;
 
+/** What a run's stencil is cut from, as far as it wears out. */
+export interface RunMaterial extends Pick<WearRun, 'group' | 'washable' | 'lasts'> {
+  /** Groups of one set come from the same sheets: a window, and the piece that drops out of it. */
+  readonly set: string;
+  /** Of one sheet of the set. */
+  readonly cutMinutes: number;
+  /** How much thicker its film lies in the mean, for the ridge along its edges: it dries so much longer. */
+  readonly dries: number;
+}
+
 interface EditionReads {
+  readonly materials: readonly RunMaterial[];
   readonly job: EditionJob;
   readonly layers: readonly EditionLayer[];
   readonly press: PlannedPress;
   readonly register: Saying;
+  readonly toleranceMm: number;
   readonly log: Uint8Array | undefined;
 }
 
@@ -82,14 +101,24 @@ export function editionOf(
   layers: readonly JobLayer[],
   press: PlannedPress,
   { sigma }: PlannedRegister,
+  materials: readonly RunMaterial[],
   memory: Memory,
 ): PlannedEdition {
   const read = layers.map((l) => pick(l, ...layerFields));
-  const reads = { job: pick(job, ...jobFields), layers: read, press, register: sigma.text, log: attachments.get(countLogName) };
+  const reads = {
+    job: pick(job, ...jobFields),
+    layers: read,
+    press,
+    register: sigma.text,
+    toleranceMm: sigma.toleranceMm,
+    materials,
+    log: attachments.get(countLogName),
+  };
   return memory.part('edition', reads, editionFrom);
 }
 
-const editionFrom = ({ job, layers, press, register, log }: EditionReads): PlannedEdition => planEdition(job, layers, press, register, log);
+const editionFrom = ({ job, layers, press, register, toleranceMm, materials, log }: EditionReads): PlannedEdition =>
+  planEdition(job, layers, press, register, toleranceMm, materials, log);
 
 /** Sheets, the day, the hand-out, and what the count at the press has come to. */
 export function planEdition(
@@ -97,6 +126,8 @@ export function planEdition(
   layers: readonly EditionLayer[],
   press: PlannedPress,
   registerText: Saying,
+  toleranceMm: number,
+  materials: readonly RunMaterial[],
   log: Uint8Array | undefined,
 ): PlannedEdition {
   const problems: Problem[] = [];
@@ -114,7 +145,10 @@ export function planEdition(
   // Too few sheets is no reason to print no packet: proofs and stencils come first.
   if (sheets) problems.push(...sheets.problems.map((p) => (p.severity === 'error' ? { ...p, severity: 'warning' as const } : p)));
   const sheetNames = namesOf(sheets);
-  const day = sheets ? attempt(() => dayOf(job, layers, sheets, sheetNames)) : null;
+  const wear = sheets
+    ? wearOf(sheets.runs.map(({ prepare }, run) => ({ ...materials[run], setUp: sheets.setUp.perRun, sheets: prepare })))
+    : [];
+  const day = sheets ? attempt(() => dayOf({ job, layers, sheets, names: sheetNames, wear, materials, toleranceMm })) : null;
   if (day) problems.push(...day.problems);
   const facts = factsOf(job, layers, press);
   const counted = log && log.length > 0 ? foldLog(readLog(new TextDecoder().decode(log)).events) : null;
@@ -123,7 +157,9 @@ export function planEdition(
   return {
     sheets,
     chances: (sheets?.papers ?? []).map(chancesOf),
-    pullsOfRun: sheets ? sheets.runs.map((run) => run.prepare + sheets.setUp.perRun) : layers.map(() => 0),
+    pullsOfRun: sheets ? wear.map((run) => run.pulls) : layers.map(() => 0),
+    setUpOfRun: sheets ? wear.map((run, i) => run.pulls - sheets.runs[i].prepare) : layers.map(() => 0),
+    wear,
     sheetNames,
     day,
     facts,
@@ -146,7 +182,8 @@ function proofsOf({ edition }: EditionJob) {
 function sheetsOf(job: EditionJob, runs: number): SheetPlan {
   const { edition } = job;
   return planSheets({
-    papers: job.papers.map((p) => ({ id: p.id, name: p.name, count: p.count, printed: p.printed !== undefined })),
+    papers: job.papers.map((p) => ({ id: p.id, name: p.name, count: p.count, target: p.wantedPrints, printed: p.printed !== undefined })),
+    proofsOn: edition.proofsOn,
     target: edition.target,
     certainty: edition.certainty,
     spoilagePerRun: Array.from({ length: runs }, () => edition.spoilagePerRun),
@@ -169,15 +206,43 @@ function chancesOf(paper: SheetPlan['papers'][number]): PlannedEdition['chances'
   return { paperId: paper.paperId, exactly: Array.from({ length: paper.start + 1 }, (_, good) => binomialAt(paper.start, good, share)) };
 }
 
-function dayOf(job: EditionJob, layers: readonly EditionLayer[], sheets: SheetPlan, names: SheetNames): DayPlan {
+/** Minutes at the knife for every sheet: a pair's sheets give both sides, so the side that needs more decides. */
+export function cuttingMinutes(materials: readonly RunMaterial[], wear: readonly RunWear[]): number {
+  const sets = new Map<string, { minutes: number; sheets: Map<string, number> }>();
+  materials.forEach(({ set, group, cutMinutes }, run) => {
+    const one = sets.get(set) ?? { minutes: cutMinutes, sheets: new Map<string, number>() };
+    one.sheets.set(group, (one.sheets.get(group) ?? 0) + wear[run].fresh);
+    sets.set(set, one);
+  });
+  return [...sets.values()].reduce((sum, { minutes, sheets }) => sum + minutes * Math.max(...sheets.values()), 0);
+}
+
+function dayOf(from: {
+  readonly job: EditionJob;
+  readonly layers: readonly EditionLayer[];
+  readonly sheets: SheetPlan;
+  readonly names: SheetNames;
+  readonly wear: readonly RunWear[];
+  readonly materials: readonly RunMaterial[];
+  readonly toleranceMm: number;
+}): DayPlan {
+  const { job, layers, sheets, names, wear, materials, toleranceMm } = from;
+  const { mealHour, mealMinutes, mixing, ...day } = job.day;
+  const eats = mealMinutes > 0 && mealHour > day.startHour && mealHour < day.endHour;
   return planDay({
     runs: layers.map((l, run) => ({
       id: l.id,
       name: l.name,
       sheets: names.slice(0, sheets.runs[run].prepare).map((s) => s.id),
       setUpSheets: sheets.setUp.perRun,
+      changes: wear[run].changes,
+      washable: materials[run].washable,
+      dryMinutes: day.dryMinutes * materials[run].dries,
     })),
-    ...job.day,
+    ...day,
+    ...(eats ? { rest: { hour: mealHour, minutes: mealMinutes } } : {}),
+    ...(mixing === 'day-before' ? { before: { cutMinutes: cuttingMinutes(materials, wear) } } : {}),
+    toleranceMm,
   });
 }
 

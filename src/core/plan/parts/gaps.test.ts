@@ -30,6 +30,8 @@ const planned = (one: Job) => {
   return { press, register: planRegister(one, one.layers, [{ first: 'l0', second: 'l1', overlapMm: 1.2 }], press) };
 };
 
+const lasting = ({ id }: { readonly id: string }) => ({ group: id, set: id, cutMinutes: 5, dries: 1, washable: true, lasts: 200 });
+
 describe('gaps run by run', () => {
   test('one gap for all: every run grows alike, and the register pays nothing', () => {
     const { press, register } = planned(job([undefined, 3]));
@@ -77,7 +79,7 @@ describe('gaps run by run', () => {
   test('the hand-out’s set-up step names the gap of a run that has one of its own, and of no other', () => {
     const setUp = (gaps: readonly (number | undefined)[]): string => {
       const one = job(gaps);
-      const { handout } = planEdition(one, one.layers, planned(one).press, say('register.pins'), undefined);
+      const { handout } = planEdition(one, one.layers, planned(one).press, say('register.pins'), 1, one.layers.map(lasting), undefined);
       const step = handout?.steps.find(({ picture }) => picture.kind === 'stops');
       return step ? inEnglish(step.text).replaceAll('\u00a0', ' ') : '';
     };

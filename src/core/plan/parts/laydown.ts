@@ -1,21 +1,21 @@
 import { smoothestSpectrum, xyzFromLab, type Spectrum } from '../../colour/index.ts';
-import { offsetRegion, type Region } from '../../form/index.ts';
+import { offsetRegion, regionArea, type Region } from '../../form/index.ts';
 import { stackReflectance } from '../../ink/index.ts';
 import type { Job, JobLayer } from '../../job/index.ts';
-import { edgeRidge } from '../../press/index.ts';
+import { edgeRidge, ridgeOver, type EdgeRidge, type RidgeOver } from '../../press/index.ts';
 import type { Problem } from '../../problem.ts';
 import { ridgeWarnings, type Stencil } from '../../stencil/index.ts';
 import type { Memory } from '../memory.ts';
 import type { PlannedCut, PlannedInk, PlannedLayer } from '../types.ts';
-import { planCut } from './cut-pairs.ts';
-import type { PlannedEdition } from './edition.ts';
+import { planCut, stencilGroups } from './cut-pairs.ts';
+import type { PlannedEdition, RunMaterial } from './edition.ts';
 import type { FoundInks } from './inks.ts';
 import { bitsOf, filmOfLayer, type PrintedLayer } from './let-down.ts';
 import { planMix } from './mix.ts';
 import { inkSwatch, swatchOf } from './papers.ts';
 import type { PlannedPress } from './press.ts';
 import { codeColours } from './proof.ts';
-import { makeStencils, materialFor, materialsOf } from './stencils.ts';
+import { makeStencils, materialFor, materialsOf, type CodeColours } from './stencils.ts';
 
 /** A layer with its stencil and its bit in the codes. */
 export interface CutLayer {
@@ -51,6 +51,18 @@ export function cutTheStencils(
   });
 }
 
+/** The colours of all codes on the first bare paper that was read; null without one. */
+export function coloursOnPaper(job: Job, laydown: readonly PrintedLayer[], inks: FoundInks, memory: Memory): CodeColours | null {
+  const paper = job.papers
+    .filter((p) => !p.printed)
+    .map((p) => inks.papers.get(p.id))
+    .find((s) => s !== undefined);
+  return paper ? memory.part('colours on paper', { paper, laydown, surface: inks.surface }, coloursFrom) : null;
+}
+
+const coloursFrom = (reads: { paper: Spectrum; laydown: readonly PrintedLayer[]; surface: FoundInks['surface'] }): CodeColours =>
+  codeColours(reads.paper, reads.laydown, reads.surface);
+
 /** A layer that is spread prints farther out on all sides: its window grows, or its piece shrinks. */
 function spreadCut(cut: Region, layer: JobLayer, memory: Memory): Region {
   if (layer.spreadMm === 0) return cut;
@@ -81,14 +93,16 @@ export function planLayers(from: {
   readonly press: PlannedPress;
   readonly edition: PlannedEdition;
   readonly areas: Float64Array;
+  readonly memory: Memory;
 }): PlannedLayer[] {
-  const { job, layers, inks, press, edition, areas } = from;
+  const { job, layers, inks, press, edition, areas, memory } = from;
   const paper = firstPaper(job, inks);
   const retarderShare = edition.day?.openTime.retarderShare ?? 0;
   return from.stencils.map(({ layer, stencil, bit }, i): PlannedLayer => {
     const printsMm2 = areaOfBit(areas, bit);
     const pulls = edition.pullsOfRun[layers.indexOf(layer)] ?? 0;
     const film = filmOfLayer(layer, inks);
+    const ridge = ridgeOfLayer(job, layer, stencil, press, memory);
     return {
       id: layer.id,
       name: layer.name,
@@ -104,9 +118,10 @@ export function planLayers(from: {
       wetMicrons: press.deposit.wetMicrons,
       deposit: layer.ink === null ? 1 : (inks.deposits.get(layer.ink) ?? 1),
       swatch: film && swatchOf(stackReflectance(paper, [film], inks.surface)),
-      mix: planMix(job, layer, { printsMm2, pulls, deposit: press.deposit, retarderShare }),
+      mix: planMix(job, layer, { printsMm2, pulls, deposit: press.deposit, retarderShare, bladeMm: press.bladeMm, ridge }),
       sheetsThrough: pulls,
-      ridge: edgeRidge(press.deposit.wetMicrons, materialFor(job, layer.cut).thicknessMm),
+      changes: edition.wear[layers.indexOf(layer)]?.changes ?? [],
+      ridge,
     };
   });
 }
@@ -118,6 +133,56 @@ function firstPaper(job: Pick<Job, 'papers'>, inks: FoundInks): Spectrum {
 
 function areaOfBit(areas: Float64Array, bit: number): number {
   return areas.reduce((sum, area, code) => (code & (1 << bit) ? sum + area : sum), 0);
+}
+
+/** The ridge along a layer's edges, and how much of what it prints lies within its reach. */
+export function ridgeOfLayer(
+  job: Job,
+  layer: JobLayer,
+  { prints }: Pick<Stencil, 'prints'>,
+  press: PlannedPress,
+  memory: Memory,
+): EdgeRidge & RidgeOver {
+  const ridge = edgeRidge(press.deposit.wetMicrons, materialFor(job, layer.cut).thicknessMm);
+  const reachMm = (ridge.withinMm[0] + ridge.withinMm[1]) / 2;
+  const share = memory.part(`ridge share ${layer.id}`, { prints, reachMm }, nearEdges);
+  return { ...ridge, ...ridgeOver(ridge, share) };
+}
+
+/** Share of a shape that lies within reach of its edges. */
+function nearEdges({ prints, reachMm }: { readonly prints: Region; readonly reachMm: number }): number {
+  const whole = regionArea(prints);
+  return whole > 0 ? 1 - regionArea(offsetRegion(prints, -reachMm)) / whole : 0;
+}
+
+/** Run by run: which sheets it can share, and how long they last. Layers without a stencil are left alone. */
+export function wearReads(
+  job: Job,
+  layers: readonly JobLayer[],
+  stencils: readonly CutLayer[],
+  press: PlannedPress,
+  memory: Memory,
+): RunMaterial[] {
+  const spreads = new Map(layers.map((l) => [l.id, l.spreadMm]));
+  return layers.map((layer): RunMaterial => {
+    const material = materialFor(job, layer.cut);
+    const alike = stencils
+      .filter((s) => s.layer.cut === layer.cut)
+      .map(({ layer: { id, side }, stencil }, i) => ({ id, side, stencil, run: i + 1, sheetsThrough: 1 }));
+    const group = stencilGroups(alike).findIndex((g) => g.layers.some((l) => l.id === layer.id));
+    const kerfMm = job.materials.find((m) => m.id === material.id)?.kerfMm ?? 0;
+    const set = planCut(alike, spreads, material, kerfMm).sets.findIndex((s) => s.serves.includes(layer.id));
+    const leader = alike.find((l) => l.id === planCut(alike, spreads, material, kerfMm).sets[set]?.layerId);
+    const stencil = stencils.find((s) => s.layer.id === layer.id)?.stencil;
+    return {
+      group: `${layer.cut} ${group}`,
+      set: `${layer.cut} ${set}`,
+      cutMinutes: leader?.stencil.knife.minutes ?? 0,
+      dries: stencil ? ridgeOfLayer(job, layer, stencil, press, memory).meanTimes : 1,
+      washable: material.washable,
+      lasts: Math.max(1, material.prints[0]),
+    };
+  });
 }
 
 /** Cuts with the layers they serve, and what is cut how often. */

@@ -1,5 +1,5 @@
 import type { Job, JobLayer } from '../../job/index.ts';
-import { inkForRun, type Deposit, type InkForRun } from '../../press/index.ts';
+import { inkForRun, studioDefaults, type Deposit, type InkForRun, type RidgeOver } from '../../press/index.ts';
 import { asWritten, say, type Saying } from '../../../words/say.ts';
 import type { PlannedMix } from '../types.ts';
 
@@ -39,13 +39,30 @@ export function letDownParts(job: Pick<Job, 'inks'>, layer: Pick<JobLayer, 'ink'
 export function planMix(
   job: Pick<Job, 'inks'>,
   layer: JobLayer,
-  run: { readonly printsMm2: number; readonly pulls: number; readonly deposit: Deposit; readonly retarderShare: number },
+  run: {
+    readonly printsMm2: number;
+    readonly pulls: number;
+    readonly deposit: Deposit;
+    readonly retarderShare: number;
+    readonly bladeMm: number;
+    readonly ridge: RidgeOver;
+  },
 ): PlannedMix | null {
   const inks = letDownParts(job, layer);
   if (inks.length === 0) return null;
   const densityGPerMl = inks.reduce((sum, k) => sum + k.share * k.densityGPerMl, 0);
+  const { meanTimes } = run.ridge;
+  const perCm = studioDefaults.residueGramsPerCm;
   const amount: InkForRun = inkForRun(
-    { areaMm2: run.printsMm2, wetMicrons: run.deposit.wetMicrons, wetRange: run.deposit.wetRange, densityGPerMl, pulls: run.pulls },
+    {
+      areaMm2: run.printsMm2,
+      // Fine shapes lie within the ridge of their own edges: up to so much thicker.
+      wetMicrons: (run.deposit.wetMicrons * (1 + meanTimes)) / 2,
+      wetRange: [run.deposit.wetRange[0], run.deposit.wetRange[1] * meanTimes],
+      densityGPerMl,
+      pulls: run.pulls,
+      stayingGrams: [(perCm[0] * run.bladeMm) / 10, (perCm[1] * run.bladeMm) / 10],
+    },
     `layers[#${layer.id}]`,
   );
   const least = Math.min(...inks.map((k) => k.share));

@@ -6,6 +6,7 @@ import {
   depositOf,
   fitScreen,
   meshTable,
+  studioDefaults,
   tapingPlan,
   type Deposit,
   type GapAdvice,
@@ -17,7 +18,7 @@ import {
   type TapingPlan,
 } from '../../press/index.ts';
 import { problem, ProblemError, type Problem } from '../../problem.ts';
-import { figure, say } from '../../../words/say.ts';
+import { figure, length, lengths, say } from '../../../words/say.ts';
 import { pick, type Memory } from '../memory.ts';
 
 /** The screen and what it does to the film, the fit and the size of the image. */
@@ -33,6 +34,8 @@ export interface PlannedPress {
   /** Run by run, in laydown order: a run may have a gap of its own. */
   readonly gaps: readonly PlannedGap[];
   readonly fit: ScreenFit | null;
+  /** The studio's squeegee, or the one that suits the image: the bead of ink along it is what stays of a pot. */
+  readonly bladeMm: number;
   readonly taping: TapingPlan | null;
   readonly offContact: OffContact | null;
   readonly risers: Risers | null;
@@ -55,7 +58,7 @@ function attempt<T>(problems: Problem[], work: () => T): T | null {
 
 /** `layers`: those that print, in laydown order. */
 export function planPress(
-  job: Pick<Job, 'screen' | 'image' | 'papers' | 'materials'>,
+  job: Pick<Job, 'screen' | 'image' | 'papers' | 'materials' | 'stencilMarginMm'>,
   layers: readonly Pick<JobLayer, 'id' | 'name' | 'offContactMm'>[] = [],
 ): PlannedPress {
   const problems: Problem[] = [];
@@ -73,7 +76,21 @@ export function planPress(
       problem('note', 'no-screen', 'screen', say('press.noScreen', { threads: figure(usualMesh.perCm) }), say('press.enterScreen')),
     );
     const { gaps } = planGaps(job, layers, { fit: null, gapMm, growth: null, risers: null });
-    return { screenKnown: false, deposit, meshes, gap, gapMm, gaps, fit: null, taping: null, offContact: null, risers: null, problems };
+    const bladeMm = job.image.widthMm + 2 * studioDefaults.bladePastImageMm[1];
+    return {
+      screenKnown: false,
+      deposit,
+      meshes,
+      gap,
+      gapMm,
+      gaps,
+      fit: null,
+      bladeMm,
+      taping: null,
+      offContact: null,
+      risers: null,
+      problems,
+    };
   }
   const frameInsideMm = [screen.insideWidthMm, screen.insideHeightMm] as const;
   const largest = job.papers.reduce<readonly [number, number] | undefined>(
@@ -84,14 +101,53 @@ export function planPress(
     fitScreen({ frameInsideMm, imageMm, sheetMm: largest, squeegeeMm: screen.squeegeeMm, hingeSide: screen.hinge }),
   );
   if (fit) problems.push(...fit.problems);
-  const taping = fit && attempt(problems, () => tapingPlan({ frameInsideMm, imageMm, imageAtMm: fit.imageAtMm }));
+  const taping =
+    fit &&
+    attempt(problems, () =>
+      tapingPlan({
+        frameInsideMm,
+        imageMm,
+        imageAtMm: fit.imageAtMm,
+        stencilMarginMm: Math.max(job.stencilMarginMm, 5),
+        tapeWidthMm: screen.tapeWidthMm,
+        hingeSide: screen.hinge,
+        bladeMm: screen.squeegeeMm ?? fit.squeegee.bestMm,
+        travelMm: fit.squeegee.travelMm,
+      }),
+    );
+  if (taping) problems.push(...taping.problems);
+  const bladeMm = screen.squeegeeMm ?? fit?.squeegee.bestMm ?? job.image.widthMm + 2 * studioDefaults.bladePastImageMm[1];
   const stretched = fit && attempt(problems, () => stretchAt(job, fit, gapMm));
   if (stretched) problems.push(...stretched.problems);
   const risers = stretched && fit && attempt(problems, () => risersAt(job, fit, gapMm));
   if (risers) problems.push(...risers.problems);
   const planned = planGaps(job, layers, { fit, gapMm, growth: stretched, risers });
   problems.push(...planned.problems);
-  return { screenKnown: true, deposit, meshes, gap, gapMm, gaps: planned.gaps, fit, taping, offContact: stretched, risers, problems };
+  problems.push(...outOfRange(gap, screen.offContactMm, 'screen.offContactMm'));
+  for (const one of planned.gaps) if (one.own) problems.push(...outOfRange(gap, one.gapMm, `layers[#${one.layerId}].offContactMm`));
+  return {
+    screenKnown: true,
+    deposit,
+    meshes,
+    gap,
+    gapMm,
+    gaps: planned.gaps,
+    fit,
+    bladeMm,
+    taping,
+    offContact: stretched,
+    risers,
+    problems,
+  };
+}
+
+/** A gap outside what this size and mesh usually ask for: it may be right, and is said to be unusual. */
+function outOfRange({ rangeMm }: GapAdvice, gapMm: number | undefined, path: string): Problem[] {
+  if (gapMm === undefined || (gapMm >= rangeMm[0] - 0.05 && gapMm <= rangeMm[1] + 0.05)) return [];
+  const values = { gap: length(gapMm, 1), usual: lengths(rangeMm, 'to', 1) };
+  return gapMm > rangeMm[1]
+    ? [problem('note', 'gap-above-usual', path, say('press.gapAboveUsual', values), say('press.tryLowerGap'))]
+    : [problem('note', 'gap-below-usual', path, say('press.gapBelowUsual', values), say('press.tryHigherGap'))];
 }
 
 type RunReads = Pick<JobLayer, 'id' | 'name' | 'offContactMm'>;
@@ -99,7 +155,7 @@ type RunReads = Pick<JobLayer, 'id' | 'name' | 'offContactMm'>;
 /** `planPress`, remembered. */
 export function pressOf(job: Job, layers: readonly RunReads[], memory: Memory): PlannedPress {
   const runs = layers.map((l) => pick(l, 'id', 'name', 'offContactMm'));
-  return memory.part('press', { job: pick(job, 'screen', 'image', 'papers', 'materials'), runs }, pressFrom);
+  return memory.part('press', { job: pick(job, 'screen', 'image', 'papers', 'materials', 'stencilMarginMm'), runs }, pressFrom);
 }
 
 const pressFrom = ({ job, runs }: { readonly job: Parameters<typeof planPress>[0]; readonly runs: readonly RunReads[] }): PlannedPress =>

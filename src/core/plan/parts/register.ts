@@ -1,3 +1,4 @@
+import { deltaE00, type Lab } from '../../colour/index.ts';
 import type { Region } from '../../form/index.ts';
 import type { Job, JobLayer } from '../../job/index.ts';
 import {
@@ -8,29 +9,34 @@ import {
   registerFromLines,
   registerShifts,
   sigmaOf,
-  stopsTemplate,
+  type Beneath,
   type RegisterBudget,
   type RegisterFound,
   type RegisterDraws,
   type RegisterSigma,
-  type StopsTemplate,
 } from '../../press/index.ts';
-import { meetingOverlap, type Codes } from '../../print/index.ts';
-import { ProblemError, type Problem } from '../../problem.ts';
-import type { Saying } from '../../../words/say.ts';
+import { meetingOverlap, seamGrounds, type Codes, type SeamGround } from '../../print/index.ts';
+import { problem, ProblemError, type Problem } from '../../problem.ts';
+import { length, list, name as asName, say, type Saying } from '../../../words/say.ts';
 import { pick, type Memory } from '../memory.ts';
 import { gapProblems, growthXY } from './gaps.ts';
 import type { CutLayer } from './laydown.ts';
+import type { CodeColours } from './stencils.ts';
 import type { PlannedPress } from './press.ts';
+import { planStops, type PlannedStops, type StopSetting } from './stops.ts';
 
 /** How far off the layers will fall, and what the drawing forgives. */
 export interface PlannedRegister {
   readonly sigma: RegisterSigma;
   readonly budget: RegisterBudget | null;
+  /** By edge, that of most sheets first: `sigma` and `budget` are its. A few torn sheets bind no others. */
+  readonly edges: readonly EdgeRegister[];
   /** 200 sheets with seeded misregister. `sheets[draws.worst[k]]` are among the worst twentieth. */
   readonly draws: RegisterDraws;
   /** The drawing with the stops, for each paper by id. */
-  readonly stops: readonly { readonly paperId: string; readonly template: StopsTemplate }[];
+  readonly stops: PlannedStops['stops'];
+  /** The stops as they stand on the board: once for all papers, unless the job places the image in ways that exclude each other. */
+  readonly stopSettings: readonly StopSetting[];
   /** What the job's test sheets tell; null where none were read. */
   readonly tested: TestedRegister | null;
   readonly problems: readonly Problem[];
@@ -52,6 +58,17 @@ export interface MeetingPair {
   readonly first: string;
   readonly second: string;
   readonly overlapMm: number;
+  /** What a gap between the two would lay bare. */
+  readonly grounds?: readonly SeamGround[];
+  readonly beneath?: Beneath;
+}
+
+/** Sheets whose edges hold the register alike. */
+export interface EdgeRegister {
+  readonly edge: 'cut' | 'torn';
+  readonly paperIds: readonly string[];
+  readonly sigma: RegisterSigma;
+  readonly budget: RegisterBudget | null;
 }
 
 /** How far each pair of layers overlaps where their shapes meet. */
@@ -70,7 +87,9 @@ export function meetingPairs(
   for (let a = 0; a < layers.length; a++) {
     for (let b = a + 1; b < layers.length; b++) {
       const overlapMm = meetingOverlap(layers[a].prints, layers[b].prints, inside(layers[b].bit));
-      if (overlapMm !== null) pairs.push({ first: layers[a].id, second: layers[b].id, overlapMm });
+      if (overlapMm === null) continue;
+      const grounds = seamGrounds(codes, layers[a].bit, layers[b].bit, overlapMm);
+      pairs.push({ first: layers[a].id, second: layers[b].id, overlapMm, grounds });
     }
   }
   return pairs;
@@ -86,8 +105,8 @@ export function planRegister(
   const { method, humidityPercent, measured } = job.register;
   const imageMm = [job.image.widthMm, job.image.heightMm] as const;
   const sigmaMm = ownSigma(job.register, imageMm);
-  const edge = job.papers.some((p) => p.edge === 'torn') ? ('torn' as const) : ('cut' as const);
-  const sigma = sigmaOf(method, edge, sigmaMm);
+  const kinds = edgesOf(job);
+  const sigma = sigmaOf(method, kinds[0].edge, sigmaMm);
   const attempt = <T>(work: () => T): T | null => {
     try {
       return work();
@@ -103,14 +122,10 @@ export function planRegister(
     const growth = press.gaps.find((gap) => gap.layerId === id)?.growth;
     return growth && press.fit ? growthXY(growth, press.fit.strokeAxis) : undefined;
   };
-  const stops = job.papers.flatMap((paper) => {
-    const template = attempt(() => stopsFor(paper, imageMm, lowestGapMm));
-    if (!template) return [];
-    problems.push(...template.problems);
-    return [{ paperId: paper.id, template }];
-  });
+  const { stops, settings, problems: ofStops } = planStops(job, lowestGapMm);
+  problems.push(...ofStops);
   const grains = new Set(job.papers.map((p) => p.grain));
-  const budget = attempt(() =>
+  const budgetFor = (edge: EdgeRegister['edge']): RegisterBudget =>
     registerBudget({
       layers: layers.map((l) => ({ id: l.id, name: l.name, growthMm: growthOf(l.id) })),
       method,
@@ -121,9 +136,18 @@ export function planRegister(
       grain: grains.size === 1 ? [...grains][0] : 'unknown',
       humidityPercent,
       forgives: meeting,
+    });
+  const edges = kinds.map(
+    ({ edge, paperIds }): EdgeRegister => ({
+      edge,
+      paperIds,
+      sigma: sigmaOf(method, edge, sigmaMm),
+      budget: attempt(() => budgetFor(edge)),
     }),
   );
+  const { budget } = edges[0];
   if (budget) problems.push(...budget.problems);
+  problems.push(...edges.slice(1).flatMap((other) => opensMore(job, layers, budget, other)));
   const forgives = (id: string): number | null =>
     meeting
       .filter((pair) => pair.first === id || pair.second === id)
@@ -132,18 +156,69 @@ export function planRegister(
   if (press.fit) problems.push(...gapProblems(job, layers, setting, sigma.toleranceMm, forgives));
   const spread = measured ? { xMm: measured.xMm, yMm: measured.yMm, angleDeg: measured.turnDeg } : sigma.sigmaMm;
   const draws = registerShifts(job.seed, spread, sheetsDrawn, { layers: Math.max(1, layers.length), imageMm });
-  return { sigma, budget, draws, stops, tested: testedOf(job.register), problems };
+  return { sigma, budget, edges, draws, stops, stopSettings: settings, tested: testedOf(job.register), problems };
 }
 
-function stopsFor(paper: Job['papers'][number], imageMm: readonly [number, number], gapMm: number): StopsTemplate {
-  return stopsTemplate({
-    sheetMm: [paper.widthMm, paper.heightMm],
-    imageMm,
-    imageAtMm: paper.imageAtMm,
-    sheetThicknessMm: paper.thicknessMm,
-    gapMm,
-    edge: paper.edge,
-    paper: `papers[#${paper.id}]`,
+/** Edges that hold alike; of most sheets first. Only stops feel the edge. */
+function edgesOf({ papers, register }: Pick<Job, 'papers' | 'register'>): { edge: EdgeRegister['edge']; paperIds: string[] }[] {
+  const alike = register.method !== 'stops' || register.sigmaMm !== undefined || register.measured !== undefined;
+  const of = (edge: EdgeRegister['edge']): typeof papers => papers.filter((p) => alike || p.edge === edge);
+  const sheets = (edge: EdgeRegister['edge']): number => of(edge).reduce((sum, p) => sum + Math.max(1, p.count), 0);
+  const kinds = (['cut', 'torn'] as const).filter((edge, i) => of(edge).length > 0 && (!alike || i === 0));
+  if (kinds.length === 0) return [{ edge: 'cut', paperIds: [] }];
+  return kinds.sort((a, b) => sheets(b) - sheets(a)).map((edge) => ({ edge, paperIds: of(edge).map((p) => p.id) }));
+}
+
+/** Pairs that open on sheets of this edge and not on most. */
+function opensMore(
+  job: Pick<Job, 'papers'>,
+  layers: readonly Pick<JobLayer, 'id' | 'name'>[],
+  most: RegisterBudget | null,
+  other: EdgeRegister,
+): Problem[] {
+  const named = (id: string): ReturnType<typeof asName> => asName(layers.find((l) => l.id === id)?.name ?? id);
+  const more = (other.budget?.pairs ?? []).filter(
+    (p, i) => p.verdict === 'opens' && p.beneath === 'bare' && most?.pairs[i]?.verdict !== 'opens',
+  );
+  if (more.length === 0 || other.edge === 'cut') return [];
+  const papers = list(job.papers.filter((p) => other.paperIds.includes(p.id)).map((p) => asName(p.name)));
+  const pairs = list(
+    more.map((p) => say('register.pairOf', { first: named(p.first), second: named(p.second), off: length(p.likelyMm, 1) })),
+  );
+  return [
+    problem(
+      'note',
+      'register-opens-torn',
+      `papers[#${other.paperIds[0]}].edge`,
+      say('register.otherEdge', { papers, tolerance: length(other.sigma.toleranceMm), pairs }),
+      say('register.cardStrip'),
+    ),
+  ];
+}
+
+/** A colour that differs by less from one of its neighbours is not found between them. common practice */
+const visibleDeltaE = 5;
+/** Less of a joint than this is no joint. */
+const leastShare = 0.02;
+
+/** What shows through each joint on one paper. `labOfCode`: colours of all codes there. */
+function lookBeneath({
+  meeting,
+  colours,
+}: {
+  readonly meeting: readonly MeetingPair[];
+  readonly colours: CodeColours | null;
+}): MeetingPair[] {
+  if (!colours) return [...meeting];
+  const lab = (code: number): Lab => [...colours.labOfCode.subarray(code * 3, code * 3 + 3)] as unknown as Lab;
+  return meeting.map((pair): MeetingPair => {
+    const grounds = (pair.grounds ?? []).filter((g) => g.share >= leastShare);
+    if (grounds.length === 0) return pair;
+    const seen = grounds.filter(
+      ({ rest, first, second }) => Math.min(deltaE00(lab(rest), lab(first)), deltaE00(lab(rest), lab(second))) > visibleDeltaE,
+    );
+    const bare = seen.some(({ rest }) => deltaE00(lab(rest), lab(0)) < 0.5);
+    return { ...pair, beneath: bare ? 'bare' : seen.length > 0 ? 'colour' : 'hidden' };
   });
 }
 
@@ -167,10 +242,11 @@ export function registerOf(
   stencils: readonly CutLayer[],
   press: PlannedPress,
   codes: Codes,
+  colours: CodeColours | null,
   memory: Memory,
 ): PlannedRegister {
   const shapes = stencils.map(({ layer, stencil, bit }) => ({ id: layer.id, bit, prints: stencil.prints }));
-  const meeting = memory.part('meeting', { shapes, codes }, meetingFrom);
+  const meeting = memory.part('beneath', { meeting: memory.part('meeting', { shapes, codes }, meetingFrom), colours }, lookBeneath);
   const read = pick(job, 'register', 'papers', 'image', 'seed', 'screen');
   return memory.part(
     'register',

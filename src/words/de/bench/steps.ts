@@ -12,6 +12,7 @@ export const steps: Words['steps'] = {
   title: () => 'der Titel',
   strength: (layer) => `Stärke von ${layer}`,
   ink: (layer, ink) => `${layer} in ${ink}`,
+  markDone: (layer) => `was von ${layer} getan ist`,
   keepTried: (pots) => (pots === 1 ? 'den probierten Topf behalten' : `${pots} probierte Töpfe behalten`),
   leaveOpen: (layer) => `${layer} offen gelassen`,
   move: (layer, run) => `${layer} auf Platz ${run} verschoben`,

@@ -15,6 +15,10 @@ export const answers: Same<typeof en.answers> = {
   nothingToMend: 'Nichts zu beheben.',
   toMend: ({ errors, others }) => `${errors} zu beheben, ${others} anzusehen.`,
 
+  jobMark: ({ mark }) => `Arbeit ${mark}`,
+  packetOld: ({ was, is }) => `Diese Mappe ist aus dem Stand ${was}; die Arbeit ist jetzt ${is}. Sie passt nicht mehr.`,
+  packetAnew: 'Neu machen und die alten Seiten wegwerfen.',
+
   // packet
   files: ({ folder, n }) => `${folder}: ${many(n, 'Datei', 'Dateien')}`,
   jobIs: ({ title, runs, papers, image }) => `${title}: ${many(runs, 'Lauf', 'Läufe')} auf ${many(papers, 'Papier', 'Papieren')}, ${image}`,

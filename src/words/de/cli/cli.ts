@@ -25,6 +25,14 @@ export const cli: Same<typeof en.cli> = {
   optionNo: ({ option, n }) => `die Option ${option}, Nummer ${n}`,
 
   // Welche Arbeit, welche Schicht, welche Datei.
+  whatIsDone: 'Was ist getan?',
+  onlyFolders: 'Hier lässt sich nur eine Arbeit in einem Ordner vermerken.',
+  markAtBench: 'Eine .laydown-Datei an der Werkbank vermerken.',
+  whichFolder: 'Welcher Ordner?',
+  nameFolder: 'Einen neuen Ordner für die Arbeit nennen.',
+  jobExists: 'In diesem Ordner liegt schon eine Arbeit.',
+  noSuchField: ({ field }) => `Die Arbeit hat kein Feld „${field}“.`,
+  fieldsAre: ({ all }) => `Ihre Felder: ${all}.`,
   whichJob: 'Welche Arbeit?',
   nameJob: 'Einen Ordner mit job.json darin nennen oder eine .laydown-Datei.',
   cannotOpen: 'Die Arbeit lässt sich nicht mehr öffnen.',

@@ -50,9 +50,26 @@ export const help: Same<typeof en.help> = {
   layerIs: 'ihr Kürzel, ihr Name oder ihr Lauf (1 wird zuerst gedruckt)',
   onFirst: 'auf diesem Papier; ohne Angabe auf dem ersten',
 
-  checkUsage: 'check ARBEIT',
+  checkUsage: 'check ARBEIT [--strict] [--packet ORDNER]',
+  checkStrict: 'lehnt unbekannte Felder ab',
+  checkPacket: 'sagt auch, ob die Mappe in diesem Ordner noch zur Arbeit passt; ohne Angabe die neben der Arbeit',
   checkSummary: 'zählt auf, was an einer Arbeit falsch oder zweifelhaft ist',
   checkText: 'Zu jedem Problem steht, wo es ist und was zu tun ist. Endet mit Code 1, wenn eines davon die Druckmappe verhindert.',
+
+  doneUsage: 'done ARBEIT SCHICHT --cut|--mixed|--pulled [--undo]',
+  doneSummary: 'vermerkt eine Schablone als geschnitten, einen Topf als gemischt, einen Lauf als gedruckt',
+  doneCut: 'ihre Schablone ist geschnitten: die Stege bleiben',
+  doneMixed: 'ihr Topf ist gemischt',
+  donePulled: 'ihr Lauf ist gedruckt',
+  doneUndo: 'nimmt den Vermerk weg',
+
+  newUsage: 'new ORDNER',
+  newSummary: 'schreibt die kleinste Arbeit, die sich planen lässt',
+  newText: 'Eine Form, zwei Läufe aus einem Schnitt, Farben für den Anfang, ein Papier. Ändern, was gefällt, dann „laydown check“.',
+
+  explainUsage: 'explain FELD [--json]',
+  explainSummary: 'sagt, was ein Feld der Arbeit bedeutet',
+  explainText: 'FELD ist ein Name (strength) oder ein Weg (layers.strength). Ohne: alle Felder der Arbeit.',
 
   forecastUsage: 'forecast ARBEIT [--worth] [--json]',
   forecastWorth: 'nennt die Überdrucke, deren Messung die Vorhersage am meisten einengt, wo sie liegen und was sie bringen',
@@ -60,11 +77,15 @@ export const help: Same<typeof en.help> = {
   forecastText:
     'Zeigt jeden Überdruck, der Fläche bedeckt: seinen Farbton am Bildschirm, sein Lab (D50, 2°), das ΔE00, in dem neun von zehn Drucken bleiben (±), seine Fläche und seine Schichten, die unterste zuerst.',
 
-  packetUsage: 'packet ARBEIT [--out ORDNER] [--replace] [--paper a4|letter] [--json]',
+  packetUsage: 'packet ARBEIT [--out ORDNER] [--replace] [--paper FORMAT] [--only LISTE] [--black] [--large] [--split] [--json]',
   packetSummary: 'macht die Druckmappe: Proofs, Schneidbogen, Karten, Nachweis',
   packetOut: 'wohin sie kommt; ohne Angabe ein Ordner neben der Arbeit, nach ihr benannt, mit -packet',
   packetReplace: 'tritt an die Stelle einer früheren Mappe',
-  packetPaper: 'das Papier im Drucker: a4 (ohne Angabe) oder letter',
+  packetPaper: 'das Papier im Drucker: a4 (ohne Angabe), letter, a3 oder tabloid',
+  packetOnly: ({ all }) => `nur diese Teile, durch Kommas getrennt: ${all}`,
+  packetBlack: 'nur mit schwarzer Farbe',
+  packetLarge: 'größere Schrift',
+  packetSplit: 'eine Datei für den Tisch und eine für die Presse',
   packetJson: 'gibt stattdessen plan.json aus und schreibt nichts',
 
   cutUsage: 'cut ARBEIT SCHICHT|--stock N [--out DATEI] [--paper a4|letter] [--replace] [--json]',

@@ -1,26 +1,31 @@
 import type { en } from '../../en/index.ts';
 import type { Same } from '../../text.ts';
+import { many } from '../grammar.ts';
 import { capital } from '../grammar.ts';
 
 /** Der Tag nach Stunden, und wie lange die Farbe offen bleibt. */
 export const day: Same<typeof en.day> = {
   // Was die Hände tun.
   mix: 'Farbe mischen und beschriften, einen Aufzug machen.',
+  cut: 'Schablonen schneiden; ab und zu eine frische Klinge.',
   setUp: 'Schablone, Klebeband, Passer; ein erster Blick auf Zeitungspapier.',
   pull: ({ which }) => `${capital(which)} drucken.`,
-  pullAfterNewsprint: ({ newsprint, which }) => `${newsprint} auf Zeitungspapier, dann ${which} drucken.`,
+  pullAfterNewsprint: ({ newsprint, which }) => `${newsprint} zum Einrichten, dann ${which} drucken.`,
   sheetsFromTo: ({ from, to, of }) => (from === to ? `Bogen ${from} von ${of}` : `die Bogen ${from}–${to} von ${of}`),
   allSheets: ({ n }) => (n === 1 ? 'den einen Bogen' : `alle ${n} Bogen`),
   pauses: ({ pauses }) => `Davon sind ${pauses} Pausen, mit geflutetem Sieb.`,
   rack: 'Bogen anreichen, ins Gestell abnehmen, jeden ansehen.',
   clean: 'Farbe zurück ins Glas, abwischen, dann gleich das Sieb waschen.',
   wait: 'Warten.',
-  waitForScreen: 'Das Sieb ist noch nicht bereit: die nächste Schablone schneiden, die Rückseiten nummerieren.',
-  waitForInk: 'Farbe trocknet: die nächste Schablone schneiden, den Aufzug messen, Bogen vergleichen.',
-  tooLateForRun: 'Zu spät, um diesen Lauf heute zu drucken: die nächste Schablone schneiden, aufräumen.',
+  waitForScreen: 'Das Sieb trocknet: Rückseiten nummerieren, die Bogen durchsehen.',
+  waitForInk: 'Die Farbe trocknet: den Aufzug ansehen, Bogen vergleichen.',
+  tooLateForRun: 'Zu spät für diesen Lauf heute: aufräumen.',
+  afterTheMeal: 'Vor der Mahlzeit reicht die Zeit für diesen Lauf nicht mehr.',
+  changeAfter: ({ sheet }) => `Nach ${sheet} die nächste Schablone.`,
+  changeFirst: 'Vor dem ersten Bogen die nächste Schablone.',
   tooLateForSheet: 'Zu spät für den nächsten Bogen.',
   lastDry: 'Die letzten Bogen trocknen. Die Hände sind frei.',
-  rest: 'Pause.',
+  rest: 'Mahlzeit.',
   night: 'Nacht. Die Bogen trocknen weiter.',
 
   // Wo.
@@ -70,6 +75,9 @@ export const day: Same<typeof en.day> = {
     `Lauf ${n} (${run}) wird in ${sittings} Teilen gedruckt; dazwischen wird das Sieb gewaschen und neu eingerichtet.`,
   placesOrFilm: ({ places }) =>
     `${places === 1 ? 'Einen Platz' : `${places} Plätze`} im Trockengestell suchen oder eine Schablone aus Folie nehmen, die das Waschen verträgt.`,
+  sittingsShift: ({ off }) =>
+    `Bogen der einen Sitzung können in neunzehn von zwanzig Fällen bis zu ${off} neben denen der anderen liegen: vor der zweiten die Marken prüfen.`,
+  findPlaces: ({ places }) => `${many(places, 'Platz', 'Plätze')} im Trockengestell suchen.`,
   earlierOrFaster: 'Früher beginnen, schneller drucken oder weniger Bogen drucken.',
 
   // Offene Zeit.

@@ -21,6 +21,26 @@ export const job: Same<typeof en.job> = {
   mendOrGoBack:
     'Sie wurde vielleicht abgeschnitten oder von Hand geändert: jene Stelle ausbessern oder zu einer früheren Kopie zurückgehen.',
 
+  // Felder, die nicht bekannt sind.
+  unknownField: ({ field }) => `„${field}“ ist hier nicht bekannt. Es bleibt stehen und ändert nichts.`,
+  didYouMean: ({ meant }) => `Ist ${meant} gemeint?`,
+  keptAsItIs: 'Ist es eine eigene Notiz, so kann sie bleiben.',
+
+  // Getan ist getan.
+  stencilCut: ({ layer }) => `Die Schablone von ${layer} ist geschnitten.`,
+  potMixed: ({ layer }) => `Der Topf von ${layer} ist gemischt.`,
+  runPulled: ({ layer }) => `Der Lauf von ${layer} ist gedruckt.`,
+  wouldTouch: ({ what }) => `${what} Diese Änderung passt nicht mehr zu dem, was getan ist.`,
+  doneWithoutLayer: ({ layer }) => `Für „${layer}“ ist etwas als getan vermerkt; das gibt es in der Arbeit nicht.`,
+  takeMarkAway: 'Den Vermerk wegnehmen.',
+  cutTouched: ({ layer }) => `Die Schablone von ${layer} ist geschnitten, und die Arbeit wurde seither geändert: sie verlangt eine andere.`,
+  cutInstead: 'Die Änderung zurücknehmen; oder den Vermerk wegnehmen und neu schneiden.',
+  mixedTouched: ({ layer }) =>
+    `Der Topf von ${layer} ist gemischt, und die Arbeit wurde seither geändert: sie verlangt eine andere Mischung.`,
+  mixedInstead: 'Die Änderung zurücknehmen; oder den Vermerk wegnehmen und neu mischen.',
+  pulledTouched: ({ layer }) => `Der Lauf von ${layer} ist gedruckt, und die Arbeit wurde seither geändert: Gedrucktes bleibt.`,
+  pulledInstead: 'Die Änderung zurücknehmen; oder weiterarbeiten und dem Druck mehr trauen als der Vorhersage.',
+
   // Format.
   withoutVersion: 'Die Arbeit sagt nicht, in welcher Fassung von Laydowns Format sie geschrieben ist.',
   addVersion: ({ version }) => `Falls sie von Hand geschrieben ist, "schemaVersion": ${version} hinzufügen.`,

@@ -44,6 +44,14 @@ export const press: Same<typeof en.press> = {
   checkInkFigures: 'Gewebe, Dichte der Farbe und Zahl der Bogen prüfen.',
   rangeReversed: 'Eine Spanne läuft von ihrem größeren zum kleineren Ende.',
   smallerFirst: 'Die kleinere Zahl zuerst schreiben.',
+  tapeOnEdge: ({ n }) =>
+    `${n === 1 ? 'Dieses Stück hat' : `Diese ${n} Stücke haben`} keinen Rand: das Gewebe auf der Papierseite genau an der Bildkante abkleben und ${n === 1 ? 'das Stück' : 'die Stücke'} nach der Schneidezeichnung legen.`,
+  changeAfter: ({ sheet, n, stencil, of }) =>
+    `Nach Bogen ${sheet}: Schablone ${stencil} von ${of}${n > 0 ? `, den Passer auf ${many(n, 'Abschnitt', 'Abschnitten')} prüfen` : ''}.`,
+  changeBeforeFirst: ({ n, stencil, of }) =>
+    `Nach den Einrichtebogen: Schablone ${stencil} von ${of}${n > 0 ? `, den Passer auf ${many(n, 'Abschnitt', 'Abschnitten')} prüfen` : ''}.`,
+  fineShapes: ({ share, times }) =>
+    `Feine Formen: ${share} des Drucks liegen im Wulst an den Rändern. Der Film ist bis zu ${times}-mal so dick: dunkler, trocknet langsamer.`,
   noSheetThrough: 'Durch diesen Lauf geht kein Bogen.',
   mostStays: ({ printed, share }) =>
     `Die Bogen nehmen ${printed}; das meiste im Topf (${share}) behalten Sieb und Spachtel. In ein beschriftetes Glas zurückstreichen.`,
@@ -82,10 +90,18 @@ export const press: Same<typeof en.press> = {
 
   noRoomForStencil: ({ within }) => `Um dieses Bild herum hält kein Schablonenbogen: es kommt dem Rahmen näher als ${within}.`,
   layDrawing: 'Diese Zeichnung unter das trockene Sieb legen, das Innere des Rahmens auf die äußere Linie.',
-  layStencil: 'Die Schablone auf die Papierseite legen, oder auf den Stapel, falls die Farbe sie halten soll.',
-  tapeStrips: ({ n, tape }) =>
-    `${many(n, 'Streifen', 'Streifen')} (zusammen ${tape}) in der Folge ihrer Nummern kleben: oben, unten, links, rechts.`,
-  holdToLight: 'Das Sieb gegen das Licht halten: jeder helle Spalt außerhalb der Öffnung würde drucken.',
+  tapeRest: ({ n, tape }) =>
+    n === 0
+      ? 'Das Sieb umdrehen: alles Klebeband kommt auf die Papierseite.'
+      : `Das Sieb umdrehen und das übrige Gewebe auf der Papierseite abkleben: ${many(n, 'Streifen', 'Streifen')}, ${tape}. Sie bleiben bis zum letzten Lauf.`,
+  bladeSideFree: 'Auf die Rakelseite kein Klebeband: die Rakel darf nie darauf laufen.',
+  layStencil: 'Die Schablone auf die Papierseite legen, gerade zum Rahmen.',
+  tapeStencil: ({ n, tape, on }) =>
+    `Ihre Kanten festkleben, ${on} auf der Schablone: ${many(n, 'Streifen', 'Streifen')}, ${tape}, für jede Schablone neu.`,
+  mayLeak: ({ sides }) =>
+    `Farbe kommt ${sides} über die Kante der Schablone und liefe dort aus: das Band fest andrücken und nach den ersten Bogen unter das Sieb sehen.`,
+  marginHoldsInk: 'Der Rand der Schablone ist breiter als Rakel und Zug: an ihre Kante kommt keine Farbe.',
+  holdToLight: 'Das Sieb gegen das Licht halten: jeder helle Spalt außerhalb des Bilds würde drucken.',
 
   tensionImpossible: ({ tension }) => `Ein Gewebe kann keine Spannung von ${tension} N/cm haben.`,
   leaveTensionOut: 'Die Spannung weglassen, wenn sie nicht bekannt ist.',
@@ -114,6 +130,10 @@ export const press: Same<typeof en.press> = {
   oneGap: ({ best }) =>
     `Alle Läufe mit demselben Absprung drucken oder hier ${best} nehmen: dann kostet es höchstens ein Viertel des Passers.`,
   mindWhereItMeets: 'Daran denken, wo dieser Lauf einen anderen treffen muss.',
+  gapAboveUsual: ({ gap, usual }) => `Der Absprung von ${gap} ist mehr, als Größe und Gewebe sonst verlangen (${usual}).`,
+  tryLowerGap: 'Richtig für ein schlaffes Gewebe, das am Bogen klebt. Bei Gewebemuster, dünnen Flächen oder gedehntem Bild: senken.',
+  gapBelowUsual: ({ gap, usual }) => `Der Absprung von ${gap} ist weniger, als Größe und Gewebe sonst verlangen (${usual}).`,
+  tryHigherGap: 'Bei weichen Rändern oder einem Gewebe, das hinter der Rakel nicht abspringt: anheben.',
 
   heights: ({ range }) => `Absprung, Papier, Schablone und Scharnier müssen je ${range} hoch sein.`,
   measureClamps: 'Messen, wie hoch die Klemmen das Gewebe über der Platte halten.',

@@ -30,6 +30,12 @@ export const register: Same<typeof en.register> = {
     `${second} kann ${off} neben ${first} fallen, aber sie überlappen nur um ${overlap}: blankes Papier kann blitzen.`,
   pairTouches: ({ first, second, off }) =>
     `${second} kann ${off} neben ${first} fallen, aber sie berühren sich nur: blankes Papier kann blitzen.`,
+  lineShows: ({ first, second, off }) =>
+    `${second} kann ${off} neben ${first} fallen: dazwischen kann eine Linie der Farbe darunter blitzen, kein blankes Papier.`,
+  otherEdge: ({ papers, tolerance, pairs }) =>
+    `Gerissene Ränder halten eine Schicht nur auf ± ${tolerance}: auf ${papers} kann auch dies blitzen: ${pairs}.`,
+  otherEdgeCut: ({ papers, tolerance }) => `${papers}: eine Schicht fällt innerhalb von ± ${tolerance}.`,
+  pairOf: ({ first, second, off }) => `${first} und ${second} (${off})`,
 
   humidityImpossible: ({ humidity }) => `Luft kann keine ${humidity} Feuchte haben.`,
   readHygrometer: 'Vor jedem Lauf ein Hygrometer im Raum ablesen.',
@@ -64,7 +70,7 @@ export const register: Same<typeof en.register> = {
   writeBoth: 'Beide schreiben, quer und hoch.',
   noSuchLine: ({ line }) => `Die Skalen haben keine Linie ${line}.`,
   linesRun: ({ most }) =>
-    `Die Linien gehen von −${most} bis ${most}, Halbe sind erlaubt. Was weiter danebenliegt, mit dem Lineal messen und in mm schreiben.`,
+    `Die Linien gehen von −${most} bis ${most}, Halbe sind erlaubt. Was weiter danebenliegt, ist keine Ablesung dieser Skala: herausfinden, warum der Bogen verrutscht ist, und ihn weglassen.`,
   readTwice: 'Diese Stelle dieses Bogens wurde zweimal abgelesen.',
   keepOneReading: 'Eine der beiden Ablesungen behalten.',
   spreadRough: ({ n }) => `Aus ${n} Bogen ist die Streuung nur grob bekannt.`,
@@ -100,8 +106,13 @@ export const register: Same<typeof en.register> = {
   tornEdge: 'Ein gerissener Rand liegt nie zweimal gleich an.',
   cardStrip:
     'Auf die Rückseite jedes Bogens einen Streifen geschnittenen Kartons kleben und den an die Anlagen schieben, oder Stifte nehmen.',
-  tapeDrawing: 'Diese Zeichnung unter dem Sieb auf die Platte kleben, sodass das Bild unter der Öffnung liegt.',
+  settingOf: ({ n, papers, from }) => `${n}: ${papers}, Bild ${from} von der Ecke (quer × hoch)`,
+  severalSettings: ({ n, settings }) =>
+    `Die Papiere verlangen ${n} Einstellungen der Anlagen, weil ihr Bild an verschiedenen Stellen liegt: ${settings}.`,
+  oneSetting:
+    'In jedem Lauf alle Bogen der Einstellung 1 drucken, Anlagen oder Sieb versetzen, Marken prüfen, dann die nächsten drucken. Besser: das Bild nur auf einem Papier festlegen, die anderen folgen ihm.',
+  tapeDrawing: 'Diese Zeichnung unter dem Sieb auf die Platte kleben, sodass ihr Bild unter dem der Schablone liegt.',
   glueStops: ({ thickness }) => `Die drei Anlagen an ihre Plätze kleben: ${thickness} dick, mit geraden Kanten.`,
   pushSheets: 'Jeden Bogen zuerst an 1 und 2 schieben, dann entlang bis 3, immer mit derselben Hand.',
-  leaveStops: 'Die Anlagen in Ruhe lassen, bis der letzte Lauf fertig ist.',
+  leaveStops: 'Die Anlagen stehen ein für alle Mal, für alle diese Papiere: bis nach dem letzten Lauf nicht anrühren.',
 };

@@ -15,7 +15,12 @@ export const cutPages: Same<typeof en.cutPages> = {
   topHingeRight: 'oben — diese Seite ans Gewebe — Scharnier rechts',
 
   // Was zu wissen ist.
-  cut: ({ layer }) => `Schneiden: ${layer}`,
+  cutCards: 'Schneiden',
+  oneCardAStencil: 'eine Karte je Schablone',
+  sideOfThick: ({ side, material, thickness }) => `${side}, ${material}, ${thickness}`,
+  bridgesAre: ({ what }) => `Stege: ${what}.`,
+  droppedAre: ({ what }) => `Weggelassene Inseln: ${what}.`,
+  drawnOnOne: 'In wahrer Größe auf einer Seite gezeichnet.',
   material: 'Material',
   materialThick: ({ material, thickness }) => `${material}, ${thickness}`,
   yourChoice: 'nach Wahl',
@@ -47,6 +52,7 @@ export const cutPages: Same<typeof en.cutPages> = {
   useWashed: ({ run, side, sheets, again }) => `Lauf ${run}: ${side} von ${sheets}; dann waschen und für Lauf ${again} aufheben.`,
   keepPiece: ({ run }) => `Das herausfallende Stück für Lauf ${run} flach aufheben.`,
   keepSurround: ({ run }) => `Den Bogen ringsum für Lauf ${run} flach aufheben.`,
+  noBorder: 'Es hat keinen eigenen Rand: das Gewebe wird an der Bildkante abgeklebt.',
   oneSheet: ({ n }) => `Bogen ${n}`,
   twoSheets: ({ first, last }) => `Bogen ${first} und ${last}`,
   manySheets: ({ first, last }) => `Bogen ${first} bis ${last}, einem nach dem anderen`,
@@ -76,6 +82,9 @@ export const cutPages: Same<typeof en.cutPages> = {
   readsAsItPrints: 'Die lesbare Seite liegt am Gewebe. Von oben liest sie sich, wie sie druckt; am hochgeklappten Sieb spiegelverkehrt.',
 
   // Auf dem Vorrat.
+  stockSheets: 'Vorrat',
+  labelled: ({ label, value }) => `${label}: ${value}`,
+  leftOverIs: ({ share }) => `Übrig: ${share}`,
   stock: ({ material }) => `Vorrat: ${material}`,
   sheet: 'Bogen',
   cutLikeThis: 'So schneiden',
@@ -84,7 +93,8 @@ export const cutPages: Same<typeof en.cutPages> = {
   allOneWay: 'alle gleich',
   anyWay: 'gleichgültig',
   machineTakes: 'Die Maschine nimmt weg',
-  thickBar: 'Dicker Balken: oben an der Schablone. Grau fällt heraus. Formen zuerst, die Linien zwischen den Schablonen zuletzt.',
+  thickBar:
+    'Dicker Balken: oben an der Schablone. Grau fällt heraus. Formen zuerst, die Linien zwischen den Schablonen zuletzt. Eine gestrichene oder gewachste Seite liegt oben: sie sieht zum Gewebe und trifft auf die Farbe.',
   moreAsDrawn: ({ n }) => `und ${n} weitere, wie gezeichnet`,
   placedRun: ({ layer, run }) => `${layer}: Lauf ${run}`,
   placedRuns: ({ layer, runs }) => `${layer}: Läufe ${runs}`,

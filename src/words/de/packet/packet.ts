@@ -6,6 +6,7 @@ import { many } from '../grammar.ts';
 export const packet: Same<typeof en.packet> = {
   // Kopf und Fuß.
   continued: 'Fortsetzung',
+  pageOfJob: ({ mark, page, pages }) => `Arbeit ${mark} · ${page} von ${pages}`,
   pageOf: ({ page, pages }) => `${page} von ${pages}`,
 
   // Farben, Schablonen, Anzahl.
@@ -58,6 +59,8 @@ export const packet: Same<typeof en.packet> = {
   numberIs: 'Leben und Nummer jedes Bogens, wohin er ging',
   keep: 'Aufbewahren',
   keepIs: 'was dieser Druck ist, für alle, denen er später gehört',
+  buy: 'Kaufen',
+  buyIs: 'Papiere, Farben, Vorrat, Klebeband: alles, was verbraucht wird',
   lookUp: 'Nachschlagen',
   lookUpIs: 'jeder Überdruck auf jedem Papier',
   teach: 'Unterrichten',
@@ -73,6 +76,15 @@ export const packet: Same<typeof en.packet> = {
   writeThemIn: 'Sie von Hand eintragen oder einen zweiten Namen in lateinischen Buchstaben geben.',
 
   // Dateien: wozu jede da ist.
+  handOutToPrint: ({ pages }) => `ein Arbeitsblatt für die Klasse, ${many(pages, 'Seite', 'Seiten')}`,
+  registerTestToPrint: ({ pages }) => `die Passerprobe, ${many(pages, 'Seite', 'Seiten')}`,
+  tableToPrint: ({ pages }) => `für den Tisch: kaufen, mischen, schneiden, ${many(pages, 'Seite', 'Seiten')}`,
+  pressToPrint: ({ pages }) => `für die Presse: einrichten, drucken, zählen, ${many(pages, 'Seite', 'Seiten')}`,
+  partsToPrint: ({ pages }) => `die verlangten Teile, ${many(pages, 'Seite', 'Seiten')}`,
+  madeFromFile: 'aus welchem Stand der Arbeit dies gemacht ist',
+  noSuchPart: ({ part }) => `Die Mappe hat keinen Teil „${part}“.`,
+  partsAre: ({ all }) => `Ihre Teile: ${all}.`,
+  parts: 'die Teile der Mappe',
   everythingToPrint: ({ pages }) => `alles zum Drucken, ${many(pages, 'Seite', 'Seiten')}`,
   proof: ({ paper }) => `der Druck auf ${paper}, in wahrer Größe`,
   proofAfter: ({ paper, run }) => `${paper} nach Lauf ${run}`,

@@ -12,8 +12,8 @@ export const recordPages: Same<typeof en.recordPages> = {
   dayLabel: ({ n }) => `Tag ${n}`,
   blackPulling: 'Schwarz: drucken.',
   greyRacking: 'Dunkelgrau: ins Gestell. Im Kasten: wessen Hände; 1 druckt.',
-  greyWhite: ({ dry, wet }) =>
-    `Grau: mischen, einrichten, waschen. Weiß: warten, bis Farbe trocknet (${dry} je Lauf). Höchstens ${many(wet, 'Bogen', 'Bogen')} zugleich nass.`,
+  greyWhite: ({ dry, most, wet }) =>
+    `Grau: schneiden, mischen, einrichten, waschen. Weiß: warten, bis Farbe (Flächen ${dry}, der dickste Lauf ${most}) oder Sieb trocknen. Höchstens ${many(wet, 'Bogen', 'Bogen')} zugleich nass.`,
 
   // Der Nachweis.
   editionRecord: 'Auflagennachweis',
@@ -85,6 +85,8 @@ export const recordPages: Same<typeof en.recordPages> = {
   lawsDiffer: 'Was offenzulegen ist, regeln Gesetze von Ort zu Ort anders; dieses Blatt ist ein Nachweis, kein Rat.',
 
   // Überdrucke.
+  overlaps: 'Überlagerungen',
+  notedOf: ({ paper, note }) => `${paper}: ${note}`,
   overlapsOn: ({ paper }) => `Überdrucke auf ${paper}`,
   coverArea: ({ n }) => `${n} mit Fläche`,
   howToReadIt: 'So ist es zu lesen',

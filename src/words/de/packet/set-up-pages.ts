@@ -13,6 +13,7 @@ export const setUpPages: Same<typeof en.setUpPages> = {
   hingePacking: 'Unterlage unter dem Scharnier',
   boardUnderPaper: 'Pappe unter dem Papier',
   boards: ({ n, one, all }) => `${n} × ${one} ergibt ${all}.`,
+  gapBuilt: ({ gap }) => `Mit diesen Pappen wird der Absprung ${gap}.`,
   squeegee: 'Rakel',
   squeegeeYours: ({ best, own }) => `${best} (vorhanden: ${own})`,
   top: 'oben',
@@ -26,22 +27,22 @@ export const setUpPages: Same<typeof en.setUpPages> = {
   nameScreen: 'In der Arbeit Rahmen und Gewebe nennen, dann zeigt diese Seite Ränder, Klebeband und Unterlagen.',
 
   // Klebeband.
+  tape: 'Klebeband, alle Läufe',
+  tapeAll: ({ tape, width }) => `${tape}, ${width} breit`,
   image: 'Bild',
   fromSqueegee: 'von der Rakelseite',
   layDrawing: ({ top, left }) =>
-    `Die Zeichnung in wahrer Größe (nächste Seiten) unter das trockene Sieb legen: das Bild oben ${top} vom Rahmen, links ${left}.`,
-  tapingDrawing: 'Klebezeichnung',
-  underScreen: 'Unter das Sieb legen, bedruckte Seite oben.',
-  tapeOutside: 'oben — außerhalb der dicken Linie kleben',
+    `Von der Innenseite des Rahmens messen: das Bild beginnt ${top} von oben und ${left} von links. So die erste Schablone unter das Sieb legen.`,
 
   // Anlagen.
+  farStop: ({ number, along }) => `Anlage ${number}: an ihrer Kante, ihre Mitte ${along} von dieser Ecke.`,
   stops: 'Anlagen',
   sheet: 'Bogen',
-  sheetSize: 'Bogen',
   stopsThick: 'Anlagen, Dicke',
   imageFromCorner: 'Bild von der Ecke der Anlagen',
   acrossUp: ({ across, up }) => `${across} quer, ${up} nach oben`,
-  stopsFor: ({ sheet }) => `Anlagen für ${sheet}`,
+  stopsSetting: ({ n, of }) => `Anlagen: Einstellung ${n} von ${of}`,
+  stopsForPapers: ({ papers }) => `Anlagen für ${papers}`,
   onTheBoard: 'Bedruckte Seite oben, auf der Platte, unter dem Sieb.',
 
   // Passer.
@@ -55,10 +56,11 @@ export const setUpPages: Same<typeof en.setUpPages> = {
   overlap: 'Überlappung',
   holds: 'hält',
   tight: 'knapp',
-  opens: 'wird blitzen',
+  opens: 'kann blitzen',
+  lineShows: 'Linie kann blitzen',
   morePairs: ({ n }) => `und ${n} weitere, die sich treffen; keines schlechter als diese`,
   howToRead:
-    'Wahrscheinlich: neunzehn von zwanzig Bogen. Schlimmstens: alles kommt zusammen. Überlappung: was die Zeichnung dort hat, wo die beiden Formen sich treffen.',
+    'Wahrscheinlich, schlimmstens, Überlappung: ein Paar, längs einer Achse, an der Bildkante, die den Anlagen am fernsten liegt. Wahrscheinlich hält neunzehn von zwanzig Mal; schlimmstens zählt alles zusammen; Überlappung ist, was die Zeichnung hat, wo die beiden sich treffen.',
   measureYours: 'Die eigene Presse mit dem Passer-Testbogen messen; dann werden daraus eigene Werte.',
   gapsDiffer: 'Verschiedene Absprünge: das Bild druckt verschieden groß',
   gap: 'Absprung',
@@ -68,7 +70,7 @@ export const setUpPages: Same<typeof en.setUpPages> = {
   howSheetsFall: 'Wie die Bogen fallen werden',
   inRegister: 'im Passer',
   halfNoWorse: 'die Hälfte ist nicht schlechter',
-  apartAtCorner: ({ apart }) => `${apart} auseinander an der schlechtesten Ecke`,
+  apartAtCorner: ({ apart }) => `schlimmstes Paar, in der Fläche, an der schlechtesten Ecke: ${apart}`,
   oneInTwenty: 'einer von zwanzig ist schlechter',
   apart: ({ apart }) => `${apart} auseinander`,
 

@@ -10,6 +10,7 @@ export const steps = {
   title: () => 'the title',
   strength: (layer: string) => `strength of ${layer}`,
   ink: (layer: string, ink: string) => `${layer} in ${ink}`,
+  markDone: (layer: string) => `what is done of ${layer}`,
   keepTried: (pots: number) => (pots === 1 ? 'the pot tried, kept' : `${pots} pots tried, kept`),
   leaveOpen: (layer: string) => `${layer} left open`,
   move: (layer: string, run: number) => `${layer} moved to place ${run}`,

@@ -26,6 +26,10 @@ export const answers = {
   nothingToMend: 'Nothing to mend.',
   toMend: ({ errors, others }: { errors: number; others: number }) => `${errors} to mend, ${others} to look at.`,
 
+  jobMark: ({ mark }: { mark: NameText }) => `Job ${mark}`,
+  packetOld: ({ was, is }: { was: NameText; is: NameText }) => `This packet was made from ${was}; the job is now ${is}. It no longer fits.`,
+  packetAnew: 'Make it anew, and throw the old pages away.',
+
   // packet
   files: ({ folder, n }: { folder: NameText; n: number }) => `${folder}: ${many(n, 'file', 'files')}`,
   jobIs: ({ title, runs, papers, image }: { title: NameText; runs: number; papers: number; image: LengthText }) =>

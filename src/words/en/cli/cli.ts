@@ -24,6 +24,14 @@ export const cli = {
   optionNo: ({ option, n }: { option: NameText; n: number }) => `the option ${option}, number ${n}`,
 
   // Which job, which layer, which file.
+  whatIsDone: 'What is done?',
+  onlyFolders: 'Only a job in a folder can be marked here.',
+  markAtBench: 'Mark a .laydown file at the bench.',
+  whichFolder: 'Which folder?',
+  nameFolder: 'Name a new folder for the job.',
+  jobExists: 'There is a job in this folder already.',
+  noSuchField: ({ field }: { field: NameText }) => `The job has no field “${field}”.`,
+  fieldsAre: ({ all }: { all: ListText }) => `Its fields: ${all}.`,
   whichJob: 'Which job?',
   nameJob: 'Name a folder with job.json in it, or a .laydown file.',
   cannotOpen: 'The job can’t be opened any more.',

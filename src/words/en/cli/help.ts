@@ -50,9 +50,26 @@ export const help = {
   layerIs: 'its id, its name, or its run (1 is printed first)',
   onFirst: 'on this paper; if left out, the first',
 
-  checkUsage: 'check JOB',
+  checkUsage: 'check JOB [--strict] [--packet FOLDER]',
+  checkStrict: 'refuses fields that are not known',
+  checkPacket: 'also says whether the packet in this folder still fits the job; if left out, the one beside the job',
   checkSummary: 'lists everything that is wrong or doubtful in a job',
   checkText: 'Each problem comes with its place and what to do. Ends with code 1 if one of them stops the packet.',
+
+  doneUsage: 'done JOB LAYER --cut|--mixed|--pulled [--undo]',
+  doneSummary: 'marks a stencil as cut, a pot as mixed, a run as pulled',
+  doneCut: 'its stencil is cut: its bridges stay',
+  doneMixed: 'its pot is mixed',
+  donePulled: 'its run is pulled',
+  doneUndo: 'takes the mark away',
+
+  newUsage: 'new FOLDER',
+  newSummary: 'writes the smallest job that plans, to begin from',
+  newText: 'One form, two runs from one cut, starter inks, one paper. Change what you like, then “laydown check”.',
+
+  explainUsage: 'explain FIELD [--json]',
+  explainSummary: 'says what a field of the job means',
+  explainText: 'FIELD is a name (strength) or a path (layers.strength). Without one: all fields of the job.',
 
   forecastUsage: 'forecast JOB [--worth] [--json]',
   forecastWorth: 'names the overlaps whose reading would narrow the forecast most, where they lie, and what they would bring',
@@ -60,11 +77,15 @@ export const help = {
   forecastText:
     'Shows each overlap that covers area: its colour on a screen, its Lab (D50, 2°), the ΔE00 that nine prints in ten stay within (±), its area, and its layers, first down first.',
 
-  packetUsage: 'packet JOB [--out FOLDER] [--replace] [--paper a4|letter] [--json]',
+  packetUsage: 'packet JOB [--out FOLDER] [--replace] [--paper SIZE] [--only LIST] [--black] [--large] [--split] [--json]',
   packetSummary: 'makes the printed matter: proofs, cut sheets, cards, record',
   packetOut: 'where to put it; if left out, a folder beside the job, named after it with -packet',
   packetReplace: 'takes the place of an earlier packet',
-  packetPaper: 'the paper in your printer: a4 (if left out) or letter',
+  packetPaper: 'the paper in your printer: a4 (if left out), letter, a3 or tabloid',
+  packetOnly: ({ all }: { all: ListText }) => `these parts alone, with commas between: ${all}`,
+  packetBlack: 'in black ink alone',
+  packetLarge: 'larger letters',
+  packetSplit: 'one file for the table and one for the press',
   packetJson: 'prints plan.json instead and writes nothing',
 
   cutUsage: 'cut JOB LAYER|--stock N [--out FILE] [--paper a4|letter] [--replace] [--json]',

@@ -1,13 +1,14 @@
-import type { NameText, NumberText, SayingText, ShareText, TimeText } from '../../text.ts';
+import type { LengthText, NameText, NumberText, SayingText, ShareText, TimeText } from '../../text.ts';
 import { many } from '../grammar.ts';
 
 /** The day by the hour, and how long the ink stays open. */
 export const day = {
   // What hands do.
   mix: 'Mix and label the ink, pull a drawdown.',
+  cut: 'Cut stencils; a fresh blade now and then.',
   setUp: 'Stencil, tape, register; a first look on newsprint.',
   pull: ({ which }: { which: SayingText }) => `Pull ${which}.`,
-  pullAfterNewsprint: ({ newsprint, which }: { newsprint: number; which: SayingText }) => `Pull ${newsprint} on newsprint, then ${which}.`,
+  pullAfterNewsprint: ({ newsprint, which }: { newsprint: number; which: SayingText }) => `Pull ${newsprint} to set up, then ${which}.`,
   sheetsFromTo: ({ from, to, of }: { from: number; to: number; of: number }) =>
     from === to ? `sheet ${from} of ${of}` : `sheets ${from}–${to} of ${of}`,
   allSheets: ({ n }: { n: number }) => (n === 1 ? 'the one sheet' : `all ${n} sheets`),
@@ -15,12 +16,15 @@ export const day = {
   rack: 'Hand the sheets in, take them off to the rack, look at every one.',
   clean: 'Ink back into the jar, wipe, then wash the screen at once.',
   wait: 'Wait.',
-  waitForScreen: 'Screen not ready yet: cut the next stencil, number the backs.',
-  waitForInk: 'Ink dries: cut the next stencil, read the drawdown, compare sheets.',
-  tooLateForRun: 'Too late to pull this run today: cut the next stencil, tidy up.',
+  waitForScreen: 'The screen dries: number the backs, look through the sheets.',
+  waitForInk: 'Ink dries: read the drawdown, compare sheets.',
+  tooLateForRun: 'Too late to pull this run today: tidy up.',
+  afterTheMeal: 'Too late to finish this run before the meal.',
+  changeAfter: ({ sheet }: { sheet: NameText }) => `After ${sheet} the next stencil.`,
+  changeFirst: 'The next stencil before the first sheet.',
   tooLateForSheet: 'Too late for the next sheet.',
   lastDry: 'The last sheets dry. Hands are free.',
-  rest: 'Rest.',
+  rest: 'Meal.',
   night: 'Night. The sheets go on drying.',
 
   // Where.
@@ -69,6 +73,9 @@ export const day = {
     `Run ${n} (${run}) takes ${sittings} sittings; between them the screen is washed and set up again.`,
   placesOrFilm: ({ places }: { places: number }) =>
     `Find ${many(places, 'place', 'places')} on the rack, or use a film stencil, which can be washed.`,
+  sittingsShift: ({ off }: { off: LengthText }) =>
+    `Sheets of one sitting can lie up to ${off} off those of another, nineteen times in twenty: check the marks before the second.`,
+  findPlaces: ({ places }: { places: number }) => `Find ${many(places, 'place', 'places')} on the rack.`,
   earlierOrFaster: 'Start earlier, pull faster, or print fewer sheets.',
 
   // Open time.

@@ -20,6 +20,25 @@ export const job = {
   notJson: 'The file stops making sense here: it is no longer JSON.',
   mendOrGoBack: 'It may have been cut short or edited by hand: mend that place, or go back to an earlier copy.',
 
+  // Fields that are not known.
+  unknownField: ({ field }: { field: NameText }) => `“${field}” is not known here. It is kept, and changes nothing.`,
+  didYouMean: ({ meant }: { meant: NameText }) => `Did you mean ${meant}?`,
+  keptAsItIs: 'If it is a note of your own, leave it.',
+
+  // Done is done.
+  stencilCut: ({ layer }: { layer: NameText }) => `The stencil of ${layer} is cut.`,
+  potMixed: ({ layer }: { layer: NameText }) => `The pot of ${layer} is mixed.`,
+  runPulled: ({ layer }: { layer: NameText }) => `The run of ${layer} is pulled.`,
+  wouldTouch: ({ what }: { what: ListText }) => `${what} This change would no longer agree with what is done.`,
+  doneWithoutLayer: ({ layer }: { layer: NameText }) => `Something is marked as done for “${layer}”, which is not in the job.`,
+  takeMarkAway: 'Take the mark away.',
+  cutTouched: ({ layer }: { layer: NameText }) => `The stencil of ${layer} is cut, and the job has changed since: it asks for another one.`,
+  cutInstead: 'Undo the change; or take the mark away and cut it anew.',
+  mixedTouched: ({ layer }: { layer: NameText }) => `The pot of ${layer} is mixed, and the job has changed since: it asks for another mix.`,
+  mixedInstead: 'Undo the change; or take the mark away and mix it anew.',
+  pulledTouched: ({ layer }: { layer: NameText }) => `The run of ${layer} is pulled, and the job has changed since: what is printed stays.`,
+  pulledInstead: 'Undo the change; or go on, and trust the print more than the forecast.',
+
   // Format.
   withoutVersion: 'The job does not say which version of Laydown’s format it is written in.',
   addVersion: ({ version }: { version: number }) => `If you wrote it by hand, add "schemaVersion": ${version}.`,

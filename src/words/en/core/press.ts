@@ -51,6 +51,14 @@ export const press = {
   checkInkFigures: 'Check mesh, ink density and number of sheets.',
   rangeReversed: 'A range runs from its larger to its smaller end.',
   smallerFirst: 'Write the smaller figure first.',
+  tapeOnEdge: ({ n }: { n: number }) =>
+    `${n === 1 ? 'This piece has' : `These ${n} pieces have`} no border: tape the mesh on the paper side exactly on the image’s edge, and lay ${n === 1 ? 'it' : 'them'} by the cut drawing.`,
+  changeAfter: ({ sheet, n, stencil, of }: { sheet: NameText; n: number; stencil: number; of: number }) =>
+    `After sheet ${sheet}: stencil ${stencil} of ${of}${n > 0 ? `, check the register on ${many(n, 'offcut', 'offcuts')}` : ''}.`,
+  changeBeforeFirst: ({ n, stencil, of }: { n: number; stencil: number; of: number }) =>
+    `After the set-up sheets: stencil ${stencil} of ${of}${n > 0 ? `, check the register on ${many(n, 'offcut', 'offcuts')}` : ''}.`,
+  fineShapes: ({ share, times }: { share: ShareText; times: NumberText }) =>
+    `Fine shapes: ${share} of the print lies in the ridge along its edges. Film up to ${times} times as thick: darker, and slower to dry.`,
   noSheetThrough: 'No sheet goes through this run.',
   mostStays: ({ printed, share }: { printed: MassText; share: ShareText }) =>
     `The sheets take ${printed}; most of the pot (${share}) stays in screen and knife. Scrape it back into a labelled jar.`,
@@ -97,10 +105,18 @@ export const press = {
   noRoomForStencil: ({ within }: { within: LengthText }) =>
     `No stencil sheet can be held around this image: it comes within ${within} of the frame.`,
   layDrawing: 'Lay this drawing under the dry screen, with the inside of the frame on the outer line.',
-  layStencil: 'Lay the stencil on the paper side, or on the stack if the ink is to hold it.',
-  tapeStrips: ({ n, tape }: { n: number; tape: LengthText }) =>
-    `Tape ${many(n, 'strip', 'strips')} (${tape} altogether) in the order of their numbers: top, bottom, left, right.`,
-  holdToLight: 'Hold the screen up to the light: every bright gap outside the aperture would print.',
+  tapeRest: ({ n, tape }: { n: number; tape: LengthText }) =>
+    n === 0
+      ? 'Turn the screen over: all tape goes on the paper side.'
+      : `Turn the screen over and tape the rest of the mesh on the paper side: ${many(n, 'strip', 'strips')}, ${tape}. They stay on until the last run.`,
+  bladeSideFree: 'Put no tape on the squeegee side: the blade must never ride on it.',
+  layStencil: 'Lay the stencil on the paper side, square to the frame.',
+  tapeStencil: ({ n, tape, on }: { n: number; tape: LengthText; on: LengthText }) =>
+    `Tape it down along its edges, ${on} on the stencil: ${many(n, 'strip', 'strips')}, ${tape}, anew for each stencil.`,
+  mayLeak: ({ sides }: { sides: ListText }) =>
+    `Ink gets past the stencil’s edge ${sides}, and would leak there: press the tape down hard, and look under the screen after the first sheets.`,
+  marginHoldsInk: 'The stencil’s margin is wider than blade and stroke: no ink reaches its edge.',
+  holdToLight: 'Hold the screen up to the light: every bright gap outside the image would print.',
 
   // Gap.
   tensionImpossible: ({ tension }: { tension: NumberText }) => `A mesh cannot have a tension of ${tension} N/cm.`,
@@ -134,6 +150,12 @@ export const press = {
   oneGap: ({ best }: { best: LengthText }) =>
     `Print all runs with one gap, or take ${best} here: then it costs a quarter of the register at most.`,
   mindWhereItMeets: 'Keep it in mind where this run must meet another.',
+  gapAboveUsual: ({ gap, usual }: { gap: LengthText; usual: LengthText }) =>
+    `The gap of ${gap} is more than this size and mesh usually ask for (${usual}).`,
+  tryLowerGap: 'Right for a slack mesh that sticks to the sheet. Mesh marks, thin flats or a stretched image: lower it.',
+  gapBelowUsual: ({ gap, usual }: { gap: LengthText; usual: LengthText }) =>
+    `The gap of ${gap} is less than this size and mesh usually ask for (${usual}).`,
+  tryHigherGap: 'Soft edges, or a mesh that does not snap up behind the blade: raise it.',
 
   // Risers.
   heights: ({ range }: { range: LengthText }) => `Gap, paper, stencil and hinge must each be ${range} high.`,

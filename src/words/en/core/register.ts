@@ -31,6 +31,12 @@ export const register = {
     `${second} can fall ${off} off ${first}, but they overlap by only ${overlap}: bare paper can show.`,
   pairTouches: ({ first, second, off }: { first: NameText; second: NameText; off: LengthText }) =>
     `${second} can fall ${off} off ${first}, but they only touch: bare paper can show.`,
+  lineShows: ({ first, second, off }: { first: NameText; second: NameText; off: LengthText }) =>
+    `${second} can fall ${off} off ${first}: a line of the colour beneath can show between them, no bare paper.`,
+  otherEdge: ({ papers, tolerance, pairs }: { papers: ListText; tolerance: LengthText; pairs: ListText }) =>
+    `Torn edges hold one layer within ± ${tolerance} only: on ${papers} these can open too: ${pairs}.`,
+  otherEdgeCut: ({ papers, tolerance }: { papers: ListText; tolerance: LengthText }) => `${papers}: one layer falls within ± ${tolerance}.`,
+  pairOf: ({ first, second, off }: { first: NameText; second: NameText; off: LengthText }) => `${first} and ${second} (${off})`,
 
   // Paper that moves with damp.
   humidityImpossible: ({ humidity }: { humidity: ShareText }) => `Air cannot have ${humidity} humidity.`,
@@ -69,7 +75,7 @@ export const register = {
   writeBoth: 'Write both, across and down.',
   noSuchLine: ({ line }: { line: NumberText }) => `The scales have no line ${line}.`,
   linesRun: ({ most }: { most: number }) =>
-    `Lines run from −${most} to ${most}, and halves may be written. Measure what lies farther off with a rule, and write it in mm.`,
+    `Lines run from −${most} to ${most}, and halves may be written. What lies farther off is no reading of this scale: find out why that sheet slipped, and leave it out.`,
   readTwice: 'This place of this sheet was read twice.',
   keepOneReading: 'Keep one of the two readings.',
   spreadRough: ({ n }: { n: number }) => `From ${many(n, 'sheet', 'sheets')} the spread is known only roughly.`,
@@ -107,8 +113,14 @@ export const register = {
   moveImage: 'Move it, make it smaller or take a larger sheet.',
   tornEdge: 'A torn edge never lies the same way twice.',
   cardStrip: 'Tape a strip of cut card to the back of each sheet and push that against the stops, or use pins.',
-  tapeDrawing: 'Tape this drawing to the board under the screen so that the image lies under the aperture.',
+  settingOf: ({ n, papers, from }: { n: number; papers: ListText; from: LengthText }) =>
+    `${n}: ${papers}, image ${from} from the corner (across × up)`,
+  severalSettings: ({ n, settings }: { n: number; settings: ListText }) =>
+    `The papers ask for ${n} settings of the stops, because their image lies in different places: ${settings}.`,
+  oneSetting:
+    'In each run print all sheets of setting 1, move stops or screen, check the marks, then print the next. Better: place the image on one paper only, and the others will follow it.',
+  tapeDrawing: 'Tape this drawing to the board under the screen so that its image lies under the stencil’s.',
   glueStops: ({ thickness }: { thickness: LengthText }) => `Glue the three stops in their places: ${thickness} thick, with straight edges.`,
   pushSheets: 'Push each sheet against 1 and 2 first, then along to 3, always with the same hand.',
-  leaveStops: 'Leave the stops alone until the last run is done.',
+  leaveStops: 'The stops stand once, for all these papers: leave them alone until the last run is done.',
 };

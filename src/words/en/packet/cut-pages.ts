@@ -1,4 +1,4 @@
-import type { AreaText, DeltaText, LengthText, ListText, NameText, SayingText, TimeText } from '../../text.ts';
+import type { AreaText, DeltaText, LengthText, ListText, NameText, SayingText, ShareText, TimeText } from '../../text.ts';
 import { many } from '../grammar.ts';
 
 /** Stencils at true size, what each is made of, and how they lie on stock. */
@@ -14,7 +14,13 @@ export const cutPages = {
   topHingeRight: 'top — this face to the mesh — hinge on the right',
 
   // Facts.
-  cut: ({ layer }: { layer: NameText }) => `Cut: ${layer}`,
+  cutCards: 'Cut',
+  oneCardAStencil: 'one card for each stencil',
+  sideOfThick: ({ side, material, thickness }: { side: SayingText; material: SayingText; thickness: LengthText }) =>
+    `${side}, ${material}, ${thickness}`,
+  bridgesAre: ({ what }: { what: SayingText }) => `Bridges: ${what}.`,
+  droppedAre: ({ what }: { what: SayingText }) => `Islands given up: ${what}.`,
+  drawnOnOne: 'Drawn at true size on one page.',
   material: 'Material',
   materialThick: ({ material, thickness }: { material: SayingText; thickness: LengthText }) => `${material}, ${thickness}`,
   yourChoice: 'your choice',
@@ -48,6 +54,7 @@ export const cutPages = {
     `Run ${run}: ${side} of ${sheets}; then wash it and keep it for run ${again}.`,
   keepPiece: ({ run }: { run: number }) => `Keep the piece that drops out flat for run ${run}.`,
   keepSurround: ({ run }: { run: number }) => `Keep the sheet around it flat for run ${run}.`,
+  noBorder: 'It has no border of its own: the mesh is taped on the image’s edge.',
   oneSheet: ({ n }: { n: number }) => `sheet ${n}`,
   twoSheets: ({ first, last }: { first: number; last: number }) => `sheets ${first} and ${last}`,
   manySheets: ({ first, last }: { first: number; last: number }) => `sheets ${first} to ${last}, one after the other`,
@@ -77,6 +84,9 @@ export const cutPages = {
   readsAsItPrints: 'The side you read faces the mesh. Seen from above it reads as it prints; on the tipped-up screen it reads backwards.',
 
   // On stock.
+  stockSheets: 'Stock',
+  labelled: ({ label, value }: { label: SayingText; value: SayingText }) => `${label}: ${value}`,
+  leftOverIs: ({ share }: { share: ShareText }) => `Left over: ${share}`,
   stock: ({ material }: { material: SayingText }) => `Stock: ${material}`,
   sheet: 'Sheet',
   cutLikeThis: 'Cut like this',
@@ -85,7 +95,8 @@ export const cutPages = {
   allOneWay: 'all one way',
   anyWay: 'does not matter',
   machineTakes: 'Machine takes',
-  thickBar: 'Thick bar: top of the stencil. Grey drops out. Shapes first, the lines between the stencils last.',
+  thickBar:
+    'Thick bar: top of the stencil. Grey drops out. Shapes first, the lines between the stencils last. A coated or waxed face lies up: it faces the mesh and meets the ink.',
   moreAsDrawn: ({ n }: { n: number }) => `and ${n} more, as drawn`,
   placedRun: ({ layer, run }: { layer: NameText; run: number }) => `${layer}: run ${run}`,
   placedRuns: ({ layer, runs }: { layer: NameText; runs: ListText }) => `${layer}: runs ${runs}`,

@@ -1,10 +1,11 @@
-import type { LengthText, LabText, NameText, NumberText, SayingText, ShareText, TimeText } from '../../text.ts';
+import type { LengthText, LabText, ListText, NameText, NumberText, SayingText, ShareText, TimeText } from '../../text.ts';
 import { many } from '../grammar.ts';
 
 /** What all pages of the packet share, its cover, what is to be known before the start, and its files. */
 export const packet = {
   // Heads and feet.
   continued: 'continued',
+  pageOfJob: ({ mark, page, pages }: { mark: NameText; page: number; pages: number }) => `job ${mark} · ${page} of ${pages}`,
   pageOf: ({ page, pages }: { page: number; pages: number }) => `${page} of ${pages}`,
 
   // Inks, stencils, counts.
@@ -57,6 +58,8 @@ export const packet = {
   numberIs: 'each sheet’s life, its number, where it went',
   keep: 'Keep',
   keepIs: 'what this print is, for whoever owns it later',
+  buy: 'Buy',
+  buyIs: 'papers, inks, stock, tape: all that is used up',
   lookUp: 'Look up',
   lookUpIs: 'every overlap on every paper',
   teach: 'Teach',
@@ -72,6 +75,15 @@ export const packet = {
   writeThemIn: 'Write them in by hand, or give a second name in Latin letters.',
 
   // Files: what each is for.
+  handOutToPrint: ({ pages }: { pages: number }) => `a hand-out for a class, ${many(pages, 'page', 'pages')}`,
+  registerTestToPrint: ({ pages }: { pages: number }) => `the register test, ${many(pages, 'page', 'pages')}`,
+  tableToPrint: ({ pages }: { pages: number }) => `for the table: buying, mixing, cutting, ${many(pages, 'page', 'pages')}`,
+  pressToPrint: ({ pages }: { pages: number }) => `for the press: setting up, printing, counting, ${many(pages, 'page', 'pages')}`,
+  partsToPrint: ({ pages }: { pages: number }) => `the parts asked for, ${many(pages, 'page', 'pages')}`,
+  madeFromFile: 'which state of the job this was made from',
+  noSuchPart: ({ part }: { part: NameText }) => `The packet has no part “${part}”.`,
+  partsAre: ({ all }: { all: ListText }) => `Its parts: ${all}.`,
+  parts: 'the parts of the packet',
   everythingToPrint: ({ pages }: { pages: number }) => `everything to print, ${many(pages, 'page', 'pages')}`,
   proof: ({ paper }: { paper: NameText }) => `the print on ${paper}, true size`,
   proofAfter: ({ paper, run }: { paper: NameText; run: number }) => `${paper} after run ${run}`,

@@ -12,8 +12,8 @@ export const recordPages = {
   dayLabel: ({ n }: { n: number }) => `day ${n}`,
   blackPulling: 'Black: pulling.',
   greyRacking: 'Dark grey: racking. In a box: whose hands; 1 pulls.',
-  greyWhite: ({ dry, wet }: { dry: TimeText; wet: number }) =>
-    `Grey: mixing, setting up, cleaning. White: waiting for ink to dry (${dry} a run). At most ${many(wet, 'sheet', 'sheets')} wet at once.`,
+  greyWhite: ({ dry, most, wet }: { dry: TimeText; most: TimeText; wet: number }) =>
+    `Grey: cutting, mixing, setting up, cleaning. White: waiting for ink (flats dry in ${dry}, the thickest run in ${most}) or for the screen to dry. At most ${many(wet, 'sheet', 'sheets')} wet at once.`,
 
   // The record.
   editionRecord: 'Edition record',
@@ -97,6 +97,8 @@ export const recordPages = {
   lawsDiffer: 'Laws on what must be disclosed differ from place to place; this sheet is a record, not advice.',
 
   // Overlaps.
+  overlaps: 'Overlaps',
+  notedOf: ({ paper, note }: { paper: NameText; note: SayingText }) => `${paper}: ${note}`,
   overlapsOn: ({ paper }: { paper: NameText }) => `Overlaps on ${paper}`,
   coverArea: ({ n }: { n: number }) => `${n} that cover area`,
   howToReadIt: 'How to read it',

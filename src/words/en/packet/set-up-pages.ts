@@ -1,4 +1,4 @@
-import type { LengthText, NameText, SayingText } from '../../text.ts';
+import type { LengthText, ListText, NameText, SayingText } from '../../text.ts';
 
 /** Screen, tape, stops, register and its test sheet. */
 export const setUpPages = {
@@ -13,6 +13,7 @@ export const setUpPages = {
   hingePacking: 'Packing under the hinge',
   boardUnderPaper: 'Board under the paper',
   boards: ({ n, one, all }: { n: number; one: LengthText; all: LengthText }) => `${n} × ${one} gives ${all}.`,
+  gapBuilt: ({ gap }: { gap: LengthText }) => `With these boards the gap comes to ${gap}.`,
   squeegee: 'Squeegee',
   squeegeeYours: ({ best, own }: { best: LengthText; own: LengthText }) => `${best} (yours: ${own})`,
   top: 'top',
@@ -27,22 +28,23 @@ export const setUpPages = {
   nameScreen: 'Name the frame and the mesh in the job, and this page will show margins, tape and risers.',
 
   // Tape.
+  tape: 'Tape, all runs',
+  tapeAll: ({ tape, width }: { tape: LengthText; width: LengthText }) => `${tape} of ${width}`,
   image: 'image',
   fromSqueegee: 'from the squeegee side',
   layDrawing: ({ top, left }: { top: LengthText; left: LengthText }) =>
-    `Lay the true-size drawing (next pages) under the dry screen: image ${top} from the frame at the top, ${left} at the left.`,
-  tapingDrawing: 'Taping drawing',
-  underScreen: 'Lay it under the screen, printed side up.',
-  tapeOutside: 'top — tape outside the thick line',
+    `Measure from the inside of the frame: the image begins ${top} from the top and ${left} from the left. Lay the first stencil so, under the screen.`,
 
   // Stops.
+  farStop: ({ number, along }: { number: number; along: LengthText }) =>
+    `Stop ${number}: on its edge, its middle ${along} from this corner.`,
   stops: 'Stops',
   sheet: 'sheet',
-  sheetSize: 'Sheet',
   stopsThick: 'Stops, thick',
   imageFromCorner: 'Image from the stops’ corner',
   acrossUp: ({ across, up }: { across: LengthText; up: LengthText }) => `${across} across, ${up} up`,
-  stopsFor: ({ sheet }: { sheet: LengthText }) => `stops for ${sheet}`,
+  stopsSetting: ({ n, of }: { n: number; of: number }) => `Stops: setting ${n} of ${of}`,
+  stopsForPapers: ({ papers }: { papers: ListText }) => `stops for ${papers}`,
   onTheBoard: 'Printed side up, on the board, under the screen.',
 
   // Register.
@@ -56,9 +58,11 @@ export const setUpPages = {
   overlap: 'overlap',
   holds: 'holds',
   tight: 'tight',
-  opens: 'will open',
+  opens: 'may open',
+  lineShows: 'a line may show',
   morePairs: ({ n }: { n: number }) => `and ${n} more that meet, none of them worse than these`,
-  howToRead: 'Likely: nineteen sheets in twenty. Worst: everything adds up. Overlap: what the drawing has where the two shapes meet.',
+  howToRead:
+    'Likely, worst, overlap: one pair, along one axis, at the image’s edge farthest from the stops. Likely holds nineteen times in twenty; worst adds everything up; overlap is what the drawing has where the two meet.',
   measureYours: 'Measure your own press with the register test sheet; then these figures become yours.',
   gapsDiffer: 'Gaps differ: the image prints in different sizes',
   gap: 'gap',
@@ -68,7 +72,7 @@ export const setUpPages = {
   howSheetsFall: 'How sheets will fall',
   inRegister: 'in register',
   halfNoWorse: 'half are no worse',
-  apartAtCorner: ({ apart }: { apart: LengthText }) => `${apart} apart at the worst corner`,
+  apartAtCorner: ({ apart }: { apart: LengthText }) => `worst pair, in the plane, at the worst corner: ${apart}`,
   oneInTwenty: 'one in twenty is worse',
   apart: ({ apart }: { apart: LengthText }) => `${apart} apart`,
 

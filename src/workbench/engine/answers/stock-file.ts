@@ -9,6 +9,6 @@ export const stockFileAnswer: Work<'stockFile'> = async ({ number, format, langu
   const plan = room.last?.plan;
   const sheet = plan?.stock.find((s) => s.number === number);
   if (!plan || !sheet) fail('no-such-stock', say('where.workbench'), say('engine.stockNotPlanned'), say('engine.waitAndTry'));
-  const bytes = await stockFile(plan, sheet, format, await room.fonts, task, language);
+  const bytes = await stockFile(plan, sheet, format, await room.fonts, task, language, room.attachments);
   return { answer: { path: stockFileName(plan.job.title, sheet.materialName, number, format), bytes }, transfer: [] };
 };

@@ -8,7 +8,6 @@ import { setApart, type Apart } from './edits.ts';
 export function SigningPart({ bench, plan }: PartProps) {
   const w = words().edition;
   const { numbered, counted } = plan.edition;
-  const setUp = plan.edition.sheets?.setUp.perRun ?? 0;
   if (!numbered || !counted) {
     return (
       <div class="part-empty">
@@ -20,7 +19,7 @@ export function SigningPart({ bench, plan }: PartProps) {
     );
   }
   const pulled = counted.runs.reduce((sum, run) => sum + run.sheets.length, 0);
-  const of = plan.edition.pullsOfRun.reduce((sum, pulls) => sum + Math.max(0, pulls - setUp), 0);
+  const of = plan.edition.pullsOfRun.reduce((sum, pulls, run) => sum + pulls - plan.edition.setUpOfRun[run], 0);
   const apart = bench.job.value!.edition.setApart;
   const paperName = (id: string): string => plan.job.papers.find((p) => p.id === id)?.name ?? id;
   const notesOf = (id: string): readonly string[] =>

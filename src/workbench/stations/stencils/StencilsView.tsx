@@ -5,6 +5,7 @@ import type { StationProps } from '../station.ts';
 import { Bridges } from './Bridges.tsx';
 import { Certificate } from './Certificate.tsx';
 import { CutPair } from './CutPair.tsx';
+import { DoneMarks } from './DoneMarks.tsx';
 import { HungSheets } from './HungSheets.tsx';
 import { Islands } from './Islands.tsx';
 import { KnifeWork } from './KnifeWork.tsx';
@@ -90,6 +91,7 @@ export function StencilsView({ bench }: StationProps) {
         <Calibrate units={job.units} />
       </div>
       <div class="stencils-beside">
+        <DoneMarks bench={bench} layer={layer} planned={planned} />
         <Certificate {...parts} />
         <Bridges {...parts} />
         <Islands {...parts} />

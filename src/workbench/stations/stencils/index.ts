@@ -10,7 +10,7 @@ export const stencilStation: Station = {
   state(bench) {
     const w = words().stencils;
     const layers = bench.plan.value?.layers ?? [];
-    const minutes = layers.reduce((sum, l) => sum + l.stencil.knife.minutes, 0);
+    const minutes = (bench.plan.value?.cuts ?? []).reduce((sum, c) => sum + c.knifeMinutes, 0);
     const weak = layers.filter((l) => !l.stencil.certificate.holds);
     return {
       knows: w.knows(layers.length, sayMinutes(Math.max(1, minutes))),

@@ -1,4 +1,5 @@
 import type { PlannedLayer } from '../../../../core/plan/index.ts';
+import { pressNotes } from '../../../../core/plan/parts/press-notes.ts';
 import { sayLength, sayMass } from '../../../ui/units.ts';
 import type { Bench } from '../../../store/bench.ts';
 import { Pot } from '../../../ui/Pot.tsx';
@@ -60,6 +61,9 @@ export function RunCard({ bench, plan, layer, paperId }: Props) {
               .join(' · ')}
           </span>
           {setUp && setUp.perRun > 0 && <span>{w.setUp(told(setUp.text))}</span>}
+          {pressNotes(plan, layer).map((note) => (
+            <b key={note.key + JSON.stringify(note.values)}>{told(note)}</b>
+          ))}
         </p>
       </div>
       <div class="look-for">

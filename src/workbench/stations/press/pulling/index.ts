@@ -12,8 +12,7 @@ export const pressPageStation: Station = {
     const plan = bench.plan.value,
       edition = plan?.edition,
       count = countOf(bench).state.value;
-    const setUp = edition?.sheets?.setUp.perRun ?? 0;
-    const of = edition?.pullsOfRun.reduce((sum, pulls) => sum + Math.max(0, pulls - setUp), 0) ?? 0;
+    const of = edition?.pullsOfRun.reduce((sum, pulls, run) => sum + pulls - edition.setUpOfRun[run], 0) ?? 0;
     const pulled = count.runs.reduce((sum, run) => sum + run.sheets.length, 0);
     return {
       knows: plan && allPulled(plan, count) ? w.knowsAll(pulled) : w.knows(pulled, of),

@@ -81,6 +81,10 @@ export function DayPart({ bench, plan }: PartProps) {
         {number(w.rackPlaces, 'rackPlaces', 0, 5000)}
         {number(w.screens, 'screens', 1, 50)}
         {number(w.humidity, 'humidityPercent', 0, 100, w.percent)}
+        {number(w.meal, 'mealHour', 0, 24, w.hour, 2)}
+        {number(w.mealTakes, 'mealMinutes', 0, 300, w.minutes)}
+        {number(w.runsADay, 'mostRunsPerDay', 1, 50)}
+        {number(w.screenDries, 'screenDryMinutes', 0, 600, w.minutes)}
         {number(w.hands, 'hands', 1, 6)}
         {rates.hands > 1 && (
           <CountField
@@ -91,6 +95,14 @@ export function DayPart({ bench, plan }: PartProps) {
             onSet={(v) => setDay(bench, { pullsPerHourHelped: Math.round(v) })}
           />
         )}
+        <label class="check">
+          <input
+            type="checkbox"
+            checked={rates.mixing === 'day-before'}
+            onChange={(e) => setDay(bench, { mixing: e.currentTarget.checked ? 'day-before' : 'same-day' })}
+          />
+          <span>{w.mixBefore}</span>
+        </label>
       </div>
       {day && (
         <>

@@ -28,6 +28,7 @@ export function DayPicture({ plan, day, number, startHour, endHour, rackPlaces }
   };
   // With several at work each hand has its lane; hands that find nothing to do have none.
   const hands = Math.max(1, ...day.steps.map((s) => s.who));
+  const cutting = steps.filter((s) => s.what === 'cut');
   const rows = plan.layers.filter((l) => steps.some((s) => s.run === l.id)).toReversed();
   return (
     <section class="day-picture" aria-label={w.dayPicture(number)}>
@@ -39,6 +40,21 @@ export function DayPicture({ plan, day, number, startHour, endHour, rackPlaces }
           </span>
         ))}
       </div>
+      {cutting.length > 0 && (
+        <div class="day-row">
+          <span class="day-run">{w.cut}</span>
+          <div class="day-track" style={{ '--hands': String(hands) }}>
+            {cutting.map((s) => (
+              <span
+                key={`${s.startMinutes} ${s.who}`}
+                class="day-step day-mix"
+                title={`${s.start}–${s.end} ${told(s.text)}`}
+                style={{ '--lane': String(s.who - 1), left: left(s.startMinutes), width: width(s.startMinutes, s.endMinutes) }}
+              />
+            ))}
+          </div>
+        </div>
+      )}
       {rows.map((layer) => {
         const dry = dryOf(layer.id);
         return (

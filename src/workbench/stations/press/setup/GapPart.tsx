@@ -89,21 +89,21 @@ export function GapPart({ bench, plan }: PartProps) {
               <Why of={w.riserFront}>{w.riserWhy}</Why>
             </dt>
             <dd>
-              {say(risers.frontMm)}
+              {say(risers.built.frontMm)}
               {risers.layers.map((l) => (
                 <small key={l.thicknessMm}>{w.riserLayers(l.count, say(l.thicknessMm), say(l.heightMm))}</small>
               ))}
             </dd>
-            {risers.underPaperMm > 0.05 && (
+            {risers.built.underPaperMm > 0.05 && (
               <>
                 <dt>{w.riserUnderPaper}</dt>
-                <dd>{say(risers.underPaperMm)}</dd>
+                <dd>{say(risers.built.underPaperMm)}</dd>
               </>
             )}
-            {risers.underHingeMm > 0.05 && (
+            {risers.built.underHingeMm > 0.05 && (
               <>
                 <dt>{w.riserUnderHinge}</dt>
-                <dd>{say(risers.underHingeMm)}</dd>
+                <dd>{say(risers.built.underHingeMm)}</dd>
               </>
             )}
           </dl>

@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals';
-import { registerTestSheet, type TestPlace } from '../../../../core/press/index.ts';
+import { registerTestSheet, testScaleFor, type TestPlace } from '../../../../core/press/index.ts';
+import type { Job } from '../../../../core/job/index.ts';
 import { sayLength } from '../../../ui/units.ts';
 import { told, words } from '../../../store/words.ts';
 import { LineField } from './LineField.tsx';
@@ -16,9 +17,14 @@ export function TestSheets({ bench, plan }: PartProps) {
   const at = useSignal(1);
   const asked = useSignal(usualSheets);
   const job = bench.job.value!;
-  const sheets = job.register.testSheets ?? emptyFor(job.image);
+  const sheets = job.register.testSheets ?? emptyFor(job);
   if (!sheets) return <p class="field-note">{w.testSmall(sayLength(78, job.units))}</p>;
-  const { places, rangeMm } = registerTestSheet(sheets.imageMm, { readsMm: sheets.readsMm });
+  const scale = { readsMm: sheets.readsMm };
+  const all = registerTestSheet(sheets.imageMm, scale);
+  const printed = registerTestSheet(sheets.imageMm, { ...scale, corners: false }).places;
+  // Sheets of before had four places.
+  const places = sheets.readings.some((one) => printed.every((p) => p.id !== one.place)) ? all.places : printed;
+  const { rangeMm } = all;
   const done = (sheet: number): boolean =>
     places.every((place) => {
       const read = readingOf(sheets, sheet, place);
@@ -113,9 +119,9 @@ export function TestSheets({ bench, plan }: PartProps) {
   );
 }
 
-function emptyFor({ widthMm, heightMm }: { readonly widthMm: number; readonly heightMm: number }): TestSheetsOfJob | null {
+function emptyFor({ image: { widthMm, heightMm }, register }: Pick<Job, 'image' | 'register'>): TestSheetsOfJob | null {
   try {
-    const { readsMm } = registerTestSheet([widthMm, heightMm]);
+    const { readsMm } = registerTestSheet([widthMm, heightMm], testScaleFor(register.method));
     return { imageMm: [widthMm, heightMm], readsMm, readings: [] };
   } catch {
     // Too small an image to hold the scales: the packet has no test sheet for it either.

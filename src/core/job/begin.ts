@@ -1,0 +1,60 @@
+import { currentSchemaVersion } from './limits.ts';
+
+/** What the smallest job calls its things, in the printmaker's language. */
+export interface BeginNames {
+  readonly title: string;
+  readonly form: string;
+  readonly first: string;
+  readonly second: string;
+  readonly warm: string;
+  readonly cool: string;
+  readonly base: string;
+  readonly paper: string;
+  readonly stock: string;
+  readonly note: string;
+}
+
+/** Readings of the starter inks are invented, and wide in doubt: to be replaced by drawdowns of one's own. */
+const startersDoubt = 6;
+
+/**
+ * The document of the smallest job that plans: one form, two runs from one cut (what drops out of the window is the piece of
+ * the other), two inks and a base, one paper. Only fields that one touches first; their names carry the unit.
+ */
+export function beginJob(names: BeginNames): Record<string, unknown> {
+  const white = { kind: 'lab', lab: [95, 0, 2], sigma: startersDoubt };
+  const over = (lab: readonly number[]): object => ({ kind: 'lab', lab, sigma: startersDoubt });
+  return {
+    schemaVersion: currentSchemaVersion,
+    title: names.title,
+    units: 'mm',
+    note: names.note,
+    image: { widthMm: 120, heightMm: 160 },
+    stencilMarginMm: 30,
+    materials: [{ id: 'stock', name: names.stock, thicknessMm: 0.11, leastBridgeMm: 2, leastOpeningMm: 1, prints: [20, 50] }],
+    forms: [{ id: 'hill', name: names.form, outline: [hill()] }],
+    cuts: [{ id: 'hill', name: names.form, material: 'stock', parts: [{ form: 'hill', xMm: 60, yMm: 110 }] }],
+    layers: [
+      { id: 'below', name: names.first, cut: 'hill', side: 'window', ink: 'cool', strength: 0.6, base: 'base' },
+      { id: 'above', name: names.second, cut: 'hill', side: 'piece', ink: 'warm', strength: 0.4, base: 'base' },
+    ],
+    inks: [
+      { id: 'cool', name: names.cool, from: 'one-ground', ground: white, over: over([45, -20, -30]) },
+      { id: 'warm', name: names.warm, from: 'one-ground', ground: white, over: over([72, 28, 45]) },
+      { id: 'base', name: names.base, from: 'clear', role: 'transparent-base' },
+    ],
+    papers: [{ id: 'paper', name: names.paper, reading: white, widthMm: 210, heightMm: 297, count: 12, thicknessMm: 0.1 }],
+    screen: { insideWidthMm: 300, insideHeightMm: 400, mesh: { perCm: 77, threadMicrons: 48 } },
+    edition: { target: 5 },
+  };
+}
+
+/** A hill with a hollow in its flank, from edge to edge of the image: 120 × 100 mm. */
+function hill(): [number, number][] {
+  const crest = Array.from({ length: 41 }, (_, i): [number, number] => {
+    const t = i / 40;
+    const y = 46 - 34 * Math.sin(Math.PI * t) ** 2 - 8 * Math.sin(3 * Math.PI * t);
+    return [120 * t, Math.round(y * 100) / 100];
+  });
+  return [...crest, [120, 100], [0, 100]];
+}
