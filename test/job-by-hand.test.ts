@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { english, tell, tell } from '../src/words/tell.ts';
+import { english, tell } from '../src/words/tell.ts';
 import { parseJob } from '../src/core/job/parse.ts';
 import { checkJob } from '../src/core/job/check.ts';
 import { beginJob } from '../src/core/job/begin.ts';
