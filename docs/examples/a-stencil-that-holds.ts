@@ -15,4 +15,6 @@ const stencil = makeStencil({
   islands: 'bridge',
 });
 const { certificate, bridges, knife } = stencil;
-console.log(`${bridges.length} bridges, ${knife.metres.toFixed(2)} m to cut, ${certificate.holds ? 'holds' : 'does not hold'}: ${tell(certificate.method)}`);
+console.log(
+  `${bridges.length} bridges, ${knife.metres.toFixed(2)} m to cut, ${certificate.holds ? 'holds' : 'does not hold'}: ${tell(certificate.method)}`,
+);

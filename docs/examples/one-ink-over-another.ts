@@ -11,5 +11,9 @@ const [blue, yellow] = [ink(drawdowns.blue), ink(drawdowns.yellow)];
 
 for (const strength of [1, 0.5, 0.25]) {
   const spectrum = stackReflectance(paper, [filmOf(yellow), filmOf(blue, strength)], surface);
-  console.log(`blue at ${strength * 100} % over yellow: Lab ${labFromSpectrum(spectrum).map((v) => v.toFixed(0)).join(' ')}`);
+  console.log(
+    `blue at ${strength * 100} % over yellow: Lab ${labFromSpectrum(spectrum)
+      .map((v) => v.toFixed(0))
+      .join(' ')}`,
+  );
 }

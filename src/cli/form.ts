@@ -1,8 +1,10 @@
 import { basename } from 'node:path';
 import { colourEdges, cutsByColour, type ColourEdges } from '../core/asks/index.ts';
 import { openDrawing, pathData, pencilShape, regionBox, type OpenDrawing } from '../core/form/index.ts';
-import { fileStem, freshId, freshName } from '../core/job/file-names.ts';
 import {
+  fileStem,
+  freshId,
+  freshName,
   checkJob,
   currentSchemaVersion,
   madeKinds,

@@ -1,5 +1,4 @@
-import type { Job } from '../core/job/index.ts';
-import { settleProblems } from '../core/job/where.ts';
+import { type Job, settleProblems } from '../core/job/index.ts';
 import type { Problem } from '../core/problem.ts';
 import {
   figure,

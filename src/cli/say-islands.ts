@@ -1,6 +1,5 @@
-import type { Plan } from '../core/plan/index.ts';
+import { type Plan, shownBy } from '../core/plan/index.ts';
 import { regionBox, type Region } from '../core/form/index.ts';
-import { shownBy } from '../core/plan/parts/costs.ts';
 import { area, deltaE, lengths, listed, say, type Saying } from '../words/index.ts';
 
 type Stencil = Plan['layers'][number]['stencil'];

@@ -1,5 +1,4 @@
-import type { Plan } from '../core/plan/index.ts';
-import { ratesOf } from '../core/plan/parts/stencils.ts';
+import { type Plan, ratesOf } from '../core/plan/index.ts';
 import { figure, length, name as asName, say, time, type Saying } from '../words/index.ts';
 import { sayUses } from '../packet/index.ts';
 import { knifeLength, sayHere, tellHere } from './reader.ts';

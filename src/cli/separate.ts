@@ -1,9 +1,7 @@
 import { basename } from 'node:path';
-import { checkJob, writeJob, type Job, type JobBundle, type JobPicture } from '../core/job/index.ts';
-import { fileStem } from '../core/job/file-names.ts';
-import { newPicture } from '../core/job/picture.ts';
+import { checkJob, writeJob, type Job, type JobBundle, type JobPicture, fileStem, newPicture } from '../core/job/index.ts';
 import { jobOfSeparation, pictureRequest } from '../core/asks/index.ts';
-import { materialOf, materialsOf } from '../core/plan/parts/stencils.ts';
+import { materialOf, materialsOf } from '../core/plan/index.ts';
 import { fail } from '../core/problem.ts';
 import { say, share as shareOf } from '../words/index.ts';
 import { separate as separatePicture, type Separation } from '../core/separate/index.ts';

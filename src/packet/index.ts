@@ -17,7 +17,7 @@ import { newSetting, type Setting } from './pages/setting.ts';
 import { fileName } from './pages/words.ts';
 import { openBook, type Book, type FontFiles } from './pdf/book.ts';
 import { finalNumbers } from './sheets.ts';
-import { forTheTable, packetParts, type PacketPart } from './parts.ts';
+import { apart, forTheTable, packetParts, type PacketPart } from './parts.ts';
 import type { Page } from './pdf/page.ts';
 import { pageScale, pageSize, type Printer } from './printer.ts';
 import { stockTiles } from './stock-tiles.ts';
@@ -183,7 +183,7 @@ async function makeBooks(bundle: JobBundle, plan: Plan, wishes: PacketWishes, ma
   const { fonts, printer, date = '', language = languageOfJob(plan), only, black, large, split, onPage, task = quietTask } = wishes;
   const size = pageSize(printer.page);
   const all = new Set(only ?? packetParts);
-  const main = [...all].filter((part) => part !== 'hand-out' && part !== 'register-test');
+  const main = [...all].filter((part) => !apart.has(part));
   const [table, press] = [main.filter((part) => forTheTable.has(part)), main.filter((part) => !forTheTable.has(part))];
   const whole = only === undefined;
   const wanted: readonly {
@@ -214,6 +214,13 @@ async function makeBooks(bundle: JobBundle, plan: Plan, wishes: PacketWishes, ma
       cover: false,
       laydown: false,
       what: (pages) => say('packet.registerTestToPrint', { pages }),
+    },
+    {
+      name: 'proof-strip',
+      parts: ['proof-strip'],
+      cover: false,
+      laydown: false,
+      what: (pages) => say('packet.proofStripToPrint', { pages }),
     },
   ];
   const open = (): Promise<Book> =>

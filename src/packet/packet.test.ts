@@ -30,6 +30,7 @@ test('a packet holds the book, a proof after each run, a cut file for each stenc
   expect(files.map((f) => f.path)).toEqual([
     'packet.pdf',
     'hand-out.pdf',
+    'proof-strip.pdf',
     'proofs/white-after-run-1.png',
     'proofs/white.png',
     'cut/ring.svg',

@@ -1,9 +1,24 @@
 import { fail } from '../core/problem.ts';
 import { list, name as asName, say } from '../words/index.ts';
 
-/** What a packet is made of, in the order of the work; the last two are files of their own. */
-export const packetParts = ['buy', 'mix', 'cut', 'set-up', 'print', 'number', 'keep', 'look-up', 'hand-out', 'register-test'] as const;
+/** What a packet is made of, in the order of the work; the last three are files of their own. */
+export const packetParts = [
+  'buy',
+  'mix',
+  'cut',
+  'set-up',
+  'print',
+  'number',
+  'keep',
+  'look-up',
+  'hand-out',
+  'register-test',
+  'proof-strip',
+] as const;
 export type PacketPart = (typeof packetParts)[number];
+
+/** Used once, or by others: each a file of its own. */
+export const apart: ReadonlySet<PacketPart> = new Set(['hand-out', 'register-test', 'proof-strip']);
 
 /** What lies on the table where one cuts and mixes; the rest hangs at the press. */
 export const forTheTable: ReadonlySet<PacketPart> = new Set(['buy', 'mix', 'cut', 'keep', 'look-up']);

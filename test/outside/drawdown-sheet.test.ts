@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import { prepare } from '../../src/cli/assets.ts';
+import { prepare, preparePictureReaders } from '../../src/cli/assets.ts';
 import { deltaE00, type Lab } from '../../src/core/colour/index.ts';
 import { emptyShelf, readSheetPhoto, readShelf, writeShelf, usualLadder } from '../../src/core/ink/index.ts';
 import { parseJob } from '../../src/core/job/index.ts';
@@ -26,6 +26,7 @@ const drawn = (share: number, over: 'white' | 'black'): Lab => {
 let photographed: Drawn;
 beforeAll(async () => {
   await prepare();
+  await preparePictureReaders();
   photographed = await photographOfSheet('Brick red', usualLadder, paper, drawn);
 }, 120_000);
 

@@ -2,8 +2,7 @@ import type { Spectrum } from '../colour/index.ts';
 import { settleProblems, type Job, type JobInk, type JobLayer, type JobPaper } from '../job/index.ts';
 import { problem, ProblemError, type Problem } from '../problem.ts';
 import { list, name as asName, say, type Saying } from '../../words/say.ts';
-import { findInks, type FoundInks } from '../plan/parts/inks.ts';
-import { planPress } from '../plan/parts/press.ts';
+import { findInks, type FoundInks, planPress } from '../plan/index.ts';
 
 /** What questions about a job's colours are answered from: its inks as films, and its printing layers. */
 export interface InkBench {

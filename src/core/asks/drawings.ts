@@ -1,6 +1,5 @@
 import { regionBox, unite, type DrawingReading, type OpenDrawing, type Region } from '../form/index.ts';
-import { freshId, freshName } from '../job/file-names.ts';
-import { mostLayers, type Job, type JobCut, type JobForm, type JobLayer } from '../job/index.ts';
+import { freshId, freshName, mostLayers, type Job, type JobCut, type JobForm, type JobLayer } from '../job/index.ts';
 import { ownSigma, sigmaOf } from '../press/index.ts';
 import { ProblemError } from '../problem.ts';
 

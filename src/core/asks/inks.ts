@@ -13,7 +13,7 @@ import {
 import { settleProblems, type Job, type JobInk } from '../job/index.ts';
 import { ProblemError, type Problem } from '../problem.ts';
 import type { Saying } from '../../words/say.ts';
-import { potOfLayer } from '../plan/parts/let-down.ts';
+import { potOfLayer } from '../plan/index.ts';
 import { inkBench, paperOf } from './bench.ts';
 import { lotOf } from './shelf.ts';
 

@@ -1,8 +1,7 @@
 import { rankOrders, type OrderRanking, type OrderWishes, type RankedOrder } from '../ink/index.ts';
 import { say } from '../../words/say.ts';
 import type { Task } from '../task.ts';
-import { potOfLayer } from '../plan/parts/let-down.ts';
-import type { Plan } from '../plan/types.ts';
+import { potOfLayer, type Plan } from '../plan/index.ts';
 import { inJobLater, inkBench, paperOf, refuse } from './bench.ts';
 
 export interface OrdersAsk {

@@ -14,9 +14,7 @@ import {
 } from '../ink/index.ts';
 import type { Job, JobInk } from '../job/index.ts';
 import { say } from '../../words/say.ts';
-import { findInks } from '../plan/parts/inks.ts';
-import { potOfLayer } from '../plan/parts/let-down.ts';
-import { letDownParts, type PotPart } from '../plan/parts/mix.ts';
+import { findInks, potOfLayer, letDownParts, type PotPart } from '../plan/index.ts';
 import { inJob, inkBench, layerOf, paperOf, placeOfPot, refuse } from './bench.ts';
 
 export interface PotRoundAsked {

@@ -3,9 +3,7 @@ import { additionProblems, findRecipe, mixBatch, stackReflectance, type Batch, t
 import type { Job } from '../job/index.ts';
 import type { Problem } from '../problem.ts';
 import { say } from '../../words/say.ts';
-import { filmOfLayer } from '../plan/parts/let-down.ts';
-import { letDownParts } from '../plan/parts/mix.ts';
-import type { Plan } from '../plan/types.ts';
+import { filmOfLayer, letDownParts, type Plan } from '../plan/index.ts';
 import { inJob, inkBench, layerOf, paperOf, placeOfPot, potsOf, refuse, type InkBench } from './bench.ts';
 
 export interface RecipeQuestion {

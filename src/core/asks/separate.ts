@@ -14,8 +14,7 @@ import {
   type SeparateRequest,
   type Separation,
 } from '../separate/index.ts';
-import { materialOf, materialsOf } from '../plan/parts/stencils.ts';
-import type { Plan, PlannedLayer } from '../plan/types.ts';
+import { materialOf, materialsOf, type Plan, type PlannedLayer } from '../plan/index.ts';
 import { inkBench, paperOf, potsOf } from './bench.ts';
 
 export interface SeparateQuestion {

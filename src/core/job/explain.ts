@@ -60,6 +60,7 @@ export function unitOf(field: string): string | null {
 
 /** Examples where a type alone would give a poor one. */
 const examples: Readonly<Record<string, unknown>> = {
+  colours: ['#d04020'],
   id: 'kelp',
   name: 'Kelp',
   title: 'Tide pool',

@@ -11,3 +11,6 @@ export { explainField, type Explained } from './explain.ts';
 export { unknownFields } from './unknown.ts';
 export { fingerprintOf } from './fingerprint.ts';
 export { jobJsonSchema } from './json-schema.ts';
+export { fileStem, freshId, freshName, stockFileName, jobFile } from './file-names.ts';
+export { newPicture } from './picture.ts';
+export { mostLayers, currentSchemaVersion, mostStrokePoints, mostMarks } from './limits.ts';

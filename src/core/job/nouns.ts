@@ -102,6 +102,8 @@ const weighed = {
 /** A mark is not told apart: which it is, the message says. */
 const doneThing: Each = () => ({ it: say('where.done'), of: say('where.done') });
 
+const markFields = { layer: say('where.doneLayer'), state: say('where.doneState'), date: say('where.doneDate') } as const;
+
 export const inReading: { readonly [K in Known<JobReading>]: Saying } = {
   kind: say('where.itsKind'),
   values: say('where.itsSpectrum'),
@@ -303,7 +305,7 @@ export const fields: Fields<Job> = {
       thicknessMm: 'thickness',
       grain: 'grain',
       edge: 'edge',
-      parent: { noun: 'parentSheet', fields: { widthMm: 'parentSheet', heightMm: 'parentSheet' } },
+      parent: { noun: 'parentSheet', fields: { widthMm: 'parentWidth', heightMm: 'parentHeight' } },
       imageAtMm: 'imageAt',
       printed: {
         noun: 'printed',
@@ -435,29 +437,24 @@ export const fields: Fields<Job> = {
     noun: say('where.done'),
     fields: {
       cut: {
-        noun: say('where.done'),
+        noun: say('where.doneCut'),
         each: doneThing,
         fields: {
-          layer: say('where.done'),
-          state: say('where.done'),
+          ...markFields,
           bridges: {
-            noun: say('where.done'),
+            noun: say('where.doneBridges'),
             each: doneThing,
-            fields: { fromMm: say('where.done'), toMm: say('where.done'), viaMm: say('where.done'), widthMm: say('where.done') },
+            fields: {
+              fromMm: say('where.doneBridgeStart'),
+              toMm: say('where.doneBridgeEnd'),
+              viaMm: say('where.doneBridgeVia'),
+              widthMm: say('where.doneBridgeWidth'),
+            },
           },
-          date: say('where.done'),
         },
       },
-      mixed: {
-        noun: say('where.done'),
-        each: doneThing,
-        fields: { layer: say('where.done'), state: say('where.done'), date: say('where.done') },
-      },
-      pulled: {
-        noun: say('where.done'),
-        each: doneThing,
-        fields: { layer: say('where.done'), state: say('where.done'), date: say('where.done') },
-      },
+      mixed: { noun: say('where.doneMixed'), each: doneThing, fields: markFields },
+      pulled: { noun: say('where.donePulled'), each: doneThing, fields: markFields },
     },
   },
   potLogs: {

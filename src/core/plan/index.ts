@@ -1,3 +1,12 @@
 /** plan(job): the one place where the rooms meet. */
 export * from './plan.ts';
 export { makeForm, type MadeForm } from './parts/shapes.ts';
+export { shownBy, type Shown } from './parts/costs.ts';
+export { ratesOf, materialOf } from './parts/stencils.ts';
+export { findInks, type FoundInks } from './parts/inks.ts';
+export { planPress } from './parts/press.ts';
+export { potOfLayer, filmOfLayer } from './parts/let-down.ts';
+export { letDownParts, type PotPart } from './parts/mix.ts';
+export { tapeForJob } from './parts/tape.ts';
+export { recolour } from './parts/recolour.ts';
+export { createMemory, type Memory } from './memory.ts';

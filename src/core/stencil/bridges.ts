@@ -202,9 +202,10 @@ export function findStrips(ground: BridgeGround, widthMm: number, uniform: boole
       ).length;
     while (spread() < wanted) {
       const standing = feet.get(part) ?? [];
-      const more = oneMore(searched, ground.partOf, part, (p) =>
-        standing.every((f) => pixelDistance(fullPixel(p), f, ground.width) >= apart),
-      );
+      const clear = (p: number, pixels: number): boolean => standing.every((f) => pixelDistance(fullPixel(p), f, ground.width) >= pixels);
+      // Nor may it start far off and run along the rim to where one stands.
+      const step = searched.step.map((s, p) => (clear(p, apart / 2) ? s : 0));
+      const more = oneMore({ ...searched, step }, ground.partOf, part, (p) => clear(p, apart));
       if (!more) break;
       const way = rough?.fullWay(more) ?? more;
       note(way);

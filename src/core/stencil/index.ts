@@ -34,3 +34,4 @@ export type {
   Stencil,
   StencilRequest,
 } from './types.ts';
+export { knifeMinutes } from './rates.ts';

@@ -1,4 +1,4 @@
-import { ratesOf } from '../../core/plan/parts/stencils.ts';
+import { ratesOf } from '../../core/plan/index.ts';
 import { length, listed, longLength, say, sentences, type Saying } from '../../words/index.ts';
 import { sayUses } from '../cut-uses.ts';
 import type { Page } from '../pdf/page.ts';

@@ -1,5 +1,5 @@
 import type { Box } from '../../core/form/index.ts';
-import { shownBy } from '../../core/plan/parts/costs.ts';
+import { shownBy } from '../../core/plan/index.ts';
 import { cornersOf, sharpDeg, type Corner } from '../../core/stencil/index.ts';
 import { area, deltaE, listed, name as asName, say, type Saying } from '../../words/index.ts';
 import { drawnExtent, registerMarks } from '../marks.ts';

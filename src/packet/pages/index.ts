@@ -66,7 +66,6 @@ function partsOf(setting: Setting): readonly Part[] {
         yield* setUpPages(setting);
         yield* stopsPages(setting);
         registerPage(setting);
-        yield* proofStripPages(setting);
       },
     },
     {
@@ -94,6 +93,7 @@ function partsOf(setting: Setting): readonly Part[] {
     { part: 'look-up', step: 7, title: say('packet.lookUp'), what: say('packet.lookUpIs'), make: () => overlapPages(setting) },
     { part: 'hand-out', step: 8, title: say('packet.teach'), what: say('packet.teachIs'), make: () => handoutPages(setting) },
     { part: 'register-test', step: 3, title: say('packet.setUp'), what: say('packet.setUpIs'), make: () => testSheetPages(setting) },
+    { part: 'proof-strip', step: 3, title: say('packet.setUp'), what: say('packet.setUpIs'), make: () => proofStripPages(setting) },
   ];
 }
 

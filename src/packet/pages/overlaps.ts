@@ -1,5 +1,5 @@
 import type { PlannedOverlap } from '../../core/plan/index.ts';
-import { deltaE, labColour, name as asName, say, sentences } from '../../words/index.ts';
+import { deltaE, isSaying, labColour, listed, name as asName, say, sentences, type Saying } from '../../words/index.ts';
 import { bandInWords, drawProof, drawStack, drawSwatch, shareInWords } from './parts.ts';
 import { startPage, type, type Frame, type Pages, type PlannedPaper, type Setting } from './setting.ts';
 
@@ -93,18 +93,29 @@ function heading(setting: Setting, frame: Frame, papers: readonly PlannedPaper[]
   const note = { size: 8, leading: 1.28 };
   const beside = left + width - (x + 54) >= 45;
   const [nx, ny] = beside ? [x + 54, top] : [left, top + Math.max(size.heightMm, stackHigh) + 3];
-  const said = papers.map((paper) =>
-    papers.length === 1
-      ? sentences(paper.bandNote, paper.overPicture && say('recordPages.unprintedParts'))
-      : say('recordPages.notedOf', {
-          paper: asName(paper.name),
-          note: sentences(paper.bandNote, paper.overPicture && say('recordPages.unprintedParts')),
-        }),
-  );
-  const texts = [...new Set([setting.say('recordPages.readingTheChart'), ...said.map((one) => setting.tell(one))])];
+  const texts = [setting.say('recordPages.readingTheChart'), ...notesOf(papers).map((one) => setting.tell(one))];
   let y = ny;
   for (const text of texts) y = page.para(nx, y, left + width - nx, text, note) + 1;
   return Math.max(top + Math.max(size.heightMm, stackHigh), y) + 3;
+}
+
+/** Where the bands come from: what holds for every paper once, then what each has of its own, under its name. */
+function notesOf(papers: readonly PlannedPaper[]): Saying[] {
+  const notes = papers.map((paper) => sentencesIn(sentences(paper.bandNote, paper.overPicture && say('recordPages.unprintedParts'))));
+  const has = (note: readonly Saying[], one: Saying): boolean => note.some((other) => JSON.stringify(other) === JSON.stringify(one));
+  const shared = notes[0].filter((one) => notes.every((note) => has(note, one)));
+  const own = papers.flatMap((paper, i) => {
+    const rest = notes[i].filter((one) => !has(shared, one));
+    return rest.length > 0 ? [say('recordPages.notedOf', { paper: asName(paper.name), note: sentences(...rest) })] : [];
+  });
+  return shared.length > 0 ? [sentences(...shared), ...own] : own;
+}
+
+/** A text of sentences taken apart again. */
+function sentencesIn(said: Saying): Saying[] {
+  const all = said.key === 'common.listed' ? said.values?.all : undefined;
+  if (all === undefined || typeof all !== 'object' || !('kind' in all) || all.kind !== 'list' || all.by !== 'sentences') return [said];
+  return all.items.flatMap((item) => (isSaying(item) ? sentencesIn(item) : [listed([item])]));
 }
 
 const namesShare = 0.3;

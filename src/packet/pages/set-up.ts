@@ -1,4 +1,4 @@
-import { tapeForJob } from '../../core/plan/parts/tape.ts';
+import { tapeForJob } from '../../core/plan/index.ts';
 import { length, longLength, name as asName, say } from '../../words/index.ts';
 import { caution, cautionOf, checkNone, column, fact, steps } from './parts.ts';
 import { lengthIn, startPage, type, type Pages, type Setting } from './setting.ts';

@@ -1,5 +1,5 @@
 import { useComputed, useSignal } from '@preact/signals';
-import { fingerprintOf } from '../../core/job/fingerprint.ts';
+import { fingerprintOf } from '../../core/job/index.ts';
 import { packetParts, type PacketPart } from '../../packet/parts.ts';
 import { printerPages, type PrinterPage } from '../../packet/printer.ts';
 import type { PagePreview } from '../../packet/index.ts';

@@ -5,7 +5,7 @@ import { say } from '../../words/index.ts';
 import { signal, type Signal } from '@preact/signals';
 import type { Bench } from '../store/bench.ts';
 import { exampleFiles } from '../store/example.ts';
-import { fileStem } from '../../core/job/file-names.ts';
+import { fileStem } from '../../core/job/index.ts';
 import { download, openFile, openFiles, openFolder, saveJob } from '../store/files.ts';
 import type { Keeping } from '../store/keeping.ts';
 import { putOn } from '../store/start.ts';

@@ -1,6 +1,5 @@
 import { batch, computed, effect, signal, type ReadonlySignal } from '@preact/signals';
-import type { Job } from '../../core/job/index.ts';
-import { sayTouched, touchesDone } from '../../core/job/done.ts';
+import { type Job, sayTouched, touchesDone } from '../../core/job/index.ts';
 import type { Problem } from '../../core/problem.ts';
 import type { Saying } from '../../words/index.ts';
 import { language, sayStep, step, units, words, type Step } from './words.ts';

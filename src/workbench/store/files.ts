@@ -1,4 +1,4 @@
-import { jobFile } from '../../core/job/file-names.ts';
+import { jobFile } from '../../core/job/index.ts';
 import { ProblemError, problem } from '../../core/problem.ts';
 import { name as asName, say } from '../../words/index.ts';
 import type { Attachments, OpenedJob } from '../engine/protocol.ts';

@@ -1,6 +1,5 @@
 import { signal } from '@preact/signals';
-import type { Job } from '../../core/job/index.ts';
-import { settleProblems } from '../../core/job/where.ts';
+import { type Job, settleProblems } from '../../core/job/index.ts';
 import type { BenchStation, Lead, Problem } from '../../core/problem.ts';
 
 /** The job on the bench: problems say where they are in it. */

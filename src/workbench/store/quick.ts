@@ -1,6 +1,5 @@
 import type { Job } from '../../core/job/index.ts';
-import { createMemory } from '../../core/plan/memory.ts';
-import { recolour, type Recoloured } from '../../core/plan/parts/recolour.ts';
+import { createMemory, recolour, type Recoloured } from '../../core/plan/index.ts';
 import type { ShownPlan } from '../engine/protocol.ts';
 
 /** Plans remembered, each with other codes: a run that was left out comes back at once. */

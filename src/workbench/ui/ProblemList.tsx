@@ -1,5 +1,6 @@
 import type { Problem } from '../../core/problem.ts';
 import { capital } from '../../words/grammar.ts';
+import type { Saying } from '../../words/index.ts';
 import { follow, placed } from '../store/leads.ts';
 import { told, words } from '../store/words.ts';
 
@@ -22,10 +23,17 @@ export function ProblemList({ problems }: { readonly problems: readonly Problem[
 
 function Place({ problem: { where, lead } }: { readonly problem: Problem }) {
   if (!where) return null;
-  if (!lead) return <small>{capital(told(where))}</small>;
+  if (!lead) return <small>{beginning(where)}</small>;
   return (
     <button type="button" class="link problem-place" onClick={() => follow(lead)}>
       {words().shell.seePlace(told(where))}
     </button>
   );
+}
+
+/** Stands first, so with a capital; but a file's own name stays as it is written. */
+function beginning(where: Saying): string {
+  const text = told(where);
+  const named = Object.values(where.values ?? {}).some((v) => typeof v === 'object' && v.kind === 'name' && text.startsWith(v.name));
+  return named ? text : capital(text);
 }

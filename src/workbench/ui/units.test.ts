@@ -40,6 +40,6 @@ describe('numbers and lengths of the page', () => {
     expect(plain(sayMinutes(440))).toBe('7 h 20 min');
     expect(plain(sayPercent(0.42))).toBe('42 %');
     expect(sayPercent(0.0004)).not.toMatch(/\d{2}/);
-    expect(sayLab([52.4, -3.6, 10])).toBe('52 -4 10');
+    expect(sayLab([52.4, -3.6, 10])).toBe('52 −4 10');
   });
 });

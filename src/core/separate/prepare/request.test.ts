@@ -40,7 +40,7 @@ test('lengths are told in the units of whoever reads, and counts as the language
   const [{ message, advice }] = refusedBy(() => checkRequest(request({ sizeMm: { width: 0, height: 10 } })));
   expect(inEnglish(message)).toBe('Laydown cannot plan an image of 0 × 10\u00a0mm.');
   expect(inEnglish(advice)).toBe('Give a width and a height of 1 to 3000\u00a0mm.');
-  expect(inEnglish(advice, { language: 'de', units: 'in' })).toMatch(/^Breite und Höhe angeben: 0,039 bis 118\u00a0in\.$/);
+  expect(inEnglish(advice, { language: 'de', units: 'in' })).toMatch(/^Breite und Höhe angeben: 0,039 bis 118,1\u00a0in\.$/);
   expect(refusalOf(() => checkRequest(request({ layers: 1, cutPairs: true })))).toContain(
     '1 layer does not make pairs: each cut gives a window and a piece. Ask for 2 layers, or for single cuts.',
   );

@@ -39,6 +39,7 @@ export const shell: Words['shell'] = {
     'look-up': 'Überlagerungen',
     'hand-out': 'Arbeitsblatt',
     'register-test': 'Passerprobe',
+    'proof-strip': 'Messstreifen',
   },
   jobMark: (mark) => `Arbeit ${mark}`,
   packetOld: (was, is) => `Diese Mappe ist aus dem Stand ${was}; die Arbeit ist jetzt ${is}. Sie passt nicht mehr: neu drucken.`,

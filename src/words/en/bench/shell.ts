@@ -36,6 +36,7 @@ export const shell = {
     'look-up': 'overlaps',
     'hand-out': 'hand-out',
     'register-test': 'register test',
+    'proof-strip': 'proof strip',
   },
   jobMark: (mark: string) => `Job ${mark}`,
   packetOld: (was: string, is: string) => `This packet was made from ${was}; the job is now ${is}. It no longer fits: print it anew.`,

@@ -1,7 +1,7 @@
 import { cutFile } from '../../../packet/index.ts';
 import { fail } from '../../../core/problem.ts';
 import { lengths, say } from '../../../words/index.ts';
-import { fileStem } from '../../../core/job/file-names.ts';
+import { fileStem } from '../../../core/job/index.ts';
 import type { Work } from './room.ts';
 
 /** One stencil as a file for a cutter, at true size. What does not hold is not written. */

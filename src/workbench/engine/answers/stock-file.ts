@@ -1,6 +1,6 @@
 import { fail } from '../../../core/problem.ts';
 import { stockFile } from '../../../packet/index.ts';
-import { stockFileName } from '../../../core/job/file-names.ts';
+import { stockFileName } from '../../../core/job/index.ts';
 import { say } from '../../../words/index.ts';
 import type { Work } from './room.ts';
 

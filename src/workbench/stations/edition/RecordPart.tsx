@@ -1,6 +1,5 @@
 import { cancellationSteps, labelsFor, registerRows, writeCsv } from '../../../core/edition/index.ts';
-import type { Job } from '../../../core/job/index.ts';
-import { fileStem } from '../../../core/job/file-names.ts';
+import { type Job, fileStem } from '../../../core/job/index.ts';
 import { download } from '../../store/files.ts';
 import { CountField } from '../../ui/CountField.tsx';
 import { TextField } from '../../ui/TextField.tsx';

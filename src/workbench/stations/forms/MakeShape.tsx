@@ -1,5 +1,4 @@
-import type { JobForm, JobMade } from '../../../core/job/schema.ts';
-import { madeKinds, usualShape } from '../../../core/job/usual-shape.ts';
+import { type JobForm, type JobMade, madeKinds, usualShape } from '../../../core/job/index.ts';
 import type { Bench } from '../../store/bench.ts';
 import { step, words } from '../../store/words.ts';
 import { LengthField } from '../../ui/LengthField.tsx';

@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
-import type { JobForm } from '../../../core/job/schema.ts';
+import type { JobForm } from '../../../core/job/index.ts';
 import type { Bench } from '../../store/bench.ts';
 import { step, words } from '../../store/words.ts';
 import { mmAt, type Mm } from '../../ui/drag.ts';

@@ -1,10 +1,9 @@
 import { signal } from '@preact/signals';
-import type { JobForm } from '../../../core/job/index.ts';
+import { type JobForm, fileStem } from '../../../core/job/index.ts';
 import { fail, type Problem } from '../../../core/problem.ts';
 import { name as asName, say, type Saying } from '../../../words/index.ts';
 import { sayLength } from '../../ui/units.ts';
 import type { Bench } from '../../store/bench.ts';
-import { fileStem } from '../../../core/job/file-names.ts';
 import { faultsOf } from '../../engine/faults.ts';
 import { step, words } from '../../store/words.ts';
 import { freshId, freshName, newCut, newPart, tidy, withForm, withParts } from './edits.ts';

@@ -1,8 +1,6 @@
-import type { Job, JobForm, JobLayer, JobPart } from '../../../core/job/index.ts';
-import { freshId } from '../../../core/job/file-names.ts';
-import { mostLayers } from '../../../core/job/limits.ts';
+import { type Job, type JobForm, type JobLayer, type JobPart, freshId, mostLayers } from '../../../core/job/index.ts';
 
-export { freshId, freshName } from '../../../core/job/file-names.ts';
+export { freshId, freshName } from '../../../core/job/index.ts';
 
 /** Pure edits of forms, cuts and their parts. Each gives a new Job sharing every part it did not touch. */
 

@@ -1,4 +1,4 @@
-import { currentSchemaVersion } from '../../../core/job/limits.ts';
+import { currentSchemaVersion } from '../../../core/job/index.ts';
 import type { LengthUnits } from '../../ui/units.ts';
 import { words } from '../../store/words.ts';
 

@@ -34,13 +34,12 @@ export function WorthReading({ plan, paper, held, onShow }: Props) {
                 type="button"
                 class="button"
                 aria-pressed={held === pick.code}
-                aria-label={w.showWorth(name)}
+                title={w.showWorth(name)}
                 onClick={() => onShow(pick.code)}
               >
                 <span class="worth-swatch" style={{ background: overlap.srgb }} />
                 <Films layers={plan.layers} here={overlap.layers} />
-                <span>{name}</span>
-                <small>{w.worthThen(sayDelta(pick.meanBand))}</small>
+                <span>{name}</span> <small>{w.worthThen(sayDelta(pick.meanBand))}</small>
               </button>
             </li>
           );

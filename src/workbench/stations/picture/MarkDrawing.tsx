@@ -1,6 +1,5 @@
 import { useRef } from 'preact/hooks';
-import type { PictureMark } from '../../../core/job/index.ts';
-import { mostStrokePoints } from '../../../core/job/limits.ts';
+import { type PictureMark, mostStrokePoints } from '../../../core/job/index.ts';
 import { markWeights, tidyShare, weightName } from '../../../core/separate/index.ts';
 import type { Bench } from '../../store/bench.ts';
 import { addMark } from './edits.ts';

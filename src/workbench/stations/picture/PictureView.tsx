@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
-import { potsOf } from '../../../core/asks/bench.ts';
+import { potsOf } from '../../../core/asks/index.ts';
 import type { JobPicture } from '../../../core/job/index.ts';
 import { sayMinutes, saySize } from '../../ui/units.ts';
 import type { Bench } from '../../store/bench.ts';

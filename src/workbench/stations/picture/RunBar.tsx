@@ -1,4 +1,4 @@
-import { potsOf } from '../../../core/asks/bench.ts';
+import { potsOf } from '../../../core/asks/index.ts';
 import type { Job, JobPicture } from '../../../core/job/index.ts';
 import type { Bench } from '../../store/bench.ts';
 import { words } from '../../store/words.ts';

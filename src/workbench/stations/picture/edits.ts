@@ -1,6 +1,4 @@
-import type { JobPicture, PictureMark } from '../../../core/job/index.ts';
-import { mostMarks } from '../../../core/job/limits.ts';
-import { newPicture } from '../../../core/job/picture.ts';
+import { type JobPicture, type PictureMark, mostMarks, newPicture } from '../../../core/job/index.ts';
 import { problem, ProblemError } from '../../../core/problem.ts';
 import { name as asName, say } from '../../../words/index.ts';
 import type { Bench } from '../../store/bench.ts';

@@ -1,4 +1,4 @@
-import { potsOf } from '../../../core/asks/bench.ts';
+import { potsOf } from '../../../core/asks/index.ts';
 import { sayDelta } from '../../ui/format.ts';
 import { words } from '../../store/words.ts';
 import type { Station } from '../station.ts';

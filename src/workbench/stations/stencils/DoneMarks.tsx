@@ -1,5 +1,4 @@
-import { doneKinds, isDone, markDone, type DoneKind } from '../../../core/job/done.ts';
-import type { Job, JobLayer } from '../../../core/job/index.ts';
+import { doneKinds, isDone, markDone, type DoneKind, type Job, type JobLayer } from '../../../core/job/index.ts';
 import type { PlannedLayer } from '../../../core/plan/index.ts';
 import type { Bench } from '../../store/bench.ts';
 import { step, words } from '../../store/words.ts';

@@ -1,5 +1,5 @@
 import type { JobLayer } from '../../../core/job/index.ts';
-import { shownBy, type Shown } from '../../../core/plan/parts/costs.ts';
+import { shownBy, type Shown } from '../../../core/plan/index.ts';
 import { withLayer } from '../../store/edits.ts';
 import { sayDelta } from '../../ui/format.ts';
 import { step, words } from '../../store/words.ts';

@@ -1,4 +1,4 @@
-import { knifeMinutes, knifeRates } from '../../../core/stencil/rates.ts';
+import { knifeMinutes, knifeRates } from '../../../core/stencil/index.ts';
 import { NumberField } from '../../ui/NumberField.tsx';
 import { mmPerInch, sayLength, sayMinutes, sayNumber } from '../../ui/units.ts';
 import { download } from '../../store/files.ts';

@@ -1,7 +1,5 @@
 import type { Job, JobLayer, JobMaterial } from '../../../core/job/index.ts';
-import type { Bridge } from '../../../core/stencil/index.ts';
-import { defaultMaterials } from '../../../core/stencil/materials.ts';
-import { knifeRates } from '../../../core/stencil/rates.ts';
+import { type Bridge, defaultMaterials, knifeRates } from '../../../core/stencil/index.ts';
 import { withLayer } from '../../store/edits.ts';
 import { told } from '../../store/words.ts';
 

@@ -1,5 +1,5 @@
-import { jobOfSeparation, pictureRequest } from '../../../../core/asks/separate.ts';
-import { materialOf, materialsOf } from '../../../../core/plan/parts/stencils.ts';
+import { jobOfSeparation, pictureRequest } from '../../../../core/asks/index.ts';
+import { materialOf, materialsOf } from '../../../../core/plan/index.ts';
 import { fail } from '../../../../core/problem.ts';
 import { readPicture, separate, type Draft, type Picture, type Separation } from '../../../../core/separate/index.ts';
 import { Cancelled, type Task } from '../../../../core/task.ts';

@@ -1,5 +1,4 @@
-import type { PlannedLayer } from '../../../../core/plan/index.ts';
-import { pressNotes } from '../../../../core/plan/parts/press-notes.ts';
+import { type PlannedLayer, pressNotes } from '../../../../core/plan/index.ts';
 import { sayLength, sayMass } from '../../../ui/units.ts';
 import type { Bench } from '../../../store/bench.ts';
 import { Pot } from '../../../ui/Pot.tsx';

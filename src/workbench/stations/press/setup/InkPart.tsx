@@ -1,4 +1,4 @@
-import { studioDefaults } from '../../../../core/press/defaults.ts';
+import { studioDefaults } from '../../../../core/press/index.ts';
 import { sayFilm, sayMass, sayShare } from '../../../ui/units.ts';
 import { Pot } from '../../../ui/Pot.tsx';
 import { Why } from '../../../ui/Why.tsx';
