@@ -35,7 +35,7 @@ const english = catalogue(allEnglish);
 const german = catalogue(allGerman);
 const germanAll = [...german.whole, ...german.pieces].join('\n');
 /** A job's own names and notes stay, and some of tide-pool's are what the program could say. */
-const ownWords = JSON.stringify([tidePool().job.inks, tidePool().job.layers]);
+const ownWords = JSON.stringify([tidePool().job.inks, tidePool().job.layers, tidePool().job.materials.map((m) => m.name)]);
 /** Words that the two share (`Name`, `Lab`, `A4`) prove nothing. */
 const onlyEnglish = [...english.whole].filter((t) => /\p{L}{3}/u.test(t) && !german.whole.has(t) && !ownWords.includes(`"${t}"`));
 const onlyPieces = [...english.pieces].filter((t) => !germanAll.includes(t) && !ownWords.includes(t));

@@ -140,7 +140,8 @@ describe('the press station', () => {
 
   test('test sheets are typed in line by line; σ, drift and how sure come out, and become this studio’s register in one step', async () => {
     await lay('register');
-    await eventually(() => page.locator('.within h2').textContent()).toContain('1.25');
+    // Most of tide-pool's sheets are cut; the middle of what is common for stops on a cut edge.
+    await eventually(() => page.locator('.within h2').textContent()).toContain('0.75');
     const before = await page.locator('.within h2').textContent();
     for (let sheet = 1; sheet <= 4; sheet++) {
       await page
@@ -195,7 +196,7 @@ describe('the press station', () => {
     await write('Kelp', '14');
     const kelp = page.locator('[data-gap=kelp]');
     await eventually(() => kelp.textContent()).toMatch(/Edges \d\.\d+\smm off the others/);
-    expect(await kelp.locator('.says-do').textContent()).toMatch(/take \d+\.\d mm here/);
+    expect(await kelp.locator('.says-do').textContent()).toMatch(/take \d+\.\d\smm here/);
     const widths = await page.locator('.run-grows-bar span').evaluateAll((all) => all.map((e) => e.getBoundingClientRect().width));
     expect(Math.max(...widths.filter((_, i) => i !== 3))).toBeLessThan(widths[3] / 4);
     await lay('register');
@@ -264,6 +265,8 @@ describe('the press station', () => {
     await lay('day');
     const head = () => page.locator('.day-head h2').textContent();
     const before = await head();
+    const days = await page.locator('.day-picture').count();
+    expect(days).toBeGreaterThan(1);
     await write('Pulls an hour', '15');
     await eventually(head).not.toBe(before);
     await write('Places on the rack', '10');
@@ -272,7 +275,7 @@ describe('the press station', () => {
     await eventually(() => page.locator('.part-empty').textContent()).toContain('No day can be planned yet');
     for (let i = 0; i < 3; i++) await undo('the rates of the day').click();
     await eventually(head).toBe(before);
-    expect(await page.locator('.day-picture').count()).toBe(2);
+    expect(await page.locator('.day-picture').count()).toBe(days);
   });
 
   test('inches throughout, once the job speaks inches; fractions are read', async () => {

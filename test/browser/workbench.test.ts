@@ -96,11 +96,11 @@ describe('the laydown station', () => {
     const field = page.locator('[data-layer=kelp] .number-field input');
     await field.fill('62,5');
     await field.press('Enter');
-    expect(await page.locator('[data-layer=kelp] input[type=range]').getAttribute('aria-valuetext')).toBe('62.5 %');
+    expect(await page.locator('[data-layer=kelp] input[type=range]').getAttribute('aria-valuetext')).toBe('62.5\u00a0%');
     await field.fill('140');
     await field.press('Enter');
     expect(await field.getAttribute('aria-invalid')).toBe('true');
-    expect(await page.locator('[data-layer=kelp] input[type=range]').getAttribute('aria-valuetext')).toBe('62.5 %');
+    expect(await page.locator('[data-layer=kelp] input[type=range]').getAttribute('aria-valuetext')).toBe('62.5\u00a0%');
   });
 
   test('with keys alone: a shelf moves up and down, says where it is, and keeps the focus', async () => {

@@ -34,6 +34,8 @@ function Place({ problem: { where, lead } }: { readonly problem: Problem }) {
 /** Stands first, so with a capital; but a file's own name stays as it is written. */
 function beginning(where: Saying): string {
   const text = told(where);
-  const named = Object.values(where.values ?? {}).some((v) => typeof v === 'object' && v.kind === 'name' && text.startsWith(v.name));
+  const named = Object.values(where.values ?? {}).some(
+    (v) => typeof v === 'object' && 'kind' in v && v.kind === 'name' && text.startsWith(v.name),
+  );
   return named ? text : capital(text);
 }
