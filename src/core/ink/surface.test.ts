@@ -27,11 +27,14 @@ describe('light through the surface', () => {
 });
 
 describe('the gloss that is taken for a set of readings', () => {
-  // docs/optics.md 2: ks = f · min R, f 0.5 for spectra and 0.7..0.8 for Lab readings, near k1 at most; Saunderson's k1 and k2.
-  test('half of the darkest spectrum, three quarters of the darkest colour', () => {
-    expect(defaultSurface([flat(0.06)], true)).toEqual({ ks: 0.03, k1: 0.04, k2: 0.6 });
-    expect(ofInk(0.04, false)).toBeCloseTo(0.03, 12);
-    expect(ofInk(0.08)).toBeCloseTo(0.04, 12);
+  // docs/optics.md 2: ks = max(f · min R, min R − 0.015), f 0.5 for spectra and 0.3 for colours; Saunderson's k1 and k2.
+  test('all of the darkest reading but the light that still comes from within, at least a share of it', () => {
+    const { ks, ...rest } = defaultSurface([flat(0.06)], true);
+    expect(ks).toBeCloseTo(0.045, 12);
+    expect(rest).toEqual({ k1: 0.04, k2: 0.6 });
+    expect(ofInk(0.02)).toBeCloseTo(0.01, 12);
+    expect(ofInk(0.02, false)).toBeCloseTo(0.006, 12);
+    expect(ofInk(0.06, false)).toBeCloseTo(0.045, 12);
   });
 
   test('the darkest of all inks tells it, from 400 nm up: in the violet instruments see little', () => {
@@ -39,25 +42,24 @@ describe('the gloss that is taken for a set of readings', () => {
     dark[0] = 0.001;
     dark[1] = 0.001;
     dark[2] = 0.05;
-    expect(defaultSurface([flat(0.3), dark, flat(0.07)], true).ks).toBeCloseTo(0.025, 12);
+    expect(defaultSurface([flat(0.3), dark, flat(0.07)], true).ks).toBeCloseTo(0.035, 12);
     const last = flat(0.5);
     last[BANDS - 1] = 0.02;
     expect(defaultSurface([last], true).ks).toBeCloseTo(0.01, 12);
   });
 
-  test('a pale set of readings says nothing: from the most gloss there is it fades to the middle of the usual geometries', () => {
-    // Half of 8 % is k1; half-way from there to 20 % lies half-way from 0.04 to 0.02.
-    expect(ofInk(0.14)).toBeCloseTo(0.03, 12);
+  test('a pale set of readings says nothing: from a tenth on it fades to the middle of the usual geometries', () => {
+    // At a tenth 0.085; half-way to two tenths half-way from there to 0.02.
+    expect(ofInk(0.1)).toBeCloseTo(0.085, 12);
+    expect(ofInk(0.15)).toBeCloseTo(0.0525, 12);
     expect(ofInk(0.2)).toBeCloseTo(0.02, 12);
     expect(ofInk(0.9)).toBeCloseTo(0.02, 12);
     expect(defaultSurface([], true).ks).toBeCloseTo(0.02, 12);
-    // Three quarters of 5.33 % is k1.
-    expect(ofInk((0.2 + 0.04 / 0.75) / 2, false)).toBeCloseTo(0.03, 12);
   });
 
   test('a reading below nothing, as noise makes it, gives no gloss; no paler reading ever gives a leap', () => {
     expect(ofInk(-0.01)).toBe(0);
     for (let darkest = 0.001; darkest < 0.3; darkest += 0.001)
-      expect(Math.abs(ofInk(darkest + 0.001) - ofInk(darkest))).toBeLessThan(0.00051);
+      expect(Math.abs(ofInk(darkest + 0.001) - ofInk(darkest))).toBeLessThan(0.00101);
   });
 });
