@@ -122,7 +122,9 @@ describe('help', () => {
   test.each(commands.map(({ name }) => name))('%s: in German no English, in English no key left over', async (name) => {
     const german = await laydown(['--lang', 'de', name, '--help']);
     expect(german.code).toBe(0);
-    expect(englishIn(german.out.replace(/^laydown [\s\S]*?\n\n|layers\.strength|hand-out|register-test|proof-strip|set-up|look-up/g, ''))).toEqual([]);
+    expect(
+      englishIn(german.out.replace(/^laydown [\s\S]*?\n\n|layers\.strength|hand-out|register-test|proof-strip|set-up|look-up/g, '')),
+    ).toEqual([]);
     const inEnglish = await laydown([name, '--help']);
     expect(inEnglish.out).toMatch(new RegExp(`^laydown ${name}\\b`));
     expect(inEnglish.out).not.toMatch(/\bhelp\.\w/);

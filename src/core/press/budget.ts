@@ -43,6 +43,8 @@ export interface BudgetInput {
     readonly overlapMm: number;
     /** What a gap between them would lay bare; left out: bare paper. */
     readonly beneath?: Beneath;
+    /** The lighter of the two, which shows least where it reaches too far; left out: the first. */
+    readonly lighter?: string;
   }[];
 }
 
@@ -65,6 +67,8 @@ export interface PairBudget {
   readonly wantedOverlapMm: number;
   /** How much to add to what the drawing has; 0: nothing. */
   readonly spreadMm: number;
+  /** The layer to spread: the lighter of the two. */
+  readonly spreads: string;
   readonly advice: Saying;
 }
 
@@ -120,6 +124,7 @@ function pairOf(input: BudgetInput, a: number, b: number, toleranceA: number, to
   const verdict = forgivesMm === null ? 'unknown' : holds ? 'holds' : forgivesMm >= likelyMm ? 'tight' : 'opens';
   const wantedOverlapMm = Math.ceil(likelyMm * 10 - 1e-9) / 10;
   const spreadMm = forgivesMm === null || beneath === 'hidden' ? 0 : Math.max(0, Math.round((wantedOverlapMm - forgivesMm) * 10) / 10);
+  const spreads = found?.lighter ?? first.id;
   return {
     first: first.id,
     second: second.id,
@@ -131,7 +136,8 @@ function pairOf(input: BudgetInput, a: number, b: number, toleranceA: number, to
     beneath,
     wantedOverlapMm,
     spreadMm,
-    advice: adviceFor(first.name, second.name, verdict, spreadMm, wantedOverlapMm, {
+    spreads,
+    advice: adviceFor([first.name, second.name], spreads === second.id, verdict, spreadMm, wantedOverlapMm, {
       paper: Math.max(...paper),
       mesh: Math.max(...mesh),
       method,
@@ -156,8 +162,8 @@ function paperBetween(input: BudgetInput, a: number, b: number, reach: SizeMm): 
 }
 
 function adviceFor(
-  first: string,
-  second: string,
+  [first, second]: readonly [string, string],
+  spreadsSecond: boolean,
   verdict: PairBudget['verdict'],
   spreadMm: number,
   wanted: number,
@@ -173,11 +179,8 @@ function adviceFor(
     drift: say('register.orMoveStops'),
   };
   const most = (Object.keys(help) as (keyof typeof help)[]).reduce((worst, cause) => (causes[cause] > causes[worst] ? cause : worst));
-  return sentences(
-    say('register.spreadUnder', { first: asName(first), second: asName(second), by: length(spreadMm, 1) }),
-    help[most],
-    say('register.overlapShows'),
-  );
+  const values = { first: asName(first), second: asName(second), by: length(spreadMm, 1) };
+  return sentences(spreadsSecond ? say('register.spreadOver', values) : say('register.spreadUnder', values), help[most]);
 }
 
 function pairProblem(pair: PairBudget, layers: readonly BudgetLayer[]): Problem[] {
@@ -186,10 +189,10 @@ function pairProblem(pair: PairBudget, layers: readonly BudgetLayer[]): Problem[
   const overlapMm = pair.forgivesMm ?? 0;
   const values = { first: name(pair.first), second: name(pair.second), off: length(pair.likelyMm, 1) };
   if (pair.beneath === 'colour')
-    return [problem('note', 'register-line', `layers[#${pair.first}].spreadMm`, say('register.lineShows', values), pair.advice)];
+    return [problem('note', 'register-line', `layers[#${pair.spreads}].spreadMm`, say('register.lineShows', values), pair.advice)];
   const message =
     overlapMm < 0.05 ? say('register.pairTouches', values) : say('register.pairOpens', { ...values, overlap: length(overlapMm, 1) });
-  return [problem('warning', 'register-opens', `layers[#${pair.first}].spreadMm`, message, pair.advice)];
+  return [problem('warning', 'register-opens', `layers[#${pair.spreads}].spreadMm`, message, pair.advice)];
 }
 
 /** Overlap that hand printing asks for as a rule, to show beside the budget. common practice */

@@ -242,8 +242,12 @@ describe('register', () => {
     const pair = budget.pairs.find((one) => one.first === 'a' && one.second === 'b')!;
     expect(pair).toMatchObject({ verdict: 'opens', forgivesMm: 0.3 });
     expect(pair.spreadMm + 0.3).toBeCloseTo(pair.wantedOverlapMm, 9);
-    expect(inEnglish(pair.advice)).toMatch(/^Spread Sky under Kelp by .*Or place the sheets by a finer method\..*third colour/);
+    expect(inEnglish(pair.advice)).toMatch(/^Spread Sky under Kelp by .*Or place the sheets by a finer method\.$/);
     expect(budget.problems).toHaveLength(1);
+    // The lighter of the two is spread, in the text and at the place the problem leads to.
+    const over = registerBudget({ ...shared, method: 'stops', forgives: [{ first: 'a', second: 'b', overlapMm: 0.3, lighter: 'b' }] });
+    expect(inEnglish(over.problems[0].advice)).toMatch(/^Spread Kelp over Sky by /);
+    expect(over.problems[0].path).toBe('layers[#b].spreadMm');
     expect(budget.problems[0]).toMatchObject({
       code: 'register-opens',
       path: 'layers[#a].spreadMm',

@@ -1,6 +1,7 @@
 import { problem, type Problem } from '../../core/problem.ts';
 import { say, type Saying } from '../../words/index.ts';
-import { missingLetters, wrap } from '../pdf/type.ts';
+import { pointsPerMm } from '../pdf/numbers.ts';
+import { capHeight, missingLetters, textWidthMm, wrap, type TextStyle } from '../pdf/type.ts';
 import { startPage, type, type Frame, type Setting } from './setting.ts';
 
 /** Everything wrong or doubtful, with what to do, before the first cut. Not made when there is nothing to say. */
@@ -18,15 +19,34 @@ export function beforePages(setting: Setting): void {
     const { page, left, width } = frame;
     page.rect(left, y, 4.2, 4.2, { stroke: '#000000', lineMm: 0.3 });
     const from = y;
-    y = page.para(left + 8, y + 0.3, width - 8, setting.tell(told.message), {
-      ...body,
-      weight: told.severity === 'note' ? 'regular' : 'semibold',
-    });
-    if (told.advice) y = page.para(left + 8, y, width - 8, setting.tell(told.advice), body);
-    y = page.para(left + 8, y, width - 8, setting.tell(whereTold(told)), { size: 7.5 });
+    const texts = [
+      { text: setting.tell(told.message), style: { ...body, weight: told.severity === 'note' ? 'regular' : 'semibold' } as const },
+      ...(told.advice ? [{ text: setting.tell(told.advice), style: body }] : []),
+    ];
+    y += 0.3;
+    for (const { text, style } of texts) y = page.para(left + 8, y, width - 8, text, style);
+    y = placed(setting, frame, y, texts.at(-1)!, setting.tell(whereTold(told)));
     y = Math.max(y + 2, from + 9);
   }
   if (frame) setting.under = { frame, y: y + 2 };
+}
+
+/** Says where, at the end of the last line if that leaves room, else below it. Returns where the next line begins. */
+function placed(
+  setting: Setting,
+  { page, left, right, width }: Frame,
+  y: number,
+  last: { text: string; style: TextStyle },
+  where: string,
+): number {
+  const { faces } = setting.book;
+  const style = { size: 7.5 };
+  const line = wrap(faces, last.text, width - 8, last.style).at(-1) ?? '';
+  if (textWidthMm(faces, line, last.style) + textWidthMm(faces, where, style) + 8 > width - 8)
+    return page.para(left + 8, y, width - 8, where, style);
+  const sizeMm = last.style.size / pointsPerMm;
+  page.text(right, y - sizeMm * ((last.style.leading ?? 1.36) - capHeight), where, { ...style, align: 'right' });
+  return y;
 }
 
 /** What one problem takes on the page, so that none is cut at its foot. */

@@ -47,7 +47,10 @@ export function registerPage(setting: Setting): void {
     page.fit(left, base, width * 0.4, `${name(pair.first)} + ${name(pair.second)}`, type.strong, 8);
     page.text(x.likely, base, lengthIn(setting, pair.likelyMm), { ...type.body, align: 'right' });
     page.text(x.worst, base, lengthIn(setting, pair.worstMm), { ...type.body, align: 'right' });
-    page.text(x.has, base, pair.forgivesMm === null ? '—' : lengthIn(setting, pair.forgivesMm), { ...type.body, align: 'right' });
+    page.text(x.has, base, pair.forgivesMm === null ? '—' : lengthIn(setting, pair.forgivesMm, setting.units === 'mm' ? 1 : 3), {
+      ...type.body,
+      align: 'right',
+    });
     page.fit(
       x.verdict,
       base,
@@ -66,7 +69,13 @@ export function registerPage(setting: Setting): void {
     left,
     y + 3,
     width,
-    setting.tell(sentences(say('setUpPages.howToRead'), !sigma.measured && say('setUpPages.measureYours'))),
+    setting.tell(
+      sentences(
+        pairs.some((p) => p.verdict === 'opens') && say('register.howToSpread'),
+        say('setUpPages.howToRead'),
+        !sigma.measured && say('setUpPages.measureYours'),
+      ),
+    ),
     type.small,
   );
   fallenSheets(setting, frame, y + 5);

@@ -1,5 +1,5 @@
 import type { Plan } from '../types.ts';
-import { length, lengths, longLength, mass, name as asName, say, sentences, type Saying } from '../../../words/say.ts';
+import { length, lengths, longLength, mass, name as asName, say, type Saying } from '../../../words/say.ts';
 import { materialsOf } from './stencils.ts';
 import { tapeForJob } from './tape.ts';
 
@@ -164,7 +164,7 @@ function press(plan: BuyingPlan): ToBuy[] {
     lines.push({
       what: say('buying.offcuts'),
       amount: say('buying.sheets', { n: offcuts }),
-      note: sentences(say('buying.eachRun', { n: perRun - newsprint }), say('buying.fromTheCutting')),
+      note: say('buying.eachRunKept', { n: perRun - newsprint }),
     });
   return lines;
 }

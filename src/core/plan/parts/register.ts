@@ -61,6 +61,8 @@ export interface MeetingPair {
   /** What a gap between the two would lay bare. */
   readonly grounds?: readonly SeamGround[];
   readonly beneath?: Beneath;
+  /** The lighter of the two inks on this paper. */
+  readonly lighter?: string;
 }
 
 /** Sheets whose edges hold the register alike. */
@@ -205,13 +207,17 @@ const leastShare = 0.02;
 function lookBeneath({
   meeting,
   colours,
+  bits,
 }: {
   readonly meeting: readonly MeetingPair[];
   readonly colours: CodeColours | null;
+  readonly bits: readonly { readonly id: string; readonly bit: number }[];
 }): MeetingPair[] {
   if (!colours) return [...meeting];
   const lab = (code: number): Lab => [...colours.labOfCode.subarray(code * 3, code * 3 + 3)] as unknown as Lab;
-  return meeting.map((pair): MeetingPair => {
+  const lightness = (id: string): number => lab(1 << bits.find((one) => one.id === id)!.bit)[0];
+  return meeting.map((met): MeetingPair => {
+    const pair = { ...met, lighter: lightness(met.second) > lightness(met.first) ? met.second : met.first };
     const grounds = (pair.grounds ?? []).filter((g) => g.share >= leastShare);
     if (grounds.length === 0) return pair;
     const seen = grounds.filter(
@@ -246,7 +252,8 @@ export function registerOf(
   memory: Memory,
 ): PlannedRegister {
   const shapes = stencils.map(({ layer, stencil, bit }) => ({ id: layer.id, bit, prints: stencil.prints }));
-  const meeting = memory.part('beneath', { meeting: memory.part('meeting', { shapes, codes }, meetingFrom), colours }, lookBeneath);
+  const met = memory.part('meeting', { shapes, codes }, meetingFrom);
+  const meeting = memory.part('beneath', { meeting: met, colours, bits: shapes.map((one) => pick(one, 'id', 'bit')) }, lookBeneath);
   const read = pick(job, 'register', 'papers', 'image', 'seed', 'screen');
   return memory.part(
     'register',

@@ -38,6 +38,6 @@ export const buying: Same<typeof en.buying> = {
   newsprint: 'Zeitungspapier',
   offcuts: 'Abschnitte des guten Papiers',
   eachRun: ({ n }) => `${n} je Lauf`,
-  fromTheCutting: 'Beim Zuschneiden aufheben.',
+  eachRunKept: ({ n }) => `${n} je Lauf; beim Zuschneiden aufgehoben`,
   withoutSpoilage: 'Bei den Papieren ist der Ausschuss mitgezählt, bei den Farben, was in Sieb und Topf bleibt.',
 };

@@ -19,13 +19,14 @@ export const register: Same<typeof en.register> = {
   nothingToDo: 'Nichts zu tun.',
   lookAtEverySheet: 'Hält neunzehnmal von zwanzig; jeden Bogen ansehen.',
   letOverlap: ({ by }) => `Wo die beiden sich treffen sollen, sie um ${by} überlappen lassen.`,
-  spreadUnder: ({ first, second, by }) =>
-    `${first} unter ${second} um ${by} überfüllen, wo sie sich treffen (die hellere überfüllen; ein Fenster ringsum unterfüllen).`,
+  spreadUnder: ({ first, second, by }) => `${first} unter ${second} um ${by} überfüllen, wo sie sich treffen.`,
+  spreadOver: ({ first, second, by }) => `${second} über ${first} um ${by} überfüllen, wo sie sich treffen.`,
   orFinerMethod: 'Oder die Bogen mit einem feineren Verfahren anlegen.',
   orSteadierAir: 'Oder die Luftfeuchte des Raums gleichmäßiger halten (35 bis 50 %) und das Papier einen Tag darin ruhen lassen.',
   orSameGap: 'Oder beide mit demselben Sieb, derselben Lage und demselben Absprung drucken.',
   orMoveStops: 'Oder die Anlagen um die stetige Verschiebung versetzen.',
-  overlapShows: 'Bei transparenten Farben zeigt sich die Überlappung als dritter Farbton.',
+  howToSpread:
+    'Die hellere von beiden überfüllen oder ein Fenster ringsum unterfüllen. Bei transparenten Farben zeigt sich die Überlappung als dritter Farbton.',
   pairOpens: ({ first, second, off, overlap }) =>
     `${second} kann ${off} neben ${first} fallen, aber sie überlappen nur um ${overlap}: blankes Papier kann blitzen.`,
   pairTouches: ({ first, second, off }) =>

@@ -37,6 +37,6 @@ export const buying = {
   newsprint: 'Newsprint',
   offcuts: 'Offcuts of the good paper',
   eachRun: ({ n }: { n: number }) => `${n} each run`,
-  fromTheCutting: 'Keep them when the sheets are cut.',
+  eachRunKept: ({ n }: { n: number }) => `${n} each run; kept when the sheets are cut`,
   withoutSpoilage: 'Papers count the sheets that will be spoiled; inks count what stays in screen and pot.',
 };

@@ -21,12 +21,15 @@ export const register = {
   lookAtEverySheet: 'Holds nineteen times in twenty; look at every sheet.',
   letOverlap: ({ by }: { by: LengthText }) => `Where these two should meet, let them overlap by ${by}.`,
   spreadUnder: ({ first, second, by }: { first: NameText; second: NameText; by: LengthText }) =>
-    `Spread ${first} under ${second} by ${by} where they meet (spread the lighter one; choke a window that surrounds it).`,
+    `Spread ${first} under ${second} by ${by} where they meet.`,
+  spreadOver: ({ first, second, by }: { first: NameText; second: NameText; by: LengthText }) =>
+    `Spread ${second} over ${first} by ${by} where they meet.`,
   orFinerMethod: 'Or place the sheets by a finer method.',
   orSteadierAir: 'Or keep the room’s humidity steadier (35 to 50 %) and let the paper rest in it for a day.',
   orSameGap: 'Or print both with the same screen, place and gap.',
   orMoveStops: 'Or move the stops by the steady shift.',
-  overlapShows: 'In transparent inks the overlap shows as a third colour.',
+  howToSpread:
+    'Spread the lighter of the two, or choke a window that surrounds it. In transparent inks the overlap shows as a third colour.',
   pairOpens: ({ first, second, off, overlap }: { first: NameText; second: NameText; off: LengthText; overlap: LengthText }) =>
     `${second} can fall ${off} off ${first}, but they overlap by only ${overlap}: bare paper can show.`,
   pairTouches: ({ first, second, off }: { first: NameText; second: NameText; off: LengthText }) =>

@@ -3,6 +3,7 @@ import type { PairBudget, RegisterBudget } from '../../../../core/press/index.ts
 import { Pot } from '../../../ui/Pot.tsx';
 import { Why } from '../../../ui/Why.tsx';
 import { told, words } from '../../../store/words.ts';
+import { say as saying } from '../../../../words/index.ts';
 import { spreadLayer } from './edits.ts';
 import type { PartProps } from './part.ts';
 
@@ -43,8 +44,7 @@ function Pair({ bench, plan, pair, most }: PartProps & { readonly pair: PairBudg
   const [first, second] = [layerOf(pair.first), layerOf(pair.second)];
   const nameOf = (id: string): string => layerOf(id)?.name ?? id;
   const jobLayer = (id: string) => bench.job.value!.layers.find((l) => l.id === id);
-  // The lighter one shows least where it reaches under the other.
-  const lighter = (second?.swatch?.lab[0] ?? 100) > (first?.swatch?.lab[0] ?? 100) ? pair.second : pair.first;
+  const { spreads } = pair;
   const spread = [pair.first, pair.second].map(jobLayer).filter((l) => l !== undefined && l.spreadMm !== 0);
   const share = (mm: number): string => `${Math.min(100, (100 * mm) / most)}%`;
   const forgives = pair.forgivesMm ?? 0;
@@ -67,7 +67,7 @@ function Pair({ bench, plan, pair, most }: PartProps & { readonly pair: PairBudg
         {w.canFall(say(pair.likelyMm))}, {w.overlapBy(say(forgives))}
         <Why of={w.meets(nameOf(pair.first), nameOf(pair.second))}>
           {w.pairWhy(say(pair.causes.method), say(pair.causes.paper), say(pair.causes.mesh), say(pair.worstMm))} {told(pair.advice)}{' '}
-          {pair.spreadMm > 0 && w.bends}
+          {pair.verdict === 'opens' && told(saying('register.howToSpread'))} {pair.spreadMm > 0 && w.bends}
         </Why>
       </p>
       <div class="pair-do">
@@ -76,12 +76,12 @@ function Pair({ bench, plan, pair, most }: PartProps & { readonly pair: PairBudg
             type="button"
             class="button button-box"
             onClick={() => {
-              const now = jobLayer(lighter)?.spreadMm ?? 0;
-              spreadLayer(bench, lighter, now + byMm);
-              bench.announce(w.spreadDone(nameOf(lighter), say(now + byMm)));
+              const now = jobLayer(spreads)?.spreadMm ?? 0;
+              spreadLayer(bench, spreads, now + byMm);
+              bench.announce(w.spreadDone(nameOf(spreads), say(now + byMm)));
             }}
           >
-            {w.spreadBy(nameOf(lighter), say(byMm))}
+            {w.spreadBy(nameOf(spreads), say(byMm))}
           </button>
         )}
         {spread.map(
