@@ -1,6 +1,6 @@
 import { fail } from '../problem.ts';
 import { asWritten, name as asName, say, sentences, time as minutesOf, type Saying } from '../../words/say.ts';
-import type { DayInput, DayRun } from './day.ts';
+import type { DayInput, DayRun } from './day-input.ts';
 
 export type DayWhat = 'cut' | 'mix' | 'set-up' | 'pull' | 'rack' | 'clean' | 'wait' | 'rest' | 'dry';
 

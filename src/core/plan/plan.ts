@@ -16,6 +16,7 @@ import { planStock } from './parts/stock.ts';
 import type { Plan } from './types.ts';
 
 export type * from './types.ts';
+export type * from './planned.ts';
 export type { PlannedPress } from './parts/press.ts';
 export { materialsOf, mustHold } from './parts/stencils.ts';
 export { sayOffer, takeOffer } from './parts/offers.ts';
@@ -24,7 +25,6 @@ export { countLogName, type PlannedEdition } from './parts/edition.ts';
 export type { StopSetting } from './parts/stops.ts';
 export type { PlannedRegister, TestedRegister } from './parts/register.ts';
 export type { PlannedGap } from './parts/gaps.ts';
-export type { CutSet, CutUse } from './parts/cut-pairs.ts';
 export type { PlannedStock, PlacedOnStock } from './parts/stock.ts';
 export type { Learning } from './parts/learning.ts';
 export { buyingHeads, buyingList, fromParent, type BuyingGroup, type ToBuy } from './parts/buying.ts';

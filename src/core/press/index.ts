@@ -24,7 +24,7 @@ export {
 export type { GapAdvice, OffContact } from './off-contact.ts';
 export { layersOf, risersFor } from './risers.ts';
 export type { Layers, Risers } from './risers.ts';
-export { ownSigma, registerMethods, sigmaOf } from './register-methods.ts';
+export { ownSigma, registerMethods, sigmaOf, testScaleFor } from './register-methods.ts';
 export type { MethodTolerance, OwnRegister, RegisterMethod, RegisterSigma } from './register-methods.ts';
 export { paperChange } from './damp.ts';
 export type { PaperChange } from './damp.ts';
@@ -32,7 +32,7 @@ export { registerBudget, usualOverlapMm } from './budget.ts';
 export type { Beneath, BudgetInput, BudgetLayer, PairBudget, RegisterBudget } from './budget.ts';
 export { registerShifts } from './shifts.ts';
 export type { LayerShift, RegisterDraws, SheetShifts, ShiftSigma } from './shifts.ts';
-export { registerTestSheet, shiftOfLine, testScaleFor } from './test-sheet.ts';
+export { registerTestSheet, shiftOfLine } from './test-sheet.ts';
 export type { TestLine, TestPlace, TestSheet } from './test-sheet.ts';
 export { readTestSheets, sigmaRange } from './test-reading.ts';
 export { driftAdvice, measuredRegister, registerFromLines, sigmaAtCorner } from './tested.ts';

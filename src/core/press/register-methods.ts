@@ -63,3 +63,11 @@ export function sigmaOf(method: RegisterMethod, edge: 'cut' | 'torn', ownSigmaMm
     text: say('register.usualTolerance', { method: row.name, tolerance: lengths(row.toleranceMm, 'to') }),
   };
 }
+
+/**
+ * The sheet that suits how sheets are placed: hand and stops fall up to two or three millimetres apart, which a fine scale of as
+ * many slits would not reach; pins and hinged sheets need the fine one.
+ */
+export function testScaleFor(method: RegisterMethod): { readonly readsMm: number; readonly corners: false } {
+  return { readsMm: method === 'pins' || method === 'hinged-sheet' ? 0.2 : 0.5, corners: false };
+}

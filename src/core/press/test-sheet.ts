@@ -1,7 +1,6 @@
 import { length, say, type Saying } from '../../words/say.ts';
 import { fail } from '../problem.ts';
 import { checkSize } from './fit.ts';
-import type { RegisterMethod } from './register-methods.ts';
 import type { SizeMm } from './fit.ts';
 
 /** From the cross's middle to its ends with its number beside it, and from there to the scale. */
@@ -120,14 +119,6 @@ export function registerTestSheet(
     rangeMm: steps * readsMm,
     howToRead: [say('register.printTestTwice'), say('register.findLine', { step: length(readsMm) }), say('register.writeLines')],
   };
-}
-
-/**
- * The sheet that suits how sheets are placed: hand and stops fall up to two or three millimetres apart, which a fine scale of as
- * many slits would not reach; pins and hinged sheets need the fine one.
- */
-export function testScaleFor(method: RegisterMethod): { readonly readsMm: number; readonly corners: false } {
-  return { readsMm: method === 'pins' || method === 'hinged-sheet' ? 0.2 : 0.5, corners: false };
 }
 
 /** The shift when line k of the scales meets. */

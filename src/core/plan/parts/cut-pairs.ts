@@ -1,39 +1,7 @@
 import type { Region } from '../../form/index.ts';
 import type { Material } from '../../stencil/index.ts';
-import type { PlannedLayer } from '../types.ts';
+import type { CutSet, CutUse, PlannedLayer } from '../planned.ts';
 import { say, sentences, type Saying } from '../../../words/say.ts';
-
-/** One run that a cut serves, in laydown order. */
-export interface CutUse {
-  readonly layerId: string;
-  readonly run: number;
-  readonly side: 'window' | 'piece';
-  /** Which of the cut's sheets it takes: 1, 2, … up to `timesToCut`. Several where one would not last the run. */
-  readonly sheets: readonly number[];
-  readonly pulls: number;
-  /**
-   * What becomes of the last of them: `spent` with the run (paper can't be washed), `wash` and keep for the later run
-   * `againInRun`, `done` (washable, not needed again).
-   */
-  readonly after: 'spent' | 'wash' | 'done';
-  readonly againInRun?: number;
-  /**
-   * What closes the mesh around the image: the sheet's own border, or, for a piece that dropped out of a window and so has none,
-   * tape on the paper side exactly on the image's edge.
-   */
-  readonly border: 'sheet' | 'tape-on-edge';
-  /** The run that takes the other side of the same sheet later: what drops out (or stays) must be kept flat till then. */
-  readonly keepForRun?: number;
-}
-
-/** Stencils that come from one sheet of material. */
-export interface CutSet {
-  /** Whose stencil is cut. */
-  readonly layerId: string;
-  /** Layers that its sheets serve. */
-  readonly serves: readonly string[];
-  readonly sheets: readonly number[];
-}
 
 export interface CutPlan {
   readonly timesToCut: number;

@@ -6,7 +6,7 @@ import { edgeRidge, ridgeOver, type EdgeRidge, type RidgeOver } from '../../pres
 import type { Problem } from '../../problem.ts';
 import { ridgeWarnings, type Stencil } from '../../stencil/index.ts';
 import type { Memory } from '../memory.ts';
-import type { PlannedCut, PlannedInk, PlannedLayer } from '../types.ts';
+import type { PlannedCut, PlannedInk, PlannedLayer } from '../planned.ts';
 import { planCut, stencilGroups } from './cut-pairs.ts';
 import type { PlannedEdition, RunMaterial } from './edition.ts';
 import type { FoundInks } from './inks.ts';
@@ -15,14 +15,7 @@ import { planMix } from './mix.ts';
 import { inkSwatch, swatchOf } from './papers.ts';
 import type { PlannedPress } from './press.ts';
 import { codeColours } from './proof.ts';
-import { makeStencils, materialFor, materialsOf, type CodeColours } from './stencils.ts';
-
-/** A layer with its stencil and its bit in the codes. */
-export interface CutLayer {
-  readonly layer: JobLayer;
-  readonly stencil: Stencil;
-  readonly bit: number;
-}
+import { makeStencils, materialFor, materialsOf, type CodeColours, type CutLayer } from './stencils.ts';
 
 /** Each layer's sheet, its bridges where they are least seen on the bare papers. Layers whose stencil can't be made are left out. */
 export function cutTheStencils(

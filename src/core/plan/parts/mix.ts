@@ -1,7 +1,7 @@
 import type { Job, JobLayer } from '../../job/index.ts';
 import { inkForRun, studioDefaults, type Deposit, type InkForRun, type RidgeOver } from '../../press/index.ts';
 import { asWritten, say, type Saying } from '../../../words/say.ts';
-import type { PlannedMix } from '../types.ts';
+import type { PlannedMix } from '../planned.ts';
 
 export interface PotPart {
   /** Empty: a base that the job doesn't list. */

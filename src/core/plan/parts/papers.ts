@@ -24,7 +24,7 @@ import type { FoundInks } from './inks.ts';
 import { learnOnPaper, type LearnedPaper, type LearningLayer } from './learning.ts';
 import { layTheInks, type PrintedLayer } from './let-down.ts';
 import { groundsOf } from './proof.ts';
-import type { OverPicture, PlannedOverlap, PlannedPaper, Swatch, WorthReadings } from '../types.ts';
+import type { OverPicture, PlannedOverlap, PlannedPaper, Swatch, WorthReadings } from '../planned.ts';
 
 /** Seeded samples behind each band: enough for two figures, and fast enough for a slider. */
 const bandSamples = 80;

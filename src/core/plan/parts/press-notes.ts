@@ -1,6 +1,7 @@
 import { ridgeMatters } from '../../press/index.ts';
 import { figure, name as asName, say, share, type Saying } from '../../../words/say.ts';
-import type { Plan, PlannedLayer } from '../types.ts';
+import type { PlannedLayer } from '../planned.ts';
+import type { Plan } from '../types.ts';
 
 /** What the printer must know of a run before the first pull: a piece without a border, where the next stencil comes, fine shapes. */
 export function pressNotes({ cuts, edition }: Pick<Plan, 'cuts' | 'edition'>, layer: PlannedLayer): Saying[] {

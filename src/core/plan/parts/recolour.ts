@@ -7,7 +7,8 @@ import { potOfLayer, type PrintedLayer } from './let-down.ts';
 import { areasOf } from './proof.ts';
 import type { Memory } from '../memory.ts';
 import { codeOf, colourOf, coloursOn, layersOf, inkSwatch, overPicture } from './papers.ts';
-import type { Plan, PlannedLayer, PlannedOverlap, PlannedPaper } from '../types.ts';
+import type { PlannedLayer, PlannedOverlap, PlannedPaper } from '../planned.ts';
+import type { Plan } from '../types.ts';
 
 /** What a change of inks, strengths or order does to the proof, before the whole Plan is made. */
 export interface Recoloured {

@@ -20,8 +20,7 @@ import { problem, ProblemError, type Problem } from '../../problem.ts';
 import { length, list, name as asName, say, type Saying } from '../../../words/say.ts';
 import { pick, type Memory } from '../memory.ts';
 import { gapProblems, growthXY } from './gaps.ts';
-import type { CutLayer } from './laydown.ts';
-import type { CodeColours } from './stencils.ts';
+import type { CodeColours, CutLayer } from './stencils.ts';
 import type { PlannedPress } from './press.ts';
 import { planStops, type PlannedStops, type StopSetting } from './stops.ts';
 

@@ -16,7 +16,7 @@ import {
 import { copiesOf, mostCopies, type Job, type JobBundle, type JobCut, type JobForm } from '../../job/index.ts';
 import { problem, ProblemError, type Problem } from '../../problem.ts';
 import type { Memory } from '../memory.ts';
-import type { PlannedForm } from '../types.ts';
+import type { PlannedForm } from '../planned.ts';
 import { list, name as asName, say } from '../../../words/say.ts';
 
 export interface MadeForm {

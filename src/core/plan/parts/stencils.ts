@@ -23,6 +23,13 @@ export interface MadeStencil {
   readonly problems: readonly Problem[];
 }
 
+/** A layer with its stencil and its bit in the codes. */
+export interface CutLayer {
+  readonly layer: JobLayer;
+  readonly stencil: Stencil;
+  readonly bit: number;
+}
+
 /** Where a layer stands in the Job. */
 const placeOf = (layer: Pick<JobLayer, 'id'>): string => `layers[#${layer.id}]`;
 

@@ -3,7 +3,7 @@ import type { Job } from '../../job/index.ts';
 type JobMaterial = Job['materials'][number];
 import { problem, type Problem } from '../../problem.ts';
 import { layOnStock, type ToCut } from '../../stencil/index.ts';
-import type { PlannedCut, PlannedLayer } from '../types.ts';
+import type { PlannedCut, PlannedLayer } from '../planned.ts';
 import { lengths, name, say } from '../../../words/say.ts';
 
 /** One stencil's place on a sheet of stock. */
