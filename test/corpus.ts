@@ -11,7 +11,8 @@ import {
   type Box,
 } from '../src/core/form/index.ts';
 import { ProblemError } from '../src/core/problem.ts';
-import { defaultMaterials, makeStencil, writePaths } from '../src/core/stencil/index.ts';
+import { writePaths } from '../src/core/cutfile/index.ts';
+import { defaultMaterials, makeStencil } from '../src/core/stencil/index.ts';
 
 const aperture = { minX: 0, minY: 0, maxX: 100, maxY: 100 };
 const sheet = { minX: -20, minY: -20, maxX: 120, maxY: 120 };

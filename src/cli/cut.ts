@@ -1,5 +1,5 @@
 import { layerOf, inkBench } from '../core/asks/index.ts';
-import { materialsOf, mustHold, sayOffer, type Plan } from '../core/plan/index.ts';
+import { linesToCut, materialsOf, sayOffer, type Plan } from '../core/plan/index.ts';
 import { fail } from '../core/problem.ts';
 import { say } from '../words/index.ts';
 import { cutFile } from '../packet/index.ts';
@@ -64,7 +64,7 @@ export const cut: Command = {
     for (const offer of stencil.offers ?? []) console.log(`  › ${tellHere(sayOffer(offer, materialsOf(plan.job)))}`);
     const { certificate } = stencil;
     if (out === undefined) return certificate.holds ? 0 : 1;
-    mustHold(layer);
+    linesToCut(layer);
     const { language } = readerOnPaper(call.language, plan.job);
     writeNew(out, replace, () => cutFile(plan, layer, /\.dxf$/i.test(out) ? 'dxf' : 'svg', language));
     console.log(`  ${out}`);

@@ -1,10 +1,9 @@
 import { registerRows, writeCsv } from '../core/edition/index.ts';
 import { fingerprintOf, type JobBundle } from '../core/job/index.ts';
-import { mustHold, type Plan } from '../core/plan/index.ts';
+import { linesToCut, type Plan } from '../core/plan/index.ts';
 import { fail } from '../core/problem.ts';
 import { quietTask, type Task } from '../core/task.ts';
 import { asWritten, length, lengths, name as asName, say, type Saying } from '../words/index.ts';
-import { cutLinesOf, kerfOf, type CutLines } from './cut-lines.ts';
 import { overlapsCsv, recordCsv } from './files/csv.ts';
 import { cutDxf } from './files/cut-dxf.ts';
 import { cutSvg } from './files/cut-svg.ts';
@@ -38,9 +37,8 @@ const languageOfJob = (plan: Plan): string => plan.job.language ?? 'en';
 
 /** One stencil as a file for a cutter, at true size, proven as it is written. Throws `ProblemError` where it would not hold. */
 export function cutFile(plan: Plan, layer: Plan['layers'][number], format: 'svg' | 'dxf', language = languageOfJob(plan)): string {
-  mustHold(layer);
-  const kerfMm = kerfOf(plan, layer);
-  const lines = cutLinesOf(plan, layer, kerfMm);
+  const lines = linesToCut(layer);
+  const { kerfMm } = layer.written;
   const { title, image } = plan.job;
   return format === 'svg' ? cutSvg(layer, lines, image, title, fileVoice(language), kerfMm) : cutDxf(layer, lines, image);
 }
@@ -107,14 +105,11 @@ export async function makePacket(bundle: JobBundle, plan: Plan, wishes: PacketWi
   const { image, title } = plan.job;
   const voice = fileVoice(language);
   const numbers = finalNumbers(plan);
-  const written = new Map<string, CutLines>();
   const cutting = parts.has('cut');
   for (const layer of cutting ? plan.layers : []) {
-    const kerfMm = kerfOf(plan, layer);
-    const lines = kerfMm > 0 ? cutLinesOf(plan, layer, kerfMm) : setting.cutLines(layer);
-    written.set(layer.id, lines);
+    const { machine: lines, kerfMm } = layer.written;
     // The pages show what is wrong with it; there is no file to cut it by.
-    if (!layer.stencil.certificate.holds) continue;
+    if (!lines) continue;
     files.push({
       path: `cut/${fileName(layer.id)}.svg`,
       bytes: text.encode(cutSvg(layer, lines, image, title, voice, kerfMm)),
@@ -132,7 +127,7 @@ export async function makePacket(bundle: JobBundle, plan: Plan, wishes: PacketWi
     files.push({ path: `cut/${name}.dxf`, bytes: text.encode(flatDxf(sheet)), what: say('packet.sameForMachine') });
   };
   for (const sheet of cutting ? plan.stock : []) {
-    const laid = layStock(plan, sheet, written);
+    const laid = layStock(plan, sheet);
     const values = { n: sheet.placed.length, material: asWritten(sheet.materialName) };
     const what =
       sheet.times > 1

@@ -1,7 +1,6 @@
 import { fingerprintOf, type JobBundle } from '../core/job/index.ts';
-import { mustHold, type Plan, type PlannedStock } from '../core/plan/index.ts';
+import { linesToCut, type Plan, type PlannedStock } from '../core/plan/index.ts';
 import { quietTask, type Task } from '../core/task.ts';
-import { cutLinesOf, kerfOf, type CutLines } from './cut-lines.ts';
 import type { Reader } from '../words/index.ts';
 import { flatDxf, flatSvg } from './files/flat-sheet.ts';
 import { flatPdf } from './files/flat-pdf.ts';
@@ -27,16 +26,11 @@ export async function stockFile(
   language: string = plan.job.language ?? 'en',
   attachments: JobBundle['attachments'] = new Map(),
 ): Promise<Uint8Array> {
-  const lines = new Map<string, CutLines>();
   for (const { layerId } of sheet.placed) {
     const layer = plan.layers.find((l) => l.id === layerId);
-    if (!layer || lines.has(layerId)) continue;
-    mustHold(layer);
-    lines.set(layerId, cutLinesOf(plan, layer, kerfOf(plan, layer)));
-    task.report(lines.size / (sheet.placed.length + 1));
-    await task.pause();
+    if (layer) linesToCut(layer);
   }
-  const laid = layStock(plan, sheet, lines);
+  const laid = layStock(plan, sheet);
   if (isPrinterPage(format)) {
     const reader: Reader = { language, units: plan.job.units };
     return stockTiles(plan, sheet, laid, {

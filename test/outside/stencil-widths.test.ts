@@ -2,7 +2,8 @@
 // distances). The drawings are our own, each the least that shows one fault found in the wild. Many more: npm run corpus.
 import { beforeAll, describe, expect, test } from 'vitest';
 import { place, regionBox, strip, takeAway, rectangle, unite, type Region } from '../../src/core/form/index.ts';
-import { defaultMaterials, makeStencil, writePaths } from '../../src/core/stencil/index.ts';
+import { writePaths } from '../../src/core/cutfile/index.ts';
+import { defaultMaterials, makeStencil } from '../../src/core/stencil/index.ts';
 import { adversaries } from '../adversaries.ts';
 import { narrowPlaces, prepareVision } from './stencil-widths.ts';
 

@@ -18,7 +18,7 @@ import type { Plan } from './types.ts';
 export type * from './types.ts';
 export type * from './planned.ts';
 export type { PlannedPress } from './parts/press.ts';
-export { materialsOf, mustHold } from './parts/stencils.ts';
+export { materialsOf, linesToCut } from './parts/stencils.ts';
 export { sayOffer, takeOffer } from './parts/offers.ts';
 export { pressNotes } from './parts/press-notes.ts';
 export { countLogName, type PlannedEdition } from './parts/edition.ts';

@@ -6,6 +6,7 @@ import type { EdgeRidge, RidgeOver } from '../press/index.ts';
 import type { StencilChange } from '../edition/index.ts';
 import type { Saying } from '../../words/say.ts';
 import type { Stencil } from '../stencil/index.ts';
+import type { WrittenCut } from '../cutfile/index.ts';
 import type { Learning } from './parts/learning.ts';
 
 // What the Plan says of single things: forms, cuts, layers, mixes, inks, papers.
@@ -81,6 +82,8 @@ export interface PlannedLayer {
   readonly cutId: string;
   readonly side: 'window' | 'piece';
   readonly stencil: Stencil;
+  /** Its knife paths as they are drawn and written. */
+  readonly written: WrittenCut;
   /** null: open. */
   readonly inkId: string | null;
   readonly strength: number;

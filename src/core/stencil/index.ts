@@ -2,8 +2,6 @@
 export { makeStencil } from './make-stencil.ts';
 export { crossOpening, type Crossing } from './cross-opening.ts';
 export { certify, type Limits } from './certificate.ts';
-export { certifyWritten, writePaths } from './certify-written.ts';
-export type { WrittenPaths } from './certify-written.ts';
 export { defaultMaterials } from './materials.ts';
 export type { Material } from './materials.ts';
 export { cornersOf, knifeWork, sharpDeg } from './knife.ts';
@@ -14,8 +12,6 @@ export { ridgeFromMm, ridgeWarnings } from './ridge.ts';
 export type { RidgeLayer } from './ridge.ts';
 export { joinRuns, type JoinedRuns } from './label.ts';
 export type { RunSource } from './runs.ts';
-export { layOnStock } from './stock.ts';
-export type { LaidOut, Stock, ToCut } from './stock.ts';
 export type {
   Bridge,
   BridgePin,

@@ -1,6 +1,6 @@
 import { writeDxf } from '../../core/form/index.ts';
 import type { Plan } from '../../core/plan/index.ts';
-import type { CutLines } from '../cut-lines.ts';
+import type { CutLines } from '../../core/cutfile/index.ts';
 import { markArmMm, registerMarks } from '../marks.ts';
 
 /** A stencil as DXF in millimetres: CUT holds the closed knife paths; MARK the register marks and the sheet's edge, not to be cut through. */

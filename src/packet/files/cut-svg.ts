@@ -1,5 +1,5 @@
 import { length, name as asName, say, sentences, type Saying } from '../../words/index.ts';
-import type { CutLines } from '../cut-lines.ts';
+import type { CutLines } from '../../core/cutfile/index.ts';
 import { cleanNote } from '../../core/plain-text.ts';
 import { markArmMm, registerMarks } from '../marks.ts';
 import type { Voice } from '../voice.ts';

@@ -27,7 +27,7 @@ export function* cutPages(setting: Setting): Pages {
 /** The image and its marks; where the image alone fits one page, as much around it as that page holds. */
 function toTile(setting: Setting, layer: PlannedLayer): ToTile {
   const { image } = setting.plan.job;
-  const chains = setting.cutLines(layer).outlines.map((outline) => outline.flatMap((segment) => [...segment.points]));
+  const chains = layer.written.knife.outlines.map((outline) => outline.flatMap((segment) => [...segment.points]));
   const least: Record<keyof Box, number> = { minX: 0, minY: 0, maxX: image.widthMm, maxY: image.heightMm };
   for (const points of chains)
     for (let i = 0; i < points.length; i += 2) {
@@ -71,7 +71,7 @@ function drawTrueSize(
   const { stencil } = layer;
   const { image } = setting.plan.job;
   page.region(stencil.prints, placing, { fill: '#e4e4e4' }, 0.01);
-  page.outlines(setting.cutLines(layer).outlines, placing, { stroke: '#000000', lineMm: 0.25 });
+  page.outlines(layer.written.knife.outlines, placing, { stroke: '#000000', lineMm: 0.25 });
   for (const corner of sharpCorners(layer)) {
     const [x, y] = at(corner.atMm[0], corner.atMm[1]);
     page.circle(x, y, 1.1, { stroke: '#000000', lineMm: 0.12 });

@@ -2,7 +2,6 @@ import type { JobBundle } from '../../core/job/index.ts';
 import type { Plan } from '../../core/plan/index.ts';
 import { length, lengths, mass, name as asName, time, type Quantity } from '../../words/index.ts';
 import type { LengthUnits } from '../../core/units/index.ts';
-import { cutLinesOf, type CutLines } from '../cut-lines.ts';
 import type { Book } from '../pdf/book.ts';
 import type { Page } from '../pdf/page.ts';
 import { pictureOf, type Picture } from '../pdf/picture.ts';
@@ -30,8 +29,6 @@ export interface Setting extends Voice {
   readonly mark: string;
   /** The sheet after so many runs, as wide on the page as said: no finer than a printer shows. */
   proof(paper: PlannedPaper, run: number, widthMm: number): Picture;
-  /** The knife paths of a stencil, as page, SVG and DXF draw them. */
-  cutLines(layer: PlannedLayer): CutLines;
   /** Pages that carry nothing but a drawing: only a page number at their foot. */
   readonly bare: Set<Page>;
   /** Room left under what is to be weighed up before the start. */
@@ -151,11 +148,10 @@ export function beginStep(setting: Setting, step: number, title: string, what: s
 }
 
 export function newSetting(
-  parts: Omit<Setting, 'proof' | 'steps' | 'under' | 'units' | 'bare' | 'cutLines' | keyof Voice> & { readonly language: string },
+  parts: Omit<Setting, 'proof' | 'steps' | 'under' | 'units' | 'bare' | keyof Voice> & { readonly language: string },
 ): Setting {
   const { plan } = parts;
   const made = new Map<string, Picture>();
-  const lines = new Map<string, CutLines>();
   return {
     ...parts,
     ...voiceOf({ language: parts.language, units: plan.job.units }),
@@ -163,11 +159,6 @@ export function newSetting(
     steps: [],
     under: null,
     bare: new Set(),
-    cutLines(layer) {
-      const known = lines.get(layer.id) ?? cutLinesOf(plan, layer);
-      lines.set(layer.id, known);
-      return known;
-    },
     proof(paper, run, widthMm) {
       // About 200 pixels an inch of the page: finer than an office printer shows a flat colour's edge.
       const every = Math.max(1, Math.floor(((plan.codes.width / widthMm) * 25.4) / 200));

@@ -3,7 +3,7 @@ import type { Region, Segment } from '../../core/form/index.ts';
 /** Points nearer to a straight line than this are left out: no printer or knife shows 5 µm. */
 const straightMm = 0.005;
 
-/** Each ring as straight segments, for pictures; closed by its reader. Cut lines are fitted with curves instead: `cut-lines.ts`. */
+/** Each ring as straight segments, for pictures; closed by its reader. Cut lines are fitted with curves instead: `core/cutfile`. */
 export function outline(region: Region, toleranceMm = straightMm): Segment[][] {
   return region.rings.map((ring) => {
     const kept = withoutStraightPoints(ring, toleranceMm);

@@ -15,7 +15,7 @@ import { planMix } from './mix.ts';
 import { inkSwatch, swatchOf } from './papers.ts';
 import type { PlannedPress } from './press.ts';
 import { codeColours } from './proof.ts';
-import { makeStencils, materialFor, materialsOf, type CodeColours, type CutLayer } from './stencils.ts';
+import { makeStencils, materialFor, materialsOf, writtenCut, type CodeColours, type CutLayer } from './stencils.ts';
 
 /** Each layer's sheet, its bridges where they are least seen on the bare papers. Layers whose stencil can't be made are left out. */
 export function cutTheStencils(
@@ -38,9 +38,12 @@ export function cutTheStencils(
   }));
   const made = makeStencils(job, tasks, colours, memory, materialsOf(job));
   for (const one of made.values()) found(one.problems);
-  return layers.flatMap((layer) => {
+  return tasks.flatMap(({ layer, bit, material }) => {
     const stencil = made.get(layer.id)?.stencil;
-    return stencil ? [{ layer, stencil, bit: bitOf.get(layer.id)! }] : [];
+    if (!stencil) return [];
+    const written = writtenCut(job, layer, stencil, material, memory);
+    found(written.problems);
+    return [{ layer, stencil, written, bit }];
   });
 }
 
@@ -91,7 +94,7 @@ export function planLayers(from: {
   const { job, layers, inks, press, edition, areas, memory } = from;
   const paper = firstPaper(job, inks);
   const retarderShare = edition.day?.openTime.retarderShare ?? 0;
-  return from.stencils.map(({ layer, stencil, bit }, i): PlannedLayer => {
+  return from.stencils.map(({ layer, stencil, written, bit }, i): PlannedLayer => {
     const printsMm2 = areaOfBit(areas, bit);
     const pulls = edition.pullsOfRun[layers.indexOf(layer)] ?? 0;
     const film = filmOfLayer(layer, inks);
@@ -104,6 +107,7 @@ export function planLayers(from: {
       cutId: layer.cut,
       side: layer.side,
       stencil,
+      written,
       inkId: layer.ink,
       strength: layer.strength,
       printsMm2,

@@ -2,6 +2,7 @@ import { deltaE00, type Lab } from '../../colour/index.ts';
 import { common, rectangle, regionBox, takeAway, type Box, type Region } from '../../form/index.ts';
 import type { Job, JobLayer } from '../../job/index.ts';
 import { layerCodes, proofGrid, type Codes } from '../../print/index.ts';
+import { writeCut, type CutLines, type WrittenCut } from '../../cutfile/index.ts';
 import { fail, ProblemError, type Problem } from '../../problem.ts';
 import {
   defaultMaterials,
@@ -27,6 +28,7 @@ export interface MadeStencil {
 export interface CutLayer {
   readonly layer: JobLayer;
   readonly stencil: Stencil;
+  readonly written: WrittenCut;
   readonly bit: number;
 }
 
@@ -113,10 +115,18 @@ function requestOf({ job, layer, cut, material }: StencilReads, cost?: CostRaste
 const needsWayOut = (stencil: Stencil): boolean =>
   !stencil.certificate.holds || (stencil.prints.rings.length === 0 && stencil.problems.some((p) => p.code === 'stencil-closed'));
 
-/** The one rule of what may be cut: a stencil that was not proven is not written, by whatever way it is asked for. */
-export function mustHold(layer: { readonly id: string; readonly stencil: Stencil }): void {
-  if (!layer.stencil.certificate.holds)
-    fail('stencil-does-not-hold', placeOf(layer), say('stencil.notCutAsItIs'), say('stencil.takeAnOffer'));
+/** The lines that may be cut. The one rule: what was not proven as written is not written, by whatever way it is asked for. */
+export function linesToCut(layer: { readonly id: string; readonly stencil: Stencil; readonly written: WrittenCut }): CutLines {
+  const { machine, problems } = layer.written;
+  if (machine) return machine;
+  if (problems.length > 0) throw new ProblemError(problems);
+  return fail('stencil-does-not-hold', placeOf(layer), say('stencil.notCutAsItIs'), say('stencil.takeAnOffer'));
+}
+
+/** A layer's stencil as it is written, remembered. */
+export function writtenCut(job: Pick<Job, 'materials'>, layer: JobLayer, stencil: Stencil, material: Material, memory: Memory): WrittenCut {
+  const kerfMm = job.materials.find((m) => m.id === material.id)?.kerfMm ?? 0;
+  return memory.part(`written ${layer.id}`, { stencil, material, kerfMm, place: `${placeOf(layer)}.cut` }, writeCut);
 }
 
 /** Colours of all overlaps by code, on one paper: Lab triples, and which bits print. */

@@ -2,7 +2,7 @@ import type { Job } from '../../job/index.ts';
 
 type JobMaterial = Job['materials'][number];
 import { problem, type Problem } from '../../problem.ts';
-import { layOnStock, type ToCut } from '../../stencil/index.ts';
+import { edgesOnStock, layOnStock, type EdgeLine, type ToCut } from '../../cutfile/index.ts';
 import type { PlannedCut, PlannedLayer } from '../planned.ts';
 import { lengths, name, say } from '../../../words/say.ts';
 
@@ -37,6 +37,8 @@ export interface PlannedStock {
   /** Sheets to cut just like this one. */
   readonly times: number;
   readonly placed: readonly PlacedOnStock[];
+  /** Where stencils part from one another and from the offcut. */
+  readonly edges: readonly EdgeLine[];
   /** Share of the stock that is used. */
   readonly usedShare: number;
 }
@@ -72,6 +74,7 @@ export function planStock(
         kerfMm,
         times,
         placed,
+        edges: edgesOnStock({ ...stock, kerfMm, placed }),
         usedShare: placed.reduce((sum, p) => sum + p.widthMm * p.heightMm, 0) / (stock.widthMm * stock.heightMm),
       });
     }

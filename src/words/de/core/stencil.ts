@@ -68,4 +68,10 @@ export const stencil: Same<typeof en.stencil> = {
   // Vorrat.
   largerThanStock: ({ name, size, stock }) => `„${name}“ (${size}) passt nicht auf einen Bogen von ${stock}.`,
   largerStock: 'Größeres Material nehmen oder einen kleineren Rand um das Bild lassen.',
+
+  weakAsWritten: ({ places }) => `Die Schneiddatei würde nicht zusammenhalten: ${places}.`,
+  weakAt: ({ at, width }) => `bei ${at} (${width} breit)`,
+  enlargeThere: 'Die Form dort etwas größer machen oder ein festeres Material wählen.',
+  kerfTooWide: ({ kerf }) => `Manches, was herausfällt, ist schmaler als die ${kerf}, die die Maschine wegnimmt.`,
+  finerTool: 'Ein feineres Werkzeug nehmen, die Form größer machen oder diese von Hand schneiden (ohne Schnittbreite).',
 };

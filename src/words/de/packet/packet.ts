@@ -115,11 +115,6 @@ export const packet: Same<typeof en.packet> = {
   secondRun: 'zweiter Lauf',
 
   // Was abgelehnt wird.
-  cutFileWeak: ({ places }) => `Die Schneiddatei würde nicht zusammenhalten: ${places}.`,
-  weakAt: ({ at, width }) => `bei ${at} (${width} breit)`,
-  enlargeThere: 'Die Form dort etwas größer machen oder ein festeres Material wählen.',
-  kerfTooWide: ({ kerf }) => `Manches, was herausfällt, ist schmaler als die ${kerf}, die die Maschine wegnimmt.`,
-  finerTool: 'Ein feineres Werkzeug nehmen, die Form größer machen oder diese von Hand schneiden (ohne Schnittbreite).',
   stockNotWritten: 'Diese Schablone hält nicht zusammen, also wird der Bogen nicht geschrieben, auf dem sie liegt.',
   mendMarked: 'Zuerst die an der Schablone markierten Stellen ausbessern.',
   printerMargin: 'der Druckerrand',

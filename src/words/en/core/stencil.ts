@@ -78,4 +78,11 @@ export const stencil = {
   largerThanStock: ({ name, size, stock }: { name: NameText; size: LengthText; stock: LengthText }) =>
     `“${name}” (${size}) does not fit on a sheet of ${stock}.`,
   largerStock: 'Use larger stock, or leave a smaller margin around the image.',
+
+  // As written for a knife or a machine.
+  weakAsWritten: ({ places }: { places: ListText }) => `The cut file would not hold together: ${places}.`,
+  weakAt: ({ at, width }: { at: LengthText; width: LengthText }) => `at ${at} (${width} wide)`,
+  enlargeThere: 'Make the form a little larger there, or choose a firmer material.',
+  kerfTooWide: ({ kerf }: { kerf: LengthText }) => `Some of what drops out is narrower than the ${kerf} that the machine takes away.`,
+  finerTool: 'Take a finer tool, make the form larger, or cut this one by hand (no kerf).',
 };

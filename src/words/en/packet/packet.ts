@@ -116,11 +116,6 @@ export const packet = {
   secondRun: 'second run',
 
   // What is refused.
-  cutFileWeak: ({ places }: { places: SayingText }) => `The cut file would not hold together: ${places}.`,
-  weakAt: ({ at, width }: { at: LengthText; width: LengthText }) => `at ${at} (${width} wide)`,
-  enlargeThere: 'Make the form a little larger there, or choose a firmer material.',
-  kerfTooWide: ({ kerf }: { kerf: LengthText }) => `Some of what drops out is narrower than the ${kerf} that the machine takes away.`,
-  finerTool: 'Take a finer tool, make the form larger, or cut this one by hand (no kerf).',
   stockNotWritten: 'This stencil does not hold together, so the sheet that it lies on is not written.',
   mendMarked: 'Mend the places marked on the stencil first.',
   printerMargin: 'the printer’s margin',

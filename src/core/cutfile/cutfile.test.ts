@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { pathData, rectangle, takeAway, unite } from '../form/index.ts';
 import type { Region } from '../form/index.ts';
 import { inEnglish, refusalOf } from '../../../test/said.ts';
-import { certifyWritten, cornersOf, cutOrder, defaultMaterials, layOnStock, makeStencil, ridgeWarnings, writePaths } from './index.ts';
+import { cornersOf, cutOrder, defaultMaterials, makeStencil, ridgeWarnings } from '../stencil/index.ts';
+import { certifyWritten, layOnStock, writePaths } from './index.ts';
 import type { ToCut } from './index.ts';
 
 const paper = defaultMaterials[1],

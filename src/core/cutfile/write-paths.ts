@@ -1,9 +1,6 @@
 import { boxRegion, fitOutline, outlineData, readPathData, tidy } from '../form/index.ts';
 import type { FitRules, Region, Segment } from '../form/index.ts';
-import { certify } from './certificate.ts';
-import { cutOrder } from './cut-order.ts';
-import type { Material } from './materials.ts';
-import type { Certificate, Stencil } from './types.ts';
+import { certify, cutOrder, type Certificate, type Material, type Stencil } from '../stencil/index.ts';
 
 /**
  * The certificate of a stencil as its file says it: `d` is the text of the closed knife paths just as written (absolute
