@@ -84,7 +84,7 @@ export const packet: Command = {
 };
 
 /** The paper in the printer; a name that is none is refused, not taken for A4. */
-export function printerPage(asked: unknown): PrinterPage {
+function printerPage(asked: unknown): PrinterPage {
   if (asked === undefined) return 'a4';
   const page = printerPages.find((one) => one === String(asked).toLowerCase());
   return (

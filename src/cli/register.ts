@@ -81,10 +81,7 @@ export const register: Command = {
 };
 
 /** What test sheets tell, for the terminal. */
-export function sayTested(
-  { sheets, sigmaMm, sigmaRangeMm, turnDeg, driftMm: [x, y] }: RegisterFound,
-  advice: TestedRegister['advice'],
-): string[] {
+function sayTested({ sheets, sigmaMm, sigmaRangeMm, turnDeg, driftMm: [x, y] }: RegisterFound, advice: TestedRegister['advice']): string[] {
   const by = (mm: number): { by: ReturnType<typeof length> } => ({ by: length(Math.abs(mm), 2) });
   const drift: Saying[] = [
     x < 0 ? say('answers.toLeft', by(x)) : say('answers.toRight', by(x)),

@@ -8,7 +8,7 @@ export interface Mark {
 
 /** How far a mark's arms reach, and how far its middle stands off the image. */
 export const markArmMm = 5;
-export const markOffMm = 7;
+const markOffMm = 7;
 
 /** One mark at the middle of each side; on narrow stencil margins they come nearer to the image. */
 export function registerMarks(image: { readonly widthMm: number; readonly heightMm: number }, sheet: Box): Mark[] {

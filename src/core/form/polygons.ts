@@ -27,7 +27,7 @@ export function toMicrons(region: Region): Paths64 {
   return paths;
 }
 
-export function fromMicrons(paths: Paths64): Region {
+function fromMicrons(paths: Paths64): Region {
   const rings: Float64Array[] = [];
   for (const path of paths) {
     if (path.length < 3) continue;

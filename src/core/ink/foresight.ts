@@ -11,7 +11,7 @@ export interface ForesightLayer {
   readonly ink: Ink;
   readonly strength: number;
   readonly deposit: number;
-  /** Relative standard deviation of the film from pull to pull; hand pulls 0.1..0.2 (OPTICS section 6). */
+  /** Relative standard deviation of the film from pull to pull; hand pulls 0.1..0.2 (docs/optics.md 6). */
   readonly depositSpread?: number;
   /** Relative error of the strength by weighing and pouring. */
   readonly strengthSpread?: number;

@@ -53,12 +53,12 @@ export function inkOverOneGround({
 }
 
 export interface TwoGroundTrust extends Trust {
-  /** How much of the ground is hidden: R over black / R over white at the middle of the spectrum's light (TRADE section 4). */
+  /** How much of the ground is hidden: R over black / R over white at the middle of the spectrum's light (docs/trade.md 4). */
   readonly contrastRatio: number;
 }
 
 /**
- * An ink from a drawdown over white and over black (OPTICS section 4): R0 and T² from both, then K and S.
+ * An ink from a drawdown over white and over black (docs/optics.md 4): R0 and T² from both, then K and S.
  * Bands where the two contradict each other (darker over white than over black) count as opaque and are reported.
  */
 export function inkOverTwoGrounds({

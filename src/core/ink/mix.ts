@@ -11,7 +11,7 @@ export interface InkShare {
 }
 
 /**
- * Ink from parts by volume: K = Σ cᵢ kᵢ, S = Σ cᵢ sᵢ (OPTICS section 4).
+ * Ink from parts by volume: K = Σ cᵢ kᵢ, S = Σ cᵢ sᵢ (docs/optics.md 4).
  * @throws ProblemError when a share is negative or the shares exceed the whole
  */
 export function mixInks(parts: readonly InkShare[]): Ink {

@@ -8,7 +8,7 @@ export interface ModelBand {
   readonly note: Saying;
 }
 
-/** Chosen so that nine overlaps in ten of measured sets lie within their band, each set left out in turn (OPTICS section 6). */
+/** Chosen so that nine overlaps in ten of measured sets lie within their band, each set left out in turn (docs/optics.md 6). */
 const own: Record<ReadingKind, { readonly colours: Spread; readonly withBlack: Spread }> = {
   spectrum: { colours: [0.5, 0.6], withBlack: [0.8, 1] },
   xyz: { colours: [1, 1.2], withBlack: [1.5, 1.8] },

@@ -11,7 +11,7 @@ export interface TrappingKnown {
 }
 
 /**
- * Trapping before anything is read, with its doubt. Chosen on measured overprints (OPTICS section 5): dried films lie nearly as thick
+ * Trapping before anything is read, with its doubt. Chosen on measured overprints (docs/optics.md 5): dried films lie nearly as thick
  * on ink as on paper, wet ones three quarters. A smoothest spectrum absorbs a little beside its ink's true band, which trapping makes
  * good too: where spectra were read, films lie thicker.
  */

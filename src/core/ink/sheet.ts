@@ -47,7 +47,7 @@ export interface DrawdownSheet {
   readonly checkLine: { readonly xMm: number; readonly yMm: number; readonly lengthMm: number };
 }
 
-/** Ink to base by parts (TRADE section 4): 1:0, 1:1, 1:2, 1:4, 1:8, 1:16. */
+/** Ink to base by parts (docs/trade.md 4): 1:0, 1:1, 1:2, 1:4, 1:8, 1:16. */
 export const usualLadder: readonly number[] = [1, 1 / 2, 1 / 3, 1 / 5, 1 / 9, 1 / 17];
 
 const mostStrips = 7;

@@ -1,7 +1,7 @@
 import { BANDS, type Spectrum } from '../colour/index.ts';
 import type { Surface } from './types.ts';
 
-/** Saunderson's constants as usual for ink on paper (OPTICS section 2; Saunderson 1942). */
+/** Saunderson's constants as usual for ink on paper (docs/optics.md 2; Saunderson 1942). */
 const k1 = 0.04;
 const k2 = 0.6;
 /** Below this the film is black whatever it is; keeps logarithms finite. */
@@ -9,7 +9,7 @@ const leastInternal = 1e-4;
 
 /**
  * Light that the darkest ink still gives back from within, on top of the gloss: what is left of the darkest reading is gloss,
- * at least `glossShare` of it. Chosen on measured overprints (OPTICS section 5).
+ * at least `glossShare` of it. Chosen on measured overprints (docs/optics.md 5).
  */
 const lightWithin = 0.015;
 const glossShare = { spectra: 0.5, colours: 0.3 };
@@ -37,7 +37,7 @@ export function defaultSurface(readings: readonly Spectrum[], fromSpectra: boole
   return { ks: told * (1 - fade) + glossUnknown * fade, k1, k2 };
 }
 
-/** Measured reflectance → what the light inside the film sees (OPTICS section 2). */
+/** Measured reflectance → what the light inside the film sees (docs/optics.md 2). */
 export function internal(R: Spectrum, surface: Surface): Spectrum {
   const out = new Float64Array(R.length);
   for (let i = 0; i < R.length; i++) {

@@ -20,7 +20,7 @@ export interface Surface {
   readonly ks: number;
   readonly k1: number;
   readonly k2: number;
-  /** How thick a film lies on ink against the same film on paper (OPTICS section 3); left out: as thick. */
+  /** How thick a film lies on ink against the same film on paper (docs/optics.md 3); left out: as thick. */
   readonly trapping?: number;
 }
 

@@ -31,7 +31,7 @@ interface Def {
 }
 const defOf = (schema: Schema): Def => schema.def as unknown as Def;
 
-export const meansOf = (field: string): Saying => say(`fields.${field as keyof typeof catalogue}` satisfies Key);
+const meansOf = (field: string): Saying => say(`fields.${field as keyof typeof catalogue}` satisfies Key);
 
 const units: readonly (readonly [RegExp, string])[] = [
   [/PerM2$/, 'cm³/m²'],
@@ -54,7 +54,7 @@ const units: readonly (readonly [RegExp, string])[] = [
 ];
 
 /** The unit that a field's name carries. */
-export function unitOf(field: string): string | null {
+function unitOf(field: string): string | null {
   return units.find(([name]) => name.test(field))?.[1] ?? null;
 }
 

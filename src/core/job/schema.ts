@@ -36,7 +36,7 @@ const attachment = z
   .regex(/^(?!\/)(?!.*(^|\/)\.\.(\/|$))[^\\:]+$/, 'file-inside' satisfies Format);
 const point = z.tuple([mm, mm]);
 
-export const ReadingSchema = z.discriminatedUnion('kind', [
+const ReadingSchema = z.discriminatedUnion('kind', [
   z.looseObject({ kind: z.literal('spectrum'), values: z.array(z.number()).length(36), sigma: z.number().min(0).max(20).optional(), note }),
   z.looseObject({
     kind: z.literal('xyz'),

@@ -41,7 +41,7 @@ export function theoreticalVolume(openPercent: number, thicknessMicrons: number)
 }
 
 /** Fabric thickness where none is known: the middle of the usual meshes, about 1.6 threads. common practice */
-export const thicknessInThreads = 1.6;
+const thicknessInThreads = 1.6;
 
 /** Usual meshes, per cm – thread: [perCm, thread, opening, open %, thickness, volume]. common practice, a mesh's own figures win. */
 const rows: readonly (readonly [number, number, number, number, number, number])[] = [

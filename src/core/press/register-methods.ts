@@ -24,7 +24,7 @@ export const registerMethods: readonly MethodTolerance[] = [
 ];
 
 /** Two standard deviations hold nineteen times in twenty. */
-export const sigmasInTolerance = 2;
+const sigmasInTolerance = 2;
 
 export interface RegisterSigma {
   /** Standard deviation of one layer's place on the sheet, mm. */

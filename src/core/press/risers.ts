@@ -29,7 +29,7 @@ export interface Risers {
 }
 
 /** Card and board come in steps of half a millimetre. common practice */
-export const boardStepMm = 0.5;
+const boardStepMm = 0.5;
 const asSold = (mm: number): number => Math.round(mm / boardStepMm) * boardStepMm;
 
 /**

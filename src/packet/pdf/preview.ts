@@ -61,7 +61,7 @@ export function newPreview(widthPt: number, heightPt: number, black: boolean): P
 }
 
 /** Operators of a PDF path (m, l, c, h, re: ISO 32000-1, 8.5.2) as the data of an SVG path. */
-export function svgPath(path: string): string {
+function svgPath(path: string): string {
   let out = '';
   let held: string[] = [];
   for (const word of path.split(/\s+/)) {

@@ -19,7 +19,7 @@ export function refuseTangle(rings: readonly Float64Array[], place: Saying): voi
  * Do the edges of these rings cross one another millions of times? Judged from pairs of edges drawn at random (seeded): a
  * tangle of that size shows at once, and nothing a knife could follow comes near it.
  */
-export function isTangled(rings: readonly Float64Array[]): boolean {
+function isTangled(rings: readonly Float64Array[]): boolean {
   let edges = 0;
   const starts = rings.map((ring) => {
     const start = edges;

@@ -10,7 +10,7 @@ const shapesPerInk = 6;
 /** The same, and three for what its reading may be off by: along lightness, chroma, hue. */
 export const modesPerInk = shapesPerInk + 3;
 
-/** Doubt of ln K behind a colour, and how fast it falls towards quicker waves. Chosen on measured overprints (OPTICS section 6). */
+/** Doubt of ln K behind a colour, and how fast it falls towards quicker waves. Chosen on measured overprints (docs/optics.md 6). */
 const spread = 0.22;
 const slowest = 4;
 

@@ -36,7 +36,7 @@ const readingSigma = 0.3;
 /**
  * The overlaps whose measurement would narrow this print's colours most, one after the other: how much less would be in doubt of
  * all overlaps, by area, given that one is known (conditioning of normal variables; their covariance is that of the foreseen prints
- * and of the model's own errors, OPTICS section 6).
+ * and of the model's own errors, docs/optics.md 6).
  */
 export function readingsWorth(ask: WorthAsk): ReadingsWorth {
   const { foresight, areas } = ask;

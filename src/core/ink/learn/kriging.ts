@@ -15,7 +15,7 @@ export interface Rest {
 
 /**
  * How alike the model's errors are at two overlaps: by the layers they share (Jaccard's index) and how near their colours are.
- * Chosen on measured overprints (OPTICS section 6).
+ * Chosen on measured overprints (docs/optics.md 6).
  */
 export const reach = { lightness: 3, colour: 3, near: 60 };
 

@@ -44,11 +44,11 @@ const mostLightness = 110;
 
 /** Usual white printing paper (common practice), when nobody knows. */
 const usualPaper: Lab = [94, 0, 1];
-/** Doubts of photographed colours, ΔE00 (OPTICS section 5: 4..5 simulated, real likely 5..8). */
+/** Doubts of photographed colours, ΔE00 (docs/optics.md 7: 4..5 simulated, real likely 5..8). */
 const doubt = { withChart: 4, withGrey: 6, withPaper: 7, withNothing: 9 } as const;
 
 /**
- * Colours of drawdowns out of a photograph (OPTICS section 8): light made linear, evened out over the bare paper,
+ * Colours of drawdowns out of a photograph (docs/optics.md 7): light made linear, evened out over the bare paper,
  * scaled by grey card or paper, brought to XYZ by a chart where there is one. Every reading carries its doubt.
  * @throws ProblemError when there is too little paper to even the light out, or the paper is burnt out
  */

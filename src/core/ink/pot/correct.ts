@@ -105,7 +105,7 @@ function potInk(reading: Spectrum, recipe: Ink, ground: Spectrum, surface: Surfa
  */
 function learnWorks(ask: PotAsk, known: (c: PotContent) => ShelfPot): number {
   const ground = internal(ask.ground, ask.surface);
-  // Prior: drawdowns by hand vary by some 15 % (OPTICS section 6).
+  // Prior: drawdowns by hand vary by some 15 % (docs/optics.md 6).
   let top = 1 / 0.15 ** 2,
     bottom = 1 / 0.15 ** 2;
   let contents = [...ask.contents];

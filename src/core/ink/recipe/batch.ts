@@ -125,7 +125,7 @@ export function wholeParts(shares: readonly number[], within = 0.05, most = 60):
   return shares.map((s) => Math.round(s * 1000));
 }
 
-/** Grams of ink for a run: what lies on the sheets, and what stays in screen and pot (TRADE section 3). */
+/** Grams of ink for a run: what lies on the sheets, and what stays in screen and pot (docs/trade.md 3). */
 export function runGrams(run: {
   readonly areaM2: number;
   readonly coverage: number;
@@ -138,7 +138,7 @@ export function runGrams(run: {
   return { printed, total: printed + run.staysGrams };
 }
 
-/** Grams of an addition of strength s that bring a pot of M grams from strength c up to c* (TRADE section 3). */
+/** Grams of an addition of strength s that bring a pot of M grams from strength c up to c* (docs/trade.md 3). */
 export function strengthenGrams(potGrams: number, from: number, to: number, additionStrength = 1): number {
   if (!(to >= from) || !(additionStrength > to))
     fail(
@@ -150,7 +150,7 @@ export function strengthenGrams(potGrams: number, from: number, to: number, addi
   return (potGrams * (to - from)) / (additionStrength - to);
 }
 
-/** Grams of clear base that bring a pot of M grams from strength c down to c* (TRADE section 3). */
+/** Grams of clear base that bring a pot of M grams from strength c down to c* (docs/trade.md 3). */
 export function weakenGrams(potGrams: number, from: number, to: number): number {
   if (!(to > 0) || !(to <= from))
     fail(
@@ -162,7 +162,7 @@ export function weakenGrams(potGrams: number, from: number, to: number): number 
   return potGrams * (from / to - 1);
 }
 
-/** Retarder: usual range and ceiling, by share of the pot (TRADE section 3). */
+/** Retarder: usual range and ceiling, by share of the pot (docs/trade.md 3). */
 export const retarderLimits = { usual: [0.02, 0.05], ceiling: 0.1 } as const;
 
 /** Warns of more retarder and additions than the ink bears. */

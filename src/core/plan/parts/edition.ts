@@ -207,7 +207,7 @@ function chancesOf(paper: SheetPlan['papers'][number]): PlannedEdition['chances'
 }
 
 /** Minutes at the knife for every sheet: a pair's sheets give both sides, so the side that needs more decides. */
-export function cuttingMinutes(materials: readonly RunMaterial[], wear: readonly RunWear[]): number {
+function cuttingMinutes(materials: readonly RunMaterial[], wear: readonly RunWear[]): number {
   const sets = new Map<string, { minutes: number; sheets: Map<string, number> }>();
   materials.forEach(({ set, group, cutMinutes }, run) => {
     const one = sets.get(set) ?? { minutes: cutMinutes, sheets: new Map<string, number>() };

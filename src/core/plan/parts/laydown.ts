@@ -133,7 +133,7 @@ function areaOfBit(areas: Float64Array, bit: number): number {
 }
 
 /** The ridge along a layer's edges, and how much of what it prints lies within its reach. */
-export function ridgeOfLayer(
+function ridgeOfLayer(
   job: Job,
   layer: JobLayer,
   { prints }: Pick<Stencil, 'prints'>,

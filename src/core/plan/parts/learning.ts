@@ -48,7 +48,7 @@ export interface LearnedPaper {
 /** What learning knows of a layer. */
 export type LearningLayer = Pick<JobLayer, 'id' | 'name' | 'ink' | 'strength' | 'base'>;
 
-/** Doubt of gloss, as reflectance; of how one film lies on a certain other one; of a film by hand, and of one that is taken to be as it was read (OPTICS section 6). */
+/** Doubt of gloss, as reflectance; of how one film lies on a certain other one; of a film by hand, and of one that is taken to be as it was read (docs/optics.md 6). */
 const glossSigma = 0.003,
   pairSigma = 0.07,
   filmSigma = 0.12,

@@ -28,7 +28,7 @@ import type { OverPicture, PlannedOverlap, PlannedPaper, Swatch, WorthReadings }
 
 /** Seeded samples behind each band: enough for two figures, and fast enough for a slider. */
 const bandSamples = 80;
-/** Doubt of a ground that is known from a picture (OPTICS section 5: photographs, 5..8 likely): nine in ten. */
+/** Doubt of a ground that is known from a picture (docs/optics.md 7: photographs, 5..8 likely): nine in ten. */
 const pictureBand = 8;
 
 /**
@@ -95,7 +95,7 @@ export function colourOf(colours: OverlapColours, row: number): Swatch {
  * @param layers those that print, first down first
  * @param areasMm2 of all 256 codes (open layers' bits included)
  */
-export function planPaper(
+function planPaper(
   paper: JobPaper,
   job: Pick<Job, 'proofReadings' | 'seed'>,
   found: FoundInks,

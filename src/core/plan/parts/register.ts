@@ -73,7 +73,7 @@ export interface EdgeRegister {
 }
 
 /** How far each pair of layers overlaps where their shapes meet. */
-export function meetingPairs(
+function meetingPairs(
   layers: readonly { readonly id: string; readonly bit: number; readonly prints: Region }[],
   codes: Codes,
 ): MeetingPair[] {

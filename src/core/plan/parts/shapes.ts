@@ -83,7 +83,7 @@ export interface MadeCut {
 }
 
 /** Forms placed, repeated, united and taken away, in the order of the parts: one knife path. */
-export function makeCut(cut: JobCut, image: Job['image'], forms: ReadonlyMap<string, PlannedForm>): MadeCut {
+function makeCut(cut: JobCut, image: Job['image'], forms: ReadonlyMap<string, PlannedForm>): MadeCut {
   const area = { minX: 0, minY: 0, maxX: image.widthMm, maxY: image.heightMm };
   const problems: Problem[] = [];
   let region = emptyRegion;

@@ -1,5 +1,5 @@
 import { deltaE00, type Lab } from '../../colour/index.ts';
-import { common, rectangle, regionBox, takeAway, type Box, type Region } from '../../form/index.ts';
+import { common, rectangle, takeAway, type Box, type Region } from '../../form/index.ts';
 import type { Job, JobLayer } from '../../job/index.ts';
 import { layerCodes, proofGrid, type Codes } from '../../print/index.ts';
 import { writeCut, type CutLines, type WrittenCut } from '../../cutfile/index.ts';
@@ -59,13 +59,13 @@ export function imageBox(job: Pick<Job, 'image'>): Box {
 }
 
 /** Where a layer's ink would pass if every island floated in its place: the drawing's own intent. */
-export function idealPrints(cut: Region, side: JobLayer['side'], image: Job['image']): Region {
+function idealPrints(cut: Region, side: JobLayer['side'], image: Job['image']): Region {
   const whole = rectangle(0, 0, image.widthMm, image.heightMm);
   return side === 'window' ? common(cut, whole) : takeAway(whole, cut);
 }
 
 /** Pieces are loose by nature; a window's islands are bridged unless the printmaker says otherwise. */
-export function islandsOf(layer: Pick<JobLayer, 'islands' | 'side'>): 'bridge' | 'loose' | 'drop' {
+function islandsOf(layer: Pick<JobLayer, 'islands' | 'side'>): 'bridge' | 'loose' | 'drop' {
   return layer.islands ?? (layer.side === 'window' ? 'bridge' : 'loose');
 }
 
@@ -162,11 +162,11 @@ function labAt(labOfCode: Float64Array, code: number): Lab {
 }
 
 /** Codes of the ideal prints at the knife's raster: what the cost of a bridge is read from. */
-export function idealCodes(image: Job['image'], layers: readonly { bit: number; prints: Region }[]): Codes {
+function idealCodes(image: Job['image'], layers: readonly { bit: number; prints: Region }[]): Codes {
   return layerCodes(layers, proofGrid(image.widthMm, image.heightMm, 25.4 / costMmPerPx));
 }
 
-export function costRaster(codes: Codes, table: Float32Array): CostRaster {
+function costRaster(codes: Codes, table: Float32Array): CostRaster {
   const deltaE = new Float32Array(codes.data.length);
   for (let i = 0; i < deltaE.length; i++) deltaE[i] = table[codes.data[i]];
   return { grid: { originXMm: 0, originYMm: 0, mmPerPx: codes.mmPerPx, width: codes.width, height: codes.height }, deltaE };
@@ -267,10 +267,4 @@ function pricedStencil({ chosen, codes, missing, extra, layer, image, cut }: Pri
   const priced =
     costed && isMended(costed) ? { ...costed, mends: mendsOf(costed, idealPrints(cut, layer.side, image), codes, lost, gained) } : costed;
   return { stencil: priced, problems: [...chosen.problems, ...(priced ? islandNotes(priced, placeOf(layer)) : [])] };
-}
-
-/** A cut that lies wholly inside the image needs no clipping note; one that doesn't is clipped by the tape. */
-export function cutIsClipped(cut: Region, image: Job['image']): boolean {
-  const box = regionBox(cut);
-  return box.minX < 0 || box.minY < 0 || box.maxX > image.widthMm || box.maxY > image.heightMm;
 }

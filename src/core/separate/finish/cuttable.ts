@@ -23,7 +23,7 @@ export function rulesOn(cut: CutRules, scale: number): CutRules {
 }
 
 /** One layer's mask with nothing narrower than the knife and the material allow. */
-export function cuttableMask(mask: Bits, rules: CutRules): Bits {
+function cuttableMask(mask: Bits, rules: CutRules): Bits {
   const large = (from: Bits): Bits => withoutSpecks(withoutSpecks(from, 0, rules.leastIslandPx), 1, rules.leastInkPx);
   return large(broadEnough(broadEnough(large(mask), rules), rules));
 }

@@ -2,7 +2,7 @@ import { differences, meanOf, metresOf, type KnownDifferences } from '../finish/
 import { fieldOf, settle, solveMasks, type Level, type MaskRules } from './masks.ts';
 
 /** Prices tried on the way to a budget and for the trade-off, ΔE00·mm a mm. */
-export const priceLadder = [0.25, 0.7, 1.8, 4.5, 11, 28];
+const priceLadder = [0.25, 0.7, 1.8, 4.5, 11, 28];
 
 export interface CurvePoint {
   readonly priceMm: number;

@@ -78,13 +78,6 @@ function indexOfMost(weight: Float64Array, distance: Float64Array): number {
   return best;
 }
 
-/** How much of each of the few colours each code prints, in register. */
-export function useOf(few: FewTargets, binOf: Uint16Array, codes: Uint8Array, codeCount: number, weight?: Float32Array): Use {
-  const counts = new Float64Array(few.targets.count * codeCount);
-  for (let i = 0; i < codes.length; i++) counts[few.ofBin[binOf[i]] * codeCount + codes[i]] += weight ? weight[i] : 1;
-  return usePairs(counts, codeCount);
-}
-
 /** Colour × code amounts → the pairs that matter. */
 export function usePairs(counts: Float64Array, codeCount: number): Use {
   const sum = counts.reduce((a, b) => a + b, 0);

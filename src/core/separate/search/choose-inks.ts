@@ -161,7 +161,7 @@ export async function refitted(
 }
 
 /** Which of the few colours each box of a level is nearest to. */
-export function nearestTargets(few: FewTargets, level: Level): Uint16Array {
+function nearestTargets(few: FewTargets, level: Level): Uint16Array {
   const { lab, count } = few.targets;
   const out = new Uint16Array(level.bins.count);
   for (let bin = 0; bin < out.length; bin++) {

@@ -23,7 +23,7 @@ export interface LayerRecipe {
 
 const bands = 36;
 
-/** Printed film of a recipe: absorption and scattering add up by volume (OPTICS section 4). */
+/** Printed film of a recipe: absorption and scattering add up by volume (docs/optics.md 4). */
 export function filmOfRecipe(recipe: LayerRecipe, shelf: ReadonlyMap<string, Ink>, deposit: number): Film {
   const k = new Float64Array(bands),
     s = new Float64Array(bands);

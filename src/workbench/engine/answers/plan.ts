@@ -7,7 +7,7 @@ import type { Work } from './room.ts';
 const shown = new WeakMap<PlannedPaper, ShownPaper>();
 
 /** The same paper is shown as the same object, so that it isn't sent twice. */
-export function showPaper(paper: PlannedPaper): ShownPaper {
+function showPaper(paper: PlannedPaper): ShownPaper {
   let result = shown.get(paper);
   if (!result) shown.set(paper, (result = { ...paper, overPicture: paper.overPicture !== null }));
   return result;

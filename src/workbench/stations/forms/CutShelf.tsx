@@ -6,7 +6,7 @@ import { withNewLayer, withoutCut } from './edits.ts';
 import { inHand, takeCut, takePart } from './state.ts';
 
 /** Layers that a cut serves, as said beside it. */
-export function servedBy(job: Job, cutId: string): string[] {
+function servedBy(job: Job, cutId: string): string[] {
   const w = words().forms;
   const printing = job.layers.filter((l) => !l.off);
   return job.layers

@@ -47,7 +47,7 @@ export async function takePhotograph(bench: Bench, file: File): Promise<void> {
   photograph.value = { id: ++photographs, name: nameOf(file.name), bytes, url: URL.createObjectURL(file) };
 }
 
-export function leavePhotograph(): void {
+function leavePhotograph(): void {
   if (photograph.value) URL.revokeObjectURL(photograph.value.url);
   photograph.value = null;
 }

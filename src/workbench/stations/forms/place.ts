@@ -26,7 +26,7 @@ export interface PartInHand {
   readonly form: PlannedForm;
 }
 
-export const sayAngle = (degrees: number): string => `${sayNumber(degrees, 1, false)}°`;
+const sayAngle = (degrees: number): string => `${sayNumber(degrees, 1, false)}°`;
 export const within = (degrees: number): number => ((((degrees + 180) % 360) + 360) % 360) - 180;
 const sayPlace = (part: JobPart, units: LengthUnits): readonly [string, string] => [sayLength(part.xMm, units), sayLength(part.yMm, units)];
 

@@ -161,7 +161,7 @@ export function stop(): void {
 }
 
 /** Pots mixed from others are made by the stencils, and no reason to make them again. */
-export function askedWith(bench: Bench): AskedWith {
+function askedWith(bench: Bench): AskedWith {
   const job = bench.job.value;
   if (!job) return [];
   const runs = job.picture?.over ? [job.layers, job.cuts, job.forms] : [];

@@ -46,7 +46,7 @@ let resting: ReturnType<typeof setTimeout> | undefined;
 const restMs = 300;
 
 /** Asks where a bridge at a place would lie and puts it there; says what stands in the way. */
-export async function layBridge(
+async function layBridge(
   bench: Bench,
   layer: JobLayer,
   index: number,

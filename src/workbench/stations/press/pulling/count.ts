@@ -37,7 +37,7 @@ export function countOf(bench: Bench): Count {
  * What tells jobs apart between a tap and the moment the job itself is kept with its count. A job that was renamed has
  * its count beside it by then.
  */
-export function jobName(job: Job): string {
+function jobName(job: Job): string {
   return JSON.stringify([
     job.title,
     job.image.widthMm,
@@ -47,7 +47,7 @@ export function jobName(job: Job): string {
   ]);
 }
 
-export function createCount(bench: Bench, keep: CountKeep, clock: () => string): Count {
+function createCount(bench: Bench, keep: CountKeep, clock: () => string): Count {
   const text = signal('');
   const ready = signal(false);
   const writing = signal(false);
@@ -130,7 +130,7 @@ function eventOf(tap: Tap, state: CountState, at: string): CountEvent | null {
 }
 
 /** A log with lines added that it doesn't hold yet. */
-export function addLines(log: string, lines: readonly string[]): string {
+function addLines(log: string, lines: readonly string[]): string {
   const there = new Set(log.split('\n'));
   const missing = lines.filter((line) => !there.has(line));
   return missing.length === 0 ? log : `${log}${readLog(log).joint}${missing.join('\n')}\n`;
