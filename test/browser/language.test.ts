@@ -95,7 +95,8 @@ describe('the second language', () => {
     for (const station of stations) inEnglish.set(station, englishIn(await everyPart(page, station)).length);
     await choose(page, 'Deutsch');
     expect(await page.evaluate(() => document.documentElement.lang)).toBe('de');
-    expect(await page.locator('.stations li').count()).toBe(stations.length);
+    // The page at the press is reached from the press.
+    expect(await page.locator('.stations li').count()).toBe(stations.length - 1);
     for (const station of stations) {
       expect(inEnglish.get(station), `what this check finds at ${station} in English`).toBeGreaterThan(20);
       expect([...new Set(englishIn(await everyPart(page, station)))], station).toEqual([]);

@@ -3,7 +3,7 @@ import { useEffect, useMemo } from 'preact/hooks';
 import type { Bench } from '../store/bench.ts';
 import type { Keeping } from '../store/keeping.ts';
 import type { Offline } from '../engine/offline/install.ts';
-import { stations } from '../stations/index.ts';
+import { places, stations } from '../stations/index.ts';
 import { CompareView } from './compare/CompareView.tsx';
 import { ProblemList } from '../ui/ProblemList.tsx';
 import { followed } from '../store/leads.ts';
@@ -48,7 +48,7 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
     // The station is drawn by then.
     setTimeout(() => showThing(lead));
   }, [lead]);
-  const current = stations.find((s) => s.id === station.value) ?? stations.find((s) => s.id === 'laydown') ?? stations[0];
+  const current = places.find((s) => s.id === station.value) ?? stations.find((s) => s.id === 'laydown') ?? stations[0];
   const comparing = station.value === 'compare';
   const refused = bench.refused.value;
   const held = bench.held.value;

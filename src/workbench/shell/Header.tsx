@@ -1,7 +1,7 @@
 import type { Signal } from '@preact/signals';
 import type { Bench } from '../store/bench.ts';
 import type { Keeping } from '../store/keeping.ts';
-import { stations } from '../stations/index.ts';
+import { places, stations } from '../stations/index.ts';
 import { Announcer } from '../ui/Announcer.tsx';
 import { sayStep, step, words } from '../store/words.ts';
 import { saveNow, type Printing } from './actions.ts';
@@ -21,6 +21,7 @@ interface Props {
 export function Header({ bench, keeping, station, drawer, printing }: Props) {
   const w = words().shell;
   const job = bench.job.value;
+  const within = places.find((place) => place.id === station)?.within;
   return (
     <header class="header">
       <div class="header-top">
@@ -67,14 +68,11 @@ export function Header({ bench, keeping, station, drawer, printing }: Props) {
         <nav class="stations" aria-label={w.stations}>
           <ol>
             {stations.map((s) => {
+              const current = s.id === station || s.id === within;
               const { needs, knows } = s.state(bench);
               return (
                 <li key={s.id}>
-                  <a
-                    ref={s.id === station ? intoView : undefined}
-                    href={`${here}#${s.id}`}
-                    aria-current={s.id === station ? 'page' : undefined}
-                  >
+                  <a ref={current ? intoView : undefined} href={`${here}#${s.id}`} aria-current={current ? 'page' : undefined}>
                     <b>{s.title()}</b>
                     <small class={needs ? 'needs' : 'knows'}>{needs ?? knows}</small>
                   </a>

@@ -1,4 +1,4 @@
-import { stations } from '../stations/index.ts';
+import { places, stations } from '../stations/index.ts';
 import { countOf } from '../stations/press/pulling/count.ts';
 import { allPulled } from '../stations/press/pulling/queue.ts';
 import { making } from '../stations/picture/state.ts';
@@ -28,7 +28,7 @@ export function nextStep(bench: Bench, packetMade: boolean): NextStep {
   const edition = stations.find((s) => s.id === 'edition');
   if (edition && bench.plan.value && allPulled(bench.plan.value, countOf(bench).state.value))
     return { kind: 'station', station: edition, says: edition.state(bench).knows };
-  const press = stations.find((s) => s.id === 'pulling');
+  const press = places.find((s) => s.id === 'pulling');
   return packetMade && press ? { kind: 'station', station: press, says: words().guide.printed } : { kind: 'print' };
 }
 
@@ -46,12 +46,12 @@ function stencilsFromPicture(bench: Bench): NextStep | null {
 }
 
 /** Where the hand goes at a station that lacks something, the likeliest first. */
-const places = ['.pot-row input', '.part .needs', '.needs-line a', '.button-strong:not(:disabled)', 'button:not(:disabled), select'];
+const likely = ['.pot-row input', '.part .needs', '.needs-line a', '.button-strong:not(:disabled)', 'button:not(:disabled), select'];
 const shownMs = 2500;
 
 /** At the station in use: brings what the next step is done with into sight, framed for a moment, and puts the keys there. */
 export function showPlace(): void {
-  for (const selector of places) {
+  for (const selector of likely) {
     const place = document.querySelector(`main ${selector}`)?.closest<HTMLElement>('button, input, select, a');
     if (!place) continue;
     place.focus({ preventScroll: true });

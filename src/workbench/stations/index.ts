@@ -5,13 +5,13 @@ import { overlapStation } from './overlaps/index.ts';
 import { editionStation } from './edition/index.ts';
 import { pictureStation } from './picture/index.ts';
 import { pressStation } from './press/setup/index.ts';
-import { pressPageStation } from './press/pulling/index.ts';
+import { pullingPlace } from './press/pulling/index.ts';
 import { stencilStation } from './stencils/index.ts';
 import { leadsTo } from '../store/leads.ts';
 import type { Station } from './station.ts';
 
-/** Stations in the order of the work, left to right: one line each. */
-export const stations: readonly Station[] = [
+/** Places in the order of the work, left to right: one line each. */
+export const places: readonly Station[] = [
   formStation,
   pictureStation,
   stencilStation,
@@ -19,8 +19,11 @@ export const stations: readonly Station[] = [
   laydownStation,
   overlapStation,
   pressStation,
-  pressPageStation,
+  pullingPlace,
   editionStation,
 ];
 
-for (const { id, lookAt } of stations) if (lookAt) leadsTo(id, lookAt);
+/** Those that the header names; the others are reached from within one of these. */
+export const stations: readonly Station[] = places.filter((place) => place.within === undefined);
+
+for (const { id, lookAt } of places) if (lookAt) leadsTo(id, lookAt);

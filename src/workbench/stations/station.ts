@@ -10,6 +10,8 @@ export interface StationProps {
 export interface Station {
   /** Used in the address: #laydown. */
   readonly id: BenchStation;
+  /** The station that it belongs to, and is reached from. */
+  readonly within?: BenchStation;
   title(): string;
   /** What it still needs (null: nothing) and what it already knows; shown under its name. Read from signals, so it keeps itself current. */
   state(bench: Bench): { readonly needs: string | null; readonly knows: string };

@@ -6,7 +6,7 @@ export const pulling: Words['pulling'] = {
   knows: (pulled, of) => `${pulled} von ${of} gedruckt`,
   knowsAll: (pulled) => `Alle Läufe fertig, ${pulled} gedruckt`,
   needsRuns: 'Braucht Läufe und Papiere',
-  backToBench: 'Zurück zur Werkbank',
+  backToBench: 'Einrichten',
   run: (n, of) => `Lauf ${n} von ${of}`,
   runBefore: 'Lauf davor',
   toSigning: 'Zum Signieren',

@@ -4,7 +4,7 @@ export const pulling = {
   knows: (pulled: number, of: number) => `${pulled} of ${of} pulled`,
   knowsAll: (pulled: number) => `All runs done, ${pulled} pulled`,
   needsRuns: 'Needs runs and papers',
-  backToBench: 'Back to the bench',
+  backToBench: 'Set-up',
   run: (n: number, of: number) => `Run ${n} of ${of}`,
   runBefore: 'Run before',
   toSigning: 'To the signing',

@@ -4,8 +4,10 @@ import { countOf } from './count.ts';
 import { PullingView } from './PullingView.tsx';
 import { allPulled } from './queue.ts';
 
-export const pressPageStation: Station = {
+/** The page that stands at the press: set up at the bench, then counted here. */
+export const pullingPlace: Station = {
   id: 'pulling',
+  within: 'press',
   title: () => words().pulling.title,
   state(bench) {
     const w = words().pulling;

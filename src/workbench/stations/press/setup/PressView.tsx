@@ -6,6 +6,7 @@ import { DayPart } from './DayPart.tsx';
 import { GapPart } from './GapPart.tsx';
 import { InkPart } from './InkPart.tsx';
 import { PapersPart } from './PapersPart.tsx';
+import { pullingPlace } from '../pulling/index.ts';
 import { openPart } from './at.ts';
 import { RegisterPart } from './RegisterPart.tsx';
 import { ScreenPart } from './ScreenPart.tsx';
@@ -26,6 +27,7 @@ export function PressView({ bench }: StationProps) {
       <Parts
         label={w.parts}
         at={openPart}
+        page={{ id: 'pulling', title: words().pulling.title, says: pullingPlace.state(bench).knows, href: '#pulling' }}
         parts={[
           {
             id: 'screen',
