@@ -1,11 +1,9 @@
+import type { Format } from '../faults.ts';
 import { z } from 'zod';
 import { plainLine, plainNote } from '../plain-text.ts';
 import { currentSchemaVersion, mostCopies, mostLayers, mostMarks, mostParts, mostPins, mostStrokePoints } from './limits.ts';
 
 export { currentSchemaVersion, mostCopies, mostLayers, mostMarks, mostStrokePoints };
-
-/** Texts that must be written in a certain way; what that is, `issues.ts` says. */
-export type Format = 'short-name' | 'file-inside' | 'colour' | 'plain-line' | 'plain-note';
 
 /**
  * The Job: what the printmaker decided, and nothing computed from it. This file is the one typed description of the

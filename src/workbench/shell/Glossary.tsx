@@ -35,6 +35,9 @@ export function Glossary() {
           </li>
         ))}
       </ul>
+      <p class="glossary-foot">
+        <a href="licences.txt">{glossary.licences}</a>
+      </p>
     </div>
   );
 }

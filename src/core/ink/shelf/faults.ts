@@ -1,10 +1,12 @@
 import type { z } from 'zod';
-import { figure, list, name as asName, say, type Saying } from '../../../words/say.ts';
+import { list, name as asName, say, type Saying } from '../../../words/say.ts';
+import { faultOf, valueAt } from '../../faults.ts';
 import { problem, type Problem } from '../../problem.ts';
 
 /** A fault that the schema found in the file of a shelf. `raw`: what the file holds. */
 export function fieldProblem(issue: z.core.$ZodIssue, raw: unknown, file: Saying): Problem {
-  return problem('error', 'shelf-field', placeInFile(raw, file, issue.path), faultOf(issue, raw), say('recipes.correctField'));
+  const { message, advice } = faultOf(issue, valueAt(issue.path, raw));
+  return problem('error', 'shelf-field', placeInFile(raw, file, issue.path), message, advice);
 }
 
 /** `my.shelf: ink 1 (Kelp), “densityGPerMl”`. */
@@ -15,7 +17,7 @@ export function placeInFile(raw: unknown, file: Saying, path: readonly PropertyK
     const key = String(path[at]);
     const next = path[at + 1];
     if (typeof next === 'number' && Object.hasOwn(numbered, key)) {
-      const thing = valueAt(raw, path.slice(0, at + 2));
+      const thing = valueAt(path.slice(0, at + 2), raw);
       steps.push(numbered[key as keyof typeof numbered](next + 1, thing));
       at++;
     } else fields.push(typeof path[at] === 'number' ? String(Number(path[at]) + 1) : key);
@@ -37,54 +39,6 @@ const numbered = {
 };
 
 function nameIn(thing: unknown, key: string): { name?: ReturnType<typeof asName> } {
-  const found = valueAt(thing, [key]);
+  const found = valueAt([key], thing);
   return typeof found === 'string' && found !== '' ? { name: asName(found) } : {};
-}
-
-function faultOf(issue: z.core.$ZodIssue, raw: unknown): Saying {
-  switch (issue.code) {
-    case 'invalid_type':
-      return issue.path.length > 0 && valueAt(raw, issue.path) === undefined
-        ? say('recipes.fieldMissing')
-        : say('recipes.fieldShouldBe', { what: kindOf(issue.expected) });
-    case 'invalid_value':
-      return say('recipes.fieldOneOf', {
-        all: list(
-          issue.values.map((v) => asName(String(v))),
-          'or',
-        ),
-      });
-    case 'invalid_union':
-      return say('recipes.fieldUnknownKind');
-    case 'invalid_format':
-      return say('recipes.fieldShortName');
-    case 'too_small': {
-      const least = Number(issue.minimum);
-      if (issue.origin === 'array') return say('recipes.fieldTooFew', { least });
-      if (issue.origin === 'string') return say('recipes.fieldEmpty');
-      return say(issue.inclusive ? 'recipes.fieldAtLeast' : 'recipes.fieldAbove', { least: figure(least, 2, false) });
-    }
-    case 'too_big': {
-      const most = Number(issue.maximum);
-      if (issue.origin === 'array') return say('recipes.fieldTooMany', { most });
-      if (issue.origin === 'string') return say('recipes.fieldTooLong', { most });
-      return say(issue.inclusive ? 'recipes.fieldAtMost' : 'recipes.fieldBelow', { most: figure(most, 2, false) });
-    }
-    default:
-      return say('recipes.fieldUnreadable');
-  }
-}
-
-function kindOf(expected: string): Saying {
-  if (expected === 'number' || expected === 'int') return say('recipes.aNumber');
-  if (expected === 'string') return say('recipes.aText');
-  return say(expected === 'array' || expected === 'tuple' ? 'recipes.aList' : 'recipes.aGroup');
-}
-
-function valueAt(raw: unknown, path: readonly PropertyKey[]): unknown {
-  return path.reduce<unknown>(
-    (value, key) =>
-      typeof value === 'object' && value !== null && Object.hasOwn(value, key) ? (value as Record<PropertyKey, unknown>)[key] : undefined,
-    raw,
-  );
 }

@@ -74,22 +74,25 @@ describe('the studio’s ink shelf', () => {
   });
   const sky = { ...shelf.inks[0], id: 'sky' };
   test.each([
-    [{ ...shelf, studio: undefined, inks: 'none' }, 'my.shelf: “inks” This should be a list.'],
+    [{ ...shelf, studio: undefined, inks: 'none' }, 'my.shelf: “inks” This should be a list, not “none”.'],
     [{ ...shelf, inks: [{ ...sky, name: undefined }] }, 'my.shelf: ink 1, “name” This is missing.'],
-    [{ ...shelf, inks: [{ ...sky, name: '' }] }, 'my.shelf: ink 1, “name” This is empty.'],
-    [{ ...shelf, inks: [{ ...sky, role: 'glue' }] }, 'my.shelf: ink 1 (Kelp), “role” This should be one of these: ink, transparent-base,'],
-    [{ ...shelf, inks: [{ ...sky, lots: [] }] }, 'my.shelf: ink 1 (Kelp), “lots” This needs at least 1 entry.'],
+    [{ ...shelf, inks: [{ ...sky, name: '' }] }, 'my.shelf: ink 1, “name” This must not be empty.'],
+    [
+      { ...shelf, inks: [{ ...sky, role: 'glue' }] },
+      'my.shelf: ink 1 (Kelp), “role” This can be ink, transparent-base, extender-base or retarder, but not “glue”.',
+    ],
+    [{ ...shelf, inks: [{ ...sky, lots: [] }] }, 'my.shelf: ink 1 (Kelp), “lots” There are too few here: at least 1 is needed.'],
     [
       { ...shelf, inks: [{ ...sky, lots: [{ lot: 'May', source: { from: 'one-ground', ground: lab(94, 0, 3) } }] }] },
       'my.shelf: ink 1 (Kelp), lot 1 (May), “source over” This is missing.',
     ],
     [
       { ...shelf, papers: [{ ...shelf.papers[0], reading: { kind: 'spectrum', values: [0.5] } }] },
-      'my.shelf: paper 1 (Smooth white), “reading values” This needs at least 36 entries.',
+      'my.shelf: paper 1 (Smooth white), “reading values” There must be exactly 36 here.',
     ],
     [
       { ...shelf, pots: [{ ...shelf.pots[0], parts: [{ ink: 'kelp', grams: 0 }] }] },
-      'my.shelf: pot 1 (Kelp, thin), part 1, “grams” This must be more than 0.',
+      'my.shelf: pot 1 (Kelp, thin), part 1, “grams” This must be more than 0, and it is 0.',
     ],
   ])('a wrong field is named as a printmaker finds it: %#', (bad, says) => {
     expect(

@@ -10,6 +10,7 @@ export const glossary: Words['glossary'] = {
   choose: 'Ein Wort wählen.',
   here: 'Wörter in diesem Text:',
   seeStation: (station) => `Zur Station ${station}`,
+  licences: 'Woraus diese Seite besteht, und die Lizenzen',
   terms: {
     form: entry('Form, Formen', 'Eine Figur zum Ausschneiden, mit Zeichnung und wahrer Größe.'),
     cut: entry('Schnitt, Schnitte', 'Ein Weg des Messers auf einem Blatt. Er gibt zwei Schablonen auf einmal: Fenster und Stück.'),

@@ -1,5 +1,6 @@
 import type { en } from '../../en/index.ts';
 import type { Same } from '../../text.ts';
+import { which } from '../grammar.ts';
 
 /** Die Arbeit als Dokument und als Datei, und was darin nicht zusammenpasst. */
 export const job: Same<typeof en.job> = {
@@ -71,7 +72,7 @@ export const job: Same<typeof en.job> = {
   writeShare: ({ percent, written }) => `Anteile als Zahl von 0 bis 1 schreiben: ${percent} wird ${written} geschrieben.`,
   empty: 'Das darf nicht leer sein.',
   tooLong: ({ most }) => `Das ist zu lang: höchstens ${most} Zeichen.`,
-  tooFew: ({ least }) => `Das sind zu wenige: mindestens ${least} sind nötig.`,
+  tooFew: ({ least }) => `Das sind zu wenige: mindestens ${least} ${which(least, 'ist', 'sind')} nötig.`,
   tooMany: ({ most }) => `Das sind zu viele: höchstens ${most}.`,
   exactly: ({ wanted }) => `Hier müssen es genau ${wanted} sein.`,
   shortName: 'Ein Kürzel besteht aus kleinen Buchstaben, Ziffern, Punkten, - und _ und beginnt mit einem Buchstaben oder einer Ziffer.',

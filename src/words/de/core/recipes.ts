@@ -2,7 +2,7 @@ import type { en } from '../../en/index.ts';
 import { grammarOf } from '../../grammar.ts';
 import type { Same } from '../../text.ts';
 
-const { many, which } = grammarOf('de-DE');
+const { which } = grammarOf('de-DE');
 
 /** Rezepte, Töpfe, Folgen, Regale. */
 export const recipes: Same<typeof en.recipes> = {
@@ -91,7 +91,6 @@ export const recipes: Same<typeof en.recipes> = {
   shelfNewer: ({ version, ours }) =>
     `Das Regal wurde von einem neueren Laydown geschrieben (Fassung ${version}; dieses hier liest ${ours}).`,
   updateLaydown: 'Laydown erneuern; die Datei blieb, wie sie war.',
-  correctField: 'Dieses Feld berichtigen oder eine frühere Kopie nehmen.',
   twice: ({ id }) => `„${id}“ steht zweimal darin.`,
   renameOne: 'Eines davon umbenennen.',
   potHoldsUnknown: ({ pot, ink }) => `Der Topf ${pot} enthält „${ink}“, was nicht im Regal steht.`,
@@ -110,24 +109,6 @@ export const recipes: Same<typeof en.recipes> = {
   field: ({ field }) => `„${field}“`,
 
   // Was an einem Feld davon nicht stimmt
-  fieldMissing: 'Das fehlt.',
-  fieldShouldBe: ({ what }) => `Hier gehört ${what} hin.`,
-  fieldOneOf: ({ all }) => `Hier gehört eines von diesen hin: ${all}.`,
-  aNumber: 'eine Zahl',
-  aText: 'ein Text',
-  aList: 'eine Liste',
-  aGroup: 'eine Gruppe von Feldern',
-  fieldAtLeast: ({ least }) => `Das muss mindestens ${least} sein.`,
-  fieldAbove: ({ least }) => `Das muss mehr als ${least} sein.`,
-  fieldAtMost: ({ most }) => `Das darf höchstens ${most} sein.`,
-  fieldBelow: ({ most }) => `Das muss weniger als ${most} sein.`,
-  fieldEmpty: 'Das ist leer.',
-  fieldTooLong: ({ most }) => `Das ist länger als ${many(most, 'Zeichen', 'Zeichen')}.`,
-  fieldTooFew: ({ least }) => `Das braucht mindestens ${many(least, 'Eintrag', 'Einträge')}.`,
-  fieldTooMany: ({ most }) => `Das darf höchstens ${many(most, 'Eintrag', 'Einträge')} haben.`,
-  fieldShortName: 'Ein kurzer Name besteht aus höchstens 64 Kleinbuchstaben, Ziffern, -, . und _.',
-  fieldUnknownKind: 'Diese Art kennt Laydown nicht.',
-  fieldUnreadable: 'Das kann Laydown nicht lesen.',
 
   // Regale zusammengelegt, und ihre Chargen
   theShelf: ({ id }) => `Farbenregal, „${id}“`,

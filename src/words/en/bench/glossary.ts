@@ -13,6 +13,7 @@ export const glossary = {
   choose: 'Choose a word.',
   here: 'Words in this text:',
   seeStation: (station: string) => `To the station ${station}`,
+  licences: 'What this page is made of, and its licences',
   terms: {
     form: entry('form, forms', 'A shape to be cut, with its drawing and its true size.'),
     cut: entry('cut, cuts', 'One knife path on one sheet. It gives two stencils at once: the window and the piece.'),

@@ -1,4 +1,4 @@
-import { many } from '../grammar.ts';
+import { many, which } from '../grammar.ts';
 import type { LengthText, ListText, NameText, NumberText, SayingText, ShareText } from '../../text.ts';
 
 /** The job as a document and as a file, and what in it doesn't fit together. */
@@ -75,8 +75,8 @@ export const job = {
     `Write shares as a number from 0 to 1: ${percent} is written ${written}.`,
   empty: 'This must not be empty.',
   tooLong: ({ most }: { most: number }) => `This is too long: ${many(most, 'letter is', 'letters are')} the most.`,
-  tooFew: ({ least }: { least: number }) => `There are too few here: at least ${least} are needed.`,
-  tooMany: ({ most }: { most: number }) => `There are too many here: ${most} are the most.`,
+  tooFew: ({ least }: { least: number }) => `There are too few here: at least ${least} ${which(least, 'is', 'are')} needed.`,
+  tooMany: ({ most }: { most: number }) => `There are too many here: ${most} at most.`,
   exactly: ({ wanted }: { wanted: number }) => `There must be exactly ${wanted} here.`,
   shortName: 'A short name is made of small letters, digits, points, - and _, and begins with a letter or a digit.',
   colourWritten: 'A colour is written as # and six digits or letters up to f, like #d04020.',

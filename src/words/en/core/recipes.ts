@@ -1,7 +1,7 @@
 import { grammarOf } from '../../grammar.ts';
 import type { DeltaText, ListText, MassText, NameText, NumberText, SayingText, ShareText } from '../../text.ts';
 
-const { many, which } = grammarOf('en-GB');
+const { which } = grammarOf('en-GB');
 
 /** Recipes, pots, orders, shelves. */
 export const recipes = {
@@ -92,7 +92,6 @@ export const recipes = {
   shelfNewer: ({ version, ours }: { version: number; ours: number }) =>
     `The shelf was written by a newer Laydown (version ${version}; this one reads ${ours}).`,
   updateLaydown: 'Update Laydown; the file was left as it is.',
-  correctField: 'Correct this field, or take an earlier copy.',
   twice: ({ id }: { id: NameText }) => `“${id}” stands there twice.`,
   renameOne: 'Rename one of them.',
   potHoldsUnknown: ({ pot, ink }: { pot: NameText; ink: NameText }) => `The pot ${pot} holds “${ink}”, which is not on the shelf.`,
@@ -111,24 +110,6 @@ export const recipes = {
   field: ({ field }: { field: NameText }) => `“${field}”`,
 
   // What is wrong with a field of it
-  fieldMissing: 'This is missing.',
-  fieldShouldBe: ({ what }: { what: SayingText }) => `This should be ${what}.`,
-  fieldOneOf: ({ all }: { all: ListText }) => `This should be one of these: ${all}.`,
-  aNumber: 'a number',
-  aText: 'a text',
-  aList: 'a list',
-  aGroup: 'a group of fields',
-  fieldAtLeast: ({ least }: { least: NumberText }) => `This must be at least ${least}.`,
-  fieldAbove: ({ least }: { least: NumberText }) => `This must be more than ${least}.`,
-  fieldAtMost: ({ most }: { most: NumberText }) => `This must be at most ${most}.`,
-  fieldBelow: ({ most }: { most: NumberText }) => `This must be less than ${most}.`,
-  fieldEmpty: 'This is empty.',
-  fieldTooLong: ({ most }: { most: number }) => `This is longer than ${many(most, 'character', 'characters')}.`,
-  fieldTooFew: ({ least }: { least: number }) => `This needs at least ${many(least, 'entry', 'entries')}.`,
-  fieldTooMany: ({ most }: { most: number }) => `This can have at most ${many(most, 'entry', 'entries')}.`,
-  fieldShortName: 'A short name is made of small letters, digits, -, . and _, and has at most 64 of them.',
-  fieldUnknownKind: 'This is of a kind that Laydown does not know.',
-  fieldUnreadable: 'Laydown cannot read this.',
 
   // Shelves put together, and their lots
   theShelf: ({ id }: { id: NameText }) => `ink shelf, “${id}”`,

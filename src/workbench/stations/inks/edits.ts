@@ -3,7 +3,8 @@ import type { Reading, Recipe } from '../../../core/ink/index.ts';
 import type { Job, JobInk, JobPotLog, JobReading } from '../../../core/job/index.ts';
 import type { Bench } from '../../store/bench.ts';
 import { withLayer } from '../../store/edits.ts';
-import { step, words } from '../../store/words.ts';
+import { say } from '../../../words/index.ts';
+import { step, told, words } from '../../store/words.ts';
 import type { InkField } from '../../../words/en/bench/inks.ts';
 
 /** Edits of the ink station, each under its name. */
@@ -67,7 +68,7 @@ export function withRecipe(job: Job, layerId: string, recipe: Pick<Recipe, 'part
   const clear = job.inks.find((k) => k.role === 'transparent-base');
   const base: JobInk = clear ?? {
     id: freshId('clear-base', job.inks),
-    name: 'Transparent base',
+    name: told(say('ink.transparentBase')),
     from: 'clear',
     role: 'transparent-base',
     densityGPerMl: 1.05,
