@@ -18,3 +18,76 @@ test('paper between them, as much as no hand is ever off, is no seam; and neithe
   expect(overlapWith(32.5)).toBeNull();
   expect(overlapWith(10)).toBeNull();
 });
+
+/** A rectangle 40 mm high (or `high`) at any angle around a point far from the origin, and what lies inside it. */
+function turned(x: number, width: number, degrees: number, high = 40): { region: Region; inside: (px: number, py: number) => boolean } {
+  const [cos, sin] = [Math.cos((degrees * Math.PI) / 180), Math.sin((degrees * Math.PI) / 180)];
+  const corners = [
+    [x, 0],
+    [x + width, 0],
+    [x + width, high],
+    [x, high],
+  ];
+  const ring = Float64Array.from(corners.flatMap(([u, v]) => [-60 + u * cos - v * sin, 90 + u * sin + v * cos]));
+  const inside = (px: number, py: number): boolean => {
+    const u = (px + 60) * cos + (py - 90) * sin,
+      v = -(px + 60) * sin + (py - 90) * cos;
+    return u > x && u < x + width && v > 0 && v < high;
+  };
+  return { region: { rings: [ring] }, inside };
+}
+const turnedOverlap = (x: number, degrees: number, high = 40): number | null => {
+  const second = turned(x, 30, degrees, high);
+  return meetingOverlap(turned(0, 30, degrees, high).region, second.region, second.inside);
+};
+
+test.each([0, 17, 45, 88, 90, 133, 180, 224, 270, 301])(
+  'a seam is measured alike at %i°, also off to the left and far from the corner',
+  (degrees) => {
+    for (const overlap of [0.4, 1.3, 3.7, 4.9]) expect(turnedOverlap(30 - overlap, degrees)).toBeCloseTo(overlap, 6);
+    // Paper between them: they meet, and overlap by nothing.
+    expect(turnedOverlap(31.5, degrees)).toBe(0);
+    expect(turnedOverlap(32.2, degrees)).toBeNull();
+    expect(turnedOverlap(24.5, degrees)).toBeNull();
+  },
+);
+
+test('a long slanting seam is measured over its whole length', () => {
+  for (const degrees of [23, 45, 71]) expect(turnedOverlap(28, degrees, 400)).toBeCloseTo(2, 6);
+});
+
+test('less than ten millimetres in common is no seam', () => {
+  expect(turnedOverlap(29, 30, 9)).toBeNull();
+  expect(turnedOverlap(29, 30, 13)).toBeCloseTo(1, 6);
+});
+
+test('shapes that cross are no seam', () => {
+  const [lying, standing] = [turned(0, 100, 0, 20), turned(40, 20, 0, 100)];
+  const lower = { rings: [lying.region.rings[0].map((v, i) => (i % 2 ? v + 40 : v))] };
+  expect(meetingOverlap(lower, standing.region, standing.inside)).toBeNull();
+});
+
+test('edges that run apart by more than a third are no seam; by less they are, with the overlap that all but a twentieth has', () => {
+  const wedge = (degrees: number): number | null => {
+    const second = turned(29, 30, 0, 40);
+    // The first's right edge leans by so many degrees about its middle.
+    const lean = Math.tan((degrees * Math.PI) / 180) * 20;
+    const region: Region = { rings: [Float64Array.of(-60, 90, -30 + lean, 90, -30 - lean, 130, -60, 130)] };
+    return meetingOverlap(region, second.region, second.inside);
+  };
+  expect(wedge(30)).toBeNull();
+  const slight = wedge(1)!;
+  expect(slight).toBeGreaterThan(0.62);
+  expect(slight).toBeLessThan(0.8);
+});
+
+test('a disc in a hole that is smaller by two millimetres overlaps by them all round', () => {
+  const circle = (radius: number, backwards = false): Float64Array => {
+    const points = Array.from({ length: 240 }, (_, i) => ((backwards ? -i : i) * Math.PI) / 120);
+    return Float64Array.from(points.flatMap((t) => [50 + radius * Math.cos(t), 50 + radius * Math.sin(t)]));
+  };
+  const frame: Region = { rings: [Float64Array.of(0, 0, 100, 0, 100, 100, 0, 100), circle(20, true)] };
+  const inFrame = (x: number, y: number): boolean => x > 0 && x < 100 && y > 0 && y < 100 && Math.hypot(x - 50, y - 50) > 20;
+  expect(meetingOverlap({ rings: [circle(22)] }, frame, inFrame)).toBeCloseTo(2, 1);
+  expect(meetingOverlap({ rings: [circle(20)] }, frame, inFrame)).toBeCloseTo(0, 2);
+});
