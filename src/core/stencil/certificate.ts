@@ -2,8 +2,9 @@ import { rasterize, regionBox } from '../form/index.ts';
 import type { Box, Grid, Region } from '../form/index.ts';
 import { length, say } from '../../words/say.ts';
 import { covers, openingsAndTaped } from './rings.ts';
-import { finestMmPerPx, widthsOf } from './widths.ts';
+import { widthsOf } from './widths.ts';
 import type { Widths } from './widths.ts';
+import { finestMmPerPx, Seen } from './windows.ts';
 import type { Certificate, Fault, PointMm } from './types.ts';
 
 /** Knife accuracy decides the working raster. */
@@ -67,14 +68,26 @@ export interface Judged {
 /** Beyond the sheet the screen is closed (taped): paper is looked at with so much more of it all round. */
 const tapeMm = 3;
 
-/** A look at an outline that both mending and judging start from. */
-export function lookAt(paper: Region, sheet: Box, limits: Limits): Judged {
+/** What earlier looks at nearly the same outline saw. */
+export class Looks {
+  readonly paper = new Seen();
+  readonly openings = new Seen();
+
+  /** Here the outline is another than at the last look. */
+  touch(boxes: readonly Box[]): void {
+    this.paper.touch(boxes);
+    this.openings.touch(boxes);
+  }
+}
+
+/** A look at an outline that both mending and judging start from; with `looks` only where something has changed. */
+export function lookAt(paper: Region, sheet: Box, limits: Limits, looks?: Looks): Judged {
   const { openings, taped } = openingsAndTaped(paper, sheet, tapeMm);
   let widths: Widths | undefined;
   return {
     openings,
-    paper: widthsOf(taped, limits.leastBridgeMm, false),
-    openingWidths: () => (widths ??= widthsOf(openings, limits.leastOpeningMm, true)),
+    paper: widthsOf(taped, limits.leastBridgeMm, false, looks?.paper),
+    openingWidths: () => (widths ??= widthsOf(openings, limits.leastOpeningMm, true, looks?.openings)),
   };
 }
 

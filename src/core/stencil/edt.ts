@@ -18,35 +18,35 @@ export function nearDistance(mask: Uint8Array, width: number, height: number, in
     if (below < g[i]) g[i] = below;
   }
   const out = new Uint16Array(n);
-  const most = cap * cap;
   for (let i = 0; i < n; i++) {
     const d = g[i];
     out[i] = d * d;
   }
+  // A pixel helps only towards the side that rises from it, and no farther than where another, nearer to what lies beyond, does
+  // as well: two parabolas cross once.
   const reach = cap - 1;
   for (let row = 0; row < n; row += width) {
     const end = row + width;
-    for (let p = row; p < end; p++) {
+    for (let p = row + 1; p < end; p++) {
       const d = g[p];
-      if (d >= cap) continue;
-      if (d === 0) {
-        // Inside a run of background nothing is nearer to anything than its ends.
-        const leftOpen = p > row && g[p - 1] !== 0,
-          rightOpen = p + 1 < end && g[p + 1] !== 0;
-        if (!leftOpen && !rightOpen) continue;
-      }
-      const d2 = d * d;
-      const lo = Math.max(row, p - reach),
-        hi = Math.min(end - 1, p + reach);
+      if (d >= g[p - 1]) continue;
+      const d2 = d * d,
+        lo = Math.max(row, p - reach);
       for (let q = p - 1; q >= lo; q--) {
         const v = d2 + (p - q) * (p - q);
-        if (v >= most) break;
-        if (v < out[q]) out[q] = v;
+        if (v >= out[q]) break;
+        out[q] = v;
       }
+    }
+    for (let p = end - 2; p >= row; p--) {
+      const d = g[p];
+      if (d >= g[p + 1]) continue;
+      const d2 = d * d,
+        hi = Math.min(end - 1, p + reach);
       for (let q = p + 1; q <= hi; q++) {
         const v = d2 + (q - p) * (q - p);
-        if (v >= most) break;
-        if (v < out[q]) out[q] = v;
+        if (v >= out[q]) break;
+        out[q] = v;
       }
     }
   }

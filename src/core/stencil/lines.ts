@@ -1,3 +1,5 @@
+import type { PointMm } from './types.ts';
+
 /** Ramer 1972, Douglas and Peucker 1973. */
 export function thinOut(points: readonly number[], tolerance: number): number[] {
   const n = points.length / 2;
@@ -79,4 +81,17 @@ export function trimmed(line: readonly number[], atStart: number, atEnd: number)
   const end = at(to);
   out.push(...(to > from ? end : [end[0] + 0.01, end[1]]));
   return out;
+}
+
+/** How far a point lies from a line of straight pieces. */
+export function nearLine(line: ArrayLike<number>, [x, y]: PointMm): number {
+  let least = Infinity;
+  for (let i = 0; i + 3 < line.length; i += 2) {
+    const dx = line[i + 2] - line[i],
+      dy = line[i + 3] - line[i + 1],
+      l2 = dx * dx + dy * dy;
+    const t = l2 > 0 ? Math.max(0, Math.min(1, ((x - line[i]) * dx + (y - line[i + 1]) * dy) / l2)) : 0;
+    least = Math.min(least, Math.hypot(x - line[i] - t * dx, y - line[i + 1] - t * dy));
+  }
+  return least;
 }

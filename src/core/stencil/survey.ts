@@ -1,8 +1,7 @@
 import { withinReach } from './discs.ts';
-import { nearDistance } from './edt.ts';
+import { Graph } from './graph.ts';
 import { linePixels } from './halved.ts';
-import { labelParts } from './label.ts';
-import type { Labels } from './label.ts';
+import { Near } from './near.ts';
 
 /** A thin place of a raster shape, in pixels. */
 export interface ThinPlace {
@@ -16,20 +15,10 @@ export interface ThinPlace {
   readonly hair: boolean;
 }
 
-export interface Survey {
-  /** Broad parts: connected places around which a disc of the least width fits. Found when first asked for. */
-  readonly cores: () => Labels;
-  /** Squared distance of a pixel to the nearest one outside the shape, up to a little over the least radius. */
-  readonly distance2: (pixel: number) => number;
-  readonly thin: readonly ThinPlace[];
-}
-
 /** A thin point may be this many least radii long: a taper of about 10° and more stays a point, not a tongue. */
 export const longestPoint = 12;
 /** Longer than this many least radii it has to taper; shorter it is a corner. */
 const longestStub = 4;
-/** A place is broader than the way to it when it is by so many pixels (of half a width): less is the raster's doing. */
-const swellPx = 1;
 /** In an opening a knife cuts a point as long as this when it tapers: two cuts that meet. Paper so slender would bend. */
 export const longestTaper = 24;
 /** So few pixels, so near to more of the same, are what the raster broke off a point. */
@@ -52,22 +41,23 @@ export function surveyWidths(
   sparePx: number,
   hairPx = 0,
   longestTaperRadii = longestPoint,
-): Survey {
+): ThinPlace[] {
   const other = value ? 0 : 1;
   // A disc fits where nothing outside is nearer than `least`; distances are square roots of whole numbers.
   const tooNear = withinReach(mask, width, height, other, Math.ceil((radiusPx + sparePx) ** 2) - 1);
   // 1: left uncovered by the discs, not visited yet; 2: visited.
   const left = uncovered(mask, value, withinReach(tooNear, width, height, 0, (radiusPx + 1) ** 2));
   // Most shapes have few thin places or none: distances are worked out only where one has to be looked at.
-  const distance = once(() => nearDistance(mask, width, height, value, Math.min(255, Math.ceil(radiusPx) + 2)));
+  const near = new Near(mask, width, height, value, Math.min(255, Math.ceil(radiusPx) + 2));
   const thin: ThinPlace[] = [];
-  const slots = once(() => new Int32Array(width * height));
+  let slots: Int32Array | undefined;
   for (let seed = left.indexOf(1); seed >= 0; seed = left.indexOf(1, seed + 1)) {
     const members = flood(left, seed, width, height);
-    thin.push(...judge(members, left, mask, value, tooNear, distance, slots, width, height, radiusPx, hairPx, longestTaperRadii));
+    const raster = { left, mask, value, tooNear, width, height, radiusPx };
+    thin.push(...judge(members, raster, near, () => (slots ??= new Int32Array(width * height)), hairPx, longestTaperRadii));
     for (const p of members) left[p] = 3;
   }
-  return { cores: once(() => labelParts(tooNear, width, height, 0, true)), distance2: (p) => distance()[p], thin };
+  return thin;
 }
 
 /** 1 where the mask is `value` and nothing covers it; written over `covered`, four pixels at a time. */
@@ -80,11 +70,6 @@ function uncovered(mask: Uint8Array, value: number, covered: Uint8Array): Uint8A
   else for (let i = 0; i < whole; i++) c[i] = ~(m[i] | c[i]) & 0x01010101;
   for (let p = 4 * whole; p < n; p++) covered[p] = mask[p] === value && covered[p] === 0 ? 1 : 0;
   return covered;
-}
-
-function once<T>(work: () => T): () => T {
-  let done: { readonly value: T } | undefined;
-  return () => (done ??= { value: work() }).value;
 }
 
 /** All uncovered pixels joined with `seed` by sides or corners; marks them 2. */
@@ -109,17 +94,21 @@ function flood(left: Uint8Array, seed: number, width: number, height: number): n
   return members;
 }
 
+interface Raster {
+  readonly left: Uint8Array;
+  readonly mask: Uint8Array;
+  readonly value: number;
+  readonly tooNear: Uint8Array;
+  readonly width: number;
+  readonly height: number;
+  readonly radiusPx: number;
+}
+
 function judge(
   members: readonly number[],
-  left: Uint8Array,
-  mask: Uint8Array,
-  value: number,
-  tooNear: Uint8Array,
-  distances: () => Uint16Array,
+  { left, mask, value, tooNear, width, height, radiusPx }: Raster,
+  near: Near,
   slots: () => Int32Array,
-  width: number,
-  height: number,
-  radiusPx: number,
   hairPx: number,
   longestTaperRadii: number,
 ): ThinPlace[] {
@@ -130,7 +119,7 @@ function judge(
   const reach =
     arcs.length === 0 ? 0 : Math.hypot((tip % width) - (arcs[0][0] % width), Math.floor(tip / width) - Math.floor(arcs[0][0] / width));
   if (arcs.length === 1 && reach <= radiusPx / 2) return [];
-  const distance = distances();
+  const distance = near.around(members);
   const contacts = arcs.flat();
   const hair = isHair(members, contacts, distance, width, radiusPx, hairPx);
   const graph = new Graph(members, contacts, distance, slots(), width, height);
@@ -164,151 +153,6 @@ function judge(
   const found = look();
   graph.clear();
   return found;
-}
-
-/** The pixels of one thin place and those of the broad parts that it touches, each with its neighbours. */
-class Graph {
-  private readonly nodes: readonly number[];
-  private readonly memberCount: number;
-  private readonly distance: Uint16Array;
-  private readonly slots: Int32Array;
-  private readonly width: number;
-  private readonly height: number;
-
-  constructor(
-    members: readonly number[],
-    contacts: readonly number[],
-    distance: Uint16Array,
-    slots: Int32Array,
-    width: number,
-    height: number,
-  ) {
-    this.nodes = [...members, ...contacts];
-    this.memberCount = members.length;
-    this.distance = distance;
-    this.slots = slots;
-    this.width = width;
-    this.height = height;
-    this.nodes.forEach((p, i) => {
-      slots[p] = i + 1;
-    });
-  }
-
-  /** Others use the slots after this. */
-  clear(): void {
-    for (const p of this.nodes) this.slots[p] = 0;
-  }
-
-  private neighbours(p: number, out: Int32Array): number {
-    const { width, height, slots } = this;
-    const x = p % width,
-      y = (p - x) / width;
-    let n = 0;
-    for (let dy = -1; dy <= 1; dy++) {
-      if (y + dy < 0 || y + dy >= height) continue;
-      for (let dx = -1; dx <= 1; dx++) {
-        if (x + dx < 0 || x + dx >= width) continue;
-        const slot = slots[p + dy * width + dx];
-        if (slot > 0) out[n++] = slot - 1;
-      }
-    }
-    return n;
-  }
-
-  /** From `from` to each of `ends` the path whose narrowest place is as wide as can be; one that can't be reached is a single pixel. */
-  paths(from: readonly number[], ends: readonly (readonly number[])[]): number[][] {
-    const { nodes, distance, slots } = this;
-    const parent = new Int32Array(nodes.length).fill(-2);
-    const goal = new Int32Array(nodes.length).fill(-1);
-    ends.forEach((end, k) => {
-      for (const p of end) if (slots[p] > 0) goal[slots[p] - 1] = k;
-    });
-    const found: number[][] = ends.map((end) => [end[0]]);
-    let missing = ends.length;
-    const done = new Uint8Array(ends.length);
-    // Buckets by squared distance, widest first: the widest front pixel is always taken next.
-    const buckets: number[][] = [];
-    const heads: number[] = [];
-    let top = 0;
-    const push = (i: number, limit: number): void => {
-      const key = Math.min(distance[nodes[i]], limit);
-      (buckets[key] ??= []).push(i);
-      heads[key] ??= 0;
-      if (key > top) top = key;
-    };
-    for (const p of from) {
-      const i = slots[p] - 1;
-      if (i < 0) continue;
-      parent[i] = -1;
-      push(i, 0xffff);
-    }
-    const beside = new Int32Array(9);
-    while (top >= 0 && missing > 0) {
-      const bucket = buckets[top];
-      if (!bucket || heads[top] >= bucket.length) {
-        top--;
-        continue;
-      }
-      const i = bucket[heads[top]++];
-      const k = goal[i];
-      if (k >= 0 && !done[k]) {
-        done[k] = 1;
-        missing--;
-        const path: number[] = [];
-        for (let q = i; q >= 0; q = parent[q]) path.push(nodes[q]);
-        found[k] = path.reverse();
-      }
-      const level = top,
-        n = this.neighbours(nodes[i], beside);
-      for (let b = 0; b < n; b++) {
-        const q = beside[b];
-        if (parent[q] !== -2) continue;
-        parent[q] = i;
-        push(q, level);
-      }
-    }
-    return found;
-  }
-
-  /**
-   * Places broader than every way to them from what is broad: the tops of islands that show as the level falls (a tree of
-   * components, Najman and Couprie 2006). One pixel each, broadest first.
-   */
-  swellings(): number[] {
-    const { nodes, distance, memberCount: n } = this;
-    const order = Array.from({ length: n }, (_, i) => i).sort((a, b) => distance[nodes[b]] - distance[nodes[a]] || nodes[a] - nodes[b]);
-    const rank = new Int32Array(n);
-    order.forEach((i, k) => {
-      rank[i] = k;
-    });
-    const root = n;
-    const parent = new Int32Array(n + 1).fill(-1);
-    parent[root] = root;
-    const find = (i: number): number => {
-      while (parent[i] !== i) i = parent[i] = parent[parent[i]];
-      return i;
-    };
-    const tops: number[] = [];
-    const beside = new Int32Array(9);
-    for (let k = 0; k < n; k++) {
-      const p = nodes[order[k]];
-      parent[k] = k;
-      const count = this.neighbours(p, beside);
-      for (let j = 0; j < count; j++) {
-        const other = beside[j] >= n ? root : rank[beside[j]];
-        if (parent[other] < 0) continue;
-        let a = find(k),
-          b = find(other);
-        if (a === b) continue;
-        // The root, then what is broader, takes in the other.
-        if (b === root || (a !== root && b < a)) [a, b] = [b, a];
-        const top = nodes[order[b]];
-        if (Math.sqrt(distance[top]) - Math.sqrt(distance[p]) > swellPx) tops.push(top);
-        parent[b] = a;
-      }
-    }
-    return tops.sort((a, b) => distance[b] - distance[a] || a - b);
-  }
 }
 
 /** Straight from a pixel to the nearest around which a disc of the least width fits, it left out. */
