@@ -1,7 +1,8 @@
 import { cautions } from '../../core/edition/index.ts';
 import { say, share, type Quantity, type Saying } from '../../words/index.ts';
 import type { Page } from '../pdf/page.ts';
-import type { TextStyle } from '../pdf/type.ts';
+import { pointsPerMm } from '../pdf/numbers.ts';
+import { usualLeading, wrap, type TextStyle } from '../pdf/type.ts';
 import type { Voice } from '../voice.ts';
 import { fitImage, type, type Frame, type PlannedLayer, type PlannedPaper, type Setting } from './setting.ts';
 
@@ -137,6 +138,11 @@ export function fact(
 ): number {
   page.fit(x, y + 2.4, widthMm, label, { size: 8.5 });
   return page.para(x, y + 4.6, widthMm, value, style) + 2.2;
+}
+
+/** What a paragraph would take, from its top to the top of what follows. */
+export function paraHigh({ faces }: Page, widthMm: number, text: string, style: TextStyle): number {
+  return (wrap(faces, text, widthMm, style).length * style.size * (style.leading ?? usualLeading)) / pointsPerMm;
 }
 
 /** Columns of the page's grid: six, four millimetres apart. */
