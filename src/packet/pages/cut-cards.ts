@@ -1,5 +1,5 @@
 import { ratesOf } from '../../core/plan/index.ts';
-import { length, listed, longLength, say, sentences, type Saying } from '../../words/index.ts';
+import { length, longLength, say, sentences, type Saying } from '../../words/index.ts';
 import { sayUses } from '../cut-uses.ts';
 import type { Page } from '../pdf/page.ts';
 import { drawsWhole, pagesOfDrawing, placingMap, sharpCorners, whatShows } from './cut.ts';
@@ -10,7 +10,7 @@ import { inkName, materialOf, sideOf } from './words.ts';
 const leastPictureMm = 50;
 const mostPictureMm = 86;
 /** Between a card and the next one's line, and from its line to its first words. */
-const gapMm = 6.5;
+const gapMm = 5.5;
 const headMm = 11.5;
 const factStyle = type.strong;
 const pointStyle = { ...type.small, leading: 1.28 };
@@ -130,11 +130,10 @@ function introduction(setting: Setting, frame: Frame): number {
         layers.some((layer) => sharpCorners(layer).length > 0) && say('cutPages.stopAtRings'),
       ),
     ].map((one) => setting.tell(one)),
-    { ...type.body, size: 9.5 },
+    { ...type.body, size: 9, leading: 1.3 },
   );
-  const end = caution(page, words.x, y + 1, words.width, cautionOf(setting, 'blades'));
   const below = sideDiagram(setting, page, side.x, top - 6, side.width, setting.tell(inkName(setting.plan, setting.plan.layers[0])));
-  return Math.max(end, below) + 4;
+  return caution(page, frame.left, Math.max(y, below) + 2, frame.width, cautionOf(setting, 'blades')) + 3;
 }
 
 /** All that is said of one stencil. */
@@ -147,7 +146,7 @@ function cardOf(setting: Setting, layer: PlannedLayer, firstPage: number, lastPa
   const facts: Card['facts'] = [
     [setting.say('cutPages.sheetToBegin'), sizeIn(setting, sheet.maxX - sheet.minX, sheet.maxY - sheet.minY)],
     [
-      setting.say('cutPages.knife'),
+      setting.say('cutPages.knifeAndLift', { n: knife.pieces }),
       setting.say('cutPages.knifeWork', { length: longLength(knife.metres * 1000, 1), corners: knife.corners }),
     ],
     [

@@ -119,9 +119,13 @@ export function steps(
   return at;
 }
 
+const cautionStyle = { ...type.small, weight: 'semibold' } as const;
+
+export const cautionHigh = (page: Page, widthMm: number, text: string): number => paraHigh(page, widthMm - 5, text, cautionStyle) + 2;
+
 /** A caution: a black bar in front, so that it is seen without colour. */
 export function caution(page: Page, x: number, y: number, widthMm: number, text: string): number {
-  const bottom = page.para(x + 5, y, widthMm - 5, text, { ...type.small, weight: 'semibold' });
+  const bottom = page.para(x + 5, y, widthMm - 5, text, cautionStyle);
   page.rect(x, y - 0.6, 1.6, bottom - y - 0.4, { fill: '#000000' });
   return bottom + 2;
 }
