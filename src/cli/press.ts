@@ -102,7 +102,7 @@ function sayRunGaps({ press: { gaps }, layers }: Plan): Saying[] {
       const layer = layers.find((l) => l.id === layerId);
       const more = [
         ...(growth ? [say('answers.runGrows', { along: length(growth.alongMm, 2), across: length(Math.max(...growth.acrossMm), 2) })] : []),
-        ...(risers ? [say('answers.runRisers', { height: length(risers.heightMm), front: length(risers.frontMm) })] : []),
+        ...(risers ? [say('answers.runRisers', { height: length(risers.heightMm), front: length(risers.built.frontMm) })] : []),
       ];
       const run = say('answers.run', { run: layer?.run ?? 0, layer: asName(layer?.name ?? layerId) });
       return say('answers.runGap', { run, gap: length(gapMm), more: more.length > 0 ? list(more, 'semicolon') : undefined });
@@ -118,7 +118,7 @@ function sayRisers({ press: { risers } }: Plan): Saying[] {
   return [
     say('answers.risersAre', {
       height: length(risers.heightMm),
-      front: length(risers.frontMm),
+      front: length(risers.built.frontMm),
       more: more.length > 0 ? list(more, 'comma') : undefined,
     }),
     ...risers.layers.map((l) => say('answers.boards', { n: l.count, one: length(l.thicknessMm), total: length(l.heightMm) })),

@@ -52,6 +52,28 @@ test('the stops are drawn once, with one place for the image on both papers', ()
   expect(page(/^3 Stops/)).toContain('20 mm across, 20 mm up');
 });
 
+test('every stencil has its card, nothing of it left out, with the page that its drawing is on', () => {
+  const cards = pages.filter((p) => /^2 Cut/.test(p)).join(' ');
+  expect(cards).not.toContain('…');
+  expect([...cards.matchAll(/Proven: the sheet holds together; no strip is under 2 mm, no opening under 1 mm\./g)]).toHaveLength(3);
+  const drawn = [...cards.matchAll(/True size: page (\d+)\./g)].map(([, at]) => Number(at));
+  expect(drawn).toHaveLength(3);
+  planned.layers.forEach((layer, i) => expect(pages[drawn[i] - 1]).toContain(`${layer.name} — run ${layer.run}`));
+});
+
+test('each caution is said once, where that work is done', () => {
+  for (const [said, head] of [
+    ['Preservatives in water-based ink', /^1 Mix/],
+    ['Pupils cut only as their age and local rules allow', /^2 Cut/],
+    ['Prop the raised screen safely', /^3 Set up/],
+    ['Hands out before the screen comes down', /^4 Print: First/],
+    ['Goggles on when you spray a screen out', /^4 Print: First/],
+    ['Fans, lamps and their leads stay dry', /^4 Print: First/],
+    ['Scrape and wipe the ink off before rinsing', /^4 Print: First/],
+  ] as const)
+    expect(pages.filter((p) => p.includes(said)).map((p) => head.test(p))).toEqual([true]);
+});
+
 test('card and day agree on pulls, set-up sheets and where the next stencil comes', () => {
   const day = pages.filter((p) => /^4 The day/.test(p)).join(' ');
   const pullsOf = [...day.matchAll(/Pull (\d+) to set up, then all (\d+) sheets\.((?: After [A-Z]\d+ the next stencil\.)*)/g)];

@@ -18,8 +18,10 @@ export const cautions: readonly Caution[] = [
   { id: 'lift', where: 'press', text: say('edition.cautionLift') },
   { id: 'hinge', where: 'press', text: say('edition.cautionHinge') },
   { id: 'clean', where: 'clean', text: say('edition.cautionClean') },
+  { id: 'spray', where: 'clean', text: say('edition.cautionSpray') },
   { id: 'solvent', where: 'clean', text: say('edition.cautionSolvent') },
   { id: 'emulsion', where: 'stencil-chemicals', text: say('edition.cautionEmulsion') },
+  { id: 'fans', where: 'rack', text: say('edition.cautionFans') },
   { id: 'dust', where: 'rack', text: say('edition.cautionDust') },
   { id: 'store', where: 'store', text: say('edition.cautionStore') },
 ];

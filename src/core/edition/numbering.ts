@@ -3,7 +3,7 @@ import type { Problem } from '../problem.ts';
 import { name as asName, say, type Saying } from '../../words/say.ts';
 import type { Fault } from './faults.ts';
 import { proofsFor } from './sheets.ts';
-import type { ProofWishes } from './sheets.ts';
+import type { ProofCounts, ProofWishes } from './sheets.ts';
 
 export interface SheetFault extends Fault {
   readonly run: string;
@@ -70,6 +70,10 @@ export interface NumberingInput {
   readonly target?: number;
   readonly proofs: ProofWishes;
   readonly papersAre: 'sub-editions' | 'varied';
+  /** What was planned for each paper (`planSheets`): its numbers and its proofs. Left out: each paper has what the wishes give it. */
+  readonly planned?: readonly { readonly paperId: string; readonly edition: number; readonly proofs: ProofCounts }[];
+  /** The paper that all proofs are taken from; left out: any. */
+  readonly proofsOn?: string;
 }
 
 /**
@@ -89,12 +93,20 @@ export function numberEdition(input: NumberingInput): NumberedEdition {
   const marks = new Map<string, Omit<NumberedSheet, 'sheet'>>();
   let targetLeft = input.target ?? Infinity;
   let goodLeft = good.length;
-  const sizes = groups.map((paper) => {
-    const mine = goodIn(paper);
+  const shared = (mine: readonly Sheet[]): number => {
     const target = Number.isFinite(targetLeft) ? Math.round((targetLeft * mine.length) / Math.max(1, goodLeft)) : Infinity;
     targetLeft -= target;
     goodLeft -= mine.length;
-    return { paper, ...markGroup(mine, Number.isNaN(target) ? Infinity : target, input, marks) };
+    return Number.isNaN(target) ? Infinity : target;
+  };
+  const sizes = groups.map((paper) => {
+    const mine = goodIn(paper);
+    const planned = input.planned?.find((one) => one.paperId === paper);
+    const want: Wanted =
+      planned && input.target !== undefined
+        ? { target: planned.edition, proofs: planned.proofs }
+        : { target: shared(mine), proofs: proofsIn(paper, input) };
+    return { paper, ...markGroup(mine, want, input, marks) };
   });
   markOthers(sheets, marks);
   const spare = sizes.reduce((total, size) => total + size.spare, 0);
@@ -134,24 +146,45 @@ export function isGood(sheet: Sheet, runs: readonly string[]): boolean {
 
 type Marks = Map<string, Omit<NumberedSheet, 'sheet'>>;
 
+/** Numbers and proofs that a paper is to get: counted beforehand, or by wishes that follow the edition's size. */
+interface Wanted {
+  readonly target: number;
+  readonly proofs: ProofCounts | ProofWishes;
+}
+
+/** Proofs that all come from one paper are none of another's. */
+function proofsIn(paper: string | null, { proofs, proofsOn }: NumberingInput): ProofWishes {
+  const elsewhere = paper !== null && proofsOn !== undefined && paper !== proofsOn;
+  return elsewhere ? { artistsProofShare: 0, batProofs: 0, printersProofs: 0, horsCommerce: 0 } : proofs;
+}
+
 function markGroup(
-  good: readonly Sheet[],
-  target: number,
+  all: readonly Sheet[],
+  { target, proofs }: Wanted,
   input: NumberingInput,
   marks: Marks,
 ): Omit<NumberedEdition['sizes'][number], 'paper'> {
-  const proofs = input.proofs;
+  // Numbers come from the other papers first, so that the proofs are left on theirs.
+  const good =
+    input.proofsOn === undefined
+      ? all
+      : [...all.filter((sheet) => sheet.paper !== input.proofsOn), ...all.filter((sheet) => sheet.paper === input.proofsOn)];
   const chosen = good.filter((sheet) => sheet.kept === 'bat');
   const rest = good.filter((sheet) => sheet.kept !== 'bat');
-  const bats = [...chosen, ...rest.slice(0, Math.max(0, Math.min(proofs.batProofs - chosen.length, rest.length - 1)))];
+  const batsWanted = 'bat' in proofs ? proofs.bat : proofs.batProofs;
+  const onProofPaper = rest.filter((sheet) => input.proofsOn === undefined || sheet.paper === input.proofsOn);
+  const bats = [
+    ...chosen,
+    ...(onProofPaper.length > 0 ? onProofPaper : rest).slice(0, Math.max(0, Math.min(batsWanted - chosen.length, rest.length - 1))),
+  ];
   const left = good.filter((sheet) => !bats.includes(sheet));
   // Without a target, the edition is as large as leaves room for the proofs it asks for.
   let edition = Math.min(left.length, target);
   if (!Number.isFinite(target)) while (edition > 1 && edition + countProofs(edition, proofs).rest > left.length) edition--;
   const want = countProofs(edition, proofs);
   const artists = Math.min(want.artists, left.length - edition);
-  const printers = Math.min(proofs.printersProofs, left.length - edition - artists);
-  const horsCommerce = Math.min(proofs.horsCommerce, left.length - edition - artists - printers);
+  const printers = Math.min(want.printers, left.length - edition - artists);
+  const horsCommerce = Math.min(want.horsCommerce, left.length - edition - artists - printers);
   const varied = input.papersAre === 'varied';
   let next = 0;
   const give = (count: number, kind: MarkKind, text: (number: number) => Saying): void => {
@@ -171,9 +204,9 @@ function markGroup(
   return { edition, artists, bat: bats.length, printers, horsCommerce, spare };
 }
 
-function countProofs(edition: number, wishes: ProofWishes): { readonly artists: number; readonly rest: number } {
-  const counts = proofsFor(edition, wishes);
-  return { artists: counts.artists, rest: counts.artists + counts.printers + counts.horsCommerce };
+function countProofs(edition: number, wanted: ProofCounts | ProofWishes): Omit<ProofCounts, 'bat' | 'total'> & { readonly rest: number } {
+  const counts = 'bat' in wanted ? wanted : proofsFor(edition, wanted);
+  return { ...counts, rest: counts.artists + counts.printers + counts.horsCommerce };
 }
 
 /** `A/P II/IV`; a lone proof needs no count. */

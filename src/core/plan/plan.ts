@@ -21,7 +21,7 @@ export type { PlannedPress } from './parts/press.ts';
 export { materialsOf, linesToCut } from './parts/stencils.ts';
 export { sayOffer, takeOffer } from './parts/offers.ts';
 export { pressNotes } from './parts/press-notes.ts';
-export { countLogName, type PlannedEdition } from './parts/edition.ts';
+export { countLogName, sheetsOf, type PlannedEdition } from './parts/edition.ts';
 export type { StopSetting } from './parts/stops.ts';
 export type { PlannedRegister, TestedRegister } from './parts/register.ts';
 export type { PlannedGap } from './parts/gaps.ts';

@@ -23,7 +23,7 @@ export interface Risers {
   /** Gap at the image's hinge end and hand end, if everything is done; and if only the front is lifted for an even middle. */
   readonly gapMm: readonly [number, number];
   readonly frontOnly: { readonly frontMm: number; readonly gapMm: readonly [number, number] };
-  /** The same with card and board as it is sold, and the gap that comes of it. */
+  /** The same with card and board as it is sold, and the gap that comes of it in the middle of the image. */
   readonly built: { readonly underHingeMm: number; readonly underPaperMm: number; readonly frontMm: number; readonly gapMm: number };
   readonly problems: readonly Problem[];
 }
@@ -81,6 +81,7 @@ export function risersFor(input: {
   const middle = (back + front) / 2;
   const only = Math.max(0, hingeLiftMm + ((heightMm - hingeLiftMm) * frameLengthMm) / middle);
   const frontOnly = { frontMm: only, gapMm: [gapAt(hingeLiftMm, only, back), gapAt(hingeLiftMm, only, front)] as const };
+  const built = builtOf({ hingeLiftMm, stackMm: stack, middleShare: middle / frameLengthMm }, asSold(underHingeMm), asSold(underPaperMm));
   const problems: Problem[] = [];
   if (Math.abs(frontOnly.gapMm[0] - frontOnly.gapMm[1]) > 0.5 && underHingeMm + underPaperMm > 0) {
     problems.push(
@@ -90,8 +91,8 @@ export function risersFor(input: {
         'screen.hingeLiftMm',
         say('press.gapUneven', { gaps: lengths(frontOnly.gapMm, 'to', 1) }),
         underHingeMm > 0
-          ? say('press.packUnderHinge', { by: length(underHingeMm, 1) })
-          : say('press.boardUnderPaper', { by: length(underPaperMm, 1) }),
+          ? say('press.packUnderHinge', { by: length(built.underHingeMm, 1) })
+          : say('press.boardUnderPaper', { by: length(built.underPaperMm, 1) }),
       ),
     );
   }
@@ -100,18 +101,23 @@ export function risersFor(input: {
     underHingeMm,
     underPaperMm,
     frontMm,
-    layers: boardsMm.map((board) => layersOf(frontMm, board)),
+    layers: boardsMm.map((board) => layersOf(built.frontMm, board)),
     gapMm: [gapMm, gapMm],
-    built: builtOf(hingeLiftMm, stack, asSold(underHingeMm), asSold(underPaperMm)),
+    built,
     frontOnly,
     problems,
   };
 }
 
-/** Front as high as the hinge: then the gap is even whatever the boards come to. */
-function builtOf(hingeLiftMm: number, stackMm: number, underHingeMm: number, underPaperMm: number): Risers['built'] {
-  const frontMm = hingeLiftMm + underHingeMm;
-  return { underHingeMm, underPaperMm, frontMm, gapMm: frontMm - underPaperMm - stackMm };
+/** Front as near to the hinge's height as boards come; the gap is that in the middle of the image. */
+function builtOf(
+  { hingeLiftMm, stackMm, middleShare }: { readonly hingeLiftMm: number; readonly stackMm: number; readonly middleShare: number },
+  underHingeMm: number,
+  underPaperMm: number,
+): Risers['built'] {
+  const hingeMm = hingeLiftMm + underHingeMm;
+  const frontMm = asSold(hingeMm);
+  return { underHingeMm, underPaperMm, frontMm, gapMm: hingeMm + (frontMm - hingeMm) * middleShare - underPaperMm - stackMm };
 }
 
 /** How many boards or coins of one thickness come nearest to a height. */

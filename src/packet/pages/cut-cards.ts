@@ -1,39 +1,119 @@
 import { ratesOf } from '../../core/plan/index.ts';
-import { length, listed, longLength, say, sentences, type Saying } from '../../words/index.ts';
+import { length, longLength, say, sentences, type Saying } from '../../words/index.ts';
 import { sayUses } from '../cut-uses.ts';
 import type { Page } from '../pdf/page.ts';
 import { drawsWhole, pagesOfDrawing, placingMap, sharpCorners, whatShows } from './cut.ts';
-import { caution, cautionOf, column, fact, steps } from './parts.ts';
+import { caution, cautionOf, column, fact, paraHigh, steps } from './parts.ts';
 import { roughly, sizeIn, startPage, type, type Frame, type Pages, type PlannedLayer, type Setting } from './setting.ts';
 import { inkName, materialOf, sideOf } from './words.ts';
 
-const leastHighMm = 62;
-const mostHighMm = 82;
+const leastPictureMm = 50;
+const mostPictureMm = 86;
+/** Between a card and the next one's line, and from its line to its first words. */
+const gapMm = 5.5;
+const headMm = 11.5;
+const factStyle = type.strong;
+const pointStyle = { ...type.small, leading: 1.28 };
+const pointGapMm = 1.1;
 
-/** A card for each stencil, several a page; how to cut, once, above the first. */
+interface Card {
+  readonly layer: PlannedLayer;
+  readonly facts: readonly (readonly [label: string, value: string])[];
+  readonly points: readonly string[];
+}
+
+/** A card, or what is left of one that no page holds whole. */
+interface Placed extends Card {
+  readonly heightMm: number;
+}
+
+/** A card for each stencil, several a page, nothing left out; how to cut, once, above the first. */
 export function* cutCards(setting: Setting): Pages {
-  const { layers } = setting.plan;
-  let at = 0;
-  for (let sheet = 0; at < layers.length; sheet++) {
-    const frame = startPage(setting, {
+  if (setting.plan.layers.length === 0) return;
+  const begin = (more: boolean): Frame =>
+    startPage(setting, {
       step: 2,
       title: setting.say('cutPages.cutCards'),
-      side: sheet === 0 ? setting.say('cutPages.oneCardAStencil') : setting.say('packet.continued'),
+      side: setting.say(more ? 'packet.continued' : 'cutPages.oneCardAStencil'),
       runs: [],
     });
-    const top = sheet === 0 ? introduction(setting, frame) : frame.top;
-    const room = frame.bottom - top;
-    const fits = Math.max(1, Math.floor(room / leastHighMm));
-    const high = Math.min(mostHighMm, room / Math.min(fits, Math.max(1, layers.length - at)));
-    layers.slice(at, at + fits).forEach((layer, i) => card(setting, frame, layer, top + i * high, high - 5));
-    at += fits;
+  let frame = begin(false);
+  let top = introduction(setting, frame);
+  const room = frame.bottom - frame.top;
+  const cardPages = setting.book.pages.length;
+  // Each card names the pages of its drawing, which begin after the last card.
+  let pages: Placed[][] = [];
+  for (let count = 1, before = 0; count !== before; ) {
+    let page = cardPages + count;
+    const cards = setting.plan.layers.map((layer): Card => {
+      const first = page;
+      page += pagesOfDrawing(setting, layer);
+      return cardOf(setting, layer, first, page - 1);
+    });
+    pages = place(frame, cards, frame.bottom - top, room);
+    [before, count] = [count, Math.max(count, pages.length)];
+  }
+  for (const [i, placed] of pages.entries()) {
+    if (i > 0) [frame, top] = [begin(true), frame.top];
+    const spare = frame.bottom - top - placed.reduce((sum, one) => sum + one.heightMm + gapMm, 0);
+    const each = Math.max(0, Math.min(12, spare / placed.length));
+    let y = top;
+    for (const one of placed) {
+      draw(setting, frame, one, y, one.heightMm + each);
+      y += one.heightMm + each + gapMm;
+    }
     yield;
   }
+}
+
+const columnsOf = (frame: Frame): { picture: Column; facts: Column; points: Column } => ({
+  picture: column(frame, 0, 1.6),
+  facts: column(frame, 1.72, 1.7),
+  points: column(frame, 3.5, 2.5),
+});
+type Column = ReturnType<typeof column>;
+
+const factHigh = ({ page }: Frame, widthMm: number, value: string): number => 4.6 + paraHigh(page, widthMm, value, factStyle) + 1.4;
+
+/** Cards in their order, as many a page as it holds; one that no page holds goes on with the rest of its points. */
+function place(frame: Frame, cards: readonly Card[], firstRoom: number, room: number): Placed[][] {
+  const { facts: factColumn, points: pointColumn } = columnsOf(frame);
+  const highOf = ({ facts, points }: Card): number =>
+    Math.max(
+      leastPictureMm,
+      headMm + facts.reduce((sum, [, value]) => sum + factHigh(frame, factColumn.width, value), 0),
+      headMm + points.reduce((sum, one) => sum + paraHigh(frame.page, pointColumn.width, one, pointStyle) + pointGapMm, 0),
+    );
+  const pages: Placed[][] = [[]];
+  let left = firstRoom;
+  const next = (): void => {
+    pages.push([]);
+    left = room;
+  };
+  for (const card of cards) {
+    let rest: Card = card;
+    for (;;) {
+      const heightMm = highOf(rest);
+      if (heightMm + gapMm > left && left < room) next();
+      if (heightMm + gapMm <= left || rest.points.length < 2) {
+        pages[pages.length - 1].push({ ...rest, heightMm: Math.min(heightMm, left - gapMm) });
+        left -= heightMm + gapMm;
+        break;
+      }
+      let some = rest.points.length - 1;
+      while (some > 1 && highOf({ ...rest, points: rest.points.slice(0, some) }) + gapMm > left) some--;
+      pages[pages.length - 1].push({ ...rest, points: rest.points.slice(0, some), heightMm: left - gapMm });
+      rest = { ...rest, facts: [], points: rest.points.slice(some) };
+      next();
+    }
+  }
+  return pages.filter((one) => one.length > 0);
 }
 
 /** What holds for all of them: the order of the knife, the caution, and which side is up. */
 function introduction(setting: Setting, frame: Frame): number {
   const { page, top } = frame;
+  const { layers } = setting.plan;
   const words = column(frame, 0, 4),
     side = column(frame, 4, 2);
   const y = steps(
@@ -41,59 +121,43 @@ function introduction(setting: Setting, frame: Frame): number {
     words.x,
     top,
     words.width,
-    [say('cutPages.layOnMaterial'), say('cutPages.innerFirst'), say('cutPages.greyOutWhiteStays')].map((one) => setting.tell(one)),
-    { ...type.body, size: 10 },
+    [
+      sentences(say('cutPages.layOnMaterial'), layers.some((layer) => !drawsWhole(setting, layer)) && say('cutPages.edgeNotDrawn')),
+      say('cutPages.innerFirst'),
+      sentences(
+        say('cutPages.greyOutWhiteStays'),
+        layers.some((layer) => layer.stencil.bridges.length > 0) && say('cutPages.stopAtBridges'),
+        layers.some((layer) => sharpCorners(layer).length > 0) && say('cutPages.stopAtRings'),
+      ),
+    ].map((one) => setting.tell(one)),
+    { ...type.body, size: 9, leading: 1.3 },
   );
-  const end = caution(page, words.x, y + 1, words.width, cautionOf(setting, 'blades'));
   const below = sideDiagram(setting, page, side.x, top - 6, side.width, setting.tell(inkName(setting.plan, setting.plan.layers[0])));
-  return Math.max(end, below) + 4;
+  return caution(page, frame.left, Math.max(y, below) + 2, frame.width, cautionOf(setting, 'blades')) + 3;
 }
 
-function card(setting: Setting, frame: Frame, layer: PlannedLayer, y: number, heightMm: number): void {
-  const { page, left, right } = frame;
+/** All that is said of one stencil. */
+function cardOf(setting: Setting, layer: PlannedLayer, firstPage: number, lastPage: number): Card {
   const { plan } = setting;
   const { knife, certificate, sheet, bridges, islands, loosePieces } = layer.stencil;
-  const floor = page.floorMm;
-  page.floorMm = Math.min(floor, y + heightMm);
-  page.line(left, y - 3, right, y - 3, 0.3);
-  const picture = column(frame, 0, 1.7),
-    first = column(frame, 1.85, 2),
-    second = column(frame, 3.95, 2.05);
-  placingMap(setting, layer, page, picture.x, y, picture.width, heightMm);
-  page.text(first.x, y + 6.2, String(layer.run), type.large);
-  page.fit(first.x + 9, y + 3.4, right - first.x - 9, layer.name, type.head, 8);
   const material = materialOf(plan, layer);
-  const from = material
-    ? setting.say('cutPages.sideOfThick', { side: sideOf(layer.side), material: material.name, thickness: length(material.thicknessMm) })
-    : setting.tell(sideOf(layer.side));
-  page.fit(first.x + 9, y + 7.8, right - first.x - 9, from, type.small, 7);
-
   const cut = plan.cuts.find((c) => c.id === layer.cutId);
   const use = cut?.uses.find((u) => u.layerId === layer.id);
-  let a = y + 11.5;
-  const one = (label: string, value: string): void => {
-    if (a < page.floorMm - 8) a = fact(page, first.x, a, first.width, label, value, type.strong) - 0.8;
-  };
-  one(setting.say('cutPages.sheetToBegin'), sizeIn(setting, sheet.maxX - sheet.minX, sheet.maxY - sheet.minY));
-  one(
-    setting.say('cutPages.knife'),
-    setting.say('cutPages.knifeWork', { length: longLength(knife.metres * 1000, 1), corners: knife.corners }),
-  );
-  one(
-    setting.say('cutPages.timeAt', { pace: longLength(ratesOf(plan.job).metresPerMinute * 1000) }),
-    setting.say('cutPages.timeAndHow', { time: roughly(knife.minutes), how: say(`cutPages.${knife.difficulty}`) }),
-  );
-  one(
-    setting.say('cutPages.leastWidths'),
-    material ? setting.tell(listed([length(material.leastBridgeMm), length(material.leastOpeningMm)], 'comma')) : '—',
-  );
-  one(setting.say('cutPages.cutOuts'), setting.show(knife.pieces));
-
+  const facts: Card['facts'] = [
+    [setting.say('cutPages.sheetToBegin'), sizeIn(setting, sheet.maxX - sheet.minX, sheet.maxY - sheet.minY)],
+    [
+      setting.say('cutPages.knifeAndLift', { n: knife.pieces }),
+      setting.say('cutPages.knifeWork', { length: longLength(knife.metres * 1000, 1), corners: knife.corners }),
+    ],
+    [
+      setting.say('cutPages.timeAt', { pace: longLength(ratesOf(plan.job).metresPerMinute * 1000) }),
+      setting.say('cutPages.timeAndHow', { time: roughly(knife.minutes), how: say(`cutPages.${knife.difficulty}`) }),
+    ],
+  ];
   const points: Saying[] = [];
   const dropped = islands.filter((i) => i.handled === 'dropped');
-  if (bridges.length > 0) points.push(say('cutPages.bridgesAre', { what: whatShows(bridges) }), say('cutPages.stopAtBridges'));
+  if (bridges.length > 0) points.push(say('cutPages.bridgesAre', { what: whatShows(bridges) }));
   if (dropped.length > 0) points.push(say('cutPages.droppedAre', { what: whatShows(dropped) }));
-  if (sharpCorners(layer).length > 0) points.push(say('cutPages.stopAtRings'));
   if (loosePieces.length > 0) points.push(say('cutPages.numberPieces'));
   if (use?.keepForRun !== undefined)
     points.push(
@@ -103,23 +167,40 @@ function card(setting: Setting, frame: Frame, layer: PlannedLayer, y: number, he
   if (cut && (cut.timesToCut > 1 || cut.layers.length > 1))
     points.push(sentences(sheets > 1 && say('cutPages.cutThisTimes', { times: say('packet.times', { n: sheets }) }), cut.why));
   if (cut && cut.layers.length > 1) points.push(...sayUses(cut));
-  points.push(certificate.holds ? say('cutPages.proven') : say('cutPages.notProven', { n: certificate.faults.length }));
-  points.push(whereDrawn(setting, layer));
-  let b = y + 12;
-  for (const point of points) {
-    if (b > page.floorMm - 3) break;
-    b = page.para(second.x, b, second.width, setting.tell(point), { ...type.small, leading: 1.28 }) + 1.1;
-  }
-  page.floorMm = floor;
+  points.push(certificate.holds ? proven(material) : say('cutPages.notProven', { n: certificate.faults.length }));
+  points.push(
+    sentences(
+      firstPage === lastPage
+        ? say('cutPages.drawnOnPage', { page: firstPage })
+        : say('cutPages.drawnOnPages', { first: firstPage, last: lastPage }),
+      firstPage < lastPage && say('cutPages.sheetsToJoin', { n: lastPage - firstPage + 1 }),
+    ),
+  );
+  return { layer, facts, points: points.map((one) => setting.tell(one)) };
 }
 
-/** On which pages of this file it is drawn at true size, or how they are joined. */
-function whereDrawn(setting: Setting, layer: PlannedLayer): Saying {
-  const pages = pagesOfDrawing(setting, layer);
-  return sentences(
-    pages === 1 ? say('cutPages.drawnOnOne') : say('cutPages.sheetsToJoin', { n: pages }),
-    !drawsWhole(setting, layer) && say('cutPages.edgeNotDrawn'),
-  );
+const proven = (material: ReturnType<typeof materialOf>): Saying =>
+  material
+    ? say('cutPages.provenWidths', { strip: length(material.leastBridgeMm), opening: length(material.leastOpeningMm) })
+    : say('cutPages.proven');
+
+function draw(setting: Setting, frame: Frame, { layer, facts, points }: Card, y: number, heightMm: number): void {
+  const { page, left, right } = frame;
+  const { picture, facts: factColumn, points: pointColumn } = columnsOf(frame);
+  page.line(left, y - 3, right, y - 3, 0.3);
+  placingMap(setting, layer, page, picture.x, y, picture.width, Math.min(mostPictureMm, heightMm));
+  page.text(factColumn.x, y + 6.2, String(layer.run), type.large);
+  const words = factColumn.x + 9;
+  page.fit(words, y + 3.4, right - words, layer.name, type.head, 8);
+  const material = materialOf(setting.plan, layer);
+  const from = material
+    ? setting.say('cutPages.sideOfThick', { side: sideOf(layer.side), material: material.name, thickness: length(material.thicknessMm) })
+    : setting.tell(sideOf(layer.side));
+  page.fit(words, y + 7.8, right - words, from, type.small, 7);
+  let a = y + headMm;
+  for (const [label, value] of facts) a = fact(page, factColumn.x, a, factColumn.width, label, value, factStyle) - 0.8;
+  let b = y + headMm + 0.5;
+  for (const point of points) b = page.para(pointColumn.x, b, pointColumn.width, point, pointStyle) + pointGapMm;
 }
 
 /** From the side: squeegee, mesh, stencil, paper. Which face goes up is seen, not only said. */

@@ -61,14 +61,22 @@ export function documentationPage(setting: Setting): void {
 
   page.line(left, y - 3, frame.right, y - 3, 0.5);
   page.text(left, y + 2, setting.say('recordPages.papersAndNumbers'), type.head);
-  const names = [setting.say('recordPages.edition'), 'A/P', 'B.A.T.', 'P/P', 'H.C.', setting.say('recordPages.rejected')];
-  const first = left + width * 0.46;
+  const names = [
+    setting.say('recordPages.edition'),
+    'A/P',
+    'B.A.T.',
+    'P/P',
+    'H.C.',
+    setting.say('recordPages.spare'),
+    setting.say('recordPages.rejected'),
+  ];
+  const first = left + width * 0.4;
   const step = (frame.right - first) / names.length;
   names.forEach((name, i) => page.text(first + (i + 0.5) * step, y + 2, name, { ...type.small, align: 'centre' }));
   y += 5;
   /** Boxes from the right end of what is given; the rest are another row's. */
   const countBoxes = (at: number, values: readonly (number | undefined)[]): number => {
-    const from = values.length === 1 ? names.length - 1 : 0;
+    const from = values.length === 2 ? names.length - 2 : 0;
     values.forEach((value, k) => {
       const x = first + (from + k) * step;
       page.rect(x + 1, at + 0.8, step - 2, 6.6, { stroke: '#000000', lineMm: 0.2 });
@@ -95,8 +103,10 @@ export function documentationPage(setting: Setting): void {
       8,
     );
     const row = counts.find((r) => r.paperId === group.paperId);
-    const rejected = numbers?.sheets.filter((s) => s.kind === 'rejected' && s.sheet.paper === group.paperId).length;
-    y = countBoxes(y, varied ? [rejected] : [row?.edition, row?.artists, row?.bat, row?.printers, row?.horsCommerce, rejected]);
+    const [spare, rejected] = (['spare', 'rejected'] as const).map(
+      (kind) => numbers?.sheets.filter((s) => s.kind === kind && s.sheet.paper === group.paperId).length,
+    );
+    y = countBoxes(y, [...(varied ? [] : [row?.edition, row?.artists, row?.bat, row?.printers, row?.horsCommerce]), spare, rejected]);
   }
   if (varied) {
     page.fit(left, y + 5.5, first - left - 4, setting.say('recordPages.allVaried'), type.body, 8);

@@ -23,13 +23,15 @@ export function* mixingPages(setting: Setting): Pages {
     });
     const { page, left, right, top, bottom, width } = frame;
     const gap = 10;
-    const height = (bottom - top - (perPage - 1) * gap) / perPage;
+    // Above the first card what holds for all inks.
+    const from = i === 0 ? caution(page, left, top - 2, width, cautionOf(setting, 'ink-label')) + 2 : top;
+    const height = (bottom - from - (perPage - 1) * gap) / perPage;
     some.forEach((layer, k) => {
-      const y = top + k * (height + gap);
+      const y = from + k * (height + gap);
       card(setting, frame, layer, y, height, i + k === 0);
       if (k > 0) page.line(left, y - gap / 2, right, y - gap / 2, 0.2, [2, 2]);
     });
-    let y = top + some.length * (height + gap);
+    let y = from + some.length * (height + gap);
     if (i + perPage >= layers.length && open.length > 0 && y < bottom - 8) {
       y = page.para(
         left,
@@ -109,7 +111,7 @@ function card(setting: Setting, frame: Frame, layer: PlannedLayer, y: number, he
       size: 9.5,
       weight: mix.retarderShare > 0 ? 'bold' : 'regular',
     }) + 2;
-  if (first) caution(page, left, at, words, cautionOf(setting, 'retarder'));
+  if (first && mix.retarderShare > 0) caution(page, left, at, words, cautionOf(setting, 'retarder'));
 
   const sx = right - swatchMm;
   drawSwatch(setting, page, layer.swatch?.srgb ?? null, sx, y, swatchMm, swatchHighMm);

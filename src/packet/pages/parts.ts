@@ -1,7 +1,8 @@
 import { cautions } from '../../core/edition/index.ts';
 import { say, share, type Quantity, type Saying } from '../../words/index.ts';
 import type { Page } from '../pdf/page.ts';
-import type { TextStyle } from '../pdf/type.ts';
+import { pointsPerMm } from '../pdf/numbers.ts';
+import { usualLeading, wrap, type TextStyle } from '../pdf/type.ts';
 import type { Voice } from '../voice.ts';
 import { fitImage, type, type Frame, type PlannedLayer, type PlannedPaper, type Setting } from './setting.ts';
 
@@ -118,9 +119,13 @@ export function steps(
   return at;
 }
 
+const cautionStyle = { ...type.small, weight: 'semibold' } as const;
+
+export const cautionHigh = (page: Page, widthMm: number, text: string): number => paraHigh(page, widthMm - 5, text, cautionStyle) + 2;
+
 /** A caution: a black bar in front, so that it is seen without colour. */
 export function caution(page: Page, x: number, y: number, widthMm: number, text: string): number {
-  const bottom = page.para(x + 5, y, widthMm - 5, text, { ...type.small, weight: 'semibold' });
+  const bottom = page.para(x + 5, y, widthMm - 5, text, cautionStyle);
   page.rect(x, y - 0.6, 1.6, bottom - y - 0.4, { fill: '#000000' });
   return bottom + 2;
 }
@@ -137,6 +142,11 @@ export function fact(
 ): number {
   page.fit(x, y + 2.4, widthMm, label, { size: 8.5 });
   return page.para(x, y + 4.6, widthMm, value, style) + 2.2;
+}
+
+/** What a paragraph would take, from its top to the top of what follows. */
+export function paraHigh({ faces }: Page, widthMm: number, text: string, style: TextStyle): number {
+  return (wrap(faces, text, widthMm, style).length * style.size * (style.leading ?? usualLeading)) / pointsPerMm;
 }
 
 /** Columns of the page's grid: six, four millimetres apart. */

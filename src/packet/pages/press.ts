@@ -2,8 +2,9 @@ import { pressNotes } from '../../core/plan/index.ts';
 import { ridgeMatters } from '../../core/press/index.ts';
 import { film, length, listed, name as asName, say, type Saying } from '../../words/index.ts';
 import { sheetGroups } from '../sheets.ts';
-import { caution, cautionOf, column, drawProof, drawStencil, drawSwatch, tickBox } from './parts.ts';
+import { caution, cautionHigh, cautionOf, column, drawProof, drawStencil, drawSwatch, tickBox } from './parts.ts';
 import { massIn, startPage, type, type Frame, type Pages, type PlannedLayer, type Setting } from './setting.ts';
+import { risersOfRun } from './set-up.ts';
 import { inkLine, materialOf, stencilOf } from './words.ts';
 
 /** One page a run, to stand at the press: big, few words, boxes to tick with inky hands. */
@@ -45,8 +46,11 @@ function pressCard(setting: Setting, layer: PlannedLayer): void {
   page.fit(words, top + 18, right - words, setting.tell(listed(facts, 'comma')), type.body, 8);
 
   if (gap?.own) page.fit(left, top + 26, frame.width, setting.tell(ownGap(gap, plan.press.gapMm)), type.head, 9);
+  // Once is enough: who stands at the press has read them on the first card.
+  const cautions = layer.run === 1 ? ['hinge', 'clean', 'spray', 'fans'].map((id) => cautionOf(setting, id)) : [];
+  const cautionRoom = cautions.reduce((sum, one) => sum + cautionHigh(page, frame.width, one), 0);
   const y0 = top + (gap?.own ? 31 : 25),
-    high = Math.max(30, Math.min(66, frame.bottom - top - 150));
+    high = Math.max(30, Math.min(66, frame.bottom - top - 150 - cautionRoom));
   const paper = plan.papers[0];
   const label = (x: number, y: number, text: string): void => {
     page.text(x, y + 4.4, text, { size: 8.5 });
@@ -64,9 +68,8 @@ function pressCard(setting: Setting, layer: PlannedLayer): void {
   for (const one of pressNotes(plan, layer)) y = page.para(left, y - 1, frame.width, setting.tell(one), type.strong) + 1.5;
   page.text(left, y + 5, setting.say('cards.sheets'), type.head);
   page.text(right, y + 5, setting.say('cards.tickCross'), { ...type.small, align: 'right' });
-  y = sheetBoxes(setting, frame, layer, y + 8) + 2;
-  for (const one of layer.run === 1 ? ['lift', 'clean'] : ['hinge', 'clean'])
-    if (y < frame.bottom - 8) y = caution(page, left, y, frame.width, cautionOf(setting, one));
+  y = sheetBoxes(setting, { ...frame, bottom: frame.bottom - cautionRoom }, layer, y + 8) + 2;
+  for (const one of cautions) y = caution(page, left, y, frame.width, one);
   if (frame.bottom - y > 14) {
     page.text(left, y + 4, setting.say('cards.notes'), type.smallStrong);
     for (let line = y + 12; line < frame.bottom; line += 8) page.line(left, line, right, line, 0.15);
@@ -75,10 +78,7 @@ function pressCard(setting: Setting, layer: PlannedLayer): void {
 
 function ownGap(own: Setting['plan']['press']['gaps'][number], othersMm: number): Saying {
   const [gap, others] = [length(own.gapMm), length(othersMm)];
-  if (!own.risers) return say('cards.ownGap', { gap, others });
-  const front = length(own.risers.frontMm);
-  if (own.risers.underHingeMm <= 0.05) return say('cards.ownGapRisers', { gap, others, front });
-  return say('cards.ownGapPacked', { gap, others, front, hinge: length(own.risers.underHingeMm) });
+  return own.risers ? say('cards.ownGapRisers', { gap, others, risers: risersOfRun(own.risers) }) : say('cards.ownGap', { gap, others });
 }
 
 /** Newsprint first, then every paper's sheets by their names. Gives back the y below. */
@@ -115,7 +115,7 @@ function sheetBoxes(setting: Setting, frame: Frame, layer: PlannedLayer, from: n
   // As large as fits, 13 mm for a thumb with a pencil, never under 5; then fewer lines, and the record holds the rest.
   const room = frame.bottom - from - 4;
   let size = 13;
-  while (size > 5 && total(size) > room - 22) size -= 0.5;
+  while (size > 5 && total(size) > room - (layer.run === 1 ? 0 : 22)) size -= 0.5;
   let most = Math.max(1, ...rows.map((row) => Math.ceil(row.boxes.length / perRow(size))));
   while (most > 1 && total(size, most) > room) most--;
   let y = from;

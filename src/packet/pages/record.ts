@@ -1,5 +1,5 @@
-import { sayFault, type MarkKind } from '../../core/edition/index.ts';
-import { listed, name as asName, say, type Saying } from '../../words/index.ts';
+import { sayFault, type MarkKind, type ProofCounts } from '../../core/edition/index.ts';
+import { list, listed, name as asName, say, type Saying } from '../../words/index.ts';
 import { finalNumbers, sheetGroups, sheetNames } from '../sheets.ts';
 import { tick } from './parts.ts';
 import { startPage, type, type Frame, type Pages, type Setting } from './setting.ts';
@@ -8,7 +8,8 @@ import { startPage, type, type Frame, type Pages, type Setting } from './setting
 export function* recordPages(setting: Setting): Pages {
   const { plan } = setting;
   const names = sheetNames(sheetGroups(plan));
-  const rowMm = 6.8;
+  const usualMm = 6.8,
+    leastMm = 5.6;
   let at = 0;
   do {
     const frame = startPage(setting, {
@@ -19,10 +20,13 @@ export function* recordPages(setting: Setting): Pages {
     const columns = columnsOf(setting, frame);
     let y = header(setting, frame, columns, at === 0 ? wishes(setting, frame) : frame.top);
     let paper = '';
+    // Closer where that saves a page.
+    const rows = names.length - at + new Set(names.slice(at).map((one) => one.group.paperId)).size;
+    const rowMm = rows * leastMm <= frame.bottom - y - 0.5 ? Math.min(usualMm, (frame.bottom - y - 0.5) / rows) : usualMm;
     while (at < names.length) {
       const { name, group } = names[at];
       const headed = group.paperId !== paper;
-      if (y + (headed ? 2 : 1) * rowMm > frame.bottom) break;
+      if (y + (headed ? 2 : 1) * rowMm > frame.bottom + 0.01) break;
       at++;
       if (headed) {
         paper = group.paperId;
@@ -74,15 +78,32 @@ function wishes(setting: Setting, frame: Frame): number {
     setting.say('recordPages.plannedPaper', {
       paper: asName(p.name),
       edition: p.edition,
-      proofs: p.proofs.total,
+      ...proofsOf(p.proofs),
       start: p.start,
       met: Math.floor(p.certainty * 100),
     }),
   );
+  const over = planned.flatMap((p) => {
+    const n = Math.round(p.expectedGood - p.wanted);
+    return n > 0 ? [say('recordPages.surplusOn', { n, paper: asName(p.name) })] : [];
+  });
+  if (over.length > 0 && edition.target > 0) lines.push(setting.say('recordPages.surplus', { where: list(over, 'comma') }));
   const intro = planned.length > 0 ? lines.join('\n') : setting.say('recordPages.wantedOnly', { n: edition.target });
   const y = frame.page.para(frame.left, frame.top - 1, frame.width, intro, type.small);
   const numbers = setting.say(edition.papersAre === 'varied' ? 'recordPages.variedEdition' : 'recordPages.subEditions');
   return frame.page.para(frame.left, y + 0.5, frame.width, numbers, type.small) + 4;
+}
+
+/** `1 B.A.T., 2 A/P`; nothing where all are of the edition. */
+function proofsOf({ bat, artists, printers, horsCommerce }: ProofCounts): { readonly proofs?: ReturnType<typeof list> } {
+  const counts = [
+    [bat, say('edition.markBat')],
+    [artists, say('edition.markArtists')],
+    [printers, say('edition.markPrinters')],
+    [horsCommerce, say('edition.markHorsCommerce')],
+  ] as const;
+  const some = counts.filter(([n]) => n > 0).map(([n, mark]) => say('recordPages.proofsOf', { n, mark }));
+  return some.length > 0 ? { proofs: list(some, 'comma') } : {};
 }
 
 function header(setting: Setting, frame: Frame, c: Columns, y: number): number {

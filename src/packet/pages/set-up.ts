@@ -1,7 +1,39 @@
 import { tapeForJob } from '../../core/plan/index.ts';
-import { length, longLength, name as asName, say } from '../../words/index.ts';
+import type { Rect, Risers } from '../../core/press/index.ts';
+import { length, listed, longLength, name as asName, say, type Saying } from '../../words/index.ts';
 import { caution, cautionOf, checkNone, column, fact, steps } from './parts.ts';
 import { lengthIn, startPage, type, type Pages, type Setting } from './setting.ts';
+
+/** What a run's own gap asks for, in boards as they are sold. */
+export function risersOfRun({ built }: Risers): Saying {
+  return listed(
+    [
+      say('setUpPages.frontOf', { front: length(built.frontMm) }),
+      ...(built.underHingeMm > 0 ? [say('setUpPages.underHinge', { by: length(built.underHingeMm) })] : []),
+      ...(built.underPaperMm > 0 ? [say('setUpPages.underPaper', { by: length(built.underPaperMm) })] : []),
+    ],
+    'comma',
+  );
+}
+
+/** The part of a strip that no later one along the same side covers. */
+function seenOf(strip: Rect, later: readonly Rect[]): Rect {
+  let { xMm, yMm, widthMm, heightMm } = strip;
+  const lying = widthMm > heightMm;
+  for (const over of later) {
+    if (lying !== over.widthMm > over.heightMm) continue;
+    if (lying) {
+      const [from, to] = [over.yMm, over.yMm + over.heightMm];
+      if (from <= yMm && to > yMm) [yMm, heightMm] = [to, Math.max(0, yMm + heightMm - to)];
+      else if (from > yMm && from < yMm + heightMm) heightMm = from - yMm;
+    } else {
+      const [from, to] = [over.xMm, over.xMm + over.widthMm];
+      if (from <= xMm && to > xMm) [xMm, widthMm] = [to, Math.max(0, xMm + widthMm - to)];
+      else if (from > xMm && from < xMm + widthMm) widthMm = from - xMm;
+    }
+  }
+  return { xMm, yMm, widthMm, heightMm };
+}
 
 /** Setting up the screen: margins, gap, risers, tape; then the taping drawing at true size. */
 export function* setUpPages(setting: Setting): Pages {
@@ -24,7 +56,7 @@ export function* setUpPages(setting: Setting): Pages {
     if (!layer || y >= frame.bottom - 60) continue;
     const values = { run: layer.run, layer: asName(layer.name), gap: length(gap.gapMm) };
     const own = gap.risers
-      ? say('setUpPages.ownGapFront', { ...values, front: length(gap.risers.frontMm) })
+      ? say('setUpPages.ownGapFront', { ...values, risers: risersOfRun(gap.risers) })
       : say('setUpPages.ownGap', values);
     y = page.para(words.x, y - 2, words.width, setting.tell(own), type.strong) + 4;
   }
@@ -88,13 +120,17 @@ export function* setUpPages(setting: Setting): Pages {
   ];
   page.rect(...rect(taping.frame), { stroke: '#000000', lineMm: 1.2 });
   taping.strips.forEach((strip, i) => {
-    const [x, yy, w, h] = rect(strip);
-    page.rect(x, yy, w, h, { fill: i % 2 === 0 ? '#e9e9e9' : '#d9d9d9', stroke: '#000000', lineMm: 0.15 });
-    // Each strip lies on the one before: its number stands where none covers it.
-    page.text(x + 0.8, yy + 3.2, String(i + 1), { size: 7.5, weight: 'bold' });
+    page.rect(...rect(strip), { fill: i % 2 === 0 ? '#e9e9e9' : '#d9d9d9', stroke: '#000000', lineMm: 0.15 });
   });
   page.rect(...rect(taping.aperture), { fill: '#ffffff', stroke: '#000000', lineMm: 0.3 });
   page.rect(...rect(taping.stencil), { stroke: '#000000', lineMm: 0.5, dashMm: [3, 1.5] });
+  // Each strip lies on those before it: its number stands where none covers it.
+  taping.strips.forEach((strip, i) => {
+    const [x, yy, w, h] = rect(seenOf(strip, taping.strips.slice(i + 1)));
+    const size = Math.min(7.5, Math.min(w, h) * 2.6);
+    if (size >= 3.5)
+      page.text(x + (w > h ? 2 : w / 2), yy + Math.min(h, 4) / 2 + size * 0.125, String(i + 1), { size, weight: 'bold', align: 'centre' });
+  });
   page.rect(...rect(taping.image), { stroke: '#000000', lineMm: 0.2, dashMm: [1.5, 1] });
   const [ix, iy, iw, ih] = rect(taping.image);
   page.text(ix + iw / 2, iy + ih / 2, setting.say('setUpPages.image'), { ...type.body, align: 'centre' });

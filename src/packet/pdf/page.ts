@@ -3,7 +3,7 @@ import { greyOf, type Picture } from './picture.ts';
 import { newPreview } from './preview.ts';
 import { pointsPerMm, say } from './numbers.ts';
 import { outline } from './outline.ts';
-import { capHeight, descent, fitted, printable, textWidthMm, wrap, type Faces, type TextStyle } from './type.ts';
+import { capHeight, descent, fitted, printable, textWidthMm, usualLeading, wrap, type Faces, type TextStyle } from './type.ts';
 
 export interface Paint {
   /** #rrggbb */
@@ -159,7 +159,7 @@ export function newPage(faces: Faces, paperWidthMm: number, paperHeightMm: numbe
     },
     para(xMm, yMm, width, text, style) {
       const sizeMm = style.size / pointsPerMm;
-      const step = sizeMm * (style.leading ?? 1.36);
+      const step = sizeMm * (style.leading ?? usualLeading);
       const x = style.align === 'right' ? xMm + width : style.align === 'centre' ? xMm + width / 2 : xMm;
       const lines = wrap(faces, printableLines(faces, text), width, style);
       const room = Math.max(0, Math.floor((page.floorMm - yMm - (capHeight + descent) * sizeMm) / step + 1e-6) + 1);

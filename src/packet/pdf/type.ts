@@ -23,6 +23,9 @@ export const capHeight = 0.714;
 /** What hangs under the baseline: 600 of 2048 at most, g and p about 0.24. */
 export const descent = 0.24;
 
+/** Line to line where a style says nothing. */
+export const usualLeading = 1.36;
+
 const mmPerPoint = 25.4 / 72;
 
 export function textWidthMm(faces: Faces, text: string, style: TextStyle): number {

@@ -152,7 +152,7 @@ export function planEdition(
   if (day) problems.push(...day.problems);
   const facts = factsOf(job, layers, press);
   const counted = log && log.length > 0 ? foldLog(readLog(new TextDecoder().decode(log)).events) : null;
-  const numbered = counted && counted.standing.length > 0 ? attempt(() => numbersOf(job, layers, counted, sheetNames)) : null;
+  const numbered = counted && counted.standing.length > 0 ? attempt(() => numbersOf(job, layers, counted, sheetNames, sheets)) : null;
   if (numbered && counted?.runs.length === layers.length) problems.push(...numbered.problems);
   return {
     sheets,
@@ -175,11 +175,12 @@ export function planEdition(
 /** Runs a part; what it refuses becomes a problem of the Plan, and the part is missing. */
 type Attempt = <T>(work: () => T) => T | null;
 
-function proofsOf({ edition }: EditionJob) {
+function proofsOf({ edition }: Pick<Job, 'edition'>) {
   return pick(edition, 'artistsProofShare', 'batProofs', 'printersProofs', 'horsCommerce');
 }
 
-function sheetsOf(job: EditionJob, runs: number): SheetPlan {
+/** Which sheets to start with for the wishes of a job. Throws `ProblemError`. */
+export function sheetsOf(job: Pick<Job, 'edition' | 'papers'>, runs: number): SheetPlan {
   const { edition } = job;
   return planSheets({
     papers: job.papers.map((p) => ({ id: p.id, name: p.name, count: p.count, target: p.wantedPrints, printed: p.printed !== undefined })),
@@ -279,7 +280,13 @@ function handoutOf(
 }
 
 /** Marks for the sheets that came through every run. */
-function numbersOf(job: EditionJob, layers: readonly EditionLayer[], counted: CountState, names: SheetNames): NumberedEdition {
+function numbersOf(
+  job: EditionJob,
+  layers: readonly EditionLayer[],
+  counted: CountState,
+  names: SheetNames,
+  sheets: SheetPlan | null,
+): NumberedEdition {
   const { edition } = job;
   const runs = layers.map((l) => l.id);
   const kept = names.map((s) => ({ ...s, kept: edition.setApart[s.id] }));
@@ -288,6 +295,8 @@ function numbersOf(job: EditionJob, layers: readonly EditionLayer[], counted: Co
     runs,
     target: edition.target || undefined,
     proofs: proofsOf(job),
+    planned: sheets?.papers,
+    proofsOn: edition.proofsOn,
     papersAre: edition.papersAre,
   });
 }

@@ -70,9 +70,9 @@ export const edition: Same<typeof en.edition> = {
 
   // Vorsicht, wo die Gefahr ist.
   cautionBlades:
-    'Frische Klinge; weggelegt kommt die Kappe darauf. Von der haltenden Hand weg schneiden; ein Stahllineal mit erhöhtem Rand. Alte Klingen in eine geschlossene Dose.',
+    'Frische Klinge; weggelegt kommt die Kappe darauf. Von der haltenden Hand weg schneiden; ein Stahllineal mit erhöhtem Rand. Alte Klingen in eine geschlossene Dose. Kinder und Jugendliche schneiden nur, soweit Alter und örtliche Vorschriften es erlauben, und nie allein.',
   cautionInkLabel:
-    'Zuerst Etikett und Sicherheitsdatenblatt lesen; sie entscheiden. Auch bei Farbe auf Wasserbasis: nicht auf die Haut, am Tisch nicht essen, nichts in Becher füllen, aus denen getrunken wird.',
+    'Zuerst Etikett und Sicherheitsdatenblatt lesen; sie entscheiden. Konservierungsmittel in Farbe auf Wasserbasis können die Haut reizen: Handschuhe tragen, Spritzer abwaschen. Am Tisch nicht essen, nichts in Becher füllen, aus denen getrunken wird.',
   cautionPigment:
     'Pigmente nicht verschlucken, ihren Staub nicht einatmen; trockenes Pulver nur unter einem Abzug und mit der Maske anrühren, die das Etikett verlangt. Ein Prüfzeichen sagt, dass Gefahren beurteilt und angegeben sind, nicht, dass es keine gibt.',
   cautionRetarder:
@@ -81,6 +81,10 @@ export const edition: Same<typeof en.edition> = {
   cautionHinge: 'Hände weg, bevor das Sieb herunterkommt; niemand greift über die Platte, während jemand rakelt.',
   cautionClean:
     'Die Farbe vor dem Spülen abstreifen und abwischen; was in den Abfluss darf, sagen die örtlichen Vorschriften. Reinigungsmittel nach ihrem Etikett: Handschuhe an, Fenster auf, nie zwei davon mischen.',
+  cautionSpray:
+    'Beim Ausspritzen des Siebs Schutzbrille auf: Farbe und Reiniger spritzen zurück. Im Auge: sofort mit viel Wasser spülen, dann tun, was das Etikett sagt.',
+  cautionFans:
+    'Ventilatoren, Lampen und ihre Kabel bleiben trocken: weg von Becken und Schlauch, nie mit nassen Händen anfassen, und so verlegt, dass niemand stolpert. Es gelten die örtlichen Vorschriften für Nassräume.',
   cautionSolvent: 'Zuerst Wasser. Muss es ein Lösemittel sein: lüften, keine Flamme, Lappen in einen geschlossenen Metalleimer.',
   cautionEmulsion:
     'Lichtempfindliche Emulsion und Entschichter: Handschuhe und Schutzbrille, wie das Etikett sagt. UV-Lampen: Augen und Haut abschirmen.',

@@ -43,9 +43,7 @@ export const cards: Same<typeof en.cards> = {
   wetFilm: ({ film }) => `Nassfilm etwa ${film}`,
   gap: ({ gap }) => `Absprung ${gap}`,
   ownGap: ({ gap, others }) => `Absprung für diesen Lauf: ${gap} (andere ${others})`,
-  ownGapRisers: ({ gap, others, front }) => `Absprung für diesen Lauf: ${gap} (andere ${others}); Unterlagen vorn ${front}`,
-  ownGapPacked: ({ gap, others, front, hinge }) =>
-    `Absprung für diesen Lauf: ${gap} (andere ${others}); Unterlagen vorn ${front}, unter dem Scharnier ${hinge}`,
+  ownGapRisers: ({ gap, others, risers }) => `Absprung für diesen Lauf: ${gap} (andere ${others}); ${risers}`,
   beforeBare: 'vorher: der blanke Bogen',
   before: 'vorher',
   afterUnknown: 'nachher: noch nicht bekannt',

@@ -18,7 +18,11 @@ export const recordPages: Same<typeof en.recordPages> = {
   // Der Nachweis.
   editionRecord: 'Auflagennachweis',
   plannedPaper: ({ paper, edition, proofs, start, met }) =>
-    `${paper}: ${edition} in der Auflage, ${proofs} zurückgelegt, aus ${many(start, 'Bogen', 'Bogen')} (in ${met} von 100 Fällen erreicht)`,
+    `${paper}: ${edition} in der Auflage${proofs === undefined ? '' : ` und ${proofs}`}, aus ${many(start, 'Bogen', 'Bogen')} (in ${met} von 100 Fällen erreicht)`,
+  proofsOf: ({ n, mark }) => `${n} ${mark}`,
+  surplus: ({ where }) =>
+    `Weitere gute Bogen sind übrig (etwa ${where}): ohne Nummer und unsigniert. Vor dem Signieren die Auflage größer angeben oder sie vernichten.`,
+  surplusOn: ({ n, paper }) => `${n} auf ${paper}`,
   wantedOnly: ({ n }) => `${n} gewünscht.`,
   variedEdition: 'Mehrere Papiere, eine variierte Auflage: E.V. 1/n. Probedrucke mit römischen Ziffern.',
   subEditions: 'Jedes Papier ist eine eigene Auflage: 1/n. Probedrucke (A/P, P/P, H.C.) mit römischen Ziffern.',

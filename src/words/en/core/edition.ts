@@ -83,9 +83,9 @@ export const edition = {
 
   // Cautions, where the risk is.
   cautionBlades:
-    'Fresh blade, cap on when it lies down. Cut away from the hand that holds; a steel rule with a raised edge. Old blades into a closed tin.',
+    'Fresh blade, cap on when it lies down. Cut away from the hand that holds; a steel rule with a raised edge. Old blades into a closed tin. Pupils cut only as their age and local rules allow, with someone beside them.',
   cautionInkLabel:
-    'Read the label and the safety sheet first; they decide. Even with water-based ink: keep it off your skin, don’t eat at the table, and use no cup that anyone drinks from.',
+    'Read the label and the safety sheet first; they decide. Preservatives in water-based ink can irritate skin: wear gloves and wash splashes off. Don’t eat at the table; use no cup that anyone drinks from.',
   cautionPigment:
     'Don’t swallow pigments or breathe their dust; stir dry powder only under extraction and with the mask its label asks for. A mark of conformity says that hazards were assessed and labelled, not that there are none.',
   cautionRetarder: 'Gloves for retarder and glycerin mixes; weigh them, never pour by eye. A spill is slippery: wipe it up at once.',
@@ -93,6 +93,10 @@ export const edition = {
   cautionHinge: 'Hands out before the screen comes down; nobody reaches over the board while someone else pulls.',
   cautionClean:
     'Scrape and wipe the ink off before rinsing; local rules say what may go down the drain. Cleaning agents as their label says: gloves on, window open, and never mix two of them.',
+  cautionSpray:
+    'Goggles on when you spray a screen out: ink and cleaner splash back. In the eye: rinse at once with plenty of water, then do as the label says.',
+  cautionFans:
+    'Fans, lamps and their leads stay dry: away from sink and hose, never touched with wet hands, and laid where nobody trips. Local rules for wet rooms decide.',
   cautionSolvent: 'Water first. If it must be a solvent: ventilation, no flame, rags in a closed metal bin.',
   cautionEmulsion:
     'Light-sensitive emulsion and strippers: gloves and eye protection, as the label says. Ultraviolet lamps: shield eyes and skin.',

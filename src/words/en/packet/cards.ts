@@ -43,10 +43,8 @@ export const cards = {
   wetFilm: ({ film }: { film: FilmText }) => `Wet film about ${film}`,
   gap: ({ gap }: { gap: LengthText }) => `gap ${gap}`,
   ownGap: ({ gap, others }: { gap: LengthText; others: LengthText }) => `Gap for this run: ${gap} (others ${others})`,
-  ownGapRisers: ({ gap, others, front }: { gap: LengthText; others: LengthText; front: LengthText }) =>
-    `Gap for this run: ${gap} (others ${others}); front risers ${front}`,
-  ownGapPacked: ({ gap, others, front, hinge }: { gap: LengthText; others: LengthText; front: LengthText; hinge: LengthText }) =>
-    `Gap for this run: ${gap} (others ${others}); front risers ${front}, hinge packed ${hinge}`,
+  ownGapRisers: ({ gap, others, risers }: { gap: LengthText; others: LengthText; risers: SayingText }) =>
+    `Gap for this run: ${gap} (others ${others}); ${risers}`,
   beforeBare: 'before: the bare sheet',
   before: 'before',
   afterUnknown: 'after: not known yet',

@@ -20,12 +20,13 @@ export const cutPages = {
     `${side}, ${material}, ${thickness}`,
   bridgesAre: ({ what }: { what: SayingText }) => `Bridges: ${what}.`,
   droppedAre: ({ what }: { what: SayingText }) => `Islands given up: ${what}.`,
-  drawnOnOne: 'Drawn at true size on one page.',
+  drawnOnPage: ({ page }: { page: number }) => `True size: page ${page}.`,
+  drawnOnPages: ({ first, last }: { first: number; last: number }) => `True size: pages ${first} to ${last}.`,
   material: 'Material',
   materialThick: ({ material, thickness }: { material: SayingText; thickness: LengthText }) => `${material}, ${thickness}`,
   yourChoice: 'your choice',
   sheetToBegin: 'Sheet to start with',
-  knife: 'Knife',
+  knifeAndLift: ({ n }: { n: number }) => `Knife; ${many(n, 'cut-out', 'cut-outs')} to lift`,
   knifeWork: ({ length, corners }: { length: LengthText; corners: number }) => `${length}, ${many(corners, 'corner', 'corners')}`,
   timeAt: ({ pace }: { pace: LengthText }) => `Time, at ${pace} a minute`,
   timeAndHow: ({ time, how }: { time: TimeText; how: SayingText }) => `${time}, ${how}`,
@@ -34,8 +35,6 @@ export const cutPages = {
   fine: 'fine',
   trying: 'trying',
   hopeless: 'hopeless by hand',
-  cutOuts: 'Cut-outs to lift',
-  leastWidths: 'Least strip, least opening',
   bridgesKept: 'Bridges, to be kept',
   islandsIfDropped: ({ n }: { n: number }): string => (n === 1 ? 'Island, if it were given up' : 'Islands, if they were given up'),
   islandsDropped: 'Islands given up',
@@ -44,6 +43,8 @@ export const cutPages = {
   shows: ({ n, area, deltaE }: { n: number; area: AreaText; deltaE: DeltaText }) => `${n}: ${area}, ΔE00 ${deltaE}`,
   cutThisTimes: ({ times }: { times: SayingText }) => `Cut this one ${times}.`,
   proven: 'Proven: the sheet holds together and nothing is too narrow for the knife.',
+  provenWidths: ({ strip, opening }: { strip: LengthText; opening: LengthText }) =>
+    `Proven: the sheet holds together; no strip is under ${strip}, no opening under ${opening}.`,
   notProven: ({ n }: { n: number }) => `Not proven: ${many(n, 'weak place', 'weak places')}, ringed on the picture.`,
 
   // What each sheet is for.
@@ -74,7 +75,7 @@ export const cutPages = {
   sheetsToJoin: ({ n }: { n: number }) =>
     `${many(n, 'sheet', 'sheets')} to join. At the dashed line cut one of two neighbours, lay ring on ring, tape.`,
   rowsFirst: 'Join the rows first.',
-  edgeNotDrawn: 'The sheet’s outer edge is not drawn: rule it, with the image in the middle.',
+  edgeNotDrawn: 'Where the sheet’s outer edge is not drawn, rule it with the image in the middle.',
 
   // From the side.
   fromTheSide: 'Seen from the side',

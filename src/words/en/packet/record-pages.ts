@@ -1,4 +1,4 @@
-import type { DeltaText, FilmText, LengthText, NameText, NumberText, SayingText, ShareText, TimeText } from '../../text.ts';
+import type { DeltaText, FilmText, LengthText, ListText, NameText, NumberText, SayingText, ShareText, TimeText } from '../../text.ts';
 import { many } from '../grammar.ts';
 
 /** The day, the record, numbers for the pencil, labels, what to keep, and the chart of overlaps. */
@@ -26,10 +26,15 @@ export const recordPages = {
   }: {
     paper: NameText;
     edition: number;
-    proofs: number;
+    proofs?: ListText;
     start: number;
     met: number;
-  }) => `${paper}: ${edition} in the edition, ${proofs} held back, from ${many(start, 'sheet', 'sheets')} (met in ${met} cases of 100)`,
+  }) =>
+    `${paper}: ${edition} in the edition${proofs === undefined ? '' : ` and ${proofs}`}, from ${many(start, 'sheet', 'sheets')} (met in ${met} cases of 100)`,
+  proofsOf: ({ n, mark }: { n: number; mark: SayingText }) => `${n} ${mark}`,
+  surplus: ({ where }: { where: ListText }) =>
+    `More good sheets are spare (about ${where}): no number, not signed. Declare the edition larger before you sign, or destroy them.`,
+  surplusOn: ({ n, paper }: { n: number; paper: NameText }) => `${n} on ${paper}`,
   wantedOnly: ({ n }: { n: number }) => `${n} wanted.`,
   variedEdition: 'Several papers, one varied edition: E.V. 1/n. Proofs in Roman numerals.',
   subEditions: 'Each paper is an edition of its own: 1/n. Proofs (A/P, P/P, H.C.) in Roman numerals.',

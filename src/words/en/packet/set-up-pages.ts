@@ -7,8 +7,11 @@ export const setUpPages = {
   noScreen: 'no screen chosen yet',
   gapUnderMesh: 'Gap under the mesh',
   ownGap: ({ run, layer, gap }: { run: number; layer: NameText; gap: LengthText }) => `Run ${run}, ${layer}: ${gap}`,
-  ownGapFront: ({ run, layer, gap, front }: { run: number; layer: NameText; gap: LengthText; front: LengthText }) =>
-    `Run ${run}, ${layer}: ${gap}, front ${front}`,
+  ownGapFront: ({ run, layer, gap, risers }: { run: number; layer: NameText; gap: LengthText; risers: SayingText }) =>
+    `Run ${run}, ${layer}: ${gap}; ${risers}`,
+  frontOf: ({ front }: { front: LengthText }) => `front risers ${front}`,
+  underHinge: ({ by }: { by: LengthText }) => `${by} under the hinge`,
+  underPaper: ({ by }: { by: LengthText }) => `${by} of board under the paper`,
   frontRisers: 'Risers at the front',
   hingePacking: 'Packing under the hinge',
   boardUnderPaper: 'Board under the paper',

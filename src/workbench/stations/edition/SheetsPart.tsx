@@ -4,7 +4,7 @@ import { saySetShare } from '../../ui/units.ts';
 import { Why } from '../../ui/Why.tsx';
 import { told, words } from '../../store/words.ts';
 import type { PartProps } from '../press/setup/part.ts';
-import { setEdition, takeEnough } from './edits.ts';
+import { setEdition, setWantedOn, takeEnough } from './edits.ts';
 
 /** How many sheets to start: the wishes, and for each paper the chances as a picture. */
 export function SheetsPart({ bench, plan }: PartProps) {
@@ -109,6 +109,47 @@ export function SheetsPart({ bench, plan }: PartProps) {
               <option value="varied">{w.varied}</option>
             </select>
           </label>
+          {job.papers.length > 1 && (
+            <label class="length-field">
+              <span class="length-label">{w.proofsOn}</span>
+              <select
+                class="choice"
+                value={wish.proofsOn ?? ''}
+                onChange={(e) => setEdition(bench, 'proofs-on', { proofsOn: e.currentTarget.value || undefined })}
+              >
+                <option value="">{w.proofsShared}</option>
+                {job.papers.map((p) => (
+                  <option key={p.id} value={p.id}>
+                    {p.name}
+                  </option>
+                ))}
+              </select>
+            </label>
+          )}
+          {job.papers.length > 1 &&
+            job.papers.map((p) => (
+              <span key={p.id} class="length-field">
+                <label class="length-label" for={`wanted-${p.id}`}>
+                  {w.wantedOn(p.name)}
+                </label>
+                <span class="number-field">
+                  <input
+                    id={`wanted-${p.id}`}
+                    type="text"
+                    inputMode="numeric"
+                    placeholder={String(sheets?.papers.find((s) => s.paperId === p.id)?.edition ?? '')}
+                    value={p.wantedPrints ?? ''}
+                    onChange={(e) => {
+                      const typed = e.currentTarget.value.trim();
+                      const count = Math.round(Number(typed));
+                      if (typed === '') setWantedOn(bench, p.id, null);
+                      else if (count >= 0 && count <= 10000) setWantedOn(bench, p.id, count);
+                      else e.currentTarget.value = String(p.wantedPrints ?? '');
+                    }}
+                  />
+                </span>
+              </span>
+            ))}
         </div>
         {sheets && (
           <>

@@ -1,5 +1,5 @@
-import { planSheets } from '../../../core/edition/index.ts';
 import type { Job } from '../../../core/job/index.ts';
+import { sheetsOf } from '../../../core/plan/index.ts';
 import { ProblemError } from '../../../core/problem.ts';
 import type { Bench } from '../../store/bench.ts';
 import { step } from '../../store/words.ts';
@@ -10,6 +10,14 @@ export type Apart = Edition['setApart'][string];
 
 export function setEdition(bench: Bench, field: EditionField, change: Partial<Edition>): void {
   bench.edit(step('edition', field), (job) => ({ ...job, edition: clean({ ...job.edition, ...change }) }));
+}
+
+/** Prints of the edition wanted on one paper; null: shared out by the sheets at hand. */
+export function setWantedOn(bench: Bench, paper: string, wanted: number | null): void {
+  bench.edit(step('edition', 'wanted-on'), (job) => ({
+    ...job,
+    papers: job.papers.map((p) => (p.id === paper ? clean({ ...p, wantedPrints: wanted ?? undefined }) : p)),
+  }));
 }
 
 export function setRecord(bench: Bench, change: Partial<Edition['record']>): void {
@@ -44,21 +52,8 @@ export function takeEnough(bench: Bench): void {
 }
 
 function sheetsNeeded(job: Job): ReadonlyMap<string, number> | null {
-  const { edition } = job;
   try {
-    const plan = planSheets({
-      papers: job.papers.map((p) => ({ id: p.id, name: p.name, count: p.count, printed: p.printed !== undefined })),
-      target: edition.target,
-      certainty: edition.certainty,
-      spoilagePerRun: job.layers.filter((l) => !l.off).map(() => edition.spoilagePerRun),
-      setUpSheets: edition.setUpSheets,
-      proofs: {
-        artistsProofShare: edition.artistsProofShare,
-        batProofs: edition.batProofs,
-        printersProofs: edition.printersProofs,
-        horsCommerce: edition.horsCommerce,
-      },
-    });
+    const plan = sheetsOf(job, job.layers.filter((l) => !l.off).length);
     return new Map(plan.papers.map((p) => [p.paperId, p.toStart]));
   } catch (error) {
     if (error instanceof ProblemError) return null;

@@ -18,10 +18,10 @@ export function GapPicture({ plan, screen }: { readonly plan: ShownPlan; readonl
   const sheet = Math.max(image, ...job.papers.map((p) => (alongY ? p.heightMm : p.widthMm)));
   const paperMm = Math.max(0.05, ...job.papers.map((p) => p.thicknessMm));
   const stencilMm = Math.max(0.05, ...job.materials.map((m) => m.thicknessMm));
-  const packed = risers?.underPaperMm ?? 0;
+  const packed = risers?.built.underPaperMm ?? 0;
   const top = packed + paperMm;
-  const hinge = risers ? (screen.hingeLiftMm ?? 0) + risers.underHingeMm : top + gapMm + stencilMm;
-  const front = risers ? risers.frontMm : hinge;
+  const hinge = risers ? (screen.hingeLiftMm ?? 0) + risers.built.underHingeMm : top + gapMm + stencilMm;
+  const front = risers ? risers.built.frontMm : hinge;
   const size = length / 26;
   const bar = length * 0.05;
   const high = Math.max(hinge, front, top + gapMm + stencilMm) * tall + size * 3.4;

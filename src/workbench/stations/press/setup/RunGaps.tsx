@@ -49,7 +49,7 @@ export function RunGaps({ bench, plan }: PartProps) {
                     {gap.growth && w.runGrows(sayFine(gap.growth.alongMm, units), sayFine(Math.max(...gap.growth.acrossMm), units))}
                     {edge >= 0.05 && <b> {w.edgesOff(sayFine(edge, units))}</b>}
                   </span>
-                  {gap.own && gap.risers && <span>{w.runRisers(sayLength(gap.risers.frontMm, units))}</span>}
+                  {gap.own && gap.risers && <span>{w.runRisers(sayLength(gap.risers.built.frontMm, units))}</span>}
                 </div>
                 {said && (
                   <p class={said.severity === 'note' ? 'field-note' : 'says-do'}>

@@ -102,6 +102,16 @@ export function ScreenPart({ bench, plan }: PartProps) {
           {fit && (
             <p class="field-note">{w.squeegeeFrom(bareLength(fit.squeegee.leastMm, units), sayLength(fit.squeegee.mostMm, units))}</p>
           )}
+          <LengthBox
+            label={w.tapeWidth}
+            mm={screen.tapeWidthMm ?? null}
+            units={units}
+            minMm={10}
+            maxMm={200}
+            optional
+            onSet={(mm) => setScreen(bench, 'tape', { tapeWidthMm: mm ?? undefined })}
+            hint={press.taping ? bareLength(press.taping.tapeWidthMm, units) : undefined}
+          />
           <label class="length-field">
             <span class="length-label">{w.hinge}</span>
             <select
