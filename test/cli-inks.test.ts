@@ -76,4 +76,34 @@ describe('inks on the command line', () => {
     const same = JSON.parse(laydown('again', tidePool, 'water', '--lot', 'rockpool=60.5 -39 -19', '--json').out);
     expect(same.unchanged.deltaE).toBeLessThan(0.01);
   });
+
+  test('inks without an instrument: the starter shelf, a colour by eye, and how guesses compare', () => {
+    const folder = join(base, 'begun');
+    expect(laydown('new', folder, '--inks', 'yellow,cyan').code).toBe(0);
+    const file = join(folder, 'job.json');
+    const job = JSON.parse(readFileSync(file, 'utf8'));
+    expect(job.layers.map((l: { ink: string }) => l.ink)).toEqual(['yellow', 'cyan']);
+    expect(laydown('check', folder).out).toContain('Process yellow and Process cyan are starter inks from published values, not yours.');
+    expect(laydown('new', join(base, 'other'), '--inks', 'mauve').err).toContain('The starter shelf has no ink “mauve”');
+    const shelf = join(base, 'starter.json');
+    expect(laydown('shelf', '--starter', '--out', shelf, '--lang', 'de').out).toContain('Nicht die eigene');
+    expect(JSON.parse(readFileSync(shelf, 'utf8')).inks[0]).toMatchObject({ name: 'Prozesscyan', lots: [{ known: 'published' }] });
+    const ink = JSON.parse(laydown('eye', '#c0392b', '--ink', 'Brick red', '--json').out);
+    expect(ink).toMatchObject({ id: 'brick-red', known: 'by-eye', over: { kind: 'lab', sigma: 8 } });
+    const compared = laydown('eye', '#c0392b', '--chose', '2,0,0,0');
+    expect(compared.out).toContain('turned the other');
+    expect(Number(/± ([\d.]+)/.exec(compared.out)?.[1])).toBeLessThan(8);
+    expect(laydown('eye', '#c0392b', '--chose', '7').err).toContain('no choices');
+    expect(laydown('eye', 'nothing.jpg', '--at', '50').err).toContain('no place on a photograph');
+    // Read later: the guess is kept and told against the reading.
+    const cyan = job.inks.find((k: { id: string }) => k.id === 'cyan');
+    cyan.guess = { known: cyan.known, over: cyan.over };
+    cyan.over = { kind: 'lab', lab: [52, -35, -45] };
+    delete cyan.known;
+    writeFileSync(file, JSON.stringify(job));
+    expect(laydown('eye', folder).out).toMatch(
+      /Process cyan: guessed as Lab 57 −32 −46\. The guess before was off by ΔE00 [45]\.\d: within/,
+    );
+    expect(laydown('eye', folder).out).toContain('Process yellow: guessed as Lab 89 −3 86. not read yet');
+  });
 });

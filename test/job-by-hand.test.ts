@@ -7,6 +7,7 @@ import { isDone, markDone, stateOf, touchesDone, withCutBridges } from '../src/c
 import { allFields, explainField, explainOne } from '../src/core/job/explain.ts';
 import { fingerprintOf } from '../src/core/job/fingerprint.ts';
 import { jobJsonSchema } from '../src/core/job/json-schema.ts';
+import { starterInks } from '../src/core/asks/index.ts';
 import { plan } from '../src/core/plan/index.ts';
 
 const names = {
@@ -14,14 +15,11 @@ const names = {
   form: 'Hill',
   first: 'A',
   second: 'B',
-  warm: 'Warm',
-  cool: 'Cool',
-  base: 'Base',
   paper: 'P',
   stock: 'S',
   note: 'N',
 };
-const begun = (): ReturnType<typeof parseJob> => parseJob(beginJob(names));
+const begun = (): ReturnType<typeof parseJob> => parseJob(beginJob(names, starterInks(tell)));
 const files = new Map<string, Uint8Array>();
 
 test('every field says what it means, and its example is one that the field takes', () => {
@@ -57,7 +55,7 @@ test('a field is explained by its name, by its path, and a slip of the hand is t
 });
 
 test('a field that is not known is kept, and said with the one that is meant', () => {
-  const document = beginJob(names) as { layers: Record<string, unknown>[]; papers: Record<string, unknown>[] };
+  const document = beginJob(names, starterInks(tell)) as { layers: Record<string, unknown>[]; papers: Record<string, unknown>[] };
   document.layers[0]['strenght'] = 0.2;
   document.papers[0]['myOwnShelf'] = 'left';
   const job = parseJob(document);

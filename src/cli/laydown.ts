@@ -4,6 +4,7 @@ import { name as asName, say } from '../words/index.ts';
 import { again } from './again.ts';
 import { check } from './check.ts';
 import { explain } from './explain.ts';
+import { eye } from './eye.ts';
 import { begin } from './new.ts';
 import type { Command } from './command.ts';
 import { cut } from './cut.ts';
@@ -49,6 +50,7 @@ export const commands: readonly Command[] = [
   again,
   readings,
   photo,
+  eye,
   drawdowns,
   shelf,
   trace,

@@ -6,6 +6,7 @@ import {
   mergeShelves,
   readShelf,
   spectrumFromReading,
+  starterShelf,
   writeShelf,
   type InkShelf,
 } from '../core/ink/index.ts';
@@ -27,23 +28,31 @@ export const shelf: Command = {
   summary: say('help.shelfSummary'),
   help: [
     say('help.shelfText'),
+    option('--starter', say('help.shelfStarter')),
     option('--from', say('help.shelfFrom'), 'job'),
     option('--out', say('help.shelfOut'), 'file'),
     replaceFile,
     json,
   ],
-  options: { from: { type: 'string' }, out: { type: 'string' }, replace: { type: 'boolean' }, json: { type: 'boolean' } },
+  options: {
+    starter: { type: 'boolean' },
+    from: { type: 'string' },
+    out: { type: 'string' },
+    replace: { type: 'boolean' },
+    json: { type: 'boolean' },
+  },
   run(call) {
     const job = textOf(call.options['from']);
-    if (call.words.length === 0 && job === undefined)
+    const starter = call.options['starter'] === true;
+    if (call.words.length === 0 && job === undefined && !starter)
       fail('no-file', say('where.commandLine'), say('refusals.whichShelf'), say('refusals.nameShelf'));
     const out = textOf(call.options['out']),
       replace = call.options['replace'] === true;
     if (out !== undefined) mustBeNew(out, replace);
     const problems: Problem[] = [];
-    let whole: InkShelf | null = null;
+    let whole: InkShelf | null = starter ? starterShelf(tellHere) : null;
     for (const path of call.words) {
-      if (job !== undefined && !existsSync(path)) continue;
+      if ((job !== undefined || starter) && !existsSync(path)) continue;
       const read = readShelf(new TextDecoder().decode(readFileBytes(path)), path);
       if (!whole) whole = read;
       else {
@@ -109,10 +118,11 @@ function sayLots({ papers: [first], inks }: InkShelf): string[][] {
   const under = inks.map((ink) =>
     ink.lots.map((lot) => {
       const row = [tellHere(say('inkAnswers.lotNo', { lot: asName(lot.lot) })), tellHere(sources[lot.source.from])];
+      const known = lot.known && say(lot.known === 'published' ? 'ink.trustPublished' : 'ink.trustByEye');
       rows.push(row);
       try {
         const found = inkOfLot(lot, surface, ink.name);
-        row.push(...labCells(inkCurves(found.ink, paper, surface, [1]).strengths[0].lab), tellHere(found.trust.words));
+        row.push(...labCells(inkCurves(found.ink, paper, surface, [1]).strengths[0].lab), tellHere(known ?? found.trust.words));
         return { at: rows.length - 1, problems: found.problems };
       } catch (error) {
         if (!(error instanceof ProblemError)) throw error;

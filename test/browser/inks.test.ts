@@ -5,7 +5,8 @@ import type { Job } from '../../src/core/job/index.ts';
 import { readJobFile } from '../../src/core/job/index.ts';
 import { drawdownSheet, readShelf, usualLadder } from '../../src/core/ink/index.ts';
 import { photographOfSheet } from '../outside/drawdown-photo.ts';
-import { startOver, tidePool, type BenchServer } from './bench-page.ts';
+import { violations } from './axe.ts';
+import { serveBench, startOver, tidePool, type BenchServer } from './bench-page.ts';
 import { onPage } from './on-page.ts';
 
 let server: BenchServer;
@@ -398,4 +399,50 @@ describe('learning, and matching again', () => {
     await undo();
     expect(await job()).toEqual(tidePool().job);
   });
+});
+
+test('from an empty bench to a first foreseen print, without a number typed: starter inks, and one told by eye', async () => {
+  const bare = await serveBench(null);
+  const fresh = await page
+    .context()
+    .browser()!
+    .newPage({ viewport: { width: 1440, height: 900 } });
+  fresh.on('pageerror', (e) => complaints.push(e.message));
+  await fresh.goto(bare.url);
+  const press = (name: string | RegExp): Promise<void> => fresh.getByRole('button', { name, exact: true }).first().click();
+  await press('Start');
+  await fresh.waitForSelector('main[aria-busy=false] .zoom-drawing');
+  await fresh.getByText('Make a shape', { exact: true }).click();
+  await fresh.getByRole('button', { name: 'Circle' }).first().click();
+  await press('Print its window');
+  await fresh.waitForSelector('main[aria-busy=false]');
+  await fresh.evaluate(() => {
+    location.hash = 'inks';
+  });
+  await fresh.waitForSelector('.ink-pots');
+  expect(await fresh.locator('.ink-shelves').textContent()).toContain('not yours');
+  await press('An ink by eye');
+  await fresh.getByRole('button', { name: 'Orange, lightness 65' }).click();
+  expect(await fresh.locator('.by-eye').textContent()).toContain('± 9.0 ΔE00');
+  await press('Compare it with the drawdown');
+  // Someone whose drawdown is a little darker, who then finds the middle patch the nearest.
+  await press('darker');
+  for (let i = 0; i < 13 && (await fresh.locator('.eye-patch').count()) > 0; i++) await press('as guessed');
+  expect(await fresh.locator('.by-eye').textContent()).toContain('as near as eyes');
+  expect(await violations(fresh)).toEqual([]);
+  await press('Keep this ink');
+  await fresh.locator('.ink-pots', { hasText: 'by eye' }).waitFor();
+  await fresh.locator('[data-part=reach]').click();
+  await fresh.getByRole('button', { name: /^New ink at 100 %/ }).click();
+  await fresh.evaluate(() => {
+    location.hash = 'overlaps';
+  });
+  await fresh.waitForSelector('main[aria-busy=false] .overlap');
+  await fresh
+    .getByRole('button', { name: /Circle/ })
+    .last()
+    .click();
+  await expect.poll(() => fresh.locator('.swatch-grid').textContent()).toMatch(/Circle.*± [4-9]\.\d/);
+  await fresh.close();
+  await bare.close();
 });

@@ -7,6 +7,7 @@ export { askAgain, askComplaint, askPot, wantedOfPot, type AgainQuestion, type P
 export { jobOfSeparation, pictureRequest, separateRequest, type SeparateQuestion } from './separate.ts';
 export { askInks, askWanted, labOfReading, srgbOfLab, type InkSheet, type WantedNow } from './inks.ts';
 export { inkFromSheet, inkFromShelf, jobReading, lotOf, shelfWithJob } from './shelf.ts';
+export { colourInPicture, guessesOf, inkByEye, starterInks, withGuess, type GuessOf } from './by-eye.ts';
 export { photographOf } from './photo.ts';
 export { partsOfLayer } from './pot.ts';
 export { changedOverlaps, differencesOf, movedRuns, type ChangedOverlap, type Difference } from './differences.ts';

@@ -30,6 +30,7 @@ export function lotOf(ink: JobInk, lot: string, date?: string): ShelfLot | null 
   const more = {
     lot,
     ...(date === undefined ? {} : { date }),
+    ...(ink.known === undefined ? {} : { known: ink.known }),
     ...(ink.drawdownMicrons === undefined ? {} : { drawdownMicrons: ink.drawdownMicrons }),
   };
   switch (ink.from) {
@@ -69,6 +70,8 @@ export function inkFromShelf(ink: ShelfInk, lotName?: string): JobInk {
     name: ink.name,
     role: ink.role,
     densityGPerMl: ink.densityGPerMl,
+    ...(lot.known === undefined ? {} : { known: lot.known }),
+    ...(ink.note === undefined ? {} : { note: ink.note }),
     ...(lot.drawdownMicrons === undefined ? {} : { drawdownMicrons: lot.drawdownMicrons }),
     ...lot.source,
   } as JobInk;

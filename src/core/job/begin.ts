@@ -1,4 +1,5 @@
 import { currentSchemaVersion } from './limits.ts';
+import type { JobInk } from './schema.ts';
 
 /** What the smallest job calls its things, in the printmaker's language. */
 export interface BeginNames {
@@ -6,24 +7,18 @@ export interface BeginNames {
   readonly form: string;
   readonly first: string;
   readonly second: string;
-  readonly warm: string;
-  readonly cool: string;
-  readonly base: string;
   readonly paper: string;
   readonly stock: string;
   readonly note: string;
 }
 
-/** Readings of the starter inks are invented, and wide in doubt: to be replaced by drawdowns of one's own. */
-const startersDoubt = 6;
-
 /**
  * The document of the smallest job that plans: one form, two runs from one cut (what drops out of the window is the piece of
- * the other), two inks and a base, one paper. Only fields that one touches first; their names carry the unit.
+ * the other), two inks of the starter shelf and a base, one paper. Only fields that one touches first; their names carry the unit.
  */
-export function beginJob(names: BeginNames): Record<string, unknown> {
-  const white = { kind: 'lab', lab: [95, 0, 2], sigma: startersDoubt };
-  const over = (lab: readonly number[]): object => ({ kind: 'lab', lab, sigma: startersDoubt });
+export function beginJob(names: BeginNames, inks: readonly JobInk[]): Record<string, unknown> {
+  const [below, above] = inks.filter((ink) => ink.role !== 'transparent-base');
+  const base = inks.find((ink) => ink.role === 'transparent-base');
   return {
     schemaVersion: currentSchemaVersion,
     title: names.title,
@@ -35,15 +30,21 @@ export function beginJob(names: BeginNames): Record<string, unknown> {
     forms: [{ id: 'hill', name: names.form, outline: [hill()] }],
     cuts: [{ id: 'hill', name: names.form, material: 'stock', parts: [{ form: 'hill', xMm: 60, yMm: 110 }] }],
     layers: [
-      { id: 'below', name: names.first, cut: 'hill', side: 'window', ink: 'cool', strength: 0.6, base: 'base' },
-      { id: 'above', name: names.second, cut: 'hill', side: 'piece', ink: 'warm', strength: 0.4, base: 'base' },
+      { id: 'below', name: names.first, cut: 'hill', side: 'window', ink: below.id, strength: 0.6, base: base?.id },
+      { id: 'above', name: names.second, cut: 'hill', side: 'piece', ink: (above ?? below).id, strength: 0.4, base: base?.id },
     ],
-    inks: [
-      { id: 'cool', name: names.cool, from: 'one-ground', ground: white, over: over([45, -20, -30]) },
-      { id: 'warm', name: names.warm, from: 'one-ground', ground: white, over: over([72, 28, 45]) },
-      { id: 'base', name: names.base, from: 'clear', role: 'transparent-base' },
+    inks,
+    papers: [
+      {
+        id: 'paper',
+        name: names.paper,
+        reading: { kind: 'lab', lab: [95, 0, 2], sigma: 3 },
+        widthMm: 210,
+        heightMm: 297,
+        count: 12,
+        thicknessMm: 0.1,
+      },
     ],
-    papers: [{ id: 'paper', name: names.paper, reading: white, widthMm: 210, heightMm: 297, count: 12, thicknessMm: 0.1 }],
     screen: { insideWidthMm: 300, insideHeightMm: 400, mesh: { perCm: 77, threadMicrons: 48 } },
     edition: { target: 5 },
   };

@@ -202,6 +202,12 @@ const inkShared = {
   /** Wet film of the drawdown that was read. Left out: as thick as the print. */
   drawdownMicrons: z.number().gt(0).max(1000).optional(),
   role: z.enum(['ink', 'transparent-base', 'extender-base', 'retarder']).default('ink'),
+  /** How it is known where nobody read it: as published, or matched by eye. Left out: read. */
+  known: z.enum(['published', 'by-eye']).optional(),
+  /** What was taken for it before it was read: told against the reading. */
+  guess: z.looseObject({ known: z.enum(['published', 'by-eye']), over: ReadingSchema }).optional(),
+  /** What is left of it in its jar, for recipes from leftovers. */
+  leftGrams: z.number().min(0).max(1_000_000).optional(),
   note,
 };
 const InkSchema = z.discriminatedUnion('from', [

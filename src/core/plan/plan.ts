@@ -2,6 +2,7 @@ import { checkJob, mostLayers, settleProblems, withCutBridges, type Job, type Jo
 import type { RgbPicture } from '../print/index.ts';
 import type { Problem } from '../problem.ts';
 import { createMemory, type Memory } from './memory.ts';
+import { borrowedInks } from './parts/borrowed.ts';
 import { editionOf } from './parts/edition.ts';
 import { inksOf } from './parts/inks.ts';
 import { coloursOnPaper, cutTheStencils, planCuts, planInks, planLayers, ridgesOf, wearReads } from './parts/laydown.ts';
@@ -77,7 +78,7 @@ function makePlan(bundle: PlanInput, memory: Memory): Plan {
     .map((l) => withCutBridges(job, l));
   const press = pressOf(job, layers, memory);
   const inks = inksOf(job, press.deposit.wetMicrons, memory);
-  found([...press.problems, ...inks.problems]);
+  found([...press.problems, ...inks.problems, ...borrowedInks(job, layers)]);
 
   const laydown = layTheInks(layers, inks);
   const stencils = cutTheStencils(job, layers, laydown, shapes.cuts, inks, memory, found);

@@ -5,6 +5,7 @@ import { page } from './page.ts';
 import { units } from './core/units.ts';
 import { colour } from './core/colour.ts';
 import { ink } from './core/ink.ts';
+import { starter } from './core/starter.ts';
 import { readings } from './core/readings.ts';
 import { recipes } from './core/recipes.ts';
 import { image } from './core/image.ts';
@@ -44,6 +45,7 @@ export const de: typeof en = {
   units,
   colour,
   ink,
+  starter,
   readings,
   recipes,
   image,

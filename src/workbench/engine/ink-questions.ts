@@ -47,6 +47,11 @@ export interface InkQuestions {
     };
     answer: ReadPatches & { readonly paper: Reading };
   };
+  /** The colour of one place of a photograph, in shares of its width and height. */
+  readonly pictureColour: {
+    ask: { readonly bytes: Uint8Array; readonly name: string; readonly x: number; readonly y: number };
+    answer: Extract<Reading, { kind: 'lab' }>;
+  };
   readonly recipe: { ask: RecipeQuestion; answer: ShownRecipes };
   readonly orders: { ask: OrdersAsk; answer: OrdersAnswer };
   readonly batch: { ask: BatchQuestion; answer: Batch & { readonly layerId: string; readonly layerName: string; readonly srgb: string } };

@@ -1,15 +1,18 @@
 import { fail, ProblemError } from '../../problem.ts';
 import { name as asName, say } from '../../../words/say.ts';
+import { labOfHex, readingByEye } from '../by-eye/guess.ts';
 import { readingProblems } from '../reading.ts';
 import type { Place, Reading } from '../types.ts';
 import { numberOf } from './patch.ts';
 
 /**
  * A colour as the printmaker types it: `52 60 -3`, `L 52 a 60 b −3`, `Lab(52; 60; −3)`, `XYZ 20.1 27.0 52.6`,
- * or 36 values of a spectrum (as factors or percent).
+ * `#c0392b`, or 36 values of a spectrum (as factors or percent).
  * @throws ProblemError when it is none of these, or out of range
  */
 export function readTyped(text: string, place: Place): Reading {
+  // As a picture program writes colours: what a screen shows, known by eye.
+  if (/^\s*#[0-9a-f]{3,6}\s*$/i.test(text)) return readingByEye(labOfHex(text, place), 'typed');
   const isXyz = /x\s*y\s*z|\bx\b/i.test(text);
   const cells = text
     .trim()

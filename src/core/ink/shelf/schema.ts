@@ -43,6 +43,8 @@ const LotSchema = z.looseObject({
   lot: z.string().min(1).max(100),
   date,
   source: SourceSchema,
+  /** How it is known where nobody read it: as published, or matched by eye. Left out: read. */
+  known: z.enum(['published', 'by-eye']).optional(),
   drawdownMicrons: z.number().gt(0).max(1000).optional(),
   gramsLeft: z.number().min(0).max(1_000_000).optional(),
   note,

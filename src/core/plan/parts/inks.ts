@@ -1,6 +1,7 @@
-import type { Spectrum } from '../../colour/index.ts';
+import { labFromSpectrum, type Lab, type Spectrum } from '../../colour/index.ts';
 import {
   clearInk,
+  compareGuess,
   defaultSurface,
   inkFromLadder,
   inkOverOneGround,
@@ -13,6 +14,7 @@ import {
   sigmaOf,
   spectrumFromReading,
   trappingKnown,
+  type GuessCompared,
   type Ink,
   type InkFound,
   type InkModes,
@@ -23,7 +25,7 @@ import {
 } from '../../ink/index.ts';
 import type { Job, JobInk } from '../../job/index.ts';
 import { problem, ProblemError, type Problem } from '../../problem.ts';
-import { say, type Saying } from '../../../words/say.ts';
+import { say, sentences, type Saying } from '../../../words/say.ts';
 import { pick, type Memory } from '../memory.ts';
 
 /** All inks of a job as films, and the surface they were read through. */
@@ -79,6 +81,8 @@ export function findInks(job: InkReads, wetMicrons: number | null, through?: Sur
     }
   };
 
+  // What nobody read is as unsure as a photograph, and not by its own colour alone: film and paper were others too.
+  if (job.inks.some((ink) => ink.known !== undefined && ink.from !== 'clear')) kind = 'photo';
   const papers = new Map<string, Spectrum>();
   const paperSigmas = new Map(job.papers.map((p) => [p.id, sigmaOf(p.reading)]));
   const inkSigmas = new Map(job.inks.map((ink) => [ink.id, Math.max(0.3, ...readingsOf(ink, '').map(({ reading }) => sigmaOf(reading)))]));
@@ -107,7 +111,7 @@ export function findInks(job: InkReads, wetMicrons: number | null, through?: Sur
     // Settled to 1e-9: engines differ in the last bits of exp and log, and a Plan must not.
     const settled = (v: number): number => Math.round(v * deposit * 1e9) / 1e9;
     inks.set(ink.id, { ...found.ink, k: found.ink.k.map(settled), s: found.ink.s.map(settled) });
-    trust.set(ink.id, found.trust.words);
+    trust.set(ink.id, trustOf(ink, found.trust.words));
   };
   job.inks.forEach(settle);
   const mixing = new Set<string>();
@@ -131,6 +135,39 @@ export function findInks(job: InkReads, wetMicrons: number | null, through?: Sur
   const darkest = ofInks.length > 0 ? Math.min(...ofInks.map((r) => Math.min(...r.subarray(2)))) : 1;
   const shapes = shapesOf(job, spectra, surface, deposits, inkSigmas);
   return { surface, inks, trust, deposits, papers, kind, inkSigmas, paperSigmas, darkest, trapping, ...shapes, problems };
+}
+
+/** How far to trust an ink, whose it is, and how what was guessed of it compares. */
+function trustOf(ink: JobInk, words: Saying): Saying {
+  const compared = comparedGuess(ink);
+  return sentences(ink.known && say(ink.known === 'published' ? 'ink.trustPublished' : 'ink.trustByEye'), words, compared?.words);
+}
+
+/** What was guessed of an ink against what was read later; null where nothing was guessed, or nothing read. */
+export function comparedGuess(ink: JobInk): GuessCompared | null {
+  const read = overOf(ink);
+  if (!ink.guess || !read || ink.known !== undefined) return null;
+  try {
+    const labOf = (reading: Reading): Lab => labFromSpectrum(spectrumFromReading(reading, ''));
+    return compareGuess(labOf(ink.guess.over), sigmaOf(ink.guess.over), labOf(read));
+  } catch (error) {
+    if (error instanceof ProblemError) return null;
+    throw error;
+  }
+}
+
+/** The reading of an ink at its strongest over white. */
+export function overOf(ink: JobInk): Reading | null {
+  switch (ink.from) {
+    case 'one-ground':
+      return ink.over;
+    case 'two-grounds':
+      return ink.overWhite;
+    case 'ladder':
+      return ink.steps.reduce((most, step) => (step.share > most.share ? step : most)).over;
+    default:
+      return null;
+  }
 }
 
 /** What may be otherwise in the spectra behind colours: nothing where an instrument read the spectrum. */

@@ -89,6 +89,8 @@ export const forms: Words['forms'] = {
   snapNote: 'Alt gedrückt halten, um zu setzen, ohne an Linien einzurasten.',
   firstTitle: 'Die erste Zeichnung holen',
   firstText: 'Eine SVG- oder DXF-Datei hier ablegen. Daraus wird ein Schnitt; dann sein Fenster drucken, sein Stück oder beides.',
+  withStarter: 'Mit Farben für den Anfang',
+  withStarterHint: 'Prozessfarben und übliche Töne nach veröffentlichten Werten, nicht die eigenen',
   newJob: 'Neue Arbeit beginnen',
   newTitle: 'Titel',
   newTitleDefault: 'Ein neuer Druck',

@@ -63,9 +63,10 @@ export const help: Same<typeof en.help> = {
   donePulled: 'ihr Lauf ist gedruckt',
   doneUndo: 'nimmt den Vermerk weg',
 
-  newUsage: 'new ORDNER',
+  newUsage: 'new ORDNER [--inks LISTE]',
   newSummary: 'schreibt die kleinste Arbeit, die sich planen lässt',
-  newText: 'Eine Form, zwei Läufe aus einem Schnitt, Farben für den Anfang, ein Papier. Ändern, was gefällt, dann „laydown check“.',
+  newInks: 'nur diese Farben für den Anfang; die ersten beiden werden gedruckt: yellow,cyan',
+  newText: 'Eine Form, zwei Läufe aus einem Schnitt, das Regal für den Anfang, ein Papier. Ändern, was gefällt, dann „laydown check“.',
 
   explainUsage: 'explain FELD [--json]',
   explainSummary: 'sagt, was ein Feld der Arbeit bedeutet',
@@ -180,6 +181,17 @@ export const help: Same<typeof en.help> = {
   photoGrey: 'der Farbton der Graukarte auf dem Bogen; sie legt den Maßstab besser fest als Papier',
   photoJson: 'die Farbe, wie job.json sie nimmt',
 
+  eyeUsage: 'eye FARBTON|FOTO|ARBEIT [--chose N,N,…] [--at RECHTS,UNTEN] [--paper "L a b"] [--ink NAME] [--json]',
+  eyeSummary: 'eine Farbe ohne Messgerät: ein Farbton nach Augenmaß, mit seinem Zweifel',
+  eyeText:
+    'FARBTON steht da, wie ein Bildprogramm ihn schreibt: "#c0392b". Von einem FOTO wird der Farbton einer Stelle genommen. Von einer ARBEIT wird jede Schätzung neben dem aufgezählt, was später gemessen wurde.',
+  eyeChose:
+    'vergleicht einen Aufzug Schritt für Schritt mit sieben Feldern am Bildschirm: welches ihm jedes Mal am ähnlichsten sah (0..6); mit --chose "" beginnen und die eigene Wahl anhängen, bis es fertig ist',
+  eyeAt: 'die Stelle auf dem Foto, in Prozent von links und von oben',
+  eyePaper: 'das Papier, auf dem der Aufzug liegt (ohne Angabe 95 0 2)',
+  eyeInk: 'wie die Farbe heißt',
+  eyeJson: 'die Farbe, wie job.json sie nimmt; von einer ARBEIT die Schätzungen',
+
   drawdownsUsage: 'drawdowns [ARBEIT] [--ink NAME …] [--parts 1:0,1:1,1:2] --out DATEI.pdf [--replace]',
   drawdownsSummary: 'druckt die Bogen, auf denen Farben aufgezogen und fotografiert werden',
   drawdownsText:
@@ -189,11 +201,12 @@ export const help: Same<typeof en.help> = {
   drawdownsParts: 'Farbe zu Base nach Volumen, bis zu sieben Stärken (ohne Angabe 1:0,1:1,1:2,1:4,1:8,1:16)',
   drawdownsOut: 'die PDF-Datei',
 
-  shelfUsage: 'shelf DATEI … [--from ARBEIT] [--out DATEI] [--replace] [--json]',
+  shelfUsage: 'shelf [DATEI …] [--starter] [--from ARBEIT] [--out DATEI] [--replace] [--json]',
   shelfSummary: 'zeigt das Farbregal der Werkstatt, legt Regale zusammen, stellt die Farben einer Arbeit hinein',
   shelfText:
     'Zählt Farben, Chargen, Papiere und Töpfe einer Regaldatei auf. Mehrere Dateien werden zusammengelegt: dieselbe Farbe bekommt die Chargen aller.',
   shelfFrom: 'stellt Farben und Papiere einer Arbeit ins Regal (DATEI muss es noch nicht geben)',
+  shelfStarter: 'mit den Farben für den Anfang: nach veröffentlichten Werten, nicht die eigenen',
   shelfOut: 'schreibt das Regal, das daraus wird',
 
   formUsage:

@@ -53,6 +53,22 @@ export const inkAnswers: Same<typeof en.inkAnswers> = {
   takenAsLadder: ({ n }) => `Genommen als Stärkenreihe mit ${n} Stärken.`,
   takenAsTwo: 'Genommen als Messung über Weiß und über Schwarz.',
 
+  // eye
+  byEye: ({ lab, sigma }) => `Nach Augenmaß: Lab ${lab}, ± ${sigma} ΔE00`,
+  patchNo: ({ n, what }) => `${n}  ${what}`,
+  patchMiddle: 'wie geschätzt',
+  patchLighter: 'heller',
+  patchDarker: 'dunkler',
+  patchStronger: 'kräftiger',
+  patchDuller: 'stumpfer',
+  patchTurned: 'zur einen Seite gedreht',
+  patchTurnedBack: 'zur anderen gedreht',
+  nextChoice: 'Welches sieht dem Aufzug am ähnlichsten? Seine Nummer an --chose anhängen.',
+  choicesDone: 'Fertig: weitere Vergleiche würden kaum noch etwas bringen.',
+  guessed: ({ ink, lab }) => `${ink}: geschätzt auf Lab ${lab}`,
+  notReadYet: 'noch nicht gemessen',
+  noGuesses: 'Keine Farbe dieser Arbeit ist oder war geschätzt.',
+
   // drawdowns
   sheetsMade: ({ file, n }) =>
     `${file}: ${many(n, 'Bogen', 'Bogen')}. In wahrer Größe drucken (100 %), auf dem Papier des Drucks, wenn der Drucker es nimmt.`,

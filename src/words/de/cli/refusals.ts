@@ -29,6 +29,12 @@ export const refusals: Same<typeof en.refusals> = {
   writeInk: '--ink "Tanggrün" schreiben.',
   whichFile: 'Welche Datei soll geschrieben werden?',
   writeOut: '--out aufzug.pdf schreiben.',
+  whichColourOrPhoto: 'Welcher Farbton, welches Foto, welche Arbeit?',
+  nameColourOrPhoto: 'Einen Farbton schreiben („#c0392b“), ein Foto mit --at nennen oder eine Arbeit.',
+  notAPlace: ({ text }) => `„${text}“ ist keine Stelle auf einem Foto.`,
+  writePlace: 'Zwei Zahlen von 0 bis 100 schreiben: --at 50,40.',
+  notChoices: ({ text }) => `„${text}“ ist keine Auswahl.`,
+  writeChoices: 'Die Nummern der gewählten Felder schreiben, 0 bis 6, mit Kommas dazwischen.',
   whichShelf: 'Welches Regal?',
   nameShelf: 'Eine Regaldatei nennen oder mit --from eine Arbeit.',
 

@@ -26,6 +26,7 @@ export const asks: Same<typeof en.asks> = {
 
   // Das Regal der Werkstatt
   noSuchLot: ({ lot }) => `Das Regal hat von dieser Farbe keine Charge „${lot}“.`,
+  noSuchStarter: ({ ink }) => `Das Regal für den Anfang hat keine Farbe „${ink}“.`,
   mixStays: 'Eine Mischung ist keine eigene Charge; sie bleibt in der Arbeit.',
   partsOnShelf: 'Die Farben, aus denen sie gemischt ist, stehen im Regal.',
 

@@ -20,6 +20,19 @@ export const ink: Same<typeof en.ink> = {
   trustBent: ({ power, most }) =>
     `Die Stärke wächst mit dem Anteil Farbe hoch ${power}; einzelne Stufen weichen davon um bis zu ${most} ab.`,
   trustClear: 'Als vollkommen klar genommen.',
+  trustPublished: 'Nicht die eigene: nach veröffentlichten Werten. Die Bänder sind breit, bis ein eigener Aufzug gemessen ist.',
+  trustByEye: 'Nach Augenmaß bestimmt, nicht gemessen: die Bänder sind breit, bis ein Gerät oder ein Foto einen Aufzug gemessen hat.',
+  inksPublished: ({ inks, n }) =>
+    `${inks} ${n === 1 ? 'ist eine Farbe' : 'sind Farben'} für den Anfang nach veröffentlichten Werten, nicht die eigene.`,
+  inksByEye: ({ inks, n }) => `${inks} ${n === 1 ? 'wurde' : 'wurden'} nach Augenmaß bestimmt, nicht gemessen.`,
+  readOwn: 'Für den Anfang gut genug; die Farbtöne können deutlich anders ausfallen. Die eigene Farbe aufziehen und messen.',
+  guessWithin: ({ off, sigma }) => `Die Schätzung davor lag um ΔE00 ${off} daneben: innerhalb der ± ${sigma}, die ihr gegeben waren.`,
+  guessNear: ({ off, sigma }) =>
+    `Die Schätzung davor lag um ΔE00 ${off} daneben: mehr als die ± ${sigma}, die ihr gegeben waren, aber nicht mehr als eine von zehn.`,
+  guessFar: ({ off, sigma }) =>
+    `Die Schätzung davor lag um ΔE00 ${off} daneben, weit mehr als die ± ${sigma}, die ihr gegeben waren: War es dieselbe Farbe, gleich dick, im selben Licht?`,
+  guessesKept: ({ within, n }) =>
+    `${within} von ${n} Schätzungen lagen innerhalb des Zweifels, der ihnen gegeben war; zwei von drei sollten es.`,
   trustMix: 'Aus den Farben berechnet, aus denen sie gemischt ist.',
 
   // Aufzüge, die es nicht geben kann.
@@ -59,7 +72,7 @@ export const ink: Same<typeof en.ink> = {
     `Aus ${many(n, 'gerechnetem Druck', 'gerechneten Drucken')}, in denen Messungen, Spektren hinter Farbtönen, Filme, Glanz und wie ein Film auf dem anderen liegt innerhalb ihrer Unsicherheit zufällig schwanken.`,
   bandOfSpectra: 'Alle Messungen sind Spektren aus einem Messgerät.',
   bandOfColours: 'Einige Messungen sind Farbtöne ohne Spektrum.',
-  bandOfPhotographs: 'Einige Messungen stammen aus Fotos.',
+  bandOfPhotographs: 'Manche Farbtöne stammen aus Fotos, aus veröffentlichten Werten oder vom Auge.',
   bandFromTrials:
     'Neun von zehn Drucken fallen in dieses Band, nach Versuchen an veröffentlichten Überdrucken, nicht nach einer Messung dieses Studios; dazu schwanken die Bogen von Zug zu Zug.',
   bandOverPicture: ({ more }) => `Über dem früheren Druck ist der Grund selbst nur aus einem Bild bekannt: ΔE00 ${more} mehr.`,

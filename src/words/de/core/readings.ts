@@ -9,6 +9,8 @@ export const readings: Same<typeof en.readings> = {
   patchAt: ({ where, patch }) => `${where}, ${patch}`,
 
   // Zahlen, die keine Oberfläche hat.
+  notHex: 'Das ist kein Farbton, wie ein Bildprogramm ihn schreibt.',
+  typeHex: 'Sechs Stellen eintippen, etwa #c0392b.',
   threeNumbers: 'Eine der drei Zahlen fehlt oder ist keine Zahl.',
   readOrType: 'Das Feld neu messen oder alle drei eintippen.',
   xyzOutOfRange: ({ what, value }) => `${what} ist ${value}, muss aber zwischen 0 und 120 liegen.`,

@@ -86,6 +86,8 @@ export const forms = {
   snapNote: 'Hold Alt to place without catching on lines.',
   firstTitle: 'Bring the first drawing',
   firstText: 'Drop an SVG or DXF here. A cut is made of it; then print its window, its piece, or both.',
+  withStarter: 'With inks to begin with',
+  withStarterHint: 'process inks and usual hues from published values, not yours',
   newJob: 'Start a new job',
   newTitle: 'Title',
   newTitleDefault: 'A new print',

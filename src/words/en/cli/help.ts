@@ -63,9 +63,10 @@ export const help = {
   donePulled: 'its run is pulled',
   doneUndo: 'takes the mark away',
 
-  newUsage: 'new FOLDER',
+  newUsage: 'new FOLDER [--inks LIST]',
   newSummary: 'writes the smallest job that plans, to begin from',
-  newText: 'One form, two runs from one cut, starter inks, one paper. Change what you like, then “laydown check”.',
+  newText: 'One form, two runs from one cut, the starter shelf, one paper. Change what you like, then “laydown check”.',
+  newInks: 'only these inks of the starter shelf; the first two are printed: yellow,cyan',
 
   explainUsage: 'explain FIELD [--json]',
   explainSummary: 'says what a field of the job means',
@@ -178,6 +179,17 @@ export const help = {
   photoGrey: 'the colour of the grey card on the sheet; it sets the scale better than paper does',
   photoJson: 'the ink as job.json takes it',
 
+  eyeUsage: 'eye COLOUR|PHOTO|JOB [--chose N,N,…] [--at ACROSS,DOWN] [--paper "L a b"] [--ink NAME] [--json]',
+  eyeSummary: 'an ink without an instrument: a colour told by eye, with its doubt',
+  eyeText:
+    'COLOUR is written as a picture program writes it: "#c0392b". Of a PHOTO, the colour of one place is taken. Of a JOB, every guess is listed beside what was read later.',
+  eyeChose:
+    'compares a drawdown with seven patches on the screen, step by step: which looked most like it each time (0..6); start with --chose "" and add your choice until it says that it is done',
+  eyeAt: 'the place on the photograph, in percent from its left and its top',
+  eyePaper: 'the paper that the drawdown is on (95 0 2 if left out)',
+  eyeInk: 'what the ink is called',
+  eyeJson: 'the ink as job.json takes it; of a JOB, the guesses',
+
   drawdownsUsage: 'drawdowns [JOB] [--ink NAME …] [--parts 1:0,1:1,1:2] --out FILE.pdf [--replace]',
   drawdownsSummary: 'prints the sheets that inks are drawn down on and photographed',
   drawdownsText:
@@ -187,10 +199,11 @@ export const help = {
   drawdownsParts: 'ink to base by volume, up to seven strengths (1:0,1:1,1:2,1:4,1:8,1:16 if left out)',
   drawdownsOut: 'the PDF to write',
 
-  shelfUsage: 'shelf FILE … [--from JOB] [--out FILE] [--replace] [--json]',
+  shelfUsage: 'shelf [FILE …] [--starter] [--from JOB] [--out FILE] [--replace] [--json]',
   shelfSummary: 'shows the studio’s ink shelf, puts shelves together, takes a job’s inks onto it',
   shelfText: 'Lists inks, lots, papers and pots of a shelf file. Several files are put together: the same ink gets the lots of all.',
   shelfFrom: 'puts the inks and papers of a job on the shelf (FILE need not exist yet)',
+  shelfStarter: 'with the inks to begin with: from published values, not yours',
   shelfOut: 'writes the shelf that comes of it',
 
   formUsage:

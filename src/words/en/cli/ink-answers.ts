@@ -66,6 +66,22 @@ export const inkAnswers = {
   takenAsLadder: ({ n }: { n: number }) => `Taken as a ladder of ${n} strengths.`,
   takenAsTwo: 'Taken as read over white and over black.',
 
+  // eye
+  byEye: ({ lab, sigma }: { lab: LabText; sigma: DeltaText }) => `By eye: Lab ${lab}, ± ${sigma} ΔE00`,
+  patchNo: ({ n, what }: { n: number; what: SayingText }) => `${n}  ${what}`,
+  patchMiddle: 'as guessed',
+  patchLighter: 'lighter',
+  patchDarker: 'darker',
+  patchStronger: 'stronger',
+  patchDuller: 'duller',
+  patchTurned: 'turned one way',
+  patchTurnedBack: 'turned the other',
+  nextChoice: 'Which looks most like the drawdown? Add its number to --chose.',
+  choicesDone: 'Done: more choices would hardly narrow it.',
+  guessed: ({ ink, lab }: { ink: NameText; lab: LabText }) => `${ink}: guessed as Lab ${lab}`,
+  notReadYet: 'not read yet',
+  noGuesses: 'No ink of this job is or was a guess.',
+
   // drawdowns
   sheetsMade: ({ file, n }: { file: NameText; n: number }) =>
     `${file}: ${many(n, 'sheet', 'sheets')}. Print at true size (100 %), on the paper you print on if your printer takes it.`,

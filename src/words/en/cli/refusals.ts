@@ -29,6 +29,12 @@ export const refusals = {
   writeInk: 'Write --ink "Weed green".',
   whichFile: 'Which file is to be written?',
   writeOut: 'Write --out drawdowns.pdf.',
+  whichColourOrPhoto: 'Which colour, photograph or job?',
+  nameColourOrPhoto: 'Write a colour ("#c0392b"), or name a photograph with --at, or a job.',
+  notAPlace: ({ text }: { text: NameText }) => `“${text}” is no place on a photograph.`,
+  writePlace: 'Write two numbers from 0 to 100: --at 50,40.',
+  notChoices: ({ text }: { text: NameText }) => `“${text}” are no choices.`,
+  writeChoices: 'Write the numbers of the patches chosen, 0 to 6, with commas between.',
   whichShelf: 'Which shelf?',
   nameShelf: 'Name a shelf file, or a job with --from.',
 

@@ -25,6 +25,7 @@ export const asks = {
 
   // The studio's shelf
   noSuchLot: ({ lot }: { lot: NameText }) => `The shelf has no lot “${lot}” of this ink.`,
+  noSuchStarter: ({ ink }: { ink: NameText }) => `The starter shelf has no ink “${ink}”.`,
   mixStays: 'A mix is no lot of its own; it stays in the job.',
   partsOnShelf: 'The inks it is mixed from are on the shelf.',
 

@@ -1,4 +1,4 @@
-import type { DeltaText, LengthText, NameText, NumberText, SayingText, ShareText } from '../../text.ts';
+import type { DeltaText, LengthText, ListText, NameText, NumberText, SayingText, ShareText } from '../../text.ts';
 import { many } from '../grammar.ts';
 
 /** Inks from drawdowns, mixing, bands, learning, the drawdown sheet. */
@@ -17,6 +17,20 @@ export const ink = {
   trustBent: ({ power, most }: { power: NumberText; most: ShareText }) =>
     `Strength rises with the share of ink to the power of ${power}; single steps depart from that by up to ${most}.`,
   trustClear: 'Taken as perfectly clear.',
+  trustPublished: 'Not yours: taken over from published values. Its bands are wide until you read a drawdown of your own.',
+  trustByEye: 'Matched by eye, not read: its bands are wide until an instrument or a photograph has read a drawdown.',
+  inksPublished: ({ inks, n }: { inks: ListText; n: number }) =>
+    `${inks} ${n === 1 ? 'is a starter ink' : 'are starter inks'} from published values, not yours.`,
+  inksByEye: ({ inks, n }: { inks: ListText; n: number }) => `${inks} ${n === 1 ? 'was' : 'were'} matched by eye, not read.`,
+  readOwn: 'Good enough to begin with; its colours may come out well beside. Draw your own down and read it.',
+  guessWithin: ({ off, sigma }: { off: DeltaText; sigma: DeltaText }) =>
+    `The guess before was off by ΔE00 ${off}: within the ± ${sigma} it was given.`,
+  guessNear: ({ off, sigma }: { off: DeltaText; sigma: DeltaText }) =>
+    `The guess before was off by ΔE00 ${off}: more than the ± ${sigma} it was given, but no more than one guess in ten is.`,
+  guessFar: ({ off, sigma }: { off: DeltaText; sigma: DeltaText }) =>
+    `The guess before was off by ΔE00 ${off}, far more than the ± ${sigma} it was given: was it the same ink, as thick, in the same light?`,
+  guessesKept: ({ within, n }: { within: number; n: number }) =>
+    `${within} of ${n} guesses lay within the doubt they were given; two in three should.`,
   trustMix: 'Worked out from the inks it is mixed from.',
 
   // Drawdowns that cannot be.
@@ -60,7 +74,7 @@ export const ink = {
     `Worked out from ${many(n, 'calculated print', 'calculated prints')}, with readings, spectra behind colours, films, gloss and how films lie on one another varied by chance within their doubt.`,
   bandOfSpectra: 'All readings are spectra from an instrument.',
   bandOfColours: 'Some readings are colours without a spectrum.',
-  bandOfPhotographs: 'Some readings come from photographs.',
+  bandOfPhotographs: 'Some colours come from photographs, from published values or from the eye.',
   bandFromTrials:
     'Nine prints in ten fall within the band, by trials on published overprints, not a measurement of this studio; sheets vary besides from pull to pull.',
   bandOverPicture: ({ more }: { more: DeltaText }) =>

@@ -8,6 +8,8 @@ export const readings = {
   patchAt: ({ where, patch }: { where: SayingText; patch: SayingText }) => `${where}, ${patch}`,
 
   // Numbers that no surface has.
+  notHex: 'This is no colour as a picture program writes it.',
+  typeHex: 'Type six digits, such as #c0392b.',
   threeNumbers: 'One of the three numbers is missing or is no number.',
   readOrType: 'Read the patch again or type all three.',
   xyzOutOfRange: ({ what, value }: { what: NameText; value: NumberText }) => `${what} is ${value}; it has to lie between 0 and 120.`,

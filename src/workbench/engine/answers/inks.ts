@@ -26,6 +26,7 @@ import {
   askReach,
   askRecipe,
   askWanted,
+  colourInPicture,
   inkFromSheet,
   inkFromShelf,
   jobReading,
@@ -94,6 +95,7 @@ export const inkAnswers: { readonly [Q in keyof InkQuestions]: Work<Q> } = {
       transfer: [],
     };
   },
+  pictureColour: async ({ bytes, name, x, y }) => ({ answer: colourInPicture(await photographOf(bytes, name), x, y), transfer: [] }),
   recipe: async (ask, room) => {
     const found = askRecipe(planOf(room).job, ask);
     return {

@@ -13,7 +13,7 @@ const usual = {
 /** An empty bench becomes a job: how large the image is, on which sheet, in which units. */
 export function NewJob({ onStart }: { readonly onStart: (jobText: string) => void }) {
   const w = words().forms;
-  const wishes = useSignal<NewJobWishes>({ title: w.newTitleDefault, units: 'mm', ...usual.mm });
+  const wishes = useSignal<NewJobWishes>({ title: w.newTitleDefault, units: 'mm', starter: true, ...usual.mm });
   const { title, units, imageMm, sheetMm } = wishes.value;
   const set = (change: Partial<NewJobWishes>): void => {
     wishes.value = { ...wishes.value, ...change };
@@ -55,6 +55,12 @@ export function NewJob({ onStart }: { readonly onStart: (jobText: string) => voi
         {field(w.sheetWidth, sheetMm[0], (mm) => set({ sheetMm: [mm, sheetMm[1]] }))}
         {field(w.sheetHeight, sheetMm[1], (mm) => set({ sheetMm: [sheetMm[0], mm] }))}
       </div>
+      <label class="tick">
+        <input type="checkbox" checked={wishes.value.starter} onChange={(e) => set({ starter: e.currentTarget.checked })} />
+        <span>
+          {w.withStarter} <small>{w.withStarterHint}</small>
+        </span>
+      </label>
       {!fits && (
         <p role="alert">
           <b>{w.notFit}</b>

@@ -1,5 +1,8 @@
 import { useSignal } from '@preact/signals';
+import { withGuess } from '../../../core/asks/index.ts';
+import { doubtOfGuess } from '../../../core/ink/index.ts';
 import type { JobInk } from '../../../core/job/index.ts';
+import { overOf } from '../../../core/plan/index.ts';
 import { ProblemList } from '../../ui/ProblemList.tsx';
 import { TextField } from '../../ui/TextField.tsx';
 import { sayLab } from '../../ui/format.ts';
@@ -24,6 +27,12 @@ interface Props extends InkPartProps {
 
 const hows: readonly (HowRead | 'mix')[] = ['one-ground', 'two-grounds', 'ladder', 'mix', 'clear'];
 
+/** A colour as doubtful as one told by eye is one, however it came in. */
+function guessed(ink: JobInk): JobInk {
+  const over = overOf(ink);
+  return over?.kind === 'lab' && (over.sigma ?? 0) >= doubtOfGuess.typed ? { ...ink, known: 'by-eye' } : ink;
+}
+
 /** Reads an ink anew: typed, from a file, from a photograph. Nothing of it is in the job until it is kept. */
 export function ReadingsEditor(props: Props) {
   const { bench, job, ink, id, onDone } = props;
@@ -42,6 +51,7 @@ export function ReadingsEditor(props: Props) {
     role: ink?.role ?? (how.value === 'clear' ? ('transparent-base' as const) : ('ink' as const)),
     densityGPerMl: ink?.densityGPerMl ?? 1.1,
     ...(ink?.drawdownMicrons === undefined ? {} : { drawdownMicrons: ink.drawdownMicrons }),
+    ...(ink?.leftGrams === undefined ? {} : { leftGrams: ink.leftGrams }),
   };
   const ready = how.value === 'mix' ? null : inkOfSlots(head, how.value, slots.value);
   const missing = slots.value.filter((s) => s.reading === null).map((s) => s.label);
@@ -74,7 +84,7 @@ export function ReadingsEditor(props: Props) {
     ];
   };
   const keep = (whole: JobInk): void => {
-    setInk(bench, whole, ink ? 'readings' : 'new');
+    setInk(bench, withGuess(ink, guessed(whole)), ink ? 'readings' : 'new');
     onDone(whole.id);
   };
   const readFile = async (name: string, bytes: Uint8Array): Promise<void> => {

@@ -9,6 +9,8 @@ import { freshId } from './edits.ts';
 import { InkDetail } from './InkDetail.tsx';
 import { ReadingsEditor } from './ReadingsEditor.tsx';
 import { at, refuse, useAnswer, type InkPartProps } from './state.ts';
+import { ByEye } from './ByEye.tsx';
+import { StarterShelf } from './StarterShelf.tsx';
 import { StudioShelf } from './StudioShelf.tsx';
 
 /** The ink shelf of the job: pots, how far to trust them, curves, readings; and the studio's shelf below. */
@@ -16,7 +18,7 @@ export function ShelfPart(props: InkPartProps) {
   const { bench, job, plan, paper } = props;
   const w = words().inks;
   /** An ink being read; not in the job until it is kept. */
-  const editing = useSignal<JobInk | 'new' | null>(null);
+  const editing = useSignal<JobInk | 'new' | 'eye' | null>(null);
   const { answer } = useAnswer(bench, 'inks', { paperId: paper.id }, [job.inks, paper.id, job.screen]);
   const chosen = job.inks.find((k) => k.id === at.ink.value) ?? job.inks[0];
   const choose = (id: string): void => {
@@ -39,7 +41,18 @@ export function ShelfPart(props: InkPartProps) {
   const pots = (list: readonly JobInk[]) =>
     list.map((ink) => {
       const sheet = answer?.find((s) => s.id === ink.id);
-      const says = ink.from === 'mix' ? w.mixOf : ink.from === 'clear' ? '' : sheet?.level ? w.levels[sheet.level] : '';
+      const says =
+        ink.known === 'published' && ink.from !== 'clear'
+          ? w.notYours
+          : ink.known === 'by-eye'
+            ? w.byEyeShort
+            : ink.from === 'mix'
+              ? w.mixOf
+              : ink.from === 'clear'
+                ? ''
+                : sheet?.level
+                  ? w.levels[sheet.level]
+                  : '';
       return (
         <label key={ink.id} class="ink-pot" data-ink={ink.id}>
           <input type="radio" name="ink" checked={editing.value === null && ink === chosen} onChange={() => choose(ink.id)} />
@@ -52,6 +65,7 @@ export function ShelfPart(props: InkPartProps) {
   const sheet = answer?.find((s) => s.id === chosen?.id);
   return (
     <>
+      {job.inks.length === 0 && editing.value === null && <StarterShelf {...props} />}
       <div class="ink-room">
         <section class="ink-shelves" aria-label={w.shelfHead}>
           <PaperSwitch bench={bench} />
@@ -69,12 +83,30 @@ export function ShelfPart(props: InkPartProps) {
             >
               {w.newInk}
             </button>
+            <button
+              type="button"
+              class="button button-box"
+              onClick={() => {
+                editing.value = 'eye';
+              }}
+            >
+              {w.byEye}
+            </button>
             <button type="button" class="button button-box" onClick={() => void print()}>
               {w.printSheets}
             </button>
           </div>
         </section>
-        {editing.value !== null ? (
+        {editing.value === 'eye' ? (
+          <ByEye
+            {...props}
+            id={freshId(w.newInkName, job.inks)}
+            onDone={(id) => {
+              if (id !== null) at.ink.value = id;
+              editing.value = null;
+            }}
+          />
+        ) : editing.value !== null ? (
           <ReadingsEditor
             key={editing.value === 'new' ? 'new' : editing.value.id}
             {...props}
@@ -102,6 +134,7 @@ export function ShelfPart(props: InkPartProps) {
         )}
       </div>
       <StudioShelf {...props} />
+      {job.inks.length > 0 && <StarterShelf {...props} later />}
     </>
   );
 }
