@@ -1,4 +1,4 @@
-import { common, offsetRegion, regionArea, takeAway } from '../form/index.ts';
+import { common, offsetRegion, regionArea, simplify, takeAway } from '../form/index.ts';
 import type { Region } from '../form/index.ts';
 import { problem } from '../problem.ts';
 import type { Problem } from '../problem.ts';
@@ -28,9 +28,11 @@ export function ridgeWarnings(layers: readonly RidgeLayer[]): Problem[] {
   const problems: Problem[] = [];
   layers.forEach((layer, i) => {
     if (layer.material.thicknessMm < ridgeFromMm || !layer.prints.rings.length) return;
-    const strip = takeAway(layer.prints, offsetRegion(layer.prints, -ridgeWidthMm));
+    // To a tenth of a millimetre: the lengths are said to ten.
+    const prints = simplify(layer.prints, 0.1);
+    const strip = takeAway(prints, offsetRegion(prints, -ridgeWidthMm));
     const crossed = layers.slice(i + 1).flatMap((later): Saying[] => {
-      const lengthMm = regionArea(common(strip, later.prints)) / ridgeWidthMm;
+      const lengthMm = regionArea(common(strip, simplify(later.prints, 0.1))) / ridgeWidthMm;
       return lengthMm < leastCrossingMm
         ? []
         : [say('stencil.ridgeAlong', { layer: asName(later.name), along: length(Math.round(lengthMm / 10) * 10, 0) })];

@@ -1,4 +1,4 @@
-import { emptyRegion, offsetRegion, regionArea, regionBox, takeAway } from '../form/index.ts';
+import { emptyRegion, offsetRegion, regionArea, regionBox, simplify, takeAway } from '../form/index.ts';
 import type { Box, Region } from '../form/index.ts';
 import { clearOf, nearHoles } from './hidden.ts';
 import { innerPoint } from './inner-point.ts';
@@ -25,6 +25,9 @@ export interface Widths {
 export const speckMm2 = 0.1;
 /** Microns in arcs and offsets: a width is proven to this. */
 const slackMm = 0.02;
+/** Points of an outline, and of a shrunk one, that lie no farther than this off the line without them are left out. */
+const outlineMm = 0.005;
+const coreMm = 0.003;
 /** Finer than any pixel here. */
 const unseenMm = 0.06;
 
@@ -36,7 +39,9 @@ export function widthsOf(region: Region, leastMm: number, longTapers: boolean, s
   const found = pieces(region).filter((part) => regionArea(part) >= speckMm2);
   const rings = boxedRings(region);
   const r = leastMm / 2 - slackMm;
-  const core = offsetRegion(region, -r);
+  // Outlines with every micron of a curve in them take several times as long to shrink and grow, and prove no more.
+  const outline = simplify(region, outlineMm);
+  const core = offsetRegion(outline, -r);
   const cores = pieces(core);
   const coreRings = boxedRings(core);
   const boxes = found.map(regionBox);
@@ -46,7 +51,7 @@ export function widthsOf(region: Region, leastMm: number, longTapers: boolean, s
     return found.findIndex((part, i) => inBox(boxes[i], x, y) && covers(part, x, y));
   });
   const rests: Rest[] = [];
-  for (const rest of pieces(takeAway(region, offsetRegion(core, r + 0.004)))) {
+  for (const rest of pieces(takeAway(outline, offsetRegion(simplify(core, coreMm), r + 2 * coreMm)))) {
     const box = regionBox(rest);
     if (Math.hypot(box.maxX - box.minX, box.maxY - box.minY) >= 0.4 * leastMm) rests.push({ region: rest, box, used: false });
   }

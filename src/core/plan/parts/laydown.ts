@@ -1,5 +1,5 @@
 import { smoothestSpectrum, xyzFromLab, type Spectrum } from '../../colour/index.ts';
-import { offsetRegion, regionArea, type Region } from '../../form/index.ts';
+import { offsetRegion, regionArea, simplify, type Region } from '../../form/index.ts';
 import { stackReflectance } from '../../ink/index.ts';
 import type { Job, JobLayer } from '../../job/index.ts';
 import { edgeRidge, ridgeOver, type EdgeRidge, type RidgeOver } from '../../press/index.ts';
@@ -148,8 +148,10 @@ function ridgeOfLayer(
 
 /** Share of a shape that lies within reach of its edges. */
 function nearEdges({ prints, reachMm }: { readonly prints: Region; readonly reachMm: number }): number {
-  const whole = regionArea(prints);
-  return whole > 0 ? 1 - regionArea(offsetRegion(prints, -reachMm)) / whole : 0;
+  // Outlines to a fiftieth of a millimetre: far finer than how well the reach itself is known.
+  const shape = simplify(prints, 0.02);
+  const whole = regionArea(shape);
+  return whole > 0 ? 1 - regionArea(offsetRegion(shape, -reachMm)) / whole : 0;
 }
 
 /** Run by run: which sheets it can share, and how long they last. Layers without a stencil are left alone. */
