@@ -1,14 +1,14 @@
-import { spawnSync } from 'node:child_process';
 import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
+import { calling, type Answer } from './command.ts';
 import { usualLadder } from '../src/core/ink/index.ts';
 import { photographOfSheet } from './outside/drawdown-photo.ts';
 
-// The ink room's commands as they are called, from the built files (npm test builds first).
-const main = fileURLToPath(new URL('../dist/cli/main.js', import.meta.url));
+// The command line as it is called, but in this process.
+vi.mock('../src/core/plan/index.ts', async (original) => (await import('./command.ts')).plannedOnce(original));
 const tidePool = fileURLToPath(new URL('../examples/tide-pool', import.meta.url));
 let base: string;
 beforeAll(() => {
@@ -16,26 +16,18 @@ beforeAll(() => {
 });
 afterAll(() => rmSync(base, { recursive: true, force: true }));
 
-function laydown(...args: string[]): { code: number; out: string; err: string } {
-  const run = spawnSync(process.execPath, [main, ...args], {
-    encoding: 'utf8',
-    env: { ...process.env, LC_ALL: 'C' },
-    maxBuffer: 64 * 1024 * 1024,
-    timeout: 120_000,
-  });
-  return { code: run.status ?? -1, out: run.stdout, err: run.stderr };
-}
+const laydown = (...args: readonly string[]): Promise<Answer> => calling(args);
 
 describe('inks on the command line', () => {
-  test('drawdown sheets are printed, a page an ink, and never over another file', () => {
+  test('drawdown sheets are printed, a page an ink, and never over another file', async () => {
     const out = join(base, 'sheets.pdf');
-    expect(laydown('drawdowns', tidePool, '--out', out)).toMatchObject({ code: 0 });
+    expect(await laydown('drawdowns', tidePool, '--out', out)).toMatchObject({ code: 0 });
     const first = readFileSync(out);
     expect(first.subarray(0, 5).toString()).toBe('%PDF-');
-    const second = laydown('drawdowns', '--ink', 'Brick red', '--parts', '1:0,1:3', '--out', out);
+    const second = await laydown('drawdowns', '--ink', 'Brick red', '--parts', '1:0,1:3', '--out', out);
     expect(second.code).toBe(1);
     expect(readFileSync(out).equals(first)).toBe(true);
-    expect(laydown('drawdowns', '--parts', '1,1:1,1:2,1:3,1:4,1:5,1:6,1:7', '--out', join(base, 'many.pdf')).err).toContain(
+    expect((await laydown('drawdowns', '--parts', '1,1:1,1:2,1:3,1:4,1:5,1:6,1:7', '--out', join(base, 'many.pdf'))).err).toContain(
       'Use a second sheet for more.',
     );
     expect(existsSync(join(base, 'many.pdf'))).toBe(false);
@@ -46,64 +38,66 @@ describe('inks on the command line', () => {
       over === 'white' ? [95 - 43 * share, 38 * share, 20 * share] : [12 + 8 * share, 9 * share, 5 * share],
     );
     writeFileSync(join(base, 'sheet.jpg'), jpeg);
-    const read = laydown('photo', join(base, 'sheet.jpg'), '--ink', 'Brick red', '--paper', '95 0,5 2', '--json');
+    const read = await laydown('photo', join(base, 'sheet.jpg'), '--ink', 'Brick red', '--paper', '95 0,5 2', '--json');
     const ink = JSON.parse(read.out);
     expect(ink).toMatchObject({ id: 'brick-red', from: 'ladder', ground: { kind: 'photo' } });
     expect(Math.abs(ink.steps[0].over.lab[1] - 38)).toBeLessThan(2);
-    const other = laydown('photo', join(tidePool, 'blue-moon.png'), '--ink', 'Brick red');
+    const other = await laydown('photo', join(tidePool, 'blue-moon.png'), '--ink', 'Brick red');
     expect(other.code).toBe(1);
     expect(other.err).toContain('corner marks');
   });
 
-  test('a job’s inks go onto a shelf; two shelves are put together; a broken one is left as it is', () => {
+  test('a job’s inks go onto a shelf; two shelves are put together; a broken one is left as it is', async () => {
     const shelf = join(base, 'shelf.json');
-    expect(laydown('shelf', '--from', tidePool, '--out', shelf).code).toBe(0);
-    const both = laydown('shelf', shelf, shelf);
+    expect((await laydown('shelf', '--from', tidePool, '--out', shelf)).code).toBe(0);
+    const both = await laydown('shelf', shelf, shelf);
     expect(both.out).toContain('9 inks, 2 papers, 0 pots');
     writeFileSync(join(base, 'half.json'), readFileSync(shelf, 'utf8').slice(0, 900));
-    const broken = laydown('shelf', join(base, 'half.json'));
+    const broken = await laydown('shelf', join(base, 'half.json'));
     expect(broken.code).toBe(1);
     expect(broken.err).toContain('cut short');
   });
 
-  test('an old pot is matched with a weaker lot: more of it, and nearer than unchanged', () => {
-    const answer = JSON.parse(laydown('again', tidePool, 'water', '--lot', 'rockpool=66 -33 -17', '--json').out);
+  test('an old pot is matched with a weaker lot: more of it, and nearer than unchanged', async () => {
+    const answer = JSON.parse((await laydown('again', tidePool, 'water', '--lot', 'rockpool=66 -33 -17', '--json')).out);
     const part = answer.corrected.parts.find((p: { id: string }) => p.id === 'rockpool');
     expect(part.share).toBeGreaterThan(0.65);
     expect(answer.corrected.deltaE).toBeLessThan(answer.unchanged.deltaE);
-    expect(laydown('again', tidePool, 'water', '--lot', 'mauve=1 2 3').err).toContain('The job has no ink “mauve”');
-    expect(laydown('again', tidePool, 'water').err).toContain('Which ink has a new lot?');
-    const same = JSON.parse(laydown('again', tidePool, 'water', '--lot', 'rockpool=60.5 -39 -19', '--json').out);
+    expect((await laydown('again', tidePool, 'water', '--lot', 'mauve=1 2 3')).err).toContain('The job has no ink “mauve”');
+    expect((await laydown('again', tidePool, 'water')).err).toContain('Which ink has a new lot?');
+    const same = JSON.parse((await laydown('again', tidePool, 'water', '--lot', 'rockpool=60.5 -39 -19', '--json')).out);
     expect(same.unchanged.deltaE).toBeLessThan(0.01);
   });
 
-  test('inks without an instrument: the starter shelf, a colour by eye, and how guesses compare', () => {
+  test('inks without an instrument: the starter shelf, a colour by eye, and how guesses compare', async () => {
     const folder = join(base, 'begun');
-    expect(laydown('new', folder, '--inks', 'yellow,cyan').code).toBe(0);
+    expect((await laydown('new', folder, '--inks', 'yellow,cyan')).code).toBe(0);
     const file = join(folder, 'job.json');
     const job = JSON.parse(readFileSync(file, 'utf8'));
     expect(job.layers.map((l: { ink: string }) => l.ink)).toEqual(['yellow', 'cyan']);
-    expect(laydown('check', folder).out).toContain('Process yellow and Process cyan are starter inks from published values, not yours.');
-    expect(laydown('new', join(base, 'other'), '--inks', 'mauve').err).toContain('The starter shelf has no ink “mauve”');
+    expect((await laydown('check', folder)).out).toContain(
+      'Process yellow and Process cyan are starter inks from published values, not yours.',
+    );
+    expect((await laydown('new', join(base, 'other'), '--inks', 'mauve')).err).toContain('The starter shelf has no ink “mauve”');
     const shelf = join(base, 'starter.json');
-    expect(laydown('shelf', '--starter', '--out', shelf, '--lang', 'de').out).toContain('Nicht die eigene');
+    expect((await laydown('shelf', '--starter', '--out', shelf, '--lang', 'de')).out).toContain('Nicht die eigene');
     expect(JSON.parse(readFileSync(shelf, 'utf8')).inks[0]).toMatchObject({ name: 'Prozesscyan', lots: [{ known: 'published' }] });
-    const ink = JSON.parse(laydown('eye', '#c0392b', '--ink', 'Brick red', '--json').out);
+    const ink = JSON.parse((await laydown('eye', '#c0392b', '--ink', 'Brick red', '--json')).out);
     expect(ink).toMatchObject({ id: 'brick-red', known: 'by-eye', over: { kind: 'lab', sigma: 8 } });
-    const compared = laydown('eye', '#c0392b', '--chose', '2,0,0,0');
+    const compared = await laydown('eye', '#c0392b', '--chose', '2,0,0,0');
     expect(compared.out).toContain('turned the other');
     expect(Number(/± ([\d.]+)/.exec(compared.out)?.[1])).toBeLessThan(8);
-    expect(laydown('eye', '#c0392b', '--chose', '7').err).toContain('no choices');
-    expect(laydown('eye', 'nothing.jpg', '--at', '50').err).toContain('no place on a photograph');
+    expect((await laydown('eye', '#c0392b', '--chose', '7')).err).toContain('no choices');
+    expect((await laydown('eye', 'nothing.jpg', '--at', '50')).err).toContain('no place on a photograph');
     // Read later: the guess is kept and told against the reading.
     const cyan = job.inks.find((k: { id: string }) => k.id === 'cyan');
     cyan.guess = { known: cyan.known, over: cyan.over };
     cyan.over = { kind: 'lab', lab: [52, -35, -45] };
     delete cyan.known;
     writeFileSync(file, JSON.stringify(job));
-    expect(laydown('eye', folder).out).toMatch(
+    expect((await laydown('eye', folder)).out).toMatch(
       /Process cyan: guessed as Lab 57 −32 −46\. The guess before was off by ΔE00 [45]\.\d: within/,
     );
-    expect(laydown('eye', folder).out).toContain('Process yellow: guessed as Lab 89 −3 86. not read yet');
+    expect((await laydown('eye', folder)).out).toContain('Process yellow: guessed as Lab 89 −3 86. not read yet');
   });
 });

@@ -3,22 +3,13 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
-import { commands, laydown as call } from '../src/cli/laydown.ts';
+import { commands } from '../src/cli/laydown.ts';
 import { columns, wrapped } from '../src/cli/table.ts';
+import { calling } from './command.ts';
 
 // What the command line says, in both languages and in inches; called here, not as a process of its own.
 // The same Job gives the same Plan: it is made once for all that is asked about it.
-vi.mock('../src/core/plan/index.ts', async (original) => {
-  const real = await original<typeof import('../src/core/plan/index.ts')>();
-  const made = new Map<string, ReturnType<typeof real.plan>>();
-  const plan: typeof real.plan = (bundle) => {
-    const job = JSON.stringify(bundle.job),
-      known = made.get(job) ?? real.plan(bundle);
-    made.set(job, known);
-    return known;
-  };
-  return { ...real, plan };
-});
+vi.mock('../src/core/plan/index.ts', async (original) => (await import('./command.ts')).plannedOnce(original));
 
 const tidePool = fileURLToPath(new URL('../examples/tide-pool', import.meta.url));
 let base: string, table: string, inches: string;
@@ -37,25 +28,7 @@ beforeAll(async () => {
 });
 afterAll(() => rmSync(base, { recursive: true, force: true }));
 
-interface Said {
-  readonly code: number;
-  readonly out: string;
-  readonly err: string;
-}
-
-async function laydown(args: readonly string[], environment: NodeJS.ProcessEnv = {}): Promise<Said> {
-  const said = { out: '', err: '' };
-  const spies = [
-    vi.spyOn(console, 'log').mockImplementation((line) => void (said.out += `${line}\n`)),
-    vi.spyOn(console, 'error').mockImplementation((line) => void (said.err += `${line}\n`)),
-    vi.spyOn(process.stdout, 'write').mockImplementation((text) => ((said.out += text), true)),
-  ];
-  try {
-    return { code: await call(args, environment), ...said };
-  } finally {
-    for (const spy of spies) spy.mockRestore();
-  }
-}
+const laydown = calling;
 
 /** tide-pool, with a change to its document. */
 function jobWith(

@@ -1,12 +1,12 @@
-import { spawnSync } from 'node:child_process';
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
+import { calling, type Answer } from './command.ts';
 
-// The command line as it is called, from the built files (npm test builds first).
-const main = fileURLToPath(new URL('../dist/cli/main.js', import.meta.url));
+// The command line as it is called, but in this process.
+vi.mock('../src/core/plan/index.ts', async (original) => (await import('./command.ts')).plannedOnce(original));
 const tidePool = fileURLToPath(new URL('../examples/tide-pool', import.meta.url));
 let base: string;
 beforeAll(() => {
@@ -14,15 +14,7 @@ beforeAll(() => {
 });
 afterAll(() => rmSync(base, { recursive: true, force: true }));
 
-function laydown(...args: string[]): { code: number; out: string; err: string } {
-  const run = spawnSync(process.execPath, [main, ...args], {
-    encoding: 'utf8',
-    env: { ...process.env, LC_ALL: 'C' },
-    maxBuffer: 64 * 1024 * 1024,
-    timeout: 120_000,
-  });
-  return { code: run.status ?? -1, out: run.stdout, err: run.stderr };
-}
+const laydown = (...args: readonly string[]): Promise<Answer> => calling(args);
 
 /** tide-pool with a change to its job.json. */
 function changedJob(
@@ -43,35 +35,35 @@ function changedJob(
 }
 
 describe('laydown on the command line', () => {
-  test('help in plain words, for all commands and for each', () => {
-    const help = laydown('--help');
+  test('help in plain words, for all commands and for each', async () => {
+    const help = await laydown('--help');
     expect(help.code).toBe(0);
     for (const name of ['check', 'forecast', 'packet', 'order', 'recipe', 'mix', 'pot', 'trace', 'separate']) {
       expect(help.out).toMatch(new RegExp(`^  ${name} `, 'm'));
-      const one = laydown(name, '--help');
+      const one = await laydown(name, '--help');
       expect(one.code).toBe(0);
       expect(one.out).toContain(`laydown ${name}`);
     }
-    expect(laydown('fly').code).toBe(2);
-    expect(laydown('packet', '--wings').code).toBe(2);
+    expect((await laydown('fly')).code).toBe(2);
+    expect((await laydown('packet', '--wings')).code).toBe(2);
   });
 
-  test('check: every problem at once, and code 1', () => {
+  test('check: every problem at once, and code 1', async () => {
     const folder = changedJob('broken', (job) => {
       job.layers[0].ink = 'nowhere';
       job.image.widthMm = 600;
       job.forms[0].drawing = 'lost.svg';
     });
-    const { code, out } = laydown('check', folder);
+    const { code, out } = await laydown('check', folder);
     expect(code).toBe(1);
     expect(out).toContain('an ink the job doesn’t have');
     expect(out).toContain('lost.svg');
     expect(out).toMatch(/hangs .*\smm over the edge/);
-    expect(laydown('check', tidePool).code).toBe(0);
+    expect((await laydown('check', tidePool)).code).toBe(0);
   });
 
-  test('a job of a newer Laydown, a folder that is none, a file that is none', () => {
-    const newer = laydown(
+  test('a job of a newer Laydown, a folder that is none, a file that is none', async () => {
+    const newer = await laydown(
       'packet',
       changedJob('newer', (job) => {
         job.schemaVersion = 42;
@@ -79,15 +71,15 @@ describe('laydown on the command line', () => {
     );
     expect(newer.code).toBe(1);
     expect(newer.err).toContain('newer Laydown');
-    expect(laydown('check', base).err).toContain('no job.json');
+    expect((await laydown('check', base)).err).toContain('no job.json');
     const junk = join(base, 'junk.laydown');
     writeFileSync(junk, 'junk');
-    expect(laydown('check', junk).err).toContain('cannot be opened');
+    expect((await laydown('check', junk)).err).toContain('cannot be opened');
     for (const { err } of [newer]) expect(err).not.toMatch(/\n\s+at /);
   });
 
-  test('forecast --json has the shape that is promised, bare paper included', () => {
-    const { code, out } = laydown('forecast', tidePool, '--json');
+  test('forecast --json has the shape that is promised, bare paper included', async () => {
+    const { code, out } = await laydown('forecast', tidePool, '--json');
     expect(code).toBe(0);
     const { papers } = JSON.parse(out) as {
       papers: {
@@ -110,41 +102,45 @@ describe('laydown on the command line', () => {
     for (const o of papers[0].overlaps) expect([...o.layers]).toEqual([...o.layers].sort((a, b) => order.indexOf(a) - order.indexOf(b)));
   });
 
-  test('order, recipe, mix, pot answer about the same job', () => {
-    expect(laydown('order', tidePool, '--keep', '2').out).toMatch(/120 orders/);
-    expect(laydown('recipe', tidePool, '45 20 -35').out).toMatch(/→ .*Dusk violet/);
-    expect(laydown('mix', tidePool, 'urchin', '--scale', '0.1').out).toMatch(/Dusk violet\s+\d+\.\d+\sg/);
-    expect(laydown('pot', tidePool, 'water', '--holds', 'rockpool=60,clear-base=40', '--reads', '78 -28 -15').out).toMatch(/off by ΔE00/);
-    expect(laydown('pot', tidePool, 'water', '--holds', 'rockpool=60', '--reads', '78 -28').err).toMatch(/can’t be read as a colour/);
-    expect(laydown('mix', tidePool, 'nothing').err).toMatch(/Use one of: sky, water/);
+  test('order, recipe, mix, pot answer about the same job', async () => {
+    expect((await laydown('order', tidePool, '--keep', '2')).out).toMatch(/120 orders/);
+    expect((await laydown('recipe', tidePool, '45 20 -35')).out).toMatch(/→ .*Dusk violet/);
+    expect((await laydown('mix', tidePool, 'urchin', '--scale', '0.1')).out).toMatch(/Dusk violet\s+\d+\.\d+\sg/);
+    expect((await laydown('pot', tidePool, 'water', '--holds', 'rockpool=60,clear-base=40', '--reads', '78 -28 -15')).out).toMatch(
+      /off by ΔE00/,
+    );
+    expect((await laydown('pot', tidePool, 'water', '--holds', 'rockpool=60', '--reads', '78 -28')).err).toMatch(
+      /can’t be read as a colour/,
+    );
+    expect((await laydown('mix', tidePool, 'nothing')).err).toMatch(/Use one of: sky, water/);
   });
 
-  test('a sheet of stock comes as one file of its own size, or as pages to join; what there is not is said', () => {
+  test('a sheet of stock comes as one file of its own size, or as pages to join; what there is not is said', async () => {
     const [whole, parts] = ['whole.pdf', 'parts.pdf'].map((name) => join(base, name));
-    const said = laydown('cut', tidePool, '--stock', '1', '--out', whole);
+    const said = await laydown('cut', tidePool, '--stock', '1', '--out', whole);
     expect(said.code).toBe(0);
     expect(said.out).toMatch(/Sheet 1 of Coated paper, 500 × 700\smm: 4 stencils/);
     expect(said.out).toContain('3: run 2, Water');
-    expect(laydown('cut', tidePool, '--stock', '1', '--out', parts, '--paper', 'letter').code).toBe(0);
+    expect((await laydown('cut', tidePool, '--stock', '1', '--out', parts, '--paper', 'letter')).code).toBe(0);
     expect(readFileSync(parts).length).toBeGreaterThan(readFileSync(whole).length);
-    expect(laydown('cut', tidePool, '--stock', '1', '--out', parts, '--paper', 'letter').err).toContain('already');
-    expect(laydown('cut', tidePool, '--stock', '1', '--out', join(base, 'p.svg'), '--paper', 'a4').err).toContain(
+    expect((await laydown('cut', tidePool, '--stock', '1', '--out', parts, '--paper', 'letter')).err).toContain('already');
+    expect((await laydown('cut', tidePool, '--stock', '1', '--out', join(base, 'p.svg'), '--paper', 'a4')).err).toContain(
       'End the file’s name in .pdf',
     );
-    expect(laydown('cut', tidePool, '--stock', '9').err).toContain('there are sheets 1, 2, 3');
-    expect(laydown('cut', tidePool, 'urchin', '--paper', 'a4').err).toContain('Say which with --stock');
+    expect((await laydown('cut', tidePool, '--stock', '9')).err).toContain('there are sheets 1, 2, 3');
+    expect((await laydown('cut', tidePool, 'urchin', '--paper', 'a4')).err).toContain('Say which with --stock');
   });
 
-  test('cut writes a proven stencil, and never over a file', () => {
+  test('cut writes a proven stencil, and never over a file', async () => {
     const out = join(base, 'urchin.svg');
-    const first = laydown('cut', tidePool, 'urchin', '--out', out);
+    const first = await laydown('cut', tidePool, 'urchin', '--out', out);
     expect(first.code).toBe(0);
     // What bridges and the island show, and what becomes of the sheet.
     expect(first.out).toMatch(/bridge b1 .*ΔE00/);
     expect(first.out).toMatch(/island at .* given up it would print [\d.]+\scm², seen as ΔE00/);
     expect(first.out).toContain('cut “Urchin” once');
-    expect(laydown('cut', tidePool, 'urchin', '--out', join(base, 'urchin.pdf')).err).toContain('SVG or DXF');
+    expect((await laydown('cut', tidePool, 'urchin', '--out', join(base, 'urchin.pdf'))).err).toContain('SVG or DXF');
     expect(readFileSync(out, 'utf8')).toMatch(/<svg[^>]*width="250mm"/);
-    expect(laydown('cut', tidePool, 'urchin', '--out', out).err).toContain('already');
+    expect((await laydown('cut', tidePool, 'urchin', '--out', out)).err).toContain('already');
   });
 });
