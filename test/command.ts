@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { vi } from 'vitest';
 import type * as Planning from '../src/core/plan/index.ts';
 
@@ -23,14 +24,23 @@ export async function calling(args: readonly string[], environment: NodeJS.Proce
   }
 }
 
-/** The same Job gives the same Plan: it is made once for all that is asked about it in one file of tests. For `vi.mock`. */
+/**
+ * The same Job gives the same Plan: it is made once for all that is asked about it in one file of tests, and of a Job that was
+ * changed only the parts that read the change. For `vi.mock`.
+ */
 export async function plannedOnce(original: () => Promise<typeof Planning>): Promise<typeof Planning> {
   const real = await original();
+  const planner = real.createPlanner();
   const made = new Map<string, Planning.Plan>();
+  // Every command reads the files anew; what is the same in them is the same to the planner.
+  const read = new Map<string, object>();
   const plan: typeof real.plan = (bundle) => {
-    const files = [...bundle.attachments].map(([name, bytes]) => `${name} ${bytes.length}`);
-    const key = JSON.stringify([bundle.job, files]),
-      known = made.get(key) ?? real.plan(bundle);
+    const { job, ...rest } = bundle;
+    const files = [...bundle.attachments].map(([name, bytes]) => [name, createHash('sha256').update(bytes).digest('hex')]);
+    const same = JSON.stringify(files);
+    if (!read.has(same)) read.set(same, rest);
+    const key = JSON.stringify([job, files]),
+      known = made.get(key) ?? planner.plan({ ...bundle, ...read.get(same), job });
     made.set(key, known);
     return known;
   };
