@@ -1,4 +1,4 @@
-import { emptyRegion, offsetRegion, regionArea, regionBox, takeAway } from '../form/index.ts';
+import { emptyRegion, offsetRegion, regionArea, regionBox, regionPerimeter, takeAway } from '../form/index.ts';
 import type { Box, Region } from '../form/index.ts';
 import { clearOf, nearHoles } from './hidden.ts';
 import { innerPoint } from './inner-point.ts';
@@ -71,17 +71,31 @@ export function widthsOf(region: Region, leastMm: number, longTapers: boolean, s
     thin.push(...windows(again, leastMm).flatMap((w) => looked(w, { ...look, strict: true })));
   }
   // What is finer than the raster may leave no trace on it.
-  for (const rest of rests) {
-    if (rest.used || lengthOf(rest.box) < 1 || offsetRegion(rest.region, -unseenMm).rings.length > 0 || !standsOut(rest, coreRings, r))
-      continue;
-    thin.push(unseen(rest));
-  }
+  const long = rests.filter((rest) => !rest.used && lengthOf(rest.box) >= 1 && broadness(rest.region) <= unseenMm);
+  thin.push(
+    ...finer(long, unseenMm)
+      .filter((rest) => standsOut(rest, coreRings, r))
+      .map(unseen),
+  );
   thin.push(...hidden(found, cores, thin, leastMm));
   seen?.renew();
   return { parts: found, cores, partOfCore, thin };
 }
 
 const lengthOf = (box: Box): number => Math.hypot(box.maxX - box.minX, box.maxY - box.minY);
+
+/** A shape holds a disc at least this large (its area by its outline). */
+const broadness = (region: Region): number => regionArea(region) / regionPerimeter(region);
+
+/** Those in which no disc of this radius fits, found in one go. */
+function finer(rests: readonly Rest[], radiusMm: number): readonly Rest[] {
+  const broad = new Set<Rest>();
+  for (const [x, y] of offsetRegion({ rings: rests.flatMap(({ region }) => region.rings) }, -radiusMm).rings) {
+    const rest = rests.find(({ region, box }) => inBox(box, x, y) && covers(region, x, y));
+    if (rest) broad.add(rest);
+  }
+  return rests.filter((rest) => !broad.has(rest));
+}
 
 /** Does it reach away from what is broad? A sliver along its edge, where a curve is a little too tight, does not. */
 function standsOut({ region: rest, box: own }: Rest, cores: readonly BoxedRing[], r: number): boolean {
