@@ -12,11 +12,11 @@ import type { Widths } from './widths.ts';
 import type { Thin } from './windows.ts';
 
 /** At most so many rounds; fewer for long outlines, so that none takes more than a few seconds. */
-const mostRounds = 18,
-  leastRounds = 8,
-  mostWork = 80_000;
+const mostRounds = 12,
+  leastRounds = 6,
+  mostWork = 30_000;
 /** It ends when the faults have not become fewer for so many rounds. */
-const patience = 5;
+const patience = 4;
 const mostHairRounds = 2;
 /** So many times an opening is widened in one place; where paper has grown into it again it closes. */
 const mostWidenings = 2;
