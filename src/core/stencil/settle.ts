@@ -11,10 +11,10 @@ import type { Certificate, PointMm, StencilRequest } from './types.ts';
 import type { Widths } from './widths.ts';
 import type { Thin } from './windows.ts';
 
-/** At most so many rounds; fewer for long outlines, so that none takes more than a few seconds. */
+/** At most so many rounds; fewer for long outlines (points looked at in all rounds), so that none takes more than a few seconds. */
 const mostRounds = 12,
-  leastRounds = 6,
-  mostWork = 30_000;
+  leastRounds = 4,
+  mostPoints = 40_000;
 /** It ends when the faults have not become fewer for so many rounds. */
 const patience = 4;
 const mostHairRounds = 2;
@@ -102,7 +102,7 @@ class Mending {
     let round = 0,
       fewest = Infinity,
       since = 0;
-    const most = Math.max(leastRounds, Math.min(mostRounds, Math.floor(mostWork / pointsOf(this.paper))));
+    let points = 0;
     for (;;) {
       const seen = lookAt(this.paper, sheet, material, this.looks);
       const faults = faultsOf(seen);
@@ -110,7 +110,8 @@ class Mending {
         fewest = faults;
         since = round;
       }
-      const goesOn = round < most && (round - since < patience || round < leastRounds);
+      points += pointsOf(this.paper);
+      const goesOn = round < leastRounds || (round < mostRounds && points < mostPoints && round - since < patience);
       round++;
       if (!goesOn || !this.mended(seen)) return this.settled(seen);
     }
@@ -177,12 +178,14 @@ class Mending {
     const { thin } = seen.paper,
       openings = seen.openingWidths(),
       apart = unjoined(openings);
-    const lines = thin.map((t) => t.line);
     const added = thin.map((t) => along(t, this.bridgeMm)),
       taken: Region[] = [];
     this.thickened.push(...thin.map((t) => t.atMm));
     const closing = new Set<Region>();
-    const both = (this.bridgeMm + this.openingMm) / 2;
+    const clear = clearOf(
+      thin.map((t) => t.line),
+      (this.bridgeMm + this.openingMm) / 2,
+    );
     const narrow = [
       ...openings.thin.map((t) => ({ at: t.atMm, line: t.line, region: t.region, mend: along(t, this.openingMm) })),
       ...joints(openings, apart).map((line) => ({
@@ -193,7 +196,7 @@ class Mending {
       })),
     ];
     for (const { at, line, region, mend } of narrow) {
-      if (!clearOf(lines, at, both)) continue;
+      if (!clear(at)) continue;
       if (this.widenings.filter((known) => nearLine(known, at) < this.openingMm).length < mostWidenings) {
         this.widened.push(at);
         this.widenings.push(line);
