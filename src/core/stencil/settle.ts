@@ -1,4 +1,4 @@
-import { offsetRegion, regionArea, regionBox, strip, takeAway, unite } from '../form/index.ts';
+import { offsetRegion, regionArea, regionBox, ringArea, strip, takeAway, unite } from '../form/index.ts';
 import type { Box, Grid, Region } from '../form/index.ts';
 import { bridgeGround, findStrips } from './bridges.ts';
 import type { Strip } from './bridges.ts';
@@ -8,6 +8,7 @@ import { clearOf } from './hidden.ts';
 import { nearLine, trimmed } from './lines.ts';
 import { covers } from './rings.ts';
 import type { Certificate, PointMm, StencilRequest } from './types.ts';
+import { speckMm2 } from './widths.ts';
 import type { Widths } from './widths.ts';
 import type { Thin } from './windows.ts';
 
@@ -129,6 +130,8 @@ class Mending {
     this.looks.touch(boxes);
     if (added.length > 0) this.paper = unite([this.paper, unite(added)]);
     if (taken.length > 0) this.paper = takeAway(this.paper, unite(taken));
+    // What strips leave between them: specks of paper that nothing holds, openings that no knife can cut.
+    this.paper = { rings: this.paper.rings.filter((ring) => Math.abs(ringArea(ring)) >= speckMm2) };
     return true;
   }
 
