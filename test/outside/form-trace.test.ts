@@ -60,7 +60,7 @@ const codes = Float64Array.from({ length: 65_537 }, (_, i) => {
 });
 
 /** `bend`: a lens that shows what belongs at r (1 + bend r²) at r, in half diagonals (Brown, Decentering distortion of lenses, 1966). */
-function photograph(colour: readonly [number, number, number], shadow: number, noise: number, bend = 0): Photo {
+function photograph(colour: readonly [number, number, number], shadow: number, noise: number, bend = 0, torn = false): Photo {
   const width = 1500,
     height = 1650;
   const data = new Uint8Array(width * height * 3);
@@ -75,7 +75,9 @@ function photograph(colour: readonly [number, number, number], shadow: number, n
           dv = v + 0.25 + 0.5 * (s >> 1) - height / 2;
         const away = 1 + (4 * bend * (du * du + dv * dv)) / (width * width + height * height);
         const [x, y] = toMm(width / 2 + du * away, height / 2 + dv * away);
-        const on = x >= 0 && y >= 0 && x < sheetMm[0] && y < sheetMm[1];
+        const whole = x >= 0 && y >= 0 && x < sheetMm[0] && y < sheetMm[1];
+        // One corner cut, one bent over, one under something dark.
+        const on = whole && !(torn && (x + y < 35 || sheetMm[0] - x + y < 20 || (x - 205) ** 2 + (y - 290) ** 2 < 900));
         const isThing = on && fine[Math.floor(y / 0.05) * 4200 + Math.floor(x / 0.05)] === 1;
         // Falling light, and a round soft shadow beside the thing.
         const light = (0.8 + 0.0008 * x - 0.0005 * y) * (1 - shadow * Math.exp(-(((x - 150) ** 2 + (y - 150) ** 2) / 900)));
@@ -149,6 +151,18 @@ describe('a real thing photographed on A4', () => {
     const traced = tracePhoto(photograph([0.05, 0.16, 0.06], 0.35, 2, bend), { sheet: 'a4' }, 'leaf.jpg');
     const want = moved(thing);
     expect(Math.max(farthest(traced.region, want), farthest(want, traced.region))).toBeLessThan(0.3);
+  });
+  test('corners that are cut, bent over or covered are where the sides meet', () => {
+    const corners = findCorners(photograph([0.05, 0.16, 0.06], 0.35, 3, 0, true))!;
+    for (const [i, [x, y]] of [
+      [0, 0],
+      [210, 0],
+      [210, 297],
+      [0, 297],
+    ].entries()) {
+      const [u, v] = project(x, y);
+      expect(Math.hypot(corners[i][0] - u, corners[i][1] - v)).toBeLessThan(2);
+    }
   });
   test('corners set by hand do the same', () => {
     const photo = photograph([0.05, 0.16, 0.06], 0.35, 2);
