@@ -50,37 +50,53 @@ const project = (x: number, y: number): [number, number] => {
   return [(camera[0] * x + camera[1] * y + camera[2]) / w, (camera[3] * x + camera[4] * y + camera[5]) / w];
 };
 
+const fine = rasterize(thing, { originXMm: 0, originYMm: 0, mmPerPx: 0.05, width: 4200, height: 5940 });
+const pale = [0.86, 0.85, 0.81],
+  table = [0.12, 0.1, 0.09];
+/** IEC 61966-2-1, light in 65,536 steps. */
+const codes = Float64Array.from({ length: 65_537 }, (_, i) => {
+  const l = i / 65_536;
+  return 255 * (l <= 0.0031308 ? 12.92 * l : 1.055 * l ** (1 / 2.4) - 0.055);
+});
+
 /** `bend`: a lens that shows what belongs at r (1 + bend r²) at r, in half diagonals (Brown, Decentering distortion of lenses, 1966). */
-function photograph(colour: readonly [number, number, number], shadow: number, noise: number, bend = 0): Photo {
+function photograph(colour: readonly [number, number, number], shadow: number, noise: number, bend = 0, torn = false): Photo {
   const width = 1500,
     height = 1650;
-  const fine = rasterize(thing, { originXMm: 0, originYMm: 0, mmPerPx: 0.05, width: 4200, height: 5940 });
   const data = new Uint8Array(width * height * 3);
   const random = seeded(11);
   for (let v = 0; v < height; v++) {
     for (let u = 0; u < width; u++) {
-      const sum = [0, 0, 0];
+      let red = 0,
+        green = 0,
+        blue = 0;
       for (let s = 0; s < 4; s++) {
         const du = u + 0.25 + 0.5 * (s & 1) - width / 2,
           dv = v + 0.25 + 0.5 * (s >> 1) - height / 2;
         const away = 1 + (4 * bend * (du * du + dv * dv)) / (width * width + height * height);
         const [x, y] = toMm(width / 2 + du * away, height / 2 + dv * away);
-        const on = x >= 0 && y >= 0 && x < sheetMm[0] && y < sheetMm[1];
+        const whole = x >= 0 && y >= 0 && x < sheetMm[0] && y < sheetMm[1];
+        // One corner cut, one bent over, one under something dark.
+        const on = whole && !(torn && (x + y < 35 || sheetMm[0] - x + y < 20 || (x - 205) ** 2 + (y - 290) ** 2 < 900));
         const isThing = on && fine[Math.floor(y / 0.05) * 4200 + Math.floor(x / 0.05)] === 1;
         // Falling light, and a round soft shadow beside the thing.
         const light = (0.8 + 0.0008 * x - 0.0005 * y) * (1 - shadow * Math.exp(-(((x - 150) ** 2 + (y - 150) ** 2) / 900)));
-        const r = isThing ? colour : on ? [0.86, 0.85, 0.81] : [0.12, 0.1, 0.09];
-        for (let c = 0; c < 3; c++) sum[c] += (r[c] * light) / 4;
+        const r = isThing ? colour : on ? pale : table;
+        red += (r[0] * light) / 4;
+        green += (r[1] * light) / 4;
+        blue += (r[2] * light) / 4;
       }
-      for (let c = 0; c < 3; c++) {
-        const l = sum[c];
-        const coded = l <= 0.0031308 ? 12.92 * l : 1.055 * l ** (1 / 2.4) - 0.055;
-        data[(v * width + u) * 3 + c] = Math.max(0, Math.min(255, Math.round(255 * coded + noise * random.normal())));
-      }
+      const o = (v * width + u) * 3;
+      data[o] = shown(red, noise * random.normal());
+      data[o + 1] = shown(green, noise * random.normal());
+      data[o + 2] = shown(blue, noise * random.normal());
     }
   }
   return { width, height, channels: 3, data };
 }
+
+const shown = (light: number, noise: number): number =>
+  Math.max(0, Math.min(255, Math.round(codes[Math.max(0, Math.min(65_536, Math.round(light * 65_536)))] + noise)));
 
 const moved = (region: Region): Region => {
   const box = regionBox(region);
@@ -135,6 +151,18 @@ describe('a real thing photographed on A4', () => {
     const traced = tracePhoto(photograph([0.05, 0.16, 0.06], 0.35, 2, bend), { sheet: 'a4' }, 'leaf.jpg');
     const want = moved(thing);
     expect(Math.max(farthest(traced.region, want), farthest(want, traced.region))).toBeLessThan(0.3);
+  });
+  test('corners that are cut, bent over or covered are where the sides meet', () => {
+    const corners = findCorners(photograph([0.05, 0.16, 0.06], 0.35, 3, 0, true))!;
+    for (const [i, [x, y]] of [
+      [0, 0],
+      [210, 0],
+      [210, 297],
+      [0, 297],
+    ].entries()) {
+      const [u, v] = project(x, y);
+      expect(Math.hypot(corners[i][0] - u, corners[i][1] - v)).toBeLessThan(2);
+    }
   });
   test('corners set by hand do the same', () => {
     const photo = photograph([0.05, 0.16, 0.06], 0.35, 2);

@@ -30,6 +30,24 @@ const centreOf = ({ rings }: Region): readonly [number, number] => {
   return [x / (3 * area), y / (3 * area)];
 };
 
+/** How wide and how high a square is, away from its corners. */
+const acrossMiddle = ({ rings: [ring] }: Region): number[] => {
+  const [x, y] = centreOf({ rings: [ring] });
+  return [0, 1].map((axis) => {
+    const widths = [-4, -2, 0, 2, 4].map((off) => {
+      const level = [x, y][1 - axis] + off;
+      const hits: number[] = [];
+      for (let i = 0, j = ring.length - 2; i < ring.length; j = i, i += 2) {
+        const a = ring[j + 1 - axis],
+          b = ring[i + 1 - axis];
+        if (a > level !== b > level) hits.push(ring[j + axis] + ((ring[i + axis] - ring[j + axis]) * (level - a)) / (b - a));
+      }
+      return Math.max(...hits) - Math.min(...hits);
+    });
+    return widths.sort((a, b) => a - b)[2];
+  });
+};
+
 /** Off a straight line through the first and last of some points, the farthest. */
 const offLine = (points: readonly (readonly [number, number])[]): number => {
   const [a, b] = [points[0], points[points.length - 1]];
@@ -60,6 +78,10 @@ describe('a checked board in thirteen photographs', () => {
       const { region } = tracePhoto(load(name), { sheet: { squareMm }, lens, apartMm: 4, smoothMm: 0.2 }, name);
       const squares = parts(region).filter((piece) => regionArea(piece) > 300);
       expect(squares).toHaveLength(20);
+      // A camera does not tell light as it falls: dark and pale squares are the same size all the same.
+      const sides = squares.flatMap(acrossMiddle);
+      const side = sides.reduce((a, b) => a + b) / sides.length;
+      expect(Math.abs(side / squareMm - 1)).toBeLessThan(0.005);
       const centres = squares.map(centreOf);
       // Dark squares meet at their corners: the next one lies a diagonal away.
       const steps = centres

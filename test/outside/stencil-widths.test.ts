@@ -5,7 +5,7 @@ import { place, regionBox, strip, takeAway, rectangle, unite, type Region } from
 import { writePaths } from '../../src/core/cutfile/index.ts';
 import { defaultMaterials, makeStencil } from '../../src/core/stencil/index.ts';
 import { adversaries } from '../adversaries.ts';
-import { narrowPlaces, prepareVision } from './stencil-widths.ts';
+import { narrowPlaces, prepareVision, type NarrowPlace } from './stencil-widths.ts';
 
 beforeAll(prepareVision);
 
@@ -37,7 +37,16 @@ const worst: Record<string, Region> = {
   'paper and ink that both want more than there is': unite(Array.from({ length: 9 }, (_, i) => rectangle(30, 30 + 2.2 * i, 40, 1.1))),
 };
 
+/** Each shape once, however often it is asked for. */
+const known = new Map<Region, { readonly holds: boolean; readonly narrow: readonly NarrowPlace[] }>();
 const judged = (shape: Region, side: 'window' | 'piece') => {
+  const had = side === 'window' ? known.get(shape) : undefined;
+  if (had) return had;
+  const found = judgedAnew(shape, side);
+  if (side === 'window') known.set(shape, found);
+  return found;
+};
+const judgedAnew = (shape: Region, side: 'window' | 'piece') => {
   const made = makeStencil({ shape, side, aperture, sheet, material, islands: 'bridge' });
   const { data, certificate } = writePaths(made.cutLines, made, material);
   const holds = certificate.holds && made.problems.every((p) => p.severity !== 'error');

@@ -70,7 +70,7 @@ function cutOf(job: Job, layer: JobLayer): unknown {
   return cut && [cut.parts, cut.parts.map((part) => job.forms.find((f) => f.id === part.form)), layer.spreadMm];
 }
 function heldBy(layer: JobLayer): unknown {
-  return [layer.islands, layer.bridgesBy, layer.pinnedBridges, layer.noBridge, layer.closings];
+  return [layer.islands, layer.bridgesBy, layer.pinnedBridges, layer.noBridge, layer.closings, layer.drops];
 }
 
 /** The fewest runs whose moving makes one order the other: all but a longest part that kept its order. */

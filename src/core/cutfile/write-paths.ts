@@ -35,10 +35,14 @@ export function writePaths(paths: Region, stencil: Stencil, material: Material):
     return { outlines, data, certificate: certifyWritten(data, stencil, material) };
   };
   const ordered: Region = { rings: cutOrder(paths).map((i) => paths.rings[i]) };
+  // What was not proven before it was written is drawn as it is: writing makes it no better.
+  if (!stencil.certificate.holds) {
+    const outlines = fitOutline(ordered, fits[0]);
+    return { outlines, data: outlineData(outlines), certificate: stencil.certificate };
+  }
   for (const rules of fits) {
     const fitted = written(fitOutline(ordered, rules));
-    // What was not proven before it was written is drawn as it is: there is nothing to compare with.
-    if (fitted.certificate.holds || !stencil.certificate.holds) return fitted;
+    if (fitted.certificate.holds) return fitted;
   }
   return written(
     ordered.rings.map((ring) =>

@@ -255,6 +255,7 @@ export const fields: Fields<Job> = {
       },
       noBridge: { noun: 'bridgelessSpots', each: inner('bridgeless', 'ofBridgeless'), fields: { atMm: 'position', radiusMm: 'radius' } },
       closings: { noun: 'closings', each: inner('closing', 'ofClosing'), fields: { atMm: 'position' } },
+      drops: { noun: 'drops', each: inner('drop', 'ofDrop'), fields: { atMm: 'position' } },
       off: 'leftOut',
       note: 'note',
     },

@@ -190,6 +190,11 @@ const LayerSchema = z.looseObject({
     .array(z.looseObject({ atMm: point }))
     .max(mostPins)
     .optional(),
+  /** Details of paper that may go, so that ink prints there: a point in or beside each. */
+  drops: z
+    .array(z.looseObject({ atMm: point }))
+    .max(mostPins)
+    .optional(),
   /** Left out of the print for now. */
   off: z.boolean().default(false),
   note,

@@ -134,6 +134,7 @@ const ofLayer: LeadsIn<JobLayer> = {
   pinnedBridges: { station: 'stencils', part: 'layer' },
   noBridge: { station: 'stencils', part: 'layer' },
   closings: { station: 'stencils', part: 'layer' },
+  drops: { station: 'stencils', part: 'layer' },
 };
 const ofScreen: LeadsIn<JobScreen> = {
   offContactMm: { station: 'press', part: 'gap' },

@@ -1,5 +1,6 @@
 import { rasterize, regionBox, strip } from '../form/index.ts';
 import type { Grid, Region } from '../form/index.ts';
+import { balanced } from './balanced.ts';
 import { frameOf, pixelMm } from './certificate.ts';
 import { halved, linePixels } from './halved.ts';
 import { smoothed } from './lines.ts';
@@ -212,7 +213,7 @@ export function findStrips(ground: BridgeGround, widthMm: number, uniform: boole
       all.push(way);
     }
   }
-  return all.map((way) => stripOf(way, ground, widthMm, uniform));
+  return balanced(all, ground).map((way) => stripOf(way, ground, widthMm, uniform));
 }
 
 /** Pixels of each part's broad places. */
@@ -248,7 +249,7 @@ function stripOf(way: Way, ground: BridgeGround, widthMm: number, uniform: boole
   const { width, grid, mask } = ground;
   let a = way.path[0],
     b = way.path[way.path.length - 1];
-  if (uniform) [a, b] = nearestEnds(a, b, ground);
+  if (uniform && !way.fixed) [a, b] = nearestEnds(a, b, ground);
   const line = linePixels(a, b, width);
   const costOf = (path: readonly number[]): number => path.reduce((sum, p) => sum + (ground.step[p] === 0 ? 1e9 : ground.step[p]), 0);
   const direct = costOf(line) <= 1.2 * costOf(way.path) + 20;

@@ -1,4 +1,4 @@
-import { ringArea } from '../form/index.ts';
+import { regionBox, ringArea } from '../form/index.ts';
 import type { Region } from '../form/index.ts';
 import { nearLine } from './lines.ts';
 import type { PointMm } from './types.ts';
@@ -77,5 +77,10 @@ export function nearHoles(part: Region, underMm: number): NearHoles[] {
 }
 
 /** Is a place farther than this from all lines? */
-export const clearOf = (lines: readonly (readonly number[])[], at: PointMm, mm: number): boolean =>
-  lines.every((line) => nearLine(line, at) >= mm);
+export function clearOf(lines: readonly (readonly number[])[], mm: number): (at: PointMm) => boolean {
+  const boxed = lines.map((line) => ({ line, box: regionBox({ rings: [Float64Array.from(line)] }) }));
+  return ([x, y]) =>
+    boxed.every(
+      ({ line, box: b }) => x < b.minX - mm || x > b.maxX + mm || y < b.minY - mm || y > b.maxY + mm || nearLine(line, [x, y]) >= mm,
+    );
+}

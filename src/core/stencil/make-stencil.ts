@@ -5,13 +5,15 @@ import type { Problem } from '../problem.ts';
 import { length, say, type Saying } from '../../words/say.ts';
 import type { Strip } from './bridges.ts';
 import { borderMm, workingGrid, workingMmPerPx } from './certificate.ts';
+import type { Limits } from './certificate.ts';
 import { innerPoint } from './inner-point.ts';
 import { knifeWork } from './knife.ts';
 import { nameBridges, pinnedStrip } from './name-bridges.ts';
 import { report } from './report.ts';
-import { isSheetRing } from './rings.ts';
-import { settle, spareMm } from './settle.ts';
-import type { Island, LoosePiece, Stencil, StencilRequest } from './types.ts';
+import { covers, isSheetRing } from './rings.ts';
+import { beside, settle, spareMm } from './settle.ts';
+import type { Settled } from './settle.ts';
+import type { InTheWay, Island, LoosePiece, PointMm, Stencil, StencilRequest } from './types.ts';
 
 /** Rings smaller than this come from rounding, not from a drawing. */
 const crumbMm2 = 0.1;
@@ -42,6 +44,7 @@ export function makeStencil(request: StencilRequest): Stencil {
   const sorted = sortIslands(
     found.filter((_, i) => i !== frameAt),
     wish,
+    request.drops ?? [],
     material.leastBridgeMm,
     place,
     problems,
@@ -74,13 +77,25 @@ export function makeStencil(request: StencilRequest): Stencil {
     certificate: settled.certificate,
     knife: knifeWork(cutLines, cutOuts + loosePieces.length, request.rates),
     problems,
-    ...(settled.certificate.holds ? {} : { inTheWay: settled.inTheWay.map(({ atMm, region }) => ({ atMm, region })) }),
+    ...(settled.certificate.holds
+      ? {}
+      : { inTheWay: settled.inTheWay.map(({ atMm, region }) => ({ atMm, region })), mayGo: leastBeside(settled, sorted, material) }),
   };
+}
+
+/** For each opening in the way the least detail of paper beside it: an island, or paper that was slender as drawn. */
+function leastBeside({ inTheWay, slender }: Settled, islands: readonly Island[], { leastBridgeMm }: Limits): InTheWay[] {
+  const details = [...islands.filter((i) => i.handled === 'bridged').map((i) => i.region), ...slender.map((t) => t.region)]
+    .map((region) => ({ region, areaMm2: regionArea(region) }))
+    .sort((a, b) => a.areaMm2 - b.areaMm2);
+  const least = new Set(inTheWay.map((t) => details.find(({ region }) => beside(region, t.region, leastBridgeMm))?.region));
+  return [...least].filter((region) => region !== undefined).map((region) => ({ atMm: innerPoint(region, regionBox(region)), region }));
 }
 
 function sortIslands(
   found: readonly Region[],
   wish: StencilRequest['islands'],
+  drops: readonly PointMm[],
   leastMm: number,
   place: string | Saying,
   problems: Problem[],
@@ -88,7 +103,7 @@ function sortIslands(
   let tooSmall = 0;
   const islands = found.map((region): Island => {
     const areaMm2 = regionArea(region);
-    if (wish === 'drop') return { region, areaMm2, handled: 'dropped' };
+    if (wish === 'drop' || drops.some(([x, y]) => covers(region, x, y))) return { region, areaMm2, handled: 'dropped' };
     if (wish === 'bridge' && areaMm2 < 0.5 * leastMm * leastMm) {
       tooSmall++;
       return { region, areaMm2, handled: 'dropped' };

@@ -1,4 +1,4 @@
-import { offsetRegion, regionArea, regionBox, strip, takeAway, unite } from '../form/index.ts';
+import { offsetRegion, regionArea, regionBox, ringArea, strip, takeAway, unite } from '../form/index.ts';
 import type { Box, Grid, Region } from '../form/index.ts';
 import { bridgeGround, findStrips } from './bridges.ts';
 import type { Strip } from './bridges.ts';
@@ -8,13 +8,14 @@ import { clearOf } from './hidden.ts';
 import { nearLine, trimmed } from './lines.ts';
 import { covers } from './rings.ts';
 import type { Certificate, PointMm, StencilRequest } from './types.ts';
+import { speckMm2 } from './widths.ts';
 import type { Widths } from './widths.ts';
 import type { Thin } from './windows.ts';
 
-/** At most so many rounds; fewer for long outlines, so that none takes more than a few seconds. */
-const mostRounds = 16,
-  leastRounds = 6,
-  mostWork = 40_000;
+/** At most so many rounds; fewer for long outlines (points looked at in all rounds), so that none takes more than a few seconds. */
+const mostRounds = 12,
+  leastRounds = 4,
+  mostPoints = 40_000;
 /** It ends when the faults have not become fewer for so many rounds. */
 const patience = 4;
 const mostHairRounds = 2;
@@ -22,7 +23,7 @@ const mostHairRounds = 2;
 const mostWidenings = 2;
 /** What is added is broader than the least width by this much: room for the fitted curve and for rounding. */
 export const spareMm = 0.06;
-/** An opening that can't be cut closes unasked up to this area, or this share of all that prints. */
+/** An opening that can't be cut closes unasked up to this area, or this share of the drawing; all together up to the last. */
 const leastLossMm2 = 6,
   lossShare = 0.01,
   mostLossShare = 0.1;
@@ -39,6 +40,8 @@ export interface Settled {
   readonly closed: readonly Region[];
   /** Openings that stand in the way of the proof and are too large to be closed unasked. */
   readonly inTheWay: readonly Thin[];
+  /** Paper too thin at first sight, hairlines aside. */
+  readonly slender: readonly Thin[];
   readonly certificate: Certificate;
 }
 
@@ -61,10 +64,14 @@ class Mending {
   private readonly closed: Region[] = [];
 
   private readonly inkMm2: number;
+  /** Of a piece's ink most is ground: its drawing is the smaller. */
+  private readonly drawnMm2: number;
   private readonly bridgeMm: number;
   private readonly openingMm: number;
   private meantFine: boolean | undefined;
   private hairRounds = 0;
+  /** Paper too thin at first sight. */
+  private slender: readonly Thin[] = [];
   private lostMm2 = 0;
   /** Lines along which openings were widened. */
   private readonly widenings: (readonly number[])[] = [];
@@ -84,6 +91,7 @@ class Mending {
     this.request = request;
     this.looseCount = looseCount;
     this.inkMm2 = regionArea(openings0);
+    this.drawnMm2 = Math.min(this.inkMm2, regionArea(request.shape));
     this.bridgeMm = request.material.leastBridgeMm + spareMm;
     this.openingMm = request.material.leastOpeningMm + spareMm;
     this.reachMm = 2 * Math.max(this.bridgeMm, this.openingMm);
@@ -95,7 +103,7 @@ class Mending {
     let round = 0,
       fewest = Infinity,
       since = 0;
-    const most = Math.max(leastRounds, Math.min(mostRounds, Math.floor(mostWork / pointsOf(this.paper))));
+    let points = 0;
     for (;;) {
       const seen = lookAt(this.paper, sheet, material, this.looks);
       const faults = faultsOf(seen);
@@ -103,7 +111,8 @@ class Mending {
         fewest = faults;
         since = round;
       }
-      const goesOn = round < most && (round - since < patience || round < leastRounds);
+      points += pointsOf(this.paper);
+      const goesOn = round < leastRounds || (round < mostRounds && points < mostPoints && round - since < patience);
       round++;
       if (!goesOn || !this.mended(seen)) return this.settled(seen);
     }
@@ -112,7 +121,7 @@ class Mending {
   private settled(seen: Judged): Settled {
     const { paper, strips, thickened, widened, dropped, closed } = this;
     const certificate = judge(seen, this.request.material, this.looseCount);
-    return { paper, strips, thickened, widened, dropped, closed, inTheWay: seen.openingWidths().thin, certificate };
+    return { paper, strips, thickened, widened, dropped, closed, inTheWay: seen.openingWidths().thin, slender: this.slender, certificate };
   }
 
   /** Paper put in, then paper taken away. */
@@ -121,11 +130,14 @@ class Mending {
     this.looks.touch(boxes);
     if (added.length > 0) this.paper = unite([this.paper, unite(added)]);
     if (taken.length > 0) this.paper = takeAway(this.paper, unite(taken));
+    // What strips leave between them: specks of paper that nothing holds, openings that no knife can cut.
+    this.paper = { rings: this.paper.rings.filter((ring) => Math.abs(ringArea(ring)) >= speckMm2) };
     return true;
   }
 
   /** One round; false when there is nothing more to do. */
   private mended(seen: Judged): boolean {
+    if (this.slender.length === 0) this.slender = seen.paper.thin.filter((t) => !t.hair && t.region.rings.length > 0);
     if (this.withoutHairs(seen)) return true;
     const joins = this.joins(seen);
     return joins.length > 0 ? this.change(joins, []) : this.bothWays(seen);
@@ -134,7 +146,7 @@ class Mending {
   /** Hairlines of paper dropped, those of ink closed. */
   private withoutHairs(seen: Judged): boolean {
     if (this.hairRounds >= mostHairRounds) return false;
-    const hairs = distinct(seen.paper.thin.filter((t) => t.hair));
+    const hairs = distinct(seen.paper.thin.filter((t) => t.hair || this.mayDrop(t.region)));
     let shut: Region[] = [];
     if (this.meantFine !== true) {
       shut = distinct(seen.openingWidths().thin.filter((t) => t.hair));
@@ -169,12 +181,14 @@ class Mending {
     const { thin } = seen.paper,
       openings = seen.openingWidths(),
       apart = unjoined(openings);
-    const lines = thin.map((t) => t.line);
     const added = thin.map((t) => along(t, this.bridgeMm)),
       taken: Region[] = [];
     this.thickened.push(...thin.map((t) => t.atMm));
     const closing = new Set<Region>();
-    const both = (this.bridgeMm + this.openingMm) / 2;
+    const clear = clearOf(
+      thin.map((t) => t.line),
+      (this.bridgeMm + this.openingMm) / 2,
+    );
     const narrow = [
       ...openings.thin.map((t) => ({ at: t.atMm, line: t.line, region: t.region, mend: along(t, this.openingMm) })),
       ...joints(openings, apart).map((line) => ({
@@ -185,7 +199,7 @@ class Mending {
       })),
     ];
     for (const { at, line, region, mend } of narrow) {
-      if (!clearOf(lines, at, both)) continue;
+      if (!clear(at)) continue;
       if (this.widenings.filter((known) => nearLine(known, at) < this.openingMm).length < mostWidenings) {
         this.widened.push(at);
         this.widenings.push(line);
@@ -199,10 +213,14 @@ class Mending {
     return this.change(added, taken);
   }
 
+  private mayDrop(region: Region): boolean {
+    return (this.request.drops ?? []).some((at) => near(region, at, 0.1));
+  }
+
   private mayClose(region: Region): boolean {
     if ((this.request.closings ?? []).some((at) => near(region, at, this.openingMm))) return true;
     const areaMm2 = regionArea(region);
-    if (areaMm2 > Math.max(leastLossMm2, lossShare * this.inkMm2) || this.lostMm2 + areaMm2 > mostLossShare * this.inkMm2) return false;
+    if (areaMm2 > Math.max(leastLossMm2, lossShare * this.drawnMm2) || this.lostMm2 + areaMm2 > mostLossShare * this.drawnMm2) return false;
     this.lostMm2 += areaMm2;
     return true;
   }
@@ -262,3 +280,14 @@ function joints(widths: Widths, apart: readonly PointMm[]): number[][] {
 }
 
 const wider = (b: Box, mm: number): Box => ({ minX: b.minX - mm, minY: b.minY - mm, maxX: b.maxX + mm, maxY: b.maxY + mm });
+
+/** Is some point of one within reach of the other? */
+export const beside = (a: Region, b: Region, reachMm: number): boolean =>
+  b.rings.length > 0 &&
+  overlap(wider(regionBox(a), reachMm), regionBox(b)) &&
+  a.rings.some((ring) => {
+    for (let i = 0; i < ring.length; i += 2) if (near(b, [ring[i], ring[i + 1]], reachMm)) return true;
+    return false;
+  });
+
+const overlap = (a: Box, b: Box): boolean => a.minX <= b.maxX && b.minX <= a.maxX && a.minY <= b.maxY && b.minY <= a.maxY;

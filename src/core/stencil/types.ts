@@ -46,6 +46,8 @@ export interface StencilRequest {
   readonly forbidden?: readonly NoBridge[];
   /** Openings that may close because no knife can cut them: a point in or beside each. */
   readonly closings?: readonly PointMm[];
+  /** Details of paper that may go, so that ink prints there: a point in or beside each. */
+  readonly drops?: readonly PointMm[];
   /** Left out: the shortest bridges. */
   readonly cost?: CostRaster;
   readonly rates?: KnifeRates;
@@ -90,14 +92,14 @@ export interface Mend {
   readonly costDeltaE: number;
 }
 
-/** An opening that no knife can cut as it is, and too large to be closed unasked. */
+/** An opening that no knife can cut as it is, and too large to be closed unasked; or a detail of paper beside it. */
 export interface InTheWay {
   readonly atMm: PointMm;
   readonly region: Region;
 }
 
 interface OfferShared {
-  /** Where ink would be missing; empty where nothing in the print goes. */
+  /** Where ink would be missing, or print in addition; empty where nothing in the print goes. */
   readonly region: Region;
   /** null: everywhere. */
   readonly atMm: PointMm | null;
@@ -110,6 +112,8 @@ interface OfferShared {
 /** A way out for a stencil that does not hold, and the change to the Job that takes it. */
 export type Offer =
   | (OfferShared & { readonly kind: 'close'; readonly change: { readonly closings: readonly PointMm[] } })
+  /** Its region is where ink would print in addition. */
+  | (OfferShared & { readonly kind: 'drop'; readonly change: { readonly drops: readonly PointMm[] } })
   | (OfferShared & {
       readonly kind: 'firmer';
       readonly change: { readonly materialId: string; readonly leastBridgeMm: number; readonly leastOpeningMm: number };
@@ -179,6 +183,8 @@ export interface Stencil {
   readonly problems: readonly Problem[];
   /** Where it does not hold: openings that could be closed. */
   readonly inTheWay?: readonly InTheWay[];
+  /** Where it does not hold: islands and slender paper beside those openings, which could be left out. */
+  readonly mayGo?: readonly InTheWay[];
   /** Where it does not hold: ways out, least loss first. Put in by the Plan. */
   readonly offers?: readonly Offer[];
 }

@@ -17,6 +17,8 @@ export interface Way {
   readonly to: number;
   readonly path: readonly number[];
   readonly cost: number;
+  /** It lies where it is meant to lie: no shorter one beside it. */
+  readonly fixed?: boolean;
 }
 
 export const mostStep = 3000;

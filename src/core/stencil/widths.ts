@@ -1,4 +1,4 @@
-import { emptyRegion, offsetRegion, regionArea, regionBox, simplify, takeAway } from '../form/index.ts';
+import { emptyRegion, offsetRegion, regionArea, regionBox, regionPerimeter, simplify, takeAway } from '../form/index.ts';
 import type { Box, Region } from '../form/index.ts';
 import { clearOf, nearHoles } from './hidden.ts';
 import { innerPoint } from './inner-point.ts';
@@ -36,13 +36,18 @@ const unseenMm = 0.06;
  * the same shape saw, which is used again where nothing has changed since.
  */
 export function widthsOf(region: Region, leastMm: number, longTapers: boolean, seen?: Seen): Widths {
-  const found = pieces(region).filter((part) => regionArea(part) >= speckMm2);
+  const whole = pieces(region);
+  const found = whole.filter((part) => regionArea(part) >= speckMm2);
   const rings = boxedRings(region);
   const r = leastMm / 2 - slackMm;
-  // Outlines with every micron of a curve in them take several times as long to shrink and grow, and prove no more.
-  const outline = simplify(region, outlineMm);
-  const core = offsetRegion(outline, -r);
-  const cores = pieces(core);
+  const opened = groups(whole).map((group) => {
+    // Outlines with every micron of a curve in them take several times as long to shrink and grow, and prove no more.
+    const outline = simplify(group, outlineMm);
+    const core = offsetRegion(outline, -r);
+    return { core, rest: takeAway(outline, offsetRegion(simplify(core, coreMm), r + 2 * coreMm)) };
+  });
+  const core: Region = { rings: opened.flatMap((o) => o.core.rings) };
+  const cores = opened.flatMap((o) => pieces(o.core));
   const coreRings = boxedRings(core);
   const boxes = found.map(regionBox);
   const partOfCore = cores.map((c) => {
@@ -51,7 +56,7 @@ export function widthsOf(region: Region, leastMm: number, longTapers: boolean, s
     return found.findIndex((part, i) => inBox(boxes[i], x, y) && covers(part, x, y));
   });
   const rests: Rest[] = [];
-  for (const rest of pieces(takeAway(outline, offsetRegion(simplify(core, coreMm), r + 2 * coreMm)))) {
+  for (const rest of opened.flatMap((o) => pieces(o.rest))) {
     const box = regionBox(rest);
     if (Math.hypot(box.maxX - box.minX, box.maxY - box.minY) >= 0.4 * leastMm) rests.push({ region: rest, box, used: false });
   }
@@ -76,17 +81,51 @@ export function widthsOf(region: Region, leastMm: number, longTapers: boolean, s
     thin.push(...windows(again, leastMm).flatMap((w) => looked(w, { ...look, strict: true })));
   }
   // What is finer than the raster may leave no trace on it.
-  for (const rest of rests) {
-    if (rest.used || lengthOf(rest.box) < 1 || offsetRegion(rest.region, -unseenMm).rings.length > 0 || !standsOut(rest, coreRings, r))
-      continue;
-    thin.push(unseen(rest));
-  }
+  const long = rests.filter((rest) => !rest.used && lengthOf(rest.box) >= 1 && broadness(rest.region) <= unseenMm);
+  thin.push(
+    ...finer(long, unseenMm)
+      .filter((rest) => standsOut(rest, coreRings, r))
+      .map(unseen),
+  );
   thin.push(...hidden(found, cores, thin, leastMm));
   seen?.renew();
   return { parts: found, cores, partOfCore, thin };
 }
 
+/** Points of small pieces taken together. */
+const groupPoints = 500;
+
+/** Pieces do not meet: shrinking some neighbours at a time is quicker than all of them. From left to right. */
+function groups(whole: readonly Region[]): Region[] {
+  const sorted = whole.map((region) => ({ region, left: regionBox(region).minX })).sort((a, b) => a.left - b.left);
+  const found: Float64Array[][] = [];
+  let points = Infinity;
+  for (const { region } of sorted) {
+    const own = region.rings.reduce((sum, ring) => sum + ring.length / 2, 0);
+    if (points + own > groupPoints) {
+      found.push([]);
+      points = 0;
+    }
+    found[found.length - 1].push(...region.rings);
+    points += own;
+  }
+  return found.map((rings) => ({ rings }));
+}
+
 const lengthOf = (box: Box): number => Math.hypot(box.maxX - box.minX, box.maxY - box.minY);
+
+/** A shape holds a disc at least this large (its area by its outline). */
+const broadness = (region: Region): number => regionArea(region) / regionPerimeter(region);
+
+/** Those in which no disc of this radius fits, found in one go. */
+function finer(rests: readonly Rest[], radiusMm: number): readonly Rest[] {
+  const broad = new Set<Rest>();
+  for (const [x, y] of offsetRegion({ rings: rests.flatMap(({ region }) => region.rings) }, -radiusMm).rings) {
+    const rest = rests.find(({ region, box }) => inBox(box, x, y) && covers(region, x, y));
+    if (rest) broad.add(rest);
+  }
+  return rests.filter((rest) => !broad.has(rest));
+}
 
 /** Does it reach away from what is broad? A sliver along its edge, where a curve is a little too tight, does not. */
 function standsOut({ region: rest, box: own }: Rest, cores: readonly BoxedRing[], r: number): boolean {
@@ -118,9 +157,12 @@ function unseen({ region, box }: Rest): Thin {
 function hidden(found: readonly Region[], cores: readonly Region[], known: readonly Thin[], leastMm: number): Thin[] {
   const holesOf = (list: readonly Region[]): number => list.reduce((sum, one) => sum + one.rings.length - 1, 0);
   if (holesOf(cores) >= holesOf(found)) return [];
-  const lines = known.map((t) => t.line);
+  const clear = clearOf(
+    known.map((t) => t.line),
+    leastMm,
+  );
   return found
     .flatMap((part) => nearHoles(part, leastMm - 2 * slackMm))
-    .filter(({ atMm }) => clearOf(lines, atMm, leastMm))
+    .filter(({ atMm }) => clear(atMm))
     .map((near): Thin => ({ kind: 'neck', ...near, hair: false, region: emptyRegion }));
 }

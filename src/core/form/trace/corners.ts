@@ -1,4 +1,5 @@
 import type { Point } from '../../numeric/index.ts';
+import { fourSides, hullOf } from './four-sides.ts';
 import { bent, findLens, straighten } from './lens.ts';
 import type { Lens, Line } from './lens.ts';
 
@@ -74,27 +75,37 @@ function roughCorners(photo: Photo): Point[] | undefined {
     if (part.length > best.length) best = part;
   }
   if (best.length < 0.08 * w * h) return undefined;
-  const extremes: Point[] = [];
-  for (const [kx, ky] of [
-    [-1, -1],
-    [1, -1],
-    [1, 1],
-    [-1, 1],
-  ]) {
-    let at = best[0],
-      most = -Infinity;
-    for (const p of best) {
-      const v = kx * (p % w) + ky * Math.floor(p / w);
-      if (v > most) {
-        most = v;
-        at = p;
-      }
-    }
-    extremes.push([(at % w) * step + step / 2, Math.floor(at / w) * step + step / 2]);
+  // Only the ends of its rows can be corners of the hull.
+  const left = new Int32Array(h).fill(-1),
+    right = new Int32Array(h).fill(-1);
+  for (const p of best) {
+    const x = p % w,
+      y = (p - x) / w;
+    if (left[y] < 0 || x < left[y]) left[y] = x;
+    if (x > right[y]) right[y] = x;
   }
-  const [a, b, c, d] = extremes;
+  const ends: Point[] = [];
+  for (let y = 0; y < h; y++) if (left[y] >= 0) ends.push([left[y], y], [right[y] + 1, y], [left[y], y + 1], [right[y] + 1, y + 1]);
+  const corners = fourSides(hullOf(ends))?.map(([x, y]): Point => [x * step, y * step]);
+  if (!corners) return undefined;
+  const [a, b, c, d] = fromTopLeft(corners);
   const area = Math.abs((c[0] - a[0]) * (d[1] - b[1]) - (d[0] - b[0]) * (c[1] - a[1])) / 2;
-  return area > 0.06 * photo.width * photo.height && best.length * step * step > 0.4 * area ? extremes : undefined;
+  return area > 0.06 * photo.width * photo.height && best.length * step * step > 0.4 * area ? [a, b, c, d] : undefined;
+}
+
+/** Corners clockwise on screen, the one nearest to the top left first. */
+function fromTopLeft(corners: readonly Point[]): Point[] {
+  let turn = 0;
+  corners.forEach(([x, y], i) => {
+    const [u, v] = corners[(i + 1) % corners.length];
+    turn += x * v - u * y;
+  });
+  const round = turn > 0 ? [...corners] : [...corners].reverse();
+  let first = 0;
+  round.forEach(([x, y], i) => {
+    if (x + y < round[first][0] + round[first][1]) first = i;
+  });
+  return [...round.slice(first), ...round.slice(0, first)];
 }
 
 /** The level that parts a histogram best (Otsu 1979). */

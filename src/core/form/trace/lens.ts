@@ -70,7 +70,9 @@ export function bent({ middle: [cx, cy], radius, bend, more = 0 }: Lens, [x, y]:
   let r = wanted;
   for (let i = 0; i < 8; i++) {
     const r2 = r * r;
-    r -= (r * (1 + bend * r2 + more * r2 * r2) - wanted) / (1 + 3 * bend * r2 + 5 * more * r2 * r2);
+    const off = (r * (1 + bend * r2 + more * r2 * r2) - wanted) / (1 + 3 * bend * r2 + 5 * more * r2 * r2);
+    r -= off;
+    if (Math.abs(off) < 1e-9) break;
   }
   return [cx + (dx * r) / wanted, cy + (dy * r) / wanted];
 }

@@ -7,6 +7,7 @@ import { mapRegion } from '../place.ts';
 import { regionArea, regionBox, ringArea } from '../region.ts';
 import type { Region } from '../region.ts';
 import { contours } from './contours.ts';
+import { edgeLevel } from './edge-level.ts';
 import { findBoard, fitBoard } from './board.ts';
 import { findSheet } from './corners.ts';
 import type { Photo } from './corners.ts';
@@ -103,7 +104,8 @@ export function tracePhoto(photo: Photo, options: SheetPhotoOptions, file: strin
   const pxPerMm = (length(a, b) + length(c, d)) / 2 / widthMm;
   if (pxPerMm < 3)
     problems.push(problem('warning', 'photo-coarse', place, say('form.photoCoarse', { pixel: mm(1 / pxPerMm, 2) }), say('form.goNearer')));
-  return { ...outlineOf(flat, width, height, mmPerPx, board ? 0 : edgeMm, options, place, problems), corners, lens };
+  const edge = board ? (field: Float32Array) => edgeLevel(field, width, height, board.columns, board.rows) : undefined;
+  return { ...outlineOf(flat, width, height, mmPerPx, board ? 0 : edgeMm, options, place, problems, edge), corners, lens };
 }
 
 /** A homography of squares as one of millimetres. */
@@ -231,9 +233,10 @@ function outlineOf(
   options: TraceOptions,
   place: Saying,
   problems: Problem[],
+  levelOf: (field: Float32Array) => number = () => 0.5,
 ): Omit<Traced, 'corners'> {
   const field = objectField(flat, width, height, Math.round(borderMm / step), options.darkShare ?? 0.5, options.colourShare ?? 0.3);
-  return finish(contours(field, width, height, 0.5), step, options, place, problems);
+  return finish(contours(field, width, height, levelOf(field)), step, options, place, problems);
 }
 
 function finish(

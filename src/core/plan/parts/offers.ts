@@ -1,16 +1,16 @@
 import { regionArea, regionBox, mapRegion, type Box, type Region } from '../../form/index.ts';
 import type { Job } from '../../job/index.ts';
 import type { Codes } from '../../print/index.ts';
-import type { CostRaster, Material, Offer, Stencil, StencilRequest } from '../../stencil/index.ts';
+import type { CostRaster, InTheWay, Material, Offer, PointMm, Stencil, StencilRequest } from '../../stencil/index.ts';
 import { makeStencil } from '../../stencil/index.ts';
 import { area, asWritten, deltaE, length, lengths, say, share, type Saying } from '../../../words/say.ts';
 import { problem, type Problem } from '../../problem.ts';
 import { meanOver } from './costs.ts';
 
-/** Sizes tried, smallest first: the least that lets the stencil hold is offered. */
+/** Sizes, smallest first: the least that lets the stencil hold is offered. Two or three are tried: what holds at one size mostly holds larger. */
 const scales: readonly number[] = [1.1, 1.25, 1.5, 2, 3];
-/** So many openings are offered one by one; beyond that only all of them together. */
-const mostSingly = 6;
+/** So many openings or details are offered one by one; beyond that only all of them together. */
+const mostSingly = 3;
 
 export type OfferGround = Omit<StencilRequest, 'cost' | 'place'> & { readonly cost?: CostRaster };
 
@@ -24,19 +24,21 @@ export function offersFor(asked: OfferGround, materials: readonly Material[], re
     return made.certificate.holds && made.problems.every((p) => p.severity !== 'error');
   };
   const offers: Offer[] = [];
-  const inTheWay = refused.inTheWay ?? [];
-  const places = inTheWay.map(({ atMm }) => atMm);
-  const closing = [...(asked.closings ?? []), ...places];
-  if (places.length > 0 && holds({ ...asked, closings: closing })) {
-    const all: Region = { rings: inTheWay.flatMap(({ region }) => region.rings) };
-    if (places.length === 1 || places.length > mostSingly) {
-      offers.push({ kind: 'close', region: all, atMm: places[0], areaMm2: regionArea(all), change: { closings: places } });
-    } else {
-      offers.push({ kind: 'close', region: all, atMm: places[0], areaMm2: regionArea(all), change: { closings: places } });
-      for (const { region, atMm } of inTheWay)
-        offers.push({ kind: 'close', region, atMm, areaMm2: regionArea(region), change: { closings: [atMm] } });
-    }
-  }
+  const { inTheWay = [], mayGo = [] } = refused;
+  /** All of them together; where they are few and each of them is enough, those too. */
+  const together = (places: readonly InTheWay[], holdsWith: (at: readonly PointMm[]) => boolean): (readonly InTheWay[])[] => {
+    if (places.length === 0 || !holdsWith(places.map((p) => p.atMm))) return [];
+    const singly = places.length > 1 && places.length <= mostSingly ? places.filter((p) => holdsWith([p.atMm])) : [];
+    return singly.length > 0 ? singly.map((p) => [p]) : [places];
+  };
+  const shared = (places: readonly InTheWay[]) => {
+    const region: Region = { rings: places.flatMap((p) => p.region.rings) };
+    return { region, atMm: places[0].atMm, areaMm2: places.reduce((sum, p) => sum + regionArea(p.region), 0) };
+  };
+  for (const places of together(inTheWay, (at) => holds({ ...asked, closings: [...(asked.closings ?? []), ...at] })))
+    offers.push({ kind: 'close', ...shared(places), change: { closings: places.map((p) => p.atMm) } });
+  for (const places of together(mayGo, (at) => holds({ ...asked, drops: [...(asked.drops ?? []), ...at] })))
+    offers.push({ kind: 'drop', ...shared(places), change: { drops: places.map((p) => p.atMm) } });
   const firmer = materials
     .filter(
       (m) =>
@@ -45,7 +47,7 @@ export function offersFor(asked: OfferGround, materials: readonly Material[], re
         m.leastBridgeMm + m.leastOpeningMm < asked.material.leastBridgeMm + asked.material.leastOpeningMm,
     )
     .sort((a, b) => b.leastBridgeMm - a.leastBridgeMm || b.leastOpeningMm - a.leastOpeningMm);
-  const found = firmer.find((material) => holds({ ...asked, material }));
+  const found = leastThat(firmer, (material) => holds({ ...asked, material }));
   if (found)
     offers.push({
       kind: 'firmer',
@@ -54,7 +56,7 @@ export function offersFor(asked: OfferGround, materials: readonly Material[], re
       areaMm2: 0,
       change: { materialId: found.id, leastBridgeMm: found.leastBridgeMm, leastOpeningMm: found.leastOpeningMm },
     });
-  const scale = scales.find((by) => holds({ ...asked, ...grown(asked, by) }));
+  const scale = leastThat(scales, (by) => holds({ ...asked, ...grown(asked, by) }));
   if (scale !== undefined) {
     const { fits } = grown(asked, scale);
     offers.push({
@@ -66,6 +68,18 @@ export function offersFor(asked: OfferGround, materials: readonly Material[], re
     });
   }
   return offers;
+}
+
+/** The first of these that will do, by halves; none where the last will not. */
+function leastThat<T>(values: readonly T[], willDo: (value: T) => boolean): T | undefined {
+  let from = 0,
+    to = values.length;
+  while (from < to) {
+    const middle = (from + to) >> 1;
+    if (willDo(values[middle])) to = middle;
+    else from = middle + 1;
+  }
+  return to < values.length ? values[to] : undefined;
 }
 
 /** The cut larger about its middle; where it would leave the image it is judged on an image that is larger too. */
@@ -87,9 +101,12 @@ function grown(asked: OfferGround, by: number): Pick<OfferGround, 'shape' | 'ape
   return { shape, aperture: wide(aperture), sheet: wide(asked.sheet), fits };
 }
 
-/** What an offer costs in the print, where the layer has an ink: ΔE where its ink would be missing. */
-export function pricedOffers(offers: readonly Offer[], codes: Codes, missing: Float32Array): Offer[] {
-  return offers.map((offer) => (offer.kind === 'close' ? { ...offer, costDeltaE: meanOver(offer.region, codes, missing) } : offer));
+/** What an offer costs in the print, where the layer has an ink: ΔE where its ink would be missing, or print in addition. */
+export function pricedOffers(offers: readonly Offer[], codes: Codes, missing: Float32Array, extra: Float32Array): Offer[] {
+  return offers.map((offer) => {
+    if (offer.kind === 'close') return { ...offer, costDeltaE: meanOver(offer.region, codes, missing) };
+    return offer.kind === 'drop' ? { ...offer, costDeltaE: meanOver(offer.region, codes, extra) } : offer;
+  });
 }
 
 /** The Job in which an offer of this layer's stencil is taken. */
@@ -100,6 +117,10 @@ export function takeOffer(job: Job, layerId: string, offer: Offer): Job {
     case 'close': {
       const closings = [...(layer.closings ?? []), ...offer.change.closings.map(([x, y]) => ({ atMm: [x, y] as [number, number] }))];
       return { ...job, layers: job.layers.map((l) => (l.id === layerId ? { ...l, closings } : l)) };
+    }
+    case 'drop': {
+      const drops = [...(layer.drops ?? []), ...offer.change.drops.map(([x, y]) => ({ atMm: [x, y] as [number, number] }))];
+      return { ...job, layers: job.layers.map((l) => (l.id === layerId ? { ...l, drops } : l)) };
     }
     case 'firmer': {
       const { materialId } = offer.change;
@@ -134,6 +155,12 @@ export function sayOffer(offer: Offer, materials: readonly Material[]): Saying {
       return offer.costDeltaE === undefined
         ? say('stencil.offerClose', values)
         : say('stencil.offerCloseSeen', { ...values, shows: deltaE(offer.costDeltaE) });
+    }
+    case 'drop': {
+      const values = { n: offer.change.drops.length, first: lengths(offer.change.drops[0], ',', 0), area: area(offer.areaMm2) };
+      return offer.costDeltaE === undefined
+        ? say('stencil.offerDrop', values)
+        : say('stencil.offerDropSeen', { ...values, shows: deltaE(offer.costDeltaE) });
     }
     case 'firmer':
       return say('stencil.offerFirmer', {

@@ -75,7 +75,7 @@ export const ratesOf = ({ knife }: Pick<Job, 'knife'>): KnifeRates => knifeRates
 /** What a stencil is made from. A layer's name, ink and strength are none of it. */
 export interface StencilReads {
   readonly job: Pick<Job, 'image' | 'stencilMarginMm' | 'knife'>;
-  readonly layer: Pick<JobLayer, 'id' | 'side' | 'islands' | 'pinnedBridges' | 'noBridge' | 'closings'>;
+  readonly layer: Pick<JobLayer, 'id' | 'side' | 'islands' | 'pinnedBridges' | 'noBridge' | 'closings' | 'drops'>;
   readonly cut: Region;
   readonly material: Material;
 }
@@ -105,6 +105,7 @@ function requestOf({ job, layer, cut, material }: StencilReads, cost?: CostRaste
     pins: layer.pinnedBridges,
     forbidden: layer.noBridge,
     closings: layer.closings?.map((c) => c.atMm),
+    drops: layer.drops?.map((d) => d.atMm),
     cost,
     place: placeOf(layer),
     rates: ratesOf(job),
@@ -191,10 +192,15 @@ export function makeStencils(
   const made = new Map<string, MadeStencil>();
   let ideal: Codes | undefined;
   for (const { layer, bit, cut, material } of tasks) {
-    const reads = { job: geometry, layer: pick(layer, 'id', 'side', 'islands', 'pinnedBridges', 'noBridge', 'closings'), cut, material };
-    const offered = (one: MadeStencil, table?: readonly number[]): MadeStencil =>
+    const reads = {
+      job: geometry,
+      layer: pick(layer, 'id', 'side', 'islands', 'pinnedBridges', 'noBridge', 'closings', 'drops'),
+      cut,
+      material,
+    };
+    const offered = (one: MadeStencil, table?: readonly number[], more?: readonly number[]): MadeStencil =>
       one.stencil && needsWayOut(one.stencil)
-        ? memory.part(`offers ${layer.id}`, { ...reads, materials, made: one, codes: table && ideal, table }, withOffers)
+        ? memory.part(`offers ${layer.id}`, { ...reads, materials, made: one, codes: table && ideal, table, more }, withOffers)
         : one;
     const plain = memory.part(`stencil ${layer.id}`, reads, plainStencil);
     if (!plain.stencil || layer.ink === null || colours.length === 0 || !isSeen(plain.stencil)) {
@@ -208,7 +214,7 @@ export function makeStencils(
     const chosen = bySight ? memory.part(`stencil by cost ${layer.id}`, { ...reads, codes: ideal, missing }, seenStencil) : plain;
     const extra = [...extraTable(bit, colours)];
     const priced = { chosen, codes: ideal, missing, extra, layer: reads.layer, image: job.image, cut };
-    made.set(layer.id, offered(memory.part(`costs ${layer.id}`, priced, pricedStencil), missing));
+    made.set(layer.id, offered(memory.part(`costs ${layer.id}`, priced, pricedStencil), missing, extra));
   }
   return made;
 }
@@ -217,14 +223,16 @@ interface OfferReads extends StencilReads {
   readonly materials: readonly Material[];
   readonly made: MadeStencil;
   readonly codes: Codes | undefined;
+  /** ΔE by code where this layer's ink is missing, and where it prints in addition. */
   readonly table: readonly number[] | undefined;
+  readonly more: readonly number[] | undefined;
 }
 
 /** A stencil that does not hold, with ways out and what each costs in the print. */
-function withOffers({ materials, made, codes, table, ...reads }: OfferReads): MadeStencil {
+function withOffers({ materials, made, codes, table, more, ...reads }: OfferReads): MadeStencil {
   const stencil = made.stencil!;
   const found = offersFor(requestOf(reads), materials, stencil);
-  const offers = codes && table ? pricedOffers(found, codes, Float32Array.from(table)) : found;
+  const offers = codes && table && more ? pricedOffers(found, codes, Float32Array.from(table), Float32Array.from(more)) : found;
   const notes = offers.length > 0 ? offerNotes(offers, materials, placeOf(reads.layer)) : [];
   return { stencil: { ...stencil, offers }, problems: [...made.problems, ...notes] };
 }

@@ -234,6 +234,7 @@ export const fields: Same<typeof en.fields> = {
   bridgeMm: 'Wie breit die Stege der Buchstaben sind.',
   spaceMm: 'Mehr Raum zwischen den Buchstaben.',
   closings: 'Öffnungen, die sich schließen dürfen, weil kein Messer sie schneidet.',
+  drops: 'Papierteile, die wegfallen dürfen, sodass dort Farbe druckt.',
   press: 'Was davon bekannt ist, wie die Filme liegen.',
   films: 'Ob ein Film trocknet, ehe der nächste darüber gedruckt wird.',
 };

@@ -45,6 +45,10 @@ export const stencil: Same<typeof en.stencil> = {
     `${many(n, 'Öffnung', 'Öffnungen')} schließen, ${which(n, 'bei', 'zuerst bei')} ${first}: ${area} weniger Farbe`,
   offerCloseSeen: ({ n, first, area, shows }) =>
     `${many(n, 'Öffnung', 'Öffnungen')} schließen, ${which(n, 'bei', 'zuerst bei')} ${first}: ${area} weniger Farbe, sichtbar als ${shows}`,
+  offerDrop: ({ n, first, area }) =>
+    `${many(n, 'Papierteil', 'Papierteile')} weglassen, ${which(n, 'bei', 'zuerst bei')} ${first}: ${area} mehr Farbe`,
+  offerDropSeen: ({ n, first, area, shows }) =>
+    `${many(n, 'Papierteil', 'Papierteile')} weglassen, ${which(n, 'bei', 'zuerst bei')} ${first}: ${area} mehr Farbe, sichtbar als ${shows}`,
   offerFirmer: ({ material, paper, opening }) =>
     `Aus festerem Material schneiden (${material}: Stege von ${paper}, Öffnungen von ${opening})`,
   offerLarger: ({ by }) => `Die Zeichnung größer machen, auf ${by} ihrer Größe`,

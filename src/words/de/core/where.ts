@@ -84,6 +84,8 @@ export const where: Same<typeof en.where> = {
   ofBridgeless: inner('der stegfreien Stelle'),
   closing: inner('geschlossene Öffnung'),
   ofClosing: inner('der geschlossenen Öffnung'),
+  drop: inner('weggelassenes Teil'),
+  ofDrop: inner('des weggelassenen Teils'),
   form: thing('die', 'Form'),
   ofForm: thing('der', 'Form', 'von Form'),
   cut: thing('der', 'Schnitt'),
@@ -251,6 +253,7 @@ export const where: Same<typeof en.where> = {
   bridges: field('die Stege'),
   bridgelessSpots: field('die stegfreien Stellen'),
   closings: field('die geschlossenen Öffnungen'),
+  drops: field('die weggelassenen Teile'),
   leftOut: whether('ausgelassen ist'),
   via: field('der Weg'),
 

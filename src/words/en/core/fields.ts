@@ -231,6 +231,7 @@ export const fields = {
   bridgeMm: 'How broad the bridges of the letters are.',
   spaceMm: 'More room between letters.',
   closings: 'Openings that may close because no knife can cut them.',
+  drops: 'Details of paper that may go, so that ink prints there.',
   press: 'What is known of how the films are laid.',
   films: 'Whether a film dries before the next one is printed over it.',
 };

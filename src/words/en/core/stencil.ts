@@ -44,6 +44,10 @@ export const stencil = {
     `Close ${many(n, 'opening', 'openings')}, ${which(n, 'at', 'the first at')} ${first}: ${area} less ink`,
   offerCloseSeen: ({ n, first, area, shows }: { n: number; first: LengthText; area: AreaText; shows: DeltaText }) =>
     `Close ${many(n, 'opening', 'openings')}, ${which(n, 'at', 'the first at')} ${first}: ${area} less ink, seen as ${shows}`,
+  offerDrop: ({ n, first, area }: { n: number; first: LengthText; area: AreaText }) =>
+    `Leave out ${many(n, 'detail', 'details')} of paper, ${which(n, 'at', 'the first at')} ${first}: ${area} more ink`,
+  offerDropSeen: ({ n, first, area, shows }: { n: number; first: LengthText; area: AreaText; shows: DeltaText }) =>
+    `Leave out ${many(n, 'detail', 'details')} of paper, ${which(n, 'at', 'the first at')} ${first}: ${area} more ink, seen as ${shows}`,
   offerFirmer: ({ material, paper, opening }: { material: SayingText; paper: LengthText; opening: LengthText }) =>
     `Cut it from a firmer material (${material}: bridges of ${paper}, openings of ${opening})`,
   offerLarger: ({ by }: { by: ShareText }) => `Make the drawing larger, to ${by} of its size`,

@@ -88,6 +88,8 @@ export const where = {
   ofBridgeless: inner('of bridgeless spot'),
   closing: inner('closed opening'),
   ofClosing: inner('of closed opening'),
+  drop: inner('dropped detail'),
+  ofDrop: inner('of dropped detail'),
   form: thing('form'),
   ofForm: ofThing('form'),
   cut: thing('cut'),
@@ -255,6 +257,7 @@ export const where = {
   bridges: field('the bridges'),
   bridgelessSpots: field('the bridgeless spots'),
   closings: field('the closed openings'),
+  drops: field('the dropped details'),
   leftOut: whether('is left out'),
   via: field('the path'),
 

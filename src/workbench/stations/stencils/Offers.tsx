@@ -49,7 +49,7 @@ export function Offers({ bench, layer, planned }: PartProps) {
   );
 }
 
-/** The place as it prints, black where ink would go missing; the whole stencil where the offer changes all of it. */
+/** The place as it prints, marked where ink would go missing or print in addition; the whole stencil where the offer changes all of it. */
 function OfferPicture({ offer, stencil }: { readonly offer: Offer; readonly stencil: Stencil }) {
   const { sheet } = stencil;
   const sideMm = offer.atMm ? 16 : Math.max(sheet.maxX - sheet.minX, sheet.maxY - sheet.minY);
@@ -61,7 +61,7 @@ function OfferPicture({ offer, stencil }: { readonly offer: Offer; readonly sten
     <svg class="offer-picture" viewBox={`${x - shown / 2} ${y - shown / 2} ${shown} ${shown}`} aria-hidden="true">
       <path class="tile-sheet" d={`M${sheet.minX} ${sheet.minY}H${sheet.maxX}V${sheet.maxY}H${sheet.minX}Z`} />
       <path class="offer-prints" fill-rule="evenodd" d={regionPath(stencil.prints)} />
-      <path class="offer-closes" fill-rule="evenodd" d={regionPath(offer.region)} />
+      <path class={offer.kind === 'drop' ? 'offer-drops' : 'offer-closes'} fill-rule="evenodd" d={regionPath(offer.region)} />
     </svg>
   );
 }
