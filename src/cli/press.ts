@@ -20,7 +20,7 @@ export const press: Command = {
       return 0;
     }
     const groups: readonly (readonly [Saying, readonly (Saying | null)[]])[] = [
-      [say('answers.mesh'), [sayMesh(plan)]],
+      [say('answers.mesh'), [sayMesh(plan), ...sayRunMeshes(plan)]],
       [say('answers.film'), [sayFilm(plan)]],
       [say('answers.fit'), sayFit(plan)],
       [say('answers.squeegee'), [saySqueegee(plan), ...(p.fit?.remedies ?? []).map((remedy) => remedy.text)]],
@@ -92,6 +92,17 @@ function sayGrowth({ press: { offContact } }: Plan): Saying | null {
     offContact &&
     say('answers.growthIs', { along: length(offContact.alongMm, 2), across: lengths([...new Set(offContact.acrossMm)], 'to', 2) })
   );
+}
+
+/** Runs with a mesh of their own. */
+function sayRunMeshes({ press: { runs }, layers }: Plan): Saying[] {
+  return runs
+    .filter((one) => one.own)
+    .map(({ layerId, name, deposit }) => {
+      const layer = layers.find((l) => l.id === layerId);
+      const run = say('answers.run', { run: layer?.run ?? 0, layer: asName(layer?.name ?? layerId) });
+      return say('answers.runMesh', { run, mesh: asName(name), film: film(deposit.wetMicrons, readerHere().units === 'in' ? 1 : 0) });
+    });
 }
 
 /** Runs with a gap of their own. */

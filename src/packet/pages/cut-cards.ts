@@ -158,6 +158,7 @@ function cardOf(setting: Setting, layer: PlannedLayer, firstPage: number, lastPa
   const dropped = islands.filter((i) => i.handled === 'dropped');
   if (bridges.length > 0) points.push(say('cutPages.bridgesAre', { what: whatShows(bridges) }));
   if (dropped.length > 0) points.push(say('cutPages.droppedAre', { what: whatShows(dropped) }));
+  for (const { acrossMm, atMm } of knife.punched) points.push(say('cutPages.punch', { n: atMm.length, across: length(acrossMm) }));
   if (loosePieces.length > 0) points.push(say('cutPages.numberPieces'));
   if (use?.keepForRun !== undefined)
     points.push(

@@ -76,6 +76,12 @@ function drawTrueSize(
     const [x, y] = at(corner.atMm[0], corner.atMm[1]);
     page.circle(x, y, 1.1, { stroke: '#000000', lineMm: 0.12 });
   }
+  for (const { atMm } of stencil.knife.punched)
+    for (const one of atMm) {
+      const [x, y] = at(one[0], one[1]);
+      page.line(x - 1.2, y, x + 1.2, y, 0.2);
+      page.line(x, y - 1.2, x, y + 1.2, 0.2);
+    }
   for (const bridge of stencil.bridges) {
     page.region(bridge.region, placing, { stroke: '#000000', lineMm: 0.12, dashMm: [0.8, 0.8] });
     // Its name stands beside it, out of the knife's way.

@@ -1,6 +1,6 @@
 import { tapeForJob } from '../../core/plan/index.ts';
 import type { Rect, Risers } from '../../core/press/index.ts';
-import { length, listed, longLength, name as asName, say, type Saying } from '../../words/index.ts';
+import { film, length, listed, longLength, name as asName, say, type Saying } from '../../words/index.ts';
 import { caution, cautionOf, checkNone, column, fact, steps } from './parts.ts';
 import { lengthIn, startPage, type, type Pages, type Setting } from './setting.ts';
 
@@ -59,6 +59,17 @@ export function* setUpPages(setting: Setting): Pages {
       ? say('setUpPages.ownGapFront', { ...values, risers: risersOfRun(gap.risers) })
       : say('setUpPages.ownGap', values);
     y = page.para(words.x, y - 2, words.width, setting.tell(own), type.strong) + 4;
+  }
+  for (const { layerId, own, name, deposit } of press.runs) {
+    const layer = setting.plan.layers.find((l) => l.id === layerId);
+    if (!own || !layer || y >= frame.bottom - 60) continue;
+    const values = {
+      run: layer.run,
+      layer: asName(layer.name),
+      mesh: asName(name),
+      film: film(deposit.wetMicrons, setting.units === 'mm' ? 0 : 1),
+    };
+    y = page.para(words.x, y - 2, words.width, setting.say('setUpPages.ownMesh', values), type.strong) + 4;
   }
   if (press.risers) {
     y = fact(page, words.x, y, words.width, setting.say('setUpPages.frontRisers'), lengthIn(setting, press.risers.built.frontMm));

@@ -120,13 +120,18 @@ function stencils(plan: BuyingPlan): ToBuy[] {
       });
       continue;
     }
-    const box = plan.layers.find((l) => cuts.some((cut) => cut.id === l.cutId))?.stencil.sheet;
-    if (box)
-      lines.push({
-        what,
-        amount: say('buying.parents', { n: count, size: lengths([box.maxX - box.minX, box.maxY - box.minY]) }),
-        note: say('buying.oneAStencil'),
-      });
+    // Stencils may have sheets of their own size.
+    const sizes = new Map<string, { readonly sizeMm: readonly [number, number]; n: number }>();
+    for (const cut of cuts) {
+      const box = plan.layers.find((l) => l.cutId === cut.id)?.stencil.sheet;
+      if (!box || cut.timesToCut === 0) continue;
+      const sizeMm = [box.maxX - box.minX, box.maxY - box.minY] as const;
+      const known = sizes.get(String(sizeMm)) ?? { sizeMm, n: 0 };
+      known.n += cut.timesToCut;
+      sizes.set(String(sizeMm), known);
+    }
+    for (const { sizeMm, n } of sizes.values())
+      lines.push({ what, amount: say('buying.parents', { n, size: lengths(sizeMm) }), note: say('buying.oneAStencil') });
   }
   return lines;
 }

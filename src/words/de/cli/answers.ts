@@ -93,6 +93,7 @@ export const answers: Same<typeof en.answers> = {
   gapIs: ({ gap, why }) => `${gap}. ${why}`,
   growthIs: ({ along, across }) =>
     `längs des Rakelzugs ${along}, quer ${across}; gleich für alle Schichten, solange Sieb, Platz und Absprung bleiben`,
+  runMesh: ({ run, mesh, film }) => `${run}: Gewebe ${mesh}, nasser Film etwa ${film}`,
   runGap: ({ run, gap, more }) => `${run}: Absprung ${gap}${more === undefined ? '' : `, ${more}`}`,
   runGrows: ({ along, across }) => `wächst ${along} längs, ${across} quer`,
   runRisers: ({ height, front }) => `Gewebe ${height} über der Platte, vorn ${front}`,

@@ -149,6 +149,7 @@ export const where: Same<typeof en.where> = {
   paperIn: field('das Papier'),
   inkOf: field('die Farbe'),
   materialOf: field('das Material'),
+  stencilSheet: field('der Schablonenbogen'),
   labOf: field('das Lab'),
   readingOf: field('der Messwert'),
   inReading: ({ reading, part }) => `${reading}, ${part}`,
@@ -195,6 +196,7 @@ export const where: Same<typeof en.where> = {
   paceAlong: 'das Tempo des Messers an einer Linie',
   paceCorner: 'die Zeit des Messers für eine Ecke',
   pacePiece: 'die Zeit zum Ausheben eines Teils',
+  punches: 'die vorhandenen Locheisen',
 
   // Formen und Schnitte.
   drawing: field('die Zeichnung'),
@@ -244,6 +246,8 @@ export const where: Same<typeof en.where> = {
   side: field('die Seite des Schnitts'),
   strength: field('die Stärke'),
   baseOf: field('die Base'),
+  basesOf: field('die Basen'),
+  meshOf: ({ of }) => `das Gewebe ${of}`,
   spread: field('die Überfüllung'),
   gapOf: ({ of }) => `der Absprung ${of}`,
   islands: field('die Inseln'),
@@ -275,6 +279,8 @@ export const where: Same<typeof en.where> = {
   sheets: field('die Zahl der Bogen'),
   grain: field('die Laufrichtung'),
   edge: field('der Rand'),
+  absorbency: field('die Saugfähigkeit'),
+  cockling: ({ it }) => `ob ${it} sich wellt`,
   imageAt: field('die Lage des Bildes'),
   parentSheet: field('der Rohbogen'),
   parentWidth: field('die Breite des Rohbogens'),

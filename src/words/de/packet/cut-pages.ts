@@ -66,6 +66,7 @@ export const cutPages: Same<typeof en.cutPages> = {
   keepWhatDrops: ({ run }) => `Was herausfällt, aufheben: Lauf ${run} druckt damit.`,
   keepSheet: ({ run }) => `Den Bogen aufheben: Lauf ${run} druckt damit.`,
   numberPieces: 'Die losen Teile nummerieren und flach aufheben, der Reihe nach.',
+  punch: ({ n, across }) => `${many(n, 'Kreis', 'Kreise')} von ${across} stanzen (kleine Kreuze), vor dem Schneiden.`,
   writeRun: 'Lauf und „Gewebeseite“ auf den oberen Rand schreiben.',
 
   // Teile zusammensetzen.

@@ -64,6 +64,7 @@ export const recordPages: Same<typeof en.recordPages> = {
   printedFromTo: 'gedruckt von … bis …',
   fromTo: ({ from, to }) => `${from} bis ${to}`,
   mesh: 'Gewebe',
+  runMesh: ({ run, mesh }) => `Lauf ${run}: ${mesh}`,
   meshIs: ({ count, thread }) => `${count} / cm, Faden ${thread}`,
   papersAndNumbers: 'Papiere und Zahlen',
   edition: 'Auflage',

@@ -8,6 +8,7 @@ export const setUpPages: Same<typeof en.setUpPages> = {
   noScreen: 'noch kein Sieb gewählt',
   gapUnderMesh: 'Absprung unter dem Gewebe',
   ownGap: ({ run, layer, gap }) => `Lauf ${run}, ${layer}: ${gap}`,
+  ownMesh: ({ run, layer, mesh, film }) => `Lauf ${run}, ${layer}: eigenes Sieb, Gewebe ${mesh}, nasser Film etwa ${film}`,
   ownGapFront: ({ run, layer, gap, risers }) => `Lauf ${run}, ${layer}: ${gap}; ${risers}`,
   frontOf: ({ front }) => `Unterlagen vorn ${front}`,
   underHinge: ({ by }) => `${by} unter dem Scharnier`,

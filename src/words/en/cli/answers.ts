@@ -149,6 +149,7 @@ export const answers = {
   gapIs: ({ gap, why }: { gap: LengthText; why: SayingText }) => `${gap}. ${why}`,
   growthIs: ({ along, across }: { along: LengthText; across: LengthText }) =>
     `along the stroke ${along}, across ${across}; the same for all layers as long as screen, place and gap stay`,
+  runMesh: ({ run, mesh, film }: { run: SayingText; mesh: NameText; film: FilmText }) => `${run}: mesh ${mesh}, wet film about ${film}`,
   runGap: ({ run, gap, more }: { run: SayingText; gap: LengthText; more?: ListText }) =>
     `${run}: gap ${gap}${more === undefined ? '' : `, ${more}`}`,
   runGrows: ({ along, across }: { along: LengthText; across: LengthText }) => `grows ${along} along, ${across} across`,

@@ -69,6 +69,8 @@ export const cutPages = {
   keepWhatDrops: ({ run }: { run: number }) => `Keep what drops out: run ${run} prints with it.`,
   keepSheet: ({ run }: { run: number }) => `Keep the sheet: run ${run} prints with it.`,
   numberPieces: 'Number the loose pieces and keep them flat, in order.',
+  punch: ({ n, across }: { n: number; across: LengthText }) =>
+    `Punch ${many(n, 'circle', 'circles')} of ${across} (small crosses), before you cut.`,
   writeRun: 'Write run and “mesh side” on the top edge.',
 
   // Parts to join.

@@ -76,6 +76,7 @@ export const recordPages = {
   printedFromTo: 'printed from … to …',
   fromTo: ({ from, to }: { from: NameText; to: NameText }) => `${from} to ${to}`,
   mesh: 'mesh',
+  runMesh: ({ run, mesh }: { run: number; mesh: NameText }) => `run ${run}: ${mesh}`,
   meshIs: ({ count, thread }: { count: NumberText; thread: FilmText }) => `${count} / cm, thread ${thread}`,
   papersAndNumbers: 'Papers and numbers',
   edition: 'edition',

@@ -1,4 +1,4 @@
-import type { LengthText, ListText, NameText, SayingText } from '../../text.ts';
+import type { FilmText, LengthText, ListText, NameText, SayingText } from '../../text.ts';
 
 /** Screen, tape, stops, register and its test sheet. */
 export const setUpPages = {
@@ -7,6 +7,8 @@ export const setUpPages = {
   noScreen: 'no screen chosen yet',
   gapUnderMesh: 'Gap under the mesh',
   ownGap: ({ run, layer, gap }: { run: number; layer: NameText; gap: LengthText }) => `Run ${run}, ${layer}: ${gap}`,
+  ownMesh: ({ run, layer, mesh, film }: { run: number; layer: NameText; mesh: NameText; film: FilmText }) =>
+    `Run ${run}, ${layer}: a screen of its own, mesh ${mesh}, wet film about ${film}`,
   ownGapFront: ({ run, layer, gap, risers }: { run: number; layer: NameText; gap: LengthText; risers: SayingText }) =>
     `Run ${run}, ${layer}: ${gap}; ${risers}`,
   frontOf: ({ front }: { front: LengthText }) => `front risers ${front}`,
