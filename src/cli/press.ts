@@ -132,7 +132,14 @@ function sayRisers({ press: { risers } }: Plan): Saying[] {
       front: length(risers.built.frontMm),
       more: more.length > 0 ? list(more, 'comma') : undefined,
     }),
-    ...risers.layers.map((l) => say('answers.boards', { n: l.count, one: length(l.thicknessMm), total: length(l.heightMm) })),
+    ...risers.layers.map((l) =>
+      say('answers.boards', {
+        n: l.count,
+        one: length(l.thicknessMm),
+        total: length(l.heightMm),
+        ...(l.cardMm > 0 ? { card: length(l.cardMm) } : {}),
+      }),
+    ),
   ];
 }
 

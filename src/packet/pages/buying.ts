@@ -1,4 +1,5 @@
 import { buyingHeads, buyingList, type BuyingGroup } from '../../core/plan/index.ts';
+import { textWidthMm } from '../pdf/type.ts';
 import { startPage, type, type Frame, type Setting } from './setting.ts';
 
 const rowMm = 7.4;
@@ -61,9 +62,10 @@ function draw(setting: Setting, first: Frame, top: number, columns: readonly Col
         const { page } = frame;
         page.line(x, y, x + wide, y, 0.15);
         page.rect(x, y + 1.6, 4.2, 4.2, { stroke: '#000000', lineMm: 0.3 });
-        const amount = wide * 0.42;
-        page.fit(x + 7, y + 3.7, wide - 9 - amount, setting.tell(line.what), { ...type.strong, size: 10 }, 6.5);
-        page.fit(x + wide, y + 3.7, amount, setting.tell(line.amount), { ...type.strong, size: 10, align: 'right' }, 6.5);
+        const says = setting.tell(line.amount);
+        const amount = Math.min(wide * 0.5, textWidthMm(page.faces, says, { ...type.strong, size: 10 }));
+        page.fit(x + 7, y + 3.7, wide - 9 - amount, setting.tell(line.what), { ...type.strong, size: 10 }, 6);
+        page.fit(x + wide, y + 3.7, amount, says, { ...type.strong, size: 10, align: 'right' }, 6.5);
         if (line.note) page.fit(x + 7, y + 6.6, wide - 7, setting.tell(line.note), { size: 7.5 }, 6);
         y += rowMm;
       }

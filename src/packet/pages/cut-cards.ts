@@ -122,7 +122,11 @@ function introduction(setting: Setting, frame: Frame): number {
     top,
     words.width,
     [
-      sentences(say('cutPages.layOnMaterial'), layers.some((layer) => !drawsWhole(setting, layer)) && say('cutPages.edgeNotDrawn')),
+      sentences(
+        say('cutPages.layOnMaterial'),
+        layers.some((layer) => pagesOfDrawing(setting, layer) > 1) && say('cutPages.howToJoin'),
+        layers.some((layer) => !drawsWhole(setting, layer)) && say('cutPages.edgeNotDrawn'),
+      ),
       say('cutPages.innerFirst'),
       sentences(
         say('cutPages.greyOutWhiteStays'),

@@ -85,7 +85,12 @@ export function* setUpPages(setting: Setting): Pages {
         lengthIn(setting, press.risers.built.underPaperMm),
       );
     for (const l of press.risers.layers) {
-      const boards = setting.say('setUpPages.boards', { n: l.count, one: length(l.thicknessMm), all: length(l.heightMm) });
+      const boards = setting.say('setUpPages.boards', {
+        n: l.count,
+        one: length(l.thicknessMm),
+        all: length(l.heightMm),
+        ...(l.cardMm > 0 ? { card: length(l.cardMm) } : {}),
+      });
       y = page.para(words.x, y, words.width, boards, type.small);
     }
     const { gapMm } = press.risers.built;

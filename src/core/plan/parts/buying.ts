@@ -148,12 +148,20 @@ function press(plan: BuyingPlan): ToBuy[] {
       note: say('buying.tapeFor', { runs }),
     });
   }
-  for (const board of risers?.layers ?? [])
+  for (const board of risers?.layers ?? []) {
+    if (board.cardMm > 0)
+      lines.push({
+        what: say('buying.card', { thickness: length(board.cardMm) }),
+        amount: say('buying.pieces', { n: 1 }),
+        note: say('buying.boardFor'),
+      });
+    if (board.count === 0) continue;
     lines.push({
       what: say('buying.board', { thickness: length(board.thicknessMm) }),
       amount: say('buying.pieces', { n: board.count }),
       note: say('buying.boardFor'),
     });
+  }
   const setUp = plan.edition.sheets?.setUp;
   const perRun = setUp?.perRun ?? plan.job.edition.setUpSheets;
   const newsprint = setUp?.newsprint ?? perRun;

@@ -91,7 +91,8 @@ export function planPress(
     (a, b) => a.mesh.perCm - b.mesh.perCm || a.mesh.threadMicrons - b.mesh.threadMicrons,
   );
   const gap = adviseGap(imageMm, screen?.tensionNPerCm);
-  const gapMm = screen?.offContactMm ?? gap.gapMm;
+  // As fine as anybody sets it.
+  const gapMm = screen?.offContactMm ?? Math.floor(gap.gapMm / 0.05 + 1e-9) * 0.05;
   if (!screen) {
     problems.push(
       problem('note', 'no-screen', 'screen', say('press.noScreen', { threads: figure(usualMesh.perCm) }), say('press.enterScreen')),

@@ -74,7 +74,7 @@ export const press: Words['press'] = {
   atHinge: 'Scharnier',
   atFront: 'vorn',
   riserFront: 'Unter die Vorderseite des Rahmens',
-  riserLayers: (count, one, total) => `${count} × ${one} = ${total}`,
+  riserLayers: (count, one, total, card) => `${count} × ${one}${card === null ? '' : ` + ${card} Karton`} = ${total}`,
   riserUnderPaper: 'Pappe unter das Papier',
   riserUnderHinge: 'Unterlage unter das Scharnier',
   needsLift: 'Messen, wie hoch die Scharnierklemmen das Gewebe über der Platte halten: dann lassen sich die Unterlagen berechnen.',

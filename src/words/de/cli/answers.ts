@@ -100,7 +100,7 @@ export const answers: Same<typeof en.answers> = {
   risersAre: ({ height, front, more }) => `Gewebe ${height} über der Platte; vorn ${front}${more === undefined ? '' : `, ${more}`}`,
   underHinge: ({ by }) => `${by} unter das Scharnier`,
   underPaper: ({ by }) => `${by} Pappe unter das Papier`,
-  boards: ({ n, one, total }) => `${n} × ${one} Pappe: ${total}`,
+  boards: ({ n, one, total, card }) => `${n} × ${one} Pappe${card === undefined ? '' : ` und ${card} Karton`}: ${total}`,
   tested: ({ sigma }) => `Testbogen in der Arbeit: σ ${sigma}`,
   testedNotUsed: ({ sigma }) =>
     `Testbogen in der Arbeit: σ ${sigma}, für den Plan nicht genommen („laydown register“ schreibt eine Arbeit, die sie nimmt)`,

@@ -70,8 +70,9 @@ export const cutPages: Same<typeof en.cutPages> = {
   writeRun: 'Lauf und „Gewebeseite“ auf den oberen Rand schreiben.',
 
   // Teile zusammensetzen.
-  sheetsToJoin: ({ n }) =>
-    `${many(n, 'Bogen', 'Bogen')} aneinanderzusetzen. Einen von zwei Nachbarn an der gestrichelten Linie schneiden, Ring auf Ring legen, kleben.`,
+  sheetsToJoin: ({ n }) => `${many(n, 'Bogen', 'Bogen')} aneinanderzusetzen.`,
+  howToJoin:
+    'Wo eine Zeichnung mehrere braucht: an der gestrichelten Linie einen von zwei Nachbarn schneiden, Ring auf Ring legen, kleben.',
   rowsFirst: 'Zuerst die Reihen aneinandersetzen.',
   edgeNotDrawn: 'Der äußere Rand ist nicht gezeichnet: ihn mit dem Lineal ziehen, das Bild in der Mitte.',
 

@@ -90,14 +90,14 @@ export const recordPages: Same<typeof en.recordPages> = {
   lawsDiffer: 'Was offenzulegen ist, regeln Gesetze von Ort zu Ort anders; dieses Blatt ist ein Nachweis, kein Rat.',
 
   // Überdrucke.
-  overlaps: 'Überlagerungen',
+  overlaps: 'Überdrucke',
   notedOf: ({ paper, note }) => `${paper}: ${note}`,
   overlapsOn: ({ paper }) => `Überdrucke auf ${paper}`,
   coverArea: ({ n }) => `${n} mit Fläche`,
   howToReadIt: 'So ist es zu lesen',
   layerOpen: ({ run, layer }) => `${run}  ${layer} (offen)`,
   readingTheChart:
-    'Balken: welche Farben dort liegen, der erste Lauf unten. Anteil am Bild. Lab (D50). Letzte Zeile: wie weit der Druck danebenliegen kann, ΔE00.',
+    'Balken: welche Farben dort liegen, der erste Lauf unten. Anteil am Bild. Lab (D50). Streifen unter jedem Feld: Farbtöne, als die es auch ausfallen kann. Letzte Zeile: ΔE00, in dem neun von zehn Drucken bleiben.',
   unprintedParts: 'Farbtöne gelten für die unbedruckten Teile des Bogens.',
   sheetAsItIs: 'der Bogen, wie er ist',
   barePaper: 'blankes Papier',
@@ -118,7 +118,7 @@ export const recordPages: Same<typeof en.recordPages> = {
   stripOpen: 'Weiße Quadrate werden ausgeschnitten; am Eckzeichen treffen sich alle Streifen.',
   stripSquare: ({ size }) => `Quadrate von ${size}, wahre Größe`,
   sure: 'sicher',
-  shadeOff: 'eine Spur daneben',
-  clearlyOff: 'deutlich daneben',
+  shadeOff: 'vielleicht eine Spur daneben',
+  clearlyOff: 'vielleicht deutlich daneben',
   guess: 'geraten',
 };

@@ -16,7 +16,8 @@ export const setUpPages: Same<typeof en.setUpPages> = {
   frontRisers: 'Unterlagen vorn',
   hingePacking: 'Unterlage unter dem Scharnier',
   boardUnderPaper: 'Pappe unter dem Papier',
-  boards: ({ n, one, all }) => `${n} × ${one} ergibt ${all}.`,
+  boards: ({ n, one, all, card }) =>
+    card === undefined ? `${n} × ${one} ergibt ${all}.` : `${n} × ${one} und ${card} Karton ergeben ${all}.`,
   gapBuilt: ({ gap }) => `Mit diesen Pappen wird der Absprung ${gap}.`,
   squeegee: 'Rakel',
   squeegeeYours: ({ best, own }) => `${best} (vorhanden: ${own})`,
@@ -74,6 +75,7 @@ export const setUpPages: Same<typeof en.setUpPages> = {
   howSheetsFall: 'Wie die Bogen fallen werden',
   inRegister: 'im Passer',
   halfNoWorse: 'die Hälfte ist nicht schlechter',
+  noneMeet: 'Nirgends stoßen zwei Läufe nur aneinander: wo sie sich überdecken, zeigt sich Versatz als veränderter Saum, nicht als Lücke.',
   apartAtCorner: ({ apart }) => `schlimmstes Paar, in der Fläche, an der schlechtesten Ecke: ${apart}`,
   oneInTwenty: 'einer von zwanzig ist schlechter',
   apart: ({ apart }) => `${apart} auseinander`,

@@ -72,7 +72,8 @@ export const press = {
   atHinge: 'hinge',
   atFront: 'front',
   riserFront: 'Under the front of the frame',
-  riserLayers: (count: number, one: string, total: string) => `${count} × ${one} = ${total}`,
+  riserLayers: (count: number, one: string, total: string, card: string | null) =>
+    `${count} × ${one}${card === null ? '' : ` + ${card} of card`} = ${total}`,
   riserUnderPaper: 'Board under the paper',
   riserUnderHinge: 'Packing under the hinge',
   needsLift: 'Measure how high the hinge clamps hold the mesh above the board: then the risers can be worked out.',

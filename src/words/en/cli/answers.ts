@@ -158,7 +158,8 @@ export const answers = {
     `mesh ${height} above the board; front ${front}${more === undefined ? '' : `, ${more}`}`,
   underHinge: ({ by }: { by: LengthText }) => `${by} under the hinge`,
   underPaper: ({ by }: { by: LengthText }) => `${by} of board under the paper`,
-  boards: ({ n, one, total }: { n: number; one: LengthText; total: LengthText }) => `${n} × ${one} board: ${total}`,
+  boards: ({ n, one, total, card }: { n: number; one: LengthText; total: LengthText; card?: LengthText }) =>
+    `${n} × ${one} board${card === undefined ? '' : ` and ${card} of card`}: ${total}`,
   tested: ({ sigma }: { sigma: LengthText }) => `test sheets in the job: σ ${sigma}`,
   testedNotUsed: ({ sigma }: { sigma: LengthText }) =>
     `test sheets in the job: σ ${sigma}, not used for the plan (“laydown register” writes a job that uses them)`,

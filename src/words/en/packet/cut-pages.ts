@@ -74,8 +74,8 @@ export const cutPages = {
   writeRun: 'Write run and “mesh side” on the top edge.',
 
   // Parts to join.
-  sheetsToJoin: ({ n }: { n: number }) =>
-    `${many(n, 'sheet', 'sheets')} to join. At the dashed line cut one of two neighbours, lay ring on ring, tape.`,
+  sheetsToJoin: ({ n }: { n: number }) => `${many(n, 'sheet', 'sheets')} to join.`,
+  howToJoin: 'Where a drawing takes several: at the dashed line cut one of two neighbours, lay ring on ring, tape.',
   rowsFirst: 'Join the rows first.',
   edgeNotDrawn: 'Where the sheet’s outer edge is not drawn, rule it with the image in the middle.',
 

@@ -131,7 +131,7 @@ export const recordPages = {
   stripOpen: 'White squares are cut out; the corner mark is where all strips meet.',
   stripSquare: ({ size }: { size: LengthText }) => `squares of ${size}, true size`,
   sure: 'sure',
-  shadeOff: 'a shade off',
-  clearlyOff: 'clearly off',
+  shadeOff: 'may be a shade off',
+  clearlyOff: 'may be clearly off',
   guess: 'a guess',
 };
