@@ -61,6 +61,6 @@ function draw(setting: Setting, frame: Frame, pots: readonly PlannedLayer[], top
     while (size > 4.5 && paraHigh(page, room, holds, { size, leading: 1.15 }) > highMm - 6.7 - 12.2) size -= 0.25;
     page.para(words, y + 12.2, room, holds, { size, leading: 1.15 });
     page.line(words, y + highMm - 6, x + wide - 3, y + highMm - 6, 0.2);
-    page.text(words, y + highMm - 3, setting.say('cards.mixedOn'), { size: 7 });
+    page.fit(words, y + highMm - 3, room, setting.say('cards.mixedOn'), { size: 7 }, 5);
   });
 }

@@ -1,7 +1,7 @@
 import { tapeForJob } from '../../core/plan/index.ts';
 import type { Rect, Risers } from '../../core/press/index.ts';
 import { film, length, listed, longLength, name as asName, say, type Saying } from '../../words/index.ts';
-import { caution, cautionOf, checkNone, column, fact, steps } from './parts.ts';
+import { caution, cautionHigh, cautionOf, checkNone, column, fact, steps } from './parts.ts';
 import { lengthIn, startPage, type, type Pages, type Setting } from './setting.ts';
 
 /** What a run's own gap asks for, in boards as they are sold. */
@@ -157,6 +157,10 @@ export function* setUpPages(setting: Setting): Pages {
     setting.say('setUpPages.layDrawing', { top: marginAt('top'), left: marginAt('left') }),
     ...taping.steps.slice(1).map((one) => setting.tell(one)),
   ]);
-  caution(page, picture.x, below + 2, picture.width, cautionOf(setting, 'lift'));
+  // Beside the picture where the steps leave no room under it.
+  const lift = cautionOf(setting, 'lift');
+  const under = below + 2 + cautionHigh(page, picture.width, lift) <= frame.bottom;
+  if (under) caution(page, picture.x, below + 2, picture.width, lift);
+  else caution(page, words.x, Math.min(y + 2, frame.bottom - cautionHigh(page, words.width, lift)), words.width, lift);
   yield;
 }

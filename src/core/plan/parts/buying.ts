@@ -1,3 +1,4 @@
+import { gramsPerOunce } from '../../units/index.ts';
 import type { Plan } from '../types.ts';
 import { length, lengths, longLength, mass, name as asName, say, type Saying } from '../../../words/say.ts';
 import { materialsOf } from './stencils.ts';
@@ -83,11 +84,11 @@ function inks(plan: BuyingPlan): ToBuy[] {
   const lines = [...needs.values()].map(
     ({ name, grams, runs }): ToBuy => ({
       what: name,
-      amount: say('buying.grams', { mass: whole(grams) }),
+      amount: say('buying.grams', { mass: whole(grams, plan) }),
       note: say('buying.forRuns', { n: runs.length, runs: { kind: 'list', items: runs, by: 'and' } }),
     }),
   );
-  if (retarder > 0) lines.push({ what: say('buying.retarder'), amount: say('buying.grams', { mass: whole(retarder) }) });
+  if (retarder > 0) lines.push({ what: say('buying.retarder'), amount: say('buying.grams', { mass: whole(retarder, plan) }) });
   const open = plan.layers.filter((l) => l.inkId === null);
   if (open.length > 0)
     lines.push({
@@ -98,8 +99,11 @@ function inks(plan: BuyingPlan): ToBuy[] {
   return lines;
 }
 
-/** To the gram, upwards: less would not do. */
-const whole = (grams: number): ReturnType<typeof mass> => mass(Math.ceil(grams - 1e-9), 0);
+/** To the gram, or the tenth of an ounce, upwards: less would not do. */
+const whole = (grams: number, { job }: BuyingPlan): ReturnType<typeof mass> => {
+  const step = job.units === 'in' ? gramsPerOunce / 10 : 1;
+  return mass(Math.ceil(grams / step - 1e-9) * step, job.units === 'in' ? 1 : 0);
+};
 
 function stencils(plan: BuyingPlan): ToBuy[] {
   const lines: ToBuy[] = [];
