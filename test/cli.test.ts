@@ -115,6 +115,31 @@ describe('laydown on the command line', () => {
     expect((await laydown('mix', tidePool, 'nothing')).err).toMatch(/Use one of: sky, water/);
   });
 
+  test('work that is done is marked by run, name or id; a packet that no longer fits is said to; a strict one refuses what is not known', async () => {
+    const folder = join(base, 'pear');
+    cpSync(fileURLToPath(new URL('../examples/first-print', import.meta.url)), folder, { recursive: true });
+    const read = (): { layers: { strength: number; strenght?: number }[]; done?: Record<string, { layer: string }[]> } =>
+      JSON.parse(readFileSync(join(folder, 'job.json'), 'utf8'));
+    for (const named of ['2', 'Pear', 'pear']) {
+      expect((await laydown('done', folder, named, '--mixed')).out).toContain('Pear: mixed');
+      expect(read().done!['mixed'].map((one) => one.layer)).toEqual(['pear']);
+    }
+    expect((await laydown('done', folder, '7', '--cut')).code).toBe(1);
+    const made = await laydown('packet', folder, '--only', 'cut');
+    expect(made.err).toBe('');
+    const job = read();
+    Object.assign(job.layers[1], { strength: 0.5, strenght: 0.5 });
+    writeFileSync(join(folder, 'job.json'), JSON.stringify(job));
+    const checked = await laydown('check', folder);
+    expect(checked.code).toBe(0);
+    expect(checked.out).toContain('It no longer fits.');
+    expect(checked.out).toContain('The pot of Pear is mixed, and the job has changed since');
+    const strict = await laydown('packet', folder, '--replace', '--only', 'cut', '--strict');
+    expect(strict.code).toBe(1);
+    expect(strict.err).toContain('“strenght” is not known here');
+    expect(strict.err).not.toContain('risers');
+  });
+
   test('a sheet of stock comes as one file of its own size, or as pages to join; what there is not is said', async () => {
     const [whole, parts] = ['whole.pdf', 'parts.pdf'].map((name) => join(base, name));
     const said = await laydown('cut', tidePool, '--stock', '1', '--out', whole);

@@ -1,5 +1,6 @@
 import { basename, join, resolve } from 'node:path';
 import { existsSync, statSync, writeFileSync } from 'node:fs';
+import { inkBench, layerOf } from '../core/asks/index.ts';
 import { doneKinds, jobFileName, markDone, writeJobText } from '../core/job/index.ts';
 import { fail } from '../core/problem.ts';
 import { list, name as asName, say } from '../words/index.ts';
@@ -8,7 +9,7 @@ import { diskError, fileAt } from './disk.ts';
 import { option, word } from './help.ts';
 import { jobOf, planOf } from './load.ts';
 import { sayHere } from './reader.ts';
-import { idsOf, layerNamed } from './words.ts';
+import { layerNamed } from './words.ts';
 
 /** Marks a stencil as cut, a pot as mixed, a run as pulled: from then on it stays, and a change that would touch it is told. */
 export const done: Command = {
@@ -27,14 +28,8 @@ export const done: Command = {
     const bundle = jobOf(call);
     const file = jobFileAt(call.words[0]);
     const asked = layerNamed(call, bundle.job);
-    const layer = bundle.job.layers.find((l) => l.id === asked || l.name === asked);
-    if (!layer)
-      fail(
-        'no-such-layer',
-        say('where.commandLine'),
-        say('cli.cannotUse', { text: asName(asked) }),
-        say('cli.nameOneOf', { all: idsOf(bundle.job.layers) }),
-      );
+    // One that is left out for now has no run, but may be cut already.
+    const layer = bundle.job.layers.find((l) => l.id === asked || l.name === asked) ?? layerOf(inkBench(bundle.job), asked);
     const kinds = doneKinds.filter((kind) => call.options[kind] === true);
     if (kinds.length === 0)
       fail(

@@ -28,6 +28,7 @@ export const packet: Command = {
     option('--black', say('help.packetBlack')),
     option('--large', say('help.packetLarge')),
     option('--split', say('help.packetSplit')),
+    option('--strict', say('help.checkStrict')),
     option('--json', say('help.packetJson')),
   ],
   prints: true,
@@ -39,6 +40,7 @@ export const packet: Command = {
     black: { type: 'boolean' },
     large: { type: 'boolean' },
     split: { type: 'boolean' },
+    strict: { type: 'boolean' },
     json: { type: 'boolean' },
   },
   async run(call) {
@@ -52,7 +54,10 @@ export const packet: Command = {
     const wish = { kind: 'packet', replace: call.options['replace'] === true, jobFolder } as const;
     if (!call.options['json']) checkFree(out, wish);
     const plan = await planOf(bundle);
-    const errors = plan.problems.filter((p) => p.severity === 'error');
+    const refused = plan.problems.map((p) =>
+      call.options['strict'] === true && p.code === 'unknown-field' ? { ...p, severity: 'error' as const } : p,
+    );
+    const errors = refused.filter((p) => p.severity === 'error');
     if (errors.length > 0) throw new ProblemError(errors);
     const { language } = readerOnPaper(call.language, bundle.job);
     const files = await makePacket(bundle, plan, {

@@ -20,7 +20,7 @@ export const press: Command = {
       return 0;
     }
     const groups: readonly (readonly [Saying, readonly (Saying | null)[]])[] = [
-      [say('answers.mesh'), [sayMesh(plan)]],
+      [say('answers.mesh'), [sayMesh(plan), ...sayRunMeshes(plan)]],
       [say('answers.film'), [sayFilm(plan)]],
       [say('answers.fit'), sayFit(plan)],
       [say('answers.squeegee'), [saySqueegee(plan), ...(p.fit?.remedies ?? []).map((remedy) => remedy.text)]],
@@ -94,6 +94,17 @@ function sayGrowth({ press: { offContact } }: Plan): Saying | null {
   );
 }
 
+/** Runs with a mesh of their own. */
+function sayRunMeshes({ press: { runs }, layers }: Plan): Saying[] {
+  return runs
+    .filter((one) => one.own)
+    .map(({ layerId, name, deposit }) => {
+      const layer = layers.find((l) => l.id === layerId);
+      const run = say('answers.run', { run: layer?.run ?? 0, layer: asName(layer?.name ?? layerId) });
+      return say('answers.runMesh', { run, mesh: asName(name), film: film(deposit.wetMicrons, readerHere().units === 'in' ? 1 : 0) });
+    });
+}
+
 /** Runs with a gap of their own. */
 function sayRunGaps({ press: { gaps }, layers }: Plan): Saying[] {
   return gaps
@@ -121,7 +132,14 @@ function sayRisers({ press: { risers } }: Plan): Saying[] {
       front: length(risers.built.frontMm),
       more: more.length > 0 ? list(more, 'comma') : undefined,
     }),
-    ...risers.layers.map((l) => say('answers.boards', { n: l.count, one: length(l.thicknessMm), total: length(l.heightMm) })),
+    ...risers.layers.map((l) =>
+      say('answers.boards', {
+        n: l.count,
+        one: length(l.thicknessMm),
+        total: length(l.heightMm),
+        ...(l.cardMm > 0 ? { card: length(l.cardMm) } : {}),
+      }),
+    ),
   ];
 }
 

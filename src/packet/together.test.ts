@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
-import { beforeAll, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { inEnglish } from '../../test/said.ts';
 import { plan, type Plan } from '../core/plan/index.ts';
 import { makePacket } from './index.ts';
 import { smallJob } from './packet-jobs.ts';
@@ -29,10 +30,14 @@ let planned: Plan;
 let pages: string[];
 beforeAll(async () => {
   planned = plan(bundle);
+  pages = await pagesOf(bundle, planned);
+}, 240_000);
+
+async function pagesOf(of: typeof bundle, made: Plan): Promise<string[]> {
   const fonts = { regular: font('Regular'), semibold: font('Semibold'), bold: font('Bold') };
-  const files = await makePacket(bundle, planned, { fonts, printer: { page: 'a4', marginMm: 12 }, language: 'en' });
+  const files = await makePacket(of, made, { fonts, printer: { page: 'a4', marginMm: 12 }, language: 'en' });
   const book = await getDocument({ data: new Uint8Array(files[0].bytes), verbosity: 0 }).promise;
-  pages = await Promise.all(
+  return Promise.all(
     Array.from({ length: book.numPages }, async (_, i) =>
       (await (await book.getPage(i + 1)).getTextContent()).items
         .map((item) => ('str' in item ? item.str : ''))
@@ -40,7 +45,7 @@ beforeAll(async () => {
         .replace(/[\s\u00a0]+/g, ' '),
     ),
   );
-}, 240_000);
+}
 
 const page = (head: RegExp): string => {
   const found = pages.filter((p) => head.test(p));
@@ -113,4 +118,161 @@ test('taping says which side, and nowhere asks for tape under the blade', () => 
   const setUp = page(/^3 Set up the screen/);
   expect(setUp).toContain('on the paper side');
   expect(setUp).toContain('no tape on the squeegee side');
+});
+
+describe('what a run, a paper and a stencil have of their own', () => {
+  const dots = Array.from({ length: 6 }, (_, i) =>
+    Array.from({ length: 60 }, (_p, k): [number, number] => [
+      12 * i + 4 * Math.cos((k * Math.PI) / 30),
+      (i === 5 ? 3 : 4) * Math.sin((k * Math.PI) / 30),
+    ]),
+  );
+  const clear = (id: string, name: string, role: string): object => ({ id, name, from: 'clear', role, densityGPerMl: 1.05 });
+  const own = (layer: object, papers: object = {}, more: object = {}): typeof bundle =>
+    smallJob({
+      forms: [...base.forms, { id: 'dots', name: 'Dots', outline: dots }],
+      cuts: [
+        base.cuts[1],
+        { id: 'dots', name: 'Dots', material: 'film', parts: [{ form: 'dots', xMm: 40, yMm: 30 }], sheetMm: [180, 120] },
+      ],
+      layers: [
+        { id: 'block', name: 'Block', cut: 'block', side: 'window', ink: 'blue', strength: 0.5 },
+        { id: 'dots', name: 'Dots', cut: 'dots', side: 'window', ink: 'yellow', strength: 0.5, ...layer },
+      ],
+      inks: [...base.inks, clear('clear', 'Clear base', 'transparent-base'), clear('extender', 'Extender', 'extender-base')],
+      papers: [{ ...base.papers[0], count: 6, ...papers }],
+      screen: { insideWidthMm: 300, insideHeightMm: 400, mesh: { perCm: 77, threadMicrons: 48 } },
+      ...more,
+    });
+  const coarse = { mesh: { perCm: 43, threadMicrons: 80 } };
+
+  test('a pot with two bases: shares in the Plan, on the mixing card, in what is to be bought', async () => {
+    const two = own({
+      bases: [
+        { ink: 'clear', share: 0.7 },
+        { ink: 'extender', share: 0.3 },
+      ],
+    });
+    const made = plan(two);
+    const parts = made.layers[1].mix!.parts;
+    expect(parts.map((p) => [p.inkId, Math.round(p.share * 1000) / 1000])).toEqual([
+      ['yellow', 0.5],
+      ['clear', 0.35],
+      ['extender', 0.15],
+    ]);
+    const said = await pagesOf(two, made);
+    expect(said.find((p) => /^1 Mix/.test(p))).toMatch(/Yellow 3\.3 [\d.]+ g Clear base 2\.3 [\d.]+ g Extender 1 [\d.]+ g/);
+    expect(said.join(' ')).toMatch(/To buy.*Extender (for run 2 )?[\d.]+ g/);
+    // In proportion, and said, where they do not come to the whole.
+    const off = plan(
+      own({
+        bases: [
+          { ink: 'clear', share: 0.35 },
+          { ink: 'extender', share: 0.15 },
+        ],
+      }),
+    );
+    expect(off.layers[1].mix!.parts).toEqual(parts);
+    expect(off.problems.find((p) => p.code === 'bases-share')?.path).toBe('layers[1].bases');
+  });
+
+  test('an extender that clouds makes another colour than the clear base alone', () => {
+    const lab = (L: number, a: number, b: number): object => ({ kind: 'lab', lab: [L, a, b] });
+    const milky = {
+      id: 'extender',
+      name: 'Extender',
+      role: 'extender-base',
+      from: 'two-grounds',
+      white: lab(95, 0, 0),
+      overWhite: lab(94, 0, 1),
+      black: lab(10, 0, 0),
+      overBlack: lab(40, 0, 0),
+    };
+    const labOf = (bases: object[]): readonly number[] =>
+      plan(own({ ink: 'blue', bases }, {}, { inks: [...base.inks, clear('clear', 'Clear base', 'transparent-base'), milky] })).layers[1]
+        .swatch!.lab;
+    const [alone, mixed, all] = [
+      labOf([{ ink: 'clear', share: 1 }]),
+      labOf([
+        { ink: 'clear', share: 0.5 },
+        { ink: 'extender', share: 0.5 },
+      ]),
+      labOf([{ ink: 'extender', share: 1 }]),
+    ];
+    expect(mixed[0]).toBeGreaterThan(alone[0] + 0.5);
+    expect(all[0]).toBeGreaterThan(mixed[0] + 0.5);
+  });
+
+  test('a mesh of its own: film, grams, colour, the screen changed on card and day, and on the set-up page', async () => {
+    const usual = plan(own({}));
+    const bundleOfMesh = own(coarse);
+    const made = plan(bundleOfMesh);
+    const ratio = made.layers[1].wetMicrons / usual.layers[1].wetMicrons;
+    // Usual meshes: 53 against 26 cm³ of ink on a square metre.
+    expect(ratio).toBeCloseTo(53 / 26, 6);
+    expect(made.layers[0].wetMicrons).toBe(usual.layers[0].wetMicrons);
+    expect(made.layers[1].mix!.printedGrams).toBeGreaterThan(1.5 * usual.layers[1].mix!.printedGrams);
+    // More film is more colour.
+    expect(made.layers[1].swatch!.lab[2]).toBeGreaterThan(usual.layers[1].swatch!.lab[2] + 3);
+    expect(made.layers[0].swatch).toEqual(usual.layers[0].swatch);
+    const said = await pagesOf(bundleOfMesh, made);
+    const card = (name: string): string => said.find((p) => p.startsWith(`4 Print: ${name}`))!;
+    expect(card('Dots')).toMatch(/Wet film about 42 .*Change the screen: mesh 43-80\./);
+    expect(card('Block')).not.toContain('Change the screen');
+    expect(said.find((p) => /^4 The day/.test(p))).toContain('screen 43-80');
+    expect(said.find((p) => /^3 Set up/.test(p))).toContain('Run 2, Dots: a screen of its own, mesh 43-80');
+    expect(made.edition.facts.layers.map((l) => inEnglish(l.mesh))).toEqual(
+      ['77 threads a cm, 48 µm', '43 threads a cm, 80 µm'].map((t) => t.replace(/ (?=µ)/, '\u00a0')),
+    );
+  });
+
+  test('fine shapes print darker in the forecast by what their edges hold; a flat keeps its colour', () => {
+    const made = plan(own({}));
+    const [flat, fine] = made.layers;
+    expect(flat.ridge.share).toBeLessThan(fine.ridge.share);
+    expect(fine.ridge.share).toBeGreaterThan(0.5);
+    expect(fine.filmTimes).toBeGreaterThan(1.3);
+    expect(fine.filmTimes).toBeLessThanOrEqual((1 + fine.ridge.meanTimes) / 2);
+    // The same dots from a sheet without thickness: no ridge, and the colour of the film alone.
+    const thin = plan(own({}, {}, { materials: [{ ...base.materials[0], thicknessMm: 0.001 }] }));
+    expect(thin.layers[1].filmTimes).toBeCloseTo(1, 1);
+    expect(fine.swatch!.lab[2]).toBeGreaterThan(thin.layers[1].swatch!.lab[2] + 2);
+    const overlap = (of: Plan): number => of.papers[0].overlaps.find((o) => o.layers.join() === 'dots')!.lab[2];
+    expect(overlap(made)).toBeGreaterThan(overlap(thin) + 2);
+  });
+
+  test('circles that fit a punch are punched, said on the card, and cost the knife nothing', async () => {
+    const knife = own({}, {}, { knife: { punchesMm: [8] } });
+    const made = plan(knife);
+    const cut = plan(own({})).layers[1].stencil.knife;
+    const { punched, metres } = made.layers[1].stencil.knife;
+    // Five circles; the sixth is squeezed.
+    expect(punched.map((p) => [p.acrossMm, p.atMm.length])).toEqual([[8, 5]]);
+    expect(cut.metres - metres).toBeCloseTo((5 * Math.PI * 8) / 1000, 3);
+    expect((await pagesOf(knife, made)).filter((p) => /^2 Cut/.test(p)).join(' ')).toContain('Punch 5 circles of 8 mm');
+  });
+
+  test('a stencil sheet of its own size is the sheet on card and shelf, and the tape holds the narrower border', () => {
+    const made = plan(own({}));
+    const { sheet } = made.layers[1].stencil;
+    expect([sheet.maxX - sheet.minX, sheet.maxY - sheet.minY]).toEqual([180, 120]);
+    const narrow = plan(own({}, {}, { cuts: [{ ...base.cuts[1], sheetMm: [100, 80] }], layers: [base.layers[1]] }));
+    const { stencil, image } = narrow.press.taping!;
+    expect([image.xMm - stencil.xMm, image.yMm - stencil.yMm]).toEqual([10, 10]);
+    const small = plan(own({}, {}, { cuts: [{ ...base.cuts[1], sheetMm: [85, 200] }], layers: [base.layers[1]] }));
+    expect(small.problems.find((p) => p.code === 'stencil-sheet-small')?.path).toBe('cuts[0].sheetMm');
+  });
+
+  test('hard-sized paper dries later, soft paper sooner; paper that goes wavy is named with the run that wets it', () => {
+    const lastDry = (absorbency: string): number => plan(own({}, { absorbency })).edition.day!.lastDry;
+    expect(lastDry('low')).toBeGreaterThan(lastDry('usual'));
+    expect(lastDry('high')).toBeLessThan(lastDry('usual'));
+    const flood = { ...base.layers[1], cut: 'block' };
+    const big = { cuts: [{ ...base.cuts[1], parts: [{ form: 'block', xMm: 40, yMm: 30, scale: 1.6 }] }], layers: [flood] };
+    const note = plan(own({}, { cockles: true }, big)).problems.find((p) => p.code === 'paper-cockles')!;
+    expect(inEnglish(note.message)).toBe(
+      '“White” goes wavy where much wet ink lies: run 1 (Block, 48 % of the image).'.replace(/ %/, '\u00a0%'),
+    );
+    expect(plan(own({}, { cockles: false }, big)).problems.map((p) => p.code)).not.toContain('paper-cockles');
+  });
 });

@@ -73,6 +73,8 @@ export function jobOf(patches: Patches, trial: Trial = {}): Job {
     title: 'Overprints',
     image: { widthMm: across * cell, heightMm: (cells.length / across) * cell },
     press: { films: trial.films ?? 'dried-between' },
+    // No stencil held these films up along their edges: a sheet without thickness.
+    materials: [{ id: 'none', name: 'No sheet', thicknessMm: 0.001, leastBridgeMm: 2, leastOpeningMm: 1, prints: [1000, 1000] }],
     forms: [
       {
         id: 'square',

@@ -2,20 +2,26 @@ import type { Spectrum } from '../colour/index.ts';
 import { settleProblems, type Job, type JobInk, type JobLayer, type JobPaper } from '../job/index.ts';
 import { problem, ProblemError, type Problem } from '../problem.ts';
 import { list, name as asName, say, type Saying } from '../../words/say.ts';
-import { findInks, type FoundInks, planPress } from '../plan/index.ts';
+import { depositOfRun, findInks, type FoundInks, type Plan, planPress, type RunLayer } from '../plan/index.ts';
 
 /** What questions about a job's colours are answered from: its inks as films, and its printing layers. */
 export interface InkBench {
   readonly job: Job;
   readonly found: FoundInks;
   readonly wetMicrons: number;
-  /** Layers that are not off, in laydown order. */
-  readonly layers: readonly JobLayer[];
+  /** Layers that are not off, in laydown order, each with its film: its own mesh, and the ridge of fine shapes where the Plan is at hand. */
+  readonly layers: readonly RunLayer[];
 }
 
-export function inkBench(job: Job): InkBench {
-  const wetMicrons = planPress(job).deposit.wetMicrons;
-  return { job, found: findInks(job, wetMicrons), wetMicrons, layers: job.layers.filter((l) => !l.off) };
+export function inkBench(job: Job, plan?: Pick<Plan, 'layers'>): InkBench {
+  const on = job.layers.filter((l) => !l.off);
+  const press = planPress(job, on);
+  const { wetMicrons } = press.deposit;
+  const layers = on.map((l) => ({
+    ...l,
+    filmTimes: plan?.layers.find((p) => p.id === l.id)?.filmTimes ?? depositOfRun(press, l.id).wetMicrons / wetMicrons,
+  }));
+  return { job, found: findInks(job, wetMicrons), wetMicrons, layers };
 }
 
 /** The paper named, or the first. Throws `ProblemError`. */

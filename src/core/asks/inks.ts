@@ -13,7 +13,7 @@ import {
 import { settleProblems, type Job, type JobInk } from '../job/index.ts';
 import { ProblemError, type Problem } from '../problem.ts';
 import type { Saying } from '../../words/say.ts';
-import { potOfLayer } from '../plan/index.ts';
+import { printedPot, type Plan } from '../plan/index.ts';
 import { inkBench, paperOf } from './bench.ts';
 import { lotOf } from './shelf.ts';
 
@@ -89,11 +89,12 @@ export interface WantedNow {
 }
 
 /** How near each wanted colour of a job comes, and how likely a print falls within ΔE00 `within` of it. */
-export function askWanted(job: Job, paperId?: string, within = 4): WantedNow[] {
-  const bench = inkBench(job);
+export function askWanted(plan: Pick<Plan, 'job' | 'layers'>, paperId?: string, within = 4): WantedNow[] {
+  const { job } = plan;
+  const bench = inkBench(job, plan);
   const foreseen = new Map<string, ReturnType<typeof foresee>>();
   const pots = bench.layers.flatMap((l) => {
-    const pot = potOfLayer(l, bench.found);
+    const pot = printedPot(l, bench.found);
     return pot ? [{ id: l.id, pot, sigma: l.ink === null ? 0.3 : (bench.found.inkSigmas.get(l.ink) ?? 0.3) }] : [];
   });
   return job.wanted.map((one, at): WantedNow => {

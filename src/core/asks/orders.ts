@@ -1,7 +1,7 @@
 import { rankOrders, type OrderRanking, type OrderWishes, type RankedOrder } from '../ink/index.ts';
 import { say } from '../../words/say.ts';
 import type { Task } from '../task.ts';
-import { potOfLayer, type Plan } from '../plan/index.ts';
+import { printedPot, type Plan } from '../plan/index.ts';
 import { inJobLater, inkBench, paperOf, refuse } from './bench.ts';
 
 export interface OrdersAsk {
@@ -21,10 +21,10 @@ export interface OrdersAnswer extends Omit<OrderRanking, 'ranked'> {
 
 /** Every order of a job's decided layers, ranked. Open layers have no ink yet and stay where they are. */
 export async function askOrders(plan: Plan, ask: OrdersAsk, task?: Task): Promise<OrdersAnswer> {
-  const bench = inkBench(plan.job);
+  const bench = inkBench(plan.job, plan);
   const { paper, spectrum } = paperOf(bench, ask.paperId);
   const layers = bench.layers.flatMap((l) => {
-    const pot = potOfLayer(l, bench.found);
+    const pot = printedPot(l, bench.found);
     return pot ? [{ id: l.id, pot }] : [];
   });
   if (layers.length < 2) refuse(plan.job, 'nothing-to-order', 'layers', say('asks.nothingToOrder'), say('asks.chooseInks'));

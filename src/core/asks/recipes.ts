@@ -21,8 +21,8 @@ export interface RecipeQuestion {
 }
 
 /** The best recipe for a wanted colour on a paper, over layers already printed. */
-export function askRecipe(job: Job, ask: RecipeQuestion): RecipesFound & { readonly problems: readonly Problem[] } {
-  const bench = inkBench(job);
+export function askRecipe(job: Job, ask: RecipeQuestion, plan?: Plan): RecipesFound & { readonly problems: readonly Problem[] } {
+  const bench = inkBench(job, plan);
   const { spectrum } = paperOf(bench, ask.paperId);
   const pots = potsOf(job)
     .filter((p) => ask.pots === undefined || ask.pots.includes(p.id))
@@ -104,7 +104,7 @@ export function askReach(
   plan: Plan,
   ask: { readonly layer: string; readonly paperId?: string; readonly inks?: readonly string[] },
 ): Reach[] {
-  const bench = inkBench(plan.job);
+  const bench = inkBench(plan.job, plan);
   const layer = layerOf(bench, ask.layer);
   const { spectrum } = paperOf(bench, ask.paperId);
   const planned = plan.layers.find((l) => l.id === layer.id);

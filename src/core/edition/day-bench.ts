@@ -5,7 +5,7 @@ import type { DayInput, DayRun } from './day-input.ts';
 export type DayWhat = 'cut' | 'mix' | 'set-up' | 'pull' | 'rack' | 'clean' | 'wait' | 'rest' | 'dry';
 
 /** A screen: by the name that a run gave it, or one of those without a name, numbered from 1. `id` tells them apart. */
-export type DayScreen = { readonly id: string } & ({ readonly name: string } | { readonly number: number });
+export type DayScreen = { readonly id: string } & ({ readonly name: string; readonly mesh?: boolean } | { readonly number: number });
 
 export interface DayStep {
   /** Minutes from midnight before day 1. */
@@ -270,7 +270,8 @@ export class Bench {
 }
 
 function sayScreen(screen: DayScreen): Saying {
-  return 'name' in screen ? asWritten(screen.name) : say('day.screen', { n: screen.number });
+  if ('name' in screen) return screen.mesh ? say('day.screenOfMesh', { mesh: asName(screen.name) }) : asWritten(screen.name);
+  return say('day.screen', { n: screen.number });
 }
 
 /** `09:35`, to the minute. */

@@ -10,6 +10,8 @@ export interface DayRun {
   /** A screen of its own name; runs that name the same one share it. Left out: any free screen. */
   readonly screen?: string;
   readonly dryMinutes?: number;
+  /** Sheet by sheet, how much longer or shorter its paper takes to dry; left out: all alike. */
+  readonly dryTimes?: readonly number[];
   /** Where the stencil gives out and the next is mounted. */
   readonly changes?: readonly Pick<StencilChange, 'afterSheets' | 'checkSheets'>[];
   /** Left out: the day's. */
@@ -30,6 +32,8 @@ export interface DayInput {
   readonly dryMinutes: number;
   readonly rackPlaces: number;
   readonly screens: number;
+  /** Named screens have a mesh of their own: other runs cannot take them. */
+  readonly screensByMesh?: boolean;
   readonly humidityPercent: number;
   readonly mixMinutesPerRun?: number;
   readonly rest?: { readonly hour: number; readonly minutes: number };

@@ -203,10 +203,11 @@ function oneDay(input: DayInput, racks: Racks): DayPlan {
         if (off > until + 1e-9) break;
         if (done > begun) pause += on - time;
         wet = wet.filter((end) => end > off);
-        insert(wet, off + dry);
+        const dried = off + dry * (run.dryTimes?.[done] ?? 1);
+        insert(wet, dried);
         rackPeak = Math.max(rackPeak, wet.length);
-        dryAt.set(name, off + dry);
-        sheetTimes.push({ sheet: name, run: run.id, on, off, dry: off + dry });
+        dryAt.set(name, dried);
+        sheetTimes.push({ sheet: name, run: run.id, on, off, dry: dried });
         time = off;
         done++;
       }
@@ -261,7 +262,9 @@ function oneDay(input: DayInput, racks: Racks): DayPlan {
     lastDry: Math.max(result.workEnds, lastSheet),
     rackPeak,
     dryMinutes: input.dryMinutes * slower,
-    dryMinutesMost: Math.max(input.dryMinutes, ...runs.map((run) => run.dryMinutes ?? 0)) * slower,
+    dryMinutesMost:
+      Math.max(input.dryMinutes, ...runs.map((run) => (run.dryMinutes ?? input.dryMinutes) * Math.max(1, ...(run.dryTimes ?? [])))) *
+      slower,
     openTime,
     problems,
   };
@@ -294,10 +297,13 @@ function freeScreen(
   washed: ReadonlyMap<string, number>,
 ): DayScreen | undefined {
   const taken = new Set([...setUp.values()].map((one) => one.screen.id));
-  const named = [...new Set(input.runs.flatMap((one) => one.screen ?? []))].map(screenNamed);
+  const nameOf = (name: string): DayScreen => screenNamed(name, input.screensByMesh);
+  const named = [...new Set(input.runs.flatMap((one) => one.screen ?? []))].map(nameOf);
   const own = input.runs[run].screen;
-  if (own !== undefined) return taken.has(screenNamed(own).id) ? undefined : screenNamed(own);
-  const others = Array.from({ length: Math.max(0, input.screens - named.length) }, (_, i) => screenOf(named.length + i + 1));
+  if (own !== undefined) return taken.has(nameOf(own).id) ? undefined : nameOf(own);
+  const others = Array.from({ length: Math.max(0, input.screens - named.length) }, (_, i) =>
+    screenOf((input.screensByMesh ? 0 : named.length) + i + 1),
+  );
   const soonest = (screens: readonly DayScreen[]): DayScreen | undefined =>
     screens
       .filter((screen) => !taken.has(screen.id))
@@ -306,10 +312,10 @@ function freeScreen(
         undefined,
       );
   // A screen that a run before its pull still waits for by name is left to it.
-  return soonest(others) ?? soonest(named);
+  return soonest(others) ?? (input.screensByMesh ? undefined : soonest(named));
 }
 
-const screenNamed = (name: string): DayScreen => ({ id: `named ${name}`, name });
+const screenNamed = (name: string, mesh = false): DayScreen => ({ id: `named ${name}`, name, ...(mesh ? { mesh } : {}) });
 const screenOf = (number: number): DayScreen => ({ id: String(number), number });
 
 function sheetNames(run: DayRun): readonly string[] {

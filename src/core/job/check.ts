@@ -1,4 +1,4 @@
-import { length, lengths, list as listOf, name as asName, say, type List, type Saying } from '../../words/say.ts';
+import { length, lengths, list as listOf, name as asName, say, share, type List, type Saying } from '../../words/say.ts';
 import { problem, type Problem } from '../problem.ts';
 import { mostCopies, mostLayers, type Job, type JobBundle, type JobCut } from './schema.ts';
 import { doneProblems } from './done.ts';
@@ -63,6 +63,18 @@ function checkReferences(job: Job, add: Add): void {
           use(job.forms),
         );
     });
+    const leastMm = 10;
+    if (cut.sheetMm && (cut.sheetMm[0] < job.image.widthMm + leastMm || cut.sheetMm[1] < job.image.heightMm + leastMm))
+      add(
+        'stencil-sheet-small',
+        `cuts[${i}].sheetMm`,
+        say('job.stencilSheetSmall', {
+          cut: asName(cut.name),
+          sheet: lengths(cut.sheetMm),
+          image: lengths([job.image.widthMm, job.image.heightMm]),
+        }),
+        say('job.stencilSheetLarger', { least: lengths([job.image.widthMm + leastMm, job.image.heightMm + leastMm]) }),
+      );
     if (cut.material !== undefined && job.materials.length > 0 && !has(job.materials, cut.material)) {
       add(
         'no-such-material',
@@ -83,15 +95,29 @@ function checkReferences(job: Job, add: Add): void {
         say('job.noSuchInk', { layer: name, ink: asName(layer.ink) }),
         job.inks.length > 0 ? say('job.useOneOrOpen', { ids: ids(job.inks) }) : say('job.leaveOpen'),
       );
-    if (layer.base !== undefined && !has(job.inks, layer.base)) {
+    const named = [
+      ...(layer.base === undefined ? [] : [[layer.base, `layers[${i}].base`] as const]),
+      ...(layer.bases ?? []).map((b, k) => [b.ink, `layers[${i}].bases[${k}].ink`] as const),
+    ];
+    for (const [base, path] of named) {
+      if (has(job.inks, base)) continue;
       const bases = job.inks.filter((k) => k.role !== 'ink');
       add(
         'no-such-base',
-        `layers[${i}].base`,
-        say('job.noSuchBase', { layer: name, base: asName(layer.base) }),
+        path,
+        say('job.noSuchBase', { layer: name, base: asName(base) }),
         bases.length > 0 ? say('job.useOneOrNone', { ids: ids(bases) }) : say('job.leaveOut'),
       );
     }
+    const together = (layer.bases ?? []).reduce((sum, b) => sum + b.share, 0);
+    if (layer.bases && Math.abs(together - 1) > 0.005)
+      add(
+        'bases-share',
+        `layers[${i}].bases`,
+        say('job.basesShare', { layer: name, together: share(together, 0) }),
+        say('job.basesMakeOne'),
+        'warning',
+      );
   });
   const lists = [
     ['wanted', job.wanted],

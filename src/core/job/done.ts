@@ -16,7 +16,7 @@ export function stateOf(job: Job, layerId: string, kind: DoneKind): string | nul
   if (kind === 'cut') return hashOf(cutState(job, layer));
   if (kind === 'mixed') return hashOf(potState(job, layer));
   const before = job.layers.slice(0, job.layers.indexOf(layer)).filter((l) => !l.off);
-  return hashOf([cutState(job, layer), potState(job, layer), layer.off, before.map((l) => l.id)]);
+  return hashOf([cutState(job, layer), potState(job, layer), layer.off, before.map((l) => l.id), ...(layer.mesh ? [layer.mesh] : [])]);
 }
 
 function cutState(job: Job, layer: JobLayer): unknown {
@@ -34,6 +34,7 @@ function cutState(job: Job, layer: JobLayer): unknown {
       .map(({ id, drawing, outline, widthMm, heightMm }) => ({ id, drawing, outline, widthMm, heightMm })),
     image: [job.image.widthMm, job.image.heightMm],
     margin: job.stencilMarginMm,
+    ...(cut?.sheetMm ? { sheet: cut.sheetMm } : {}),
   };
 }
 
@@ -47,8 +48,9 @@ function potState(job: Job, layer: JobLayer): unknown {
   };
   gather(layer.ink);
   gather(layer.base);
+  for (const base of layer.bases ?? []) gather(base.ink);
   const mixes = job.inks.flatMap((k) => (used.has(k.id) && k.from === 'mix' ? [[k.id, k.parts]] : []));
-  return { ink: layer.ink, strength: layer.strength, base: layer.base ?? null, mixes };
+  return { ink: layer.ink, strength: layer.strength, base: layer.base ?? null, mixes, ...(layer.bases ? { bases: layer.bases } : {}) };
 }
 
 /** What is marked in a job. */

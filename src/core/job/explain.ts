@@ -88,6 +88,12 @@ const examples: Readonly<Record<string, unknown>> = {
   cut: 'kelp',
   ink: 'weed',
   base: 'clear-base',
+  bases: [
+    { ink: 'clear-base', share: 0.7 },
+    { ink: 'extender', share: 0.3 },
+  ],
+  punchesMm: [3, 5, 8],
+  sheetMm: [250, 310],
   layer: 'kelp',
   paper: 'smooth-white',
   strength: 0.6,

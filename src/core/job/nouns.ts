@@ -102,6 +102,15 @@ const weighed = {
 /** A mark is not told apart: which it is, the message says. */
 const doneThing: Each = () => ({ it: say('where.done'), of: say('where.done') });
 
+const meshFields = {
+  perCm: say('where.threadCount'),
+  threadMicrons: say('where.thread'),
+  openingMicrons: say('where.opening'),
+  openPercent: say('where.openArea'),
+  thicknessMicrons: say('where.meshThickness'),
+  theoreticalCm3PerM2: say('where.inkVolume'),
+} as const;
+
 const markFields = { layer: say('where.doneLayer'), state: say('where.doneState'), date: say('where.doneDate') } as const;
 
 export const inReading: { readonly [K in Known<JobReading>]: Saying } = {
@@ -151,6 +160,7 @@ export const fields: Fields<Job> = {
       metresPerMinute: say('where.paceAlong'),
       secondsPerCorner: say('where.paceCorner'),
       secondsPerPiece: say('where.pacePiece'),
+      punchesMm: say('where.punches'),
     },
   },
   forms: {
@@ -201,6 +211,7 @@ export const fields: Fields<Job> = {
       id: 'id',
       name: 'name',
       material: 'materialOf',
+      sheetMm: 'stencilSheet',
       parts: {
         noun: 'formsOn',
         each: inner('partOfCut', 'ofPartOfCut', nameBy('forms', 'form')),
@@ -244,8 +255,14 @@ export const fields: Fields<Job> = {
       ink: 'inkOf',
       strength: 'strength',
       base: 'baseOf',
+      bases: {
+        noun: 'basesOf',
+        each: inner('partOfMix', 'ofPartOfMix', nameBy('inks', 'ink')),
+        fields: { ink: 'inkOf', share: 'shareOf' },
+      },
       spreadMm: 'spread',
       offContactMm: 'gapOf',
+      mesh: { noun: 'meshOf', fields: meshFields },
       islands: 'islands',
       bridgesBy: 'bridgesBy',
       pinnedBridges: {
@@ -309,6 +326,8 @@ export const fields: Fields<Job> = {
       thicknessMm: 'thickness',
       grain: 'grain',
       edge: 'edge',
+      absorbency: 'absorbency',
+      cockles: 'cockling',
       parent: { noun: 'parentSheet', fields: { widthMm: 'parentWidth', heightMm: 'parentHeight' } },
       imageAtMm: 'imageAt',
       printed: {
@@ -326,14 +345,7 @@ export const fields: Fields<Job> = {
       insideHeightMm: say('where.frameHeight'),
       mesh: {
         noun: say('where.mesh'),
-        fields: {
-          perCm: say('where.threadCount'),
-          threadMicrons: say('where.thread'),
-          openingMicrons: say('where.opening'),
-          openPercent: say('where.openArea'),
-          thicknessMicrons: say('where.meshThickness'),
-          theoreticalCm3PerM2: say('where.inkVolume'),
-        },
+        fields: meshFields,
       },
       hinge: say('where.hinge'),
       offContactMm: say('where.gap'),

@@ -154,13 +154,30 @@ const PartSchema = z.looseObject({
   repeat: RepeatSchema.optional(),
 });
 
-const CutSchema = z.looseObject({ id, name, material: id.optional(), parts: z.array(PartSchema).min(1).max(mostParts), note });
+const CutSchema = z.looseObject({
+  id,
+  name,
+  material: id.optional(),
+  /** Its sheet's own size, the image in its middle; left out: the image and the job's margin all round. */
+  sheetMm: z.tuple([sizeMm, sizeMm]).optional(),
+  parts: z.array(PartSchema).min(1).max(mostParts),
+  note,
+});
 
 const BridgePinSchema = z.looseObject({
   fromMm: point,
   toMm: point,
   viaMm: z.array(point).max(5000).optional(),
   widthMm: sizeMm.optional(),
+});
+
+const MeshSchema = z.looseObject({
+  perCm: z.number().gt(0).max(300),
+  threadMicrons: z.number().gt(0).max(500),
+  openingMicrons: z.number().gt(0).max(2000).optional(),
+  openPercent: z.number().gt(0).lt(100).optional(),
+  thicknessMicrons: z.number().gt(0).max(1000).optional(),
+  theoreticalCm3PerM2: z.number().gt(0).max(1000).optional(),
 });
 
 const LayerSchema = z.looseObject({
@@ -174,10 +191,18 @@ const LayerSchema = z.looseObject({
   strength: share.default(1),
   /** Which base the pot is let down with; left out: a clear one. */
   base: id.optional(),
+  /** Several bases in one pot, a transparent and an extender one: what is no ink, shared out by volume. Takes the place of `base`. */
+  bases: z
+    .array(z.looseObject({ ink: id, share: z.number().gt(0).max(1) }))
+    .min(1)
+    .max(4)
+    .optional(),
   /** Prints this much farther out all round than its cut (less: choked), so that neighbours overlap. Needs a cut of its own. */
   spreadMm: z.number().min(-10).max(10).default(0),
   /** Gap under the mesh in this run alone; left out: the screen's. Another gap prints the image at another size. */
   offContactMm: z.number().min(0).max(50).optional(),
+  /** The mesh of this run alone: a screen of its own. Left out: the job's screen. */
+  mesh: MeshSchema.optional(),
   islands: z.enum(['bridge', 'loose', 'drop']).optional(),
   bridgesBy: z.enum(['least-seen', 'shortest']).default('least-seen'),
   pinnedBridges: z.array(BridgePinSchema).max(mostPins).optional(),
@@ -257,6 +282,10 @@ const PaperSchema = z.looseObject({
   thicknessMm: z.number().gt(0).max(10).default(0.3),
   grain: z.enum(['along-width', 'along-height', 'unknown']).default('unknown'),
   edge: z.enum(['cut', 'torn']).default('cut'),
+  /** How much of the ink's water it takes up: ink on it dries sooner or later. */
+  absorbency: z.enum(['low', 'usual', 'high']).default('usual'),
+  /** It goes wavy where much wet ink lies. */
+  cockles: z.boolean().default(false),
   /** The sheet it is bought in; left out: bought cut to size. */
   parent: z.looseObject({ widthMm: sizeMm, heightMm: sizeMm }).optional(),
   /** Where the image's top left corner lies on the sheet; left out: in the middle. */
@@ -264,15 +293,6 @@ const PaperSchema = z.looseObject({
   /** A sheet that already carries a print: its picture covers the image area unless placed. */
   printed: z.looseObject({ picture: attachment, atMm: point.optional(), widthMm: sizeMm.optional(), note }).optional(),
   note,
-});
-
-const MeshSchema = z.looseObject({
-  perCm: z.number().gt(0).max(300),
-  threadMicrons: z.number().gt(0).max(500),
-  openingMicrons: z.number().gt(0).max(2000).optional(),
-  openPercent: z.number().gt(0).lt(100).optional(),
-  thicknessMicrons: z.number().gt(0).max(1000).optional(),
-  theoreticalCm3PerM2: z.number().gt(0).max(1000).optional(),
 });
 
 const ScreenSchema = z.looseObject({
@@ -533,6 +553,8 @@ const KnifeSchema = z.looseObject({
   secondsPerCorner: z.number().min(0).max(300).optional(),
   /** Lifting out what drops out, or laying a loose piece aside. */
   secondsPerPiece: z.number().min(0).max(300).optional(),
+  /** Diameters of the punches at hand: circles of these sizes are punched. */
+  punchesMm: z.array(sizeMm).max(50).optional(),
 });
 
 export const JobSchema = z.looseObject({

@@ -5,7 +5,7 @@ export { shownBy, type Shown } from './parts/costs.ts';
 export { ratesOf, materialOf } from './parts/stencils.ts';
 export { comparedGuess, findInks, overOf, type FoundInks } from './parts/inks.ts';
 export { planPress } from './parts/press.ts';
-export { potOfLayer, filmOfLayer } from './parts/let-down.ts';
+export { potOfLayer, printedPot, filmOfLayer, type RunLayer } from './parts/let-down.ts';
 export { letDownParts, type PotPart } from './parts/mix.ts';
 export { tapeForJob } from './parts/tape.ts';
 export { recolour } from './parts/recolour.ts';

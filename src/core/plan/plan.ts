@@ -5,10 +5,11 @@ import { createMemory, type Memory } from './memory.ts';
 import { borrowedInks } from './parts/borrowed.ts';
 import { editionOf } from './parts/edition.ts';
 import { inksOf } from './parts/inks.ts';
-import { coloursOnPaper, cutTheStencils, planCuts, planInks, planLayers, ridgesOf, wearReads } from './parts/laydown.ts';
-import { layTheInks } from './parts/let-down.ts';
+import { coloursOnPaper, cutTheStencils, planCuts, planInks, planLayers, ridgeOfLayer, ridgesOf, wearReads } from './parts/laydown.ts';
+import { layTheInks, type RunLayer } from './parts/let-down.ts';
 import { planPapers } from './parts/papers.ts';
-import { pressOf } from './parts/press.ts';
+import { depositOfRun, pressOf } from './parts/press.ts';
+import { cocklingNotes } from './parts/press-notes.ts';
 import { areasOf, codesOf } from './parts/proof.ts';
 import { recolour, type Recoloured } from './parts/recolour.ts';
 import { registerOf } from './parts/register.ts';
@@ -18,7 +19,8 @@ import type { Plan } from './types.ts';
 
 export type * from './types.ts';
 export type * from './planned.ts';
-export type { PlannedPress } from './parts/press.ts';
+export type { PlannedPress, RunMesh } from './parts/press.ts';
+export { depositOfRun } from './parts/press.ts';
 export { materialsOf, linesToCut } from './parts/stencils.ts';
 export { sayOffer, takeOffer } from './parts/offers.ts';
 export { pressNotes } from './parts/press-notes.ts';
@@ -80,7 +82,8 @@ function makePlan(bundle: PlanInput, memory: Memory): Plan {
   const inks = inksOf(job, press.deposit.wetMicrons, memory);
   found([...press.problems, ...inks.problems, ...borrowedInks(job, layers)]);
 
-  const laydown = layTheInks(layers, inks);
+  const flat = layers.map((l): RunLayer => ({ ...l, filmTimes: depositOfRun(press, l.id).wetMicrons / press.deposit.wetMicrons }));
+  const laydown = layTheInks(flat, inks);
   const stencils = cutTheStencils(job, layers, laydown, shapes.cuts, inks, memory, found);
   const codes = codesOf(
     job.image,
@@ -88,14 +91,21 @@ function makePlan(bundle: PlanInput, memory: Memory): Plan {
     memory,
   );
   const areas = areasOf(codes, memory);
-  const papers = planPapers(bundle, layers, inks, codes, areas, memory, found);
+  // What the stencils' thickness adds along edges is known only now.
+  const runs = flat.map((l): RunLayer => {
+    const made = stencils.find((s) => s.layer.id === l.id);
+    return made ? { ...l, filmTimes: l.filmTimes * ridgeOfLayer(job, l, made.stencil, press, memory).colourTimes } : l;
+  });
+  const inked = layTheInks(runs, inks);
+  const papers = planPapers(bundle, runs, inks, codes, areas, memory, found);
 
   found(ridgesOf(job, stencils, memory));
-  const register = registerOf(job, layers, stencils, press, codes, coloursOnPaper(job, laydown, inks, memory), memory);
+  const register = registerOf(job, layers, stencils, press, codes, coloursOnPaper(job, inked, inks, memory), memory);
   const edition = editionOf(bundle, layers, press, register, wearReads(job, layers, stencils, press, memory), memory);
   found([...register.problems, ...edition.problems]);
 
-  const plannedLayers = planLayers({ job, layers, stencils, inks, press, edition, areas, memory });
+  const plannedLayers = planLayers({ job, layers: runs, stencils, inks, press, edition, areas, memory });
+  found(cocklingNotes(job, plannedLayers));
   const cuts = planCuts(job, layers, plannedLayers, shapes.cuts);
   const stock = planStock(job, cuts, plannedLayers);
   found(stock.problems);

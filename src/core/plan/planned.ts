@@ -91,6 +91,8 @@ export interface PlannedLayer {
   /** Share of the image area that this layer prints. */
   readonly coverage: number;
   readonly wetMicrons: number;
+  /** Film of this run in the colour forecast, against that of the job's screen: its own mesh, and the ridge where shapes are fine. */
+  readonly filmTimes: number;
   /** Film of this layer against the drawdown its ink was read from (1 = as thick). */
   readonly deposit: number;
   /** sRGB of this layer's ink alone on the first paper, for pots and labels; null when open. */

@@ -26,10 +26,11 @@ export function depositOf(
   mesh: Mesh,
   transferShare: readonly [number, number] = studioDefaults.transferShare,
   volumeSolids: readonly [number, number] = studioDefaults.volumeSolids,
+  place = 'screen.mesh',
 ): Deposit {
   range('transfer', 'screen.transfer', transferShare, 1.5);
   range('solids', say('press.solids'), volumeSolids, 1);
-  const whole = completeMesh(mesh);
+  const whole = completeMesh(mesh, place);
   const volume = whole.theoreticalCm3PerM2;
   const wetRange = [volume * transferShare[0], volume * transferShare[1]] as const;
   const wetMicrons = (wetRange[0] + wetRange[1]) / 2;
@@ -81,18 +82,23 @@ export interface RidgeOver {
   readonly share: number;
   /** Mean film over the whole area, as a multiple of the mesh's. */
   readonly meanTimes: number;
+  /** The film that gives the shape its colour, the same way: a broad flat is seen by its middle, a fine shape by its edges. */
+  readonly colourTimes: number;
 }
+
+/** A ridge over more than this share of a shape is worth saying. */
+export const ridgeMatters = 0.1;
 
 /**
  * The ridge falls from the stencil's height at the edge to nothing at the end of its reach: half its height in the mean, over
  * the share of the area within reach. Geometry; an upper bound like the ridge itself.
  */
 export function ridgeOver({ timesTheFilm }: Pick<EdgeRidge, 'timesTheFilm'>, share: number): RidgeOver {
-  return { share, meanTimes: 1 + (share * (timesTheFilm - 1)) / 2 };
+  const meanTimes = 1 + (share * (timesTheFilm - 1)) / 2;
+  // From a tenth of the area on, little by little: of the bound itself half, as for the grams. In hundredths, so that a moved bridge moves no colour.
+  const edges = Math.max(0, (share - ridgeMatters) / (1 - ridgeMatters));
+  return { share, meanTimes, colourTimes: Math.round(100 + 50 * edges * (meanTimes - 1)) / 100 };
 }
-
-/** A ridge over more than this share of a shape is worth saying. */
-export const ridgeMatters = 0.1;
 
 export interface EdgeRidge {
   /** Wet film right at the stencil's edge: mesh film plus what the stencil's thickness holds. */

@@ -178,10 +178,11 @@ describe('packing for a frame in clamps', () => {
     expect(found.frontOnly.gapMm).toEqual(close(12 - (12 * 160) / 560 - 0.4, 12 - (12 * 400) / 560 - 0.4));
     expect(found.problems).toMatchObject([{ advice: { key: 'press.boardUnderPaper', values: { by: { mm: 8.5 } } } }]);
     expect(found.layers).toEqual([
-      { thicknessMm: 2, count: 6, heightMm: 12, offMm: 0 },
-      { thicknessMm: 5, count: 2, heightMm: 10, offMm: -2 },
+      { thicknessMm: 2, count: 6, cardMm: 0, heightMm: 12, offMm: 0 },
+      { thicknessMm: 5, count: 2, cardMm: 2, heightMm: 12, offMm: 0 },
     ]);
-    expect(layersOf(12, 1.75)).toEqual({ thicknessMm: 1.75, count: 7, heightMm: 12.25, offMm: 0.25 });
+    expect(layersOf(12, 1.75)).toEqual({ thicknessMm: 1.75, count: 6, cardMm: 1.5, heightMm: 12, offMm: 0 });
+    expect(layersOf(11.9, 3)).toMatchObject({ count: 4, cardMm: 0, heightMm: 12 });
   });
 
   test('a clamp at the right height, or nearly, needs no word', () => {

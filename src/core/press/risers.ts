@@ -5,6 +5,8 @@ import type { Problem } from '../problem.ts';
 export interface Layers {
   readonly thicknessMm: number;
   readonly count: number;
+  /** Card laid on the boards, in what is sold; 0: none. */
+  readonly cardMm: number;
   readonly heightMm: number;
   /** Height reached less height wanted. */
   readonly offMm: number;
@@ -120,8 +122,13 @@ function builtOf(
   return { underHingeMm, underPaperMm, frontMm, gapMm: hingeMm + (frontMm - hingeMm) * middleShare - underPaperMm - stackMm };
 }
 
-/** How many boards or coins of one thickness come nearest to a height. */
+/** Boards or coins of one thickness, as many as go under, and card on top of them. */
 export function layersOf(heightMm: number, thicknessMm: number): Layers {
-  const count = Math.round(heightMm / thicknessMm);
-  return { thicknessMm, count, heightMm: count * thicknessMm, offMm: count * thicknessMm - heightMm };
+  const count = Math.floor(heightMm / thicknessMm + 1e-9);
+  const cardMm = asSold(heightMm - count * thicknessMm);
+  // A card as thick as a board is a board.
+  if (cardMm >= thicknessMm - 1e-9)
+    return { thicknessMm, count: count + 1, cardMm: 0, heightMm: (count + 1) * thicknessMm, offMm: (count + 1) * thicknessMm - heightMm };
+  const whole = count * thicknessMm + cardMm;
+  return { thicknessMm, count, cardMm, heightMm: whole, offMm: whole - heightMm };
 }

@@ -1,8 +1,8 @@
-import { regionPerimeter, ringArea, simplify } from '../form/index.ts';
+import { regionBox, regionPerimeter, ringArea, simplify } from '../form/index.ts';
 import type { Region } from '../form/index.ts';
 import { ringsAround } from './cut-order.ts';
 import { defaultRates, knifeMinutes } from './rates.ts';
-import type { KnifeRates, KnifeWork, PointMm } from './types.ts';
+import type { KnifeRates, KnifeWork, PointMm, Punched } from './types.ts';
 
 const cornerDeg = 40;
 
@@ -43,13 +43,43 @@ export function cornersOf(lines: Region): Corner[] {
   return corners;
 }
 
-/** What cutting costs. `pieces`: cut-outs to lift and loose pieces to keep. */
+/** A hole this much off a punch's diameter is as good as the punch: less than sheets are placed by hand. common practice */
+const punchOffMm = 0.15;
+
+/** The circle that a ring is, or null: every point as far from the middle as the others, to the width of a knife cut. */
+function circleOf(ring: Float64Array): { readonly atMm: PointMm; readonly acrossMm: number } | null {
+  const n = ring.length / 2;
+  if (n < 8) return null;
+  const { minX, minY, maxX, maxY } = regionBox({ rings: [ring] });
+  const acrossMm = (maxX - minX + maxY - minY) / 2;
+  const [x, y] = [(minX + maxX) / 2, (minY + maxY) / 2];
+  for (let i = 0; i < n; i++) if (Math.abs(2 * Math.hypot(ring[2 * i] - x, ring[2 * i + 1] - y) - acrossMm) > punchOffMm) return null;
+  return { atMm: [x, y], acrossMm };
+}
+
+/** Which rings a punch at hand takes out, punch by punch. */
+function punchedRings(lines: Region, punchesMm: readonly number[]): { readonly punched: Punched[]; readonly left: Region } {
+  const of = new Map<number, PointMm[]>();
+  const left = lines.rings.filter((ring) => {
+    const circle = circleOf(ring);
+    const punch = circle && punchesMm.find((p) => Math.abs(p - circle.acrossMm) <= punchOffMm);
+    if (!circle || punch === null || punch === undefined) return true;
+    of.set(punch, [...(of.get(punch) ?? []), circle.atMm]);
+    return false;
+  });
+  const punched = [...of].map(([acrossMm, atMm]): Punched => ({ acrossMm, atMm })).sort((one, other) => one.acrossMm - other.acrossMm);
+  return { punched, left: { rings: left } };
+}
+
+/** What cutting costs. `pieces`: cut-outs to lift and loose pieces to keep; a punch takes as long for each of its circles. */
 export function knifeWork(cutLines: Region, pieces: number, rates: KnifeRates = defaultRates): KnifeWork {
-  const metres = regionPerimeter(cutLines) / 1000;
-  const corners = cornersOf(cutLines).length;
+  const { punched, left } =
+    rates.punchesMm && rates.punchesMm.length > 0 ? punchedRings(cutLines, rates.punchesMm) : { punched: [], left: cutLines };
+  const metres = regionPerimeter(left) / 1000;
+  const corners = cornersOf(left).length;
   const parts = knifeMinutes({ metres, corners, pieces }, rates);
   const minutes = parts.lines + parts.corners + parts.pieces;
   // Common practice: how long a hand stays sure.
   const difficulty = minutes < 10 ? 'easy' : minutes < 25 ? 'steady' : minutes < 60 ? 'fine' : minutes < 180 ? 'trying' : 'hopeless';
-  return { metres, corners, pieces, minutes, difficulty };
+  return { metres, corners, pieces, punched, minutes, difficulty };
 }

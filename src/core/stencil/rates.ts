@@ -21,5 +21,6 @@ export function knifeRates(own: Partial<KnifeRates> | undefined): KnifeRates {
     metresPerMinute: own?.metresPerMinute ?? defaultRates.metresPerMinute,
     secondsPerCorner: own?.secondsPerCorner ?? defaultRates.secondsPerCorner,
     secondsPerPiece: own?.secondsPerPiece ?? defaultRates.secondsPerPiece,
+    ...(own?.punchesMm ? { punchesMm: own.punchesMm } : {}),
   };
 }

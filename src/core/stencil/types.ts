@@ -30,6 +30,8 @@ export interface KnifeRates {
   readonly secondsPerCorner: number;
   /** Lifting out one cut-out, or setting one loose piece aside. */
   readonly secondsPerPiece: number;
+  /** Diameters of the punches at hand. */
+  readonly punchesMm?: readonly number[];
 }
 
 export interface StencilRequest {
@@ -155,11 +157,19 @@ export interface Certificate {
   readonly method: Saying;
 }
 
+/** Circles for one punch. */
+export interface Punched {
+  readonly acrossMm: number;
+  readonly atMm: readonly PointMm[];
+}
+
 export interface KnifeWork {
   readonly metres: number;
   readonly corners: number;
   /** Cut-outs to lift and loose pieces to keep. */
   readonly pieces: number;
+  /** Circles that a punch at hand takes out: no knife goes round them. */
+  readonly punched: readonly Punched[];
   readonly minutes: number;
   readonly difficulty: 'easy' | 'steady' | 'fine' | 'trying' | 'hopeless';
 }

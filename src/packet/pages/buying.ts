@@ -1,7 +1,9 @@
 import { buyingHeads, buyingList, type BuyingGroup } from '../../core/plan/index.ts';
+import { textWidthMm } from '../pdf/type.ts';
 import { startPage, type, type Frame, type Setting } from './setting.ts';
 
-const rowMm = 7.4;
+const usualRowMm = 7.4,
+  leastRowMm = 6.6;
 const headMm = 7;
 const gapMm = 8;
 
@@ -11,17 +13,17 @@ export function buyingPages(setting: Setting): void {
   if (columns.length === 0) return;
   // Under what is to be weighed up first, where the page has the room.
   const { under } = setting;
-  const high = highest(columns) + 14;
-  if (under && under.y + high <= under.frame.bottom) {
+  const rowMm = [usualRowMm, leastRowMm].find((row) => under && under.y + highest(columns, row) + 11 <= under.frame.bottom);
+  if (under && rowMm !== undefined) {
     const { page, left, right, width } = under.frame;
     page.text(left, under.y + 6, setting.say('buying.title'), { ...type.large, size: 18 });
     page.text(right, under.y + 6, setting.say('buying.haveItFirst'), { ...type.body, align: 'right' });
     page.rect(left, under.y + 8.5, width, 0.6, { fill: '#000000' });
-    draw(setting, under.frame, under.y + 12, columns);
+    draw(setting, under.frame, under.y + 12, columns, rowMm);
     return;
   }
   const frame = begin(setting, false);
-  draw(setting, frame, frame.top, columns);
+  draw(setting, frame, frame.top, columns, usualRowMm);
 }
 
 const begin = (setting: Setting, more: boolean): Frame =>
@@ -29,9 +31,9 @@ const begin = (setting: Setting, more: boolean): Frame =>
 
 type Column = readonly BuyingGroup[];
 
-const highOf = (group: BuyingGroup): number => headMm + group.lines.length * rowMm + 3;
-const highest = (columns: readonly Column[]): number =>
-  Math.max(...columns.map((one) => one.reduce((sum, group) => sum + highOf(group), 0)));
+const highOf = (group: BuyingGroup, rowMm: number): number => headMm + group.lines.length * rowMm + 3;
+const highest = (columns: readonly Column[], rowMm = usualRowMm): number =>
+  Math.max(...columns.map((one) => one.reduce((sum, group) => sum + highOf(group, rowMm), 0)));
 
 /** Groups stay whole; the columns as even as that goes. */
 function columnsOf(setting: Setting): Column[] {
@@ -45,7 +47,7 @@ function columnsOf(setting: Setting): Column[] {
   return ways.sort((a, b) => highest(a) - highest(b))[0];
 }
 
-function draw(setting: Setting, first: Frame, top: number, columns: readonly Column[]): void {
+function draw(setting: Setting, first: Frame, top: number, columns: readonly Column[], rowMm: number): void {
   const wide = (first.width - gapMm) / 2;
   let frame = first;
   columns.forEach((groups, i) => {
@@ -61,10 +63,11 @@ function draw(setting: Setting, first: Frame, top: number, columns: readonly Col
         const { page } = frame;
         page.line(x, y, x + wide, y, 0.15);
         page.rect(x, y + 1.6, 4.2, 4.2, { stroke: '#000000', lineMm: 0.3 });
-        const amount = wide * 0.42;
-        page.fit(x + 7, y + 3.7, wide - 9 - amount, setting.tell(line.what), { ...type.strong, size: 10 }, 6.5);
-        page.fit(x + wide, y + 3.7, amount, setting.tell(line.amount), { ...type.strong, size: 10, align: 'right' }, 6.5);
-        if (line.note) page.fit(x + 7, y + 6.6, wide - 7, setting.tell(line.note), { size: 7.5 }, 6);
+        const says = setting.tell(line.amount);
+        const amount = Math.min(wide * 0.5, textWidthMm(page.faces, says, { ...type.strong, size: 10 }));
+        page.fit(x + 7, y + 3.7, wide - 9 - amount, setting.tell(line.what), { ...type.strong, size: 10 }, 6);
+        page.fit(x + wide, y + 3.7, amount, says, { ...type.strong, size: 10, align: 'right' }, 6.5);
+        if (line.note) page.fit(x + 7, y + 6.3, wide - 7, setting.tell(line.note), { size: 7.5 }, 6);
         y += rowMm;
       }
       y += 3;

@@ -122,7 +122,11 @@ function introduction(setting: Setting, frame: Frame): number {
     top,
     words.width,
     [
-      sentences(say('cutPages.layOnMaterial'), layers.some((layer) => !drawsWhole(setting, layer)) && say('cutPages.edgeNotDrawn')),
+      sentences(
+        say('cutPages.layOnMaterial'),
+        layers.some((layer) => pagesOfDrawing(setting, layer) > 1) && say('cutPages.howToJoin'),
+        layers.some((layer) => !drawsWhole(setting, layer)) && say('cutPages.edgeNotDrawn'),
+      ),
       say('cutPages.innerFirst'),
       sentences(
         say('cutPages.greyOutWhiteStays'),
@@ -158,6 +162,7 @@ function cardOf(setting: Setting, layer: PlannedLayer, firstPage: number, lastPa
   const dropped = islands.filter((i) => i.handled === 'dropped');
   if (bridges.length > 0) points.push(say('cutPages.bridgesAre', { what: whatShows(bridges) }));
   if (dropped.length > 0) points.push(say('cutPages.droppedAre', { what: whatShows(dropped) }));
+  for (const { acrossMm, atMm } of knife.punched) points.push(say('cutPages.punch', { n: atMm.length, across: length(acrossMm) }));
   if (loosePieces.length > 0) points.push(say('cutPages.numberPieces'));
   if (use?.keepForRun !== undefined)
     points.push(

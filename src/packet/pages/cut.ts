@@ -4,6 +4,7 @@ import { cornersOf, sharpDeg, type Corner } from '../../core/stencil/index.ts';
 import { area, deltaE, listed, name as asName, say, type Saying } from '../../words/index.ts';
 import { drawnExtent, registerMarks } from '../marks.ts';
 import type { Page } from '../pdf/page.ts';
+import { textWidthMm } from '../pdf/type.ts';
 import type { ToTile } from '../tiles.ts';
 import { widestPlace } from '../widest-place.ts';
 import { cutCards } from './cut-cards.ts';
@@ -19,7 +20,7 @@ export function* cutPages(setting: Setting): Pages {
       ...toTile(setting, layer),
       name: say('cutPages.drawing', { layer: asName(layer.name), run: layer.run, side: sideOf(layer.side) }),
       says: say('cutPages.greyDropsOut'),
-      draw: (page, placing, at) => drawTrueSize(setting, layer, page, placing, at),
+      draw: (page, placing, at, box) => drawTrueSize(setting, layer, page, placing, at, box),
     });
   }
 }
@@ -67,6 +68,7 @@ function drawTrueSize(
   page: Page,
   placing: { xMm: number; yMm: number; turned?: boolean },
   at: (x: number, y: number) => [number, number],
+  box: Box,
 ): void {
   const { stencil } = layer;
   const { image } = setting.plan.job;
@@ -76,6 +78,12 @@ function drawTrueSize(
     const [x, y] = at(corner.atMm[0], corner.atMm[1]);
     page.circle(x, y, 1.1, { stroke: '#000000', lineMm: 0.12 });
   }
+  for (const { atMm } of stencil.knife.punched)
+    for (const one of atMm) {
+      const [x, y] = at(one[0], one[1]);
+      page.line(x - 1.2, y, x + 1.2, y, 0.2);
+      page.line(x, y - 1.2, x, y + 1.2, 0.2);
+    }
   for (const bridge of stencil.bridges) {
     page.region(bridge.region, placing, { stroke: '#000000', lineMm: 0.12, dashMm: [0.8, 0.8] });
     // Its name stands beside it, out of the knife's way.
@@ -107,9 +115,19 @@ function drawTrueSize(
   for (const mark of registerMarks(image, stencil.sheet)) registerMark(page, ...at(mark.x, mark.y));
   const hinge = setting.plan.job.screen?.hinge;
   const top = setting.say(hinge === undefined ? 'cutPages.topToMesh' : topAndHinge[hinge]);
-  for (const share of [0.25, 0.75]) {
-    const [x, y] = at(image.widthMm * share, -3);
-    page.text(x, y, top, { size: 8, weight: 'semibold', align: 'centre', turned: placing.turned });
+  // Above the image on every sheet that shows its upper edge, clear of the mark in the middle.
+  if (box.minY > -4) return;
+  const [lo, hi] = [Math.max(box.minX, 0), Math.min(box.maxX, image.widthMm)];
+  const middle = image.widthMm / 2;
+  for (const [from, to] of [
+    [lo, Math.min(hi, middle - 7)],
+    [Math.max(lo, middle + 7), hi],
+  ]) {
+    const wide = textWidthMm(page.faces, top, { size: 8, weight: 'semibold' });
+    const size = Math.min(8, (8 * (to - from)) / wide);
+    if (size < 5) continue;
+    const [x, y] = at((from + to) / 2, -3);
+    page.text(x, y, top, { size, weight: 'semibold', align: 'centre', turned: placing.turned });
   }
 }
 

@@ -56,7 +56,11 @@ export function documentationPage(setting: Setting): void {
   writingLine(page, left, y, half, setting.say('recordPages.printedFromTo'), printed);
   const { mesh } = job.screen ?? {};
   const meshIs = mesh ? setting.say('recordPages.meshIs', { count: figure(mesh.perCm, 1, false), thread: film(mesh.threadMicrons) }) : '';
-  y = writingLine(page, right, y, half, setting.say('recordPages.mesh'), meshIs);
+  const ownMeshes = plan.press.runs.flatMap(({ layerId, own, name }) => {
+    const run = plan.layers.find((l) => l.id === layerId)?.run;
+    return own && run !== undefined ? [setting.say('recordPages.runMesh', { run, mesh: asName(name) })] : [];
+  });
+  y = writingLine(page, right, y, half, setting.say('recordPages.mesh'), [meshIs, ...ownMeshes].filter((t) => t !== '').join('; '));
   y = Math.max(y, frame.top + picture.heightMm + 9);
 
   page.line(left, y - 3, frame.right, y - 3, 0.5);

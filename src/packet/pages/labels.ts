@@ -1,5 +1,5 @@
 import { list, name as asName, say, share } from '../../words/index.ts';
-import { drawSwatch } from './parts.ts';
+import { drawSwatch, paraHigh } from './parts.ts';
 import { massIn, startPage, type, type Frame, type PlannedLayer, type Setting } from './setting.ts';
 import { inkName } from './words.ts';
 
@@ -55,11 +55,12 @@ function draw(setting: Setting, frame: Frame, pots: readonly PlannedLayer[], top
     );
     const parts = (layer.mix?.parts ?? []).map((p) => say('cards.part', { name: p.name, share: share(p.share, 0) }));
     const mass = massIn(setting, layer.mix?.totalGrams ?? 0, 'about');
-    const floor = page.floorMm;
-    page.floorMm = Math.min(floor, y + highMm - 7.5);
-    page.para(words, y + 12.5, room, setting.say('cards.potHolds', { parts: list(parts, 'comma'), mass }), { size: 8, leading: 1.2 });
-    page.floorMm = floor;
+    // Nothing of what is in the pot may be missing: smaller where there is much.
+    const holds = setting.say('cards.potHolds', { parts: list(parts, 'comma'), mass });
+    let size = 8;
+    while (size > 4.5 && paraHigh(page, room, holds, { size, leading: 1.15 }) > highMm - 6.7 - 12.2) size -= 0.25;
+    page.para(words, y + 12.2, room, holds, { size, leading: 1.15 });
     page.line(words, y + highMm - 6, x + wide - 3, y + highMm - 6, 0.2);
-    page.text(words, y + highMm - 3, setting.say('cards.mixedOn'), { size: 7 });
+    page.fit(words, y + highMm - 3, room, setting.say('cards.mixedOn'), { size: 7 }, 5);
   });
 }

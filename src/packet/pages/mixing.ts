@@ -1,6 +1,6 @@
 import { studioDefaults } from '../../core/edition/index.ts';
 import { figure, labColour, list, mass, name as asName, say, sentences, share, type Quantity } from '../../words/index.ts';
-import { caution, cautionOf, drawSwatch } from './parts.ts';
+import { caution, cautionOf, drawSwatch, paraHigh } from './parts.ts';
 import { massIn, startPage, type, type Frame, type Pages, type PlannedLayer, type Setting } from './setting.ts';
 import { labelPages, labelsUnder } from './labels.ts';
 import { inkName } from './words.ts';
@@ -24,11 +24,12 @@ export function* mixingPages(setting: Setting): Pages {
     const { page, left, right, top, bottom, width } = frame;
     const gap = 10;
     // Above the first card what holds for all inks.
-    const from = i === 0 ? caution(page, left, top - 2, width, cautionOf(setting, 'ink-label')) + 2 : top;
+    const holds = ['ink-label', ...(layers.some((l) => l.mix && l.mix.retarderShare > 0) ? ['retarder'] : [])];
+    const from = i === 0 ? holds.reduce((y, id) => caution(page, left, y, width, cautionOf(setting, id)), top - 2) + 2 : top;
     const height = (bottom - from - (perPage - 1) * gap) / perPage;
     some.forEach((layer, k) => {
       const y = from + k * (height + gap);
-      card(setting, frame, layer, y, height, i + k === 0);
+      card(setting, frame, layer, y, height);
       if (k > 0) page.line(left, y - gap / 2, right, y - gap / 2, 0.2, [2, 2]);
     });
     let y = from + some.length * (height + gap);
@@ -51,7 +52,7 @@ export function* mixingPages(setting: Setting): Pages {
   }
 }
 
-function card(setting: Setting, frame: Frame, layer: PlannedLayer, y: number, heightMm: number, first: boolean): void {
+function card(setting: Setting, frame: Frame, layer: PlannedLayer, y: number, heightMm: number): void {
   const { page, left, right, width } = frame;
   const { plan } = setting;
   const { mix } = layer;
@@ -69,13 +70,26 @@ function card(setting: Setting, frame: Frame, layer: PlannedLayer, y: number, he
     type.body,
   );
 
+  const [least, most] = mix.totalRangeGrams;
+  const mayNeed = say('cards.mayNeed', { least: massIn(setting, least, 'about'), most: massIn(setting, most, 'about') });
+  const fine = (grams: number): Quantity & { kind: 'mass' } => mass(grams, setting.units === 'in' ? 2 : 1);
+  const [usual, more] = studioDefaults.retarderUsual;
+  const asked =
+    mix.retarderShare > 0
+      ? say('cards.retarderOnTop', { mass: fine(mix.retarderGrams), share: share(mix.retarderShare, 1) })
+      : say('cards.noRetarder', { least: fine(mix.totalGrams * usual), most: fine(mix.totalGrams * more) });
+  const never = say('cards.neverMore', { most: fine(mix.totalGrams * studioDefaults.retarderMost) });
+  const noteStyle = { ...type.small, size: 9.5 };
+  const askedStyle = { ...noteStyle, weight: mix.retarderShare > 0 ? 'bold' : 'regular' } as const;
+  const notes = [setting.tell(sentences(mix.note, mayNeed)), setting.tell(sentences(asked, never))];
+  const underTable = paraHigh(page, words, notes[0], noteStyle) + paraHigh(page, words, notes[1], askedStyle) + 6.5;
   const x = { parts: left + words * 0.5, grams: left + words * 0.73, weighed: left + words * 0.77 };
   let at = y + 18;
   page.text(x.parts, at, setting.say('cards.parts'), { ...type.small, align: 'right' });
   page.text(x.grams, at, setting.say('cards.weigh'), { ...type.small, align: 'right' });
   page.text(x.weighed, at, setting.say('cards.weighed'), type.small);
   at += 1.8;
-  const row = Math.min(13, (heightMm - 52) / (mix.parts.length + 1));
+  const row = Math.max(4, Math.min(13, (heightMm - 19.8 - underTable) / (mix.parts.length + 1)));
   const size = Math.min(20, row * 1.6);
   const weighed = (grams: number): string => setting.show(massIn(setting, grams, 'weighed'));
   const weighedBox = (top: number): void =>
@@ -95,23 +109,8 @@ function card(setting: Setting, frame: Frame, layer: PlannedLayer, y: number, he
   weighedBox(at + 0.4);
   at += row + 3;
 
-  const [least, most] = mix.totalRangeGrams;
-  const mayNeed = say('cards.mayNeed', { least: massIn(setting, least, 'about'), most: massIn(setting, most, 'about') });
-  at = page.para(left, at, words, setting.tell(sentences(mix.note, mayNeed)), { ...type.small, size: 9.5 }) + 1.5;
-  const fine = (grams: number): Quantity & { kind: 'mass' } => mass(grams, setting.units === 'in' ? 2 : 1);
-  const [usual, more] = studioDefaults.retarderUsual;
-  const asked =
-    mix.retarderShare > 0
-      ? say('cards.retarderOnTop', { mass: fine(mix.retarderGrams), share: share(mix.retarderShare, 1) })
-      : say('cards.noRetarder', { least: fine(mix.totalGrams * usual), most: fine(mix.totalGrams * more) });
-  const never = say('cards.neverMore', { most: fine(mix.totalGrams * studioDefaults.retarderMost) });
-  at =
-    page.para(left, at, words, setting.tell(sentences(asked, never)), {
-      ...type.small,
-      size: 9.5,
-      weight: mix.retarderShare > 0 ? 'bold' : 'regular',
-    }) + 2;
-  if (first && mix.retarderShare > 0) caution(page, left, at, words, cautionOf(setting, 'retarder'));
+  at = page.para(left, at, words, notes[0], noteStyle) + 1.5;
+  page.para(left, at, words, notes[1], askedStyle);
 
   const sx = right - swatchMm;
   drawSwatch(setting, page, layer.swatch?.srgb ?? null, sx, y, swatchMm, swatchHighMm);

@@ -161,7 +161,7 @@ function lookFor(setting: Setting, frame: Frame, layer: PlannedLayer, y: number)
     const x = frame.left + (i % 2) * (width + 6),
       at = y + Math.floor(i / 2) * 6;
     frame.page.rect(x, at, 3.2, 3.2, { stroke: '#000000', lineMm: 0.3 });
-    frame.page.fit(x + 6, at + 3, width - 6, setting.tell(point), type.body, 8);
+    frame.page.fit(x + 6, at + 3, width - 6, setting.tell(point), type.body, 6.5);
   });
   return y + Math.ceil(shown.length / 2) * 6 + 3;
 }

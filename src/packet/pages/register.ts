@@ -28,14 +28,17 @@ export function registerPage(setting: Setting): void {
   y = Math.max(y, top + 16) + 4;
   y = gapsTable(setting, frame, y);
   const x = { likely: left + width * 0.55, worst: left + width * 0.68, has: left + width * 0.81, verdict: left + width * 0.84 };
-  page.text(x.likely, y + 3, setting.say('setUpPages.likely'), { ...type.small, align: 'right' });
-  page.text(x.worst, y + 3, setting.say('setUpPages.worst'), { ...type.small, align: 'right' });
-  page.text(x.has, y + 3, setting.say('setUpPages.overlap'), { ...type.small, align: 'right' });
-  y += 5;
   const order = ['opens', 'tight', 'unknown', 'holds'];
   const pairs = budget.pairs
     .filter((p) => p.forgivesMm !== null)
     .sort((p, q) => order.indexOf(p.verdict) - order.indexOf(q.verdict) || q.likelyMm - p.likelyMm);
+  if (pairs.length === 0) y = page.para(left, y, width, setting.say('setUpPages.noneMeet'), type.body);
+  else {
+    page.text(x.likely, y + 3, setting.say('setUpPages.likely'), { ...type.small, align: 'right' });
+    page.text(x.worst, y + 3, setting.say('setUpPages.worst'), { ...type.small, align: 'right' });
+    page.text(x.has, y + 3, setting.say('setUpPages.overlap'), { ...type.small, align: 'right' });
+    y += 5;
+  }
   const name = (id: string): string => plan.layers.find((l) => l.id === id)?.name ?? id;
   for (const [i, pair] of pairs.entries()) {
     if (y > frame.bottom - 34) {
@@ -72,7 +75,7 @@ export function registerPage(setting: Setting): void {
     setting.tell(
       sentences(
         pairs.some((p) => p.verdict === 'opens') && say('register.howToSpread'),
-        say('setUpPages.howToRead'),
+        pairs.length > 0 && say('setUpPages.howToRead'),
         !sigma.measured && say('setUpPages.measureYours'),
       ),
     ),
@@ -124,7 +127,7 @@ function fallenSheets(setting: Setting, frame: Frame, from: number): void {
   // An earlier print under it is as fine as the raster was, so a bare paper shows it.
   const paper = plan.papers.find((one) => one.overPicture === null);
   const { draws } = plan.register;
-  const high = Math.min(92, frame.bottom - from - 16);
+  const high = Math.min(92, frame.bottom - from - 24);
   if (!paper || high < 40) return;
   const { page } = frame;
   const middle = draws.sheets.reduce(
@@ -152,7 +155,7 @@ function fallenSheets(setting: Setting, frame: Frame, from: number): void {
     page.picture(pictureOf(smallProof({ ...plan, codes }, paper, plan.layers.length, 2)), x, from + 8, size.widthMm, size.heightMm);
     page.rect(x, from + 8, size.widthMm, size.heightMm, { stroke: '#000000', lineMm: 0.15 });
     page.fit(x, from + 13 + size.heightMm, width, title, type.strong, 8);
-    page.fit(x, from + 17.5 + size.heightMm, width, says, type.small, 7);
+    page.para(x, from + 15 + size.heightMm, width, says, { ...type.small, size: 8.5 });
   });
 }
 

@@ -1,7 +1,7 @@
 import { tapeForJob } from '../../core/plan/index.ts';
 import type { Rect, Risers } from '../../core/press/index.ts';
-import { length, listed, longLength, name as asName, say, type Saying } from '../../words/index.ts';
-import { caution, cautionOf, checkNone, column, fact, steps } from './parts.ts';
+import { film, length, listed, longLength, name as asName, say, type Saying } from '../../words/index.ts';
+import { caution, cautionHigh, cautionOf, checkNone, column, fact, steps } from './parts.ts';
 import { lengthIn, startPage, type, type Pages, type Setting } from './setting.ts';
 
 /** What a run's own gap asks for, in boards as they are sold. */
@@ -60,6 +60,17 @@ export function* setUpPages(setting: Setting): Pages {
       : say('setUpPages.ownGap', values);
     y = page.para(words.x, y - 2, words.width, setting.tell(own), type.strong) + 4;
   }
+  for (const { layerId, own, name, deposit } of press.runs) {
+    const layer = setting.plan.layers.find((l) => l.id === layerId);
+    if (!own || !layer || y >= frame.bottom - 60) continue;
+    const values = {
+      run: layer.run,
+      layer: asName(layer.name),
+      mesh: asName(name),
+      film: film(deposit.wetMicrons, setting.units === 'mm' ? 0 : 1),
+    };
+    y = page.para(words.x, y - 2, words.width, setting.say('setUpPages.ownMesh', values), type.strong) + 4;
+  }
   if (press.risers) {
     y = fact(page, words.x, y, words.width, setting.say('setUpPages.frontRisers'), lengthIn(setting, press.risers.built.frontMm));
     if (press.risers.built.underHingeMm > 0)
@@ -74,7 +85,12 @@ export function* setUpPages(setting: Setting): Pages {
         lengthIn(setting, press.risers.built.underPaperMm),
       );
     for (const l of press.risers.layers) {
-      const boards = setting.say('setUpPages.boards', { n: l.count, one: length(l.thicknessMm), all: length(l.heightMm) });
+      const boards = setting.say('setUpPages.boards', {
+        n: l.count,
+        one: length(l.thicknessMm),
+        all: length(l.heightMm),
+        ...(l.cardMm > 0 ? { card: length(l.cardMm) } : {}),
+      });
       y = page.para(words.x, y, words.width, boards, type.small);
     }
     const { gapMm } = press.risers.built;
@@ -141,6 +157,10 @@ export function* setUpPages(setting: Setting): Pages {
     setting.say('setUpPages.layDrawing', { top: marginAt('top'), left: marginAt('left') }),
     ...taping.steps.slice(1).map((one) => setting.tell(one)),
   ]);
-  caution(page, picture.x, below + 2, picture.width, cautionOf(setting, 'lift'));
+  // Beside the picture where the steps leave no room under it.
+  const lift = cautionOf(setting, 'lift');
+  const under = below + 2 + cautionHigh(page, picture.width, lift) <= frame.bottom;
+  if (under) caution(page, picture.x, below + 2, picture.width, lift);
+  else caution(page, words.x, Math.min(y + 2, frame.bottom - cautionHigh(page, words.width, lift)), words.width, lift);
   yield;
 }

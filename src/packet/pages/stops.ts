@@ -32,7 +32,12 @@ export function* stopsPages(setting: Setting): Pages {
       ...type.body,
       align: 'centre',
     });
-    page.text(x(sheet.xMm + 6), y(sheet.yMm + 12), setting.say('setUpPages.sheet'), type.body);
+    // Within the border where it has the room.
+    const border = (image.yMm - sheet.yMm) * scale;
+    if (border > 4)
+      page.text(x(sheet.xMm) + 2, y(sheet.yMm) + Math.min(6, border / 2 + 1.2), setting.say('setUpPages.sheet'), {
+        size: Math.min(11, border * 1.6),
+      });
     for (const stop of template.stops) {
       page.rect(x(stop.xMm), y(stop.yMm), stop.widthMm * scale, stop.heightMm * scale, { fill: '#000000' });
       page.text(x(stop.xMm + stop.widthMm / 2), y(stop.yMm + stop.heightMm / 2) + 1.4, String(stop.number), {

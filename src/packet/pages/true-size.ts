@@ -11,7 +11,7 @@ export const checkLineMm = 100;
 /** A drawing in mm that is printed at true size, over as many sheets as it takes. */
 export interface TrueSize {
   /** Drawn for every sheet and clipped to it. `at` turns the drawing's mm into the page's. */
-  draw(page: Page, placing: Placing, at: (x: number, y: number) => [number, number]): void;
+  draw(page: Page, placing: Placing, at: (x: number, y: number) => [number, number], box: Box): void;
   readonly extent: Box;
   /** What must be there if the rest around it would take more sheets. */
   readonly least?: Box;
@@ -38,7 +38,7 @@ export function* trueSizePages(setting: TrueSizeSetting, drawing: TrueSize): Pag
     setting.bare.add(page);
     const { placing, at, area } = placeTile(setting, tiling, sheet);
     page.within(area.minX, area.minY, area.maxX - area.minX, area.maxY - area.minY, () => {
-      drawing.draw(page, placing, at);
+      drawing.draw(page, placing, at, sheet.box);
       joiningMarks(page, sheet, joins, at);
     });
     foot(setting, page, drawing, tiling, sheet);

@@ -1,3 +1,4 @@
+import { gramsPerOunce } from '../../units/index.ts';
 import type { Plan } from '../types.ts';
 import { length, lengths, longLength, mass, name as asName, say, type Saying } from '../../../words/say.ts';
 import { materialsOf } from './stencils.ts';
@@ -83,11 +84,11 @@ function inks(plan: BuyingPlan): ToBuy[] {
   const lines = [...needs.values()].map(
     ({ name, grams, runs }): ToBuy => ({
       what: name,
-      amount: say('buying.grams', { mass: whole(grams) }),
+      amount: say('buying.grams', { mass: whole(grams, plan) }),
       note: say('buying.forRuns', { n: runs.length, runs: { kind: 'list', items: runs, by: 'and' } }),
     }),
   );
-  if (retarder > 0) lines.push({ what: say('buying.retarder'), amount: say('buying.grams', { mass: whole(retarder) }) });
+  if (retarder > 0) lines.push({ what: say('buying.retarder'), amount: say('buying.grams', { mass: whole(retarder, plan) }) });
   const open = plan.layers.filter((l) => l.inkId === null);
   if (open.length > 0)
     lines.push({
@@ -98,8 +99,11 @@ function inks(plan: BuyingPlan): ToBuy[] {
   return lines;
 }
 
-/** To the gram, upwards: less would not do. */
-const whole = (grams: number): ReturnType<typeof mass> => mass(Math.ceil(grams - 1e-9), 0);
+/** To the gram, or the tenth of an ounce, upwards: less would not do. */
+const whole = (grams: number, { job }: BuyingPlan): ReturnType<typeof mass> => {
+  const step = job.units === 'in' ? gramsPerOunce / 10 : 1;
+  return mass(Math.ceil(grams / step - 1e-9) * step, job.units === 'in' ? 1 : 0);
+};
 
 function stencils(plan: BuyingPlan): ToBuy[] {
   const lines: ToBuy[] = [];
@@ -120,13 +124,18 @@ function stencils(plan: BuyingPlan): ToBuy[] {
       });
       continue;
     }
-    const box = plan.layers.find((l) => cuts.some((cut) => cut.id === l.cutId))?.stencil.sheet;
-    if (box)
-      lines.push({
-        what,
-        amount: say('buying.parents', { n: count, size: lengths([box.maxX - box.minX, box.maxY - box.minY]) }),
-        note: say('buying.oneAStencil'),
-      });
+    // Stencils may have sheets of their own size.
+    const sizes = new Map<string, { readonly sizeMm: readonly [number, number]; n: number }>();
+    for (const cut of cuts) {
+      const box = plan.layers.find((l) => l.cutId === cut.id)?.stencil.sheet;
+      if (!box || cut.timesToCut === 0) continue;
+      const sizeMm = [box.maxX - box.minX, box.maxY - box.minY] as const;
+      const known = sizes.get(String(sizeMm)) ?? { sizeMm, n: 0 };
+      known.n += cut.timesToCut;
+      sizes.set(String(sizeMm), known);
+    }
+    for (const { sizeMm, n } of sizes.values())
+      lines.push({ what, amount: say('buying.parents', { n, size: lengths(sizeMm) }), note: say('buying.oneAStencil') });
   }
   return lines;
 }
@@ -143,12 +152,20 @@ function press(plan: BuyingPlan): ToBuy[] {
       note: say('buying.tapeFor', { runs }),
     });
   }
-  for (const board of risers?.layers ?? [])
+  for (const board of risers?.layers ?? []) {
+    if (board.cardMm > 0)
+      lines.push({
+        what: say('buying.card', { thickness: length(board.cardMm) }),
+        amount: say('buying.pieces', { n: 1 }),
+        note: say('buying.boardFor'),
+      });
+    if (board.count === 0) continue;
     lines.push({
       what: say('buying.board', { thickness: length(board.thicknessMm) }),
       amount: say('buying.pieces', { n: board.count }),
       note: say('buying.boardFor'),
     });
+  }
   const setUp = plan.edition.sheets?.setUp;
   const perRun = setUp?.perRun ?? plan.job.edition.setUpSheets;
   const newsprint = setUp?.newsprint ?? perRun;

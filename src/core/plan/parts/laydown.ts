@@ -10,10 +10,10 @@ import type { PlannedCut, PlannedInk, PlannedLayer } from '../planned.ts';
 import { planCut, stencilGroups } from './cut-pairs.ts';
 import type { PlannedEdition, RunMaterial } from './edition.ts';
 import type { FoundInks } from './inks.ts';
-import { bitsOf, filmOfLayer, type PrintedLayer } from './let-down.ts';
+import { bitsOf, filmOfLayer, type PrintedLayer, type RunLayer } from './let-down.ts';
 import { planMix } from './mix.ts';
 import { inkSwatch, swatchOf } from './papers.ts';
-import type { PlannedPress } from './press.ts';
+import { depositOfRun, type PlannedPress } from './press.ts';
 import { codeColours } from './proof.ts';
 import { makeStencils, materialFor, materialsOf, writtenCut, type CodeColours, type CutLayer } from './stencils.ts';
 
@@ -35,6 +35,7 @@ export function cutTheStencils(
     bit: bitOf.get(layer.id)!,
     cut: spreadCut(cuts.get(layer.cut)!, layer, memory),
     material: materialFor(job, layer.cut),
+    sheetMm: job.cuts.find((c) => c.id === layer.cut)?.sheetMm,
   }));
   const made = makeStencils(job, tasks, colours, memory, materialsOf(job));
   for (const one of made.values()) found(one.problems);
@@ -83,7 +84,7 @@ const findRidges = ({ layers }: { readonly layers: Parameters<typeof ridgeWarnin
 /** Runs as they will be printed: film, grams, pulls, the swatch of their pot. */
 export function planLayers(from: {
   readonly job: Job;
-  readonly layers: readonly JobLayer[];
+  readonly layers: readonly RunLayer[];
   readonly stencils: readonly CutLayer[];
   readonly inks: FoundInks;
   readonly press: PlannedPress;
@@ -96,8 +97,11 @@ export function planLayers(from: {
   const retarderShare = edition.day?.openTime.retarderShare ?? 0;
   return from.stencils.map(({ layer, stencil, written, bit }, i): PlannedLayer => {
     const printsMm2 = areaOfBit(areas, bit);
-    const pulls = edition.pullsOfRun[layers.indexOf(layer)] ?? 0;
-    const film = filmOfLayer(layer, inks);
+    const run = layers.findIndex((l) => l.id === layer.id);
+    const pulls = edition.pullsOfRun[run] ?? 0;
+    const filmTimes = layers[run]?.filmTimes ?? 1;
+    const film = filmOfLayer({ ...layer, filmTimes }, inks);
+    const deposit = depositOfRun(press, layer.id);
     const ridge = ridgeOfLayer(job, layer, stencil, press, memory);
     return {
       id: layer.id,
@@ -112,12 +116,13 @@ export function planLayers(from: {
       strength: layer.strength,
       printsMm2,
       coverage: printsMm2 / (job.image.widthMm * job.image.heightMm),
-      wetMicrons: press.deposit.wetMicrons,
-      deposit: layer.ink === null ? 1 : (inks.deposits.get(layer.ink) ?? 1),
+      wetMicrons: deposit.wetMicrons,
+      filmTimes,
+      deposit: (layer.ink === null ? 1 : (inks.deposits.get(layer.ink) ?? 1)) * (deposit.wetMicrons / press.deposit.wetMicrons),
       swatch: film && swatchOf(stackReflectance(paper, [film], inks.surface)),
-      mix: planMix(job, layer, { printsMm2, pulls, deposit: press.deposit, retarderShare, bladeMm: press.bladeMm, ridge }),
+      mix: planMix(job, layer, { printsMm2, pulls, deposit, retarderShare, bladeMm: press.bladeMm, ridge }),
       sheetsThrough: pulls,
-      changes: edition.wear[layers.indexOf(layer)]?.changes ?? [],
+      changes: edition.wear[run]?.changes ?? [],
       ridge,
     };
   });
@@ -133,14 +138,14 @@ function areaOfBit(areas: Float64Array, bit: number): number {
 }
 
 /** The ridge along a layer's edges, and how much of what it prints lies within its reach. */
-function ridgeOfLayer(
+export function ridgeOfLayer(
   job: Job,
   layer: JobLayer,
   { prints }: Pick<Stencil, 'prints'>,
   press: PlannedPress,
   memory: Memory,
 ): EdgeRidge & RidgeOver {
-  const ridge = edgeRidge(press.deposit.wetMicrons, materialFor(job, layer.cut).thicknessMm);
+  const ridge = edgeRidge(depositOfRun(press, layer.id).wetMicrons, materialFor(job, layer.cut).thicknessMm);
   const reachMm = (ridge.withinMm[0] + ridge.withinMm[1]) / 2;
   const share = memory.part(`ridge share ${layer.id}`, { prints, reachMm }, nearEdges);
   return { ...ridge, ...ridgeOver(ridge, share) };

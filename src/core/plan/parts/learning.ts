@@ -16,7 +16,7 @@ import { ProblemError, type Problem } from '../../problem.ts';
 import { seeded, type Random } from '../../random.ts';
 import type { Saying } from '../../../words/say.ts';
 import type { FoundInks } from './inks.ts';
-import { letDown } from './let-down.ts';
+import { basesOf, letDown, thicker, type PrintLayer } from './let-down.ts';
 
 /** What readings of printed overlaps on one paper have taught. */
 export interface Learning {
@@ -46,7 +46,7 @@ export interface LearnedPaper {
 }
 
 /** What learning knows of a layer. */
-export type LearningLayer = Pick<JobLayer, 'id' | 'name' | 'ink' | 'strength' | 'base'>;
+export type LearningLayer = PrintLayer & Pick<JobLayer, 'id' | 'name'>;
 
 /** Doubt of gloss, as reflectance; of how one film lies on a certain other one; of a film by hand, and of one that is taken to be as it was read (docs/optics.md 6). */
 const glossSigma = 0.003,
@@ -73,10 +73,9 @@ export function learnOnPaper(
   const inkUnder =
     (layer: LearningLayer) =>
     (surface: Surface, moved: Float64Array): Ink =>
-      letDown(
-        found.inkUnder(layer.ink as string, surface, moved),
-        layer.strength,
-        layer.base === undefined ? undefined : found.inkUnder(layer.base, surface, moved),
+      thicker(
+        letDown(found.inkUnder(layer.ink as string, surface, moved), layer, (id) => found.inkUnder(id, surface, moved)),
+        layer.filmTimes,
       );
   const stackOf = (ids: readonly string[]): number[] => ids.map((id) => at.get(id) as number).sort((a, b) => a - b);
   try {
@@ -94,7 +93,7 @@ export function learnOnPaper(
         id: l.id,
         name: l.name,
         inkUnder: inkUnder(l),
-        moves: [...(found.movesOf.get(l.ink as string) ?? []), ...(l.base === undefined ? [] : (found.movesOf.get(l.base) ?? []))],
+        moves: [l.ink, ...basesOf(l).map((b) => b.ink)].flatMap((id) => found.movesOf.get(id ?? '') ?? []),
         strength: 1,
         deposit: 1,
       })),
@@ -120,7 +119,11 @@ export function learnOnPaper(
       members: (count, seed) => {
         const make = (): Member[] => membersOf(learned, printing.length, count, seed);
         if (readings.length > 0) return make();
-        return sharedMembers(found, JSON.stringify([count, seed, printing.map((l) => [l.ink, l.strength, l.base])]), make);
+        return sharedMembers(
+          found,
+          JSON.stringify([count, seed, printing.map((l) => [l.ink, l.strength, l.base, l.bases, l.filmTimes])]),
+          make,
+        );
       },
       read: observations.map((o) => o.stack.reduce((mask, i) => mask | (1 << i), 0)),
       problems,

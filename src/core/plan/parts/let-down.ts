@@ -2,23 +2,52 @@ import { clearInk, filmOf, mixInks, type Film, type Ink } from '../../ink/index.
 import type { JobLayer } from '../../job/index.ts';
 import type { FoundInks } from './inks.ts';
 
-/** Ink and base by volume. A clear base adds nothing but volume. */
-export function letDown(ink: Ink, strength: number, base: Ink = clearInk()): Ink {
+/** What a pot is made from. */
+export type PotLayer = Pick<JobLayer, 'ink' | 'strength' | 'base' | 'bases'>;
+/** And how thick it lies: the run's film against that of the job's screen. */
+export type PrintLayer = PotLayer & { readonly filmTimes?: number };
+
+/** A layer that prints, with its film. */
+export type RunLayer = JobLayer & { readonly filmTimes: number };
+
+/** The bases of a pot with their shares of what is no ink; one without a name is a clear one. */
+export function basesOf({ base, bases }: Pick<JobLayer, 'base' | 'bases'>): { readonly ink?: string; readonly share: number }[] {
+  if (bases === undefined) return [{ ink: base, share: 1 }];
+  const whole = bases.reduce((sum, one) => sum + one.share, 0);
+  return bases.map((one) => ({ ink: one.ink, share: one.share / whole }));
+}
+
+/** Ink and bases by volume, inks as `inkOf` has them. A clear base adds nothing but volume. */
+export function letDown(ink: Ink, layer: PotLayer, inkOf: (id: string) => Ink | undefined): Ink {
   return mixInks([
-    { ink, share: strength },
-    { ink: base, share: 1 - strength },
+    { ink, share: layer.strength },
+    ...basesOf(layer).map((base) => ({
+      ink: (base.ink === undefined ? undefined : inkOf(base.ink)) ?? clearInk(),
+      share: base.share * (1 - layer.strength),
+    })),
   ]);
 }
 
-/** The ink in a layer's pot; null for an open layer. */
-export function potOfLayer(layer: Pick<JobLayer, 'ink' | 'strength' | 'base'>, found: FoundInks): Ink | null {
-  const ink = layer.ink === null ? undefined : found.inks.get(layer.ink);
-  return ink ? letDown(ink, layer.strength, layer.base === undefined ? undefined : found.inks.get(layer.base)) : null;
+/** An ink that lies so many times as thick. */
+export function thicker(ink: Ink, times = 1): Ink {
+  return times === 1 ? ink : { ...ink, k: ink.k.map((v) => v * times), s: ink.s.map((v) => v * times) };
 }
 
-/** The film a layer leaves: its ink at its strength, let down with its base. */
-export function filmOfLayer(layer: Pick<JobLayer, 'ink' | 'strength' | 'base'>, found: FoundInks): Film | null {
+/** The ink in a layer's pot; null for an open layer. */
+export function potOfLayer(layer: PotLayer, found: FoundInks): Ink | null {
+  const ink = layer.ink === null ? undefined : found.inks.get(layer.ink);
+  return ink ? letDown(ink, layer, (id) => found.inks.get(id)) : null;
+}
+
+/** The same as thick as the run lays it. */
+export function printedPot(layer: PrintLayer, found: FoundInks): Ink | null {
   const pot = potOfLayer(layer, found);
+  return pot && thicker(pot, layer.filmTimes);
+}
+
+/** The film a layer leaves: its ink at its strength, let down with its bases, through the run's mesh. */
+export function filmOfLayer(layer: PrintLayer, found: FoundInks): Film | null {
+  const pot = printedPot(layer, found);
   return pot && filmOf(pot);
 }
 
@@ -41,10 +70,10 @@ export function bitsOf(layers: readonly Pick<JobLayer, 'id'>[]): ReadonlyMap<str
 }
 
 /** The layers that have an ink, with their films, in laydown order. */
-export function layTheInks(layers: readonly Pick<JobLayer, 'id' | 'ink' | 'strength' | 'base'>[], inks: FoundInks): PrintedLayer[] {
+export function layTheInks(layers: readonly (PrintLayer & Pick<JobLayer, 'id'>)[], inks: FoundInks): PrintedLayer[] {
   const bitOf = bitsOf(layers);
   return layers.flatMap((layer) => {
-    const pot = potOfLayer(layer, inks);
+    const pot = printedPot(layer, inks);
     const sigma = inks.inkSigmas.get(layer.ink ?? '') ?? 1;
     return pot
       ? [

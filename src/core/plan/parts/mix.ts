@@ -2,6 +2,7 @@ import type { Job, JobLayer } from '../../job/index.ts';
 import { inkForRun, studioDefaults, type Deposit, type InkForRun, type RidgeOver } from '../../press/index.ts';
 import { asWritten, say, type Saying } from '../../../words/say.ts';
 import type { PlannedMix } from '../planned.ts';
+import { basesOf, type PotLayer } from './let-down.ts';
 
 export interface PotPart {
   /** Empty: a base that the job doesn't list. */
@@ -13,7 +14,7 @@ export interface PotPart {
 }
 
 /** What a layer's pot holds, by volume: mixes taken apart, let down with their base. Empty for an open layer. */
-export function letDownParts(job: Pick<Job, 'inks'>, layer: Pick<JobLayer, 'ink' | 'strength' | 'base'>): PotPart[] {
+export function letDownParts(job: Pick<Job, 'inks'>, layer: PotLayer): PotPart[] {
   if (layer.ink === null) return [];
   const shares = new Map<string, number>();
   const add = (id: string, share: number, depth: number): void => {
@@ -24,8 +25,8 @@ export function letDownParts(job: Pick<Job, 'inks'>, layer: Pick<JobLayer, 'ink'
     } else shares.set(id, (shares.get(id) ?? 0) + share);
   };
   add(layer.ink, layer.strength, 0);
-  const base = layer.base ?? job.inks.find((k) => k.role === 'transparent-base')?.id ?? '';
-  if (layer.strength < 1) shares.set(base, (shares.get(base) ?? 0) + 1 - layer.strength);
+  const usual = job.inks.find((k) => k.role === 'transparent-base')?.id ?? '';
+  for (const { ink = usual, share } of basesOf(layer)) add(ink, (1 - layer.strength) * share, 0);
   return [...shares]
     .filter(([, share]) => share > 0)
     .map(([id, share]) => {

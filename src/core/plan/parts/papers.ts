@@ -22,7 +22,7 @@ import { deepestPoints, groundCube, overlapIndex, paletteOf, type Codes, type Rg
 import { deltaE, say, sentences } from '../../../words/say.ts';
 import type { FoundInks } from './inks.ts';
 import { learnOnPaper, type LearnedPaper, type LearningLayer } from './learning.ts';
-import { layTheInks, type PrintedLayer } from './let-down.ts';
+import { layTheInks, type PrintedLayer, type PrintLayer, type RunLayer } from './let-down.ts';
 import { groundsOf } from './proof.ts';
 import type { OverPicture, PlannedOverlap, PlannedPaper, Swatch, WorthReadings } from '../planned.ts';
 
@@ -250,7 +250,7 @@ export function overPicture(
 /** Every overlap on every paper, with what readings of printed overlaps have taught about each. */
 export function planPapers(
   bundle: JobBundle & { readonly pictures?: ReadonlyMap<string, RgbPicture> },
-  layers: readonly JobLayer[],
+  layers: readonly RunLayer[],
   inks: FoundInks,
   codes: Codes,
   areas: Float64Array,
@@ -260,8 +260,8 @@ export function planPapers(
   const { job } = bundle;
   const grounds = groundsOf(bundle, inks, codes, memory);
   const read: LearnReads['job'] = pick(job, 'proofReadings');
-  const known = layers.map((l) => pick(l, 'id', 'name', 'ink', 'strength', 'base'));
-  const pots = layers.map((l) => pick(l, 'id', 'ink', 'strength', 'base'));
+  const known = layers.map((l) => pick(l, 'id', 'name', 'ink', 'strength', 'base', 'bases', 'filmTimes'));
+  const pots = layers.map((l) => pick(l, 'id', 'ink', 'strength', 'base', 'bases', 'filmTimes'));
   const deepest = memory.part('deepest', { codes }, pointsOf);
   return job.papers.flatMap((paper): PlannedPaper[] => {
     const learned = memory.part(`learning ${paper.id}`, { paperId: paper.id, job: read, inks, layers: known }, learnFrom, 8);
@@ -287,7 +287,7 @@ interface PaperReads {
   readonly job: Pick<Job, 'proofReadings' | 'seed'>;
   readonly inks: FoundInks;
   /** A new name colours nothing anew. */
-  readonly layers: readonly Pick<JobLayer, 'id' | 'ink' | 'strength' | 'base'>[];
+  readonly layers: readonly (PrintLayer & Pick<JobLayer, 'id'>)[];
   readonly areas: Float64Array;
   readonly ground: OverPicture['ground'] | null;
   readonly learned: LearnedPaper | null;

@@ -26,6 +26,8 @@ export interface PlannedPress {
   /** False when the job has no screen: figures below are then those of a usual mesh. */
   readonly screenKnown: boolean;
   readonly deposit: Deposit;
+  /** Run by run, in laydown order: what its mesh lays down. A run may have a mesh of its own. */
+  readonly runs: readonly RunMesh[];
   /** The usual meshes, coarse to fine, with what each lays down and what speaks against it for the finest detail that the materials allow. */
   readonly meshes: readonly MeshAdvice[];
   readonly gap: GapAdvice;
@@ -42,6 +44,16 @@ export interface PlannedPress {
   readonly problems: readonly Problem[];
 }
 
+/** The mesh that a run is printed through. */
+export interface RunMesh {
+  readonly layerId: string;
+  readonly deposit: Deposit;
+  /** Another than the job's screen has. */
+  readonly own: boolean;
+  /** `43-80`: threads a cm and thread, what its screen is called. */
+  readonly name: string;
+}
+
 /** A usual mesh for hand printing with water-based ink, until the job names one. */
 const usualMesh: Mesh = meshTable.find((row) => row.perCm === 77 && row.threadMicrons === 48) ?? meshTable[0];
 
@@ -56,21 +68,31 @@ function attempt<T>(problems: Problem[], work: () => T): T | null {
   }
 }
 
+interface CutSheets {
+  readonly cuts: readonly Pick<Job['cuts'][number], 'sheetMm'>[];
+}
+
 /** `layers`: those that print, in laydown order. */
 export function planPress(
-  job: Pick<Job, 'screen' | 'image' | 'papers' | 'materials' | 'stencilMarginMm'>,
-  layers: readonly Pick<JobLayer, 'id' | 'name' | 'offContactMm'>[] = [],
+  job: Pick<Job, 'screen' | 'image' | 'papers' | 'materials' | 'stencilMarginMm'> & CutSheets,
+  layers: readonly RunReads[] = [],
 ): PlannedPress {
   const problems: Problem[] = [];
   const { screen } = job;
   const imageMm = [job.image.widthMm, job.image.heightMm] as const;
   const deposit = (screen && attempt(problems, () => depositOf(screen.mesh, screen.transfer))) ?? depositOf(usualMesh);
+  const runs = layers.map(({ id, mesh }): RunMesh => {
+    const own = mesh && attempt(problems, () => depositOf(mesh, screen?.transfer, undefined, `layers[#${id}].mesh`));
+    const name = meshName((own ?? deposit).mesh);
+    return { layerId: id, deposit: own ?? deposit, own: name !== meshName(deposit.mesh), name };
+  });
   const leastDetailMm = Math.min(1, ...job.materials.map((m) => Math.min(m.leastOpeningMm, m.leastBridgeMm)));
   const meshes = [...adviseMesh({ leastDetailMm })].sort(
     (a, b) => a.mesh.perCm - b.mesh.perCm || a.mesh.threadMicrons - b.mesh.threadMicrons,
   );
   const gap = adviseGap(imageMm, screen?.tensionNPerCm);
-  const gapMm = screen?.offContactMm ?? gap.gapMm;
+  // As fine as anybody sets it.
+  const gapMm = screen?.offContactMm ?? Math.floor(gap.gapMm / 0.05 + 1e-9) * 0.05;
   if (!screen) {
     problems.push(
       problem('note', 'no-screen', 'screen', say('press.noScreen', { threads: figure(usualMesh.perCm) }), say('press.enterScreen')),
@@ -80,6 +102,7 @@ export function planPress(
     return {
       screenKnown: false,
       deposit,
+      runs,
       meshes,
       gap,
       gapMm,
@@ -108,7 +131,7 @@ export function planPress(
         frameInsideMm,
         imageMm,
         imageAtMm: fit.imageAtMm,
-        stencilMarginMm: Math.max(job.stencilMarginMm, 5),
+        stencilMarginMm: leastMargin(job),
         tapeWidthMm: screen.tapeWidthMm,
         hingeSide: screen.hinge,
         bladeMm: screen.squeegeeMm ?? fit.squeegee.bestMm,
@@ -128,6 +151,7 @@ export function planPress(
   return {
     screenKnown: true,
     deposit,
+    runs,
     meshes,
     gap,
     gapMm,
@@ -141,6 +165,15 @@ export function planPress(
   };
 }
 
+/** The narrowest border that any stencil's sheet leaves: the tape must hold that one too. */
+function leastMargin({ image, stencilMarginMm, cuts }: Pick<Job, 'image' | 'stencilMarginMm'> & CutSheets): number {
+  const usual = Math.max(stencilMarginMm, 5);
+  return Math.min(
+    ...(cuts.length === 0 ? [usual] : []),
+    ...cuts.map(({ sheetMm }) => (sheetMm ? Math.max(5, Math.min(sheetMm[0] - image.widthMm, sheetMm[1] - image.heightMm) / 2) : usual)),
+  );
+}
+
 /** A gap outside what this size and mesh usually ask for: it may be right, and is said to be unusual. */
 function outOfRange({ rangeMm }: GapAdvice, gapMm: number | undefined, path: string): Problem[] {
   if (gapMm === undefined || (gapMm >= rangeMm[0] - 0.05 && gapMm <= rangeMm[1] + 0.05)) return [];
@@ -150,12 +183,25 @@ function outOfRange({ rangeMm }: GapAdvice, gapMm: number | undefined, path: str
     : [problem('note', 'gap-below-usual', path, say('press.gapBelowUsual', values), say('press.tryHigherGap'))];
 }
 
-type RunReads = Pick<JobLayer, 'id' | 'name' | 'offContactMm'>;
+type RunReads = Pick<JobLayer, 'id' | 'name' | 'offContactMm' | 'mesh'>;
+
+export const meshName = ({ perCm, threadMicrons }: Pick<Mesh, 'perCm' | 'threadMicrons'>): string => `${perCm}-${threadMicrons}`;
+
+/** What a run's mesh lays down; that of the job's screen for a run that is not known. */
+export const depositOfRun = ({ runs, deposit }: Pick<PlannedPress, 'runs' | 'deposit'>, layerId: string): Deposit =>
+  runs.find((run) => run.layerId === layerId)?.deposit ?? deposit;
 
 /** `planPress`, remembered. */
 export function pressOf(job: Job, layers: readonly RunReads[], memory: Memory): PlannedPress {
-  const runs = layers.map((l) => pick(l, 'id', 'name', 'offContactMm'));
-  return memory.part('press', { job: pick(job, 'screen', 'image', 'papers', 'materials', 'stencilMarginMm'), runs }, pressFrom);
+  const runs = layers.map((l) => pick(l, 'id', 'name', 'offContactMm', 'mesh'));
+  return memory.part(
+    'press',
+    {
+      job: { ...pick(job, 'screen', 'image', 'papers', 'materials', 'stencilMarginMm'), cuts: job.cuts.map((c) => pick(c, 'sheetMm')) },
+      runs,
+    },
+    pressFrom,
+  );
 }
 
 const pressFrom = ({ job, runs }: { readonly job: Parameters<typeof planPress>[0]; readonly runs: readonly RunReads[] }): PlannedPress =>

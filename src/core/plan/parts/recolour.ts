@@ -3,7 +3,7 @@ import { filmOf } from '../../ink/index.ts';
 import type { Job, JobLayer } from '../../job/index.ts';
 import { inksOf } from './inks.ts';
 import { learnOnPaper } from './learning.ts';
-import { potOfLayer, type PrintedLayer } from './let-down.ts';
+import { printedPot, type PrintedLayer } from './let-down.ts';
 import { areasOf } from './proof.ts';
 import type { Memory } from '../memory.ts';
 import { codeOf, colourOf, coloursOn, layersOf, inkSwatch, overPicture } from './papers.ts';
@@ -28,7 +28,7 @@ function shapeOf(job: Job): string {
   let shape = shapes.get(job);
   if (shape === undefined) {
     const layers = job.layers.map(
-      (layer): JobLayer => ({ ...layer, ink: null, strength: 1, base: undefined, note: undefined, off: false }),
+      (layer): JobLayer => ({ ...layer, ink: null, strength: 1, base: undefined, bases: undefined, note: undefined, off: false }),
     );
     shape = JSON.stringify({
       ...job,
@@ -68,7 +68,8 @@ export function recolour(
   const first = job.papers.map((p) => found.papers.get(p.id)).find((s) => s !== undefined);
   const planned = job.layers.flatMap((layer) => {
     const known = layer.off ? undefined : last.layers.find((l) => l.id === layer.id);
-    return known ? [{ layer, known, pot: potOfLayer(layer, found) }] : [];
+    const run = known && { ...layer, filmTimes: known.filmTimes };
+    return run ? [{ layer: run, known, pot: printedPot(run, found) }] : [];
   });
   const printed = planned.flatMap(({ layer, known, pot }): PrintedLayer[] =>
     pot ? [{ id: layer.id, bit: known.bit, pot, film: filmOf(pot), sigma: found.inkSigmas.get(layer.ink ?? '') ?? 1, moves: false }] : [],

@@ -77,6 +77,8 @@ export interface StencilReads {
   readonly job: Pick<Job, 'image' | 'stencilMarginMm' | 'knife'>;
   readonly layer: Pick<JobLayer, 'id' | 'side' | 'islands' | 'pinnedBridges' | 'noBridge' | 'closings' | 'drops'>;
   readonly cut: Region;
+  /** The sheet's own size; left out: the image and the job's margin. */
+  readonly sheetMm?: readonly [number, number];
   readonly material: Material;
 }
 
@@ -92,14 +94,17 @@ export function stencilOf(reads: StencilReads, cost?: CostRaster): MadeStencil {
 }
 
 /** What is asked of the stencil room for a layer. */
-function requestOf({ job, layer, cut, material }: StencilReads, cost?: CostRaster): StencilRequest {
-  const margin = Math.max(job.stencilMarginMm, 5);
+function requestOf({ job, layer, cut, material, sheetMm }: StencilReads, cost?: CostRaster): StencilRequest {
   const image = imageBox(job);
+  const usual = Math.max(job.stencilMarginMm, 5);
+  const [marginX, marginY] = sheetMm
+    ? [Math.max(5, (sheetMm[0] - job.image.widthMm) / 2), Math.max(5, (sheetMm[1] - job.image.heightMm) / 2)]
+    : [usual, usual];
   return {
     shape: cut,
     side: layer.side,
     aperture: image,
-    sheet: { minX: image.minX - margin, minY: image.minY - margin, maxX: image.maxX + margin, maxY: image.maxY + margin },
+    sheet: { minX: image.minX - marginX, minY: image.minY - marginY, maxX: image.maxX + marginX, maxY: image.maxY + marginY },
     material,
     islands: islandsOf(layer),
     pins: layer.pinnedBridges,
@@ -178,6 +183,7 @@ export interface StencilTask {
   readonly bit: number;
   readonly cut: Region;
   readonly material: Material;
+  readonly sheetMm?: readonly [number, number];
 }
 
 /** All stencils of a job: by shortest bridges first; where there are bridges, again by what they cost in the print. */
@@ -191,12 +197,13 @@ export function makeStencils(
   const geometry = pick(job, 'image', 'stencilMarginMm', 'knife');
   const made = new Map<string, MadeStencil>();
   let ideal: Codes | undefined;
-  for (const { layer, bit, cut, material } of tasks) {
+  for (const { layer, bit, cut, material, sheetMm } of tasks) {
     const reads = {
       job: geometry,
       layer: pick(layer, 'id', 'side', 'islands', 'pinnedBridges', 'noBridge', 'closings', 'drops'),
       cut,
       material,
+      ...(sheetMm ? { sheetMm } : {}),
     };
     const offered = (one: MadeStencil, table?: readonly number[], more?: readonly number[]): MadeStencil =>
       one.stencil && needsWayOut(one.stencil)

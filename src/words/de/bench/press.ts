@@ -74,7 +74,7 @@ export const press: Words['press'] = {
   atHinge: 'Scharnier',
   atFront: 'vorn',
   riserFront: 'Unter die Vorderseite des Rahmens',
-  riserLayers: (count, one, total) => `${count} × ${one} = ${total}`,
+  riserLayers: (count, one, total, card) => `${count} × ${one}${card === null ? '' : ` + ${card} Karton`} = ${total}`,
   riserUnderPaper: 'Pappe unter das Papier',
   riserUnderHinge: 'Unterlage unter das Scharnier',
   needsLift: 'Messen, wie hoch die Scharnierklemmen das Gewebe über der Platte halten: dann lassen sich die Unterlagen berechnen.',
@@ -85,6 +85,8 @@ export const press: Words['press'] = {
   growthWhy: (strain) =>
     `Niedergedrückt ist das Gewebe länger, als der Rahmen breit ist (größte Dehnung ${strain}). Geometrie, für Gewebe, das unter der Rakel gleitet. Alle Läufe mit demselben Sieb und demselben Absprung wachsen gleich, und dann kostet es keinen Passer.`,
 
+  meshOfRun: (name) => `Gewebe von ${name}`,
+  meshAsScreen: 'Gewebe des Siebs',
   runGaps: 'Lauf für Lauf',
   runGapsWhy:
     'Leer: der Absprung oben. Ein Lauf mit anderem Absprung druckt das Bild in anderer Größe: die Hälfte des Unterschieds zeigt sich an jedem Rand und geht vom Passer ab.',
@@ -188,6 +190,11 @@ export const press: Words['press'] = {
   grainHeight: 'längs der Höhe',
   grainUnknown: 'nicht bekannt',
   edge: 'Rand',
+  absorbs: 'Saugt',
+  absorbsLow: 'wenig: hart geleimt, gestrichen',
+  absorbsUsual: 'wie üblich',
+  absorbsHigh: 'stark: weich, ungeleimt',
+  cockles: 'Wellt sich, wenn es nass wird',
   edgeCut: 'geschnitten',
   edgeTorn: 'gerissen',
   printedAlready: 'schon bedruckt',
@@ -264,6 +271,7 @@ export const press: Words['press'] = {
     board: 'die Pappe für Unterlagen',
     tension: 'die Siebspannung',
     'run-gap': 'der Absprung eines Laufs',
+    'run-mesh': 'das Gewebe eines Laufs',
     'test-sheets': 'Ablesungen von Testbogen',
     measured: 'der Passer dieser Werkstatt',
     method: 'wie die Bogen angelegt werden',

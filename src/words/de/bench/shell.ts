@@ -36,7 +36,7 @@ export const shell: Words['shell'] = {
     print: 'Drucken',
     number: 'Nummerieren',
     keep: 'über diesen Druck',
-    'look-up': 'Überlagerungen',
+    'look-up': 'Überdrucke',
     'hand-out': 'Arbeitsblatt',
     'register-test': 'Passerprobe',
     'proof-strip': 'Messstreifen',

@@ -10,6 +10,8 @@ import { many } from './say.ts';
 export const steps: Words['steps'] = {
   open: (title) => `${title} geöffnet`,
   title: () => 'der Titel',
+  stencilSheet: (cut) => `Bogen von ${cut}`,
+  bases: (layer) => `Basen von ${layer}`,
   strength: (layer) => `Stärke von ${layer}`,
   ink: (layer, ink) => `${layer} in ${ink}`,
   markDone: (layer) => `was von ${layer} getan ist`,

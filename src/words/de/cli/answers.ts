@@ -93,13 +93,14 @@ export const answers: Same<typeof en.answers> = {
   gapIs: ({ gap, why }) => `${gap}. ${why}`,
   growthIs: ({ along, across }) =>
     `längs des Rakelzugs ${along}, quer ${across}; gleich für alle Schichten, solange Sieb, Platz und Absprung bleiben`,
+  runMesh: ({ run, mesh, film }) => `${run}: Gewebe ${mesh}, nasser Film etwa ${film}`,
   runGap: ({ run, gap, more }) => `${run}: Absprung ${gap}${more === undefined ? '' : `, ${more}`}`,
   runGrows: ({ along, across }) => `wächst ${along} längs, ${across} quer`,
   runRisers: ({ height, front }) => `Gewebe ${height} über der Platte, vorn ${front}`,
   risersAre: ({ height, front, more }) => `Gewebe ${height} über der Platte; vorn ${front}${more === undefined ? '' : `, ${more}`}`,
   underHinge: ({ by }) => `${by} unter das Scharnier`,
   underPaper: ({ by }) => `${by} Pappe unter das Papier`,
-  boards: ({ n, one, total }) => `${n} × ${one} Pappe: ${total}`,
+  boards: ({ n, one, total, card }) => `${n} × ${one} Pappe${card === undefined ? '' : ` und ${card} Karton`}: ${total}`,
   tested: ({ sigma }) => `Testbogen in der Arbeit: σ ${sigma}`,
   testedNotUsed: ({ sigma }) =>
     `Testbogen in der Arbeit: σ ${sigma}, für den Plan nicht genommen („laydown register“ schreibt eine Arbeit, die sie nimmt)`,

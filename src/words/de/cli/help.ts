@@ -78,7 +78,7 @@ export const help: Same<typeof en.help> = {
   forecastText:
     'Zeigt jeden Überdruck, der Fläche bedeckt: seinen Farbton am Bildschirm, sein Lab (D50, 2°), das ΔE00, in dem neun von zehn Drucken bleiben (±), seine Fläche und seine Schichten, die unterste zuerst.',
 
-  packetUsage: 'packet ARBEIT [--out ORDNER] [--replace] [--paper FORMAT] [--only LISTE] [--black] [--large] [--split] [--json]',
+  packetUsage: 'packet ARBEIT [--out ORDNER] [--replace] [--paper FORMAT] [--only LISTE] [--black] [--large] [--split] [--strict] [--json]',
   packetSummary: 'macht die Druckmappe: Proofs, Schneidbogen, Karten, Nachweis',
   packetOut: 'wohin sie kommt; ohne Angabe ein Ordner neben der Arbeit, nach ihr benannt, mit -packet',
   packetReplace: 'tritt an die Stelle einer früheren Mappe',

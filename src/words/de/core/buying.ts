@@ -32,6 +32,7 @@ export const buying: Same<typeof en.buying> = {
   tape: ({ width }) => `Klebeband, ${width} breit`,
   tapeLength: ({ length }) => length,
   tapeFor: ({ runs }) => `für ${many(runs, 'Lauf', 'Läufe')}`,
+  card: ({ thickness }) => `Karton, ${thickness}`,
   board: ({ thickness }) => `Pappe, ${thickness}`,
   pieces: ({ n }) => `${n} Stück`,
   boardFor: 'Unterlagen für den Rahmen',

@@ -33,6 +33,7 @@ export const day: Same<typeof en.day> = {
   atPress: 'Presse',
   atRack: 'Trockengestell',
   away: 'nicht da',
+  screenOfMesh: ({ mesh }) => `Sieb ${mesh}`,
   screen: ({ n }) => `Sieb ${n}`,
 
   // Was im Weg ist.

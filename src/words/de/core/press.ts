@@ -50,8 +50,13 @@ export const press: Same<typeof en.press> = {
     `Nach Bogen ${sheet}: Schablone ${stencil} von ${of}${n > 0 ? `, den Passer auf ${many(n, 'Abschnitt', 'Abschnitten')} prüfen` : ''}.`,
   changeBeforeFirst: ({ n, stencil, of }) =>
     `Nach den Einrichtebogen: Schablone ${stencil} von ${of}${n > 0 ? `, den Passer auf ${many(n, 'Abschnitt', 'Abschnitten')} prüfen` : ''}.`,
-  fineShapes: ({ share, times }) =>
-    `Feine Formen: ${share} des Drucks liegen im Wulst an den Rändern. Der Film ist bis zu ${times}-mal so dick: dunkler, trocknet langsamer.`,
+  fineShapes: ({ share, times, counted }) =>
+    `Feine Formen: ${share} des Drucks liegen im Wulst an den Rändern. Der Film ist bis zu ${times}-mal so dick: dunkler (die Vorschau rechnet mit dem ${counted}-Fachen), trocknet langsamer.`,
+  changeScreen: ({ mesh }) => `Das Sieb wechseln: Gewebe ${mesh}.`,
+  runNamed: ({ run, layer, share }) => `Lauf ${run} (${layer}, ${share} des Bildes)`,
+  cockles: ({ paper, runs }) => `„${paper}“ wellt sich, wo viel nasse Farbe liegt: ${runs}.`,
+  pressFlat:
+    'Sobald die Bogen berührtrocken sind, vor dem nächsten Lauf unter Brettern glätten; wellige Bogen liegen schlecht an den Marken.',
   noSheetThrough: 'Durch diesen Lauf geht kein Bogen.',
   mostStays: ({ printed, share }) =>
     `Die Bogen nehmen ${printed}; das meiste im Topf (${share}) behalten Sieb und Spachtel. In ein beschriftetes Glas zurückstreichen.`,

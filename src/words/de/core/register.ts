@@ -115,5 +115,5 @@ export const register: Same<typeof en.register> = {
   tapeDrawing: 'Diese Zeichnung unter dem Sieb auf die Platte kleben, sodass ihr Bild unter dem der Schablone liegt.',
   glueStops: ({ thickness }) => `Die drei Anlagen an ihre Plätze kleben: ${thickness} dick, mit geraden Kanten.`,
   pushSheets: 'Jeden Bogen zuerst an 1 und 2 schieben, dann entlang bis 3, immer mit derselben Hand.',
-  leaveStops: 'Die Anlagen stehen ein für alle Mal, für alle diese Papiere: bis nach dem letzten Lauf nicht anrühren.',
+  leaveStops: 'Die Anlagen stehen ein für alle Mal, für jeden Bogen, der daran liegt: bis nach dem letzten Lauf nicht anrühren.',
 };

@@ -151,6 +151,7 @@ export const where: Same<typeof en.where> = {
   paperIn: field('das Papier'),
   inkOf: field('die Farbe'),
   materialOf: field('das Material'),
+  stencilSheet: field('der Schablonenbogen'),
   labOf: field('das Lab'),
   readingOf: field('der Messwert'),
   inReading: ({ reading, part }) => `${reading}, ${part}`,
@@ -197,6 +198,7 @@ export const where: Same<typeof en.where> = {
   paceAlong: 'das Tempo des Messers an einer Linie',
   paceCorner: 'die Zeit des Messers für eine Ecke',
   pacePiece: 'die Zeit zum Ausheben eines Teils',
+  punches: 'die vorhandenen Locheisen',
 
   // Formen und Schnitte.
   drawing: field('die Zeichnung'),
@@ -246,6 +248,8 @@ export const where: Same<typeof en.where> = {
   side: field('die Seite des Schnitts'),
   strength: field('die Stärke'),
   baseOf: field('die Base'),
+  basesOf: field('die Basen'),
+  meshOf: ({ of }) => `das Gewebe ${of}`,
   spread: field('die Überfüllung'),
   gapOf: ({ of }) => `der Absprung ${of}`,
   islands: field('die Inseln'),
@@ -283,6 +287,8 @@ export const where: Same<typeof en.where> = {
   sheets: field('die Zahl der Bogen'),
   grain: field('die Laufrichtung'),
   edge: field('der Rand'),
+  absorbency: field('die Saugfähigkeit'),
+  cockling: ({ it }) => `ob ${it} sich wellt`,
   imageAt: field('die Lage des Bildes'),
   parentSheet: field('der Rohbogen'),
   parentWidth: field('die Breite des Rohbogens'),

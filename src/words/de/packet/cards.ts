@@ -66,7 +66,7 @@ export const cards: Same<typeof en.cards> = {
   underlayersDry: 'Untere Schichten griffest.',
   loosePiecesDown: ({ n }) => `${many(n, 'loses Teil gelegt, nicht', 'lose Teile gelegt, keines')} verrutscht.`,
   bridgesFlat: 'Stege flach, keine Farbe darunter.',
-  largeFlat: 'Fläche: gleichmäßiger Druck. Gewebemuster: weniger Absprung.',
+  largeFlat: 'Fläche: gleichmäßig drücken. Gewebemuster: Absprung kleiner.',
   edgesSharp: 'Ränder weich? Weniger Farbe oder mehr Absprung.',
   thickEdges: 'Dicke Farbe an den Rändern: länger trocknen.',
   noBrightGap: 'Kein heller Spalt außerhalb des Bilds.',

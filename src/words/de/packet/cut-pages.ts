@@ -66,11 +66,13 @@ export const cutPages: Same<typeof en.cutPages> = {
   keepWhatDrops: ({ run }) => `Was herausfällt, aufheben: Lauf ${run} druckt damit.`,
   keepSheet: ({ run }) => `Den Bogen aufheben: Lauf ${run} druckt damit.`,
   numberPieces: 'Die losen Teile nummerieren und flach aufheben, der Reihe nach.',
+  punch: ({ n, across }) => `${many(n, 'Kreis', 'Kreise')} von ${across} stanzen (kleine Kreuze), vor dem Schneiden.`,
   writeRun: 'Lauf und „Gewebeseite“ auf den oberen Rand schreiben.',
 
   // Teile zusammensetzen.
-  sheetsToJoin: ({ n }) =>
-    `${many(n, 'Bogen', 'Bogen')} aneinanderzusetzen. Einen von zwei Nachbarn an der gestrichelten Linie schneiden, Ring auf Ring legen, kleben.`,
+  sheetsToJoin: ({ n }) => `${many(n, 'Bogen', 'Bogen')} aneinanderzusetzen.`,
+  howToJoin:
+    'Wo eine Zeichnung mehrere braucht: an der gestrichelten Linie einen von zwei Nachbarn schneiden, Ring auf Ring legen, kleben.',
   rowsFirst: 'Zuerst die Reihen aneinandersetzen.',
   edgeNotDrawn: 'Der äußere Rand ist nicht gezeichnet: ihn mit dem Lineal ziehen, das Bild in der Mitte.',
 

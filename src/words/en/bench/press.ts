@@ -72,7 +72,8 @@ export const press = {
   atHinge: 'hinge',
   atFront: 'front',
   riserFront: 'Under the front of the frame',
-  riserLayers: (count: number, one: string, total: string) => `${count} × ${one} = ${total}`,
+  riserLayers: (count: number, one: string, total: string, card: string | null) =>
+    `${count} × ${one}${card === null ? '' : ` + ${card} of card`} = ${total}`,
   riserUnderPaper: 'Board under the paper',
   riserUnderHinge: 'Packing under the hinge',
   needsLift: 'Measure how high the hinge clamps hold the mesh above the board: then the risers can be worked out.',
@@ -83,6 +84,8 @@ export const press = {
   growthWhy: (strain: string) =>
     `Pressed down, the mesh is longer than the frame is wide (most stretch ${strain}). Geometry, for mesh that slides under the blade. All runs with one screen and one gap grow alike, and then it costs no register.`,
 
+  meshOfRun: (name: string) => `Mesh of ${name}`,
+  meshAsScreen: 'the screen’s mesh',
   runGaps: 'Run by run',
   runGapsWhy:
     'Empty: the gap above. A run with another gap prints the image in another size: half of the difference shows at each edge, and comes out of the register.',
@@ -186,6 +189,11 @@ export const press = {
   grainHeight: 'along the height',
   grainUnknown: 'not known',
   edge: 'Edge',
+  absorbs: 'Absorbs',
+  absorbsLow: 'little: hard-sized, coated',
+  absorbsUsual: 'as usual',
+  absorbsHigh: 'much: soft, unsized',
+  cockles: 'Goes wavy when wet',
   edgeCut: 'cut',
   edgeTorn: 'torn',
   printedAlready: 'already printed',
@@ -263,6 +271,7 @@ export const press = {
     board: 'the board for risers',
     tension: 'the tension of the mesh',
     'run-gap': 'the gap of a run',
+    'run-mesh': 'the mesh of a run',
     'test-sheets': 'readings of test sheets',
     measured: 'this studio’s register',
     method: 'how sheets are placed',

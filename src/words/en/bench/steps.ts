@@ -8,6 +8,8 @@ import { press, type PressField } from './press.ts';
 export const steps = {
   open: (title: string) => `opening ${title}`,
   title: () => 'the title',
+  stencilSheet: (cut: string) => `sheet of ${cut}`,
+  bases: (layer: string) => `bases of ${layer}`,
   strength: (layer: string) => `strength of ${layer}`,
   ink: (layer: string, ink: string) => `${layer} in ${ink}`,
   markDone: (layer: string) => `what is done of ${layer}`,

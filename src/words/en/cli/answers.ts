@@ -149,6 +149,7 @@ export const answers = {
   gapIs: ({ gap, why }: { gap: LengthText; why: SayingText }) => `${gap}. ${why}`,
   growthIs: ({ along, across }: { along: LengthText; across: LengthText }) =>
     `along the stroke ${along}, across ${across}; the same for all layers as long as screen, place and gap stay`,
+  runMesh: ({ run, mesh, film }: { run: SayingText; mesh: NameText; film: FilmText }) => `${run}: mesh ${mesh}, wet film about ${film}`,
   runGap: ({ run, gap, more }: { run: SayingText; gap: LengthText; more?: ListText }) =>
     `${run}: gap ${gap}${more === undefined ? '' : `, ${more}`}`,
   runGrows: ({ along, across }: { along: LengthText; across: LengthText }) => `grows ${along} along, ${across} across`,
@@ -157,7 +158,8 @@ export const answers = {
     `mesh ${height} above the board; front ${front}${more === undefined ? '' : `, ${more}`}`,
   underHinge: ({ by }: { by: LengthText }) => `${by} under the hinge`,
   underPaper: ({ by }: { by: LengthText }) => `${by} of board under the paper`,
-  boards: ({ n, one, total }: { n: number; one: LengthText; total: LengthText }) => `${n} × ${one} board: ${total}`,
+  boards: ({ n, one, total, card }: { n: number; one: LengthText; total: LengthText; card?: LengthText }) =>
+    `${n} × ${one} board${card === undefined ? '' : ` and ${card} of card`}: ${total}`,
   tested: ({ sigma }: { sigma: LengthText }) => `test sheets in the job: σ ${sigma}`,
   testedNotUsed: ({ sigma }: { sigma: LengthText }) =>
     `test sheets in the job: σ ${sigma}, not used for the plan (“laydown register” writes a job that uses them)`,

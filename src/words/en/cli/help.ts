@@ -78,7 +78,7 @@ export const help = {
   forecastText:
     'Shows each overlap that covers area: its colour on a screen, its Lab (D50, 2°), the ΔE00 that nine prints in ten stay within (±), its area, and its layers, first down first.',
 
-  packetUsage: 'packet JOB [--out FOLDER] [--replace] [--paper SIZE] [--only LIST] [--black] [--large] [--split] [--json]',
+  packetUsage: 'packet JOB [--out FOLDER] [--replace] [--paper SIZE] [--only LIST] [--black] [--large] [--split] [--strict] [--json]',
   packetSummary: 'makes the printed matter: proofs, cut sheets, cards, record',
   packetOut: 'where to put it; if left out, a folder beside the job, named after it with -packet',
   packetReplace: 'takes the place of an earlier packet',

@@ -31,6 +31,7 @@ export const buying = {
   tape: ({ width }: { width: LengthText }) => `Tape, ${width} wide`,
   tapeLength: ({ length }: { length: LengthText }) => length,
   tapeFor: ({ runs }: { runs: number }) => `for ${many(runs, 'run', 'runs')}`,
+  card: ({ thickness }: { thickness: LengthText }) => `Card, ${thickness}`,
   board: ({ thickness }: { thickness: LengthText }) => `Board, ${thickness}`,
   pieces: ({ n }: { n: number }) => many(n, 'piece', 'pieces'),
   boardFor: 'risers under the frame',

@@ -33,6 +33,7 @@ export const day = {
   atRack: 'rack',
   away: 'away',
   screen: ({ n }: { n: number }) => `screen ${n}`,
+  screenOfMesh: ({ mesh }: { mesh: NameText }) => `screen ${mesh}`,
 
   // What is in the way.
   noRuns: 'There is no run to plan a day for.',

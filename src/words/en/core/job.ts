@@ -111,6 +111,12 @@ export const job = {
     `The layer “${layer}” uses the cut “${cut}”, which the job doesn’t have.`,
   noSuchInk: ({ layer, ink }: { layer: NameText; ink: NameText }) =>
     `The layer “${layer}” is printed with “${ink}”, an ink the job doesn’t have.`,
+  basesShare: ({ layer, together }: { layer: NameText; together: ShareText }) =>
+    `The bases of the layer “${layer}” come to ${together} of what is no ink.`,
+  basesMakeOne: 'Let their shares come to 100 %. Until then they are taken in proportion.',
+  stencilSheetSmall: ({ cut, sheet, image }: { cut: NameText; sheet: LengthText; image: LengthText }) =>
+    `The sheet of the cut “${cut}” (${sheet}) is too small for the image (${image}).`,
+  stencilSheetLarger: ({ least }: { least: LengthText }) => `Take ${least} at least.`,
   noSuchBase: ({ layer, base }: { layer: NameText; base: NameText }) =>
     `The layer “${layer}” is let down with “${base}”, which the job doesn’t have.`,
   noSuchLayer: ({ layer }: { layer: NameText }) => `This names the layer “${layer}”, which the job doesn’t have.`,

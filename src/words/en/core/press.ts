@@ -57,8 +57,12 @@ export const press = {
     `After sheet ${sheet}: stencil ${stencil} of ${of}${n > 0 ? `, check the register on ${many(n, 'offcut', 'offcuts')}` : ''}.`,
   changeBeforeFirst: ({ n, stencil, of }: { n: number; stencil: number; of: number }) =>
     `After the set-up sheets: stencil ${stencil} of ${of}${n > 0 ? `, check the register on ${many(n, 'offcut', 'offcuts')}` : ''}.`,
-  fineShapes: ({ share, times }: { share: ShareText; times: NumberText }) =>
-    `Fine shapes: ${share} of the print lies in the ridge along its edges. Film up to ${times} times as thick: darker, and slower to dry.`,
+  fineShapes: ({ share, times, counted }: { share: ShareText; times: NumberText; counted: NumberText }) =>
+    `Fine shapes: ${share} of the print lies in the ridge along its edges. Film up to ${times} times as thick: darker (the forecast counts on ${counted} times), and slower to dry.`,
+  changeScreen: ({ mesh }: { mesh: NameText }) => `Change the screen: mesh ${mesh}.`,
+  runNamed: ({ run, layer, share }: { run: number; layer: NameText; share: ShareText }) => `run ${run} (${layer}, ${share} of the image)`,
+  cockles: ({ paper, runs }: { paper: NameText; runs: ListText }) => `“${paper}” goes wavy where much wet ink lies: ${runs}.`,
+  pressFlat: 'Once dry to the touch, press the sheets flat under boards before the next run; wavy sheets lie badly against the stops.',
   noSheetThrough: 'No sheet goes through this run.',
   mostStays: ({ printed, share }: { printed: MassText; share: ShareText }) =>
     `The sheets take ${printed}; most of the pot (${share}) stays in screen and knife. Scrape it back into a labelled jar.`,

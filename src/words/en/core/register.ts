@@ -125,5 +125,5 @@ export const register = {
   tapeDrawing: 'Tape this drawing to the board under the screen so that its image lies under the stencil’s.',
   glueStops: ({ thickness }: { thickness: LengthText }) => `Glue the three stops in their places: ${thickness} thick, with straight edges.`,
   pushSheets: 'Push each sheet against 1 and 2 first, then along to 3, always with the same hand.',
-  leaveStops: 'The stops stand once, for all these papers: leave them alone until the last run is done.',
+  leaveStops: 'The stops stand once, for every sheet that is pushed against them: leave them alone until the last run is done.',
 };

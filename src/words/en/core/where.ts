@@ -155,6 +155,7 @@ export const where = {
   paperIn: field('the paper'),
   inkOf: field('the ink'),
   materialOf: field('the material'),
+  stencilSheet: field('the stencil’s sheet'),
   labOf: field('the Lab'),
   readingOf: field('the reading'),
   inReading: ({ reading, part }: { reading: SayingText; part: SayingText }) => `${reading}, ${part}`,
@@ -201,6 +202,7 @@ export const where = {
   paceAlong: 'the pace of the knife along a line',
   paceCorner: 'the time the knife takes for a corner',
   pacePiece: 'the time it takes to lift out a piece',
+  punches: 'the punches at hand',
 
   // Forms and cuts.
   drawing: field('the drawing'),
@@ -250,6 +252,8 @@ export const where = {
   side: field('the side of the cut'),
   strength: field('the strength'),
   baseOf: field('the base'),
+  basesOf: field('the bases'),
+  meshOf: ({ it }: Field) => `the mesh of ${it}`,
   spread: field('the spread'),
   gapOf: ({ it }: Field) => `the gap under the screen in ${it}`,
   islands: field('the islands'),
@@ -287,6 +291,8 @@ export const where = {
   sheets: field('the number of sheets'),
   grain: field('the grain'),
   edge: field('the edge'),
+  absorbency: field('the absorbency'),
+  cockling: ({ it }: Field) => `whether ${it} cockles`,
   imageAt: field('the position of the image'),
   parentSheet: field('the parent sheet'),
   parentWidth: field('the width of the parent sheet'),

@@ -69,11 +69,13 @@ export const cutPages = {
   keepWhatDrops: ({ run }: { run: number }) => `Keep what drops out: run ${run} prints with it.`,
   keepSheet: ({ run }: { run: number }) => `Keep the sheet: run ${run} prints with it.`,
   numberPieces: 'Number the loose pieces and keep them flat, in order.',
+  punch: ({ n, across }: { n: number; across: LengthText }) =>
+    `Punch ${many(n, 'circle', 'circles')} of ${across} (small crosses), before you cut.`,
   writeRun: 'Write run and “mesh side” on the top edge.',
 
   // Parts to join.
-  sheetsToJoin: ({ n }: { n: number }) =>
-    `${many(n, 'sheet', 'sheets')} to join. At the dashed line cut one of two neighbours, lay ring on ring, tape.`,
+  sheetsToJoin: ({ n }: { n: number }) => `${many(n, 'sheet', 'sheets')} to join.`,
+  howToJoin: 'Where a drawing takes several: at the dashed line cut one of two neighbours, lay ring on ring, tape.',
   rowsFirst: 'Join the rows first.',
   edgeNotDrawn: 'Where the sheet’s outer edge is not drawn, rule it with the image in the middle.',
 

@@ -1,4 +1,4 @@
-import type { LengthText, ListText, NameText, SayingText } from '../../text.ts';
+import type { FilmText, LengthText, ListText, NameText, SayingText } from '../../text.ts';
 
 /** Screen, tape, stops, register and its test sheet. */
 export const setUpPages = {
@@ -7,6 +7,8 @@ export const setUpPages = {
   noScreen: 'no screen chosen yet',
   gapUnderMesh: 'Gap under the mesh',
   ownGap: ({ run, layer, gap }: { run: number; layer: NameText; gap: LengthText }) => `Run ${run}, ${layer}: ${gap}`,
+  ownMesh: ({ run, layer, mesh, film }: { run: number; layer: NameText; mesh: NameText; film: FilmText }) =>
+    `Run ${run}, ${layer}: a screen of its own, mesh ${mesh}, wet film about ${film}`,
   ownGapFront: ({ run, layer, gap, risers }: { run: number; layer: NameText; gap: LengthText; risers: SayingText }) =>
     `Run ${run}, ${layer}: ${gap}; ${risers}`,
   frontOf: ({ front }: { front: LengthText }) => `front risers ${front}`,
@@ -15,7 +17,8 @@ export const setUpPages = {
   frontRisers: 'Risers at the front',
   hingePacking: 'Packing under the hinge',
   boardUnderPaper: 'Board under the paper',
-  boards: ({ n, one, all }: { n: number; one: LengthText; all: LengthText }) => `${n} × ${one} gives ${all}.`,
+  boards: ({ n, one, all, card }: { n: number; one: LengthText; all: LengthText; card?: LengthText }) =>
+    card === undefined ? `${n} × ${one} gives ${all}.` : `${n} × ${one} and ${card} of card give ${all}.`,
   gapBuilt: ({ gap }: { gap: LengthText }) => `With these boards the gap comes to ${gap}.`,
   squeegee: 'Squeegee',
   squeegeeYours: ({ best, own }: { best: LengthText; own: LengthText }) => `${best} (yours: ${own})`,
@@ -75,6 +78,7 @@ export const setUpPages = {
   howSheetsFall: 'How sheets will fall',
   inRegister: 'in register',
   halfNoWorse: 'half are no worse',
+  noneMeet: 'No two runs only meet edge to edge: where they overlap, what is off shows as a changed rim, not as a gap.',
   apartAtCorner: ({ apart }: { apart: LengthText }) => `worst pair, in the plane, at the worst corner: ${apart}`,
   oneInTwenty: 'one in twenty is worse',
   apart: ({ apart }: { apart: LengthText }) => `${apart} apart`,

@@ -58,7 +58,7 @@ const shown = (name: string, reading: Reading): { name: string; reading: Reading
 /** Every question of the ink station and who answers it. */
 export const inkAnswers: { readonly [Q in keyof InkQuestions]: Work<Q> } = {
   inks: async ({ paperId }, room) => ({ answer: askInks(planOf(room).job, paperId), transfer: [] }),
-  wanted: async ({ paperId }, room) => ({ answer: askWanted(planOf(room).job, paperId), transfer: [] }),
+  wanted: async ({ paperId }, room) => ({ answer: askWanted(planOf(room), paperId), transfer: [] }),
   readings: async (ask) => {
     if ('text' in ask)
       return { answer: { patches: [shown(ask.place, readTyped(ask.text, asWritten(ask.place)))], problems: [] }, transfer: [] };
@@ -97,7 +97,7 @@ export const inkAnswers: { readonly [Q in keyof InkQuestions]: Work<Q> } = {
   },
   pictureColour: async ({ bytes, name, x, y }) => ({ answer: colourInPicture(await photographOf(bytes, name), x, y), transfer: [] }),
   recipe: async (ask, room) => {
-    const found = askRecipe(planOf(room).job, ask);
+    const found = askRecipe(planOf(room).job, ask, planOf(room));
     return {
       answer: {
         recipes: found.byPots.map((r) => ({ ...r, srgb: srgbOfLab(r.lab) })),

@@ -1,6 +1,7 @@
 import { knifeMinutes, knifeRates } from '../../../core/stencil/index.ts';
 import { NumberField } from '../../ui/NumberField.tsx';
-import { mmPerInch, sayLength, sayMinutes, sayNumber } from '../../ui/units.ts';
+import { TextField } from '../../ui/TextField.tsx';
+import { bareLength, mmPerInch, sayLength, sayMinutes, sayNumber, tryReadLength, type LengthUnits } from '../../ui/units.ts';
 import { download } from '../../store/files.ts';
 import { faultsOf } from '../../engine/faults.ts';
 import { language, step, words } from '../../store/words.ts';
@@ -66,6 +67,18 @@ export function KnifeWork({ bench, layer, planned }: PartProps) {
   );
 }
 
+/** Diameters behind one another, `3; 5; 8`, smallest first; what is none is left out. */
+function punchesIn(text: string, units: LengthUnits): number[] | undefined {
+  const read = text
+    .split(/;|,\s/)
+    .flatMap((one) => {
+      const length = one.trim() === '' ? null : tryReadLength(one, units);
+      return length?.ok && length.value > 0 && length.value <= 500 ? [length.value] : [];
+    })
+    .sort((a, b) => a - b);
+  return read.length > 0 ? read.slice(0, 50) : undefined;
+}
+
 /** How fast this studio cuts: every stencil's minutes follow from it. */
 function Pace({ bench }: Pick<PartProps, 'bench'>) {
   const w = words().stencils;
@@ -117,6 +130,12 @@ function Pace({ bench }: Pick<PartProps, 'bench'>) {
           />
         </label>
       </div>
+      <TextField
+        label={w.punches}
+        value={(knife?.punchesMm ?? []).map((mm) => bareLength(mm, units)).join('; ')}
+        most={200}
+        onSet={(text) => set({ punchesMm: punchesIn(text, units) })}
+      />
       <p class="num-note">{w.paceNote}</p>
       {knife && (
         <button type="button" class="button button-line" onClick={() => set(null)}>

@@ -1,10 +1,11 @@
 import type { JobMaterial } from '../../../core/job/index.ts';
-import { sayLength, sayNumber } from '../../ui/units.ts';
+import { bareLength, sayLength, sayNumber } from '../../ui/units.ts';
+import { LengthBox } from '../../ui/LengthBox.tsx';
 import { LengthField } from '../../ui/LengthField.tsx';
 import { NumberField } from '../../ui/NumberField.tsx';
 import { step, words } from '../../store/words.ts';
 import { freshId } from '../forms/edits.ts';
-import { materialList, usualPrints, withMaterial } from './edits.ts';
+import { materialList, usualPrints, withMaterial, withSheet } from './edits.ts';
 import type { PartProps } from './parts.ts';
 
 /** What this cut is cut from, what follows from it, and the studio's own list. */
@@ -17,6 +18,8 @@ export function MaterialChoice({ bench, planned }: PartProps) {
   const chosen = list.find((m) => m.id === cut?.material) ?? list[0];
   const prints = chosen.prints ?? usualPrints(chosen.id);
   const { ridge } = planned;
+  const margin = 2 * Math.max(5, job.stencilMarginMm);
+  const usual = [job.image.widthMm + margin, job.image.heightMm + margin] as const;
   return (
     <section class="beside" aria-labelledby="material">
       <h2 id="material">{w.material}</h2>
@@ -36,6 +39,25 @@ export function MaterialChoice({ bench, planned }: PartProps) {
           <option key={m.id} value={m.id}>{`${m.name}, ${sayLength(m.thicknessMm, units)}`}</option>
         ))}
       </select>
+      <div class="nums">
+        {([0, 1] as const).map((axis) => (
+          <LengthBox
+            key={axis}
+            label={axis === 0 ? w.sheetWidth : w.sheetHeight}
+            mm={cut?.sheetMm?.[axis] ?? null}
+            units={units}
+            minMm={[job.image.widthMm, job.image.heightMm][axis] + 10}
+            maxMm={5000}
+            optional
+            hint={bareLength(usual[axis], units)}
+            onSet={(mm) => {
+              const sheet = [...(cut?.sheetMm ?? usual)] as [number, number];
+              if (mm !== null) sheet[axis] = mm;
+              bench.edit(step('stencilSheet', cut?.name ?? ''), (j) => withSheet(j, planned.cutId, mm === null ? null : sheet));
+            }}
+          />
+        ))}
+      </div>
       <p>
         {w.lasts(prints[0], prints[1], chosen.washable)}{' '}
         {w.ridge(sayNumber(ridge.timesTheFilm, 1, false), sayLength(ridge.withinMm[0], units), sayLength(ridge.withinMm[1], units))}

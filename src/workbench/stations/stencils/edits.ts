@@ -58,12 +58,20 @@ export function withMaterial(job: Job, id: string, change: Partial<JobMaterial>)
   return { ...job, materials: materialList(job).map((m) => (m.id === id ? { ...m, ...change } : m)) };
 }
 
+/** The stencil's own sheet; null: the image and the margin. */
+export function withSheet(job: Job, cutId: string, sheetMm: readonly [number, number] | null): Job {
+  return {
+    ...job,
+    cuts: job.cuts.map((cut) => (cut.id === cutId ? { ...cut, sheetMm: sheetMm === null ? undefined : [sheetMm[0], sheetMm[1]] } : cut)),
+  };
+}
+
 type Pace = NonNullable<Job['knife']>;
 
 /** How fast this studio cuts; null: as is usual again. */
 export function withPace(job: Job, change: Partial<Pace> | null): Job {
   if (change === null) return job.knife === undefined ? job : { ...job, knife: undefined };
   const now = knifeRates(job.knife);
-  const same = (Object.keys(change) as (keyof typeof now)[]).every((key) => now[key] === change[key]);
+  const same = (Object.keys(change) as (keyof typeof now)[]).every((key) => JSON.stringify(now[key]) === JSON.stringify(change[key]));
   return same ? job : { ...job, knife: { ...job.knife, ...change } };
 }

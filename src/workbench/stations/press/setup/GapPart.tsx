@@ -91,7 +91,9 @@ export function GapPart({ bench, plan }: PartProps) {
             <dd>
               {say(risers.built.frontMm)}
               {risers.layers.map((l) => (
-                <small key={l.thicknessMm}>{w.riserLayers(l.count, say(l.thicknessMm), say(l.heightMm))}</small>
+                <small key={l.thicknessMm}>
+                  {w.riserLayers(l.count, say(l.thicknessMm), say(l.heightMm), l.cardMm > 0 ? say(l.cardMm) : null)}
+                </small>
               ))}
             </dd>
             {risers.built.underPaperMm > 0.05 && (

@@ -122,6 +122,22 @@ function PaperCard({
             <option value="torn">{w.edgeTorn}</option>
           </select>
         </label>
+        <label class="length-field">
+          <span class="length-label">{w.absorbs}</span>
+          <select
+            class="choice"
+            value={paper.absorbency}
+            onChange={(e) => set({ absorbency: (['low', 'usual', 'high'] as const).find((a) => a === e.currentTarget.value) ?? 'usual' })}
+          >
+            <option value="low">{w.absorbsLow}</option>
+            <option value="usual">{w.absorbsUsual}</option>
+            <option value="high">{w.absorbsHigh}</option>
+          </select>
+        </label>
+        <label class="check">
+          <input type="checkbox" checked={paper.cockles} onChange={(e) => set({ cockles: e.currentTarget.checked })} />
+          <span>{w.cockles}</span>
+        </label>
       </div>
       {template && (
         <p>

@@ -4,7 +4,7 @@ import { Pot } from '../../../ui/Pot.tsx';
 import { bareLength, sayFine, sayLength } from '../../../ui/units.ts';
 import { Why } from '../../../ui/Why.tsx';
 import { told, words } from '../../../store/words.ts';
-import { setLayerGap } from './edits.ts';
+import { setLayerGap, setLayerMesh } from './edits.ts';
 import type { PartProps } from './part.ts';
 
 /** Every run's gap, and how large it prints the image: bars that are not as long do not fit one another. */
@@ -15,6 +15,10 @@ export function RunGaps({ bench, plan }: PartProps) {
   const growth = (gap: PlannedGap): number => (gap.growth ? Math.max(gap.growth.alongMm, ...gap.growth.acrossMm) : 0);
   const most = Math.max(0.1, ...gaps.map(growth));
   const bare = bareLength(gapMm, units);
+  const meshOf = (id: string): string => {
+    const mesh = bench.job.value?.layers.find((l) => l.id === id)?.mesh;
+    return mesh ? `${mesh.perCm}-${mesh.threadMicrons}` : '';
+  };
   return (
     <section class="run-gaps" aria-label={w.runGaps}>
       <h3>
@@ -41,6 +45,24 @@ export function RunGaps({ bench, plan }: PartProps) {
                   hint={bare}
                   onSet={(mm) => setLayerGap(bench, gap.layerId, mm ?? undefined)}
                 />
+                <select
+                  class="choice"
+                  aria-label={w.meshOfRun(layer.name)}
+                  value={meshOf(gap.layerId)}
+                  onChange={(e) =>
+                    setLayerMesh(bench, gap.layerId, plan.press.meshes.find((m) => m.mesh.id === e.currentTarget.value)?.mesh)
+                  }
+                >
+                  <option value="">{w.meshAsScreen}</option>
+                  {plan.press.meshes.map((m) => (
+                    <option key={m.mesh.id} value={m.mesh.id}>
+                      {m.mesh.id}
+                    </option>
+                  ))}
+                  {meshOf(gap.layerId) !== '' && !plan.press.meshes.some((m) => m.mesh.id === meshOf(gap.layerId)) && (
+                    <option value={meshOf(gap.layerId)}>{meshOf(gap.layerId)}</option>
+                  )}
+                </select>
                 <div class="run-grows">
                   <span class="run-grows-bar" aria-hidden="true">
                     <span style={{ width: `${(100 * growth(gap)) / most}%` }} />

@@ -54,6 +54,15 @@ export function setLayerGap(bench: Bench, id: string, offContactMm: number | und
   }));
 }
 
+/** A run's own mesh, of a screen of its own; undefined: the job's screen. */
+export function setLayerMesh(bench: Bench, id: string, mesh: { readonly perCm: number; readonly threadMicrons: number } | undefined): void {
+  const own = mesh && { perCm: mesh.perCm, threadMicrons: mesh.threadMicrons };
+  bench.edit(step('press', 'run-mesh'), (job) => ({
+    ...job,
+    layers: job.layers.map((layer) => (layer.id === id ? clean({ ...layer, mesh: own }) : layer)),
+  }));
+}
+
 export function spreadLayer(bench: Bench, id: string, spreadMm: number): void {
   bench.edit(step('spread', bench.job.peek()?.layers.find((l) => l.id === id)?.name ?? id), (job) => ({
     ...job,
