@@ -106,4 +106,16 @@ describe('inks on the command line', () => {
     );
     expect(laydown('eye', folder).out).toContain('Process yellow: guessed as Lab 89 −3 86. not read yet');
   });
+
+  test('the same print under another lamp', () => {
+    const judged = JSON.parse(laydown('forecast', tidePool, '--json').out).papers[0];
+    const lit = JSON.parse(laydown('forecast', tidePool, '--lamp', 'a', '--json').out).papers[0];
+    expect(lit.lamp).toBe('A');
+    expect(lit.parting).toEqual([]);
+    // A turquoise loses its blue under a bulb, and turns greener.
+    const of = (paper: typeof lit): number[] => paper.overlaps.find((o: { layers: string[] }) => o.layers.join() === 'water').lab;
+    expect(of(lit)[1]).not.toBeCloseTo(of(judged)[1], 0);
+    expect(laydown('forecast', tidePool, '--lamp', 'neon').err).toContain('There is no lamp “neon”');
+    expect(laydown('forecast', tidePool, '--lamp', 'LED-B5', '--lang', 'de').out).toContain('Smooth white. Kalte LED (B5)');
+  });
 });

@@ -1,20 +1,44 @@
+import { lampName, sayParting, underLamp } from '../core/asks/index.ts';
+import { lamps, type Illuminant } from '../core/colour/index.ts';
+import { fail } from '../core/problem.ts';
 import type { Plan } from '../core/plan/index.ts';
-import { area, asWritten, deltaE, lengths, say } from '../words/index.ts';
+import { area, asWritten, deltaE, lengths, list, name as asName, say } from '../words/index.ts';
 import type { Command } from './command.ts';
 import { json, option } from './help.ts';
 import { jobOf, planOf, printProblems } from './load.ts';
-import { printJson, sayHere, showHere } from './reader.ts';
+import { placeOf } from './options.ts';
+import { printJson, sayHere, showHere, tellHere } from './reader.ts';
 import { columns } from './table.ts';
-import { labCells, labColumns } from './words.ts';
+import { labCells, labColumns, textOf } from './words.ts';
+
+function lampOf(text: string | undefined): Illuminant {
+  const lamp = lamps.find((one) => one.toLowerCase() === (text ?? 'D50').toLowerCase());
+  return (
+    lamp ??
+    fail(
+      'no-such-lamp',
+      placeOf('--lamp'),
+      say('refusals.noSuchLamp', { lamp: asName(text ?? '') }),
+      say('cli.useOneOf', { all: list(lamps.map(asName), 'or') }),
+    )
+  );
+}
 
 export const forecast: Command = {
   name: 'forecast',
   usage: say('help.forecastUsage'),
   summary: say('help.forecastSummary'),
-  help: [say('help.forecastText'), option('--worth', say('help.forecastWorth')), json],
-  options: { json: { type: 'boolean' }, worth: { type: 'boolean' } },
+  help: [
+    say('help.forecastText'),
+    option('--worth', say('help.forecastWorth')),
+    option('--lamp', say('help.forecastLamp', { lamps: list(lamps.map(asName), 'comma') }), 'lamp'),
+    json,
+  ],
+  options: { json: { type: 'boolean' }, worth: { type: 'boolean' }, lamp: { type: 'string' } },
   async run(call) {
-    const plan = await planOf(jobOf(call));
+    const lamp = lampOf(textOf(call.options['lamp']));
+    const planned = await planOf(jobOf(call));
+    const plan = { ...planned, papers: planned.papers.map((paper) => underLamp(paper, lamp)) };
     if (call.options['json']) {
       const papers = plan.papers.map((paper) => ({
         id: paper.id,
@@ -26,6 +50,11 @@ export const forecast: Command = {
           band,
           possible,
           areaMm2: Number(areaMm2.toFixed(2)),
+        })),
+        lamp,
+        parting: paper.parting.map(({ codes, ...pair }) => ({
+          ...pair,
+          layers: codes.map((code) => paper.overlaps.find((o) => o.code === code)?.layers ?? []),
         })),
         worthReading: paper.worthReading && {
           meanBand: paper.worthReading.meanBand,
@@ -41,7 +70,8 @@ export const forecast: Command = {
     }
     printProblems(plan.problems);
     for (const paper of plan.papers) {
-      console.log(`\n${paper.name}`);
+      console.log(`\n${lamp === 'D50' ? paper.name : sayHere('answers.underLamp', { paper: asName(paper.name), lamp: lampName(lamp) })}`);
+      if (lamp !== 'D50' && paper.lights.length === 0) console.log(`  ${sayHere('answers.noLamps')}`);
       const rows = paper.overlaps.map(({ srgb, inGamut, lab, band, areaMm2, layers }) => [
         `${srgb}${inGamut ? ' ' : '*'}`,
         ...labCells(lab),
@@ -51,6 +81,8 @@ export const forecast: Command = {
       ]);
       for (const line of columns(rows, { indent: '  ', right: [...labColumns(1), 7, 8] })) console.log(line);
       console.log(`  ${sayHere('answers.bandIs', { why: paper.bandNote })}`);
+      if (paper.parting.length > 0) console.log(`  ${sayHere('answers.parting')}`);
+      for (const pair of paper.parting) console.log(`    ${tellHere(sayParting(plan, paper.overlaps, pair))}`);
       if (call.options['worth']) printWorth(plan, paper);
     }
     if (plan.papers.some((paper) => paper.overlaps.some((o) => !o.inGamut))) console.log(`\n${sayHere('answers.outsideScreen')}`);

@@ -11,4 +11,5 @@ export { colourInPicture, guessesOf, inkByEye, starterInks, withGuess, type Gues
 export { photographOf } from './photo.ts';
 export { partsOfLayer } from './pot.ts';
 export { changedOverlaps, differencesOf, movedRuns, type ChangedOverlap, type Difference } from './differences.ts';
+export { lampName, sayParting, underLamp } from './lamps.ts';
 export { wantedHere, type WantedHere } from './wanted.ts';

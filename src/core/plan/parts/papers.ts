@@ -23,6 +23,7 @@ import { deltaE, say, sentences } from '../../../words/say.ts';
 import type { FoundInks } from './inks.ts';
 import { learnOnPaper, type LearnedPaper, type LearningLayer } from './learning.ts';
 import { layTheInks, type PrintedLayer } from './let-down.ts';
+import { lightsOn, partingOf, type LitAsk } from './lights.ts';
 import { groundsOf } from './proof.ts';
 import type { OverPicture, PlannedOverlap, PlannedPaper, Swatch, WorthReadings } from '../types.ts';
 
@@ -115,6 +116,8 @@ export function planPaper(
   for (let code = 0; code < 256; code++) areas[overlapIndex(code, bits)] += areasMm2[code];
 
   const foresight = foresightOn(paper, job, found, layers, learned, bandSamples)!;
+  const lit = ground ? null : litAsk(paper, job, found, layers, learned, colours.lab, areas);
+  const lights = lit && lightsOn(lit);
   const overlaps: PlannedOverlap[] = [];
   for (let row = 0; row < rows; row++) {
     if (areas[row] === 0 && row !== 0) continue;
@@ -136,9 +139,42 @@ export function planPaper(
     palette: paletteOf(colours.rgb, bits),
     progressive: layers.map((_, i) => paletteOf(colours.rgb, bits, i + 1)),
     bandNote: sentences(foresight.note, ground && say('ink.bandOverPicture', { more: deltaE(pictureBand, 0) })),
+    lights: lights?.lights ?? [],
+    parting: lit && lights ? partingOf(lit, lights, learned?.members(bandSamples, job.seed) ?? []) : [],
     learning: learned?.learning ?? null,
     worthReading: ground ? null : worthReading(foresight, areas, [...measured.keys()], found, layers, deepest),
     overPicture: ground && overPicture(ground, layers, found, areas),
+  };
+}
+
+/** What the colours under other lamps are worked out from. */
+export function litAsk(
+  paper: JobPaper,
+  job: Pick<Job, 'proofReadings'>,
+  found: FoundInks,
+  layers: readonly PrintedLayer[],
+  learned: LearnedPaper | null,
+  lab: Float64Array,
+  areas: Float64Array,
+): LitAsk {
+  const read = new Map<number, Spectrum>();
+  for (const proof of job.proofReadings) {
+    if (proof.paper !== paper.id || proof.reading.kind !== 'spectrum' || !proof.layers.every((id) => layers.some((l) => l.id === id)))
+      continue;
+    read.set(
+      layers.reduce((row, l, k) => (proof.layers.includes(l.id) ? row | (1 << k) : row), 0),
+      Float64Array.from(proof.reading.values),
+    );
+  }
+  const planned = { films: layers.map((l) => l.film), surface: found.surface };
+  return {
+    paper: found.papers.get(paper.id)!,
+    layers,
+    shown: learned?.learning ? learned.best() : planned,
+    lab,
+    read,
+    areas,
+    codeOf: (row) => codeOf(row, layers),
   };
 }
 

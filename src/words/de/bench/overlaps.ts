@@ -29,6 +29,11 @@ export const overlaps: Words['overlaps'] = {
           : 'ein anderer Ton ist möglich',
   possible: 'Kann so ausfallen',
   possibleWhy: 'Neun von zehn Drucken liegen zwischen den beiden Enden; in der Mitte steht der gezeigte Farbton.',
+  lamp: 'In welchem Licht',
+  lampWhy:
+    'Farbtöne, wie Augen sie sehen, die an diese Lampe gewöhnt sind, aus Spektren berechnet (Lichtarten der CIE 015, Anpassung nach Bradford). Wo eine Farbe nur als Farbton gemessen ist, ist ihr Spektrum geraten, und damit auch, wie sie sich unter einer Lampe ändert. Bogen, die schon bedruckt sind, haben keine Spektren; sie bleiben wie unter D50.',
+  lampMoves: (what, deltaE) => `${what} ändert sich am meisten: um ${deltaE} ΔE00.`,
+  parting: 'Unter einer Lampe gleich, unter einer anderen nicht',
   worth: 'Zuerst zu messen',
   worthWhy:
     'Diese Überdrucke am ersten Probedruck zu messen engt alle vorhergesehenen Farbtöne am meisten ein. Die Druckmappe hat einen Streifen, der nur sie druckt.',

@@ -17,6 +17,7 @@ export const help: Same<typeof en.help> = {
 
   // Was für etwas steht, das getippt wird.
   language: 'SPRACHE',
+  lamp: 'LAMPE',
   job: 'ARBEIT',
   job2: 'ARBEIT2',
   layer: 'SCHICHT',
@@ -72,7 +73,9 @@ export const help: Same<typeof en.help> = {
   explainSummary: 'sagt, was ein Feld der Arbeit bedeutet',
   explainText: 'FELD ist ein Name (strength) oder ein Weg (layers.strength). Ohne: alle Felder der Arbeit.',
 
-  forecastUsage: 'forecast ARBEIT [--worth] [--json]',
+  forecastUsage: 'forecast ARBEIT [--worth] [--lamp LAMPE] [--json]',
+  forecastLamp: ({ lamps }) =>
+    `wie Augen, die an diese Lampe gewöhnt sind, den Druck sehen: ${lamps} (Tageslichter, Glühlampe, LEDs von warm bis kalt nach CIE; ohne Angabe D50)`,
   forecastWorth: 'nennt die Überdrucke, deren Messung die Vorhersage am meisten einengt, wo sie liegen und was sie bringen',
   forecastSummary: 'sagt den Farbton jedes Überdrucks auf jedem Papier vorher',
   forecastText:

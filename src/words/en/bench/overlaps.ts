@@ -27,6 +27,11 @@ export const overlaps = {
           : 'another shade is possible',
   possible: 'May come out as',
   possibleWhy: 'Nine prints in ten lie between the two ends; the middle is the colour shown.',
+  lamp: 'Under which light',
+  lampWhy:
+    'Colours as eyes that are used to that lamp see them, worked out from spectra (CIE 015 illuminants, Bradford adaptation). Where an ink was read as a colour alone its spectrum is a guess, and so is how it changes under a lamp. Sheets that are printed already have no spectra; they stay as under D50.',
+  lampMoves: (what: string, deltaE: string) => `${what} changes most: by ${deltaE} ΔE00.`,
+  parting: 'Alike under one lamp, not under another',
   worth: 'Worth reading first',
   worthWhy:
     'Reading these overlaps on a first proof would narrow all foreseen colours most. The packet has a strip that prints just these.',

@@ -46,6 +46,9 @@ export const answers = {
   worthReading: ({ band }: { band: DeltaText }) => `Worth reading first (the mean band is ± ${band} now):`,
   worthOne: ({ layers, at, band }: { layers: SayingText; at: LengthText; band: DeltaText }) =>
     `${layers}, ${at} from the image’s top left corner: then ± ${band}`,
+  underLamp: ({ paper, lamp }: { paper: NameText; lamp: SayingText }) => `${paper}. ${lamp}`,
+  noLamps: 'This sheet is printed already: its picture tells no spectra, so it is shown as under D50.',
+  parting: 'Alike under one lamp, not under another:',
   nothingWorth: 'Nothing foreseen is left to read.',
   outsideScreen: '* more vivid than a screen can show; shown as near as it can.',
 

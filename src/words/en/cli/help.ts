@@ -17,6 +17,7 @@ export const help = {
 
   // What stands for something that is typed.
   language: 'LANGUAGE',
+  lamp: 'LAMP',
   job: 'JOB',
   job2: 'JOB2',
   layer: 'LAYER',
@@ -72,7 +73,9 @@ export const help = {
   explainSummary: 'says what a field of the job means',
   explainText: 'FIELD is a name (strength) or a path (layers.strength). Without one: all fields of the job.',
 
-  forecastUsage: 'forecast JOB [--worth] [--json]',
+  forecastUsage: 'forecast JOB [--worth] [--lamp LAMP] [--json]',
+  forecastLamp: ({ lamps }: { lamps: ListText }) =>
+    `as eyes used to that lamp see the print: ${lamps} (CIE daylights, bulb, LEDs from warm to cold; D50 if left out)`,
   forecastWorth: 'names the overlaps whose reading would narrow the forecast most, where they lie, and what they would bring',
   forecastSummary: 'foretells the colour of every overlap on every paper',
   forecastText:

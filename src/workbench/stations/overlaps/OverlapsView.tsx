@@ -1,4 +1,7 @@
 import { useComputed, useSignal } from '@preact/signals';
+import { useMemo } from 'preact/hooks';
+import { underLamp } from '../../../core/asks/index.ts';
+import type { Illuminant } from '../../../core/colour/index.ts';
 import { OverlapLine } from '../../ui/OverlapLine.tsx';
 import { PaperSwitch } from '../../ui/PaperSwitch.tsx';
 import { ProofSheet } from '../../ui/ProofSheet.tsx';
@@ -6,6 +9,7 @@ import { Why } from '../../ui/Why.tsx';
 import { told, words } from '../../store/words.ts';
 import type { StationProps } from '../station.ts';
 import { Detail } from './Detail.tsx';
+import { Lamps } from './Lamps.tsx';
 import { FocusedProof } from './FocusedProof.tsx';
 import { sortings, sortOverlaps, type SortBy } from './sort.ts';
 import { SwatchGrid } from './SwatchGrid.tsx';
@@ -17,10 +21,12 @@ export function OverlapsView({ bench }: StationProps) {
   const pointed = useSignal<number | null>(null);
   const held = useSignal<number | null>(null);
   const by = useSignal<SortBy>('films');
+  const lamp = useSignal<Illuminant>('D50');
   const shown = useComputed(() => pointed.value ?? held.value);
   const w = words().overlaps;
   const plan = bench.plan.value;
-  const paper = bench.paper.value;
+  const asJudged = bench.paper.value;
+  const paper = useMemo(() => asJudged && underLamp(asJudged, lamp.value), [asJudged, lamp.value]);
   if (!plan || !paper) return null;
 
   const overlaps = sortOverlaps(paper.overlaps, by.value);
@@ -80,6 +86,7 @@ export function OverlapsView({ bench }: StationProps) {
             </select>
           </label>
         </div>
+        {paper.lights.length > 0 && <Lamps plan={plan} paper={paper} lamp={lamp} held={held.value} onShow={hold} />}
         <WorthReading plan={plan} paper={paper} held={held.value} onShow={hold} />
         <SwatchGrid plan={plan} overlaps={overlaps} pointed={pointed} held={held} shown={shown} onHold={hold} />
       </section>
