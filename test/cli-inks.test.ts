@@ -118,4 +118,33 @@ describe('inks on the command line', () => {
     expect(laydown('forecast', tidePool, '--lamp', 'neon').err).toContain('There is no lamp “neon”');
     expect(laydown('forecast', tidePool, '--lamp', 'LED-B5', '--lang', 'de').out).toContain('Smooth white. Kalte LED (B5)');
   });
+
+  test('orders that come out the same are said once, with what check would warn of', () => {
+    const out = laydown('order', tidePool).out;
+    expect(out).toMatch(/check would warn of \d ridges? and \d places? where layers may not meet/);
+    expect(out).toMatch(/more orders come out the same/);
+    const figures = out.split('\n').filter((line) => line.includes('mean chroma'));
+    expect(new Set(figures).size).toBeGreaterThan(figures.length - 2);
+    const answer = JSON.parse(laydown('order', tidePool, '--json').out);
+    const now = answer.groups.find((g: { layers: string[] }) => g.layers.join() === answer.present.join());
+    // The job's own order warns of what check warns of.
+    if (now) {
+      const problems = laydown('check', tidePool)
+        .out.split('\n')
+        .filter((line) => line.startsWith('warning'));
+      expect(now.warnings.ridges).toBe(problems.filter((line) => line.includes('ridge')).length);
+    }
+    const flat = join(base, 'flat');
+    laydown('new', flat, '--inks', 'grey,cyan');
+    expect(laydown('order', flat).out).toContain('The order makes no difference');
+    expect(laydown('order', flat).out.match(/mean chroma/g)).toHaveLength(1);
+  });
+
+  test('a recipe from jars opens less new ink; jars without anything are asked for', () => {
+    const answer = JSON.parse(laydown('recipe', tidePool, '60 10 -20', '--left', 'rockpool=30', '--json').out);
+    expect(answer.best.newGrams).toBeLessThan(answer.freshGrams);
+    expect(answer.best.deltaE).toBeLessThanOrEqual(2);
+    expect(laydown('recipe', tidePool, '60 10 -20', '--left', 'rockpool=30').out).toContain('from its jar');
+    expect(laydown('recipe', tidePool, '60 10 -20', '--leftovers').err).toContain('No jar has anything left in it.');
+  });
 });

@@ -2,7 +2,17 @@
 export { colourEdges, cutsByColour, drawingChoices, type ByColour, type ColourEdges, type DrawingChoice } from './drawings.ts';
 export { inkBench, layerOf, paperOf, potsOf, type InkBench } from './bench.ts';
 export { askOrders, type OrdersAnswer, type OrdersAsk } from './orders.ts';
-export { askBatch, askReach, askRecipe, type BatchQuestion, type Reach, type RecipeQuestion } from './recipes.ts';
+export {
+  askBatch,
+  askLeftovers,
+  askReach,
+  askRecipe,
+  type LeftoversAnswer,
+  type LeftoversQuestion,
+  type BatchQuestion,
+  type Reach,
+  type RecipeQuestion,
+} from './recipes.ts';
 export { askAgain, askComplaint, askPot, wantedOfPot, type AgainQuestion, type PotQuestion, type PotRoundAsked } from './pot.ts';
 export { jobOfSeparation, pictureRequest, separateRequest, type SeparateQuestion } from './separate.ts';
 export { askInks, askWanted, labOfReading, srgbOfLab, type InkSheet, type WantedNow } from './inks.ts';

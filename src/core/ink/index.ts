@@ -19,6 +19,8 @@ export { chanceAlike, chanceInWords, chanceMet, errorBand, foresee } from './for
 export type { Foresight, ForesightAsk, ForesightLayer, Member } from './foresight.ts';
 export { rankOrders } from './orders/rank.ts';
 export type { OrderAsk, OrderLayer, OrderRanking, OrderValues, OrderWishes, RankedOrder } from './orders/rank.ts';
+export { fromLeftovers } from './recipe/leftovers.ts';
+export type { FromLeftovers, Jar, LeftoverPart, LeftoversAsk } from './recipe/leftovers.ts';
 export { findRecipe } from './recipe/find.ts';
 export type { Pot, Recipe, RecipeAsk, RecipesFound } from './recipe/find.ts';
 export { additionProblems, mixBatch, retarderLimits, runGrams, strengthenGrams, weakenGrams, wholeParts } from './recipe/batch.ts';

@@ -111,12 +111,17 @@ export const help: Same<typeof en.help> = {
   orderKeep: 'wie viele zu zeigen sind (ohne Angabe 5)',
   orderBefore: 'A muss vor B gedruckt werden; beliebig oft',
 
-  recipeUsage: 'recipe ARBEIT "L a b" [--on PAPIER] [--over SCHICHT,…] [--pots FARBE,…] [--most N] [--retarder PROZENT] [--json]',
+  recipeUsage:
+    'recipe ARBEIT "L a b" [--on PAPIER] [--over SCHICHT,…] [--pots FARBE,…] [--most N] [--retarder PROZENT] [--leftovers] [--left MENGEN] [--grams N] [--within N] [--json]',
   recipeSummary: 'findet, was für einen gewünschten Farbton zu mischen ist, mit möglichst wenigen Töpfen',
   recipeColour: 'der gewünschte Farbton: Lab, D50, 2°',
   recipeOver: 'über diesen Schichten, die schon gedruckt sind',
   recipePots: 'nur aus diesen Töpfen; ohne Angabe aus allen Farben der Arbeit',
   recipeMost: 'höchstens so viele Töpfe (ohne Angabe 3)',
+  recipeLeftovers: 'der Topf aus dem, was in Gläsern übrig ist (leftGrams der Farben), mit der wenigsten neuen Farbe',
+  recipeLeft: 'dasselbe mit dem, was in den genannten Gläsern übrig ist: rest-von-wasser=80,farbe=20',
+  recipeGrams: 'wie viel gebraucht wird (ohne Angabe 100); Anteile, die zu klein zum Wiegen sind, fallen weg',
+  recipeWithin: 'bei Resten: welches ΔE00 nahe genug ist (ohne Angabe 2)',
   recipeRetarder: 'wie viel vom Topf für Verzögerer frei bleibt',
 
   mixUsage: 'mix ARBEIT SCHICHT [--grams N] [--scale SCHRITT] [--json]',

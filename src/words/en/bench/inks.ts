@@ -209,6 +209,22 @@ export const inks = {
   overPaper: 'bare paper only',
   over: (name: string) => `over ${name}`,
   retarder: 'Retarder in the pot',
+  left: 'Left in its jar',
+  leftovers: 'From what is left in jars',
+  leftoversText: (n: number) => `${many(n, 'jar has', 'jars have')} something left. The pot that comes near with the least new ink:`,
+  leftoversWhy:
+    'Pairs of jars, each as far as it lasts, with up to two new inks and base, searched for the least new ink that comes within the ΔE00 chosen.',
+  leftoversOff: (deltaE: string) => `off by ${deltaE} ΔE00`,
+  leftoversNew: (fresh: string, would: string | null) =>
+    would === null ? `${fresh} g of new ink` : `${fresh} g of new ink, ${would} g without the jars`,
+  leftoversNone: (deltaE: string) => `Nothing comes that near. The nearest is off by ${deltaE} ΔE00:`,
+  leftoverPart: (grams: string, name: string, from: 'jar' | 'new' | 'base') =>
+    `${grams} g ${name}${from === 'jar' ? ' from its jar' : from === 'new' ? ', new' : ''}`,
+  leftoversGrams: 'Needed',
+  leftoversWithin: 'Near enough is',
+  keepJar: 'Keep the rest as a jar',
+  jarName: (layer: string) => `Rest of ${layer}`,
+  jarKept: (name: string) => `${name} stands among the inks; recipes from leftovers take it.`,
   mostPots: 'Pots at most',
   wantedSwatch: 'wanted',
   reachedSwatch: 'reached',
@@ -272,6 +288,12 @@ export const inks = {
   loses: (what: string) => `Gives up: ${what}`,
   losesNothing: 'Gives up nothing.',
   orderWhy: 'Each stack is worked out once; orders share what lies under. Moved by the hand: films 15 % heavier and lighter.',
+  noDifference: 'The order makes no difference to these colours. Keep the one there is, or order by drying and by what follows.',
+  orderWarns: (ridges: number, register: number) =>
+    [
+      ...(ridges > 0 ? [many(ridges, 'ridge that later runs print over', 'ridges that later runs print over')] : []),
+      ...(register > 0 ? [many(register, 'place where layers may not meet', 'places where layers may not meet')] : []),
+    ].join(', '),
   tooFew: 'Two layers with an ink are needed.',
 
   mix: 'Mixing',

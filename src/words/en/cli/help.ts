@@ -110,12 +110,17 @@ export const help = {
   orderKeep: 'how many to show (5 if left out)',
   orderBefore: 'A must be printed before B; as often as you like',
 
-  recipeUsage: 'recipe JOB "L a b" [--on PAPER] [--over LAYER,…] [--pots INK,…] [--most N] [--retarder PERCENT] [--json]',
+  recipeUsage:
+    'recipe JOB "L a b" [--on PAPER] [--over LAYER,…] [--pots INK,…] [--most N] [--retarder PERCENT] [--leftovers] [--left AMOUNTS] [--grams N] [--within N] [--json]',
   recipeSummary: 'finds what to mix for a wanted colour, fewest pots first',
   recipeColour: 'the wanted colour: Lab, D50, 2°',
   recipeOver: 'over these layers, already printed',
   recipePots: 'from these pots only; if left out, from all inks of the job',
   recipeMost: 'at most so many pots (3 if left out)',
+  recipeLeftovers: 'the pot from what is left in jars (leftGrams of the inks), with the least new ink',
+  recipeLeft: 'the same, with what is left in the jars named: rest-of-water=80,ink=20',
+  recipeGrams: 'how much is needed (100 if left out); shares too small to weigh are left out',
+  recipeWithin: 'with leftovers: the ΔE00 that is near enough (2 if left out)',
   recipeRetarder: 'how much of the pot is kept for retarder',
 
   mixUsage: 'mix JOB LAYER [--grams N] [--scale STEP] [--json]',

@@ -22,6 +22,10 @@ export const inkAnswers = {
   lightnessRange: ({ range }: { range: NumberText }) => `lightness over ${range}`,
   meanChroma: ({ chroma }: { chroma: NumberText }) => `mean chroma ${chroma}`,
   movedBy: ({ deltaE, films }: { deltaE: DeltaText; films: ShareText }) => `moved by ${deltaE} ΔE00 when films vary by ${films}`,
+  noDifference: 'The order makes no difference to these colours. Keep the one there is, or order by drying and by what follows.',
+  orderWarns: ({ ridges, register }: { ridges: number; register: number }) =>
+    `check would warn of ${many(ridges, 'ridge', 'ridges')} and ${many(register, 'place where layers may not meet', 'places where layers may not meet')}`,
+  alikeOrders: ({ n }: { n: number }) => `${n} more ${n === 1 ? 'order comes' : 'orders come'} out the same`,
   givesUp: ({ what }: { what: ListText }) => `gives up: ${what}`,
 
   // recipe
@@ -29,6 +33,15 @@ export const inkAnswers = {
     `${parts}, rest base: off by ΔE00 ${deltaE} (Lab ${lab})`,
   part: ({ share, ink }: { share: ShareText; ink: NameText }) => `${share} ${ink}`,
 
+  leftovers: ({ n, deltaE, lab }: { n: number; deltaE: DeltaText; lab: LabText }) =>
+    `From ${many(n, 'jar', 'jars')}, off by ΔE00 ${deltaE} (Lab ${lab}):`,
+  leftoversFar: ({ deltaE, lab }: { deltaE: DeltaText; lab: LabText }) =>
+    `Nothing comes near enough. The nearest is off by ΔE00 ${deltaE} (Lab ${lab}):`,
+  fromJar: ({ mass, ink }: { mass: MassText; ink: SayingText }) => `${mass} ${ink}, from its jar`,
+  newInk: ({ mass, ink }: { mass: MassText; ink: SayingText }) => `${mass} ${ink}, new`,
+  ofBase: ({ mass, ink }: { mass: MassText; ink: SayingText }) => `${mass} ${ink}`,
+  newAgainst: ({ mass, fresh }: { mass: MassText; fresh: MassText }) => `${mass} of new ink; without the jars it would be ${fresh}.`,
+  newInAll: ({ mass }: { mass: MassText }) => `${mass} of new ink.`,
   // mix
   potHolds: ({ layer, mass }: { layer: NameText; mass: MassText }) => `${layer}, ${mass}`,
   byVolume: ({ share }: { share: ShareText }) => `${share} by volume`,

@@ -21,6 +21,7 @@ import {
   askBatch,
   askComplaint,
   askInks,
+  askLeftovers,
   askOrders,
   askPot,
   askReach,
@@ -108,6 +109,11 @@ export const inkAnswers: { readonly [Q in keyof InkQuestions]: Work<Q> } = {
       },
       transfer: [],
     };
+  },
+  leftovers: async (ask, room) => {
+    const found = askLeftovers(planOf(room).job, ask);
+    const shownPot = found.best ?? found.nearest;
+    return { answer: { ...found, srgb: srgbOfLab(shownPot ? shownPot.lab : ask.wanted), wantedSrgb: srgbOfLab(ask.wanted) }, transfer: [] };
   },
   orders: async (ask, room, task) => ({ answer: await askOrders(planOf(room), ask, task), transfer: [] }),
   batch: async (ask, room) => {
