@@ -52,6 +52,13 @@ export const forecast: Command = {
           areaMm2: Number(areaMm2.toFixed(2)),
         })),
         lamp,
+        grounds:
+          paper.grounds?.colours.map(({ srgb, lab, areaMm2, overlaps }) => ({
+            srgb,
+            lab,
+            areaMm2: Number(areaMm2.toFixed(2)),
+            overlaps: overlaps.map(({ code, ...one }) => ({ layers: paper.overlaps.find((o) => o.code === code)?.layers ?? [], ...one })),
+          })) ?? null,
         parting: paper.parting.map(({ codes, ...pair }) => ({
           ...pair,
           layers: codes.map((code) => paper.overlaps.find((o) => o.code === code)?.layers ?? []),
@@ -81,6 +88,21 @@ export const forecast: Command = {
       ]);
       for (const line of columns(rows, { indent: '  ', right: [...labColumns(1), 7, 8] })) console.log(line);
       console.log(`  ${sayHere('answers.bandIs', { why: paper.bandNote })}`);
+      paper.grounds?.colours.forEach((ground, i) => {
+        console.log(`  ${ground.srgb}  ${sayHere('answers.onGround', { n: i + 1, area: area(ground.areaMm2) })}`);
+        const on = ground.overlaps
+          .filter((o) => o.code !== 0)
+          .map(({ srgb, inGamut, lab, band, areaMm2, code }) => [
+            `${srgb}${inGamut ? ' ' : '*'}`,
+            ...labCells(lab),
+            sayHere('answers.within', { band: deltaE(band) }),
+            showHere(area(areaMm2)),
+            (paper.overlaps.find((o) => o.code === code)?.layers ?? [])
+              .map((id) => plan.layers.find((l) => l.id === id)?.name ?? id)
+              .join(' + '),
+          ]);
+        for (const line of columns(on, { indent: '    ', right: [...labColumns(1), 7, 8] })) console.log(line);
+      });
       if (paper.parting.length > 0) console.log(`  ${sayHere('answers.parting')}`);
       for (const pair of paper.parting) console.log(`    ${tellHere(sayParting(plan, paper.overlaps, pair))}`);
       if (call.options['worth']) printWorth(plan, paper);

@@ -15,6 +15,7 @@ export { modelBand } from './model-band.ts';
 export type { ModelBand } from './model-band.ts';
 export { readCgats, readCsv, readCxf, readReadings, readTyped } from './import/index.ts';
 export type { ReadFile, ReadPatch } from './import/index.ts';
+export { spreadOf, stepsAt } from './jitter.ts';
 export { chanceAlike, chanceInWords, chanceMet, errorBand, foresee } from './foresight.ts';
 export type { Foresight, ForesightAsk, ForesightLayer, Member } from './foresight.ts';
 export { rankOrders } from './orders/rank.ts';

@@ -165,6 +165,8 @@ export interface PlannedPaper {
   readonly parting: readonly PartingPair[];
   /** What readings of printed overlaps on this paper have taught; null without any. */
   readonly learning: Learning | null;
+  /** A sheet that is printed already: the handful of colours it is made of, and every overlap on each; else null. */
+  readonly grounds: PlannedGrounds | null;
   /** A sheet that is printed already: what its proof is painted from; else null. */
   readonly overPicture: OverPicture | null;
 }
@@ -186,6 +188,19 @@ export interface PartingPair {
   readonly apartDeltaE: number;
   /** In how many of the prints that may be so they part as well, 0..1. */
   readonly chance: number;
+}
+
+export interface PlannedGrounds {
+  /** Which of the colours lies under each pixel of `codes`. */
+  readonly regions: Uint8Array;
+  /** The broadest first. */
+  readonly colours: readonly {
+    readonly srgb: string;
+    readonly lab: Lab;
+    readonly areaMm2: number;
+    /** Those that cover area on it; code 0: the sheet as it is. */
+    readonly overlaps: readonly (Swatch & { readonly code: number; readonly band: number; readonly areaMm2: number })[];
+  }[];
 }
 
 export interface WorthReadings {

@@ -20,6 +20,7 @@ import type { Problem } from '../../problem.ts';
 import { pick, type Memory } from '../memory.ts';
 import { deepestPoints, groundCube, overlapIndex, paletteOf, type Codes, type RgbPicture } from '../../print/index.ts';
 import { deltaE, say, sentences } from '../../../words/say.ts';
+import { groundsUnder } from './grounds.ts';
 import type { FoundInks } from './inks.ts';
 import { learnOnPaper, type LearnedPaper, type LearningLayer } from './learning.ts';
 import { layTheInks, type PrintedLayer } from './let-down.ts';
@@ -105,6 +106,7 @@ export function planPaper(
   ground: OverPicture['ground'] | null,
   learned: LearnedPaper | null,
   deepest: ReturnType<typeof deepestPoints>,
+  codes: Codes,
 ): PlannedPaper | null {
   const spectrum = found.papers.get(paper.id);
   const coloured = coloursOn(paper, job, found, layers, learned);
@@ -143,6 +145,19 @@ export function planPaper(
     parting: lit && lights ? partingOf(lit, lights, learned?.members(bandSamples, job.seed) ?? []) : [],
     learning: learned?.learning ?? null,
     worthReading: ground ? null : worthReading(foresight, areas, [...measured.keys()], found, layers, deepest),
+    grounds:
+      ground &&
+      groundsUnder({
+        ground,
+        codes,
+        paperId: paper.id,
+        found,
+        layers,
+        shown: learned?.learning ? learned.best() : { films: layers.map((l) => l.film), surface: found.surface },
+        members: learned && learned.members(bandSamples, job.seed),
+        seed: job.seed,
+        codeOf: (row) => codeOf(row, layers),
+      }),
     overPicture: ground && overPicture(ground, layers, found, areas),
   };
 }
@@ -303,7 +318,7 @@ export function planPapers(
     const learned = memory.part(`learning ${paper.id}`, { paperId: paper.id, job: read, inks, layers: known }, learnFrom, 8);
     found(learned?.problems ?? []);
     const ground = grounds.get(paper.id) ?? null;
-    const reads = { paper, job: pick(job, 'proofReadings', 'seed'), inks, layers: pots, areas, ground, learned, deepest };
+    const reads = { paper, job: pick(job, 'proofReadings', 'seed'), inks, layers: pots, areas, ground, learned, deepest, codes };
     const planned = memory.part(`paper ${paper.id}`, reads, paperFrom, 8);
     return planned ? [planned] : [];
   });
@@ -328,9 +343,10 @@ interface PaperReads {
   readonly ground: OverPicture['ground'] | null;
   readonly learned: LearnedPaper | null;
   readonly deepest: ReturnType<typeof deepestPoints>;
+  readonly codes: Codes;
 }
 
 const pointsOf = ({ codes }: { readonly codes: Codes }): ReturnType<typeof deepestPoints> => deepestPoints(codes);
 
-const paperFrom = ({ paper, job, inks, layers, areas, ground, learned, deepest }: PaperReads): PlannedPaper | null =>
-  planPaper(paper, job, inks, layTheInks(layers, inks), areas, ground, learned, deepest);
+const paperFrom = ({ paper, job, inks, layers, areas, ground, learned, deepest, codes }: PaperReads): PlannedPaper | null =>
+  planPaper(paper, job, inks, layTheInks(layers, inks), areas, ground, learned, deepest, codes);

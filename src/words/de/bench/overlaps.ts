@@ -34,6 +34,12 @@ export const overlaps: Words['overlaps'] = {
     'Farbtöne, wie Augen sie sehen, die an diese Lampe gewöhnt sind, aus Spektren berechnet (Lichtarten der CIE 015, Anpassung nach Bradford). Wo eine Farbe nur als Farbton gemessen ist, ist ihr Spektrum geraten, und damit auch, wie sie sich unter einer Lampe ändert. Bogen, die schon bedruckt sind, haben keine Spektren; sie bleiben wie unter D50.',
   lampMoves: (what, deltaE) => `${what} ändert sich am meisten: um ${deltaE} ΔE00.`,
   parting: 'Unter einer Lampe gleich, unter einer anderen nicht',
+  grounds: 'Auf dem, was der Bogen schon trägt',
+  groundsWhy:
+    'Der frühere Druck wird in eine Handvoll Farbtöne zerlegt: solche, die um mehr als 5 ΔE00 verschieden sind und mehr als ein Hundertstel bedecken. Jeder steht für das glatteste Spektrum seines Farbtons; ein Bild liegt um etwa 6 ΔE00 daneben (10, wo es den Farbton nicht fassen konnte), und das wird durch die Filme verfolgt. In neun veröffentlichten Datensätzen lagen 86 % der gemessenen Überdrucke über einem nur im Bild bekannten Grund innerhalb solcher Bänder.',
+  ground: (n, share) => `Grund ${n}: ${share} des Bildes`,
+  groundNo: (n) => `auf Grund ${n}`,
+  onGround: (what, n) => `${what} auf Grund ${n},`,
   worth: 'Zuerst zu messen',
   worthWhy:
     'Diese Überdrucke am ersten Probedruck zu messen engt alle vorhergesehenen Farbtöne am meisten ein. Die Druckmappe hat einen Streifen, der nur sie druckt.',

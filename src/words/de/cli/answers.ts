@@ -33,6 +33,7 @@ export const answers: Same<typeof en.answers> = {
   worthReading: ({ band }) => `Zuerst zu messen (im Mittel jetzt ± ${band}):`,
   worthOne: ({ layers, at, band }) => `${layers}, ${at} von der linken oberen Bildecke: dann ± ${band}`,
   underLamp: ({ paper, lamp }) => `${paper}. ${lamp}`,
+  onGround: ({ n, area }) => `Grund ${n} des Bogens, ${area}:`,
   noLamps: 'Dieser Bogen ist schon bedruckt: sein Bild verrät keine Spektren; gezeigt wird er wie unter D50.',
   parting: 'Unter einer Lampe gleich, unter einer anderen nicht:',
   nothingWorth: 'Nichts Vorhergesagtes ist noch zu messen.',

@@ -47,6 +47,7 @@ export const answers = {
   worthOne: ({ layers, at, band }: { layers: SayingText; at: LengthText; band: DeltaText }) =>
     `${layers}, ${at} from the image’s top left corner: then ± ${band}`,
   underLamp: ({ paper, lamp }: { paper: NameText; lamp: SayingText }) => `${paper}. ${lamp}`,
+  onGround: ({ n, area }: { n: number; area: AreaText }) => `ground ${n} of the sheet, ${area}:`,
   noLamps: 'This sheet is printed already: its picture tells no spectra, so it is shown as under D50.',
   parting: 'Alike under one lamp, not under another:',
   nothingWorth: 'Nothing foreseen is left to read.',

@@ -9,6 +9,7 @@ import { Why } from '../../ui/Why.tsx';
 import { told, words } from '../../store/words.ts';
 import type { StationProps } from '../station.ts';
 import { Detail } from './Detail.tsx';
+import { Grounds } from './Grounds.tsx';
 import { Lamps } from './Lamps.tsx';
 import { FocusedProof } from './FocusedProof.tsx';
 import { sortings, sortOverlaps, type SortBy } from './sort.ts';
@@ -21,6 +22,8 @@ export function OverlapsView({ bench }: StationProps) {
   const pointed = useSignal<number | null>(null);
   const held = useSignal<number | null>(null);
   const by = useSignal<SortBy>('films');
+  /** Which ground of a printed sheet is looked at. */
+  const region = useSignal<number | null>(null);
   const lamp = useSignal<Illuminant>('D50');
   const shown = useComputed(() => pointed.value ?? held.value);
   const w = words().overlaps;
@@ -43,7 +46,10 @@ export function OverlapsView({ bench }: StationProps) {
             plan={plan}
             paper={paper}
             shown={shown}
-            onPoint={(code, press) => {
+            onPoint={(code, press, pixel) => {
+              const at = pixel === null ? null : (paper.grounds?.regions[pixel] ?? null);
+              // Let go of the proof, the ground that was held stays in sight.
+              if (at !== null || held.value === null) region.value = at;
               if (press) hold(code);
               else pointed.value = code;
             }}
@@ -59,6 +65,7 @@ export function OverlapsView({ bench }: StationProps) {
           paper={paper}
           shown={shown}
           held={held}
+          region={region}
           onLetGo={() => {
             held.value = null;
           }}
@@ -87,6 +94,7 @@ export function OverlapsView({ bench }: StationProps) {
           </label>
         </div>
         {paper.lights.length > 0 && <Lamps plan={plan} paper={paper} lamp={lamp} held={held.value} onShow={hold} />}
+        {paper.grounds && <Grounds plan={plan} paper={paper} shown={shown} held={held} region={region} />}
         <WorthReading plan={plan} paper={paper} held={held.value} onShow={hold} />
         <SwatchGrid plan={plan} overlaps={overlaps} pointed={pointed} held={held} shown={shown} onHold={hold} />
       </section>
