@@ -108,15 +108,17 @@ describe('inks on the command line', () => {
   });
 
   test('the same print under another lamp', () => {
-    const judged = JSON.parse(laydown('forecast', tidePool, '--json').out).papers[0];
-    const lit = JSON.parse(laydown('forecast', tidePool, '--lamp', 'a', '--json').out).papers[0];
+    const folder = join(base, 'under-lamps');
+    laydown('new', folder, '--inks', 'cyan,yellow');
+    const judged = JSON.parse(laydown('forecast', folder, '--json').out).papers[0];
+    const lit = JSON.parse(laydown('forecast', folder, '--lamp', 'a', '--json').out).papers[0];
     expect(lit.lamp).toBe('A');
     expect(lit.parting).toEqual([]);
-    // A turquoise loses its blue under a bulb, and turns greener.
-    const of = (paper: typeof lit): number[] => paper.overlaps.find((o: { layers: string[] }) => o.layers.join() === 'water').lab;
+    // A cyan turns greener under a bulb.
+    const of = (paper: typeof lit): number[] => paper.overlaps.find((o: { layers: string[] }) => o.layers.join() === 'below').lab;
     expect(of(lit)[1]).not.toBeCloseTo(of(judged)[1], 0);
-    expect(laydown('forecast', tidePool, '--lamp', 'neon').err).toContain('There is no lamp “neon”');
-    expect(laydown('forecast', tidePool, '--lamp', 'LED-B5', '--lang', 'de').out).toContain('Smooth white. Kalte LED (B5)');
+    expect(laydown('forecast', folder, '--lamp', 'neon').err).toContain('There is no lamp “neon”');
+    expect(laydown('forecast', folder, '--lamp', 'LED-B5', '--lang', 'de').out).toContain('Kalte LED (B5)');
   });
 
   test('orders that come out the same are said once, with what check would warn of', () => {
@@ -146,5 +148,15 @@ describe('inks on the command line', () => {
     expect(answer.best.deltaE).toBeLessThanOrEqual(2);
     expect(laydown('recipe', tidePool, '60 10 -20', '--left', 'rockpool=30').out).toContain('from its jar');
     expect(laydown('recipe', tidePool, '60 10 -20', '--leftovers').err).toContain('No jar has anything left in it.');
+  });
+
+  test('ten sheets by an uneven hand, and what lessens it', () => {
+    const folder = join(base, 'sheets-by-hand');
+    laydown('new', folder, '--inks', 'blue,yellow');
+    const even = JSON.parse(laydown('spread', folder, '--hand', '5', '--json').out);
+    const uneven = JSON.parse(laydown('spread', folder, '--json').out);
+    expect(uneven.overlaps[0].srgb).toHaveLength(10);
+    expect(uneven.meanBand).toBeGreaterThan(2 * even.meanBand);
+    expect(laydown('spread', folder, '--lang', 'de').out).toContain('Filme schwanken von Zug zu Zug um 15');
   });
 });

@@ -22,4 +22,5 @@ export { photographOf } from './photo.ts';
 export { partsOfLayer } from './pot.ts';
 export { changedOverlaps, differencesOf, movedRuns, type ChangedOverlap, type Difference } from './differences.ts';
 export { lampName, sayParting, underLamp } from './lamps.ts';
+export { askSpread, usualHand, withWay, type Spread, type SpreadAsk, type SpreadOverlap, type SpreadWay } from './spread.ts';
 export { wantedHere, type WantedHere } from './wanted.ts';

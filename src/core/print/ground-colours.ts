@@ -17,7 +17,7 @@ export interface GroundColours {
 const mostColours = 6;
 /** What differs less is one ground (common practice: 5 is another shade), and what covers less is none. */
 const leastApart = 5,
-  leastShare = 0.01;
+  leastShare = 0.02;
 const bits = 5;
 
 /**

@@ -11,6 +11,8 @@ import type {
   PotQuestion,
   Reach,
   RecipeQuestion,
+  Spread,
+  SpreadAsk,
   WantedNow,
 } from '../../core/asks/index.ts';
 import type { Batch } from '../../core/ink/index.ts';
@@ -59,6 +61,7 @@ export interface InkQuestions {
     ask: LeftoversQuestion;
     answer: LeftoversAnswer & { readonly srgb: string; readonly wantedSrgb: string };
   };
+  readonly spread: { ask: SpreadAsk; answer: Spread };
   readonly orders: { ask: OrdersAsk; answer: OrdersAnswer };
   readonly batch: { ask: BatchQuestion; answer: Batch & { readonly layerId: string; readonly layerName: string; readonly srgb: string } };
   readonly reach: { ask: { readonly layer: string; readonly paperId?: string }; answer: readonly ShownReach[] };

@@ -40,6 +40,18 @@ export const overlaps: Words['overlaps'] = {
   ground: (n, share) => `Grund ${n}: ${share} des Bildes`,
   groundNo: (n) => `auf Grund ${n}`,
   onGround: (what, n) => `${what} auf Grund ${n},`,
+  spread: 'Zehn Bogen der Auflage',
+  spreadHand: 'Filme schwanken von Zug zu Zug um',
+  spreadWhy:
+    'Was eine ungleiche Hand allein bewirkt: jeder Film jedes Bogens um so viel schwerer oder leichter (Standardabweichung; von Hand 10 bis 20 %), alles andere wie vorhergesehen. Bänder aus 200 Bogen; die ersten zehn sind gezeigt. Folgen und Stärken werden danach verglichen, was ein um so viel schwererer Film verschiebt.',
+  spreadMean: (deltaE) => `Neun von zehn Bogen bleiben im Mittel innerhalb von ± ${deltaE} ΔE00. Am meisten schwanken:`,
+  spreadSheet: (n) => `Bogen ${n} von zehn`,
+  spreadLess: 'Was es mindern würde',
+  spreadNoWay: 'Keine Folge und keine Stärke mindert es, ohne einen anderen Druck daraus zu machen.',
+  spreadOrder: (layers, deltaE, moved) => `${layers.join(' → ')}: ± ${deltaE}; die Farbtöne ändern sich um ${moved} ΔE00.`,
+  spreadStrength: (layer, percent, deltaE, moved) => `${layer} zu ${percent} %: ± ${deltaE}; die Farbtöne ändern sich um ${moved} ΔE00.`,
+  spreadTake: 'So drucken',
+  spreadTaken: 'So ist es jetzt geplant.',
   worth: 'Zuerst zu messen',
   worthWhy:
     'Diese Überdrucke am ersten Probedruck zu messen engt alle vorhergesehenen Farbtöne am meisten ein. Die Druckmappe hat einen Streifen, der nur sie druckt.',

@@ -189,6 +189,12 @@ export const help: Same<typeof en.help> = {
   photoGrey: 'der Farbton der Graukarte auf dem Bogen; sie legt den Maßstab besser fest als Papier',
   photoJson: 'die Farbe, wie job.json sie nimmt',
 
+  spreadUsage: 'spread ARBEIT [--on PAPIER] [--hand N] [--json]',
+  spreadSummary: 'zeigt, wie verschieden Bogen einer Auflage allein durch die Hand werden, und was es mindert',
+  spreadText:
+    'Zehn Bogen jedes Überdrucks, die am meisten schwanken zuerst: das ΔE00, in dem neun von zehn Bogen bleiben (±), und ihre Farbtöne. Dann Folgen und Stärken, die es mindern würden, und wie weit sie die Farbtöne verschieben.',
+  spreadHand: 'um wie viel Prozent Filme von Zug zu Zug schwanken (Standardabweichung; ohne Angabe 15, von Hand 10 bis 20)',
+
   eyeUsage: 'eye FARBTON|FOTO|ARBEIT [--chose N,N,…] [--at RECHTS,UNTEN] [--paper "L a b"] [--ink NAME] [--json]',
   eyeSummary: 'eine Farbe ohne Messgerät: ein Farbton nach Augenmaß, mit seinem Zweifel',
   eyeText:

@@ -30,6 +30,13 @@ export const inkAnswers: Same<typeof en.inkAnswers> = {
   ofBase: ({ mass, ink }) => `${mass} ${ink}`,
   newAgainst: ({ mass, fresh }) => `${mass} neue Farbe; ohne die Gläser wären es ${fresh}.`,
   newInAll: ({ mass }) => `${mass} neue Farbe.`,
+  // spread
+  spreadHead: ({ hand, deltaE }) =>
+    `Filme schwanken von Zug zu Zug um ${hand}: neun von zehn Bogen bleiben im Mittel innerhalb von ± ${deltaE} ΔE00.`,
+  spreadNoWay: 'Keine Folge und keine Stärke mindert es, ohne einen anderen Druck daraus zu machen.',
+  spreadOrder: ({ layers, deltaE, moved }) => `${layers}: ± ${deltaE}; die Farbtöne ändern sich um ${moved} ΔE00`,
+  spreadStrength: ({ layer, strength, deltaE, moved }) => `${layer} zu ${strength}: ± ${deltaE}; die Farbtöne ändern sich um ${moved} ΔE00`,
+
   // mix
   potHolds: ({ layer, mass }) => `${layer}, ${mass}`,
   byVolume: ({ share }) => `${share} des Volumens`,

@@ -38,6 +38,20 @@ export const overlaps = {
   ground: (n: number, share: string) => `Ground ${n}: ${share} of the image`,
   groundNo: (n: number) => `on ground ${n}`,
   onGround: (what: string, n: number) => `${what} on ground ${n},`,
+  spread: 'Ten sheets of the edition',
+  spreadHand: 'Films vary from pull to pull by',
+  spreadWhy:
+    'What an uneven hand does by itself: each film of each sheet heavier or lighter by so much (standard deviation; 10 to 20 % by hand), everything else as foreseen. Bands from 200 sheets; the first ten are shown. Orders and strengths are compared by what a film of that much more moves.',
+  spreadMean: (deltaE: string) => `Nine sheets in ten stay within ± ${deltaE} ΔE00 on average. Those that vary most:`,
+  spreadSheet: (n: number) => `Sheet ${n} of ten`,
+  spreadLess: 'What would lessen it',
+  spreadNoWay: 'No order and no strength lessens it without making another print of it.',
+  spreadOrder: (layers: readonly string[], deltaE: string, moved: string) =>
+    `${layers.join(' → ')}: ± ${deltaE}; colours move by ${moved} ΔE00.`,
+  spreadStrength: (layer: string, percent: string, deltaE: string, moved: string) =>
+    `${layer} at ${percent} %: ± ${deltaE}; colours move by ${moved} ΔE00.`,
+  spreadTake: 'Print it so',
+  spreadTaken: 'It is planned so now.',
   worth: 'Worth reading first',
   worthWhy:
     'Reading these overlaps on a first proof would narrow all foreseen colours most. The packet has a strip that prints just these.',

@@ -187,6 +187,12 @@ export const help = {
   photoGrey: 'the colour of the grey card on the sheet; it sets the scale better than paper does',
   photoJson: 'the ink as job.json takes it',
 
+  spreadUsage: 'spread JOB [--on PAPER] [--hand N] [--json]',
+  spreadSummary: 'shows how sheets of one edition differ by the hand alone, and what lessens it',
+  spreadText:
+    'Ten sheets of each overlap, those that vary most first: the ΔE00 that nine sheets in ten stay within (±), and their colours. Then orders and strengths that would lessen it, and how far they move the colours.',
+  spreadHand: 'by how many percent films vary from pull to pull (standard deviation; 15 if left out, 10 to 20 by hand)',
+
   eyeUsage: 'eye COLOUR|PHOTO|JOB [--chose N,N,…] [--at ACROSS,DOWN] [--paper "L a b"] [--ink NAME] [--json]',
   eyeSummary: 'an ink without an instrument: a colour told by eye, with its doubt',
   eyeText:

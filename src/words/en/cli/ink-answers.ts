@@ -42,6 +42,15 @@ export const inkAnswers = {
   ofBase: ({ mass, ink }: { mass: MassText; ink: SayingText }) => `${mass} ${ink}`,
   newAgainst: ({ mass, fresh }: { mass: MassText; fresh: MassText }) => `${mass} of new ink; without the jars it would be ${fresh}.`,
   newInAll: ({ mass }: { mass: MassText }) => `${mass} of new ink.`,
+  // spread
+  spreadHead: ({ hand, deltaE }: { hand: ShareText; deltaE: DeltaText }) =>
+    `Films vary by ${hand} from pull to pull: nine sheets in ten stay within ± ${deltaE} ΔE00 on average.`,
+  spreadNoWay: 'No order and no strength lessens it without making another print of it.',
+  spreadOrder: ({ layers, deltaE, moved }: { layers: SayingText; deltaE: DeltaText; moved: DeltaText }) =>
+    `${layers}: ± ${deltaE}; colours move by ${moved} ΔE00`,
+  spreadStrength: ({ layer, strength, deltaE, moved }: { layer: SayingText; strength: ShareText; deltaE: DeltaText; moved: DeltaText }) =>
+    `${layer} at ${strength}: ± ${deltaE}; colours move by ${moved} ΔE00`,
+
   // mix
   potHolds: ({ layer, mass }: { layer: NameText; mass: MassText }) => `${layer}, ${mass}`,
   byVolume: ({ share }: { share: ShareText }) => `${share} by volume`,

@@ -26,6 +26,7 @@ import {
   askPot,
   askReach,
   askRecipe,
+  askSpread,
   askWanted,
   colourInPicture,
   inkFromSheet,
@@ -115,6 +116,7 @@ export const inkAnswers: { readonly [Q in keyof InkQuestions]: Work<Q> } = {
     const shownPot = found.best ?? found.nearest;
     return { answer: { ...found, srgb: srgbOfLab(shownPot ? shownPot.lab : ask.wanted), wantedSrgb: srgbOfLab(ask.wanted) }, transfer: [] };
   },
+  spread: async (ask, room) => ({ answer: askSpread(planOf(room), ask), transfer: [] }),
   orders: async (ask, room, task) => ({ answer: await askOrders(planOf(room), ask, task), transfer: [] }),
   batch: async (ask, room) => {
     const batch = askBatch(planOf(room), ask);

@@ -14,6 +14,9 @@ interface Props {
   readonly region: Signal<number | null>;
 }
 
+/** What covers less has no swatch of its own; pointing at the proof still tells of it. */
+const leastShown = 0.001;
+
 /** What each overlap becomes on each of the colours that the sheet carries already. */
 export function Grounds({ plan, paper, shown, held, region }: Props) {
   const w = words().overlaps;
@@ -32,7 +35,7 @@ export function Grounds({ plan, paper, shown, held, region }: Props) {
           </p>
           <ul>
             {ground.overlaps
-              .filter((one) => one.code !== 0)
+              .filter((one) => one.code !== 0 && one.areaMm2 >= whole * leastShown)
               .toSorted((a, b) => b.areaMm2 - a.areaMm2)
               .map((one) => {
                 const overlap = paper.overlaps.find((o) => o.code === one.code);

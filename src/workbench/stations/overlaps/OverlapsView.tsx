@@ -13,6 +13,7 @@ import { Grounds } from './Grounds.tsx';
 import { Lamps } from './Lamps.tsx';
 import { FocusedProof } from './FocusedProof.tsx';
 import { sortings, sortOverlaps, type SortBy } from './sort.ts';
+import { Spread } from './Spread.tsx';
 import { SwatchGrid } from './SwatchGrid.tsx';
 import { WorthReading } from './WorthReading.tsx';
 
@@ -96,6 +97,7 @@ export function OverlapsView({ bench }: StationProps) {
         {paper.lights.length > 0 && <Lamps plan={plan} paper={paper} lamp={lamp} held={held.value} onShow={hold} />}
         {paper.grounds && <Grounds plan={plan} paper={paper} shown={shown} held={held} region={region} />}
         <WorthReading plan={plan} paper={paper} held={held.value} onShow={hold} />
+        <Spread bench={bench} plan={plan} paper={asJudged ?? paper} held={held.value} onShow={hold} />
         <SwatchGrid plan={plan} overlaps={overlaps} pointed={pointed} held={held} shown={shown} onHold={hold} />
       </section>
     </div>
