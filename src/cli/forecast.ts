@@ -1,8 +1,8 @@
-import { lampName, sayParting, underLamp } from '../core/asks/index.ts';
+import { askWanted, lampName, sayParting, underLamp } from '../core/asks/index.ts';
 import { lamps, type Illuminant } from '../core/colour/index.ts';
 import { fail } from '../core/problem.ts';
 import type { Plan } from '../core/plan/index.ts';
-import { area, asWritten, deltaE, lengths, list, name as asName, say } from '../words/index.ts';
+import { area, asWritten, deltaE, labColour, lengths, list, name as asName, say, share } from '../words/index.ts';
 import type { Command } from './command.ts';
 import { json, option } from './help.ts';
 import { jobOf, planOf, printProblems } from './load.ts';
@@ -31,10 +31,11 @@ export const forecast: Command = {
   help: [
     say('help.forecastText'),
     option('--worth', say('help.forecastWorth')),
+    option('--wanted', say('help.forecastWanted')),
     option('--lamp', say('help.forecastLamp', { lamps: list(lamps.map(asName), 'comma') }), 'lamp'),
     json,
   ],
-  options: { json: { type: 'boolean' }, worth: { type: 'boolean' }, lamp: { type: 'string' } },
+  options: { json: { type: 'boolean' }, worth: { type: 'boolean' }, wanted: { type: 'boolean' }, lamp: { type: 'string' } },
   async run(call) {
     const lamp = lampOf(textOf(call.options['lamp']));
     const planned = await planOf(jobOf(call));
@@ -72,7 +73,7 @@ export const forecast: Command = {
           })),
         },
       }));
-      printJson({ papers });
+      printJson({ papers, ...(call.options['wanted'] ? { wanted: askWanted(plan.job) } : {}) });
       return 0;
     }
     printProblems(plan.problems);
@@ -107,6 +108,7 @@ export const forecast: Command = {
       for (const pair of paper.parting) console.log(`    ${tellHere(sayParting(plan, paper.overlaps, pair))}`);
       if (call.options['worth']) printWorth(plan, paper);
     }
+    if (call.options['wanted']) printWanted(plan);
     if (plan.papers.some((paper) => paper.overlaps.some((o) => !o.inGamut))) console.log(`\n${sayHere('answers.outsideScreen')}`);
     return 0;
   },
@@ -122,4 +124,27 @@ function printWorth(plan: Plan, { worthReading }: Plan['papers'][number]): void 
     const names = asWritten(layers.map((id) => plan.layers.find((l) => l.id === id)?.name ?? id).join(' + '));
     console.log(`  ${i + 1}. ${sayHere('answers.worthOne', { layers: names, at: lengths(atMm, ',', 0), band: deltaE(meanBand) })}`);
   });
+}
+
+/** How near each wanted colour comes, with its band. */
+function printWanted(plan: Plan): void {
+  console.log(`\n${sayHere(plan.job.wanted.length === 0 ? 'answers.noneWanted' : 'answers.wantedHead')}`);
+  for (const { at, wanted, now } of askWanted(plan.job)) {
+    const names = asWritten(plan.job.wanted[at].layers.map((id) => plan.layers.find((l) => l.id === id)?.name ?? id).join(' + '));
+    const values = { layers: names, wanted: labColour(wanted) };
+    console.log(
+      `  ${
+        now
+          ? sayHere('answers.wantedNow', {
+              ...values,
+              deltaE: deltaE(now.deltaE),
+              band: deltaE(now.band),
+              within: deltaE(now.within, 0),
+              words: now.words,
+              chance: share(now.chance, 0),
+            })
+          : sayHere('answers.wantedOpen', values)
+      }`,
+    );
+  }
 }

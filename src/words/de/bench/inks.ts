@@ -214,10 +214,11 @@ export const inks: Words['inks'] = {
   noPins: 'Noch keine. Einen Farbton an einem Überdruck festsetzen, und jede Folge und jedes Rezept wird daran gemessen.',
   unpin: 'Loslassen',
   unpinOf: (what) => `Den Farbton auf ${what} loslassen`,
-  pinNow: (deltaE, chance, percent) => `jetzt um ${deltaE} ΔE00 daneben; ein Druck kommt auf 4 heran: ${chance} (${percent})`,
+  pinNow: (deltaE, band, chance, percent) =>
+    `jetzt um ${deltaE} ΔE00 daneben, auf ± ${band} vorhergesehen; ein Druck kommt auf 4 heran: ${chance} (${percent})`,
   pinOpen: 'eine seiner Schichten ist offen oder ausgelassen',
   chanceWhy:
-    'Aus 200 ausgelosten Drucken mit allem, was danebengehen kann: Messungen, Film von Druck zu Druck, Wiegen und das Modell selbst.',
+    'Aus denselben 80 berechneten Drucken wie jedes Band: Messungen, Spektren hinter Farbtönen, Filme, Glanz, wie Filme aufeinander liegen, und das Modell selbst.',
 
   reach: 'Farben probieren',
   reachHead: (layer) => `Was ${layer} sein kann`,

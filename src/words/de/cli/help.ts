@@ -73,7 +73,8 @@ export const help: Same<typeof en.help> = {
   explainSummary: 'sagt, was ein Feld der Arbeit bedeutet',
   explainText: 'FELD ist ein Name (strength) oder ein Weg (layers.strength). Ohne: alle Felder der Arbeit.',
 
-  forecastUsage: 'forecast ARBEIT [--worth] [--lamp LAMPE] [--json]',
+  forecastUsage: 'forecast ARBEIT [--worth] [--wanted] [--lamp LAMPE] [--json]',
+  forecastWanted: 'wie nahe jeder gewünschte Farbton der Arbeit kommt und wie wahrscheinlich ein Druck ihn trifft',
   forecastLamp: ({ lamps }) =>
     `wie Augen, die an diese Lampe gewöhnt sind, den Druck sehen: ${lamps} (Tageslichter, Glühlampe, LEDs von warm bis kalt nach CIE; ohne Angabe D50)`,
   forecastWorth: 'nennt die Überdrucke, deren Messung die Vorhersage am meisten einengt, wo sie liegen und was sie bringen',

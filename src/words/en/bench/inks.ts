@@ -243,9 +243,11 @@ export const inks = {
   noPins: 'None yet. Pin a colour to an overlap, and every order and recipe is judged by it.',
   unpin: 'Let go',
   unpinOf: (what: string) => `Let go of the colour pinned to ${what}`,
-  pinNow: (deltaE: string, chance: string, percent: string) => `now off by ${deltaE} ΔE00; a print comes within 4: ${chance} (${percent})`,
+  pinNow: (deltaE: string, band: string, chance: string, percent: string) =>
+    `now off by ${deltaE} ΔE00, foreseen to ± ${band}; a print comes within 4: ${chance} (${percent})`,
   pinOpen: 'one of its layers is open or left out',
-  chanceWhy: 'From 200 seeded prints with everything that may go wrong: readings, film from pull to pull, weighing, and the model itself.',
+  chanceWhy:
+    'From the same 80 calculated prints as every band: readings, spectra behind colours, films, gloss, how films lie on one another, and the model itself.',
 
   reach: 'Try inks',
   reachHead: (layer: string) => `What ${layer} can be`,

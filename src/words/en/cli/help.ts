@@ -73,7 +73,8 @@ export const help = {
   explainSummary: 'says what a field of the job means',
   explainText: 'FIELD is a name (strength) or a path (layers.strength). Without one: all fields of the job.',
 
-  forecastUsage: 'forecast JOB [--worth] [--lamp LAMP] [--json]',
+  forecastUsage: 'forecast JOB [--worth] [--wanted] [--lamp LAMP] [--json]',
+  forecastWanted: 'how near each wanted colour of the job comes, and how likely a print meets it',
   forecastLamp: ({ lamps }: { lamps: ListText }) =>
     `as eyes used to that lamp see the print: ${lamps} (CIE daylights, bulb, LEDs from warm to cold; D50 if left out)`,
   forecastWorth: 'names the overlaps whose reading would narrow the forecast most, where they lie, and what they would bring',
