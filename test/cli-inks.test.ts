@@ -100,4 +100,55 @@ describe('inks on the command line', () => {
     );
     expect((await laydown('eye', folder)).out).toContain('Process yellow: guessed as Lab 89 −3 86. not read yet');
   });
+
+  test('the same print under another lamp', async () => {
+    const folder = join(base, 'under-lamps');
+    await laydown('new', folder, '--inks', 'cyan,yellow');
+    const judged = JSON.parse((await laydown('forecast', folder, '--json')).out).papers[0];
+    const lit = JSON.parse((await laydown('forecast', folder, '--lamp', 'a', '--json')).out).papers[0];
+    expect(lit.lamp).toBe('A');
+    expect(lit.parting).toEqual([]);
+    // A cyan turns greener under a bulb.
+    const of = (paper: typeof lit): number[] => paper.overlaps.find((o: { layers: string[] }) => o.layers.join() === 'below').lab;
+    expect(of(lit)[1]).not.toBeCloseTo(of(judged)[1], 0);
+    expect((await laydown('forecast', folder, '--lamp', 'neon')).err).toContain('There is no lamp “neon”');
+    expect((await laydown('forecast', folder, '--lamp', 'LED-B5', '--lang', 'de')).out).toContain('Kalte LED (B5)');
+  });
+
+  test('orders that come out the same are said once, with what check would warn of', async () => {
+    const out = (await laydown('order', tidePool)).out;
+    expect(out).toMatch(/check would warn of \d ridges? and \d places? where layers may not meet/);
+    expect(out).toMatch(/more orders come out the same/);
+    const figures = out.split('\n').filter((line) => line.includes('mean chroma'));
+    expect(new Set(figures).size).toBeGreaterThan(figures.length - 2);
+    const answer = JSON.parse((await laydown('order', tidePool, '--json')).out);
+    const now = answer.groups.find((g: { layers: string[] }) => g.layers.join() === answer.present.join());
+    // The job's own order warns of what check warns of.
+    if (now) {
+      const problems = (await laydown('check', tidePool)).out.split('\n').filter((line) => line.startsWith('warning'));
+      expect(now.warnings.ridges).toBe(problems.filter((line) => line.includes('ridge')).length);
+    }
+    const flat = join(base, 'flat');
+    await laydown('new', flat, '--inks', 'grey,cyan');
+    expect((await laydown('order', flat)).out).toContain('The order makes no difference');
+    expect((await laydown('order', flat)).out.match(/mean chroma/g)).toHaveLength(1);
+  });
+
+  test('a recipe from jars opens less new ink; jars without anything are asked for', async () => {
+    const answer = JSON.parse((await laydown('recipe', tidePool, '60 10 -20', '--left', 'rockpool=30', '--json')).out);
+    expect(answer.best.newGrams).toBeLessThan(answer.freshGrams);
+    expect(answer.best.deltaE).toBeLessThanOrEqual(2);
+    expect((await laydown('recipe', tidePool, '60 10 -20', '--left', 'rockpool=30')).out).toContain('from its jar');
+    expect((await laydown('recipe', tidePool, '60 10 -20', '--leftovers')).err).toContain('No jar has anything left in it.');
+  });
+
+  test('ten sheets by an uneven hand, and what lessens it', async () => {
+    const folder = join(base, 'sheets-by-hand');
+    await laydown('new', folder, '--inks', 'blue,yellow');
+    const even = JSON.parse((await laydown('spread', folder, '--hand', '5', '--json')).out);
+    const uneven = JSON.parse((await laydown('spread', folder, '--json')).out);
+    expect(uneven.overlaps[0].srgb).toHaveLength(10);
+    expect(uneven.meanBand).toBeGreaterThan(2 * even.meanBand);
+    expect((await laydown('spread', folder, '--lang', 'de')).out).toContain('Filme schwanken von Zug zu Zug um 15');
+  });
 });

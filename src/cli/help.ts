@@ -30,7 +30,8 @@ type Blank =
   | 'mark'
   | 'layerInk'
   | 'material'
-  | 'way';
+  | 'way'
+  | 'lamp';
 
 const blankOf = (blank: Blank): Saying => say(`help.${blank}` as const);
 

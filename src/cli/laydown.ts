@@ -29,6 +29,7 @@ import { register } from './register.ts';
 import { separate } from './separate.ts';
 import { serve } from './serve.ts';
 import { shelf } from './shelf.ts';
+import { spread } from './spread.ts';
 import { trace } from './trace.ts';
 
 export const commands: readonly Command[] = [
@@ -40,6 +41,7 @@ export const commands: readonly Command[] = [
   done,
   cut,
   order,
+  spread,
   recipe,
   mix,
   pot,

@@ -75,7 +75,8 @@ export const order: Command = {
       asName(ids.map((id) => plan.layers.find((l) => l.id === id)?.name ?? id).join(' → '));
     const paper = asName(plan.papers.find((p) => p.id === answer.paperId)?.name ?? answer.paperId);
     console.log(sayHere('inkAnswers.orders', { n: answer.orders, paper, now: layersOf(answer.present) }));
-    answer.ranked.forEach(({ layers, values, loses }, i) => {
+    if (answer.noDifference) console.log(`\n${sayHere('inkAnswers.noDifference')}`);
+    answer.groups.slice(0, answer.noDifference ? 1 : keep).forEach(({ layers, values, loses, alike, warnings }, i) => {
       console.log(`\n${sayHere('inkAnswers.orderNo', { n: i + 1, layers: layersOf(layers) })}`);
       const all = list(
         [
@@ -89,6 +90,8 @@ export const order: Command = {
       );
       console.log(`   ${showHere(all)}`);
       if (loses.length > 0) console.log(`   ${sayHere('inkAnswers.givesUp', { what: list(loses, 'semicolon') })}`);
+      if (warnings.ridges + warnings.register > 0) console.log(`   ${sayHere('inkAnswers.orderWarns', warnings)}`);
+      if (alike > 0 && !answer.noDifference) console.log(`   ${sayHere('inkAnswers.alikeOrders', { n: alike })}`);
     });
     return 0;
   },

@@ -1,11 +1,12 @@
-import { askRecipe } from '../core/asks/index.ts';
+import { askLeftovers, askRecipe, type LeftoversAnswer } from '../core/asks/index.ts';
 import { fail } from '../core/problem.ts';
-import { deltaE, labColour, list, name as asName, say, share } from '../words/index.ts';
+import { asWritten, deltaE, labColour, list, mass, name as asName, say, share } from '../words/index.ts';
 import type { Command } from './command.ts';
 import { exactly, json, option } from './help.ts';
 import { jobOf, printProblems } from './load.ts';
 import { printJson, sayHere, tellHere } from './reader.ts';
-import { labOf, numberOf, textOf } from './words.ts';
+import { placeOf } from './options.ts';
+import { amountsOf, labOf, numberOf, textOf } from './words.ts';
 
 export const recipe: Command = {
   name: 'recipe',
@@ -18,6 +19,10 @@ export const recipe: Command = {
     option('--pots', say('help.recipePots'), 'inks'),
     option('--most N', say('help.recipeMost')),
     option('--retarder', say('help.recipeRetarder'), 'percent'),
+    option('--leftovers', say('help.recipeLeftovers')),
+    option('--left', say('help.recipeLeft'), 'amounts'),
+    option('--grams N', say('help.recipeGrams')),
+    option('--within N', say('help.recipeWithin')),
     json,
   ],
   options: {
@@ -26,6 +31,10 @@ export const recipe: Command = {
     pots: { type: 'string' },
     most: { type: 'string' },
     retarder: { type: 'string' },
+    leftovers: { type: 'boolean' },
+    left: { type: 'string' },
+    grams: { type: 'string' },
+    within: { type: 'string' },
     json: { type: 'boolean' },
   },
   run(call) {
@@ -36,7 +45,24 @@ export const recipe: Command = {
       textOf(given)
         ?.split(',')
         .map((w) => w.trim());
+    const grams = numberOf(call.options['grams'], '--grams', 100, 1, 1_000_000);
+    const left = textOf(call.options['left']);
+    if (call.options['leftovers'] === true || left !== undefined) {
+      const jars = left === undefined ? [] : amountsOf(left, placeOf('--left'));
+      const answer = askLeftovers(job, {
+        wanted,
+        paperId: textOf(call.options['on']),
+        over: ids(call.options['over']),
+        totalGrams: grams,
+        within: numberOf(call.options['within'], '--within', 2, 0.1, 50),
+        ...(left === undefined ? {} : { left: Object.fromEntries(jars.map((jar) => [jar.id, jar.grams])) }),
+      });
+      if (call.options['json']) printJson(answer);
+      else sayLeftovers(answer);
+      return 0;
+    }
     const found = askRecipe(job, {
+      totalGrams: grams,
       wanted,
       paperId: textOf(call.options['on']),
       over: ids(call.options['over']),
@@ -58,3 +84,24 @@ export const recipe: Command = {
     return 0;
   },
 };
+
+function sayLeftovers({ best, nearest, freshGrams, jars }: LeftoversAnswer): void {
+  const pot = best ?? nearest;
+  if (!pot) return;
+  console.log(
+    best
+      ? sayHere('inkAnswers.leftovers', { n: jars, deltaE: deltaE(pot.deltaE), lab: labColour(pot.lab) })
+      : sayHere('inkAnswers.leftoversFar', { deltaE: deltaE(pot.deltaE), lab: labColour(pot.lab) }),
+  );
+  for (const part of pot.parts) {
+    const values = { mass: mass(part.grams), ink: part.name === '' ? say('ink.transparentBase') : asWritten(part.name) };
+    console.log(
+      `  ${sayHere(part.from === 'jar' ? 'inkAnswers.fromJar' : part.from === 'new' ? 'inkAnswers.newInk' : 'inkAnswers.ofBase', values)}`,
+    );
+  }
+  console.log(
+    best && freshGrams !== null
+      ? sayHere('inkAnswers.newAgainst', { mass: mass(pot.newGrams), fresh: mass(freshGrams) })
+      : sayHere('inkAnswers.newInAll', { mass: mass(pot.newGrams) }),
+  );
+}

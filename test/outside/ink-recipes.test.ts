@@ -7,6 +7,7 @@ import {
   correctPot,
   filmOf,
   findRecipe,
+  fromLeftovers,
   matchAgain,
   mixBatch,
   mixInks,
@@ -310,5 +311,99 @@ describe('the same colour two years later', () => {
     expect(again.lots[0].strength).toBeCloseTo(0.8, 6);
     expect(again.corrected.parts.find((p) => p.id === old[0].id)!.share).toBeCloseTo(0.25, 2);
     expect(again.otherLight.A).toBeLessThan(0.2);
+  });
+});
+
+describe('from yesterday’s jars', () => {
+  const colour = (ink: Ink): Lab => labFromSpectrum(seen(ink));
+  const jarOf = (i: number, share: number, leftGrams: number) => ({
+    id: `jar-${i}`,
+    name: `Jar ${i}`,
+    ink: mixInks([{ ink: pots[i].ink, share }]),
+    densityGPerMl: 1.1,
+    leftGrams,
+  });
+  const fresh = pots.slice(0, 6).map((p) => ({ ...p, densityGPerMl: 1.1 }));
+  const common = { paper, surface, pots: fresh, totalGrams: 100, within: 1 };
+  test('a jar that is the colour is taken as it is; where it does not last, the rest is new and no more', () => {
+    const jar = jarOf(2, 0.3, 200);
+    const wanted = colour(jar.ink);
+    const whole = fromLeftovers({ ...common, wanted, jars: [jar] }).best!;
+    expect(whole.newGrams).toBeLessThan(0.2);
+    expect(whole.deltaE).toBeLessThanOrEqual(1);
+    const half = fromLeftovers({ ...common, wanted, jars: [{ ...jar, leftGrams: 50 }] }).best!;
+    expect(half.jarGrams).toBeLessThan(51);
+    const without = fromLeftovers({ ...common, wanted, jars: [] }).best!;
+    expect(half.newGrams).toBeLessThan(0.6 * without.newGrams);
+    for (const pot of [whole, half, without]) expect(pot.parts.reduce((sum, p) => sum + p.grams, 0)).toBeCloseTo(100, 6);
+  });
+  test('never opens more new ink than the best of a fine grid', () => {
+    const random = seeded(77);
+    for (let i = 0; i < 12; i++) {
+      const jars = [jarOf(random.below(12), 0.2 + 0.3 * random.next(), 20 + 60 * random.next())];
+      const [pot] = [fresh[random.below(6)]];
+      const wanted = colour(
+        mixInks([
+          { ink: jars[0].ink, share: 0.3 + 0.4 * random.next() },
+          { ink: pot.ink, share: 0.02 + 0.08 * random.next() },
+        ]),
+      );
+      const found = fromLeftovers({ ...common, wanted, jars, pots: [pot] }).best;
+      const limit = Math.min(1, jars[0].leftGrams / 1.1 / (100 / 1.05));
+      let least = Infinity;
+      for (let a = 0; a <= limit; a += 0.005)
+        for (let b = 0; a + b <= 1 && b < least; b += 0.002) {
+          const off = deltaE00(
+            colour(
+              mixInks([
+                { ink: jars[0].ink, share: a },
+                { ink: pot.ink, share: b },
+              ]),
+            ),
+            wanted,
+          );
+          if (off <= 1) least = Math.min(least, b + 0.1 * (1 - a - b));
+        }
+      if (least === Infinity) continue;
+      const shares = found!.parts;
+      const of = (from: string): number => shares.reduce((sum, p) => sum + (p.from === from ? p.share : 0), 0);
+      expect(of('new') + 0.1 * of('base')).toBeLessThan(least + 0.004);
+    }
+  });
+  test('what comes near enough nowhere is said with the nearest', () => {
+    const { best, nearest } = fromLeftovers({ ...common, wanted: [20, 80, -80], jars: [jarOf(1, 0.4, 50)], pots: fresh.slice(0, 1) });
+    expect(best).toBeNull();
+    expect(nearest!.deltaE).toBeGreaterThan(1);
+  });
+});
+
+describe('whole pots at hand, and what can be weighed', () => {
+  const grey = (k: number): Ink => ({ k: new Float64Array(BANDS).fill(k), s: new Float64Array(BANDS) });
+  test('a light grey that stands there before a black let down', () => {
+    const at = [
+      { id: 'black', name: 'Black', ink: grey(3) },
+      { id: 'light-grey', name: 'Light grey', ink: grey(0.2) },
+    ];
+    const wanted = labFromSpectrum(seen(grey(0.19)));
+    expect(findRecipe({ wanted, paper, surface, pots: at }).best.parts).toMatchObject([{ id: 'light-grey' }]);
+    expect(findRecipe({ wanted, paper, surface, pots: at.slice(0, 1), whole: at.slice(1) }).best.parts).toMatchObject([
+      { id: 'light-grey' },
+    ]);
+  });
+  test('no part is too small to weigh', () => {
+    const random = seeded(4);
+    for (let i = 0; i < 60; i++) {
+      const wanted = labFromSpectrum(seen(randomMix(pots, random, 3).ink));
+      for (const { parts } of findRecipe({ wanted, paper, surface, pots, leastShare: 0.01 }).byPots)
+        if (parts.length > 1) for (const part of parts) expect(part.share).toBeGreaterThanOrEqual(0.01);
+    }
+    const faint = findRecipe({
+      wanted: labFromSpectrum(seen(grey(0.003))),
+      paper,
+      surface,
+      pots: [{ id: 'b', name: 'Black', ink: grey(8) }],
+      leastShare: 0.01,
+    });
+    expect(faint.why.map((w) => w.key)).toContain('recipes.tooLittleToWeigh');
   });
 });

@@ -2,7 +2,17 @@
 export { colourEdges, cutsByColour, drawingChoices, type ByColour, type ColourEdges, type DrawingChoice } from './drawings.ts';
 export { inkBench, layerOf, paperOf, potsOf, type InkBench } from './bench.ts';
 export { askOrders, type OrdersAnswer, type OrdersAsk } from './orders.ts';
-export { askBatch, askReach, askRecipe, type BatchQuestion, type Reach, type RecipeQuestion } from './recipes.ts';
+export {
+  askBatch,
+  askLeftovers,
+  askReach,
+  askRecipe,
+  type LeftoversAnswer,
+  type LeftoversQuestion,
+  type BatchQuestion,
+  type Reach,
+  type RecipeQuestion,
+} from './recipes.ts';
 export { askAgain, askComplaint, askPot, wantedOfPot, type AgainQuestion, type PotQuestion, type PotRoundAsked } from './pot.ts';
 export { jobOfSeparation, pictureRequest, separateRequest, type SeparateQuestion } from './separate.ts';
 export { askInks, askWanted, labOfReading, srgbOfLab, type InkSheet, type WantedNow } from './inks.ts';
@@ -11,4 +21,6 @@ export { colourInPicture, guessesOf, inkByEye, starterInks, withGuess, type Gues
 export { photographOf } from './photo.ts';
 export { partsOfLayer } from './pot.ts';
 export { changedOverlaps, differencesOf, movedRuns, type ChangedOverlap, type Difference } from './differences.ts';
+export { lampName, sayParting, underLamp } from './lamps.ts';
+export { askSpread, usualHand, withWay, type Spread, type SpreadAsk, type SpreadOverlap, type SpreadWay } from './spread.ts';
 export { wantedHere, type WantedHere } from './wanted.ts';

@@ -1,19 +1,9 @@
 import { deltaE00, labFromSpectrum, srgbFromXyz, xyzFromLab, type Lab } from '../colour/index.ts';
-import {
-  chanceInWords,
-  chanceMet,
-  defaultSurface,
-  foresee,
-  inkCurves,
-  inkOfLot,
-  spectrumFromReading,
-  type InkCurves,
-  type Reading,
-} from '../ink/index.ts';
+import { chanceInWords, defaultSurface, inkCurves, inkOfLot, spectrumFromReading, type InkCurves, type Reading } from '../ink/index.ts';
 import { settleProblems, type Job, type JobInk } from '../job/index.ts';
 import { ProblemError, type Problem } from '../problem.ts';
 import type { Saying } from '../../words/say.ts';
-import { printedPot, type Plan } from '../plan/index.ts';
+import { forecastOn, type Forecast, type Plan } from '../plan/index.ts';
 import { inkBench, paperOf } from './bench.ts';
 import { lotOf } from './shelf.ts';
 
@@ -82,43 +72,32 @@ export interface WantedNow {
     readonly lab: Lab;
     readonly srgb: string;
     readonly deltaE: number;
+    /** ΔE00 that nine prints in ten stay within. */
+    readonly band: number;
     readonly within: number;
     readonly chance: number;
     readonly words: Saying;
   } | null;
 }
 
-/** How near each wanted colour of a job comes, and how likely a print falls within ΔE00 `within` of it. */
+/** How near each wanted colour of a job comes, with the band that it is foreseen with, and how likely a print falls within ΔE00 `within` of it. */
 export function askWanted(plan: Pick<Plan, 'job' | 'layers'>, paperId?: string, within = 4): WantedNow[] {
   const { job } = plan;
   const bench = inkBench(job, plan);
-  const foreseen = new Map<string, ReturnType<typeof foresee>>();
-  const pots = bench.layers.flatMap((l) => {
-    const pot = printedPot(l, bench.found);
-    return pot ? [{ id: l.id, pot, sigma: l.ink === null ? 0.3 : (bench.found.inkSigmas.get(l.ink) ?? 0.3) }] : [];
-  });
+  const forecasts = new Map<string, Forecast | null>();
   return job.wanted.map((one, at): WantedNow => {
     const base = { at, wanted: one.lab, wantedSrgb: srgbOfLab(one.lab) };
-    const spectrum = bench.found.papers.get(one.paper ?? paperId ?? job.papers[0]?.id ?? '');
-    const places = one.layers.map((id) => pots.findIndex((p) => p.id === id));
-    if (!spectrum || places.some((p) => p < 0)) return { ...base, now: null };
-    const paper = one.paper ?? paperId ?? job.papers[0].id;
-    let foresight = foreseen.get(paper);
-    if (!foresight) {
-      foresight = foresee({
-        paper: spectrum,
-        surface: bench.found.surface,
-        worstReading: bench.found.kind,
-        paperSigma: bench.found.paperSigmas.get(paper),
-        seed: job.seed,
-        layers: pots.map((p) => ({ ink: p.pot, strength: 1, deposit: 1, readingSigma: p.sigma })),
-      });
-      foreseen.set(paper, foresight);
-    }
-    const code = places.reduce((bits, p) => bits | (1 << p), 0);
-    const lab: Lab = [foresight.lab[code * 3], foresight.lab[code * 3 + 1], foresight.lab[code * 3 + 2]];
-    const chance = chanceMet(foresight, code, one.lab, within);
-    return { ...base, now: { lab, srgb: srgbOfLab(lab), deltaE: deltaE00(lab, one.lab), within, chance, words: chanceInWords(chance) } };
+    const paper = one.paper ?? paperId ?? job.papers[0]?.id ?? '';
+    if (!forecasts.has(paper)) forecasts.set(paper, forecastOn(job, bench.found, bench.layers, paper));
+    const forecast = forecasts.get(paper);
+    const foreseen = forecast?.of(one.layers);
+    if (!forecast || !foreseen) return { ...base, now: null };
+    const { lab, band } = foreseen;
+    const chance = forecast.chance(one.layers, one.lab, within);
+    return {
+      ...base,
+      now: { lab, srgb: srgbOfLab(lab), deltaE: deltaE00(lab, one.lab), band, within, chance, words: chanceInWords(chance) },
+    };
   });
 }
 

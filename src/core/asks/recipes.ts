@@ -1,8 +1,18 @@
 import { labFromSpectrum, type Lab } from '../colour/index.ts';
-import { additionProblems, findRecipe, mixBatch, stackReflectance, type Batch, type Film, type RecipesFound } from '../ink/index.ts';
+import {
+  additionProblems,
+  findRecipe,
+  fromLeftovers,
+  mixBatch,
+  stackReflectance,
+  type Batch,
+  type Film,
+  type FromLeftovers,
+  type RecipesFound,
+} from '../ink/index.ts';
 import type { Job } from '../job/index.ts';
 import type { Problem } from '../problem.ts';
-import { say } from '../../words/say.ts';
+import { name as asName, say } from '../../words/say.ts';
 import { filmOfLayer, letDownParts, type Plan } from '../plan/index.ts';
 import { inJob, inkBench, layerOf, paperOf, placeOfPot, potsOf, refuse, type InkBench } from './bench.ts';
 
@@ -16,6 +26,9 @@ export interface RecipeQuestion {
   readonly mostPots?: number;
   readonly nearEnough?: number;
   readonly baseId?: string;
+  /** How much is mixed, and what the scale shows: what can't be weighed is left out. */
+  readonly totalGrams?: number;
+  readonly scaleStepGrams?: number;
   /** Share of the pot for retarder. */
   readonly retarderShare?: number;
 }
@@ -30,6 +43,12 @@ export function askRecipe(job: Job, ask: RecipeQuestion, plan?: Plan): RecipesFo
       const ink = bench.found.inks.get(p.id);
       return ink ? [{ id: p.id, name: p.name, ink }] : [];
     });
+  const whole = job.inks
+    .filter((k) => k.role === 'ink' && k.from === 'mix' && (ask.pots === undefined || ask.pots.includes(k.id)))
+    .flatMap((k) => {
+      const ink = bench.found.inks.get(k.id);
+      return ink ? [{ id: k.id, name: k.name, ink }] : [];
+    });
   const additions = ask.retarderShare ?? 0;
   const found = inJob(job, () =>
     findRecipe({
@@ -38,6 +57,8 @@ export function askRecipe(job: Job, ask: RecipeQuestion, plan?: Plan): RecipesFo
       under: filmsOf(bench, ask.over ?? []),
       surface: bench.found.surface,
       pots,
+      whole,
+      leastShare: (2 * (ask.scaleStepGrams ?? 0.1)) / (ask.totalGrams ?? 100),
       base: ask.baseId === undefined ? undefined : bench.found.inks.get(ask.baseId),
       additions,
       mostPots: ask.mostPots,
@@ -45,6 +66,58 @@ export function askRecipe(job: Job, ask: RecipeQuestion, plan?: Plan): RecipesFo
     }),
   );
   return { ...found, problems: additions > 0 ? additionProblems(additions, 0, say('asks.theRecipe')) : [] };
+}
+
+export interface LeftoversQuestion {
+  readonly wanted: Lab;
+  readonly paperId?: string;
+  /** Layers that lie under it, by id. */
+  readonly over?: readonly string[];
+  readonly totalGrams: number;
+  /** ΔE00 that is near enough. */
+  readonly within: number;
+  /** Grams left by ink id, in place of what the job says. */
+  readonly left?: Readonly<Record<string, number>>;
+}
+
+export interface LeftoversAnswer {
+  /** Least new ink that comes near enough; null where nothing does. */
+  readonly best: FromLeftovers | null;
+  /** The nearest there is, near enough or not. */
+  readonly nearest: FromLeftovers | null;
+  /** New ink that the same colour takes without any jar; null where no such pot comes near enough. */
+  readonly freshGrams: number | null;
+  readonly jars: number;
+}
+
+/** The pot from what is left in jars: nearest to a wanted colour, with the least new ink. */
+export function askLeftovers(job: Job, ask: LeftoversQuestion): LeftoversAnswer {
+  const bench = inkBench(job);
+  const { spectrum } = paperOf(bench, ask.paperId);
+  const named = job.inks.flatMap((k) => {
+    const ink = bench.found.inks.get(k.id);
+    return ink
+      ? [{ id: k.id, name: k.name, ink, densityGPerMl: k.densityGPerMl, leftGrams: ask.left?.[k.id] ?? k.leftGrams ?? 0, of: k }]
+      : [];
+  });
+  for (const id of Object.keys(ask.left ?? {}))
+    if (!named.some((one) => one.id === id))
+      refuse(job, 'no-such-ink', 'inks', say('asks.noSuchInk', { ink: asName(id) }), say('asks.giveInkId'));
+  const jars = named.filter((one) => one.leftGrams > 0 && one.of.role === 'ink');
+  if (jars.length === 0) refuse(job, 'no-jars', 'inks', say('asks.noJars'), say('asks.sayWhatIsLeft'));
+  const common = {
+    wanted: ask.wanted,
+    paper: spectrum,
+    under: filmsOf(bench, ask.over ?? []),
+    surface: bench.found.surface,
+    pots: named.filter((one) => one.of.role === 'ink' && one.of.from !== 'mix'),
+    base: named.find((one) => one.of.role === 'transparent-base'),
+    totalGrams: ask.totalGrams,
+    within: ask.within,
+  };
+  const found = fromLeftovers({ ...common, jars });
+  const fresh = fromLeftovers({ ...common, jars: [] });
+  return { ...found, freshGrams: fresh.best && fresh.best.newGrams, jars: jars.length };
 }
 
 function filmsOf(bench: InkBench, ids: readonly string[]): Film[] {

@@ -4,6 +4,7 @@ export type { Lab, Spectrum, Xyz } from './bands.ts';
 export { whitePoints } from './weights.ts';
 export type { Illuminant } from './weights.ts';
 export { xyzAt, xyzFromSpectrum } from './xyz.ts';
+export { adaptedToD50, labUnderLamp, lamps } from './lamps.ts';
 export { chromaOf, hueDegOf, labFromSpectrum, labFromXyz, xyzFromLab } from './lab.ts';
 export { srgbFromXyz, xyzFromSrgb } from './srgb.ts';
 export type { Srgb } from './srgb.ts';

@@ -35,6 +35,8 @@ export interface ForesightAsk {
   /** The worst kind of reading among paper and inks: sets the model's own error. */
   readonly worstReading: ReadingKind;
   readonly paperSigma?: number;
+  /** The sheet carries a print: one film on it is an overlap already. */
+  readonly printed?: boolean;
   readonly samples?: number;
   readonly seed: number;
   /** One print for each sample; left out: drawn from the layers' own spreads, with nothing else in doubt. */
@@ -87,7 +89,7 @@ export function foresee(ask: ForesightAsk): Foresight {
   const steps = Array.from({ length: n }, (_, code) => stepsAt([lab[code * 3], lab[code * 3 + 1], lab[code * 3 + 2]]));
   const off3 = [0, 0, 0];
   const blacks = ask.layers.reduce((mask, _, i) => (lab[(1 << i) * 3] < blackFrom ? mask | (1 << i) : mask), 0);
-  const models = [false, true].map((black) => modelBand(ask.worstReading, ask.layers.length, black));
+  const models = [false, true].map((black) => modelBand(ask.worstReading, ask.layers.length + (ask.printed ? 1 : 0), black));
   const left = Array.from({ length: n }, (_, code) => ask.left?.(code) ?? all);
   for (let s = 0; s < samples; s++) {
     const member = ask.members?.[s] ?? drawMember(ask, random);
@@ -106,7 +108,7 @@ export function foresee(ask: ForesightAsk): Foresight {
       // The paper's own doubt shows less the more ink lies on it.
       add(off3, paperDoubt.point, paperDoubt.spread / (1 + count));
       // Bare paper and a single ink are as read; only what is foreseen carries the model's error.
-      if (count > 1) {
+      if (count > (ask.printed ? 0 : 1)) {
         const [light, chroma, hue] = cloudPoint(random);
         const model = models[code & blacks ? 1 : 0];
         off3[0] += light * model.light * left[code].light;

@@ -1,4 +1,4 @@
-import type { Lab } from '../colour/index.ts';
+import type { Illuminant, Lab } from '../colour/index.ts';
 import type { Region } from '../form/index.ts';
 import type { Job } from '../job/index.ts';
 import type { GroundCube } from '../print/index.ts';
@@ -171,10 +171,48 @@ export interface PlannedPaper {
   readonly bandNote: Saying;
   /** The overlaps whose measurement would narrow this print's colours most, best first; null where nothing foreseen is left to read. */
   readonly worthReading: WorthReadings | null;
+  /** The same print under lamps it may hang under; none where the sheet is printed already. */
+  readonly lights: readonly PlannedLight[];
+  /** Overlaps that look the same under one lamp and not under another. */
+  readonly parting: readonly PartingPair[];
   /** What readings of printed overlaps on this paper have taught; null without any. */
   readonly learning: Learning | null;
+  /** A sheet that is printed already: the handful of colours it is made of, and every overlap on each; else null. */
+  readonly grounds: PlannedGrounds | null;
   /** A sheet that is printed already: what its proof is painted from; else null. */
   readonly overPicture: OverPicture | null;
+}
+
+/** All overlaps as eyes that are used to a lamp see them. */
+export interface PlannedLight {
+  /** CIE 015. */
+  readonly lamp: Illuminant;
+  /** As in the paper's `overlaps`, with how far each moves from what it looks like under D50, ΔE00; `underLamp` makes a paper of it. */
+  readonly overlaps: readonly { readonly code: number; readonly lab: Lab; readonly moved: number }[];
+}
+
+export interface PartingPair {
+  readonly codes: readonly [number, number];
+  readonly alikeUnder: Illuminant;
+  readonly apartUnder: Illuminant;
+  /** ΔE00 between the two under each. */
+  readonly alikeDeltaE: number;
+  readonly apartDeltaE: number;
+  /** In how many of the prints that may be so they part as well, 0..1. */
+  readonly chance: number;
+}
+
+export interface PlannedGrounds {
+  /** Which of the colours lies under each pixel of `codes`. */
+  readonly regions: Uint8Array;
+  /** The broadest first. */
+  readonly colours: readonly {
+    readonly srgb: string;
+    readonly lab: Lab;
+    readonly areaMm2: number;
+    /** Those that cover area on it; code 0: the sheet as it is. */
+    readonly overlaps: readonly (Swatch & { readonly code: number; readonly band: number; readonly areaMm2: number })[];
+  }[];
 }
 
 export interface WorthReadings {

@@ -35,7 +35,7 @@ function groundSpectra(nodes: number): readonly Spectrum[] {
 }
 
 /** Black and white of a screen are no surface's; a touch of grey makes them one. Saturated corners give up chroma. */
-function withinPaint(xyz: readonly [number, number, number]): [number, number, number] {
+export function withinPaint(xyz: readonly [number, number, number]): [number, number, number] {
   const white = xyzFromSrgb([1, 1, 1]);
   return [0, 1, 2].map((i) => 0.003 * white[i] + 0.985 * xyz[i]) as [number, number, number];
 }

@@ -1,3 +1,4 @@
+import { sayParting } from '../../core/asks/index.ts';
 import type { PlannedOverlap } from '../../core/plan/index.ts';
 import { deltaE, isSaying, labColour, listed, name as asName, say, sentences, type Saying } from '../../words/index.ts';
 import { bandInWords, drawProof, drawStack, drawSwatch, shareInWords } from './parts.ts';
@@ -7,6 +8,9 @@ import { startPage, type, type Frame, type Pages, type PlannedPaper, type Settin
 const papersAside = 3;
 const leastRowMm = 9.6;
 const mostRowMm = 18;
+/** Overlaps that match under one lamp only: so many lines, so high each. */
+const mostParting = 4;
+const partingMm = 4;
 
 /** Every overlap that covers area, largest first: a row each, with its colour on every paper side by side. */
 export function* overlapPages(setting: Setting): Pages {
@@ -49,8 +53,14 @@ function* chart(setting: Setting, papers: readonly PlannedPaper[]): Pages {
     });
     let y = sheet === 0 ? heading(setting, frame, papers) : frame.top;
     y = columnHeads(frame, papers, y);
-    const room = frame.bottom - y;
     const left = rows.length - at;
+    // Overlaps that part under a lamp are told at the foot of the last page, where they add none.
+    const parting = papers
+      .flatMap((paper) => paper.parting.map((pair) => sayParting(setting.plan, paper.overlaps, pair)))
+      .slice(0, mostParting);
+    const foot = parting.length === 0 ? 0 : 6 + parting.length * partingMm;
+    const told = foot > 0 && left <= Math.floor((frame.bottom - y - foot) / leastRowMm);
+    const room = frame.bottom - y - (told ? foot : 0);
     const fits = Math.max(1, Math.floor(room / leastRowMm));
     const high = Math.min(mostRowMm, room / Math.min(fits, Math.max(1, left)));
     for (const one of rows.slice(at, at + fits)) {
@@ -58,6 +68,12 @@ function* chart(setting: Setting, papers: readonly PlannedPaper[]): Pages {
       y += high;
     }
     at += fits;
+    if (told) {
+      frame.page.fit(frame.left, y + 4, frame.width, setting.say('recordPages.partingHead'), type.strong, 8);
+      parting.forEach((one, i) =>
+        frame.page.fit(frame.left, y + 4 + (i + 1) * partingMm, frame.width, setting.tell(one), { size: 8 }, 5.5),
+      );
+    }
     yield;
   }
 }

@@ -3,12 +3,16 @@ import type { Complaint, InkShelf, MatchedAgain, PotCorrection, Quad, Reading, R
 import type { Job, JobInk } from '../../core/job/index.ts';
 import type {
   BatchQuestion,
+  LeftoversAnswer,
+  LeftoversQuestion,
   InkSheet,
   OrdersAnswer,
   OrdersAsk,
   PotQuestion,
   Reach,
   RecipeQuestion,
+  Spread,
+  SpreadAsk,
   WantedNow,
 } from '../../core/asks/index.ts';
 import type { Batch } from '../../core/ink/index.ts';
@@ -53,6 +57,11 @@ export interface InkQuestions {
     answer: Extract<Reading, { kind: 'lab' }>;
   };
   readonly recipe: { ask: RecipeQuestion; answer: ShownRecipes };
+  readonly leftovers: {
+    ask: LeftoversQuestion;
+    answer: LeftoversAnswer & { readonly srgb: string; readonly wantedSrgb: string };
+  };
+  readonly spread: { ask: SpreadAsk; answer: Spread };
   readonly orders: { ask: OrdersAsk; answer: OrdersAnswer };
   readonly batch: { ask: BatchQuestion; answer: Batch & { readonly layerId: string; readonly layerName: string; readonly srgb: string } };
   readonly reach: { ask: { readonly layer: string; readonly paperId?: string }; answer: readonly ShownReach[] };

@@ -3,7 +3,7 @@ import { askOverPicture } from './over-picture.ts';
 import type { Bench } from '../store/bench.ts';
 import type { ShownPaper, ShownPlan } from '../engine/protocol.ts';
 import { printedScale } from './print-scale.ts';
-import { codeAt, dimPalette, dimWord, paintSamples, printedMask, sampleCodes } from './proof-pixels.ts';
+import { dimPalette, dimWord, paintSamples, pixelAt, printedMask, sampleCodes } from './proof-pixels.ts';
 
 interface Props {
   readonly bench: Bench;
@@ -18,8 +18,8 @@ interface Props {
   /** Code of the one overlap to keep in colour. */
   readonly only?: number | null;
   readonly label: string;
-  /** Called with the code under the pointer (open layers left out), null when it leaves; `held` on a press. */
-  readonly onPoint?: (code: number | null, held: boolean) => void;
+  /** Called with the code under the pointer (open layers left out), null when it leaves; `held` on a press; `pixel` of `plan.codes`. */
+  readonly onPoint?: (code: number | null, held: boolean, pixel: number | null) => void;
 }
 
 /** The proof at the resolution of the screen. Fills its box, which keeps the image's proportions. */
@@ -98,7 +98,8 @@ export function ProofCanvas({ bench, plan, paper, runs, sheet, other = false, on
 
   const point = (event: PointerEvent, held: boolean): void => {
     const box = canvas.current!.getBoundingClientRect();
-    onPoint?.(codeAt(codes, (event.clientX - box.left) / box.width, (event.clientY - box.top) / box.height) & printedMask(plan), held);
+    const at = pixelAt(codes, (event.clientX - box.left) / box.width, (event.clientY - box.top) / box.height);
+    onPoint?.(codes.data[at] & printedMask(plan), held, at);
   };
   return (
     <canvas
@@ -109,7 +110,7 @@ export function ProofCanvas({ bench, plan, paper, runs, sheet, other = false, on
       {...(onPoint && {
         onPointerMove: (e: PointerEvent) => point(e, false),
         onPointerDown: (e: PointerEvent) => point(e, true),
-        onPointerLeave: () => onPoint(null, false),
+        onPointerLeave: () => onPoint(null, false, null),
       })}
     />
   );

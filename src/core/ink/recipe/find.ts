@@ -23,6 +23,10 @@ export interface RecipeAsk {
   readonly under?: readonly Film[];
   readonly surface: Surface;
   readonly pots: readonly Pot[];
+  /** Mixes at hand: taken whole or let down, never mixed further. */
+  readonly whole?: readonly Pot[];
+  /** The least share that can be weighed; 0.002 when left out: 0.2 g in a pot of 100 g on a scale that shows 0.1 g (common practice). */
+  readonly leastShare?: number;
   /** What the rest of the pot is; clear base when left out. */
   readonly base?: Ink;
   readonly deposit?: number;
@@ -59,10 +63,12 @@ const leastShare = 0.002;
  * The best recipe for a wanted colour over what is printed already, fewest pots first.
  * @throws ProblemError when there is no pot to mix from
  */
-export function findRecipe(ask: RecipeAsk): RecipesFound {
+export function findRecipe(asked: RecipeAsk): RecipesFound {
+  const whole = asked.whole ?? [];
+  const ask = whole.length === 0 ? asked : { ...asked, pots: [...asked.pots, ...whole] };
   const nearEnough = ask.nearEnough ?? 1;
-  const usable = ask.pots.map((_, i) => i);
-  if (usable.length === 0) fail('no-pots', 'inks', say('recipes.noPots'), say('recipes.addInks'));
+  const usable = asked.pots.map((_, i) => i);
+  if (ask.pots.length === 0) fail('no-pots', 'inks', say('recipes.noPots'), say('recipes.addInks'));
   const most = 1 - (ask.additions ?? 0);
   const under = ask.under ?? [];
   const trapping = ask.surface.trapping ?? 1;
@@ -77,25 +83,54 @@ export function findRecipe(ask: RecipeAsk): RecipesFound {
     (ask.deposit ?? 1) * (under.length > 0 ? trapping : 1),
     ask.base,
   );
-  const mostPots = Math.min(4, ask.mostPots ?? 3, usable.length);
+  const mostPots = Math.max(1, Math.min(4, ask.mostPots ?? 3, usable.length));
+  const least = ask.leastShare ?? leastShare;
   const byPots: Recipe[] = [];
   const fits = new Map<string, Fit>();
   for (let count = 1; count <= mostPots; count++) {
     let best: { pots: readonly number[]; fit: Fit } | undefined;
-    for (const pots of combinations(usable, count)) {
+    const choices = count === 1 ? ask.pots.map((_, i) => [i]) : combinations(usable, count);
+    const alone: { pots: readonly number[]; fit: Fit }[] = [];
+    for (const pots of choices) {
       const fit = bestFit(mix, pots, ask, most, fits, best ? best.fit.deltaE * 1.3 + 0.3 : Infinity);
       fits.set(pots.join(), fit);
+      // What no scale shows is left out: the same without it was tried already.
+      if (count > 1 && fit.shares.some((share) => share < least)) continue;
+      if (count === 1) alone.push({ pots, fit });
       if (!best || fit.deltaE < best.fit.deltaE - 1e-9) best = { pots, fit };
-      if (best.fit.deltaE < 0.01) break;
+      if (count > 1 && best.fit.deltaE < 0.01) break;
     }
-    const recipe = recipeOf(ask, best!.pots, best!.fit);
+    if (!best) continue;
+    if (count === 1) best = fullest(alone, best.fit.deltaE, nearEnough);
+    const recipe = recipeOf(ask, best.pots, best.fit);
     const before = byPots[byPots.length - 1];
     if (!before || recipe.deltaE < before.deltaE - worthAPot) byPots.push(recipe);
     if (byPots[byPots.length - 1].deltaE <= Math.min(nearEnough, worthAPot)) break;
   }
   const best = byPots.find((r) => r.deltaE <= nearEnough) ?? byPots[byPots.length - 1];
+  const faint = best.parts.some((part) => part.share < least);
   const bare = labFromXyz(xyzAt(measured(ground, ask.surface), 0));
-  return { best, byPots, why: best.deltaE <= nearEnough ? [] : reasons(ask, best, bare, most) };
+  return {
+    best,
+    byPots,
+    why:
+      best.deltaE <= nearEnough && !faint
+        ? []
+        : best.deltaE <= nearEnough
+          ? [say('recipes.tooLittleToWeigh')]
+          : reasons(ask, best, bare, most),
+  };
+}
+
+/** Of single pots that come as near, or near enough, the one that is let down least: a light grey that stands there before a black thinned out. */
+function fullest(
+  alone: readonly { readonly pots: readonly number[]; readonly fit: Fit }[],
+  nearest: number,
+  nearEnough: number,
+): { readonly pots: readonly number[]; readonly fit: Fit } {
+  return alone
+    .filter(({ fit }) => fit.deltaE <= Math.max(nearEnough, nearest + worthAPot))
+    .reduce((most, one) => (one.fit.shares[0] > most.fit.shares[0] + 1e-9 ? one : most));
 }
 
 function bestFit(
@@ -169,6 +204,7 @@ function reasons(ask: RecipeAsk, best: Recipe, bare: Lab, most: number): Saying[
     if (limit !== undefined && part.share > limit - 1e-3)
       out.push(say('recipes.atItsLimit', { part: asName(part.name), limit: asShare(limit, 0) }));
   }
+  if (best.parts.some((part) => part.share < (ask.leastShare ?? leastShare))) out.push(say('recipes.tooLittleToWeigh'));
   if (out.length === 0) out.push(say('recipes.hueBetween', { by: figure(Math.abs(turn(hueDegOf(best.lab) - hueDegOf(ask.wanted)))) }));
   return out;
 }

@@ -1,4 +1,13 @@
-import { labFromSpectrum, labFromXyz, srgbFromXyz, xyzFromLab, xyzFromSpectrum, type Lab, type Spectrum } from '../../colour/index.ts';
+import {
+  deltaE00,
+  labFromSpectrum,
+  labFromXyz,
+  srgbFromXyz,
+  xyzFromLab,
+  xyzFromSpectrum,
+  type Lab,
+  type Spectrum,
+} from '../../colour/index.ts';
 import {
   filmOf,
   foresee,
@@ -20,9 +29,11 @@ import type { Problem } from '../../problem.ts';
 import { pick, type Memory } from '../memory.ts';
 import { deepestPoints, groundCube, overlapIndex, paletteOf, type Codes, type RgbPicture } from '../../print/index.ts';
 import { deltaE, say, sentences } from '../../../words/say.ts';
+import { groundsUnder } from './grounds.ts';
 import type { FoundInks } from './inks.ts';
 import { learnOnPaper, type LearnedPaper, type LearningLayer } from './learning.ts';
 import { layTheInks, type PrintedLayer, type PrintLayer, type RunLayer } from './let-down.ts';
+import { lightsOn, partingOf, type LitAsk } from './lights.ts';
 import { groundsOf } from './proof.ts';
 import type { OverPicture, PlannedOverlap, PlannedPaper, Swatch, WorthReadings } from '../planned.ts';
 
@@ -104,6 +115,7 @@ function planPaper(
   ground: OverPicture['ground'] | null,
   learned: LearnedPaper | null,
   deepest: ReturnType<typeof deepestPoints>,
+  codes: Codes,
 ): PlannedPaper | null {
   const spectrum = found.papers.get(paper.id);
   const coloured = coloursOn(paper, job, found, layers, learned);
@@ -115,6 +127,8 @@ function planPaper(
   for (let code = 0; code < 256; code++) areas[overlapIndex(code, bits)] += areasMm2[code];
 
   const foresight = foresightOn(paper, job, found, layers, learned, bandSamples)!;
+  const lit = ground ? null : litAsk(paper, job, found, layers, learned, colours.lab, areas);
+  const lights = lit && lightsOn(lit);
   const overlaps: PlannedOverlap[] = [];
   for (let row = 0; row < rows; row++) {
     if (areas[row] === 0 && row !== 0) continue;
@@ -136,9 +150,55 @@ function planPaper(
     palette: paletteOf(colours.rgb, bits),
     progressive: layers.map((_, i) => paletteOf(colours.rgb, bits, i + 1)),
     bandNote: sentences(foresight.note, ground && say('ink.bandOverPicture', { more: deltaE(pictureBand, 0) })),
+    lights: lights?.lights ?? [],
+    parting: lit && lights ? partingOf(lit, lights, learned?.members(bandSamples, job.seed) ?? []) : [],
     learning: learned?.learning ?? null,
     worthReading: ground ? null : worthReading(foresight, areas, [...measured.keys()], found, layers, deepest),
+    grounds:
+      ground &&
+      groundsUnder({
+        ground,
+        codes,
+        paperId: paper.id,
+        found,
+        layers,
+        shown: learned?.learning ? learned.best() : { films: layers.map((l) => l.film), surface: found.surface },
+        members: learned && learned.members(bandSamples, job.seed),
+        seed: job.seed,
+        codeOf: (row) => codeOf(row, layers),
+      }),
     overPicture: ground && overPicture(ground, layers, found, areas),
+  };
+}
+
+/** What the colours under other lamps are worked out from. */
+export function litAsk(
+  paper: JobPaper,
+  job: Pick<Job, 'proofReadings'>,
+  found: FoundInks,
+  layers: readonly PrintedLayer[],
+  learned: LearnedPaper | null,
+  lab: Float64Array,
+  areas: Float64Array,
+): LitAsk {
+  const read = new Map<number, Spectrum>();
+  for (const proof of job.proofReadings) {
+    if (proof.paper !== paper.id || proof.reading.kind !== 'spectrum' || !proof.layers.every((id) => layers.some((l) => l.id === id)))
+      continue;
+    read.set(
+      layers.reduce((row, l, k) => (proof.layers.includes(l.id) ? row | (1 << k) : row), 0),
+      Float64Array.from(proof.reading.values),
+    );
+  }
+  const planned = { films: layers.map((l) => l.film), surface: found.surface };
+  return {
+    paper: found.papers.get(paper.id)!,
+    layers,
+    shown: learned?.learning ? learned.best() : planned,
+    lab,
+    read,
+    areas,
+    codeOf: (row) => codeOf(row, layers),
   };
 }
 
@@ -247,6 +307,54 @@ export function overPicture(
   return { ground, cube, rowOfCode: rowOfCode(layers.length), progressive: layers.map((_, i) => rowOfCode(i + 1)) };
 }
 
+/** What is foretold of overlaps on one paper: the same colours, bands and prints that may be so as the Plan shows. */
+export interface Forecast {
+  /** The colour shown for layers (ids, in any order), and its band; null where one of them has no ink. */
+  readonly of: (layerIds: readonly string[]) => { readonly lab: Lab; readonly band: number; readonly measured: boolean } | null;
+  /** How likely a print comes within so much of a wanted colour, 0..1. */
+  readonly chance: (layerIds: readonly string[], wanted: Lab, within: number) => number;
+}
+
+/** For questions that are asked of a job without its Plan; null where the paper was not read. */
+export function forecastOn(job: Job, found: FoundInks, layers: readonly JobLayer[], paperId: string): Forecast | null {
+  const paper = job.papers.find((p) => p.id === paperId);
+  if (!paper) return null;
+  const learned = learnOnPaper(job, layers, found, paperId);
+  const printed = layTheInks(layers, found);
+  const coloured = coloursOn(paper, job, found, printed, learned);
+  const foresight = foresightOn(paper, job, found, printed, learned, bandSamples);
+  if (!coloured || !foresight) return null;
+  const { colours, measured } = coloured;
+  const rowOf = (ids: readonly string[]): number | null =>
+    ids.every((id) => printed.some((l) => l.id === id))
+      ? printed.reduce((row, l, i) => (ids.includes(l.id) ? row | (1 << i) : row), 0)
+      : null;
+  const labAt = (row: number): Lab => [colours.lab[row * 3], colours.lab[row * 3 + 1], colours.lab[row * 3 + 2]];
+  return {
+    of: (ids) => {
+      const row = rowOf(ids);
+      return row === null
+        ? null
+        : { lab: settleLab(labAt(row)), band: tenth(measured.get(row) ?? foresight.band[row]), measured: measured.has(row) };
+    },
+    chance: (ids, wanted, within) => {
+      const row = rowOf(ids);
+      if (row === null) return 0;
+      // What was measured varies by its reading's doubt alone: the same prints, drawn in to it.
+      const sure = measured.has(row) ? measured.get(row)! / Math.max(0.1, foresight.usual[row]) : 1;
+      const lab = labAt(row);
+      const { clouds, samples, overlaps } = foresight;
+      let met = 0;
+      for (let s = 0; s < samples; s++) {
+        const at = (s * overlaps + row) * 3;
+        const print = [0, 1, 2].map((c) => lab[c] + sure * (clouds[at + c] - foresight.lab[row * 3 + c])) as unknown as Lab;
+        if (deltaE00(print, wanted) <= within) met++;
+      }
+      return met / samples;
+    },
+  };
+}
+
 /** Every overlap on every paper, with what readings of printed overlaps have taught about each. */
 export function planPapers(
   bundle: JobBundle & { readonly pictures?: ReadonlyMap<string, RgbPicture> },
@@ -267,7 +375,7 @@ export function planPapers(
     const learned = memory.part(`learning ${paper.id}`, { paperId: paper.id, job: read, inks, layers: known }, learnFrom, 8);
     found(learned?.problems ?? []);
     const ground = grounds.get(paper.id) ?? null;
-    const reads = { paper, job: pick(job, 'proofReadings', 'seed'), inks, layers: pots, areas, ground, learned, deepest };
+    const reads = { paper, job: pick(job, 'proofReadings', 'seed'), inks, layers: pots, areas, ground, learned, deepest, codes };
     const planned = memory.part(`paper ${paper.id}`, reads, paperFrom, 8);
     return planned ? [planned] : [];
   });
@@ -292,9 +400,10 @@ interface PaperReads {
   readonly ground: OverPicture['ground'] | null;
   readonly learned: LearnedPaper | null;
   readonly deepest: ReturnType<typeof deepestPoints>;
+  readonly codes: Codes;
 }
 
 const pointsOf = ({ codes }: { readonly codes: Codes }): ReturnType<typeof deepestPoints> => deepestPoints(codes);
 
-const paperFrom = ({ paper, job, inks, layers, areas, ground, learned, deepest }: PaperReads): PlannedPaper | null =>
-  planPaper(paper, job, inks, layTheInks(layers, inks), areas, ground, learned, deepest);
+const paperFrom = ({ paper, job, inks, layers, areas, ground, learned, deepest, codes }: PaperReads): PlannedPaper | null =>
+  planPaper(paper, job, inks, layTheInks(layers, inks), areas, ground, learned, deepest, codes);

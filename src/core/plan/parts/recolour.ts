@@ -5,8 +5,9 @@ import { inksOf } from './inks.ts';
 import { learnOnPaper } from './learning.ts';
 import { printedPot, type PrintedLayer } from './let-down.ts';
 import { areasOf } from './proof.ts';
+import { lightsOn } from './lights.ts';
 import type { Memory } from '../memory.ts';
-import { codeOf, colourOf, coloursOn, layersOf, inkSwatch, overPicture } from './papers.ts';
+import { codeOf, colourOf, coloursOn, layersOf, litAsk, inkSwatch, overPicture } from './papers.ts';
 import type { PlannedLayer, PlannedOverlap, PlannedPaper } from '../planned.ts';
 import type { Plan } from '../types.ts';
 
@@ -105,6 +106,7 @@ export function recolour(
       possible: before.overlaps.find((o) => o.code === code)?.possible ?? [],
     };
   }).filter((o, row) => row === 0 || o.areaMm2 > 0);
+  const lit = before.overPicture ? null : litAsk(job.papers[at], job, found, printed, learned, colours.lab, areas);
   const over = before.overPicture && overPicture(before.overPicture.ground, printed, found, areas, quickNodes);
   return {
     layers: planned.map(({ layer, known, pot }, i) => ({
@@ -118,6 +120,7 @@ export function recolour(
     paper: {
       ...before,
       overlaps,
+      lights: lit ? lightsOn(lit).lights : [],
       palette: paletteOf(colours.rgb, bits),
       progressive: printed.map((_, i) => paletteOf(colours.rgb, bits, i + 1)),
       overPicture: over,

@@ -181,6 +181,21 @@ export const inks: Words['inks'] = {
   overPaper: 'nur blankes Papier',
   over: (name) => `über ${name}`,
   retarder: 'Verzögerer im Topf',
+  left: 'Rest im Glas',
+  leftovers: 'Aus dem, was in Gläsern übrig ist',
+  leftoversText: (n) =>
+    `In ${n === 1 ? 'einem Glas' : `${n} Gläsern`} ist etwas übrig. Der Topf, der mit der wenigsten neuen Farbe nahe kommt:`,
+  leftoversWhy:
+    'Je zwei Gläser, jedes so weit es reicht, mit höchstens zwei neuen Farben und Base, gesucht nach der wenigsten neuen Farbe, die innerhalb des gewählten ΔE00 bleibt.',
+  leftoversOff: (deltaE) => `um ${deltaE} ΔE00 daneben`,
+  leftoversNew: (fresh, would) => (would === null ? `${fresh} g neue Farbe` : `${fresh} g neue Farbe, ohne die Gläser ${would} g`),
+  leftoversNone: (deltaE) => `So nahe kommt nichts. Am nächsten, um ${deltaE} ΔE00 daneben:`,
+  leftoverPart: (grams, name, from) => `${grams} g ${name}${from === 'jar' ? ' aus dem Glas' : from === 'new' ? ', neu' : ''}`,
+  leftoversGrams: 'Gebraucht',
+  leftoversWithin: 'Nahe genug ist',
+  keepJar: 'Den Rest als Glas aufheben',
+  jarName: (layer) => `Rest von ${layer}`,
+  jarKept: (name) => `${name} steht bei den Farben; Rezepte aus Resten nehmen es.`,
   mostPots: 'Höchstens Töpfe',
   wantedSwatch: 'gewünscht',
   reachedSwatch: 'erreicht',
@@ -199,10 +214,11 @@ export const inks: Words['inks'] = {
   noPins: 'Noch keine. Einen Farbton an einem Überdruck festsetzen, und jede Folge und jedes Rezept wird daran gemessen.',
   unpin: 'Loslassen',
   unpinOf: (what) => `Den Farbton auf ${what} loslassen`,
-  pinNow: (deltaE, chance, percent) => `jetzt um ${deltaE} ΔE00 daneben; ein Druck kommt auf 4 heran: ${chance} (${percent})`,
+  pinNow: (deltaE, band, chance, percent) =>
+    `jetzt um ${deltaE} ΔE00 daneben, auf ± ${band} vorhergesehen; ein Druck kommt auf 4 heran: ${chance} (${percent})`,
   pinOpen: 'eine seiner Schichten ist offen oder ausgelassen',
   chanceWhy:
-    'Aus 200 ausgelosten Drucken mit allem, was danebengehen kann: Messungen, Film von Druck zu Druck, Wiegen und das Modell selbst.',
+    'Aus denselben 80 berechneten Drucken wie jedes Band: Messungen, Spektren hinter Farbtönen, Filme, Glanz, wie Filme aufeinander liegen, und das Modell selbst.',
 
   reach: 'Farben probieren',
   reachHead: (layer) => `Was ${layer} sein kann`,
@@ -246,6 +262,15 @@ export const inks: Words['inks'] = {
   loses: (what) => `Gibt auf: ${what}`,
   losesNothing: 'Gibt nichts auf.',
   orderWhy: 'Jeder Stapel wird einmal berechnet; Folgen teilen, was darunter liegt. Von der Hand bewegt: Filme um 15 % dicker und dünner.',
+  noDifference:
+    'Die Folge macht für diese Farbtöne keinen Unterschied. Die jetzige behalten oder nach dem Trocknen ordnen und nach dem, was folgt.',
+  orderWarns: (ridges, register) =>
+    [
+      ...(ridges > 0 ? [many(ridges, 'Wulst, über den spätere Läufe drucken', 'Wülste, über die spätere Läufe drucken')] : []),
+      ...(register > 0
+        ? [many(register, 'Stelle, an der Schichten auseinanderfallen können', 'Stellen, an denen Schichten auseinanderfallen können')]
+        : []),
+    ].join(', '),
   tooFew: 'Es braucht zwei Schichten mit Farbe.',
 
   mix: 'Mischen',

@@ -94,6 +94,10 @@ export const press: Words['press'] = {
   edgesOff: (mm) => `Ränder ${mm} neben den anderen`,
   runRisers: (mm) => `Unterlagen vorn ${mm}`,
 
+  filmsLie: 'Jeder Film wird gedruckt',
+  films: { 'dried-between': 'auf einen trockenen', 'wet-on-wet': 'auf einen nassen', unknown: 'mal so, mal so' },
+  filmsWhy:
+    'Ein Film liegt auf einem nassen dünner als auf Papier, auf einem trockenen ein wenig dünner. Von Hand trocknet jeder Lauf vor dem nächsten. Das verschiebt alle Farbtöne der Überdrucke und ihre Bänder; Messungen an gedruckten Überdrucken rücken es zurecht.',
   inkHead: 'Farbe für jeden Lauf',
   inkOnPaper: (mass) => `${mass} aufs Papier`,
   inkStays: (mass) => `${mass} bleiben in Sieb und Topf`,
@@ -281,5 +285,6 @@ export const press: Words['press'] = {
     'paper-added': 'ein Papier hinzugefügt',
     'paper-away': 'ein Papier weggenommen',
     day: 'die Zeiten des Tages',
+    films: 'wie Filme aufeinander liegen',
   },
 };

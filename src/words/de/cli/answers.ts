@@ -32,6 +32,15 @@ export const answers: Same<typeof en.answers> = {
   bandIs: ({ why }) => `±: ${why}`,
   worthReading: ({ band }) => `Zuerst zu messen (im Mittel jetzt ± ${band}):`,
   worthOne: ({ layers, at, band }) => `${layers}, ${at} von der linken oberen Bildecke: dann ± ${band}`,
+  underLamp: ({ paper, lamp }) => `${paper}. ${lamp}`,
+  onGround: ({ n, area }) => `Grund ${n} des Bogens, ${area}:`,
+  noneWanted: 'Von keinem Überdruck wird ein Farbton gewünscht.',
+  wantedHead: 'Gewünschte Farbtöne:',
+  wantedNow: ({ layers, wanted, deltaE, band, within, words, chance }) =>
+    `${layers} (Lab ${wanted}): um ΔE00 ${deltaE} daneben, auf ± ${band} vorhergesehen; ein Druck kommt auf ${within} heran: ${words} (${chance})`,
+  wantedOpen: ({ layers, wanted }) => `${layers} (Lab ${wanted}): eine seiner Schichten ist offen oder ausgelassen`,
+  noLamps: 'Dieser Bogen ist schon bedruckt: sein Bild verrät keine Spektren; gezeigt wird er wie unter D50.',
+  parting: 'Unter einer Lampe gleich, unter einer anderen nicht:',
   nothingWorth: 'Nichts Vorhergesagtes ist noch zu messen.',
   outsideScreen: '* leuchtender, als ein Bildschirm zeigen kann; gezeigt so nah wie möglich.',
 

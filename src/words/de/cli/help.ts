@@ -17,6 +17,7 @@ export const help: Same<typeof en.help> = {
 
   // Was für etwas steht, das getippt wird.
   language: 'SPRACHE',
+  lamp: 'LAMPE',
   job: 'ARBEIT',
   job2: 'ARBEIT2',
   layer: 'SCHICHT',
@@ -72,7 +73,10 @@ export const help: Same<typeof en.help> = {
   explainSummary: 'sagt, was ein Feld der Arbeit bedeutet',
   explainText: 'FELD ist ein Name (strength) oder ein Weg (layers.strength). Ohne: alle Felder der Arbeit.',
 
-  forecastUsage: 'forecast ARBEIT [--worth] [--json]',
+  forecastUsage: 'forecast ARBEIT [--worth] [--wanted] [--lamp LAMPE] [--json]',
+  forecastWanted: 'wie nahe jeder gewünschte Farbton der Arbeit kommt und wie wahrscheinlich ein Druck ihn trifft',
+  forecastLamp: ({ lamps }) =>
+    `wie Augen, die an diese Lampe gewöhnt sind, den Druck sehen: ${lamps} (Tageslichter, Glühlampe, LEDs von warm bis kalt nach CIE; ohne Angabe D50)`,
   forecastWorth: 'nennt die Überdrucke, deren Messung die Vorhersage am meisten einengt, wo sie liegen und was sie bringen',
   forecastSummary: 'sagt den Farbton jedes Überdrucks auf jedem Papier vorher',
   forecastText:
@@ -108,12 +112,17 @@ export const help: Same<typeof en.help> = {
   orderKeep: 'wie viele zu zeigen sind (ohne Angabe 5)',
   orderBefore: 'A muss vor B gedruckt werden; beliebig oft',
 
-  recipeUsage: 'recipe ARBEIT "L a b" [--on PAPIER] [--over SCHICHT,…] [--pots FARBE,…] [--most N] [--retarder PROZENT] [--json]',
+  recipeUsage:
+    'recipe ARBEIT "L a b" [--on PAPIER] [--over SCHICHT,…] [--pots FARBE,…] [--most N] [--retarder PROZENT] [--leftovers] [--left MENGEN] [--grams N] [--within N] [--json]',
   recipeSummary: 'findet, was für einen gewünschten Farbton zu mischen ist, mit möglichst wenigen Töpfen',
   recipeColour: 'der gewünschte Farbton: Lab, D50, 2°',
   recipeOver: 'über diesen Schichten, die schon gedruckt sind',
   recipePots: 'nur aus diesen Töpfen; ohne Angabe aus allen Farben der Arbeit',
   recipeMost: 'höchstens so viele Töpfe (ohne Angabe 3)',
+  recipeLeftovers: 'der Topf aus dem, was in Gläsern übrig ist (leftGrams der Farben), mit der wenigsten neuen Farbe',
+  recipeLeft: 'dasselbe mit dem, was in den genannten Gläsern übrig ist: rest-von-wasser=80,farbe=20',
+  recipeGrams: 'wie viel gebraucht wird (ohne Angabe 100); Anteile, die zu klein zum Wiegen sind, fallen weg',
+  recipeWithin: 'bei Resten: welches ΔE00 nahe genug ist (ohne Angabe 2)',
   recipeRetarder: 'wie viel vom Topf für Verzögerer frei bleibt',
 
   mixUsage: 'mix ARBEIT SCHICHT [--grams N] [--scale SCHRITT] [--json]',
@@ -180,6 +189,12 @@ export const help: Same<typeof en.help> = {
   photoPaper: 'der Farbton des Bogens selbst, falls er je gemessen wurde',
   photoGrey: 'der Farbton der Graukarte auf dem Bogen; sie legt den Maßstab besser fest als Papier',
   photoJson: 'die Farbe, wie job.json sie nimmt',
+
+  spreadUsage: 'spread ARBEIT [--on PAPIER] [--hand N] [--json]',
+  spreadSummary: 'zeigt, wie verschieden Bogen einer Auflage allein durch die Hand werden, und was es mindert',
+  spreadText:
+    'Zehn Bogen jedes Überdrucks, die am meisten schwanken zuerst: das ΔE00, in dem neun von zehn Bogen bleiben (±), und ihre Farbtöne. Dann Folgen und Stärken, die es mindern würden, und wie weit sie die Farbtöne verschieben.',
+  spreadHand: 'um wie viel Prozent Filme von Zug zu Zug schwanken (Standardabweichung; ohne Angabe 15, von Hand 10 bis 20)',
 
   eyeUsage: 'eye FARBTON|FOTO|ARBEIT [--chose N,N,…] [--at RECHTS,UNTEN] [--paper "L a b"] [--ink NAME] [--json]',
   eyeSummary: 'eine Farbe ohne Messgerät: ein Farbton nach Augenmaß, mit seinem Zweifel',

@@ -12,11 +12,30 @@ export const inkAnswers: Same<typeof en.inkAnswers> = {
   lightnessRange: ({ range }) => `Helligkeit über ${range}`,
   meanChroma: ({ chroma }) => `mittlere Buntheit ${chroma}`,
   movedBy: ({ deltaE, films }) => `schwankt um ${deltaE} ΔE00, wenn Filme um ${films} schwanken`,
+  noDifference:
+    'Die Folge macht für diese Farbtöne keinen Unterschied. Die jetzige behalten oder nach dem Trocknen ordnen und nach dem, was folgt.',
+  orderWarns: ({ ridges, register }) =>
+    `check würde warnen: ${many(ridges, 'Wulst', 'Wülste')}, ${many(register, 'Stelle, an der Schichten auseinanderfallen können', 'Stellen, an denen Schichten auseinanderfallen können')}`,
+  alikeOrders: ({ n }) => (n === 1 ? '1 weitere Folge ergibt dasselbe' : `${n} weitere Folgen ergeben dasselbe`),
   givesUp: ({ what }) => `gibt auf: ${what}`,
 
   // recipe
   recipe: ({ parts, deltaE, lab }) => `${parts}, Rest Base: um ΔE00 ${deltaE} daneben (Lab ${lab})`,
   part: ({ share, ink }) => `${share} ${ink}`,
+
+  leftovers: ({ n, deltaE, lab }) => `Aus ${many(n, 'Glas', 'Gläsern')}, um ΔE00 ${deltaE} daneben (Lab ${lab}):`,
+  leftoversFar: ({ deltaE, lab }) => `Nahe genug kommt nichts. Am nächsten, um ΔE00 ${deltaE} daneben (Lab ${lab}):`,
+  fromJar: ({ mass, ink }) => `${mass} ${ink}, aus dem Glas`,
+  newInk: ({ mass, ink }) => `${mass} ${ink}, neu`,
+  ofBase: ({ mass, ink }) => `${mass} ${ink}`,
+  newAgainst: ({ mass, fresh }) => `${mass} neue Farbe; ohne die Gläser wären es ${fresh}.`,
+  newInAll: ({ mass }) => `${mass} neue Farbe.`,
+  // spread
+  spreadHead: ({ hand, deltaE }) =>
+    `Filme schwanken von Zug zu Zug um ${hand}: neun von zehn Bogen bleiben im Mittel innerhalb von ± ${deltaE} ΔE00.`,
+  spreadNoWay: 'Keine Folge und keine Stärke mindert es, ohne einen anderen Druck daraus zu machen.',
+  spreadOrder: ({ layers, deltaE, moved }) => `${layers}: ± ${deltaE}; die Farbtöne ändern sich um ${moved} ΔE00`,
+  spreadStrength: ({ layer, strength, deltaE, moved }) => `${layer} zu ${strength}: ± ${deltaE}; die Farbtöne ändern sich um ${moved} ΔE00`,
 
   // mix
   potHolds: ({ layer, mass }) => `${layer}, ${mass}`,

@@ -35,6 +35,7 @@ export const refusals: Same<typeof en.refusals> = {
   writePlace: 'Zwei Zahlen von 0 bis 100 schreiben: --at 50,40.',
   notChoices: ({ text }) => `„${text}“ ist keine Auswahl.`,
   writeChoices: 'Die Nummern der gewählten Felder schreiben, 0 bis 6, mit Kommas dazwischen.',
+  noSuchLamp: ({ lamp }) => `Eine Lampe „${lamp}“ gibt es nicht.`,
   whichShelf: 'Welches Regal?',
   nameShelf: 'Eine Regaldatei nennen oder mit --from eine Arbeit.',
 

@@ -26,6 +26,10 @@ export const asks: Same<typeof en.asks> = {
 
   // Das Regal der Werkstatt
   noSuchLot: ({ lot }) => `Das Regal hat von dieser Farbe keine Charge „${lot}“.`,
+  noSuchInk: ({ ink }) => `Die Arbeit hat keine Farbe „${ink}“.`,
+  giveInkId: 'Den Kurznamen einer ihrer Farben schreiben.',
+  noJars: 'In keinem Glas ist etwas übrig.',
+  sayWhatIsLeft: 'Bei einer Mischung oder Farbe angeben, wie viel Gramm im Glas übrig sind.',
   noSuchStarter: ({ ink }) => `Das Regal für den Anfang hat keine Farbe „${ink}“.`,
   mixStays: 'Eine Mischung ist keine eigene Charge; sie bleibt in der Arbeit.',
   partsOnShelf: 'Die Farben, aus denen sie gemischt ist, stehen im Regal.',

@@ -44,6 +44,7 @@ export const recipes: Same<typeof en.recipes> = {
   tooColourful: ({ by }) =>
     `Das Ergebnis bleibt um ${by} Buntheit bunter als gewünscht: was darunter liegt oder der einzige passende Topf bringt sie mit.`,
   atItsLimit: ({ part, limit }) => `${part} ist an der Grenze von ${limit}.`,
+  tooLittleToWeigh: 'Es ist zu wenig davon im Topf, um es zu wiegen. Erst etwas davon eins zu zehn verschneiden und das abwiegen.',
   hueBetween: ({ by }) => `Der Ton liegt zwischen den vorhandenen Töpfen; der nächste liegt um ${by}° daneben.`,
 
   // Derselbe Farbton noch einmal

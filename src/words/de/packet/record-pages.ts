@@ -92,6 +92,7 @@ export const recordPages: Same<typeof en.recordPages> = {
   // Überdrucke.
   overlaps: 'Überdrucke',
   notedOf: ({ paper, note }) => `${paper}: ${note}`,
+  partingHead: 'Unter einer Lampe gleich, unter einer anderen nicht',
   overlapsOn: ({ paper }) => `Überdrucke auf ${paper}`,
   coverArea: ({ n }) => `${n} mit Fläche`,
   howToReadIt: 'So ist es zu lesen',

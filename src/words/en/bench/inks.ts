@@ -209,6 +209,22 @@ export const inks = {
   overPaper: 'bare paper only',
   over: (name: string) => `over ${name}`,
   retarder: 'Retarder in the pot',
+  left: 'Left in its jar',
+  leftovers: 'From what is left in jars',
+  leftoversText: (n: number) => `${many(n, 'jar has', 'jars have')} something left. The pot that comes near with the least new ink:`,
+  leftoversWhy:
+    'Pairs of jars, each as far as it lasts, with up to two new inks and base, searched for the least new ink that comes within the ΔE00 chosen.',
+  leftoversOff: (deltaE: string) => `off by ${deltaE} ΔE00`,
+  leftoversNew: (fresh: string, would: string | null) =>
+    would === null ? `${fresh} g of new ink` : `${fresh} g of new ink, ${would} g without the jars`,
+  leftoversNone: (deltaE: string) => `Nothing comes that near. The nearest is off by ${deltaE} ΔE00:`,
+  leftoverPart: (grams: string, name: string, from: 'jar' | 'new' | 'base') =>
+    `${grams} g ${name}${from === 'jar' ? ' from its jar' : from === 'new' ? ', new' : ''}`,
+  leftoversGrams: 'Needed',
+  leftoversWithin: 'Near enough is',
+  keepJar: 'Keep the rest as a jar',
+  jarName: (layer: string) => `Rest of ${layer}`,
+  jarKept: (name: string) => `${name} stands among the inks; recipes from leftovers take it.`,
   mostPots: 'Pots at most',
   wantedSwatch: 'wanted',
   reachedSwatch: 'reached',
@@ -227,9 +243,11 @@ export const inks = {
   noPins: 'None yet. Pin a colour to an overlap, and every order and recipe is judged by it.',
   unpin: 'Let go',
   unpinOf: (what: string) => `Let go of the colour pinned to ${what}`,
-  pinNow: (deltaE: string, chance: string, percent: string) => `now off by ${deltaE} ΔE00; a print comes within 4: ${chance} (${percent})`,
+  pinNow: (deltaE: string, band: string, chance: string, percent: string) =>
+    `now off by ${deltaE} ΔE00, foreseen to ± ${band}; a print comes within 4: ${chance} (${percent})`,
   pinOpen: 'one of its layers is open or left out',
-  chanceWhy: 'From 200 seeded prints with everything that may go wrong: readings, film from pull to pull, weighing, and the model itself.',
+  chanceWhy:
+    'From the same 80 calculated prints as every band: readings, spectra behind colours, films, gloss, how films lie on one another, and the model itself.',
 
   reach: 'Try inks',
   reachHead: (layer: string) => `What ${layer} can be`,
@@ -272,6 +290,12 @@ export const inks = {
   loses: (what: string) => `Gives up: ${what}`,
   losesNothing: 'Gives up nothing.',
   orderWhy: 'Each stack is worked out once; orders share what lies under. Moved by the hand: films 15 % heavier and lighter.',
+  noDifference: 'The order makes no difference to these colours. Keep the one there is, or order by drying and by what follows.',
+  orderWarns: (ridges: number, register: number) =>
+    [
+      ...(ridges > 0 ? [many(ridges, 'ridge that later runs print over', 'ridges that later runs print over')] : []),
+      ...(register > 0 ? [many(register, 'place where layers may not meet', 'places where layers may not meet')] : []),
+    ].join(', '),
   tooFew: 'Two layers with an ink are needed.',
 
   mix: 'Mixing',

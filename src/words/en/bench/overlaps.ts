@@ -27,6 +27,31 @@ export const overlaps = {
           : 'another shade is possible',
   possible: 'May come out as',
   possibleWhy: 'Nine prints in ten lie between the two ends; the middle is the colour shown.',
+  lamp: 'Under which light',
+  lampWhy:
+    'Colours as eyes that are used to that lamp see them, worked out from spectra (CIE 015 illuminants, Bradford adaptation). Where an ink was read as a colour alone its spectrum is a guess, and so is how it changes under a lamp. Sheets that are printed already have no spectra; they stay as under D50.',
+  lampMoves: (what: string, deltaE: string) => `${what} changes most: by ${deltaE} ΔE00.`,
+  parting: 'Alike under one lamp, not under another',
+  grounds: 'On what the sheet carries already',
+  groundsWhy:
+    'The earlier print is taken apart into a handful of colours, those that differ by more than 5 ΔE00 and cover more than a hundredth. Each stands for the smoothest spectrum of its colour; a picture is off by about 6 ΔE00 (10 where it could not hold the colour), which is followed through the films. On nine published sets 86 % of measured overprints over a ground known by its picture lay within such bands.',
+  ground: (n: number, share: string) => `Ground ${n}: ${share} of the image`,
+  groundNo: (n: number) => `on ground ${n}`,
+  onGround: (what: string, n: number) => `${what} on ground ${n},`,
+  spread: 'Ten sheets of the edition',
+  spreadHand: 'Films vary from pull to pull by',
+  spreadWhy:
+    'What an uneven hand does by itself: each film of each sheet heavier or lighter by so much (standard deviation; 10 to 20 % by hand), everything else as foreseen. Bands from 200 sheets; the first ten are shown. Orders and strengths are compared by what a film of that much more moves.',
+  spreadMean: (deltaE: string) => `Nine sheets in ten stay within ± ${deltaE} ΔE00 on average. Those that vary most:`,
+  spreadSheet: (n: number) => `Sheet ${n} of ten`,
+  spreadLess: 'What would lessen it',
+  spreadNoWay: 'No order and no strength lessens it without making another print of it.',
+  spreadOrder: (layers: readonly string[], deltaE: string, moved: string) =>
+    `${layers.join(' → ')}: ± ${deltaE}; colours move by ${moved} ΔE00.`,
+  spreadStrength: (layer: string, percent: string, deltaE: string, moved: string) =>
+    `${layer} at ${percent} %: ± ${deltaE}; colours move by ${moved} ΔE00.`,
+  spreadTake: 'Print it so',
+  spreadTaken: 'It is planned so now.',
   worth: 'Worth reading first',
   worthWhy:
     'Reading these overlaps on a first proof would narrow all foreseen colours most. The packet has a strip that prints just these.',

@@ -93,6 +93,10 @@ export const press = {
   edgesOff: (mm: string) => `Edges ${mm} off the others`,
   runRisers: (mm: string) => `front risers ${mm}`,
 
+  filmsLie: 'Each film is printed',
+  films: { 'dried-between': 'on a dry one', 'wet-on-wet': 'on one still wet', unknown: 'either way' },
+  filmsWhy:
+    'A film lies thinner on a wet one than on paper, and a little thinner on a dry one. By hand every run dries before the next. It moves all colours of overlaps and their bands; readings of printed overlaps put it right.',
   inkHead: 'Ink for every run',
   inkOnPaper: (mass: string) => `${mass} on paper`,
   inkStays: (mass: string) => `${mass} stays in screen and pot`,
@@ -281,6 +285,7 @@ export const press = {
     'paper-added': 'a paper added',
     'paper-away': 'a paper taken away',
     day: 'the rates of the day',
+    films: 'how films lie on one another',
   },
 };
 export type PressField = keyof typeof press.fields;

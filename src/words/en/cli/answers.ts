@@ -2,6 +2,7 @@ import type {
   AreaText,
   DeltaText,
   FilmText,
+  LabText,
   LengthText,
   ListText,
   MassText,
@@ -46,6 +47,31 @@ export const answers = {
   worthReading: ({ band }: { band: DeltaText }) => `Worth reading first (the mean band is ± ${band} now):`,
   worthOne: ({ layers, at, band }: { layers: SayingText; at: LengthText; band: DeltaText }) =>
     `${layers}, ${at} from the image’s top left corner: then ± ${band}`,
+  underLamp: ({ paper, lamp }: { paper: NameText; lamp: SayingText }) => `${paper}. ${lamp}`,
+  onGround: ({ n, area }: { n: number; area: AreaText }) => `ground ${n} of the sheet, ${area}:`,
+  noneWanted: 'No colour is wanted of any overlap.',
+  wantedHead: 'Wanted colours:',
+  wantedNow: ({
+    layers,
+    wanted,
+    deltaE,
+    band,
+    within,
+    words,
+    chance,
+  }: {
+    layers: SayingText;
+    wanted: LabText;
+    deltaE: DeltaText;
+    band: DeltaText;
+    within: DeltaText;
+    words: SayingText;
+    chance: ShareText;
+  }) => `${layers} (Lab ${wanted}): off by ΔE00 ${deltaE}, foreseen to ± ${band}; a print comes within ${within}: ${words} (${chance})`,
+  wantedOpen: ({ layers, wanted }: { layers: SayingText; wanted: LabText }) =>
+    `${layers} (Lab ${wanted}): one of its layers is open or left out`,
+  noLamps: 'This sheet is printed already: its picture tells no spectra, so it is shown as under D50.',
+  parting: 'Alike under one lamp, not under another:',
   nothingWorth: 'Nothing foreseen is left to read.',
   outsideScreen: '* more vivid than a screen can show; shown as near as it can.',
 

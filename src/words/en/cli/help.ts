@@ -17,6 +17,7 @@ export const help = {
 
   // What stands for something that is typed.
   language: 'LANGUAGE',
+  lamp: 'LAMP',
   job: 'JOB',
   job2: 'JOB2',
   layer: 'LAYER',
@@ -72,7 +73,10 @@ export const help = {
   explainSummary: 'says what a field of the job means',
   explainText: 'FIELD is a name (strength) or a path (layers.strength). Without one: all fields of the job.',
 
-  forecastUsage: 'forecast JOB [--worth] [--json]',
+  forecastUsage: 'forecast JOB [--worth] [--wanted] [--lamp LAMP] [--json]',
+  forecastWanted: 'how near each wanted colour of the job comes, and how likely a print meets it',
+  forecastLamp: ({ lamps }: { lamps: ListText }) =>
+    `as eyes used to that lamp see the print: ${lamps} (CIE daylights, bulb, LEDs from warm to cold; D50 if left out)`,
   forecastWorth: 'names the overlaps whose reading would narrow the forecast most, where they lie, and what they would bring',
   forecastSummary: 'foretells the colour of every overlap on every paper',
   forecastText:
@@ -107,12 +111,17 @@ export const help = {
   orderKeep: 'how many to show (5 if left out)',
   orderBefore: 'A must be printed before B; as often as you like',
 
-  recipeUsage: 'recipe JOB "L a b" [--on PAPER] [--over LAYER,…] [--pots INK,…] [--most N] [--retarder PERCENT] [--json]',
+  recipeUsage:
+    'recipe JOB "L a b" [--on PAPER] [--over LAYER,…] [--pots INK,…] [--most N] [--retarder PERCENT] [--leftovers] [--left AMOUNTS] [--grams N] [--within N] [--json]',
   recipeSummary: 'finds what to mix for a wanted colour, fewest pots first',
   recipeColour: 'the wanted colour: Lab, D50, 2°',
   recipeOver: 'over these layers, already printed',
   recipePots: 'from these pots only; if left out, from all inks of the job',
   recipeMost: 'at most so many pots (3 if left out)',
+  recipeLeftovers: 'the pot from what is left in jars (leftGrams of the inks), with the least new ink',
+  recipeLeft: 'the same, with what is left in the jars named: rest-of-water=80,ink=20',
+  recipeGrams: 'how much is needed (100 if left out); shares too small to weigh are left out',
+  recipeWithin: 'with leftovers: the ΔE00 that is near enough (2 if left out)',
   recipeRetarder: 'how much of the pot is kept for retarder',
 
   mixUsage: 'mix JOB LAYER [--grams N] [--scale STEP] [--json]',
@@ -178,6 +187,12 @@ export const help = {
   photoPaper: 'the colour of the sheet itself, if it was ever read',
   photoGrey: 'the colour of the grey card on the sheet; it sets the scale better than paper does',
   photoJson: 'the ink as job.json takes it',
+
+  spreadUsage: 'spread JOB [--on PAPER] [--hand N] [--json]',
+  spreadSummary: 'shows how sheets of one edition differ by the hand alone, and what lessens it',
+  spreadText:
+    'Ten sheets of each overlap, those that vary most first: the ΔE00 that nine sheets in ten stay within (±), and their colours. Then orders and strengths that would lessen it, and how far they move the colours.',
+  spreadHand: 'by how many percent films vary from pull to pull (standard deviation; 15 if left out, 10 to 20 by hand)',
 
   eyeUsage: 'eye COLOUR|PHOTO|JOB [--chose N,N,…] [--at ACROSS,DOWN] [--paper "L a b"] [--ink NAME] [--json]',
   eyeSummary: 'an ink without an instrument: a colour told by eye, with its doubt',

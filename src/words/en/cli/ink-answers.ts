@@ -22,12 +22,34 @@ export const inkAnswers = {
   lightnessRange: ({ range }: { range: NumberText }) => `lightness over ${range}`,
   meanChroma: ({ chroma }: { chroma: NumberText }) => `mean chroma ${chroma}`,
   movedBy: ({ deltaE, films }: { deltaE: DeltaText; films: ShareText }) => `moved by ${deltaE} ΔE00 when films vary by ${films}`,
+  noDifference: 'The order makes no difference to these colours. Keep the one there is, or order by drying and by what follows.',
+  orderWarns: ({ ridges, register }: { ridges: number; register: number }) =>
+    `check would warn of ${many(ridges, 'ridge', 'ridges')} and ${many(register, 'place where layers may not meet', 'places where layers may not meet')}`,
+  alikeOrders: ({ n }: { n: number }) => `${n} more ${n === 1 ? 'order comes' : 'orders come'} out the same`,
   givesUp: ({ what }: { what: ListText }) => `gives up: ${what}`,
 
   // recipe
   recipe: ({ parts, deltaE, lab }: { parts: ListText; deltaE: DeltaText; lab: LabText }) =>
     `${parts}, rest base: off by ΔE00 ${deltaE} (Lab ${lab})`,
   part: ({ share, ink }: { share: ShareText; ink: NameText }) => `${share} ${ink}`,
+
+  leftovers: ({ n, deltaE, lab }: { n: number; deltaE: DeltaText; lab: LabText }) =>
+    `From ${many(n, 'jar', 'jars')}, off by ΔE00 ${deltaE} (Lab ${lab}):`,
+  leftoversFar: ({ deltaE, lab }: { deltaE: DeltaText; lab: LabText }) =>
+    `Nothing comes near enough. The nearest is off by ΔE00 ${deltaE} (Lab ${lab}):`,
+  fromJar: ({ mass, ink }: { mass: MassText; ink: SayingText }) => `${mass} ${ink}, from its jar`,
+  newInk: ({ mass, ink }: { mass: MassText; ink: SayingText }) => `${mass} ${ink}, new`,
+  ofBase: ({ mass, ink }: { mass: MassText; ink: SayingText }) => `${mass} ${ink}`,
+  newAgainst: ({ mass, fresh }: { mass: MassText; fresh: MassText }) => `${mass} of new ink; without the jars it would be ${fresh}.`,
+  newInAll: ({ mass }: { mass: MassText }) => `${mass} of new ink.`,
+  // spread
+  spreadHead: ({ hand, deltaE }: { hand: ShareText; deltaE: DeltaText }) =>
+    `Films vary by ${hand} from pull to pull: nine sheets in ten stay within ± ${deltaE} ΔE00 on average.`,
+  spreadNoWay: 'No order and no strength lessens it without making another print of it.',
+  spreadOrder: ({ layers, deltaE, moved }: { layers: SayingText; deltaE: DeltaText; moved: DeltaText }) =>
+    `${layers}: ± ${deltaE}; colours move by ${moved} ΔE00`,
+  spreadStrength: ({ layer, strength, deltaE, moved }: { layer: SayingText; strength: ShareText; deltaE: DeltaText; moved: DeltaText }) =>
+    `${layer} at ${strength}: ± ${deltaE}; colours move by ${moved} ΔE00`,
 
   // mix
   potHolds: ({ layer, mass }: { layer: NameText; mass: MassText }) => `${layer}, ${mass}`,

@@ -35,6 +35,7 @@ export const refusals = {
   writePlace: 'Write two numbers from 0 to 100: --at 50,40.',
   notChoices: ({ text }: { text: NameText }) => `“${text}” are no choices.`,
   writeChoices: 'Write the numbers of the patches chosen, 0 to 6, with commas between.',
+  noSuchLamp: ({ lamp }: { lamp: NameText }) => `There is no lamp “${lamp}”.`,
   whichShelf: 'Which shelf?',
   nameShelf: 'Name a shelf file, or a job with --from.',
 

@@ -25,6 +25,10 @@ export const asks = {
 
   // The studio's shelf
   noSuchLot: ({ lot }: { lot: NameText }) => `The shelf has no lot “${lot}” of this ink.`,
+  noSuchInk: ({ ink }: { ink: NameText }) => `The job has no ink “${ink}”.`,
+  giveInkId: 'Write the id of one of its inks.',
+  noJars: 'No jar has anything left in it.',
+  sayWhatIsLeft: 'Say of a mix or an ink how many grams are left in its jar.',
   noSuchStarter: ({ ink }: { ink: NameText }) => `The starter shelf has no ink “${ink}”.`,
   mixStays: 'A mix is no lot of its own; it stays in the job.',
   partsOnShelf: 'The inks it is mixed from are on the shelf.',

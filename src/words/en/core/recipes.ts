@@ -45,6 +45,7 @@ export const recipes = {
   tooColourful: ({ by }: { by: NumberText }) =>
     `The result stays more colourful than wanted, by a chroma of ${by}: what lies below, or the only pot that fits, brings it in.`,
   atItsLimit: ({ part, limit }: { part: NameText; limit: ShareText }) => `${part} is at its limit of ${limit}.`,
+  tooLittleToWeigh: 'There is too little of it in the pot to weigh. Let some of it down first, one to ten, and weigh that.',
   hueBetween: ({ by }: { by: NumberText }) => `The hue lies between the pots at hand; the nearest is off by ${by}° of hue.`,
 
   // The same colour again

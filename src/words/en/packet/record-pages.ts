@@ -105,6 +105,7 @@ export const recordPages = {
   // Overlaps.
   overlaps: 'Overlaps',
   notedOf: ({ paper, note }: { paper: NameText; note: SayingText }) => `${paper}: ${note}`,
+  partingHead: 'Alike under one lamp, not under another',
   overlapsOn: ({ paper }: { paper: NameText }) => `Overlaps on ${paper}`,
   coverArea: ({ n }: { n: number }) => `${n} that cover area`,
   howToReadIt: 'How to read it',

@@ -21,10 +21,12 @@ import {
   askBatch,
   askComplaint,
   askInks,
+  askLeftovers,
   askOrders,
   askPot,
   askReach,
   askRecipe,
+  askSpread,
   askWanted,
   colourInPicture,
   inkFromSheet,
@@ -109,6 +111,12 @@ export const inkAnswers: { readonly [Q in keyof InkQuestions]: Work<Q> } = {
       transfer: [],
     };
   },
+  leftovers: async (ask, room) => {
+    const found = askLeftovers(planOf(room).job, ask);
+    const shownPot = found.best ?? found.nearest;
+    return { answer: { ...found, srgb: srgbOfLab(shownPot ? shownPot.lab : ask.wanted), wantedSrgb: srgbOfLab(ask.wanted) }, transfer: [] };
+  },
+  spread: async (ask, room) => ({ answer: askSpread(planOf(room), ask), transfer: [] }),
   orders: async (ask, room, task) => ({ answer: await askOrders(planOf(room), ask, task), transfer: [] }),
   batch: async (ask, room) => {
     const batch = askBatch(planOf(room), ask);

@@ -85,6 +85,17 @@ export function InkDetail({ bench, job, paper, ink, sheet, onRead }: Props) {
           unit={w.gPerMl}
           onSet={(densityGPerMl) => set({ densityGPerMl })}
         />
+        {ink.role === 'ink' && (
+          <CountField
+            label={w.left}
+            value={ink.leftGrams ?? 0}
+            min={0}
+            max={100000}
+            digits={0}
+            unit="g"
+            onSet={(leftGrams) => set({ leftGrams: leftGrams > 0 ? leftGrams : undefined })}
+          />
+        )}
         {ink.from !== 'mix' && ink.from !== 'clear' && (
           <CountField
             label={w.film}

@@ -5,7 +5,8 @@ import { ProblemList } from '../../ui/ProblemList.tsx';
 import { Why } from '../../ui/Why.tsx';
 import { told, words } from '../../store/words.ts';
 import { chosenLayer, LayerChoice } from './LayerChoice.tsx';
-import { useAnswer, type InkPartProps } from './state.ts';
+import { jarOfPot, setInk } from './edits.ts';
+import { at, useAnswer, type InkPartProps } from './state.ts';
 
 const scaleSteps = [5, 1, 0.5, 0.1, 0.01] as const;
 
@@ -101,6 +102,26 @@ export function MixPart({ bench, plan, job }: InkPartProps) {
           }}
         >
           {w.asRun}
+        </button>
+      )}
+      {answer && (
+        <button
+          type="button"
+          class="button button-box"
+          onClick={() => {
+            const jar = jarOfPot(
+              job,
+              layer.id,
+              w.jarName(answer.layerName),
+              Math.max(1, Math.round(answer.totalGrams - (mix?.printedGrams ?? 0))),
+            );
+            if (!jar) return;
+            setInk(bench, jar, 'new');
+            at.ink.value = jar.id;
+            bench.announce(w.jarKept(jar.name));
+          }}
+        >
+          {w.keepJar}
         </button>
       )}
       {mix && <p>{told(mix.note)}</p>}

@@ -11,9 +11,8 @@ import { told, words } from '../../store/words.ts';
 import { takeOrder } from './edits.ts';
 import { refuse, type InkPartProps } from './state.ts';
 
-/** Enough to find the order in hand among them, and all that look alike. */
-const mostRanked = 2000;
-const mostShown = 6;
+/** As many are looked through for orders that come out the same. */
+const enoughToGroup = 500;
 
 const wishes = ['nearWanted', 'manyColours', 'lightnessRange', 'clean', 'steady'] as const;
 
@@ -38,7 +37,7 @@ export function OrderPart({ bench, plan, paper, job }: InkPartProps) {
       await bench.upToDate();
       answer.value = await bench.ask(
         'orders',
-        { paperId: paper.id, wishes: weights.value, keep: mostRanked },
+        { paperId: paper.id, wishes: weights.value },
         {
           signal: stop.current.signal,
           onProgress: (done) => {
@@ -55,6 +54,14 @@ export function OrderPart({ bench, plan, paper, job }: InkPartProps) {
   };
   const present = decided.map((l) => l.id).join();
   const layerOf = (id: string) => plan.layers.find((l) => l.id === id);
+  const saysOf = (v: OrdersAnswer['groups'][number]['values']): string =>
+    w.values(
+      job.wanted.length > 0 ? sayDelta(v.nearWanted) : null,
+      v.manyColours,
+      sayNumber(v.lightnessRange, 0, true),
+      sayNumber(v.clean, 0, true),
+      sayDelta(v.steady),
+    );
   return (
     <div class="order-part part-words">
       <h2>
@@ -100,73 +107,54 @@ export function OrderPart({ bench, plan, paper, job }: InkPartProps) {
         {decided.length < 2 && <span>{w.tooFew}</span>}
         {answer.value && share.value === null && <span>{w.orders(answer.value.orders)}</span>}
       </div>
+      {answer.value?.noDifference && (
+        <p>
+          <b>{w.noDifference}</b>
+        </p>
+      )}
       {answer.value && (
         <ol class="orders">
-          {alike(answer.value, job.wanted.length > 0, present)
-            .slice(0, mostShown)
-            .map((group, i) => {
-              const { one } = group;
-              const now = one.layers.join() === present;
-              return (
-                <li key={one.layers.join()} class="order-card">
-                  <h3>
-                    {w.orderNo(i + 1)}
-                    {now && <small>{w.present}</small>}
-                  </h3>
-                  <ol class="order-stack" reversed aria-label={w.firstDown}>
-                    {one.layers.toReversed().map((id) => (
-                      <li key={id}>
-                        <i style={{ background: layerOf(id)?.swatch?.srgb }} />
-                        {layerOf(id)?.name ?? id}
-                      </li>
-                    ))}
-                  </ol>
-                  <p>{group.says}</p>
-                  {group.count > 1 && (
-                    <p class="order-alike">{w.alike(group.count - 1, answer.value!.orders > answer.value!.ranked.length)}</p>
-                  )}
-                  <p>{one.loses.length > 0 ? w.loses(told(listed(one.loses, 'semicolon'))) : w.losesNothing}</p>
-                  {!now && (
-                    <button
-                      type="button"
-                      class={i === 0 ? 'button button-strong' : 'button button-box'}
-                      onClick={() => {
-                        takeOrder(bench, one.layers);
-                        bench.announce(w.orderTaken);
-                      }}
-                    >
-                      {w.takeOrder(i + 1)}
-                    </button>
-                  )}
-                </li>
-              );
-            })}
+          {answer.value.groups.slice(0, answer.value.noDifference ? 1 : undefined).map((one, i) => {
+            const now = one.layers.join() === present;
+            return (
+              <li key={one.layers.join()} class="order-card">
+                <h3>
+                  {w.orderNo(i + 1)}
+                  {now && <small>{w.present}</small>}
+                </h3>
+                <ol class="order-stack" reversed aria-label={w.firstDown}>
+                  {one.layers.toReversed().map((id) => (
+                    <li key={id}>
+                      <i style={{ background: layerOf(id)?.swatch?.srgb }} />
+                      {layerOf(id)?.name ?? id}
+                    </li>
+                  ))}
+                </ol>
+                <p>{saysOf(one.values)}</p>
+                {one.alike > 0 && !answer.value!.noDifference && (
+                  <p class="order-alike">{w.alike(one.alike, answer.value!.orders > enoughToGroup)}</p>
+                )}
+                {one.warnings.ridges + one.warnings.register > 0 && (
+                  <p class="needs-line">{w.orderWarns(one.warnings.ridges, one.warnings.register)}</p>
+                )}
+                <p>{one.loses.length > 0 ? w.loses(told(listed(one.loses, 'semicolon'))) : w.losesNothing}</p>
+                {!now && (
+                  <button
+                    type="button"
+                    class={i === 0 ? 'button button-strong' : 'button button-box'}
+                    onClick={() => {
+                      takeOrder(bench, one.layers);
+                      bench.announce(w.orderTaken);
+                    }}
+                  >
+                    {w.takeOrder(i + 1)}
+                  </button>
+                )}
+              </li>
+            );
+          })}
         </ol>
       )}
     </div>
   );
-}
-
-interface Alike {
-  readonly one: OrdersAnswer['ranked'][number];
-  readonly says: string;
-  readonly count: number;
-}
-
-/** Orders whose figures read the same are one card; the order in hand stands for those like it. */
-function alike(answer: OrdersAnswer, wanted: boolean, present: string): Alike[] {
-  const groups = new Map<string, Alike>();
-  for (const one of answer.ranked) {
-    const v = one.values;
-    const says = words().inks.values(
-      wanted ? sayDelta(v.nearWanted) : null,
-      v.manyColours,
-      sayNumber(v.lightnessRange, 0, true),
-      sayNumber(v.clean, 0, true),
-      sayDelta(v.steady),
-    );
-    const had = groups.get(says);
-    groups.set(says, { one: !had || one.layers.join() === present ? one : had.one, says, count: (had?.count ?? 0) + 1 });
-  }
-  return [...groups.values()];
 }

@@ -32,7 +32,11 @@ export function Pinned({ bench, plan, paper, job }: InkPartProps) {
                     <Films layers={plan.layers} here={layers} />
                     <b>{name}</b>
                   </p>
-                  <p>{one.now ? w.pinNow(sayDelta(one.now.deltaE), told(one.now.words), sayShare(one.now.chance, 0)) : w.pinOpen}</p>
+                  <p>
+                    {one.now
+                      ? w.pinNow(sayDelta(one.now.deltaE), sayDelta(one.now.band), told(one.now.words), sayShare(one.now.chance, 0))
+                      : w.pinOpen}
+                  </p>
                   {note && (
                     <p>
                       <small>{note}</small>

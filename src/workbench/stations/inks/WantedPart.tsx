@@ -11,6 +11,7 @@ import { Why } from '../../ui/Why.tsx';
 import { sayDelta, sayLab } from '../../ui/format.ts';
 import { told, words } from '../../store/words.ts';
 import { pinWanted, takeRecipe } from './edits.ts';
+import { Leftovers } from './Leftovers.tsx';
 import { Pair } from './LayerChoice.tsx';
 import { Pinned } from './Pinned.tsx';
 import { ReadingField } from './ReadingField.tsx';
@@ -184,6 +185,7 @@ export function WantedPart({ bench, plan, paper, job }: InkPartProps) {
             {answer.problems.length > 0 && <ProblemList problems={answer.problems} />}
           </>
         )}
+        {lab && <Leftovers bench={bench} plan={plan} job={job} paper={paper} wanted={lab} over={over.value} layer={useLayer} />}
         {lab && overlap.value.length > 0 && (
           <button type="button" class="button button-box" onClick={() => pinWanted(bench, overlap.value, lab, paper.id)}>
             {w.pin}: {overlap.value.map((id) => plan.layers.find((l) => l.id === id)?.name ?? id).join(' + ')}

@@ -1,6 +1,7 @@
 import type { Lab } from '../../../core/colour/index.ts';
 import type { Reading, Recipe } from '../../../core/ink/index.ts';
 import type { Job, JobInk, JobPotLog, JobReading } from '../../../core/job/index.ts';
+import { letDownParts } from '../../../core/plan/index.ts';
 import type { Bench } from '../../store/bench.ts';
 import { withLayer } from '../../store/edits.ts';
 import { say } from '../../../words/index.ts';
@@ -81,6 +82,22 @@ export function withRecipe(job: Job, layerId: string, recipe: Pick<Recipe, 'part
   const mix: JobInk = { id: mine?.id ?? freshId(name, job.inks, 'mix'), name, from: 'mix', role: 'ink', densityGPerMl: 1.1, parts };
   const inks = clear ? job : withInk(job, base);
   return withLayer(withInk(inks, mix), layerId, { ink: mix.id, strength: 1 });
+}
+
+/** What is left of a layer's pot, as a mix of its own with so many grams in its jar; null where the layer is open or let down with a base the job does not list. */
+export function jarOfPot(job: Job, layerId: string, name: string, leftGrams: number): JobInk | null {
+  const layer = job.layers.find((l) => l.id === layerId);
+  const parts = layer ? letDownParts(job, layer).filter((p) => p.inkId !== '') : [];
+  if (parts.length === 0) return null;
+  return {
+    id: freshId(name, job.inks, 'jar'),
+    name,
+    from: 'mix',
+    role: 'ink',
+    densityGPerMl: Math.round(100 * parts.reduce((sum, p) => sum + p.share * p.densityGPerMl, 0)) / 100,
+    leftGrams,
+    parts: parts.map((p) => ({ ink: p.inkId, parts: Math.round(p.share * 10000) / 100 })),
+  };
 }
 
 /** Decided layers take the places they hold together, in a new order; the others stay where they are. */

@@ -12,13 +12,18 @@ interface Props {
   readonly paper: ShownPaper;
   readonly shown: ReadonlySignal<number | null>;
   readonly held: ReadonlySignal<number | null>;
+  /** Which ground of a printed sheet it is looked at on. */
+  readonly region: ReadonlySignal<number | null>;
   readonly onLetGo: () => void;
 }
 
 /** All that is known of one overlap. Keeps its height, so that the chart below stands still. */
-export function Detail({ plan, paper, shown, held, onLetGo }: Props) {
+export function Detail({ plan, paper, shown, held, region, onLetGo }: Props) {
   const w = words().overlaps;
-  const overlap = shown.value === null ? undefined : paper.overlaps.find((o) => o.code === shown.value);
+  const found = shown.value === null ? undefined : paper.overlaps.find((o) => o.code === shown.value);
+  const ground = region.value === null ? undefined : paper.grounds?.colours[region.value];
+  const there = found && ground?.overlaps.find((o) => o.code === found.code);
+  const overlap = found && there ? { ...found, ...there, possible: [] } : found;
   if (!overlap)
     return (
       <div class="detail detail-empty">
@@ -32,6 +37,11 @@ export function Detail({ plan, paper, shown, held, onLetGo }: Props) {
         <h2>
           <Films layers={plan.layers} here={overlap.layers} />
           {nameOverlap(plan, overlap)}
+          {ground && there && (
+            <small>
+              <i class="ground-colour" style={{ background: ground.srgb }} /> {w.groundNo(region.value! + 1)}
+            </small>
+          )}
         </h2>
         <dl>
           <div>

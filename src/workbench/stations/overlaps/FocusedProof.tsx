@@ -11,7 +11,7 @@ interface Props {
   readonly plan: ShownPlan;
   readonly paper: ShownPaper;
   readonly shown: ReadonlySignal<number | null>;
-  readonly onPoint: (code: number | null, press: boolean) => void;
+  readonly onPoint: (code: number | null, press: boolean, pixel: number | null) => void;
 }
 
 /** The proof with the overlap in question in colour and all others grey. Reads the signal here, so that only this draws anew. */

@@ -1,4 +1,7 @@
 import { useComputed, useSignal } from '@preact/signals';
+import { useMemo } from 'preact/hooks';
+import { underLamp } from '../../../core/asks/index.ts';
+import type { Illuminant } from '../../../core/colour/index.ts';
 import { OverlapLine } from '../../ui/OverlapLine.tsx';
 import { PaperSwitch } from '../../ui/PaperSwitch.tsx';
 import { ProofSheet } from '../../ui/ProofSheet.tsx';
@@ -6,8 +9,11 @@ import { Why } from '../../ui/Why.tsx';
 import { told, words } from '../../store/words.ts';
 import type { StationProps } from '../station.ts';
 import { Detail } from './Detail.tsx';
+import { Grounds } from './Grounds.tsx';
+import { Lamps } from './Lamps.tsx';
 import { FocusedProof } from './FocusedProof.tsx';
 import { sortings, sortOverlaps, type SortBy } from './sort.ts';
+import { Spread } from './Spread.tsx';
 import { SwatchGrid } from './SwatchGrid.tsx';
 import { WorthReading } from './WorthReading.tsx';
 
@@ -17,10 +23,14 @@ export function OverlapsView({ bench }: StationProps) {
   const pointed = useSignal<number | null>(null);
   const held = useSignal<number | null>(null);
   const by = useSignal<SortBy>('films');
+  /** Which ground of a printed sheet is looked at. */
+  const region = useSignal<number | null>(null);
+  const lamp = useSignal<Illuminant>('D50');
   const shown = useComputed(() => pointed.value ?? held.value);
   const w = words().overlaps;
   const plan = bench.plan.value;
-  const paper = bench.paper.value;
+  const asJudged = bench.paper.value;
+  const paper = useMemo(() => asJudged && underLamp(asJudged, lamp.value), [asJudged, lamp.value]);
   if (!plan || !paper) return null;
 
   const overlaps = sortOverlaps(paper.overlaps, by.value);
@@ -37,7 +47,10 @@ export function OverlapsView({ bench }: StationProps) {
             plan={plan}
             paper={paper}
             shown={shown}
-            onPoint={(code, press) => {
+            onPoint={(code, press, pixel) => {
+              const at = pixel === null ? null : (paper.grounds?.regions[pixel] ?? null);
+              // Let go of the proof, the ground that was held stays in sight.
+              if (at !== null || held.value === null) region.value = at;
               if (press) hold(code);
               else pointed.value = code;
             }}
@@ -53,6 +66,7 @@ export function OverlapsView({ bench }: StationProps) {
           paper={paper}
           shown={shown}
           held={held}
+          region={region}
           onLetGo={() => {
             held.value = null;
           }}
@@ -80,7 +94,10 @@ export function OverlapsView({ bench }: StationProps) {
             </select>
           </label>
         </div>
+        {paper.lights.length > 0 && <Lamps plan={plan} paper={paper} lamp={lamp} held={held.value} onShow={hold} />}
+        {paper.grounds && <Grounds plan={plan} paper={paper} shown={shown} held={held} region={region} />}
         <WorthReading plan={plan} paper={paper} held={held.value} onShow={hold} />
+        <Spread bench={bench} plan={plan} paper={asJudged ?? paper} held={held.value} onShow={hold} />
         <SwatchGrid plan={plan} overlaps={overlaps} pointed={pointed} held={held} shown={shown} onHold={hold} />
       </section>
     </div>

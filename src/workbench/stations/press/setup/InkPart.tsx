@@ -3,10 +3,11 @@ import { sayFilm, sayMass, sayShare } from '../../../ui/units.ts';
 import { Pot } from '../../../ui/Pot.tsx';
 import { Why } from '../../../ui/Why.tsx';
 import { words } from '../../../store/words.ts';
+import { setFilms } from './edits.ts';
 import type { PartProps } from './part.ts';
 
 /** Grams for every run as bars: what reaches the paper, in the ink's colour, and what screen and pot keep. */
-export function InkPart({ plan }: PartProps) {
+export function InkPart({ bench, plan }: PartProps) {
   const w = words().press;
   const { units } = plan.job;
   const say = (grams: number): string => sayMass(grams, units, units === 'mm' ? (grams < 10 ? 1 : 0) : 2);
@@ -23,6 +24,18 @@ export function InkPart({ plan }: PartProps) {
         </p>
         <Why of={w.inkHead}>{w.inkWhy(say(studioDefaults.stayingGrams[0]), say(studioDefaults.stayingGrams[1]))}</Why>
       </div>
+      <fieldset class="choices films-lie">
+        <legend>
+          {w.filmsLie}
+          <Why of={w.filmsLie}>{w.filmsWhy}</Why>
+        </legend>
+        {(['dried-between', 'wet-on-wet', 'unknown'] as const).map((films) => (
+          <label key={films} class="choice-mark">
+            <input type="radio" name="films" checked={plan.job.press.films === films} onChange={() => setFilms(bench, films)} />
+            <span>{w.films[films]}</span>
+          </label>
+        ))}
+      </fieldset>
       <ol class="ink-runs" reversed>
         {plan.layers.toReversed().map((layer) => {
           const { mix } = layer;

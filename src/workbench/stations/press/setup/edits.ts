@@ -16,6 +16,11 @@ export function setRegister(bench: Bench, field: PressField, change: Partial<Job
   bench.edit(step('press', field), (job) => ({ ...job, register: clean({ ...job.register, ...change }) }));
 }
 
+/** How films lie on one another: dried between coats, wet on wet, or not known. */
+export function setFilms(bench: Bench, films: Job['press']['films']): void {
+  bench.edit(step('press', 'films'), (job) => ({ ...job, press: { ...job.press, films } }));
+}
+
 export function setDay(bench: Bench, change: Partial<Job['day']>): void {
   bench.edit(step('press', 'day'), (job) => ({ ...job, day: { ...job.day, ...change } }));
 }

@@ -1,0 +1,114 @@
+import { describe, expect, test } from 'vitest';
+import { deltaE00, srgbFromXyz, xyzFromLab, type Lab } from '../../src/core/colour/index.ts';
+import { parseJob, type Job } from '../../src/core/job/index.ts';
+import { createPlanner, type PlannedPaper } from '../../src/core/plan/index.ts';
+import { groundColours, paintOverPicture } from '../../src/core/print/index.ts';
+import { jobOf, offset, overlapsOf, patchOf, pressOrder, type Patches } from './overprint-jobs.ts';
+
+const srgbOf = (lab: Lab): readonly [number, number, number] => srgbFromXyz(xyzFromLab(lab)).rgb;
+
+/** A picture of vertical bands of these colours, as wide as the image. */
+function bands(colours: readonly (readonly number[])[], width = 120, height = 60): { width: number; height: number; rgb: Uint8Array } {
+  const rgb = new Uint8Array(width * height * 3);
+  for (let y = 0; y < height; y++)
+    for (let x = 0; x < width; x++) rgb.set(colours[Math.floor((x * colours.length) / width)], (y * width + x) * 3);
+  return { width, height, rgb };
+}
+
+/** The set's inks but one, printed over a sheet that carries a picture of that one. */
+function overPrinted(patches: Patches, earlier: string): { readonly job: Job; readonly paper: PlannedPaper } {
+  const base = jobOf(patches, { black: true });
+  const job = parseJob({
+    ...base,
+    layers: base.layers.filter((l) => l.id !== earlier.toLowerCase()),
+    papers: [{ ...base.papers[0], printed: { picture: 'earlier.png' } }],
+  });
+  const picture = bands([srgbOf(patches[earlier].lab)], 60);
+  const plan = createPlanner().plan({
+    job,
+    attachments: new Map([['earlier.png', new Uint8Array()]]),
+    pictures: new Map([['earlier.png', picture]]),
+  });
+  return { job, paper: plan.papers[0] };
+}
+
+describe('the colours of a printed sheet', () => {
+  test('bands of a picture come back as its grounds, with their areas; grain and a faint fleck make no ground', () => {
+    const { rgb } = bands([
+      [220, 40, 40],
+      [30, 60, 160],
+      [240, 230, 200],
+    ]);
+    for (let i = 0; i < rgb.length; i++) rgb[i] = Math.max(0, Math.min(255, rgb[i] + ((i * 7919) % 9) - 4));
+    rgb.set([0, 255, 0], 600);
+    const { colours, regions } = groundColours(rgb);
+    expect(colours).toHaveLength(3);
+    for (const c of colours) expect(c.share).toBeCloseTo(1 / 3, 2);
+    expect(new Set([regions[10], regions[60], regions[110]]).size).toBe(3);
+    expect(regions[10 + 120]).toBe(regions[10]);
+  });
+});
+
+describe('overlaps on a sheet that carries an earlier print', () => {
+  test('areas of all grounds add up to the overlaps’; the colours are those the proof is painted in', () => {
+    const base = jobOf(offset.FOGRA39L, {});
+    const job = parseJob({ ...base, papers: [{ ...base.papers[0], printed: { picture: 'earlier.png' } }] });
+    const picture = bands([
+      [230, 120, 110],
+      [120, 150, 210],
+    ]);
+    const plan = createPlanner().plan({
+      job,
+      attachments: new Map([['earlier.png', new Uint8Array()]]),
+      pictures: new Map([['earlier.png', picture]]),
+    });
+    const [paper] = plan.papers;
+    expect(paper.grounds!.colours).toHaveLength(2);
+    for (const overlap of paper.overlaps) {
+      const sum = paper.grounds!.colours.reduce((all, g) => all + (g.overlaps.find((o) => o.code === overlap.code)?.areaMm2 ?? 0), 0);
+      expect(sum).toBeCloseTo(overlap.areaMm2, 6);
+    }
+    const painted = new Uint32Array(plan.codes.data.length);
+    const over = paper.overPicture!;
+    paintOverPicture(plan.codes, over.ground, over.cube, over.rowOfCode, painted);
+    for (const [at, ground] of paper.grounds!.colours.entries()) {
+      for (const one of ground.overlaps) {
+        const i = plan.codes.data.findIndex((code, k) => code === one.code && paper.grounds!.regions[k] === at);
+        const [r, g, b] = [1, 3, 5].map((k) => parseInt(one.srgb.slice(k, k + 2), 16));
+        expect(
+          Math.abs((painted[i] & 255) - r) + Math.abs(((painted[i] >> 8) & 255) - g) + Math.abs(((painted[i] >> 16) & 255) - b),
+        ).toBeLessThan(40);
+      }
+    }
+  });
+  test('measured overprints over a ground known from its picture alone lie within their bands', () => {
+    let within = 0,
+      all = 0,
+      bandSum = 0,
+      offSum = 0;
+    for (const patches of Object.values(offset)) {
+      for (const earlier of ['M', 'Y', 'C']) {
+        const { paper } = overPrinted(patches, earlier);
+        for (const one of paper.grounds!.colours[0].overlaps) {
+          const layers = paper.overlaps.find((o) => o.code === one.code)!.layers;
+          // Black goes down first on these presses: over an earlier print it lies on top, which is another print.
+          if (layers.length === 0 || layers.includes('k')) continue;
+          const name = pressOrder([earlier, ...layers.map((l) => l.toUpperCase())].join('')).join('');
+          if (!overlapsOf(patches).includes(name)) continue;
+          const off = deltaE00(one.lab, patchOf(patches, name).lab);
+          all++;
+          bandSum += one.band;
+          offSum += off;
+          if (off <= one.band) within++;
+        }
+      }
+    }
+    console.log(
+      `over a picture: ${within} of ${all} within their bands, mean off ${(offSum / all).toFixed(1)}, mean band ${(bandSum / all).toFixed(1)}`,
+    );
+    expect(all).toBeGreaterThan(40);
+    expect(within / all).toBeGreaterThan(0.85);
+    // A band that says nothing holds always: it must not be more than two and a half times what it is off by.
+    expect(bandSum).toBeLessThan(2.5 * offSum);
+  });
+});
