@@ -1,7 +1,8 @@
 import { rasterize, regionBox, strip } from '../form/index.ts';
 import type { Grid, Region } from '../form/index.ts';
 import { balanced } from './balanced.ts';
-import { frameOf, pixelMm } from './certificate.ts';
+import { frameOf } from './certificate.ts';
+import { pixelMm } from './working-grid.ts';
 import { halved, linePixels } from './halved.ts';
 import { smoothed } from './lines.ts';
 import type { CostRaster, NoBridge, PointMm } from './types.ts';

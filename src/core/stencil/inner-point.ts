@@ -1,6 +1,6 @@
 import { rasterize } from '../form/index.ts';
 import type { Box, Region } from '../form/index.ts';
-import { pixelMm, workingGrid } from './certificate.ts';
+import { pixelMm, workingGrid } from './working-grid.ts';
 import { nearDistance } from './edt.ts';
 import type { PointMm } from './types.ts';
 

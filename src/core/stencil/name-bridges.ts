@@ -2,7 +2,8 @@ import { common, parts, regionArea, regionBox, strip, unite } from '../form/inde
 import type { Region } from '../form/index.ts';
 import { sampleCost } from './bridges.ts';
 import type { Strip } from './bridges.ts';
-import { paperMask, workingGrid } from './certificate.ts';
+import { paperMask } from './certificate.ts';
+import { workingGrid } from './working-grid.ts';
 import { nearLine } from './lines.ts';
 import type { Bridge, BridgePin, CostRaster, PointMm } from './types.ts';
 

@@ -2,7 +2,7 @@ import { ratesOf } from '../../core/plan/index.ts';
 import { length, longLength, say, sentences, type Saying } from '../../words/index.ts';
 import { sayUses } from '../cut-uses.ts';
 import type { Page } from '../pdf/page.ts';
-import { drawsWhole, pagesOfDrawing, placingMap, sharpCorners, whatShows } from './cut.ts';
+import { drawsWhole, pagesOfDrawing, placingMap, sharpCorners, whatShows } from './cut-drawing.ts';
 import { caution, cautionOf, column, fact, paraHigh, steps } from './parts.ts';
 import { roughly, sizeIn, startPage, type, type Frame, type Pages, type PlannedLayer, type Setting } from './setting.ts';
 import { inkName, materialOf, sideOf } from './words.ts';
