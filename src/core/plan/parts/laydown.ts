@@ -15,7 +15,7 @@ import { planMix } from './mix.ts';
 import { inkSwatch, swatchOf } from './papers.ts';
 import { depositOfRun, type PlannedPress } from './press.ts';
 import { codeColours } from './proof.ts';
-import { makeStencils, materialFor, materialsOf, writtenCut, type CodeColours, type CutLayer } from './stencils.ts';
+import { kerfOf, makeStencils, materialFor, materialsOf, writtenCut, type CodeColours, type CutLayer } from './stencils.ts';
 
 /** Each layer's sheet, its bridges where they are least seen on the bare papers. Layers whose stencil can't be made are left out. */
 export function cutTheStencils(
@@ -174,7 +174,7 @@ export function wearReads(
       .filter((s) => s.layer.cut === layer.cut)
       .map(({ layer: { id, side }, stencil }, i) => ({ id, side, stencil, run: i + 1, sheetsThrough: 1 }));
     const group = stencilGroups(alike).findIndex((g) => g.layers.some((l) => l.id === layer.id));
-    const kerfMm = job.materials.find((m) => m.id === material.id)?.kerfMm ?? 0;
+    const kerfMm = kerfOf(job, material.id);
     const set = planCut(alike, spreads, material, kerfMm).sets.findIndex((s) => s.serves.includes(layer.id));
     const leader = alike.find((l) => l.id === planCut(alike, spreads, material, kerfMm).sets[set]?.layerId);
     const stencil = stencils.find((s) => s.layer.id === layer.id)?.stencil;
@@ -202,7 +202,7 @@ export function planCuts(
     if (!region) return [];
     const served = planned.filter((l) => l.cutId === cut.id);
     const material = materialFor(job, cut.id);
-    const kerfMm = job.materials.find((m) => m.id === material.id)?.kerfMm ?? 0;
+    const kerfMm = kerfOf(job, material.id);
     const ids = { id: cut.id, name: cut.name, region, materialId: material.id, layers: served.map((l) => l.id) };
     return [{ ...ids, ...planCut(served, spreads, material, kerfMm) }];
   });

@@ -49,6 +49,11 @@ export function materialOf(materials: readonly Material[], id: string | undefine
   return materials.find((m) => m.id === id) ?? materials[0];
 }
 
+/** Width that the machine takes away along each line in this material; 0 for a knife. */
+export function kerfOf(job: Pick<Job, 'materials'>, materialId: string): number {
+  return job.materials.find((m) => m.id === materialId)?.kerfMm ?? 0;
+}
+
 /** What a cut is cut from. */
 export function materialFor(job: Pick<Job, 'materials' | 'cuts'>, cutId: string): ReturnType<typeof materialOf> {
   return materialOf(materialsOf(job), job.cuts.find((c) => c.id === cutId)?.material);
@@ -131,7 +136,7 @@ export function linesToCut(layer: { readonly id: string; readonly stencil: Stenc
 
 /** A layer's stencil as it is written, remembered. */
 export function writtenCut(job: Pick<Job, 'materials'>, layer: JobLayer, stencil: Stencil, material: Material, memory: Memory): WrittenCut {
-  const kerfMm = job.materials.find((m) => m.id === material.id)?.kerfMm ?? 0;
+  const kerfMm = kerfOf(job, material.id);
   return memory.part(`written ${layer.id}`, { stencil, material, kerfMm, place: `${placeOf(layer)}.cut` }, writeCut);
 }
 
