@@ -105,7 +105,9 @@ function requestOf({ job, layer, cut, material }: StencilReads, cost?: CostRaste
 
 /** Does it fail in a way that closing, size or material may mend? */
 const needsWayOut = (stencil: Stencil): boolean =>
-  !stencil.certificate.holds || (stencil.prints.rings.length === 0 && stencil.problems.some((p) => p.code === 'stencil-closed'));
+  !stencil.certificate.holds ||
+  stencil.problems.some((p) => p.code === 'stencil-much-lost') ||
+  (stencil.prints.rings.length === 0 && stencil.problems.some((p) => p.code === 'stencil-closed'));
 
 /** The one rule of what may be cut: a stencil that was not proven is not written, by whatever way it is asked for. */
 export function mustHold(layer: { readonly id: string; readonly stencil: Stencil }): void {
