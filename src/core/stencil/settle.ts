@@ -115,7 +115,9 @@ class Mending {
         since = this.rounds;
       }
       points += pointsOf(this.paper);
-      const goesOn = this.rounds < leastRounds || (this.rounds < mostRounds && points < mostPoints && this.rounds - since < patience);
+      const goesOn =
+        (this.rounds < leastRounds && points < 2 * mostPoints) ||
+        (this.rounds < mostRounds && points < mostPoints && this.rounds - since < patience);
       this.rounds++;
       if (!goesOn || !this.mended(seen)) return this.settled(seen);
     }
