@@ -68,7 +68,7 @@ export function judgeDrawing(text: string, name: string, look?: LookAtWritten): 
 function floodPieces(d: string): number {
   const paper = tidy([...boxRegion(sheet).rings, ...readPathData(d, 0.003).rings], 'even-odd');
   const box = regionBox(paper);
-  const step = 0.2,
+  const step = 0.1,
     width = Math.round((box.maxX - box.minX) / step),
     height = Math.round((box.maxY - box.minY) / step);
   const mask = rasterize(paper, { originXMm: box.minX, originYMm: box.minY, mmPerPx: step, width, height });

@@ -1,17 +1,18 @@
 import { layerOf, inkBench } from '../core/asks/index.ts';
-import { linesToCut, materialsOf, sayOffer, type Plan } from '../core/plan/index.ts';
+import { linesToCut, materialsOf, sayOffer, takeOffer, type Plan } from '../core/plan/index.ts';
 import { fail } from '../core/problem.ts';
-import { say } from '../words/index.ts';
+import { name as asName, say } from '../words/index.ts';
 import { cutFile } from '../packet/index.ts';
-import type { Command } from './command.ts';
+import type { Call, Command } from './command.ts';
 import { checkStockFile, cutStock } from './cut-stock.ts';
 import { fileAt } from './disk.ts';
+import { jobFileAt, writeInPlace } from './done.ts';
 import { option, replaceFile, word } from './help.ts';
 import { jobOf, planOf, printProblems } from './load.ts';
 import { placeOf } from './options.ts';
-import { printJson, readerOnPaper, tellHere } from './reader.ts';
+import { printJson, readerOnPaper, sayHere, tellHere } from './reader.ts';
 import { sayStencil } from './say-stencil.ts';
-import { layerNamed, textOf } from './words.ts';
+import { layerNamed, numberOf, textOf } from './words.ts';
 import { mustBeNew, writeNew } from './write-file.ts';
 
 type Layer = Plan['layers'][number];
@@ -26,6 +27,7 @@ export const cut: Command = {
     option('--out', say('help.cutOut'), 'file'),
     option('--paper', say('help.cutPaper'), 'size'),
     replaceFile,
+    option('--take N', say('help.cutTake')),
     option('--json', say('help.cutJson')),
   ],
   prints: true,
@@ -34,6 +36,7 @@ export const cut: Command = {
     paper: { type: 'string' },
     out: { type: 'string' },
     replace: { type: 'boolean' },
+    take: { type: 'string' },
     json: { type: 'boolean' },
   },
   async run(call) {
@@ -55,13 +58,15 @@ export const cut: Command = {
       plan.layers.find((l) => l.id === wanted.id) ??
       fail('no-stencil', `layers[#${wanted.id}]`, say('refusals.noStencil'), say('refusals.runCheck'));
     const { stencil } = layer;
+    if (call.options['take'] !== undefined) return take(plan, layer, call);
     if (call.options['json']) {
       printJson(facts(plan, layer));
       return stencil.certificate.holds ? 0 : 1;
     }
     printProblems(stencil.problems);
     for (const line of sayStencil(plan, layer)) console.log(line);
-    for (const offer of stencil.offers ?? []) console.log(`  › ${tellHere(sayOffer(offer, materialsOf(plan.job)))}`);
+    for (const [i, offer] of (stencil.offers ?? []).entries())
+      console.log(`  ${i + 1} › ${tellHere(sayOffer(offer, materialsOf(plan.job)))}`);
     const { certificate } = stencil;
     if (out === undefined) return certificate.holds ? 0 : 1;
     linesToCut(layer);
@@ -71,6 +76,17 @@ export const cut: Command = {
     return 0;
   },
 };
+
+/** Way out number so and so, written into the job. */
+function take(plan: Plan, { id, name, stencil }: Layer, call: Call): number {
+  const offers = stencil.offers ?? [];
+  if (offers.length === 0) fail('no-way-out', placeOf('--take'), say('refusals.noWayOut'), say('refusals.seeWeakPlaces'));
+  const file = jobFileAt(call.words[0]);
+  const offer = offers[Math.round(numberOf(call.options['take'], '--take', 1, 1, offers.length)) - 1];
+  writeInPlace(file, takeOffer(plan.job, id, offer));
+  console.log(sayHere('begin.wayTaken', { layer: asName(name), way: sayOffer(offer, materialsOf(plan.job)) }));
+  return 0;
+}
 
 /** All that `--json` tells. */
 function facts(plan: Plan, { id, side, cutId, stencil }: Layer): object {
@@ -90,6 +106,7 @@ function facts(plan: Plan, { id, side, cutId, stencil }: Layer): object {
     loosePieces: stencil.loosePieces.map(({ number, at, areaMm2, costDeltaE }) => ({ number, at, areaMm2, costDeltaE })),
     cut: plan.cuts.find((c) => c.id === cutId)?.uses,
     certificate: stencil.certificate,
+    offers: stencil.offers?.map(({ kind, atMm, areaMm2, costDeltaE, change }) => ({ kind, atMm, areaMm2, costDeltaE, change })),
     knife: stencil.knife,
   };
 }

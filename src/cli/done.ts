@@ -1,7 +1,7 @@
 import { basename, join, resolve } from 'node:path';
 import { existsSync, statSync, writeFileSync } from 'node:fs';
 import { inkBench, layerOf } from '../core/asks/index.ts';
-import { doneKinds, jobFileName, markDone, writeJobText } from '../core/job/index.ts';
+import { doneKinds, jobFileName, markDone, writeJobText, type Job } from '../core/job/index.ts';
 import { fail } from '../core/problem.ts';
 import { list, name as asName, say } from '../words/index.ts';
 import type { Command } from './command.ts';
@@ -46,18 +46,23 @@ export const done: Command = {
       widthMm,
     }));
     const job = kinds.reduce((one, kind) => markDone(one, layer.id, kind, { done: !undo, bridges }), bundle.job);
-    try {
-      writeFileSync(file, writeJobText(job));
-    } catch (error) {
-      fail('cannot-write', fileAt(file), say('cli.cannotWrite', { why: diskError(error) }), say('cli.otherPlace'));
-    }
+    writeInPlace(file, job);
     console.log(sayHere(undo ? 'begin.unmarked' : 'begin.marked', { layer: asName(layer.name), what: list(kinds.map(asName), 'and') }));
     return 0;
   },
 };
 
+/** The job's own file, with what has been decided. */
+export function writeInPlace(file: string, job: Job): void {
+  try {
+    writeFileSync(file, writeJobText(job));
+  } catch (error) {
+    fail('cannot-write', fileAt(file), say('cli.cannotWrite', { why: diskError(error) }), say('cli.otherPlace'));
+  }
+}
+
 /** Only a folder is written into: a `.laydown` file is the bench's. */
-function jobFileAt(path: string): string {
+export function jobFileAt(path: string): string {
   const at = resolve(path);
   if (basename(at) === jobFileName) return at;
   if (existsSync(at) && statSync(at).isDirectory()) return join(at, jobFileName);

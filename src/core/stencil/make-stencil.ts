@@ -2,7 +2,7 @@ import { boxRegion, common, emptyRegion, parts, regionArea, regionBox, ringArea,
 import type { Box, Region } from '../form/index.ts';
 import { problem } from '../problem.ts';
 import type { Problem } from '../problem.ts';
-import { length, say, type Saying } from '../../words/say.ts';
+import { length, say, share, type Saying } from '../../words/say.ts';
 import type { Strip } from './bridges.ts';
 import { borderMm } from './certificate.ts';
 import { workingGrid, workingMmPerPx } from './working-grid.ts';
@@ -18,6 +18,8 @@ import type { InTheWay, Island, LoosePiece, PointMm, Stencil, StencilRequest } f
 
 /** Rings smaller than this come from rounding, not from a drawing. */
 const crumbMm2 = 0.1;
+/** Mending that takes more of the drawing than this is told, with ways out. */
+const muchLost = 0.3;
 /** One stencil of a cut: what stays, what prints, what holds it together, and the proof that it does. Deterministic. */
 export function makeStencil(request: StencilRequest): Stencil {
   const { side, material, islands: wish } = request;
@@ -65,6 +67,18 @@ export function makeStencil(request: StencilRequest): Stencil {
   );
   const cutLines: Region = { rings: paper.rings.filter((ring) => !isSheetRing(ring, sheet)) };
   const cutOuts = prints.rings.filter((ring) => ringArea(ring) > 0).length;
+  const drawnMm2 = Math.min(regionArea(openings0), regionArea(request.shape));
+  const lostMm2 = regionArea(takeAway(openings0, prints)) - bridges.reduce((sum, b) => sum + b.areaMm2, 0);
+  if (lostMm2 > muchLost * drawnMm2 && prints.rings.length > 0)
+    problems.push(
+      problem(
+        'warning',
+        'stencil-much-lost',
+        place,
+        say('stencil.muchLost', { lost: share(lostMm2 / drawnMm2, 0) }),
+        say('stencil.takeAnOffer'),
+      ),
+    );
   report(settled, prints, place, material.name, problems);
   return {
     side,

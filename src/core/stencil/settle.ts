@@ -12,14 +12,17 @@ import { speckMm2 } from './widths.ts';
 import type { Widths } from './widths.ts';
 import type { Thin } from './windows.ts';
 
-/** At most so many rounds; fewer for long outlines (points looked at in all rounds), so that none takes more than a few seconds. */
-const mostRounds = 12,
-  leastRounds = 4,
-  mostPoints = 40_000;
+/** At most so many rounds, the first of which widen openings too; fewer for long outlines (points looked at in all rounds), so that none takes more than a few seconds. */
+const mostRounds = 20,
+  roundsOfBoth = 7,
+  leastRounds = 3,
+  mostPoints = 32_000;
 /** It ends when the faults have not become fewer for so many rounds. */
 const patience = 4;
 const mostHairRounds = 2;
-/** So many times an opening is widened in one place; where paper has grown into it again it closes. */
+/** So much of their surroundings closes with openings late on. */
+const lateMm = 0.2;
+/** So many times an opening is widened in one place; where paper has grown into it again, or late, it closes. */
 const mostWidenings = 2;
 /** What is added is broader than the least width by this much: room for the fitted curve and for rounding. */
 export const spareMm = 0.06;
@@ -69,6 +72,7 @@ class Mending {
   private readonly bridgeMm: number;
   private readonly openingMm: number;
   private meantFine: boolean | undefined;
+  private rounds = 0;
   private hairRounds = 0;
   /** Paper too thin at first sight. */
   private slender: readonly Thin[] = [];
@@ -100,8 +104,7 @@ class Mending {
   done(): Settled {
     const { sheet } = this;
     const { material } = this.request;
-    let round = 0,
-      fewest = Infinity,
+    let fewest = Infinity,
       since = 0;
     let points = 0;
     for (;;) {
@@ -109,11 +112,13 @@ class Mending {
       const faults = faultsOf(seen);
       if (faults < fewest) {
         fewest = faults;
-        since = round;
+        since = this.rounds;
       }
       points += pointsOf(this.paper);
-      const goesOn = round < leastRounds || (round < mostRounds && points < mostPoints && round - since < patience);
-      round++;
+      const goesOn =
+        (this.rounds < leastRounds && points < 2 * mostPoints) ||
+        (this.rounds < mostRounds && points < mostPoints && this.rounds - since < patience);
+      this.rounds++;
       if (!goesOn || !this.mended(seen)) return this.settled(seen);
     }
   }
@@ -200,7 +205,7 @@ class Mending {
     ];
     for (const { at, line, region, mend } of narrow) {
       if (!clear(at)) continue;
-      if (this.widenings.filter((known) => nearLine(known, at) < this.openingMm).length < mostWidenings) {
+      if (this.rounds < roundsOfBoth && this.widenings.filter((known) => nearLine(known, at) < this.openingMm).length < mostWidenings) {
         this.widened.push(at);
         this.widenings.push(line);
         taken.push(mend);
@@ -208,7 +213,8 @@ class Mending {
       else if (region.rings.length > 0 && this.mayClose(region)) closing.add(region);
     }
     this.closed.push(...closing);
-    added.push(...[...closing].map(overlapping));
+    // Late on what is left beside them goes too.
+    added.push(...[...closing].map((region) => (this.rounds < roundsOfBoth ? overlapping(region) : offsetRegion(region, lateMm))));
     if (added.length + taken.length === 0) return false;
     return this.change(added, taken);
   }

@@ -15,13 +15,18 @@ const mostSingly = 3;
 export type OfferGround = Omit<StencilRequest, 'cost' | 'place'> & { readonly cost?: CostRaster };
 
 /**
- * Ways out for a stencil that does not hold, least loss first: close what stands in the way, choose a firmer material, make
+ * Ways out for a stencil that does not hold or loses much, least loss first: close what stands in the way, choose a firmer material, make
  * the drawing larger. A material and a size are offered only where the stencil made with them holds.
  */
 export function offersFor(asked: OfferGround, materials: readonly Material[], refused: Stencil): Offer[] {
   const holds = (request: OfferGround): boolean => {
     const made = makeStencil(request);
     return made.certificate.holds && made.problems.every((p) => p.severity !== 'error');
+  };
+  /** What closing and dropping lose is told; another size or material is to lose little. */
+  const holdsWell = (request: OfferGround): boolean => {
+    const made = makeStencil(request);
+    return made.certificate.holds && made.problems.every((p) => p.severity !== 'error' && p.code !== 'stencil-much-lost');
   };
   const offers: Offer[] = [];
   const { inTheWay = [], mayGo = [] } = refused;
@@ -47,7 +52,7 @@ export function offersFor(asked: OfferGround, materials: readonly Material[], re
         m.leastBridgeMm + m.leastOpeningMm < asked.material.leastBridgeMm + asked.material.leastOpeningMm,
     )
     .sort((a, b) => b.leastBridgeMm - a.leastBridgeMm || b.leastOpeningMm - a.leastOpeningMm);
-  const found = leastThat(firmer, (material) => holds({ ...asked, material }));
+  const found = leastThat(firmer, (material) => holdsWell({ ...asked, material }));
   if (found)
     offers.push({
       kind: 'firmer',
@@ -56,7 +61,7 @@ export function offersFor(asked: OfferGround, materials: readonly Material[], re
       areaMm2: 0,
       change: { materialId: found.id, leastBridgeMm: found.leastBridgeMm, leastOpeningMm: found.leastOpeningMm },
     });
-  const scale = leastThat(scales, (by) => holds({ ...asked, ...grown(asked, by) }));
+  const scale = leastThat(scales, (by) => holdsWell({ ...asked, ...grown(asked, by) }));
   if (scale !== undefined) {
     const { fits } = grown(asked, scale);
     offers.push({

@@ -124,7 +124,9 @@ function requestOf({ job, layer, cut, material, sheetMm }: StencilReads, cost?: 
 
 /** Does it fail in a way that closing, size or material may mend? */
 const needsWayOut = (stencil: Stencil): boolean =>
-  !stencil.certificate.holds || (stencil.prints.rings.length === 0 && stencil.problems.some((p) => p.code === 'stencil-closed'));
+  !stencil.certificate.holds ||
+  stencil.problems.some((p) => p.code === 'stencil-much-lost') ||
+  (stencil.prints.rings.length === 0 && stencil.problems.some((p) => p.code === 'stencil-closed'));
 
 /** The lines that may be cut. The one rule: what was not proven as written is not written, by whatever way it is asked for. */
 export function linesToCut(layer: { readonly id: string; readonly stencil: Stencil; readonly written: WrittenCut }): CutLines {

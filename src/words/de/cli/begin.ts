@@ -12,6 +12,7 @@ export const begin: Same<typeof en.begin> = {
   written: ({ file }) => `${file} ist geschrieben. Was man zuerst anfasst:`,
   next: ({ check, explain }) => `Was ein Feld bedeutet: ${explain}. Dann: ${check}`,
   marked: ({ layer, what }) => `${layer}: ${what}. Das bleibt so; was es ändern würde, wird gesagt.`,
+  wayTaken: ({ layer, way }) => `${layer}: ${way}. In die Arbeit geschrieben.`,
   unmarked: ({ layer, what }) => `${layer}: nicht mehr ${what}.`,
   unitIs: ({ unit }) => `Einheit: ${unit}`,
   mayBe: ({ what }) => `Möglich: ${what}`,

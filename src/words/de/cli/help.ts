@@ -93,12 +93,13 @@ export const help: Same<typeof en.help> = {
   packetSplit: 'eine Datei für den Tisch und eine für die Presse',
   packetJson: 'gibt stattdessen plan.json aus und schreibt nichts',
 
-  cutUsage: 'cut ARBEIT SCHICHT|--stock N [--out DATEI] [--paper a4|letter] [--replace] [--json]',
+  cutUsage: 'cut ARBEIT SCHICHT|--stock N [--out DATEI] [--paper a4|letter] [--replace] [--take N] [--json]',
   cutSummary: 'zeigt eine Schablone oder einen Materialbogen mit mehreren und schreibt die Schneiddatei in wahrer Größe',
   cutStock: 'statt einer Schablone der Materialbogen N mit allen, die auf ihm liegen',
   cutOut:
     'die Schneiddatei, .svg oder .dxf; ein Materialbogen auch als .pdf. Eine Schablone wird nur geschrieben, wenn sie nachweislich hält',
   cutPaper: 'mit --stock und einer .pdf: in Teilen auf a4 oder letter, mit Ansetzmarken',
+  cutTake: 'für eine Schablone, die nicht hält: den Ausweg N der gezeigten wählen und in die Arbeit (einen Ordner) schreiben',
   cutJson: 'Inseln, Stege mit dem, was jeder im Druck kostet, Nachweis und Messerarbeit als JSON',
 
   orderUsage: 'order ARBEIT [--for WÜNSCHE] [--on PAPIER] [--keep N] [--before A,B …] [--json]',

@@ -68,6 +68,8 @@ export const refusals: Same<typeof en.refusals> = {
   sayStock: 'Mit --stock sagen, welcher; eine einzelne Schablone in Teilen liegt in der Druckmappe.',
   cutAsSvgOrDxf: 'Eine Schneiddatei ist SVG oder DXF.',
   endInSvgOrDxf: 'Den Dateinamen auf .svg oder .dxf enden lassen; die geteilte PDF-Datei liegt in der Druckmappe.',
+  noWayOut: 'Diese Schablone braucht keinen Ausweg, oder es fand sich keiner.',
+  seeWeakPlaces: 'Nachsehen, was „laydown cut“ von ihr sagt, und ihre schwachen Stellen bei den Schablonen.',
   noStencil: 'Sie hat keine Schablone: ihr Schnitt ist leer oder war nicht zu lesen.',
   runCheck: 'Nachsehen, was „laydown check“ sagt.',
   notProven: 'Die Schablone würde auseinanderfallen, darum wird keine Schneiddatei geschrieben.',

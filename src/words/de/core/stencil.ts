@@ -30,6 +30,7 @@ export const stencil: Same<typeof en.stencil> = {
     `${many(n, 'Öffnung war', 'Öffnungen waren')} zu fein zum Schneiden und ${which(n, 'wurde', 'wurden')} geschlossen, ${which(n, 'bei', 'zuerst bei')} ${first}.`,
   dropped: ({ n, first }) =>
     `${many(n, 'haarfeiner Papiersteg', 'haarfeine Papierstege')} würde${n === 1 ? '' : 'n'} nicht halten und ${which(n, 'wurde', 'wurden')} weggelassen, ${which(n, 'bei', 'zuerst bei')} ${first}.`,
+  muchLost: ({ lost }) => `Beim Ausbessern gehen ${lost} der Zeichnung verloren: zu fein für dieses Material in dieser Größe.`,
   keepHairlines: 'Den Proof ansehen. Sollen sie bleiben, die Form größer machen oder sie breiter zeichnen.',
   lookOrEnlarge: 'Den Proof ansehen oder die Form größer machen.',
   marginTooSmall: ({ least }) => `Der Bogen lässt weniger als ${least} um das Bild; er wurde größer gemacht.`,

@@ -11,6 +11,7 @@ export const begin = {
   written: ({ file }: { file: NameText }) => `${file} is written. What one touches first:`,
   next: ({ check, explain }: { check: SayingText; explain: SayingText }) => `What a field means: ${explain}. Then: ${check}`,
   marked: ({ layer, what }: { layer: NameText; what: ListText }) => `${layer}: ${what}. It stays as it is; what would change it is told.`,
+  wayTaken: ({ layer, way }: { layer: NameText; way: SayingText }) => `${layer}: ${way}. Written into the job.`,
   unmarked: ({ layer, what }: { layer: NameText; what: ListText }) => `${layer}: no longer ${what}.`,
   unitIs: ({ unit }: { unit: NameText }) => `Unit: ${unit}`,
   mayBe: ({ what }: { what: NameText }) => `May be: ${what}`,

@@ -93,11 +93,12 @@ export const help = {
   packetSplit: 'one file for the table and one for the press',
   packetJson: 'prints plan.json instead and writes nothing',
 
-  cutUsage: 'cut JOB LAYER|--stock N [--out FILE] [--paper a4|letter] [--replace] [--json]',
+  cutUsage: 'cut JOB LAYER|--stock N [--out FILE] [--paper a4|letter] [--replace] [--take N] [--json]',
   cutSummary: 'shows one stencil, or a sheet of stock with several, and writes its cut file at true size',
   cutStock: 'instead of one stencil, sheet N of the stock with all that lie on it',
   cutOut: 'the cut file to write, .svg or .dxf; a sheet of stock also as .pdf. A stencil is only written if it is proven to hold together',
   cutPaper: 'with --stock and a .pdf: in parts on a4 or letter, with joining marks',
+  cutTake: 'for a stencil that does not hold: takes way out N of those shown, and writes that into the job (a folder)',
   cutJson: 'islands, bridges with what each costs in the print, certificate, knife work, as JSON',
 
   orderUsage: 'order JOB [--for WISHES] [--on PAPER] [--keep N] [--before A,B …] [--json]',

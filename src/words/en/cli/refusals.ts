@@ -68,6 +68,8 @@ export const refusals = {
   sayStock: 'Say which with --stock; one stencil in parts is in the packet.',
   cutAsSvgOrDxf: 'A cut file is SVG or DXF.',
   endInSvgOrDxf: 'End the file’s name in .svg or .dxf; the tiled PDF is in the packet.',
+  noWayOut: 'This stencil needs no way out, or none was found.',
+  seeWeakPlaces: 'See what “laydown cut” says of it, and its weak places at Stencils.',
   noStencil: 'It has no stencil: its cut is empty or could not be read.',
   runCheck: 'See what “laydown check” says.',
   notProven: 'The stencil would fall apart, so no cut file is written.',

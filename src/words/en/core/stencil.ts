@@ -29,6 +29,7 @@ export const stencil = {
     `${many(n, 'opening was', 'openings were')} too fine to be cut and closed, ${which(n, 'at', 'the first at')} ${first}.`,
   dropped: ({ n, first }: { n: number; first: LengthText }) =>
     `${many(n, 'hairline', 'hairlines')} of paper could not hold and ${n === 1 ? 'was' : 'were'} left out, ${which(n, 'at', 'the first at')} ${first}.`,
+  muchLost: ({ lost }: { lost: ShareText }) => `Mending takes ${lost} of what is drawn: too fine for this material at this size.`,
   keepHairlines: 'Look at the proof. To keep them, make the form larger or draw them broader.',
   lookOrEnlarge: 'Look at the proof, or make the form larger.',
   marginTooSmall: ({ least }: { least: LengthText }) => `The sheet leaves less than ${least} around the image; it was made larger.`,
