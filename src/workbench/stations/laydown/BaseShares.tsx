@@ -27,7 +27,7 @@ export function BaseShares({ bench, layer }: { readonly bench: Bench; readonly l
   return (
     <div class="base-shares">
       {others.map((base) => (
-        <label key={base.id} class="num">
+        <label key={base.id}>
           <span>{w.ofTheBase(base.name)}</span>
           <NumberField
             label={w.ofTheBase(base.name)}
