@@ -252,6 +252,21 @@ describe('order and mixing', () => {
     await expect.poll(() => page.locator('.big-grams').allTextContents()).toEqual(['15\u00a0g', '5\u00a0g']);
     expect(await text('.mix-part')).toMatch(/Rounding to the scale moves the colour by \d\.\d\d ΔE00/);
   });
+
+  test('two bases share what is no ink, and undo names them', async () => {
+    await part('mix');
+    await page.locator('[data-choice=urchin] input').check({ force: true });
+    await expect.poll(() => page.locator('.big-grams').count()).toBe(2);
+    await page.getByLabel('Extender base, of the base').fill('40');
+    await page.getByLabel('Extender base, of the base').press('Enter');
+    await expect.poll(() => page.locator('.big-grams').count()).toBe(3);
+    expect((await job()).layers.find((l) => l.id === 'urchin')!.bases).toEqual([
+      { ink: 'clear-base', share: 0.6 },
+      { ink: 'extender', share: 0.4 },
+    ]);
+    await undo();
+    await expect.poll(() => page.locator('.big-grams').count()).toBe(2);
+  });
 });
 
 describe('saving a pot', () => {

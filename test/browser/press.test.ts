@@ -205,6 +205,17 @@ describe('the press station', () => {
     await eventually(falls).toBe(before);
   });
 
+  test('a run with a mesh of its own has a screen of its own on that day', async () => {
+    await lay('gap');
+    await page.getByLabel('Mesh of Kelp').selectOption('43-80');
+    await lay('day');
+    await page.locator('.day-list summary').click();
+    await eventually(() => page.locator('.day-list').innerText()).toContain('screen 43-80');
+    await undo('the mesh of a run').click();
+    await eventually(() => page.locator('.day-list').innerText()).not.toContain('screen 43-80');
+    await page.locator('.day-list summary').click();
+  });
+
   test('two at the press: a lane each, nobody in two places, and the day is shorter', async () => {
     await lay('day');
     const ends = (): Promise<string> => page.locator('.day-head p').innerText();

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { plan, type Plan } from '../../src/core/plan/index.ts';
+import { buyingList, plan, type Plan } from '../../src/core/plan/index.ts';
 import { smallJob } from '../../src/packet/packet-jobs.ts';
 
 /** Whole Plans over random jobs: no two of their parts may contradict one another. */
@@ -12,6 +12,7 @@ const paper = fc.record({
   count: fc.integer({ min: 4, max: 40 }),
   thicknessMm: fc.double({ min: 0.1, max: 0.6, noNaN: true }),
   edge: fc.constantFrom('cut' as const, 'torn' as const),
+  absorbency: fc.constantFrom('low' as const, 'usual' as const, 'high' as const),
 });
 const material = fc.record({
   washable: fc.boolean(),
@@ -20,8 +21,14 @@ const material = fc.record({
 const jobs = fc.record({
   papers: fc.array(paper, { minLength: 1, maxLength: 3 }),
   material,
-  // Which cut each run takes, and which side of it.
-  runs: fc.array(fc.tuple(fc.constantFrom('ring', 'block'), fc.constantFrom('window', 'piece')), { minLength: 1, maxLength: 4 }),
+  // Which cut each run takes, which side of it, and whether through a mesh of its own.
+  runs: fc.array(fc.tuple(fc.constantFrom('ring', 'block'), fc.constantFrom('window', 'piece'), fc.boolean()), {
+    minLength: 1,
+    maxLength: 4,
+  }),
+  /** Of the extender, in what is no ink. */
+  extender: fc.option(fc.double({ min: 0.05, max: 0.95, noNaN: true }), { nil: undefined }),
+  sheetMm: fc.option(fc.tuple(fc.integer({ min: 95, max: 160 }), fc.integer({ min: 75, max: 140 })), { nil: undefined }),
   setUpSheets: fc.integer({ min: 0, max: 6 }),
   target: fc.integer({ min: 1, max: 4 }),
   frame: fc.tuple(fc.integer({ min: 200, max: 500 }), fc.integer({ min: 200, max: 500 })),
@@ -41,7 +48,29 @@ function planOf(w: Wishes): Plan {
     smallJob({
       materials: [{ ...base.materials[0], ...w.material, stock }],
       papers: w.papers.map((p, i) => ({ ...base.papers[0], ...p, id: `p${i}`, name: `Paper ${i}` })),
-      layers: w.runs.map(([cut, side], i) => ({ id: `l${i}`, name: `Run ${i}`, cut, side, ink: i % 2 ? 'yellow' : 'blue', strength: 0.8 })),
+      cuts: base.cuts.map((cut) => (cut.id === 'ring' && w.sheetMm ? { ...cut, sheetMm: w.sheetMm } : cut)),
+      inks: [
+        ...base.inks,
+        { id: 'clear', name: 'Clear', from: 'clear', role: 'transparent-base', densityGPerMl: 1.04 },
+        { id: 'extender', name: 'Extender', from: 'clear', role: 'extender-base', densityGPerMl: 1.2 },
+      ],
+      layers: w.runs.map(([cut, side, mesh], i) => ({
+        id: `l${i}`,
+        name: `Run ${i}`,
+        cut,
+        side,
+        ink: i % 2 ? 'yellow' : 'blue',
+        strength: 0.8,
+        ...(mesh ? { mesh: { perCm: 43, threadMicrons: 80 } } : {}),
+        ...(w.extender === undefined
+          ? {}
+          : {
+              bases: [
+                { ink: 'clear', share: 1 - w.extender },
+                { ink: 'extender', share: w.extender },
+              ],
+            }),
+      })),
       screen: {
         insideWidthMm: w.frame[0],
         insideHeightMm: w.frame[1],
@@ -174,4 +203,41 @@ describe('a plan hangs together', () => {
     if (w.mixing === 'day-before')
       for (const mix of day.steps.filter((s) => s.what === 'mix')) expect(mix.day).toBeLessThan(Math.min(...first.values()));
   });
+
+  over(
+    'a run stands on a screen of its mesh; its pot comes to the whole, weighs what it says, and all of it is bought',
+    (p, w) => {
+      const screens = new Map<string, Set<boolean>>();
+      for (const step of p.edition.day?.steps ?? []) {
+        if (!step.screen || step.run === null) continue;
+        const own = w.runs[Number(step.run.slice(1))][2];
+        screens.set(step.screen.id, (screens.get(step.screen.id) ?? new Set()).add(own));
+      }
+      for (const meshes of screens.values()) expect(meshes.size).toBe(1);
+      const grams = new Map<string, number>();
+      for (const { mix, wetMicrons, id } of p.layers) {
+        expect(wetMicrons).toBe(p.press.runs.find((run) => run.layerId === id)!.deposit.wetMicrons);
+        if (!mix) continue;
+        expect(sum(mix.parts.map((part) => part.share))).toBeCloseTo(1, 9);
+        expect(sum(mix.parts.map((part) => part.massGrams))).toBeCloseTo(mix.totalGrams, 6);
+        expect(mix.parts).toHaveLength(w.extender === undefined ? 2 : 3);
+        for (const part of mix.parts) grams.set(part.inkId, (grams.get(part.inkId) ?? 0) + part.massGrams);
+      }
+      const bought = buyingList(p).find((group) => group.kind === 'inks')!.lines;
+      for (const [ink, needed] of grams) {
+        const line = bought.find((one) => JSON.stringify(one.what).includes(p.job.inks.find((k) => k.id === ink)!.name))!;
+        const { grams: mass } = line.amount.values!['mass'] as { grams: number };
+        expect(mass).toBeGreaterThanOrEqual(needed - 1e-6);
+        expect(mass).toBeLessThan(needed + 1);
+      }
+      // The tape holds the narrowest of the sheets.
+      const { taping } = p.press;
+      for (const { stencil } of p.layers)
+        if (taping) {
+          expect(taping.stencil.widthMm).toBeLessThanOrEqual(stencil.sheet.maxX - stencil.sheet.minX + 1e-9);
+          expect(taping.stencil.heightMm).toBeLessThanOrEqual(stencil.sheet.maxY - stencil.sheet.minY + 1e-9);
+        }
+    },
+    15,
+  );
 });

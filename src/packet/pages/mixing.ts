@@ -1,20 +1,37 @@
 import { studioDefaults } from '../../core/edition/index.ts';
 import { figure, labColour, list, mass, name as asName, say, sentences, share, type Quantity } from '../../words/index.ts';
-import { caution, cautionOf, drawSwatch, paraHigh } from './parts.ts';
-import { massIn, startPage, type, type Frame, type Pages, type PlannedLayer, type Setting } from './setting.ts';
+import { caution, cautionHigh, cautionOf, drawSwatch, paraHigh } from './parts.ts';
+import { massIn, roomOf, startPage, type, type Frame, type Pages, type PlannedLayer, type Setting } from './setting.ts';
 import { labelPages, labelsUnder } from './labels.ts';
 import { inkName } from './words.ts';
 
 const perPage = 3;
 const swatchHighMm = 26;
+const swatchMm = 46;
+const gapMm = 10;
+/** Over the table, and the least and most that one of its rows takes. */
+const overTableMm = 19.8,
+  leastRowMm = 5.6,
+  mostRowMm = 13;
 
-/** Three cards a page, one under the other, to be cut apart and stood beside the pots. */
+/** Three cards a page where they fit, one under the other, to be cut apart and stood beside the pots. */
 export function* mixingPages(setting: Setting): Pages {
   const layers = setting.plan.layers.filter((l) => l.mix !== null);
   const open = setting.plan.layers.filter((l) => l.mix === null);
-  for (let i = 0; i < Math.max(1, layers.length); i += perPage) {
-    if (i > 0) yield;
-    const some = layers.slice(i, i + perPage);
+  let at = 0;
+  do {
+    if (at > 0) yield;
+    // Above the first card what holds for all inks.
+    const holds = at > 0 ? [] : ['ink-label', ...(layers.some((l) => l.mix && l.mix.retarderShare > 0) ? ['retarder'] : [])];
+    const room = roomOf(setting);
+    const said = holds.reduce((sum, id) => sum + cautionHigh(setting.book, room.width, cautionOf(setting, id)), 0);
+    const from = room.top + said;
+    const highFor = (n: number): number => (room.bottom - from - (n - 1) * gapMm) / n;
+    const fits = (n: number): boolean => layers.slice(at, at + n).every((l) => leastHigh(setting, l) <= highFor(n));
+    let count = perPage;
+    while (count > 1 && !fits(count)) count--;
+    const height = highFor(count);
+    const some = layers.slice(at, at + count);
     const frame = startPage(setting, {
       step: 1,
       title: setting.say('cards.mix'),
@@ -22,18 +39,15 @@ export function* mixingPages(setting: Setting): Pages {
       runs: some.map((l) => l.run),
     });
     const { page, left, right, top, bottom, width } = frame;
-    const gap = 10;
-    // Above the first card what holds for all inks.
-    const holds = ['ink-label', ...(layers.some((l) => l.mix && l.mix.retarderShare > 0) ? ['retarder'] : [])];
-    const from = i === 0 ? holds.reduce((y, id) => caution(page, left, y, width, cautionOf(setting, id)), top - 2) + 2 : top;
-    const height = (bottom - from - (perPage - 1) * gap) / perPage;
+    holds.reduce((y, id) => caution(page, left, y, width, cautionOf(setting, id)), top - 2);
     some.forEach((layer, k) => {
-      const y = from + k * (height + gap);
+      const y = from + k * (height + gapMm);
       card(setting, frame, layer, y, height);
-      if (k > 0) page.line(left, y - gap / 2, right, y - gap / 2, 0.2, [2, 2]);
+      if (k > 0) page.line(left, y - gapMm / 2, right, y - gapMm / 2, 0.2, [2, 2]);
     });
-    let y = from + some.length * (height + gap);
-    if (i + perPage >= layers.length && open.length > 0 && y < bottom - 8) {
+    at += count;
+    let y = from + some.length * (height + gapMm);
+    if (at >= layers.length && open.length > 0 && y < bottom - 8) {
       y = page.para(
         left,
         y,
@@ -48,28 +62,13 @@ export function* mixingPages(setting: Setting): Pages {
       );
     }
     // Labels go under the last card where they fit; else they have a page of their own.
-    if (i + perPage >= layers.length && !labelsUnder(setting, frame, y + 1)) labelPages(setting);
-  }
+    if (at >= layers.length && !labelsUnder(setting, frame, y + 1)) labelPages(setting);
+  } while (at < layers.length);
 }
 
-function card(setting: Setting, frame: Frame, layer: PlannedLayer, y: number, heightMm: number): void {
-  const { page, left, right, width } = frame;
-  const { plan } = setting;
-  const { mix } = layer;
-  if (!mix) return;
-  const paper = plan.papers[0];
-  const swatchMm = 46;
-  const words = width - swatchMm - 7;
-  page.text(left, y + 11.5, String(layer.run), { size: 40, weight: 'bold' });
-  page.fit(left + 17, y + 5.2, words - 17, setting.tell(inkName(plan, layer)), { size: 20, weight: 'bold' });
-  page.fit(
-    left + 17,
-    y + 11.5,
-    words - 17,
-    setting.say('cards.inkOfPot', { layer: asName(layer.name), share: share(layer.strength, 0) }),
-    type.body,
-  );
-
+/** What stands under the table: how much, and the retarder. */
+function notesOf(setting: Setting, mix: NonNullable<PlannedLayer['mix']>) {
+  const words = roomOf(setting).width - swatchMm - 7;
   const [least, most] = mix.totalRangeGrams;
   const mayNeed = say('cards.mayNeed', { least: massIn(setting, least, 'about'), most: massIn(setting, most, 'about') });
   const fine = (grams: number): Quantity & { kind: 'mass' } => mass(grams, setting.units === 'in' ? 2 : 1);
@@ -82,15 +81,43 @@ function card(setting: Setting, frame: Frame, layer: PlannedLayer, y: number, he
   const noteStyle = { ...type.small, size: 9.5 };
   const askedStyle = { ...noteStyle, weight: mix.retarderShare > 0 ? 'bold' : 'regular' } as const;
   const notes = [setting.tell(sentences(mix.note, mayNeed)), setting.tell(sentences(asked, never))];
-  const underTable = paraHigh(page, words, notes[0], noteStyle) + paraHigh(page, words, notes[1], askedStyle) + 6.5;
+  return {
+    words,
+    noteStyle,
+    askedStyle,
+    notes,
+    highMm: paraHigh(setting.book, words, notes[0], noteStyle) + paraHigh(setting.book, words, notes[1], askedStyle) + 6.5,
+  };
+}
+
+const leastHigh = (setting: Setting, { mix }: PlannedLayer): number =>
+  mix ? overTableMm + notesOf(setting, mix).highMm + (mix.parts.length + 1) * leastRowMm : 0;
+
+function card(setting: Setting, frame: Frame, layer: PlannedLayer, y: number, heightMm: number): void {
+  const { page, left, right } = frame;
+  const { plan } = setting;
+  const { mix } = layer;
+  if (!mix) return;
+  const paper = plan.papers[0];
+  const { words, notes, noteStyle, askedStyle, highMm: underTable } = notesOf(setting, mix);
+  page.text(left, y + 11.5, String(layer.run), { size: 40, weight: 'bold' });
+  page.fit(left + 17, y + 5.2, words - 17, setting.tell(inkName(plan, layer)), { size: 20, weight: 'bold' });
+  page.fit(
+    left + 17,
+    y + 11.5,
+    words - 17,
+    setting.say('cards.inkOfPot', { layer: asName(layer.name), share: share(layer.strength, 0) }),
+    type.body,
+  );
+
   const x = { parts: left + words * 0.5, grams: left + words * 0.73, weighed: left + words * 0.77 };
   let at = y + 18;
   page.text(x.parts, at, setting.say('cards.parts'), { ...type.small, align: 'right' });
   page.text(x.grams, at, setting.say('cards.weigh'), { ...type.small, align: 'right' });
   page.text(x.weighed, at, setting.say('cards.weighed'), type.small);
   at += 1.8;
-  const row = Math.max(4, Math.min(13, (heightMm - 19.8 - underTable) / (mix.parts.length + 1)));
-  const size = Math.min(20, row * 1.6);
+  const row = Math.max(4, Math.min(mostRowMm, (heightMm - overTableMm - underTable) / (mix.parts.length + 1)));
+  const size = Math.min(20, row * 1.6, words * 0.16);
   const weighed = (grams: number): string => setting.show(massIn(setting, grams, 'weighed'));
   const weighedBox = (top: number): void =>
     page.rect(x.weighed, top + 1, left + words - x.weighed, row - 2, { stroke: '#000000', lineMm: 0.25 });

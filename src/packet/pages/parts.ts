@@ -121,7 +121,8 @@ export function steps(
 
 const cautionStyle = { ...type.small, weight: 'semibold' } as const;
 
-export const cautionHigh = (page: Page, widthMm: number, text: string): number => paraHigh(page, widthMm - 5, text, cautionStyle) + 2;
+export const cautionHigh = (page: Pick<Page, 'faces'>, widthMm: number, text: string): number =>
+  paraHigh(page, widthMm - 5, text, cautionStyle) + 2;
 
 /** A caution: a black bar in front, so that it is seen without colour. */
 export function caution(page: Page, x: number, y: number, widthMm: number, text: string): number {
@@ -145,7 +146,7 @@ export function fact(
 }
 
 /** What a paragraph would take, from its top to the top of what follows. */
-export function paraHigh({ faces }: Page, widthMm: number, text: string, style: TextStyle): number {
+export function paraHigh({ faces }: Pick<Page, 'faces'>, widthMm: number, text: string, style: TextStyle): number {
   return (wrap(faces, text, widthMm, style).length * style.size * (style.leading ?? usualLeading)) / pointsPerMm;
 }
 

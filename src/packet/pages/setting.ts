@@ -61,6 +61,14 @@ export interface Frame {
   readonly bottom: number;
 }
 
+/** The same before a page is begun: to see what will fit. */
+export function roomOf({ book, marginMm }: Pick<Setting, 'book' | 'marginMm'>): Omit<Frame, 'page'> {
+  const [wide, high, margin] = [book.widthMm, book.heightMm, marginMm].map((mm) => mm / book.scale);
+  const left = margin + spineMm + spineGapMm,
+    right = wide - margin - 2;
+  return { left, right, width: right - left, top: margin + 21, bottom: high - margin - 9 };
+}
+
 /** Width of the spine at the left edge of each page, and the gap to the words. */
 const spineMm = 9;
 const spineGapMm = 7;

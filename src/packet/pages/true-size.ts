@@ -5,7 +5,7 @@ import { figure, length, name as asName, type Saying } from '../../words/index.t
 import { type, type Pages, type TrueSizeSetting } from './setting.ts';
 
 /** Height kept free at the foot of a true-size sheet for its name and the check line. */
-const footMm = 17;
+const footMm = 14;
 export const checkLineMm = 100;
 
 /** A drawing in mm that is printed at true size, over as many sheets as it takes. */
@@ -107,7 +107,7 @@ function joiningMarks(page: Page, sheet: Tile, joins: ReturnType<typeof seams>, 
 
 function foot(setting: TrueSizeSetting, page: Page, drawing: TrueSize, tiling: Tiling, sheet: Tile): void {
   const { marginMm, units } = setting;
-  const y = page.heightMm - marginMm - 10.5;
+  const y = page.heightMm - marginMm - 9.8;
   const right = page.widthMm - marginMm;
   const many = tiling.tiles.length > 1;
   if (many) page.text(marginMm, y + 2.2, sheet.name, { size: 22, weight: 'bold' });
@@ -115,13 +115,13 @@ function foot(setting: TrueSizeSetting, page: Page, drawing: TrueSize, tiling: T
   const line = right - checkLineMm - 1;
   page.fit(
     words,
-    y - 1.2,
+    y - 0.6,
     line - words - 4,
     setting.say('packet.titled', { title: asName(setting.plan.job.title), drawing: drawing.name }),
     type.strong,
     7.5,
   );
-  page.fit(words, y + 3.2, line - words - 4, setting.tell(drawing.says), { size: 8.5 }, 6.5);
+  page.fit(words, y + 3.4, line - words - 4, setting.tell(drawing.says), { size: 8.5 }, 6.5);
   checkLine(
     page,
     line,

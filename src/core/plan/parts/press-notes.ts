@@ -52,7 +52,7 @@ export function cocklingNotes(job: Pick<Job, 'papers'>, layers: readonly Pick<Pl
       problem(
         'note',
         'paper-cockles',
-        `papers[#${p.id}].cockles`,
+        `papers[#${p.id}]`,
         say('press.cockles', { paper: asName(p.name), runs }),
         say('press.pressFlat'),
       ),

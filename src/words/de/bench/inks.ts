@@ -274,6 +274,7 @@ export const inks: Words['inks'] = {
   tooFew: 'Es braucht zwei Schichten mit Farbe.',
 
   mix: 'Mischen',
+  ofTheBase: (base) => `${base}, von der Base`,
   mixHead: (layer, grams) => `${layer}: ${grams} g`,
   grams: 'Gramm insgesamt',
   scale: 'Waage zeigt',

@@ -22,7 +22,6 @@ export const laydown: Words['laydown'] = {
   inkOf: (name) => `Farbe von ${name}`,
   open: 'Offen: noch keine Farbe',
   strength: 'Stärke',
-  ofTheBase: (base) => `${base}, von der Base`,
   strengthOf: (name) => `Stärke von ${name}, Prozent Farbe im Topf`,
   window: 'Fenster',
   piece: 'Stück',

@@ -299,6 +299,7 @@ export const inks = {
   tooFew: 'Two layers with an ink are needed.',
 
   mix: 'Mixing',
+  ofTheBase: (base: string) => `${base}, of the base`,
   mixHead: (layer: string, grams: string) => `${layer}: ${grams} g`,
   grams: 'Grams in all',
   scale: 'Scale shows',

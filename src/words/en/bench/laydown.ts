@@ -19,7 +19,6 @@ export const laydown = {
   inkOf: (name: string) => `Ink of ${name}`,
   open: 'Open: no ink yet',
   strength: 'Strength',
-  ofTheBase: (base: string) => `${base}, of the base`,
   strengthOf: (name: string) => `Strength of ${name}, percent of ink in the pot`,
   window: 'Window',
   piece: 'Piece',

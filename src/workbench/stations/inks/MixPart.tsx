@@ -4,6 +4,7 @@ import { CountField } from '../../ui/CountField.tsx';
 import { ProblemList } from '../../ui/ProblemList.tsx';
 import { Why } from '../../ui/Why.tsx';
 import { told, words } from '../../store/words.ts';
+import { BaseShares } from './BaseShares.tsx';
 import { chosenLayer, LayerChoice } from './LayerChoice.tsx';
 import { jarOfPot, setInk } from './edits.ts';
 import { at, useAnswer, type InkPartProps } from './state.ts';
@@ -25,6 +26,7 @@ export function MixPart({ bench, plan, job }: InkPartProps) {
   );
   const layer = plan.layers.find((l) => l.id === id);
   if (!layer) return <p>{w.openLayer}</p>;
+  const jobLayer = job.layers.find((l) => l.id === id);
   const mix = layer.mix;
   const digits = scale.value >= 1 ? 0 : scale.value >= 0.1 ? 1 : 2;
   const say = (g: number): string => sayNumber(g, digits, true);
@@ -67,6 +69,7 @@ export function MixPart({ bench, plan, job }: InkPartProps) {
       )}
       {problems.length > 0 && <ProblemList problems={problems} />}
       <div class="fields">
+        {jobLayer && <BaseShares bench={bench} layer={jobLayer} />}
         <CountField
           label={w.grams}
           value={grams.value ?? mix?.totalGrams ?? 100}

@@ -7,7 +7,6 @@ import { Pot } from '../../ui/Pot.tsx';
 import { saySetShare } from '../../ui/units.ts';
 import { Slider } from '../../ui/Slider.tsx';
 import { step, words } from '../../store/words.ts';
-import { BaseShares } from './BaseShares.tsx';
 import { PotRow } from './PotRow.tsx';
 
 interface Props {
@@ -68,7 +67,6 @@ export function PotControls({ bench, layer, planned }: Props) {
           onSettle={() => bench.settle()}
         />
         <NumberField label={w.strengthOf(layer.name)} value={percent} min={0} max={100} digits={1} unit="%" onSet={(v) => setStrength(v)} />
-        <BaseShares bench={bench} layer={layer} />
       </div>
     </>
   );

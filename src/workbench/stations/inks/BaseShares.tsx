@@ -1,12 +1,12 @@
 import type { JobLayer } from '../../../core/job/index.ts';
 import type { Bench } from '../../store/bench.ts';
 import { withLayer } from '../../store/edits.ts';
-import { NumberField } from '../../ui/NumberField.tsx';
+import { CountField } from '../../ui/CountField.tsx';
 import { step, words } from '../../store/words.ts';
 
 /** What the pot is let down with, where the job has more than one base: how much each of the others is of what is no ink. */
 export function BaseShares({ bench, layer }: { readonly bench: Bench; readonly layer: JobLayer }) {
-  const w = words().laydown;
+  const w = words().inks;
   const bases = (bench.job.value?.inks ?? []).filter((ink) => ink.role === 'transparent-base' || ink.role === 'extender-base');
   if (bases.length < 2 || layer.ink === null || layer.strength >= 1) return null;
   const [first, ...others] = bases;
@@ -25,21 +25,19 @@ export function BaseShares({ bench, layer }: { readonly bench: Bench; readonly l
     );
   };
   return (
-    <div class="base-shares">
+    <>
       {others.map((base) => (
-        <label key={base.id} class="num">
-          <span>{w.ofTheBase(base.name)}</span>
-          <NumberField
-            label={w.ofTheBase(base.name)}
-            value={Math.round(shareOf(base.id) * 1000) / 10}
-            min={0}
-            max={100}
-            digits={1}
-            unit="%"
-            onSet={(v) => set(base.id, v / 100)}
-          />
-        </label>
+        <CountField
+          key={base.id}
+          label={w.ofTheBase(base.name)}
+          value={Math.round(shareOf(base.id) * 1000) / 10}
+          min={0}
+          max={100}
+          digits={1}
+          unit="%"
+          onSet={(v) => set(base.id, v / 100)}
+        />
       ))}
-    </div>
+    </>
   );
 }
