@@ -89,9 +89,11 @@ function sayLeftovers({ best, nearest, freshGrams, jars }: LeftoversAnswer): voi
   const pot = best ?? nearest;
   if (!pot) return;
   console.log(
-    best
-      ? sayHere('inkAnswers.leftovers', { n: jars, deltaE: deltaE(pot.deltaE), lab: labColour(pot.lab) })
-      : sayHere('inkAnswers.leftoversFar', { deltaE: deltaE(pot.deltaE), lab: labColour(pot.lab) }),
+    best && pot.jarGrams < 0.5
+      ? sayHere('inkAnswers.leftoversNoHelp', { deltaE: deltaE(pot.deltaE), lab: labColour(pot.lab) })
+      : best
+        ? sayHere('inkAnswers.leftovers', { n: jars, deltaE: deltaE(pot.deltaE), lab: labColour(pot.lab) })
+        : sayHere('inkAnswers.leftoversFar', { deltaE: deltaE(pot.deltaE), lab: labColour(pot.lab) }),
   );
   for (const part of pot.parts) {
     const values = { mass: mass(part.grams), ink: part.name === '' ? say('ink.transparentBase') : asWritten(part.name) };

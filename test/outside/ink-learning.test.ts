@@ -191,7 +191,7 @@ describe('foresight', () => {
     expect(inEnglish(modelBand('lab', 3).note)).toContain('not a measurement of this studio');
     const { note } = foresee({ paper, surface, layers, worstReading: 'photo', seed: 6 });
     expect(inEnglish(note)).toMatch(
-      /^Worked out from 200 calculated prints, .*\. Some readings come from photographs\. Nine prints in ten /,
+      /^Worked out from 200 calculated prints, .*\. Some colours come from photographs, from published values or from the eye\. Nine prints in ten /,
     );
   });
   test('an overlap surely looks like itself, hardly like the bare paper, and as likely meets its own colour as its band says', () => {

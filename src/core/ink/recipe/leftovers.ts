@@ -80,7 +80,7 @@ export function fromLeftovers(ask: LeftoversAsk): { readonly best: FromLeftovers
       labOf,
       ask,
     );
-    if (!nearest || found.deltaE < nearest.deltaE) nearest = found;
+    if ((ask.jars.length === 0 || which.some((i) => i < ask.jars.length)) && (!nearest || found.deltaE < nearest.deltaE)) nearest = found;
     if (found.deltaE <= ask.within + 1e-6 && (!best || found.cost < best.cost - 1e-9)) best = found;
     return found;
   };

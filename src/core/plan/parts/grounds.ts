@@ -39,10 +39,19 @@ export interface GroundsAsk {
   readonly codeOf: (row: number) => number;
 }
 
+/** A ground stays the same while inks and orders change: its colours are found once. */
+const knownColours = new WeakMap<Uint8Array, GroundColours>();
+
+function coloursOf(ground: Uint8Array): GroundColours {
+  let known = knownColours.get(ground);
+  if (!known) knownColours.set(ground, (known = groundColours(ground)));
+  return known;
+}
+
 /** Every overlap on each of the colours that a printed sheet is made of, with its own band. */
 export function groundsUnder(ask: GroundsAsk): PlannedGrounds {
   const { ground, codes, layers } = ask;
-  const { colours, regions } = groundColours(ground);
+  const { colours, regions } = coloursOf(ground);
   const bits = layers.map((l) => l.bit);
   const rows = 1 << layers.length;
   const rowOf = Uint8Array.from({ length: 256 }, (_, code) => overlapIndex(code, bits));

@@ -25,6 +25,8 @@ export const inkAnswers: Same<typeof en.inkAnswers> = {
 
   leftovers: ({ n, deltaE, lab }) => `Aus ${many(n, 'Glas', 'Gläsern')}, um ΔE00 ${deltaE} daneben (Lab ${lab}):`,
   leftoversFar: ({ deltaE, lab }) => `Nahe genug kommt nichts. Am nächsten, um ΔE00 ${deltaE} daneben (Lab ${lab}):`,
+  leftoversNoHelp: ({ deltaE, lab }) =>
+    `Was in Gläsern übrig ist, hilft hier nicht. Aus neuer Farbe, um ΔE00 ${deltaE} daneben (Lab ${lab}):`,
   fromJar: ({ mass, ink }) => `${mass} ${ink}, aus dem Glas`,
   newInk: ({ mass, ink }) => `${mass} ${ink}, neu`,
   ofBase: ({ mass, ink }) => `${mass} ${ink}`,

@@ -221,7 +221,8 @@ export const inks = {
   leftoverPart: (grams: string, name: string, from: 'jar' | 'new' | 'base') =>
     `${grams} g ${name}${from === 'jar' ? ' from its jar' : from === 'new' ? ', new' : ''}`,
   leftoversGrams: 'Needed',
-  leftoversWithin: 'Near enough is',
+  leftoversWithin: 'Near enough is ΔE00',
+  leftoversNoHelp: 'What is left in jars is no help here. The pot from new ink:',
   keepJar: 'Keep the rest as a jar',
   jarName: (layer: string) => `Rest of ${layer}`,
   jarKept: (name: string) => `${name} stands among the inks; recipes from leftovers take it.`,

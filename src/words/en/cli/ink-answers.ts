@@ -37,6 +37,8 @@ export const inkAnswers = {
     `From ${many(n, 'jar', 'jars')}, off by ΔE00 ${deltaE} (Lab ${lab}):`,
   leftoversFar: ({ deltaE, lab }: { deltaE: DeltaText; lab: LabText }) =>
     `Nothing comes near enough. The nearest is off by ΔE00 ${deltaE} (Lab ${lab}):`,
+  leftoversNoHelp: ({ deltaE, lab }: { deltaE: DeltaText; lab: LabText }) =>
+    `What is left in jars is no help here. From new ink, off by ΔE00 ${deltaE} (Lab ${lab}):`,
   fromJar: ({ mass, ink }: { mass: MassText; ink: SayingText }) => `${mass} ${ink}, from its jar`,
   newInk: ({ mass, ink }: { mass: MassText; ink: SayingText }) => `${mass} ${ink}, new`,
   ofBase: ({ mass, ink }: { mass: MassText; ink: SayingText }) => `${mass} ${ink}`,

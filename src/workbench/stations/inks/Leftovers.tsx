@@ -15,6 +15,9 @@ interface Props extends InkPartProps {
   readonly layer: { readonly id: string; readonly name: string } | undefined;
 }
 
+/** Grams from jars below which they are no help. */
+const leastWorth = 0.5;
+
 /** The wanted colour from yesterday's jars, with the least new ink. Shown where a jar has something left. */
 export function Leftovers({ bench, plan, job, paper, wanted, over, layer }: Props) {
   const w = words().inks;
@@ -55,7 +58,6 @@ export function Leftovers({ bench, plan, job, paper, wanted, over, layer }: Prop
           min={0.5}
           max={10}
           digits={1}
-          unit="ΔE00"
           onSet={(v) => {
             within.value = v;
           }}
@@ -63,7 +65,13 @@ export function Leftovers({ bench, plan, job, paper, wanted, over, layer }: Prop
       </div>
       {answer && pot && (
         <>
-          <p>{answer.best ? w.leftoversText(answer.jars) : w.leftoversNone(sayDelta(pot.deltaE))}</p>
+          <p>
+            {!answer.best
+              ? w.leftoversNone(sayDelta(pot.deltaE))
+              : pot.jarGrams < leastWorth
+                ? w.leftoversNoHelp
+                : w.leftoversText(answer.jars)}
+          </p>
           <div class="recipe">
             <Pair left={answer.wantedSrgb} right={answer.srgb} leftSays={w.wantedSwatch} rightSays={w.reachedSwatch} />
             <div>
