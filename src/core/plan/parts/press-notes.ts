@@ -48,12 +48,6 @@ export function cocklingNotes(job: Pick<Job, 'papers'>, layers: readonly Pick<Pl
   return job.papers
     .filter((p) => p.cockles)
     .map((p) =>
-      problem(
-        'note',
-        'paper-cockles',
-        `papers[#${p.id}]`,
-        say('press.cockles', { paper: asName(p.name), runs }),
-        say('press.pressFlat'),
-      ),
+      problem('note', 'paper-cockles', `papers[#${p.id}]`, say('press.cockles', { paper: asName(p.name), runs }), say('press.pressFlat')),
     );
 }
