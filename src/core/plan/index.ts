@@ -5,7 +5,7 @@ export { shownBy, type Shown } from './parts/costs.ts';
 export { ratesOf, materialOf } from './parts/stencils.ts';
 export { comparedGuess, findInks, overOf, type FoundInks } from './parts/inks.ts';
 export { warningsOfOrders, type OrderWarnings } from './parts/order-warnings.ts';
-export { forecastOn, type Forecast } from './parts/papers.ts';
+export { forecastOn, type Forecast } from './parts/forecast.ts';
 export { planPress } from './parts/press.ts';
 export { potOfLayer, printedPot, filmOfLayer, type RunLayer } from './parts/let-down.ts';
 export { letDownParts, type PotPart } from './parts/mix.ts';

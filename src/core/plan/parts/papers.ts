@@ -1,13 +1,4 @@
-import {
-  deltaE00,
-  labFromSpectrum,
-  labFromXyz,
-  srgbFromXyz,
-  xyzFromLab,
-  xyzFromSpectrum,
-  type Lab,
-  type Spectrum,
-} from '../../colour/index.ts';
+import { labFromSpectrum, labFromXyz, srgbFromXyz, xyzFromLab, xyzFromSpectrum, type Lab, type Spectrum } from '../../colour/index.ts';
 import {
   filmOf,
   foresee,
@@ -37,16 +28,13 @@ import { lightsOn, partingOf, type LitAsk } from './lights.ts';
 import { groundsOf } from './proof.ts';
 import type { OverPicture, PlannedOverlap, PlannedPaper, Swatch, WorthReadings } from '../planned.ts';
 
-/** Seeded samples behind each band: enough for two figures, and fast enough for a slider. */
-const bandSamples = 80;
+/** Seeded samples behind each band: enough for two figures, fast enough for a slider. */
+export const bandSamples = 80;
 /** Doubt of a ground that is known from a picture (docs/optics.md 7: photographs, 5..8 likely): nine in ten. */
 const pictureBand = 8;
 
-/**
- * Engines differ in the last bit of exp, log and powers (two versions of one engine do). Millionths of a ΔE are far below any
- * reading and above that noise, so the Plan says the same to the last digit everywhere.
- */
-function settleLab(lab: Lab): Lab {
+/** Engines differ in the last bit of exp, log and powers. Millionths of a ΔE are above that noise, so the Plan says the same everywhere. */
+export function settleLab(lab: Lab): Lab {
   return [settle(lab[0]), settle(lab[1]), settle(lab[2])];
 }
 
@@ -262,7 +250,7 @@ function worthReading(
   };
 }
 
-const tenth = (value: number): number => Math.round(value * 10) / 10;
+export const tenth = (value: number): number => Math.round(value * 10) / 10;
 
 function showAs(colours: OverlapColours, row: number, lab: Lab): void {
   const shown = srgbFromXyz(xyzFromLab(lab));
@@ -305,54 +293,6 @@ export function overPicture(
   const bits = layers.map((l) => l.bit);
   const rowOfCode = (runs: number): Uint8Array => Uint8Array.from({ length: 256 }, (_, code) => overlapIndex(code, bits, runs));
   return { ground, cube, rowOfCode: rowOfCode(layers.length), progressive: layers.map((_, i) => rowOfCode(i + 1)) };
-}
-
-/** What is foretold of overlaps on one paper: the same colours, bands and prints that may be so as the Plan shows. */
-export interface Forecast {
-  /** The colour shown for layers (ids, in any order), and its band; null where one of them has no ink. */
-  readonly of: (layerIds: readonly string[]) => { readonly lab: Lab; readonly band: number; readonly measured: boolean } | null;
-  /** How likely a print comes within so much of a wanted colour, 0..1. */
-  readonly chance: (layerIds: readonly string[], wanted: Lab, within: number) => number;
-}
-
-/** For questions that are asked of a job without its Plan; null where the paper was not read. */
-export function forecastOn(job: Job, found: FoundInks, layers: readonly JobLayer[], paperId: string): Forecast | null {
-  const paper = job.papers.find((p) => p.id === paperId);
-  if (!paper) return null;
-  const learned = learnOnPaper(job, layers, found, paperId);
-  const printed = layTheInks(layers, found);
-  const coloured = coloursOn(paper, job, found, printed, learned);
-  const foresight = foresightOn(paper, job, found, printed, learned, bandSamples);
-  if (!coloured || !foresight) return null;
-  const { colours, measured } = coloured;
-  const rowOf = (ids: readonly string[]): number | null =>
-    ids.every((id) => printed.some((l) => l.id === id))
-      ? printed.reduce((row, l, i) => (ids.includes(l.id) ? row | (1 << i) : row), 0)
-      : null;
-  const labAt = (row: number): Lab => [colours.lab[row * 3], colours.lab[row * 3 + 1], colours.lab[row * 3 + 2]];
-  return {
-    of: (ids) => {
-      const row = rowOf(ids);
-      return row === null
-        ? null
-        : { lab: settleLab(labAt(row)), band: tenth(measured.get(row) ?? foresight.band[row]), measured: measured.has(row) };
-    },
-    chance: (ids, wanted, within) => {
-      const row = rowOf(ids);
-      if (row === null) return 0;
-      // What was measured varies by its reading's doubt alone: the same prints, drawn in to it.
-      const sure = measured.has(row) ? measured.get(row)! / Math.max(0.1, foresight.usual[row]) : 1;
-      const lab = labAt(row);
-      const { clouds, samples, overlaps } = foresight;
-      let met = 0;
-      for (let s = 0; s < samples; s++) {
-        const at = (s * overlaps + row) * 3;
-        const print = [0, 1, 2].map((c) => lab[c] + sure * (clouds[at + c] - foresight.lab[row * 3 + c])) as unknown as Lab;
-        if (deltaE00(print, wanted) <= within) met++;
-      }
-      return met / samples;
-    },
-  };
 }
 
 /** Every overlap on every paper, with what readings of printed overlaps have taught about each. */
