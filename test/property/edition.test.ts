@@ -110,32 +110,39 @@ describe('sheets', () => {
 });
 
 describe('the day', () => {
-  const day: fc.Arbitrary<DayInput> = fc.record({
-    runs: fc
-      .array(
-        fc.record({
-          sheets: fc.integer({ min: 0, max: 45 }),
-          setUpSheets: fc.integer({ min: 0, max: 4 }),
-          screen: fc.option(fc.constantFrom('A', 'B', 'C'), { nil: undefined }),
-          dryMinutes: fc.option(fc.integer({ min: 0, max: 400 }), { nil: undefined }),
-        }),
-        { minLength: 1, maxLength: 7 },
-      )
-      .map((runs) => runs.map((run, i) => ({ ...run, id: `r${i}`, name: `Run ${i}` }))),
-    startHour: fc.constantFrom(7, 9, 9.5),
-    endHour: fc.constantFrom(13, 17, 22, 24),
-    pullsPerHour: fc.constantFrom(10, 30, 40, 60, 120),
-    setUpMinutes: fc.integer({ min: 0, max: 60 }),
-    cleanMinutes: fc.integer({ min: 0, max: 30 }),
-    dryMinutes: fc.integer({ min: 0, max: 300 }),
-    rackPlaces: fc.integer({ min: 1, max: 50 }),
-    screens: fc.integer({ min: 1, max: 4 }),
-    humidityPercent: fc.integer({ min: 0, max: 100 }),
-    mixMinutesPerRun: fc.integer({ min: 0, max: 40 }),
-    rest: fc.option(fc.constant({ hour: 12, minutes: 45 }), { nil: undefined }),
-    hands: fc.constantFrom(1, 1, 2, 2, 3, 4),
-    pullsPerHourHelped: fc.option(fc.integer({ min: 10, max: 200 }), { nil: undefined }),
-  });
+  const day: fc.Arbitrary<DayInput> = fc
+    .record({
+      runs: fc
+        .array(
+          fc.record({
+            sheets: fc.integer({ min: 0, max: 45 }),
+            setUpSheets: fc.integer({ min: 0, max: 4 }),
+            screen: fc.option(fc.constantFrom('A', 'B', 'C'), { nil: undefined }),
+            dryMinutes: fc.option(fc.integer({ min: 0, max: 400 }), { nil: undefined }),
+          }),
+          { minLength: 1, maxLength: 7 },
+        )
+        .map((runs) => runs.map((run, i) => ({ ...run, id: `r${i}`, name: `Run ${i}` }))),
+      startHour: fc.constantFrom(7, 9, 9.5),
+      endHour: fc.constantFrom(13, 17, 22, 24),
+      pullsPerHour: fc.constantFrom(10, 30, 40, 60, 120),
+      setUpMinutes: fc.integer({ min: 0, max: 60 }),
+      cleanMinutes: fc.integer({ min: 0, max: 30 }),
+      dryMinutes: fc.integer({ min: 0, max: 300 }),
+      rackPlaces: fc.integer({ min: 1, max: 50 }),
+      screens: fc.integer({ min: 1, max: 4 }),
+      humidityPercent: fc.integer({ min: 0, max: 100 }),
+      mixMinutesPerRun: fc.integer({ min: 0, max: 40 }),
+      rest: fc.option(fc.constant({ hour: 12, minutes: 45 }), { nil: undefined }),
+      hands: fc.constantFrom(1, 1, 2, 2, 3, 4),
+      pullsPerHourHelped: fc.option(fc.integer({ min: 10, max: 200 }), { nil: undefined }),
+    })
+    .filter(({ runs, dryMinutes, humidityPercent, rackPlaces }) => {
+      // One place on the rack, in air that dries nothing: work for years is refused, and belongs to another test.
+      const times = 50 / (100 - Math.min(95, humidityPercent));
+      const minutes = runs.reduce((sum, run) => sum + Number(run.sheets) * Math.max(60, (run.dryMinutes ?? dryMinutes) * times), 0);
+      return minutes / rackPlaces < 200 * 1440;
+    });
 
   test('never a sheet in two runs at once, never more on the rack than it holds, nothing lost, hands do one thing at a time', () => {
     fc.assert(

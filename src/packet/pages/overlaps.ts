@@ -117,7 +117,7 @@ function heading(setting: Setting, frame: Frame, papers: readonly PlannedPaper[]
 
 /** Where the bands come from: what holds for every paper once, then what each has of its own, under its name. */
 function notesOf(papers: readonly PlannedPaper[]): Saying[] {
-  const notes = papers.map((paper) => sentencesIn(sentences(paper.bandNote, paper.overPicture && say('recordPages.unprintedParts'))));
+  const notes = papers.map((paper) => sentencesIn(sentences(paper.bandNote)));
   const has = (note: readonly Saying[], one: Saying): boolean => note.some((other) => JSON.stringify(other) === JSON.stringify(one));
   const shared = notes[0].filter((one) => notes.every((note) => has(note, one)));
   const own = papers.flatMap((paper, i) => {

@@ -1,4 +1,13 @@
-import { labFromSpectrum, labFromXyz, srgbFromXyz, xyzFromLab, xyzFromSpectrum, type Lab, type Spectrum } from '../../colour/index.ts';
+import {
+  deltaE00,
+  labFromSpectrum,
+  labFromXyz,
+  srgbFromXyz,
+  xyzFromLab,
+  xyzFromSpectrum,
+  type Lab,
+  type Spectrum,
+} from '../../colour/index.ts';
 import {
   filmOf,
   foresee,
@@ -19,19 +28,17 @@ import type { Job, JobBundle, JobLayer, JobPaper } from '../../job/index.ts';
 import type { Problem } from '../../problem.ts';
 import { pick, type Memory } from '../memory.ts';
 import { deepestPoints, groundCube, overlapIndex, paletteOf, type Codes, type RgbPicture } from '../../print/index.ts';
-import { deltaE, say, sentences } from '../../../words/say.ts';
+import { say, sentences } from '../../../words/say.ts';
 import { groundsUnder } from './grounds.ts';
 import type { FoundInks } from './inks.ts';
 import { learnOnPaper, type LearnedPaper, type LearningLayer } from './learning.ts';
 import { layTheInks, type PrintedLayer, type PrintLayer, type RunLayer } from './let-down.ts';
 import { lightsOn, partingOf, type LitAsk } from './lights.ts';
 import { groundsOf } from './proof.ts';
-import type { OverPicture, PlannedOverlap, PlannedPaper, Swatch, WorthReadings } from '../planned.ts';
+import type { OverPicture, PlannedGrounds, PlannedOverlap, PlannedPaper, Swatch, WorthReadings } from '../planned.ts';
 
 /** Seeded samples behind each band: enough for two figures, fast enough for a slider. */
 export const bandSamples = 80;
-/** Doubt of a ground that is known from a picture (docs/optics.md 7: photographs, 5..8 likely): nine in ten. */
-const pictureBand = 8;
 
 /** Engines differ in the last bit of exp, log and powers. Millionths of a ΔE are above that noise, so the Plan says the same everywhere. */
 export function settleLab(lab: Lab): Lab {
@@ -117,6 +124,19 @@ function planPaper(
   const foresight = foresightOn(paper, job, found, layers, learned, bandSamples)!;
   const lit = ground ? null : litAsk(paper, job, found, layers, learned, colours.lab, areas);
   const lights = lit && lightsOn(lit);
+  const grounds =
+    ground &&
+    groundsUnder({
+      ground,
+      codes,
+      paperId: paper.id,
+      found,
+      layers,
+      shown: learned?.learning ? learned.best() : { films: layers.map((l) => l.film), surface: found.surface },
+      members: learned && learned.members(bandSamples, job.seed),
+      seed: job.seed,
+      codeOf: (row) => codeOf(row, layers),
+    });
   const overlaps: PlannedOverlap[] = [];
   for (let row = 0; row < rows; row++) {
     if (areas[row] === 0 && row !== 0) continue;
@@ -124,7 +144,9 @@ function planPaper(
       ...colourOf(colours, row),
       code: codeOf(row, layers),
       layers: layersOf(row, layers),
-      band: tenth(measured.get(row) ?? Math.hypot(foresight.band[row], ground && row > 0 ? pictureBand : 0)),
+      band: tenth(
+        measured.get(row) ?? (grounds && bandOnGrounds(grounds, codeOf(row, layers), labAt(colours.lab, row))) ?? foresight.band[row],
+      ),
       areaMm2: areas[row],
       measured: measured.has(row),
       possible: measured.has(row) ? [colourOf(colours, row).srgb] : stripOf(foresight, row).map((lab) => srgbFromXyz(xyzFromLab(lab)).hex),
@@ -137,27 +159,32 @@ function planPaper(
     overlaps,
     palette: paletteOf(colours.rgb, bits),
     progressive: layers.map((_, i) => paletteOf(colours.rgb, bits, i + 1)),
-    bandNote: sentences(foresight.note, ground && say('ink.bandOverPicture', { more: deltaE(pictureBand, 0) })),
+    bandNote: sentences(foresight.note, ground && say('ink.bandOverPicture')),
     lights: lights?.lights ?? [],
     parting: lit && lights ? partingOf(lit, lights, learned?.members(bandSamples, job.seed) ?? []) : [],
     learning: learned?.learning ?? null,
     worthReading: ground ? null : worthReading(foresight, areas, [...measured.keys()], found, layers, deepest),
-    grounds:
-      ground &&
-      groundsUnder({
-        ground,
-        codes,
-        paperId: paper.id,
-        found,
-        layers,
-        shown: learned?.learning ? learned.best() : { films: layers.map((l) => l.film), surface: found.surface },
-        members: learned && learned.members(bandSamples, job.seed),
-        seed: job.seed,
-        codeOf: (row) => codeOf(row, layers),
-      }),
+    grounds,
     overPicture: ground && overPicture(ground, layers, found, areas),
   };
 }
+
+const labAt = (lab: ArrayLike<number>, row: number): Lab => [lab[row * 3], lab[row * 3 + 1], lab[row * 3 + 2]];
+
+/**
+ * How far an overlap on a sheet that is printed already may lie from the colour shown, which is that on the bare sheet: its band
+ * there; where it lies on none, as far as the nearest ground takes it, and that ground's band. Undefined where it covers nothing.
+ */
+function bandOnGrounds({ colours }: PlannedGrounds, code: number, shown: Lab): number | undefined {
+  const there = colours.flatMap((ground) => ground.overlaps.filter((o) => o.code === code));
+  const reach = there.map((o) => {
+    const off = deltaE00(o.lab, shown);
+    return off < sameColour ? o.band : off + o.band;
+  });
+  return reach.length > 0 ? Math.min(...reach) : undefined;
+}
+/** A colour that differs by less is the one shown: the sheet is bare there, or as good as. */
+const sameColour = 3;
 
 /** What the colours under other lamps are worked out from. */
 export function litAsk(

@@ -75,7 +75,8 @@ export const ink: Same<typeof en.ink> = {
   bandOfPhotographs: 'Manche Farbtöne stammen aus Fotos, aus veröffentlichten Werten oder vom Auge.',
   bandFromTrials:
     'Neun von zehn Drucken fallen in dieses Band, nach Versuchen an veröffentlichten Überdrucken, nicht nach einer Messung dieses Studios; dazu schwanken die Bogen von Zug zu Zug.',
-  bandOverPicture: ({ more }) => `Über dem früheren Druck ist der Grund selbst nur aus einem Bild bekannt: ΔE00 ${more} mehr.`,
+  bandOverPicture:
+    'Farbtöne und Bänder gelten für die unbedruckten Teile des Bogens; über dem früheren Druck sind sie andere und weniger sicher.',
   almostSurely: 'so gut wie sicher',
   likely: 'wahrscheinlich',
   asLikelyAsNot: 'so wahrscheinlich wie nicht',

@@ -77,8 +77,8 @@ export const ink = {
   bandOfPhotographs: 'Some colours come from photographs, from published values or from the eye.',
   bandFromTrials:
     'Nine prints in ten fall within the band, by trials on published overprints, not a measurement of this studio; sheets vary besides from pull to pull.',
-  bandOverPicture: ({ more }: { more: DeltaText }) =>
-    `Over the earlier print the ground itself is known only from a picture: ΔE00 ${more} more.`,
+  bandOverPicture:
+    'Colours and bands are those on the unprinted parts of the sheet; over the earlier print they are others, and less sure.',
   almostSurely: 'almost surely',
   likely: 'likely',
   asLikelyAsNot: 'as likely as not',

@@ -112,7 +112,6 @@ export const recordPages = {
   layerOpen: ({ run, layer }: { run: number; layer: NameText }) => `${run}  ${layer} (open)`,
   readingTheChart:
     'Bars: which inks lie there, first run at the bottom. Share of the image. Lab (D50). Under each swatch: colours it may come out as. Last line: ΔE00 that nine prints in ten stay within. “Richer”: more colourful than a screen shows.',
-  unprintedParts: 'Colours are those on the unprinted parts of the sheet.',
   sheetAsItIs: 'the sheet as it is',
   barePaper: 'bare paper',
   under: ({ share }: { share: ShareText }) => `< ${share}`,
