@@ -70,7 +70,7 @@ export const edition: Same<typeof en.edition> = {
 
   // Vorsicht, wo die Gefahr ist.
   cautionBlades:
-    'Frische Klinge; weggelegt kommt die Kappe darauf. Von der haltenden Hand weg schneiden; ein Stahllineal mit erhöhtem Rand. Alte Klingen in eine geschlossene Dose. Kinder und Jugendliche schneiden nur, soweit Alter und örtliche Vorschriften es erlauben, und nie allein.',
+    'Frische Klinge; weggelegt kommt die Kappe darauf. Von der haltenden Hand weg schneiden; ein Stahllineal mit erhöhtem Rand. Alte Klingen in eine geschlossene Dose. Bei einem Schnitt etwas Sauberes aufdrücken; ist er tief oder taub, zum Arzt. Kinder und Jugendliche schneiden nur, soweit Alter und örtliche Vorschriften es erlauben, und nie allein.',
   cautionInkLabel:
     'Zuerst Etikett und Sicherheitsdatenblatt lesen; sie entscheiden. Konservierungsmittel in Farbe auf Wasserbasis können die Haut reizen: Handschuhe tragen, Spritzer abwaschen. Am Tisch nicht essen, nichts in Becher füllen, aus denen getrunken wird.',
   cautionPigment:
