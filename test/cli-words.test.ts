@@ -220,7 +220,7 @@ describe('a call that can’t be understood', () => {
     [['fly'], /^error: the command: Laydown has no command “fly”\. “laydown --help” lists them all\.$/m],
     [
       ['packet', 'x', '--wings'],
-      /^error: the option --wings: “packet” has no such option\. It takes --out, --replace, --paper, --only, --black, --large, --split, --json, --lang and --help\.$/m,
+      /^error: the option --wings: “packet” has no such option\. It takes --out, --replace, --paper, --only, --black, --large, --split, --strict, --json, --lang and --help\.$/m,
     ],
     [['packet', 'x', '--wings=2'], /the option --wings: /],
     [['packet', 'x', '-q'], /the option -q: /],

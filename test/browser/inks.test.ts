@@ -169,7 +169,7 @@ describe('the ink shelf', () => {
 
   test('the studio’s shelf outlives the page, goes out as a file, and gives its inks to a job', async () => {
     await button('Put this job’s inks on it').click();
-    await expect.poll(() => page.locator('.studio-shelf .ink-pot').count()).toBe(9);
+    await expect.poll(() => page.locator('.studio-shelf:not(.starter-shelf) .ink-pot').count()).toBe(9);
     await page.reload();
     await page.waitForSelector('.studio-shelf .ink-pot');
     const [file] = await Promise.all([page.waitForEvent('download'), button('Save the shelf as a file').click()]);
@@ -340,9 +340,10 @@ describe('learning, and matching again', () => {
   test('readings of printed overlaps show as measured, and tell the errors before and after', async () => {
     await part('learn');
     for (const [overlap, lab] of [
-      ['Sky', '81 22 6'],
-      ['Water', '74 -28 -17'],
-      ['Sky + Urchin', '42 32 -28'],
+      // Films heavier than foreseen, so far off that learning pays.
+      ['Sky', '80 28 6'],
+      ['Water', '69 -32 -19'],
+      ['Sky + Urchin', '38 33 -30'],
     ]) {
       await page.getByRole('combobox', { name: 'Overlap', exact: true }).selectOption({ label: overlap });
       await type(`Reading: ${overlap}`, lab);

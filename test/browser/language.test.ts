@@ -136,7 +136,7 @@ describe('the second language', () => {
             ...job,
             screen: undefined,
             layers: job.layers.map((l) => ({ ...l, islands: 'drop' as const })),
-            materials: job.materials.map((m) => ({ ...m, leastBridgeMm: 6, leastOpeningMm: 4, prints: [1, 2] as [number, number] })),
+            materials: job.materials.map((m) => ({ ...m, leastBridgeMm: 4, leastOpeningMm: 2.5, prints: [1, 2] as [number, number] })),
           },
         };
       },

@@ -107,7 +107,7 @@ describe('sheets, pace and pairs', () => {
     await kerf.fill('0,3');
     await kerf.press('Enter');
     await drawn();
-    expect((await save('SVG')).bytes.toString('utf8')).toContain('0.3 mm');
+    expect((await save('SVG')).bytes.toString('utf8')).toMatch(/0\.3\smm/);
   });
 
   test('the studio’s own pace counts: the minutes follow it, why says from what they come, and undo gives the usual back', async () => {

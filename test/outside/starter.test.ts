@@ -60,6 +60,8 @@ describe('the starter shelf, from published values', () => {
         })),
         inks,
         papers: [{ id: 'paper', name: 'Paper', reading: { kind: 'lab', lab: patches.W.lab }, widthMm: 100, heightMm: 100, count: 1 }],
+        // Offset lays no ridge along edges: a sheet as thin as none.
+        materials: [{ id: 'none', name: 'No sheet', thicknessMm: 0.001, leastBridgeMm: 2, leastOpeningMm: 1, prints: [1000, 1000] }],
       });
       const plan = createPlanner().plan({ job, attachments: new Map() });
       const names = overlapsOf(patches);

@@ -7,13 +7,14 @@ import {
   stackReflectance,
   type Batch,
   type Film,
+  type Ink,
   type FromLeftovers,
   type RecipesFound,
 } from '../ink/index.ts';
 import type { Job } from '../job/index.ts';
 import type { Problem } from '../problem.ts';
 import { name as asName, say } from '../../words/say.ts';
-import { filmOfLayer, letDownParts, type Plan } from '../plan/index.ts';
+import { filmOfLayer, letDownParts, thicker, type Plan } from '../plan/index.ts';
 import { inJob, inkBench, layerOf, paperOf, placeOfPot, potsOf, refuse, type InkBench } from './bench.ts';
 
 export interface RecipeQuestion {
@@ -21,6 +22,8 @@ export interface RecipeQuestion {
   readonly paperId?: string;
   /** Layers that lie under it, by id. */
   readonly over?: readonly string[];
+  /** The layer that is to print it, by id: its film is as thick as that run lays it. Left out: as the job's screen does. */
+  readonly layer?: string;
   /** Pots to mix from, by id; left out: all. */
   readonly pots?: readonly string[];
   readonly mostPots?: number;
@@ -37,16 +40,21 @@ export interface RecipeQuestion {
 export function askRecipe(job: Job, ask: RecipeQuestion, plan?: Plan): RecipesFound & { readonly problems: readonly Problem[] } {
   const bench = inkBench(job, plan);
   const { spectrum } = paperOf(bench, ask.paperId);
+  const times = bench.layers.find((l) => l.id === ask.layer)?.filmTimes;
+  const inRun = (id: string): Ink | undefined => {
+    const ink = bench.found.inks.get(id);
+    return ink && thicker(ink, times);
+  };
   const pots = potsOf(job)
     .filter((p) => ask.pots === undefined || ask.pots.includes(p.id))
     .flatMap((p) => {
-      const ink = bench.found.inks.get(p.id);
+      const ink = inRun(p.id);
       return ink ? [{ id: p.id, name: p.name, ink }] : [];
     });
   const whole = job.inks
     .filter((k) => k.role === 'ink' && k.from === 'mix' && (ask.pots === undefined || ask.pots.includes(k.id)))
     .flatMap((k) => {
-      const ink = bench.found.inks.get(k.id);
+      const ink = inRun(k.id);
       return ink ? [{ id: k.id, name: k.name, ink }] : [];
     });
   const additions = ask.retarderShare ?? 0;
@@ -59,7 +67,7 @@ export function askRecipe(job: Job, ask: RecipeQuestion, plan?: Plan): RecipesFo
       pots,
       whole,
       leastShare: (2 * (ask.scaleStepGrams ?? 0.1)) / (ask.totalGrams ?? 100),
-      base: ask.baseId === undefined ? undefined : bench.found.inks.get(ask.baseId),
+      base: ask.baseId === undefined ? undefined : inRun(ask.baseId),
       additions,
       mostPots: ask.mostPots,
       nearEnough: ask.nearEnough,

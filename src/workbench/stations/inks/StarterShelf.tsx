@@ -43,7 +43,6 @@ export function StarterShelf({ bench, job, later }: InkPartProps & { readonly la
             type="button"
             class="ink-pot"
             disabled={here(ink.id)}
-            aria-label={w.takeInk(ink.name)}
             title={ink.note}
             onClick={() => take([ink])}
           >

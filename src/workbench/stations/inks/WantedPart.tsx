@@ -27,11 +27,23 @@ export function WantedPart({ bench, plan, paper, job }: InkPartProps) {
   const most = useSignal(3);
   const retarder = useSignal(0);
   const lab = wanted.value;
+  const [top] = overlap.value.slice(-1);
+  const layerFor =
+    plan.layers.find((l) => l.id === top) ?? plan.layers.find((l) => l.inkId === null) ?? plan.layers[plan.layers.length - 1];
+  const target = useSignal<string | null>(null);
+  const useLayer = plan.layers.find((l) => l.id === target.value) ?? layerFor;
   const { answer, problems } = useAnswer(
     bench,
     'recipe',
-    lab && { wanted: lab, paperId: paper.id, over: over.value, mostPots: most.value, retarderShare: retarder.value / 100 },
-    [lab?.join(), over.value.join(), most.value, retarder.value, paper.id, job.inks, job.layers],
+    lab && {
+      wanted: lab,
+      paperId: paper.id,
+      over: over.value,
+      layer: useLayer?.id,
+      mostPots: most.value,
+      retarderShare: retarder.value / 100,
+    },
+    [lab?.join(), over.value.join(), useLayer?.id, most.value, retarder.value, paper.id, job.inks, job.layers],
   );
   const pick = (code: number | null, held: boolean): void => {
     pointed.value = code;
@@ -43,11 +55,6 @@ export function WantedPart({ bench, plan, paper, job }: InkPartProps) {
     bench.announce(`${w.wanted}: ${sayLab(found.lab)}`);
   };
   const decided = plan.layers.filter((l) => l.inkId !== null);
-  const [top] = overlap.value.slice(-1);
-  const layerFor =
-    plan.layers.find((l) => l.id === top) ?? plan.layers.find((l) => l.inkId === null) ?? plan.layers[plan.layers.length - 1];
-  const target = useSignal<string | null>(null);
-  const useLayer = plan.layers.find((l) => l.id === target.value) ?? layerFor;
   return (
     <div class="part-two wanted-part">
       <figure class="proof-figure">
