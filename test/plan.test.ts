@@ -102,20 +102,27 @@ describe('plan(job) is pure', () => {
     expect(sameBytes(ground(again), ground(first))).toBe(true);
   });
 
-  test('a planner that remembers gives what a fresh one gives, after any change', () => {
+  /** Six changes of one job, of its n-th layer, cut and ink. */
+  const changesOf = ({ layers, cuts, papers, edition, inks }: Job, n: number): Partial<Job>[] => [
+    { layers: layers.map((l, i) => (i === n ? { ...l, strength: 0.4 } : l)) },
+    { cuts: cuts.map((c, i) => (i === n % cuts.length ? { ...c, parts: c.parts.map((p) => ({ ...p, xMm: p.xMm - 9 })) } : c)) },
+    { layers: [...layers].reverse() },
+    { papers: papers.slice(1) },
+    { edition: { ...edition, target: 7 } },
+    { inks: inks.map((k, i) => (i === n ? { ...k, drawdownMicrons: 40 } : k)) },
+  ];
+  // All of them on a small job; on tide-pool, which carries an earlier print, those that reach farthest.
+  test.each([
+    ['letters', 6, 1],
+    ['tide-pool', 2, 3],
+  ])('a planner that remembers gives what a fresh one gives, after any change: %s', async (name, count, n) => {
+    const own = await readyBundle(readJobAt(new URL(`../examples/${name}`, import.meta.url).pathname));
     const planner = createPlanner();
-    planner.plan(bundle);
-    const changes: Partial<Job>[] = [
-      { layers: bundle.job.layers.map((l) => (l.id === 'kelp' ? { ...l, strength: 0.4 } : l)) },
-      { layers: [...bundle.job.layers].reverse() },
-      { cuts: bundle.job.cuts.map((c) => (c.id === 'urchin' ? { ...c, parts: c.parts.map((p) => ({ ...p, xMm: p.xMm - 9 })) } : c)) },
-      { papers: bundle.job.papers.slice(1) },
-      { edition: { ...bundle.job.edition, target: 7 } },
-      { inks: bundle.job.inks.map((k) => (k.id === 'weed' ? { ...k, drawdownMicrons: 40 } : k)) },
-    ];
-    for (const change of changes) {
-      const remembered = planner.plan(changed(change)),
-        fresh = plan(changed(change));
+    planner.plan(own);
+    for (const change of changesOf(own.job, n).slice(0, count)) {
+      const now = { ...own, job: { ...own.job, ...change } };
+      const remembered = planner.plan(now),
+        fresh = plan(now);
       expect(told(remembered)).toBe(told(fresh));
       expect(sameBytes(remembered.codes.data, fresh.codes.data)).toBe(true);
     }

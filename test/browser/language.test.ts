@@ -271,7 +271,8 @@ describe('the second language', () => {
         await atRest(page);
         expect(await page.evaluate(() => document.documentElement.scrollWidth), station).toBeLessThanOrEqual(width);
         // The press page on a small screen shows no header, and so no heading of the first order: in either language.
-        if (station !== 'pulling') expect(await violations(page), station).toEqual([]);
+        // At one size: `everyone.test.ts` looks at all of them.
+        if (width === 390 && station !== 'pulling') expect(await violations(page), station).toEqual([]);
       }
       await page.close();
     },
