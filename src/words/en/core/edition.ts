@@ -83,7 +83,7 @@ export const edition = {
 
   // Cautions, where the risk is.
   cautionBlades:
-    'Fresh blade, capped when put down. Cut away from the hand that holds, along a steel rule. Old blades into a closed tin. A cut: press something clean on it; deep or numb, see a doctor. Pupils cut only as their age and local rules allow, with someone beside them.',
+    'Fresh blade, capped when put down. Cut away from the hand that holds, along a steel rule. Old blades in a closed tin. A cut: press something clean on it; deep or numb, see a doctor. Pupils cut only as their age and local rules allow, with someone beside them.',
   cautionInkLabel:
     'Read the label and the safety sheet first; they decide. Preservatives in water-based ink can irritate skin: wear gloves and wash splashes off. Don’t eat at the table; use no cup that anyone drinks from.',
   cautionPigment:
