@@ -38,14 +38,7 @@ export function StarterShelf({ bench, job, later }: InkPartProps & { readonly la
       </div>
       <div class="ink-pots">
         {inks.map((ink) => (
-          <button
-            key={ink.id}
-            type="button"
-            class="ink-pot"
-            disabled={here(ink.id)}
-            title={ink.note}
-            onClick={() => take([ink])}
-          >
+          <button key={ink.id} type="button" class="ink-pot" disabled={here(ink.id)} title={ink.note} onClick={() => take([ink])}>
             <Pot srgb={answer?.swatches[ink.id] ?? null} />
             <b>{ink.name}</b>
             <small>{here(ink.id) ? w.starterHere : w.notYours}</small>
