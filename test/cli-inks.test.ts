@@ -98,7 +98,7 @@ describe('inks on the command line', () => {
     expect((await laydown('eye', folder)).out).toMatch(
       /Process cyan: guessed as Lab 57 −32 −46\. The guess before was off by ΔE00 [45]\.\d: within/,
     );
-    expect((await laydown('eye', folder)).out).toContain('Process yellow: guessed as Lab 89 −3 86. not read yet');
+    expect((await laydown('eye', folder)).out).toContain('Process yellow: guessed as Lab 89 −3 86. Not read yet.');
   });
 
   test('the same print under another lamp', async () => {

@@ -40,11 +40,7 @@ export interface RecipeQuestion {
 export function askRecipe(job: Job, ask: RecipeQuestion, plan?: Plan): RecipesFound & { readonly problems: readonly Problem[] } {
   const bench = inkBench(job, plan);
   const { spectrum } = paperOf(bench, ask.paperId);
-  const times = bench.layers.find((l) => l.id === ask.layer)?.filmTimes;
-  const inRun = (id: string): Ink | undefined => {
-    const ink = bench.found.inks.get(id);
-    return ink && thicker(ink, times);
-  };
+  const inRun = inksInRun(bench, ask.layer);
   const pots = potsOf(job)
     .filter((p) => ask.pots === undefined || ask.pots.includes(p.id))
     .flatMap((p) => {
@@ -81,6 +77,8 @@ export interface LeftoversQuestion {
   readonly paperId?: string;
   /** Layers that lie under it, by id. */
   readonly over?: readonly string[];
+  /** The layer that is to print it, by id; left out: the job's screen. */
+  readonly layer?: string;
   readonly totalGrams: number;
   /** ΔE00 that is near enough. */
   readonly within: number;
@@ -99,11 +97,12 @@ export interface LeftoversAnswer {
 }
 
 /** The pot from what is left in jars: nearest to a wanted colour, with the least new ink. */
-export function askLeftovers(job: Job, ask: LeftoversQuestion): LeftoversAnswer {
-  const bench = inkBench(job);
+export function askLeftovers(job: Job, ask: LeftoversQuestion, plan?: Plan): LeftoversAnswer {
+  const bench = inkBench(job, plan);
+  const inRun = inksInRun(bench, ask.layer);
   const { spectrum } = paperOf(bench, ask.paperId);
   const named = job.inks.flatMap((k) => {
-    const ink = bench.found.inks.get(k.id);
+    const ink = inRun(k.id);
     return ink
       ? [{ id: k.id, name: k.name, ink, densityGPerMl: k.densityGPerMl, leftGrams: ask.left?.[k.id] ?? k.leftGrams ?? 0, of: k }]
       : [];
@@ -126,6 +125,15 @@ export function askLeftovers(job: Job, ask: LeftoversQuestion): LeftoversAnswer 
   const found = fromLeftovers({ ...common, jars });
   const fresh = fromLeftovers({ ...common, jars: [] });
   return { ...found, freshGrams: fresh.best && fresh.best.newGrams, jars: jars.length };
+}
+
+/** Inks as thick as the run of a layer lays them. */
+function inksInRun(bench: InkBench, layerId: string | undefined): (id: string) => Ink | undefined {
+  const times = bench.layers.find((l) => l.id === layerId)?.filmTimes;
+  return (id) => {
+    const ink = bench.found.inks.get(id);
+    return ink && thicker(ink, times);
+  };
 }
 
 function filmsOf(bench: InkBench, ids: readonly string[]): Film[] {

@@ -87,7 +87,7 @@ export const inkAnswers: Same<typeof en.inkAnswers> = {
   nextChoice: 'Welches sieht dem Aufzug am ähnlichsten? Seine Nummer an --chose anhängen.',
   choicesDone: 'Fertig: weitere Vergleiche würden kaum noch etwas bringen.',
   guessed: ({ ink, lab }) => `${ink}: geschätzt auf Lab ${lab}`,
-  notReadYet: 'noch nicht gemessen',
+  notReadYet: 'Noch nicht gemessen.',
   noGuesses: 'Keine Farbe dieser Arbeit ist oder war geschätzt.',
 
   // drawdowns

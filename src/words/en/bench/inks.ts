@@ -159,7 +159,7 @@ export const inks = {
   starter: 'Inks to begin with',
   starterText: 'From published values, not yours. Good for a first look; their bands are wide.',
   starterWhy:
-    'The middle between FOGRA39L (aims of ISO 12647-2, coated paper) and FOGRA29L (measured on uncoated paper), characterisation data as the Debian package icc-profiles-free carries them. Seven other sets of such data lie within ± 8 ΔE00 of them in two cases of three. Draw your own ink down and read it: it takes the starter’s place, and what it was off by is told.',
+    'Halfway between FOGRA39L (aims of ISO 12647-2, coated paper) and FOGRA29L (measured on uncoated paper), characterisation data as the Debian package icc-profiles-free carries them. Seven other sets of such data lie within ± 8 ΔE00 of them in two cases of three. Draw your own ink down and read it: it takes the starter’s place, and what it was off by is told.',
   starterAll: 'Take them all',
   starterHere: 'in this job',
   starterTaken: (n: number) => `${many(n, 'ink', 'inks')} to begin with: not yours, until you read your own.`,

@@ -50,8 +50,8 @@ export const overlaps = {
     `${layers.join(' → ')}: ± ${deltaE}; colours move by ${moved} ΔE00.`,
   spreadStrength: (layer: string, percent: string, deltaE: string, moved: string) =>
     `${layer} at ${percent} %: ± ${deltaE}; colours move by ${moved} ΔE00.`,
-  spreadTake: 'Print it so',
-  spreadTaken: 'It is planned so now.',
+  spreadTake: 'Print it this way',
+  spreadTaken: 'The job is planned this way now.',
   worth: 'Worth reading first',
   worthWhy:
     'Reading these overlaps on a first proof would narrow all foreseen colours most. The packet has a strip that prints just these.',

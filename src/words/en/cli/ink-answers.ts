@@ -103,7 +103,7 @@ export const inkAnswers = {
   nextChoice: 'Which looks most like the drawdown? Add its number to --chose.',
   choicesDone: 'Done: more choices would hardly narrow it.',
   guessed: ({ ink, lab }: { ink: NameText; lab: LabText }) => `${ink}: guessed as Lab ${lab}`,
-  notReadYet: 'not read yet',
+  notReadYet: 'Not read yet.',
   noGuesses: 'No ink of this job is or was a guess.',
 
   // drawdowns

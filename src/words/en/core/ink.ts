@@ -22,7 +22,7 @@ export const ink = {
   inksPublished: ({ inks, n }: { inks: ListText; n: number }) =>
     `${inks} ${n === 1 ? 'is a starter ink' : 'are starter inks'} from published values, not yours.`,
   inksByEye: ({ inks, n }: { inks: ListText; n: number }) => `${inks} ${n === 1 ? 'was' : 'were'} matched by eye, not read.`,
-  readOwn: 'Good enough to begin with; its colours may come out well beside. Draw your own down and read it.',
+  readOwn: 'Good enough to begin with; its colours may come out well off. Make a drawdown of your own and read it.',
   guessWithin: ({ off, sigma }: { off: DeltaText; sigma: DeltaText }) =>
     `The guess before was off by ΔE00 ${off}: within the ± ${sigma} it was given.`,
   guessNear: ({ off, sigma }: { off: DeltaText; sigma: DeltaText }) =>

@@ -17,5 +17,5 @@ export const starter = {
   lot: 'as published',
   patch: ({ c, m, y, k }: { c: number; m: number; y: number; k: number }) => `cyan ${c}, magenta ${m}, yellow ${y}, black ${k} %`,
   source: ({ patch }: { patch: SayingText }) =>
-    `Not yours: the middle between characterisation data FOGRA39L (aims of ISO 12647-2, coated paper) and FOGRA29L (uncoated), patch ${patch}. Replace it by a drawdown of your own.`,
+    `Not yours: halfway between characterisation data FOGRA39L (aims of ISO 12647-2, coated paper) and FOGRA29L (uncoated), patch ${patch}. Replace it by a drawdown of your own.`,
 };

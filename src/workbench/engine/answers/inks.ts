@@ -112,7 +112,7 @@ export const inkAnswers: { readonly [Q in keyof InkQuestions]: Work<Q> } = {
     };
   },
   leftovers: async (ask, room) => {
-    const found = askLeftovers(planOf(room).job, ask);
+    const found = askLeftovers(planOf(room).job, ask, planOf(room));
     const shownPot = found.best ?? found.nearest;
     return { answer: { ...found, srgb: srgbOfLab(shownPot ? shownPot.lab : ask.wanted), wantedSrgb: srgbOfLab(ask.wanted) }, transfer: [] };
   },

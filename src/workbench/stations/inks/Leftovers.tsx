@@ -28,8 +28,8 @@ export function Leftovers({ bench, plan, job, paper, wanted, over, layer }: Prop
   const { answer } = useAnswer(
     bench,
     'leftovers',
-    jars.length === 0 ? null : { wanted, paperId: paper.id, over, totalGrams: needed, within: within.value },
-    [wanted.join(), over.join(), needed, within.value, paper.id, job.inks, job.layers],
+    jars.length === 0 ? null : { wanted, paperId: paper.id, over, layer: layer?.id, totalGrams: needed, within: within.value },
+    [wanted.join(), over.join(), layer?.id, needed, within.value, paper.id, job.inks, job.layers],
   );
   if (jars.length === 0) return null;
   const pot = answer?.best ?? answer?.nearest;
