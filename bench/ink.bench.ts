@@ -16,10 +16,10 @@ import {
   type ProofObservation,
 } from '../src/core/ink/index.ts';
 import { parseJob, type Job } from '../src/core/job/index.ts';
-import { findInks } from '../src/core/plan/parts/inks.ts';
-import { layTheInks } from '../src/core/plan/parts/let-down.ts';
-import { learnOnPaper } from '../src/core/plan/parts/learning.ts';
-import { foresightOn } from '../src/core/plan/parts/papers.ts';
+import { findInks } from '../src/core/plan/parts/colour/inks.ts';
+import { layTheInks } from '../src/core/plan/parts/colour/let-down.ts';
+import { learnOnPaper } from '../src/core/plan/parts/colour/learning.ts';
+import { foresightOn } from '../src/core/plan/parts/colour/papers.ts';
 import { seeded } from '../src/core/random.ts';
 import { differenceCiede2000 } from 'culori';
 import { inventedPots, studioSurface as surface, warmPaper } from '../test/outside/ink-studio.ts';

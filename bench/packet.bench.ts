@@ -1,11 +1,11 @@
 import { deflateSync } from 'node:zlib';
 import { prepare, readFonts } from '../src/cli/assets.ts';
-import { readJobAt } from '../src/cli/folder.ts';
+import { readJobAt } from '../src/cli/disk/folder.ts';
 import { plan, readyBundle } from '../src/core/plan/index.ts';
 import { indexedPng } from '../src/packet/files/png.ts';
 import { makePacket, packetParts } from '../src/packet/index.ts';
 import { makePages } from '../src/packet/pages/index.ts';
-import { newSetting } from '../src/packet/pages/setting.ts';
+import { newSetting } from '../src/packet/pages/ink/setting.ts';
 import { openBook } from '../src/packet/pdf/book.ts';
 import { proofImage } from '../src/packet/proof.ts';
 import { quietTask } from '../src/core/task.ts';

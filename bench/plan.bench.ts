@@ -2,7 +2,7 @@ import { overlapColours, overlapSpectra } from '../src/core/ink/index.ts';
 import { createPlanner, plan, readyBundle, type PlanInput } from '../src/core/plan/index.ts';
 import { codeAreas, paint } from '../src/core/print/index.ts';
 import { prepare, readFonts } from '../src/cli/assets.ts';
-import { readJobAt } from '../src/cli/folder.ts';
+import { readJobAt } from '../src/cli/disk/folder.ts';
 import { makePacket } from '../src/packet/index.ts';
 import { filmOf } from '../src/core/ink/index.ts';
 import { medianMs, type BenchRow } from './row.ts';

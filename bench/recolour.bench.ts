@@ -1,5 +1,5 @@
 import { prepare } from '../src/cli/assets.ts';
-import { readJobAt } from '../src/cli/folder.ts';
+import { readJobAt } from '../src/cli/disk/folder.ts';
 import { createPlanner, readyBundle } from '../src/core/plan/index.ts';
 import type { BenchRow } from './row.ts';
 

@@ -6,8 +6,8 @@ import type { BenchRow } from './row.ts';
 import { place, prepareDrawings, rasterize, readSvg, takeAway, boxRegion, toTrueSize, unite } from '../src/core/form/index.ts';
 import { toMicrons } from '../src/core/form/polygons.ts';
 import { certify, defaultMaterials, makeStencil } from '../src/core/stencil/index.ts';
-import { nearDistance } from '../src/core/stencil/edt.ts';
-import { labelParts } from '../src/core/stencil/label.ts';
+import { nearDistance } from '../src/core/stencil/raster/edt.ts';
+import { labelParts } from '../src/core/stencil/raster/label.ts';
 
 export const title = 'Stencils at 0.25 mm: bridges, certificate, booleans';
 

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { commands } from '../src/cli/laydown.ts';
-import { columns, wrapped } from '../src/cli/table.ts';
+import { columns, wrapped } from '../src/cli/say/table.ts';
 import { calling } from './command.ts';
 
 // What the command line says, in both languages and in inches; called here, not as a process of its own.

@@ -1,12 +1,12 @@
 import { expect, test } from 'vitest';
 import { english, tell } from '../src/words/tell.ts';
-import { parseJob } from '../src/core/job/parse.ts';
+import { parseJob } from '../src/core/job/file/parse.ts';
 import { checkJob } from '../src/core/job/check.ts';
 import { beginJob } from '../src/core/job/begin.ts';
 import { isDone, markDone, stateOf, touchesDone, withCutBridges } from '../src/core/job/done.ts';
-import { allFields, explainField, explainOne } from '../src/core/job/explain.ts';
-import { fingerprintOf } from '../src/core/job/fingerprint.ts';
-import { jobJsonSchema } from '../src/core/job/json-schema.ts';
+import { allFields, explainField, explainOne } from '../src/core/job/schema/explain.ts';
+import { fingerprintOf } from '../src/core/job/file/fingerprint.ts';
+import { jobJsonSchema } from '../src/core/job/schema/json-schema.ts';
 import { starterInks } from '../src/core/asks/index.ts';
 import { plan } from '../src/core/plan/index.ts';
 

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { prepare } from '../src/cli/assets.ts';
-import { readJobAt } from '../src/cli/folder.ts';
+import { readJobAt } from '../src/cli/disk/folder.ts';
 import { deltaE00 } from '../src/core/colour/index.ts';
 import { regionArea } from '../src/core/form/index.ts';
 import type { Job } from '../src/core/job/index.ts';

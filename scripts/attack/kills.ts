@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { encode as encodePng } from 'fast-png';
-import { notAsWritten } from '../../src/cli/written-list.ts';
+import { notAsWritten } from '../../src/cli/disk/written-list.ts';
 import { readShelf } from '../../src/core/ink/index.ts';
 import { parseJob, readJobFile, writeJob } from '../../src/core/job/index.ts';
 import { registerTestSheet, testTable } from '../../src/core/press/index.ts';

@@ -1,8 +1,8 @@
 import { request } from 'node:http';
 import { connect, type AddressInfo } from 'node:net';
 import { fileURLToPath } from 'node:url';
-import { readWebFiles, webFile } from '../../src/cli/web-files.ts';
-import { webServer } from '../../src/cli/web-server.ts';
+import { readWebFiles, webFile } from '../../src/cli/disk/web-files.ts';
+import { webServer } from '../../src/cli/disk/web-server.ts';
 import { seeded, type Random } from '../../src/core/random.ts';
 import type { Wish } from './inputs.ts';
 import { Tally } from './tally.ts';

@@ -2,7 +2,7 @@ import { tidyCrop, tidyShare, markWeights, type Crop } from '../core/separate/in
 import { mostMarks, mostStrokePoints, type PictureMark } from '../core/job/index.ts';
 import { fail } from '../core/problem.ts';
 import { name as asName, say, type Saying } from '../words/index.ts';
-import { fileAt, readFileBytes } from './disk.ts';
+import { fileAt, readFileBytes } from './disk/disk.ts';
 import { placeOf } from './options.ts';
 
 const leastCrop = 0.05;

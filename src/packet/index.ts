@@ -10,27 +10,27 @@ import { cutSvg } from './files/cut-svg.ts';
 import { planJson } from './files/plan-json.ts';
 import { indexedPng, rgbPng } from './files/png.ts';
 import { flatDxf, flatSvg, type FlatSheet } from './files/flat-sheet.ts';
-import { layStock } from './stock-lines.ts';
+import { layStock } from './stock/stock-lines.ts';
 import { makePages } from './pages/index.ts';
-import { newSetting, type Setting } from './pages/setting.ts';
+import { newSetting, type Setting } from './pages/ink/setting.ts';
 import { fileName } from './pages/words.ts';
 import { openBook, type Book, type FontFiles } from './pdf/book.ts';
 import { finalNumbers } from './sheets.ts';
 import { apart, forTheTable, packetParts, type PacketPart } from './parts.ts';
 import type { Page } from './pdf/page.ts';
 import { pageScale, pageSize, type Printer } from './printer.ts';
-import { stockTiles } from './stock-tiles.ts';
+import { stockTiles } from './stock/stock-tiles.ts';
 import { testSheetFor, testStencil } from './test-sheet.ts';
 import { proofImage, smallProof, type ProofImage } from './proof.ts';
 import { fileVoice } from './voice.ts';
 
 export { sayUses } from './cut-uses.ts';
-export { makeDrawdownSheets } from './pages/drawdown.ts';
+export { makeDrawdownSheets } from './pages/ink/drawdown.ts';
 export { rgbPng } from './files/png.ts';
 export type { FontFiles } from './pdf/book.ts';
 export { packetParts, readParts, type PacketPart } from './parts.ts';
 export { printerPages, type Printer, type PrinterPage } from './printer.ts';
-export { stockFile, type StockFormat } from './stock-file.ts';
+export { stockFile, type StockFormat } from './stock/stock-file.ts';
 
 /** In the packet's language where no other is asked for. */
 const languageOfJob = (plan: Plan): string => plan.job.language ?? 'en';

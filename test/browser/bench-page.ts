@@ -4,7 +4,7 @@ import type { AddressInfo } from 'node:net';
 import { fileURLToPath } from 'node:url';
 import { chromium, type Browser, type BrowserContext, type Page } from 'playwright-core';
 import sirv from 'sirv';
-import { contentSecurityPolicy } from '../../src/cli/web-server.ts';
+import { contentSecurityPolicy } from '../../src/cli/disk/web-server.ts';
 import { readJob, writeJobFile, type JobBundle } from '../../src/core/job/index.ts';
 
 /** The Workbench as built, served with the same headers as `laydown serve`, and a browser to look at it with. */

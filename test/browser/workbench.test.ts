@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { prepare } from '../../src/cli/assets.ts';
-import { contentSecurityPolicy } from '../../src/cli/web-server.ts';
+import { contentSecurityPolicy } from '../../src/cli/disk/web-server.ts';
 import { writeJobFile } from '../../src/core/job/index.ts';
 import { plan, readyBundle } from '../../src/core/plan/index.ts';
 import { digestPlan } from '../../src/workbench/engine/digest.ts';

@@ -6,7 +6,7 @@ import { parseJob } from '../../src/core/job/index.ts';
 import { askInks, inkFromSheet, inkFromShelf, photographOf, shelfWithJob } from '../../src/core/asks/index.ts';
 import { ProblemError } from '../../src/core/problem.ts';
 import { readPicture } from '../../src/core/separate/index.ts';
-import { readJobAt } from '../../src/cli/folder.ts';
+import { readJobAt } from '../../src/cli/disk/folder.ts';
 import { name as asName, say } from '../../src/words/index.ts';
 import { inEnglish } from '../said.ts';
 import { photographOfSheet, type Drawn } from './drawdown-photo.ts';

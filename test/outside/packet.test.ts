@@ -6,7 +6,7 @@ import { decode } from 'fast-png';
 import { getDocument, OPS, type PDFDocumentProxy, type PDFPageProxy } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { beforeAll, expect, test } from 'vitest';
 import { prepare, readFonts } from '../../src/cli/assets.ts';
-import { readJobAt } from '../../src/cli/folder.ts';
+import { readJobAt } from '../../src/cli/disk/folder.ts';
 import { plan, readyBundle, type Plan } from '../../src/core/plan/index.ts';
 import { makePacket, type PacketFile } from '../../src/packet/index.ts';
 

@@ -10,7 +10,7 @@ import { seeded } from '../../src/core/random.ts';
 import { jobPartsOf, readPicture, separate, separated, type SeparateRequest, type Separation } from '../../src/core/separate/index.ts';
 import { defaultMaterials } from '../../src/core/stencil/index.ts';
 import { Cancelled, quietTask } from '../../src/core/task.ts';
-import { JobSchema } from '../../src/core/job/schema.ts';
+import { JobSchema } from '../../src/core/job/schema/schema.ts';
 import { ProblemError } from '../../src/core/problem.ts';
 
 /**

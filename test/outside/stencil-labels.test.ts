@@ -14,8 +14,8 @@ import {
   toTrueSize,
 } from '../../src/core/form/index.ts';
 import type { Region } from '../../src/core/form/index.ts';
-import { nearDistance } from '../../src/core/stencil/edt.ts';
-import { labelParts } from '../../src/core/stencil/label.ts';
+import { nearDistance } from '../../src/core/stencil/raster/edt.ts';
+import { labelParts } from '../../src/core/stencil/raster/label.ts';
 
 interface Mat {
   readonly data: Uint8Array;

@@ -4,9 +4,9 @@ import { boxRegion, common, mapRegion, parts, rasterize, regionArea, strip, take
 import type { Region } from '../../src/core/form/index.ts';
 import { seeded } from '../../src/core/random.ts';
 import { certify, defaultMaterials, makeStencil } from '../../src/core/stencil/index.ts';
-import { nearDistance } from '../../src/core/stencil/edt.ts';
-import { withinReach } from '../../src/core/stencil/discs.ts';
-import { labelParts } from '../../src/core/stencil/label.ts';
+import { nearDistance } from '../../src/core/stencil/raster/edt.ts';
+import { withinReach } from '../../src/core/stencil/raster/discs.ts';
+import { labelParts } from '../../src/core/stencil/raster/label.ts';
 
 const aperture = { minX: 0, minY: 0, maxX: 80, maxY: 60 };
 const sheet = { minX: -15, minY: -15, maxX: 95, maxY: 75 };

@@ -1,7 +1,7 @@
 /** Questions that a printmaker asks of a job, beyond its Plan. Command line and Workbench ask the same ones. */
 export { colourEdges, cutsByColour, drawingChoices, type ByColour, type ColourEdges, type DrawingChoice } from './drawings.ts';
 export { inkBench, layerOf, paperOf, potsOf, type InkBench } from './bench.ts';
-export { askOrders, type OrdersAnswer, type OrdersAsk } from './orders.ts';
+export { askOrders, type OrdersAnswer, type OrdersAsk } from './ink/orders.ts';
 export {
   askBatch,
   askLeftovers,
@@ -12,15 +12,15 @@ export {
   type BatchQuestion,
   type Reach,
   type RecipeQuestion,
-} from './recipes.ts';
-export { askAgain, askComplaint, askPot, wantedOfPot, type AgainQuestion, type PotQuestion, type PotRoundAsked } from './pot.ts';
+} from './ink/recipes.ts';
+export { askAgain, askComplaint, askPot, wantedOfPot, type AgainQuestion, type PotQuestion, type PotRoundAsked } from './ink/pot.ts';
 export { jobOfSeparation, pictureRequest, separateRequest, type SeparateQuestion } from './separate.ts';
-export { askInks, askWanted, labOfReading, srgbOfLab, type InkSheet, type WantedNow } from './inks.ts';
-export { inkFromSheet, inkFromShelf, jobReading, lotOf, shelfWithJob } from './shelf.ts';
-export { colourInPicture, guessesOf, inkByEye, starterInks, withGuess, type GuessOf } from './by-eye.ts';
+export { askInks, askWanted, labOfReading, srgbOfLab, type InkSheet, type WantedNow } from './ink/inks.ts';
+export { inkFromSheet, inkFromShelf, jobReading, lotOf, shelfWithJob } from './ink/shelf.ts';
+export { colourInPicture, guessesOf, inkByEye, starterInks, withGuess, type GuessOf } from './ink/by-eye.ts';
 export { photographOf } from './photo.ts';
-export { partsOfLayer } from './pot.ts';
+export { partsOfLayer } from './ink/pot.ts';
 export { changedOverlaps, differencesOf, movedRuns, type ChangedOverlap, type Difference } from './differences.ts';
-export { lampName, sayParting, underLamp } from './lamps.ts';
-export { askSpread, usualHand, withWay, type Spread, type SpreadAsk, type SpreadOverlap, type SpreadWay } from './spread.ts';
-export { wantedHere, type WantedHere } from './wanted.ts';
+export { lampName, sayParting, underLamp } from './ink/lamps.ts';
+export { askSpread, usualHand, withWay, type Spread, type SpreadAsk, type SpreadOverlap, type SpreadWay } from './ink/spread.ts';
+export { wantedHere, type WantedHere } from './ink/wanted.ts';

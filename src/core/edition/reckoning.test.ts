@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { refusedBy } from '../../../test/said.ts';
-import { binomialAt, binomialAtLeast, binomialQuantile } from './binomial.ts';
-import { sheetsFromCount } from './from-count.ts';
-import { isGood, numberEdition, roman } from './numbering.ts';
-import type { NumberingInput, Sheet } from './numbering.ts';
-import { dryingFactor, openTimeAdvice } from './open-time.ts';
-import { certaintyOf, planSheets, proofsFor, shareWhole, sheetsToStart, throughRuns } from './sheets.ts';
+import { binomialAt, binomialAtLeast, binomialQuantile } from './sheets/binomial.ts';
+import { sheetsFromCount } from './sheets/from-count.ts';
+import { isGood, numberEdition, roman } from './sheets/numbering.ts';
+import type { NumberingInput, Sheet } from './sheets/numbering.ts';
+import { dryingFactor, openTimeAdvice } from './day/open-time.ts';
+import { certaintyOf, planSheets, proofsFor, shareWhole, sheetsToStart, throughRuns } from './sheets/sheets.ts';
 
 const codeOf = (act: () => unknown): string => refusedBy(act)[0].code;
 

@@ -1,7 +1,7 @@
 import { problem } from '../problem.ts';
 import type { Problem } from '../problem.ts';
 import { asWritten, figure, lengths, list, listed, name as asName, say, sentences, type Saying } from '../../words/say.ts';
-import type { NumberedEdition } from './numbering.ts';
+import type { NumberedEdition } from './sheets/numbering.ts';
 
 /** What is known about the print, to be written down. Everything is optional: what is missing stays a line to fill in. */
 export interface RecordFacts {

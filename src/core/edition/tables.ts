@@ -1,8 +1,8 @@
 import { cleanNote } from '../plain-text.ts';
 import { asWritten, figure, lengths, name as asName, say, type Saying } from '../../words/say.ts';
-import { sayFault } from './faults.ts';
+import { sayFault } from './sheets/faults.ts';
 import type { RecordFacts } from './record.ts';
-import type { MarkKind, NumberedEdition, NumberedSheet } from './numbering.ts';
+import type { MarkKind, NumberedEdition, NumberedSheet } from './sheets/numbering.ts';
 
 /** One label for the back of a sheet or its sleeve. */
 export interface Label {

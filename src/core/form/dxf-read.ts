@@ -8,7 +8,7 @@ import { tidy } from './polygons.ts';
 import { mapRegion } from './place.ts';
 import { regionArea, regionBox } from './region.ts';
 import type { Drawing } from './svg/read-svg.ts';
-import { refuseTangle } from './svg/tangle.ts';
+import { refuseTangle } from './svg/guard/tangle.ts';
 
 /** Millimetres per drawing unit by $INSUNITS (DXF Reference, HEADER section). */
 const unitMm: Readonly<Record<number, number>> = {

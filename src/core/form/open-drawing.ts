@@ -3,7 +3,7 @@ import { say } from '../../words/say.ts';
 import { fail } from '../problem.ts';
 import { readDxf } from './dxf-read.ts';
 import { fileAt } from './file-at.ts';
-import { decodeDrawing } from './svg/decode.ts';
+import { decodeDrawing } from './svg/guard/decode.ts';
 import { openSvg, type OpenDrawing } from './svg/read-svg.ts';
 
 /** Unpacked, a drawing has no more bytes than this. */

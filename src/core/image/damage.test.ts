@@ -4,12 +4,12 @@ import jpegJs from 'jpeg-js';
 import { expect, test } from 'vitest';
 import { unpackDeflate } from '../numeric/index.ts';
 import { ProblemError } from '../problem.ts';
-import { checkJpeg } from './jpeg-check.ts';
-import { checkPng } from './png-check.ts';
-import { orientationInExif } from './tags.ts';
-import { readTiff, tiffHead } from './tiff.ts';
-import { unpackBits, unpackLzw } from './unpack.ts';
-import { checkWebp } from './webp-check.ts';
+import { checkJpeg } from './check/jpeg-check.ts';
+import { checkPng } from './check/png-check.ts';
+import { orientationInExif } from './tiff/tags.ts';
+import { readTiff, tiffHead } from './tiff/tiff.ts';
+import { unpackBits, unpackLzw } from './tiff/unpack.ts';
+import { checkWebp } from './check/webp-check.ts';
 
 const rgba = (width: number, height: number): Uint8Array => Uint8Array.from({ length: width * height * 4 }, (_, i) => (i * 37) % 256);
 const jpeg = new Uint8Array(jpegJs.encode({ data: rgba(64, 48), width: 64, height: 48 }, 80).data);

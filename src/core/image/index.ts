@@ -1,17 +1,17 @@
 import { name as asName, say } from '../../words/say.ts';
 import { fail, problem, type Problem } from '../problem.ts';
-import { readHead } from './head.ts';
+import { readHead } from './check/head.ts';
 import { upright } from './orient.ts';
-import { prepareDecoders, readJpeg, readWebp } from './packed.ts';
+import { prepareDecoders, readJpeg, readWebp } from './tiff/packed.ts';
 import { readPng } from './png.ts';
 import { honourProfile, prepareProfiles } from './profile.ts';
-import { fileAt, resave } from './refuse.ts';
-import { readTiff } from './tiff.ts';
+import { fileAt, resave } from './check/refuse.ts';
+import { readTiff } from './tiff/tiff.ts';
 import type { Decoded, Picture } from './types.ts';
 
 export type { Picture, Pixels } from './types.ts';
 export type { ImageMm, SizePx } from './crop.ts';
-export { mostMegapixels } from './head.ts';
+export { mostMegapixels } from './check/head.ts';
 export { cropOf, heightOfCrop, tidyCrop, tidyShare } from './crop.ts';
 export { scaledLab, type Crop } from './scale.ts';
 export { pictureRgb } from './screen.ts';

@@ -1,8 +1,8 @@
 import { convertIndexedToRgb, decode } from 'fast-png';
 import { name as asName, say } from '../../words/say.ts';
 import { fail } from '../problem.ts';
-import { checkPng } from './png-check.ts';
-import { fileAt, resave } from './refuse.ts';
+import { checkPng } from './check/png-check.ts';
+import { fileAt, resave } from './check/refuse.ts';
 import type { Decoded } from './types.ts';
 
 export function readPng(bytes: Uint8Array, file: string): Decoded {

@@ -1,7 +1,7 @@
 import * as lcms from './lcms/lcms.js';
 import { name as asName, say, sentences, type Saying } from '../../words/say.ts';
 import { problem, type Problem } from '../problem.ts';
-import { fileAt } from './refuse.ts';
+import { fileAt } from './check/refuse.ts';
 import type { Pixels } from './types.ts';
 
 let engine: lcms.Lcms | undefined;

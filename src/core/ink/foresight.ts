@@ -1,10 +1,10 @@
 import { BANDS, deltaE00, deltaE00Of, labFromXyz, xyzAt, type Lab, type Spectrum } from '../colour/index.ts';
 import { seeded, type Random } from '../random.ts';
 import { say, sentences, type Saying } from '../../words/say.ts';
-import { filmOf } from './film.ts';
-import { cloudPoint, spreadOf, stepsAt } from './jitter.ts';
+import { filmOf } from './film/film.ts';
+import { cloudPoint, spreadOf, stepsAt } from './film/jitter.ts';
 import { modelBand } from './model-band.ts';
-import { overlapSpectra } from './overlaps.ts';
+import { overlapSpectra } from './film/overlaps.ts';
 import type { Film, Ink, ReadingKind, Surface } from './types.ts';
 
 export interface ForesightLayer {

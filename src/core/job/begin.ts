@@ -1,5 +1,5 @@
-import { currentSchemaVersion } from './limits.ts';
-import type { JobInk } from './schema.ts';
+import { currentSchemaVersion } from './schema/limits.ts';
+import type { JobInk } from './schema/schema.ts';
 
 /** What the smallest job calls its things, in the printmaker's language. */
 export interface BeginNames {

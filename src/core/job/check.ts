@@ -1,9 +1,9 @@
 import { length, lengths, list as listOf, name as asName, say, share, type List, type Saying } from '../../words/say.ts';
 import { problem, type Problem } from '../problem.ts';
-import { mostCopies, mostLayers, type Job, type JobBundle, type JobCut } from './schema.ts';
+import { mostCopies, mostLayers, type Job, type JobBundle, type JobCut } from './schema/schema.ts';
 import { doneProblems } from './done.ts';
-import { unknownFields } from './unknown.ts';
-import { settleProblems, whereIn } from './where.ts';
+import { unknownFields } from './file/unknown.ts';
+import { settleProblems, whereIn } from './place/where.ts';
 
 type Add = (code: string, path: string, message: Saying, advice: Saying, severity?: Problem['severity']) => void;
 

@@ -1,7 +1,7 @@
 import { list as listOf, name as asName, say, type Saying } from '../../words/say.ts';
 import { problem, type Problem } from '../problem.ts';
-import { hashOf } from './fingerprint.ts';
-import type { Job, JobLayer } from './schema.ts';
+import { hashOf } from './file/fingerprint.ts';
+import type { Job, JobLayer } from './schema/schema.ts';
 
 /** What can be done with a layer so that it stays as it is. */
 export const doneKinds = ['cut', 'mixed', 'pulled'] as const;

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { newPicture } from './picture.ts';
-import { JobSchema } from './schema.ts';
+import { JobSchema } from './schema/schema.ts';
 
 test('a new picture asks for what a job that says nothing about it asks for', () => {
   const fresh = newPicture('Low Tide.JPG', new Map());

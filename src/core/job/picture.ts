@@ -1,5 +1,5 @@
-import { fileStem } from './file-names.ts';
-import type { JobPicture } from './schema.ts';
+import { fileStem } from './file/file-names.ts';
+import type { JobPicture } from './schema/schema.ts';
 
 /** A picture newly taken in hand: the name it goes by, a file of its own among those of the job, and what is usually asked of one. */
 export function newPicture(fileName: string, taken: ReadonlyMap<string, unknown>): JobPicture {

@@ -7,7 +7,7 @@ import type { StencilChange } from '../edition/index.ts';
 import type { Saying } from '../../words/say.ts';
 import type { Stencil } from '../stencil/index.ts';
 import type { WrittenCut } from '../cutfile/index.ts';
-import type { Learning } from './parts/learning.ts';
+import type { Learning } from './parts/colour/learning.ts';
 
 // What the Plan says of single things: forms, cuts, layers, mixes, inks, papers.
 

@@ -2,10 +2,10 @@ import type { Job } from '../job/index.ts';
 import type { Codes } from '../print/index.ts';
 import type { Problem } from '../problem.ts';
 import type { PlannedCut, PlannedForm, PlannedInk, PlannedLayer, PlannedPaper } from './planned.ts';
-import type { PlannedPress } from './parts/press.ts';
-import type { PlannedEdition } from './parts/edition.ts';
-import type { PlannedRegister } from './parts/register.ts';
-import type { PlannedStock } from './parts/stock.ts';
+import type { PlannedPress } from './parts/press/press.ts';
+import type { PlannedEdition } from './parts/press/edition.ts';
+import type { PlannedRegister } from './parts/press/register.ts';
+import type { PlannedStock } from './parts/cut/stock.ts';
 
 /** What follows from a Job. Everything the packet prints and the Workbench shows is in here. */
 export interface Plan {

@@ -1,13 +1,13 @@
 import { length, name as asName, say, sentences, type Saying } from '../../words/say.ts';
 import { fail, problem } from '../problem.ts';
 import type { Problem } from '../problem.ts';
-import { paperChange } from './damp.ts';
+import { paperChange } from './screen/damp.ts';
 import { studioDefaults } from './defaults.ts';
 import type { PaperGrowth } from './defaults.ts';
 import { checkSize } from './fit.ts';
 import type { SizeMm } from './fit.ts';
-import { sigmaOf } from './register-methods.ts';
-import type { RegisterMethod } from './register-methods.ts';
+import { sigmaOf } from './register/register-methods.ts';
+import type { RegisterMethod } from './register/register-methods.ts';
 
 export interface BudgetLayer {
   readonly id: string;

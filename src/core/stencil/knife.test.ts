@@ -2,16 +2,16 @@ import { describe, expect, test } from 'vitest';
 import { rectangle, takeAway, unite } from '../form/index.ts';
 import type { Region } from '../form/index.ts';
 import { seeded } from '../random.ts';
-import { Buckets } from './buckets.ts';
+import { Buckets } from './raster/buckets.ts';
 import { cutOrder, ringsAround } from './cut-order.ts';
-import { withinReach } from './discs.ts';
-import { nearDistance } from './edt.ts';
+import { withinReach } from './raster/discs.ts';
+import { nearDistance } from './raster/edt.ts';
 import { cornersOf, knifeWork } from './knife.ts';
-import { joinRuns, labelParts } from './label.ts';
+import { joinRuns, labelParts } from './raster/label.ts';
 import { defaultMaterials } from './materials.ts';
 import { defaultRates, knifeMinutes, knifeRates } from './rates.ts';
-import { ridgeWarnings } from './ridge.ts';
-import { Runs } from './runs.ts';
+import { ridgeWarnings } from './raster/ridge.ts';
+import { Runs } from './raster/runs.ts';
 
 const polygon = (...points: number[]): Region => ({ rings: [Float64Array.from(points)] });
 const regular = (n: number): Region =>

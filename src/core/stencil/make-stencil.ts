@@ -3,17 +3,17 @@ import type { Box, Region } from '../form/index.ts';
 import { problem } from '../problem.ts';
 import type { Problem } from '../problem.ts';
 import { length, say, share, type Saying } from '../../words/say.ts';
-import type { Strip } from './bridges.ts';
-import { borderMm } from './certificate.ts';
-import { workingGrid, workingMmPerPx } from './working-grid.ts';
-import type { Limits } from './certificate.ts';
-import { innerPoint } from './inner-point.ts';
+import type { Strip } from './bridges/bridges.ts';
+import { borderMm } from './proof/certificate.ts';
+import { workingGrid, workingMmPerPx } from './raster/working-grid.ts';
+import type { Limits } from './proof/certificate.ts';
+import { innerPoint } from './raster/inner-point.ts';
 import { knifeWork } from './knife.ts';
-import { nameBridges, pinnedStrip } from './name-bridges.ts';
-import { report } from './report.ts';
-import { covers, isSheetRing } from './rings.ts';
-import { beside, settle, spareMm } from './settle.ts';
-import type { Settled } from './settle.ts';
+import { nameBridges, pinnedStrip } from './bridges/name-bridges.ts';
+import { report } from './proof/report.ts';
+import { covers, isSheetRing } from './raster/rings.ts';
+import { beside, settle, spareMm } from './proof/settle.ts';
+import type { Settled } from './proof/settle.ts';
 import type { InTheWay, Island, LoosePiece, PointMm, Stencil, StencilRequest } from './types.ts';
 
 /** Rings smaller than this come from rounding, not from a drawing. */

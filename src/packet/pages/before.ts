@@ -2,7 +2,7 @@ import { problem, type Problem } from '../../core/problem.ts';
 import { say, type Saying } from '../../words/index.ts';
 import { pointsPerMm } from '../pdf/numbers.ts';
 import { capHeight, missingLetters, textWidthMm, wrap, type TextStyle } from '../pdf/type.ts';
-import { startPage, type, type Frame, type Setting } from './setting.ts';
+import { startPage, type, type Frame, type Setting } from './ink/setting.ts';
 
 /** Everything wrong or doubtful, with what to do, before the first cut. Not made when there is nothing to say. */
 export function beforePages(setting: Setting): void {

@@ -2,7 +2,7 @@ import { longLength, name as asName } from '../../words/index.ts';
 import type { Page } from '../pdf/page.ts';
 import { sheetGroups } from '../sheets.ts';
 import { column, drawProof, fact } from './parts.ts';
-import { massIn, roughly, sizeIn, startPage, type, type Frame, type Setting } from './setting.ts';
+import { massIn, roughly, sizeIn, startPage, type, type Frame, type Setting } from './ink/setting.ts';
 
 /** The cover's page is taken first and filled last, when it is known on which page each step begins. */
 export function startCover(setting: Setting): Frame {

@@ -4,7 +4,7 @@ import type { Page } from '../pdf/page.ts';
 import { pointsPerMm } from '../pdf/numbers.ts';
 import { usualLeading, wrap, type TextStyle } from '../pdf/type.ts';
 import type { Voice } from '../voice.ts';
-import { fitImage, type, type Frame, type PlannedLayer, type PlannedPaper, type Setting } from './setting.ts';
+import { fitImage, type, type Frame, type PlannedLayer, type PlannedPaper, type Setting } from './ink/setting.ts';
 
 /** The sheet after a run, with a hairline round it. Gives back the height it takes. */
 export function drawProof(

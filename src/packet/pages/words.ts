@@ -1,6 +1,6 @@
 import { materialsOf, type Plan } from '../../core/plan/index.ts';
 import { asWritten, name as asName, say, share, type Saying } from '../../words/index.ts';
-import type { PlannedLayer } from './setting.ts';
+import type { PlannedLayer } from './ink/setting.ts';
 
 /** `Rockpool at 60 %`; that it is open while no ink is chosen. */
 export function inkLine(plan: Plan, layer: PlannedLayer): Saying {

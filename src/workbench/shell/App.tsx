@@ -1,7 +1,7 @@
 import { useSignal, type Signal } from '@preact/signals';
 import { useEffect, useMemo } from 'preact/hooks';
 import type { Bench } from '../store/bench.ts';
-import type { Keeping } from '../store/keeping.ts';
+import type { Keeping } from '../store/keep/keeping.ts';
 import type { Offline } from '../engine/offline/install.ts';
 import { places, stations } from '../stations/index.ts';
 import { CompareView } from './compare/CompareView.tsx';
@@ -12,7 +12,7 @@ import { createPrinting, openJob, saveNow } from './actions.ts';
 import { Drawer, type DrawerName } from './Drawer.tsx';
 import { EmptyBench } from './EmptyBench.tsx';
 import { Tour } from './Guide.tsx';
-import { Header } from './Header.tsx';
+import { Header } from './header/Header.tsx';
 import { showThing } from './next-step.ts';
 import type { ShellProps } from './props.ts';
 

@@ -1,15 +1,15 @@
 import type { Signal } from '@preact/signals';
 import type { Bench } from '../store/bench.ts';
-import type { Keeper } from '../store/keep.ts';
-import type { Keeping } from '../store/keeping.ts';
+import type { Keeper } from '../store/keep/keep.ts';
+import type { Keeping } from '../store/keep/keeping.ts';
 import type { Offline } from '../engine/offline/install.ts';
 import { ProblemList } from '../ui/ProblemList.tsx';
 import { words } from '../store/words.ts';
 import type { Printing } from './actions.ts';
 import { Glossary } from './Glossary.tsx';
-import { OpenChoices } from './OpenChoices.tsx';
-import { PrintChoices } from './PrintChoices.tsx';
-import { Versions } from './Versions.tsx';
+import { OpenChoices } from './header/OpenChoices.tsx';
+import { PrintChoices } from './header/PrintChoices.tsx';
+import { Versions } from './header/Versions.tsx';
 
 export type DrawerName = 'open' | 'print' | 'versions' | 'problems' | 'glossary';
 

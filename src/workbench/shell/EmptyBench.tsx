@@ -6,7 +6,7 @@ import type { ShellProps } from './props.ts';
 import type { DrawerName } from './Drawer.tsx';
 import { WordsButton } from './Guide.tsx';
 import { startTour, tour } from './tour.ts';
-import { OpenChoices } from './OpenChoices.tsx';
+import { OpenChoices } from './header/OpenChoices.tsx';
 
 export function EmptyBench({ drawer, ...props }: ShellProps & { readonly drawer: Signal<DrawerName | null> }) {
   const w = words().shell;

@@ -1,5 +1,5 @@
 import { useSignal } from '@preact/signals';
-import { termName, type TermId } from '../ui/terms.ts';
+import { termName, type TermId } from '../ui/fields/terms.ts';
 import { words } from '../store/words.ts';
 
 /** Every word of the trade; the one chosen is explained. */

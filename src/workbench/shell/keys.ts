@@ -1,5 +1,5 @@
 import type { Bench } from '../store/bench.ts';
-import type { Keeping } from '../store/keeping.ts';
+import type { Keeping } from '../store/keep/keeping.ts';
 import { saveNow } from './actions.ts';
 
 /** Keys that work everywhere: undo, redo, save. In a field being typed in, undo belongs to the field. */

@@ -1,7 +1,7 @@
 import type { Offline } from '../engine/offline/install.ts';
 import type { Bench } from '../store/bench.ts';
-import type { Keeper } from '../store/keep.ts';
-import type { Keeping } from '../store/keeping.ts';
+import type { Keeper } from '../store/keep/keep.ts';
+import type { Keeping } from '../store/keep/keeping.ts';
 
 /** What the shell and its drawers are given. */
 export interface ShellProps {

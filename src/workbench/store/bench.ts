@@ -5,7 +5,7 @@ import type { Saying } from '../../words/index.ts';
 import { language, sayStep, step, units, words, type Step } from './words.ts';
 import type { AskOptions, WorkerClient } from '../engine/client.ts';
 import type { Answer, Ask, Attachments, OpenedJob, Question, ShownPaper, ShownPlan } from '../engine/protocol.ts';
-import type { VersionName } from './keep.ts';
+import type { VersionName } from './keep/keep.ts';
 import { withTrials, type Trials } from './edits.ts';
 import { atHand } from './leads.ts';
 import { begin, everywhere, record, redo, settle, undo, type History } from './history.ts';

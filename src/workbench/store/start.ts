@@ -1,7 +1,7 @@
 import type { OpenedJob } from '../engine/protocol.ts';
 import type { Bench } from './bench.ts';
-import { fingerprint, stepAside, type Keeper } from './keep.ts';
-import type { Keeping } from './keeping.ts';
+import { fingerprint, stepAside, type Keeper } from './keep/keep.ts';
+import type { Keeping } from './keep/keeping.ts';
 
 /**
  * What lies on the bench when the page opens: the job served with it (`?job=open`), unless the bench already holds that very

@@ -1,4 +1,4 @@
-import type { VersionName } from './keep.ts';
+import type { VersionName } from './keep/keep.ts';
 import { computed, signal } from '@preact/signals';
 import type { LengthUnits } from '../../core/units/index.ts';
 import { languageOf, languages, tell, type Catalogue, type Reader, type Saying } from '../../words/index.ts';

@@ -7,13 +7,13 @@ import { cutToBox } from '../polygons.ts';
 import { mapRegion } from '../place.ts';
 import { regionArea } from '../region.ts';
 import type { Region } from '../region.ts';
-import { whiteHex } from './colours.ts';
-import { guardSvg, type GuardedDrawing } from './guard.ts';
+import { whiteHex } from './paint/colours.ts';
+import { guardSvg, type GuardedDrawing } from './guard/guard.ts';
 import { readScene, ruleOf, usualThreshold, type DrawingReading, type How } from './reading.ts';
-import { sceneOf, type Scene } from './scene.ts';
-import { lookAt, type Seen } from './seen.ts';
+import { sceneOf, type Scene } from './paint/scene.ts';
+import { lookAt, type Seen } from './paint/seen.ts';
 import { fontFiles } from '../made/letters.ts';
-import { refuseTangle } from './tangle.ts';
+import { refuseTangle } from './guard/tangle.ts';
 import { readTree } from './tree.ts';
 
 /** A drawing read: its visible shapes united, at its own size, from the top left corner of its page. */

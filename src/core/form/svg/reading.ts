@@ -1,9 +1,9 @@
 import { common, takeAway, uniteMany } from '../polygons.ts';
 import { emptyRegion, regionBox, type Box, type Region } from '../region.ts';
-import { isWhite, labOf, nearestColour, readColour } from './colours.ts';
-import { bandsWhere } from './gradient.ts';
-import { dabAt, onWhite, strengthOf, type Dab, type Paint } from './paint.ts';
-import type { Group, Mask, Scene } from './scene.ts';
+import { isWhite, labOf, nearestColour, readColour } from './paint/colours.ts';
+import { bandsWhere } from './paint/gradient.ts';
+import { dabAt, onWhite, strengthOf, type Dab, type Paint } from './paint/paint.ts';
+import type { Group, Mask, Scene } from './paint/scene.ts';
 
 /** What of a drawing is the form. */
 export interface DrawingReading {

@@ -1,6 +1,6 @@
 import { deltaE00Of, labFromXyz, srgbFromXyz, xyzFromLab, xyzFromSrgb, type Lab } from '../../colour/index.ts';
 import { seeded } from '../../random.ts';
-import { stepsAt } from '../jitter.ts';
+import { stepsAt } from '../film/jitter.ts';
 import { rounded, screenSigma } from './guess.ts';
 
 /** Comparing a drawdown with patches on the screen, step by step: which of seven looks most like it? */

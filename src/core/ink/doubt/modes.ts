@@ -1,8 +1,8 @@
 import { BANDS, labFromXyz, xyzAt, type Lab, type Spectrum } from '../../colour/index.ts';
 import { solveLinear } from '../../numeric/index.ts';
-import { spreadOf, stepsAt } from '../jitter.ts';
-import { filmOfBand } from '../film.ts';
-import { internal } from '../surface.ts';
+import { spreadOf, stepsAt } from '../film/jitter.ts';
+import { filmOfBand } from '../film/film.ts';
+import { internal } from '../film/surface.ts';
 import type { Ink, Surface } from '../types.ts';
 
 /** Ways in which an ink's spectrum may differ though its colour does not: smooth, slow ones first. */

@@ -2,7 +2,7 @@ import type { Lab } from '../../colour/index.ts';
 import type { Foresight } from '../foresight.ts';
 import { alike, bits, reach } from '../learn/kriging.ts';
 import { modelBand } from '../model-band.ts';
-import { stepsAt } from '../jitter.ts';
+import { stepsAt } from '../film/jitter.ts';
 import type { ReadingKind } from '../types.ts';
 
 export interface WorthAsk {

@@ -1,7 +1,7 @@
 import { BANDS, wavelengthsNm } from '../../colour/index.ts';
 import { problem, type Problem } from '../../problem.ts';
 import { name as asName, say, sentences, type Saying } from '../../../words/say.ts';
-import { faultsOf } from '../reading.ts';
+import { faultsOf } from '../reading/reading.ts';
 import type { Reading } from '../types.ts';
 
 /** One patch out of a file: the best reading it holds (spectrum before XYZ before Lab), and what else was beside it. */

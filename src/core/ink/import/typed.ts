@@ -1,7 +1,7 @@
 import { fail, ProblemError } from '../../problem.ts';
 import { name as asName, say } from '../../../words/say.ts';
 import { labOfHex, readingByEye } from '../by-eye/guess.ts';
-import { readingProblems } from '../reading.ts';
+import { readingProblems } from '../reading/reading.ts';
 import type { Place, Reading } from '../types.ts';
 import { numberOf } from './patch.ts';
 

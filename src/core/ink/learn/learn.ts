@@ -1,7 +1,7 @@
 import { BANDS, deltaE00, type Lab, type Spectrum } from '../../colour/index.ts';
 import { problem, type Problem } from '../../problem.ts';
 import { deltaE, name as asName, say, sentences, share, type Saying } from '../../../words/say.ts';
-import { stepsAt } from '../jitter.ts';
+import { stepsAt } from '../film/jitter.ts';
 import type { Surface } from '../types.ts';
 import { carryRests } from './kriging.ts';
 import { pressModel, type LearnLayer, type PressModel, type PressState } from './model.ts';

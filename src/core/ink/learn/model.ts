@@ -1,6 +1,6 @@
 import { BANDS, labFromXyz, xyzAt, type Lab, type Spectrum } from '../../colour/index.ts';
-import { filmOf, thinned } from '../film.ts';
-import { internal } from '../surface.ts';
+import { filmOf, thinned } from '../film/film.ts';
+import { internal } from '../film/surface.ts';
 import type { Film, Ink, Surface } from '../types.ts';
 
 /** A layer of the print that the readings come from. */

@@ -2,7 +2,7 @@ import { deltaE00Of, type Lab, type Spectrum } from '../../colour/index.ts';
 import { fail, problem, type Problem } from '../../problem.ts';
 import { deltaE as ofDeltaE, figure, say, type Saying } from '../../../words/say.ts';
 import { quietTask, type Task } from '../../task.ts';
-import { filmOf } from '../film.ts';
+import { filmOf } from '../film/film.ts';
 import type { Ink, Surface } from '../types.ts';
 import { growTree, type StackTree } from './tree.ts';
 

@@ -1,6 +1,6 @@
 import { BANDS, chromaOf, deltaE00, labFromXyz, xyzAt, type Lab, type Spectrum } from '../../colour/index.ts';
-import { thinned } from '../film.ts';
-import { internal } from '../surface.ts';
+import { thinned } from '../film/film.ts';
+import { internal } from '../film/surface.ts';
 import type { Film, Surface } from '../types.ts';
 
 /**

@@ -1,9 +1,9 @@
 import { BANDS, deltaE00, labFromSpectrum, type Lab, type Spectrum } from '../../colour/index.ts';
 import { deltaE as ofDeltaE, say, type Saying } from '../../../words/say.ts';
-import { addFilm, filmOf } from '../film.ts';
-import { mixInks } from '../mix.ts';
+import { addFilm, filmOf } from '../film/film.ts';
+import { mixInks } from '../film/mix.ts';
 import { findRecipe, type Pot, type Recipe } from '../recipe/find.ts';
-import { internal, measured } from '../surface.ts';
+import { internal, measured } from '../film/surface.ts';
 import type { Ink, Surface } from '../types.ts';
 
 export interface RecordedPart {

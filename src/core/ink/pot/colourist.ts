@@ -1,5 +1,5 @@
 import { BANDS, labFromXyz, xyzAt, type Lab, type Spectrum } from '../../colour/index.ts';
-import { overGround } from '../film.ts';
+import { overGround } from '../film/film.ts';
 import type { Surface } from '../types.ts';
 
 /** Colour of a film of absorption k and scattering s over one ground, again and again without allocation. */

@@ -1,9 +1,9 @@
 import { BANDS, deltaE00, type Lab, type Spectrum } from '../../colour/index.ts';
 import { fail, problem, type Problem } from '../../problem.ts';
 import { deltaE as ofDeltaE, mass, name as asName, say, share as asShare, type Saying } from '../../../words/say.ts';
-import { overGround } from '../film.ts';
-import { mixInks } from '../mix.ts';
-import { internal } from '../surface.ts';
+import { overGround } from '../film/film.ts';
+import { mixInks } from '../film/mix.ts';
+import { internal } from '../film/surface.ts';
 import type { Ink, Surface } from '../types.ts';
 import { colourist } from './colourist.ts';
 import { leastAddition } from './least-addition.ts';

@@ -1,5 +1,5 @@
 import { BANDS, deltaE00, type Lab } from '../../colour/index.ts';
-import { effectiveShare } from '../film.ts';
+import { effectiveShare } from '../film/film.ts';
 import type { Ink } from '../types.ts';
 import type { Colourist } from './colourist.ts';
 import type { PotAsk } from './types.ts';

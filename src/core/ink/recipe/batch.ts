@@ -2,9 +2,9 @@ import { deltaE00, type Lab, type Spectrum } from '../../colour/index.ts';
 import { labFromSpectrum } from '../../colour/index.ts';
 import { fail, problem, type Problem } from '../../problem.ts';
 import { deltaE as ofDeltaE, mass, say, share as asShare, type Saying } from '../../../words/say.ts';
-import { addFilm, filmOf } from '../film.ts';
-import { mixInks } from '../mix.ts';
-import { internal, measured } from '../surface.ts';
+import { addFilm, filmOf } from '../film/film.ts';
+import { mixInks } from '../film/mix.ts';
+import { internal, measured } from '../film/surface.ts';
 import type { Ink, Place, Surface } from '../types.ts';
 
 export interface BatchPart {

@@ -1,8 +1,8 @@
 import { chromaOf, hueDegOf, labFromXyz, xyzAt, type Lab, type Spectrum } from '../../colour/index.ts';
 import { fail } from '../../problem.ts';
 import { figure, name as asName, say, share as asShare, type Saying } from '../../../words/say.ts';
-import { internal, measured } from '../surface.ts';
-import { addFilm, thinned } from '../film.ts';
+import { internal, measured } from '../film/surface.ts';
+import { addFilm, thinned } from '../film/film.ts';
 import type { Film, Ink, Surface } from '../types.ts';
 import { fitShares, type Fit } from './fit.ts';
 import { mixer, type Mixer } from './target.ts';

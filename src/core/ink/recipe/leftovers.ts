@@ -1,6 +1,6 @@
 import { BANDS, deltaE00Of, labFromXyz, xyzAt, type Lab, type Spectrum } from '../../colour/index.ts';
-import { addFilm, effectiveShare, overGround, thinned } from '../film.ts';
-import { internal } from '../surface.ts';
+import { addFilm, effectiveShare, overGround, thinned } from '../film/film.ts';
+import { internal } from '../film/surface.ts';
 import type { Film, Ink, Surface } from '../types.ts';
 
 export interface Jar {

@@ -1,6 +1,6 @@
 import { BANDS, labFromXyz, xyzAt, type Lab, type Spectrum } from '../../colour/index.ts';
-import { effectiveShare, overGround } from '../film.ts';
-import { stepsAt } from '../jitter.ts';
+import { effectiveShare, overGround } from '../film/film.ts';
+import { stepsAt } from '../film/jitter.ts';
 import type { Ink, Surface } from '../types.ts';
 
 /** Works out the colour of a film of mixed inks over a ground, again and again without allocation. */

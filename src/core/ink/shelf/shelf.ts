@@ -1,9 +1,9 @@
 import type { Spectrum } from '../../colour/index.ts';
 import { fail, problem, ProblemError, type Problem } from '../../problem.ts';
 import { name as asName, say, type Saying } from '../../../words/say.ts';
-import { clearInk, inkOverOneGround, inkOverTwoGrounds } from '../from-drawdown.ts';
-import { inkFromLadder } from '../ladder.ts';
-import { spectrumFromReading } from '../reading.ts';
+import { clearInk, inkOverOneGround, inkOverTwoGrounds } from '../reading/from-drawdown.ts';
+import { inkFromLadder } from '../reading/ladder.ts';
+import { spectrumFromReading } from '../reading/reading.ts';
 import type { InkFound, Reading, Surface } from '../types.ts';
 import { fieldProblem, placeInFile } from './faults.ts';
 import { currentShelfVersion, ShelfSchema, type InkShelf, type ShelfInk, type ShelfLot } from './schema.ts';

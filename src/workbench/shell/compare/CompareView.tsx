@@ -1,8 +1,8 @@
 import type { Bench } from '../../store/bench.ts';
-import type { Keeper } from '../../store/keep.ts';
-import type { Keeping } from '../../store/keeping.ts';
-import { ProofCanvas } from '../../ui/ProofCanvas.tsx';
-import { ProofSheet } from '../../ui/ProofSheet.tsx';
+import type { Keeper } from '../../store/keep/keep.ts';
+import type { Keeping } from '../../store/keep/keeping.ts';
+import { ProofCanvas } from '../../ui/proof/ProofCanvas.tsx';
+import { ProofSheet } from '../../ui/proof/ProofSheet.tsx';
 import { sayVersion, words } from '../../store/words.ts';
 import type { ShownPaper, ShownPlan } from '../../engine/protocol.ts';
 import { SideChoice } from './SideChoice.tsx';

@@ -1,5 +1,5 @@
 import type { Signal } from '@preact/signals';
-import type { KeptVersion } from '../../store/keep.ts';
+import type { KeptVersion } from '../../store/keep/keep.ts';
 import type { ShownPlan } from '../../engine/protocol.ts';
 import { sayVersion, words } from '../../store/words.ts';
 import type { Chosen } from './state.ts';

@@ -1,7 +1,7 @@
-import { Films } from '../../ui/Films.tsx';
-import { sayDelta } from '../../ui/format.ts';
-import { sayShare } from '../../ui/units.ts';
-import { Why } from '../../ui/Why.tsx';
+import { Films } from '../../ui/proof/Films.tsx';
+import { sayDelta } from '../../ui/fields/format.ts';
+import { sayShare } from '../../ui/fields/units.ts';
+import { Why } from '../../ui/fields/Why.tsx';
 import { words } from '../../store/words.ts';
 import type { ShownPaper, ShownPlan } from '../../engine/protocol.ts';
 import { changedOverlaps, differencesOf, type Difference } from '../../../core/asks/index.ts';

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { Slider } from '../../ui/Slider.tsx';
+import { Slider } from '../../ui/fields/Slider.tsx';
 import { words } from '../../store/words.ts';
 import { wipeShare } from './state.ts';
 

@@ -2,7 +2,7 @@ import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { Cancelled } from '../../../core/task.ts';
 import type { Bench } from '../../store/bench.ts';
-import type { Keeper } from '../../store/keep.ts';
+import type { Keeper } from '../../store/keep/keep.ts';
 import type { ShownPlan } from '../../engine/protocol.ts';
 import type { Which } from './state.ts';
 

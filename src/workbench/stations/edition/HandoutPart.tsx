@@ -1,4 +1,4 @@
-import { ProofCanvas } from '../../ui/ProofCanvas.tsx';
+import { ProofCanvas } from '../../ui/proof/ProofCanvas.tsx';
 import { StencilPicture } from '../../ui/StencilPicture.tsx';
 import { told, words } from '../../store/words.ts';
 import type { PartProps } from '../press/setup/part.ts';

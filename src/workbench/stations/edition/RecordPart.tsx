@@ -1,10 +1,10 @@
 import { cancellationSteps, labelsFor, registerRows, writeCsv } from '../../../core/edition/index.ts';
 import { type Job, fileStem } from '../../../core/job/index.ts';
-import { download } from '../../store/files.ts';
-import { CountField } from '../../ui/CountField.tsx';
-import { TextField } from '../../ui/TextField.tsx';
-import { saySize } from '../../ui/units.ts';
-import { Why } from '../../ui/Why.tsx';
+import { download } from '../../store/keep/files.ts';
+import { CountField } from '../../ui/fields/CountField.tsx';
+import { TextField } from '../../ui/fields/TextField.tsx';
+import { saySize } from '../../ui/fields/units.ts';
+import { Why } from '../../ui/fields/Why.tsx';
 import { told, words } from '../../store/words.ts';
 import type { PartProps } from '../press/setup/part.ts';
 import { setEdition, setMaker, setRecord } from './edits.ts';

@@ -1,7 +1,7 @@
 import type { PaperSheets } from '../../../core/edition/index.ts';
-import { CountField } from '../../ui/CountField.tsx';
-import { saySetShare } from '../../ui/units.ts';
-import { Why } from '../../ui/Why.tsx';
+import { CountField } from '../../ui/fields/CountField.tsx';
+import { saySetShare } from '../../ui/fields/units.ts';
+import { Why } from '../../ui/fields/Why.tsx';
 import { told, words } from '../../store/words.ts';
 import type { PartProps } from '../press/setup/part.ts';
 import { setEdition, setWantedOn, takeEnough } from './edits.ts';

@@ -1,5 +1,5 @@
 import { sayFault, type NumberedSheet } from '../../../core/edition/index.ts';
-import { Why } from '../../ui/Why.tsx';
+import { Why } from '../../ui/fields/Why.tsx';
 import { told, words } from '../../store/words.ts';
 import type { PartProps } from '../press/setup/part.ts';
 import { setApart, type Apart } from './edits.ts';

@@ -1,17 +1,17 @@
 import { useRef } from 'preact/hooks';
 import type { JobForm } from '../../../core/job/index.ts';
-import { saySize } from '../../ui/units.ts';
+import { saySize } from '../../ui/fields/units.ts';
 import type { Bench } from '../../store/bench.ts';
-import { LengthField } from '../../ui/LengthField.tsx';
+import { LengthField } from '../../ui/fields/LengthField.tsx';
 import { ProblemList } from '../../ui/ProblemList.tsx';
 import { regionPath } from '../../ui/region-path.ts';
 import { step, words } from '../../store/words.ts';
-import { bringDrawings, broughtProblems } from './bring.ts';
+import { bringDrawings, broughtProblems } from './found/bring.ts';
 import { newCut, newPart, withParts } from './edits.ts';
-import { MadeNumbers, MakeShape } from './MakeShape.tsx';
-import { Pencil } from './Pencil.tsx';
-import { takePhotograph } from './PhotoTrace.tsx';
-import { ReadAs } from './ReadAs.tsx';
+import { MadeNumbers, MakeShape } from './found/MakeShape.tsx';
+import { Pencil } from './found/Pencil.tsx';
+import { takePhotograph } from './found/PhotoTrace.tsx';
+import { ReadAs } from './found/ReadAs.tsx';
 import { inHand, takeForm } from './state.ts';
 
 /** What is wrong with a drawing is brought into sight: the shelf may be long, or far from where the drawing was dropped. */

@@ -1,17 +1,17 @@
 import { useSignal } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
-import { mmAt } from '../../ui/drag.ts';
-import { Calibrate } from '../../ui/Calibrate.tsx';
-import { ProofCanvas } from '../../ui/ProofCanvas.tsx';
-import { ZoomBar, ZoomView } from '../../ui/ZoomView.tsx';
+import { mmAt } from '../../ui/screen/drag.ts';
+import { Calibrate } from '../../ui/screen/Calibrate.tsx';
+import { ProofCanvas } from '../../ui/proof/ProofCanvas.tsx';
+import { ZoomBar, ZoomView } from '../../ui/proof/ZoomView.tsx';
 import { words } from '../../store/words.ts';
 import type { StationProps } from '../station.ts';
-import { bringDrawings, isPicture } from './bring.ts';
+import { bringDrawings, isPicture } from './found/bring.ts';
 import { CutInHand, CutTiles, TakeCutAway } from './CutShelf.tsx';
 import { FormShelf } from './FormShelf.tsx';
-import { ImageNumbers } from './ImageNumbers.tsx';
-import { PartNumbers } from './PartNumbers.tsx';
-import { photograph, PhotoTrace, takePhotograph } from './PhotoTrace.tsx';
+import { ImageNumbers } from './place/ImageNumbers.tsx';
+import { PartNumbers } from './place/PartNumbers.tsx';
+import { photograph, PhotoTrace, takePhotograph } from './found/PhotoTrace.tsx';
 import { groundOf, sayMeasure, SheetDrawing } from './SheetDrawing.tsx';
 import { catching, cutInHand, inHand, measuring, printBelow, shownPxPerMm, zoom } from './state.ts';
 

@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
-import { mmPerInch, type LengthUnits } from '../../ui/units.ts';
-import { LengthField } from '../../ui/LengthField.tsx';
+import { mmPerInch, type LengthUnits } from '../../ui/fields/units.ts';
+import { LengthField } from '../../ui/fields/LengthField.tsx';
 import { words } from '../../store/words.ts';
 import { newJobText, type NewJobWishes } from './new-job.ts';
 

@@ -1,16 +1,16 @@
 import { useMemo, useRef } from 'preact/hooks';
 import type { Box } from '../../../core/form/index.ts';
-import { sayLength } from '../../ui/units.ts';
+import { sayLength } from '../../ui/fields/units.ts';
 import { step, words } from '../../store/words.ts';
 import type { Bench } from '../../store/bench.ts';
 import type { ShownPlan } from '../../engine/protocol.ts';
-import { Marker } from '../../ui/Marker.tsx';
+import { Marker } from '../../ui/screen/Marker.tsx';
 import { regionPath } from '../../ui/region-path.ts';
 import { tidy, withPart } from './edits.ts';
-import { PartHandles } from './PartHandles.tsx';
-import { PartShape } from './PartShape.tsx';
-import { imageBox } from './place.ts';
-import { linesOf, partBox, reachPx, snapBox, type SnapLines } from './snap.ts';
+import { PartHandles } from './place/PartHandles.tsx';
+import { PartShape } from './place/PartShape.tsx';
+import { imageBox } from './place/place.ts';
+import { linesOf, partBox, reachPx, snapBox, type SnapLines } from './place/snap.ts';
 import { catching, draft, inHand, measuring, met, takePart } from './state.ts';
 
 /** The sheet, its image, and its stops, in mm from the image's top left corner. */

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { JobSchema } from '../../../core/job/schema.ts';
+import { JobSchema } from '../../../core/job/schema/schema.ts';
 import { freshId, freshName, newCut, newPart, withNewLayer, withoutPart } from './edits.ts';
 
 const empty = JobSchema.parse({ schemaVersion: 1, title: 'Test', image: { widthMm: 100, heightMm: 100 } });

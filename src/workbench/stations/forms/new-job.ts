@@ -1,5 +1,5 @@
 import { currentSchemaVersion } from '../../../core/job/index.ts';
-import type { LengthUnits } from '../../ui/units.ts';
+import type { LengthUnits } from '../../ui/fields/units.ts';
 import { starterInks } from '../../../core/asks/index.ts';
 import { told, words } from '../../store/words.ts';
 

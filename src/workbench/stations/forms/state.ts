@@ -1,7 +1,7 @@
 import { computed, signal, type ReadonlySignal } from '@preact/signals';
 import type { JobPart } from '../../../core/job/index.ts';
-import type { Mm } from '../../ui/drag.ts';
-import { createZoom } from '../../ui/ZoomView.tsx';
+import type { Mm } from '../../ui/screen/drag.ts';
+import { createZoom } from '../../ui/proof/ZoomView.tsx';
 import type { Bench } from '../../store/bench.ts';
 
 /** What is in hand at this station: which cut, which part of it, and where things are while they are carried. Not part of the job. */

@@ -1,14 +1,14 @@
 import type { JobInk } from '../../../core/job/index.ts';
 import type { InkSheet } from '../../../core/asks/index.ts';
-import { CountField } from '../../ui/CountField.tsx';
-import { sayDelta, sayLab } from '../../ui/format.ts';
-import { TextField } from '../../ui/TextField.tsx';
-import { Why } from '../../ui/Why.tsx';
+import { CountField } from '../../ui/fields/CountField.tsx';
+import { sayDelta, sayLab } from '../../ui/fields/format.ts';
+import { TextField } from '../../ui/fields/TextField.tsx';
+import { Why } from '../../ui/fields/Why.tsx';
 import { told, words } from '../../store/words.ts';
-import { Curves } from './Curves.tsx';
+import { Curves } from './read/Curves.tsx';
 import { setInk, takeInkAway, usersOf } from './edits.ts';
 import { showReading, type InkPartProps } from './state.ts';
-import { slotsOf } from './slots.ts';
+import { slotsOf } from './shelf/slots.ts';
 
 interface Props extends InkPartProps {
   readonly ink: JobInk;

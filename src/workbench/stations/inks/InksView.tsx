@@ -1,14 +1,14 @@
 import { Parts } from '../../ui/Parts.tsx';
-import { sayDelta } from '../../ui/format.ts';
+import { sayDelta } from '../../ui/fields/format.ts';
 import { words } from '../../store/words.ts';
 import type { StationProps } from '../station.ts';
-import { AgainPart } from './AgainPart.tsx';
-import { LearnPart } from './LearnPart.tsx';
-import { MixPart } from './MixPart.tsx';
+import { AgainPart } from './pot/AgainPart.tsx';
+import { LearnPart } from './read/LearnPart.tsx';
+import { MixPart } from './pot/MixPart.tsx';
 import { OrderPart } from './OrderPart.tsx';
-import { PotPart } from './PotPart.tsx';
+import { PotPart } from './pot/PotPart.tsx';
 import { ReachPart } from './ReachPart.tsx';
-import { ShelfPart } from './ShelfPart.tsx';
+import { ShelfPart } from './shelf/ShelfPart.tsx';
 import { at } from './state.ts';
 import { WantedPart } from './WantedPart.tsx';
 

@@ -1,7 +1,7 @@
-import { sayShare } from '../../ui/units.ts';
-import { Films } from '../../ui/Films.tsx';
-import { Why } from '../../ui/Why.tsx';
-import { sayDelta } from '../../ui/format.ts';
+import { sayShare } from '../../ui/fields/units.ts';
+import { Films } from '../../ui/proof/Films.tsx';
+import { Why } from '../../ui/fields/Why.tsx';
+import { sayDelta } from '../../ui/fields/format.ts';
 import { told, words } from '../../store/words.ts';
 import { unpin } from './edits.ts';
 import { Pair } from './LayerChoice.tsx';

@@ -1,7 +1,7 @@
-import { PaperSwitch } from '../../ui/PaperSwitch.tsx';
-import { ProofCanvas } from '../../ui/ProofCanvas.tsx';
-import { ProofSheet } from '../../ui/ProofSheet.tsx';
-import { Why } from '../../ui/Why.tsx';
+import { PaperSwitch } from '../../ui/proof/PaperSwitch.tsx';
+import { ProofCanvas } from '../../ui/proof/ProofCanvas.tsx';
+import { ProofSheet } from '../../ui/proof/ProofSheet.tsx';
+import { Why } from '../../ui/fields/Why.tsx';
 import { withLayer } from '../../store/edits.ts';
 import { step, words } from '../../store/words.ts';
 import { chosenLayer, LayerChoice } from './LayerChoice.tsx';

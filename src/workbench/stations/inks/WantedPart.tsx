@@ -1,20 +1,20 @@
 import { useSignal } from '@preact/signals';
 import type { Lab } from '../../../core/colour/index.ts';
-import { sayNumber } from '../../ui/units.ts';
-import { CountField } from '../../ui/CountField.tsx';
-import { PaperSwitch } from '../../ui/PaperSwitch.tsx';
+import { sayNumber } from '../../ui/fields/units.ts';
+import { CountField } from '../../ui/fields/CountField.tsx';
+import { PaperSwitch } from '../../ui/proof/PaperSwitch.tsx';
 import { ProblemList } from '../../ui/ProblemList.tsx';
-import { ProofCanvas } from '../../ui/ProofCanvas.tsx';
-import { ProofSheet } from '../../ui/ProofSheet.tsx';
-import { OverlapLine } from '../../ui/OverlapLine.tsx';
-import { Why } from '../../ui/Why.tsx';
-import { sayDelta, sayLab } from '../../ui/format.ts';
+import { ProofCanvas } from '../../ui/proof/ProofCanvas.tsx';
+import { ProofSheet } from '../../ui/proof/ProofSheet.tsx';
+import { OverlapLine } from '../../ui/proof/OverlapLine.tsx';
+import { Why } from '../../ui/fields/Why.tsx';
+import { sayDelta, sayLab } from '../../ui/fields/format.ts';
 import { told, words } from '../../store/words.ts';
 import { pinWanted, takeRecipe } from './edits.ts';
-import { Leftovers } from './Leftovers.tsx';
+import { Leftovers } from './pot/Leftovers.tsx';
 import { Pair } from './LayerChoice.tsx';
 import { Pinned } from './Pinned.tsx';
-import { ReadingField } from './ReadingField.tsx';
+import { ReadingField } from './read/ReadingField.tsx';
 import { showReading, useAnswer, type InkPartProps } from './state.ts';
 
 /** A colour is wanted: from the proof, or typed; recipes come with how near they get and why not nearer. */

@@ -2,10 +2,10 @@ import type { JobLayer } from '../../../core/job/index.ts';
 import type { PlannedLayer } from '../../../core/plan/index.ts';
 import type { Bench } from '../../store/bench.ts';
 import { withLayer } from '../../store/edits.ts';
-import { NumberField } from '../../ui/NumberField.tsx';
+import { NumberField } from '../../ui/fields/NumberField.tsx';
 import { Pot } from '../../ui/Pot.tsx';
-import { saySetShare } from '../../ui/units.ts';
-import { Slider } from '../../ui/Slider.tsx';
+import { saySetShare } from '../../ui/fields/units.ts';
+import { Slider } from '../../ui/fields/Slider.tsx';
 import { step, words } from '../../store/words.ts';
 import { PotRow } from './PotRow.tsx';
 

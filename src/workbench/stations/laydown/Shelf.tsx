@@ -1,8 +1,8 @@
 import type { JobLayer } from '../../../core/job/index.ts';
 import type { Bench } from '../../store/bench.ts';
 import { withLayer } from '../../store/edits.ts';
-import { sayPercent } from '../../ui/format.ts';
-import { ProofCanvas } from '../../ui/ProofCanvas.tsx';
+import { sayPercent } from '../../ui/fields/format.ts';
+import { ProofCanvas } from '../../ui/proof/ProofCanvas.tsx';
 import { StencilPicture } from '../../ui/StencilPicture.tsx';
 import { step, words } from '../../store/words.ts';
 import { moveShelf, type ShelfDrag } from './drag.ts';

@@ -1,8 +1,8 @@
 import type { ReadonlySignal } from '@preact/signals';
-import { sayArea } from '../../ui/units.ts';
-import { Films } from '../../ui/Films.tsx';
-import { sayDelta, sayLab, sayPercent } from '../../ui/format.ts';
-import { ProofWhy } from '../../ui/ProofWhy.tsx';
+import { sayArea } from '../../ui/fields/units.ts';
+import { Films } from '../../ui/proof/Films.tsx';
+import { sayDelta, sayLab, sayPercent } from '../../ui/fields/format.ts';
+import { ProofWhy } from '../../ui/proof/ProofWhy.tsx';
 import { words } from '../../store/words.ts';
 import type { ShownPaper, ShownPlan } from '../../engine/protocol.ts';
 import { nameOverlap, shareOf } from './names.ts';

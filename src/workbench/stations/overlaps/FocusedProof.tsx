@@ -1,7 +1,7 @@
 import type { ReadonlySignal } from '@preact/signals';
 import type { Bench } from '../../store/bench.ts';
-import { sayPercent } from '../../ui/format.ts';
-import { ProofCanvas } from '../../ui/ProofCanvas.tsx';
+import { sayPercent } from '../../ui/fields/format.ts';
+import { ProofCanvas } from '../../ui/proof/ProofCanvas.tsx';
 import { words } from '../../store/words.ts';
 import type { ShownPaper, ShownPlan } from '../../engine/protocol.ts';
 import { nameOverlap, shareOf } from './names.ts';

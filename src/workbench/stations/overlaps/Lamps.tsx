@@ -1,8 +1,8 @@
 import type { Signal } from '@preact/signals';
 import { lampName, sayParting, underLamp } from '../../../core/asks/index.ts';
 import { lamps, type Illuminant } from '../../../core/colour/index.ts';
-import { sayDelta } from '../../ui/format.ts';
-import { Why } from '../../ui/Why.tsx';
+import { sayDelta } from '../../ui/fields/format.ts';
+import { Why } from '../../ui/fields/Why.tsx';
 import { told, words } from '../../store/words.ts';
 import type { ShownPaper, ShownPlan } from '../../engine/protocol.ts';
 import { nameOverlap } from './names.ts';

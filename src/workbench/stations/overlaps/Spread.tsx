@@ -1,12 +1,12 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { withWay, type Spread as SpreadAnswer } from '../../../core/asks/index.ts';
-import { CountField } from '../../ui/CountField.tsx';
-import { Films } from '../../ui/Films.tsx';
-import { ProofCanvas } from '../../ui/ProofCanvas.tsx';
-import { sayDelta } from '../../ui/format.ts';
-import { sayNumber } from '../../ui/units.ts';
-import { Why } from '../../ui/Why.tsx';
+import { CountField } from '../../ui/fields/CountField.tsx';
+import { Films } from '../../ui/proof/Films.tsx';
+import { ProofCanvas } from '../../ui/proof/ProofCanvas.tsx';
+import { sayDelta } from '../../ui/fields/format.ts';
+import { sayNumber } from '../../ui/fields/units.ts';
+import { Why } from '../../ui/fields/Why.tsx';
 import type { Bench } from '../../store/bench.ts';
 import { step, words } from '../../store/words.ts';
 import type { ShownPaper, ShownPlan } from '../../engine/protocol.ts';

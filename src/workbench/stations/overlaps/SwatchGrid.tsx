@@ -1,7 +1,7 @@
 import type { ReadonlySignal, Signal } from '@preact/signals';
 import type { PlannedOverlap } from '../../../core/plan/index.ts';
-import { Films } from '../../ui/Films.tsx';
-import { sayDelta, sayPercent } from '../../ui/format.ts';
+import { Films } from '../../ui/proof/Films.tsx';
+import { sayDelta, sayPercent } from '../../ui/fields/format.ts';
 import { words } from '../../store/words.ts';
 import type { ShownPlan } from '../../engine/protocol.ts';
 import { nameOverlap, shareOf } from './names.ts';

@@ -1,6 +1,6 @@
-import { Films } from '../../ui/Films.tsx';
-import { sayDelta } from '../../ui/format.ts';
-import { Why } from '../../ui/Why.tsx';
+import { Films } from '../../ui/proof/Films.tsx';
+import { sayDelta } from '../../ui/fields/format.ts';
+import { Why } from '../../ui/fields/Why.tsx';
 import { words } from '../../store/words.ts';
 import type { ShownPaper, ShownPlan } from '../../engine/protocol.ts';
 import { nameOverlap } from './names.ts';

@@ -1,18 +1,18 @@
 import { cropOf, heightOfCrop, tidyCrop } from '../../../core/separate/index.ts';
-import { saySize, sayNumber } from '../../ui/units.ts';
-import { CountField } from '../../ui/CountField.tsx';
+import { saySize, sayNumber } from '../../ui/fields/units.ts';
+import { CountField } from '../../ui/fields/CountField.tsx';
 import { ProblemList } from '../../ui/ProblemList.tsx';
-import { Why } from '../../ui/Why.tsx';
+import { Why } from '../../ui/fields/Why.tsx';
 import { step, words } from '../../store/words.ts';
-import { movedCrop, sizedCrop } from './crop.ts';
-import { CropFrame } from './CropFrame.tsx';
+import { movedCrop, sizedCrop } from './marks/crop.ts';
+import { CropFrame } from './marks/CropFrame.tsx';
 import { setPicture, takePictureAway } from './edits.ts';
-import { MarkControls } from './MarkControls.tsx';
-import { MarkDrawing } from './MarkDrawing.tsx';
+import { MarkControls } from './marks/MarkControls.tsx';
+import { MarkDrawing } from './marks/MarkDrawing.tsx';
 import type { PicturePartProps } from './part.ts';
 import { ChoosePicture } from './ChoosePicture.tsx';
-import { RasterCanvas } from './RasterCanvas.tsx';
-import { RunBar } from './RunBar.tsx';
+import { RasterCanvas } from './result/RasterCanvas.tsx';
+import { RunBar } from './result/RunBar.tsx';
 import { onPicture } from './state.ts';
 
 /** The picture with the part that prints, and what matters on it. */

@@ -1,5 +1,5 @@
 import { potsOf } from '../../../core/asks/index.ts';
-import { sayDelta } from '../../ui/format.ts';
+import { sayDelta } from '../../ui/fields/format.ts';
 import { words } from '../../store/words.ts';
 import type { Station } from '../station.ts';
 import { PictureView } from './PictureView.tsx';

@@ -1,4 +1,4 @@
-import { sayNumber, type LengthUnits } from '../../ui/units.ts';
+import { sayNumber, type LengthUnits } from '../../ui/fields/units.ts';
 
 const feetPerMetre = 1 / 0.3048;
 

@@ -4,7 +4,7 @@ import type { WeightName } from '../../../core/separate/index.ts';
 import type { Problem } from '../../../core/problem.ts';
 import { say } from '../../../words/index.ts';
 import type { Bench } from '../../store/bench.ts';
-import { sayDelta } from '../../ui/format.ts';
+import { sayDelta } from '../../ui/fields/format.ts';
 import { faultsOf } from '../../engine/faults.ts';
 import { words } from '../../store/words.ts';
 import { createPictureClient, type PictureClient } from './worker/client.ts';

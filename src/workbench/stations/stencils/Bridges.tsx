@@ -1,7 +1,7 @@
-import { sayLength } from '../../ui/units.ts';
+import { sayLength } from '../../ui/fields/units.ts';
 import type { JobLayer } from '../../../core/job/index.ts';
 import { withLayer } from '../../store/edits.ts';
-import { sayDelta } from '../../ui/format.ts';
+import { sayDelta } from '../../ui/fields/format.ts';
 import { step, words } from '../../store/words.ts';
 import { pinOf, withAllowed, withoutPin, withPin } from './edits.ts';
 import { costInWords, type PartProps } from './parts.ts';

@@ -1,5 +1,5 @@
-import { sayLength } from '../../ui/units.ts';
-import { sayDelta } from '../../ui/format.ts';
+import { sayLength } from '../../ui/fields/units.ts';
+import { sayDelta } from '../../ui/fields/format.ts';
 import { told, words } from '../../store/words.ts';
 import { Offers } from './Offers.tsx';
 import { costInWords, sayPatch, type PartProps } from './parts.ts';

@@ -1,7 +1,7 @@
 import type { JobLayer } from '../../../core/job/index.ts';
 import { shownBy, type Shown } from '../../../core/plan/index.ts';
 import { withLayer } from '../../store/edits.ts';
-import { sayDelta } from '../../ui/format.ts';
+import { sayDelta } from '../../ui/fields/format.ts';
 import { step, words } from '../../store/words.ts';
 import { sayPatch, type PartProps } from './parts.ts';
 

@@ -1,18 +1,18 @@
 import { words } from '../../store/words.ts';
-import { Calibrate } from '../../ui/Calibrate.tsx';
-import { ZoomBar, ZoomView } from '../../ui/ZoomView.tsx';
+import { Calibrate } from '../../ui/screen/Calibrate.tsx';
+import { ZoomBar, ZoomView } from '../../ui/proof/ZoomView.tsx';
 import type { StationProps } from '../station.ts';
 import { Bridges } from './Bridges.tsx';
 import { Certificate } from './Certificate.tsx';
-import { CutPair } from './CutPair.tsx';
-import { DoneMarks } from './DoneMarks.tsx';
-import { HungSheets } from './HungSheets.tsx';
+import { CutPair } from './work/CutPair.tsx';
+import { DoneMarks } from './work/DoneMarks.tsx';
+import { HungSheets } from './work/HungSheets.tsx';
 import { Islands } from './Islands.tsx';
-import { KnifeWork } from './KnifeWork.tsx';
-import { MaterialChoice } from './Materials.tsx';
+import { KnifeWork } from './work/KnifeWork.tsx';
+import { MaterialChoice } from './work/Materials.tsx';
 import { chosenLayer, fromBelow, lookAt, placing, shownPxPerMm, zoom } from './state.ts';
 import { StencilDrawing } from './StencilDrawing.tsx';
-import { Stock } from './Stock.tsx';
+import { Stock } from './work/Stock.tsx';
 
 /** Stencils: one at a time, large; beside it what holds it, what that costs, and what the knife has to do. */
 export function StencilsView({ bench }: StationProps) {

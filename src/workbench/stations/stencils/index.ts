@@ -1,5 +1,5 @@
 import { words } from '../../store/words.ts';
-import { sayMinutes } from '../../ui/units.ts';
+import { sayMinutes } from '../../ui/fields/units.ts';
 import type { Station } from '../station.ts';
 import { chosenLayer } from './state.ts';
 import { StencilsView } from './StencilsView.tsx';

@@ -1,7 +1,7 @@
 import type { JobLayer } from '../../../core/job/index.ts';
 import type { PlannedLayer } from '../../../core/plan/index.ts';
 import { words } from '../../store/words.ts';
-import { sayArea, sayNumber, type LengthUnits } from '../../ui/units.ts';
+import { sayArea, sayNumber, type LengthUnits } from '../../ui/fields/units.ts';
 import type { Bench } from '../../store/bench.ts';
 
 /** What every part beside the stencil gets. */

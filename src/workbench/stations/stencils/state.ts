@@ -1,6 +1,6 @@
 import { signal } from '@preact/signals';
-import type { Mm } from '../../ui/drag.ts';
-import { createZoom } from '../../ui/ZoomView.tsx';
+import type { Mm } from '../../ui/screen/drag.ts';
+import { createZoom } from '../../ui/proof/ZoomView.tsx';
 
 /** What is in hand at this station; not part of the job. */
 export const chosenLayer = signal<string | null>(null);

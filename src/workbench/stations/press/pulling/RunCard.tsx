@@ -1,8 +1,8 @@
 import { type PlannedLayer, pressNotes } from '../../../../core/plan/index.ts';
-import { sayLength, sayMass } from '../../../ui/units.ts';
+import { sayLength, sayMass } from '../../../ui/fields/units.ts';
 import type { Bench } from '../../../store/bench.ts';
 import { Pot } from '../../../ui/Pot.tsx';
-import { ProofCanvas } from '../../../ui/ProofCanvas.tsx';
+import { ProofCanvas } from '../../../ui/proof/ProofCanvas.tsx';
 import type { ShownPlan } from '../../../engine/protocol.ts';
 import { told, words } from '../../../store/words.ts';
 import { lookFor } from './look-for.ts';

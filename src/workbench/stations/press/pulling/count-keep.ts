@@ -1,5 +1,5 @@
 import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
-import { openPatiently } from '../../../store/open-rooms.ts';
+import { openPatiently } from '../../../store/keep/open-rooms.ts';
 
 interface Rooms extends DBSchema {
   lines: { key: number; value: { readonly job: string; readonly line: string }; indexes: { job: string } };

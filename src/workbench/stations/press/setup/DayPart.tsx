@@ -1,7 +1,7 @@
 import { clock, studioDefaults } from '../../../../core/edition/index.ts';
-import { CountField } from '../../../ui/CountField.tsx';
-import { sayMinutes } from '../../../ui/units.ts';
-import { Why } from '../../../ui/Why.tsx';
+import { CountField } from '../../../ui/fields/CountField.tsx';
+import { sayMinutes } from '../../../ui/fields/units.ts';
+import { Why } from '../../../ui/fields/Why.tsx';
 import { told, words } from '../../../store/words.ts';
 import { DayPicture } from './DayPicture.tsx';
 import { setDay } from './edits.ts';

@@ -1,13 +1,13 @@
 import type { JobPaper } from '../../../../core/job/index.ts';
-import { sayLength } from '../../../ui/units.ts';
-import { CountField } from '../../../ui/CountField.tsx';
-import { LengthBox } from '../../../ui/LengthBox.tsx';
-import { ProofCanvas } from '../../../ui/ProofCanvas.tsx';
-import { TextField } from '../../../ui/TextField.tsx';
-import { Why } from '../../../ui/Why.tsx';
+import { sayLength } from '../../../ui/fields/units.ts';
+import { CountField } from '../../../ui/fields/CountField.tsx';
+import { LengthBox } from '../../../ui/fields/LengthBox.tsx';
+import { ProofCanvas } from '../../../ui/proof/ProofCanvas.tsx';
+import { TextField } from '../../../ui/fields/TextField.tsx';
+import { Why } from '../../../ui/fields/Why.tsx';
 import { told, words } from '../../../store/words.ts';
 import { asJob } from '../../inks/edits.ts';
-import { OneReading } from '../../inks/OneReading.tsx';
+import { OneReading } from '../../inks/read/OneReading.tsx';
 import { addPaperLike, setPaper, takePaperAway } from './edits.ts';
 import type { PartProps } from './part.ts';
 

@@ -1,15 +1,15 @@
-import { sayFilm, sayLength, sayMass, sayMinutes } from '../../../ui/units.ts';
+import { sayFilm, sayLength, sayMass, sayMinutes } from '../../../ui/fields/units.ts';
 import { Parts } from '../../../ui/Parts.tsx';
 import { words } from '../../../store/words.ts';
 import type { StationProps } from '../../station.ts';
 import { DayPart } from './DayPart.tsx';
-import { GapPart } from './GapPart.tsx';
-import { InkPart } from './InkPart.tsx';
+import { GapPart } from './screen/GapPart.tsx';
+import { InkPart } from './screen/InkPart.tsx';
 import { PapersPart } from './PapersPart.tsx';
 import { pullingPlace } from '../pulling/index.ts';
 import { openPart } from './at.ts';
-import { RegisterPart } from './RegisterPart.tsx';
-import { ScreenPart } from './ScreenPart.tsx';
+import { RegisterPart } from './register/RegisterPart.tsx';
+import { ScreenPart } from './screen/ScreenPart.tsx';
 
 /** The press: screen, gap, ink, register, papers and stops, the day. */
 export function PressView({ bench }: StationProps) {

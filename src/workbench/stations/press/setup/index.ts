@@ -1,4 +1,4 @@
-import { sayLength, sayNumber } from '../../../ui/units.ts';
+import { sayLength, sayNumber } from '../../../ui/fields/units.ts';
 import { words } from '../../../store/words.ts';
 import type { Station } from '../../station.ts';
 import { openPart } from './at.ts';

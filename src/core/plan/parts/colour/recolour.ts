@@ -1,0 +1,129 @@
+import { overlapIndex, paletteOf, quickNodes } from '../../../print/index.ts';
+import { filmOf } from '../../../ink/index.ts';
+import type { Job, JobLayer } from '../../../job/index.ts';
+import { inksOf } from './inks.ts';
+import { learnOnPaper } from './learning.ts';
+import { printedPot, type PrintedLayer } from './let-down.ts';
+import { areasOf } from './proof.ts';
+import { lightsOn } from './lights.ts';
+import type { Memory } from '../../memory.ts';
+import { codeOf, colourOf, coloursOn, layersOf, litAsk, inkSwatch, overPicture } from './papers.ts';
+import type { PlannedLayer, PlannedOverlap, PlannedPaper } from '../../planned.ts';
+import type { Plan } from '../../types.ts';
+
+/** What a change of inks, strengths or order does to the proof, before the whole Plan is made. */
+export interface Recoloured {
+  readonly layers: readonly PlannedLayer[];
+  readonly paper: PlannedPaper;
+}
+
+/** What is read of the Plan made last. */
+export type RecolourBase = Pick<Plan, 'job' | 'codes' | 'layers' | 'papers'> & {
+  readonly press: { readonly deposit: Pick<Plan['press']['deposit'], 'wetMicrons'> };
+};
+
+const shapes = new WeakMap<Job, string>();
+
+/** All of a job that a new colour or order leaves as it is, or a run that is left out or taken in. */
+function shapeOf(job: Job): string {
+  let shape = shapes.get(job);
+  if (shape === undefined) {
+    const layers = job.layers.map(
+      (layer): JobLayer => ({ ...layer, ink: null, strength: 1, base: undefined, bases: undefined, note: undefined, off: false }),
+    );
+    shape = JSON.stringify({
+      ...job,
+      inks: [],
+      proofReadings: [],
+      wanted: [],
+      title: '',
+      layers: layers.sort((a, b) => (a.id < b.id ? -1 : 1)),
+    });
+    shapes.set(job, shape);
+  }
+  return shape;
+}
+
+/** A run that was out of the print when the Plan was made has left no stencil to take it in with. */
+function takesIn(last: RecolourBase, job: Job): boolean {
+  return job.layers.some((layer) => !layer.off && last.job.layers.find((l) => l.id === layer.id)?.off);
+}
+
+/**
+ * See `Planner.recolour`. The same functions as the Plan's own make the colours, so they are the Plan's to the last digit; over an
+ * earlier print they are interpolated from fewer ground colours (1 of 255 levels off on average) until the Plan is made.
+ * @param areas256 area of each of the 256 codes, mm²
+ */
+export function recolour(
+  last: RecolourBase,
+  job: Job,
+  paperId: string,
+  memory: Memory,
+  areas256: (codes: Plan['codes']) => Float64Array = (codes) => areasOf(codes, memory),
+): Recoloured | null {
+  const at = job.papers.findIndex((p) => p.id === paperId);
+  const before = last.papers.find((p) => p.id === paperId);
+  if (at < 0 || !before || shapeOf(job) !== shapeOf(last.job) || takesIn(last, job)) return null;
+  const { wetMicrons } = last.press.deposit;
+  const found = inksOf(job, wetMicrons, memory);
+  const first = job.papers.map((p) => found.papers.get(p.id)).find((s) => s !== undefined);
+  const planned = job.layers.flatMap((layer) => {
+    const known = layer.off ? undefined : last.layers.find((l) => l.id === layer.id);
+    const run = known && { ...layer, filmTimes: known.filmTimes };
+    return run ? [{ layer: run, known, pot: printedPot(run, found) }] : [];
+  });
+  const printed = planned.flatMap(({ layer, known, pot }): PrintedLayer[] =>
+    pot ? [{ id: layer.id, bit: known.bit, pot, film: filmOf(pot), sigma: found.inkSigmas.get(layer.ink ?? '') ?? 1, moves: false }] : [],
+  );
+  const learned =
+    job.proofReadings.length === 0
+      ? null
+      : learnOnPaper(
+          job,
+          planned.map((p) => p.layer),
+          found,
+          paperId,
+        );
+  const coloured = coloursOn(job.papers[at], job, found, printed, learned);
+  if (!coloured) return null;
+
+  const { colours, measured } = coloured;
+  const bits = printed.map((l) => l.bit);
+  const areas = new Float64Array(1 << printed.length);
+  areas256(last.codes).forEach((area, code) => {
+    areas[overlapIndex(code, bits)] += area;
+  });
+  const widest = Math.max(...before.overlaps.map((o) => o.band));
+  const overlaps = Array.from(areas, (areaMm2, row): PlannedOverlap => {
+    const code = codeOf(row, printed);
+    return {
+      ...colourOf(colours, row),
+      code,
+      layers: layersOf(row, printed),
+      areaMm2,
+      measured: measured.has(row),
+      band: before.overlaps.find((o) => o.code === code)?.band ?? widest,
+      possible: before.overlaps.find((o) => o.code === code)?.possible ?? [],
+    };
+  }).filter((o, row) => row === 0 || o.areaMm2 > 0);
+  const lit = before.overPicture ? null : litAsk(job.papers[at], job, found, printed, learned, colours.lab, areas);
+  const over = before.overPicture && overPicture(before.overPicture.ground, printed, found, areas, quickNodes);
+  return {
+    layers: planned.map(({ layer, known, pot }, i) => ({
+      ...known,
+      name: layer.name,
+      run: i + 1,
+      inkId: layer.ink,
+      strength: layer.strength,
+      swatch: pot && first ? inkSwatch(pot, first, found) : null,
+    })),
+    paper: {
+      ...before,
+      overlaps,
+      lights: lit ? lightsOn(lit).lights : [],
+      palette: paletteOf(colours.rgb, bits),
+      progressive: printed.map((_, i) => paletteOf(colours.rgb, bits, i + 1)),
+      overPicture: over,
+    },
+  };
+}

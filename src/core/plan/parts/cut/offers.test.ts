@@ -1,0 +1,38 @@
+import { expect, test } from 'vitest';
+import { rectangle, unite } from '../../../form/index.ts';
+import { defaultMaterials, makeStencil } from '../../../stencil/index.ts';
+import { offersFor, type OfferGround } from './offers.ts';
+
+test('a stencil that does not hold gets ways out, and each of them leads out', { timeout: 120_000 }, () => {
+  // Fine bars: paper and openings together want more than there is.
+  const asked: OfferGround = {
+    shape: unite(Array.from({ length: 5 }, (_, i) => rectangle(30, 30 + 2.2 * i, 40, 1.1))),
+    side: 'window',
+    aperture: { minX: 0, minY: 0, maxX: 100, maxY: 100 },
+    sheet: { minX: -20, minY: -20, maxX: 120, maxY: 120 },
+    material: defaultMaterials[3],
+    islands: 'bridge',
+  };
+  const holds = (request: OfferGround): boolean => makeStencil(request).certificate.holds;
+  const refused = makeStencil(asked);
+  expect(refused.certificate.holds).toBe(false);
+  const offers = offersFor(asked, defaultMaterials, refused);
+  expect(offers.map((o) => o.kind)).toEqual(expect.arrayContaining(['close', 'drop', 'larger']));
+  for (const offer of offers) {
+    switch (offer.kind) {
+      case 'close':
+        expect(offer.areaMm2).toBeGreaterThan(0);
+        expect(holds({ ...asked, closings: offer.change.closings })).toBe(true);
+        break;
+      case 'drop':
+        expect(offer.areaMm2).toBeGreaterThan(0);
+        expect(holds({ ...asked, drops: offer.change.drops })).toBe(true);
+        break;
+      case 'firmer':
+        expect(defaultMaterials.some((m) => m.id === offer.change.materialId)).toBe(true);
+        break;
+      case 'larger':
+        expect(offer.change.scale).toBeGreaterThan(1);
+    }
+  }
+});

@@ -1,0 +1,71 @@
+import {
+  lensInShares,
+  lensOfShares,
+  openingsOf,
+  regionBox,
+  traceMask,
+  tracePhoto,
+  traceScan,
+  type Photo,
+  type Region,
+  type Traced,
+} from '../../../../core/form/index.ts';
+import { toRgb } from '../../../../core/plan/index.ts';
+import { fail, ProblemError } from '../../../../core/problem.ts';
+import { readPicture } from '../../../../core/separate/index.ts';
+import { name as asName, say } from '../../../../words/index.ts';
+import { picturesReady } from '../../pictures.ts';
+import type { TraceAsk } from '../../protocol.ts';
+import type { Work } from '../room.ts';
+
+/** The photograph in work: decoded once, traced again at every change. */
+let last: { readonly id: number; readonly photo: Photo } | null = null;
+
+/** A photograph, scan or black-and-white picture → the outline of the thing on it. What stands in the way comes back beside the picture's size. */
+export const traceAnswer: Work<'trace'> = async (ask) => {
+  if (ask.bytes) {
+    await picturesReady();
+    const { width, height, rgb } = toRgb(await readPicture(ask.bytes, ask.name));
+    last = { id: ask.id, photo: { width, height, channels: 3, data: rgb } };
+  }
+  if (!last || last.id !== ask.id)
+    fail('no-photograph', say('where.file', { file: asName(ask.name) }), say('engine.photographGone'), say('engine.chooseAgain'));
+  const { photo } = last;
+  const size = { widthPx: photo.width, heightPx: photo.height };
+  try {
+    const { region: plate, corners, lens, problems } = outlineOf(photo, ask);
+    const openings = openingsOf(plate);
+    const hasOpenings = openings.rings.length > 0;
+    const region = ask.openings && hasOpenings ? openings : plate;
+    const box = regionBox(region);
+    const traced = { outline: outlinePoints(region), widthMm: box.maxX - box.minX, heightMm: box.maxY - box.minY, hasOpenings };
+    return {
+      answer: { ...size, corners, traced, ...(ask.what.kind === 'board' && lens ? { lens: lensInShares(lens, photo) } : {}), problems },
+      transfer: [],
+    };
+  } catch (error) {
+    if (!(error instanceof ProblemError)) throw error;
+    return { answer: { ...size, corners: [], traced: null, problems: error.problems }, transfer: [] };
+  }
+};
+
+/** Points from the top left corner of its box, whole microns. */
+export function outlinePoints(region: Region): [number, number][][] {
+  const { minX, minY } = regionBox(region);
+  const micron = (mm: number): number => Math.round(mm * 1000) / 1000;
+  return region.rings.map((ring) => {
+    const points: [number, number][] = [];
+    for (let i = 0; i < ring.length; i += 2) points.push([micron(ring[i] - minX), micron(ring[i + 1] - minY)]);
+    return points;
+  });
+}
+
+function outlineOf(photo: Photo, { what, name, darkShare, smoothMm, leastMm2, apartMm, lens: kept }: TraceAsk): Traced {
+  const options = { darkShare, smoothMm, leastMm2, ...(apartMm ? { apartMm } : {}) };
+  const known = kept ? lensOfShares(kept, photo) : undefined,
+    lens = known ? { lens: known } : {};
+  if (what.kind === 'board') return tracePhoto(photo, { ...options, ...lens, sheet: { squareMm: what.squareMm } }, name);
+  if (what.kind === 'scan') return traceScan(photo, what.pixelsPerInch, options, name);
+  if (what.kind === 'mask') return traceMask(photo, what.widthMm, options, name);
+  return tracePhoto(photo, { ...options, ...lens, sheet: what.sheet, corners: what.corners }, name);
+}

@@ -1,0 +1,208 @@
+import type { JobInk } from '../../../../core/job/index.ts';
+import { PaperSwitch } from '../../../ui/proof/PaperSwitch.tsx';
+import { Pot } from '../../../ui/Pot.tsx';
+import { NumberField } from '../../../ui/fields/NumberField.tsx';
+import { Why } from '../../../ui/fields/Why.tsx';
+import { words } from '../../../store/words.ts';
+import { setPicture, setWish } from '../edits.ts';
+import type { PicturePartProps } from '../part.ts';
+import { PictureBeside } from './PictureBeside.tsx';
+import { RunBar } from './RunBar.tsx';
+
+interface Props extends PicturePartProps {
+  readonly pots: readonly JobInk[];
+}
+
+/** How many runs, from which pots, what is decided about them, and over what. */
+export function LayersPart({ bench, job, picture, read, pots }: Props) {
+  const w = words().picture;
+  const swatchOf = (id: string): string | null => bench.plan.value?.inks.find((ink) => ink.id === id)?.swatch.srgb ?? null;
+  const chosen = picture.pots ?? pots.map((p) => p.id);
+  const own = job.layers.filter((l) => !l.off).length;
+  const choose = (id: string, on: boolean): void => {
+    const next = pots.map((p) => p.id).filter((p) => (p === id ? on : chosen.includes(p)));
+    setPicture(bench, 'pots', { pots: next.length === pots.length ? undefined : next });
+  };
+  const most = picture.over ? 8 - own : 8;
+  return (
+    <div class="picture-two">
+      <PictureBeside job={job} picture={picture} read={read} />
+      <div class="picture-words">
+        <RunBar bench={bench} job={job} picture={picture} />
+        <fieldset class="choices">
+          <legend>{w.howMany}</legend>
+          {[1, 2, 3, 4, 5, 6, 7, 8].map((n) => (
+            <label key={n} class="choice-mark">
+              <input
+                type="radio"
+                name="runs"
+                checked={picture.layers === n}
+                disabled={n > most}
+                onChange={() => setPicture(bench, 'layers', { layers: n })}
+              />
+              <span>{n}</span>
+            </label>
+          ))}
+        </fieldset>
+        <fieldset class="pots-choice">
+          <legend>{w.potsHead}</legend>
+          {pots.length === 0 && <p class="needs-line">{w.noPots}</p>}
+          <div class="pots-row">
+            {pots.map((ink) => (
+              <label key={ink.id} class="shelf-pot">
+                <Pot srgb={swatchOf(ink.id)} />
+                <span class="tick">
+                  <input type="checkbox" checked={chosen.includes(ink.id)} onChange={(e) => choose(ink.id, e.currentTarget.checked)} />
+                  <span>{ink.name}</span>
+                </span>
+              </label>
+            ))}
+          </div>
+        </fieldset>
+        <fieldset class="choices">
+          <legend>{w.mostInPot}</legend>
+          {([1, 2, 3] as const).map((n) => (
+            <label key={n} class="choice-mark">
+              <input
+                type="radio"
+                name="most-in-pot"
+                checked={picture.mostInPot === n}
+                onChange={() => setPicture(bench, 'pots', { mostInPot: n })}
+              />
+              <span>{w.mostInPotOf[n]}</span>
+            </label>
+          ))}
+        </fieldset>
+        {job.papers.length > 1 && (
+          <div class="row">
+            <b>{w.onPaper}</b>
+            <PaperSwitch bench={bench} />
+          </div>
+        )}
+        <div class="tick-why">
+          <label class="tick">
+            <input
+              type="checkbox"
+              checked={picture.cutPairs}
+              onChange={(e) => setPicture(bench, 'pairs', { cutPairs: e.currentTarget.checked })}
+            />
+            <span>{w.pairs}</span>
+          </label>
+          <Why of={w.pairs}>{w.pairsWhy}</Why>
+        </div>
+        {(picture.over || (own > 0 && own < 8)) && (
+          <div class="tick-why">
+            <label class="tick">
+              <input
+                type="checkbox"
+                checked={picture.over}
+                onChange={(e) =>
+                  setPicture(
+                    bench,
+                    'over',
+                    e.currentTarget.checked ? { over: true, layers: Math.min(picture.layers, 8 - own) } : { over: false },
+                  )
+                }
+              />
+              <span>{w.over}</span>
+            </label>
+            <Why of={w.over}>{w.overWhy(own)}</Why>
+          </div>
+        )}
+        <details class="fold">
+          <summary>
+            {w.decided}
+            <span class="fold-fact">
+              {picture.wishes.slice(0, picture.layers).some((x) => x.ink !== undefined)
+                ? w.decidedSome(picture.wishes.slice(0, picture.layers).filter((x) => x.ink !== undefined).length)
+                : w.decidedNone}
+            </span>
+          </summary>
+          <ol class="wishes">
+            {Array.from({ length: picture.layers }, (_, i) => (
+              <Wish key={i} run={i} bench={bench} job={job} picture={picture} read={read} pots={pots} />
+            ))}
+          </ol>
+        </details>
+        <fieldset class="choices">
+          <legend>{w.search}</legend>
+          {(
+            [
+              ['quick', 0.3],
+              ['usual', 1],
+              ['long', 3],
+            ] as const
+          ).map(([name, effort]) => (
+            <label key={name} class="choice-mark">
+              <input
+                type="radio"
+                name="effort"
+                checked={picture.effort === effort}
+                onChange={() => setPicture(bench, 'search', { effort })}
+              />
+              <span>{w.efforts[name]}</span>
+            </label>
+          ))}
+        </fieldset>
+      </div>
+    </div>
+  );
+}
+
+function Wish({ bench, picture, pots, run }: Props & { readonly run: number }) {
+  const w = words().picture;
+  const wish = picture.wishes[run];
+  const n = run + 1;
+  return (
+    <li class="wish">
+      <b>{w.wishRun(n)}</b>
+      <select
+        class="choice"
+        aria-label={w.wishInk(n)}
+        value={wish?.ink ?? ''}
+        onChange={(e) => {
+          const ink = e.currentTarget.value || undefined;
+          setWish(bench, run, ink === undefined ? { ink, strength: undefined } : { ink });
+        }}
+      >
+        <option value="">{w.inkFree}</option>
+        {pots.map((p) => (
+          <option key={p.id} value={p.id}>
+            {p.name}
+          </option>
+        ))}
+      </select>
+      {wish?.ink !== undefined && (
+        <>
+          <label class="tick">
+            <input
+              type="checkbox"
+              checked={wish.strength === undefined}
+              onChange={(e) => setWish(bench, run, { strength: e.currentTarget.checked ? undefined : 0.5 })}
+            />
+            <span>{w.strengthFree}</span>
+          </label>
+          {wish.strength !== undefined && (
+            <NumberField
+              label={w.wishStrength(n)}
+              value={wish.strength * 100}
+              min={1}
+              max={100}
+              unit="%"
+              onSet={(v) => setWish(bench, run, { strength: v / 100 })}
+            />
+          )}
+        </>
+      )}
+      <label class="tick">
+        <input
+          type="checkbox"
+          aria-label={w.wishPlaceOf(n)}
+          checked={wish?.placeFixed ?? false}
+          onChange={(e) => setWish(bench, run, { placeFixed: e.currentTarget.checked })}
+        />
+        <span>{w.wishPlace}</span>
+      </label>
+    </li>
+  );
+}
