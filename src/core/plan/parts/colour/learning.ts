@@ -1,15 +1,6 @@
 import { log } from '../../../numeric/index.ts';
 import { labFromSpectrum, type Lab } from '../../../colour/index.ts';
-import {
-  learn,
-  sigmaOf,
-  spectrumFromReading,
-  thicknessOn,
-  thinned,
-  type Film,
-  type Learned,
-  type Member,
-} from '../../../ink/index.ts';
+import { learn, sigmaOf, spectrumFromReading, thicknessOn, thinned, type Film, type Learned, type Member } from '../../../ink/index.ts';
 import type { Job, JobLayer } from '../../../job/index.ts';
 import { ProblemError, type Problem } from '../../../problem.ts';
 import { seeded, type Random } from '../../../random.ts';
