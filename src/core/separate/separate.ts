@@ -134,6 +134,7 @@ async function finished(
       rules,
       request.cutPairs ?? false,
       stoppedEarly ? 0 : 1,
+      sigmaMm > 0 ? { sigmaPx: sigmaMm / grid.mmPerPx, lightness: lightnessOf(overlapLab) } : undefined,
     );
     cut = await cutLayers(request, work, { ...chosen, codes }, task, hands);
     const over = stoppedEarly ? 1 : overBudget(request, cut);
@@ -197,6 +198,9 @@ async function finished(
     setup: { seed, priceMm, shelfIds: [...setup.shelf.keys()] },
   };
 }
+
+const lightnessOf = (overlapLab: Float64Array): Float32Array =>
+  Float32Array.from({ length: overlapLab.length / 3 }, (_, code) => overlapLab[code * 3]);
 
 /** A stencil that prints nothing is no mistake here: the picture gets by with fewer layers. */
 function stencilProblems({ run, stencil }: SeparatedLayer): readonly Problem[] {
