@@ -136,7 +136,7 @@ async function finished(
       stoppedEarly ? 0 : 1,
       sigmaMm > 0 ? { sigmaPx: sigmaMm / grid.mmPerPx, lightness: lightnessOf(overlapLab) } : undefined,
     );
-    cut = await cutLayers(request, work, { ...chosen, codes }, task, hands);
+    cut = await cutLayers(request, work, { ...chosen, codes }, priceMm, task, hands);
     const over = stoppedEarly ? 1 : overBudget(request, cut);
     if (over <= 1.03 || turn === 6 || priceMm > 3000) break;
     // A dearer knife means shorter outlines, fewer parts and less time; outlines give way slowly, hence the power.
