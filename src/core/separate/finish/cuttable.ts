@@ -2,6 +2,7 @@ import { bitsOf, bytesOf, difference, inverted, putBits, type Bits } from '../ke
 import { closed, dilated, opened, withoutSpecks } from '../kernels/morph.ts';
 import { relaxed, type Field } from '../kernels/relax.ts';
 import { bareWatch, blurLayer, registerObjective, registerPairStep, registerRoom, registerStep } from '../kernels/register.ts';
+import { widenLines } from './widen.ts';
 import { energyOf } from '../prepare/masks.ts';
 
 /** What knife and material demand, in pixels of the raster. */
@@ -23,10 +24,15 @@ export function rulesOn(cut: CutRules, scale: number): CutRules {
   };
 }
 
-/** One layer's mask with nothing narrower than the knife and the material allow. */
-function cuttableMask(mask: Bits, rules: CutRules): Bits {
+/**
+ * One layer's mask with nothing narrower than the knife and the material allow.
+ * @param widen puts lines that went back into it, as broad as they have to be; whether it did
+ */
+function cuttableMask(mask: Bits, rules: CutRules, widen?: (cut: Bits) => boolean): Bits {
   const large = (from: Bits): Bits => withoutSpecks(withoutSpecks(from, 0, rules.leastIslandPx), 1, rules.leastInkPx);
-  return large(broadEnough(broadEnough(large(mask), rules), rules));
+  const tidied = (from: Bits): Bits => large(broadEnough(broadEnough(large(from), rules), rules));
+  const cut = tidied(mask);
+  return widen?.(cut) ? tidied(cut) : cut;
 }
 
 const broadEnough = (mask: Bits, rules: CutRules): Bits => opened(closed(mask, rules.paperPx / 2), rules.openingPx / 2);
@@ -47,7 +53,13 @@ export function makeCuttable(field: Field, codes: Uint8Array, rules: CutRules, p
     .filter((_, i) => !pairs || i % 2 === 0);
   const bitsAt = (layer: number): number => (pairs ? 3 : 1) << layer;
   const put = (layer: number): Bits => {
-    const mask = cuttableMask(bitsOf(codes, layer, width, height), rules),
+    const wanted = bitsOf(codes, layer, width, height);
+    const widen = (cut: Bits): boolean => {
+      const ink = widenLines(field, codes, layer, wanted, cut, 1, rules.openingPx),
+        paper = widenLines(field, codes, layer, wanted, cut, 0, rules.paperPx);
+      return ink || paper;
+    };
+    const mask = cuttableMask(wanted, rules, pairs ? undefined : widen),
       changed = putBits(codes, layer, mask);
     if (pairs)
       putBits(codes, layer + 1, inverted(mask)).words.forEach((word, w) => {
