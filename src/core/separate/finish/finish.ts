@@ -129,14 +129,14 @@ function fittedToImage(region: Region, { grid }: Work, image: Box): Region {
   return { rings: region.rings.map((ring) => ring.map((v, i) => (i % 2 === 1 ? v * stretch : v))) };
 }
 
-/** How much worse the print looks where this layer's ink is missing, the other layers being as they are: what a bridge costs. */
+/** How much worse the print looks where this layer's ink is missing, the other layers being as they are: what a bridge costs. A line that nobody drew is seen in a quiet place too. */
 function inkMissed(field: Field, codes: Uint8Array, bit: number, work: Work): CostRaster {
   const deltaE = new Float32Array(codes.length);
   for (let i = 0; i < codes.length; i++) {
     const code = codes[i];
     if (!((code >> bit) & 1)) continue;
     const row = field.binOf[i] * field.codeCount;
-    deltaE[i] = Math.max(0, field.table[row + (code & ~(1 << bit))] - field.table[row + code]) * (field.weight?.[i] ?? 1);
+    deltaE[i] = Math.max(0, field.table[row + (code & ~(1 << bit))] - field.table[row + code]) * Math.max(1, field.weight?.[i] ?? 1);
   }
   return { grid: work.grid, deltaE };
 }

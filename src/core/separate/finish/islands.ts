@@ -53,16 +53,16 @@ export function islandsToDrop(stencil: Stencil, look: IslandLook): Region[] {
   return dropped;
 }
 
-/** How much worse one pixel would be with another code, by its importance. */
-function worseBy({ field, codes }: IslandLook, i: number, code: number): number {
+/** How much worse one pixel would be with another code, by its importance. @param least as much as it counts at least: a line nobody drew is seen anywhere */
+function worseBy({ field, codes }: IslandLook, i: number, code: number, least = 0): number {
   const row = field.binOf[i] * field.codeCount;
-  return (field.table[row + code] - field.table[row + codes[i]]) * (field.weight?.[i] ?? 1);
+  return (field.table[row + code] - field.table[row + codes[i]]) * Math.max(least, field.weight?.[i] ?? 1);
 }
 
 function bridgeCost(bridge: Bridge, look: IslandLook): number {
   let sum = 0;
   eachPixel(bridge.region, look.grid, (i) => {
-    sum += Math.max(0, worseBy(look, i, look.codes[i] & ~(1 << look.bit)));
+    sum += Math.max(0, worseBy(look, i, look.codes[i] & ~(1 << look.bit), 1));
   });
   const long = bridgeLengthMm(bridge);
   return (sum * look.grid.mmPerPx ** 2 + 2 * long * look.priceMm) * (long > longBridgeMm ? 2 : 1);
