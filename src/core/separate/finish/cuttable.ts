@@ -93,8 +93,8 @@ export interface Off {
   readonly lightness: Float32Array;
 }
 
-/** ΔE00 an L* by which a slit of paper is lighter than all around it: it is seen before anything else. */
-const barePrice = 1.2;
+/** ΔE00 an L* by which a slit is lighter, or a line darker, than all around it: it is seen before anything else. */
+const barePrice = 0.8;
 
 function offField(field: Field, codes: Uint8Array, { sigmaPx, lightness }: Off): Field {
   return { ...field, bare: bareWatch(codes, field.width, field.height, lightness, 2 * sigmaPx, barePrice) };

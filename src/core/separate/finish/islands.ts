@@ -16,7 +16,7 @@ export interface IslandLook {
 
 /**
  * Islands that the print is better without: ink prints there instead of paper, when that costs the print less than the bridges that
- * hold them. Only islands that hold no others; when one goes, the next may become such a one.
+ * hold them. What hangs on an island goes with it or not at all.
  * @returns regions where ink may print
  */
 export function islandsToDrop(stencil: Stencil, look: IslandLook): Region[] {
@@ -33,24 +33,51 @@ export function islandsToDrop(stencil: Stencil, look: IslandLook): Region[] {
     return sum * grid.mmPerPx ** 2;
   });
   let held = stencil.bridges.map((bridge) => ({ ends: endsOf(bridge, owner, grid), cost: bridgeCost(bridge, look) }));
-  const dropped: Region[] = [],
-    gone = new Set<number>();
+  const gone = new Set<number>();
   for (let again = true; again; ) {
     again = false;
-    for (let k = 0; k < islands.length; k++) {
-      const own = held.filter(({ ends }) => ends.includes(k));
-      if (gone.has(k) || own.length === 0) continue;
-      const others = new Set(own.flatMap(({ ends }) => ends).filter((end) => end !== k));
-      // What holds another island has to stay for it.
-      if (others.size > 1) continue;
-      if (losses[k] >= own.reduce((sum, { cost }) => sum + cost, 0)) continue;
-      gone.add(k);
-      dropped.push(islands[k].region);
-      held = held.filter(({ ends }) => !ends.includes(k));
-      again = true;
+    for (let k = 0; k < islands.length && !again; k++) {
+      const neighbours = new Set(held.filter(({ ends }) => ends.includes(k)).flatMap(({ ends }) => ends));
+      for (const beyond of neighbours) {
+        if (beyond === k) continue;
+        const hangs = hangingFrom(k, beyond, held);
+        if (hangs === null) continue;
+        const own = held.filter(({ ends }) => ends.some((end) => hangs.has(end)));
+        const loss = [...hangs].reduce((sum, island) => sum + losses[island], 0);
+        if (loss >= own.reduce((sum, { cost }) => sum + cost, 0)) continue;
+        for (const island of hangs) gone.add(island);
+        held = held.filter((link) => !own.includes(link));
+        again = true;
+        break;
+      }
     }
   }
-  return dropped;
+  return [...gone].map((k) => islands[k].region);
+}
+
+interface Link {
+  readonly ends: readonly number[];
+  readonly cost: number;
+}
+
+/** The sheet around, as an end of a bridge. */
+const sheetEnd = -1;
+
+/** The islands that hang on `beyond` by island `k` and by nothing else; null when the sheet holds them on another way. */
+function hangingFrom(k: number, beyond: number, held: readonly Link[]): Set<number> | null {
+  const found = new Set([k]),
+    open = [k];
+  for (let island = open.pop(); island !== undefined; island = open.pop())
+    for (const { ends } of held) {
+      if (!ends.includes(island)) continue;
+      for (const end of ends) {
+        if (found.has(end) || (island === k && end === beyond)) continue;
+        if (end === sheetEnd || end === beyond) return null;
+        found.add(end);
+        open.push(end);
+      }
+    }
+  return found;
 }
 
 /** How much worse one pixel would be with another code, by its importance. @param least as much as it counts at least: a line nobody drew is seen anywhere */
@@ -80,7 +107,7 @@ function endsOf({ from, to }: Bridge, owner: Int16Array, { mmPerPx, width, heigh
   return [from, to].map(([x, y]) => {
     const u = Math.floor(x / mmPerPx),
       v = Math.floor(y / mmPerPx);
-    let found = -1,
+    let found = sheetEnd,
       nearest = Infinity;
     for (let dv = -reach; dv <= reach; dv++)
       for (let du = -reach; du <= reach; du++) {

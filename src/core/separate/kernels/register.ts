@@ -132,36 +132,52 @@ function folded(
   return values[0];
 }
 
-/** What a code costs where it is lighter than anything planned near by. */
-function bareCost({ lightness, most, price }: Bare, i: number, code: number): number {
-  const over = lightness[code] - most[i];
+/** What a code costs where it is lighter, or darker, than anything planned near by. */
+function bareCost({ lightness, least, most, price }: Bare, i: number, code: number): number {
+  const light = lightness[code],
+    over = Math.max(light - most[i], least[i] - light);
   return over > 0 ? price * over : 0;
 }
 
 /**
  * A watch on places that turn lighter than all that is planned around them: there the eye sees a slit of paper, not an edge that lies
- * a little elsewhere.
+ * a little elsewhere. And on those that turn darker than all: a line where two inks overlap that nobody drew.
  * @param lightness of each code
  * @param reachPx how far layers sit off
  */
 export function bareWatch(codes: Uint8Array, width: number, height: number, lightness: Float32Array, reachPx: number, price: number): Bare {
-  const reach = Math.max(1, Math.round(reachPx)),
-    rows = new Float32Array(codes.length),
-    most = new Float32Array(codes.length);
+  const reach = Math.max(1, Math.round(reachPx));
+  const here = Float32Array.from(codes, (code) => lightness[code]);
+  // A dark line narrower than layers sit off is such an overlap itself, and no measure.
+  const lines = Math.max(1, Math.round(reach / 2)),
+    broad = around(around(here, width, height, lines, Math.max), width, height, lines, Math.min);
+  const most = around(here, width, height, reach, Math.max),
+    least = around(broad, width, height, reach, Math.min);
+  for (let i = 0; i < most.length; i++) {
+    most[i] += seenFrom;
+    least[i] -= seenFrom;
+  }
+  return { lightness, least, most, price };
+}
+
+/** The most (or least) of all values within a square around each pixel. */
+function around(values: Float32Array, width: number, height: number, reach: number, pick: (a: number, b: number) => number): Float32Array {
+  const rows = new Float32Array(values.length),
+    out = new Float32Array(values.length);
   for (let y = 0; y < height; y++)
     for (let x = 0; x < width; x++) {
-      let value = 0;
       const from = y * width;
-      for (let k = Math.max(0, x - reach); k <= Math.min(width - 1, x + reach); k++) value = Math.max(value, lightness[codes[from + k]]);
+      let value = values[from + x];
+      for (let k = Math.max(0, x - reach); k <= Math.min(width - 1, x + reach); k++) value = pick(value, values[from + k]);
       rows[from + x] = value;
     }
   for (let y = 0; y < height; y++)
     for (let x = 0; x < width; x++) {
-      let value = 0;
-      for (let k = Math.max(0, y - reach); k <= Math.min(height - 1, y + reach); k++) value = Math.max(value, rows[k * width + x]);
-      most[y * width + x] = value + seenFrom;
+      let value = rows[y * width + x];
+      for (let k = Math.max(0, y - reach); k <= Math.min(height - 1, y + reach); k++) value = pick(value, rows[k * width + x]);
+      out[y * width + x] = value;
     }
-  return { lightness, most, price };
+  return out;
 }
 
 /** L* that a slit must be lighter than its surroundings to count. */

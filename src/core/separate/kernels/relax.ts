@@ -27,7 +27,8 @@ export interface Field {
 export interface Bare {
   /** L* of each code. */
   readonly lightness: Float32Array;
-  /** L* a pixel up to which nothing is seen. */
+  /** L* a pixel from and up to which nothing is seen. */
+  readonly least: Float32Array;
   readonly most: Float32Array;
   /** ΔE00 an L* beyond that. */
   readonly price: number;

@@ -8,7 +8,7 @@ import { residualSaliency } from './residual.ts';
 const longSide = 256;
 /** What counts least and most before the whole is brought back to a mean of 1. */
 const least = 0.35,
-  most = 5;
+  most = 3.5;
 /** How much each measure has to say. */
 const shares = { lines: 0.5, focus: 0.15, stands: 0.35 };
 
