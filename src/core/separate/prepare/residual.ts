@@ -14,15 +14,15 @@ export function residualSaliency(planes: readonly Float32Array[], width: number,
     const re = shrunk(plane, width, height),
       im = new Float64Array(side * side);
     transform2(re, im, -1);
-    const log = re.map((v, i) => log(Math.hypot(v, im[i]) + 1e-9));
+    const levels = re.map((v, i) => log(Math.hypot(v, im[i]) + 1e-9));
     for (let v = 0; v < side; v++)
       for (let u = 0; u < side; u++) {
         let mean = 0;
         for (let dv = -1; dv <= 1; dv++)
-          for (let du = -1; du <= 1; du++) mean += log[((v + dv + side) % side) * side + ((u + du + side) % side)] / 9;
+          for (let du = -1; du <= 1; du++) mean += levels[((v + dv + side) % side) * side + ((u + du + side) % side)] / 9;
         const i = v * side + u,
           amplitude = Math.hypot(re[i], im[i]) + 1e-9,
-          factor = exp(log[i] - mean) / amplitude;
+          factor = exp(levels[i] - mean) / amplitude;
         re[i] *= factor;
         im[i] *= factor;
       }
