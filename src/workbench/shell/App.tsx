@@ -5,6 +5,7 @@ import type { Keeping } from '../store/keep/keeping.ts';
 import type { Offline } from '../engine/offline/install.ts';
 import { places, stations } from '../stations/index.ts';
 import { CompareView } from './compare/CompareView.tsx';
+import { Making } from '../ui/Making.tsx';
 import { ProblemList } from '../ui/ProblemList.tsx';
 import { followed } from '../store/leads.ts';
 import { told, words } from '../store/words.ts';
@@ -15,6 +16,9 @@ import { Tour } from './Guide.tsx';
 import { Header } from './header/Header.tsx';
 import { showThing } from './next-step.ts';
 import type { ShellProps } from './props.ts';
+
+/** Stations with something to do before there is a Plan: they say themselves where it is missing. */
+const showsJob: ReadonlySet<string> = new Set(['forms', 'picture', 'laydown']);
 
 /** The shell: header with the stations, one drawer under it at a time, and the station in use. */
 export function App({ bench, keeping, keeper, offline, starting }: ShellProps & { readonly starting: Promise<void> }) {
@@ -49,6 +53,8 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
     setTimeout(() => showThing(lead));
   }, [lead]);
   const current = places.find((s) => s.id === station.value) ?? stations.find((s) => s.id === 'laydown') ?? stations[0];
+  const older = useOlder(bench);
+  const unplanned = bench.plan.value === null;
   const comparing = station.value === 'compare';
   const refused = bench.refused.value;
   const held = bench.held.value;
@@ -64,7 +70,14 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
       >
         {w.skip}
       </a>
-      <Header bench={bench} keeping={keeping} station={comparing ? 'compare' : current.id} drawer={drawer} printing={printing} />
+      <Header
+        bench={bench}
+        keeping={keeping}
+        station={comparing ? 'compare' : current.id}
+        drawer={drawer}
+        printing={printing}
+        older={older !== null || (unplanned && showsJob.has(current.id))}
+      />
       <Tour
         bench={bench}
         station={comparing ? 'compare' : current.id}
@@ -121,8 +134,11 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
         id="station"
         tabindex={-1}
         aria-busy={bench.working.value}
+        data-old={older ?? undefined}
+        style={{ '--older': JSON.stringify(w.older) }}
         aria-label={!job ? w.noJob : comparing ? words().compare.title : current.title()}
       >
+        {job && unplanned && !showsJob.has(current.id) && <Making bench={bench} large />}
         {job && comparing ? (
           <CompareView bench={bench} keeping={keeping} keeper={keeper} />
         ) : job ? (
@@ -162,6 +178,23 @@ function NewerNotice({ offline }: { readonly offline: Offline }) {
       </button>
     </div>
   );
+}
+
+/** Longer than an ordinary change takes: what is in sight doesn't blink at each. */
+const olderMs = 500;
+
+/** What in sight has been older than the job for a while: all of it, or all but the colours. */
+function useOlder(bench: Bench): 'old' | 'colours' | null {
+  const older = useSignal<'old' | 'colours' | null>(null);
+  const fit = bench.plan.value === null ? 'whole' : bench.fit.value;
+  useEffect(() => {
+    if (fit === 'whole') return void (older.value = null);
+    const timer = setTimeout(() => {
+      older.value = fit;
+    }, olderMs);
+    return () => clearTimeout(timer);
+  }, [fit]);
+  return fit === 'whole' ? null : older.value;
 }
 
 /** The station in the address, so that back and forward go through stations. */

@@ -5,7 +5,7 @@ import { say } from '../../words/index.ts';
 import { signal, type Signal } from '@preact/signals';
 import type { Bench } from '../store/bench.ts';
 import { exampleFiles } from '../store/example.ts';
-import { fileStem } from '../../core/job/index.ts';
+import { fileStem, fingerprintOf } from '../../core/job/index.ts';
 import { download, openFile, openFiles, openFolder, saveJob } from '../store/keep/files.ts';
 import type { Keeping } from '../store/keep/keeping.ts';
 import { putOn } from '../store/start.ts';
@@ -79,6 +79,8 @@ export interface Printing {
   /** 0..1 while under way, null otherwise. */
   readonly share: Signal<number | null>;
   readonly made: Signal<MadePacket | null>;
+  /** The packet made last fits the job as it is now. */
+  fits(bench: Bench): boolean;
   start(bench: Bench, wishes: Omit<PacketAsk, 'language'>): Promise<void>;
   stop(): void;
 }
@@ -87,9 +89,21 @@ export function createPrinting(): Printing {
   const share = signal<number | null>(null);
   const made = signal<MadePacket | null>(null);
   let stopper: AbortController | null = null;
+  /** What the packet was made of: mostly the very same objects. */
+  let of: { readonly job: unknown; readonly attachments: unknown } | null = null;
   return {
     share,
     made,
+    fits(bench) {
+      const packet = made.value;
+      const job = bench.job.value,
+        attachments = bench.attachments.value;
+      if (!packet || !job) return false;
+      if (of?.job === job && of.attachments === attachments) return true;
+      if (fingerprintOf({ job, attachments }) !== packet.mark) return false;
+      of = { job, attachments };
+      return true;
+    },
     start: (bench, wishes) =>
       attempt(bench, async () => {
         made.value = null;

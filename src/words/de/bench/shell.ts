@@ -93,6 +93,8 @@ export const shell: Words['shell'] = {
     'Laydown plant einen Druck in Schichten: welche Formen, in welcher Folge, in welcher Farbe, und wie jeder Überdruck aussehen wird. Eine Arbeit öffnen, zuerst das Beispiel ansehen oder unten eine neue beginnen.',
   opening: 'Wird geöffnet …',
   working: 'Wird berechnet …',
+  makingOf: (what) => `In Arbeit: ${what} …`,
+  older: 'Vor der letzten Änderung',
   errors: (n) => `${n} zu beheben`,
   warnings: (n) => `${n} anzusehen`,
   notes: (n) => many(n, 'Hinweis', 'Hinweise'),

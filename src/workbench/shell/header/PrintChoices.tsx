@@ -22,6 +22,7 @@ export function PrintChoices({ bench, printing }: { readonly bench: Bench; reado
   });
   const made = printing.made.value;
   const share = printing.share.value;
+  const old = made !== null && !printing.fits(bench);
   if (!job) return null;
   const start = (): void => {
     const only = left.value.size > 0 ? packetParts.filter((part) => !left.value.has(part)) : undefined;
@@ -96,7 +97,7 @@ export function PrintChoices({ bench, printing }: { readonly bench: Bench; reado
           </>
         )}
         <span>{w.jobMark(mark.value)}</span>
-        {made && (
+        {made && !old && (
           <>
             {made.files
               .filter((file) => /^[^/]+\.pdf$/.test(file.path))
@@ -111,12 +112,16 @@ export function PrintChoices({ bench, printing }: { readonly bench: Bench; reado
           </>
         )}
       </div>
-      {made && made.mark !== mark.value && (
+      {made && old && (
         <p class="notice" role="alert">
           {w.packetOld(made.mark, mark.value)}
         </p>
       )}
-      {made && <Pages pages={made.pages} />}
+      {made && (
+        <div class={old ? 'packet-old' : ''}>
+          <Pages pages={made.pages} />
+        </div>
+      )}
     </div>
   );
 }
