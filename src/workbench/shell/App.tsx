@@ -8,6 +8,7 @@ import { CompareView } from './compare/CompareView.tsx';
 import { Making } from '../ui/Making.tsx';
 import { ProblemList } from '../ui/ProblemList.tsx';
 import { followed } from '../store/leads.ts';
+import { Wall } from './prints/Wall.tsx';
 import { told, words } from '../store/words.ts';
 import { createPrinting, openJob, saveNow } from './actions.ts';
 import { Drawer, type DrawerName } from './Drawer.tsx';
@@ -56,6 +57,9 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
   const older = useOlder(bench);
   const unplanned = bench.plan.value === null;
   const comparing = station.value === 'compare';
+  const walled = station.value === 'prints';
+  const page = comparing ? 'compare' : walled ? 'prints' : current.id;
+  const title = comparing ? words().compare.title : walled ? words().prints.title : current.title();
   const refused = bench.refused.value;
   const held = bench.held.value;
   return (
@@ -73,14 +77,14 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
       <Header
         bench={bench}
         keeping={keeping}
-        station={comparing ? 'compare' : current.id}
+        station={page}
         drawer={drawer}
         printing={printing}
-        older={older !== null || (unplanned && showsJob.has(current.id))}
+        older={older !== null || (unplanned && !walled && showsJob.has(current.id))}
       />
       <Tour
         bench={bench}
-        station={comparing ? 'compare' : current.id}
+        station={page}
         drawer={drawer}
         printing={printing}
         onExample={() =>
@@ -127,7 +131,7 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
       )}
       {job && (
         <p class="print-only print-station" aria-hidden="true">
-          {comparing ? words().compare.title : current.title()}
+          {title}
         </p>
       )}
       <main
@@ -136,10 +140,12 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
         aria-busy={bench.working.value}
         data-old={older ?? undefined}
         style={{ '--older': JSON.stringify(w.older) }}
-        aria-label={!job ? w.noJob : comparing ? words().compare.title : current.title()}
+        aria-label={job ? title : w.noJob}
       >
-        {job && unplanned && !showsJob.has(current.id) && <Making bench={bench} large />}
-        {job && comparing ? (
+        {job && unplanned && !walled && !showsJob.has(current.id) && <Making bench={bench} large />}
+        {job && walled ? (
+          <Wall bench={bench} keeping={keeping} keeper={keeper} offline={offline} onNew={() => void (drawer.value = 'open')} />
+        ) : job && comparing ? (
           <CompareView bench={bench} keeping={keeping} keeper={keeper} />
         ) : job ? (
           <current.View bench={bench} />

@@ -5,7 +5,8 @@ import type { Keeping } from '../store/keep/keeping.ts';
 import type { Offline } from '../engine/offline/install.ts';
 import { ProblemList } from '../ui/ProblemList.tsx';
 import { words } from '../store/words.ts';
-import type { Printing } from './actions.ts';
+import { NewJob } from '../stations/forms/NewJob.tsx';
+import { startJob, type Printing } from './actions.ts';
 import { Glossary } from './Glossary.tsx';
 import { OpenChoices } from './header/OpenChoices.tsx';
 import { PrintChoices } from './header/PrintChoices.tsx';
@@ -26,6 +27,9 @@ interface Props {
 export function Drawer({ bench, keeping, keeper, offline, name, printing }: Props) {
   const w = words().shell;
   const open = name.value;
+  const close = (): void => {
+    name.value = null;
+  };
   if (open === null) return <div id="drawer" hidden />;
   return (
     <section
@@ -37,15 +41,24 @@ export function Drawer({ bench, keeping, keeper, offline, name, printing }: Prop
       }}
     >
       {open === 'open' && (
-        <OpenChoices
-          bench={bench}
-          keeping={keeping}
-          keeper={keeper}
-          offline={offline}
-          onOpened={() => {
-            name.value = null;
-          }}
-        />
+        <div class="open-ways">
+          <div class="row">
+            <a class="button button-link" href="#prints" onClick={close}>
+              {words().prints.title}
+            </a>
+            <OpenChoices bench={bench} keeping={keeping} keeper={keeper} offline={offline} onOpened={close} />
+          </div>
+          <details class="fold">
+            <summary>{words().prints.newPrint}</summary>
+            <NewJob
+              onStart={(text) =>
+                void startJob(bench, keeping, text).then(() => {
+                  if (!bench.refused.value) close();
+                })
+              }
+            />
+          </details>
+        </div>
       )}
       {open === 'versions' && <Versions bench={bench} keeping={keeping} keeper={keeper} offline={offline} />}
       {open === 'problems' && <ProblemList problems={bench.plan.value?.problems ?? []} />}

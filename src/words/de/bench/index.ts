@@ -9,6 +9,7 @@ import { laydown } from './laydown.ts';
 import { overlaps } from './overlaps.ts';
 import { picture } from './picture.ts';
 import { press } from './press.ts';
+import { prints } from './prints.ts';
 import { pulling } from './pulling.ts';
 import { sheet } from './sheet.ts';
 import { shell } from './shell.ts';
@@ -19,6 +20,7 @@ import { steps } from './steps.ts';
 export const de = {
   picture,
   press,
+  prints,
   pulling,
   edition,
   shell,

@@ -9,6 +9,7 @@ import { glossary } from './glossary.ts';
 import { guide } from './guide.ts';
 import { inks } from './inks.ts';
 import { press } from './press.ts';
+import { prints } from './prints.ts';
 import { pulling } from './pulling.ts';
 import { shell } from './shell.ts';
 import { stencils } from './stencils.ts';
@@ -18,6 +19,7 @@ import { steps } from './steps.ts';
 export const en = {
   picture,
   press,
+  prints,
   pulling,
   edition,
   shell,
