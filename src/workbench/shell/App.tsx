@@ -11,7 +11,7 @@ import { followed } from '../store/leads.ts';
 import { Wall } from './prints/Wall.tsx';
 import { told, words } from '../store/words.ts';
 import { createPrinting, openJob, saveNow } from './actions.ts';
-import { Drawer, type DrawerName } from './Drawer.tsx';
+import { Drawer, takeFocus, type DrawerName } from './Drawer.tsx';
 import { EmptyBench } from './EmptyBench.tsx';
 import { Tour } from './Guide.tsx';
 import { Header } from './header/Header.tsx';
@@ -33,6 +33,11 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
       started.value = true;
     });
   }, []);
+  useEscape(() => {
+    if (bench.held.peek()) bench.answerHeld(false);
+    else if (bench.refused.peek()) bench.refuse(null);
+    else drawer.value = null;
+  });
   useDrop((file) => void openJob(bench, keeping, { file }));
 
   const job = bench.job.value;
@@ -95,7 +100,7 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
       />
       <Drawer bench={bench} keeping={keeping} keeper={keeper} offline={offline} name={drawer} printing={printing} />
       {held && (
-        <section class="drawer" role="alertdialog" aria-label={told(held.says)}>
+        <section ref={takeFocus} tabIndex={-1} class="drawer" role="alertdialog" aria-label={told(held.says)}>
           <p>{told(held.says)}</p>
           <button type="button" class="button" onClick={() => bench.answerHeld(true)}>
             {w.doItAnyway}
@@ -142,6 +147,7 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
         style={{ '--older': JSON.stringify(w.older) }}
         aria-label={job ? title : w.noJob}
       >
+        <h1 class="unseen">{job ? title : w.noJob}</h1>
         {job && unplanned && !walled && !showsJob.has(current.id) && <Making bench={bench} large />}
         {job && walled ? (
           <Wall bench={bench} keeping={keeping} keeper={keeper} offline={offline} onNew={() => void (drawer.value = 'open')} />
@@ -214,6 +220,17 @@ function useStation(): Signal<string> {
     return () => removeEventListener('hashchange', follow);
   }, []);
   return station;
+}
+
+/** Escape closes what was opened last, unless it was meant for the thing in hand. */
+function useEscape(close: () => void): void {
+  useEffect(() => {
+    const press = (e: KeyboardEvent): void => {
+      if (e.key === 'Escape' && !e.defaultPrevented) close();
+    };
+    addEventListener('keydown', press);
+    return () => removeEventListener('keydown', press);
+  }, []);
 }
 
 /** A .laydown file dropped anywhere on the page. Stations that take drops of their own stop the event. */

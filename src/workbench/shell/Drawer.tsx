@@ -23,6 +23,33 @@ interface Props {
   readonly printing: Printing;
 }
 
+/** What had the keys before something opened, per what opened. */
+const before = new WeakMap<HTMLElement, Element | null>();
+let opened: HTMLElement | null = null;
+
+/** As a `ref`: what opens takes the keys, and gives them back where they were when it closes. */
+export function takeFocus(element: HTMLElement | null): void {
+  if (element) {
+    // From one drawer to the next: back goes to what opened the first.
+    const from = document.activeElement;
+    before.set(element, opened && (from === document.body || opened.contains(from)) ? (before.get(opened) ?? null) : from);
+    opened = element;
+    element.focus({ preventScroll: true });
+    return;
+  }
+  const closed = opened;
+  opened = null;
+  if (!closed) return;
+  queueMicrotask(() => {
+    const now = document.activeElement;
+    const back = before.get(closed);
+    // Whoever went elsewhere meanwhile stays there.
+    if (opened || (now !== null && now !== document.body && !closed.contains(now)) || !(back instanceof HTMLElement)) return;
+    const seen = back.isConnected && back.checkVisibility();
+    (seen ? back : document.querySelector<HTMLElement>('.more-ways, #station'))?.focus({ preventScroll: true });
+  });
+}
+
 /** Opens under the header and pushes the bench down: it never covers the print. */
 export function Drawer({ bench, keeping, keeper, offline, name, printing }: Props) {
   const w = words().shell;
@@ -36,9 +63,9 @@ export function Drawer({ bench, keeping, keeper, offline, name, printing }: Prop
       id="drawer"
       class="drawer"
       aria-label={{ open: w.open, print: w.print, versions: w.versions, problems: w.warning, glossary: words().glossary.title }[open]}
-      onKeyDown={(e) => {
-        if (e.key === 'Escape') name.value = null;
-      }}
+      key={open}
+      ref={takeFocus}
+      tabIndex={-1}
     >
       {open === 'open' && (
         <div class="open-ways">

@@ -103,5 +103,6 @@ export const shell: Words['shell'] = {
   note: 'Hinweis',
   seePlace: (where) => `Ansehen: ${where}`,
   close: 'Schließen',
+  more: 'Mehr',
   onThisMachine: 'Alles bleibt auf diesem Gerät.',
 };

@@ -99,5 +99,6 @@ export const shell = {
   note: 'Note',
   seePlace: (where: string) => `See ${where}`,
   close: 'Close',
+  more: 'More',
   onThisMachine: 'Everything stays on this machine.',
 };

@@ -1,4 +1,5 @@
-import type { Signal } from '@preact/signals';
+import { useSignal, type Signal } from '@preact/signals';
+import { useEffect } from 'preact/hooks';
 import type { Bench } from '../../store/bench.ts';
 import type { Keeping } from '../../store/keep/keeping.ts';
 import { places, stations } from '../../stations/index.ts';
@@ -24,11 +25,16 @@ interface Props {
 export function Header({ bench, keeping, station, drawer, printing, older }: Props) {
   const w = words().shell;
   const job = bench.job.value;
+  /** On a phone all but the title, undo and the stations is laid open by a touch. */
+  const more = useSignal(false);
+  useEffect(() => {
+    more.value = false;
+  }, [station, drawer.value]);
   const within = places.find((place) => place.id === station)?.within;
   return (
-    <header class="header">
+    <header class={more.value ? 'header header-more' : 'header'}>
       <div class="header-top">
-        <h1 class="wordmark">{w.laydown}</h1>
+        <p class="wordmark">{w.laydown}</p>
         {job ? (
           <input
             class="job-title"
@@ -65,6 +71,18 @@ export function Header({ bench, keeping, station, drawer, printing, older }: Pro
             </Toggle>
           )}
         </div>
+        {job && (
+          <button
+            type="button"
+            class="button more-ways"
+            aria-expanded={more.value}
+            onClick={() => {
+              more.value = !more.value;
+            }}
+          >
+            {w.more}
+          </button>
+        )}
         <LanguageSwitch />
       </div>
       {job && (
@@ -108,7 +126,7 @@ function UndoRedo({ bench }: { readonly bench: Bench }) {
     <>
       <button
         type="button"
-        class="button"
+        class="button undo-back"
         disabled={!back}
         title={back ? w.undoThis(sayStep(back)) : w.nothingToUndo}
         aria-label={back ? w.undoThis(sayStep(back)) : w.undo}
