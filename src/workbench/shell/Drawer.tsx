@@ -44,7 +44,12 @@ export function takeFocus(element: HTMLElement | null): void {
     const now = document.activeElement;
     const back = before.get(closed);
     // Whoever went elsewhere meanwhile stays there.
-    if (opened || (now !== null && now !== document.body && !closed.contains(now)) || !(back instanceof HTMLElement)) return;
+    if (
+      opened ||
+      (now !== null && now !== document.body && !closed.contains(now)) ||
+      !(back instanceof HTMLElement || back instanceof SVGElement)
+    )
+      return;
     const seen = back.isConnected && back.checkVisibility();
     (seen ? back : document.querySelector<HTMLElement>('.more-ways, #station'))?.focus({ preventScroll: true });
   });

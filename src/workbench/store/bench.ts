@@ -155,6 +155,7 @@ export function createBench(client: WorkerClient): Bench {
     answerHeld(go) {
       const waiting = held.value;
       held.value = null;
+      if (!go && waiting) this.announce(words().shell.leftAsItWas);
       if (!go || !waiting) return;
       for (const one of waiting.touched) agreed.add(one);
       waiting.go();

@@ -50,6 +50,7 @@ export const shell: Words['shell'] = {
   doneTitle: 'Getan, und bleibt so',
   doneKind: { cut: 'Schablone geschnitten', mixed: 'Topf gemischt', pulled: 'Lauf gedruckt' },
   doItAnyway: 'Trotzdem ändern',
+  leftAsItWas: 'Es bleibt, wie es war.',
   leaveIt: 'Lassen',
   packetPdf: 'Mappe als PDF',
   packetAll: 'Alle Dateien, als ZIP',

@@ -48,6 +48,7 @@ export const shell = {
   doneKind: { cut: 'stencil cut', mixed: 'pot mixed', pulled: 'run pulled' },
   doItAnyway: 'Change it all the same',
   leaveIt: 'Leave it',
+  leftAsItWas: 'Left as it was.',
   packetPdf: 'Packet as PDF',
   packetAll: 'All files, zipped',
   undo: 'Undo',
