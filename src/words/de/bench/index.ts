@@ -1,4 +1,5 @@
 import type { Words } from '../../en/bench/index.ts';
+import { away } from './away.ts';
 import { compare } from './compare.ts';
 import { edition } from './edition.ts';
 import { forms } from './forms.ts';
@@ -20,6 +21,7 @@ import { steps } from './steps.ts';
 export const de = {
   picture,
   press,
+  away,
   prints,
   pulling,
   edition,

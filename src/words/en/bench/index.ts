@@ -1,3 +1,4 @@
+import { away } from './away.ts';
 import { compare } from './compare.ts';
 import { laydown } from './laydown.ts';
 import { overlaps } from './overlaps.ts';
@@ -19,6 +20,7 @@ import { steps } from './steps.ts';
 export const en = {
   picture,
   press,
+  away,
   prints,
   pulling,
   edition,
