@@ -4,8 +4,17 @@ import { queueOfRun } from '../stations/press/pulling/queue.ts';
 import { guarded, isEcho, setGuarded } from '../stations/press/pulling/taps.ts';
 import type { Session } from './session.ts';
 
-/** One run at a time, the sheet that is next, and what happened to it; what the desk does not have yet is said. */
 export function AwayPage({ session }: { readonly session: Session }) {
+  return (
+    <main class="away">
+      <h1 class="unseen">{words().away.title}</h1>
+      <Counting session={session} />
+    </main>
+  );
+}
+
+/** One run at a time, the sheet that is next, and what happened to it; what the desk does not have yet is said. */
+function Counting({ session }: { readonly session: Session }) {
   const w = words().away;
   const p = words().pulling;
   const chosen = useSignal<string | null>(null);
@@ -36,8 +45,7 @@ export function AwayPage({ session }: { readonly session: Session }) {
     chosen.value = view.runs[to].id;
   };
   return (
-    <main class="away">
-      <h1 class="unseen">{w.title}</h1>
+    <>
       <div class="pulling-runs">
         <button type="button" class="button run-step" disabled={at === 0} aria-label={p.runBefore} onClick={goTo(at - 1)}>
           <svg viewBox="0 0 16 16" aria-hidden="true">
@@ -108,7 +116,7 @@ export function AwayPage({ session }: { readonly session: Session }) {
           {w.keepOn} {w.notPrivate}
         </p>
       </footer>
-    </main>
+    </>
   );
 }
 
