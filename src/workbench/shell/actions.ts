@@ -144,6 +144,11 @@ export function takePdf(bench: Bench, file: MadeFile): void {
   download(file.bytes, `${fileStem(bench.job.value?.title ?? '')}-${file.path}`, 'application/pdf');
 }
 
+/** The page to show, one file. */
+export function takeShow(bench: Bench, file: MadeFile): void {
+  download(file.bytes, `${fileStem(bench.job.value?.title ?? '')}.html`, 'text/html');
+}
+
 export function takePacketAll(bench: Bench, files: readonly MadeFile[]): void {
   const zip = zipSync(
     Object.fromEntries(files.map((f) => [f.path, [f.bytes, { level: 0, mtime: '1980-01-01T00:00:00' }] as const])) as Parameters<

@@ -53,6 +53,7 @@ export const shell: Words['shell'] = {
   leftAsItWas: 'Es bleibt, wie es war.',
   leaveIt: 'Lassen',
   packetPdf: 'Mappe als PDF',
+  packetShow: 'Seite zum Zeigen',
   packetAll: 'Alle Dateien, als ZIP',
   undo: 'Rückgängig',
   redo: 'Wiederholen',

@@ -50,6 +50,7 @@ export const shell = {
   leaveIt: 'Leave it',
   leftAsItWas: 'Left as it was.',
   packetPdf: 'Packet as PDF',
+  packetShow: 'Page to show',
   packetAll: 'All files, zipped',
   undo: 'Undo',
   redo: 'Redo',

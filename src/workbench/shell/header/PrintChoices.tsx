@@ -5,7 +5,7 @@ import { printerPages, type PrinterPage } from '../../../packet/printer.ts';
 import type { PagePreview } from '../../../packet/index.ts';
 import type { Bench } from '../../store/bench.ts';
 import { words } from '../../store/words.ts';
-import { takePacketAll, takePdf, type Printing } from '../actions.ts';
+import { takePacketAll, takePdf, takeShow, type Printing } from '../actions.ts';
 
 /** What is to be printed and how; then each page to look at, and the files. Says when a packet no longer fits the job. */
 export function PrintChoices({ bench, printing }: { readonly bench: Bench; readonly printing: Printing }) {
@@ -104,6 +104,13 @@ export function PrintChoices({ bench, printing }: { readonly bench: Bench; reado
               .map((file) => (
                 <button key={file.path} type="button" class="button packet-pdf" onClick={() => takePdf(bench, file)}>
                   {file.path === 'packet.pdf' ? w.packetPdf : file.path}
+                </button>
+              ))}
+            {made.files
+              .filter((file) => file.path === 'show.html')
+              .map((file) => (
+                <button key={file.path} type="button" class="button" onClick={() => takeShow(bench, file)}>
+                  {w.packetShow}
                 </button>
               ))}
             <button type="button" class="button" onClick={() => takePacketAll(bench, made.files)}>
