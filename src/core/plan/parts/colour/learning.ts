@@ -1,3 +1,4 @@
+import { log } from '../../../numeric/index.ts';
 import { labFromSpectrum, type Lab } from '../../../colour/index.ts';
 import {
   learn,
@@ -181,7 +182,7 @@ function evenly(count: number, random: Random): number[] {
 
 /** Inverse of the standard normal distribution, within 5e-4 (Abramowitz and Stegun 26.2.23). */
 function normalQuantile(p: number): number {
-  const t = Math.sqrt(-2 * Math.log(Math.min(p, 1 - p)));
+  const t = Math.sqrt(-2 * log(Math.min(p, 1 - p)));
   const z = t - (2.515517 + 0.802853 * t + 0.010328 * t * t) / (1 + 1.432788 * t + 0.189269 * t * t + 0.001308 * t * t * t);
   return Math.round((p < 0.5 ? -z : z) * 1e9) / 1e9;
 }

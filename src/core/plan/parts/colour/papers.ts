@@ -1,3 +1,4 @@
+import { pow } from '../../../numeric/index.ts';
 import {
   deltaE00,
   labFromSpectrum,
@@ -254,7 +255,7 @@ export function foresightOn(
 function leftOf(row: number, read: readonly number[]): { readonly light: number; readonly colour: number } {
   let most = 0;
   for (const other of read) if (bits(other) > 1) most = Math.max(most, bits(row & other) / bits(row | other));
-  return { light: Math.sqrt(1 - most ** (2 * reach.lightness)), colour: Math.sqrt(1 - most ** (2 * reach.colour)) };
+  return { light: Math.sqrt(1 - pow(most, 2 * reach.lightness)), colour: Math.sqrt(1 - pow(most, 2 * reach.colour)) };
 }
 
 function worthReading(
