@@ -2,7 +2,7 @@ import { checkJob, mostLayers, settleProblems, withCutBridges, type Job, type Jo
 import type { RgbPicture } from '../print/index.ts';
 import type { Problem } from '../problem.ts';
 import type { Task } from '../task.ts';
-import { say } from '../../words/index.ts';
+import { say } from '../../words/say.ts';
 import { createMemory, type Memory } from './memory.ts';
 import { borrowedInks } from './parts/colour/borrowed.ts';
 import { editionOf } from './parts/press/edition.ts';

@@ -1,11 +1,9 @@
-import type { PrintStage } from '../../../core/asks/index.ts';
-
 /** One's prints: the wall that they hang on. */
 export const prints = {
   title: 'My prints',
   titleOf: (n: number) => (n === 0 ? 'My prints' : `My prints (${n})`),
   none: 'Nothing hangs here yet. A print comes to the wall by itself as soon as it is yours: begun here, opened from a file, or an example that you changed.',
-  stage: { planned: 'planned', cut: 'cut', printing: 'printing', signed: 'signed' } satisfies Record<PrintStage, string>,
+  stage: { planned: 'planned', cut: 'cut', printing: 'printing', signed: 'signed' },
   onBench: 'on the bench',
   backToBench: 'Back to the bench',
   open: (title: string) => `Open “${title}”`,
