@@ -49,7 +49,11 @@ const keptFiles: Plugin = {
 };
 
 const at = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
-const input = { index: at('./src/workbench/index.html'), sw: at('./src/workbench/engine/offline/sw.ts') };
+const input = {
+  index: at('./src/workbench/index.html'),
+  away: at('./src/workbench/away.html'),
+  sw: at('./src/workbench/engine/offline/sw.ts'),
+};
 const entryFileNames = (chunk: { readonly name: string }): string => (chunk.name === 'sw' ? 'sw.js' : 'assets/[name]-[hash].js');
 
 export default defineConfig({

@@ -10,6 +10,7 @@ import { cutSvg } from './files/cut-svg.ts';
 import { planJson } from './files/plan-json.ts';
 import { indexedPng, rgbPng } from './files/png.ts';
 import { flatDxf, flatSvg, type FlatSheet } from './files/flat-sheet.ts';
+import { showPage } from './files/show-page.ts';
 import { layStock } from './stock/stock-lines.ts';
 import { makePages } from './pages/index.ts';
 import { newSetting, type Setting } from './pages/ink/setting.ts';
@@ -105,6 +106,7 @@ export async function makePacket(bundle: JobBundle, plan: Plan, wishes: PacketWi
   const { image, title } = plan.job;
   const voice = fileVoice(language);
   const numbers = finalNumbers(plan);
+  if (!only) files.push({ path: 'show.html', bytes: text.encode(showPage(plan, voice)), what: say('packet.showFile') });
   const cutting = parts.has('cut');
   for (const layer of cutting ? plan.layers : []) {
     const { machine: lines, kerfMm } = layer.written;

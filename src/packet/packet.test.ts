@@ -1,3 +1,5 @@
+import { showPage } from './files/show-page.ts';
+import { fileVoice } from './voice.ts';
 import { readFileSync } from 'node:fs';
 import { convertIndexedToRgb, decode } from 'fast-png';
 import { beforeAll, expect, test } from 'vitest';
@@ -33,6 +35,7 @@ test('a packet holds the book, a proof after each run, a cut file for each stenc
     'proof-strip.pdf',
     'proofs/white-after-run-1.png',
     'proofs/white.png',
+    'show.html',
     'cut/ring.svg',
     'cut/ring.dxf',
     'cut/block.svg',
@@ -46,6 +49,18 @@ test('a packet holds the book, a proof after each run, a cut file for each stenc
     expect(file.bytes.length).toBeGreaterThan(file.path === 'made-from.txt' ? 8 : 50);
     expect(inEnglish(file.what)).not.toMatch(/^$|^packet\./);
   }
+});
+
+test('the page to show needs no other file, runs nothing, and takes no name for anything but words', async () => {
+  const named = smallJob({ title: '<script>alert(1)</script> & "Tide"', maker: "<img src=x onerror='1'>" });
+  const page = showPage(plan(named), fileVoice('de'));
+  expect(page.match(/<img /g)).toHaveLength(3);
+  expect(page.match(/src="data:image\/png;base64,[\w+/]+=*"/g)).toHaveLength(3);
+  expect(page).not.toMatch(/<script|onerror='|https?:|url\(/);
+  expect(page).toContain('&#60;script&#62;');
+  expect(page).toContain('Lauf für Lauf');
+  const shown = decode(Buffer.from(/base64,([\w+/=]+)/.exec(page)![1], 'base64'));
+  expect(shown.width / shown.height).toBeCloseTo(80 / 60, 1);
 });
 
 test('the same plan gives the same bytes, file by file', async () => {

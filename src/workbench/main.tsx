@@ -9,6 +9,8 @@ import { openKeeper } from './store/keep/keep.ts';
 import { keepSaved } from './store/keep/keeping.ts';
 import { holdBench } from './store/keep/lock.ts';
 import { keepInSight, recallSight } from './store/keep/sighting.ts';
+import { keepThumbs } from './shell/prints/thumbs.ts';
+import { shareCount } from './stations/press/pulling/share.ts';
 import { startBench } from './store/start.ts';
 import workerUrl from './engine/worker.ts?worker&url';
 import { createClient } from './engine/client.ts';
@@ -39,6 +41,8 @@ async function start(): Promise<void> {
     await startBench(bench, keeping, keeper, location.search);
     await recall(bench);
     keepInSight(bench, keeping, workerUrl);
+    keepThumbs(bench, keeping);
+    shareCount(bench, location.search);
   } catch (error) {
     bench.refuse(faultsOf(error));
   }

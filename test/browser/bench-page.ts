@@ -141,13 +141,16 @@ export async function startOver(page: Page, station: string): Promise<void> {
   await page.evaluate((id) => {
     location.hash = id;
   }, station);
+  // On a phone all but undo stands behind one button.
+  const more = page.locator('.more-ways[aria-expanded=false]');
+  if (await more.isVisible()) await more.click();
   const open = page.getByRole('button', { name: 'Open', exact: true });
   if ((await open.getAttribute('aria-expanded')) === 'false') await open.click();
   await page
     .locator('input[type=file]')
     .setInputFiles({ name: 'tide-pool.laydown', mimeType: 'application/zip', buffer: Buffer.from(writeJobFile(tidePool())) });
   // What was opened before says its name still: only the drawer that closes tells that this one is there.
-  await page.waitForSelector('button[aria-expanded=false]:text-is("Open")');
+  await page.waitForSelector('button[aria-expanded=false]:text-is("Open")', { state: 'attached' });
   await page.waitForFunction(
     (id) => document.querySelector(`.${id} .proof-canvas`) && document.querySelector('.announcer')?.textContent?.startsWith('Tide pool'),
     station,

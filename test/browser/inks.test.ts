@@ -83,7 +83,7 @@ describe('the ink shelf', () => {
 
   test('a table of readings is opened, and its patches are laid into a ladder', async () => {
     await button('A new ink').click();
-    await page.getByText('A ladder of strengths').click();
+    await page.getByText('In several strengths').click();
     const csv = 'name,L,a,b\npaper,95,0,1\nfull,50,-40,20\nhalf,64,-30,17\nquarter,76,-20,13\n';
     await page.getByLabel('From a file of readings').setInputFiles({ name: 'green.csv', mimeType: 'text/csv', buffer: Buffer.from(csv) });
     for (const [slot, patch] of [
@@ -138,7 +138,7 @@ describe('the ink shelf', () => {
   test('any photograph is read where the marks lie, and marks are moved by keys', async () => {
     const photo = await photographOfSheet('Brick red', [1], [95, 0, 1], () => [52, 38, 20]);
     await button('A new ink').click();
-    await page.getByText('One ground', { exact: true }).click();
+    await page.getByText('Drawn down on one paper', { exact: true }).click();
     await page.getByLabel('Any photograph').setInputFiles({ name: 'table.jpg', mimeType: 'image/jpeg', buffer: Buffer.from(photo.jpeg) });
     await page.waitForFunction(() => (document.querySelector<HTMLImageElement>('.marked img')?.naturalWidth ?? 0) > 0);
     const place = async (name: string, x: number, y: number): Promise<void> => {

@@ -206,6 +206,7 @@ describe('the second language', () => {
     'at %i px the switch is in sight, nothing runs over the edge, axe finds nothing',
     async (width, height) => {
       const page = await openIn({ width, height });
+      if (await page.locator('.more-ways').isVisible()) await page.locator('.more-ways').click();
       if ((await page.locator('.language-switch:visible').count()) === 0)
         await page.getByRole('button', { name: allEnglish.bench.shell.open, exact: true }).click();
       await choose(page, 'Deutsch');

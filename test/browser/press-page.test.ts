@@ -1,12 +1,13 @@
 import { spawn, type ChildProcess } from 'node:child_process';
-import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium, type Browser, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { foldLog, readLog } from '../../src/core/edition/index.ts';
-import { readJobFile, type JobBundle } from '../../src/core/job/index.ts';
+import { readJobFile, writeJobFile, type JobBundle } from '../../src/core/job/index.ts';
 import { smallJob } from '../../src/packet/packet-jobs.ts';
+import { violations } from './axe.ts';
 import { openBrowser, serveBench, tidePool, type BenchServer } from './bench-page.ts';
 
 /** A busy machine plans more slowly; it must come all the same. */
@@ -251,4 +252,82 @@ describe('a browser killed at any moment', () => {
       rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
     }
   }, 180_000);
+});
+
+describe('on a phone at the press', () => {
+  test('let in by the code, it counts beside the desk, out of reach as well; nothing is lost and nothing counted twice', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'laydown-share-'));
+    writeFileSync(join(folder, 'job.laydown'), writeJobFile(twoPapers()));
+    const served = spawn(process.execPath, [
+      'dist/cli/main.js',
+      'serve',
+      join(folder, 'job.laydown'),
+      '--port',
+      '0',
+      '--share-on',
+      '127.0.0.1',
+    ]);
+    const away = await browser.newContext({ viewport: phone, hasTouch: true });
+    const desk = await browser.newContext({ viewport: { width: 1440, height: 900 } });
+    try {
+      let said = '';
+      served.stdout.setEncoding('utf8').on('data', (part: string) => (said += part));
+      const told = (): RegExpExecArray | null => /at (http:\S+) [^]*open (http:\S+) there and type (\w+)/.exec(said);
+      await eventually(told).not.toBe(null);
+      await eventually(() => said).toContain('without encryption');
+      const [, bench, counting, code] = told()!;
+      const atDesk = await desk.newPage();
+      await atDesk.goto(`${bench}#pulling`);
+      await atDesk.locator('.share-part').waitFor({ timeout: 40_000 });
+      expect(await violations(atDesk)).toEqual([]);
+      const handy = await away.newPage();
+      await handy.goto(`${counting}#${code}`);
+      await handy.locator('.tap-pulled').waitFor({ timeout: 20_000 });
+      expect(await violations(handy)).toEqual([]);
+      expect(handy.url()).not.toContain(code);
+      expect(await handy.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
+      await eventually(() => atDesk.locator('.share-part').textContent()).toContain('1 other device');
+
+      // One finger that slips is one sheet; whoever wants the other says so.
+      const twice = async (): Promise<void> => {
+        const box = (await handy.locator('.tap-pulled').boundingBox())!;
+        await handy.touchscreen.tap(box.x + 40, box.y + 40);
+        await handy.touchscreen.tap(box.x + 42, box.y + 41);
+      };
+      await twice();
+      await eventually(() => counted(handy)).toBe('1 0');
+      await handy.getByText('Two quick taps count once').click();
+      await twice();
+      await eventually(() => counted(handy)).toBe('3 0');
+      await eventually(() => counted(atDesk)).toBe('3 0');
+
+      // Out of reach both count on, and the same sheet among them.
+      await away.setOffline(true);
+      for (let i = 0; i < 2; i++) await handy.locator('.tap-pulled').tap();
+      await handy.locator('.tap-spoiled').tap();
+      await handy.locator('[data-only-here="3"]').waitFor();
+      await atDesk.locator('.tap-pulled').click();
+      await eventually(() => counted(atDesk)).toBe('4 0');
+      await away.setOffline(false);
+      await eventually(() => counted(handy)).toBe('5 1');
+      await eventually(() => counted(atDesk)).toBe('5 1');
+      await handy.locator('[data-only-here="0"]').waitFor();
+      // The phone's page gone and back: it is still let in, with all it had.
+      await handy.reload();
+      await eventually(() => counted(handy)).toBe('5 1');
+      await handy.locator('.tap-undo').tap();
+      await eventually(() => counted(atDesk)).toBe('5 0');
+      // The code was for one.
+      const other = await away.browser()!.newPage();
+      await other.goto(`${counting}#${code}`);
+      await other.locator('.away-enter [role=alert]').waitFor();
+      expect(await violations(other)).toEqual([]);
+      await other.close();
+    } finally {
+      served.kill();
+      await away.close();
+      await desk.close();
+      rmSync(folder, { recursive: true, force: true });
+    }
+  }, 90_000);
 });

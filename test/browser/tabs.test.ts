@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { openBrowser, serveBench, type BenchServer } from './bench-page.ts';
@@ -30,6 +31,71 @@ async function twoTabs(): Promise<readonly [Page, Page]> {
   return [first, second];
 }
 const kept = (page: Page): Promise<void> => eventually(() => page.locator('.kept').textContent()).toBe('Kept on this machine');
+
+/** Titles on the wall, in order, and how far each print has come. */
+const wall = async (page: Page): Promise<string[]> => {
+  await page.evaluate(() => {
+    location.hash = 'prints';
+  });
+  await page.locator('.wall-prints li').first().waitFor();
+  return page.locator('.wall-prints li').evaluateAll((all) => all.map((li) => li.querySelector('.wall-title')!.textContent ?? ''));
+};
+
+describe('my prints', () => {
+  test('each stays as it was left: through another job, a new one, a copy, a page that is killed; all go out and come back in one file', async () => {
+    context = await (await browser).newContext({ viewport: { width: 1440, height: 900 }, acceptDownloads: true });
+    let page = await context.newPage();
+    await page.goto(`${server.url}?job=open#laydown`);
+    await slider(page).waitFor({ timeout: 60_000 });
+    await slider(page).fill('25');
+    await kept(page);
+    // A new one, from where one stands.
+    await page.getByRole('button', { name: 'Open', exact: true }).click();
+    await page.locator('#drawer').getByText('New print').click();
+    await page.locator('#drawer .new-job input.text').fill('Heron');
+    await page.locator('#drawer .new-job .button-strong').click();
+    await page.locator('.forms').waitFor();
+    await eventually(() => wall(page)).toEqual(['Heron', 'Two squares']);
+    // The page goes without a word.
+    const session = await context.newCDPSession(page);
+    await Promise.race([session.send('Page.crash'), page.waitForEvent('crash')]).catch(() => undefined);
+    page = await context.newPage();
+    await page.goto(`${server.url}#prints`);
+    await eventually(() => wall(page)).toEqual(['Heron', 'Two squares']);
+    await page.getByRole('button', { name: /^Copy “Two squares”/ }).click();
+    await eventually(() => wall(page)).toEqual(['Two squares, another', 'Heron', 'Two squares']);
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Export all in one file' }).click(),
+    ]);
+    const all = { name: 'all.zip', mimeType: 'application/zip', buffer: readFileSync((await download.path())!) };
+    await page.getByRole('button', { name: 'Open “Two squares”', exact: true }).click();
+    await eventually(() => slider(page).inputValue()).toBe('25');
+    // The same file again hangs nothing twice.
+    await page.getByRole('button', { name: 'Open', exact: true }).click();
+    await page.locator('#drawer input[type=file]').setInputFiles(all);
+    await eventually(() => page.locator('.announcer').textContent()).toContain('3 hung there already');
+    // Put away, thrown away: the others lose nothing.
+    await wall(page);
+    await page.getByRole('button', { name: 'Put “Two squares, another” away' }).click();
+    await page.locator('.wall-away summary').click();
+    await page.getByRole('button', { name: 'Throw “Two squares, another” away' }).click();
+    await page.getByRole('button', { name: /for good$/ }).click();
+    await eventually(() => page.locator('.wall-away').count()).toBe(0);
+    await page.reload();
+    expect((await wall(page)).sort()).toEqual(['Heron', 'Two squares']);
+    await context.close();
+
+    context = await (await browser).newContext({ viewport: { width: 390, height: 844 } });
+    const elsewhere = await context.newPage();
+    await elsewhere.goto(server.url);
+    await elsewhere.locator('input[type=file]').setInputFiles(all);
+    await eventually(() => elsewhere.locator('.wall-prints li').count()).toBe(3);
+    await elsewhere.getByRole('button', { name: 'Open “Two squares, another”' }).click();
+    await eventually(() => slider(elsewhere).inputValue()).toBe('25');
+    await context.close();
+  }, 120_000);
+});
 
 describe('two tabs', () => {
   test('the second becomes the bench when the first closes, with what was done there', async () => {

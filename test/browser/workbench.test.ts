@@ -324,6 +324,13 @@ describe('the bench', () => {
     const pdf = Buffer.concat(chunks);
     expect(pdf.subarray(0, 5).toString()).toBe('%PDF-');
     expect(pdf.length).toBeGreaterThan(50_000);
+    // A packet made before a change is no packet of this job: it is not handed out, and the next step is to make it anew.
+    const slider = page.locator('[data-layer=water] input[type=range]');
+    await slider.fill('31');
+    await page.locator('#drawer [role=alert]').filter({ hasText: 'no longer fits' }).waitFor();
+    expect(await page.getByRole('button', { name: 'Packet as PDF' }).count()).toBe(0);
+    await page.getByRole('button', { name: /^Undo: / }).click();
+    await page.getByRole('button', { name: 'Packet as PDF' }).waitFor();
     await page.locator('#drawer').getByRole('button', { name: 'Close' }).click();
   }, 180_000);
 

@@ -17,7 +17,8 @@ export const contentSecurityPolicy = [
   "frame-ancestors 'none'",
 ].join('; ');
 
-const headers = {
+/** Sent with everything. */
+export const guards = {
   'Content-Security-Policy': contentSecurityPolicy,
   'X-Content-Type-Options': 'nosniff',
   'Referrer-Policy': 'no-referrer',
@@ -31,6 +32,8 @@ export interface Served {
   /** The job under `/open.laydown`; what is thrown is told as text. */
   readonly job?: () => WebFile;
   readonly sayFault: (error: unknown) => string;
+  /** While the count is shared: what the page says under `/share/desk`, and what it hears. */
+  readonly desk?: (request: IncomingMessage, response: ServerResponse, origin: string) => Promise<void>;
 }
 
 /**
@@ -57,9 +60,13 @@ export function webServer(served: Served): Server {
   return server;
 }
 
-function answer({ files, job, sayFault }: Served, request: IncomingMessage, response: ServerResponse, port: number): void {
-  for (const [name, value] of Object.entries(headers)) response.setHeader(name, value);
+function answer({ files, job, sayFault, desk }: Served, request: IncomingMessage, response: ServerResponse, port: number): void {
+  for (const [name, value] of Object.entries(guards)) response.setHeader(name, value);
   if (!isThisMachine(request.headers.host, port)) return end(response, 421);
+  if (desk && request.method === 'POST' && pathOf(request.url ?? '') === '/share/desk') {
+    if (!isOwnPage(request, '/share/desk')) return end(response, 403);
+    return void desk(request, response, `http://${request.headers.host}`).catch(() => end(response, 500));
+  }
   if (request.method !== 'GET' && request.method !== 'HEAD') {
     response.setHeader('Allow', 'GET, HEAD');
     return end(response, 405);
@@ -95,7 +102,7 @@ function isThisMachine(host: string | undefined, port: number): boolean {
 }
 
 /** The path without the question behind it; null where it can't be read. */
-function pathOf(url: string): string | null {
+export function pathOf(url: string): string | null {
   if (!url.startsWith('/')) return null;
   try {
     return decodeURIComponent(url.replace(/[?#].*$/s, ''));
@@ -105,7 +112,7 @@ function pathOf(url: string): string | null {
 }
 
 /** Asked for by this page itself or typed in (W3C Fetch Metadata); from elsewhere one may only follow a link to the page. Old browsers say nothing of it. */
-function isOwnPage(request: IncomingMessage, path: string): boolean {
+export function isOwnPage(request: IncomingMessage, path: string): boolean {
   const site = request.headers['sec-fetch-site'];
   if (site === undefined || site === 'same-origin' || site === 'none') return true;
   return (

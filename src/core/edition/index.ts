@@ -12,7 +12,7 @@ export type { DayPlan, SheetTime } from './day/day.ts';
 export type { DayInput, DayRun } from './day/day-input.ts';
 export { clock } from './day/day-bench.ts';
 export type { DayScreen, DayStep, DayWhat } from './day/day-bench.ts';
-export { foldLog, logLine, readLog } from './sheets/count-log.ts';
+export { addLogLines, foldLog, logLine, readLog } from './sheets/count-log.ts';
 export type { Counted, CountEvent, CountState, ReadLog, RunCount, SaidOfSheet, SheetCount } from './sheets/count-log.ts';
 export { sayFault, usualFaults } from './sheets/faults.ts';
 export type { Fault, UsualFault } from './sheets/faults.ts';

@@ -9,7 +9,7 @@ export { doneKinds, isDone, markDone, sayTouched, touchesDone, withCutBridges, t
 export { beginJob, type BeginNames } from './begin.ts';
 export { explainField, type Explained } from './schema/explain.ts';
 export { unknownFields } from './file/unknown.ts';
-export { fingerprintOf } from './file/fingerprint.ts';
+export { canonical, fingerprintOf } from './file/fingerprint.ts';
 export { jobJsonSchema } from './schema/json-schema.ts';
 export { fileStem, freshId, freshName, stockFileName, jobFile } from './file/file-names.ts';
 export { newPicture } from './picture.ts';

@@ -1,6 +1,8 @@
 import { checkJob, mostLayers, settleProblems, withCutBridges, type Job, type JobBundle } from '../job/index.ts';
 import type { RgbPicture } from '../print/index.ts';
 import type { Problem } from '../problem.ts';
+import type { Task } from '../task.ts';
+import { say } from '../../words/say.ts';
 import { createMemory, type Memory } from './memory.ts';
 import { borrowedInks } from './parts/colour/borrowed.ts';
 import { editionOf } from './parts/press/edition.ts';
@@ -38,8 +40,11 @@ export { readyBundle, toRgb, type ReadyBundle } from './parts/cut/pictures.ts';
 export type PlanInput = JobBundle & { readonly pictures?: ReadonlyMap<string, RgbPicture>; readonly pictureProblems?: readonly Problem[] };
 
 export interface Planner {
-  /** Same result as `plan`; what a change does not touch is taken from memory, and is the same object as before. */
-  plan(bundle: PlanInput): Plan;
+  /**
+   * Same result as `plan`; what a change does not touch is taken from memory, and is the same object as before.
+   * `report` is told what is being made; planning itself is never interrupted.
+   */
+  plan(bundle: PlanInput, report?: Task['report']): Plan;
   /**
    * While a slider moves or a run is carried to another place: the colours of the last Plan's overlaps on one paper, made anew
    * in a few milliseconds. Stencils and bands stay as they were until the next `plan`. Over an earlier print they
@@ -52,7 +57,7 @@ export function createPlanner(): Planner {
   const memory = createMemory();
   let last: Plan | null = null;
   return {
-    plan: (bundle) => (last = makePlan(bundle, memory)),
+    plan: (bundle, report = () => undefined) => (last = makePlan(bundle, memory, report)),
     recolour: (job, paperId) => last && recolour(last, job, paperId, memory),
   };
 }
@@ -68,11 +73,12 @@ export function plan(bundle: PlanInput): Plan {
 /** What is wrong or doubtful, gathered as the parts are made. */
 type Found = (problems: readonly Problem[]) => void;
 
-function makePlan(bundle: PlanInput, memory: Memory): Plan {
+function makePlan(bundle: PlanInput, memory: Memory, report: Task['report']): Plan {
   const { job } = bundle;
   const problems: Problem[] = [...checkJob(bundle), ...(bundle.pictureProblems ?? [])];
   const found: Found = (more) => problems.push(...more);
 
+  report(0, say('plan.makingForms'));
   const shapes = planShapes(bundle, memory, found);
   const layers = job.layers
     .filter((l) => !l.off && shapes.cuts.has(l.cut))
@@ -84,7 +90,9 @@ function makePlan(bundle: PlanInput, memory: Memory): Plan {
 
   const flat = layers.map((l): RunLayer => ({ ...l, filmTimes: depositOfRun(press, l.id).wetMicrons / press.deposit.wetMicrons }));
   const laydown = layTheInks(flat, inks);
+  report(0.15, say('plan.makingStencils'));
   const stencils = cutTheStencils(job, layers, laydown, shapes.cuts, inks, memory, found);
+  report(0.5, say('plan.makingColours'));
   const codes = codesOf(
     job.image,
     stencils.map((c) => ({ bit: c.bit, prints: c.stencil.prints })),
@@ -99,6 +107,7 @@ function makePlan(bundle: PlanInput, memory: Memory): Plan {
   const inked = layTheInks(runs, inks);
   const papers = planPapers(bundle, runs, inks, codes, areas, memory, found);
 
+  report(0.75, say('plan.makingRegister'));
   found(ridgesOf(job, stencils, memory));
   const register = registerOf(job, layers, stencils, press, codes, coloursOnPaper(job, inked, inks, memory), memory);
   const edition = editionOf(bundle, layers, press, register, wearReads(job, layers, stencils, press, memory), memory);

@@ -5,16 +5,21 @@ import type { Keeping } from '../store/keep/keeping.ts';
 import type { Offline } from '../engine/offline/install.ts';
 import { places, stations } from '../stations/index.ts';
 import { CompareView } from './compare/CompareView.tsx';
+import { Making } from '../ui/Making.tsx';
 import { ProblemList } from '../ui/ProblemList.tsx';
 import { followed } from '../store/leads.ts';
+import { Wall } from './prints/Wall.tsx';
 import { told, words } from '../store/words.ts';
 import { createPrinting, openJob, saveNow } from './actions.ts';
-import { Drawer, type DrawerName } from './Drawer.tsx';
+import { Drawer, takeFocus, type DrawerName } from './Drawer.tsx';
 import { EmptyBench } from './EmptyBench.tsx';
 import { Tour } from './Guide.tsx';
 import { Header } from './header/Header.tsx';
 import { showThing } from './next-step.ts';
 import type { ShellProps } from './props.ts';
+
+/** Stations with something to do before there is a Plan: they say themselves where it is missing. */
+const showsJob: ReadonlySet<string> = new Set(['forms', 'picture', 'laydown']);
 
 /** The shell: header with the stations, one drawer under it at a time, and the station in use. */
 export function App({ bench, keeping, keeper, offline, starting }: ShellProps & { readonly starting: Promise<void> }) {
@@ -28,6 +33,11 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
       started.value = true;
     });
   }, []);
+  useEscape(() => {
+    if (bench.held.peek()) bench.answerHeld(false);
+    else if (bench.refused.peek()) bench.refuse(null);
+    else drawer.value = null;
+  });
   useDrop((file) => void openJob(bench, keeping, { file }));
 
   const job = bench.job.value;
@@ -49,7 +59,12 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
     setTimeout(() => showThing(lead));
   }, [lead]);
   const current = places.find((s) => s.id === station.value) ?? stations.find((s) => s.id === 'laydown') ?? stations[0];
+  const older = useOlder(bench);
+  const unplanned = bench.plan.value === null;
   const comparing = station.value === 'compare';
+  const walled = station.value === 'prints';
+  const page = comparing ? 'compare' : walled ? 'prints' : current.id;
+  const title = comparing ? words().compare.title : walled ? words().prints.title : current.title();
   const refused = bench.refused.value;
   const held = bench.held.value;
   return (
@@ -64,10 +79,17 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
       >
         {w.skip}
       </a>
-      <Header bench={bench} keeping={keeping} station={comparing ? 'compare' : current.id} drawer={drawer} printing={printing} />
+      <Header
+        bench={bench}
+        keeping={keeping}
+        station={page}
+        drawer={drawer}
+        printing={printing}
+        older={older !== null || (unplanned && !walled && showsJob.has(current.id))}
+      />
       <Tour
         bench={bench}
-        station={comparing ? 'compare' : current.id}
+        station={page}
         drawer={drawer}
         printing={printing}
         onExample={() =>
@@ -78,7 +100,7 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
       />
       <Drawer bench={bench} keeping={keeping} keeper={keeper} offline={offline} name={drawer} printing={printing} />
       {held && (
-        <section class="drawer" role="alertdialog" aria-label={told(held.says)}>
+        <section ref={takeFocus} tabIndex={-1} class="drawer" role="alertdialog" aria-label={told(held.says)}>
           <p>{told(held.says)}</p>
           <button type="button" class="button" onClick={() => bench.answerHeld(true)}>
             {w.doItAnyway}
@@ -114,16 +136,22 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
       )}
       {job && (
         <p class="print-only print-station" aria-hidden="true">
-          {comparing ? words().compare.title : current.title()}
+          {title}
         </p>
       )}
       <main
         id="station"
         tabindex={-1}
         aria-busy={bench.working.value}
-        aria-label={!job ? w.noJob : comparing ? words().compare.title : current.title()}
+        data-old={older ?? undefined}
+        style={{ '--older': JSON.stringify(w.older) }}
+        aria-label={job ? title : w.noJob}
       >
-        {job && comparing ? (
+        <h1 class="unseen">{job ? title : w.noJob}</h1>
+        {job && unplanned && !walled && !showsJob.has(current.id) && <Making bench={bench} large />}
+        {job && walled ? (
+          <Wall bench={bench} keeping={keeping} keeper={keeper} offline={offline} onNew={() => void (drawer.value = 'open')} />
+        ) : job && comparing ? (
           <CompareView bench={bench} keeping={keeping} keeper={keeper} />
         ) : job ? (
           <current.View bench={bench} />
@@ -164,6 +192,23 @@ function NewerNotice({ offline }: { readonly offline: Offline }) {
   );
 }
 
+/** Longer than an ordinary change takes: what is in sight doesn't blink at each. */
+const olderMs = 500;
+
+/** What in sight has been older than the job for a while: all of it, or all but the colours. */
+function useOlder(bench: Bench): 'old' | 'colours' | null {
+  const older = useSignal<'old' | 'colours' | null>(null);
+  const fit = bench.plan.value === null ? 'whole' : bench.fit.value;
+  useEffect(() => {
+    if (fit === 'whole') return void (older.value = null);
+    const timer = setTimeout(() => {
+      older.value = fit;
+    }, olderMs);
+    return () => clearTimeout(timer);
+  }, [fit]);
+  return fit === 'whole' ? null : older.value;
+}
+
 /** The station in the address, so that back and forward go through stations. */
 function useStation(): Signal<string> {
   const station = useSignal(location.hash.slice(1));
@@ -175,6 +220,17 @@ function useStation(): Signal<string> {
     return () => removeEventListener('hashchange', follow);
   }, []);
   return station;
+}
+
+/** Escape closes what was opened last, unless it was meant for the thing in hand. */
+function useEscape(close: () => void): void {
+  useEffect(() => {
+    const press = (e: KeyboardEvent): void => {
+      if (e.key === 'Escape' && !e.defaultPrevented) close();
+    };
+    addEventListener('keydown', press);
+    return () => removeEventListener('keydown', press);
+  }, []);
 }
 
 /** A .laydown file dropped anywhere on the page. Stations that take drops of their own stop the event. */

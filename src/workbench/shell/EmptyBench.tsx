@@ -6,6 +6,7 @@ import type { ShellProps } from './props.ts';
 import type { DrawerName } from './Drawer.tsx';
 import { WordsButton } from './Guide.tsx';
 import { startTour, tour } from './tour.ts';
+import { Wall } from './prints/Wall.tsx';
 import { OpenChoices } from './header/OpenChoices.tsx';
 
 export function EmptyBench({ drawer, ...props }: ShellProps & { readonly drawer: Signal<DrawerName | null> }) {
@@ -23,6 +24,7 @@ export function EmptyBench({ drawer, ...props }: ShellProps & { readonly drawer:
         )}
         <WordsButton drawer={drawer} />
       </div>
+      {props.keeping.prints.value.length > 0 && <Wall {...props} />}
       <NewJob onStart={(text) => void startJob(props.bench, props.keeping, text)} />
       <p class="empty-note">
         {w.onThisMachine}

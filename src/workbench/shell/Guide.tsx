@@ -55,7 +55,7 @@ export function WordsButton({ drawer }: Pick<Props, 'drawer'>) {
 
 function NextStep({ bench, drawer, printing, station }: Omit<Props, 'onExample'>) {
   const w = words().guide;
-  const next = nextStep(bench, printing.made.value !== null);
+  const next = nextStep(bench, printing.fits(bench));
   const show = (name: DrawerName) => (): void => {
     drawer.value = name;
   };
@@ -100,7 +100,7 @@ function TourStrip({ bench, station, printing, onExample }: Props) {
   const w = words().guide;
   const { at, justDone } = tour.value;
   const step: TourStep | undefined = tourSteps[at];
-  const done = step?.done?.({ bench, station, packetMade: printing.made.value !== null }) ?? false;
+  const done = step?.done?.({ bench, station, packetMade: printing.fits(bench) }) ?? false;
   useEffect(() => {
     if (done) tourNext(true);
   }, [done, at]);

@@ -5,10 +5,12 @@ import { say } from '../../words/index.ts';
 import { signal, type Signal } from '@preact/signals';
 import type { Bench } from '../store/bench.ts';
 import { exampleFiles } from '../store/example.ts';
-import { fileStem } from '../../core/job/index.ts';
+import { fileStem, fingerprintOf } from '../../core/job/index.ts';
 import { download, openFile, openFiles, openFolder, saveJob } from '../store/keep/files.ts';
 import type { Keeping } from '../store/keep/keeping.ts';
 import { putOn } from '../store/start.ts';
+import { takeInPrints } from './prints/many.ts';
+import { keepThumb } from './prints/thumbs.ts';
 import { faultsOf } from '../engine/faults.ts';
 import { language, words } from '../store/words.ts';
 import type { MadeFile, MadePacket, OpenedJob, PacketAsk } from '../engine/protocol.ts';
@@ -29,9 +31,10 @@ export type Source = { readonly file: File } | 'folder' | 'example';
 /** The job whose loss was spoken of; asked again, it goes. */
 let warnedOf: unknown = null;
 
-/** Puts another job on the bench; the one there is kept as a version if anything was done to it. */
+/** Puts another job on the bench; the one there goes back to one's prints. A file with many prints hangs them all on the wall. */
 export function openJob(bench: Bench, keeping: Keeping, source: Source): Promise<void> {
   return attempt(bench, async () => {
+    if (typeof source === 'object' && (await takeInPrints(bench, keeping, source.file))) return;
     const opened: OpenedJob | null =
       source === 'folder'
         ? await openFolder(bench)
@@ -40,7 +43,7 @@ export function openJob(bench: Bench, keeping: Keeping, source: Source): Promise
           : await openFile(bench, source.file);
     if (!opened) return;
     await makeRoom(bench, keeping);
-    putOn(bench, keeping, opened);
+    putOn(bench, keeping, opened, null, { own: source !== 'example' });
     bench.announce(opened.job.title);
   });
 }
@@ -51,19 +54,23 @@ export function startJob(bench: Bench, keeping: Keeping, jobText: string): Promi
     const opened = await bench.ask('openJob', { files: new Map([['job.json', new TextEncoder().encode(jobText)]]) });
     await makeRoom(bench, keeping);
     location.hash = 'forms';
-    putOn(bench, keeping, opened);
+    putOn(bench, keeping, opened, null, { own: true });
   });
 }
 
 /** Keeps what lies on the bench; where that can't be, says so once before it goes. */
-async function makeRoom(bench: Bench, keeping: Keeping): Promise<void> {
+export async function makeRoom(bench: Bench, keeping: Keeping): Promise<void> {
   const leaving = bench.job.peek();
+  keepThumb(bench, keeping);
   await keeping.flush();
-  if (!keeping.isSafe() && warnedOf !== leaving) {
-    warnedOf = leaving;
-    throw new ProblemError([problem('warning', 'not-kept', say('where.workbench'), say('page.notKept'), say('page.saveOrOpenAgain'))]);
-  }
-  await keeping.makeWay().catch(() => undefined);
+  const warned = warnedOf === leaving;
+  warnedOf = leaving;
+  const notKept = problem('warning', 'not-kept', say('where.workbench'), say('page.notKept'), say('page.saveOrOpenAgain'));
+  if (!keeping.isSafe() && !warned) throw new ProblemError([notKept]);
+  await keeping.makeWay().catch(() => {
+    if (!warned && !keeping.isUntouched()) throw new ProblemError([notKept]);
+  });
+  warnedOf = null;
 }
 
 export function saveNow(bench: Bench, keeping: Keeping): Promise<void> {
@@ -79,6 +86,8 @@ export interface Printing {
   /** 0..1 while under way, null otherwise. */
   readonly share: Signal<number | null>;
   readonly made: Signal<MadePacket | null>;
+  /** The packet made last fits the job as it is now. */
+  fits(bench: Bench): boolean;
   start(bench: Bench, wishes: Omit<PacketAsk, 'language'>): Promise<void>;
   stop(): void;
 }
@@ -87,9 +96,21 @@ export function createPrinting(): Printing {
   const share = signal<number | null>(null);
   const made = signal<MadePacket | null>(null);
   let stopper: AbortController | null = null;
+  /** What the packet was made of: mostly the very same objects. */
+  let of: { readonly job: unknown; readonly attachments: unknown } | null = null;
   return {
     share,
     made,
+    fits(bench) {
+      const packet = made.value;
+      const job = bench.job.value,
+        attachments = bench.attachments.value;
+      if (!packet || !job) return false;
+      if (of?.job === job && of.attachments === attachments) return true;
+      if (fingerprintOf({ job, attachments }) !== packet.mark) return false;
+      of = { job, attachments };
+      return true;
+    },
     start: (bench, wishes) =>
       attempt(bench, async () => {
         made.value = null;
@@ -121,6 +142,11 @@ export function createPrinting(): Printing {
 /** One of the files to print: `packet.pdf`, or one that stands apart. */
 export function takePdf(bench: Bench, file: MadeFile): void {
   download(file.bytes, `${fileStem(bench.job.value?.title ?? '')}-${file.path}`, 'application/pdf');
+}
+
+/** The page to show, one file. */
+export function takeShow(bench: Bench, file: MadeFile): void {
+  download(file.bytes, `${fileStem(bench.job.value?.title ?? '')}.html`, 'text/html');
 }
 
 export function takePacketAll(bench: Bench, files: readonly MadeFile[]): void {

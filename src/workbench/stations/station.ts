@@ -1,10 +1,17 @@
 import type { ComponentType } from 'preact';
 import type { BenchStation, Lead } from '../../core/problem.ts';
 import type { Bench } from '../store/bench.ts';
+import { words } from '../store/words.ts';
 
 export interface StationProps {
   readonly bench: Bench;
 }
+
+/** What a station says while the first Plan of a job is made, if all it says comes of the Plan. */
+export const unplanned = (bench: Bench): { readonly needs: null; readonly knows: string } => ({
+  needs: null,
+  knows: bench.working.value ? words().shell.working : '',
+});
 
 /** One station of the bench: a folder in stations/, a line in stations/index.ts. */
 export interface Station {

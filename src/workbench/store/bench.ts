@@ -9,7 +9,7 @@ import type { VersionName } from './keep/keep.ts';
 import { withTrials, type Trials } from './edits.ts';
 import { atHand } from './leads.ts';
 import { begin, everywhere, record, redo, settle, undo, type History } from './history.ts';
-import { keepPlanned } from './planning.ts';
+import { keepPlanned, type Fit, type Making } from './planning.ts';
 
 /** What lies on the bench, and everything that can be done to it. Stations get this and nothing else. */
 export interface Bench {
@@ -18,6 +18,9 @@ export interface Bench {
   /** What follows from the job (with the inks being tried); the last good one while a new one is worked out. */
   readonly plan: ReadonlySignal<ShownPlan | null>;
   readonly working: ReadonlySignal<boolean>;
+  /** How far what is shown belongs to the job as it is now. */
+  readonly fit: ReadonlySignal<Fit>;
+  readonly making: ReadonlySignal<Making | null>;
   readonly failure: ReadonlySignal<readonly Problem[] | null>;
   /** Paper that proofs are shown on. */
   readonly paper: ReadonlySignal<ShownPaper | null>;
@@ -32,7 +35,7 @@ export interface Bench {
    * Changes the job under a name that undo says. `mark`: edits with the same mark in a row are one step until `settle()`
    * (sliders: mark while dragging, settle when let go). `attachments` when files come or go with it.
    */
-  edit(name: Step, change: (job: Job) => Job, options?: { readonly mark?: string; readonly attachments?: Attachments }): void;
+  edit(name: Step, change: (job: Job) => Job, options?: EditOptions): void;
   settle(): void;
   /** A change that would leave finished work behind, told before it is made; null when none waits. */
   readonly held: ReadonlySignal<{ readonly says: Saying } | null>;
@@ -61,6 +64,13 @@ export interface Bench {
   /** Problems that stopped something just asked for (opening a file, printing); null when none. */
   readonly refused: ReadonlySignal<readonly Problem[] | null>;
   refuse(problems: readonly Problem[] | null): void;
+}
+
+export interface EditOptions {
+  readonly mark?: string;
+  readonly attachments?: Attachments;
+  /** It is another print from here on: the old one is not shown beside it. */
+  readonly anew?: boolean;
 }
 
 export function createBench(client: WorkerClient): Bench {
@@ -104,6 +114,8 @@ export function createBench(client: WorkerClient): Bench {
     attachments: computed(() => now.value?.attachments ?? noFiles),
     plan: planning.plan,
     working: planning.working,
+    fit: planning.fit,
+    making: planning.making,
     failure: planning.failure,
     paper,
     choosePaper(id) {
@@ -130,7 +142,11 @@ export function createBench(client: WorkerClient): Bench {
       const job = change(before.job);
       const attachments = options.attachments ?? before.attachments;
       if (job === before.job && attachments === before.attachments) return;
-      const make = (): void => void (history.value = record(current, { job, attachments }, name, options.mark ?? null));
+      const make = (): void =>
+        batch(() => {
+          if (options.anew) planning.forget();
+          history.value = record(current, { job, attachments }, name, options.mark ?? null);
+        });
       const touched = touchesDone(before.job, job).filter((one) => !agreed.has(`${one.kind} ${one.layer}`));
       if (touched.length === 0) return make();
       held.value = { says: sayTouched(before.job, touched), touched: touched.map((one) => `${one.kind} ${one.layer}`), go: make };
@@ -139,6 +155,7 @@ export function createBench(client: WorkerClient): Bench {
     answerHeld(go) {
       const waiting = held.value;
       held.value = null;
+      if (!go && waiting) this.announce(words().shell.leftAsItWas);
       if (!go || !waiting) return;
       for (const one of waiting.touched) agreed.add(one);
       waiting.go();
@@ -169,6 +186,7 @@ export function createBench(client: WorkerClient): Bench {
         chosenPaper.value = null;
         held.value = null;
         agreed.clear();
+        planning.forget();
         history.value = begin(opened);
       });
     },

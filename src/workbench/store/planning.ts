@@ -2,6 +2,7 @@ import { batch, effect, signal, untracked, type ReadonlySignal } from '@preact/s
 import type { Job } from '../../core/job/index.ts';
 import type { Problem } from '../../core/problem.ts';
 import { Cancelled } from '../../core/task.ts';
+import type { Saying } from '../../words/index.ts';
 import { faultsOf } from '../engine/faults.ts';
 import { createUnpacker } from '../engine/parcel.ts';
 import type { WorkerClient } from '../engine/client.ts';
@@ -11,13 +12,27 @@ import { createQuick } from './quick.ts';
 /** A pause of the hand after which the whole Plan is made. */
 const restMs = 250;
 
+/** How far what is shown belongs to the job: all of it, its colours (all else is made when the hand rests), or nothing. */
+export type Fit = 'whole' | 'colours' | 'old';
+
+/** What of a Plan is being made, and how far it is. */
+export interface Making {
+  readonly share: number;
+  readonly what: Saying | null;
+}
+
 export interface Planning {
   /** The newest Plan, or the one before it while a new one is being worked out. */
   readonly plan: ReadonlySignal<ShownPlan | null>;
   readonly working: ReadonlySignal<boolean>;
+  readonly fit: ReadonlySignal<Fit>;
+  /** Null while nothing is made. */
+  readonly making: ReadonlySignal<Making | null>;
   readonly failure: ReadonlySignal<readonly Problem[] | null>;
   /** Shows a Plan kept from before until the first one is made. */
   show(kept: ShownPlan): void;
+  /** What is shown is of another print: it goes before the next is made. */
+  forget(): void;
   /** Resolves when the Plan shown belongs to the newest job. */
   upToDate(): Promise<void>;
 }
@@ -33,6 +48,10 @@ export function keepPlanned(
 ): Planning {
   const plan = signal<ShownPlan | null>(null);
   const working = signal(false);
+  const fit = signal<Fit>('whole');
+  const making = signal<Making | null>(null);
+  /** Another print each time; a Plan that comes for one before is not shown. */
+  let print = 0;
   const failure = signal<readonly Problem[] | null>(null);
   let unpacker = createUnpacker();
   let there: Attachments | null = null;
@@ -68,6 +87,7 @@ export function keepPlanned(
     const made = shown && paperId !== null && now.attachments === quickFiles ? quick.show(shown, now.job, paperId) : null;
     if (made) {
       quickly = now;
+      fit.value = 'colours';
       plan.value = made;
     }
     return made !== null;
@@ -79,7 +99,8 @@ export function keepPlanned(
     const paperId = inSight.peek();
     if (!shown || paperId === null) return false;
     const made = await client.ask('recolour', { job, paperId });
-    if (!made) return false;
+    if (!made || plan.peek() === null) return false;
+    if (wanted.peek()?.job === job) fit.value = 'colours';
     plan.value = {
       ...shown,
       layers: made.layers.map((layer) => ({ ...shown.layers.find((l) => l.id === layer.id)!, ...layer })),
@@ -121,8 +142,14 @@ export function keepPlanned(
         }
         const news = now.attachments === there ? { job: now.job } : { job: now.job, attachments: now.attachments };
         there = now.attachments;
-        const parcel = await client.ask('plan', news);
+        const asked = print;
+        making.value = { share: 0, what: null };
+        const onProgress = (share: number, what: Saying | undefined): void => {
+          making.value = { share, what: what ?? null };
+        };
+        const parcel = await client.ask('plan', news, { onProgress });
         const made = unpacker.unpack(parcel) as ShownPlan;
+        if (asked !== print && wanted.peek() !== now) continue;
         know(made, now.attachments);
         failure.value = null;
         tries = 0;
@@ -131,6 +158,7 @@ export function keepPlanned(
         const newer = wanted.peek();
         batch(() => {
           plan.value = made;
+          fit.value = newer === now ? 'whole' : 'old';
           if (newer && newer !== now) showQuickly(newer);
         });
       } catch (error) {
@@ -140,6 +168,7 @@ export function keepPlanned(
         done = now;
       }
     }
+    making.value = null;
     working.value = false;
     running = null;
   }
@@ -153,20 +182,32 @@ export function keepPlanned(
         whole &&
         untracked(() => {
           plan.value = whole;
+          fit.value = failure.peek() === null ? 'whole' : 'old';
         })
       );
-    if (now) untracked(() => showQuickly(now));
+    untracked(() => {
+      if (now && !showQuickly(now)) fit.value = 'old';
+    });
     void start();
   });
   return {
     plan,
     working,
+    fit,
+    making,
     failure,
     show(kept) {
       const now = wanted.peek();
       if (plan.peek() !== null || !working.peek() || !now) return;
       know(kept, now.attachments);
       plan.value = kept;
+      fit.value = 'whole';
+    },
+    forget() {
+      print++;
+      quick.forget();
+      quickFiles = null;
+      plan.value = whole = null;
     },
     upToDate: async () => {
       while (wanted.peek() !== done) await start();

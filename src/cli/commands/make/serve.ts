@@ -12,21 +12,32 @@ import { takeJob } from '../../disk/load.ts';
 import { placeOf } from '../../options.ts';
 import { problemHere, sayHere } from '../../reader.ts';
 import { readWebFiles, webFile, type WebFile } from '../../disk/web-files.ts';
+import { openShare } from '../../share/open-share.ts';
 import { webServer } from '../../disk/web-server.ts';
 
 export const serve: Command = {
   name: 'serve',
   usage: say('help.serveUsage'),
   summary: say('help.serveSummary'),
-  help: [say('help.serveText'), option('--port N', say('help.servePort'))],
-  options: { port: { type: 'string' } },
+  help: [
+    say('help.serveText'),
+    option('--port N', say('help.servePort')),
+    option('--share', say('help.serveShare')),
+    option('--share-on ADDRESS', say('help.serveShareOn')),
+  ],
+  options: { port: { type: 'string' }, share: { type: 'boolean' }, 'share-on': { type: 'string' } },
   async run(call) {
     const folder = fileURLToPath(new URL('../../../workbench/', import.meta.url));
     if (!existsSync(`${folder}index.html`)) fail('not-built', say('where.workbench'), say('refusals.notBuilt'), say('refusals.runStart'));
     const path = call.words[0];
     if (path !== undefined) takeJob(path);
+    const files = readWebFiles(folder);
+    const wish = call.options['share-on'];
+    const shared =
+      call.options['share'] === true || wish !== undefined ? await openShare(files, typeof wish === 'string' ? wish : null) : null;
     const server = webServer({
-      files: readWebFiles(folder),
+      files,
+      ...(shared ? { desk: shared.desk } : {}),
       ...(path === undefined ? {} : { job: keptJob(path) }),
       sayFault: (error) => (error instanceof ProblemError ? error.problems.map(problemHere).join('\n') : sayHere('cli.cannotOpen')),
     });
@@ -39,10 +50,12 @@ export const serve: Command = {
         say('cli.wholeFromTo', { low: figure(0), high: figure(65535) }),
       );
     const port = await listen(server, usual).catch(() => listen(server, 0));
-    console.log(sayHere('inkAnswers.open', { address: asName(`http://127.0.0.1:${port}/${path === undefined ? '' : '?job=open'}`) }));
+    console.log(sayHere('inkAnswers.open', { address: asName(pageAddress(port, path !== undefined, shared !== null)) }));
+    shared?.tell();
     server.on('error', () => undefined);
     await new Promise<void>((resolve) => {
       const end = (): void => {
+        shared?.close();
         server.closeAllConnections();
         server.close(() => resolve());
       };
@@ -52,6 +65,11 @@ export const serve: Command = {
     return 0;
   },
 };
+
+function pageAddress(port: number, job: boolean, shared: boolean): string {
+  const asked = [...(job ? ['job=open'] : []), ...(shared ? ['share=on'] : [])];
+  return `http://127.0.0.1:${port}/${asked.length > 0 ? `?${asked.join('&')}` : ''}`;
+}
 
 /** The job packed, and packed anew only when something in it has changed. */
 function keptJob(path: string): () => WebFile {

@@ -32,6 +32,13 @@ export function logLine(number: number, event: CountEvent): string {
   return `${checkSum(body)} ${body}\n`;
 }
 
+/** A log with lines added that it doesn't hold yet: two devices that counted apart come together without losing one. */
+export function addLogLines(log: string, lines: readonly string[]): string {
+  const there = new Set(log.split('\n'));
+  const missing = lines.filter((line) => !there.has(line));
+  return missing.length === 0 ? log : `${log}${readLog(log).joint}${missing.join('\n')}\n`;
+}
+
 /** Reads whatever is left of a log. Never throws. A line met twice (a retried write) counts once. */
 export function readLog(text: string): ReadLog {
   // Told apart by the whole line, not by the number: two windows may both have written a number 7, and both count.
@@ -118,7 +125,10 @@ export function foldLog(events: readonly Counted[]): CountState {
       continue;
     }
     const of = counted.event.of;
-    const index = of === undefined ? standing.length - 1 : standing.findIndex((one) => one.number === of);
+    // Two devices that counted apart may both have a number 7: the sheet tells which is meant.
+    const isMeant = (one: Counted): boolean =>
+      one.number === of && one.event.sheet === counted.event.sheet && one.event.run === counted.event.run;
+    const index = of === undefined ? standing.length - 1 : standing.findIndex(isMeant);
     if (index >= 0) standing.splice(index, 1);
   }
   const runs = new Map<string, { pulls: number; sheets: string[]; spoiled: string[] }>();

@@ -42,7 +42,7 @@ function without(fields: Record<string, unknown>, left: ReadonlySet<string>): Re
 }
 
 /** JSON with the fields in one order. */
-function canonical(value: unknown): string | undefined {
+export function canonical(value: unknown): string | undefined {
   return JSON.stringify(value, (_key, one: unknown) =>
     typeof one === 'object' && one !== null && !Array.isArray(one)
       ? Object.fromEntries(Object.entries(one).sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0)))

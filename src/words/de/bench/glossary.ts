@@ -65,6 +65,7 @@ export const glossary: Words['glossary'] = {
       'Ein gemessener Farbton: vom Messgerät, aus einer Tabelle oder aus einem Foto mit Graukarte.',
     ),
     lab: entry('Lab', 'Ein Farbton als drei Zahlen (CIELAB): Helligkeit 0 bis 100, Grün bis Rot, Blau bis Gelb. Hier bei Tageslicht D50.'),
+    sigma: entry('σ, Standardabweichung', 'Wie weit etwas streut: zwei von drei liegen darin, neunzehn von zwanzig im Doppelten.'),
     delta: entry('ΔE00, ΔE', 'Wie verschieden zwei Farbtöne aussehen (CIEDE2000). Etwa 1 ist nebeneinander gerade zu sehen, 5 sehen alle.'),
     mesh: entry('Gewebe, Gewebes', 'Der Stoff des Siebs, in Fäden je Zentimeter oder Zoll. Feineres Gewebe legt weniger Farbe.'),
     deposit: entry('Auftrag, Auftrags', 'Wie dick der nasse Farbfilm ist, den Gewebe, Rakel und Hand legen, in Mikrometern.'),

@@ -1,4 +1,5 @@
 import type { Words } from '../../en/bench/index.ts';
+import { away } from './away.ts';
 import { compare } from './compare.ts';
 import { edition } from './edition.ts';
 import { forms } from './forms.ts';
@@ -9,6 +10,7 @@ import { laydown } from './laydown.ts';
 import { overlaps } from './overlaps.ts';
 import { picture } from './picture.ts';
 import { press } from './press.ts';
+import { prints } from './prints.ts';
 import { pulling } from './pulling.ts';
 import { sheet } from './sheet.ts';
 import { shell } from './shell.ts';
@@ -19,6 +21,8 @@ import { steps } from './steps.ts';
 export const de = {
   picture,
   press,
+  away,
+  prints,
   pulling,
   edition,
   shell,

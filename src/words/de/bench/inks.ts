@@ -46,9 +46,9 @@ export const inks: Words['inks'] = {
   levels: { good: 'gut bekannt', fair: 'leidlich bekannt', weak: 'schlecht bekannt' },
   mixOf: 'gemischt',
   madeFrom: {
-    'one-ground': 'Ein Untergrund',
-    'two-grounds': 'Weiß und Schwarz',
-    ladder: 'Eine Stärkenreihe',
+    'one-ground': 'Auf einem Papier aufgezogen',
+    'two-grounds': 'Auf Weiß und auf Schwarz',
+    ladder: 'In mehreren Stärken',
     mix: 'Eine Mischung',
     clear: 'Vollkommen klar',
   },

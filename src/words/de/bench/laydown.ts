@@ -48,7 +48,7 @@ export const laydown: Words['laydown'] = {
   allPapers: 'Alle Papiere',
   onAllPapers: 'Der Proof auf jedem Papier',
   wanted: 'Gewünschte Farbtöne',
-  wantedHere: (what, deltaE, words) => `${what}: ΔE00 ${deltaE} vom gewünschten entfernt, ${words}`,
+  wantedHere: (what, deltaE, words) => `${what}: ${words} (ΔE00 ${deltaE} vom gewünschten entfernt)`,
   wantedOpen: (what) => `${what}: ein Lauf davon hat noch keine Farbe`,
   wantedMore: 'Rezepte und Aussichten',
   whyWanted:

@@ -146,7 +146,7 @@ export const picture: Words['picture'] = {
   priceForget: 'Zurück zum üblichen Preis',
   material: 'Geschnitten aus',
   materialFacts: (bridge, opening) => `Stege ab ${bridge}, Öffnungen ab ${opening}`,
-  sigma: 'Eine Schicht liegt daneben um (σ)',
+  sigma: 'Eine Schicht liegt daneben um (Standardabweichung σ)',
   sigmaWhy:
     'Schablonen werden so gezeichnet, dass Farbtöne halten, wenn Schichten daneben liegen: Ränder zweier Schichten meiden sich, wo blankes Papier blitzen würde. Leer gelassen zählt der Passer der Station Presse.',
   reach: 'Ein Farbton, den diese Farben nicht erreichen',

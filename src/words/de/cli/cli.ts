@@ -92,4 +92,10 @@ export const cli: Same<typeof en.cli> = {
 
   // Was geschrieben wurde.
   written: ({ file }) => `Geschrieben: ${file}`,
+
+  // Die Zählung teilen.
+  shareCode: ({ address, code }) =>
+    `Zum Zählen an der Presse: das Quadrat oben mit dem Telefon lesen oder dort ${address} öffnen und ${code} eintippen. Der Code gilt für ein Gerät; danach kommt der nächste.`,
+  shareOpen:
+    'Nicht vertraulich: Namen des Drucks, der Läufe und Bögen und die Zählung gehen unverschlüsselt über dieses Netz. Nur im eigenen Netz teilen. Strg-C beendet es.',
 };

@@ -300,9 +300,12 @@ export const help: Same<typeof en.help> = {
   separateSeed: 'die Zahl, von der der Zufall ausgeht: gleiche Zahl, gleiches Ergebnis',
   separateStop: 'Strg-C hält die Suche an und nimmt das Beste bisher.',
 
-  serveUsage: 'serve [ARBEIT] [--port N]',
+  serveUsage: 'serve [ARBEIT] [--port N] [--share]',
   serveSummary: 'öffnet die Werkbank im Browser, nur auf diesem Rechner',
   serveText:
     'Stellt die Werkbank unter 127.0.0.1 bereit, mit ARBEIT darauf, wenn eine genannt ist. Nichts verlässt den Rechner. Strg-C beendet es.',
+  serveShare:
+    'lässt ein Telefon oder Tablet im selben Netz an der Presse mitzählen: mit einem einmaligen Code; es sieht die Läufe und die Zählung, sonst nichts',
+  serveShareOn: 'dasselbe auf dieser Adresse, wo das Gerät mehrere hat',
   servePort: 'welcher Port (ohne Angabe 4180, oder ein freier, wenn er belegt ist)',
 };

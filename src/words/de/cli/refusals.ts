@@ -146,4 +146,8 @@ export const refusals: Same<typeof en.refusals> = {
   notBuilt: 'Sie ist noch nicht gebaut.',
   runStart: 'npm start aufrufen, das sie baut.',
   notAPort: ({ text }) => `„${text}“ ist kein Port.`,
+  noNetwork: 'Dieses Gerät ist in keinem Netz, über das ein Telefon es erreichen könnte.',
+  joinNetwork: 'Einem Netz beitreten oder an diesem Gerät zählen.',
+  notOwnAddress: ({ address }) => `„${address}“ ist keine Adresse dieses Geräts.`,
+  ownAddresses: 'Weglassen oder eine nennen, die in den Netzeinstellungen steht.',
 };

@@ -4,6 +4,12 @@ import { many } from '../grammar.ts';
 
 /** Der Plan, wo Räume sich treffen. */
 export const plan: Same<typeof en.plan> = {
+  // Woran gerade gearbeitet wird.
+  makingForms: 'Formen',
+  makingStencils: 'Schablonen und Stege',
+  makingColours: 'Farben auf jedem Papier',
+  makingRegister: 'Passer und Auflage',
+
   // Formen und Schnitte.
   formEmpty: 'Es ist keine Form darin.',
   chooseShape: 'Eine Zeichnung mit einer gefüllten Form oder einer Linie wählen.',

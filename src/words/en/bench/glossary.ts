@@ -62,6 +62,7 @@ export const glossary = {
     reach: entry('reach, reaches', 'Everything a run can become: each ink at each strength, with all overlaps that follow.'),
     reading: entry('reading, readings', 'A measured colour: from an instrument, a table, or a photograph with a grey card.'),
     lab: entry('Lab', 'A colour as three numbers (CIELAB): lightness 0 to 100, green to red, blue to yellow. Here in daylight D50.'),
+    sigma: entry('σ, standard deviation', 'How far things scatter: two of three lie within it, nineteen of twenty within twice.'),
     delta: entry('ΔE00, ΔE', 'How far apart two colours look (CIEDE2000). About 1 is just seen side by side; 5 anyone sees.'),
     mesh: entry('mesh, meshes', 'The fabric of the screen, in threads to the centimetre or inch. Finer mesh lays less ink.'),
     deposit: entry('deposit, deposits', 'How thick the wet film is that mesh, blade and hand lay down, in microns.'),

@@ -1,3 +1,4 @@
+import { away } from './away.ts';
 import { compare } from './compare.ts';
 import { laydown } from './laydown.ts';
 import { overlaps } from './overlaps.ts';
@@ -9,6 +10,7 @@ import { glossary } from './glossary.ts';
 import { guide } from './guide.ts';
 import { inks } from './inks.ts';
 import { press } from './press.ts';
+import { prints } from './prints.ts';
 import { pulling } from './pulling.ts';
 import { shell } from './shell.ts';
 import { stencils } from './stencils.ts';
@@ -18,6 +20,8 @@ import { steps } from './steps.ts';
 export const en = {
   picture,
   press,
+  away,
+  prints,
   pulling,
   edition,
   shell,

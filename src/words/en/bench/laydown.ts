@@ -44,7 +44,7 @@ export const laydown = {
   allPapers: 'All papers',
   onAllPapers: 'The proof on every paper',
   wanted: 'Wanted colours',
-  wantedHere: (what: string, deltaE: string, words: string) => `${what}: ΔE00 ${deltaE} from what is wanted, ${words}`,
+  wantedHere: (what: string, deltaE: string, words: string) => `${what}: ${words} (ΔE00 ${deltaE} from what is wanted)`,
   wantedOpen: (what: string) => `${what}: a run of it has no ink yet`,
   wantedMore: 'Recipes and chances',
   whyWanted:

@@ -142,7 +142,7 @@ export const picture = {
   priceForget: 'Back to the usual price',
   material: 'Cut from',
   materialFacts: (bridge: string, opening: string) => `bridges from ${bridge}, openings from ${opening}`,
-  sigma: 'One layer falls off by (σ)',
+  sigma: 'One layer falls off by (standard deviation σ)',
   sigmaWhy:
     'Stencils are drawn so that colours hold when layers sit off: edges of two layers avoid meeting where bare paper would show. Left empty, the register of the press station counts.',
   reach: 'A colour that these inks can’t reach',

@@ -93,4 +93,10 @@ export const cli = {
 
   // What was written.
   written: ({ file }: { file: NameText }) => `Written: ${file}`,
+
+  // Sharing the count.
+  shareCode: ({ address, code }: { address: NameText; code: NameText }) =>
+    `To count at the press: let a phone read the square above, or open ${address} there and type ${code}. The code lets one device in; the next one follows.`,
+  shareOpen:
+    'Not private: names of the print, its runs and sheets, and the count go over this network without encryption. Share on a network of your own. Ctrl-C ends it.',
 };

@@ -292,8 +292,11 @@ export const help = {
   separateSeed: 'the number that chance starts from: same number, same result',
   separateStop: 'Ctrl-C stops the search and takes the best so far.',
 
-  serveUsage: 'serve [JOB] [--port N]',
+  serveUsage: 'serve [JOB] [--port N] [--share]',
   serveSummary: 'opens the Workbench in the browser, on this machine only',
   serveText: 'Serves the Workbench at 127.0.0.1, with JOB open if one is named. Nothing leaves the machine. Ctrl-C ends it.',
+  serveShare:
+    'lets a phone or tablet on the same network count at the press: it is let in with a one-time code, sees the runs and the count, and nothing else',
+  serveShareOn: 'the same on this address, where the machine has several',
   servePort: 'which port (4180 if left out, or a free one if that is taken)',
 };

@@ -145,4 +145,8 @@ export const refusals = {
   notBuilt: 'It is not built yet.',
   runStart: 'Run npm start, which builds it.',
   notAPort: ({ text }: { text: NameText }) => `“${text}” is not a port.`,
+  noNetwork: 'This machine is on no network that a phone could reach it by.',
+  joinNetwork: 'Join one, or count on this machine.',
+  notOwnAddress: ({ address }: { address: NameText }) => `“${address}” is not an address of this machine.`,
+  ownAddresses: 'Leave it out, or name one that the machine’s network settings show.',
 };

@@ -3,6 +3,12 @@ import { many } from '../grammar.ts';
 
 /** What the Plan says where rooms meet. */
 export const plan = {
+  // What is being made.
+  makingForms: 'forms',
+  makingStencils: 'stencils and bridges',
+  makingColours: 'colours on every paper',
+  makingRegister: 'register and edition',
+
   // Forms and cuts.
   formEmpty: 'There is no shape in it.',
   chooseShape: 'Choose a drawing with a filled or stroked shape.',

@@ -33,12 +33,12 @@ export const recolourAnswer: Work<'recolour'> = async ({ job, paperId }, room) =
   };
 };
 
-export const planAnswer: Work<'plan'> = async (ask, room) => {
+export const planAnswer: Work<'plan'> = async (ask, room, task) => {
   await room.ready;
   if (ask.attachments) room.attachments = room.knownBytes(ask.attachments);
   if (ask.job.papers.some((paper) => paper.printed)) await picturesReady();
   const bundle = await readyBundle({ job: ask.job, attachments: room.attachments });
-  const plan = room.planner.plan(bundle);
+  const plan = room.planner.plan(bundle, (share, note) => task.report(share, note));
   room.last = { job: ask.job, plan };
   room.quick = null;
   const { parcel, transfer } = room.packer.pack(showPlan(plan));

@@ -1,8 +1,10 @@
-import type { Signal } from '@preact/signals';
+import { useSignal, type Signal } from '@preact/signals';
+import { useEffect } from 'preact/hooks';
 import type { Bench } from '../../store/bench.ts';
 import type { Keeping } from '../../store/keep/keeping.ts';
 import { places, stations } from '../../stations/index.ts';
 import { Announcer } from '../../ui/Announcer.tsx';
+import { Making } from '../../ui/Making.tsx';
 import { sayStep, step, words } from '../../store/words.ts';
 import { saveNow, type Printing } from '../actions.ts';
 import type { DrawerName } from '../Drawer.tsx';
@@ -16,16 +18,23 @@ interface Props {
   readonly station: string;
   readonly drawer: Signal<DrawerName | null>;
   readonly printing: Printing;
+  /** What is in sight is older than the job. */
+  readonly older: boolean;
 }
 
-export function Header({ bench, keeping, station, drawer, printing }: Props) {
+export function Header({ bench, keeping, station, drawer, printing, older }: Props) {
   const w = words().shell;
   const job = bench.job.value;
+  /** On a phone all but the title, undo and the stations is laid open by a touch. */
+  const more = useSignal(false);
+  useEffect(() => {
+    more.value = false;
+  }, [station, drawer.value]);
   const within = places.find((place) => place.id === station)?.within;
   return (
-    <header class="header">
+    <header class={more.value ? 'header header-more' : 'header'}>
       <div class="header-top">
-        <h1 class="wordmark">{w.laydown}</h1>
+        <p class="wordmark">{w.laydown}</p>
         {job ? (
           <input
             class="job-title"
@@ -62,10 +71,22 @@ export function Header({ bench, keeping, station, drawer, printing }: Props) {
             </Toggle>
           )}
         </div>
+        {job && (
+          <button
+            type="button"
+            class="button more-ways"
+            aria-expanded={more.value}
+            onClick={() => {
+              more.value = !more.value;
+            }}
+          >
+            {w.more}
+          </button>
+        )}
         <LanguageSwitch />
       </div>
       {job && (
-        <nav class="stations" aria-label={w.stations}>
+        <nav class={older ? 'stations stations-old' : 'stations'} aria-label={w.stations}>
           <ol>
             {stations.map((s) => {
               const current = s.id === station || s.id === within;
@@ -81,7 +102,7 @@ export function Header({ bench, keeping, station, drawer, printing }: Props) {
             })}
           </ol>
           <Guide bench={bench} station={station} drawer={drawer} printing={printing} />
-          <StatusLine bench={bench} keeping={keeping} drawer={drawer} />
+          <StatusLine bench={bench} keeping={keeping} drawer={drawer} older={older} />
         </nav>
       )}
     </header>
@@ -105,7 +126,7 @@ function UndoRedo({ bench }: { readonly bench: Bench }) {
     <>
       <button
         type="button"
-        class="button"
+        class="button undo-back"
         disabled={!back}
         title={back ? w.undoThis(sayStep(back)) : w.nothingToUndo}
         aria-label={back ? w.undoThis(sayStep(back)) : w.undo}
@@ -152,7 +173,7 @@ function Toggle({ drawer, name, strong = false, children }: ToggleProps) {
 }
 
 /** What just happened, what the planner found doubtful, and whether the job is kept. */
-function StatusLine({ bench, keeping, drawer }: Pick<Props, 'bench' | 'keeping' | 'drawer'>) {
+function StatusLine({ bench, keeping, drawer, older }: Pick<Props, 'bench' | 'keeping' | 'drawer' | 'older'>) {
   const w = words().shell;
   const problems = bench.plan.value?.problems ?? [];
   const count = (severity: string): number => problems.filter((p) => p.severity === severity).length;
@@ -166,6 +187,7 @@ function StatusLine({ bench, keeping, drawer }: Pick<Props, 'bench' | 'keeping' 
   return (
     <div class="status">
       <Announcer bench={bench} />
+      {older && <Making bench={bench} />}
       {said.length > 0 && (
         <Toggle drawer={drawer} name="problems">
           {said.join(' · ')}

@@ -18,7 +18,7 @@ export function OpenChoices({ bench, keeping, offline, onOpened }: ShellProps & 
       <input
         ref={chooser}
         type="file"
-        accept=".laydown,application/zip"
+        accept=".laydown,.zip,application/zip"
         class="unseen"
         tabindex={-1}
         aria-label={w.openFile}

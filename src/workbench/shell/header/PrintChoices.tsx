@@ -5,7 +5,7 @@ import { printerPages, type PrinterPage } from '../../../packet/printer.ts';
 import type { PagePreview } from '../../../packet/index.ts';
 import type { Bench } from '../../store/bench.ts';
 import { words } from '../../store/words.ts';
-import { takePacketAll, takePdf, type Printing } from '../actions.ts';
+import { takePacketAll, takePdf, takeShow, type Printing } from '../actions.ts';
 
 /** What is to be printed and how; then each page to look at, and the files. Says when a packet no longer fits the job. */
 export function PrintChoices({ bench, printing }: { readonly bench: Bench; readonly printing: Printing }) {
@@ -22,6 +22,7 @@ export function PrintChoices({ bench, printing }: { readonly bench: Bench; reado
   });
   const made = printing.made.value;
   const share = printing.share.value;
+  const old = made !== null && !printing.fits(bench);
   if (!job) return null;
   const start = (): void => {
     const only = left.value.size > 0 ? packetParts.filter((part) => !left.value.has(part)) : undefined;
@@ -96,7 +97,7 @@ export function PrintChoices({ bench, printing }: { readonly bench: Bench; reado
           </>
         )}
         <span>{w.jobMark(mark.value)}</span>
-        {made && (
+        {made && !old && (
           <>
             {made.files
               .filter((file) => /^[^/]+\.pdf$/.test(file.path))
@@ -105,18 +106,29 @@ export function PrintChoices({ bench, printing }: { readonly bench: Bench; reado
                   {file.path === 'packet.pdf' ? w.packetPdf : file.path}
                 </button>
               ))}
+            {made.files
+              .filter((file) => file.path === 'show.html')
+              .map((file) => (
+                <button key={file.path} type="button" class="button" onClick={() => takeShow(bench, file)}>
+                  {w.packetShow}
+                </button>
+              ))}
             <button type="button" class="button" onClick={() => takePacketAll(bench, made.files)}>
               {w.packetAll}
             </button>
           </>
         )}
       </div>
-      {made && made.mark !== mark.value && (
+      {made && old && (
         <p class="notice" role="alert">
           {w.packetOld(made.mark, mark.value)}
         </p>
       )}
-      {made && <Pages pages={made.pages} />}
+      {made && (
+        <div class={old ? 'packet-old' : ''}>
+          <Pages pages={made.pages} />
+        </div>
+      )}
     </div>
   );
 }

@@ -1,5 +1,5 @@
 import { words } from '../../store/words.ts';
-import type { Station } from '../station.ts';
+import { unplanned, type Station } from '../station.ts';
 import { openPart } from './at.ts';
 import { EditionView } from './EditionView.tsx';
 
@@ -10,7 +10,7 @@ export const editionStation: Station = {
     const w = words().edition;
     const edition = bench.plan.value?.edition;
     const target = bench.job.value?.edition.target ?? 0;
-    if (!edition) return { knows: '', needs: null };
+    if (!edition) return unplanned(bench);
     const signed = edition.numbered?.sheets.filter((s) => s.text !== null).length ?? 0;
     const start = edition.sheets?.papers.reduce((sum, p) => sum + p.start, 0) ?? 0;
     return {

@@ -142,7 +142,7 @@ export function WantedPart({ bench, plan, paper, job }: InkPartProps) {
                   <Pair left={answer.wantedSrgb} right={recipe.srgb} leftSays={w.wantedSwatch} rightSays={w.reachedSwatch} />
                   <div>
                     <p>
-                      <b>{w.off(sayDelta(recipe.deltaE))}</b> · {w.pots(recipe.parts.length)}
+                      <b>{words().overlaps.bandWords(recipe.deltaE)}</b>, {w.off(sayDelta(recipe.deltaE))} · {w.pots(recipe.parts.length)}
                       {i === answer.best && <b class="best-mark">{w.enough}</b>}
                       <Why of={w.pots(recipe.parts.length)}>{w.recipeWhy}</Why>
                     </p>

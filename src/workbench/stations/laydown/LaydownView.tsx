@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
+import { Making } from '../../ui/Making.tsx';
 import { FallChoice } from '../../ui/proof/FallChoice.tsx';
 import { useFalling } from '../../ui/proof/falling.ts';
 import { OverlapLine } from '../../ui/proof/OverlapLine.tsx';
@@ -36,6 +37,7 @@ export function LaydownView({ bench }: StationProps) {
     <div class={job.wanted.length > 0 ? 'laydown laydown-wanted' : 'laydown'}>
       <div class="laydown-side">
         <figure class="proof-figure" data-sheet={sheet === null ? 'none' : falling?.here ? sheet : undefined}>
+          {!plan && <Making bench={bench} large />}
           {plan &&
             paper &&
             falling &&

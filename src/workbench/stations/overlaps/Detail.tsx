@@ -51,9 +51,9 @@ export function Detail({ plan, paper, shown, held, region, onLetGo }: Props) {
           <div>
             <dt>{w.band}</dt>
             <dd>
-              {w.bandValue(sayDelta(overlap.band))}{' '}
+              {w.bandWords(overlap.band)}{' '}
               <small>
-                {overlap.measured ? w.measured : w.foreseen}; {w.bandWords(overlap.band)}
+                {w.bandValue(sayDelta(overlap.band))}, {overlap.measured ? w.measured : w.foreseen}
               </small>
             </dd>
           </div>

@@ -1,5 +1,5 @@
 import { words } from '../../store/words.ts';
-import type { Station } from '../station.ts';
+import { unplanned, type Station } from '../station.ts';
 import { OverlapsView } from './OverlapsView.tsx';
 
 export const overlapStation: Station = {
@@ -7,6 +7,7 @@ export const overlapStation: Station = {
   title: () => words().overlaps.title,
   state(bench) {
     const w = words().overlaps;
+    if (!bench.plan.value) return unplanned(bench);
     const n = bench.paper.value?.overlaps.filter((o) => o.areaMm2 > 0).length ?? 0;
     return { knows: w.knows(n), needs: n > 1 ? null : w.needsPrint };
   },

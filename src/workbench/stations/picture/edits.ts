@@ -77,15 +77,19 @@ export async function takeAsJob(bench: Bench, after: boolean): Promise<boolean> 
     const kept = <T extends { readonly id: string; readonly name: string }>(all: readonly T[], had: readonly T[]): T[] =>
       all.map((one) => had.find((h) => h.id === one.id && h.name === one.name) ?? one);
     const { wanted, proofReadings } = after ? job : made;
-    bench.edit(step('pictureToJob', runs), (now) => ({
-      ...now,
-      wanted,
-      proofReadings,
-      forms: kept(made.forms, job.forms),
-      cuts: kept(made.cuts, job.cuts),
-      layers: kept(made.layers, job.layers),
-      inks: kept(made.inks, job.inks),
-    }));
+    bench.edit(
+      step('pictureToJob', runs),
+      (now) => ({
+        ...now,
+        wanted,
+        proofReadings,
+        forms: kept(made.forms, job.forms),
+        cuts: kept(made.cuts, job.cuts),
+        layers: kept(made.layers, job.layers),
+        inks: kept(made.inks, job.inks),
+      }),
+      { anew: true },
+    );
     making.value = { ...making.peek()!, takenLayer: made.layers.at(-1)?.id };
     bench.announce(words().picture.taken(runs));
     return true;

@@ -1,6 +1,6 @@
 import { words } from '../../store/words.ts';
 import { sayMinutes } from '../../ui/fields/units.ts';
-import type { Station } from '../station.ts';
+import { unplanned, type Station } from '../station.ts';
 import { chosenLayer } from './state.ts';
 import { StencilsView } from './StencilsView.tsx';
 
@@ -9,8 +9,10 @@ export const stencilStation: Station = {
   title: () => words().stencils.title,
   state(bench) {
     const w = words().stencils;
-    const layers = bench.plan.value?.layers ?? [];
-    const minutes = (bench.plan.value?.cuts ?? []).reduce((sum, c) => sum + c.knifeMinutes, 0);
+    const plan = bench.plan.value;
+    if (!plan) return unplanned(bench);
+    const { layers } = plan;
+    const minutes = plan.cuts.reduce((sum, c) => sum + c.knifeMinutes, 0);
     const weak = layers.filter((l) => !l.stencil.certificate.holds);
     return {
       knows: w.knows(layers.length, sayMinutes(Math.max(1, minutes))),

@@ -1,6 +1,7 @@
-import { effect, signal, type ReadonlySignal } from '@preact/signals';
+import { computed, effect, signal, type ReadonlySignal } from '@preact/signals';
+import { canonical, type JobBundle } from '../../../core/job/index.ts';
 import type { Bench } from '../bench.ts';
-import { fingerprint, stepAside, type Keeper, type KeptVersion, type Snapshot } from './keep.ts';
+import { fingerprint, isOnePrint, stepAside, type Keeper, type KeptPrint, type KeptVersion, type Snapshot } from './keep.ts';
 import type { BenchLock } from './lock.ts';
 import { askForStorage } from './persist.ts';
 import { words } from '../words.ts';
@@ -9,19 +10,30 @@ export type KeptState = 'kept' | 'keeping' | 'denied' | 'full' | 'other-tab';
 
 export interface Keeping {
   readonly state: ReadonlySignal<KeptState>;
+  /** Of the print on the bench; and those from before there were prints. */
   readonly versions: ReadonlySignal<readonly KeptVersion[]>;
-  /** Marks what is on the bench as opened from a served file (its fingerprint) or from elsewhere (null). */
-  opened(servedPrint: string | null, changed: boolean): void;
+  /** One's prints, as they were when `look` last looked. */
+  readonly prints: ReadonlySignal<readonly KeptPrint[]>;
+  /** Which of them is on the bench. */
+  readonly print: ReadonlySignal<string>;
+  /** Marks what is on the bench as opened from a served file (its fingerprint) or from elsewhere (null); which print it is, another one unless said. */
+  opened(servedPrint: string | null, changed: boolean, as?: { readonly print?: string; readonly own?: boolean }): void;
+  /** Hangs prints on the wall that do not hang there yet; how many those were. */
+  hang(prints: readonly JobBundle[]): Promise<number>;
+  /** Looks again at what is kept. */
+  look(): Promise<void>;
   keepVersion(name: string): Promise<void>;
   /** Nothing is lost if the page goes away now: it is written, or nothing was done to it. */
   isSafe(): boolean;
+  /** Nothing was done to what lies on the bench, or it is in a file. */
+  isUntouched(): boolean;
   /** Tells that the job as it is now was saved as a file. */
   savedAsFile(): void;
   /** Resolves when everything is written. */
   flush(): Promise<void>;
   /** Makes this tab the bench; what the other one held becomes a version where this one holds something else. */
   workHere(): Promise<void>;
-  /** What was done to the job on the bench becomes a version, before another job takes its place. */
+  /** What lies on the bench goes back to one's prints, before another takes its place. Rejects where there is no room for it. */
   makeWay(): Promise<void>;
 }
 
@@ -38,7 +50,10 @@ function whyNot(error: unknown): 'full' | 'denied' {
  */
 export function keepSaved(bench: Bench, keeper: Keeper, lock: BenchLock): Keeping {
   const state = signal<KeptState>('kept');
-  const versions = signal<readonly KeptVersion[]>([]);
+  const allVersions = signal<readonly KeptVersion[]>([]);
+  const prints = signal<readonly KeptPrint[]>([]);
+  const print = signal<string>(crypto.randomUUID());
+  let own = false;
   let servedPrint: string | null = null;
   let changed = false;
   let opening = false;
@@ -51,7 +66,7 @@ export function keepSaved(bench: Bench, keeper: Keeper, lock: BenchLock): Keepin
 
   const snapshot = (): Snapshot | null => {
     const job = bench.job.peek();
-    return job && { job, attachments: bench.attachments.peek(), servedPrint, changed };
+    return job && { job, attachments: bench.attachments.peek(), servedPrint, changed, print: print.peek(), own };
   };
 
   async function run(): Promise<void> {
@@ -98,11 +113,18 @@ export function keepSaved(bench: Bench, keeper: Keeper, lock: BenchLock): Keepin
     const [kept, mine] = [await keeper.kept(), snapshot()];
     if (kept && !(await isSame(kept, mine))) {
       if (mine && mine.job !== base) {
-        await keeper.keepVersion({ name: kept.job.title, otherTab: true }, kept);
-        bench.announce(words().shell.hereNowBoth(words().shell.fromOtherTab(kept.job.title)));
+        if (isOnePrint(kept, mine)) {
+          await keeper.keepVersion({ name: kept.job.title, otherTab: true }, { ...kept, print: print.peek() });
+          bench.announce(words().shell.hereNowBoth(words().shell.fromOtherTab(kept.job.title)));
+        } else {
+          await keeper.keepPrint(kept);
+          bench.announce(words().prints.hereNowBoth(kept.job.title));
+        }
       } else {
         servedPrint = kept.servedPrint;
         changed = kept.changed;
+        print.value = kept.print ?? print.peek();
+        own = kept.own ?? false;
         opening = true;
         bench.put({ job: kept.job, attachments: kept.attachments });
         bench.announce(words().shell.hereNow);
@@ -153,7 +175,8 @@ export function keepSaved(bench: Bench, keeper: Keeper, lock: BenchLock): Keepin
 
   const look = async (): Promise<void> => {
     try {
-      versions.value = await keeper.versions();
+      allVersions.value = await keeper.versions();
+      prints.value = await keeper.prints();
     } catch (error) {
       state.value = whyNot(error);
     }
@@ -163,11 +186,29 @@ export function keepSaved(bench: Bench, keeper: Keeper, lock: BenchLock): Keepin
 
   return {
     state,
-    versions,
-    opened(print, wasChanged) {
-      servedPrint = print;
+    versions: computed(() => allVersions.value.filter((v) => v.print === undefined || v.print === print.value)),
+    prints,
+    print,
+    look,
+    opened(served, wasChanged, as = {}) {
+      servedPrint = served;
       changed = wasChanged;
+      print.value = as.print ?? crypto.randomUUID();
+      own = as.own ?? false;
       opening = true;
+    },
+    async hang(bundles) {
+      const there = await Promise.all((await keeper.prints()).map(({ print: id }) => keeper.print(id)));
+      let hung = 0;
+      for (const { job, attachments } of bundles) {
+        const one: Snapshot = { job, attachments, servedPrint: null, changed: false, own: true };
+        const same = await Promise.all(there.map((other) => other !== null && isSame(other, one)));
+        if (same.includes(true)) continue;
+        await keeper.keepPrint(one);
+        hung++;
+      }
+      await look();
+      return hung;
     },
     async keepVersion(name) {
       const now = snapshot();
@@ -180,6 +221,7 @@ export function keepSaved(bench: Bench, keeper: Keeper, lock: BenchLock): Keepin
       if (job === null || job === inFile || state.peek() === 'kept' || !changed) return true;
       return state.peek() === 'other-tab' && (job === setAside || job === base);
     },
+    isUntouched: () => !changed || bench.job.peek() === inFile,
     savedAsFile() {
       inFile = bench.job.peek();
     },
@@ -194,7 +236,7 @@ export function keepSaved(bench: Bench, keeper: Keeper, lock: BenchLock): Keepin
 }
 
 async function isSame(kept: Snapshot, mine: Snapshot | null): Promise<boolean> {
-  if (!mine || kept.attachments.size !== mine.attachments.size || JSON.stringify(kept.job) !== JSON.stringify(mine.job)) return false;
+  if (!mine || kept.attachments.size !== mine.attachments.size || canonical(kept.job) !== canonical(mine.job)) return false;
   for (const [path, bytes] of kept.attachments) {
     const own = mine.attachments.get(path);
     if (!own || (await fingerprint(own)) !== (await fingerprint(bytes))) return false;

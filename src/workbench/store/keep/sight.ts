@@ -11,7 +11,8 @@ export interface Sight {
 }
 
 interface Rooms extends DBSchema {
-  sight: { key: 'last'; value: Sight };
+  /** Under `last` the Plan; under the name of a print its small proof, as an address that holds the picture. */
+  sight: { key: string; value: Sight | string };
 }
 
 const open = () =>
@@ -34,10 +35,41 @@ export async function lastSight(): Promise<Sight | null> {
     const db = await open();
     const sight = await db.get('sight', 'last');
     db.close();
-    return sight ?? null;
+    return sight && typeof sight === 'object' ? sight : null;
   } catch {
     return null;
   }
+}
+
+const ofPrint = 'print ';
+
+/** Keeps the small proof of a print. Never rejects: a proof is made anew whenever the print is opened. */
+export async function keepProof(print: string, address: string): Promise<void> {
+  try {
+    const db = await open();
+    await db.put('sight', address, ofPrint + print);
+    db.close();
+  } catch {
+    // The wall shows an empty sheet.
+  }
+}
+
+/** Small proofs by their prints. */
+export async function smallProofs(wanted: readonly string[]): Promise<ReadonlyMap<string, string>> {
+  const found = new Map<string, string>();
+  try {
+    const db = await open();
+    for (const key of await db.getAllKeys('sight')) {
+      if (!key.startsWith(ofPrint)) continue;
+      const print = key.slice(ofPrint.length);
+      const address = await db.get('sight', key);
+      if (wanted.includes(print) && typeof address === 'string') found.set(print, address);
+    }
+    db.close();
+  } catch {
+    // None then.
+  }
+  return found;
 }
 
 /** A Plan follows from the job, its files and the edition of Laydown (the address of its worker): all three are in the key. */

@@ -6,6 +6,7 @@ import { told, words } from '../../../store/words.ts';
 import { lookAtSigning } from '../../edition/at.ts';
 import type { Count, Tap } from './count.ts';
 import type { QueuedSheet } from './queue.ts';
+import { isEcho } from './taps.ts';
 
 interface Props {
   readonly bench: Bench;
@@ -92,7 +93,7 @@ export function Hand({ bench, count, layer, queue, sheet, onDone, onNextRun, isL
               class="tap tap-pulled"
               aria-label={w.pulledSheet(sheet.id)}
               disabled={busy || sheet.state === 'lost'}
-              onClick={() => void pull(sheet.id)}
+              onClick={(e) => void (isEcho(e) || pull(sheet.id))}
             >
               {w.pulled}
             </button>
@@ -101,7 +102,7 @@ export function Hand({ bench, count, layer, queue, sheet, onDone, onNextRun, isL
               class="tap tap-spoiled"
               aria-label={w.spoiledSheet(sheet.id)}
               disabled={busy || sheet.state === 'lost'}
-              onClick={() => void spoil(sheet.id)}
+              onClick={(e) => void (isEcho(e) || spoil(sheet.id))}
             >
               {w.spoiled}
             </button>

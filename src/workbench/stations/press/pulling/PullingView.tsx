@@ -17,7 +17,8 @@ export function PullingView({ bench }: StationProps) {
   const chosenRun = useSignal<string | null>(null);
   const chosenSheet = useSignal<string | null>(null);
   const plan = bench.plan.value;
-  if (!plan || !count.ready.value) return <p class="opening">{w.reading}</p>;
+  if (!plan) return null;
+  if (!count.ready.value) return <p class="opening">{w.reading}</p>;
   const layer = plan.layers.find((l) => l.id === chosenRun.value) ?? runToPull(plan, count.state.value);
   if (!layer || !plan.edition.sheets) return <p class="opening">{w.needsRuns}</p>;
   // The run stays when its last sheet is pulled: the next one is begun on purpose.

@@ -1,5 +1,5 @@
 import { computed, effect, signal, type ReadonlySignal } from '@preact/signals';
-import { foldLog, logLine, readLog, type CountEvent, type CountState, type Fault } from '../../../../core/edition/index.ts';
+import { addLogLines, foldLog, logLine, readLog, type CountEvent, type CountState, type Fault } from '../../../../core/edition/index.ts';
 import type { Job } from '../../../../core/job/index.ts';
 import { countLogName } from '../../../../core/plan/index.ts';
 import type { Bench } from '../../../store/bench.ts';
@@ -20,6 +20,12 @@ export interface Count {
   readonly damaged: ReadonlySignal<number>;
   /** Writes a tap down; true once it is on this machine. `state` changes only then. One at a time: false while another is under way. */
   tap(tap: Tap): Promise<boolean>;
+  /** All that was counted, a line an event. */
+  readonly lines: ReadonlySignal<readonly string[]>;
+  /** Writes down what another device counted, as if it had been counted here. */
+  takeIn(print: string, lines: readonly string[]): Promise<void>;
+  /** What tells this count from those of other prints. */
+  readonly print: ReadonlySignal<string | null>;
   /** Puts the count so far away, beside the job and on this machine, and begins a new one. */
   startOver(): Promise<void>;
 }
@@ -67,7 +73,7 @@ function createCount(bench: Bench, keep: CountKeep, clock: () => string): Count 
     const { lines, all } = await keep.linesOf(job);
     if (mine !== reading) return;
     if (!all) kept.value = 'one';
-    const whole = addLines(beside.peek(), lines);
+    const whole = addLogLines(beside.peek(), lines);
     text.value = whole;
     ready.value = true;
     if (whole !== beside.peek()) carry();
@@ -109,6 +115,22 @@ function createCount(bench: Bench, keep: CountKeep, clock: () => string): Count 
         writing.value = false;
       }
     },
+    lines: computed(() => text.value.split('\n').filter((line) => line !== '')),
+    print: name,
+    async takeIn(print, lines) {
+      const job = name.peek();
+      if (job === null || job !== print || !ready.peek()) return;
+      const there = new Set(text.peek().split('\n'));
+      let came = false;
+      for (const line of lines) {
+        if (there.has(line) || readLog(line).events.length !== 1) continue;
+        kept.value = await keep.write(job, line);
+        came = true;
+      }
+      if (!came) return;
+      await gather();
+      news?.postMessage(null);
+    },
     async startOver() {
       const job = name.peek();
       if (job === null || text.peek() === '') return;
@@ -127,11 +149,4 @@ function eventOf(tap: Tap, state: CountState, at: string): CountEvent | null {
   if (tap.kind !== 'undo') return { ...tap, at };
   const last = state.standing.filter(({ event }) => event.run === tap.run).at(-1);
   return last ? { kind: 'undo', run: tap.run, sheet: last.event.sheet, at, of: last.number } : null;
-}
-
-/** A log with lines added that it doesn't hold yet. */
-function addLines(log: string, lines: readonly string[]): string {
-  const there = new Set(log.split('\n'));
-  const missing = lines.filter((line) => !there.has(line));
-  return missing.length === 0 ? log : `${log}${readLog(log).joint}${missing.join('\n')}\n`;
 }

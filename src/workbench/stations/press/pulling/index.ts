@@ -1,5 +1,5 @@
 import { words } from '../../../store/words.ts';
-import type { Station } from '../../station.ts';
+import { unplanned, type Station } from '../../station.ts';
 import { countOf } from './count.ts';
 import { PullingView } from './PullingView.tsx';
 import { allPulled } from './queue.ts';
@@ -11,14 +11,15 @@ export const pullingPlace: Station = {
   title: () => words().pulling.title,
   state(bench) {
     const w = words().pulling;
-    const plan = bench.plan.value,
-      edition = plan?.edition,
+    const plan = bench.plan.value;
+    if (!plan) return unplanned(bench);
+    const { edition } = plan,
       count = countOf(bench).state.value;
-    const of = edition?.pullsOfRun.reduce((sum, pulls, run) => sum + pulls - edition.setUpOfRun[run], 0) ?? 0;
+    const of = edition.pullsOfRun.reduce((sum, pulls, run) => sum + pulls - edition.setUpOfRun[run], 0);
     const pulled = count.runs.reduce((sum, run) => sum + run.sheets.length, 0);
     return {
-      knows: plan && allPulled(plan, count) ? w.knowsAll(pulled) : w.knows(pulled, of),
-      needs: edition && !edition.sheets ? w.needsRuns : null,
+      knows: allPulled(plan, count) ? w.knowsAll(pulled) : w.knows(pulled, of),
+      needs: !edition.sheets ? w.needsRuns : null,
     };
   },
   View: PullingView,

@@ -14,11 +14,19 @@ export interface QueuedSheet {
 export function queueOf(plan: ShownPlan, layer: PlannedLayer, count: CountState): readonly QueuedSheet[] {
   const { sheets } = plan.edition;
   if (!sheets) return [];
+  return queueOfRun(orderInRun(sheets, layer.run - 1), layer.id, count);
+}
+
+export function queueOfRun(
+  sheets: readonly { readonly id: string; readonly paper: string }[],
+  run: string,
+  count: CountState,
+): readonly QueuedSheet[] {
   const spoiled = new Map(count.sheets.map((sheet) => [sheet.sheet, sheet.faults.map((fault) => fault.run)]));
-  const pulled = new Set(count.runs.find((run) => run.run === layer.id)?.sheets ?? []);
-  return orderInRun(sheets, layer.run - 1).map(({ id, paper }): QueuedSheet => {
+  const pulled = new Set(count.runs.find((one) => one.run === run)?.sheets ?? []);
+  return sheets.map(({ id, paper }): QueuedSheet => {
     const lost = spoiled.get(id) ?? [];
-    return { id, paper, state: lost.includes(layer.id) ? 'lost' : lost.length > 0 ? 'lostBefore' : pulled.has(id) ? 'done' : 'waiting' };
+    return { id, paper, state: lost.includes(run) ? 'lost' : lost.length > 0 ? 'lostBefore' : pulled.has(id) ? 'done' : 'waiting' };
   });
 }
 

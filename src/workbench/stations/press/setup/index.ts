@@ -1,6 +1,6 @@
 import { sayLength, sayNumber } from '../../../ui/fields/units.ts';
 import { words } from '../../../store/words.ts';
-import type { Station } from '../../station.ts';
+import { unplanned, type Station } from '../../station.ts';
 import { openPart } from './at.ts';
 import { PressView } from './PressView.tsx';
 
@@ -11,7 +11,7 @@ export const pressStation: Station = {
     const w = words().press;
     const plan = bench.plan.value;
     const units = bench.job.value?.units ?? 'mm';
-    if (!plan) return { knows: '', needs: bench.job.value && !bench.job.value.screen ? w.needsScreen : null };
+    if (!plan) return bench.job.value && !bench.job.value.screen ? { knows: '', needs: w.needsScreen } : unplanned(bench);
     const { press } = plan;
     const { mesh } = press.deposit;
     return {

@@ -1,0 +1,82 @@
+import { signal } from '@preact/signals';
+import { expect, test } from 'vitest';
+import { readyBundle, createPlanner } from '../../core/plan/index.ts';
+import { smallJob } from '../../packet/packet-jobs.ts';
+import type { AskOptions, WorkerClient } from '../engine/client.ts';
+import { createPacker } from '../engine/parcel.ts';
+import { showPlan } from '../engine/answers/plan.ts';
+import type { Ask, OpenedJob } from '../engine/protocol.ts';
+import { keepPlanned } from './planning.ts';
+
+/** A worker that answers when it is told to. */
+function slowWorker(): { client: WorkerClient; answer: () => Promise<void>; asked: () => number } {
+  const planner = createPlanner();
+  const packer = createPacker();
+  const waiting: (() => Promise<void>)[] = [];
+  let asked = 0;
+  const client = {
+    ask: (question: string, ask: unknown, options?: AskOptions) => {
+      if (question !== 'plan') return Promise.resolve(null);
+      asked++;
+      return new Promise((resolve) => {
+        waiting.push(async () => {
+          const { job } = ask as Ask<'plan'>;
+          const plan = planner.plan(await readyBundle({ job, attachments: new Map() }), (share, note) =>
+            options?.onProgress?.(share, note),
+          );
+          resolve(packer.pack(showPlan(plan)).parcel);
+        });
+      });
+    },
+    onRestart: () => undefined,
+  } as unknown as WorkerClient;
+  const soon = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
+  return {
+    client,
+    asked: () => asked,
+    async answer() {
+      await expect.poll(() => waiting.length).toBeGreaterThan(0);
+      await waiting.shift()!();
+      await soon();
+    },
+  };
+}
+
+test('what is in sight says whether it fits the job; an old print never stands beside a new one', async () => {
+  const first = smallJob();
+  const wanted = signal<OpenedJob | null>(first);
+  const worker = slowWorker();
+  const planning = keepPlanned(worker.client, wanted, signal('white'));
+  expect([planning.plan.value, planning.working.value, planning.fit.value]).toEqual([null, true, 'old']);
+  const seen = new Set<string>();
+  const stop = planning.making.subscribe((now) => now?.what && seen.add(now.what.key));
+  await worker.answer();
+  stop();
+  expect([...seen]).toEqual(['plan.makingForms', 'plan.makingStencils', 'plan.makingColours', 'plan.makingRegister']);
+  expect([planning.plan.value?.job.title, planning.fit.value, planning.making.value]).toEqual(['Two squares', 'whole', null]);
+
+  // A stencil is not made in a moment: what is in sight is old until it is.
+  const wider = { ...first, job: { ...first.job, image: { widthMm: 90, heightMm: 60 } } };
+  wanted.value = wider;
+  expect([planning.plan.value?.job.image.widthMm, planning.fit.value]).toEqual([80, 'old']);
+  await worker.answer();
+  expect([planning.plan.value?.job.image.widthMm, planning.fit.value]).toEqual([90, 'whole']);
+
+  // Another strength is coloured at once; grams and hours come when the hand rests.
+  wanted.value = { ...wider, job: { ...wider.job, layers: wider.job.layers.map((l) => ({ ...l, strength: 0.5 })) } };
+  expect(planning.fit.value).toBe('colours');
+  await worker.answer();
+  expect(planning.fit.value).toBe('whole');
+
+  // Another print, while the one before is still being planned: that Plan is not shown any more.
+  const before = worker.asked();
+  wanted.value = { ...wider, job: { ...wider.job, image: { widthMm: 70, heightMm: 60 } } };
+  await expect.poll(worker.asked).toBe(before + 1);
+  planning.forget();
+  wanted.value = smallJob({ title: 'Heron' });
+  expect(planning.plan.value).toBe(null);
+  await worker.answer();
+  expect(planning.plan.value).toBe(null);
+  await worker.answer();
+  expect([planning.plan.value?.job.title, planning.fit.value]).toEqual(['Heron', 'whole']);
+});
