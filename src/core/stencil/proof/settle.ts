@@ -19,7 +19,13 @@ const mostRounds = 20,
   mostPoints = 32_000;
 /** It ends when the faults have not become fewer for so many rounds. */
 const patience = 4;
-const mostHairRounds = 2;
+/** So many left after the first rounds are not mended one by one. */
+const hopelessFaults = 100;
+const mostHairRounds = 2,
+  mostDropRounds = 6;
+/** Then openings close where they can't be cut, however large each is: at most so many rounds, of so many points in all. */
+const yieldingRounds = 12,
+  yieldingPoints = 24_000;
 /** So much of their surroundings closes with openings late on. */
 const lateMm = 0.2;
 /** So many times an opening is widened in one place; where paper has grown into it again, or late, it closes. */
@@ -29,7 +35,8 @@ export const spareMm = 0.06;
 /** An opening that can't be cut closes unasked up to this area, or this share of the drawing; all together up to the last. */
 const leastLossMm2 = 6,
   lossShare = 0.01,
-  mostLossShare = 0.1;
+  mostLossShare = 0.1,
+  yieldingLossShare = 0.2;
 /** Where hairlines make up more of what prints than this, the drawing is made of fine lines. */
 const fineShare = 0.25;
 
@@ -46,6 +53,8 @@ export interface Settled {
   /** Paper too thin at first sight, hairlines aside. */
   readonly slender: readonly Thin[];
   readonly certificate: Certificate;
+  /** Points of outlines looked at. */
+  readonly effort: number;
 }
 
 /** Bridges and mends in rounds until the outline passes, or until further rounds leave no fewer faults. */
@@ -73,15 +82,19 @@ class Mending {
   private readonly openingMm: number;
   private meantFine: boolean | undefined;
   private rounds = 0;
+  private effort = 0;
   private hairRounds = 0;
   /** Paper too thin at first sight. */
   private slender: readonly Thin[] = [];
   private lostMm2 = 0;
+  /** Late on: what can't be cut closes, as long as all of it is little of the drawing. */
+  private yielding = false;
   /** Lines along which openings were widened. */
   private readonly widenings: (readonly number[])[] = [];
   private readonly looks = new Looks();
   /** So far from a change a look may come out another. */
   private readonly reachMm: number;
+  private readonly mostFaults: number;
 
   private readonly sheet: Box;
   private readonly grid: Grid;
@@ -98,35 +111,73 @@ class Mending {
     this.drawnMm2 = Math.min(this.inkMm2, regionArea(request.shape));
     this.bridgeMm = request.material.leastBridgeMm + spareMm;
     this.openingMm = request.material.leastOpeningMm + spareMm;
+    // Who asks for all that is too fine to go wants it to end well.
+    this.mostFaults = [...(request.closings ?? []), ...(request.drops ?? [])].some((spot) => spot.withinMm !== undefined)
+      ? Infinity
+      : hopelessFaults;
     this.reachMm = 2 * Math.max(this.bridgeMm, this.openingMm);
   }
 
   done(): Settled {
-    const { sheet } = this;
-    const { material } = this.request;
+    const mended = this.inRounds(
+      (points, since, faults) =>
+        !(this.rounds > leastRounds && faults > this.mostFaults) &&
+        ((this.rounds < leastRounds && points < 2 * mostPoints) ||
+          (this.rounds < mostRounds && points < mostPoints && this.rounds - since < patience)),
+    );
+    const left = faultsOf(mended);
+    if (left === 0 || left > this.mostFaults) return this.settled(mended);
+    // What is left is closed; if that loses too much, or does not help, it is left as it is.
+    const before = {
+      paper: this.paper,
+      kept: [this.strips, this.thickened, this.widened, this.dropped, this.closed].map((list) => list.length),
+    };
+    this.yielding = true;
+    const from = this.rounds;
+    const yielded = this.inRounds(
+      (points) => this.rounds - from < yieldingRounds && points < (this.mostFaults === Infinity ? 2 : 1) * yieldingPoints,
+    );
+    if (faultsOf(yielded) === 0) return this.settled(yielded);
+    this.paper = before.paper;
+    [this.strips, this.thickened, this.widened, this.dropped, this.closed].forEach((list, i) => list.splice(before.kept[i]));
+    return this.settled(mended);
+  }
+
+  /** Rounds until nothing is wrong, nothing more can be done, or it no longer `goesOn`: the last look. */
+  private inRounds(goesOn: (points: number, fewestAt: number, faults: number) => boolean): Judged {
     let fewest = Infinity,
-      since = 0;
-    let points = 0;
+      fewestAt = this.rounds,
+      points = 0;
     for (;;) {
-      const seen = lookAt(this.paper, sheet, material, this.looks);
+      const seen = lookAt(this.paper, this.sheet, this.request.material, this.looks);
       const faults = faultsOf(seen);
       if (faults < fewest) {
         fewest = faults;
-        since = this.rounds;
+        fewestAt = this.rounds;
       }
       points += pointsOf(this.paper);
-      const goesOn =
-        (this.rounds < leastRounds && points < 2 * mostPoints) ||
-        (this.rounds < mostRounds && points < mostPoints && this.rounds - since < patience);
+      this.effort += pointsOf(this.paper);
+      const more = goesOn(points, fewestAt, faults);
       this.rounds++;
-      if (!goesOn || !this.mended(seen)) return this.settled(seen);
+      if (!more || !this.mended(seen)) return seen;
     }
   }
 
   private settled(seen: Judged): Settled {
-    const { paper, strips, thickened, widened, dropped, closed } = this;
+    const { paper, strips, thickened, widened, dropped, closed, effort } = this;
     const certificate = judge(seen, this.request.material, this.looseCount);
-    return { paper, strips, thickened, widened, dropped, closed, inTheWay: seen.openingWidths().thin, slender: this.slender, certificate };
+    return {
+      paper,
+      strips,
+      thickened,
+      widened,
+      dropped,
+      closed,
+      inTheWay: seen.openingWidths().thin,
+      slender: this.slender,
+      certificate,
+      effort,
+    };
   }
 
   /** Paper put in, then paper taken away. */
@@ -150,7 +201,7 @@ class Mending {
 
   /** Hairlines of paper dropped, those of ink closed. */
   private withoutHairs(seen: Judged): boolean {
-    if (this.hairRounds >= mostHairRounds) return false;
+    if (this.hairRounds >= (this.request.drops?.some((d) => d.withinMm !== undefined) ? mostDropRounds : mostHairRounds)) return false;
     const hairs = distinct(seen.paper.thin.filter((t) => t.hair || this.mayDrop(t.region)));
     let shut: Region[] = [];
     if (this.meantFine !== true) {
@@ -190,10 +241,7 @@ class Mending {
       taken: Region[] = [];
     this.thickened.push(...thin.map((t) => t.atMm));
     const closing = new Set<Region>();
-    const clear = clearOf(
-      thin.map((t) => t.line),
-      (this.bridgeMm + this.openingMm) / 2,
-    );
+    const clear = clearOf([...thin.map((t) => t.line), ...this.strips.map((one) => one.line)], (this.bridgeMm + this.openingMm) / 2);
     const narrow = [
       ...openings.thin.map((t) => ({ at: t.atMm, line: t.line, region: t.region, mend: along(t, this.openingMm) })),
       ...joints(openings, apart).map((line) => ({
@@ -205,7 +253,7 @@ class Mending {
     ];
     for (const { at, line, region, mend } of narrow) {
       if (!clear(at)) continue;
-      if (this.rounds < roundsOfBoth && this.widenings.filter((known) => nearLine(known, at) < this.openingMm).length < mostWidenings) {
+      if (!this.late() && this.widenings.filter((known) => nearLine(known, at) < this.openingMm).length < mostWidenings) {
         this.widened.push(at);
         this.widenings.push(line);
         taken.push(mend);
@@ -214,19 +262,24 @@ class Mending {
     }
     this.closed.push(...closing);
     // Late on what is left beside them goes too.
-    added.push(...[...closing].map((region) => (this.rounds < roundsOfBoth ? overlapping(region) : offsetRegion(region, lateMm))));
+    added.push(...[...closing].map((region) => (this.late() ? offsetRegion(region, lateMm) : overlapping(region))));
     if (added.length + taken.length === 0) return false;
     return this.change(added, taken);
   }
 
+  private late(): boolean {
+    return this.yielding || this.rounds >= roundsOfBoth;
+  }
+
   private mayDrop(region: Region): boolean {
-    return (this.request.drops ?? []).some((at) => near(region, at, 0.1));
+    return (this.request.drops ?? []).some(({ atMm, withinMm = 0.1 }) => near(region, atMm, withinMm));
   }
 
   private mayClose(region: Region): boolean {
-    if ((this.request.closings ?? []).some((at) => near(region, at, this.openingMm))) return true;
+    if ((this.request.closings ?? []).some(({ atMm, withinMm = this.openingMm }) => near(region, atMm, withinMm))) return true;
     const areaMm2 = regionArea(region);
-    if (areaMm2 > Math.max(leastLossMm2, lossShare * this.drawnMm2) || this.lostMm2 + areaMm2 > mostLossShare * this.drawnMm2) return false;
+    if (!this.yielding && areaMm2 > Math.max(leastLossMm2, lossShare * this.drawnMm2)) return false;
+    if (this.lostMm2 + areaMm2 > (this.yielding ? yieldingLossShare : mostLossShare) * this.drawnMm2) return false;
     this.lostMm2 += areaMm2;
     return true;
   }
