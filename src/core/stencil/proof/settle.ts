@@ -241,7 +241,10 @@ class Mending {
       taken: Region[] = [];
     this.thickened.push(...thin.map((t) => t.atMm));
     const closing = new Set<Region>();
-    const clear = clearOf([...thin.map((t) => t.line), ...this.strips.map((one) => one.line)], (this.bridgeMm + this.openingMm) / 2);
+    const clear = clearOf(
+      thin.map((t) => t.line),
+      (this.bridgeMm + this.openingMm) / 2,
+    );
     const narrow = [
       ...openings.thin.map((t) => ({ at: t.atMm, line: t.line, region: t.region, mend: along(t, this.openingMm) })),
       ...joints(openings, apart).map((line) => ({
