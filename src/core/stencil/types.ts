@@ -120,8 +120,12 @@ interface OfferShared {
 /** A way out for a stencil that does not hold, and the change to the Job that takes it. */
 export type Offer =
   | (OfferShared & { readonly kind: 'close'; readonly change: { readonly closings: readonly Spot[] } })
-  /** Its region is where ink would print in addition. */
-  | (OfferShared & { readonly kind: 'drop'; readonly change: { readonly drops: readonly Spot[]; readonly closings?: readonly Spot[] } })
+  /** Its region is where ink would print in addition; `less`, where it would be missing because that is too fine beside it. */
+  | (OfferShared & {
+      readonly kind: 'drop';
+      readonly less?: Region;
+      readonly change: { readonly drops: readonly Spot[]; readonly closings?: readonly Spot[] };
+    })
   | (OfferShared & {
       readonly kind: 'firmer';
       readonly change: { readonly materialId: string; readonly leastBridgeMm: number; readonly leastOpeningMm: number };

@@ -48,6 +48,8 @@ export const stencil = {
   offerCloseAll: ({ area }: { area: AreaText }) => `Close every opening that no knife can cut: ${area} less ink`,
   offerCloseAllSeen: ({ area, shows }: { area: AreaText; shows: DeltaText }) =>
     `Close every opening that no knife can cut: ${area} less ink, seen as ${shows}`,
+  offerCoarser: ({ more, less }: { more: AreaText; less: AreaText }) =>
+    `Leave out all that is too fine, paper as well as openings: ${more} more ink, ${less} less`,
   offerDropAll: ({ area }: { area: AreaText }) => `Leave out all paper that is too fine to hold: ${area} more ink`,
   offerDropAllSeen: ({ area, shows }: { area: AreaText; shows: DeltaText }) =>
     `Leave out all paper that is too fine to hold: ${area} more ink, seen as ${shows}`,

@@ -80,8 +80,9 @@ class Tries {
     const both =
       made || kind === 'close' ? undefined : this.tried({ ...taking(all), closings: [...(this.asked.closings ?? []), ...all] }, false);
     if (!both) return;
-    const region = takeAway(both.prints, this.refused.prints);
-    this.found.push({ kind: 'drop', region, atMm: null, areaMm2: regionArea(region), change: { drops: all, closings: all } });
+    const region = takeAway(both.prints, this.refused.prints),
+      less = takeAway(this.refused.prints, both.prints);
+    this.found.push({ kind: 'drop', region, less, atMm: null, areaMm2: regionArea(region), change: { drops: all, closings: all } });
   }
 
   private firmer(materials: readonly Material[]): void {
@@ -207,6 +208,7 @@ export function sayOffer(offer: Offer, materials: readonly Material[]): Saying {
       return shows ? say('stencil.offerCloseSeen', { ...where, shows }) : say('stencil.offerClose', where);
     }
     case 'drop': {
+      if (offer.less) return say('stencil.offerCoarser', { more: area(offer.areaMm2), less: area(regionArea(offer.less)) });
       const [first] = offer.change.drops;
       const how = { area: area(offer.areaMm2) },
         shows = offer.costDeltaE === undefined ? undefined : deltaE(offer.costDeltaE);
