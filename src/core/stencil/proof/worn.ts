@@ -54,13 +54,13 @@ function apartAt(rest: Rest, rings: readonly BoxedRing[], cores: readonly BoxedR
     hair: false,
     region: rest.region,
   });
-  for (let half = radiusMm - bandMm; half < radiusMm; half += stepMm) {
+  for (let half = radiusMm - bandMm; half < radiusMm - stepMm / 2; half += stepMm) {
     const left = pieces(half === radiusMm - bandMm ? least : worn(half)).filter(
       (piece) => regionArea(piece) >= crumbMm2 && meetsAny(piece, here),
     );
     const apart = left.filter((piece) => !meetsAny(piece, broad));
     if (apart.length > 0) return apart.map((piece) => thin(piece, half));
-    if (!flat || left.length === 0) continue;
+    if (!flat || left.length === 0 || half + fallMm > radiusMm) continue;
     const reached = offsetRegion(worn(half + fallMm), alongMm);
     const stubs = pieces(takeAway({ rings: left.flatMap((piece) => piece.rings) }, reached)).filter((piece) => meetsAny(piece, here));
     if (stubs.length > 0) return stubs.map((piece) => thin(piece, half));
