@@ -14,7 +14,8 @@ import { nameBridges, pinnedStrip, pricedBridges } from './bridges/name-bridges.
 import { report } from './proof/report.ts';
 import { covers, isSheetRing } from './raster/rings.ts';
 import { follows, keepTrace, tracesOf } from './proof/retrace.ts';
-import { beside, settle, spareMm, stripsFor } from './proof/settle.ts';
+import { beside } from './proof/mend-shapes.ts';
+import { settle, spareMm, stripsFor } from './proof/settle.ts';
 import type { Settled } from './proof/settle.ts';
 import type { InTheWay, Island, LoosePiece, Spot, Stencil, StencilRequest } from './types.ts';
 

@@ -6,11 +6,10 @@ import { judge, lookAt, Looks, paperMask, unjoined } from './certificate.ts';
 import type { Judged } from './certificate.ts';
 import { clearOf } from '../bridges/hidden.ts';
 import type { Join } from './retrace.ts';
-import { nearLine, trimmed } from '../raster/lines.ts';
-import { covers } from '../raster/rings.ts';
+import { nearLine } from '../raster/lines.ts';
 import type { Certificate, PointMm, StencilRequest } from '../types.ts';
+import { along, areaOf, distinct, overlapping, near, needsJoining, joints, wider } from './mend-shapes.ts';
 import { speckMm2 } from './widths.ts';
-import type { Widths } from './widths.ts';
 import type { Thin } from './windows.ts';
 
 /** At most so many rounds, the first of which widen openings too; fewer for long outlines (points looked at in all rounds), so that none takes more than a few seconds. */
@@ -326,62 +325,3 @@ const faultsOf = ({ paper, openingWidths }: Judged): number => {
   const openings = openingWidths();
   return paper.parts.length - 1 + paper.thin.length + unjoined(paper).length + openings.thin.length + unjoined(openings).length;
 };
-
-/** A strip along the middle of a thin place that ends where the place does: its round ends reach no farther. */
-function along({ kind, line }: Thin, widthMm: number): Region {
-  const half = widthMm / 2;
-  const ends = kind === 'tongue' ? [0, half] : kind === 'thin-piece' ? [half, half] : [0, 0];
-  return strip(trimmed(line, ends[0], ends[1]), widthMm, 'round');
-}
-
-const areaOf = (regions: readonly Region[]): number => regions.reduce((sum, region) => sum + regionArea(region), 0);
-
-/** The regions of thin places, each once. */
-const distinct = (thin: readonly Thin[]): Region[] => [...new Set(thin.map((t) => t.region))].filter((region) => region.rings.length > 0);
-
-/** A little larger, so that no seam stays. */
-const overlapping = (region: Region): Region => offsetRegion(region, 0.006, 'miter');
-
-const near = (region: Region, [x, y]: PointMm, reachMm: number): boolean =>
-  covers(region, x, y) || region.rings.some((ring) => nearLine([...ring, ring[0], ring[1]], [x, y]) <= reachMm);
-
-/** Has a part of paper more than one broad place, or is there a part too many? */
-function needsJoining({ parts: found, partOfCore }: Widths, looseCount: number): boolean {
-  return found.length > 1 + looseCount || new Set(partOfCore).size < partOfCore.length;
-}
-
-/** Short lines between broad places of one opening that nothing broad joins and nothing thin was seen to. */
-function joints(widths: Widths, apart: readonly PointMm[]): number[][] {
-  return apart.map((at) => {
-    const mine = widths.cores.findIndex((core) => core.rings[0][0] === at[0] && core.rings[0][1] === at[1]);
-    let least = Infinity,
-      line = [at[0], at[1], at[0] + 0.01, at[1]];
-    widths.cores.forEach((core, i) => {
-      if (i === mine || widths.partOfCore[i] !== widths.partOfCore[mine]) return;
-      for (const a of core.rings)
-        for (const b of widths.cores[mine].rings)
-          for (let p = 0; p < a.length; p += 2)
-            for (let q = 0; q < b.length; q += 2) {
-              const d = Math.hypot(a[p] - b[q], a[p + 1] - b[q + 1]);
-              if (d < least) {
-                least = d;
-                line = [a[p], a[p + 1], b[q], b[q + 1]];
-              }
-            }
-    });
-    return line;
-  });
-}
-
-const wider = (b: Box, mm: number): Box => ({ minX: b.minX - mm, minY: b.minY - mm, maxX: b.maxX + mm, maxY: b.maxY + mm });
-
-/** Is some point of one within reach of the other? */
-export const beside = (a: Region, b: Region, reachMm: number): boolean =>
-  b.rings.length > 0 &&
-  overlap(wider(regionBox(a), reachMm), regionBox(b)) &&
-  a.rings.some((ring) => {
-    for (let i = 0; i < ring.length; i += 2) if (near(b, [ring[i], ring[i + 1]], reachMm)) return true;
-    return false;
-  });
-
-const overlap = (a: Box, b: Box): boolean => a.minX <= b.maxX && b.minX <= a.maxX && a.minY <= b.maxY && b.minY <= a.maxY;
