@@ -1,11 +1,14 @@
-// npm run corpus [-- EVERY [FOLDER]]: every drawing of two whole icon packages (or of a folder and all in it, such as a clip
-// art package unpacked) becomes a form and both its stencils. Prints how many
-// worked, how many were refused with which message, the slowest; fails on a crash, on more than 5 s for a stencil, or on a certificate
+// npm run corpus [-- EVERY [FOLDER [FROM]]]: every drawing of two whole icon packages, and of the coloured clip art of the Debian package
+// openclipart-svg (0.18, public domain) where that is installed, becomes a form and both its stencils; or those of a FOLDER and all in
+// it, such as that package unpacked. EVERY: each so-manieth, from number FROM on. Prints how many worked, how many were refused with
+// which message, the slowest; fails on a crash, on more than 5 s for a stencil, on a refusal without a way out, or on a certificate
 // that a flood fill of the written outline contradicts, or the look of other libraries at its least widths (test/outside/stencil-widths.ts).
-import { readdirSync, readFileSync } from 'node:fs';
-import { judgeDrawing, type LookAtWritten } from '../test/corpus.ts';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { judgeDrawing, type LookAtWritten, type WaysOut } from '../test/corpus.ts';
 import { narrowPlaces, prepareVision } from '../test/outside/stencil-widths.ts';
 import { prepareDrawings } from '../src/core/form/index.ts';
+import { offersFor } from '../src/core/plan/parts/cut/offers.ts';
+import { defaultMaterials } from '../src/core/stencil/index.ts';
 
 await prepareDrawings(readFileSync('node_modules/@resvg/resvg-wasm/index_bg.wasm'));
 await prepareVision();
@@ -23,6 +26,12 @@ const look: LookAtWritten = (d, cut, promised) => {
   lookedMs += spentMs() - start;
   return found;
 };
+const waysOut: WaysOut = (asked, refused) => {
+  const start = spentMs();
+  const { length } = offersFor(asked, defaultMaterials, refused);
+  lookedMs += spentMs() - start;
+  return length;
+};
 const every = Math.max(1, Number(process.argv[2] ?? 1) || 1);
 const refused = new Map<string, string[]>();
 let worked = 0,
@@ -31,21 +40,29 @@ let worked = 0,
   tried = 0,
   failures = 0;
 const slow: { name: string; ms: number }[] = [];
-const own = process.argv[3];
-for (const folder of own ? [`${own}/`] : ['node_modules/bootstrap-icons/icons/', 'node_modules/lucide-static/icons/']) {
+const own = process.argv[3],
+  from = Math.max(0, Number(process.argv[4] ?? 0) || 0);
+const clipArt = '/usr/share/openclipart/svg/';
+const known = ['node_modules/bootstrap-icons/icons/', 'node_modules/lucide-static/icons/', clipArt];
+if (!own && !existsSync(clipArt)) console.error('Without clip art: apt-get install openclipart-svg, or name its folder.');
+for (const folder of own ? [`${own}/`] : known.filter((one) => existsSync(one))) {
   for (const name of readdirSync(folder, { recursive: true, encoding: 'utf8' })
     .sort()
     .filter((file) => file.endsWith('.svg'))
-    .filter((_, i) => i % every === 0)) {
+    .filter((_, i) => i % every === from % every)) {
     if (++tried % 500 === 0) console.error(`${tried} drawings …`);
     const start = spentMs();
     lookedMs = 0;
     try {
-      const found = judgeDrawing(readFileSync(folder + name, 'utf8'), name, look);
+      const found = judgeDrawing(readFileSync(folder + name, 'utf8'), name, look, waysOut);
       if (found.refused) refused.set(found.refused, [...(refused.get(found.refused) ?? []), name]);
       else worked++;
       whole += found.whole;
       mended += found.mended;
+      for (const side of found.stuck) {
+        failures++;
+        console.error(`NO WAY OUT ${name}: ${side}`);
+      }
       if (found.lie) {
         failures++;
         console.error(`FALSE CERTIFICATE ${name}: ${found.lie}`);
@@ -54,7 +71,7 @@ for (const folder of own ? [`${own}/`] : ['node_modules/bootstrap-icons/icons/',
       failures++;
       console.error(`CRASH ${name}: ${String(error)}`);
     }
-    // A window and a piece, without the other libraries' look.
+    // A window and a piece, without the other libraries' look and the ways out.
     const ms = (spentMs() - start - lookedMs) / 2;
     slow.push({ name, ms });
     if (ms > 5000) {

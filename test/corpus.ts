@@ -12,7 +12,8 @@ import {
 } from '../src/core/form/index.ts';
 import { ProblemError } from '../src/core/problem.ts';
 import { writePaths } from '../src/core/cutfile/index.ts';
-import { defaultMaterials, makeStencil } from '../src/core/stencil/index.ts';
+import type { OfferGround } from '../src/core/plan/parts/cut/offers.ts';
+import { defaultMaterials, makeStencil, type Stencil } from '../src/core/stencil/index.ts';
 
 const aperture = { minX: 0, minY: 0, maxX: 100, maxY: 100 };
 const sheet = { minX: -20, minY: -20, maxX: 120, maxY: 120 };
@@ -24,6 +25,8 @@ export interface DrawingJudged {
   /** How many of its two stencils hold, as written. */
   readonly whole: number;
   readonly mended: number;
+  /** Refused stencils without a way out, by side. */
+  readonly stuck: readonly string[];
   /** A certificate that the written outline contradicts. */
   readonly lie?: string;
 }
@@ -31,22 +34,30 @@ export interface DrawingJudged {
 /** Another's look at the written paths: what it finds too narrow, in words. */
 export type LookAtWritten = (d: string, cut: Box, promised: { readonly paperMm: number; readonly openingMm: number }) => readonly string[];
 
+/** How many ways out there are of a refusal. */
+export type WaysOut = (asked: OfferGround, refused: Stencil) => number;
+
 /** A drawing, 80 mm large, as window and as piece: certificates of what is written, held against a flood fill. */
-export function judgeDrawing(text: string, name: string, look?: LookAtWritten): DrawingJudged {
+export function judgeDrawing(text: string, name: string, look?: LookAtWritten, waysOut?: WaysOut): DrawingJudged {
   let refused: string | undefined, lie: string | undefined;
   let whole = 0,
     mended = 0;
+  const stuck: string[] = [];
   try {
     const shape = place(toTrueSize(readSvg(text, name).region, { widthMm: 80, heightMm: 80 }), [
       { xMm: 50, yMm: 50, angleDeg: 0, scale: 1, mirror: false },
     ]);
     for (const side of ['window', 'piece'] as const) {
-      const made = makeStencil({ shape, side, aperture, sheet, material, islands: 'bridge' });
+      const asked = { shape, side, aperture, sheet, material, islands: 'bridge' } as const;
+      const made = makeStencil(asked);
       const error = made.problems.find((p) => p.severity === 'error');
       const { data: d, certificate: written } = writePaths(made.cutLines, made, material);
       if (error) refused = `${side}: ${error.code}`;
       else if (!written.holds) refused = `${side}: not as written (${written.faults[0].kind})`;
-      if (!written.holds || error) continue;
+      if (!written.holds || error) {
+        if (waysOut && waysOut(asked, made) === 0) stuck.push(side);
+        continue;
+      }
       whole++;
       if (made.problems.some((p) => /^stencil-(strengthened|widened|closed|dropped)$/.test(p.code))) mended++;
       const pieces = floodPieces(d);
@@ -58,7 +69,7 @@ export function judgeDrawing(text: string, name: string, look?: LookAtWritten): 
     if (!(error instanceof ProblemError)) throw error;
     refused = error.problems[0].code;
   }
-  return { refused, whole, mended, lie };
+  return { refused, whole, mended, stuck, lie };
 }
 
 /**

@@ -33,6 +33,12 @@ const worst: Record<string, Region> = {
   'two tips that nearly meet': unite([ring(20, 20, 49.8, 50, 20, 80), ring(80, 20, 80, 80, 50.2, 50)]),
   'discs that nearly touch': unite([disc(40, 50, 9.9), disc(60, 50, 9.9), disc(50, 67.2, 9.9)]),
   'a tip of paper 3° slender': takeAway(block, ring(48, 10, 52, 10, 50, 75)),
+  'a tab that is nearly wide enough all along': takeAway(block, rectangle(50, 10, 1.36, 12.2)),
+  'a tab that swells by a hair': takeAway(
+    block,
+    ring(50, 10, 51.4, 10, 51.34, 21, 51.42, 21.6, 51.42, 22.2, 50, 22.2, 50, 21.6, 50.08, 21),
+  ),
+  'a slit no longer than it takes to notice': unite([block, rectangle(80, 50, 1.5, 0.12)]),
   'beads on a thread': unite([disc(30, 50, 1), disc(40, 50, 2), disc(50, 50, 0.8), disc(60, 50, 2.4), rectangle(30, 49.8, 30, 0.4)]),
   'paper and ink that both want more than there is': unite(Array.from({ length: 9 }, (_, i) => rectangle(30, 30 + 2.2 * i, 40, 1.1))),
 };

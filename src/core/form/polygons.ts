@@ -118,6 +118,17 @@ export function cutToBox(region: Region, box: Box): Region {
   return { rings: [...region.rings.filter(inside), ...common({ rings: crossing }, boxRegion(box)).rings] };
 }
 
+/** A tidy region cut off at the sides of a box, quickly: its rings may run along those sides more than once. To look at, not to keep. */
+export function nearBox(region: Region, box: Box): Region {
+  const sides = {
+    left: Math.round(box.minX * perMm),
+    top: Math.round(box.minY * perMm),
+    right: Math.round(box.maxX * perMm),
+    bottom: Math.round(box.maxY * perMm),
+  };
+  return fromMicrons(Clipper.rectClip(sides, toMicrons(region)));
+}
+
 /** What `from` covers and `away` does not. */
 export function takeAway(from: Region, away: Region): Region {
   if (!from.rings.length) return emptyRegion;

@@ -28,6 +28,7 @@ export type {
   Offer,
   PointMm,
   Stencil,
+  Spot,
   StencilRequest,
 } from './types.ts';
 export { knifeMinutes } from './rates.ts';

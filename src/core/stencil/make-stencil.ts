@@ -4,6 +4,7 @@ import { problem } from '../problem.ts';
 import type { Problem } from '../problem.ts';
 import { length, say, share, type Saying } from '../../words/say.ts';
 import type { Strip } from './bridges/bridges.ts';
+import { coarser } from './coarser.ts';
 import { borderMm } from './proof/certificate.ts';
 import { workingGrid, workingMmPerPx } from './raster/working-grid.ts';
 import type { Limits } from './proof/certificate.ts';
@@ -13,9 +14,10 @@ import { nameBridges, pinnedStrip, pricedBridges } from './bridges/name-bridges.
 import { report } from './proof/report.ts';
 import { covers, isSheetRing } from './raster/rings.ts';
 import { follows, keepTrace, tracesOf } from './proof/retrace.ts';
-import { beside, settle, spareMm, stripsFor } from './proof/settle.ts';
+import { beside } from './proof/mend-shapes.ts';
+import { settle, spareMm, stripsFor } from './proof/settle.ts';
 import type { Settled } from './proof/settle.ts';
-import type { InTheWay, Island, LoosePiece, PointMm, Stencil, StencilRequest } from './types.ts';
+import type { InTheWay, Island, LoosePiece, Spot, Stencil, StencilRequest } from './types.ts';
 
 /** Rings smaller than this come from rounding, not from a drawing. */
 const crumbMm2 = 0.1;
@@ -26,7 +28,7 @@ export function makeStencil(request: StencilRequest): Stencil {
   const { side, material, islands: wish } = request;
   const place = request.place ?? '';
   const problems: Problem[] = [];
-  const { aperture, openings: openings0 } = asDrawn(request);
+  const { aperture, drawn, openings: openings0 } = asDrawn(request);
   const sheet = enough(request.sheet, regionBox(aperture), material.leastBridgeMm, place, problems);
   if (!openings0.rings.length) {
     problems.push(
@@ -64,8 +66,8 @@ export function makeStencil(request: StencilRequest): Stencil {
   );
   const cutLines: Region = { rings: paper.rings.filter((ring) => !isSheetRing(ring, sheet)) };
   const cutOuts = prints.rings.filter((ring) => ringArea(ring) > 0).length;
-  const drawnMm2 = Math.min(regionArea(openings0), regionArea(request.shape));
-  const lostMm2 = regionArea(takeAway(openings0, prints)) - bridges.reduce((sum, b) => sum + b.areaMm2, 0);
+  const drawnMm2 = Math.min(regionArea(drawn), regionArea(request.shape));
+  const lostMm2 = regionArea(takeAway(drawn, prints)) - bridges.reduce((sum, b) => sum + b.areaMm2, 0);
   if (lostMm2 > muchLost * drawnMm2 && prints.rings.length > 0)
     problems.push(
       problem(
@@ -88,6 +90,7 @@ export function makeStencil(request: StencilRequest): Stencil {
     cutLines,
     certificate: settled.certificate,
     knife: knifeWork(cutLines, cutOuts + loosePieces.length, request.rates),
+    effort: settled.effort,
     problems,
     ...(settled.certificate.holds
       ? {}
@@ -106,13 +109,12 @@ export function needsBridges(request: StencilRequest): boolean {
   return sortIslands(apart, 'bridge', request.drops ?? [], request.material.leastBridgeMm, '', []).some((i) => i.handled === 'bridged');
 }
 
-/** Where ink may pass at all, and where it would pass if every island floated in its place. */
-function asDrawn(request: StencilRequest): { readonly aperture: Region; readonly openings: Region } {
+/** Where ink may pass at all, what is drawn there, and where it would pass if every island floated in its place. */
+function asDrawn(request: StencilRequest): { readonly aperture: Region; readonly drawn: Region; readonly openings: Region } {
   const aperture = 'rings' in request.aperture ? request.aperture : boxRegion(request.aperture);
-  return {
-    aperture,
-    openings: withoutCrumbs(request.side === 'window' ? common(request.shape, aperture) : takeAway(aperture, request.shape)),
-  };
+  const drawn = request.side === 'window' ? common(request.shape, aperture) : takeAway(aperture, request.shape);
+  const { material, drops = [], closings = [] } = request;
+  return { aperture, drawn, openings: withoutCrumbs(coarser(drawn, material, drops, closings)) };
 }
 
 /** The paper that hangs on the sheet's edge, and what lies apart from it. */
@@ -134,7 +136,7 @@ function leastBeside({ inTheWay, slender }: Settled, islands: readonly Island[],
 function sortIslands(
   found: readonly Region[],
   wish: StencilRequest['islands'],
-  drops: readonly PointMm[],
+  drops: readonly Spot[],
   leastMm: number,
   place: string | Saying,
   problems: Problem[],
@@ -142,7 +144,8 @@ function sortIslands(
   let tooSmall = 0;
   const islands = found.map((region): Island => {
     const areaMm2 = regionArea(region);
-    if (wish === 'drop' || drops.some(([x, y]) => covers(region, x, y))) return { region, areaMm2, handled: 'dropped' };
+    if (wish === 'drop' || drops.some((drop) => drop.withinMm === undefined && covers(region, ...drop.atMm)))
+      return { region, areaMm2, handled: 'dropped' };
     if (wish === 'bridge' && areaMm2 < 0.5 * leastMm * leastMm) {
       tooSmall++;
       return { region, areaMm2, handled: 'dropped' };
@@ -204,6 +207,7 @@ function blank(request: StencilRequest, sheet: Box, problems: readonly Problem[]
       method: say('stencil.nothingCut'),
     },
     knife: knifeWork(emptyRegion, 0, request.rates),
+    effort: 0,
     problems,
   };
 }

@@ -24,6 +24,12 @@ export interface NoBridge {
   readonly radiusMm: number;
 }
 
+/** A point in or beside what is meant; or all that is too fine for a knife within a circle about it. */
+export interface Spot {
+  readonly atMm: PointMm;
+  readonly withinMm?: number;
+}
+
 /** How fast this studio cuts. */
 export interface KnifeRates {
   readonly metresPerMinute: number;
@@ -46,10 +52,10 @@ export interface StencilRequest {
   readonly islands: 'bridge' | 'loose' | 'drop';
   readonly pins?: readonly BridgePin[];
   readonly forbidden?: readonly NoBridge[];
-  /** Openings that may close because no knife can cut them: a point in or beside each. */
-  readonly closings?: readonly PointMm[];
-  /** Details of paper that may go, so that ink prints there: a point in or beside each. */
-  readonly drops?: readonly PointMm[];
+  /** Openings that may close because no knife can cut them. */
+  readonly closings?: readonly Spot[];
+  /** Details of paper that may go, so that ink prints there. */
+  readonly drops?: readonly Spot[];
   /** Left out: the shortest bridges. */
   readonly cost?: CostRaster;
   readonly rates?: KnifeRates;
@@ -113,9 +119,13 @@ interface OfferShared {
 
 /** A way out for a stencil that does not hold, and the change to the Job that takes it. */
 export type Offer =
-  | (OfferShared & { readonly kind: 'close'; readonly change: { readonly closings: readonly PointMm[] } })
-  /** Its region is where ink would print in addition. */
-  | (OfferShared & { readonly kind: 'drop'; readonly change: { readonly drops: readonly PointMm[] } })
+  | (OfferShared & { readonly kind: 'close'; readonly change: { readonly closings: readonly Spot[] } })
+  /** Its region is where ink would print in addition; `less`, where it would be missing because that is too fine beside it. */
+  | (OfferShared & {
+      readonly kind: 'drop';
+      readonly less?: Region;
+      readonly change: { readonly drops: readonly Spot[]; readonly closings?: readonly Spot[] };
+    })
   | (OfferShared & {
       readonly kind: 'firmer';
       readonly change: { readonly materialId: string; readonly leastBridgeMm: number; readonly leastOpeningMm: number };
@@ -190,6 +200,8 @@ export interface Stencil {
   readonly cutLines: Region;
   readonly certificate: Certificate;
   readonly knife: KnifeWork;
+  /** Points of outlines looked at until it held or gave up: about what another try at it takes. */
+  readonly effort: number;
   readonly problems: readonly Problem[];
   /** Where it does not hold: openings that could be closed. */
   readonly inTheWay?: readonly InTheWay[];

@@ -210,14 +210,14 @@ const LayerSchema = z.looseObject({
     .array(z.looseObject({ atMm: point, radiusMm: sizeMm }))
     .max(mostPins)
     .optional(),
-  /** Openings that may close because no knife can cut them: a point in or beside each. */
+  /** Openings that may close because no knife can cut them: a point in or beside each, or a circle that holds them. */
   closings: z
-    .array(z.looseObject({ atMm: point }))
+    .array(z.looseObject({ atMm: point, withinMm: sizeMm.optional() }))
     .max(mostPins)
     .optional(),
-  /** Details of paper that may go, so that ink prints there: a point in or beside each. */
+  /** Details of paper that may go, so that ink prints there: a point in or beside each, or a circle that holds them. */
   drops: z
-    .array(z.looseObject({ atMm: point }))
+    .array(z.looseObject({ atMm: point, withinMm: sizeMm.optional() }))
     .max(mostPins)
     .optional(),
   /** Left out of the print for now. */

@@ -75,6 +75,7 @@ export function judge({ paper, openingWidths }: Judged, limits: Limits, looseCou
   faults.push(...split(paper, 'neck'));
   for (const t of openings.thin) faults.push({ kind: 'opening', atMm: t.atMm, widthMm: t.widthMm });
   faults.push(...split(openings, 'opening'));
+  const mmPerPx = finestMmPerPx(Math.max(leastBridgeMm, leastOpeningMm));
   const necks = faults.filter((f) => f.kind !== 'opening' && f.kind !== 'apart').map((f) => f.widthMm);
   const gaps = faults.filter((f) => f.kind === 'opening').map((f) => f.widthMm);
   return {
@@ -83,8 +84,8 @@ export function judge({ paper, openingWidths }: Judged, limits: Limits, looseCou
     leastNeckMm: Math.min(leastBridgeMm, ...necks),
     leastOpeningMm: Math.min(leastOpeningMm, ...gaps),
     faults,
-    mmPerPx: finestMmPerPx,
-    method: say('stencil.provenBy', { pixel: length(finestMmPerPx, 2), paper: length(leastBridgeMm), opening: length(leastOpeningMm) }),
+    mmPerPx,
+    method: say('stencil.provenBy', { pixel: length(mmPerPx, 2), paper: length(leastBridgeMm), opening: length(leastOpeningMm) }),
   };
 }
 

@@ -6,11 +6,10 @@ import { judge, lookAt, Looks, paperMask, unjoined } from './certificate.ts';
 import type { Judged } from './certificate.ts';
 import { clearOf } from '../bridges/hidden.ts';
 import type { Join } from './retrace.ts';
-import { nearLine, trimmed } from '../raster/lines.ts';
-import { covers } from '../raster/rings.ts';
+import { nearLine } from '../raster/lines.ts';
 import type { Certificate, PointMm, StencilRequest } from '../types.ts';
+import { along, areaOf, distinct, overlapping, near, needsJoining, joints, wider } from './mend-shapes.ts';
 import { speckMm2 } from './widths.ts';
-import type { Widths } from './widths.ts';
 import type { Thin } from './windows.ts';
 
 /** At most so many rounds, the first of which widen openings too; fewer for long outlines (points looked at in all rounds), so that none takes more than a few seconds. */
@@ -20,7 +19,13 @@ const mostRounds = 20,
   mostPoints = 32_000;
 /** It ends when the faults have not become fewer for so many rounds. */
 const patience = 4;
-const mostHairRounds = 2;
+/** So many left after the first rounds are not mended one by one. */
+const hopelessFaults = 100;
+const mostHairRounds = 2,
+  mostDropRounds = 6;
+/** Then openings close where they can't be cut, however large each is: at most so many rounds, of so many points in all. */
+const yieldingRounds = 12,
+  yieldingPoints = 24_000;
 /** So much of their surroundings closes with openings late on. */
 const lateMm = 0.2;
 /** So many times an opening is widened in one place; where paper has grown into it again, or late, it closes. */
@@ -30,7 +35,8 @@ export const spareMm = 0.06;
 /** An opening that can't be cut closes unasked up to this area, or this share of the drawing; all together up to the last. */
 const leastLossMm2 = 6,
   lossShare = 0.01,
-  mostLossShare = 0.1;
+  mostLossShare = 0.1,
+  yieldingLossShare = 0.2;
 /** Where hairlines make up more of what prints than this, the drawing is made of fine lines. */
 const fineShare = 0.25;
 
@@ -47,6 +53,8 @@ export interface Settled {
   /** Paper too thin at first sight, hairlines aside. */
   readonly slender: readonly Thin[];
   readonly certificate: Certificate;
+  /** Points of outlines looked at. */
+  readonly effort: number;
   readonly joins: readonly Join[];
 }
 
@@ -94,15 +102,19 @@ class Mending {
   private readonly openingMm: number;
   private meantFine: boolean | undefined;
   private rounds = 0;
+  private effort = 0;
   private hairRounds = 0;
   /** Paper too thin at first sight. */
   private slender: readonly Thin[] = [];
   private lostMm2 = 0;
+  /** Late on: what can't be cut closes, as long as all of it is little of the drawing. */
+  private yielding = false;
   /** Lines along which openings were widened. */
   private readonly widenings: (readonly number[])[] = [];
   private readonly looks = new Looks();
   /** So far from a change a look may come out another. */
   private readonly reachMm: number;
+  private readonly mostFaults: number;
 
   private readonly sheet: Box;
   private readonly grid: Grid;
@@ -130,33 +142,60 @@ class Mending {
     this.drawnMm2 = Math.min(this.inkMm2, regionArea(request.shape));
     this.bridgeMm = request.material.leastBridgeMm + spareMm;
     this.openingMm = request.material.leastOpeningMm + spareMm;
+    // Who asks for all that is too fine to go wants it to end well.
+    this.mostFaults = [...(request.closings ?? []), ...(request.drops ?? [])].some((spot) => spot.withinMm !== undefined)
+      ? Infinity
+      : hopelessFaults;
     this.reachMm = 2 * Math.max(this.bridgeMm, this.openingMm);
   }
 
   done(): Settled {
-    const { sheet } = this;
-    const { material } = this.request;
+    const mended = this.inRounds(
+      (points, since, faults) =>
+        !(this.rounds > leastRounds && faults > this.mostFaults) &&
+        ((this.rounds < leastRounds && points < 2 * mostPoints) ||
+          (this.rounds < mostRounds && points < mostPoints && this.rounds - since < patience)),
+    );
+    const left = faultsOf(mended);
+    if (left === 0 || left > this.mostFaults) return this.settled(mended);
+    // What is left is closed; if that loses too much, or does not help, it is left as it is.
+    const before = {
+      paper: this.paper,
+      kept: [this.strips, this.thickened, this.widened, this.dropped, this.closed].map((list) => list.length),
+    };
+    this.yielding = true;
+    const from = this.rounds;
+    const yielded = this.inRounds(
+      (points) => this.rounds - from < yieldingRounds && points < (this.mostFaults === Infinity ? 2 : 1) * yieldingPoints,
+    );
+    if (faultsOf(yielded) === 0) return this.settled(yielded);
+    this.paper = before.paper;
+    [this.strips, this.thickened, this.widened, this.dropped, this.closed].forEach((list, i) => list.splice(before.kept[i]));
+    return this.settled(mended);
+  }
+
+  /** Rounds until nothing is wrong, nothing more can be done, or it no longer `goesOn`: the last look. */
+  private inRounds(goesOn: (points: number, fewestAt: number, faults: number) => boolean): Judged {
     let fewest = Infinity,
-      since = 0;
-    let points = 0;
+      fewestAt = this.rounds,
+      points = 0;
     for (;;) {
-      const seen = lookAt(this.paper, sheet, material, this.looks);
+      const seen = lookAt(this.paper, this.sheet, this.request.material, this.looks);
       const faults = faultsOf(seen);
       if (faults < fewest) {
         fewest = faults;
-        since = this.rounds;
+        fewestAt = this.rounds;
       }
       points += pointsOf(this.paper);
-      const goesOn =
-        (this.rounds < leastRounds && points < 2 * mostPoints) ||
-        (this.rounds < mostRounds && points < mostPoints && this.rounds - since < patience);
+      this.effort += pointsOf(this.paper);
+      const more = goesOn(points, fewestAt, faults);
       this.rounds++;
-      if (!goesOn || !this.mended(seen)) return this.settled(seen);
+      if (!more || !this.mended(seen)) return seen;
     }
   }
 
   private settled(seen: Judged): Settled {
-    const { paper, strips, thickened, widened, dropped, closed, joinsSoFar: joins } = this;
+    const { paper, strips, thickened, widened, dropped, closed, effort, joinsSoFar: joins } = this;
     const certificate = judge(seen, this.request.material, this.looseCount);
     return {
       paper,
@@ -168,6 +207,7 @@ class Mending {
       inTheWay: seen.openingWidths().thin,
       slender: this.slender,
       certificate,
+      effort,
       joins,
     };
   }
@@ -193,7 +233,7 @@ class Mending {
 
   /** Hairlines of paper dropped, those of ink closed. */
   private withoutHairs(seen: Judged): boolean {
-    if (this.hairRounds >= mostHairRounds) return false;
+    if (this.hairRounds >= (this.request.drops?.some((d) => d.withinMm !== undefined) ? mostDropRounds : mostHairRounds)) return false;
     const hairs = distinct(seen.paper.thin.filter((t) => t.hair || this.mayDrop(t.region)));
     let shut: Region[] = [];
     if (this.meantFine !== true) {
@@ -247,7 +287,7 @@ class Mending {
     ];
     for (const { at, line, region, mend } of narrow) {
       if (!clear(at)) continue;
-      if (this.rounds < roundsOfBoth && this.widenings.filter((known) => nearLine(known, at) < this.openingMm).length < mostWidenings) {
+      if (!this.late() && this.widenings.filter((known) => nearLine(known, at) < this.openingMm).length < mostWidenings) {
         this.widened.push(at);
         this.widenings.push(line);
         taken.push(mend);
@@ -256,19 +296,24 @@ class Mending {
     }
     this.closed.push(...closing);
     // Late on what is left beside them goes too.
-    added.push(...[...closing].map((region) => (this.rounds < roundsOfBoth ? overlapping(region) : offsetRegion(region, lateMm))));
+    added.push(...[...closing].map((region) => (this.late() ? offsetRegion(region, lateMm) : overlapping(region))));
     if (added.length + taken.length === 0) return false;
     return this.change(added, taken);
   }
 
+  private late(): boolean {
+    return this.yielding || this.rounds >= roundsOfBoth;
+  }
+
   private mayDrop(region: Region): boolean {
-    return (this.request.drops ?? []).some((at) => near(region, at, 0.1));
+    return (this.request.drops ?? []).some(({ atMm, withinMm = 0.1 }) => near(region, atMm, withinMm));
   }
 
   private mayClose(region: Region): boolean {
-    if ((this.request.closings ?? []).some((at) => near(region, at, this.openingMm))) return true;
+    if ((this.request.closings ?? []).some(({ atMm, withinMm = this.openingMm }) => near(region, atMm, withinMm))) return true;
     const areaMm2 = regionArea(region);
-    if (areaMm2 > Math.max(leastLossMm2, lossShare * this.drawnMm2) || this.lostMm2 + areaMm2 > mostLossShare * this.drawnMm2) return false;
+    if (!this.yielding && areaMm2 > Math.max(leastLossMm2, lossShare * this.drawnMm2)) return false;
+    if (this.lostMm2 + areaMm2 > (this.yielding ? yieldingLossShare : mostLossShare) * this.drawnMm2) return false;
     this.lostMm2 += areaMm2;
     return true;
   }
@@ -280,62 +325,3 @@ const faultsOf = ({ paper, openingWidths }: Judged): number => {
   const openings = openingWidths();
   return paper.parts.length - 1 + paper.thin.length + unjoined(paper).length + openings.thin.length + unjoined(openings).length;
 };
-
-/** A strip along the middle of a thin place that ends where the place does: its round ends reach no farther. */
-function along({ kind, line }: Thin, widthMm: number): Region {
-  const half = widthMm / 2;
-  const ends = kind === 'tongue' ? [0, half] : kind === 'thin-piece' ? [half, half] : [0, 0];
-  return strip(trimmed(line, ends[0], ends[1]), widthMm, 'round');
-}
-
-const areaOf = (regions: readonly Region[]): number => regions.reduce((sum, region) => sum + regionArea(region), 0);
-
-/** The regions of thin places, each once. */
-const distinct = (thin: readonly Thin[]): Region[] => [...new Set(thin.map((t) => t.region))].filter((region) => region.rings.length > 0);
-
-/** A little larger, so that no seam stays. */
-const overlapping = (region: Region): Region => offsetRegion(region, 0.006, 'miter');
-
-const near = (region: Region, [x, y]: PointMm, reachMm: number): boolean =>
-  covers(region, x, y) || region.rings.some((ring) => nearLine([...ring, ring[0], ring[1]], [x, y]) <= reachMm);
-
-/** Has a part of paper more than one broad place, or is there a part too many? */
-function needsJoining({ parts: found, partOfCore }: Widths, looseCount: number): boolean {
-  return found.length > 1 + looseCount || new Set(partOfCore).size < partOfCore.length;
-}
-
-/** Short lines between broad places of one opening that nothing broad joins and nothing thin was seen to. */
-function joints(widths: Widths, apart: readonly PointMm[]): number[][] {
-  return apart.map((at) => {
-    const mine = widths.cores.findIndex((core) => core.rings[0][0] === at[0] && core.rings[0][1] === at[1]);
-    let least = Infinity,
-      line = [at[0], at[1], at[0] + 0.01, at[1]];
-    widths.cores.forEach((core, i) => {
-      if (i === mine || widths.partOfCore[i] !== widths.partOfCore[mine]) return;
-      for (const a of core.rings)
-        for (const b of widths.cores[mine].rings)
-          for (let p = 0; p < a.length; p += 2)
-            for (let q = 0; q < b.length; q += 2) {
-              const d = Math.hypot(a[p] - b[q], a[p + 1] - b[q + 1]);
-              if (d < least) {
-                least = d;
-                line = [a[p], a[p + 1], b[q], b[q + 1]];
-              }
-            }
-    });
-    return line;
-  });
-}
-
-const wider = (b: Box, mm: number): Box => ({ minX: b.minX - mm, minY: b.minY - mm, maxX: b.maxX + mm, maxY: b.maxY + mm });
-
-/** Is some point of one within reach of the other? */
-export const beside = (a: Region, b: Region, reachMm: number): boolean =>
-  b.rings.length > 0 &&
-  overlap(wider(regionBox(a), reachMm), regionBox(b)) &&
-  a.rings.some((ring) => {
-    for (let i = 0; i < ring.length; i += 2) if (near(b, [ring[i], ring[i + 1]], reachMm)) return true;
-    return false;
-  });
-
-const overlap = (a: Box, b: Box): boolean => a.minX <= b.maxX && b.minX <= a.maxX && a.minY <= b.maxY && b.minY <= a.maxY;

@@ -19,6 +19,8 @@ export interface ThinPlace {
 export const longestPoint = 12;
 /** Longer than this many least radii it has to taper; shorter it is a corner. */
 const longestStub = 4;
+/** One that is nowhere wider than this share of the least width has to, where it is longer than the least radius: a slit is no corner. */
+const slitShare = 0.7;
 /** In an opening a knife cuts a point as long as this when it tapers: two cuts that meet. Paper so slender would bend. */
 export const longestTaper = 24;
 /** So few pixels, so near to more of the same, are what the raster broke off a point. */
@@ -145,7 +147,8 @@ function judge(
           )
           .map((path) => place('neck', path, distance, hair, rooted(path, false))),
       );
-    if (found.length > 0 || reach <= longestStub * radiusPx) return found;
+    if (found.length > 0 || reach <= radiusPx) return found;
+    if (reach <= longestStub * radiusPx && members.some((p) => distance[p] > (slitShare * radiusPx) ** 2)) return found;
     const path = graph.paths(arcs[0], [[tip]])[0];
     if (reach <= longestTaperRadii * radiusPx && tapers(path, tip, distance)) return [];
     return [place('tongue', path, distance, hair, rooted(path, false))];

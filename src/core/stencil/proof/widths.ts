@@ -5,6 +5,7 @@ import { innerPoint } from '../raster/inner-point.ts';
 import { nearLine } from '../raster/lines.ts';
 import { covers, pieces } from '../raster/rings.ts';
 import type { PointMm } from '../types.ts';
+import { wornApart } from './worn.ts';
 import { boxedRings, inBox, looked, meets, windows } from './windows.ts';
 import type { BoxedRing, Look, Rest, Seen, Thin } from './windows.ts';
 
@@ -67,7 +68,7 @@ export function widthsOf(region: Region, leastMm: number, longTapers: boolean, s
   const broad = new Int32Array(found.length);
   for (const part of partOfCore) if (part >= 0) broad[part]++;
   const doubtful = found.filter(
-    (part, i) => broad[i] !== 1 && !thin.some((t) => inBox(boxes[i], ...t.atMm) && covers(part, t.atMm[0], t.atMm[1])),
+    (part, i) => broad[i] === 0 && !thin.some((t) => inBox(boxes[i], ...t.atMm) && covers(part, t.atMm[0], t.atMm[1])),
   );
   if (doubtful.length > 0) {
     const doubtfulBoxes = doubtful.map(regionBox);
@@ -88,6 +89,7 @@ export function widthsOf(region: Region, leastMm: number, longTapers: boolean, s
       .map(unseen),
   );
   thin.push(...hidden(found, cores, thin, leastMm));
+  if (thin.length === 0) thin.push(...wornApart(rings, coreRings, rests, r, !longTapers));
   seen?.renew();
   return { parts: found, cores, partOfCore, thin };
 }

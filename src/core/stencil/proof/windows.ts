@@ -21,8 +21,8 @@ export interface Thin {
 
 /** The reach of a disc in pixels comes out about half a pixel too long, from centre to centre; so much of that is taken off. */
 const lenientPx = -0.4;
-/** Of the raster on which a thin place is measured. */
-export const finestMmPerPx = 0.05;
+/** Of the raster on which thin places are measured: a fortieth of what is to be shown, where that is coarser than a twentieth of a millimetre. */
+export const finestMmPerPx = (leastMm: number): number => Math.max(0.05, leastMm / 40);
 /** The other way round, where raster and outline disagree. */
 const strictPx = -1;
 const mostPixels = 6_000_000;
@@ -155,7 +155,7 @@ export class Seen {
 
 function lookInto({ box, rests }: Window, { rings, radiusMm: r, leastMm, longTapers, strict }: Look): SeenWindow {
   const lenient = strict ? strictPx : lenientPx;
-  const step = Math.max(finestMmPerPx, Math.sqrt(areaOf(box) / mostPixels));
+  const step = Math.max(finestMmPerPx(leastMm), Math.sqrt(areaOf(box) / mostPixels));
   const grid: Grid = {
     originXMm: box.minX,
     originYMm: box.minY,

@@ -72,6 +72,7 @@ export const fields: Same<typeof en.fields> = {
   noBridge: 'Orte, an denen kein Steg liegen darf.',
   atMm: 'Wo es liegt: quer, abwärts.',
   radiusMm: 'Wie weit ringsum.',
+  withinMm: 'Wie weit ringsum alles gemeint ist, was zu fein ist; ohne: nur, was dort liegt.',
   off: 'Vorerst nicht gedruckt.',
   inks: 'Farben, Basen und Verzögerer der Werkstatt.',
   from: 'Was davon bekannt ist: Messungen auf einem Grund, auf zweien, eine Leiter von Stärken, eine Mischung, oder klar.',

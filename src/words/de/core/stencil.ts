@@ -46,6 +46,12 @@ export const stencil: Same<typeof en.stencil> = {
     `${many(n, 'Öffnung', 'Öffnungen')} schließen, ${which(n, 'bei', 'zuerst bei')} ${first}: ${area} weniger Farbe`,
   offerCloseSeen: ({ n, first, area, shows }) =>
     `${many(n, 'Öffnung', 'Öffnungen')} schließen, ${which(n, 'bei', 'zuerst bei')} ${first}: ${area} weniger Farbe, sichtbar als ${shows}`,
+  offerCloseAll: ({ area }) => `Alle Öffnungen schließen, die kein Messer schneidet: ${area} weniger Farbe`,
+  offerCloseAllSeen: ({ area, shows }) =>
+    `Alle Öffnungen schließen, die kein Messer schneidet: ${area} weniger Farbe, sichtbar als ${shows}`,
+  offerCoarser: ({ more, less }) => `Alles weglassen, was zu fein ist, Papier wie Öffnungen: ${more} mehr Farbe, ${less} weniger`,
+  offerDropAll: ({ area }) => `Alles Papier weglassen, das zu fein zum Halten ist: ${area} mehr Farbe`,
+  offerDropAllSeen: ({ area, shows }) => `Alles Papier weglassen, das zu fein zum Halten ist: ${area} mehr Farbe, sichtbar als ${shows}`,
   offerDrop: ({ n, first, area }) =>
     `${many(n, 'Papierteil', 'Papierteile')} weglassen, ${which(n, 'bei', 'zuerst bei')} ${first}: ${area} mehr Farbe`,
   offerDropSeen: ({ n, first, area, shows }) =>

@@ -69,6 +69,7 @@ export const fields = {
   noBridge: 'Places where no bridge may lie.',
   atMm: 'Where it lies: across, down.',
   radiusMm: 'How far around.',
+  withinMm: 'How far around all that is too fine is meant; left out: only what lies there.',
   off: 'Left out of the print for now.',
   inks: 'Inks, bases and retarder in the studio.',
   from: 'What is known of it: readings on one ground, on two, a ladder of strengths, a mix, or clear.',

@@ -45,6 +45,14 @@ export const stencil = {
     `Close ${many(n, 'opening', 'openings')}, ${which(n, 'at', 'the first at')} ${first}: ${area} less ink`,
   offerCloseSeen: ({ n, first, area, shows }: { n: number; first: LengthText; area: AreaText; shows: DeltaText }) =>
     `Close ${many(n, 'opening', 'openings')}, ${which(n, 'at', 'the first at')} ${first}: ${area} less ink, seen as ${shows}`,
+  offerCloseAll: ({ area }: { area: AreaText }) => `Close every opening that no knife can cut: ${area} less ink`,
+  offerCloseAllSeen: ({ area, shows }: { area: AreaText; shows: DeltaText }) =>
+    `Close every opening that no knife can cut: ${area} less ink, seen as ${shows}`,
+  offerCoarser: ({ more, less }: { more: AreaText; less: AreaText }) =>
+    `Leave out all that is too fine, paper as well as openings: ${more} more ink, ${less} less`,
+  offerDropAll: ({ area }: { area: AreaText }) => `Leave out all paper that is too fine to hold: ${area} more ink`,
+  offerDropAllSeen: ({ area, shows }: { area: AreaText; shows: DeltaText }) =>
+    `Leave out all paper that is too fine to hold: ${area} more ink, seen as ${shows}`,
   offerDrop: ({ n, first, area }: { n: number; first: LengthText; area: AreaText }) =>
     `Leave out ${many(n, 'detail', 'details')} of paper, ${which(n, 'at', 'the first at')} ${first}: ${area} more ink`,
   offerDropSeen: ({ n, first, area, shows }: { n: number; first: LengthText; area: AreaText; shows: DeltaText }) =>

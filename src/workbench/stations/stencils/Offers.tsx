@@ -61,6 +61,7 @@ function OfferPicture({ offer, stencil }: { readonly offer: Offer; readonly sten
     <svg class="offer-picture" viewBox={`${x - shown / 2} ${y - shown / 2} ${shown} ${shown}`} aria-hidden="true">
       <path class="tile-sheet" d={`M${sheet.minX} ${sheet.minY}H${sheet.maxX}V${sheet.maxY}H${sheet.minX}Z`} />
       <path class="offer-prints" fill-rule="evenodd" d={regionPath(stencil.prints)} />
+      {offer.kind === 'drop' && offer.less && <path class="offer-closes" fill-rule="evenodd" d={regionPath(offer.less)} />}
       <path class={offer.kind === 'drop' ? 'offer-drops' : 'offer-closes'} fill-rule="evenodd" d={regionPath(offer.region)} />
     </svg>
   );

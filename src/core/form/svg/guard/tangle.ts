@@ -8,7 +8,10 @@ const mostCrossings = 3_000_000;
 const mostPassing = 60_000_000;
 /** Fewer points can't cross so often that it matters. */
 const fewPoints = 4000;
-const looks = 200_000;
+const mostLooks = 200_000,
+  fewestLooks = 2000;
+/** So many crossings are seen where there are just too many. */
+const seenAtLimit = 30;
 
 /** Throws where uniting these rings would take longer than anyone waits. */
 export function refuseTangle(rings: readonly Float64Array[], place: Saying): void {
@@ -48,6 +51,7 @@ function isTangled(rings: readonly Float64Array[]): boolean {
     into[2] = ring[j];
     into[3] = ring[j + 1];
   };
+  const looks = Math.min(mostLooks, Math.max(fewestLooks, Math.ceil((seenAtLimit * edges * edges) / 2 / mostCrossings)));
   let crossing = 0;
   for (let k = 0; k < looks; k++) {
     pick(one);
@@ -75,8 +79,15 @@ function passing(rings: readonly Float64Array[], edges: number): number {
   return Math.min(edges, tall * 1000) * (climbed / tall);
 }
 
-function cross([ax, ay, bx, by]: Float64Array, [cx, cy, dx, dy]: Float64Array): boolean {
-  const side = (px: number, py: number, qx: number, qy: number, x: number, y: number): number =>
-    (qx - px) * (y - py) - (qy - py) * (x - px);
-  return side(ax, ay, bx, by, cx, cy) * side(ax, ay, bx, by, dx, dy) < 0 && side(cx, cy, dx, dy, ax, ay) * side(cx, cy, dx, dy, bx, by) < 0;
+function cross(one: Float64Array, two: Float64Array): boolean {
+  return apart(one, two) && apart(two, one);
+}
+
+/** Do the ends of the second lie on either side of the first? */
+function apart(line: Float64Array, ends: Float64Array): boolean {
+  const dx = line[2] - line[0],
+    dy = line[3] - line[1];
+  const from = dx * (ends[1] - line[1]) - dy * (ends[0] - line[0]),
+    to = dx * (ends[3] - line[1]) - dy * (ends[2] - line[0]);
+  return from * to < 0;
 }

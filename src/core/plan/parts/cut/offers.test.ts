@@ -26,7 +26,7 @@ test('a stencil that does not hold gets ways out, and each of them leads out', {
         break;
       case 'drop':
         expect(offer.areaMm2).toBeGreaterThan(0);
-        expect(holds({ ...asked, drops: offer.change.drops })).toBe(true);
+        expect(holds({ ...asked, drops: offer.change.drops, closings: offer.change.closings })).toBe(true);
         break;
       case 'firmer':
         expect(defaultMaterials.some((m) => m.id === offer.change.materialId)).toBe(true);
@@ -35,4 +35,24 @@ test('a stencil that does not hold gets ways out, and each of them leads out', {
         expect(offer.change.scale).toBeGreaterThan(1);
     }
   }
+});
+
+test('a lattice of hairlines: all that is too fine goes at one touch', { timeout: 120_000 }, () => {
+  const asked: OfferGround = {
+    shape: unite(
+      Array.from({ length: 21 }, (_, i) => [rectangle(30, 30 + 1.5 * i, 30.12, 0.12), rectangle(30 + 1.5 * i, 30, 0.12, 30.12)]).flat(),
+    ),
+    side: 'window',
+    aperture: { minX: 0, minY: 0, maxX: 100, maxY: 100 },
+    sheet: { minX: -20, minY: -20, maxX: 120, maxY: 120 },
+    material: defaultMaterials[3],
+    islands: 'bridge',
+  };
+  const drops = [{ atMm: [45, 45] as const, withinMm: 30 }];
+  const whole = makeStencil({ ...asked, drops });
+  expect(whole.certificate.holds).toBe(true);
+  expect(whole.prints.rings).toHaveLength(1);
+  // Outside the circle nothing goes.
+  const elsewhere = makeStencil({ ...asked, drops: [{ atMm: [5, 5], withinMm: 3 }] });
+  expect(elsewhere.certificate.holds && elsewhere.prints.rings.length === 1).toBe(false);
 });

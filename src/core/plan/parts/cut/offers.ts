@@ -1,7 +1,7 @@
-import { regionArea, regionBox, mapRegion, type Box, type Region } from '../../../form/index.ts';
+import { emptyRegion, regionArea, regionBox, mapRegion, takeAway, type Box, type Region } from '../../../form/index.ts';
 import type { Job } from '../../../job/index.ts';
 import type { Codes } from '../../../print/index.ts';
-import type { CostRaster, InTheWay, Material, Offer, PointMm, Stencil, StencilRequest } from '../../../stencil/index.ts';
+import type { CostRaster, InTheWay, Material, Offer, PointMm, Spot, Stencil, StencilRequest } from '../../../stencil/index.ts';
 import { makeStencil } from '../../../stencil/index.ts';
 import { area, asWritten, deltaE, length, lengths, say, share, type Saying } from '../../../../words/say.ts';
 import { problem, type Problem } from '../../../problem.ts';
@@ -9,71 +9,107 @@ import { meanOver } from './costs.ts';
 
 /** Sizes, smallest first: the least that lets the stencil hold is offered. Two or three are tried: what holds at one size mostly holds larger. */
 const scales: readonly number[] = [1.1, 1.25, 1.5, 2, 3];
-/** So many openings or details are offered one by one; beyond that only all of them together. */
+/** So many openings or details are offered one by one; beyond that only all that is too fine together. */
 const mostSingly = 3;
+/** Points of outlines looked at in all tries; one try goes on, and while nothing is found the next kind is tried too. */
+const mostEffort = 60_000;
 
 export type OfferGround = Omit<StencilRequest, 'cost' | 'place'> & { readonly cost?: CostRaster };
 
 /**
- * Ways out for a stencil that does not hold or loses much, least loss first: close what stands in the way, choose a firmer material, make
- * the drawing larger. A material and a size are offered only where the stencil made with them holds.
+ * Ways out for a stencil that does not hold or loses much, least loss first: close what stands in the way, leave details out, choose a
+ * firmer material, make the drawing larger. Each is offered only where the stencil made with it holds.
  */
 export function offersFor(asked: OfferGround, materials: readonly Material[], refused: Stencil): Offer[] {
-  const holds = (request: OfferGround): boolean => {
-    const made = makeStencil(request);
-    return made.certificate.holds && made.problems.every((p) => p.severity !== 'error');
-  };
-  /** What closing and dropping lose is told; another size or material is to lose little. */
-  const holdsWell = (request: OfferGround): boolean => {
-    const made = makeStencil(request);
-    return made.certificate.holds && made.problems.every((p) => p.severity !== 'error' && p.code !== 'stencil-much-lost');
-  };
-  const offers: Offer[] = [];
-  const { inTheWay = [], mayGo = [] } = refused;
-  /** All of them together; where they are few and each of them is enough, those too. */
-  const together = (places: readonly InTheWay[], holdsWith: (at: readonly PointMm[]) => boolean): (readonly InTheWay[])[] => {
-    if (places.length === 0 || !holdsWith(places.map((p) => p.atMm))) return [];
-    const singly = places.length > 1 && places.length <= mostSingly ? places.filter((p) => holdsWith([p.atMm])) : [];
-    return singly.length > 0 ? singly.map((p) => [p]) : [places];
-  };
-  const shared = (places: readonly InTheWay[]) => {
-    const region: Region = { rings: places.flatMap((p) => p.region.rings) };
-    return { region, atMm: places[0].atMm, areaMm2: places.reduce((sum, p) => sum + regionArea(p.region), 0) };
-  };
-  for (const places of together(inTheWay, (at) => holds({ ...asked, closings: [...(asked.closings ?? []), ...at] })))
-    offers.push({ kind: 'close', ...shared(places), change: { closings: places.map((p) => p.atMm) } });
-  for (const places of together(mayGo, (at) => holds({ ...asked, drops: [...(asked.drops ?? []), ...at] })))
-    offers.push({ kind: 'drop', ...shared(places), change: { drops: places.map((p) => p.atMm) } });
-  const firmer = materials
-    .filter(
-      (m) =>
-        m.leastBridgeMm <= asked.material.leastBridgeMm &&
-        m.leastOpeningMm <= asked.material.leastOpeningMm &&
-        m.leastBridgeMm + m.leastOpeningMm < asked.material.leastBridgeMm + asked.material.leastOpeningMm,
-    )
-    .sort((a, b) => b.leastBridgeMm - a.leastBridgeMm || b.leastOpeningMm - a.leastOpeningMm);
-  const found = leastThat(firmer, (material) => holdsWell({ ...asked, material }));
-  if (found)
-    offers.push({
-      kind: 'firmer',
-      region: { rings: [] },
-      atMm: null,
-      areaMm2: 0,
-      change: { materialId: found.id, leastBridgeMm: found.leastBridgeMm, leastOpeningMm: found.leastOpeningMm },
-    });
-  const scale = leastThat(scales, (by) => holdsWell({ ...asked, ...grown(asked, by) }));
-  if (scale !== undefined) {
-    const { fits } = grown(asked, scale);
-    offers.push({
-      kind: 'larger',
-      region: { rings: [] },
-      atMm: null,
-      areaMm2: regionArea(refused.prints) * (scale * scale - 1),
-      change: { scale, fits },
-    });
-  }
-  return offers;
+  return new Tries(asked, refused).offers(materials);
 }
+
+class Tries {
+  private effort = 0;
+  private readonly found: Offer[] = [];
+  private readonly asked: OfferGround;
+  private readonly refused: Stencil;
+
+  constructor(asked: OfferGround, refused: Stencil) {
+    this.asked = asked;
+    this.refused = refused;
+  }
+
+  offers(materials: readonly Material[]): Offer[] {
+    const { asked, refused } = this;
+    const { inTheWay = [], mayGo = [] } = refused;
+    const closing = (spots: readonly Spot[]) => ({ closings: [...(asked.closings ?? []), ...spots] });
+    const dropping = (spots: readonly Spot[]) => ({ drops: [...(asked.drops ?? []), ...spots] });
+    if (!refused.certificate.holds || refused.prints.rings.length === 0) {
+      this.fine(inTheWay, closing, 'close');
+      this.fine(mayGo, dropping, 'drop');
+    }
+    this.firmer(materials);
+    this.larger();
+    return this.found;
+  }
+
+  /** Is there time for another kind? While nothing is found there is. */
+  private goesOn(): boolean {
+    return this.effort < mostEffort || this.found.length === 0;
+  }
+
+  private tried(more: Partial<OfferGround>, toLoseLittle: boolean): Stencil | undefined {
+    const made = makeStencil({ ...this.asked, ...more });
+    this.effort += made.effort;
+    const bad = made.problems.some((p) => p.severity === 'error' || (toLoseLittle && p.code === 'stencil-much-lost'));
+    return made.certificate.holds && !bad ? made : undefined;
+  }
+
+  /** What is too fine closes, or goes: one by one where each of a few is enough; else all of it. */
+  private fine(places: readonly InTheWay[], taking: (spots: readonly Spot[]) => Partial<OfferGround>, kind: 'close' | 'drop'): void {
+    const offer = (spots: readonly Spot[], region: Region, atMm: PointMm | null): void => {
+      const shared = { region, atMm, areaMm2: regionArea(region) };
+      this.found.push(kind === 'close' ? { kind, ...shared, change: { closings: spots } } : { kind, ...shared, change: { drops: spots } });
+    };
+    const singly = places.length > 0 && places.length <= mostSingly ? places : [];
+    const enough = singly.filter(({ atMm }) => this.goesOn() && this.tried(taking([{ atMm }]), false));
+    for (const { atMm, region } of enough) offer([{ atMm }], region, atMm);
+    if (enough.length > 0 || !this.goesOn()) return;
+    const box = regionBox(this.asked.shape);
+    const atMm: PointMm = [round((box.minX + box.maxX) / 2), round((box.minY + box.maxY) / 2)];
+    const all: readonly Spot[] = [{ atMm, withinMm: round(Math.hypot(box.maxX - box.minX, box.maxY - box.minY) / 2 + 1) }];
+    const made = this.tried(taking(all), false);
+    if (made) offer(all, kind === 'close' ? takeAway(this.refused.prints, made.prints) : takeAway(made.prints, this.refused.prints), null);
+    // Paper that is left out may leave ink beside it that is too fine as well.
+    const both =
+      made || kind === 'close' ? undefined : this.tried({ ...taking(all), closings: [...(this.asked.closings ?? []), ...all] }, false);
+    if (!both) return;
+    const region = takeAway(both.prints, this.refused.prints),
+      less = takeAway(this.refused.prints, both.prints);
+    this.found.push({ kind: 'drop', region, less, atMm: null, areaMm2: regionArea(region), change: { drops: all, closings: all } });
+  }
+
+  private firmer(materials: readonly Material[]): void {
+    const { leastBridgeMm, leastOpeningMm } = this.asked.material;
+    const firmer = materials
+      .filter(
+        (m) =>
+          m.leastBridgeMm <= leastBridgeMm &&
+          m.leastOpeningMm <= leastOpeningMm &&
+          m.leastBridgeMm + m.leastOpeningMm < leastBridgeMm + leastOpeningMm,
+      )
+      .sort((a, b) => b.leastBridgeMm - a.leastBridgeMm || b.leastOpeningMm - a.leastOpeningMm);
+    const found = leastThat(firmer, (material) => this.goesOn() && this.tried({ material }, true) !== undefined);
+    if (!found) return;
+    const change = { materialId: found.id, leastBridgeMm: found.leastBridgeMm, leastOpeningMm: found.leastOpeningMm };
+    this.found.push({ kind: 'firmer', region: emptyRegion, atMm: null, areaMm2: 0, change });
+  }
+
+  private larger(): void {
+    const scale = leastThat(scales, (by) => this.goesOn() && this.tried(grown(this.asked, by), true) !== undefined);
+    if (scale === undefined) return;
+    const areaMm2 = regionArea(this.refused.prints) * (scale * scale - 1);
+    this.found.push({ kind: 'larger', region: emptyRegion, atMm: null, areaMm2, change: { scale, fits: grown(this.asked, scale).fits } });
+  }
+}
+
+const round = (v: number): number => Math.round(v * 10) / 10;
 
 /** The first of these that will do, by halves; none where the last will not. */
 function leastThat<T>(values: readonly T[], willDo: (value: T) => boolean): T | undefined {
@@ -114,18 +150,25 @@ export function pricedOffers(offers: readonly Offer[], codes: Codes, missing: Fl
   });
 }
 
+const inJob = ({ atMm: [x, y], withinMm }: Spot): { atMm: [number, number]; withinMm?: number } => ({
+  atMm: [x, y],
+  ...(withinMm === undefined ? {} : { withinMm }),
+});
+
 /** The Job in which an offer of this layer's stencil is taken. */
 export function takeOffer(job: Job, layerId: string, offer: Offer): Job {
   const layer = job.layers.find((l) => l.id === layerId);
   if (!layer) return job;
   switch (offer.kind) {
     case 'close': {
-      const closings = [...(layer.closings ?? []), ...offer.change.closings.map(([x, y]) => ({ atMm: [x, y] as [number, number] }))];
+      const closings = [...(layer.closings ?? []), ...offer.change.closings.map(inJob)];
       return { ...job, layers: job.layers.map((l) => (l.id === layerId ? { ...l, closings } : l)) };
     }
     case 'drop': {
-      const drops = [...(layer.drops ?? []), ...offer.change.drops.map(([x, y]) => ({ atMm: [x, y] as [number, number] }))];
-      return { ...job, layers: job.layers.map((l) => (l.id === layerId ? { ...l, drops } : l)) };
+      const drops = [...(layer.drops ?? []), ...offer.change.drops.map(inJob)];
+      const more = (offer.change.closings ?? []).map(inJob);
+      const closings = more.length > 0 ? { closings: [...(layer.closings ?? []), ...more] } : {};
+      return { ...job, layers: job.layers.map((l) => (l.id === layerId ? { ...l, drops, ...closings } : l)) };
     }
     case 'firmer': {
       const { materialId } = offer.change;
@@ -156,16 +199,23 @@ function largerCut(job: Job, cutId: string, by: number): Job {
 export function sayOffer(offer: Offer, materials: readonly Material[]): Saying {
   switch (offer.kind) {
     case 'close': {
-      const values = { n: offer.change.closings.length, first: lengths(offer.change.closings[0], ',', 0), area: area(offer.areaMm2) };
-      return offer.costDeltaE === undefined
-        ? say('stencil.offerClose', values)
-        : say('stencil.offerCloseSeen', { ...values, shows: deltaE(offer.costDeltaE) });
+      const [first] = offer.change.closings;
+      const how = { area: area(offer.areaMm2) },
+        shows = offer.costDeltaE === undefined ? undefined : deltaE(offer.costDeltaE);
+      if (first.withinMm !== undefined)
+        return shows ? say('stencil.offerCloseAllSeen', { ...how, shows }) : say('stencil.offerCloseAll', how);
+      const where = { ...how, n: offer.change.closings.length, first: lengths(first.atMm, ',', 0) };
+      return shows ? say('stencil.offerCloseSeen', { ...where, shows }) : say('stencil.offerClose', where);
     }
     case 'drop': {
-      const values = { n: offer.change.drops.length, first: lengths(offer.change.drops[0], ',', 0), area: area(offer.areaMm2) };
-      return offer.costDeltaE === undefined
-        ? say('stencil.offerDrop', values)
-        : say('stencil.offerDropSeen', { ...values, shows: deltaE(offer.costDeltaE) });
+      if (offer.less) return say('stencil.offerCoarser', { more: area(offer.areaMm2), less: area(regionArea(offer.less)) });
+      const [first] = offer.change.drops;
+      const how = { area: area(offer.areaMm2) },
+        shows = offer.costDeltaE === undefined ? undefined : deltaE(offer.costDeltaE);
+      if (first.withinMm !== undefined)
+        return shows ? say('stencil.offerDropAllSeen', { ...how, shows }) : say('stencil.offerDropAll', how);
+      const where = { ...how, n: offer.change.drops.length, first: lengths(first.atMm, ',', 0) };
+      return shows ? say('stencil.offerDropSeen', { ...where, shows }) : say('stencil.offerDrop', where);
     }
     case 'firmer':
       return say('stencil.offerFirmer', {
