@@ -73,11 +73,14 @@ export const help: Same<typeof en.help> = {
   explainSummary: 'sagt, was ein Feld der Arbeit bedeutet',
   explainText: 'FELD ist ein Name (strength) oder ein Weg (layers.strength). Ohne: alle Felder der Arbeit.',
 
-  forecastUsage: 'forecast ARBEIT [--worth] [--wanted] [--lamp LAMPE] [--json]',
+  forecastUsage: 'forecast ARBEIT [--worth] [--wanted] [--lamp LAMPE] [--coverages DATEI.csv [--paper PAPIER]] [--json]',
   forecastWanted: 'wie nahe jeder gewünschte Farbton der Arbeit kommt und wie wahrscheinlich ein Druck ihn trifft',
   forecastLamp: ({ lamps }) =>
     `wie Augen, die an diese Lampe gewöhnt sind, den Druck sehen: ${lamps} (Tageslichter, Glühlampe, LEDs von warm bis kalt nach CIE; ohne Angabe D50)`,
   forecastWorth: 'nennt die Überdrucke, deren Messung die Vorhersage am meisten einengt, wo sie liegen und was sie bringen',
+  forecastCoverages:
+    'für Läufe mit Tönen: der Farbton jeder Zeile einer Tabelle mit einer Spalte je Schicht (nach ihrem Kurznamen) und dem, was ihr Film deckt, 0 bis 1',
+  forecastPaper: 'mit --coverages: auf welchem Papier; ohne Angabe auf dem ersten',
   forecastSummary: 'sagt den Farbton jedes Überdrucks auf jedem Papier vorher',
   forecastText:
     'Zeigt jeden Überdruck, der Fläche bedeckt: seinen Farbton am Bildschirm, sein Lab (D50, 2°), das ΔE00, in dem neun von zehn Drucken bleiben (±), seine Fläche und seine Schichten, die unterste zuerst.',

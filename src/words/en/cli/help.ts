@@ -73,11 +73,14 @@ export const help = {
   explainSummary: 'says what a field of the job means',
   explainText: 'FIELD is a name (strength) or a path (layers.strength). Without one: all fields of the job.',
 
-  forecastUsage: 'forecast JOB [--worth] [--wanted] [--lamp LAMP] [--json]',
+  forecastUsage: 'forecast JOB [--worth] [--wanted] [--lamp LAMP] [--coverages FILE.csv [--paper PAPER]] [--json]',
   forecastWanted: 'how near each wanted colour of the job comes, and how likely a print meets it',
   forecastLamp: ({ lamps }: { lamps: ListText }) =>
     `as eyes used to that lamp see the print: ${lamps} (CIE daylights, bulb, LEDs from warm to cold; D50 if left out)`,
   forecastWorth: 'names the overlaps whose reading would narrow the forecast most, where they lie, and what they would bring',
+  forecastCoverages:
+    'for runs of tone: the colour of every row of a spreadsheet with one column a layer, by its id, and what its film covers, 0 to 1',
+  forecastPaper: 'with --coverages: on which paper; the first where it is left out',
   forecastSummary: 'foretells the colour of every overlap on every paper',
   forecastText:
     'Shows each overlap that covers area: its colour on a screen, its Lab (D50, 2°), the ΔE00 that nine prints in ten stay within (±), its area, and its layers, first down first.',

@@ -1,4 +1,5 @@
 import { overlapIndex, paletteOf, quickNodes } from '../../../print/index.ts';
+import { tonesOn } from '../tone/models.ts';
 import { filmOf } from '../../../ink/index.ts';
 import type { Job, JobLayer } from '../../../job/index.ts';
 import { inksOf } from './inks.ts';
@@ -106,6 +107,8 @@ export function recolour(
       possible: before.overlaps.find((o) => o.code === code)?.possible ?? [],
     };
   }).filter((o, row) => row === 0 || o.areaMm2 > 0);
+  const screens = new Map(last.layers.flatMap((l) => (l.tone ? [[l.id, l.tone]] : [])));
+  const bandsNow = Array.from(areas, (_, row) => overlaps.find((o) => o.code === codeOf(row, printed))?.band ?? widest);
   const lit = before.overPicture ? null : litAsk(job.papers[at], job, found, printed, learned, colours.lab, areas);
   const over = before.overPicture && overPicture(before.overPicture.ground, printed, found, areas, quickNodes);
   return {
@@ -124,6 +127,7 @@ export function recolour(
       palette: paletteOf(colours.rgb, bits),
       progressive: printed.map((_, i) => paletteOf(colours.rgb, bits, i + 1)),
       overPicture: over,
+      tones: before.tones && tonesOn(job.papers[at], job, found, printed, screens, learned, colours.lab, bandsNow),
     },
   };
 }

@@ -1,0 +1,24 @@
+import type { en } from '../../en/index.ts';
+import type { Same } from '../../text.ts';
+import { many } from '../grammar.ts';
+
+/** Läufe mit Tönen: Filme, Punkte, Keile, Auszüge. */
+export const halftone: Same<typeof en.halftone> = {
+  exposed: 'Über einen Film belichtet: Geschnitten wird nichts, die Schicht hält jeden Punkt.',
+
+  // Eine Tafel von Tönen gegen die Vorhersage.
+  chartEmpty: 'In dieser Datei stehen keine Zeilen.',
+  writeChart: 'In die Kopfzeile die Kurznamen der Schichten schreiben, darunter je Feld eine Zeile: was jeder Film deckt, 0 bis 1.',
+  chartTooLong: ({ most }) => `Diese Datei hat mehr als ${many(most, 'Zeile', 'Zeilen')}.`,
+  splitChart: 'Auf mehrere Dateien verteilen.',
+  noLayerNamed: 'Keine Spalte heißt wie eine Schicht dieser Arbeit.',
+  nameLayers: ({ ids }) => `Die Schichten heißen ${ids}.`,
+  columnUnknown: ({ column }) => `Eine Schicht „${column}“ gibt es nicht; ihre Spalte bleibt weg.`,
+  notACover: ({ text }) => `„${text}“ kann kein Film decken.`,
+  coverFromTo: 'Anteile von 0 (blank) bis 1 (voll) schreiben: ein halber Ton ist 0,5.',
+  noTone: 'Kein Lauf dieser Arbeit trägt Töne auf einem Papier, das gemessen ist.',
+  giveTone: 'Einer Schicht einen Ton geben: siehe laydown explain layers.tone.',
+  isN: ({ n }) => `Licht streut zwischen den Punkten nach Yule und Nielsen mit n = ${n}.`,
+  noWedge: ({ layers }) =>
+    `Von ${layers} ist kein Keil gemessen: Der Punktzuwachs ist aus dem Gewebe geschätzt. Einen Keil drucken und messen; dann werden die Bänder enger.`,
+};

@@ -1,0 +1,23 @@
+import { many } from '../grammar.ts';
+import type { ListText, NameText, NumberText } from '../../text.ts';
+
+/** Runs of tone: films, dots, wedges, splits. */
+export const halftone = {
+  exposed: 'Exposed through a film: nothing is cut, and the emulsion holds every dot.',
+
+  // A chart of tones against the forecast.
+  chartEmpty: 'There are no rows in this file.',
+  writeChart: 'Write a heading with the short names of the layers, and below it one row a field: what each film covers, 0 to 1.',
+  chartTooLong: ({ most }: { most: number }) => `This file has more than ${many(most, 'row', 'rows')}.`,
+  splitChart: 'Ask in several files.',
+  noLayerNamed: 'No column is named after a layer of this job.',
+  nameLayers: ({ ids }: { ids: ListText }) => `The layers are ${ids}.`,
+  columnUnknown: ({ column }: { column: NameText }) => `There is no layer “${column}”; its column is left out.`,
+  notACover: ({ text }: { text: NameText }) => `“${text}” is not what a film can cover.`,
+  coverFromTo: 'Write shares from 0 (bare) to 1 (solid): a half tone is 0.5.',
+  noTone: 'No run of this job carries tone on a paper that was read.',
+  giveTone: 'Give a layer a tone: see laydown explain layers.tone.',
+  isN: ({ n }: { n: NumberText }) => `Light spreads between the dots as Yule–Nielsen’s n = ${n} has it.`,
+  noWedge: ({ layers }: { layers: ListText }) =>
+    `No wedge was read of ${layers}: what the dots gain is taken from the mesh. Print a wedge and read it; the bands get narrower.`,
+};
