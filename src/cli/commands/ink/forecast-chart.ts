@@ -13,7 +13,12 @@ import { idsOf, labCells, labColumns } from '../../say/words.ts';
 export function forecastChart(plan: Plan, file: string, paperId: string | undefined, json: boolean): number {
   const paper = plan.papers.find((p) => paperId === undefined || p.id === paperId);
   if (!paper && paperId !== undefined)
-    fail('no-such-paper', placeOf('--paper'), say('asks.noSuchPaper', { paper: asName(paperId) }), say('cli.useOneOf', { all: idsOf(plan.papers, 'or') }));
+    fail(
+      'no-such-paper',
+      placeOf('--paper'),
+      say('asks.noSuchPaper', { paper: asName(paperId) }),
+      say('cli.useOneOf', { all: idsOf(plan.papers, 'or') }),
+    );
   const chart = readChart(new TextDecoder().decode(readFileBytes(file)), file, plan);
   printProblems(chart.problems);
   const fields = paper && askTones(paper, chart);

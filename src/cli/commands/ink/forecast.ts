@@ -38,7 +38,14 @@ export const forecast: Command = {
     option('--lamp', say('help.forecastLamp', { lamps: list(lamps.map(asName), 'comma') }), 'lamp'),
     json,
   ],
-  options: { json: { type: 'boolean' }, worth: { type: 'boolean' }, wanted: { type: 'boolean' }, lamp: { type: 'string' }, coverages: { type: 'string' }, paper: { type: 'string' } },
+  options: {
+    json: { type: 'boolean' },
+    worth: { type: 'boolean' },
+    wanted: { type: 'boolean' },
+    lamp: { type: 'string' },
+    coverages: { type: 'string' },
+    paper: { type: 'string' },
+  },
   async run(call) {
     const lamp = lampOf(textOf(call.options['lamp']));
     const planned = await planOf(jobOf(call));

@@ -38,7 +38,8 @@ export function readChart(text: string, file: string, plan: Pick<Plan, 'layers'>
   });
   const [head, ...rows] = parsed.data.map((row) => row.map((cell) => cell.trim()));
   if (!head || rows.length === 0) fail('chart-empty', place, say('halftone.chartEmpty'), say('halftone.writeChart'));
-  if (rows.length > mostFields) fail('chart-too-long', place, say('halftone.chartTooLong', { most: mostFields }), say('halftone.splitChart'));
+  if (rows.length > mostFields)
+    fail('chart-too-long', place, say('halftone.chartTooLong', { most: mostFields }), say('halftone.splitChart'));
   const ids = plan.layers.map((l) => asName(l.id));
   const columns = head.map((heading) => {
     const layer = plan.layers.find((l) => l.id === heading) ?? plan.layers.find((l) => l.name === heading);
@@ -48,7 +49,13 @@ export function readChart(text: string, file: string, plan: Pick<Plan, 'layers'>
   if (!columns.some((c) => plan.layers.some((l) => l.id === c)))
     fail('chart-without-layers', place, say('halftone.noLayerNamed'), say('halftone.nameLayers', { ids: list(ids, 'comma') }));
   const problems = unknown.map((c) =>
-    problem('warning', 'chart-column', place, say('halftone.columnUnknown', { column: asName(c) }), say('halftone.nameLayers', { ids: list(ids, 'comma') })),
+    problem(
+      'warning',
+      'chart-column',
+      place,
+      say('halftone.columnUnknown', { column: asName(c) }),
+      say('halftone.nameLayers', { ids: list(ids, 'comma') }),
+    ),
   );
   const fields = rows.map((row, r) => {
     const covers: Record<string, number> = {};
@@ -83,6 +90,13 @@ export function askTones({ tones }: Pick<PlannedPaper, 'tones'>, chart: Chart): 
     const [l, a, b] = foresight.lab(coverages);
     const lab: Lab = [settle(l), settle(a), settle(b)];
     const { hex, inGamut } = srgbFromXyz(xyzFromLab(lab));
-    return { ...(name === undefined ? {} : { name }), covers: all, lab, srgb: hex, inGamut, band: Math.round(foresight.band(coverages) * 10) / 10 };
+    return {
+      ...(name === undefined ? {} : { name }),
+      covers: all,
+      lab,
+      srgb: hex,
+      inGamut,
+      band: Math.round(foresight.band(coverages) * 10) / 10,
+    };
   });
 }

@@ -9,7 +9,14 @@ import { BANDS } from '../../colour/index.ts';
  * @param room as long as `roots`: used up
  * @param out 36 reflectances
  */
-export function meanOfOverlaps(roots: Float64Array, shares: Float64Array, k: number, n: number, room: Float64Array, out: Float64Array): void {
+export function meanOfOverlaps(
+  roots: Float64Array,
+  shares: Float64Array,
+  k: number,
+  n: number,
+  room: Float64Array,
+  out: Float64Array,
+): void {
   room.set(roots);
   // Fold the overlaps with and without the last ink into one another, ink by ink.
   for (let i = k - 1; i >= 0; i--) {

@@ -21,7 +21,9 @@ export function spotThresholds(shape: DotShape): Float32Array {
   const made = known.get(shape);
   if (made) return made;
   const n = spotSteps * spotSteps;
-  const height = Float32Array.from({ length: n }, (_, i) => spots[shape](((i % spotSteps) + 0.5) / spotSteps, (Math.floor(i / spotSteps) + 0.5) / spotSteps));
+  const height = Float32Array.from({ length: n }, (_, i) =>
+    spots[shape](((i % spotSteps) + 0.5) / spotSteps, (Math.floor(i / spotSteps) + 0.5) / spotSteps),
+  );
   const order = Uint32Array.from({ length: n }, (_, i) => i).sort((a, b) => height[b] - height[a] || a - b);
   const out = new Float32Array(n);
   order.forEach((at, rank) => {

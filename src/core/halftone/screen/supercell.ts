@@ -23,7 +23,8 @@ export function supercellFor(rulingPerCm: number, angleDeg: number, pixelsPerCm:
       q = Math.round(cells * period * Math.sin(turn));
     if (p === 0 && q === 0) continue;
     const got = Math.hypot(p, q) / cells;
-    const off = Math.abs(got / period - 1) * 10 + Math.abs(Math.atan2(q, p) - Math.atan2(Math.sin(turn), Math.cos(turn))) * 10 + cells * 1e-4;
+    const off =
+      Math.abs(got / period - 1) * 10 + Math.abs(Math.atan2(q, p) - Math.atan2(Math.sin(turn), Math.cos(turn))) * 10 + cells * 1e-4;
     if (off < least) {
       least = off;
       best = { p, q, cells, rulingPerCm: pixelsPerCm / got, angleDeg: (Math.atan2(q, p) * 180) / Math.PI };

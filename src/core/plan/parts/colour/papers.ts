@@ -205,7 +205,12 @@ export function litAsk(
 ): LitAsk {
   const read = new Map<number, Spectrum>();
   for (const proof of job.proofReadings) {
-    if (proof.paper !== paper.id || !isSolid(proof) || proof.reading.kind !== 'spectrum' || !proof.layers.every((id) => layers.some((l) => l.id === id)))
+    if (
+      proof.paper !== paper.id ||
+      !isSolid(proof) ||
+      proof.reading.kind !== 'spectrum' ||
+      !proof.layers.every((id) => layers.some((l) => l.id === id))
+    )
       continue;
     read.set(
       layers.reduce((row, l, k) => (proof.layers.includes(l.id) ? row | (1 << k) : row), 0),

@@ -235,7 +235,8 @@ export function wearReads(
 ): RunMaterial[] {
   const spreads = new Map(layers.map((l) => [l.id, l.spreadMm]));
   return layers.map((layer): RunMaterial => {
-    if (layer.tone) return { group: `tone ${layer.id}`, set: `tone ${layer.id}`, cutMinutes: 0, dries: 1, washable: true, lasts: exposedLasts };
+    if (layer.tone)
+      return { group: `tone ${layer.id}`, set: `tone ${layer.id}`, cutMinutes: 0, dries: 1, washable: true, lasts: exposedLasts };
     const material = materialFor(job, layer.cut);
     const alike = stencils
       .filter((s) => s.layer.cut === layer.cut && !s.layer.tone)

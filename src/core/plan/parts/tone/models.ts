@@ -55,13 +55,17 @@ export function tonesOn(
         .map(({ coverages, spectrum }) => ({ coverage: coverages[i], spectrum })),
     );
   const films = learned?.learning ? learned.best() : { films: layers.map((l) => l.film), surface: found.surface };
-  const spectra = asShown(overlapSpectra(ground, films.films, films.surface), lab, readSpectra(paper, job, layers));
+  const readSolids = readSpectra(paper, job, layers);
+  const spectra = asShown(overlapSpectra(ground, films.films, films.surface), lab, readSolids);
+  const several = (1 << layers.length) - 1 - layers.length;
+  const severalRead = [...readSolids.keys()].filter((row) => (row & (row - 1)) !== 0).length;
   return {
     layers: layers.map((l) => l.id),
     carries: layers.map((l) => screens.has(l.id)),
     model: toneModel({
       overlaps: spectra,
       bands: band,
+      overlapsRead: several > 0 ? severalRead / several : 1,
       inks: layers.map((l, i) => {
         const screen = screens.get(l.id);
         return screen ? { ramp: single(i), usual: usualCurve(screen) } : { ramp: [] };
@@ -86,7 +90,11 @@ function meanOfAlike(steps: readonly RampStep[]): RampStep[] {
 }
 
 /** Overlaps read as spectra or colours, by their row. */
-function readSpectra(paper: Pick<JobPaper, 'id'>, job: Pick<Job, 'proofReadings'>, layers: readonly PrintedLayer[]): Map<number, Float64Array> {
+function readSpectra(
+  paper: Pick<JobPaper, 'id'>,
+  job: Pick<Job, 'proofReadings'>,
+  layers: readonly PrintedLayer[],
+): Map<number, Float64Array> {
   const out = new Map<number, Float64Array>();
   job.proofReadings.forEach((r, i) => {
     if (r.paper !== paper.id || !isSolid(r) || !r.layers.every((id) => layers.some((l) => l.id === id))) return;

@@ -24,7 +24,10 @@ export function tonePlanes(codes: Codes, tasks: readonly ToneTask[], tones: Plan
   return new Map(
     tasks.map(({ layer, prints, picture }) => {
       const levels = [...levelsOf(layer, tones)];
-      return [layer.id, memory.part(`tone plane ${layer.id}`, { size, prints, picture, levels, flat: layer.tone.share ?? without }, makePlane, 2)];
+      return [
+        layer.id,
+        memory.part(`tone plane ${layer.id}`, { size, prints, picture, levels, flat: layer.tone.share ?? without }, makePlane, 2),
+      ];
     }),
   );
 }
@@ -102,7 +105,13 @@ export function levelsOf(layer: ToneLayer, tones: PlannedTones | null): Uint8Arr
 }
 
 /** Codes with the dots of every run of tone as they come to lie on the paper, at the proof's own density. */
-export function withDots(codes: Codes, tasks: readonly ToneTask[], planes: ReadonlyMap<string, Uint8Array>, tones: PlannedTones | null, memory: Memory): Codes {
+export function withDots(
+  codes: Codes,
+  tasks: readonly ToneTask[],
+  planes: ReadonlyMap<string, Uint8Array>,
+  tones: PlannedTones | null,
+  memory: Memory,
+): Codes {
   if (tasks.length === 0) return codes;
   const dots = tasks.map(({ layer, bit, screen }) => ({
     bit,
@@ -158,4 +167,3 @@ export function meansOf(plane: Uint8Array, curve: ToneCurve | undefined): { read
   const mean = (of: (c: number) => number): number => counts.reduce((sum, n, c) => sum + n * of(c), 0) / plane.length / 255;
   return { meanOnFilm: mean((c) => c), meanOnPaper: mean((c) => printed[c]) };
 }
-

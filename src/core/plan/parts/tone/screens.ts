@@ -87,5 +87,7 @@ function makeScreens({ tones, papers }: ScreenReads): ReadonlyMap<string, ToneSc
 export function usualCurve(screen: ToneScreen): ToneCurve {
   const { by, shape, rulingPerCm, spreadMicrons, leastDotMicrons: least } = screen;
   // Grain has as much edge as dots whose cells are a grain and a gap wide.
-  return gainCurve(by === 'grain' ? { shape: 'round', rulingPerCm: 10000 / (2 * least), spreadMicrons } : { shape, rulingPerCm, spreadMicrons });
+  return gainCurve(
+    by === 'grain' ? { shape: 'round', rulingPerCm: 10000 / (2 * least), spreadMicrons } : { shape, rulingPerCm, spreadMicrons },
+  );
 }
