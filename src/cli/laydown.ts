@@ -30,6 +30,7 @@ import { separate } from './commands/make/separate.ts';
 import { serve } from './commands/make/serve.ts';
 import { shelf } from './commands/ink/shelf.ts';
 import { spread } from './commands/ink/spread.ts';
+import { split } from './commands/make/split.ts';
 import { trace } from './commands/job/trace.ts';
 
 export const commands: readonly Command[] = [
@@ -58,6 +59,7 @@ export const commands: readonly Command[] = [
   trace,
   form,
   separate,
+  split,
   serve,
 ];
 

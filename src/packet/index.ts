@@ -26,7 +26,7 @@ import { fileVoice } from './voice.ts';
 
 export { sayUses } from './cut-uses.ts';
 export { makeDrawdownSheets } from './pages/ink/drawdown.ts';
-export { rgbPng } from './files/png.ts';
+export { greyPng, rgbPng } from './files/png.ts';
 export type { FontFiles } from './pdf/book.ts';
 export { packetParts, readParts, type PacketPart } from './parts.ts';
 export { printerPages, type Printer, type PrinterPage } from './printer.ts';

@@ -17,7 +17,7 @@ export interface Moire {
 
 /** Harmonics that still show: a dot's edge is steep, a thread's is too. */
 const harmonics = 4;
-/** Bands broader than this are a slight unevenness; finer ones go under in the dots themselves (common practice). */
+/** Bands broader than this are no bands any more: dots lie on or beside one another all over, and the least shift changes every colour. */
 const widestMm = 60;
 
 /**
@@ -45,17 +45,17 @@ export function moireOf(a: Raster, b: Raster): Moire[] {
       const f = Math.hypot(x, y);
       // One of the pair v and −v is enough.
       if (x < 0 || (x === 0 && y < 0)) continue;
-      if (f > finest / 2 || f < 1 / widestMm) continue;
+      if (f > finest / 2) continue;
       // The k-th harmonic of an edge falls off as 1/k; the eye sees broader bands more easily down to some mm.
-      found.push({ periodMm: 1 / f, weight: 1 / (one.order * other.order), angleDeg: (Math.atan2(y, x) * 180) / Math.PI });
+      found.push({ periodMm: Math.min(1 / f, 1e6), weight: 1 / (one.order * other.order), angleDeg: (Math.atan2(y, x) * 180) / Math.PI });
     }
   }
   return found.sort((m, n) => seen(n) - seen(m));
 }
 
-/** How much a band catches the eye at arm's length: contrast is seen best near 2 to 10 mm a period (Campbell and Robson 1968). */
+/** How much a band catches the eye at arm's length: fully from some 4 mm a period, where contrast is seen best (Campbell and Robson 1968), and less the finer it is. */
 export function seen({ periodMm, weight }: Moire): number {
-  return weight * Math.exp(-0.5 * (Math.log(periodMm / 4) / 1.1) ** 2);
+  return periodMm >= 4 ? weight : weight * Math.exp(-0.5 * (Math.log(periodMm / 4) / 0.6) ** 2);
 }
 
 export interface AngleAsk {

@@ -1,5 +1,8 @@
 import { BANDS } from '../../colour/index.ts';
 
+/** As a value of its own: read through an import it costs more than the sums around it. */
+const bands36 = BANDS;
+
 /**
  * Neugebauer 1937: what is seen of dots is the mean of all overlaps by the area each has, dots of several inks falling on one another
  * by chance (Demichel 1924). Light that enters beside a dot and leaves through it is met by taking the mean on the n-th roots
@@ -20,15 +23,15 @@ export function meanOfOverlaps(
   room.set(roots);
   // Fold the overlaps with and without the last ink into one another, ink by ink.
   for (let i = k - 1; i >= 0; i--) {
-    const half = (1 << i) * BANDS;
-    const from = i * BANDS;
+    const half = (1 << i) * bands36;
+    const from = i * bands36;
     for (let at = 0, band = 0; at < half; at++) {
       room[at] += shares[from + band] * (room[half + at] - room[at]);
-      if (++band === BANDS) band = 0;
+      if (++band === bands36) band = 0;
     }
   }
-  if (n === 1) for (let b = 0; b < BANDS; b++) out[b] = room[b];
-  else for (let b = 0; b < BANDS; b++) out[b] = Math.pow(room[b], n);
+  if (n === 1) for (let b = 0; b < bands36; b++) out[b] = room[b];
+  else for (let b = 0; b < bands36; b++) out[b] = Math.pow(room[b], n);
 }
 
 /** Share of each overlap where inks cover so much, 2^k of them. */

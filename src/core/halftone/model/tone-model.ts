@@ -4,6 +4,9 @@ import { krige, type KnownOff } from './kriged.ts';
 import { meanOfOverlaps, overlapShares, rootsOf } from './neugebauer.ts';
 import { fitRamps, type RampStep } from './ramps.ts';
 
+/** As a value of its own: read through an import it costs more than the sums around it. */
+const bands36 = BANDS;
+
 export interface ToneInk {
   /** Steps of its wedge that were read, without bare paper and solid. */
   readonly ramp: readonly RampStep[];
@@ -73,8 +76,8 @@ const gainDoubt = 0.08;
 
 export function toneModel(ask: ToneAsk): ToneModel {
   const k = ask.inks.length;
-  const paper = ask.overlaps.subarray(0, BANDS);
-  const solids = ask.inks.map((_, i) => ask.overlaps.subarray((1 << i) * BANDS, ((1 << i) + 1) * BANDS));
+  const paper = ask.overlaps.subarray(0, bands36);
+  const solids = ask.inks.map((_, i) => ask.overlaps.subarray((1 << i) * bands36, ((1 << i) + 1) * bands36));
   const fit = fitRamps(
     paper,
     solids,
@@ -109,30 +112,30 @@ export function toneModel(ask: ToneAsk): ToneModel {
 
 export function toneForesight(model: ToneModel): ToneForesight {
   const { k, n, roots, tables, curves } = model;
-  const shares = new Float64Array(k * BANDS),
+  const shares = new Float64Array(k * bands36),
     room = new Float64Array(roots.length),
     bare = new Float64Array(k),
-    R = new Float64Array(BANDS);
+    R = new Float64Array(bands36);
   const spectrum = (coverages: ArrayLike<number>): Float64Array => {
     for (let i = 0; i < k; i++) {
       const at = Math.min(1, Math.max(0, coverages[i])) * levels;
       const low = Math.min(levels - 1, Math.floor(at));
       const f = at - low,
-        from = low * BANDS,
+        from = low * bands36,
         table = tables[i];
       let sum = 0;
-      for (let b = 0; b < BANDS; b++) {
-        const share = table[from + b] * (1 - f) + table[from + BANDS + b] * f;
-        shares[i * BANDS + b] = share;
+      for (let b = 0; b < bands36; b++) {
+        const share = table[from + b] * (1 - f) + table[from + bands36 + b] * f;
+        shares[i * bands36 + b] = share;
         sum += share;
       }
-      bare[i] = 1 - sum / BANDS;
+      bare[i] = 1 - sum / bands36;
     }
     for (let i = 0; i < k; i++) {
       let others = 1;
       for (let j = 0; j < k; j++) if (j !== i) others *= bare[j];
       const more = model.onInk * (1 - others);
-      if (more > 0) for (let at = i * BANDS; at < (i + 1) * BANDS; at++) shares[at] += more * shares[at] * (1 - shares[at]);
+      if (more > 0) for (let at = i * bands36; at < (i + 1) * bands36; at++) shares[at] += more * shares[at] * (1 - shares[at]);
     }
     meanOfOverlaps(roots, shares, k, n, room, R);
     return R;
@@ -177,10 +180,10 @@ export function toneForesight(model: ToneModel): ToneForesight {
 
 /** 257 × 36: what an ink covers for each band, by what stands on its film. */
 function shareTable(ink: ToneInk, curve: ToneCurve, roots: Float64Array, i: number, n: number, covers: readonly number[]): Float64Array {
-  const table = new Float64Array((levels + 1) * BANDS);
-  const solidAt = (1 << i) * BANDS;
+  const table = new Float64Array((levels + 1) * bands36);
+  const solidAt = (1 << i) * bands36;
   const steps = ink.ramp.map((step, s) => ({ ...step, cover: covers[s] })).sort((a, b) => a.coverage - b.coverage);
-  for (let b = 0; b < BANDS; b++) {
+  for (let b = 0; b < bands36; b++) {
     const contrast = roots[b] - roots[solidAt + b];
     const sure = (contrast * contrast) / (contrast * contrast + leastContrast * leastContrast);
     const beside = curveThrough(
@@ -192,7 +195,7 @@ function shareTable(ink: ToneInk, curve: ToneCurve, roots: Float64Array, i: numb
     );
     for (let level = 0; level <= levels; level++) {
       const at = level / levels;
-      table[level * BANDS + b] = Math.min(1, Math.max(0, curveAt(curve, at) + (steps.length > 0 ? curveAt(beside, at) : 0)));
+      table[level * bands36 + b] = Math.min(1, Math.max(0, curveAt(curve, at) + (steps.length > 0 ? curveAt(beside, at) : 0)));
     }
   }
   return table;

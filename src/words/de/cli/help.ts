@@ -261,6 +261,15 @@ export const help: Same<typeof en.help> = {
   traceSmooth: 'wie weit das Glätten den Umriss verschieben darf (ohne Angabe 0,2)',
   traceOut: 'die Zeichnung; ohne Angabe der Name des Fotos mit .svg',
 
+  splitUsage: 'split BILD --with ARBEIT --inks FARBE,FARBE,… [--out ORDNER] [--replace] …',
+  splitSummary: 'zieht ein Bild in Läufe mit Tönen aus, in Farben des Regals: eine neue Arbeit',
+  splitPicture: 'JPEG, PNG, WebP oder TIFF',
+  splitInks: 'drei bis sechs Farben nach ihren Kurznamen, jede bei Bedarf mit Stärke: blau,rosa@60%,schwarz',
+  splitLimit: 'wie viel alle Filme zusammen höchstens decken, in Prozent (ohne Angabe 300)',
+  splitGrey: 'wie viel vom Grau die dunkelste graue Farbe übernimmt, in Prozent (ohne Angabe 50)',
+  splitBy: 'dots (Punkte) oder grain (Korn)',
+  splitShape: 'round (rund), ellipse oder line (Linie)',
+  splitRuling: 'Punktreihen je cm; ohne Angabe, was das Gewebe hält',
   separateUsage: 'separate [VORLAGE] --with ARBEIT [--layers N] [--out ORDNER] [--replace] …',
   separateSummary: 'macht aus einer Vorlage Schablonen, Farben und eine Folge: eine neue Arbeit',
   separatePicture:

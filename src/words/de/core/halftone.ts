@@ -21,4 +21,18 @@ export const halftone: Same<typeof en.halftone> = {
   isN: ({ n }) => `Licht streut zwischen den Punkten nach Yule und Nielsen mit n = ${n}.`,
   noWedge: ({ layers }) =>
     `Von ${layers} ist kein Keil gemessen: Der Punktzuwachs ist aus dem Gewebe geschätzt. Einen Keil drucken und messen; dann werden die Bänder enger.`,
+
+  // Der Auszug.
+  splitInks: ({ least, most }) => `Ein Auszug nimmt ${least} bis ${most} Farben.`,
+  nameInks: ({ ids }) => `Farben dieses Regals nennen: ${ids}.`,
+  noSuchInk: ({ ink }) => `Eine Farbe „${ink}“ steht nicht in diesem Regal.`,
+  splitUnread: 'Nicht jede Farbe oder nicht das Papier ist gemessen.',
+  readFirst: 'Erst ihre Aufzüge messen, oder andere Farben nehmen.',
+  splitRun: ({ layer, mean, ruling, angle }) => `${layer}: deckt ${mean} des Bildes; ${ruling} Punkte je cm unter ${angle}°`,
+  splitGrain: ({ layer, mean }) => `${layer}: deckt ${mean} des Bildes; Korn`,
+  splitBack: ({ mean, p95 }) =>
+    `Was die Farben erreichen, kommt im Mittel auf ${mean} genau zurück, neunzehn von zwanzig Farbtönen auf ${p95}.`,
+  splitOut: ({ share, mean }) => `${share} des Bildes liegen außer ihrer Reichweite, im Mittel ${mean} daneben.`,
+  splitMost: ({ most }) => `Die Filme decken zusammen höchstens ${most}.`,
+  splitWritten: ({ folder }) => `Geschrieben nach ${folder}. Die Filme: laydown positive ${folder}.`,
 };

@@ -256,6 +256,15 @@ export const help = {
   traceSmooth: 'how far smoothing may move the outline (0.2 if left out)',
   traceOut: 'the drawing to write; if left out, the photo’s name with .svg',
 
+  splitUsage: 'split PICTURE --with JOB --inks INK,INK,… [--out FOLDER] [--replace] …',
+  splitSummary: 'splits a picture into runs of tone in inks of the shelf: a new job',
+  splitPicture: 'JPEG, PNG, WebP or TIFF',
+  splitInks: 'three to six inks by their ids, each perhaps at a strength: blue,rose@60%,black',
+  splitLimit: 'most that all films cover together, in per cent (300 if left out)',
+  splitGrey: 'how much of the grey the darkest grey ink takes, in per cent (50 if left out)',
+  splitBy: 'dots or grain',
+  splitShape: 'round, ellipse or line',
+  splitRuling: 'rows of dots a cm; if left out, what the mesh holds',
   separateUsage: 'separate [PICTURE] --with JOB [--layers N] [--out FOLDER] [--replace] …',
   separateSummary: 'turns a picture into stencils, inks and an order: a new job',
   separatePicture:

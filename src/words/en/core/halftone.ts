@@ -1,5 +1,5 @@
 import { many } from '../grammar.ts';
-import type { ListText, NameText, NumberText } from '../../text.ts';
+import type { DeltaText, ListText, NameText, NumberText, ShareText } from '../../text.ts';
 
 /** Runs of tone: films, dots, wedges, splits. */
 export const halftone = {
@@ -20,4 +20,19 @@ export const halftone = {
   isN: ({ n }: { n: NumberText }) => `Light spreads between the dots as Yule–Nielsen’s n = ${n} has it.`,
   noWedge: ({ layers }: { layers: ListText }) =>
     `No wedge was read of ${layers}: what the dots gain is taken from the mesh. Print a wedge and read it; the bands get narrower.`,
+
+  // The split.
+  splitInks: ({ least, most }: { least: number; most: number }) => `A split takes ${least} to ${most} inks.`,
+  nameInks: ({ ids }: { ids: ListText }) => `Name inks of this shelf: ${ids}.`,
+  noSuchInk: ({ ink }: { ink: NameText }) => `There is no ink “${ink}” on this shelf.`,
+  splitUnread: 'Not every ink and the paper have been read.',
+  readFirst: 'Read their drawdowns first, or take other inks.',
+  splitRun: ({ layer, mean, ruling, angle }: { layer: NameText; mean: ShareText; ruling: NumberText; angle: NumberText }) =>
+    `${layer}: covers ${mean} of the image; ${ruling} dots a cm at ${angle}°`,
+  splitGrain: ({ layer, mean }: { layer: NameText; mean: ShareText }) => `${layer}: covers ${mean} of the image; grain`,
+  splitBack: ({ mean, p95 }: { mean: DeltaText; p95: DeltaText }) =>
+    `In the inks’ reach the split comes back within ${mean} on average, ${p95} for nineteen in twenty colours.`,
+  splitOut: ({ share, mean }: { share: ShareText; mean: DeltaText }) => `${share} of the picture lies out of their reach, ${mean} off on average.`,
+  splitMost: ({ most }: { most: ShareText }) => `The films cover ${most} together at most.`,
+  splitWritten: ({ folder }: { folder: NameText }) => `Written to ${folder}. The films: laydown positive ${folder}.`,
 };
