@@ -20,6 +20,7 @@ import { languageProblem, readCall, takeLanguage } from './options.ts';
 import { order } from './commands/ink/order.ts';
 import { packet } from './commands/make/packet.ts';
 import { photo } from './commands/job/photo.ts';
+import { positive } from './commands/make/positive.ts';
 import { pot } from './commands/ink/pot.ts';
 import { press } from './commands/make/press.ts';
 import { problemHere, sayHere, speak } from './reader.ts';
@@ -60,6 +61,7 @@ export const commands: readonly Command[] = [
   form,
   separate,
   split,
+  positive,
   serve,
 ];
 

@@ -17,9 +17,6 @@ export interface Moire {
 
 /** Harmonics that still show: a dot's edge is steep, a thread's is too. */
 const harmonics = 4;
-/** Bands broader than this are no bands any more: dots lie on or beside one another all over, and the least shift changes every colour. */
-const widestMm = 60;
-
 /**
  * Bands that two rasters make where they lie on one another: differences of their frequency vectors, all pairs of low harmonics
  * (Amidror, The Theory of the Moiré Phenomenon). The strongest that is broad enough to be seen comes first.

@@ -53,59 +53,44 @@ function dots({ shape, rulingPerCm, angleDeg, leastDotMicrons, pixelsPerCm }: Sc
   const cell = supercellFor(rulingPerCm, angleDeg, pixelsPerCm);
   const { p, q, cells } = cell;
   const D = p * p + q * q;
-  const spot = spotThresholds(shape).map((t) => t * 255);
+  // Black where the coverage is above: solid is above all of them, bare above none.
+  const spot = Uint8Array.from(spotThresholds(shape), (t) => Math.floor(t * 255));
   const noise = blueNoise();
   const cellMm = 10 / cell.rulingPerCm;
   const dotMm = leastDotMicrons / 1000;
   // Area of the least dot, or width of the least line, against its cell.
   const least = 255 * Math.min(0.4, shape === 'line' ? dotMm / cellMm : (Math.PI * dotMm * dotMm) / 4 / (cellMm * cellMm));
-  // Where on its supercell a pixel lies, as a step of the spot's table.
-  const step = Uint8Array.from({ length: D }, (_, i) => Math.floor((i * spotSteps) / D));
-  const half = D >> 1;
+  const most = 255 - least;
+  // Where in its cell a pixel lies, as places in the spot's table: along, and across.
+  const along = Uint16Array.from({ length: D }, (_, i) => Math.floor((i * spotSteps) / D)),
+    across = along.map((v) => v * spotSteps);
   const rankAt = (i: number, k: number): number =>
     noise[(((k % tileSide) + tileSide) % tileSide) * tileSide + (((i % tileSide) + tileSide) % tileSide)];
+  const rest = (n: number): number => ((n % D) + D) % D;
+  /** Which dot, or which hole between four, a pixel belongs to, as a rank among its like. */
+  const rank = (x: number, y: number, dot: boolean): number => {
+    const half = dot ? 0.5 : 0;
+    return rankAt(Math.floor(((x * p + y * q) * cells) / D + half), Math.floor(((y * p - x * q) * cells) / D + half));
+  };
+  const du = rest(p * cells),
+    dv = rest(-q * cells);
   return {
     cell,
     row: (y, coverage, out) => {
-      // Exact in whole numbers: u = (x p + y q) · cells / D, v = (y p − x q) · cells / D; its remainder says where in a cell.
-      let u = y * q * cells,
-        v = y * p * cells;
-      let ui = Math.floor(u / D),
-        vi = Math.floor(v / D);
-      u -= ui * D;
-      v -= vi * D;
-      const du = p * cells,
-        dv = -q * cells;
+      // Exact in whole numbers: u = (x p + y q) · cells / D, v = (y p − x q) · cells / D; the remainder says where in a cell.
+      let u = rest(y * q * cells),
+        v = rest(y * p * cells);
       for (let x = 0; x < out.length; x++) {
         const c = coverage[x];
-        if (c === 0) out[x] = 0;
-        else if (c === 255) out[x] = 1;
-        else {
-          const t = spot[step[v] * spotSteps + step[u]];
-          if (c < least) {
-            out[x] = t < least && rankAt(ui + (u > half ? 1 : 0), vi + (v > half ? 1 : 0)) * least < c ? 1 : 0;
-          } else if (255 - c < least) {
-            out[x] = t > 255 - least && rankAt(ui, vi) * least < 255 - c ? 0 : 1;
-          } else out[x] = t < c ? 1 : 0;
-        }
+        const t = spot[across[v] + along[u]];
+        if (c >= least && c <= most) out[x] = c > t ? 1 : 0;
+        else if (c === 0 || c === 255) out[x] = c & 1;
+        else if (c < least) out[x] = t < least && rank(x, y, true) * least < c ? 1 : 0;
+        else out[x] = t >= most && rank(x, y, false) * least < 255 - c ? 0 : 1;
         u += du;
+        if (u >= D) u -= D;
         v += dv;
-        while (u >= D) {
-          u -= D;
-          ui++;
-        }
-        while (u < 0) {
-          u += D;
-          ui--;
-        }
-        while (v >= D) {
-          v -= D;
-          vi++;
-        }
-        while (v < 0) {
-          v += D;
-          vi--;
-        }
+        if (v >= D) v -= D;
       }
     },
   };

@@ -261,6 +261,12 @@ export const help: Same<typeof en.help> = {
   traceSmooth: 'wie weit das Glätten den Umriss verschieben darf (ohne Angabe 0,2)',
   traceOut: 'die Zeichnung; ohne Angabe der Name des Fotos mit .svg',
 
+  positiveUsage: 'positive ARBEIT [SCHICHT …] [--dpi N] [--format png|tiff|pdf] [--mirrored] [--out ORDNER] [--replace]',
+  positiveSummary: 'schreibt die Filmpositive der Läufe mit Tönen',
+  positiveDpi: 'die wahre Auflösung des Druckers (ohne Angabe 1200)',
+  positiveFormat: 'png, tiff oder pdf (ohne Angabe png)',
+  positiveMirrored: 'für einen Film, dessen bedruckte Seite von der Schicht wegsieht',
+  positiveOut: 'wohin die Filme kommen; ohne Angabe films',
   splitUsage: 'split BILD --with ARBEIT --inks FARBE,FARBE,… [--out ORDNER] [--replace] …',
   splitSummary: 'zieht ein Bild in Läufe mit Tönen aus, in Farben des Regals: eine neue Arbeit',
   splitPicture: 'JPEG, PNG, WebP oder TIFF',

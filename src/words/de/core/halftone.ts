@@ -22,6 +22,22 @@ export const halftone: Same<typeof en.halftone> = {
   noWedge: ({ layers }) =>
     `Von ${layers} ist kein Keil gemessen: Der Punktzuwachs ist aus dem Gewebe geschätzt. Einen Keil drucken und messen; dann werden die Bänder enger.`,
 
+  // Auf dem Film selbst.
+  filmOf: ({ title, run, layer }) => `${title}: Lauf ${run}, ${layer}`,
+  filmDots: ({ ruling, angle, shape, least, dpi }) => `${ruling} je cm, ${angle}°, ${shape}, keine unter ${least}; ${dpi} dpi`,
+  filmGrain: ({ least, dpi }) => `Korn von ${least}; ${dpi} dpi`,
+  filmStraight: 'Nicht gespiegelt: die bedruckte Seite auf die Schicht legen.',
+  filmMirrored: 'Gespiegelt: die unbedruckte Seite auf die Schicht legen.',
+  roundDots: 'runde Punkte',
+  ellipseDots: 'längliche Punkte',
+  lineDots: 'Linien',
+  filmWritten: ({ file, width, height, ruling, angle }) =>
+    `${file}: ${width} × ${height} Pixel; die Punkte stehen zu ${ruling} je cm unter ${angle}°`,
+  grainWritten: ({ file, width, height }) => `${file}: ${width} × ${height} Pixel Korn`,
+  noToneRun: 'Kein Lauf dieser Arbeit trägt Töne.',
+  filmCaution:
+    'Fotoschicht und ihre Reiniger: Handschuhe, Augenschutz und frische Luft, außer Reichweite von Kindern; nie ins Belichtungslicht sehen; das erste Waschwasser auffangen. Etiketten und örtliche Vorschriften entscheiden.',
+
   // Der Auszug.
   splitInks: ({ least, most }) => `Ein Auszug nimmt ${least} bis ${most} Farben.`,
   nameInks: ({ ids }) => `Farben dieses Regals nennen: ${ids}.`,

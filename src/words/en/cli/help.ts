@@ -256,6 +256,12 @@ export const help = {
   traceSmooth: 'how far smoothing may move the outline (0.2 if left out)',
   traceOut: 'the drawing to write; if left out, the photo’s name with .svg',
 
+  positiveUsage: 'positive JOB [LAYER …] [--dpi N] [--format png|tiff|pdf] [--mirrored] [--out FOLDER] [--replace]',
+  positiveSummary: 'writes the film positives of the runs of tone',
+  positiveDpi: 'the printer’s true resolution (1200 if left out)',
+  positiveFormat: 'png, tiff or pdf (png if left out)',
+  positiveMirrored: 'for a film whose printed face looks away from the emulsion',
+  positiveOut: 'where the films go; films if left out',
   splitUsage: 'split PICTURE --with JOB --inks INK,INK,… [--out FOLDER] [--replace] …',
   splitSummary: 'splits a picture into runs of tone in inks of the shelf: a new job',
   splitPicture: 'JPEG, PNG, WebP or TIFF',

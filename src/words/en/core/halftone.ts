@@ -1,5 +1,5 @@
 import { many } from '../grammar.ts';
-import type { DeltaText, ListText, NameText, NumberText, ShareText } from '../../text.ts';
+import type { DeltaText, FilmText, ListText, NameText, NumberText, SayingText, ShareText } from '../../text.ts';
 
 /** Runs of tone: films, dots, wedges, splits. */
 export const halftone = {
@@ -20,6 +20,34 @@ export const halftone = {
   isN: ({ n }: { n: NumberText }) => `Light spreads between the dots as Yule–Nielsen’s n = ${n} has it.`,
   noWedge: ({ layers }: { layers: ListText }) =>
     `No wedge was read of ${layers}: what the dots gain is taken from the mesh. Print a wedge and read it; the bands get narrower.`,
+
+  // On the film itself.
+  filmOf: ({ title, run, layer }: { title: NameText; run: number; layer: NameText }) => `${title}: run ${run}, ${layer}`,
+  filmDots: ({
+    ruling,
+    angle,
+    shape,
+    least,
+    dpi,
+  }: {
+    ruling: NumberText;
+    angle: NumberText;
+    shape: SayingText;
+    least: FilmText;
+    dpi: number;
+  }) => `${ruling} a cm, ${angle}°, ${shape}, none under ${least}; ${dpi} dpi`,
+  filmGrain: ({ least, dpi }: { least: FilmText; dpi: number }) => `grain of ${least}; ${dpi} dpi`,
+  filmStraight: 'Not mirrored: lay the printed face on the emulsion.',
+  filmMirrored: 'Mirrored: lay the unprinted face on the emulsion.',
+  roundDots: 'round dots',
+  ellipseDots: 'long dots',
+  lineDots: 'lines',
+  filmWritten: ({ file, width, height, ruling, angle }: { file: NameText; width: number; height: number; ruling: NumberText; angle: NumberText }) =>
+    `${file}: ${width} × ${height} pixels; the dots come out at ${ruling} a cm and ${angle}°`,
+  grainWritten: ({ file, width, height }: { file: NameText; width: number; height: number }) => `${file}: ${width} × ${height} pixels of grain`,
+  noToneRun: 'No run of this job carries tone.',
+  filmCaution:
+    'Emulsion and its cleaners: gloves, eye protection and fresh air, out of children’s reach; never look into the exposure light; catch the first wash water. The labels and local rules decide.',
 
   // The split.
   splitInks: ({ least, most }: { least: number; most: number }) => `A split takes ${least} to ${most} inks.`,

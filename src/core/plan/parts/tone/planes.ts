@@ -52,41 +52,49 @@ function makePlane({ size, prints, picture, levels, flat }: PlaneReads): Uint8Ar
 
 /** A picture stretched over the image: means of the pixels under each of ours, or what lies between them where it has fewer. */
 function greyAt(picture: RgbPicture, width: number, height: number, out: Uint8Array, levels: readonly number[]): void {
-  const { rgb } = picture;
-  const grey = (x: number, y: number): number => {
-    const i = (y * picture.width + x) * 3;
-    return levels[(rgb[i] * 54 + rgb[i + 1] * 183 + rgb[i + 2] * 19 + 128) >> 8];
-  };
-  const sx = picture.width / width,
-    sy = picture.height / height;
-  const wide = Math.max(1, sx),
-    high = Math.max(1, sy);
-  for (let y = 0; y < height; y++) {
-    const cy = (y + 0.5) * sy;
-    const y0 = Math.max(0, Math.round(cy - high / 2)),
-      y1 = Math.min(picture.height, Math.max(y0 + 1, Math.round(cy + high / 2)));
-    for (let x = 0; x < width; x++) {
-      const cx = (x + 0.5) * sx;
-      let sum = 0;
-      if (sx >= 1 && sy >= 1) {
-        const x0 = Math.max(0, Math.round(cx - wide / 2)),
-          x1 = Math.min(picture.width, Math.max(x0 + 1, Math.round(cx + wide / 2)));
-        for (let v = y0; v < y1; v++) for (let u = x0; u < x1; u++) sum += grey(u, v);
-        sum /= (y1 - y0) * (x1 - x0);
+  const { rgb, width: w, height: h } = picture;
+  const table = Uint8Array.from(levels);
+  const grey = new Uint8Array(w * h);
+  for (let i = 0, at = 0; i < grey.length; i++, at += 3) grey[i] = table[(rgb[at] * 54 + rgb[at + 1] * 183 + rgb[at + 2] * 19 + 128) >> 8];
+  const across = spanOf(w, width),
+    down = spanOf(h, height);
+  const finer = w >= width && h >= height;
+  for (let y = 0, o = 0; y < height; y++) {
+    const top = down.from[y] * w,
+      bottom = (finer ? down.to[y] : Math.min(h - 1, down.from[y] + 1)) * w;
+    const fy = down.part[y];
+    for (let x = 0; x < width; x++, o++) {
+      const left = across.from[x];
+      if (finer) {
+        const right = across.to[x];
+        let sum = 0;
+        for (let row = top; row < bottom; row += w) for (let i = row + left; i < row + right; i++) sum += grey[i];
+        out[o] = Math.round((sum * w) / ((bottom - top) * (right - left)));
       } else {
-        const fx = Math.min(picture.width - 1, Math.max(0, cx - 0.5)),
-          fy = Math.min(picture.height - 1, Math.max(0, cy - 0.5));
-        const u = Math.floor(fx),
-          v = Math.floor(fy);
-        const u1 = Math.min(picture.width - 1, u + 1),
-          v1 = Math.min(picture.height - 1, v + 1);
-        const tx = fx - u,
-          ty = fy - v;
-        sum = (grey(u, v) * (1 - tx) + grey(u1, v) * tx) * (1 - ty) + (grey(u, v1) * (1 - tx) + grey(u1, v1) * tx) * ty;
+        const right = Math.min(w - 1, left + 1);
+        const fx = across.part[x];
+        const a = grey[top + left] + (grey[top + right] - grey[top + left]) * fx,
+          b = grey[bottom + left] + (grey[bottom + right] - grey[bottom + left]) * fx;
+        out[o] = a + (b - a) * fy + 0.5;
       }
-      out[y * width + x] = Math.round(sum);
     }
   }
+}
+
+/** Where each of `to` pixels lies on `from` of them: those under it where there are more, else the one before its middle and how far past it. */
+function spanOf(from: number, to: number): { readonly from: Int32Array; readonly to: Int32Array; readonly part: Float64Array } {
+  const step = from / to;
+  const span = { from: new Int32Array(to), to: new Int32Array(to), part: new Float64Array(to) };
+  for (let i = 0; i < to; i++) {
+    if (step >= 1) {
+      span.from[i] = Math.min(from - 1, Math.round(i * step));
+      span.to[i] = Math.min(from, Math.max(span.from[i] + 1, Math.round((i + 1) * step)));
+    }
+    const at = Math.min(from - 1, Math.max(0, (i + 0.5) * step - 0.5));
+    if (step < 1) span.from[i] = Math.floor(at);
+    span.part[i] = step < 1 ? at - Math.floor(at) : 0;
+  }
+  return span;
 }
 
 /** What the film covers for each level of grey. A picture that says how light the print should be goes through the ink's own curve backwards. */
