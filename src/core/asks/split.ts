@@ -40,7 +40,12 @@ export async function askSplit(job: Job, picture: Picture, question: SplitQuesti
   const { inks, paperId } = question;
   const shelf = job.inks.filter((ink) => ink.role === 'ink');
   if (inks.length < fewestInks || inks.length > mostInks)
-    fail('split-inks', 'inks', say('halftone.splitInks', { least: fewestInks, most: mostInks }), say('halftone.nameInks', { ids: idsOf(shelf) }));
+    fail(
+      'split-inks',
+      'inks',
+      say('halftone.splitInks', { least: fewestInks, most: mostInks }),
+      say('halftone.nameInks', { ids: idsOf(shelf) }),
+    );
   for (const { id } of inks)
     if (!shelf.some((ink) => ink.id === id))
       fail('no-such-ink', 'inks', say('halftone.noSuchInk', { ink: asName(id) }), say('halftone.nameInks', { ids: idsOf(shelf) }));

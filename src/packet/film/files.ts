@@ -126,7 +126,11 @@ function filmPdf(film: Film, press: PressBlock): Uint8Array {
   object(1, '<< /Type /Catalog /Pages 2 0 R >>');
   object(2, '<< /Type /Pages /Kids [3 0 R] /Count 1 >>');
   object(3, `<< /Type /Page /Parent 2 0 R /MediaBox [0 0 ${w} ${h}] /Resources << /XObject << /Film 5 0 R >> >> /Contents 4 0 R >>`);
-  object(4, `<< /Length ${draw.length} >>`, Uint8Array.from(draw, (c) => c.charCodeAt(0)));
+  object(
+    4,
+    `<< /Length ${draw.length} >>`,
+    Uint8Array.from(draw, (c) => c.charCodeAt(0)),
+  );
   object(
     5,
     `<< /Type /XObject /Subtype /Image /Width ${width} /Height ${height} /ColorSpace /DeviceGray /BitsPerComponent 1 /Interpolate false ` +
@@ -135,7 +139,9 @@ function filmPdf(film: Film, press: PressBlock): Uint8Array {
   );
   const at = length;
   const entry = (n: number): string => `${String(offsets[n]).padStart(10, '0')} 00000 n \n`;
-  put(`xref\n0 6\n0000000000 65535 f \n${[1, 2, 3, 4, 5].map(entry).join('')}trailer\n<< /Size 6 /Root 1 0 R >>\nstartxref\n${at}\n%%EOF\n`);
+  put(
+    `xref\n0 6\n0000000000 65535 f \n${[1, 2, 3, 4, 5].map(entry).join('')}trailer\n<< /Size 6 /Root 1 0 R >>\nstartxref\n${at}\n%%EOF\n`,
+  );
   return joined(parts);
 }
 

@@ -26,7 +26,13 @@ export interface FilmLayout {
   readonly image: { readonly x: number; readonly y: number; readonly width: number; readonly height: number };
   readonly stamps: readonly Stamp[];
   /** Steps of the wedge: place and what each covers, 0..1. */
-  readonly wedge: { readonly x: number; readonly y: number; readonly width: number; readonly height: number; readonly covers: readonly number[] };
+  readonly wedge: {
+    readonly x: number;
+    readonly y: number;
+    readonly width: number;
+    readonly height: number;
+    readonly covers: readonly number[];
+  };
 }
 
 export type ToneRun = PlannedLayer & { readonly tone: PlannedTone };
@@ -62,7 +68,9 @@ export function filmLayout(plan: Plan, layer: ToneRun, { dpi, mirrored, reader }
   const stepsMm = Math.max(leastStepMm, Math.min(stepMm, widthMm / wedgeCovers.length));
   const covers = wedgeCovers.slice(0, Math.max(1, Math.floor((widthMm + 2 * sideMm) / stepsMm)));
   const wedgeMm = { x: Math.max(1, cx - (covers.length * stepsMm) / 2), y: topMm + heightMm + 9 };
-  const labels = covers.map((cover, i) => text(String(Math.round(cover * 100)), 1.6, wedgeMm.x + (i + 0.2) * stepsMm, wedgeMm.y + stepMm + 0.8));
+  const labels = covers.map((cover, i) =>
+    text(String(Math.round(cover * 100)), 1.6, wedgeMm.x + (i + 0.2) * stepsMm, wedgeMm.y + stepMm + 0.8),
+  );
   const tone = layer.tone;
   const first = say('halftone.filmOf', { title: asName(plan.job.title), run: layer.run, layer: asName(layer.name) });
   const second =

@@ -49,7 +49,12 @@ export const positive: Command = {
     const named = call.words.slice(1);
     for (const id of named)
       if (!runs.some((l) => l.id === id || l.name === id))
-        fail('no-such-layer', say('where.commandLine'), say('job.noSuchLayer', { layer: asName(id) }), say('cli.useOneOf', { all: idsOf(runs, 'or') }));
+        fail(
+          'no-such-layer',
+          say('where.commandLine'),
+          say('job.noSuchLayer', { layer: asName(id) }),
+          say('cli.useOneOf', { all: idsOf(runs, 'or') }),
+        );
     const wanted = named.length === 0 ? runs : runs.filter((l) => named.includes(l.id) || named.includes(l.name));
     mkdirSync(folder, { recursive: true });
     const files = wanted.map((layer) => ({ layer, path: join(folder, `${layer.run}-${layer.id}.${format}`) }));
@@ -79,6 +84,11 @@ export const positive: Command = {
 function formatOf(text: string): FilmFormat {
   return (
     formats.find((one) => one === text.toLowerCase()) ??
-    fail('no-such-format', placeOf('--format'), say('cli.cannotUse', { text: asName(text) }), say('cli.useOneOf', { all: list(formats.map(asName), 'or') }))
+    fail(
+      'no-such-format',
+      placeOf('--format'),
+      say('cli.cannotUse', { text: asName(text) }),
+      say('cli.useOneOf', { all: list(formats.map(asName), 'or') }),
+    )
   );
 }

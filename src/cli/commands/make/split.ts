@@ -62,7 +62,8 @@ export const split: Command = {
   },
   async run(call) {
     const given = call.options;
-    const path = call.words[0] ?? fail('no-picture', say('where.commandLine'), say('refusals.whichPicture'), say('refusals.namePictureOrJob'));
+    const path =
+      call.words[0] ?? fail('no-picture', say('where.commandLine'), say('refusals.whichPicture'), say('refusals.namePictureOrJob'));
     const shelf = textOf(given['with']) ?? fail('no-shelf', placeOf('--with'), say('refusals.whoseInks'), say('refusals.nameWith'));
     const bundle = takeJob(shelf);
     const title = basename(path).replace(/\.[^.]*$/, '');
@@ -73,16 +74,27 @@ export const split: Command = {
     const question = questionOf(given);
     // The picture's own proportions, unless a size was asked for.
     const asked = { name: title, crop: question.crop } as Parameters<typeof imageOf>[2];
-    const sized = given['width'] === undefined && given['height'] === undefined ? { ...given, width: String(bundle.job.image.widthMm) } : given;
+    const sized =
+      given['width'] === undefined && given['height'] === undefined ? { ...given, width: String(bundle.job.image.widthMm) } : given;
     const job: Job = { ...bundle.job, title, image: imageOf(sized, bundle.job, asked, picture) };
     const answer = await askSplit(job, picture, question);
-    const files = answer.films.map(({ path: file, plane }) => ({ path: file, bytes: greyPng(answer.width, answer.height, plane, answer.mmPerPx) }));
+    const files = answer.films.map(({ path: file, plane }) => ({
+      path: file,
+      bytes: greyPng(answer.width, answer.height, plane, answer.mmPerPx),
+    }));
     const used = new Set(answer.job.papers.flatMap((p) => (p.printed ? [p.printed.picture] : [])));
     const made: JobBundle = {
       job: answer.job,
-      attachments: new Map([...[...bundle.attachments].filter(([name]) => used.has(name)), ...files.map((f) => [f.path, f.bytes] as const)]),
+      attachments: new Map([
+        ...[...bundle.attachments].filter(([name]) => used.has(name)),
+        ...files.map((f) => [f.path, f.bytes] as const),
+      ]),
     };
-    writeWhole(out, [...writeJob(made)].map(([name, bytes]) => ({ path: name, bytes })), wish);
+    writeWhole(
+      out,
+      [...writeJob(made)].map(([name, bytes]) => ({ path: name, bytes })),
+      wish,
+    );
     if (given['json'] === true) printJson(figuresOf(answer));
     else await tell(answer, made, out);
     printProblems([...picture.problems, ...checkJob(made).filter((p) => p.severity === 'error')]);
@@ -97,7 +109,12 @@ function oneOf<T extends string>(given: Given, name: string, all: readonly T[]):
   if (text === undefined) return undefined;
   return (
     all.find((one) => one === text) ??
-    fail('no-such-way', placeOf(`--${name}`), say('cli.cannotUse', { text: asName(text) }), say('cli.useOneOf', { all: { kind: 'list', items: all.map(asName), by: 'or' } }))
+    fail(
+      'no-such-way',
+      placeOf(`--${name}`),
+      say('cli.cannotUse', { text: asName(text) }),
+      say('cli.useOneOf', { all: { kind: 'list', items: all.map(asName), by: 'or' } }),
+    )
   );
 }
 
@@ -131,7 +148,11 @@ function questionOf(given: Given): SplitQuestion {
 function figuresOf({ job, split: made, model, width, height }: SplitAnswer): Record<string, unknown> {
   const round = (v: number): number => Number(v.toFixed(3));
   return {
-    layers: job.layers.map((l, i) => ({ id: l.id, ink: l.ink, mean: round(made.planes[i].reduce((sum, v) => sum + v, 0) / made.planes[i].length / 255) })),
+    layers: job.layers.map((l, i) => ({
+      id: l.id,
+      ink: l.ink,
+      mean: round(made.planes[i].reduce((sum, v) => sum + v, 0) / made.planes[i].length / 255),
+    })),
     width,
     height,
     n: round(model.n),
@@ -154,7 +175,12 @@ async function tell({ split: made }: SplitAnswer, bundle: JobBundle, out: string
       `${layer.run}. ${
         tone.by === 'grain'
           ? sayHere('halftone.splitGrain', { layer: asName(layer.name), mean })
-          : sayHere('halftone.splitRun', { layer: asName(layer.name), mean, ruling: figure(tone.rulingPerCm, 1, false), angle: figure(tone.angleDeg, 1, false) })
+          : sayHere('halftone.splitRun', {
+              layer: asName(layer.name),
+              mean,
+              ruling: figure(tone.rulingPerCm, 1, false),
+              angle: figure(tone.angleDeg, 1, false),
+            })
       }`,
     );
   }

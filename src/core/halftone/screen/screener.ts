@@ -61,9 +61,8 @@ function dots({ shape, rulingPerCm, angleDeg, leastDotMicrons, pixelsPerCm }: Sc
   // Area of the least dot, or width of the least line, against its cell.
   const least = 255 * Math.min(0.4, shape === 'line' ? dotMm / cellMm : (Math.PI * dotMm * dotMm) / 4 / (cellMm * cellMm));
   const most = 255 - least;
-  // Where in its cell a pixel lies, as places in the spot's table: along, and across.
-  const along = Uint16Array.from({ length: D }, (_, i) => Math.floor((i * spotSteps) / D)),
-    across = along.map((v) => v * spotSteps);
+  // Where in its cell a pixel lies, as steps of the spot's table: reckoned, for a table as long as D would not stay near the processor.
+  const scale = spotSteps / D;
   const rankAt = (i: number, k: number): number =>
     noise[(((k % tileSide) + tileSide) % tileSide) * tileSide + (((i % tileSide) + tileSide) % tileSide)];
   const rest = (n: number): number => ((n % D) + D) % D;
@@ -82,7 +81,7 @@ function dots({ shape, rulingPerCm, angleDeg, leastDotMicrons, pixelsPerCm }: Sc
         v = rest(y * p * cells);
       for (let x = 0; x < out.length; x++) {
         const c = coverage[x];
-        const t = spot[across[v] + along[u]];
+        const t = spot[(((v * scale) | 0) << 8) | ((u * scale) | 0)];
         if (c >= least && c <= most) out[x] = c > t ? 1 : 0;
         else if (c === 0 || c === 255) out[x] = c & 1;
         else if (c < least) out[x] = t < least && rank(x, y, true) * least < c ? 1 : 0;

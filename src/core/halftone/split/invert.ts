@@ -41,7 +41,14 @@ const step = 1 / 512;
  * Lab → what each film covers: Gauss–Newton within 0..1, damped (Levenberg 1944), on colour, ink limit and the wish for the grey ink together.
  * Where several mixtures make one colour, the wish decides, smoothly.
  */
-export function inverter({ model, foresight, limit, grey, greyShare, reach }: InvertAsk): (target: Lab, from: ArrayLike<number>, rounds: number) => Inverted {
+export function inverter({
+  model,
+  foresight,
+  limit,
+  grey,
+  greyShare,
+  reach,
+}: InvertAsk): (target: Lab, from: ArrayLike<number>, rounds: number) => Inverted {
   const { k } = model;
   const paper = foresight.lab(new Float64Array(k));
   const darkest = foresight.lab(Float64Array.from({ length: k }, () => Math.min(1, limit / k)))[0];

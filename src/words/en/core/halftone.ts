@@ -42,9 +42,21 @@ export const halftone = {
   roundDots: 'round dots',
   ellipseDots: 'long dots',
   lineDots: 'lines',
-  filmWritten: ({ file, width, height, ruling, angle }: { file: NameText; width: number; height: number; ruling: NumberText; angle: NumberText }) =>
-    `${file}: ${width} × ${height} pixels; the dots come out at ${ruling} a cm and ${angle}°`,
-  grainWritten: ({ file, width, height }: { file: NameText; width: number; height: number }) => `${file}: ${width} × ${height} pixels of grain`,
+  filmWritten: ({
+    file,
+    width,
+    height,
+    ruling,
+    angle,
+  }: {
+    file: NameText;
+    width: number;
+    height: number;
+    ruling: NumberText;
+    angle: NumberText;
+  }) => `${file}: ${width} × ${height} pixels; the dots come out at ${ruling} a cm and ${angle}°`,
+  grainWritten: ({ file, width, height }: { file: NameText; width: number; height: number }) =>
+    `${file}: ${width} × ${height} pixels of grain`,
   noToneRun: 'No run of this job carries tone.',
   filmCaution:
     'Emulsion and its cleaners: gloves, eye protection and fresh air, out of children’s reach; never look into the exposure light; catch the first wash water. The labels and local rules decide.',
@@ -60,7 +72,8 @@ export const halftone = {
   splitGrain: ({ layer, mean }: { layer: NameText; mean: ShareText }) => `${layer}: covers ${mean} of the image; grain`,
   splitBack: ({ mean, p95 }: { mean: DeltaText; p95: DeltaText }) =>
     `In the inks’ reach the split comes back within ${mean} on average, ${p95} for nineteen in twenty colours.`,
-  splitOut: ({ share, mean }: { share: ShareText; mean: DeltaText }) => `${share} of the picture lies out of their reach, ${mean} off on average.`,
+  splitOut: ({ share, mean }: { share: ShareText; mean: DeltaText }) =>
+    `${share} of the picture lies out of their reach, ${mean} off on average.`,
   splitMost: ({ most }: { most: ShareText }) => `The films cover ${most} together at most.`,
   splitWritten: ({ folder }: { folder: NameText }) => `Written to ${folder}. The films: laydown positive ${folder}.`,
 };
