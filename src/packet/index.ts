@@ -109,8 +109,8 @@ export async function makePacket(bundle: JobBundle, plan: Plan, wishes: PacketWi
   const cutting = parts.has('cut');
   for (const layer of cutting ? plan.layers : []) {
     const { machine: lines, kerfMm } = layer.written;
-    // The pages show what is wrong with it; there is no file to cut it by.
-    if (!lines) continue;
+    // The pages show what is wrong with it; there is no file to cut it by. A run of tone is exposed.
+    if (!lines || layer.tone) continue;
     files.push({
       path: `cut/${fileName(layer.id)}.svg`,
       bytes: text.encode(cutSvg(layer, lines, image, title, voice, kerfMm)),

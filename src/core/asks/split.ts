@@ -86,7 +86,6 @@ function withTones(job: Job, { inks, tone }: SplitQuestion): Job {
     const own = job.layers.find((l) => l.tone && l.ink === id && (strength === undefined || l.strength === strength));
     const layerId = own?.id ?? freshId(taken, id);
     taken.push({ id: layerId });
-    const { cut: _cut, ...kept } = own ?? {};
     return {
       id: layerId,
       name: job.inks.find((k) => k.id === id)?.name ?? id,
@@ -94,16 +93,18 @@ function withTones(job: Job, { inks, tone }: SplitQuestion): Job {
       ink: id,
       strength: strength ?? 1,
       ...(base === undefined ? {} : { base }),
-      ...kept,
+      ...own,
+      cut: undefined,
       off: false,
       tone: { by: 'dots', shape: 'round', reads: 'coverage', ...own?.tone, ...tone, picture: `tones/${layerId}.png` },
     };
   });
   const ids = new Set(layers.map((l) => l.id));
   const reads = (r: { readonly layers: readonly string[] }): boolean => r.layers.every((id) => ids.has(id));
-  const { done: _done, picture: _picture, ...rest } = job;
   return parseJob({
-    ...rest,
+    ...job,
+    done: undefined,
+    picture: undefined,
     forms: [],
     cuts: [],
     layers,
@@ -120,7 +121,7 @@ function modelOf(job: Job, paperId: string | undefined): ToneModel {
     image: { ...job.image, widthMm: 20, heightMm: 20 },
     forms: [],
     cuts: [],
-    layers: job.layers.map(({ cut: _cut, ...layer }) => ({ ...layer, tone: { ...layer.tone, picture: undefined, share: 0.5 } })),
+    layers: job.layers.map((layer) => ({ ...layer, cut: undefined, tone: { ...layer.tone, picture: undefined, share: 0.5 } })),
   };
   const made = plan({ job: parseJob(small), attachments: new Map() });
   const paper = made.papers.find((p) => paperId === undefined || p.id === paperId);

@@ -22,6 +22,22 @@ export const halftone: Same<typeof en.halftone> = {
   noWedge: ({ layers }) =>
     `Von ${layers} ist kein Keil gemessen: Der Punktzuwachs ist aus dem Gewebe geschätzt. Einen Keil drucken und messen; dann werden die Bänder enger.`,
 
+  byFilm: 'über einen Film belichtet',
+  films: 'Filme',
+  filmsSide: 'Ein Film je Lauf mit Tönen',
+  filmsIntro:
+    'Die Filme mit laydown positive in der eigenen Auflösung des Druckers machen. Zuerst einen Streifen belichten: den Keil des Films Stufe um Stufe abdecken, jedes Mal doppelt so lange, und die kürzeste Zeit nehmen, bei der die Schicht nach dem Auswaschen die feinsten Punkte hält.',
+  filmsWedge:
+    'Jeder Film trägt einen Keil. Ihn mit dem Lauf drucken, seine Stufen messen und mit ihren Deckungen unter die Messungen der Andrucke eintragen: Die nächsten Filme richten sich nach dem, was das Sieb wirklich zulegt.',
+  filmFacts: ({ ruling, angle, threads, gain }) =>
+    `${ruling} Punkte je cm unter ${angle}°: ${threads} Fäden je Punkt (üblich sind 2,5 bis 5); ein halber Ton wird mit ${gain} angenommen`,
+  grainFacts: ({ least, gain }) => `Korn von ${least}; ein halber Ton wird mit ${gain} angenommen`,
+  filmCovers: ({ film, paper }) => `Deckt ${film} des Bildes auf dem Film, ${paper} auf dem Papier`,
+  moireOf: ({ layers, period }) => `Bänder von ${layers}: etwa ${period} breit, schwach`,
+  moireStrong: ({ layers, period }) =>
+    `Bänder von ${layers}: etwa ${period} breit, deutlich zu sehen. Einen der Filme drehen oder seine Rasterweite ändern.`,
+  theMesh: 'dem Gewebe',
+
   // Auf dem Film selbst.
   filmOf: ({ title, run, layer }) => `${title}: Lauf ${run}, ${layer}`,
   filmDots: ({ ruling, angle, shape, least, dpi }) => `${ruling} je cm, ${angle}°, ${shape}, keine unter ${least}; ${dpi} dpi`,

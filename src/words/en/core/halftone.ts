@@ -1,5 +1,5 @@
 import { many } from '../grammar.ts';
-import type { DeltaText, FilmText, ListText, NameText, NumberText, SayingText, ShareText } from '../../text.ts';
+import type { DeltaText, FilmText, LengthText, ListText, NameText, NumberText, SayingText, ShareText } from '../../text.ts';
 
 /** Runs of tone: films, dots, wedges, splits. */
 export const halftone = {
@@ -20,6 +20,22 @@ export const halftone = {
   isN: ({ n }: { n: NumberText }) => `Light spreads between the dots as Yule–Nielsen’s n = ${n} has it.`,
   noWedge: ({ layers }: { layers: ListText }) =>
     `No wedge was read of ${layers}: what the dots gain is taken from the mesh. Print a wedge and read it; the bands get narrower.`,
+
+  byFilm: 'exposed through a film',
+  films: 'Films',
+  filmsSide: 'One film a run of tone',
+  filmsIntro:
+    'Make the films with laydown positive, at the printer’s own resolution. Expose a test strip first: cover the film’s wedge step by step, double the time at each, and take the shortest time at which the emulsion holds the finest dots after washing out.',
+  filmsWedge:
+    'Each film carries a wedge. Print it with the run, read its steps, and enter them among the readings of proofs with their coverages: the next films are made from what your screen really gains.',
+  filmFacts: ({ ruling, angle, threads, gain }: { ruling: NumberText; angle: NumberText; threads: NumberText; gain: ShareText }) =>
+    `${ruling} dots a cm at ${angle}°: ${threads} threads a dot (the handbook asks 2.5 to 5); half a tone is taken to come to ${gain}`,
+  grainFacts: ({ least, gain }: { least: FilmText; gain: ShareText }) => `Grain of ${least}; half a tone is taken to come to ${gain}`,
+  filmCovers: ({ film, paper }: { film: ShareText; paper: ShareText }) => `Covers ${film} of the image on the film, ${paper} on the paper`,
+  moireOf: ({ layers, period }: { layers: ListText; period: LengthText }) => `Bands of ${layers}: about ${period} wide, weak`,
+  moireStrong: ({ layers, period }: { layers: ListText; period: LengthText }) =>
+    `Bands of ${layers}: about ${period} wide, plain to see. Turn one of the films, or change its ruling.`,
+  theMesh: 'the mesh',
 
   // On the film itself.
   filmOf: ({ title, run, layer }: { title: NameText; run: number; layer: NameText }) => `${title}: run ${run}, ${layer}`,
