@@ -2,23 +2,27 @@ import { Deflate } from 'fflate';
 import { crc32 } from '../../core/numeric/index.ts';
 import type { Film } from './rows.ts';
 
-/** Deflates a block and ends it on a byte (RFC 1951, a sync flush), so that blocks one after the other are one stream. A caller that has a quicker one than ours hands it in. */
-export type PressBlock = (bytes: Uint8Array) => Uint8Array;
+/** Deflates what it is given, a piece at a time (RFC 1951). A caller that has a quicker one than ours hands it in. */
+export interface Press {
+  push(bytes: Uint8Array): readonly Uint8Array[];
+  end(): readonly Uint8Array[];
+}
+export type MakePress = () => Press;
 
 const band = 256;
 
 export type FilmFormat = 'png' | 'tiff' | 'pdf';
 
 /** A film as a file of one bit a pixel, with its density. */
-export function filmFile(film: Film, format: FilmFormat, press: PressBlock = ownPress): Uint8Array {
+export function filmFile(film: Film, format: FilmFormat, press: MakePress = ownPress): Uint8Array {
   return format === 'png' ? filmPng(film, press) : format === 'tiff' ? filmTiff(film, press) : filmPdf(film, press);
 }
 
 /** All rows through the press, a band at a time; white is 1, as PNG and PDF have their greys, and before each row what filters it: nothing. */
-function pressed(film: Film, press: PressBlock, filtered: boolean): Uint8Array {
+function pressed(film: Film, press: MakePress, filtered: boolean): Uint8Array {
   const { layout, lineBytes, row } = film;
   const head = filtered ? 1 : 0;
-  const to = zlibOf(press);
+  const to = zlibOf(press());
   const line = new Uint8Array(lineBytes);
   for (let from = 0; from < layout.height; from += band) {
     const rows = Math.min(band, layout.height - from);
@@ -34,7 +38,7 @@ function pressed(film: Film, press: PressBlock, filtered: boolean): Uint8Array {
 }
 
 /** ISO/IEC 15948: grey of one bit, pixels per metre. */
-function filmPng(film: Film, press: PressBlock): Uint8Array {
+function filmPng(film: Film, press: MakePress): Uint8Array {
   const { width, height, pixelsPerMm } = film.layout;
   const perMetre = Math.round(pixelsPerMm * 1000);
   return joined([
@@ -54,7 +58,7 @@ function chunk(type: string, data: Uint8Array): Uint8Array {
 }
 
 /** TIFF 6.0, one bit, black is nought, one strip pressed by deflate (Adobe Photoshop TIFF Technical Notes: compression 8). Little-endian. */
-function filmTiff(film: Film, press: PressBlock): Uint8Array {
+function filmTiff(film: Film, press: MakePress): Uint8Array {
   const { width, height, pixelsPerMm } = film.layout;
   const data = pressed(film, press, false);
   const density = Math.round(pixelsPerMm * 25.4 * 1000);
@@ -98,7 +102,7 @@ function filmTiff(film: Film, press: PressBlock): Uint8Array {
 }
 
 /** PDF 1.4 (ISO 32000-1), one page of the film's true size with one image of one bit. */
-function filmPdf(film: Film, press: PressBlock): Uint8Array {
+function filmPdf(film: Film, press: MakePress): Uint8Array {
   const { width, height, pixelsPerMm } = film.layout;
   const data = pressed(film, press, true);
   const points = (px: number): string => ((px / pixelsPerMm / 25.4) * 72).toFixed(3);
@@ -157,16 +161,28 @@ function joined(parts: readonly Uint8Array[]): Uint8Array {
   return out;
 }
 
-const ownPress: PressBlock = (bytes) => {
-  const parts: Uint8Array[] = [];
+const ownPress: MakePress = () => {
+  let parts: Uint8Array[] = [];
+  const taken = (): Uint8Array[] => {
+    const now = parts;
+    parts = [];
+    return now;
+  };
   const deflate = new Deflate({ level: 1 }, (part) => parts.push(part));
-  deflate.push(bytes, false);
-  deflate.flush(true);
-  return joined(parts);
+  return {
+    push(bytes) {
+      deflate.push(bytes, false);
+      return taken();
+    },
+    end() {
+      deflate.push(new Uint8Array(0), true);
+      return taken();
+    },
+  };
 };
 
-/** Deflated blocks with zlib's head and its sum around them (RFC 1950, Adler-32). */
-function zlibOf(press: PressBlock): { push(bytes: Uint8Array): void; end(): Uint8Array } {
+/** Deflated pieces with zlib's head and its sum around them (RFC 1950, Adler-32). */
+function zlibOf(press: Press): { push(bytes: Uint8Array): void; end(): Uint8Array } {
   const parts: Uint8Array[] = [Uint8Array.of(0x78, 0x01)];
   let a = 1,
     b = 0;
@@ -178,11 +194,10 @@ function zlibOf(press: PressBlock): { push(bytes: Uint8Array): void; end(): Uint
         a %= 65521;
         b %= 65521;
       }
-      parts.push(press(bytes));
+      parts.push(...press.push(bytes));
     },
     end() {
-      // A last block of nothing, and the sum.
-      parts.push(Uint8Array.of(0x03, 0x00, b >> 8, b & 255, a >> 8, a & 255));
+      parts.push(...press.end(), Uint8Array.of(b >> 8, b & 255, a >> 8, a & 255));
       return joined(parts);
     },
   };

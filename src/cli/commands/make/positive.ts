@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { constants, deflateRawSync } from 'node:zlib';
 import { fail } from '../../../core/problem.ts';
 import { figure, list, name as asName, say } from '../../../words/index.ts';
-import { filmFile, filmOf, type FilmFormat, type PressBlock, type ToneRun } from '../../../packet/index.ts';
+import { filmFile, filmOf, type FilmFormat, type MakePress, type ToneRun } from '../../../packet/index.ts';
 import type { Command } from '../../command.ts';
 import { jobOf, planOf, printProblems } from '../../disk/load.ts';
 import { mustBeNew, writeNew } from '../../disk/write-file.ts';
@@ -14,7 +14,11 @@ import { idsOf, textOf, wholeOf } from '../../say/words.ts';
 
 const formats = ['png', 'tiff', 'pdf'] as const;
 
-const quickly: PressBlock = (bytes) => deflateRawSync(bytes, { level: 1, finishFlush: constants.Z_SYNC_FLUSH });
+/** Node's own, block by block: each ends on a byte, so that one after the other they are one stream; then a last block of nothing. */
+const quickly: MakePress = () => ({
+  push: (bytes) => [deflateRawSync(bytes, { level: 1, finishFlush: constants.Z_SYNC_FLUSH })],
+  end: () => [Uint8Array.of(0x03, 0x00)],
+});
 
 export const positive: Command = {
   name: 'positive',

@@ -23,6 +23,9 @@ export interface Inverted {
   readonly off: number;
 }
 
+/** @param enough where it begins no farther off than this, it stays; left out: it always settles */
+export type Invert = (target: Lab, from: ArrayLike<number>, rounds: number, enough?: number) => Inverted;
+
 /** Lightness, chroma, hue: what a step of each counts. Chroma is seen less well than lightness (as in ΔE00's own weights). */
 const weights: Record<ToneReach, readonly [number, number, number]> = {
   nearest: [1, 0.6, 0.9],
@@ -36,19 +39,14 @@ const wish = 0.6,
   sparing = 0.15,
   overLimit = 40;
 const step = 1 / 512;
+/** A round that gains less than this (ΔE squared) was the last. */
+const settled = 1e-4;
 
 /**
  * Lab → what each film covers: Gauss–Newton within 0..1, damped (Levenberg 1944), on colour, ink limit and the wish for the grey ink together.
  * Where several mixtures make one colour, the wish decides, smoothly.
  */
-export function inverter({
-  model,
-  foresight,
-  limit,
-  grey,
-  greyShare,
-  reach,
-}: InvertAsk): (target: Lab, from: ArrayLike<number>, rounds: number) => Inverted {
+export function inverter({ model, foresight, limit, grey, greyShare, reach }: InvertAsk): Invert {
   const { k } = model;
   const paper = foresight.lab(new Float64Array(k));
   const darkest = foresight.lab(Float64Array.from({ length: k }, () => Math.min(1, limit / k)))[0];
@@ -59,7 +57,7 @@ export function inverter({
     J = new Float64Array(rows * k);
   const A = new Float64Array(k * k),
     g = new Float64Array(k);
-  return (target, from, rounds) => {
+  return (target, from, rounds, enough = 0) => {
     const [tl, ta, tb] = target;
     const chroma = Math.hypot(ta, tb);
     // Along and across the target's hue; greys have none.
@@ -84,6 +82,9 @@ export function inverter({
     };
     let c = Float64Array.from({ length: k }, (_, i) => Math.min(1, Math.max(0, from[i])));
     let cost = look(c, residual);
+    const colour = (): number => Math.hypot(residual[0], residual[1], residual[2]);
+    // What lies between solved neighbours and is met by their mean stays that mean.
+    if (enough > 0 && colour() < enough) return { covers: c, off: colour() };
     let damp = 0.5;
     const next = new Float64Array(k);
     for (let round = 0; round < rounds; round++) {
@@ -122,11 +123,11 @@ export function inverter({
           cost = now;
           damp = Math.max(1e-3, damp / 4);
           took = true;
-          if (gained < 1e-5) return { covers: c, off: Math.hypot(residual[0], residual[1], residual[2]) };
+          if (gained < settled) return { covers: c, off: colour() };
         } else damp *= 6;
       }
       if (!took) break;
     }
-    return { covers: c, off: Math.hypot(residual[0], residual[1], residual[2]) };
+    return { covers: c, off: colour() };
   };
 }

@@ -38,7 +38,7 @@ export interface Split {
 const greyChroma = 16;
 /** What an exact solution misses by no more lies in reach. */
 const inReach = 1;
-const samples = 2500;
+const samples = 1200;
 
 /** A picture into inks: table, Newton, planes; and how well it comes back. */
 export async function splitPicture(ask: SplitAsk, task: Task = quietTask): Promise<Split> {
@@ -67,7 +67,7 @@ export async function splitPicture(ask: SplitAsk, task: Task = quietTask): Promi
     );
     const target = aimOf(rgb[p * 3] / 255, rgb[p * 3 + 1] / 255, rgb[p * 3 + 2] / 255, aim);
     const now = deltaE00(foresight.lab(c), target);
-    const best = deltaE00(foresight.lab(invert(target, c, 12).covers), target);
+    const best = deltaE00(foresight.lab(invert(target, c, 6, 0.5).covers), target);
     (best <= inReach ? off : out).push(now);
   }
   off.sort((a, b) => a - b);

@@ -1,6 +1,6 @@
 import type { Lab } from '../../colour/index.ts';
 import { quietTask, type Task } from '../../task.ts';
-import type { Inverted } from './invert.ts';
+import type { Invert } from './invert.ts';
 
 /** sRGB → what each film covers, on a grid. */
 export interface SplitTable {
@@ -13,6 +13,8 @@ export interface SplitTable {
 
 const coarse = 9,
   fine = 33;
+/** Steps of Lab that nobody sees, not even in a gradient. */
+const met = 0.15;
 
 /**
  * The inverse on a grid of sRGB: a coarse grid solved from its neighbours' solutions, then every other step between them put in and refined by
@@ -21,7 +23,7 @@ const coarse = 9,
 export async function splitTable(
   k: number,
   aim: (r: number, g: number, b: number) => Lab,
-  invert: (target: Lab, from: ArrayLike<number>, rounds: number) => Inverted,
+  invert: Invert,
   task: Task = quietTask,
 ): Promise<SplitTable> {
   let side = coarse;
@@ -51,7 +53,7 @@ export async function splitTable(
         for (let b = 0; b < next; b++) {
           coversAt(old, (r / (next - 1)) * 255, (g / (next - 1)) * 255, (b / (next - 1)) * 255, start);
           const target = aim(r / (next - 1), g / (next - 1), b / (next - 1));
-          finer.set(invert(target, start, next === fine ? 3 : 6).covers, at(r, g, b, next) * k);
+          finer.set(invert(target, start, next === fine ? 3 : 6, met).covers, at(r, g, b, next) * k);
         }
       if (r % 4 === 0) {
         task.report(next === fine ? 0.3 + (0.6 * r) / next : (0.3 * r) / next);
