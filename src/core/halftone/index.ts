@@ -10,3 +10,4 @@ export { screener, type ScreenAsk, type Screener } from './screen/screener.ts';
 export { supercellFor, type Supercell } from './screen/supercell.ts';
 export { splitPicture, type Split, type SplitAsk } from './split/split.ts';
 export type { ToneReach } from './split/invert.ts';
+export { toneCut, type LineWay, type ToneCut, type ToneCutAsk } from './lines/tone-cut.ts';

@@ -37,7 +37,7 @@ const weights: Record<ToneReach, readonly [number, number, number]> = {
 /** Steps of Lab that a wish for the grey ink may cost: enough to choose among mixtures of one colour, too little to move it. */
 const wish = 0.6,
   sparing = 0.15,
-  overLimit = 40;
+  overLimit = 250;
 const step = 1 / 512;
 /** A round that gains less than this (ΔE squared) was the last. */
 const settled = 1e-4;

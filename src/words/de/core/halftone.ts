@@ -38,6 +38,16 @@ export const halftone: Same<typeof en.halftone> = {
     `Bänder von ${layers}: etwa ${period} breit, deutlich zu sehen. Einen der Filme drehen oder seine Rasterweite ändern.`,
   theMesh: 'dem Gewebe',
 
+  // Linien für das Messer.
+  pitchTooSmall: ({ pitch, least }) =>
+    `Linien im Abstand von ${pitch} stehen zu eng: Die schmalste Öffnung und der schmalste Steg dieses Materials brauchen ${least}.`,
+  widerPitch: 'Sie weiter setzen oder ein anderes Material nehmen.',
+  noLines: 'Das Bild ist überall zu hell für eine einzige Öffnung.',
+  darkerPicture: 'Ein dunkleres Bild nehmen oder die Linien enger setzen.',
+  linesMade: ({ n, pitch, lightest, darkest }) =>
+    `${many(n, 'Öffnung', 'Öffnungen')}, ${pitch} von Linie zu Linie: Töne von ${lightest} bis ${darkest}; was heller ist, bleibt blank.`,
+  linesWritten: ({ folder, layer }) => `Geschrieben nach ${folder}. Die Schneidedatei: laydown cut ${folder} ${layer} --out linien.svg.`,
+
   // Auf dem Film selbst.
   filmOf: ({ title, run, layer }) => `${title}: Lauf ${run}, ${layer}`,
   filmDots: ({ ruling, angle, shape, least, dpi }) => `${ruling} je cm, ${angle}°, ${shape}, keine unter ${least}; ${dpi} dpi`,

@@ -37,6 +37,16 @@ export const halftone = {
     `Bands of ${layers}: about ${period} wide, plain to see. Turn one of the films, or change its ruling.`,
   theMesh: 'the mesh',
 
+  // Lines that a knife cuts.
+  pitchTooSmall: ({ pitch, least }: { pitch: LengthText; least: LengthText }) =>
+    `Lines ${pitch} apart are too close: the narrowest opening and the narrowest strip of this material need ${least}.`,
+  widerPitch: 'Set them farther apart, or take another material.',
+  noLines: 'The picture is too light everywhere for a single opening.',
+  darkerPicture: 'Take a darker picture, or set the lines closer.',
+  linesMade: ({ n, pitch, lightest, darkest }: { n: number; pitch: LengthText; lightest: ShareText; darkest: ShareText }) =>
+    `${many(n, 'opening', 'openings')}, ${pitch} from line to line: tones from ${lightest} to ${darkest}; what is lighter stays bare.`,
+  linesWritten: ({ folder, layer }: { folder: NameText; layer: NameText }) => `Written to ${folder}. The cut file: laydown cut ${folder} ${layer} --out lines.svg.`,
+
   // On the film itself.
   filmOf: ({ title, run, layer }: { title: NameText; run: number; layer: NameText }) => `${title}: run ${run}, ${layer}`,
   filmDots: ({
