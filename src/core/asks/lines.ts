@@ -33,7 +33,12 @@ export function askLines(job: Job, picture: Picture, question: LinesQuestion): L
   const least = leastBridgeMm + leastOpeningMm;
   const pitchMm = question.pitchMm ?? Math.ceil(2.2 * least * 2) / 2;
   if (pitchMm < least * 1.05)
-    fail('pitch-too-small', 'pitch', say('halftone.pitchTooSmall', { pitch: length(pitchMm, 1), least: length(least, 1) }), say('halftone.widerPitch'));
+    fail(
+      'pitch-too-small',
+      'pitch',
+      say('halftone.pitchTooSmall', { pitch: length(pitchMm, 1), least: length(least, 1) }),
+      say('halftone.widerPitch'),
+    );
   const { widthMm, heightMm } = job.image;
   const crop = cropOf(question.crop, picture, job.image);
   // A tone is what lies under a line and half its pitch on both sides: no finer than a third of that.
@@ -65,12 +70,16 @@ export function askLines(job: Job, picture: Picture, question: LinesQuestion): L
     cover,
   });
   if (cut.region.rings.length === 0) fail('no-lines', 'picture', say('halftone.noLines'), say('halftone.darkerPicture'));
-  const kept = question.after ? job : { ...job, forms: [], cuts: [], layers: [], wanted: [], proofReadings: [], potLogs: [], done: undefined, picture: undefined };
+  const kept = question.after
+    ? job
+    : { ...job, forms: [], cuts: [], layers: [], wanted: [], proofReadings: [], potLogs: [], done: undefined, picture: undefined };
   const formId = freshId(kept.forms, 'tone-lines'),
     cutId = freshId(kept.cuts, 'tone-lines'),
     layerId = freshId(kept.layers, 'tone-lines');
   const round = (v: number): number => Math.round(v * 1000) / 1000;
-  const outline = cut.region.rings.map((ring) => Array.from({ length: ring.length / 2 }, (_, i): [number, number] => [round(ring[2 * i]), round(ring[2 * i + 1])]));
+  const outline = cut.region.rings.map((ring) =>
+    Array.from({ length: ring.length / 2 }, (_, i): [number, number] => [round(ring[2 * i]), round(ring[2 * i + 1])]),
+  );
   const box = boxOf(outline);
   const name = job.title;
   const base = job.inks.find((k) => k.role === 'transparent-base')?.id;
@@ -78,7 +87,10 @@ export function askLines(job: Job, picture: Picture, question: LinesQuestion): L
     job: parseJob({
       ...kept,
       forms: [...kept.forms, { id: formId, name, outline }],
-      cuts: [...kept.cuts, { id: cutId, name, material: job.materials.length > 0 ? material.id : undefined, parts: [{ form: formId, ...box }] }],
+      cuts: [
+        ...kept.cuts,
+        { id: cutId, name, material: job.materials.length > 0 ? material.id : undefined, parts: [{ form: formId, ...box }] },
+      ],
       layers: [...kept.layers, { id: layerId, name, cut: cutId, side: 'window', ink: question.ink ?? null, base }],
     }),
     layerId,

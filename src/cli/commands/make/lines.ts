@@ -55,7 +55,8 @@ export const lines: Command = {
   },
   async run(call) {
     const given = call.options;
-    const path = call.words[0] ?? fail('no-picture', say('where.commandLine'), say('refusals.whichPicture'), say('refusals.namePictureOrJob'));
+    const path =
+      call.words[0] ?? fail('no-picture', say('where.commandLine'), say('refusals.whichPicture'), say('refusals.namePictureOrJob'));
     const shelf = textOf(given['with']) ?? fail('no-shelf', placeOf('--with'), say('refusals.whoseInks'), say('refusals.nameWith'));
     const bundle = takeJob(shelf);
     const title = basename(path).replace(/\.[^.]*$/, '');
@@ -64,16 +65,28 @@ export const lines: Command = {
     checkFree(out, wish);
     const way = textOf(given['way']) ?? 'parallel';
     const found = ways.find((one) => one === way);
-    if (!found) fail('no-such-way', placeOf('--way'), say('cli.cannotUse', { text: asName(way) }), say('cli.useOneOf', { all: list(ways.map(asName), 'or') }));
+    if (!found)
+      fail(
+        'no-such-way',
+        placeOf('--way'),
+        say('cli.cannotUse', { text: asName(way) }),
+        say('cli.useOneOf', { all: list(ways.map(asName), 'or') }),
+      );
     const ink = textOf(given['ink']);
     if (ink !== undefined && !bundle.job.inks.some((k) => k.id === ink))
-      fail('no-such-ink', placeOf('--ink'), say('halftone.noSuchInk', { ink: asName(ink) }), say('halftone.nameInks', { ids: idsOf(bundle.job.inks) }));
+      fail(
+        'no-such-ink',
+        placeOf('--ink'),
+        say('halftone.noSuchInk', { ink: asName(ink) }),
+        say('halftone.nameInks', { ids: idsOf(bundle.job.inks) }),
+      );
     const picture = await readPictureApart(readFileBytes(path), path);
     const crop = textOf(given['crop']);
     const part = crop === undefined ? undefined : cropPartOf(crop, placeOf('--crop'));
     const after = given['after'] === true;
     const asked = { name: title, crop: part } as Parameters<typeof imageOf>[2];
-    const sized = given['width'] === undefined && given['height'] === undefined ? { ...given, width: String(bundle.job.image.widthMm) } : given;
+    const sized =
+      given['width'] === undefined && given['height'] === undefined ? { ...given, width: String(bundle.job.image.widthMm) } : given;
     const job: Job = after ? bundle.job : { ...bundle.job, title, image: imageOf(sized, bundle.job, asked, picture) };
     const answer = askLines(job, picture, {
       way: found,
@@ -88,7 +101,11 @@ export const lines: Command = {
     const used = JSON.stringify(answer.job);
     const made = { job: answer.job, attachments: new Map([...bundle.attachments].filter(([name]) => used.includes(JSON.stringify(name)))) };
     const plan = await planOf(made);
-    writeWhole(out, [...writeJob(made)].map(([name, bytes]) => ({ path: name, bytes })), wish);
+    writeWhole(
+      out,
+      [...writeJob(made)].map(([name, bytes]) => ({ path: name, bytes })),
+      wish,
+    );
     const layer = plan.layers.find((l) => l.id === answer.layerId);
     console.log(
       sayHere('halftone.linesMade', {

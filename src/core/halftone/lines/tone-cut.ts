@@ -32,7 +32,8 @@ export function toneCut(ask: ToneCutAsk): ToneCut {
   if (ask.way === 'holes') return holes(ask);
   const guide = { widthMm, heightMm, pitchMm, marginMm: leastBridgeMm };
   const centre = ask.centreMm ?? [widthMm / 2, heightMm / 2];
-  const lines = ask.way === 'parallel' ? parallelLines(guide, ask.angleDeg ?? 0) : ask.way === 'rings' ? rings(guide, centre) : spiral(guide, centre);
+  const lines =
+    ask.way === 'parallel' ? parallelLines(guide, ask.angleDeg ?? 0) : ask.way === 'rings' ? rings(guide, centre) : spiral(guide, centre);
   const rules: LineRules = { pitchMm, leastOpeningMm, leastBridgeMm: leastBridgeMm * 1.02, longestMm };
   return {
     region: slitsAlong(lines, ask.cover, rules),
@@ -57,11 +58,22 @@ function holes({ widthMm, heightMm, pitchMm, leastOpeningMm, leastBridgeMm, punc
         y = (row + 0.5) * rowMm;
       if (x > widthMm) break;
       const tone = cover(x, y);
-      const best = [0, ...sizes].reduce((near, d) => (Math.abs((d ? share(d) : 0) - tone) < Math.abs((near ? share(near) : 0) - tone) ? d : near), 0);
+      const best = [0, ...sizes].reduce(
+        (near, d) => (Math.abs((d ? share(d) : 0) - tone) < Math.abs((near ? share(near) : 0) - tone) ? d : near),
+        0,
+      );
       const edge = best / 2 + leastBridgeMm;
       if (best === 0 || x < edge || y < edge || x > widthMm - edge || y > heightMm - edge) continue;
       const n = 48;
-      found.push(Float64Array.from({ length: 2 * n }, (_, i) => (i % 2 === 0 ? x + (best / 2) * Math.cos((Math.PI * i) / n) : y + (best / 2) * Math.sin((Math.PI * (i - 1)) / n))));
+      found.push(
+        Float64Array.from({ length: 2 * n }, (_, i) =>
+          i % 2 === 0 ? x + (best / 2) * Math.cos((Math.PI * i) / n) : y + (best / 2) * Math.sin((Math.PI * (i - 1)) / n),
+        ),
+      );
     }
-  return { region: { rings: found }, lightest: sizes.length > 0 ? share(sizes[0]) : 0, darkest: sizes.length > 0 ? share(sizes[sizes.length - 1]) : 0 };
+  return {
+    region: { rings: found },
+    lightest: sizes.length > 0 ? share(sizes[0]) : 0,
+    darkest: sizes.length > 0 ? share(sizes[sizes.length - 1]) : 0,
+  };
 }

@@ -45,7 +45,8 @@ export const halftone = {
   darkerPicture: 'Take a darker picture, or set the lines closer.',
   linesMade: ({ n, pitch, lightest, darkest }: { n: number; pitch: LengthText; lightest: ShareText; darkest: ShareText }) =>
     `${many(n, 'opening', 'openings')}, ${pitch} from line to line: tones from ${lightest} to ${darkest}; what is lighter stays bare.`,
-  linesWritten: ({ folder, layer }: { folder: NameText; layer: NameText }) => `Written to ${folder}. The cut file: laydown cut ${folder} ${layer} --out lines.svg.`,
+  linesWritten: ({ folder, layer }: { folder: NameText; layer: NameText }) =>
+    `Written to ${folder}. The cut file: laydown cut ${folder} ${layer} --out lines.svg.`,
 
   // On the film itself.
   filmOf: ({ title, run, layer }: { title: NameText; run: number; layer: NameText }) => `${title}: run ${run}, ${layer}`,
