@@ -18,7 +18,7 @@ export interface FittedRamps {
   readonly off: readonly (readonly number[])[];
 }
 
-/** Where no wedge says otherwise: the middle of nine published printing conditions' own (docs/optics.md 7). */
+/** Where no wedge says otherwise: the middle of nine published printing conditions' own (docs/optics.md 11). */
 export const usualN = 1.8;
 const nDoubt = 0.6,
   stepDoubt = 0.4;

@@ -57,12 +57,12 @@ export interface ToneForesight {
   readonly band: (coverages: ArrayLike<number>) => number;
 }
 
-/** A wedge read at all bands tells more than one cover: half of what each band says beside it is taken over (docs/optics.md 7). */
+/** A wedge read at all bands tells more than one cover: half of what each band says beside it is taken over (docs/optics.md 11). */
 const ofBands = 0.5;
 /** Bands where ink and paper differ by less than this (as roots) tell nothing of the cover. */
 const leastContrast = 0.02;
 const levels = 256;
-/** What tones themselves are off by beside what solids are: chosen on published sets (docs/optics.md 7). */
+/** What tones themselves are off by beside what solids are: chosen on published sets (docs/optics.md 11). */
 const toneBand = 1.2;
 /** Of what solids may be off by, tones show this much: their errors are not all one way. Chosen likewise. */
 const solidShare = 0.7;
