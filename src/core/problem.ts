@@ -50,6 +50,17 @@ export function fail(code: string, place: string | Saying, message: Saying, advi
   throw new ProblemError([problem('error', code, place, message, advice)]);
 }
 
+/** Runs a part of something larger; what it refuses goes to `problems`, and the part is missing. */
+export function attempt<T>(problems: Problem[], work: () => T): T | null {
+  try {
+    return work();
+  } catch (error) {
+    if (!(error instanceof ProblemError)) throw error;
+    problems.push(...error.problems);
+    return null;
+  }
+}
+
 /** What a stack trace shows a programmer. Printmakers read `tellProblem` (words). */
 function traceOf(p: Problem): string {
   const message = `${p.message.key} ${JSON.stringify(p.message.values ?? {})}`;

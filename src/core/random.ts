@@ -1,4 +1,5 @@
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
+import { log } from './numeric/index.ts';
 
 /** Seeded random numbers: the same seed gives the same numbers in the browser and in Node. */
 export interface Random {
@@ -36,7 +37,7 @@ export function seeded(seed: number): Random {
         spare = undefined;
         return value;
       }
-      const radius = Math.sqrt(-2 * Math.log(1 - next()));
+      const radius = Math.sqrt(-2 * log(1 - next()));
       const angle = 2 * Math.PI * next();
       spare = settled(radius * Math.sin(angle));
       return settled(radius * Math.cos(angle));

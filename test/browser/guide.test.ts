@@ -111,9 +111,20 @@ describe('the next sensible step', () => {
   }, 120_000);
 });
 
+let once: Promise<Page> | undefined;
+/** tide-pool at the laydown: one page for all that follows. */
+async function atLaydown(): Promise<Page> {
+  const page = await (once ??= openBench(browser, `${server.url}?job=open#laydown`).then((o) => o.page));
+  await page.evaluate(() => {
+    location.hash = 'laydown';
+  });
+  await settled(page);
+  return page;
+}
+
 describe('words of the trade', () => {
   test('are at hand at every station, push the bench down and never cover it', async () => {
-    const { page } = await openBench(browser, `${server.url}?job=open#laydown`);
+    const page = await atLaydown();
     for (const station of await page.locator('.stations a').evaluateAll((all) => all.map((a) => a.getAttribute('href')!.split('#')[1]))) {
       await page.evaluate((id) => {
         location.hash = id;
@@ -132,11 +143,10 @@ describe('words of the trade', () => {
       ).toBe(true);
       await page.keyboard.press('Escape');
     }
-    await page.close();
   }, 120_000);
 
   test('a ‘why’ explains the words it uses, right there, in the language in use', async () => {
-    const { page } = await openBench(browser, `${server.url}?job=open#laydown`);
+    const page = await atLaydown();
     const check = async (glossary: typeof en.glossary): Promise<void> => {
       const why = page.locator('.laydown figcaption .why');
       await why.locator('summary').click();
@@ -150,13 +160,13 @@ describe('words of the trade', () => {
     await check(en.glossary);
     await page.locator('.header .language-switch').getByRole('radio', { name: 'Deutsch' }).check();
     await check(de.glossary);
-    await page.close();
+    await page.locator('.header .language-switch').getByRole('radio', { name: 'English' }).check();
   }, 120_000);
 });
 
 describe('at the laydown', () => {
   test('the proof is shown as sheets may fall; a slider then only paints', async () => {
-    const { page } = await openBench(browser, `${server.url}?job=open#laydown`);
+    const page = await atLaydown();
     const pixels = (): Promise<string> =>
       page.locator('.laydown-side .proof-canvas').evaluate((c) => {
         const { width, height } = c as HTMLCanvasElement;
@@ -177,11 +187,10 @@ describe('at the laydown', () => {
     await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))));
     expect(await proofColour(page, 0.1, 0.1)).not.toEqual(before);
     expect(await page.locator('.proof-figure').getAttribute('data-sheet')).not.toBe('none');
-    await page.close();
   }, 120_000);
 
   test('every paper side by side, and a wanted colour that follows the slider', async () => {
-    const { page } = await openBench(browser, `${server.url}?job=open#laydown`);
+    const page = await atLaydown();
     await page.getByRole('button', { name: en.laydown.allPapers }).click();
     expect(await page.locator('.laydown-papers .proof-canvas').count()).toBe(tidePool().job.papers.length);
     await page.getByRole('button', { name: en.laydown.allPapers }).click();
@@ -190,6 +199,5 @@ describe('at the laydown', () => {
     await page.locator('[data-layer=urchin] input[type=range]').fill('30');
     await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))));
     expect(await wanted.textContent()).not.toBe(before);
-    await page.close();
   }, 120_000);
 });

@@ -79,12 +79,26 @@ async function everyPart(page: Page, station: string): Promise<string[]> {
 }
 const stations = ['forms', 'picture', 'stencils', 'inks', 'laydown', 'overlaps', 'press', 'pulling', 'edition'];
 
-async function openIn(size = { width: 1440, height: 900 }): Promise<Page> {
-  const page = await browser.newPage({ viewport: size });
-  await page.goto(`${server.url}?job=open#laydown`);
-  await page.waitForSelector('main[aria-busy=false] .proof-canvas', { timeout: 60_000 });
+let kept: Page | undefined;
+/** tide-pool at the laydown, in English: one page for all tests, so that it is planned once. */
+async function openIn(size = desk): Promise<Page> {
+  const page = kept ?? (await browser.newPage({ viewport: desk }));
+  if (!kept) {
+    kept = page;
+    await page.goto(`${server.url}?job=open#laydown`);
+    await page.waitForSelector('main[aria-busy=false] .proof-canvas', { timeout: 60_000 });
+  } else {
+    await page.setViewportSize(desk);
+    await choose(page, 'English');
+    await page.evaluate(() => {
+      location.hash = 'laydown';
+    });
+    await page.waitForSelector('main[aria-busy=false] .proof-canvas');
+  }
+  await page.setViewportSize(size);
   return page;
 }
+const desk = { width: 1440, height: 900 };
 const choose = (page: Page, name: 'English' | 'Deutsch'): Promise<void> =>
   page.locator('.language-switch:visible').getByRole('radio', { name }).check();
 
@@ -105,9 +119,114 @@ describe('the second language', () => {
       await page.getByRole('button', { name, exact: true }).first().click();
       expect(englishIn(await readPage(page)), name).toEqual([]);
     }
-    await page.close();
   }, 240_000);
 
+  test('a file that can’t be opened is refused in German', async () => {
+    const page = await openIn();
+    await choose(page, 'Deutsch');
+    const { job, attachments } = tidePool();
+    const spoilt = (change: object): Uint8Array => writeJobFile({ attachments, job: { ...job, ...change } as JobBundle['job'] });
+    const opener = page.getByRole('button', { name: de.shell.open, exact: true });
+    for (const bytes of [
+      new TextEncoder().encode('no zip'),
+      spoilt({ title: 3, units: 'yard', seed: -1, image: { widthMm: 0 } }),
+      spoilt({ schemaVersion: 99 }),
+      spoilt({ layers: {}, papers: [{ id: 'No!' }] }),
+    ]) {
+      if ((await opener.getAttribute('aria-expanded')) === 'false') await opener.click();
+      await page
+        .locator('#drawer input[type=file]')
+        .first()
+        .setInputFiles({ name: 'kelp.laydown', mimeType: 'application/zip', buffer: Buffer.from(bytes) });
+      await page.locator('.problems li').first().waitFor();
+      expect(englishIn(await readPage(page))).toEqual([]);
+      await page.getByRole('button', { name: de.shell.close, exact: true }).click();
+    }
+  }, 60_000);
+
+  test('it is remembered on the machine: load again and it is still German', async () => {
+    const page = await openIn();
+    await choose(page, 'Deutsch');
+    await page.reload();
+    await page.waitForSelector('main[aria-busy=false] .proof-canvas');
+    expect(await page.evaluate(() => document.documentElement.lang)).toBe('de');
+    expect(await page.getByRole('button', { name: de.shell.save, exact: true }).count()).toBe(1);
+  }, 120_000);
+
+  test('where the browser asks for German, the empty bench speaks it unasked; a choice goes before the browser’s', async () => {
+    const context = await browser.newContext({ locale: 'de-AT' });
+    const page = await context.newPage();
+    await page.goto(server.url);
+    await page.getByText(de.shell.emptyText).waitFor();
+    expect(englishIn(await readPage(page))).toEqual([]);
+    await choose(page, 'English');
+    await page.reload();
+    await page.getByText(allEnglish.bench.shell.emptyText).waitFor();
+    await context.close();
+  }, 120_000);
+
+  test('keys alone change it, and what is written follows at once', async () => {
+    const page = await openIn();
+    const english = page.locator('.header .language-switch').getByRole('radio', { name: 'English' });
+    await page.getByRole('button', { name: allEnglish.bench.shell.print, exact: true }).focus();
+    await page.keyboard.press('Tab');
+    expect(await english.evaluate((e) => e === document.activeElement)).toBe(true);
+    await page.keyboard.press('ArrowRight');
+    await expect.poll(() => page.getByRole('button', { name: de.shell.print, exact: true }).count()).toBe(1);
+    await page.keyboard.press('ArrowLeft');
+    await expect.poll(() => page.getByRole('button', { name: allEnglish.bench.shell.print, exact: true }).count()).toBe(1);
+  }, 120_000);
+
+  test('numbers stand with a decimal comma, and one with a comma or a point is understood', async () => {
+    const page = await openIn();
+    await choose(page, 'Deutsch');
+    await page.evaluate(() => {
+      location.hash = 'press';
+    });
+    await page.locator('[data-part=gap]').click();
+    const gap = page.getByRole('textbox', { name: de.press.gapOwn, exact: true });
+    for (const [typed, shown] of [
+      ['4,25', '4,25'],
+      ['3.75', '3,75'],
+    ] as const) {
+      await gap.fill(typed);
+      await gap.press('Enter');
+      await expect.poll(() => gap.inputValue()).toBe(shown);
+      await expect.poll(() => page.locator('main h2').first().textContent()).toContain(de.press.gapHead(`${shown}\u00a0mm`));
+    }
+    await choose(page, 'English');
+    expect(await page.getByRole('textbox', { name: allEnglish.bench.press.gapOwn, exact: true }).inputValue()).toBe('3.75');
+  }, 120_000);
+
+  test.each([
+    [1440, 900],
+    [820, 1180],
+    [390, 844],
+  ])(
+    'at %i px the switch is in sight, nothing runs over the edge, axe finds nothing',
+    async (width, height) => {
+      const page = await openIn({ width, height });
+      if ((await page.locator('.language-switch:visible').count()) === 0)
+        await page.getByRole('button', { name: allEnglish.bench.shell.open, exact: true }).click();
+      await choose(page, 'Deutsch');
+      expect(await page.locator('.language-switch:visible').count()).toBe(1);
+      expect(await violations(page)).toEqual([]);
+      for (const station of stations) {
+        await page.evaluate((id) => {
+          location.hash = id;
+        }, station);
+        await page.waitForSelector('main[aria-busy=false]');
+        await atRest(page);
+        expect(await page.evaluate(() => document.documentElement.scrollWidth), station).toBeLessThanOrEqual(width);
+        // The press page on a small screen shows no header, and so no heading of the first order: in either language.
+        // At one size: `everyone.test.ts` looks at all of them.
+        if (width === 390 && station !== 'pulling') expect(await violations(page), station).toEqual([]);
+      }
+    },
+    180_000,
+  );
+
+  // Last: they lay other jobs on the bench.
   test.each<[string, () => JobBundle]>([
     ['pulled and counted: numbers, documentation, colophon, labels', pulled],
     [
@@ -164,118 +283,7 @@ describe('the second language', () => {
       await page.locator('.status button').click();
       expect(await page.locator('.problems li').count()).toBeGreaterThan(0);
       expect(englishIn(await readPage(page)), 'problems').toEqual([]);
-      await page.close();
     },
     240_000,
-  );
-
-  test('a file that can’t be opened is refused in German', async () => {
-    const page = await openIn();
-    await choose(page, 'Deutsch');
-    const { job, attachments } = tidePool();
-    const spoilt = (change: object): Uint8Array => writeJobFile({ attachments, job: { ...job, ...change } as JobBundle['job'] });
-    const opener = page.getByRole('button', { name: de.shell.open, exact: true });
-    for (const bytes of [
-      new TextEncoder().encode('no zip'),
-      spoilt({ title: 3, units: 'yard', seed: -1, image: { widthMm: 0 } }),
-      spoilt({ schemaVersion: 99 }),
-      spoilt({ layers: {}, papers: [{ id: 'No!' }] }),
-    ]) {
-      if ((await opener.getAttribute('aria-expanded')) === 'false') await opener.click();
-      await page
-        .locator('#drawer input[type=file]')
-        .first()
-        .setInputFiles({ name: 'kelp.laydown', mimeType: 'application/zip', buffer: Buffer.from(bytes) });
-      await page.locator('.problems li').first().waitFor();
-      expect(englishIn(await readPage(page))).toEqual([]);
-      await page.getByRole('button', { name: de.shell.close, exact: true }).click();
-    }
-    await page.close();
-  }, 60_000);
-
-  test('it is remembered on the machine: load again and it is still German', async () => {
-    const page = await openIn();
-    await choose(page, 'Deutsch');
-    await page.reload();
-    await page.waitForSelector('main[aria-busy=false] .proof-canvas');
-    expect(await page.evaluate(() => document.documentElement.lang)).toBe('de');
-    expect(await page.getByRole('button', { name: de.shell.save, exact: true }).count()).toBe(1);
-    await page.close();
-  }, 120_000);
-
-  test('where the browser asks for German, the empty bench speaks it unasked; a choice goes before the browser’s', async () => {
-    const context = await browser.newContext({ locale: 'de-AT' });
-    const page = await context.newPage();
-    await page.goto(server.url);
-    await page.getByText(de.shell.emptyText).waitFor();
-    expect(englishIn(await readPage(page))).toEqual([]);
-    await choose(page, 'English');
-    await page.reload();
-    await page.getByText(allEnglish.bench.shell.emptyText).waitFor();
-    await context.close();
-  }, 120_000);
-
-  test('keys alone change it, and what is written follows at once', async () => {
-    const page = await openIn();
-    const english = page.locator('.header .language-switch').getByRole('radio', { name: 'English' });
-    await page.getByRole('button', { name: allEnglish.bench.shell.print, exact: true }).focus();
-    await page.keyboard.press('Tab');
-    expect(await english.evaluate((e) => e === document.activeElement)).toBe(true);
-    await page.keyboard.press('ArrowRight');
-    await expect.poll(() => page.getByRole('button', { name: de.shell.print, exact: true }).count()).toBe(1);
-    await page.keyboard.press('ArrowLeft');
-    await expect.poll(() => page.getByRole('button', { name: allEnglish.bench.shell.print, exact: true }).count()).toBe(1);
-    await page.close();
-  }, 120_000);
-
-  test('numbers stand with a decimal comma, and one with a comma or a point is understood', async () => {
-    const page = await openIn();
-    await choose(page, 'Deutsch');
-    await page.evaluate(() => {
-      location.hash = 'press';
-    });
-    await page.locator('[data-part=gap]').click();
-    const gap = page.getByRole('textbox', { name: de.press.gapOwn, exact: true });
-    for (const [typed, shown] of [
-      ['4,25', '4,25'],
-      ['3.75', '3,75'],
-    ] as const) {
-      await gap.fill(typed);
-      await gap.press('Enter');
-      await expect.poll(() => gap.inputValue()).toBe(shown);
-      await expect.poll(() => page.locator('main h2').first().textContent()).toContain(de.press.gapHead(`${shown}\u00a0mm`));
-    }
-    await choose(page, 'English');
-    expect(await page.getByRole('textbox', { name: allEnglish.bench.press.gapOwn, exact: true }).inputValue()).toBe('3.75');
-    await page.close();
-  }, 120_000);
-
-  test.each([
-    [1440, 900],
-    [820, 1180],
-    [390, 844],
-  ])(
-    'at %i px the switch is in sight, nothing runs over the edge, axe finds nothing',
-    async (width, height) => {
-      const page = await openIn({ width, height });
-      if ((await page.locator('.language-switch:visible').count()) === 0)
-        await page.getByRole('button', { name: allEnglish.bench.shell.open, exact: true }).click();
-      await choose(page, 'Deutsch');
-      expect(await page.locator('.language-switch:visible').count()).toBe(1);
-      expect(await violations(page)).toEqual([]);
-      for (const station of stations) {
-        await page.evaluate((id) => {
-          location.hash = id;
-        }, station);
-        await page.waitForSelector('main[aria-busy=false]');
-        await atRest(page);
-        expect(await page.evaluate(() => document.documentElement.scrollWidth), station).toBeLessThanOrEqual(width);
-        // The press page on a small screen shows no header, and so no heading of the first order: in either language.
-        // At one size: `everyone.test.ts` looks at all of them.
-        if (width === 390 && station !== 'pulling') expect(await violations(page), station).toEqual([]);
-      }
-      await page.close();
-    },
-    180_000,
   );
 });

@@ -1,7 +1,7 @@
-import type { Browser } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { violations } from './axe.ts';
-import { atRest, openBrowser, serveBench, tidePool, type BenchServer } from './bench-page.ts';
+import { atRest, openBench, openBrowser, serveBench, tidePool, type BenchServer } from './bench-page.ts';
 
 let browser: Browser;
 let server: BenchServer;
@@ -13,6 +13,18 @@ afterAll(async () => {
   await browser?.close();
   await server?.close();
 });
+
+let once: Promise<{ page: Page; complaints: string[] }> | undefined;
+/** One page for all tests, so that tide-pool is planned once. */
+const opened = (): Promise<{ page: Page; complaints: string[] }> => (once ??= openBench(browser, `${server.url}?job=open#laydown`));
+
+async function goTo(page: Page, station: string): Promise<void> {
+  await page.evaluate((id) => {
+    document.documentElement.style.fontSize = '';
+    location.hash = id;
+  }, station);
+  await page.waitForSelector(`main[aria-busy=false] .${station}`);
+}
 
 // Every part of the stations that have no browser test of their own, at desk, tablet and phone width.
 const parts: Record<string, readonly string[]> = {
@@ -28,14 +40,9 @@ describe.each(Object.entries(parts))('station %s', (station, names) => {
   ])(
     'at %i px: axe finds nothing, nothing runs over the edge, nothing complains',
     async (width, height) => {
-      const page = await browser.newPage({ viewport: { width, height } });
-      const complaints: string[] = [];
-      page.on('pageerror', (e) => complaints.push(e.message));
-      page.on('console', (m) => {
-        if (m.type() === 'error') complaints.push(m.text());
-      });
-      await page.goto(`${server.url}?job=open#${station}`);
-      await page.waitForSelector('main[aria-busy=false]', { timeout: 60_000 });
+      const { page, complaints } = await opened();
+      await page.setViewportSize({ width, height });
+      await goTo(page, station);
       for (const name of names.length > 0 ? names : [null]) {
         if (name)
           await page
@@ -52,7 +59,6 @@ describe.each(Object.entries(parts))('station %s', (station, names) => {
         );
       }
       expect(complaints).toEqual([]);
-      await page.close();
     },
     180_000,
   );
@@ -60,15 +66,13 @@ describe.each(Object.entries(parts))('station %s', (station, names) => {
 
 describe('inks', () => {
   test('a wanted colour is answered with recipes, fewest pots first', async () => {
-    const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
-    await page.goto(`${server.url}?job=open#inks`);
-    await page.waitForSelector('main[aria-busy=false]', { timeout: 60_000 });
+    const { page } = await opened();
+    await goTo(page, 'inks');
     const text = async (): Promise<string> => (await page.locator('main').textContent()) ?? '';
     await page.getByText('A wanted colour', { exact: true }).first().click();
     await expect.poll(text).toMatch(/Dusk violet|ΔE/);
     await page.getByText('Mixing', { exact: true }).first().click();
     await expect.poll(text).toMatch(/\d\sg/);
-    await page.close();
   }, 120_000);
 });
 
@@ -83,9 +87,9 @@ describe('with letters twice as large', () => {
   ] as const)(
     '%s at %i px: everything wraps, nothing runs over the edge',
     async (station, width) => {
-      const page = await browser.newPage({ viewport: { width, height: 900 } });
-      await page.goto(`${server.url}?job=open#${station}`);
-      await page.waitForSelector(`main[aria-busy=false] .${station}`, { timeout: 60_000 });
+      const { page } = await opened();
+      await page.setViewportSize({ width, height: 900 });
+      await goTo(page, station);
       await page.evaluate(() => {
         document.documentElement.style.fontSize = '200%';
       });
@@ -99,7 +103,6 @@ describe('with letters twice as large', () => {
           part ?? station,
         ).toBeLessThanOrEqual(width);
       }
-      await page.close();
     },
     120_000,
   );

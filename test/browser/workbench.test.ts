@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { prepare } from '../../src/cli/assets.ts';
+import { readJobAt } from '../../src/cli/disk/folder.ts';
 import { contentSecurityPolicy } from '../../src/cli/disk/web-server.ts';
 import { writeJobFile } from '../../src/core/job/index.ts';
 import { plan, readyBundle } from '../../src/core/plan/index.ts';
@@ -21,6 +22,7 @@ import {
   tidePool,
   type BenchServer,
 } from './bench-page.ts';
+import { packetInBrowser, packetInNode } from './worker-packet.ts';
 
 let browser: Browser;
 let server: BenchServer;
@@ -340,7 +342,7 @@ describe('the bench', () => {
     await page.getByRole('button', { name: 'Versions' }).click();
   });
 
-  test('the browser’s worker makes the very Plan that Node makes: every code, every Lab, to the last bit', async () => {
+  test('the browser’s worker makes the very Plan that Node makes, every code, every Lab, to the last bit; and the very packet', async () => {
     const bundle = tidePool();
     await prepare();
     const inNode = await digestPlan(plan(await readyBundle(bundle)));
@@ -366,6 +368,9 @@ describe('the bench', () => {
       [script, [...writeJobFile(bundle)]] as const,
     );
     expect(inBrowser).toEqual(inNode);
+    // And what is printed of it, file by file; all examples: `npm run attack -- same`.
+    const other = readJobAt('examples/letters');
+    expect(await packetInBrowser(bench.page, script, other)).toEqual(await packetInNode(other));
   }, 180_000);
 
   test('the page says the same policy in its head as the server does', async () => {

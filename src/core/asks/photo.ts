@@ -1,3 +1,4 @@
+import { pow } from '../numeric/index.ts';
 import { srgbSpace, wideSpace, type Photograph } from '../ink/index.ts';
 import type { Picture } from '../separate/index.ts';
 
@@ -31,7 +32,7 @@ export function photographOf(picture: Picture): Photograph {
 /** IEC 61966-2-1, the other way round. */
 function encoded(light: number): number {
   const v = Math.min(1, Math.max(0, light));
-  return v <= 0.0031308 ? 12.92 * v : 1.055 * v ** (1 / 2.4) - 0.055;
+  return v <= 0.0031308 ? 12.92 * v : 1.055 * pow(v, 1 / 2.4) - 0.055;
 }
 
 function inverse(m: readonly (readonly [number, number, number])[]): number[][] {

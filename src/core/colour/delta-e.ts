@@ -1,3 +1,4 @@
+import { exp } from '../numeric/index.ts';
 import type { Lab } from './bands.ts';
 
 const pow25to7 = 25 ** 7;
@@ -60,7 +61,7 @@ export function deltaE00Of(l1: number, a1: number, b1: number, l2: number, a2: n
   // The turn is about blue (275°): from 0° to 150° it is below 1e-10.
   if (y < 0 || x < -0.86) {
     const turn = (hue(y, x) / rad - 275) / 25;
-    rotation = -2 * Math.sqrt(c7Above / (c7Above + pow25to7)) * Math.sin(60 * rad * Math.exp(-turn * turn));
+    rotation = -2 * Math.sqrt(c7Above / (c7Above + pow25to7)) * Math.sin(60 * rad * exp(-turn * turn));
   }
   const l50 = (lMean - 50) * (lMean - 50);
   const sl = dL / (1 + (0.015 * l50) / Math.sqrt(20 + l50));

@@ -1,3 +1,4 @@
+import { cbrt } from '../numeric/index.ts';
 import type { Lab, Spectrum, Xyz } from './bands.ts';
 import { whitePoints, type Illuminant } from './weights.ts';
 import { xyzFromSpectrum } from './xyz.ts';
@@ -6,7 +7,7 @@ import { xyzFromSpectrum } from './xyz.ts';
 const epsilon = 216 / 24389;
 const kappa = 24389 / 27;
 
-const f = (t: number): number => (t > epsilon ? Math.cbrt(t) : (kappa * t + 16) / 116);
+const f = (t: number): number => (t > epsilon ? cbrt(t) : (kappa * t + 16) / 116);
 const fInverse = (u: number): number => (u ** 3 > epsilon ? u ** 3 : (116 * u - 16) / kappa);
 
 /** XYZ (Y of white = 1) → CIELAB for the white point of the illuminant. */

@@ -1,4 +1,4 @@
-import { solveLinear } from '../numeric/index.ts';
+import { exp, log, solveLinear, tanh } from '../numeric/index.ts';
 import { figure, say } from '../../words/say.ts';
 import { fail } from '../problem.ts';
 import { BANDS, type Spectrum, type Xyz } from './bands.ts';
@@ -57,14 +57,13 @@ function solveSmoothest(xyz: Xyz): Spectrum | undefined {
   z.fill(0);
   for (let step = 1; step <= 12; step++) {
     const part = step / 12;
-    if (!newton(z, [0, 1, 2].map((k) => Math.exp(Math.log(grey[k]) * (1 - part) + Math.log(xyz[k]) * part)) as unknown as Xyz))
-      return undefined;
+    if (!newton(z, [0, 1, 2].map((k) => exp(log(grey[k]) * (1 - part) + log(xyz[k]) * part)) as unknown as Xyz)) return undefined;
   }
   return reflectance(z);
 }
 
 function reflectance(z: Float64Array): Spectrum {
-  return Float64Array.from({ length: BANDS }, (_, i) => (Math.tanh(z[i]) + 1) / 2);
+  return Float64Array.from({ length: BANDS }, (_, i) => (tanh(z[i]) + 1) / 2);
 }
 
 /** Newton on z (36) and the multipliers (3), in place. false: no solution found. */
@@ -75,7 +74,7 @@ function newton(z: Float64Array, xyz: Xyz): boolean {
     J.fill(0);
     F.fill(0);
     for (let i = 0; i < BANDS; i++) {
-      const th = Math.tanh(z[i]);
+      const th = tanh(z[i]);
       const value = (th + 1) / 2,
         slope = (1 - th * th) / 2,
         bend = -(1 - th * th) * th;

@@ -46,8 +46,11 @@ export function srgbFromXyz(xyz: Xyz): Srgb {
 /** sRGB 0..1 → XYZ under D50, Y of white = 1. */
 export function xyzFromSrgb(rgb: readonly [number, number, number]): Xyz {
   const { x, y, z } = convertRgbToXyz50({ r: rgb[0], g: rgb[1], b: rgb[2] });
-  return [x, y, z];
+  return [settled(x), settled(y), settled(z)];
 }
+
+/** culori takes powers as the engine has them: their last bits are dropped. */
+const settled = (v: number): number => Math.round(v * 1e12) / 1e12;
 
 function byte(v: number): number {
   return Math.max(0, Math.min(255, Math.round(v * 255)));

@@ -1,8 +1,8 @@
 import { offsetRegion, tidy, type Region, type Segment } from '../form/index.ts';
 import { problem, type Problem } from '../problem.ts';
-import type { Certificate, Material, Stencil } from '../stencil/index.ts';
+import type { Certificate, Material } from '../stencil/index.ts';
 import { length, lengths, list, say, type Saying } from '../../words/say.ts';
-import { writePaths } from './write-paths.ts';
+import { writePaths, type StencilLines } from './write-paths.ts';
 
 /** Knife paths as they are drawn: one fit for page, SVG and DXF. Nearer than a hand can cut, so the proof keeps its pixels. */
 export interface CutLines {
@@ -22,8 +22,7 @@ export interface WrittenCut {
   readonly problems: readonly Problem[];
 }
 
-export interface ToWrite {
-  readonly stencil: Stencil;
+export interface ToWrite extends StencilLines {
   readonly material: Material;
   readonly kerfMm: number;
   /** Where the Job says the cut. */
@@ -35,7 +34,7 @@ export interface ToWrite {
  * by point. With a kerf they are proven for what is left when that is gone. A stencil that does not hold has lines to look
  * at and none to cut; one that holds as drawn but not as written is a problem too.
  */
-export function writeCut({ stencil, material, kerfMm, place }: ToWrite): WrittenCut {
+export function writeCut({ material, kerfMm, place, ...stencil }: ToWrite): WrittenCut {
   const { outlines, data, certificate } = writePaths(stencil.cutLines, stencil, material);
   const knife: CutLines = { outlines, data };
   const unproven = (problems: readonly Problem[]): WrittenCut => ({ kerfMm, knife, machine: null, problems });
@@ -70,7 +69,7 @@ function weak({ faults }: Certificate, place: string): Problem {
 }
 
 /** What drops out, smaller by half the kerf all round: the machine takes the rest. null where something would vanish or fall apart. */
-function insideBy({ cutLines }: Stencil, kerfMm: number): Region | null {
+function insideBy({ cutLines }: StencilLines, kerfMm: number): Region | null {
   const openings = tidy(cutLines.rings, 'even-odd');
   const inside = offsetRegion(openings, -kerfMm / 2);
   return inside.rings.length === openings.rings.length ? inside : null;

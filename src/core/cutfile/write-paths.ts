@@ -2,11 +2,14 @@ import { boxRegion, fitOutline, outlineData, readPathData, tidy } from '../form/
 import type { FitRules, Region, Segment } from '../form/index.ts';
 import { certify, cutOrder, type Certificate, type Material, type Stencil } from '../stencil/index.ts';
 
+/** What is written of a stencil. */
+export type StencilLines = Pick<Stencil, 'cutLines' | 'sheet' | 'loosePieces' | 'certificate'>;
+
 /**
  * The certificate of a stencil as its file says it: `d` is the text of the closed knife paths just as written (absolute
  * M, L, C, Z, in mm). Nothing that does not hold should leave; `faults` say where.
  */
-export function certifyWritten(d: string, stencil: Stencil, material: Material): Certificate {
+export function certifyWritten(d: string, stencil: StencilLines, material: Material): Certificate {
   if (!d.trim()) return stencil.certificate;
   const cut = readPathData(d);
   // Between the knife paths paper and opening take turns, beginning with paper at the sheet's edge.
@@ -29,7 +32,7 @@ const fits: readonly FitRules[] = [0.03, 0.015, 0.006].map((toleranceMm) => ({ t
  * The knife paths `paths` of a stencil as text: with curves and few nodes where that is proven to hold, else nearer to the
  * outline, at last point by point. In the order in which to cut them, inner ones first. If `certificate` does not hold even then, the paths must not leave.
  */
-export function writePaths(paths: Region, stencil: Stencil, material: Material): WrittenPaths {
+export function writePaths(paths: Region, stencil: StencilLines, material: Material): WrittenPaths {
   const written = (outlines: readonly (readonly Segment[])[]): WrittenPaths => {
     const data = outlineData(outlines);
     return { outlines, data, certificate: certifyWritten(data, stencil, material) };

@@ -1,3 +1,4 @@
+import { exp } from '../numeric/index.ts';
 import { BANDS, deltaE00, deltaE00Of, labFromXyz, xyzAt, type Lab, type Spectrum } from '../colour/index.ts';
 import { seeded, type Random } from '../random.ts';
 import { say, sentences, type Saying } from '../../words/say.ts';
@@ -151,8 +152,8 @@ function drawMember(ask: ForesightAsk, random: Random): Member {
   const films = ask.layers.map((l) => {
     const spread = l.depositSpread ?? usualDepositSpread,
       weighing = l.strengthSpread ?? usualStrengthSpread;
-    const deposit = l.deposit * Math.exp(spread * random.normal() - (spread * spread) / 2);
-    const strength = Math.min(1, l.strength * Math.exp(weighing * random.normal()));
+    const deposit = l.deposit * exp(spread * random.normal() - (spread * spread) / 2);
+    const strength = Math.min(1, l.strength * exp(weighing * random.normal()));
     return filmOf(l.ink, strength, deposit);
   });
   return { films, surface: ask.surface };

@@ -1,5 +1,5 @@
 /** What a knife can cut: stencils from cuts, what holds them together, and the proof. */
-export { makeStencil } from './make-stencil.ts';
+export { makeStencil, needsBridges } from './make-stencil.ts';
 export { crossOpening, type Crossing } from './proof/cross-opening.ts';
 export { certify, type Limits } from './proof/certificate.ts';
 export { defaultMaterials } from './materials.ts';

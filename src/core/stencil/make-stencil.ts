@@ -9,10 +9,11 @@ import { workingGrid, workingMmPerPx } from './raster/working-grid.ts';
 import type { Limits } from './proof/certificate.ts';
 import { innerPoint } from './raster/inner-point.ts';
 import { knifeWork } from './knife.ts';
-import { nameBridges, pinnedStrip } from './bridges/name-bridges.ts';
+import { nameBridges, pinnedStrip, pricedBridges } from './bridges/name-bridges.ts';
 import { report } from './proof/report.ts';
 import { covers, isSheetRing } from './raster/rings.ts';
-import { beside, settle, spareMm } from './proof/settle.ts';
+import { follows, keepTrace, tracesOf } from './proof/retrace.ts';
+import { beside, settle, spareMm, stripsFor } from './proof/settle.ts';
 import type { Settled } from './proof/settle.ts';
 import type { InTheWay, Island, LoosePiece, PointMm, Stencil, StencilRequest } from './types.ts';
 
@@ -25,9 +26,8 @@ export function makeStencil(request: StencilRequest): Stencil {
   const { side, material, islands: wish } = request;
   const place = request.place ?? '';
   const problems: Problem[] = [];
-  const aperture = 'rings' in request.aperture ? request.aperture : boxRegion(request.aperture);
+  const { aperture, openings: openings0 } = asDrawn(request);
   const sheet = enough(request.sheet, regionBox(aperture), material.leastBridgeMm, place, problems);
-  const openings0 = withoutCrumbs(side === 'window' ? common(request.shape, aperture) : takeAway(aperture, request.shape));
   if (!openings0.rings.length) {
     problems.push(
       problem(
@@ -40,25 +40,22 @@ export function makeStencil(request: StencilRequest): Stencil {
     );
     return blank(request, sheet, problems);
   }
-  const sheetRegion = boxRegion(sheet);
-  const found = parts(takeAway(sheetRegion, openings0));
-  const frameAt = found.findIndex((part) => touches(regionBox(part), sheet));
-  const frame = found[frameAt];
-  const sorted = sortIslands(
-    found.filter((_, i) => i !== frameAt),
-    wish,
-    request.drops ?? [],
-    material.leastBridgeMm,
-    place,
-    problems,
-  );
+  const { frame, apart } = frameAndIslands(sheet, openings0);
+  const sorted = sortIslands(apart, wish, request.drops ?? [], material.leastBridgeMm, place, problems);
   const loose = sorted.filter((i) => i.handled === 'loose').map((i) => i.region);
   const held = sorted.filter((i) => i.handled === 'bridged').map((i) => i.region);
   const pinned: Strip[] = (request.pins ?? []).map((pin) => pinnedStrip(pin, Math.max(pin.widthMm ?? 0, material.leastBridgeMm + spareMm)));
   const start = unite([frame, ...held, ...loose, ...pinned.map((s) => s.region)]);
 
   const grid = workingGrid(regionBox(openings0), borderMm(material));
-  const settled = settle(start, openings0, sheet, grid, request, loose.length);
+  // Other colours seldom move a bridge: then all is as it was but for what the bridges cost.
+  const joined: (readonly Strip[])[] = [];
+  for (const trace of tracesOf(request)) {
+    if (!follows(trace, joined, (join) => stripsFor(join, sheet, grid, request))) continue;
+    keepTrace(request, trace);
+    return { ...trace.stencil, bridges: pricedBridges(trace.stencil.bridges, request.cost) };
+  }
+  const settled = settle(start, openings0, sheet, grid, request, loose.length, joined);
   const { paper } = settled;
   const prints = takeAway(aperture, paper);
   const bridges = nameBridges([...pinned, ...settled.strips], pinned.length, openings0, request.cost);
@@ -80,7 +77,7 @@ export function makeStencil(request: StencilRequest): Stencil {
       ),
     );
   report(settled, prints, place, material.name, problems);
-  return {
+  const stencil: Stencil = {
     side,
     sheet,
     paper,
@@ -96,6 +93,33 @@ export function makeStencil(request: StencilRequest): Stencil {
       ? {}
       : { inTheWay: settled.inTheWay.map(({ atMm, region }) => ({ atMm, region })), mayGo: leastBeside(settled, sorted, material) }),
   };
+  keepTrace(request, { joins: settled.joins, stencil });
+  return stencil;
+}
+
+/** Does the drawing hold islands that bridges will have to carry? Asked before the stencil is made, for a hundredth of its time. */
+export function needsBridges(request: StencilRequest): boolean {
+  if (request.islands !== 'bridge') return false;
+  const { aperture, openings } = asDrawn(request);
+  const sheet = enough(request.sheet, regionBox(aperture), request.material.leastBridgeMm, '', []);
+  const { apart } = frameAndIslands(sheet, openings);
+  return sortIslands(apart, 'bridge', request.drops ?? [], request.material.leastBridgeMm, '', []).some((i) => i.handled === 'bridged');
+}
+
+/** Where ink may pass at all, and where it would pass if every island floated in its place. */
+function asDrawn(request: StencilRequest): { readonly aperture: Region; readonly openings: Region } {
+  const aperture = 'rings' in request.aperture ? request.aperture : boxRegion(request.aperture);
+  return {
+    aperture,
+    openings: withoutCrumbs(request.side === 'window' ? common(request.shape, aperture) : takeAway(aperture, request.shape)),
+  };
+}
+
+/** The paper that hangs on the sheet's edge, and what lies apart from it. */
+function frameAndIslands(sheet: Box, openings: Region): { readonly frame: Region; readonly apart: readonly Region[] } {
+  const found = parts(takeAway(boxRegion(sheet), openings));
+  const frameAt = found.findIndex((part) => touches(regionBox(part), sheet));
+  return { frame: found[frameAt], apart: found.filter((_, i) => i !== frameAt) };
 }
 
 /** For each opening in the way the least detail of paper beside it: an island, or paper that was slender as drawn. */

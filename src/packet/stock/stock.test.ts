@@ -10,7 +10,7 @@ import { testSheetFor, testStencil } from '../test-sheet.ts';
 import { smallJob } from '../packet-jobs.ts';
 import { fileVoice } from '../voice.ts';
 
-const font = (name: string): Uint8Array => new Uint8Array(readFileSync(new URL(`../../assets/OpenSans-${name}.ttf`, import.meta.url)));
+const font = (name: string): Uint8Array => new Uint8Array(readFileSync(new URL(`../../../assets/OpenSans-${name}.ttf`, import.meta.url)));
 const fonts = { regular: font('Regular'), semibold: font('Semibold'), bold: font('Bold') };
 
 const film = { id: 'film', name: 'Film', thicknessMm: 0.12, leastBridgeMm: 2, leastOpeningMm: 1, prints: [200, 1000] };

@@ -1,3 +1,4 @@
+import { exp } from '../../numeric/index.ts';
 import { deltaE00, labFromXyz, srgbFromXyz, xyzAt, xyzFromLab, type Lab, type Spectrum } from '../../colour/index.ts';
 import { filmOf, overlapSpectra, type Ink, type Surface } from '../../ink/index.ts';
 import type { Job, JobLayer } from '../../job/index.ts';
@@ -66,7 +67,7 @@ export function askSpread(plan: Plan, ask: SpreadAsk): Spread {
   const random = seeded(plan.job.seed);
   const labs: Lab[][] = overlaps.map(() => []);
   for (let sheet = 0; sheet < sampledSheets; sheet++) {
-    const films = layers.map(() => Math.exp(hand * random.normal() - (hand * hand) / 2));
+    const films = layers.map(() => exp(hand * random.normal() - (hand * hand) / 2));
     const there = labsOf(spectrum, layers, bench.found.surface, films);
     overlaps.forEach((overlap, k) => {
       const at = rowOf(overlap.layers, layers) * 3;

@@ -1,3 +1,4 @@
+import { exp, log, log1p } from '../../numeric/index.ts';
 /** ln Γ(x + 1) − ln Γ(k + 1) − ln Γ(n − k + 1), by Stirling's series (Abramowitz & Stegun 6.1.41) after lifting small arguments. */
 function logChoose(n: number, k: number): number {
   return logGamma(n + 1) - logGamma(k + 1) - logGamma(n - k + 1);
@@ -7,12 +8,12 @@ function logGamma(x: number): number {
   let lift = 0;
   let y = x;
   while (y < 12) {
-    lift += Math.log(y);
+    lift += log(y);
     y++;
   }
   const z = 1 / (y * y);
   const series = (1 / 12 - z * (1 / 360 - z * (1 / 1260 - z * (1 / 1680 - z / 1188)))) / y;
-  return (y - 0.5) * Math.log(y) - y + 0.5 * Math.log(2 * Math.PI) + series - lift;
+  return (y - 0.5) * log(y) - y + 0.5 * log(2 * Math.PI) + series - lift;
 }
 
 /** P(exactly k of n), each with chance p. */
@@ -20,7 +21,7 @@ export function binomialAt(n: number, k: number, p: number): number {
   if (k < 0 || k > n) return 0;
   if (p <= 0) return k === 0 ? 1 : 0;
   if (p >= 1) return k === n ? 1 : 0;
-  return Math.exp(logChoose(n, k) + k * Math.log(p) + (n - k) * Math.log1p(-p));
+  return exp(logChoose(n, k) + k * log(p) + (n - k) * log1p(-p));
 }
 
 /** P(at least k of n). Sums the shorter tail outwards from k, so that small tails keep their digits. */

@@ -1,3 +1,4 @@
+import { log10 } from '../../numeric/index.ts';
 import { fail, problem } from '../../problem.ts';
 import type { Problem } from '../../problem.ts';
 import { figure, name as asName, say, share as asShare, type Saying } from '../../../words/say.ts';
@@ -41,7 +42,7 @@ export function sheetsToStart(input: {
     );
   const survive = surviving(input.spoilagePerRun);
   if (target / survive > mostSheets) {
-    const digits = Math.max(0, Math.min(6, 1 - Math.floor(Math.log10(survive * 100))));
+    const digits = Math.max(0, Math.min(6, 1 - Math.floor(log10(survive * 100))));
     fail(
       'spoilage-high',
       'edition.spoilagePerRun',

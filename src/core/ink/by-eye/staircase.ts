@@ -1,3 +1,4 @@
+import { exp } from '../../numeric/index.ts';
 import { deltaE00Of, labFromXyz, srgbFromXyz, xyzFromLab, xyzFromSrgb, type Lab } from '../../colour/index.ts';
 import { seeded } from '../../random.ts';
 import { stepsAt } from '../film/jitter.ts';
@@ -45,7 +46,7 @@ export function staircase(start: Lab, answers: readonly number[], seed = 1): Sta
     const shown = patchesAround(at, spread);
     const chosen = Math.max(0, Math.min(shown.length - 1, Math.round(answer)));
     const weights = cloud.map((point) => {
-      const likes = shown.map((p) => Math.exp(-deltaE00Of(...point, ...p) / noise));
+      const likes = shown.map((p) => exp(-deltaE00Of(...point, ...p) / noise));
       return likes[chosen] / likes.reduce((a, b) => a + b, 0);
     });
     cloud = resampled(cloud, weights, spread, random);

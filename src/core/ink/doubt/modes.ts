@@ -1,5 +1,5 @@
 import { BANDS, labFromXyz, xyzAt, type Lab, type Spectrum } from '../../colour/index.ts';
-import { solveLinear } from '../../numeric/index.ts';
+import { exp, solveLinear } from '../../numeric/index.ts';
 import { spreadOf, stepsAt } from '../film/jitter.ts';
 import { filmOfBand } from '../film/film.ts';
 import { internal } from '../film/surface.ts';
@@ -16,7 +16,7 @@ const slowest = 4;
 
 /** Slow cosines with the standard deviation each has before anything is known: a smooth random curve (its Karhunen–Loève series, nearly). */
 const waves: readonly Float64Array[] = Array.from({ length: 9 }, (_, m) => {
-  const height = Math.exp(-0.5 * (m / slowest) ** 2);
+  const height = exp(-0.5 * (m / slowest) ** 2);
   return Float64Array.from({ length: BANDS }, (__, i) => height * Math.cos((Math.PI * m * (i + 0.5)) / BANDS));
 });
 const norm = spread / Math.sqrt(waves.reduce((sum, w) => sum + w.reduce((s, v) => s + v * v, 0) / BANDS, 0));
@@ -157,7 +157,7 @@ export function movedInk(ink: Ink, modes: InkModes, by: Float64Array, from: numb
   for (let round = 0; round < 3; round++) {
     for (let i = 0; i < BANDS; i++) {
       lnK[i] = Math.max(-most, Math.min(most, lnK[i]));
-      k[i] = ink.k[i] * Math.exp(lnK[i]);
+      k[i] = ink.k[i] * exp(lnK[i]);
     }
     if (round === 2) break;
     inSteps(filmLab(k, ink.s, ground, surface), own, off);

@@ -1,10 +1,11 @@
+import { exp, expm1, pow } from '../../numeric/index.ts';
 import { BANDS, type Spectrum } from '../../colour/index.ts';
 import { internal, measured } from './surface.ts';
 import type { Film, Ink, Surface } from '../types.ts';
 
 /** How strongly an ink works at a volume share of it. */
 export function effectiveShare(ink: Ink, share: number): number {
-  return ink.gamma === undefined || ink.gamma === 1 || share === 0 ? share : share ** ink.gamma;
+  return ink.gamma === undefined || ink.gamma === 1 || share === 0 ? share : pow(share, ink.gamma);
 }
 
 /**
@@ -29,20 +30,20 @@ export function filmOf(ink: Ink, strength = 1, deposit = 1): Film {
  * (Kubelka 1948), written with sinh(x)/x so that S → 0 and K → 0 need no case of their own.
  */
 export function filmOfBand(K: number, S: number): { readonly r0: number; readonly t: number } {
-  if (S === 0) return { r0: 0, t: Math.exp(-K) };
+  if (S === 0) return { r0: 0, t: exp(-K) };
   const x = Math.sqrt(K * (K + 2 * S));
   // Both divided by e^x, so that thick films don't overflow.
-  const sinhc = x < 1e-4 ? (1 + (x * x) / 6) * Math.exp(-x) : -Math.expm1(-2 * x) / (2 * x);
-  const cosh = (1 + Math.exp(-2 * x)) / 2;
+  const sinhc = x < 1e-4 ? (1 + (x * x) / 6) * exp(-x) : -expm1(-2 * x) / (2 * x);
+  const cosh = (1 + exp(-2 * x)) / 2;
   const below = (S + K) * sinhc + cosh;
-  return { r0: (S * sinhc) / below, t: Math.exp(-x) / below };
+  return { r0: (S * sinhc) / below, t: exp(-x) / below };
 }
 
 /** Reflectance of one band of a film over a ground g, all inside: the same physics in one number, for the hottest loops. */
 export function overGround(K: number, S: number, g: number): number {
-  if (S === 0) return g * Math.exp(-2 * K);
+  if (S === 0) return g * exp(-2 * K);
   const x = Math.sqrt(K * (K + 2 * S));
-  const e = Math.exp(-2 * x);
+  const e = exp(-2 * x);
   // sinh(x)/x and cosh(x), both divided by e^x.
   const sinhc = x < 1e-3 ? (1 + (x * x) / 6) * (1 - x + (x * x) / 2 - (x * x * x) / 6) : (1 - e) / (2 * x);
   const below = (S + K) * sinhc + (1 + e) / 2;
@@ -76,7 +77,7 @@ export function thinned(film: Film, share: number): Film {
     t2 = new Float64Array(BANDS);
   for (let i = 0; i < BANDS; i++) {
     if (film.r0[i] === 0) {
-      t2[i] = film.t2[i] ** share;
+      t2[i] = pow(film.t2[i], share);
       continue;
     }
     const { k, s } = kAndSOfFilm(film.r0[i], Math.sqrt(film.t2[i]));

@@ -1,5 +1,5 @@
 import type { Lab } from '../../colour/index.ts';
-import { solvePositive } from '../../numeric/index.ts';
+import { exp, pow, solvePositive } from '../../numeric/index.ts';
 
 /** What is still off at an overlap that was read, once press and films have been learnt. */
 export interface Rest {
@@ -23,7 +23,7 @@ export function alike(maskA: number, labA: Lab, maskB: number, labB: Lab, power:
   const union = bits(maskA | maskB);
   if (union === 0) return 1;
   const far = Math.hypot(labA[0] - labB[0], labA[1] - labB[1], labA[2] - labB[2]);
-  return (bits(maskA & maskB) / union) ** power * Math.exp(-far / reach.near);
+  return pow(bits(maskA & maskB) / union, power) * exp(-far / reach.near);
 }
 
 export function bits(mask: number): number {

@@ -5,7 +5,7 @@ import { stepsAt } from '../film/jitter.ts';
 import type { Surface } from '../types.ts';
 import { carryRests } from './kriging.ts';
 import { pressModel, type LearnLayer, type PressModel, type PressState } from './model.ts';
-import { solveDamped } from '../../numeric/index.ts';
+import { exp, log, solveDamped } from '../../numeric/index.ts';
 
 /** A printed overlap that was read. */
 export interface ProofObservation {
@@ -100,7 +100,7 @@ export function learn(ask: LearnAsk): Learned {
   const model = pressModel(ask.paper, ask.layers, ask.surface);
   const start = Float64Array.from({ length: m }, (_, p) => (p === n ? 1 : p === n + 1 ? priors.trapping : 0));
   const stateOf = (x: Float64Array): PressState => ({
-    deposits: Float64Array.from(x.subarray(0, n), Math.exp),
+    deposits: Float64Array.from(x.subarray(0, n), exp),
     ks: ask.surface.ks * x[n],
     trapping: x[n + 1],
     pairs: x.subarray(pairsFrom, movesFrom),
@@ -111,11 +111,11 @@ export function learn(ask: LearnAsk): Learned {
   );
   const mostKs = ask.surface.ks > 0 ? Math.min(mostGloss, 0.95 * (ask.darkest ?? ask.surface.ks * 2)) / ask.surface.ks : 1;
   const low = Float64Array.from({ length: m }, (_, p) =>
-    p < n ? Math.log(bounds.deposit[0]) : p === n ? 0 : p === n + 1 ? bounds.trapping[0] : p < movesFrom ? -bounds.pair : -bounds.moved,
+    p < n ? log(bounds.deposit[0]) : p === n ? 0 : p === n + 1 ? bounds.trapping[0] : p < movesFrom ? -bounds.pair : -bounds.moved,
   );
   const high = Float64Array.from({ length: m }, (_, p) =>
     p < n
-      ? Math.log(bounds.deposit[1])
+      ? log(bounds.deposit[1])
       : p === n
         ? Math.max(1, mostKs)
         : p === n + 1
@@ -154,7 +154,7 @@ export function learn(ask: LearnAsk): Learned {
   };
   const cost = (x: Float64Array, r: Float64Array): number => {
     let sum = 0;
-    for (let i = 0; i < observed.length; i++) sum += (nu + 3) * Math.log(1 + (r[i * 3] ** 2 + r[i * 3 + 1] ** 2 + r[i * 3 + 2] ** 2) / nu);
+    for (let i = 0; i < observed.length; i++) sum += (nu + 3) * log(1 + (r[i * 3] ** 2 + r[i * 3 + 1] ** 2 + r[i * 3 + 2] ** 2) / nu);
     for (let p = 0; p < m; p++) sum += ((x[p] - start[p]) / sigmaOfPrior[p]) ** 2;
     return sum;
   };
@@ -190,7 +190,7 @@ export function learn(ask: LearnAsk): Learned {
     }
     // −2 ln evidence: the cost, and the share of the prior's room that the readings leave.
     let room = lnDeterminant(curvature, free.length);
-    for (const p of free) room += 2 * Math.log(sigmaOfPrior[p]);
+    for (const p of free) room += 2 * log(sigmaOfPrior[p]);
     return { x, r, cost: now, paid: now + room, free, curvature };
   };
 
@@ -240,7 +240,7 @@ interface Fit {
 function lnDeterminant(A: Float64Array, n: number): number {
   const L = choleskyOf(A, n);
   let sum = 0;
-  for (let i = 0; i < n; i++) sum += 2 * Math.log(L[i * n + i]);
+  for (let i = 0; i < n; i++) sum += 2 * log(L[i * n + i]);
   return sum;
 }
 
@@ -426,7 +426,7 @@ function doubtOf(L: Float64Array, n: number, at: number): number {
 function bounded(x: Float64Array, n: number, ask: LearnAsk): Float64Array {
   const most = ask.surface.ks > 0 ? Math.min(mostGloss, 0.95 * (ask.darkest ?? ask.surface.ks * 2)) / ask.surface.ks : 1;
   return x.map((v, p) => {
-    if (p < n) return Math.min(Math.log(bounds.deposit[1]), Math.max(Math.log(bounds.deposit[0]), v));
+    if (p < n) return Math.min(log(bounds.deposit[1]), Math.max(log(bounds.deposit[0]), v));
     if (p === n) return Math.min(Math.max(1, most), Math.max(0.05, v));
     if (p === n + 1) return Math.min(1.1, Math.max(bounds.trapping[0], v));
     if (p < n + 2 + n * n) return Math.min(bounds.pair, Math.max(-bounds.pair, v));

@@ -1,3 +1,4 @@
+import { exp } from '../../numeric/index.ts';
 import { BANDS, labFromXyz, xyzAt, type Lab, type Spectrum } from '../../colour/index.ts';
 import { filmOf, thinned } from '../film/film.ts';
 import { internal } from '../film/surface.ts';
@@ -51,7 +52,7 @@ interface Known {
 /** How thick a film lies on another, against the same film on paper. */
 export function thicknessOn(state: PressState, below: number, above: number, layers: number): number {
   const pair = state.pairs.length === 0 ? 0 : state.pairs[below * layers + above];
-  return pair === 0 ? state.trapping : state.trapping * Math.exp(pair);
+  return pair === 0 ? state.trapping : state.trapping * exp(pair);
 }
 
 function lying(one: Known, thickness: number): Film {

@@ -1,3 +1,4 @@
+import { log } from '../../numeric/index.ts';
 import { BANDS, chromaOf, deltaE00, labFromXyz, xyzAt, type Lab, type Spectrum } from '../../colour/index.ts';
 import { thinned } from '../film/film.ts';
 import { internal } from '../film/surface.ts';
@@ -93,11 +94,11 @@ function countStacks(n: number): number {
 /** Lab bent so that equal steps look about equal (DIN 99o, DIN 6176:2018), cut into cells of side 2. */
 function cellName(lab: Lab): string {
   const rad = Math.PI / 180;
-  const l99 = 303.67 * Math.log(1 + 0.0039 * lab[0]);
+  const l99 = 303.67 * log(1 + 0.0039 * lab[0]);
   const e = lab[1] * Math.cos(26 * rad) + lab[2] * Math.sin(26 * rad);
   const f = 0.83 * (lab[2] * Math.cos(26 * rad) - lab[1] * Math.sin(26 * rad));
   const g = Math.hypot(e, f);
-  const c99 = Math.log(1 + 0.075 * g) / 0.0435;
+  const c99 = log(1 + 0.075 * g) / 0.0435;
   const a99 = g === 0 ? 0 : (c99 * e) / g,
     b99 = g === 0 ? 0 : (c99 * f) / g;
   return `${Math.round(l99 / 2)},${Math.round(a99 / 2)},${Math.round(b99 / 2)}`;

@@ -1,7 +1,7 @@
 import { deltaE00, labFromXyz, xyzFromLab, type Lab, type Xyz } from '../../colour/index.ts';
 import { fail, problem, type Problem } from '../../problem.ts';
 import { deltaE as byDeltaE, figure, say, share, type Saying } from '../../../words/say.ts';
-import { solveDamped } from '../../numeric/index.ts';
+import { exp, log, pow, solveDamped } from '../../numeric/index.ts';
 import type { Reading } from '../types.ts';
 import { sampleQuad, type Photograph, type Quad, type Sample } from './sample.ts';
 
@@ -192,7 +192,7 @@ function evenOut(paper: readonly Sample[], width: number, height: number): Evene
     for (const s of paper) {
       const t = terms(s.centre);
       // Logarithms: lamps fall off by factors.
-      const v = Math.log(Math.max(1e-4, s.rgb[c]));
+      const v = log(Math.max(1e-4, s.rgb[c]));
       for (let p = 0; p < m; p++) {
         b[p] += t[p] * v;
         for (let q = 0; q < m; q++) A[p * m + q] += t[p] * t[q];
@@ -203,7 +203,7 @@ function evenOut(paper: readonly Sample[], width: number, height: number): Evene
   });
   const level = (at: readonly [number, number]): [number, number, number] => {
     const t = terms(at);
-    return surfaces.map((s) => Math.exp(t.reduce((sum, v, p) => sum + v * s[p], 0))) as [number, number, number];
+    return surfaces.map((s) => exp(t.reduce((sum, v, p) => sum + v * s[p], 0))) as [number, number, number];
   };
   const greens = paper.map((s) => s.rgb[1]);
   const leftOver = Math.max(...paper.map((s) => Math.abs(s.rgb[1] / level(s.centre)[1] - 1)));
@@ -216,7 +216,7 @@ function fitMatrix(known: readonly { readonly rgb: readonly number[]; readonly x
     const A = new Float64Array(9),
       b = new Float64Array(3);
     for (const { rgb, xyz } of known) {
-      const weight = 1 / (0.02 + xyz[1]) ** (4 / 3);
+      const weight = 1 / pow(0.02 + xyz[1], 4 / 3);
       for (let p = 0; p < 3; p++) {
         b[p] += weight * rgb[p] * xyz[k];
         for (let q = 0; q < 3; q++) A[p * 3 + q] += weight * rgb[p] * rgb[q];

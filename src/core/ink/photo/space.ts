@@ -1,3 +1,4 @@
+import { pow } from '../../numeric/index.ts';
 import { fail } from '../../problem.ts';
 import { say } from '../../../words/say.ts';
 import type { Place } from '../types.ts';
@@ -13,7 +14,7 @@ export interface PhotoSpace {
 }
 
 // IEC 61966-2-1.
-const srgbCurve = (v: number): number => (v <= 0.04045 ? v / 12.92 : ((v + 0.055) / 1.055) ** 2.4);
+const srgbCurve = (v: number): number => (v <= 0.04045 ? v / 12.92 : pow((v + 0.055) / 1.055, 2.4));
 
 /** IEC 61966-2-1, adapted to D50 (Bradford), as CSS Color 4 tables it. */
 export const srgbSpace: PhotoSpace = {
@@ -74,7 +75,7 @@ export function spaceFromProfile(bytes: Uint8Array, place: Place): PhotoSpace {
     if (n === 0) linear = (v) => v;
     else if (n === 1) {
       const gamma = view.getUint16(trc + 12) / 256;
-      linear = (v) => v ** gamma;
+      linear = (v) => pow(v, gamma);
     } else {
       const table = Float64Array.from({ length: n }, (_, i) => view.getUint16(trc + 12 + 2 * i) / 65535);
       linear = (v) => {
@@ -92,14 +93,14 @@ export function spaceFromProfile(bytes: Uint8Array, place: Place): PhotoSpace {
     );
     linear =
       type === 0
-        ? (v) => v ** g
+        ? (v) => pow(v, g)
         : type === 1
-          ? (v) => (v >= -b / a ? (a * v + b) ** g : 0)
+          ? (v) => (v >= -b / a ? pow(a * v + b, g) : 0)
           : type === 2
-            ? (v) => (v >= -b / a ? (a * v + b) ** g + c : c)
+            ? (v) => (v >= -b / a ? pow(a * v + b, g) + c : c)
             : type === 3
-              ? (v) => (v >= d ? (a * v + b) ** g : c * v)
-              : (v) => (v >= d ? (a * v + b) ** g + e : c * v + f);
+              ? (v) => (v >= d ? pow(a * v + b, g) : c * v)
+              : (v) => (v >= d ? pow(a * v + b, g) + e : c * v + f);
   } else return broken();
   // Area of the triangle of primaries against sRGB's tells whether it is wide.
   return { name: 'profile', toXyz, linear, wide: triangle(toXyz) > 1.15 * triangle(srgbSpace.toXyz) };

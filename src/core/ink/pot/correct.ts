@@ -1,3 +1,4 @@
+import { exp } from '../../numeric/index.ts';
 import { BANDS, deltaE00, type Lab, type Spectrum } from '../../colour/index.ts';
 import { fail, problem, type Problem } from '../../problem.ts';
 import { deltaE as ofDeltaE, mass, name as asName, say, share as asShare, type Saying } from '../../../words/say.ts';
@@ -117,7 +118,7 @@ function learnWorks(ask: PotAsk, known: (c: PotContent) => ShelfPot): number {
       own = 0;
     for (let i = 2; i < BANDS; i++) {
       // Where almost nothing comes back, the drawdown tells little.
-      const weight = Math.exp(-4 * recipe.k[i]);
+      const weight = exp(-4 * recipe.k[i]);
       cross += weight * read[i] * recipe.k[i];
       own += weight * recipe.k[i] * recipe.k[i];
     }

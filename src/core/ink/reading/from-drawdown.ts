@@ -1,3 +1,4 @@
+import { log } from '../../numeric/index.ts';
 import { BANDS, type Spectrum } from '../../colour/index.ts';
 import { problem, type Problem } from '../../problem.ts';
 import { say, share } from '../../../words/say.ts';
@@ -26,7 +27,7 @@ export function inkOverOneGround({
   let lighter = 0,
     atFloor = 0;
   for (let i = 0; i < BANDS; i++) {
-    k[i] = Math.max(0, -0.5 * Math.log(over[i] / Math.max(below[i], leastInternal)));
+    k[i] = Math.max(0, -0.5 * log(over[i] / Math.max(below[i], leastInternal)));
     lighter = Math.max(lighter, over[i] - below[i]);
     if (i >= 2 && over[i] <= leastInternal) atFloor++;
   }

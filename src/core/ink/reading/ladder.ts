@@ -1,3 +1,4 @@
+import { exp, log, pow } from '../../numeric/index.ts';
 import { BANDS, type Spectrum } from '../../colour/index.ts';
 import { fail, problem, type Problem } from '../../problem.ts';
 import { figure, say, share as asShare } from '../../../words/say.ts';
@@ -45,10 +46,10 @@ export function inkFromLadder({
   const below = internal(ground, surface);
   const K = used.map(({ over }) => {
     const r = internal(over, surface);
-    return Float64Array.from({ length: BANDS }, (_, i) => -0.5 * Math.log(r[i] / Math.max(below[i], 1e-4)));
+    return Float64Array.from({ length: BANDS }, (_, i) => -0.5 * log(r[i] / Math.max(below[i], 1e-4)));
   });
   // dR/dK is about 2r, so 4r² is how much a small error of the reading spoils K; light near black says little.
-  const weight = K.map((row) => row.map((v, i) => (below[i] * Math.exp(-2 * Math.max(0, v))) ** 2 + 1e-6));
+  const weight = K.map((row) => row.map((v, i) => (below[i] * exp(-2 * Math.max(0, v))) ** 2 + 1e-6));
 
   let gamma = 1;
   let k = fitK(
@@ -63,13 +64,13 @@ export function inkFromLadder({
       weight,
     );
     k = fitK(
-      used.map((s) => s.share ** gamma),
+      used.map((s) => pow(s.share, gamma)),
       K,
       weight,
     );
   }
   const curve = used.map(({ share }, j) => ({ share, worksLike: strengthAgainst(K[j], k, weight[j]) }));
-  const worstDeparture = Math.max(...curve.map(({ share, worksLike }) => Math.abs(worksLike / share ** gamma - 1)));
+  const worstDeparture = Math.max(...curve.map(({ share, worksLike }) => Math.abs(worksLike / pow(share, gamma) - 1)));
   const problems: Problem[] = [];
   for (let j = 1; j < curve.length; j++) {
     if (curve[j].worksLike < curve[j - 1].worksLike * 0.97) {
@@ -119,7 +120,7 @@ function fitK(amounts: readonly number[], K: readonly Float64Array[], weight: re
 /** Least squares over gamma (golden section), with the prior that inks are straight. */
 function fitGamma(shares: readonly number[], K: readonly Float64Array[], weight: readonly Float64Array[]): number {
   const misfit = (gamma: number): number => {
-    const amounts = shares.map((c) => c ** gamma);
+    const amounts = shares.map((c) => pow(c, gamma));
     const k = fitK(amounts, K, weight);
     let sum = 0;
     for (let j = 0; j < K.length; j++) for (let i = 0; i < BANDS; i++) sum += weight[j][i] * (K[j][i] - amounts[j] * k[i]) ** 2;

@@ -1,3 +1,4 @@
+import { exp, log } from '../../numeric/index.ts';
 import { asWritten, length, list, name as asName, say, type Saying } from '../../../words/say.ts';
 import { fail, problem } from '../../problem.ts';
 import type { Problem } from '../../problem.ts';
@@ -160,16 +161,16 @@ function chiSquare(probability: number, freedom: number): number {
   const a = freedom / 2;
   const whole = (x: number): number => {
     let sum = 0;
-    let logTerm = -Math.log(a);
+    let logTerm = -log(a);
     let logGamma = 0;
     // Γ(a) for halves and wholes, down to Γ(1) or Γ(1/2).
-    for (let k = a - 1; k > 0; k--) logGamma += Math.log(k);
-    if (!Number.isInteger(a)) logGamma += Math.log(Math.PI) / 2;
+    for (let k = a - 1; k > 0; k--) logGamma += log(k);
+    if (!Number.isInteger(a)) logGamma += log(Math.PI) / 2;
     for (let n = 1; n < 2000; n++) {
-      const term = Math.exp(a * Math.log(x) - x - logGamma + logTerm);
+      const term = exp(a * log(x) - x - logGamma + logTerm);
       sum += term;
       if (term < 1e-14 && n > x) break;
-      logTerm += Math.log(x) - Math.log(a + n);
+      logTerm += log(x) - log(a + n);
     }
     return sum;
   };

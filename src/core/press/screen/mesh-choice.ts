@@ -1,3 +1,4 @@
+import { log } from '../../numeric/index.ts';
 import { figure, film, length, say, type Saying } from '../../../words/say.ts';
 import { fail } from '../../problem.ts';
 import { depositOf } from './deposit.ts';
@@ -51,7 +52,7 @@ export function adviseMesh(wish: MeshWish): readonly MeshAdvice[] {
         reasons.push(say('press.rulingNeeds', { lines: figure(wish.linesPerCm, 2, false), threads }));
       }
       if (wish.wetMicrons !== undefined) {
-        const off = Math.abs(Math.log(wet / wish.wetMicrons));
+        const off = Math.abs(log(wet / wish.wetMicrons));
         against += off;
         if (off > 0.2) reasons.push(say('press.otherFilm', { film: film(wet), wanted: film(wish.wetMicrons) }));
       }

@@ -51,6 +51,15 @@ export function nameBridges(strips: readonly Strip[], pinnedCount: number, openi
     });
 }
 
+/** The same bridges at another price. */
+export function pricedBridges(bridges: readonly Bridge[], cost: CostRaster | undefined): Bridge[] {
+  return bridges.map((bridge) => {
+    const { costDeltaE, ...unpriced } = bridge;
+    if (cost) return { ...unpriced, costDeltaE: meanCost(bridge.region, cost) };
+    return costDeltaE === undefined ? bridge : unpriced;
+  });
+}
+
 function meanCost(region: Region, cost: CostRaster): number {
   const box = regionBox(region);
   const grid = workingGrid(box, 0);

@@ -5,6 +5,7 @@ import type { Strip } from '../bridges/bridges.ts';
 import { judge, lookAt, Looks, paperMask, unjoined } from './certificate.ts';
 import type { Judged } from './certificate.ts';
 import { clearOf } from '../bridges/hidden.ts';
+import type { Join } from './retrace.ts';
 import { nearLine, trimmed } from '../raster/lines.ts';
 import { covers } from '../raster/rings.ts';
 import type { Certificate, PointMm, StencilRequest } from '../types.ts';
@@ -46,11 +47,31 @@ export interface Settled {
   /** Paper too thin at first sight, hairlines aside. */
   readonly slender: readonly Thin[];
   readonly certificate: Certificate;
+  readonly joins: readonly Join[];
 }
 
-/** Bridges and mends in rounds until the outline passes, or until further rounds leave no fewer faults. */
-export function settle(start: Region, openings0: Region, sheet: Box, grid: Grid, request: StencilRequest, looseCount: number): Settled {
-  return new Mending(start, openings0, sheet, grid, request, looseCount).done();
+/**
+ * Bridges and mends in rounds until the outline passes, or until further rounds leave no fewer faults.
+ * @param joined strips of the first joins where they are known already
+ */
+export function settle(
+  start: Region,
+  openings0: Region,
+  sheet: Box,
+  grid: Grid,
+  request: StencilRequest,
+  looseCount: number,
+  joined: readonly (readonly Strip[])[] = [],
+): Settled {
+  return new Mending(start, openings0, sheet, grid, request, looseCount, joined).done();
+}
+
+/** Strips that join the broad places of this paper where they cost least. */
+export function stripsFor({ paper, widths }: Omit<Join, 'strips'>, sheet: Box, grid: Grid, request: StencilRequest): Strip[] {
+  const { cost, forbidden = [], islands, material } = request;
+  const bridgeMm = material.leastBridgeMm + spareMm;
+  const mask = paperMask(paper, sheet, grid);
+  return findStrips(bridgeGround(mask, grid, widths, bridgeMm, cost, forbidden, islands !== 'loose'), bridgeMm, cost === undefined);
 }
 
 /**
@@ -87,8 +108,19 @@ class Mending {
   private readonly grid: Grid;
   private readonly request: StencilRequest;
   private readonly looseCount: number;
+  private readonly joined: readonly (readonly Strip[])[];
+  private readonly joinsSoFar: Join[] = [];
 
-  constructor(start: Region, openings0: Region, sheet: Box, grid: Grid, request: StencilRequest, looseCount: number) {
+  constructor(
+    start: Region,
+    openings0: Region,
+    sheet: Box,
+    grid: Grid,
+    request: StencilRequest,
+    looseCount: number,
+    joined: readonly (readonly Strip[])[],
+  ) {
+    this.joined = joined;
     this.paper = start;
     this.sheet = sheet;
     this.grid = grid;
@@ -124,9 +156,20 @@ class Mending {
   }
 
   private settled(seen: Judged): Settled {
-    const { paper, strips, thickened, widened, dropped, closed } = this;
+    const { paper, strips, thickened, widened, dropped, closed, joinsSoFar: joins } = this;
     const certificate = judge(seen, this.request.material, this.looseCount);
-    return { paper, strips, thickened, widened, dropped, closed, inTheWay: seen.openingWidths().thin, slender: this.slender, certificate };
+    return {
+      paper,
+      strips,
+      thickened,
+      widened,
+      dropped,
+      closed,
+      inTheWay: seen.openingWidths().thin,
+      slender: this.slender,
+      certificate,
+      joins,
+    };
   }
 
   /** Paper put in, then paper taken away. */
@@ -169,10 +212,9 @@ class Mending {
   /** Bridges, and more paper between broad places of one part. */
   private joins({ paper: widths }: Judged): Region[] {
     if (!needsJoining(widths, this.looseCount)) return [];
-    const { cost, forbidden = [], islands } = this.request;
-    const mask = paperMask(this.paper, this.sheet, this.grid);
-    const ground = bridgeGround(mask, this.grid, widths, this.bridgeMm, cost, forbidden, islands !== 'loose');
-    const added = findStrips(ground, this.bridgeMm, cost === undefined);
+    const here = { paper: this.paper, widths };
+    const added = this.joined[this.joinsSoFar.length] ?? stripsFor(here, this.sheet, this.grid, this.request);
+    this.joinsSoFar.push({ ...here, strips: added });
     this.strips.push(...added.filter((s) => s.crosses));
     this.thickened.push(...added.filter((s) => !s.crosses).map((s) => s.from));
     return added.map((s) => s.region);

@@ -13,7 +13,7 @@ export const otherPlanAnswer: Work<'otherPlan'> = async ({ job, attachments }, r
   await room.ready;
   const other = others.get(room) ?? { planner: createPlanner(), plan: null };
   others.set(room, other);
-  const plan = other.planner.plan(await readyBundle({ job, attachments }));
+  const plan = other.planner.plan(await readyBundle({ job, attachments: room.knownBytes(attachments) }));
   other.plan = plan;
   return { answer: showPlan(plan), transfer: [] };
 };

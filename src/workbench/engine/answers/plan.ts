@@ -35,7 +35,7 @@ export const recolourAnswer: Work<'recolour'> = async ({ job, paperId }, room) =
 
 export const planAnswer: Work<'plan'> = async (ask, room) => {
   await room.ready;
-  if (ask.attachments) room.attachments = ask.attachments;
+  if (ask.attachments) room.attachments = room.knownBytes(ask.attachments);
   if (ask.job.papers.some((paper) => paper.printed)) await picturesReady();
   const bundle = await readyBundle({ job: ask.job, attachments: room.attachments });
   const plan = room.planner.plan(bundle);

@@ -8,6 +8,7 @@ import { createPlanner, type Plan, type PlannedPaper, type Planner } from '../..
 import type { Task } from '../../../core/task.ts';
 import { fetchPart } from '../fetch-part.ts';
 import { createPacker, type Packer } from '../parcel.ts';
+import { createKnownBytes } from '../known-bytes.ts';
 import type { Answer, Ask, Attachments, Question } from '../protocol.ts';
 
 /** What the worker keeps between questions. */
@@ -17,6 +18,7 @@ export interface Room {
   /** What drawings are read with; fetched once. */
   readonly ready: Promise<void>;
   readonly fonts: Promise<Fonts>;
+  readonly knownBytes: (fresh: Attachments) => Attachments;
   attachments: Attachments;
   last: { readonly job: Job; readonly plan: Plan } | null;
   /** The paper in sight as it was recoloured since `last`. */
@@ -37,6 +39,7 @@ export function createRoom(): Room {
     packer: createPacker(),
     ready: Promise.all([fetchPart(wasmUrl).then(prepareDrawings), fonts.then(prepareLetters)]).then(() => undefined),
     fonts,
+    knownBytes: createKnownBytes(),
     attachments: new Map(),
     last: null,
     quick: null,

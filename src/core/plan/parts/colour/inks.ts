@@ -24,7 +24,7 @@ import {
   type TrappingKnown,
 } from '../../../ink/index.ts';
 import type { Job, JobInk } from '../../../job/index.ts';
-import { problem, ProblemError, type Problem } from '../../../problem.ts';
+import { attempt, problem, ProblemError, type Problem } from '../../../problem.ts';
 import { say, sentences, type Saying } from '../../../../words/say.ts';
 import { pick, type Memory } from '../../memory.ts';
 
@@ -72,13 +72,7 @@ export function findInks(job: InkReads, wetMicrons: number | null, through?: Sur
   let kind: ReadingKind = 'spectrum';
   const read = (reading: Reading, place: string): Spectrum | null => {
     if (surest.indexOf(reading.kind) > surest.indexOf(kind)) kind = reading.kind;
-    try {
-      return spectrumFromReading(reading, place);
-    } catch (error) {
-      if (!(error instanceof ProblemError)) throw error;
-      problems.push(...error.problems);
-      return null;
-    }
+    return attempt(problems, () => spectrumFromReading(reading, place));
   };
 
   // What nobody read is as unsure as a photograph, and not by its own colour alone: film and paper were others too.
@@ -114,27 +108,36 @@ export function findInks(job: InkReads, wetMicrons: number | null, through?: Sur
     trust.set(ink.id, trustOf(ink, found.trust.words));
   };
   job.inks.forEach(settle);
+  for (const [id, mixed] of mixesOf(job.inks, inks)) {
+    inks.set(id, mixed);
+    deposits.set(id, 1);
+    trust.set(id, say('ink.trustMix'));
+  }
+  const darkest = ofInks.length > 0 ? Math.min(...ofInks.map((r) => Math.min(...r.subarray(2)))) : 1;
+  const shapes = shapesOf(job, spectra, surface, deposits, inkSigmas);
+  return { surface, inks, trust, deposits, papers, kind, inkSigmas, paperSigmas, darkest, trapping, ...shapes, problems };
+}
+
+/** Inks that are stirred from others, by what those are; one that is part of itself has nothing of itself in it. */
+function mixesOf(jobInks: InkReads['inks'], read: ReadonlyMap<string, Ink>): Map<string, Ink> {
+  const mixes = new Map<string, Ink>();
   const mixing = new Set<string>();
-  const settleMix = (ink: JobInk): Ink => {
-    const known = inks.get(ink.id);
+  const mixOf = (ink: JobInk): Ink => {
+    const known = read.get(ink.id) ?? mixes.get(ink.id);
     if (known || ink.from !== 'mix' || mixing.has(ink.id)) return known ?? clearInk();
     mixing.add(ink.id);
     const shares = sharesOfParts(ink.parts.map((p) => p.parts));
     const parts = ink.parts.flatMap((part, k) => {
-      const of = job.inks.find((other) => other.id === part.ink);
-      return of ? [{ ink: settleMix(of), share: shares[k] }] : [];
+      const of = jobInks.find((other) => other.id === part.ink);
+      return of ? [{ ink: mixOf(of), share: shares[k] }] : [];
     });
     mixing.delete(ink.id);
     const mixed = parts.length > 0 ? mixInks(parts) : clearInk();
-    inks.set(ink.id, mixed);
-    deposits.set(ink.id, 1);
-    trust.set(ink.id, say('ink.trustMix'));
+    mixes.set(ink.id, mixed);
     return mixed;
   };
-  job.inks.forEach(settleMix);
-  const darkest = ofInks.length > 0 ? Math.min(...ofInks.map((r) => Math.min(...r.subarray(2)))) : 1;
-  const shapes = shapesOf(job, spectra, surface, deposits, inkSigmas);
-  return { surface, inks, trust, deposits, papers, kind, inkSigmas, paperSigmas, darkest, trapping, ...shapes, problems };
+  jobInks.forEach(mixOf);
+  return mixes;
 }
 
 /** How far to trust an ink, whose it is, and how what was guessed of it compares. */

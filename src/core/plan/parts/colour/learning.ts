@@ -1,16 +1,6 @@
+import { log } from '../../../numeric/index.ts';
 import { labFromSpectrum, type Lab } from '../../../colour/index.ts';
-import {
-  learn,
-  sigmaOf,
-  spectrumFromReading,
-  thicknessOn,
-  thinned,
-  type Film,
-  type Ink,
-  type Learned,
-  type Member,
-  type Surface,
-} from '../../../ink/index.ts';
+import { learn, sigmaOf, spectrumFromReading, thicknessOn, thinned, type Film, type Learned, type Member } from '../../../ink/index.ts';
 import type { Job, JobLayer } from '../../../job/index.ts';
 import { ProblemError, type Problem } from '../../../problem.ts';
 import { seeded, type Random } from '../../../random.ts';
@@ -73,13 +63,6 @@ export function learnOnPaper(
   const readings = job.proofReadings.flatMap((r, i) =>
     r.paper === paperId && isSolid(r) && r.layers.every((id) => at.has(id)) ? [{ ...r, place: `proofReadings[${i}]` }] : [],
   );
-  const inkUnder =
-    (layer: LearningLayer) =>
-    (surface: Surface, moved: Float64Array): Ink =>
-      thicker(
-        letDown(found.inkUnder(layer.ink as string, surface, moved), layer, (id) => found.inkUnder(id, surface, moved)),
-        layer.filmTimes,
-      );
   const stackOf = (ids: readonly string[]): number[] => ids.map((id) => at.get(id) as number).sort((a, b) => a - b);
   let own: { readonly count: number; readonly seed: number; readonly members: Member[] } | null = null;
   try {
@@ -89,31 +72,14 @@ export function learnOnPaper(
       sigma: sigmaOf(r.reading),
       place: r.place,
     }));
-    const off = modelSigma[found.kind];
     const learned = learn({
       paper,
       surface: found.surface,
-      layers: printing.map((l) => ({
-        id: l.id,
-        name: l.name,
-        inkUnder: inkUnder(l),
-        moves: [l.ink, ...basesOf(l).map((b) => b.ink)].flatMap((id) => found.movesOf.get(id ?? '') ?? []),
-        strength: 1,
-        deposit: 1,
-      })),
+      layers: printing.map((l) => asLearnt(l, found)),
       observations,
       moves: found.moves,
       darkest: found.darkest,
-      priors: {
-        depositSigma: filmSigma,
-        unreadSigma: filmReadSigma,
-        trapping: found.trapping.trapping,
-        trappingSigma: found.trapping.sigma,
-        pairSigma,
-        ksSigma: found.surface.ks > 0 ? Math.min(1, glossSigma / found.surface.ks) : 0.4,
-        modelSigma: off,
-        modelHueSigma: off,
-      },
+      priors: priorsOf(found),
     });
     const { words, before, after, deposits, trapping, problems } = learned;
     return {
@@ -137,6 +103,37 @@ export function learnOnPaper(
     if (!(error instanceof ProblemError)) throw error;
     return null;
   }
+}
+
+/** A run as learning sees it: the ink in its pot by how the surface and the inks' spectra may be. */
+function asLearnt(layer: LearningLayer, found: FoundInks): Parameters<typeof learn>[0]['layers'][number] {
+  return {
+    id: layer.id,
+    name: layer.name,
+    inkUnder: (surface, moved) =>
+      thicker(
+        letDown(found.inkUnder(layer.ink as string, surface, moved), layer, (id) => found.inkUnder(id, surface, moved)),
+        layer.filmTimes,
+      ),
+    moves: [layer.ink, ...basesOf(layer).map((b) => b.ink)].flatMap((id) => found.movesOf.get(id ?? '') ?? []),
+    strength: 1,
+    deposit: 1,
+  };
+}
+
+/** How sure everything is before an overlap was read. */
+function priorsOf({ trapping, surface, kind }: FoundInks): Parameters<typeof learn>[0]['priors'] {
+  const off = modelSigma[kind];
+  return {
+    depositSigma: filmSigma,
+    unreadSigma: filmReadSigma,
+    trapping: trapping.trapping,
+    trappingSigma: trapping.sigma,
+    pairSigma,
+    ksSigma: surface.ks > 0 ? Math.min(1, glossSigma / surface.ks) : 0.4,
+    modelSigma: off,
+    modelHueSigma: off,
+  };
 }
 
 /** Before anything is read, all papers of a job share the films that may be. */
@@ -182,7 +179,7 @@ function evenly(count: number, random: Random): number[] {
 
 /** Inverse of the standard normal distribution, within 5e-4 (Abramowitz and Stegun 26.2.23). */
 function normalQuantile(p: number): number {
-  const t = Math.sqrt(-2 * Math.log(Math.min(p, 1 - p)));
+  const t = Math.sqrt(-2 * log(Math.min(p, 1 - p)));
   const z = t - (2.515517 + 0.802853 * t + 0.010328 * t * t) / (1 + 1.432788 * t + 0.189269 * t * t + 0.001308 * t * t * t);
   return Math.round((p < 0.5 ? -z : z) * 1e9) / 1e9;
 }

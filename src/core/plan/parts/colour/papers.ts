@@ -1,3 +1,4 @@
+import { pow } from '../../../numeric/index.ts';
 import {
   deltaE00,
   labFromSpectrum,
@@ -141,23 +142,9 @@ function planPaper(
       seed: job.seed,
       codeOf: (row) => codeOf(row, layers),
     });
+  const overlaps = overlapsOf(coloured, layers, areas, foresight, grounds);
   // What is read of a solid holds within its own doubt.
-  const toneBands = foresight.band.map((band, row) => measured.get(row) ?? band);
-  const overlaps: PlannedOverlap[] = [];
-  for (let row = 0; row < rows; row++) {
-    if (areas[row] === 0 && row !== 0) continue;
-    overlaps.push({
-      ...colourOf(colours, row),
-      code: codeOf(row, layers),
-      layers: layersOf(row, layers),
-      band: tenth(
-        measured.get(row) ?? (grounds && bandOnGrounds(grounds, codeOf(row, layers), labAt(colours.lab, row))) ?? foresight.band[row],
-      ),
-      areaMm2: areas[row],
-      measured: measured.has(row),
-      possible: measured.has(row) ? [colourOf(colours, row).srgb] : stripOf(foresight, row).map((lab) => srgbFromXyz(xyzFromLab(lab)).hex),
-    });
-  }
+  const toneBands = foresight.band.map((band, row) => coloured.measured.get(row) ?? band);
   return {
     id: paper.id,
     name: paper.name,
@@ -174,6 +161,32 @@ function planPaper(
     tones: tonesOn(paper, job, found, layers, screens, learned, colours.lab, toneBands),
     overPicture: ground && overPicture(ground, layers, found, areas),
   };
+}
+
+/** The overlaps that cover something, and the bare paper. */
+function overlapsOf(
+  { colours, measured }: NonNullable<ReturnType<typeof coloursOn>>,
+  layers: readonly PrintedLayer[],
+  areas: Float64Array,
+  foresight: NonNullable<ReturnType<typeof foresightOn>>,
+  grounds: PlannedPaper['grounds'],
+): PlannedOverlap[] {
+  return Array.from(areas.keys())
+    .filter((row) => areas[row] > 0 || row === 0)
+    .map((row) => {
+      const onGround = grounds && bandOnGrounds(grounds, codeOf(row, layers), labAt(colours.lab, row));
+      return {
+        ...colourOf(colours, row),
+        code: codeOf(row, layers),
+        layers: layersOf(row, layers),
+        band: tenth(measured.get(row) ?? onGround ?? foresight.band[row]),
+        areaMm2: areas[row],
+        measured: measured.has(row),
+        possible: measured.has(row)
+          ? [colourOf(colours, row).srgb]
+          : stripOf(foresight, row).map((lab) => srgbFromXyz(xyzFromLab(lab)).hex),
+      };
+    });
 }
 
 const labAt = (lab: ArrayLike<number>, row: number): Lab => [lab[row * 3], lab[row * 3 + 1], lab[row * 3 + 2]];
@@ -266,7 +279,7 @@ export function foresightOn(
 function leftOf(row: number, read: readonly number[]): { readonly light: number; readonly colour: number } {
   let most = 0;
   for (const other of read) if (bits(other) > 1) most = Math.max(most, bits(row & other) / bits(row | other));
-  return { light: Math.sqrt(1 - most ** (2 * reach.lightness)), colour: Math.sqrt(1 - most ** (2 * reach.colour)) };
+  return { light: Math.sqrt(1 - pow(most, 2 * reach.lightness)), colour: Math.sqrt(1 - pow(most, 2 * reach.colour)) };
 }
 
 function worthReading(

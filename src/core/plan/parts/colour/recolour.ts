@@ -88,26 +88,12 @@ export function recolour(
   const coloured = coloursOn(job.papers[at], job, found, printed, learned);
   if (!coloured) return null;
 
-  const { colours, measured } = coloured;
+  const { colours } = coloured;
   const bits = printed.map((l) => l.bit);
-  const areas = new Float64Array(1 << printed.length);
-  areas256(last.codes).forEach((area, code) => {
-    areas[overlapIndex(code, bits)] += area;
-  });
-  const widest = Math.max(...before.overlaps.map((o) => o.band));
-  const overlaps = Array.from(areas, (areaMm2, row): PlannedOverlap => {
-    const code = codeOf(row, printed);
-    return {
-      ...colourOf(colours, row),
-      code,
-      layers: layersOf(row, printed),
-      areaMm2,
-      measured: measured.has(row),
-      band: before.overlaps.find((o) => o.code === code)?.band ?? widest,
-      possible: before.overlaps.find((o) => o.code === code)?.possible ?? [],
-    };
-  }).filter((o, row) => row === 0 || o.areaMm2 > 0);
+  const areas = areasByRow(areas256(last.codes), bits);
+  const overlaps = overlapsNow(before.overlaps, printed, coloured, areas);
   const screens = new Map(last.layers.flatMap((l) => (l.tone ? [[l.id, l.tone]] : [])));
+  const widest = Math.max(...overlaps.map((o) => o.band));
   const bandsNow = Array.from(areas, (_, row) => overlaps.find((o) => o.code === codeOf(row, printed))?.band ?? widest);
   const lit = before.overPicture ? null : litAsk(job.papers[at], job, found, printed, learned, colours.lab, areas);
   const over = before.overPicture && overPicture(before.overPicture.ground, printed, found, areas, quickNodes);
@@ -130,4 +116,37 @@ export function recolour(
       tones: before.tones && tonesOn(job.papers[at], job, found, printed, screens, learned, colours.lab, bandsNow),
     },
   };
+}
+
+/** All overlaps that cover something, in their new colours; their bands as they were. */
+function overlapsNow(
+  before: readonly PlannedOverlap[],
+  printed: readonly PrintedLayer[],
+  { colours, measured }: NonNullable<ReturnType<typeof coloursOn>>,
+  areas: Float64Array,
+): PlannedOverlap[] {
+  const widest = Math.max(...before.map((o) => o.band));
+  const now = Array.from(areas, (areaMm2, row): PlannedOverlap => {
+    const code = codeOf(row, printed);
+    const was = before.find((o) => o.code === code);
+    return {
+      ...colourOf(colours, row),
+      code,
+      layers: layersOf(row, printed),
+      areaMm2,
+      measured: measured.has(row),
+      band: was?.band ?? widest,
+      possible: was?.possible ?? [],
+    };
+  });
+  return now.filter((o, row) => row === 0 || o.areaMm2 > 0);
+}
+
+/** Areas of the codes, mm² → of the overlaps of these bits. */
+function areasByRow(ofCodes: Float64Array, bits: readonly number[]): Float64Array {
+  const areas = new Float64Array(1 << bits.length);
+  ofCodes.forEach((area, code) => {
+    areas[overlapIndex(code, bits)] += area;
+  });
+  return areas;
 }

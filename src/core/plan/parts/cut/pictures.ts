@@ -1,3 +1,4 @@
+import { pow } from '../../../numeric/index.ts';
 import { xyzFromSrgb } from '../../../colour/index.ts';
 import type { JobBundle } from '../../../job/index.ts';
 import type { RgbPicture } from '../../../print/index.ts';
@@ -56,7 +57,7 @@ export function toRgb({ width, height, pixels }: Picture): RgbPicture {
 function xyzToSrgb(xyz: Uint16Array, rgb: Uint8Array): void {
   const m = inverse([xyzFromSrgb([1, 0, 0]), xyzFromSrgb([0, 1, 0]), xyzFromSrgb([0, 0, 1])]);
   const curve = Uint8Array.from({ length: 4097 }, (_, i) =>
-    Math.round(255 * (i / 4096 <= 0.0031308 ? (12.92 * i) / 4096 : 1.055 * (i / 4096) ** (1 / 2.4) - 0.055)),
+    Math.round(255 * (i / 4096 <= 0.0031308 ? (12.92 * i) / 4096 : 1.055 * pow(i / 4096, 1 / 2.4) - 0.055)),
   );
   for (let i = 0; i < xyz.length; i += 3) {
     for (let c = 0; c < 3; c++) {

@@ -8,6 +8,7 @@ import {
   defaultMaterials,
   knifeRates,
   makeStencil,
+  needsBridges,
   type CostRaster,
   type KnifeRates,
   type Material,
@@ -139,8 +140,19 @@ export function linesToCut(layer: { readonly id: string; readonly stencil: Stenc
 /** A layer's stencil as it is written, remembered. */
 export function writtenCut(job: Pick<Job, 'materials'>, layer: JobLayer, stencil: Stencil, material: Material, memory: Memory): WrittenCut {
   const kerfMm = kerfOf(job, material.id);
-  return memory.part(`written ${layer.id}`, { stencil, material, kerfMm, place: `${placeOf(layer)}.cut` }, writeCut);
+  const reads = {
+    ...pick(stencil, 'cutLines', 'sheet', 'loosePieces'),
+    proof: stencil.certificate,
+    material,
+    kerfMm,
+    place: `${placeOf(layer)}.cut`,
+  };
+  return memory.part(`written ${layer.id}`, reads, writeAll);
 }
+
+type WriteReads = Omit<Parameters<typeof writeCut>[0], 'certificate'> & { readonly proof: Stencil['certificate'] };
+
+const writeAll = ({ proof, ...lines }: WriteReads): WrittenCut => writeCut({ ...lines, certificate: proof });
 
 /** Colours of all overlaps by code, on one paper: Lab triples, and which bits print. */
 export interface CodeColours {
@@ -193,7 +205,17 @@ export interface StencilTask {
   readonly sheetMm?: readonly [number, number];
 }
 
-/** All stencils of a job: by shortest bridges first; where there are bridges, again by what they cost in the print. */
+/** What the stencils of a job have in common. */
+interface Bench {
+  readonly job: StencilReads['job'];
+  readonly colours: readonly CodeColours[];
+  readonly materials: readonly Material[];
+  readonly memory: Memory;
+  /** Codes of the print as drawn; made when somebody asks. */
+  readonly ideal: () => Codes;
+}
+
+/** All stencils of a job, their bridges where they are shortest or least seen, with what they cost in the print. */
 export function makeStencils(
   job: StencilReads['job'],
   tasks: readonly StencilTask[],
@@ -201,45 +223,46 @@ export function makeStencils(
   memory: Memory,
   materials: readonly Material[] = defaultMaterials,
 ): Map<string, MadeStencil> {
-  const geometry = pick(job, 'image', 'stencilMarginMm', 'knife');
-  const made = new Map<string, MadeStencil>();
-  let ideal: Codes | undefined;
-  for (const { layer, bit, cut, material, sheetMm } of tasks) {
-    const reads = {
-      job: geometry,
-      layer: pick(layer, 'id', 'side', 'islands', 'pinnedBridges', 'noBridge', 'closings', 'drops'),
-      cut,
-      material,
-      ...(sheetMm ? { sheetMm } : {}),
-    };
-    const offered = (one: MadeStencil, table?: readonly number[], more?: readonly number[]): MadeStencil =>
-      one.stencil && needsWayOut(one.stencil)
-        ? memory.part(`offers ${layer.id}`, { ...reads, materials, made: one, codes: table && ideal, table, more }, withOffers)
-        : one;
-    const plain = memory.part(`stencil ${layer.id}`, reads, plainStencil);
-    if (!plain.stencil || layer.ink === null || colours.length === 0 || !isSeen(plain.stencil)) {
-      made.set(layer.id, offered(plain));
-      continue;
-    }
-    const intent = tasks.map((t) => ({ bit: t.bit, side: t.layer.side, cut: t.cut }));
-    ideal ??= memory.part('ideal codes', { image: job.image, intent }, codesOfIntent);
-    const missing = [...costTable(bit, colours)];
-    const bySight = layer.bridgesBy === 'least-seen' && plain.stencil.bridges.length > 0;
-    const chosen = bySight ? memory.part(`stencil by cost ${layer.id}`, { ...reads, codes: ideal, missing }, seenStencil) : plain;
-    const extra = [...extraTable(bit, colours)];
-    const priced = { chosen, codes: ideal, missing, extra, layer: reads.layer, image: job.image, cut };
-    made.set(layer.id, offered(memory.part(`costs ${layer.id}`, priced, pricedStencil), missing, extra));
-  }
-  return made;
+  const intent = tasks.map((t) => ({ bit: t.bit, side: t.layer.side, cut: t.cut }));
+  const ideal = (): Codes => memory.part('ideal codes', { image: job.image, intent }, codesOfIntent);
+  const bench = { job: pick(job, 'image', 'stencilMarginMm', 'knife'), colours, materials, memory, ideal };
+  return new Map(tasks.map((task) => [task.layer.id, stencilOnBench(task, bench)]));
+}
+
+function stencilOnBench({ layer, bit, cut, material, sheetMm }: StencilTask, bench: Bench): MadeStencil {
+  const { colours, memory, ideal } = bench;
+  const reads = {
+    job: bench.job,
+    layer: pick(layer, 'id', 'side', 'islands', 'pinnedBridges', 'noBridge', 'closings', 'drops'),
+    cut,
+    material,
+    ...(sheetMm ? { sheetMm } : {}),
+  };
+  const missing = [...costTable(bit, colours)];
+  const inSight = layer.ink !== null && colours.length > 0;
+  const leastSeen = inSight && layer.bridgesBy === 'least-seen';
+  const bySight = (): MadeStencil => memory.part(`stencil by cost ${layer.id}`, { ...reads, codes: ideal(), missing }, seenStencil);
+  // Where islands are sure to ask for bridges, these are looked for once, not first as if nobody saw them.
+  const surely = leastSeen && memory.part(`needs bridges ${layer.id}`, reads, carriesIslands);
+  const first = surely ? bySight() : memory.part(`stencil ${layer.id}`, reads, plainStencil);
+  const offered = (one: MadeStencil, priced?: Pick<OfferReads, 'codes' | 'table' | 'more'>): MadeStencil =>
+    one.stencil && needsWayOut(one.stencil)
+      ? memory.part(`offers ${layer.id}`, { ...reads, materials: bench.materials, made: one, ...priced }, withOffers)
+      : one;
+  if (!first.stencil || !inSight || !isSeen(first.stencil)) return offered(first);
+  const chosen = leastSeen && !surely && first.stencil.bridges.length > 0 ? bySight() : first;
+  const extra = [...extraTable(bit, colours)];
+  const prices = { chosen, codes: ideal(), missing, extra, layer: reads.layer, image: reads.job.image, cut };
+  return offered(memory.part(`costs ${layer.id}`, prices, pricedStencil), { codes: ideal(), table: missing, more: extra });
 }
 
 interface OfferReads extends StencilReads {
   readonly materials: readonly Material[];
   readonly made: MadeStencil;
-  readonly codes: Codes | undefined;
+  readonly codes?: Codes;
   /** ΔE by code where this layer's ink is missing, and where it prints in addition. */
-  readonly table: readonly number[] | undefined;
-  readonly more: readonly number[] | undefined;
+  readonly table?: readonly number[];
+  readonly more?: readonly number[];
 }
 
 /** A stencil that does not hold, with ways out and what each costs in the print. */
@@ -257,6 +280,8 @@ function isSeen(stencil: Stencil): boolean {
 }
 
 const plainStencil = (reads: StencilReads): MadeStencil => stencilOf(reads);
+
+const carriesIslands = (reads: StencilReads): boolean => needsBridges(requestOf(reads));
 
 interface Intent {
   readonly image: Job['image'];

@@ -22,7 +22,7 @@ import {
 } from '../../../edition/index.ts';
 import type { Job, JobBundle, JobLayer } from '../../../job/index.ts';
 import type { Mesh } from '../../../press/index.ts';
-import { ProblemError, type Problem } from '../../../problem.ts';
+import { attempt, type Problem } from '../../../problem.ts';
 import { asWritten, figure, film, length, listed, name as asName, say, sentences, share, type Saying } from '../../../../words/say.ts';
 import { letDownParts } from '../colour/mix.ts';
 import type { PlannedPress } from './press.ts';
@@ -132,28 +132,22 @@ export function planEdition(
   log: Uint8Array | undefined,
 ): PlannedEdition {
   const problems: Problem[] = [];
-  const attempt: Attempt = (work) => {
-    try {
-      return work();
-    } catch (error) {
-      if (!(error instanceof ProblemError)) throw error;
-      problems.push(...error.problems);
-      return null;
-    }
-  };
   const ready = job.papers.length > 0 && layers.length > 0;
-  const sheets = ready ? attempt(() => sheetsOf(job, layers.length)) : null;
+  const sheets = ready ? attempt(problems, () => sheetsOf(job, layers.length)) : null;
   // Too few sheets is no reason to print no packet: proofs and stencils come first.
   if (sheets) problems.push(...sheets.problems.map((p) => (p.severity === 'error' ? { ...p, severity: 'warning' as const } : p)));
   const sheetNames = namesOf(sheets);
   const wear = sheets
     ? wearOf(sheets.runs.map(({ prepare }, run) => ({ ...materials[run], setUp: sheets.setUp.perRun, sheets: prepare })))
     : [];
-  const day = sheets ? attempt(() => dayOf({ job, layers, sheets, names: sheetNames, wear, materials, toleranceMm, press })) : null;
+  const day = sheets
+    ? attempt(problems, () => dayOf({ job, layers, sheets, names: sheetNames, wear, materials, toleranceMm, press }))
+    : null;
   if (day) problems.push(...day.problems);
   const facts = factsOf(job, layers, press);
   const counted = log && log.length > 0 ? foldLog(readLog(new TextDecoder().decode(log)).events) : null;
-  const numbered = counted && counted.standing.length > 0 ? attempt(() => numbersOf(job, layers, counted, sheetNames, sheets)) : null;
+  const numbered =
+    counted && counted.standing.length > 0 ? attempt(problems, () => numbersOf(job, layers, counted, sheetNames, sheets)) : null;
   if (numbered && counted?.runs.length === layers.length) problems.push(...numbered.problems);
   return {
     sheets,
@@ -164,7 +158,7 @@ export function planEdition(
     sheetNames,
     day,
     facts,
-    handout: ready ? attempt(() => handoutOf(job, layers, press, facts, registerText, day)) : null,
+    handout: ready ? attempt(problems, () => handoutOf(job, layers, press, facts, registerText, day)) : null,
     counted,
     numbered,
     documentation: numbered && documentationSheet(facts, numbered),
@@ -174,7 +168,6 @@ export function planEdition(
 }
 
 /** Runs a part; what it refuses becomes a problem of the Plan, and the part is missing. */
-type Attempt = <T>(work: () => T) => T | null;
 
 function proofsOf({ edition }: Pick<Job, 'edition'>) {
   return pick(edition, 'artistsProofShare', 'batProofs', 'printersProofs', 'horsCommerce');

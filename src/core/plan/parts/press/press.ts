@@ -17,7 +17,7 @@ import {
   type ScreenFit,
   type TapingPlan,
 } from '../../../press/index.ts';
-import { problem, ProblemError, type Problem } from '../../../problem.ts';
+import { attempt, problem, type Problem } from '../../../problem.ts';
 import { figure, length, lengths, say } from '../../../../words/say.ts';
 import { pick, type Memory } from '../../memory.ts';
 
@@ -57,26 +57,14 @@ export interface RunMesh {
 /** A usual mesh for hand printing with water-based ink, until the job names one. */
 const usualMesh: Mesh = meshTable.find((row) => row.perCm === 77 && row.threadMicrons === 48) ?? meshTable[0];
 
-/** Runs a part of the press; what it refuses becomes a problem of the Plan, and the part is missing. */
-function attempt<T>(problems: Problem[], work: () => T): T | null {
-  try {
-    return work();
-  } catch (error) {
-    if (!(error instanceof ProblemError)) throw error;
-    problems.push(...error.problems);
-    return null;
-  }
-}
-
 interface CutSheets {
   readonly cuts: readonly Pick<Job['cuts'][number], 'sheetMm'>[];
 }
 
+type PressReads = Pick<Job, 'screen' | 'image' | 'papers' | 'materials' | 'stencilMarginMm'> & CutSheets;
+
 /** `layers`: those that print, in laydown order. */
-export function planPress(
-  job: Pick<Job, 'screen' | 'image' | 'papers' | 'materials' | 'stencilMarginMm'> & CutSheets,
-  layers: readonly RunReads[] = [],
-): PlannedPress {
+export function planPress(job: PressReads, layers: readonly RunReads[] = []): PlannedPress {
   const problems: Problem[] = [];
   const { screen } = job;
   const imageMm = [job.image.widthMm, job.image.heightMm] as const;
@@ -86,35 +74,42 @@ export function planPress(
     const name = meshName((own ?? deposit).mesh);
     return { layerId: id, deposit: own ?? deposit, own: name !== meshName(deposit.mesh), name };
   });
-  const leastDetailMm = Math.min(1, ...job.materials.map((m) => Math.min(m.leastOpeningMm, m.leastBridgeMm)));
-  const meshes = [...adviseMesh({ leastDetailMm })].sort(
-    (a, b) => a.mesh.perCm - b.mesh.perCm || a.mesh.threadMicrons - b.mesh.threadMicrons,
-  );
   const gap = adviseGap(imageMm, screen?.tensionNPerCm);
   // As fine as anybody sets it.
   const gapMm = screen?.offContactMm ?? Math.floor(gap.gapMm / 0.05 + 1e-9) * 0.05;
-  if (!screen) {
-    problems.push(
-      problem('note', 'no-screen', 'screen', say('press.noScreen', { threads: figure(usualMesh.perCm) }), say('press.enterScreen')),
-    );
-    const { gaps } = planGaps(job, layers, { fit: null, gapMm, growth: null, risers: null });
-    const bladeMm = job.image.widthMm + 2 * studioDefaults.bladePastImageMm[1];
-    return {
-      screenKnown: false,
-      deposit,
-      runs,
-      meshes,
-      gap,
-      gapMm,
-      gaps,
-      fit: null,
-      bladeMm,
-      taping: null,
-      offContact: null,
-      risers: null,
-      problems,
-    };
-  }
+  const known = { deposit, runs, meshes: meshesFor(job), gap, gapMm };
+  return screen ? onScreen({ ...job, screen }, layers, known, problems) : withoutScreen(job, layers, known, problems);
+}
+
+/** What of the press does not depend on its frame. */
+type AnyScreen = Pick<PlannedPress, 'deposit' | 'runs' | 'meshes' | 'gap' | 'gapMm'>;
+
+/** Meshes for the finest detail that is cut, the coarsest first. */
+function meshesFor({ materials }: Pick<Job, 'materials'>): PlannedPress['meshes'] {
+  const leastDetailMm = Math.min(1, ...materials.map((m) => Math.min(m.leastOpeningMm, m.leastBridgeMm)));
+  return [...adviseMesh({ leastDetailMm })].sort((a, b) => a.mesh.perCm - b.mesh.perCm || a.mesh.threadMicrons - b.mesh.threadMicrons);
+}
+
+const usualBladeMm = ({ image }: Pick<Job, 'image'>): number => image.widthMm + 2 * studioDefaults.bladePastImageMm[1];
+
+function withoutScreen(job: PressReads, layers: readonly RunReads[], known: AnyScreen, problems: Problem[]): PlannedPress {
+  problems.push(
+    problem('note', 'no-screen', 'screen', say('press.noScreen', { threads: figure(usualMesh.perCm) }), say('press.enterScreen')),
+  );
+  const { gaps } = planGaps(job, layers, { fit: null, gapMm: known.gapMm, growth: null, risers: null });
+  const none = { fit: null, taping: null, offContact: null, risers: null };
+  return { ...known, ...none, screenKnown: false, gaps, bladeMm: usualBladeMm(job), problems };
+}
+
+function onScreen(
+  job: PressReads & { readonly screen: NonNullable<Job['screen']> },
+  layers: readonly RunReads[],
+  known: AnyScreen,
+  problems: Problem[],
+): PlannedPress {
+  const { screen } = job;
+  const { gap, gapMm } = known;
+  const imageMm = [job.image.widthMm, job.image.heightMm] as const;
   const frameInsideMm = [screen.insideWidthMm, screen.insideHeightMm] as const;
   const largest = job.papers.reduce<readonly [number, number] | undefined>(
     (most, p) => [Math.max(most?.[0] ?? 0, p.widthMm), Math.max(most?.[1] ?? 0, p.heightMm)],
@@ -139,7 +134,7 @@ export function planPress(
       }),
     );
   if (taping) problems.push(...taping.problems);
-  const bladeMm = screen.squeegeeMm ?? fit?.squeegee.bestMm ?? job.image.widthMm + 2 * studioDefaults.bladePastImageMm[1];
+  const bladeMm = screen.squeegeeMm ?? fit?.squeegee.bestMm ?? usualBladeMm(job);
   const stretched = fit && attempt(problems, () => stretchAt(job, fit, gapMm));
   if (stretched) problems.push(...stretched.problems);
   const risers = stretched && fit && attempt(problems, () => risersAt(job, fit, gapMm));
@@ -148,21 +143,7 @@ export function planPress(
   problems.push(...planned.problems);
   problems.push(...outOfRange(gap, screen.offContactMm, 'screen.offContactMm'));
   for (const one of planned.gaps) if (one.own) problems.push(...outOfRange(gap, one.gapMm, `layers[#${one.layerId}].offContactMm`));
-  return {
-    screenKnown: true,
-    deposit,
-    runs,
-    meshes,
-    gap,
-    gapMm,
-    gaps: planned.gaps,
-    fit,
-    bladeMm,
-    taping,
-    offContact: stretched,
-    risers,
-    problems,
-  };
+  return { ...known, screenKnown: true, gaps: planned.gaps, fit, bladeMm, taping, offContact: stretched, risers, problems };
 }
 
 /** The narrowest border that any stencil's sheet leaves: the tape must hold that one too. */

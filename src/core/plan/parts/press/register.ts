@@ -16,7 +16,7 @@ import {
   type RegisterSigma,
 } from '../../../press/index.ts';
 import { meetingOverlap, seamGrounds, type Codes, type SeamGround } from '../../../print/index.ts';
-import { problem, ProblemError, type Problem } from '../../../problem.ts';
+import { attempt, problem, ProblemError, type Problem } from '../../../problem.ts';
 import { length, list, name as asName, say, type Saying } from '../../../../words/say.ts';
 import { pick, type Memory } from '../../memory.ts';
 import { gapProblems, growthXY } from './gaps.ts';
@@ -108,15 +108,6 @@ export function planRegister(
   const sigmaMm = ownSigma(job.register, imageMm);
   const kinds = edgesOf(job);
   const sigma = sigmaOf(method, kinds[0].edge, sigmaMm);
-  const attempt = <T>(work: () => T): T | null => {
-    try {
-      return work();
-    } catch (error) {
-      if (!(error instanceof ProblemError)) throw error;
-      problems.push(...error.problems);
-      return null;
-    }
-  };
   // Stops must pass under the lowest of the gaps.
   const lowestGapMm = Math.min(press.gapMm, ...press.gaps.map((gap) => gap.gapMm));
   const growthOf = (id: string): readonly [number, number] | undefined => {
@@ -143,7 +134,7 @@ export function planRegister(
       edge,
       paperIds,
       sigma: sigmaOf(method, edge, sigmaMm),
-      budget: attempt(() => budgetFor(edge)),
+      budget: attempt(problems, () => budgetFor(edge)),
     }),
   );
   const { budget } = edges[0];
