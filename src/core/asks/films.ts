@@ -1,6 +1,6 @@
 import { curveAt, moireOf, seen, type Raster } from '../halftone/index.ts';
-import type { Plan, PlannedLayer } from '../plan/index.ts';
-import { length, list, name as asName, say, type Saying } from '../../words/say.ts';
+import type { Plan, PlannedLayer, PlannedTone } from '../plan/index.ts';
+import { figure, film, length, list, name as asName, say, share, type Saying } from '../../words/say.ts';
 
 /** What the eye hardly notices, and from where it is plain to see. */
 const weak = 0.05,
@@ -32,9 +32,31 @@ export function filmBands(plan: Pick<Plan, 'layers'>): Saying[] {
     );
 }
 
+/** The page holds its papers without what it does not show. */
+export interface WithTones {
+  readonly papers: readonly Pick<Plan['papers'][number], 'tones'>[];
+}
+
 /** What half a tone on a run's film comes to on paper. */
-export function halfTone(plan: Pick<Plan, 'papers'>, layer: Pick<PlannedLayer, 'id'>): number {
+export function halfTone(plan: WithTones, layer: Pick<PlannedLayer, 'id'>): number {
   const tones = plan.papers.find((p) => p.tones)?.tones;
   const at = tones?.layers.indexOf(layer.id) ?? -1;
   return tones && at >= 0 ? curveAt(tones.model.curves[at], 0.5) : 0.5;
+}
+
+/** How a run's film stands, and what it covers. */
+export function filmSays(plan: WithTones, layer: Pick<PlannedLayer, 'id'> & { readonly tone: PlannedTone }): Saying[] {
+  const { tone } = layer;
+  const gain = share(halfTone(plan, layer), 0);
+  return [
+    tone.by === 'grain'
+      ? say('halftone.grainFacts', { least: film(tone.leastDotMicrons, 0), gain })
+      : say('halftone.filmFacts', {
+          ruling: figure(tone.rulingPerCm, 1, false),
+          angle: figure(tone.angleDeg, 1, false),
+          threads: figure(tone.meshPerCm / tone.rulingPerCm, 1, false),
+          gain,
+        }),
+    say('halftone.filmCovers', { film: share(tone.meanOnFilm, 0), paper: share(tone.meanOnPaper, 0) }),
+  ];
 }

@@ -1,5 +1,4 @@
-import { filmBands, halfTone } from '../../../core/asks/index.ts';
-import { film, figure, name as asName, say, share } from '../../../words/index.ts';
+import { filmBands, filmSays } from '../../../core/asks/index.ts';
 import type { ToneRun } from '../../film/index.ts';
 import { pictureOf } from '../../pdf/picture.ts';
 import { startPage, type, type Frame, type Pages, type Setting } from '../ink/setting.ts';
@@ -51,21 +50,8 @@ function drawFilm(setting: Setting, { page, left, right }: Frame, layer: ToneRun
   page.rect(left, y, w, h, { stroke: '#000000', lineMm: 0.2 });
   const x = left + 66;
   page.fit(x, y + 5, right - x, `${layer.run}  ${layer.name}`, type.head, 9);
-  const gain = share(halfTone(plan, layer), 0);
-  const facts = [
-    tone.by === 'grain'
-      ? say('halftone.grainFacts', { least: film(tone.leastDotMicrons, 0), gain })
-      : say('halftone.filmFacts', {
-          ruling: figure(tone.rulingPerCm, 1, false),
-          angle: figure(tone.angleDeg, 1, false),
-          threads: figure(tone.meshPerCm / tone.rulingPerCm, 1, false),
-          gain,
-        }),
-    say('halftone.filmCovers', { film: share(tone.meanOnFilm, 0), paper: share(tone.meanOnPaper, 0) }),
-    say('halftone.filmOf', { title: asName(plan.job.title), run: layer.run, layer: asName(layer.name) }),
-  ];
   let at = y + 9;
-  for (const fact of facts.slice(0, 2)) at = page.para(x, at, right - x, setting.tell(fact), type.body) + 1;
+  for (const fact of filmSays(plan, layer)) at = page.para(x, at, right - x, setting.tell(fact), type.body) + 1;
 }
 
 /** A film small, as grey: what it covers. */

@@ -92,8 +92,8 @@ function exposed({ side, cut, image, margin, sheetMm }: ExposedReads): Stencil {
     certificate: {
       holds: true,
       pieces: 1,
-      leastNeckMm: Infinity,
-      leastOpeningMm: Infinity,
+      leastNeckMm: 0,
+      leastOpeningMm: 0,
       faults: [],
       mmPerPx: 0,
       method: say('halftone.exposed'),
