@@ -70,8 +70,19 @@ export default tseslint.config(
         'error',
         { object: 'Math', property: 'random', message: 'Use core/random.ts with a seed.' },
         { object: 'Date', property: 'now', message: 'Core has no clock.' },
+        ...['exp', 'expm1', 'log', 'log10', 'log1p', 'log2', 'cbrt', 'tanh', 'pow'].map((property) => ({
+          object: 'Math',
+          property,
+          message: 'Engines differ in its last bits: use the one in core/numeric.',
+        })),
       ],
       'no-restricted-imports': ['error', { patterns: ['node:*'] }],
     },
+  },
+  {
+    // The Plan reads like the contents of the trade.
+    files: ['src/core/plan/**/*.ts'],
+    ignores: ['src/core/plan/**/*.test.ts'],
+    rules: { 'max-lines-per-function': ['error', { max: 60, skipComments: true, skipBlankLines: true }] },
   },
 );

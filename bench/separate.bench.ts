@@ -8,6 +8,7 @@ import { makeStencil, defaultMaterials } from '../src/core/stencil/index.ts';
 import { quietTask } from '../src/core/task.ts';
 import { hireHands } from '../src/cli/disk/hands.ts';
 import type { BenchRow } from './row.ts';
+import { handRow } from './separate-hand.ts';
 import { openPicture, openPictures } from './separate-pictures.ts';
 import { benchShelf } from './separate-shelf.ts';
 import { prepareReaders } from './separate-tools.ts';
@@ -48,6 +49,7 @@ export async function run(): Promise<BenchRow[]> {
       note: `no budget ${free.toFixed(3)} (of as many flat inks from the same shelf ${single.toFixed(3)}), ${equal.map((ratio, i) => `equal knife at a price of ${knifePrices[i]}: ${ratio.toFixed(3)}`).join(', ')}`,
     });
   }
+  for (const { name } of chosen) for (const layers of [4, 6]) rows.push(await handRow(name, await openPicture(name), layers));
   rows.push(...(await registerRows()), ...(await bridgeRows()), ...(await rivalRows()), ...(await speedRows()));
   return rows;
 }

@@ -78,6 +78,8 @@ test('a part of a picture becomes a job that keeps the picture and all that was 
     '0.3',
     '--reach',
     'contrast',
+    '--veil',
+    '50',
     '--seed',
     '7',
   );
@@ -117,6 +119,7 @@ test('a part of a picture becomes a job that keeps the picture and all that was 
     reach: 'contrast',
     mostInPot: 1,
     effort: 0.05,
+    veil: 0.5,
     seed: 7,
   });
   expect(readFileSync(join(base, 'made/pictures/harbour.png'))).toEqual(readFileSync(picture));

@@ -98,4 +98,11 @@ describe('the house is as its picture shows it', () => {
     for (const file of files) if (!state.has(file)) visit(file);
     expect(circles).toEqual([]);
   });
+
+  test('no folder is a heap: where more than fifteen files lie together, each is named after a room', () => {
+    const lying = new Map<string, number>();
+    for (const file of files) lying.set(dirname(file), (lying.get(dirname(file)) ?? 0) + 1);
+    const heaps = [...lying].filter(([folder, n]) => n > 15 && !folder.startsWith('words/'));
+    expect(heaps).toEqual([]);
+  });
 });

@@ -40,6 +40,12 @@ export function saySeparation(s: Separation, job: Job, out: string): string[] {
     ...sayRuns(s, job),
     ...sayFigures(s),
     sayHere('inkAnswers.ofFlatInks', { times: figure(figures.inRegister.mean / baseline.inRegister.mean, 2) }),
+    sayHere('inkAnswers.drawing', {
+      kept: share(figures.structure.kept, 0),
+      invented: share(figures.structure.invented, 0),
+      flatKept: share(baseline.structure.kept, 0),
+      flatInvented: share(baseline.structure.invented, 0),
+    }),
     sayHere('inkAnswers.knifeAsked', {
       along: knifeLength(figures.knifeMetres),
       pieces: figures.pieces,

@@ -1,3 +1,4 @@
+import { pow } from '../numeric/index.ts';
 import { labFromXyz, srgbFromXyz, whitePoints, xyzFromSrgb, type Xyz } from '../colour/index.ts';
 import type { Picture } from './types.ts';
 
@@ -57,7 +58,7 @@ function linearTable(picture: Picture): Float32Array {
   return Float32Array.from({ length: n }, (_, i) => {
     if (kind === 'xyz16') return i / 32768;
     const v = i / (n - 1);
-    return v <= 0.04045 ? v / 12.92 : ((v + 0.055) / 1.055) ** 2.4;
+    return v <= 0.04045 ? v / 12.92 : pow((v + 0.055) / 1.055, 2.4);
   });
 }
 

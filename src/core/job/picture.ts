@@ -14,6 +14,7 @@ export function newPicture(fileName: string, taken: ReadonlyMap<string, unknown>
     cutPairs: false,
     knife: {},
     reach: 'nearest',
+    veil: 1,
     mostInPot: 2,
     effort: 1,
   };

@@ -1,6 +1,6 @@
 import { problem, type Problem } from '../problem.ts';
 import { Cancelled, quietTask, type Task } from '../task.ts';
-import { say, share as asShare, time } from '../../words/say.ts';
+import { length, say, share as asShare, time } from '../../words/say.ts';
 import { labFromSpectrum } from '../colour/index.ts';
 import { rgbOf } from './search/baseline.ts';
 import { curveOf, priceFor } from './prepare/budget.ts';
@@ -9,6 +9,8 @@ import { askedOf, type Hands } from './search/errand.ts';
 import { makeCuttable } from './finish/cuttable.ts';
 import { cutLayers, cutRulesOf, type CutLayers } from './finish/finish.ts';
 import { differences, figuresOf, meanOf, metresOf } from './finish/figures.ts';
+import { lostDetails, type LostDetail } from './finish/readable.ts';
+import { metBy, pictureEdges, printEdges } from './finish/structure.ts';
 import { binColours } from './prepare/bins.ts';
 import { fieldOf, type Level } from './prepare/masks.ts';
 import { prepareWork, type Work } from './prepare/prepare.ts';
@@ -134,8 +136,9 @@ async function finished(
       rules,
       request.cutPairs ?? false,
       stoppedEarly ? 0 : 1,
+      sigmaMm > 0 ? { sigmaPx: sigmaMm / grid.mmPerPx, lightness: lightnessOf(overlapLab) } : undefined,
     );
-    cut = await cutLayers(request, work, { ...chosen, codes }, task, hands);
+    cut = await cutLayers(request, work, { ...chosen, codes }, priceMm, task, hands);
     const over = stoppedEarly ? 1 : overBudget(request, cut);
     if (over <= 1.03 || turn === 6 || priceMm > 3000) break;
     // A dearer knife means shorter outlines, fewer parts and less time; outlines give way slowly, hence the power.
@@ -147,6 +150,14 @@ async function finished(
   const pictureLevel = pictureAsIs(work);
   const field = fieldOf(pictureLevel, rulesOf(work, overlapLab, 0));
   const figures = figuresOf({ ...field, weight: undefined }, work.target, cut.codes, overlapLab, grid.mmPerPx, sigmaMm, work.layerPrice);
+  const drawn = pictureEdges(work.target, grid.width, grid.height, grid.mmPerPx);
+  const lost = lostDetails(
+    drawn,
+    metBy(drawn, printEdges(cut.codes, overlapLab, grid.width, grid.height, grid.mmPerPx)).lost,
+    work.levels[0].weight,
+    Math.max(request.material.leastOpeningMm, request.knife?.leastWidthMm ?? 0),
+    request.sizeMm.width,
+  );
   const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
   // Whoever stops wants to have it: flat inks on the coarser raster tell as much.
   const coarser = stoppedEarly && pictureLevel === work.levels[0];
@@ -192,10 +203,26 @@ async function finished(
     outOfReachShare: reach.share,
     detailLost: wanted.map((code, i) => (code === cut.codes[i] ? 0 : 1)),
     detailLostDeltaE: figures.inRegister.mean - before,
+    lost,
     stoppedEarly,
-    problems: [...warnings(request), ...budgetProblems(request, cut), ...cut.layers.flatMap(stencilProblems)],
+    problems: [...lostProblems(lost), ...warnings(request), ...budgetProblems(request, cut), ...cut.layers.flatMap(stencilProblems)],
     setup: { seed, priceMm, shelfIds: [...setup.shelf.keys()] },
   };
+}
+
+const lightnessOf = (overlapLab: Float64Array): Float32Array =>
+  Float32Array.from({ length: overlapLab.length / 3 }, (_, code) => overlapLab[code * 3]);
+
+function lostProblems(lost: readonly LostDetail[]): Problem[] {
+  return lost.map(({ atMm: [x, y], imageWidthMm }) =>
+    problem(
+      'note',
+      'drawing-lost',
+      'picture.crop',
+      say('separate.drawingLost', { x: length(x, 0), y: length(y, 0) }),
+      say('separate.cropEnlargeOrAdd', { width: length(imageWidthMm, 0) }),
+    ),
+  );
 }
 
 /** A stencil that prints nothing is no mistake here: the picture gets by with fewer layers. */

@@ -5,6 +5,8 @@ import type { Problem } from '../problem.ts';
 import type { KnifeRates, Material, Stencil } from '../stencil/index.ts';
 import type { Crop, Picture } from '../image/index.ts';
 import type { Pot, PotShare } from './search/recipe.ts';
+import type { LostDetail } from './finish/readable.ts';
+import type { Structure } from './finish/structure.ts';
 import type { LayerWish } from './search/search.ts';
 
 /** What to do about colours the inks can't reach: leave them to the nearest overlap, or first fit one of these into their reach. */
@@ -88,6 +90,8 @@ export interface SeparationFigures {
   readonly atSigma: Difference & { readonly sigmaMm: number };
   /** Outlines inside the image as the raster measures them: what plan and baseline are compared by. */
   readonly metres: number;
+  /** What the print keeps of the picture's drawing. */
+  readonly structure: Structure;
 }
 
 /** Something to look at while the work goes on, and where it would stop if stopped now. */
@@ -152,6 +156,8 @@ export interface Separation {
   readonly detailLost: Uint8Array;
   /** ΔE00 that cutting, bridging and smoothing added to the masks. */
   readonly detailLostDeltaE: number;
+  /** Places that matter and whose drawing the print has lost, the worst first. */
+  readonly lost: readonly LostDetail[];
   readonly stoppedEarly: boolean;
   /** What it takes to get the same again. */
   readonly setup: { readonly seed: number; readonly priceMm: number; readonly shelfIds: readonly string[] };

@@ -37,6 +37,7 @@ export const separate: Command = {
     option('--height MM', say('help.separateHeight')),
     option('--mark', say('help.separateMark'), 'mark'),
     option('--marks', say('help.separateMarks'), 'file'),
+    option('--veil P', say('help.separateVeil')),
     { heading: say('help.layersAndInks') },
     option('--pots', say('help.separatePots'), 'inks'),
     option('--most-in-pot N', say('help.separateMostInPot')),

@@ -1,4 +1,4 @@
-import { homography, mapPoint, solveDamped, type Homography, type Point } from '../../numeric/index.ts';
+import { exp, homography, mapPoint, solveDamped, type Homography, type Point } from '../../numeric/index.ts';
 import { bilinearGrey, greyAt, type Photo } from './corners.ts';
 import { straighten, type Lens } from './lens.ts';
 
@@ -125,7 +125,7 @@ function refined(grey: Float32Array, width: number, x: number, y: number): Point
       for (let dx = -reach; dx <= reach; dx++) {
         const u = px + dx - cx,
           v = py + dy - cy,
-          w = Math.exp(-(u * u + v * v) / 8);
+          w = exp(-(u * u + v * v) / 8);
         const row = [1, u, v, u * u, u * v, v * v];
         const value = grey[(py + dy) * width + px + dx];
         for (let i = 0; i < 6; i++) {

@@ -1,3 +1,4 @@
+import { pow } from '../../numeric/index.ts';
 import type { Point } from '../../numeric/index.ts';
 import { fourSides, hullOf } from './four-sides.ts';
 import { bent, findLens, straighten } from './lens.ts';
@@ -14,7 +15,7 @@ export interface Photo {
 /** Stored value → light, 0..255 (IEC 61966-2-1). A pixel half on the sheet is half way in light, not in stored values. */
 const light = Float32Array.from(
   { length: 256 },
-  (_, i) => 255 * (i / 255 <= 0.04045 ? i / 255 / 12.92 : ((i / 255 + 0.055) / 1.055) ** 2.4),
+  (_, i) => 255 * (i / 255 <= 0.04045 ? i / 255 / 12.92 : pow((i / 255 + 0.055) / 1.055, 2.4)),
 );
 
 /** Luminance of a pixel, 0..255. */

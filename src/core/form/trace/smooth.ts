@@ -1,3 +1,4 @@
+import { exp } from '../../numeric/index.ts';
 /** A bell of this many times the allowed deviation is laid over the outline. */
 const bellShare = 6;
 
@@ -26,7 +27,7 @@ export function smoothRing(ring: Float64Array, stepMm: number, mostMm: number): 
 function underBell(points: Float64Array, sigma: number): Float64Array {
   const reach = Math.ceil(3 * sigma),
     n = points.length / 2;
-  const weights = Array.from({ length: reach + 1 }, (_, k) => Math.exp(-(k * k) / (2 * sigma * sigma)));
+  const weights = Array.from({ length: reach + 1 }, (_, k) => exp(-(k * k) / (2 * sigma * sigma)));
   const whole = weights[0] + 2 * weights.slice(1).reduce((sum, w) => sum + w, 0);
   const out = new Float64Array(points.length);
   for (let i = 0; i < n; i++) {

@@ -11,7 +11,7 @@ import { edgeLevel } from './edge-level.ts';
 import { findBoard, fitBoard } from './board.ts';
 import { findSheet } from './corners.ts';
 import type { Photo } from './corners.ts';
-import { homography, mapPoint, type Homography, type Point } from '../../numeric/index.ts';
+import { homography, mapPoint, pow, type Homography, type Point } from '../../numeric/index.ts';
 import { keptApart } from './apart.ts';
 import { bent, straighten, type Lens } from './lens.ts';
 import { objectField } from './object.ts';
@@ -195,7 +195,7 @@ function checkPhoto(photo: Photo, place: Saying): void {
 /** RGB in linear light on a new grid; the mean of four samples per pixel, each between its neighbours. */
 function resample(photo: Photo, width: number, height: number, where: (x: number, y: number) => Point): Float32Array {
   // IEC 61966-2-1.
-  const linear = Float32Array.from({ length: 256 }, (_, i) => (i / 255 <= 0.04045 ? i / 255 / 12.92 : ((i / 255 + 0.055) / 1.055) ** 2.4));
+  const linear = Float32Array.from({ length: 256 }, (_, i) => (i / 255 <= 0.04045 ? i / 255 / 12.92 : pow((i / 255 + 0.055) / 1.055, 2.4)));
   const out = new Float32Array(width * height * 3);
   const { data, channels } = photo;
   for (let y = 0; y < height; y++) {

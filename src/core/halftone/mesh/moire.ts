@@ -1,3 +1,4 @@
+import { exp, log } from '../../numeric/index.ts';
 /** A raster of threads, or of dots: its lines a cm both ways, and how it is turned. */
 export interface Raster {
   readonly perCm: number;
@@ -52,7 +53,7 @@ export function moireOf(a: Raster, b: Raster): Moire[] {
 
 /** How much a band catches the eye at arm's length: fully from some 4 mm a period, where contrast is seen best (Campbell and Robson 1968), and less the finer it is. */
 export function seen({ periodMm, weight }: Moire): number {
-  return periodMm >= 4 ? weight : weight * Math.exp(-0.5 * (Math.log(periodMm / 4) / 0.6) ** 2);
+  return periodMm >= 4 ? weight : weight * exp(-0.5 * (log(periodMm / 4) / 0.6) ** 2);
 }
 
 export interface AngleAsk {

@@ -1,3 +1,4 @@
+import { exp } from '../../numeric/index.ts';
 /** What a model is off by, carried from where it is known to what lies near. */
 export interface Kriged {
   readonly at: (coverages: ArrayLike<number>) => readonly [number, number, number];
@@ -24,7 +25,7 @@ export function krige(all: readonly KnownOff[]): Kriged {
   const like = (a: ArrayLike<number>, b: ArrayLike<number>): number => {
     let sum = 0;
     for (let i = 0; i < b.length; i++) sum += (a[i] - b[i]) ** 2;
-    return Math.exp(-Math.sqrt(sum) / reachOfTone);
+    return exp(-Math.sqrt(sum) / reachOfTone);
   };
   const L = new Float64Array(n * n);
   for (let r = 0; r < n; r++) {

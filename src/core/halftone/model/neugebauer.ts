@@ -1,3 +1,4 @@
+import { pow } from '../../numeric/index.ts';
 import { BANDS } from '../../colour/index.ts';
 
 /** As a value of its own: read through an import it costs more than the sums around it. */
@@ -31,7 +32,7 @@ export function meanOfOverlaps(
     }
   }
   if (n === 1) for (let b = 0; b < bands36; b++) out[b] = room[b];
-  else for (let b = 0; b < bands36; b++) out[b] = Math.pow(room[b], n);
+  else for (let b = 0; b < bands36; b++) out[b] = pow(room[b], n);
 }
 
 /** Share of each overlap where inks cover so much, 2^k of them. */
@@ -49,5 +50,5 @@ export function overlapShares(coverages: ArrayLike<number>, k: number): Float64A
 }
 
 export function rootsOf(spectra: Float64Array, n: number): Float64Array {
-  return spectra.map((r) => Math.pow(Math.max(r, 1e-5), 1 / n));
+  return spectra.map((r) => pow(Math.max(r, 1e-5), 1 / n));
 }

@@ -1,3 +1,4 @@
+import { log, pow } from '../../numeric/index.ts';
 import { BANDS, deltaE00, labFromXyz, xyzAt, type Lab, type Spectrum } from '../../colour/index.ts';
 
 /** As a value of its own: read through an import it costs more than the sums around it. */
@@ -36,11 +37,11 @@ export function fitRamps(paper: Spectrum, solids: readonly Spectrum[], ramps: re
   const at = (n: number): FittedRamps & { readonly cost: number } => {
     const fits = ramps.map((_, i) => fitSteps(paper, solids[i], labs[i], n));
     const off = fits.map((f) => f.map((one) => one.off));
-    const cost = off.flat().reduce((sum, d) => sum + (d / stepDoubt) ** 2, 0) + (Math.log(n / usualN) / nDoubt) ** 2;
+    const cost = off.flat().reduce((sum, d) => sum + (d / stepDoubt) ** 2, 0) + (log(n / usualN) / nDoubt) ** 2;
     return { n, covers: fits.map((f) => f.map((one) => one.cover)), off, cost };
   };
   if (labs.every((l) => l.length === 0)) return at(usualN);
-  const ratio = Math.pow(mostN / leastN, 1 / grid);
+  const ratio = pow(mostN / leastN, 1 / grid);
   const tried = Array.from({ length: grid + 1 }, (_, i) => at(leastN * ratio ** i));
   const best = tried.reduce((least, one, i) => (one.cost < tried[least].cost ? i : least), 0);
   if (best === 0 || best === grid) return tried[best];
@@ -51,11 +52,11 @@ export function fitRamps(paper: Spectrum, solids: readonly Spectrum[], ramps: re
 }
 
 function fitSteps(paper: Spectrum, solid: Spectrum, labs: readonly Lab[], n: number): { readonly cover: number; readonly off: number }[] {
-  const bare = paper.map((r) => Math.pow(Math.max(r, 1e-5), 1 / n)),
-    full = solid.map((r) => Math.pow(Math.max(r, 1e-5), 1 / n));
+  const bare = paper.map((r) => pow(Math.max(r, 1e-5), 1 / n)),
+    full = solid.map((r) => pow(Math.max(r, 1e-5), 1 / n));
   const room = new Float64Array(bands36);
   const labAt = (cover: number): Lab => {
-    for (let b = 0; b < bands36; b++) room[b] = Math.pow(bare[b] + cover * (full[b] - bare[b]), n);
+    for (let b = 0; b < bands36; b++) room[b] = pow(bare[b] + cover * (full[b] - bare[b]), n);
     return labFromXyz(xyzAt(room, 0));
   };
   return labs.map((lab) => {

@@ -1,3 +1,4 @@
+import { log, pow } from '../../numeric/index.ts';
 import { BANDS, deltaE00, labFromXyz, xyzAt, type Lab, type Spectrum } from '../../colour/index.ts';
 import { curveAt, curveThrough, rising, type ToneCurve } from './curve.ts';
 import { krige, type KnownOff } from './kriged.ts';
@@ -101,7 +102,7 @@ export function toneModel(ask: ToneAsk): ToneModel {
     known: ask.inks.map((ink) => ink.ramp.length > 0),
     carries: ask.inks.map((ink) => ink.ramp.length > 0 || ink.usual !== undefined),
     wedgeOff: allOff.length > 0 ? allOff.reduce((a, b) => a + b, 0) / allOff.length : null,
-    onInk: gainOnInk * Math.log(n) * ask.overlapsRead,
+    onInk: gainOnInk * log(n) * ask.overlapsRead,
     roots,
     bands: Float64Array.from(ask.bands),
     tables,
@@ -141,7 +142,7 @@ export function toneForesight(model: ToneModel): ToneForesight {
     return R;
   };
   // Where light spreads far, everything between dots is seen less surely.
-  const farther = 0.8 + 0.3 * Math.log(n);
+  const farther = 0.8 + 0.3 * log(n);
   const kriged = model.off.length === 0 ? null : krige(model.off);
   const lab = (coverages: ArrayLike<number>): Lab => {
     const foreseen = labFromXyz(xyzAt(spectrum(coverages), 0));
@@ -188,7 +189,7 @@ function shareTable(ink: ToneInk, curve: ToneCurve, roots: Float64Array, i: numb
     const sure = (contrast * contrast) / (contrast * contrast + leastContrast * leastContrast);
     const beside = curveThrough(
       steps.map(({ coverage, spectrum, cover }) => {
-        const seen = contrast === 0 ? cover : (roots[b] - Math.pow(Math.max(spectrum[b], 1e-5), 1 / n)) / contrast;
+        const seen = contrast === 0 ? cover : (roots[b] - pow(Math.max(spectrum[b], 1e-5), 1 / n)) / contrast;
         return [coverage, ofBands * sure * (Math.min(1, Math.max(0, seen)) - cover)];
       }),
       [0, 0],

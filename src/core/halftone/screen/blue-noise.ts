@@ -1,3 +1,4 @@
+import { exp } from '../../numeric/index.ts';
 import { seeded } from '../../random.ts';
 
 /** Side of the tile. */
@@ -16,8 +17,7 @@ export function blueNoise(): Float32Array {
   const random = seeded(1993);
   const kernel = new Float64Array((2 * reach + 1) ** 2);
   for (let y = -reach; y <= reach; y++)
-    for (let x = -reach; x <= reach; x++)
-      kernel[(y + reach) * (2 * reach + 1) + x + reach] = Math.exp(-(x * x + y * y) / (2 * sigma * sigma));
+    for (let x = -reach; x <= reach; x++) kernel[(y + reach) * (2 * reach + 1) + x + reach] = exp(-(x * x + y * y) / (2 * sigma * sigma));
   const energy = new Float64Array(n);
   const on = new Uint8Array(n);
   const put = (at: number, sign: 1 | -1): void => {

@@ -1,5 +1,5 @@
 import type { Lab } from '../../colour/index.ts';
-import { solveLinear } from '../../numeric/index.ts';
+import { exp, solveLinear } from '../../numeric/index.ts';
 import type { ToneForesight, ToneModel } from '../model/tone-model.ts';
 
 /** What colours out of the inks' reach keep. */
@@ -65,7 +65,7 @@ export function inverter({ model, foresight, limit, grey, greyShare, reach }: In
     const sure = chroma / (chroma + 10);
     const [along, across] = [wc * sure + wh * (1 - sure), wh];
     const dark = Math.min(1, Math.max(0, (paper[0] - tl) / Math.max(1, paper[0] - darkest)));
-    const greyWish = greyShare * dark ** 1.5 * Math.exp(-((chroma / 45) ** 2));
+    const greyWish = greyShare * dark ** 1.5 * exp(-((chroma / 45) ** 2));
     const look = (c: ArrayLike<number>, out: Float64Array): number => {
       const [l, a, b] = foresight.lab(c);
       const [dl, da, db] = [l - tl, a - ta, b - tb];

@@ -35,21 +35,45 @@ export function bits(mask: number): number {
 /** Share of the model's error that belongs to one overlap alone. */
 const nugget = 1.2;
 
+/** Rests of one overlap, read so many times, as the one reading that tells the same. */
+interface Gathered extends Omit<Rest, 'sigma'> {
+  /** Variance of what is its own, in units of the model's. */
+  readonly own: number;
+}
+
+/**
+ * Readings of one overlap differ by chance alone: their mean, weighed by how sure each is, stands for all of them and changes
+ * nothing of what is carried (Rasmussen & Williams 2006, 2.2: equal places). So ten thousand readings cost no more than there are overlaps.
+ */
+function gathered(rests: readonly Rest[], modelSigma: number): Gathered[] {
+  const groups = new Map<number, Rest[]>();
+  for (const rest of rests) {
+    const group = groups.get(rest.mask);
+    if (group) group.push(rest);
+    else groups.set(rest.mask, [rest]);
+  }
+  return [...groups.values()].map((group) => {
+    const sure = group.map((rest) => 1 / ((rest.sigma / modelSigma) ** 2 + nugget));
+    const all = sure.reduce((sum, v) => sum + v, 0);
+    const off = [0, 1, 2].map((c) => group.reduce((sum, rest, i) => sum + sure[i] * rest.off[c], 0) / all);
+    return { mask: group[0].mask, lab: group[0].lab, off: [off[0], off[1], off[2]], own: 1 / all };
+  });
+}
+
 /** Kriging: the rests at overlaps that were read, carried to all others by how alike their errors are. */
 export function carryRests(
-  rests: readonly Rest[],
+  read: readonly Rest[],
   /** Standard deviation of the model's own error. */
   modelSigma: number,
 ): (mask: number, lab: Lab) => Lab {
-  if (rests.length === 0) return (_, lab) => lab;
+  if (read.length === 0) return (_, lab) => lab;
+  const rests = gathered(read, modelSigma);
   const n = rests.length;
-  const weightsOf = (power: number, off: (r: Rest) => number): Float64Array => {
+  const weightsOf = (power: number, off: (r: Gathered) => number): Float64Array => {
     const A = new Float64Array(n * n);
     for (let i = 0; i < n; i++)
       for (let j = 0; j < n; j++)
-        A[i * n + j] =
-          alike(rests[i].mask, rests[i].lab, rests[j].mask, rests[j].lab, power) +
-          (i === j ? (rests[i].sigma / modelSigma) ** 2 + nugget : 0);
+        A[i * n + j] = alike(rests[i].mask, rests[i].lab, rests[j].mask, rests[j].lab, power) + (i === j ? rests[i].own : 0);
     return solvePositive(A, Float64Array.from(rests, off));
   };
   const L = weightsOf(reach.lightness, (r) => r.off[0]),

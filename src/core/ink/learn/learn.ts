@@ -319,19 +319,7 @@ function report(
   const outliers = ask.observations.map(
     (_, i) => found === x && Math.sqrt(r[i * 3] ** 2 + r[i * 3 + 1] ** 2 + r[i * 3 + 2] ** 2) > 4 && after[i] > 3,
   );
-  const problems: Problem[] = ask.observations.flatMap((o, i) =>
-    outliers[i]
-      ? [
-          problem(
-            'warning',
-            'reading-unlike-the-others',
-            o.place,
-            say('ink.unlikeTheOthers', { off: deltaE(after[i]) }),
-            say('ink.readItAgain'),
-          ),
-        ]
-      : [],
-  );
+  const problems = unlikeTheOthers(ask.observations.flatMap((o, i) => (outliers[i] ? [{ place: o.place, off: after[i] }] : [])));
   const free = found === x ? best.free : [];
   const L = choleskyOf(best.curvature, best.free.length);
   const deposits = ask.layers.map((l, p) => {
@@ -384,6 +372,22 @@ function report(
     drawn,
     model,
   };
+}
+
+/** The worst of them are named; more than that are counted. */
+const mostNamed = 10;
+
+function unlikeTheOthers(found: readonly { readonly place: string; readonly off: number }[]): Problem[] {
+  const named = found.length <= mostNamed ? found : [...found].sort((a, b) => b.off - a.off).slice(0, mostNamed);
+  const problems = named.map(({ place, off }) =>
+    problem('warning', 'reading-unlike-the-others', place, say('ink.unlikeTheOthers', { off: deltaE(off) }), say('ink.readItAgain')),
+  );
+  const more = found.length - named.length;
+  if (more > 0)
+    problems.push(
+      problem('warning', 'readings-unlike-the-others', 'proofReadings', say('ink.moreUnlike', { n: more }), say('ink.readThemAgain')),
+    );
+  return problems;
 }
 
 function mean(values: readonly number[]): number {

@@ -562,6 +562,7 @@ export const fields: Fields<Job> = {
       material: say('where.pictureMaterial'),
       sigmaMm: say('where.pictureSigma'),
       reach: say('where.reach'),
+      veil: say('where.veil'),
       mostInPot: say('where.mostInPot'),
       effort: say('where.effort'),
       seed: say('where.pictureChance'),

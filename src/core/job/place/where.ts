@@ -160,6 +160,7 @@ const ofPicture: LeadsIn<JobPicture> = {
   material: { station: 'picture', part: 'knife' },
   sigmaMm: { station: 'picture', part: 'knife' },
   reach: { station: 'picture', part: 'knife' },
+  veil: { station: 'picture', part: 'picture' },
 };
 const leadsWithin: { readonly [K in Known<Job>]?: Readonly<Record<string, Lead>> } = {
   cuts: ofCut,

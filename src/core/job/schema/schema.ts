@@ -561,6 +561,8 @@ const PictureSchema = z.looseObject({
   sigmaMm: z.number().min(0).max(10).optional(),
   /** What colours out of the inks' reach keep. */
   reach: z.enum(['nearest', 'lightness', 'chroma', 'contrast']).default('nearest'),
+  /** How far lines, faces and what stands out count more than the rest of the picture: 0 all alike, 1 as the picture itself says. */
+  veil: z.number().min(0).max(1).default(1),
   mostInPot: z.int().min(1).max(3).default(2),
   effort: z.number().min(0.05).max(20).default(1),
   seed: z.int().optional(),

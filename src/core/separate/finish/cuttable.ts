@@ -1,6 +1,8 @@
 import { bitsOf, bytesOf, difference, inverted, putBits, type Bits } from '../kernels/bits.ts';
 import { closed, dilated, opened, withoutSpecks } from '../kernels/morph.ts';
 import { relaxed, type Field } from '../kernels/relax.ts';
+import { bareWatch, blurLayer, registerObjective, registerPairStep, registerRoom, registerStep } from '../kernels/register.ts';
+import { widenLines } from './widen.ts';
 import { energyOf } from '../prepare/masks.ts';
 
 /** What knife and material demand, in pixels of the raster. */
@@ -22,10 +24,15 @@ export function rulesOn(cut: CutRules, scale: number): CutRules {
   };
 }
 
-/** One layer's mask with nothing narrower than the knife and the material allow. */
-function cuttableMask(mask: Bits, rules: CutRules): Bits {
+/**
+ * One layer's mask with nothing narrower than the knife and the material allow.
+ * @param widen puts lines that went back into it, as broad as they have to be; whether it did
+ */
+function cuttableMask(mask: Bits, rules: CutRules, widen?: (cut: Bits) => boolean): Bits {
   const large = (from: Bits): Bits => withoutSpecks(withoutSpecks(from, 0, rules.leastIslandPx), 1, rules.leastInkPx);
-  return large(broadEnough(broadEnough(large(mask), rules), rules));
+  const tidied = (from: Bits): Bits => large(broadEnough(broadEnough(large(from), rules), rules));
+  const cut = tidied(mask);
+  return widen?.(cut) ? tidied(cut) : cut;
 }
 
 const broadEnough = (mask: Bits, rules: CutRules): Bits => opened(closed(mask, rules.paperPx / 2), rules.openingPx / 2);
@@ -36,8 +43,9 @@ const broadEnough = (mask: Bits, rules: CutRules): Bits => opened(closed(mask, r
  * the print gains. `codes` is changed in place.
  * @param pairs two layers a cut: the second is the first turned round
  * @param again how often all layers are gone over again
+ * @param off how far layers sit off; left out or 0: as if nothing moved
  */
-export function makeCuttable(field: Field, codes: Uint8Array, rules: CutRules, pairs: boolean, again = 0): void {
+export function makeCuttable(field: Field, codes: Uint8Array, rules: CutRules, pairs: boolean, again = 0, off?: Off): void {
   const { width, height, layers } = field;
   const all = (1 << layers) - 1;
   const open = Array.from({ length: layers }, (_, i) => i)
@@ -45,7 +53,13 @@ export function makeCuttable(field: Field, codes: Uint8Array, rules: CutRules, p
     .filter((_, i) => !pairs || i % 2 === 0);
   const bitsAt = (layer: number): number => (pairs ? 3 : 1) << layer;
   const put = (layer: number): Bits => {
-    const mask = cuttableMask(bitsOf(codes, layer, width, height), rules),
+    const wanted = bitsOf(codes, layer, width, height);
+    const widen = (cut: Bits): boolean => {
+      const ink = widenLines(field, codes, layer, wanted, cut, 1, rules.openingPx),
+        paper = widenLines(field, codes, layer, wanted, cut, 0, rules.paperPx);
+      return ink || paper;
+    };
+    const mask = cuttableMask(wanted, rules, pairs ? undefined : widen),
       changed = putBits(codes, layer, mask);
     if (pairs)
       putBits(codes, layer + 1, inverted(mask)).words.forEach((word, w) => {
@@ -60,15 +74,63 @@ export function makeCuttable(field: Field, codes: Uint8Array, rules: CutRules, p
     // Only around what went is there anything to take up: elsewhere masks stay as they were thought out, traps too.
     if (turn + 1 < open.length) relaxed({ ...field, frozen }, codes, 4, 2e-5, bytesOf(dilated(changed, 1.5)));
   }
-  for (let round = 0; round < again; round++) {
-    for (const layer of open) {
-      const before = codes.slice(),
-        energy = energyOf(field, codes, 1);
-      relaxed({ ...field, frozen: all & ~bitsAt(layer) }, codes, 4, 2e-5);
-      put(layer);
-      if (energyOf(field, codes, 1) >= energy) codes.set(before);
+  if (off) settleOff({ field: offField(field, codes, off), codes, open, bitsAt, put, off }, again);
+  else
+    for (let round = 0; round < again; round++) {
+      for (const layer of open) {
+        const before = codes.slice(),
+          energy = energyOf(field, codes, 1);
+        relaxed({ ...field, frozen: all & ~bitsAt(layer) }, codes, 4, 2e-5);
+        put(layer);
+        if (energyOf(field, codes, 1) >= energy) codes.set(before);
+      }
     }
-  }
+}
+
+/** How far layers sit off by themselves, px, and how light each code is. */
+export interface Off {
+  readonly sigmaPx: number;
+  readonly lightness: Float32Array;
+}
+
+/** ΔE00 an L* by which a slit is lighter, or a line darker, than all around it: it is seen before anything else. */
+const barePrice = 0.8;
+
+function offField(field: Field, codes: Uint8Array, { sigmaPx, lightness }: Off): Field {
+  return { ...field, bare: bareWatch(codes, field.width, field.height, lightness, 2 * sigmaPx, barePrice) };
+}
+
+interface OffWork {
+  readonly field: Field;
+  readonly codes: Uint8Array;
+  readonly open: readonly number[];
+  readonly bitsAt: (layer: number) => number;
+  readonly put: (layer: number) => Bits;
+  readonly off: Off;
+}
+
+/** Every layer once more with the register in mind, cuttable again after each step: a lighter ink goes under a dark edge, and no paper shows between. */
+function settleOff({ field, codes, open, bitsAt, put, off }: OffWork, rounds: number): void {
+  const room = registerRoom(field, codes, off.sigmaPx);
+  let cost = registerObjective(field, codes, room);
+  const blurred = (layer: number): void => {
+    for (let b = 0; b < field.layers; b++) if (bitsAt(layer) & (1 << b)) blurLayer(field, codes, b, room);
+  };
+  for (let round = 0; round < rounds; round++)
+    for (const layer of open) {
+      const before = codes.slice();
+      if (field.paired) registerPairStep(field, codes, layer, room);
+      else registerStep(field, codes, layer, room);
+      put(layer);
+      blurred(layer);
+      const now = registerObjective(field, codes, room);
+      if (now < cost) {
+        cost = now;
+        continue;
+      }
+      codes.set(before);
+      blurred(layer);
+    }
 }
 
 function byLoss(open: readonly number[], codes: Uint8Array, width: number, height: number, rules: CutRules): number[] {

@@ -1,6 +1,7 @@
 import { deltaE00Of } from '../../colour/index.ts';
 import type { Field } from '../kernels/relax.ts';
 import { outlineLengths } from '../kernels/length.ts';
+import { pictureEdges, printEdges, structureOf } from './structure.ts';
 import { registerRoom, expectedCosts } from '../kernels/register.ts';
 import type { Difference, SeparationFigures } from '../types.ts';
 
@@ -64,5 +65,11 @@ export function figuresOf(
 ): SeparationFigures {
   const inRegister = summed(differences(target, codes, overlapLab));
   const off = sigmaMm > 0 ? summed(expectedCosts(field, registerRoom(field, codes, sigmaMm / mmPerPx))) : inRegister;
-  return { inRegister, atSigma: { ...off, sigmaMm }, metres: metresOf(codes, field.width, field.height, field.layers, mmPerPx, share) };
+  const { width, height, layers } = field;
+  return {
+    inRegister,
+    atSigma: { ...off, sigmaMm },
+    metres: metresOf(codes, width, height, layers, mmPerPx, share),
+    structure: structureOf(pictureEdges(target, width, height, mmPerPx), printEdges(codes, overlapLab, width, height, mmPerPx)),
+  };
 }

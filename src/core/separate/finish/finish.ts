@@ -1,5 +1,5 @@
 import { emptyRegion, rasterizeInto, type Box, type Region } from '../../form/index.ts';
-import type { CostRaster } from '../../stencil/index.ts';
+import type { CostRaster, Stencil } from '../../stencil/index.ts';
 import type { Task } from '../../task.ts';
 import { say } from '../../../words/say.ts';
 import type { Chosen } from '../search/choose-inks.ts';
@@ -8,6 +8,7 @@ import type { CutRules } from './cuttable.ts';
 import { askedFor, type Hands, type StencilErrand } from '../search/errand.ts';
 import type { Field } from '../kernels/relax.ts';
 import { fieldOf } from '../prepare/masks.ts';
+import { eachPixel, islandsToDrop } from './islands.ts';
 import { outlinesOf } from './outline.ts';
 import type { Work } from '../prepare/prepare.ts';
 import type { SeparatedLayer, SeparateRequest } from '../types.ts';
@@ -34,34 +35,71 @@ export interface CutLayers {
 }
 
 /** Outlines, stencils with their bridges, and the print they make. */
-export async function cutLayers(request: SeparateRequest, work: Work, chosen: Chosen, task: Task, hands?: Hands): Promise<CutLayers> {
+export async function cutLayers(
+  request: SeparateRequest,
+  work: Work,
+  chosen: Chosen,
+  priceMm: number,
+  task: Task,
+  hands?: Hands,
+): Promise<CutLayers> {
   const { grid, printed, layers: all } = work;
   const image: Box = { minX: 0, minY: 0, maxX: request.sizeMm.width, maxY: request.sizeMm.height };
   const margin = request.marginMm ?? 40;
   const sheet: Box = { minX: -margin, minY: -margin, maxX: image.maxX + margin, maxY: image.maxY + margin };
-  const planned = chosen.codes;
-  const regions = outlinesOf(planned, grid.width, grid.height, grid.mmPerPx, all).map((region) => fittedToImage(region, work, image));
+  const planned = chosen.codes.slice();
+  const outlines = (): Region[] =>
+    outlinesOf(planned, grid.width, grid.height, grid.mmPerPx, all).map((region) => fittedToImage(region, work, image));
   const field = fieldOf(work.levels[0], rulesOf(work, chosen.found.overlapLab, 0));
   const bits = Array.from({ length: all - printed }, (_, run) => printed + run);
-  const errands = bits.map((bit, run): StencilErrand => {
-    const partner = request.cutPairs && run % 2 === 1;
-    return {
-      kind: 'stencil',
-      request: {
-        shape: regions[partner ? bit - 1 : bit] ?? emptyRegion,
-        side: partner ? 'piece' : 'window',
-        aperture: image,
-        sheet,
-        material: request.material,
-        islands: 'bridge',
-        cost: inkMissed(field, planned, bit, work),
-        rates: request.rates,
-        place: say('where.run', { n: bit - printed + 1 }),
-      },
-    };
-  });
+  const errandsOf = (regions: readonly Region[]): StencilErrand[] =>
+    bits.map((bit, run) => {
+      const partner = request.cutPairs && run % 2 === 1;
+      return {
+        kind: 'stencil',
+        request: {
+          shape: regions[partner ? bit - 1 : bit] ?? emptyRegion,
+          side: partner ? 'piece' : 'window',
+          aperture: image,
+          sheet,
+          material: request.material,
+          islands: 'bridge',
+          cost: inkMissed(field, planned, bit, work),
+          rates: request.rates,
+          place: say('where.run', { n: bit - printed + 1 }),
+        },
+      };
+    });
   await task.pause();
-  const stencils = askedFor(errands, task, hands);
+  let errands = errandsOf(outlines());
+  let stencils = askedFor(errands, task, hands);
+  if (!request.cutPairs) {
+    // What costs the print less dropped than held is dropped, and the stencil is made again without it.
+    const first: Stencil[] = [];
+    for (const stencil of stencils) {
+      await task.pause();
+      first.push(await stencil());
+    }
+    const fewer = bits.map((bit, run) => {
+      const drops = islandsToDrop(first[run], { field, codes: planned, bit, grid, priceMm });
+      for (const region of drops)
+        eachPixel(region, grid, (i) => {
+          planned[i] |= 1 << bit;
+        });
+      return drops.length > 0;
+    });
+    if (fewer.includes(true)) {
+      const again = errandsOf(outlines());
+      errands = errands.map((errand, run) => (fewer[run] ? again[run] : errand));
+      const asked = askedFor(
+        errands.filter((_, run) => fewer[run]),
+        task,
+        hands,
+      );
+      let at = 0;
+      stencils = fewer.map((changed, run) => (changed ? asked[at++] : () => Promise.resolve(first[run])));
+    } else stencils = first.map((stencil) => () => Promise.resolve(stencil));
+  }
   const codes = planned.map((code) => code & work.frozen);
   const layers: SeparatedLayer[] = [];
   for (const [run, bit] of bits.entries()) {
@@ -91,14 +129,14 @@ function fittedToImage(region: Region, { grid }: Work, image: Box): Region {
   return { rings: region.rings.map((ring) => ring.map((v, i) => (i % 2 === 1 ? v * stretch : v))) };
 }
 
-/** How much worse the print looks where this layer's ink is missing, the other layers being as they are: what a bridge costs. */
+/** How much worse the print looks where this layer's ink is missing, the other layers being as they are: what a bridge costs. A line that nobody drew is seen in a quiet place too. */
 function inkMissed(field: Field, codes: Uint8Array, bit: number, work: Work): CostRaster {
   const deltaE = new Float32Array(codes.length);
   for (let i = 0; i < codes.length; i++) {
     const code = codes[i];
     if (!((code >> bit) & 1)) continue;
     const row = field.binOf[i] * field.codeCount;
-    deltaE[i] = Math.max(0, field.table[row + (code & ~(1 << bit))] - field.table[row + code]);
+    deltaE[i] = Math.max(0, field.table[row + (code & ~(1 << bit))] - field.table[row + code]) * Math.max(1, field.weight?.[i] ?? 1);
   }
   return { grid: work.grid, deltaE };
 }

@@ -1,3 +1,4 @@
+import { cornersOf } from '../../stencil/index.ts';
 import { expect, test } from 'vitest';
 import { rasterizeInto, regionArea, regionPerimeter } from '../../form/index.ts';
 import { outlinesOf } from './outline.ts';
@@ -83,4 +84,18 @@ test('ink that runs off the image ends exactly at its border', () => {
       1,
     )[0].rings,
   ).toHaveLength(0);
+});
+
+test('where the edges of two layers nearly meet, both come out as lines a knife can follow', () => {
+  const codes = painted(
+    (x, y) => (Math.hypot(x - 40, y - 40) < 30 ? 1 : 0) | (Math.hypot(x - 40.4, y - 39.7) < 29.7 ? 2 : 0) | (y < 0.37 * x + 20.2 ? 4 : 0),
+  );
+  const regions = outlinesOf(codes, size, size, mmPerPx, 3);
+  // Only where the straight edge runs off the image is there a corner; a circle has none.
+  expect(regions.map((region) => cornersOf(region).length).slice(0, 2)).toEqual([0, 0]);
+  expect(cornersOf(regions[2])).toHaveLength(4);
+  for (const [bit, region] of regions.slice(0, 2).entries()) {
+    const radius = (bit === 0 ? 30 : 29.7) * mmPerPx;
+    expect(Math.abs(regionPerimeter(region) / (2 * Math.PI * radius) - 1)).toBeLessThan(0.01);
+  }
 });

@@ -71,85 +71,75 @@ export function traceArcs(codes: Uint8Array, width: number, height: number): Arc
   return arcs;
 }
 
-/** An arc as it goes into a ring: which way round, and its smoothed points. */
-interface Leg {
+/** An arc as it goes into a ring of a layer: which way round. */
+export interface Leg {
+  readonly arc: number;
+  readonly forward: boolean;
   readonly from: number;
   readonly to: number;
   readonly startDirection: number;
   readonly endDirection: number;
-  readonly points: Float64Array;
 }
 
-/**
- * Closed rings of one layer out of smoothed arcs, ink on the right (clockwise on the screen, y down).
- * @param smooth the smoothed points of each arc, in its own direction, in any unit
- */
-export function ringsOfLayer(arcs: readonly Arc[], smooth: readonly Float64Array[], layer: number, width: number): Float64Array[] {
-  const rings: Float64Array[] = [];
+/** The arcs of each closed ring of one layer in turn, ink on the right (clockwise on the screen, y down). */
+export function chainsOfLayer(arcs: readonly Arc[], layer: number, width: number): Leg[][] {
+  const chains: Leg[][] = [];
   const legs = new Map<number, Leg[]>();
   arcs.forEach((arc, i) => {
     const right = (arc.right >> layer) & 1,
       left = (arc.left >> layer) & 1;
     if (right === left) return;
-    const points = right ? smooth[i] : reversed(smooth[i]);
+    const leg = legOf(i, right === 1, right ? arc.points : reversed(arc.points), width);
     if (arc.closed) {
-      rings.push(points.subarray(0, points.length - 2));
+      chains.push([leg]);
       return;
     }
-    const leg = legOf(right ? arc.points : Int32Array.from(reversed(arc.points)), points, width);
-    legs.set(leg.from, [...(legs.get(leg.from) ?? []), leg]);
+    const there = legs.get(leg.from);
+    if (there) there.push(leg);
+    else legs.set(leg.from, [leg]);
   });
   const used = new Set<Leg>();
   for (const list of legs.values())
     for (const first of list) {
       if (used.has(first)) continue;
-      const parts: Float64Array[] = [];
+      const chain: Leg[] = [];
       let leg = first;
       while (!used.has(leg)) {
         used.add(leg);
-        parts.push(leg.points.subarray(0, leg.points.length - 2));
+        chain.push(leg);
         // The sharpest right turn keeps to the same patch of ink where two patches touch at a corner.
         const onward = (legs.get(leg.to) ?? []).filter((next) => !used.has(next) || next === first);
         if (onward.length === 0) break;
         const turn = (next: Leg): number => (next.startDirection - leg.endDirection + 6) & 3;
         leg = onward.reduce((best, next) => (rank[turn(next)] < rank[turn(best)] ? next : best));
       }
-      rings.push(joined(parts));
+      chains.push(chain);
     }
-  return rings.filter((ring) => ring.length >= 6);
+  return chains;
 }
 
 /** Turn + 2: 3 is right, 2 straight on, 1 left, 0 back. */
 const rank = [3, 2, 1, 0];
 
-function legOf(corners: Int32Array, points: Float64Array, width: number): Leg {
+function legOf(arc: number, forward: boolean, corners: Int32Array, width: number): Leg {
   const n = corners.length,
     w = width + 1;
   const direction = (x: number, y: number): number => (x > 0 ? 0 : y > 0 ? 1 : x < 0 ? 2 : 3);
   return {
+    arc,
+    forward,
     from: corners[1] * w + corners[0],
     to: corners[n - 1] * w + corners[n - 2],
     startDirection: direction(corners[2] - corners[0], corners[3] - corners[1]),
     endDirection: direction(corners[n - 2] - corners[n - 4], corners[n - 1] - corners[n - 3]),
-    points,
   };
 }
 
-function reversed<T extends Float64Array | Int32Array>(points: T): T {
+export function reversed<T extends Float64Array | Int32Array>(points: T): T {
   const out = points.slice() as T;
   for (let i = 0; i < points.length; i += 2) {
     out[i] = points[points.length - 2 - i];
     out[i + 1] = points[points.length - 1 - i];
-  }
-  return out;
-}
-
-function joined(parts: readonly Float64Array[]): Float64Array {
-  const out = new Float64Array(parts.reduce((sum, p) => sum + p.length, 0));
-  let at = 0;
-  for (const part of parts) {
-    out.set(part, at);
-    at += part.length;
   }
   return out;
 }

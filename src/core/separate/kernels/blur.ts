@@ -1,3 +1,4 @@
+import { exp } from '../../numeric/index.ts';
 /**
  * Gaussian blur of one layer's mask, in place of nothing: reads the bit, writes shares 0..1. Beyond the border the mask
  * goes on as it is at the border, so that the image's edge costs no knife.
@@ -6,7 +7,7 @@ export function gaussTaps(sigmaPx: number): Float32Array {
   const radius = Math.max(1, Math.ceil(3 * sigmaPx));
   const taps = new Float32Array(2 * radius + 1);
   let sum = 0;
-  for (let i = -radius; i <= radius; i++) sum += taps[i + radius] = Math.exp((-i * i) / (2 * sigmaPx * sigmaPx));
+  for (let i = -radius; i <= radius; i++) sum += taps[i + radius] = exp((-i * i) / (2 * sigmaPx * sigmaPx));
   for (let i = 0; i < taps.length; i++) taps[i] /= sum;
   return taps;
 }

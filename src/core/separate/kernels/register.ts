@@ -1,6 +1,6 @@
 import { blurMask, blurPlane, gaussTaps } from './blur.ts';
 import { diagonalWeight, outlineLengths, straightWeight } from './length.ts';
-import type { Field } from './relax.ts';
+import type { Bare, Field } from './relax.ts';
 
 /**
  * Layers that sit off by independent shifts N(0, σ²): with each layer's mask blurred by σ, a pixel carries code s with
@@ -28,7 +28,7 @@ export function registerRoom(field: Field, codes: Uint8Array, sigmaPx: number): 
   return room;
 }
 
-function blurLayer(field: Field, codes: Uint8Array, layer: number, room: RegisterRoom): void {
+export function blurLayer(field: Field, codes: Uint8Array, layer: number, room: RegisterRoom): void {
   blurMask(codes, layer, field.width, field.height, room.taps, room.q[layer], room.scratch);
 }
 
@@ -37,7 +37,7 @@ const sure = 2e-3;
 
 /** Expected cost of every pixel, importance left out. */
 export function expectedCosts(field: Field, room: RegisterRoom): Float32Array {
-  const { table, codeCount, binOf, layers } = field;
+  const { table, codeCount, binOf, layers, bare } = field;
   const values = new Float64Array(256),
     shares = new Float64Array(8),
     unsure = new Uint8Array(8);
@@ -54,7 +54,7 @@ export function expectedCosts(field: Field, room: RegisterRoom): Float32Array {
       }
     }
     const row = binOf[i] * codeCount;
-    out[i] = count === 0 ? table[row + base] : folded(table, row, base, unsure, shares, count, values);
+    out[i] = count === 0 ? table[row + base] : folded(table, row, base, unsure, shares, count, values, bare, i);
   }
   return out;
 }
@@ -110,8 +110,10 @@ function folded(
   shares: Float64Array,
   count: number,
   values: Float64Array,
+  bare?: Bare,
+  i = 0,
 ): number {
-  values[0] = table[row + base];
+  values[0] = table[row + base] + (bare ? bareCost(bare, i, base) : 0);
   let size = 1;
   const codes = foldCodes;
   codes[0] = base;
@@ -119,7 +121,7 @@ function folded(
     const bit = 1 << unsure[k];
     for (let s = 0; s < size; s++) {
       codes[size + s] = codes[s] | bit;
-      values[size + s] = table[row + codes[size + s]];
+      values[size + s] = table[row + codes[size + s]] + (bare ? bareCost(bare, i, codes[size + s]) : 0);
     }
   }
   for (let k = count - 1; k >= 0; k--) {
@@ -130,11 +132,62 @@ function folded(
   return values[0];
 }
 
+/** What a code costs where it is lighter, or darker, than anything planned near by. */
+function bareCost({ lightness, least, most, price }: Bare, i: number, code: number): number {
+  const light = lightness[code],
+    over = Math.max(light - most[i], least[i] - light);
+  return over > 0 ? price * over : 0;
+}
+
+/**
+ * A watch on places that turn lighter than all that is planned around them: there the eye sees a slit of paper, not an edge that lies
+ * a little elsewhere. And on those that turn darker than all: a line where two inks overlap that nobody drew.
+ * @param lightness of each code
+ * @param reachPx how far layers sit off
+ */
+export function bareWatch(codes: Uint8Array, width: number, height: number, lightness: Float32Array, reachPx: number, price: number): Bare {
+  const reach = Math.max(1, Math.round(reachPx));
+  const here = Float32Array.from(codes, (code) => lightness[code]);
+  // A dark line narrower than layers sit off is such an overlap itself, and no measure.
+  const lines = Math.max(1, Math.round(reach / 2)),
+    broad = around(around(here, width, height, lines, Math.max), width, height, lines, Math.min);
+  const most = around(here, width, height, reach, Math.max),
+    least = around(broad, width, height, reach, Math.min);
+  for (let i = 0; i < most.length; i++) {
+    most[i] += seenFrom;
+    least[i] -= seenFrom;
+  }
+  return { lightness, least, most, price };
+}
+
+/** The most (or least) of all values within a square around each pixel. */
+function around(values: Float32Array, width: number, height: number, reach: number, pick: (a: number, b: number) => number): Float32Array {
+  const rows = new Float32Array(values.length),
+    out = new Float32Array(values.length);
+  for (let y = 0; y < height; y++)
+    for (let x = 0; x < width; x++) {
+      const from = y * width;
+      let value = values[from + x];
+      for (let k = Math.max(0, x - reach); k <= Math.min(width - 1, x + reach); k++) value = pick(value, values[from + k]);
+      rows[from + x] = value;
+    }
+  for (let y = 0; y < height; y++)
+    for (let x = 0; x < width; x++) {
+      let value = rows[y * width + x];
+      for (let k = Math.max(0, y - reach); k <= Math.min(height - 1, y + reach); k++) value = pick(value, rows[k * width + x]);
+      out[y * width + x] = value;
+    }
+  return out;
+}
+
+/** L* that a slit must be lighter than its surroundings to count. */
+const seenFrom = 4;
+
 const foldCodes = new Uint8Array(256);
 
 /** What having the layer at a pixel costs while the others stay: the blurred difference it makes, into `room.gain`. */
 function gainOf(field: Field, layer: number, room: RegisterRoom): void {
-  const { table, codeCount, binOf, layers, weight, width, height } = field;
+  const { table, codeCount, binOf, layers, weight, width, height, bare } = field;
   const { q, plane, scratch, gain, taps } = room;
   const values = new Float64Array(256),
     shares = new Float64Array(8),
@@ -155,8 +208,9 @@ function gainOf(field: Field, layer: number, room: RegisterRoom): void {
     const row = binOf[i] * codeCount;
     const difference =
       count === 0
-        ? table[row + (base | bit)] - table[row + base]
-        : folded(table, row, base | bit, unsure, shares, count, values) - folded(table, row, base, unsure, shares, count, values);
+        ? table[row + (base | bit)] - table[row + base] + (bare ? bareCost(bare, i, base | bit) - bareCost(bare, i, base) : 0)
+        : folded(table, row, base | bit, unsure, shares, count, values, bare, i) -
+          folded(table, row, base, unsure, shares, count, values, bare, i);
     plane[i] = weight ? difference * weight[i] : difference;
   }
   blurPlane(plane, width, height, taps, gain, scratch);

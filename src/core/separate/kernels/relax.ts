@@ -20,6 +20,18 @@ export interface Field {
   readonly frozen: number;
   /** Open layers are window and piece of one cut, two by two: just one of a pair prints at any place. */
   readonly paired?: boolean;
+  /** Read where layers sit off by themselves: what it costs that a place turns lighter than anything planned around it. */
+  readonly bare?: Bare;
+}
+
+export interface Bare {
+  /** L* of each code. */
+  readonly lightness: Float32Array;
+  /** L* a pixel from and up to which nothing is seen. */
+  readonly least: Float32Array;
+  readonly most: Float32Array;
+  /** ΔE00 an L* beyond that. */
+  readonly price: number;
 }
 
 /** Each bit of a code in a byte lane of its own, so that neighbours are counted for four layers in one addition. */

@@ -1,3 +1,4 @@
+import { exp, expm1 } from '../../numeric/index.ts';
 import { deltaE00Of, xyzAt, xyzFromLab, type Spectrum } from '../../colour/index.ts';
 import { effectiveShare, internal, type Film, type Ink, type Surface } from '../../ink/index.ts';
 import type { Targets, Use } from '../search/fit-score.ts';
@@ -245,12 +246,12 @@ export function shareSlopes(
       full = parts.reduce((sum, p) => sum + p.share, 0) >= 1 - 1e-9;
     const of = parts.map((part, k) => {
       // A full pot stays full: what one ink gains the others lose.
-      const whole = full ? 1 + part.share * Math.expm1(nudge) : 1;
+      const whole = full ? 1 + part.share * expm1(nudge) : 1;
       put(
         e,
         on,
         0,
-        parts.map((p, j) => ({ id: p.id, share: (p.share * (j === k ? Math.exp(nudge) : 1)) / whole })),
+        parts.map((p, j) => ({ id: p.id, share: (p.share * (j === k ? exp(nudge) : 1)) / whole })),
       );
       e.film(on.below.length + i, 0);
       e.overlaps(on.below.length + i);

@@ -1,3 +1,4 @@
+import { exp, log } from '../../numeric/index.ts';
 import { differences, meanOf, metresOf, type KnownDifferences } from '../finish/figures.ts';
 import { fieldOf, settle, solveMasks, type Level, type MaskRules } from './masks.ts';
 
@@ -43,14 +44,14 @@ export function tradeOff({ levels, rules }: TradeOffAsk): TradeOffPoint[] {
 
 /** The price at which so many metres are cut: between the points of a curve by logarithms, beyond its ends by its last slope, but not far. */
 export function priceFor(metres: number, curve: readonly CurvePoint[]): number {
-  const points = curve.filter((p) => p.metres > 0).map((p) => [Math.log(p.metres), Math.log(p.priceMm)] as const);
+  const points = curve.filter((p) => p.metres > 0).map((p) => [log(p.metres), log(p.priceMm)] as const);
   if (points.length === 0) return priceLadder[0];
-  if (points.length === 1) return Math.exp(points[0][1]);
-  const wanted = Math.log(metres);
+  if (points.length === 1) return exp(points[0][1]);
+  const wanted = log(metres);
   let i = 0;
   while (i + 2 < points.length && points[i + 1][0] > wanted) i++;
   const [x0, y0] = points[i],
     [x1, y1] = points[i + 1];
   const slope = Math.abs(x1 - x0) < 1e-9 ? 0 : (y1 - y0) / (x1 - x0);
-  return Math.exp(Math.max(Math.log(0.02), Math.min(Math.log(3 * priceLadder[priceLadder.length - 1]), y0 + slope * (wanted - x0))));
+  return exp(Math.max(log(0.02), Math.min(log(3 * priceLadder[priceLadder.length - 1]), y0 + slope * (wanted - x0))));
 }

@@ -43,3 +43,12 @@ test('marks lie on the picture: in a crop they stay at their place of it', () =>
 test('a weight goes by the name a printmaker gives it', () => {
   expect([4, 3, 1, 0.25, 0].map(weightName)).toEqual(['more', 'more', 'less', 'less', 'none']);
 });
+
+test('what the picture itself says lies under the marks, as far as it is let', () => {
+  const own = { width: 2, height: 1, weight: Float32Array.of(0.5, 3) };
+  const half = importanceOf([], all, picture, { map: own, share: 0.5 })!;
+  expect([at(half, 0.25, 0.5), at(half, 0.75, 0.5)]).toEqual([0.75, 2]);
+  expect(importanceOf([], all, picture, { map: own, share: 0 })).toBeUndefined();
+  const marked = importanceOf([{ kind: 'box', weight: 4, x: 0, y: 0, width: 1, height: 0.5 }], all, picture, { map: own, share: 1 })!;
+  expect([at(marked, 0.25, 0.2), at(marked, 0.75, 0.2), at(marked, 0.75, 0.8)]).toEqual([4, 12, 3]);
+});

@@ -19,18 +19,31 @@ export type WeightName = keyof typeof markWeights;
 export const weightName = (weight: number): WeightName => (weight > 1 ? 'more' : weight > 0 ? 'less' : 'none');
 
 /** Enough to follow a brush; the separation reads it on its own raster. */
-const mapWidth = 240;
+const mapWidth = 320;
 
-/** What was marked on the picture → importance over the part that is printed. Later marks lie over earlier ones; without marks nothing. */
+/**
+ * What was marked on the picture → importance over the part that is printed. Later marks lie over earlier ones; without marks nothing.
+ * @param own what the picture itself says, over all of it, and how far that counts (0..1). A mark that makes a place matter more
+ * keeps what is drawn there ahead of what lies between.
+ */
 export function importanceOf(
   marks: readonly Mark[],
   crop: Crop,
   picture: { readonly width: number; readonly height: number },
+  own?: { readonly map: ImportanceMap; readonly share: number },
 ): ImportanceMap | undefined {
-  if (marks.length === 0) return undefined;
+  if (marks.length === 0 && !(own && own.share > 0)) return undefined;
   const width = mapWidth,
     height = Math.max(1, Math.round((mapWidth * crop.height * picture.height) / (crop.width * picture.width)));
-  const weight = new Float32Array(width * height).fill(1);
+  const ground = new Float32Array(width * height).fill(1);
+  if (own)
+    for (let y = 0; y < height; y++)
+      for (let x = 0; x < width; x++) {
+        const u = Math.min(own.map.width - 1, Math.floor((crop.x + ((x + 0.5) / width) * crop.width) * own.map.width)),
+          v = Math.min(own.map.height - 1, Math.floor((crop.y + ((y + 0.5) / height) * crop.height) * own.map.height));
+        ground[y * width + x] = 1 + own.share * (own.map.weight[Math.max(0, v) * own.map.width + Math.max(0, u)] - 1);
+      }
+  const weight = ground.slice();
   // Circles are round in the picture, not in its shares: distances in picture widths.
   const tall = picture.height / picture.width;
   for (const mark of marks) {
@@ -38,7 +51,7 @@ export function importanceOf(
     for (let y = 0; y < height; y++)
       for (let x = 0; x < width; x++) {
         if (lies(crop.x + ((x + 0.5) / width) * crop.width, crop.y + ((y + 0.5) / height) * crop.height))
-          weight[y * width + x] = mark.weight;
+          weight[y * width + x] = mark.weight * (mark.weight > 1 ? Math.max(1, ground[y * width + x]) : ground[y * width + x]);
       }
   }
   return { width, height, weight };

@@ -1,3 +1,4 @@
+import { log, pow } from '../../numeric/index.ts';
 import { srgbFromXyz, xyzFromLab, type Lab } from '../../colour/index.ts';
 import type { Task } from '../../task.ts';
 import { priceFor, curveOf } from '../prepare/budget.ts';
@@ -54,12 +55,12 @@ export async function baselineFor(
   for (let turn = 0; turn < 4; turn++) {
     await task.pause();
     const got = cutAt(middle, price).metres,
-      off = Math.abs(Math.log(Math.max(1e-6, got / metres)));
+      off = Math.abs(log(Math.max(1e-6, got / metres)));
     if (off < least) {
       least = off;
       nearest = price;
     }
-    const next = Math.max(0.05, price * (got / metres) ** 1.6);
+    const next = Math.max(0.05, price * pow(got / metres, 1.6));
     // Flat areas have only so much outline that can be cut: below this price it grows no more.
     if (off < 0.05 || (next < 0.1 && price < 0.2)) break;
     price = next;
@@ -68,7 +69,7 @@ export async function baselineFor(
   let best = cutAt(finest, nearest);
   if (middle > finest && Math.abs(best.metres / metres - 1) > 0.05 && nearest > 0.1) {
     await task.pause();
-    const next = cutAt(finest, Math.max(0.05, nearest * (best.metres / metres) ** 1.6));
+    const next = cutAt(finest, Math.max(0.05, nearest * pow(best.metres / metres, 1.6)));
     if (Math.abs(next.metres - metres) < Math.abs(best.metres - metres)) best = next;
   }
   return {

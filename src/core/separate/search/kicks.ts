@@ -1,3 +1,4 @@
+import { exp } from '../../numeric/index.ts';
 import type { Random } from '../../random.ts';
 import { decided, movable, swapped, within, withParts, type SearchSetup } from './moves.ts';
 import type { LayerRecipe, PotShare } from './recipe.ts';
@@ -9,7 +10,7 @@ export function startRecipes(setup: SearchSetup, random: Random): LayerRecipe[] 
 
 function anyPot(setup: SearchSetup, wish: number, random: Random): PotShare[] {
   const { ink, strength } = setup.wishes[wish];
-  return [{ id: ink ?? anyInk(setup, random), share: strength ?? Math.exp(-2.5 * random.next()) }];
+  return [{ id: ink ?? anyInk(setup, random), share: strength ?? exp(-2.5 * random.next()) }];
 }
 
 function anyInk({ shelf }: SearchSetup, random: Random): string {
@@ -20,9 +21,9 @@ function anyInk({ shelf }: SearchSetup, random: Random): string {
 /** One mix of inks for all layers, weaker from step to step, in any order: pictures of nearly one colour have their best plans near such. */
 export function steppedMix(setup: SearchSetup, random: Random): LayerRecipe[] {
   const ids = [...new Set(Array.from({ length: setup.mostInPot }, () => anyInk(setup, random)))];
-  const mix = ids.map((id) => ({ id, share: Math.exp(-2 * random.next()) })),
+  const mix = ids.map((id) => ({ id, share: exp(-2 * random.next()) })),
     sum = mix.reduce((all, p) => all + p.share, 0);
-  const top = Math.exp(-1.5 * random.next()) / sum,
+  const top = exp(-1.5 * random.next()) / sum,
     ratio = 0.3 + 0.5 * random.next();
   const recipes = setup.wishes.map((wish, i) =>
     wish.ink !== undefined
@@ -83,7 +84,7 @@ function inksExchanged(setup: SearchSetup, from: readonly LayerRecipe[], count: 
       { wish, parts } = recipes[at];
     const out = random.below(parts.length),
       id = anyInk(setup, random),
-      factor = Math.exp(0.7 * random.normal());
+      factor = exp(0.7 * random.normal());
     if (setup.wishes[wish].ink !== undefined || parts.some((p) => p.id === id)) continue;
     recipes = withParts(
       recipes,
@@ -100,13 +101,13 @@ function inksExchanged(setup: SearchSetup, from: readonly LayerRecipe[], count: 
 /** All strengths anew around what they are, and sometimes two layers exchanged. */
 function jolted(setup: SearchSetup, from: readonly LayerRecipe[], random: Random): LayerRecipe[] {
   const recipes = from.map((r) => {
-    const factor = Math.exp(0.9 * random.normal());
+    const factor = exp(0.9 * random.normal());
     return decided(setup, r)
       ? r
       : {
           ...r,
           parts: within(
-            r.parts.map((p) => ({ ...p, share: p.share * factor * Math.exp(0.3 * random.normal()) })),
+            r.parts.map((p) => ({ ...p, share: p.share * factor * exp(0.3 * random.normal()) })),
             setup.leastShare,
           ),
         };

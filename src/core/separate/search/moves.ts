@@ -1,3 +1,4 @@
+import { exp } from '../../numeric/index.ts';
 import { shareStep } from './descend.ts';
 import { bestPot, judgedScore, shareSlopes, usedBy, type EngineGround, type Judge } from '../kernels/search-engine.ts';
 import type { LayerRecipe, PotShare } from './recipe.ts';
@@ -64,7 +65,7 @@ function grown(setup: SearchSetup, from: readonly LayerRecipe[], step: Float64Ar
       : {
           ...r,
           parts: within(
-            r.parts.map((p) => ({ id: p.id, share: p.share * Math.exp(step[next++] * by) })),
+            r.parts.map((p) => ({ id: p.id, share: p.share * exp(step[next++] * by) })),
             setup.leastShare,
           ),
         },

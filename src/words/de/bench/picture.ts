@@ -81,6 +81,20 @@ export const picture: Words['picture'] = {
   brushSizeText: (size) => `Pinsel ${size} breit auf dem Druck`,
   markWhy:
     'Wo es wichtiger ist, zählt ein falscher Farbton vierfach; wo weniger, ein Viertel; wo unwichtig, fast nichts. Das Messer geht dorthin, wo es zählt.',
+  veil: 'Wie weit die Linien der Vorlage selbst mehr zählen',
+  veilText: (percent) =>
+    percent === 0 ? 'Kein Schleier: alles in der Vorlage zählt gleich' : `Schleier ${percent} %: was darunter liegt, zählt weniger`,
+  veilShown: 'Der Schleier über dem, was weniger zählt',
+  veilWhy:
+    'Linien, die man von nah und von weitem sieht, was scharf ist, was auffällt und was in einem Gesicht liegt, findet sich in der Vorlage selbst und zählt mehr. Schleier heben, damit alles gleich zählt. Markierungen liegen darüber.',
+  drawing: (kept, invented) => `${kept} der Kanten erhalten, ${invented} erfunden`,
+  drawingWhy: (kept, invented) =>
+    `Kanten der Vorlage, auf Armlänge gesehen, die auch der Druck hat; und Kanten des Drucks, die nicht in der Vorlage sind. Ebenso viele flache Farben erhalten ${kept} und erfinden ${invented}.`,
+  lostDrawing: 'In dieser Größe verloren',
+  lostAt: (x, y) => `Was ${x} von links und ${y} von oben gezeichnet ist, geht in dieser Größe verloren.`,
+  cropCloser: 'Enger ausschneiden und neu machen',
+  enlargeTo: (width) => `${width} breit machen`,
+  addRun: 'Ein Lauf mehr',
   box: 'Ein Rechteck nach Zahlen',
   boxLeft: 'Linker Rand',
   boxTop: 'Oberer Rand',
@@ -216,6 +230,7 @@ export const picture: Words['picture'] = {
   fields: {
     crop: 'der Ausschnitt der Vorlage',
     mark: 'eine Markierung auf der Vorlage',
+    veil: 'der Schleier über der Vorlage',
     'mark-away': 'eine Markierung weggenommen',
     layers: 'die Zahl der Läufe',
     pots: 'die Töpfe zur Wahl',

@@ -300,6 +300,8 @@ export const help: Same<typeof en.help> = {
   separateMark:
     'wo ein falscher Farbton mehr zählt (more, vierfach), weniger (less, ein Viertel) oder gar nicht (none), in Prozent der Vorlage: "more box 20,30,25,40" wie bei --crop, oder "less brush 5 10,20 40,25", ein Pinsel von 5 Breite, von Stelle zu Stelle geführt. Beliebig oft; spätere Markierungen liegen über früheren',
   separateMarks: 'dasselbe aus einer Textdatei, eine Markierung je Zeile',
+  separateVeil:
+    'wie weit Linien, Gesichter und Auffälliges mehr zählen als der Rest, in Prozent: 0 alles gleich; 100 bei einer neuen Vorlage',
   layersAndInks: 'Schichten und Farben',
   separatePots: 'Farben zur Wahl; ohne Angabe alle, die gemessen sind',
   separateMostInPot: 'höchstens so viele Farben in einem Topf (1 bis 3; ohne Angabe 2)',

@@ -138,6 +138,8 @@ export const inkAnswers: Same<typeof en.inkAnswers> = {
   flatInks: 'ebenso viele flache deckende Farben, gleiches Messer',
   flatInksOff: 'diese ebenso weit daneben',
   ofFlatInks: ({ times }) => `Das Mittel ist das ${times}-Fache von dem der flachen Farben.`,
+  drawing: ({ kept, invented, flatKept, flatInvented }) =>
+    `Von den Kanten der Vorlage behält der Druck ${kept}; ${invented} seiner eigenen sind nicht in der Vorlage (flache Farben: ${flatKept}, ${flatInvented}).`,
   knifeAsked: ({ along, pieces, bridges, time }) =>
     `${along} zu schneiden, ${many(pieces, 'Teil', 'Teile')}, ${many(bridges, 'Steg', 'Stege')}, etwa ${time} mit dem Messer`,
   outOfReach: ({ share, lost }) => `${share} der Vorlage erreichen diese Farben nicht; Schneiden und Stege kosten ΔE00 ${lost}`,

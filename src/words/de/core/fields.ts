@@ -222,6 +222,7 @@ export const fields: Same<typeof en.fields> = {
   pieces: 'Höchstens so viele Stücke.',
   leastWidthMm: 'Das Schmalste, was zu schneiden ist.',
   priceMm: 'Wie viel Linie eine bessere Farbe wert ist.',
+  veil: 'Wie weit Linien, Gesichter und Auffälliges mehr zählen als der Rest der Vorlage: 0 alles gleich, 1 wie die Vorlage selbst es zeigt.',
   reach: 'Was Farbtöne außer Reichweite der Farben behalten.',
   mostInPot: 'Höchstens so viele Farben in einem Topf.',
   effort: 'Wie lange gesucht werden darf: 1 ist üblich.',

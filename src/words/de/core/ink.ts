@@ -90,6 +90,9 @@ export const ink: Same<typeof en.ink> = {
   liesLighter: ({ layer, by }) => `${layer} liegt um ${by} leichter als geplant.`,
   nothingLearnt: 'Die Messungen widersprechen einander; es wurde nichts geändert.',
   unlikeTheOthers: ({ off }) => `Diese Messung liegt um ΔE00 ${off} neben dem, was alle anderen zusammen sagen.`,
+  moreUnlike: ({ n }) => `${many(n, 'weitere Messung liegt', 'weitere Messungen liegen')} weit neben dem, was alle anderen zusammen sagen.`,
+  readThemAgain:
+    'Zuerst die schlimmsten ansehen, sie sind genannt. Liegen die meisten daneben, sind Farben oder Reihenfolge andere, als im Auftrag steht.',
   readItAgain: 'Prüfen, welche Schichten dort liegen, und neu messen. Sie hat wenig gezählt.',
 
   // Der Aufzugbogen.

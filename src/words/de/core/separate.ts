@@ -51,6 +51,8 @@ export const separate: Same<typeof en.separate> = {
   budgetExceeded: ({ over, parts, time }) =>
     `Diese Schichten verlangen dem Messer ${over} mehr ab als erlaubt: ${many(parts, 'Teil', 'Teile')} zum Ausschneiden, ${time} im Ganzen.`,
   allowMore: 'Mehr erlauben, weniger Schichten verlangen oder ein Bild mit größeren Formen geben.',
+  drawingLost: ({ x, y }) => `Was ${x} von links und ${y} von oben gezeichnet ist, geht in dieser Größe verloren.`,
+  cropEnlargeOrAdd: ({ width }) => `Enger ausschneiden, das Bild ${width} breit machen oder einen Lauf mehr drucken.`,
   layerNotNeeded: 'Für diesen Lauf bleibt nichts zu drucken: Bild, Messer und diese Farben kommen ohne ihn aus.',
   oneLayerLess: 'Eine Schicht weniger verlangen.',
 

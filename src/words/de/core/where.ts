@@ -428,6 +428,7 @@ export const where: Same<typeof en.where> = {
   knifeWidth: 'die schmalste Linie fürs Messer',
   knifePrice: 'der Preis des Schneidens',
   pictureMaterial: 'das Material für die Vorlage',
+  veil: 'wie weit zählt, was in der Vorlage wichtig ist',
   pictureSigma: 'das σ, mit dem die Vorlage rechnet',
   reach: 'was unerreichbare Farbtöne behalten',
   mostInPot: 'die Zahl der Farben in einem Topf',

@@ -77,6 +77,20 @@ export const picture = {
   brushSizeText: (size: string) => `Brush ${size} wide on the print`,
   markWhy:
     'Where it matters more, a wrong colour counts four times; where less, a quarter; where it does not matter, next to nothing. The knife goes where it counts.',
+  veil: 'How far the picture’s own lines count more',
+  veilText: (percent: number) =>
+    percent === 0 ? 'No veil: all of the picture counts alike' : `Veil ${percent} %: what lies under it counts less`,
+  veilShown: 'The veil over what counts less',
+  veilWhy:
+    'Lines that can be seen from near and from afar, what is in focus, what stands out and what lies in a face are found in the picture itself and count more. Lift the veil to let all count alike. Marks lie over it.',
+  drawing: (kept: string, invented: string) => `${kept} of the edges kept, ${invented} made up`,
+  drawingWhy: (kept: string, invented: string) =>
+    `Edges of the picture, seen at arm’s length, that the print has too; and edges of the print that the picture has not. As many flat inks keep ${kept} and make up ${invented}.`,
+  lostDrawing: 'Lost at this size',
+  lostAt: (x: string, y: string) => `What is drawn ${x} from the left and ${y} from the top is lost at this size.`,
+  cropCloser: 'Crop closer and make again',
+  enlargeTo: (width: string) => `Make it ${width} wide`,
+  addRun: 'Add a run',
   box: 'A box by numbers',
   boxLeft: 'Left edge',
   boxTop: 'Top edge',
@@ -213,6 +227,7 @@ export const picture = {
   fields: {
     crop: 'the part of the picture',
     mark: 'a mark on the picture',
+    veil: 'the veil over the picture',
     'mark-away': 'a mark taken away',
     layers: 'the number of runs',
     pots: 'the pots to choose from',

@@ -295,6 +295,7 @@ export const help = {
   separateMark:
     'where a wrong colour counts more (four times), less (a quarter) or not at all (none), in per cent of the picture: "more box 20,30,25,40" as for --crop, or "less brush 5 10,20 40,25", a brush 5 wide drawn from place to place. As often as you like; later marks lie over earlier ones',
   separateMarks: 'the same from a text file, a mark a line',
+  separateVeil: 'how far lines, faces and what stands out count more than the rest, in percent: 0 all alike; 100 for a new picture',
   layersAndInks: 'Layers and inks',
   separatePots: 'inks to choose from; if left out, all that were read',
   separateMostInPot: 'at most so many inks in one pot (1 to 3; 2 if left out)',

@@ -169,6 +169,18 @@ export const inkAnswers = {
   flatInks: 'as many flat opaque inks, same knife',
   flatInksOff: 'these inks off by as much',
   ofFlatInks: ({ times }: { times: NumberText }) => `The mean is ${times} times that of flat inks.`,
+  drawing: ({
+    kept,
+    invented,
+    flatKept,
+    flatInvented,
+  }: {
+    kept: ShareText;
+    invented: ShareText;
+    flatKept: ShareText;
+    flatInvented: ShareText;
+  }) =>
+    `Of the picture’s edges the print keeps ${kept}; ${invented} of its own are not in the picture (flat inks: ${flatKept}, ${flatInvented}).`,
   knifeAsked: ({ along, pieces, bridges, time }: { along: SayingText; pieces: number; bridges: number; time: TimeText }) =>
     `${along} to cut, ${many(pieces, 'piece', 'pieces')}, ${many(bridges, 'bridge', 'bridges')}, about ${time} with the knife`,
   outOfReach: ({ share, lost }: { share: ShareText; lost: DeltaText }) =>

@@ -218,6 +218,7 @@ export const fields = {
   pieces: 'The most pieces.',
   leastWidthMm: 'The narrowest that is to be cut.',
   priceMm: 'How much line a better colour is worth.',
+  veil: 'How far lines, faces and what stands out count more than the rest of the picture: 0 all alike, 1 as the picture itself says.',
   reach: 'What colours out of the inks’ reach keep.',
   mostInPot: 'The most inks in one pot.',
   effort: 'How long the search may take: 1 is usual.',

@@ -92,6 +92,8 @@ export const ink = {
   liesLighter: ({ layer, by }: { layer: NameText; by: ShareText }) => `${layer} lies ${by} lighter than planned.`,
   nothingLearnt: 'The readings contradict each other, so nothing was changed.',
   unlikeTheOthers: ({ off }: { off: DeltaText }) => `This reading is off by ΔE00 ${off} from what all the others say together.`,
+  moreUnlike: ({ n }: { n: number }) => `${many(n, 'more reading lies', 'more readings lie')} far from what all the others say together.`,
+  readThemAgain: 'Look at the worst first, which are named. If most are off, the inks or the order are others than the job says.',
   readItAgain: 'Check which layers lie there, and read it again. It counted for little.',
 
   // The drawdown sheet.

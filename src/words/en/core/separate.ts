@@ -51,6 +51,9 @@ export const separate = {
   budgetExceeded: ({ over, parts, time }: { over: ShareText; parts: number; time: TimeText }) =>
     `These layers ask ${over} more of the knife than you allowed: ${many(parts, 'part', 'parts')} to cut out, ${time} in all.`,
   allowMore: 'Allow more, ask for fewer layers, or give a picture of larger shapes.',
+  drawingLost: ({ x, y }: { x: LengthText; y: LengthText }) =>
+    `What is drawn ${x} from the left and ${y} from the top is lost at this size.`,
+  cropEnlargeOrAdd: ({ width }: { width: LengthText }) => `Crop closer, make the image ${width} wide, or add a run.`,
   layerNotNeeded: 'Nothing is left for this run to print: the picture, the knife and these inks do without it.',
   oneLayerLess: 'Ask for one layer less.',
 

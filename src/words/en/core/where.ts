@@ -432,6 +432,7 @@ export const where = {
   knifeWidth: 'the narrowest line for the knife',
   knifePrice: 'the price of the knife work',
   pictureMaterial: 'the material for the picture',
+  veil: 'how far what matters in the picture counts more',
   pictureSigma: 'the register error that the picture allows for',
   reach: 'what colours out of reach keep',
   mostInPot: 'the most inks in a pot',

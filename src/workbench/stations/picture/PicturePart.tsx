@@ -30,6 +30,11 @@ export function PicturePart({ bench, job, picture, read }: PicturePartProps) {
     <div class="picture-two">
       <div class="picture-stage" style={{ '--ratio': String(read.width / read.height) }}>
         <RasterCanvas raster={read.shown} label={w.photo(picture.name)} />
+        {mode === 'mark' && picture.veil > 0 && (
+          <div class="picture-veil" style={{ opacity: picture.veil }}>
+            <RasterCanvas raster={read.veil} label={w.veilShown} />
+          </div>
+        )}
         <MarkDrawing bench={bench} picture={picture} read={read} active={mode === 'mark'} />
         <CropFrame bench={bench} crop={crop} active={mode === 'crop'} />
       </div>

@@ -92,9 +92,6 @@ export function recolour(
   const bits = printed.map((l) => l.bit);
   const areas = areasByRow(areas256(last.codes), bits);
   const overlaps = overlapsNow(before.overlaps, printed, coloured, areas);
-  const screens = new Map(last.layers.flatMap((l) => (l.tone ? [[l.id, l.tone]] : [])));
-  const widest = Math.max(...overlaps.map((o) => o.band));
-  const bandsNow = Array.from(areas, (_, row) => overlaps.find((o) => o.code === codeOf(row, printed))?.band ?? widest);
   const lit = before.overPicture ? null : litAsk(job.papers[at], job, found, printed, learned, colours.lab, areas);
   const over = before.overPicture && overPicture(before.overPicture.ground, printed, found, areas, quickNodes);
   return {
@@ -113,9 +110,29 @@ export function recolour(
       palette: paletteOf(colours.rgb, bits),
       progressive: printed.map((_, i) => paletteOf(colours.rgb, bits, i + 1)),
       overPicture: over,
-      tones: before.tones && tonesOn(job.papers[at], job, found, printed, screens, learned, colours.lab, bandsNow),
+      tones: before.tones && tonesNow(last, job, at, found, printed, learned, colours.lab, overlaps),
     },
   };
+}
+
+/** Tones of the runs that carry them, with the bands that the overlaps have now. */
+function tonesNow(
+  last: RecolourBase,
+  job: Job,
+  at: number,
+  found: Parameters<typeof tonesOn>[2],
+  printed: readonly PrintedLayer[],
+  learned: Parameters<typeof tonesOn>[5],
+  lab: Float64Array,
+  overlaps: readonly PlannedOverlap[],
+): PlannedPaper['tones'] {
+  const screens = new Map(last.layers.flatMap((l) => (l.tone ? [[l.id, l.tone]] : [])));
+  const widest = Math.max(...overlaps.map((o) => o.band));
+  const bands = Array.from(
+    { length: 1 << printed.length },
+    (_, row) => overlaps.find((o) => o.code === codeOf(row, printed))?.band ?? widest,
+  );
+  return tonesOn(job.papers[at], job, found, printed, screens, learned, lab, bands);
 }
 
 /** All overlaps that cover something, in their new colours; their bands as they were. */

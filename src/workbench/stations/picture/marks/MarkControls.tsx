@@ -16,6 +16,7 @@ export function MarkControls({ bench, job, picture, read }: PicturePartProps) {
   const crop = cropOf(picture.crop, read, image);
   const box = useSignal({ x: image.widthMm / 4, y: image.heightMm / 4, width: image.widthMm / 2, height: image.heightMm / 2 });
   const { weight, radius } = brush.value;
+  const { veil } = picture;
   /** mm on the print a picture width makes. */
   const widthMm = image.widthMm / crop.width;
   const size = sayLength(2 * radius * widthMm, units, units === 'mm' ? 0 : 1);
@@ -38,6 +39,22 @@ export function MarkControls({ bench, job, picture, read }: PicturePartProps) {
         {w.markHow}
         <Why of={w.marking}>{w.markWhy}</Why>
       </p>
+      <div class="brush-size">
+        <span>
+          {w.veilText(Math.round(veil * 100))}
+          <Why of={w.veil}>{w.veilWhy}</Why>
+        </span>
+        <Slider
+          label={w.veil}
+          value={veil}
+          min={0}
+          max={1}
+          step={0.1}
+          text={w.veilText(Math.round(veil * 100))}
+          onMove={(v) => setPicture(bench, 'veil', { veil: Math.round(v * 10) / 10 }, 'veil')}
+          onSettle={() => undefined}
+        />
+      </div>
       <fieldset class="choices">
         <legend>{w.brush}</legend>
         {(['more', 'less', 'none'] as const).map((name) => (

@@ -10,6 +10,7 @@ import type { PicturePartProps } from '../part.ts';
 import { RunBar } from './RunBar.tsx';
 import { Runs } from './Runs.tsx';
 import { sayKnife } from '../say.ts';
+import { LostDrawing } from './LostDrawing.tsx';
 import { making } from '../state.ts';
 import type { ShownSeparation } from '../worker/protocol.ts';
 
@@ -30,6 +31,7 @@ export function ResultPart({ bench, job, picture, read }: PicturePartProps) {
             <Curve bench={bench} job={job} picture={picture} result={result} />
             <Runs job={job} result={result} />
           </div>
+          {result.lost.length > 0 && <LostDrawing bench={bench} job={job} picture={picture} read={read} lost={result.lost[0]} />}
           {result.problems.length > 0 && <ProblemList problems={result.problems} />}
         </>
       )}
@@ -64,6 +66,12 @@ function Figures({ result, job }: { readonly result: ShownSeparation; readonly j
         <li>
           <b>{w.outOfReach(sayPercent(result.outOfReachShare))}</b>
           <Why of={w.outOfReach('')}>{w.reachShareWhy}</Why>
+        </li>
+        <li>
+          <b>{w.drawing(sayPercent(figures.structure.kept), sayPercent(figures.structure.invented))}</b>
+          <Why of={w.drawing('', '')}>
+            {w.drawingWhy(sayPercent(flatFigures.structure.kept), sayPercent(flatFigures.structure.invented))}
+          </Why>
         </li>
         <li>
           <b>{w.lost(sayDelta(result.detailLostDeltaE))}</b>

@@ -1,5 +1,5 @@
 import { whitePoints } from '../../../../core/colour/index.ts';
-import { pictureRgb, scaledLab, type Picture, type Separation } from '../../../../core/separate/index.ts';
+import { pictureRgb, scaledLab, veilOf, type Picture, type Separation } from '../../../../core/separate/index.ts';
 import type { Raster, ReadPicture, ShownRun, ShownSeparation } from './protocol.ts';
 
 /** Longest side of the picture as shown before anything is made of it. */
@@ -33,8 +33,19 @@ export function showPicture(picture: Picture): ReadPicture {
     height: picture.height,
     format: picture.format,
     profile: picture.profile ?? null,
+    veil: veilRaster(picture),
     shown: labRaster(lab, width, height),
     problems: picture.problems,
+  };
+}
+
+/** A veil over what matters less by itself: the darker, the less. */
+function veilRaster(picture: Picture): Raster {
+  const { width, height, weight } = veilOf(picture);
+  return {
+    width,
+    height,
+    words: Uint32Array.from(weight, (v) => (Math.round(190 * Math.max(0, Math.min(1, 1 - v / 2))) << 24) >>> 0),
   };
 }
 
@@ -61,12 +72,13 @@ export function showSeparation(s: Separation, nameOf: (inkId: string) => string)
     curve: s.curve,
     outOfReachShare: s.outOfReachShare,
     detailLostDeltaE: s.detailLostDeltaE,
+    lost: s.lost,
     stoppedEarly: s.stoppedEarly,
     problems: s.problems,
     picture: labRaster(s.target, width, height),
     print: codesRaster(s.codes, s.rgb, width, height),
     flat: codesRaster(baseline.codes, baseline.rgb, baseline.width, baseline.height),
-    flatFigures: { inRegister: baseline.inRegister, atSigma: baseline.atSigma, metres: baseline.metres },
+    flatFigures: { inRegister: baseline.inRegister, atSigma: baseline.atSigma, metres: baseline.metres, structure: baseline.structure },
     // Opaque inks: the code of one alone has its colour.
     flatInks: Array.from({ length: baseline.inksLab.length / 3 }, (_, i) => hex(baseline.rgb, 1 << i)),
     outOfReach: s.outOfReach,

@@ -18,6 +18,8 @@ export interface ReadPicture {
   readonly format: string;
   readonly profile: string | null;
   readonly shown: Raster;
+  /** Laid over it where it matters less by itself. */
+  readonly veil: Raster;
   readonly problems: readonly Problem[];
 }
 
@@ -49,7 +51,7 @@ export interface ShownRun {
 
 /** What the page shows of a separation; the separation itself stays in the worker, which makes a job of it when asked. */
 export interface ShownSeparation
-  extends Pick<Separation, 'figures' | 'curve' | 'outOfReachShare' | 'detailLostDeltaE' | 'stoppedEarly' | 'problems'> {
+  extends Pick<Separation, 'figures' | 'curve' | 'outOfReachShare' | 'detailLostDeltaE' | 'lost' | 'stoppedEarly' | 'problems'> {
   readonly picture: Raster;
   readonly print: Raster;
   readonly flat: Raster;
