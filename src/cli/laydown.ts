@@ -15,11 +15,13 @@ import { edition } from './commands/make/edition.ts';
 import { form } from './commands/job/form.ts';
 import { forecast } from './commands/ink/forecast.ts';
 import { sayCommands, sayHelp, usageOf } from './say/help.ts';
+import { lines } from './commands/make/lines.ts';
 import { mix } from './commands/ink/mix.ts';
 import { languageProblem, readCall, takeLanguage } from './options.ts';
 import { order } from './commands/ink/order.ts';
 import { packet } from './commands/make/packet.ts';
 import { photo } from './commands/job/photo.ts';
+import { positive } from './commands/make/positive.ts';
 import { pot } from './commands/ink/pot.ts';
 import { press } from './commands/make/press.ts';
 import { problemHere, sayHere, speak } from './reader.ts';
@@ -30,6 +32,7 @@ import { separate } from './commands/make/separate.ts';
 import { serve } from './commands/make/serve.ts';
 import { shelf } from './commands/ink/shelf.ts';
 import { spread } from './commands/ink/spread.ts';
+import { split } from './commands/make/split.ts';
 import { trace } from './commands/job/trace.ts';
 
 export const commands: readonly Command[] = [
@@ -58,6 +61,9 @@ export const commands: readonly Command[] = [
   trace,
   form,
   separate,
+  split,
+  positive,
+  lines,
   serve,
 ];
 

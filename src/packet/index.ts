@@ -27,7 +27,8 @@ import { fileVoice } from './voice.ts';
 
 export { sayUses } from './cut-uses.ts';
 export { makeDrawdownSheets } from './pages/ink/drawdown.ts';
-export { rgbPng } from './files/png.ts';
+export { filmFile, filmOf, type Film, type FilmFormat, type MakePress, type ToneRun } from './film/index.ts';
+export { greyPng, rgbPng } from './files/png.ts';
 export type { FontFiles } from './pdf/book.ts';
 export { packetParts, readParts, type PacketPart } from './parts.ts';
 export { printerPages, type Printer, type PrinterPage } from './printer.ts';
@@ -110,8 +111,8 @@ export async function makePacket(bundle: JobBundle, plan: Plan, wishes: PacketWi
   const cutting = parts.has('cut');
   for (const layer of cutting ? plan.layers : []) {
     const { machine: lines, kerfMm } = layer.written;
-    // The pages show what is wrong with it; there is no file to cut it by.
-    if (!lines) continue;
+    // The pages show what is wrong with it; there is no file to cut it by. A run of tone is exposed.
+    if (!lines || layer.tone) continue;
     files.push({
       path: `cut/${fileName(layer.id)}.svg`,
       bytes: text.encode(cutSvg(layer, lines, image, title, voice, kerfMm)),

@@ -1,4 +1,4 @@
-import { BANDS, type Spectrum, type Xyz } from './bands.ts';
+import type { Spectrum, Xyz } from './bands.ts';
 import { weights, type Illuminant } from './weights.ts';
 
 const tables = Object.fromEntries(
@@ -16,7 +16,7 @@ export function xyzAt(r: Float64Array, from: number, illuminant: Illuminant = 'D
   let x = 0,
     y = 0,
     z = 0;
-  for (let i = 0; i < BANDS; i++) {
+  for (let i = 0; i < wx.length; i++) {
     const v = r[from + i];
     x += wx[i] * v;
     y += wy[i] * v;

@@ -13,7 +13,7 @@ export type { Picture, Pixels } from './types.ts';
 export type { ImageMm, SizePx } from './crop.ts';
 export { mostMegapixels } from './check/head.ts';
 export { cropOf, heightOfCrop, tidyCrop, tidyShare } from './crop.ts';
-export { scaledLab, type Crop } from './scale.ts';
+export { scaledLab, scaledSrgb, type Crop } from './scale.ts';
 export { pictureRgb } from './screen.ts';
 
 /** Compiled modules of the readers: `@jsquash/jpeg` (mozjpeg_dec.wasm), `@jsquash/webp` (webp_dec.wasm), and `./lcms/lcms.wasm`. */

@@ -1,5 +1,5 @@
 import { pow } from '../numeric/index.ts';
-import { labFromXyz, whitePoints, xyzFromSrgb, type Xyz } from '../colour/index.ts';
+import { labFromXyz, srgbFromXyz, whitePoints, xyzFromSrgb, type Xyz } from '../colour/index.ts';
 import type { Picture } from './types.ts';
 
 /** Part of the picture, in shares of its width and height. */
@@ -142,4 +142,30 @@ function taps(start: number, length: number, size: number, count: number): Taps 
     index.push(s);
     weight.push(share);
   }
+}
+
+/**
+ * The same as sRGB bytes, for whatever looks colours up by them; see-through parts are white, and colours beyond sRGB are drawn to its edge.
+ * @returns 3 a pixel
+ */
+export function scaledSrgb(picture: Picture, crop: Crop, width: number, height: number): Uint8Array {
+  const linear = scaledLinear(picture, crop, width, height);
+  const curve = Uint8Array.from({ length: 8193 }, (_, i) => {
+    const v = i / 8192;
+    return Math.round(255 * (v <= 0.0031308 ? 12.92 * v : 1.055 * v ** (1 / 2.4) - 0.055));
+  });
+  const byte = (v: number): number => curve[Math.round(Math.min(1, Math.max(0, v)) * 8192)];
+  const out = new Uint8Array(linear.length);
+  if (picture.pixels.kind !== 'xyz16') for (let i = 0; i < out.length; i++) out[i] = byte(linear[i]);
+  else {
+    const known = new Map<number, readonly [number, number, number]>();
+    for (let i = 0; i < out.length; i += 3) {
+      const [x, y, z] = [Math.round(linear[i] * 1023), Math.round(linear[i + 1] * 1023), Math.round(linear[i + 2] * 1023)];
+      const key = (x * 2048 + y) * 2048 + z;
+      let rgb = known.get(key);
+      if (rgb === undefined) known.set(key, (rgb = srgbFromXyz([x / 1023, y / 1023, z / 1023]).rgb));
+      [out[i], out[i + 1], out[i + 2]] = rgb;
+    }
+  }
+  return out;
 }

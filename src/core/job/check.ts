@@ -119,6 +119,15 @@ function checkReferences(job: Job, add: Add): void {
         'warning',
       );
   });
+  job.proofReadings.forEach(({ layers, coverages }, i) => {
+    if (coverages && coverages.length !== layers.length)
+      add(
+        'coverages-count',
+        `proofReadings[${i}].coverages`,
+        say('job.coveragesCount', { n: coverages.length, layers: layers.length }),
+        say('job.oneCoverageEach'),
+      );
+  });
   const lists = [
     ['wanted', job.wanted],
     ['proofReadings', job.proofReadings],
@@ -188,6 +197,17 @@ function checkAttachments({ job, attachments }: JobBundle, add: Add): void {
   });
   job.papers.forEach((paper, i) => {
     if (paper.printed) need(paper.printed.picture, `papers[${i}].printed.picture`);
+  });
+  job.layers.forEach((layer, i) => {
+    if (layer.tone?.picture !== undefined) need(layer.tone.picture, `layers[${i}].tone.picture`);
+    else if (layer.tone && layer.tone.share === undefined && !layer.off)
+      add(
+        'tone-without-picture',
+        `layers[${i}].tone`,
+        say('job.toneWithoutPicture', { layer: asName(layer.name) }),
+        say('job.givePicture'),
+        'note',
+      );
   });
   // Stencils made from it stand on their own: the packet does not wait for it.
   if (job.picture) need(job.picture.file, 'picture.file', 'warning');

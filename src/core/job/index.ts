@@ -11,6 +11,7 @@ export { explainField, type Explained } from './schema/explain.ts';
 export { unknownFields } from './file/unknown.ts';
 export { canonical, fingerprintOf } from './file/fingerprint.ts';
 export { jobJsonSchema } from './schema/json-schema.ts';
+export { withToneAreas } from './file/tone-areas.ts';
 export { fileStem, freshId, freshName, stockFileName, jobFile } from './file/file-names.ts';
 export { newPicture } from './picture.ts';
 export { mostLayers, currentSchemaVersion, mostStrokePoints, mostMarks } from './schema/limits.ts';

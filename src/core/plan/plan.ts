@@ -17,6 +17,8 @@ import { recolour, type Recoloured } from './parts/colour/recolour.ts';
 import { registerOf } from './parts/press/register.ts';
 import { planShapes } from './parts/cut/shapes.ts';
 import { planStock } from './parts/cut/stock.ts';
+import { layTheTones } from './parts/tone/lay.ts';
+import { screensOf } from './parts/tone/screens.ts';
 import type { Plan } from './types.ts';
 
 export type * from './types.ts';
@@ -93,11 +95,14 @@ function makePlan(bundle: PlanInput, memory: Memory, report: Task['report']): Pl
   report(0.15, say('plan.makingStencils'));
   const stencils = cutTheStencils(job, layers, laydown, shapes.cuts, inks, memory, found);
   report(0.5, say('plan.makingColours'));
-  const codes = codesOf(
+  const cutCodes = codesOf(
     job.image,
-    stencils.map((c) => ({ bit: c.bit, prints: c.stencil.prints })),
+    stencils.filter((c) => !c.layer.tone).map((c) => ({ bit: c.bit, prints: c.stencil.prints })),
     memory,
   );
+  const screens = screensOf(layers, press, job.papers, memory);
+  const tone = layTheTones(bundle, cutCodes, stencils, screens, laydown, inks, memory);
+  const { codes } = tone;
   const areas = areasOf(codes, memory);
   // What the stencils' thickness adds along edges is known only now.
   const runs = flat.map((l): RunLayer => {
@@ -105,7 +110,7 @@ function makePlan(bundle: PlanInput, memory: Memory, report: Task['report']): Pl
     return made ? { ...l, filmTimes: l.filmTimes * ridgeOfLayer(job, l, made.stencil, press, memory).colourTimes } : l;
   });
   const inked = layTheInks(runs, inks);
-  const papers = planPapers(bundle, runs, inks, codes, areas, memory, found);
+  const papers = planPapers(bundle, runs, inks, codes, areas, screens, memory, found);
 
   report(0.75, say('plan.makingRegister'));
   found(ridgesOf(job, stencils, memory));
@@ -113,7 +118,7 @@ function makePlan(bundle: PlanInput, memory: Memory, report: Task['report']): Pl
   const edition = editionOf(bundle, layers, press, register, wearReads(job, layers, stencils, press, memory), memory);
   found([...register.problems, ...edition.problems]);
 
-  const plannedLayers = planLayers({ job, layers: runs, stencils, inks, press, edition, areas, memory });
+  const plannedLayers = planLayers({ job, layers: runs, stencils, inks, press, edition, areas, tones: tone.layers, memory });
   found(cocklingNotes(job, plannedLayers));
   const cuts = planCuts(job, layers, plannedLayers, shapes.cuts);
   const stock = planStock(job, cuts, plannedLayers);

@@ -8,6 +8,8 @@ import type { Saying } from '../../words/say.ts';
 import type { Stencil } from '../stencil/index.ts';
 import type { WrittenCut } from '../cutfile/index.ts';
 import type { Learning } from './parts/colour/learning.ts';
+import type { PlannedTones } from './parts/tone/models.ts';
+import type { ToneScreen } from './parts/tone/screens.ts';
 
 // What the Plan says of single things: forms, cuts, layers, mixes, inks, papers.
 
@@ -81,7 +83,10 @@ export interface PlannedLayer {
   readonly bit: number;
   readonly cutId: string;
   readonly side: 'window' | 'piece';
+  /** Of a run of tone: where its tone lies; nothing is cut. */
   readonly stencil: Stencil;
+  /** A run of tone: how its film stands, and what it covers; null for a run that is cut. */
+  readonly tone: PlannedTone | null;
   /** Its knife paths as they are drawn and written. */
   readonly written: WrittenCut;
   /** null: open. */
@@ -103,6 +108,14 @@ export interface PlannedLayer {
   readonly changes: readonly StencilChange[];
   /** Ridge of ink along the edges that the stencil's thickness leaves. */
   readonly ridge: EdgeRidge & RidgeOver;
+}
+
+export interface PlannedTone extends ToneScreen {
+  /** What the film covers, 0..255, a byte for each pixel of `codes`; 0 where its cut lets nothing through. */
+  readonly plane: Uint8Array;
+  /** Mean of that over the image, and of what comes to lie on the paper. */
+  readonly meanOnFilm: number;
+  readonly meanOnPaper: number;
 }
 
 export interface PlannedMix {
@@ -179,6 +192,8 @@ export interface PlannedPaper {
   readonly learning: Learning | null;
   /** A sheet that is printed already: the handful of colours it is made of, and every overlap on each; else null. */
   readonly grounds: PlannedGrounds | null;
+  /** Any tones of the runs that carry tone, with all that lies solid; null where none does. */
+  readonly tones: PlannedTones | null;
   /** A sheet that is printed already: what its proof is painted from; else null. */
   readonly overPicture: OverPicture | null;
 }

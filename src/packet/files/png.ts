@@ -41,12 +41,12 @@ export function rgbPng(width: number, height: number, rgb: Uint8Array, mmPerPx: 
 
 const signature = [0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a];
 
-/** @param colourType 2: RGB; 3: palette (11.2.2) */
+/** @param colourType 0: grey; 2: RGB; 3: palette (11.2.2) */
 function pngFile(
   width: number,
   height: number,
   depth: number,
-  colourType: 2 | 3,
+  colourType: 0 | 2 | 3,
   palette: Uint8Array | null,
   pressed: Uint8Array,
   mmPerPx: number,
@@ -84,4 +84,15 @@ function chunk(name: string, bytes: ArrayLike<number>): Uint8Array {
   out.set(bytes, 8);
   out.set(word(crc32(out.subarray(4, bytes.length + 8))), bytes.length + 8);
   return out;
+}
+
+/** A grey picture of a film: what it covers, 0..255, black where it is solid. */
+export function greyPng(width: number, height: number, covers: Uint8Array, mmPerPx: number): Uint8Array {
+  const lines = new Uint8Array((width + 1) * height);
+  for (let y = 0; y < height; y++) {
+    const from = y * width,
+      to = y * (width + 1) + 1;
+    for (let x = 0; x < width; x++) lines[to + x] = 255 - covers[from + x];
+  }
+  return pngFile(width, height, 8, 0, null, zlibSync(lines, { level: 3 }), mmPerPx);
 }

@@ -4,6 +4,7 @@ import { beforePages } from './before.ts';
 import { cutPages } from './cut/cut.ts';
 import { dayPages } from './press/day.ts';
 import { documentationPage } from './press/documentation.ts';
+import { filmPages } from './cut/films.ts';
 import { handoutPages } from './press/handout.ts';
 import { laydownPage } from './ink/laydown.ts';
 import { mixingPages } from './ink/mixing.ts';
@@ -55,6 +56,7 @@ function partsOf(setting: Setting): readonly Part[] {
       *make() {
         yield* cutPages(setting);
         yield* stockPages(setting);
+        yield* filmPages(setting);
       },
     },
     {

@@ -17,6 +17,7 @@ export const sideOf = (side: PlannedLayer['side']): Saying => say(side === 'wind
 
 /** `window in Coated paper`; the side alone where nothing is known of the material. */
 export function stencilOf(plan: Plan, layer: PlannedLayer): Saying {
+  if (layer.tone) return say('halftone.byFilm');
   const material = materialOf(plan, layer);
   if (!material) return sideOf(layer.side);
   return say(layer.side === 'window' ? 'record.windowIn' : 'record.pieceOf', { material: material.name });

@@ -10,6 +10,7 @@ import { recipes } from './core/recipes.ts';
 import { image } from './core/image.ts';
 import { form } from './core/form.ts';
 import { stencil } from './core/stencil.ts';
+import { halftone } from './core/halftone.ts';
 import { separate } from './core/separate.ts';
 import { press } from './core/press.ts';
 import { register } from './core/register.ts';
@@ -50,6 +51,7 @@ export const en = {
   image,
   form,
   stencil,
+  halftone,
   separate,
   press,
   register,

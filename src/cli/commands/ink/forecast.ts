@@ -4,6 +4,7 @@ import { fail } from '../../../core/problem.ts';
 import type { Plan } from '../../../core/plan/index.ts';
 import { area, asWritten, deltaE, labColour, lengths, list, name as asName, say, share } from '../../../words/index.ts';
 import type { Command } from '../../command.ts';
+import { forecastChart } from './forecast-chart.ts';
 import { json, option } from '../../say/help.ts';
 import { jobOf, planOf, printProblems } from '../../disk/load.ts';
 import { placeOf } from '../../options.ts';
@@ -32,13 +33,24 @@ export const forecast: Command = {
     say('help.forecastText'),
     option('--worth', say('help.forecastWorth')),
     option('--wanted', say('help.forecastWanted')),
+    option('--coverages', say('help.forecastCoverages'), 'csvFile'),
+    option('--paper', say('help.forecastPaper'), 'paper'),
     option('--lamp', say('help.forecastLamp', { lamps: list(lamps.map(asName), 'comma') }), 'lamp'),
     json,
   ],
-  options: { json: { type: 'boolean' }, worth: { type: 'boolean' }, wanted: { type: 'boolean' }, lamp: { type: 'string' } },
+  options: {
+    json: { type: 'boolean' },
+    worth: { type: 'boolean' },
+    wanted: { type: 'boolean' },
+    lamp: { type: 'string' },
+    coverages: { type: 'string' },
+    paper: { type: 'string' },
+  },
   async run(call) {
     const lamp = lampOf(textOf(call.options['lamp']));
     const planned = await planOf(jobOf(call));
+    const chart = textOf(call.options['coverages']);
+    if (chart !== undefined) return forecastChart(planned, chart, textOf(call.options['paper']), call.options['json'] === true);
     const plan = { ...planned, papers: planned.papers.map((paper) => underLamp(paper, lamp)) };
     if (call.options['json']) {
       const papers = plan.papers.map((paper) => ({

@@ -4,6 +4,7 @@ import { fail, ProblemError } from '../../problem.ts';
 import { sayIssue } from '../schema/issues.ts';
 import { mostDeep } from '../schema/limits.ts';
 import { migrate } from './migrate.ts';
+import { withToneAreas } from './tone-areas.ts';
 import { currentSchemaVersion, JobSchema, type Job } from '../schema/schema.ts';
 import { settleProblems, type Document } from '../place/where.ts';
 
@@ -25,7 +26,7 @@ export function parseJob(raw: unknown, file = jobFileName): Job {
   if (deep !== null) fail('job-too-deep', deep, say('job.tooDeep', { most: mostDeep }), say('job.takeOut'));
   try {
     const current = migrate(raw as Record<string, unknown>, currentSchemaVersion);
-    const result = JobSchema.safeParse(current);
+    const result = JobSchema.safeParse(withToneAreas(current));
     if (result.success) return result.data;
     throw new ProblemError(result.error.issues.map((issue) => sayIssue(issue, current)));
   } catch (error) {

@@ -260,6 +260,19 @@ export const fields: Fields<Job> = {
         each: inner('partOfMix', 'ofPartOfMix', nameBy('inks', 'ink')),
         fields: { ink: 'inkOf', share: 'shareOf' },
       },
+      tone: {
+        noun: 'tone',
+        fields: {
+          picture: 'tonePicture',
+          share: 'toneShare',
+          reads: 'toneReads',
+          by: 'toneBy',
+          shape: 'toneShape',
+          rulingPerCm: 'toneRuling',
+          angleDeg: 'toneAngle',
+          leastDotMicrons: 'toneLeastDot',
+        },
+      },
       spreadMm: 'spread',
       offContactMm: 'gapOf',
       mesh: { noun: 'meshOf', fields: meshFields },
@@ -447,7 +460,14 @@ export const fields: Fields<Job> = {
   proofReadings: {
     noun: say('where.proofReadings'),
     each: thing('proofReading', 'ofProofReading'),
-    fields: { paper: 'paperIn', layers: 'layersOf', reading: { reading: 'readingOf' }, date: 'date', note: 'note' },
+    fields: {
+      paper: 'paperIn',
+      layers: 'layersOf',
+      coverages: 'coveragesOf',
+      reading: { reading: 'readingOf' },
+      date: 'date',
+      note: 'note',
+    },
   },
   done: {
     noun: say('where.done'),

@@ -37,7 +37,7 @@ const units: readonly (readonly [RegExp, string])[] = [
   [/PerM2$/, 'cm³/m²'],
   [/NPerCm$/, 'N/cm'],
   [/GPerMl$/, 'g/ml'],
-  [/^perCm$/, '1/cm'],
+  [/^perCm$|PerCm$/, '1/cm'],
   [/Mm$/, 'mm'],
   [/Microns$/, 'µm'],
   [/Deg$/, '°'],
@@ -50,7 +50,7 @@ const units: readonly (readonly [RegExp, string])[] = [
   [/^grams$/, 'g'],
   [/^metres$/, 'm'],
   [/^sigma$/, 'ΔE'],
-  [/^(strength|share|certainty|spoilagePerRun|artistsProofShare|transfer|x|y|width|height|radius|crop)$/, '0..1'],
+  [/^(strength|share|coverages|certainty|spoilagePerRun|artistsProofShare|transfer|x|y|width|height|radius|crop)$/, '0..1'],
 ];
 
 /** The unit that a field's name carries. */
@@ -98,6 +98,9 @@ const examples: Readonly<Record<string, unknown>> = {
   paper: 'smooth-white',
   strength: 0.6,
   share: 0.5,
+  coverages: [0.5],
+  rulingPerCm: 16,
+  leastDotMicrons: 150,
   xMm: 90,
   yMm: 120,
   scale: 0.7,

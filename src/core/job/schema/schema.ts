@@ -180,6 +180,23 @@ const MeshSchema = z.looseObject({
   theoreticalCm3PerM2: z.number().gt(0).max(1000).optional(),
 });
 
+/** A run that carries tone: its cut is where the tone lies, and its screen is exposed through a film positive. */
+const ToneSchema = z.looseObject({
+  /** A picture in the job's folder that covers the image; black is full ink. Left out: a flat tint. */
+  picture: attachment.optional(),
+  /** What the flat tint covers on the film. */
+  share: share.optional(),
+  /** Whether the picture says what the film covers, as a split writes it, or how light the print should be. */
+  reads: z.enum(['coverage', 'lightness']).default('coverage'),
+  by: z.enum(['dots', 'grain']).default('dots'),
+  shape: z.enum(['round', 'ellipse', 'line']).default('round'),
+  /** Left out: what the mesh holds, and the best of its angles. */
+  rulingPerCm: z.number().min(2).max(100).optional(),
+  angleDeg: z.number().min(-3600).max(3600).optional(),
+  /** The smallest dot and the smallest hole that the screen holds; left out: what mesh and thread allow. */
+  leastDotMicrons: z.number().gt(0).max(2000).optional(),
+});
+
 const LayerSchema = z.looseObject({
   id,
   name,
@@ -197,6 +214,7 @@ const LayerSchema = z.looseObject({
     .min(1)
     .max(4)
     .optional(),
+  tone: ToneSchema.optional(),
   /** Prints this much farther out all round than its cut (less: choked), so that neighbours overlap. Needs a cut of its own. */
   spreadMm: z.number().min(-10).max(10).default(0),
   /** Gap under the mesh in this run alone; left out: the screen's. Another gap prints the image at another size. */
@@ -437,6 +455,8 @@ const TargetSchema = z.looseObject({ layers: z.array(id), lab: z.tuple([z.number
 const ProofReadingSchema = z.looseObject({
   paper: id,
   layers: z.array(id),
+  /** What each of these layers covered on its film, where it was a tone: a step of a wedge, or any field of several. Left out: all lay solid. */
+  coverages: z.array(share).optional(),
   reading: ReadingSchema,
   date: line(40).optional(),
   note,
@@ -598,6 +618,7 @@ export type JobReadAs = NonNullable<JobForm['read']>;
 export type JobCut = Job['cuts'][number];
 export type JobPart = JobCut['parts'][number];
 export type JobLayer = Job['layers'][number];
+export type JobTone = NonNullable<JobLayer['tone']>;
 export type JobInk = Job['inks'][number];
 export type JobPaper = Job['papers'][number];
 export type JobReading = z.output<typeof ReadingSchema>;

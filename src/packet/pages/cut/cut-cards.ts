@@ -29,7 +29,8 @@ interface Placed extends Card {
 
 /** A card for each stencil, several a page, nothing left out; how to cut, once, above the first. */
 export function* cutCards(setting: Setting): Pages {
-  if (setting.plan.layers.length === 0) return;
+  const cut = setting.plan.layers.filter((layer) => !layer.tone);
+  if (cut.length === 0) return;
   const begin = (more: boolean): Frame =>
     startPage(setting, {
       step: 2,
@@ -45,7 +46,7 @@ export function* cutCards(setting: Setting): Pages {
   let pages: Placed[][] = [];
   for (let count = 1, before = 0; count !== before; ) {
     let page = cardPages + count;
-    const cards = setting.plan.layers.map((layer): Card => {
+    const cards = cut.map((layer): Card => {
       const first = page;
       page += pagesOfDrawing(setting, layer);
       return cardOf(setting, layer, first, page - 1);
@@ -113,7 +114,7 @@ function place(frame: Frame, cards: readonly Card[], firstRoom: number, room: nu
 /** What holds for all of them: the order of the knife, the caution, and which side is up. */
 function introduction(setting: Setting, frame: Frame): number {
   const { page, top } = frame;
-  const { layers } = setting.plan;
+  const layers = setting.plan.layers.filter((layer) => !layer.tone);
   const words = column(frame, 0, 4),
     side = column(frame, 4, 2);
   const y = steps(
@@ -136,7 +137,7 @@ function introduction(setting: Setting, frame: Frame): number {
     ].map((one) => setting.tell(one)),
     { ...type.body, size: 9, leading: 1.3 },
   );
-  const below = sideDiagram(setting, page, side.x, top - 6, side.width, setting.tell(inkName(setting.plan, setting.plan.layers[0])));
+  const below = sideDiagram(setting, page, side.x, top - 6, side.width, setting.tell(inkName(setting.plan, layers[0])));
   return caution(page, frame.left, Math.max(y, below) + 2, frame.width, cautionOf(setting, 'blades')) + 3;
 }
 

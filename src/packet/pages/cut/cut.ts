@@ -9,6 +9,7 @@ import { sideOf } from '../words.ts';
 export function* cutPages(setting: Setting): Pages {
   yield* cutCards(setting);
   for (const layer of setting.plan.layers) {
+    if (layer.tone) continue;
     yield* trueSizePages(setting, {
       ...toTile(setting, layer),
       name: say('cutPages.drawing', { layer: asName(layer.name), run: layer.run, side: sideOf(layer.side) }),

@@ -1,6 +1,6 @@
 import type { en } from '../../en/index.ts';
 import type { Same } from '../../text.ts';
-import { which } from '../grammar.ts';
+import { many, which } from '../grammar.ts';
 
 /** Die Arbeit als Dokument und als Datei, und was darin nicht zusammenpasst. */
 export const job: Same<typeof en.job> = {
@@ -105,6 +105,10 @@ export const job: Same<typeof en.job> = {
   noSuchCut: ({ layer, cut }) => `Die Schicht „${layer}“ verwendet den Schnitt „${cut}“, den es in der Arbeit nicht gibt.`,
   noSuchInk: ({ layer, ink }) => `Die Schicht „${layer}“ wird mit „${ink}“ gedruckt, einer Farbe, die es in der Arbeit nicht gibt.`,
   basesShare: ({ layer, together }) => `Die Basen der Schicht „${layer}“ ergeben ${together} dessen, was keine Farbe ist.`,
+  coveragesCount: ({ n, layers }) => `Diese Messung nennt ${many(n, 'Deckung', 'Deckungen')} für ${many(layers, 'Schicht', 'Schichten')}.`,
+  oneCoverageEach: 'Für jede ihrer Schichten eine Deckung angeben, oder keine, wenn alle voll lagen.',
+  toneWithoutPicture: ({ layer }) => `„${layer}“ trägt Töne, aber kein Bild sagt welche.`,
+  givePicture: 'Ein Graubild in den Ordner der Arbeit legen und nennen. Bis dahin gilt ein halber Ton auf der ganzen Fläche.',
   basesMakeOne: 'Die Anteile auf zusammen 100 % bringen. Bis dahin gelten sie im Verhältnis.',
   stencilSheetSmall: ({ cut, sheet, image }) => `Der Bogen des Schnitts „${cut}“ (${sheet}) ist zu klein für das Bild (${image}).`,
   stencilSheetLarger: ({ least }) => `Mindestens ${least} nehmen.`,

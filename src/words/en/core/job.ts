@@ -113,6 +113,11 @@ export const job = {
     `The layer “${layer}” is printed with “${ink}”, an ink the job doesn’t have.`,
   basesShare: ({ layer, together }: { layer: NameText; together: ShareText }) =>
     `The bases of the layer “${layer}” come to ${together} of what is no ink.`,
+  coveragesCount: ({ n, layers }: { n: number; layers: number }) =>
+    `This reading names ${many(n, 'coverage', 'coverages')} for ${many(layers, 'layer', 'layers')}.`,
+  oneCoverageEach: 'Give one coverage for each of its layers, or none where all lay solid.',
+  toneWithoutPicture: ({ layer }: { layer: NameText }) => `“${layer}” carries tone, but no picture says which.`,
+  givePicture: 'Give it a grey picture in the job’s folder. Until then it is planned as half a tone all over.',
   basesMakeOne: 'Let their shares come to 100 %. Until then they are taken in proportion.',
   stencilSheetSmall: ({ cut, sheet, image }: { cut: NameText; sheet: LengthText; image: LengthText }) =>
     `The sheet of the cut “${cut}” (${sheet}) is too small for the image (${image}).`,

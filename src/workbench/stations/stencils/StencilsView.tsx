@@ -12,6 +12,7 @@ import { KnifeWork } from './work/KnifeWork.tsx';
 import { MaterialChoice } from './work/Materials.tsx';
 import { chosenLayer, fromBelow, lookAt, placing, shownPxPerMm, zoom } from './state.ts';
 import { StencilDrawing } from './StencilDrawing.tsx';
+import { Film } from './Film.tsx';
 import { Stock } from './work/Stock.tsx';
 
 /** Stencils: one at a time, large; beside it what holds it, what that costs, and what the knife has to do. */
@@ -33,6 +34,14 @@ export function StencilsView({ bench }: StationProps) {
           </a>
         </p>
       </section>
+    );
+  }
+  if (planned.tone) {
+    return (
+      <div class="stencils">
+        <HungSheets bench={bench} chosen={planned.id} />
+        <Film plan={plan} layer={{ ...planned, tone: planned.tone }} />
+      </div>
     );
   }
   const { sheet } = planned.stencil;

@@ -5,6 +5,7 @@ import type { Job, JobLayer } from '../../../job/index.ts';
 import { ProblemError, type Problem } from '../../../problem.ts';
 import { seeded, type Random } from '../../../random.ts';
 import type { Saying } from '../../../../words/say.ts';
+import { isSolid } from '../tone/solid.ts';
 import type { FoundInks } from './inks.ts';
 import { basesOf, letDown, thicker, type PrintLayer } from './let-down.ts';
 
@@ -60,7 +61,7 @@ export function learnOnPaper(
   const printing = layers.filter((l) => l.ink !== null && found.inks.has(l.ink));
   const at = new Map(printing.map((l, i) => [l.id, i]));
   const readings = job.proofReadings.flatMap((r, i) =>
-    r.paper === paperId && r.layers.every((id) => at.has(id)) ? [{ ...r, place: `proofReadings[${i}]` }] : [],
+    r.paper === paperId && isSolid(r) && r.layers.every((id) => at.has(id)) ? [{ ...r, place: `proofReadings[${i}]` }] : [],
   );
   const stackOf = (ids: readonly string[]): number[] => ids.map((id) => at.get(id) as number).sort((a, b) => a - b);
   let own: { readonly count: number; readonly seed: number; readonly members: Member[] } | null = null;

@@ -30,6 +30,9 @@ import type { Problem } from '../../../problem.ts';
 import { pick, type Memory } from '../../memory.ts';
 import { deepestPoints, groundCube, overlapIndex, paletteOf, type Codes, type RgbPicture } from '../../../print/index.ts';
 import { say, sentences } from '../../../../words/say.ts';
+import { tonesOn } from '../tone/models.ts';
+import type { ToneScreen } from '../tone/screens.ts';
+import { isSolid } from '../tone/solid.ts';
 import { groundsUnder } from './grounds.ts';
 import type { FoundInks } from './inks.ts';
 import { learnOnPaper, type LearnedPaper, type LearningLayer } from './learning.ts';
@@ -61,7 +64,7 @@ export function inkSwatch(ink: Ink, paper: Spectrum, found: FoundInks): Swatch {
 
 /** Colours of all overlaps on one paper, first-down layer in bit 0: as learned from proofs where there are any, as measured where they were read. */
 export function coloursOn(
-  paper: JobPaper,
+  paper: Pick<JobPaper, 'id'>,
   job: Pick<Job, 'proofReadings'>,
   found: FoundInks,
   layers: readonly PrintedLayer[],
@@ -112,6 +115,7 @@ function planPaper(
   learned: LearnedPaper | null,
   deepest: ReturnType<typeof deepestPoints>,
   codes: Codes,
+  screens: ReadonlyMap<string, ToneScreen>,
 ): PlannedPaper | null {
   const spectrum = found.papers.get(paper.id);
   const coloured = coloursOn(paper, job, found, layers, learned);
@@ -139,6 +143,8 @@ function planPaper(
       codeOf: (row) => codeOf(row, layers),
     });
   const overlaps = overlapsOf(coloured, layers, areas, foresight, grounds);
+  // What is read of a solid holds within its own doubt.
+  const toneBands = foresight.band.map((band, row) => coloured.measured.get(row) ?? band);
   return {
     id: paper.id,
     name: paper.name,
@@ -152,6 +158,7 @@ function planPaper(
     learning: learned?.learning ?? null,
     worthReading: ground ? null : worthReading(foresight, areas, [...measured.keys()], found, layers, deepest),
     grounds,
+    tones: tonesOn(paper, job, found, layers, screens, learned, colours.lab, toneBands),
     overPicture: ground && overPicture(ground, layers, found, areas),
   };
 }
@@ -211,7 +218,12 @@ export function litAsk(
 ): LitAsk {
   const read = new Map<number, Spectrum>();
   for (const proof of job.proofReadings) {
-    if (proof.paper !== paper.id || proof.reading.kind !== 'spectrum' || !proof.layers.every((id) => layers.some((l) => l.id === id)))
+    if (
+      proof.paper !== paper.id ||
+      !isSolid(proof) ||
+      proof.reading.kind !== 'spectrum' ||
+      !proof.layers.every((id) => layers.some((l) => l.id === id))
+    )
       continue;
     read.set(
       layers.reduce((row, l, k) => (proof.layers.includes(l.id) ? row | (1 << k) : row), 0),
@@ -301,14 +313,14 @@ function showAs(colours: OverlapColours, row: number, lab: Lab): void {
 
 /** A measured overlap is shown as measured. Returns its doubt by row. */
 function applyReadings(
-  paper: JobPaper,
+  paper: Pick<JobPaper, 'id'>,
   job: Pick<Job, 'proofReadings'>,
   layers: readonly PrintedLayer[],
   colours: OverlapColours,
 ): Map<number, number> {
   const measured = new Map<number, number>();
   for (const [i, proof] of job.proofReadings.entries()) {
-    if (proof.paper !== paper.id || !proof.layers.every((id) => layers.some((l) => l.id === id))) continue;
+    if (proof.paper !== paper.id || !isSolid(proof) || !proof.layers.every((id) => layers.some((l) => l.id === id))) continue;
     const row = layers.reduce((code, l, k) => (proof.layers.includes(l.id) ? code | (1 << k) : code), 0);
     showAs(colours, row, labFromSpectrum(spectrumFromReading(proof.reading, `proofReadings[${i}]`)));
     measured.set(row, sigmaOf(proof.reading));
@@ -342,6 +354,7 @@ export function planPapers(
   inks: FoundInks,
   codes: Codes,
   areas: Float64Array,
+  screens: ReadonlyMap<string, ToneScreen>,
   memory: Memory,
   found: (problems: readonly Problem[]) => void,
 ): PlannedPaper[] {
@@ -355,7 +368,7 @@ export function planPapers(
     const learned = memory.part(`learning ${paper.id}`, { paperId: paper.id, job: read, inks, layers: known }, learnFrom, 8);
     found(learned?.problems ?? []);
     const ground = grounds.get(paper.id) ?? null;
-    const reads = { paper, job: pick(job, 'proofReadings', 'seed'), inks, layers: pots, areas, ground, learned, deepest, codes };
+    const reads = { paper, job: pick(job, 'proofReadings', 'seed'), inks, layers: pots, areas, ground, learned, deepest, codes, screens };
     const planned = memory.part(`paper ${paper.id}`, reads, paperFrom, 8);
     return planned ? [planned] : [];
   });
@@ -381,9 +394,10 @@ interface PaperReads {
   readonly learned: LearnedPaper | null;
   readonly deepest: ReturnType<typeof deepestPoints>;
   readonly codes: Codes;
+  readonly screens: ReadonlyMap<string, ToneScreen>;
 }
 
 const pointsOf = ({ codes }: { readonly codes: Codes }): ReturnType<typeof deepestPoints> => deepestPoints(codes);
 
-const paperFrom = ({ paper, job, inks, layers, areas, ground, learned, deepest, codes }: PaperReads): PlannedPaper | null =>
-  planPaper(paper, job, inks, layTheInks(layers, inks), areas, ground, learned, deepest, codes);
+const paperFrom = ({ paper, job, inks, layers, areas, ground, learned, deepest, codes, screens }: PaperReads): PlannedPaper | null =>
+  planPaper(paper, job, inks, layTheInks(layers, inks), areas, ground, learned, deepest, codes, screens);

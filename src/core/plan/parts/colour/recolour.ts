@@ -1,4 +1,5 @@
 import { overlapIndex, paletteOf, quickNodes } from '../../../print/index.ts';
+import { tonesOn } from '../tone/models.ts';
 import { filmOf } from '../../../ink/index.ts';
 import type { Job, JobLayer } from '../../../job/index.ts';
 import { inksOf } from './inks.ts';
@@ -109,8 +110,29 @@ export function recolour(
       palette: paletteOf(colours.rgb, bits),
       progressive: printed.map((_, i) => paletteOf(colours.rgb, bits, i + 1)),
       overPicture: over,
+      tones: before.tones && tonesNow(last, job, at, found, printed, learned, colours.lab, overlaps),
     },
   };
+}
+
+/** Tones of the runs that carry them, with the bands that the overlaps have now. */
+function tonesNow(
+  last: RecolourBase,
+  job: Job,
+  at: number,
+  found: Parameters<typeof tonesOn>[2],
+  printed: readonly PrintedLayer[],
+  learned: Parameters<typeof tonesOn>[5],
+  lab: Float64Array,
+  overlaps: readonly PlannedOverlap[],
+): PlannedPaper['tones'] {
+  const screens = new Map(last.layers.flatMap((l) => (l.tone ? [[l.id, l.tone]] : [])));
+  const widest = Math.max(...overlaps.map((o) => o.band));
+  const bands = Array.from(
+    { length: 1 << printed.length },
+    (_, row) => overlaps.find((o) => o.code === codeOf(row, printed))?.band ?? widest,
+  );
+  return tonesOn(job.papers[at], job, found, printed, screens, learned, lab, bands);
 }
 
 /** All overlaps that cover something, in their new colours; their bands as they were. */

@@ -1,12 +1,12 @@
 import { smoothestSpectrum, xyzFromLab, type Spectrum } from '../../../colour/index.ts';
-import { offsetRegion, regionArea, simplify, type Region } from '../../../form/index.ts';
+import { common, offsetRegion, rectangle, regionArea, simplify, takeAway, type Region } from '../../../form/index.ts';
 import { stackReflectance } from '../../../ink/index.ts';
 import type { Job, JobLayer } from '../../../job/index.ts';
 import { edgeRidge, ridgeOver, type EdgeRidge, type RidgeOver } from '../../../press/index.ts';
 import type { Problem } from '../../../problem.ts';
 import { ridgeWarnings, type Stencil } from '../../../stencil/index.ts';
 import type { Memory } from '../../memory.ts';
-import type { PlannedCut, PlannedInk, PlannedLayer } from '../../planned.ts';
+import type { PlannedCut, PlannedInk, PlannedLayer, PlannedTone } from '../../planned.ts';
 import { planCut, stencilGroups } from './cut-pairs.ts';
 import type { PlannedEdition, RunMaterial } from '../press/edition.ts';
 import type { FoundInks } from '../colour/inks.ts';
@@ -14,6 +14,7 @@ import { bitsOf, filmOfLayer, type PrintedLayer, type RunLayer } from '../colour
 import { planMix } from '../colour/mix.ts';
 import { inkSwatch, swatchOf } from '../colour/papers.ts';
 import { depositOfRun, type PlannedPress } from '../press/press.ts';
+import { say } from '../../../../words/say.ts';
 import { codeColours } from '../colour/proof.ts';
 import { kerfOf, makeStencils, materialFor, materialsOf, writtenCut, type CodeColours, type CutLayer } from './stencils.ts';
 
@@ -37,15 +38,69 @@ export function cutTheStencils(
     material: materialFor(job, layer.cut),
     sheetMm: job.cuts.find((c) => c.id === layer.cut)?.sheetMm,
   }));
-  const made = makeStencils(job, tasks, colours, memory, materialsOf(job));
+  const made = makeStencils(
+    job,
+    tasks.filter((t) => !t.layer.tone),
+    colours,
+    memory,
+    materialsOf(job),
+  );
   for (const one of made.values()) found(one.problems);
-  return tasks.flatMap(({ layer, bit, material }) => {
-    const stencil = made.get(layer.id)?.stencil;
+  return tasks.flatMap(({ layer, bit, cut, material, sheetMm }) => {
+    const stencil = layer.tone ? exposedStencil(job, layer, cut, sheetMm, memory) : made.get(layer.id)?.stencil;
     if (!stencil) return [];
     const written = writtenCut(job, layer, stencil, material, memory);
     found(written.problems);
     return [{ layer, stencil, written, bit }];
   });
+}
+
+/** A screen that is exposed carries its stencil itself: nothing is cut, and nothing comes loose. */
+function exposedStencil(
+  job: Pick<Job, 'image' | 'stencilMarginMm'>,
+  { id, side }: JobLayer,
+  cut: Region,
+  sheetMm: readonly [number, number] | undefined,
+  memory: Memory,
+): Stencil {
+  const { image, stencilMarginMm: margin } = job;
+  return memory.part(`exposed ${id}`, { side, cut, image, margin, sheetMm }, exposed);
+}
+
+interface ExposedReads {
+  readonly side: Stencil['side'];
+  readonly cut: Region;
+  readonly image: Job['image'];
+  readonly margin: number;
+  readonly sheetMm: readonly [number, number] | undefined;
+}
+
+function exposed({ side, cut, image, margin, sheetMm }: ExposedReads): Stencil {
+  const { widthMm, heightMm } = image;
+  const whole = rectangle(0, 0, widthMm, heightMm);
+  const [x, y] = sheetMm ? [(sheetMm[0] - widthMm) / 2, (sheetMm[1] - heightMm) / 2] : [margin, margin];
+  const prints = side === 'window' ? common(cut, whole) : takeAway(whole, cut);
+  return {
+    side,
+    sheet: { minX: -x, minY: -y, maxX: widthMm + x, maxY: heightMm + y },
+    paper: takeAway(rectangle(-x, -y, widthMm + x, heightMm + y), prints),
+    prints,
+    islands: [],
+    bridges: [],
+    loosePieces: [],
+    cutLines: { rings: [] },
+    certificate: {
+      holds: true,
+      pieces: 1,
+      leastNeckMm: 0,
+      leastOpeningMm: 0,
+      faults: [],
+      mmPerPx: 0,
+      method: say('halftone.exposed'),
+    },
+    knife: { metres: 0, corners: 0, pieces: 0, punched: [], minutes: 0, difficulty: 'easy' },
+    problems: [],
+  };
 }
 
 /** The colours of all codes on the first bare paper that was read; null without one. */
@@ -70,7 +125,8 @@ const spread = ({ cut, mm }: { readonly cut: Region; readonly mm: number }): Reg
 
 /** Later runs that print over the ridge along an earlier one's edges. */
 export function ridgesOf(job: Job, stencils: readonly CutLayer[], memory: Memory): Problem[] {
-  const layers = stencils.map(({ layer, stencil }) => ({
+  const cut = stencils.filter(({ layer }) => !layer.tone);
+  const layers = cut.map(({ layer, stencil }) => ({
     id: layer.id,
     name: layer.name,
     prints: stencil.prints,
@@ -90,13 +146,16 @@ export function planLayers(from: {
   readonly press: PlannedPress;
   readonly edition: PlannedEdition;
   readonly areas: Float64Array;
+  readonly tones: ReadonlyMap<string, PlannedTone>;
   readonly memory: Memory;
 }): PlannedLayer[] {
-  const { job, layers, inks, press, edition, areas, memory } = from;
+  const { job, layers, inks, press, edition, areas, tones, memory } = from;
   const paper = firstPaper(job, inks);
   const retarderShare = edition.day?.openTime.retarderShare ?? 0;
   return from.stencils.map(({ layer, stencil, written, bit }, i): PlannedLayer => {
-    const printsMm2 = areaOfBit(areas, bit);
+    const tone = tones.get(layer.id) ?? null;
+    const imageMm2 = job.image.widthMm * job.image.heightMm;
+    const printsMm2 = tone ? tone.meanOnPaper * imageMm2 : areaOfBit(areas, bit);
     const run = layers.findIndex((l) => l.id === layer.id);
     const pulls = edition.pullsOfRun[run] ?? 0;
     const filmTimes = layers[run]?.filmTimes ?? 1;
@@ -111,11 +170,12 @@ export function planLayers(from: {
       cutId: layer.cut,
       side: layer.side,
       stencil,
+      tone,
       written,
       inkId: layer.ink,
       strength: layer.strength,
       printsMm2,
-      coverage: printsMm2 / (job.image.widthMm * job.image.heightMm),
+      coverage: printsMm2 / imageMm2,
       wetMicrons: deposit.wetMicrons,
       filmTimes,
       deposit: (layer.ink === null ? 1 : (inks.deposits.get(layer.ink) ?? 1)) * (deposit.wetMicrons / press.deposit.wetMicrons),
@@ -137,6 +197,11 @@ function areaOfBit(areas: Float64Array, bit: number): number {
   return areas.reduce((sum, area, code) => (code & (1 << bit) ? sum + area : sum), 0);
 }
 
+/** An exposed stencil stands a tenth of the mesh's own thickness above it [S6]. */
+const emulsionMm = 0.008;
+/** And lasts longer than any edition by hand. */
+const exposedLasts = 5000;
+
 /** The ridge along a layer's edges, and how much of what it prints lies within its reach. */
 export function ridgeOfLayer(
   job: Job,
@@ -145,7 +210,8 @@ export function ridgeOfLayer(
   press: PlannedPress,
   memory: Memory,
 ): EdgeRidge & RidgeOver {
-  const ridge = edgeRidge(depositOfRun(press, layer.id).wetMicrons, materialFor(job, layer.cut).thicknessMm);
+  const thicknessMm = layer.tone ? emulsionMm : materialFor(job, layer.cut).thicknessMm;
+  const ridge = edgeRidge(depositOfRun(press, layer.id).wetMicrons, thicknessMm);
   const reachMm = (ridge.withinMm[0] + ridge.withinMm[1]) / 2;
   const share = memory.part(`ridge share ${layer.id}`, { prints, reachMm }, nearEdges);
   return { ...ridge, ...ridgeOver(ridge, share) };
@@ -169,9 +235,11 @@ export function wearReads(
 ): RunMaterial[] {
   const spreads = new Map(layers.map((l) => [l.id, l.spreadMm]));
   return layers.map((layer): RunMaterial => {
+    if (layer.tone)
+      return { group: `tone ${layer.id}`, set: `tone ${layer.id}`, cutMinutes: 0, dries: 1, washable: true, lasts: exposedLasts };
     const material = materialFor(job, layer.cut);
     const alike = stencils
-      .filter((s) => s.layer.cut === layer.cut)
+      .filter((s) => s.layer.cut === layer.cut && !s.layer.tone)
       .map(({ layer: { id, side }, stencil }, i) => ({ id, side, stencil, run: i + 1, sheetsThrough: 1 }));
     const group = stencilGroups(alike).findIndex((g) => g.layers.some((l) => l.id === layer.id));
     const kerfMm = kerfOf(job, material.id);
@@ -200,7 +268,8 @@ export function planCuts(
   return job.cuts.flatMap((cut): PlannedCut[] => {
     const region = cuts.get(cut.id);
     if (!region) return [];
-    const served = planned.filter((l) => l.cutId === cut.id);
+    const served = planned.filter((l) => l.cutId === cut.id && !l.tone);
+    if (served.length === 0 && planned.some((l) => l.cutId === cut.id)) return [];
     const material = materialFor(job, cut.id);
     const kerfMm = kerfOf(job, material.id);
     const ids = { id: cut.id, name: cut.name, region, materialId: material.id, layers: served.map((l) => l.id) };

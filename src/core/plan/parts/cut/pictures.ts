@@ -13,12 +13,12 @@ export interface ReadyBundle extends JobBundle {
 
 const decoded = new WeakMap<Uint8Array, Promise<{ picture: RgbPicture | null; problems: readonly Problem[] }>>();
 
-/** Decodes the pictures that the plan looks at (sheets that carry a print). A picture is decoded once. `read`: where it is done elsewhere, in a thread. */
+/** Decodes the pictures that the plan looks at (sheets that carry a print, tones). A picture is decoded once. `read`: where it is done elsewhere, in a thread. */
 export async function readyBundle(bundle: JobBundle, read: typeof readPicture = readPicture): Promise<ReadyBundle> {
   const pictures = new Map<string, RgbPicture>();
   const pictureProblems: Problem[] = [];
-  for (const paper of bundle.job.papers) {
-    const path = paper.printed?.picture;
+  const paths = [...bundle.job.papers.map((p) => p.printed?.picture), ...bundle.job.layers.map((l) => l.tone?.picture)];
+  for (const path of new Set(paths)) {
     const bytes = path === undefined ? undefined : bundle.attachments.get(path);
     if (path === undefined || !bytes) continue;
     let work = decoded.get(bytes);

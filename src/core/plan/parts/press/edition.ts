@@ -72,7 +72,7 @@ function sayGaps(layers: readonly Pick<JobLayer, 'id' | 'name'>[], press: Pick<P
 }
 
 const jobFields = ['edition', 'day', 'papers', 'title', 'maker', 'units', 'image', 'inks', 'cuts', 'materials'] as const;
-const layerFields = ['id', 'name', 'cut', 'side', 'ink', 'strength', 'base', 'bases', 'note'] as const;
+const layerFields = ['tone', 'id', 'name', 'cut', 'side', 'ink', 'strength', 'base', 'bases', 'note'] as const;
 type EditionJob = Pick<Job, (typeof jobFields)[number]>;
 type EditionLayer = Pick<JobLayer, (typeof layerFields)[number]>;
 
@@ -322,7 +322,9 @@ function factsOf(job: EditionJob, layers: readonly EditionLayer[], press: Planne
       const ink = job.inks.find((k) => k.id === l.ink);
       return {
         name: l.name,
-        stencil: say(l.side === 'window' ? 'record.windowIn' : 'record.pieceOf', { material: materialFor(job, l.cut).name }),
+        stencil: l.tone
+          ? say('halftone.byFilm')
+          : say(l.side === 'window' ? 'record.windowIn' : 'record.pieceOf', { material: materialFor(job, l.cut).name }),
         ink: ink ? asWritten(ink.name) : say('record.inkOpen'),
         recipe:
           parts.length === 0

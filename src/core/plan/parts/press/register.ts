@@ -241,7 +241,8 @@ export function registerOf(
   colours: CodeColours | null,
   memory: Memory,
 ): PlannedRegister {
-  const shapes = stencils.map(({ layer, stencil, bit }) => ({ id: layer.id, bit, prints: stencil.prints }));
+  // Dots have no seam: what shifts by less than their ruling changes no colour.
+  const shapes = stencils.filter((s) => !s.layer.tone).map(({ layer, stencil, bit }) => ({ id: layer.id, bit, prints: stencil.prints }));
   const met = memory.part('meeting', { shapes, codes }, meetingFrom);
   const meeting = memory.part('beneath', { meeting: met, colours, bits: shapes.map((one) => pick(one, 'id', 'bit')) }, lookBeneath);
   const read = pick(job, 'register', 'papers', 'image', 'seed', 'screen');

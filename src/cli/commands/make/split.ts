@@ -1,0 +1,191 @@
+import { basename } from 'node:path';
+import { askSplit, type SplitAnswer, type SplitQuestion } from '../../../core/asks/index.ts';
+import { checkJob, fileStem, writeJob, type Job, type JobBundle } from '../../../core/job/index.ts';
+import { plan } from '../../../core/plan/index.ts';
+import { fail } from '../../../core/problem.ts';
+import { deltaE, figure, name as asName, say, share } from '../../../words/index.ts';
+import { greyPng } from '../../../packet/index.ts';
+import type { Command } from '../../command.ts';
+import { readFileBytes } from '../../disk/disk.ts';
+import { printProblems, takeJob } from '../../disk/load.ts';
+import { readPictureApart } from '../../disk/read-picture.ts';
+import { checkFree, writeWhole } from '../../disk/write-folder.ts';
+import { placeOf } from '../../options.ts';
+import { cropPartOf } from '../../places.ts';
+import { printJson, sayHere } from '../../reader.ts';
+import { json, option, word } from '../../say/help.ts';
+import { numberOf, textOf } from '../../say/words.ts';
+import { imageOf } from './separate-ask.ts';
+
+const shapes = ['round', 'ellipse', 'line'] as const,
+  ways = ['dots', 'grain'] as const,
+  reaches = ['nearest', 'lightness', 'chroma', 'contrast'] as const;
+
+export const split: Command = {
+  name: 'split',
+  usage: say('help.splitUsage'),
+  summary: say('help.splitSummary'),
+  help: [
+    word('picture', say('help.splitPicture')),
+    option('--with', say('help.separateWith'), 'job'),
+    option('--inks', say('help.splitInks'), 'inks'),
+    option('--out', say('help.separateOut'), 'folder'),
+    option('--replace', say('help.separateReplace')),
+    option('--crop X,Y,W,H', say('help.separateCrop')),
+    option('--width MM', say('help.separateWidth')),
+    option('--height MM', say('help.separateHeight')),
+    option('--on', say('help.separateOn'), 'paper'),
+    option('--limit P', say('help.splitLimit')),
+    option('--grey P', say('help.splitGrey')),
+    option('--reach', say('help.separateReach'), 'way'),
+    option('--by', say('help.splitBy'), 'way'),
+    option('--shape', say('help.splitShape'), 'way'),
+    option('--ruling N', say('help.splitRuling')),
+    json,
+  ],
+  options: {
+    with: { type: 'string' },
+    inks: { type: 'string' },
+    out: { type: 'string' },
+    replace: { type: 'boolean' },
+    crop: { type: 'string' },
+    width: { type: 'string' },
+    height: { type: 'string' },
+    on: { type: 'string' },
+    limit: { type: 'string' },
+    grey: { type: 'string' },
+    reach: { type: 'string' },
+    by: { type: 'string' },
+    shape: { type: 'string' },
+    ruling: { type: 'string' },
+    json: { type: 'boolean' },
+  },
+  async run(call) {
+    const given = call.options;
+    const path =
+      call.words[0] ?? fail('no-picture', say('where.commandLine'), say('refusals.whichPicture'), say('refusals.namePictureOrJob'));
+    const shelf = textOf(given['with']) ?? fail('no-shelf', placeOf('--with'), say('refusals.whoseInks'), say('refusals.nameWith'));
+    const bundle = takeJob(shelf);
+    const title = basename(path).replace(/\.[^.]*$/, '');
+    const out = textOf(given['out']) ?? fileStem(title);
+    const wish = { kind: 'job', replace: given['replace'] === true } as const;
+    checkFree(out, wish);
+    const picture = await readPictureApart(readFileBytes(path), path);
+    const question = questionOf(given);
+    // The picture's own proportions, unless a size was asked for.
+    const asked = { name: title, crop: question.crop } as Parameters<typeof imageOf>[2];
+    const sized =
+      given['width'] === undefined && given['height'] === undefined ? { ...given, width: String(bundle.job.image.widthMm) } : given;
+    const job: Job = { ...bundle.job, title, image: imageOf(sized, bundle.job, asked, picture) };
+    const answer = await askSplit(job, picture, question);
+    const files = answer.films.map(({ path: file, plane }) => ({
+      path: file,
+      bytes: greyPng(answer.width, answer.height, plane, answer.mmPerPx),
+    }));
+    const used = new Set(answer.job.papers.flatMap((p) => (p.printed ? [p.printed.picture] : [])));
+    const made: JobBundle = {
+      job: answer.job,
+      attachments: new Map([
+        ...[...bundle.attachments].filter(([name]) => used.has(name)),
+        ...files.map((f) => [f.path, f.bytes] as const),
+      ]),
+    };
+    writeWhole(
+      out,
+      [...writeJob(made)].map(([name, bytes]) => ({ path: name, bytes })),
+      wish,
+    );
+    if (given['json'] === true) printJson(figuresOf(answer));
+    else await tell(answer, made, out);
+    printProblems([...picture.problems, ...checkJob(made).filter((p) => p.severity === 'error')]);
+    return 0;
+  },
+};
+
+type Given = Parameters<Command['run']>[0]['options'];
+
+function oneOf<T extends string>(given: Given, name: string, all: readonly T[]): T | undefined {
+  const text = textOf(given[name]);
+  if (text === undefined) return undefined;
+  return (
+    all.find((one) => one === text) ??
+    fail(
+      'no-such-way',
+      placeOf(`--${name}`),
+      say('cli.cannotUse', { text: asName(text) }),
+      say('cli.useOneOf', { all: { kind: 'list', items: all.map(asName), by: 'or' } }),
+    )
+  );
+}
+
+function questionOf(given: Given): SplitQuestion {
+  const percent = (name: string, high: number): number | undefined =>
+    given[name] === undefined ? undefined : numberOf(String(given[name]).replace('%', ''), `--${name}`, 0, 0, high) / 100;
+  const crop = textOf(given['crop']);
+  const tone = {
+    by: oneOf(given, 'by', ways),
+    shape: oneOf(given, 'shape', shapes),
+    rulingPerCm: given['ruling'] === undefined ? undefined : numberOf(given['ruling'], '--ruling', 16, 2, 100),
+  };
+  return {
+    inks: (textOf(given['inks']) ?? '')
+      .split(',')
+      .map((text) => text.trim())
+      .filter((text) => text !== '')
+      .map((text) => {
+        const [id, strength] = text.split('@');
+        return strength === undefined ? { id } : { id, strength: numberOf(strength.replace('%', ''), '--inks', 100, 1, 100) / 100 };
+      }),
+    paperId: textOf(given['on']),
+    crop: crop === undefined ? undefined : cropPartOf(crop, placeOf('--crop')),
+    limit: percent('limit', 600),
+    greyShare: percent('grey', 100),
+    reach: oneOf(given, 'reach', reaches),
+    tone: Object.fromEntries(Object.entries(tone).filter(([, v]) => v !== undefined)),
+  };
+}
+
+function figuresOf({ job, split: made, model, width, height }: SplitAnswer): Record<string, unknown> {
+  const round = (v: number): number => Number(v.toFixed(3));
+  return {
+    layers: job.layers.map((l, i) => ({
+      id: l.id,
+      ink: l.ink,
+      mean: round(made.planes[i].reduce((sum, v) => sum + v, 0) / made.planes[i].length / 255),
+    })),
+    width,
+    height,
+    n: round(model.n),
+    mean: round(made.mean),
+    p95: round(made.p95),
+    outOfReach: round(made.outOfReach),
+    outMean: round(made.outMean),
+    mostCover: round(made.most),
+  };
+}
+
+async function tell({ split: made }: SplitAnswer, bundle: JobBundle, out: string): Promise<void> {
+  const planned = plan(await Promise.resolve(bundle));
+  for (const layer of planned.layers) {
+    const i = planned.layers.indexOf(layer);
+    const mean = share(made.planes[i].reduce((sum, v) => sum + v, 0) / made.planes[i].length / 255, 0);
+    const tone = layer.tone;
+    if (!tone) continue;
+    console.log(
+      `${layer.run}. ${
+        tone.by === 'grain'
+          ? sayHere('halftone.splitGrain', { layer: asName(layer.name), mean })
+          : sayHere('halftone.splitRun', {
+              layer: asName(layer.name),
+              mean,
+              ruling: figure(tone.rulingPerCm, 1, false),
+              angle: figure(tone.angleDeg, 1, false),
+            })
+      }`,
+    );
+  }
+  console.log(sayHere('halftone.splitBack', { mean: deltaE(made.mean), p95: deltaE(made.p95) }));
+  if (made.outOfReach > 0.005) console.log(sayHere('halftone.splitOut', { share: share(made.outOfReach, 0), mean: deltaE(made.outMean) }));
+  console.log(sayHere('halftone.splitMost', { most: share(made.most, 0) }));
+  console.log(sayHere('halftone.splitWritten', { folder: asName(out) }));
+}

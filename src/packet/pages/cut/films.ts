@@ -1,0 +1,71 @@
+import { filmBands, filmSays } from '../../../core/asks/index.ts';
+import type { ToneRun } from '../../film/index.ts';
+import { pictureOf } from '../../pdf/picture.ts';
+import { startPage, type, type Frame, type Pages, type Setting } from '../ink/setting.ts';
+
+const cardMm = 54,
+  gapMm = 5;
+/** As fine as a small picture on paper shows. */
+const widestPx = 420;
+
+/** The films of the runs of tone: how each stands, how it is exposed and read, and what bands they make. */
+export function* filmPages(setting: Setting): Pages {
+  const { plan } = setting;
+  const runs = plan.layers.filter((l): l is ToneRun => l.tone !== null);
+  if (runs.length === 0) return;
+  const begin = (more: boolean): Frame =>
+    startPage(setting, {
+      step: 2,
+      title: setting.say('halftone.films'),
+      side: setting.say(more ? 'packet.continued' : 'halftone.filmsSide'),
+      runs: runs.map((l) => l.run),
+    });
+  let frame = begin(false);
+  let y = frame.page.para(frame.left, frame.top, frame.width, setting.say('halftone.filmsIntro'), type.body) + 2;
+  y = frame.page.para(frame.left, y, frame.width, setting.say('halftone.filmsWedge'), type.body) + 4;
+  for (const layer of runs) {
+    if (y + cardMm > frame.bottom) {
+      yield;
+      [frame, y] = [begin(true), frame.top];
+    }
+    drawFilm(setting, frame, layer, y);
+    y += cardMm + gapMm;
+  }
+  for (const band of filmBands(plan).slice(0, 6)) {
+    if (y > frame.bottom - 12) break;
+    y = frame.page.para(frame.left, y, frame.width, setting.tell(band), type.small) + 1.5;
+  }
+  if (y < frame.bottom - 14)
+    frame.page.para(frame.left, y + 2, frame.width, setting.say('halftone.filmCaution'), { ...type.small, weight: 'semibold' });
+  yield;
+}
+
+function drawFilm(setting: Setting, { page, left, right }: Frame, layer: ToneRun, y: number): void {
+  const { plan } = setting;
+  const { tone } = layer;
+  const { widthMm, heightMm } = plan.job.image;
+  const scale = Math.min(60 / widthMm, cardMm / heightMm);
+  const [w, h] = [widthMm * scale, heightMm * scale];
+  page.picture(filmPicture(setting, tone.plane), left, y, w, h);
+  page.rect(left, y, w, h, { stroke: '#000000', lineMm: 0.2 });
+  const x = left + 66;
+  page.fit(x, y + 5, right - x, `${layer.run}  ${layer.name}`, type.head, 9);
+  let at = y + 9;
+  for (const fact of filmSays(plan, layer)) at = page.para(x, at, right - x, setting.tell(fact), type.body) + 1;
+}
+
+/** A film small, as grey: what it covers. */
+function filmPicture({ plan }: Setting, plane: Uint8Array): ReturnType<typeof pictureOf> {
+  const { codes } = plan;
+  const step = Math.max(1, Math.ceil(codes.width / widestPx));
+  const width = Math.floor(codes.width / step),
+    height = Math.floor(codes.height / step);
+  const rgb = new Uint8Array(width * height * 3);
+  for (let y = 0; y < height; y++)
+    for (let x = 0; x < width; x++) {
+      let sum = 0;
+      for (let v = 0; v < step; v++) for (let u = 0; u < step; u++) sum += plane[(y * step + v) * codes.width + x * step + u];
+      rgb.fill(255 - Math.round(sum / (step * step)), (y * width + x) * 3, (y * width + x) * 3 + 3);
+    }
+  return pictureOf({ kind: 'rgb', width, height, rgb, mmPerPx: codes.mmPerPx * step });
+}

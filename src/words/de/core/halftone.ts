@@ -1,0 +1,80 @@
+import type { en } from '../../en/index.ts';
+import type { Same } from '../../text.ts';
+import { many } from '../grammar.ts';
+
+/** Läufe mit Tönen: Filme, Punkte, Keile, Auszüge. */
+export const halftone: Same<typeof en.halftone> = {
+  exposed: 'Über einen Film belichtet: Geschnitten wird nichts, die Schicht hält jeden Punkt.',
+
+  // Eine Tafel von Tönen gegen die Vorhersage.
+  chartEmpty: 'In dieser Datei stehen keine Zeilen.',
+  writeChart: 'In die Kopfzeile die Kurznamen der Schichten schreiben, darunter je Feld eine Zeile: was jeder Film deckt, 0 bis 1.',
+  chartTooLong: ({ most }) => `Diese Datei hat mehr als ${many(most, 'Zeile', 'Zeilen')}.`,
+  splitChart: 'Auf mehrere Dateien verteilen.',
+  noLayerNamed: 'Keine Spalte heißt wie eine Schicht dieser Arbeit.',
+  nameLayers: ({ ids }) => `Die Schichten heißen ${ids}.`,
+  columnUnknown: ({ column }) => `Eine Schicht „${column}“ gibt es nicht; ihre Spalte bleibt weg.`,
+  notACover: ({ text }) => `„${text}“ kann kein Film decken.`,
+  coverFromTo: 'Anteile von 0 (blank) bis 1 (voll) schreiben: ein halber Ton ist 0,5.',
+  noTone: 'Kein Lauf dieser Arbeit trägt Töne auf einem Papier, das gemessen ist.',
+  giveTone: 'Einer Schicht einen Ton geben: siehe laydown explain layers.tone.',
+  isN: ({ n }) => `Licht streut zwischen den Punkten nach Yule und Nielsen mit n = ${n}.`,
+  noWedge: ({ layers }) =>
+    `Von ${layers} ist kein Keil gemessen: Der Punktzuwachs ist aus dem Gewebe geschätzt. Einen Keil drucken und messen; dann werden die Bänder enger.`,
+
+  byFilm: 'über einen Film belichtet',
+  films: 'Filme',
+  filmsSide: 'Ein Film je Lauf mit Tönen',
+  filmsIntro:
+    'Die Filme mit laydown positive in der eigenen Auflösung des Druckers machen. Zuerst einen Streifen belichten: den Keil des Films Stufe um Stufe abdecken, jedes Mal doppelt so lange, und die kürzeste Zeit nehmen, bei der die Schicht nach dem Auswaschen die feinsten Punkte hält.',
+  filmsWedge:
+    'Jeder Film trägt einen Keil. Ihn mit dem Lauf drucken, seine Stufen messen und mit ihren Deckungen unter die Messungen der Andrucke eintragen: Die nächsten Filme richten sich nach dem, was das Sieb wirklich zulegt.',
+  filmFacts: ({ ruling, angle, threads, gain }) =>
+    `${ruling} Punkte je cm unter ${angle}°: ${threads} Fäden je Punkt (üblich sind 2,5 bis 5); ein halber Ton wird mit ${gain} angenommen`,
+  grainFacts: ({ least, gain }) => `Korn von ${least}; ein halber Ton wird mit ${gain} angenommen`,
+  filmCovers: ({ film, paper }) => `Deckt ${film} des Bildes auf dem Film, ${paper} auf dem Papier`,
+  moireOf: ({ layers, period }) => `Bänder von ${layers}: etwa ${period} breit, schwach`,
+  moireStrong: ({ layers, period }) =>
+    `Bänder von ${layers}: etwa ${period} breit, deutlich zu sehen. Einen der Filme drehen oder seine Rasterweite ändern.`,
+  theMesh: 'dem Gewebe',
+
+  // Linien für das Messer.
+  pitchTooSmall: ({ pitch, least }) =>
+    `Linien im Abstand von ${pitch} stehen zu eng: Die schmalste Öffnung und der schmalste Steg dieses Materials brauchen ${least}.`,
+  widerPitch: 'Sie weiter setzen oder ein anderes Material nehmen.',
+  noLines: 'Das Bild ist überall zu hell für eine einzige Öffnung.',
+  darkerPicture: 'Ein dunkleres Bild nehmen oder die Linien enger setzen.',
+  linesMade: ({ n, pitch, lightest, darkest }) =>
+    `${many(n, 'Öffnung', 'Öffnungen')}, ${pitch} von Linie zu Linie: Töne von ${lightest} bis ${darkest}; was heller ist, bleibt blank.`,
+  linesWritten: ({ folder, layer }) => `Geschrieben nach ${folder}. Die Schneidedatei: laydown cut ${folder} ${layer} --out linien.svg.`,
+
+  // Auf dem Film selbst.
+  filmOf: ({ title, run, layer }) => `${title}: Lauf ${run}, ${layer}`,
+  filmDots: ({ ruling, angle, shape, least, dpi }) => `${ruling} je cm, ${angle}°, ${shape}, keine unter ${least}; ${dpi} dpi`,
+  filmGrain: ({ least, dpi }) => `Korn von ${least}; ${dpi} dpi`,
+  filmStraight: 'Nicht gespiegelt: die bedruckte Seite auf die Schicht legen.',
+  filmMirrored: 'Gespiegelt: die unbedruckte Seite auf die Schicht legen.',
+  roundDots: 'runde Punkte',
+  ellipseDots: 'längliche Punkte',
+  lineDots: 'Linien',
+  filmWritten: ({ file, width, height, ruling, angle }) =>
+    `${file}: ${width} × ${height} Pixel; die Punkte stehen zu ${ruling} je cm unter ${angle}°`,
+  grainWritten: ({ file, width, height }) => `${file}: ${width} × ${height} Pixel Korn`,
+  noToneRun: 'Kein Lauf dieser Arbeit trägt Töne.',
+  filmCaution:
+    'Fotoschicht und ihre Reiniger: Handschuhe, Augenschutz und frische Luft, außer Reichweite von Kindern; nie ins Belichtungslicht sehen; das erste Waschwasser auffangen. Etiketten und örtliche Vorschriften entscheiden.',
+
+  // Der Auszug.
+  splitInks: ({ least, most }) => `Ein Auszug nimmt ${least} bis ${most} Farben.`,
+  nameInks: ({ ids }) => `Farben dieses Regals nennen: ${ids}.`,
+  noSuchInk: ({ ink }) => `Eine Farbe „${ink}“ steht nicht in diesem Regal.`,
+  splitUnread: 'Nicht jede Farbe oder nicht das Papier ist gemessen.',
+  readFirst: 'Erst ihre Aufzüge messen, oder andere Farben nehmen.',
+  splitRun: ({ layer, mean, ruling, angle }) => `${layer}: deckt ${mean} des Bildes; ${ruling} Punkte je cm unter ${angle}°`,
+  splitGrain: ({ layer, mean }) => `${layer}: deckt ${mean} des Bildes; Korn`,
+  splitBack: ({ mean, p95 }) =>
+    `Was die Farben erreichen, kommt im Mittel auf ${mean} genau zurück, neunzehn von zwanzig Farbtönen auf ${p95}.`,
+  splitOut: ({ share, mean }) => `${share} des Bildes liegen außer ihrer Reichweite, im Mittel ${mean} daneben.`,
+  splitMost: ({ most }) => `Die Filme decken zusammen höchstens ${most}.`,
+  splitWritten: ({ folder }) => `Geschrieben nach ${folder}. Die Filme: laydown positive ${folder}.`,
+};

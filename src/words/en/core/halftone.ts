@@ -1,0 +1,106 @@
+import { many } from '../grammar.ts';
+import type { DeltaText, FilmText, LengthText, ListText, NameText, NumberText, SayingText, ShareText } from '../../text.ts';
+
+/** Runs of tone: films, dots, wedges, splits. */
+export const halftone = {
+  exposed: 'Exposed through a film: nothing is cut, and the emulsion holds every dot.',
+
+  // A chart of tones against the forecast.
+  chartEmpty: 'There are no rows in this file.',
+  writeChart: 'Write a heading with the short names of the layers, and below it one row a field: what each film covers, 0 to 1.',
+  chartTooLong: ({ most }: { most: number }) => `This file has more than ${many(most, 'row', 'rows')}.`,
+  splitChart: 'Ask in several files.',
+  noLayerNamed: 'No column is named after a layer of this job.',
+  nameLayers: ({ ids }: { ids: ListText }) => `The layers are ${ids}.`,
+  columnUnknown: ({ column }: { column: NameText }) => `There is no layer “${column}”; its column is left out.`,
+  notACover: ({ text }: { text: NameText }) => `“${text}” is not what a film can cover.`,
+  coverFromTo: 'Write shares from 0 (bare) to 1 (solid): a half tone is 0.5.',
+  noTone: 'No run of this job carries tone on a paper that was read.',
+  giveTone: 'Give a layer a tone: see laydown explain layers.tone.',
+  isN: ({ n }: { n: NumberText }) => `Light spreads between the dots as Yule–Nielsen’s n = ${n} has it.`,
+  noWedge: ({ layers }: { layers: ListText }) =>
+    `No wedge was read of ${layers}: what the dots gain is taken from the mesh. Print a wedge and read it; the bands get narrower.`,
+
+  byFilm: 'exposed through a film',
+  films: 'Films',
+  filmsSide: 'One film a run of tone',
+  filmsIntro:
+    'Make the films with laydown positive, at the printer’s own resolution. Expose a test strip first: cover the film’s wedge step by step, double the time at each, and take the shortest time at which the emulsion holds the finest dots after washing out.',
+  filmsWedge:
+    'Each film carries a wedge. Print it with the run, read its steps, and enter them among the readings of proofs with their coverages: the next films are made from what your screen really gains.',
+  filmFacts: ({ ruling, angle, threads, gain }: { ruling: NumberText; angle: NumberText; threads: NumberText; gain: ShareText }) =>
+    `${ruling} dots a cm at ${angle}°: ${threads} threads a dot (the handbook asks 2.5 to 5); half a tone is taken to come to ${gain}`,
+  grainFacts: ({ least, gain }: { least: FilmText; gain: ShareText }) => `Grain of ${least}; half a tone is taken to come to ${gain}`,
+  filmCovers: ({ film, paper }: { film: ShareText; paper: ShareText }) => `Covers ${film} of the image on the film, ${paper} on the paper`,
+  moireOf: ({ layers, period }: { layers: ListText; period: LengthText }) => `Bands of ${layers}: about ${period} wide, weak`,
+  moireStrong: ({ layers, period }: { layers: ListText; period: LengthText }) =>
+    `Bands of ${layers}: about ${period} wide, plain to see. Turn one of the films, or change its ruling.`,
+  theMesh: 'the mesh',
+
+  // Lines that a knife cuts.
+  pitchTooSmall: ({ pitch, least }: { pitch: LengthText; least: LengthText }) =>
+    `Lines ${pitch} apart are too close: the narrowest opening and the narrowest strip of this material need ${least}.`,
+  widerPitch: 'Set them farther apart, or take another material.',
+  noLines: 'The picture is too light everywhere for a single opening.',
+  darkerPicture: 'Take a darker picture, or set the lines closer.',
+  linesMade: ({ n, pitch, lightest, darkest }: { n: number; pitch: LengthText; lightest: ShareText; darkest: ShareText }) =>
+    `${many(n, 'opening', 'openings')}, ${pitch} from line to line: tones from ${lightest} to ${darkest}; what is lighter stays bare.`,
+  linesWritten: ({ folder, layer }: { folder: NameText; layer: NameText }) =>
+    `Written to ${folder}. The cut file: laydown cut ${folder} ${layer} --out lines.svg.`,
+
+  // On the film itself.
+  filmOf: ({ title, run, layer }: { title: NameText; run: number; layer: NameText }) => `${title}: run ${run}, ${layer}`,
+  filmDots: ({
+    ruling,
+    angle,
+    shape,
+    least,
+    dpi,
+  }: {
+    ruling: NumberText;
+    angle: NumberText;
+    shape: SayingText;
+    least: FilmText;
+    dpi: number;
+  }) => `${ruling} a cm, ${angle}°, ${shape}, none under ${least}; ${dpi} dpi`,
+  filmGrain: ({ least, dpi }: { least: FilmText; dpi: number }) => `grain of ${least}; ${dpi} dpi`,
+  filmStraight: 'Not mirrored: lay the printed face on the emulsion.',
+  filmMirrored: 'Mirrored: lay the unprinted face on the emulsion.',
+  roundDots: 'round dots',
+  ellipseDots: 'long dots',
+  lineDots: 'lines',
+  filmWritten: ({
+    file,
+    width,
+    height,
+    ruling,
+    angle,
+  }: {
+    file: NameText;
+    width: number;
+    height: number;
+    ruling: NumberText;
+    angle: NumberText;
+  }) => `${file}: ${width} × ${height} pixels; the dots come out at ${ruling} a cm and ${angle}°`,
+  grainWritten: ({ file, width, height }: { file: NameText; width: number; height: number }) =>
+    `${file}: ${width} × ${height} pixels of grain`,
+  noToneRun: 'No run of this job carries tone.',
+  filmCaution:
+    'Emulsion and its cleaners: gloves, eye protection and fresh air, out of children’s reach; never look into the exposure light; catch the first wash water. The labels and local rules decide.',
+
+  // The split.
+  splitInks: ({ least, most }: { least: number; most: number }) => `A split takes ${least} to ${most} inks.`,
+  nameInks: ({ ids }: { ids: ListText }) => `Name inks of this shelf: ${ids}.`,
+  noSuchInk: ({ ink }: { ink: NameText }) => `There is no ink “${ink}” on this shelf.`,
+  splitUnread: 'Not every ink and the paper have been read.',
+  readFirst: 'Read their drawdowns first, or take other inks.',
+  splitRun: ({ layer, mean, ruling, angle }: { layer: NameText; mean: ShareText; ruling: NumberText; angle: NumberText }) =>
+    `${layer}: covers ${mean} of the image; ${ruling} dots a cm at ${angle}°`,
+  splitGrain: ({ layer, mean }: { layer: NameText; mean: ShareText }) => `${layer}: covers ${mean} of the image; grain`,
+  splitBack: ({ mean, p95 }: { mean: DeltaText; p95: DeltaText }) =>
+    `In the inks’ reach the split comes back within ${mean} on average, ${p95} for nineteen in twenty colours.`,
+  splitOut: ({ share, mean }: { share: ShareText; mean: DeltaText }) =>
+    `${share} of the picture lies out of their reach, ${mean} off on average.`,
+  splitMost: ({ most }: { most: ShareText }) => `The films cover ${most} together at most.`,
+  splitWritten: ({ folder }: { folder: NameText }) => `Written to ${folder}. The films: laydown positive ${folder}.`,
+};

@@ -1,0 +1,193 @@
+import { decode } from 'fast-png';
+import UTIF from 'utif2';
+import { readFileSync } from 'node:fs';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { askSplit, type SplitAnswer } from '../../src/core/asks/index.ts';
+import { deltaE00, labFromXyz, xyzFromSrgb, type Lab } from '../../src/core/colour/index.ts';
+import { prepareLetters } from '../../src/core/form/index.ts';
+import { toneForesight } from '../../src/core/halftone/index.ts';
+import type { Picture } from '../../src/core/image/index.ts';
+import { parseJob } from '../../src/core/job/index.ts';
+import { createPlanner, plan, type Plan } from '../../src/core/plan/index.ts';
+import { filmFile, filmOf, type ToneRun } from '../../src/packet/index.ts';
+import { toneJob } from './halftone-jobs.ts';
+
+const rgbOf = (plane: (x: number, y: number) => readonly [number, number, number], width = 256, height = 64): Picture => {
+  const data = new Uint8Array(width * height * 3);
+  for (let y = 0; y < height; y++) for (let x = 0; x < width; x++) data.set(plane(x, y), (y * width + x) * 3);
+  return { width, height, pixels: { kind: 'srgb8', data }, format: 'PNG', problems: [] };
+};
+/** Slow gradients through greys, skies and skins, none of them far from what four printing inks reach. */
+const gradients = rgbOf((x, y) => {
+  const t = 60 + x * 0.72;
+  return y < 20 ? [t, t, t] : y < 42 ? [t * 0.8, t * 0.92, Math.min(250, t * 1.05)] : [Math.min(250, t * 1.06), t * 0.86, t * 0.72];
+});
+const shelf = parseJob({ ...toneJob('FOGRA39L', 'CMYK', 'measured'), image: { widthMm: 40, heightMm: 10 } });
+const inks = ['c', 'm', 'y', 'k'].map((id) => ({ id }));
+
+describe('a split comes back', () => {
+  let answer: SplitAnswer;
+  beforeAll(async () => {
+    answer = await askSplit(shelf, gradients, { inks });
+  }, 60_000);
+
+  test('within ΔE00 1.0 of the picture where the inks reach, pixel by pixel through the films as written', () => {
+    const { films, model, split } = answer;
+    expect(split.mean).toBeLessThan(0.5);
+    expect(split.p95).toBeLessThan(1);
+    expect(split.outOfReach).toBeLessThan(0.1);
+    // Not by its own figures alone: films → paper → Lab, against the picture put on the paper's white.
+    const { lab } = toneForesight(model);
+    const [px, py, pz] = [0, 1, 2].map((c) => xyzOfLab(lab(films.map(() => 0)))[c]);
+    const white = xyzFromSrgb([1, 1, 1]);
+    const off: number[] = [];
+    const { data } = gradients.pixels;
+    for (let i = 0; i < films[0].plane.length; i += 7) {
+      const rgb = [0, 1, 2].map((c) => data[i * 3 + c] / 255) as [number, number, number];
+      const xyz = xyzFromSrgb(rgb);
+      const target = labFromXyz([(xyz[0] * px) / white[0], (xyz[1] * py) / white[1], (xyz[2] * pz) / white[2]]);
+      off.push(deltaE00(lab(films.map((f) => f.plane[i] / 255)), target));
+    }
+    off.sort((a, b) => a - b);
+    expect(off[Math.floor(off.length * 0.95)]).toBeLessThan(1);
+  });
+
+  test('smoothly: where the picture has no contour, no film has one', () => {
+    for (const { plane } of answer.films) {
+      for (const row of [10, 30, 55]) {
+        const line = plane.subarray(row * answer.width, (row + 1) * answer.width);
+        for (let x = 6; x < line.length - 6; x++) {
+          // Means of four, against dithering of the last bit.
+          const mean = (from: number): number => (line[from] + line[from + 1] + line[from + 2] + line[from + 3]) / 4;
+          expect(Math.abs(mean(x + 2) - 2 * mean(x - 2) + mean(x - 6))).toBeLessThan(7);
+        }
+      }
+    }
+  });
+
+  test('light inks first, and no more ink than the limit', async () => {
+    expect(answer.job.layers.map((l) => l.ink)).toEqual(['y', 'c', 'm', 'k']);
+    const two = [{ id: 'c' }, { id: 'k' }];
+    const [free, tight] = [
+      await askSplit(shelf, gradients, { inks: two, greyShare: 0 }),
+      await askSplit(shelf, gradients, { inks: two, limit: 0.7, greyShare: 1 }),
+    ];
+    expect(free.split.most).toBeGreaterThan(0.75);
+    expect(tight.split.most).toBeLessThan(0.74);
+    await expect(askSplit(shelf, gradients, { inks: [{ id: 'gold' }] })).rejects.toThrow();
+  });
+});
+
+const xyzOfLab = (lab: Lab): readonly [number, number, number] => {
+  const f = (t: number): number => (t > 6 / 29 ? t ** 3 : 3 * (6 / 29) ** 2 * (t - 4 / 29));
+  const y = (lab[0] + 16) / 116;
+  return [0.9642 * f(y + lab[1] / 500), f(y), 0.8249 * f(y - lab[2] / 200)];
+};
+
+describe('tone among cut layers', () => {
+  const grey = rgbOf((x) => [255 - x, 255 - x, 255 - x]);
+  const pixels = grey.pixels.data as Uint8Array;
+  const job = parseJob({
+    ...shelf,
+    forms: [{ id: 'bar', name: 'Bar', made: { kind: 'flat', widthMm: 20, heightMm: 10 } }],
+    cuts: [{ id: 'bar', name: 'Bar', parts: [{ form: 'bar', xMm: 10, yMm: 5 }] }],
+    layers: [
+      { id: 'y', name: 'Y', ink: 'y', cut: 'bar', side: 'window' },
+      { id: 'c', name: 'C', ink: 'c', tone: { picture: 'ramp.png', rulingPerCm: 20, angleDeg: 22.5 } },
+    ],
+    proofReadings: shelf.proofReadings.filter((r) => r.layers.every((id) => id === 'c')),
+  });
+  const bundle = {
+    job,
+    attachments: new Map([['ramp.png', new Uint8Array(1)]]),
+    pictures: new Map([['ramp.png', { width: 256, height: 64, rgb: pixels }]]),
+  };
+  let made: Plan;
+  beforeAll(() => {
+    prepareLetters({
+      regular: font('Regular'),
+      semibold: font('Semibold'),
+      bold: font('Bold'),
+    });
+    made = plan(bundle);
+  });
+
+  test('it is a plane of its own; codes keep their byte, and nothing is cut for it', () => {
+    const [y, c] = made.layers;
+    expect(y.tone).toBeNull();
+    expect(c.tone!.plane).toHaveLength(made.codes.data.length);
+    expect(c.tone!.meanOnFilm).toBeCloseTo(0.5, 1);
+    expect(c.tone!.meanOnPaper).toBeGreaterThan(c.tone!.meanOnFilm + 0.01);
+    expect(c.stencil.knife.metres).toBe(0);
+    expect(made.cuts.map((one) => one.id)).toEqual(['bar']);
+    // Dots in the proof come to what is printed; grams go by it.
+    const bit = 1 << c.bit;
+    const dots = made.codes.data.reduce((sum, code) => sum + (code & bit ? 1 : 0), 0) / made.codes.data.length;
+    expect(dots).toBeCloseTo(c.tone!.meanOnPaper, 2);
+    expect(c.coverage).toBeCloseTo(c.tone!.meanOnPaper, 6);
+    expect(c.mix!.printedGrams).toBeGreaterThan(0);
+    expect(made.papers[0].tones!.layers).toEqual(['y', 'c']);
+    expect(made.papers[0].tones!.carries).toEqual([false, true]);
+  });
+
+  test('a Plan is data: what carries it from worker to page loses nothing', () => {
+    const { tones } = made.papers[0];
+    const copy = structuredClone(tones)!;
+    expect(toneForesight(copy.model).lab([0, 0.4])).toEqual(toneForesight(tones!.model).lab([0, 0.4]));
+  });
+
+  test('a slider recolours it as the Plan would', () => {
+    const planner = createPlanner();
+    planner.plan(bundle);
+    const weaker = { ...job, layers: job.layers.map((l) => (l.id === 'c' ? { ...l, strength: 0.4 } : l)) };
+    const quick = planner.recolour(weaker, 'paper')!;
+    const whole = plan({ ...bundle, job: weaker });
+    expect(quick.paper.overlaps.map((o) => o.lab)).toEqual(whole.papers[0].overlaps.map((o) => o.lab));
+    expect(toneForesight(quick.paper.tones!.model).lab([1, 0.5])).toEqual(toneForesight(whole.papers[0].tones!.model).lab([1, 0.5]));
+  });
+
+  test('its film is the same in every format, and opens at its true size elsewhere', () => {
+    const layer = made.layers.find((l): l is ToneRun => l.tone !== null)!;
+    const ask = { dpi: 600, mirrored: false, reader: { language: 'en', units: 'mm' } } as const;
+    const film = filmOf(made, layer, ask);
+    const png = decode(filmFile(film, 'png'));
+    expect([png.width, png.height, png.depth]).toEqual([film.layout.width, film.layout.height, 1]);
+    expect(png.resolution).toMatchObject({ x: Math.round(600 / 0.0254), unit: 1 });
+    const bytes = filmFile(film, 'tiff');
+    const [ifd] = UTIF.decode(bytes.buffer as ArrayBuffer);
+    UTIF.decodeImage(bytes.buffer as ArrayBuffer, ifd);
+    expect([ifd.width, ifd.height]).toEqual([png.width, png.height]);
+    const rgba = UTIF.toRGBA8(ifd);
+    const line = Math.ceil(png.width / 8);
+    const black = (x: number, y: number): boolean => ((png.data[y * line + (x >> 3)] >> (7 - (x & 7))) & 1) === 0;
+    let wrong = 0,
+      dark = 0,
+      all = 0;
+    for (let y = 0; y < png.height; y += 3)
+      for (let x = 0; x < png.width; x += 3) {
+        if (black(x, y) !== rgba[(y * png.width + x) * 4] < 128) wrong++;
+        const { image } = film.layout;
+        if (x >= image.x && x < image.x + image.width && y >= image.y && y < image.y + image.height) {
+          all++;
+          if (black(x, y)) dark++;
+        }
+      }
+    expect(wrong).toBe(0);
+    expect(dark / all).toBeCloseTo(layer.tone.meanOnFilm, 1.7);
+    // Mirrored, it is the same film seen from behind.
+    const behind = decode(filmFile(filmOf(made, layer, { ...ask, mirrored: true }), 'png'));
+    const { image } = film.layout;
+    for (let x = image.x; x < image.x + image.width; x += 11) {
+      const y = image.y + 40,
+        back = png.width - 1 - x;
+      expect(((behind.data[y * line + (back >> 3)] >> (7 - (back & 7))) & 1) === 0).toBe(black(x, y));
+    }
+    const pdf = new TextDecoder('latin1').decode(filmFile(film, 'pdf'));
+    const [, w] = /MediaBox \[0 0 ([\d.]+)/.exec(pdf)!;
+    expect((Number(w) / 72) * 600).toBeCloseTo(png.width, 0);
+  });
+});
+
+function font(name: string): Uint8Array {
+  return new Uint8Array(readFileSync(new URL(`../../assets/OpenSans-${name}.ttf`, import.meta.url)));
+}
