@@ -99,6 +99,7 @@ function exposed({ side, cut, image, margin, sheetMm }: ExposedReads): Stencil {
       method: say('halftone.exposed'),
     },
     knife: { metres: 0, corners: 0, pieces: 0, punched: [], minutes: 0, difficulty: 'easy' },
+    effort: 0,
     problems: [],
   };
 }
