@@ -1,4 +1,4 @@
-import type { ByColour } from '../../core/asks/index.ts';
+import type { ByColour, SplitQuestion } from '../../core/asks/index.ts';
 import type { DrawingReading, KeptLens } from '../../core/form/index.ts';
 import type { Job } from '../../core/job/index.ts';
 import type { Plan, PlannedLayer, PlannedPaper } from '../../core/plan/index.ts';
@@ -68,6 +68,11 @@ export interface Questions extends InkQuestions {
   readonly byColour: { ask: { readonly bytes: Uint8Array; readonly job: Job; readonly by: ByColour }; answer: Job };
   /** The outline of a thing on a picture; `bytes` with the first question about it only. */
   readonly trace: { ask: TraceAsk; answer: TraceAnswer };
+  /** A picture of the job into runs of tone. */
+  readonly split: {
+    ask: { readonly job: Job; readonly bytes: Uint8Array; readonly name: string; readonly question: SplitQuestion };
+    answer: MadeSplit;
+  };
   /** Where a bridge across a stencil's opening at a place would lie. */
   readonly bridge: {
     ask: { readonly layerId: string; readonly atMm: readonly [number, number] };
@@ -85,6 +90,27 @@ export interface Questions extends InkQuestions {
   readonly digest: { ask: Record<never, never>; answer: PlanDigest };
 }
 /** What of the packet is wanted, and how it is printed. */
+/** One run's film: the grey picture that the job keeps, and a small one to look at. */
+export interface SplitFilm extends MadeFile {
+  readonly layer: string;
+  /** Of the image, 0..1. */
+  readonly mean: number;
+  /** One word a pixel (little-endian RGBA). */
+  readonly shown: { readonly width: number; readonly height: number; readonly words: Uint32Array<ArrayBuffer> };
+}
+
+/** The job with its runs of tone, light first; how well the picture comes back, ΔE00, and how much of it lies out of reach. */
+export interface MadeSplit {
+  readonly job: Job;
+  readonly films: readonly SplitFilm[];
+  readonly mean: number;
+  readonly p95: number;
+  readonly outOfReach: number;
+  readonly outMean: number;
+  /** What all films cover together at most, in layers. */
+  readonly most: number;
+}
+
 export interface PacketAsk {
   readonly page: PrinterPage;
   readonly only?: readonly PacketPart[];

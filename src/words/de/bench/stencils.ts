@@ -20,6 +20,7 @@ export const stencils: Words['stencils'] = {
   certificate: 'Hält sie?',
   holds: 'Sie hält: ein einziges Teil.',
   holdsWithLoose: (n) => `Sie hält, mit ${n === 1 ? '1 losen Teil' : `${n} losen Teilen`}, von Hand zu legen.`,
+  film: 'ein Film',
   holdsNot: (n) => `Sie hält nicht: ${many(n, 'Stelle', 'Stellen')}.`,
   necks: (mm) => `Keine Engstelle im Papier unter ${mm}.`,
   openings: (mm) => `Keine Öffnung unter ${mm}.`,

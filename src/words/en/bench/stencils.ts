@@ -17,6 +17,7 @@ export const stencils = {
   certificate: 'Does it hold?',
   holds: 'It holds: one piece.',
   holdsWithLoose: (n: number) => `It holds, with ${n === 1 ? '1 loose piece' : `${n} loose pieces`} to lay by hand.`,
+  film: 'a film',
   holdsNot: (n: number) => (n === 1 ? 'It does not hold: 1 place.' : `It does not hold: ${n} places.`),
   necks: (mm: string) => `No neck of paper under ${mm}.`,
   openings: (mm: string) => `No opening under ${mm}.`,

@@ -13,6 +13,7 @@ import { proofAnswer } from './ink/proof.ts';
 import { otherPlanAnswer } from './other-plan.ts';
 import { keepSightAnswer } from './ink/sight.ts';
 import { sheetCodesAnswer } from './ink/sheet-codes.ts';
+import { splitAnswer } from './ink/split.ts';
 import { stockFileAnswer } from './cut/stock-file.ts';
 import { traceAnswer } from './cut/trace.ts';
 import type { Work } from './room.ts';
@@ -36,6 +37,7 @@ export const answers: { readonly [Q in Question]: Work<Q> } = {
   pencil: pencilAnswer,
   byColour: byColourAnswer,
   trace: traceAnswer,
+  split: splitAnswer,
   bridge: bridgeAnswer,
   cutFile: cutFileAnswer,
   stockFile: stockFileAnswer,

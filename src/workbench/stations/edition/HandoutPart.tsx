@@ -1,4 +1,5 @@
 import { ProofCanvas } from '../../ui/proof/ProofCanvas.tsx';
+import { PlaneCanvas } from '../../ui/PlaneCanvas.tsx';
 import { StencilPicture } from '../../ui/StencilPicture.tsx';
 import { told, words } from '../../store/words.ts';
 import type { PartProps } from '../press/setup/part.ts';
@@ -21,6 +22,7 @@ export function HandoutPart({ bench, plan }: PartProps) {
   const picture = (of: (typeof handout.steps)[number]['picture']) => {
     if (of.kind === 'stencil') {
       const layer = plan.layers.find((one) => one.id === of.layer);
+      if (layer?.tone) return <PlaneCanvas {...plan.codes} plane={layer.tone.plane} widestPx={480} label={layer.name} />;
       return (
         layer && (
           <StencilPicture

@@ -3,6 +3,7 @@ import type { Bench } from '../../store/bench.ts';
 import { withLayer } from '../../store/edits.ts';
 import { sayPercent } from '../../ui/fields/format.ts';
 import { ProofCanvas } from '../../ui/proof/ProofCanvas.tsx';
+import { PlaneCanvas } from '../../ui/PlaneCanvas.tsx';
 import { StencilPicture } from '../../ui/StencilPicture.tsx';
 import { step, words } from '../../store/words.ts';
 import { moveShelf, type ShelfDrag } from './drag.ts';
@@ -99,7 +100,8 @@ export function Shelf({ bench, layer, place, drag }: Props) {
         </span>
       </div>
       <div class="shelf-stencil">
-        {planned && plan && (
+        {planned?.tone && plan && <PlaneCanvas {...plan.codes} plane={planned.tone.plane} widestPx={240} label={layer.name} />}
+        {planned && !planned.tone && plan && (
           <StencilPicture
             prints={planned.stencil.prints}
             widthMm={plan.job.image.widthMm}

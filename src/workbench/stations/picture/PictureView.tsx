@@ -13,6 +13,7 @@ import { bringPicture } from './edits.ts';
 import { KnifePart } from './result/KnifePart.tsx';
 import { LayersPart } from './result/LayersPart.tsx';
 import { PicturePart } from './PicturePart.tsx';
+import { TonePart } from './result/TonePart.tsx';
 import { ResultPart } from './result/ResultPart.tsx';
 import { sayKnife } from './say.ts';
 import { followPicture, inHand, isStale, making, openPart, prepare, reading, unreadable } from './state.ts';
@@ -114,6 +115,13 @@ export function PictureView({ bench }: StationProps) {
                   ? w.knowsWorking(Math.round(made.share * 100))
                   : w.notMade,
               view: () => <ResultPart {...props} />,
+            },
+            {
+              id: 'tone',
+              title: w.tonePart,
+              look: false,
+              says: w.toneSays,
+              view: () => <TonePart {...props} pots={pots} />,
             },
           ]}
         />

@@ -1,8 +1,8 @@
-import { useEffect, useRef } from 'preact/hooks';
 import { filmBands, filmSays, type WithTones } from '../../../core/asks/index.ts';
 import type { Plan } from '../../../core/plan/index.ts';
 import { say } from '../../../words/index.ts';
 import { told } from '../../store/words.ts';
+import { PlaneCanvas } from '../../ui/PlaneCanvas.tsx';
 
 type Layer = Plan['layers'][number];
 
@@ -17,26 +17,10 @@ export function Film({
   readonly plan: Pick<Plan, 'codes' | 'layers'> & WithTones;
   readonly layer: Layer & { readonly tone: NonNullable<Layer['tone']> };
 }) {
-  const canvas = useRef<HTMLCanvasElement>(null);
   const { width, height } = plan.codes;
-  const step = Math.max(1, Math.ceil(width / widestPx));
-  const [w, h] = [Math.floor(width / step), Math.floor(height / step)];
-  const { plane } = layer.tone;
-  useEffect(() => {
-    const context = canvas.current?.getContext('2d');
-    if (!context) return;
-    const image = context.createImageData(w, h);
-    for (let y = 0; y < h; y++)
-      for (let x = 0; x < w; x++) {
-        const at = (y * w + x) * 4;
-        image.data.fill(255 - plane[y * step * width + x * step], at, at + 3);
-        image.data[at + 3] = 255;
-      }
-    context.putImageData(image, 0, 0);
-  }, [plane, w, h, step, width]);
   return (
     <>
-      <canvas ref={canvas} class="film-plane" width={w} height={h} role="img" aria-label={layer.name} />
+      <PlaneCanvas class="film-plane" plane={layer.tone.plane} width={width} height={height} widestPx={widestPx} label={layer.name} />
       <div class="stencils-beside">
         <section class="beside" aria-labelledby="film">
           <h2 id="film">{layer.name}</h2>

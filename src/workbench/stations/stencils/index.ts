@@ -15,7 +15,7 @@ export const stencilStation: Station = {
     const minutes = plan.cuts.reduce((sum, c) => sum + c.knifeMinutes, 0);
     const weak = layers.filter((l) => !l.stencil.certificate.holds);
     return {
-      knows: w.knows(layers.length, sayMinutes(Math.max(1, minutes))),
+      knows: w.knows(layers.filter((l) => !l.tone).length, sayMinutes(Math.max(1, minutes))),
       needs: layers.length === 0 ? w.needsCut : weak.length > 0 ? w.needsMend(weak.map((l) => l.name)) : null,
     };
   },

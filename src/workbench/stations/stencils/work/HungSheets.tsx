@@ -1,4 +1,5 @@
 import { useLayoutEffect, useRef } from 'preact/hooks';
+import { PlaneCanvas } from '../../../ui/PlaneCanvas.tsx';
 import { regionPath } from '../../../ui/region-path.ts';
 import { words } from '../../../store/words.ts';
 import type { Bench } from '../../../store/bench.ts';
@@ -16,13 +17,13 @@ export function HungSheets({ bench, chosen }: { readonly bench: Bench; readonly 
   }, [chosen]);
   return (
     <ul class="hung" aria-label={w.all} ref={line}>
-      {bench.plan.value?.layers.map(({ id, run, name, side, stencil }) => {
+      {bench.plan.value?.layers.map(({ id, run, name, side, stencil, tone }) => {
         const {
           sheet,
           certificate: { holds, faults },
           knife,
         } = stencil;
-        const says = holds ? w.difficulty[knife.difficulty] : w.holdsNot(faults.length);
+        const says = tone ? w.film : holds ? w.difficulty[knife.difficulty] : w.holdsNot(faults.length);
         const width = sheet.maxX - sheet.minX,
           height = sheet.maxY - sheet.minY;
         return (
@@ -38,10 +39,13 @@ export function HungSheets({ bench, chosen }: { readonly bench: Bench; readonly 
                 bridgeAt.value = placing.value = lookAt.value = null;
               }}
             >
-              <svg class="hung-picture" viewBox={`${sheet.minX} ${sheet.minY} ${width} ${height}`} aria-hidden="true">
-                <rect class="stencil-sheet" x={sheet.minX} y={sheet.minY} width={width} height={height} />
-                <path class="stencil-prints" fill-rule="evenodd" d={regionPath(stencil.prints)} />
-              </svg>
+              {tone && <PlaneCanvas class="hung-picture" {...bench.plan.value!.codes} plane={tone.plane} widestPx={240} label="" />}
+              {!tone && (
+                <svg class="hung-picture" viewBox={`${sheet.minX} ${sheet.minY} ${width} ${height}`} aria-hidden="true">
+                  <rect class="stencil-sheet" x={sheet.minX} y={sheet.minY} width={width} height={height} />
+                  <path class="stencil-prints" fill-rule="evenodd" d={regionPath(stencil.prints)} />
+                </svg>
+              )}
               <b>
                 {run} {name}
               </b>{' '}

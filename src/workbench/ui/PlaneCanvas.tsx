@@ -1,0 +1,32 @@
+import { useLayoutEffect, useRef } from 'preact/hooks';
+
+interface Props {
+  /** What a film covers, 0 (nothing) to 255 (all), row by row. */
+  readonly plane: Uint8Array;
+  readonly width: number;
+  readonly height: number;
+  /** No wider than this, px. */
+  readonly widestPx: number;
+  readonly label: string;
+  readonly class?: string;
+}
+
+/** A run of tone as its film shows it: the darker, the more ink passes. */
+export function PlaneCanvas({ plane, width, height, widestPx, label, class: name }: Props) {
+  const canvas = useRef<HTMLCanvasElement>(null);
+  const step = Math.max(1, Math.ceil(width / widestPx));
+  const [w, h] = [Math.max(1, Math.floor(width / step)), Math.max(1, Math.floor(height / step))];
+  useLayoutEffect(() => {
+    const context = canvas.current?.getContext('2d');
+    if (!context) return;
+    const image = context.createImageData(w, h);
+    for (let y = 0; y < h; y++)
+      for (let x = 0; x < w; x++) {
+        const at = (y * w + x) * 4;
+        image.data.fill(255 - plane[y * step * width + x * step], at, at + 3);
+        image.data[at + 3] = 255;
+      }
+    context.putImageData(image, 0, 0);
+  }, [plane, w, h, step, width]);
+  return <canvas ref={canvas} class={name} width={w} height={h} role="img" aria-label={label} />;
+}
