@@ -2,7 +2,8 @@ import { fileURLToPath } from 'node:url';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { violations } from './axe.ts';
-import { openBrowser, serveBench, tidePool, type BenchServer } from './bench-page.ts';
+import { readJobAt } from '../../src/cli/disk/folder.ts';
+import { atRest, openBrowser, serveBench, tidePool, type BenchServer } from './bench-page.ts';
 
 // The picture: test/pictures/SOURCES.md.
 const photograph = fileURLToPath(new URL('../pictures/flower.jpg', import.meta.url));
@@ -106,3 +107,42 @@ test('without an ink that was read nothing is begun, and the way to the inks is 
   await page.close();
   await bare.close();
 }, 120_000);
+
+test('the same picture as tone: films in inks of the shelf become the job, are seen as films, and saved with one bit a pixel', async () => {
+  const letters = await serveBench(readJobAt('examples/letters'));
+  const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
+  const complaints: string[] = [];
+  page.on('pageerror', (e) => complaints.push(e.message));
+  await page.goto(`${letters.url}?job=open#picture`);
+  await page.locator('main input[type=file]').first().setInputFiles(photograph);
+  await page.locator('[data-part=tone]').click();
+  const chosen = page.locator('.pots-row input:checked');
+  while ((await chosen.count()) > 2) await chosen.last().click();
+  await page.getByRole('radio', { name: 'Grain' }).check();
+  await page.getByRole('button', { name: 'Split the picture' }).click();
+  await page.locator('.tone-films figure').first().waitFor({ timeout: 60_000 });
+  const films = await page.locator('.tone-films figure').count();
+  expect(films).toBeGreaterThan(0);
+  expect(await violations(page)).toEqual([]);
+  await page.getByRole('button', { name: 'Make it the job' }).click();
+  await page.evaluate(() => {
+    location.hash = 'stencils';
+  });
+  await page.locator('.film-plane').waitFor({ timeout: 60_000 });
+  expect(await page.locator('[data-stencil] canvas').count()).toBe(films);
+  await atRest(page);
+  expect(await violations(page)).toEqual([]);
+  await page.getByRole('textbox', { name: 'The printer’s resolution' }).fill('300');
+  await page.keyboard.press('Enter');
+  const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Film as PNG' }).click()]);
+  const chunks: Buffer[] = [];
+  for await (const chunk of await download.createReadStream()) chunks.push(chunk as Buffer);
+  const head = Buffer.concat(chunks);
+  expect(head.subarray(1, 4).toString()).toBe('PNG');
+  // IHDR (PNG specification, third edition, 11.2.1): width, height, then the bits of a sample.
+  expect(head.readUInt32BE(16)).toBeGreaterThan((readJobAt('examples/letters').job.image.widthMm / 25.4) * 300);
+  expect(head[24]).toBe(1);
+  expect(complaints).toEqual([]);
+  await page.close();
+  await letters.close();
+}, 180_000);

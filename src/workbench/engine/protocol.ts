@@ -5,7 +5,7 @@ import type { Plan, PlannedLayer, PlannedPaper } from '../../core/plan/index.ts'
 import type { Codes } from '../../core/print/index.ts';
 import type { Problem } from '../../core/problem.ts';
 import type { Saying } from '../../words/index.ts';
-import type { PacketPart, PagePreview, PrinterPage, StockFormat } from '../../packet/index.ts';
+import type { FilmFormat, PacketPart, PagePreview, PrinterPage, StockFormat } from '../../packet/index.ts';
 import type { InkQuestions } from './ink-questions.ts';
 import type { Parcel } from './parcel.ts';
 
@@ -68,6 +68,17 @@ export interface Questions extends InkQuestions {
   readonly byColour: { ask: { readonly bytes: Uint8Array; readonly job: Job; readonly by: ByColour }; answer: Job };
   /** The outline of a thing on a picture; `bytes` with the first question about it only. */
   readonly trace: { ask: TraceAsk; answer: TraceAnswer };
+  /** The film of a run of tone as a file of one bit a pixel. */
+  readonly film: {
+    ask: {
+      readonly layerId: string;
+      readonly format: FilmFormat;
+      readonly dpi: number;
+      readonly mirrored: boolean;
+      readonly language: string;
+    };
+    answer: MadeFile;
+  };
   /** A picture of the job into runs of tone. */
   readonly split: {
     ask: { readonly job: Job; readonly bytes: Uint8Array; readonly name: string; readonly question: SplitQuestion };

@@ -7,6 +7,7 @@ interface Props {
   readonly height: number;
   /** No wider than this, px. */
   readonly widestPx: number;
+  /** Empty where what stands beside it says the same. */
   readonly label: string;
   readonly class?: string;
 }
@@ -28,5 +29,6 @@ export function PlaneCanvas({ plane, width, height, widestPx, label, class: name
       }
     context.putImageData(image, 0, 0);
   }, [plane, w, h, step, width]);
-  return <canvas ref={canvas} class={name} width={w} height={h} role="img" aria-label={label} />;
+  const said = label === '' ? ({ 'aria-hidden': true } as const) : ({ role: 'img', 'aria-label': label } as const);
+  return <canvas ref={canvas} class={name} width={w} height={h} {...said} />;
 }

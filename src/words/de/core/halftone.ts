@@ -26,7 +26,7 @@ export const halftone: Same<typeof en.halftone> = {
   films: 'Filme',
   filmsSide: 'Ein Film je Lauf mit Tönen',
   filmsIntro:
-    'Die Filme mit laydown positive in der eigenen Auflösung des Druckers machen. Zuerst einen Streifen belichten: den Keil des Films Stufe um Stufe abdecken, jedes Mal doppelt so lange, und die kürzeste Zeit nehmen, bei der die Schicht nach dem Auswaschen die feinsten Punkte hält.',
+    'Die Filme in der eigenen Auflösung des Druckers machen (an der Werkbank neben jedem Film, oder mit laydown positive). Zuerst einen Streifen belichten: den Keil des Films Stufe um Stufe abdecken, jedes Mal doppelt so lange, und die kürzeste Zeit nehmen, bei der die Schicht nach dem Auswaschen die feinsten Punkte hält.',
   filmsWedge:
     'Jeder Film trägt einen Keil. Ihn mit dem Lauf drucken, seine Stufen messen und mit ihren Deckungen unter die Messungen der Andrucke eintragen: Die nächsten Filme richten sich nach dem, was das Sieb wirklich zulegt.',
   filmFacts: ({ ruling, angle, threads, gain }) =>

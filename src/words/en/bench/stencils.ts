@@ -18,6 +18,13 @@ export const stencils = {
   holds: 'It holds: one piece.',
   holdsWithLoose: (n: number) => `It holds, with ${n === 1 ? '1 loose piece' : `${n} loose pieces`} to lay by hand.`,
   film: 'a film',
+  filmDpi: 'The printer’s resolution',
+  filmMirrored: 'Mirrored, for emulsion to emulsion',
+  filmSave: 'The film as a file',
+  filmAs: (format: string) => `Film as ${format}`,
+  filmMaking: 'Setting the dots …',
+  knowsFilms: (films: number, stencils: string | null) =>
+    `${films === 1 ? '1 film' : `${films} films`}${stencils === null ? '' : `, ${stencils}`}`,
   holdsNot: (n: number) => (n === 1 ? 'It does not hold: 1 place.' : `It does not hold: ${n} places.`),
   necks: (mm: string) => `No neck of paper under ${mm}.`,
   openings: (mm: string) => `No opening under ${mm}.`,

@@ -25,7 +25,7 @@ export const halftone = {
   films: 'Films',
   filmsSide: 'One film a run of tone',
   filmsIntro:
-    'Make the films with laydown positive, at the printer’s own resolution. Expose a test strip first: cover the film’s wedge step by step, double the time at each, and take the shortest time at which the emulsion holds the finest dots after washing out.',
+    'Make the films at the printer’s own resolution (at the bench beside each film, or with laydown positive). Expose a test strip first: cover the film’s wedge step by step, double the time at each, and take the shortest time at which the emulsion holds the finest dots after washing out.',
   filmsWedge:
     'Each film carries a wedge. Print it with the run, read its steps, and enter them among the readings of proofs with their coverages: the next films are made from what your screen really gains.',
   filmFacts: ({ ruling, angle, threads, gain }: { ruling: NumberText; angle: NumberText; threads: NumberText; gain: ShareText }) =>

@@ -3,6 +3,7 @@ import { bridgeAnswer } from './cut/bridge.ts';
 import { cutFileAnswer } from './cut/cut-file.ts';
 import { digestAnswer } from './digest.ts';
 import { drawingAnswer } from './cut/drawing.ts';
+import { filmAnswer } from './cut/film.ts';
 import { pencilAnswer } from './cut/pencil.ts';
 import { byColourAnswer, readAsAnswer } from './cut/read-as.ts';
 import { inkAnswers } from './ink/inks.ts';
@@ -37,6 +38,7 @@ export const answers: { readonly [Q in Question]: Work<Q> } = {
   pencil: pencilAnswer,
   byColour: byColourAnswer,
   trace: traceAnswer,
+  film: filmAnswer,
   split: splitAnswer,
   bridge: bridgeAnswer,
   cutFile: cutFileAnswer,

@@ -1,7 +1,13 @@
 import { filmBands, filmSays, type WithTones } from '../../../core/asks/index.ts';
 import type { Plan } from '../../../core/plan/index.ts';
 import { say } from '../../../words/index.ts';
-import { told } from '../../store/words.ts';
+import { useSignal } from '@preact/signals';
+import type { FilmFormat } from '../../../packet/index.ts';
+import { faultsOf } from '../../engine/faults.ts';
+import type { Bench } from '../../store/bench.ts';
+import { download } from '../../store/keep/files.ts';
+import { language, told, words } from '../../store/words.ts';
+import { CountField } from '../../ui/fields/CountField.tsx';
 import { PlaneCanvas } from '../../ui/PlaneCanvas.tsx';
 
 type Layer = Plan['layers'][number];
@@ -11,9 +17,11 @@ const widestPx = 900;
 
 /** A run of tone is not cut: its film, and how it stands on the screen. */
 export function Film({
+  bench,
   plan,
   layer,
 }: {
+  readonly bench: Bench;
   readonly plan: Pick<Plan, 'codes' | 'layers'> & WithTones;
   readonly layer: Layer & { readonly tone: NonNullable<Layer['tone']> };
 }) {
@@ -29,6 +37,7 @@ export function Film({
           ))}
           <p>{told(say('halftone.filmsIntro'))}</p>
           <p>{told(say('halftone.filmsWedge'))}</p>
+          <SaveFilm bench={bench} layerId={layer.id} />
           {filmBands(plan)
             .slice(0, 4)
             .map((one, i) => (
@@ -39,6 +48,49 @@ export function Film({
           </p>
         </section>
       </div>
+    </>
+  );
+}
+
+const kinds: Readonly<Record<FilmFormat, string>> = { png: 'image/png', tiff: 'image/tiff', pdf: 'application/pdf' };
+
+/** The film as a file, at the resolution of the printer that makes it. */
+function SaveFilm({ bench, layerId }: { readonly bench: Bench; readonly layerId: string }) {
+  const w = words().stencils;
+  const dpi = useSignal(1200);
+  const mirrored = useSignal(false);
+  const busy = useSignal(false);
+  const save = async (format: FilmFormat): Promise<void> => {
+    bench.refuse(null);
+    busy.value = true;
+    try {
+      await bench.upToDate();
+      const file = await bench.ask('film', { layerId, format, dpi: dpi.value, mirrored: mirrored.value, language: language.value });
+      download(file.bytes, file.path, kinds[format]);
+      bench.announce(w.saved(file.path));
+    } catch (error) {
+      bench.refuse(faultsOf(error));
+    } finally {
+      busy.value = false;
+    }
+  };
+  return (
+    <>
+      <div class="fields">
+        <CountField label={w.filmDpi} value={dpi.value} min={72} max={5080} digits={0} unit="dpi" onSet={(v) => (dpi.value = v)} />
+      </div>
+      <label class="tick">
+        <input type="checkbox" checked={mirrored.value} onChange={(e) => (mirrored.value = e.currentTarget.checked)} />
+        <span>{w.filmMirrored}</span>
+      </label>
+      <div class="row" role="group" aria-label={w.filmSave}>
+        {(['pdf', 'png', 'tiff'] as const).map((format) => (
+          <button key={format} type="button" class="button button-line" disabled={busy.value} onClick={() => void save(format)}>
+            {w.filmAs(format.toUpperCase())}
+          </button>
+        ))}
+      </div>
+      {busy.value && <p role="status">{w.filmMaking}</p>}
     </>
   );
 }

@@ -40,7 +40,7 @@ export function StencilsView({ bench }: StationProps) {
     return (
       <div class="stencils">
         <HungSheets bench={bench} chosen={planned.id} />
-        <Film plan={plan} layer={{ ...planned, tone: planned.tone }} />
+        <Film bench={bench} plan={plan} layer={{ ...planned, tone: planned.tone }} />
       </div>
     );
   }

@@ -13,9 +13,11 @@ export const stencilStation: Station = {
     if (!plan) return unplanned(bench);
     const { layers } = plan;
     const minutes = plan.cuts.reduce((sum, c) => sum + c.knifeMinutes, 0);
+    const films = layers.filter((l) => l.tone).length;
+    const cut = w.knows(layers.length - films, sayMinutes(Math.max(1, minutes)));
     const weak = layers.filter((l) => !l.stencil.certificate.holds);
     return {
-      knows: w.knows(layers.filter((l) => !l.tone).length, sayMinutes(Math.max(1, minutes))),
+      knows: films === 0 ? cut : w.knowsFilms(films, films === layers.length ? null : cut),
       needs: layers.length === 0 ? w.needsCut : weak.length > 0 ? w.needsMend(weak.map((l) => l.name)) : null,
     };
   },
