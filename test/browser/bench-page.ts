@@ -141,6 +141,8 @@ export async function startOver(page: Page, station: string): Promise<void> {
   await page.evaluate((id) => {
     location.hash = id;
   }, station);
+  // A job that arrives and a station that changes close what is open: both are over once the station is drawn.
+  await page.waitForSelector(`.${station}`);
   // On a phone all but undo stands behind one button.
   const more = page.locator('.more-ways[aria-expanded=false]');
   if (await more.isVisible()) await more.click();
