@@ -8,6 +8,6 @@ export { bestAngles, moireOf, seen, worstSeen, type AngleAsk, type Moire, type R
 export { edgeSpreadMicrons, finestRuling, leastDotMicrons, threadsADot, usualRuling, type MeshThreads } from './mesh/limits.ts';
 export { screener, type ScreenAsk, type Screener } from './screen/screener.ts';
 export { supercellFor, type Supercell } from './screen/supercell.ts';
-export { splitPicture, type Split, type SplitAsk } from './split/split.ts';
+export { splitPicture, usualInkLimit, type Split, type SplitAsk } from './split/split.ts';
 export type { ToneReach } from './split/invert.ts';
 export { toneCut, type LineWay, type ToneCut, type ToneCutAsk } from './lines/tone-cut.ts';

@@ -42,7 +42,7 @@ const samples = 1200;
 
 /** A picture into inks: table, Newton, planes; and how well it comes back. */
 export async function splitPicture(ask: SplitAsk, task: Task = quietTask): Promise<Split> {
-  const { model, rgb, width, height, limit = Math.min(model.k, 3), greyShare = 0.5, reach = 'nearest' } = ask;
+  const { model, rgb, width, height, limit = usualInkLimit(model.k), greyShare = 0.5, reach = 'nearest' } = ask;
   const { k } = model;
   const foresight = toneForesight(model);
   const grey = greyInk(k, foresight.lab);
@@ -95,6 +95,9 @@ function greyInk(k: number, lab: (c: ArrayLike<number>) => Lab): number | null {
   }
   return best;
 }
+
+/** Most that all films cover together where nobody says, in whole layers: paper takes no more before it goes wavy (common practice). */
+export const usualInkLimit = (inks: number): number => Math.min(inks, 3);
 
 /** L* of the darkest that the limit allows: the best whole inks and the rest of one more. */
 function darkestOf(k: number, limit: number, lab: (c: ArrayLike<number>) => Lab): number {

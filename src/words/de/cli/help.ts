@@ -278,7 +278,7 @@ export const help: Same<typeof en.help> = {
   splitUsage: 'split BILD --with ARBEIT --inks FARBE,FARBE,… [--out ORDNER] [--replace] …',
   splitSummary: 'zieht ein Bild in Läufe mit Tönen aus, in Farben des Regals: eine neue Arbeit',
   splitPicture: 'JPEG, PNG, WebP oder TIFF',
-  splitInks: 'drei bis sechs Farben nach ihren Kurznamen, jede bei Bedarf mit Stärke: blau,rosa@60%,schwarz',
+  splitInks: 'eine bis sechs Farben nach ihren Kurznamen, jede bei Bedarf mit Stärke: blau,rosa@60%,schwarz',
   splitLimit: 'wie viel alle Filme zusammen höchstens decken, in Prozent (ohne Angabe 300)',
   splitGrey: 'wie viel vom Grau die dunkelste graue Farbe übernimmt, in Prozent (ohne Angabe 50)',
   splitBy: 'dots (Punkte) oder grain (Korn)',

@@ -273,7 +273,7 @@ export const help = {
   splitUsage: 'split PICTURE --with JOB --inks INK,INK,… [--out FOLDER] [--replace] …',
   splitSummary: 'splits a picture into runs of tone in inks of the shelf: a new job',
   splitPicture: 'JPEG, PNG, WebP or TIFF',
-  splitInks: 'three to six inks by their ids, each perhaps at a strength: blue,rose@60%,black',
+  splitInks: 'one to six inks by their ids, each perhaps at a strength: blue,rose@60%,black',
   splitLimit: 'most that all films cover together, in per cent (300 if left out)',
   splitGrey: 'how much of the grey the darkest grey ink takes, in per cent (50 if left out)',
   splitBy: 'dots or grain',

@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import { mostInks, type SplitQuestion } from '../../../../core/asks/index.ts';
+import { usualInkLimit } from '../../../../core/halftone/index.ts';
 import type { JobInk } from '../../../../core/job/index.ts';
 import { deltaE, say, share } from '../../../../words/index.ts';
 import { step, told, words } from '../../../store/words.ts';
@@ -111,7 +112,7 @@ export function TonePart({ bench, job, picture, read, pots }: Props) {
         <div class="fields">
           <CountField
             label={w.toneLimit}
-            value={(limit.value ?? Math.max(1, chosen.value.length)) * 100}
+            value={(limit.value ?? usualInkLimit(Math.max(1, chosen.value.length))) * 100}
             min={50}
             max={600}
             digits={0}
