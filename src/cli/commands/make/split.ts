@@ -184,7 +184,7 @@ async function tell({ split: made }: SplitAnswer, bundle: JobBundle, out: string
       }`,
     );
   }
-  console.log(sayHere('halftone.splitBack', { mean: deltaE(made.mean), p95: deltaE(made.p95) }));
+  if (made.outOfReach < 0.995) console.log(sayHere('halftone.splitBack', { mean: deltaE(made.mean), p95: deltaE(made.p95) }));
   if (made.outOfReach > 0.005) console.log(sayHere('halftone.splitOut', { share: share(made.outOfReach, 0), mean: deltaE(made.outMean) }));
   console.log(sayHere('halftone.splitMost', { most: share(made.most, 0) }));
   console.log(sayHere('halftone.splitWritten', { folder: asName(out) }));

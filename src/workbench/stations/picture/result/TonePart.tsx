@@ -144,7 +144,9 @@ export function TonePart({ bench, job, picture, read, pots }: Props) {
         </div>
         {made.value && (
           <>
-            <p>{told(say('halftone.splitBack', { mean: deltaE(made.value.mean), p95: deltaE(made.value.p95) }))}</p>
+            {made.value.outOfReach < 0.995 && (
+              <p>{told(say('halftone.splitBack', { mean: deltaE(made.value.mean), p95: deltaE(made.value.p95) }))}</p>
+            )}
             {made.value.outOfReach > 0.005 && (
               <p>{told(say('halftone.splitOut', { share: share(made.value.outOfReach, 0), mean: deltaE(made.value.outMean) }))}</p>
             )}
