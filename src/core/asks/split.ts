@@ -22,7 +22,13 @@ export interface SplitAnswer {
   /** The job's shelf, papers and screen, with a run of tone for each ink, light first. */
   readonly job: Job;
   /** One for each of its layers: what the film covers, as the grey picture that its tone names. */
-  readonly films: readonly { readonly layer: string; readonly path: string; readonly plane: Uint8Array }[];
+  readonly films: readonly {
+    readonly layer: string;
+    readonly path: string;
+    readonly plane: Uint8Array;
+    /** Share of the image that the film covers. */
+    readonly mean: number;
+  }[];
   readonly width: number;
   readonly height: number;
   readonly mmPerPx: number;
@@ -63,7 +69,11 @@ export async function askSplit(job: Job, picture: Picture, question: SplitQuesti
   );
   return {
     job: ordered,
-    films: ordered.layers.map((layer, i) => ({ layer: layer.id, path: layer.tone!.picture!, plane: split.planes[i] })),
+    films: ordered.layers.map((layer, i) => {
+      const plane = split.planes[i];
+      const mean = plane.reduce((sum, v) => sum + v, 0) / plane.length / 255;
+      return { layer: layer.id, path: layer.tone!.picture!, plane, mean };
+    }),
     width,
     height,
     mmPerPx: job.image.widthMm / width,

@@ -96,7 +96,7 @@ export const split: Command = {
       wish,
     );
     if (given['json'] === true) printJson(figuresOf(answer));
-    else await tell(answer, made, out);
+    else tell(answer, made, out);
     printProblems([...picture.problems, ...checkJob(made).filter((p) => p.severity === 'error')]);
     return 0;
   },
@@ -145,13 +145,13 @@ function questionOf(given: Given): SplitQuestion {
   };
 }
 
-function figuresOf({ job, split: made, model, width, height }: SplitAnswer): Record<string, unknown> {
+function figuresOf({ job, films, split: made, model, width, height }: SplitAnswer): Record<string, unknown> {
   const round = (v: number): number => Number(v.toFixed(3));
   return {
     layers: job.layers.map((l, i) => ({
       id: l.id,
       ink: l.ink,
-      mean: round(made.planes[i].reduce((sum, v) => sum + v, 0) / made.planes[i].length / 255),
+      mean: round(films[i].mean),
     })),
     width,
     height,
@@ -164,11 +164,10 @@ function figuresOf({ job, split: made, model, width, height }: SplitAnswer): Rec
   };
 }
 
-async function tell({ split: made }: SplitAnswer, bundle: JobBundle, out: string): Promise<void> {
-  const planned = plan(await Promise.resolve(bundle));
+function tell({ films, split: made }: SplitAnswer, bundle: JobBundle, out: string): void {
+  const planned = plan(bundle);
   for (const layer of planned.layers) {
-    const i = planned.layers.indexOf(layer);
-    const mean = share(made.planes[i].reduce((sum, v) => sum + v, 0) / made.planes[i].length / 255, 0);
+    const mean = share(films.find((film) => film.layer === layer.id)?.mean ?? 0, 0);
     const tone = layer.tone;
     if (!tone) continue;
     console.log(

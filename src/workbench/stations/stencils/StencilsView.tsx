@@ -4,16 +4,16 @@ import { ZoomBar, ZoomView } from '../../ui/proof/ZoomView.tsx';
 import type { StationProps } from '../station.ts';
 import { Bridges } from './Bridges.tsx';
 import { Certificate } from './Certificate.tsx';
-import { CutPair } from './work/CutPair.tsx';
-import { DoneMarks } from './work/DoneMarks.tsx';
-import { HungSheets } from './work/HungSheets.tsx';
+import { CutPair } from './sheet/CutPair.tsx';
+import { DoneMarks } from './sheet/DoneMarks.tsx';
+import { HungSheets } from './sheet/HungSheets.tsx';
 import { Islands } from './Islands.tsx';
-import { KnifeWork } from './work/KnifeWork.tsx';
-import { MaterialChoice } from './work/Materials.tsx';
+import { KnifeWork } from './sheet/KnifeWork.tsx';
+import { MaterialChoice } from './sheet/Materials.tsx';
 import { chosenLayer, fromBelow, lookAt, placing, shownPxPerMm, zoom } from './state.ts';
 import { StencilDrawing } from './StencilDrawing.tsx';
 import { Film } from './Film.tsx';
-import { Stock } from './work/Stock.tsx';
+import { Stock } from './sheet/Stock.tsx';
 
 /** Stencils: one at a time, large; beside it what holds it, what that costs, and what the knife has to do. */
 export function StencilsView({ bench }: StationProps) {

@@ -16,11 +16,11 @@ export const splitAnswer: Work<'split'> = async ({ job, bytes, name, question },
   return {
     answer: {
       job: made.job,
-      films: made.films.map(({ layer, path, plane }) => ({
+      films: made.films.map(({ layer, path, plane, mean }) => ({
         layer,
         path,
         bytes: greyPng(width, height, plane, mmPerPx),
-        mean: plane.reduce((sum, v) => sum + v, 0) / plane.length / 255,
+        mean,
         shown: smaller(plane, width, height),
       })),
       mean: split.mean,

@@ -1,10 +1,10 @@
 import type { JobInk } from '../../../../core/job/index.ts';
 import { PaperSwitch } from '../../../ui/proof/PaperSwitch.tsx';
-import { Pot } from '../../../ui/Pot.tsx';
 import { NumberField } from '../../../ui/fields/NumberField.tsx';
 import { Why } from '../../../ui/fields/Why.tsx';
 import { words } from '../../../store/words.ts';
 import { setPicture, setWish } from '../edits.ts';
+import { PotsChoice } from '../PotsChoice.tsx';
 import type { PicturePartProps } from '../part.ts';
 import { PictureBeside } from './PictureBeside.tsx';
 import { RunBar } from './RunBar.tsx';
@@ -16,13 +16,10 @@ interface Props extends PicturePartProps {
 /** How many runs, from which pots, what is decided about them, and over what. */
 export function LayersPart({ bench, job, picture, read, pots }: Props) {
   const w = words().picture;
-  const swatchOf = (id: string): string | null => bench.plan.value?.inks.find((ink) => ink.id === id)?.swatch.srgb ?? null;
   const chosen = picture.pots ?? pots.map((p) => p.id);
   const own = job.layers.filter((l) => !l.off).length;
-  const choose = (id: string, on: boolean): void => {
-    const next = pots.map((p) => p.id).filter((p) => (p === id ? on : chosen.includes(p)));
-    setPicture(bench, 'pots', { pots: next.length === pots.length ? undefined : next });
-  };
+  const choose = (next: readonly string[]): void =>
+    setPicture(bench, 'pots', { pots: next.length === pots.length ? undefined : [...next] });
   const most = picture.over ? 8 - own : 8;
   return (
     <div class="picture-two">
@@ -44,21 +41,7 @@ export function LayersPart({ bench, job, picture, read, pots }: Props) {
             </label>
           ))}
         </fieldset>
-        <fieldset class="pots-choice">
-          <legend>{w.potsHead}</legend>
-          {pots.length === 0 && <p class="needs-line">{w.noPots}</p>}
-          <div class="pots-row">
-            {pots.map((ink) => (
-              <label key={ink.id} class="shelf-pot">
-                <Pot srgb={swatchOf(ink.id)} />
-                <span class="tick">
-                  <input type="checkbox" checked={chosen.includes(ink.id)} onChange={(e) => choose(ink.id, e.currentTarget.checked)} />
-                  <span>{ink.name}</span>
-                </span>
-              </label>
-            ))}
-          </div>
-        </fieldset>
+        <PotsChoice bench={bench} head={w.potsHead} pots={pots} chosen={chosen} choose={choose} />
         <fieldset class="choices">
           <legend>{w.mostInPot}</legend>
           {([1, 2, 3] as const).map((n) => (

@@ -7,10 +7,10 @@ import { deltaE, say, share } from '../../../../words/index.ts';
 import { step, told, words } from '../../../store/words.ts';
 import { sayShare } from '../../../ui/fields/units.ts';
 import { PaperSwitch } from '../../../ui/proof/PaperSwitch.tsx';
-import { Pot } from '../../../ui/Pot.tsx';
 import { CountField } from '../../../ui/fields/CountField.tsx';
 import { Why } from '../../../ui/fields/Why.tsx';
 import type { MadeSplit } from '../../../engine/protocol.ts';
+import { PotsChoice } from '../PotsChoice.tsx';
 import type { PicturePartProps } from '../part.ts';
 import { problemsOf } from '../state.ts';
 import { PictureBeside } from './PictureBeside.tsx';
@@ -31,9 +31,8 @@ export function TonePart({ bench, job, picture, read, pots }: Props) {
   const made = useSignal<MadeSplit | null>(null);
   const working = useSignal<number | null>(null);
   const stopping = useRef<AbortController | null>(null);
-  const swatchOf = (id: string): string | null => bench.plan.value?.inks.find((ink) => ink.id === id)?.swatch.srgb ?? null;
-  const choose = (id: string, on: boolean): void => {
-    chosen.value = pots.map((p) => p.id).filter((p) => (p === id ? on : chosen.value.includes(p)));
+  const choose = (next: readonly string[]): void => {
+    chosen.value = next;
     made.value = null;
   };
   const split = async (): Promise<void> => {
@@ -66,26 +65,7 @@ export function TonePart({ bench, job, picture, read, pots }: Props) {
       <div>{made.value ? <Films made={made.value} /> : <PictureBeside job={job} picture={picture} read={read} />}</div>
       <div class="picture-words">
         <p>{w.toneIntro}</p>
-        <fieldset class="pots-choice">
-          <legend>{w.toneInks(mostInks)}</legend>
-          {pots.length === 0 && <p class="needs-line">{w.noPots}</p>}
-          <div class="pots-row">
-            {pots.map((ink) => (
-              <label key={ink.id} class="shelf-pot">
-                <Pot srgb={swatchOf(ink.id)} />
-                <span class="tick">
-                  <input
-                    type="checkbox"
-                    checked={chosen.value.includes(ink.id)}
-                    disabled={!chosen.value.includes(ink.id) && chosen.value.length >= mostInks}
-                    onChange={(e) => choose(ink.id, e.currentTarget.checked)}
-                  />
-                  <span>{ink.name}</span>
-                </span>
-              </label>
-            ))}
-          </div>
-        </fieldset>
+        <PotsChoice bench={bench} head={w.toneInks(mostInks)} pots={pots} chosen={chosen.value} most={mostInks} choose={choose} />
         <fieldset class="choices">
           <legend>{w.toneBy}</legend>
           {(['dots', 'grain'] as const).map((way) => (
