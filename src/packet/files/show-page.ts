@@ -2,6 +2,7 @@ import type { Plan } from '../../core/plan/index.ts';
 import { name as asName, figure } from '../../words/index.ts';
 import { smallProof, type ProofImage } from '../proof.ts';
 import type { Voice } from '../voice.ts';
+import { inkLine } from '../pages/words.ts';
 import { indexedPng, rgbPng } from './png.ts';
 
 /** The longer side of the pictures, pixels, at most. */
@@ -22,7 +23,7 @@ export function showPage(plan: Plan, voice: Voice): string {
   });
   const runs = paper
     ? plan.layers.map((layer) => {
-        const ink = plan.inks.find((one) => one.id === layer.inkId)?.name ?? '';
+        const ink = voice.tell(inkLine(plan, layer));
         const says = h(voice.say('packet.showAfter', { run: figure(layer.run), layer: asName(layer.name) }));
         return `<li><img style="background:${paper.swatch.srgb}" src="${picture(plan, paper, layer.run, smallPx)}" alt="${says}"><p><b>${layer.run} ${h(layer.name)}</b><i style="background:${layer.swatch?.srgb ?? 'none'}"></i>${h(ink)}</p></li>`;
       })
