@@ -6,9 +6,10 @@ import { judge, lookAt, Looks, paperMask, unjoined } from './certificate.ts';
 import type { Judged } from './certificate.ts';
 import { clearOf } from '../bridges/hidden.ts';
 import type { Join } from './retrace.ts';
+import { aside } from '../raster/aside.ts';
 import { nearLine } from '../raster/lines.ts';
 import type { Certificate, PointMm, StencilRequest } from '../types.ts';
-import { along, areaOf, distinct, overlapping, near, needsJoining, joints, wider } from './mend-shapes.ts';
+import { along, areaOf, hairsOf, overlapping, near, needsJoining, joints, wider } from './mend-shapes.ts';
 import { speckMm2 } from './widths.ts';
 import type { Thin } from './windows.ts';
 
@@ -19,8 +20,9 @@ const mostRounds = 20,
   mostPoints = 32_000;
 /** It ends when the faults have not become fewer for so many rounds. */
 const patience = 4;
-/** So many left after the first rounds are not mended one by one. */
-const hopelessFaults = 100;
+/** So many left after the first rounds are not mended one by one; so many after all of them do not come to an end by closing. */
+const hopelessFaults = 100,
+  mostYielding = 60;
 const mostHairRounds = 2,
   mostDropRounds = 6;
 /** Then openings close where they can't be cut, however large each is: at most so many rounds, of so many points in all. */
@@ -28,6 +30,8 @@ const yieldingRounds = 12,
   yieldingPoints = 24_000;
 /** So much of their surroundings closes with openings late on. */
 const lateMm = 0.2;
+/** What lies beside one another by less than this too little is not in each other's way. */
+const seamMm = 0.02;
 /** So many times an opening is widened in one place; where paper has grown into it again, or late, it closes. */
 const mostWidenings = 2;
 /** What is added is broader than the least width by this much: room for the fitted curve and for rounding. */
@@ -157,7 +161,7 @@ class Mending {
           (this.rounds < mostRounds && points < mostPoints && this.rounds - since < patience)),
     );
     const left = faultsOf(mended);
-    if (left === 0 || left > this.mostFaults) return this.settled(mended);
+    if (left === 0 || left > Math.min(this.mostFaults, mostYielding)) return this.settled(mended);
     // What is left is closed; if that loses too much, or does not help, it is left as it is.
     const before = {
       paper: this.paper,
@@ -234,10 +238,10 @@ class Mending {
   /** Hairlines of paper dropped, those of ink closed. */
   private withoutHairs(seen: Judged): boolean {
     if (this.hairRounds >= (this.request.drops?.some((d) => d.withinMm !== undefined) ? mostDropRounds : mostHairRounds)) return false;
-    const hairs = distinct(seen.paper.thin.filter((t) => t.hair || this.mayDrop(t.region)));
+    const hairs = hairsOf(seen.paper.thin, (t) => this.mayDrop(t.region));
     let shut: Region[] = [];
     if (this.meantFine !== true) {
-      shut = distinct(seen.openingWidths().thin.filter((t) => t.hair));
+      shut = hairsOf(seen.openingWidths().thin);
       // A drawing made of fine lines means them: its lines widen.
       this.meantFine ??= areaOf(shut) > fineShare * this.inkMm2;
       if (this.meantFine) shut = [];
@@ -268,14 +272,15 @@ class Mending {
     const { thin } = seen.paper,
       openings = seen.openingWidths(),
       apart = unjoined(openings);
-    const added = thin.map((t) => along(t, this.bridgeMm)),
+    const apartMm = (this.bridgeMm + this.openingMm) / 2;
+    // Beside an opening that is as narrow as may be paper grows to the other side.
+    const narrowLines = [...(this.late() ? [] : openings.thin.map((t) => t.line)), ...this.widenings];
+    const paperLines = thin.map((t) => aside(t.line, narrowLines, apartMm));
+    const added = thin.map(({ kind }, i) => along({ kind, line: paperLines[i] }, this.bridgeMm)),
       taken: Region[] = [];
     this.thickened.push(...thin.map((t) => t.atMm));
     const closing = new Set<Region>();
-    const clear = clearOf(
-      thin.map((t) => t.line),
-      (this.bridgeMm + this.openingMm) / 2,
-    );
+    const clear = clearOf(paperLines, apartMm - seamMm);
     const narrow = [
       ...openings.thin.map((t) => ({ at: t.atMm, line: t.line, region: t.region, mend: along(t, this.openingMm) })),
       ...joints(openings, apart).map((line) => ({
