@@ -108,6 +108,7 @@ class Mending {
   private rounds = 0;
   private effort = 0;
   private hairRounds = 0;
+  private joinedAt = -2;
   /** Paper too thin at first sight. */
   private slender: readonly Thin[] = [];
   private lostMm2 = 0;
@@ -186,7 +187,8 @@ class Mending {
     for (;;) {
       const seen = lookAt(this.paper, this.sheet, this.request.material, this.looks);
       const faults = faultsOf(seen);
-      if (faults < fewest) {
+      // What is joined anew has other faults: counted from there.
+      if (faults < fewest || this.joinedAt === this.rounds - 1) {
         fewest = faults;
         fewestAt = this.rounds;
       }
@@ -259,6 +261,7 @@ class Mending {
     const here = { paper: this.paper, widths };
     const added = this.joined[this.joinsSoFar.length] ?? stripsFor(here, this.sheet, this.grid, this.request);
     this.joinsSoFar.push({ ...here, strips: added });
+    this.joinedAt = this.rounds - 1;
     this.strips.push(...added.filter((s) => s.crosses));
     this.thickened.push(...added.filter((s) => !s.crosses).map((s) => s.from));
     return added.map((s) => s.region);
