@@ -9,7 +9,7 @@ const reachesMm = [1.8, 3] as const;
 const mostShare = 0.1;
 /** So many faults are no few places, and so many points of outlines no quick look. */
 const mostFaults = 150,
-  mostEffort = 70_000;
+  mostEffort = 45_000;
 
 /**
  * Where a stencil does not hold after all mending, what is too fine for the knife goes in small circles about its faults:

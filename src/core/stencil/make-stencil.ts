@@ -1,4 +1,4 @@
-import { boxRegion, common, emptyRegion, parts, regionArea, regionBox, ringArea, takeAway, unite } from '../form/index.ts';
+import { boxRegion, common, emptyRegion, parts, regionArea, regionBox, ringArea, simplify, takeAway, unite } from '../form/index.ts';
 import type { Box, Region } from '../form/index.ts';
 import { problem } from '../problem.ts';
 import type { Problem } from '../problem.ts';
@@ -128,12 +128,25 @@ interface AsDrawn {
 /** Where ink may pass at all, what is drawn there, and where it would pass if every island floated in its place. */
 function asDrawn(request: StencilRequest): AsDrawn {
   const aperture = 'rings' in request.aperture ? request.aperture : boxRegion(request.aperture);
-  const drawn = request.side === 'window' ? common(request.shape, aperture) : takeAway(aperture, request.shape);
+  const shape = calm(request.shape);
+  const drawn = request.side === 'window' ? common(shape, aperture) : takeAway(aperture, shape);
   const { material, drops = [], closings = [] } = request;
   const sheet = enough(request.sheet, regionBox(aperture), material.leastBridgeMm);
   const given = withoutCrumbs(coarser(drawn, material, drops, closings));
   const fine = fineLines(given, sheet, material);
   return { aperture, sheet, drawn, openings: fine?.openings ?? given, fine };
+}
+
+/** Outlines of more points than this say more than a knife can follow: less than a hundredth of a millimetre goes. */
+const manyPoints = 4000,
+  calmMm = 0.006;
+const calmed = new WeakMap<Region, Region>();
+
+function calm(shape: Region): Region {
+  if (shape.rings.reduce((sum, ring) => sum + ring.length / 2, 0) <= manyPoints) return shape;
+  let found = calmed.get(shape);
+  if (!found) calmed.set(shape, (found = simplify(shape, calmMm)));
+  return found;
 }
 
 /** The paper that hangs on the sheet's edge, and what lies apart from it. */

@@ -22,7 +22,7 @@ const mostRounds = 20,
 const patience = 4;
 /** So many left after the first rounds are not mended one by one; so many after all of them do not come to an end by closing. */
 const hopelessFaults = 100,
-  mostYielding = 60;
+  mostYielding = 24;
 const mostHairRounds = 2,
   mostDropRounds = 6;
 /** Then openings close where they can't be cut, however large each is: at most so many rounds, of so many points in all. */
@@ -116,6 +116,8 @@ class Mending {
   private yielding = false;
   /** Lines along which openings were widened. */
   private readonly widenings: (readonly number[])[] = [];
+  /** Where paper grew to one side only. */
+  private readonly movedAt: PointMm[] = [];
   private readonly looks = new Looks();
   /** So far from a change a look may come out another. */
   private readonly reachMm: number;
@@ -278,7 +280,7 @@ class Mending {
     const apartMm = (this.bridgeMm + this.openingMm) / 2;
     // Beside an opening that is as narrow as may be paper grows to the other side.
     const narrowLines = [...(this.late() ? [] : openings.thin.map((t) => t.line)), ...this.widenings];
-    const paperLines = thin.map((t) => aside(t.line, narrowLines, apartMm));
+    const paperLines = thin.map((t) => this.beside(t, narrowLines, apartMm));
     const added = thin.map(({ kind }, i) => along({ kind, line: paperLines[i] }, this.bridgeMm)),
       taken: Region[] = [];
     this.thickened.push(...thin.map((t) => t.atMm));
@@ -307,6 +309,14 @@ class Mending {
     added.push(...[...closing].map((region) => (this.late() ? offsetRegion(region, lateMm) : overlapping(region))));
     if (added.length + taken.length === 0) return false;
     return this.change(added, taken);
+  }
+
+  /** Where paper grows; beside narrow openings to the other side of them, so often in one place and no more. */
+  private beside({ line, atMm }: Thin, narrow: readonly (readonly number[])[], apartMm: number): readonly number[] {
+    if (this.movedAt.filter((at) => Math.hypot(at[0] - atMm[0], at[1] - atMm[1]) < this.bridgeMm).length >= mostWidenings) return line;
+    const moved = aside(line, narrow, apartMm);
+    if (moved.length !== line.length || moved.some((v, i) => v !== line[i])) this.movedAt.push(atMm);
+    return moved;
   }
 
   private late(): boolean {

@@ -49,26 +49,27 @@ export const stencil: Same<typeof en.stencil> = {
   notCutAsItIs: 'Eine Schablone, die nicht hält, wird nicht als Schneidedatei geschrieben.',
   takeAnOffer: 'Einen der Auswege bei den Schablonen wählen oder die markierten Stellen ausbessern.',
   offerClose: ({ n, first, area }) =>
-    `${many(n, 'Öffnung', 'Öffnungen')} schließen, ${which(n, 'bei', 'zuerst bei')} ${first}: ${area} weniger Farbe`,
+    `${many(n, 'Öffnung', 'Öffnungen')} schließen, ${which(n, 'bei', 'zuerst bei')} ${first}: ${area} weniger Farbe.`,
   offerCloseSeen: ({ n, first, area, shows }) =>
-    `${many(n, 'Öffnung', 'Öffnungen')} schließen, ${which(n, 'bei', 'zuerst bei')} ${first}: ${area} weniger Farbe, sichtbar als ${shows}`,
-  offerCloseAll: ({ area }) => `Alle Öffnungen schließen, die kein Messer schneidet: ${area} weniger Farbe`,
+    `${many(n, 'Öffnung', 'Öffnungen')} schließen, ${which(n, 'bei', 'zuerst bei')} ${first}: ${area} weniger Farbe, zu sehen als ΔE00 ${shows}.`,
+  offerCloseAll: ({ area }) => `Alle Öffnungen schließen, die kein Messer schneidet: ${area} weniger Farbe.`,
   offerCloseAllSeen: ({ area, shows }) =>
-    `Alle Öffnungen schließen, die kein Messer schneidet: ${area} weniger Farbe, sichtbar als ${shows}`,
-  offerCoarser: ({ more, less }) => `Alles weglassen, was zu fein ist, Papier wie Öffnungen: ${more} mehr Farbe, ${less} weniger`,
+    `Alle Öffnungen schließen, die kein Messer schneidet: ${area} weniger Farbe, zu sehen als ΔE00 ${shows}.`,
+  offerCoarser: ({ more, less }) => `Alles weglassen, was zu fein ist, Papier wie Öffnungen: ${more} mehr Farbe, ${less} weniger.`,
   offerCoarserThere: ({ n, first, more, less }) =>
-    `Weglassen, was an ${many(n, 'Stelle', 'Stellen')} zu fein ist, ${which(n, 'bei', 'zuerst bei')} ${first}: ${more} mehr Farbe, ${less} weniger`,
-  offerDropAll: ({ area }) => `Alles Papier weglassen, das zu fein zum Halten ist: ${area} mehr Farbe`,
-  offerDropAllSeen: ({ area, shows }) => `Alles Papier weglassen, das zu fein zum Halten ist: ${area} mehr Farbe, sichtbar als ${shows}`,
+    `Weglassen, was an ${many(n, 'Stelle', 'Stellen')} zu fein ist, ${which(n, 'bei', 'zuerst bei')} ${first}: ${more} mehr Farbe, ${less} weniger.`,
+  offerDropAll: ({ area }) => `Alles Papier weglassen, das zu fein zum Halten ist: ${area} mehr Farbe.`,
+  offerDropAllSeen: ({ area, shows }) =>
+    `Alles Papier weglassen, das zu fein zum Halten ist: ${area} mehr Farbe, zu sehen als ΔE00 ${shows}.`,
   offerDrop: ({ n, first, area }) =>
-    `${many(n, 'Papierteil', 'Papierteile')} weglassen, ${which(n, 'bei', 'zuerst bei')} ${first}: ${area} mehr Farbe`,
+    `${many(n, 'Papierteil', 'Papierteile')} weglassen, ${which(n, 'bei', 'zuerst bei')} ${first}: ${area} mehr Farbe.`,
   offerDropSeen: ({ n, first, area, shows }) =>
-    `${many(n, 'Papierteil', 'Papierteile')} weglassen, ${which(n, 'bei', 'zuerst bei')} ${first}: ${area} mehr Farbe, sichtbar als ${shows}`,
+    `${many(n, 'Papierteil', 'Papierteile')} weglassen, ${which(n, 'bei', 'zuerst bei')} ${first}: ${area} mehr Farbe, zu sehen als ΔE00 ${shows}.`,
   offerFirmer: ({ material, paper, opening }) =>
-    `Aus festerem Material schneiden (${material}: Stege von ${paper}, Öffnungen von ${opening})`,
-  offerLarger: ({ by }) => `Die Zeichnung größer machen, auf ${by} ihrer Größe`,
+    `Aus festerem Material schneiden (${material}: Stege von ${paper}, Öffnungen von ${opening}).`,
+  offerLarger: ({ by }) => `Die Zeichnung größer machen, auf ${by} ihrer Größe.`,
   offerLargerThanImage: ({ by }) =>
-    `Die Zeichnung größer machen, auf ${by} ihrer Größe; sie reicht dann über das Bild hinaus, das mitwachsen muss`,
+    `Die Zeichnung größer machen, auf ${by} ihrer Größe; sie reicht dann über das Bild hinaus, das mitwachsen muss.`,
   neckTooThin: 'eine zu dünne Engstelle',
   pieceTooThin: 'ein überall zu dünnes Teil',
   pointTooThin: 'eine lange dünne Spitze',

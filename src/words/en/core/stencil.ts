@@ -48,28 +48,28 @@ export const stencil = {
   notCutAsItIs: 'A stencil that does not hold is not written as a cut file.',
   takeAnOffer: 'Take one of the ways out shown at Stencils, or mend the marked places.',
   offerClose: ({ n, first, area }: { n: number; first: LengthText; area: AreaText }) =>
-    `Close ${many(n, 'opening', 'openings')}, ${which(n, 'at', 'the first at')} ${first}: ${area} less ink`,
+    `Close ${many(n, 'opening', 'openings')}, ${which(n, 'at', 'the first at')} ${first}: ${area} less ink.`,
   offerCloseSeen: ({ n, first, area, shows }: { n: number; first: LengthText; area: AreaText; shows: DeltaText }) =>
-    `Close ${many(n, 'opening', 'openings')}, ${which(n, 'at', 'the first at')} ${first}: ${area} less ink, seen as ${shows}`,
-  offerCloseAll: ({ area }: { area: AreaText }) => `Close every opening that no knife can cut: ${area} less ink`,
+    `Close ${many(n, 'opening', 'openings')}, ${which(n, 'at', 'the first at')} ${first}: ${area} less ink, seen as ΔE00 ${shows}.`,
+  offerCloseAll: ({ area }: { area: AreaText }) => `Close every opening that no knife can cut: ${area} less ink.`,
   offerCloseAllSeen: ({ area, shows }: { area: AreaText; shows: DeltaText }) =>
-    `Close every opening that no knife can cut: ${area} less ink, seen as ${shows}`,
+    `Close every opening that no knife can cut: ${area} less ink, seen as ΔE00 ${shows}.`,
   offerCoarser: ({ more, less }: { more: AreaText; less: AreaText }) =>
-    `Leave out all that is too fine, paper as well as openings: ${more} more ink, ${less} less`,
+    `Leave out all that is too fine, paper as well as openings: ${more} more ink, ${less} less.`,
   offerCoarserThere: ({ n, first, more, less }: { n: number; first: LengthText; more: AreaText; less: AreaText }) =>
-    `Leave out what is too fine in ${many(n, 'place', 'places')}, ${which(n, 'at', 'the first at')} ${first}: ${more} more ink, ${less} less`,
-  offerDropAll: ({ area }: { area: AreaText }) => `Leave out all paper that is too fine to hold: ${area} more ink`,
+    `Leave out what is too fine in ${many(n, 'place', 'places')}, ${which(n, 'at', 'the first at')} ${first}: ${more} more ink, ${less} less.`,
+  offerDropAll: ({ area }: { area: AreaText }) => `Leave out all paper that is too fine to hold: ${area} more ink.`,
   offerDropAllSeen: ({ area, shows }: { area: AreaText; shows: DeltaText }) =>
-    `Leave out all paper that is too fine to hold: ${area} more ink, seen as ${shows}`,
+    `Leave out all paper that is too fine to hold: ${area} more ink, seen as ΔE00 ${shows}.`,
   offerDrop: ({ n, first, area }: { n: number; first: LengthText; area: AreaText }) =>
-    `Leave out ${many(n, 'detail', 'details')} of paper, ${which(n, 'at', 'the first at')} ${first}: ${area} more ink`,
+    `Leave out ${many(n, 'detail', 'details')} of paper, ${which(n, 'at', 'the first at')} ${first}: ${area} more ink.`,
   offerDropSeen: ({ n, first, area, shows }: { n: number; first: LengthText; area: AreaText; shows: DeltaText }) =>
-    `Leave out ${many(n, 'detail', 'details')} of paper, ${which(n, 'at', 'the first at')} ${first}: ${area} more ink, seen as ${shows}`,
+    `Leave out ${many(n, 'detail', 'details')} of paper, ${which(n, 'at', 'the first at')} ${first}: ${area} more ink, seen as ΔE00 ${shows}.`,
   offerFirmer: ({ material, paper, opening }: { material: SayingText; paper: LengthText; opening: LengthText }) =>
-    `Cut it from a firmer material (${material}: bridges of ${paper}, openings of ${opening})`,
-  offerLarger: ({ by }: { by: ShareText }) => `Make the drawing larger, to ${by} of its size`,
+    `Cut it from a firmer material (${material}: bridges of ${paper}, openings of ${opening}).`,
+  offerLarger: ({ by }: { by: ShareText }) => `Make the drawing larger, to ${by} of its size.`,
   offerLargerThanImage: ({ by }: { by: ShareText }) =>
-    `Make the drawing larger, to ${by} of its size; it will reach past the image, which has to grow with it`,
+    `Make the drawing larger, to ${by} of its size; it will reach past the image, which has to grow with it.`,
   neckTooThin: 'a neck too thin',
   pieceTooThin: 'a piece too thin all over',
   pointTooThin: 'a long thin point',

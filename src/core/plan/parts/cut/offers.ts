@@ -11,8 +11,8 @@ import { meanOver } from './costs.ts';
 const scales: readonly number[] = [1.1, 1.25, 1.5, 2, 3];
 /** So many openings or details are offered one by one; beyond that only all that is too fine together. */
 const mostSingly = 3;
-/** Points of outlines looked at in all tries; one try goes on, and while nothing is found the next kind is tried too. */
-const mostEffort = 60_000;
+/** Points of outlines looked at, with those that it took to refuse; one try goes on, and while nothing is found the next kind is tried too. */
+const mostEffort = 80_000;
 
 export type OfferGround = Omit<StencilRequest, 'cost' | 'place'> & { readonly cost?: CostRaster };
 
@@ -25,7 +25,7 @@ export function offersFor(asked: OfferGround, materials: readonly Material[], re
 }
 
 class Tries {
-  private effort = 0;
+  private effort: number;
   private readonly found: Offer[] = [];
   private readonly asked: OfferGround;
   private readonly refused: Stencil;
@@ -33,6 +33,7 @@ class Tries {
   constructor(asked: OfferGround, refused: Stencil) {
     this.asked = asked;
     this.refused = refused;
+    this.effort = refused.effort;
   }
 
   offers(materials: readonly Material[]): Offer[] {
