@@ -15,6 +15,7 @@ import { edition } from './commands/make/edition.ts';
 import { form } from './commands/job/form.ts';
 import { forecast } from './commands/ink/forecast.ts';
 import { sayCommands, sayHelp, usageOf } from './say/help.ts';
+import { lens } from './commands/job/lens.ts';
 import { lines } from './commands/make/lines.ts';
 import { mix } from './commands/ink/mix.ts';
 import { languageProblem, readCall, takeLanguage } from './options.ts';
@@ -59,6 +60,7 @@ export const commands: readonly Command[] = [
   drawdowns,
   shelf,
   trace,
+  lens,
   form,
   separate,
   split,

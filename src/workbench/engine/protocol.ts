@@ -1,5 +1,5 @@
 import type { ByColour, SplitQuestion } from '../../core/asks/index.ts';
-import type { DrawingReading, KeptLens } from '../../core/form/index.ts';
+import type { BoardSeen, DrawingReading, KeptLens } from '../../core/form/index.ts';
 import type { Job } from '../../core/job/index.ts';
 import type { Plan, PlannedLayer, PlannedPaper } from '../../core/plan/index.ts';
 import type { Codes } from '../../core/print/index.ts';
@@ -68,6 +68,8 @@ export interface Questions extends InkQuestions {
   readonly byColour: { ask: { readonly bytes: Uint8Array; readonly job: Job; readonly by: ByColour }; answer: Job };
   /** The outline of a thing on a picture; `bytes` with the first question about it only. */
   readonly trace: { ask: TraceAsk; answer: TraceAnswer };
+  /** The checked board that a lens is read from, as a PDF. */
+  readonly lensBoard: { ask: { readonly page: 'a4' | 'letter'; readonly language?: string }; answer: Uint8Array };
   /** The film of a run of tone as a file of one bit a pixel. */
   readonly film: {
     ask: {
@@ -152,6 +154,8 @@ export interface TraceAsk {
   readonly apartMm?: number;
   /** Of the camera, kept from a photograph of a checked board. */
   readonly lens?: KeptLens;
+  /** Of a board: those seen in earlier photographs, so that the lens is that of all. */
+  readonly boards?: readonly BoardSeen[];
   readonly darkShare?: number;
   readonly smoothMm?: number;
   readonly leastMm2?: number;
@@ -168,8 +172,9 @@ export interface TraceAnswer {
     /** It has openings, which may be what is wanted. */
     readonly hasOpenings: boolean;
   } | null;
-  /** The lens as a checked board showed it, to be kept. */
+  /** The lens as a checked board showed it, with those of earlier photographs; to be kept. */
   readonly lens?: KeptLens;
+  readonly boards?: readonly BoardSeen[];
   readonly problems: readonly Problem[];
 }
 export interface DrawingReadings {

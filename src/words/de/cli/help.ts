@@ -244,6 +244,14 @@ export const help: Same<typeof en.help> = {
   formWidth: 'wahre Breite der Form',
   formWith: 'die Arbeit, zu der die Form kommt',
   formOut: 'was geschrieben wird: DATEI.svg oder der ORDNER einer Arbeit',
+  lensUsage: 'lens --board a4|letter --out DATEI.pdf, oder lens FOTO… --out DATEI.json [--replace]',
+  lensSummary: 'druckt ein Schachbrett und liest aus Fotos davon das Objektiv einer Kamera',
+  lensText:
+    'Einmal für eine Kamera: das Brett drucken, flach hinlegen, fünfmal oder öfter fotografieren (von vorn, von jeder Seite und bis in die Ecken des Bildes), mit dem Zoom, der benutzt wird. Die Datei bei trace mit --lens angeben.',
+  lensPhotos: 'Fotos des Bretts, alle von einer Kamera',
+  lensBoard: 'schreibt das Brett selbst, für Papier dieser Größe: a4 oder letter',
+  lensOut: 'das Brett als PDF oder das gelesene Objektiv',
+
   traceUsage:
     'trace FOTO --sheet FORMAT | --board MM | --scan PPI | --mask MM | --keep-lens DATEI [--out DATEI.svg] [--smooth MM] [--corners "x,y x,y x,y x,y"] [--lens DATEI] [--apart MM] [--openings] [--replace]',
   traceSummary: 'zeichnet den Umriss eines wirklichen Dings, auf einem Bogen Papier fotografiert, in wahrer Größe',

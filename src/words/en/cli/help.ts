@@ -241,6 +241,14 @@ export const help = {
   formWidth: 'true width of the form',
   formWith: 'the job that the form is added to',
   formOut: 'what is written: FILE.svg, or the FOLDER of a job',
+  lensUsage: 'lens --board a4|letter --out FILE.pdf, or lens PHOTO… --out FILE.json [--replace]',
+  lensSummary: 'prints a checked board, and reads a camera’s lens from photographs of it',
+  lensText:
+    'Once for a camera: print the board, lay it flat, photograph it five times or more (from the front, from each side, and filling the corners of the picture), with the zoom as it will be used. Give the file to trace with --lens.',
+  lensPhotos: 'photographs of the board, all from one camera',
+  lensBoard: 'writes the board itself, for paper of this size: a4 or letter',
+  lensOut: 'the board as PDF, or the lens that was read',
+
   traceUsage:
     'trace PHOTO --sheet SIZE | --board MM | --scan PPI | --mask MM | --keep-lens FILE [--out FILE.svg] [--smooth MM] [--corners "x,y x,y x,y x,y"] [--lens FILE] [--apart MM] [--openings] [--replace]',
   traceSummary: 'draws the outline of a real thing, photographed on a sheet of paper, at true size',

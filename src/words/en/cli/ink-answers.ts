@@ -127,6 +127,11 @@ export const inkAnswers = {
     `${many(inks, 'ink', 'inks')}, ${many(papers, 'paper', 'papers')}, ${many(pots, 'pot', 'pots')}`,
 
   // trace
+  boardMade: ({ file }: { file: NameText }) => `${file}: the board, to be printed at 100 %`,
+  lensRead: ({ file, n, off }: { file: NameText; n: number; off: NumberText }) =>
+    `${file}: the lens, from ${many(n, 'photograph', 'photographs')}, met to ${off} pixels`,
+  fewBoards: ({ n }: { n: number }) =>
+    `Read from ${many(n, 'photograph', 'photographs')} only: three and more, with the board in all corners of the picture, tell the lens better.`,
   lensKept: ({ file, columns, rows, off }: { file: NameText; columns: number; rows: number; off: NumberText }) =>
     `${file}: the lens, from a board of ${columns} × ${rows} squares between its corners, met to ${off} pixels`,
   drawingIs: ({ file, size, n }: { file: NameText; size: LengthText; n: number }) =>

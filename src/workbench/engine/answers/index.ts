@@ -16,7 +16,7 @@ import { keepSightAnswer } from './ink/sight.ts';
 import { sheetCodesAnswer } from './ink/sheet-codes.ts';
 import { splitAnswer } from './ink/split.ts';
 import { stockFileAnswer } from './cut/stock-file.ts';
-import { traceAnswer } from './cut/trace.ts';
+import { lensBoardAnswer, traceAnswer } from './cut/trace.ts';
 import type { Work } from './room.ts';
 
 export { createRoom } from './room.ts';
@@ -38,6 +38,7 @@ export const answers: { readonly [Q in Question]: Work<Q> } = {
   pencil: pencilAnswer,
   byColour: byColourAnswer,
   trace: traceAnswer,
+  lensBoard: lensBoardAnswer,
   film: filmAnswer,
   split: splitAnswer,
   bridge: bridgeAnswer,

@@ -1,8 +1,7 @@
-import { signal, useSignal } from '@preact/signals';
+import { useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
-import type { KeptLens } from '../../../../core/form/index.ts';
+import { boardSquares } from '../../../../core/form/index.ts';
 import type { JobForm } from '../../../../core/job/index.ts';
-import { problem } from '../../../../core/problem.ts';
 import { name as asName, say } from '../../../../words/index.ts';
 import { saySize } from '../../../ui/fields/units.ts';
 import type { Bench } from '../../../store/bench.ts';
@@ -15,71 +14,23 @@ import { Slider } from '../../../ui/fields/Slider.tsx';
 import { faultsOf } from '../../../engine/faults.ts';
 import { step, words } from '../../../store/words.ts';
 import type { TraceAnswer, TraceAsk } from '../../../engine/protocol.ts';
-import { nameOf } from './bring.ts';
+import { keptBoards, keptLens } from './lens.ts';
+import { BoardLens, KeptLensNote } from './LensPart.tsx';
+import { leavePhotograph, type Photograph } from './photograph.ts';
 import { freshId, newCut, newPart, withForm } from '../edits.ts';
 import { inHand, takeForm } from '../state.ts';
-
-interface Photograph {
-  readonly id: number;
-  readonly name: string;
-  readonly bytes: Uint8Array;
-  readonly url: string;
-}
-
-/** The photograph being traced; null when none is. */
-export const photograph = signal<Photograph | null>(null);
-let photographs = 0;
-const most = 200_000_000;
-
-export async function takePhotograph(bench: Bench, file: File): Promise<void> {
-  if (file.size > most)
-    return bench.refuse([
-      problem(
-        'error',
-        'picture-too-large',
-        say('where.file', { file: asName(file.name) }),
-        say('page.largerThan', { megabytes: most / 1e6 }),
-        say('page.smallerPhotograph'),
-      ),
-    ]);
-  const bytes = new Uint8Array(await file.arrayBuffer());
-  leavePhotograph();
-  photograph.value = { id: ++photographs, name: nameOf(file.name), bytes, url: URL.createObjectURL(file) };
-}
-
-function leavePhotograph(): void {
-  if (photograph.value) URL.revokeObjectURL(photograph.value.url);
-  photograph.value = null;
-}
 
 type Kind = 'a4' | 'letter' | 'board' | 'scan' | 'mask';
 const kinds: readonly Kind[] = ['a4', 'letter', 'board', 'scan', 'mask'];
 
-/** The camera's lens, from a checked board: kept in this browser, for it belongs to the camera and not to a job. */
-const lensPlace = 'laydown-lens';
-function lensKept(): KeptLens | null {
-  try {
-    return JSON.parse(localStorage.getItem(lensPlace) ?? 'null') as KeptLens | null;
-  } catch {
-    return null;
-  }
-}
-const keptLens = signal<KeptLens | null>(lensKept());
-function keepLens(lens: KeptLens | null): void {
-  keptLens.value = lens;
-  try {
-    if (lens) localStorage.setItem(lensPlace, JSON.stringify(lens));
-    else localStorage.removeItem(lensPlace);
-  } catch {
-    // Without room it is kept as long as the page is open.
-  }
-}
+/** The next photograph is mostly of the same kind: boards come one after another. */
+let lastKind: Kind = 'a4';
 
 /** A photograph of a real thing on its sheet: corners to move, a threshold, and the outline that comes of it. */
 export function PhotoTrace({ bench, photo }: { readonly bench: Bench; readonly photo: Photograph }) {
   const w = words().forms;
   const job = bench.job.value!;
-  const kind = useSignal<Kind>('a4');
+  const kind = useSignal(lastKind);
   const ppi = useSignal(300);
   const maskWidth = useSignal(job.image.widthMm / 2);
   const dark = useSignal(0.5);
@@ -87,7 +38,7 @@ export function PhotoTrace({ bench, photo }: { readonly bench: Bench; readonly p
   const leastMm2 = useSignal(4);
   const openings = useSignal(false);
   const apartMm = useSignal(0);
-  const squareMm = useSignal(25);
+  const squareMm = useSignal<number>(boardSquares.squareMm);
   const corners = useSignal<readonly Mm[] | null>(null);
   const name = useSignal(photo.name);
   const answer = useSignal<TraceAnswer | null>(null);
@@ -119,7 +70,7 @@ export function PhotoTrace({ bench, photo }: { readonly bench: Bench; readonly p
         leastMm2: leastMm2.value,
         openings: openings.value,
         ...(apartMm.value > 0 ? { apartMm: apartMm.value } : {}),
-        ...(keptLens.value && kind.value !== 'board' ? { lens: keptLens.value } : {}),
+        ...(kind.value === 'board' ? { boards: keptBoards.value } : keptLens.value ? { lens: keptLens.value } : {}),
         ...(first ? { bytes: photo.bytes } : {}),
       });
       if (mine !== wanted.current) return;
@@ -181,7 +132,7 @@ export function PhotoTrace({ bench, photo }: { readonly bench: Bench; readonly p
               checked={kind.value === k}
               onChange={() =>
                 change(() => {
-                  kind.value = k;
+                  lastKind = kind.value = k;
                 })
               }
             />
@@ -354,27 +305,8 @@ export function PhotoTrace({ bench, photo }: { readonly bench: Bench; readonly p
           </details>
         </>
       )}
-      {found?.lens && (
-        <button type="button" class="button button-line" onClick={() => keepLens(found.lens ?? null)}>
-          {w.keepLens}
-        </button>
-      )}
-      {keptLens.value && (kind.value === 'a4' || kind.value === 'letter') && (
-        <p class="row">
-          <span>{w.lensKept}</span>
-          <button
-            type="button"
-            class="button button-line"
-            onClick={() =>
-              change(() => {
-                keepLens(null);
-              })
-            }
-          >
-            {w.forgetLens}
-          </button>
-        </p>
-      )}
+      {kind.value === 'board' && <BoardLens bench={bench} found={found} />}
+      {(kind.value === 'a4' || kind.value === 'letter') && <KeptLensNote onForget={() => void trace()} />}
       {(traced?.hasOpenings || openings.value) && (
         <fieldset class="choices">
           <legend>{w.plateTitle}</legend>
