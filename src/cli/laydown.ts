@@ -34,6 +34,7 @@ import { shelf } from './commands/ink/shelf.ts';
 import { spread } from './commands/ink/spread.ts';
 import { split } from './commands/make/split.ts';
 import { trace } from './commands/job/trace.ts';
+import { wedge } from './commands/make/wedge.ts';
 
 export const commands: readonly Command[] = [
   begin,
@@ -62,6 +63,7 @@ export const commands: readonly Command[] = [
   form,
   separate,
   split,
+  wedge,
   positive,
   lines,
   serve,

@@ -27,7 +27,7 @@ import { fileVoice } from './voice.ts';
 
 export { sayUses } from './cut-uses.ts';
 export { makeDrawdownSheets } from './pages/ink/drawdown.ts';
-export { filmFile, filmOf, type Film, type FilmFormat, type MakePress, type ToneRun } from './film/index.ts';
+export { exposureFilm, filmFile, filmOf, wedgeFilm, type Film, type FilmFormat, type MakePress, type ToneRun } from './film/index.ts';
 export { greyPng, rgbPng } from './files/png.ts';
 export type { FontFiles } from './pdf/book.ts';
 export { packetParts, readParts, type PacketPart } from './parts.ts';

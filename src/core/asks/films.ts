@@ -58,5 +58,6 @@ export function filmSays(plan: WithTones, layer: Pick<PlannedLayer, 'id'> & { re
           gain,
         }),
     say('halftone.filmCovers', { film: share(tone.meanOnFilm, 0), paper: share(tone.meanOnPaper, 0) }),
+    ...(tone.exposeSeconds === null ? [] : [say('halftone.filmExposed', { time: figure(tone.exposeSeconds, 1, false) })]),
   ];
 }

@@ -29,3 +29,15 @@ export { askLines, type LinesAnswer, type LinesQuestion } from './lines.ts';
 export { filmBands, filmSays, halfTone, type WithTones } from './films.ts';
 export { askSplit, fewestInks, mostInks, type SplitAnswer, type SplitQuestion } from './split.ts';
 export { askTones, readChart, type Chart, type ToneField } from './ink/tones.ts';
+export {
+  wedgeCurve,
+  wedgeFromFile,
+  wedgeFromPhoto,
+  wedgeFromText,
+  wedgeProblems,
+  withWedge,
+  type WedgeAt,
+  type WedgeCurve,
+  type WedgeRead,
+} from './wedge.ts';
+export { askExposure, readRows, withExposure, type ExposureAnswer } from './exposure.ts';

@@ -24,6 +24,8 @@ export interface ToneScreen {
   readonly spreadMicrons: number;
   /** The mesh that it is printed through. */
   readonly meshPerCm: number;
+  /** As a test strip showed; null: not tried yet. */
+  readonly exposeSeconds: number | null;
 }
 
 export type ToneLayer = Pick<JobLayer, 'id'> & { readonly tone: JobTone };
@@ -78,6 +80,7 @@ function makeScreens({ tones, papers }: ScreenReads): ReadonlyMap<string, ToneSc
         leastDotMicrons: tone.leastDotMicrons ?? leastDotMicrons(mesh),
         spreadMicrons: edgeSpreadMicrons(mesh.threadMicrons, drinks, thin),
         meshPerCm: mesh.perCm,
+        exposeSeconds: tone.exposeSeconds ?? null,
       },
     ]),
   );
