@@ -16,6 +16,7 @@ export { coverSeen, filterOf, lightShares, spectrumAtCover, type SeenShare } fro
 export {
   bestExposure,
   exposureStrip,
+  stripFactor,
   stripRows,
   stripSeconds,
   stripTints,

@@ -73,6 +73,16 @@ export function sharesWedge(a: ToneRun['tone'], b: ToneRun['tone']): boolean {
   );
 }
 
+/** The runs that need a wedge and a strip of their own, each with all that share them. */
+export function testedRuns(plan: Pick<Plan, 'layers'>): { readonly run: ToneRun; readonly alike: readonly ToneRun[] }[] {
+  const runs = plan.layers.filter((l): l is ToneRun => l.tone !== null);
+  return runs.flatMap((run, i) =>
+    runs.slice(0, i).some((other) => sharesWedge(other.tone, run.tone))
+      ? []
+      : [{ run, alike: runs.filter((other) => sharesWedge(other.tone, run.tone)) }],
+  );
+}
+
 /** The wedge page of a run's screen as a film: to be printed in its ink, and in that of every other run whose dots are the same. */
 export function wedgeFilm(plan: Plan, layer: ToneRun, ask: FilmAsk): Film {
   const sheet = wedgeSheet();

@@ -1,4 +1,4 @@
-import type { ByColour, SplitQuestion } from '../../core/asks/index.ts';
+import type { ByColour, SplitQuestion, WedgeAt, WedgeRead } from '../../core/asks/index.ts';
 import type { DrawingReading, KeptLens } from '../../core/form/index.ts';
 import type { Job } from '../../core/job/index.ts';
 import type { Plan, PlannedLayer, PlannedPaper } from '../../core/plan/index.ts';
@@ -68,16 +68,22 @@ export interface Questions extends InkQuestions {
   readonly byColour: { ask: { readonly bytes: Uint8Array; readonly job: Job; readonly by: ByColour }; answer: Job };
   /** The outline of a thing on a picture; `bytes` with the first question about it only. */
   readonly trace: { ask: TraceAsk; answer: TraceAnswer };
-  /** The film of a run of tone as a file of one bit a pixel. */
+  /** The film of a run of tone as a file of one bit a pixel, or its wedge, or its exposure strip. */
   readonly film: {
     ask: {
       readonly layerId: string;
+      readonly what?: 'image' | 'wedge' | 'strip';
       readonly format: FilmFormat;
       readonly dpi: number;
       readonly mirrored: boolean;
       readonly language: string;
     };
     answer: MadeFile;
+  };
+  /** What was read of a printed wedge: a photograph or a file by its name, or typed. */
+  readonly wedge: {
+    ask: WedgeAt & ({ readonly bytes: Uint8Array; readonly name: string } | { readonly text: string });
+    answer: WedgeRead;
   };
   /** A picture of the job into runs of tone. */
   readonly split: {

@@ -62,4 +62,6 @@ export const steps: Words['steps'] = {
   pictureToTone: (runs) => `${many(runs, 'Lauf', 'Läufe')} mit Tönen`,
   inks: (field, name) => inks.fields[field](name),
   spread: (layer) => `${layer} überfüllt`,
+  wedge: (layer) => `der Keil von ${layer}`,
+  exposure: (layer) => `die Belichtung von ${layer}`,
 };

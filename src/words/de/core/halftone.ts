@@ -25,10 +25,8 @@ export const halftone: Same<typeof en.halftone> = {
   byFilm: 'über einen Film belichtet',
   films: 'Filme',
   filmsSide: 'Ein Film je Lauf mit Tönen',
-  filmsIntro:
-    'Die Filme in der eigenen Auflösung des Druckers machen (an der Werkbank neben jedem Film, oder mit laydown positive). Zuerst einen Streifen belichten: den Keil des Films Stufe um Stufe abdecken, jedes Mal doppelt so lange, und die kürzeste Zeit nehmen, bei der die Schicht nach dem Auswaschen die feinsten Punkte hält.',
-  filmsWedge:
-    'Jeder Film trägt einen Keil. Ihn mit dem Lauf drucken, seine Stufen messen und mit ihren Deckungen unter die Messungen der Andrucke eintragen: Die nächsten Filme richten sich nach dem, was das Sieb wirklich zulegt.',
+  filmsIntro: 'Die Filme in der eigenen Auflösung des Druckers machen: an der Werkbank neben jedem Film oder mit laydown positive.',
+  filmsWedge: 'Neben dem Bild trägt jeder Film einen kleinen Keil: Mit dem Lauf gedruckt, zeigt er, ob die Kurve noch stimmt.',
   filmFacts: ({ ruling, angle, threads, gain }) =>
     `${ruling} Punkte je cm unter ${angle}°: ${threads} Fäden je Punkt (üblich sind 2,5 bis 5); ein halber Ton wird mit ${gain} angenommen`,
   grainFacts: ({ least, gain }) => `Korn von ${least}; ein halber Ton wird mit ${gain} angenommen`,
@@ -113,6 +111,12 @@ export const halftone: Same<typeof en.halftone> = {
   wedgeUse:
     'Dann der Keil: mit dieser Zeit belichten, mit dem Topf des Laufs auf dessen Papier in einem gleichmäßigen Zug drucken und trocknen lassen. Jede Stufe messen oder den Bogen fotografieren.',
   wedgeFiles: 'Beide liegen im Ordner films dieses Druckpakets, mit 600 dpi; laydown wedge macht sie in jeder anderen Auflösung.',
+  percentIs: ({ share }) => `${share}`,
+  curveHalf: ({ layer, half }) => `${layer}: noch kein Keil; ein halber Ton wird mit ${half} angenommen`,
+  curveHalfRead: ({ layer, half, n }) => `${layer}: gemessen; ein halber Ton kommt auf ${half}, n = ${n}`,
+  wedgeFile: ({ layers }) => `Film des Keils für ${layers}, 600 dpi`,
+  stripFile: 'Film des Belichtungsstreifens, 600 dpi',
+  timesFirst: ({ times }) => `× ${times}`,
   wedgeTable: 'Stufe auf dem Film',
   wedgeReading: 'gemessen: Dichte oder Lab',
   stripRow: 'Reihe',

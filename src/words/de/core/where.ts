@@ -58,6 +58,7 @@ export const where: Same<typeof en.where> = {
   testPlace: ({ sheet, place }) => `Testbogen ${sheet}, ${place}`,
   drawdown: 'der Aufzug',
   drawdownSheet: 'der Aufzugbogen',
+  wedge: 'der Keil',
   exposureStrip: 'der Belichtungsstreifen',
   reading: 'der Messwert',
   stencilOf: ({ layer }) => `die Schablone von ${layer}`,

@@ -60,4 +60,6 @@ export const steps = {
   pictureToTone: (runs: number) => (runs === 1 ? '1 run of tone' : `${runs} runs of tone`),
   inks: (field: InkField, name: string) => inks.fields[field](name),
   spread: (layer: string) => `${layer} spread`,
+  wedge: (layer: string) => `the wedge of ${layer}`,
+  exposure: (layer: string) => `the exposure of ${layer}`,
 };

@@ -24,10 +24,8 @@ export const halftone = {
   byFilm: 'exposed through a film',
   films: 'Films',
   filmsSide: 'One film a run of tone',
-  filmsIntro:
-    'Make the films at the printer’s own resolution (at the bench beside each film, or with laydown positive). Expose a test strip first: cover the film’s wedge step by step, double the time at each, and take the shortest time at which the emulsion holds the finest dots after washing out.',
-  filmsWedge:
-    'Each film carries a wedge. Print it with the run, read its steps, and enter them among the readings of proofs with their coverages: the next films are made from what your screen really gains.',
+  filmsIntro: 'Make the films at the printer’s own resolution: at the bench beside each film, or with laydown positive.',
+  filmsWedge: 'Beside its image each film carries a small wedge: printed along with the run, it shows whether the curve still holds.',
   filmFacts: ({ ruling, angle, threads, gain }: { ruling: NumberText; angle: NumberText; threads: NumberText; gain: ShareText }) =>
     `${ruling} dots a cm at ${angle}°: ${threads} threads a dot (the handbook asks 2.5 to 5); half a tone is taken to come to ${gain}`,
   grainFacts: ({ least, gain }: { least: FilmText; gain: ShareText }) => `Grain of ${least}; half a tone is taken to come to ${gain}`,
@@ -140,6 +138,13 @@ export const halftone = {
   wedgeUse:
     'Then the wedge: expose it for that time, print it in the run’s own pot on its own paper with one even pull, and let it dry. Read every step, or photograph the sheet.',
   wedgeFiles: 'Both lie in this packet’s folder films, at 600 dpi; with laydown wedge they come out at any other resolution.',
+  percentIs: ({ share }: { share: ShareText }) => `${share}`,
+  curveHalf: ({ layer, half }: { layer: NameText; half: ShareText }) => `${layer}: no wedge yet; half a tone is taken to come to ${half}`,
+  curveHalfRead: ({ layer, half, n }: { layer: NameText; half: ShareText; n: NumberText }) =>
+    `${layer}: read; half a tone comes to ${half}, n = ${n}`,
+  wedgeFile: ({ layers }: { layers: ListText }) => `Film of the wedge for ${layers}, 600 dpi`,
+  stripFile: 'Film of the exposure strip, 600 dpi',
+  timesFirst: ({ times }: { times: NumberText }) => `× ${times}`,
   wedgeTable: 'Step on the film',
   wedgeReading: 'read: density or Lab',
   stripRow: 'Row',

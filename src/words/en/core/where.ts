@@ -62,6 +62,7 @@ export const where = {
   testPlace: ({ sheet, place }: { sheet: number; place: SayingText }) => `test sheet ${sheet}, ${place}`,
   drawdown: 'the drawdown',
   drawdownSheet: 'the drawdown sheet',
+  wedge: 'the wedge',
   exposureStrip: 'the exposure strip',
   reading: 'the reading',
   stencilOf: ({ layer }: { layer: NameText }) => `the stencil of ${layer}`,

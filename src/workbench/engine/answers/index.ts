@@ -17,6 +17,7 @@ import { sheetCodesAnswer } from './ink/sheet-codes.ts';
 import { splitAnswer } from './ink/split.ts';
 import { stockFileAnswer } from './cut/stock-file.ts';
 import { traceAnswer } from './cut/trace.ts';
+import { wedgeAnswer } from './cut/wedge.ts';
 import type { Work } from './room.ts';
 
 export { createRoom } from './room.ts';
@@ -39,6 +40,7 @@ export const answers: { readonly [Q in Question]: Work<Q> } = {
   byColour: byColourAnswer,
   trace: traceAnswer,
   film: filmAnswer,
+  wedge: wedgeAnswer,
   split: splitAnswer,
   bridge: bridgeAnswer,
   cutFile: cutFileAnswer,
