@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { askLines } from '../../src/core/asks/index.ts';
+import { lineWays } from '../../src/core/halftone/index.ts';
 import { certify } from '../../src/core/stencil/index.ts';
 import type { Picture } from '../../src/core/image/index.ts';
 import { parseJob } from '../../src/core/job/index.ts';
@@ -23,8 +24,8 @@ const shelf = parseJob({
   papers: [{ id: 'paper', name: 'Paper', reading: { kind: 'lab', lab: [95, 0, -2] }, widthMm: 200, heightMm: 160, count: 5 }],
 });
 
-test.each(['parallel', 'rings', 'spiral', 'holes'] as const)('tone as %s: one piece, nothing narrower than the material holds', (way) => {
-  const answer = askLines(shelf, ball, { way, pitchMm: 6, angleDeg: 30, ink: 'c' });
+test.each(lineWays)('tone as %s: one piece, nothing narrower than the material holds', (way) => {
+  const answer = askLines(shelf, ball, { way, pitchMm: way === 'hatch' ? 8 : 6, angleDeg: 30, ink: 'c' });
   const made = plan({ job: answer.job, attachments: new Map() });
   const [layer] = made.layers;
   expect(layer.stencil.certificate.holds).toBe(true);

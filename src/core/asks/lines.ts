@@ -1,5 +1,5 @@
 import { labFromXyz, xyzFromSrgb } from '../colour/index.ts';
-import { toneCut, type LineWay, type ToneCut } from '../halftone/index.ts';
+import { directionField, toneCut, type LineWay, type ToneCut } from '../halftone/index.ts';
 import { cropOf, scaledSrgb, type Crop, type Picture } from '../image/index.ts';
 import { freshId, parseJob, type Job } from '../job/index.ts';
 import { materialOf, materialsOf } from '../plan/index.ts';
@@ -31,7 +31,7 @@ export function askLines(job: Job, picture: Picture, question: LinesQuestion): L
   const material = materialOf(materialsOf(job), question.materialId);
   const { leastBridgeMm, leastOpeningMm } = material;
   const least = leastBridgeMm + leastOpeningMm;
-  const pitchMm = question.pitchMm ?? Math.ceil(2.2 * least * 2) / 2;
+  const pitchMm = question.pitchMm ?? Math.ceil((question.way === 'hatch' ? 3.2 : 2.2) * least * 2) / 2;
   if (pitchMm < least * 1.05)
     fail(
       'pitch-too-small',
@@ -65,6 +65,8 @@ export function askLines(job: Job, picture: Picture, question: LinesQuestion): L
     leastBridgeMm,
     leastOpeningMm,
     angleDeg: question.angleDeg,
+    direction:
+      question.way === 'flow' ? directionField({ data: dark, width, height }, width / widthMm, pitchMm, question.angleDeg ?? 0) : undefined,
     centreMm: question.centreMm,
     punchesMm: job.knife?.punchesMm,
     cover,

@@ -10,7 +10,8 @@ export { screener, type ScreenAsk, type Screener } from './screen/screener.ts';
 export { supercellFor, type Supercell } from './screen/supercell.ts';
 export { splitPicture, usualInkLimit, type Split, type SplitAsk } from './split/split.ts';
 export type { ToneReach } from './split/invert.ts';
-export { toneCut, type LineWay, type ToneCut, type ToneCutAsk } from './lines/tone-cut.ts';
+export { directionField, type Direction, type ToneGrid } from './lines/flow-field.ts';
+export { lineWays, toneCut, type LineWay, type ToneCut, type ToneCutAsk } from './lines/tone-cut.ts';
 export { wedgeSheet, wedgeSteps, type WedgeField, type WedgeSheet } from './wedge/wedge-sheet.ts';
 export { coverSeen, filterOf, lightShares, spectrumAtCover, type SeenShare } from './wedge/seen-cover.ts';
 export {
