@@ -31,7 +31,7 @@ export function askLines(job: Job, picture: Picture, question: LinesQuestion): L
   const material = materialOf(materialsOf(job), question.materialId);
   const { leastBridgeMm, leastOpeningMm } = material;
   const least = leastBridgeMm + leastOpeningMm;
-  const pitchMm = question.pitchMm ?? Math.ceil((question.way === 'hatch' ? 3.2 : 2.2) * least * 2) / 2;
+  const pitchMm = question.pitchMm ?? Math.ceil(2.2 * least * 2) / 2;
   if (pitchMm < least * 1.05)
     fail(
       'pitch-too-small',
@@ -64,7 +64,7 @@ export function askLines(job: Job, picture: Picture, question: LinesQuestion): L
     pitchMm,
     leastBridgeMm,
     leastOpeningMm,
-    angleDeg: question.angleDeg,
+    angleDeg: question.angleDeg ?? (question.way === 'hatch' ? 45 : 0),
     direction:
       question.way === 'flow' ? directionField({ data: dark, width, height }, width / widthMm, pitchMm, question.angleDeg ?? 0) : undefined,
     centreMm: question.centreMm,

@@ -112,11 +112,11 @@ export function flowLines(ask: GuideAsk, direction: Direction): GuideLine[] {
   begin(widthMm / 2, heightMm / 2);
   spread();
   for (let y = marginMm; y <= heightMm; y += pitchMm / 2) for (let x = marginMm; x <= widthMm; x += pitchMm / 2) if (begin(x, y)) spread();
-  return made.map((line, i) => withRoom(line, near, pitchMm, own, [0, 0.5, 0.25, 0.75][i % 4]));
+  return made.map((line, i) => withRoom(line, near, ask, own, [0, 0.5, 0.25, 0.75][i % 4]));
 }
 
 /** How far the neighbours of each point are, on both sides: what it may take, and what it stands for. */
-function withRoom(line: readonly Point[], near: Near, pitchMm: number, own: number, stagger: number): GuideLine {
+function withRoom(line: readonly Point[], near: Near, { widthMm, heightMm, pitchMm }: GuideAsk, own: number, stagger: number): GuideLine {
   const far = loneliest * pitchMm;
   const spacing = new Float64Array(line.length),
     room = new Float64Array(line.length);
@@ -132,6 +132,10 @@ function withRoom(line: readonly Point[], near: Near, pitchMm: number, own: numb
       if (dx * vy - dy * vx < 0) left = Math.min(left, d);
       else right = Math.min(right, d);
     }
+    // The image's edge is like a neighbour as far beyond it.
+    const edge = 2 * Math.min(p.x, p.y, widthMm - p.x, heightMm - p.y);
+    if (left > right) left = Math.min(left, edge);
+    else right = Math.min(right, edge);
     spacing[i] = (left + right) / 2;
     room[i] = Math.min(left, right);
   });

@@ -1,8 +1,7 @@
 import type { Region } from '../../form/index.ts';
-import { parallelLines, rings, spiral, type GuideAsk } from './guides.ts';
+import { hatching, hatchSide, parallelLines, rings, spiral, type GuideAsk } from './guides.ts';
 import type { Direction } from './flow-field.ts';
 import { flowLines } from './flow-lines.ts';
-import { hatching } from './hatch.ts';
 import { slitsAlong, type GuideLine, type LineRules } from './slits.ts';
 
 /** Ways of tone by lines and holes, as they are offered. */
@@ -37,23 +36,27 @@ const longestMm = 60;
 export function toneCut(ask: ToneCutAsk): ToneCut {
   const { pitchMm, leastOpeningMm, leastBridgeMm, widthMm, heightMm } = ask;
   if (ask.way === 'holes') return holes(ask);
-  const guide = { widthMm, heightMm, pitchMm, marginMm: leastBridgeMm };
+  // The widest opening ends at the image's edge; lines that flow know it themselves.
+  const marginMm = ask.way === 'flow' ? leastBridgeMm : Math.max(leastBridgeMm, (pitchMm - leastBridgeMm) / 2);
+  const guide = { widthMm, heightMm, pitchMm, marginMm };
   const centre = ask.centreMm ?? [widthMm / 2, heightMm / 2];
   const rules: LineRules = { pitchMm, leastOpeningMm, leastBridgeMm: leastBridgeMm * 1.02, longestMm };
+  const longest = ask.way === 'hatch' ? hatchSide(pitchMm) - leastBridgeMm : longestMm;
   const ends = {
     lightest: leastOpeningMm / pitchMm,
-    darkest: ((pitchMm - leastBridgeMm) / pitchMm) * (longestMm / (longestMm + leastBridgeMm)),
+    darkest: ((pitchMm - leastBridgeMm) / pitchMm) * (longest / (longest + leastBridgeMm)),
   };
-  if (ask.way === 'hatch') {
-    const { lines, strokes } = hatching(rules);
-    const along = slitsAlong(parallelLines(guide, ask.angleDeg ?? 0), (x, y) => lines(ask.cover(x, y)), rules);
-    return { region: { rings: [...along.rings, ...strokes(guide, ask.angleDeg ?? 0, ask.cover)] }, ...ends };
-  }
   return { region: slitsAlong(guidesOf(ask, guide, centre), ask.cover, rules), ...ends };
 }
 
-function guidesOf({ way, angleDeg = 0, direction }: ToneCutAsk, guide: GuideAsk, centre: readonly [number, number]): GuideLine[] {
+function guidesOf(
+  { way, angleDeg = 0, direction, leastBridgeMm }: ToneCutAsk,
+  guide: GuideAsk,
+  centre: readonly [number, number],
+): GuideLine[] {
   switch (way) {
+    case 'hatch':
+      return hatching({ ...guide, bridgeMm: leastBridgeMm * 1.02 }, angleDeg);
     case 'rings':
       return rings(guide, centre);
     case 'spiral':

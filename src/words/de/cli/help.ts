@@ -264,7 +264,7 @@ export const help: Same<typeof en.help> = {
   linesUsage: 'lines BILD --with ARBEIT [--way ART] [--pitch MM] [--out ORDNER] [--replace] …',
   linesSummary: 'macht aus einem Bild Linien oder Löcher, die ein Messer schneiden kann: eine neue Arbeit',
   linesWay:
-    'parallel (ohne Angabe), hatch (Kreuzschraffur), flow (den Kanten des Bildes nach), rings (Ringe), spiral (Spirale) oder holes (Löcher)',
+    'parallel (ohne Angabe), hatch (Schraffur in zwei Richtungen, wie geflochten), flow (den Kanten des Bildes nach), rings (Ringe), spiral (Spirale) oder holes (Löcher)',
   linesPitch: 'von Linie zu Linie; ohne Angabe gut doppelt so viel, wie das Material braucht',
   linesAngle: 'parallele Linien so weit gedreht, in Grad',
   linesCentre: 'die Mitte von Ringen oder Spirale, in mm von links oben',

@@ -258,7 +258,7 @@ export const help = {
 
   linesUsage: 'lines PICTURE --with JOB [--way WAY] [--pitch MM] [--out FOLDER] [--replace] …',
   linesSummary: 'turns a picture into lines or holes that a knife can cut: a new job',
-  linesWay: 'parallel (if left out), hatch, flow (along the picture’s own edges), rings, spiral or holes',
+  linesWay: 'parallel (if left out), hatch (two directions, woven), flow (along the picture’s own edges), rings, spiral or holes',
   linesPitch: 'from line to line; if left out, a little more than twice what the material needs',
   linesAngle: 'parallel lines turned so far, in degrees',
   linesCentre: 'the middle of rings or spiral, in mm from the top left',
