@@ -1,4 +1,4 @@
-import type { ByColour, SplitQuestion, WedgeAt, WedgeRead } from '../../core/asks/index.ts';
+import type { ByColour, LinesAnswer, LinesQuestion, SplitQuestion, WedgeAt, WedgeRead } from '../../core/asks/index.ts';
 import type { DrawingReading, KeptLens } from '../../core/form/index.ts';
 import type { Job } from '../../core/job/index.ts';
 import type { Plan, PlannedLayer, PlannedPaper } from '../../core/plan/index.ts';
@@ -80,6 +80,11 @@ export interface Questions extends InkQuestions {
     };
     answer: MadeFile;
   };
+  /** A picture's tone as lines that a knife can cut. */
+  readonly lines: {
+    ask: { readonly job: Job; readonly bytes: Uint8Array; readonly name: string; readonly question: LinesQuestion };
+    answer: MadeLines;
+  };
   /** What was read of a printed wedge: a photograph or a file by its name, or typed. */
   readonly wedge: {
     ask: WedgeAt & ({ readonly bytes: Uint8Array; readonly name: string } | { readonly text: string });
@@ -106,7 +111,6 @@ export interface Questions extends InkQuestions {
   /** A fingerprint of the Plan's codes and colours: the same job gives the same one on every machine. */
   readonly digest: { ask: Record<never, never>; answer: PlanDigest };
 }
-/** What of the packet is wanted, and how it is printed. */
 /** One run's film: the grey picture that the job keeps, and a small one to look at. */
 export interface SplitFilm extends MadeFile {
   readonly layer: string;
@@ -128,6 +132,10 @@ export interface MadeSplit {
   readonly most: number;
 }
 
+/** The job with lines, and what is open in them. */
+export type MadeLines = Omit<LinesAnswer, 'cut'> & LinesAnswer['cut'];
+
+/** What of the packet is wanted, and how it is printed. */
 export interface PacketAsk {
   readonly page: PrinterPage;
   readonly only?: readonly PacketPart[];

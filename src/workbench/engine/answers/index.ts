@@ -4,6 +4,7 @@ import { cutFileAnswer } from './cut/cut-file.ts';
 import { digestAnswer } from './digest.ts';
 import { drawingAnswer } from './cut/drawing.ts';
 import { filmAnswer } from './cut/film.ts';
+import { linesAnswer } from './cut/lines.ts';
 import { pencilAnswer } from './cut/pencil.ts';
 import { byColourAnswer, readAsAnswer } from './cut/read-as.ts';
 import { inkAnswers } from './ink/inks.ts';
@@ -41,6 +42,7 @@ export const answers: { readonly [Q in Question]: Work<Q> } = {
   trace: traceAnswer,
   film: filmAnswer,
   wedge: wedgeAnswer,
+  lines: linesAnswer,
   split: splitAnswer,
   bridge: bridgeAnswer,
   cutFile: cutFileAnswer,
