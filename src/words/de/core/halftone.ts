@@ -110,7 +110,7 @@ export const halftone: Same<typeof en.halftone> = {
     'Zuerst der Streifen: ein Sieb wie immer beschichten und trocknen, den Film auflegen und Reihe um Reihe belichten, wie die Tabelle sagt. Auswaschen und je Reihe den hellsten Ton notieren, der offen ist, und den dunkelsten, dessen Schicht noch steht.',
   wedgeUse:
     'Dann der Keil: mit dieser Zeit belichten, mit dem Topf des Laufs auf dessen Papier in einem gleichmäßigen Zug drucken und trocknen lassen. Jede Stufe messen oder den Bogen fotografieren.',
-  wedgeFiles: 'Beide liegen im Ordner films dieses Druckpakets, mit 600 dpi; laydown wedge macht sie in jeder anderen Auflösung.',
+  wedgeFiles: 'Beide liegen in dieser Mappe im Ordner films, mit 600 dpi; laydown wedge macht sie in jeder anderen Auflösung.',
   percentIs: ({ share }) => `${share}`,
   curveHalf: ({ layer, half }) => `${layer}: noch kein Keil; ein halber Ton wird mit ${half} angenommen`,
   curveHalfRead: ({ layer, half, n }) => `${layer}: gemessen; ein halber Ton kommt auf ${half}, n = ${n}`,

@@ -50,8 +50,8 @@ export function Film({
             <b>{told(say('halftone.filmCaution'))}</b>
           </p>
         </section>
-        <Wedge {...test} />
         <Exposure {...test} />
+        <Wedge {...test} />
       </div>
     </>
   );

@@ -70,7 +70,7 @@ export function Wedge({ bench, layer, save, busy }: Props) {
           onFile={(name, bytes) => read({ bytes, name })}
         />
       </div>
-      <label>
+      <label class="tone-typed">
         <span>{w.wedgeTyped}</span>
         <textarea
           class="text"
@@ -173,7 +173,7 @@ export function Exposure({ bench, plan, layer, save, busy }: Props) {
           <li key={i}>{told(say('halftone.rowHad', { row: i + 1, time: seconds(s) }))}</li>
         ))}
       </ol>
-      <label>
+      <label class="tone-typed">
         <span>{w.stripRows}</span>
         <input
           class="text"
