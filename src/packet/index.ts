@@ -289,6 +289,11 @@ async function proofFiles(plan: Plan, task: Task): Promise<PacketFile[]> {
       await task.pause();
     }
   }
+  for (const { paperId, width, height, rgb, mmPerPx } of plan.fromArm) {
+    const paper = asName(plan.papers.find((p) => p.id === paperId)?.name ?? paperId);
+    const what = say('halftone.fromArmFile', { paper });
+    files.push({ path: `proofs/${fileName(paperId)}-from-arm.png`, bytes: rgbPng(width, height, rgb, mmPerPx), what });
+  }
   return files;
 }
 

@@ -1,4 +1,4 @@
-import { curveAt, moireOf, seen, type Raster } from '../halftone/index.ts';
+import { curveAt, moireOf, moirePicture, seen, type Raster, type TonePatch } from '../halftone/index.ts';
 import type { Plan, PlannedLayer, PlannedTone } from '../plan/index.ts';
 import { figure, film, length, list, name as asName, say, share, type Saying } from '../../words/say.ts';
 
@@ -30,6 +30,16 @@ export function filmBands(plan: Pick<Plan, 'layers'>): Saying[] {
         period: length(Math.min(first.periodMm, 500), 1),
       }),
     );
+}
+
+/** Of the patch that shows the bands at true size, mm. */
+export const bandsPatchMm = { widthMm: 60, heightMm: 40 } as const;
+
+/** Half tones of all films on one another, on one paper, at true size: how their bands would look. null: no film of dots. */
+export function bandsPatch(plan: Pick<Plan, 'layers'>, paper: Pick<Plan['papers'][number], 'palette'>): TonePatch | null {
+  const films = plan.layers.flatMap(({ bit, tone, inkId }) => (tone && inkId !== null ? [{ ...tone, bit, cover: 0.5 }] : []));
+  if (!films.some((f) => f.by === 'dots')) return null;
+  return moirePicture(films, paper.palette, bandsPatchMm.widthMm, bandsPatchMm.heightMm);
 }
 
 /** The page holds its papers without what it does not show. */

@@ -26,7 +26,7 @@ export { askSpread, usualHand, withWay, type Spread, type SpreadAsk, type Spread
 export { wantedHere, type WantedHere } from './ink/wanted.ts';
 export { copyOfPrint, nextPrint, printStages, stageOf, type PrintStage } from './prints.ts';
 export { askLines, usualPitch, type LinesAnswer, type LinesQuestion } from './lines.ts';
-export { filmBands, filmSays, halfTone, type WithTones } from './films.ts';
+export { bandsPatch, bandsPatchMm, filmBands, filmSays, halfTone, type WithTones } from './films.ts';
 export { askSplit, fewestInks, mostInks, type SplitAnswer, type SplitQuestion } from './split.ts';
 export { askTones, readChart, type Chart, type ToneField } from './ink/tones.ts';
 export {

@@ -34,6 +34,10 @@ export const halftone: Same<typeof en.halftone> = {
   moireOf: ({ layers, period }) => `Bänder von ${layers}: etwa ${period} breit, schwach`,
   moireStrong: ({ layers, period }) =>
     `Bänder von ${layers}: etwa ${period} breit, deutlich zu sehen. Einen der Filme drehen oder seine Rasterweite ändern.`,
+  toneLook: 'Töne, wie sie wirken',
+  fromArm: 'Der Druck, wie Augen ihn aus Armlänge sehen, die Punkte nicht mehr unterscheiden.',
+  fromArmFile: ({ paper }) => `Der Druck auf ${paper} aus Armlänge`,
+  bandsPatch: 'Halbe Töne aller Filme übereinander, in wahrer Größe und durch ihre Gewebe: Bänder zeigen sich hier wie im Druck.',
   theMesh: 'dem Gewebe',
 
   // Linien für das Messer.

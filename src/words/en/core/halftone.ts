@@ -33,6 +33,11 @@ export const halftone = {
   moireOf: ({ layers, period }: { layers: ListText; period: LengthText }) => `Bands of ${layers}: about ${period} wide, weak`,
   moireStrong: ({ layers, period }: { layers: ListText; period: LengthText }) =>
     `Bands of ${layers}: about ${period} wide, plain to see. Turn one of the films, or change its ruling.`,
+  toneLook: 'Tone, as it will look',
+  fromArm: 'The print as eyes see it from arm’s length, where they no longer tell the dots apart.',
+  fromArmFile: ({ paper }: { paper: NameText }) => `The print on ${paper} from arm’s length`,
+  bandsPatch:
+    'Half tones of all films on one another, at true size and through their meshes: what bands there are show here as they will in the print.',
   theMesh: 'the mesh',
 
   // Lines that a knife cuts.
