@@ -9,6 +9,7 @@ import { download } from '../../store/keep/files.ts';
 import { language, told, words } from '../../store/words.ts';
 import { CountField } from '../../ui/fields/CountField.tsx';
 import { PlaneCanvas } from '../../ui/PlaneCanvas.tsx';
+import { ToneLook } from './ToneLook.tsx';
 import { Exposure, Wedge } from './Wedge.tsx';
 
 type Layer = Plan['layers'][number];
@@ -23,7 +24,7 @@ export function Film({
   layer,
 }: {
   readonly bench: Bench;
-  readonly plan: Pick<Plan, 'codes' | 'layers' | 'press'> & WithTones;
+  readonly plan: Pick<Plan, 'codes' | 'layers' | 'press' | 'fromArm'> & WithTones;
   readonly layer: Layer & { readonly tone: NonNullable<Layer['tone']> };
 }) {
   const { width, height } = plan.codes;
@@ -31,7 +32,10 @@ export function Film({
   const test = { bench, plan, layer, busy: saver.busy.value, save: (what: 'wedge' | 'strip'): void => void saver.save('pdf', what) };
   return (
     <>
-      <PlaneCanvas class="film-plane" plane={layer.tone.plane} width={width} height={height} widestPx={widestPx} label={layer.name} />
+      <div class="film-side">
+        <PlaneCanvas class="film-plane" plane={layer.tone.plane} width={width} height={height} widestPx={widestPx} label={layer.name} />
+        <ToneLook bench={bench} plan={plan} />
+      </div>
       <div class="stencils-beside">
         <section class="beside" aria-labelledby="film">
           <h2 id="film">{layer.name}</h2>
