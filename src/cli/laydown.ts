@@ -35,6 +35,7 @@ import { shelf } from './commands/ink/shelf.ts';
 import { spread } from './commands/ink/spread.ts';
 import { split } from './commands/make/split.ts';
 import { trace } from './commands/job/trace.ts';
+import { wedge } from './commands/make/wedge.ts';
 
 export const commands: readonly Command[] = [
   begin,
@@ -64,6 +65,7 @@ export const commands: readonly Command[] = [
   form,
   separate,
   split,
+  wedge,
   positive,
   lines,
   serve,

@@ -1,4 +1,4 @@
-import type { ByColour, SplitQuestion } from '../../core/asks/index.ts';
+import type { ByColour, LinesAnswer, LinesQuestion, SplitQuestion, WedgeAt, WedgeRead } from '../../core/asks/index.ts';
 import type { BoardSeen, DrawingReading, KeptLens } from '../../core/form/index.ts';
 import type { Job } from '../../core/job/index.ts';
 import type { Plan, PlannedLayer, PlannedPaper } from '../../core/plan/index.ts';
@@ -70,16 +70,27 @@ export interface Questions extends InkQuestions {
   readonly trace: { ask: TraceAsk; answer: TraceAnswer };
   /** The checked board that a lens is read from, as a PDF. */
   readonly lensBoard: { ask: { readonly page: 'a4' | 'letter'; readonly language?: string }; answer: Uint8Array };
-  /** The film of a run of tone as a file of one bit a pixel. */
+  /** The film of a run of tone as a file of one bit a pixel, or its wedge, or its exposure strip. */
   readonly film: {
     ask: {
       readonly layerId: string;
+      readonly what?: 'image' | 'wedge' | 'strip';
       readonly format: FilmFormat;
       readonly dpi: number;
       readonly mirrored: boolean;
       readonly language: string;
     };
     answer: MadeFile;
+  };
+  /** A picture's tone as lines that a knife can cut. */
+  readonly lines: {
+    ask: { readonly job: Job; readonly bytes: Uint8Array; readonly name: string; readonly question: LinesQuestion };
+    answer: MadeLines;
+  };
+  /** What was read of a printed wedge: a photograph or a file by its name, or typed. */
+  readonly wedge: {
+    ask: WedgeAt & ({ readonly bytes: Uint8Array; readonly name: string } | { readonly text: string });
+    answer: WedgeRead;
   };
   /** A picture of the job into runs of tone. */
   readonly split: {
@@ -102,7 +113,6 @@ export interface Questions extends InkQuestions {
   /** A fingerprint of the Plan's codes and colours: the same job gives the same one on every machine. */
   readonly digest: { ask: Record<never, never>; answer: PlanDigest };
 }
-/** What of the packet is wanted, and how it is printed. */
 /** One run's film: the grey picture that the job keeps, and a small one to look at. */
 export interface SplitFilm extends MadeFile {
   readonly layer: string;
@@ -124,6 +134,10 @@ export interface MadeSplit {
   readonly most: number;
 }
 
+/** The job with lines, and what is open in them. */
+export type MadeLines = Omit<LinesAnswer, 'cut'> & LinesAnswer['cut'];
+
+/** What of the packet is wanted, and how it is printed. */
 export interface PacketAsk {
   readonly page: PrinterPage;
   readonly only?: readonly PacketPart[];

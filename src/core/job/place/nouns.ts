@@ -271,6 +271,7 @@ export const fields: Fields<Job> = {
           rulingPerCm: 'toneRuling',
           angleDeg: 'toneAngle',
           leastDotMicrons: 'toneLeastDot',
+          exposeSeconds: 'toneExposure',
         },
       },
       spreadMm: 'spread',

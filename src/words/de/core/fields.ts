@@ -67,6 +67,7 @@ export const fields: Same<typeof en.fields> = {
   shape: 'Die Form der Punkte.',
   rulingPerCm: 'Punktreihen je Zentimeter.',
   leastDotMicrons: 'Der kleinste Punkt und das kleinste Loch, die das Sieb hält.',
+  exposeSeconds: 'Wie lange das Sieb belichtet wird, in Sekunden, wie ein Streifen gezeigt hat.',
   coverages:
     'Was jede ihrer Schichten auf dem Film deckte, in derselben Reihenfolge, 0 bis 1: eine Stufe eines Keils oder ein Feld aus mehreren Tönen.',
   spreadMm: 'Ringsum so viel weiter gedruckt als geschnitten; unter 0: enger.',

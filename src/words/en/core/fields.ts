@@ -64,6 +64,7 @@ export const fields = {
   shape: 'The shape of the dots.',
   rulingPerCm: 'Rows of dots a centimetre.',
   leastDotMicrons: 'The smallest dot, and the smallest hole, that the screen holds.',
+  exposeSeconds: 'How long the screen is exposed, in seconds, as a test strip showed.',
   coverages: 'What each of its layers covered on the film, in the same order, 0 to 1: a step of a wedge, or a field of several tones.',
   spreadMm: 'Printed this much farther out all round than its cut; less than 0: choked.',
   offContactMm: 'The gap under the mesh.',
