@@ -1,6 +1,7 @@
 import { log } from '../../../numeric/index.ts';
 import { labFromSpectrum, type Lab } from '../../../colour/index.ts';
 import {
+  chosen,
   filmOf,
   learn,
   sigmaOf,
@@ -59,14 +60,6 @@ export interface LearnedPaper {
 export type LearningLayer = PrintLayer & Pick<JobLayer, 'id' | 'name'>;
 /** A run as it is laid, whatever it is called. */
 export type PrintRun = PrintLayer & Pick<JobLayer, 'id'>;
-
-/** Doubt of gloss, as reflectance; of how one film lies on a certain other one; of a film by hand, and of one that is taken to be as it was read (docs/optics.md 6). */
-const glossSigma = 0.003,
-  pairSigma = 0.07,
-  filmSigma = 0.12,
-  filmReadSigma = 0.05;
-/** What the model is off by at an overlap as far as learning is concerned, ΔE00. */
-const modelSigma = { spectrum: 1.2, xyz: 2.5, lab: 2.5, photo: 3 } as const;
 
 /** Learns from the Job's readings of proofs on one paper; null where the paper was not read. */
 export function learnOnPaper(
@@ -172,13 +165,14 @@ function laidAsLearned(learned: Learned, printing: readonly LearningLayer[], fou
 
 /** How sure everything is before an overlap was read. */
 function priorsOf({ trapping, surface, kind }: FoundInks): Parameters<typeof learn>[0]['priors'] {
-  const off = modelSigma[kind];
+  const { filmSigma, filmReadSigma, glossSigma, learning } = chosen;
+  const off = learning[kind];
   return {
     depositSigma: filmSigma,
     unreadSigma: filmReadSigma,
     trapping: trapping.trapping,
     trappingSigma: trapping.sigma,
-    pairSigma,
+    pairSigma: trapping.pairs,
     ksSigma: surface.ks > 0 ? Math.min(1, glossSigma / surface.ks) : 0.4,
     modelSigma: off,
     modelHueSigma: off,
