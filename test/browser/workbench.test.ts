@@ -8,7 +8,7 @@ import { readJobAt } from '../../src/cli/disk/folder.ts';
 import { contentSecurityPolicy } from '../../src/cli/disk/web-server.ts';
 import { writeJobFile } from '../../src/core/job/index.ts';
 import { plan, readyBundle } from '../../src/core/plan/index.ts';
-import { digestPlan } from '../../src/workbench/engine/digest.ts';
+import { digestPlan } from '../../src/workbench/engine/answers/digest.ts';
 import {
   atRest,
   keptWhole,
