@@ -1,4 +1,5 @@
 import type { ByColour, LinesAnswer, LinesQuestion, SplitQuestion, WedgeAt, WedgeRead } from '../../core/asks/index.ts';
+import type { Illuminant } from '../../core/colour/index.ts';
 import type { BoardSeen, DrawingReading, KeptLens } from '../../core/form/index.ts';
 import type { Job } from '../../core/job/index.ts';
 import type { Plan, PlannedLayer, PlannedPaper } from '../../core/plan/index.ts';
@@ -39,7 +40,7 @@ export interface Questions extends InkQuestions {
   /** A .laydown file, or the files of a folder → a job. */
   readonly openJob: { ask: { readonly file: Uint8Array; readonly name: string } | { readonly files: Attachments }; answer: OpenedJob };
   readonly saveJob: { ask: OpenedJob; answer: Uint8Array };
-  /** Proof over a sheet that is printed already, `width` × `height` pixels, one word each; after so many runs (all if left out), as on that sheet of `register.draws` (in register if left out); `other`: of the version asked for last by `otherPlan`. */
+  /** Proof over a sheet that is printed already, `width` × `height` pixels, one word each; after so many runs (all if left out), as on that sheet of `register.draws` (in register if left out); under `lamp` (D50 if left out); `other`: of the version asked for last by `otherPlan`. */
   readonly proof: {
     ask: {
       readonly paperId: string;
@@ -47,6 +48,7 @@ export interface Questions extends InkQuestions {
       readonly height: number;
       readonly runs?: number;
       readonly sheet?: number;
+      readonly lamp?: Illuminant;
       readonly other?: boolean;
     };
     answer: Uint32Array;

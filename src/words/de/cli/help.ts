@@ -117,10 +117,13 @@ export const help: Same<typeof en.help> = {
   orderBefore: 'A muss vor B gedruckt werden; beliebig oft',
 
   recipeUsage:
-    'recipe ARBEIT "L a b" [--on PAPIER] [--over SCHICHT,…] [--pots FARBE,…] [--most N] [--retarder PROZENT] [--leftovers] [--left MENGEN] [--grams N] [--within N] [--json]',
+    'recipe ARBEIT "L a b" [--on PAPIER] [--ground N] [--layer SCHICHT] [--over SCHICHT,…|below] [--pots FARBE,…] [--most N] [--retarder PROZENT] [--leftovers] [--left MENGEN] [--shelf DATEI] [--grams N] [--within N] [--json]',
   recipeSummary: 'findet, was für einen gewünschten Farbton zu mischen ist, mit möglichst wenigen Töpfen',
   recipeColour: 'der gewünschte Farbton: Lab, D50, 2°',
-  recipeOver: 'über diesen Schichten, die schon gedruckt sind',
+  recipeOver: 'über diesen Schichten, schon gedruckt; below: über dem, was unter dem Lauf aus --layer liegt, wo er am meisten deckt',
+  recipeLayer: 'der Lauf, der ihn druckt, mit Kurzname, Name oder Nummer: so dick, wie dieser Lauf die Farbe legt',
+  recipeGround: 'auf diesem Grund eines schon bedruckten Bogens, gezählt wie in forecast',
+  recipeShelf: 'auch die Gläser dieses Farbregals zählen, so weit sie reichen (bei Resten)',
   recipePots: 'nur aus diesen Töpfen; ohne Angabe aus allen Farben der Arbeit',
   recipeMost: 'höchstens so viele Töpfe (ohne Angabe 3)',
   recipeLeftovers: 'der Topf aus dem, was in Gläsern übrig ist (leftGrams der Farben), mit der wenigsten neuen Farbe',

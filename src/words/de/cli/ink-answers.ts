@@ -20,6 +20,9 @@ export const inkAnswers: Same<typeof en.inkAnswers> = {
   givesUp: ({ what }) => `gibt auf: ${what}`,
 
   // recipe
+  printedBy: ({ layer, under }) => `Gedruckt von ${layer}, darunter: ${under}.`,
+  printedOver: ({ under }) => `Über ${under}.`,
+  onTheSheet: 'nur der Bogen',
   recipe: ({ parts, deltaE, lab }) => `${parts}, Rest Base: um ΔE00 ${deltaE} daneben (Lab ${lab})`,
   part: ({ share, ink }) => `${share} ${ink}`,
 

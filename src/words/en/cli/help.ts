@@ -116,10 +116,13 @@ export const help = {
   orderBefore: 'A must be printed before B; as often as you like',
 
   recipeUsage:
-    'recipe JOB "L a b" [--on PAPER] [--over LAYER,…] [--pots INK,…] [--most N] [--retarder PERCENT] [--leftovers] [--left AMOUNTS] [--grams N] [--within N] [--json]',
+    'recipe JOB "L a b" [--on PAPER] [--ground N] [--layer LAYER] [--over LAYER,…|below] [--pots INK,…] [--most N] [--retarder PERCENT] [--leftovers] [--left AMOUNTS] [--shelf FILE] [--grams N] [--within N] [--json]',
   recipeSummary: 'finds what to mix for a wanted colour, fewest pots first',
   recipeColour: 'the wanted colour: Lab, D50, 2°',
-  recipeOver: 'over these layers, already printed',
+  recipeOver: 'over these layers, already printed; below: over what lies under the run of --layer where it covers most',
+  recipeLayer: 'the run that prints it, by id, name or number: its film is as thick as that run lays it',
+  recipeGround: 'on this ground of a printed sheet, as forecast numbers them',
+  recipeShelf: 'jars of this ink shelf count as well, as far as they last (with leftovers)',
   recipePots: 'from these pots only; if left out, from all inks of the job',
   recipeMost: 'at most so many pots (3 if left out)',
   recipeLeftovers: 'the pot from what is left in jars (leftGrams of the inks), with the least new ink',

@@ -29,6 +29,9 @@ export const inkAnswers = {
   givesUp: ({ what }: { what: ListText }) => `gives up: ${what}`,
 
   // recipe
+  printedBy: ({ layer, under }: { layer: NameText; under: SayingText }) => `Printed by ${layer}, over: ${under}.`,
+  printedOver: ({ under }: { under: SayingText }) => `Over ${under}.`,
+  onTheSheet: 'nothing but the sheet',
   recipe: ({ parts, deltaE, lab }: { parts: ListText; deltaE: DeltaText; lab: LabText }) =>
     `${parts}, rest base: off by ΔE00 ${deltaE} (Lab ${lab})`,
   part: ({ share, ink }: { share: ShareText; ink: NameText }) => `${share} ${ink}`,
