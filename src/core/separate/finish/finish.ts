@@ -4,7 +4,6 @@ import type { Task } from '../../task.ts';
 import { say } from '../../../words/say.ts';
 import type { Chosen } from '../search/choose-inks.ts';
 import { rulesOf } from '../search/choose-inks.ts';
-import type { CutRules } from './cuttable.ts';
 import { askedFor, type Hands, type StencilErrand } from '../search/errand.ts';
 import type { Field } from '../kernels/relax.ts';
 import { fieldOf } from '../prepare/masks.ts';
@@ -12,21 +11,6 @@ import { eachPixel, islandsToDrop } from './islands.ts';
 import { outlinesOf } from './outline.ts';
 import type { Work } from '../prepare/prepare.ts';
 import type { SeparatedLayer, SeparateRequest } from '../types.ts';
-
-/** Widths in pixels that knife and material demand; half a pixel more, so that the judge, who measures finer, agrees. */
-export function cutRulesOf(request: SeparateRequest, mmPerPx: number): CutRules {
-  const { material, knife } = request;
-  const opening = Math.max(material.leastOpeningMm, knife?.leastWidthMm ?? 0),
-    paper = Math.max(material.leastBridgeMm, knife?.leastWidthMm ?? 0);
-  const px = (mm: number): number => mm / mmPerPx;
-  return {
-    openingPx: px(opening) + 0.5,
-    paperPx: px(paper) + 0.5,
-    // Common practice: what is smaller than a few least widths square is lost in cutting or falls out in printing.
-    leastInkPx: px(2 * opening) ** 2,
-    leastIslandPx: px(3 * paper) ** 2,
-  };
-}
 
 export interface CutLayers {
   readonly layers: readonly SeparatedLayer[];
@@ -100,7 +84,7 @@ export async function cutLayers(
       stencils = fewer.map((changed, run) => (changed ? asked[at++] : () => Promise.resolve(first[run])));
     } else stencils = first.map((stencil) => () => Promise.resolve(stencil));
   }
-  const codes = planned.map((code) => code & work.frozen);
+  const codes = planned.map((code) => code & ((1 << printed) - 1));
   const layers: SeparatedLayer[] = [];
   for (const [run, bit] of bits.entries()) {
     await task.pause();
