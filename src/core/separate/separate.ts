@@ -127,7 +127,7 @@ async function finished(
   task.report(0.96, say('separate.comparing'));
   await task.pause();
   const pictureLevel = pictureAsIs(work);
-  const field = fieldOf(pictureLevel, rulesOf(work, overlapLab, 0));
+  const field = fieldOf(pictureLevel, { ...rulesOf(work, overlapLab, 0), blacksAlike: false });
   const figures = figuresOf({ ...field, weight: undefined }, work.target, cut.codes, overlapLab, grid.mmPerPx, sigmaMm, work.layerPrice);
   const drawn = pictureEdges(work.target, grid.width, grid.height, grid.mmPerPx);
   const lost = lostDetails(

@@ -22,8 +22,8 @@ export interface Made {
   readonly side: 'window' | 'piece';
 }
 
-/** After so many turns nearly every long bridge is a broad one; each turn may lay another that is long. */
-const mostTurns = 3;
+/** After so many turns every long bridge seen so far is a broad one; each turn may lay another that is long. */
+const mostTurns = 5;
 
 export async function made(errands: readonly StencilErrand[], task: Task, hands?: Hands): Promise<Made[]> {
   const asked = askedFor(errands, task, hands),
