@@ -1,5 +1,5 @@
 /** Shapes to be cut: reading them, placing them, combining them, turning them into pixels. */
-export { emptyRegion, rectangle, regionArea, regionBox, regionPerimeter, ringArea } from './region.ts';
+export { boxHolds, emptyRegion, rectangle, regionArea, regionBox, regionPerimeter, ringArea, ringHolds } from './region.ts';
 export type { Box, Region } from './region.ts';
 export { boxRegion, common, nearBox, offsetRegion, parts, simplify, strip, takeAway, tidy, unite } from './polygons.ts';
 export type { Join } from './polygons.ts';

@@ -95,6 +95,7 @@ export const shell: Words['shell'] = {
     'Laydown plant einen Druck in Schichten: welche Formen, in welcher Folge, in welcher Farbe, und wie jeder Überdruck aussehen wird. Eine Arbeit öffnen, zuerst das Beispiel ansehen oder unten eine neue beginnen.',
   opening: 'Wird geöffnet …',
   working: 'Wird berechnet …',
+  goOnMaking: 'Weiterrechnen',
   makingOf: (what) => `In Arbeit: ${what} …`,
   older: 'Vor der letzten Änderung',
   errors: (n) => `${n} zu beheben`,

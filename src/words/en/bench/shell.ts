@@ -91,6 +91,7 @@ export const shell = {
     'Laydown plans a print in layers: which shapes, in which order, in which ink, and what every overlap will look like. Open a job, look at the example first, or start a new job below.',
   opening: 'Opening …',
   working: 'Working it out …',
+  goOnMaking: 'Go on',
   makingOf: (what: string) => `Working out ${what} …`,
   older: 'Before the last change',
   errors: (n: number) => (n === 1 ? '1 thing to mend' : `${n} things to mend`),
