@@ -217,7 +217,7 @@ export const picture: Words['picture'] = {
   deltaWhy:
     'CIEDE2000 zwischen Druck und Vorlage, auf jedem Viertelmillimeter, aus den fertigen Umrissen mit ihren Stegen. 1 ist nebeneinander eben zu sehen; 5 ist deutlich. Die Unsicherheit der Farben kommt dazu: siehe Überdrucke, sobald es die Arbeit ist.',
   flatWhy:
-    'Die einfache Art, eine Vorlage zu drucken: ebenso viele Farben in beliebigen Tönen, jede deckend, nebeneinander, mit ebenso langem Schnitt.',
+    'Die einfache Art, eine Vorlage zu drucken: ebenso viele Farben in beliebigen Tönen, jede deckend, von hell nach dunkel übereinander, mit ebenso langem Schnitt.',
   knifeMetres: (m) => `${m} zu schneiden`,
   knifePieces: (n) => many(n, 'Teil', 'Teile'),
   knifeBridges: (n) => many(n, 'Steg', 'Stege'),

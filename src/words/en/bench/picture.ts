@@ -213,7 +213,7 @@ export const picture = {
   deltaWhy:
     'CIEDE2000 between print and picture, over every quarter millimetre, from the finished outlines with their bridges. 1 is just seen side by side; 5 is plain to see. The inks’ own band comes on top: see the overlaps once it is the job.',
   flatWhy:
-    'The plain way to print a picture: the same number of inks of any colour, each opaque, beside one another, with the same length of cut.',
+    'The plain way to print a picture: the same number of inks of any colour, each opaque, laid from light to dark over one another, with the same length of cut.',
   knifeMetres: (m: string) => `${m} to cut`,
   knifePieces: (n: number) => (n === 1 ? '1 piece' : `${n} pieces`),
   knifeBridges: (n: number) => (n === 1 ? '1 bridge' : `${n} bridges`),
