@@ -549,6 +549,8 @@ export const fields: Fields<Job> = {
         fields: { ink: 'inkOf', strength: 'strength', placeFixed: 'placeFixed' },
       },
       over: say('where.overLayers'),
+      way: say('where.way'),
+      key: say('where.keyLayer'),
       cutPairs: say('where.cutPairs'),
       knife: {
         noun: say('where.knifeBudget'),

@@ -27,6 +27,7 @@ export function rulesOf(work: Work, overlapLab: Float64Array, priceMm: number): 
     frozen: work.frozen,
     paired: work.paired,
     priceMm,
+    blacksAlike: true,
     layerPrice: work.layerPrice,
   };
 }

@@ -331,6 +331,12 @@ export const help: Same<typeof en.help> = {
   separateMostInPot: 'höchstens so viele Farben in einem Topf (1 bis 3; ohne Angabe 2)',
   separateLayer: 'Schicht N (1 wird zuerst gedruckt) ist aus dieser Farbe: 2=brick, oder in einer Stärke, 2=brick@40%. Beliebig oft',
   separateInPlace: 'Schichten, die ihren Platz in der Druckfolge behalten',
+  separateWay:
+    'nahe an der Vorlage (near; ohne Angabe), großflächig (bold) oder nach Licht und Schatten (light): Töne ineinander, hell zu dunkel',
+  separateKey:
+    'die letzte Schicht trägt die Zeichnung: Dunkles und Linien der Vorlage, im dunkelsten Topf, wenn --layer keinen anderen nennt',
+  separateWays:
+    'zeichnet alle drei Arten klein neben die Vorlage in eine PNG-Datei, sagt, was jede vom Messer verlangt, und macht keine Arbeit',
   separatePairs: 'Fenster und Stück eines Schnitts als zwei Schichten: halb so viel Schnitt',
   separateOver: 'die Schichten der Arbeit sind schon gedruckt: von dort aus weitergehen',
   separateOn: 'das Papier, für das geplant wird; ohne Angabe das erste',
@@ -340,7 +346,7 @@ export const help: Same<typeof en.help> = {
   separatePieces: 'höchstens so viele Teile auszuheben',
   separateLeast: 'schmalste Linie, schmalster Streifen; ohne Angabe, was das Material erlaubt',
   separatePrice:
-    'anstelle von Metern: was ein mm Umriss ersparen muss, ΔE·mm² (ohne Angabe 2), wie die Liste „mehr Messer, weniger Fehler“ es nennt',
+    'anstelle von Metern: was ein mm Umriss ersparen muss, ΔE·mm² (ohne Angabe 2; bold 8, light 3), wie die Liste „mehr Messer, weniger Fehler“ es nennt',
   separateMaterial: 'was geschnitten wird; ohne Angabe das erste Material der Arbeit',
   separateSigma: 'mit welchem Passerfehler geplant wird; ohne Angabe mit dem der Arbeit',
   theSearch: 'Die Suche',

@@ -218,6 +218,8 @@ export const fields: Same<typeof en.fields> = {
   pots: 'Farben zur Wahl.',
   wishes: 'Was über jede Schicht entschieden ist.',
   placeFixed: 'Ob sie ihren Platz in der Folge behält.',
+  way: 'Wie die Vorlage umgesetzt wird: nahe an ihr, großflächig, oder nach Licht und Schatten in Tönen, die ineinander liegen.',
+  key: 'Ob die letzte Schicht die Zeichnung trägt: Dunkles und Linien der Vorlage im dunkelsten Topf.',
   cutPairs: 'Ob Fenster und Stück jedes Schnitts zwei Schichten geben.',
   metres: 'Höchstens so viel zu schneiden.',
   minutes: 'So lange darf das Schneiden höchstens dauern.',

@@ -423,6 +423,8 @@ export const where: Same<typeof en.where> = {
   wishes: 'was über die Läufe aus der Vorlage entschieden ist',
   placeFixed: whether('den Platz behält'),
   overLayers: 'ob die Vorlage über die Läufe der Arbeit druckt',
+  way: 'wie die Vorlage umgesetzt wird',
+  keyLayer: 'ob die letzte Schicht der Vorlage die Zeichnung trägt',
   cutPairs: 'ob die Vorlage in Schnittpaaren druckt',
   knifeBudget: 'die Grenze fürs Messer',
   knifeMetres: 'die Meter, die dem Messer zugemutet werden',

@@ -128,7 +128,7 @@ export const help = {
   recipeLeftovers: 'the pot from what is left in jars (leftGrams of the inks), with the least new ink',
   recipeLeft: 'the same, with what is left in the jars named: rest-of-water=80,ink=20',
   recipeGrams: 'how much is needed (100 if left out); shares too small to weigh are left out',
-  recipeWithin: 'with leftovers: the ΔE00 that is near enough (2 if left out)',
+  recipeWithin: 'with leftovers: the ΔE00 that is near enough (if left out 2; bold 8, light 3)',
   recipeRetarder: 'how much of the pot is kept for retarder',
 
   mixUsage: 'mix JOB LAYER [--grams N] [--scale STEP] [--json]',
@@ -324,6 +324,9 @@ export const help = {
   separateMostInPot: 'at most so many inks in one pot (1 to 3; 2 if left out)',
   separateLayer: 'layer N (1 is printed first) is of this ink: 2=brick, or at a strength, 2=brick@40%. As often as you like',
   separateInPlace: 'layers that keep their place in the laydown',
+  separateWay: 'near to the picture (if left out), bold in large regions, or light: tones laid one inside the other, light to dark',
+  separateKey: 'the last layer is a key: darks and lines of the picture, in the darkest pot unless --layer says another',
+  separateWays: 'draws all three ways small beside the picture into a PNG file, says what each asks of the knife, and makes no job',
   separatePairs: 'window and piece of one cut as two layers: half the cutting',
   separateOver: 'the job’s layers are printed already: go on from them',
   separateOn: 'the paper it is planned on; if left out, the first',

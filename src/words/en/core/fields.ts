@@ -214,6 +214,8 @@ export const fields = {
   pots: 'Inks to choose from.',
   wishes: 'What is decided about each layer.',
   placeFixed: 'Whether it keeps its place in the order.',
+  way: 'How the picture is taken: near to it, bold in fewer and larger regions, or by light and shade in tones one inside the other.',
+  key: 'Whether the last layer is a key: darks and lines of the picture in the darkest pot.',
   cutPairs: 'Whether window and piece of each cut make two layers.',
   metres: 'The most to cut.',
   minutes: 'The longest that cutting may take.',

@@ -427,6 +427,8 @@ export const where = {
   wishes: 'what is decided about the layers from the picture',
   placeFixed: whether('keeps its place'),
   overLayers: 'whether the picture goes over the job’s own layers',
+  way: 'how the picture is taken',
+  keyLayer: 'whether the last layer of the picture is a key',
   cutPairs: 'whether the picture is printed in cut pairs',
   knifeBudget: 'the limits of the knife work',
   knifeMetres: 'the metres the knife may take',
