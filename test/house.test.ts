@@ -42,6 +42,7 @@ const roomOf = (file: string): string | undefined => {
 const steps: ReadonlySet<string> = new Set([
   'words/tell.ts',
   'words/index.ts',
+  'words/one-language.ts',
   'core/job/schema/json-schema.ts',
   'core/job/schema/explain.ts',
 ]);
@@ -105,4 +106,14 @@ describe('the house is as its picture shows it', () => {
     const heaps = [...lying].filter(([folder, n]) => n > 15 && !folder.startsWith('words/'));
     expect(heaps).toEqual([]);
   });
+});
+
+test('what the command alone says is said by the command alone: the page fetches languages without those words', () => {
+  const own = [...graph]
+    .filter(([file]) => /^words\/(en|de)\/index\.ts$/.test(file))
+    .flatMap(([, imports]) => imports.filter((f) => !/shown|en\/index/.test(f)));
+  expect(own.length).toBeGreaterThan(4);
+  expect(own.filter((f) => !/^words\/(en|de)\/cli\//.test(f))).toEqual([]);
+  const rooms = /\(\s*'(?:cli|help|refusals|answers|begin|inkAnswers)\.\w+'/;
+  expect(files.filter((f) => !f.startsWith('cli/') && rooms.test(readFileSync(src + f, 'utf8')))).toEqual([]);
 });

@@ -1,3 +1,4 @@
+import '../../../words/all.ts';
 import { afterEach, describe, expect, test } from 'vitest';
 import { speak } from '../../store/words.ts';
 import { sayDelta, sayLab, sayPercent } from './format.ts';

@@ -1,5 +1,5 @@
 import { mmPerInch, type LengthUnits } from '../../../core/units/index.ts';
-import { area, figure, film, length, lengths, mass, share, tellValue, time, type Value } from '../../../words/index.ts';
+import { area, figure, film, length, lengths, mass, share, tellValue, time, type Value } from '../../../words/one-language.ts';
 import { reader } from '../../store/words.ts';
 
 /** Lengths, films, masses, areas, times and numbers of the page, told as what core says is: in the language in use. Reading takes point and comma alike. */

@@ -3,7 +3,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import type { KeptLens } from '../../../../core/form/index.ts';
 import type { JobForm } from '../../../../core/job/index.ts';
 import { problem } from '../../../../core/problem.ts';
-import { name as asName, say } from '../../../../words/index.ts';
+import { name as asName, say } from '../../../../words/one-language.ts';
 import { saySize } from '../../../ui/fields/units.ts';
 import type { Bench } from '../../../store/bench.ts';
 import { holdStill, type Mm } from '../../../ui/screen/drag.ts';

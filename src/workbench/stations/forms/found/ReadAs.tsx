@@ -2,7 +2,7 @@ import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import type { ColourEdges } from '../../../../core/asks/index.ts';
 import type { JobForm, JobReadAs } from '../../../../core/job/index.ts';
-import { name as asName, say } from '../../../../words/index.ts';
+import { name as asName, say } from '../../../../words/one-language.ts';
 import { faultsOf } from '../../../engine/faults.ts';
 import type { DrawingReadings } from '../../../engine/protocol.ts';
 import type { Bench } from '../../../store/bench.ts';

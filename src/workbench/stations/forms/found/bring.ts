@@ -1,7 +1,7 @@
 import { signal } from '@preact/signals';
 import { type JobForm, fileStem } from '../../../../core/job/index.ts';
 import { fail, type Problem } from '../../../../core/problem.ts';
-import { name as asName, say, type Saying } from '../../../../words/index.ts';
+import { name as asName, say, type Saying } from '../../../../words/one-language.ts';
 import { sayLength } from '../../../ui/fields/units.ts';
 import type { Bench } from '../../../store/bench.ts';
 import { faultsOf } from '../../../engine/faults.ts';

@@ -3,7 +3,7 @@ import { materialOf, materialsOf } from '../../../../core/plan/index.ts';
 import { fail } from '../../../../core/problem.ts';
 import { readPicture, separate, type Draft, type Picture, type Separation } from '../../../../core/separate/index.ts';
 import { Cancelled, type Task } from '../../../../core/task.ts';
-import { say } from '../../../../words/index.ts';
+import { say } from '../../../../words/one-language.ts';
 import { faultsOf } from '../../../engine/faults.ts';
 import { picturesReady } from '../../../engine/pictures.ts';
 import { breathe } from './breathe.ts';
