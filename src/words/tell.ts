@@ -1,5 +1,16 @@
 import type { Problem } from '../core/problem.ts';
-import { sayArea, sayFilm, sayLength, sayMass, sayShare, sayVolume, mmPerInch, sayNumber, type LengthUnits } from '../core/units/index.ts';
+import {
+  bareInches,
+  sayArea,
+  sayFilm,
+  sayLength,
+  sayMass,
+  sayShare,
+  sayVolume,
+  mmPerInch,
+  sayNumber,
+  type LengthUnits,
+} from '../core/units/index.ts';
 import type { en } from './en/index.ts';
 import type { shown } from './en/shown.ts';
 import type { List, Quantity, Saying, Value } from './kinds.ts';
@@ -113,17 +124,13 @@ function quantity(value: Quantity, units: LengthUnits, language: Language): stri
   }
 }
 
-/** `3.7 mm`, `180 × 240 mm`; in inches about three figures, whatever was asked in mm. */
+/** `3.7 mm`, `180 × 240 mm`; in inches as a ruler says it, or about three figures, whatever was asked in mm. */
 function lengthText(mm: readonly number[], between: string, units: LengthUnits, digits?: number): string {
   if (units === 'mm') {
     const numbersOnly = mm.map((one) => sayLength(one, 'mm', digits).replace(/\u00a0mm$/, ''));
     return `${numbersOnly.join(between)}\u00a0mm`;
   }
-  const inches = mm.map((one) => {
-    const value = one / mmPerInch;
-    const size = Math.abs(value);
-    return sayNumber(value, size >= 100 ? 1 : size >= 10 ? 2 : 3, digits !== undefined && size > 0);
-  });
+  const inches = mm.map((one) => bareInches(one, digits !== undefined));
   return `${inches.join(between)}\u00a0in`;
 }
 

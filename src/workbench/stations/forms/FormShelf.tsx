@@ -10,7 +10,7 @@ import { bringDrawings, broughtProblems } from './found/bring.ts';
 import { newCut, newPart, withParts } from './edits.ts';
 import { MadeNumbers, MakeShape } from './found/MakeShape.tsx';
 import { Pencil } from './found/Pencil.tsx';
-import { takePhotograph } from './found/PhotoTrace.tsx';
+import { takePhotograph } from './found/photograph.ts';
 import { ReadAs } from './found/ReadAs.tsx';
 import { inHand, takeForm } from './state.ts';
 
