@@ -83,7 +83,8 @@ async function bringOne(
       },
       { attachments },
     );
-    inHand.value = { cutId: into, part: 0, formId: null };
+    // In hand as a form too: what of the drawing is cut is chosen at once.
+    inHand.value = { cutId: into, part: 0, formId: form.id };
   } else if (at && cutId) {
     const index = job.cuts.find((c) => c.id === cutId)?.parts.length ?? 0;
     bench.edit(step('bringForm', name), (j) => withParts(withForm(j, form), cutId, (parts) => [...parts, part]), { attachments });
