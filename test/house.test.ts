@@ -108,6 +108,13 @@ describe('the house is as its picture shows it', () => {
   });
 });
 
+test('the page waits for one language: it enters the words by the door that fetches it', () => {
+  const heavy = [...graph].filter(([file]) => file.startsWith('workbench/') && !file.startsWith('workbench/engine/answers/'));
+  expect(
+    heavy.filter(([, imports]) => imports.includes('words/index.ts') || imports.includes('words/all.ts')).map(([file]) => file),
+  ).toEqual([]);
+});
+
 test('what the command alone says is said by the command alone: the page fetches languages without those words', () => {
   const own = [...graph]
     .filter(([file]) => /^words\/(en|de)\/index\.ts$/.test(file))

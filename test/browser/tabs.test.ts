@@ -149,3 +149,28 @@ describe('two tabs', () => {
     await context.close();
   }, 120_000);
 });
+
+test('a Plan that takes long can be stopped, and gone on with, and the bench is at hand all the while', async () => {
+  const small = smallJob();
+  const lab: [number, number, number] = [40, 5, -10];
+  const readings = Array.from({ length: 40_000 }, () => ({
+    paper: 'white',
+    layers: ['ring', 'block'],
+    reading: { kind: 'lab' as const, lab },
+  }));
+  const long = await serveBench({ ...small, job: { ...small.job, proofReadings: readings } });
+  const page = await (await browser).newPage({ viewport: { width: 1440, height: 900 } });
+  await page.goto(`${long.url}?job=open#laydown`);
+  const stop = page.locator('.proof-figure, main').getByRole('button', { name: 'Stop', exact: true }).first();
+  const busy = (): Promise<string | null> => page.locator('main').getAttribute('aria-busy');
+  await stop.click({ timeout: 60_000 });
+  await eventually(() => page.locator('.notice').textContent()).toContain('You stopped the working out');
+  expect(await busy()).toBe('false');
+  await page.getByRole('button', { name: 'Go on', exact: true }).click();
+  await eventually(busy).toBe('true');
+  expect(await page.locator('.notice').count()).toBe(0);
+  await stop.click({ timeout: 60_000 });
+  await eventually(busy).toBe('false');
+  await page.close();
+  await long.close();
+});

@@ -15,6 +15,8 @@ const mostMs: { readonly [Q in Question]?: number } = { openJob: 60_000, drawing
 export interface WorkerClient {
   /** Throws `ProblemError` with what went wrong, `Cancelled` when stopped. */
   ask<Q extends Question>(question: Q, ask: Ask<Q>, options?: AskOptions): Promise<Answer<Q>>;
+  /** Ends what the worker is doing, in the middle of it, and starts it anew: whoever waits gets `Cancelled`. */
+  end(): void;
   /** Called when the worker had to be started anew: it has forgotten everything. */
   onRestart(listener: () => void): void;
 }
@@ -31,6 +33,7 @@ export function createClient(start: () => Worker): WorkerClient {
       options.signal?.addEventListener('abort', stop, { once: true });
       return answer;
     },
+    end: () => line.end(),
     onRestart: (listener) => {
       restarted.add(listener);
     },

@@ -106,3 +106,14 @@ test('a worker that can not be had is not started for ever', async () => {
   for (let i = 0; i < 10; i++) workers.at(-1)!.fall();
   expect(workers.length).toBe(3);
 });
+
+test('work that no one wants to wait for is ended in its middle, and the next question goes to a new worker', async () => {
+  const { line, workers, lost } = opened();
+  const waiting = expect(line.ask('plan', {}, () => undefined).answer).rejects.toBeInstanceOf(Cancelled);
+  line.end();
+  await waiting;
+  expect([workers.length, workers[0].ended, lost()]).toEqual([2, true, 1]);
+  const next = line.ask('plan', {}, () => undefined).answer;
+  workers[1].say({ id: workers[1].heard[0].id, kind: 'answer', answer: 'again' });
+  expect(await next).toBe('again');
+});

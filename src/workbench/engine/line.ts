@@ -21,6 +21,8 @@ export interface Line<News> {
    * Answered with what the protocol promises. Throws `ProblemError` with what went wrong, `Cancelled` when stopped. `stop` reaches the worker; what comes of it is the worker's.
    */
   ask(question: string, ask: unknown, onNews: (news: News) => void, mostMs?: number): { readonly answer: Promise<never>; stop(): void };
+  /** Ends the worker in the middle of its work and starts it anew: all who wait get `Cancelled`, then `onLost` is called. */
+  end(): void;
 }
 
 /** So often a worker is started without a word from it. */
@@ -51,11 +53,16 @@ export function openLine<News extends { readonly id: number; readonly kind: stri
   function fall(fresh: Worker, why: Saying): void {
     fresh.terminate();
     if (fresh !== worker) return;
+    const fault = problem('error', 'worker-lost', say('where.workbench'), why, say('engine.tryAgain'));
+    leave(++fallen < mostFallen, new ProblemError([fault]));
+  }
+
+  /** All who wait hear why; those who ask from now on ask a new worker. */
+  function leave(anew: boolean, why: unknown): void {
     const left = [...waiting.values()];
     waiting.clear();
-    if (++fallen < mostFallen) worker = open();
-    const fault = problem('error', 'worker-lost', say('where.workbench'), why, say('engine.tryAgain'));
-    for (const { reject } of left) reject(new ProblemError([fault]));
+    if (anew) worker = open();
+    for (const { reject } of left) reject(why);
     onLost();
   }
 
@@ -99,6 +106,10 @@ export function openLine<News extends { readonly id: number; readonly kind: stri
         worker.postMessage({ id, question, ask });
       });
       return { answer, stop: () => worker.postMessage({ id, question: 'stop' }) };
+    },
+    end() {
+      worker.terminate();
+      leave(true, new Cancelled());
     },
   };
 }

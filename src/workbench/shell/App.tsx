@@ -142,7 +142,12 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
       {keeping.state.value === 'denied' && <NotKept text={w.notKept} bench={bench} keeping={keeping} />}
       {bench.failure.value !== null && (
         <p class="notice" role="alert">
-          {bench.failure.value.map((p) => `${told(p.message)} ${told(p.advice)}`).join(' ')}
+          {bench.failure.value.map((p) => `${told(p.message)} ${told(p.advice)}`).join(' ')}{' '}
+          {bench.stopped.value && (
+            <button type="button" class="button" onClick={() => bench.goOn()}>
+              {w.goOnMaking}
+            </button>
+          )}
         </p>
       )}
       {job && (

@@ -55,6 +55,10 @@ export interface Bench {
   /** Asks the worker (worker/protocol.ts). `upToDate` first waits until the worker has planned the newest job. */
   ask<Q extends Question>(question: Q, ask: Ask<Q>, options?: AskOptions): Promise<Answer<Q>>;
   upToDate(): Promise<void>;
+  /** Ends the making of a Plan that takes too long; `goOn` makes it after all. */
+  stop(): void;
+  readonly stopped: ReadonlySignal<boolean>;
+  goOn(): void;
   /** Shows a Plan kept from before until the worker has made the first one. */
   show(kept: ShownPlan): void;
 
@@ -196,6 +200,9 @@ export function createBench(client: WorkerClient): Bench {
     },
     ask: (question, ask, options) => client.ask(question, ask, options),
     upToDate: planning.upToDate,
+    stop: planning.stop,
+    stopped: planning.stopped,
+    goOn: planning.goOn,
     show: planning.show,
     announce(text) {
       // The same words again are a change too: screen readers speak only what differs.

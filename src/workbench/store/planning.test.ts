@@ -1,5 +1,7 @@
 import { signal } from '@preact/signals';
 import { expect, test } from 'vitest';
+import { refusalOfAsync } from '../../../test/said.ts';
+import { Cancelled } from '../../core/task.ts';
 import { readyBundle, createPlanner } from '../../core/plan/index.ts';
 import { smallJob } from '../../packet/packet-jobs.ts';
 import type { AskOptions, WorkerClient } from '../engine/client.ts';
@@ -11,14 +13,17 @@ import { keepPlanned } from './planning.ts';
 /** A worker that answers when it is told to. */
 function slowWorker(): { client: WorkerClient; answer: () => Promise<void>; asked: () => number } {
   const planner = createPlanner();
-  const packer = createPacker();
+  let packer = createPacker();
   const waiting: (() => Promise<void>)[] = [];
+  const ends: (() => void)[] = [];
+  const restarted: (() => void)[] = [];
   let asked = 0;
   const client = {
     ask: (question: string, ask: unknown, options?: AskOptions) => {
       if (question !== 'plan') return Promise.resolve(null);
       asked++;
-      return new Promise((resolve) => {
+      return new Promise((resolve, reject) => {
+        ends.push(() => reject(new Cancelled()));
         waiting.push(async () => {
           const { job } = ask as Ask<'plan'>;
           const plan = planner.plan(await readyBundle({ job, attachments: new Map() }), (share, note) =>
@@ -28,7 +33,13 @@ function slowWorker(): { client: WorkerClient; answer: () => Promise<void>; aske
         });
       });
     },
-    onRestart: () => undefined,
+    onRestart: (listener: () => void) => restarted.push(listener),
+    end() {
+      packer = createPacker();
+      waiting.length = 0;
+      for (const end of ends.splice(0)) end();
+      for (const listener of restarted) listener();
+    },
   } as unknown as WorkerClient;
   const soon = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
   return {
@@ -79,4 +90,41 @@ test('what is in sight says whether it fits the job; an old print never stands b
   expect(planning.plan.value).toBe(null);
   await worker.answer();
   expect([planning.plan.value?.job.title, planning.fit.value]).toEqual(['Heron', 'whole']);
+});
+
+test('a Plan that takes too long can be stopped: what is in sight stays and is old, until it is made after all or the job changes', async () => {
+  const first = smallJob();
+  const wanted = signal<OpenedJob | null>(first);
+  const worker = slowWorker();
+  const planning = keepPlanned(worker.client, wanted, signal('white'));
+  await worker.answer();
+  const wide = (widthMm: number): OpenedJob => ({ ...first, job: { ...first.job, image: { widthMm, heightMm: 60 } } });
+  wanted.value = wide(90);
+  await expect.poll(worker.asked).toBe(2);
+  planning.stop();
+  await expect.poll(() => planning.working.value).toBe(false);
+  expect([planning.stopped.value, planning.fit.value, planning.plan.value?.job.image.widthMm, worker.asked()]).toEqual([
+    true,
+    'old',
+    80,
+    2,
+  ]);
+  // What needs the Plan is refused in words, and nothing is asked behind the back.
+  expect(await refusalOfAsync(() => planning.upToDate())).toContain('You stopped the working out');
+  planning.goOn();
+  await worker.answer();
+  expect([planning.stopped.value, planning.failure.value, planning.fit.value, planning.plan.value?.job.image.widthMm]).toEqual([
+    false,
+    null,
+    'whole',
+    90,
+  ]);
+
+  wanted.value = wide(100);
+  await expect.poll(worker.asked).toBe(4);
+  planning.stop();
+  await expect.poll(() => planning.stopped.value && !planning.working.value).toBe(true);
+  wanted.value = wide(110);
+  await worker.answer();
+  expect([planning.stopped.value, planning.fit.value, planning.plan.value?.job.image.widthMm]).toEqual([false, 'whole', 110]);
 });

@@ -1,8 +1,8 @@
 import { batch, effect, signal, untracked, type ReadonlySignal } from '@preact/signals';
 import type { Job } from '../../core/job/index.ts';
-import type { Problem } from '../../core/problem.ts';
+import { problem, ProblemError, type Problem } from '../../core/problem.ts';
 import { Cancelled } from '../../core/task.ts';
-import type { Saying } from '../../words/one-language.ts';
+import { say, type Saying } from '../../words/one-language.ts';
 import { faultsOf } from '../engine/faults.ts';
 import { createUnpacker } from '../engine/parcel.ts';
 import type { WorkerClient } from '../engine/client.ts';
@@ -33,9 +33,21 @@ export interface Planning {
   show(kept: ShownPlan): void;
   /** What is shown is of another print: it goes before the next is made. */
   forget(): void;
-  /** Resolves when the Plan shown belongs to the newest job. */
+  /** Resolves when the Plan shown belongs to the newest job. Throws `ProblemError` when its making was stopped. */
   upToDate(): Promise<void>;
+  /** Ends the making of a Plan that takes too long: what is in sight stays as it is, and is old, until the job changes or `goOn`. */
+  stop(): void;
+  readonly stopped: ReadonlySignal<boolean>;
+  goOn(): void;
 }
+
+const stoppedByHand: Problem = problem(
+  'warning',
+  'plan-stopped',
+  say('where.workbench'),
+  say('engine.planStopped'),
+  say('engine.planGoOn'),
+);
 
 /**
  * Keeps the Plan in step with the job. One question at a time is under way; when the job changes meanwhile only the newest
@@ -57,6 +69,7 @@ export function keepPlanned(
   let there: Attachments | null = null;
   let running: Promise<void> | null = null;
   let done: unknown = null;
+  const stopped = signal(false);
 
   client.onRestart(() => {
     unpacker = createUnpacker();
@@ -129,6 +142,10 @@ export function keepPlanned(
     let tries = 0;
     while (wanted.peek() !== done) {
       const now = wanted.peek();
+      if (stopped.peek()) {
+        stopped.value = false;
+        failure.value = null;
+      }
       if (!now) {
         plan.value = whole = null;
         done = now;
@@ -143,6 +160,7 @@ export function keepPlanned(
         const news = now.attachments === there ? { job: now.job } : { job: now.job, attachments: now.attachments };
         there = now.attachments;
         const asked = print;
+        if (stopped.peek()) throw new Cancelled();
         making.value = { share: 0, what: null };
         const onProgress = (share: number, what: Saying | undefined): void => {
           making.value = { share, what: what ?? null };
@@ -162,6 +180,11 @@ export function keepPlanned(
           if (newer && newer !== now) showQuickly(newer);
         });
       } catch (error) {
+        if (stopped.peek()) {
+          failure.value = [stoppedByHand];
+          done = now;
+          continue;
+        }
         // A worker that fell over is started again and asked once more; a second fall is shown.
         if (error instanceof Cancelled || tries++ === 0) continue;
         failure.value = faultsOf(error);
@@ -211,6 +234,19 @@ export function keepPlanned(
     },
     upToDate: async () => {
       while (wanted.peek() !== done) await start();
+      if (stopped.peek()) throw new ProblemError([stoppedByHand]);
+    },
+    stopped,
+    stop() {
+      if (!running) return;
+      stopped.value = true;
+      client.end();
+    },
+    goOn() {
+      if (!stopped.peek()) return;
+      done = null;
+      failure.value = null;
+      void start();
     },
   };
 }

@@ -97,6 +97,7 @@ export const shell: Words['shell'] = {
   notHere: 'Dieser Teil der Seite ist nicht angekommen: Das Programm, das sie ausliefert, läuft nicht.',
   fetchAgain: 'Noch einmal holen',
   working: 'Wird berechnet …',
+  goOnMaking: 'Weiterrechnen',
   makingOf: (what) => `In Arbeit: ${what} …`,
   older: 'Vor der letzten Änderung',
   errors: (n) => `${n} zu beheben`,

@@ -39,6 +39,8 @@ export const engine: Same<typeof en.engine> = {
   workerLost: 'Der rechnende Teil von Laydown blieb stehen und wurde neu gestartet.',
   pictureWorkerLost: 'Der Teil von Laydown, der Bilder bearbeitet, blieb stehen und wurde neu gestartet.',
   tookTooLong: 'Das hat länger gedauert, als eine Datei es darf; es wurde abgebrochen.',
+  planStopped: 'Das Rechnen ist abgebrochen: Bilder und Zahlen sind alt oder fehlen.',
+  planGoOn: 'Weiterrechnen, oder die Änderung zurücknehmen.',
   tryAgain: 'Es noch einmal versuchen. Bleibt er wieder stehen: die Arbeit sichern und die Seite neu laden.',
   wentWrong: 'Etwas ist schiefgegangen, womit Laydown nicht gerechnet hat.',
   saveAndReload: ({ trace }) => `Die Arbeit sichern und die Seite neu laden. Zur Fehlersuche: ${trace}`,

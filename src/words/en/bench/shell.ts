@@ -93,6 +93,7 @@ export const shell = {
   notHere: 'This part of the page did not arrive: the program that serves it is not running.',
   fetchAgain: 'Fetch it again',
   working: 'Working it out …',
+  goOnMaking: 'Go on',
   makingOf: (what: string) => `Working out ${what} …`,
   older: 'Before the last change',
   errors: (n: number) => (n === 1 ? '1 thing to mend' : `${n} things to mend`),

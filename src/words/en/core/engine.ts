@@ -38,6 +38,8 @@ export const engine = {
   workerLost: 'The part of Laydown that works things out stopped and was started again.',
   pictureWorkerLost: 'The part of Laydown that works on pictures stopped and was started again.',
   tookTooLong: 'This took longer than any file should, so it was stopped.',
+  planStopped: 'You stopped the working out: pictures and figures are old or missing.',
+  planGoOn: 'Go on with it, or undo the change.',
   tryAgain: 'Try again. If it stops once more, save the job and load the page again.',
   wentWrong: 'Something went wrong that Laydown did not foresee.',
   saveAndReload: ({ trace }: { trace: NameText }) => `Save the job and load the page again. For whoever looks into it: ${trace}`,

@@ -43,7 +43,9 @@ export async function makeThumbs(
   onMade: (print: string, address: string) => void,
 ): Promise<void> {
   for (const print of missing) {
-    await bench.upToDate();
+    // A Plan that was stopped is not made for a thumbnail.
+    await bench.upToDate().catch(() => undefined);
+    if (bench.stopped.peek()) return;
     const whole = signal.aborted ? null : await keeper.print(print);
     if (!whole || whole.job.layers.length === 0) continue;
     const plan = await bench.ask('otherPlan', { job: whole.job, attachments: whole.attachments }, { signal }).catch(() => null);

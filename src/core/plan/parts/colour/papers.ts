@@ -24,6 +24,7 @@ import {
   type Foresight,
   type Ink,
   type OverlapColours,
+  type Reading,
 } from '../../../ink/index.ts';
 import type { Job, JobBundle, JobLayer, JobPaper } from '../../../job/index.ts';
 import type { Problem } from '../../../problem.ts';
@@ -318,12 +319,17 @@ function applyReadings(
   layers: readonly PrintedLayer[],
   colours: OverlapColours,
 ): Map<number, number> {
-  const measured = new Map<number, number>();
+  // The last reading of an overlap stands for it.
+  const last = new Map<number, { readonly reading: Reading; readonly place: string }>();
   for (const [i, proof] of job.proofReadings.entries()) {
     if (proof.paper !== paper.id || !isSolid(proof) || !proof.layers.every((id) => layers.some((l) => l.id === id))) continue;
     const row = layers.reduce((code, l, k) => (proof.layers.includes(l.id) ? code | (1 << k) : code), 0);
-    showAs(colours, row, labFromSpectrum(spectrumFromReading(proof.reading, `proofReadings[${i}]`)));
-    measured.set(row, sigmaOf(proof.reading));
+    last.set(row, { reading: proof.reading, place: `proofReadings[${i}]` });
+  }
+  const measured = new Map<number, number>();
+  for (const [row, { reading, place }] of last) {
+    showAs(colours, row, labFromSpectrum(spectrumFromReading(reading, place)));
+    measured.set(row, sigmaOf(reading));
   }
   return measured;
 }

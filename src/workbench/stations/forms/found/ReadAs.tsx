@@ -7,6 +7,7 @@ import { faultsOf } from '../../../engine/faults.ts';
 import type { DrawingReadings } from '../../../engine/protocol.ts';
 import type { Bench } from '../../../store/bench.ts';
 import { step, words } from '../../../store/words.ts';
+import { broughtProblems } from './bring.ts';
 import { withoutIdleCuts } from '../edits.ts';
 import { Slider } from '../../../ui/fields/Slider.tsx';
 
@@ -90,6 +91,7 @@ export function ReadAs({ bench, form }: { readonly bench: Bench; readonly form: 
       });
       // The cut that the whole drawing made of itself when it was brought is not wanted beside its colours.
       bench.edit(step('formByColour', form.name), () => withoutIdleCuts(next, form.id));
+      broughtProblems.value = [];
       bench.announce(w.madeByColour(colours.length));
     } catch (error) {
       bench.refuse(faultsOf(error, say('where.file', { file: asName(form.drawing) })));
