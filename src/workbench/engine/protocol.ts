@@ -5,7 +5,7 @@ import type { Job } from '../../core/job/index.ts';
 import type { Plan, PlannedLayer, PlannedPaper } from '../../core/plan/index.ts';
 import type { Codes } from '../../core/print/index.ts';
 import type { Problem } from '../../core/problem.ts';
-import type { Saying } from '../../words/index.ts';
+import type { Saying } from '../../words/one-language.ts';
 import type { FilmFormat, PacketPart, PagePreview, PrinterPage, StockFormat } from '../../packet/index.ts';
 import type { InkQuestions } from './ink-questions.ts';
 import type { Parcel } from './parcel.ts';

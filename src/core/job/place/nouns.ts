@@ -125,6 +125,7 @@ export const inReading: { readonly [K in Known<JobReading>]: Saying } = {
 /** Every field of the Job by its noun. */
 export const fields: Fields<Job> = {
   schemaVersion: say('where.format'),
+  print: say('where.print'),
   title: say('where.title'),
   maker: say('where.maker'),
   units: say('where.units'),

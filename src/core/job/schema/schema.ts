@@ -587,6 +587,8 @@ const KnifeSchema = z.looseObject({
 
 export const JobSchema = z.looseObject({
   schemaVersion: z.literal(currentSchemaVersion),
+  /** Tells this print from every other, also from one of the same title; a job made before there was this has none. */
+  print: id.optional(),
   title: name,
   maker: line(300).default(''),
   units: z.enum(['mm', 'in']).default('mm'),

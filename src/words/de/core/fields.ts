@@ -4,6 +4,7 @@ import type { Same } from '../../text.ts';
 /** Was jedes Feld der Arbeit bedeutet, nach seinem Namen. */
 export const fields: Same<typeof en.fields> = {
   schemaVersion: 'In welcher Fassung des Formats die Arbeit geschrieben ist.',
+  print: 'Woran dieser Druck von jedem anderen zu unterscheiden ist, auch bei gleichem Titel: Danach geht seine Zählung an der Presse.',
   title: 'Wie der Druck heißt.',
   maker: 'Wer ihn macht, wie es auf den Seiten steht.',
   units: 'Ob Längen in Millimetern oder Zoll gesagt werden; die Datei selbst hält Millimeter.',

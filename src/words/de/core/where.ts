@@ -166,6 +166,7 @@ export const where: Same<typeof en.where> = {
 
   // Die Arbeit als Ganzes.
   format: 'das Format der Arbeit',
+  print: 'das Kennzeichen des Drucks',
   title: 'der Titel der Arbeit',
   maker: 'der Name der Künstlerin, des Künstlers',
   units: 'das Maßsystem der Arbeit',

@@ -1,6 +1,7 @@
 /** What each field of the job means, by its name: for `laydown explain`, and for docs/job-schema.json. */
 export const fields = {
   schemaVersion: 'Which version of the format the job is written in.',
+  print: 'What tells this print from every other, also from one of the same title: its count at the press goes by it.',
   title: 'What the print is called.',
   maker: 'Who makes it, as it stands on the pages.',
   units: 'Whether lengths are told in millimetres or inches; the file itself holds millimetres.',

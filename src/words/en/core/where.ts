@@ -170,6 +170,7 @@ export const where = {
 
   // The job as a whole.
   format: 'the format of the job',
+  print: 'what tells the print from others',
   title: 'the title of the job',
   maker: 'the maker’s name',
   units: 'the units of the job',
