@@ -6,9 +6,9 @@ import { allCases, flat, leftOut, namedAgainstChance, type Case } from './overpr
 
 /**
  * Foreseen against measured overlaps, through a Job and plan(), with what ships. FOGRA28L, 29L, 39L, TR003 and the laminated proof: sources
- * in data/overprints.json; FOGRA30L, 40L, TR002, TR005, TR006: data/overprints-held.json. The few constants (trapping and its doubt, the
- * light a black gives back, the model's own error, kinship of errors) were chosen on all of them, so what a band promises is tried with
- * whole sets left out: scaled by the others, tried on the one.
+ * in data/overprints.json; FOGRA30L, 40L, TR002, TR005, TR006: data/overprints-held.json. The few constants (core/ink/chosen.ts) were chosen
+ * on all of them, so what a band promises is tried with whole sets left out: scaled by the others, tried on the one; and
+ * `npm run colours -- --choose` chooses them anew without each set.
  */
 let cases: Map<string, Case>;
 const of = (name: string): Summary => summary(flat(cases.get(name)!));
