@@ -20,6 +20,7 @@ import { sheetLabelPages } from './cut/sheet-labels.ts';
 import { pencilPages } from './cut/pencil.ts';
 import { stockPages } from './cut/stock.ts';
 import { stopsPages } from './cut/stops.ts';
+import { wedgePages } from './cut/wedge-page.ts';
 import { testSheetPages } from './press/test-sheet.ts';
 import type { Task } from '../../core/task.ts';
 import { say, type Saying } from '../../words/index.ts';
@@ -57,6 +58,7 @@ function partsOf(setting: Setting): readonly Part[] {
       *make() {
         yield* cutPages(setting);
         yield* stockPages(setting);
+        yield* wedgePages(setting);
         yield* filmPages(setting);
       },
     },

@@ -1,11 +1,11 @@
-import type { ByColour, SplitQuestion } from '../../core/asks/index.ts';
+import type { ByColour, LinesAnswer, LinesQuestion, SplitQuestion, WedgeAt, WedgeRead } from '../../core/asks/index.ts';
 import type { Illuminant } from '../../core/colour/index.ts';
-import type { DrawingReading, KeptLens } from '../../core/form/index.ts';
+import type { BoardSeen, DrawingReading, KeptLens } from '../../core/form/index.ts';
 import type { Job } from '../../core/job/index.ts';
 import type { Plan, PlannedLayer, PlannedPaper } from '../../core/plan/index.ts';
 import type { Codes } from '../../core/print/index.ts';
 import type { Problem } from '../../core/problem.ts';
-import type { Saying } from '../../words/index.ts';
+import type { Saying } from '../../words/one-language.ts';
 import type { FilmFormat, PacketPart, PagePreview, PrinterPage, StockFormat } from '../../packet/index.ts';
 import type { InkQuestions } from './ink-questions.ts';
 import type { Parcel } from './parcel.ts';
@@ -70,16 +70,29 @@ export interface Questions extends InkQuestions {
   readonly byColour: { ask: { readonly bytes: Uint8Array; readonly job: Job; readonly by: ByColour }; answer: Job };
   /** The outline of a thing on a picture; `bytes` with the first question about it only. */
   readonly trace: { ask: TraceAsk; answer: TraceAnswer };
-  /** The film of a run of tone as a file of one bit a pixel. */
+  /** The checked board that a lens is read from, as a PDF. */
+  readonly lensBoard: { ask: { readonly page: 'a4' | 'letter'; readonly language?: string }; answer: Uint8Array };
+  /** The film of a run of tone as a file of one bit a pixel, or its wedge, or its exposure strip. */
   readonly film: {
     ask: {
       readonly layerId: string;
+      readonly what?: 'image' | 'wedge' | 'strip';
       readonly format: FilmFormat;
       readonly dpi: number;
       readonly mirrored: boolean;
       readonly language: string;
     };
     answer: MadeFile;
+  };
+  /** A picture's tone as lines that a knife can cut. */
+  readonly lines: {
+    ask: { readonly job: Job; readonly bytes: Uint8Array; readonly name: string; readonly question: LinesQuestion };
+    answer: MadeLines;
+  };
+  /** What was read of a printed wedge: a photograph or a file by its name, or typed. */
+  readonly wedge: {
+    ask: WedgeAt & ({ readonly bytes: Uint8Array; readonly name: string } | { readonly text: string });
+    answer: WedgeRead;
   };
   /** A picture of the job into runs of tone. */
   readonly split: {
@@ -102,7 +115,6 @@ export interface Questions extends InkQuestions {
   /** A fingerprint of the Plan's codes and colours: the same job gives the same one on every machine. */
   readonly digest: { ask: Record<never, never>; answer: PlanDigest };
 }
-/** What of the packet is wanted, and how it is printed. */
 /** One run's film: the grey picture that the job keeps, and a small one to look at. */
 export interface SplitFilm extends MadeFile {
   readonly layer: string;
@@ -124,6 +136,10 @@ export interface MadeSplit {
   readonly most: number;
 }
 
+/** The job with lines, and what is open in them. */
+export type MadeLines = Omit<LinesAnswer, 'cut'> & LinesAnswer['cut'];
+
+/** What of the packet is wanted, and how it is printed. */
 export interface PacketAsk {
   readonly page: PrinterPage;
   readonly only?: readonly PacketPart[];
@@ -154,6 +170,8 @@ export interface TraceAsk {
   readonly apartMm?: number;
   /** Of the camera, kept from a photograph of a checked board. */
   readonly lens?: KeptLens;
+  /** Of a board: those seen in earlier photographs, so that the lens is that of all. */
+  readonly boards?: readonly BoardSeen[];
   readonly darkShare?: number;
   readonly smoothMm?: number;
   readonly leastMm2?: number;
@@ -170,8 +188,9 @@ export interface TraceAnswer {
     /** It has openings, which may be what is wanted. */
     readonly hasOpenings: boolean;
   } | null;
-  /** The lens as a checked board showed it, to be kept. */
+  /** The lens as a checked board showed it, with those of earlier photographs; to be kept. */
   readonly lens?: KeptLens;
+  readonly boards?: readonly BoardSeen[];
   readonly problems: readonly Problem[];
 }
 export interface DrawingReadings {

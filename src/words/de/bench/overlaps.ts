@@ -27,6 +27,8 @@ export const overlaps: Words['overlaps'] = {
         : deltaE <= 5
           ? 'ein sichtbarer Unterschied'
           : 'ein anderer Ton ist möglich',
+  apartWords: (deltaE) =>
+    deltaE <= 1 ? 'kaum zu sehen' : deltaE <= 2.5 ? 'nebeneinander zu sehen' : deltaE <= 5 ? 'deutlich zu sehen' : 'ein anderer Ton',
   possible: 'Kann so ausfallen',
   possibleWhy: 'Neun von zehn Drucken liegen zwischen den beiden Enden; in der Mitte steht der gezeigte Farbton.',
   lamp: 'In welchem Licht',

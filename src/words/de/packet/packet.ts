@@ -26,6 +26,11 @@ export const packet: Same<typeof en.packet> = {
   titled: ({ title, drawing }) => `${title}: ${drawing}`,
   onRuler: ({ line }) => `${line} am Lineal? Wenn nicht, mit 100 % neu drucken.`,
   onRulerInches: ({ millimetres, line }) => `${millimetres} mm = ${line} am Lineal? Wenn nicht, mit 100 % neu drucken.`,
+  lensBoard: 'Brett für das Objektiv einer Kamera',
+  lensMeasure: ({ line, square }) =>
+    `Mit 100 % drucken. Die Linie messen: ${line}; dann ist ein Quadrat ${square} breit. Sonst die wahre Breite der Quadrate angeben.`,
+  lensHow:
+    'Den Bogen auf etwas Flaches kleben. Fünfmal oder öfter fotografieren, mit dem Zoom, der benutzt wird: von vorn, nach jeder Seite geneigt und einmal in jede Ecke des Bildes. Jedes Foto zeigt das ganze Brett, scharf und gleichmäßig beleuchtet.',
   facesMesh: 'Die sichtbare Seite liegt am Gewebe.',
   printedSideToMesh: 'Die bedruckte Seite liegt am Gewebe.',
 

@@ -25,6 +25,9 @@ export const overlaps = {
         : deltaE <= 5
           ? 'a difference one sees'
           : 'another shade is possible',
+  /** The same of two colours that are there. */
+  apartWords: (deltaE: number): string =>
+    deltaE <= 1 ? 'hardly seen' : deltaE <= 2.5 ? 'seen side by side' : deltaE <= 5 ? 'plainly seen' : 'another shade',
   possible: 'May come out as',
   possibleWhy: 'Nine prints in ten lie between the two ends; the middle is the colour shown.',
   lamp: 'Under which light',

@@ -98,7 +98,7 @@ export function Leftovers({ bench, plan, job, paper, wanted, over, ground, layer
             <div>
               <p>
                 <b>{w.leftoversNew(say(pot.newGrams), answer.best && answer.freshGrams !== null ? say(answer.freshGrams) : null)}</b> ·{' '}
-                {w.leftoversOff(sayDelta(pot.deltaE))}
+                <b>{words().overlaps.apartWords(pot.deltaE)}</b>, {w.leftoversOff(sayDelta(pot.deltaE))}
               </p>
               <ul>
                 {pot.parts.map((p) => (
