@@ -17,11 +17,11 @@ const unknown = chosen.trapping.unknown.colours;
 const { colours, withBlack } = chosen.model.colours;
 const knobs: readonly { readonly name: string; readonly tried: readonly number[]; readonly set: (v: number) => void }[] = [
   { name: 'dried: trapping', tried: [dried.trapping, 0.8, 0.9], set: (v) => (dried.trapping = v) },
-  { name: 'dried: doubt', tried: [dried.sigma, 0.03, 0.08, 0.12], set: (v) => (dried.sigma = v) },
+  { name: 'dried: doubt', tried: [dried.sigma, 0.06, 0.12], set: (v) => (dried.sigma = v) },
   { name: 'wet: trapping', tried: [wet.trapping, 0.72, 0.8], set: (v) => (wet.trapping = v) },
   { name: 'unknown: trapping', tried: [unknown.trapping, 0.76, 0.84], set: (v) => (unknown.trapping = v) },
-  { name: 'dried: single films on one another', tried: [dried.pairs, 0.07, 0.1, 0.15], set: (v) => (dried.pairs = v) },
-  { name: 'wet: single films on one another', tried: [wet.pairs, 0.05, 0.1], set: (v) => (wet.pairs = v) },
+  { name: 'dried: single films on one another', tried: [dried.pairs, 0.09, 0.15], set: (v) => (dried.pairs = v) },
+  { name: 'wet: single films on one another', tried: [wet.pairs, 0.05, 0.09], set: (v) => (wet.pairs = v) },
   { name: 'shapes of spectra', tried: [chosen.shapes, 0.17, 0.28], set: (v) => (chosen.shapes = v) },
   { name: 'film as read', tried: [chosen.filmReadSigma, 0.03, 0.08], set: (v) => (chosen.filmReadSigma = v) },
   { name: 'light within', tried: [chosen.lightWithin, 0.01, 0.02], set: (v) => (chosen.lightWithin = v) },
@@ -117,7 +117,7 @@ export function chooseAnew(many: number): void {
   const ships: Changes = Object.fromEntries(knobs.map((k) => [k.name, k.tried[0]]));
   // What ships, every constant moved by itself, and several moved at once.
   const designs: Changes[] = [ships];
-  if (many > 1) for (const knob of knobs) for (const v of knob.tried.slice(1)) designs.push({ ...ships, [knob.name]: v });
+  for (const knob of knobs) for (const v of knob.tried.slice(1)) if (designs.length < many) designs.push({ ...ships, [knob.name]: v });
   while (designs.length < many) {
     const moved = { ...ships } as Record<string, number>;
     for (let k = 0; k < 4; k++) {

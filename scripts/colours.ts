@@ -1,8 +1,9 @@
-// npm run colours: README's table of foreseen against measured overlaps, from what ships (a Job, plan(), its bands).
+// npm run colours: README's table of foreseen against measured overlaps, from what ships (a Job, plan(), its bands): half a minute.
 import { readFileSync, writeFileSync } from 'node:fs';
 import { deltaE00, labFromXyz, type Xyz } from '../src/core/colour/index.ts';
 import { chooseAnew } from './colours-choose.ts';
-import { allCases, flat, leftOut } from '../test/outside/overprint-table.ts';
+import { allCases, flat, leftOut, type Case } from '../test/outside/overprint-table.ts';
+import { sevenNamed, sevenOutcomes, sevenSets } from '../test/outside/seven-inks.ts';
 import { offset, overlapsOf, patchOf, proof, summary, type Patches } from '../test/outside/overprint-jobs.ts';
 
 /** What a picture program does: multiply the layers' colours. */
@@ -29,7 +30,18 @@ const rivals: Record<string, string> = {
   black: figures(Object.values(offset).flatMap((p) => multiplied(p, true))),
 };
 
-const cases = allCases();
+const onSeven = (name: string, what: string, taught: (set: string) => readonly string[]): Case => ({
+  name,
+  what,
+  sets: Object.entries(sevenSets).map(([set, patches]) => ({ set, outcomes: sevenOutcomes(patches, taught(set)) })),
+});
+const cases = [
+  ...allCases(),
+  onSeven('seven', 'seven inks, Lab only', () => []),
+  onSeven('seven-dark', 'seven inks and one measured dark overlap of three', () => ['CMY']),
+  onSeven('seven-three', 'seven inks and three overlaps that the tool names', (set) => sevenNamed(sevenSets[set], 3)),
+  onSeven('seven-six', 'seven inks and six overlaps that the tool names', (set) => sevenNamed(sevenSets[set], 6)),
+];
 const rows = cases.map((one) => {
   const s = summary(flat(one));
   const out = one.sets.length > 1 ? `${(100 * leftOut(one)).toFixed(0)} %` : '–';

@@ -11,8 +11,8 @@ export const chosen = {
    * spectrum absorbs a little beside its ink's true band, which trapping makes good too: where spectra were read, films lie thicker.
    */
   trapping: {
-    'dried-between': { spectra: { trapping: 0.95, sigma: 0.04, pairs: 0.07 }, colours: { trapping: 0.85, sigma: 0.04, pairs: 0.12 } },
-    'wet-on-wet': { spectra: { trapping: 0.84, sigma: 0.06, pairs: 0.07 }, colours: { trapping: 0.76, sigma: 0.05, pairs: 0.07 } },
+    'dried-between': { spectra: { trapping: 0.95, sigma: 0.04, pairs: 0.07 }, colours: { trapping: 0.85, sigma: 0.03, pairs: 0.12 } },
+    'wet-on-wet': { spectra: { trapping: 0.84, sigma: 0.06, pairs: 0.07 }, colours: { trapping: 0.76, sigma: 0.045, pairs: 0.065 } },
     unknown: { spectra: { trapping: 0.9, sigma: 0.07, pairs: 0.07 }, colours: { trapping: 0.8, sigma: 0.06, pairs: 0.07 } },
   },
   /** Doubt of gloss, as reflectance; of a film by hand, and of one that is taken to be as it was read. */
@@ -22,7 +22,7 @@ export const chosen = {
   /** What the model is off by at an overlap as far as learning is concerned, ΔE00. */
   learning: { spectrum: 1.2, xyz: 2.5, lab: 2.5, photo: 3 },
   /** For robustness readings count as more doubtful than they are; what is learnt is surer by so much. */
-  sharpened: 0.7,
+  sharpened: 0.9,
   /** Doubt of ln K behind a colour. */
   shapes: 0.22,
   /** How alike the model's errors are at two overlaps: powers of the layers they share, and how near their colours are; the rest is one overlap's own. */

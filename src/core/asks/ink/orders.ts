@@ -1,7 +1,7 @@
 import { rankOrders, type OrderRanking, type OrderWishes, type RankedOrder } from '../../ink/index.ts';
 import { say } from '../../../words/say.ts';
 import type { Task } from '../../task.ts';
-import { printedPot, warningsOfOrders, type OrderWarnings, type Plan } from '../../plan/index.ts';
+import { learnOnPaper, printedPot, warningsOfOrders, type OrderWarnings, type Plan } from '../../plan/index.ts';
 import { inJobLater, inkBench, paperOf, refuse } from '../bench.ts';
 
 export interface OrdersAsk {
@@ -37,8 +37,11 @@ function asTold({ nearWanted, manyColours, lightnessRange, clean, steady }: Rank
 export async function askOrders(plan: Plan, ask: OrdersAsk, task?: Task): Promise<OrdersAnswer> {
   const bench = inkBench(plan.job, plan);
   const { paper, spectrum } = paperOf(bench, ask.paperId);
+  // Films, gloss and trapping as readings of proofs have taught them.
+  const learned = learnOnPaper(plan.job, bench.layers, bench.found, paper.id);
   const layers = bench.layers.flatMap((l) => {
-    const pot = printedPot(l, bench.found);
+    const planned = printedPot(l, bench.found);
+    const pot = planned && (learned?.potOf(l) ?? planned);
     return pot ? [{ id: l.id, pot }] : [];
   });
   if (layers.length < 2) refuse(plan.job, 'nothing-to-order', 'layers', say('asks.nothingToOrder'), say('asks.chooseInks'));
@@ -54,7 +57,7 @@ export async function askOrders(plan: Plan, ask: OrdersAsk, task?: Task): Promis
     rankOrders(
       {
         paper: spectrum,
-        surface: bench.found.surface,
+        surface: learned?.surface ?? bench.found.surface,
         layers: layers.map((l) => ({ ink: l.pot, strength: 1, deposit: 1 })),
         wanted,
         wishes: ask.wishes,

@@ -1,5 +1,5 @@
 import type { Spectrum } from '../../colour/index.ts';
-import { addFilm, internal, measured, type Ink, type Surface } from '../../ink/index.ts';
+import { addFilm, internal, measured, type Ink, type Member, type Surface } from '../../ink/index.ts';
 import { groundSpectrum, learnOnPaper, thicker, type Plan } from '../../plan/index.ts';
 import { name as asName, say } from '../../../words/say.ts';
 import { layerOf, paperOf, refuse, type InkBench } from '../bench.ts';
@@ -48,12 +48,10 @@ export function printedOn(bench: InkBench, ask: PrintedOnAsk, plan?: Plan): Prin
     );
   const surface = learned?.surface ?? found.surface;
   const sheet = ground ? groundSpectrum(ground.srgb, spectrum) : spectrum;
-  const { films, onFilm } = learned?.laid(under) ?? { films: [], onFilm: undefined };
-  const stack = films.reduce((below, film, j) => addFilm(below, j === 0 || !onFilm ? film : onFilm(j - 1, j)), internal(sheet, surface));
   return {
-    seen: films.length > 0 ? measured(stack, surface) : sheet,
+    seen: learned && under.length > 0 ? seenOver(sheet, learned.laid(under)) : sheet,
     surface,
-    deposit: films.length > 0 ? (surface.trapping ?? 1) : 1,
+    deposit: under.length > 0 ? (surface.trapping ?? 1) : 1,
     inkOf: (id) => {
       if (!found.inks.has(id)) return undefined;
       return thicker(learned?.inkOf(id) ?? found.inks.get(id)!, layer?.filmTimes);
@@ -61,6 +59,12 @@ export function printedOn(bench: InkBench, ask: PrintedOnAsk, plan?: Plan): Prin
     over: under.map((l) => l.id),
     layerId: layer?.id ?? null,
   };
+}
+
+/** A sheet with all films of a print over it, as it is seen. */
+export function seenOver(sheet: Spectrum, { films, surface, onFilm }: Member): Spectrum {
+  const stack = films.reduce((below, film, j) => addFilm(below, j === 0 || !onFilm ? film : onFilm(j - 1, j)), internal(sheet, surface));
+  return measured(stack, surface);
 }
 
 /** What lies under a run where it covers most of the image. */

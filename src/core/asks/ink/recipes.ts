@@ -14,9 +14,9 @@ import {
 import type { Job, JobInk } from '../../job/index.ts';
 import type { Problem } from '../../problem.ts';
 import { name as asName, say } from '../../../words/say.ts';
-import { filmOfLayer, findInks, letDownParts, thicker, type Plan } from '../../plan/index.ts';
+import { filmOfLayer, findInks, learnOnPaper, letDownParts, thicker, type Plan } from '../../plan/index.ts';
 import { inJob, inkBench, layerOf, paperOf, placeOfPot, potsOf, refuse } from '../bench.ts';
-import { printedOn, type PrintedOn, type PrintedOnAsk } from './printed-on.ts';
+import { printedOn, seenOver, type PrintedOn, type PrintedOnAsk } from './printed-on.ts';
 import { jarsOfShelf } from './shelf-jars.ts';
 
 export interface RecipeQuestion extends PrintedOnAsk {
@@ -199,7 +199,7 @@ export function askReach(
 ): Reach[] {
   const bench = inkBench(plan.job, plan);
   const layer = layerOf(bench, ask.layer);
-  const { spectrum } = paperOf(bench, ask.paperId);
+  const { paper, spectrum } = paperOf(bench, ask.paperId);
   const planned = plan.layers.find((l) => l.id === layer.id);
   if (!planned) return [];
   // Which stacks of the other layers lie under and over it, and on how much area.
@@ -209,6 +209,7 @@ export function askReach(
   for (let i = 0; i < data.length; i++) counts[data[i]]++;
   for (let code = 0; code < 256; code++)
     if (counts[code] > 0 && code & (1 << planned.bit)) stacks.set(code, counts[code] * mmPerPx * mmPerPx);
+  const learned = learnOnPaper(plan.job, bench.layers, bench.found, paper.id);
   const inks = bench.job.inks.filter((k) => k.role === 'ink' && (ask.inks === undefined || ask.inks.includes(k.id)));
   return inks.flatMap((ink) =>
     reachStrengths.map((strength): Reach => {
@@ -224,11 +225,13 @@ export function askReach(
             layers: ids,
             areaMm2,
             lab: labFromSpectrum(
-              stackReflectance(
-                spectrum,
-                lying.flatMap((l) => filmOfLayer(l, bench.found) ?? []),
-                bench.found.surface,
-              ),
+              learned
+                ? seenOver(spectrum, learned.laid(lying))
+                : stackReflectance(
+                    spectrum,
+                    lying.flatMap((l) => filmOfLayer(l, bench.found) ?? []),
+                    bench.found.surface,
+                  ),
             ),
           });
       }

@@ -204,11 +204,11 @@ export function learn(ask: LearnAsk): Learned {
   let best: Fit = { ...none, cost: atStart, paid: atStart };
   if (observed.length > 0) {
     let from: Float64Array = start;
-    // What more parameters gain must be strong evidence (Kass and Raftery 1995: 2 ln of 6), what the press alone gains any at all. How films
-    // lie on all others and how one lies on a certain other are weighed together, each by its doubt: else a single reading would be
-    // believed of inks that it says nothing of.
+    // Gloss, trapping and how single films lie on one another are unsure from the start: they are moved as far as their doubts and the
+    // readings say, together, or a single reading would be believed of inks that it says nothing of. What more parameters gain must be
+    // strong evidence (Kass and Raftery 1995: 2 ln of 6).
     const stages = [
-      { free: [...press, ...pairs], least: 0 },
+      { free: [...press, ...pairs], least: -Infinity },
       { free: [...films, ...press, ...pairs], least: strong },
       { free: [...films, ...press, ...pairs, ...shapes], least: strong },
     ];

@@ -46,6 +46,8 @@ export interface LearnedPaper {
   readonly best: () => Member;
   /** Runs in another order, of other strengths, with films so many times as thick (one a run; left out: as learned): gloss, trapping and films as learned. */
   readonly laid: (runs: readonly PrintRun[], times?: readonly number[]) => Member;
+  /** What is in a run's pot, as thick as it lies. */
+  readonly potOf: (run: PrintRun) => Ink;
   /** An ink, and the surface, as learned. */
   readonly inkOf: (id: string) => Ink;
   readonly surface: Surface;
@@ -99,7 +101,7 @@ export function learnOnPaper(
       foresee: (ids) => learned.foresee(stackOf(ids)),
       byModel: (ids) => learned.bare(stackOf(ids)),
       best: () => memberOf(learned, printing.length, () => 0),
-      laid: laidAsLearned(learned, printing, found),
+      ...laidAsLearned(learned, printing, found),
       inkOf: (id) => found.inkUnder(id, surfaceOf(learned, found), learned.state.moved),
       surface: surfaceOf(learned, found),
       members: (count, seed) => {
@@ -139,7 +141,7 @@ function asLearnt(layer: PrintRun & { readonly name?: string }, found: FoundInks
 const surfaceOf = ({ state }: Learned, found: FoundInks): Surface => ({ ...found.surface, ks: state.ks, trapping: state.trapping });
 
 /** What was learned of single films, of how they lie on one another, of gloss and spectra, for runs in any order and strength. */
-function laidAsLearned(learned: Learned, printing: readonly LearningLayer[], found: FoundInks): LearnedPaper['laid'] {
+function laidAsLearned(learned: Learned, printing: readonly LearningLayer[], found: FoundInks): Pick<LearnedPaper, 'laid' | 'potOf'> {
   const { state } = learned;
   const n = printing.length;
   const at = new Map(printing.map((l, i) => [l.id, i]));
@@ -151,7 +153,7 @@ function laidAsLearned(learned: Learned, printing: readonly LearningLayer[], fou
     if (!ink) inks.set(key, (ink = asLearnt(run, found).inkUnder(surface, state.moved)));
     return ink;
   };
-  return (runs, times) => {
+  const laid: LearnedPaper['laid'] = (runs, times) => {
     const places = runs.map((run) => at.get(run.id) ?? -1);
     const films = runs.map((run, i) => filmOf(inkOf(run), 1, (state.deposits[places[i]] ?? 1) * (times?.[i] ?? 1)));
     const known: (Film | undefined)[] = [];
@@ -161,6 +163,7 @@ function laidAsLearned(learned: Learned, printing: readonly LearningLayer[], fou
     };
     return { films, surface, onFilm };
   };
+  return { laid, potOf: (run) => thicker(inkOf(run), state.deposits[at.get(run.id) ?? -1] ?? 1) };
 }
 
 /** How sure everything is before an overlap was read. */
