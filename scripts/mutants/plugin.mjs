@@ -87,7 +87,8 @@ class FormulaRunner {
     stryker.activeMutant = undefined;
     stryker.hitCount = undefined;
     stryker.hitLimit = undefined;
-    if (!alone && this.#stale) this.#keepTimes(await this.#read(this.#files));
+    // Of a process that was started anew nothing is known: who reads which file is seen when all have been read once.
+    if (this.#tests.size === 0 || (!alone && this.#stale)) this.#keepTimes(await this.#read(this.#files));
     stryker.hitCount = 0;
     stryker.hitLimit = hitLimit;
     stryker.activeMutant = activeMutant.id;
