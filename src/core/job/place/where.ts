@@ -95,6 +95,7 @@ export function settleProblems(problems: readonly Problem[], document: Document)
 
 const leads: { readonly [K in Known<Job>]: Lead | null } = {
   schemaVersion: null,
+  print: null,
   title: null,
   maker: { station: 'edition', part: 'record' },
   units: null,

@@ -195,6 +195,8 @@ const ToneSchema = z.looseObject({
   angleDeg: z.number().min(-3600).max(3600).optional(),
   /** The smallest dot and the smallest hole that the screen holds; left out: what mesh and thread allow. */
   leastDotMicrons: z.number().gt(0).max(2000).optional(),
+  /** How long its screen is exposed, as a test strip showed. */
+  exposeSeconds: z.number().gt(0).max(36_000).optional(),
 });
 
 const LayerSchema = z.looseObject({
@@ -585,6 +587,8 @@ const KnifeSchema = z.looseObject({
 
 export const JobSchema = z.looseObject({
   schemaVersion: z.literal(currentSchemaVersion),
+  /** Tells this print from every other, also from one of the same title; a job made before there was this has none. */
+  print: id.optional(),
   title: name,
   maker: line(300).default(''),
   units: z.enum(['mm', 'in']).default('mm'),

@@ -20,6 +20,9 @@ export const inkAnswers: Same<typeof en.inkAnswers> = {
   givesUp: ({ what }) => `gibt auf: ${what}`,
 
   // recipe
+  printedBy: ({ layer, under }) => `Gedruckt von ${layer}, darunter: ${under}.`,
+  printedOver: ({ under }) => `Über ${under}.`,
+  onTheSheet: 'nur der Bogen',
   recipe: ({ parts, deltaE, lab }) => `${parts}, Rest Base: um ΔE00 ${deltaE} daneben (Lab ${lab})`,
   part: ({ share, ink }) => `${share} ${ink}`,
 
@@ -111,6 +114,10 @@ export const inkAnswers: Same<typeof en.inkAnswers> = {
     `${many(inks, 'Farbe', 'Farben')}, ${many(papers, 'Papier', 'Papiere')}, ${many(pots, 'Topf', 'Töpfe')}`,
 
   // trace
+  boardMade: ({ file }) => `${file}: das Brett, mit 100 % zu drucken`,
+  lensRead: ({ file, n, off }) => `${file}: das Objektiv, aus ${many(n, 'Foto', 'Fotos')}, auf ${off} Pixel getroffen`,
+  fewBoards: ({ n }) =>
+    `Nur aus ${many(n, 'Foto', 'Fotos')} gelesen: Drei und mehr, mit dem Brett in allen Ecken des Bildes, zeigen das Objektiv besser.`,
   lensKept: ({ file, columns, rows, off }) =>
     `${file}: das Objektiv, von einem Brett mit ${columns} × ${rows} Quadraten zwischen seinen Ecken, auf ${off} Pixel getroffen`,
   drawingIs: ({ file, size, n }) => `${file}: ${size}, ${many(n, 'Umriss', 'Umrisse')}. Die Farben, von hinten nach vorn:`,

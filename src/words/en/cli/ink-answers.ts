@@ -29,6 +29,9 @@ export const inkAnswers = {
   givesUp: ({ what }: { what: ListText }) => `gives up: ${what}`,
 
   // recipe
+  printedBy: ({ layer, under }: { layer: NameText; under: SayingText }) => `Printed by ${layer}, over: ${under}.`,
+  printedOver: ({ under }: { under: SayingText }) => `Over ${under}.`,
+  onTheSheet: 'nothing but the sheet',
   recipe: ({ parts, deltaE, lab }: { parts: ListText; deltaE: DeltaText; lab: LabText }) =>
     `${parts}, rest base: off by ΔE00 ${deltaE} (Lab ${lab})`,
   part: ({ share, ink }: { share: ShareText; ink: NameText }) => `${share} ${ink}`,
@@ -127,6 +130,11 @@ export const inkAnswers = {
     `${many(inks, 'ink', 'inks')}, ${many(papers, 'paper', 'papers')}, ${many(pots, 'pot', 'pots')}`,
 
   // trace
+  boardMade: ({ file }: { file: NameText }) => `${file}: the board, to be printed at 100 %`,
+  lensRead: ({ file, n, off }: { file: NameText; n: number; off: NumberText }) =>
+    `${file}: the lens, from ${many(n, 'photograph', 'photographs')}, met to ${off} pixels`,
+  fewBoards: ({ n }: { n: number }) =>
+    `Read from ${many(n, 'photograph', 'photographs')} only: three and more, with the board in all corners of the picture, tell the lens better.`,
   lensKept: ({ file, columns, rows, off }: { file: NameText; columns: number; rows: number; off: NumberText }) =>
     `${file}: the lens, from a board of ${columns} × ${rows} squares between its corners, met to ${off} pixels`,
   drawingIs: ({ file, size, n }: { file: NameText; size: LengthText; n: number }) =>

@@ -2,7 +2,7 @@ import { signal } from '@preact/signals';
 import type { Job, PictureMark } from '../../../core/job/index.ts';
 import type { WeightName } from '../../../core/separate/index.ts';
 import type { Problem } from '../../../core/problem.ts';
-import { say } from '../../../words/index.ts';
+import { say } from '../../../words/one-language.ts';
 import type { Bench } from '../../store/bench.ts';
 import { sayDelta } from '../../ui/fields/format.ts';
 import { faultsOf } from '../../engine/faults.ts';

@@ -76,7 +76,7 @@ function Figures({ result, job }: { readonly result: ShownSeparation; readonly j
           </Why>
         </li>
         <li>
-          <b>{w.lost(sayDelta(result.detailLostDeltaE))}</b>
+          <b>{words().overlaps.apartWords(result.detailLostDeltaE)}</b>, {w.lost(sayDelta(result.detailLostDeltaE))}
           <Why of={w.lost('')}>{w.lostWhy}</Why>
         </li>
       </ul>

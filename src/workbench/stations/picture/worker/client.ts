@@ -1,4 +1,4 @@
-import { say } from '../../../../words/index.ts';
+import { say } from '../../../../words/one-language.ts';
 import { openLine } from '../../../engine/line.ts';
 import type { FromPictureWorker, PictureQuestion, PictureQuestions, ShownDraft, ShownWay } from './protocol.ts';
 

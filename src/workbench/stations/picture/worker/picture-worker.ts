@@ -11,7 +11,7 @@ import {
   type Separation,
 } from '../../../../core/separate/index.ts';
 import { Cancelled, type Task } from '../../../../core/task.ts';
-import { say } from '../../../../words/index.ts';
+import { say } from '../../../../words/one-language.ts';
 import { faultsOf } from '../../../engine/faults.ts';
 import { picturesReady } from '../../../engine/pictures.ts';
 import { breathe } from './breathe.ts';
