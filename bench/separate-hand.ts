@@ -1,8 +1,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { labFromSpectrum } from '../src/core/colour/index.ts';
 import { pictureRgb, separated, veilOf, type Picture, type SeparateRequest, type Separation } from '../src/core/separate/index.ts';
-import { cutRulesOf } from '../src/core/separate/finish/cut-rules.ts';
-import { makeCuttable } from '../src/core/separate/finish/cuttable.ts';
+import { cutRulesOf, makeCuttable } from '../src/core/separate/finish/cuttable.ts';
 import { differences, meanOf } from '../src/core/separate/finish/figures.ts';
 import { cutLayers } from '../src/core/separate/finish/finish.ts';
 import { pictureEdges, printEdges, structureOf, type Structure } from '../src/core/separate/finish/structure.ts';

@@ -5,7 +5,9 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { encode as encodePng } from 'fast-png';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import type { Job } from '../src/core/job/index.ts';
+import { readJobAt } from '../src/cli/disk/folder.ts';
+import { rasterizeInto } from '../src/core/form/index.ts';
+import { checkJob, type Job } from '../src/core/job/index.ts';
 
 // A picture on the command line, with all that the Picture station can ask of it; through the built command (npm test builds first).
 const main = fileURLToPath(new URL('../dist/cli/main.js', import.meta.url));
@@ -166,6 +168,23 @@ test('the picture a job keeps is asked the same again, and what is said over it;
   expect(changed).toMatchObject({ layers: 2, mostInPot: 1, knife: { leastWidthMm: 2, minutes: 30, priceMm: 9 } });
   expect(changed!.important).toHaveLength(4);
 }, 180_000);
+
+test('the example cut from a picture holds together: its photograph, how it was taken, and runs that lie one inside the other', () => {
+  const bundle = readJobAt(fileURLToPath(new URL('../examples/cat', import.meta.url)));
+  const { job, attachments } = bundle;
+  expect(checkJob(bundle).filter((p) => p.severity === 'error')).toEqual([]);
+  expect(job.picture).toMatchObject({ file: 'pictures/cat.jpg', way: 'light', layers: 4 });
+  expect(attachments.has('pictures/cat.jpg')).toBe(true);
+  expect(job.note).toMatch(/CC0/);
+  const grid = { originXMm: 0, originYMm: 0, mmPerPx: 2, width: 120, height: 80 };
+  const masks = job.forms.map((form) => {
+    const mask = new Uint8Array(grid.width * grid.height);
+    rasterizeInto(mask, 0, { rings: form.outline!.map((ring) => Float64Array.from(ring.flat())) }, grid);
+    return mask;
+  });
+  for (let run = 1; run < masks.length; run++)
+    expect(masks[run].filter((v, i) => v === 1 && masks[run - 1][i] === 0).length, `run ${run + 1}`).toBeLessThan(0.01 * masks[run].length);
+});
 
 test('the ways are drawn small into one file, and the one taken is kept, with a key', () => {
   const drawn = separate(picture, ...quick, '--width', '60', '--ways', 'ways.png');

@@ -46,7 +46,12 @@ test('a photograph becomes stencils, and then the job, in one step that can be u
       .first()
       .evaluate((pot) => pot.getBoundingClientRect().width),
   ).toBeGreaterThan(44);
-  await page.getByRole('button', { name: 'Make the stencils' }).click();
+  // Three ways to take it, drawn small; one touch takes one and makes it.
+  await page.locator('.way canvas').first().waitFor({ timeout: 120_000 });
+  expect(await page.locator('.way small').first().textContent()).toMatch(/^about .*of the edges kept$/);
+  expect(await page.locator('.way[aria-pressed=true]').textContent()).toMatch(/Near the picture/);
+  expect(await violations(page)).toEqual([]);
+  await page.getByRole('button', { name: /^Bold/ }).click();
   // Stopped on the way: the best so far is cut.
   await page.getByRole('button', { name: /^Stop, cut the best so far/ }).click({ timeout: 60_000 });
   await page.getByRole('button', { name: /^Make it the job/ }).waitFor({ timeout: 120_000 });

@@ -47,7 +47,7 @@ export const separate: Command = {
     option('--in-place N,…', say('help.separateInPlace')),
     option('--way', say('help.separateWay'), 'way'),
     option('--key', say('help.separateKey')),
-    option('--ways FILE', say('help.separateWays')),
+    option('--ways', say('help.separateWays'), 'file'),
     option('--pairs', say('help.separatePairs')),
     option('--over', say('help.separateOver')),
     option('--on', say('help.separateOn'), 'paper'),

@@ -4,8 +4,7 @@ import type { Hands } from '../search/errand.ts';
 import { fieldOf } from '../prepare/masks.ts';
 import type { Work } from '../prepare/prepare.ts';
 import type { SeparateRequest } from '../types.ts';
-import { makeCuttable } from './cuttable.ts';
-import { cutRulesOf } from './cut-rules.ts';
+import { cutRulesOf, makeCuttable } from './cuttable.ts';
 import { cutLayers, type CutLayers } from './finish.ts';
 
 /** A budget is kept when it is exceeded by no more than this. */

@@ -8,7 +8,8 @@ const lineWeight = 9,
   blackBelow = 0.36;
 /** The eye takes lines of about the least width: blurred by this share of it. */
 const blurShare = 0.28,
-  wider = 1.6;
+  wider = 1.6,
+  evenShare = 0.35;
 
 /**
  * The drawing of a picture in black: its dark masses, and the lines that are darker than what lies around them, as a key block carries them
@@ -28,11 +29,11 @@ export function keyOf({ lab, width, height, mmPerPx }: Ground, rules: CutRules):
     dark = sorted[Math.floor(0.02 * sorted.length)],
     light = sorted[Math.floor(0.98 * sorted.length)];
   const edge = dark + blackBelow * (light - dark);
+  const drawn = Float32Array.from(near, (v, i) => (v + lineWeight * (v - far[i]) < edge ? 1 : 0)),
+    even = drawn.slice();
+  // Fur and grain leave a ragged edge, which no knife should follow.
+  blurPlane(drawn, width, height, gaussTaps(evenShare * rules.openingPx), even, new Float32Array(even.length));
   const mask = emptyBits(width, height);
-  for (let y = 0; y < height; y++)
-    for (let x = 0; x < width; x++) {
-      const i = y * width + x;
-      if (near[i] + lineWeight * (near[i] - far[i]) < edge) fillBits(mask, i, i + 1, 1);
-    }
+  for (let i = 0; i < even.length; i++) if (even[i] > 0.5) fillBits(mask, i, i + 1, 1);
   return cuttableMask(mask, rules);
 }

@@ -1,6 +1,6 @@
 import { labFromSpectrum, xyzFromSpectrum } from '../../colour/index.ts';
 import { rasterizeInto, type Grid } from '../../form/index.ts';
-import { cutRulesOf } from '../finish/cut-rules.ts';
+import { cutRulesOf } from '../finish/cuttable.ts';
 import { putBits } from '../kernels/bits.ts';
 import { keyOf } from './key.ts';
 import { asDrawn, nestedCodes } from './way.ts';
