@@ -8,6 +8,8 @@ export default defineConfig({
     testTimeout: 180_000,
     hookTimeout: 120_000,
     pool: 'forks',
+    // Rooms are pure: files share what is loaded, and code that has run is quick in the next one.
+    isolate: false,
     maxWorkers: 2,
     expect: { poll: { timeout: 20_000 } },
   },

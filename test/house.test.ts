@@ -106,6 +106,30 @@ describe('the house is as its picture shows it', () => {
     const heaps = [...lying].filter(([folder, n]) => n > 15 && !folder.startsWith('words/'));
     expect(heaps).toEqual([]);
   });
+
+  test('from a run’s strength to the printed page it is seven functions, and each takes what the one before gave', () => {
+    const walk = [...readme.matchAll(/^\| (\w+) \| `([\w/.-]+\.ts)` \|/gm)].map(([, name, file]) => ({ name, file }));
+    expect(walk.length).toBeLessThanOrEqual(7);
+    /** The text of a function, to the brace that closes it. */
+    const bodyOf = ({ name, file }: { name: string; file: string }): string => {
+      const text = readFileSync(`${src}${file}`, 'utf8');
+      const from = text.search(new RegExp(`^(?:export )?function ${name}\\(`, 'm'));
+      expect(from, `${name} in ${file}`).toBeGreaterThanOrEqual(0);
+      return text.slice(from, text.indexOf('\n}\n', from));
+    };
+    expect(bodyOf(walk[0])).toContain('.strength');
+    // Called by name, or through what the Plan and the pages' setting hold.
+    const handed: Readonly<Record<string, RegExp>> = {
+      coloursOn: /\bfilm\b/,
+      smallProof: /\bpalette\b|wordsAfter/,
+      drawProof: /setting\.proof\(/,
+    };
+    walk.slice(1).forEach((step, i) => {
+      expect(bodyOf(step), `${walk[i].name} → ${step.name}`).toMatch(handed[step.name] ?? new RegExp(`\\b${walk[i].name}\\(`));
+    });
+    expect(readFileSync(`${src}packet/pages/ink/setting.ts`, 'utf8')).toMatch(/proof\(paper[^]*smallProof\(plan, paper/);
+    expect(readFileSync(`${src}packet/pages/ink/laydown.ts`, 'utf8')).toContain('drawProof(');
+  });
 });
 
 test('the page waits for one language: it enters the words by the door that fetches it', () => {

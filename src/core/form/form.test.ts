@@ -3,7 +3,9 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { inEnglish, refusalOf, refusedBy } from '../../../test/said.ts';
 import { tellProblem } from '../../words/index.ts';
 import { ProblemError } from '../problem.ts';
+import { seeded } from '../random.ts';
 import {
+  boxHolds,
   common,
   offsetRegion,
   parts,
@@ -16,6 +18,7 @@ import {
   regionArea,
   regionBox,
   repeatPlacements,
+  ringHolds,
   strip,
   takeAway,
   toTrueSize,
@@ -328,4 +331,37 @@ describe('shapes are combined, placed and turned into pixels', () => {
     rasterizeInto(target, 3, rectangle(4, 0, 100, 1), grid);
     expect([...target]).toEqual([1, 1, 1, 1, 9, 9, 8, 8, 8, 8, 8, 8]);
   });
+});
+
+test('a point lies in a ring when the ring winds round it: whichever way it runs, in notches and beside slanting edges', () => {
+  // Against the sum of the angles under which the edges are seen: 2π round a point inside, 0 outside.
+  const winding = (ring: Float64Array, x: number, y: number): number => {
+    let sum = 0;
+    for (let i = 0, j = ring.length - 2; i < ring.length; j = i, i += 2) {
+      const [ax, ay, bx, by] = [ring[j] - x, ring[j + 1] - y, ring[i] - x, ring[i + 1] - y];
+      sum += Math.atan2(ax * by - ay * bx, ax * bx + ay * by);
+    }
+    return Math.round(Math.abs(sum) / (2 * Math.PI));
+  };
+  const { next } = seeded(7);
+  for (let n = 0; n < 40; n++) {
+    const corners = 3 + Math.floor(next() * 9);
+    const star = Array.from({ length: corners }, (_, i) => {
+      const turn = ((n % 2 ? -i : i) * 2 * Math.PI) / corners;
+      const far = 10 + 40 * next();
+      return [20 + far * Math.cos(turn), -30 + far * Math.sin(turn)];
+    });
+    const ring = Float64Array.from(star.flat());
+    for (let k = 0; k < 40; k++) {
+      const [x, y] = [-40 + 120 * next(), -90 + 120 * next()];
+      expect(ringHolds(ring, x, y)).toBe(winding(ring, x, y) === 1);
+    }
+  }
+});
+
+test('a box holds another that reaches no further on any side', () => {
+  const box = { minX: 0, minY: 0, maxX: 10, maxY: 10 };
+  expect(boxHolds(box, box)).toBe(true);
+  expect(boxHolds(box, { minX: 1, minY: 2, maxX: 9, maxY: 8 })).toBe(true);
+  for (const beyond of [{ minX: -1 }, { minY: -1 }, { maxX: 11 }, { maxY: 11 }]) expect(boxHolds(box, { ...box, ...beyond })).toBe(false);
 });

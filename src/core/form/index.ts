@@ -1,5 +1,5 @@
 /** Shapes to be cut: reading them, placing them, combining them, turning them into pixels. */
-export { emptyRegion, rectangle, regionArea, regionBox, regionPerimeter, ringArea } from './region.ts';
+export { boxHolds, emptyRegion, rectangle, regionArea, regionBox, regionPerimeter, ringArea, ringHolds } from './region.ts';
 export type { Box, Region } from './region.ts';
 export { boxRegion, common, nearBox, offsetRegion, parts, simplify, strip, takeAway, tidy, unite } from './polygons.ts';
 export type { Join } from './polygons.ts';
@@ -25,6 +25,9 @@ export type { DxfLayer } from './dxf-write.ts';
 export { readDxf } from './dxf-read.ts';
 export { readBoard, traceMask, tracePhoto, traceScan } from './trace/trace.ts';
 export type { BoardRead } from './trace/trace.ts';
+export { calibrated, type BoardSeen, type Calibrated } from './trace/calibrate.ts';
+export { boardSeen } from './trace/board.ts';
+export { boardSquares } from './trace/board-squares.ts';
 export { lensInShares, lensOfShares } from './trace/lens.ts';
 export type { KeptLens, Lens } from './trace/lens.ts';
 export type { SheetPhotoOptions, Traced, TraceOptions } from './trace/trace.ts';

@@ -63,3 +63,18 @@ export function regionPerimeter(region: Region): number {
   }
   return sum;
 }
+
+/** Whether a box lies in another, edges included. */
+export function boxHolds(outer: Box, inner: Box): boolean {
+  return outer.minX <= inner.minX && outer.minY <= inner.minY && outer.maxX >= inner.maxX && outer.maxY >= inner.maxY;
+}
+
+/** Whether a point lies in a closed ring, whichever way it winds (a ray to the left crosses it an odd number of times). */
+export function ringHolds(ring: Float64Array, x: number, y: number): boolean {
+  let odd = false;
+  for (let i = 0, j = ring.length - 2; i < ring.length; j = i, i += 2) {
+    if (ring[i + 1] > y !== ring[j + 1] > y && x < ring[i] + ((y - ring[i + 1]) * (ring[j] - ring[i])) / (ring[j + 1] - ring[i + 1]))
+      odd = !odd;
+  }
+  return odd;
+}

@@ -2,7 +2,6 @@ import { length, name as asName, say, sentences, type Saying } from '../../words
 import { fail, problem } from '../problem.ts';
 import type { Problem } from '../problem.ts';
 import { paperChange } from './screen/damp.ts';
-import { studioDefaults } from './defaults.ts';
 import type { PaperGrowth } from './defaults.ts';
 import { checkSize } from './fit.ts';
 import type { SizeMm } from './fit.ts';
@@ -194,6 +193,3 @@ function pairProblem(pair: PairBudget, layers: readonly BudgetLayer[]): Problem[
     overlapMm < 0.05 ? say('register.pairTouches', values) : say('register.pairOpens', { ...values, overlap: length(overlapMm, 1) });
   return [problem('warning', 'register-opens', `layers[#${pair.spreads}].spreadMm`, message, pair.advice)];
 }
-
-/** Overlap that hand printing asks for as a rule, to show beside the budget. common practice */
-export const usualOverlapMm = studioDefaults.overlapMm;

@@ -28,7 +28,7 @@ export { ownSigma, registerMethods, sigmaOf, testScaleFor } from './register/reg
 export type { MethodTolerance, OwnRegister, RegisterMethod, RegisterSigma } from './register/register-methods.ts';
 export { paperChange } from './screen/damp.ts';
 export type { PaperChange } from './screen/damp.ts';
-export { registerBudget, usualOverlapMm } from './budget.ts';
+export { registerBudget } from './budget.ts';
 export type { Beneath, BudgetInput, BudgetLayer, PairBudget, RegisterBudget } from './budget.ts';
 export { registerShifts } from './register/shifts.ts';
 export type { LayerShift, RegisterDraws, SheetShifts, ShiftSigma } from './register/shifts.ts';

@@ -57,8 +57,30 @@ test('a long slanting seam is measured over its whole length', () => {
 });
 
 test('less than ten millimetres in common is no seam', () => {
+  for (const width of [30, 31]) {
+    const common = (high: number): number | null =>
+      meetingOverlap(
+        { rings: [Float64Array.of(0, 0, width, 0, width, high, 0, high)] },
+        { rings: [Float64Array.of(width - 1, -20, 90, -20, 90, 60, width - 1, 60)] },
+        (x, y) => x > width - 1 && x < 90 && y > -20 && y < 60,
+      );
+    expect(common(8.9)).toBeNull();
+    expect(common(9.9)).toBeCloseTo(1, 6);
+  }
   expect(turnedOverlap(29, 30, 9)).toBeNull();
   expect(turnedOverlap(29, 30, 13)).toBeCloseTo(1, 6);
+});
+
+/** The first's right edge, and blocks of the second a millimetre off, each so high, every ten millimetres. */
+const blocksOff = (high: number): number | null => {
+  const from = [0.5, 10.5, 20.5, 30.5];
+  const rings = from.map((y) => Float64Array.of(31, y, 60, y, 60, y + high, 31, y + high));
+  return meetingOverlap(rectangle(0, 30), { rings }, (x, y) => x > 31 && x < 60 && from.some((top) => y > top && y < top + high));
+};
+
+test('a seam is made of stretches of six millimetres or more; shorter ones are none, however many', () => {
+  expect(blocksOff(6)).toBe(0);
+  expect(blocksOff(5)).toBeNull();
 });
 
 test('shapes that cross are no seam', () => {
@@ -76,9 +98,20 @@ test('edges that run apart by more than a third are no seam; by less they are, w
     return meetingOverlap(region, second.region, second.inside);
   };
   expect(wedge(30)).toBeNull();
+  expect(wedge(21)).toBeNull();
+  // Whichever way the edge is walked along.
+  expect(wedge(-1)).toBeCloseTo(wedge(1)!, 1);
   const slight = wedge(1)!;
   expect(slight).toBeGreaterThan(0.62);
   expect(slight).toBeLessThan(0.8);
+});
+
+test('of a long seam a twentieth may overlap by less', () => {
+  // From 0.5 to 4.5 mm over 400 mm: the twentieth has less than 0.7.
+  const lean: Region = { rings: [Float64Array.of(-60, 0, 0.5, 0, 4.5, 400, -60, 400)] };
+  const inRight = (x: number, y: number): boolean => x > 0 && x < 60 && y > -50 && y < 450;
+  const overlap = meetingOverlap(lean, { rings: [Float64Array.of(0, -50, 60, -50, 60, 450, 0, 450)] }, inRight);
+  expect(overlap).toBeCloseTo(0.5 + 4 * 0.05, 2);
 });
 
 test('a disc in a hole that is smaller by two millimetres overlaps by them all round', () => {

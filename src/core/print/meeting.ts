@@ -68,53 +68,40 @@ interface NearEdge {
 
 /** The nearest edge of a region and its direction; null beyond `reachMm`. */
 function edgeIndex(region: Region): (x: number, y: number) => NearEdge | null {
-  const cells = new Map<number, number[]>();
-  const key = (cx: number, cy: number): number => (cx + 4096) * 16384 + cy + 4096;
+  /** Edges, in pieces no longer than the reach, by the square they can be reached from. */
+  const squares = new Map<number, number[]>();
+  const at = (mm: number): number => Math.floor(mm / reachMm);
+  const key = (cx: number, cy: number): number => cx * 65536 + cy;
   for (const ring of region.rings) {
     for (let i = 0, j = ring.length - 2; i < ring.length; j = i, i += 2) {
-      const x0 = Math.floor((Math.min(ring[i], ring[j]) - reachMm) / reachMm),
-        x1 = Math.floor((Math.max(ring[i], ring[j]) + reachMm) / reachMm);
-      const y0 = Math.floor((Math.min(ring[i + 1], ring[j + 1]) - reachMm) / reachMm),
-        y1 = Math.floor((Math.max(ring[i + 1], ring[j + 1]) + reachMm) / reachMm);
-      // A long slanting edge is cut into the cells it passes, not into its whole box.
-      const steps = Math.max(1, Math.ceil(Math.max(x1 - x0, y1 - y0) / 3));
-      for (let s = 0; s < steps; s++) {
-        const at = (t: number): readonly [number, number] => [
-          ring[j] + (ring[i] - ring[j]) * t,
-          ring[j + 1] + (ring[i + 1] - ring[j + 1]) * t,
-        ];
-        const [ax, ay] = at(s / steps),
-          [bx, by] = at((s + 1) / steps);
-        for (let cx = Math.floor(Math.min(ax, bx) / reachMm) - 1; cx <= Math.floor(Math.max(ax, bx) / reachMm) + 1; cx++) {
-          for (let cy = Math.floor(Math.min(ay, by) / reachMm) - 1; cy <= Math.floor(Math.max(ay, by) / reachMm) + 1; cy++) {
-            const list = cells.get(key(cx, cy));
+      const [dx, dy] = [ring[i] - ring[j], ring[i + 1] - ring[j + 1]];
+      const pieces = Math.ceil(Math.hypot(dx, dy) / reachMm);
+      for (let s = 0; s < pieces; s++) {
+        const ax = ring[j] + (dx * s) / pieces,
+          ay = ring[j + 1] + (dy * s) / pieces;
+        const bx = ring[j] + (dx * (s + 1)) / pieces,
+          by = ring[j + 1] + (dy * (s + 1)) / pieces;
+        for (let cx = at(Math.min(ax, bx) - reachMm); cx <= at(Math.max(ax, bx) + reachMm); cx++) {
+          for (let cy = at(Math.min(ay, by) - reachMm); cy <= at(Math.max(ay, by) + reachMm); cy++) {
+            const list = squares.get(key(cx, cy));
             if (list) list.push(ax, ay, bx, by);
-            else cells.set(key(cx, cy), [ax, ay, bx, by]);
+            else squares.set(key(cx, cy), [ax, ay, bx, by]);
           }
         }
       }
     }
   }
   return (x, y) => {
-    const list = cells.get(key(Math.floor(x / reachMm), Math.floor(y / reachMm)));
-    let best = reachMm,
-      tx = 0,
-      ty = 0,
-      any = false;
-    for (let i = 0; list && i < list.length; i += 4) {
-      const ax = list[i],
-        ay = list[i + 1],
-        dx = list[i + 2] - ax,
-        dy = list[i + 3] - ay;
+    let nearest: NearEdge | null = null;
+    const list = squares.get(key(at(x), at(y))) ?? [];
+    for (let i = 0; i < list.length; i += 4) {
+      const [ax, ay] = [list[i], list[i + 1]];
+      const [dx, dy] = [list[i + 2] - ax, list[i + 3] - ay];
       const long = dx * dx + dy * dy;
-      const t = long === 0 ? 0 : Math.min(1, Math.max(0, ((x - ax) * dx + (y - ay) * dy) / long));
+      const t = Math.min(1, Math.max(0, ((x - ax) * dx + (y - ay) * dy) / long));
       const distance = Math.hypot(x - ax - t * dx, y - ay - t * dy);
-      if (distance > best || long === 0) continue;
-      best = distance;
-      tx = dx / Math.sqrt(long);
-      ty = dy / Math.sqrt(long);
-      any = true;
+      if (distance <= (nearest?.distance ?? reachMm)) nearest = { distance, tx: dx / Math.sqrt(long), ty: dy / Math.sqrt(long) };
     }
-    return any ? { distance: best, tx, ty } : null;
+    return nearest;
   };
 }

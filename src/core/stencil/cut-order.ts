@@ -1,4 +1,4 @@
-import { regionBox, ringArea } from '../form/index.ts';
+import { boxHolds, regionBox, ringArea, ringHolds } from '../form/index.ts';
 import type { Region } from '../form/index.ts';
 
 /**
@@ -38,18 +38,7 @@ export function cutOrder(lines: Region): number[] {
 export function ringsAround({ rings }: Region): number[][] {
   const areas = rings.map((ring) => Math.abs(ringArea(ring)));
   const boxes = rings.map((ring) => regionBox({ rings: [ring] }));
-  const mayHold = (k: number, i: number): boolean =>
-    boxes[k].minX <= boxes[i].minX && boxes[k].minY <= boxes[i].minY && boxes[k].maxX >= boxes[i].maxX && boxes[k].maxY >= boxes[i].maxY;
   return rings.map((ring, i) =>
-    rings.flatMap((other, k) => (k !== i && areas[k] > areas[i] && mayHold(k, i) && contains(other, ring[0], ring[1]) ? [k] : [])),
+    rings.flatMap((other, k) => (areas[k] > areas[i] && boxHolds(boxes[k], boxes[i]) && ringHolds(other, ring[0], ring[1]) ? [k] : [])),
   );
-}
-
-function contains(ring: Float64Array, x: number, y: number): boolean {
-  let odd = false;
-  for (let i = 0, j = ring.length - 2; i < ring.length; j = i, i += 2) {
-    if (ring[i + 1] > y !== ring[j + 1] > y && x < ring[i] + ((y - ring[i + 1]) * (ring[j] - ring[i])) / (ring[j + 1] - ring[i + 1]))
-      odd = !odd;
-  }
-  return odd;
 }

@@ -97,6 +97,10 @@ describe('the order of cuts', () => {
     expect(
       cutOrder({ rings: [rectangle(0, 90, 5, 5).rings[0], rectangle(50, 0, 5, 5).rings[0], rectangle(0, 40, 5, 5).rings[0]] }),
     ).toEqual([2, 0, 1]);
+    // From (10, 0): twenty to the right is nearer than twenty-five down, though that begins nearer to the corner.
+    expect(
+      cutOrder({ rings: [rectangle(10, 0, 2, 2).rings[0], rectangle(14, 25, 2, 2).rings[0], rectangle(30, 0, 2, 2).rings[0]] }),
+    ).toEqual([0, 2, 1]);
     expect(cutOrder({ rings: [] })).toEqual([]);
   });
 

@@ -272,6 +272,7 @@ export const fields: Fields<Job> = {
           rulingPerCm: 'toneRuling',
           angleDeg: 'toneAngle',
           leastDotMicrons: 'toneLeastDot',
+          exposeSeconds: 'toneExposure',
         },
       },
       spreadMm: 'spread',
@@ -549,6 +550,8 @@ export const fields: Fields<Job> = {
         fields: { ink: 'inkOf', strength: 'strength', placeFixed: 'placeFixed' },
       },
       over: say('where.overLayers'),
+      way: say('where.way'),
+      key: say('where.keyLayer'),
       cutPairs: say('where.cutPairs'),
       knife: {
         noun: say('where.knifeBudget'),

@@ -154,6 +154,8 @@ const ofPicture: LeadsIn<JobPicture> = {
   pots: { station: 'picture', part: 'layers' },
   wishes: { station: 'picture', part: 'layers' },
   over: { station: 'picture', part: 'layers' },
+  way: { station: 'picture', part: 'layers' },
+  key: { station: 'picture', part: 'layers' },
   cutPairs: { station: 'picture', part: 'layers' },
   mostInPot: { station: 'picture', part: 'layers' },
   effort: { station: 'picture', part: 'layers' },

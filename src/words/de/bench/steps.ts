@@ -60,7 +60,10 @@ export const steps: Words['steps'] = {
   picture: (field) => picture.fields[field],
   takePicture: (name) => `das Bild ${name}`,
   pictureToJob: (runs) => `${many(runs, 'Lauf', 'Läufe')} aus dem Bild`,
+  pictureToLines: () => 'das Bild als Schnittlinien',
   pictureToTone: (runs) => `${many(runs, 'Lauf', 'Läufe')} mit Tönen`,
   inks: (field, name) => inks.fields[field](name),
   spread: (layer) => `${layer} überfüllt`,
+  wedge: (layer) => `der Keil von ${layer}`,
+  exposure: (layer) => `die Belichtung von ${layer}`,
 };

@@ -68,6 +68,7 @@ export const fields: Same<typeof en.fields> = {
   shape: 'Die Form der Punkte.',
   rulingPerCm: 'Punktreihen je Zentimeter.',
   leastDotMicrons: 'Der kleinste Punkt und das kleinste Loch, die das Sieb hält.',
+  exposeSeconds: 'Wie lange das Sieb belichtet wird, in Sekunden, wie ein Streifen gezeigt hat.',
   coverages:
     'Was jede ihrer Schichten auf dem Film deckte, in derselben Reihenfolge, 0 bis 1: eine Stufe eines Keils oder ein Feld aus mehreren Tönen.',
   spreadMm: 'Ringsum so viel weiter gedruckt als geschnitten; unter 0: enger.',
@@ -218,6 +219,8 @@ export const fields: Same<typeof en.fields> = {
   pots: 'Farben zur Wahl.',
   wishes: 'Was über jede Schicht entschieden ist.',
   placeFixed: 'Ob sie ihren Platz in der Folge behält.',
+  way: 'Wie die Vorlage umgesetzt wird: nahe an ihr, großflächig, oder nach Licht und Schatten in Tönen, die ineinander liegen.',
+  key: 'Ob die letzte Schicht die Zeichnung trägt: Dunkles und Linien der Vorlage im dunkelsten Topf.',
   cutPairs: 'Ob Fenster und Stück jedes Schnitts zwei Schichten geben.',
   metres: 'Höchstens so viel zu schneiden.',
   minutes: 'So lange darf das Schneiden höchstens dauern.',

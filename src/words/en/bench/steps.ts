@@ -58,7 +58,10 @@ export const steps = {
   picture: (field: PictureField) => picture.fields[field],
   takePicture: (name: string) => `the picture ${name}`,
   pictureToJob: (runs: number) => (runs === 1 ? '1 run from the picture' : `${runs} runs from the picture`),
+  pictureToLines: () => 'the picture as cut lines',
   pictureToTone: (runs: number) => (runs === 1 ? '1 run of tone' : `${runs} runs of tone`),
   inks: (field: InkField, name: string) => inks.fields[field](name),
   spread: (layer: string) => `${layer} spread`,
+  wedge: (layer: string) => `the wedge of ${layer}`,
+  exposure: (layer: string) => `the exposure of ${layer}`,
 };

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { packRgb, paint, type Codes } from '../../../core/print/index.ts';
-import { codeAt, dimPalette, paintSamples, sampleCodes } from './proof-pixels.ts';
+import { dimPalette, paintSamples, pixelAt, sampleCodes } from './proof-pixels.ts';
 
 const codes: Codes = { width: 4, height: 2, mmPerPx: 1, data: Uint8Array.of(0, 1, 2, 3, 4, 5, 6, 7) };
 const palette = Uint32Array.from({ length: 256 }, (_, i) => packRgb((i * 10) & 255, 100, 200));
@@ -31,8 +31,8 @@ describe('the proof on the screen', () => {
   });
 
   test('a point of the picture finds its overlap, also on the very edge', () => {
-    expect(codeAt(codes, 0, 0)).toBe(0);
-    expect(codeAt(codes, 1, 1)).toBe(7);
-    expect(codeAt(codes, 0.6, 0.2)).toBe(2);
+    expect(codes.data[pixelAt(codes, 0, 0)]).toBe(0);
+    expect(codes.data[pixelAt(codes, 1, 1)]).toBe(7);
+    expect(codes.data[pixelAt(codes, 0.6, 0.2)]).toBe(2);
   });
 });

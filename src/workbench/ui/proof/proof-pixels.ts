@@ -90,11 +90,6 @@ export function dimPalette(palette: Uint32Array, mask: number, keep: number): Ui
   return palette.map((word, code) => ((code & mask) === keep ? word : dimWord(word)));
 }
 
-/** Code of the raster at a point of the picture, both coordinates 0..1. */
-export function codeAt(codes: Codes, u: number, v: number): number {
-  return codes.data[pixelAt(codes, u, v)];
-}
-
 /** Which pixel of the codes lies at a point of the image, both 0..1. */
 export function pixelAt(codes: Codes, u: number, v: number): number {
   const x = Math.min(codes.width - 1, Math.max(0, Math.floor(u * codes.width)));

@@ -33,16 +33,20 @@ export function thicker(ink: Ink, times = 1): Ink {
   return times === 1 ? ink : { ...ink, k: ink.k.map((v) => v * times), s: ink.s.map((v) => v * times) };
 }
 
-/** The ink in a layer's pot; null for an open layer. */
-export function potOfLayer(layer: PotLayer, found: FoundInks): Ink | null {
+/** What a run prints: the ink in its pot as thick as it lies; null for an open layer. */
+export function printedPot(layer: PrintLayer, found: FoundInks): Ink | null {
   const ink = layer.ink === null ? undefined : found.inks.get(layer.ink);
-  return ink ? letDown(ink, layer, (id) => found.inks.get(id)) : null;
+  return ink
+    ? thicker(
+        letDown(ink, layer, (id) => found.inks.get(id)),
+        layer.filmTimes,
+      )
+    : null;
 }
 
-/** The same as thick as the run lays it. */
-export function printedPot(layer: PrintLayer, found: FoundInks): Ink | null {
-  const pot = potOfLayer(layer, found);
-  return pot && thicker(pot, layer.filmTimes);
+/** The ink in a layer's pot, whatever mesh it goes through; null for an open layer. */
+export function potOfLayer({ ink, strength, base, bases }: PotLayer, found: FoundInks): Ink | null {
+  return printedPot({ ink, strength, base, bases }, found);
 }
 
 /** The film a layer leaves: its ink at its strength, let down with its bases, through the run's mesh. */

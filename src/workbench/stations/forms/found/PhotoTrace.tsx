@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
+import { boardSquares } from '../../../../core/form/index.ts';
 import type { JobForm } from '../../../../core/job/index.ts';
 import { name as asName, say } from '../../../../words/one-language.ts';
 import type { Bench } from '../../../store/bench.ts';
@@ -12,16 +13,21 @@ import { Slider } from '../../../ui/fields/Slider.tsx';
 import { faultsOf } from '../../../engine/faults.ts';
 import { step, words } from '../../../store/words.ts';
 import type { TraceAnswer, TraceAsk } from '../../../engine/protocol.ts';
-import { keepLens, keptLens, kinds, leavePhotograph, type Kind, type Photograph } from './photograph.ts';
+import { keptBoards, keptLens } from './lens.ts';
+import { BoardLens, KeptLensNote } from './LensPart.tsx';
+import { kinds, leavePhotograph, type Kind, type Photograph } from './photograph.ts';
 import { TracedOutline } from './TracedOutline.tsx';
 import { freshId, newCut, newPart, withForm } from '../edits.ts';
 import { inHand, takeForm } from '../state.ts';
+
+/** The next photograph is mostly of the same kind: boards come one after another. */
+let lastKind: Kind = 'a4';
 
 /** A photograph of a real thing on its sheet: corners to move, a threshold, and the outline that comes of it. */
 export function PhotoTrace({ bench, photo }: { readonly bench: Bench; readonly photo: Photograph }) {
   const w = words().forms;
   const job = bench.job.value!;
-  const kind = useSignal<Kind>('a4');
+  const kind = useSignal(lastKind);
   const ppi = useSignal(300);
   const maskWidth = useSignal(job.image.widthMm / 2);
   const dark = useSignal(0.5);
@@ -29,7 +35,7 @@ export function PhotoTrace({ bench, photo }: { readonly bench: Bench; readonly p
   const leastMm2 = useSignal(4);
   const openings = useSignal(false);
   const apartMm = useSignal(0);
-  const squareMm = useSignal(25);
+  const squareMm = useSignal<number>(boardSquares.squareMm);
   const corners = useSignal<readonly Mm[] | null>(null);
   const name = useSignal(photo.name);
   const answer = useSignal<TraceAnswer | null>(null);
@@ -61,7 +67,7 @@ export function PhotoTrace({ bench, photo }: { readonly bench: Bench; readonly p
         leastMm2: leastMm2.value,
         openings: openings.value,
         ...(apartMm.value > 0 ? { apartMm: apartMm.value } : {}),
-        ...(keptLens.value && kind.value !== 'board' ? { lens: keptLens.value } : {}),
+        ...(kind.value === 'board' ? { boards: keptBoards.value } : keptLens.value ? { lens: keptLens.value } : {}),
         ...(first ? { bytes: photo.bytes } : {}),
       });
       if (mine !== wanted.current) return;
@@ -144,7 +150,7 @@ export function PhotoTrace({ bench, photo }: { readonly bench: Bench; readonly p
               checked={kind.value === k}
               onChange={() =>
                 change(() => {
-                  kind.value = k;
+                  lastKind = kind.value = k;
                 })
               }
             />
@@ -308,27 +314,8 @@ export function PhotoTrace({ bench, photo }: { readonly bench: Bench; readonly p
           })
         }
       />
-      {found?.lens && (
-        <button type="button" class="button button-line" onClick={() => keepLens(found.lens ?? null)}>
-          {w.keepLens}
-        </button>
-      )}
-      {keptLens.value && (kind.value === 'a4' || kind.value === 'letter') && (
-        <p class="row">
-          <span>{w.lensKept}</span>
-          <button
-            type="button"
-            class="button button-line"
-            onClick={() =>
-              change(() => {
-                keepLens(null);
-              })
-            }
-          >
-            {w.forgetLens}
-          </button>
-        </p>
-      )}
+      {kind.value === 'board' && <BoardLens bench={bench} found={found} />}
+      {(kind.value === 'a4' || kind.value === 'letter') && <KeptLensNote onForget={() => void trace()} />}
       <div class="row">
         <input
           class="text"

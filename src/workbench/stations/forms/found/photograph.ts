@@ -1,5 +1,4 @@
 import { signal } from '@preact/signals';
-import type { KeptLens } from '../../../../core/form/index.ts';
 import { problem } from '../../../../core/problem.ts';
 import { name as asName, say } from '../../../../words/one-language.ts';
 import type { Bench } from '../../../store/bench.ts';
@@ -36,26 +35,6 @@ export async function takePhotograph(bench: Bench, file: File): Promise<void> {
 export function leavePhotograph(): void {
   if (photograph.value) URL.revokeObjectURL(photograph.value.url);
   photograph.value = null;
-}
-
-/** The camera's lens, from a checked board: kept in this browser, for it belongs to the camera and not to a job. */
-const lensPlace = 'laydown-lens';
-function lensKept(): KeptLens | null {
-  try {
-    return JSON.parse(localStorage.getItem(lensPlace) ?? 'null') as KeptLens | null;
-  } catch {
-    return null;
-  }
-}
-export const keptLens = signal<KeptLens | null>(lensKept());
-export function keepLens(lens: KeptLens | null): void {
-  keptLens.value = lens;
-  try {
-    if (lens) localStorage.setItem(lensPlace, JSON.stringify(lens));
-    else localStorage.removeItem(lensPlace);
-  } catch {
-    // Without room it is kept as long as the page is open.
-  }
 }
 
 /** What the thing lies on, which gives its size. */
