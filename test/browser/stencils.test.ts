@@ -286,7 +286,7 @@ describe('one stencil at a time', () => {
   test('an island bridged, laid loose or dropped: each with its price, and which shows less', async () => {
     const ways = page.locator('.island-ways .choice-mark');
     const price = async (i: number): Promise<number> =>
-      Number(/ΔE (\d+\.?\d*) over [\d.]+/.exec((await ways.nth(i).textContent()) ?? '')?.[1]);
+      Number(/over [\d.]+[^(]*\(ΔE00 (\d+\.?\d*)/.exec((await ways.nth(i).textContent()) ?? '')?.[1]);
     const [bridged, dropped] = [await price(0), await price(2)];
     expect(bridged).toBeGreaterThan(0);
     expect(dropped).toBeGreaterThan(0);
