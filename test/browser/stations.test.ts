@@ -26,10 +26,22 @@ async function goTo(page: Page, station: string): Promise<void> {
   await page.waitForSelector(`main[aria-busy=false] .${station}`);
 }
 
+/** Texts that are squeezed into a column a letter wide. */
+const squeezed = (page: Page): Promise<string[]> =>
+  page.locator('main :is(span, small, b, p, label, legend):visible').evaluateAll((all) =>
+    all
+      .filter((e) => {
+        const own = [...e.childNodes].some((n) => n.nodeType === 3 && (n.textContent ?? '').trim().length > 5);
+        const { width, height } = e.getBoundingClientRect();
+        return own && width > 2 && width < 24 && height > 60;
+      })
+      .map((e) => e.textContent ?? ''),
+  );
+
 // Every part of the stations that have no browser test of their own, at desk, tablet and phone width.
 const parts: Record<string, readonly string[]> = {
   stencils: [],
-  inks: ['Shelf', 'A wanted colour', 'Try inks', 'Order', 'Mixing', 'Saving a pot', 'Learning', 'Matching again'],
+  inks: ['Shelf', 'An ink by eye', 'A wanted colour', 'Try inks', 'Order', 'Mixing', 'Saving a pot', 'Learning', 'Matching again'],
 };
 
 describe.each(Object.entries(parts))('station %s', (station, names) => {
@@ -57,6 +69,7 @@ describe.each(Object.entries(parts))('station %s', (station, names) => {
         expect(await page.evaluate(() => document.documentElement.scrollWidth), `${station} ${name ?? ''} at ${width}`).toBeLessThanOrEqual(
           width,
         );
+        expect(await squeezed(page), `one letter a line: ${station} ${name ?? ''} at ${width}`).toEqual([]);
       }
       expect(complaints).toEqual([]);
     },

@@ -15,6 +15,7 @@ import { EmptyBench } from './EmptyBench.tsx';
 import { Tour } from './Guide.tsx';
 import { Header } from './header/Header.tsx';
 import { showThing } from './next-step.ts';
+import { hasPrintBeside, PrintBeside } from './PrintBeside.tsx';
 import type { ShellProps } from './props.ts';
 
 const wall = later(() => import('./prints/Wall.tsx').then((m) => m.Wall));
@@ -170,7 +171,10 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
         ) : job && comparing ? (
           <Arriving part={compare} props={{ bench, keeping, keeper }} {...waiting} />
         ) : job ? (
-          <Arriving key={current.id} part={current.view} props={{ bench }} {...waiting} />
+          <div class={hasPrintBeside(bench, current.id) ? 'with-print' : undefined}>
+            <Arriving key={current.id} part={current.view} props={{ bench }} {...waiting} />
+            {hasPrintBeside(bench, current.id) && <PrintBeside bench={bench} />}
+          </div>
         ) : started.value ? (
           <EmptyBench bench={bench} keeping={keeping} keeper={keeper} offline={offline} drawer={drawer} />
         ) : (

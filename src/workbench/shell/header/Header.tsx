@@ -132,7 +132,10 @@ function UndoRedo({ bench }: { readonly bench: Bench }) {
         aria-label={back ? w.undoThis(sayStep(back)) : w.undo}
         onClick={() => bench.undo()}
       >
-        {w.undo}
+        <span>
+          {w.undo}
+          {back && <span class="undo-step">:</span>}
+        </span>{' '}
         {back && <small class="undo-step">{sayStep(back)}</small>}
       </button>
       <button
