@@ -3,7 +3,8 @@ import { fingerprintOf, type JobBundle } from '../core/job/index.ts';
 import { linesToCut, type Plan } from '../core/plan/index.ts';
 import { fail } from '../core/problem.ts';
 import { quietTask, type Task } from '../core/task.ts';
-import { asWritten, length, lengths, name as asName, say, type Saying } from '../words/index.ts';
+import { asWritten, length, lengths, list, name as asName, say, type Saying } from '../words/index.ts';
+import { exposureFilm, filmFile, testedRuns, wedgeFilm } from './film/index.ts';
 import { overlapsCsv, recordCsv } from './files/csv.ts';
 import { cutDxf } from './files/cut-dxf.ts';
 import { cutSvg } from './files/cut-svg.ts';
@@ -28,7 +29,7 @@ import { fileVoice } from './voice.ts';
 export { sayUses } from './cut-uses.ts';
 export { makeLensBoard } from './pages/cut/lens-board.ts';
 export { makeDrawdownSheets } from './pages/ink/drawdown.ts';
-export { filmFile, filmOf, type Film, type FilmFormat, type MakePress, type ToneRun } from './film/index.ts';
+export { exposureFilm, filmFile, filmOf, wedgeFilm, type Film, type FilmFormat, type MakePress, type ToneRun } from './film/index.ts';
 export { greyPng, rgbPng } from './files/png.ts';
 export type { FontFiles } from './pdf/book.ts';
 export { packetParts, readParts, type PacketPart } from './parts.ts';
@@ -126,6 +127,7 @@ export async function makePacket(bundle: JobBundle, plan: Plan, wishes: PacketWi
     });
     await task.pause();
   }
+  if (cutting) files.push(...testFilms(plan, setting.reader));
   const both = (name: string, sheet: FlatSheet, what: Saying): void => {
     files.push({ path: `cut/${name}.svg`, bytes: text.encode(flatSvg(sheet, voice)), what });
     files.push({ path: `cut/${name}.dxf`, bytes: text.encode(flatDxf(sheet)), what: say('packet.sameForMachine') });
@@ -175,6 +177,31 @@ export async function makePacket(bundle: JobBundle, plan: Plan, wishes: PacketWi
   );
   task.report(1);
   return files;
+}
+
+/** As fine as any office printer: a laser or inkjet film for the bench to begin with. */
+const testFilmDpi = 600;
+
+/** Wedge and exposure strip of each screen, as films. */
+function testFilms(plan: Plan, reader: Setting['reader']): PacketFile[] {
+  const ask = { dpi: testFilmDpi, mirrored: false, reader };
+  return testedRuns(plan).flatMap(({ run, alike }) => [
+    {
+      path: `films/exposure-${fileName(run.id)}.pdf`,
+      bytes: filmFile(exposureFilm(plan, run, ask), 'pdf'),
+      what: say('halftone.stripFile'),
+    },
+    {
+      path: `films/wedge-${fileName(run.id)}.pdf`,
+      bytes: filmFile(wedgeFilm(plan, run, ask), 'pdf'),
+      what: say('halftone.wedgeFile', {
+        layers: list(
+          alike.map((l) => asName(l.name)),
+          'and',
+        ),
+      }),
+    },
+  ]);
 }
 
 /** The files to print: one for all or two, and those that stand apart. */
@@ -262,6 +289,11 @@ async function proofFiles(plan: Plan, task: Task): Promise<PacketFile[]> {
       task.report(0.5 + (0.45 * (i * runs + run)) / (plan.papers.length * runs), say('engine.drawingProofs'));
       await task.pause();
     }
+  }
+  for (const { paperId, width, height, rgb, mmPerPx } of plan.fromArm) {
+    const paper = asName(plan.papers.find((p) => p.id === paperId)?.name ?? paperId);
+    const what = say('halftone.fromArmFile', { paper });
+    files.push({ path: `proofs/${fileName(paperId)}-from-arm.png`, bytes: rgbPng(width, height, rgb, mmPerPx), what });
   }
   return files;
 }

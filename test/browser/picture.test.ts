@@ -115,6 +115,12 @@ test('the same picture as tone: films in inks of the shelf become the job, are s
   page.on('pageerror', (e) => complaints.push(e.message));
   await page.goto(`${letters.url}?job=open#picture`);
   await page.locator('main input[type=file]').first().setInputFiles(photograph);
+  // Or as lines for a knife: they are drawn, and could be the job.
+  await page.locator('[data-part=lines]').click();
+  await page.getByRole('radio', { name: 'Hatching both ways' }).check();
+  await page.getByRole('button', { name: 'Draw the lines' }).click();
+  await page.locator('.stencil-picture').waitFor();
+  expect(await violations(page)).toEqual([]);
   await page.locator('[data-part=tone]').click();
   const chosen = page.locator('.pots-row input:checked');
   while ((await chosen.count()) > 2) await chosen.last().click();
@@ -142,6 +148,15 @@ test('the same picture as tone: films in inks of the shelf become the job, are s
   // IHDR (PNG specification, third edition, 11.2.1): width, height, then the bits of a sample.
   expect(head.readUInt32BE(16)).toBeGreaterThan((readJobAt('examples/letters').job.image.widthMm / 25.4) * 300);
   expect(head[24]).toBe(1);
+  // The strip, and then the wedge: what they show is in the job, in one step each.
+  await page.getByRole('textbox', { name: 'What each row held' }).fill('10-90, 5-95, 3-97, -');
+  await page.getByRole('button', { name: 'Take this exposure' }).click();
+  await page.getByText('Expose 120 s, as the test strip showed').waitFor();
+  await page.getByRole('textbox', { name: 'Or type its steps' }).fill('0: 0.05\n10: 0.2\n30: 0.42\n50: 0.6\n80: 0.9\n100: 1.1');
+  await page.getByRole('button', { name: 'Take these steps' }).click();
+  await page.getByRole('button', { name: 'Forget this wedge' }).waitFor();
+  const [wedge] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'The wedge as PDF' }).click()]);
+  expect(wedge.suggestedFilename()).toMatch(/-wedge\.pdf$/);
   expect(complaints).toEqual([]);
   await page.close();
   await letters.close();

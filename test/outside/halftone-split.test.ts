@@ -3,7 +3,7 @@ import UTIF from 'utif2';
 import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { askSplit, type SplitAnswer } from '../../src/core/asks/index.ts';
-import { deltaE00, labFromXyz, xyzFromSrgb, type Lab } from '../../src/core/colour/index.ts';
+import { deltaE00, labFromXyz, srgbFromXyz, xyzFromLab, xyzFromSrgb, type Lab } from '../../src/core/colour/index.ts';
 import { prepareLetters } from '../../src/core/form/index.ts';
 import { toneForesight } from '../../src/core/halftone/index.ts';
 import type { Picture } from '../../src/core/image/index.ts';
@@ -128,6 +128,27 @@ describe('tone among cut layers', () => {
     expect(c.mix!.printedGrams).toBeGreaterThan(0);
     expect(made.papers[0].tones!.layers).toEqual(['y', 'c']);
     expect(made.papers[0].tones!.carries).toEqual([false, true]);
+  });
+
+  test('from arm’s length it is what the tones under each place come to, over what is cut', () => {
+    const [seen] = made.fromArm;
+    expect(seen.paperId).toBe(made.papers[0].id);
+    expect(seen.width * seen.mmPerPx).toBeCloseTo(job.image.widthMm, 0);
+    const { tones } = made.papers[0];
+    const { lab } = toneForesight(tones!.model);
+    const [, c] = made.layers;
+    // The bar lies over the left half, the film's ramp over all.
+    for (const share of [0.1, 0.3, 0.45, 0.55, 0.8, 0.95]) {
+      const [x, y] = [Math.floor(share * seen.width), seen.height >> 1];
+      const film =
+        c.tone!.plane[Math.floor((y / seen.height) * made.codes.height) * made.codes.width + Math.floor(share * made.codes.width)] / 255;
+      const rgb = Array.from(seen.rgb.subarray((y * seen.width + x) * 3, (y * seen.width + x) * 3 + 3), (v) => v / 255);
+      const shown = labFromXyz(xyzFromSrgb(rgb as [number, number, number]));
+      // As a screen can show it: strong cyans lie outside.
+      const { hex } = srgbFromXyz(xyzFromLab(lab([share < 0.5 ? 1 : 0, film])));
+      const told = [1, 3, 5].map((at) => parseInt(hex.slice(at, at + 2), 16) / 255) as [number, number, number];
+      expect(deltaE00(shown, labFromXyz(xyzFromSrgb(told)))).toBeLessThan(1);
+    }
   });
 
   test('a Plan is data: what carries it from worker to page loses nothing', () => {

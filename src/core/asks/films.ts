@@ -1,4 +1,4 @@
-import { curveAt, moireOf, seen, type Raster } from '../halftone/index.ts';
+import { curveAt, moireOf, moirePicture, seen, type Raster, type TonePatch } from '../halftone/index.ts';
 import type { Plan, PlannedLayer, PlannedTone } from '../plan/index.ts';
 import { figure, film, length, list, name as asName, say, share, type Saying } from '../../words/say.ts';
 
@@ -32,6 +32,16 @@ export function filmBands(plan: Pick<Plan, 'layers'>): Saying[] {
     );
 }
 
+/** Of the patch that shows the bands at true size, mm. */
+export const bandsPatchMm = { widthMm: 60, heightMm: 40 } as const;
+
+/** Half tones of all films on one another, on one paper, at true size: how their bands would look. null: no film of dots. */
+export function bandsPatch(plan: Pick<Plan, 'layers'>, paper: Pick<Plan['papers'][number], 'palette'>): TonePatch | null {
+  const films = plan.layers.flatMap(({ bit, tone, inkId }) => (tone && inkId !== null ? [{ ...tone, bit, cover: 0.5 }] : []));
+  if (!films.some((f) => f.by === 'dots')) return null;
+  return moirePicture(films, paper.palette, bandsPatchMm.widthMm, bandsPatchMm.heightMm);
+}
+
 /** The page holds its papers without what it does not show. */
 export interface WithTones {
   readonly papers: readonly Pick<Plan['papers'][number], 'tones'>[];
@@ -58,5 +68,6 @@ export function filmSays(plan: WithTones, layer: Pick<PlannedLayer, 'id'> & { re
           gain,
         }),
     say('halftone.filmCovers', { film: share(tone.meanOnFilm, 0), paper: share(tone.meanOnPaper, 0) }),
+    ...(tone.exposeSeconds === null ? [] : [say('halftone.filmExposed', { time: figure(tone.exposeSeconds, 1, false) })]),
   ];
 }

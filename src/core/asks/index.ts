@@ -21,11 +21,25 @@ export { colourInPicture, guessesOf, inkByEye, starterInks, withGuess, type Gues
 export { photographOf } from './photo.ts';
 export { partsOfLayer } from './ink/pot.ts';
 export { changedOverlaps, differencesOf, movedRuns, type ChangedOverlap, type Difference } from './differences.ts';
-export { lampName, sayParting, underLamp } from './ink/lamps.ts';
+export { lampName, movesMost, pictureUnderLamp, sayParting, sayPlace, underLamp } from './ink/lamps.ts';
+export type { PrintedOn, PrintedOnAsk } from './ink/printed-on.ts';
+export { jarsOfShelf, type ShelfJar } from './ink/shelf-jars.ts';
 export { askSpread, usualHand, withWay, type Spread, type SpreadAsk, type SpreadOverlap, type SpreadWay } from './ink/spread.ts';
 export { wantedHere, type WantedHere } from './ink/wanted.ts';
 export { copyOfPrint, nextPrint, printStages, stageOf, type PrintStage } from './prints.ts';
-export { askLines, type LinesAnswer, type LinesQuestion } from './lines.ts';
-export { filmBands, filmSays, halfTone, type WithTones } from './films.ts';
+export { askLines, usualPitch, type LinesAnswer, type LinesQuestion } from './lines.ts';
+export { bandsPatch, bandsPatchMm, filmBands, filmSays, halfTone, type WithTones } from './films.ts';
 export { askSplit, fewestInks, mostInks, type SplitAnswer, type SplitQuestion } from './split.ts';
 export { askTones, readChart, type Chart, type ToneField } from './ink/tones.ts';
+export {
+  wedgeCurve,
+  wedgeFromFile,
+  wedgeFromPhoto,
+  wedgeFromText,
+  wedgeProblems,
+  withWedge,
+  type WedgeAt,
+  type WedgeCurve,
+  type WedgeRead,
+} from './wedge.ts';
+export { askExposure, readRows, withExposure, type ExposureAnswer } from './exposure.ts';

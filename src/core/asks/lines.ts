@@ -1,5 +1,5 @@
 import { labFromXyz, xyzFromSrgb } from '../colour/index.ts';
-import { toneCut, type LineWay, type ToneCut } from '../halftone/index.ts';
+import { directionField, toneCut, type LineWay, type ToneCut } from '../halftone/index.ts';
 import { cropOf, scaledSrgb, type Crop, type Picture } from '../image/index.ts';
 import { freshId, parseJob, type Job } from '../job/index.ts';
 import { materialOf, materialsOf } from '../plan/index.ts';
@@ -26,12 +26,18 @@ export interface LinesAnswer {
   readonly cut: ToneCut;
 }
 
+/** From line to line where nobody says: half of the tones lie in a material's reach. */
+export function usualPitch(job: Job, materialId?: string): number {
+  const { leastBridgeMm, leastOpeningMm } = materialOf(materialsOf(job), materialId);
+  return Math.ceil(2.2 * (leastBridgeMm + leastOpeningMm) * 2) / 2;
+}
+
 /** A picture's tone as openings that a knife can cut: a form, its cut and a run through it. */
 export function askLines(job: Job, picture: Picture, question: LinesQuestion): LinesAnswer {
   const material = materialOf(materialsOf(job), question.materialId);
   const { leastBridgeMm, leastOpeningMm } = material;
   const least = leastBridgeMm + leastOpeningMm;
-  const pitchMm = question.pitchMm ?? Math.ceil(2.2 * least * 2) / 2;
+  const pitchMm = question.pitchMm ?? usualPitch(job, question.materialId);
   if (pitchMm < least * 1.05)
     fail(
       'pitch-too-small',
@@ -64,7 +70,9 @@ export function askLines(job: Job, picture: Picture, question: LinesQuestion): L
     pitchMm,
     leastBridgeMm,
     leastOpeningMm,
-    angleDeg: question.angleDeg,
+    angleDeg: question.angleDeg ?? (question.way === 'hatch' ? 45 : 0),
+    direction:
+      question.way === 'flow' ? directionField({ data: dark, width, height }, width / widthMm, pitchMm, question.angleDeg ?? 0) : undefined,
     centreMm: question.centreMm,
     punchesMm: job.knife?.punchesMm,
     cover,

@@ -1,6 +1,7 @@
 /** Ink films: readings → inks, mixing, overlaps, recipes, correcting, learning. */
 export type { Film, GroundReading, Ink, InkFound, Place, Reading, ReadingKind, Surface, Trust } from './types.ts';
 export { readingProblems, sigmaOf, spectrumFromReading } from './reading/reading.ts';
+export { chosen } from './chosen.ts';
 export { defaultSurface, internal, measured } from './film/surface.ts';
 export { addFilm, effectiveShare, filmOf, filmOfBand, kAndSOfFilm, stackReflectance, thinned } from './film/film.ts';
 export { clearInk, inkOverOneGround, inkOverTwoGrounds } from './reading/from-drawdown.ts';
@@ -51,8 +52,8 @@ export { rectQuad, sampleQuad } from './photo/sample.ts';
 export type { Photograph, Point, Quad } from './photo/sample.ts';
 export { spaceFromProfile, srgbSpace, wideSpace } from './photo/space.ts';
 export type { PhotoSpace } from './photo/space.ts';
-export { drawdownSheet, readSheetPhoto, usualLadder } from './reading/sheet.ts';
-export type { DrawdownSheet, SheetBox, SheetRead, SheetRect } from './reading/sheet.ts';
+export { drawdownSheet, quadsOnPhoto, readSheetPhoto, usualLadder } from './reading/sheet.ts';
+export type { DrawdownSheet, SheetBox, SheetMark, SheetRead, SheetRect } from './reading/sheet.ts';
 export { emptyShelf, inkOfLot, lotInUse, mergeShelves, readShelf, writeShelf } from './shelf/shelf.ts';
 export { starterPatches, starterShelf, starterSigma, type StarterId } from './shelf/starter.ts';
 export { compareGuess, doubtOfGuess, labOfHex, readingByEye, screenSigma, type GuessCompared, type GuessedBy } from './by-eye/guess.ts';

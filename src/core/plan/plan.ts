@@ -17,6 +17,7 @@ import { recolour, type Recoloured } from './parts/colour/recolour.ts';
 import { registerOf } from './parts/press/register.ts';
 import { planShapes } from './parts/cut/shapes.ts';
 import { planStock } from './parts/cut/stock.ts';
+import { seenFromArm } from './parts/tone/from-arm.ts';
 import { layTheTones } from './parts/tone/lay.ts';
 import { screensOf } from './parts/tone/screens.ts';
 import type { Plan } from './types.ts';
@@ -132,6 +133,7 @@ function makePlan(bundle: PlanInput, memory: Memory, report: Task['report']): Pl
     inks: planInks(job, inks),
     codes,
     papers,
+    fromArm: seenFromArm(codes, plannedLayers, papers, memory),
     press,
     register,
     edition,

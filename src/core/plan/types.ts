@@ -2,6 +2,7 @@ import type { Job } from '../job/index.ts';
 import type { Codes } from '../print/index.ts';
 import type { Problem } from '../problem.ts';
 import type { PlannedCut, PlannedForm, PlannedInk, PlannedLayer, PlannedPaper } from './planned.ts';
+import type { FromArm } from './parts/tone/from-arm.ts';
 import type { PlannedPress } from './parts/press/press.ts';
 import type { PlannedEdition } from './parts/press/edition.ts';
 import type { PlannedRegister } from './parts/press/register.ts';
@@ -21,6 +22,8 @@ export interface Plan {
   /** One byte a pixel: which layers lie there. Bit of a layer: `PlannedLayer.bit`. Open layers have their bit too. */
   readonly codes: Codes;
   readonly papers: readonly PlannedPaper[];
+  /** Prints with tone as eyes see them from arm's length, by paper: none where all is cut, or the sheet is printed already. */
+  readonly fromArm: readonly FromArm[];
   readonly press: PlannedPress;
   readonly register: PlannedRegister;
   readonly edition: PlannedEdition;

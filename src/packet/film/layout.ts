@@ -1,15 +1,6 @@
-import { makeShape, mapRegion, rasterize, regionBox, type Region } from '../../core/form/index.ts';
 import type { Plan, PlannedLayer, PlannedTone } from '../../core/plan/index.ts';
 import { figure, film, name as asName, say, tell, type Reader, type Saying } from '../../words/index.ts';
-
-/** A patch of black and bare that stands outside the image. */
-export interface Stamp {
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
-  readonly height: number;
-  readonly data: Uint8Array;
-}
+import { markMm, registerMark, stampOf, textLine, type Stamp } from './stamps.ts';
 
 export interface FilmAsk {
   readonly dpi: number;
@@ -52,10 +43,6 @@ export function filmLayout(plan: Plan, layer: ToneRun, { dpi, mirrored, reader }
   const width = px(widthMm + 2 * sideMm),
     height = px(topMm + heightMm + footMm);
   const image = { x: px(sideMm), y: px(topMm), width: px(widthMm), height: px(heightMm) };
-  const stamp = (region: Region, xMm: number, yMm: number, wMm: number, hMm: number): Stamp => {
-    const grid = { originXMm: 0, originYMm: 0, mmPerPx: 1 / perMm, width: px(wMm), height: px(hMm) };
-    return { x: px(xMm), y: px(yMm), width: grid.width, height: grid.height, data: rasterize(region, grid) };
-  };
   const [cx, cy] = [sideMm + widthMm / 2, topMm + heightMm / 2];
   const marks = (
     [
@@ -64,86 +51,43 @@ export function filmLayout(plan: Plan, layer: ToneRun, { dpi, mirrored, reader }
       [sideMm / 2, cy],
       [sideMm + widthMm + sideMm / 2, cy],
     ] as const
-  ).map(([x, y]) => stamp(registerMark(), x - markMm / 2, y - markMm / 2, markMm, markMm));
+  ).map(([x, y]) => stampOf(perMm, registerMark(), x - markMm / 2, y - markMm / 2, markMm, markMm));
   const stepsMm = Math.max(leastStepMm, Math.min(stepMm, widthMm / wedgeCovers.length));
   const covers = wedgeCovers.slice(0, Math.max(1, Math.floor((widthMm + 2 * sideMm) / stepsMm)));
   const wedgeMm = { x: Math.max(1, cx - (covers.length * stepsMm) / 2), y: topMm + heightMm + 9 };
   const labels = covers.map((cover, i) =>
-    text(String(Math.round(cover * 100)), 1.6, wedgeMm.x + (i + 0.2) * stepsMm, wedgeMm.y + stepMm + 0.8),
+    textLine(String(Math.round(cover * 100)), 1.6, wedgeMm.x + (i + 0.2) * stepsMm, wedgeMm.y + stepMm + 0.8),
   );
-  const tone = layer.tone;
   const first = say('halftone.filmOf', { title: asName(plan.job.title), run: layer.run, layer: asName(layer.name) });
-  const second =
-    tone.by === 'grain'
-      ? say('halftone.filmGrain', { least: film(tone.leastDotMicrons, 0), dpi })
-      : say('halftone.filmDots', {
-          ruling: figure(tone.rulingPerCm, 1, false),
-          angle: figure(tone.angleDeg, 1, false),
-          shape: say(`halftone.${tone.shape}Dots`),
-          least: film(tone.leastDotMicrons, 0),
-          dpi,
-        });
+  const second = dotsSay(layer.tone, dpi);
   const third = say(mirrored ? 'halftone.filmMirrored' : 'halftone.filmStraight');
   const told = (saying: Saying): string => tell(saying, reader);
   const room = widthMm + 2 * sideMm - 4;
   const lines = [
-    text(told(first), 2.6, 2, 2.5, room),
-    text(told(second), 1.9, 2, wedgeMm.y + stepMm + 4.4, room),
-    text(told(third), 1.9, 2, wedgeMm.y + stepMm + 7.6, room),
+    textLine(told(first), 2.6, 2, 2.5, room),
+    textLine(told(second), 1.9, 2, wedgeMm.y + stepMm + 4.4, room),
+    textLine(told(third), 1.9, 2, wedgeMm.y + stepMm + 7.6, room),
   ];
   return {
     width,
     height,
     pixelsPerMm: perMm,
     image,
-    stamps: [...marks, ...[...labels, ...lines].map(({ region, x, y, w, h }) => stamp(region, x, y, w, h))],
+    stamps: [...marks, ...[...labels, ...lines].map(({ region, x, y, w, h }) => stampOf(perMm, region, x, y, w, h))],
     wedge: { x: px(wedgeMm.x), y: px(wedgeMm.y), width: px(stepsMm), height: px(stepMm), covers },
   };
 }
 
-interface Line {
-  readonly region: Region;
-  readonly x: number;
-  readonly y: number;
-  readonly w: number;
-  readonly h: number;
-}
-
-/** A line of text as shapes; smaller where it would not go into its room. */
-function text(words: string, capMm: number, x: number, y: number, room = 100): Line {
-  const shape = (capHeightMm: number): Region =>
-    makeShape({ kind: 'letters', text: words, capHeightMm, weight: 'semibold', bridgeMm: 0, spaceMm: 0 }).region;
-  const wide = widthOf(shape(capMm));
-  const region = wide > room ? shape((capMm * room) / wide) : shape(capMm);
-  const box = regionBox(region);
-  return {
-    region: mapRegion(region, (px, py) => [px - box.minX, py - box.minY]),
-    x,
-    y,
-    w: widthOf(region) + 0.1,
-    h: box.maxY - box.minY + 0.1,
-  };
-}
-
-function widthOf(region: Region): number {
-  const box = regionBox(region);
-  return Math.max(0, box.maxX - box.minX);
-}
-
-const markMm = 7,
-  hairMm = 0.15;
-
-/** A cross of hairlines in a ring. */
-function registerMark(): Region {
-  const m = markMm / 2,
-    h = hairMm / 2;
-  const circle = (r: number, turn: 1 | -1): Float64Array =>
-    Float64Array.from(
-      Array.from({ length: 96 }, (_, i) => (turn * i * 2 * Math.PI) / 96).flatMap((t) => [m + r * Math.cos(t), m + r * Math.sin(t)]),
-    );
-  const cross = Float64Array.of(
-    ...[m - h, 0, m + h, 0, m + h, m - h, 2 * m, m - h, 2 * m, m + h, m + h, m + h],
-    ...[m + h, 2 * m, m - h, 2 * m, m - h, m + h, 0, m + h, 0, m - h, m - h, m - h],
-  );
-  return { rings: [circle(2.2, 1), circle(2.2 - hairMm, -1), cross] };
+/** How a film's dots stand, in one line. */
+export function dotsSay(tone: Pick<PlannedTone, 'by' | 'shape' | 'rulingPerCm' | 'angleDeg' | 'leastDotMicrons'>, dpi: number): Saying {
+  const least = film(tone.leastDotMicrons, 0);
+  return tone.by === 'grain'
+    ? say('halftone.filmGrain', { least, dpi })
+    : say('halftone.filmDots', {
+        ruling: figure(tone.rulingPerCm, 1, false),
+        angle: figure(tone.angleDeg, 1, false),
+        shape: say(`halftone.${tone.shape}Dots`),
+        least,
+        dpi,
+      });
 }

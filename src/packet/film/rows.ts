@@ -1,10 +1,11 @@
 import { screener, type ScreenAsk } from '../../core/halftone/index.ts';
 import type { Plan } from '../../core/plan/index.ts';
+import type { Stamp } from './stamps.ts';
 import { filmLayout, type FilmAsk, type FilmLayout, type ToneRun } from './layout.ts';
 
 /** A film positive, row by row: nothing of its size is ever held. */
 export interface Film {
-  readonly layout: FilmLayout;
+  readonly layout: Pick<FilmLayout, 'width' | 'height' | 'pixelsPerMm'>;
   /** Bytes of a row, eight pixels each, the left one in the high bit; set where the film is black. */
   readonly lineBytes: number;
   /** As the dots come out on these pixels; null for grain. */
@@ -13,7 +14,7 @@ export interface Film {
   readonly row: (y: number, line: Uint8Array) => void;
 }
 
-export function filmOf(plan: Plan, layer: ToneRun, ask: FilmAsk): Film {
+export function filmOf(plan: Plan, layer: ToneRun, ask: FilmAsk): Film & { readonly layout: FilmLayout } {
   const layout = filmLayout(plan, layer, ask);
   const { tone } = layer;
   const { image, wedge, width, stamps } = layout;
@@ -39,23 +40,9 @@ export function filmOf(plan: Plan, layer: ToneRun, ask: FilmAsk): Film {
       for (let x = 0; x <= steps.length; x += wedge.width) if (wedge.x + x < width) black[wedge.x + x] = 1;
     }
     if (y === wedge.y || y === wedge.y + wedge.height - 1) black.fill(1, wedge.x, Math.min(width, wedge.x + steps.length));
-    for (const stamp of stamps) {
-      if (y < stamp.y || y >= stamp.y + stamp.height) continue;
-      const from = (y - stamp.y) * stamp.width;
-      const most = Math.min(stamp.width, width - stamp.x);
-      for (let x = Math.max(0, -stamp.x); x < most; x++) black[stamp.x + x] |= stamp.data[from + x];
-    }
+    putStamps(stamps, y, width, black);
     if (ask.mirrored) black.subarray(0, width).reverse();
-    for (let i = 0, x = 0; i < line.length; i++, x += 8)
-      line[i] =
-        (black[x] << 7) |
-        (black[x + 1] << 6) |
-        (black[x + 2] << 5) |
-        (black[x + 3] << 4) |
-        (black[x + 4] << 3) |
-        (black[x + 5] << 2) |
-        (black[x + 6] << 1) |
-        black[x + 7];
+    packRow(black, line);
   };
   return { layout, lineBytes: Math.ceil(width / 8), cell: onImage.cell, row };
 }
@@ -84,4 +71,28 @@ function upsampled(w: number, h: number, plane: Uint8Array, width: number, heigh
     }
     return out;
   };
+}
+
+/** What stands beside the dots, on one row. */
+export function putStamps(stamps: readonly Stamp[], y: number, width: number, black: Uint8Array): void {
+  for (const stamp of stamps) {
+    if (y < stamp.y || y >= stamp.y + stamp.height) continue;
+    const from = (y - stamp.y) * stamp.width;
+    const most = Math.min(stamp.width, width - stamp.x);
+    for (let x = Math.max(0, -stamp.x); x < most; x++) black[stamp.x + x] |= stamp.data[from + x];
+  }
+}
+
+/** A byte a pixel → a bit a pixel, the left one high. `black` is eight longer than the row. */
+export function packRow(black: Uint8Array, line: Uint8Array): void {
+  for (let i = 0, x = 0; i < line.length; i++, x += 8)
+    line[i] =
+      (black[x] << 7) |
+      (black[x + 1] << 6) |
+      (black[x + 2] << 5) |
+      (black[x + 3] << 4) |
+      (black[x + 4] << 3) |
+      (black[x + 5] << 2) |
+      (black[x + 6] << 1) |
+      black[x + 7];
 }

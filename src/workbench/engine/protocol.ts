@@ -1,10 +1,11 @@
-import type { ByColour, SplitQuestion } from '../../core/asks/index.ts';
+import type { ByColour, LinesAnswer, LinesQuestion, SplitQuestion, WedgeAt, WedgeRead } from '../../core/asks/index.ts';
+import type { Illuminant } from '../../core/colour/index.ts';
 import type { BoardSeen, DrawingReading, KeptLens } from '../../core/form/index.ts';
 import type { Job } from '../../core/job/index.ts';
 import type { Plan, PlannedLayer, PlannedPaper } from '../../core/plan/index.ts';
 import type { Codes } from '../../core/print/index.ts';
 import type { Problem } from '../../core/problem.ts';
-import type { Saying } from '../../words/index.ts';
+import type { Saying } from '../../words/one-language.ts';
 import type { FilmFormat, PacketPart, PagePreview, PrinterPage, StockFormat } from '../../packet/index.ts';
 import type { InkQuestions } from './ink-questions.ts';
 import type { Parcel } from './parcel.ts';
@@ -39,7 +40,7 @@ export interface Questions extends InkQuestions {
   /** A .laydown file, or the files of a folder → a job. */
   readonly openJob: { ask: { readonly file: Uint8Array; readonly name: string } | { readonly files: Attachments }; answer: OpenedJob };
   readonly saveJob: { ask: OpenedJob; answer: Uint8Array };
-  /** Proof over a sheet that is printed already, `width` × `height` pixels, one word each; after so many runs (all if left out), as on that sheet of `register.draws` (in register if left out); `other`: of the version asked for last by `otherPlan`. */
+  /** Proof over a sheet that is printed already, `width` × `height` pixels, one word each; after so many runs (all if left out), as on that sheet of `register.draws` (in register if left out); under `lamp` (D50 if left out); `other`: of the version asked for last by `otherPlan`. */
   readonly proof: {
     ask: {
       readonly paperId: string;
@@ -47,6 +48,7 @@ export interface Questions extends InkQuestions {
       readonly height: number;
       readonly runs?: number;
       readonly sheet?: number;
+      readonly lamp?: Illuminant;
       readonly other?: boolean;
     };
     answer: Uint32Array;
@@ -70,16 +72,27 @@ export interface Questions extends InkQuestions {
   readonly trace: { ask: TraceAsk; answer: TraceAnswer };
   /** The checked board that a lens is read from, as a PDF. */
   readonly lensBoard: { ask: { readonly page: 'a4' | 'letter'; readonly language?: string }; answer: Uint8Array };
-  /** The film of a run of tone as a file of one bit a pixel. */
+  /** The film of a run of tone as a file of one bit a pixel, or its wedge, or its exposure strip. */
   readonly film: {
     ask: {
       readonly layerId: string;
+      readonly what?: 'image' | 'wedge' | 'strip';
       readonly format: FilmFormat;
       readonly dpi: number;
       readonly mirrored: boolean;
       readonly language: string;
     };
     answer: MadeFile;
+  };
+  /** A picture's tone as lines that a knife can cut. */
+  readonly lines: {
+    ask: { readonly job: Job; readonly bytes: Uint8Array; readonly name: string; readonly question: LinesQuestion };
+    answer: MadeLines;
+  };
+  /** What was read of a printed wedge: a photograph or a file by its name, or typed. */
+  readonly wedge: {
+    ask: WedgeAt & ({ readonly bytes: Uint8Array; readonly name: string } | { readonly text: string });
+    answer: WedgeRead;
   };
   /** A picture of the job into runs of tone. */
   readonly split: {
@@ -102,7 +115,6 @@ export interface Questions extends InkQuestions {
   /** A fingerprint of the Plan's codes and colours: the same job gives the same one on every machine. */
   readonly digest: { ask: Record<never, never>; answer: PlanDigest };
 }
-/** What of the packet is wanted, and how it is printed. */
 /** One run's film: the grey picture that the job keeps, and a small one to look at. */
 export interface SplitFilm extends MadeFile {
   readonly layer: string;
@@ -124,6 +136,10 @@ export interface MadeSplit {
   readonly most: number;
 }
 
+/** The job with lines, and what is open in them. */
+export type MadeLines = Omit<LinesAnswer, 'cut'> & LinesAnswer['cut'];
+
+/** What of the packet is wanted, and how it is printed. */
 export interface PacketAsk {
   readonly page: PrinterPage;
   readonly only?: readonly PacketPart[];

@@ -29,6 +29,38 @@ export function parallelLines({ widthMm, heightMm, pitchMm, marginMm }: GuideAsk
   );
 }
 
+/** Lines in a patch of the hatching: it is square. */
+const linesAPatch = 4;
+export const hatchSide = (pitchMm: number): number => linesAPatch * pitchMm;
+
+/**
+ * Hatching in two directions: patches side by side, as a basket is woven, each across its neighbours. Lines that crossed would cut out
+ * what lies between them; these end before the next patch's first one.
+ */
+export function hatching(ask: GuideAsk & { readonly bridgeMm: number }, angleDeg: number): GuideLine[] {
+  const { widthMm, heightMm, pitchMm, bridgeMm } = ask;
+  const turn = (angleDeg * Math.PI) / 180;
+  const [c, s] = [Math.cos(turn), Math.sin(turn)];
+  const side = hatchSide(pitchMm);
+  const n = Math.ceil(Math.hypot(widthMm, heightMm) / 2 / side);
+  const along = side - bridgeMm;
+  const out: GuideLine[] = [];
+  for (let row = -n; row <= n; row++)
+    for (let column = -n; column <= n; column++)
+      for (let line = 0; line < linesAPatch; line++) {
+        const across = (line + 0.5) * pitchMm - side / 2;
+        const points = Array.from({ length: Math.floor(along / lineStepMm) + 1 }, (_, i): [number, number] => {
+          const at = i * lineStepMm - along / 2;
+          const [u, v] = (row + column) % 2 === 0 ? [at, across] : [across, at];
+          const [x, y] = [column * side + u, row * side + v];
+          return [widthMm / 2 + x * c - y * s, heightMm / 2 + x * s + y * c];
+        });
+        // Half way along a bridge's distance: so short a line needs none.
+        out.push(...inside(points, ask, 0.5));
+      }
+  return out;
+}
+
 /** Rings around a place. */
 export function rings(ask: GuideAsk, [cx, cy]: readonly [number, number]): GuideLine[] {
   const reach = Math.max(...[0, ask.widthMm].flatMap((x) => [0, ask.heightMm].map((y) => Math.hypot(x - cx, y - cy))));

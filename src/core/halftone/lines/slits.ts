@@ -14,6 +14,9 @@ export interface GuideLine {
   /** x, y, x, y, … at even steps. */
   readonly points: Float64Array;
   readonly stagger: number;
+  /** Where lines are not evenly apart: what each point stands for, and how far its nearest neighbour is. */
+  readonly spacing?: Float64Array;
+  readonly room?: Float64Array;
 }
 
 /** Steps along a line. */
@@ -30,11 +33,12 @@ export function slitsAlong(lines: readonly GuideLine[], cover: (x: number, y: nu
   const { pitchMm, leastOpeningMm, leastBridgeMm, longestMm } = rules;
   const widest = pitchMm - leastBridgeMm;
   const rings: Float64Array[] = [];
-  for (const { points, stagger } of lines) {
+  for (const { points, stagger, spacing, room } of lines) {
     const n = points.length / 2;
     const width = Float64Array.from({ length: n }, (_, i) => {
-      const asked = cover(points[2 * i], points[2 * i + 1]) * pitchMm;
-      return asked < leastOpeningMm / 2 ? 0 : Math.min(widest, Math.max(leastOpeningMm, asked));
+      const asked = cover(points[2 * i], points[2 * i + 1]) * (spacing?.[i] ?? pitchMm);
+      const most = room ? room[i] - leastBridgeMm : widest;
+      return asked < leastOpeningMm / 2 || most < leastOpeningMm ? 0 : Math.min(most, Math.max(leastOpeningMm, asked));
     });
     const bridge = Math.ceil((leastBridgeMm * 1.05) / lineStepMm),
       longest = Math.max(2, Math.floor(longestMm / lineStepMm)),

@@ -1,12 +1,18 @@
 import type { Region } from '../../form/index.ts';
-import { parallelLines, rings, spiral, type GuideAsk } from './guides.ts';
-import { slitsAlong, type LineRules } from './slits.ts';
+import { hatching, hatchSide, parallelLines, rings, spiral, type GuideAsk } from './guides.ts';
+import type { Direction } from './flow-field.ts';
+import { flowLines } from './flow-lines.ts';
+import { slitsAlong, type GuideLine, type LineRules } from './slits.ts';
 
-export type LineWay = 'parallel' | 'rings' | 'spiral' | 'holes';
+/** Ways of tone by lines and holes, as they are offered. */
+export const lineWays = ['parallel', 'hatch', 'flow', 'rings', 'spiral', 'holes'] as const;
+export type LineWay = (typeof lineWays)[number];
 
 export interface ToneCutAsk extends Omit<GuideAsk, 'marginMm'>, Omit<LineRules, 'longestMm'> {
   readonly way: LineWay;
   readonly angleDeg?: number;
+  /** Of lines that flow: which way at a place. */
+  readonly direction?: Direction;
   /** Of rings and spiral; left out: the image's middle. */
   readonly centreMm?: readonly [number, number];
   /** Of holes: the punches at hand. */
@@ -30,16 +36,36 @@ const longestMm = 60;
 export function toneCut(ask: ToneCutAsk): ToneCut {
   const { pitchMm, leastOpeningMm, leastBridgeMm, widthMm, heightMm } = ask;
   if (ask.way === 'holes') return holes(ask);
-  const guide = { widthMm, heightMm, pitchMm, marginMm: leastBridgeMm };
+  // The widest opening ends at the image's edge; lines that flow know it themselves.
+  const marginMm = ask.way === 'flow' ? leastBridgeMm : Math.max(leastBridgeMm, (pitchMm - leastBridgeMm) / 2);
+  const guide = { widthMm, heightMm, pitchMm, marginMm };
   const centre = ask.centreMm ?? [widthMm / 2, heightMm / 2];
-  const lines =
-    ask.way === 'parallel' ? parallelLines(guide, ask.angleDeg ?? 0) : ask.way === 'rings' ? rings(guide, centre) : spiral(guide, centre);
   const rules: LineRules = { pitchMm, leastOpeningMm, leastBridgeMm: leastBridgeMm * 1.02, longestMm };
-  return {
-    region: slitsAlong(lines, ask.cover, rules),
+  const longest = ask.way === 'hatch' ? hatchSide(pitchMm) - leastBridgeMm : longestMm;
+  const ends = {
     lightest: leastOpeningMm / pitchMm,
-    darkest: ((pitchMm - leastBridgeMm) / pitchMm) * (longestMm / (longestMm + leastBridgeMm)),
+    darkest: ((pitchMm - leastBridgeMm) / pitchMm) * (longest / (longest + leastBridgeMm)),
   };
+  return { region: slitsAlong(guidesOf(ask, guide, centre), ask.cover, rules), ...ends };
+}
+
+function guidesOf(
+  { way, angleDeg = 0, direction, leastBridgeMm }: ToneCutAsk,
+  guide: GuideAsk,
+  centre: readonly [number, number],
+): GuideLine[] {
+  switch (way) {
+    case 'hatch':
+      return hatching({ ...guide, bridgeMm: leastBridgeMm * 1.02 }, angleDeg);
+    case 'rings':
+      return rings(guide, centre);
+    case 'spiral':
+      return spiral(guide, centre);
+    case 'flow':
+      return direction ? flowLines(guide, direction) : parallelLines(guide, angleDeg);
+    default:
+      return parallelLines(guide, angleDeg);
+  }
 }
 
 /** Round holes in staggered rows, each of the punch whose area comes nearest to the tone over its place. */

@@ -57,24 +57,25 @@ export function seen({ periodMm, weight }: Moire): number {
 }
 
 export interface AngleAsk {
-  /** Of each film. */
-  readonly rulings: readonly { readonly perCm: number; readonly oneWay?: boolean }[];
-  readonly meshPerCm: number;
+  /** Of each film, and the mesh that it is printed through. */
+  readonly rulings: readonly { readonly perCm: number; readonly oneWay?: boolean; readonly meshPerCm: number }[];
   /** Angles that are decided. */
   readonly fixed?: readonly (number | undefined)[];
 }
 
 /** What the worst pair of rasters shows, mesh and films. */
-export function worstSeen({ rulings, meshPerCm }: AngleAsk, angles: readonly number[]): number {
-  const mesh: Raster = { perCm: meshPerCm, angleDeg: 0 };
+export function worstSeen({ rulings }: AngleAsk, angles: readonly number[]): number {
   let worst = 0;
   rulings.forEach((one, i) => {
     const film = { ...one, angleDeg: angles[i] };
-    worst = Math.max(worst, seenMost(mesh, film));
+    worst = Math.max(worst, seenMost(meshOf(one), film));
     for (let k = 0; k < i; k++) worst = Math.max(worst, seenMost({ ...rulings[k], angleDeg: angles[k] }, film));
   });
   return worst;
 }
+
+/** Threads lie square to the frame. */
+const meshOf = ({ meshPerCm }: { readonly meshPerCm: number }): Raster => ({ perCm: meshPerCm, angleDeg: 0 });
 
 const seenMost = (a: Raster, b: Raster): number => {
   const [first] = moireOf(a, b);
@@ -88,7 +89,6 @@ const usual = [22.5, 52.5, 82.5, 7.5, 37.5, 67.5, 15, 75];
 /** Angles that show least of all bands, by steps of 2.5° up to 90°: each film settled in turn until none moves. */
 export function bestAngles(ask: AngleAsk): number[] {
   const steps = Array.from({ length: 36 }, (_, i) => i * stepDeg);
-  const mesh: Raster = { perCm: ask.meshPerCm, angleDeg: 0 };
   const known = new Map<string, number>();
   const between = (a: Raster, b: Raster): number => {
     const key = `${a.perCm} ${a.oneWay} ${a.angleDeg} ${b.perCm} ${b.oneWay} ${b.angleDeg}`;
@@ -99,7 +99,10 @@ export function bestAngles(ask: AngleAsk): number[] {
   const at = ask.rulings.map((_, i) => ask.fixed?.[i] ?? usual[i % usual.length]);
   const cost = (i: number, angleDeg: number): number => {
     const film = { ...ask.rulings[i], angleDeg };
-    const all = [between(mesh, film), ...at.flatMap((b, k) => (k === i ? [] : [between({ ...ask.rulings[k], angleDeg: b }, film)]))];
+    const all = [
+      between(meshOf(film), film),
+      ...at.flatMap((b, k) => (k === i ? [] : [between({ ...ask.rulings[k], angleDeg: b }, film)])),
+    ];
     // The worst band first; among alike, the least of all together.
     return Math.max(...all) + 0.05 * all.reduce((sum, v) => sum + v, 0);
   };

@@ -9,8 +9,11 @@ export interface FoundMark {
 
 const workingSide = 1400;
 
-/** Finds the square rings in a photograph, turned and in perspective. */
-export function findMarks(photo: Photograph): FoundMark[] {
+/**
+ * Finds the square rings in a photograph, turned and in perspective.
+ * @param by what is dark: as the eye sees it, or in whichever colour of light is least (rings in a pale or a yellow ink)
+ */
+export function findMarks(photo: Photograph, by: 'eye' | 'darkest' = 'eye'): FoundMark[] {
   const step = Math.max(1, Math.ceil(Math.max(photo.width, photo.height) / workingSide));
   const w = Math.floor(photo.width / step),
     h = Math.floor(photo.height / step);
@@ -19,7 +22,8 @@ export function findMarks(photo: Photograph): FoundMark[] {
   for (let y = 0; y < h; y++) {
     for (let x = 0; x < w; x++) {
       const at = (y * step * photo.width + x * step) * 4;
-      grey[y * w + x] = (photo.data[at] + 2 * photo.data[at + 1] + photo.data[at + 2]) / (4 * top);
+      const [r, g, b] = [photo.data[at], photo.data[at + 1], photo.data[at + 2]];
+      grey[y * w + x] = (by === 'eye' ? (r + 2 * g + b) / 4 : Math.min(r, g, b)) / top;
     }
   }
   const dark = darkerThanAround(grey, w, h);

@@ -159,21 +159,7 @@ export function readSheetPhoto(
   photo: Photograph,
   known: Pick<PhotoAsk, 'paperLab' | 'chart'> & { readonly greyLab?: Lab; readonly place: Saying },
 ): SheetRead {
-  const marks = cornersOf(findMarks(photo));
-  const toPhoto =
-    marks &&
-    homography(
-      sheet.marks.map((m) => [m.xMm, m.yMm]),
-      marks.map((m) => m.centre),
-    );
-  if (!toPhoto) fail('marks-not-found', known.place, say('readings.marksNotFound'), say('readings.wholeSheet'));
-  const quad = (r: SheetRect): Quad =>
-    [
-      [r.xMm, r.yMm],
-      [r.xMm + r.widthMm, r.yMm],
-      [r.xMm + r.widthMm, r.yMm + r.heightMm],
-      [r.xMm, r.yMm + r.heightMm],
-    ].map(([x, y]) => mapPoint(toPhoto!, x, y)) as unknown as Quad;
+  const quad = quadsOnPhoto(sheet.marks, photo, known.place);
   const read = readPhoto({
     photo,
     place: known.place,
@@ -189,6 +175,35 @@ export function readSheetPhoto(
     black: read.patches[read.patches.length - 1],
     boxes: sheet.boxes.map((b, i) => ({ ...b, ...read.patches[i] })),
   };
+}
+
+/** Marks as they are printed, in their order on a photograph. */
+export interface SheetMark {
+  readonly xMm: number;
+  readonly yMm: number;
+}
+
+/**
+ * Where a sheet's places lie on a photograph that shows its four corner marks. Marks that are printed in the ink itself may be dark in one
+ * colour of light alone, as yellow is.
+ * @throws ProblemError when the marks are not found
+ */
+export function quadsOnPhoto(marks: readonly SheetMark[], photo: Photograph, place: Saying): (rect: SheetRect) => Quad {
+  const found = cornersOf(findMarks(photo)) ?? cornersOf(findMarks(photo, 'darkest'));
+  const toPhoto =
+    found &&
+    homography(
+      marks.map((m) => [m.xMm, m.yMm]),
+      found.map((m) => m.centre),
+    );
+  if (!toPhoto) fail('marks-not-found', place, say('readings.marksNotFound'), say('readings.wholeSheet'));
+  return (r) =>
+    [
+      [r.xMm, r.yMm],
+      [r.xMm + r.widthMm, r.yMm],
+      [r.xMm + r.widthMm, r.yMm + r.heightMm],
+      [r.xMm, r.yMm + r.heightMm],
+    ].map(([x, y]) => mapPoint(toPhoto, x, y)) as unknown as Quad;
 }
 
 /** The four marks, clockwise from the one with the dot. */

@@ -1,4 +1,4 @@
-import { filmBands, filmSays } from '../../../core/asks/index.ts';
+import { bandsPatch, bandsPatchMm, filmBands, filmSays } from '../../../core/asks/index.ts';
 import type { ToneRun } from '../../film/index.ts';
 import { pictureOf } from '../../pdf/picture.ts';
 import { startPage, type, type Frame, type Pages, type Setting } from '../ink/setting.ts';
@@ -31,12 +31,41 @@ export function* filmPages(setting: Setting): Pages {
     drawFilm(setting, frame, layer, y);
     y += cardMm + gapMm;
   }
-  for (const band of filmBands(plan).slice(0, 6)) {
-    if (y > frame.bottom - 12) break;
-    y = frame.page.para(frame.left, y, frame.width, setting.tell(band), type.small) + 1.5;
+  yield;
+  yield* lookPage(setting, runs);
+}
+
+/** What the films come to: the print from arm's length, and half tones on one another at true size. */
+function* lookPage(setting: Setting, runs: readonly ToneRun[]): Pages {
+  const { plan } = setting;
+  const [seen] = plan.fromArm;
+  const paper = plan.papers.find((p) => p.id === seen?.paperId) ?? plan.papers.find((p) => p.tones);
+  if (!paper) return;
+  const frame = startPage(setting, {
+    step: 2,
+    title: setting.say('halftone.toneLook'),
+    side: paper.name,
+    runs: runs.map((l) => l.run),
+  });
+  const { page, left, width, bottom } = frame;
+  let y = frame.top;
+  if (seen) {
+    const wide = seen.width * seen.mmPerPx,
+      high = seen.height * seen.mmPerPx;
+    const scale = Math.min(1, width / wide, (bottom - y - bandsPatchMm.heightMm - 50) / high);
+    page.picture(pictureOf({ kind: 'rgb', ...seen }), left, y, wide * scale, high * scale);
+    y = page.para(left, y + high * scale + 2, width, setting.say('halftone.fromArm'), type.small) + 4;
   }
-  if (y < frame.bottom - 14)
-    frame.page.para(frame.left, y + 2, frame.width, setting.say('halftone.filmCaution'), { ...type.small, weight: 'semibold' });
+  const patch = bandsPatch(plan, paper);
+  if (patch) {
+    const { widthMm, heightMm } = bandsPatchMm;
+    page.picture(pictureOf({ kind: 'rgb', ...patch, mmPerPx: 1 / patch.pixelsPerMm }), left, y, widthMm, heightMm);
+    let at = page.para(left + widthMm + 5, y, width - widthMm - 5, setting.say('halftone.bandsPatch'), type.small) + 2;
+    for (const band of filmBands(plan).slice(0, 6)) {
+      if (at > Math.max(y + heightMm, bottom - 12)) break;
+      at = page.para(left + widthMm + 5, at, width - widthMm - 5, setting.tell(band), type.small) + 1.5;
+    }
+  }
   yield;
 }
 

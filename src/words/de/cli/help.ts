@@ -117,10 +117,13 @@ export const help: Same<typeof en.help> = {
   orderBefore: 'A muss vor B gedruckt werden; beliebig oft',
 
   recipeUsage:
-    'recipe ARBEIT "L a b" [--on PAPIER] [--over SCHICHT,…] [--pots FARBE,…] [--most N] [--retarder PROZENT] [--leftovers] [--left MENGEN] [--grams N] [--within N] [--json]',
+    'recipe ARBEIT "L a b" [--on PAPIER] [--ground N] [--layer SCHICHT] [--over SCHICHT,…|below] [--pots FARBE,…] [--most N] [--retarder PROZENT] [--leftovers] [--left MENGEN] [--shelf DATEI] [--grams N] [--within N] [--json]',
   recipeSummary: 'findet, was für einen gewünschten Farbton zu mischen ist, mit möglichst wenigen Töpfen',
   recipeColour: 'der gewünschte Farbton: Lab, D50, 2°',
-  recipeOver: 'über diesen Schichten, die schon gedruckt sind',
+  recipeOver: 'über diesen Schichten, schon gedruckt; below: über dem, was unter dem Lauf aus --layer liegt, wo er am meisten deckt',
+  recipeLayer: 'der Lauf, der ihn druckt, mit Kurzname, Name oder Nummer: so dick, wie dieser Lauf die Farbe legt',
+  recipeGround: 'auf diesem Grund eines schon bedruckten Bogens, gezählt wie in forecast',
+  recipeShelf: 'auch die Gläser dieses Farbregals zählen, so weit sie reichen (bei Resten)',
   recipePots: 'nur aus diesen Töpfen; ohne Angabe aus allen Farben der Arbeit',
   recipeMost: 'höchstens so viele Töpfe (ohne Angabe 3)',
   recipeLeftovers: 'der Topf aus dem, was in Gläsern übrig ist (leftGrams der Farben), mit der wenigsten neuen Farbe',
@@ -271,12 +274,25 @@ export const help: Same<typeof en.help> = {
 
   linesUsage: 'lines BILD --with ARBEIT [--way ART] [--pitch MM] [--out ORDNER] [--replace] …',
   linesSummary: 'macht aus einem Bild Linien oder Löcher, die ein Messer schneiden kann: eine neue Arbeit',
-  linesWay: 'parallel (ohne Angabe), rings (Ringe), spiral (Spirale) oder holes (Löcher)',
+  linesWay:
+    'parallel (ohne Angabe), hatch (Schraffur in zwei Richtungen, wie geflochten), flow (den Kanten des Bildes nach), rings (Ringe), spiral (Spirale) oder holes (Löcher)',
   linesPitch: 'von Linie zu Linie; ohne Angabe gut doppelt so viel, wie das Material braucht',
   linesAngle: 'parallele Linien so weit gedreht, in Grad',
   linesCentre: 'die Mitte von Ringen oder Spirale, in mm von links oben',
   linesInk: 'die Farbe, in der gedruckt wird; ohne Angabe offen',
   linesAfter: 'als ein Lauf mehr nach denen der Arbeit',
+  wedgeUsage: 'wedge ARBEIT [SCHICHT] [--out DATEI] [--strip] [--dpi N] … | wedge ARBEIT SCHICHT --read DATEI|TEXT [--on PAPIER] [--keep]',
+  wedgeSummary: 'druckt Keil und Belichtungsstreifen eines Laufs mit Tönen und liest sie',
+  wedgeText:
+    'Ohne weitere Angabe steht da die Tonkurve des Laufs. Gelesen wird ein Keil von einem Foto, aus einer Datei mit Messungen oder getippt: „0: 0,05; 5: 0,11; … 100: 1,42“ (Dichten), „50: 61,2 -20 -31“ (Lab).',
+  wedgeLayer: 'der Lauf mit Tönen; ohne Angabe der erste',
+  wedgeOut: 'der Film: PDF, PNG oder TIFF, nach seiner Endung',
+  wedgeStrip: 'der Belichtungsstreifen statt des Keils',
+  wedgeRead: 'was vom gedruckten Keil gemessen ist: ein Foto, eine Datei mit Messungen oder die Stufen selbst',
+  wedgeOn: 'das Papier, auf dem er gedruckt ist; ohne Angabe das erste',
+  wedgeExposed: 'was jede Reihe eines ausgewaschenen Streifens hielt: 10-90,5-95,3-97,-',
+  wedgeFirst: 'Sekunden Licht der ersten Reihe (ohne Angabe 60)',
+  wedgeKeep: 'nimmt das Gemessene in die Arbeit auf',
   positiveUsage: 'positive ARBEIT [SCHICHT …] [--dpi N] [--format png|tiff|pdf] [--mirrored] [--out ORDNER] [--replace]',
   positiveSummary: 'schreibt die Filmpositive der Läufe mit Tönen',
   positiveDpi: 'die wahre Auflösung des Druckers (ohne Angabe 1200)',
@@ -315,6 +331,12 @@ export const help: Same<typeof en.help> = {
   separateMostInPot: 'höchstens so viele Farben in einem Topf (1 bis 3; ohne Angabe 2)',
   separateLayer: 'Schicht N (1 wird zuerst gedruckt) ist aus dieser Farbe: 2=brick, oder in einer Stärke, 2=brick@40%. Beliebig oft',
   separateInPlace: 'Schichten, die ihren Platz in der Druckfolge behalten',
+  separateWay:
+    'nahe an der Vorlage (near; ohne Angabe), großflächig (bold) oder nach Licht und Schatten (light): Töne ineinander, hell zu dunkel',
+  separateKey:
+    'die letzte Schicht trägt die Zeichnung: Dunkles und Linien der Vorlage, im dunkelsten Topf, wenn --layer keinen anderen nennt',
+  separateWays:
+    'zeichnet alle drei Arten klein neben die Vorlage in eine PNG-Datei, sagt, was jede vom Messer verlangt, und macht keine Arbeit',
   separatePairs: 'Fenster und Stück eines Schnitts als zwei Schichten: halb so viel Schnitt',
   separateOver: 'die Schichten der Arbeit sind schon gedruckt: von dort aus weitergehen',
   separateOn: 'das Papier, für das geplant wird; ohne Angabe das erste',
@@ -324,7 +346,7 @@ export const help: Same<typeof en.help> = {
   separatePieces: 'höchstens so viele Teile auszuheben',
   separateLeast: 'schmalste Linie, schmalster Streifen; ohne Angabe, was das Material erlaubt',
   separatePrice:
-    'anstelle von Metern: was ein mm Umriss ersparen muss, ΔE·mm² (ohne Angabe 2), wie die Liste „mehr Messer, weniger Fehler“ es nennt',
+    'anstelle von Metern: was ein mm Umriss ersparen muss, ΔE·mm² (ohne Angabe 2; bold 8, light 3), wie die Liste „mehr Messer, weniger Fehler“ es nennt',
   separateMaterial: 'was geschnitten wird; ohne Angabe das erste Material der Arbeit',
   separateSigma: 'mit welchem Passerfehler geplant wird; ohne Angabe mit dem der Arbeit',
   theSearch: 'Die Suche',

@@ -125,6 +125,8 @@ export const refusals: Same<typeof en.refusals> = {
   chooseAmong: ({ all }) => `Unter diesen wählen: ${all}.`,
   noSuchReach: ({ text }) => `„${text}“ gehört nicht zu den Möglichkeiten.`,
   useReach: 'lightness, chroma, contrast oder nearest schreiben.',
+  noSuchWay: ({ text }) => `„${text}“ ist keine Art, eine Vorlage umzusetzen.`,
+  useWay: 'near, bold oder light schreiben.',
 
   // Stellen auf einer Vorlage
   notABox: ({ text }) => `„${text}“ ist kein Teil einer Vorlage.`,

@@ -25,10 +25,8 @@ export const halftone: Same<typeof en.halftone> = {
   byFilm: 'über einen Film belichtet',
   films: 'Filme',
   filmsSide: 'Ein Film je Lauf mit Tönen',
-  filmsIntro:
-    'Die Filme in der eigenen Auflösung des Druckers machen (an der Werkbank neben jedem Film, oder mit laydown positive). Zuerst einen Streifen belichten: den Keil des Films Stufe um Stufe abdecken, jedes Mal doppelt so lange, und die kürzeste Zeit nehmen, bei der die Schicht nach dem Auswaschen die feinsten Punkte hält.',
-  filmsWedge:
-    'Jeder Film trägt einen Keil. Ihn mit dem Lauf drucken, seine Stufen messen und mit ihren Deckungen unter die Messungen der Andrucke eintragen: Die nächsten Filme richten sich nach dem, was das Sieb wirklich zulegt.',
+  filmsIntro: 'Die Filme in der eigenen Auflösung des Druckers machen: an der Werkbank neben jedem Film oder mit laydown positive.',
+  filmsWedge: 'Neben dem Bild trägt jeder Film einen kleinen Keil: Mit dem Lauf gedruckt, zeigt er, ob die Kurve noch stimmt.',
   filmFacts: ({ ruling, angle, threads, gain }) =>
     `${ruling} Punkte je cm unter ${angle}°: ${threads} Fäden je Punkt (üblich sind 2,5 bis 5); ein halber Ton wird mit ${gain} angenommen`,
   grainFacts: ({ least, gain }) => `Korn von ${least}; ein halber Ton wird mit ${gain} angenommen`,
@@ -36,6 +34,10 @@ export const halftone: Same<typeof en.halftone> = {
   moireOf: ({ layers, period }) => `Bänder von ${layers}: etwa ${period} breit, schwach`,
   moireStrong: ({ layers, period }) =>
     `Bänder von ${layers}: etwa ${period} breit, deutlich zu sehen. Einen der Filme drehen oder seine Rasterweite ändern.`,
+  toneLook: 'Töne, wie sie wirken',
+  fromArm: 'Der Druck, wie Augen ihn aus Armlänge sehen, die Punkte nicht mehr unterscheiden.',
+  fromArmFile: ({ paper }) => `Der Druck auf ${paper} aus Armlänge`,
+  bandsPatch: 'Halbe Töne aller Filme übereinander, in wahrer Größe und durch ihre Gewebe: Bänder zeigen sich hier wie im Druck.',
   theMesh: 'dem Gewebe',
 
   // Linien für das Messer.
@@ -63,6 +65,68 @@ export const halftone: Same<typeof en.halftone> = {
   noToneRun: 'Kein Lauf dieser Arbeit trägt Töne.',
   filmCaution:
     'Fotoschicht und ihre Reiniger: Handschuhe, Augenschutz und frische Luft, außer Reichweite von Kindern; nie ins Belichtungslicht sehen; das erste Waschwasser auffangen. Etiketten und örtliche Vorschriften entscheiden.',
+
+  // Keilseite und Belichtungsstreifen.
+  wedgeFor: ({ title, layers }) => `${title}: Keil, zu drucken in ${layers}`,
+  wedgePhoto:
+    'Den trockenen Druck messen oder fotografieren: alle vier Ringe im Bild, gleichmäßiges Licht, kein Glanz, nichts ausgefressen.',
+  stripFor: ({ title }) => `${title}: Belichtungsstreifen`,
+  stripHow: 'Von oben Reihe um Reihe abdecken: Jede bekommt 1,4-mal so viel Licht wie die darüber.',
+  stripDots: ({ ruling, angle, dpi }) => `${ruling} je cm, ${angle}°, bis hinab zum Punkt des Druckers; ${dpi} dpi`,
+  stepOf: ({ cover }) => `Stufe von ${cover}`,
+  wedgePale: 'Der Vollton dieses Keils unterscheidet sich auf dem Foto kaum vom Papier.',
+  wedgeByNumbers: 'Die Stufen messen und eintippen, oder einen kräftigeren Topf drucken.',
+  wedgeUneven: ({ by }) => `Die zwei Felder einer Stufe liegen ${by} auseinander: Abzug oder Licht war ungleichmäßig.`,
+  pullEvenly: 'Ihr Mittel wird genommen. Besser den Keil noch einmal mit einem gleichmäßigen Zug drucken.',
+  wedgeUnread: 'Hier sind keine Stufen eines Keils zu finden.',
+  typeWedge: 'Je Stufe eine Zeile, in Prozent des Films, dahinter Dichte oder Lab: „50: 0,62“, der Vollton als 100, das Papier als 0.',
+  nameSteps: ({ n }) => `Die Felder nach ihren Stufen benennen (5, 10 … 100) oder alle ${n} Felder der Seite der Reihe nach messen.`,
+  wedgeNoSolid: 'Zu Dichten gehört die des Volltons, und sie muss über der des Papiers liegen.',
+  wedgeFallsBack: ({ cover }) => `Die Stufe von ${cover} liegt weiter vom Vollton weg als eine hellere.`,
+  readStepAgain: 'Beide werden ausgeglichen. Prüfen, ob Stufen vertauscht sind, und noch einmal messen.',
+  wedgeShort: 'Es sind wenige Stufen gemessen: Dazwischen ist die Kurve geraten.',
+  readMoreSteps: 'Mindestens drei messen, besser alle.',
+  wedgeWritten: ({ file, layer }) => `${file}: der Keil von ${layer}, in wahrer Größe zu drucken.`,
+  stripWritten: ({ file }) => `${file}: der Belichtungsstreifen, in wahrer Größe zu drucken.`,
+  curveOf: ({ layer, paper }) => `${layer} auf ${paper}: was auf dem Film steht, und was auf das Papier kommt`,
+  curveRead: ({ half, n, off }) =>
+    `Ein halber Ton kommt auf ${half}; Licht streut mit n = ${n}; die Stufen sind im Mittel auf ${off} getroffen.`,
+  curveGuessed: ({ half }) => `Kein Keil gemessen: Ein halber Ton wird nach Gewebe und Papier mit ${half} angenommen.`,
+  wedgeKept: ({ n }) => `${many(n, 'Stufe steht', 'Stufen stehen')} jetzt in der Arbeit: Plan, Auszug und Filme richten sich danach.`,
+  wedgeNotKept: 'Behalten ist nichts: --keep nimmt diese Stufen in die Arbeit auf.',
+  filmExposed: ({ time }) => `${time} s belichten, wie der Streifen gezeigt hat`,
+  notARow: ({ text }) => `„${text}“ sagt nichts über eine Reihe.`,
+  writeRows: 'Je Reihe den hellsten offenen und den dunkelsten stehenden Ton schreiben, „5-95“, oder „-“, wo nichts hielt.',
+  rowsWanted: ({ most }) => `Ein Streifen hat eine bis ${many(most, 'Reihe', 'Reihen')}.`,
+  stripHeldNothing: 'Keine Reihe dieses Streifens hat einen Ton gehalten.',
+  stripAgain: 'Beschichtung und Trocknung prüfen und einen Streifen mit viel längeren Zeiten belichten.',
+  rowHad: ({ row, time }) => `Reihe ${row}: insgesamt ${time} s`,
+  rowsAre: ({ first, more }) =>
+    `Den ganzen Streifen ${first} s belichten, Reihe 1 abdecken, dann noch ${more} s belichten und nach jedem Mal eine Reihe mehr abdecken.`,
+  exposeFor: ({ time, row, lightest, darkest }) => `${time} s belichten, wie Reihe ${row}: Sie hält Töne von ${lightest} bis ${darkest}.`,
+  stripAtShortest: 'Die erste Reihe gehört zu den besten: Ein Streifen mit kürzeren Zeiten findet vielleicht eine bessere.',
+  stripAtLongest: 'Die letzte Reihe gehört zu den besten: Ein Streifen mit längeren Zeiten findet vielleicht eine bessere.',
+  leastTaken: ({ least }) => `Die Filme zeichnen keinen Punkt und kein Loch unter ${least}: was Schicht und Gewebe beide halten.`,
+  exposureKept: 'In der Arbeit behalten, für jeden Lauf mit diesem Gewebe.',
+  wedgeHead: 'Keil und Belichtung',
+  wedgeSide: 'Zwei Filme vor den Filmen',
+  stripUse:
+    'Zuerst der Streifen: ein Sieb wie immer beschichten und trocknen, den Film auflegen und Reihe um Reihe belichten, wie die Tabelle sagt. Auswaschen und je Reihe den hellsten Ton notieren, der offen ist, und den dunkelsten, dessen Schicht noch steht.',
+  wedgeUse:
+    'Dann der Keil: mit dieser Zeit belichten, mit dem Topf des Laufs auf dessen Papier in einem gleichmäßigen Zug drucken und trocknen lassen. Jede Stufe messen oder den Bogen fotografieren.',
+  wedgeFiles: 'Beide liegen in dieser Mappe im Ordner films, mit 600 dpi; laydown wedge macht sie in jeder anderen Auflösung.',
+  percentIs: ({ share }) => `${share}`,
+  curveHalf: ({ layer, half }) => `${layer}: noch kein Keil; ein halber Ton wird mit ${half} angenommen`,
+  curveHalfRead: ({ layer, half, n }) => `${layer}: gemessen; ein halber Ton kommt auf ${half}, n = ${n}`,
+  wedgeFile: ({ layers }) => `Film des Keils für ${layers}, 600 dpi`,
+  stripFile: 'Film des Belichtungsstreifens, 600 dpi',
+  timesFirst: ({ times }) => `× ${times}`,
+  wedgeTable: 'Stufe auf dem Film',
+  wedgeReading: 'gemessen: Dichte oder Lab',
+  stripRow: 'Reihe',
+  stripTime: 'Zeit',
+  stripOpen: 'offen',
+  stripHeld: 'steht',
 
   // Der Auszug.
   splitInks: ({ least, most }) => `Ein Auszug nimmt ${least} bis ${most} Farben.`,

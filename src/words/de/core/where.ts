@@ -58,6 +58,8 @@ export const where: Same<typeof en.where> = {
   testPlace: ({ sheet, place }) => `Testbogen ${sheet}, ${place}`,
   drawdown: 'der Aufzug',
   drawdownSheet: 'der Aufzugbogen',
+  wedge: 'der Keil',
+  exposureStrip: 'der Belichtungsstreifen',
   reading: 'der Messwert',
   stencilOf: ({ layer }) => `die Schablone von ${layer}`,
   stockSheet: ({ n, material }) => `Bogen ${n} ${material}`,
@@ -164,6 +166,7 @@ export const where: Same<typeof en.where> = {
 
   // Die Arbeit als Ganzes.
   format: 'das Format der Arbeit',
+  print: 'das Kennzeichen des Drucks',
   title: 'der Titel der Arbeit',
   maker: 'der Name der Künstlerin, des Künstlers',
   units: 'das Maßsystem der Arbeit',
@@ -259,6 +262,7 @@ export const where: Same<typeof en.where> = {
   toneRuling: field('die Rasterweite'),
   toneAngle: field('der Rasterwinkel'),
   toneLeastDot: field('der kleinste Punkt'),
+  toneExposure: field('die Belichtung'),
   coveragesOf: field('die Deckungen'),
   spread: field('die Überfüllung'),
   gapOf: ({ of }) => `der Absprung ${of}`,
@@ -420,6 +424,8 @@ export const where: Same<typeof en.where> = {
   wishes: 'was über die Läufe aus der Vorlage entschieden ist',
   placeFixed: whether('den Platz behält'),
   overLayers: 'ob die Vorlage über die Läufe der Arbeit druckt',
+  way: 'wie die Vorlage umgesetzt wird',
+  keyLayer: 'ob die letzte Schicht der Vorlage die Zeichnung trägt',
   cutPairs: 'ob die Vorlage in Schnittpaaren druckt',
   knifeBudget: 'die Grenze fürs Messer',
   knifeMetres: 'die Meter, die dem Messer zugemutet werden',

@@ -96,6 +96,8 @@ export const packet: Same<typeof en.packet> = {
   showOn: ({ paper }) => `Der Druck auf ${paper}`,
   showAfter: ({ run, layer }) => `Der Bogen nach Lauf ${run}, ${layer}`,
   showRuns: 'Lauf für Lauf',
+  showLight: 'In anderem Licht',
+  showLit: ({ paper, lamp }) => `Der Druck auf ${paper}. ${lamp}`,
   showForeseen: 'Aus Messwerten vorhergesagt, nicht fotografiert. Bildschirme zeigen diese Farben nicht genau.',
   proof: ({ paper }) => `der Druck auf ${paper}, in wahrer Größe`,
   proofAfter: ({ paper, run }) => `${paper} nach Lauf ${run}`,

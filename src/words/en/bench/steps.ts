@@ -38,6 +38,7 @@ export const steps = {
   takeOffForm: (form: string) => `${form} taken off`,
   newLayer: (layer: string) => `${layer} as a layer`,
   imageSize: () => 'the size of the image',
+  units: () => 'the units',
   stencilMargin: () => 'the margin of the stencils',
   pinBridge: (layer: string) => `a bridge of ${layer} moved`,
   addBridge: (layer: string) => `a bridge added to ${layer}`,
@@ -57,7 +58,10 @@ export const steps = {
   picture: (field: PictureField) => picture.fields[field],
   takePicture: (name: string) => `the picture ${name}`,
   pictureToJob: (runs: number) => (runs === 1 ? '1 run from the picture' : `${runs} runs from the picture`),
+  pictureToLines: () => 'the picture as cut lines',
   pictureToTone: (runs: number) => (runs === 1 ? '1 run of tone' : `${runs} runs of tone`),
   inks: (field: InkField, name: string) => inks.fields[field](name),
   spread: (layer: string) => `${layer} spread`,
+  wedge: (layer: string) => `the wedge of ${layer}`,
+  exposure: (layer: string) => `the exposure of ${layer}`,
 };

@@ -124,6 +124,8 @@ export const refusals = {
   chooseAmong: ({ all }: { all: ListText }) => `Choose among ${all}.`,
   noSuchReach: ({ text }: { text: NameText }) => `“${text}” is not one of the ways.`,
   useReach: 'Use lightness, chroma, contrast or nearest.',
+  noSuchWay: ({ text }: { text: NameText }) => `A picture can’t be taken “${text}”.`,
+  useWay: 'Use near, bold or light.',
 
   // Places on a picture
   notABox: ({ text }: { text: NameText }) => `“${text}” is not a part of a picture.`,

@@ -1,6 +1,7 @@
 /** What each field of the job means, by its name: for `laydown explain`, and for docs/job-schema.json. */
 export const fields = {
   schemaVersion: 'Which version of the format the job is written in.',
+  print: 'What tells this print from every other, also from one of the same title: its count at the press goes by it.',
   title: 'What the print is called.',
   maker: 'Who makes it, as it stands on the pages.',
   units: 'Whether lengths are told in millimetres or inches; the file itself holds millimetres.',
@@ -64,6 +65,7 @@ export const fields = {
   shape: 'The shape of the dots.',
   rulingPerCm: 'Rows of dots a centimetre.',
   leastDotMicrons: 'The smallest dot, and the smallest hole, that the screen holds.',
+  exposeSeconds: 'How long the screen is exposed, in seconds, as a test strip showed.',
   coverages: 'What each of its layers covered on the film, in the same order, 0 to 1: a step of a wedge, or a field of several tones.',
   spreadMm: 'Printed this much farther out all round than its cut; less than 0: choked.',
   offContactMm: 'The gap under the mesh.',
@@ -213,6 +215,8 @@ export const fields = {
   pots: 'Inks to choose from.',
   wishes: 'What is decided about each layer.',
   placeFixed: 'Whether it keeps its place in the order.',
+  way: 'How the picture is taken: near to it, bold in fewer and larger regions, or by light and shade in tones one inside the other.',
+  key: 'Whether the last layer is a key: darks and lines of the picture in the darkest pot.',
   cutPairs: 'Whether window and piece of each cut make two layers.',
   metres: 'The most to cut.',
   minutes: 'The longest that cutting may take.',

@@ -24,10 +24,8 @@ export const halftone = {
   byFilm: 'exposed through a film',
   films: 'Films',
   filmsSide: 'One film a run of tone',
-  filmsIntro:
-    'Make the films at the printer’s own resolution (at the bench beside each film, or with laydown positive). Expose a test strip first: cover the film’s wedge step by step, double the time at each, and take the shortest time at which the emulsion holds the finest dots after washing out.',
-  filmsWedge:
-    'Each film carries a wedge. Print it with the run, read its steps, and enter them among the readings of proofs with their coverages: the next films are made from what your screen really gains.',
+  filmsIntro: 'Make the films at the printer’s own resolution: at the bench beside each film, or with laydown positive.',
+  filmsWedge: 'Beside its image each film carries a small wedge: printed along with the run, it shows whether the curve still holds.',
   filmFacts: ({ ruling, angle, threads, gain }: { ruling: NumberText; angle: NumberText; threads: NumberText; gain: ShareText }) =>
     `${ruling} dots a cm at ${angle}°: ${threads} threads a dot (the handbook asks 2.5 to 5); half a tone is taken to come to ${gain}`,
   grainFacts: ({ least, gain }: { least: FilmText; gain: ShareText }) => `Grain of ${least}; half a tone is taken to come to ${gain}`,
@@ -35,6 +33,11 @@ export const halftone = {
   moireOf: ({ layers, period }: { layers: ListText; period: LengthText }) => `Bands of ${layers}: about ${period} wide, weak`,
   moireStrong: ({ layers, period }: { layers: ListText; period: LengthText }) =>
     `Bands of ${layers}: about ${period} wide, plain to see. Turn one of the films, or change its ruling.`,
+  toneLook: 'Tone, as it will look',
+  fromArm: 'The print as eyes see it from arm’s length, where they no longer tell the dots apart.',
+  fromArmFile: ({ paper }: { paper: NameText }) => `The print on ${paper} from arm’s length`,
+  bandsPatch:
+    'Half tones of all films on one another, at true size and through their meshes: what bands there are show here as they will in the print.',
   theMesh: 'the mesh',
 
   // Lines that a knife cuts.
@@ -87,6 +90,72 @@ export const halftone = {
   noToneRun: 'No run of this job carries tone.',
   filmCaution:
     'Emulsion and its cleaners: gloves, eye protection and fresh air, out of children’s reach; never look into the exposure light; catch the first wash water. The labels and local rules decide.',
+
+  // The wedge page and the exposure strip.
+  wedgeFor: ({ title, layers }: { title: NameText; layers: ListText }) => `${title}: wedge, to be printed in ${layers}`,
+  wedgePhoto: 'Read the dry print with an instrument, or photograph it: all four rings in view, even light, no gloss, nothing burnt out.',
+  stripFor: ({ title }: { title: NameText }) => `${title}: exposure test strip`,
+  stripHow: 'Cover row after row from the top: each one gets 1.4 times the light of the row above it.',
+  stripDots: ({ ruling, angle, dpi }: { ruling: NumberText; angle: NumberText; dpi: number }) =>
+    `${ruling} a cm, ${angle}°, down to the printer’s own dot; ${dpi} dpi`,
+  stepOf: ({ cover }: { cover: ShareText }) => `step of ${cover}`,
+  wedgePale: 'The solid of this wedge hardly differs from the paper in the photograph.',
+  wedgeByNumbers: 'Read its steps with an instrument and type them in, or print a stronger pot.',
+  wedgeUneven: ({ by }: { by: ShareText }) => `The two fields of one step differ by ${by}: the pull or the light was uneven.`,
+  pullEvenly: 'Their mean is taken. Better print the wedge again with one even pull.',
+  wedgeUnread: 'No steps of a wedge were found here.',
+  typeWedge:
+    'Write a step a line, in per cent of the film, with density or Lab behind it: “50: 0.62”, the solid as 100 and the paper as 0.',
+  nameSteps: ({ n }: { n: number }) => `Name the patches by their steps (5, 10 … 100), or read all ${n} fields of the page in its order.`,
+  wedgeNoSolid: 'Densities need that of the solid, and it must be higher than the paper’s.',
+  wedgeFallsBack: ({ cover }: { cover: ShareText }) => `The step of ${cover} lies farther from the solid than a lighter one.`,
+  readStepAgain: 'The two are levelled out. Check that no steps were mixed up, and read them again.',
+  wedgeShort: 'Few steps were read: the curve between them is a guess.',
+  readMoreSteps: 'Read at least three, better all of them.',
+  wedgeWritten: ({ file, layer }: { file: NameText; layer: NameText }) => `${file}: the wedge of ${layer}, to be printed at true size.`,
+  stripWritten: ({ file }: { file: NameText }) => `${file}: the exposure test strip, to be printed at true size.`,
+  curveOf: ({ layer, paper }: { layer: NameText; paper: NameText }) =>
+    `${layer} on ${paper}: what stands on the film, and what comes to lie on the paper`,
+  curveRead: ({ half, n, off }: { half: ShareText; n: NumberText; off: DeltaText }) =>
+    `Half a tone comes to ${half}; light spreads with n = ${n}; the steps are met within ${off} on average.`,
+  curveGuessed: ({ half }: { half: ShareText }) => `No wedge was read: half a tone is taken to come to ${half}, from mesh and paper.`,
+  wedgeKept: ({ n }: { n: number }) => `${many(n, 'step', 'steps')} kept in the job: plan, split and films go by them.`,
+  wedgeNotKept: 'Nothing was kept: say --keep to take these steps into the job.',
+  filmExposed: ({ time }: { time: NumberText }) => `Expose ${time} s, as the test strip showed`,
+  notARow: ({ text }: { text: NameText }) => `“${text}” says nothing about a row.`,
+  writeRows: 'Write for each row the lightest tint that opened and the darkest that stood, “5-95”, or “-” where nothing did.',
+  rowsWanted: ({ most }: { most: number }) => `A strip has one to ${many(most, 'row', 'rows')}.`,
+  stripHeldNothing: 'No row of this strip held a tone.',
+  stripAgain: 'Check coating and drying, and expose another strip with much longer times.',
+  rowHad: ({ row, time }: { row: number; time: NumberText }) => `Row ${row}: ${time} s in all`,
+  rowsAre: ({ first, more }: { first: NumberText; more: ListText }) =>
+    `Expose the whole strip for ${first} s, cover row 1, then expose ${more} s more, covering one row more after each.`,
+  exposeFor: ({ time, row, lightest, darkest }: { time: NumberText; row: number; lightest: ShareText; darkest: ShareText }) =>
+    `Expose ${time} s, as row ${row}: it holds tones from ${lightest} to ${darkest}.`,
+  stripAtShortest: 'The first row is among the best: another strip with shorter times may find a better one.',
+  stripAtLongest: 'The last row is among the best: another strip with longer times may find a better one.',
+  leastTaken: ({ least }: { least: FilmText }) => `Films draw no dot and no hole under ${least}: what emulsion and mesh both hold.`,
+  exposureKept: 'Kept in the job, for every run on this mesh.',
+  wedgeHead: 'Wedge and exposure',
+  wedgeSide: 'Two films before the films',
+  stripUse:
+    'First the strip: coat and dry a screen as always, lay the film on, and expose it row by row as the table says. Wash out, and write down for each row the lightest tint that opened and the darkest whose emulsion still stands.',
+  wedgeUse:
+    'Then the wedge: expose it for that time, print it in the run’s own pot on its own paper with one even pull, and let it dry. Read every step, or photograph the sheet.',
+  wedgeFiles: 'Both lie in this packet’s folder films, at 600 dpi; with laydown wedge they come out at any other resolution.',
+  percentIs: ({ share }: { share: ShareText }) => `${share}`,
+  curveHalf: ({ layer, half }: { layer: NameText; half: ShareText }) => `${layer}: no wedge yet; half a tone is taken to come to ${half}`,
+  curveHalfRead: ({ layer, half, n }: { layer: NameText; half: ShareText; n: NumberText }) =>
+    `${layer}: read; half a tone comes to ${half}, n = ${n}`,
+  wedgeFile: ({ layers }: { layers: ListText }) => `Film of the wedge for ${layers}, 600 dpi`,
+  stripFile: 'Film of the exposure strip, 600 dpi',
+  timesFirst: ({ times }: { times: NumberText }) => `× ${times}`,
+  wedgeTable: 'Step on the film',
+  wedgeReading: 'read: density or Lab',
+  stripRow: 'Row',
+  stripTime: 'time',
+  stripOpen: 'opened',
+  stripHeld: 'stood',
 
   // The split.
   splitInks: ({ least, most }: { least: number; most: number }) => `A split takes ${least} to ${most} inks.`,

@@ -62,6 +62,8 @@ export const where = {
   testPlace: ({ sheet, place }: { sheet: number; place: SayingText }) => `test sheet ${sheet}, ${place}`,
   drawdown: 'the drawdown',
   drawdownSheet: 'the drawdown sheet',
+  wedge: 'the wedge',
+  exposureStrip: 'the exposure strip',
   reading: 'the reading',
   stencilOf: ({ layer }: { layer: NameText }) => `the stencil of ${layer}`,
   stockSheet: ({ n, material }: { n: number; material: NameText }) => `sheet ${n} of ${material}`,
@@ -168,6 +170,7 @@ export const where = {
 
   // The job as a whole.
   format: 'the format of the job',
+  print: 'what tells the print from others',
   title: 'the title of the job',
   maker: 'the maker’s name',
   units: 'the units of the job',
@@ -263,6 +266,7 @@ export const where = {
   toneRuling: field('the ruling'),
   toneAngle: field('the angle of the dots'),
   toneLeastDot: field('the least dot'),
+  toneExposure: field('the exposure'),
   coveragesOf: field('the coverages'),
   spread: field('the spread'),
   gapOf: ({ it }: Field) => `the gap under the screen in ${it}`,
@@ -424,6 +428,8 @@ export const where = {
   wishes: 'what is decided about the layers from the picture',
   placeFixed: whether('keeps its place'),
   overLayers: 'whether the picture goes over the job’s own layers',
+  way: 'how the picture is taken',
+  keyLayer: 'whether the last layer of the picture is a key',
   cutPairs: 'whether the picture is printed in cut pairs',
   knifeBudget: 'the limits of the knife work',
   knifeMetres: 'the metres the knife may take',

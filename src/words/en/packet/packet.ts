@@ -95,6 +95,8 @@ export const packet = {
   showOn: ({ paper }: { paper: NameText }) => `The print on ${paper}`,
   showAfter: ({ run, layer }: { run: NumberText; layer: NameText }) => `The sheet after run ${run}, ${layer}`,
   showRuns: 'Run by run',
+  showLight: 'In other light',
+  showLit: ({ paper, lamp }: { paper: NameText; lamp: SayingText }) => `The print on ${paper}. ${lamp}`,
   showForeseen: 'Foreseen from readings, not photographed. Screens do not show these colours truly.',
   proof: ({ paper }: { paper: NameText }) => `the print on ${paper}, true size`,
   proofAfter: ({ paper, run }: { paper: NameText; run: number }) => `${paper} after run ${run}`,

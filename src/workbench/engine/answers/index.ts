@@ -4,6 +4,7 @@ import { cutFileAnswer } from './cut/cut-file.ts';
 import { digestAnswer } from './digest.ts';
 import { drawingAnswer } from './cut/drawing.ts';
 import { filmAnswer } from './cut/film.ts';
+import { linesAnswer } from './cut/lines.ts';
 import { pencilAnswer } from './cut/pencil.ts';
 import { byColourAnswer, readAsAnswer } from './cut/read-as.ts';
 import { inkAnswers } from './ink/inks.ts';
@@ -17,6 +18,7 @@ import { sheetCodesAnswer } from './ink/sheet-codes.ts';
 import { splitAnswer } from './ink/split.ts';
 import { stockFileAnswer } from './cut/stock-file.ts';
 import { lensBoardAnswer, traceAnswer } from './cut/trace.ts';
+import { wedgeAnswer } from './cut/wedge.ts';
 import type { Work } from './room.ts';
 
 export { createRoom } from './room.ts';
@@ -40,6 +42,8 @@ export const answers: { readonly [Q in Question]: Work<Q> } = {
   trace: traceAnswer,
   lensBoard: lensBoardAnswer,
   film: filmAnswer,
+  wedge: wedgeAnswer,
+  lines: linesAnswer,
   split: splitAnswer,
   bridge: bridgeAnswer,
   cutFile: cutFileAnswer,

@@ -14,6 +14,7 @@ import { KnifePart } from './result/KnifePart.tsx';
 import { LayersPart } from './result/LayersPart.tsx';
 import { PicturePart } from './PicturePart.tsx';
 import { TonePart } from './result/TonePart.tsx';
+import { LinesPart } from './result/LinesPart.tsx';
 import { ResultPart } from './result/ResultPart.tsx';
 import { sayKnife } from './say.ts';
 import { followPicture, inHand, isStale, making, openPart, prepare, reading, unreadable } from './state.ts';
@@ -122,6 +123,13 @@ export function PictureView({ bench }: StationProps) {
               look: false,
               says: w.toneSays,
               view: () => <TonePart {...props} pots={pots} />,
+            },
+            {
+              id: 'lines',
+              title: w.linesPart,
+              look: false,
+              says: w.linesSays,
+              view: () => <LinesPart {...props} pots={pots} />,
             },
           ]}
         />

@@ -1,6 +1,6 @@
 import { filmBands, filmSays, type WithTones } from '../../../core/asks/index.ts';
 import type { Plan } from '../../../core/plan/index.ts';
-import { say } from '../../../words/index.ts';
+import { say } from '../../../words/one-language.ts';
 import { useSignal } from '@preact/signals';
 import type { FilmFormat } from '../../../packet/index.ts';
 import { faultsOf } from '../../engine/faults.ts';
@@ -9,6 +9,8 @@ import { download } from '../../store/keep/files.ts';
 import { language, told, words } from '../../store/words.ts';
 import { CountField } from '../../ui/fields/CountField.tsx';
 import { PlaneCanvas } from '../../ui/PlaneCanvas.tsx';
+import { ToneLook } from './ToneLook.tsx';
+import { Exposure, Wedge } from './Wedge.tsx';
 
 type Layer = Plan['layers'][number];
 
@@ -22,13 +24,18 @@ export function Film({
   layer,
 }: {
   readonly bench: Bench;
-  readonly plan: Pick<Plan, 'codes' | 'layers'> & WithTones;
+  readonly plan: Pick<Plan, 'codes' | 'layers' | 'press' | 'fromArm'> & WithTones;
   readonly layer: Layer & { readonly tone: NonNullable<Layer['tone']> };
 }) {
   const { width, height } = plan.codes;
+  const saver = useSaver(bench, layer.id);
+  const test = { bench, plan, layer, busy: saver.busy.value, save: (what: 'wedge' | 'strip'): void => void saver.save('pdf', what) };
   return (
     <>
-      <PlaneCanvas class="film-plane" plane={layer.tone.plane} width={width} height={height} widestPx={widestPx} label={layer.name} />
+      <div class="film-side">
+        <PlaneCanvas class="film-plane" plane={layer.tone.plane} width={width} height={height} widestPx={widestPx} label={layer.name} />
+        <ToneLook bench={bench} plan={plan} />
+      </div>
       <div class="stencils-beside">
         <section class="beside" aria-labelledby="film">
           <h2 id="film">{layer.name}</h2>
@@ -37,7 +44,7 @@ export function Film({
           ))}
           <p>{told(say('halftone.filmsIntro'))}</p>
           <p>{told(say('halftone.filmsWedge'))}</p>
-          <SaveFilm bench={bench} layerId={layer.id} />
+          <SaveFilm saver={saver} />
           {filmBands(plan)
             .slice(0, 4)
             .map((one, i) => (
@@ -47,6 +54,8 @@ export function Film({
             <b>{told(say('halftone.filmCaution'))}</b>
           </p>
         </section>
+        <Exposure {...test} />
+        <Wedge {...test} />
       </div>
     </>
   );
@@ -54,26 +63,32 @@ export function Film({
 
 const kinds: Readonly<Record<FilmFormat, string>> = { png: 'image/png', tiff: 'image/tiff', pdf: 'application/pdf' };
 
-/** The film as a file, at the resolution of the printer that makes it. */
-function SaveFilm({ bench, layerId }: { readonly bench: Bench; readonly layerId: string }) {
-  const w = words().stencils;
+/** Saves films of a run as files, at the resolution of the printer that makes them. */
+function useSaver(bench: Bench, layerId: string) {
   const dpi = useSignal(1200);
   const mirrored = useSignal(false);
   const busy = useSignal(false);
-  const save = async (format: FilmFormat): Promise<void> => {
+  const save = async (format: FilmFormat, what: 'image' | 'wedge' | 'strip'): Promise<void> => {
     bench.refuse(null);
     busy.value = true;
     try {
       await bench.upToDate();
-      const file = await bench.ask('film', { layerId, format, dpi: dpi.value, mirrored: mirrored.value, language: language.value });
+      const ask = { layerId, what, format, dpi: dpi.value, mirrored: mirrored.value, language: language.value };
+      const file = await bench.ask('film', ask);
       download(file.bytes, file.path, kinds[format]);
-      bench.announce(w.saved(file.path));
+      bench.announce(words().stencils.saved(file.path));
     } catch (error) {
       bench.refuse(faultsOf(error));
     } finally {
       busy.value = false;
     }
   };
+  return { dpi, mirrored, busy, save };
+}
+
+function SaveFilm({ saver }: { readonly saver: ReturnType<typeof useSaver> }) {
+  const w = words().stencils;
+  const { dpi, mirrored, busy, save } = saver;
   return (
     <>
       <div class="fields">
@@ -85,7 +100,7 @@ function SaveFilm({ bench, layerId }: { readonly bench: Bench; readonly layerId:
       </label>
       <div class="row" role="group" aria-label={w.filmSave}>
         {(['pdf', 'png', 'tiff'] as const).map((format) => (
-          <button key={format} type="button" class="button button-line" disabled={busy.value} onClick={() => void save(format)}>
+          <button key={format} type="button" class="button button-line" disabled={busy.value} onClick={() => void save(format, 'image')}>
             {w.filmAs(format.toUpperCase())}
           </button>
         ))}

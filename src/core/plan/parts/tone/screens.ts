@@ -24,6 +24,9 @@ export interface ToneScreen {
   readonly spreadMicrons: number;
   /** The mesh that it is printed through. */
   readonly meshPerCm: number;
+  readonly threadMicrons: number;
+  /** As a test strip showed; null: not tried yet. */
+  readonly exposeSeconds: number | null;
 }
 
 export type ToneLayer = Pick<JobLayer, 'id'> & { readonly tone: JobTone };
@@ -63,8 +66,7 @@ function makeScreens({ tones, papers }: ScreenReads): ReadonlyMap<string, ToneSc
   const rulings = tones.map(({ tone, mesh }) => tone.rulingPerCm ?? usualRuling(mesh.perCm));
   const dots = tones.flatMap(({ tone, mesh }, i) => (tone.by === 'dots' ? [{ i, oneWay: tone.shape === 'line', mesh }] : []));
   const chosen = bestAngles({
-    rulings: dots.map(({ i, oneWay }) => ({ perCm: rulings[i], oneWay })),
-    meshPerCm: dots[0]?.mesh.perCm ?? 77,
+    rulings: dots.map(({ i, oneWay, mesh }) => ({ perCm: rulings[i], oneWay, meshPerCm: mesh.perCm })),
     fixed: dots.map(({ i }) => tones[i].tone.angleDeg),
   });
   return new Map(
@@ -78,6 +80,8 @@ function makeScreens({ tones, papers }: ScreenReads): ReadonlyMap<string, ToneSc
         leastDotMicrons: tone.leastDotMicrons ?? leastDotMicrons(mesh),
         spreadMicrons: edgeSpreadMicrons(mesh.threadMicrons, drinks, thin),
         meshPerCm: mesh.perCm,
+        threadMicrons: mesh.threadMicrons,
+        exposeSeconds: tone.exposeSeconds ?? null,
       },
     ]),
   );

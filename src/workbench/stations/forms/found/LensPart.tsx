@@ -3,7 +3,7 @@ import type { TraceAnswer } from '../../../engine/protocol.ts';
 import type { Bench } from '../../../store/bench.ts';
 import { download } from '../../../store/keep/files.ts';
 import { language, words } from '../../../store/words.ts';
-import { say } from '../../../../words/index.ts';
+import { say } from '../../../../words/one-language.ts';
 import { keepLens, keptBoards, keptLens } from './lens.ts';
 
 /** With a photograph of a board: the board to print, and the lens that was read, to be kept. */

@@ -2,8 +2,7 @@ import { useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import { boardSquares } from '../../../../core/form/index.ts';
 import type { JobForm } from '../../../../core/job/index.ts';
-import { name as asName, say } from '../../../../words/index.ts';
-import { saySize } from '../../../ui/fields/units.ts';
+import { name as asName, say } from '../../../../words/one-language.ts';
 import type { Bench } from '../../../store/bench.ts';
 import { holdStill, type Mm } from '../../../ui/screen/drag.ts';
 import { LengthField } from '../../../ui/fields/LengthField.tsx';
@@ -16,12 +15,10 @@ import { step, words } from '../../../store/words.ts';
 import type { TraceAnswer, TraceAsk } from '../../../engine/protocol.ts';
 import { keptBoards, keptLens } from './lens.ts';
 import { BoardLens, KeptLensNote } from './LensPart.tsx';
-import { leavePhotograph, type Photograph } from './photograph.ts';
+import { kinds, leavePhotograph, type Kind, type Photograph } from './photograph.ts';
+import { TracedOutline } from './TracedOutline.tsx';
 import { freshId, newCut, newPart, withForm } from '../edits.ts';
 import { inHand, takeForm } from '../state.ts';
-
-type Kind = 'a4' | 'letter' | 'board' | 'scan' | 'mask';
-const kinds: readonly Kind[] = ['a4', 'letter', 'board', 'scan', 'mask'];
 
 /** The next photograph is mostly of the same kind: boards come one after another. */
 let lastKind: Kind = 'a4';
@@ -98,6 +95,17 @@ export function PhotoTrace({ bench, photo }: { readonly bench: Bench; readonly p
     void trace();
   }, [photo.id]);
   useEffect(() => (ground.current?.ownerSVGElement ? holdStill(ground.current.ownerSVGElement) : undefined), [answer.value === null]);
+  // It opens where one looks, and the keys are in it; they go back to where they were when it closes.
+  const section = useRef<HTMLElement>(null);
+  useEffect(() => {
+    const before = document.activeElement;
+    section.current?.focus({ preventScroll: true });
+    section.current?.scrollIntoView({ block: 'start' });
+    return () => {
+      if (document.activeElement === document.body || section.current?.contains(document.activeElement))
+        (before instanceof HTMLElement && before.isConnected ? before : document.getElementById('station'))?.focus();
+    };
+  }, [photo.id]);
   const change = (set: () => void): void => {
     set();
     void trace();
@@ -120,7 +128,17 @@ export function PhotoTrace({ bench, photo }: { readonly bench: Bench; readonly p
   // Markers are drawn at this many screen pixels for a pixel of the photograph; near enough for a column this wide.
   const perPx = found ? 420 / found.widthPx : 1;
   return (
-    <section class="trace" aria-labelledby="trace-title">
+    <section
+      class="trace"
+      ref={section}
+      tabIndex={-1}
+      aria-labelledby="trace-title"
+      onKeyDown={(e) => {
+        if (e.key !== 'Escape' || e.defaultPrevented) return;
+        e.preventDefault();
+        leavePhotograph();
+      }}
+    >
       <h2 id="trace-title">{w.traceTitle}</h2>
       <fieldset class="choices">
         <legend class="unseen">{w.traceIs}</legend>
@@ -286,47 +304,18 @@ export function PhotoTrace({ bench, photo }: { readonly bench: Bench; readonly p
       )}
       {busy.value && <p role="status">{w.tracing}</p>}
       {found && found.problems.length > 0 && <ProblemList problems={found.problems} />}
-      {traced && (
-        <>
-          <svg
-            class="trace-outline"
-            viewBox={`${-1} ${-1} ${traced.widthMm + 2} ${traced.heightMm + 2}`}
-            role="img"
-            aria-label={w.tracedSize(saySize(traced.widthMm, traced.heightMm, job.units), traced.outline.length)}
-          >
-            <path fill-rule="evenodd" d={traced.outline.map((ring) => `M${ring.map((p) => p.join(' ')).join('L')}Z`).join('')} />
-          </svg>
-          <p>
-            <b>{w.tracedSize(saySize(traced.widthMm, traced.heightMm, job.units), traced.outline.length)}</b>
-          </p>
-          <details class="fold">
-            <summary>{words().sheet.why}</summary>
-            <p>{w.tracedWhy}</p>
-          </details>
-        </>
-      )}
+      <TracedOutline
+        traced={traced}
+        units={job.units}
+        openings={openings.value}
+        onOpenings={(is) =>
+          change(() => {
+            openings.value = is;
+          })
+        }
+      />
       {kind.value === 'board' && <BoardLens bench={bench} found={found} />}
       {(kind.value === 'a4' || kind.value === 'letter') && <KeptLensNote onForget={() => void trace()} />}
-      {(traced?.hasOpenings || openings.value) && (
-        <fieldset class="choices">
-          <legend>{w.plateTitle}</legend>
-          {([false, true] as const).map((is) => (
-            <label key={String(is)} class="choice-mark">
-              <input
-                type="radio"
-                name="plate"
-                checked={openings.value === is}
-                onChange={() =>
-                  change(() => {
-                    openings.value = is;
-                  })
-                }
-              />
-              <span>{is ? w.plateOpenings : w.plateItself}</span>
-            </label>
-          ))}
-        </fieldset>
-      )}
       <div class="row">
         <input
           class="text"

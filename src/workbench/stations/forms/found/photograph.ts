@@ -1,6 +1,6 @@
 import { signal } from '@preact/signals';
 import { problem } from '../../../../core/problem.ts';
-import { name as asName, say } from '../../../../words/index.ts';
+import { name as asName, say } from '../../../../words/one-language.ts';
 import type { Bench } from '../../../store/bench.ts';
 import { nameOf } from './bring.ts';
 
@@ -36,3 +36,7 @@ export function leavePhotograph(): void {
   if (photograph.value) URL.revokeObjectURL(photograph.value.url);
   photograph.value = null;
 }
+
+/** What the thing lies on, which gives its size. */
+export type Kind = 'a4' | 'letter' | 'board' | 'scan' | 'mask';
+export const kinds: readonly Kind[] = ['a4', 'letter', 'board', 'scan', 'mask'];

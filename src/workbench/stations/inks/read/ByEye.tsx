@@ -7,7 +7,7 @@ import { Why } from '../../../ui/fields/Why.tsx';
 import { sayDelta } from '../../../ui/fields/format.ts';
 import { words } from '../../../store/words.ts';
 import { setInk } from '../edits.ts';
-import { FileButton } from './FileButton.tsx';
+import { FileButton } from '../../../ui/fields/FileButton.tsx';
 import { PickOnPhoto } from './PickOnPhoto.tsx';
 import { asJob } from '../edits.ts';
 import { srgbOf, type InkPartProps } from '../state.ts';
@@ -60,7 +60,7 @@ export function ByEye({ bench, job, paper, id, onDone }: Props) {
               />
             ))}
           </div>
-          <div class="fields">
+          <div class="eye-ways">
             <label class="length-field">
               <span class="length-label">{w.hex}</span>
               <input

@@ -4,7 +4,7 @@ import { sayLab } from '../../../ui/fields/format.ts';
 import type { Bench } from '../../../store/bench.ts';
 import { words } from '../../../store/words.ts';
 import type { ReadPatches } from '../../../engine/ink-questions.ts';
-import { FileButton } from './FileButton.tsx';
+import { FileButton } from '../../../ui/fields/FileButton.tsx';
 import { MarkPhoto } from './MarkPhoto.tsx';
 import { ReadingField } from './ReadingField.tsx';
 import { refuse } from '../state.ts';

@@ -11,7 +11,7 @@ import { words } from '../../../store/words.ts';
 import type { ReadPatches } from '../../../engine/ink-questions.ts';
 import type { Problem } from '../../../../core/problem.ts';
 import { setInk } from '../edits.ts';
-import { FileButton } from './FileButton.tsx';
+import { FileButton } from '../../../ui/fields/FileButton.tsx';
 import { MarkPhoto } from './MarkPhoto.tsx';
 import { MixParts } from '../pot/MixParts.tsx';
 import { ReadingField } from './ReadingField.tsx';

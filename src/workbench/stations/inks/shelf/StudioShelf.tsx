@@ -4,7 +4,7 @@ import { download } from '../../../store/keep/files.ts';
 import { Pot } from '../../../ui/Pot.tsx';
 import { step, words } from '../../../store/words.ts';
 import { withInk } from '../edits.ts';
-import { FileButton } from '../read/FileButton.tsx';
+import { FileButton } from '../../../ui/fields/FileButton.tsx';
 import { keepShelf, loadShelf, studioShelf } from './shelf-keep.ts';
 import { at, isoDay, refuse, useAnswer, type InkPartProps } from '../state.ts';
 

@@ -1,5 +1,6 @@
 import { basename } from 'node:path';
 import { askLines } from '../../../core/asks/index.ts';
+import { lineWays } from '../../../core/halftone/index.ts';
 import { checkJob, fileStem, writeJob, type Job } from '../../../core/job/index.ts';
 import { fail } from '../../../core/problem.ts';
 import { length, list, name as asName, say, share } from '../../../words/index.ts';
@@ -15,8 +16,6 @@ import { option, word } from '../../say/help.ts';
 import { sayStencil } from '../../say/say-stencil.ts';
 import { idsOf, numberOf, textOf } from '../../say/words.ts';
 import { imageOf } from './separate-ask.ts';
-
-const ways = ['parallel', 'rings', 'spiral', 'holes'] as const;
 
 export const lines: Command = {
   name: 'lines',
@@ -64,13 +63,13 @@ export const lines: Command = {
     const wish = { kind: 'job', replace: given['replace'] === true } as const;
     checkFree(out, wish);
     const way = textOf(given['way']) ?? 'parallel';
-    const found = ways.find((one) => one === way);
+    const found = lineWays.find((one) => one === way);
     if (!found)
       fail(
         'no-such-way',
         placeOf('--way'),
         say('cli.cannotUse', { text: asName(way) }),
-        say('cli.useOneOf', { all: list(ways.map(asName), 'or') }),
+        say('cli.useOneOf', { all: list(lineWays.map(asName), 'or') }),
       );
     const ink = textOf(given['ink']);
     if (ink !== undefined && !bundle.job.inks.some((k) => k.id === ink))

@@ -15,7 +15,7 @@ import { idsOf, textOf, wholeOf } from '../../say/words.ts';
 const formats = ['png', 'tiff', 'pdf'] as const;
 
 /** Node's own, block by block: each ends on a byte, so that one after the other they are one stream; then a last block of nothing. */
-const quickly: MakePress = () => ({
+export const quickly: MakePress = () => ({
   push: (bytes) => [deflateRawSync(bytes, { level: 1, finishFlush: constants.Z_SYNC_FLUSH })],
   end: () => [Uint8Array.of(0x03, 0x00)],
 });
