@@ -56,8 +56,8 @@ class Tries {
     return this.effort < mostEffort || this.found.length === 0;
   }
 
-  private tried(more: Partial<OfferGround>, toLoseLittle: boolean, asAsked = true): Stencil | undefined {
-    const made = makeStencil({ ...this.asked, ...more, asAsked });
+  private tried(more: Partial<OfferGround>, toLoseLittle: boolean): Stencil | undefined {
+    const made = makeStencil({ ...this.asked, ...more, asAsked: true });
     this.effort += made.effort;
     const bad = made.problems.some((p) => p.severity === 'error' || (toLoseLittle && p.code === 'stencil-much-lost'));
     return made.certificate.holds && !bad ? made : undefined;
@@ -76,14 +76,11 @@ class Tries {
     const box = regionBox(this.asked.shape);
     const atMm: PointMm = [round((box.minX + box.maxX) / 2), round((box.minY + box.maxY) / 2)];
     const all: readonly Spot[] = [{ atMm, withinMm: round(Math.hypot(box.maxX - box.minX, box.maxY - box.minY) / 2 + 1) }];
-    // A little more may go where all that is too fine goes.
-    const made = this.tried(taking(all), false, false);
+    const made = this.tried(taking(all), false);
     if (made) offer(all, kind === 'close' ? takeAway(this.refused.prints, made.prints) : takeAway(made.prints, this.refused.prints), null);
     // Paper that is left out may leave ink beside it that is too fine as well.
     const both =
-      made || kind === 'close'
-        ? undefined
-        : this.tried({ ...taking(all), closings: [...(this.asked.closings ?? []), ...all] }, false, false);
+      made || kind === 'close' ? undefined : this.tried({ ...taking(all), closings: [...(this.asked.closings ?? []), ...all] }, false);
     if (!both) return;
     const region = takeAway(both.prints, this.refused.prints),
       less = takeAway(this.refused.prints, both.prints);
