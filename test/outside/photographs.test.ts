@@ -1,10 +1,24 @@
-import { readFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import jpeg from 'jpeg-js';
 import { describe, expect, test } from 'vitest';
-import { boardSeen, calibrated, lensOfShares, parts, readBoard, regionArea, tracePhoto, type Region } from '../../src/core/form/index.ts';
+import {
+  boardSeen,
+  boardSquares,
+  calibrated,
+  lensOfShares,
+  parts,
+  readBoard,
+  regionArea,
+  tracePhoto,
+  type Region,
+} from '../../src/core/form/index.ts';
 import { fitBoard } from '../../src/core/form/trace/board.ts';
 import { straighten } from '../../src/core/form/trace/lens.ts';
 import type { Photo } from '../../src/core/form/index.ts';
+import { calling } from '../command.ts';
 import { refusedBy } from '../said.ts';
 
 // Real photographs: see data/checked-board/README.md for their source. Squares of 25 mm, nine by six inner corners.
@@ -56,6 +70,30 @@ const offLine = (points: readonly (readonly [number, number])[]): number => {
   const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
   return Math.max(...points.map((p) => Math.abs((b[0] - a[0]) * (p[1] - a[1]) - (b[1] - a[1]) * (p[0] - a[0])) / length));
 };
+
+test('at the command: the board to print, and a lens from two photographs', async () => {
+  const folder = mkdtempSync(join(tmpdir(), 'lens-'));
+  const file = (name: string): string => join(folder, name);
+  const photos = ['01', '14'].map((name) => fileURLToPath(new URL(`./data/checked-board/left${name}.jpg`, import.meta.url)));
+  try {
+    expect((await calling(['lens', '--board', 'letter', '--out', file('board.pdf')])).code).toBe(0);
+    // Letter is 612 × 792 points.
+    expect(readFileSync(file('board.pdf'), 'latin1')).toMatch(/MediaBox\s*\[\s*0 0 612(\.\d+)? 792(\.\d+)?\s*\]/);
+    const read = await calling(['lens', ...photos, '--out', file('lens.json')]);
+    expect([read.code, read.err]).toEqual([0, '']);
+    expect(read.out).toContain('three and more');
+    const { lens } = JSON.parse(readFileSync(file('lens.json'), 'utf8')) as { lens: { bend: number } };
+    expect(lens.bend).toBeGreaterThan(0.14);
+    expect(lens.bend).toBeLessThan(0.17);
+    expect((await calling(['lens', '--board', 'a5', '--out', file('no.pdf')])).code).toBe(1);
+    // The board fits both papers with room to hold it.
+    const { columns, rows, squareMm } = boardSquares;
+    expect(columns * squareMm).toBeLessThanOrEqual(210 - 30);
+    expect(rows * squareMm).toBeLessThanOrEqual(279.4 - 38);
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+});
 
 describe('a checked board in thirteen photographs', () => {
   test.each(names)('left%s: found by itself; its lens is the one that the calibration beside the photographs tells', (name) => {

@@ -54,19 +54,20 @@ export function fineLines(openings: Region, sheet: Box, limits: Limits): FineLin
   };
 }
 
-/** So much of what prints in fields between the lines changes the picture. */
+/** So much of all lines together in fields that went changes the picture. */
 const muchFilled = 0.3;
 
 /** What became of fine lines; with ways out where they run together. */
-export function toldLines({ broader, filled, togetherMm2 }: FineLines, printsMm2: number, place: string | Saying): Problem {
-  const much = togetherMm2 > muchFilled * printsMm2;
+export function toldLines({ broader, filled, togetherMm2, openings }: FineLines, place: string | Saying): Problem {
+  const linesMm2 = regionArea(openings);
+  const much = togetherMm2 > muchFilled * linesMm2;
   return problem(
     'warning',
     much ? 'stencil-much-lost' : 'stencil-lines-broader',
     place,
     filled.length === 0
       ? say('stencil.linesBroader', { n: broader })
-      : say('stencil.linesTogether', { n: filled.length, area: area(togetherMm2), part: share(Math.min(1, togetherMm2 / printsMm2), 0) }),
+      : say('stencil.linesTogether', { n: filled.length, area: area(togetherMm2), part: share(Math.min(1, togetherMm2 / linesMm2), 0) }),
     say(much ? 'stencil.takeAnOffer' : 'stencil.keepHairlines'),
   );
 }

@@ -75,9 +75,9 @@ function mended(request: StencilRequest): Stencil {
   const cutLines: Region = { rings: paper.rings.filter((ring) => !isSheetRing(ring, sheet)) };
   const cutOuts = prints.rings.filter((ring) => ringArea(ring) > 0).length;
   const drawnMm2 = Math.min(regionArea(drawn), regionArea(request.shape));
-  if (fine) problems.push(toldLines(fine, regionArea(prints), place));
+  if (fine) problems.push(toldLines(fine, place));
   const lostMm2 = regionArea(takeAway(drawn, prints)) - bridges.reduce((sum, b) => sum + b.areaMm2, 0);
-  if (lostMm2 > muchLost * drawnMm2 && prints.rings.length > 0)
+  if (!fine && lostMm2 > muchLost * drawnMm2 && prints.rings.length > 0)
     problems.push(
       problem(
         'warning',
@@ -133,8 +133,15 @@ function asDrawn(request: StencilRequest): AsDrawn {
   const { material, drops = [], closings = [] } = request;
   const sheet = enough(request.sheet, regionBox(aperture), material.leastBridgeMm);
   const given = withoutCrumbs(coarser(drawn, material, drops, closings));
-  const fine = fineLines(given, sheet, material);
-  return { aperture, sheet, drawn, openings: fine?.openings ?? given, fine };
+  if (request.side === 'window') {
+    const fine = fineLines(given, sheet, material);
+    return { aperture, sheet, drawn, openings: fine?.openings ?? given, fine };
+  }
+  // Of a piece the lines are paper: they become as broad as a bridge.
+  const lines = takeAway(aperture, given);
+  const fine = fineLines(lines, sheet, { leastBridgeMm: material.leastOpeningMm, leastOpeningMm: material.leastBridgeMm });
+  const openings = fine ? withoutCrumbs(takeAway(aperture, fine.openings)) : given;
+  return { aperture, sheet, drawn, openings, fine };
 }
 
 /** Outlines of more points than this say more than a knife can follow: less than a hundredth of a millimetre goes. */

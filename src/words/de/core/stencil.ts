@@ -34,9 +34,9 @@ export const stencil: Same<typeof en.stencil> = {
   coarser: ({ n, first, area }) =>
     `An ${many(n, 'Stelle', 'Stellen')}, ${which(n, 'bei', 'zuerst bei')} ${first}, hätte nichts Feineres gehalten oder sich schneiden lassen: Was dort zu fein war, fiel weg, insgesamt ${area}.`,
   linesBroader: ({ n }) =>
-    `Diese Zeichnung besteht aus Linien, die für ein Messer zu fein sind: ${many(n, 'Zug', 'Züge')} davon ${which(n, 'wurde', 'wurden')} so breit, wie es schneiden kann.`,
+    `Diese Zeichnung besteht aus Linien, die zum Schneiden oder Halten zu fein sind: ${many(n, 'Zug', 'Züge')} davon ${which(n, 'wurde', 'wurden')} so breit wie nötig.`,
   linesTogether: ({ n, area, part }) =>
-    `Diese Zeichnung besteht aus Linien, die für ein Messer zu fein sind. So breit gezeichnet, wie es schneiden kann, laufen sie zusammen: ${many(n, 'Feld', 'Felder')} dazwischen ${which(n, 'druckt', 'drucken')} mit, ${area} oder ${part} von allem, was druckt.`,
+    `Diese Zeichnung besteht aus Linien, die zum Schneiden oder Halten zu fein sind. So breit wie nötig laufen sie über ${many(n, 'Feld', 'Felder')} zwischen ihnen zusammen: ${area}, ${part} aller Linien.`,
   keepHairlines: 'Den Proof ansehen. Sollen sie bleiben, die Form größer machen oder sie breiter zeichnen.',
   lookOrEnlarge: 'Den Proof ansehen oder die Form größer machen.',
   marginTooSmall: ({ least }) => `Der Bogen lässt weniger als ${least} um das Bild; er wurde größer gemacht.`,

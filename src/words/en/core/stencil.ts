@@ -33,9 +33,9 @@ export const stencil = {
   coarser: ({ n, first, area }: { n: number; first: LengthText; area: AreaText }) =>
     `In ${many(n, 'place', 'places')}, ${which(n, 'at', 'the first at')} ${first}, nothing finer could hold or be cut: what was too fine there went, ${area} in all.`,
   linesBroader: ({ n }: { n: number }) =>
-    `This drawing is made of lines too fine for a knife: ${many(n, 'stretch', 'stretches')} of them became as broad as it can cut.`,
+    `This drawing is made of lines too fine to cut or to hold: ${many(n, 'stretch', 'stretches')} of them became as broad as needed.`,
   linesTogether: ({ n, area, part }: { n: number; area: AreaText; part: ShareText }) =>
-    `This drawing is made of lines too fine for a knife. Drawn as broad as it can cut they meet: ${many(n, 'field', 'fields')} between them ${n === 1 ? 'prints' : 'print'} too, ${area} or ${part} of all that prints.`,
+    `This drawing is made of lines too fine to cut or to hold. As broad as needed they run together over ${many(n, 'field', 'fields')} between them: ${area}, ${part} of all lines.`,
   keepHairlines: 'Look at the proof. To keep them, make the form larger or draw them broader.',
   lookOrEnlarge: 'Look at the proof, or make the form larger.',
   marginTooSmall: ({ least }: { least: LengthText }) => `The sheet leaves less than ${least} around the image; it was made larger.`,
