@@ -55,6 +55,20 @@ const input = {
   sw: at('./src/workbench/engine/offline/sw.ts'),
 };
 const entryFileNames = (chunk: { readonly name: string }): string => (chunk.name === 'sw' ? 'sw.js' : 'assets/[name]-[hash].js');
+const chunkFileNames = (chunk: { readonly name: string }): string => `assets/${chunk.name.replace(/~.*/, '')}-[hash].js`;
+
+/** What several stations share comes in few files, not in one for each helper. A language stays a file of its own. */
+const codeSplitting = {
+  groups: [
+    {
+      name: 'shared',
+      test: (id: string): boolean => !/\/src\/words\/(en|de)\//.test(id),
+      minShareCount: 2,
+      entriesAware: true,
+      entriesAwareMergeThreshold: 40_000,
+    },
+  ],
+};
 
 export default defineConfig({
   root: 'src/workbench',
@@ -68,7 +82,7 @@ export default defineConfig({
     target: 'es2023',
     assetsInlineLimit: smallSigns,
     chunkSizeWarningLimit: 3000,
-    rolldownOptions: { treeshake, input, output: { entryFileNames } },
+    rolldownOptions: { treeshake, input, output: { entryFileNames, chunkFileNames, codeSplitting } },
   },
   server: { host: '127.0.0.1' },
 });

@@ -77,7 +77,7 @@ export async function trial(picture: Picture, layers: number): Promise<Trial> {
 }
 
 function errorOf(work: Work, codes: Uint8Array, rules: MaskRules): number {
-  const field = fieldOf(work.levels[0], rules);
+  const field = fieldOf(work.levels[0], { ...rules, blacksAlike: false });
   return pictureCost(codes, field.binOf, field.table, field.codeCount) / codes.length;
 }
 
@@ -128,7 +128,7 @@ export async function registerTrial(picture: Picture, layers: number, sigmaMm = 
   const level = work.levels[0];
   const plain = await judged(work, (await chooseInks(work, few, 1, 0, 1, 1, quietTask, () => undefined)).found, 1, 0, 0, quietTask);
   const off = ({ codes, found }: Chosen): number => {
-    const field = fieldOf(level, rulesOf(work, found.overlapLab, 1));
+    const field = fieldOf(level, { ...rulesOf(work, found.overlapLab, 1), blacksAlike: false });
     return expectedCost(field, registerRoom(field, codes, sigmaMm / level.mmPerPx));
   };
   const inRegister = errorOf(work, plain.codes, rulesOf(work, plain.found.overlapLab, 1)),
@@ -154,7 +154,7 @@ export async function registerTrial(picture: Picture, layers: number, sigmaMm = 
 /** Mean ΔE00 when the whole print is shifted by N(0, σ), layers in register with each other. */
 function offTogether(work: Work, { codes, found }: Chosen, sigmaMm: number): number {
   const level = work.levels[0],
-    { table, codeCount, binOf } = fieldOf(level, rulesOf(work, found.overlapLab, 1));
+    { table, codeCount, binOf } = fieldOf(level, { ...rulesOf(work, found.overlapLab, 1), blacksAlike: false });
   const taps = gaussTaps(sigmaMm / level.mmPerPx),
     plane = new Float32Array(codes.length),
     share = plane.slice(),

@@ -1,6 +1,7 @@
 // npm run colours: README's table of foreseen against measured overlaps, from what ships (a Job, plan(), its bands).
 import { readFileSync, writeFileSync } from 'node:fs';
 import { deltaE00, labFromXyz, type Xyz } from '../src/core/colour/index.ts';
+import { chooseAnew } from './colours-choose.ts';
 import { allCases, flat, leftOut } from '../test/outside/overprint-table.ts';
 import { offset, overlapsOf, patchOf, proof, summary, type Patches } from '../test/outside/overprint-jobs.ts';
 
@@ -13,6 +14,11 @@ function multiplied(patches: Patches, black: boolean): number[] {
       const xyz = [0, 1, 2].map((k) => [...name].reduce((v, l) => (v * patches[l].xyz[k]) / white[k], white[k]) / 100) as unknown as Xyz;
       return deltaE00(labFromXyz(xyz), patchOf(patches, name).lab);
     });
+}
+
+if (process.argv.includes('--choose')) {
+  chooseAnew(Number(process.argv[process.argv.indexOf('--choose') + 1] ?? 60) || 60);
+  process.exit(0);
 }
 
 const figures = (all: readonly number[]): string =>

@@ -2,6 +2,7 @@
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { build } from './build.mjs';
 import { ensureChromium } from './chromium.mjs';
+import { ensureEngines } from './engines.mjs';
 import { root, run } from './packages.mjs';
 
 let passed = 0;
@@ -14,6 +15,7 @@ const count = (name, ok) => {
 
 build();
 const chromium = ensureChromium();
+if (chromium) ensureEngines();
 const node = process.execPath;
 const types = (project) => run(node, ['node_modules/typescript7/bin/tsc', '-p', project]) === 0;
 count('types of core', types('tsconfig.core.json'));

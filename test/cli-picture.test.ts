@@ -112,6 +112,8 @@ test('a part of a picture becomes a job that keeps the picture and all that was 
     pots: ['rockpool', 'sand', 'slate'],
     wishes: [{ placeFixed: false }, { ink: 'rockpool', strength: 0.4, placeFixed: true }, { placeFixed: false }],
     over: false,
+    way: 'near',
+    key: false,
     cutPairs: false,
     knife: { leastWidthMm: 2, minutes: 30 },
     material: 'film',
@@ -163,6 +165,21 @@ test('the picture a job keeps is asked the same again, and what is said over it;
   const { picture: changed } = jobAt('changed');
   expect(changed).toMatchObject({ layers: 2, mostInPot: 1, knife: { leastWidthMm: 2, minutes: 30, priceMm: 9 } });
   expect(changed!.important).toHaveLength(4);
+}, 180_000);
+
+test('the ways are drawn small into one file, and the one taken is kept, with a key', () => {
+  const drawn = separate(picture, ...quick, '--width', '60', '--ways', 'ways.png');
+  expect(drawn.err).toBe('');
+  expect(drawn.out).toMatch(/ways\.png: from the left the picture, then near the picture, bold, by light and shade\./);
+  expect(drawn.out.match(/about \d.* with the knife/g)).toHaveLength(3);
+  expect(readFileSync(join(base, 'ways.png')).subarray(1, 4).toString()).toBe('PNG');
+  expect(separate(picture, ...quick, '--ways', 'ways.png').err).toMatch(/ways\.png/);
+  const taken = separate(picture, ...quick, '--width', '60', '--layers', '3', '--way', 'light', '--key', '--out', 'taken');
+  expect(taken.err).toBe('');
+  expect(jobAt('taken').picture).toMatchObject({ way: 'light', key: true });
+  // The darkest pot of the shelf.
+  expect(jobAt('taken').layers.at(-1)).toMatchObject({ ink: 'slate', strength: 1 });
+  expect(separate(picture, ...quick, '--way', 'loud', '--out', 'never').err).toMatch(/--way: .*loud.*near, bold or light/);
 }, 180_000);
 
 test('named anew, a picture is asked nothing that the job kept of another, and takes its place', () => {

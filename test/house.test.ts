@@ -42,6 +42,7 @@ const roomOf = (file: string): string | undefined => {
 const steps: ReadonlySet<string> = new Set([
   'words/tell.ts',
   'words/index.ts',
+  'words/one-language.ts',
   'core/job/schema/json-schema.ts',
   'core/job/schema/explain.ts',
 ]);
@@ -129,4 +130,21 @@ describe('the house is as its picture shows it', () => {
     expect(readFileSync(`${src}packet/pages/ink/setting.ts`, 'utf8')).toMatch(/proof\(paper[^]*smallProof\(plan, paper/);
     expect(readFileSync(`${src}packet/pages/ink/laydown.ts`, 'utf8')).toContain('drawProof(');
   });
+});
+
+test('the page waits for one language: it enters the words by the door that fetches it', () => {
+  const heavy = [...graph].filter(([file]) => file.startsWith('workbench/') && !file.startsWith('workbench/engine/answers/'));
+  expect(
+    heavy.filter(([, imports]) => imports.includes('words/index.ts') || imports.includes('words/all.ts')).map(([file]) => file),
+  ).toEqual([]);
+});
+
+test('what the command alone says is said by the command alone: the page fetches languages without those words', () => {
+  const own = [...graph]
+    .filter(([file]) => /^words\/(en|de)\/index\.ts$/.test(file))
+    .flatMap(([, imports]) => imports.filter((f) => !/shown|en\/index/.test(f)));
+  expect(own.length).toBeGreaterThan(4);
+  expect(own.filter((f) => !/^words\/(en|de)\/cli\//.test(f))).toEqual([]);
+  const rooms = /\(\s*'(?:cli|help|refusals|answers|begin|inkAnswers)\.\w+'/;
+  expect(files.filter((f) => !f.startsWith('cli/') && rooms.test(readFileSync(src + f, 'utf8')))).toEqual([]);
 });

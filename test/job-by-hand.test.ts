@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { english, tell } from '../src/words/tell.ts';
+import { english, tell } from '../src/words/index.ts';
 import { parseJob } from '../src/core/job/file/parse.ts';
 import { checkJob } from '../src/core/job/check.ts';
 import { beginJob } from '../src/core/job/begin.ts';

@@ -15,26 +15,27 @@ import { edition } from './commands/make/edition.ts';
 import { form } from './commands/job/form.ts';
 import { forecast } from './commands/ink/forecast.ts';
 import { sayCommands, sayHelp, usageOf } from './say/help.ts';
-import { lines } from './commands/make/lines.ts';
+import { lens } from './commands/job/lens.ts';
+import { lines } from './commands/picture/lines.ts';
 import { mix } from './commands/ink/mix.ts';
 import { languageProblem, readCall, takeLanguage } from './options.ts';
 import { order } from './commands/ink/order.ts';
 import { packet } from './commands/make/packet.ts';
 import { photo } from './commands/job/photo.ts';
-import { positive } from './commands/make/positive.ts';
+import { positive } from './commands/picture/positive.ts';
 import { pot } from './commands/ink/pot.ts';
 import { press } from './commands/make/press.ts';
 import { problemHere, sayHere, speak } from './reader.ts';
 import { readings } from './commands/ink/readings.ts';
 import { recipe } from './commands/ink/recipe.ts';
 import { register } from './commands/make/register.ts';
-import { separate } from './commands/make/separate.ts';
+import { separate } from './commands/picture/separate.ts';
 import { serve } from './commands/make/serve.ts';
 import { shelf } from './commands/ink/shelf.ts';
 import { spread } from './commands/ink/spread.ts';
-import { split } from './commands/make/split.ts';
+import { split } from './commands/picture/split.ts';
 import { trace } from './commands/job/trace.ts';
-import { wedge } from './commands/make/wedge.ts';
+import { wedge } from './commands/picture/wedge.ts';
 
 export const commands: readonly Command[] = [
   begin,
@@ -60,6 +61,7 @@ export const commands: readonly Command[] = [
   drawdowns,
   shelf,
   trace,
+  lens,
   form,
   separate,
   split,

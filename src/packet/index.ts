@@ -27,6 +27,7 @@ import { proofImage, smallProof, type ProofImage } from './proof.ts';
 import { fileVoice } from './voice.ts';
 
 export { sayUses } from './cut-uses.ts';
+export { makeLensBoard } from './pages/cut/lens-board.ts';
 export { makeDrawdownSheets } from './pages/ink/drawdown.ts';
 export { exposureFilm, filmFile, filmOf, wedgeFilm, type Film, type FilmFormat, type MakePress, type ToneRun } from './film/index.ts';
 export { greyPng, rgbPng } from './files/png.ts';

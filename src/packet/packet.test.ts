@@ -54,11 +54,12 @@ test('a packet holds the book, a proof after each run, a cut file for each stenc
 test('the page to show needs no other file, runs nothing, and takes no name for anything but words', async () => {
   const named = smallJob({ title: '<script>alert(1)</script> & "Tide"', maker: "<img src=x onerror='1'>" });
   const page = showPage(plan(named), fileVoice('de'));
-  expect(page.match(/<img /g)).toHaveLength(3);
-  expect(page.match(/src="data:image\/png;base64,[\w+/]+=*"/g)).toHaveLength(3);
+  expect(page.match(/<img /g)).toHaveLength(5);
+  expect(page.match(/src="data:image\/png;base64,[\w+/]+=*"/g)).toHaveLength(5);
   expect(page).not.toMatch(/<script|onerror='|https?:|url\(/);
   expect(page).toContain('&#60;script&#62;');
   expect(page).toContain('Lauf für Lauf');
+  expect(page).toContain('In anderem Licht');
   const shown = decode(Buffer.from(/base64,([\w+/=]+)/.exec(page)![1], 'base64'));
   expect(shown.width / shown.height).toBeCloseTo(80 / 60, 1);
 });

@@ -1,5 +1,5 @@
 import { fail } from '../core/problem.ts';
-import { list, name as asName, say } from '../words/index.ts';
+import { list, name as asName, say } from '../words/say.ts';
 
 /** What a packet is made of, in the order of the work; the last three are files of their own. */
 export const packetParts = [

@@ -1,4 +1,6 @@
 /** What is said, as data; and the edge where it becomes text. Everyone says (`say.ts`); only page, packet and command tell (`tell.ts`). */
+import './all.ts';
+
 export * from './say.ts';
 export type * from './text.ts';
 export type { LengthUnits } from '../core/units/index.ts';

@@ -1,7 +1,18 @@
 import type { Problem } from '../core/problem.ts';
-import { sayArea, sayFilm, sayLength, sayMass, sayShare, sayVolume, mmPerInch, sayNumber, type LengthUnits } from '../core/units/index.ts';
-import { de } from './de/index.ts';
-import { en } from './en/index.ts';
+import {
+  bareInches,
+  sayArea,
+  sayFilm,
+  sayLength,
+  sayMass,
+  sayShare,
+  sayVolume,
+  mmPerInch,
+  sayNumber,
+  type LengthUnits,
+} from '../core/units/index.ts';
+import type { en } from './en/index.ts';
+import type { shown } from './en/shown.ts';
 import type { List, Quantity, Saying, Value } from './kinds.ts';
 
 /** A language that there is a whole catalogue of. */
@@ -12,17 +23,30 @@ export interface Language {
   readonly name: string;
   /** For `Intl`: how numbers, lists and plurals are made. */
   readonly locale: string;
-  /** @internal */
-  readonly words: Catalogue;
 }
-/** @internal */
-export type Catalogue = typeof en;
+/** What page and packet say; whoever speaks as the command has the whole. */
+export type Catalogue = typeof shown;
 
-/** Every language. To add one: a folder like `en/`, and a line here. */
+/** Every language. To add one: a folder like `en/`, and the lines that CONTRIBUTING.md names. */
 export const languages: readonly Language[] = [
-  { id: 'en', name: 'English', locale: 'en-GB', words: en },
-  { id: 'de', name: 'Deutsch', locale: 'de-DE', words: de },
+  { id: 'en', name: 'English', locale: 'en-GB' },
+  { id: 'de', name: 'Deutsch', locale: 'de-DE' },
 ];
+
+const learned = new Map<string, Catalogue>();
+/** Makes the words of a language known. `index.ts` knows all from the start; the page fetches one at a time. */
+export function learn(id: string, words: Catalogue | typeof en): void {
+  learned.set(id, words);
+}
+
+export const knows = (id: string): boolean => learned.has(id);
+
+/** Its words; of another language that is known as long as its own are not. */
+export function catalogueOf({ id }: Language): Catalogue {
+  const words = learned.get(id) ?? [...learned.values()][0];
+  if (!words) throw new Error(`The words of ${id} have not been learned.`);
+  return words;
+}
 
 /** Who reads: their language and the units of the job. */
 export interface Reader {
@@ -42,7 +66,7 @@ export function languageOf(id: string): Language {
 export function tell(saying: Saying, reader: Reader = english): string {
   const language = languageOf(reader.language);
   const [room, name] = split(saying.key);
-  const message = (language.words as unknown as Record<string, Record<string, unknown>>)[room]?.[name];
+  const message = (catalogueOf(language) as unknown as Record<string, Record<string, unknown>>)[room]?.[name];
   if (typeof message === 'string') return message;
   // A saying kept by an older or newer edition, whose words are gone: its key is all there is to show.
   if (typeof message !== 'function') return saying.key;
@@ -73,7 +97,7 @@ function quantity(value: Quantity, units: LengthUnits, language: Language): stri
     case 'lengths':
       return lengthText(
         value.mm,
-        value.by === '×' ? ' × ' : value.by === ',' ? ', ' : ` ${language.words.common.to} `,
+        value.by === '×' ? ' × ' : value.by === ',' ? ', ' : ` ${catalogueOf(language).common.to} `,
         units,
         value.digits,
       );
@@ -100,17 +124,13 @@ function quantity(value: Quantity, units: LengthUnits, language: Language): stri
   }
 }
 
-/** `3.7 mm`, `180 × 240 mm`; in inches about three figures, whatever was asked in mm. */
+/** `3.7 mm`, `180 × 240 mm`; in inches as a ruler says it, or about three figures, whatever was asked in mm. */
 function lengthText(mm: readonly number[], between: string, units: LengthUnits, digits?: number): string {
   if (units === 'mm') {
     const numbersOnly = mm.map((one) => sayLength(one, 'mm', digits).replace(/\u00a0mm$/, ''));
     return `${numbersOnly.join(between)}\u00a0mm`;
   }
-  const inches = mm.map((one) => {
-    const value = one / mmPerInch;
-    const size = Math.abs(value);
-    return sayNumber(value, size >= 100 ? 1 : size >= 10 ? 2 : 3, digits !== undefined && size > 0);
-  });
+  const inches = mm.map((one) => bareInches(one, digits !== undefined));
   return `${inches.join(between)}\u00a0in`;
 }
 

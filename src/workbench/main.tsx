@@ -10,31 +10,48 @@ import { keepSaved } from './store/keep/keeping.ts';
 import { holdBench } from './store/keep/lock.ts';
 import { keepInSight, recallSight } from './store/keep/sighting.ts';
 import { keepThumbs } from './shell/prints/thumbs.ts';
+import { places } from './stations/index.ts';
+import { pictureClient } from './stations/picture/state.ts';
 import { shareCount } from './stations/press/pulling/share.ts';
+import { whenRested } from './store/rested.ts';
 import { startBench } from './store/start.ts';
 import workerUrl from './engine/worker.ts?worker&url';
 import { createClient } from './engine/client.ts';
-import { rememberLanguage } from './store/keep/remember-language.ts';
+import { fetchLanguages, rememberLanguage } from './store/keep/remember-language.ts';
 import { faultsOf } from './engine/faults.ts';
 import { words } from './store/words.ts';
+import { bringAll } from './ui/later.tsx';
 
-rememberLanguage();
+const spoken = rememberLanguage();
+// The station in the address comes beside the language.
+void places.find((place) => place.id === (location.hash.slice(1) || 'laydown'))?.view.load();
 const recall = recallSight(workerUrl);
 const client = createClient(() => new Worker(workerUrl, { type: 'module' }));
 const bench = createBench(client);
 const keeper = openKeeper();
 const keeping = keepSaved(bench, keeper, holdBench());
 
-const offline = keepOffline(async () => {
+let begun = (): void => undefined;
+const started = new Promise<void>((done) => {
+  begun = done;
+});
+const rested = started.then(() => whenRested(bench));
+const offline = keepOffline(rested, async () => {
   await keeping.flush();
   const safe = keeping.isSafe();
   if (!safe) bench.announce(words().shell.saveFirst);
   return safe;
 });
 
+await spoken;
 render(<App bench={bench} keeping={keeping} keeper={keeper} offline={offline} starting={start()} />, document.getElementById('bench')!);
 listenToKeys(bench, keeping);
-void exampleFiles().catch(() => undefined);
+// Nothing is asked of the network later: what the first view did without comes now.
+void rested.then(async () => {
+  pictureClient();
+  await Promise.all([fetchLanguages(), exampleFiles()]).catch(() => undefined);
+  await bringAll();
+});
 
 async function start(): Promise<void> {
   try {
@@ -45,5 +62,7 @@ async function start(): Promise<void> {
     shareCount(bench, location.search);
   } catch (error) {
     bench.refuse(faultsOf(error));
+  } finally {
+    begun();
   }
 }

@@ -3,7 +3,7 @@ import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { beforeEach, describe, expect, test } from 'vitest';
 import type { Job } from '../../src/core/job/index.ts';
 import { readJobFile } from '../../src/core/job/index.ts';
-import { drawdownSheet, readShelf, usualLadder } from '../../src/core/ink/index.ts';
+import { drawdownSheet, emptyShelf, readShelf, usualLadder } from '../../src/core/ink/index.ts';
 import { photographOfSheet } from '../outside/drawdown-photo.ts';
 import { violations } from './axe.ts';
 import { serveBench, startOver, tidePool, type BenchServer } from './bench-page.ts';
@@ -191,6 +191,36 @@ describe('the ink shelf', () => {
 });
 
 describe('a wanted colour', () => {
+  test('comes out of a jar of the studio’s shelf, whose ink joins the job with the recipe', async () => {
+    const reading = (l: number, a: number, b: number): { kind: 'lab'; lab: [number, number, number] } => ({ kind: 'lab', lab: [l, a, b] });
+    const shelf = {
+      ...emptyShelf('Attic'),
+      inks: [
+        {
+          id: 'attic-violet',
+          name: 'Attic violet',
+          role: 'ink',
+          densityGPerMl: 1.1,
+          lots: [
+            { lot: 'last year', gramsLeft: 90, source: { from: 'one-ground', ground: reading(95, 0, 2), over: reading(40, 25, -32) } },
+          ],
+        },
+      ],
+    };
+    await page
+      .getByLabel('Add a shelf from a file')
+      .setInputFiles({ name: 'attic.json', mimeType: 'application/json', buffer: Buffer.from(JSON.stringify(shelf)) });
+    await page.getByRole('button', { name: /Attic violet/ }).waitFor();
+    await part('wanted');
+    const leftovers = page.getByRole('region', { name: 'From what is left in jars' });
+    await type('Lab of the colour', '50 20 -26');
+    await expect.poll(() => leftovers.textContent()).toMatch(/Attic violet/);
+    await leftovers.getByRole('button').last().click();
+    const taken = await job();
+    expect(taken.inks.some((k) => k.name === 'Attic violet')).toBe(true);
+    expect(complaints).toEqual([]);
+  });
+
   test('is answered with recipes; one touch prints a layer in it, and the pinned colour comes as near as promised', async () => {
     await part('wanted');
     const best = page.locator('.recipe-best');

@@ -1,7 +1,8 @@
 import { createHash } from 'node:crypto';
-import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { readJobAt } from '../../src/cli/disk/folder.ts';
@@ -40,6 +41,25 @@ const storage = async (page: Page, how: 'denied' | 'full'): Promise<void> =>
         throw new DOMException('full', 'QuotaExceededError');
       };
   }, how));
+
+describe('what the first view waits for', () => {
+  test('scripts and one language stay under 230 KB compressed, the letters under 80 KB', () => {
+    const page = readFileSync(`${built}index.html`, 'utf8');
+    const packed = (path: string): number => gzipSync(readFileSync(`${built}${path}`)).byteLength;
+    const scripts = [...page.matchAll(/(?:src|href)="\.\/(assets\/[\w.-]+\.js)"/g)].map(([, path]) => path);
+    const files = readdirSync(`${built}assets`);
+    const [language, laydown] = ['shown-', 'LaydownView-'].map((name) =>
+      Math.max(...files.filter((f) => f.startsWith(name)).map((f) => packed(`assets/${f}`))),
+    );
+    expect(scripts.length).toBeGreaterThan(2);
+    expect(language).toBeGreaterThan(20_000);
+    const all = scripts.reduce((sum, path) => sum + packed(path), 0) + language + laydown;
+    expect(all / 1024).toBeLessThan(230);
+    const letters = files.filter((f) => f.endsWith('.woff2')).map((f) => packed(`assets/${f}`));
+    expect(letters.length).toBe(3);
+    expect(letters.reduce((a, b) => a + b) / 1024).toBeLessThan(80);
+  });
+});
 
 describe('with the network off', () => {
   test('Laydown opens, shows the job as it was left, and works on', async () => {

@@ -8,7 +8,7 @@ import { readJobAt } from '../../src/cli/disk/folder.ts';
 import { contentSecurityPolicy } from '../../src/cli/disk/web-server.ts';
 import { writeJobFile } from '../../src/core/job/index.ts';
 import { plan, readyBundle } from '../../src/core/plan/index.ts';
-import { digestPlan } from '../../src/workbench/engine/digest.ts';
+import { digestPlan } from '../../src/workbench/engine/answers/digest.ts';
 import {
   atRest,
   keptWhole,
@@ -228,6 +228,51 @@ describe('the overlap station', () => {
     const page = await open('overlaps');
     const shares = await page.locator('.overlap').count();
     expect(await page.locator('.chart-head h2').textContent()).toBe(`${shares} overlaps on Smooth white`);
+  });
+
+  test('another light changes proof and swatches, on a sheet that is printed already as well; its grounds are pointed at', async () => {
+    const page = await open('overlaps');
+    const byDay = await proofColour(page, ...water);
+    await page.getByLabel('Cold LED (B5)').check();
+    await settled(page);
+    const byLed = await proofColour(page, ...water);
+    expect(distance(byLed, byDay)).toBeGreaterThan(5);
+    await page.locator('input[name=paper]').nth(2).check();
+    await page.waitForSelector('.grounds');
+    await expect.poll(async () => distance(await proofColour(page, ...water), byLed)).toBeLessThan(12);
+    expect(await page.locator('.lamps').textContent()).toMatch(/on ground [12] changes most/);
+    // A wave of the earlier print, and the bare sheet above it.
+    const canvas = (await page.locator('.proof-figure .proof-canvas').boundingBox())!;
+    for (const [down, ground] of [
+      [0.6, 1],
+      [0.75, 2],
+    ]) {
+      await page.mouse.move(canvas.x + canvas.width * 0.05, canvas.y + canvas.height * down);
+      expect(await page.locator('.detail h2').textContent()).toBe(`Water on ground ${ground}`);
+    }
+    await page.mouse.move(1, 1);
+    await page.getByRole('button', { name: /^Sky on ground 2, / }).click();
+    expect(await page.locator('.detail h2').textContent()).toBe('Sky on ground 2');
+    const lit = await page.locator('.detail dl dd').first().textContent();
+    await page.getByLabel('Daylight for judging (D50)').check();
+    await expect.poll(() => page.locator('.detail dl dd').first().textContent()).not.toBe(lit);
+  });
+
+  test('ten sheets of the edition are asked for when they are opened; a way to lessen what varies is taken', async () => {
+    const page = await open('overlaps');
+    await page.locator('.spread summary').click();
+    await page.waitForSelector('.spread-sheets li:nth-child(10)');
+    const strips = await page
+      .locator('.spread-most .possible-strip')
+      .first()
+      .locator('i')
+      .evaluateAll((all) => all.map((i) => i.getAttribute('style')));
+    expect(strips).toHaveLength(10);
+    expect(new Set(strips).size).toBeGreaterThan(5);
+    const told = await page.locator('.spread-ways p').first().textContent();
+    await page.locator('.spread-ways .button').first().click();
+    await expect.poll(() => page.getByRole('button', { name: /^Undo/ }).isEnabled()).toBe(true);
+    await expect.poll(() => page.locator('.spread').textContent()).not.toContain(told!);
   });
 });
 

@@ -1,7 +1,9 @@
 import { readFileSync } from 'node:fs';
 import jpeg from 'jpeg-js';
 import { describe, expect, test } from 'vitest';
-import { parts, readBoard, regionArea, tracePhoto, type Region } from '../../src/core/form/index.ts';
+import { boardSeen, calibrated, lensOfShares, parts, readBoard, regionArea, tracePhoto, type Region } from '../../src/core/form/index.ts';
+import { fitBoard } from '../../src/core/form/trace/board.ts';
+import { straighten } from '../../src/core/form/trace/lens.ts';
 import type { Photo } from '../../src/core/form/index.ts';
 import { refusedBy } from '../said.ts';
 
@@ -98,6 +100,27 @@ describe('a checked board in thirteen photographs', () => {
       for (const row of rows.values()) if (row.length > 2) expect(offLine([...row].sort((a, b) => a[0] - b[0]))).toBeLessThan(0.3);
     },
   );
+
+  // left_intrinsics.yml: the middle, the focal length, and Brown's terms of the radius.
+  const known = { middle: [342.283, 235.571], focal: 535.916, terms: [-0.266373, -0.038589, 0.238392] };
+
+  test('one lens from six photographs is the published one, and lays the boards of the other seven straight', () => {
+    const seen = names.map((name) => boardSeen(load(name))!);
+    const found = calibrated(seen.slice(0, 6))!;
+    const lens = lensOfShares(found.lens, seen[0])!;
+    expect(Math.hypot(lens.middle[0] - known.middle[0], lens.middle[1] - known.middle[1])).toBeLessThan(6);
+    const shares = [60, 120, 180, 240, 300, 360].map((px) => {
+      const r = px / known.focal,
+        r2 = r * r;
+      const seenAt = px * (1 + known.terms[0] * r2 + known.terms[1] * r2 ** 2 + known.terms[2] * r2 ** 3);
+      return (straighten(lens, [lens.middle[0] + seenAt, lens.middle[1]])[0] - lens.middle[0]) / px;
+    });
+    // The size of a straightened picture is free; its shape is not.
+    for (const share of shares) expect(Math.abs(share / shares[0] - 1)).toBeLessThan(0.005);
+    for (const board of seen.slice(6)) expect(fitBoard(board, board.corners, lens)?.offPx).toBeLessThan(0.2);
+    expect(calibrated(seen)!.offPx).toBeLessThan(0.13);
+    expect(calibrated([])).toBeUndefined();
+  });
 
   test('a photograph without a board says so', () => {
     const plain: Photo = { width: 200, height: 150, channels: 3, data: new Uint8Array(200 * 150 * 3).fill(180) };

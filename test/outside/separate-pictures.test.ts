@@ -251,3 +251,21 @@ test('what is no picture, damaged, in press colours or far too large is told pla
   for (let i = 0; i < cmyk.length - 9; i++) if (cmyk[i] === 0xff && cmyk[i + 1] === 0xc0) cmyk[i + 9] = 4;
   expect(await refusal(cmyk)).toBe('picture-cmyk');
 });
+
+test('a large picture, looked at small, has the same averages as its pixels in linear light', () => {
+  const width = 3300,
+    height = 24,
+    data = Uint8Array.from(
+      { length: width * height * 3 },
+      (_, k) => (((Math.floor(k / 3) % width) * 7 + Math.floor(k / 3 / width) * 31 + (k % 3) * 50) % 251) + 2,
+    );
+  const picture: Picture = { width, height, format: 'PNG', problems: [], pixels: { kind: 'srgb8', data } };
+  const lab = scaledLab(picture, whole, 330, 2, white);
+  const linear = (v: number): number => (v / 255 <= 0.04045 ? v / 255 / 12.92 : ((v / 255 + 0.055) / 1.055) ** 2.4);
+  for (const x of [0, 1, 164, 328, 329]) {
+    const sums = [0, 0, 0];
+    for (let v = 0; v < 12; v++)
+      for (let u = 0; u < 10; u++) for (let c = 0; c < 3; c++) sums[c] += linear(data[(v * width + x * 10 + u) * 3 + c]) / 120;
+    near([...lab.subarray(x * 3, x * 3 + 3)], new Color('srgb-linear', sums as [number, number, number]).to('lab').coords.map(Number), 0.3);
+  }
+});

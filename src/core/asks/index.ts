@@ -21,7 +21,9 @@ export { colourInPicture, guessesOf, inkByEye, starterInks, withGuess, type Gues
 export { photographOf } from './photo.ts';
 export { partsOfLayer } from './ink/pot.ts';
 export { changedOverlaps, differencesOf, movedRuns, type ChangedOverlap, type Difference } from './differences.ts';
-export { lampName, sayParting, underLamp } from './ink/lamps.ts';
+export { lampName, movesMost, pictureUnderLamp, sayParting, sayPlace, underLamp } from './ink/lamps.ts';
+export type { PrintedOn, PrintedOnAsk } from './ink/printed-on.ts';
+export { jarsOfShelf, type ShelfJar } from './ink/shelf-jars.ts';
 export { askSpread, usualHand, withWay, type Spread, type SpreadAsk, type SpreadOverlap, type SpreadWay } from './ink/spread.ts';
 export { wantedHere, type WantedHere } from './ink/wanted.ts';
 export { copyOfPrint, nextPrint, printStages, stageOf, type PrintStage } from './prints.ts';

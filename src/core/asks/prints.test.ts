@@ -39,6 +39,8 @@ describe('prints of a studio', () => {
     expect(stageOf(copy)).toBe('planned');
     expect([...copy.attachments.keys()]).toEqual(['bird.svg']);
     expect(copy.job).toEqual({ ...job, title: 'Heron, second state' });
+    const named = { ...counted, job: { ...counted.job, print: 'a1' } };
+    for (const make of [copyOfPrint, nextPrint]) expect(make(named, 'Heron, second state').job).not.toHaveProperty('print');
     expect(stageOf(counted)).toBe('printing');
   });
 

@@ -21,6 +21,7 @@ const countLogs = /^press-count(-\d+)?\.log$/;
 export function copyOfPrint({ job, attachments }: JobBundle, title: string): JobBundle {
   const plan: Job = { ...job, title, potLogs: [], edition: withoutRecord(job) };
   delete plan.done;
+  delete plan.print;
   return {
     job: plan,
     attachments: new Map([...attachments].filter(([path]) => !countLogs.test(path))),
@@ -40,7 +41,7 @@ export function nextPrint({ job, attachments }: JobBundle, title: string): JobBu
     potLogs: [],
     edition: withoutRecord(job),
   };
-  for (const field of ['done', 'picture', 'note'] as const) delete next[field];
+  for (const field of ['print', 'done', 'picture', 'note'] as const) delete next[field];
   const text = JSON.stringify(next);
   return { job: next, attachments: new Map([...attachments].filter(([path]) => text.includes(JSON.stringify(path)))) };
 }

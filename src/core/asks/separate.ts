@@ -14,6 +14,7 @@ import {
   type PrintedLayer,
   type SeparateRequest,
   type Separation,
+  type Way,
 } from '../separate/index.ts';
 import { materialOf, materialsOf, type Plan, type PlannedLayer } from '../plan/index.ts';
 import { inkBench, paperOf, potsOf } from './bench.ts';
@@ -28,6 +29,8 @@ export interface SeparateQuestion {
   readonly wishes?: readonly LayerWish[];
   /** Go on from the job's layers, which are printed already. */
   readonly over?: Pick<Plan, 'job' | 'layers'>;
+  readonly way?: Way;
+  readonly key?: boolean;
   readonly cutPairs?: boolean;
   readonly knife?: KnifeBudget;
   readonly materialId?: string;
@@ -67,6 +70,8 @@ export function separateRequest(job: Job, ask: SeparateQuestion): SeparateReques
     layers: ask.layers,
     wishes: ask.wishes,
     alreadyPrinted,
+    way: ask.way,
+    key: ask.key,
     cutPairs: ask.cutPairs,
     knife: ask.knife,
     material: materialOf(materialsOf(job), ask.materialId),
@@ -100,6 +105,8 @@ export function pictureRequest(
     pots: ask.pots,
     wishes: ask.wishes.slice(0, ask.layers),
     over: over && { job, layers: over },
+    way: ask.way,
+    key: ask.key,
     cutPairs: ask.cutPairs,
     knife: ask.knife,
     materialId: ask.material,

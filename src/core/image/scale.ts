@@ -62,25 +62,89 @@ function linearTable(picture: Picture): Float32Array {
   });
 }
 
-function scaledLinear(picture: Picture, crop: Crop, width: number, height: number): Float32Array {
-  const { width: w, height: h, coverage } = picture;
+/** A picture's lines in linear light; `scale`: its own pixels to one of the picture's. */
+interface Lines {
+  readonly width: number;
+  readonly height: number;
+  readonly scale: number;
+  readonly lineOf: (y: number) => Float32Array;
+}
+
+function linesOf(picture: Picture): Lines {
+  const { width, height, coverage } = picture;
   const { data } = picture.pixels;
   const table = linearTable(picture),
     white = whiteOf(picture);
-  const across = taps(crop.x * w, crop.width * w, w, width),
-    down = taps(crop.y * h, crop.height * h, h, height);
+  const lineOf = (y: number): Float32Array => {
+    const line = new Float32Array(width * 3);
+    for (let x = 0, i = y * width * 3; x < width * 3; x++, i++) line[x] = table[data[i]];
+    if (coverage)
+      for (let x = 0; x < width; x++) {
+        const share = coverage[y * width + x] / 255;
+        if (share < 1) for (let c = 0; c < 3; c++) line[x * 3 + c] = line[x * 3 + c] * share + white[c] * (1 - share);
+      }
+    return line;
+  };
+  return { width, height, scale: 1, lineOf };
+}
+
+/** A large picture is looked at several times, for the page, for what matters in it and for the stencils: once averaged, it serves them all. */
+const reducedSide = 1600,
+  leastReduced = 1.4;
+const lastReduced = new WeakMap<Picture, Lines>();
+
+function reducedOf(picture: Picture, factor: number): Lines {
+  const known = lastReduced.get(picture);
+  if (known) return known;
+  const full = linesOf(picture),
+    width = Math.ceil(full.width / factor),
+    height = Math.ceil(full.height / factor),
+    sums = new Float32Array(width * height * 3);
+  for (let y = 0; y < full.height; y++) {
+    const line = full.lineOf(y),
+      to = Math.floor(y / factor) * width * 3;
+    for (let x = 0, s = 0, t = to, k = 0; x < full.width; x++, s += 3) {
+      sums[t] += line[s];
+      sums[t + 1] += line[s + 1];
+      sums[t + 2] += line[s + 2];
+      if (++k === factor) {
+        k = 0;
+        t += 3;
+      }
+    }
+  }
+  for (let y = 0, i = 0; y < height; y++)
+    for (let x = 0; x < width; x++) {
+      const n = Math.min(factor, full.width - x * factor) * Math.min(factor, full.height - y * factor);
+      for (let c = 0; c < 3; c++, i++) sums[i] /= n;
+    }
+  const made: Lines = {
+    width,
+    height,
+    scale: 1 / factor,
+    lineOf: (y) => sums.subarray(y * width * 3, (y + 1) * width * 3),
+  };
+  lastReduced.set(picture, made);
+  return made;
+}
+
+/** The averaged picture where that is still finer than what is asked for. */
+function linesFor(picture: Picture, crop: Crop, width: number, height: number): Lines {
+  const factor = Math.floor(Math.max(picture.width, picture.height) / reducedSide),
+    finer = Math.min((crop.width * picture.width) / width, (crop.height * picture.height) / height);
+  return factor >= 2 && finer >= leastReduced * factor ? reducedOf(picture, factor) : linesOf(picture);
+}
+
+function scaledLinear(picture: Picture, crop: Crop, width: number, height: number): Float32Array {
+  const { width: w, height: h, scale, lineOf } = linesFor(picture, crop, width, height);
+  const across = taps(crop.x * picture.width * scale, crop.width * picture.width * scale, w, width),
+    down = taps(crop.y * picture.height * scale, crop.height * picture.height * scale, h, height);
   const out = new Float32Array(width * height * 3);
   const rows = new Map<number, Float32Array>();
   const rowOf = (y: number): Float32Array => {
     const known = rows.get(y);
     if (known) return known;
-    const line = new Float32Array(w * 3);
-    for (let x = 0, i = y * w * 3; x < w * 3; x++, i++) line[x] = table[data[i]];
-    if (coverage)
-      for (let x = 0; x < w; x++) {
-        const share = coverage[y * w + x] / 255;
-        if (share < 1) for (let c = 0; c < 3; c++) line[x * 3 + c] = line[x * 3 + c] * share + white[c] * (1 - share);
-      }
+    const line = lineOf(y);
     const scaled = new Float32Array(width * 3);
     for (let x = 0; x < width; x++) {
       for (let t = across.from[x]; t < across.from[x + 1]; t++) {

@@ -1,6 +1,7 @@
 /** Ink films: readings → inks, mixing, overlaps, recipes, correcting, learning. */
 export type { Film, GroundReading, Ink, InkFound, Place, Reading, ReadingKind, Surface, Trust } from './types.ts';
 export { readingProblems, sigmaOf, spectrumFromReading } from './reading/reading.ts';
+export { chosen } from './chosen.ts';
 export { defaultSurface, internal, measured } from './film/surface.ts';
 export { addFilm, effectiveShare, filmOf, filmOfBand, kAndSOfFilm, stackReflectance, thinned } from './film/film.ts';
 export { clearInk, inkOverOneGround, inkOverTwoGrounds } from './reading/from-drawdown.ts';

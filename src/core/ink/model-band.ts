@@ -1,4 +1,5 @@
 import { say, sentences, type Saying } from '../../words/say.ts';
+import { chosen } from './chosen.ts';
 import type { ReadingKind } from './types.ts';
 
 export interface ModelBand {
@@ -7,15 +8,6 @@ export interface ModelBand {
   readonly colour: number;
   readonly note: Saying;
 }
-
-/** Chosen so that nine overlaps in ten of measured sets lie within their band, each set left out in turn (docs/optics.md 6). */
-const own: Record<ReadingKind, { readonly colours: Spread; readonly withBlack: Spread }> = {
-  spectrum: { colours: [0.5, 0.6], withBlack: [0.8, 1] },
-  xyz: { colours: [1, 1.2], withBlack: [1.5, 1.8] },
-  lab: { colours: [1, 1.2], withBlack: [1.5, 1.8] },
-  photo: { colours: [3, 3.6], withBlack: [2.4, 2.9] },
-};
-type Spread = readonly [light: number, colour: number];
 
 const from = {
   spectrum: 'ink.bandOfSpectra',
@@ -29,6 +21,7 @@ const from = {
  * gloss, trapping, spectra). Bare paper and a single ink are as read.
  */
 export function modelBand(kind: ReadingKind, layers: number, black = false): ModelBand {
-  const [light, colour] = layers > 1 ? own[kind][black ? 'withBlack' : 'colours'] : [0, 0];
+  const of = chosen.model[kind === 'lab' || kind === 'xyz' ? 'colours' : kind];
+  const { light, colour } = layers > 1 ? of[black ? 'withBlack' : 'colours'] : { light: 0, colour: 0 };
   return { light, colour, note: sentences(say(from[kind]), say('ink.bandFromTrials')) };
 }

@@ -11,6 +11,8 @@ export function newPicture(fileName: string, taken: ReadonlyMap<string, unknown>
     layers: 4,
     wishes: [],
     over: false,
+    way: 'near',
+    key: false,
     cutPairs: false,
     knife: {},
     reach: 'nearest',

@@ -5,6 +5,8 @@ export { shownBy, type Shown } from './parts/cut/costs.ts';
 export { ratesOf, materialOf } from './parts/cut/stencils.ts';
 export { comparedGuess, findInks, overOf, type FoundInks } from './parts/colour/inks.ts';
 export { warningsOfOrders, type OrderWarnings } from './parts/cut/order-warnings.ts';
+export { learnOnPaper, type LearnedPaper } from './parts/colour/learning.ts';
+export { groundSpectrum } from './parts/colour/grounds.ts';
 export { forecastOn, type Forecast } from './parts/colour/forecast.ts';
 export { type PlannedTones } from './parts/tone/models.ts';
 export { onPaper } from './parts/tone/planes.ts';

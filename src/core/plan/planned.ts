@@ -1,7 +1,7 @@
 import type { Illuminant, Lab } from '../colour/index.ts';
 import type { Region } from '../form/index.ts';
 import type { Job } from '../job/index.ts';
-import type { GroundCube } from '../print/index.ts';
+import type { GroundCube, LaidFilms } from '../print/index.ts';
 import type { EdgeRidge, RidgeOver } from '../press/index.ts';
 import type { StencilChange } from '../edition/index.ts';
 import type { Saying } from '../../words/say.ts';
@@ -184,7 +184,7 @@ export interface PlannedPaper {
   readonly bandNote: Saying;
   /** The overlaps whose measurement would narrow this print's colours most, best first; null where nothing foreseen is left to read. */
   readonly worthReading: WorthReadings | null;
-  /** The same print under lamps it may hang under; none where the sheet is printed already. */
+  /** The same print under lamps it may hang under; on a sheet that is printed already, as on the bare paper (its grounds have their own). */
   readonly lights: readonly PlannedLight[];
   /** Overlaps that look the same under one lamp and not under another. */
   readonly parting: readonly PartingPair[];
@@ -208,6 +208,8 @@ export interface PlannedLight {
 
 export interface PartingPair {
   readonly codes: readonly [number, number];
+  /** Both lie on this ground of a printed sheet; null: on the bare paper. */
+  readonly ground: number | null;
   readonly alikeUnder: Illuminant;
   readonly apartUnder: Illuminant;
   /** ΔE00 between the two under each. */
@@ -227,6 +229,10 @@ export interface PlannedGrounds {
     readonly areaMm2: number;
     /** Those that cover area on it; code 0: the sheet as it is. */
     readonly overlaps: readonly (Swatch & { readonly code: number; readonly band: number; readonly areaMm2: number })[];
+    /** Lab of the spectrum that stands for it: that of the picture, but for what no surface has. */
+    readonly asRead: Lab;
+    /** The same under lamps, the sheet as it is among them (code 0). */
+    readonly lights: readonly PlannedLight[];
   }[];
 }
 
@@ -249,6 +255,9 @@ export interface OverPicture {
   /** RGB bytes of the ground, a triple per pixel of `codes`. */
   readonly ground: Uint8Array;
   readonly cube: GroundCube;
+  /** What the cube is made of, and the rows of it that cover something: for the same under a lamp. */
+  readonly laid: LaidFilms;
+  readonly rows: readonly number[];
   /** All 256 codes → row of the cube; and the same after run 1, 2, …. */
   readonly rowOfCode: Uint8Array;
   readonly progressive: readonly Uint8Array[];

@@ -4,7 +4,7 @@ export type { CodedLayer, Codes } from './codes.ts';
 export { overlapIndex, packRgb, paint, paletteOf } from './paint.ts';
 export type { Palette } from './paint.ts';
 export { groundCube, groundUnder, quickNodes, paintOverPicture, withinPaint } from './picture.ts';
-export type { GroundCube, RgbPicture } from './picture.ts';
+export type { GroundCube, LaidFilms, RgbPicture } from './picture.ts';
 export { deepestPoints } from './deepest.ts';
 export { meetingOverlap } from './meeting.ts';
 export { seamGrounds } from './seam.ts';

@@ -1,5 +1,17 @@
 import { addFilm, internal, measured, thinned, type Film, type Surface } from '../ink/index.ts';
-import { smoothestSpectrumNear, srgbFromXyz, xyzFromSpectrum, xyzFromSrgb, type Spectrum } from '../colour/index.ts';
+import {
+  labFromXyz,
+  labUnderLamp,
+  smoothestSpectrumNear,
+  srgbFromXyz,
+  xyzFromLab,
+  xyzFromSpectrum,
+  xyzFromSrgb,
+  type Illuminant,
+  type Lab,
+  type Spectrum,
+  type Xyz,
+} from '../colour/index.ts';
 import type { Codes } from './codes.ts';
 
 /**
@@ -13,6 +25,16 @@ export interface GroundCube {
   /** For each row (overlap) nodes³ × RGB bytes, red slowest. */
   readonly table: Uint8Array;
   readonly rows: number;
+  /** Which lamp it is seen under; under D50 the bare ground is the picture itself. */
+  readonly lamp: Illuminant;
+}
+
+/** Films as they lie on one sheet. */
+export interface LaidFilms {
+  readonly films: readonly Film[];
+  readonly surface: Surface;
+  /** Film i as it lies on film b, at [b · films + i]; left out: all alike, by the surface's trapping. */
+  readonly onInk?: readonly Film[] | undefined;
 }
 
 /** Nodes a side of the cube that a Plan holds, and of one made while a slider moves. */
@@ -46,22 +68,39 @@ export function withinPaint(xyz: readonly [number, number, number]): [number, nu
  *   Left out: all of them. Rows that are not needed stay black.
  * @param nodes a side, 2 or more; colours between them are interpolated
  */
-export function groundCube(films: readonly Film[], surface: Surface, wanted?: readonly number[], nodes: number = fineNodes): GroundCube {
+export function groundCube(laid: LaidFilms, wanted?: readonly number[], nodes: number = fineNodes, lamp: Illuminant = 'D50'): GroundCube {
+  const { films, surface } = laid;
   const rows = 1 << films.length;
   const perRow = nodes ** 3 * 3;
   const table = new Uint8Array(rows * perRow);
   const needed = neededRows(rows, wanted);
-  const onInk = films.map((film) => thinned(film, surface.trapping ?? 1));
+  const alike = laid.onInk ? [] : films.map((film) => thinned(film, surface.trapping ?? 1));
+  const onInk = (below: number, top: number): Film => laid.onInk?.[below * films.length + top] ?? alike[top];
   groundSpectra(nodes).forEach((ground, node) => {
     const stacks: Spectrum[] = [];
     for (const row of needed) {
       const top = 31 - Math.clz32(row);
       const below = row & ~(1 << top);
-      stacks[row] = row === 0 ? internal(ground, surface) : addFilm(stacks[below], (below === 0 ? films : onInk)[top]);
-      table.set(srgbFromXyz(xyzFromSpectrum(measured(stacks[row], surface))).rgb, row * perRow + node * 3);
+      stacks[row] =
+        row === 0 ? internal(ground, surface) : addFilm(stacks[below], below === 0 ? films[top] : onInk(31 - Math.clz32(below), top));
+      const seen = row === 0 && lamp !== 'D50' ? pictured(node, nodes, ground, lamp) : xyzUnder(measured(stacks[row], surface), lamp);
+      table.set(srgbFromXyz(seen).rgb, row * perRow + node * 3);
     }
   });
-  return { nodes, table, rows };
+  return { nodes, table, rows, lamp };
+}
+
+const xyzUnder = (R: Spectrum, lamp: Illuminant): Xyz =>
+  lamp === 'D50' ? xyzFromSpectrum(R) : xyzFromLab(labUnderLamp(xyzFromSpectrum(R, lamp), lamp));
+
+/** The colour of the picture itself under a lamp: it moves as the spectrum that stands for it. */
+function pictured(node: number, nodes: number, ground: Spectrum, lamp: Illuminant): Xyz {
+  const step = 1 / (nodes - 1);
+  const own = labFromXyz(
+    xyzFromSrgb([Math.floor(node / nodes ** 2) * step, (Math.floor(node / nodes) % nodes) * step, (node % nodes) * step]),
+  );
+  const [as, under] = [labFromXyz(xyzFromSpectrum(ground)), labUnderLamp(xyzFromSpectrum(ground, lamp), lamp)];
+  return xyzFromLab(own.map((v, c) => v + under[c] - as[c]) as unknown as Lab);
 }
 
 /** In ascending order, so that what lies below is made first. */
@@ -76,7 +115,7 @@ function neededRows(rows: number, wanted?: readonly number[]): number[] {
 /**
  * Paints the proof over a printed ground.
  * @param ground RGB bytes, one triple per pixel of `codes`
- * @param rowOfCode row of the cube for each of the 256 codes; 0 is the bare ground and copies the picture
+ * @param rowOfCode row of the cube for each of the 256 codes; 0 is the bare ground and, under D50, copies the picture
  */
 export function paintOverPicture(codes: Codes, ground: Uint8Array, cube: GroundCube, rowOfCode: Uint8Array, out: Uint32Array): void {
   const { data } = codes;
@@ -103,7 +142,7 @@ export function paintOverPicture(codes: Codes, ground: Uint8Array, cube: GroundC
       b = ground[i * 3 + 2];
     const here = (b << 16) | (g << 8) | r;
     const row = rowOfCode[data[i]];
-    if (row === 0) {
+    if (row === 0 && cube.lamp === 'D50') {
       out[i] = (0xff000000 | here) >>> 0;
       continue;
     }

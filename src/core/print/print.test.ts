@@ -167,7 +167,7 @@ describe('over an earlier print', () => {
   ].map(([l, a, b]) => smoothestSpectrum(xyzFromLab([l, a, b])));
   const surface = defaultSurface(over, false);
   const films = over.map((ink) => filmOf(inkOverOneGround({ ink, ground: white, surface }).ink, 0.7));
-  const cube = groundCube(films, surface);
+  const cube = groundCube({ films, surface });
   const rowOfCode = Uint8Array.from({ length: 256 }, (_, code) => overlapIndex(code, [0, 1]));
 
   test('where nothing is printed the picture stays as it is', () => {

@@ -12,11 +12,15 @@ export {
 } from '../image/index.ts';
 export type { Crop, ImageMm, Picture, PictureModules, Pixels, SizePx } from '../image/index.ts';
 export { separate, separated } from './separate.ts';
+export { lookAtWays } from './look.ts';
+export type { WayLook } from './look.ts';
 export { isBlackStripe } from './finish/strike.ts';
 export { doErrand } from './search/errand.ts';
 export type { Answers, BaselineErrand, Errand, ErrandDone, Hands, SearchErrand, StencilErrand, TradeOffErrand } from './search/errand.ts';
 export { importanceOf, markWeights, weightName } from './prepare/importance.ts';
 export { veilOf } from './prepare/veil.ts';
+export { usualPrice, ways } from './prepare/way.ts';
+export type { Way } from './prepare/way.ts';
 export type { Structure } from './finish/structure.ts';
 export type { LostDetail } from './finish/readable.ts';
 export type { Mark, WeightName } from './prepare/importance.ts';

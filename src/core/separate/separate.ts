@@ -3,23 +3,24 @@ import { Cancelled, quietTask, type Task } from '../task.ts';
 import { length, say, share as asShare, time } from '../../words/say.ts';
 import { labFromSpectrum } from '../colour/index.ts';
 import { rgbOf } from './search/baseline.ts';
-import { curveOf, priceFor } from './prepare/budget.ts';
+import { curveOf, laidThrough, priceFor } from './prepare/budget.ts';
 import { chooseInks, judged, judgedOn, refitted, rulesOf, type Chosen } from './search/choose-inks.ts';
 import { askedOf, type Hands } from './search/errand.ts';
 import { makeCuttable } from './finish/cuttable.ts';
-import { cutLayers, cutRulesOf, type CutLayers } from './finish/finish.ts';
+import { cutRulesOf } from './finish/cut-rules.ts';
+import { cutWithin, metresCut, minutesCut, overBudget, piecesCut } from './finish/budget.ts';
+import type { CutLayers } from './finish/finish.ts';
 import { differences, figuresOf, meanOf, metresOf } from './finish/figures.ts';
 import { lostDetails, type LostDetail } from './finish/readable.ts';
 import { metBy, pictureEdges, printEdges } from './finish/structure.ts';
 import { binColours } from './prepare/bins.ts';
 import { fieldOf, type Level } from './prepare/masks.ts';
 import { prepareWork, type Work } from './prepare/prepare.ts';
+import { usualPrice } from './prepare/way.ts';
 import { checkRequest, warnings } from './prepare/request.ts';
 import { firstInks } from './search/search.ts';
 import { fewTargets, type FewTargets } from './prepare/targets.ts';
 import type { Draft, SeparatedLayer, SeparateRequest, Separation } from './types.ts';
-
-const usualPriceMm = 2;
 
 /**
  * A picture as stencils, inks and their order. Yields drafts that get better, the first within a second on a usual picture, and
@@ -36,7 +37,7 @@ export async function* separate(request: SeparateRequest, task: Task, hands?: Ha
     effort = request.effort ?? 1,
     sigmaMm = request.registerSigmaMm ?? 0;
   const coarse = work.levels.length - 1;
-  let priceMm = request.knife?.priceMm ?? usualPriceMm;
+  let priceMm = request.knife?.priceMm ?? usualPrice[request.way ?? 'near'];
 
   // The sketch is never interrupted: it is what a stop falls back on.
   const sketch = await firstInks(work.setup, fewTargets(work.levels[coarse].bins, 48).targets, seed, quietTask);
@@ -119,36 +120,14 @@ async function finished(
   const { grid, setup } = work;
   const sigmaMm = request.registerSigmaMm ?? 0,
     seed = request.seed ?? 1;
-  const rules = cutRulesOf(request, grid.mmPerPx);
   const { overlapLab } = from.found;
   const middle = Math.min(1, work.levels.length - 1);
   const curve = askedOf({ kind: 'trade-off', levels: work.levels.slice(middle), rules: rulesOf(work, overlapLab, 1) }, task, hands);
-  let chosen = from,
-    priceMm = fromPrice,
-    wanted = from.codes,
-    cut: CutLayers;
-  for (let turn = 0; ; turn++) {
-    wanted = chosen.codes;
-    const codes = wanted.slice();
-    makeCuttable(
-      fieldOf(work.levels[0], rulesOf(work, overlapLab, priceMm)),
-      codes,
-      rules,
-      request.cutPairs ?? false,
-      stoppedEarly ? 0 : 1,
-      sigmaMm > 0 ? { sigmaPx: sigmaMm / grid.mmPerPx, lightness: lightnessOf(overlapLab) } : undefined,
-    );
-    cut = await cutLayers(request, work, { ...chosen, codes }, priceMm, task, hands);
-    const over = stoppedEarly ? 1 : overBudget(request, cut);
-    if (over <= 1.03 || turn === 6 || priceMm > 3000) break;
-    // A dearer knife means shorter outlines, fewer parts and less time; outlines give way slowly, hence the power.
-    priceMm *= Math.max(1.6, Math.min(8, over ** 4));
-    chosen = await judged(work, chosen.found, priceMm, sigmaMm, 0, task);
-  }
+  const { cut, wanted, priceMm } = await cutWithin(request, work, from, fromPrice, stoppedEarly ? 'stopped' : 'usual', task, hands);
   task.report(0.96, say('separate.comparing'));
   await task.pause();
   const pictureLevel = pictureAsIs(work);
-  const field = fieldOf(pictureLevel, rulesOf(work, overlapLab, 0));
+  const field = fieldOf(pictureLevel, { ...rulesOf(work, overlapLab, 0), blacksAlike: false });
   const figures = figuresOf({ ...field, weight: undefined }, work.target, cut.codes, overlapLab, grid.mmPerPx, sigmaMm, work.layerPrice);
   const drawn = pictureEdges(work.target, grid.width, grid.height, grid.mmPerPx);
   const lost = lostDetails(
@@ -172,7 +151,7 @@ async function finished(
       inks: work.layers,
       metres: figures.metres,
       sigmaMm,
-      cut: rules,
+      cut: cutRulesOf(request, grid.mmPerPx),
       seed,
     },
     task,
@@ -197,7 +176,7 @@ async function finished(
       bridges: sum(cut.layers.map((layer) => layer.stencil.bridges.length)),
       minutes: minutesCut(request, cut),
     },
-    curve: await curve(),
+    curve: laidThrough(await curve(), { priceMm, metres: figures.metres, meanDeltaE: figures.inRegister.mean }),
     baseline: await baseline(),
     outOfReach: reach.mask,
     outOfReachShare: reach.share,
@@ -209,9 +188,6 @@ async function finished(
     setup: { seed, priceMm, shelfIds: [...setup.shelf.keys()] },
   };
 }
-
-const lightnessOf = (overlapLab: Float64Array): Float32Array =>
-  Float32Array.from({ length: overlapLab.length / 3 }, (_, code) => overlapLab[code * 3]);
 
 function lostProblems(lost: readonly LostDetail[]): Problem[] {
   return lost.map(({ atMm: [x, y], imageWidthMm }) =>
@@ -232,34 +208,6 @@ function stencilProblems({ run, stencil }: SeparatedLayer): readonly Problem[] {
       ? problem('note', 'layer-not-needed', say('where.run', { n: run + 1 }), say('separate.layerNotNeeded'), say('separate.oneLayerLess'))
       : p,
   );
-}
-
-/** Window and piece of one cut are cut once. */
-function cutOnce(request: SeparateRequest, cut: CutLayers): CutLayers['layers'] {
-  return request.cutPairs ? cut.layers.filter((_, i) => i % 2 === 0) : cut.layers;
-}
-
-function metresCut(request: SeparateRequest, cut: CutLayers): number {
-  return cutOnce(request, cut).reduce((sum, layer) => sum + layer.stencil.knife.metres, 0);
-}
-
-function minutesCut(request: SeparateRequest, cut: CutLayers): number {
-  return cutOnce(request, cut).reduce((sum, layer) => sum + layer.stencil.knife.minutes, 0);
-}
-
-/** By how much the dearest of the budgets is exceeded; 1 when all hold. */
-function overBudget(request: SeparateRequest, cut: CutLayers): number {
-  const { metres, pieces, minutes } = request.knife ?? {};
-  return Math.max(
-    metres ? metresCut(request, cut) / metres : 0,
-    minutes ? minutesCut(request, cut) / minutes : 0,
-    pieces ? piecesCut(request, cut) / pieces : 0,
-    1,
-  );
-}
-
-function piecesCut(request: SeparateRequest, cut: CutLayers): number {
-  return cutOnce(request, cut).reduce((sum, layer) => sum + layer.stencil.knife.pieces, 0);
 }
 
 /** Told when even the dearest knife asks for more than was allowed: outlines along the image's border have to be cut whatever the picture. */

@@ -8,6 +8,7 @@ import type { Pot, PotShare } from './search/recipe.ts';
 import type { LostDetail } from './finish/readable.ts';
 import type { Structure } from './finish/structure.ts';
 import type { LayerWish } from './search/search.ts';
+import type { Way } from './prepare/way.ts';
 
 /** What to do about colours the inks can't reach: leave them to the nearest overlap, or first fit one of these into their reach. */
 export type GamutIntent = 'nearest' | 'lightness' | 'chroma' | 'contrast';
@@ -57,6 +58,10 @@ export interface SeparateRequest {
   readonly alreadyPrinted?: readonly PrintedLayer[];
   /** Layers 1 and 2, 3 and 4, … are window and piece of one cut: half the cutting. */
   readonly cutPairs?: boolean;
+  /** Near to the picture if left out. */
+  readonly way?: Way;
+  /** The last run is a key: the picture's darks and lines in its darkest pot, drawn before anything else. */
+  readonly key?: boolean;
   readonly knife?: KnifeBudget;
   readonly material: Material;
   readonly rates?: KnifeRates;

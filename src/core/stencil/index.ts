@@ -24,6 +24,7 @@ export type {
   LoosePiece,
   Mend,
   InTheWay,
+  LocalLoss,
   NoBridge,
   Offer,
   PointMm,

@@ -1,15 +1,17 @@
-import { boxRegion, common, emptyRegion, parts, regionArea, regionBox, ringArea, takeAway, unite } from '../form/index.ts';
+import { boxRegion, common, emptyRegion, parts, regionArea, regionBox, ringArea, simplify, takeAway, unite } from '../form/index.ts';
 import type { Box, Region } from '../form/index.ts';
 import { problem } from '../problem.ts';
 import type { Problem } from '../problem.ts';
 import { length, say, share, type Saying } from '../../words/say.ts';
 import type { Strip } from './bridges/bridges.ts';
 import { coarser } from './coarser.ts';
+import { fineLines, toldLines, type FineLines } from './fine-lines.ts';
 import { borderMm } from './proof/certificate.ts';
 import { workingGrid, workingMmPerPx } from './raster/working-grid.ts';
 import type { Limits } from './proof/certificate.ts';
 import { innerPoint } from './raster/inner-point.ts';
 import { knifeWork } from './knife.ts';
+import { withLeastLoss } from './least-loss.ts';
 import { nameBridges, pinnedStrip, pricedBridges } from './bridges/name-bridges.ts';
 import { report } from './proof/report.ts';
 import { covers, isSheetRing } from './raster/rings.ts';
@@ -25,11 +27,17 @@ const crumbMm2 = 0.1;
 const muchLost = 0.3;
 /** One stencil of a cut: what stays, what prints, what holds it together, and the proof that it does. Deterministic. */
 export function makeStencil(request: StencilRequest): Stencil {
+  const made = mended(request);
+  if (request.asAsked || made.certificate.holds || !made.prints.rings.length) return made;
+  return withLeastLoss(request, made, asDrawn(request).openings, mended);
+}
+
+function mended(request: StencilRequest): Stencil {
   const { side, material, islands: wish } = request;
   const place = request.place ?? '';
   const problems: Problem[] = [];
-  const { aperture, drawn, openings: openings0 } = asDrawn(request);
-  const sheet = enough(request.sheet, regionBox(aperture), material.leastBridgeMm, place, problems);
+  const { aperture, drawn, openings: openings0, sheet, fine } = asDrawn(request);
+  if (sheet !== request.sheet) problems.push(sheetTooSmall(place, material.leastBridgeMm));
   if (!openings0.rings.length) {
     problems.push(
       problem(
@@ -67,6 +75,7 @@ export function makeStencil(request: StencilRequest): Stencil {
   const cutLines: Region = { rings: paper.rings.filter((ring) => !isSheetRing(ring, sheet)) };
   const cutOuts = prints.rings.filter((ring) => ringArea(ring) > 0).length;
   const drawnMm2 = Math.min(regionArea(drawn), regionArea(request.shape));
+  if (fine) problems.push(toldLines(fine, regionArea(prints), place));
   const lostMm2 = regionArea(takeAway(drawn, prints)) - bridges.reduce((sum, b) => sum + b.areaMm2, 0);
   if (lostMm2 > muchLost * drawnMm2 && prints.rings.length > 0)
     problems.push(
@@ -103,18 +112,41 @@ export function makeStencil(request: StencilRequest): Stencil {
 /** Does the drawing hold islands that bridges will have to carry? Asked before the stencil is made, for a hundredth of its time. */
 export function needsBridges(request: StencilRequest): boolean {
   if (request.islands !== 'bridge') return false;
-  const { aperture, openings } = asDrawn(request);
-  const sheet = enough(request.sheet, regionBox(aperture), request.material.leastBridgeMm, '', []);
+  const { openings, sheet } = asDrawn(request);
   const { apart } = frameAndIslands(sheet, openings);
   return sortIslands(apart, 'bridge', request.drops ?? [], request.material.leastBridgeMm, '', []).some((i) => i.handled === 'bridged');
 }
 
+interface AsDrawn {
+  readonly aperture: Region;
+  readonly sheet: Box;
+  readonly drawn: Region;
+  readonly openings: Region;
+  readonly fine: FineLines | null;
+}
+
 /** Where ink may pass at all, what is drawn there, and where it would pass if every island floated in its place. */
-function asDrawn(request: StencilRequest): { readonly aperture: Region; readonly drawn: Region; readonly openings: Region } {
+function asDrawn(request: StencilRequest): AsDrawn {
   const aperture = 'rings' in request.aperture ? request.aperture : boxRegion(request.aperture);
-  const drawn = request.side === 'window' ? common(request.shape, aperture) : takeAway(aperture, request.shape);
+  const shape = calm(request.shape);
+  const drawn = request.side === 'window' ? common(shape, aperture) : takeAway(aperture, shape);
   const { material, drops = [], closings = [] } = request;
-  return { aperture, drawn, openings: withoutCrumbs(coarser(drawn, material, drops, closings)) };
+  const sheet = enough(request.sheet, regionBox(aperture), material.leastBridgeMm);
+  const given = withoutCrumbs(coarser(drawn, material, drops, closings));
+  const fine = fineLines(given, sheet, material);
+  return { aperture, sheet, drawn, openings: fine?.openings ?? given, fine };
+}
+
+/** Outlines of more points than this say more than a knife can follow: less than a hundredth of a millimetre goes. */
+const manyPoints = 4000,
+  calmMm = 0.006;
+const calmed = new WeakMap<Region, Region>();
+
+function calm(shape: Region): Region {
+  if (shape.rings.reduce((sum, ring) => sum + ring.length / 2, 0) <= manyPoints) return shape;
+  let found = calmed.get(shape);
+  if (!found) calmed.set(shape, (found = simplify(shape, calmMm)));
+  return found;
 }
 
 /** The paper that hangs on the sheet's edge, and what lies apart from it. */
@@ -160,26 +192,25 @@ function sortIslands(
   return islands;
 }
 
-function enough(sheet: Box, aperture: Box, least: number, place: string | Saying, problems: Problem[]): Box {
+/** The sheet, or a larger one where it leaves too little around the image. */
+function enough(sheet: Box, aperture: Box, least: number): Box {
   const wide: Box = {
     minX: Math.min(sheet.minX, aperture.minX - least),
     minY: Math.min(sheet.minY, aperture.minY - least),
     maxX: Math.max(sheet.maxX, aperture.maxX + least),
     maxY: Math.max(sheet.maxY, aperture.maxY + least),
   };
-  if (wide.minX !== sheet.minX || wide.minY !== sheet.minY || wide.maxX !== sheet.maxX || wide.maxY !== sheet.maxY) {
-    problems.push(
-      problem(
-        'warning',
-        'stencil-margin-too-small',
-        place,
-        say('stencil.marginTooSmall', { least: length(least) }),
-        say('stencil.widerMargin'),
-      ),
-    );
-  }
-  return wide;
+  return wide.minX !== sheet.minX || wide.minY !== sheet.minY || wide.maxX !== sheet.maxX || wide.maxY !== sheet.maxY ? wide : sheet;
 }
+
+const sheetTooSmall = (place: string | Saying, least: number): Problem =>
+  problem(
+    'warning',
+    'stencil-margin-too-small',
+    place,
+    say('stencil.marginTooSmall', { least: length(least) }),
+    say('stencil.widerMargin'),
+  );
 
 function withoutCrumbs(region: Region): Region {
   return { rings: region.rings.filter((ring) => Math.abs(ringArea(ring)) >= crumbMm2) };

@@ -59,6 +59,8 @@ export interface StencilRequest {
   /** Left out: the shortest bridges. */
   readonly cost?: CostRaster;
   readonly rates?: KnifeRates;
+  /** What is too fine about faults that are left does not go unasked. */
+  readonly asAsked?: boolean;
   /** The layer's path in the Job, or where it is otherwise: the place of its problems. */
   readonly place?: string | Saying;
 }
@@ -104,6 +106,13 @@ export interface Mend {
 export interface InTheWay {
   readonly atMm: PointMm;
   readonly region: Region;
+}
+
+/** Circles in which all that is too fine could go, so that the stencil holds; where more would print then, and less. */
+export interface LocalLoss {
+  readonly spots: readonly Spot[];
+  readonly more: Region;
+  readonly less: Region;
 }
 
 interface OfferShared {
@@ -207,6 +216,8 @@ export interface Stencil {
   readonly inTheWay?: readonly InTheWay[];
   /** Where it does not hold: islands and slender paper beside those openings, which could be left out. */
   readonly mayGo?: readonly InTheWay[];
+  /** Where it does not hold, and would if what is too fine went about its faults alone. */
+  readonly localLoss?: LocalLoss;
   /** Where it does not hold: ways out, least loss first. Put in by the Plan. */
   readonly offers?: readonly Offer[];
 }

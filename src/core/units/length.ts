@@ -62,6 +62,18 @@ export function sayInchFraction(mm: number, parts = 16): string {
   return `${mm < 0 && steps > 0 ? '-' : ''}${text}\u00a0in`;
 }
 
+/**
+ * Inches without their sign, as a ruler says them where it can: `3/16`, `7 1/2`; else about three figures, `0.118`. A length that is a
+ * sixteenth to half a thousandth is one: nothing in this trade is measured finer in inches.
+ */
+export function bareInches(mm: number, fixed = false): string {
+  const value = mm / mmPerInch;
+  const size = Math.abs(value);
+  const sixteenths = Math.round(size * 16);
+  if (sixteenths % 16 !== 0 && size < 100 && Math.abs(size - sixteenths / 16) < 0.0005) return sayInchFraction(mm).replace(/\u00a0in$/, '');
+  return sayNumber(value, size >= 100 ? 1 : size >= 10 ? 2 : 3, fixed && size > 0);
+}
+
 /** `180 × 240 mm`. */
 export function saySize(widthMm: number, heightMm: number, units: LengthUnits, digits?: number): string {
   return `${sayLength(widthMm, units, digits).replace(/\u00a0.*$/, '')} × ${sayLength(heightMm, units, digits)}`;

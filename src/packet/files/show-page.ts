@@ -1,9 +1,14 @@
+import { lampName, underLamp } from '../../core/asks/index.ts';
+import type { Illuminant } from '../../core/colour/index.ts';
 import type { Plan } from '../../core/plan/index.ts';
 import { name as asName, figure } from '../../words/index.ts';
 import { smallProof, type ProofImage } from '../proof.ts';
 import type { Voice } from '../voice.ts';
 import { inkLine } from '../pages/words.ts';
 import { indexedPng, rgbPng } from './png.ts';
+
+/** Beside the light that prints are judged by: a warm lamp and a cold one. */
+const otherLamps: readonly Illuminant[] = ['A', 'LED-B5'];
 
 /** The longer side of the pictures, pixels, at most. */
 const largePx = 1000;
@@ -28,6 +33,15 @@ export function showPage(plan: Plan, voice: Voice): string {
         return `<li><img style="background:${paper.swatch.srgb}" src="${picture(plan, paper, layer.run, smallPx)}" alt="${says}"><p><b>${layer.run} ${h(layer.name)}</b><i style="background:${layer.swatch?.srgb ?? 'none'}"></i>${h(ink)}</p></li>`;
       })
     : [];
+  const lit = otherLamps.map((lamp) => {
+    const says = voice.tell(lampName(lamp));
+    const on = plan.papers.map((one) => {
+      const there = underLamp(one, lamp);
+      const alt = h(voice.say('packet.showLit', { paper: asName(one.name), lamp: lampName(lamp) }));
+      return `<li><img style="background:${there.swatch.srgb}" src="${picture(plan, there, plan.layers.length, smallPx)}" alt="${alt}"><p>${h(one.name)}</p></li>`;
+    });
+    return `<h3>${h(says)}</h3>\n<ul class="runs">${on.join('\n')}</ul>`;
+  });
   return `<!doctype html>
 <html lang="${voice.reader.language}">
 <meta charset="utf-8">
@@ -51,6 +65,7 @@ figcaption{padding-top:.5rem;font-weight:600}
 <main>
 <div class="prints">${prints.map((one) => `<div>${one}</div>`).join('\n')}</div>
 ${runs.length > 0 ? `<h2>${h(voice.say('packet.showRuns'))}</h2>\n<ol class="runs">${runs.join('\n')}</ol>` : ''}
+${plan.papers.length > 0 ? `<h2>${h(voice.say('packet.showLight'))}</h2>\n${lit.join('\n')}` : ''}
 <p><small>${h(voice.say('packet.showForeseen'))}</small></p>
 </main>
 </html>

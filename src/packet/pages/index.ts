@@ -6,6 +6,7 @@ import { dayPages } from './press/day.ts';
 import { documentationPage } from './press/documentation.ts';
 import { filmPages } from './cut/films.ts';
 import { handoutPages } from './press/handout.ts';
+import { lightPages } from './ink/light.ts';
 import { laydownPage } from './ink/laydown.ts';
 import { mixingPages } from './ink/mixing.ts';
 import { overlapPages } from './ink/overlaps.ts';
@@ -94,7 +95,16 @@ function partsOf(setting: Setting): readonly Part[] {
       },
     },
     { part: 'keep', step: 6, title: say('packet.keep'), what: say('packet.keepIs'), make: () => documentationPage(setting) },
-    { part: 'look-up', step: 7, title: say('packet.lookUp'), what: say('packet.lookUpIs'), make: () => overlapPages(setting) },
+    {
+      part: 'look-up',
+      step: 7,
+      title: say('packet.lookUp'),
+      what: say('packet.lookUpIs'),
+      *make() {
+        yield* overlapPages(setting);
+        if (printing) yield* lightPages(setting);
+      },
+    },
     { part: 'hand-out', step: 8, title: say('packet.teach'), what: say('packet.teachIs'), make: () => handoutPages(setting) },
     { part: 'register-test', step: 3, title: say('packet.setUp'), what: say('packet.setUpIs'), make: () => testSheetPages(setting) },
     { part: 'proof-strip', step: 3, title: say('packet.setUp'), what: say('packet.setUpIs'), make: () => proofStripPages(setting) },

@@ -33,10 +33,10 @@ function room(): Pick<Storage, 'getItem' | 'setItem'> {
   }
 }
 
-rememberLanguage();
 const code = location.hash.slice(1);
 // The code is spent by the first look: it does not stay in the address or its history.
 history.replaceState(null, '', location.pathname);
+await rememberLanguage();
 render(<AwayPage session={session} />, document.getElementById('bench')!);
 
 const meet = (): void => {

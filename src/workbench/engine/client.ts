@@ -1,5 +1,5 @@
 import { Cancelled } from '../../core/task.ts';
-import { say, type Saying } from '../../words/index.ts';
+import { say, type Saying } from '../../words/one-language.ts';
 import { openLine } from './line.ts';
 import type { Answer, Ask, FromWorker, Question } from './protocol.ts';
 

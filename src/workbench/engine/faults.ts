@@ -1,5 +1,5 @@
 import { problem, ProblemError, type Problem } from '../../core/problem.ts';
-import { name as asName, say, type Saying } from '../../words/index.ts';
+import { name as asName, say, type Saying } from '../../words/one-language.ts';
 
 /**
  * What went wrong, in the printmaker's words. What nobody foresaw keeps the machine's own words beside them, for whoever looks into it.

@@ -1,5 +1,5 @@
 import { fail } from '../../core/problem.ts';
-import { name as asName, say } from '../../words/index.ts';
+import { name as asName, say } from '../../words/one-language.ts';
 
 /** A file of Laydown's own, fetched when a worker starts so that nothing is asked for later. Throws `ProblemError` when it does not come. */
 export async function fetchPart(url: string): Promise<Uint8Array<ArrayBuffer>> {

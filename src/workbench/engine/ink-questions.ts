@@ -17,7 +17,7 @@ import type {
 } from '../../core/asks/index.ts';
 import type { Batch } from '../../core/ink/index.ts';
 import type { Problem } from '../../core/problem.ts';
-import type { Saying } from '../../words/index.ts';
+import type { Saying } from '../../words/one-language.ts';
 
 /** What the ink station asks the worker. All of it is about the job planned last. */
 export interface InkQuestions {

@@ -1,6 +1,6 @@
 import { problem, ProblemError, type Problem } from '../../core/problem.ts';
 import { Cancelled } from '../../core/task.ts';
-import { say, type Saying } from '../../words/index.ts';
+import { say, type Saying } from '../../words/one-language.ts';
 
 /** What ends a question, whatever the worker. */
 type End =

@@ -1,10 +1,11 @@
 import type { ByColour, LinesAnswer, LinesQuestion, SplitQuestion, WedgeAt, WedgeRead } from '../../core/asks/index.ts';
-import type { DrawingReading, KeptLens } from '../../core/form/index.ts';
+import type { Illuminant } from '../../core/colour/index.ts';
+import type { BoardSeen, DrawingReading, KeptLens } from '../../core/form/index.ts';
 import type { Job } from '../../core/job/index.ts';
 import type { Plan, PlannedLayer, PlannedPaper } from '../../core/plan/index.ts';
 import type { Codes } from '../../core/print/index.ts';
 import type { Problem } from '../../core/problem.ts';
-import type { Saying } from '../../words/index.ts';
+import type { Saying } from '../../words/one-language.ts';
 import type { FilmFormat, PacketPart, PagePreview, PrinterPage, StockFormat } from '../../packet/index.ts';
 import type { InkQuestions } from './ink-questions.ts';
 import type { Parcel } from './parcel.ts';
@@ -39,7 +40,7 @@ export interface Questions extends InkQuestions {
   /** A .laydown file, or the files of a folder → a job. */
   readonly openJob: { ask: { readonly file: Uint8Array; readonly name: string } | { readonly files: Attachments }; answer: OpenedJob };
   readonly saveJob: { ask: OpenedJob; answer: Uint8Array };
-  /** Proof over a sheet that is printed already, `width` × `height` pixels, one word each; after so many runs (all if left out), as on that sheet of `register.draws` (in register if left out); `other`: of the version asked for last by `otherPlan`. */
+  /** Proof over a sheet that is printed already, `width` × `height` pixels, one word each; after so many runs (all if left out), as on that sheet of `register.draws` (in register if left out); under `lamp` (D50 if left out); `other`: of the version asked for last by `otherPlan`. */
   readonly proof: {
     ask: {
       readonly paperId: string;
@@ -47,6 +48,7 @@ export interface Questions extends InkQuestions {
       readonly height: number;
       readonly runs?: number;
       readonly sheet?: number;
+      readonly lamp?: Illuminant;
       readonly other?: boolean;
     };
     answer: Uint32Array;
@@ -68,6 +70,8 @@ export interface Questions extends InkQuestions {
   readonly byColour: { ask: { readonly bytes: Uint8Array; readonly job: Job; readonly by: ByColour }; answer: Job };
   /** The outline of a thing on a picture; `bytes` with the first question about it only. */
   readonly trace: { ask: TraceAsk; answer: TraceAnswer };
+  /** The checked board that a lens is read from, as a PDF. */
+  readonly lensBoard: { ask: { readonly page: 'a4' | 'letter'; readonly language?: string }; answer: Uint8Array };
   /** The film of a run of tone as a file of one bit a pixel, or its wedge, or its exposure strip. */
   readonly film: {
     ask: {
@@ -166,6 +170,8 @@ export interface TraceAsk {
   readonly apartMm?: number;
   /** Of the camera, kept from a photograph of a checked board. */
   readonly lens?: KeptLens;
+  /** Of a board: those seen in earlier photographs, so that the lens is that of all. */
+  readonly boards?: readonly BoardSeen[];
   readonly darkShare?: number;
   readonly smoothMm?: number;
   readonly leastMm2?: number;
@@ -182,8 +188,9 @@ export interface TraceAnswer {
     /** It has openings, which may be what is wanted. */
     readonly hasOpenings: boolean;
   } | null;
-  /** The lens as a checked board showed it, to be kept. */
+  /** The lens as a checked board showed it, with those of earlier photographs; to be kept. */
   readonly lens?: KeptLens;
+  readonly boards?: readonly BoardSeen[];
   readonly problems: readonly Problem[];
 }
 export interface DrawingReadings {

@@ -4,11 +4,10 @@ import type { Bench } from '../store/bench.ts';
 import type { Keeping } from '../store/keep/keeping.ts';
 import type { Offline } from '../engine/offline/install.ts';
 import { places, stations } from '../stations/index.ts';
-import { CompareView } from './compare/CompareView.tsx';
 import { Making } from '../ui/Making.tsx';
+import { Arriving, later } from '../ui/later.tsx';
 import { ProblemList } from '../ui/ProblemList.tsx';
 import { followed } from '../store/leads.ts';
-import { Wall } from './prints/Wall.tsx';
 import { told, words } from '../store/words.ts';
 import { createPrinting, openJob, saveNow } from './actions.ts';
 import { Drawer, takeFocus, type DrawerName } from './Drawer.tsx';
@@ -17,6 +16,9 @@ import { Tour } from './Guide.tsx';
 import { Header } from './header/Header.tsx';
 import { showThing } from './next-step.ts';
 import type { ShellProps } from './props.ts';
+
+const wall = later(() => import('./prints/Wall.tsx').then((m) => m.Wall));
+const compare = later(() => import('./compare/CompareView.tsx').then((m) => m.CompareView));
 
 /** Stations with something to do before there is a Plan: they say themselves where it is missing. */
 const showsJob: ReadonlySet<string> = new Set(['forms', 'picture', 'laydown']);
@@ -55,8 +57,10 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
   useEffect(() => {
     if (!lead) return;
     drawer.value = null;
-    // The station is drawn by then.
-    setTimeout(() => showThing(lead));
+    // The station is there and drawn by then.
+    void (places.find((place) => place.id === lead.station)?.view.load() ?? Promise.resolve()).then(() =>
+      setTimeout(() => showThing(lead)),
+    );
   }, [lead]);
   const current = places.find((s) => s.id === station.value) ?? stations.find((s) => s.id === 'laydown') ?? stations[0];
   const older = useOlder(bench);
@@ -67,6 +71,13 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
   const title = comparing ? words().compare.title : walled ? words().prints.title : current.title();
   const refused = bench.refused.value;
   const held = bench.held.value;
+  const onNew = (): void => {
+    drawer.value = 'open';
+  };
+  const waiting = {
+    meanwhile: <p class="opening">{w.opening}</p>,
+    instead: (again: () => void) => <NotHere again={again} />,
+  };
   return (
     <>
       <a
@@ -155,11 +166,11 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
         <h1 class="unseen">{job ? title : w.noJob}</h1>
         {job && unplanned && !walled && !showsJob.has(current.id) && <Making bench={bench} large />}
         {job && walled ? (
-          <Wall bench={bench} keeping={keeping} keeper={keeper} offline={offline} onNew={() => void (drawer.value = 'open')} />
+          <Arriving part={wall} props={{ bench, keeping, keeper, offline, onNew }} {...waiting} />
         ) : job && comparing ? (
-          <CompareView bench={bench} keeping={keeping} keeper={keeper} />
+          <Arriving part={compare} props={{ bench, keeping, keeper }} {...waiting} />
         ) : job ? (
-          <current.View bench={bench} />
+          <Arriving key={current.id} part={current.view} props={{ bench }} {...waiting} />
         ) : started.value ? (
           <EmptyBench bench={bench} keeping={keeping} keeper={keeper} offline={offline} drawer={drawer} />
         ) : (
@@ -180,6 +191,19 @@ function NotKept({ text, bench, keeping }: { readonly text: string; readonly ben
           {words().shell.saveFile}
         </button>
       )}
+    </div>
+  );
+}
+
+/** A part of the page that did not come: the server is away, and nothing is kept on this machine yet. */
+function NotHere({ again }: { readonly again: () => void }) {
+  const w = words().shell;
+  return (
+    <div class="notice notice-row" role="alert">
+      <span>{w.notHere}</span>
+      <button type="button" class="button" onClick={again}>
+        {w.fetchAgain}
+      </button>
     </div>
   );
 }

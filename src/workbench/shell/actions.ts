@@ -1,7 +1,7 @@
 import { zipSync } from 'fflate';
 import { Cancelled } from '../../core/task.ts';
 import { ProblemError, problem } from '../../core/problem.ts';
-import { say } from '../../words/index.ts';
+import { say } from '../../words/one-language.ts';
 import { signal, type Signal } from '@preact/signals';
 import type { Bench } from '../store/bench.ts';
 import { exampleFiles } from '../store/example.ts';

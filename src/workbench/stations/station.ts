@@ -1,7 +1,7 @@
-import type { ComponentType } from 'preact';
 import type { BenchStation, Lead } from '../../core/problem.ts';
 import type { Bench } from '../store/bench.ts';
 import { words } from '../store/words.ts';
+import type { Later } from '../ui/later.tsx';
 
 export interface StationProps {
   readonly bench: Bench;
@@ -24,5 +24,6 @@ export interface Station {
   state(bench: Bench): { readonly needs: string | null; readonly knows: string };
   /** Lays open the part and takes in hand the thing that a problem leads to. */
   lookAt?(lead: Lead): void;
-  readonly View: ComponentType<StationProps>;
+  /** What it shows, fetched when it is first asked for: what stands in this file is on the page from the start. */
+  readonly view: Later<StationProps>;
 }

@@ -1,7 +1,7 @@
 import { batch, computed, effect, signal, type ReadonlySignal } from '@preact/signals';
 import { type Job, sayTouched, touchesDone } from '../../core/job/index.ts';
 import type { Problem } from '../../core/problem.ts';
-import type { Saying } from '../../words/index.ts';
+import type { Saying } from '../../words/one-language.ts';
 import { language, sayStep, step, units, words, type Step } from './words.ts';
 import type { AskOptions, WorkerClient } from '../engine/client.ts';
 import type { Answer, Ask, Attachments, OpenedJob, Question, ShownPaper, ShownPlan } from '../engine/protocol.ts';

@@ -1,4 +1,4 @@
-import { beforeEach, expect, test, vi } from 'vitest';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { parseJob } from '../../core/job/index.ts';
 import { problem, type Lead } from '../../core/problem.ts';
 import { say } from '../../words/index.ts';
@@ -16,6 +16,11 @@ const open = problem('note', 'layer-open', 'layers[#foam].ink', say('job.noLayer
 beforeEach(() => {
   atHand.value = job;
   speak('en');
+});
+afterEach(() => {
+  atHand.value = null;
+  speak('en');
+  vi.unstubAllGlobals();
 });
 
 test('a problem of an answer says where it is in the job on the bench, in the language in use', () => {

@@ -2,7 +2,7 @@ import { batch, effect, signal, untracked, type ReadonlySignal } from '@preact/s
 import type { Job } from '../../core/job/index.ts';
 import { problem, ProblemError, type Problem } from '../../core/problem.ts';
 import { Cancelled } from '../../core/task.ts';
-import { say, type Saying } from '../../words/index.ts';
+import { say, type Saying } from '../../words/one-language.ts';
 import { faultsOf } from '../engine/faults.ts';
 import { createUnpacker } from '../engine/parcel.ts';
 import type { WorkerClient } from '../engine/client.ts';

@@ -1,7 +1,7 @@
 import type { VersionName } from './keep/keep.ts';
 import { computed, signal } from '@preact/signals';
 import type { LengthUnits } from '../../core/units/index.ts';
-import { languageOf, languages, tell, type Catalogue, type Reader, type Saying } from '../../words/index.ts';
+import { catalogueOf, languageOf, languages, tell, type Catalogue, type Reader, type Saying } from '../../words/one-language.ts';
 
 export { languages };
 
@@ -10,7 +10,7 @@ export type Words = Catalogue['bench'];
 
 /** Which one is spoken: the page's `lang`. */
 export const language = signal('en');
-const spoken = computed(() => languageOf(language.value).words.bench);
+const spoken = computed(() => catalogueOf(languageOf(language.value)).bench);
 
 /** The texts in the language in use. Read it while drawing, so that a change of language draws anew. */
 export function words(): Words {
@@ -36,6 +36,7 @@ export function sayVersion({ name, putAside, otherTab }: VersionName): string {
   return putAside ? words().shell.beforeOpening(name) : name;
 }
 
+/** Its words must have been learned (`keep/remember-language.ts`). */
 export function speak(id: string): void {
   language.value = id;
 }

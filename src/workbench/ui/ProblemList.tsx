@@ -1,6 +1,6 @@
 import type { Problem } from '../../core/problem.ts';
 import { capital } from '../../words/grammar.ts';
-import type { Saying } from '../../words/index.ts';
+import type { Saying } from '../../words/one-language.ts';
 import { follow, placed } from '../store/leads.ts';
 import { told, words } from '../store/words.ts';
 

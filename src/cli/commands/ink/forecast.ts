@@ -91,7 +91,7 @@ export const forecast: Command = {
     printProblems(plan.problems);
     for (const paper of plan.papers) {
       console.log(`\n${lamp === 'D50' ? paper.name : sayHere('answers.underLamp', { paper: asName(paper.name), lamp: lampName(lamp) })}`);
-      if (lamp !== 'D50' && paper.lights.length === 0) console.log(`  ${sayHere('answers.noLamps')}`);
+      if (lamp !== 'D50' && paper.grounds) console.log(`  ${sayHere('answers.lampOverPicture')}`);
       const rows = paper.overlaps.map(({ srgb, inGamut, lab, band, areaMm2, layers }) => [
         `${srgb}${inGamut ? ' ' : '*'}`,
         ...labCells(lab),

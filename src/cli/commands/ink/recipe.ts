@@ -1,9 +1,12 @@
-import { askLeftovers, askRecipe, type LeftoversAnswer } from '../../../core/asks/index.ts';
+import { askLeftovers, askRecipe, type LeftoversAnswer, type PrintedOn, type PrintedOnAsk } from '../../../core/asks/index.ts';
+import type { Job } from '../../../core/job/index.ts';
+import { readShelf } from '../../../core/ink/index.ts';
 import { fail } from '../../../core/problem.ts';
 import { asWritten, deltaE, labColour, list, mass, name as asName, say, share } from '../../../words/index.ts';
 import type { Command } from '../../command.ts';
+import { readFileBytes } from '../../disk/disk.ts';
 import { exactly, json, option } from '../../say/help.ts';
-import { jobOf, printProblems } from '../../disk/load.ts';
+import { jobOf, planOf, printProblems } from '../../disk/load.ts';
 import { printJson, sayHere, tellHere } from '../../reader.ts';
 import { placeOf } from '../../options.ts';
 import { amountsOf, labOf, numberOf, textOf } from '../../say/words.ts';
@@ -15,30 +18,37 @@ export const recipe: Command = {
   help: [
     exactly('"L a b"', say('help.recipeColour')),
     option('--on', say('help.onFirst'), 'paper'),
+    option('--ground N', say('help.recipeGround')),
+    option('--layer', say('help.recipeLayer'), 'layer'),
     option('--over', say('help.recipeOver'), 'layers'),
     option('--pots', say('help.recipePots'), 'inks'),
     option('--most N', say('help.recipeMost')),
     option('--retarder', say('help.recipeRetarder'), 'percent'),
     option('--leftovers', say('help.recipeLeftovers')),
     option('--left', say('help.recipeLeft'), 'amounts'),
+    option('--shelf', say('help.recipeShelf'), 'file'),
     option('--grams N', say('help.recipeGrams')),
     option('--within N', say('help.recipeWithin')),
     json,
   ],
   options: {
     on: { type: 'string' },
+    ground: { type: 'string' },
+    layer: { type: 'string' },
     over: { type: 'string' },
     pots: { type: 'string' },
     most: { type: 'string' },
     retarder: { type: 'string' },
     leftovers: { type: 'boolean' },
     left: { type: 'string' },
+    shelf: { type: 'string' },
     grams: { type: 'string' },
     within: { type: 'string' },
     json: { type: 'boolean' },
   },
-  run(call) {
-    const { job } = jobOf(call);
+  async run(call) {
+    const bundle = jobOf(call);
+    const { job } = bundle;
     const text = call.words[1] ?? fail('no-colour', say('where.commandLine'), say('refusals.whichColour'), say('cli.giveLab'));
     const wanted = labOf(text, say('refusals.wantedColour'));
     const ids = (given: unknown): string[] | undefined =>
@@ -47,34 +57,55 @@ export const recipe: Command = {
         .map((w) => w.trim());
     const grams = numberOf(call.options['grams'], '--grams', 100, 1, 1_000_000);
     const left = textOf(call.options['left']);
-    if (call.options['leftovers'] === true || left !== undefined) {
+    const shelf = textOf(call.options['shelf']);
+    const layer = textOf(call.options['layer']);
+    const ground = textOf(call.options['ground']);
+    const over = ids(call.options['over']);
+    const on: PrintedOnAsk = {
+      paperId: textOf(call.options['on']),
+      layer,
+      over: over?.length === 1 && over[0] === 'below' ? 'below' : over,
+      ...(ground === undefined ? {} : { ground: numberOf(ground, '--ground', 1, 1, 100) - 1 }),
+    };
+    // A run's film and what lies under it, and a sheet's grounds, are the Plan's to say.
+    const plan = layer !== undefined || ground !== undefined ? await planOf(bundle) : undefined;
+    if (call.options['leftovers'] === true || left !== undefined || shelf !== undefined) {
       const jars = left === undefined ? [] : amountsOf(left, placeOf('--left'));
-      const answer = askLeftovers(job, {
-        wanted,
-        paperId: textOf(call.options['on']),
-        over: ids(call.options['over']),
-        totalGrams: grams,
-        within: numberOf(call.options['within'], '--within', 2, 0.1, 50),
-        ...(left === undefined ? {} : { left: Object.fromEntries(jars.map((jar) => [jar.id, jar.grams])) }),
-      });
-      if (call.options['json']) printJson(answer);
-      else sayLeftovers(answer);
+      const answer = askLeftovers(
+        job,
+        {
+          ...on,
+          wanted,
+          totalGrams: grams,
+          within: numberOf(call.options['within'], '--within', 2, 0.1, 50),
+          ...(shelf === undefined ? {} : { shelf: readShelf(new TextDecoder().decode(readFileBytes(shelf)), shelf) }),
+          ...(left === undefined ? {} : { left: Object.fromEntries(jars.map((jar) => [jar.id, jar.grams])) }),
+        },
+        plan,
+      );
+      if (call.options['json']) {
+        printJson(answer);
+        return 0;
+      }
+      sayWhere(job, answer.on);
+      sayLeftovers(answer);
       return 0;
     }
-    const found = askRecipe(job, {
+    const asked = {
+      ...on,
       totalGrams: grams,
       wanted,
-      paperId: textOf(call.options['on']),
-      over: ids(call.options['over']),
       pots: ids(call.options['pots']),
       mostPots: numberOf(call.options['most'], '--most', 3, 1, 4),
       retarderShare: numberOf(call.options['retarder'], '--retarder', 0, 0, 50) / 100,
-    });
+    };
+    const found = askRecipe(job, asked, plan);
     if (call.options['json']) {
       printJson(found);
       return 0;
     }
     printProblems(found.problems, console.log);
+    sayWhere(job, found.on);
     for (const one of found.byPots) {
       const parts = one.parts.map((part) => say('inkAnswers.part', { share: share(part.share, 1), ink: asName(part.name) }));
       const line = sayHere('inkAnswers.recipe', { parts: list(parts, 'comma'), deltaE: deltaE(one.deltaE), lab: labColour(one.lab) });
@@ -84,6 +115,14 @@ export const recipe: Command = {
     return 0;
   },
 };
+
+/** Which run prints it, and over what, where either was asked for. */
+function sayWhere(job: Job, { layerId, over }: Pick<PrintedOn, 'layerId' | 'over'>): void {
+  const nameOf = (id: string): string => job.layers.find((l) => l.id === id)?.name ?? id;
+  const under = over.length === 0 ? say('inkAnswers.onTheSheet') : asWritten(over.map(nameOf).join(' + '));
+  if (layerId !== null) console.log(sayHere('inkAnswers.printedBy', { layer: asName(nameOf(layerId)), under }));
+  else if (over.length > 0) console.log(sayHere('inkAnswers.printedOver', { under }));
+}
 
 function sayLeftovers({ best, nearest, freshGrams, jars }: LeftoversAnswer): void {
   const pot = best ?? nearest;

@@ -1,3 +1,4 @@
+import { randomUUID } from 'node:crypto';
 import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
 import { basename, join, resolve } from 'node:path';
 import { beginJob, jobFileName, parseJob } from '../../../core/job/index.ts';
@@ -41,10 +42,11 @@ export const begin: Command = {
       },
       inks,
     );
-    parseJob(document);
+    const begun = { ...document, print: randomUUID() };
+    parseJob(begun);
     try {
       mkdirSync(resolve(folder), { recursive: true });
-      writeFileSync(file, `${JSON.stringify(document, null, 2)}\n`);
+      writeFileSync(file, `${JSON.stringify(begun, null, 2)}\n`);
     } catch (error) {
       fail('cannot-write', folderAt(folder), say('cli.cannotWrite', { why: diskError(error) }), say('cli.otherPlace'));
     }

@@ -138,7 +138,7 @@ function traceAs(photo: Photo, options: Parameters<Command['run']>[0]['options']
 }
 
 /** Pixels as bytes; what is see-through is white, like the paper behind it. */
-function photoOf({ width, height, pixels, coverage }: Picture): Photo {
+export function photoOf({ width, height, pixels, coverage }: Picture): Photo {
   const data = new Uint8Array(width * height * 3);
   for (let i = 0; i < data.length; i++) {
     const value =

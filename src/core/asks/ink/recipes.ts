@@ -6,24 +6,21 @@ import {
   mixBatch,
   stackReflectance,
   type Batch,
-  type Film,
   type Ink,
+  type InkShelf,
   type FromLeftovers,
   type RecipesFound,
 } from '../../ink/index.ts';
-import type { Job } from '../../job/index.ts';
+import type { Job, JobInk } from '../../job/index.ts';
 import type { Problem } from '../../problem.ts';
 import { name as asName, say } from '../../../words/say.ts';
-import { filmOfLayer, letDownParts, thicker, type Plan } from '../../plan/index.ts';
-import { inJob, inkBench, layerOf, paperOf, placeOfPot, potsOf, refuse, type InkBench } from '../bench.ts';
+import { filmOfLayer, findInks, letDownParts, thicker, type Plan } from '../../plan/index.ts';
+import { inJob, inkBench, layerOf, paperOf, placeOfPot, potsOf, refuse } from '../bench.ts';
+import { printedOn, type PrintedOn, type PrintedOnAsk } from './printed-on.ts';
+import { jarsOfShelf } from './shelf-jars.ts';
 
-export interface RecipeQuestion {
+export interface RecipeQuestion extends PrintedOnAsk {
   readonly wanted: Lab;
-  readonly paperId?: string;
-  /** Layers that lie under it, by id. */
-  readonly over?: readonly string[];
-  /** The layer that is to print it, by id: its film is as thick as that run lays it. Left out: as the job's screen does. */
-  readonly layer?: string;
   /** Pots to mix from, by id; left out: all. */
   readonly pots?: readonly string[];
   readonly mostPots?: number;
@@ -37,10 +34,12 @@ export interface RecipeQuestion {
 }
 
 /** The best recipe for a wanted colour on a paper, over layers already printed. */
-export function askRecipe(job: Job, ask: RecipeQuestion, plan?: Plan): RecipesFound & { readonly problems: readonly Problem[] } {
-  const bench = inkBench(job, plan);
-  const { spectrum } = paperOf(bench, ask.paperId);
-  const inRun = inksInRun(bench, ask.layer);
+export function askRecipe(
+  job: Job,
+  ask: RecipeQuestion,
+  plan?: Plan,
+): RecipesFound & { readonly on: Pick<PrintedOn, 'over' | 'layerId'>; readonly problems: readonly Problem[] } {
+  const { seen, surface, deposit, inkOf: inRun, over, layerId } = printedOn(inkBench(job, plan), ask, plan);
   const pots = potsOf(job)
     .filter((p) => ask.pots === undefined || ask.pots.includes(p.id))
     .flatMap((p) => {
@@ -57,33 +56,35 @@ export function askRecipe(job: Job, ask: RecipeQuestion, plan?: Plan): RecipesFo
   const found = inJob(job, () =>
     findRecipe({
       wanted: ask.wanted,
-      paper: spectrum,
-      under: filmsOf(bench, ask.over ?? []),
-      surface: bench.found.surface,
+      paper: seen,
+      surface,
+      deposit,
       pots,
       whole,
-      leastShare: (2 * (ask.scaleStepGrams ?? 0.1)) / (ask.totalGrams ?? 100),
+      leastShare: leastShareOf(ask),
       base: ask.baseId === undefined ? undefined : inRun(ask.baseId),
       additions,
       mostPots: ask.mostPots,
       nearEnough: ask.nearEnough,
     }),
   );
-  return { ...found, problems: additions > 0 ? additionProblems(additions, 0, say('asks.theRecipe')) : [] };
+  return { ...found, on: { over, layerId }, problems: additions > 0 ? additionProblems(additions, 0, say('asks.theRecipe')) : [] };
 }
 
-export interface LeftoversQuestion {
+/** A part weighs at least what the scale shows twice over; it shows a tenth of a gram (common practice), the pot holds 100 g. */
+const leastShareOf = (ask: { readonly scaleStepGrams?: number; readonly totalGrams?: number }): number =>
+  (2 * (ask.scaleStepGrams ?? 0.1)) / (ask.totalGrams ?? 100);
+
+export interface LeftoversQuestion extends PrintedOnAsk {
   readonly wanted: Lab;
-  readonly paperId?: string;
-  /** Layers that lie under it, by id. */
-  readonly over?: readonly string[];
-  /** The layer that is to print it, by id; left out: the job's screen. */
-  readonly layer?: string;
   readonly totalGrams: number;
+  readonly scaleStepGrams?: number;
   /** ΔE00 that is near enough. */
   readonly within: number;
   /** Grams left by ink id, in place of what the job says. */
   readonly left?: Readonly<Record<string, number>>;
+  /** The studio's shelf: jars of it count as well. */
+  readonly shelf?: InkShelf | null | undefined;
 }
 
 export interface LeftoversAnswer {
@@ -94,50 +95,53 @@ export interface LeftoversAnswer {
   /** New ink that the same colour takes without any jar; null where no such pot comes near enough. */
   readonly freshGrams: number | null;
   readonly jars: number;
+  /** Jars of the shelf that the job has no ink of: a pot that takes one wants it in the job. */
+  readonly shelfInks: readonly JobInk[];
+  readonly on: Pick<PrintedOn, 'over' | 'layerId'>;
 }
 
 /** The pot from what is left in jars: nearest to a wanted colour, with the least new ink. */
 export function askLeftovers(job: Job, ask: LeftoversQuestion, plan?: Plan): LeftoversAnswer {
   const bench = inkBench(job, plan);
-  const inRun = inksInRun(bench, ask.layer);
-  const { spectrum } = paperOf(bench, ask.paperId);
-  const named = job.inks.flatMap((k) => {
-    const ink = inRun(k.id);
-    return ink
-      ? [{ id: k.id, name: k.name, ink, densityGPerMl: k.densityGPerMl, leftGrams: ask.left?.[k.id] ?? k.leftGrams ?? 0, of: k }]
-      : [];
+  const { seen, surface, deposit, inkOf, over, layerId } = printedOn(bench, ask, plan);
+  const times = bench.layers.find((l) => l.id === layerId)?.filmTimes;
+  const fromShelf = ask.shelf ? jarsOfShelf(ask.shelf, job) : [];
+  const strangers = fromShelf.filter((jar) => !jar.here).map((jar) => jar.ink);
+  // Read through the surface that the job's own inks are, so that what they are doesn't hang on what stands on the shelf.
+  const theirs = findInks({ ...job, inks: strangers }, bench.wetMicrons, surface).inks;
+  const filmOf = (id: string): Ink | undefined => inkOf(id) ?? (theirs.has(id) ? thicker(theirs.get(id)!, times) : undefined);
+  const leftOf = (k: JobInk): number => ask.left?.[k.id] ?? k.leftGrams ?? fromShelf.find((jar) => jar.ink.id === k.id)?.leftGrams ?? 0;
+  const named = [...job.inks, ...strangers].flatMap((k) => {
+    const ink = filmOf(k.id);
+    return ink ? [{ id: k.id, name: k.name, ink, densityGPerMl: k.densityGPerMl, leftGrams: leftOf(k), of: k }] : [];
   });
   for (const id of Object.keys(ask.left ?? {}))
     if (!named.some((one) => one.id === id))
       refuse(job, 'no-such-ink', 'inks', say('asks.noSuchInk', { ink: asName(id) }), say('asks.giveInkId'));
   const jars = named.filter((one) => one.leftGrams > 0 && one.of.role === 'ink');
   if (jars.length === 0) refuse(job, 'no-jars', 'inks', say('asks.noJars'), say('asks.sayWhatIsLeft'));
+  const own = named.filter((one) => !strangers.includes(one.of));
   const common = {
     wanted: ask.wanted,
-    paper: spectrum,
-    under: filmsOf(bench, ask.over ?? []),
-    surface: bench.found.surface,
-    pots: named.filter((one) => one.of.role === 'ink' && one.of.from !== 'mix'),
-    base: named.find((one) => one.of.role === 'transparent-base'),
+    paper: seen,
+    surface,
+    deposit,
+    pots: own.filter((one) => one.of.role === 'ink' && one.of.from !== 'mix'),
+    base: own.find((one) => one.of.role === 'transparent-base'),
     totalGrams: ask.totalGrams,
     within: ask.within,
+    leastShare: leastShareOf(ask),
   };
   const found = fromLeftovers({ ...common, jars });
   const fresh = fromLeftovers({ ...common, jars: [] });
-  return { ...found, freshGrams: fresh.best && fresh.best.newGrams, jars: jars.length };
-}
-
-/** Inks as thick as the run of a layer lays them. */
-function inksInRun(bench: InkBench, layerId: string | undefined): (id: string) => Ink | undefined {
-  const times = bench.layers.find((l) => l.id === layerId)?.filmTimes;
-  return (id) => {
-    const ink = bench.found.inks.get(id);
-    return ink && thicker(ink, times);
+  const used = (found.best ?? found.nearest)?.parts ?? [];
+  return {
+    ...found,
+    freshGrams: fresh.best && fresh.best.newGrams,
+    jars: jars.length,
+    shelfInks: strangers.filter((ink) => used.some((part) => part.id === ink.id)),
+    on: { over, layerId },
   };
-}
-
-function filmsOf(bench: InkBench, ids: readonly string[]): Film[] {
-  return bench.layers.filter((l) => ids.includes(l.id)).flatMap((l) => filmOfLayer(l, bench.found) ?? []);
 }
 
 export interface BatchQuestion {

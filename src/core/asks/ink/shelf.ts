@@ -32,6 +32,7 @@ export function lotOf(ink: JobInk, lot: string, date?: string): ShelfLot | null 
     ...(date === undefined ? {} : { date }),
     ...(ink.known === undefined ? {} : { known: ink.known }),
     ...(ink.drawdownMicrons === undefined ? {} : { drawdownMicrons: ink.drawdownMicrons }),
+    ...(ink.leftGrams === undefined ? {} : { gramsLeft: ink.leftGrams }),
   };
   switch (ink.from) {
     case 'one-ground':
@@ -100,7 +101,7 @@ export function shelfWithJob(
   };
   const merged = mergeShelves(shelf ?? emptyShelf(), of);
   return {
-    shelf: merged.shelf,
+    shelf: withLeft(merged.shelf, job),
     problems: [
       ...merged.problems,
       ...settleProblems(
@@ -108,6 +109,18 @@ export function shelfWithJob(
         job,
       ),
     ],
+  };
+}
+
+/** What the job says is left of a lot is what is left of it. */
+function withLeft(shelf: InkShelf, job: Pick<Job, 'inks'>): InkShelf {
+  const leftOf = (lot: ShelfLot): number | undefined => {
+    const source = JSON.stringify(lot.source);
+    return job.inks.find((ink) => ink.leftGrams !== undefined && JSON.stringify(lotOf(ink, '')?.source) === source)?.leftGrams;
+  };
+  return {
+    ...shelf,
+    inks: shelf.inks.map((ink) => ({ ...ink, lots: ink.lots.map((lot) => ({ ...lot, gramsLeft: leftOf(lot) ?? lot.gramsLeft })) })),
   };
 }
 

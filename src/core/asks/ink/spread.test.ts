@@ -57,6 +57,27 @@ describe('how sheets of one edition differ by the hand', () => {
     const alone = (of: typeof spread): number => of.overlaps.find((o) => o.layers.join() === 'l0')!.band;
     expect(alone(weak)).toBeLessThan(alone(spread));
   });
+  test('readings of a proof reach the sheets: films taught to be those of another press vary as that press’s do', () => {
+    const inks = [
+      { from: 'one-ground', ground: lab(95, 0, 2), over: lab(55, -37, -50) },
+      { from: 'one-ground', ground: lab(95, 0, 2), over: lab(48, 74, -3) },
+      { from: 'one-ground', ground: lab(95, 0, 2), over: lab(85, -5, 80) },
+    ];
+    const wet = { ...job(inks, [1, 0.7, 0.7]), press: { ...job(inks, [1]).press, films: 'wet-on-wet' as const } };
+    const truth = planOf(wet);
+    // The same inks, thought to be weaker and dried between coats, until all overlaps of a proof were read.
+    const dry = job(inks, [0.75, 0.7, 0.7]);
+    const readings = truth.papers[0].overlaps
+      .filter((o) => o.layers.length > 0)
+      .map((o) => ({ paper: 'paper', layers: [...o.layers], reading: lab(...(o.lab as [number, number, number])) }));
+    const [asTruth, untaught, taught] = [truth, planOf(dry), planOf({ ...dry, proofReadings: readings })].map((of) => askSpread(of, {}));
+    const off = (of: typeof taught): number =>
+      of.overlaps.reduce((sum, o) => sum + Math.abs(o.band - asTruth.overlaps.find((t) => t.layers.join() === o.layers.join())!.band), 0);
+    console.log(
+      `spread: off by ${off(untaught).toFixed(1)} untaught, ${off(taught).toFixed(1)} taught, of ${asTruth.overlaps.length} bands`,
+    );
+    expect(off(taught)).toBeLessThan(0.4 * off(untaught));
+  });
   test('a way that is named keeps what it promises when it is taken', () => {
     // One covers, one is clear: which lies on top decides how much of the other’s unevenness is seen.
     const base = job(

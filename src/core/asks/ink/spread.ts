@@ -1,10 +1,10 @@
 import { exp } from '../../numeric/index.ts';
 import { deltaE00, labFromXyz, srgbFromXyz, xyzAt, xyzFromLab, type Lab, type Spectrum } from '../../colour/index.ts';
-import { filmOf, overlapSpectra, type Ink, type Surface } from '../../ink/index.ts';
-import type { Job, JobLayer } from '../../job/index.ts';
-import { potOfLayer, type Plan } from '../../plan/index.ts';
+import { overlapSpectra, type Member } from '../../ink/index.ts';
+import type { Job } from '../../job/index.ts';
+import { learnOnPaper, type Plan, type RunLayer } from '../../plan/index.ts';
 import { seeded } from '../../random.ts';
-import { inkBench, paperOf, type InkBench } from '../bench.ts';
+import { inkBench, paperOf } from '../bench.ts';
 
 /** Films of one hand from pull to pull: relative standard deviation, 0.1 to 0.2 (OPTICS section 6). */
 export const usualHand = 0.15;
@@ -54,21 +54,25 @@ export interface Spread {
   readonly ways: readonly SpreadWay[];
 }
 
-/** How sheets of one edition differ by the hand's deposit alone, and what would lessen it. Seeded by the job. */
+/** How sheets of one edition differ by the hand's deposit alone, and what would lessen it: from the films that the Plan shows, learned ones where proofs were read. Seeded by the job. */
 export function askSpread(plan: Plan, ask: SpreadAsk): Spread {
-  const bench = inkBench(plan.job);
+  const bench = inkBench(plan.job, plan);
   const { paper, spectrum } = paperOf(bench, ask.paperId);
   const hand = ask.hand ?? usualHand;
   const overlaps = (plan.papers.find((p) => p.id === paper.id)?.overlaps ?? []).filter((o) => o.layers.length > 0 && o.areaMm2 > 0);
-  const layers = printing(bench, bench.layers);
-  const rowOf = (ids: readonly string[], of: readonly Printing[]): number =>
+  const layers = bench.layers.filter((l) => l.ink !== null && bench.found.inks.has(l.ink));
+  const learned = learnOnPaper(plan.job, bench.layers, bench.found, paper.id);
+  const rowOf = (ids: readonly string[], of: readonly RunLayer[]): number =>
     of.reduce((row, l, i) => (ids.includes(l.id) ? row | (1 << i) : row), 0);
-  const own = labsOf(spectrum, layers, bench.found.surface, null);
+  // Films as readings of proofs have taught them, each so many times as thick.
+  const labsOf = (of: readonly RunLayer[], times?: readonly number[]): Float64Array =>
+    learned ? labsOfPrint(spectrum, learned.laid(of, times)) : new Float64Array(3 << of.length);
+  const own = labsOf(layers);
   const random = seeded(plan.job.seed);
   const labs: Lab[][] = overlaps.map(() => []);
   for (let sheet = 0; sheet < sampledSheets; sheet++) {
     const films = layers.map(() => exp(hand * random.normal() - (hand * hand) / 2));
-    const there = labsOf(spectrum, layers, bench.found.surface, films);
+    const there = labsOf(layers, films);
     overlaps.forEach((overlap, k) => {
       const at = rowOf(overlap.layers, layers) * 3;
       // What was learned or read moves every sheet alike.
@@ -89,14 +93,12 @@ export function askSpread(plan: Plan, ask: SpreadAsk): Spread {
   const meanBand = tenth(told.reduce((sum, o) => sum + o.band * o.areaMm2, 0) / whole);
 
   // Ways are compared by first differences: far cheaper than sheets by chance, and as good for telling one from the other.
-  const judge = (of: readonly Printing[]): { readonly steady: number; readonly labs: Float64Array } => {
-    const base = labsOf(spectrum, of, bench.found.surface, null);
+  const judge = (of: readonly RunLayer[]): { readonly steady: number; readonly labs: Float64Array } => {
+    const base = labsOf(of);
     const squares = new Float64Array(base.length / 3);
     of.forEach((_, i) => {
       const thicker = labsOf(
-        spectrum,
         of,
-        bench.found.surface,
         of.map((__, k) => (k === i ? 1 + hand : 1)),
       );
       for (let row = 0; row < squares.length; row++) squares[row] += deltaE00(at(base, row), at(thicker, row)) ** 2;
@@ -105,12 +107,12 @@ export function askSpread(plan: Plan, ask: SpreadAsk): Spread {
     return { steady, labs: base };
   };
   const now = judge(layers);
-  const movedBy = (of: readonly Printing[], then: Float64Array): number =>
+  const movedBy = (of: readonly RunLayer[], then: Float64Array): number =>
     overlaps.reduce((sum, o) => sum + o.areaMm2 * deltaE00(at(then, rowOf(o.layers, of)), at(now.labs, rowOf(o.layers, layers))), 0) /
     whole;
   const ways: SpreadWay[] = [];
   const weigh = (
-    of: readonly Printing[],
+    of: readonly RunLayer[],
     way: { kind: 'order'; layers: string[] } | { kind: 'strength'; layer: string; strength: number },
   ): void => {
     const then = judge(of);
@@ -119,16 +121,12 @@ export function askSpread(plan: Plan, ask: SpreadAsk): Spread {
     ways.push({ ...way, meanBand: tenth((meanBand * then.steady) / now.steady), moved: tenth(moved) });
   };
   for (const order of ordersOf(layers)) weigh(order, { kind: 'order', layers: order.map((l) => l.id) });
-  for (const layer of bench.layers) {
-    if (layer.ink === null) continue;
+  for (const layer of layers) {
     for (const times of [0.7, 0.85, 1.2, 1.5]) {
       const strength = Math.round(Math.min(1, layer.strength * times) * 100) / 100;
       if (strength === layer.strength || strength <= 0) continue;
       weigh(
-        printing(
-          bench,
-          bench.layers.map((l) => (l.id === layer.id ? { ...l, strength } : l)),
-        ),
+        layers.map((l) => (l.id === layer.id ? { ...l, strength } : l)),
         { kind: 'strength', layer: layer.id, strength },
       );
     }
@@ -146,25 +144,9 @@ export function askSpread(plan: Plan, ask: SpreadAsk): Spread {
   };
 }
 
-interface Printing {
-  readonly id: string;
-  readonly pot: Ink;
-}
-
-function printing(bench: InkBench, layers: readonly JobLayer[]): Printing[] {
-  return layers.flatMap((l) => {
-    const pot = potOfLayer(l, bench.found);
-    return pot ? [{ id: l.id, pot }] : [];
-  });
-}
-
-/** Lab of every overlap, three each, with these films (1: as planned). */
-function labsOf(paper: Spectrum, layers: readonly Printing[], surface: Surface, films: readonly number[] | null): Float64Array {
-  const spectra = overlapSpectra(
-    paper,
-    layers.map((l, i) => filmOf(l.pot, 1, films ? films[i] : 1)),
-    surface,
-  );
+/** Lab of every overlap of a print, three each. */
+function labsOfPrint(paper: Spectrum, { films, surface, onFilm }: Member): Float64Array {
+  const spectra = overlapSpectra(paper, films, surface, onFilm);
   const out = new Float64Array((spectra.length / 36) * 3);
   for (let row = 0; row < out.length / 3; row++) out.set(labFromXyz(xyzAt(spectra, row * 36)), row * 3);
   return out;
@@ -173,10 +155,10 @@ function labsOf(paper: Spectrum, layers: readonly Printing[], surface: Surface, 
 const at = (labs: Float64Array, row: number): Lab => [labs[row * 3], labs[row * 3 + 1], labs[row * 3 + 2]];
 
 /** Every order; with many layers each layer moved to every place. The order there is, is none. */
-function ordersOf(layers: readonly Printing[]): Printing[][] {
+function ordersOf(layers: readonly RunLayer[]): RunLayer[][] {
   if (layers.length <= allOrdersUpTo) {
-    const all: Printing[][] = [];
-    const grow = (order: readonly Printing[]): void => {
+    const all: RunLayer[][] = [];
+    const grow = (order: readonly RunLayer[]): void => {
       if (order.length === layers.length) all.push([...order]);
       else for (const next of layers) if (!order.includes(next)) grow([...order, next]);
     };

@@ -51,6 +51,14 @@ function wholeLines(corners: readonly BoardCorner[]): BoardCorner[] {
   return kept;
 }
 
+/** A checked board in a photograph as it is kept; undefined where there is none. */
+export function boardSeen(
+  photo: Photo,
+): { readonly width: number; readonly height: number; readonly corners: readonly BoardCorner[] } | undefined {
+  const corners = findBoard(photo);
+  return corners.length > 0 ? { width: photo.width, height: photo.height, corners } : undefined;
+}
+
 interface Saddle {
   readonly at: Point;
   readonly strength: number;
@@ -264,7 +272,7 @@ export function fitBoard(
   return kept.length < corners.length ? (fitAll(photo, kept, lens) ?? fit) : fit;
 }
 
-function fitAll(
+export function fitAll(
   photo: { readonly width: number; readonly height: number },
   corners: readonly BoardCorner[],
   lens: Lens | undefined,

@@ -1,3 +1,5 @@
+import { solveDamped } from '../../numeric/index.ts';
+
 /**
  * How much each pixel belongs to the thing on the paper: 0 paper, 1 the thing, outline at ½. `rgb` in linear light.
  *
@@ -134,7 +136,7 @@ function toPaper(rgb: Float32Array, width: number, height: number): Float32Array
       }
     }
     // A plane through the bright tiles, so that a tile full of the thing does not count as dark paper.
-    const plane = fitPlane(tile, tiles);
+    const plane = bowl(tile, tiles, fitPlane(tile, tiles));
     for (let i = 0; i < tile.length; i++)
       light[3 * i + c] = Math.max(
         0.02,
@@ -205,6 +207,41 @@ function fitPlane(tile: Float32Array, tiles: number): (x: number, y: number) => 
     keep = keep.filter((i) => tile[i] > 0.9 * now(i % tiles, Math.floor(i / tiles)));
   }
   return now;
+}
+
+/** A tile within this share of what is expected there is paper. */
+const likePaper = 0.08;
+
+/**
+ * Light that falls off towards a corner is no plane: a surface of the second degree through the tiles that are paper by the
+ * plane, then through those that are by the surface. The plane where the surface explains no more of them.
+ */
+function bowl(tile: Float32Array, tiles: number, plane: (x: number, y: number) => number): (x: number, y: number) => number {
+  const like = (by: (x: number, y: number) => number): number[] =>
+    Array.from(tile, (_, i) => i).filter((i) => Math.abs(tile[i] / Math.max(1e-6, by(i % tiles, Math.floor(i / tiles))) - 1) < likePaper);
+  const rowOf = (x: number, y: number): number[] => {
+    const u = (2 * x) / (tiles - 1) - 1,
+      v = (2 * y) / (tiles - 1) - 1;
+    return [1, u, v, u * u, u * v, v * v];
+  };
+  const before = like(plane);
+  let now = plane,
+    keep = before;
+  for (let round = 0; round < 6 && keep.length >= 24; round++) {
+    const A = new Float64Array(36),
+      b = new Float64Array(6);
+    for (const i of keep) {
+      const row = rowOf(i % tiles, Math.floor(i / tiles));
+      for (let j = 0; j < 6; j++) {
+        b[j] += row[j] * tile[i];
+        for (let k = 0; k < 6; k++) A[j * 6 + k] += row[j] * row[k];
+      }
+    }
+    const of = solveDamped(A, b, 1e-6);
+    now = (x, y) => rowOf(x, y).reduce((sum, v, j) => sum + v * of[j], 0);
+    keep = like(now);
+  }
+  return keep.length > 1.1 * before.length ? now : plane;
 }
 
 /** Pixels within `reach` of the mask, by sides and corners. */

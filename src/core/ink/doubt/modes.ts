@@ -3,6 +3,7 @@ import { exp, solveLinear } from '../../numeric/index.ts';
 import { spreadOf, stepsAt } from '../film/jitter.ts';
 import { filmOfBand } from '../film/film.ts';
 import { internal } from '../film/surface.ts';
+import { chosen } from '../chosen.ts';
 import type { Ink, Surface } from '../types.ts';
 
 /** Ways in which an ink's spectrum may differ though its colour does not: smooth, slow ones first. */
@@ -10,8 +11,7 @@ const shapesPerInk = 6;
 /** The same, and three for what its reading may be off by: along lightness, chroma, hue. */
 export const modesPerInk = shapesPerInk + 3;
 
-/** Doubt of ln K behind a colour, and how fast it falls towards quicker waves. Chosen on measured overprints (docs/optics.md 6). */
-const spread = 0.22;
+/** How fast the doubt falls towards quicker waves. */
 const slowest = 4;
 
 /** Slow cosines with the standard deviation each has before anything is known: a smooth random curve (its Karhunen–Loève series, nearly). */
@@ -19,7 +19,7 @@ const waves: readonly Float64Array[] = Array.from({ length: 9 }, (_, m) => {
   const height = exp(-0.5 * (m / slowest) ** 2);
   return Float64Array.from({ length: BANDS }, (__, i) => height * Math.cos((Math.PI * m * (i + 0.5)) / BANDS));
 });
-const norm = spread / Math.sqrt(waves.reduce((sum, w) => sum + w.reduce((s, v) => s + v * v, 0) / BANDS, 0));
+const unit = 1 / Math.sqrt(waves.reduce((sum, w) => sum + w.reduce((s, v) => s + v * v, 0) / BANDS, 0));
 
 export interface InkModes {
   /** What each mode does to ln K, one standard deviation of it. */
@@ -57,6 +57,7 @@ function inSteps(lab: Lab, from: Lab, into: Float64Array | number[], at = 0): vo
  * numbers of its colour don't move (conditioning of normal variables, to first order).
  */
 export function modesOf(ink: Ink, paper: Spectrum, surface: Surface, readingSigma: number): InkModes {
+  const norm = chosen.shapes * unit;
   const ground = internal(paper, surface);
   const own = filmLab(ink.k, ink.s, ground, surface);
   // J: 3 × 36, steps of colour per ln K of each band.

@@ -1,4 +1,5 @@
 import { BANDS, type Spectrum } from '../../colour/index.ts';
+import { chosen } from '../chosen.ts';
 import type { Surface } from '../types.ts';
 
 /** Saunderson's constants as usual for ink on paper (docs/optics.md 2; Saunderson 1942). */
@@ -7,12 +8,6 @@ const k2 = 0.6;
 /** Below this the film is black whatever it is; keeps logarithms finite. */
 const leastInternal = 1e-4;
 
-/**
- * Light that the darkest ink still gives back from within, on top of the gloss: what is left of the darkest reading is gloss,
- * at least `glossShare` of it. Chosen on measured overprints (docs/optics.md 5).
- */
-const lightWithin = 0.015;
-const glossShare = { spectra: 0.5, colours: 0.3 };
 /** Gloss that is assumed when no reading is dark enough to tell: between the two usual geometries, 0 and k1. */
 const glossUnknown = 0.02;
 /** From this darkest reading on, nothing is known of the gloss. */
@@ -21,13 +16,14 @@ const tooPaleToTell = 0.2;
 
 /**
  * The surface for a set of readings: gloss as a share of the darkest band from 400 nm up, so that it stays below
- * every dark reading.
+ * every dark reading; the darkest ink still gives back a little light from within.
  * @param readings spectra of every ink (and dark overlap) that was read on this paper
  * @param fromSpectra true when they were read as spectra, false when they are smoothest spectra of colours
  */
 export function defaultSurface(readings: readonly Spectrum[], fromSpectra: boolean): Surface {
   let darkest = Infinity;
   for (const r of readings) for (let i = 2; i < BANDS; i++) darkest = Math.min(darkest, r[i]);
+  const { glossShare, lightWithin } = chosen;
   const share = fromSpectra ? glossShare.spectra : glossShare.colours;
   const seen = Math.min(darkest, paleFrom);
   const told = Math.max(0, share * seen, seen - lightWithin);

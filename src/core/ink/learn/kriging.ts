@@ -1,5 +1,6 @@
 import type { Lab } from '../../colour/index.ts';
 import { exp, pow, solvePositive } from '../../numeric/index.ts';
+import { chosen } from '../chosen.ts';
 
 /** What is still off at an overlap that was read, once press and films have been learnt. */
 export interface Rest {
@@ -13,12 +14,10 @@ export interface Rest {
   readonly sigma: number;
 }
 
-/**
- * How alike the model's errors are at two overlaps: by the layers they share (Jaccard's index) and how near their colours are.
- * Chosen on measured overprints (docs/optics.md 6).
- */
-export const reach = { lightness: 3, colour: 3, near: 60 };
+/** Powers by which kinship falls with the layers that two overlaps share. */
+export const reach = chosen.kin;
 
+/** How alike the model's errors are at two overlaps: by the layers they share (Jaccard's index) and how near their colours are. */
 export function alike(maskA: number, labA: Lab, maskB: number, labB: Lab, power: number): number {
   const union = bits(maskA | maskB);
   if (union === 0) return 1;
@@ -31,9 +30,6 @@ export function bits(mask: number): number {
   for (let m = mask; m !== 0; m &= m - 1) n++;
   return n;
 }
-
-/** Share of the model's error that belongs to one overlap alone. */
-const nugget = 1.2;
 
 /** Rests of one overlap, read so many times, as the one reading that tells the same. */
 interface Gathered extends Omit<Rest, 'sigma'> {
@@ -53,7 +49,7 @@ function gathered(rests: readonly Rest[], modelSigma: number): Gathered[] {
     else groups.set(rest.mask, [rest]);
   }
   return [...groups.values()].map((group) => {
-    const sure = group.map((rest) => 1 / ((rest.sigma / modelSigma) ** 2 + nugget));
+    const sure = group.map((rest) => 1 / ((rest.sigma / modelSigma) ** 2 + chosen.kin.own));
     const all = sure.reduce((sum, v) => sum + v, 0);
     const off = [0, 1, 2].map((c) => group.reduce((sum, rest, i) => sum + sure[i] * rest.off[c], 0) / all);
     return { mask: group[0].mask, lab: group[0].lab, off: [off[0], off[1], off[2]], own: 1 / all };
@@ -93,5 +89,3 @@ export function carryRests(
     return [Math.max(0, lab[0] + dL), lab[1] + da, lab[2] + db];
   };
 }
-
-/** Share of the model's error that belongs to one overlap alone. */

@@ -2,6 +2,7 @@ import { BANDS, deltaE00, type Lab, type Spectrum } from '../../colour/index.ts'
 import { problem, type Problem } from '../../problem.ts';
 import { deltaE, name as asName, say, sentences, share, type Saying } from '../../../words/say.ts';
 import { stepsAt } from '../film/jitter.ts';
+import { chosen } from '../chosen.ts';
 import type { Surface } from '../types.ts';
 import { carryRests } from './kriging.ts';
 import { pressModel, type LearnLayer, type PressModel, type PressState } from './model.ts';
@@ -203,9 +204,10 @@ export function learn(ask: LearnAsk): Learned {
   let best: Fit = { ...none, cost: atStart, paid: atStart };
   if (observed.length > 0) {
     let from: Float64Array = start;
-    // What more parameters gain must be strong evidence (Kass and Raftery 1995: 2 ln of 6), what the press alone gains any at all.
+    // What more parameters gain must be strong evidence (Kass and Raftery 1995: 2 ln of 6), what the press alone gains any at all. How films
+    // lie on all others and how one lies on a certain other are weighed together, each by its doubt: else a single reading would be
+    // believed of inks that it says nothing of.
     const stages = [
-      { free: press, least: 0 },
       { free: [...press, ...pairs], least: 0 },
       { free: [...films, ...press, ...pairs], least: strong },
       { free: [...films, ...press, ...pairs, ...shapes], least: strong },
@@ -220,9 +222,6 @@ export function learn(ask: LearnAsk): Learned {
   }
   return report(ask, best, start, sigmaOfPrior, stateOf, model);
 }
-
-/** For robustness readings count as more doubtful than they are; what is learnt is surer by so much (chosen on measured overprints). */
-const sharpened = 0.7;
 
 /** 2 ln of a Bayes factor that counts as strong evidence. */
 const strong = 6;
@@ -340,7 +339,7 @@ function report(
       for (let k = i + 1; k < m; k++) z[i] -= L[k * m + i] * z[k];
       z[i] /= L[i * m + i];
     }
-    free.forEach((p, f) => (y[p] += sharpened * z[f]));
+    free.forEach((p, f) => (y[p] += chosen.sharpened * z[f]));
     return stateOf(bounded(y, n, ask));
   };
   const moved = deposits.flatMap(({ factor }, p) =>

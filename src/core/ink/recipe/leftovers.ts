@@ -18,6 +18,8 @@ export interface LeftoversAsk {
   /** Films already printed, first down first. */
   readonly under?: readonly Film[];
   readonly surface: Surface;
+  /** How thick the film lies, against that on paper (what lies under it may be in `paper`). */
+  readonly deposit?: number;
   readonly jars: readonly Jar[];
   /** Ink that would have to be opened; as much of it as is wanted. */
   readonly pots: readonly Omit<Jar, 'leftGrams'>[];
@@ -26,6 +28,8 @@ export interface LeftoversAsk {
   readonly totalGrams: number;
   /** ΔE00 that is near enough. */
   readonly within: number;
+  /** The least share that can be weighed; none when left out. */
+  readonly leastShare?: number;
 }
 
 export interface LeftoverPart {
@@ -69,7 +73,7 @@ export function fromLeftovers(ask: LeftoversAsk): { readonly best: FromLeftovers
   // A jar's share of the volume, at most: as heavy as what is left of it, in the lightest pot that may come of it.
   const millilitres = ask.totalGrams / Math.min(base.densityGPerMl, ...all.map((one) => one.densityGPerMl));
   const limit = all.map((one, i) => (i < ask.jars.length ? Math.min(1, ask.jars[i].leftGrams / one.densityGPerMl / millilitres) : 1));
-  const labOf = colours(ask, all, base.ink, ground, under.length > 0 ? trapping : 1);
+  const labOf = colours(ask, all, base.ink, ground, (ask.deposit ?? 1) * (under.length > 0 ? trapping : 1));
   let best: Found | null = null,
     nearest: Found | null = null;
   const consider = (which: readonly number[]): Found => {
@@ -147,7 +151,7 @@ function search(
   limits: readonly number[],
   isNew: readonly number[],
   labOf: Colours,
-  { wanted, within }: LeftoversAsk,
+  { wanted, within, leastShare = 0 }: LeftoversAsk,
 ): Found {
   const measure = (shares: readonly number[]): Found => {
     const lab = labOf(shares, which);
@@ -185,7 +189,9 @@ function search(
     }
     if (!best || scoreOf(at, within) < scoreOf(best, within)) best = at;
   }
-  return best!;
+  // What no scale shows is left out, and what the pot is without it is said.
+  const weighed = best!.shares.map((share) => (share < leastShare ? 0 : share));
+  return measure(weighed);
 }
 
 /** Along one share; and two together, in several ratios, because the colour holds them together. */

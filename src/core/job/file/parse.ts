@@ -1,7 +1,8 @@
 import { name as asName, say, type Saying } from '../../../words/say.ts';
 import { cleanLine, cleanNote } from '../../plain-text.ts';
-import { fail, ProblemError } from '../../problem.ts';
-import { sayIssue } from '../schema/issues.ts';
+import type { z } from 'zod';
+import { faultOf, valueAt } from '../../faults.ts';
+import { fail, problem, ProblemError, type Problem } from '../../problem.ts';
 import { mostDeep } from '../schema/limits.ts';
 import { migrate } from './migrate.ts';
 import { withToneAreas } from './tone-areas.ts';
@@ -103,4 +104,18 @@ export function writeJobText(job: Job): string {
     return notes.has(key) ? cleanNote(value) : value;
   };
   return `${JSON.stringify(job, written, 2)}\n`;
+}
+
+/** `layers[2].ink`, as it stands in the file. */
+function pathOf(path: readonly PropertyKey[]): string {
+  return path.reduce<string>(
+    (text, key) => (typeof key === 'number' ? `${text}[${key}]` : text === '' ? String(key) : `${text}.${String(key)}`),
+    '',
+  );
+}
+
+/** What the schema found wrong in a job. */
+function sayIssue(issue: z.core.$ZodIssue, document: unknown): Problem {
+  const { message, advice } = faultOf(issue, valueAt(issue.path, document));
+  return problem('error', `job-${issue.code.replaceAll('_', '-')}`, pathOf(issue.path), message, advice);
 }

@@ -125,6 +125,7 @@ export const inReading: { readonly [K in Known<JobReading>]: Saying } = {
 /** Every field of the Job by its noun. */
 export const fields: Fields<Job> = {
   schemaVersion: say('where.format'),
+  print: say('where.print'),
   title: say('where.title'),
   maker: say('where.maker'),
   units: say('where.units'),
@@ -549,6 +550,8 @@ export const fields: Fields<Job> = {
         fields: { ink: 'inkOf', strength: 'strength', placeFixed: 'placeFixed' },
       },
       over: say('where.overLayers'),
+      way: say('where.way'),
+      key: say('where.keyLayer'),
       cutPairs: say('where.cutPairs'),
       knife: {
         noun: say('where.knifeBudget'),

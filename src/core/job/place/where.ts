@@ -95,6 +95,7 @@ export function settleProblems(problems: readonly Problem[], document: Document)
 
 const leads: { readonly [K in Known<Job>]: Lead | null } = {
   schemaVersion: null,
+  print: null,
   title: null,
   maker: { station: 'edition', part: 'record' },
   units: null,
@@ -153,6 +154,8 @@ const ofPicture: LeadsIn<JobPicture> = {
   pots: { station: 'picture', part: 'layers' },
   wishes: { station: 'picture', part: 'layers' },
   over: { station: 'picture', part: 'layers' },
+  way: { station: 'picture', part: 'layers' },
+  key: { station: 'picture', part: 'layers' },
   cutPairs: { station: 'picture', part: 'layers' },
   mostInPot: { station: 'picture', part: 'layers' },
   effort: { station: 'picture', part: 'layers' },

@@ -63,6 +63,7 @@ const examples: Readonly<Record<string, unknown>> = {
   colours: ['#d04020'],
   id: 'kelp',
   name: 'Kelp',
+  print: '7c0f2d3e',
   title: 'Tide pool',
   maker: 'A. Printer',
   language: 'de',

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { tell } from '../../../words/tell.ts';
+import { tell } from '../../../words/index.ts';
 import { explainOne, allFields } from './explain.ts';
 import { currentSchemaVersion, JobSchema } from './schema.ts';
 

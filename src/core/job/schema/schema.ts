@@ -547,6 +547,10 @@ const PictureSchema = z.looseObject({
     .default([]),
   /** The job's own layers lie there already: go on from them. */
   over: z.boolean().default(false),
+  /** How the picture is taken: near to it, bold in large regions, by light and shade in tones laid one on the other. */
+  way: z.enum(['near', 'bold', 'light']).default('near'),
+  /** The last layer is a key: darks and lines in the darkest pot. */
+  key: z.boolean().default(false),
   /** Window and piece of each cut make two layers. */
   cutPairs: z.boolean().default(false),
   knife: z
@@ -583,6 +587,8 @@ const KnifeSchema = z.looseObject({
 
 export const JobSchema = z.looseObject({
   schemaVersion: z.literal(currentSchemaVersion),
+  /** Tells this print from every other, also from one of the same title; a job made before there was this has none. */
+  print: id.optional(),
   title: name,
   maker: line(300).default(''),
   units: z.enum(['mm', 'in']).default('mm'),

@@ -28,7 +28,7 @@ export function rulesOn(cut: CutRules, scale: number): CutRules {
  * One layer's mask with nothing narrower than the knife and the material allow.
  * @param widen puts lines that went back into it, as broad as they have to be; whether it did
  */
-function cuttableMask(mask: Bits, rules: CutRules, widen?: (cut: Bits) => boolean): Bits {
+export function cuttableMask(mask: Bits, rules: CutRules, widen?: (cut: Bits) => boolean): Bits {
   const large = (from: Bits): Bits => withoutSpecks(withoutSpecks(from, 0, rules.leastIslandPx), 1, rules.leastInkPx);
   const tidied = (from: Bits): Bits => large(broadEnough(broadEnough(large(from), rules), rules));
   const cut = tidied(mask);

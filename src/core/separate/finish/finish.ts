@@ -1,32 +1,16 @@
 import { emptyRegion, rasterizeInto, type Box, type Region } from '../../form/index.ts';
-import type { CostRaster, Stencil } from '../../stencil/index.ts';
+import type { CostRaster } from '../../stencil/index.ts';
 import type { Task } from '../../task.ts';
 import { say } from '../../../words/say.ts';
 import type { Chosen } from '../search/choose-inks.ts';
 import { rulesOf } from '../search/choose-inks.ts';
-import type { CutRules } from './cuttable.ts';
-import { askedFor, type Hands, type StencilErrand } from '../search/errand.ts';
+import type { Hands, StencilErrand } from '../search/errand.ts';
 import type { Field } from '../kernels/relax.ts';
 import { fieldOf } from '../prepare/masks.ts';
-import { eachPixel, islandsToDrop } from './islands.ts';
+import { heldStencils, made } from './held.ts';
 import { outlinesOf } from './outline.ts';
 import type { Work } from '../prepare/prepare.ts';
 import type { SeparatedLayer, SeparateRequest } from '../types.ts';
-
-/** Widths in pixels that knife and material demand; half a pixel more, so that the judge, who measures finer, agrees. */
-export function cutRulesOf(request: SeparateRequest, mmPerPx: number): CutRules {
-  const { material, knife } = request;
-  const opening = Math.max(material.leastOpeningMm, knife?.leastWidthMm ?? 0),
-    paper = Math.max(material.leastBridgeMm, knife?.leastWidthMm ?? 0);
-  const px = (mm: number): number => mm / mmPerPx;
-  return {
-    openingPx: px(opening) + 0.5,
-    paperPx: px(paper) + 0.5,
-    // Common practice: what is smaller than a few least widths square is lost in cutting or falls out in printing.
-    leastInkPx: px(2 * opening) ** 2,
-    leastIslandPx: px(3 * paper) ** 2,
-  };
-}
 
 export interface CutLayers {
   readonly layers: readonly SeparatedLayer[];
@@ -71,42 +55,15 @@ export async function cutLayers(
       };
     });
   await task.pause();
-  let errands = errandsOf(outlines());
-  let stencils = askedFor(errands, task, hands);
-  if (!request.cutPairs) {
-    // What costs the print less dropped than held is dropped, and the stencil is made again without it.
-    const first: Stencil[] = [];
-    for (const stencil of stencils) {
-      await task.pause();
-      first.push(await stencil());
-    }
-    const fewer = bits.map((bit, run) => {
-      const drops = islandsToDrop(first[run], { field, codes: planned, bit, grid, priceMm });
-      for (const region of drops)
-        eachPixel(region, grid, (i) => {
-          planned[i] |= 1 << bit;
-        });
-      return drops.length > 0;
-    });
-    if (fewer.includes(true)) {
-      const again = errandsOf(outlines());
-      errands = errands.map((errand, run) => (fewer[run] ? again[run] : errand));
-      const asked = askedFor(
-        errands.filter((_, run) => fewer[run]),
-        task,
-        hands,
-      );
-      let at = 0;
-      stencils = fewer.map((changed, run) => (changed ? asked[at++] : () => Promise.resolve(first[run])));
-    } else stencils = first.map((stencil) => () => Promise.resolve(stencil));
-  }
-  const codes = planned.map((code) => code & work.frozen);
+  const held = request.cutPairs
+    ? await made(errandsOf(outlines()), task, hands)
+    : await heldStencils({ bits, planned, field, grid, priceMm, errandsOf: () => errandsOf(outlines()) }, task, hands);
+  const codes = planned.map((code) => code & ((1 << printed) - 1));
   const layers: SeparatedLayer[] = [];
   for (const [run, bit] of bits.entries()) {
     await task.pause();
     const recipe = chosen.found.recipes[run],
-      { shape, side } = errands[run].request;
-    const stencil = await stencils[run]();
+      { stencil, shape, side } = held[run];
     rasterizeInto(codes, bit, stencil.prints, grid);
     layers.push({
       run,

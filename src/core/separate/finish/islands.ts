@@ -2,8 +2,11 @@ import { rasterizeInto, regionBox, type Grid, type Region } from '../../form/ind
 import type { Bridge, Stencil } from '../../stencil/index.ts';
 import type { Field } from '../kernels/relax.ts';
 
-/** A bridge longer than this is seen as a line of its own: it counts twice. common practice */
+/** A bridge longer than this is seen as a line of its own, and is made broader (`bridgeWidthMm`): it counts as much more. common practice */
 export const longBridgeMm = 15;
+
+/** By how much at least. */
+const longCounts = 2.5;
 
 export interface IslandLook {
   readonly field: Field;
@@ -92,7 +95,7 @@ function bridgeCost(bridge: Bridge, look: IslandLook): number {
     sum += Math.max(0, worseBy(look, i, look.codes[i] & ~(1 << look.bit), 1));
   });
   const long = bridgeLengthMm(bridge);
-  return (sum * look.grid.mmPerPx ** 2 + 2 * long * look.priceMm) * (long > longBridgeMm ? 2 : 1);
+  return (sum * look.grid.mmPerPx ** 2 + 2 * long * look.priceMm) * (long > longBridgeMm ? Math.max(longCounts, long / longBridgeMm) : 1);
 }
 
 export function bridgeLengthMm({ line }: Bridge): number {

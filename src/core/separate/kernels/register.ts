@@ -1,3 +1,4 @@
+import type { Task } from '../../task.ts';
 import { blurMask, blurPlane, gaussTaps } from './blur.ts';
 import { diagonalWeight, outlineLengths, straightWeight } from './length.ts';
 import type { Bare, Field } from './relax.ts';
@@ -304,4 +305,19 @@ function flipPixels(field: Field, codes: Uint8Array, layer: number, gain: Float3
       }
     }
   return changed;
+}
+
+/** Masks moved so that the print suffers least from layers sitting off; `codes` is changed in place. */
+export async function settleForRegister(field: Field, codes: Uint8Array, sigmaPx: number, rounds: number, task: Task): Promise<void> {
+  const room = registerRoom(field, codes, sigmaPx);
+  for (let round = 0; round < rounds; round++) {
+    let changed = 0;
+    for (let layer = 0; layer < field.layers; layer++) {
+      if (field.frozen & (1 << layer)) continue;
+      await task.pause();
+      if (field.paired) changed += registerPairStep(field, codes, layer++, room);
+      else changed += registerStep(field, codes, layer, room);
+    }
+    if (changed < codes.length * 1e-4) break;
+  }
 }

@@ -63,21 +63,40 @@ function clampCell(v: number, size: number): number {
 /**
  * ΔE00 of every box against every overlap.
  * @param overlapLab 3 a code
+ * @param blacksAlike near-blacks differ by little: no outline is cut in many layers to win a few L* in them
  * @returns box × code
  */
-export function costTable(bins: Bins, overlapLab: Float64Array): Float32Array {
+export function costTable(bins: Bins, overlapLab: Float64Array, blacksAlike = false): Float32Array {
   const codes = overlapLab.length / 3;
   const same = firstAlike(overlapLab);
+  const seen = blacksAlike ? asSeen : <T extends Float64Array | Float32Array>(lab: T): T => lab;
+  const picture = seen(bins.lab),
+    print = seen(overlapLab);
   const out = new Float32Array(bins.count * codes);
   for (let bin = 0, row = 0; bin < bins.count; bin++, row += codes) {
-    const l = bins.lab[bin * 3],
-      a = bins.lab[bin * 3 + 1],
-      b = bins.lab[bin * 3 + 2];
+    const l = picture[bin * 3],
+      a = picture[bin * 3 + 1],
+      b = picture[bin * 3 + 2];
     for (let code = 0; code < codes; code++) {
       const first = same[code];
-      out[row + code] =
-        first < code ? out[row + first] : deltaE00Of(l, a, b, overlapLab[code * 3], overlapLab[code * 3 + 1], overlapLab[code * 3 + 2]);
+      out[row + code] = first < code ? out[row + first] : deltaE00Of(l, a, b, print[code * 3], print[code * 3 + 1], print[code * 3 + 2]);
     }
+  }
+  return out;
+}
+
+/** Darker than this all is black to whoever looks at a print on a wall: of what lies below only so much is seen. common practice */
+const blackL = 24,
+  seenOfBlack = 0.25;
+
+function asSeen<T extends Float64Array | Float32Array>(lab: T): T {
+  const out = lab.slice() as T;
+  for (let i = 0; i < out.length; i += 3) {
+    if (out[i] >= blackL) continue;
+    const share = seenOfBlack + (1 - seenOfBlack) * Math.max(0, out[i] / blackL);
+    out[i] = blackL - seenOfBlack * (blackL - out[i]);
+    out[i + 1] *= share;
+    out[i + 2] *= share;
   }
   return out;
 }

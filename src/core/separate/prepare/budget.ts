@@ -42,6 +42,23 @@ export function tradeOff({ levels, rules }: TradeOffAsk): TradeOffPoint[] {
   });
 }
 
+/**
+ * The curve moved to where it was seen to lie: at the price that the stencils were cut at it goes through what they came out as, since cutting and
+ * bridging change other masks about as much.
+ */
+export function laidThrough(curve: readonly TradeOffPoint[], cut: TradeOffPoint): TradeOffPoint[] {
+  const points = curve.filter((p) => p.metres > 0);
+  if (points.length < 2 || cut.metres <= 0) return [...curve];
+  const wanted = log(cut.priceMm);
+  let i = 0;
+  while (i + 2 < points.length && log(points[i + 1].priceMm) < wanted) i++;
+  const [a, b] = [points[i], points[i + 1]];
+  const t = Math.max(-0.5, Math.min(1.5, (wanted - log(a.priceMm)) / (log(b.priceMm) - log(a.priceMm)))),
+    longer = cut.metres / exp(log(a.metres) + t * (log(b.metres) - log(a.metres))),
+    worse = cut.meanDeltaE - (a.meanDeltaE + t * (b.meanDeltaE - a.meanDeltaE));
+  return curve.map((p) => ({ ...p, metres: p.metres * longer, meanDeltaE: Math.max(0, p.meanDeltaE + worse) }));
+}
+
 /** The price at which so many metres are cut: between the points of a curve by logarithms, beyond its ends by its last slope, but not far. */
 export function priceFor(metres: number, curve: readonly CurvePoint[]): number {
   const points = curve.filter((p) => p.metres > 0).map((p) => [log(p.metres), log(p.priceMm)] as const);

@@ -27,6 +27,8 @@ export interface MaskRules {
   readonly paired?: boolean;
   /** ΔE00·mm a mm of outline: how much colour error a mm of cutting must save. */
   readonly priceMm: number;
+  /** Near-blacks count as one: for masks that are to be cut, not for what is told of them. */
+  readonly blacksAlike?: boolean;
   /** Share of the price each layer pays, 1 if left out (0.5 for the two stencils of one cut). */
   readonly layerPrice?: readonly number[];
 }
@@ -92,6 +94,7 @@ export function fieldOf(level: Level, rules: MaskRules): Field {
 interface Tables {
   readonly overlapLab: Float64Array;
   readonly allowed: readonly number[] | undefined;
+  readonly blacksAlike: boolean;
   readonly table: Float32Array;
   readonly candidates: Uint8Array;
   readonly perBin: number;
@@ -104,11 +107,20 @@ function tablesOf(bins: Bins, rules: MaskRules, codeCount: number): Pick<Tables,
   const known = lastTables.get(bins);
   const allowed = rules.allowed ?? Array.from({ length: codeCount }, (_, i) => i);
   const perBin = rules.frozen ? allowed.length : Math.min(allowed.length, mostCandidates);
-  if (known && known.overlapLab === rules.overlapLab && known.allowed === rules.allowed && known.perBin === perBin) return known;
-  const table = costTable(bins, rules.overlapLab);
+  const blacksAlike = rules.blacksAlike ?? false;
+  if (
+    known &&
+    known.overlapLab === rules.overlapLab &&
+    known.allowed === rules.allowed &&
+    known.perBin === perBin &&
+    known.blacksAlike === blacksAlike
+  )
+    return known;
+  const table = costTable(bins, rules.overlapLab, blacksAlike);
   const made = {
     overlapLab: rules.overlapLab,
     allowed: rules.allowed,
+    blacksAlike,
     table,
     candidates: bestCodes(table, codeCount, allowed, perBin),
     perBin,

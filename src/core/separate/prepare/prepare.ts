@@ -1,10 +1,14 @@
 import { labFromSpectrum, xyzFromSpectrum } from '../../colour/index.ts';
 import { rasterizeInto, type Grid } from '../../form/index.ts';
-import type { Ink } from '../../ink/index.ts';
+import { cutRulesOf } from '../finish/cut-rules.ts';
+import { putBits } from '../kernels/bits.ts';
+import { keyOf } from './key.ts';
+import { asDrawn, nestedCodes } from './way.ts';
+import type { Film, Ink } from '../../ink/index.ts';
 import { levelsOf, type Level } from './masks.ts';
 import { cropOf, scaledLab, type Picture } from '../../image/index.ts';
 import { filmOfRecipe, overlapLabOf, type Pot } from '../search/recipe.ts';
-import type { SearchSetup } from '../search/search.ts';
+import type { LayerWish, SearchSetup } from '../search/search.ts';
 import type { GamutIntent, ImportanceMap, SeparateRequest } from '../types.ts';
 
 /** The picture on the knife's raster and all that stays the same during the work. */
@@ -18,6 +22,7 @@ export interface Work {
   /** Layers that lie there already; they are the lowest bits. */
   readonly printed: number;
   readonly layers: number;
+  /** Bits that are decided before the masks are: what lies there already, and the key. */
   readonly frozen: number;
   readonly fixedCodes?: Uint8Array;
   /** Window and piece of one cut, two layers each. */
@@ -45,30 +50,37 @@ export function prepareWork(request: SeparateRequest): Work {
   const below = printedLayers.map((layer) => filmOfRecipe({ wish: -1, parts: layer.parts }, shelf, deposit));
   const target = rasterOf(request, grid);
   const wishes = Array.from({ length: request.layers }, (_, i) => request.wishes?.[i] ?? {});
+  const way = request.way ?? 'near',
+    key = request.key ?? false;
+  if (key) wishes[request.layers - 1] = keyWish(wishes[request.layers - 1], choice, request);
   const setup: SearchSetup = {
     wishes,
-    shelf: choice,
+    shelf: way === 'light' ? darkening(choice, request, wishes) : choice,
     below,
     deposit,
     paper: request.paper,
     surface: request.surface,
     mostInPot: Math.max(1, Math.min(3, request.mostInPot ?? 2)),
     leastShare: 0.005,
-    codes: codesOf(layers, printed, request.cutPairs ?? false),
+    codes: way === 'light' ? tonesOf(layers, printed, key) : codesOf(layers, printed, request.cutPairs ?? false),
   };
-  const fixedCodes = printed > 0 ? new Uint8Array(grid.width * grid.height) : undefined;
+  const fixedCodes = printed > 0 || key ? new Uint8Array(grid.width * grid.height) : undefined;
   printedLayers.forEach((layer, bit) => rasterizeInto(fixedCodes!, bit, layer.prints, grid));
-  const aim = fittedToReach(target, request.intent ?? 'nearest', setup);
   const weight = request.importance && importanceOn(request.importance, grid);
+  if (key) putBits(fixedCodes!, layers - 1, keyOf({ ...grid, lab: target, weight }, cutRulesOf(request, mmPerPx)));
+  const aim = asDrawn({ ...grid, lab: fittedToReach(target, request.intent ?? 'nearest', setup), weight }, way);
   return {
     grid,
     target,
     setup,
     printed,
     layers,
-    frozen: (1 << printed) - 1,
+    frozen: ((1 << printed) - 1) | (key ? 1 << (layers - 1) : 0),
     fixedCodes,
-    levels: weight || fixedCodes ? levelsOf(aim, grid.width, grid.height, mmPerPx, { weight, fixedCodes }) : plainLevels(aim, grid),
+    levels:
+      weight || fixedCodes || way !== 'near'
+        ? levelsOf(aim, grid.width, grid.height, mmPerPx, { weight, fixedCodes })
+        : plainLevels(aim, grid),
     paired: request.cutPairs ?? false,
     layerPrice: Array.from({ length: layers }, (_, i) => (i < printed ? 0 : request.cutPairs ? 0.5 : 1)),
   };
@@ -106,6 +118,44 @@ function codesOf(layers: number, printed: number, pairs: boolean): number[] {
     return true;
   });
 }
+
+/** Tones one inside the other over whatever lies there; a key prints where it will. */
+function tonesOf(layers: number, printed: number, key: boolean): number[] {
+  const tones = nestedCodes(printed, layers - printed - (key ? 1 : 0)),
+    below = Array.from({ length: 1 << printed }, (_, code) => code);
+  return [0, ...(key ? [1 << (layers - 1)] : [])].flatMap((over) => tones.flatMap((tone) => below.map((code) => over | tone | code)));
+}
+
+type Sheet = Pick<SeparateRequest, 'deposit' | 'paper' | 'surface'>;
+const solid = (ink: Ink, { deposit }: Sheet): Film =>
+  filmOfRecipe({ wish: 0, parts: [{ id: 'one', share: 1 }] }, new Map([['one', ink]]), deposit ?? 1);
+/** Where the lightness of the lower film, and of both, stands in the Lab of two films' overlaps. */
+const below = 3,
+  onBoth = 9;
+const aloneLight = (ink: Ink, sheet: Sheet): number => overlapLabOf(sheet.paper, [solid(ink, sheet)], sheet.surface)[below];
+
+/** The last run, in the darkest pot unless another is wished for. */
+function keyWish(wish: LayerWish, shelf: ReadonlyMap<string, Ink>, sheet: Sheet): LayerWish {
+  if (wish.ink !== undefined) return { ...wish, placeFixed: true };
+  const [darkest] = [...shelf].map(([id, ink]) => ({ id, light: aloneLight(ink, sheet) })).sort((a, b) => a.light - b.light);
+  return { ink: darkest.id, strength: 1, placeFixed: true };
+}
+
+/** The pots that make what lies under them darker: a covering white laid on a shadow would be a light. All of them where that leaves none. */
+function darkening(shelf: Map<string, Ink>, sheet: Sheet, wishes: readonly LayerWish[]): Map<string, Ink> {
+  const dark = solid(
+    [...shelf.values()].reduce((best, ink) => (aloneLight(ink, sheet) < aloneLight(best, sheet) ? ink : best)),
+    sheet,
+  );
+  const kept = [...shelf].filter(([id, ink]) => {
+    const lab = overlapLabOf(sheet.paper, [dark, solid(ink, sheet)], sheet.surface);
+    return wishes.some((wish) => wish.ink === id) || lab[onBoth] < lab[below] + mostLift;
+  });
+  return kept.length > 0 ? new Map(kept) : shelf;
+}
+
+/** L* that a pot may lift the darkest one by. */
+const mostLift = 6;
 
 function inksOf(pots: readonly Pot[]): Map<string, Ink> {
   return new Map(pots.map((pot) => [pot.id, pot.ink]));

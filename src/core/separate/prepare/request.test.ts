@@ -45,3 +45,9 @@ test('lengths are told in the units of whoever reads, and counts as the language
     '1 layer does not make pairs: each cut gives a window and a piece. Ask for 2 layers, or for single cuts.',
   );
 });
+
+test('tones and a key are no halves of a cut, and a key needs something to lie on', () => {
+  const codes = (change: Partial<SeparateRequest>): string[] => refusedBy(() => checkRequest(request(change))).map((p) => p.code);
+  expect(codes({ layers: 4, cutPairs: true, way: 'light', key: true })).toEqual(['tones-in-pairs', 'key-in-pairs']);
+  expect(codes({ layers: 1, key: true })).toEqual(['key-alone']);
+});

@@ -37,6 +37,7 @@ export function checkRequest(request: SeparateRequest): void {
       say('separate.oddPairs', { layers }),
       layers > 1 ? say('separate.askForEven', { more: layers + 1, fewer: layers - 1 }) : say('separate.askForTwo'),
     );
+  checkWay(request, bad);
   if (!(sizeMm.width > 0 && sizeMm.height > 0) || Math.max(sizeMm.width, sizeMm.height) > mostSideMm) {
     bad(
       'size-out-of-range',
@@ -85,6 +86,12 @@ export function checkRequest(request: SeparateRequest): void {
 }
 
 type Tell = (code: string, place: string | Saying, message: Saying, advice: Saying) => void;
+
+function checkWay({ way, key, cutPairs, layers }: SeparateRequest, bad: Tell): void {
+  if (cutPairs && way === 'light') bad('tones-in-pairs', 'picture.way', say('separate.tonesNotPaired'), say('separate.singleCuts'));
+  if (cutPairs && key) bad('key-in-pairs', 'picture.key', say('separate.keyNotPaired'), say('separate.singleCuts'));
+  if (key && layers === 1) bad('key-alone', 'picture.key', say('separate.keyAlone'), say('separate.moreForKey'));
+}
 
 function checkShelf({ shelf }: SeparateRequest, bad: Tell): void {
   if (shelf.length === 0) bad('shelf-empty', 'inks', say('separate.shelfEmpty'), say('separate.readDrawdown'));

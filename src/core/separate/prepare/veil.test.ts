@@ -41,3 +41,23 @@ test('a thing on a ground that rises and falls is what stands out', () => {
   const at = saliency.indexOf(saliency.reduce((a, b) => Math.max(a, b)));
   expect(Math.hypot((at % width) - 88, Math.floor(at / width) - 40)).toBeLessThan(9);
 });
+
+test('eyes and mouth in a face count more than its skin, and than the same marks in a crowd of them', () => {
+  const lab = new Float32Array(width * height * 3);
+  const inFace = (x: number, y: number): boolean => Math.hypot((x - 34) / 0.8, y - 48) < 28,
+    eye = (x: number, y: number): boolean => Math.abs(Math.abs(x - 34) - 9) < 2 && Math.abs(y - 42) < 1.5,
+    mouth = (x: number, y: number): boolean => Math.abs(x - 34) < 6 && Math.abs(y - 60) < 1.2,
+    crowd = (x: number, y: number): boolean => x > 70 && x % 7 < 3 && y % 7 < 3;
+  for (let y = 0; y < height; y++)
+    for (let x = 0; x < width; x++) {
+      const i = (y * width + x) * 3,
+        mark = eye(x, y) || mouth(x, y) || crowd(x, y);
+      lab.set(inFace(x, y) ? [mark ? 40 : 72, 14, 20] : [mark ? 40 : 72, 0, 0], i);
+    }
+  const weight = veilOn(lab, width, height);
+  const features = mean(weight, (x, y) => eye(x, y) || mouth(x, y)),
+    cheek = mean(weight, (x, y) => Math.hypot(x - 34, y - 51) < 4),
+    many = mean(weight, (x, y) => crowd(x, y) && x < 120 && y > 8 && y < 88);
+  expect(features).toBeGreaterThan(2 * cheek);
+  expect(features).toBeGreaterThan(1.5 * many);
+});

@@ -4,7 +4,7 @@ import type { Task } from '../../task.ts';
 import { priceFor, curveOf } from '../prepare/budget.ts';
 import { makeCuttable, rulesOn, type CutRules } from '../finish/cuttable.ts';
 import { figuresOf, metresOf } from '../finish/figures.ts';
-import { flatInks, oneInkCodes, opaqueLab } from './flat-inks.ts';
+import { flatInks, opaqueLab, stackedCodes } from './flat-inks.ts';
 import type { Targets } from './fit-score.ts';
 import { fieldOf, solveMasks, type Level, type MaskRules } from '../prepare/masks.ts';
 import type { Baseline } from '../types.ts';
@@ -28,8 +28,8 @@ export interface BaselineAsk {
 }
 
 /**
- * What the same picture would be as paper and as many flat opaque inks of any colour, one ink a place, with as many metres of knife
- * and the same least widths. Its inks are chosen as freely as k-medians can; ours have to come out of the pots.
+ * What the same picture would be as paper and as many flat opaque inks of any colour, stacked light to dark, with as many metres of knife
+ * and the same least widths: a dark ink may lie over a light one, so an edge is cut in one of them only. Its inks are chosen as freely as k-medians can; ours have to come out of the pots.
  */
 export async function baselineFor(
   { levels, finest, picture, targets, paperLab, inks, metres, sigmaMm, cut, seed }: BaselineAsk,
@@ -37,7 +37,7 @@ export async function baselineFor(
 ): Promise<Baseline> {
   const palette = flatInks(targets, paperLab, inks, seed);
   const overlapLab = opaqueLab(palette),
-    allowed = oneInkCodes(inks);
+    allowed = stackedCodes(inks);
   const rules = (priceMm: number): MaskRules => ({ layers: inks, overlapLab, allowed, priceMm });
   const curve = curveOf(levels, rules(1), Math.min(2, levels.length - 1));
   const cutAt = (at: number, priceMm: number): { codes: Uint8Array; metres: number } => {

@@ -3,7 +3,7 @@ import { say } from '../../../words/say.ts';
 import type { Field } from '../kernels/relax.ts';
 import { doubled, energyOf, fieldOf, settle, solveLevel, withFixed, type Level, type MaskRules } from '../prepare/masks.ts';
 import type { Work } from '../prepare/prepare.ts';
-import { settleForRegister } from '../finish/register.ts';
+import { settleForRegister } from '../kernels/register.ts';
 import { expectedUse, registerObjective, registerRoom } from '../kernels/register.ts';
 import { askedFor, type Hands } from './errand.ts';
 import type { LayerRecipe } from './recipe.ts';
@@ -27,6 +27,7 @@ export function rulesOf(work: Work, overlapLab: Float64Array, priceMm: number): 
     frozen: work.frozen,
     paired: work.paired,
     priceMm,
+    blacksAlike: true,
     layerPrice: work.layerPrice,
   };
 }

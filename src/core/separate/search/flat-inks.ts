@@ -120,6 +120,13 @@ export function oneInkCodes(inks: number): number[] {
   return [0, ...Array.from({ length: inks }, (_, i) => 1 << i)];
 }
 
+/** Codes of flat inks stacked light to dark: under the one that is seen, any of those next lighter may lie too. */
+export function stackedCodes(inks: number): number[] {
+  const codes = [0];
+  for (let top = 0; top < inks; top++) for (let from = top; from >= 0; from--) codes.push((1 << (top + 1)) - (1 << from));
+  return codes;
+}
+
 /** Lab of every code when inks are opaque and printed light to dark: the last one hides what is below. 3 a code. */
 export function opaqueLab(palette: Float64Array): Float64Array {
   const inks = palette.length / 3 - 1;

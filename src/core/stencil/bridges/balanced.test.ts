@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { rectangle, regionBox, strip, takeAway, unite, type Region } from '../../form/index.ts';
+import { mapRegion, rectangle, regionBox, strip, takeAway, unite, type Region } from '../../form/index.ts';
 import { makeStencil } from '../make-stencil.ts';
 import { defaultMaterials } from '../materials.ts';
 
@@ -37,6 +37,25 @@ test('bridges of two islands that answer one another do so too', () => {
   expect(found).toHaveLength(2);
   expect(Math.abs((found[0][0] + found[1][0]) / 2 - 60)).toBeLessThan(0.5);
   expect(Math.abs(found[0][1] - found[1][1])).toBeLessThan(0.5);
+});
+
+test('four islands that answer one another by quarter turns have one bridge, turned', () => {
+  // A pinwheel of four frames: no axis. Each frame is as thin on two of its sides, so that any of them could have the bridge.
+  const frame = takeAway(rectangle(30, 36, 22, 20), rectangle(35, 41, 12, 10));
+  const turned = (quarters: number): Region => {
+    let now = frame;
+    for (let i = 0; i < quarters; i++) now = mapRegion(now, (x, y) => [60 - (y - 60), 60 + (x - 60)]);
+    return now;
+  };
+  const found = bridgesOf(unite([0, 1, 2, 3].map(turned)));
+  expect(found).toHaveLength(4);
+  // Turned back, all four lie in one place.
+  const back = found.map(([x, y]) => {
+    let at = [x, y];
+    while (at[0] > 60 || at[1] > 60) at = [60 - (at[1] - 60), 60 + (at[0] - 60)];
+    return at;
+  });
+  for (const at of back) expect(Math.hypot(at[0] - back[0][0], at[1] - back[0][1])).toBeLessThan(0.5);
 });
 
 test('a drawing without an axis keeps its shortest bridges', () => {

@@ -15,13 +15,42 @@ interface PartGround extends Ground {
 }
 
 /**
- * Where a drawing has an axis or a half turn, bridges that respect it: of two that answer one another the second becomes the
- * image of the first, and a single one moves onto the axis; each only if that costs little more.
+ * Where a drawing has an axis, a half turn or quarter turns, bridges that respect it: of those that answer one another the others
+ * become the image of the first, and a single one moves onto the axis; each only if that costs little more.
  */
 export function balanced(ways: readonly Way[], ground: PartGround): Way[] {
-  const order = orderOf(ground);
-  if (!order || ways.length === 0) return [...ways];
-  const { exchange, axis } = order;
+  if (ways.length === 0) return [];
+  const { first, quarter } = orderOf(ground);
+  const out = first ? inOrder(ways, ground, first) : [...ways];
+  return quarter ? byQuarters(out, ground, quarter) : out;
+}
+
+/** By quarter turns: of four islands that answer one another each gets the bridge of the first, turned; two of one island lie opposite. */
+function byQuarters(ways: readonly Way[], ground: PartGround, quarter: Exchange): Way[] {
+  const out = [...ways];
+  const settled = new Set<number>();
+  const parts = (way: Way): string => pairKey(ground.partOf[way.from], ground.partOf[way.to]);
+  const half: Exchange = (p) => turnedBy(quarter, quarter(p));
+  for (let i = 0; i < out.length; i++) {
+    if (settled.has(i) || ground.partOf[out[i].from] === ground.partOf[out[i].to]) continue;
+    settled.add(i);
+    for (const exchange of [half, quarter, (p: number) => turnedBy(quarter, half(p))]) {
+      const image = imageOf(out[i], exchange, ground);
+      const wanted = image && parts(image);
+      // Of one island two bridges lie as its axis has them, where it has one.
+      if (!image || wanted === parts(out[i])) continue;
+      const other = out.findIndex((o, k) => !settled.has(k) && parts(o) === wanted);
+      if (other < 0) continue;
+      settled.add(other);
+      if (little(image.cost, costOf(out[other].path, ground) ?? Infinity) && !same(image, out[other])) out[other] = image;
+    }
+  }
+  return out;
+}
+
+const turnedBy = (exchange: Exchange, p: number): number => (p < 0 ? -1 : exchange(p));
+
+function inOrder(ways: readonly Way[], ground: PartGround, { exchange, axis }: Order): Way[] {
   const out = [...ways];
   const settled = new Set<number>();
   const stepsOf = (way: Way): number => costOf(way.path, ground) ?? Infinity;
@@ -72,8 +101,13 @@ interface Order {
   readonly axis?: readonly number[];
 }
 
-/** An axis upright or level, or a half turn, about the middle of all openings. */
-function orderOf({ mask, width, height }: PartGround): Order | undefined {
+interface Orders {
+  readonly first?: Order;
+  readonly quarter?: Exchange;
+}
+
+/** An axis upright or level, or a half turn, and quarter turns, about the middle of all openings. */
+function orderOf({ mask, width, height }: PartGround): Orders {
   let x0 = width,
     y0 = height,
     x1 = -1,
@@ -86,7 +120,7 @@ function orderOf({ mask, width, height }: PartGround): Order | undefined {
       if (y < y0) y0 = y;
       if (y > y1) y1 = y;
     }
-  if (x1 < 0) return undefined;
+  if (x1 < 0) return {};
   const at = (x: number, y: number): number => (x < 0 || y < 0 || x >= width || y >= height ? -1 : y * width + x);
   const upright: Exchange = (p) => at(x0 + x1 - (p % width), Math.floor(p / width));
   const level: Exchange = (p) => at(p % width, y0 + y1 - Math.floor(p / width));
@@ -105,9 +139,15 @@ function orderOf({ mask, width, height }: PartGround): Order | undefined {
       }
     return off <= unlike * openings;
   };
-  if (holds(upright)) return { exchange: upright, axis: Array.from({ length: height }, (_, y) => at((x0 + x1) >> 1, y)) };
-  if (holds(level)) return { exchange: level, axis: Array.from({ length: width }, (_, x) => at(x, (y0 + y1) >> 1)) };
-  return holds(turned) ? { exchange: turned } : undefined;
+  const across = (x0 + x1 + y0 + y1) >> 1,
+    down = (y0 + y1 - x0 - x1) >> 1;
+  const byQuarter: Exchange = (p) => at(across - Math.floor(p / width), down + (p % width));
+  // Only what is as wide as high can be the same after a quarter turn.
+  const quarter = Math.abs(x1 - x0 - (y1 - y0)) <= 2 && holds(byQuarter) ? { quarter: byQuarter } : {};
+  if (holds(upright))
+    return { ...quarter, first: { exchange: upright, axis: Array.from({ length: height }, (_, y) => at((x0 + x1) >> 1, y)) } };
+  if (holds(level)) return { ...quarter, first: { exchange: level, axis: Array.from({ length: width }, (_, x) => at(x, (y0 + y1) >> 1)) } };
+  return holds(turned) ? { ...quarter, first: { exchange: turned } } : quarter;
 }
 
 /** The image of a way, where it is one: between broad parts, and nowhere forbidden. */

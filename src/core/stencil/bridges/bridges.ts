@@ -214,7 +214,7 @@ export function findStrips(ground: BridgeGround, widthMm: number, uniform: boole
       all.push(way);
     }
   }
-  return balanced(all, ground).map((way) => stripOf(way, ground, widthMm, uniform));
+  return balanced(uniform ? all.map((way) => shortened(way, ground)) : all, ground).map((way) => stripOf(way, ground, widthMm, uniform));
 }
 
 /** Pixels of each part's broad places. */
@@ -252,8 +252,7 @@ function stripOf(way: Way, ground: BridgeGround, widthMm: number, uniform: boole
     b = way.path[way.path.length - 1];
   if (uniform && !way.fixed) [a, b] = nearestEnds(a, b, ground);
   const line = linePixels(a, b, width);
-  const costOf = (path: readonly number[]): number => path.reduce((sum, p) => sum + (ground.step[p] === 0 ? 1e9 : ground.step[p]), 0);
-  const direct = costOf(line) <= 1.2 * costOf(way.path) + 20;
+  const direct = isDirect(line, way, ground);
   const path = direct ? line : way.path;
   const points = direct
     ? [...pixelMm(a, grid), ...pixelMm(b, grid)]
@@ -270,6 +269,20 @@ function stripOf(way: Way, ground: BridgeGround, widthMm: number, uniform: boole
   const to = pixelMm(crosses ? path[Math.min(path.length - 1, last + 1)] : path[path.length >> 1], grid);
   const region = direct && crosses ? flared(points, from, to, widthMm) : strip(points, widthMm, 'round');
   return { region, widthMm, line: points, from, to, crosses };
+}
+
+/** Is the straight line about as good as the way that was found? */
+function isDirect(line: readonly number[], way: Way, { step }: BridgeGround): boolean {
+  const costOf = (path: readonly number[]): number => path.reduce((sum, p) => sum + (step[p] === 0 ? 1e9 : step[p]), 0);
+  return costOf(line) <= 1.2 * costOf(way.path) + 20;
+}
+
+/** A way as its strip will lie, so that its images lie as it does: of two ends as near as one another the raster takes the upper left. */
+function shortened(way: Way, ground: BridgeGround): Way {
+  if (way.fixed) return way;
+  const [a, b] = nearestEnds(way.path[0], way.path[way.path.length - 1], ground);
+  const path = linePixels(a, b, ground.width);
+  return isDirect(path, way, ground) ? { ...way, path, fixed: true } : way;
 }
 
 /** Shortest straight line between two parts of paper, found by going back and forth between their nearest pixels. */

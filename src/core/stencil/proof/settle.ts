@@ -6,9 +6,10 @@ import { judge, lookAt, Looks, paperMask, unjoined } from './certificate.ts';
 import type { Judged } from './certificate.ts';
 import { clearOf } from '../bridges/hidden.ts';
 import type { Join } from './retrace.ts';
+import { aside } from '../raster/aside.ts';
 import { nearLine } from '../raster/lines.ts';
 import type { Certificate, PointMm, StencilRequest } from '../types.ts';
-import { along, areaOf, distinct, overlapping, near, needsJoining, joints, wider } from './mend-shapes.ts';
+import { along, areaOf, hairsOf, overlapping, near, needsJoining, joints, wider } from './mend-shapes.ts';
 import { speckMm2 } from './widths.ts';
 import type { Thin } from './windows.ts';
 
@@ -19,8 +20,9 @@ const mostRounds = 20,
   mostPoints = 32_000;
 /** It ends when the faults have not become fewer for so many rounds. */
 const patience = 4;
-/** So many left after the first rounds are not mended one by one. */
-const hopelessFaults = 100;
+/** So many left after the first rounds are not mended one by one; so many after all of them do not come to an end by closing. */
+const hopelessFaults = 100,
+  mostYielding = 24;
 const mostHairRounds = 2,
   mostDropRounds = 6;
 /** Then openings close where they can't be cut, however large each is: at most so many rounds, of so many points in all. */
@@ -28,6 +30,8 @@ const yieldingRounds = 12,
   yieldingPoints = 24_000;
 /** So much of their surroundings closes with openings late on. */
 const lateMm = 0.2;
+/** What lies beside one another by less than this too little is not in each other's way. */
+const seamMm = 0.02;
 /** So many times an opening is widened in one place; where paper has grown into it again, or late, it closes. */
 const mostWidenings = 2;
 /** What is added is broader than the least width by this much: room for the fitted curve and for rounding. */
@@ -104,6 +108,7 @@ class Mending {
   private rounds = 0;
   private effort = 0;
   private hairRounds = 0;
+  private joinedAt = -2;
   /** Paper too thin at first sight. */
   private slender: readonly Thin[] = [];
   private lostMm2 = 0;
@@ -111,6 +116,8 @@ class Mending {
   private yielding = false;
   /** Lines along which openings were widened. */
   private readonly widenings: (readonly number[])[] = [];
+  /** Where paper grew to one side only. */
+  private readonly movedAt: PointMm[] = [];
   private readonly looks = new Looks();
   /** So far from a change a look may come out another. */
   private readonly reachMm: number;
@@ -157,7 +164,7 @@ class Mending {
           (this.rounds < mostRounds && points < mostPoints && this.rounds - since < patience)),
     );
     const left = faultsOf(mended);
-    if (left === 0 || left > this.mostFaults) return this.settled(mended);
+    if (left === 0 || left > Math.min(this.mostFaults, mostYielding)) return this.settled(mended);
     // What is left is closed; if that loses too much, or does not help, it is left as it is.
     const before = {
       paper: this.paper,
@@ -182,7 +189,8 @@ class Mending {
     for (;;) {
       const seen = lookAt(this.paper, this.sheet, this.request.material, this.looks);
       const faults = faultsOf(seen);
-      if (faults < fewest) {
+      // What is joined anew has other faults: counted from there.
+      if (faults < fewest || this.joinedAt === this.rounds - 1) {
         fewest = faults;
         fewestAt = this.rounds;
       }
@@ -234,10 +242,10 @@ class Mending {
   /** Hairlines of paper dropped, those of ink closed. */
   private withoutHairs(seen: Judged): boolean {
     if (this.hairRounds >= (this.request.drops?.some((d) => d.withinMm !== undefined) ? mostDropRounds : mostHairRounds)) return false;
-    const hairs = distinct(seen.paper.thin.filter((t) => t.hair || this.mayDrop(t.region)));
+    const hairs = hairsOf(seen.paper.thin, (t) => this.mayDrop(t.region));
     let shut: Region[] = [];
     if (this.meantFine !== true) {
-      shut = distinct(seen.openingWidths().thin.filter((t) => t.hair));
+      shut = hairsOf(seen.openingWidths().thin);
       // A drawing made of fine lines means them: its lines widen.
       this.meantFine ??= areaOf(shut) > fineShare * this.inkMm2;
       if (this.meantFine) shut = [];
@@ -255,6 +263,7 @@ class Mending {
     const here = { paper: this.paper, widths };
     const added = this.joined[this.joinsSoFar.length] ?? stripsFor(here, this.sheet, this.grid, this.request);
     this.joinsSoFar.push({ ...here, strips: added });
+    this.joinedAt = this.rounds - 1;
     this.strips.push(...added.filter((s) => s.crosses));
     this.thickened.push(...added.filter((s) => !s.crosses).map((s) => s.from));
     return added.map((s) => s.region);
@@ -268,14 +277,15 @@ class Mending {
     const { thin } = seen.paper,
       openings = seen.openingWidths(),
       apart = unjoined(openings);
-    const added = thin.map((t) => along(t, this.bridgeMm)),
+    const apartMm = (this.bridgeMm + this.openingMm) / 2;
+    // Beside an opening that is as narrow as may be paper grows to the other side.
+    const narrowLines = [...(this.late() ? [] : openings.thin.map((t) => t.line)), ...this.widenings];
+    const paperLines = thin.map((t) => this.beside(t, narrowLines, apartMm));
+    const added = thin.map(({ kind }, i) => along({ kind, line: paperLines[i] }, this.bridgeMm)),
       taken: Region[] = [];
     this.thickened.push(...thin.map((t) => t.atMm));
     const closing = new Set<Region>();
-    const clear = clearOf(
-      thin.map((t) => t.line),
-      (this.bridgeMm + this.openingMm) / 2,
-    );
+    const clear = clearOf(paperLines, apartMm - seamMm);
     const narrow = [
       ...openings.thin.map((t) => ({ at: t.atMm, line: t.line, region: t.region, mend: along(t, this.openingMm) })),
       ...joints(openings, apart).map((line) => ({
@@ -299,6 +309,14 @@ class Mending {
     added.push(...[...closing].map((region) => (this.late() ? offsetRegion(region, lateMm) : overlapping(region))));
     if (added.length + taken.length === 0) return false;
     return this.change(added, taken);
+  }
+
+  /** Where paper grows; beside narrow openings to the other side of them, so often in one place and no more. */
+  private beside({ line, atMm }: Thin, narrow: readonly (readonly number[])[], apartMm: number): readonly number[] {
+    if (this.movedAt.filter((at) => Math.hypot(at[0] - atMm[0], at[1] - atMm[1]) < this.bridgeMm).length >= mostWidenings) return line;
+    const moved = aside(line, narrow, apartMm);
+    if (moved.length !== line.length || moved.some((v, i) => v !== line[i])) this.movedAt.push(atMm);
+    return moved;
   }
 
   private late(): boolean {

@@ -190,7 +190,10 @@ function lookInto({ box, rests }: Window, { rings, radiusMm: r, leastMm, longTap
       0.3 * leastMm,
       step,
     );
-    return [{ kind: t.kind, line, atMm: at, widthMm: t.widthPx * step, hair: t.hair, region: rest.region }];
+    const widthMm = t.widthPx * step;
+    // A short neck is all near what is broad: there its narrowest place tells.
+    const hair = t.hair && (t.kind !== 'neck' || widthMm <= hairMm);
+    return [{ kind: t.kind, line, atMm: at, widthMm, hair, region: rest.region }];
   });
   return { thin, used };
 }

@@ -1,6 +1,6 @@
 import { sayParting } from '../../../core/asks/index.ts';
 import type { PlannedOverlap } from '../../../core/plan/index.ts';
-import { deltaE, isSaying, labColour, listed, name as asName, say, sentences, type Saying } from '../../../words/index.ts';
+import { deltaE, isSaying, labColour, listed, name as asName, say, sentences, share, type Saying } from '../../../words/index.ts';
 import { bandInWords, drawProof, drawStack, drawSwatch, shareInWords } from '../parts.ts';
 import { startPage, type, type Frame, type Pages, type PlannedPaper, type Setting } from './setting.ts';
 
@@ -16,6 +16,27 @@ const partingMm = 4;
 export function* overlapPages(setting: Setting): Pages {
   const { papers } = setting.plan;
   for (let i = 0; i < papers.length; i += papersAside) yield* chart(setting, papers.slice(i, i + papersAside));
+  for (const paper of papers) {
+    const grounds = groundsAside(setting, paper);
+    for (let i = 0; i < grounds.length; i += papersAside) yield* chart(setting, grounds.slice(i, i + papersAside), paper);
+  }
+}
+
+/** What covers less of the image has no row of its own on a ground. */
+const leastOnGround = 0.001;
+
+/** The colours that a printed sheet is made of, each as if it were a paper. */
+function groundsAside(setting: Setting, paper: PlannedPaper): PlannedPaper[] {
+  const { widthMm, heightMm } = setting.plan.job.image;
+  const whole = widthMm * heightMm;
+  return (paper.grounds?.colours ?? []).map((ground, i) => ({
+    ...paper,
+    name: setting.say('recordPages.ground', { n: i + 1, share: share(ground.areaMm2 / whole, 0) }),
+    parting: [],
+    overlaps: ground.overlaps
+      .filter((one) => one.areaMm2 >= whole * leastOnGround)
+      .map((one) => ({ ...one, layers: paper.overlaps.find((o) => o.code === one.code)?.layers ?? [], possible: [], measured: false })),
+  }));
 }
 
 interface Row {
@@ -39,14 +60,16 @@ function rowsOf(papers: readonly PlannedPaper[]): Row[] {
   return [...codes.values()].sort((a, b) => b.areaMm2 - a.areaMm2 || a.code - b.code);
 }
 
-function* chart(setting: Setting, papers: readonly PlannedPaper[]): Pages {
+/** @param grounds the printed sheet whose grounds the papers are */
+function* chart(setting: Setting, papers: readonly PlannedPaper[], grounds?: PlannedPaper): Pages {
   const rows = rowsOf(papers);
   let at = 0;
   for (let sheet = 0; sheet === 0 || at < rows.length; sheet++) {
     const frame = startPage(setting, {
       step: 7,
-      title:
-        papers.length === 1
+      title: grounds
+        ? setting.say('recordPages.overlapsOnGrounds', { paper: asName(grounds.name) })
+        : papers.length === 1
           ? setting.say('recordPages.overlapsOn', { paper: asName(papers[0].name) })
           : setting.say('recordPages.overlaps'),
       side: sheet === 0 ? setting.say('recordPages.coverArea', { n: rows.length }) : setting.say('packet.continued'),

@@ -18,6 +18,8 @@ export const edition: Words['edition'] = {
   setUpSheets: 'Zum Einrichten, je Lauf',
   artists: 'Künstlerabzüge (A/P), Anteil',
   bat: 'Gut zum Druck (B.A.T.)',
+  proofsNamed: 'Abzüge außerhalb der Nummern',
+  proofsWhy: 'A/P, P/P und H.C. sind gute Drucke ohne Nummer; B.A.T. ist der, mit dem jeder andere verglichen wird.',
   printers: 'Druckerabzüge (P/P)',
   horsCommerce: 'Nicht im Handel (H.C.)',
   proofsOn: 'Probedrucke von',

@@ -122,6 +122,12 @@ export const forms: Words['forms'] = {
   smooth: 'Geglättet um höchstens',
   apart: 'Getrennt, was sich um weniger berührt als',
   squareSide: 'Seite eines Quadrats',
+  boardHow:
+    'Einmal für eine Kamera: das Brett drucken, auf etwas Flaches kleben und fünfmal oder öfter nacheinander fotografieren: von vorn, nach jeder Seite geneigt und in den Ecken des Bildes. Das Objektiv nach jedem Foto merken.',
+  printBoard: (page) => `Brett für ${page}`,
+  boardReady: 'Das Brett ist bereit zum Drucken mit 100 %.',
+  lensFrom: (n) => (n === 1 ? 'wie dieses Foto es zeigt' : `wie dieses Foto und ${n - 1} davor es zeigen`),
+  lensIsKept: (n) => `Gemerkt, aus ${many(n, 'Foto', 'Fotos')}.`,
   keepLens: 'Objektiv dieser Kamera merken',
   lensKept: 'Das gemerkte Objektiv der Kamera ist herausgerechnet.',
   forgetLens: 'Andere Kamera: vergessen',

@@ -96,9 +96,20 @@ export const glossary: Words['glossary'] = {
     makeready: entry('Einrichten', 'Die ersten Bogen eines Laufs, bis er druckt, wie er soll.'),
     edition: entry('Auflage, Auflagen', 'Die nummerierten Drucke, die einander gleichen, auf einem Papier.'),
     bat: entry('B.A.T.', 'Gut zum Druck: der Bogen, mit dem alle anderen verglichen werden.'),
-    ap: entry(
-      'A/P',
-      'Künstlerdruck: außerhalb der Nummern, meist höchstens ein Zehntel der Auflage. P/P gehört der Druckerin, H.C. ist unverkäuflich.',
+    ap: entry('A/P', 'Künstlerabzug (épreuve d’artiste): außerhalb der Nummern, gewöhnlich höchstens ein Zehntel der Auflage.'),
+    pp: entry('P/P', 'Druckerabzug: ein guter Druck für den, der gedruckt hat, außerhalb der Nummern.'),
+    hc: entry('H.C.', 'Hors commerce, nicht im Handel: zum Zeigen, außerhalb der Nummern.'),
+    ks: entry(
+      'K/S, schluckt (K), wirft zurück (S)',
+      'Was ein Farbfilm mit Licht jeder Farbe tut: K ist, wie viel er schluckt, S, wie viel er zurückwirft (Kubelka und Munk). Viel K, wenig S: klar und dunkel. Viel S: er deckt.',
+    ),
+    ground: entry(
+      'auf nur einem Grund, auf einem Papier',
+      'Auf einem Papier allein aufgezogen: Wie die Farbe dort aussieht, ist bekannt, wie sehr sie deckt, nicht. Das sagt ein zweiter Streifen über Schwarz.',
+    ),
+    worst: entry(
+      'schlechteste 5 %, schlechtesten 5 %',
+      'Von hundert Bogen die fünf, die am weitesten aus dem Passer liegen: So sieht der Druck aus, wenn es schlecht läuft.',
     ),
     state: entry('Zustandsdruck, Probedruck', 'Ein Bogen von unterwegs: nach einigen Läufen, oder in anderen Farben.'),
     varied: entry('E.V.', 'Eine variierte Auflage: Bogen, die sich mit Absicht unterscheiden, in Papier oder Farbe.'),

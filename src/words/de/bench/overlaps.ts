@@ -27,11 +27,13 @@ export const overlaps: Words['overlaps'] = {
         : deltaE <= 5
           ? 'ein sichtbarer Unterschied'
           : 'ein anderer Ton ist möglich',
+  apartWords: (deltaE) =>
+    deltaE <= 1 ? 'kaum zu sehen' : deltaE <= 2.5 ? 'nebeneinander zu sehen' : deltaE <= 5 ? 'deutlich zu sehen' : 'ein anderer Ton',
   possible: 'Kann so ausfallen',
   possibleWhy: 'Neun von zehn Drucken liegen zwischen den beiden Enden; in der Mitte steht der gezeigte Farbton.',
   lamp: 'In welchem Licht',
   lampWhy:
-    'Farbtöne, wie Augen sie sehen, die an diese Lampe gewöhnt sind, aus Spektren berechnet (Lichtarten der CIE 015, Anpassung nach Bradford). Wo eine Farbe nur als Farbton gemessen ist, ist ihr Spektrum geraten, und damit auch, wie sie sich unter einer Lampe ändert. Bogen, die schon bedruckt sind, haben keine Spektren; sie bleiben wie unter D50.',
+    'Farbtöne, wie Augen sie sehen, die an diese Lampe gewöhnt sind, aus Spektren berechnet (Lichtarten der CIE 015, Anpassung nach Bradford). Wo eine Farbe nur als Farbton gemessen ist, ist ihr Spektrum geraten, und damit auch, wie sie sich unter einer Lampe ändert. Ein früherer Druck ist nur aus einem Bild bekannt; auch wie er sich ändert, ist geschätzt, und Paare werden nur genannt, wo sie auf einem Grund liegen.',
   lampMoves: (what, deltaE) => `${what} ändert sich am meisten: um ${deltaE} ΔE00.`,
   parting: 'Unter einer Lampe gleich, unter einer anderen nicht',
   grounds: 'Auf dem, was der Bogen schon trägt',

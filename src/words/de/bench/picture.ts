@@ -147,6 +147,17 @@ export const picture: Words['picture'] = {
   removeMark: (n) => `Markierung ${n} wegnehmen`,
   clearMarks: 'Alle Markierungen wegnehmen',
 
+  ways: 'Arten, sie umzusetzen',
+  waysWhy:
+    'Klein und nur kurz gesucht; die Schablonen werden etwas genauer. Eine antippen, um sie zu machen. Nahe: jeder Lauf liegt dort, wo er den Druck der Vorlage am nächsten bringt. Großflächig: die Vorlage wird zuerst in große, flache Flächen gelegt. Nach Licht und Schatten: jeder Lauf druckt innerhalb des vorigen, von den Lichtern zu den Tiefen.',
+  wayOf: { near: 'Nahe an der Vorlage', bold: 'Großflächig', light: 'Nach Licht und Schatten' },
+  wayIs: { near: 'so nah, wie das Messer kann', bold: 'weniger und größere Formen', light: 'Töne von hell zu dunkel' },
+  wayDrawn: (way) => `${way}, klein gezeichnet`,
+  wayComing: 'wird gezeichnet …',
+  wayAsks: (time, kept) => `etwa ${time}, ${kept} der Kanten behalten`,
+  key: 'Der letzte Lauf trägt die Zeichnung',
+  keyWhy:
+    'Dunkles und Linien der Vorlage im dunkelsten Topf, vor allem anderen gezeichnet. Die übrigen Läufe dürfen irgendwo darunter enden: das Passen wird leicht, und ein Blitzer fällt kaum auf.',
   howMany: 'Wie viele Läufe',
   pairs: 'Fenster und Stück jedes Schnitts drucken: zwei Läufe je Schnitt',
   pairsWhy:
@@ -181,7 +192,7 @@ export const picture: Words['picture'] = {
   least: 'Schmalste Linie, schmalster Streifen',
   freely: 'frei',
   budgetWhy:
-    'Ist eine Grenze gegeben, werden Umrisse teurer, bis sie eingehalten ist. Ohne wird ein mm Umriss geschnitten, wenn er 2 ΔE·mm² falschen Farbton erspart. Ob sie eingehalten ist, wird an den fertigen Schablonen gezählt.',
+    'Ist eine Grenze gegeben, werden Umrisse teurer, bis sie eingehalten ist. Ohne wird ein mm Umriss geschnitten, wenn er 2 ΔE·mm² falschen Farbton erspart (großflächig 8, nach Licht und Schatten 3). Ob sie eingehalten ist, wird an den fertigen Schablonen gezählt.',
   priceNow: (price) => `Ein mm Umriss muss ${price} ΔE·mm² ersparen.`,
   priceForget: 'Zurück zum üblichen Preis',
   material: 'Geschnitten aus',
@@ -228,7 +239,7 @@ export const picture: Words['picture'] = {
   deltaWhy:
     'CIEDE2000 zwischen Druck und Vorlage, auf jedem Viertelmillimeter, aus den fertigen Umrissen mit ihren Stegen. 1 ist nebeneinander eben zu sehen; 5 ist deutlich. Die Unsicherheit der Farben kommt dazu: siehe Überdrucke, sobald es die Arbeit ist.',
   flatWhy:
-    'Die einfache Art, eine Vorlage zu drucken: ebenso viele Farben in beliebigen Tönen, jede deckend, nebeneinander, mit ebenso langem Schnitt.',
+    'Die einfache Art, eine Vorlage zu drucken: ebenso viele Farben in beliebigen Tönen, jede deckend, von hell nach dunkel übereinander, mit ebenso langem Schnitt.',
   knifeMetres: (m) => `${m} zu schneiden`,
   knifePieces: (n) => many(n, 'Teil', 'Teile'),
   knifeBridges: (n) => many(n, 'Steg', 'Stege'),
@@ -249,7 +260,7 @@ export const picture: Words['picture'] = {
   curveAcross: 'Schnittlänge',
   curveUp: 'mittleres ΔE',
   curveWhy:
-    'Dieselben Töpfe mit billigerem und teurerem Messer, auf gröberem Raster und vor Schneiden und Stegen: es zeigt den Tausch, nicht die letzte Stelle. Schnitte am Bildrand zählen wie bei diesen Schablonen. Kleinste Breiten und Stege nehmen den feinsten etwas weg.',
+    'Dieselben Töpfe mit billigerem und teurerem Messer, auf gröberem Raster gesucht und durch diese Schablonen gelegt: es zeigt den Tausch, nicht die letzte Stelle. Schnitte am Bildrand zählen wie bei diesen Schablonen. Kleinste Breiten und Stege nehmen den feinsten etwas weg.',
   runs: 'Die Läufe, der erste unten',
   run: (n) => `Lauf ${n}`,
   window: 'Fenster',
@@ -276,6 +287,8 @@ export const picture: Words['picture'] = {
     pots: 'die Töpfe zur Wahl',
     wish: 'was über einen Lauf entschieden ist',
     over: 'über die Läufe der Arbeit drucken',
+    way: 'die Art der Umsetzung',
+    key: 'der Lauf, der die Zeichnung trägt',
     pairs: 'Fenster und Stück als zwei Läufe',
     knife: 'die Grenze fürs Messer',
     metres: 'Meter von der Kurve',

@@ -94,6 +94,8 @@ export const shell: Words['shell'] = {
   emptyText:
     'Laydown plant einen Druck in Schichten: welche Formen, in welcher Folge, in welcher Farbe, und wie jeder Überdruck aussehen wird. Eine Arbeit öffnen, zuerst das Beispiel ansehen oder unten eine neue beginnen.',
   opening: 'Wird geöffnet …',
+  notHere: 'Dieser Teil der Seite ist nicht angekommen: Das Programm, das sie ausliefert, läuft nicht.',
+  fetchAgain: 'Noch einmal holen',
   working: 'Wird berechnet …',
   goOnMaking: 'Weiterrechnen',
   makingOf: (what) => `In Arbeit: ${what} …`,

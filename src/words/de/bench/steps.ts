@@ -40,6 +40,7 @@ export const steps: Words['steps'] = {
   takeOffForm: (form) => `${form} weggenommen`,
   newLayer: (layer) => `${layer} als Schicht`,
   imageSize: () => 'die Größe des Bildes',
+  units: () => 'die Einheiten',
   stencilMargin: () => 'der Rand der Schablonen',
   pinBridge: (layer) => `ein Steg von ${layer} verschoben`,
   addBridge: (layer) => `ein Steg zu ${layer} gesetzt`,

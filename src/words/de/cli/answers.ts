@@ -39,7 +39,7 @@ export const answers: Same<typeof en.answers> = {
   wantedNow: ({ layers, wanted, deltaE, band, within, words, chance }) =>
     `${layers} (Lab ${wanted}): um ΔE00 ${deltaE} daneben, auf ± ${band} vorhergesehen; ein Druck kommt auf ${within} heran: ${words} (${chance})`,
   wantedOpen: ({ layers, wanted }) => `${layers} (Lab ${wanted}): eine seiner Schichten ist offen oder ausgelassen`,
-  noLamps: 'Dieser Bogen ist schon bedruckt: sein Bild verrät keine Spektren; gezeigt wird er wie unter D50.',
+  lampOverPicture: 'Was dieser Bogen trägt, ist nur aus dem Bild bekannt: wie es sich unter einer Lampe ändert, ist geschätzt.',
   parting: 'Unter einer Lampe gleich, unter einer anderen nicht:',
   nothingWorth: 'Nichts Vorhergesagtes ist noch zu messen.',
   outsideScreen: '* leuchtender, als ein Bildschirm zeigen kann; gezeigt so nah wie möglich.',

@@ -117,10 +117,13 @@ export const help: Same<typeof en.help> = {
   orderBefore: 'A muss vor B gedruckt werden; beliebig oft',
 
   recipeUsage:
-    'recipe ARBEIT "L a b" [--on PAPIER] [--over SCHICHT,…] [--pots FARBE,…] [--most N] [--retarder PROZENT] [--leftovers] [--left MENGEN] [--grams N] [--within N] [--json]',
+    'recipe ARBEIT "L a b" [--on PAPIER] [--ground N] [--layer SCHICHT] [--over SCHICHT,…|below] [--pots FARBE,…] [--most N] [--retarder PROZENT] [--leftovers] [--left MENGEN] [--shelf DATEI] [--grams N] [--within N] [--json]',
   recipeSummary: 'findet, was für einen gewünschten Farbton zu mischen ist, mit möglichst wenigen Töpfen',
   recipeColour: 'der gewünschte Farbton: Lab, D50, 2°',
-  recipeOver: 'über diesen Schichten, die schon gedruckt sind',
+  recipeOver: 'über diesen Schichten, schon gedruckt; below: über dem, was unter dem Lauf aus --layer liegt, wo er am meisten deckt',
+  recipeLayer: 'der Lauf, der ihn druckt, mit Kurzname, Name oder Nummer: so dick, wie dieser Lauf die Farbe legt',
+  recipeGround: 'auf diesem Grund eines schon bedruckten Bogens, gezählt wie in forecast',
+  recipeShelf: 'auch die Gläser dieses Farbregals zählen, so weit sie reichen (bei Resten)',
   recipePots: 'nur aus diesen Töpfen; ohne Angabe aus allen Farben der Arbeit',
   recipeMost: 'höchstens so viele Töpfe (ohne Angabe 3)',
   recipeLeftovers: 'der Topf aus dem, was in Gläsern übrig ist (leftGrams der Farben), mit der wenigsten neuen Farbe',
@@ -244,6 +247,14 @@ export const help: Same<typeof en.help> = {
   formWidth: 'wahre Breite der Form',
   formWith: 'die Arbeit, zu der die Form kommt',
   formOut: 'was geschrieben wird: DATEI.svg oder der ORDNER einer Arbeit',
+  lensUsage: 'lens --board a4|letter --out DATEI.pdf, oder lens FOTO… --out DATEI.json [--replace]',
+  lensSummary: 'druckt ein Schachbrett und liest aus Fotos davon das Objektiv einer Kamera',
+  lensText:
+    'Einmal für eine Kamera: das Brett drucken, flach hinlegen, fünfmal oder öfter fotografieren (von vorn, von jeder Seite und bis in die Ecken des Bildes), mit dem Zoom, der benutzt wird. Die Datei bei trace mit --lens angeben.',
+  lensPhotos: 'Fotos des Bretts, alle von einer Kamera',
+  lensBoard: 'schreibt das Brett selbst, für Papier dieser Größe: a4 oder letter',
+  lensOut: 'das Brett als PDF oder das gelesene Objektiv',
+
   traceUsage:
     'trace FOTO --sheet FORMAT | --board MM | --scan PPI | --mask MM | --keep-lens DATEI [--out DATEI.svg] [--smooth MM] [--corners "x,y x,y x,y x,y"] [--lens DATEI] [--apart MM] [--openings] [--replace]',
   traceSummary: 'zeichnet den Umriss eines wirklichen Dings, auf einem Bogen Papier fotografiert, in wahrer Größe',
@@ -320,6 +331,12 @@ export const help: Same<typeof en.help> = {
   separateMostInPot: 'höchstens so viele Farben in einem Topf (1 bis 3; ohne Angabe 2)',
   separateLayer: 'Schicht N (1 wird zuerst gedruckt) ist aus dieser Farbe: 2=brick, oder in einer Stärke, 2=brick@40%. Beliebig oft',
   separateInPlace: 'Schichten, die ihren Platz in der Druckfolge behalten',
+  separateWay:
+    'nahe an der Vorlage (near; ohne Angabe), großflächig (bold) oder nach Licht und Schatten (light): Töne ineinander, hell zu dunkel',
+  separateKey:
+    'die letzte Schicht trägt die Zeichnung: Dunkles und Linien der Vorlage, im dunkelsten Topf, wenn --layer keinen anderen nennt',
+  separateWays:
+    'zeichnet alle drei Arten klein neben die Vorlage in eine PNG-Datei, sagt, was jede vom Messer verlangt, und macht keine Arbeit',
   separatePairs: 'Fenster und Stück eines Schnitts als zwei Schichten: halb so viel Schnitt',
   separateOver: 'die Schichten der Arbeit sind schon gedruckt: von dort aus weitergehen',
   separateOn: 'das Papier, für das geplant wird; ohne Angabe das erste',
@@ -329,7 +346,7 @@ export const help: Same<typeof en.help> = {
   separatePieces: 'höchstens so viele Teile auszuheben',
   separateLeast: 'schmalste Linie, schmalster Streifen; ohne Angabe, was das Material erlaubt',
   separatePrice:
-    'anstelle von Metern: was ein mm Umriss ersparen muss, ΔE·mm² (ohne Angabe 2), wie die Liste „mehr Messer, weniger Fehler“ es nennt',
+    'anstelle von Metern: was ein mm Umriss ersparen muss, ΔE·mm² (ohne Angabe 2; bold 8, light 3), wie die Liste „mehr Messer, weniger Fehler“ es nennt',
   separateMaterial: 'was geschnitten wird; ohne Angabe das erste Material der Arbeit',
   separateSigma: 'mit welchem Passerfehler geplant wird; ohne Angabe mit dem der Arbeit',
   theSearch: 'Die Suche',

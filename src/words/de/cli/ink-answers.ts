@@ -20,6 +20,9 @@ export const inkAnswers: Same<typeof en.inkAnswers> = {
   givesUp: ({ what }) => `gibt auf: ${what}`,
 
   // recipe
+  printedBy: ({ layer, under }) => `Gedruckt von ${layer}, darunter: ${under}.`,
+  printedOver: ({ under }) => `Über ${under}.`,
+  onTheSheet: 'nur der Bogen',
   recipe: ({ parts, deltaE, lab }) => `${parts}, Rest Base: um ΔE00 ${deltaE} daneben (Lab ${lab})`,
   part: ({ share, ink }) => `${share} ${ink}`,
 
@@ -111,6 +114,10 @@ export const inkAnswers: Same<typeof en.inkAnswers> = {
     `${many(inks, 'Farbe', 'Farben')}, ${many(papers, 'Papier', 'Papiere')}, ${many(pots, 'Topf', 'Töpfe')}`,
 
   // trace
+  boardMade: ({ file }) => `${file}: das Brett, mit 100 % zu drucken`,
+  lensRead: ({ file, n, off }) => `${file}: das Objektiv, aus ${many(n, 'Foto', 'Fotos')}, auf ${off} Pixel getroffen`,
+  fewBoards: ({ n }) =>
+    `Nur aus ${many(n, 'Foto', 'Fotos')} gelesen: Drei und mehr, mit dem Brett in allen Ecken des Bildes, zeigen das Objektiv besser.`,
   lensKept: ({ file, columns, rows, off }) =>
     `${file}: das Objektiv, von einem Brett mit ${columns} × ${rows} Quadraten zwischen seinen Ecken, auf ${off} Pixel getroffen`,
   drawingIs: ({ file, size, n }) => `${file}: ${size}, ${many(n, 'Umriss', 'Umrisse')}. Die Farben, von hinten nach vorn:`,
@@ -142,6 +149,12 @@ export const inkAnswers: Same<typeof en.inkAnswers> = {
     `Von den Kanten der Vorlage behält der Druck ${kept}; ${invented} seiner eigenen sind nicht in der Vorlage (flache Farben: ${flatKept}, ${flatInvented}).`,
   knifeAsked: ({ along, pieces, bridges, time }) =>
     `${along} zu schneiden, ${many(pieces, 'Teil', 'Teile')}, ${many(bridges, 'Steg', 'Stege')}, etwa ${time} mit dem Messer`,
+  waysDrawn: ({ file, ways }) => `${file}: von links die Vorlage, dann ${ways}.`,
+  wayNear: 'nahe an der Vorlage',
+  wayBold: 'großflächig',
+  wayLight: 'nach Licht und Schatten',
+  wayAsks: ({ time, along, kept, invented, deltaE }) =>
+    `etwa ${time} mit dem Messer, ${along}; ${kept} der Kanten behalten, ${invented} hinzugekommen; ΔE00 ${deltaE}`,
   outOfReach: ({ share, lost }) => `${share} der Vorlage erreichen diese Farben nicht; Schneiden und Stege kosten ΔE00 ${lost}`,
   moreKnife: ({ all }) => `mehr Messer, weniger Fehler: ${all}`,
   onCurve: ({ along, deltaE, price }) => `${along} → ${deltaE} (--price ${price})`,

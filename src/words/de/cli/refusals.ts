@@ -44,8 +44,9 @@ export const refusals: Same<typeof en.refusals> = {
   sayMake: ({ kinds }) => `Eine Zeichnung nennen oder mit --make eines davon: ${kinds}.`,
   sayRead: 'silhouette, white, dark oder Farben wie #d04020 schreiben.',
   figuresOf: ({ all }) => `Ihre Maße sind: ${all}.`,
+  boardPages: 'a4 oder letter verwenden.',
   notALens: 'Diese Datei enthält kein Objektiv.',
-  keepLens: 'Eine mit --keep-lens aus dem Foto eines Schachbretts schreiben.',
+  keepLens: 'Eine mit dem Befehl lens aus Fotos seines Bretts schreiben.',
   noOpenings: 'Das Ding hat keine Öffnungen.',
   leaveOpenings: '--openings weglassen.',
   noLine: 'Die Datei enthält keine Linie, die etwas umschließt.',
@@ -124,6 +125,8 @@ export const refusals: Same<typeof en.refusals> = {
   chooseAmong: ({ all }) => `Unter diesen wählen: ${all}.`,
   noSuchReach: ({ text }) => `„${text}“ gehört nicht zu den Möglichkeiten.`,
   useReach: 'lightness, chroma, contrast oder nearest schreiben.',
+  noSuchWay: ({ text }) => `„${text}“ ist keine Art, eine Vorlage umzusetzen.`,
+  useWay: 'near, bold oder light schreiben.',
 
   // Stellen auf einer Vorlage
   notABox: ({ text }) => `„${text}“ ist kein Teil einer Vorlage.`,

@@ -1,11 +1,17 @@
 import type { en } from '../../en/index.ts';
 import type { Same } from '../../text.ts';
+import { many } from '../grammar.ts';
 
 /** Fragen, die in der Werkstatt gestellt werden. */
 export const asks: Same<typeof en.asks> = {
   // Welches Papier, welche Schicht
   noPaperRead: 'Die Arbeit hat kein Papier, das gemessen wurde.',
   noSuchPaper: ({ paper }) => `Die Arbeit hat kein Papier „${paper}“, das gemessen wurde.`,
+  noSuchGround: ({ n, paper }) => `„${paper}“ hat keinen Grund ${n}.`,
+  groundsAre: ({ n }) => many(n, 'Es gibt einen: 1.', `Es gibt ${n}, gezählt ab 1, der größte zuerst.`),
+  paperNotPrinted: 'Gründe sind die Farbtöne eines Bogens, der einen früheren Druck trägt, mit dessen Bild.',
+  belowWhat: 'Gefragt ist, was darunter liegt, aber kein Lauf ist genannt.',
+  nameTheRun: 'Den Lauf nennen, der den Farbton druckt.',
   readPaper: 'Zuerst ein Papier messen.',
   noSuchLayer: ({ layer }) => `Die Arbeit hat keine Schicht „${layer}“.`,
   addLayer: 'Zuerst eine Schicht hinzufügen.',

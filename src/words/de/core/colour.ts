@@ -11,6 +11,8 @@ export const colour: Same<typeof en.colour> = {
   lampNeutral: 'Neutrale LED (B3)',
   lampCold: 'Kalte LED (B5)',
   barePaper: 'blankes Papier',
+  groundItself: ({ n }) => `Grund ${n}`,
+  onGround: ({ what, n }) => `${what} auf Grund ${n}`,
   parts: ({ one, other, alike, apart, near, far, chance }) =>
     `${one} und ${other}. ${alike}: gleich (ΔE00 ${near}). ${apart}: verschieden (${far}). So in ${chance} der berechneten Drucke.`,
   checkLight: 'Die Zahlen prüfen, und ob unter D50 mit dem 2°-Beobachter gemessen wurde.',

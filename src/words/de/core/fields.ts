@@ -4,6 +4,7 @@ import type { Same } from '../../text.ts';
 /** Was jedes Feld der Arbeit bedeutet, nach seinem Namen. */
 export const fields: Same<typeof en.fields> = {
   schemaVersion: 'In welcher Fassung des Formats die Arbeit geschrieben ist.',
+  print: 'Woran dieser Druck von jedem anderen zu unterscheiden ist, auch bei gleichem Titel: Danach geht seine Zählung an der Presse.',
   title: 'Wie der Druck heißt.',
   maker: 'Wer ihn macht, wie es auf den Seiten steht.',
   units: 'Ob Längen in Millimetern oder Zoll gesagt werden; die Datei selbst hält Millimeter.',
@@ -218,6 +219,8 @@ export const fields: Same<typeof en.fields> = {
   pots: 'Farben zur Wahl.',
   wishes: 'Was über jede Schicht entschieden ist.',
   placeFixed: 'Ob sie ihren Platz in der Folge behält.',
+  way: 'Wie die Vorlage umgesetzt wird: nahe an ihr, großflächig, oder nach Licht und Schatten in Tönen, die ineinander liegen.',
+  key: 'Ob die letzte Schicht die Zeichnung trägt: Dunkles und Linien der Vorlage im dunkelsten Topf.',
   cutPairs: 'Ob Fenster und Stück jedes Schnitts zwei Schichten geben.',
   metres: 'Höchstens so viel zu schneiden.',
   minutes: 'So lange darf das Schneiden höchstens dauern.',

@@ -50,6 +50,8 @@ export const press: Same<typeof en.press> = {
     `Nach Bogen ${sheet}: Schablone ${stencil} von ${of}${n > 0 ? `, den Passer auf ${many(n, 'Abschnitt', 'Abschnitten')} prüfen` : ''}.`,
   changeBeforeFirst: ({ n, stencil, of }) =>
     `Nach den Einrichtebogen: Schablone ${stencil} von ${of}${n > 0 ? `, den Passer auf ${many(n, 'Abschnitt', 'Abschnitten')} prüfen` : ''}.`,
+  changeOften: ({ sheets, n, of }) =>
+    `Die nächste von ${of} Schablonen nach jedem der Bogen ${sheets}${n > 0 ? `; den Passer jedes Mal auf ${many(n, 'Abschnitt', 'Abschnitten')} prüfen` : ''}.`,
   fineShapes: ({ share, times, counted }) =>
     `Feine Formen: ${share} des Drucks liegen im Wulst an den Rändern. Der Film ist bis zu ${times}-mal so dick: dunkler (die Vorschau rechnet mit dem ${counted}-Fachen), trocknet langsamer.`,
   changeScreen: ({ mesh }) => `Das Sieb wechseln: Gewebe ${mesh}.`,

@@ -25,6 +25,11 @@ export const separate: Same<typeof en.separate> = {
     `${many(layers, 'Schicht ergibt', 'Schichten ergeben')} keine Paare: jeder Schnitt gibt ein Fenster und ein Stück.`,
   askForEven: ({ more, fewer }) => `${fewer} oder ${more} Schichten verlangen oder einzelne Schnitte.`,
   askForTwo: '2 Schichten verlangen oder einzelne Schnitte.',
+  tonesNotPaired: 'Töne, die ineinander liegen, können nicht Fenster und Stück eines Schnitts sein.',
+  keyNotPaired: 'Eine Zeichnungsplatte kann nicht die Hälfte eines Schnittpaars sein.',
+  singleCuts: 'Einzelne Schnitte verlangen oder die Vorlage anders umsetzen.',
+  keyAlone: 'Bei einer einzigen Schicht liegt nichts unter der Zeichnungsplatte.',
+  moreForKey: 'Zwei oder mehr Schichten verlangen oder auf die Zeichnungsplatte verzichten.',
   moreWishesThanLayers: ({ wishes, layers }) =>
     `${many(wishes, 'Schicht ist', 'Schichten sind')} beschrieben, aber nur ${layers} verlangt.`,
   moreLayersOrFewerWishes: 'Mehr Schichten verlangen oder einige der beschriebenen weglassen.',

@@ -31,6 +31,12 @@ export const stencil: Same<typeof en.stencil> = {
   dropped: ({ n, first }) =>
     `${many(n, 'haarfeiner Papiersteg', 'haarfeine Papierstege')} würde${n === 1 ? '' : 'n'} nicht halten und ${which(n, 'wurde', 'wurden')} weggelassen, ${which(n, 'bei', 'zuerst bei')} ${first}.`,
   muchLost: ({ lost }) => `Beim Ausbessern gehen ${lost} der Zeichnung verloren: zu fein für dieses Material in dieser Größe.`,
+  coarser: ({ n, first, area }) =>
+    `An ${many(n, 'Stelle', 'Stellen')}, ${which(n, 'bei', 'zuerst bei')} ${first}, hätte nichts Feineres gehalten oder sich schneiden lassen: Was dort zu fein war, fiel weg, insgesamt ${area}.`,
+  linesBroader: ({ n }) =>
+    `Diese Zeichnung besteht aus Linien, die für ein Messer zu fein sind: ${many(n, 'Zug', 'Züge')} davon ${which(n, 'wurde', 'wurden')} so breit, wie es schneiden kann.`,
+  linesTogether: ({ n, area, part }) =>
+    `Diese Zeichnung besteht aus Linien, die für ein Messer zu fein sind. So breit gezeichnet, wie es schneiden kann, laufen sie zusammen: ${many(n, 'Feld', 'Felder')} dazwischen ${which(n, 'druckt', 'drucken')} mit, ${area} oder ${part} von allem, was druckt.`,
   keepHairlines: 'Den Proof ansehen. Sollen sie bleiben, die Form größer machen oder sie breiter zeichnen.',
   lookOrEnlarge: 'Den Proof ansehen oder die Form größer machen.',
   marginTooSmall: ({ least }) => `Der Bogen lässt weniger als ${least} um das Bild; er wurde größer gemacht.`,
@@ -43,24 +49,27 @@ export const stencil: Same<typeof en.stencil> = {
   notCutAsItIs: 'Eine Schablone, die nicht hält, wird nicht als Schneidedatei geschrieben.',
   takeAnOffer: 'Einen der Auswege bei den Schablonen wählen oder die markierten Stellen ausbessern.',
   offerClose: ({ n, first, area }) =>
-    `${many(n, 'Öffnung', 'Öffnungen')} schließen, ${which(n, 'bei', 'zuerst bei')} ${first}: ${area} weniger Farbe`,
+    `${many(n, 'Öffnung', 'Öffnungen')} schließen, ${which(n, 'bei', 'zuerst bei')} ${first}: ${area} weniger Farbe.`,
   offerCloseSeen: ({ n, first, area, shows }) =>
-    `${many(n, 'Öffnung', 'Öffnungen')} schließen, ${which(n, 'bei', 'zuerst bei')} ${first}: ${area} weniger Farbe, sichtbar als ${shows}`,
-  offerCloseAll: ({ area }) => `Alle Öffnungen schließen, die kein Messer schneidet: ${area} weniger Farbe`,
+    `${many(n, 'Öffnung', 'Öffnungen')} schließen, ${which(n, 'bei', 'zuerst bei')} ${first}: ${area} weniger Farbe, zu sehen als ΔE00 ${shows}.`,
+  offerCloseAll: ({ area }) => `Alle Öffnungen schließen, die kein Messer schneidet: ${area} weniger Farbe.`,
   offerCloseAllSeen: ({ area, shows }) =>
-    `Alle Öffnungen schließen, die kein Messer schneidet: ${area} weniger Farbe, sichtbar als ${shows}`,
-  offerCoarser: ({ more, less }) => `Alles weglassen, was zu fein ist, Papier wie Öffnungen: ${more} mehr Farbe, ${less} weniger`,
-  offerDropAll: ({ area }) => `Alles Papier weglassen, das zu fein zum Halten ist: ${area} mehr Farbe`,
-  offerDropAllSeen: ({ area, shows }) => `Alles Papier weglassen, das zu fein zum Halten ist: ${area} mehr Farbe, sichtbar als ${shows}`,
+    `Alle Öffnungen schließen, die kein Messer schneidet: ${area} weniger Farbe, zu sehen als ΔE00 ${shows}.`,
+  offerCoarser: ({ more, less }) => `Alles weglassen, was zu fein ist, Papier wie Öffnungen: ${more} mehr Farbe, ${less} weniger.`,
+  offerCoarserThere: ({ n, first, more, less }) =>
+    `Weglassen, was an ${many(n, 'Stelle', 'Stellen')} zu fein ist, ${which(n, 'bei', 'zuerst bei')} ${first}: ${more} mehr Farbe, ${less} weniger.`,
+  offerDropAll: ({ area }) => `Alles Papier weglassen, das zu fein zum Halten ist: ${area} mehr Farbe.`,
+  offerDropAllSeen: ({ area, shows }) =>
+    `Alles Papier weglassen, das zu fein zum Halten ist: ${area} mehr Farbe, zu sehen als ΔE00 ${shows}.`,
   offerDrop: ({ n, first, area }) =>
-    `${many(n, 'Papierteil', 'Papierteile')} weglassen, ${which(n, 'bei', 'zuerst bei')} ${first}: ${area} mehr Farbe`,
+    `${many(n, 'Papierteil', 'Papierteile')} weglassen, ${which(n, 'bei', 'zuerst bei')} ${first}: ${area} mehr Farbe.`,
   offerDropSeen: ({ n, first, area, shows }) =>
-    `${many(n, 'Papierteil', 'Papierteile')} weglassen, ${which(n, 'bei', 'zuerst bei')} ${first}: ${area} mehr Farbe, sichtbar als ${shows}`,
+    `${many(n, 'Papierteil', 'Papierteile')} weglassen, ${which(n, 'bei', 'zuerst bei')} ${first}: ${area} mehr Farbe, zu sehen als ΔE00 ${shows}.`,
   offerFirmer: ({ material, paper, opening }) =>
-    `Aus festerem Material schneiden (${material}: Stege von ${paper}, Öffnungen von ${opening})`,
-  offerLarger: ({ by }) => `Die Zeichnung größer machen, auf ${by} ihrer Größe`,
+    `Aus festerem Material schneiden (${material}: Stege von ${paper}, Öffnungen von ${opening}).`,
+  offerLarger: ({ by }) => `Die Zeichnung größer machen, auf ${by} ihrer Größe.`,
   offerLargerThanImage: ({ by }) =>
-    `Die Zeichnung größer machen, auf ${by} ihrer Größe; sie reicht dann über das Bild hinaus, das mitwachsen muss`,
+    `Die Zeichnung größer machen, auf ${by} ihrer Größe; sie reicht dann über das Bild hinaus, das mitwachsen muss.`,
   neckTooThin: 'eine zu dünne Engstelle',
   pieceTooThin: 'ein überall zu dünnes Teil',
   pointTooThin: 'eine lange dünne Spitze',

@@ -166,6 +166,7 @@ export const where: Same<typeof en.where> = {
 
   // Die Arbeit als Ganzes.
   format: 'das Format der Arbeit',
+  print: 'das Kennzeichen des Drucks',
   title: 'der Titel der Arbeit',
   maker: 'der Name der Künstlerin, des Künstlers',
   units: 'das Maßsystem der Arbeit',
@@ -423,6 +424,8 @@ export const where: Same<typeof en.where> = {
   wishes: 'was über die Läufe aus der Vorlage entschieden ist',
   placeFixed: whether('den Platz behält'),
   overLayers: 'ob die Vorlage über die Läufe der Arbeit druckt',
+  way: 'wie die Vorlage umgesetzt wird',
+  keyLayer: 'ob die letzte Schicht der Vorlage die Zeichnung trägt',
   cutPairs: 'ob die Vorlage in Schnittpaaren druckt',
   knifeBudget: 'die Grenze fürs Messer',
   knifeMetres: 'die Meter, die dem Messer zugemutet werden',

@@ -26,6 +26,11 @@ export const packet: Same<typeof en.packet> = {
   titled: ({ title, drawing }) => `${title}: ${drawing}`,
   onRuler: ({ line }) => `${line} am Lineal? Wenn nicht, mit 100 % neu drucken.`,
   onRulerInches: ({ millimetres, line }) => `${millimetres} mm = ${line} am Lineal? Wenn nicht, mit 100 % neu drucken.`,
+  lensBoard: 'Brett für das Objektiv einer Kamera',
+  lensMeasure: ({ line, square }) =>
+    `Mit 100 % drucken. Die Linie messen: ${line}; dann ist ein Quadrat ${square} breit. Sonst die wahre Breite der Quadrate angeben.`,
+  lensHow:
+    'Den Bogen auf etwas Flaches kleben. Fünfmal oder öfter fotografieren, mit dem Zoom, der benutzt wird: von vorn, nach jeder Seite geneigt und einmal in jede Ecke des Bildes. Jedes Foto zeigt das ganze Brett, scharf und gleichmäßig beleuchtet.',
   facesMesh: 'Die sichtbare Seite liegt am Gewebe.',
   printedSideToMesh: 'Die bedruckte Seite liegt am Gewebe.',
 
@@ -91,6 +96,8 @@ export const packet: Same<typeof en.packet> = {
   showOn: ({ paper }) => `Der Druck auf ${paper}`,
   showAfter: ({ run, layer }) => `Der Bogen nach Lauf ${run}, ${layer}`,
   showRuns: 'Lauf für Lauf',
+  showLight: 'In anderem Licht',
+  showLit: ({ paper, lamp }) => `Der Druck auf ${paper}. ${lamp}`,
   showForeseen: 'Aus Messwerten vorhergesagt, nicht fotografiert. Bildschirme zeigen diese Farben nicht genau.',
   proof: ({ paper }) => `der Druck auf ${paper}, in wahrer Größe`,
   proofAfter: ({ paper, run }) => `${paper} nach Lauf ${run}`,

@@ -15,6 +15,8 @@ export const edition = {
   setUpSheets: 'To set up with, a run',
   artists: 'Artist’s proofs (A/P), of the edition',
   bat: 'Approved for printing (B.A.T.)',
+  proofsNamed: 'Proofs outside the numbers',
+  proofsWhy: 'A/P, P/P and H.C. are good prints that bear no number; B.A.T. is the one that every other is compared with.',
   printers: 'Printer’s proofs (P/P)',
   horsCommerce: 'Not for sale (H.C.)',
   proofsOn: 'Proofs from',

@@ -118,6 +118,12 @@ export const forms = {
   smooth: 'Smoothed by at most',
   apart: 'Kept apart if they touch by less than',
   squareSide: 'Side of a square',
+  boardHow:
+    'Once for a camera: print the board, glue it to something flat, and take five photographs of it or more, one after another: from the front, tilted to each side, and in the corners of the picture. Keep the lens after each.',
+  printBoard: (page: string) => `Board for ${page}`,
+  boardReady: 'The board is ready to print at 100 %.',
+  lensFrom: (n: number) => (n === 1 ? 'as this photograph shows it' : `as this photograph and ${n - 1} before show it`),
+  lensIsKept: (n: number) => `Kept, from ${n === 1 ? '1 photograph' : `${n} photographs`}.`,
   keepLens: 'Keep this camera’s lens',
   lensKept: 'The camera’s kept lens is taken out.',
   forgetLens: 'Another camera: forget it',

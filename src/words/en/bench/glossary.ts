@@ -90,9 +90,20 @@ export const glossary = {
     makeready: entry('set-up, setting up', 'The first sheets of a run, until it prints as it should.'),
     edition: entry('edition, editions', 'The numbered prints that are alike, on one paper.'),
     bat: entry('B.A.T.', 'Good to print: the sheet that every other is compared with.'),
-    ap: entry(
-      'A/P',
-      'Artist’s proof: outside the numbers, usually a tenth of the edition at most. P/P is the printer’s, H.C. is not for sale.',
+    ap: entry('A/P', 'Artist’s proof (épreuve d’artiste): outside the numbers, usually a tenth of the edition at most.'),
+    pp: entry('P/P', 'Printer’s proof: a good print for whoever printed it, outside the numbers.'),
+    hc: entry('H.C.', 'Hors commerce, not for sale: for showing, outside the numbers.'),
+    ks: entry(
+      'K/S, takes (K), throws back (S)',
+      'What a film of ink does to light of each colour: K is how much it takes, S how much it throws back (Kubelka and Munk). Much K and little S: clear and dark. Much S: it covers.',
+    ),
+    ground: entry(
+      'one ground, one paper',
+      'Drawn down on one paper alone: how the ink looks there is known, how much it covers is not. Another strip over black tells that.',
+    ),
+    worst: entry(
+      'worst 5 %',
+      'Of a hundred sheets, the five that lie furthest off register: how the print looks at the worst that is usual.',
     ),
     state: entry('state proof, trial proof', 'A sheet kept from on the way: after some of the runs, or in other colours.'),
     varied: entry('E.V.', 'A varied edition: sheets that differ on purpose, by paper or colour.'),

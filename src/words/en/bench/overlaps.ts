@@ -25,11 +25,14 @@ export const overlaps = {
         : deltaE <= 5
           ? 'a difference one sees'
           : 'another shade is possible',
+  /** The same of two colours that are there. */
+  apartWords: (deltaE: number): string =>
+    deltaE <= 1 ? 'hardly seen' : deltaE <= 2.5 ? 'seen side by side' : deltaE <= 5 ? 'plainly seen' : 'another shade',
   possible: 'May come out as',
   possibleWhy: 'Nine prints in ten lie between the two ends; the middle is the colour shown.',
   lamp: 'Under which light',
   lampWhy:
-    'Colours as eyes that are used to that lamp see them, worked out from spectra (CIE 015 illuminants, Bradford adaptation). Where an ink was read as a colour alone its spectrum is a guess, and so is how it changes under a lamp. Sheets that are printed already have no spectra; they stay as under D50.',
+    'Colours as eyes that are used to that lamp see them, worked out from spectra (CIE 015 illuminants, Bradford adaptation). Where an ink was read as a colour alone its spectrum is a guess, and so is how it changes under a lamp. An earlier print is known from a picture alone; how it changes is a guess too, and pairs are told only where they lie on one ground of it.',
   lampMoves: (what: string, deltaE: string) => `${what} changes most: by ${deltaE} ΔE00.`,
   parting: 'Alike under one lamp, not under another',
   grounds: 'On what the sheet carries already',

@@ -143,6 +143,17 @@ export const picture = {
   removeMark: (n: number) => `Take mark ${n} away`,
   clearMarks: 'Take all marks away',
 
+  ways: 'Ways to take it',
+  waysWhy:
+    'Drawn small and not searched for long; the stencils come out a little nearer. Touch one to make it. Near: every run goes where it brings the print nearest to the picture. Bold: the picture is first laid into large flat regions. By light and shade: each run prints inside the one before it, from the lights to the darks.',
+  wayOf: { near: 'Near the picture', bold: 'Bold', light: 'By light and shade' },
+  wayIs: { near: 'as near as the knife allows', bold: 'fewer, larger shapes', light: 'tones, light to dark' },
+  wayDrawn: (way: string) => `${way}, drawn small`,
+  wayComing: 'being drawn …',
+  wayAsks: (time: string, kept: string) => `about ${time}, ${kept} of the edges kept`,
+  key: 'The last run is a key: it holds the drawing',
+  keyWhy:
+    'Darks and lines of the picture, in the darkest pot, drawn before anything else. The other runs may end anywhere under it, so they register easily and a slit hardly shows.',
   howMany: 'How many runs',
   pairs: 'Print window and piece of each cut: two runs a cut',
   pairsWhy:
@@ -177,7 +188,7 @@ export const picture = {
   least: 'Narrowest line and strip',
   freely: 'any',
   budgetWhy:
-    'Where a budget is given, outlines get dearer until it is kept. Without one, a mm of outline is cut when it saves 2 ΔE·mm² of wrong colour. Whether it was kept is counted on the finished stencils.',
+    'Where a budget is given, outlines get dearer until it is kept. Without one, a mm of outline is cut when it saves 2 ΔE·mm² of wrong colour (bold: 8; by light and shade: 3). Whether it was kept is counted on the finished stencils.',
   priceNow: (price: string) => `A mm of outline must save ${price} ΔE·mm².`,
   priceForget: 'Back to the usual price',
   material: 'Cut from',
@@ -224,7 +235,7 @@ export const picture = {
   deltaWhy:
     'CIEDE2000 between print and picture, over every quarter millimetre, from the finished outlines with their bridges. 1 is just seen side by side; 5 is plain to see. The inks’ own band comes on top: see the overlaps once it is the job.',
   flatWhy:
-    'The plain way to print a picture: the same number of inks of any colour, each opaque, beside one another, with the same length of cut.',
+    'The plain way to print a picture: the same number of inks of any colour, each opaque, laid from light to dark over one another, with the same length of cut.',
   knifeMetres: (m: string) => `${m} to cut`,
   knifePieces: (n: number) => (n === 1 ? '1 piece' : `${n} pieces`),
   knifeBridges: (n: number) => (n === 1 ? '1 bridge' : `${n} bridges`),
@@ -245,7 +256,7 @@ export const picture = {
   curveAcross: 'length to cut',
   curveUp: 'mean ΔE',
   curveWhy:
-    'The same pots with a cheaper and a dearer knife, on a coarser raster and before cutting and bridging: so it shows the trade, not the last digit. Cuts along the border are counted as in these stencils. Least widths and bridges take from the finest ones.',
+    'The same pots with a cheaper and a dearer knife, tried on a coarser raster and laid through these stencils: so it shows the trade, not the last digit. Cuts along the border are counted as in these stencils. Least widths and bridges take from the finest ones.',
   runs: 'The runs, first at the bottom',
   run: (n: number) => `Run ${n}`,
   window: 'window',
@@ -273,6 +284,8 @@ export const picture = {
     pots: 'the pots to choose from',
     wish: 'what is decided about a run',
     over: 'printing over the job’s runs',
+    way: 'the way the picture is taken',
+    key: 'a key that holds the drawing',
     pairs: 'window and piece as two runs',
     knife: 'the knife’s budget',
     metres: 'metres from the curve',

@@ -90,6 +90,8 @@ export const shell = {
   emptyText:
     'Laydown plans a print in layers: which shapes, in which order, in which ink, and what every overlap will look like. Open a job, look at the example first, or start a new job below.',
   opening: 'Opening …',
+  notHere: 'This part of the page did not arrive: the program that serves it is not running.',
+  fetchAgain: 'Fetch it again',
   working: 'Working it out …',
   goOnMaking: 'Go on',
   makingOf: (what: string) => `Working out ${what} …`,

@@ -38,6 +38,7 @@ export const steps = {
   takeOffForm: (form: string) => `${form} taken off`,
   newLayer: (layer: string) => `${layer} as a layer`,
   imageSize: () => 'the size of the image',
+  units: () => 'the units',
   stencilMargin: () => 'the margin of the stencils',
   pinBridge: (layer: string) => `a bridge of ${layer} moved`,
   addBridge: (layer: string) => `a bridge added to ${layer}`,

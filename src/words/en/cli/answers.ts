@@ -70,7 +70,7 @@ export const answers = {
   }) => `${layers} (Lab ${wanted}): off by ΔE00 ${deltaE}, foreseen to ± ${band}; a print comes within ${within}: ${words} (${chance})`,
   wantedOpen: ({ layers, wanted }: { layers: SayingText; wanted: LabText }) =>
     `${layers} (Lab ${wanted}): one of its layers is open or left out`,
-  noLamps: 'This sheet is printed already: its picture tells no spectra, so it is shown as under D50.',
+  lampOverPicture: 'What this sheet carries is known from its picture: how that changes under a lamp is a guess.',
   parting: 'Alike under one lamp, not under another:',
   nothingWorth: 'Nothing foreseen is left to read.',
   outsideScreen: '* more vivid than a screen can show; shown as near as it can.',

@@ -116,16 +116,19 @@ export const help = {
   orderBefore: 'A must be printed before B; as often as you like',
 
   recipeUsage:
-    'recipe JOB "L a b" [--on PAPER] [--over LAYER,…] [--pots INK,…] [--most N] [--retarder PERCENT] [--leftovers] [--left AMOUNTS] [--grams N] [--within N] [--json]',
+    'recipe JOB "L a b" [--on PAPER] [--ground N] [--layer LAYER] [--over LAYER,…|below] [--pots INK,…] [--most N] [--retarder PERCENT] [--leftovers] [--left AMOUNTS] [--shelf FILE] [--grams N] [--within N] [--json]',
   recipeSummary: 'finds what to mix for a wanted colour, fewest pots first',
   recipeColour: 'the wanted colour: Lab, D50, 2°',
-  recipeOver: 'over these layers, already printed',
+  recipeOver: 'over these layers, already printed; below: over what lies under the run of --layer where it covers most',
+  recipeLayer: 'the run that prints it, by id, name or number: its film is as thick as that run lays it',
+  recipeGround: 'on this ground of a printed sheet, as forecast numbers them',
+  recipeShelf: 'jars of this ink shelf count as well, as far as they last (with leftovers)',
   recipePots: 'from these pots only; if left out, from all inks of the job',
   recipeMost: 'at most so many pots (3 if left out)',
   recipeLeftovers: 'the pot from what is left in jars (leftGrams of the inks), with the least new ink',
   recipeLeft: 'the same, with what is left in the jars named: rest-of-water=80,ink=20',
   recipeGrams: 'how much is needed (100 if left out); shares too small to weigh are left out',
-  recipeWithin: 'with leftovers: the ΔE00 that is near enough (2 if left out)',
+  recipeWithin: 'with leftovers: the ΔE00 that is near enough (if left out 2; bold 8, light 3)',
   recipeRetarder: 'how much of the pot is kept for retarder',
 
   mixUsage: 'mix JOB LAYER [--grams N] [--scale STEP] [--json]',
@@ -241,6 +244,14 @@ export const help = {
   formWidth: 'true width of the form',
   formWith: 'the job that the form is added to',
   formOut: 'what is written: FILE.svg, or the FOLDER of a job',
+  lensUsage: 'lens --board a4|letter --out FILE.pdf, or lens PHOTO… --out FILE.json [--replace]',
+  lensSummary: 'prints a checked board, and reads a camera’s lens from photographs of it',
+  lensText:
+    'Once for a camera: print the board, lay it flat, photograph it five times or more (from the front, from each side, and filling the corners of the picture), with the zoom as it will be used. Give the file to trace with --lens.',
+  lensPhotos: 'photographs of the board, all from one camera',
+  lensBoard: 'writes the board itself, for paper of this size: a4 or letter',
+  lensOut: 'the board as PDF, or the lens that was read',
+
   traceUsage:
     'trace PHOTO --sheet SIZE | --board MM | --scan PPI | --mask MM | --keep-lens FILE [--out FILE.svg] [--smooth MM] [--corners "x,y x,y x,y x,y"] [--lens FILE] [--apart MM] [--openings] [--replace]',
   traceSummary: 'draws the outline of a real thing, photographed on a sheet of paper, at true size',
@@ -313,6 +324,9 @@ export const help = {
   separateMostInPot: 'at most so many inks in one pot (1 to 3; 2 if left out)',
   separateLayer: 'layer N (1 is printed first) is of this ink: 2=brick, or at a strength, 2=brick@40%. As often as you like',
   separateInPlace: 'layers that keep their place in the laydown',
+  separateWay: 'near to the picture (if left out), bold in large regions, or light: tones laid one inside the other, light to dark',
+  separateKey: 'the last layer is a key: darks and lines of the picture, in the darkest pot unless --layer says another',
+  separateWays: 'draws all three ways small beside the picture into a PNG file, says what each asks of the knife, and makes no job',
   separatePairs: 'window and piece of one cut as two layers: half the cutting',
   separateOver: 'the job’s layers are printed already: go on from them',
   separateOn: 'the paper it is planned on; if left out, the first',

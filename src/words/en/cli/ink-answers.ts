@@ -29,6 +29,9 @@ export const inkAnswers = {
   givesUp: ({ what }: { what: ListText }) => `gives up: ${what}`,
 
   // recipe
+  printedBy: ({ layer, under }: { layer: NameText; under: SayingText }) => `Printed by ${layer}, over: ${under}.`,
+  printedOver: ({ under }: { under: SayingText }) => `Over ${under}.`,
+  onTheSheet: 'nothing but the sheet',
   recipe: ({ parts, deltaE, lab }: { parts: ListText; deltaE: DeltaText; lab: LabText }) =>
     `${parts}, rest base: off by ΔE00 ${deltaE} (Lab ${lab})`,
   part: ({ share, ink }: { share: ShareText; ink: NameText }) => `${share} ${ink}`,
@@ -127,6 +130,11 @@ export const inkAnswers = {
     `${many(inks, 'ink', 'inks')}, ${many(papers, 'paper', 'papers')}, ${many(pots, 'pot', 'pots')}`,
 
   // trace
+  boardMade: ({ file }: { file: NameText }) => `${file}: the board, to be printed at 100 %`,
+  lensRead: ({ file, n, off }: { file: NameText; n: number; off: NumberText }) =>
+    `${file}: the lens, from ${many(n, 'photograph', 'photographs')}, met to ${off} pixels`,
+  fewBoards: ({ n }: { n: number }) =>
+    `Read from ${many(n, 'photograph', 'photographs')} only: three and more, with the board in all corners of the picture, tell the lens better.`,
   lensKept: ({ file, columns, rows, off }: { file: NameText; columns: number; rows: number; off: NumberText }) =>
     `${file}: the lens, from a board of ${columns} × ${rows} squares between its corners, met to ${off} pixels`,
   drawingIs: ({ file, size, n }: { file: NameText; size: LengthText; n: number }) =>
@@ -183,6 +191,23 @@ export const inkAnswers = {
     `Of the picture’s edges the print keeps ${kept}; ${invented} of its own are not in the picture (flat inks: ${flatKept}, ${flatInvented}).`,
   knifeAsked: ({ along, pieces, bridges, time }: { along: SayingText; pieces: number; bridges: number; time: TimeText }) =>
     `${along} to cut, ${many(pieces, 'piece', 'pieces')}, ${many(bridges, 'bridge', 'bridges')}, about ${time} with the knife`,
+  waysDrawn: ({ file, ways }: { file: NameText; ways: ListText }) => `${file}: from the left the picture, then ${ways}.`,
+  wayNear: 'near the picture',
+  wayBold: 'bold',
+  wayLight: 'by light and shade',
+  wayAsks: ({
+    time,
+    along,
+    kept,
+    invented,
+    deltaE,
+  }: {
+    time: TimeText;
+    along: SayingText;
+    kept: ShareText;
+    invented: ShareText;
+    deltaE: DeltaText;
+  }) => `about ${time} with the knife, ${along}; ${kept} of the edges kept, ${invented} made up; ΔE00 ${deltaE}`,
   outOfReach: ({ share, lost }: { share: ShareText; lost: DeltaText }) =>
     `${share} of the picture is out of these inks’ reach; cutting and bridging cost ΔE00 ${lost}`,
   moreKnife: ({ all }: { all: ListText }) => `more knife, less error: ${all}`,

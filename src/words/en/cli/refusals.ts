@@ -44,8 +44,9 @@ export const refusals = {
   sayMake: ({ kinds }: { kinds: ListText }) => `Name a drawing, or --make one of: ${kinds}.`,
   sayRead: 'Say silhouette, white, dark, or colours like #d04020.',
   figuresOf: ({ all }: { all: ListText }) => `Its figures are: ${all}.`,
+  boardPages: 'Use a4 or letter.',
   notALens: 'This file keeps no lens.',
-  keepLens: 'Write one with --keep-lens from a photograph of a checked board.',
+  keepLens: 'Write one with the command lens from photographs of its board.',
   noOpenings: 'The thing has no openings.',
   leaveOpenings: 'Leave --openings out.',
   noLine: 'The file holds no line that surrounds anything.',
@@ -123,6 +124,8 @@ export const refusals = {
   chooseAmong: ({ all }: { all: ListText }) => `Choose among ${all}.`,
   noSuchReach: ({ text }: { text: NameText }) => `“${text}” is not one of the ways.`,
   useReach: 'Use lightness, chroma, contrast or nearest.',
+  noSuchWay: ({ text }: { text: NameText }) => `A picture can’t be taken “${text}”.`,
+  useWay: 'Use near, bold or light.',
 
   // Places on a picture
   notABox: ({ text }: { text: NameText }) => `“${text}” is not a part of a picture.`,

@@ -1,10 +1,16 @@
 import type { ListText, NameText } from '../../text.ts';
+import { many } from '../grammar.ts';
 
 /** Questions a printmaker asks. */
 export const asks = {
   // Which paper, which layer
   noPaperRead: 'The job has no paper that was read.',
   noSuchPaper: ({ paper }: { paper: NameText }) => `The job has no paper “${paper}” that was read.`,
+  noSuchGround: ({ n, paper }: { n: number; paper: NameText }) => `“${paper}” has no ground ${n}.`,
+  groundsAre: ({ n }: { n: number }) => many(n, 'It has one ground: 1.', `Its grounds are numbered 1 to ${n}, the broadest first.`),
+  paperNotPrinted: 'Grounds are the colours of a sheet that carries an earlier print, with its picture.',
+  belowWhat: 'What lies below is asked for, and no run is named.',
+  nameTheRun: 'Name the run that prints the colour.',
   readPaper: 'Read a paper first.',
   noSuchLayer: ({ layer }: { layer: NameText }) => `The job has no layer “${layer}”.`,
   addLayer: 'Add a layer first.',

@@ -11,6 +11,8 @@ export const colour = {
   lampNeutral: 'Neutral LED (B3)',
   lampCold: 'Cold LED (B5)',
   barePaper: 'bare paper',
+  groundItself: ({ n }: { n: number }) => `ground ${n}`,
+  onGround: ({ what, n }: { what: SayingText; n: number }) => `${what} on ground ${n}`,
   parts: ({
     one,
     other,

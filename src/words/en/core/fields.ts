@@ -1,6 +1,7 @@
 /** What each field of the job means, by its name: for `laydown explain`, and for docs/job-schema.json. */
 export const fields = {
   schemaVersion: 'Which version of the format the job is written in.',
+  print: 'What tells this print from every other, also from one of the same title: its count at the press goes by it.',
   title: 'What the print is called.',
   maker: 'Who makes it, as it stands on the pages.',
   units: 'Whether lengths are told in millimetres or inches; the file itself holds millimetres.',
@@ -214,6 +215,8 @@ export const fields = {
   pots: 'Inks to choose from.',
   wishes: 'What is decided about each layer.',
   placeFixed: 'Whether it keeps its place in the order.',
+  way: 'How the picture is taken: near to it, bold in fewer and larger regions, or by light and shade in tones one inside the other.',
+  key: 'Whether the last layer is a key: darks and lines of the picture in the darkest pot.',
   cutPairs: 'Whether window and piece of each cut make two layers.',
   metres: 'The most to cut.',
   minutes: 'The longest that cutting may take.',

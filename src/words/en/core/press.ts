@@ -57,6 +57,8 @@ export const press = {
     `After sheet ${sheet}: stencil ${stencil} of ${of}${n > 0 ? `, check the register on ${many(n, 'offcut', 'offcuts')}` : ''}.`,
   changeBeforeFirst: ({ n, stencil, of }: { n: number; stencil: number; of: number }) =>
     `After the set-up sheets: stencil ${stencil} of ${of}${n > 0 ? `, check the register on ${many(n, 'offcut', 'offcuts')}` : ''}.`,
+  changeOften: ({ sheets, n, of }: { sheets: ListText; n: number; of: number }) =>
+    `The next of ${of} stencils after each of sheets ${sheets}${n > 0 ? `; check the register on ${many(n, 'offcut', 'offcuts')} each time` : ''}.`,
   fineShapes: ({ share, times, counted }: { share: ShareText; times: NumberText; counted: NumberText }) =>
     `Fine shapes: ${share} of the print lies in the ridge along its edges. Film up to ${times} times as thick: darker (the forecast counts on ${counted} times), and slower to dry.`,
   changeScreen: ({ mesh }: { mesh: NameText }) => `Change the screen: mesh ${mesh}.`,

@@ -24,6 +24,11 @@ export const separate = {
     `${many(layers, 'layer does', 'layers do')} not make pairs: each cut gives a window and a piece.`,
   askForEven: ({ more, fewer }: { more: number; fewer: number }) => `Ask for ${fewer} or ${more} layers, or for single cuts.`,
   askForTwo: 'Ask for 2 layers, or for single cuts.',
+  tonesNotPaired: 'Tones that lie one inside the other can’t be window and piece of one cut.',
+  keyNotPaired: 'A key layer can’t be half of a cut pair.',
+  singleCuts: 'Ask for single cuts, or for the picture another way.',
+  keyAlone: 'With one layer there is nothing for a key to be laid on.',
+  moreForKey: 'Ask for two layers or more, or go without a key.',
   moreWishesThanLayers: ({ wishes, layers }: { wishes: number; layers: number }) =>
     `${many(wishes, 'layer is', 'layers are')} described, but only ${layers} asked for.`,
   moreLayersOrFewerWishes: 'Ask for more layers, or drop some of those described.',

@@ -30,6 +30,12 @@ export const stencil = {
   dropped: ({ n, first }: { n: number; first: LengthText }) =>
     `${many(n, 'hairline', 'hairlines')} of paper could not hold and ${n === 1 ? 'was' : 'were'} left out, ${which(n, 'at', 'the first at')} ${first}.`,
   muchLost: ({ lost }: { lost: ShareText }) => `Mending takes ${lost} of what is drawn: too fine for this material at this size.`,
+  coarser: ({ n, first, area }: { n: number; first: LengthText; area: AreaText }) =>
+    `In ${many(n, 'place', 'places')}, ${which(n, 'at', 'the first at')} ${first}, nothing finer could hold or be cut: what was too fine there went, ${area} in all.`,
+  linesBroader: ({ n }: { n: number }) =>
+    `This drawing is made of lines too fine for a knife: ${many(n, 'stretch', 'stretches')} of them became as broad as it can cut.`,
+  linesTogether: ({ n, area, part }: { n: number; area: AreaText; part: ShareText }) =>
+    `This drawing is made of lines too fine for a knife. Drawn as broad as it can cut they meet: ${many(n, 'field', 'fields')} between them ${n === 1 ? 'prints' : 'print'} too, ${area} or ${part} of all that prints.`,
   keepHairlines: 'Look at the proof. To keep them, make the form larger or draw them broader.',
   lookOrEnlarge: 'Look at the proof, or make the form larger.',
   marginTooSmall: ({ least }: { least: LengthText }) => `The sheet leaves less than ${least} around the image; it was made larger.`,
@@ -42,26 +48,28 @@ export const stencil = {
   notCutAsItIs: 'A stencil that does not hold is not written as a cut file.',
   takeAnOffer: 'Take one of the ways out shown at Stencils, or mend the marked places.',
   offerClose: ({ n, first, area }: { n: number; first: LengthText; area: AreaText }) =>
-    `Close ${many(n, 'opening', 'openings')}, ${which(n, 'at', 'the first at')} ${first}: ${area} less ink`,
+    `Close ${many(n, 'opening', 'openings')}, ${which(n, 'at', 'the first at')} ${first}: ${area} less ink.`,
   offerCloseSeen: ({ n, first, area, shows }: { n: number; first: LengthText; area: AreaText; shows: DeltaText }) =>
-    `Close ${many(n, 'opening', 'openings')}, ${which(n, 'at', 'the first at')} ${first}: ${area} less ink, seen as ${shows}`,
-  offerCloseAll: ({ area }: { area: AreaText }) => `Close every opening that no knife can cut: ${area} less ink`,
+    `Close ${many(n, 'opening', 'openings')}, ${which(n, 'at', 'the first at')} ${first}: ${area} less ink, seen as ΔE00 ${shows}.`,
+  offerCloseAll: ({ area }: { area: AreaText }) => `Close every opening that no knife can cut: ${area} less ink.`,
   offerCloseAllSeen: ({ area, shows }: { area: AreaText; shows: DeltaText }) =>
-    `Close every opening that no knife can cut: ${area} less ink, seen as ${shows}`,
+    `Close every opening that no knife can cut: ${area} less ink, seen as ΔE00 ${shows}.`,
   offerCoarser: ({ more, less }: { more: AreaText; less: AreaText }) =>
-    `Leave out all that is too fine, paper as well as openings: ${more} more ink, ${less} less`,
-  offerDropAll: ({ area }: { area: AreaText }) => `Leave out all paper that is too fine to hold: ${area} more ink`,
+    `Leave out all that is too fine, paper as well as openings: ${more} more ink, ${less} less.`,
+  offerCoarserThere: ({ n, first, more, less }: { n: number; first: LengthText; more: AreaText; less: AreaText }) =>
+    `Leave out what is too fine in ${many(n, 'place', 'places')}, ${which(n, 'at', 'the first at')} ${first}: ${more} more ink, ${less} less.`,
+  offerDropAll: ({ area }: { area: AreaText }) => `Leave out all paper that is too fine to hold: ${area} more ink.`,
   offerDropAllSeen: ({ area, shows }: { area: AreaText; shows: DeltaText }) =>
-    `Leave out all paper that is too fine to hold: ${area} more ink, seen as ${shows}`,
+    `Leave out all paper that is too fine to hold: ${area} more ink, seen as ΔE00 ${shows}.`,
   offerDrop: ({ n, first, area }: { n: number; first: LengthText; area: AreaText }) =>
-    `Leave out ${many(n, 'detail', 'details')} of paper, ${which(n, 'at', 'the first at')} ${first}: ${area} more ink`,
+    `Leave out ${many(n, 'detail', 'details')} of paper, ${which(n, 'at', 'the first at')} ${first}: ${area} more ink.`,
   offerDropSeen: ({ n, first, area, shows }: { n: number; first: LengthText; area: AreaText; shows: DeltaText }) =>
-    `Leave out ${many(n, 'detail', 'details')} of paper, ${which(n, 'at', 'the first at')} ${first}: ${area} more ink, seen as ${shows}`,
+    `Leave out ${many(n, 'detail', 'details')} of paper, ${which(n, 'at', 'the first at')} ${first}: ${area} more ink, seen as ΔE00 ${shows}.`,
   offerFirmer: ({ material, paper, opening }: { material: SayingText; paper: LengthText; opening: LengthText }) =>
-    `Cut it from a firmer material (${material}: bridges of ${paper}, openings of ${opening})`,
-  offerLarger: ({ by }: { by: ShareText }) => `Make the drawing larger, to ${by} of its size`,
+    `Cut it from a firmer material (${material}: bridges of ${paper}, openings of ${opening}).`,
+  offerLarger: ({ by }: { by: ShareText }) => `Make the drawing larger, to ${by} of its size.`,
   offerLargerThanImage: ({ by }: { by: ShareText }) =>
-    `Make the drawing larger, to ${by} of its size; it will reach past the image, which has to grow with it`,
+    `Make the drawing larger, to ${by} of its size; it will reach past the image, which has to grow with it.`,
   neckTooThin: 'a neck too thin',
   pieceTooThin: 'a piece too thin all over',
   pointTooThin: 'a long thin point',

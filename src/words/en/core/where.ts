@@ -170,6 +170,7 @@ export const where = {
 
   // The job as a whole.
   format: 'the format of the job',
+  print: 'what tells the print from others',
   title: 'the title of the job',
   maker: 'the maker’s name',
   units: 'the units of the job',
@@ -427,6 +428,8 @@ export const where = {
   wishes: 'what is decided about the layers from the picture',
   placeFixed: whether('keeps its place'),
   overLayers: 'whether the picture goes over the job’s own layers',
+  way: 'how the picture is taken',
+  keyLayer: 'whether the last layer of the picture is a key',
   cutPairs: 'whether the picture is printed in cut pairs',
   knifeBudget: 'the limits of the knife work',
   knifeMetres: 'the metres the knife may take',

@@ -26,6 +26,11 @@ export const packet = {
   onRuler: ({ line }: { line: LengthText }) => `${line} on the ruler? If not, print again at 100 %.`,
   onRulerInches: ({ millimetres, line }: { millimetres: NumberText; line: LengthText }) =>
     `${millimetres} mm = ${line} on the ruler? If not, print again at 100 %.`,
+  lensBoard: 'Board for a camera’s lens',
+  lensMeasure: ({ line, square }: { line: LengthText; square: LengthText }) =>
+    `Print at 100 %. Measure the line: ${line}; then a square is ${square} wide. If it is not, give the squares their true width.`,
+  lensHow:
+    'Glue the sheet to something flat. Photograph it five times or more, with the zoom as it will be used: from the front, tilted to each side, and once filling each corner of the picture. Every photograph shows the whole board, sharp and evenly lit.',
   facesMesh: 'The side you see faces the mesh.',
   printedSideToMesh: 'Printed side faces the mesh.',
 
@@ -90,6 +95,8 @@ export const packet = {
   showOn: ({ paper }: { paper: NameText }) => `The print on ${paper}`,
   showAfter: ({ run, layer }: { run: NumberText; layer: NameText }) => `The sheet after run ${run}, ${layer}`,
   showRuns: 'Run by run',
+  showLight: 'In other light',
+  showLit: ({ paper, lamp }: { paper: NameText; lamp: SayingText }) => `The print on ${paper}. ${lamp}`,
   showForeseen: 'Foreseen from readings, not photographed. Screens do not show these colours truly.',
   proof: ({ paper }: { paper: NameText }) => `the print on ${paper}, true size`,
   proofAfter: ({ paper, run }: { paper: NameText; run: number }) => `${paper} after run ${run}`,

@@ -107,6 +107,12 @@ export const recordPages = {
   notedOf: ({ paper, note }: { paper: NameText; note: SayingText }) => `${paper}: ${note}`,
   partingHead: 'Alike under one lamp, not under another',
   overlapsOn: ({ paper }: { paper: NameText }) => `Overlaps on ${paper}`,
+  overlapsOnGrounds: ({ paper }: { paper: NameText }) => `On what ${paper} carries`,
+  ground: ({ n, share }: { n: number; share: ShareText }) => `Ground ${n}, ${share}`,
+  otherLight: 'In other light',
+  otherLightIs: 'as eyes used to each lamp see it',
+  changesMost: ({ what, lamp, deltaE }: { what: SayingText; lamp: SayingText; deltaE: DeltaText }) =>
+    `${lamp}: ${what} changes most, by ΔE00 ${deltaE}.`,
   coverArea: ({ n }: { n: number }) => `${n} that cover area`,
   howToReadIt: 'How to read it',
   layerOpen: ({ run, layer }: { run: number; layer: NameText }) => `${run}  ${layer} (open)`,

@@ -17,7 +17,7 @@ import { keepSightAnswer } from './ink/sight.ts';
 import { sheetCodesAnswer } from './ink/sheet-codes.ts';
 import { splitAnswer } from './ink/split.ts';
 import { stockFileAnswer } from './cut/stock-file.ts';
-import { traceAnswer } from './cut/trace.ts';
+import { lensBoardAnswer, traceAnswer } from './cut/trace.ts';
 import { wedgeAnswer } from './cut/wedge.ts';
 import type { Work } from './room.ts';
 
@@ -40,6 +40,7 @@ export const answers: { readonly [Q in Question]: Work<Q> } = {
   pencil: pencilAnswer,
   byColour: byColourAnswer,
   trace: traceAnswer,
+  lensBoard: lensBoardAnswer,
   film: filmAnswer,
   wedge: wedgeAnswer,
   lines: linesAnswer,

@@ -17,10 +17,10 @@ interface InstallOffer extends Event {
 }
 
 /**
- * Keeps Laydown on this machine once the page rests after its start. A newer one is announced and waits until it is
+ * Keeps Laydown on this machine once the page has `rested` after its start. A newer one is announced and waits until it is
  * taken; `beforehand` writes what lies on the bench and says whether it is safe.
  */
-export function keepOffline(beforehand: () => Promise<boolean>): Offline {
+export function keepOffline(rested: Promise<void>, beforehand: () => Promise<boolean>): Offline {
   const ready = signal(false);
   const newer = signal(false);
   const offer = signal<InstallOffer | null>(null);
@@ -58,9 +58,7 @@ export function keepOffline(beforehand: () => Promise<boolean>): Offline {
     const begin = (): void => {
       container.register(new URL('sw.js', document.baseURI), { updateViaCache: 'none' }).then(watch, () => undefined);
     };
-    const rested = (): void => void setTimeout(begin, 600);
-    if (document.readyState === 'complete') rested();
-    else addEventListener('load', rested, { once: true });
+    void rested.then(begin);
   }
 
   return {

@@ -133,6 +133,7 @@ function UndoRedo({ bench }: { readonly bench: Bench }) {
         onClick={() => bench.undo()}
       >
         {w.undo}
+        {back && <small class="undo-step">{sayStep(back)}</small>}
       </button>
       <button
         type="button"

@@ -11,7 +11,7 @@ export function LanguageSwitch() {
       <legend class="unseen">{words().shell.language}</legend>
       {languages.map((l) => (
         <label key={l.id} lang={l.id}>
-          <input type="radio" name={name} value={l.id} checked={l.id === language.value} onChange={() => chooseLanguage(l.id)} />
+          <input type="radio" name={name} value={l.id} checked={l.id === language.value} onChange={() => void chooseLanguage(l.id)} />
           <span>{l.name}</span>
         </label>
       ))}

@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { problem } from '../../../core/problem.ts';
 import { left, right } from '../compare/state.ts';
-import { name as asName, say } from '../../../words/index.ts';
+import { name as asName, say } from '../../../words/one-language.ts';
 import type { KeptVersion } from '../../store/keep/keep.ts';
 import { storagePromised } from '../../store/keep/persist.ts';
 import { language, sayVersion, words } from '../../store/words.ts';

@@ -58,10 +58,11 @@ export function printFrom(kept: Snapshot, what: 'copy' | 'next', titles: readonl
   const w = words().prints;
   const wish = what === 'copy' ? w.copyTitle(kept.job.title) : w.nextTitle(kept.job.title);
   const make = what === 'copy' ? copyOfPrint : nextPrint;
-  return make(kept, freshTitle(wish, titles));
+  const made = make(kept, freshTitle(wish, titles));
+  return { ...made, job: { ...made.job, print: crypto.randomUUID() } };
 }
 
-/** Counts at the press go by title, so no two prints share one. */
+/** No two prints on the wall are called the same. */
 function freshTitle(wish: string, taken: readonly string[]): string {
   const short = wish.slice(0, 190);
   for (let n = 1; ; n++) {

@@ -96,6 +96,9 @@ export function SheetsPart({ bench, plan }: PartProps) {
             max={200}
             onSet={(v) => setEdition(bench, 'hors-commerce', { horsCommerce: Math.round(v) })}
           />
+          <span>
+            {w.proofsNamed} <Why of={w.proofsNamed}>{w.proofsWhy}</Why>
+          </span>
           <label class="length-field">
             <span class="length-label">{w.papersAre}</span>
             <select

@@ -1,7 +1,7 @@
 import { words } from '../../store/words.ts';
+import { later } from '../../ui/later.tsx';
 import { unplanned, type Station } from '../station.ts';
 import { openPart } from './at.ts';
-import { EditionView } from './EditionView.tsx';
 
 export const editionStation: Station = {
   id: 'edition',
@@ -26,5 +26,5 @@ export const editionStation: Station = {
   lookAt: ({ part }) => {
     if (part !== undefined) openPart.value = part;
   },
-  View: EditionView,
+  view: later(() => import('./EditionView.tsx').then((m) => m.EditionView)),
 };

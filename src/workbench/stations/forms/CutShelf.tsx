@@ -38,7 +38,7 @@ export function CutTiles({ bench, cutId }: { readonly bench: Bench; readonly cut
                 class="tile tile-cut"
                 aria-pressed={cut.id === cutId}
                 aria-label={`${w.cutOf(cut.name)}: ${served.length > 0 ? w.prints(served) : w.printsNothing}`}
-                onClick={() => takeCut(cut.id)}
+                onClick={() => takeCut(cut.id, cut.parts.length === 1 ? 0 : null)}
               >
                 <svg class="tile-picture" viewBox={`0 0 ${widthMm} ${heightMm}`} aria-hidden="true">
                   <rect class="tile-sheet" width={widthMm} height={heightMm} />

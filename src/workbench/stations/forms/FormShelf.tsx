@@ -10,11 +10,11 @@ import { bringDrawings, broughtProblems } from './found/bring.ts';
 import { newCut, newPart, withParts } from './edits.ts';
 import { MadeNumbers, MakeShape } from './found/MakeShape.tsx';
 import { Pencil } from './found/Pencil.tsx';
-import { takePhotograph } from './found/PhotoTrace.tsx';
+import { takePhotograph } from './found/photograph.ts';
 import { ReadAs } from './found/ReadAs.tsx';
 import { inHand, takeForm } from './state.ts';
 
-/** What is wrong with a drawing is brought into sight: the shelf may be long, or far from where the drawing was dropped. */
+/** What is wrong with a drawing, or to be done with a form just taken, is brought into sight: the shelf may be long, or far from where the drawing was dropped. */
 const showIt = (at: HTMLElement | null): void => {
   at?.scrollIntoView({ block: 'nearest' });
 };
@@ -167,7 +167,7 @@ function FormInHand({
   };
   return (
     <>
-      <div class="row form-in-hand">
+      <div class="row form-in-hand" key={form.id} ref={showIt}>
         {cut && (
           <button type="button" class="button button-strong" onClick={onto}>
             {w.ontoCut(cut.name)}

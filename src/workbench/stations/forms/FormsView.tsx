@@ -11,7 +11,8 @@ import { CutInHand, CutTiles, TakeCutAway } from './CutShelf.tsx';
 import { FormShelf } from './FormShelf.tsx';
 import { ImageNumbers } from './place/ImageNumbers.tsx';
 import { PartNumbers } from './place/PartNumbers.tsx';
-import { photograph, PhotoTrace, takePhotograph } from './found/PhotoTrace.tsx';
+import { photograph, takePhotograph } from './found/photograph.ts';
+import { PhotoTrace } from './found/PhotoTrace.tsx';
 import { groundOf, sayMeasure, SheetDrawing } from './SheetDrawing.tsx';
 import { catching, cutInHand, inHand, measuring, printBelow, shownPxPerMm, zoom } from './state.ts';
 

@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { mmPerInch, type LengthUnits } from '../../ui/fields/units.ts';
 import { LengthField } from '../../ui/fields/LengthField.tsx';
+import { UnitChoice } from '../../ui/fields/UnitChoice.tsx';
 import { words } from '../../store/words.ts';
 import { newJobText, type NewJobWishes } from './new-job.ts';
 
@@ -34,20 +35,7 @@ export function NewJob({ onStart }: { readonly onStart: (jobText: string) => voi
           <span>{w.newTitle}</span>
           <input class="text" value={title} maxLength={200} onInput={(e) => set({ title: e.currentTarget.value })} />
         </label>
-        <fieldset class="choices">
-          <legend class="unseen">{w.units}</legend>
-          {(['mm', 'in'] satisfies LengthUnits[]).map((u) => (
-            <label key={u} class="choice-mark">
-              <input
-                type="radio"
-                name="new-units"
-                checked={units === u}
-                onChange={() => set({ units: u, ...(untouched ? usual[u] : {}) })}
-              />
-              <span>{u === 'mm' ? w.mm : w.inch}</span>
-            </label>
-          ))}
-        </fieldset>
+        <UnitChoice units={units} onChange={(u) => set({ units: u, ...(untouched ? usual[u] : {}) })} />
       </div>
       <div class="nums">
         {field(w.imageWidth, imageMm[0], (mm) => set({ imageMm: [mm, imageMm[1]] }))}

@@ -43,6 +43,12 @@ export function withoutCut(job: Job, cutId: string): Job {
   };
 }
 
+/** Without cuts that hold this form alone and print nothing. */
+export function withoutIdleCuts(job: Job, form: string): Job {
+  const idle = job.cuts.filter((cut) => cut.parts.every((p) => p.form === form) && !job.layers.some((l) => l.cut === cut.id));
+  return idle.reduce((left, cut) => withoutCut(left, cut.id), job);
+}
+
 /** A part taken off its cut; with its last part a cut goes too. */
 export function withoutPart(job: Job, cutId: string, index: number): Job {
   const cut = job.cuts.find((c) => c.id === cutId);

@@ -1,6 +1,6 @@
 import { words } from '../../store/words.ts';
+import { later } from '../../ui/later.tsx';
 import type { Station } from '../station.ts';
-import { FormsView } from './FormsView.tsx';
 import { takeCut, takeForm } from './state.ts';
 
 export const formStation: Station = {
@@ -20,5 +20,5 @@ export const formStation: Station = {
     if (part === 'cut' && id !== undefined) takeCut(id);
     if (part === 'form' && id !== undefined) takeForm(id);
   },
-  View: FormsView,
+  view: later(() => import('./FormsView.tsx').then((m) => m.FormsView)),
 };

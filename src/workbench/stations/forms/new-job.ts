@@ -17,6 +17,7 @@ export function newJobText({ title, units, imageMm, sheetMm, starter = false }: 
   const w = words().forms;
   return JSON.stringify({
     schemaVersion: currentSchemaVersion,
+    print: crypto.randomUUID(),
     title,
     units,
     image: { widthMm: imageMm[0], heightMm: imageMm[1] },

@@ -6,7 +6,7 @@ import { sayNumber } from '../../ui/fields/units.ts';
 import { PaperSwitch } from '../../ui/proof/PaperSwitch.tsx';
 import { Why } from '../../ui/fields/Why.tsx';
 import { sayDelta } from '../../ui/fields/format.ts';
-import { listed } from '../../../words/index.ts';
+import { listed } from '../../../words/one-language.ts';
 import { told, words } from '../../store/words.ts';
 import { takeOrder } from './edits.ts';
 import { refuse, type InkPartProps } from './state.ts';

@@ -23,6 +23,8 @@ export function WantedPart({ bench, plan, paper, job }: InkPartProps) {
   const pointed = useSignal<number | null>(null);
   const wanted = useSignal<Lab | null>(job.wanted[0]?.lab ?? null);
   const overlap = useSignal<readonly string[]>(job.wanted[0]?.layers ?? []);
+  /** The ground of a printed sheet that was pointed at. */
+  const ground = useSignal<number | null>(null);
   const over = useSignal<readonly string[]>((job.wanted[0]?.layers ?? []).slice(0, -1));
   const most = useSignal(3);
   const retarder = useSignal(0);
@@ -32,6 +34,8 @@ export function WantedPart({ bench, plan, paper, job }: InkPartProps) {
     plan.layers.find((l) => l.id === top) ?? plan.layers.find((l) => l.inkId === null) ?? plan.layers[plan.layers.length - 1];
   const target = useSignal<string | null>(null);
   const useLayer = plan.layers.find((l) => l.id === target.value) ?? layerFor;
+  // Another paper has other grounds.
+  const onGround = ground.value !== null && paper.grounds?.colours[ground.value] ? ground.value : null;
   const { answer, problems } = useAnswer(
     bench,
     'recipe',
@@ -40,19 +44,23 @@ export function WantedPart({ bench, plan, paper, job }: InkPartProps) {
       paperId: paper.id,
       over: over.value,
       layer: useLayer?.id,
+      ...(onGround === null ? {} : { ground: onGround }),
       mostPots: most.value,
       retarderShare: retarder.value / 100,
     },
-    [lab?.join(), over.value.join(), useLayer?.id, most.value, retarder.value, paper.id, job.inks, job.layers],
+    [lab?.join(), over.value.join(), onGround, useLayer?.id, most.value, retarder.value, paper.id, job.inks, job.layers],
   );
-  const pick = (code: number | null, held: boolean): void => {
+  const pick = (code: number | null, held: boolean, pixel: number | null): void => {
     pointed.value = code;
     const found = held && code !== null ? paper.overlaps.find((o) => o.code === code) : undefined;
     if (!found) return;
-    wanted.value = found.lab;
+    const at = pixel === null ? null : (paper.grounds?.regions[pixel] ?? null);
+    const there = at === null ? undefined : paper.grounds?.colours[at].overlaps.find((o) => o.code === code);
+    ground.value = there ? at : null;
+    wanted.value = (there ?? found).lab;
     overlap.value = found.layers;
     over.value = found.layers.slice(0, -1);
-    bench.announce(`${w.wanted}: ${sayLab(found.lab)}`);
+    bench.announce(`${w.wanted}: ${sayLab((there ?? found).lab)}`);
   };
   const decided = plan.layers.filter((l) => l.inkId !== null);
   return (
@@ -97,6 +105,25 @@ export function WantedPart({ bench, plan, paper, job }: InkPartProps) {
             </label>
           ))}
         </fieldset>
+        {paper.grounds && (
+          <fieldset class="ink-chips">
+            <legend>{words().overlaps.grounds}</legend>
+            {[null, ...paper.grounds.colours.keys()].map((at) => (
+              <label key={at} class="ink-chip">
+                <input
+                  type="radio"
+                  name="wanted-ground"
+                  checked={onGround === at}
+                  onChange={() => {
+                    ground.value = at;
+                  }}
+                />
+                <i class="ground-colour" style={{ background: at === null ? paper.swatch.srgb : paper.grounds?.colours[at].srgb }} />{' '}
+                {at === null ? words().overlaps.barePaper : words().overlaps.groundNo(at + 1)}
+              </label>
+            ))}
+          </fieldset>
+        )}
         <div class="fields">
           <CountField
             label={w.mostPots}
@@ -192,7 +219,9 @@ export function WantedPart({ bench, plan, paper, job }: InkPartProps) {
             {answer.problems.length > 0 && <ProblemList problems={answer.problems} />}
           </>
         )}
-        {lab && <Leftovers bench={bench} plan={plan} job={job} paper={paper} wanted={lab} over={over.value} layer={useLayer} />}
+        {lab && (
+          <Leftovers bench={bench} plan={plan} job={job} paper={paper} wanted={lab} over={over.value} ground={onGround} layer={useLayer} />
+        )}
         {lab && overlap.value.length > 0 && (
           <button type="button" class="button button-box" onClick={() => pinWanted(bench, overlap.value, lab, paper.id)}>
             {w.pin}: {overlap.value.map((id) => plan.layers.find((l) => l.id === id)?.name ?? id).join(' + ')}

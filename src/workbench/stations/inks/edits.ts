@@ -4,7 +4,7 @@ import type { Job, JobInk, JobPotLog, JobReading } from '../../../core/job/index
 import { letDownParts } from '../../../core/plan/index.ts';
 import type { Bench } from '../../store/bench.ts';
 import { withLayer } from '../../store/edits.ts';
-import { say } from '../../../words/index.ts';
+import { say } from '../../../words/one-language.ts';
 import { step, told, words } from '../../store/words.ts';
 import type { InkField } from '../../../words/en/bench/inks.ts';
 

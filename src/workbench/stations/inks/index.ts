@@ -1,6 +1,6 @@
 import { words } from '../../store/words.ts';
+import { later } from '../../ui/later.tsx';
 import type { Station } from '../station.ts';
-import { InksView } from './InksView.tsx';
 import { at } from './state.ts';
 
 export const inkStation: Station = {
@@ -17,5 +17,5 @@ export const inkStation: Station = {
     if (part !== undefined) at.part.value = part;
     if (part === 'shelf' && id !== undefined) at.ink.value = id;
   },
-  View: InksView,
+  view: later(() => import('./InksView.tsx').then((m) => m.InksView)),
 };

@@ -1,6 +1,6 @@
 import { words } from '../../store/words.ts';
+import { later } from '../../ui/later.tsx';
 import type { Station } from '../station.ts';
-import { LaydownView } from './LaydownView.tsx';
 
 export const laydownStation: Station = {
   id: 'laydown',
@@ -14,5 +14,5 @@ export const laydownStation: Station = {
       needs: layers.length === 0 ? w.needsRuns : open.length > 0 ? w.needsInk(open.map((l) => l.name)) : null,
     };
   },
-  View: LaydownView,
+  view: later(() => import('./LaydownView.tsx').then((m) => m.LaydownView)),
 };

@@ -47,6 +47,7 @@ export function OverlapsView({ bench }: StationProps) {
             plan={plan}
             paper={paper}
             shown={shown}
+            lamp={lamp.value}
             onPoint={(code, press, pixel) => {
               const at = pixel === null ? null : (paper.grounds?.regions[pixel] ?? null);
               // Let go of the proof, the ground that was held stays in sight.
@@ -94,7 +95,7 @@ export function OverlapsView({ bench }: StationProps) {
             </select>
           </label>
         </div>
-        {paper.lights.length > 0 && <Lamps plan={plan} paper={paper} lamp={lamp} held={held.value} onShow={hold} />}
+        {paper.lights.length > 0 && <Lamps plan={plan} paper={asJudged ?? paper} lamp={lamp} held={held} region={region} />}
         {paper.grounds && <Grounds plan={plan} paper={paper} shown={shown} held={held} region={region} />}
         <WorthReading plan={plan} paper={paper} held={held.value} onShow={hold} />
         <Spread bench={bench} plan={plan} paper={asJudged ?? paper} held={held.value} onShow={hold} />

@@ -1,6 +1,6 @@
 import { words } from '../../store/words.ts';
+import { later } from '../../ui/later.tsx';
 import { unplanned, type Station } from '../station.ts';
-import { OverlapsView } from './OverlapsView.tsx';
 
 export const overlapStation: Station = {
   id: 'overlaps',
@@ -11,5 +11,5 @@ export const overlapStation: Station = {
     const n = bench.paper.value?.overlaps.filter((o) => o.areaMm2 > 0).length ?? 0;
     return { knows: w.knows(n), needs: n > 1 ? null : w.needsPrint };
   },
-  View: OverlapsView,
+  view: later(() => import('./OverlapsView.tsx').then((m) => m.OverlapsView)),
 };

@@ -1,6 +1,6 @@
 import { type JobPicture, type PictureMark, mostMarks, newPicture } from '../../../core/job/index.ts';
 import { problem, ProblemError } from '../../../core/problem.ts';
-import { name as asName, say } from '../../../words/index.ts';
+import { name as asName, say } from '../../../words/one-language.ts';
 import type { Bench } from '../../store/bench.ts';
 import { step, words } from '../../store/words.ts';
 import type { PictureField } from '../../../words/en/bench/picture.ts';

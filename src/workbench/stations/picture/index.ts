@@ -1,12 +1,9 @@
 import { potsOf } from '../../../core/asks/index.ts';
 import { sayDelta } from '../../ui/fields/format.ts';
 import { words } from '../../store/words.ts';
+import { later } from '../../ui/later.tsx';
 import type { Station } from '../station.ts';
-import { PictureView } from './PictureView.tsx';
-import { making, openPart, pictureClient } from './state.ts';
-
-/** The worker and what it reads pictures with come with the page: nothing is asked for after it has loaded. */
-if (typeof Worker !== 'undefined') setTimeout(pictureClient, 0);
+import { making, openPart } from './state.ts';
 
 export const pictureStation: Station = {
   id: 'picture',
@@ -27,5 +24,5 @@ export const pictureStation: Station = {
   lookAt: ({ part }) => {
     if (part !== undefined) openPart.value = part;
   },
-  View: PictureView,
+  view: later(() => import('./PictureView.tsx').then((m) => m.PictureView)),
 };

@@ -2,13 +2,13 @@ import { signal } from '@preact/signals';
 import type { Job, PictureMark } from '../../../core/job/index.ts';
 import type { WeightName } from '../../../core/separate/index.ts';
 import type { Problem } from '../../../core/problem.ts';
-import { say } from '../../../words/index.ts';
+import { say } from '../../../words/one-language.ts';
 import type { Bench } from '../../store/bench.ts';
 import { sayDelta } from '../../ui/fields/format.ts';
 import { faultsOf } from '../../engine/faults.ts';
 import { words } from '../../store/words.ts';
 import { createPictureClient, type PictureClient } from './worker/client.ts';
-import type { ReadPicture, ShownDraft, ShownSeparation } from './worker/protocol.ts';
+import type { ReadPicture, ShownDraft, ShownSeparation, ShownWay } from './worker/protocol.ts';
 
 /** The picture in the worker's hands, by the very bytes of its attachment. */
 export interface InHand {
@@ -36,6 +36,13 @@ export interface Making {
 }
 export const making = signal<Making | null>(null);
 
+/** The ways that the picture can be taken, as far as they are drawn. */
+export interface WaysDrawn {
+  readonly key: string;
+  readonly ways: readonly ShownWay[];
+}
+export const waysDrawn = signal<WaysDrawn | null>(null);
+
 export const openPart = signal('picture');
 export const onPicture = signal<'crop' | 'mark'>('crop');
 export const brush = signal<{ readonly weight: WeightName; readonly radius: number }>({ weight: 'more', radius: 0.03 });
@@ -52,6 +59,7 @@ export function strikeOf(result: ShownSeparation): Uint8Array | null {
 
 let client: PictureClient | null = null;
 let stopper: (() => void) | null = null;
+let stopWays: (() => void) | null = null;
 
 /** The pictures' worker. Started soon after the page, so that nothing is asked for later. */
 export function pictureClient(): PictureClient {
@@ -84,6 +92,8 @@ export async function followPicture(bench: Bench): Promise<void> {
 /** Reads a picture and takes it in hand. Throws `ProblemError`; then the one before stays in hand. */
 export async function readInto(bytes: Uint8Array, name: string): Promise<ReadPicture> {
   stop();
+  stopWays?.();
+  waysDrawn.value = null;
   reading.value = true;
   try {
     const read = await pictureClient().ask('read', { bytes, name }).answer;
@@ -111,12 +121,55 @@ export function prepare(bench: Bench): void {
     .answer.catch(() => undefined);
 }
 
+/** All that the small drawings follow from: not which of them is taken, nor how long is searched. */
+export function waysKey(bench: Bench): string {
+  const job = bench.job.value;
+  if (!job?.picture) return '';
+  return JSON.stringify([
+    { ...job.picture, way: undefined, effort: undefined },
+    job.image,
+    job.papers,
+    job.register,
+    job.materials,
+    paperIdOf(bench),
+    job.inks.filter((ink) => ink.from !== 'mix'),
+  ]);
+}
+
+/** Has the ways drawn small, one after the other, while nothing else is made. */
+export async function drawWays(bench: Bench): Promise<void> {
+  const job = bench.job.peek(),
+    key = waysKey(bench);
+  if (!job?.picture || job.picture.over || !inHand.peek() || isBusy() || stopWays || waysDrawn.peek()?.key === key) return;
+  waysDrawn.value = { key, ways: [] };
+  const asked = pictureClient().ask(
+    'ways',
+    { job, paperId: paperIdOf(bench), over: null },
+    {
+      onWay: (way) => {
+        const now = waysDrawn.peek();
+        if (now?.key === key) waysDrawn.value = { key, ways: [...now.ways, way] };
+      },
+    },
+  );
+  stopWays = asked.stop;
+  try {
+    await asked.answer;
+  } catch {
+    // Stopped for something else, or what is wrong is said when the stencils are asked for.
+    if (waysDrawn.peek()?.key === key) waysDrawn.value = null;
+  } finally {
+    stopWays = null;
+  }
+}
+
 /** Makes the stencils as the job's `picture` asks; drafts are shown as they come. */
 export async function make(bench: Bench): Promise<void> {
   const job = bench.job.peek();
   const picture = job?.picture;
   if (!job || !picture || !inHand.peek() || isBusy()) return;
   const before = making.peek();
+  stopWays?.();
   bench.refuse(null);
   openPart.value = 'result';
   making.value = { state: 'working', share: 0, draft: null, result: null, from: askedWith(bench) };

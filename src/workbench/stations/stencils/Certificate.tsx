@@ -51,8 +51,9 @@ export function Certificate({ bench, layer, planned }: PartProps) {
             {mends.slice(0, 6).map((mend, i) => (
               <li key={i}>
                 <span>
-                  {w.mends[mend.kind]}: <b>{w.wayCost(sayDelta(mend.costDeltaE), sayPatch(mend.areaMm2, units))}</b>,{' '}
-                  {costInWords(mend.costDeltaE)}
+                  {w.mends[mend.kind]}:{' '}
+                  <b>{w.wayCost(words().overlaps.apartWords(mend.costDeltaE), sayDelta(mend.costDeltaE), sayPatch(mend.areaMm2, units))}</b>
+                  , {costInWords(mend.costDeltaE)}
                 </span>
                 <button type="button" class="button button-line" onClick={() => show(mend.at)}>
                   {w.showFault}

@@ -1,6 +1,6 @@
 import { filmBands, filmSays, type WithTones } from '../../../core/asks/index.ts';
 import type { Plan } from '../../../core/plan/index.ts';
-import { say } from '../../../words/index.ts';
+import { say } from '../../../words/one-language.ts';
 import { useSignal } from '@preact/signals';
 import type { FilmFormat } from '../../../packet/index.ts';
 import { faultsOf } from '../../engine/faults.ts';

@@ -23,7 +23,11 @@ export function Islands({ bench, layer, planned }: PartProps) {
   const dropped = priced(islands),
     bridged = now === 'bridge' ? priced(bridges) : null;
   const cost = (shown: Shown | null): string =>
-    shown ? w.wayCost(sayDelta(shown.deltaE), sayPatch(shown.areaMm2, units)) : planned.inkId === null ? w.wayNoInk : w.wayUnknown;
+    shown
+      ? w.wayCost(words().overlaps.apartWords(shown.deltaE), sayDelta(shown.deltaE), sayPatch(shown.areaMm2, units))
+      : planned.inkId === null
+        ? w.wayNoInk
+        : w.wayUnknown;
   const says = (kind: typeof now): string =>
     kind === 'bridge' ? cost(bridged) : kind === 'drop' ? cost(dropped) : w.wayLoose(loosePieces.length || islands.length);
   const none = islands.length === 0;
@@ -64,7 +68,7 @@ export function Islands({ bench, layer, planned }: PartProps) {
           <p>{w.islandCostWhy}</p>
         </details>
       )}
-      {now === 'drop' && dropped && <p>{w.dropped(sayDelta(dropped.deltaE))}</p>}
+      {now === 'drop' && dropped && <p>{w.dropped(words().overlaps.apartWords(dropped.deltaE), sayDelta(dropped.deltaE))}</p>}
       {now === 'loose' && !none && <p class="num-note">{w.looseNote}</p>}
     </section>
   );

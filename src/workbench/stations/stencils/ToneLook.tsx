@@ -1,7 +1,7 @@
 import { useMemo } from 'preact/hooks';
 import { bandsPatch, bandsPatchMm } from '../../../core/asks/index.ts';
 import type { Plan } from '../../../core/plan/index.ts';
-import { say } from '../../../words/index.ts';
+import { say } from '../../../words/one-language.ts';
 import type { Bench } from '../../store/bench.ts';
 import { told } from '../../store/words.ts';
 import { RgbCanvas } from '../../ui/RgbCanvas.tsx';

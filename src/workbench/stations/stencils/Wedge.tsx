@@ -3,7 +3,7 @@ import { askExposure, readRows, wedgeCurve, withExposure, withWedge, type WedgeC
 import { stripSeconds } from '../../../core/halftone/index.ts';
 import type { Plan } from '../../../core/plan/index.ts';
 import { ProblemError, type Problem } from '../../../core/problem.ts';
-import { deltaE, figure, film, list, name as asName, say, share } from '../../../words/index.ts';
+import { deltaE, figure, film, list, name as asName, say, share } from '../../../words/one-language.ts';
 import { faultsOf } from '../../engine/faults.ts';
 import type { Bench } from '../../store/bench.ts';
 import { step, told, words } from '../../store/words.ts';

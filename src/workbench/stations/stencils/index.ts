@@ -1,8 +1,8 @@
 import { words } from '../../store/words.ts';
+import { later } from '../../ui/later.tsx';
 import { sayMinutes } from '../../ui/fields/units.ts';
 import { unplanned, type Station } from '../station.ts';
 import { chosenLayer } from './state.ts';
-import { StencilsView } from './StencilsView.tsx';
 
 export const stencilStation: Station = {
   id: 'stencils',
@@ -24,5 +24,5 @@ export const stencilStation: Station = {
   lookAt: ({ part, id }) => {
     if (part === 'layer' && id !== undefined) chosenLayer.value = id;
   },
-  View: StencilsView,
+  view: later(() => import('./StencilsView.tsx').then((m) => m.StencilsView)),
 };

@@ -1,6 +1,6 @@
 import { jobFile } from '../../../core/job/index.ts';
 import { ProblemError, problem } from '../../../core/problem.ts';
-import { name as asName, say } from '../../../words/index.ts';
+import { name as asName, say } from '../../../words/one-language.ts';
 import type { Attachments, OpenedJob } from '../../engine/protocol.ts';
 import type { Bench } from '../bench.ts';
 

@@ -1,4 +1,4 @@
-import { deltaE as difference, labColour, tellValue } from '../../../words/index.ts';
+import { deltaE as difference, labColour, tellValue } from '../../../words/one-language.ts';
 import { reader, words } from '../../store/words.ts';
 import { sayShare } from './units.ts';
 

@@ -1,3 +1,4 @@
+import '../../../words/all.ts';
 import { afterEach, describe, expect, test } from 'vitest';
 import { speak } from '../../store/words.ts';
 import { sayDelta, sayLab, sayPercent } from './format.ts';
@@ -9,7 +10,7 @@ afterEach(() => speak('en'));
 describe('numbers and lengths of the page', () => {
   test('in millimetres and in inches', () => {
     expect(plain(sayLength(4.7625, 'mm'))).toBe('4.76 mm');
-    expect(plain(sayLength(4.7625, 'in'))).toBe('0.188 in');
+    expect(plain(sayLength(4.7625, 'in'))).toBe('3/16 in');
     expect(plain(saySize(180, 240, 'mm'))).toBe('180 × 240 mm');
     expect(plain(sayFine(0.04, 'mm'))).toBe('0.04 mm');
     expect(plain(sayFine(0.24, 'mm'))).toBe('0.2 mm');
@@ -30,6 +31,7 @@ describe('numbers and lengths of the page', () => {
   test('in a field: no unit, no noughts, as fine as the field is', () => {
     expect(bareLength(180, 'mm')).toBe('180');
     expect(bareLength(25.4, 'in')).toBe('1');
+    expect([bareLength(38.1, 'in'), bareLength(-3.175, 'in'), bareLength(3, 'in')]).toEqual(['1 1/2', '-1/8', '0.118']);
     expect(bareLength(0.0705, 'mm')).toBe('0.07');
     expect(bareLength(3.14159, 'mm', 2)).toBe('3.14');
     expect(plain(bareRange(10, 5000, 'mm'))).toBe('10–5000 mm');

@@ -1,5 +1,5 @@
 import { mmPerInch, type LengthUnits } from '../../../core/units/index.ts';
-import { area, figure, film, length, lengths, mass, share, tellValue, time, type Value } from '../../../words/index.ts';
+import { area, figure, film, length, lengths, mass, share, tellValue, time, type Value } from '../../../words/one-language.ts';
 import { reader } from '../../store/words.ts';
 
 /** Lengths, films, masses, areas, times and numbers of the page, told as what core says is: in the language in use. Reading takes point and comma alike. */
@@ -28,10 +28,9 @@ export function sayFine(mm: number, units: LengthUnits): string {
 
 /** A length as it stands in a field that names its unit beside it. */
 export function bareLength(mm: number, units: LengthUnits, digits?: number): string {
+  if (units === 'in' && digits === undefined) return sayLength(mm, 'in').replace(/\u00a0in$/, '');
   const value = units === 'mm' ? mm : mm / mmPerInch;
-  const size = Math.abs(value);
-  const usual = units === 'mm' ? (size >= 10 ? 1 : size >= 1 ? 2 : 3) : size >= 100 ? 1 : size >= 10 ? 2 : 3;
-  return sayNumber(value, digits ?? usual, false);
+  return sayNumber(value, digits ?? (Math.abs(value) >= 1 ? 2 : 3), false);
 }
 
 /** From where to where a field takes a length. */

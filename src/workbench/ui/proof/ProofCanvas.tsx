@@ -1,5 +1,6 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { askOverPicture } from './over-picture.ts';
+import type { Illuminant } from '../../../core/colour/index.ts';
 import type { Bench } from '../../store/bench.ts';
 import type { ShownPaper, ShownPlan } from '../../engine/protocol.ts';
 import { printedScale } from './print-scale.ts';
@@ -13,6 +14,8 @@ interface Props {
   readonly runs?: number;
   /** As on this sheet of `register.draws`; `plan.codes` must be that sheet's too (`sheetCodes`). Left out: in register. */
   readonly sheet?: number;
+  /** The lamp that `paper` is shown under (`underLamp`), for the worker; left out: D50. */
+  readonly lamp?: Illuminant;
   /** The plan is of the other version that is compared, not of the job on the bench. */
   readonly other?: boolean;
   /** Code of the one overlap to keep in colour. */
@@ -23,7 +26,7 @@ interface Props {
 }
 
 /** The proof at the resolution of the screen. Fills its box, which keeps the image's proportions. */
-export function ProofCanvas({ bench, plan, paper, runs, sheet, other = false, only = null, label, onPoint }: Props) {
+export function ProofCanvas({ bench, plan, paper, runs, sheet, lamp = 'D50', other = false, only = null, label, onPoint }: Props) {
   const canvas = useRef<HTMLCanvasElement>(null);
   const [[width, height], setSize] = useState<readonly [number, number]>([0, 0]);
 
@@ -85,6 +88,7 @@ export function ProofCanvas({ bench, plan, paper, runs, sheet, other = false, on
         height,
         ...(runs === undefined ? {} : { runs }),
         ...(sheet === undefined ? {} : { sheet }),
+        ...(lamp === 'D50' ? {} : { lamp }),
         ...(other && { other }),
       },
       per > 2,

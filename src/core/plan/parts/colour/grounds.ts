@@ -8,12 +8,14 @@ import {
   xyzFromLab,
   xyzFromSrgb,
   type Lab,
+  type Spectrum,
 } from '../../../colour/index.ts';
 import { foresee, overlapSpectra, spreadOf, stepsAt, type Member } from '../../../ink/index.ts';
 import { groundColours, overlapIndex, withinPaint, type Codes, type GroundColours } from '../../../print/index.ts';
 import type { FoundInks } from './inks.ts';
 import type { PrintedLayer } from './let-down.ts';
-import type { PlannedGrounds } from '../../planned.ts';
+import { lightsOn, mostParting, partingOf, type LitAsk } from './lights.ts';
+import type { PartingPair, PlannedGrounds } from '../../planned.ts';
 
 /** Doubt of a ground that is known from a picture, ΔE00 (OPTICS section 7: photographs, 5 to 8 likely): two in three. More where the picture could not hold it. */
 const pictureSigma = 6,
@@ -48,8 +50,8 @@ function coloursOf(ground: Uint8Array): GroundColours {
   return known;
 }
 
-/** Every overlap on each of the colours that a printed sheet is made of, with its own band. */
-export function groundsUnder(ask: GroundsAsk): PlannedGrounds {
+/** Every overlap on each of the colours that a printed sheet is made of, with its own band and under every lamp; and what parts under lamps. */
+export function groundsUnder(ask: GroundsAsk): { readonly grounds: PlannedGrounds; readonly parting: readonly PartingPair[] } {
   const { ground, codes, layers } = ask;
   const { colours, regions } = coloursOf(ground);
   const bits = layers.map((l) => l.bit);
@@ -59,23 +61,35 @@ export function groundsUnder(ask: GroundsAsk): PlannedGrounds {
   const mm2 = codes.mmPerPx * codes.mmPerPx;
   for (let i = 0; i < regions.length; i++) areas[regions[i] * rows + rowOf[codes.data[i]]] += mm2;
   const members = ask.members?.slice(0, samples);
+  const made = colours.map((colour, at) => onGround(ask, colour, at, areas.subarray(at * rows, (at + 1) * rows), members));
   return {
-    regions,
-    colours: colours.map((colour, at) => onGround(ask, colour, areas.subarray(at * rows, (at + 1) * rows), members)),
+    grounds: { regions, colours: made.map((one) => one.colour) },
+    parting: mostParting(made.flatMap((one) => one.parting)),
   };
 }
+
+/** The spectrum that stands for a ground of a printed sheet: the paper's own where it is bare. */
+export function groundSpectrum(srgb: string, paper: Spectrum): Spectrum {
+  const bytes = [1, 3, 5].map((at) => parseInt(srgb.slice(at, at + 2), 16)) as [number, number, number];
+  const lab = labFromXyz(xyzFromSrgb([bytes[0] / 255, bytes[1] / 255, bytes[2] / 255]));
+  return deltaE00(labFromSpectrum(paper), lab) < bareWithin ? paper : pictured(bytes);
+}
+
+const pictured = ([r, g, b]: readonly [number, number, number]): Spectrum =>
+  smoothestSpectrumNear(withinPaint(xyzFromSrgb([r / 255, g / 255, b / 255]))).spectrum;
 
 function onGround(
   { found, paperId, layers, shown, seed, codeOf }: GroundsAsk,
   colour: GroundColours['colours'][number],
+  ground: number,
   areas: Float64Array,
   members: readonly Member[] | undefined,
-): PlannedGrounds['colours'][number] {
+): { readonly colour: PlannedGrounds['colours'][number]; readonly parting: readonly PartingPair[] } {
   const [r, g, b] = colour.srgb;
   // Where the sheet is bare it is as it was read.
   const paper = found.papers.get(paperId);
   const bare = paper !== undefined && deltaE00(labFromSpectrum(paper), colour.lab) < bareWithin;
-  const spectrum = bare ? paper : smoothestSpectrumNear(withinPaint(xyzFromSrgb([r / 255, g / 255, b / 255]))).spectrum;
+  const spectrum = bare ? paper : pictured([r, g, b]);
   const spectra = overlapSpectra(spectrum, shown.films, shown.surface, shown.onFilm);
   const lab = new Float64Array(areas.length * 3);
   for (let row = 0; row < areas.length; row++) lab.set(labFromXyz(xyzAt(spectra, row * 36)), row * 3);
@@ -108,8 +122,36 @@ function onGround(
     });
   }
   const hex = `#${[r, g, b].map((v) => v.toString(16).padStart(2, '0')).join('')}`;
-  return { srgb: hex, lab: colour.lab.map(settled) as unknown as Lab, areaMm2: areas.reduce((a, v) => a + v, 0), overlaps };
+  // A picture tells no spectra: two overlaps are compared where one ground lies under both, the likeliest there is.
+  const ask: LitAsk = { paper: spectrum, layers, shown, lab, read: new Map(), areas, codeOf };
+  const lit = lightsOn(ask);
+  return {
+    colour: {
+      srgb: hex,
+      lab: colour.lab.map(settled) as unknown as Lab,
+      areaMm2: areas.reduce((a, v) => a + v, 0),
+      overlaps,
+      asRead: [settled(lab[0]), settled(lab[1]), settled(lab[2])],
+      lights: lit.lights,
+    },
+    parting: partingOf(ask, lit, members ?? [], ground),
+  };
 }
+
+/**
+ * How far an overlap on a sheet that is printed already may lie from the colour shown, which is that on the bare sheet: its band
+ * there; where it lies on none, as far as the nearest ground takes it, and that ground's band. Undefined where it covers nothing.
+ */
+export function bandOnGrounds({ colours }: PlannedGrounds, code: number, shown: Lab): number | undefined {
+  const there = colours.flatMap((ground) => ground.overlaps.filter((o) => o.code === code));
+  const reach = there.map((o) => {
+    const off = deltaE00(o.lab, shown);
+    return off < sameColour ? o.band : off + o.band;
+  });
+  return reach.length > 0 ? Math.min(...reach) : undefined;
+}
+/** A colour that differs by less is the one shown: the sheet is bare there, or as good as. */
+const sameColour = 3;
 
 /** How far each overlap moves, ΔE00 (root mean square), with a ground that is off along lightness, chroma and hue. */
 function movedBy(ground: Lab, spectra: Float64Array, sigma: number, shown: Member): Float64Array {

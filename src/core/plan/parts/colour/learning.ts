@@ -1,6 +1,19 @@
 import { log } from '../../../numeric/index.ts';
 import { labFromSpectrum, type Lab } from '../../../colour/index.ts';
-import { learn, sigmaOf, spectrumFromReading, thicknessOn, thinned, type Film, type Learned, type Member } from '../../../ink/index.ts';
+import {
+  chosen,
+  filmOf,
+  learn,
+  sigmaOf,
+  spectrumFromReading,
+  thicknessOn,
+  thinned,
+  type Film,
+  type Ink,
+  type Learned,
+  type Member,
+  type Surface,
+} from '../../../ink/index.ts';
 import type { Job, JobLayer } from '../../../job/index.ts';
 import { ProblemError, type Problem } from '../../../problem.ts';
 import { seeded, type Random } from '../../../random.ts';
@@ -31,6 +44,11 @@ export interface LearnedPaper {
   readonly byModel: (layerIds: readonly string[]) => Lab;
   /** The print that is shown: films, gloss and trapping as learned. */
   readonly best: () => Member;
+  /** Runs in another order, of other strengths, with films so many times as thick (one a run; left out: as learned): gloss, trapping and films as learned. */
+  readonly laid: (runs: readonly PrintRun[], times?: readonly number[]) => Member;
+  /** An ink, and the surface, as learned. */
+  readonly inkOf: (id: string) => Ink;
+  readonly surface: Surface;
   /** Prints that may be so as well: seeded. */
   readonly members: (count: number, seed: number) => Member[];
   /** Overlaps that were read, by the bits of their layers. */
@@ -40,14 +58,8 @@ export interface LearnedPaper {
 
 /** What learning knows of a layer. */
 export type LearningLayer = PrintLayer & Pick<JobLayer, 'id' | 'name'>;
-
-/** Doubt of gloss, as reflectance; of how one film lies on a certain other one; of a film by hand, and of one that is taken to be as it was read (docs/optics.md 6). */
-const glossSigma = 0.003,
-  pairSigma = 0.07,
-  filmSigma = 0.12,
-  filmReadSigma = 0.05;
-/** What the model is off by at an overlap as far as learning is concerned, ΔE00. */
-const modelSigma = { spectrum: 1.2, xyz: 2.5, lab: 2.5, photo: 3 } as const;
+/** A run as it is laid, whatever it is called. */
+export type PrintRun = PrintLayer & Pick<JobLayer, 'id'>;
 
 /** Learns from the Job's readings of proofs on one paper; null where the paper was not read. */
 export function learnOnPaper(
@@ -87,6 +99,9 @@ export function learnOnPaper(
       foresee: (ids) => learned.foresee(stackOf(ids)),
       byModel: (ids) => learned.bare(stackOf(ids)),
       best: () => memberOf(learned, printing.length, () => 0),
+      laid: laidAsLearned(learned, printing, found),
+      inkOf: (id) => found.inkUnder(id, surfaceOf(learned, found), learned.state.moved),
+      surface: surfaceOf(learned, found),
       members: (count, seed) => {
         const make = (): Member[] => membersOf(learned, printing.length, count, seed);
         if (readings.length > 0) {
@@ -106,10 +121,10 @@ export function learnOnPaper(
 }
 
 /** A run as learning sees it: the ink in its pot by how the surface and the inks' spectra may be. */
-function asLearnt(layer: LearningLayer, found: FoundInks): Parameters<typeof learn>[0]['layers'][number] {
+function asLearnt(layer: PrintRun & { readonly name?: string }, found: FoundInks): Parameters<typeof learn>[0]['layers'][number] {
   return {
     id: layer.id,
-    name: layer.name,
+    name: layer.name ?? layer.id,
     inkUnder: (surface, moved) =>
       thicker(
         letDown(found.inkUnder(layer.ink as string, surface, moved), layer, (id) => found.inkUnder(id, surface, moved)),
@@ -121,15 +136,43 @@ function asLearnt(layer: LearningLayer, found: FoundInks): Parameters<typeof lea
   };
 }
 
+const surfaceOf = ({ state }: Learned, found: FoundInks): Surface => ({ ...found.surface, ks: state.ks, trapping: state.trapping });
+
+/** What was learned of single films, of how they lie on one another, of gloss and spectra, for runs in any order and strength. */
+function laidAsLearned(learned: Learned, printing: readonly LearningLayer[], found: FoundInks): LearnedPaper['laid'] {
+  const { state } = learned;
+  const n = printing.length;
+  const at = new Map(printing.map((l, i) => [l.id, i]));
+  const surface = surfaceOf(learned, found);
+  const inks = new Map<string, Ink>();
+  const inkOf = (run: PrintRun): Ink => {
+    const key = JSON.stringify([run.ink, run.strength, run.base, run.bases, run.filmTimes]);
+    let ink = inks.get(key);
+    if (!ink) inks.set(key, (ink = asLearnt(run, found).inkUnder(surface, state.moved)));
+    return ink;
+  };
+  return (runs, times) => {
+    const places = runs.map((run) => at.get(run.id) ?? -1);
+    const films = runs.map((run, i) => filmOf(inkOf(run), 1, (state.deposits[places[i]] ?? 1) * (times?.[i] ?? 1)));
+    const known: (Film | undefined)[] = [];
+    const onFilm = (below: number, above: number): Film => {
+      const pair = places[below] < 0 || places[above] < 0 ? state.trapping : thicknessOn(state, places[below], places[above], n);
+      return (known[below * runs.length + above] ??= thinned(films[above], pair));
+    };
+    return { films, surface, onFilm };
+  };
+}
+
 /** How sure everything is before an overlap was read. */
 function priorsOf({ trapping, surface, kind }: FoundInks): Parameters<typeof learn>[0]['priors'] {
-  const off = modelSigma[kind];
+  const { filmSigma, filmReadSigma, glossSigma, learning } = chosen;
+  const off = learning[kind];
   return {
     depositSigma: filmSigma,
     unreadSigma: filmReadSigma,
     trapping: trapping.trapping,
     trappingSigma: trapping.sigma,
-    pairSigma,
+    pairSigma: trapping.pairs,
     ksSigma: surface.ks > 0 ? Math.min(1, glossSigma / surface.ks) : 0.4,
     modelSigma: off,
     modelHueSigma: off,

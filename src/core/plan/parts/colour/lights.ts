@@ -65,8 +65,9 @@ export function lightsOn(ask: LitAsk): Lit {
 /**
  * Overlaps that look the same under one lamp and not under another, those that part most first.
  * @param members prints that may be so as well: in how many of them the two part too
+ * @param ground of a printed sheet, where they lie on one
  */
-export function partingOf(ask: LitAsk, { labs }: Lit, members: readonly Member[]): PartingPair[] {
+export function partingOf(ask: LitAsk, { labs }: Lit, members: readonly Member[], ground: number | null = null): PartingPair[] {
   const broad = Array.from(ask.areas.keys())
     .filter((row) => ask.areas[row] > 0)
     .sort((a, b) => ask.areas[b] - ask.areas[a] || a - b)
@@ -98,6 +99,7 @@ export function partingOf(ask: LitAsk, { labs }: Lit, members: readonly Member[]
     }
     return {
       codes: [ask.codeOf(a), ask.codeOf(b)],
+      ground,
       alikeUnder: lamps[alike],
       apartUnder: lamps[apart],
       alikeDeltaE: tenth(near),
@@ -105,6 +107,12 @@ export function partingOf(ask: LitAsk, { labs }: Lit, members: readonly Member[]
       chance: Math.round(100 * (parts / Math.max(1, members.length))) / 100,
     };
   });
+}
+
+/** Pairs of several grounds, those that part most first. */
+export function mostParting(all: readonly PartingPair[]): PartingPair[] {
+  const by = (pair: PartingPair): number => pair.apartDeltaE - pair.alikeDeltaE;
+  return all.toSorted((x, y) => by(y) - by(x) || (x.ground ?? 0) - (y.ground ?? 0)).slice(0, mostPairs);
 }
 
 /** One overlap of one print that may be so as well. */

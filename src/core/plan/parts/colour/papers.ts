@@ -1,14 +1,5 @@
 import { pow } from '../../../numeric/index.ts';
-import {
-  deltaE00,
-  labFromSpectrum,
-  labFromXyz,
-  srgbFromXyz,
-  xyzFromLab,
-  xyzFromSpectrum,
-  type Lab,
-  type Spectrum,
-} from '../../../colour/index.ts';
+import { labFromSpectrum, labFromXyz, srgbFromXyz, xyzFromLab, xyzFromSpectrum, type Lab, type Spectrum } from '../../../colour/index.ts';
 import {
   filmOf,
   foresee,
@@ -23,24 +14,26 @@ import {
   stripOf,
   type Foresight,
   type Ink,
+  type Member,
   type OverlapColours,
   type Reading,
 } from '../../../ink/index.ts';
 import type { Job, JobBundle, JobLayer, JobPaper } from '../../../job/index.ts';
 import type { Problem } from '../../../problem.ts';
 import { pick, type Memory } from '../../memory.ts';
-import { deepestPoints, groundCube, overlapIndex, paletteOf, type Codes, type RgbPicture } from '../../../print/index.ts';
+import { deepestPoints, overlapIndex, paletteOf, type Codes, type RgbPicture } from '../../../print/index.ts';
 import { say, sentences } from '../../../../words/say.ts';
 import { tonesOn } from '../tone/models.ts';
 import type { ToneScreen } from '../tone/screens.ts';
 import { isSolid } from '../tone/solid.ts';
-import { groundsUnder } from './grounds.ts';
+import { bandOnGrounds, groundsUnder } from './grounds.ts';
 import type { FoundInks } from './inks.ts';
 import { learnOnPaper, type LearnedPaper, type LearningLayer } from './learning.ts';
 import { layTheInks, type PrintedLayer, type PrintLayer, type RunLayer } from './let-down.ts';
 import { lightsOn, partingOf, type LitAsk } from './lights.ts';
+import { overPicture } from './over-picture.ts';
 import { groundsOf } from './proof.ts';
-import type { OverPicture, PlannedGrounds, PlannedOverlap, PlannedPaper, Swatch, WorthReadings } from '../../planned.ts';
+import type { OverPicture, PlannedOverlap, PlannedPaper, Swatch, WorthReadings } from '../../planned.ts';
 
 /** Seeded samples behind each band: enough for two figures, fast enough for a slider. */
 export const bandSamples = 80;
@@ -128,9 +121,10 @@ function planPaper(
   for (let code = 0; code < 256; code++) areas[overlapIndex(code, bits)] += areasMm2[code];
 
   const foresight = foresightOn(paper, job, found, layers, learned, bandSamples)!;
-  const lit = ground ? null : litAsk(paper, job, found, layers, learned, colours.lab, areas);
-  const lights = lit && lightsOn(lit);
-  const grounds =
+  const lit = litAsk(paper, job, found, layers, learned, colours.lab, areas);
+  const lights = lightsOn(lit);
+  const shown = shownPrint(found, layers, learned);
+  const onGrounds =
     ground &&
     groundsUnder({
       ground,
@@ -138,11 +132,12 @@ function planPaper(
       paperId: paper.id,
       found,
       layers,
-      shown: learned?.learning ? learned.best() : { films: layers.map((l) => l.film), surface: found.surface },
+      shown,
       members: learned && learned.members(bandSamples, job.seed),
       seed: job.seed,
       codeOf: (row) => codeOf(row, layers),
     });
+  const grounds = onGrounds?.grounds ?? null;
   const overlaps = overlapsOf(coloured, layers, areas, foresight, grounds);
   // What is read of a solid holds within its own doubt.
   const toneBands = foresight.band.map((band, row) => coloured.measured.get(row) ?? band);
@@ -154,13 +149,13 @@ function planPaper(
     palette: paletteOf(colours.rgb, bits),
     progressive: layers.map((_, i) => paletteOf(colours.rgb, bits, i + 1)),
     bandNote: sentences(foresight.note, ground && say('ink.bandOverPicture')),
-    lights: lights?.lights ?? [],
-    parting: lit && lights ? partingOf(lit, lights, learned?.members(bandSamples, job.seed) ?? []) : [],
+    lights: lights.lights,
+    parting: onGrounds?.parting ?? partingOf(lit, lights, learned?.members(bandSamples, job.seed) ?? []),
     learning: learned?.learning ?? null,
     worthReading: ground ? null : worthReading(foresight, areas, [...measured.keys()], found, layers, deepest),
     grounds,
     tones: tonesOn(paper, job, found, layers, screens, learned, colours.lab, toneBands),
-    overPicture: ground && overPicture(ground, layers, found, areas),
+    overPicture: ground && overPicture(ground, shown, layers, areas),
   };
 }
 
@@ -192,21 +187,6 @@ function overlapsOf(
 
 const labAt = (lab: ArrayLike<number>, row: number): Lab => [lab[row * 3], lab[row * 3 + 1], lab[row * 3 + 2]];
 
-/**
- * How far an overlap on a sheet that is printed already may lie from the colour shown, which is that on the bare sheet: its band
- * there; where it lies on none, as far as the nearest ground takes it, and that ground's band. Undefined where it covers nothing.
- */
-function bandOnGrounds({ colours }: PlannedGrounds, code: number, shown: Lab): number | undefined {
-  const there = colours.flatMap((ground) => ground.overlaps.filter((o) => o.code === code));
-  const reach = there.map((o) => {
-    const off = deltaE00(o.lab, shown);
-    return off < sameColour ? o.band : off + o.band;
-  });
-  return reach.length > 0 ? Math.min(...reach) : undefined;
-}
-/** A colour that differs by less is the one shown: the sheet is bare there, or as good as. */
-const sameColour = 3;
-
 /** What the colours under other lamps are worked out from. */
 export function litAsk(
   paper: JobPaper,
@@ -231,16 +211,20 @@ export function litAsk(
       Float64Array.from(proof.reading.values),
     );
   }
-  const planned = { films: layers.map((l) => l.film), surface: found.surface };
   return {
     paper: found.papers.get(paper.id)!,
     layers,
-    shown: learned?.learning ? learned.best() : planned,
+    shown: shownPrint(found, layers, learned),
     lab,
     read,
     areas,
     codeOf: (row) => codeOf(row, layers),
   };
+}
+
+/** The print that is shown: its films as learned where proofs were read, else as planned. */
+export function shownPrint(found: FoundInks, layers: readonly PrintedLayer[], learned: LearnedPaper | null): Member {
+  return learned?.learning ? learned.best() : { films: layers.map((l) => l.film), surface: found.surface };
 }
 
 /** Prints that may be so as well as the one foreseen, all overlaps of each: what bands, strips and chances are read from. */
@@ -332,25 +316,6 @@ function applyReadings(
     measured.set(row, sigmaOf(reading));
   }
   return measured;
-}
-
-/** @param nodes of the ground's cube; left out: as fine as a Plan's */
-export function overPicture(
-  ground: Uint8Array,
-  layers: readonly PrintedLayer[],
-  found: FoundInks,
-  areas: Float64Array,
-  nodes?: number,
-): OverPicture {
-  const cube = groundCube(
-    layers.map((l) => l.film),
-    found.surface,
-    Array.from(areas.keys()).filter((row) => areas[row] > 0),
-    nodes,
-  );
-  const bits = layers.map((l) => l.bit);
-  const rowOfCode = (runs: number): Uint8Array => Uint8Array.from({ length: 256 }, (_, code) => overlapIndex(code, bits, runs));
-  return { ground, cube, rowOfCode: rowOfCode(layers.length), progressive: layers.map((_, i) => rowOfCode(i + 1)) };
 }
 
 /** Every overlap on every paper, with what readings of printed overlaps have taught about each. */

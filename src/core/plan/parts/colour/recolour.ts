@@ -8,7 +8,8 @@ import { printedPot, type PrintedLayer } from './let-down.ts';
 import { areasOf } from './proof.ts';
 import { lightsOn } from './lights.ts';
 import type { Memory } from '../../memory.ts';
-import { codeOf, colourOf, coloursOn, layersOf, litAsk, inkSwatch, overPicture } from './papers.ts';
+import { codeOf, colourOf, coloursOn, layersOf, litAsk, inkSwatch, shownPrint } from './papers.ts';
+import { overPicture } from './over-picture.ts';
 import type { PlannedLayer, PlannedOverlap, PlannedPaper } from '../../planned.ts';
 import type { Plan } from '../../types.ts';
 
@@ -92,8 +93,9 @@ export function recolour(
   const bits = printed.map((l) => l.bit);
   const areas = areasByRow(areas256(last.codes), bits);
   const overlaps = overlapsNow(before.overlaps, printed, coloured, areas);
-  const lit = before.overPicture ? null : litAsk(job.papers[at], job, found, printed, learned, colours.lab, areas);
-  const over = before.overPicture && overPicture(before.overPicture.ground, printed, found, areas, quickNodes);
+  const lit = litAsk(job.papers[at], job, found, printed, learned, colours.lab, areas);
+  const shown = before.overPicture && shownPrint(found, printed, learned);
+  const over = before.overPicture && shown && overPicture(before.overPicture.ground, shown, printed, areas, quickNodes);
   return {
     layers: planned.map(({ layer, known, pot }, i) => ({
       ...known,
@@ -106,7 +108,7 @@ export function recolour(
     paper: {
       ...before,
       overlaps,
-      lights: lit ? lightsOn(lit).lights : [],
+      lights: lightsOn(lit).lights,
       palette: paletteOf(colours.rgb, bits),
       progressive: printed.map((_, i) => paletteOf(colours.rgb, bits, i + 1)),
       overPicture: over,

@@ -37,10 +37,15 @@ test('a stencil that does not hold gets ways out, and each of them leads out', {
   }
 });
 
-test('a lattice of hairlines: all that is too fine goes at one touch', { timeout: 120_000 }, () => {
-  const asked: OfferGround = {
+const lattice = (pitchMm: number, lineMm: number, acrossMm = 30): OfferGround => {
+  const n = Math.round(acrossMm / pitchMm),
+    across = n * pitchMm + lineMm;
+  return {
     shape: unite(
-      Array.from({ length: 21 }, (_, i) => [rectangle(30, 30 + 1.5 * i, 30.12, 0.12), rectangle(30 + 1.5 * i, 30, 0.12, 30.12)]).flat(),
+      Array.from({ length: n + 1 }, (_, i) => [
+        rectangle(30, 30 + pitchMm * i, across, lineMm),
+        rectangle(30 + pitchMm * i, 30, lineMm, across),
+      ]).flat(),
     ),
     side: 'window',
     aperture: { minX: 0, minY: 0, maxX: 100, maxY: 100 },
@@ -48,6 +53,10 @@ test('a lattice of hairlines: all that is too fine goes at one touch', { timeout
     material: defaultMaterials[3],
     islands: 'bridge',
   };
+};
+
+test('a fine lattice: all that is too fine goes at one touch', { timeout: 120_000 }, () => {
+  const asked = lattice(1.9, 0.6);
   const drops = [{ atMm: [45, 45] as const, withinMm: 30 }];
   const whole = makeStencil({ ...asked, drops });
   expect(whole.certificate.holds).toBe(true);
@@ -55,4 +64,18 @@ test('a lattice of hairlines: all that is too fine goes at one touch', { timeout
   // Outside the circle nothing goes.
   const elsewhere = makeStencil({ ...asked, drops: [{ atMm: [5, 5], withinMm: 3 }] });
   expect(elsewhere.certificate.holds && elsewhere.prints.rings.length === 1).toBe(false);
+});
+
+test('hairlines become as broad as a knife can cut; where they run together that is told, with a way out', { timeout: 120_000 }, () => {
+  const wide = makeStencil(lattice(10, 0.12));
+  expect(wide.certificate.holds).toBe(true);
+  expect(wide.bridges.length).toBeGreaterThanOrEqual(9);
+  expect(wide.problems.map((p) => p.code)).toContain('stencil-lines-broader');
+  const close = lattice(1.5, 0.12, 12),
+    run = makeStencil(close);
+  expect(run.certificate.holds).toBe(true);
+  expect(run.prints.rings).toHaveLength(1);
+  expect(run.problems.map((p) => p.code)).toContain('stencil-much-lost');
+  const larger = offersFor(close, [close.material], run).find((offer) => offer.kind === 'larger');
+  expect(larger?.kind === 'larger' && larger.change.scale).toBeGreaterThanOrEqual(2);
 });

@@ -1,7 +1,7 @@
 import { emptyRegion, regionArea, regionBox, mapRegion, takeAway, type Box, type Region } from '../../../form/index.ts';
 import type { Job } from '../../../job/index.ts';
 import type { Codes } from '../../../print/index.ts';
-import type { CostRaster, InTheWay, Material, Offer, PointMm, Spot, Stencil, StencilRequest } from '../../../stencil/index.ts';
+import type { CostRaster, InTheWay, LocalLoss, Material, Offer, PointMm, Spot, Stencil, StencilRequest } from '../../../stencil/index.ts';
 import { makeStencil } from '../../../stencil/index.ts';
 import { area, asWritten, deltaE, length, lengths, say, share, type Saying } from '../../../../words/say.ts';
 import { problem, type Problem } from '../../../problem.ts';
@@ -11,8 +11,8 @@ import { meanOver } from './costs.ts';
 const scales: readonly number[] = [1.1, 1.25, 1.5, 2, 3];
 /** So many openings or details are offered one by one; beyond that only all that is too fine together. */
 const mostSingly = 3;
-/** Points of outlines looked at in all tries; one try goes on, and while nothing is found the next kind is tried too. */
-const mostEffort = 60_000;
+/** Points of outlines looked at, with those that it took to refuse; one try goes on, and while nothing is found the next kind is tried too. */
+const mostEffort = 80_000;
 
 export type OfferGround = Omit<StencilRequest, 'cost' | 'place'> & { readonly cost?: CostRaster };
 
@@ -25,7 +25,7 @@ export function offersFor(asked: OfferGround, materials: readonly Material[], re
 }
 
 class Tries {
-  private effort = 0;
+  private effort: number;
   private readonly found: Offer[] = [];
   private readonly asked: OfferGround;
   private readonly refused: Stencil;
@@ -33,6 +33,7 @@ class Tries {
   constructor(asked: OfferGround, refused: Stencil) {
     this.asked = asked;
     this.refused = refused;
+    this.effort = refused.effort;
   }
 
   offers(materials: readonly Material[]): Offer[] {
@@ -41,6 +42,7 @@ class Tries {
     const closing = (spots: readonly Spot[]) => ({ closings: [...(asked.closings ?? []), ...spots] });
     const dropping = (spots: readonly Spot[]) => ({ drops: [...(asked.drops ?? []), ...spots] });
     if (!refused.certificate.holds || refused.prints.rings.length === 0) {
+      if (refused.localLoss) this.here(refused.localLoss);
       this.fine(inTheWay, closing, 'close');
       this.fine(mayGo, dropping, 'drop');
     }
@@ -55,7 +57,7 @@ class Tries {
   }
 
   private tried(more: Partial<OfferGround>, toLoseLittle: boolean): Stencil | undefined {
-    const made = makeStencil({ ...this.asked, ...more });
+    const made = makeStencil({ ...this.asked, ...more, asAsked: true });
     this.effort += made.effort;
     const bad = made.problems.some((p) => p.severity === 'error' || (toLoseLittle && p.code === 'stencil-much-lost'));
     return made.certificate.holds && !bad ? made : undefined;
@@ -83,6 +85,18 @@ class Tries {
     const region = takeAway(both.prints, this.refused.prints),
       less = takeAway(this.refused.prints, both.prints);
     this.found.push({ kind: 'drop', region, less, atMm: null, areaMm2: regionArea(region), change: { drops: all, closings: all } });
+  }
+
+  /** Tried already, where the stencil was made. */
+  private here({ spots, more: region, less }: LocalLoss): void {
+    this.found.push({
+      kind: 'drop',
+      region,
+      less,
+      atMm: spots[0].atMm,
+      areaMm2: regionArea(region),
+      change: { drops: spots, closings: spots },
+    });
   }
 
   private firmer(materials: readonly Material[]): void {
@@ -208,8 +222,14 @@ export function sayOffer(offer: Offer, materials: readonly Material[]): Saying {
       return shows ? say('stencil.offerCloseSeen', { ...where, shows }) : say('stencil.offerClose', where);
     }
     case 'drop': {
-      if (offer.less) return say('stencil.offerCoarser', { more: area(offer.areaMm2), less: area(regionArea(offer.less)) });
       const [first] = offer.change.drops;
+      if (offer.less) {
+        const n = offer.change.drops.length,
+          values = { more: area(offer.areaMm2), less: area(regionArea(offer.less)) };
+        return offer.atMm === null
+          ? say('stencil.offerCoarser', values)
+          : say('stencil.offerCoarserThere', { ...values, n, first: lengths(first.atMm, ',', 0) });
+      }
       const how = { area: area(offer.areaMm2) },
         shows = offer.costDeltaE === undefined ? undefined : deltaE(offer.costDeltaE);
       if (first.withinMm !== undefined)

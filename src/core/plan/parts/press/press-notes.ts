@@ -12,7 +12,6 @@ export function pressNotes(
   layer: PlannedLayer,
 ): Saying[] {
   const use = cuts.flatMap((c) => c.uses).find((u) => u.layerId === layer.id);
-  const of = layer.changes.length + 1;
   const meshOf = (run: number): string | undefined => press.runs.find((r) => r.layerId === layers[run - 1]?.id)?.name;
   const mesh = meshOf(layer.run);
   return [
@@ -20,12 +19,7 @@ export function pressNotes(
       ? [say('press.changeScreen', { mesh: asName(mesh) })]
       : []),
     ...(use?.border === 'tape-on-edge' ? [say('press.tapeOnEdge', { n: Math.max(1, layer.stencil.loosePieces.length) })] : []),
-    ...layer.changes.map(({ afterSheets, checkSheets: n, stencil }) => {
-      const sheet = edition.sheetNames[afterSheets - 1]?.id;
-      return sheet === undefined
-        ? say('press.changeBeforeFirst', { n, stencil, of })
-        : say('press.changeAfter', { sheet: asName(sheet), n, stencil, of });
-    }),
+    ...changeNotes(layer, edition),
     ...(layer.ridge.share > ridgeMatters && layer.ridge.timesTheFilm > 2
       ? [
           say('press.fineShapes', {
@@ -36,6 +30,26 @@ export function pressNotes(
         ]
       : []),
   ];
+}
+
+/** From so many changes on they are told in one line: they would fill the card. */
+const oftenChanged = 5;
+const mostSaid = 40;
+
+function changeNotes({ changes }: PlannedLayer, edition: Plan['edition']): Saying[] {
+  const of = changes.length + 1;
+  const named = changes.map((change) => ({ ...change, sheet: edition.sheetNames[change.afterSheets - 1]?.id }));
+  const [before, after] = [named.filter((c) => c.sheet === undefined), named.filter((c) => c.sheet !== undefined)];
+  const first = before.map(({ checkSheets: n, stencil }) => say('press.changeBeforeFirst', { n, stencil, of }));
+  if (after.length < oftenChanged)
+    return [
+      ...first,
+      ...after.map(({ sheet, checkSheets: n, stencil }) => say('press.changeAfter', { sheet: asName(sheet!), n, stencil, of })),
+    ];
+  // Where each comes stands among the boxes too, as a bar.
+  const said = after.slice(0, mostSaid).map(({ sheet }) => asName(sheet!));
+  const sheets = after.length > mostSaid ? list([...said, asName('…')], 'comma') : list(said);
+  return [...first, say('press.changeOften', { sheets, n: Math.max(...after.map((c) => c.checkSheets)), of })];
 }
 
 /** A flat this large wets the sheet enough to move it. common practice */

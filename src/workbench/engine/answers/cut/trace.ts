@@ -1,4 +1,6 @@
 import {
+  boardSeen,
+  calibrated,
   lensInShares,
   lensOfShares,
   openingsOf,
@@ -6,6 +8,8 @@ import {
   traceMask,
   tracePhoto,
   traceScan,
+  type BoardSeen,
+  type Lens,
   type Photo,
   type Region,
   type Traced,
@@ -15,7 +19,8 @@ import { fail, ProblemError } from '../../../../core/problem.ts';
 import { readPicture } from '../../../../core/separate/index.ts';
 import { name as asName, say } from '../../../../words/index.ts';
 import { picturesReady } from '../../pictures.ts';
-import type { TraceAsk } from '../../protocol.ts';
+import { makeLensBoard } from '../../../../packet/index.ts';
+import type { TraceAnswer, TraceAsk } from '../../protocol.ts';
 import type { Work } from '../room.ts';
 
 /** The photograph in work: decoded once, traced again at every change. */
@@ -40,13 +45,27 @@ export const traceAnswer: Work<'trace'> = async (ask) => {
     const box = regionBox(region);
     const traced = { outline: outlinePoints(region), widthMm: box.maxX - box.minX, heightMm: box.maxY - box.minY, hasOpenings };
     return {
-      answer: { ...size, corners, traced, ...(ask.what.kind === 'board' && lens ? { lens: lensInShares(lens, photo) } : {}), problems },
+      answer: { ...size, corners, traced, ...(ask.what.kind === 'board' && lens ? lensOf(photo, lens, ask.boards ?? []) : {}), problems },
       transfer: [],
     };
   } catch (error) {
     if (!(error instanceof ProblemError)) throw error;
     return { answer: { ...size, corners: [], traced: null, problems: error.problems }, transfer: [] };
   }
+};
+
+/** The lens of this board with all that were seen before, each photograph once. */
+function lensOf(photo: Photo, alone: Lens, before: readonly BoardSeen[]): Pick<TraceAnswer, 'lens' | 'boards'> {
+  const seen = boardSeen(photo);
+  if (!seen) return { lens: lensInShares(alone, photo) };
+  const [x, y] = seen.corners[0].at;
+  const boards = [...before.filter(({ corners: [first] }) => first.at[0] !== x || first.at[1] !== y), seen];
+  return { lens: calibrated(boards)?.lens ?? lensInShares(alone, photo), boards };
+}
+
+export const lensBoardAnswer: Work<'lensBoard'> = async ({ page, language = 'en' }, room) => {
+  const bytes = await makeLensBoard(page, await room.fonts, { language, units: room.last?.job.units ?? 'mm' });
+  return { answer: bytes, transfer: [bytes.buffer] };
 };
 
 /** Points from the top left corner of its box, whole microns. */

@@ -1,13 +1,14 @@
+import { pictureUnderLamp } from '../../../../core/asks/index.ts';
 import { paintOverPicture } from '../../../../core/print/index.ts';
 import { otherPlan } from '../other-plan.ts';
 import type { Work } from '../room.ts';
 import { codesOfSheet } from './sheet-codes.ts';
 
 /** Picks the nearest pixel of the raster for each pixel of the screen, then paints: what is shown is what is foreseen. */
-export const proofAnswer: Work<'proof'> = async ({ paperId, width, height, runs, sheet, other }, room) => {
+export const proofAnswer: Work<'proof'> = async ({ paperId, width, height, runs, sheet, lamp, other }, room) => {
   const plan = other ? otherPlan(room) : room.last?.plan;
   const paper = !other && room.quick?.id === paperId ? room.quick : plan?.papers.find((p) => p.id === paperId);
-  const over = paper?.overPicture;
+  const over = paper?.overPicture && pictureUnderLamp(paper.overPicture, lamp ?? 'D50');
   const out = new Uint32Array(width * height);
   if (plan && over) {
     const codes = sheet === undefined ? plan.codes : codesOfSheet(plan, sheet);

@@ -1,10 +1,8 @@
-import { signal, useSignal } from '@preact/signals';
+import { useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
-import type { KeptLens } from '../../../../core/form/index.ts';
+import { boardSquares } from '../../../../core/form/index.ts';
 import type { JobForm } from '../../../../core/job/index.ts';
-import { problem } from '../../../../core/problem.ts';
-import { name as asName, say } from '../../../../words/index.ts';
-import { saySize } from '../../../ui/fields/units.ts';
+import { name as asName, say } from '../../../../words/one-language.ts';
 import type { Bench } from '../../../store/bench.ts';
 import { holdStill, type Mm } from '../../../ui/screen/drag.ts';
 import { LengthField } from '../../../ui/fields/LengthField.tsx';
@@ -15,71 +13,21 @@ import { Slider } from '../../../ui/fields/Slider.tsx';
 import { faultsOf } from '../../../engine/faults.ts';
 import { step, words } from '../../../store/words.ts';
 import type { TraceAnswer, TraceAsk } from '../../../engine/protocol.ts';
-import { nameOf } from './bring.ts';
+import { keptBoards, keptLens } from './lens.ts';
+import { BoardLens, KeptLensNote } from './LensPart.tsx';
+import { kinds, leavePhotograph, type Kind, type Photograph } from './photograph.ts';
+import { TracedOutline } from './TracedOutline.tsx';
 import { freshId, newCut, newPart, withForm } from '../edits.ts';
 import { inHand, takeForm } from '../state.ts';
 
-interface Photograph {
-  readonly id: number;
-  readonly name: string;
-  readonly bytes: Uint8Array;
-  readonly url: string;
-}
-
-/** The photograph being traced; null when none is. */
-export const photograph = signal<Photograph | null>(null);
-let photographs = 0;
-const most = 200_000_000;
-
-export async function takePhotograph(bench: Bench, file: File): Promise<void> {
-  if (file.size > most)
-    return bench.refuse([
-      problem(
-        'error',
-        'picture-too-large',
-        say('where.file', { file: asName(file.name) }),
-        say('page.largerThan', { megabytes: most / 1e6 }),
-        say('page.smallerPhotograph'),
-      ),
-    ]);
-  const bytes = new Uint8Array(await file.arrayBuffer());
-  leavePhotograph();
-  photograph.value = { id: ++photographs, name: nameOf(file.name), bytes, url: URL.createObjectURL(file) };
-}
-
-function leavePhotograph(): void {
-  if (photograph.value) URL.revokeObjectURL(photograph.value.url);
-  photograph.value = null;
-}
-
-type Kind = 'a4' | 'letter' | 'board' | 'scan' | 'mask';
-const kinds: readonly Kind[] = ['a4', 'letter', 'board', 'scan', 'mask'];
-
-/** The camera's lens, from a checked board: kept in this browser, for it belongs to the camera and not to a job. */
-const lensPlace = 'laydown-lens';
-function lensKept(): KeptLens | null {
-  try {
-    return JSON.parse(localStorage.getItem(lensPlace) ?? 'null') as KeptLens | null;
-  } catch {
-    return null;
-  }
-}
-const keptLens = signal<KeptLens | null>(lensKept());
-function keepLens(lens: KeptLens | null): void {
-  keptLens.value = lens;
-  try {
-    if (lens) localStorage.setItem(lensPlace, JSON.stringify(lens));
-    else localStorage.removeItem(lensPlace);
-  } catch {
-    // Without room it is kept as long as the page is open.
-  }
-}
+/** The next photograph is mostly of the same kind: boards come one after another. */
+let lastKind: Kind = 'a4';
 
 /** A photograph of a real thing on its sheet: corners to move, a threshold, and the outline that comes of it. */
 export function PhotoTrace({ bench, photo }: { readonly bench: Bench; readonly photo: Photograph }) {
   const w = words().forms;
   const job = bench.job.value!;
-  const kind = useSignal<Kind>('a4');
+  const kind = useSignal(lastKind);
   const ppi = useSignal(300);
   const maskWidth = useSignal(job.image.widthMm / 2);
   const dark = useSignal(0.5);
@@ -87,7 +35,7 @@ export function PhotoTrace({ bench, photo }: { readonly bench: Bench; readonly p
   const leastMm2 = useSignal(4);
   const openings = useSignal(false);
   const apartMm = useSignal(0);
-  const squareMm = useSignal(25);
+  const squareMm = useSignal<number>(boardSquares.squareMm);
   const corners = useSignal<readonly Mm[] | null>(null);
   const name = useSignal(photo.name);
   const answer = useSignal<TraceAnswer | null>(null);
@@ -119,7 +67,7 @@ export function PhotoTrace({ bench, photo }: { readonly bench: Bench; readonly p
         leastMm2: leastMm2.value,
         openings: openings.value,
         ...(apartMm.value > 0 ? { apartMm: apartMm.value } : {}),
-        ...(keptLens.value && kind.value !== 'board' ? { lens: keptLens.value } : {}),
+        ...(kind.value === 'board' ? { boards: keptBoards.value } : keptLens.value ? { lens: keptLens.value } : {}),
         ...(first ? { bytes: photo.bytes } : {}),
       });
       if (mine !== wanted.current) return;
@@ -147,6 +95,17 @@ export function PhotoTrace({ bench, photo }: { readonly bench: Bench; readonly p
     void trace();
   }, [photo.id]);
   useEffect(() => (ground.current?.ownerSVGElement ? holdStill(ground.current.ownerSVGElement) : undefined), [answer.value === null]);
+  // It opens where one looks, and the keys are in it; they go back to where they were when it closes.
+  const section = useRef<HTMLElement>(null);
+  useEffect(() => {
+    const before = document.activeElement;
+    section.current?.focus({ preventScroll: true });
+    section.current?.scrollIntoView({ block: 'start' });
+    return () => {
+      if (document.activeElement === document.body || section.current?.contains(document.activeElement))
+        (before instanceof HTMLElement && before.isConnected ? before : document.getElementById('station'))?.focus();
+    };
+  }, [photo.id]);
   const change = (set: () => void): void => {
     set();
     void trace();
@@ -169,7 +128,17 @@ export function PhotoTrace({ bench, photo }: { readonly bench: Bench; readonly p
   // Markers are drawn at this many screen pixels for a pixel of the photograph; near enough for a column this wide.
   const perPx = found ? 420 / found.widthPx : 1;
   return (
-    <section class="trace" aria-labelledby="trace-title">
+    <section
+      class="trace"
+      ref={section}
+      tabIndex={-1}
+      aria-labelledby="trace-title"
+      onKeyDown={(e) => {
+        if (e.key !== 'Escape' || e.defaultPrevented) return;
+        e.preventDefault();
+        leavePhotograph();
+      }}
+    >
       <h2 id="trace-title">{w.traceTitle}</h2>
       <fieldset class="choices">
         <legend class="unseen">{w.traceIs}</legend>
@@ -181,7 +150,7 @@ export function PhotoTrace({ bench, photo }: { readonly bench: Bench; readonly p
               checked={kind.value === k}
               onChange={() =>
                 change(() => {
-                  kind.value = k;
+                  lastKind = kind.value = k;
                 })
               }
             />
@@ -335,66 +304,18 @@ export function PhotoTrace({ bench, photo }: { readonly bench: Bench; readonly p
       )}
       {busy.value && <p role="status">{w.tracing}</p>}
       {found && found.problems.length > 0 && <ProblemList problems={found.problems} />}
-      {traced && (
-        <>
-          <svg
-            class="trace-outline"
-            viewBox={`${-1} ${-1} ${traced.widthMm + 2} ${traced.heightMm + 2}`}
-            role="img"
-            aria-label={w.tracedSize(saySize(traced.widthMm, traced.heightMm, job.units), traced.outline.length)}
-          >
-            <path fill-rule="evenodd" d={traced.outline.map((ring) => `M${ring.map((p) => p.join(' ')).join('L')}Z`).join('')} />
-          </svg>
-          <p>
-            <b>{w.tracedSize(saySize(traced.widthMm, traced.heightMm, job.units), traced.outline.length)}</b>
-          </p>
-          <details class="fold">
-            <summary>{words().sheet.why}</summary>
-            <p>{w.tracedWhy}</p>
-          </details>
-        </>
-      )}
-      {found?.lens && (
-        <button type="button" class="button button-line" onClick={() => keepLens(found.lens ?? null)}>
-          {w.keepLens}
-        </button>
-      )}
-      {keptLens.value && (kind.value === 'a4' || kind.value === 'letter') && (
-        <p class="row">
-          <span>{w.lensKept}</span>
-          <button
-            type="button"
-            class="button button-line"
-            onClick={() =>
-              change(() => {
-                keepLens(null);
-              })
-            }
-          >
-            {w.forgetLens}
-          </button>
-        </p>
-      )}
-      {(traced?.hasOpenings || openings.value) && (
-        <fieldset class="choices">
-          <legend>{w.plateTitle}</legend>
-          {([false, true] as const).map((is) => (
-            <label key={String(is)} class="choice-mark">
-              <input
-                type="radio"
-                name="plate"
-                checked={openings.value === is}
-                onChange={() =>
-                  change(() => {
-                    openings.value = is;
-                  })
-                }
-              />
-              <span>{is ? w.plateOpenings : w.plateItself}</span>
-            </label>
-          ))}
-        </fieldset>
-      )}
+      <TracedOutline
+        traced={traced}
+        units={job.units}
+        openings={openings.value}
+        onOpenings={(is) =>
+          change(() => {
+            openings.value = is;
+          })
+        }
+      />
+      {kind.value === 'board' && <BoardLens bench={bench} found={found} />}
+      {(kind.value === 'a4' || kind.value === 'letter') && <KeptLensNote onForget={() => void trace()} />}
       <div class="row">
         <input
           class="text"

@@ -2,11 +2,13 @@ import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import type { ColourEdges } from '../../../../core/asks/index.ts';
 import type { JobForm, JobReadAs } from '../../../../core/job/index.ts';
-import { name as asName, say } from '../../../../words/index.ts';
+import { name as asName, say } from '../../../../words/one-language.ts';
 import { faultsOf } from '../../../engine/faults.ts';
 import type { DrawingReadings } from '../../../engine/protocol.ts';
 import type { Bench } from '../../../store/bench.ts';
 import { step, words } from '../../../store/words.ts';
+import { broughtProblems } from './bring.ts';
+import { withoutIdleCuts } from '../edits.ts';
 import { Slider } from '../../../ui/fields/Slider.tsx';
 
 const edges: readonly ColourEdges[] = ['spread', 'under', 'meet'];
@@ -87,7 +89,9 @@ export function ReadAs({ bench, form }: { readonly bench: Bench; readonly form: 
           widthMm: size ?? Math.min(widthMm, readings.box[2]),
         },
       });
-      bench.edit(step('formByColour', form.name), () => next);
+      // The cut that the whole drawing made of itself when it was brought is not wanted beside its colours.
+      bench.edit(step('formByColour', form.name), () => withoutIdleCuts(next, form.id));
+      broughtProblems.value = [];
       bench.announce(w.madeByColour(colours.length));
     } catch (error) {
       bench.refuse(faultsOf(error, say('where.file', { file: asName(form.drawing) })));

@@ -1,7 +1,7 @@
 import { signal } from '@preact/signals';
 import { type JobForm, fileStem } from '../../../../core/job/index.ts';
 import { fail, type Problem } from '../../../../core/problem.ts';
-import { name as asName, say, type Saying } from '../../../../words/index.ts';
+import { name as asName, say, type Saying } from '../../../../words/one-language.ts';
 import { sayLength } from '../../../ui/fields/units.ts';
 import type { Bench } from '../../../store/bench.ts';
 import { faultsOf } from '../../../engine/faults.ts';
@@ -83,7 +83,8 @@ async function bringOne(
       },
       { attachments },
     );
-    inHand.value = { cutId: into, part: 0, formId: null };
+    // In hand as a form too: what of the drawing is cut is chosen at once.
+    inHand.value = { cutId: into, part: 0, formId: form.id };
   } else if (at && cutId) {
     const index = job.cuts.find((c) => c.id === cutId)?.parts.length ?? 0;
     bench.edit(step('bringForm', name), (j) => withParts(withForm(j, form), cutId, (parts) => [...parts, part]), { attachments });

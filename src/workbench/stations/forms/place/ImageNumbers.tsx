@@ -2,6 +2,7 @@ import type { Job } from '../../../../core/job/index.ts';
 import { saySize } from '../../../ui/fields/units.ts';
 import type { Bench } from '../../../store/bench.ts';
 import { LengthField } from '../../../ui/fields/LengthField.tsx';
+import { UnitChoice } from '../../../ui/fields/UnitChoice.tsx';
 import { PaperSwitch } from '../../../ui/proof/PaperSwitch.tsx';
 import { step, words, type Step } from '../../../store/words.ts';
 
@@ -16,6 +17,7 @@ export function ImageNumbers({ bench }: { readonly bench: Bench }) {
       <summary>
         {w.imageAndSheet} <span class="fold-fact">{saySize(image.widthMm, image.heightMm, units)}</span>
       </summary>
+      <UnitChoice units={units} onChange={(u) => edit(step('units'), { units: u })} />
       <div class="nums">
         <label class="num">
           <span>{w.imageWidth}</span>

@@ -42,7 +42,8 @@ export function PotAdvice({ bench, job, paper, layer, log, within, onAdded }: Pr
         )}
       </div>
       <p>
-        {w.potNow(sayDelta(answer.now.deltaE), grams(answer.now.grams))} {w.worksSays(Math.round((answer.works - 1) * 100))}
+        {w.potNow(words().overlaps.apartWords(answer.now.deltaE), sayDelta(answer.now.deltaE), grams(answer.now.grams))}{' '}
+        {w.worksSays(Math.round((answer.works - 1) * 100))}
       </p>
       {answer.additions.length === 0 && answer.reaches && <p class="big-say">{w.nearEnough}</p>}
       {answer.startAgain && <p class="big-say">{told(answer.startAgain)}</p>}

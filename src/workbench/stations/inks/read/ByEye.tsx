@@ -60,7 +60,7 @@ export function ByEye({ bench, job, paper, id, onDone }: Props) {
               />
             ))}
           </div>
-          <div class="fields">
+          <div class="eye-ways">
             <label class="length-field">
               <span class="length-label">{w.hex}</span>
               <input

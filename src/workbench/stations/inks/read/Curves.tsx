@@ -48,6 +48,7 @@ export function Curves({ name, sheet }: Props) {
       <figure>
         <figcaption>
           <b>{w.ks}</b>
+          <Why of={w.ks}>{w.ksWhy}</Why>
           <span class="plot-key">
             <span>
               <i class="key-solid" />

@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { cropOf, markWeights, weightName, type WeightName } from '../../../../core/separate/index.ts';
 import { sayLength } from '../../../ui/fields/units.ts';
-import { LengthBox } from '../../../ui/fields/LengthBox.tsx';
+import { LengthBox } from '../../../ui/fields/LengthField.tsx';
 import { Slider } from '../../../ui/fields/Slider.tsx';
 import { Why } from '../../../ui/fields/Why.tsx';
 import { words } from '../../../store/words.ts';

@@ -69,7 +69,7 @@ function Pane({ name, delta, note, stage, children }: PaneProps) {
         <b>{name}</b>{' '}
         {delta !== undefined && (
           <span class="pane-delta">
-            <b>{w.onAverage(sayDelta(delta))}</b> {w.averageNote}
+            <b>{words().overlaps.apartWords(delta)}</b> ({w.onAverage(sayDelta(delta))}) {w.averageNote}
           </span>
         )}
         {note && <small>{note}</small>}

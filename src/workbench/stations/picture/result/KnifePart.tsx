@@ -1,5 +1,5 @@
 import { bareLength, sayLength, sayNumber } from '../../../ui/fields/units.ts';
-import { LengthBox } from '../../../ui/fields/LengthBox.tsx';
+import { LengthBox } from '../../../ui/fields/LengthField.tsx';
 import { Why } from '../../../ui/fields/Why.tsx';
 import { words } from '../../../store/words.ts';
 import { materialList } from '../../stencils/edits.ts';

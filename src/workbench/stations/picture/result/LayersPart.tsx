@@ -8,6 +8,7 @@ import { PotsChoice } from '../PotsChoice.tsx';
 import type { PicturePartProps } from '../part.ts';
 import { PictureBeside } from './PictureBeside.tsx';
 import { RunBar } from './RunBar.tsx';
+import { WaysChoice } from './WaysChoice.tsx';
 
 interface Props extends PicturePartProps {
   readonly pots: readonly JobInk[];
@@ -26,6 +27,7 @@ export function LayersPart({ bench, job, picture, read, pots }: Props) {
       <PictureBeside job={job} picture={picture} read={read} />
       <div class="picture-words">
         <RunBar bench={bench} job={job} picture={picture} />
+        <WaysChoice bench={bench} job={job} picture={picture} />
         <fieldset class="choices">
           <legend>{w.howMany}</legend>
           {[1, 2, 3, 4, 5, 6, 7, 8].map((n) => (
@@ -35,7 +37,7 @@ export function LayersPart({ bench, job, picture, read, pots }: Props) {
                 name="runs"
                 checked={picture.layers === n}
                 disabled={n > most}
-                onChange={() => setPicture(bench, 'layers', { layers: n })}
+                onChange={() => setPicture(bench, 'layers', n === 1 ? { layers: n, key: false } : { layers: n })}
               />
               <span>{n}</span>
             </label>
@@ -66,8 +68,28 @@ export function LayersPart({ bench, job, picture, read, pots }: Props) {
           <label class="tick">
             <input
               type="checkbox"
+              checked={picture.key}
+              disabled={picture.layers === 1}
+              onChange={(e) => setPicture(bench, 'key', e.currentTarget.checked ? { key: true, cutPairs: false } : { key: false })}
+            />
+            <span>{w.key}</span>
+          </label>
+          <Why of={w.key}>{w.keyWhy}</Why>
+        </div>
+        <div class="tick-why">
+          <label class="tick">
+            <input
+              type="checkbox"
               checked={picture.cutPairs}
-              onChange={(e) => setPicture(bench, 'pairs', { cutPairs: e.currentTarget.checked })}
+              onChange={(e) =>
+                setPicture(
+                  bench,
+                  'pairs',
+                  e.currentTarget.checked
+                    ? { cutPairs: true, key: false, way: picture.way === 'light' ? 'near' : picture.way }
+                    : { cutPairs: false },
+                )
+              }
             />
             <span>{w.pairs}</span>
           </label>

@@ -2,7 +2,7 @@ import { useSignal } from '@preact/signals';
 import { usualPitch } from '../../../../core/asks/index.ts';
 import { lineWays, type LineWay } from '../../../../core/halftone/index.ts';
 import type { JobInk } from '../../../../core/job/index.ts';
-import { length, say, share } from '../../../../words/index.ts';
+import { length, say, share } from '../../../../words/one-language.ts';
 import type { MadeLines } from '../../../engine/protocol.ts';
 import { step, told, words } from '../../../store/words.ts';
 import { CountField } from '../../../ui/fields/CountField.tsx';

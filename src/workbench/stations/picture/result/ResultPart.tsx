@@ -9,6 +9,7 @@ import { Curve } from '../marks/Curve.tsx';
 import type { PicturePartProps } from '../part.ts';
 import { RunBar } from './RunBar.tsx';
 import { Runs } from './Runs.tsx';
+import { WaysChoice } from './WaysChoice.tsx';
 import { sayKnife } from '../say.ts';
 import { LostDrawing } from './LostDrawing.tsx';
 import { making } from '../state.ts';
@@ -26,6 +27,7 @@ export function ResultPart({ bench, job, picture, read }: PicturePartProps) {
       <Compare job={job} picture={picture} read={read} />
       {result && (
         <>
+          <WaysChoice bench={bench} job={job} picture={picture} />
           <Figures result={result} job={job} />
           <div class="picture-two">
             <Curve bench={bench} job={job} picture={picture} result={result} />
@@ -74,7 +76,7 @@ function Figures({ result, job }: { readonly result: ShownSeparation; readonly j
           </Why>
         </li>
         <li>
-          <b>{w.lost(sayDelta(result.detailLostDeltaE))}</b>
+          <b>{words().overlaps.apartWords(result.detailLostDeltaE)}</b>, {w.lost(sayDelta(result.detailLostDeltaE))}
           <Why of={w.lost('')}>{w.lostWhy}</Why>
         </li>
       </ul>

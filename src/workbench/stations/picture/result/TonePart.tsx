@@ -3,7 +3,7 @@ import { useRef } from 'preact/hooks';
 import { mostInks, type SplitQuestion } from '../../../../core/asks/index.ts';
 import { usualInkLimit } from '../../../../core/halftone/index.ts';
 import type { JobInk } from '../../../../core/job/index.ts';
-import { deltaE, say, share } from '../../../../words/index.ts';
+import { deltaE, say, share } from '../../../../words/one-language.ts';
 import { step, told, words } from '../../../store/words.ts';
 import { sayShare } from '../../../ui/fields/units.ts';
 import { PaperSwitch } from '../../../ui/proof/PaperSwitch.tsx';

@@ -1,9 +1,17 @@
 import { jobOfSeparation, pictureRequest } from '../../../../core/asks/index.ts';
 import { materialOf, materialsOf } from '../../../../core/plan/index.ts';
 import { fail } from '../../../../core/problem.ts';
-import { readPicture, separate, type Draft, type Picture, type Separation } from '../../../../core/separate/index.ts';
+import {
+  lookAtWays,
+  readPicture,
+  separate,
+  type Draft,
+  type Picture,
+  type SeparateRequest,
+  type Separation,
+} from '../../../../core/separate/index.ts';
 import { Cancelled, type Task } from '../../../../core/task.ts';
-import { say } from '../../../../words/index.ts';
+import { say } from '../../../../words/one-language.ts';
 import { faultsOf } from '../../../engine/faults.ts';
 import { picturesReady } from '../../../engine/pictures.ts';
 import { breathe } from './breathe.ts';
@@ -55,6 +63,7 @@ const answers: Answers = {
     return null;
   },
   separate: (ask, id) => separated(ask, id),
+  ways: (ask, id) => drawnWays(ask, id),
   async asJob({ job, after }) {
     if (!made) fail('nothing-separated', 'picture', say('page.nothingSeparated'), say('page.makeFirst'));
     return jobOfSeparation(job, made.separation, { materialId: made.materialId, after });
@@ -63,19 +72,33 @@ const answers: Answers = {
 
 const keyOf = (ask: SeparateAsk): string => JSON.stringify(ask);
 
-async function begin(asked: SeparateAsk, id: number): Promise<Begun> {
-  const { job, paperId, over } = asked,
-    ask = job.picture;
+function requestOf({ job, paperId, over }: SeparateAsk): SeparateRequest {
+  const ask = job.picture;
   if (!picture || !ask) fail('no-picture', 'picture', say('page.noPicture'), say('page.choosePicture'));
+  return pictureRequest(job, ask, picture, { paperId: paperId ?? undefined, over: over ?? undefined });
+}
+
+/** Whoever asks may stop it between two breaths. */
+const taskFor = (asker: { readonly id: number }): Task => ({
+  report: (share) => send({ id: asker.id, kind: 'progress', share }),
+  async pause() {
+    await breathe();
+    if (stopped.has(asker.id)) throw new Cancelled();
+  },
+});
+
+async function drawnWays(asked: SeparateAsk, id: number): Promise<null> {
+  for await (const { way, minutes, metres, structure, codes, rgb, width, height } of lookAtWays(requestOf(asked), taskFor({ id }))) {
+    const print = codesRaster(codes, rgb, width, height);
+    send({ id, kind: 'way', way: { way, minutes, metres, structure, print } }, [print.words.buffer]);
+    await breathe();
+  }
+  return null;
+}
+
+async function begin(asked: SeparateAsk, id: number): Promise<Begun> {
   const asker = { id };
-  const task: Task = {
-    report: (share) => send({ id: asker.id, kind: 'progress', share }),
-    async pause() {
-      await breathe();
-      if (stopped.has(asker.id)) throw new Cancelled();
-    },
-  };
-  const drafts = separate(pictureRequest(job, ask, picture, { paperId: paperId ?? undefined, over: over ?? undefined }), task, hands);
+  const drafts = separate(requestOf(asked), taskFor(asker), hands);
   return { key: keyOf(asked), drafts, sketch: await drafts.next(), asker };
 }
 

@@ -2,7 +2,7 @@ import type { Job } from '../../../../core/job/index.ts';
 import type { Region } from '../../../../core/form/index.ts';
 import type { PlannedLayer } from '../../../../core/plan/index.ts';
 import type { Problem } from '../../../../core/problem.ts';
-import type { Draft, Separation, SeparationFigures } from '../../../../core/separate/index.ts';
+import type { Draft, Separation, SeparationFigures, WayLook } from '../../../../core/separate/index.ts';
 
 /** A raster to look at: one word a pixel (little-endian RGBA), what a canvas takes. */
 export interface Raster {
@@ -32,6 +32,11 @@ export interface SeparateAsk {
 }
 
 export interface ShownDraft extends Pick<Draft, 'stage' | 'share' | 'meanDeltaE' | 'metres'> {
+  readonly print: Raster;
+}
+
+/** One way to take the picture, drawn small. */
+export interface ShownWay extends Pick<WayLook, 'way' | 'minutes' | 'metres' | 'structure'> {
   readonly print: Raster;
 }
 
@@ -71,6 +76,8 @@ export interface PictureQuestions {
   readonly prepare: { ask: SeparateAsk; answer: null };
   /** Separates the picture read last; drafts come on the way. Stopped, the best so far is cut. */
   readonly separate: { ask: SeparateAsk; answer: ShownSeparation };
+  /** The ways that it can be taken, drawn small, each as it is done. */
+  readonly ways: { ask: SeparateAsk; answer: null };
   /** The job with the forms, cuts, layers and pots of the separation made last. */
   readonly asJob: { ask: { readonly job: Job; readonly after: boolean }; answer: Job };
 }
@@ -84,4 +91,5 @@ export type FromPictureWorker =
   | { readonly id: number; readonly kind: 'answer'; readonly answer: PictureQuestions[PictureQuestion]['answer'] }
   | { readonly id: number; readonly kind: 'progress'; readonly share: number }
   | { readonly id: number; readonly kind: 'draft'; readonly draft: ShownDraft }
+  | { readonly id: number; readonly kind: 'way'; readonly way: ShownWay }
   | { readonly id: number; readonly kind: 'failed'; readonly problems: readonly Problem[] };

@@ -40,10 +40,11 @@ export function countOf(bench: Bench): Count {
 }
 
 /**
- * What tells jobs apart between a tap and the moment the job itself is kept with its count. A job that was renamed has
- * its count beside it by then.
+ * What tells jobs apart between a tap and the moment the job itself is kept with its count. One made before prints had
+ * an identity goes by what it looks like, and where it is renamed has its count beside it by then.
  */
 function jobName(job: Job): string {
+  if (job.print !== undefined) return job.print;
   return JSON.stringify([
     job.title,
     job.image.widthMm,
@@ -53,7 +54,7 @@ function jobName(job: Job): string {
   ]);
 }
 
-function createCount(bench: Bench, keep: CountKeep, clock: () => string): Count {
+export function createCount(bench: Pick<Bench, 'job' | 'attachments' | 'carry'>, keep: CountKeep, clock: () => string): Count {
   const text = signal('');
   const ready = signal(false);
   const writing = signal(false);

@@ -1,7 +1,7 @@
 import { words } from '../../../store/words.ts';
+import { later } from '../../../ui/later.tsx';
 import { unplanned, type Station } from '../../station.ts';
 import { countOf } from './count.ts';
-import { PullingView } from './PullingView.tsx';
 import { allPulled } from './queue.ts';
 
 /** The page that stands at the press: set up at the bench, then counted here. */
@@ -22,5 +22,5 @@ export const pullingPlace: Station = {
       needs: !edition.sheets ? w.needsRuns : null,
     };
   },
-  View: PullingView,
+  view: later(() => import('./PullingView.tsx').then((m) => m.PullingView)),
 };

@@ -1,7 +1,7 @@
 import type { JobPaper } from '../../../../core/job/index.ts';
 import { sayLength } from '../../../ui/fields/units.ts';
 import { CountField } from '../../../ui/fields/CountField.tsx';
-import { LengthBox } from '../../../ui/fields/LengthBox.tsx';
+import { LengthBox } from '../../../ui/fields/LengthField.tsx';
 import { ProofCanvas } from '../../../ui/proof/ProofCanvas.tsx';
 import { TextField } from '../../../ui/fields/TextField.tsx';
 import { Why } from '../../../ui/fields/Why.tsx';

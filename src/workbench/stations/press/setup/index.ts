@@ -1,8 +1,8 @@
 import { sayLength, sayNumber } from '../../../ui/fields/units.ts';
 import { words } from '../../../store/words.ts';
+import { later } from '../../../ui/later.tsx';
 import { unplanned, type Station } from '../../station.ts';
 import { openPart } from './at.ts';
-import { PressView } from './PressView.tsx';
 
 export const pressStation: Station = {
   id: 'press',
@@ -25,5 +25,5 @@ export const pressStation: Station = {
   lookAt: ({ part }) => {
     if (part !== undefined) openPart.value = part;
   },
-  View: PressView,
+  view: later(() => import('./PressView.tsx').then((m) => m.PressView)),
 };

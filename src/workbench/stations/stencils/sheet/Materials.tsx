@@ -1,6 +1,6 @@
 import type { JobMaterial } from '../../../../core/job/index.ts';
 import { bareLength, sayLength, sayNumber } from '../../../ui/fields/units.ts';
-import { LengthBox } from '../../../ui/fields/LengthBox.tsx';
+import { LengthBox } from '../../../ui/fields/LengthField.tsx';
 import { LengthField } from '../../../ui/fields/LengthField.tsx';
 import { NumberField } from '../../../ui/fields/NumberField.tsx';
 import { step, words } from '../../../store/words.ts';

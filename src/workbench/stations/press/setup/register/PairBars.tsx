@@ -3,7 +3,7 @@ import type { PairBudget, RegisterBudget } from '../../../../../core/press/index
 import { Pot } from '../../../../ui/Pot.tsx';
 import { Why } from '../../../../ui/fields/Why.tsx';
 import { told, words } from '../../../../store/words.ts';
-import { say as saying } from '../../../../../words/index.ts';
+import { say as saying } from '../../../../../words/one-language.ts';
 import { spreadLayer } from '../edits.ts';
 import type { PartProps } from '../part.ts';
 

@@ -1,7 +1,7 @@
 import { registerMethods, type RegisterMethod } from '../../../../../core/press/index.ts';
 import { bareLength, sayLength } from '../../../../ui/fields/units.ts';
 import { CountField } from '../../../../ui/fields/CountField.tsx';
-import { LengthBox } from '../../../../ui/fields/LengthBox.tsx';
+import { LengthBox } from '../../../../ui/fields/LengthField.tsx';
 import { Why } from '../../../../ui/fields/Why.tsx';
 import { told, words } from '../../../../store/words.ts';
 import { setRegister } from '../edits.ts';

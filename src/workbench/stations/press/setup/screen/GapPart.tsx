@@ -1,6 +1,6 @@
 import { bareLength, sayFine, sayLength, sayShare } from '../../../../ui/fields/units.ts';
 import { CountField } from '../../../../ui/fields/CountField.tsx';
-import { LengthBox } from '../../../../ui/fields/LengthBox.tsx';
+import { LengthBox } from '../../../../ui/fields/LengthField.tsx';
 import { Why } from '../../../../ui/fields/Why.tsx';
 import { told, words } from '../../../../store/words.ts';
 import { setScreen } from '../edits.ts';

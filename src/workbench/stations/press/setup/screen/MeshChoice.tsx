@@ -1,12 +1,14 @@
 import type { JobScreen } from '../../../../../core/job/index.ts';
 import type { MeshAdvice, MeshSource } from '../../../../../core/press/index.ts';
-import { sayFilm, sayNumber } from '../../../../ui/fields/units.ts';
+import { mmPerInch, sayFilm, sayNumber } from '../../../../ui/fields/units.ts';
 import { CountField } from '../../../../ui/fields/CountField.tsx';
 import { Why } from '../../../../ui/fields/Why.tsx';
 import { told, words } from '../../../../store/words.ts';
 import { setScreen } from '../edits.ts';
 import type { PartProps } from '../part.ts';
 import { Weave } from './Weave.tsx';
+
+const cmPerInch = mmPerInch / 10;
 
 /** Meshes to choose from, drawn side by side at one scale, and the figures of the one on this screen. */
 export function MeshChoice({ bench, plan, screen }: PartProps & { readonly screen: JobScreen }) {
@@ -24,7 +26,7 @@ export function MeshChoice({ bench, plan, screen }: PartProps & { readonly scree
     <section class="mesh-choice" aria-label={w.mesh}>
       <div class="mesh-head">
         <h2>
-          {w.mesh}: {w.meshPer(count(mesh.perCm), sayNumber(mesh.perInch, 0, true))}
+          {w.mesh}: {(units === 'mm' ? w.meshPer : w.meshPerInch)(count(mesh.perCm), sayNumber(mesh.perInch, 0, true))}
         </h2>
         <p>
           <b>
@@ -59,7 +61,17 @@ export function MeshChoice({ bench, plan, screen }: PartProps & { readonly scree
       <details class="own-figures">
         <summary>{w.ownFigures}</summary>
         <div class="fields">
-          <CountField label={w.threadsPerCm} value={mesh.perCm} min={1} max={300} digits={1} onSet={(perCm) => figure({ perCm })} />
+          {units === 'mm' ? (
+            <CountField label={w.threadsPerCm} value={mesh.perCm} min={1} max={300} digits={1} onSet={(perCm) => figure({ perCm })} />
+          ) : (
+            <CountField
+              label={w.threadsPerInch}
+              value={mesh.perInch}
+              min={3}
+              max={760}
+              onSet={(perInch) => figure({ perCm: perInch / cmPerInch })}
+            />
+          )}
           <CountField
             label={`${w.threadMicrons}, µm`}
             value={mesh.threadMicrons}

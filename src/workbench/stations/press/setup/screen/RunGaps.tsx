@@ -1,5 +1,5 @@
 import type { PlannedGap } from '../../../../../core/plan/index.ts';
-import { LengthBox } from '../../../../ui/fields/LengthBox.tsx';
+import { LengthBox } from '../../../../ui/fields/LengthField.tsx';
 import { Pot } from '../../../../ui/Pot.tsx';
 import { bareLength, sayFine, sayLength } from '../../../../ui/fields/units.ts';
 import { Why } from '../../../../ui/fields/Why.tsx';

@@ -1,6 +1,6 @@
 import type { JobScreen } from '../../../../../core/job/index.ts';
 import { bareLength, sayLength } from '../../../../ui/fields/units.ts';
-import { LengthBox } from '../../../../ui/fields/LengthBox.tsx';
+import { LengthBox } from '../../../../ui/fields/LengthField.tsx';
 import { Why } from '../../../../ui/fields/Why.tsx';
 import { told, words } from '../../../../store/words.ts';
 import { setScreen, takeScreen } from '../edits.ts';

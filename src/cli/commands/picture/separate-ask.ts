@@ -3,7 +3,7 @@ import { potsOf } from '../../../core/asks/index.ts';
 import { materialsOf } from '../../../core/plan/index.ts';
 import { fail } from '../../../core/problem.ts';
 import { name as asName, say, type Names, type Saying } from '../../../words/index.ts';
-import { heightOfCrop, type Picture } from '../../../core/separate/index.ts';
+import { heightOfCrop, ways, type Picture } from '../../../core/separate/index.ts';
 import type { Call, Command } from '../../command.ts';
 import { placeOf } from '../../options.ts';
 import { cropPartOf, fewEnough, markOf, marksIn } from '../../places.ts';
@@ -31,6 +31,8 @@ export const askOptions: Command['options'] = {
   sigma: { type: 'string' },
   reach: { type: 'string' },
   veil: { type: 'string' },
+  way: { type: 'string' },
+  key: { type: 'boolean' },
   pairs: { type: 'boolean' },
   over: { type: 'boolean' },
   effort: { type: 'string' },
@@ -62,6 +64,8 @@ export function askOf(given: Given, job: Job, before: JobPicture): JobPicture {
             .map((word) => potNamed(job, word, '--pots')),
     wishes: wishesOf(given, job, layers, before.wishes),
     over: given['over'] === true || before.over,
+    way: wayOf(textOf(given['way'])) ?? before.way,
+    key: given['key'] === true || before.key,
     cutPairs: given['pairs'] === true || before.cutPairs,
     knife: knifeOf(given, before.knife),
     material: material === undefined ? before.material : materialNamed(job, material),
@@ -166,4 +170,12 @@ function reachOf(way: string | undefined): JobPicture['reach'] | undefined {
   if (way !== undefined && way !== 'nearest' && way !== 'lightness' && way !== 'chroma' && way !== 'contrast')
     fail('bad-reach', placeOf('--reach'), say('refusals.noSuchReach', { text: asName(way) }), say('refusals.useReach'));
   return way;
+}
+
+function wayOf(way: string | undefined): JobPicture['way'] | undefined {
+  if (way === undefined) return undefined;
+  return (
+    ways.find((one) => one === way) ??
+    fail('bad-way', placeOf('--way'), say('refusals.noSuchWay', { text: asName(way) }), say('refusals.useWay'))
+  );
 }

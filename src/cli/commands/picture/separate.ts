@@ -5,7 +5,7 @@ import { materialOf, materialsOf } from '../../../core/plan/index.ts';
 import { fail } from '../../../core/problem.ts';
 import { say, share as shareOf } from '../../../words/index.ts';
 import { separate as separatePicture, type Separation } from '../../../core/separate/index.ts';
-import { Cancelled } from '../../../core/task.ts';
+import { Cancelled, quietTask } from '../../../core/task.ts';
 import type { Command } from '../../command.ts';
 import { fileAt, readFileBytes } from '../../disk/disk.ts';
 import { hireHands } from '../../disk/hands.ts';
@@ -15,9 +15,11 @@ import { placeOf } from '../../options.ts';
 import { sayHere, showHere } from '../../reader.ts';
 import { sayPart, saySeparation } from '../../say/say-separation.ts';
 import { askOf, askOptions, imageOf } from './separate-ask.ts';
+import { drawWays } from './separate-ways.ts';
 import { writeSeparationPictures } from './separation-pictures.ts';
 import { filled } from '../../say/table.ts';
 import { textOf } from '../../say/words.ts';
+import { mustBeNew } from '../../disk/write-file.ts';
 import { checkFree, writeWhole } from '../../disk/write-folder.ts';
 import { readPictureApart } from '../../disk/read-picture.ts';
 
@@ -43,6 +45,9 @@ export const separate: Command = {
     option('--most-in-pot N', say('help.separateMostInPot')),
     option('--layer', say('help.separateLayer'), 'layerInk'),
     option('--in-place N,…', say('help.separateInPlace')),
+    option('--way', say('help.separateWay'), 'way'),
+    option('--key', say('help.separateKey')),
+    option('--ways FILE', say('help.separateWays')),
     option('--pairs', say('help.separatePairs')),
     option('--over', say('help.separateOver')),
     option('--on', say('help.separateOn'), 'paper'),
@@ -64,6 +69,7 @@ export const separate: Command = {
     ...askOptions,
     with: { type: 'string' },
     out: { type: 'string' },
+    ways: { type: 'string' },
     width: { type: 'string' },
     height: { type: 'string' },
     on: { type: 'string' },
@@ -76,14 +82,20 @@ export const separate: Command = {
     const ask = askOf(call.options, bundle.job, taken.ask);
     const out = textOf(call.options['out']) ?? (call.words[0] === undefined ? fileStem(ask.name) : ask.name),
       replace = call.options['replace'] === true;
-    const wish = { kind: 'job', replace } as const;
-    checkFree(out, wish);
+    const wish = { kind: 'job', replace } as const,
+      drawn = textOf(call.options['ways']);
+    if (drawn === undefined) checkFree(out, wish);
+    else mustBeNew(drawn, replace);
     const picture = await readPictureApart(taken.bytes, taken.place);
     const job: Job = { ...bundle.job, image: imageOf(call.options, bundle.job, ask, picture), picture: ask };
     const attachments = new Map(bundle.attachments).set(ask.file, taken.bytes);
     const over = ask.over ? (await planOf({ job, attachments })).layers : undefined;
     const request = pictureRequest(job, ask, picture, { paperId: textOf(call.options['on']), over });
     for (const line of sayPart(request)) console.log(line);
+    if (drawn !== undefined) {
+      await drawWays(request, drawn, replace, quietTask);
+      return 0;
+    }
     const separation = await watch(separatePicture, request);
     const next = jobOfSeparation(job, separation, {
       title: ask.name,

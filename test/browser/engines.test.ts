@@ -1,0 +1,89 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { smallJob } from '../../src/packet/packet-jobs.ts';
+import { serveBench } from './bench-page.ts';
+import { engines, type Driver } from './engines/driver.ts';
+import { stations } from './stations-list.ts';
+
+/** In the page: something to wait for, looked at until it is there. */
+const waits = (condition: string, ms = 60_000): string =>
+  `new Promise((resolve, reject) => { const until = Date.now() + ${ms}; const look = () => { let is; try { is = ${condition}; } catch { is = null; } if (is) resolve(is); else if (Date.now() > until) reject(new Error(${JSON.stringify(condition)} + ': ' + document.querySelector('[role=alert]')?.textContent)); else setTimeout(look, 50); }; look(); })`;
+const planned = `document.querySelector('main[aria-busy=false] .proof-figure .proof-canvas') !== null`;
+const strength = `document.querySelector('[data-layer] input[type=range]')`;
+const proof = `document.querySelector('.proof-figure .proof-canvas').toDataURL().length + document.querySelector('.proof-figure .proof-canvas').toDataURL()`;
+const count = `Number(document.querySelector('[data-count]').dataset.count.split(' ')[0])`;
+
+async function pull(driver: Driver, n: number): Promise<void> {
+  await driver.look(waits(`document.querySelector('.tap-pulled:not(:disabled)')`));
+  const before = await driver.look<number>(count);
+  for (let i = 1; i <= n; i++) {
+    await driver.look(`document.querySelector('.tap-pulled').click()`);
+    await driver.look(waits(`${count} === ${before + i}`));
+  }
+}
+
+// WebKit is Safari's; Firefox is on many desks. Where neither is installed (apt-get install firefox-esr webkit2gtk-driver xvfb) they are passed over.
+describe.each(engines)('$name', ({ name, installed, keeps, start }) => {
+  test.skipIf(!installed)(
+    'every station, a change, a packet; loaded again it is kept; killed, and with the network gone, all is there and the count too',
+    async () => {
+      const profile = mkdtempSync(join(tmpdir(), 'laydown-engine-'));
+      const server = await serveBench(smallJob());
+      let driver = await start(profile);
+      try {
+        await driver.go(`${server.url}?job=open#laydown`);
+        await driver.look(`addEventListener('error', (e) => (globalThis.wrong ??= []).push(e.message))`);
+        await driver.look(waits(planned));
+        for (const station of stations) {
+          await driver.look(`location.hash = ${JSON.stringify(station)}`);
+          await driver.look(waits(`document.querySelector('main[aria-busy=false] .${station}')`));
+          if (process.env['LAYDOWN_LOOK'])
+            writeFileSync(join(process.env['LAYDOWN_LOOK'], `${name}-${station}.png`), await driver.picture());
+        }
+        await driver.look(`location.hash = 'laydown'`);
+        await driver.look(waits(planned));
+        const before = await driver.look<string>(proof);
+        await driver.look(
+          `(() => { ${strength}.value = '35'; ${strength}.dispatchEvent(new Event('input', { bubbles: true })); ${strength}.dispatchEvent(new Event('change', { bubbles: true })); })()`,
+        );
+        await driver.look(waits(`(${proof}) !== ${JSON.stringify(before)}`));
+        await driver.look(waits(planned));
+
+        await driver.look(`[...document.querySelectorAll('.header button')].find((b) => b.textContent === 'Print packet').click()`);
+        await driver.look(waits(`[...document.querySelectorAll('.drawer button')].find((b) => b.textContent === 'Print packet')`));
+        await driver.look(`[...document.querySelectorAll('.drawer button')].find((b) => b.textContent === 'Print packet').click()`);
+        await driver.look(waits(`document.querySelectorAll('.print-page').length > 5`));
+
+        await driver.look(`location.hash = 'pulling'`);
+        await pull(driver, 3);
+        await driver.look(
+          waits(`document.querySelector('.kept')?.textContent === 'Kept on this machine' || document.querySelector('.pulling')`),
+        );
+        await driver.look(
+          `navigator.serviceWorker.ready.then((r) => r.active.state === 'activated' || new Promise((ok) => r.active.addEventListener('statechange', ok)).then(() => true))`,
+        );
+        expect(await driver.look(`globalThis.wrong ?? []`)).toEqual([]);
+
+        // The power goes where what is kept outlives it; and the network goes in any case.
+        if (keeps) {
+          await driver.kill();
+          driver = await start(profile);
+        }
+        await server.close();
+        await driver.go(`${server.url}#pulling`);
+        await driver.look(waits(`${count} === 3`));
+        await pull(driver, 1);
+        await driver.look(`location.hash = 'laydown'`);
+        await driver.look(waits(planned));
+        expect(await driver.look(`${strength}.value`)).toBe('35');
+      } finally {
+        await driver.kill();
+        await server.close().catch(() => undefined);
+        rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
+      }
+    },
+    240_000,
+  );
+});
