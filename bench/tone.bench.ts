@@ -1,6 +1,6 @@
 import { applyPaletteSync, utils } from 'image-q';
 import { prepare } from '../src/cli/assets.ts';
-import { quickly } from '../src/cli/commands/make/positive.ts';
+import { quickly } from '../src/cli/commands/picture/positive.ts';
 import { readJobAt } from '../src/cli/disk/folder.ts';
 import { planOf } from '../src/cli/disk/load.ts';
 import { askSplit } from '../src/core/asks/index.ts';
