@@ -1,8 +1,11 @@
 import { decode } from 'fast-png';
 import UTIF from 'utif2';
 import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { askSplit, type SplitAnswer } from '../../src/core/asks/index.ts';
+import { readJobAt } from '../../src/cli/disk/folder.ts';
+import { planOf } from '../../src/cli/disk/load.ts';
 import { deltaE00, labFromXyz, srgbFromXyz, xyzFromLab, xyzFromSrgb, type Lab } from '../../src/core/colour/index.ts';
 import { prepareLetters } from '../../src/core/form/index.ts';
 import { toneForesight } from '../../src/core/halftone/index.ts';
@@ -207,6 +210,18 @@ describe('tone among cut layers', () => {
     const [, w] = /MediaBox \[0 0 ([\d.]+)/.exec(pdf)!;
     expect((Number(w) / 72) * 600).toBeCloseTo(png.width, 0);
   });
+});
+
+test('the examples with tone ship whole: a split on thin paper, and a run of cut lines that holds', async () => {
+  const three = await planOf(readJobAt(fileURLToPath(new URL('../../examples/parrot', import.meta.url))));
+  expect(three.problems.filter((p) => p.severity !== 'note')).toEqual([]);
+  expect(three.layers.map((l) => l.tone !== null)).toEqual([true, true, true]);
+  expect(three.fromArm).toHaveLength(1);
+  const lines = readJobAt(fileURLToPath(new URL('../../examples/tide-lines', import.meta.url)));
+  const only = { ...lines, job: { ...lines.job, layers: lines.job.layers.map((l) => ({ ...l, off: l.id !== 'kelp' })) } };
+  const [kelp] = (await planOf(only)).layers;
+  expect(kelp.stencil.certificate.holds).toBe(true);
+  expect(kelp.stencil.bridges).toEqual([]);
 });
 
 function font(name: string): Uint8Array {

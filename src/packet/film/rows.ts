@@ -56,7 +56,8 @@ function upsampled(w: number, h: number, plane: Uint8Array, width: number, heigh
     left[x] = Math.min(Math.max(0, w - 2), Math.floor(at));
     part[x] = w > 1 ? Math.round((at - left[x]) * 256) : 0;
   }
-  const across = new Int32Array(w + 1);
+  const across = new Int32Array(w + 1),
+    step = new Int32Array(w);
   const out = new Uint8Array(width);
   return (y) => {
     const at = Math.min(h - 1, Math.max(0, ((y + 0.5) * h) / height - 0.5));
@@ -64,10 +65,11 @@ function upsampled(w: number, h: number, plane: Uint8Array, width: number, heigh
     const f = h > 1 ? Math.round((at - top) * 256) : 0;
     const a = top * w,
       b = h > 1 ? a + w : a;
-    for (let x = 0; x < w; x++) across[x] = plane[a + x] * (256 - f) + plane[b + x] * f;
+    for (let x = 0; x < w; x++) across[x] = plane[a + x] * (256 - f) + plane[b + x] * f + 128;
+    for (let x = 0; x < w; x++) step[x] = across[x + 1] - across[x];
     for (let x = 0; x < width; x++) {
       const i = left[x];
-      out[x] = (across[i] * (256 - part[x]) + across[i + 1] * part[x] + 32768) >> 16;
+      out[x] = (across[i] + ((step[i] * part[x] + 128) >> 8)) >> 8;
     }
     return out;
   };

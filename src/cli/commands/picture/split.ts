@@ -1,21 +1,16 @@
-import { basename } from 'node:path';
 import { askSplit, type SplitAnswer, type SplitQuestion } from '../../../core/asks/index.ts';
-import { checkJob, fileStem, writeJob, type Job, type JobBundle } from '../../../core/job/index.ts';
+import type { Crop } from '../../../core/image/index.ts';
+import { checkJob, writeJob, type JobBundle } from '../../../core/job/index.ts';
 import { plan } from '../../../core/plan/index.ts';
-import { fail } from '../../../core/problem.ts';
 import { deltaE, figure, name as asName, say, share } from '../../../words/index.ts';
 import { greyPng } from '../../../packet/index.ts';
 import type { Command } from '../../command.ts';
-import { readFileBytes } from '../../disk/disk.ts';
-import { printProblems, takeJob } from '../../disk/load.ts';
-import { readPictureApart } from '../../disk/read-picture.ts';
-import { checkFree, writeWhole } from '../../disk/write-folder.ts';
-import { placeOf } from '../../options.ts';
-import { cropPartOf } from '../../places.ts';
+import { printProblems } from '../../disk/load.ts';
+import { writeWhole } from '../../disk/write-folder.ts';
 import { printJson, sayHere } from '../../reader.ts';
-import { json, option, word } from '../../say/help.ts';
+import { json, option } from '../../say/help.ts';
 import { numberOf, textOf } from '../../say/words.ts';
-import { imageOf } from './separate-ask.ts';
+import { oneOf, pictureAsk, pictureHelp, pictureOptions } from './picture-ask.ts';
 
 const shapes = ['round', 'ellipse', 'line'] as const,
   ways = ['dots', 'grain'] as const,
@@ -26,14 +21,8 @@ export const split: Command = {
   usage: say('help.splitUsage'),
   summary: say('help.splitSummary'),
   help: [
-    word('picture', say('help.splitPicture')),
-    option('--with', say('help.separateWith'), 'job'),
+    ...pictureHelp,
     option('--inks', say('help.splitInks'), 'inks'),
-    option('--out', say('help.separateOut'), 'folder'),
-    option('--replace', say('help.separateReplace')),
-    option('--crop X,Y,W,H', say('help.separateCrop')),
-    option('--width MM', say('help.separateWidth')),
-    option('--height MM', say('help.separateHeight')),
     option('--on', say('help.separateOn'), 'paper'),
     option('--limit P', say('help.splitLimit')),
     option('--grey P', say('help.splitGrey')),
@@ -44,13 +33,8 @@ export const split: Command = {
     json,
   ],
   options: {
-    with: { type: 'string' },
+    ...pictureOptions,
     inks: { type: 'string' },
-    out: { type: 'string' },
-    replace: { type: 'boolean' },
-    crop: { type: 'string' },
-    width: { type: 'string' },
-    height: { type: 'string' },
     on: { type: 'string' },
     limit: { type: 'string' },
     grey: { type: 'string' },
@@ -62,22 +46,8 @@ export const split: Command = {
   },
   async run(call) {
     const given = call.options;
-    const path =
-      call.words[0] ?? fail('no-picture', say('where.commandLine'), say('refusals.whichPicture'), say('refusals.namePictureOrJob'));
-    const shelf = textOf(given['with']) ?? fail('no-shelf', placeOf('--with'), say('refusals.whoseInks'), say('refusals.nameWith'));
-    const bundle = takeJob(shelf);
-    const title = basename(path).replace(/\.[^.]*$/, '');
-    const out = textOf(given['out']) ?? fileStem(title);
-    const wish = { kind: 'job', replace: given['replace'] === true } as const;
-    checkFree(out, wish);
-    const picture = await readPictureApart(readFileBytes(path), path);
-    const question = questionOf(given);
-    // The picture's own proportions, unless a size was asked for.
-    const asked = { name: title, crop: question.crop } as Parameters<typeof imageOf>[2];
-    const sized =
-      given['width'] === undefined && given['height'] === undefined ? { ...given, width: String(bundle.job.image.widthMm) } : given;
-    const job: Job = { ...bundle.job, title, image: imageOf(sized, bundle.job, asked, picture) };
-    const answer = await askSplit(job, picture, question);
+    const { bundle, picture, crop, job, out, wish } = await pictureAsk(call);
+    const answer = await askSplit(job, picture, questionOf(given, crop));
     const files = answer.films.map(({ path: file, plane }) => ({
       path: file,
       bytes: greyPng(answer.width, answer.height, plane, answer.mmPerPx),
@@ -104,24 +74,9 @@ export const split: Command = {
 
 type Given = Parameters<Command['run']>[0]['options'];
 
-function oneOf<T extends string>(given: Given, name: string, all: readonly T[]): T | undefined {
-  const text = textOf(given[name]);
-  if (text === undefined) return undefined;
-  return (
-    all.find((one) => one === text) ??
-    fail(
-      'no-such-way',
-      placeOf(`--${name}`),
-      say('cli.cannotUse', { text: asName(text) }),
-      say('cli.useOneOf', { all: { kind: 'list', items: all.map(asName), by: 'or' } }),
-    )
-  );
-}
-
-function questionOf(given: Given): SplitQuestion {
+function questionOf(given: Given, crop: Crop | undefined): SplitQuestion {
   const percent = (name: string, high: number): number | undefined =>
     given[name] === undefined ? undefined : numberOf(String(given[name]).replace('%', ''), `--${name}`, 0, 0, high) / 100;
-  const crop = textOf(given['crop']);
   const tone = {
     by: oneOf(given, 'by', ways),
     shape: oneOf(given, 'shape', shapes),
@@ -137,7 +92,7 @@ function questionOf(given: Given): SplitQuestion {
         return strength === undefined ? { id } : { id, strength: numberOf(strength.replace('%', ''), '--inks', 100, 1, 100) / 100 };
       }),
     paperId: textOf(given['on']),
-    crop: crop === undefined ? undefined : cropPartOf(crop, placeOf('--crop')),
+    crop,
     limit: percent('limit', 600),
     greyShare: percent('grey', 100),
     reach: oneOf(given, 'reach', reaches),

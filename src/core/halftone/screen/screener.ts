@@ -81,15 +81,16 @@ function dots({ shape, rulingPerCm, angleDeg, leastDotMicrons, pixelsPerCm }: Sc
         v = rest(y * p * cells);
       for (let x = 0; x < out.length; x++) {
         const c = coverage[x];
-        const t = spot[(((v * scale) | 0) << 8) | ((u * scale) | 0)];
-        if (c >= least && c <= most) out[x] = c > t ? 1 : 0;
+        const t = spot[(((v * scale) | 0) << 7) | ((u * scale) | 0)];
+        if (c >= least && c <= most) out[x] = (t - c) >>> 31;
         else if (c === 0 || c === 255) out[x] = c & 1;
         else if (c < least) out[x] = t < least && rank(x, y, true) * least < c ? 1 : 0;
         else out[x] = t >= most && rank(x, y, false) * least < 255 - c ? 0 : 1;
+        // Round the cell, without a branch that nobody can foresee.
         u += du;
-        if (u >= D) u -= D;
+        u -= D & ((D - 1 - u) >> 31);
         v += dv;
-        if (v >= D) v -= D;
+        v -= D & ((D - 1 - v) >> 31);
       }
     },
   };

@@ -1,7 +1,7 @@
 import type { DotShape } from '../model/gain.ts';
 
 /** Steps across one cell, each way. */
-export const spotSteps = 256;
+export const spotSteps = 128;
 
 const spots: Record<DotShape, (u: number, v: number) => number> = {
   // The sum of two waves grows from a round dot over a chequerboard to a round hole (common practice).
@@ -14,7 +14,7 @@ const spots: Record<DotShape, (u: number, v: number) => number> = {
 const known = new Map<DotShape, Float32Array>();
 
 /**
- * Thresholds of one cell, 256 × 256, the dot's middle at its corner: ink where a coverage is above. The share of the cell that is
+ * Thresholds of one cell, 128 × 128, the dot's middle at its corner: ink where a coverage is above. The share of the cell that is
  * below any coverage is just that coverage, whatever the shape.
  */
 export function spotThresholds(shape: DotShape): Float32Array {

@@ -85,6 +85,8 @@ export function inverter({ model, foresight, limit, grey, greyShare, reach }: In
     const colour = (): number => Math.hypot(residual[0], residual[1], residual[2]);
     // What lies between solved neighbours and is met by their mean stays that mean.
     if (enough > 0 && colour() < enough) return { covers: c, off: colour() };
+    // A start between solved neighbours is nearly there: it moves only by what could be seen.
+    const least = Math.max(settled, (enough * enough) / 2);
     let damp = 0.5;
     const next = new Float64Array(k);
     for (let round = 0; round < rounds; round++) {
@@ -123,7 +125,7 @@ export function inverter({ model, foresight, limit, grey, greyShare, reach }: In
           cost = now;
           damp = Math.max(1e-3, damp / 4);
           took = true;
-          if (gained < settled) return { covers: c, off: colour() };
+          if (gained < least) return { covers: c, off: colour() };
         } else damp *= 6;
       }
       if (!took) break;

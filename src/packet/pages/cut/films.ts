@@ -61,6 +61,8 @@ function* lookPage(setting: Setting, runs: readonly ToneRun[]): Pages {
     const { widthMm, heightMm } = bandsPatchMm;
     page.picture(pictureOf({ kind: 'rgb', ...patch, mmPerPx: 1 / patch.pixelsPerMm }), left, y, widthMm, heightMm);
     let at = page.para(left + widthMm + 5, y, width - widthMm - 5, setting.say('halftone.bandsPatch'), type.small) + 2;
+    if (runs.length > 1 || plan.layers.length > runs.length)
+      at = page.para(left + widthMm + 5, at, width - widthMm - 5, setting.say('halftone.toneRegister'), type.small) + 1.5;
     for (const band of filmBands(plan).slice(0, 6)) {
       if (at > Math.max(y + heightMm, bottom - 12)) break;
       at = page.para(left + widthMm + 5, at, width - widthMm - 5, setting.tell(band), type.small) + 1.5;

@@ -38,6 +38,8 @@ export const halftone: Same<typeof en.halftone> = {
   fromArm: 'Der Druck, wie Augen ihn aus Armlänge sehen, die Punkte nicht mehr unterscheiden.',
   fromArmFile: ({ paper }) => `Der Druck auf ${paper} aus Armlänge`,
   bandsPatch: 'Halbe Töne aller Filme übereinander, in wahrer Größe und durch ihre Gewebe: Bänder zeigen sich hier wie im Druck.',
+  toneRegister:
+    'Punkte unter verschiedenen Winkeln dürfen sich verschieben und ändern den Farbton kaum; an Linien und an Kanten neben geschnittenen Läufen sieht man es.',
   theMesh: 'dem Gewebe',
 
   // Linien für das Messer.

@@ -38,6 +38,8 @@ export const halftone = {
   fromArmFile: ({ paper }: { paper: NameText }) => `The print on ${paper} from arm’s length`,
   bandsPatch:
     'Half tones of all films on one another, at true size and through their meshes: what bands there are show here as they will in the print.',
+  toneRegister:
+    'Dots at angles of their own may shift against one another and hardly change colour; lines, and edges beside cut runs, show it.',
   theMesh: 'the mesh',
 
   // Lines that a knife cuts.

@@ -45,6 +45,7 @@ export function Film({
           <p>{told(say('halftone.filmsIntro'))}</p>
           <p>{told(say('halftone.filmsWedge'))}</p>
           <SaveFilm saver={saver} />
+          {plan.layers.length > 1 && <p>{told(say('halftone.toneRegister'))}</p>}
           {filmBands(plan)
             .slice(0, 4)
             .map((one, i) => (

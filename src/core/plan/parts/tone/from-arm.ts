@@ -52,37 +52,62 @@ function makeFromArm({ codes, planes, bits, tones }: Reads): Omit<FromArm, 'pape
   const look = looks(tones, inked, bits);
   const rgb = new Uint8Array(width * height * 3);
   const covers = new Float64Array(inked.length);
-  const share = new Map<number, number>();
-  for (let y = 0, to = 0; y < height; y++)
+  const sums = inked.map(() => new Int32Array(width));
+  for (let y = 0, to = 0; y < height; y++) {
+    const [top, bottom] = [y * step, Math.min(h, (y + 1) * step)];
+    sums.forEach((sum, i) => sumsUnder(inked[i].plane, w, top, bottom, step, sum));
     for (let x = 0; x < width; x++, to += 3) {
-      covers.fill(0);
-      share.clear();
-      let n = 0;
-      for (let v = y * step; v < Math.min(h, (y + 1) * step); v++)
-        for (let at = v * w + x * step, end = v * w + Math.min(w, (x + 1) * step); at < end; at++, n++) {
-          for (let i = 0; i < inked.length; i++) covers[i] += inked[i].plane[at];
-          const cut = codes.data[at] & ~dots;
-          share.set(cut, (share.get(cut) ?? 0) + 1);
-        }
-      for (let i = 0; i < covers.length; i++) covers[i] /= 255 * n;
-      const [r, g, b] = mixed(share, n, (cut) => look(cut, covers));
-      rgb[to] = r;
-      rgb[to + 1] = g;
-      rgb[to + 2] = b;
+      const [left, right] = [x * step, Math.min(w, (x + 1) * step)];
+      const n = (bottom - top) * (right - left);
+      for (let i = 0; i < covers.length; i++) covers[i] = sums[i][x] / (255 * n);
+      const cut = codes.data[top * w + left] & ~dots;
+      const edge = !oneCode(codes, cut, dots, left, right, top, bottom);
+      const [r, g, b] = edge ? mixed(codesUnder(codes, dots, left, right, top, bottom), n, (c) => look(c, covers)) : look(cut, covers);
+      rgb[to] = r + 0.5;
+      rgb[to + 1] = g + 0.5;
+      rgb[to + 2] = b + 0.5;
     }
+  }
   return { width, height, mmPerPx: mmPerPx * step, rgb };
 }
 
+/** Sums of a plane under each pixel of one row, `step` pixels a side. */
+function sumsUnder(plane: Uint8Array, w: number, top: number, bottom: number, step: number, out: Int32Array): void {
+  out.fill(0);
+  for (let y = top; y < bottom; y++)
+    for (let x = 0, at = y * w; x < out.length; x++) {
+      const end = Math.min((y + 1) * w, at + step);
+      let sum = 0;
+      for (; at < end; at++) sum += plane[at];
+      out[x] += sum;
+    }
+}
+
+function oneCode({ data, width }: Codes, cut: number, dots: number, left: number, right: number, top: number, bottom: number): boolean {
+  for (let y = top; y < bottom; y++)
+    for (let at = y * width + left, end = y * width + right; at < end; at++) if ((data[at] & ~dots) !== cut) return false;
+  return true;
+}
+
+function codesUnder({ data, width }: Codes, dots: number, left: number, right: number, top: number, bottom: number): Map<number, number> {
+  const share = new Map<number, number>();
+  for (let y = top; y < bottom; y++)
+    for (let x = left; x < right; x++) {
+      const cut = data[y * width + x] & ~dots;
+      share.set(cut, (share.get(cut) ?? 0) + 1);
+    }
+  return share;
+}
+
 /** Where an edge of a cut run lies within a pixel, its light is mixed. */
-function mixed(share: ReadonlyMap<number, number>, n: number, look: (cut: number) => readonly number[]): number[] {
-  if (share.size === 1) return look(share.keys().next().value!).map(Math.round);
+function mixed(share: ReadonlyMap<number, number>, n: number, look: (cut: number) => Float64Array): number[] {
   const light = [0, 0, 0];
   for (const [cut, count] of share) look(cut).forEach((v, c) => (light[c] += ((v / 255) ** 2 * count) / n));
-  return light.map((v) => Math.round(255 * Math.sqrt(v)));
+  return light.map((v) => 255 * Math.sqrt(v));
 }
 
 /** Colours of any covers over what is cut: a grid a cut code, made when it is met, and what lies between its nodes. */
-function looks(tones: PlannedTones, inked: Reads['planes'], bits: Reads['bits']): (cut: number, covers: Float64Array) => readonly number[] {
+function looks(tones: PlannedTones, inked: Reads['planes'], bits: Reads['bits']): (cut: number, covers: Float64Array) => Float64Array {
   const { lab } = toneForesight(tones.model);
   const k = inked.length;
   const nodes = nodesFor[Math.min(k, nodesFor.length - 1)] || 2;
@@ -105,7 +130,8 @@ function looks(tones: PlannedTones, inked: Reads['planes'], bits: Reads['bits'])
     return grid;
   };
   const low = new Int32Array(k),
-    part = new Float64Array(k);
+    part = new Float64Array(k),
+    out = new Float64Array(3);
   return (cut, covers) => {
     const grid = gridOf(cut);
     for (let j = 0; j < k; j++) {
@@ -113,7 +139,7 @@ function looks(tones: PlannedTones, inked: Reads['planes'], bits: Reads['bits'])
       low[j] = Math.min(nodes - 2, Math.floor(at));
       part[j] = at - low[j];
     }
-    const out = [0, 0, 0];
+    out.fill(0);
     for (let corner = 0; corner < 1 << k; corner++) {
       let weight = 1,
         at = 0;
