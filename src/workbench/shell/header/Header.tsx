@@ -128,15 +128,12 @@ function UndoRedo({ bench }: { readonly bench: Bench }) {
         type="button"
         class="button undo-back"
         disabled={!back}
+        data-step={back ? sayStep(back) : undefined}
         title={back ? w.undoThis(sayStep(back)) : w.nothingToUndo}
         aria-label={back ? w.undoThis(sayStep(back)) : w.undo}
         onClick={() => bench.undo()}
       >
-        <span>
-          {w.undo}
-          {back && <span class="undo-step">:</span>}
-        </span>{' '}
-        {back && <small class="undo-step">{sayStep(back)}</small>}
+        {w.undo}
       </button>
       <button
         type="button"
