@@ -248,6 +248,13 @@ async function makeBooks(bundle: JobBundle, plan: Plan, wishes: PacketWishes, ma
       laydown: false,
       what: (pages) => say('packet.proofStripToPrint', { pages }),
     },
+    {
+      name: 'light-and-grounds',
+      parts: ['light-and-grounds'],
+      cover: false,
+      laydown: false,
+      what: (pages) => say('packet.lightAndGroundsToPrint', { pages }),
+    },
   ];
   const open = (): Promise<Book> =>
     openBook(fonts, size.widthMm, size.heightMm, language, { scale: pageScale(printer.page, large), black, preview: onPage !== undefined });

@@ -1,7 +1,7 @@
 import { fail } from '../core/problem.ts';
 import { list, name as asName, say } from '../words/say.ts';
 
-/** What a packet is made of, in the order of the work; the last three are files of their own. */
+/** What a packet is made of, in the order of the work; the last four are files of their own. */
 export const packetParts = [
   'buy',
   'mix',
@@ -14,11 +14,12 @@ export const packetParts = [
   'hand-out',
   'register-test',
   'proof-strip',
+  'light-and-grounds',
 ] as const;
 export type PacketPart = (typeof packetParts)[number];
 
-/** Used once, or by others: each a file of its own. */
-export const apart: ReadonlySet<PacketPart> = new Set(['hand-out', 'register-test', 'proof-strip']);
+/** Used once, by others, or to look closer: each a file of its own. */
+export const apart: ReadonlySet<PacketPart> = new Set(['hand-out', 'register-test', 'proof-strip', 'light-and-grounds']);
 
 /** What lies on the table where one cuts and mixes; the rest hangs at the press. */
 export const forTheTable: ReadonlySet<PacketPart> = new Set(['buy', 'mix', 'cut', 'keep', 'look-up']);

@@ -1,10 +1,11 @@
-import { initWasm, Resvg } from '@resvg/resvg-wasm';
+import { Resvg } from '@resvg/resvg-wasm';
 import Color from 'colorjs.io';
 import { decode as decodePng, encode as encodePng } from 'fast-png';
 import { beforeAll, expect, test } from 'vitest';
 import { benchShelf } from '../../bench/separate-shelf.ts';
 import { packageFile, prepareReaders } from '../../bench/separate-tools.ts';
 import { deltaE00Of, labFromSpectrum, xyzFromSpectrum } from '../../src/core/colour/index.ts';
+import { prepareDrawings } from '../../src/core/form/index.ts';
 import { filmOf, overlapSpectra } from '../../src/core/ink/index.ts';
 import { seeded } from '../../src/core/random.ts';
 import { jobPartsOf, readPicture, separate, separated, type SeparateRequest, type Separation } from '../../src/core/separate/index.ts';
@@ -112,7 +113,7 @@ let scene: Separation;
 
 beforeAll(async () => {
   await prepareReaders();
-  await initWasm(await packageFile('@resvg/resvg-wasm/index_bg.wasm'));
+  await prepareDrawings(await packageFile('@resvg/resvg-wasm/index_bg.wasm'));
   scene = await separated(await request(scenePng(), { registerSigmaMm: 0.4 }), quietTask);
 });
 

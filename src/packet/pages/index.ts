@@ -9,7 +9,7 @@ import { handoutPages } from './press/handout.ts';
 import { lightPages } from './ink/light.ts';
 import { laydownPage } from './ink/laydown.ts';
 import { mixingPages } from './ink/mixing.ts';
-import { overlapPages } from './ink/overlaps.ts';
+import { groundPages, overlapPages } from './ink/overlaps.ts';
 import { pressPages } from './press/press.ts';
 import { proofStripPages } from './ink/proof-strip.ts';
 import { recordPages } from './press/record.ts';
@@ -95,18 +95,19 @@ function partsOf(setting: Setting): readonly Part[] {
       },
     },
     { part: 'keep', step: 6, title: say('packet.keep'), what: say('packet.keepIs'), make: () => documentationPage(setting) },
+    { part: 'look-up', step: 7, title: say('packet.lookUp'), what: say('packet.lookUpIs'), make: () => overlapPages(setting) },
+    { part: 'hand-out', step: 8, title: say('packet.teach'), what: say('packet.teachIs'), make: () => handoutPages(setting) },
+    { part: 'register-test', step: 3, title: say('packet.setUp'), what: say('packet.setUpIs'), make: () => testSheetPages(setting) },
     {
-      part: 'look-up',
+      part: 'light-and-grounds',
       step: 7,
       title: say('packet.lookUp'),
       what: say('packet.lookUpIs'),
       *make() {
-        yield* overlapPages(setting);
+        yield* groundPages(setting);
         if (printing) yield* lightPages(setting);
       },
     },
-    { part: 'hand-out', step: 8, title: say('packet.teach'), what: say('packet.teachIs'), make: () => handoutPages(setting) },
-    { part: 'register-test', step: 3, title: say('packet.setUp'), what: say('packet.setUpIs'), make: () => testSheetPages(setting) },
     { part: 'proof-strip', step: 3, title: say('packet.setUp'), what: say('packet.setUpIs'), make: () => proofStripPages(setting) },
   ];
 }

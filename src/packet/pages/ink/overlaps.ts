@@ -16,7 +16,11 @@ const partingMm = 4;
 export function* overlapPages(setting: Setting): Pages {
   const { papers } = setting.plan;
   for (let i = 0; i < papers.length; i += papersAside) yield* chart(setting, papers.slice(i, i + papersAside));
-  for (const paper of papers) {
+}
+
+/** Every overlap on each colour of the sheets that are printed already. */
+export function* groundPages(setting: Setting): Pages {
+  for (const paper of setting.plan.papers) {
     const grounds = groundsAside(setting, paper);
     for (let i = 0; i < grounds.length; i += papersAside) yield* chart(setting, grounds.slice(i, i + papersAside), paper);
   }

@@ -40,6 +40,7 @@ export const shell: Words['shell'] = {
     'hand-out': 'Arbeitsblatt',
     'register-test': 'Passerprobe',
     'proof-strip': 'Messstreifen',
+    'light-and-grounds': 'Licht und Untergründe',
   },
   jobMark: (mark) => `Arbeit ${mark}`,
   packetOld: (was, is) => `Diese Mappe ist aus dem Stand ${was}; die Arbeit ist jetzt ${is}. Sie passt nicht mehr: neu drucken.`,

@@ -82,6 +82,7 @@ export const packet: Same<typeof en.packet> = {
 
   // Dateien: wozu jede da ist.
   handOutToPrint: ({ pages }) => `ein Arbeitsblatt für die Klasse, ${many(pages, 'Seite', 'Seiten')}`,
+  lightAndGroundsToPrint: ({ pages }) => `was bedruckte Bogen und andere Lampen aus dem Druck machen, ${many(pages, 'Seite', 'Seiten')}`,
   proofStripToPrint: ({ pages }) => `die Überdrucke, die zu messen am meisten lohnt, ${many(pages, 'Seite', 'Seiten')}`,
   registerTestToPrint: ({ pages }) => `die Passerprobe, ${many(pages, 'Seite', 'Seiten')}`,
   tableToPrint: ({ pages }) => `für den Tisch: kaufen, mischen, schneiden, ${many(pages, 'Seite', 'Seiten')}`,

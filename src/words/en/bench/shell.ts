@@ -37,6 +37,7 @@ export const shell = {
     'hand-out': 'hand-out',
     'register-test': 'register test',
     'proof-strip': 'proof strip',
+    'light-and-grounds': 'light and grounds',
   },
   jobMark: (mark: string) => `Job ${mark}`,
   packetOld: (was: string, is: string) => `This packet was made from ${was}; the job is now ${is}. It no longer fits: print it anew.`,

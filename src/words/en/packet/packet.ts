@@ -81,6 +81,8 @@ export const packet = {
 
   // Files: what each is for.
   handOutToPrint: ({ pages }: { pages: number }) => `a hand-out for a class, ${many(pages, 'page', 'pages')}`,
+  lightAndGroundsToPrint: ({ pages }: { pages: number }) =>
+    `what a printed sheet’s colours and other lamps make of the print, ${many(pages, 'page', 'pages')}`,
   proofStripToPrint: ({ pages }: { pages: number }) => `the overlaps most worth reading, ${many(pages, 'page', 'pages')}`,
   registerTestToPrint: ({ pages }: { pages: number }) => `the register test, ${many(pages, 'page', 'pages')}`,
   tableToPrint: ({ pages }: { pages: number }) => `for the table: buying, mixing, cutting, ${many(pages, 'page', 'pages')}`,
