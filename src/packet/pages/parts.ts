@@ -1,6 +1,7 @@
 import { cautions } from '../../core/edition/index.ts';
 import { say, share, type Quantity, type Saying } from '../../words/index.ts';
 import type { Page } from '../pdf/page.ts';
+import { pictureOf, type Picture } from '../pdf/picture.ts';
 import { pointsPerMm } from '../pdf/numbers.ts';
 import { usualLeading, wrap, type TextStyle } from '../pdf/type.ts';
 import type { Voice } from '../voice.ts';
@@ -23,8 +24,30 @@ export function drawProof(
   return size;
 }
 
-/** What stays is grey, what lets ink through is in the ink's colour (white while the ink is open). */
+/** As fine as a small picture on paper shows. */
+const widestPx = 420;
+
+/** The tone of a run, small: as much of the colour on white as it covers. */
+export function tonePicture({ plan }: Setting, plane: Uint8Array, srgb: string): Picture {
+  const { codes } = plan;
+  const step = Math.max(1, Math.ceil(codes.width / widestPx));
+  const width = Math.floor(codes.width / step),
+    height = Math.floor(codes.height / step);
+  const ink = [1, 3, 5].map((at) => parseInt(srgb.slice(at, at + 2), 16));
+  const rgb = new Uint8Array(width * height * 3);
+  for (let y = 0; y < height; y++)
+    for (let x = 0; x < width; x++) {
+      let sum = 0;
+      for (let v = 0; v < step; v++) for (let u = 0; u < step; u++) sum += plane[(y * step + v) * codes.width + x * step + u];
+      const covered = sum / (step * step * 255);
+      for (let c = 0; c < 3; c++) rgb[(y * width + x) * 3 + c] = Math.round(255 - covered * (255 - ink[c]));
+    }
+  return pictureOf({ kind: 'rgb', width, height, rgb, mmPerPx: codes.mmPerPx * step });
+}
+
+/** What stays is grey, what lets ink through is in the ink's colour (white while the ink is open); of a run of tone the film's picture. */
 export function drawStencil(
+  setting: Setting,
   page: Page,
   layer: PlannedLayer,
   x: number,
@@ -38,7 +61,12 @@ export function drawStencil(
     h = (sheet.maxY - sheet.minY) * scale;
   const at = { xMm: x - sheet.minX * scale, yMm: y - sheet.minY * scale, scale };
   page.rect(x, y, w, h, { fill: '#d4d4d4', stroke: '#000000', lineMm: 0.25 });
-  page.region(layer.stencil.prints, at, { fill: layer.swatch?.srgb ?? '#ffffff', stroke: '#000000', lineMm: 0.12 }, 0.02);
+  if (layer.tone) {
+    const { image } = setting.plan.job;
+    const [wide, tall] = [image.widthMm * scale, image.heightMm * scale];
+    page.picture(tonePicture(setting, layer.tone.plane, layer.swatch?.srgb ?? '#000000'), at.xMm, at.yMm, wide, tall);
+    page.rect(at.xMm, at.yMm, wide, tall, { stroke: '#000000', lineMm: 0.12 });
+  } else page.region(layer.stencil.prints, at, { fill: layer.swatch?.srgb ?? '#ffffff', stroke: '#000000', lineMm: 0.12 }, 0.02);
   return { widthMm: w, heightMm: h, scale, x0: at.xMm, y0: at.yMm };
 }
 

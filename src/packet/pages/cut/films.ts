@@ -1,12 +1,11 @@
 import { bandsPatch, bandsPatchMm, filmBands, filmSays } from '../../../core/asks/index.ts';
 import type { ToneRun } from '../../film/index.ts';
 import { pictureOf } from '../../pdf/picture.ts';
+import { tonePicture } from '../parts.ts';
 import { startPage, type, type Frame, type Pages, type Setting } from '../ink/setting.ts';
 
 const cardMm = 54,
   gapMm = 5;
-/** As fine as a small picture on paper shows. */
-const widestPx = 420;
 
 /** The films of the runs of tone: how each stands, how it is exposed and read, and what bands they make. */
 export function* filmPages(setting: Setting): Pages {
@@ -77,26 +76,10 @@ function drawFilm(setting: Setting, { page, left, right }: Frame, layer: ToneRun
   const { widthMm, heightMm } = plan.job.image;
   const scale = Math.min(60 / widthMm, cardMm / heightMm);
   const [w, h] = [widthMm * scale, heightMm * scale];
-  page.picture(filmPicture(setting, tone.plane), left, y, w, h);
+  page.picture(tonePicture(setting, tone.plane, '#000000'), left, y, w, h);
   page.rect(left, y, w, h, { stroke: '#000000', lineMm: 0.2 });
   const x = left + 66;
   page.fit(x, y + 5, right - x, `${layer.run}  ${layer.name}`, type.head, 9);
   let at = y + 9;
   for (const fact of filmSays(plan, layer)) at = page.para(x, at, right - x, setting.tell(fact), type.body) + 1;
-}
-
-/** A film small, as grey: what it covers. */
-function filmPicture({ plan }: Setting, plane: Uint8Array): ReturnType<typeof pictureOf> {
-  const { codes } = plan;
-  const step = Math.max(1, Math.ceil(codes.width / widestPx));
-  const width = Math.floor(codes.width / step),
-    height = Math.floor(codes.height / step);
-  const rgb = new Uint8Array(width * height * 3);
-  for (let y = 0; y < height; y++)
-    for (let x = 0; x < width; x++) {
-      let sum = 0;
-      for (let v = 0; v < step; v++) for (let u = 0; u < step; u++) sum += plane[(y * step + v) * codes.width + x * step + u];
-      rgb.fill(255 - Math.round(sum / (step * step)), (y * width + x) * 3, (y * width + x) * 3 + 3);
-    }
-  return pictureOf({ kind: 'rgb', width, height, rgb, mmPerPx: codes.mmPerPx * step });
 }

@@ -33,6 +33,6 @@ export function laydownPage(setting: Setting): void {
       type.small,
     );
     if (paper) drawProof(setting, page, paper, layer.run, right - size.widthMm, y, size.widthMm, inner);
-    drawStencil(page, layer, stencil, y, size.widthMm + 3, inner);
+    drawStencil(setting, page, layer, stencil, y, size.widthMm + 3, inner);
   });
 }

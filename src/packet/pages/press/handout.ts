@@ -113,7 +113,7 @@ function runsPages(setting: Setting): void {
       const fits = sizes.find((style) => wrap(faces, text, a.width, style).length * style.leading * (style.size / pointsPerMm) <= room);
       page.para(a.x, y + 13, a.width, text, fits ?? sizes[sizes.length - 1]);
       page.floorMm = floorMm;
-      drawStencil(page, layer, b.x, y, b.width, inner);
+      drawStencil(setting, page, layer, b.x, y, b.width, inner);
       const paper = plan.papers[0];
       if (paper) drawProof(setting, page, paper, layer.run, c.x, y, c.width, inner);
     });

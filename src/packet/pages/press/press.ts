@@ -61,7 +61,7 @@ function pressCard(setting: Setting, layer: PlannedLayer): void {
     const after = drawProof(setting, page, paper, layer.run, c.x, y0, c.width, high);
     label(c.x, y0 + after.heightMm, setting.say(layer.inkId === null ? 'cards.afterUnknown' : 'cards.after'));
   }
-  const drawn = drawStencil(page, layer, b.x, y0, b.width, high);
+  const drawn = drawStencil(setting, page, layer, b.x, y0, b.width, high);
   label(b.x, y0 + drawn.heightMm, setting.say('cards.fromSqueegee'));
 
   let y = lookFor(setting, frame, layer, y0 + high + 9);
