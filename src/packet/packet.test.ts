@@ -33,6 +33,7 @@ test('a packet holds the book, a proof after each run, a cut file for each stenc
     'packet.pdf',
     'hand-out.pdf',
     'proof-strip.pdf',
+    'light-and-grounds.pdf',
     'proofs/white-after-run-1.png',
     'proofs/white.png',
     'show.html',
