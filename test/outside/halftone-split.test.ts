@@ -1,19 +1,22 @@
-import { decode } from 'fast-png';
+import Color from 'colorjs.io';
+import { decode, encode } from 'fast-png';
 import UTIF from 'utif2';
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { askSplit, type SplitAnswer } from '../../src/core/asks/index.ts';
+import { preparePictureReaders } from '../../src/cli/assets.ts';
 import { readJobAt } from '../../src/cli/disk/folder.ts';
 import { planOf } from '../../src/cli/disk/load.ts';
 import { deltaE00, labFromXyz, srgbFromXyz, xyzFromLab, xyzFromSrgb, type Lab } from '../../src/core/colour/index.ts';
 import { prepareLetters } from '../../src/core/form/index.ts';
 import { toneForesight } from '../../src/core/halftone/index.ts';
-import type { Picture } from '../../src/core/image/index.ts';
+import { readPicture, type Picture } from '../../src/core/image/index.ts';
 import { parseJob } from '../../src/core/job/index.ts';
 import { createPlanner, plan, type Plan } from '../../src/core/plan/index.ts';
 import { filmFile, filmOf, type ToneRun } from '../../src/packet/index.ts';
 import { toneJob } from './halftone-jobs.ts';
+import { matrixProfile, pngWithProfile } from './matrix-profile.ts';
 
 const rgbOf = (plane: (x: number, y: number) => readonly [number, number, number], width = 256, height = 64): Picture => {
   const data = new Uint8Array(width * height * 3);
@@ -78,6 +81,77 @@ describe('a split comes back', () => {
     expect(free.split.most).toBeGreaterThan(0.75);
     expect(tight.split.most).toBeLessThan(0.74);
     await expect(askSplit(shelf, gradients, { inks: [{ id: 'gold' }] })).rejects.toThrow();
+  });
+});
+
+describe('a picture’s own profile', () => {
+  // Primaries as colorjs.io has them; the profile model by hand (ICC.1:2010, matrix and curve).
+  const primaries = [
+    [1, 0, 0],
+    [0, 1, 0],
+    [0, 0, 1],
+  ].map((rgb) => new Color('rec2020-linear', rgb as [number, number, number]).to('xyz-d50').coords.map(Number));
+  const profile = matrixProfile(primaries, 2.2),
+    gamma = 2.19921875;
+  /** A picture of 16 bits in that space, as a file, read as any file is. */
+  const inProfile = (width: number, height: number, colour: (i: number) => Color): Promise<Picture> => {
+    const data = new Uint16Array(width * height * 3);
+    for (let i = 0; i < width * height; i++)
+      data.set(
+        colour(i)
+          .to('rec2020-linear')
+          .coords.map((v) => Math.round(65535 * Math.min(1, Math.max(0, Number(v))) ** (1 / gamma))),
+        i * 3,
+      );
+    return readPicture(pngWithProfile(encode({ width, height, data, channels: 3, depth: 16 }), profile), 'own.png');
+  };
+  // Black makes darks: the soft end of what two inks reach lies far below their colours.
+  const two = [{ id: 'c' }, { id: 'k' }];
+  let plain: SplitAnswer;
+  beforeAll(async () => {
+    await preparePictureReaders();
+    plain = await askSplit(shelf, gradients, { inks: two, greyShare: 0 });
+  }, 60_000);
+
+  test('colours that sRGB can say are split alike in either', async () => {
+    const { width, height, pixels } = gradients;
+    const srgb = (i: number): [number, number, number] => [
+      pixels.data[i * 3] / 255,
+      pixels.data[i * 3 + 1] / 255,
+      pixels.data[i * 3 + 2] / 255,
+    ];
+    const same = await inProfile(width, height, (i) => new Color('srgb', srgb(i)));
+    expect(same.profile).toBe('Our own test profile');
+    const own = await askSplit(shelf, same, { inks: two, greyShare: 0 });
+    expect(own.beyondSrgb).toBe(0);
+    plain.films.forEach(({ plane }, f) => {
+      const off = plane.reduce((sum, v, i) => sum + Math.abs(v - own.films[f].plane[i]), 0) / plane.length;
+      expect(off).toBeLessThan(1);
+    });
+  });
+
+  test('colours beyond sRGB reach the inks: a ramp of one ink comes back as that ink, with black or without', async () => {
+    expect(plain.job.layers.map((l) => l.ink)).toEqual(['c', 'k']);
+    const { lab } = toneForesight(plain.model);
+    const paper = xyzOfLab(lab([0, 0])),
+      white = [0.9642, 1, 0.8249];
+    const [width, height] = [64, 16];
+    const covers = (i: number): [number, number] => [(i % width) / (width - 1), i < (width * height) / 2 ? 0 : 0.2];
+    const wanted = Array.from({ length: width * height }, (_, i) => [...lab(covers(i))] as unknown as Lab);
+    const colour = (i: number): Color => {
+      const xyz = xyzOfLab(wanted[i]).map((v, c) => (v * white[c]) / paper[c]);
+      return new Color('xyz-d50', xyz as [number, number, number]);
+    };
+    const own = await askSplit(shelf, await inProfile(width, height, colour), { inks: two, greyShare: 0 });
+    // So much of it can sRGB not say, by colorjs.io.
+    const beyond = wanted.reduce((n, _, i) => n + (colour(i).inGamut('srgb', { epsilon: 0.005 }) ? 0 : 1), 0) / wanted.length;
+    expect(beyond).toBeGreaterThan(0.2);
+    expect(own.beyondSrgb).toBeCloseTo(beyond, 1);
+    const off = wanted.map((want, i) => deltaE00(lab(own.films.map((f) => f.plane[i] / 255)), want));
+    expect(Math.max(...off)).toBeLessThan(1);
+    own.films.forEach(({ plane }, f) => {
+      expect(plane[width - 1] / 255).toBeCloseTo(covers(width - 1)[f], 1.5);
+    });
   });
 });
 

@@ -35,6 +35,12 @@ describe('tones of two and three inks, mean / 95 % ΔE00 on sets left out', () =
       expect(t.p95).toBeLessThan(5.5);
     }
     expect(mean(all.map((t) => t.within))).toBeGreaterThan(0.88);
+    // The hardest set, and what it gains where the job says how offset lays its films: on ink that is still wet.
+    const set = 'FOGRA30L';
+    const wet = tried(set, 'CMY', 'foreseen', { ...toneJob(set, 'CMY', 'foreseen'), press: { films: 'wet-on-wet' } });
+    console.log(`wet on wet ${tell(wet)}`);
+    expect(wet.mean).toBeLessThan(2.1);
+    expect(wet.mean).toBeLessThan(all.find((t) => t.set === set)!.mean - 0.2);
   });
 
   test('with black as a fourth ink', () => {

@@ -1,4 +1,4 @@
-import { curveAt, moireOf, moirePicture, seen, type Raster, type TonePatch } from '../halftone/index.ts';
+import { curveAt, moireOf, moirePicture, onPixels, seen, type Raster, type TonePatch } from '../halftone/index.ts';
 import type { Plan, PlannedLayer, PlannedTone } from '../plan/index.ts';
 import { figure, film, length, list, name as asName, say, share, type Saying } from '../../words/say.ts';
 
@@ -35,11 +35,18 @@ export function filmBands(plan: Pick<Plan, 'layers'>): Saying[] {
 /** Of the patch that shows the bands at true size, mm. */
 export const bandsPatchMm = { widthMm: 60, heightMm: 40 } as const;
 
-/** Half tones of all films on one another, on one paper, at true size: how their bands would look. null: no film of dots. */
-export function bandsPatch(plan: Pick<Plan, 'layers'>, paper: Pick<Plan['papers'][number], 'palette'>): TonePatch | null {
+/**
+ * Half tones of all films on one another, on one paper, at true size: how their bands would look. null: no film of dots.
+ * @param screenPerMm pixels of the screen that it is looked at on; left out: finer than dots
+ */
+export function bandsPatch(
+  plan: Pick<Plan, 'layers'>,
+  paper: Pick<Plan['papers'][number], 'palette'>,
+  screenPerMm = Infinity,
+): TonePatch | null {
   const films = plan.layers.flatMap(({ bit, tone, inkId }) => (tone && inkId !== null ? [{ ...tone, bit, cover: 0.5 }] : []));
   if (!films.some((f) => f.by === 'dots')) return null;
-  return moirePicture(films, paper.palette, bandsPatchMm.widthMm, bandsPatchMm.heightMm);
+  return onPixels(moirePicture(films, paper.palette, bandsPatchMm.widthMm, bandsPatchMm.heightMm), screenPerMm);
 }
 
 /** The page holds its papers without what it does not show. */

@@ -2,7 +2,7 @@ import { splitPicture, toneForesight, type Split, type ToneModel, type ToneReach
 import { freshId, parseJob, type Job, type JobLayer, type JobTone } from '../job/index.ts';
 import { plan } from '../plan/index.ts';
 import { fail } from '../problem.ts';
-import { cropOf, scaledSrgb, type Crop, type Picture } from '../image/index.ts';
+import { cropOf, scaledCodes, type Crop, type Picture } from '../image/index.ts';
 import { quietTask, type Task } from '../task.ts';
 import { list, name as asName, say } from '../../words/say.ts';
 
@@ -33,6 +33,8 @@ export interface SplitAnswer {
   readonly height: number;
   readonly mmPerPx: number;
   readonly split: Split;
+  /** Share of the picture that sRGB can't say: it reaches the inks all the same, as the file's own profile has it. */
+  readonly beyondSrgb: number;
   readonly model: ToneModel;
 }
 
@@ -62,9 +64,9 @@ export async function askSplit(job: Job, picture: Picture, question: SplitQuesti
   const most = Math.max(1, Math.round(job.image.widthMm * finestPixelsPerMm));
   const width = Math.max(1, Math.min(most, Math.round(crop.width * picture.width)));
   const height = Math.max(1, Math.round((width * job.image.heightMm) / job.image.widthMm));
-  const rgb = scaledSrgb(picture, crop, width, height);
+  const { rgb, space, beyondSrgb } = scaledCodes(picture, crop, width, height);
   const split = await splitPicture(
-    { model, rgb, width, height, limit: question.limit, greyShare: question.greyShare, reach: question.reach },
+    { model, rgb, space, width, height, limit: question.limit, greyShare: question.greyShare, reach: question.reach },
     task,
   );
   return {
@@ -78,6 +80,7 @@ export async function askSplit(job: Job, picture: Picture, question: SplitQuesti
     height,
     mmPerPx: job.image.widthMm / width,
     split,
+    beyondSrgb,
     model,
   };
 }

@@ -8,5 +8,6 @@ export { adaptedToD50, labUnderLamp, lamps } from './lamps.ts';
 export { chromaOf, hueDegOf, labFromSpectrum, labFromXyz, xyzFromLab } from './lab.ts';
 export { srgbFromXyz, xyzFromSrgb } from './srgb.ts';
 export type { Srgb } from './srgb.ts';
+export { codeOfLight, lightFromXyz, srgbCodes, wideCodes, type RgbSpace } from './rgb-space.ts';
 export { deltaE00, deltaE00Of } from './delta-e.ts';
 export { smoothestSpectrum, smoothestSpectrumNear } from './smoothest.ts';

@@ -6,6 +6,7 @@ export { usualN, type RampStep } from './model/ramps.ts';
 export { toneForesight, toneModel, type ToneAsk, type ToneForesight, type ToneInk, type ToneModel } from './model/tone-model.ts';
 export { bestAngles, moireOf, seen, worstSeen, type AngleAsk, type Moire, type Raster } from './mesh/moire.ts';
 export { moirePicture, type FilmLaid, type TonePatch } from './mesh/moire-picture.ts';
+export { onPixels } from './mesh/on-pixels.ts';
 export { edgeSpreadMicrons, finestRuling, leastDotMicrons, threadsADot, usualRuling, type MeshThreads } from './mesh/limits.ts';
 export { screener, type ScreenAsk, type Screener } from './screen/screener.ts';
 export { supercellFor, type Supercell } from './screen/supercell.ts';

@@ -13,6 +13,7 @@ export type { Picture, Pixels } from './types.ts';
 export type { ImageMm, SizePx } from './crop.ts';
 export { mostMegapixels } from './check/head.ts';
 export { cropOf, heightOfCrop, tidyCrop, tidyShare } from './crop.ts';
+export { scaledCodes, type Codes } from './codes.ts';
 export { scaledLab, scaledSrgb, type Crop } from './scale.ts';
 export { pictureRgb } from './screen.ts';
 

@@ -135,7 +135,8 @@ function linesFor(picture: Picture, crop: Crop, width: number, height: number): 
   return factor >= 2 && finer >= leastReduced * factor ? reducedOf(picture, factor) : linesOf(picture);
 }
 
-function scaledLinear(picture: Picture, crop: Crop, width: number, height: number): Float32Array {
+/** 3 a pixel: sRGB’s light, or XYZ where the file had a profile of its own. */
+export function scaledLinear(picture: Picture, crop: Crop, width: number, height: number): Float32Array {
   const { width: w, height: h, scale, lineOf } = linesFor(picture, crop, width, height);
   const across = taps(crop.x * picture.width * scale, crop.width * picture.width * scale, w, width),
     down = taps(crop.y * picture.height * scale, crop.height * picture.height * scale, h, height);

@@ -21,6 +21,7 @@ export function filmOf(plan: Plan, layer: ToneRun, ask: FilmAsk): Film & { reado
   const screen: ScreenAsk = { ...tone, pixelsPerCm: layout.pixelsPerMm * 10 };
   const onImage = screener(screen),
     onWedge = screener(screen);
+  const toneAt = placed(plan.codes.width, plan.codes.height, tone.plane, image.width, image.height);
   const covers = upsampled(plan.codes.width, plan.codes.height, tone.plane, image.width, image.height);
   const dots = new Uint8Array(image.width);
   const black = new Uint8Array(width + 8);
@@ -30,7 +31,7 @@ export function filmOf(plan: Plan, layer: ToneRun, ask: FilmAsk): Film & { reado
   const row = (y: number, line: Uint8Array): void => {
     black.fill(0);
     if (y >= image.y && y < image.y + image.height) {
-      onImage.row(y - image.y, covers(y - image.y), dots);
+      onImage.row(y - image.y, covers(y - image.y), dots, toneAt);
       black.set(dots, image.x);
     }
     if (y >= wedge.y && y < wedge.y + wedge.height) {
@@ -72,6 +73,22 @@ function upsampled(w: number, h: number, plane: Uint8Array, width: number, heigh
       out[x] = (across[i] + ((step[i] * part[x] + 128) >> 8)) >> 8;
     }
     return out;
+  };
+}
+
+/** The plane at any place of the film, in its pixels, by the same straight lines. */
+function placed(w: number, h: number, plane: Uint8Array, width: number, height: number): (x: number, y: number) => number {
+  const [across, down] = [w / width, h / height];
+  return (x, y) => {
+    const u = Math.min(w - 1, Math.max(0, (x + 0.5) * across - 0.5)),
+      v = Math.min(h - 1, Math.max(0, (y + 0.5) * down - 0.5));
+    const i = Math.max(0, Math.min(w - 2, Math.floor(u))),
+      k = Math.max(0, Math.min(h - 2, Math.floor(v)));
+    const a = k * w + i,
+      b = h > 1 ? a + w : a,
+      one = w > 1 ? 1 : 0;
+    const [f, g] = [u - i, v - k];
+    return (plane[a] * (1 - f) + plane[a + one] * f) * (1 - g) + (plane[b] * (1 - f) + plane[b + one] * f) * g;
   };
 }
 

@@ -132,6 +132,8 @@ export interface MadeSplit {
   readonly p95: number;
   readonly outOfReach: number;
   readonly outMean: number;
+  /** Share of the picture that sRGB can't say. */
+  readonly beyondSrgb: number;
   /** What all films cover together at most, in layers. */
   readonly most: number;
 }

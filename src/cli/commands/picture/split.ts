@@ -100,7 +100,7 @@ function questionOf(given: Given, crop: Crop | undefined): SplitQuestion {
   };
 }
 
-function figuresOf({ job, films, split: made, model, width, height }: SplitAnswer): Record<string, unknown> {
+function figuresOf({ job, films, split: made, beyondSrgb, model, width, height }: SplitAnswer): Record<string, unknown> {
   const round = (v: number): number => Number(v.toFixed(3));
   return {
     layers: job.layers.map((l, i) => ({
@@ -116,10 +116,11 @@ function figuresOf({ job, films, split: made, model, width, height }: SplitAnswe
     outOfReach: round(made.outOfReach),
     outMean: round(made.outMean),
     mostCover: round(made.most),
+    beyondSrgb: round(beyondSrgb),
   };
 }
 
-function tell({ films, split: made }: SplitAnswer, bundle: JobBundle, out: string): void {
+function tell({ films, split: made, beyondSrgb }: SplitAnswer, bundle: JobBundle, out: string): void {
   const planned = plan(bundle);
   for (const layer of planned.layers) {
     const mean = share(films.find((film) => film.layer === layer.id)?.mean ?? 0, 0);
@@ -138,6 +139,7 @@ function tell({ films, split: made }: SplitAnswer, bundle: JobBundle, out: strin
       }`,
     );
   }
+  if (beyondSrgb > 0.0005) console.log(sayHere('halftone.splitWide', { share: share(beyondSrgb, 1) }));
   if (made.outOfReach < 0.995) console.log(sayHere('halftone.splitBack', { mean: deltaE(made.mean), p95: deltaE(made.p95) }));
   if (made.outOfReach > 0.005) console.log(sayHere('halftone.splitOut', { share: share(made.outOfReach, 0), mean: deltaE(made.outMean) }));
   console.log(sayHere('halftone.splitMost', { most: share(made.most, 0) }));

@@ -1,5 +1,7 @@
 import { expect, test } from 'vitest';
+import { moirePicture, type FilmLaid } from './moire-picture.ts';
 import { bestAngles, worstSeen } from './moire.ts';
+import { onPixels } from './on-pixels.ts';
 
 test('best angles beat the handbook’s and the worst by what they show', () => {
   for (const n of [2, 3, 4]) {
@@ -29,4 +31,40 @@ test('each film is turned against the mesh that it is printed through itself', (
   const first = bestAngles({ rulings: rulings.map((r) => ({ ...r, meshPerCm: 48 })) });
   expect(worstSeen({ rulings }, own)).toBeLessThanOrEqual(worstSeen({ rulings }, first) + 1e-12);
   expect(worstSeen({ rulings }, [0, 0])).toBeGreaterThan(2 * worstSeen({ rulings }, own));
+});
+
+test('a screen coarser than the dots shows no bands but those of the print', () => {
+  const film = (angleDeg: number, bit: number): FilmLaid => ({
+    by: 'dots',
+    shape: 'round',
+    rulingPerCm: 19.5,
+    angleDeg,
+    leastDotMicrons: 100,
+    meshPerCm: 120,
+    threadMicrons: 34,
+    bit,
+    cover: 0.5,
+  });
+  const words = Uint32Array.from({ length: 256 }, (_, code) => [0xffffffff, 0xff404040, 0xff404040, 0xff101010][code & 3]);
+  /** From the darkest to the lightest pixel away from the edges, and the mean light. */
+  const look = ({ rgb, width, height }: ReturnType<typeof onPixels>): { range: number; light: number } => {
+    const inside = Array.from({ length: width * height }, (_, i) => i).filter(
+      (i) => Math.abs((i % width) / width - 0.5) < 0.4 && Math.abs(Math.floor(i / width) / height - 0.5) < 0.4,
+    );
+    const all = inside.map((i) => rgb[i * 3]);
+    return {
+      range: Math.max(...all) - Math.min(...all),
+      light: all.reduce((sum, v) => sum + (v / 255) ** 2.2, 0) / all.length,
+    };
+  };
+  const pixelsPerMm = 96 / 25.4;
+  const one = moirePicture([film(22.5, 0)], words, 30, 30);
+  const shown = onPixels(one, pixelsPerMm);
+  expect(shown.width).toBe(Math.floor(30 * pixelsPerMm));
+  expect(look(one).range).toBeGreaterThan(100);
+  expect(look(shown).range).toBeLessThan(12);
+  expect(look(shown).light).toBeCloseTo(look(one).light, 2);
+  // Two films 3.5 degrees apart do make bands, 8 mm wide.
+  expect(look(onPixels(moirePicture([film(22.5, 0), film(26, 1)], words, 30, 30), pixelsPerMm)).range).toBeGreaterThan(25);
+  expect(onPixels(one, 20)).toBe(one);
 });

@@ -92,3 +92,64 @@ test('blue noise has every rank once, and nothing at low frequencies', () => {
   expect(Math.max(...low)).toBeLessThan(0.05);
   expect(high.reduce((a, b) => a + b, 0) / 4).toBeGreaterThan(0.15);
 });
+
+test('where a tone changes within a dot, dots and holes of the least size are whole or not there', () => {
+  const side = 420;
+  const ask = { ...usual, leastDotMicrons: 170 };
+  // Soft hills of 1 to 12 %, each a few dots wide.
+  const toneAt = (x: number, y: number): number => 16 + 14 * Math.sin(x / 18) * Math.cos(y / 23);
+  const film = (whole: boolean, tone: typeof toneAt): Uint8Array[] => {
+    const screen = screener(ask);
+    return Array.from({ length: side }, (_, y) => {
+      const out = new Uint8Array(side);
+      screen.row(
+        y,
+        Uint8Array.from({ length: side }, (__, x) => Math.round(tone(x, y))),
+        out,
+        whole ? tone : undefined,
+      );
+      return out;
+    });
+  };
+  // The least dot has 170 µm: 8 pixels across, 50 in all.
+  const slivers = (rows: readonly Uint8Array[], value: 0 | 1): number => patches(rows, value).filter((size) => size < 35).length;
+  const holes = (x: number, y: number): number => 255 - toneAt(x, y);
+  expect(slivers(film(false, toneAt), 1)).toBeGreaterThan(3);
+  expect(slivers(film(true, toneAt), 1)).toBe(0);
+  expect(slivers(film(false, holes), 0)).toBeGreaterThan(3);
+  expect(slivers(film(true, holes), 0)).toBe(0);
+  expect(mean(film(true, toneAt))).toBeCloseTo(mean(film(false, toneAt)), 2);
+});
+
+/** Sizes in pixels of all patches of a value that touch no edge. */
+function patches(rows: readonly Uint8Array[], value: 0 | 1): number[] {
+  const seen = rows.map((row) => row.map((v) => (v === value ? 0 : 1)));
+  const last = rows.length - 1;
+  const sizes: number[] = [];
+  seen.forEach((line, top) => {
+    line.forEach((_, left) => {
+      if (seen[top][left] === 1) return;
+      let size = 0,
+        cut = false;
+      const open = [[left, top]];
+      seen[top][left] = 1;
+      for (let at = open.pop(); at; at = open.pop()) {
+        const [x, y] = at;
+        size++;
+        cut ||= x === 0 || y === 0 || x === last || y === last;
+        for (const [u, v] of [
+          [x - 1, y],
+          [x + 1, y],
+          [x, y - 1],
+          [x, y + 1],
+        ])
+          if (seen[v]?.[u] === 0) {
+            seen[v][u] = 1;
+            open.push([u, v]);
+          }
+      }
+      if (!cut) sizes.push(size);
+    });
+  });
+  return sizes;
+}

@@ -13,14 +13,18 @@ export interface ScreenAsk {
   readonly pixelsPerCm: number;
 }
 
+export type ToneAt = (x: number, y: number) => number;
+
 export interface Screener {
   /** As the dots come out on these pixels; null for grain. */
   readonly cell: Supercell | null;
   /**
    * One row of a film: 1 where it is black.
    * @param coverage 0..255 a pixel
+   * @param toneAt coverage at any place of the film, in its pixels: with it, dots and holes of the least size are drawn whole or not at all
+   * where a tone changes within them; left out: by each pixel's own
    */
-  readonly row: (y: number, coverage: Uint8Array, out: Uint8Array) => void;
+  readonly row: (y: number, coverage: Uint8Array, out: Uint8Array, toneAt?: ToneAt) => void;
 }
 
 /**
@@ -71,19 +75,36 @@ function dots({ shape, rulingPerCm, angleDeg, leastDotMicrons, pixelsPerCm }: Sc
     const half = dot ? 0.5 : 0;
     return rankAt(Math.floor(((x * p + y * q) * cells) / D + half), Math.floor(((y * p - x * q) * cells) / D + half));
   };
+  /** Whether the dot, or the hole, that a pixel belongs to is there: by the tone in its middle. */
+  const isThere = (x: number, y: number, dot: boolean, toneAt: ToneAt): boolean => {
+    const half = dot ? 0.5 : 0;
+    const i = Math.floor(((x * p + y * q) * cells) / D + half),
+      k = Math.floor(((y * p - x * q) * cells) / D + half);
+    const [u, v] = [i + 0.5 - half, k + 0.5 - half];
+    const tone = toneAt((u * p - v * q) / cells, (u * q + v * p) / cells);
+    const open = dot ? tone : 255 - tone;
+    return open >= least || rankAt(i, k) * least < open;
+  };
+  const pale = 2 * least,
+    deep = 255 - pale;
   const du = rest(p * cells),
     dv = rest(-q * cells);
   return {
     cell,
-    row: (y, coverage, out) => {
+    row: (y, coverage, out, toneAt) => {
       // Exact in whole numbers: u = (x p + y q) · cells / D, v = (y p − x q) · cells / D; the remainder says where in a cell.
       let u = rest(y * q * cells),
         v = rest(y * p * cells);
       for (let x = 0; x < out.length; x++) {
         const c = coverage[x];
         const t = spot[(((v * scale) | 0) << 7) | ((u * scale) | 0)];
-        if (c >= least && c <= most) out[x] = (t - c) >>> 31;
-        else if (c === 0 || c === 255) out[x] = c & 1;
+        if (c >= pale && c <= deep) out[x] = (t - c) >>> 31;
+        else if (c >= least && c <= most) {
+          if (t < c) out[x] = c < pale && toneAt && !isThere(x, y, true, toneAt) ? 0 : 1;
+          else out[x] = c > deep && toneAt && !isThere(x, y, false, toneAt) ? 1 : 0;
+        } else if (c === 0 || c === 255) out[x] = c & 1;
+        else if (c < least && toneAt) out[x] = t < least && isThere(x, y, true, toneAt) ? 1 : 0;
+        else if (c > most && toneAt) out[x] = t >= most && isThere(x, y, false, toneAt) ? 0 : 1;
         else if (c < least) out[x] = t < least && rank(x, y, true) * least < c ? 1 : 0;
         else out[x] = t >= most && rank(x, y, false) * least < 255 - c ? 0 : 1;
         // Round the cell, without a branch that nobody can foresee.

@@ -1,14 +1,17 @@
 import { quietTask, type Task } from '../../task.ts';
 import type { SplitTable } from './table.ts';
 
+/** The number of full light. */
+export const topOf = (rgb: Uint8Array | Uint16Array): number => (rgb instanceof Uint8Array ? 255 : 65535);
+
 /**
  * A picture → one plane an ink, what each film covers, 0..255. Flat in memory, the same tetrahedra as `coversAt`, in whole numbers; what is lost
  * in rounding is passed on along the row, so that even the slowest gradient keeps its mean.
- * @param rgb sRGB, three bytes a pixel
+ * @param rgb three a pixel: bytes, or 0..65535
  */
 export async function applySplit(
   table: SplitTable,
-  rgb: Uint8Array,
+  rgb: Uint8Array | Uint16Array,
   width: number,
   height: number,
   task: Task = quietTask,
@@ -17,10 +20,11 @@ export async function applySplit(
   const planes = Array.from({ length: k }, () => new Uint8Array(width * height));
   // Covers as whole numbers, 255 × 256 = solid.
   const covers = Int32Array.from(table.covers, (v) => Math.round(v * 65280));
-  const node = new Uint8Array(256),
-    part = new Int32Array(256);
-  for (let v = 0; v < 256; v++) {
-    const x = (v * (side - 1)) / 255;
+  const top = topOf(rgb);
+  const node = new Uint8Array(top + 1),
+    part = new Int32Array(top + 1);
+  for (let v = 0; v <= top; v++) {
+    const x = (v * (side - 1)) / top;
     node[v] = Math.min(side - 2, Math.floor(x));
     part[v] = Math.round((x - node[v]) * 256);
   }

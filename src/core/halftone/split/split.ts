@@ -1,16 +1,19 @@
-import { deltaE00, xyzFromSpectrum, type Lab } from '../../colour/index.ts';
+import { deltaE00, srgbCodes, xyzFromSpectrum, type Lab, type RgbSpace } from '../../colour/index.ts';
 import { seeded } from '../../random.ts';
 import { quietTask, type Task } from '../../task.ts';
 import { toneForesight, type ToneModel } from '../model/tone-model.ts';
 import { aimOf, type Aim } from './aim.ts';
-import { applySplit } from './apply.ts';
+import { applySplit, topOf } from './apply.ts';
 import { inverter, type ToneReach } from './invert.ts';
 import { splitTable } from './table.ts';
 
 export interface SplitAsk {
   /** Of the inks on the paper, in laydown order, all of them tones. */
   readonly model: ToneModel;
-  readonly rgb: Uint8Array;
+  /** 3 a pixel: bytes, or 0..65535. */
+  readonly rgb: Uint8Array | Uint16Array;
+  /** What they mean; left out: sRGB. */
+  readonly space?: RgbSpace;
   readonly width: number;
   readonly height: number;
   readonly limit?: number;
@@ -42,13 +45,13 @@ const samples = 1200;
 
 /** A picture into inks: table, Newton, planes; and how well it comes back. */
 export async function splitPicture(ask: SplitAsk, task: Task = quietTask): Promise<Split> {
-  const { model, rgb, width, height, limit = usualInkLimit(model.k), greyShare = 0.5, reach = 'nearest' } = ask;
+  const { model, rgb, space = srgbCodes, width, height, limit = usualInkLimit(model.k), greyShare = 0.5, reach = 'nearest' } = ask;
   const { k } = model;
   const foresight = toneForesight(model);
   const grey = greyInk(k, foresight.lab);
   const paper = xyzFromSpectrum(foresight.spectrum(new Float64Array(k)));
   const darkest = darkestOf(k, limit, foresight.lab);
-  const aim: Aim = { paper, darkest, reach };
+  const aim: Aim = { space, white: space.toXyz([1, 1, 1]), paper, darkest, reach };
   const invert = inverter({ model, foresight, limit, grey, greyShare: grey === null ? 0 : greyShare, reach });
   const table = await splitTable(k, (r, g, b) => aimOf(r, g, b, aim), invert, task);
   const planes = await applySplit(table, rgb, width, height, task);
@@ -57,6 +60,7 @@ export async function splitPicture(ask: SplitAsk, task: Task = quietTask): Promi
   const off: number[] = [],
     out: number[] = [];
   let most = 0;
+  const top = topOf(rgb);
   const c = new Float64Array(k);
   for (let s = 0; s < samples; s++) {
     const p = random.below(width * height);
@@ -65,7 +69,7 @@ export async function splitPicture(ask: SplitAsk, task: Task = quietTask): Promi
       most,
       c.reduce((sum, v) => sum + v, 0),
     );
-    const target = aimOf(rgb[p * 3] / 255, rgb[p * 3 + 1] / 255, rgb[p * 3 + 2] / 255, aim);
+    const target = aimOf(rgb[p * 3] / top, rgb[p * 3 + 1] / top, rgb[p * 3 + 2] / top, aim);
     const now = deltaE00(foresight.lab(c), target);
     const best = deltaE00(foresight.lab(invert(target, c, 6, 0.5).covers), target);
     (best <= inReach ? off : out).push(now);

@@ -2,7 +2,7 @@ import type { Lab } from '../../colour/index.ts';
 import { quietTask, type Task } from '../../task.ts';
 import type { Invert } from './invert.ts';
 
-/** sRGB → what each film covers, on a grid. */
+/** A picture's numbers → what each film covers, on a grid. */
 export interface SplitTable {
   readonly k: number;
   /** Nodes along each side. */
@@ -17,7 +17,7 @@ const coarse = 9,
 const met = 0.15;
 
 /**
- * The inverse on a grid of sRGB: a coarse grid solved from its neighbours' solutions, then every other step between them put in and refined by
+ * The inverse on a grid of the picture's own numbers: a coarse grid solved from its neighbours' solutions, then every other step between them put in and refined by
  * Newton. Starting from the mean of the neighbours, one branch of the many mixtures is followed all over, so that no contour arises.
  */
 export async function splitTable(

@@ -141,6 +141,8 @@ export const halftone: Same<typeof en.halftone> = {
   splitBack: ({ mean, p95 }) =>
     `Was die Farben erreichen, kommt im Mittel auf ${mean} genau zurück, neunzehn von zwanzig Farbtönen auf ${p95}.`,
   splitOut: ({ share, mean }) => `${share} des Bildes liegen außer ihrer Reichweite, im Mittel ${mean} daneben.`,
+  splitWide: ({ share }) =>
+    `${share} des Bildes sind farbiger, als sRGB zeigen kann; der Auszug nimmt sie, wie das Profil der Datei sie angibt.`,
   splitMost: ({ most }) => `Die Filme decken zusammen höchstens ${most}.`,
   splitWritten: ({ folder }) => `Geschrieben nach ${folder}. Die Filme: laydown positive ${folder}.`,
 };

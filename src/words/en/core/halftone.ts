@@ -172,6 +172,8 @@ export const halftone = {
     `In the inks’ reach the split comes back within ${mean} on average, ${p95} for nineteen in twenty colours.`,
   splitOut: ({ share, mean }: { share: ShareText; mean: DeltaText }) =>
     `${share} of the picture lies out of their reach, ${mean} off on average.`,
+  splitWide: ({ share }: { share: ShareText }) =>
+    `${share} of the picture is more colourful than sRGB can show; the split takes it as the file’s own profile has it.`,
   splitMost: ({ most }: { most: ShareText }) => `The films cover ${most} together at most.`,
   splitWritten: ({ folder }: { folder: NameText }) => `Written to ${folder}. The films: laydown positive ${folder}.`,
 };

@@ -1,5 +1,5 @@
 import { useMemo } from 'preact/hooks';
-import { bandsPatch, bandsPatchMm } from '../../../core/asks/index.ts';
+import { bandsPatch } from '../../../core/asks/index.ts';
 import type { Plan } from '../../../core/plan/index.ts';
 import { say } from '../../../words/one-language.ts';
 import type { Bench } from '../../store/bench.ts';
@@ -15,7 +15,10 @@ interface Props {
 /** What the films come to on the paper in view: the print from arm's length, and half tones on one another at true size. */
 export function ToneLook({ bench, plan }: Props) {
   const paper = bench.paper.value;
-  const patch = useMemo(() => paper && bandsPatch(plan, paper), [plan.layers, paper?.palette]);
+  const { pxPerMm } = screenScale.value;
+  // On the screen's own pixels, one to one: a browser that scales it would make bands with the dots.
+  const perMm = pxPerMm * devicePixelRatio;
+  const patch = useMemo(() => paper && bandsPatch(plan, paper, perMm), [plan.layers, paper?.palette, perMm]);
   const seen = plan.fromArm.find((one) => one.paperId === paper?.id);
   return (
     <div class="tone-look">
@@ -27,7 +30,7 @@ export function ToneLook({ bench, plan }: Props) {
       )}
       {patch && (
         <figure>
-          <RgbCanvas {...patch} widthPx={bandsPatchMm.widthMm * screenScale.value.pxPerMm} label={told(say('halftone.bandsPatch'))} />
+          <RgbCanvas {...patch} widthPx={(patch.width / patch.pixelsPerMm) * pxPerMm} label={told(say('halftone.bandsPatch'))} />
           <figcaption>{told(say('halftone.bandsPatch'))}</figcaption>
         </figure>
       )}

@@ -28,6 +28,7 @@ export const splitAnswer: Work<'split'> = async ({ job, bytes, name, question },
       outOfReach: split.outOfReach,
       outMean: split.outMean,
       most: split.most,
+      beyondSrgb: made.beyondSrgb,
     },
     transfer: [],
   };

@@ -124,6 +124,7 @@ export function TonePart({ bench, job, picture, read, pots }: Props) {
         </div>
         {made.value && (
           <>
+            {made.value.beyondSrgb > 0.0005 && <p>{told(say('halftone.splitWide', { share: share(made.value.beyondSrgb, 1) }))}</p>}
             {made.value.outOfReach < 0.995 && (
               <p>{told(say('halftone.splitBack', { mean: deltaE(made.value.mean), p95: deltaE(made.value.p95) }))}</p>
             )}
