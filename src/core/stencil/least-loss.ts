@@ -11,10 +11,11 @@ const reachesMm = [1.8, 3] as const;
 const besideMm = 3;
 /** Unasked up to this share of the drawing; more is offered. */
 const mostShare = 0.1;
-/** So many faults are no few places. After so much work only few places are looked at, once; and all together ends here. */
+/** So many faults are no few places. After so much work only few places are looked at, once, after still more none; and all together ends here. */
 const mostFaults = 150,
   quickEffort = 60_000,
   fewFaults = 12,
+  dearEffort = 90_000,
   mostEffort = 150_000;
 
 /**
@@ -31,7 +32,7 @@ export function withLeastLoss(
   let left = refused,
     effort = refused.effort;
   for (const withinMm of reachesMm) {
-    const most = effort <= quickEffort ? mostFaults : left === refused ? fewFaults : 0;
+    const most = effort <= quickEffort ? mostFaults : left === refused && effort <= dearEffort ? fewFaults : 0;
     if (left.certificate.faults.length > most) break;
     spots.push(...left.certificate.faults.map((f) => ({ atMm: rounded(f.atMm), withinMm })));
     const there = { drops: [...(request.drops ?? []), ...spots], closings: [...(request.closings ?? []), ...spots] };
