@@ -18,6 +18,7 @@ const spentMs = (): number => {
   return (user + system) / 1000;
 };
 let lookedMs = 0;
+const waysOutMs: number[] = [];
 const look: LookAtWritten = (d, cut, promised) => {
   const start = spentMs();
   const found = narrowPlaces(d, cut, promised).map(
@@ -29,7 +30,9 @@ const look: LookAtWritten = (d, cut, promised) => {
 const waysOut: WaysOut = (asked, refused) => {
   const start = spentMs();
   const { length } = offersFor(asked, defaultMaterials, refused);
-  lookedMs += spentMs() - start;
+  const ms = spentMs() - start;
+  lookedMs += ms;
+  waysOutMs.push(ms);
   return length;
 };
 const every = Math.max(1, Number(process.argv[2] ?? 1) || 1);
@@ -92,4 +95,5 @@ console.log(
     .map((s) => `${s.name} ${s.ms.toFixed(0)} ms`)
     .join(', ')}; median ${slow[slow.length >> 1].ms.toFixed(0)} ms`,
 );
+if (waysOutMs.length > 0) console.log(`ways out of ${waysOutMs.length} refusals: slowest ${Math.max(...waysOutMs).toFixed(0)} ms`);
 process.exit(failures ? 1 : 0);

@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
 import { decode } from 'fast-png';
 import { encode } from 'jpeg-js';
@@ -346,6 +347,28 @@ describe('forms on the true-size sheet', () => {
     await tile.waitFor();
     await expect.poll(async () => Number(/Disc ([\d.]+) ×/.exec((await tile.getAttribute('aria-label')) ?? '')?.[1])).toBeGreaterThan(59);
     expect(Number(/Disc ([\d.]+) ×/.exec((await tile.getAttribute('aria-label'))!)?.[1])).toBeLessThan(61);
+  });
+
+  test('a camera’s lens is kept from a photograph of a board, and forgotten at a touch', async () => {
+    const board = fileURLToPath(new URL('../outside/data/checked-board/left14.jpg', import.meta.url));
+    const keep = page.getByRole('button', { name: 'Keep this camera’s lens' });
+    await page.locator('[data-bring=photo]').setInputFiles(board);
+    await page.getByRole('radio', { name: 'a photo of a checked board' }).check();
+    await page.getByText('as this photograph shows it').waitFor();
+    await keep.click();
+    await page.locator('.trace').getByText('Kept, from 1 photograph.').waitFor();
+    expect(await keep.isDisabled()).toBe(true);
+    const kept = () => page.evaluate(() => localStorage.getItem('laydown-lens'));
+    expect(JSON.parse((await kept())!)).toHaveProperty('bend');
+    const printed = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Board for A4' }).click();
+    expect((await printed).suggestedFilename()).toBe('board-a4.pdf');
+    await page.getByRole('radio', { name: 'a photo on A4' }).check();
+    await page.getByText('The camera’s kept lens is taken out.').waitFor();
+    await page.getByRole('button', { name: 'Another camera: forget it' }).click();
+    await page.getByText('The camera’s kept lens is taken out.').waitFor({ state: 'detached' });
+    expect(await kept()).toBeNull();
+    await page.getByRole('button', { name: 'Leave it' }).click();
   });
 
   test('axe finds nothing, wide or narrow, and nothing runs over the edge', async () => {

@@ -1,4 +1,5 @@
 /** What a knife can cut: stencils from cuts, what holds them together, and the proof. */
+export { islandsBeside } from './least-loss.ts';
 export { makeStencil, needsBridges } from './make-stencil.ts';
 export { crossOpening, type Crossing } from './proof/cross-opening.ts';
 export { certify, type Limits } from './proof/certificate.ts';

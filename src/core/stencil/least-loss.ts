@@ -1,15 +1,22 @@
-import { regionArea, takeAway, type Region } from '../form/index.ts';
+import { regionArea, regionBox, takeAway, type Region } from '../form/index.ts';
 import { problem } from '../problem.ts';
 import { area, lengths, say } from '../../words/say.ts';
+import { near } from './proof/mend-shapes.ts';
+import { innerPoint } from './raster/inner-point.ts';
 import type { PointMm, Spot, Stencil, StencilRequest } from './types.ts';
 
 /** About each fault, so far: first just the place, then a little of what is around it. */
 const reachesMm = [1.8, 3] as const;
+/** So near to an island a fault is of its bridges, or of the paper between. */
+const besideMm = 3;
 /** Unasked up to this share of the drawing; more is offered. */
 const mostShare = 0.1;
-/** So many faults are no few places, and so many points of outlines no quick look. */
+/** So many faults are no few places. After so much work only few places are looked at, once, after still more none; and all together ends here. */
 const mostFaults = 150,
-  mostEffort = 45_000;
+  quickEffort = 60_000,
+  fewFaults = 12,
+  dearEffort = 90_000,
+  mostEffort = 150_000;
 
 /**
  * Where a stencil does not hold after all mending, what is too fine for the knife goes in small circles about its faults:
@@ -25,9 +32,11 @@ export function withLeastLoss(
   let left = refused,
     effort = refused.effort;
   for (const withinMm of reachesMm) {
-    if (left.certificate.faults.length > mostFaults || effort > mostEffort) break;
+    const most = effort <= quickEffort ? mostFaults : left === refused && effort <= dearEffort ? fewFaults : 0;
+    if (left.certificate.faults.length > most) break;
     spots.push(...left.certificate.faults.map((f) => ({ atMm: rounded(f.atMm), withinMm })));
-    left = make({ ...request, drops: [...(request.drops ?? []), ...spots], closings: [...(request.closings ?? []), ...spots] });
+    const there = { drops: [...(request.drops ?? []), ...spots], closings: [...(request.closings ?? []), ...spots] };
+    left = make({ ...request, ...there, mostEffort: mostEffort - effort });
     effort += left.effort;
     if (!left.certificate.holds || left.problems.some((p) => p.severity === 'error')) continue;
     const more = takeAway(left.prints, refused.prints),
@@ -44,6 +53,13 @@ export function withLeastLoss(
     return { ...left, effort, problems: [...left.problems, told] };
   }
   return { ...refused, effort };
+}
+
+/** Islands on bridges beside what does not hold. */
+export function islandsBeside({ certificate, islands }: Stencil): Spot[] {
+  return islands
+    .filter(({ region, handled }) => handled === 'bridged' && certificate.faults.some(({ atMm }) => near(region, atMm, besideMm)))
+    .map(({ region }) => ({ atMm: rounded(innerPoint(region, regionBox(region))) }));
 }
 
 /** What prints other than meant, bridges aside. */

@@ -61,6 +61,8 @@ export interface StencilRequest {
   readonly rates?: KnifeRates;
   /** What is too fine about faults that are left does not go unasked. */
   readonly asAsked?: boolean;
+  /** Mending ends after so much work; what does not hold by then does not. Counted as `effort` is. */
+  readonly mostEffort?: number;
   /** The layer's path in the Job, or where it is otherwise: the place of its problems. */
   readonly place?: string | Saying;
 }
@@ -209,7 +211,7 @@ export interface Stencil {
   readonly cutLines: Region;
   readonly certificate: Certificate;
   readonly knife: KnifeWork;
-  /** Points of outlines looked at until it held or gave up: about what another try at it takes. */
+  /** Work until it held or gave up, the same on every machine: points of outlines looked at, and pixels, so many as take as long. */
   readonly effort: number;
   readonly problems: readonly Problem[];
   /** Where it does not hold: openings that could be closed. */

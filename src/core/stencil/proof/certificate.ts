@@ -46,6 +46,11 @@ export class Looks {
   readonly paper = new Seen();
   readonly openings = new Seen();
 
+  /** Pixels looked at so far. */
+  get pixels(): number {
+    return this.paper.pixels + this.openings.pixels;
+  }
+
   /** Here the outline is another than at the last look. */
   touch(boxes: readonly Box[]): void {
     this.paper.touch(boxes);
@@ -123,6 +128,12 @@ export function frameOf({ parts: found }: Widths): number {
 /** Broad places of one part that no broad way joins, where nothing thin was found between them. */
 function split(widths: Widths, kind: Fault['kind']): Fault[] {
   return unjoined(widths).map((at): Fault => ({ kind, atMm: at, widthMm: 0 }));
+}
+
+/** How many faults a look has seen. */
+export function faultsOf({ paper, openingWidths }: Judged): number {
+  const openings = openingWidths();
+  return paper.parts.length - 1 + paper.thin.length + unjoined(paper).length + openings.thin.length + unjoined(openings).length;
 }
 
 /** A point of each further broad place of a part, where its thin places do not account for it. */

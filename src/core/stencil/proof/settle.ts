@@ -2,14 +2,14 @@ import { offsetRegion, regionArea, regionBox, ringArea, strip, takeAway, unite }
 import type { Box, Grid, Region } from '../../form/index.ts';
 import { bridgeGround, findStrips } from '../bridges/bridges.ts';
 import type { Strip } from '../bridges/bridges.ts';
-import { judge, lookAt, Looks, paperMask, unjoined } from './certificate.ts';
+import { faultsOf, judge, lookAt, Looks, paperMask, unjoined } from './certificate.ts';
 import type { Judged } from './certificate.ts';
 import { clearOf } from '../bridges/hidden.ts';
 import type { Join } from './retrace.ts';
 import { aside } from '../raster/aside.ts';
 import { nearLine } from '../raster/lines.ts';
 import type { Certificate, PointMm, StencilRequest } from '../types.ts';
-import { along, areaOf, hairsOf, overlapping, near, needsJoining, joints, wider } from './mend-shapes.ts';
+import { along, areaOf, hairsOf, overlapping, near, needsJoining, joints, pointsOf, wider } from './mend-shapes.ts';
 import { speckMm2 } from './widths.ts';
 import type { Thin } from './windows.ts';
 
@@ -18,6 +18,8 @@ const mostRounds = 20,
   roundsOfBoth = 7,
   leastRounds = 3,
   mostPoints = 32_000;
+/** Pixels of windows, and of the raster for bridges, that take as long as one point of an outline looked at. */
+const pixelsAPoint = 250;
 /** It ends when the faults have not become fewer for so many rounds. */
 const patience = 4;
 /** So many left after the first rounds are not mended one by one; so many after all of them do not come to an end by closing. */
@@ -57,7 +59,7 @@ export interface Settled {
   /** Paper too thin at first sight, hairlines aside. */
   readonly slender: readonly Thin[];
   readonly certificate: Certificate;
-  /** Points of outlines looked at. */
+  /** As of a stencil. */
   readonly effort: number;
   readonly joins: readonly Join[];
 }
@@ -106,7 +108,8 @@ class Mending {
   private readonly openingMm: number;
   private meantFine: boolean | undefined;
   private rounds = 0;
-  private effort = 0;
+  private points = 0;
+  private bridged = 0;
   private hairRounds = 0;
   private joinedAt = -2;
   /** Paper too thin at first sight. */
@@ -195,15 +198,20 @@ class Mending {
         fewestAt = this.rounds;
       }
       points += pointsOf(this.paper);
-      this.effort += pointsOf(this.paper);
-      const more = goesOn(points, fewestAt, faults);
+      this.points += pointsOf(this.paper);
+      const more = goesOn(points, fewestAt, faults) && this.effort() < (this.request.mostEffort ?? Infinity);
       this.rounds++;
       if (!more || !this.mended(seen)) return seen;
     }
   }
 
+  /** Work so far. */
+  private effort(): number {
+    return this.points + (this.looks.pixels + this.bridged) / pixelsAPoint;
+  }
+
   private settled(seen: Judged): Settled {
-    const { paper, strips, thickened, widened, dropped, closed, effort, joinsSoFar: joins } = this;
+    const { paper, strips, thickened, widened, dropped, closed, joinsSoFar: joins } = this;
     const certificate = judge(seen, this.request.material, this.looseCount);
     return {
       paper,
@@ -215,7 +223,7 @@ class Mending {
       inTheWay: seen.openingWidths().thin,
       slender: this.slender,
       certificate,
-      effort,
+      effort: Math.round(this.effort()),
       joins,
     };
   }
@@ -261,6 +269,7 @@ class Mending {
   private joins({ paper: widths }: Judged): Region[] {
     if (!needsJoining(widths, this.looseCount)) return [];
     const here = { paper: this.paper, widths };
+    this.bridged += this.grid.width * this.grid.height;
     const added = this.joined[this.joinsSoFar.length] ?? stripsFor(here, this.sheet, this.grid, this.request);
     this.joinsSoFar.push({ ...here, strips: added });
     this.joinedAt = this.rounds - 1;
@@ -336,10 +345,3 @@ class Mending {
     return true;
   }
 }
-
-const pointsOf = (region: Region): number => region.rings.reduce((sum, ring) => sum + ring.length / 2, 0);
-
-const faultsOf = ({ paper, openingWidths }: Judged): number => {
-  const openings = openingWidths();
-  return paper.parts.length - 1 + paper.thin.length + unjoined(paper).length + openings.thin.length + unjoined(openings).length;
-};

@@ -131,6 +131,8 @@ export class Seen {
   private before = new Map<string, SeenWindow>();
   private now = new Map<string, SeenWindow>();
   private changed: Box[] = [];
+  /** Pixels looked at anew, in all looks. */
+  pixels = 0;
   /** Here the shape is another than at the last look. */
   touch(boxes: readonly Box[]): void {
     this.changed.push(...boxes);
@@ -153,7 +155,7 @@ export class Seen {
   }
 }
 
-function lookInto({ box, rests }: Window, { rings, radiusMm: r, leastMm, longTapers, strict }: Look): SeenWindow {
+function lookInto({ box, rests }: Window, { rings, radiusMm: r, leastMm, longTapers, strict, seen }: Look): SeenWindow {
   const lenient = strict ? strictPx : lenientPx;
   const step = Math.max(finestMmPerPx(leastMm), Math.sqrt(areaOf(box) / mostPixels));
   const grid: Grid = {
@@ -163,6 +165,7 @@ function lookInto({ box, rests }: Window, { rings, radiusMm: r, leastMm, longTap
     width: Math.ceil((box.maxX - box.minX) / step) + 1,
     height: Math.ceil((box.maxY - box.minY) / step) + 1,
   };
+  if (seen) seen.pixels += grid.width * grid.height;
   const near: Region = { rings: rings.filter((one) => meets(one.box, box)).map(({ ring }) => ring) };
   const mask = rasterize(near, grid);
   const survey = surveyWidths(

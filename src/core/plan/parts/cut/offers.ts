@@ -2,7 +2,7 @@ import { emptyRegion, regionArea, regionBox, mapRegion, takeAway, type Box, type
 import type { Job } from '../../../job/index.ts';
 import type { Codes } from '../../../print/index.ts';
 import type { CostRaster, InTheWay, LocalLoss, Material, Offer, PointMm, Spot, Stencil, StencilRequest } from '../../../stencil/index.ts';
-import { makeStencil } from '../../../stencil/index.ts';
+import { islandsBeside, makeStencil } from '../../../stencil/index.ts';
 import { area, asWritten, deltaE, length, lengths, say, share, type Saying } from '../../../../words/say.ts';
 import { problem, type Problem } from '../../../problem.ts';
 import { meanOver } from './costs.ts';
@@ -11,8 +11,15 @@ import { meanOver } from './costs.ts';
 const scales: readonly number[] = [1.1, 1.25, 1.5, 2, 3];
 /** So many openings or details are offered one by one; beyond that only all that is too fine together. */
 const mostSingly = 3;
-/** Points of outlines looked at, with those that it took to refuse; one try goes on, and while nothing is found the next kind is tried too. */
-const mostEffort = 80_000;
+/** Work in all, with that of the refusal, counted as a stencil's effort is: further ways out are tried as long as some is left. */
+const mostEffort = 100_000;
+/** While nothing is found each try has at least so much. */
+const leastEffort = 15_000;
+/** So far about each fault, where nearer to it would take too much work, and about so many. */
+const aroundMm = 8,
+  mostAround = 150;
+/** So many times islands beside what is left go too. */
+const mostAgain = 2;
 
 export type OfferGround = Omit<StencilRequest, 'cost' | 'place'> & { readonly cost?: CostRaster };
 
@@ -24,78 +31,122 @@ export function offersFor(asked: OfferGround, materials: readonly Material[], re
   return new Tries(asked, refused).offers(materials);
 }
 
+/** In the order in which they are shown. */
+type Rank = 'here' | 'close' | 'drop' | 'fine' | 'firmer' | 'larger';
+const ranks: readonly Rank[] = ['here', 'close', 'drop', 'fine', 'firmer', 'larger'];
+
 class Tries {
   private effort: number;
-  private readonly found: Offer[] = [];
+  private readonly found: { readonly rank: Rank; readonly offer: Offer }[] = [];
   private readonly asked: OfferGround;
   private readonly refused: Stencil;
+  /** One circle about all of it. */
+  private readonly all: Spot;
 
   constructor(asked: OfferGround, refused: Stencil) {
     this.asked = asked;
     this.refused = refused;
     this.effort = refused.effort;
+    const box = regionBox(asked.shape);
+    this.all = {
+      atMm: [round((box.minX + box.maxX) / 2), round((box.minY + box.maxY) / 2)],
+      withinMm: round(Math.hypot(box.maxX - box.minX, box.maxY - box.minY) / 2 + 1),
+    };
   }
 
+  /** The surest and quickest are tried first: the finer a drawing, the fewer. */
   offers(materials: readonly Material[]): Offer[] {
-    const { asked, refused } = this;
-    const { inTheWay = [], mayGo = [] } = refused;
-    const closing = (spots: readonly Spot[]) => ({ closings: [...(asked.closings ?? []), ...spots] });
-    const dropping = (spots: readonly Spot[]) => ({ drops: [...(asked.drops ?? []), ...spots] });
+    const { refused } = this;
     if (!refused.certificate.holds || refused.prints.rings.length === 0) {
       if (refused.localLoss) this.here(refused.localLoss);
-      this.fine(inTheWay, closing, 'close');
-      this.fine(mayGo, dropping, 'drop');
+      else this.around();
+      this.allFine();
+      this.oneKind('close', refused.inTheWay ?? []);
+      this.oneKind('drop', refused.mayGo ?? []);
     }
     this.firmer(materials);
     this.larger();
-    return this.found;
+    // Who may leave out the paper alone need not close openings as well.
+    const less = this.found.some(({ rank }) => rank === 'drop');
+    return this.found
+      .filter(({ rank }) => !(rank === 'fine' && less))
+      .sort((a, b) => ranks.indexOf(a.rank) - ranks.indexOf(b.rank))
+      .map(({ offer }) => offer);
   }
 
-  /** Is there time for another kind? While nothing is found there is. */
+  /** Is there enough work left for another try? While nothing is found there is. */
   private goesOn(): boolean {
-    return this.effort < mostEffort || this.found.length === 0;
+    return this.effort + leastEffort <= mostEffort || this.found.length === 0;
+  }
+
+  private made(more: Partial<OfferGround>): Stencil {
+    const made = makeStencil({ ...this.asked, ...more, asAsked: true, mostEffort: Math.max(leastEffort, mostEffort - this.effort) });
+    this.effort += made.effort;
+    return made;
   }
 
   private tried(more: Partial<OfferGround>, toLoseLittle: boolean): Stencil | undefined {
-    const made = makeStencil({ ...this.asked, ...more, asAsked: true });
-    this.effort += made.effort;
-    const bad = made.problems.some((p) => p.severity === 'error' || (toLoseLittle && p.code === 'stencil-much-lost'));
-    return made.certificate.holds && !bad ? made : undefined;
+    const made = this.made(more);
+    return holds(made) && !(toLoseLittle && made.problems.some((p) => p.code === 'stencil-much-lost')) ? made : undefined;
+  }
+
+  private taking(drops: readonly Spot[], closings: readonly Spot[]): Partial<OfferGround> {
+    const { asked } = this;
+    return { drops: [...(asked.drops ?? []), ...drops], closings: [...(asked.closings ?? []), ...closings] };
+  }
+
+  /** All that is too fine goes about the faults. */
+  private around(): void {
+    const { faults } = this.refused.certificate;
+    if (faults.length === 0 || faults.length > mostAround) return;
+    const spots = faults.map(({ atMm: [x, y] }): Spot => ({ atMm: [round(x), round(y)], withinMm: aroundMm }));
+    const made = this.tried(this.taking(spots, spots), false);
+    if (made) this.here({ spots, more: takeAway(made.prints, this.refused.prints), less: takeAway(this.refused.prints, made.prints) });
+  }
+
+  /** All that is too fine goes, paper as well as openings; where that is not enough, islands beside what is left as well. */
+  private allFine(): void {
+    const drops = [this.all],
+      closings = [this.all];
+    for (let again = 0; again <= mostAgain && this.goesOn(); again++) {
+      const made = this.made(this.taking(drops, closings));
+      if (holds(made)) {
+        const region = takeAway(made.prints, this.refused.prints),
+          less = takeAway(this.refused.prints, made.prints);
+        const change = { drops, closings };
+        this.found.push({ rank: 'fine', offer: { kind: 'drop', region, less, atMm: null, areaMm2: regionArea(region), change } });
+        return;
+      }
+      const islands = islandsBeside(made);
+      if (islands.length === 0) return;
+      drops.push(...islands);
+    }
   }
 
   /** What is too fine closes, or goes: one by one where each of a few is enough; else all of it. */
-  private fine(places: readonly InTheWay[], taking: (spots: readonly Spot[]) => Partial<OfferGround>, kind: 'close' | 'drop'): void {
+  private oneKind(kind: 'close' | 'drop', places: readonly InTheWay[]): void {
+    const taking = (spots: readonly Spot[]) => (kind === 'close' ? this.taking([], spots) : this.taking(spots, []));
     const offer = (spots: readonly Spot[], region: Region, atMm: PointMm | null): void => {
       const shared = { region, atMm, areaMm2: regionArea(region) };
-      this.found.push(kind === 'close' ? { kind, ...shared, change: { closings: spots } } : { kind, ...shared, change: { drops: spots } });
+      const found: Offer =
+        kind === 'close' ? { kind, ...shared, change: { closings: spots } } : { kind, ...shared, change: { drops: spots } };
+      this.found.push({ rank: kind, offer: found });
     };
     const singly = places.length > 0 && places.length <= mostSingly ? places : [];
     const enough = singly.filter(({ atMm }) => this.goesOn() && this.tried(taking([{ atMm }]), false));
     for (const { atMm, region } of enough) offer([{ atMm }], region, atMm);
     if (enough.length > 0 || !this.goesOn()) return;
-    const box = regionBox(this.asked.shape);
-    const atMm: PointMm = [round((box.minX + box.maxX) / 2), round((box.minY + box.maxY) / 2)];
-    const all: readonly Spot[] = [{ atMm, withinMm: round(Math.hypot(box.maxX - box.minX, box.maxY - box.minY) / 2 + 1) }];
-    const made = this.tried(taking(all), false);
-    if (made) offer(all, kind === 'close' ? takeAway(this.refused.prints, made.prints) : takeAway(made.prints, this.refused.prints), null);
-    // Paper that is left out may leave ink beside it that is too fine as well.
-    const both =
-      made || kind === 'close' ? undefined : this.tried({ ...taking(all), closings: [...(this.asked.closings ?? []), ...all] }, false);
-    if (!both) return;
-    const region = takeAway(both.prints, this.refused.prints),
-      less = takeAway(this.refused.prints, both.prints);
-    this.found.push({ kind: 'drop', region, less, atMm: null, areaMm2: regionArea(region), change: { drops: all, closings: all } });
+    const made = this.tried(taking([this.all]), false);
+    const { prints } = this.refused;
+    if (made) offer([this.all], kind === 'close' ? takeAway(prints, made.prints) : takeAway(made.prints, prints), null);
   }
 
-  /** Tried already, where the stencil was made. */
+  /** In places. */
   private here({ spots, more: region, less }: LocalLoss): void {
+    const change = { drops: spots, closings: spots };
     this.found.push({
-      kind: 'drop',
-      region,
-      less,
-      atMm: spots[0].atMm,
-      areaMm2: regionArea(region),
-      change: { drops: spots, closings: spots },
+      rank: 'here',
+      offer: { kind: 'drop', region, less, atMm: spots[0].atMm, areaMm2: regionArea(region), change },
     });
   }
 
@@ -112,16 +163,19 @@ class Tries {
     const found = leastThat(firmer, (material) => this.goesOn() && this.tried({ material }, true) !== undefined);
     if (!found) return;
     const change = { materialId: found.id, leastBridgeMm: found.leastBridgeMm, leastOpeningMm: found.leastOpeningMm };
-    this.found.push({ kind: 'firmer', region: emptyRegion, atMm: null, areaMm2: 0, change });
+    this.found.push({ rank: 'firmer', offer: { kind: 'firmer', region: emptyRegion, atMm: null, areaMm2: 0, change } });
   }
 
   private larger(): void {
     const scale = leastThat(scales, (by) => this.goesOn() && this.tried(grown(this.asked, by), true) !== undefined);
     if (scale === undefined) return;
     const areaMm2 = regionArea(this.refused.prints) * (scale * scale - 1);
-    this.found.push({ kind: 'larger', region: emptyRegion, atMm: null, areaMm2, change: { scale, fits: grown(this.asked, scale).fits } });
+    const change = { scale, fits: grown(this.asked, scale).fits };
+    this.found.push({ rank: 'larger', offer: { kind: 'larger', region: emptyRegion, atMm: null, areaMm2, change } });
   }
 }
+
+const holds = ({ certificate, problems }: Stencil): boolean => certificate.holds && !problems.some((p) => p.severity === 'error');
 
 const round = (v: number): number => Math.round(v * 10) / 10;
 
