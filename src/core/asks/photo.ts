@@ -1,9 +1,9 @@
 import { pow } from '../numeric/index.ts';
-import { srgbSpace, wideSpace, type Photograph } from '../ink/index.ts';
+import { inverse3, srgbSpace, wideSpace, type Photograph } from '../ink/index.ts';
 import type { Picture } from '../separate/index.ts';
 
 // XYZ under D50 → the wide space's light: the inverse of `wideSpace.toXyz`.
-const toWide = inverse(wideSpace.toXyz);
+const toWide = inverse3(wideSpace.toXyz);
 
 /** A picture as a photograph that colours are read from; what came through a colour profile is held in the wide space. */
 export function photographOf(picture: Picture): Photograph {
@@ -33,14 +33,4 @@ export function photographOf(picture: Picture): Photograph {
 function encoded(light: number): number {
   const v = Math.min(1, Math.max(0, light));
   return v <= 0.0031308 ? 12.92 * v : 1.055 * pow(v, 1 / 2.4) - 0.055;
-}
-
-function inverse(m: readonly (readonly [number, number, number])[]): number[][] {
-  const minor = (r: number, c: number): number => {
-    const [a, b] = [0, 1, 2].filter((i) => i !== r),
-      [p, q] = [0, 1, 2].filter((i) => i !== c);
-    return m[a][p] * m[b][q] - m[a][q] * m[b][p];
-  };
-  const det = [0, 1, 2].reduce((sum, c) => sum + (c % 2 ? -1 : 1) * m[0][c] * minor(0, c), 0);
-  return [0, 1, 2].map((r) => [0, 1, 2].map((c) => (((r + c) % 2 ? -1 : 1) * minor(c, r)) / det));
 }

@@ -113,3 +113,14 @@ function triangle(m: readonly (readonly [number, number, number])[]): number {
   });
   return Math.abs((q[0] - p[0]) * (r[1] - p[1]) - (r[0] - p[0]) * (q[1] - p[1])) / 2;
 }
+
+/** The other way round. */
+export function inverse3(m: readonly (readonly [number, number, number])[]): number[][] {
+  const minor = (r: number, c: number): number => {
+    const [a, b] = [0, 1, 2].filter((i) => i !== r),
+      [p, q] = [0, 1, 2].filter((i) => i !== c);
+    return m[a][p] * m[b][q] - m[a][q] * m[b][p];
+  };
+  const det = [0, 1, 2].reduce((sum, c) => sum + (c % 2 ? -1 : 1) * m[0][c] * minor(0, c), 0);
+  return [0, 1, 2].map((r) => [0, 1, 2].map((c) => (((r + c) % 2 ? -1 : 1) * minor(c, r)) / det));
+}
