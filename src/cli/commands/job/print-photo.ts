@@ -31,7 +31,7 @@ export async function tellPrintPhoto(call: Call, path: string, jobPath: string):
     ...(typed === undefined ? {} : { corners: cornersOf(typed, placeOf('--corners')) }),
     of: call.options['image'] === true ? 'image' : 'sheet',
     place: fileAt(path),
-    longPx: 1200,
+    ...(out === undefined ? {} : { longPx: 1200 }),
   });
   printProblems([...picture.problems, ...answer.problems]);
   if (out !== undefined && answer.squared) {

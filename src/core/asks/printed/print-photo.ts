@@ -30,8 +30,8 @@ export interface PrintPhotoAsk {
   readonly of: 'image' | 'sheet';
   /** Which photograph. */
   readonly place: Saying;
-  /** Pixels along the longer side of the squared picture. */
-  readonly longPx: number;
+  /** Pixels along the longer side of the squared picture; left out: none is made. */
+  readonly longPx?: number;
 }
 
 /** An overlap as a photograph of the print shows it. */
@@ -110,15 +110,8 @@ function seenFrom(plan: PlanSeen, paper: PlannedPaper, ask: PrintPhotoAsk, corne
   const { read, seen, narrow, problems } = colours(plan, paper, ask, onPhoto);
   const mapped = (margins: Margins): Point[] => cornersOf(plan, margins).map(([x, y]) => mapPoint(onPhoto, x, y));
   const outlines = { image: mapped([0, 0, 0, 0]), sheet: mapped(marginsOf(plan, paper.id)) };
-  return {
-    corners,
-    outlines,
-    squared: squareUp(ask.photo, onPhoto, plan.job.image, ask.longPx, read),
-    seen,
-    suspect: suspectOf(seen),
-    narrow,
-    problems,
-  };
+  const squared = ask.longPx === undefined ? null : squareUp(ask.photo, onPhoto, plan.job.image, ask.longPx, read);
+  return { corners, outlines, squared, seen, suspect: suspectOf(seen), narrow, problems };
 }
 
 /** Between two shades (common practice: 5 anyone sees). */

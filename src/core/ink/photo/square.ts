@@ -19,6 +19,8 @@ const bytes = Uint8Array.from({ length: steps + 1 }, (_, i) => {
   return Math.round(255 * (v <= 0.0031308 ? 12.92 * v : 1.055 * pow(v, 1 / 2.4) - 0.055));
 });
 const toScreen = inverse3(srgbSpace.toXyz);
+/** Pixels along a side of what is taken as lit alike. */
+const block = 8;
 
 /**
  * A flat thing in a photograph as it looks from straight above, for the screen.
@@ -44,27 +46,36 @@ export function squareUp(
   // Every pixel is the mean of so many by so many places, so that a large photograph doesn't come out gritty.
   const fine = Math.max(2, Math.min(4, Math.round(Math.hypot(across[0] - from[0], across[1] - from[1]) / width)));
   const rgb = new Uint8Array(width * height * 3);
-  for (let y = 0; y < height; y++) {
-    for (let x = 0; x < width; x++) {
-      const sum = [0, 0, 0];
-      for (let k = 0; k < fine * fine; k++) {
-        const mm = [(x + ((k % fine) + 0.5) / fine) / width, (y + (Math.floor(k / fine) + 0.5) / fine) / height];
-        const [px, py] = mapPoint(onPhoto, mm[0] * size.widthMm, mm[1] * size.heightMm);
-        const u = Math.max(0, Math.min(photo.width - 1, Math.floor(px))),
-          v = Math.max(0, Math.min(photo.height - 1, Math.floor(py)));
-        for (let c = 0; c < 3; c++) sum[c] += light(photo.data[(v * photo.width + u) * 4 + c]);
+  const atMm = (x: number, y: number): readonly [number, number] =>
+    mapPoint(onPhoto, (x / width) * size.widthMm, (y / height) * size.heightMm);
+  const colour = new Float64Array(9);
+  const sum = new Float64Array(3);
+  for (let top = 0; top < height; top += block)
+    for (let left = 0; left < width; left += block) {
+      // Light changes slowly over the sheet, and colour is light times a matrix: one matrix for each small block.
+      const centre = atMm(left + block / 2, top + block / 2);
+      for (let from = 0; from < 3; from++) {
+        const xyz = xyzOf(
+          [0, 1, 2].map((c) => (c === from ? 1 : 0)),
+          centre,
+        );
+        for (let c = 0; c < 3; c++) colour[c * 3 + from] = toScreen[c][0] * xyz[0] + toScreen[c][1] * xyz[1] + toScreen[c][2] * xyz[2];
       }
-      const centre = mapPoint(onPhoto, ((x + 0.5) / width) * size.widthMm, ((y + 0.5) / height) * size.heightMm);
-      const xyz = xyzOf(
-        sum.map((value) => value / (fine * fine)),
-        centre,
-      );
-      for (let c = 0; c < 3; c++) {
-        const value = toScreen[c][0] * xyz[0] + toScreen[c][1] * xyz[1] + toScreen[c][2] * xyz[2];
-        rgb[(y * width + x) * 3 + c] = bytes[Math.round(steps * Math.min(1, Math.max(0, value)))];
-      }
+      for (let y = top; y < Math.min(height, top + block); y++)
+        for (let x = left; x < Math.min(width, left + block); x++) {
+          sum.fill(0);
+          for (let k = 0; k < fine * fine; k++) {
+            const [px, py] = atMm(x + ((k % fine) + 0.5) / fine, y + (Math.floor(k / fine) + 0.5) / fine);
+            const u = Math.max(0, Math.min(photo.width - 1, Math.floor(px))),
+              v = Math.max(0, Math.min(photo.height - 1, Math.floor(py)));
+            for (let c = 0; c < 3; c++) sum[c] += light(photo.data[(v * photo.width + u) * 4 + c]);
+          }
+          for (let c = 0; c < 3; c++) {
+            const value = (colour[c * 3] * sum[0] + colour[c * 3 + 1] * sum[1] + colour[c * 3 + 2] * sum[2]) / (fine * fine);
+            rgb[(y * width + x) * 3 + c] = bytes[Math.round(steps * Math.min(1, Math.max(0, value)))];
+          }
+        }
     }
-  }
   return { width, height, rgb };
 }
 
