@@ -76,7 +76,8 @@ export function askPrintPhoto(plan: PlanSeen, ask: PrintPhotoAsk): PrintPhotoAns
     );
     fail('no-such-paper', ask.place, say('asks.noSuchPaper', { paper: asName(ask.paperId) }), say('asks.useOneOf', { all }));
   }
-  if (ask.corners) return seenFrom(plan, paper, ask, ask.corners);
+  const depths = printedDepths(plan, paper);
+  if (ask.corners) return seenFrom(plan, paper, depths, ask, ask.corners);
   const found = cornersFound(ask.photo);
   if (!found)
     return {
@@ -91,11 +92,11 @@ export function askPrintPhoto(plan: PlanSeen, ask: PrintPhotoAsk): PrintPhotoAns
   // Nobody has said which way up it lies: that which comes nearest to the colours foreseen.
   const turned = [0, 1, 2, 3].map((turn) => {
     const corners = [...found.slice(turn), ...found.slice(0, turn)];
-    const { seen } = colours(plan, paper, ask, onPhotoOf(plan, ask, corners));
+    const { seen } = colours(plan, paper, depths, ask, onPhotoOf(plan, ask, corners));
     return { corners, off: seen.reduce((sum, one) => sum + one.deltaE, 0) / Math.max(1, seen.length), read: seen.length > 0 };
   });
   const best = turned.reduce((most, one) => (one.read && (!most.read || one.off < most.off) ? one : most));
-  return seenFrom(plan, paper, ask, best.corners);
+  return seenFrom(plan, paper, depths, ask, best.corners);
 }
 
 /** `findCorners` reads 8 bits. */
@@ -105,9 +106,9 @@ function cornersFound(photo: Photograph): readonly Point[] | null {
   return findCorners({ width, height, channels: 4, data: eight }) ?? null;
 }
 
-function seenFrom(plan: PlanSeen, paper: PlannedPaper, ask: PrintPhotoAsk, corners: readonly Point[]): PrintPhotoAnswer {
+function seenFrom(plan: PlanSeen, paper: PlannedPaper, depths: Depths, ask: PrintPhotoAsk, corners: readonly Point[]): PrintPhotoAnswer {
   const onPhoto = onPhotoOf(plan, ask, corners);
-  const { read, seen, narrow, problems } = colours(plan, paper, ask, onPhoto);
+  const { read, seen, narrow, problems } = colours(plan, paper, depths, ask, onPhoto);
   const mapped = (margins: Margins): Point[] => cornersOf(plan, margins).map(([x, y]) => mapPoint(onPhoto, x, y));
   const outlines = { image: mapped([0, 0, 0, 0]), sheet: mapped(marginsOf(plan, paper.id)) };
   const squared = ask.longPx === undefined ? null : squareUp(ask.photo, onPhoto, plan.job.image, ask.longPx, read);
@@ -171,7 +172,7 @@ interface Colours extends Pick<PrintPhotoAnswer, 'seen' | 'narrow' | 'problems'>
 }
 
 /** What can't be read is said, and the picture is shown all the same. */
-function colours(plan: PlanSeen, paper: PlannedPaper, ask: PrintPhotoAsk, onPhoto: Homography): Colours {
+function colours(plan: PlanSeen, paper: PlannedPaper, depths: Depths, ask: PrintPhotoAsk, onPhoto: Homography): Colours {
   const none = (...problems: Problem[]): Colours => ({ read: null, seen: [], narrow: 0, problems });
   if (paper.grounds || paper.overPicture)
     return none(problem('warning', 'sheet-printed-already', ask.place, say('asks.printOnPrinted'), say('asks.lookOnly')));
@@ -182,7 +183,6 @@ function colours(plan: PlanSeen, paper: PlannedPaper, ask: PrintPhotoAsk, onPhot
       [1, 1],
       [-1, 1],
     ].map(([u, v]) => mapPoint(onPhoto, xMm + (u * sideMm) / 2, yMm + (v * sideMm) / 2)) as unknown as Quad;
-  const depths = printedDepths(plan, paper);
   const { inside, around } = barePlaces(depths, plan.job.image, marginsOf(plan, paper.id));
   const bare = reallyBare(ask.photo, { inside: inside.map(quadOf), around: around.map(quadOf) });
   const { broad, narrow } = broadOverlaps(plan, paper, depths);
