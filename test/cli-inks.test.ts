@@ -1,10 +1,11 @@
-import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { calling, type Answer } from './command.ts';
 import { usualLadder } from '../src/core/ink/index.ts';
+import { rgbPng } from '../src/packet/index.ts';
 import { photographOfSheet } from './outside/drawdown-photo.ts';
 
 // The command line as it is called, but in this process.
@@ -45,6 +46,35 @@ describe('inks on the command line', () => {
     const other = await laydown('photo', join(tidePool, 'blue-moon.png'), '--ink', 'Brick red');
     expect(other.code).toBe(1);
     expect(other.err).toContain('corner marks');
+  });
+
+  test('a photograph of the print: the sheet is found and squared up, what differs is said, and readings are kept when asked for', async () => {
+    // A bare sheet of 260 × 330 mm on a dark table: all that was foreseen is missing, and each overlap must read as paper.
+    const [width, height] = [340, 410];
+    const rgb = Uint8Array.from({ length: width * height * 3 }, (_, i) => {
+      const x = Math.floor(i / 3) % width,
+        y = Math.floor(i / 3 / width);
+      return x >= 40 && x < 300 && y >= 40 && y < 370 ? [226, 220, 205][i % 3] : 60;
+    });
+    const photo = join(base, 'print.png'),
+      folder = join(base, 'printed'),
+      squared = join(base, 'squared.png');
+    writeFileSync(photo, rgbPng(width, height, rgb, 1));
+    cpSync(tidePool, folder, { recursive: true });
+    const before = readFileSync(join(folder, 'job.json'), 'utf8');
+    const told = await laydown('photo', photo, '--print', folder, '--corners', '40,40 300,40 300,370 40,370', '--out', squared);
+    expect(told).toMatchObject({ code: 0 });
+    expect(told.out).toContain('more than photograph and forecast may be off');
+    expect(readFileSync(join(folder, 'job.json'), 'utf8')).toBe(before);
+    expect(readFileSync(squared).subarray(1, 4).toString()).toBe('PNG');
+    const read = JSON.parse((await laydown('photo', photo, '--print', folder, '--json', '--keep')).out);
+    expect(read.seen.length).toBeGreaterThan(5);
+    for (const { reading } of read.seen) {
+      expect(reading).toMatchObject({ kind: 'photo', sigma: 7 });
+      expect(Math.hypot(reading.lab[0] - 95.6, reading.lab[1] - 0.1, reading.lab[2] + 1.4)).toBeLessThan(1);
+    }
+    const { proofReadings } = JSON.parse(readFileSync(join(folder, 'job.json'), 'utf8'));
+    expect(proofReadings.filter((r: { reading: { kind: string } }) => r.reading.kind === 'photo')).toHaveLength(read.seen.length);
   });
 
   test('a job’s inks go onto a shelf; two shelves are put together; a broken one is left as it is', async () => {

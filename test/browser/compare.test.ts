@@ -78,6 +78,42 @@ describe('two versions compared', () => {
       .toHaveProperty('size', 3);
   });
 
+  test('a photograph of the printed sheet: found, beside the proof, its readings taken as one step, all by keys', async () => {
+    await page.getByRole('radio', { name: 'Side by side' }).check();
+    await page.waitForSelector('[data-side=right] .proof-canvas');
+    // The print as it is foreseen, on its sheet of 260 × 330 mm, on a dark table.
+    const png = await page.evaluate(() => {
+      const canvas = Object.assign(document.createElement('canvas'), { width: 900, height: 1100 });
+      const context = canvas.getContext('2d')!;
+      context.fillStyle = '#443a33';
+      context.fillRect(0, 0, 900, 1100);
+      context.fillStyle = '#f1f2f5';
+      context.fillRect(60, 55, 780, 990);
+      context.drawImage(document.querySelector<HTMLCanvasElement>('[data-side=right] .proof-canvas')!, 180, 190, 540, 720);
+      return canvas.toDataURL('image/png').split(',')[1];
+    });
+    await page.goto(`${page.url().split('#')[0]}#overlaps`);
+    const photo = { name: 'print.png', mimeType: 'image/png', buffer: Buffer.from(png, 'base64') };
+    await page.locator('.overlaps .file-button input').setInputFiles(photo);
+    await page.getByRole('heading', { name: /overlaps read/ }).waitFor({ timeout: 60_000 });
+    expect(await page.locator('.print-photo .big-say').textContent()).toMatch(/^Every overlap lies within/);
+    const take = page.getByRole('button', { name: /^Take all \d+ readings$/ });
+    const n = Number(/\d+/.exec((await take.textContent())!)![0]);
+    await take.press('Enter');
+    await expect.poll(() => page.getByText('Taken', { exact: true }).count(), { timeout: 30_000 }).toBe(n);
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => page.getByText('Taken', { exact: true }).count(), { timeout: 30_000 }).toBe(0);
+    const corner = page.getByRole('button', { name: /^Corner 1 of 4/ });
+    const before = await corner.getAttribute('transform');
+    await corner.press('Shift+ArrowRight');
+    expect(await corner.getAttribute('transform')).not.toBe(before);
+    expect(await violations(page)).toEqual([]);
+    await corner.press('Escape');
+    await expect.poll(() => page.locator('.print-photo').count()).toBe(0);
+    await page.goto(`${page.url().split('#')[0]}#compare`);
+    await page.waitForSelector('.versus');
+  }, 60_000);
+
   test('axe finds nothing and nothing runs over the edge at three widths', async () => {
     for (const way of ['Side by side', 'With a wipe', 'All papers']) {
       await page.getByRole('radio', { name: way }).check();

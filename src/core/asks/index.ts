@@ -43,3 +43,4 @@ export {
   type WedgeRead,
 } from './wedge.ts';
 export { askExposure, readRows, withExposure, type ExposureAnswer } from './exposure.ts';
+export { askPrintPhoto, withPrintPhoto, type PrintPhotoAnswer, type PrintPhotoAsk, type SeenOverlap } from './printed/print-photo.ts';

@@ -48,6 +48,7 @@ export { trappingKnown } from './film/press-films.ts';
 export type { FilmsLie, TrappingKnown } from './film/press-films.ts';
 export { readPhoto } from './photo/read.ts';
 export type { PhotoAsk, PhotoRead } from './photo/read.ts';
+export { squareUp, type Squared } from './photo/square.ts';
 export { rectQuad, sampleQuad } from './photo/sample.ts';
 export type { Photograph, Point, Quad } from './photo/sample.ts';
 export { spaceFromProfile, srgbSpace, wideSpace } from './photo/space.ts';

@@ -3,10 +3,19 @@ import type { Codes } from './codes.ts';
 /** Cells that the search walks at most along a side. */
 const fine = 360;
 
-/**
- * Where an overlap lies broadest: the point farthest from all other overlaps, mm from the image's top left corner, by code. Found on a coarser grid by a chamfer distance (Borgefors 1986), which is near enough to point at.
- */
-export function deepestPoints(codes: Codes): ReadonlyMap<number, readonly [xMm: number, yMm: number]> {
+/** How far each place lies from every other overlap and from the image's edge, on a coarser grid than the proof's. */
+export interface Depths {
+  readonly width: number;
+  readonly height: number;
+  readonly mmPerCell: number;
+  /** The overlap in each cell. */
+  readonly codes: Uint8Array;
+  /** From the cell's middle, mm. */
+  readonly mm: Float64Array;
+}
+
+/** By a chamfer distance (Borgefors 1986), which is near enough to point at. */
+export function depthsOf(codes: Codes): Depths {
   const step = Math.max(1, Math.ceil(Math.max(codes.width, codes.height) / fine));
   const width = Math.ceil(codes.width / step),
     height = Math.ceil(codes.height / step);
@@ -35,11 +44,28 @@ export function deepestPoints(codes: Codes): ReadonlyMap<number, readonly [xMm: 
         look(x, y, 1, 1, 4),
         look(x, y, -1, 1, 4),
       );
+  const mmPerCell = step * codes.mmPerPx;
+  // A cell at the border of another is half a cell away from it.
+  return { width, height, mmPerCell, codes: here, mm: far.map((chamfer) => (chamfer / 3 - 0.5) * mmPerCell) };
+}
+
+/** The middle of a cell, mm from the image's top left corner. */
+export function cellAt(depths: Pick<Depths, 'width' | 'mmPerCell'>, cell: number): readonly [xMm: number, yMm: number] {
+  return [((cell % depths.width) + 0.5) * depths.mmPerCell, (Math.floor(cell / depths.width) + 0.5) * depths.mmPerCell];
+}
+
+/** The cell of each overlap that lies farthest from all others, by code. */
+export function deepestCells(depths: Depths): ReadonlyMap<number, number> {
   const best = new Map<number, number>();
-  for (let i = 0; i < here.length; i++) {
-    const known = best.get(here[i]);
-    if (known === undefined || far[i] > far[known]) best.set(here[i], i);
+  for (let i = 0; i < depths.codes.length; i++) {
+    const known = best.get(depths.codes[i]);
+    if (known === undefined || depths.mm[i] > depths.mm[known]) best.set(depths.codes[i], i);
   }
-  const mm = step * codes.mmPerPx;
-  return new Map([...best].map(([code, i]) => [code, [((i % width) + 0.5) * mm, (Math.floor(i / width) + 0.5) * mm]]));
+  return best;
+}
+
+/** Where an overlap lies broadest: the point farthest from all other overlaps, mm from the image's top left corner, by code. */
+export function deepestPoints(codes: Codes): ReadonlyMap<number, readonly [xMm: number, yMm: number]> {
+  const depths = depthsOf(codes);
+  return new Map([...deepestCells(depths)].map(([code, cell]) => [code, cellAt(depths, cell)]));
 }

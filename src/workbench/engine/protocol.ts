@@ -1,4 +1,13 @@
-import type { ByColour, LinesAnswer, LinesQuestion, SplitQuestion, WedgeAt, WedgeRead } from '../../core/asks/index.ts';
+import type {
+  ByColour,
+  LinesAnswer,
+  LinesQuestion,
+  PrintPhotoAnswer,
+  PrintPhotoAsk,
+  SplitQuestion,
+  WedgeAt,
+  WedgeRead,
+} from '../../core/asks/index.ts';
 import type { Illuminant } from '../../core/colour/index.ts';
 import type { BoardSeen, DrawingReading, KeptLens } from '../../core/form/index.ts';
 import type { Job } from '../../core/job/index.ts';
@@ -70,6 +79,11 @@ export interface Questions extends InkQuestions {
   readonly byColour: { ask: { readonly bytes: Uint8Array; readonly job: Job; readonly by: ByColour }; answer: Job };
   /** The outline of a thing on a picture; `bytes` with the first question about it only. */
   readonly trace: { ask: TraceAsk; answer: TraceAnswer };
+  /** The printed sheet in a photograph, squared up and read; `bytes` with the first question about it only. */
+  readonly printPhoto: {
+    ask: Pick<PrintPhotoAsk, 'paperId' | 'corners' | 'of'> & { readonly id: number; readonly name: string; readonly bytes?: Uint8Array };
+    answer: PrintPhotoAnswer & { readonly widthPx: number; readonly heightPx: number };
+  };
   /** The checked board that a lens is read from, as a PDF. */
   readonly lensBoard: { ask: { readonly page: 'a4' | 'letter'; readonly language?: string }; answer: Uint8Array };
   /** The film of a run of tone as a file of one bit a pixel, or its wedge, or its exposure strip. */

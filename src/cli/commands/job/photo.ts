@@ -5,13 +5,14 @@ import { deltaE, figure, say, type Saying } from '../../../words/index.ts';
 import type { Command } from '../../command.ts';
 import { fileAt, readFileBytes } from '../../disk/disk.ts';
 import { shareOf } from '../ink/drawdowns.ts';
-import { option } from '../../say/help.ts';
+import { option, replaceFile } from '../../say/help.ts';
 import { printProblems } from '../../disk/load.ts';
 import { placeOf } from '../../options.ts';
 import { printJson, sayHere, tellHere } from '../../reader.ts';
 import { columns } from '../../say/table.ts';
 import { labCells, labColumns, labOf, textOf } from '../../say/words.ts';
 import { readPictureApart } from '../../disk/read-picture.ts';
+import { tellPrintPhoto } from './print-photo.ts';
 
 export const photo: Command = {
   name: 'photo',
@@ -24,6 +25,15 @@ export const photo: Command = {
     option('--paper "L a b"', say('help.photoPaper')),
     option('--grey "L a b"', say('help.photoGrey')),
     option('--json', say('help.photoJson')),
+    { heading: say('help.photoOfPrint') },
+    say('help.photoPrintText'),
+    option('--print', say('help.photoPrint'), 'job'),
+    option('--on', say('help.onFirst'), 'paper'),
+    option('--corners "x,y …"', say('help.photoCorners')),
+    option('--image', say('help.photoImage')),
+    option('--out', say('help.photoOut'), 'file'),
+    option('--keep', say('help.photoKeep')),
+    replaceFile,
   ],
   options: {
     ink: { type: 'string' },
@@ -31,9 +41,18 @@ export const photo: Command = {
     paper: { type: 'string' },
     grey: { type: 'string' },
     json: { type: 'boolean' },
+    print: { type: 'string' },
+    on: { type: 'string' },
+    corners: { type: 'string' },
+    image: { type: 'boolean' },
+    out: { type: 'string' },
+    keep: { type: 'boolean' },
+    replace: { type: 'boolean' },
   },
   async run(call) {
     const path = call.words[0] ?? fail('no-photo', say('where.commandLine'), say('cli.whichPhoto'), say('cli.namePicture'));
+    const job = textOf(call.options['print']);
+    if (job !== undefined) return tellPrintPhoto(call, path, job);
     const name = textOf(call.options['ink']) ?? fail('no-ink-named', placeOf('--ink'), say('refusals.whichInk'), say('refusals.writeInk'));
     const parts = textOf(call.options['parts']),
       paper = textOf(call.options['paper']),

@@ -3,7 +3,7 @@ import { fail, problem, type Problem } from '../../problem.ts';
 import { deltaE as byDeltaE, figure, say, share, type Saying } from '../../../words/say.ts';
 import { exp, log, pow, solveDamped } from '../../numeric/index.ts';
 import type { Reading } from '../types.ts';
-import { sampleQuad, type Photograph, type Quad, type Sample } from './sample.ts';
+import { sampleQuad, type Photograph, type Point, type Quad, type Sample } from './sample.ts';
 
 export interface PhotoAsk {
   readonly photo: Photograph;
@@ -32,6 +32,8 @@ export interface PhotoRead {
   readonly chartError: number | null;
   /** Brightest against darkest place of the paper before evening out, 1 = even light. */
   readonly unevenness: number;
+  /** Any light of the photograph as a colour: evened out where it was seen, brought to the paper's scale. */
+  readonly xyzAt: (light: readonly number[], at: Point) => Xyz;
   readonly problems: readonly Problem[];
 }
 
@@ -92,7 +94,9 @@ export function readPhoto(ask: PhotoAsk): PhotoRead {
     problems.push(
       problem('warning', 'light-patchy', place, say('readings.lightPatchy', { by: share(even.leftOver, 0) }), say('readings.noShadows')),
     );
-  const lit = (s: Sample): [number, number, number] => even.level(s.centre).map((level, c) => s.rgb[c] / level) as [number, number, number];
+  const evened = (light: readonly number[], at: Point): [number, number, number] =>
+    even.level(at).map((level, c) => light[c] / level) as [number, number, number];
+  const lit = (s: Sample): [number, number, number] => evened(s.rgb, s.centre);
 
   const chart = (ask.chart ?? []).map(({ quad, lab }) => ({ sample: sampleQuad(photo, quad), lab })).filter((c) => c.sample.clipped < 0.2);
   const paperLab = ask.paperLab ?? usualPaper;
@@ -168,7 +172,8 @@ export function readPhoto(ask: PhotoAsk): PhotoRead {
   // Nothing printed throws back more than a white diffuser, L* 100; glare and a picture's noise take little more.
   const tooLight = ask.patches.find((_, i) => patches[i].reading.lab[0] > mostLightness);
   if (tooLight) fail('paper-marked-wrong', where(tooLight.name), say('readings.lighterThanPaper'), say('readings.movePaperMarks'));
-  return { patches, paper: labFromXyz(toXyz([1, 1, 1])), chartError, unevenness: even.unevenness, problems };
+  const xyzAt: PhotoRead['xyzAt'] = (light, at) => toXyz(evened(light, at));
+  return { patches, paper: labFromXyz(toXyz([1, 1, 1])), chartError, unevenness: even.unevenness, xyzAt, problems };
 }
 
 interface Evened {

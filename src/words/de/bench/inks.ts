@@ -29,6 +29,7 @@ export const inks: Words['inks'] = {
     pin: () => 'ein Farbton festgesetzt',
     unpin: () => 'ein festgesetzter Farbton losgelassen',
     reading: () => 'eine Messung am Probedruck',
+    photograph: () => 'Messungen aus einem Foto',
     readingAway: () => 'eine Messung am Probedruck weggenommen',
     pot: (name) => `der Topf von ${name}`,
     adding: (name) => `Zugabe zum Topf von ${name}`,

@@ -60,6 +60,41 @@ export const overlaps: Words['overlaps'] = {
   worthNow: (band) => `Im Mittel ist das Band jetzt ± ${band}.`,
   worthThen: (band) => `dann ± ${band}`,
   showWorth: (what) => `${what} auf dem Proof zeigen`,
+  photo: 'Foto des Drucks',
+  photoTitle: 'Der gedruckte Bogen neben dem Proof',
+  photoHow: 'Flach hinlegen, in gleichmäßigem Tageslicht ohne Glanz, mit blankem Papier ringsum, und senkrecht von oben fotografieren.',
+  photoAnother: 'Anderes Foto',
+  photoClose: 'Foto schließen',
+  photoReading: 'Das Foto wird gelesen …',
+  photoCornersOf: 'Die Ecken gehören',
+  photoOf: { sheet: 'dem ganzen Bogen', image: 'dem gedruckten Bild' },
+  photoTurn: 'Um ein Viertel drehen',
+  photoMoveCorners: 'Die vier Ecken auf die des Drucks schieben. Pfeiltasten verschieben die Ecke, die man in der Hand hat.',
+  photoCorner: (n) => `Ecke ${n} von 4. Pfeiltasten verschieben sie um einen Pixel, mit Umschalt um zehn.`,
+  photoSquared: (paper) => `Das Foto, entzerrt, auf ${paper}`,
+  photoProof: (paper) => `Der Proof auf ${paper}`,
+  photoSides: 'Links: vorhergesehen. Rechts: wie fotografiert, das Licht am blanken Papier ausgeglichen.',
+  photoSeen: (n) => many(n, 'Überdruck gelesen', 'Überdrucke gelesen'),
+  photoWhy:
+    'Gelesen, wo jeder am breitesten liegt, am blanken Papier abgeglichen. Ein Foto liegt um etwa 7 ΔE00 daneben: Es lehrt ein wenig, ersetzt kein Messgerät.',
+  photoBeyond: (n, names) =>
+    n === 1
+      ? `${names} weicht weiter ab, als Foto und Vorhersage danebenliegen können: Topf und Film ansehen.`
+      : `${names} weichen weiter ab, als Foto und Vorhersage danebenliegen können: Töpfe und Filme ansehen.`,
+  photoSuspect: (run) => `Alle Überdrucke mit ${run} weichen ab, die anderen nicht: Topf und Film von ${run} ansehen.`,
+  photoWithin: 'Jeder Überdruck liegt in dem, was Foto und Vorhersage danebenliegen können.',
+  photoNarrow: (n) =>
+    n === 1
+      ? '1 Überdruck ist nirgends breit genug, um gelesen zu werden.'
+      : `${n} Überdrucke sind nirgends breit genug, um gelesen zu werden.`,
+  photoApart: (deltaE, doubt) => `ΔE00 ${deltaE}, das Foto ±\u00a0${doubt}`,
+  photoIsBeyond: 'mehr als der Zweifel',
+  photoByInstrument: 'mit dem Messgerät gemessen',
+  photoTake: 'Als Messung nehmen',
+  photoTakeOf: (what) => `: ${what}`,
+  photoTaken: 'Übernommen',
+  photoTakeAll: (n) => (n === 1 ? '1 Messung nehmen' : `Alle ${n} Messungen nehmen`),
+  photoTook: (n) => many(n, 'Messung in die Arbeit übernommen.', 'Messungen in die Arbeit übernommen.'),
   foreseen: 'vorhergesehen',
   measured: 'am Probedruck gemessen',
   area: 'Fläche',

@@ -39,6 +39,7 @@ export const cli: Same<typeof en.cli> = {
   whichLayer: 'Welche Schicht?',
   nameOneOf: ({ all }) => `Eine davon nennen: ${all}.`,
   useOneOf: ({ all }) => `${all} schreiben.`,
+  writeCorners: 'Vier Ecken in Pixeln schreiben: "120,80 2900,95 2880,3900 130,3880".',
   whichPhoto: 'Welches Foto?',
   namePicture: 'Eine JPEG-, PNG-, WebP- oder TIFF-Datei nennen.',
 

@@ -188,14 +188,23 @@ export const help: Same<typeof en.help> = {
   readingsText: 'Zählt alle Messfelder mit ihrem Lab auf (D50, 2°).',
   readingsJson: 'jedes Messfeld als Messwert, wie job.json ihn nimmt',
 
-  photoUsage: 'photo FOTO --ink NAME [--parts 1:0,1:1,1:2] [--paper "L a b"] [--grey "L a b"] [--json]',
-  photoSummary: 'liest das Foto eines Aufzugbogens',
+  photoUsage:
+    'photo FOTO --ink NAME [--parts 1:0,1:1,1:2] [--paper "L a b"] [--grey "L a b"] [--json] | photo FOTO --print ARBEIT [--on PAPIER] …',
+  photoSummary: 'liest das Foto eines Aufzugbogens oder des Drucks',
   photoText: 'Der Bogen wird an seinen vier Eckmarken gefunden, ungleiches Licht am blanken Papier ausgeglichen.',
   photoInk: 'was aufgezogen wurde',
   photoParts: 'die Stärken des Bogens, wie er gedruckt wurde (ohne Angabe 1:0,1:1,1:2,1:4,1:8,1:16)',
   photoPaper: 'der Farbton des Bogens selbst, falls er je gemessen wurde',
   photoGrey: 'der Farbton der Graukarte auf dem Bogen; sie legt den Maßstab besser fest als Papier',
-  photoJson: 'die Farbe, wie job.json sie nimmt',
+  photoJson: 'die Farbe, wie job.json sie nimmt; vom Druck jeden gelesenen Überdruck',
+  photoOfPrint: 'Ein Foto des Drucks',
+  photoPrintText:
+    'Der Bogen auf dunklerem Grund, in gleichmäßigem Licht: Er wird entzerrt, jeder breite Überdruck gelesen und mit dem vorhergesehenen verglichen.',
+  photoPrint: 'die Arbeit, die gedruckt wurde',
+  photoCorners: 'wo seine vier Ecken liegen, in Pixeln, im Uhrzeigersinn ab oben links; ohne Angabe werden sie gesucht',
+  photoImage: 'die Ecken gehören dem gedruckten Bild, nicht dem Bogen',
+  photoOut: 'der Druck entzerrt, als PNG',
+  photoKeep: 'nimmt die Messungen mit ihrem Zweifel in die Arbeit auf',
 
   spreadUsage: 'spread ARBEIT [--on PAPIER] [--hand N] [--json]',
   spreadSummary: 'zeigt, wie verschieden Bogen einer Auflage allein durch die Hand werden, und was es mindert',

@@ -77,6 +77,22 @@ export const inkAnswers: Same<typeof en.inkAnswers> = {
   takenAsLadder: ({ n }) => `Genommen als Stärkenreihe mit ${n} Stärken.`,
   takenAsTwo: 'Genommen als Messung über Weiß und über Schwarz.',
 
+  seenApart: ({ how, deltaE }) => `${how} (ΔE00 ${deltaE})`,
+  hardlySeen: 'kaum zu sehen',
+  besideSeen: 'nebeneinander zu sehen',
+  plainlySeen: 'deutlich zu sehen',
+  anotherShade: 'ein anderer Ton',
+  beyondDoubt: 'weiter, als Foto und Vorhersage danebenliegen können',
+  readByInstrument: 'mit dem Messgerät gemessen',
+  suspectRun: ({ layer }) => `Alle Überdrucke mit ${layer} weichen ab, die anderen nicht: Topf und Film von ${layer} ansehen.`,
+  tooNarrow: ({ n }) =>
+    n === 1
+      ? '1 Überdruck ist nirgends breit genug, um gelesen zu werden.'
+      : `${n} Überdrucke sind nirgends breit genug, um gelesen zu werden.`,
+  squaredWritten: ({ file }) => `${file}: der Druck, entzerrt`,
+  seenKept: ({ n }) => `${many(n, 'Messung', 'Messungen')} in die Arbeit übernommen.`,
+  seenNotKept: 'Nichts wurde geändert; --keep nimmt diese Messungen in die Arbeit auf.',
+
   // eye
   byEye: ({ lab, sigma }) => `Nach Augenmaß: Lab ${lab}, ± ${sigma} ΔE00`,
   patchNo: ({ n, what }) => `${n}  ${what}`,

@@ -40,6 +40,13 @@ export const asks: Same<typeof en.asks> = {
   mixStays: 'Eine Mischung ist keine eigene Charge; sie bleibt in der Arbeit.',
   partsOnShelf: 'Die Farben, aus denen sie gemischt ist, stehen im Regal.',
 
+  // Ein Foto des Drucks
+  printNotFound: 'Im Foto ist kein Bogen zu finden.',
+  layPrintCorners: 'Auf jede Ecke des Drucks eine Ecke legen, im Uhrzeigersinn, oben links beginnend.',
+  printCornersCrossed: 'Die vier Ecken spannen keinen Bogen auf.',
+  printOnPrinted: 'Auf einem schon bedruckten Bogen ändern sich die Farbtöne von Ort zu Ort; aus dem Foto wird keiner gelesen.',
+  lookOnly: 'Das Foto neben dem Proof ansehen.',
+
   // Ein Aufzugbogen
   nothingDrawnDown: 'Jedes Feld des Bogens sieht noch wie blankes Papier aus.',
   drawDown: 'Die Farbe in den Feldern aufziehen, trocknen lassen und neu fotografieren.',

@@ -10,6 +10,7 @@ export type InkField =
   | 'pin'
   | 'unpin'
   | 'reading'
+  | 'photograph'
   | 'readingAway'
   | 'pot'
   | 'adding'
@@ -48,6 +49,7 @@ export const inks = {
     pin: () => 'a colour pinned',
     unpin: () => 'a pinned colour let go',
     reading: () => 'a reading of a proof',
+    photograph: () => 'readings from a photograph',
     readingAway: () => 'a reading of a proof taken away',
     pot: (name) => `the pot of ${name}`,
     adding: (name) => `added to the pot of ${name}`,

@@ -38,6 +38,7 @@ export const cli = {
   whichLayer: 'Which layer?',
   nameOneOf: ({ all }: { all: ListText }) => `Name one of these: ${all}.`,
   useOneOf: ({ all }: { all: ListText }) => `Use ${all}.`,
+  writeCorners: 'Write four corners in pixels: "120,80 2900,95 2880,3900 130,3880".',
   whichPhoto: 'Which photograph?',
   namePicture: 'Name a JPEG, PNG, WebP or TIFF file.',
 

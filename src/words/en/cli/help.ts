@@ -186,14 +186,23 @@ export const help = {
   readingsText: 'Lists every patch with its Lab (D50, 2°).',
   readingsJson: 'each patch as a reading that job.json takes',
 
-  photoUsage: 'photo PHOTO --ink NAME [--parts 1:0,1:1,1:2] [--paper "L a b"] [--grey "L a b"] [--json]',
-  photoSummary: 'reads a photograph of a drawdown sheet',
+  photoUsage:
+    'photo PHOTO --ink NAME [--parts 1:0,1:1,1:2] [--paper "L a b"] [--grey "L a b"] [--json] | photo PHOTO --print JOB [--on PAPER] …',
+  photoSummary: 'reads a photograph of a drawdown sheet, or of the print',
   photoText: 'The sheet is found by its four corner marks, and uneven light is evened out by the bare paper.',
   photoInk: 'what was drawn down',
   photoParts: 'strengths of the sheet, as it was printed (1:0,1:1,1:2,1:4,1:8,1:16 if left out)',
   photoPaper: 'the colour of the sheet itself, if it was ever read',
   photoGrey: 'the colour of the grey card on the sheet; it sets the scale better than paper does',
-  photoJson: 'the ink as job.json takes it',
+  photoJson: 'the ink as job.json takes it; of a print, every overlap read',
+  photoOfPrint: 'A photograph of the print',
+  photoPrintText:
+    'The sheet on something darker, in even light: it is squared up, every broad overlap is read and held against the colour foreseen.',
+  photoPrint: 'the job that was printed',
+  photoCorners: 'where its four corners lie, in pixels, clockwise from its top left; found if left out',
+  photoImage: 'the corners are those of the printed image, not of the sheet',
+  photoOut: 'the print squared up, as a PNG',
+  photoKeep: 'takes the readings into the job, with their doubt',
 
   spreadUsage: 'spread JOB [--on PAPER] [--hand N] [--json]',
   spreadSummary: 'shows how sheets of one edition differ by the hand alone, and what lessens it',

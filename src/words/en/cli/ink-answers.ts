@@ -93,6 +93,20 @@ export const inkAnswers = {
   takenAsLadder: ({ n }: { n: number }) => `Taken as a ladder of ${n} strengths.`,
   takenAsTwo: 'Taken as read over white and over black.',
 
+  seenApart: ({ how, deltaE }: { how: SayingText; deltaE: DeltaText }) => `${how} (ΔE00 ${deltaE})`,
+  hardlySeen: 'hardly seen',
+  besideSeen: 'seen side by side',
+  plainlySeen: 'plainly seen',
+  anotherShade: 'another shade',
+  beyondDoubt: 'more than photograph and forecast may be off',
+  readByInstrument: 'read by an instrument',
+  suspectRun: ({ layer }: { layer: NameText }) => `All overlaps with ${layer} differ, and no others do: look at its pot and its film.`,
+  tooNarrow: ({ n }: { n: number }) =>
+    n === 1 ? '1 overlap lies nowhere broad enough to be read.' : `${n} overlaps lie nowhere broad enough to be read.`,
+  squaredWritten: ({ file }: { file: NameText }) => `${file}: the print squared up`,
+  seenKept: ({ n }: { n: number }) => `${many(n, 'reading', 'readings')} taken into the job.`,
+  seenNotKept: 'Nothing was changed; --keep takes these readings into the job.',
+
   // eye
   byEye: ({ lab, sigma }: { lab: LabText; sigma: DeltaText }) => `By eye: Lab ${lab}, ± ${sigma} ΔE00`,
   patchNo: ({ n, what }: { n: number; what: SayingText }) => `${n}  ${what}`,

@@ -39,6 +39,13 @@ export const asks = {
   mixStays: 'A mix is no lot of its own; it stays in the job.',
   partsOnShelf: 'The inks it is mixed from are on the shelf.',
 
+  // A photograph of the print
+  printNotFound: 'No sheet was found in the photograph.',
+  layPrintCorners: 'Lay a corner on each corner of the print, clockwise, beginning with its top left.',
+  printCornersCrossed: 'The four corners span no sheet.',
+  printOnPrinted: 'Colours on a sheet that is printed already change from place to place; none is read from the photograph.',
+  lookOnly: 'Look at it beside the proof.',
+
   // A drawdown sheet
   nothingDrawnDown: 'Every box of the sheet still looks like bare paper.',
   drawDown: 'Draw the ink down in the boxes, let it dry, and photograph it again.',

@@ -11,6 +11,7 @@ import { inkAnswers } from './ink/inks.ts';
 import { openJobAnswer, saveJobAnswer } from './job.ts';
 import { packetAnswer } from './packet.ts';
 import { planAnswer, recolourAnswer } from './plan.ts';
+import { printPhotoAnswer } from './ink/print-photo.ts';
 import { proofAnswer } from './ink/proof.ts';
 import { otherPlanAnswer } from './other-plan.ts';
 import { keepSightAnswer } from './ink/sight.ts';
@@ -48,5 +49,6 @@ export const answers: { readonly [Q in Question]: Work<Q> } = {
   bridge: bridgeAnswer,
   cutFile: cutFileAnswer,
   stockFile: stockFileAnswer,
+  printPhoto: printPhotoAnswer,
   ...inkAnswers,
 };

@@ -3,13 +3,13 @@ import type { Keeper } from '../../store/keep/keep.ts';
 import type { Keeping } from '../../store/keep/keeping.ts';
 import { ProofCanvas } from '../../ui/proof/ProofCanvas.tsx';
 import { ProofSheet } from '../../ui/proof/ProofSheet.tsx';
+import { Wipe } from '../../ui/proof/Wipe.tsx';
 import { sayVersion, words } from '../../store/words.ts';
 import type { ShownPaper, ShownPlan } from '../../engine/protocol.ts';
 import { SideChoice } from './SideChoice.tsx';
-import { left, lie, right, type Chosen, type Lie } from './state.ts';
+import { left, lie, right, wipeShare, type Chosen, type Lie } from './state.ts';
 import { Told } from './Told.tsx';
 import { useVersion } from './use-version.ts';
-import { Wipe } from './Wipe.tsx';
 
 interface Props {
   readonly bench: Bench;
@@ -89,7 +89,12 @@ export function CompareView({ bench, keeping, keeper }: Props) {
             <SideChoice side={w.left} chosen={left} versions={versions} plan={a.plan} paperId={paperA.id} />
             <SideChoice side={w.right} chosen={right} versions={versions} plan={b.plan} paperId={paperB.id} />
           </div>
-          <Wipe ratio={ratioOf(a.plan)} over={proof(a.plan, paperA, left.value)} under={proof(b.plan, paperB, right.value)} />
+          <Wipe
+            share={wipeShare}
+            ratio={ratioOf(a.plan)}
+            over={proof(a.plan, paperA, left.value)}
+            under={proof(b.plan, paperB, right.value)}
+          />
         </>
       ) : (
         <div class="versus-two">

@@ -12,6 +12,8 @@ import { Detail } from './Detail.tsx';
 import { Grounds } from './Grounds.tsx';
 import { Lamps } from './Lamps.tsx';
 import { FocusedProof } from './FocusedProof.tsx';
+import { PhotoButton, PrintPhoto } from './print/PrintPhoto.tsx';
+import { printPhoto } from './print/photograph.ts';
 import { sortings, sortOverlaps, type SortBy } from './sort.ts';
 import { Spread } from './Spread.tsx';
 import { SwatchGrid } from './SwatchGrid.tsx';
@@ -40,6 +42,9 @@ export function OverlapsView({ bench }: StationProps) {
   };
   return (
     <div class="overlaps">
+      {printPhoto.value && (
+        <PrintPhoto key={printPhoto.value.id} bench={bench} plan={plan} paper={asJudged ?? paper} photo={printPhoto.value} />
+      )}
       <figure class="proof-figure">
         <ProofSheet plan={plan} paper={paper}>
           <FocusedProof
@@ -73,6 +78,7 @@ export function OverlapsView({ bench }: StationProps) {
           }}
         />
         <PaperSwitch bench={bench} />
+        <PhotoButton />
         <div class="chart-head">
           <h2>{w.chartOn(paper.name, overlaps.length)}</h2>
           <Why of={w.chartOn(paper.name, overlaps.length)}>

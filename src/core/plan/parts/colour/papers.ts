@@ -303,10 +303,11 @@ function applyReadings(
   layers: readonly PrintedLayer[],
   colours: OverlapColours,
 ): Map<number, number> {
-  // The last reading of an overlap stands for it.
+  // The last reading of an overlap stands for it; what a photograph shows is more doubtful than a forecast, and only teaches.
   const last = new Map<number, { readonly reading: Reading; readonly place: string }>();
   for (const [i, proof] of job.proofReadings.entries()) {
     if (proof.paper !== paper.id || !isSolid(proof) || !proof.layers.every((id) => layers.some((l) => l.id === id))) continue;
+    if (proof.reading.kind === 'photo') continue;
     const row = layers.reduce((code, l, k) => (proof.layers.includes(l.id) ? code | (1 << k) : code), 0);
     last.set(row, { reading: proof.reading, place: `proofReadings[${i}]` });
   }

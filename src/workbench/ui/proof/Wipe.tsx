@@ -1,23 +1,26 @@
+import type { Signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
-import { Slider } from '../../ui/fields/Slider.tsx';
+import { Slider } from '../fields/Slider.tsx';
 import { words } from '../../store/words.ts';
-import { wipeShare } from './state.ts';
 
 /** Two proofs on one another; the upper one is drawn back by a slider under them, or by a pointer on the print. */
 export function Wipe({
   ratio,
   over,
   under,
+  share: at,
 }: {
   readonly ratio: number;
   readonly over: ComponentChildren;
   readonly under: ComponentChildren;
+  /** How much of the upper one is seen, 0..1. */
+  readonly share: Signal<number>;
 }) {
   const w = words().compare;
-  const share = wipeShare.value;
+  const share = at.value;
   const follow = (e: PointerEvent & { readonly currentTarget: HTMLElement }): void => {
     const box = e.currentTarget.getBoundingClientRect();
-    wipeShare.value = Math.min(1, Math.max(0, (e.clientX - box.left) / box.width));
+    at.value = Math.min(1, Math.max(0, (e.clientX - box.left) / box.width));
   };
   return (
     <div class="versus-wipe" style={{ '--ratio': String(ratio) }}>
@@ -45,7 +48,7 @@ export function Wipe({
         step={0.01}
         text={w.wipeSays(Math.round(share * 100))}
         onMove={(v) => {
-          wipeShare.value = v;
+          at.value = v;
         }}
         onSettle={() => undefined}
       />
