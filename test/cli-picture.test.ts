@@ -225,7 +225,7 @@ test('over printed runs only the pots that were named are used', () => {
     'over',
   );
   expect(code).toBe(0);
-  expect(out).toMatch(/new run 1 {2}\w+ +\d+\s% Weed green:/);
+  expect(out).toMatch(/new run 1 {2}[A-Z][\w ,()]+? {2,}\w+ +\d+\s% Weed green:/);
   expect(jobAt('over').layers.map((layer) => layer.ink)).toEqual([...jobAt('made').layers.map((layer) => layer.ink), 'weed']);
 }, 180_000);
 

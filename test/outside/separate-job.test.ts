@@ -4,10 +4,10 @@ import { prepare, readFonts } from '../../src/cli/assets.ts';
 import { readJobFile, writeJobFile, type Job } from '../../src/core/job/index.ts';
 import { jobOfSeparation, separateRequest, type SeparateQuestion } from '../../src/core/asks/index.ts';
 import { plan, type Plan } from '../../src/core/plan/index.ts';
-import { readPicture, separated, type Picture, type Separation } from '../../src/core/separate/index.ts';
+import { readPicture, runNames, separated, ways, type Picture, type Separation } from '../../src/core/separate/index.ts';
 import { quietTask } from '../../src/core/task.ts';
 import { makePacket, type PacketFile } from '../../src/packet/index.ts';
-import { tellProblem } from '../../src/words/index.ts';
+import { tell, tellProblem } from '../../src/words/index.ts';
 import { tidePool } from '../browser/bench-page.ts';
 
 /**
@@ -36,6 +36,9 @@ function harbourPng(): Uint8Array {
   return encodePng({ width, height, data, channels: 3 });
 }
 
+const namesOf = (separation: Separation, language = 'en'): string[] =>
+  runNames(separation).map((one) => tell(one, { language, units: 'mm' }));
+
 interface Printed {
   readonly separation: Separation;
   readonly job: Job;
@@ -50,7 +53,10 @@ let over: Printed;
 async function print(job: Job, ask: Omit<SeparateQuestion, 'picture'>, after = false): Promise<Printed> {
   const separation = await separated(separateRequest(job, { picture, effort: 0.3, registerSigmaMm: 0.2, ...ask }), quietTask);
   const saved = readJobFile(
-    writeJobFile({ job: jobOfSeparation(job, separation, { materialId: ask.materialId, after }), attachments: bundle.attachments }),
+    writeJobFile({
+      job: jobOfSeparation(job, separation, namesOf(separation), { materialId: ask.materialId, after }),
+      attachments: bundle.attachments,
+    }),
   );
   return { separation, job: saved.job, made: plan(saved) };
 }
@@ -114,7 +120,10 @@ test('bridges lie in the Plan where the separation laid them: it had the picture
   const rings = await readPicture(encodePng({ width, height, data, channels: 3 }), 'rings.png');
   const separation = await separated(separateRequest(square, { picture: rings, layers: 1, materialId: 'film', effort: 0.3 }), quietTask);
   const saved = readJobFile(
-    writeJobFile({ job: jobOfSeparation(square, separation, { materialId: 'film' }), attachments: bundle.attachments }),
+    writeJobFile({
+      job: jobOfSeparation(square, separation, namesOf(separation), { materialId: 'film' }),
+      attachments: bundle.attachments,
+    }),
   );
   const live = separation.layers.filter((l) => l.region.rings.length > 0),
     made = plan(saved);
@@ -201,9 +210,68 @@ test('the packet is made of it: a cut sheet for each stencil, and a proof whose 
 }, 60_000);
 
 test('made again, a picture leaves no pots of the last time behind, and no name tells a place in the order', () => {
-  const again = jobOfSeparation(printed.job, printed.separation, { materialId: 'film' });
+  const names = namesOf(printed.separation),
+    again = jobOfSeparation(printed.job, printed.separation, names, { materialId: 'film' });
   expect(again.inks.length).toBe(printed.job.inks.length);
-  expect(new Set(again.layers.map((l) => l.name)).size).toBe(again.layers.length);
+  expect(again.layers.map((l) => l.name)).toEqual(printed.job.layers.map((l) => l.name));
   for (const layer of again.layers) expect(layer.name).not.toMatch(/run/i);
-  expect(jobOfSeparation(printed.job, printed.separation, { after: true }).inks.length).toBeGreaterThanOrEqual(printed.job.inks.length);
+  const twice = jobOfSeparation(printed.job, printed.separation, names, { after: true });
+  expect(twice.inks.length).toBeGreaterThanOrEqual(printed.job.inks.length);
+  expect(new Set(twice.layers.map((l) => l.name)).size).toBe(twice.layers.length);
+});
+
+/** A picture of known places: sky above, sea below, a boat in the middle, night around it. */
+const flatPng = (colourAt: (x: number, y: number) => number[]): Uint8Array => {
+  const size = 120;
+  const data = Uint8Array.from({ length: size * size * 3 }, (_, i) => {
+    const p = Math.floor(i / 3);
+    return colourAt((p % size) / size, Math.floor(p / size) / size)[i % 3];
+  });
+  return encodePng({ width: size, height: size, data, channels: 3 });
+};
+
+test('runs are called by what they print, each way and in both languages', async () => {
+  const square: Job = { ...studio, image: { widthMm: 60, heightMm: 60 } };
+  const made = async (colourAt: (x: number, y: number) => number[], ask: Omit<SeparateQuestion, 'picture'>): Promise<Separation> =>
+    separated(
+      separateRequest(square, {
+        picture: await readPicture(flatPng(colourAt), 'places.png'),
+        effort: 0.1,
+        registerSigmaMm: 0,
+        materialId: 'film',
+        ...ask,
+      }),
+      quietTask,
+    );
+  const tones = [250, 190, 130, 80, 30];
+  const ladder = (x: number): number[] => tones.map((v) => [v, v, v])[Math.min(4, Math.floor(5 * x))];
+  for (const way of ways) {
+    const one = await made(ladder, { layers: 3, way, key: way === 'light' });
+    const said = namesOf(one),
+      job = jobOfSeparation(square, one, said);
+    expect(new Set(job.layers.map((l) => l.name)).size).toBe(job.layers.length);
+    expect(namesOf(one)).toEqual(said);
+    const german = namesOf(one, 'de');
+    for (const [i, name] of german.entries()) {
+      expect(name).not.toMatch(/separate\.|undefined/);
+      expect(name).not.toBe(said[i]);
+    }
+    if (way === 'light') expect([said.at(-1), german.at(-1)]).toEqual(['Key', 'Zeichnung']);
+  }
+  // Five bare tones, each laid inside the one before: from light to dark, whatever the pots.
+  const order = ['Light ground', 'Pale tones', 'Light tones', 'Ground', 'Middle tones', 'Dark ground', 'Dark tones', 'Shadows'];
+  const nested = namesOf(await made(ladder, { layers: 4, way: 'light' })).map((name) => order.indexOf(name.split(',')[0]));
+  expect(nested).not.toContain(-1);
+  expect(nested).toEqual(nested.toSorted((a, b) => a - b));
+  expect(new Set(nested).size).toBeGreaterThan(2);
+  // One dark place on bare paper is told by where it lies.
+  const places: readonly (readonly [(x: number, y: number) => boolean, string])[] = [
+    [(_, y) => y < 0.3, 'Shadows, top'],
+    [(x) => x > 0.7, 'Shadows, right'],
+    [(x, y) => Math.hypot(x - 0.5, y - 0.5) < 0.2, 'Shadows, centre'],
+    [(x, y) => Math.hypot(x - 0.5, y - 0.5) > 0.48, 'Background, dark'],
+    [(x, y) => Math.hypot(x - 0.5, y - 0.5) > 0.2, 'Dark ground'],
+  ];
+  for (const [isDark, name] of places)
+    expect(namesOf(await made((x, y) => (isDark(x, y) ? [40, 44, 60] : [252, 250, 244]), { layers: 1 }))).toEqual([name]);
 });

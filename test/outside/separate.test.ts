@@ -8,16 +8,26 @@ import { deltaE00Of, labFromSpectrum, xyzFromSpectrum } from '../../src/core/col
 import { prepareDrawings } from '../../src/core/form/index.ts';
 import { filmOf, overlapSpectra } from '../../src/core/ink/index.ts';
 import { seeded } from '../../src/core/random.ts';
-import { jobPartsOf, readPicture, separate, separated, type SeparateRequest, type Separation } from '../../src/core/separate/index.ts';
+import {
+  jobPartsOf,
+  readPicture,
+  runNames,
+  separate,
+  separated,
+  type SeparateRequest,
+  type Separation,
+} from '../../src/core/separate/index.ts';
 import { defaultMaterials } from '../../src/core/stencil/index.ts';
 import { Cancelled, quietTask } from '../../src/core/task.ts';
 import { JobSchema } from '../../src/core/job/schema/schema.ts';
 import { ProblemError } from '../../src/core/problem.ts';
+import { tell } from '../../src/words/index.ts';
 
 /**
  * A separation held against things outside it: a picture painted with known overlaps, colorjs.io (CIEDE2000, sRGB) as a second scorer on
  * the PNG proof, and resvg plus flood fill as a second judge of every stencil as written to a file.
  */
+const namesOf = (separation: Separation): string[] => runNames(separation).map((one) => tell(one));
 const studio = benchShelf();
 const film = defaultMaterials.find((m) => m.id === 'film')!;
 const inks = new Map(studio.shelf.map((pot) => [pot.id, pot.ink]));
@@ -189,7 +199,7 @@ test('the separation beats flat opaque inks, and tells what it can not reach and
 });
 
 test('what a Job needs of the separation passes the Job document, and its outlines carry the area of the masks', () => {
-  const parts = jobPartsOf(scene, 'film');
+  const parts = jobPartsOf(scene, { names: namesOf(scene), materialId: 'film' });
   const inkReadings = studio.shelf.map(({ id }) => ({ id, name: id, from: 'clear' }));
   const read = JobSchema.safeParse({
     schemaVersion: 1,
@@ -216,7 +226,7 @@ test('what a Job needs of the separation passes the Job document, and its outlin
 
 test('the same seed gives the same stencils to the last point, another seed may not', async () => {
   const again = await separated(await request(scenePng(), { registerSigmaMm: 0.4 }), quietTask);
-  expect(jobPartsOf(again)).toEqual(jobPartsOf(scene));
+  expect(jobPartsOf(again, { names: namesOf(again) })).toEqual(jobPartsOf(scene, { names: namesOf(scene) }));
   expect(again.figures).toEqual(scene.figures);
 });
 
@@ -260,7 +270,7 @@ test('two cuts give four runs when window and piece are both printed', async () 
     expect(b.region).toBe(a.region);
     expect(a.mask.every((v, i) => v + b.mask[i] === 1)).toBe(true);
   }
-  const parts = jobPartsOf(pairs);
+  const parts = jobPartsOf(pairs, { names: namesOf(pairs) });
   expect(parts.cuts).toHaveLength(2);
   expect(parts.layers).toHaveLength(4);
 });

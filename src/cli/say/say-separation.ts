@@ -1,5 +1,5 @@
 import type { Job } from '../../core/job/index.ts';
-import type { Separation, SeparateRequest } from '../../core/separate/index.ts';
+import { printing, type Separation, type SeparateRequest } from '../../core/separate/index.ts';
 import { deltaE, figure, length, lengths, list, name as asName, say, share, time, type Saying } from '../../words/index.ts';
 import { knifeLength, readerHere, sayHere, showHere, tellHere } from '../reader.ts';
 import { columns } from './table.ts';
@@ -96,10 +96,12 @@ const sides = { window: say('answers.window'), piece: say('answers.piece') };
 /** First run first, as it is printed. */
 function sayRuns(s: Separation, job: Job): string[] {
   const inkName = (id: string): string => job.inks.find((ink) => ink.id === id)?.name ?? id;
-  const live = s.layers.filter((layer) => layer.region.rings.length > 0);
-  const added = runsOf(job) > live.length;
-  const rows = live.map(({ run, side, parts, stencil }) => [
+  const live = printing(s.layers);
+  const added = runsOf(job) > live.length,
+    made = job.layers.slice(-live.length);
+  const rows = live.map(({ run, side, parts, stencil }, i) => [
     added ? sayHere('inkAnswers.newRunAs', { run: run + 1 }) : sayHere('inkAnswers.runAs', { run: run + 1 }),
+    made[i].name,
     tellHere(sides[side]),
     sayHere('inkAnswers.potIs', {
       parts: list(parts.map((part) => say('inkAnswers.part', { share: share(part.share, 0), ink: asName(inkName(part.id)) }))),

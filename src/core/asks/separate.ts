@@ -131,26 +131,31 @@ function printedOf(plan: Pick<Plan, 'job' | 'layers'>, order: readonly string[])
   });
 }
 
-/** The job with a separation's forms, cuts, layers and pots: in place of its own, or printed after them. */
+/**
+ * The job with a separation's forms, cuts, layers and pots: in place of its own, or printed after them. `names` are what its runs are called
+ * (`runNames`), in the language of whoever makes the job; from then on they are theirs.
+ */
 export function jobOfSeparation(
   job: Job,
   separation: Separation,
+  names: readonly string[],
   choice: { readonly title?: string; readonly materialId?: string; readonly after?: boolean } = {},
 ): Job {
-  const parts = jobPartsOf(
-    separation,
-    choice.materialId ?? materialsOf(job)[0]?.id,
-    (id) => job.inks.find((ink) => ink.id === id)?.name ?? id,
-  );
+  const parts = jobPartsOf(separation, {
+    names,
+    materialId: choice.materialId ?? materialsOf(job)[0]?.id,
+    inkName: (id) => job.inks.find((ink) => ink.id === id)?.name ?? id,
+    taken: choice.after ? job.layers.map((layer) => layer.name) : [],
+  });
   const taken = new Set([...job.forms, ...job.cuts, ...job.layers, ...job.inks].map((item) => item.id));
-  const names = new Map<string, string>();
+  const given = new Map<string, string>();
   const fresh = (id: string): string => {
-    let name = names.get(id);
+    let name = given.get(id);
     if (name === undefined) {
       name = id;
       for (let n = 2; taken.has(name); n++) name = `${id}-${n}`;
       taken.add(name);
-      names.set(id, name);
+      given.set(id, name);
     }
     return name;
   };

@@ -25,7 +25,8 @@ export type { Structure } from './finish/structure.ts';
 export type { LostDetail } from './finish/readable.ts';
 export type { Mark, WeightName } from './prepare/importance.ts';
 export { jobPartsOf } from './finish/job-data.ts';
-export type { JobParts } from './finish/job-data.ts';
+export type { JobNaming, JobParts } from './finish/job-data.ts';
+export { printing, runNames } from './finish/run-names.ts';
 export type { LayerWish } from './search/search.ts';
 export type { Pot, PotShare } from './search/recipe.ts';
 export type {

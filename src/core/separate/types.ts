@@ -129,6 +129,8 @@ export interface SeparatedLayer {
   readonly region: Region;
   readonly side: 'window' | 'piece';
   readonly stencil: Stencil;
+  /** The run that holds the drawing. */
+  readonly key: boolean;
 }
 
 export interface Separation {

@@ -3,8 +3,8 @@ import { checkJob, writeJob, type Job, type JobBundle, type JobPicture, fileStem
 import { jobOfSeparation, pictureRequest } from '../../../core/asks/index.ts';
 import { materialOf, materialsOf } from '../../../core/plan/index.ts';
 import { fail } from '../../../core/problem.ts';
-import { say, share as shareOf } from '../../../words/index.ts';
-import { separate as separatePicture, type Separation } from '../../../core/separate/index.ts';
+import { say, share as shareOf, tell } from '../../../words/index.ts';
+import { runNames, separate as separatePicture, type Separation } from '../../../core/separate/index.ts';
 import { Cancelled, quietTask } from '../../../core/task.ts';
 import type { Command } from '../../command.ts';
 import { fileAt, readFileBytes } from '../../disk/disk.ts';
@@ -12,7 +12,7 @@ import { hireHands } from '../../disk/hands.ts';
 import { option, word } from '../../say/help.ts';
 import { planOf, printProblems, takeJob } from '../../disk/load.ts';
 import { placeOf } from '../../options.ts';
-import { sayHere, showHere } from '../../reader.ts';
+import { readerOnPaper, sayHere, showHere } from '../../reader.ts';
 import { sayPart, saySeparation } from '../../say/say-separation.ts';
 import { askOf, askOptions, imageOf } from './separate-ask.ts';
 import { drawWays } from './separate-ways.ts';
@@ -97,7 +97,8 @@ export const separate: Command = {
       return 0;
     }
     const separation = await watch(separatePicture, request);
-    const next = jobOfSeparation(job, separation, {
+    const names = runNames(separation).map((one) => tell(one, readerOnPaper(undefined, job)));
+    const next = jobOfSeparation(job, separation, names, {
       title: ask.name,
       materialId: materialOf(materialsOf(job), ask.material).id,
       after: ask.over,

@@ -2,7 +2,8 @@ import type { Task } from '../../task.ts';
 import { judged, rulesOf, type Chosen } from '../search/choose-inks.ts';
 import type { Hands } from '../search/errand.ts';
 import { fieldOf } from '../prepare/masks.ts';
-import type { Work } from '../prepare/prepare.ts';
+import { broadestBrush } from '../prepare/key.ts';
+import { withBrush, type Work } from '../prepare/prepare.ts';
 import type { SeparateRequest } from '../types.ts';
 import { cutRulesOf, makeCuttable } from './cuttable.ts';
 import { cutLayers, type CutLayers } from './finish.ts';
@@ -20,23 +21,25 @@ export interface CutWithin {
 }
 
 /**
- * Masks made cuttable and cut; as long as that asks for more than the budget allows, again with a dearer knife.
+ * Masks made cuttable and cut; as long as that asks for more than the budget allows, again with a dearer knife, and the key with a broader brush
+ * where it asks for more than its share.
  * @param care 'stopped': once, whatever it asks for; 'look': once and without going over the layers again
  */
 export async function cutWithin(
   request: SeparateRequest,
-  work: Work,
+  prepared: Work,
   from: Chosen,
   fromPrice: number,
   care: 'usual' | 'stopped' | 'look',
   task: Task,
   hands?: Hands,
 ): Promise<CutWithin> {
-  const { grid } = work,
+  const { grid } = prepared,
     { overlapLab } = from.found,
     sigmaMm = care === 'look' ? 0 : (request.registerSigmaMm ?? 0);
   const rules = cutRulesOf(request, grid.mmPerPx);
   let chosen = from,
+    work = prepared,
     priceMm = fromPrice;
   for (let turn = 0; ; turn++) {
     const wanted = chosen.codes,
@@ -54,8 +57,15 @@ export async function cutWithin(
     if (over <= within || turn === mostTurns || priceMm > dearest) return { cut, wanted, priceMm };
     // A dearer knife means shorter outlines, fewer parts and less time; outlines give way slowly, hence the power.
     priceMm *= Math.max(1.6, Math.min(8, over ** 4));
+    if (keyTakesMore(cut)) work = withBrush(request, work, Math.min(broadestBrush, work.brush * Math.max(1.15, Math.min(1.6, over))));
     chosen = await judged(work, chosen.found, priceMm, sigmaMm, 0, task);
   }
+}
+
+/** Whether the key asks for more than a run's share of the knife. */
+function keyTakesMore({ layers }: CutLayers): boolean {
+  const minutes = layers.map((layer) => layer.stencil.knife.minutes);
+  return layers.some((layer, i) => layer.key && minutes[i] * layers.length > minutes.reduce((a, b) => a + b, 0));
 }
 
 const lightnessOf = (overlapLab: Float64Array): Float32Array =>

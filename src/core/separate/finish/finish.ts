@@ -74,6 +74,7 @@ export async function cutLayers(
       region: shape,
       side,
       stencil,
+      key: (request.key ?? false) && run === bits.length - 1,
     });
     task.report(0.85 + (0.1 * (bit + 1)) / all, say('separate.cutting'));
   }

@@ -1,5 +1,6 @@
 import { ringArea, type Region } from '../../form/index.ts';
 import type { SeparatedLayer, Separation } from '../types.ts';
+import { printing } from './run-names.ts';
 
 /** The parts of a Job that a separation decides; plain data in the words of the Job document. */
 export interface JobParts {
@@ -34,30 +35,40 @@ export interface JobParts {
   }[];
 }
 
+export interface JobNaming {
+  /** What each run that prints is called (`runNames`, told); where two are alike their pots tell them apart. */
+  readonly names: readonly string[];
+  readonly materialId?: string;
+  readonly inkName?: (id: string) => string;
+  /** Names of runs that stay beside these. */
+  readonly taken?: readonly string[];
+}
+
 /**
  * Forms, cuts, layers and pots of a separation. Outlines are in mm from the image's corner; each form is placed by the middle
- * of its box, as the Job has it. A layer whose stencil prints nothing is left out. Everything is named after the inks in its pot, the most first:
- * a name by its place in the order would be wrong as soon as the order changes.
+ * of its box, as the Job has it. A layer whose stencil prints nothing is left out. Runs are named by what they print, pots after the inks in them,
+ * the most first: a name by its place in the order would be wrong as soon as the order changes.
  */
-export function jobPartsOf(separation: Separation, materialId?: string, inkName: (id: string) => string = (id) => id): JobParts {
+export function jobPartsOf(separation: Separation, { names, materialId, inkName = (id) => id, taken = [] }: JobNaming): JobParts {
   const { image } = separation;
-  const live = separation.layers.filter((layer) => layer.region.rings.length > 0);
+  const live = printing(separation.layers);
   const cutOf = new Map<Region, string>();
   const forms: JobParts['forms'][number][] = [],
     cuts: JobParts['cuts'][number][] = [];
   const layers: JobParts['layers'][number][] = [],
     inks: JobParts['inks'][number][] = [];
-  const names = new Set<string>();
-  for (const layer of live) {
-    const run = layer.run + 1;
-    const inPot = layer.parts
+  const inPots = live.map((layer) =>
+    layer.parts
       .toSorted((a, b) => b.share - a.share)
       .map((part) => inkName(part.id))
       .join(' + ')
-      .slice(0, 190);
-    let name = inPot;
-    for (let n = 2; names.has(name); n++) name = `${inPot} ${n}`;
-    names.add(name);
+      .slice(0, longestName),
+  );
+  const runs = numbered(apart(names, inPots, taken), taken),
+    pots = numbered(inPots, []);
+  for (const [i, layer] of live.entries()) {
+    const run = layer.run + 1,
+      name = runs[i];
     let cut = cutOf.get(layer.region);
     if (cut === undefined) {
       cut = `cut-${run}`;
@@ -74,11 +85,37 @@ export function jobPartsOf(separation: Separation, materialId?: string, inkName:
     let ink = layer.parts[0].id;
     if (layer.parts.length > 1) {
       ink = `pot-${run}`;
-      inks.push({ id: ink, name, from: 'mix', parts: layer.parts.map((part) => ({ ink: part.id, parts: round(part.share * 1000) })) });
+      inks.push({
+        id: ink,
+        name: pots[i],
+        from: 'mix',
+        parts: layer.parts.map((part) => ({ ink: part.id, parts: round(part.share * 1000) })),
+      });
     }
     layers.push({ id: `run-${run}`, name, cut, side: layer.side, ink, strength: round(strength), islands: 'bridge', ...pinned(layer) });
   }
   return { image: { widthMm: image.maxX, heightMm: image.maxY }, forms, cuts, layers, inks };
+}
+
+/** A name in a Job is no longer than 200 signs; a number may follow. */
+const longestName = 190;
+
+/** Names with what is in the pot behind them where they would be alike. */
+function apart(names: readonly string[], inPots: readonly string[], taken: readonly string[]): string[] {
+  return names.map((name, i) =>
+    taken.includes(name) || names.some((other, k) => k !== i && other === name) ? `${name} (${inPots[i]})`.slice(0, longestName) : name,
+  );
+}
+
+/** The second of a name has a number. */
+function numbered(names: readonly string[], taken: readonly string[]): string[] {
+  const given = new Set(taken);
+  return names.map((name) => {
+    let one = name;
+    for (let n = 2; given.has(one); n++) one = `${name} ${n}`;
+    given.add(one);
+    return one;
+  });
 }
 
 /** Bridges stay where they were laid and shown: they were laid with the picture in view, which the job alone does not have. */

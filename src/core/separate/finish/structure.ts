@@ -97,13 +97,20 @@ export function structureOf(picture: Edges, print: Edges): Structure {
   return { kept: metBy(picture, print).share, invented: 1 - metBy(print, picture).share };
 }
 
+/** A picture's edges are asked for with every print of it. */
+const lastEdges = new WeakMap<Float32Array, { readonly mmPerPx: number; readonly edges: Edges }>();
+
 export function pictureEdges(lab: Float32Array, width: number, height: number, mmPerPx: number): Edges {
-  return edgesOf(
+  const last = lastEdges.get(lab);
+  if (last?.mmPerPx === mmPerPx) return last.edges;
+  const edges = edgesOf(
     Float32Array.from({ length: width * height }, (_, i) => lab[3 * i]),
     width,
     height,
     mmPerPx,
   );
+  lastEdges.set(lab, { mmPerPx, edges });
+  return edges;
 }
 
 export function printEdges(codes: Uint8Array, overlapLab: Float64Array, width: number, height: number, mmPerPx: number): Edges {

@@ -1,6 +1,7 @@
 import type { Task } from '../../task.ts';
 import { blurMask, blurPlane, gaussTaps } from './blur.ts';
-import { diagonalWeight, outlineLengths, straightWeight } from './length.ts';
+import { flipped } from './flip.ts';
+import { outlineLengths } from './length.ts';
 import type { Bare, Field } from './relax.ts';
 
 /**
@@ -14,6 +15,9 @@ export interface RegisterRoom {
   readonly plane: Float32Array;
   readonly scratch: Float32Array;
   readonly gain: Float32Array;
+  /** The layers that print a pixel for sure, a bit each, and those that may or may not. */
+  readonly on: Uint8Array;
+  readonly unsure: Uint8Array;
 }
 
 export function registerRoom(field: Field, codes: Uint8Array, sigmaPx: number): RegisterRoom {
@@ -24,36 +28,50 @@ export function registerRoom(field: Field, codes: Uint8Array, sigmaPx: number): 
     plane: new Float32Array(n),
     scratch: new Float32Array(n),
     gain: new Float32Array(n),
+    on: new Uint8Array(n),
+    unsure: new Uint8Array(n),
   };
   for (let b = 0; b < field.layers; b++) blurLayer(field, codes, b, room);
   return room;
 }
 
 export function blurLayer(field: Field, codes: Uint8Array, layer: number, room: RegisterRoom): void {
-  blurMask(codes, layer, field.width, field.height, room.taps, room.q[layer], room.scratch);
+  const q = room.q[layer],
+    { on, unsure } = room,
+    bit = 1 << layer;
+  blurMask(codes, layer, field.width, field.height, room.taps, q, room.scratch);
+  for (let i = 0; i < q.length; i++) {
+    const share = q[i],
+      sureOn = share > 1 - sure;
+    on[i] = sureOn ? on[i] | bit : on[i] & ~bit;
+    unsure[i] = !sureOn && share > sure ? unsure[i] | bit : unsure[i] & ~bit;
+  }
 }
 
 /** Shares nearer to 0 or 1 than this count as sure. */
 const sure = 2e-3;
 
+/** The layers of `which` and their shares at a pixel, the lowest first. @returns how many */
+function open({ q }: RegisterRoom, i: number, which: number, layers: Uint8Array, shares: Float64Array): number {
+  let count = 0;
+  for (let left = which; left !== 0; left &= left - 1) {
+    const b = 31 - Math.clz32(left & -left);
+    layers[count] = b;
+    shares[count++] = q[b][i];
+  }
+  return count;
+}
+
 /** Expected cost of every pixel, importance left out. */
 export function expectedCosts(field: Field, room: RegisterRoom): Float32Array {
-  const { table, codeCount, binOf, layers, bare } = field;
+  const { table, codeCount, binOf, bare } = field;
   const values = new Float64Array(256),
     shares = new Float64Array(8),
     unsure = new Uint8Array(8);
   const out = new Float32Array(binOf.length);
   for (let i = 0; i < binOf.length; i++) {
-    let base = 0,
-      count = 0;
-    for (let b = 0; b < layers; b++) {
-      const share = room.q[b][i];
-      if (share > 1 - sure) base |= 1 << b;
-      else if (share > sure) {
-        unsure[count] = b;
-        shares[count++] = share;
-      }
-    }
+    const base = room.on[i],
+      count = open(room, i, room.unsure[i], unsure, shares);
     const row = binOf[i] * codeCount;
     out[i] = count === 0 ? table[row + base] : folded(table, row, base, unsure, shares, count, values, bare, i);
   }
@@ -188,24 +206,15 @@ const foldCodes = new Uint8Array(256);
 
 /** What having the layer at a pixel costs while the others stay: the blurred difference it makes, into `room.gain`. */
 function gainOf(field: Field, layer: number, room: RegisterRoom): void {
-  const { table, codeCount, binOf, layers, weight, width, height, bare } = field;
-  const { q, plane, scratch, gain, taps } = room;
+  const { table, codeCount, binOf, weight, width, height, bare } = field;
+  const { plane, scratch, gain, taps } = room;
   const values = new Float64Array(256),
     shares = new Float64Array(8),
     unsure = new Uint8Array(8);
   const bit = 1 << layer;
   for (let i = 0; i < binOf.length; i++) {
-    let base = 0,
-      count = 0;
-    for (let b = 0; b < layers; b++) {
-      if (b === layer) continue;
-      const share = q[b][i];
-      if (share > 1 - sure) base |= 1 << b;
-      else if (share > sure) {
-        unsure[count] = b;
-        shares[count++] = share;
-      }
-    }
+    const base = room.on[i] & ~bit,
+      count = open(room, i, room.unsure[i] & ~bit, unsure, shares);
     const row = binOf[i] * codeCount;
     const difference =
       count === 0
@@ -225,7 +234,7 @@ function gainOf(field: Field, layer: number, room: RegisterRoom): void {
 export function registerStep(field: Field, codes: Uint8Array, layer: number, room: RegisterRoom, turns = 3): number {
   gainOf(field, layer, room);
   const changed = flipped(field, codes, layer, room.gain, field.price[layer], turns);
-  blurLayer(field, codes, layer, room);
+  if (changed > 0) blurLayer(field, codes, layer, room);
   return changed;
 }
 
@@ -261,50 +270,6 @@ export function registerObjective(field: Field, codes: Uint8Array, room: Registe
     knife += length * field.price[i];
   });
   return expectedCost(field, room) + knife / codes.length;
-}
-
-function flipped(field: Field, codes: Uint8Array, layer: number, gain: Float32Array, price: number, turns: number): number {
-  let changed = 0;
-  for (let turn = 0; turn < turns; turn++) {
-    const moved = flipPixels(field, codes, layer, gain, price);
-    changed += moved;
-    if (moved === 0) break;
-  }
-  return changed;
-}
-
-/** Single pixels of one layer switched wherever that lowers gain + price × length. */
-function flipPixels(field: Field, codes: Uint8Array, layer: number, gain: Float32Array, price: number): number {
-  const { width, height } = field;
-  const bit = 1 << layer,
-    most = price * 4 * (straightWeight + diagonalWeight);
-  let changed = 0;
-  for (let y = 0; y < height; y++)
-    for (let x = 0; x < width; x++) {
-      const i = y * width + x;
-      const on = (codes[i] & bit) !== 0;
-      // Whatever the neighbours say.
-      if (on ? gain[i] < -most : gain[i] > most) continue;
-      let votes = 0;
-      const up = y > 0,
-        down = y + 1 < height,
-        left = x > 0,
-        right = x + 1 < width;
-      if (up) votes += codes[i - width] & bit ? -straightWeight : straightWeight;
-      if (down) votes += codes[i + width] & bit ? -straightWeight : straightWeight;
-      if (left) votes += codes[i - 1] & bit ? -straightWeight : straightWeight;
-      if (right) votes += codes[i + 1] & bit ? -straightWeight : straightWeight;
-      if (up && left) votes += codes[i - width - 1] & bit ? -diagonalWeight : diagonalWeight;
-      if (up && right) votes += codes[i - width + 1] & bit ? -diagonalWeight : diagonalWeight;
-      if (down && left) votes += codes[i + width - 1] & bit ? -diagonalWeight : diagonalWeight;
-      if (down && right) votes += codes[i + width + 1] & bit ? -diagonalWeight : diagonalWeight;
-      const cost = gain[i] + price * votes;
-      if (on ? cost > 1e-6 : cost < -1e-6) {
-        codes[i] ^= bit;
-        changed++;
-      }
-    }
-  return changed;
 }
 
 /** Masks moved so that the print suffers least from layers sitting off; `codes` is changed in place. */

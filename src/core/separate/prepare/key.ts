@@ -1,6 +1,9 @@
-import { fillBits, emptyBits, type Bits } from '../kernels/bits.ts';
+import { bytesOf, emptyBits, fillBits, type Bits } from '../kernels/bits.ts';
 import { blurPlane, gaussTaps } from '../kernels/blur.ts';
-import { cuttableMask, type CutRules } from '../finish/cuttable.ts';
+import { cuttableMask, rulesOn, type CutRules } from '../finish/cuttable.ts';
+import { metresOf } from '../finish/figures.ts';
+import { defaultRates } from '../../stencil/index.ts';
+import type { SeparateRequest } from '../types.ts';
 import type { Ground } from './regions.ts';
 
 /** Lines count so much more than the dark they lie in, and how dark a place is black: between the picture's own darks and lights. */
@@ -36,4 +39,24 @@ export function keyOf({ lab, width, height, mmPerPx }: Ground, rules: CutRules):
   const mask = emptyBits(width, height);
   for (let i = 0; i < even.length; i++) if (even[i] > 0.5) fillBits(mask, i, i + 1, 1);
   return cuttableMask(mask, rules);
+}
+
+/** No more of a budget than this is the key's before anything else is drawn. */
+const shareOfBudget = 0.5;
+/** The brush gets broader step by step; broader than the last, it would be no drawing. */
+const broader = 1.25;
+export const broadestBrush = 6;
+
+/** The key, drawn with a brush broad enough for half of the budget, if there is one. */
+export function keyWithin(
+  ground: Ground,
+  rules: CutRules,
+  { knife, rates = defaultRates }: Pick<SeparateRequest, 'knife' | 'rates'>,
+): { readonly mask: Bits; readonly brush: number } {
+  const most = shareOfBudget * Math.min(knife?.metres ?? Infinity, (knife?.minutes ?? Infinity) * rates.metresPerMinute);
+  for (let brush = 1; ; brush *= broader) {
+    const mask = keyOf(ground, rulesOn(rules, brush));
+    if (brush * broader > broadestBrush || metresOf(bytesOf(mask), mask.width, mask.height, 1, ground.mmPerPx) <= most)
+      return { mask, brush };
+  }
 }

@@ -52,7 +52,7 @@ function halved(level: Level): Level {
     height = level.height >> 1;
   const lab = new Float32Array(width * height * 3);
   const weight = level.weight && new Float32Array(width * height);
-  const fixedCodes = level.fixedCodes && new Uint8Array(width * height);
+  const fixedCodes = level.fixedCodes && halvedCodes(level.fixedCodes, level.width, { width, height });
   for (let y = 0; y < height; y++)
     for (let x = 0; x < width; x++) {
       const a = 2 * y * level.width + 2 * x,
@@ -67,9 +67,15 @@ function halved(level: Level): Level {
       }
       if (weight)
         weight[to] = (level.weight![a] + level.weight![a + 1] + level.weight![a + level.width] + level.weight![a + level.width + 1]) / 4;
-      if (fixedCodes) fixedCodes[to] = level.fixedCodes![a];
     }
   return { width, height, mmPerPx: level.mmPerPx * 2, lab, bins: binColours(lab, weight), weight, fixedCodes };
+}
+
+/** What is decided, on a level of half as many pixels each way. */
+export function halvedCodes(codes: Uint8Array, from: number, { width, height }: Pick<Level, 'width' | 'height'>): Uint8Array<ArrayBuffer> {
+  const out = new Uint8Array(width * height);
+  for (let y = 0, to = 0; y < height; y++) for (let x = 0; x < width; x++) out[to++] = codes[2 * y * from + 2 * x];
+  return out;
 }
 
 /** The kernels' view of a level under rules. */

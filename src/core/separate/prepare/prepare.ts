@@ -1,11 +1,11 @@
 import { labFromSpectrum, xyzFromSpectrum } from '../../colour/index.ts';
 import { rasterizeInto, type Grid } from '../../form/index.ts';
-import { cutRulesOf } from '../finish/cuttable.ts';
+import { cutRulesOf, rulesOn } from '../finish/cuttable.ts';
 import { putBits } from '../kernels/bits.ts';
-import { keyOf } from './key.ts';
+import { keyOf, keyWithin } from './key.ts';
 import { asDrawn, nestedCodes } from './way.ts';
 import type { Film, Ink } from '../../ink/index.ts';
-import { levelsOf, type Level } from './masks.ts';
+import { halvedCodes, levelsOf, type Level } from './masks.ts';
 import { cropOf, scaledLab, type Picture } from '../../image/index.ts';
 import { filmOfRecipe, overlapLabOf, type Pot } from '../search/recipe.ts';
 import type { LayerWish, SearchSetup } from '../search/search.ts';
@@ -25,6 +25,8 @@ export interface Work {
   /** Bits that are decided before the masks are: what lies there already, and the key. */
   readonly frozen: number;
   readonly fixedCodes?: Uint8Array;
+  /** How broad the brush is that the key is drawn with; 1 is as fine as the knife allows. */
+  readonly brush: number;
   /** Window and piece of one cut, two layers each. */
   readonly paired: boolean;
   /** Share of its outline that each layer pays for. */
@@ -67,7 +69,8 @@ export function prepareWork(request: SeparateRequest): Work {
   const fixedCodes = printed > 0 || key ? new Uint8Array(grid.width * grid.height) : undefined;
   printedLayers.forEach((layer, bit) => rasterizeInto(fixedCodes!, bit, layer.prints, grid));
   const weight = request.importance && importanceOn(request.importance, grid);
-  if (key) putBits(fixedCodes!, layers - 1, keyOf({ ...grid, lab: target, weight }, cutRulesOf(request, mmPerPx)));
+  const drawn = key ? keyWithin({ ...grid, lab: target }, cutRulesOf(request, mmPerPx), request) : undefined;
+  if (drawn) putBits(fixedCodes!, layers - 1, drawn.mask);
   const aim = asDrawn({ ...grid, lab: fittedToReach(target, request.intent ?? 'nearest', setup), weight }, way);
   return {
     grid,
@@ -77,6 +80,7 @@ export function prepareWork(request: SeparateRequest): Work {
     layers,
     frozen: ((1 << printed) - 1) | (key ? 1 << (layers - 1) : 0),
     fixedCodes,
+    brush: drawn?.brush ?? 1,
     levels:
       weight || fixedCodes || way !== 'near'
         ? levelsOf(aim, grid.width, grid.height, mmPerPx, { weight, fixedCodes })
@@ -84,6 +88,19 @@ export function prepareWork(request: SeparateRequest): Work {
     paired: request.cutPairs ?? false,
     layerPrice: Array.from({ length: layers }, (_, i) => (i < printed ? 0 : request.cutPairs ? 0.5 : 1)),
   };
+}
+
+/** The same with the key drawn by a broader brush: there is less to cut. */
+export function withBrush(request: SeparateRequest, work: Work, brush: number): Work {
+  const { grid, target, layers } = work,
+    fixedCodes = work.fixedCodes!.slice();
+  putBits(fixedCodes, layers - 1, keyOf({ ...grid, lab: target }, rulesOn(cutRulesOf(request, grid.mmPerPx), brush)));
+  let codes = fixedCodes;
+  const levels = work.levels.map((level, i) => {
+    if (i > 0) codes = halvedCodes(codes, work.levels[i - 1].width, level);
+    return { ...level, fixedCodes: codes };
+  });
+  return { ...work, brush, fixedCodes, levels };
 }
 
 /** What was asked for last of each picture and of each raster: it stays the same while only inks, runs or the knife change. */

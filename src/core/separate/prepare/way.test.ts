@@ -115,3 +115,30 @@ test('each way is drawn small with what it asks of the knife, and bold asks for 
     expect(structure.kept).toBeGreaterThan(0.3);
   }
 });
+
+test('a key gives way to the knife too, where it asks for more than its share, and prints still', async () => {
+  // Rows of hooks in ink on two greys: a drawing with much to cut.
+  const side = 60,
+    light = (x: number, y: number): number =>
+      Math.abs(Math.hypot((x % 20) - 10, (y % 20) - 10) - 6) < 1.5 && x % 20 > 6 ? 25 : x < side / 2 ? 235 : 180,
+    data = Uint8Array.from({ length: side * side * 3 }, (_, k) => light(Math.floor(k / 3) % side, Math.floor(k / 3 / side)));
+  const hooks: Partial<SeparateRequest> = {
+    picture: { width: side, height: side, format: 'PNG', problems: [], pixels: { kind: 'srgb8', data } },
+    sizeMm: { width: 40, height: 40 },
+    layers: 2,
+    key: true,
+    rasterMm: 0.4,
+  };
+  const plain = await separated(request(hooks), quietTask),
+    before = plain.layers.at(-1)!.stencil.knife,
+    { knifeMetres, minutes } = plain.figures;
+  expect(before.minutes).toBeGreaterThan(0.5 * minutes);
+  for (const knife of [{ minutes: 0.6 * minutes }, { metres: 0.6 * knifeMetres }]) {
+    const less = await separated(request({ ...hooks, knife }), quietTask),
+      key = less.layers.at(-1)!;
+    if (knife.minutes) expect(less.figures.minutes).toBeLessThan(1.03 * knife.minutes);
+    else expect(less.figures.knifeMetres).toBeLessThan(1.03 * knife.metres!);
+    expect(key.stencil.knife.minutes).toBeLessThan(0.8 * before.minutes);
+    expect(key.mask.some((v) => v === 1)).toBe(true);
+  }
+});

@@ -14,6 +14,27 @@ export const separate: Same<typeof en.separate> = {
   // Wo es ist.
   printedLayer: ({ n }) => `schon gedruckte Schicht ${n}`,
 
+  // Was ein Lauf druckt: sein Name in der Arbeit.
+  keyRun: 'Zeichnung',
+  lightGround: 'Heller Grund',
+  middleGround: 'Grund',
+  darkGround: 'Dunkler Grund',
+  lightBackground: 'Hintergrund, hell',
+  middleBackground: 'Hintergrund, Mitteltöne',
+  darkBackground: 'Hintergrund, dunkel',
+  highlights: 'Aufgesetzte Lichter',
+  paleTones: 'Zarte Töne',
+  lightTones: 'Helle Töne',
+  middleTones: 'Mitteltöne',
+  darkTones: 'Dunkle Töne',
+  shadows: 'Tiefen',
+  toneAt: ({ tone, place }) => `${tone}, ${place}`,
+  top: 'oben',
+  bottom: 'unten',
+  left: 'links',
+  right: 'rechts',
+  centre: 'Mitte',
+
   // Wie viele Schichten.
   noLayers: ({ layers }) => `${layers} Schichten ergeben keinen Druck.`,
   askForLayers: ({ most }) => `1 bis ${most} verlangen.`,

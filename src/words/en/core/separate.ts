@@ -13,6 +13,27 @@ export const separate = {
   // Where it is.
   printedLayer: ({ n }: { n: number }) => `layer ${n} already printed`,
 
+  // What a run prints: its name in the job.
+  keyRun: 'Key',
+  lightGround: 'Light ground',
+  middleGround: 'Ground',
+  darkGround: 'Dark ground',
+  lightBackground: 'Background, light',
+  middleBackground: 'Background, middle tones',
+  darkBackground: 'Background, dark',
+  highlights: 'Highlights',
+  paleTones: 'Pale tones',
+  lightTones: 'Light tones',
+  middleTones: 'Middle tones',
+  darkTones: 'Dark tones',
+  shadows: 'Shadows',
+  toneAt: ({ tone, place }: { tone: SayingText; place: SayingText }) => `${tone}, ${place}`,
+  top: 'top',
+  bottom: 'bottom',
+  left: 'left',
+  right: 'right',
+  centre: 'centre',
+
   // How many layers.
   noLayers: ({ layers }: { layers: NumberText }) => `${layers} layers make no print.`,
   askForLayers: ({ most }: { most: number }) => `Ask for 1 to ${most}.`,

@@ -2,7 +2,7 @@ import { type JobPicture, type PictureMark, mostMarks, newPicture } from '../../
 import { problem, ProblemError } from '../../../core/problem.ts';
 import { name as asName, say } from '../../../words/one-language.ts';
 import type { Bench } from '../../store/bench.ts';
-import { step, words } from '../../store/words.ts';
+import { step, told, words } from '../../store/words.ts';
 import type { PictureField } from '../../../words/en/bench/picture.ts';
 import { making, openPart, pictureClient, problemsOf, readInto } from './state.ts';
 
@@ -69,10 +69,11 @@ export function setWish(bench: Bench, run: number, change: Partial<JobPicture['w
 /** The separation becomes the job's forms, cuts, runs and pots: one step. */
 export async function takeAsJob(bench: Bench, after: boolean): Promise<boolean> {
   const job = bench.job.peek();
-  const runs = making.peek()?.result?.runs.length ?? 0;
+  const names = (making.peek()?.result?.runs ?? []).map((run) => told(run.says)),
+    runs = names.length;
   if (!job || runs === 0) return false;
   try {
-    const made = await pictureClient().ask('asJob', { job, after }).answer;
+    const made = await pictureClient().ask('asJob', { job, names, after }).answer;
     // What stays is the job's own object still: nothing of it has to be worked out anew.
     const kept = <T extends { readonly id: string; readonly name: string }>(all: readonly T[], had: readonly T[]): T[] =>
       all.map((one) => had.find((h) => h.id === one.id && h.name === one.name) ?? one);

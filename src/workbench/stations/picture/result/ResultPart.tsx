@@ -76,7 +76,9 @@ function Figures({ result, job }: { readonly result: ShownSeparation; readonly j
           </Why>
         </li>
         <li>
-          <b>{words().overlaps.apartWords(result.detailLostDeltaE)}</b>, {w.lost(sayDelta(result.detailLostDeltaE))}
+          <span>
+            <b>{words().overlaps.apartWords(result.detailLostDeltaE)}</b>, {w.lost(sayDelta(result.detailLostDeltaE))}
+          </span>
           <Why of={w.lost('')}>{w.lostWhy}</Why>
         </li>
       </ul>

@@ -2,7 +2,7 @@ import type { Job } from '../../../../core/job/index.ts';
 import { Pot } from '../../../ui/Pot.tsx';
 import { sayPercent } from '../../../ui/fields/format.ts';
 import { StencilPicture } from '../../../ui/StencilPicture.tsx';
-import { words } from '../../../store/words.ts';
+import { told, words } from '../../../store/words.ts';
 import { sayKnife } from '../say.ts';
 import type { ShownSeparation } from '../worker/protocol.ts';
 
@@ -21,7 +21,10 @@ export function Runs({ job, result }: { readonly job: Job; readonly result: Show
             </div>
             <Pot srgb={run.srgb} label={w.potOf(run.parts.map((p) => p.name).join(', '))} />
             <div>
-              <b>{w.run(run.run + 1)}</b> <small>{run.side === 'window' ? w.window : w.piece}</small>
+              <b>
+                {w.run(run.run + 1)}: {told(run.says)}
+              </b>{' '}
+              <small>{run.side === 'window' ? w.window : w.piece}</small>
               <p>{run.parts.map((p) => w.part(sayPercent(p.share), p.name)).join(' + ')}</p>
               <small>{w.runKnife(sayKnife(run.metres, job.units), w.knifePieces(run.pieces), w.knifeBridges(run.bridges))}</small>
             </div>

@@ -1,5 +1,5 @@
 import { whitePoints } from '../../../../core/colour/index.ts';
-import { pictureRgb, scaledLab, veilOf, type Picture, type Separation } from '../../../../core/separate/index.ts';
+import { pictureRgb, printing, runNames, scaledLab, veilOf, type Picture, type Separation } from '../../../../core/separate/index.ts';
 import type { Raster, ReadPicture, ShownRun, ShownSeparation } from './protocol.ts';
 
 /** Longest side of the picture as shown before anything is made of it. */
@@ -53,10 +53,11 @@ const hex = (rgb: Uint8Array, code: number): string => `#${[0, 1, 2].map((c) => 
 
 export function showSeparation(s: Separation, nameOf: (inkId: string) => string): ShownSeparation {
   const { width, height } = s;
-  const runs: ShownRun[] = s.layers
-    .filter((layer) => layer.region.rings.length > 0)
-    .map((layer) => ({
+  const names = runNames(s);
+  const runs = printing(s.layers).map(
+    (layer, i): ShownRun => ({
       run: layer.run,
+      says: names[i],
       side: layer.side,
       parts: layer.parts.map(({ id, share }) => ({ id, name: nameOf(id), share })),
       srgb: hex(s.rgb, 1 << layer.bit),
@@ -65,7 +66,8 @@ export function showSeparation(s: Separation, nameOf: (inkId: string) => string)
       pieces: layer.stencil.knife.pieces,
       minutes: layer.stencil.knife.minutes,
       bridges: layer.stencil.bridges.length,
-    }));
+    }),
+  );
   const { baseline } = s;
   return {
     figures: s.figures,

@@ -64,9 +64,9 @@ const answers: Answers = {
   },
   separate: (ask, id) => separated(ask, id),
   ways: (ask, id) => drawnWays(ask, id),
-  async asJob({ job, after }) {
+  async asJob({ job, names, after }) {
     if (!made) fail('nothing-separated', 'picture', say('page.nothingSeparated'), say('page.makeFirst'));
-    return jobOfSeparation(job, made.separation, { materialId: made.materialId, after });
+    return jobOfSeparation(job, made.separation, names, { materialId: made.materialId, after });
   },
 };
 

@@ -2,6 +2,7 @@ import type { Job } from '../../../../core/job/index.ts';
 import type { Region } from '../../../../core/form/index.ts';
 import type { PlannedLayer } from '../../../../core/plan/index.ts';
 import type { Problem } from '../../../../core/problem.ts';
+import type { Saying } from '../../../../words/one-language.ts';
 import type { Draft, Separation, SeparationFigures, WayLook } from '../../../../core/separate/index.ts';
 
 /** A raster to look at: one word a pixel (little-endian RGBA), what a canvas takes. */
@@ -43,6 +44,8 @@ export interface ShownWay extends Pick<WayLook, 'way' | 'minutes' | 'metres' | '
 /** One run as the separation made it. */
 export interface ShownRun {
   readonly run: number;
+  /** What it prints. */
+  readonly says: Saying;
   readonly side: 'window' | 'piece';
   readonly parts: readonly { readonly id: string; readonly name: string; readonly share: number }[];
   /** Its ink alone on the paper. */
@@ -78,8 +81,8 @@ export interface PictureQuestions {
   readonly separate: { ask: SeparateAsk; answer: ShownSeparation };
   /** The ways that it can be taken, drawn small, each as it is done. */
   readonly ways: { ask: SeparateAsk; answer: null };
-  /** The job with the forms, cuts, layers and pots of the separation made last. */
-  readonly asJob: { ask: { readonly job: Job; readonly after: boolean }; answer: Job };
+  /** The job with the forms, cuts, layers and pots of the separation made last; `names`: what its runs are called. */
+  readonly asJob: { ask: { readonly job: Job; readonly names: readonly string[]; readonly after: boolean }; answer: Job };
 }
 export type PictureQuestion = keyof PictureQuestions;
 
