@@ -10,8 +10,7 @@ export default defineConfig({
     pool: 'forks',
     // Rooms are pure: files share what is loaded, and code that has run is quick in the next one.
     isolate: false,
-    // One more than cores: a browser that draws or a process that is killed leaves a core free.
-    maxWorkers: 3,
+    maxWorkers: 2,
     expect: { poll: { timeout: 20_000 } },
   },
 });

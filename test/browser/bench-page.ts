@@ -149,7 +149,7 @@ export async function startOver(page: Page, station: string): Promise<void> {
   const open = page.getByRole('button', { name: 'Open', exact: true });
   if ((await open.getAttribute('aria-expanded')) === 'false') await open.click();
   await page
-    .locator('input[type=file]')
+    .locator('input[type=file][accept*=laydown]')
     .setInputFiles({ name: 'tide-pool.laydown', mimeType: 'application/zip', buffer: Buffer.from(writeJobFile(tidePool())) });
   // What was opened before says its name still: only the drawer that closes tells that this one is there.
   await page.waitForSelector('button[aria-expanded=false]:text-is("Open")', { state: 'attached' });

@@ -222,6 +222,8 @@ describe('the overlap station', () => {
     expect(await page.evaluate(() => document.activeElement?.getAttribute('data-code'))).toBe(code);
     await page.keyboard.press('Enter');
     expect(await page.locator('.overlap').nth(1).getAttribute('aria-pressed')).toBe('true');
+    await page.keyboard.press('Enter');
+    expect(await page.locator('.overlap').nth(1).getAttribute('aria-pressed')).toBe('false');
   });
 
   test('every overlap that covers area has a swatch in the colour of the Plan', async () => {
@@ -232,6 +234,10 @@ describe('the overlap station', () => {
 
   test('another light changes proof and swatches, on a sheet that is printed already as well; its grounds are pointed at', async () => {
     const page = await open('overlaps');
+    // Nothing is pointed at.
+    await page.locator('h1').evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
+    await page.mouse.move(1, 1);
+    await settled(page);
     const byDay = await proofColour(page, ...water);
     await page.getByLabel('Cold LED (B5)').check();
     await expect.poll(async () => distance(await proofColour(page, ...water), byDay)).toBeGreaterThan(5);

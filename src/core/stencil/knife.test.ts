@@ -83,6 +83,49 @@ describe('what cutting costs', () => {
   });
 });
 
+describe('holes that a punch takes out', () => {
+  const round = (x: number, y: number, wide: number, n = 48, high = wide): Float64Array =>
+    Float64Array.from(
+      Array.from({ length: n }, (_, i) => (2 * Math.PI * i) / n).flatMap((t) => [
+        x + (wide / 2) * Math.cos(t),
+        y + (high / 2) * Math.sin(t),
+      ]),
+    );
+  const punches = { ...defaultRates, punchesMm: [6, 3] };
+  const middles = (work: ReturnType<typeof knifeWork>): unknown =>
+    work.punched.map(({ acrossMm, atMm }) => [acrossMm, atMm.map(([x, y]) => [Math.round(x * 100) / 100, Math.round(y * 100) / 100])]);
+
+  test('circles of the sizes at hand go by the punch, smallest first; all else is cut, and the knife saves their way', () => {
+    const square = rectangle(50, 60, 6, 6).rings[0];
+    const kept = [round(20, 60, 6.4), square, round(80, 60, 6, 48, 5.5), round(20, 90, 6, 7)];
+    const rings = [round(20, 20, 6), round(50, 20, 6.12), kept[0], kept[1], round(80, 20, 3), kept[2], kept[3], round(110, -40, 6, 8)];
+    const work = knifeWork({ rings }, 8, punches);
+    expect(middles(work)).toEqual([
+      [3, [[80, 20]]],
+      [
+        6,
+        [
+          [20, 20],
+          [50, 20],
+          [110, -40],
+        ],
+      ],
+    ]);
+    const alone = knifeWork({ rings: kept }, 8, defaultRates);
+    expect([work.metres, work.corners, work.minutes]).toEqual([alone.metres, alone.corners, alone.minutes]);
+    expect(alone.punched).toEqual([]);
+  });
+
+  test('without a punch, or with none that fits, every circle is cut', () => {
+    const rings = [round(20, 20, 6)];
+    for (const punchesMm of [undefined, [], [4]]) {
+      const work = knifeWork({ rings }, 1, { ...defaultRates, ...(punchesMm && { punchesMm }) });
+      expect([work.punched, Math.round(work.metres * 1e5)]).toEqual([[], 1884]);
+    }
+    expect(knifeRates({ punchesMm: [5] })).toEqual({ ...defaultRates, punchesMm: [5] });
+  });
+});
+
 describe('the order of cuts', () => {
   const nested = [
     rectangle(0, 0, 90, 90),

@@ -126,9 +126,10 @@ function builtOf(
 export function layersOf(heightMm: number, thicknessMm: number): Layers {
   const count = Math.floor(heightMm / thicknessMm + 1e-9);
   const cardMm = asSold(heightMm - count * thicknessMm);
-  // A card as thick as a board is a board.
-  if (cardMm >= thicknessMm - 1e-9)
-    return { thicknessMm, count: count + 1, cardMm: 0, heightMm: (count + 1) * thicknessMm, offMm: (count + 1) * thicknessMm - heightMm };
-  const whole = count * thicknessMm + cardMm;
+  const whole = count * thicknessMm + cardMm,
+    oneMore = (count + 1) * thicknessMm;
+  // A card as thick as a board is a board; boards thinner than any card come nearer by themselves.
+  if (cardMm >= thicknessMm - 1e-9 || oneMore - heightMm < Math.abs(whole - heightMm) - 1e-9)
+    return { thicknessMm, count: count + 1, cardMm: 0, heightMm: oneMore, offMm: oneMore - heightMm };
   return { thicknessMm, count, cardMm, heightMm: whole, offMm: whole - heightMm };
 }
