@@ -39,17 +39,24 @@ export function moireOf(a: Raster, b: Raster): Moire[] {
   const of = vectors(b);
   for (const one of vectors(a)) {
     for (const other of of) {
-      const [x, y] = [one.x - other.x, one.y - other.y];
+      const [x, y] = [settled(one.x - other.x, 1e9), settled(one.y - other.y, 1e9)];
       const f = Math.hypot(x, y);
       // One of the pair v and −v is enough.
       if (x < 0 || (x === 0 && y < 0)) continue;
       if (f > finest / 2) continue;
       // The k-th harmonic of an edge falls off as 1/k; the eye sees broader bands more easily down to some mm.
-      found.push({ periodMm: Math.min(1 / f, 1e6), weight: 1 / (one.order * other.order), angleDeg: (Math.atan2(y, x) * 180) / Math.PI });
+      found.push({
+        periodMm: Math.min(settled(1 / f, 1e6), 1e6),
+        weight: 1 / (one.order * other.order),
+        angleDeg: settled((Math.atan2(y, x) * 180) / Math.PI, 1e6),
+      });
     }
   }
   return found.sort((m, n) => seen(n) - seen(m));
 }
+
+/** Sines end differently in the last digit from engine to engine: what follows from them is rounded, far below what can be seen. */
+const settled = (value: number, parts: number): number => (Number.isFinite(value) ? Math.round(value * parts) / parts : value);
 
 /** How much a band catches the eye at arm's length: fully from some 4 mm a period, where contrast is seen best (Campbell and Robson 1968), and less the finer it is. */
 export function seen({ periodMm, weight }: Moire): number {
