@@ -139,8 +139,8 @@ function planPaper(
     });
   const grounds = onGrounds?.grounds ?? null;
   const overlaps = overlapsOf(coloured, layers, areas, foresight, grounds);
-  // What is read of a solid holds within its own doubt.
-  const toneBands = foresight.band.map((band, row) => coloured.measured.get(row) ?? band);
+  // What is read of a solid holds within its own doubt. Sampled bands are rounded where engines end their sines differently.
+  const toneBands = foresight.band.map((band, row) => coloured.measured.get(row) ?? Math.round(band * 1e6) / 1e6);
   return {
     id: paper.id,
     name: paper.name,
