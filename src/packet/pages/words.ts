@@ -13,6 +13,9 @@ export function inkName(plan: Plan, layer: PlannedLayer): Saying {
   return ink ? asWritten(ink.name) : say('packet.open');
 }
 
+/** What a run goes through: its side of the cut, or a film. */
+export const wayOf = (layer: Pick<PlannedLayer, 'side' | 'tone'>): Saying => (layer.tone ? say('packet.film') : sideOf(layer.side));
+
 export const sideOf = (side: PlannedLayer['side']): Saying => say(side === 'window' ? 'packet.window' : 'packet.piece');
 
 /** `window in Coated paper`; the side alone where nothing is known of the material. */

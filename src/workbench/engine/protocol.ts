@@ -10,6 +10,7 @@ import type {
 } from '../../core/asks/index.ts';
 import type { Illuminant } from '../../core/colour/index.ts';
 import type { BoardSeen, DrawingReading, KeptLens } from '../../core/form/index.ts';
+import type { TonePatch } from '../../core/halftone/index.ts';
 import type { Job } from '../../core/job/index.ts';
 import type { Plan, PlannedLayer, PlannedPaper } from '../../core/plan/index.ts';
 import type { Codes } from '../../core/print/index.ts';
@@ -98,6 +99,8 @@ export interface Questions extends InkQuestions {
     };
     answer: MadeFile;
   };
+  /** Half tones of all films on one another, as they look on a screen of so many pixels a mm; null: no film of dots. */
+  readonly bands: { ask: { readonly paperId: string; readonly screenPerMm: number }; answer: TonePatch | null };
   /** A picture's tone as lines that a knife can cut. */
   readonly lines: {
     ask: { readonly job: Job; readonly bytes: Uint8Array; readonly name: string; readonly question: LinesQuestion };

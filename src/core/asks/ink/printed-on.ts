@@ -1,6 +1,7 @@
 import type { Spectrum } from '../../colour/index.ts';
 import { addFilm, internal, measured, type Ink, type Member, type Surface } from '../../ink/index.ts';
 import { groundSpectrum, learnOnPaper, thicker, type Plan } from '../../plan/index.ts';
+import { codeAreas } from '../../print/index.ts';
 import { name as asName, say } from '../../../words/say.ts';
 import { layerOf, paperOf, refuse, type InkBench } from '../bench.ts';
 
@@ -76,14 +77,11 @@ function belowOf(bench: InkBench, layerId: string | undefined, plan: Plan | unde
   const before = bench.layers.slice(0, run).map((l) => l.id);
   // An open run covers area too: its own bit tells, and what lies on top of it doesn't count.
   const areas = new Map<string, number>();
-  const { data } = plan.codes;
-  const counts = new Float64Array(256);
-  for (let i = 0; i < data.length; i++) counts[data[i]]++;
   const bitOf = (id: string): number => plan.layers.find((l) => l.id === id)?.bit ?? 31;
-  counts.forEach((count, code) => {
-    if (count === 0 || !(code & (1 << bit))) return;
+  codeAreas(plan.codes).forEach((areaMm2, code) => {
+    if (areaMm2 === 0 || !(code & (1 << bit))) return;
     const key = before.filter((id) => code & (1 << bitOf(id))).join('\n');
-    areas.set(key, (areas.get(key) ?? 0) + count);
+    areas.set(key, (areas.get(key) ?? 0) + areaMm2);
   });
   const [most] = [...areas].sort((a, b) => b[1] - a[1]);
   return most && most[0] !== '' ? most[0].split('\n') : [];

@@ -1,7 +1,7 @@
 import { share } from '../../../words/index.ts';
 import { drawProof, drawStencil, drawSwatch } from '../parts.ts';
 import { fitImage, startPage, type, type Setting } from './setting.ts';
-import { inkLine, sideOf } from '../words.ts';
+import { inkLine, wayOf } from '../words.ts';
 
 /** The laydown as shelves: stencil, pot and the sheet after that run; first run at the bottom, as ink lies on paper. */
 export function laydownPage(setting: Setting): void {
@@ -29,7 +29,7 @@ export function laydownPage(setting: Setting): void {
       words,
       y + inner / 2 + 8.6,
       wide,
-      setting.say('cards.prints', { side: sideOf(layer.side), share: share(layer.coverage, 0) }),
+      setting.say('cards.prints', { side: wayOf(layer), share: share(layer.coverage, 0) }),
       type.small,
     );
     if (paper) drawProof(setting, page, paper, layer.run, right - size.widthMm, y, size.widthMm, inner);

@@ -62,7 +62,7 @@ function pressCard(setting: Setting, layer: PlannedLayer): void {
     label(c.x, y0 + after.heightMm, setting.say(layer.inkId === null ? 'cards.afterUnknown' : 'cards.after'));
   }
   const drawn = drawStencil(setting, page, layer, b.x, y0, b.width, high);
-  label(b.x, y0 + drawn.heightMm, setting.say('cards.fromSqueegee'));
+  label(b.x, y0 + drawn.heightMm, setting.say(layer.tone ? 'cards.fromFilm' : 'cards.fromSqueegee'));
 
   let y = lookFor(setting, frame, layer, y0 + high + 9);
   for (const one of pressNotes(plan, layer)) y = page.para(left, y - 1, frame.width, setting.tell(one), type.strong) + 1.5;

@@ -76,7 +76,7 @@ export const overlaps: Words['overlaps'] = {
   photoSides: 'Links: vorhergesehen. Rechts: wie fotografiert, das Licht am blanken Papier ausgeglichen.',
   photoSeen: (n) => many(n, 'Überdruck gelesen', 'Überdrucke gelesen'),
   photoWhy:
-    'Gelesen, wo jeder am breitesten liegt, am blanken Papier abgeglichen. Ein Foto liegt um etwa 7 ΔE00 daneben: Es lehrt ein wenig, ersetzt kein Messgerät.',
+    'Gelesen, wo jeder am breitesten liegt, am blanken Papier abgeglichen. Ein Foto ist viel unsicherer als ein Messgerät: Es lehrt ein wenig und ersetzt keines.',
   photoBeyond: (n, names) =>
     n === 1
       ? `${names} weicht weiter ab, als Foto und Vorhersage danebenliegen können: Topf und Film ansehen.`

@@ -48,6 +48,7 @@ export const cards: Same<typeof en.cards> = {
   before: 'vorher',
   afterUnknown: 'nachher: noch nicht bekannt',
   after: 'nachher',
+  fromFilm: 'Film, wie er druckt',
   fromSqueegee: 'Schablone, von der Rakelseite',
   sheets: 'Bogen',
   tickCross: 'Haken: gedruckt    Kreuz: Makulatur',

@@ -14,6 +14,7 @@ export const packet: Same<typeof en.packet> = {
   inkOpen: 'Farbe noch offen',
   inkAt: ({ ink, strength }) => `${ink} zu ${strength}`,
   window: 'Fenster',
+  film: 'Film',
   piece: 'Stück',
   none: 'keine',
   times: ({ n }) => (n === 1 ? 'einmal' : n === 2 ? 'zweimal' : `${n}-mal`),

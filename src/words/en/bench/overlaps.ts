@@ -77,7 +77,7 @@ export const overlaps = {
   photoSides: 'Left: foreseen. Right: as photographed, its light evened out by the bare paper.',
   photoSeen: (n: number) => (n === 1 ? '1 overlap read' : `${n} overlaps read`),
   photoWhy:
-    'Read where each lies broadest, and set by the bare paper. A photograph is off by about 7 ΔE00: taken in, it teaches a little and replaces no instrument.',
+    'Read where each lies broadest, and set by the bare paper. A photograph is far less sure than an instrument: taken in, it teaches a little and replaces none.',
   photoBeyond: (n: number, names: string) =>
     n === 1
       ? `${names} differs by more than photograph and forecast may be off: look at its pot and its film.`

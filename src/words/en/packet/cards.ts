@@ -49,6 +49,7 @@ export const cards = {
   before: 'before',
   afterUnknown: 'after: not known yet',
   after: 'after',
+  fromFilm: 'film, as it prints',
   fromSqueegee: 'stencil, from the squeegee side',
   sheets: 'Sheets',
   tickCross: 'tick: printed    cross: spoiled',

@@ -13,6 +13,7 @@ export const packet = {
   inkOpen: 'ink still open',
   inkAt: ({ ink, strength }: { ink: NameText; strength: ShareText }) => `${ink} at ${strength}`,
   window: 'window',
+  film: 'film',
   piece: 'piece',
   none: 'none',
   times: ({ n }: { n: number }) => (n === 1 ? 'once' : n === 2 ? 'twice' : `${n} times`),

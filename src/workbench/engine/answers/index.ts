@@ -3,7 +3,7 @@ import { bridgeAnswer } from './cut/bridge.ts';
 import { cutFileAnswer } from './cut/cut-file.ts';
 import { digestAnswer } from './digest.ts';
 import { drawingAnswer } from './cut/drawing.ts';
-import { filmAnswer } from './cut/film.ts';
+import { bandsAnswer, filmAnswer } from './cut/film.ts';
 import { linesAnswer } from './cut/lines.ts';
 import { pencilAnswer } from './cut/pencil.ts';
 import { byColourAnswer, readAsAnswer } from './cut/read-as.ts';
@@ -43,6 +43,7 @@ export const answers: { readonly [Q in Question]: Work<Q> } = {
   trace: traceAnswer,
   lensBoard: lensBoardAnswer,
   film: filmAnswer,
+  bands: bandsAnswer,
   wedge: wedgeAnswer,
   lines: linesAnswer,
   split: splitAnswer,

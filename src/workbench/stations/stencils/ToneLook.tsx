@@ -1,11 +1,10 @@
-import { useMemo } from 'preact/hooks';
-import { bandsPatch } from '../../../core/asks/index.ts';
 import type { Plan } from '../../../core/plan/index.ts';
 import { say } from '../../../words/one-language.ts';
 import type { Bench } from '../../store/bench.ts';
 import { told } from '../../store/words.ts';
 import { RgbCanvas } from '../../ui/RgbCanvas.tsx';
 import { screenScale } from '../../ui/screen/screen-scale.ts';
+import { useAnswer } from '../inks/state.ts';
 
 interface Props {
   readonly bench: Bench;
@@ -18,7 +17,8 @@ export function ToneLook({ bench, plan }: Props) {
   const { pxPerMm } = screenScale.value;
   // On the screen's own pixels, one to one: a browser that scales it would make bands with the dots.
   const perMm = pxPerMm * devicePixelRatio;
-  const patch = useMemo(() => paper && bandsPatch(plan, paper, perMm), [plan.layers, paper?.palette, perMm]);
+  const ask = paper && { paperId: paper.id, screenPerMm: perMm };
+  const { answer: patch } = useAnswer(bench, 'bands', ask, [plan.layers, paper?.palette, perMm]);
   const seen = plan.fromArm.find((one) => one.paperId === paper?.id);
   return (
     <div class="tone-look">

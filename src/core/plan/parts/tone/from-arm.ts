@@ -123,8 +123,7 @@ function looks(tones: PlannedTones, inked: Reads['planes'], bits: Reads['bits'])
     });
     for (let i = 0; i < nodes ** k; i++) {
       for (let j = 0, rest = i; j < k; j++, rest = Math.floor(rest / nodes)) coverages[place[j]] = (rest % nodes) / (nodes - 1);
-      const hex = srgbFromXyz(xyzFromLab(lab(coverages))).hex;
-      for (let c = 0; c < 3; c++) grid[i * 3 + c] = parseInt(hex.slice(1 + 2 * c, 3 + 2 * c), 16);
+      grid.set(srgbFromXyz(xyzFromLab(lab(coverages))).rgb, i * 3);
     }
     grids.set(cut, grid);
     return grid;

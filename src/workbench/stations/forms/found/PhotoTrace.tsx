@@ -5,6 +5,7 @@ import type { JobForm } from '../../../../core/job/index.ts';
 import { name as asName, say } from '../../../../words/one-language.ts';
 import type { Bench } from '../../../store/bench.ts';
 import { holdStill, type Mm } from '../../../ui/screen/drag.ts';
+import { useOpened } from '../../../ui/screen/opened.ts';
 import { LengthField } from '../../../ui/fields/LengthField.tsx';
 import { Marker } from '../../../ui/screen/Marker.tsx';
 import { NumberField } from '../../../ui/fields/NumberField.tsx';
@@ -95,17 +96,7 @@ export function PhotoTrace({ bench, photo }: { readonly bench: Bench; readonly p
     void trace();
   }, [photo.id]);
   useEffect(() => (ground.current?.ownerSVGElement ? holdStill(ground.current.ownerSVGElement) : undefined), [answer.value === null]);
-  // It opens where one looks, and the keys are in it; they go back to where they were when it closes.
-  const section = useRef<HTMLElement>(null);
-  useEffect(() => {
-    const before = document.activeElement;
-    section.current?.focus({ preventScroll: true });
-    section.current?.scrollIntoView({ block: 'start' });
-    return () => {
-      if (document.activeElement === document.body || section.current?.contains(document.activeElement))
-        (before instanceof HTMLElement && before.isConnected ? before : document.getElementById('station'))?.focus();
-    };
-  }, [photo.id]);
+  const section = useOpened([photo.id]);
   const change = (set: () => void): void => {
     set();
     void trace();

@@ -11,6 +11,7 @@ import { ProblemList } from '../../../ui/ProblemList.tsx';
 import { ProofCanvas } from '../../../ui/proof/ProofCanvas.tsx';
 import { Wipe } from '../../../ui/proof/Wipe.tsx';
 import { RgbCanvas } from '../../../ui/RgbCanvas.tsx';
+import { useOpened } from '../../../ui/screen/opened.ts';
 import { Corners } from './Corners.tsx';
 import { leavePrintPhoto, photoWipe, takePrintPhoto, type PrintPhotograph } from './photograph.ts';
 import { SeenOverlaps } from './SeenOverlaps.tsx';
@@ -87,19 +88,7 @@ export function PrintPhoto({ bench, plan, paper, photo }: Props) {
   useEffect(() => {
     void read();
   }, [plan, paper.id]);
-  const section = useRef<HTMLElement>(null);
-  useEffect(() => {
-    const before = document.activeElement;
-    section.current?.focus({ preventScroll: true });
-    section.current?.scrollIntoView({ block: 'start' });
-    return () => {
-      if (document.activeElement === document.body || section.current?.contains(document.activeElement))
-        (before instanceof HTMLElement && before !== document.body && before.isConnected
-          ? before
-          : document.getElementById('station')
-        )?.focus();
-    };
-  }, []);
+  const section = useOpened();
 
   const found = answer.value;
   const squared = found?.squared;
