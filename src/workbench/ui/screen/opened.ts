@@ -2,7 +2,7 @@ import type { RefObject } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 
 /** For what opens in a station: it comes into sight and takes the keys, and they go back to where they were when it closes. */
-export function useOpened(deps: readonly unknown[] = []): RefObject<HTMLElement> {
+export function useOpened(deps: readonly unknown[] = []): RefObject<HTMLElement | null> {
   const section = useRef<HTMLElement>(null);
   useEffect(() => {
     const before = document.activeElement;
