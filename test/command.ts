@@ -1,5 +1,7 @@
 import { createHash } from 'node:crypto';
+import { Worker } from 'node:worker_threads';
 import { vi } from 'vitest';
+import type * as Threads from '../src/cli/disk/thread.ts';
 import type * as Planning from '../src/core/plan/index.ts';
 
 export interface Answer {
@@ -24,6 +26,8 @@ export async function calling(args: readonly string[], environment: NodeJS.Proce
   }
 }
 
+const digestOf = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex');
+
 /**
  * The same Job gives the same Plan: it is made once for all that is asked about it in one file of tests, and of a Job that was
  * changed only the parts that read the change. For `vi.mock`.
@@ -36,7 +40,7 @@ export async function plannedOnce(original: () => Promise<typeof Planning>): Pro
   const read = new Map<string, object>();
   const plan: typeof real.plan = (bundle) => {
     const { job, ...rest } = bundle;
-    const files = [...bundle.attachments].map(([name, bytes]) => [name, createHash('sha256').update(bytes).digest('hex')]);
+    const files = [...bundle.attachments].map(([name, bytes]) => [name, digestOf(bytes)]);
     const same = JSON.stringify(files);
     if (!read.has(same)) read.set(same, rest);
     const key = JSON.stringify([job, files]),
@@ -44,5 +48,20 @@ export async function plannedOnce(original: () => Promise<typeof Planning>): Pro
     made.set(key, known);
     return known;
   };
-  return { ...real, plan };
+  // A picture is decoded in a thread of its own, which each call would start anew: the same bytes are decoded once.
+  const bytesOf = new Map<string, Uint8Array>();
+  const readyBundle: typeof real.readyBundle = (bundle, decode) => {
+    const attachments = [...bundle.attachments].map(([name, bytes]) => {
+      const digest = digestOf(bytes);
+      bytesOf.set(digest, bytesOf.get(digest) ?? bytes);
+      return [name, bytesOf.get(digest)!] as const;
+    });
+    return real.readyBundle({ ...bundle, attachments: new Map(attachments) }, decode);
+  };
+  return { ...real, plan, readyBundle };
+}
+
+/** Threads as they were built: from the sources each of them would first have to learn how to read TypeScript. For `vi.mock`. */
+export function builtThreads(): typeof Threads {
+  return { startThread: (name, resourceLimits) => new Worker(new URL(`../dist/cli/disk/${name}.js`, import.meta.url), { resourceLimits }) };
 }

@@ -55,10 +55,11 @@ interface Words {
 }
 
 function flatWords(thin: Thinned, words: Uint32Array): Words {
-  return {
-    all: Uint32Array.from(thin.first, (code) => words[code] & 0xffffff),
-    looks: Uint32Array.from(thin.looks, (code) => words[code]),
-  };
+  const all = new Uint32Array(thin.first.length),
+    looks = new Uint32Array(thin.looks.length);
+  for (let i = 0; i < all.length; i++) all[i] = words[thin.first[i]] & 0xffffff;
+  for (let i = 0; i < looks.length; i++) looks[i] = words[thin.looks[i]];
+  return { all, looks };
 }
 
 function overWords(over: NonNullable<PlannedPaper['overPicture']>, thin: Thinned, rows: Uint8Array): Words {

@@ -1,6 +1,6 @@
 import { PDFDocument, PDFName, type PDFRef } from '@cantoo/pdf-lib';
-import fontkit from '@cantoo/fontkit';
 import { quietTask, type Task } from '../../core/task.ts';
+import { fontReader } from './fonts.ts';
 import { newPage, type Page } from './page.ts';
 import { pointsPerMm, say } from './numbers.ts';
 import type { Picture } from './picture.ts';
@@ -43,7 +43,7 @@ export async function openBook(
   { scale = 1, black = false, preview = false }: BookWishes = {},
 ): Promise<Book> {
   const file = await PDFDocument.create({ updateMetadata: false });
-  file.registerFontkit(fontkit);
+  file.registerFontkit(fontReader);
   // No ligatures: figures and words in tables must be found again when the text is searched or copied.
   const embed = (weight: Weight): ReturnType<PDFDocument['embedFont']> =>
     file.embedFont(fonts[weight], {

@@ -28,8 +28,16 @@ export const usualLeading = 1.36;
 
 const mmPerPoint = 25.4 / 72;
 
+const widths = new WeakMap<PDFFont, Map<string, number>>();
+
 export function textWidthMm(faces: Faces, text: string, style: TextStyle): number {
-  return faces[style.weight ?? 'regular'].widthOfTextAtSize(printable(faces, text), style.size) * mmPerPoint;
+  const face = faces[style.weight ?? 'regular'];
+  let known = widths.get(face);
+  if (!known) widths.set(face, (known = new Map()));
+  // Of a size of 1000: lines are tried at many sizes, and the same words stand on many pages.
+  let width = known.get(text);
+  if (width === undefined) known.set(text, (width = face.widthOfTextAtSize(printable(faces, text), 1000)));
+  return width * (style.size / 1000) * mmPerPoint;
 }
 
 /** Characters that the fonts lack become a question mark; controls become spaces. */
