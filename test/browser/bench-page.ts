@@ -160,6 +160,15 @@ export async function startOver(page: Page, station: string): Promise<void> {
   await settled(page);
 }
 
+/** The same at a station that shows no proof of the whole print. */
+export async function startOverAt(page: Page, station: string): Promise<void> {
+  await startOver(page, 'laydown');
+  await page.evaluate((id) => {
+    location.hash = id;
+  }, station);
+  await page.waitForSelector(`main[aria-busy=false] .${station}`);
+}
+
 /** Colour of the proof on the screen at a point of the image, both 0..1. */
 export function proofColour(page: Page, u: number, v: number): Promise<number[]> {
   return page.evaluate(

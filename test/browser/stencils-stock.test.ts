@@ -2,7 +2,7 @@ import * as dxf from 'dxf-parser';
 import type { Page } from 'playwright-core';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { beforeEach, describe, expect, test } from 'vitest';
-import { atRest, type BenchServer } from './bench-page.ts';
+import { atRest, startOverAt, type BenchServer } from './bench-page.ts';
 import { onPage } from './on-page.ts';
 
 type ParserKind = new () => { parseSync(text: string): dxf.IDxf | null };
@@ -30,8 +30,8 @@ const stepName = async (): Promise<string> => (await page.getByRole('button', { 
 
 describe('sheets, pace and pairs', () => {
   beforeEach(async () => {
-    await page.goto('about:blank');
-    await page.goto(`${server.url}?job=open#stencils`);
+    if (page.url().startsWith(server.url)) await startOverAt(page, 'stencils');
+    else await page.goto(`${server.url}?job=open#stencils`);
     await stencil('urchin');
   });
 

@@ -1,5 +1,6 @@
 import type { CDPSession, Page } from 'playwright-core';
 import { beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { startOverAt } from './bench-page.ts';
 import { onPage, type Opened } from './on-page.ts';
 
 let opened: Opened;
@@ -19,8 +20,8 @@ beforeAll(async () => {
   finger = await page.context().newCDPSession(page);
 });
 beforeEach(async () => {
-  await page.goto('about:blank');
-  await page.goto(`${opened.server.url}?job=open#forms`);
+  if (page.url().startsWith(opened.server.url)) await startOverAt(page, 'forms');
+  else await page.goto(`${opened.server.url}?job=open#forms`);
   await page.waitForSelector('main[aria-busy=false] .zoom-drawing');
 });
 

@@ -8,6 +8,7 @@ import { readJobAt } from '../../src/cli/disk/folder.ts';
 import { contentSecurityPolicy } from '../../src/cli/disk/web-server.ts';
 import { writeJobFile } from '../../src/core/job/index.ts';
 import { plan, readyBundle } from '../../src/core/plan/index.ts';
+import { smallJob } from '../../src/packet/packet-jobs.ts';
 import { digestPlan } from '../../src/workbench/engine/answers/digest.ts';
 import {
   atRest,
@@ -240,10 +241,13 @@ describe('the overlap station', () => {
     await settled(page);
     const byDay = await proofColour(page, ...water);
     await page.getByLabel('Cold LED (B5)').check();
+    // What comes to lie under the pointer is pointed at, and all else is dimmed.
+    await page.mouse.move(1, 1);
     await expect.poll(async () => distance(await proofColour(page, ...water), byDay)).toBeGreaterThan(5);
     const byLed = await proofColour(page, ...water);
     await page.locator('input[name=paper]').nth(2).check();
     await page.waitForSelector('.grounds');
+    await page.mouse.move(1, 1);
     await expect.poll(async () => distance(await proofColour(page, ...water), byLed)).toBeLessThan(12);
     expect(await page.locator('.lamps').textContent()).toMatch(/on ground [12] changes most/);
     // A wave of the earlier print, and the bare sheet above it.
@@ -283,11 +287,13 @@ describe('the overlap station', () => {
 
 describe('the bench', () => {
   test('what was done survives a killed browser, also when the page is opened with the same job again', async () => {
-    const profile = mkdtempSync(join(tmpdir(), 'bench-'));
+    const profile = mkdtempSync(join(tmpdir(), 'bench-')),
+      server = await serveBench(smallJob()),
+      slider = '[data-layer] input[type=range]';
     try {
       const first = await openProfile(profile);
       const { page } = await openBench(first, `${server.url}?job=open#laydown`);
-      await page.locator('[data-layer=water] input[type=range]').fill('15');
+      await page.locator(slider).first().fill('15');
       await atRest(page);
       await expect.poll(() => page.locator('.kept').textContent()).toBe('Kept on this machine');
       const cdp = await first.newCDPSession(page);
@@ -295,12 +301,13 @@ describe('the bench', () => {
       await first.close();
       const second = await openProfile(profile);
       const again = await openBench(second, `${server.url}?job=open#laydown`);
-      expect(await again.page.locator('[data-layer=water] input[type=range]').inputValue()).toBe('15');
+      expect(await again.page.locator(slider).first().inputValue()).toBe('15');
       const bare = await openBench(second, `${server.url}#laydown`);
-      expect(await bare.page.locator('[data-layer=water] input[type=range]').inputValue()).toBe('15');
+      expect(await bare.page.locator(slider).first().inputValue()).toBe('15');
       expect(await bare.page.locator('.notice').textContent()).toContain('Another tab');
       await second.close();
     } finally {
+      await server.close();
       rmSync(profile, { recursive: true, force: true });
     }
   }, 180_000);

@@ -32,11 +32,11 @@ const pots = inventedPots(12, 7);
 const seen = (ink: Ink, deposit = 1): Spectrum => stackReflectance(paper, [filmOf(ink, 1, deposit)], surface);
 
 describe('a colour wanted', () => {
-  test('targets made from 500 random mixes come back within ΔE00 0.5', () => {
+  test('targets made from 250 random mixes come back within ΔE00 0.5', () => {
     const random = seeded(500);
     const errors: number[] = [];
     let fewer = 0;
-    for (let i = 0; i < 500; i++) {
+    for (let i = 0; i < 250; i++) {
       const made = randomMix(pots, random, 3);
       const wanted = labFromSpectrum(seen(made.ink));
       const { best } = findRecipe({ wanted, paper, surface, pots, nearEnough: 0.5 });
@@ -48,10 +48,10 @@ describe('a colour wanted', () => {
     }
     errors.sort((a, b) => a - b);
     console.log(
-      `recipes: median ΔE00 ${errors[250].toFixed(3)}, worst ${errors[499].toFixed(3)}; no more pots than the original in ${fewer} of 500`,
+      `recipes: median ΔE00 ${errors[125].toFixed(3)}, worst ${errors[249].toFixed(3)}; no more pots than the original in ${fewer} of 250`,
     );
-    expect(errors[499]).toBeLessThan(0.5);
-    expect(fewer).toBeGreaterThan(475);
+    expect(errors[249]).toBeLessThan(0.5);
+    expect(fewer).toBeGreaterThan(237);
   });
   test('over a layer that is printed already, in a milky base, within its limits', () => {
     const random = seeded(9);
@@ -178,14 +178,14 @@ describe('saving a pot', () => {
     return mixInks(contents.map((c, i) => ({ ink: shelf.find((p) => p.id === c.id)!.ink, share: ml[i] / all })));
   };
 
-  test('weighed wrongly, 150 seeded pots come back within ΔE00 0.5 of the colour wanted', () => {
+  test('weighed wrongly, 60 seeded pots come back within ΔE00 0.5 of the colour wanted', () => {
     const random = seeded(77);
     let reached = 0,
       again = 0,
       worst = 0,
       grown = 0,
       tried = 0;
-    for (let i = 0; i < 150; i++) {
+    for (let i = 0; i < 60; i++) {
       const made = randomMix(pots, random, 2);
       const right = [
         ...made.parts.map((p) => ({ id: pots[p.pot].id, grams: 100 * p.share * pots[p.pot].densityGPerMl })),
@@ -219,7 +219,7 @@ describe('saving a pot', () => {
     console.log(
       `pots: ${reached} of ${tried} saved in one round, worst ΔE00 ${worst.toFixed(2)}, most growth ×${grown.toFixed(2)}, ${again} to be started again`,
     );
-    expect(tried).toBeGreaterThan(80);
+    expect(tried).toBeGreaterThan(32);
     expect(reached).toBe(tried);
   });
   test('several rounds remember one another: a pot that works weaker than its recipe still comes right', () => {
@@ -339,7 +339,7 @@ describe('from yesterday’s jars', () => {
   });
   test('never opens more new ink than the best of a fine grid', () => {
     const random = seeded(77);
-    for (let i = 0; i < 12; i++) {
+    for (let i = 0; i < 6; i++) {
       const jars = [jarOf(random.below(12), 0.2 + 0.3 * random.next(), 20 + 60 * random.next())];
       const [pot] = [fresh[random.below(6)]];
       const wanted = colour(
