@@ -3,19 +3,28 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { de } from '../../src/words/de/bench/index.ts';
 import { en } from '../../src/words/en/bench/index.ts';
 import { violations } from './axe.ts';
-import { openBench, openBrowser, proofColour, serveBench, settled, tidePool, type BenchServer } from './bench-page.ts';
+import { smallJob } from '../../src/packet/packet-jobs.ts';
+import { openBench, openBrowser, proofColour, serveBench, settled, startOver, tidePool, type BenchServer } from './bench-page.ts';
 
 let browser: Browser;
 let server: BenchServer;
+/** Two runs, the second still without an ink. */
+let small: BenchServer;
 beforeAll(async () => {
   browser = await openBrowser();
+  const { job } = smallJob();
   server = await serveBench(tidePool());
+  small = await serveBench(
+    smallJob({ layers: job.layers.map((layer, i) => (i === 1 ? { ...layer, ink: null, strength: undefined } : layer)) }),
+  );
 });
 afterAll(async () => {
   await browser?.close();
   await server?.close();
+  await small?.close();
 });
 
+let once: Page | undefined;
 const said = async (page: Page): Promise<string> => (await page.locator('.guide-text').textContent()) ?? '';
 const { steps } = en.guide;
 
@@ -68,33 +77,33 @@ describe('the tour', () => {
     expect(file.suggestedFilename()).toMatch(/-packet\.pdf$/);
     await expect.poll(() => said(page)).toContain(en.guide.finished);
     expect(await violations(page)).toEqual([]);
-    await page.close();
+    once = page;
   }, 240_000);
 
   test('left and taken up again where it was, also after the page is loaded anew; keys alone do', async () => {
-    const { page } = await openBench(browser, `${server.url}?job=open#laydown`);
+    const { page } = await openBench(browser, `${small.url}?job=open#laydown`);
     await page.getByRole('button', { name: en.guide.tour, exact: true }).press('Enter');
-    await expect.poll(() => said(page)).toContain(steps.point);
+    await expect.poll(() => said(page)).toContain(steps.open);
     await page.getByRole('button', { name: en.guide.skip }).press('Enter');
-    await expect.poll(() => said(page)).toContain(steps.strength);
+    await expect.poll(() => said(page)).toContain(steps.point);
     expect(await said(page)).not.toContain(en.guide.done);
     await page.getByRole('button', { name: en.guide.leave }).press('Enter');
     expect(await page.locator('.guide-text').count()).toBe(0);
     await page.reload();
     await settled(page);
     await page.getByRole('button', { name: en.guide.tour, exact: true }).press('Enter');
-    await expect.poll(() => said(page)).toContain(steps.strength);
-    await page.getByRole('button', { name: en.guide.back, exact: true }).press('Enter');
     await expect.poll(() => said(page)).toContain(steps.point);
+    await page.getByRole('button', { name: en.guide.back, exact: true }).press('Enter');
+    await expect.poll(() => said(page)).toContain(steps.open);
     await page.close();
   }, 120_000);
 });
 
 describe('the next sensible step', () => {
   test('is named at every station until nothing is missing; then it is the packet', async () => {
-    const { page } = await openBench(browser, `${server.url}?job=open#press`.replace('#press', '#laydown'));
+    const { page } = await openBench(browser, `${small.url}?job=open#laydown`);
     const next = page.locator('.next-step');
-    await expect.poll(() => next.textContent()).toContain(en.laydown.needsInk(['Foam']));
+    await expect.poll(() => next.textContent()).toContain(en.laydown.needsInk(['Block']));
     await page.evaluate(() => {
       location.hash = 'press';
     });
@@ -102,24 +111,20 @@ describe('the next sensible step', () => {
     await page.waitForSelector('.laydown');
     // Here the step leads to the pots of the open run; once one is tried, it keeps it.
     await next.getByRole('button').click();
-    expect(await page.evaluate(() => document.activeElement?.closest('[data-layer]')?.getAttribute('data-layer'))).toBe('foam');
-    await page.locator('[data-layer=foam] .pot-row input').nth(2).check();
+    expect(await page.evaluate(() => document.activeElement?.closest('[data-layer]')?.getAttribute('data-layer'))).toBe('block');
+    await page.locator('[data-layer=block] .pot-row input').nth(1).check();
     await next.getByRole('button', { name: en.guide.keepTried(1) }).click();
     await settled(page);
-    await expect.poll(() => next.textContent()).not.toContain('Foam');
+    await expect.poll(() => next.textContent()).not.toContain('Block');
     await page.close();
   }, 120_000);
 });
 
-let once: Promise<Page> | undefined;
 /** tide-pool at the laydown: one page for all that follows. */
 async function atLaydown(): Promise<Page> {
-  const page = await (once ??= openBench(browser, `${server.url}?job=open#laydown`).then((o) => o.page));
-  await page.evaluate(() => {
-    location.hash = 'laydown';
-  });
-  await settled(page);
-  return page;
+  once ??= (await openBench(browser, `${server.url}?job=open#laydown`)).page;
+  await startOver(once, 'laydown');
+  return once;
 }
 
 describe('words of the trade', () => {
