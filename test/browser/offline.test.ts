@@ -106,13 +106,13 @@ describe('with the network off', () => {
 test('a newer Laydown is announced and waits; taken, it shows the job as it was left', async () => {
   const folder = `${mkdtempSync(join(tmpdir(), 'edition-'))}/`;
   cpSync(built, folder, { recursive: true });
-  const home = await serveBench(null, folder);
+  const home = await serveBench(small(), folder);
   const context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
   try {
     const page = await context.newPage();
-    await page.goto(home.url);
-    await page.getByRole('button', { name: 'The example, Tide pool' }).click();
+    await page.goto(`${home.url}?job=open#laydown`);
     await settled(page);
+    const strength = page.locator('[data-layer] input[type=range]').first();
     await keptWhole(page);
     const print = (text: string): string => createHash('sha256').update(text).digest('hex');
     const html = readFileSync(`${folder}index.html`, 'utf8');
@@ -126,15 +126,15 @@ test('a newer Laydown is announced and waits; taken, it shows the job as it was 
     );
     await page.reload();
     await page.getByText('A newer Laydown is on this machine').waitFor({ timeout: 20_000 });
-    await page.locator('[data-layer=water] input[type=range]').fill('35');
+    await strength.fill('35');
     await page.reload();
     await settled(page);
     expect(await page.locator('body').getAttribute('data-edition')).toBeNull();
-    await page.locator('[data-layer=water] input[type=range]').fill('40');
+    await strength.fill('40');
     await page.getByRole('button', { name: 'Take the newer one' }).click();
     await page.locator('body[data-edition=newer]').waitFor({ state: 'attached', timeout: 20_000 });
     await settled(page);
-    expect(await page.locator('[data-layer=water] input[type=range]').inputValue()).toBe('40');
+    expect(await strength.inputValue()).toBe('40');
     expect(await page.getByText('A newer Laydown').count()).toBe(0);
   } finally {
     await context.close();
