@@ -37,6 +37,11 @@ describe('corners of the knife', () => {
     expect(cornersOf(regular(3)).map((corner) => Math.round(corner.turnDeg))).toEqual([120, 120, 120]);
   });
 
+  test('a nick of half the width of a knife cut is none', () => {
+    const nicked = (deep: number): number => cornersOf(polygon(0, 0, 29.95, 0, 30, deep, 30.05, 0, 60, 0, 60, 60, 0, 60)).length;
+    expect([nicked(0.047), nicked(0.053)]).toEqual([4, 7]);
+  });
+
   test('a window’s corners point into the paper, those of the paper left standing in it do not', () => {
     const around = cornersOf(takeAway(rectangle(0, 0, 60, 60), rectangle(20, 20, 20, 20)));
     const inner = (at: (x: number) => boolean) =>
@@ -47,6 +52,10 @@ describe('corners of the knife', () => {
     const square = [10, 10, 50, 10, 50, 50, 10, 50];
     expect(cornersOf(polygon(...square)).map((corner) => corner.inner)).toEqual([true, true, true, true]);
     expect(cornersOf(polygon(10, 50, 50, 50, 50, 10, 10, 10)).map((corner) => corner.inner)).toEqual([true, true, true, true]);
+    // A window, paper in it, a window in that and paper again: the fourth square's corners point into what drops out.
+    const [a, b, c, d] = [0, 10, 20, 30].map((at) => rectangle(at, at, 90 - 2 * at, 90 - 2 * at));
+    const within = cornersOf(unite([takeAway(a, b), takeAway(c, d)])).map(({ atMm: [x], inner }) => [Math.min(x, 90 - x) / 10, inner]);
+    for (const k of [0, 1, 2, 3]) expect(within.filter(([at]) => at === k)).toEqual(Array(4).fill([k, k % 2 === 0]));
     // An arrow's notch is a corner of paper.
     const arrow = cornersOf(polygon(0, 0, 40, 20, 0, 40, 15, 20));
     expect(arrow).toHaveLength(4);
@@ -111,6 +120,10 @@ describe('holes that a punch takes out', () => {
         ],
       ],
     ]);
+    // By 0.14 mm it goes by the punch, by 0.16 it does not; nor do five corners, be they as small as a punch.
+    const across = (wide: number, n?: number): number =>
+      knifeWork({ rings: [round(20, 20, wide, n)] }, 1, { ...defaultRates, punchesMm: [6, 1] }).punched.length;
+    expect([across(5.86), across(6.14), across(5.84), across(6.16), across(1, 8), across(1, 5)]).toEqual([1, 1, 0, 0, 1, 0]);
     const alone = knifeWork({ rings: kept }, 8, defaultRates);
     expect([work.metres, work.corners, work.minutes]).toEqual([alone.metres, alone.corners, alone.minutes]);
     expect(alone.punched).toEqual([]);
@@ -325,7 +338,7 @@ describe('ridges along a thick stencil', () => {
     expect(along(layer('a', under), layer('b', rectangle(5, 5, 60, 60)))).toEqual([]);
     expect(along(layer('b', rectangle(5, 5, 60, 60)), layer('a', under))).toEqual([['warning', 'layers[#b]', ['"mm":0.18', '"mm":240']]]);
     expect(along(layer('a', under), layer('b', rectangle(20, -5, 19, 20)))).toEqual([]);
-    expect(along(layer('a', under), layer('b', rectangle(20, -5, 22, 20)))).toHaveLength(1);
+    expect(along(layer('a', under), layer('b', rectangle(20, -5, 20.6, 20)))).toHaveLength(1);
     expect(along(layer('a', { rings: [] }), layer('b', under))).toEqual([]);
   });
 
