@@ -19,5 +19,6 @@ export async function prepareReaders(): Promise<void> {
     jpeg: await compiled('@jsquash/jpeg/codec/dec/mozjpeg_dec.wasm'),
     webp: await compiled('@jsquash/webp/codec/dec/webp_dec.wasm'),
     profiles: await WebAssembly.compile(await readFile(new URL('../src/core/image/lcms/lcms.wasm', import.meta.url))),
+    faces: new Uint8Array(await readFile(new URL('../src/core/image/faces/faces.bin', import.meta.url))),
   });
 }

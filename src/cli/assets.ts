@@ -25,5 +25,6 @@ export async function preparePictureReaders(): Promise<void> {
     jpeg: compile('@jsquash/jpeg/codec/dec/mozjpeg_dec.wasm'),
     webp: compile('@jsquash/webp/codec/dec/webp_dec.wasm'),
     profiles: compile(new URL('../core/image/lcms/lcms.wasm', import.meta.url)),
+    faces: new Uint8Array(readFileSync(new URL('../core/image/faces/faces.bin', import.meta.url))),
   });
 }
