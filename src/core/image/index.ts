@@ -7,7 +7,6 @@ import { readPng } from './png.ts';
 import { honourProfile, prepareProfiles } from './profile.ts';
 import { fileAt, resave } from './check/refuse.ts';
 import { readTiff } from './tiff/tiff.ts';
-import { prepareFaces } from './faces/find-faces.ts';
 import type { Decoded, Picture } from './types.ts';
 
 export type { Picture, Pixels } from './types.ts';
@@ -17,22 +16,20 @@ export { cropOf, heightOfCrop, tidyCrop, tidyShare } from './crop.ts';
 export { scaledCodes, type Codes } from './codes.ts';
 export { scaledLab, scaledSrgb, type Crop } from './scale.ts';
 export { pictureRgb } from './screen.ts';
-export { findFaces } from './faces/find-faces.ts';
+export { findFaces, prepareFaces } from './faces/find-faces.ts';
 export type { Face, FacePart } from './faces/landmarks.ts';
 
-/** Compiled modules of the readers: `@jsquash/jpeg` (mozjpeg_dec.wasm), `@jsquash/webp` (webp_dec.wasm), and `./lcms/lcms.wasm`; and the bytes of `./faces/faces.bin`. */
+/** Compiled modules of the readers: `@jsquash/jpeg` (mozjpeg_dec.wasm), `@jsquash/webp` (webp_dec.wasm), and `./lcms/lcms.wasm`. */
 export interface PictureModules {
   readonly jpeg: WebAssembly.Module;
   readonly webp: WebAssembly.Module;
   readonly profiles: WebAssembly.Module;
-  readonly faces: Uint8Array;
 }
 
 /** Once, before the first `readPicture`. The caller loads and compiles: from node_modules in Node, its own assets in the browser. */
 export async function preparePictures(modules: PictureModules): Promise<void> {
   await prepareDecoders(modules.jpeg, modules.webp);
   await prepareProfiles(modules.profiles);
-  prepareFaces(modules.faces);
 }
 
 /**

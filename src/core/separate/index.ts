@@ -5,6 +5,7 @@ export {
   heightOfCrop,
   mostMegapixels,
   pictureRgb,
+  prepareFaces,
   preparePictures,
   readPicture,
   scaledLab,

@@ -2,7 +2,7 @@ import jpegUrl from '@jsquash/jpeg/codec/dec/mozjpeg_dec.wasm?url';
 import webpUrl from '@jsquash/webp/codec/dec/webp_dec.wasm?url';
 import facesUrl from '../../core/image/faces/faces.bin?url';
 import profilesUrl from '../../core/image/lcms/lcms.wasm?url';
-import { preparePictures } from '../../core/separate/index.ts';
+import { prepareFaces, preparePictures } from '../../core/separate/index.ts';
 import { fetchPart } from './fetch-part.ts';
 
 let ready: Promise<void> | undefined;
@@ -22,5 +22,6 @@ async function load(): Promise<void> {
     Promise.all([jpegUrl, webpUrl, profilesUrl].map(compiled)),
     fetchPart(facesUrl),
   ]);
-  await preparePictures({ jpeg, webp, profiles, faces });
+  await preparePictures({ jpeg, webp, profiles });
+  prepareFaces(faces);
 }

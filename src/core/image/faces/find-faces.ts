@@ -8,7 +8,7 @@ import { faceNumbers, type FaceNumbers } from './weights.ts';
 
 let numbers: FaceNumbers | undefined;
 
-/** Hands in the bytes of `faces.bin`; see `preparePictures`. */
+/** Hands in the bytes of `faces.bin`; once, before the first `findFaces`. */
 export function prepareFaces(bytes: Uint8Array): void {
   numbers = faceNumbers(bytes);
 }
@@ -37,7 +37,7 @@ const lastFaces = new WeakMap<Picture, readonly Face[]>();
  * J. Redmon, A. Farhadi: YOLO9000, 2017, with filters split in two). In shares of the picture.
  */
 export function findFaces(picture: Picture): readonly Face[] {
-  if (!numbers) throw new Error('preparePictures comes before findFaces.');
+  if (!numbers) throw new Error('prepareFaces comes before findFaces.');
   const known = lastFaces.get(picture);
   if (known) return known;
   const { landmarks } = numbers,
