@@ -21,6 +21,7 @@ import { flatInks, opaqueLab, stackedCodes } from '../src/core/separate/search/f
 import { quietTask } from '../src/core/task.ts';
 import { rgbPng } from '../src/packet/index.ts';
 import type { BenchRow } from './row.ts';
+import { slitShare } from './separate-slits.ts';
 import { requestFor } from './separate-trial.ts';
 
 /** A bridge longer than this is seen as a line of its own, and must be broader than this many of the least. */
@@ -83,6 +84,7 @@ export async function handRow(name: string, picture: Picture, layers: number, mo
       `${figures.minutes.toFixed(0)} min`,
       `${long.length} of ${figures.bridges} bridges over ${longBridgeMm} mm, ${thin} of them thin`,
       `edges kept, made up ${edges(figures.structure)} (stacked flat inks ${edges(rival.structure)})`,
+      `slits ${(100 * slitShare(ours)).toFixed(2)} %`,
       `ΔE00 ${figures.inRegister.mean.toFixed(2)}, ÷ stacked flat inks in as many minutes ${(figures.inRegister.mean / theirs).toFixed(2)}, under the veil ${(oursWeighed / theirsWeighed).toFixed(2)}`,
     ].join('; '),
   };
