@@ -1,6 +1,14 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { labFromSpectrum } from '../src/core/colour/index.ts';
-import { pictureRgb, separated, veilOf, type Picture, type SeparateRequest, type Separation } from '../src/core/separate/index.ts';
+import {
+  findFaces,
+  pictureRgb,
+  separated,
+  veilOf,
+  type Picture,
+  type SeparateRequest,
+  type Separation,
+} from '../src/core/separate/index.ts';
 import { cutRulesOf, makeCuttable } from '../src/core/separate/finish/cuttable.ts';
 import { differences, meanOf } from '../src/core/separate/finish/figures.ts';
 import { cutLayers } from '../src/core/separate/finish/finish.ts';
@@ -13,6 +21,7 @@ import { flatInks, opaqueLab, stackedCodes } from '../src/core/separate/search/f
 import { quietTask } from '../src/core/task.ts';
 import { rgbPng } from '../src/packet/index.ts';
 import type { BenchRow } from './row.ts';
+import { slitShare } from './separate-slits.ts';
 import { requestFor } from './separate-trial.ts';
 
 /** A bridge longer than this is seen as a line of its own, and must be broader than this many of the least. */
@@ -25,6 +34,8 @@ const nearEnough = 0.04,
 interface Rival {
   readonly minutes: number;
   readonly meanDeltaE: number;
+  /** The same by how much each place matters, which is what both sides were made for. */
+  readonly weighedDeltaE: number;
   readonly structure: Structure;
   readonly codes: Uint8Array;
   readonly rgb: Uint8Array;
@@ -32,7 +43,14 @@ interface Rival {
 
 /** What is asked of the hand's pictures: as the Picture station asks, planned for σ = 0.5 mm. */
 export function handRequest(picture: Picture, layers: number, more: Partial<SeparateRequest> = {}): SeparateRequest {
-  return requestFor(picture, layers, { rasterMm: 0.25, mostInPot: 2, registerSigmaMm: 0.5, importance: veilOf(picture), ...more });
+  return requestFor(picture, layers, {
+    rasterMm: 0.25,
+    mostInPot: 2,
+    registerSigmaMm: 0.5,
+    importance: veilOf(picture),
+    faces: findFaces(picture),
+    ...more,
+  });
 }
 
 /**
@@ -52,7 +70,9 @@ export async function handRow(name: string, picture: Picture, layers: number, mo
     thin = long.filter(({ widthMm }) => widthMm < broadFrom * least).length;
   const rivals = await rivalsAt(request, figures.minutes),
     rival = rivals[0],
-    theirs = errorAt(rivals, figures.minutes);
+    theirs = errorAt(rivals, figures.minutes, 'meanDeltaE'),
+    oursWeighed = weighedMean(differences(ours.target, ours.codes, ours.overlapLab), prepareWork(request).levels[0].weight),
+    theirsWeighed = errorAt(rivals, figures.minutes, 'weighedDeltaE');
   if (process.env.BENCH_DRAW) draw(process.env.BENCH_DRAW, `${name}-${layers}${more.way ? `-${more.way}` : ''}`, ours, rival);
   const corners = ours.layers.reduce((sum, run) => sum + run.stencil.knife.corners, 0);
   const edges = ({ kept, invented }: Structure): string => `${(100 * kept).toFixed(0)}, ${(100 * invented).toFixed(0)}`;
@@ -64,7 +84,8 @@ export async function handRow(name: string, picture: Picture, layers: number, mo
       `${figures.minutes.toFixed(0)} min`,
       `${long.length} of ${figures.bridges} bridges over ${longBridgeMm} mm, ${thin} of them thin`,
       `edges kept, made up ${edges(figures.structure)} (stacked flat inks ${edges(rival.structure)})`,
-      `ΔE00 ${figures.inRegister.mean.toFixed(2)}, ÷ stacked flat inks in as many minutes ${(figures.inRegister.mean / theirs).toFixed(2)}`,
+      `slits ${(100 * slitShare(ours)).toFixed(2)} %`,
+      `ΔE00 ${figures.inRegister.mean.toFixed(2)}, ÷ stacked flat inks in as many minutes ${(figures.inRegister.mean / theirs).toFixed(2)}, under the veil ${(oursWeighed / theirsWeighed).toFixed(2)}`,
     ].join('; '),
   };
 }
@@ -100,9 +121,11 @@ async function rivalAt(request: SeparateRequest, priceMm: number): Promise<Rival
   const recipes = Array.from({ length: layers }, (_, wish) => ({ wish, parts: [] }));
   const cut = await cutLayers(request, work, { found: { recipes, overlapLab, score: 0 }, codes, objective: 0 }, priceMm, quietTask);
   const { width, height, mmPerPx } = grid;
+  const off = differences(target, cut.codes, overlapLab);
   return {
     minutes: cut.layers.reduce((sum, layer) => sum + layer.stencil.knife.minutes, 0),
-    meanDeltaE: meanOf(differences(target, cut.codes, overlapLab)),
+    meanDeltaE: meanOf(off),
+    weighedDeltaE: weighedMean(off, levels[0].weight),
     structure: structureOf(pictureEdges(target, width, height, mmPerPx), printEdges(cut.codes, overlapLab, width, height, mmPerPx)),
     codes: cut.codes,
     rgb: rgbOf(overlapLab),
@@ -110,10 +133,21 @@ async function rivalAt(request: SeparateRequest, priceMm: number): Promise<Rival
 }
 
 /** The rival's error in so many minutes: between its two nearest looks, by logarithms; one look alone as it is. */
-function errorAt([nearest, other]: readonly Rival[], minutes: number): number {
-  if (!other || Math.abs(nearest.minutes / minutes - 1) < nearEnough || nearest.minutes === other.minutes) return nearest.meanDeltaE;
+function errorAt([nearest, other]: readonly Rival[], minutes: number, error: 'meanDeltaE' | 'weighedDeltaE'): number {
+  if (!other || Math.abs(nearest.minutes / minutes - 1) < nearEnough || nearest.minutes === other.minutes) return nearest[error];
   const t = Math.log(minutes / nearest.minutes) / Math.log(other.minutes / nearest.minutes);
-  return nearest.meanDeltaE + Math.max(-0.5, Math.min(1, t)) * (other.meanDeltaE - nearest.meanDeltaE);
+  return nearest[error] + Math.max(-0.5, Math.min(1, t)) * (other[error] - nearest[error]);
+}
+
+function weighedMean(values: Float32Array, weight: Float32Array | undefined): number {
+  if (!weight) return meanOf(values);
+  let sum = 0,
+    all = 0;
+  for (let i = 0; i < values.length; i++) {
+    sum += weight[i] * values[i];
+    all += weight[i];
+  }
+  return sum / all;
 }
 
 function draw(folder: string, name: string, ours: Separation, rival: Rival): void {

@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
-import { preparePictures } from '../src/core/separate/index.ts';
+import { prepareFaces, preparePictures } from '../src/core/separate/index.ts';
 
 /** A picture of `test/pictures`. */
 export async function testPicture(file: string): Promise<Uint8Array<ArrayBuffer>> {
@@ -20,4 +20,5 @@ export async function prepareReaders(): Promise<void> {
     webp: await compiled('@jsquash/webp/codec/dec/webp_dec.wasm'),
     profiles: await WebAssembly.compile(await readFile(new URL('../src/core/image/lcms/lcms.wasm', import.meta.url))),
   });
+  prepareFaces(new Uint8Array(await readFile(new URL('../src/core/image/faces/faces.bin', import.meta.url))));
 }

@@ -24,10 +24,14 @@ export function build({ force = false } = {}) {
   if (!force && existsSync(stamp) && statSync(stamp).mtimeMs >= sources) return;
   console.log('Building …');
   if (run(process.execPath, ['node_modules/typescript7/bin/tsc', '-p', 'tsconfig.build.json']) !== 0) process.exit(1);
-  // Compiled by others, so the compiler passes it by.
-  mkdirSync(`${root}dist/core/image/lcms`, { recursive: true });
-  for (const file of ['lcms.js', 'lcms.wasm', 'LICENSE.md'])
-    copyFileSync(`${root}src/core/image/lcms/${file}`, `${root}dist/core/image/lcms/${file}`);
+  // Made by others, so the compiler passes it by.
+  for (const [folder, files] of [
+    ['core/image/lcms', ['lcms.js', 'lcms.wasm', 'LICENSE.md']],
+    ['core/image/faces', ['faces.bin', 'LICENSE.md']],
+  ]) {
+    mkdirSync(`${root}dist/${folder}`, { recursive: true });
+    for (const file of files) copyFileSync(`${root}src/${folder}/${file}`, `${root}dist/${folder}/${file}`);
+  }
   if (run(process.execPath, ['node_modules/vite/bin/vite.js', 'build', '--logLevel', 'warn']) !== 0) process.exit(1);
   writeFileSync(stamp, '');
   utimesSync(stamp, new Date(), new Date(Math.max(Date.now(), sources)));

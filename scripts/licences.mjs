@@ -36,6 +36,7 @@ export function licenceText() {
     { title: 'Laydown (MIT)', text: read(`${root}LICENSE`) },
     { title: 'Open Sans (Apache-2.0)', text: read(`${root}assets/OpenSans-LICENSE.txt`) },
     { title: 'Little CMS, compiled (MIT)', text: read(`${root}src/core/image/lcms/LICENSE.md`) },
+    { title: 'Faces: numbers of @vladmandic/face-api (MIT)', text: read(`${root}src/core/image/faces/LICENSE.md`) },
     ...[...found.values()].sort((a, b) => (a.title < b.title ? -1 : 1)),
   ];
   return parts.map(({ title, text }) => `${title}\n${'='.repeat(title.length)}\n\n${text}\n`).join('\n\n');

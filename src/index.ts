@@ -13,7 +13,7 @@ export {
 } from './core/job/index.ts';
 export type { Job, JobBundle, JobCut, JobForm, JobInk, JobLayer, JobPaper, JobReading, JobScreen } from './core/job/index.ts';
 export { prepareDrawings, prepareLetters } from './core/form/index.ts';
-export { preparePictures } from './core/separate/index.ts';
+export { prepareFaces, preparePictures } from './core/separate/index.ts';
 export { createPlanner, plan, readyBundle } from './core/plan/index.ts';
 export type { Plan, Planner, PlanInput, ReadyBundle } from './core/plan/index.ts';
 export { ProblemError } from './core/problem.ts';

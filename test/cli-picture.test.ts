@@ -277,3 +277,11 @@ test('a picture that is not there, or not any more, is asked for', () => {
     /pictures\/harbour\.png: The picture is not in the job’s folder any more/,
   );
 });
+
+test('a portrait cut small is told to have lost its eyes or its mouth, and what would bring them back', () => {
+  const portrait = fileURLToPath(new URL('pictures/woman.jpg', import.meta.url));
+  const { code, out } = separate(portrait, ...quick, '--layers', '2', '--way', 'bold', '--width', '40', '--out', 'portrait');
+  expect(code).toBe(0);
+  expect(out).toMatch(/The mouth is lost at this size\. Crop closer, make the image 60\smm wide, or add a run\./);
+  expect(out).toMatch(/(eye is|eyes are) lost at this size/);
+});

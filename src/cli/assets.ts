@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { prepareDrawings, prepareLetters } from '../core/form/index.ts';
-import { preparePictures } from '../core/separate/index.ts';
+import { prepareFaces, preparePictures } from '../core/separate/index.ts';
 
 const require = createRequire(import.meta.url);
 
@@ -11,10 +11,16 @@ export function readFonts(): { regular: Uint8Array; semibold: Uint8Array; bold: 
   return { regular: read('Regular'), semibold: read('Semibold'), bold: read('Bold') };
 }
 
-/** Makes ready what reads drawings; once per process. Pictures are read apart (`read-picture.ts`). */
+/** Makes ready what reads drawings and finds faces; once per process. Pictures are read apart (`read-picture.ts`). */
 export async function prepare(): Promise<void> {
   prepareLetters(readFonts());
+  prepareFaceFinding();
   await prepareDrawings(readFileSync(require.resolve('@resvg/resvg-wasm/index_bg.wasm')));
+}
+
+/** For whatever asks what matters in a picture. */
+export function prepareFaceFinding(): void {
+  prepareFaces(new Uint8Array(readFileSync(new URL('../core/image/faces/faces.bin', import.meta.url))));
 }
 
 /** In the thread that reads pictures. */

@@ -16,6 +16,7 @@ const types: Readonly<Record<string, string | undefined>> = {
   '.json': 'application/json',
   '.webmanifest': 'application/manifest+json',
   '.wasm': 'application/wasm',
+  '.bin': 'application/octet-stream',
   '.svg': 'image/svg+xml',
   '.png': 'image/png',
   '.ttf': 'font/ttf',

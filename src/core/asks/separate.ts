@@ -2,6 +2,7 @@ import type { Job, JobPicture } from '../job/index.ts';
 import { ownSigma, sigmaOf } from '../press/index.ts';
 import {
   cropOf,
+  findFaces,
   importanceOf,
   jobPartsOf,
   veilOf,
@@ -79,6 +80,7 @@ export function separateRequest(job: Job, ask: SeparateQuestion): SeparateReques
     registerSigmaMm:
       ask.registerSigmaMm ?? sigmaOf(job.register.method, edge, ownSigma(job.register, [job.image.widthMm, job.image.heightMm])).sigmaMm,
     importance: ask.importance,
+    faces: findFaces(ask.picture),
     intent: ask.intent,
     mostInPot: ask.mostInPot,
     effort: ask.effort,

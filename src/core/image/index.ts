@@ -16,6 +16,8 @@ export { cropOf, heightOfCrop, tidyCrop, tidyShare } from './crop.ts';
 export { scaledCodes, type Codes } from './codes.ts';
 export { scaledLab, scaledSrgb, type Crop } from './scale.ts';
 export { pictureRgb } from './screen.ts';
+export { findFaces, prepareFaces } from './faces/find-faces.ts';
+export type { Face, FacePart } from './faces/landmarks.ts';
 
 /** Compiled modules of the readers: `@jsquash/jpeg` (mozjpeg_dec.wasm), `@jsquash/webp` (webp_dec.wasm), and `./lcms/lcms.wasm`. */
 export interface PictureModules {

@@ -1,16 +1,18 @@
 /** A picture → stencils, inks and their order. */
 export {
   cropOf,
+  findFaces,
   heightOfCrop,
   mostMegapixels,
   pictureRgb,
+  prepareFaces,
   preparePictures,
   readPicture,
   scaledLab,
   tidyCrop,
   tidyShare,
 } from '../image/index.ts';
-export type { Crop, ImageMm, Picture, PictureModules, Pixels, SizePx } from '../image/index.ts';
+export type { Crop, Face, FacePart, ImageMm, Picture, PictureModules, Pixels, SizePx } from '../image/index.ts';
 export { separate, separated } from './separate.ts';
 export { lookAtWays } from './look.ts';
 export type { WayLook } from './look.ts';
@@ -22,7 +24,7 @@ export { veilOf } from './prepare/veil.ts';
 export { usualPrice, ways } from './prepare/way.ts';
 export type { Way } from './prepare/way.ts';
 export type { Structure } from './finish/structure.ts';
-export type { LostDetail } from './finish/readable.ts';
+export type { LostDetail, LostPart } from './finish/readable.ts';
 export type { Mark, WeightName } from './prepare/importance.ts';
 export { jobPartsOf } from './finish/job-data.ts';
 export type { JobNaming, JobParts } from './finish/job-data.ts';

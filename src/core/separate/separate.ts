@@ -14,6 +14,7 @@ import { lostDetails, type LostDetail } from './finish/readable.ts';
 import { metBy, pictureEdges, printEdges } from './finish/structure.ts';
 import { binColours } from './prepare/bins.ts';
 import { fieldOf, type Level } from './prepare/masks.ts';
+import { partsOnPrint } from './finish/faces-on-print.ts';
 import { prepareWork, type Work } from './prepare/prepare.ts';
 import { usualPrice } from './prepare/way.ts';
 import { checkRequest, warnings } from './prepare/request.ts';
@@ -135,6 +136,7 @@ async function finished(
     work.levels[0].weight,
     Math.max(request.material.leastOpeningMm, request.knife?.leastWidthMm ?? 0),
     request.sizeMm.width,
+    partsOnPrint(request),
   );
   const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
   // Whoever stops wants to have it: flat inks on the coarser raster tell as much.
@@ -188,13 +190,15 @@ async function finished(
   };
 }
 
+const lostSaying = { eye: 'separate.eyeLost', eyes: 'separate.eyesLost', mouth: 'separate.mouthLost' } as const;
+
 function lostProblems(lost: readonly LostDetail[]): Problem[] {
-  return lost.map(({ atMm: [x, y], imageWidthMm }) =>
+  return lost.map(({ part, atMm: [x, y], imageWidthMm }) =>
     problem(
       'note',
       'drawing-lost',
       'picture.crop',
-      say('separate.drawingLost', { x: length(x, 0), y: length(y, 0) }),
+      part ? say(lostSaying[part]) : say('separate.drawingLost', { x: length(x, 0), y: length(y, 0) }),
       say('separate.cropEnlargeOrAdd', { width: length(imageWidthMm, 0) }),
     ),
   );

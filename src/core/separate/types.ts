@@ -3,7 +3,7 @@ import type { Box, Region } from '../form/index.ts';
 import type { Surface } from '../ink/index.ts';
 import type { Problem } from '../problem.ts';
 import type { KnifeRates, Material, Stencil } from '../stencil/index.ts';
-import type { Crop, Picture } from '../image/index.ts';
+import type { Crop, Face, Picture } from '../image/index.ts';
 import type { Pot, PotShare } from './search/recipe.ts';
 import type { LostDetail } from './finish/readable.ts';
 import type { Structure } from './finish/structure.ts';
@@ -70,6 +70,8 @@ export interface SeparateRequest {
   /** How far one layer sits off by itself, standard deviation in mm; 0 plans as if nothing moved. */
   readonly registerSigmaMm?: number;
   readonly importance?: ImportanceMap;
+  /** Faces in the picture: it is told when an eye or a mouth is lost. */
+  readonly faces?: readonly Face[];
   readonly intent?: GamutIntent;
   /** At most so many inks in one pot, 1..3; 2 if left out. */
   readonly mostInPot?: number;

@@ -1,7 +1,8 @@
 import jpegUrl from '@jsquash/jpeg/codec/dec/mozjpeg_dec.wasm?url';
 import webpUrl from '@jsquash/webp/codec/dec/webp_dec.wasm?url';
+import facesUrl from '../../core/image/faces/faces.bin?url';
 import profilesUrl from '../../core/image/lcms/lcms.wasm?url';
-import { preparePictures } from '../../core/separate/index.ts';
+import { prepareFaces, preparePictures } from '../../core/separate/index.ts';
 import { fetchPart } from './fetch-part.ts';
 
 let ready: Promise<void> | undefined;
@@ -17,6 +18,10 @@ export function picturesReady(): Promise<void> {
 
 async function load(): Promise<void> {
   const compiled = async (url: string): Promise<WebAssembly.Module> => WebAssembly.compile(await fetchPart(url));
-  const [jpeg, webp, profiles] = await Promise.all([jpegUrl, webpUrl, profilesUrl].map(compiled));
+  const [[jpeg, webp, profiles], faces] = await Promise.all([
+    Promise.all([jpegUrl, webpUrl, profilesUrl].map(compiled)),
+    fetchPart(facesUrl),
+  ]);
   await preparePictures({ jpeg, webp, profiles });
+  prepareFaces(faces);
 }

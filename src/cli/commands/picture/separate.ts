@@ -21,6 +21,7 @@ import { filled } from '../../say/table.ts';
 import { textOf } from '../../say/words.ts';
 import { mustBeNew } from '../../disk/write-file.ts';
 import { checkFree, writeWhole } from '../../disk/write-folder.ts';
+import { prepareFaceFinding } from '../../assets.ts';
 import { readPictureApart } from '../../disk/read-picture.ts';
 
 export const separate: Command = {
@@ -90,6 +91,7 @@ export const separate: Command = {
     const job: Job = { ...bundle.job, image: imageOf(call.options, bundle.job, ask, picture), picture: ask };
     const attachments = new Map(bundle.attachments).set(ask.file, taken.bytes);
     const over = ask.over ? (await planOf({ job, attachments })).layers : undefined;
+    prepareFaceFinding();
     const request = pictureRequest(job, ask, picture, { paperId: textOf(call.options['on']), over });
     for (const line of sayPart(request)) console.log(line);
     if (drawn !== undefined) {

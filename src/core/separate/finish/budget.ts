@@ -52,7 +52,7 @@ export async function cutWithin(
       care === 'usual' ? 1 : 0,
       sigmaMm > 0 ? { sigmaPx: sigmaMm / grid.mmPerPx, lightness: lightnessOf(overlapLab) } : undefined,
     );
-    const cut = await cutLayers(request, work, { ...chosen, codes }, priceMm, task, hands);
+    const cut = await cutLayers(request, work, { ...chosen, codes }, priceMm, task, hands, care !== 'usual');
     const over = care === 'stopped' ? 1 : overBudget(request, cut);
     if (over <= within || turn === mostTurns || priceMm > dearest) return { cut, wanted, priceMm };
     // A dearer knife means shorter outlines, fewer parts and less time; outlines give way slowly, hence the power.

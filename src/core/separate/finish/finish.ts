@@ -6,9 +6,12 @@ import type { Chosen } from '../search/choose-inks.ts';
 import { rulesOf } from '../search/choose-inks.ts';
 import type { Hands, StencilErrand } from '../search/errand.ts';
 import type { Field } from '../kernels/relax.ts';
-import { fieldOf } from '../prepare/masks.ts';
-import { heldStencils, made } from './held.ts';
+import { energyOf, fieldOf, type MaskRules } from '../prepare/masks.ts';
+import { onFaces } from './faces-on-print.ts';
+import { cutRulesOf } from './cuttable.ts';
+import { heldStencils, made, type Made } from './hold/held.ts';
 import { outlinesOf } from './outline.ts';
+import { settleAroundBridges } from './hold/settle-bridges.ts';
 import type { Work } from '../prepare/prepare.ts';
 import type { SeparatedLayer, SeparateRequest } from '../types.ts';
 
@@ -18,7 +21,25 @@ export interface CutLayers {
   readonly codes: Uint8Array;
 }
 
-/** Outlines, stencils with their bridges, and the print they make. */
+/** What stays the same while stencils are made, made again and weighed against each other. */
+interface Cutting {
+  readonly request: SeparateRequest;
+  readonly work: Work;
+  readonly priceMm: number;
+  readonly field: Field;
+  /** Changed where an island is dropped, and where masks settle around bridges. */
+  readonly planned: Uint8Array;
+  /** One a run. */
+  readonly bits: readonly number[];
+  readonly faces: Uint8Array | undefined;
+  readonly task: Task;
+  readonly hands?: Hands;
+}
+
+/**
+ * Outlines, stencils with their bridges, and the print they make.
+ * @param quick without masks that settle again once bridges lie
+ */
 export async function cutLayers(
   request: SeparateRequest,
   work: Work,
@@ -26,59 +47,97 @@ export async function cutLayers(
   priceMm: number,
   task: Task,
   hands?: Hands,
+  quick = false,
 ): Promise<CutLayers> {
   const { grid, printed, layers: all } = work;
-  const image: Box = { minX: 0, minY: 0, maxX: request.sizeMm.width, maxY: request.sizeMm.height };
-  const margin = request.marginMm ?? 40;
-  const sheet: Box = { minX: -margin, minY: -margin, maxX: image.maxX + margin, maxY: image.maxY + margin };
-  const planned = chosen.codes.slice();
-  const outlines = (): Region[] =>
-    outlinesOf(planned, grid.width, grid.height, grid.mmPerPx, all).map((region) => fittedToImage(region, work, image));
-  const field = fieldOf(work.levels[0], rulesOf(work, chosen.found.overlapLab, 0));
-  const bits = Array.from({ length: all - printed }, (_, run) => printed + run);
-  const errandsOf = (regions: readonly Region[]): StencilErrand[] =>
-    bits.map((bit, run) => {
-      const partner = request.cutPairs && run % 2 === 1;
-      return {
-        kind: 'stencil',
-        request: {
-          shape: regions[partner ? bit - 1 : bit] ?? emptyRegion,
-          side: partner ? 'piece' : 'window',
-          aperture: image,
-          sheet,
-          material: request.material,
-          islands: 'bridge',
-          cost: inkMissed(field, planned, bit, work),
-          rates: request.rates,
-          place: say('where.run', { n: bit - printed + 1 }),
-        },
-      };
-    });
+  const cutting: Cutting = {
+    request,
+    work,
+    priceMm,
+    field: fieldOf(work.levels[0], rulesOf(work, chosen.found.overlapLab, 0)),
+    planned: chosen.codes.slice(),
+    bits: Array.from({ length: all - printed }, (_, run) => printed + run),
+    faces: onFaces(request, grid),
+    task,
+    hands,
+  };
   await task.pause();
-  const held = request.cutPairs
-    ? await made(errandsOf(outlines()), task, hands)
-    : await heldStencils({ bits, planned, field, grid, priceMm, errandsOf: () => errandsOf(outlines()) }, task, hands);
-  const codes = planned.map((code) => code & ((1 << printed) - 1));
+  const first = request.cutPairs ? await made(errandsOf(cutting), task, hands) : await hold(cutting, cutting.bits),
+    held = quick || request.cutPairs ? first : await settledAgain(cutting, first, rulesOf(work, chosen.found.overlapLab, priceMm));
   const layers: SeparatedLayer[] = [];
-  for (const [run, bit] of bits.entries()) {
+  for (const [run, bit] of cutting.bits.entries()) {
     await task.pause();
     const recipe = chosen.found.recipes[run],
       { stencil, shape, side } = held[run];
-    rasterizeInto(codes, bit, stencil.prints, grid);
     layers.push({
       run,
       bit,
       wish: recipe.wish,
       parts: recipe.parts,
-      mask: planned.map((code) => (code >> bit) & 1),
+      mask: cutting.planned.map((code) => (code >> bit) & 1),
       region: shape,
       side,
       stencil,
-      key: (request.key ?? false) && run === bits.length - 1,
+      key: (request.key ?? false) && run === cutting.bits.length - 1,
     });
     task.report(0.85 + (0.1 * (bit + 1)) / all, say('separate.cutting'));
   }
-  return { layers, codes };
+  return { layers, codes: printsOf(cutting, held) };
+}
+
+/** One a run, of the masks as they are planned now. */
+function errandsOf({ request, work, field, planned, bits, faces }: Cutting): StencilErrand[] {
+  const { grid, printed } = work,
+    image: Box = { minX: 0, minY: 0, maxX: request.sizeMm.width, maxY: request.sizeMm.height },
+    margin = request.marginMm ?? 40,
+    sheet: Box = { minX: -margin, minY: -margin, maxX: image.maxX + margin, maxY: image.maxY + margin },
+    regions = outlinesOf(planned, grid.width, grid.height, grid.mmPerPx, work.layers).map((region) => fittedToImage(region, work, image));
+  return bits.map((bit, run) => {
+    const partner = request.cutPairs && run % 2 === 1;
+    return {
+      kind: 'stencil',
+      request: {
+        shape: regions[partner ? bit - 1 : bit] ?? emptyRegion,
+        side: partner ? 'piece' : 'window',
+        aperture: image,
+        sheet,
+        material: request.material,
+        islands: 'bridge',
+        cost: inkMissed(field, planned, bit, work, faces),
+        rates: request.rates,
+        place: say('where.run', { n: bit - printed + 1 }),
+      },
+    };
+  });
+}
+
+function hold(cutting: Cutting, some: readonly number[]): Promise<Made[]> {
+  const { work, planned, field, priceMm, bits, task, hands } = cutting;
+  const errands = (): StencilErrand[] => errandsOf(cutting).filter((_, run) => some.includes(bits[run]));
+  return heldStencils({ bits: some, planned, field, grid: work.grid, priceMm, errandsOf: errands }, task, hands);
+}
+
+function printsOf({ work, planned, bits }: Cutting, stencils: readonly Made[]): Uint8Array {
+  const codes = planned.map((code) => code & ((1 << work.printed) - 1));
+  for (const [run, bit] of bits.entries()) rasterizeInto(codes, bit, stencils[run].stencil.prints, work.grid);
+  return codes;
+}
+
+/** The same with masks that settled around the bridges, where the print, its knife paid for, is the better for it. */
+async function settledAgain(cutting: Cutting, held: Made[], rules: MaskRules): Promise<Made[]> {
+  const { request, work, planned, bits } = cutting,
+    { mmPerPx } = work.grid,
+    priced = fieldOf(work.levels[0], rules),
+    before = planned.slice(),
+    codes = printsOf(cutting, held),
+    open = bits.filter((bit) => !(work.frozen & (1 << bit)));
+  const changed = settleAroundBridges(priced, planned, codes, open, cutRulesOf(request, mmPerPx), mmPerPx);
+  if (changed.length === 0) return held;
+  const fresh = await hold(cutting, changed),
+    now = bits.map((bit, run) => (changed.includes(bit) ? fresh[changed.indexOf(bit)] : held[run]));
+  if (energyOf(priced, printsOf(cutting, now), 1) < energyOf(priced, codes, 1)) return now;
+  planned.set(before);
+  return held;
 }
 
 /** Rows of pixels don't fill the image to the last hair: the outlines do. */
@@ -87,14 +146,20 @@ function fittedToImage(region: Region, { grid }: Work, image: Box): Region {
   return { rings: region.rings.map((ring) => ring.map((v, i) => (i % 2 === 1 ? v * stretch : v))) };
 }
 
+/** A bridge across a face is seen before the face is. */
+const faceSpared = 3;
+
 /** How much worse the print looks where this layer's ink is missing, the other layers being as they are: what a bridge costs. A line that nobody drew is seen in a quiet place too. */
-function inkMissed(field: Field, codes: Uint8Array, bit: number, work: Work): CostRaster {
+function inkMissed(field: Field, codes: Uint8Array, bit: number, work: Work, faces: Uint8Array | undefined): CostRaster {
   const deltaE = new Float32Array(codes.length);
   for (let i = 0; i < codes.length; i++) {
     const code = codes[i];
     if (!((code >> bit) & 1)) continue;
     const row = field.binOf[i] * field.codeCount;
-    deltaE[i] = Math.max(0, field.table[row + (code & ~(1 << bit))] - field.table[row + code]) * Math.max(1, field.weight?.[i] ?? 1);
+    deltaE[i] =
+      Math.max(0, field.table[row + (code & ~(1 << bit))] - field.table[row + code]) *
+      Math.max(1, field.weight?.[i] ?? 1) *
+      (faces?.[i] ? faceSpared : 1);
   }
   return { grid: work.grid, deltaE };
 }

@@ -67,3 +67,17 @@ test('the place of lost strokes is told, and how large the image would have to b
   expect(place.imageWidthMm).toBeLessThanOrEqual(width * mmPerPx * 2.2);
   expect(lostDetails(picture, metBy(picture, picture).lost, undefined, 1.5, width * mmPerPx)).toEqual([]);
 });
+
+test('a mouth whose strokes are lost is told as a mouth, before any other place; one that is kept is not', () => {
+  const without = edgesOf(
+    drawn((x, y) => (disc(x, y) ? 30 : 80)),
+    width,
+    height,
+    mmPerPx,
+  );
+  const box = [128, 98, 152, 98, 152, 114, 128, 114].map((px) => px * mmPerPx),
+    told = (lost: Uint8Array) => lostDetails(picture, lost, undefined, 1.5, width * mmPerPx, [{ face: 0, part: 'mouth', outlineMm: box }]);
+  const { lost } = metBy(picture, without);
+  expect(told(lost).map(({ part }) => part)).toEqual(['mouth']);
+  expect(told(metBy(picture, picture).lost)).toEqual([]);
+});

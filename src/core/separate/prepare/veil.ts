@@ -1,7 +1,8 @@
-import { scaledLab, type Picture } from '../../image/index.ts';
+import { findFaces, scaledLab, type Picture } from '../../image/index.ts';
 import { whitePoints } from '../../colour/index.ts';
 import { blurPlane, gaussTaps } from '../kernels/blur.ts';
 import type { ImportanceMap } from '../types.ts';
+import { facesMatter } from './faces-matter.ts';
 import { residualSaliency } from './residual.ts';
 
 /** Enough to tell an eye from a cheek in a portrait. */
@@ -16,7 +17,7 @@ const lastVeils = new WeakMap<Picture, ImportanceMap>();
 
 /**
  * What matters in a picture by itself: lines that are there at two scales (texture is not there at the wider one), what is in focus,
- * and what stands out (Hou and Zhang 2007). Over the whole picture, 1 on average.
+ * and what stands out (Hou and Zhang 2007); eyes and mouth of faces before all else. Over the whole picture, 1 on average.
  */
 export function veilOf(picture: Picture): ImportanceMap {
   const known = lastVeils.get(picture);
@@ -25,7 +26,13 @@ export function veilOf(picture: Picture): ImportanceMap {
     width = Math.max(2, Math.round(picture.width * scale)),
     height = Math.max(2, Math.round(picture.height * scale));
   const lab = scaledLab(picture, { x: 0, y: 0, width: 1, height: 1 }, width, height, whitePoints.D50);
-  const made = { width, height, weight: veilOn(lab, width, height) };
+  const weight = veilOn(lab, width, height),
+    faces = findFaces(picture);
+  if (faces.length > 0) {
+    facesMatter(faces, weight, width, height);
+    toMeanOne(weight);
+  }
+  const made = { width, height, weight };
   lastVeils.set(picture, made);
   return made;
 }
@@ -60,17 +67,22 @@ export function veilOn(lab: Float32Array, width: number, height: number): Float3
   const skin = upToOne(blurred(blurred(skinOf(planes), 3), 3));
   const marks = marksOf(blurred(planes[0], 0.6), width, height, blurred);
   const weight = new Float32Array(width * height);
-  let sum = 0;
   for (let i = 0; i < weight.length; i++) {
     let v = 0;
     for (const [values, share] of measures) v += share * values[i];
     v = Math.min(1.4, v * (1 + skin[i])) + marksCount * marks[i] * (0.4 + 0.6 * skin[i]);
     v = Math.min(mostOfAll, v);
-    sum += weight[i] = least + (most - least) * v * v;
+    weight[i] = least + (most - least) * v * v;
   }
+  toMeanOne(weight);
+  return weight;
+}
+
+function toMeanOne(weight: Float32Array): void {
+  let sum = 0;
+  for (const v of weight) sum += v;
   const mean = sum / weight.length;
   for (let i = 0; i < weight.length; i++) weight[i] /= mean;
-  return weight;
 }
 
 /** How much a small dark mark adds, and all together at most. */

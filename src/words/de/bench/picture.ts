@@ -131,6 +131,12 @@ export const picture: Words['picture'] = {
   drawingWhy: (kept, invented) =>
     `Kanten der Vorlage, auf Armlänge gesehen, die auch der Druck hat; und Kanten des Drucks, die nicht in der Vorlage sind. Ebenso viele flache Farben erhalten ${kept} und erfinden ${invented}.`,
   lostDrawing: 'In dieser Größe verloren',
+  lostPart: (part) =>
+    ({
+      eye: 'Ein Auge geht in dieser Größe verloren.',
+      eyes: 'Die Augen gehen in dieser Größe verloren.',
+      mouth: 'Der Mund geht in dieser Größe verloren.',
+    })[part],
   lostAt: (x, y) => `Was ${x} von links und ${y} von oben gezeichnet ist, geht in dieser Größe verloren.`,
   cropCloser: 'Enger ausschneiden und neu machen',
   enlargeTo: (width) => `${width} breit machen`,

@@ -79,6 +79,9 @@ export const separate = {
   allowMore: 'Allow more, ask for fewer layers, or give a picture of larger shapes.',
   drawingLost: ({ x, y }: { x: LengthText; y: LengthText }) =>
     `What is drawn ${x} from the left and ${y} from the top is lost at this size.`,
+  eyeLost: 'An eye is lost at this size.',
+  eyesLost: 'The eyes are lost at this size.',
+  mouthLost: 'The mouth is lost at this size.',
   cropEnlargeOrAdd: ({ width }: { width: LengthText }) => `Crop closer, make the image ${width} wide, or add a run.`,
   layerNotNeeded: 'Nothing is left for this run to print: the picture, the knife and these inks do without it.',
   oneLayerLess: 'Ask for one layer less.',

@@ -41,7 +41,7 @@ export function LostDrawing({ bench, job, picture, read, lost }: PicturePartProp
   return (
     <section class="lost-drawing" aria-label={w.lostDrawing}>
       <p>
-        <b>{w.lostAt(sayLength(x, units, 0), sayLength(y, units, 0))}</b>
+        <b>{lost.part ? w.lostPart(lost.part) : w.lostAt(sayLength(x, units, 0), sayLength(y, units, 0))}</b>
       </p>
       <div class="row">
         <button type="button" class="button button-line" onClick={closer}>

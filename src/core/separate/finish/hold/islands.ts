@@ -1,6 +1,6 @@
-import { rasterizeInto, regionBox, type Grid, type Region } from '../../form/index.ts';
-import type { Bridge, Stencil } from '../../stencil/index.ts';
-import type { Field } from '../kernels/relax.ts';
+import { rasterizeInto, regionBox, type Grid, type Region } from '../../../form/index.ts';
+import type { Bridge, Stencil } from '../../../stencil/index.ts';
+import type { Field } from '../../kernels/relax.ts';
 
 /** A bridge longer than this is seen as a line of its own, and is made broader (`bridgeWidthMm`): it counts as much more. common practice */
 export const longBridgeMm = 15;

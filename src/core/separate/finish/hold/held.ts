@@ -1,8 +1,8 @@
-import type { Grid, Region } from '../../form/index.ts';
-import type { BridgePin, Stencil } from '../../stencil/index.ts';
-import type { Task } from '../../task.ts';
-import { askedFor, type Hands, type StencilErrand } from '../search/errand.ts';
-import type { Field } from '../kernels/relax.ts';
+import type { Grid, Region } from '../../../form/index.ts';
+import type { BridgePin, Stencil } from '../../../stencil/index.ts';
+import type { Task } from '../../../task.ts';
+import { askedFor, type Hands, type StencilErrand } from '../../search/errand.ts';
+import type { Field } from '../../kernels/relax.ts';
 import { bridgeLengthMm, eachPixel, islandsToDrop, longBridgeMm } from './islands.ts';
 
 export interface Holding {

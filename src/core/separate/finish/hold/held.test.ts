@@ -1,15 +1,15 @@
 import { expect, test } from 'vitest';
-import { defaultMaterials } from '../../stencil/index.ts';
-import { quietTask } from '../../task.ts';
-import { bitsOf, bytesOf } from '../kernels/bits.ts';
-import { opened } from '../kernels/morph.ts';
-import { bareWatch } from '../kernels/register.ts';
-import type { Field } from '../kernels/relax.ts';
-import type { StencilErrand } from '../search/errand.ts';
+import { defaultMaterials } from '../../../stencil/index.ts';
+import { quietTask } from '../../../task.ts';
+import { bitsOf, bytesOf } from '../../kernels/bits.ts';
+import { opened } from '../../kernels/morph.ts';
+import { bareWatch } from '../../kernels/register.ts';
+import type { Field } from '../../kernels/relax.ts';
+import type { StencilErrand } from '../../search/errand.ts';
 import { bridgeWidthMm, heldStencils, type Holding } from './held.ts';
 import { bridgeLengthMm, islandsToDrop, longBridgeMm } from './islands.ts';
-import { outlinesOf } from './outline.ts';
-import { widenLines } from './widen.ts';
+import { outlinesOf } from '../outline.ts';
+import { widenLines } from '../widen.ts';
 
 const width = 160,
   height = 120,
