@@ -6,10 +6,14 @@ import type { ShownPaper, ShownPlan } from '../../engine/protocol.ts';
 import { printedScale } from './print-scale.ts';
 import { dimPalette, dimWord, paintSamples, pixelAt, printedMask, sampleCodes } from './proof-pixels.ts';
 
+/** What a proof is painted from: a Plan, or the print as it is drawn. */
+export type SeenPlan = Pick<ShownPlan, 'job' | 'codes'> & Parameters<typeof printedMask>[0];
+export type SeenPaper = Pick<ShownPaper, 'id' | 'palette' | 'progressive'> & Partial<Pick<ShownPaper, 'overPicture'>>;
+
 interface Props {
   readonly bench: Bench;
-  readonly plan: ShownPlan;
-  readonly paper: ShownPaper;
+  readonly plan: SeenPlan;
+  readonly paper: SeenPaper;
   /** After so many runs; all when left out. 0: the bare sheet. */
   readonly runs?: number;
   /** As on this sheet of `register.draws`; `plan.codes` must be that sheet's too (`sheetCodes`). Left out: in register. */
@@ -126,8 +130,8 @@ const paperPixelsPerInch = 200;
 /** A proof that is printed at true size gets the pixels for it, before the browser lays the page out. Over an earlier print it stays as on the screen. */
 function paintForPaper(
   context: CanvasRenderingContext2D,
-  plan: ShownPlan,
-  paper: ShownPaper,
+  plan: SeenPlan,
+  paper: SeenPaper,
   palette: Uint32Array,
   only: number | null,
 ): void {
@@ -146,8 +150,8 @@ function paintForPaper(
   context.putImageData(image, 0, 0);
 }
 
-const bare = new WeakMap<ShownPaper, Uint32Array>();
-function barePalette(paper: ShownPaper): Uint32Array {
+const bare = new WeakMap<SeenPaper, Uint32Array>();
+function barePalette(paper: SeenPaper): Uint32Array {
   let palette = bare.get(paper);
   if (!palette) bare.set(paper, (palette = new Uint32Array(256).fill(paper.palette[0])));
   return palette;

@@ -81,7 +81,7 @@ export function dimWord(word: number): number {
 }
 
 /** Bits that print on this plan: an open layer has a bit but leaves no ink. */
-export function printedMask(plan: Pick<ShownPlan, 'layers'>): number {
+export function printedMask(plan: { readonly layers: readonly Pick<ShownPlan['layers'][number], 'bit' | 'inkId'>[] }): number {
   return plan.layers.reduce((mask, layer) => (layer.inkId === null ? mask : mask | (1 << layer.bit)), 0);
 }
 
