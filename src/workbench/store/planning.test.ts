@@ -42,7 +42,7 @@ function slowWorker(): { client: WorkerClient; answer: () => Promise<void>; aske
       for (const listener of restarted) listener();
     },
   } as unknown as WorkerClient;
-  const soon = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
+  const soon = (): Promise<void> => new Promise((resolve) => setTimeout(() => setTimeout(resolve)));
   return {
     client,
     asked: () => asked,

@@ -4,6 +4,7 @@ import type { Drawn } from '../../core/plan/index.ts';
 import { problem, ProblemError, type Problem } from '../../core/problem.ts';
 import { Cancelled } from '../../core/task.ts';
 import { say, type Saying } from '../../words/one-language.ts';
+import { breathe } from '../engine/breathe.ts';
 import { faultsOf } from '../engine/faults.ts';
 import { createUnpacker } from '../engine/parcel.ts';
 import type { WorkerClient } from '../engine/client.ts';
@@ -189,6 +190,8 @@ export function keepPlanned(
         };
         const parcel = await client.ask('plan', news, { onProgress });
         const made = unpacker.unpack(parcel) as ShownPlan;
+        // Taking it out and drawing it are tasks of their own.
+        await breathe();
         if (asked !== print && wanted.peek() !== now) continue;
         know(made, now.attachments);
         failure.value = null;
@@ -199,6 +202,8 @@ export function keepPlanned(
         batch(() => {
           plan.value = made;
           drawn.value = null;
+          // Stopped when it was there already.
+          stopped.value = false;
           fit.value = newer === now ? 'whole' : 'old';
           if (newer && newer !== now) showQuickly(newer);
         });

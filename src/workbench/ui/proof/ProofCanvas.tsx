@@ -3,6 +3,7 @@ import { askOverPicture } from './over-picture.ts';
 import type { Illuminant } from '../../../core/colour/index.ts';
 import type { Bench } from '../../store/bench.ts';
 import type { ShownPaper, ShownPlan } from '../../engine/protocol.ts';
+import { paintSoon } from './paint-line.ts';
 import { printedScale } from './print-scale.ts';
 import { dimPalette, dimWord, paintSamples, pixelAt, printedMask, sampleCodes } from './proof-pixels.ts';
 
@@ -28,6 +29,9 @@ interface Props {
   /** Called with the code under the pointer (open layers left out), null when it leaves; `held` on a press; `pixel` of `plan.codes`. */
   readonly onPoint?: (code: number | null, held: boolean, pixel: number | null) => void;
 }
+
+/** A proof of fewer pixels is one of many along a rack. */
+const smallPx = 60_000;
 
 /** The proof at the resolution of the screen. Fills its box, which keeps the image's proportions. */
 export function ProofCanvas({ bench, plan, paper, runs, sheet, lamp = 'D50', other = false, only = null, label, onPoint }: Props) {
@@ -59,7 +63,8 @@ export function ProofCanvas({ bench, plan, paper, runs, sheet, lamp = 'D50', oth
     if (!context || width === 0 || height === 0) return;
     const forPaper = paintForPaper.bind(null, context, plan, paper, palette, only);
     addEventListener('beforeprint', forPaper);
-    const stop = paintScreen(context);
+    // The large proof is painted at once; the small ones along the rack follow in tasks of their own.
+    const stop = width * height < smallPx ? paintSoon(context.canvas, () => paintScreen(context)) : paintScreen(context);
     const back = (): void => {
       paintScreen(context);
     };
@@ -78,7 +83,7 @@ export function ProofCanvas({ bench, plan, paper, runs, sheet, lamp = 'D50', oth
     const image = context.createImageData(width, height);
     const out = new Uint32Array(image.data.buffer);
     const mask = printedMask(plan);
-    const per = width * height < 60_000 ? 4 : 2;
+    const per = width * height < smallPx ? 4 : 2;
     if (!paper.overPicture) {
       paintSamples(sampleCodes(codes, width, height, per), only === null ? palette : dimPalette(palette, mask, only), out);
       context.putImageData(image, 0, 0);
