@@ -84,7 +84,11 @@ export interface Questions extends InkQuestions {
   readonly trace: { ask: TraceAsk; answer: TraceAnswer };
   /** The printed sheet in a photograph, squared up and read; `bytes` with the first question about it only. */
   readonly printPhoto: {
-    ask: Pick<PrintPhotoAsk, 'paperId' | 'corners' | 'of'> & { readonly id: number; readonly name: string; readonly bytes?: Uint8Array };
+    ask: Pick<PrintPhotoAsk, 'paperId' | 'corners' | 'of' | 'lens'> & {
+      readonly id: number;
+      readonly name: string;
+      readonly bytes?: Uint8Array;
+    };
     answer: PrintPhotoAnswer & { readonly widthPx: number; readonly heightPx: number };
   };
   /** The checked board that a lens is read from, as a PDF. */
