@@ -2,6 +2,7 @@ import './style/index.css';
 import { render } from 'preact';
 import { App } from './shell/App.tsx';
 import { listenToKeys } from './shell/keys.ts';
+import { mindScreenKeys } from './shell/screen-keys.ts';
 import { createBench } from './store/bench.ts';
 import { keepOffline } from './engine/offline/install.ts';
 import { exampleFiles } from './store/example.ts';
@@ -46,6 +47,7 @@ const offline = keepOffline(rested, async () => {
 await spoken;
 render(<App bench={bench} keeping={keeping} keeper={keeper} offline={offline} starting={start()} />, document.getElementById('bench')!);
 listenToKeys(bench, keeping);
+mindScreenKeys();
 // Nothing is asked of the network later: what the first view did without comes now.
 void rested.then(async () => {
   pictureClient();

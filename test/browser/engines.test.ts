@@ -1,10 +1,13 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { describe, expect, test } from 'vitest';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { smallJob } from '../../src/packet/packet-jobs.ts';
-import { serveBench } from './bench-page.ts';
+import { atRest, openBrowser, serveBench } from './bench-page.ts';
 import { engines, type Driver } from './engines/driver.ts';
+import { unlike } from './engines/look-alike.ts';
+import { byHand } from './engines/by-hand.ts';
 import { stations } from './stations-list.ts';
 
 /** In the page: something to wait for, looked at until it is there. */
@@ -24,6 +27,40 @@ async function pull(driver: Driver, n: number): Promise<void> {
   }
 }
 
+let chromium: Browser;
+beforeAll(async () => {
+  chromium = await openBrowser();
+});
+afterAll(() => chromium?.close());
+
+/** The same page in Chromium, in a window of the same size: what the pictures are compared with. Bars at the side are each engine's own. */
+async function beside(url: string, driver: Driver): Promise<Page> {
+  const noBars = `void (document.documentElement.style.scrollbarWidth = 'none')`;
+  await driver.look(noBars);
+  const page = await chromium.newPage({ viewport: await driver.look(`({ width: innerWidth, height: innerHeight })`) });
+  await page.goto(url);
+  await page.waitForSelector('main[aria-busy=false] .proof-figure .proof-canvas');
+  await page.evaluate(noBars);
+  return page;
+}
+
+/** Share of what is in sight that looks otherwise than in Chromium. */
+async function otherwise(driver: Driver, page: Page, station: string): Promise<number> {
+  await page.setViewportSize(await driver.look(`({ width: innerWidth, height: innerHeight })`));
+  await page.evaluate((id) => {
+    location.hash = id;
+  }, station);
+  await page.waitForSelector(`main[aria-busy=false] .${station}`);
+  await atRest(page);
+  const theirs = await page.screenshot();
+  // What the engine draws comes to rest a moment after the page does.
+  let least = 1;
+  for (let tries = 0; tries < 20 && least > mostUnlike; tries++) least = Math.min(least, await unlike(await driver.picture(), theirs));
+  return least;
+}
+/** Letters and lines a pixel off are under this; one station for another is over five times as much. */
+const mostUnlike = 0.04;
+
 // WebKit is Safari's; Firefox is on many desks. Where neither is installed (apt-get install firefox-esr webkit2gtk-driver xvfb) they are passed over.
 describe.each(engines)('$name', ({ name, installed, keeps, start }) => {
   test.skipIf(!installed)(
@@ -36,12 +73,21 @@ describe.each(engines)('$name', ({ name, installed, keeps, start }) => {
         await driver.go(`${server.url}?job=open#laydown`);
         await driver.look(`addEventListener('error', (e) => (globalThis.wrong ??= []).push(e.message))`);
         await driver.look(waits(planned));
+        const page = await beside(`${server.url}?job=open#laydown`, driver);
         for (const station of stations) {
           await driver.look(`location.hash = ${JSON.stringify(station)}`);
           await driver.look(waits(`document.querySelector('main[aria-busy=false] .${station}')`));
+          expect(await otherwise(driver, page, station), station).toBeLessThan(mostUnlike);
           if (process.env['LAYDOWN_LOOK'])
             writeFileSync(join(process.env['LAYDOWN_LOOK'], `${name}-${station}.png`), await driver.picture());
         }
+        // One station is not taken for another.
+        await driver.look(`location.hash = 'forms'`);
+        await driver.look(waits(`document.querySelector('main[aria-busy=false] .forms')`));
+        expect(await unlike(await driver.picture(), await page.screenshot())).toBeGreaterThan(3 * mostUnlike);
+        await byHand(driver, page, (station) => otherwise(driver, page, station), mostUnlike);
+        await page.close();
+
         await driver.look(`location.hash = 'laydown'`);
         await driver.look(waits(planned));
         const before = await driver.look<string>(proof);

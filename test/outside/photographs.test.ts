@@ -18,6 +18,12 @@ import {
 import { fitBoard } from '../../src/core/form/trace/board.ts';
 import { straighten } from '../../src/core/form/trace/lens.ts';
 import type { Photo } from '../../src/core/form/index.ts';
+import { askPrintPhoto } from '../../src/core/asks/index.ts';
+import type { BoardSeen } from '../../src/core/form/index.ts';
+import { srgbSpace } from '../../src/core/ink/index.ts';
+import { plan } from '../../src/core/plan/index.ts';
+import { smallJob } from '../../src/packet/packet-jobs.ts';
+import { asWritten } from '../../src/words/index.ts';
 import { calling } from '../command.ts';
 import { refusedBy } from '../said.ts';
 
@@ -70,6 +76,29 @@ const offLine = (points: readonly (readonly [number, number])[]): number => {
   const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
   return Math.max(...points.map((p) => Math.abs((b[0] - a[0]) * (p[1] - a[1]) - (b[1] - a[1]) * (p[0] - a[0])) / length));
 };
+
+/** The outermost inner corners of a board, in pixels, clockwise, the longer side first. */
+function outermost({ corners }: BoardSeen): (readonly [number, number])[] {
+  const [columns, rows] = [Math.max(...corners.map((c) => c.column)), Math.max(...corners.map((c) => c.row))];
+  const at = (column: number, row: number): readonly [number, number] => corners.find((c) => c.column === column && c.row === row)!.at;
+  const four = [at(0, 0), at(columns, 0), at(columns, rows), at(0, rows)];
+  const long = columns > rows ? four : [...four.slice(1), four[0]];
+  const [a, b, c, d] = long;
+  return (b[0] - a[0]) * (d[1] - a[1]) > (b[1] - a[1]) * (d[0] - a[0]) ? long : [b, a, d, c];
+}
+
+/** Share of the pixels of a squared board that are dark in a pale square or pale in a dark one. */
+function wrongSquares({ width, height, rgb }: { readonly width: number; readonly height: number; readonly rgb: Uint8Array }): number {
+  const level = Array.from({ length: width * height }, (_, i) => rgb[i * 3 + 1]).toSorted((a, b) => a - b)[(width * height) >> 1];
+  let odd = 0;
+  for (let y = 0; y < height; y++)
+    for (let x = 0; x < width; x++) {
+      const dark = rgb[(y * width + x) * 3 + 1] < level;
+      if (dark === ((Math.floor((x * 8) / width) + Math.floor((y * 5) / height)) % 2 === 0)) odd++;
+    }
+  const share = odd / (width * height);
+  return Math.min(share, 1 - share);
+}
 
 test('at the command: the board to print, and a lens from two photographs', async () => {
   const folder = mkdtempSync(join(tmpdir(), 'lens-'));
@@ -158,6 +187,32 @@ describe('a checked board in thirteen photographs', () => {
     for (const board of seen.slice(6)) expect(fitBoard(board, board.corners, lens)?.offPx).toBeLessThan(0.2);
     expect(calibrated(seen)!.offPx).toBeLessThan(0.13);
     expect(calibrated([])).toBeUndefined();
+  });
+
+  test('a print photographed through that lens comes out square, with the lens of six other photographs', () => {
+    const seen = names.slice(0, 9).map((name) => boardSeen(load(name))!);
+    const { lens } = calibrated(seen.slice(0, 6))!;
+    // The board is taken for a print of eight by five squares, its outermost inner corners for the print's own.
+    const printed = plan(smallJob({ image: { widthMm: 8 * squareMm, heightMm: 5 * squareMm } }));
+    const off = (name: string, i: number, kept?: typeof lens): number => {
+      const { width, height, data } = load(name);
+      const corners = outermost(seen[i]);
+      const { squared } = askPrintPhoto(printed, {
+        photo: { width, height, data: data as Uint8Array, space: srgbSpace },
+        paperId: 'white',
+        corners,
+        of: 'image',
+        place: asWritten(name),
+        longPx: 640,
+        ...(kept && { lens: kept }),
+      });
+      return wrongSquares(squared!);
+    };
+    const judged = names.slice(6, 9).map((name, k) => [off(name, 6 + k, lens), off(name, 6 + k)] as const);
+    for (const [straightened] of judged) expect(straightened).toBeLessThan(0.035);
+    // As it was taken, the lens bends the print by more than a millimetre.
+    const mean = (all: readonly number[]): number => all.reduce((sum, one) => sum + one, 0) / all.length;
+    expect(mean(judged.map(([, bent]) => bent))).toBeGreaterThan(2 * mean(judged.map(([straightened]) => straightened)));
   });
 
   test('a photograph without a board says so', () => {

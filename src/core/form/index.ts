@@ -28,7 +28,7 @@ export type { BoardRead } from './trace/trace.ts';
 export { calibrated, type BoardSeen, type Calibrated } from './trace/calibrate.ts';
 export { boardSeen } from './trace/board.ts';
 export { boardSquares } from './trace/board-squares.ts';
-export { lensInShares, lensOfShares } from './trace/lens.ts';
+export { lensInShares, lensMap, lensOfShares } from './trace/lens.ts';
 export type { KeptLens, Lens } from './trace/lens.ts';
 export type { SheetPhotoOptions, Traced, TraceOptions } from './trace/trace.ts';
 export { findCorners } from './trace/corners.ts';

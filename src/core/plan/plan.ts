@@ -1,4 +1,5 @@
-import { checkJob, mostLayers, settleProblems, withCutBridges, type Job, type JobBundle } from '../job/index.ts';
+import type { Region } from '../form/index.ts';
+import { checkJob, mostLayers, settleProblems, withCutBridges, type Job, type JobBundle, type JobLayer } from '../job/index.ts';
 import type { RgbPicture } from '../print/index.ts';
 import type { Problem } from '../problem.ts';
 import type { Task } from '../task.ts';
@@ -6,6 +7,7 @@ import { say } from '../../words/say.ts';
 import { createMemory, type Memory } from './memory.ts';
 import { borrowedInks } from './parts/colour/borrowed.ts';
 import { editionOf } from './parts/press/edition.ts';
+import { drawPrint, type Drawn } from './parts/colour/drawn.ts';
 import { inksOf } from './parts/colour/inks.ts';
 import { coloursOnPaper, cutTheStencils, planCuts, planInks, planLayers, ridgeOfLayer, ridgesOf, wearReads } from './parts/cut/laydown.ts';
 import { layTheInks, type RunLayer } from './parts/colour/let-down.ts';
@@ -37,6 +39,7 @@ export type { PlannedStock, PlacedOnStock } from './parts/cut/stock.ts';
 export type { Learning } from './parts/colour/learning.ts';
 export { buyingHeads, buyingList, fromParent, type BuyingGroup, type ToBuy } from './parts/press/buying.ts';
 export type { Recoloured } from './parts/colour/recolour.ts';
+export { recolourDrawn, type Drawn } from './parts/colour/drawn.ts';
 export { readyBundle, toRgb, type ReadyBundle } from './parts/cut/pictures.ts';
 
 /** A Job and its attachments; with `readyBundle` also its pictures, decoded. Without them printed sheets are planned as bare paper. */
@@ -48,6 +51,11 @@ export interface Planner {
    * `report` is told what is being made; planning itself is never interrupted.
    */
   plan(bundle: PlanInput, report?: Task['report']): Plan;
+  /**
+   * The print as it is drawn, in a quarter of the time that the Plan takes: shown until the Plan is there, which takes over what was
+   * made for it. Bridges, ridges and doubt are missing. Null where tones, readings of proofs or an earlier print ask for the whole Plan.
+   */
+  drawn(bundle: PlanInput): Drawn | null;
   /**
    * While a slider moves or a run is carried to another place: the colours of the last Plan's overlaps on one paper, made anew
    * in a few milliseconds. Stencils and bands stay as they were until the next `plan`. Over an earlier print they
@@ -61,6 +69,7 @@ export function createPlanner(): Planner {
   let last: Plan | null = null;
   return {
     plan: (bundle, report = () => undefined) => (last = makePlan(bundle, memory, report)),
+    drawn: (bundle) => drawnOf(bundle, memory),
     recolour: (job, paperId) => last && recolour(last, job, paperId, memory),
   };
 }
@@ -73,6 +82,20 @@ export function plan(bundle: PlanInput): Plan {
   return createPlanner().plan(bundle);
 }
 
+function drawnOf(bundle: PlanInput, memory: Memory): Drawn | null {
+  const { job } = bundle;
+  const { cuts } = planShapes(bundle, memory, () => undefined);
+  const layers = printedLayers(job, cuts);
+  return drawPrint(job, layers, cuts, pressOf(job, layers, memory), memory);
+}
+
+/** The runs that are in the print and have something to cut. */
+const printedLayers = (job: Job, cuts: ReadonlyMap<string, Region>): JobLayer[] =>
+  job.layers
+    .filter((l) => !l.off && cuts.has(l.cut))
+    .slice(0, mostLayers)
+    .map((l) => withCutBridges(job, l));
+
 /** What is wrong or doubtful, gathered as the parts are made. */
 type Found = (problems: readonly Problem[]) => void;
 
@@ -83,10 +106,7 @@ function makePlan(bundle: PlanInput, memory: Memory, report: Task['report']): Pl
 
   report(0, say('plan.makingForms'));
   const shapes = planShapes(bundle, memory, found);
-  const layers = job.layers
-    .filter((l) => !l.off && shapes.cuts.has(l.cut))
-    .slice(0, mostLayers)
-    .map((l) => withCutBridges(job, l));
+  const layers = printedLayers(job, shapes.cuts);
   const press = pressOf(job, layers, memory);
   const inks = inksOf(job, press.deposit.wetMicrons, memory);
   found([...press.problems, ...inks.problems, ...borrowedInks(job, layers)]);

@@ -1,7 +1,7 @@
 /** The press: mesh and deposit, fit, taping, off-contact, risers, register. */
 export { studioDefaults } from './defaults.ts';
 export type { PaperGrowth } from './defaults.ts';
-export { completeMesh, meshTable, openingOf, openPercentOf, theoreticalVolume } from './screen/mesh.ts';
+export { calledPerInch, completeMesh, meshTable, openingOf, openPercentOf, theoreticalVolume } from './screen/mesh.ts';
 export type { CompleteMesh, Mesh, MeshRow, MeshSource } from './screen/mesh.ts';
 export { articleDeposit, depositOf, edgeRidge, ridgeMatters, ridgeOver, transferFromWeighing, wetFromWeighing } from './screen/deposit.ts';
 export type { Deposit, EdgeRidge, RidgeOver } from './screen/deposit.ts';

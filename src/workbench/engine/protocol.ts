@@ -12,7 +12,7 @@ import type { Illuminant } from '../../core/colour/index.ts';
 import type { BoardSeen, DrawingReading, KeptLens } from '../../core/form/index.ts';
 import type { TonePatch } from '../../core/halftone/index.ts';
 import type { Job } from '../../core/job/index.ts';
-import type { Plan, PlannedLayer, PlannedPaper } from '../../core/plan/index.ts';
+import type { Drawn, Plan, PlannedLayer, PlannedPaper } from '../../core/plan/index.ts';
 import type { Codes } from '../../core/print/index.ts';
 import type { Problem } from '../../core/problem.ts';
 import type { Saying } from '../../words/one-language.ts';
@@ -45,6 +45,8 @@ export interface MadeFile {
 export interface Questions extends InkQuestions {
   /** The Plan of a job; `attachments` only when they have changed. Comes back as what changed since the last answer. */
   readonly plan: { ask: { readonly job: Job; readonly attachments?: Attachments }; answer: Parcel };
+  /** The print as it is drawn, long before its Plan; null where only the Plan can show it. Asked once, before the first `plan` of a job. */
+  readonly drawn: { ask: { readonly job: Job; readonly attachments?: Attachments }; answer: Drawn | null };
   /** Colours alone, in a few milliseconds, while a slider moves or a run is carried; null when only `plan` will do. */
   readonly recolour: { ask: { readonly job: Job; readonly paperId: string }; answer: Recolouring | null };
   /** A .laydown file, or the files of a folder → a job. */
@@ -82,7 +84,11 @@ export interface Questions extends InkQuestions {
   readonly trace: { ask: TraceAsk; answer: TraceAnswer };
   /** The printed sheet in a photograph, squared up and read; `bytes` with the first question about it only. */
   readonly printPhoto: {
-    ask: Pick<PrintPhotoAsk, 'paperId' | 'corners' | 'of'> & { readonly id: number; readonly name: string; readonly bytes?: Uint8Array };
+    ask: Pick<PrintPhotoAsk, 'paperId' | 'corners' | 'of' | 'lens'> & {
+      readonly id: number;
+      readonly name: string;
+      readonly bytes?: Uint8Array;
+    };
     answer: PrintPhotoAnswer & { readonly widthPx: number; readonly heightPx: number };
   };
   /** The checked board that a lens is read from, as a PDF. */

@@ -2,6 +2,7 @@ import { settleProblems } from '../../core/job/index.ts';
 import type { Problem } from '../../core/problem.ts';
 import { Cancelled, type Task } from '../../core/task.ts';
 import { answers, createRoom } from './answers/index.ts';
+import { breathe } from './breathe.ts';
 import { faultsOf } from './faults.ts';
 import { picturesReady } from './pictures.ts';
 import type { FromWorker, Question, ToWorker } from './protocol.ts';
@@ -12,17 +13,6 @@ const stopped = new Set<number>();
 const room = createRoom();
 void picturesReady();
 let line: Promise<void> = Promise.resolve();
-
-/** Lets messages in (a stop, for one) before work goes on. */
-const breathe = (): Promise<void> =>
-  new Promise((resolve) => {
-    const { port1, port2 } = new MessageChannel();
-    port1.onmessage = () => {
-      port1.close();
-      resolve();
-    };
-    port2.postMessage(null);
-  });
 
 function taskOf(id: number): Task {
   return {

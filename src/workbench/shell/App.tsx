@@ -1,8 +1,10 @@
 import { useSignal, type Signal } from '@preact/signals';
 import { useEffect, useMemo } from 'preact/hooks';
+import type { Job } from '../../core/job/index.ts';
 import type { Bench } from '../store/bench.ts';
 import type { Keeping } from '../store/keep/keeping.ts';
 import type { Offline } from '../engine/offline/install.ts';
+import { breathe } from '../engine/breathe.ts';
 import { places, stations } from '../stations/index.ts';
 import { Making } from '../ui/Making.tsx';
 import { Arriving, later } from '../ui/later.tsx';
@@ -43,7 +45,7 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
   });
   useDrop((file) => void openJob(bench, keeping, { file }));
 
-  const job = bench.job.value;
+  const job = useNextTask(bench.job.value);
   useEffect(() => {
     document.title = job ? `${job.title} · Laydown` : 'Laydown';
   }, [job?.title]);
@@ -175,7 +177,7 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
             <Arriving key={current.id} part={current.view} props={{ bench }} {...waiting} />
             {hasPrintBeside(bench, current.id) && <PrintBeside bench={bench} />}
           </div>
-        ) : started.value ? (
+        ) : started.value && bench.job.value === null ? (
           <EmptyBench bench={bench} keeping={keeping} keeper={keeper} offline={offline} drawer={drawer} />
         ) : (
           <p class="opening">{w.opening}</p>
@@ -183,6 +185,23 @@ export function App({ bench, keeping, keeper, offline, starting }: ShellProps & 
       </main>
     </>
   );
+}
+
+/** The first job on the bench is drawn in a task of its own, after the header that names it. */
+function useNextTask(job: Job | null): Job | null {
+  const drawn = useSignal(job !== null);
+  const there = job !== null;
+  useEffect(() => {
+    if (!there) return void (drawn.value = false);
+    let wanted = true;
+    void breathe().then(() => {
+      if (wanted) drawn.value = true;
+    });
+    return () => {
+      wanted = false;
+    };
+  }, [there]);
+  return drawn.value ? job : null;
 }
 
 /** The browser keeps nothing: the job is offered as a file at once. */

@@ -1,5 +1,6 @@
 import { batch, computed, effect, signal, type ReadonlySignal } from '@preact/signals';
 import { type Job, sayTouched, touchesDone } from '../../core/job/index.ts';
+import type { Drawn } from '../../core/plan/index.ts';
 import type { Problem } from '../../core/problem.ts';
 import type { Saying } from '../../words/one-language.ts';
 import { language, sayStep, step, units, words, type Step } from './words.ts';
@@ -17,6 +18,8 @@ export interface Bench {
   readonly attachments: ReadonlySignal<Attachments>;
   /** What follows from the job (with the inks being tried); the last good one while a new one is worked out. */
   readonly plan: ReadonlySignal<ShownPlan | null>;
+  /** The print as it is drawn, until its first Plan is there. */
+  readonly drawn: ReadonlySignal<Drawn | null>;
   readonly working: ReadonlySignal<boolean>;
   /** How far what is shown belongs to the job as it is now. */
   readonly fit: ReadonlySignal<Fit>;
@@ -117,6 +120,7 @@ export function createBench(client: WorkerClient): Bench {
     job: computed(() => now.value?.job ?? null),
     attachments: computed(() => now.value?.attachments ?? noFiles),
     plan: planning.plan,
+    drawn: planning.drawn,
     working: planning.working,
     fit: planning.fit,
     making: planning.making,

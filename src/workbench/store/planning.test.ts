@@ -20,6 +20,7 @@ function slowWorker(): { client: WorkerClient; answer: () => Promise<void>; aske
   let asked = 0;
   const client = {
     ask: (question: string, ask: unknown, options?: AskOptions) => {
+      if (question === 'drawn') return Promise.resolve(planner.drawn({ job: (ask as Ask<'drawn'>).job, attachments: new Map() }));
       if (question !== 'plan') return Promise.resolve(null);
       asked++;
       return new Promise((resolve, reject) => {
@@ -41,7 +42,7 @@ function slowWorker(): { client: WorkerClient; answer: () => Promise<void>; aske
       for (const listener of restarted) listener();
     },
   } as unknown as WorkerClient;
-  const soon = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
+  const soon = (): Promise<void> => new Promise((resolve) => setTimeout(() => setTimeout(resolve)));
   return {
     client,
     asked: () => asked,
@@ -127,4 +128,30 @@ test('a Plan that takes too long can be stopped: what is in sight stays and is o
   wanted.value = wide(110);
   await worker.answer();
   expect([planning.stopped.value, planning.fit.value, planning.plan.value?.job.image.widthMm]).toEqual([false, 'whole', 110]);
+});
+
+test('the print as it is drawn is in sight before its Plan, follows every slider, and gives way to the Plan', async () => {
+  const first = smallJob();
+  const wanted = signal<OpenedJob | null>(first);
+  const worker = slowWorker();
+  const planning = keepPlanned(worker.client, wanted, signal('white'));
+  await expect.poll(() => planning.drawn.value?.layers.length).toBe(2);
+  expect([planning.plan.value, planning.working.value]).toEqual([null, true]);
+  const before = planning.drawn.value!.papers[0].palette;
+  const weaker = { ...first, job: { ...first.job, layers: first.job.layers.map((l) => ({ ...l, strength: 0.2 })) } };
+  wanted.value = weaker;
+  expect(planning.drawn.value?.papers[0].palette).not.toEqual(before);
+  // Another stencil is not drawn yet: nothing old stands for it.
+  wanted.value = { ...first, job: { ...first.job, image: { widthMm: 90, heightMm: 60 } } };
+  expect(planning.drawn.value).toBeNull();
+  await worker.answer();
+  expect([planning.drawn.value, planning.plan.value?.job.image.widthMm]).toEqual([null, 80]);
+  await worker.answer();
+  expect([planning.drawn.value, planning.plan.value?.job.image.widthMm, planning.fit.value]).toEqual([null, 90, 'whole']);
+  // Another print: drawn anew, and what comes for the one before is not shown.
+  planning.forget();
+  wanted.value = smallJob({ title: 'Heron' });
+  await expect.poll(() => planning.drawn.value?.job.title).toBe('Heron');
+  wanted.value = null;
+  await expect.poll(() => planning.drawn.value).toBeNull();
 });

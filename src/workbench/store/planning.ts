@@ -1,12 +1,14 @@
 import { batch, effect, signal, untracked, type ReadonlySignal } from '@preact/signals';
 import type { Job } from '../../core/job/index.ts';
+import type { Drawn } from '../../core/plan/index.ts';
 import { problem, ProblemError, type Problem } from '../../core/problem.ts';
 import { Cancelled } from '../../core/task.ts';
 import { say, type Saying } from '../../words/one-language.ts';
+import { breathe } from '../engine/breathe.ts';
 import { faultsOf } from '../engine/faults.ts';
 import { createUnpacker } from '../engine/parcel.ts';
 import type { WorkerClient } from '../engine/client.ts';
-import type { Attachments, ShownPlan } from '../engine/protocol.ts';
+import type { Ask, Attachments, ShownPlan } from '../engine/protocol.ts';
 import { createQuick } from './quick.ts';
 
 /** A pause of the hand after which the whole Plan is made. */
@@ -24,6 +26,8 @@ export interface Making {
 export interface Planning {
   /** The newest Plan, or the one before it while a new one is being worked out. */
   readonly plan: ReadonlySignal<ShownPlan | null>;
+  /** The print as it is drawn, in the job's colours, until its first Plan is there. */
+  readonly drawn: ReadonlySignal<Drawn | null>;
   readonly working: ReadonlySignal<boolean>;
   readonly fit: ReadonlySignal<Fit>;
   /** Null while nothing is made. */
@@ -59,6 +63,7 @@ export function keepPlanned(
   inSight: ReadonlySignal<string | null>,
 ): Planning {
   const plan = signal<ShownPlan | null>(null);
+  const drawn = signal<Drawn | null>(null);
   const working = signal(false);
   const fit = signal<Fit>('whole');
   const making = signal<Making | null>(null);
@@ -122,6 +127,20 @@ export function keepPlanned(
     return true;
   }
 
+  /** Asked for in front of the first Plan of a print: what is seen of it long before. */
+  function askDrawn(now: { readonly job: Job; readonly attachments: Attachments }, news: Ask<'drawn'>): void {
+    const asked = print;
+    client.ask('drawn', news).then(
+      (made) => {
+        if (!made || asked !== print || plan.peek() !== null) return;
+        const newer = wanted.peek();
+        drawn.value = newer === now ? made : newer && newer.attachments === now.attachments ? quick.drawn(made, newer.job) : null;
+      },
+      // The Plan says what is wrong.
+      () => undefined,
+    );
+  }
+
   /** Until the job changes again, or the hand has rested. */
   const rest = (): Promise<void> =>
     new Promise((resolve) => {
@@ -147,7 +166,7 @@ export function keepPlanned(
         failure.value = null;
       }
       if (!now) {
-        plan.value = whole = null;
+        plan.value = whole = drawn.value = null;
         done = now;
         continue;
       }
@@ -157,16 +176,22 @@ export function keepPlanned(
           await rest();
           if (wanted.peek() !== now) continue;
         }
-        const news = now.attachments === there ? { job: now.job } : { job: now.job, attachments: now.attachments };
+        let news: Ask<'plan'> = now.attachments === there ? { job: now.job } : { job: now.job, attachments: now.attachments };
         there = now.attachments;
         const asked = print;
         if (stopped.peek()) throw new Cancelled();
+        if (plan.peek() === null && drawn.peek() === null) {
+          askDrawn(now, news);
+          news = { job: now.job };
+        }
         making.value = { share: 0, what: null };
         const onProgress = (share: number, what: Saying | undefined): void => {
           making.value = { share, what: what ?? null };
         };
         const parcel = await client.ask('plan', news, { onProgress });
         const made = unpacker.unpack(parcel) as ShownPlan;
+        // Taking it out and drawing it are tasks of their own.
+        await breathe();
         if (asked !== print && wanted.peek() !== now) continue;
         know(made, now.attachments);
         failure.value = null;
@@ -176,6 +201,9 @@ export function keepPlanned(
         const newer = wanted.peek();
         batch(() => {
           plan.value = made;
+          drawn.value = null;
+          // Stopped when it was there already.
+          stopped.value = false;
           fit.value = newer === now ? 'whole' : 'old';
           if (newer && newer !== now) showQuickly(newer);
         });
@@ -210,11 +238,14 @@ export function keepPlanned(
       );
     untracked(() => {
       if (now && !showQuickly(now)) fit.value = 'old';
+      const sketch = drawn.peek();
+      if (sketch) drawn.value = now && quick.drawn(sketch, now.job);
     });
     void start();
   });
   return {
     plan,
+    drawn,
     working,
     fit,
     making,
@@ -224,13 +255,14 @@ export function keepPlanned(
       if (plan.peek() !== null || !working.peek() || !now) return;
       know(kept, now.attachments);
       plan.value = kept;
+      drawn.value = null;
       fit.value = 'whole';
     },
     forget() {
       print++;
       quick.forget();
       quickFiles = null;
-      plan.value = whole = null;
+      plan.value = whole = drawn.value = null;
     },
     upToDate: async () => {
       while (wanted.peek() !== done) await start();

@@ -1,5 +1,5 @@
 import type { Job } from '../../core/job/index.ts';
-import { createMemory, recolour, type Recoloured } from '../../core/plan/index.ts';
+import { createMemory, recolour, recolourDrawn, type Drawn, type Recoloured } from '../../core/plan/index.ts';
 import type { ShownPlan } from '../engine/protocol.ts';
 
 /** Plans remembered, each with other codes: a run that was left out comes back at once. */
@@ -16,6 +16,8 @@ export interface Quick {
    * sheet that is printed already, or colours learned from readings of proofs.
    */
   show(shown: ShownPlan, job: Job, paperId: string): ShownPlan | null;
+  /** The same of a print whose first Plan is not there yet. */
+  drawn(drawn: Drawn, job: Job): Drawn | null;
 }
 
 export function createQuick(): Quick {
@@ -51,6 +53,7 @@ export function createQuick(): Quick {
       }
       return null;
     },
+    drawn: (drawn, job) => (drawn.job === job ? drawn : recolourDrawn(drawn, job, memory)),
   };
   return quick;
 }

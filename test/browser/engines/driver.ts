@@ -1,6 +1,6 @@
 import { spawn, type ChildProcess } from 'node:child_process';
 import { createRequire } from 'node:module';
-import { existsSync, readFileSync, rmSync } from 'node:fs';
+import { existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { join } from 'node:path';
 
@@ -11,6 +11,12 @@ export interface Driver {
   look<T>(expression: string): Promise<T>;
   /** A PNG of what is in sight. */
   picture(): Promise<Buffer>;
+  /** The window, px. */
+  resize(width: number, height: number): Promise<void>;
+  /** False: its driver passes fingers on as a mouse. */
+  readonly fingers: boolean;
+  /** Fingers put down together, moved along their ways and lifted: points of the page in px, one way a finger. */
+  touch(ways: readonly (readonly (readonly [number, number])[])[]): Promise<void>;
   /** As a power cut would: all its processes at once, with no goodbye. */
   kill(): Promise<void>;
 }
@@ -22,6 +28,20 @@ export interface Engine {
   readonly keeps: boolean;
   start(profile: string): Promise<Driver>;
 }
+
+/** Fingers as WebDriver and WebDriver BiDi both tell them. */
+const fingers = (ways: readonly (readonly (readonly [number, number])[])[]): object[] =>
+  ways.map((way, i) => ({
+    type: 'pointer',
+    id: `finger${i}`,
+    parameters: { pointerType: 'touch' },
+    actions: [
+      { type: 'pointerMove', x: Math.round(way[0][0]), y: Math.round(way[0][1]), duration: 0 },
+      { type: 'pointerDown', button: 0 },
+      ...way.slice(1).map(([x, y]) => ({ type: 'pointerMove', x: Math.round(x), y: Math.round(y), duration: 30 })),
+      { type: 'pointerUp', button: 0 },
+    ],
+  }));
 
 const firefoxPath = '/usr/bin/firefox-esr';
 const webkitPath = ['4.1', '4.0', '6.0']
@@ -81,6 +101,8 @@ const firefox: Engine = {
   async start(profile) {
     const note = join(profile, 'WebDriverBiDiServer.json');
     rmSync(note, { force: true });
+    // A desk without a touch screen is told of fingers too.
+    writeFileSync(join(profile, 'user.js'), 'user_pref("dom.w3c_touch_events.enabled", 1);\n');
     const child = begin(firefoxPath, ['--headless', '--no-remote', '--remote-debugging-port=0', '--profile', profile], {
       MOZ_CRASHREPORTER_DISABLE: '1',
     });
@@ -125,6 +147,9 @@ const firefox: Engine = {
         return JSON.parse(result?.value ?? 'null') as T;
       },
       picture: async () => Buffer.from((await ask<{ data: string }>('browsingContext.captureScreenshot', { context })).data, 'base64'),
+      resize: async (width, height) => void (await ask('browsingContext.setViewport', { context, viewport: { width, height } })),
+      fingers: true,
+      touch: async (ways) => void (await ask('input.performActions', { context, actions: fingers(ways) })),
       kill: () => gone(child),
     };
   },
@@ -137,7 +162,7 @@ const webkit: Engine = {
   keeps: false,
   async start() {
     const display = `:${90 + (process.pid % 500)}`;
-    const screen = begin('/usr/bin/Xvfb', [display, '-screen', '0', '1440x900x24', '-nolisten', 'tcp']);
+    const screen = begin('/usr/bin/Xvfb', [display, '-screen', '0', '1440x1300x24', '-nolisten', 'tcp']);
     await patiently(() => existsSync(`/tmp/.X11-unix/X${display.slice(1)}`), 'The screen');
     const port = await freePort();
     const driver = begin('/usr/bin/WebKitWebDriver', [`--port=${port}`], {
@@ -174,6 +199,9 @@ const webkit: Engine = {
         return JSON.parse(text ?? 'null') as T;
       },
       picture: async () => Buffer.from(await send<string>('GET', `${at}/screenshot`), 'base64'),
+      resize: async (width, height) => void (await send('POST', `${at}/window/rect`, { width, height })),
+      fingers: false,
+      touch: async (ways) => void (await send('POST', `${at}/actions`, { actions: fingers(ways) })),
       async kill() {
         await send('DELETE', at).catch(() => undefined);
         await gone(driver);

@@ -5,6 +5,7 @@ import { rgbPng } from '../../../packet/index.ts';
 import { deltaE, name as asName, say, type Saying } from '../../../words/index.ts';
 import type { Call } from '../../command.ts';
 import { fileAt, readFileBytes } from '../../disk/disk.ts';
+import { keptLensFrom } from '../../disk/lens-file.ts';
 import { planOf, printProblems, takeJob } from '../../disk/load.ts';
 import { readPictureApart } from '../../disk/read-picture.ts';
 import { mustBeNew, writeNew } from '../../disk/write-file.ts';
@@ -24,11 +25,13 @@ export async function tellPrintPhoto(call: Call, path: string, jobPath: string):
   if (out !== undefined) mustBeNew(out, replace);
   const keepIn = call.options['keep'] === true ? jobFileAt(jobPath) : null;
   const typed = textOf(call.options['corners']);
+  const lens = textOf(call.options['lens']);
   const picture = await readPictureApart(readFileBytes(path), path);
   const answer = askPrintPhoto(plan, {
     photo: photographOf(picture),
     paperId: paper.id,
     ...(typed === undefined ? {} : { corners: cornersOf(typed, placeOf('--corners')) }),
+    ...(lens === undefined ? {} : { lens: keptLensFrom(lens) }),
     of: call.options['image'] === true ? 'image' : 'sheet',
     place: fileAt(path),
     ...(out === undefined ? {} : { longPx: 1200 }),

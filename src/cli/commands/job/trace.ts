@@ -13,11 +13,12 @@ import {
   type Photo,
   type Traced,
 } from '../../../core/form/index.ts';
-import { fail, ProblemError } from '../../../core/problem.ts';
+import { fail } from '../../../core/problem.ts';
 import type { Picture } from '../../../core/separate/index.ts';
 import { figure, lengths, name as asName, say } from '../../../words/index.ts';
 import type { Command } from '../../command.ts';
 import { fileAt, readFileBytes } from '../../disk/disk.ts';
+import { keptLensFrom } from '../../disk/lens-file.ts';
 import { option, replaceFile } from '../../say/help.ts';
 import { printProblems } from '../../disk/load.ts';
 import { placeOf } from '../../options.ts';
@@ -99,15 +100,7 @@ function openingsIn(found: Traced, path: string): Traced {
 }
 
 function lensFrom(file: string | undefined, photo: Photo): { readonly lens?: Lens } {
-  if (file === undefined) return {};
-  try {
-    const { lens } = JSON.parse(new TextDecoder().decode(readFileBytes(file))) as { readonly lens: unknown };
-    const found = lensOfShares(lens, photo);
-    if (found) return { lens: found };
-  } catch (error) {
-    if (error instanceof ProblemError) throw error;
-  }
-  return fail('not-a-lens', fileAt(file), say('refusals.notALens'), say('refusals.keepLens'));
+  return file === undefined ? {} : { lens: lensOfShares(keptLensFrom(file), photo)! };
 }
 
 function traceAs(photo: Photo, options: Parameters<Command['run']>[0]['options'], smoothMm: number, path: string): Traced {

@@ -1,4 +1,5 @@
 import type { Plan } from '../../../core/plan/index.ts';
+import { calledPerInch } from '../../../core/press/index.ts';
 import { figure, film, length, lengths, list, name as asName, say, share, type Saying } from '../../../words/index.ts';
 import type { Command } from '../../command.ts';
 import { option } from '../../say/help.ts';
@@ -43,7 +44,7 @@ export const press: Command = {
 function sayMesh({ press: { deposit, screenKnown } }: Plan): Saying {
   const { mesh } = deposit;
   const values = {
-    perInch: figure(mesh.perInch),
+    perInch: figure(calledPerInch(mesh)),
     thread: film(mesh.threadMicrons),
     opening: film(mesh.openingMicrons, readerHere().units === 'in' ? 1 : 0),
     open: share(mesh.openPercent / 100, 0),

@@ -1,5 +1,5 @@
 import { deltaE00, type Lab } from '../../colour/index.ts';
-import { findCorners } from '../../form/index.ts';
+import { findCorners, lensMap, lensOfShares, type KeptLens } from '../../form/index.ts';
 import {
   readPhoto,
   squareUp,
@@ -11,7 +11,7 @@ import {
   type Squared,
 } from '../../ink/index.ts';
 import type { Job } from '../../job/index.ts';
-import { homography, mapPoint, type Homography } from '../../numeric/index.ts';
+import { homography, mapPoint } from '../../numeric/index.ts';
 import type { Plan, PlannedOverlap, PlannedPaper } from '../../plan/index.ts';
 import { cellAt, deepestCells, depthsOf, type Depths } from '../../print/index.ts';
 import { fail, problem, ProblemError, type Problem } from '../../problem.ts';
@@ -28,6 +28,8 @@ export interface PrintPhotoAsk {
   readonly corners?: readonly Point[];
   /** Whose corners these are. */
   readonly of: 'image' | 'sheet';
+  /** Of the camera, read from a checked board: what it bends is straightened. */
+  readonly lens?: KeptLens;
   /** Which photograph. */
   readonly place: Saying;
   /** Pixels along the longer side of the squared picture; left out: none is made. */
@@ -109,7 +111,7 @@ function cornersFound(photo: Photograph): readonly Point[] | null {
 function seenFrom(plan: PlanSeen, paper: PlannedPaper, depths: Depths, ask: PrintPhotoAsk, corners: readonly Point[]): PrintPhotoAnswer {
   const onPhoto = onPhotoOf(plan, ask, corners);
   const { read, seen, narrow, problems } = colours(plan, paper, depths, ask, onPhoto);
-  const mapped = (margins: Margins): Point[] => cornersOf(plan, margins).map(([x, y]) => mapPoint(onPhoto, x, y));
+  const mapped = (margins: Margins): Point[] => cornersOf(plan, margins).map(([x, y]) => onPhoto(x, y));
   const outlines = { image: mapped([0, 0, 0, 0]), sheet: mapped(marginsOf(plan, paper.id)) };
   const squared = ask.longPx === undefined ? null : squareUp(ask.photo, onPhoto, plan.job.image, ask.longPx, read);
   return { corners, outlines, squared, seen, suspect: suspectOf(seen), narrow, problems };
@@ -132,10 +134,17 @@ function suspectOf(seen: readonly Pick<SeenOverlap, 'layers' | 'deltaE'>[]): str
 }
 
 /** Millimetres from the image's top left corner → pixels of the photograph. */
-function onPhotoOf(plan: PlanSeen, { of, paperId, place }: PrintPhotoAsk, corners: readonly Point[]): Homography {
+type OnPhoto = (xMm: number, yMm: number) => Point;
+
+/** Plane to plane, and from there as the lens shows it. */
+function onPhotoOf(plan: PlanSeen, { of, paperId, place, lens: kept, photo }: PrintPhotoAsk, corners: readonly Point[]): OnPhoto {
   const printed = cornersOf(plan, of === 'sheet' ? marginsOf(plan, paperId) : [0, 0, 0, 0]);
-  const map = corners.length === 4 && spansASheet(corners) ? homography(printed, corners) : null;
-  return map ?? fail('corners-crossed', place, say('asks.printCornersCrossed'), say('asks.layPrintCorners'));
+  const lens = lensOfShares(kept, photo);
+  const through = lens && lensMap(lens);
+  const straight = through ? corners.map((corner) => through.straighten(corner)) : corners;
+  const map = corners.length === 4 && spansASheet(corners) ? homography(printed, straight) : null;
+  if (!map) fail('corners-crossed', place, say('asks.printCornersCrossed'), say('asks.layPrintCorners'));
+  return through ? (x, y) => through.bend(mapPoint(map, x, y)) : (x, y) => mapPoint(map, x, y);
 }
 
 type Margins = readonly [left: number, top: number, right: number, bottom: number];
@@ -172,7 +181,7 @@ interface Colours extends Pick<PrintPhotoAnswer, 'seen' | 'narrow' | 'problems'>
 }
 
 /** What can't be read is said, and the picture is shown all the same. */
-function colours(plan: PlanSeen, paper: PlannedPaper, depths: Depths, ask: PrintPhotoAsk, onPhoto: Homography): Colours {
+function colours(plan: PlanSeen, paper: PlannedPaper, depths: Depths, ask: PrintPhotoAsk, onPhoto: OnPhoto): Colours {
   const none = (...problems: Problem[]): Colours => ({ read: null, seen: [], narrow: 0, problems });
   if (paper.grounds || paper.overPicture)
     return none(problem('warning', 'sheet-printed-already', ask.place, say('asks.printOnPrinted'), say('asks.lookOnly')));
@@ -182,7 +191,7 @@ function colours(plan: PlanSeen, paper: PlannedPaper, depths: Depths, ask: Print
       [1, -1],
       [1, 1],
       [-1, 1],
-    ].map(([u, v]) => mapPoint(onPhoto, xMm + (u * sideMm) / 2, yMm + (v * sideMm) / 2)) as unknown as Quad;
+    ].map(([u, v]) => onPhoto(xMm + (u * sideMm) / 2, yMm + (v * sideMm) / 2)) as unknown as Quad;
   const { inside, around } = barePlaces(depths, plan.job.image, marginsOf(plan, paper.id));
   const bare = reallyBare(ask.photo, { inside: inside.map(quadOf), around: around.map(quadOf) });
   const { broad, narrow } = broadOverlaps(plan, paper, depths);

@@ -77,6 +77,30 @@ export function bent({ middle: [cx, cy], radius, bend, more = 0 }: Lens, [x, y]:
   return [cx + (dx * r) / wanted, cy + (dy * r) / wanted];
 }
 
+/** A lens both ways, the way into the photograph by a table: every pixel of a picture asks for it. */
+export function lensMap(lens: Lens): { readonly straighten: (at: Point) => Point; readonly bend: (at: Point) => Point } {
+  const { middle, radius } = lens;
+  const [cx, cy] = middle;
+  // By the square of the distance, out to one and a half half-diagonals: a sheet that is cut off by the frame goes on outside it.
+  const steps = 4096,
+    most = 2.25;
+  const share = Float64Array.from({ length: steps + 2 }, (_, i) => {
+    const r = radius * Math.sqrt((Math.max(i, 1e-3) * most) / steps);
+    return (bent(lens, [cx + r, cy])[0] - cx) / r;
+  });
+  return {
+    straighten: (at) => straighten(lens, at),
+    bend: ([x, y]) => {
+      const dx = x - cx,
+        dy = y - cy;
+      const at = Math.min(steps, ((dx * dx + dy * dy) / (radius * radius) / most) * steps);
+      const i = Math.floor(at);
+      const s = share[i] + (share[i + 1] - share[i]) * (at - i);
+      return [cx + dx * s, cy + dy * s];
+    },
+  };
+}
+
 /**
  * The lens from the sides of a sheet, which are straight: the bend that makes the points found along all four lie in lines
  * best. 0 unless that is clearly better than none (a curled sheet is no lens).

@@ -1,6 +1,5 @@
 import { pow } from '../../numeric/index.ts';
 import type { Xyz } from '../../colour/index.ts';
-import { mapPoint, type Homography } from '../../numeric/index.ts';
 import { inverse3 } from '../../numeric/index.ts';
 import { srgbSpace } from './space.ts';
 import type { PhotoRead } from './read.ts';
@@ -25,12 +24,12 @@ const block = 8;
 
 /**
  * A flat thing in a photograph as it looks from straight above, for the screen.
- * @param onPhoto mm on the thing, from its top left corner → pixels of the photograph
+ * @param onPhoto mm on the thing, from its top left corner → pixels of the photograph, as the lens shows them
  * @param read its colours, where they were read: light evened out, paper as paper is
  */
 export function squareUp(
   photo: Photograph,
-  onPhoto: Homography,
+  onPhoto: (xMm: number, yMm: number) => readonly [number, number],
   size: { readonly widthMm: number; readonly heightMm: number },
   longPx: number,
   read: Pick<PhotoRead, 'xyzAt'> | null,
@@ -42,13 +41,12 @@ export function squareUp(
   const own = (rgb: readonly number[]): Xyz =>
     photo.space.toXyz.map((row) => row[0] * rgb[0] + row[1] * rgb[1] + row[2] * rgb[2]) as unknown as Xyz;
   const xyzOf: PhotoRead['xyzAt'] = read ? read.xyzAt : own;
-  const across = mapPoint(onPhoto, size.widthMm, size.heightMm / 2),
-    from = mapPoint(onPhoto, 0, size.heightMm / 2);
+  const across = onPhoto(size.widthMm, size.heightMm / 2),
+    from = onPhoto(0, size.heightMm / 2);
   // Every pixel is the mean of so many by so many places, so that a large photograph doesn't come out gritty.
   const fine = Math.max(2, Math.min(4, Math.round(Math.hypot(across[0] - from[0], across[1] - from[1]) / width)));
   const rgb = new Uint8Array(width * height * 3);
-  const atMm = (x: number, y: number): readonly [number, number] =>
-    mapPoint(onPhoto, (x / width) * size.widthMm, (y / height) * size.heightMm);
+  const atMm = (x: number, y: number): readonly [number, number] => onPhoto((x / width) * size.widthMm, (y / height) * size.heightMm);
   const colour = new Float64Array(9);
   const sum = new Float64Array(3);
   for (let top = 0; top < height; top += block)

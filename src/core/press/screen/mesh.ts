@@ -79,6 +79,11 @@ export const meshTable: readonly MeshRow[] = rows.map(
   }),
 );
 
+/** Threads an inch as the trade calls a usual mesh, in fives (77/cm: 195); what the threads of any other come to. */
+export function calledPerInch({ perCm, threadMicrons }: Pick<Mesh, 'perCm' | 'threadMicrons'>): number {
+  return meshTable.find((row) => row.perCm === perCm && row.threadMicrons === threadMicrons)?.perInch ?? Math.round(perCm * 2.54);
+}
+
 /**
  * All figures of a mesh, each with where it came from. The mesh's own figures win, then a row of the table with the same
  * count and thread, then the geometry. Throws ProblemError when the threads leave no opening.

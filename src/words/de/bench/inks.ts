@@ -56,7 +56,7 @@ export const inks: Words['inks'] = {
   trustHead: 'Wie weit ihr zu trauen ist',
   trustWhy:
     'Aus der Art der Messungen und wie gut sie zueinander passen. Ein Untergrund sagt nichts über das Decken; Weiß und Schwarz schon; eine Reihe sagt, wie die Stärke wächst. Ein Foto liegt um 4 bis 9 ΔE00 daneben, ein Messgerät um weniger als 1.',
-  doubt: (deltaE) => `± ${deltaE} ΔE00`,
+  doubt: (deltaE) => `±\u00a0${deltaE}\u00a0ΔE00`,
   alone: (name, paper) => `${name} auf ${paper}, von voller Stärke bis eins zu sechzehn`,
   share: (n) => (n === 1 ? 'voll' : `1 : ${n}`),
   spectrum: 'Licht, das zurückkommt, auf diesem Papier',

@@ -27,6 +27,8 @@ export const laydown: Words['laydown'] = {
   piece: 'Stück',
   windowPicture: (name) => `Schablone von ${name}, ein Fenster: Farbe geht durch das Schwarze`,
   piecePicture: (name) => `Schablone von ${name}, ein Stück: Farbe geht durch das Schwarze ringsum`,
+  drawnPicture: (name) => `${name}, wie gezeichnet: Durch das Schwarze geht Farbe`,
+  asDrawn: (paper) => `Wie gezeichnet, auf ${paper}. Die Schablonen mit ihren Stegen sind noch in Arbeit.`,
   pot: (ink, share) => `Topf mit ${ink} zu ${share}`,
   potOpen: 'Noch kein Topf gewählt',
   sheetAfter: (n) => `Der Bogen nach Lauf ${n}`,

@@ -203,7 +203,7 @@ export const picture: Words['picture'] = {
   priceForget: 'Zurück zum üblichen Preis',
   material: 'Geschnitten aus',
   materialFacts: (bridge, opening) => `Stege ab ${bridge}, Öffnungen ab ${opening}`,
-  sigma: 'Eine Schicht liegt daneben um (Standardabweichung σ)',
+  sigma: 'Je Richtung liegen zwei von drei Schichten innerhalb von (σ)',
   sigmaWhy:
     'Schablonen werden so gezeichnet, dass Farbtöne halten, wenn Schichten daneben liegen: Ränder zweier Schichten meiden sich, wo blankes Papier blitzen würde. Leer gelassen zählt der Passer der Station Presse.',
   reach: 'Ein Farbton, den diese Farben nicht erreichen',
@@ -236,7 +236,7 @@ export const picture: Words['picture'] = {
   showLost: (delta) => `beim Schneiden verloren, ΔE ${delta}`,
   onAverage: (delta) => `ΔE ${delta}`,
   averageNote: 'im Mittel',
-  off: (sigma) => `Schichten daneben um σ ${sigma}`,
+  off: (sigma) => `Zwei von drei Schichten je Richtung innerhalb von ${sigma} (σ)`,
   inRegister: 'Im Passer',
   mean: 'Mittel',
   median: 'Median',

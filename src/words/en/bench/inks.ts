@@ -76,7 +76,7 @@ export const inks = {
   trustHead: 'How far to trust it',
   trustWhy:
     'From the kind of readings and how well they agree. One paper tells nothing of covering; white and black do; several strengths tell how strength grows. A photograph is off by 4 to 9 ΔE00, an instrument by less than 1.',
-  doubt: (deltaE: string) => `± ${deltaE} ΔE00`,
+  doubt: (deltaE: string) => `±\u00a0${deltaE}\u00a0ΔE00`,
   alone: (name: string, paper: string) => `${name} on ${paper}, from full strength to one in sixteen`,
   share: (n: number) => (n === 1 ? 'full' : `1 in ${n}`),
   spectrum: 'Light that comes back',

@@ -24,6 +24,8 @@ export const laydown = {
   piece: 'Piece',
   windowPicture: (name: string) => `Stencil of ${name}, a window: ink goes through the black`,
   piecePicture: (name: string) => `Stencil of ${name}, a piece: ink goes through the black around it`,
+  drawnPicture: (name: string) => `${name} as it is drawn: ink goes through the black`,
+  asDrawn: (paper: string) => `As it is drawn, on ${paper}. The stencils with their bridges are still being made.`,
   pot: (ink: string, share: string) => `Pot of ${ink} at ${share}`,
   potOpen: 'No pot chosen yet',
   sheetAfter: (n: number) => `The sheet after run ${n}`,

@@ -195,7 +195,7 @@ export const picture = {
   priceForget: 'Back to the usual price',
   material: 'Cut from',
   materialFacts: (bridge: string, opening: string) => `bridges from ${bridge}, openings from ${opening}`,
-  sigma: 'One layer falls off by (standard deviation σ)',
+  sigma: 'Each way, two of three layers lie within (σ)',
   sigmaWhy:
     'Stencils are drawn so that colours hold when layers sit off: edges of two layers avoid meeting where bare paper would show. Left empty, the register of the press station counts.',
   reach: 'A colour that these inks can’t reach',
@@ -228,7 +228,7 @@ export const picture = {
   showLost: (delta: string) => `lost in cutting, ΔE ${delta}`,
   onAverage: (delta: string) => `ΔE ${delta}`,
   averageNote: 'on average',
-  off: (sigma: string) => `Layers off by σ ${sigma}`,
+  off: (sigma: string) => `Two of three layers within ${sigma} each way (σ)`,
   inRegister: 'In register',
   mean: 'Mean',
   median: 'Median',

@@ -10,7 +10,7 @@ import { byColourAnswer, readAsAnswer } from './cut/read-as.ts';
 import { inkAnswers } from './ink/inks.ts';
 import { openJobAnswer, saveJobAnswer } from './job.ts';
 import { packetAnswer } from './packet.ts';
-import { planAnswer, recolourAnswer } from './plan.ts';
+import { drawnAnswer, planAnswer, recolourAnswer } from './plan.ts';
 import { printPhotoAnswer } from './ink/print-photo.ts';
 import { proofAnswer } from './ink/proof.ts';
 import { otherPlanAnswer } from './other-plan.ts';
@@ -27,6 +27,7 @@ export { createRoom } from './room.ts';
 /** Every question and who answers it. */
 export const answers: { readonly [Q in Question]: Work<Q> } = {
   plan: planAnswer,
+  drawn: drawnAnswer,
   recolour: recolourAnswer,
   openJob: openJobAnswer,
   saveJob: saveJobAnswer,

@@ -33,6 +33,13 @@ export const recolourAnswer: Work<'recolour'> = async ({ job, paperId }, room) =
   };
 };
 
+/** Pictures of earlier prints are not waited for: what is printed over them is not drawn yet. */
+export const drawnAnswer: Work<'drawn'> = async ({ job, attachments }, room) => {
+  await room.ready;
+  if (attachments) room.attachments = room.knownBytes(attachments);
+  return { answer: room.planner.drawn({ job, attachments: room.attachments }), transfer: [] };
+};
+
 export const planAnswer: Work<'plan'> = async (ask, room, task) => {
   await room.ready;
   if (ask.attachments) room.attachments = room.knownBytes(ask.attachments);

@@ -113,7 +113,9 @@ export function Header({ bench, keeping, station, drawer, printing, older }: Pro
 function intoView(link: HTMLElement | null): void {
   const row = link?.closest('ol');
   if (!link || !row) return;
-  const [left, right] = [link.offsetLeft - row.offsetLeft, link.offsetLeft - row.offsetLeft + link.offsetWidth];
+  // A piece of the next one shows: there is more on that side.
+  const peek = Math.min(72, Math.max(0, (row.clientWidth - link.offsetWidth) / 2));
+  const [left, right] = [link.offsetLeft - row.offsetLeft - peek, link.offsetLeft - row.offsetLeft + link.offsetWidth + peek];
   if (left < row.scrollLeft) row.scrollLeft = left;
   else if (right > row.scrollLeft + row.clientWidth) row.scrollLeft = right - row.clientWidth;
 }

@@ -11,6 +11,7 @@ import { ProofWhy } from '../../ui/proof/ProofWhy.tsx';
 import { words } from '../../store/words.ts';
 import type { StationProps } from '../station.ts';
 import { lookAtPapers } from '../press/setup/at.ts';
+import { DrawnProof } from './DrawnProof.tsx';
 import { useShelfDrag } from './drag.ts';
 import { Shelf } from './Shelf.tsx';
 import { WantedColours } from './WantedColours.tsx';
@@ -28,6 +29,7 @@ export function LaydownView({ bench }: StationProps) {
   const falling = useFalling(bench, plan, 'register');
   if (!job) return null;
 
+  const drawn = bench.drawn.value;
   const runs = plan?.layers.length ?? 0;
   const sheet = falling?.sheet ?? null;
   const point = (code: number | null): void => {
@@ -37,6 +39,7 @@ export function LaydownView({ bench }: StationProps) {
     <div class={job.wanted.length > 0 ? 'laydown laydown-wanted' : 'laydown'}>
       <div class="laydown-side">
         <figure class="proof-figure" data-sheet={sheet === null ? 'none' : falling?.here ? sheet : undefined}>
+          {!plan && drawn && <DrawnProof bench={bench} drawn={drawn} />}
           {!plan && <Making bench={bench} large />}
           {plan &&
             paper &&
@@ -72,7 +75,7 @@ export function LaydownView({ bench }: StationProps) {
               </ProofSheet>
             ))}
           <figcaption>
-            <OverlapLine plan={plan} paper={paper} code={pointed} hint={w.point} />
+            <OverlapLine plan={plan} paper={paper} code={pointed} hint={plan ? w.point : ''} />
             {plan && <ProofWhy plan={plan} />}
           </figcaption>
         </figure>

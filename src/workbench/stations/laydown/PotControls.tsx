@@ -13,7 +13,7 @@ interface Props {
   readonly bench: Bench;
   readonly layer: JobLayer;
   /** Missing while the layer is left out or can't be planned. */
-  readonly planned: PlannedLayer | undefined;
+  readonly planned: Pick<PlannedLayer, 'inkId' | 'swatch'> | undefined;
 }
 
 /** The pot of a run: which ink, how strong; for an open run a row of pots to try. */

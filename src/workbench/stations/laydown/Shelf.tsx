@@ -22,12 +22,15 @@ export function Shelf({ bench, layer, place, drag }: Props) {
   const w = words().laydown;
   const plan = bench.plan.value;
   const paper = bench.paper.value;
+  const drawn = plan ? null : bench.drawn.value;
+  const asDrawn = drawn?.layers.find((l) => l.id === layer.id);
   const layers = bench.job.value?.layers ?? [];
   const printing = layers.filter((l) => !l.off);
   const run = layer.off ? null : printing.indexOf(layer) + 1;
   const planned = plan?.layers.find((l) => l.id === layer.id);
   // Layers that are open leave nothing on the sheet; the progressive proofs count those that print.
-  const printed = planned && plan ? plan.layers.filter((l) => l.inkId !== null && l.run <= planned.run).length : 0;
+  const shown = planned ?? asDrawn;
+  const printed = (plan ?? drawn)?.layers.filter((l) => l.inkId !== null && shown && l.run <= shown.run).length ?? 0;
 
   const carried = drag.carried.value;
   const inHand = carried?.layerId === layer.id;
@@ -109,6 +112,7 @@ export function Shelf({ bench, layer, place, drag }: Props) {
             label={layer.side === 'window' ? w.windowPicture(layer.name) : w.piecePicture(layer.name)}
           />
         )}
+        {asDrawn && drawn && <StencilPicture prints={asDrawn.prints} {...drawn.job.image} label={w.drawnPicture(layer.name)} />}
       </div>
       <h2>{layer.name}</h2>
       <label class="tick">
@@ -120,10 +124,13 @@ export function Shelf({ bench, layer, place, drag }: Props) {
         />
         <span>{layer.off ? w.notInPrint : w.inPrint}</span>
       </label>
-      <PotControls bench={bench} layer={layer} planned={planned} />
+      <PotControls bench={bench} layer={layer} planned={shown} />
       <p class="shelf-facts">{planned && w.covers(sayPercent(planned.coverage))}</p>
       <div class="shelf-sheet">
         {planned && plan && paper && <ProofCanvas bench={bench} plan={plan} paper={paper} runs={printed} label={w.sheetAfter(run ?? 0)} />}
+        {asDrawn && drawn && (
+          <ProofCanvas bench={bench} plan={drawn} paper={drawn.papers[0]} runs={printed} label={w.sheetAfter(run ?? 0)} />
+        )}
       </div>
     </li>
   );

@@ -3,13 +3,18 @@ import { askOverPicture } from './over-picture.ts';
 import type { Illuminant } from '../../../core/colour/index.ts';
 import type { Bench } from '../../store/bench.ts';
 import type { ShownPaper, ShownPlan } from '../../engine/protocol.ts';
+import { paintSoon } from './paint-line.ts';
 import { printedScale } from './print-scale.ts';
 import { dimPalette, dimWord, paintSamples, pixelAt, printedMask, sampleCodes } from './proof-pixels.ts';
 
+/** What a proof is painted from: a Plan, or the print as it is drawn. */
+export type SeenPlan = Pick<ShownPlan, 'job' | 'codes'> & Parameters<typeof printedMask>[0];
+export type SeenPaper = Pick<ShownPaper, 'id' | 'palette' | 'progressive'> & Partial<Pick<ShownPaper, 'overPicture'>>;
+
 interface Props {
   readonly bench: Bench;
-  readonly plan: ShownPlan;
-  readonly paper: ShownPaper;
+  readonly plan: SeenPlan;
+  readonly paper: SeenPaper;
   /** After so many runs; all when left out. 0: the bare sheet. */
   readonly runs?: number;
   /** As on this sheet of `register.draws`; `plan.codes` must be that sheet's too (`sheetCodes`). Left out: in register. */
@@ -24,6 +29,9 @@ interface Props {
   /** Called with the code under the pointer (open layers left out), null when it leaves; `held` on a press; `pixel` of `plan.codes`. */
   readonly onPoint?: (code: number | null, held: boolean, pixel: number | null) => void;
 }
+
+/** A proof of fewer pixels is one of many along a rack. */
+const smallPx = 60_000;
 
 /** The proof at the resolution of the screen. Fills its box, which keeps the image's proportions. */
 export function ProofCanvas({ bench, plan, paper, runs, sheet, lamp = 'D50', other = false, only = null, label, onPoint }: Props) {
@@ -55,7 +63,8 @@ export function ProofCanvas({ bench, plan, paper, runs, sheet, lamp = 'D50', oth
     if (!context || width === 0 || height === 0) return;
     const forPaper = paintForPaper.bind(null, context, plan, paper, palette, only);
     addEventListener('beforeprint', forPaper);
-    const stop = paintScreen(context);
+    // The large proof is painted at once; the small ones along the rack follow in tasks of their own.
+    const stop = width * height < smallPx ? paintSoon(context.canvas, () => paintScreen(context)) : paintScreen(context);
     const back = (): void => {
       paintScreen(context);
     };
@@ -74,7 +83,7 @@ export function ProofCanvas({ bench, plan, paper, runs, sheet, lamp = 'D50', oth
     const image = context.createImageData(width, height);
     const out = new Uint32Array(image.data.buffer);
     const mask = printedMask(plan);
-    const per = width * height < 60_000 ? 4 : 2;
+    const per = width * height < smallPx ? 4 : 2;
     if (!paper.overPicture) {
       paintSamples(sampleCodes(codes, width, height, per), only === null ? palette : dimPalette(palette, mask, only), out);
       context.putImageData(image, 0, 0);
@@ -126,8 +135,8 @@ const paperPixelsPerInch = 200;
 /** A proof that is printed at true size gets the pixels for it, before the browser lays the page out. Over an earlier print it stays as on the screen. */
 function paintForPaper(
   context: CanvasRenderingContext2D,
-  plan: ShownPlan,
-  paper: ShownPaper,
+  plan: SeenPlan,
+  paper: SeenPaper,
   palette: Uint32Array,
   only: number | null,
 ): void {
@@ -146,8 +155,8 @@ function paintForPaper(
   context.putImageData(image, 0, 0);
 }
 
-const bare = new WeakMap<ShownPaper, Uint32Array>();
-function barePalette(paper: ShownPaper): Uint32Array {
+const bare = new WeakMap<SeenPaper, Uint32Array>();
+function barePalette(paper: SeenPaper): Uint32Array {
   let palette = bare.get(paper);
   if (!palette) bare.set(paper, (palette = new Uint32Array(256).fill(paper.palette[0])));
   return palette;

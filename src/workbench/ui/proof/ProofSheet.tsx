@@ -5,8 +5,8 @@ import { sayNumber } from '../fields/units.ts';
 import type { ShownPaper, ShownPlan } from '../../engine/protocol.ts';
 
 interface Props {
-  readonly plan: ShownPlan;
-  readonly paper: ShownPaper;
+  readonly plan: Pick<ShownPlan, 'job'>;
+  readonly paper: Pick<ShownPaper, 'swatch'>;
   readonly children: ComponentChildren;
 }
 

@@ -4,6 +4,7 @@ import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { Box } from '../../../core/form/index.ts';
 import { words } from '../../store/words.ts';
 import { holdStill } from '../screen/drag.ts';
+import { followPinch } from '../screen/pinch.ts';
 import { screenScale } from '../screen/screen-scale.ts';
 
 /** Fit: all of it in sight. True: a millimetre is a millimetre on this screen. Else pixels per mm. */
@@ -16,6 +17,12 @@ export function createZoom(): Signal<Zoom> {
 const leastPxPerMm = 0.5,
   mostPxPerMm = 60;
 const clamp = (value: number): number => Math.min(mostPxPerMm, Math.max(leastPxPerMm, value));
+
+/** What lies between the fingers: px from the frame's corner, and which part of the drawing, 0..1. */
+interface Between {
+  readonly at: readonly [number, number];
+  readonly of: readonly [number, number];
+}
 
 interface Props {
   readonly box: Box;
@@ -53,16 +60,23 @@ export function ZoomView({ box, zoom, shown, label, lookAt, below, children }: P
   const wish = zoom.value;
   const pxPerMm = wish === 'fit' ? fit : wish === 'true' ? screenScale.value.pxPerMm : clamp(wish);
   const before = useRef(pxPerMm);
+  const about = useRef<Between | null>(null);
 
   useLayoutEffect(() => {
     shown.value = pxPerMm;
-    // What was in the middle stays in the middle.
+    // What was between the fingers stays there; else what was in the middle.
     const element = frame.current!;
     const k = pxPerMm / before.current;
-    if (k !== 1) {
+    if (about.current && element.firstElementChild) {
+      const { at, of } = about.current;
+      const [frameBox, ground] = [element.getBoundingClientRect(), element.firstElementChild.getBoundingClientRect()];
+      element.scrollLeft += ground.left + of[0] * ground.width - frameBox.left - at[0];
+      element.scrollTop += ground.top + of[1] * ground.height - frameBox.top - at[1];
+    } else if (k !== 1) {
       element.scrollLeft = (element.scrollLeft + element.clientWidth / 2) * k - element.clientWidth / 2;
       element.scrollTop = (element.scrollTop + element.clientHeight / 2) * k - element.clientHeight / 2;
     }
+    about.current = null;
     before.current = pxPerMm;
   }, [pxPerMm]);
 
@@ -77,17 +91,27 @@ export function ZoomView({ box, zoom, shown, label, lookAt, below, children }: P
 
   useLayoutEffect(() => {
     const element = frame.current!;
-    const turn = (e: WheelEvent): void => {
-      if (!e.ctrlKey && !e.metaKey) return;
-      e.preventDefault();
-      zoom.value = clamp(shown.peek() * Math.exp(-e.deltaY / 300));
-    };
-    element.addEventListener('wheel', turn, { passive: false });
-    const letGo = holdStill(element);
-    return () => {
-      element.removeEventListener('wheel', turn);
-      letGo();
-    };
+    let near = 0;
+    const letGo = [
+      followPinch(element, (factor, from, to) => {
+        // Several moves may come before the page is drawn again.
+        near = clamp((zoom.peek() === near ? near : shown.peek()) * factor);
+        // As near or as far as it goes.
+        if (near === shown.peek()) return;
+        const [frameBox, ground] = [element, element.firstElementChild ?? element].map((one) => one.getBoundingClientRect());
+        // Until the page is drawn again it is the same part of the drawing that is held.
+        about.current = {
+          at: to,
+          of: about.current?.of ?? [
+            (frameBox.left + from[0] - ground.left) / ground.width,
+            (frameBox.top + from[1] - ground.top) / ground.height,
+          ],
+        };
+        zoom.value = near;
+      }),
+      holdStill(element),
+    ];
+    return () => letGo.forEach((off) => off());
   }, []);
 
   return (

@@ -38,7 +38,33 @@ function pick(codes: Codes, columns: number, rows: number): Uint8Array {
 
 /** Paints samples with a palette; the samples of a pixel are averaged, so edges are smooth. One word a pixel. */
 export function paintSamples({ width, height, per, data }: Samples, palette: Uint32Array, out: Uint32Array): void {
-  average(width, height, per, out, (i) => palette[data[i]]);
+  const columns = width * per;
+  // Nearly all pixels lie within one overlap: their codes tell it before any colour is looked up.
+  for (let y = 0, to = 0; y < height; y++) {
+    for (let x = 0; x < width; x++, to++) {
+      const corner = y * per * columns + x * per;
+      const code = data[corner];
+      let same = true;
+      for (let j = 0, row = corner; same && j < per; j++, row += columns)
+        for (let i = row; i < row + per; i++) if (data[i] !== code) same = false;
+      out[to] = same ? palette[code] : meanOf(data, palette, corner, columns, per);
+    }
+  }
+}
+
+function meanOf(data: Uint8Array, palette: Uint32Array, corner: number, columns: number, per: number): number {
+  const n = per * per;
+  const half = n >> 1;
+  let [r, g, b] = [0, 0, 0];
+  for (let j = 0, row = corner; j < per; j++, row += columns) {
+    for (let i = row; i < row + per; i++) {
+      const word = palette[data[i]];
+      r += word & 0xff;
+      g += (word >>> 8) & 0xff;
+      b += (word >>> 16) & 0xff;
+    }
+  }
+  return packRgb(((r + half) / n) | 0, ((g + half) / n) | 0, ((b + half) / n) | 0);
 }
 
 /** Averages `per` × `per` pixels into one. */
@@ -81,7 +107,7 @@ export function dimWord(word: number): number {
 }
 
 /** Bits that print on this plan: an open layer has a bit but leaves no ink. */
-export function printedMask(plan: Pick<ShownPlan, 'layers'>): number {
+export function printedMask(plan: { readonly layers: readonly Pick<ShownPlan['layers'][number], 'bit' | 'inkId'>[] }): number {
   return plan.layers.reduce((mask, layer) => (layer.inkId === null ? mask : mask | (1 << layer.bit)), 0);
 }
 

@@ -1,3 +1,5 @@
+import { twoFingers } from './pinch.ts';
+
 /** A point on the sheet, mm from the image's top left corner. */
 export type Mm = readonly [number, number];
 
@@ -40,14 +42,20 @@ export function carry(e: PointerEvent, inside: SVGGraphicsElement, { onMove, onE
     onMove(last, event);
     edges.at(event);
   };
+  const view = held.closest('.zoom-view');
   const end = (event: PointerEvent): void => {
-    if (event.pointerId !== e.pointerId) return;
+    if (event.pointerId === e.pointerId) letGo(event.type === 'pointercancel');
+  };
+  const drop = (): void => letGo(true);
+  const letGo = (cancelled: boolean): void => {
     edges.stop();
+    view?.removeEventListener(twoFingers, drop);
     held.removeEventListener('pointermove', move as EventListener);
     held.removeEventListener('pointerup', end as EventListener);
     held.removeEventListener('pointercancel', end as EventListener);
-    onEnd(last, { moved, cancelled: event.type === 'pointercancel' });
+    onEnd(last, { moved, cancelled });
   };
+  view?.addEventListener(twoFingers, drop);
   held.addEventListener('pointermove', move as EventListener);
   held.addEventListener('pointerup', end as EventListener);
   held.addEventListener('pointercancel', end as EventListener);

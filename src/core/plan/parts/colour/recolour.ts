@@ -27,7 +27,7 @@ export type RecolourBase = Pick<Plan, 'job' | 'codes' | 'layers' | 'papers'> & {
 const shapes = new WeakMap<Job, string>();
 
 /** All of a job that a new colour or order leaves as it is, or a run that is left out or taken in. */
-function shapeOf(job: Job): string {
+export function shapeOf(job: Job): string {
   let shape = shapes.get(job);
   if (shape === undefined) {
     const layers = job.layers.map(

@@ -65,7 +65,7 @@ export function imageBox(job: Pick<Job, 'image'>): Box {
 }
 
 /** Where a layer's ink would pass if every island floated in its place: the drawing's own intent. */
-function idealPrints(cut: Region, side: JobLayer['side'], image: Job['image']): Region {
+export function idealPrints(cut: Region, side: JobLayer['side'], image: Job['image']): Region {
   const whole = rectangle(0, 0, image.widthMm, image.heightMm);
   return side === 'window' ? common(cut, whole) : takeAway(whole, cut);
 }

@@ -11,13 +11,13 @@ const longPx = 900;
 /** The photograph in work: decoded once, read again at every move of a corner. */
 let last: { readonly id: number; readonly photo: Photograph } | null = null;
 
-export const printPhotoAnswer: Work<'printPhoto'> = async ({ id, name, bytes, paperId, corners, of }, room) => {
+export const printPhotoAnswer: Work<'printPhoto'> = async ({ id, name, bytes, paperId, corners, of, lens }, room) => {
   const place = say('where.file', { file: asName(name) });
   if (bytes) last = { id, photo: await photographOf(bytes, name) };
   if (!last || last.id !== id) fail('no-photograph', place, say('engine.photographGone'), say('engine.chooseAgain'));
   const plan = room.last?.plan ?? fail('no-plan', say('where.workbench'), say('engine.notPlanned'), say('engine.waitAndTry'));
   const { photo } = last;
-  const answer = askPrintPhoto(plan, { photo, paperId, ...(corners ? { corners } : {}), of, place, longPx });
+  const answer = askPrintPhoto(plan, { photo, paperId, ...(corners ? { corners } : {}), ...(lens ? { lens } : {}), of, place, longPx });
   return {
     answer: { ...answer, widthPx: photo.width, heightPx: photo.height },
     transfer: answer.squared ? [answer.squared.rgb.buffer] : [],

@@ -4,7 +4,7 @@ import type { Bench } from '../../../store/bench.ts';
 import { download } from '../../../store/keep/files.ts';
 import { language, words } from '../../../store/words.ts';
 import { say } from '../../../../words/one-language.ts';
-import { keepLens, keptBoards, keptLens } from './lens.ts';
+import { keepLens, keptBoards, keptLens } from '../../../store/keep/lens.ts';
 
 /** With a photograph of a board: the board to print, and the lens that was read, to be kept. */
 export function BoardLens({ bench, found }: { readonly bench: Bench; readonly found: TraceAnswer | null }) {

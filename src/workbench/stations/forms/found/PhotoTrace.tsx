@@ -14,7 +14,7 @@ import { Slider } from '../../../ui/fields/Slider.tsx';
 import { faultsOf } from '../../../engine/faults.ts';
 import { step, words } from '../../../store/words.ts';
 import type { TraceAnswer, TraceAsk } from '../../../engine/protocol.ts';
-import { keptBoards, keptLens } from './lens.ts';
+import { keptBoards, keptLens } from '../../../store/keep/lens.ts';
 import { BoardLens, KeptLensNote } from './LensPart.tsx';
 import { kinds, leavePhotograph, type Kind, type Photograph } from './photograph.ts';
 import { TracedOutline } from './TracedOutline.tsx';

@@ -5,6 +5,7 @@ import { name as asName, say } from '../../../../words/one-language.ts';
 import { faultsOf } from '../../../engine/faults.ts';
 import type { Answer, ShownPaper, ShownPlan } from '../../../engine/protocol.ts';
 import type { Bench } from '../../../store/bench.ts';
+import { keptLens } from '../../../store/keep/lens.ts';
 import { words } from '../../../store/words.ts';
 import { FileButton } from '../../../ui/fields/FileButton.tsx';
 import { ProblemList } from '../../../ui/ProblemList.tsx';
@@ -61,6 +62,7 @@ export function PrintPhoto({ bench, plan, paper, photo }: Props) {
         paperId: paper.id,
         of: of.value,
         ...(corners.value ? { corners: corners.value } : {}),
+        ...(keptLens.value ? { lens: keptLens.value } : {}),
         ...(first ? { bytes: photo.bytes } : {}),
       });
       if (mine !== wanted.current) return;
@@ -146,7 +148,9 @@ export function PrintPhoto({ bench, plan, paper, photo }: Props) {
               over={<ProofCanvas bench={bench} plan={plan} paper={paper} label={w.photoProof(paper.name)} />}
               under={<RgbCanvas class="proof-canvas" {...squared} label={w.photoSquared(paper.name)} />}
             />
-            <p>{w.photoSides}</p>
+            <p>
+              {w.photoSides} {keptLens.value && words().forms.lensKept}
+            </p>
           </div>
         )}
       </div>

@@ -1,6 +1,6 @@
 import { doErrand, type Errand, type ErrandDone } from '../../../../core/separate/index.ts';
 import { Cancelled, type Task } from '../../../../core/task.ts';
-import { breathe } from './breathe.ts';
+import { breathe } from '../../../engine/breathe.ts';
 import type { FromHand, ToHand } from './hands.ts';
 
 /** A thread that does errands of a separation, one at a time; it is never sent the next one before it has answered. */

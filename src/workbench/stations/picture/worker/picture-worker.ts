@@ -14,7 +14,7 @@ import { Cancelled, type Task } from '../../../../core/task.ts';
 import { say } from '../../../../words/one-language.ts';
 import { faultsOf } from '../../../engine/faults.ts';
 import { picturesReady } from '../../../engine/pictures.ts';
-import { breathe } from './breathe.ts';
+import { breathe } from '../../../engine/breathe.ts';
 import { hireHands } from './hands.ts';
 import { codesRaster, showPicture, showSeparation } from './look.ts';
 import type { FromPictureWorker, PictureQuestion, PictureQuestions, SeparateAsk, ShownSeparation, ToPictureWorker } from './protocol.ts';

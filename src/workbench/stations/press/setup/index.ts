@@ -1,3 +1,4 @@
+import { calledPerInch } from '../../../../core/press/index.ts';
 import { sayLength, sayNumber } from '../../../ui/fields/units.ts';
 import { words } from '../../../store/words.ts';
 import { later } from '../../../ui/later.tsx';
@@ -16,7 +17,7 @@ export const pressStation: Station = {
     const { mesh } = press.deposit;
     return {
       knows: w.knows(
-        units === 'mm' ? w.perCm(sayNumber(mesh.perCm, 1, false)) : w.perInch(sayNumber(mesh.perInch, 0, true)),
+        units === 'mm' ? w.perCm(sayNumber(mesh.perCm, 1, false)) : w.perInch(sayNumber(calledPerInch(mesh), 0, true)),
         sayLength(press.gapMm, units),
       ),
       needs: !press.screenKnown ? w.needsScreen : press.fit?.verdict === 'no' ? w.needsFit : null,

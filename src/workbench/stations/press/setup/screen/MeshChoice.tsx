@@ -1,5 +1,5 @@
 import type { JobScreen } from '../../../../../core/job/index.ts';
-import type { MeshAdvice, MeshSource } from '../../../../../core/press/index.ts';
+import { calledPerInch, type MeshAdvice, type MeshSource } from '../../../../../core/press/index.ts';
 import { mmPerInch, sayFilm, sayNumber } from '../../../../ui/fields/units.ts';
 import { CountField } from '../../../../ui/fields/CountField.tsx';
 import { Why } from '../../../../ui/fields/Why.tsx';
@@ -26,7 +26,7 @@ export function MeshChoice({ bench, plan, screen }: PartProps & { readonly scree
     <section class="mesh-choice" aria-label={w.mesh}>
       <div class="mesh-head">
         <h2>
-          {w.mesh}: {(units === 'mm' ? w.meshPer : w.meshPerInch)(count(mesh.perCm), sayNumber(mesh.perInch, 0, true))}
+          {w.mesh}: {(units === 'mm' ? w.meshPer : w.meshPerInch)(count(mesh.perCm), sayNumber(calledPerInch(mesh), 0, true))}
         </h2>
         <p>
           <b>

@@ -1,5 +1,5 @@
 import { signal } from '@preact/signals';
-import type { BoardSeen, KeptLens } from '../../../../core/form/index.ts';
+import type { BoardSeen, KeptLens } from '../../../core/form/index.ts';
 
 /** The camera's lens, from photographs of a checked board: kept in this browser, for it belongs to the camera and not to a job. */
 const lensPlace = 'laydown-lens',
