@@ -43,4 +43,17 @@ export {
   type WedgeRead,
 } from './wedge.ts';
 export { askExposure, readRows, withExposure, type ExposureAnswer } from './exposure.ts';
+export {
+  boardAsStored,
+  cameraFrom,
+  cameraOf,
+  jobWithCamera,
+  jobWithoutCamera,
+  lensOfCamera,
+  readCameras,
+  sameCamera,
+  withCamera,
+  writeCameras,
+  type CameraRead,
+} from './cameras.ts';
 export { askPrintPhoto, withPrintPhoto, type PrintPhotoAnswer, type PrintPhotoAsk, type SeenOverlap } from './printed/print-photo.ts';

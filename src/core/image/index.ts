@@ -16,6 +16,7 @@ export { cropOf, heightOfCrop, tidyCrop, tidyShare } from './crop.ts';
 export { scaledCodes, type Codes } from './codes.ts';
 export { scaledLab, scaledSrgb, type Crop } from './scale.ts';
 export { pictureRgb } from './screen.ts';
+export { takenWith, type TakenWith } from './taken.ts';
 
 /** Compiled modules of the readers: `@jsquash/jpeg` (mozjpeg_dec.wasm), `@jsquash/webp` (webp_dec.wasm), and `./lcms/lcms.wasm`. */
 export interface PictureModules {
