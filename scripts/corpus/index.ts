@@ -70,5 +70,5 @@ for (const drawing of drawings) {
 }
 const lines = drawings.map(({ path }) => record.lines.get(path)).filter((line) => line !== undefined);
 console.log(summary(lines, drawings.length));
-if (asked.sheet) await hardestSheet(lines, asked.sheet);
+if (asked.sheet) hardestSheet(lines, asked.sheet);
 process.exit(lines.some((line) => failuresOf(line).length > 0) ? 1 : 0);

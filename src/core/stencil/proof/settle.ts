@@ -13,23 +13,26 @@ import { along, areaOf, hairsOf, overlapping, near, needsJoining, joints, points
 import { speckMm2 } from './widths.ts';
 import type { Thin } from './windows.ts';
 
-/** At most so many rounds, the first of which widen openings too; fewer for long outlines (points looked at in all rounds), so that none takes more than a few seconds. */
+/**
+ * At most so many rounds, the first of which widen openings too; and so much work in all of them, so that none takes more than a few
+ * seconds. Most that were given up after half as much came to their end within it.
+ */
 const mostRounds = 20,
   roundsOfBoth = 7,
   leastRounds = 3,
-  mostPoints = 32_000;
+  mendingEffort = 100_000;
 /** Pixels of windows, and of the raster for bridges, that take as long as one point of an outline looked at. */
 const pixelsAPoint = 250;
 /** It ends when the faults have not become fewer for so many rounds. */
 const patience = 4;
 /** So many left after the first rounds are not mended one by one; so many after all of them do not come to an end by closing. */
-const hopelessFaults = 100,
+const hopelessFaults = 300,
   mostYielding = 24;
 const mostHairRounds = 2,
   mostDropRounds = 6;
-/** Then openings close where they can't be cut, however large each is: at most so many rounds, of so many points in all. */
+/** Then openings close where they can't be cut, however large each is: at most so many rounds, and so much more work. */
 const yieldingRounds = 12,
-  yieldingPoints = 24_000;
+  yieldingEffort = 25_000;
 /** So much of their surroundings closes with openings late on. */
 const lateMm = 0.2;
 /** What lies beside one another by less than this too little is not in each other's way. */
@@ -161,10 +164,11 @@ class Mending {
 
   done(): Settled {
     const mended = this.inRounds(
-      (points, since, faults) =>
+      (since, faults) =>
         !(this.rounds > leastRounds && faults > this.mostFaults) &&
-        ((this.rounds < leastRounds && points < 2 * mostPoints) ||
-          (this.rounds < mostRounds && points < mostPoints && this.rounds - since < patience)),
+        this.rounds < mostRounds &&
+        this.rounds - since < patience &&
+        this.effort() < mendingEffort,
     );
     const left = faultsOf(mended);
     if (left === 0 || left > Math.min(this.mostFaults, mostYielding)) return this.settled(mended);
@@ -175,9 +179,8 @@ class Mending {
     };
     this.yielding = true;
     const from = this.rounds;
-    const yielded = this.inRounds(
-      (points) => this.rounds - from < yieldingRounds && points < (this.mostFaults === Infinity ? 2 : 1) * yieldingPoints,
-    );
+    const most = this.effort() + (this.mostFaults === Infinity ? 2 : 1) * yieldingEffort;
+    const yielded = this.inRounds(() => this.rounds - from < yieldingRounds && this.effort() < most);
     if (faultsOf(yielded) === 0) return this.settled(yielded);
     this.paper = before.paper;
     [this.strips, this.thickened, this.widened, this.dropped, this.closed].forEach((list, i) => list.splice(before.kept[i]));
@@ -185,10 +188,9 @@ class Mending {
   }
 
   /** Rounds until nothing is wrong, nothing more can be done, or it no longer `goesOn`: the last look. */
-  private inRounds(goesOn: (points: number, fewestAt: number, faults: number) => boolean): Judged {
+  private inRounds(goesOn: (fewestAt: number, faults: number) => boolean): Judged {
     let fewest = Infinity,
-      fewestAt = this.rounds,
-      points = 0;
+      fewestAt = this.rounds;
     for (;;) {
       const seen = lookAt(this.paper, this.sheet, this.request.material, this.looks);
       const faults = faultsOf(seen);
@@ -197,9 +199,8 @@ class Mending {
         fewest = faults;
         fewestAt = this.rounds;
       }
-      points += pointsOf(this.paper);
       this.points += pointsOf(this.paper);
-      const more = goesOn(points, fewestAt, faults) && this.effort() < (this.request.mostEffort ?? Infinity);
+      const more = goesOn(fewestAt, faults) && this.effort() < (this.request.mostEffort ?? Infinity);
       this.rounds++;
       if (!more || !this.mended(seen)) return seen;
     }
