@@ -22,8 +22,7 @@ export function summary(lines: readonly Line[], asked: number): string {
   const whole = sides.filter((s) => s.holds).length;
   const out = [
     `${lines.length} of ${asked} drawings: ${ended.filter((d) => !d.refused).length} worked; ${whole} of ${sides.length} stencils hold (refused ${(
-      (100 * (sides.length - whole)) /
-      Math.max(1, sides.length)
+      (100 * (sides.length - whole)) / Math.max(1, sides.length)
     ).toFixed(2)} %), ${ended.reduce((sum, d) => sum + d.mended, 0)} of them after mending; false ${ended.filter((d) => d.lie).length}, ` +
       `crashed ${lines.filter((l) => l.crash !== undefined).length}, not ended ${lines.filter((l) => !l.judged && l.crash === undefined).length}`,
   ];
@@ -51,7 +50,9 @@ export function summary(lines: readonly Line[], asked: number): string {
       `slowest: ${slow
         .slice(0, 5)
         .map((s) => `${s.name} ${s.side} ${seconds(s.ms)}`)
-        .join(', ')}; median ${slow[slow.length >> 1].ms.toFixed(0)} ms; reading at most ${seconds(Math.max(...ended.map((d) => d.readMs)))}`,
+        .join(
+          ', ',
+        )}; median ${slow[slow.length >> 1].ms.toFixed(0)} ms; reading at most ${seconds(Math.max(...ended.map((d) => d.readMs)))}`,
     );
   const refusals = sides.filter((s) => !s.holds).sort((a, b) => b.ms + b.waysMs - a.ms - a.waysMs);
   if (refusals.length > 0)

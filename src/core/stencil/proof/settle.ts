@@ -35,6 +35,8 @@ const yieldingRounds = 12,
   yieldingEffort = 25_000;
 /** So much of their surroundings closes with openings late on. */
 const lateMm = 0.2;
+/** Rounding moves an outline beside a change by some microns. */
+const changeMm = 0.1;
 /** What lies beside one another by less than this too little is not in each other's way. */
 const seamMm = 0.02;
 /** So many times an opening is widened in one place; where paper has grown into it again, or late, it closes. */
@@ -125,8 +127,6 @@ class Mending {
   /** Where paper grew to one side only. */
   private readonly movedAt: PointMm[] = [];
   private readonly looks = new Looks();
-  /** So far from a change a look may come out another. */
-  private readonly reachMm: number;
   private readonly mostFaults: number;
 
   private readonly sheet: Box;
@@ -159,7 +159,6 @@ class Mending {
     this.mostFaults = [...(request.closings ?? []), ...(request.drops ?? [])].some((spot) => spot.withinMm !== undefined)
       ? Infinity
       : hopelessFaults;
-    this.reachMm = 2 * Math.max(this.bridgeMm, this.openingMm);
   }
 
   done(): Settled {
@@ -231,7 +230,7 @@ class Mending {
 
   /** Paper put in, then paper taken away. */
   private change(added: readonly Region[], taken: readonly Region[]): true {
-    const boxes = [...added, ...taken].filter((one) => one.rings.length > 0).map((one) => wider(regionBox(one), this.reachMm));
+    const boxes = [...added, ...taken].filter((one) => one.rings.length > 0).map((one) => wider(regionBox(one), changeMm));
     this.looks.touch(boxes);
     if (added.length > 0) this.paper = unite([this.paper, unite(added)]);
     if (taken.length > 0) this.paper = takeAway(this.paper, unite(taken));
