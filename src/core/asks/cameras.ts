@@ -82,6 +82,21 @@ export function readCameras(text: string): readonly JobCamera[] | undefined {
   }
 }
 
+/** With the boards that were seen (as stored): each further photograph makes the lens better. */
+export interface KeptCamera extends JobCamera {
+  readonly seen: readonly BoardSeen[];
+}
+
+/** A camera with one more board, each photograph once. */
+export function withBoard(kept: readonly KeptCamera[], board: BoardSeen, taken: TakenWith): KeptCamera | undefined {
+  const stored = boardAsStored(board, taken),
+    [x, y] = stored.corners[0].at;
+  const before = kept.find((one) => isSame(one, whose({ ...taken, orientation: 1 }, stored)))?.seen ?? [];
+  const seen = [...before.filter(({ corners: [first] }) => first.at[0] !== x || first.at[1] !== y), stored];
+  const read = cameraFrom(seen, taken);
+  return read && { ...read.camera, seen };
+}
+
 export interface CameraRead {
   readonly camera: JobCamera;
   /** By how much the boards' corners lie off, pixels. */
@@ -111,7 +126,10 @@ export function withCamera<C extends JobCamera>(cameras: readonly C[], camera: C
 /** The same for a job, which carries its studio along. */
 export const jobWithCamera = (job: Job, camera: JobCamera): Job => ({ ...job, cameras: withCamera(job.cameras ?? [], camera) });
 
+export const withoutCamera = <C extends JobCamera>(cameras: readonly C[], camera: JobCamera): C[] =>
+  cameras.filter((one) => !isSame(one, camera));
+
 export function jobWithoutCamera(job: Job, camera: JobCamera): Job {
-  const cameras = (job.cameras ?? []).filter((one) => !isSame(one, camera));
+  const cameras = withoutCamera(job.cameras ?? [], camera);
   return { ...job, cameras: cameras.length > 0 ? cameras : undefined };
 }

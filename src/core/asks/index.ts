@@ -52,8 +52,11 @@ export {
   lensOfCamera,
   readCameras,
   sameCamera,
+  withBoard,
   withCamera,
+  withoutCamera,
   writeCameras,
   type CameraRead,
+  type KeptCamera,
 } from './cameras.ts';
 export { askPrintPhoto, withPrintPhoto, type PrintPhotoAnswer, type PrintPhotoAsk, type SeenOverlap } from './printed/print-photo.ts';

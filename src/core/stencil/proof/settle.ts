@@ -9,7 +9,8 @@ import type { Join } from './retrace.ts';
 import { aside } from '../raster/aside.ts';
 import { nearLine } from '../raster/lines.ts';
 import type { Certificate, PointMm, StencilRequest } from '../types.ts';
-import { along, areaOf, hairsOf, overlapping, near, needsJoining, joints, pointsOf, wider } from './mend-shapes.ts';
+import { along, areaOf, hairsOf, overlapping, near, needsJoining, joints, wider } from './mend-shapes.ts';
+import { pointsOf } from '../raster/rings.ts';
 import { speckMm2 } from './widths.ts';
 import type { Thin } from './windows.ts';
 
