@@ -8,9 +8,10 @@ import { clearOf } from '../bridges/hidden.ts';
 import type { Join } from './retrace.ts';
 import { aside } from '../raster/aside.ts';
 import { nearLine } from '../raster/lines.ts';
-import type { Certificate, PointMm, StencilRequest } from '../types.ts';
+import type { PointMm, StencilRequest } from '../types.ts';
 import { along, areaOf, hairsOf, overlapping, near, needsJoining, joints, wider } from './mend-shapes.ts';
 import { pointsOf } from '../raster/rings.ts';
+import type { Settled } from './settled.ts';
 import { speckMm2 } from './widths.ts';
 import type { Thin } from './windows.ts';
 
@@ -51,24 +52,6 @@ const leastLossMm2 = 6,
   yieldingLossShare = 0.2;
 /** Where hairlines make up more of what prints than this, the drawing is made of fine lines. */
 const fineShare = 0.25;
-
-export interface Settled {
-  readonly paper: Region;
-  readonly strips: readonly Strip[];
-  readonly thickened: readonly PointMm[];
-  readonly widened: readonly PointMm[];
-  /** Hairlines of paper left out, and openings closed because no knife can cut them. */
-  readonly dropped: readonly Region[];
-  readonly closed: readonly Region[];
-  /** Openings that stand in the way of the proof and are too large to be closed unasked. */
-  readonly inTheWay: readonly Thin[];
-  /** Paper too thin at first sight, hairlines aside. */
-  readonly slender: readonly Thin[];
-  readonly certificate: Certificate;
-  /** As of a stencil. */
-  readonly effort: number;
-  readonly joins: readonly Join[];
-}
 
 /**
  * Bridges and mends in rounds until the outline passes, or until further rounds leave no fewer faults.
@@ -192,18 +175,27 @@ class Mending {
     let fewest = Infinity,
       fewestAt = this.rounds;
     for (;;) {
-      const seen = lookAt(this.paper, this.sheet, this.request.material, this.looks);
-      const faults = faultsOf(seen);
+      let seen = this.look(),
+        faults = faultsOf(seen);
+      // Tiles may differ by some microns: what they pass is looked at as a whole, and from then on all is.
+      if (faults === 0 && this.looks.asWhole()) {
+        seen = this.look();
+        faults = faultsOf(seen);
+      }
       // What is joined anew has other faults: counted from there.
       if (faults < fewest || this.joinedAt === this.rounds - 1) {
         fewest = faults;
         fewestAt = this.rounds;
       }
-      this.points += pointsOf(this.paper);
       const more = goesOn(fewestAt, faults) && this.effort() < (this.request.mostEffort ?? Infinity);
       this.rounds++;
       if (!more || !this.mended(seen)) return seen;
     }
+  }
+
+  private look(): Judged {
+    this.points += pointsOf(this.paper);
+    return lookAt(this.paper, this.sheet, this.request.material, this.looks);
   }
 
   /** Work so far. */

@@ -41,7 +41,7 @@ export function widthsOf(region: Region, leastMm: number, longTapers: boolean, s
   const found = whole.filter((part) => regionArea(part) >= speckMm2);
   const rings = boxedRings(region);
   const r = leastMm / 2 - slackMm;
-  const long = seen !== undefined && pointsOf(region) > manyPoints;
+  const long = seen?.whole === false && pointsOf(region) > manyPoints;
   const broadAndRest = long ? [openedInTiles(region, regionBox(region), r, seen)] : groups(whole).map((group) => opened(group, r));
   const core: Region = { rings: broadAndRest.flatMap((o) => o.core.rings) };
   const cores = broadAndRest.flatMap((o) => pieces(o.core));

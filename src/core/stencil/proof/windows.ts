@@ -134,6 +134,12 @@ export class Seen implements KnownTiles {
   private worn = new Map<string, { readonly around: Box; readonly thin: Thin[] }>();
   private changed: Box[] = [];
   private readonly tiles = new Map<string, Opened>();
+  /** From now on the shape is looked at as a whole: what tiles have passed is not passed yet. */
+  whole = false;
+  get usedTiles(): boolean {
+    return this.tiles.size > 0;
+  }
+
   /** Pixels looked at anew, in all looks. */
   pixels = 0;
 
