@@ -1,4 +1,4 @@
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -25,6 +25,7 @@ import { plan } from '../../src/core/plan/index.ts';
 import { smallJob } from '../../src/packet/packet-jobs.ts';
 import { asWritten } from '../../src/words/index.ts';
 import { calling } from '../command.ts';
+import { withExif } from '../exif.ts';
 import { refusedBy } from '../said.ts';
 
 // Real photographs: see data/checked-board/README.md for their source. Squares of 25 mm, nine by six inner corners.
@@ -111,10 +112,28 @@ test('at the command: the board to print, and a lens from two photographs', asyn
     const read = await calling(['lens', ...photos, '--out', file('lens.json')]);
     expect([read.code, read.err]).toEqual([0, '']);
     expect(read.out).toContain('three and more');
-    const { lens } = JSON.parse(readFileSync(file('lens.json'), 'utf8')) as { lens: { bend: number } };
+    const [lens] = (JSON.parse(readFileSync(file('lens.json'), 'utf8')) as { cameras: { bend: number }[] }).cameras;
     expect(lens.bend).toBeGreaterThan(0.14);
     expect(lens.bend).toBeLessThan(0.17);
     expect((await calling(['lens', '--board', 'a5', '--out', file('no.pdf')])).code).toBe(1);
+    // With the camera's name in the photographs, the job keeps the lens, and knows the camera again.
+    const named = (name: string, model: string): string => {
+      const path = file(`${model}-${name}.jpg`);
+      writeFileSync(
+        path,
+        withExif(readFileSync(new URL(`./data/checked-board/left${name}.jpg`, import.meta.url)), { make: 'Maker', model }),
+      );
+      return path;
+    };
+    const job = ['--with', 'examples/first-print', '--out', file('job')];
+    const kept = await calling(['lens', named('14', 'Box One'), named('12', 'Box Two'), ...job]);
+    expect([kept.code, kept.err]).toEqual([0, expect.stringContaining('another camera')]);
+    expect(kept.out).toContain('Maker Box One');
+    const { cameras } = JSON.parse(readFileSync(join(file('job'), 'job.json'), 'utf8')) as { cameras: { bend: number; boards: number }[] };
+    expect(cameras).toHaveLength(1);
+    expect([cameras[0].boards, cameras[0].bend]).toEqual([1, expect.closeTo(lens.bend, 1)]);
+    const traced = await calling(['trace', named('02', 'Box One'), '--board', '25', '--with', file('job'), '--out', file('02.svg')]);
+    expect(traced.out).toContain('Maker Box One');
     // The board fits both papers with room to hold it.
     const { columns, rows, squareMm } = boardSquares;
     expect(columns * squareMm).toBeLessThanOrEqual(210 - 30);

@@ -3,6 +3,7 @@ import { figure, length, name as asName, say, time, type Saying } from '../../wo
 import { sayUses } from '../../packet/index.ts';
 import { knifeLength, sayHere, tellHere } from '../reader.ts';
 import { pointAt, sayCost, sayIslands } from './say-islands.ts';
+import { sayMends } from './say-mends.ts';
 
 type Layer = Plan['layers'][number];
 
@@ -47,6 +48,7 @@ export function sayStencil(plan: Plan, layer: Layer): string[] {
       const values = { id: asName(b.id), at: pointAt(b.from), cost };
       return `  ${tellHere(b.pinned ? say('answers.bridgePinned', values) : say('answers.bridgeAt', values))}`;
     }),
+    ...sayMends(layer.stencil).map((line) => `  ${tellHere(line)}`),
     ...sayIslands(layer.stencil).map((line) => `  ${tellHere(line)}`),
   ];
 }

@@ -43,4 +43,20 @@ export {
   type WedgeRead,
 } from './wedge.ts';
 export { askExposure, readRows, withExposure, type ExposureAnswer } from './exposure.ts';
+export {
+  boardAsStored,
+  cameraFrom,
+  cameraOf,
+  jobWithCamera,
+  jobWithoutCamera,
+  lensOfCamera,
+  readCameras,
+  sameCamera,
+  withBoard,
+  withCamera,
+  withoutCamera,
+  writeCameras,
+  type CameraRead,
+  type KeptCamera,
+} from './cameras.ts';
 export { askPrintPhoto, withPrintPhoto, type PrintPhotoAnswer, type PrintPhotoAsk, type SeenOverlap } from './printed/print-photo.ts';

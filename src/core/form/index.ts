@@ -1,7 +1,7 @@
 /** Shapes to be cut: reading them, placing them, combining them, turning them into pixels. */
 export { boxHolds, emptyRegion, rectangle, regionArea, regionBox, regionPerimeter, ringArea, ringHolds } from './region.ts';
 export type { Box, Region } from './region.ts';
-export { boxRegion, common, nearBox, offsetRegion, parts, simplify, strip, takeAway, tidy, unite } from './polygons.ts';
+export { boxCutter, boxRegion, common, nearBox, offsetRegion, parts, simplify, strip, takeAway, tidy, unite } from './polygons.ts';
 export type { Join } from './polygons.ts';
 export { rasterize, rasterizeInto } from './raster.ts';
 export type { Grid } from './raster.ts';

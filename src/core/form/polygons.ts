@@ -120,14 +120,41 @@ export function cutToBox(region: Region, box: Box): Region {
 
 /** A tidy region cut off at the sides of a box, quickly: its rings may run along those sides more than once. To look at, not to keep. */
 export function nearBox(region: Region, box: Box): Region {
-  const sides = {
-    left: Math.round(box.minX * perMm),
-    top: Math.round(box.minY * perMm),
-    right: Math.round(box.maxX * perMm),
-    bottom: Math.round(box.maxY * perMm),
-  };
-  return fromMicrons(Clipper.rectClip(sides, toMicrons(region)));
+  return fromMicrons(Clipper.rectClip(sidesOf(box), toMicrons(region)));
 }
+
+/** The same for many boxes of one region. */
+export function boxCutter(region: Region): (box: Box) => Region {
+  const paths = toMicrons(region).map((path) => {
+    let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
+    for (const { x, y } of path) {
+      left = Math.min(left, x);
+      top = Math.min(top, y);
+      right = Math.max(right, x);
+      bottom = Math.max(bottom, y);
+    }
+    return { path, left, top, right, bottom };
+  });
+  return (box) => {
+    const sides = sidesOf(box);
+    const near = paths.filter((p) => p.left <= sides.right && p.right >= sides.left && p.top <= sides.bottom && p.bottom >= sides.top);
+    return near.length > 0
+      ? fromMicrons(
+          Clipper.rectClip(
+            sides,
+            near.map(({ path }) => path),
+          ),
+        )
+      : emptyRegion;
+  };
+}
+
+const sidesOf = (box: Box): { left: number; top: number; right: number; bottom: number } => ({
+  left: Math.round(box.minX * perMm),
+  top: Math.round(box.minY * perMm),
+  right: Math.round(box.maxX * perMm),
+  bottom: Math.round(box.maxY * perMm),
+});
 
 /** What `from` covers and `away` does not. */
 export function takeAway(from: Region, away: Region): Region {

@@ -18,6 +18,7 @@ export { scaledLab, scaledSrgb, type Crop } from './scale.ts';
 export { pictureRgb } from './screen.ts';
 export { findFaces, prepareFaces } from './faces/find-faces.ts';
 export type { Face, FacePart } from './faces/landmarks.ts';
+export { takenWith, type TakenWith } from './taken.ts';
 
 /** Compiled modules of the readers: `@jsquash/jpeg` (mozjpeg_dec.wasm), `@jsquash/webp` (webp_dec.wasm), and `./lcms/lcms.wasm`. */
 export interface PictureModules {

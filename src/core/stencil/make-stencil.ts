@@ -18,7 +18,7 @@ import { covers, isSheetRing } from './raster/rings.ts';
 import { follows, keepTrace, tracesOf } from './proof/retrace.ts';
 import { beside } from './proof/mend-shapes.ts';
 import { settle, spareMm, stripsFor } from './proof/settle.ts';
-import type { Settled } from './proof/settle.ts';
+import type { Settled } from './proof/settled.ts';
 import type { InTheWay, Island, LoosePiece, Spot, Stencil, StencilRequest } from './types.ts';
 
 /** Rings smaller than this come from rounding, not from a drawing. */
@@ -132,16 +132,17 @@ function asDrawn(request: StencilRequest): AsDrawn {
   const drawn = request.side === 'window' ? common(shape, aperture) : takeAway(aperture, shape);
   const { material, drops = [], closings = [] } = request;
   const sheet = enough(request.sheet, regionBox(aperture), material.leastBridgeMm);
-  const given = withoutCrumbs(coarser(drawn, material, drops, closings));
+  const given = withoutCrumbs(drawn);
+  // Fine lines become broad before what is too fine goes: else all of them would.
+  const fineOf = (lines: Region, limits: Limits): FineLines | null => fineLines(lines, sheet, limits);
+  const without = (region: Region): Region => withoutCrumbs(coarser(region, material, drops, closings));
   if (request.side === 'window') {
-    const fine = fineLines(given, sheet, material);
-    return { aperture, sheet, drawn, openings: fine?.openings ?? given, fine };
+    const fine = fineOf(given, material);
+    return { aperture, sheet, drawn, openings: without(fine?.openings ?? given), fine };
   }
   // Of a piece the lines are paper: they become as broad as a bridge.
-  const lines = takeAway(aperture, given);
-  const fine = fineLines(lines, sheet, { leastBridgeMm: material.leastOpeningMm, leastOpeningMm: material.leastBridgeMm });
-  const openings = fine ? withoutCrumbs(takeAway(aperture, fine.openings)) : given;
-  return { aperture, sheet, drawn, openings, fine };
+  const fine = fineOf(takeAway(aperture, given), { leastBridgeMm: material.leastOpeningMm, leastOpeningMm: material.leastBridgeMm });
+  return { aperture, sheet, drawn, openings: without(fine ? takeAway(aperture, fine.openings) : given), fine };
 }
 
 /** Outlines of more points than this say more than a knife can follow: less than a hundredth of a millimetre goes. */

@@ -100,8 +100,8 @@ export interface Mend {
   /** Middle of its box. */
   readonly at: PointMm;
   readonly areaMm2: number;
-  /** Mean ΔE over its area. */
-  readonly costDeltaE: number;
+  /** Mean ΔE over its area; left out while the layer has no ink. */
+  readonly costDeltaE?: number;
 }
 
 /** An opening that no knife can cut as it is, and too large to be closed unasked; or a detail of paper beside it. */
@@ -205,7 +205,7 @@ export interface Stencil {
   readonly islands: readonly Island[];
   readonly bridges: readonly Bridge[];
   readonly loosePieces: readonly LoosePiece[];
-  /** Dearest first. Put in by the Plan where the layer has an ink and something was mended. */
+  /** Dearest first, or largest while the layer has no ink. Put in by the Plan where something was mended. */
   readonly mends?: readonly Mend[];
   /** Closed knife paths; the sheet's own border is not among them. */
   readonly cutLines: Region;

@@ -1,5 +1,6 @@
 import type {
   ByColour,
+  KeptCamera,
   LinesAnswer,
   LinesQuestion,
   PrintPhotoAnswer,
@@ -9,9 +10,9 @@ import type {
   WedgeRead,
 } from '../../core/asks/index.ts';
 import type { Illuminant } from '../../core/colour/index.ts';
-import type { BoardSeen, DrawingReading, KeptLens } from '../../core/form/index.ts';
+import type { DrawingReading } from '../../core/form/index.ts';
 import type { TonePatch } from '../../core/halftone/index.ts';
-import type { Job } from '../../core/job/index.ts';
+import type { Job, JobCamera } from '../../core/job/index.ts';
 import type { Drawn, Plan, PlannedLayer, PlannedPaper } from '../../core/plan/index.ts';
 import type { Codes } from '../../core/print/index.ts';
 import type { Problem } from '../../core/problem.ts';
@@ -84,12 +85,15 @@ export interface Questions extends InkQuestions {
   readonly trace: { ask: TraceAsk; answer: TraceAnswer };
   /** The printed sheet in a photograph, squared up and read; `bytes` with the first question about it only. */
   readonly printPhoto: {
-    ask: Pick<PrintPhotoAsk, 'paperId' | 'corners' | 'of' | 'lens'> & {
+    ask: Pick<PrintPhotoAsk, 'paperId' | 'corners' | 'of'> & {
       readonly id: number;
       readonly name: string;
       readonly bytes?: Uint8Array;
+      /** Whose lenses are kept. */
+      readonly cameras: readonly JobCamera[];
     };
-    answer: PrintPhotoAnswer & { readonly widthPx: number; readonly heightPx: number };
+    /** `camera`: whose lens was taken out. */
+    answer: PrintPhotoAnswer & { readonly widthPx: number; readonly heightPx: number; readonly camera: JobCamera | null };
   };
   /** The checked board that a lens is read from, as a PDF. */
   readonly lensBoard: { ask: { readonly page: 'a4' | 'letter'; readonly language?: string }; answer: Uint8Array };
@@ -193,10 +197,10 @@ export interface TraceAsk {
   readonly openings?: boolean;
   /** Things that touch by no more than this are kept apart. */
   readonly apartMm?: number;
-  /** Of the camera, kept from a photograph of a checked board. */
-  readonly lens?: KeptLens;
-  /** Of a board: those seen in earlier photographs, so that the lens is that of all. */
-  readonly boards?: readonly BoardSeen[];
+  /** Cameras whose lens is known: that of the one that took this is taken out. */
+  readonly cameras?: readonly JobCamera[];
+  /** Of a board: what was seen with this camera before, so that the lens is that of all. */
+  readonly kept?: readonly KeptCamera[];
   readonly darkShare?: number;
   readonly smoothMm?: number;
   readonly leastMm2?: number;
@@ -213,9 +217,10 @@ export interface TraceAnswer {
     /** It has openings, which may be what is wanted. */
     readonly hasOpenings: boolean;
   } | null;
-  /** The lens as a checked board showed it, with those of earlier photographs; to be kept. */
-  readonly lens?: KeptLens;
-  readonly boards?: readonly BoardSeen[];
+  /** The camera whose lens was taken out. */
+  readonly camera?: JobCamera;
+  /** The camera as a checked board showed it, with those of earlier photographs; to be kept. */
+  readonly read?: KeptCamera;
   readonly problems: readonly Problem[];
 }
 export interface DrawingReadings {

@@ -5,12 +5,10 @@ import {
   fileStem,
   freshId,
   freshName,
-  checkJob,
   currentSchemaVersion,
   madeKinds,
   parseJob,
   usualShape,
-  writeJob,
   type Job,
   type JobBundle,
   type JobForm,
@@ -29,7 +27,7 @@ import { printJson, sayHere, showHere } from '../../reader.ts';
 import { columns } from '../../say/table.ts';
 import { numberOf, textOf } from '../../say/words.ts';
 import { mustBeNew, writeNew } from '../../disk/write-file.ts';
-import { checkFree, writeWhole } from '../../disk/write-folder.ts';
+import { writeJobTo } from '../../disk/write-job.ts';
 
 export const form: Command = {
   name: 'form',
@@ -262,17 +260,6 @@ function writeByColour(bundle: JobBundle, open: OpenDrawing, drawing: string, ed
   for (const layer of next.layers.slice(job.layers.length)) console.log(`  ${layer.name}`);
   console.log(sayHere('inkAnswers.layersMade', { file: asName(out), n: next.layers.length - job.layers.length }));
   return 0;
-}
-
-function writeJobTo(out: string, made: JobBundle, replace: boolean): void {
-  checkFree(out, { kind: 'job', replace });
-  const errors = checkJob(made).filter((p) => p.severity === 'error');
-  if (errors.length > 0) throw new ProblemError(errors);
-  writeWhole(
-    out,
-    [...writeJob(made)].map(([path, bytes]) => ({ path, bytes })),
-    { kind: 'job', replace },
-  );
 }
 
 const nameOf = (path: string): string =>

@@ -1,11 +1,12 @@
 import { askPrintPhoto, photographOf, withPrintPhoto, type SeenOverlap } from '../../../core/asks/index.ts';
+import { takenWith } from '../../../core/image/index.ts';
 import type { Plan, PlannedPaper } from '../../../core/plan/index.ts';
 import { fail } from '../../../core/problem.ts';
 import { rgbPng } from '../../../packet/index.ts';
 import { deltaE, name as asName, say, type Saying } from '../../../words/index.ts';
 import type { Call } from '../../command.ts';
 import { fileAt, readFileBytes } from '../../disk/disk.ts';
-import { keptLensFrom } from '../../disk/lens-file.ts';
+import { lensKeptFor } from '../../disk/lens-file.ts';
 import { planOf, printProblems, takeJob } from '../../disk/load.ts';
 import { readPictureApart } from '../../disk/read-picture.ts';
 import { mustBeNew, writeNew } from '../../disk/write-file.ts';
@@ -14,6 +15,7 @@ import { printJson, sayHere } from '../../reader.ts';
 import { columns } from '../../say/table.ts';
 import { idsOf, labCells, labColumns, textOf } from '../../say/words.ts';
 import { jobFileAt, writeInPlace } from './done.ts';
+import { sayCamera } from './lens.ts';
 
 /** A photograph of the printed sheet against the print foreseen: `laydown photo PHOTO --print JOB`. */
 export async function tellPrintPhoto(call: Call, path: string, jobPath: string): Promise<number> {
@@ -25,13 +27,15 @@ export async function tellPrintPhoto(call: Call, path: string, jobPath: string):
   if (out !== undefined) mustBeNew(out, replace);
   const keepIn = call.options['keep'] === true ? jobFileAt(jobPath) : null;
   const typed = textOf(call.options['corners']);
-  const lens = textOf(call.options['lens']);
-  const picture = await readPictureApart(readFileBytes(path), path);
+  const bytes = readFileBytes(path);
+  const picture = await readPictureApart(bytes, path),
+    photo = photographOf(picture);
+  const { lens, camera } = lensKeptFor(textOf(call.options['lens']), bundle.job.cameras ?? [], takenWith(bytes), photo);
   const answer = askPrintPhoto(plan, {
-    photo: photographOf(picture),
+    photo,
     paperId: paper.id,
     ...(typed === undefined ? {} : { corners: cornersOf(typed, placeOf('--corners')) }),
-    ...(lens === undefined ? {} : { lens: keptLensFrom(lens) }),
+    ...(lens ? { lens } : {}),
     of: call.options['image'] === true ? 'image' : 'sheet',
     place: fileAt(path),
     ...(out === undefined ? {} : { longPx: 1200 }),
@@ -48,6 +52,7 @@ export async function tellPrintPhoto(call: Call, path: string, jobPath: string):
     printJson({ ...answer, squared: undefined });
     return answer.seen.length > 0 ? 0 : 1;
   }
+  if (camera) console.log(sayCamera(camera));
   tellSeen(plan, answer.seen);
   if (answer.suspect !== null) {
     const layer = plan.layers.find((l) => l.id === answer.suspect)?.name ?? answer.suspect;

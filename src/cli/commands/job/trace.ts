@@ -1,9 +1,9 @@
+import { boardAsStored, cameraFrom, writeCameras } from '../../../core/asks/index.ts';
 import {
+  boardSeen,
   mapRegion,
   openingsOf,
   pathData,
-  lensInShares,
-  lensOfShares,
   readBoard,
   regionBox,
   traceMask,
@@ -13,19 +13,21 @@ import {
   type Photo,
   type Traced,
 } from '../../../core/form/index.ts';
+import { takenWith, type TakenWith } from '../../../core/image/index.ts';
 import { fail } from '../../../core/problem.ts';
-import type { Picture } from '../../../core/separate/index.ts';
 import { figure, lengths, name as asName, say } from '../../../words/index.ts';
 import type { Command } from '../../command.ts';
 import { fileAt, readFileBytes } from '../../disk/disk.ts';
-import { keptLensFrom } from '../../disk/lens-file.ts';
+import { lensKeptFor } from '../../disk/lens-file.ts';
 import { option, replaceFile } from '../../say/help.ts';
-import { printProblems } from '../../disk/load.ts';
+import { printProblems, takeJob } from '../../disk/load.ts';
 import { placeOf } from '../../options.ts';
 import { sayHere } from '../../reader.ts';
 import { numberOf, textOf } from '../../say/words.ts';
 import { mustBeNew, writeNew } from '../../disk/write-file.ts';
+import { photoOf } from '../../disk/photo-of.ts';
 import { readPictureApart } from '../../disk/read-picture.ts';
+import { sayCamera } from './lens.ts';
 
 export const trace: Command = {
   name: 'trace',
@@ -38,6 +40,7 @@ export const trace: Command = {
     option('--mask MM', say('help.traceMask')),
     option('--board MM', say('help.traceBoard')),
     option('--lens', say('help.traceLens'), 'file'),
+    option('--with', say('help.traceWith'), 'job'),
     option('--keep-lens', say('help.traceKeepLens'), 'file'),
     option('--apart MM', say('help.traceApart')),
     option('--openings', say('help.traceOpenings')),
@@ -55,6 +58,7 @@ export const trace: Command = {
     openings: { type: 'boolean' },
     board: { type: 'string' },
     lens: { type: 'string' },
+    with: { type: 'string' },
     'keep-lens': { type: 'string' },
     apart: { type: 'string' },
     replace: { type: 'boolean' },
@@ -65,15 +69,18 @@ export const trace: Command = {
       replace = call.options['replace'] === true;
     const keepLens = textOf(call.options['keep-lens']);
     if (keepLens === undefined) mustBeNew(out, replace);
-    const photo = photoOf(await readPictureApart(readFileBytes(path), path));
+    const bytes = readFileBytes(path);
+    const photo = photoOf(await readPictureApart(bytes, path));
     if (keepLens !== undefined) {
-      const { lens, columns, rows, offPx } = readBoard(photo, path);
-      writeNew(keepLens, replace, () => `${JSON.stringify({ lens: lensInShares(lens, photo) }, null, 2)}\n`);
+      const { columns, rows, offPx } = readBoard(photo, path);
+      const taken = takenWith(bytes);
+      const { camera } = cameraFrom([boardAsStored(boardSeen(photo)!, taken)], taken)!;
+      writeNew(keepLens, replace, () => writeCameras([camera]));
       console.log(sayHere('inkAnswers.lensKept', { file: asName(keepLens), columns, rows, off: figure(offPx, 2) }));
       return 0;
     }
     const smoothMm = numberOf(call.options['smooth'], '--smooth', 0.2, 0, 5);
-    const found = traceAs(photo, call.options, smoothMm, path);
+    const found = traceAs(photo, takenWith(bytes), call.options, smoothMm, path);
     const traced = call.options['openings'] === true ? openingsIn(found, path) : found;
     printProblems(traced.problems);
     const width = traced.widthMm.toFixed(2),
@@ -99,14 +106,24 @@ function openingsIn(found: Traced, path: string): Traced {
   return { ...found, region, widthMm: box.maxX - box.minX, heightMm: box.maxY - box.minY };
 }
 
-function lensFrom(file: string | undefined, photo: Photo): { readonly lens?: Lens } {
-  return file === undefined ? {} : { lens: lensOfShares(keptLensFrom(file), photo)! };
+/** The camera's lens: of the file that was named, or of the job's cameras if one of them took this photograph. */
+function lensFrom(options: Parameters<Command['run']>[0]['options'], photo: Photo, taken: TakenWith): { readonly lens?: Lens } {
+  const job = textOf(options['with']);
+  const { lens, camera } = lensKeptFor(textOf(options['lens']), job === undefined ? [] : (takeJob(job).job.cameras ?? []), taken, photo);
+  if (job !== undefined && options['lens'] === undefined) console.log(camera ? sayCamera(camera) : sayHere('inkAnswers.noCameraKept'));
+  return lens ? { lens } : {};
 }
 
-function traceAs(photo: Photo, options: Parameters<Command['run']>[0]['options'], smoothMm: number, path: string): Traced {
+function traceAs(
+  photo: Photo,
+  taken: TakenWith,
+  options: Parameters<Command['run']>[0]['options'],
+  smoothMm: number,
+  path: string,
+): Traced {
   const apartMm = options['apart'] === undefined ? {} : { apartMm: numberOf(options['apart'], '--apart', 3, 0.2, 50) };
   const how = { smoothMm, ...apartMm };
-  const lens = lensFrom(textOf(options['lens']), photo);
+  const lens = options['scan'] === undefined && options['mask'] === undefined ? lensFrom(options, photo, taken) : {};
   if (options['board'] !== undefined)
     return tracePhoto(photo, { sheet: { squareMm: numberOf(options['board'], '--board', 25, 1, 500) }, ...lens, ...how }, path);
   if (options['scan'] !== undefined) return traceScan(photo, numberOf(options['scan'], '--scan', 300, 20, 10000), how, path);
@@ -128,20 +145,4 @@ function traceAs(photo: Photo, options: Parameters<Command['run']>[0]['options']
     { sheet: size ? { widthMm: number(size[1]), heightMm: number(size[2]) } : (sheet as 'a4' | 'letter'), corners, ...lens, ...how },
     path,
   );
-}
-
-/** Pixels as bytes; what is see-through is white, like the paper behind it. */
-export function photoOf({ width, height, pixels, coverage }: Picture): Photo {
-  const data = new Uint8Array(width * height * 3);
-  for (let i = 0; i < data.length; i++) {
-    const value =
-      pixels.kind === 'srgb8'
-        ? pixels.data[i]
-        : pixels.kind === 'srgb16'
-          ? pixels.data[i] >> 8
-          : Math.round(255 * Math.min(1, Math.cbrt(pixels.data[i] / 32768)));
-    const cover = coverage ? coverage[(i / 3) | 0] / 255 : 1;
-    data[i] = value * cover + 255 * (1 - cover);
-  }
-  return { width, height, channels: 3, data };
 }

@@ -104,6 +104,7 @@ function facts(plan: Plan, { id, side, cutId, stencil }: Layer): object {
       pinned,
     })),
     loosePieces: stencil.loosePieces.map(({ number, at, areaMm2, costDeltaE }) => ({ number, at, areaMm2, costDeltaE })),
+    mends: stencil.mends?.map(({ kind, at, areaMm2, costDeltaE }) => ({ kind, at, areaMm2, costDeltaE })),
     cut: plan.cuts.find((c) => c.id === cutId)?.uses,
     certificate: stencil.certificate,
     offers: stencil.offers?.map(({ kind, atMm, areaMm2, costDeltaE, change }) => ({ kind, atMm, areaMm2, costDeltaE, change })),

@@ -1,5 +1,5 @@
 import { deltaE00, type Lab } from '../../colour/index.ts';
-import { findCorners, lensMap, lensOfShares, type KeptLens } from '../../form/index.ts';
+import { findCorners, lensMap, type Lens } from '../../form/index.ts';
 import {
   readPhoto,
   squareUp,
@@ -29,7 +29,7 @@ export interface PrintPhotoAsk {
   /** Whose corners these are. */
   readonly of: 'image' | 'sheet';
   /** Of the camera, read from a checked board: what it bends is straightened. */
-  readonly lens?: KeptLens;
+  readonly lens?: Lens;
   /** Which photograph. */
   readonly place: Saying;
   /** Pixels along the longer side of the squared picture; left out: none is made. */
@@ -137,9 +137,8 @@ function suspectOf(seen: readonly Pick<SeenOverlap, 'layers' | 'deltaE'>[]): str
 type OnPhoto = (xMm: number, yMm: number) => Point;
 
 /** Plane to plane, and from there as the lens shows it. */
-function onPhotoOf(plan: PlanSeen, { of, paperId, place, lens: kept, photo }: PrintPhotoAsk, corners: readonly Point[]): OnPhoto {
+function onPhotoOf(plan: PlanSeen, { of, paperId, place, lens }: PrintPhotoAsk, corners: readonly Point[]): OnPhoto {
   const printed = cornersOf(plan, of === 'sheet' ? marginsOf(plan, paperId) : [0, 0, 0, 0]);
-  const lens = lensOfShares(kept, photo);
   const through = lens && lensMap(lens);
   const straight = through ? corners.map((corner) => through.straighten(corner)) : corners;
   const map = corners.length === 4 && spansASheet(corners) ? homography(printed, straight) : null;

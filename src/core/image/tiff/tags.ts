@@ -1,5 +1,5 @@
-/** Bytes of one number of each kind of field (TIFF 6.0, section 2): BYTE, ASCII, SHORT, LONG, and those that only Exif writes. */
-const sizeOf: Readonly<Record<number, 1 | 2 | 4 | undefined>> = { 1: 1, 2: 1, 3: 2, 4: 4, 6: 1, 7: 1, 13: 4 };
+/** Bytes of one number of each kind of field (TIFF 6.0, section 2): BYTE, ASCII, SHORT, LONG, RATIONAL, and those that only Exif writes. */
+const sizeOf: Readonly<Record<number, 1 | 2 | 4 | 8 | undefined>> = { 1: 1, 2: 1, 3: 2, 4: 4, 5: 8, 6: 1, 7: 1, 13: 4 };
 const entryBytes = 12;
 /** Pictures in one file that are looked through for the first with a size. */
 const mostDirectories = 64;
@@ -38,8 +38,17 @@ export function* directoriesOf(b: Uint8Array): Generator<Directory> {
   }
 }
 
+/** A directory that another one points to. */
+export function directoryWithin(b: Uint8Array, at: number): Directory | undefined {
+  if (at < 8 || at + 2 > b.length) return undefined;
+  const little = b[0] === 0x49,
+    view = new DataView(b.buffer, b.byteOffset, b.byteLength);
+  const count = view.getUint16(at, little);
+  return at + 2 + count * entryBytes > b.length ? undefined : directoryAt(view, b, at + 2, count, little);
+}
+
 function directoryAt(view: DataView, b: Uint8Array, from: number, count: number, little: boolean): Directory {
-  const field = (tag: number): { readonly at: number; readonly count: number; readonly size: 1 | 2 | 4 } | undefined | 'damaged' => {
+  const field = (tag: number): { readonly at: number; readonly count: number; readonly size: 1 | 2 | 4 | 8 } | undefined | 'damaged' => {
     for (let i = 0; i < count; i++) {
       const at = from + i * entryBytes;
       if (view.getUint16(at, little) !== tag) continue;
@@ -60,7 +69,13 @@ function directoryAt(view: DataView, b: Uint8Array, from: number, count: number,
       if (found.count > most) return 'damaged';
       const { at, size } = found;
       const one = (place: number): number =>
-        size === 1 ? b[place] : size === 2 ? view.getUint16(place, little) : view.getUint32(place, little);
+        size === 1
+          ? b[place]
+          : size === 2
+            ? view.getUint16(place, little)
+            : size === 4
+              ? view.getUint32(place, little)
+              : view.getUint32(place, little) / view.getUint32(place + 4, little);
       return Array.from({ length: found.count }, (_, i) => one(at + i * size));
     },
     bytes(tag) {

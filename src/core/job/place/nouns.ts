@@ -164,6 +164,19 @@ export const fields: Fields<Job> = {
       punchesMm: say('where.punches'),
     },
   },
+  cameras: {
+    noun: say('where.cameras'),
+    each: thing('camera', 'ofCamera'),
+    fields: {
+      name: 'name',
+      focalMm: 'focalLength',
+      aspect: 'aspect',
+      lensMiddle: 'lensMiddle',
+      bend: 'lensBend',
+      bendFar: 'lensBendFar',
+      boards: 'boardsSeen',
+    },
+  },
   forms: {
     noun: say('where.forms'),
     each: thing('form', 'ofForm'),

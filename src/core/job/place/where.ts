@@ -104,6 +104,7 @@ const leads: { readonly [K in Known<Job>]: Lead | null } = {
   stencilMarginMm: { station: 'forms', part: 'image' },
   materials: { station: 'stencils', part: 'material' },
   knife: { station: 'stencils', part: 'knife' },
+  cameras: { station: 'forms', part: 'form' },
   forms: { station: 'forms', part: 'form' },
   cuts: { station: 'forms', part: 'cut' },
   layers: { station: 'laydown' },

@@ -1,6 +1,7 @@
 import type { Format } from '../../faults.ts';
 import { z } from 'zod';
 import { plainLine, plainNote } from '../../plain-text.ts';
+import { CameraSchema } from './camera.ts';
 import { currentSchemaVersion, mostCopies, mostLayers, mostMarks, mostParts, mostPins, mostStrokePoints } from './limits.ts';
 
 export { currentSchemaVersion, mostCopies, mostLayers, mostMarks, mostStrokePoints };
@@ -599,6 +600,8 @@ export const JobSchema = z.looseObject({
   stencilMarginMm: z.number().min(0).max(500).default(40),
   materials: z.array(MaterialSchema).default([]),
   knife: KnifeSchema.optional(),
+  /** Cameras of the studio whose lens is known. */
+  cameras: z.array(CameraSchema).max(100).optional(),
   forms: z.array(FormSchema).default([]),
   cuts: z.array(CutSchema).default([]),
   layers: z.array(LayerSchema).default([]),
@@ -634,6 +637,7 @@ export type JobScreen = NonNullable<Job['screen']>;
 export type JobPotLog = Job['potLogs'][number];
 export type JobPicture = NonNullable<Job['picture']>;
 export type PictureMark = JobPicture['important'][number];
+export { CameraSchema, type JobCamera } from './camera.ts';
 export type JobMaterial = Job['materials'][number];
 
 /** A Job with its attachments (drawings, photographs, readings), by their path inside the job folder. */

@@ -51,6 +51,13 @@ export class Looks {
     return this.paper.pixels + this.openings.pixels;
   }
 
+  /** Was anything looked at tile by tile only? From now on nothing is. */
+  asWhole(): boolean {
+    const anew = !this.paper.whole && (this.paper.usedTiles || this.openings.usedTiles);
+    this.paper.whole = this.openings.whole = true;
+    return anew;
+  }
+
   /** Here the outline is another than at the last look. */
   touch(boxes: readonly Box[]): void {
     this.paper.touch(boxes);

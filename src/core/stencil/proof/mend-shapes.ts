@@ -13,8 +13,6 @@ export function along({ kind, line }: Pick<Thin, 'kind' | 'line'>, widthMm: numb
   return strip(trimmed(line, ends[0], ends[1]), widthMm, 'round');
 }
 
-export const pointsOf = (region: Region): number => region.rings.reduce((sum, ring) => sum + ring.length / 2, 0);
-
 export const areaOf = (regions: readonly Region[]): number => regions.reduce((sum, region) => sum + regionArea(region), 0);
 
 /** The regions of thin places, each once. */

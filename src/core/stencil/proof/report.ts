@@ -3,7 +3,7 @@ import type { Region } from '../../form/index.ts';
 import { problem } from '../../problem.ts';
 import type { Problem } from '../../problem.ts';
 import { lengths, say, type Saying } from '../../../words/say.ts';
-import type { Settled } from './settle.ts';
+import type { Settled } from './settled.ts';
 import type { Fault, PointMm } from '../types.ts';
 
 /** What was mended and what is left, as problems. */

@@ -8,30 +8,37 @@ import { clearOf } from '../bridges/hidden.ts';
 import type { Join } from './retrace.ts';
 import { aside } from '../raster/aside.ts';
 import { nearLine } from '../raster/lines.ts';
-import type { Certificate, PointMm, StencilRequest } from '../types.ts';
-import { along, areaOf, hairsOf, overlapping, near, needsJoining, joints, pointsOf, wider } from './mend-shapes.ts';
+import type { PointMm, StencilRequest } from '../types.ts';
+import { along, areaOf, hairsOf, overlapping, near, needsJoining, joints, wider } from './mend-shapes.ts';
+import { pointsOf } from '../raster/rings.ts';
+import type { Settled } from './settled.ts';
 import { speckMm2 } from './widths.ts';
 import type { Thin } from './windows.ts';
 
-/** At most so many rounds, the first of which widen openings too; fewer for long outlines (points looked at in all rounds), so that none takes more than a few seconds. */
+/**
+ * At most so many rounds, the first of which widen openings too; and so much work in all of them, so that none takes more than a few
+ * seconds. Most that were given up after half as much came to their end within it.
+ */
 const mostRounds = 20,
   roundsOfBoth = 7,
   leastRounds = 3,
-  mostPoints = 32_000;
+  mendingEffort = 100_000;
 /** Pixels of windows, and of the raster for bridges, that take as long as one point of an outline looked at. */
 const pixelsAPoint = 250;
 /** It ends when the faults have not become fewer for so many rounds. */
 const patience = 4;
 /** So many left after the first rounds are not mended one by one; so many after all of them do not come to an end by closing. */
-const hopelessFaults = 100,
+const hopelessFaults = 300,
   mostYielding = 24;
 const mostHairRounds = 2,
   mostDropRounds = 6;
-/** Then openings close where they can't be cut, however large each is: at most so many rounds, of so many points in all. */
+/** Then openings close where they can't be cut, however large each is: at most so many rounds, and so much more work. */
 const yieldingRounds = 12,
-  yieldingPoints = 24_000;
+  yieldingEffort = 25_000;
 /** So much of their surroundings closes with openings late on. */
 const lateMm = 0.2;
+/** Rounding moves an outline beside a change by some microns. */
+const changeMm = 0.1;
 /** What lies beside one another by less than this too little is not in each other's way. */
 const seamMm = 0.02;
 /** So many times an opening is widened in one place; where paper has grown into it again, or late, it closes. */
@@ -45,24 +52,6 @@ const leastLossMm2 = 6,
   yieldingLossShare = 0.2;
 /** Where hairlines make up more of what prints than this, the drawing is made of fine lines. */
 const fineShare = 0.25;
-
-export interface Settled {
-  readonly paper: Region;
-  readonly strips: readonly Strip[];
-  readonly thickened: readonly PointMm[];
-  readonly widened: readonly PointMm[];
-  /** Hairlines of paper left out, and openings closed because no knife can cut them. */
-  readonly dropped: readonly Region[];
-  readonly closed: readonly Region[];
-  /** Openings that stand in the way of the proof and are too large to be closed unasked. */
-  readonly inTheWay: readonly Thin[];
-  /** Paper too thin at first sight, hairlines aside. */
-  readonly slender: readonly Thin[];
-  readonly certificate: Certificate;
-  /** As of a stencil. */
-  readonly effort: number;
-  readonly joins: readonly Join[];
-}
 
 /**
  * Bridges and mends in rounds until the outline passes, or until further rounds leave no fewer faults.
@@ -122,8 +111,6 @@ class Mending {
   /** Where paper grew to one side only. */
   private readonly movedAt: PointMm[] = [];
   private readonly looks = new Looks();
-  /** So far from a change a look may come out another. */
-  private readonly reachMm: number;
   private readonly mostFaults: number;
 
   private readonly sheet: Box;
@@ -156,15 +143,15 @@ class Mending {
     this.mostFaults = [...(request.closings ?? []), ...(request.drops ?? [])].some((spot) => spot.withinMm !== undefined)
       ? Infinity
       : hopelessFaults;
-    this.reachMm = 2 * Math.max(this.bridgeMm, this.openingMm);
   }
 
   done(): Settled {
     const mended = this.inRounds(
-      (points, since, faults) =>
+      (since, faults) =>
         !(this.rounds > leastRounds && faults > this.mostFaults) &&
-        ((this.rounds < leastRounds && points < 2 * mostPoints) ||
-          (this.rounds < mostRounds && points < mostPoints && this.rounds - since < patience)),
+        this.rounds < mostRounds &&
+        this.rounds - since < patience &&
+        this.effort() < mendingEffort,
     );
     const left = faultsOf(mended);
     if (left === 0 || left > Math.min(this.mostFaults, mostYielding)) return this.settled(mended);
@@ -175,9 +162,8 @@ class Mending {
     };
     this.yielding = true;
     const from = this.rounds;
-    const yielded = this.inRounds(
-      (points) => this.rounds - from < yieldingRounds && points < (this.mostFaults === Infinity ? 2 : 1) * yieldingPoints,
-    );
+    const most = this.effort() + (this.mostFaults === Infinity ? 2 : 1) * yieldingEffort;
+    const yielded = this.inRounds(() => this.rounds - from < yieldingRounds && this.effort() < most);
     if (faultsOf(yielded) === 0) return this.settled(yielded);
     this.paper = before.paper;
     [this.strips, this.thickened, this.widened, this.dropped, this.closed].forEach((list, i) => list.splice(before.kept[i]));
@@ -185,24 +171,31 @@ class Mending {
   }
 
   /** Rounds until nothing is wrong, nothing more can be done, or it no longer `goesOn`: the last look. */
-  private inRounds(goesOn: (points: number, fewestAt: number, faults: number) => boolean): Judged {
+  private inRounds(goesOn: (fewestAt: number, faults: number) => boolean): Judged {
     let fewest = Infinity,
-      fewestAt = this.rounds,
-      points = 0;
+      fewestAt = this.rounds;
     for (;;) {
-      const seen = lookAt(this.paper, this.sheet, this.request.material, this.looks);
-      const faults = faultsOf(seen);
+      let seen = this.look(),
+        faults = faultsOf(seen);
+      // Tiles may differ by some microns: what they pass is looked at as a whole, and from then on all is.
+      if (faults === 0 && this.looks.asWhole()) {
+        seen = this.look();
+        faults = faultsOf(seen);
+      }
       // What is joined anew has other faults: counted from there.
       if (faults < fewest || this.joinedAt === this.rounds - 1) {
         fewest = faults;
         fewestAt = this.rounds;
       }
-      points += pointsOf(this.paper);
-      this.points += pointsOf(this.paper);
-      const more = goesOn(points, fewestAt, faults) && this.effort() < (this.request.mostEffort ?? Infinity);
+      const more = goesOn(fewestAt, faults) && this.effort() < (this.request.mostEffort ?? Infinity);
       this.rounds++;
       if (!more || !this.mended(seen)) return seen;
     }
+  }
+
+  private look(): Judged {
+    this.points += pointsOf(this.paper);
+    return lookAt(this.paper, this.sheet, this.request.material, this.looks);
   }
 
   /** Work so far. */
@@ -230,7 +223,7 @@ class Mending {
 
   /** Paper put in, then paper taken away. */
   private change(added: readonly Region[], taken: readonly Region[]): true {
-    const boxes = [...added, ...taken].filter((one) => one.rings.length > 0).map((one) => wider(regionBox(one), this.reachMm));
+    const boxes = [...added, ...taken].filter((one) => one.rings.length > 0).map((one) => wider(regionBox(one), changeMm));
     this.looks.touch(boxes);
     if (added.length > 0) this.paper = unite([this.paper, unite(added)]);
     if (taken.length > 0) this.paper = takeAway(this.paper, unite(taken));

@@ -1,10 +1,11 @@
-import { emptyRegion, offsetRegion, regionArea, regionBox, regionPerimeter, simplify, takeAway } from '../../form/index.ts';
+import { emptyRegion, offsetRegion, regionArea, regionBox, regionPerimeter } from '../../form/index.ts';
 import type { Box, Region } from '../../form/index.ts';
 import { clearOf, nearHoles } from '../bridges/hidden.ts';
 import { innerPoint } from '../raster/inner-point.ts';
 import { nearLine } from '../raster/lines.ts';
-import { covers, pieces } from '../raster/rings.ts';
+import { covers, pieces, pointsOf } from '../raster/rings.ts';
 import type { PointMm } from '../types.ts';
+import { opened, openedInTiles } from './opened.ts';
 import { wornApart } from './worn.ts';
 import { boxedRings, inBox, looked, meets, windows } from './windows.ts';
 import type { BoxedRing, Look, Rest, Seen, Thin } from './windows.ts';
@@ -26,9 +27,8 @@ export interface Widths {
 export const speckMm2 = 0.1;
 /** Microns in arcs and offsets: a width is proven to this. */
 const slackMm = 0.02;
-/** Points of an outline, and of a shrunk one, that lie no farther than this off the line without them are left out. */
-const outlineMm = 0.005;
-const coreMm = 0.003;
+/** So long an outline is looked at tile by tile while it is mended. */
+const manyPoints = 1200;
 /** Finer than any pixel here. */
 const unseenMm = 0.06;
 
@@ -41,14 +41,10 @@ export function widthsOf(region: Region, leastMm: number, longTapers: boolean, s
   const found = whole.filter((part) => regionArea(part) >= speckMm2);
   const rings = boxedRings(region);
   const r = leastMm / 2 - slackMm;
-  const opened = groups(whole).map((group) => {
-    // Outlines with every micron of a curve in them take several times as long to shrink and grow, and prove no more.
-    const outline = simplify(group, outlineMm);
-    const core = offsetRegion(outline, -r);
-    return { core, rest: takeAway(outline, offsetRegion(simplify(core, coreMm), r + 2 * coreMm)) };
-  });
-  const core: Region = { rings: opened.flatMap((o) => o.core.rings) };
-  const cores = opened.flatMap((o) => pieces(o.core));
+  const long = seen?.whole === false && pointsOf(region) > manyPoints;
+  const broadAndRest = long ? [openedInTiles(region, regionBox(region), r, seen)] : groups(whole).map((group) => opened(group, r));
+  const core: Region = { rings: broadAndRest.flatMap((o) => o.core.rings) };
+  const cores = broadAndRest.flatMap((o) => pieces(o.core));
   const coreRings = boxedRings(core);
   const boxes = found.map(regionBox);
   const partOfCore = cores.map((c) => {
@@ -57,7 +53,7 @@ export function widthsOf(region: Region, leastMm: number, longTapers: boolean, s
     return found.findIndex((part, i) => inBox(boxes[i], x, y) && covers(part, x, y));
   });
   const rests: Rest[] = [];
-  for (const rest of opened.flatMap((o) => pieces(o.rest))) {
+  for (const rest of broadAndRest.flatMap((o) => pieces(o.rest))) {
     const box = regionBox(rest);
     if (Math.hypot(box.maxX - box.minX, box.maxY - box.minY) >= 0.4 * leastMm) rests.push({ region: rest, box, used: false });
   }
@@ -82,14 +78,14 @@ export function widthsOf(region: Region, leastMm: number, longTapers: boolean, s
     thin.push(...windows(again, leastMm).flatMap((w) => looked(w, { ...look, strict: true })));
   }
   // What is finer than the raster may leave no trace on it.
-  const long = rests.filter((rest) => !rest.used && lengthOf(rest.box) >= 1 && broadness(rest.region) <= unseenMm);
+  const slivers = rests.filter((rest) => !rest.used && lengthOf(rest.box) >= 1 && broadness(rest.region) <= unseenMm);
   thin.push(
-    ...finer(long, unseenMm)
+    ...finer(slivers, unseenMm)
       .filter((rest) => standsOut(rest, coreRings, r))
       .map(unseen),
   );
   thin.push(...hidden(found, cores, thin, leastMm));
-  if (thin.length === 0) thin.push(...wornApart(rings, coreRings, rests, r, !longTapers));
+  if (thin.length === 0) thin.push(...wornApart(rings, coreRings, rests, r, !longTapers, seen));
   seen?.renew();
   return { parts: found, cores, partOfCore, thin };
 }

@@ -2,6 +2,7 @@ import { rasterize, regionBox } from '../../form/index.ts';
 import type { Box, Grid, Region } from '../../form/index.ts';
 import { smoothed } from '../raster/lines.ts';
 import { covers } from '../raster/rings.ts';
+import type { KnownTiles, Opened } from './opened.ts';
 import { longestPoint, longestTaper, surveyWidths } from './survey.ts';
 import type { ThinPlace } from './survey.ts';
 import type { PointMm } from '../types.ts';
@@ -127,15 +128,25 @@ interface SeenWindow {
 const boxKey = (b: Box): string => `${b.minX} ${b.minY} ${b.maxX} ${b.maxY}`;
 
 /** What was seen in the windows of a shape, and where it has changed since. */
-export class Seen {
+export class Seen implements KnownTiles {
   private before = new Map<string, SeenWindow>();
   private now = new Map<string, SeenWindow>();
+  private worn = new Map<string, { readonly around: Box; readonly thin: Thin[] }>();
   private changed: Box[] = [];
+  private readonly tiles = new Map<string, Opened>();
+  /** From now on the shape is looked at as a whole: what tiles have passed is not passed yet. */
+  whole = false;
+  get usedTiles(): boolean {
+    return this.tiles.size > 0;
+  }
+
   /** Pixels looked at anew, in all looks. */
   pixels = 0;
+
   /** Here the shape is another than at the last look. */
   touch(boxes: readonly Box[]): void {
     this.changed.push(...boxes);
+    for (const [key, { around }] of this.worn) if (boxes.some((changed) => meets(changed, around))) this.worn.delete(key);
   }
 
   recall(key: string, box: Box): SeenWindow | undefined {
@@ -145,6 +156,24 @@ export class Seen {
 
   keep(key: string, found: SeenWindow): void {
     this.now.set(key, found);
+  }
+
+  recallTile(key: string, around: Box): Opened | undefined {
+    return this.changed.every((c) => !meets(c, around)) ? this.tiles.get(key) : undefined;
+  }
+
+  keepTile(key: string, found: Opened): void {
+    this.tiles.set(key, found);
+  }
+
+  /** What came apart here when worn down; not asked at every look, so what has changed since is forgotten at once. */
+  recallWorn(box: Box): Thin[] | undefined {
+    return this.worn.get(boxKey(box))?.thin;
+  }
+
+  /** `around`: what it depends on. */
+  keepWorn(box: Box, around: Box, thin: Thin[]): void {
+    this.worn.set(boxKey(box), { around, thin });
   }
 
   /** After a look: what comes next is compared with it. */

@@ -3,7 +3,7 @@ import type { Box, Region } from '../../form/index.ts';
 import { pieces } from '../raster/rings.ts';
 import type { PointMm } from '../types.ts';
 import { meets } from './windows.ts';
-import type { BoxedRing, Rest, Thin } from './windows.ts';
+import type { BoxedRing, Rest, Seen, Thin } from './windows.ts';
 
 /** Half widths from the least down by this are tried, so many mm apart: any look at a tenth of a millimetre less lies between. */
 const bandMm = 0.09,
@@ -31,16 +31,24 @@ export function wornApart(
   rests: readonly Rest[],
   radiusMm: number,
   flat: boolean,
+  seen?: Seen,
 ): Thin[] {
   // Beyond a corner that is not slender less is left.
   const across = 1.95 * (radiusMm - bandMm);
   return rests
     .filter(({ box }) => Math.hypot(box.maxX - box.minX, box.maxY - box.minY) >= across)
-    .flatMap((rest) => apartAt(rest, rings, cores, radiusMm, flat));
+    .flatMap((rest) => {
+      const found = seen?.recallWorn(rest.box) ?? apartAt(rest, rings, cores, radiusMm, flat);
+      seen?.keepWorn(rest.box, wider(rest.box, reach(radiusMm)), found);
+      return found;
+    });
 }
 
+/** So far around a place its surroundings matter. */
+const reach = (radiusMm: number): number => 4 * radiusMm;
+
 function apartAt(rest: Rest, rings: readonly BoxedRing[], cores: readonly BoxedRing[], radiusMm: number, flat: boolean): Thin[] {
-  const box = wider(rest.box, 4 * radiusMm);
+  const box = wider(rest.box, reach(radiusMm));
   const outline = within(rings, box);
   const worn = (half: number): Region => offsetRegion(outline, -half);
   const least = worn(radiusMm - bandMm),

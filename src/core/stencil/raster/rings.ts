@@ -36,6 +36,8 @@ function mostlyWithin(hole: Float64Array, outer: Float64Array): boolean {
   return within >= 2;
 }
 
+export const pointsOf = (region: Region): number => region.rings.reduce((sum, ring) => sum + ring.length / 2, 0);
+
 /** Does the point lie in the region? By the crossings of a ray (even-odd). */
 export function covers(region: Region, x: number, y: number): boolean {
   let inside = false;

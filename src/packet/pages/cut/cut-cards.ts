@@ -1,5 +1,6 @@
 import { ratesOf } from '../../../core/plan/index.ts';
-import { length, longLength, say, sentences, type Saying } from '../../../words/index.ts';
+import type { Mend, PointMm } from '../../../core/stencil/index.ts';
+import { length, lengths, longLength, say, sentences, type Saying } from '../../../words/index.ts';
 import { sayUses } from '../../cut-uses.ts';
 import type { Page } from '../../pdf/page.ts';
 import { drawsWhole, pagesOfDrawing, placingMap, sharpCorners, whatShows } from './cut-drawing.ts';
@@ -144,7 +145,7 @@ function introduction(setting: Setting, frame: Frame): number {
 /** All that is said of one stencil. */
 function cardOf(setting: Setting, layer: PlannedLayer, firstPage: number, lastPage: number): Card {
   const { plan } = setting;
-  const { knife, certificate, sheet, bridges, islands, loosePieces } = layer.stencil;
+  const { knife, certificate, sheet, bridges, islands, loosePieces, mends = [] } = layer.stencil;
   const material = materialOf(plan, layer);
   const cut = plan.cuts.find((c) => c.id === layer.cutId);
   const use = cut?.uses.find((u) => u.layerId === layer.id);
@@ -163,6 +164,10 @@ function cardOf(setting: Setting, layer: PlannedLayer, firstPage: number, lastPa
   const dropped = islands.filter((i) => i.handled === 'dropped');
   if (bridges.length > 0) points.push(say('cutPages.bridgesAre', { what: whatShows(bridges) }));
   if (dropped.length > 0) points.push(say('cutPages.droppedAre', { what: whatShows(dropped) }));
+  for (const [kind, key] of changes) {
+    const some = mends.filter((mend) => mend.kind === kind);
+    if (some.length > 0) points.push(say(`cutPages.${key}`, { what: whatShows(some), largest: lengths(largestOf(some), ',', 0) }));
+  }
   for (const { acrossMm, atMm } of knife.punched) points.push(say('cutPages.punch', { n: atMm.length, across: length(acrossMm) }));
   if (loosePieces.length > 0) points.push(say('cutPages.numberPieces'));
   if (use?.keepForRun !== undefined)
@@ -184,6 +189,14 @@ function cardOf(setting: Setting, layer: PlannedLayer, firstPage: number, lastPa
   );
   return { layer, facts, points: points.map((one) => setting.tell(one)) };
 }
+
+const changes = [
+  ['broader', 'keptFree'],
+  ['wider', 'printsMore'],
+] as const;
+
+/** Where the largest of some places is. */
+const largestOf = (mends: readonly Mend[]): PointMm => mends.reduce((a, b) => (b.areaMm2 > a.areaMm2 ? b : a)).at;
 
 const proven = (material: ReturnType<typeof materialOf>): Saying =>
   material

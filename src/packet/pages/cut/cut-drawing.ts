@@ -134,7 +134,7 @@ export function whatShows(places: readonly { readonly areaMm2: number; readonly 
   return count > 0 ? say('cutPages.shows', { n: count, area: area(areaMm2), deltaE: deltaE(shown) }) : listed([places.length]);
 }
 
-/** The whole stencil small: pieces numbered, faults ringed, marks where they stand. */
+/** The whole stencil small: what prints other than drawn, pieces numbered, faults ringed, marks where they stand. */
 export function placingMap(
   setting: Setting,
   layer: PlannedLayer,
@@ -153,6 +153,13 @@ export function placingMap(
   const point = (px: number, py: number): [number, number] => [at.xMm + px * scale, at.yMm + py * scale];
   page.rect(x, y, w, h, { stroke: '#000000', lineMm: 0.3 });
   page.region(stencil.prints, at, { fill: '#dcdcdc', stroke: '#000000', lineMm: 0.2 }, 0.02);
+  for (const mend of stencil.mends ?? [])
+    page.region(
+      mend.region,
+      at,
+      mend.kind === 'wider' ? { fill: '#6e6e6e' } : { fill: '#ffffff', stroke: '#000000', lineMm: 0.12, dashMm: [0.4, 0.4] },
+      0.02,
+    );
   for (const mark of registerMarks(setting.plan.job.image, sheet)) {
     const [mx, my] = point(mark.x, mark.y);
     page.line(mx - 2, my, mx + 2, my, 0.15);

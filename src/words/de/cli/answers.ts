@@ -46,6 +46,10 @@ export const answers: Same<typeof en.answers> = {
 
   // cut
   stencilHolds: ({ layer, run, side, neck }) => `${layer}: Lauf ${run}, ${side}; hält nachweislich, keine Engstelle unter ${neck}`,
+  keptFree: ({ n, area, at }) =>
+    `gezeichnet, aber frei von Farbe, damit es hält: ${many(n, 'Stelle', 'Stellen')}, zusammen ${area}; ${n > 3 ? 'die auffälligsten bei' : 'bei'} ${at}`,
+  printsMore: ({ n, area, at }) =>
+    `nicht gezeichnet, druckt aber, damit es schneidbar ist: ${many(n, 'Stelle', 'Stellen')}, zusammen ${area}; ${n > 3 ? 'die auffälligsten bei' : 'bei'} ${at}`,
   stencilFalls: ({ layer, run, side, n }) => `${layer}: Lauf ${run}, ${side}; hält NICHT, ${many(n, 'Fehler', 'Fehler')}`,
   window: 'Fenster',
   piece: 'Stück',

@@ -256,16 +256,17 @@ export const help: Same<typeof en.help> = {
   formWidth: 'wahre Breite der Form',
   formWith: 'die Arbeit, zu der die Form kommt',
   formOut: 'was geschrieben wird: DATEI.svg oder der ORDNER einer Arbeit',
-  lensUsage: 'lens --board a4|letter --out DATEI.pdf, oder lens FOTO… --out DATEI.json [--replace]',
+  lensUsage: 'lens --board a4|letter --out DATEI.pdf, oder lens FOTO… [--with ARBEIT] --out DATEI.json|ORDNER [--replace]',
   lensSummary: 'druckt ein Schachbrett und liest aus Fotos davon das Objektiv einer Kamera',
   lensText:
-    'Einmal für eine Kamera: das Brett drucken, flach hinlegen, fünfmal oder öfter fotografieren (von vorn, von jeder Seite und bis in die Ecken des Bildes), mit dem Zoom, der benutzt wird. Die Datei bei trace mit --lens angeben.',
+    'Einmal für eine Kamera: das Brett drucken, flach hinlegen, fünfmal oder öfter fotografieren (von vorn, von jeder Seite und bis in die Ecken des Bildes), mit dem Zoom, der benutzt wird. Die Arbeit merkt das Objektiv dann mit dem Atelier, und trace --with erkennt die Kamera wieder; oder die Datei bei trace mit --lens angeben.',
   lensPhotos: 'Fotos des Bretts, alle von einer Kamera',
   lensBoard: 'schreibt das Brett selbst, für Papier dieser Größe: a4 oder letter',
+  lensWith: 'die Arbeit, zu der die Kamera kommt; --out ist dann der ORDNER der neuen Arbeit',
   lensOut: 'das Brett als PDF oder das gelesene Objektiv',
 
   traceUsage:
-    'trace FOTO --sheet FORMAT | --board MM | --scan PPI | --mask MM | --keep-lens DATEI [--out DATEI.svg] [--smooth MM] [--corners "x,y x,y x,y x,y"] [--lens DATEI] [--apart MM] [--openings] [--replace]',
+    'trace FOTO --sheet FORMAT | --board MM | --scan PPI | --mask MM | --keep-lens DATEI [--out DATEI.svg] [--smooth MM] [--corners "x,y x,y x,y x,y"] [--with ARBEIT] [--lens DATEI] [--apart MM] [--openings] [--replace]',
   traceSummary: 'zeichnet den Umriss eines wirklichen Dings, auf einem Bogen Papier fotografiert, in wahrer Größe',
   traceSheet:
     'das Papier, auf dem es liegt: a4, letter oder Breite x Höhe in mm (300x400). Die Ecken werden gefunden, die Perspektive wird entzerrt',
@@ -275,6 +276,7 @@ export const help: Same<typeof en.help> = {
   traceBoard:
     'es liegt auf einem gedruckten Brett aus schwarzen und weißen Quadraten, je so viele mm breit: Maßstab, Perspektive und Objektiv kommen daher',
   traceLens: 'das Objektiv der Kamera, früher gemerkt',
+  traceWith: 'die Arbeit, deren Atelier die Kamera kennt: Ihr Objektiv wird herausgerechnet',
   traceKeepLens: 'findet ein Schachbrett im Foto, merkt das Objektiv der Kamera in dieser Datei und zeichnet nichts nach',
   traceApart: 'was sich um weniger als das berührt, bleibt getrennt',
   traceOpenings: 'die Öffnungen einer Platte statt der Platte',

@@ -132,6 +132,11 @@ export const inkAnswers: Same<typeof en.inkAnswers> = {
   // trace
   boardMade: ({ file }) => `${file}: das Brett, mit 100 % zu drucken`,
   lensRead: ({ file, n, off }) => `${file}: das Objektiv, aus ${many(n, 'Foto', 'Fotos')}, auf ${off} Pixel getroffen`,
+  cameraIs: ({ camera }) => `Kamera: ${camera}`,
+  cameraZoomed: ({ camera, focal }) => `Kamera: ${camera}, Brennweite ${focal}`,
+  cameraUnknown:
+    'Die Fotos sagen nicht, welche Kamera es war: Das Objektiv gilt für andere, die nichts sagen und dasselbe Seitenverhältnis haben.',
+  noCameraKept: 'Von der Kamera dieses Fotos ist kein Objektiv gemerkt: Der Bogen selbst zeigt die Verzeichnung.',
   fewBoards: ({ n }) =>
     `Nur aus ${many(n, 'Foto', 'Fotos')} gelesen: Drei und mehr, mit dem Brett in allen Ecken des Bildes, zeigen das Objektiv besser.`,
   lensKept: ({ file, columns, rows, off }) =>

@@ -102,6 +102,8 @@ export const form: Same<typeof en.form> = {
   photoSizes: ({ least, most }) => `Eines nehmen, das mindestens ${least} Pixel breit und hoch ist und höchstens ${most} Millionen hat.`,
   noBoard: 'Das Foto zeigt kein Schachbrett mit mindestens 16 ganzen Ecken.',
   showBoard: 'Ein Brett aus schwarzen und weißen Quadraten drucken, auf etwas Ebenes kleben und ganz fotografieren.',
+  anotherCamera: 'Dieses Foto ist mit einer anderen Kamera oder anderem Zoom aufgenommen als das erste.',
+  oneCamera: 'Immer nur eine Kamera lesen: Dieses Foto ist nicht dabei.',
   noSheet: 'Im Foto ist kein heller Bogen mit vier Ecken zu finden.',
   laySheet: 'Den Gegenstand auf weißem Papier auf einen dunkleren Tisch legen, alle vier Ecken im Bild, oder die Ecken von Hand setzen.',
   sheetWithoutSize: 'Der Bogen hat keine Größe.',

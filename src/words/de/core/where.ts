@@ -111,6 +111,8 @@ export const where: Same<typeof en.where> = {
   onPaper: thing('auf dem', 'Papier', 'auf Papier'),
   material: thing('das', 'Material'),
   ofMaterial: thing('des', 'Materials', 'von Material'),
+  camera: thing('die', 'Kamera'),
+  ofCamera: thing('der', 'Kamera', 'von Kamera'),
   ofStock: ({ of }) => `der Bogen ${of}`,
   image: 'das Bild',
   ofImage: 'des Bildes',
@@ -202,6 +204,13 @@ export const where: Same<typeof en.where> = {
   paceCorner: 'die Zeit des Messers für eine Ecke',
   pacePiece: 'die Zeit zum Ausheben eines Teils',
   punches: 'die vorhandenen Locheisen',
+  cameras: 'die Kameras',
+  focalLength: field('die Brennweite'),
+  aspect: field('das Seitenverhältnis der Fotos'),
+  lensMiddle: field('die Mitte des Objektivs'),
+  lensBend: field('die Verzeichnung des Objektivs'),
+  lensBendFar: field('die Verzeichnung des Objektivs weit außen'),
+  boardsSeen: field('die Zahl der Fotos'),
 
   // Formen und Schnitte.
   drawing: field('die Zeichnung'),

@@ -41,6 +41,10 @@ export const cutPages: Same<typeof en.cutPages> = {
   loosePieces: 'Lose Teile',
   numberEach: ({ n }) => `${n}: jedes nummerieren`,
   shows: ({ n, area, deltaE }) => `${n}: ${area}, ΔE00 ${deltaE}`,
+  keptFree: ({ what, largest }) =>
+    `Gezeichnet, aber frei von Farbe, damit es hält (weiß, punktiert): ${what}, das Größte bei ${largest}. Vor dem Schneiden ansehen.`,
+  printsMore: ({ what, largest }) =>
+    `Nicht gezeichnet, druckt aber, damit es schneidbar ist (dunkel): ${what}, das Größte bei ${largest}. Vor dem Schneiden ansehen.`,
   cutThisTimes: ({ times }) => `Diese ${times} schneiden.`,
   proven: 'Erwiesen: der Bogen hält zusammen, und nichts ist zu eng für das Messer.',
   provenWidths: ({ strip, opening }) => `Erwiesen: der Bogen hält zusammen; kein Streifen unter ${strip}, keine Öffnung unter ${opening}.`,

@@ -78,6 +78,10 @@ export const answers = {
   // cut
   stencilHolds: ({ layer, run, side, neck }: { layer: NameText; run: number; side: SayingText; neck: LengthText }) =>
     `${layer}: run ${run}, ${side}; proven to hold, no neck under ${neck}`,
+  keptFree: ({ n, area, at }: { n: number; area: AreaText; at: ListText }) =>
+    `drawn, but kept free of ink so that it holds: ${many(n, 'place', 'places')}, ${area} in all; ${n > 3 ? 'most seen at' : 'at'} ${at}`,
+  printsMore: ({ n, area, at }: { n: number; area: AreaText; at: ListText }) =>
+    `not drawn, but prints so that it can be cut: ${many(n, 'place', 'places')}, ${area} in all; ${n > 3 ? 'most seen at' : 'at'} ${at}`,
   stencilFalls: ({ layer, run, side, n }: { layer: NameText; run: number; side: SayingText; n: number }) =>
     `${layer}: run ${run}, ${side}; does NOT hold, ${many(n, 'fault', 'faults')}`,
   window: 'window',

@@ -253,16 +253,17 @@ export const help = {
   formWidth: 'true width of the form',
   formWith: 'the job that the form is added to',
   formOut: 'what is written: FILE.svg, or the FOLDER of a job',
-  lensUsage: 'lens --board a4|letter --out FILE.pdf, or lens PHOTO… --out FILE.json [--replace]',
+  lensUsage: 'lens --board a4|letter --out FILE.pdf, or lens PHOTO… [--with JOB] --out FILE.json|FOLDER [--replace]',
   lensSummary: 'prints a checked board, and reads a camera’s lens from photographs of it',
   lensText:
-    'Once for a camera: print the board, lay it flat, photograph it five times or more (from the front, from each side, and filling the corners of the picture), with the zoom as it will be used. Give the file to trace with --lens.',
+    'Once for a camera: print the board, lay it flat, photograph it five times or more (from the front, from each side, and filling the corners of the picture), with the zoom as it will be used. The job then keeps the lens with the studio, and trace --with knows the camera again; or give the file to trace with --lens.',
   lensPhotos: 'photographs of the board, all from one camera',
   lensBoard: 'writes the board itself, for paper of this size: a4 or letter',
+  lensWith: 'the job that the camera is added to; --out is then the FOLDER of the new job',
   lensOut: 'the board as PDF, or the lens that was read',
 
   traceUsage:
-    'trace PHOTO --sheet SIZE | --board MM | --scan PPI | --mask MM | --keep-lens FILE [--out FILE.svg] [--smooth MM] [--corners "x,y x,y x,y x,y"] [--lens FILE] [--apart MM] [--openings] [--replace]',
+    'trace PHOTO --sheet SIZE | --board MM | --scan PPI | --mask MM | --keep-lens FILE [--out FILE.svg] [--smooth MM] [--corners "x,y x,y x,y x,y"] [--with JOB] [--lens FILE] [--apart MM] [--openings] [--replace]',
   traceSummary: 'draws the outline of a real thing, photographed on a sheet of paper, at true size',
   traceSheet: 'the paper it lies on: a4, letter, or width x height in mm (300x400). Its corners are found and the perspective is taken out',
   traceCorners: 'the sheet’s corners in pixels, clockwise from the top left, if they were not found right',
@@ -270,6 +271,7 @@ export const help = {
   traceMask: 'a black-and-white picture, so many mm wide: black is the shape',
   traceBoard: 'it lies on a printed board of black and white squares, so many mm wide each: scale, perspective and lens come from it',
   traceLens: 'the camera’s lens, kept before',
+  traceWith: 'the job whose studio knows the camera: its lens is taken out',
   traceKeepLens: 'finds a checked board in the photograph, keeps the camera’s lens in this file, and traces nothing',
   traceApart: 'things that touch by less than this are kept apart',
   traceOpenings: 'the openings of a plate in place of the plate',

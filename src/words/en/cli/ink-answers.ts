@@ -147,6 +147,11 @@ export const inkAnswers = {
   boardMade: ({ file }: { file: NameText }) => `${file}: the board, to be printed at 100 %`,
   lensRead: ({ file, n, off }: { file: NameText; n: number; off: NumberText }) =>
     `${file}: the lens, from ${many(n, 'photograph', 'photographs')}, met to ${off} pixels`,
+  cameraIs: ({ camera }: { camera: NameText }) => `Camera: ${camera}`,
+  cameraZoomed: ({ camera, focal }: { camera: NameText; focal: LengthText }) => `Camera: ${camera}, zoomed to ${focal}`,
+  cameraUnknown:
+    'The photographs do not say which camera took them: the lens is used for others that say nothing and have the same proportions.',
+  noCameraKept: 'No lens is kept of the camera that took this: the sheet itself shows how it bends.',
   fewBoards: ({ n }: { n: number }) =>
     `Read from ${many(n, 'photograph', 'photographs')} only: three and more, with the board in all corners of the picture, tell the lens better.`,
   lensKept: ({ file, columns, rows, off }: { file: NameText; columns: number; rows: number; off: NumberText }) =>

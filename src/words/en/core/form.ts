@@ -102,6 +102,8 @@ export const form = {
     `Use one that is at least ${least} pixels wide and high and has at most ${most} million.`,
   noBoard: 'The photograph shows no checked board with at least 16 whole corners.',
   showBoard: 'Print a board of black and white squares, stick it to something flat, and photograph all of it.',
+  anotherCamera: 'This photograph was taken by another camera, or with another zoom, than the first.',
+  oneCamera: 'Read one camera at a time: this photograph was left out.',
   noSheet: 'The photograph shows no bright sheet with four corners.',
   laySheet: 'Lay the thing on white paper on a darker table, with all four corners in the picture, or set the corners by hand.',
   sheetWithoutSize: 'The sheet has no size.',

@@ -115,6 +115,8 @@ export const where = {
   onPaper: ({ n, name }: Nth) => (name === undefined ? `on paper ${n}` : `on the paper “${name}”`),
   material: thing('material'),
   ofMaterial: ofThing('material'),
+  camera: thing('camera'),
+  ofCamera: ofThing('camera'),
   ofStock: ({ of }: In) => `of the sheets ${of}`,
   image: 'the image',
   ofImage: 'of the image',
@@ -206,6 +208,13 @@ export const where = {
   paceCorner: 'the time the knife takes for a corner',
   pacePiece: 'the time it takes to lift out a piece',
   punches: 'the punches at hand',
+  cameras: 'the cameras',
+  focalLength: field('the focal length'),
+  aspect: field('the proportions of the photographs'),
+  lensMiddle: field('the middle of the lens'),
+  lensBend: field('the bend of the lens'),
+  lensBendFar: field('the bend of the lens far out'),
+  boardsSeen: field('the number of photographs'),
 
   // Forms and cuts.
   drawing: field('the drawing'),

@@ -41,6 +41,10 @@ export const cutPages = {
   loosePieces: 'Loose pieces',
   numberEach: ({ n }: { n: number }) => `${n}: number each`,
   shows: ({ n, area, deltaE }: { n: number; area: AreaText; deltaE: DeltaText }) => `${n}: ${area}, ΔE00 ${deltaE}`,
+  keptFree: ({ what, largest }: { what: SayingText; largest: LengthText }) =>
+    `Drawn, but kept free of ink so that it holds (white, dotted): ${what}, the largest at ${largest}. Look before you cut.`,
+  printsMore: ({ what, largest }: { what: SayingText; largest: LengthText }) =>
+    `Not drawn, but prints so that it can be cut (dark): ${what}, the largest at ${largest}. Look before you cut.`,
   cutThisTimes: ({ times }: { times: SayingText }) => `Cut this one ${times}.`,
   proven: 'Proven: the sheet holds together and nothing is too narrow for the knife.',
   provenWidths: ({ strip, opening }: { strip: LengthText; opening: LengthText }) =>

@@ -52,8 +52,16 @@ export function Certificate({ bench, layer, planned }: PartProps) {
               <li key={i}>
                 <span>
                   {w.mends[mend.kind]}:{' '}
-                  <b>{w.wayCost(words().overlaps.apartWords(mend.costDeltaE), sayDelta(mend.costDeltaE), sayPatch(mend.areaMm2, units))}</b>
-                  , {costInWords(mend.costDeltaE)}
+                  {mend.costDeltaE === undefined ? (
+                    <b>{sayPatch(mend.areaMm2, units)}</b>
+                  ) : (
+                    <>
+                      <b>
+                        {w.wayCost(words().overlaps.apartWords(mend.costDeltaE), sayDelta(mend.costDeltaE), sayPatch(mend.areaMm2, units))}
+                      </b>
+                      , {costInWords(mend.costDeltaE)}
+                    </>
+                  )}
                 </span>
                 <button type="button" class="button button-line" onClick={() => show(mend.at)}>
                   {w.showFault}

@@ -1,36 +1,51 @@
 import { signal } from '@preact/signals';
-import type { BoardSeen, KeptLens } from '../../../core/form/index.ts';
+import { jobWithCamera, jobWithoutCamera, withCamera, withoutCamera, type KeptCamera } from '../../../core/asks/index.ts';
+import type { Job, JobCamera } from '../../../core/job/index.ts';
+import type { Bench } from '../bench.ts';
+import { step } from '../words.ts';
 
-/** The camera's lens, from photographs of a checked board: kept in this browser, for it belongs to the camera and not to a job. */
-const lensPlace = 'laydown-lens',
-  boardsPlace = 'laydown-lens-boards';
+/** Cameras whose lens was read from photographs of a board: of the studio, so kept in this browser for every job, and in the job at hand. */
+const place = 'laydown-cameras';
 
-function kept<T>(place: string): T | null {
+function kept(): readonly KeptCamera[] {
   try {
-    return JSON.parse(localStorage.getItem(place) ?? 'null') as T | null;
+    return (JSON.parse(localStorage.getItem(place) ?? '[]') ?? []) as readonly KeptCamera[];
   } catch {
-    return null;
+    return [];
   }
 }
 
-function keep(place: string, what: unknown): void {
-  try {
-    if (what === null) localStorage.removeItem(place);
-    else localStorage.setItem(place, JSON.stringify(what));
-  } catch {
-    // Without room it is kept as long as the page is open.
-  }
-}
-
-export const keptLens = signal<KeptLens | null>(kept(lensPlace));
-/** The boards that it was read from: each further one makes it better. */
-export const keptBoards = signal<readonly BoardSeen[]>(kept<readonly BoardSeen[]>(boardsPlace) ?? []);
-/** More would no longer change it. */
+export const keptCameras = signal<readonly KeptCamera[]>(kept());
+/** More boards would no longer change a lens. */
 const mostBoards = 24;
 
-export function keepLens(lens: KeptLens | null, boards: readonly BoardSeen[]): void {
-  keptLens.value = lens;
-  keptBoards.value = boards.slice(-mostBoards);
-  keep(lensPlace, lens);
-  keep(boardsPlace, boards.length > 0 ? keptBoards.value : null);
+function keep(cameras: readonly KeptCamera[]): void {
+  keptCameras.value = cameras;
+  try {
+    if (cameras.length === 0) localStorage.removeItem(place);
+    else localStorage.setItem(place, JSON.stringify(cameras));
+  } catch {
+    // Without room they are kept as long as the page is open.
+  }
+}
+
+export function keepCamera(bench: Bench, camera: KeptCamera): void {
+  const { seen, ...studio } = camera;
+  keep(withCamera(keptCameras.value, { ...camera, seen: seen.slice(-mostBoards) }));
+  bench.edit(step('keepCamera', camera.name ?? ''), (job) => jobWithCamera(job, studio));
+}
+
+export function forgetCamera(bench: Bench, camera: JobCamera): void {
+  keep(withoutCamera(keptCameras.value, camera));
+  bench.edit(step('forgetCamera', camera.name ?? ''), (job) => jobWithoutCamera(job, camera));
+}
+
+/** All that the studio knows, those first that were read from most photographs. */
+export const knownCameras = ({ cameras = [] }: Pick<Job, 'cameras'>): readonly JobCamera[] =>
+  [...cameras, ...keptCameras.value.map(withoutBoards)].sort((a, b) => b.boards - a.boards);
+
+/** As a job keeps it: the boards stay in the browser. */
+function withoutBoards(camera: KeptCamera): JobCamera {
+  const { seen, ...studio } = camera;
+  return seen.length > 0 ? studio : camera;
 }

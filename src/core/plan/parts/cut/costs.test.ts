@@ -92,7 +92,12 @@ test('what mending a thin place changed is told with its size and its cost; a st
       islands: 'bridge',
     });
   const tables = [costTable(0, colours), extraTable(0, colours)] as const;
-  const mends = mendsOf(made(1), openings(1), codes, ...tables);
+  const prices = { codes, missing: tables[0], extra: tables[1] };
+  // Before an ink is chosen the places are known all the same, largest first.
+  const unpriced = mendsOf(made(1), openings(1));
+  expect(unpriced.length).toBeGreaterThan(0);
+  expect(unpriced[0]).not.toHaveProperty('costDeltaE');
+  const mends = mendsOf(made(1), openings(1), prices);
   expect(mends.every((m) => m.kind === 'broader')).toBe(true);
   const area = mends.reduce((sum, m) => sum + m.areaMm2, 0);
   // 2 mm of ink along 40 mm are kept away, and the spare width that the mend takes.
@@ -101,7 +106,7 @@ test('what mending a thin place changed is told with its size and its cost; a st
   expect(mends[0].costDeltaE).toBeCloseTo(tables[0][1], 0);
   expect(mends[0].at[0]).toBeGreaterThan(45);
   expect(mends[0].at[0]).toBeLessThan(56);
-  expect(mendsOf(made(10), openings(10), codes, ...tables)).toEqual([]);
+  expect(mendsOf(made(10), openings(10), prices)).toEqual([]);
 });
 
 test('a slow hand says so in the job, and every stencil takes longer', () => {

@@ -17,7 +17,14 @@ export function withCosts(stencil: Stencil, codes: Codes, missing: Float32Array,
   };
 }
 
-const mendCodes: ReadonlySet<string> = new Set(['stencil-strengthened', 'stencil-widened', 'stencil-closed', 'stencil-dropped']);
+const mendCodes: ReadonlySet<string> = new Set([
+  'stencil-strengthened',
+  'stencil-widened',
+  'stencil-closed',
+  'stencil-dropped',
+  'stencil-coarser',
+  'stencil-lines-broader',
+]);
 
 /** Whether thin paper was made broader or left out, or narrow openings wider or closed. */
 export function isMended(stencil: Stencil): boolean {
@@ -27,12 +34,22 @@ export function isMended(stencil: Stencil): boolean {
 /** Smaller than this is rounding where outlines meet. */
 const leastMendMm2 = 0.1;
 
-/** What mending changed against the `ideal` prints and what that costs, dearest (ΔE times area) first; bridges and dropped islands are told elsewhere. */
-export function mendsOf(stencil: Stencil, ideal: Region, codes: Codes, missing: Float32Array, extra: Float32Array): Mend[] {
+/** What the print looks like by code: without a layer's ink, or with more of it. */
+export interface Prices {
+  readonly codes: Codes;
+  readonly missing: Float32Array;
+  readonly extra: Float32Array;
+}
+
+/**
+ * What mending changed against the `ideal` prints and, where the layer has an ink, what that costs: dearest (ΔE times area) first, else
+ * largest; bridges and dropped islands are told elsewhere.
+ */
+export function mendsOf(stencil: Stencil, ideal: Region, prices?: Prices): Mend[] {
   if (!isMended(stencil)) return [];
   const lost = takeAway(takeAway(ideal, stencil.prints), unite(stencil.bridges.map((b) => b.region)));
   const gained = takeAway(stencil.prints, unite([ideal, ...stencil.islands.map((i) => i.region)]));
-  const places = (region: Region, kind: Mend['kind'], table: Float32Array): Mend[] =>
+  const places = (region: Region, kind: Mend['kind'], table: Float32Array | undefined): Mend[] =>
     parts(region).flatMap((one) => {
       const areaMm2 = regionArea(one),
         box = regionBox(one);
@@ -44,13 +61,12 @@ export function mendsOf(stencil: Stencil, ideal: Region, codes: Codes, missing: 
               region: one,
               areaMm2,
               at: [(box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2] as const,
-              costDeltaE: meanOver(one, codes, table),
+              ...(prices && table ? { costDeltaE: meanOver(one, prices.codes, table) } : {}),
             },
           ];
     });
-  return [...places(lost, 'broader', missing), ...places(gained, 'wider', extra)].sort(
-    (a, b) => b.costDeltaE * b.areaMm2 - a.costDeltaE * a.areaMm2,
-  );
+  const weight = ({ costDeltaE = 1, areaMm2 }: Mend): number => costDeltaE * areaMm2;
+  return [...places(lost, 'broader', prices?.missing), ...places(gained, 'wider', prices?.extra)].sort((a, b) => weight(b) - weight(a));
 }
 
 /** Several places taken together. `deltaE` is the mean over their area. */

@@ -11,10 +11,14 @@ import { meanOver } from './costs.ts';
 const scales: readonly number[] = [1.1, 1.25, 1.5, 2, 3];
 /** So many openings or details are offered one by one; beyond that only all that is too fine together. */
 const mostSingly = 3;
-/** Work in all, with that of the refusal, counted as a stencil's effort is: further ways out are tried as long as some is left. */
-const mostEffort = 100_000;
-/** While nothing is found each try has at least so much. */
-const leastEffort = 15_000;
+/**
+ * Work in all, with that of the refusal, counted as a stencil's effort is: further ways out are tried as long as some is left. While
+ * nothing is found there is more, and each try has at least so much; the surest way out has what it needs.
+ */
+const mostEffort = 100_000,
+  lastEffort = 260_000,
+  leastEffort = 15_000,
+  surestEffort = 80_000;
 /** So far about each fault, where nearer to it would take too much work, and about so many. */
 const aroundMm = 8,
   mostAround = 150;
@@ -27,9 +31,12 @@ export type OfferGround = Omit<StencilRequest, 'cost' | 'place'> & { readonly co
  * Ways out for a stencil that does not hold or loses much, least loss first: close what stands in the way, leave details out, choose a
  * firmer material, make the drawing larger. Each is offered only where the stencil made with it holds.
  */
-export function offersFor(asked: OfferGround, materials: readonly Material[], refused: Stencil): Offer[] {
-  return new Tries(asked, refused).offers(materials);
+export function offersFor(asked: OfferGround, materials: readonly Material[], refused: Stencil, make: Make = makeStencil): Offer[] {
+  return new Tries(asked, refused, make).offers(materials);
 }
+
+/** How a stencil is made; another in tests, which count. */
+type Make = (request: StencilRequest) => Stencil;
 
 /** In the order in which they are shown. */
 type Rank = 'here' | 'close' | 'drop' | 'fine' | 'firmer' | 'larger';
@@ -43,7 +50,10 @@ class Tries {
   /** One circle about all of it. */
   private readonly all: Spot;
 
-  constructor(asked: OfferGround, refused: Stencil) {
+  private readonly make: Make;
+
+  constructor(asked: OfferGround, refused: Stencil, make: Make) {
+    this.make = make;
     this.asked = asked;
     this.refused = refused;
     this.effort = refused.effort;
@@ -59,8 +69,8 @@ class Tries {
     const { refused } = this;
     if (!refused.certificate.holds || refused.prints.rings.length === 0) {
       if (refused.localLoss) this.here(refused.localLoss);
-      else this.around();
       this.allFine();
+      if (!refused.localLoss && this.goesOn()) this.around();
       this.oneKind('close', refused.inTheWay ?? []);
       this.oneKind('drop', refused.mayGo ?? []);
     }
@@ -74,13 +84,13 @@ class Tries {
       .map(({ offer }) => offer);
   }
 
-  /** Is there enough work left for another try? While nothing is found there is. */
+  /** Is there enough work left for another try? */
   private goesOn(): boolean {
-    return this.effort + leastEffort <= mostEffort || this.found.length === 0;
+    return this.effort + leastEffort <= (this.found.length === 0 ? lastEffort : mostEffort);
   }
 
-  private made(more: Partial<OfferGround>): Stencil {
-    const made = makeStencil({ ...this.asked, ...more, asAsked: true, mostEffort: Math.max(leastEffort, mostEffort - this.effort) });
+  private made(more: Partial<OfferGround>, least = leastEffort): Stencil {
+    const made = this.make({ ...this.asked, ...more, asAsked: true, mostEffort: Math.max(least, mostEffort - this.effort) });
     this.effort += made.effort;
     return made;
   }
@@ -109,7 +119,7 @@ class Tries {
     const drops = [this.all],
       closings = [this.all];
     for (let again = 0; again <= mostAgain && this.goesOn(); again++) {
-      const made = this.made(this.taking(drops, closings));
+      const made = this.made(this.taking(drops, closings), again === 0 ? surestEffort : leastEffort);
       if (holds(made)) {
         const region = takeAway(made.prints, this.refused.prints),
           less = takeAway(this.refused.prints, made.prints);

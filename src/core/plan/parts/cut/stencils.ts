@@ -249,6 +249,8 @@ function stencilOnBench({ layer, bit, cut, material, sheetMm }: StencilTask, ben
     one.stencil && needsWayOut(one.stencil)
       ? memory.part(`offers ${layer.id}`, { ...reads, materials: bench.materials, made: one, ...priced }, withOffers)
       : one;
+  if (first.stencil && !inSight && isMended(first.stencil))
+    return offered(memory.part(`mends ${layer.id}`, { chosen: first, layer: reads.layer, image: reads.job.image, cut }, unpricedStencil));
   if (!first.stencil || !inSight || !isSeen(first.stencil)) return offered(first);
   const chosen = leastSeen && !surely && first.stencil.bridges.length > 0 ? bySight() : first;
   const extra = [...extraTable(bit, colours)];
@@ -307,11 +309,19 @@ interface PriceReads extends Pick<StencilReads, 'layer' | 'cut'> {
   readonly image: Job['image'];
 }
 
+/** The same stencil with what mending changed, while it has no ink that could tell what that costs. */
+function unpricedStencil({ chosen, layer, image, cut }: Pick<PriceReads, 'chosen' | 'layer' | 'image' | 'cut'>): MadeStencil {
+  const stencil = chosen.stencil!;
+  return { ...chosen, stencil: { ...stencil, mends: mendsOf(stencil, idealPrints(cut, layer.side, image)) } };
+}
+
 /** The same stencil with what each bridge, island and mended place costs in the print. */
 function pricedStencil({ chosen, codes, missing, extra, layer, image, cut }: PriceReads): MadeStencil {
   const [lost, gained] = [Float32Array.from(missing), Float32Array.from(extra)];
   const costed = chosen.stencil && withCosts(chosen.stencil, codes, lost, gained);
   const priced =
-    costed && isMended(costed) ? { ...costed, mends: mendsOf(costed, idealPrints(cut, layer.side, image), codes, lost, gained) } : costed;
+    costed && isMended(costed)
+      ? { ...costed, mends: mendsOf(costed, idealPrints(cut, layer.side, image), { codes, missing: lost, extra: gained }) }
+      : costed;
   return { stencil: priced, problems: [...chosen.problems, ...(priced ? islandNotes(priced, placeOf(layer)) : [])] };
 }

@@ -1,67 +1,57 @@
 import {
   boardSeen,
-  calibrated,
-  lensInShares,
-  lensOfShares,
   openingsOf,
   regionBox,
   traceMask,
   tracePhoto,
   traceScan,
-  type BoardSeen,
   type Lens,
   type Photo,
   type Region,
   type Traced,
 } from '../../../../core/form/index.ts';
+import { cameraOf, lensOfCamera, withBoard } from '../../../../core/asks/index.ts';
+import { takenWith, type TakenWith } from '../../../../core/image/index.ts';
 import { toRgb } from '../../../../core/plan/index.ts';
 import { fail, ProblemError } from '../../../../core/problem.ts';
 import { readPicture } from '../../../../core/separate/index.ts';
 import { name as asName, say } from '../../../../words/index.ts';
 import { picturesReady } from '../../pictures.ts';
 import { makeLensBoard } from '../../../../packet/index.ts';
-import type { TraceAnswer, TraceAsk } from '../../protocol.ts';
+import type { TraceAsk } from '../../protocol.ts';
 import type { Work } from '../room.ts';
 
 /** The photograph in work: decoded once, traced again at every change. */
-let last: { readonly id: number; readonly photo: Photo } | null = null;
+let last: { readonly id: number; readonly photo: Photo; readonly taken: TakenWith } | null = null;
 
 /** A photograph, scan or black-and-white picture → the outline of the thing on it. What stands in the way comes back beside the picture's size. */
 export const traceAnswer: Work<'trace'> = async (ask) => {
   if (ask.bytes) {
     await picturesReady();
     const { width, height, rgb } = toRgb(await readPicture(ask.bytes, ask.name));
-    last = { id: ask.id, photo: { width, height, channels: 3, data: rgb } };
+    last = { id: ask.id, photo: { width, height, channels: 3, data: rgb }, taken: takenWith(ask.bytes) };
   }
   if (!last || last.id !== ask.id)
     fail('no-photograph', say('where.file', { file: asName(ask.name) }), say('engine.photographGone'), say('engine.chooseAgain'));
-  const { photo } = last;
+  const { photo, taken } = last;
   const size = { widthPx: photo.width, heightPx: photo.height };
   try {
-    const { region: plate, corners, lens, problems } = outlineOf(photo, ask);
+    const onSheet = ask.what.kind === 'photo';
+    const camera = onSheet ? cameraOf(ask.cameras ?? [], taken, photo) : undefined;
+    const { region: plate, corners, problems } = outlineOf(photo, ask, camera && lensOfCamera(camera, taken, photo));
+    const board = ask.what.kind === 'board' ? boardSeen(photo) : undefined,
+      read = board && withBoard(ask.kept ?? [], board, taken);
     const openings = openingsOf(plate);
     const hasOpenings = openings.rings.length > 0;
     const region = ask.openings && hasOpenings ? openings : plate;
     const box = regionBox(region);
     const traced = { outline: outlinePoints(region), widthMm: box.maxX - box.minX, heightMm: box.maxY - box.minY, hasOpenings };
-    return {
-      answer: { ...size, corners, traced, ...(ask.what.kind === 'board' && lens ? lensOf(photo, lens, ask.boards ?? []) : {}), problems },
-      transfer: [],
-    };
+    return { answer: { ...size, corners, traced, ...(camera ? { camera } : {}), ...(read ? { read } : {}), problems }, transfer: [] };
   } catch (error) {
     if (!(error instanceof ProblemError)) throw error;
     return { answer: { ...size, corners: [], traced: null, problems: error.problems }, transfer: [] };
   }
 };
-
-/** The lens of this board with all that were seen before, each photograph once. */
-function lensOf(photo: Photo, alone: Lens, before: readonly BoardSeen[]): Pick<TraceAnswer, 'lens' | 'boards'> {
-  const seen = boardSeen(photo);
-  if (!seen) return { lens: lensInShares(alone, photo) };
-  const [x, y] = seen.corners[0].at;
-  const boards = [...before.filter(({ corners: [first] }) => first.at[0] !== x || first.at[1] !== y), seen];
-  return { lens: calibrated(boards)?.lens ?? lensInShares(alone, photo), boards };
-}
 
 export const lensBoardAnswer: Work<'lensBoard'> = async ({ page, language = 'en' }, room) => {
   const bytes = await makeLensBoard(page, await room.fonts, { language, units: room.last?.job.units ?? 'mm' });
@@ -79,12 +69,10 @@ export function outlinePoints(region: Region): [number, number][][] {
   });
 }
 
-function outlineOf(photo: Photo, { what, name, darkShare, smoothMm, leastMm2, apartMm, lens: kept }: TraceAsk): Traced {
+function outlineOf(photo: Photo, { what, name, darkShare, smoothMm, leastMm2, apartMm }: TraceAsk, lens: Lens | undefined): Traced {
   const options = { darkShare, smoothMm, leastMm2, ...(apartMm ? { apartMm } : {}) };
-  const known = kept ? lensOfShares(kept, photo) : undefined,
-    lens = known ? { lens: known } : {};
-  if (what.kind === 'board') return tracePhoto(photo, { ...options, ...lens, sheet: { squareMm: what.squareMm } }, name);
+  if (what.kind === 'board') return tracePhoto(photo, { ...options, sheet: { squareMm: what.squareMm } }, name);
   if (what.kind === 'scan') return traceScan(photo, what.pixelsPerInch, options, name);
   if (what.kind === 'mask') return traceMask(photo, what.widthMm, options, name);
-  return tracePhoto(photo, { ...options, ...lens, sheet: what.sheet, corners: what.corners }, name);
+  return tracePhoto(photo, { ...options, ...(lens ? { lens } : {}), sheet: what.sheet, corners: what.corners }, name);
 }

@@ -1,4 +1,5 @@
-import { askPrintPhoto } from '../../../../core/asks/index.ts';
+import { askPrintPhoto, cameraOf, lensOfCamera } from '../../../../core/asks/index.ts';
+import { takenWith, type TakenWith } from '../../../../core/image/index.ts';
 import type { Photograph } from '../../../../core/ink/index.ts';
 import { fail } from '../../../../core/problem.ts';
 import { name as asName, say } from '../../../../words/index.ts';
@@ -9,17 +10,19 @@ import { photographOf } from './photo.ts';
 const longPx = 900;
 
 /** The photograph in work: decoded once, read again at every move of a corner. */
-let last: { readonly id: number; readonly photo: Photograph } | null = null;
+let last: { readonly id: number; readonly photo: Photograph; readonly taken: TakenWith } | null = null;
 
-export const printPhotoAnswer: Work<'printPhoto'> = async ({ id, name, bytes, paperId, corners, of, lens }, room) => {
+export const printPhotoAnswer: Work<'printPhoto'> = async ({ id, name, bytes, paperId, corners, of, cameras }, room) => {
   const place = say('where.file', { file: asName(name) });
-  if (bytes) last = { id, photo: await photographOf(bytes, name) };
+  if (bytes) last = { id, photo: await photographOf(bytes, name), taken: takenWith(bytes) };
   if (!last || last.id !== id) fail('no-photograph', place, say('engine.photographGone'), say('engine.chooseAgain'));
   const plan = room.last?.plan ?? fail('no-plan', say('where.workbench'), say('engine.notPlanned'), say('engine.waitAndTry'));
-  const { photo } = last;
-  const answer = askPrintPhoto(plan, { photo, paperId, ...(corners ? { corners } : {}), ...(lens ? { lens } : {}), of, place, longPx });
+  const { photo, taken } = last,
+    camera = cameraOf(cameras, taken, photo);
+  const lens = camera ? { lens: lensOfCamera(camera, taken, photo) } : {};
+  const answer = askPrintPhoto(plan, { photo, paperId, ...(corners ? { corners } : {}), ...lens, of, place, longPx });
   return {
-    answer: { ...answer, widthPx: photo.width, heightPx: photo.height },
+    answer: { ...answer, widthPx: photo.width, heightPx: photo.height, camera: camera ?? null },
     transfer: answer.squared ? [answer.squared.rgb.buffer] : [],
   };
 };

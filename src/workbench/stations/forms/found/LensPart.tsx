@@ -4,7 +4,9 @@ import type { Bench } from '../../../store/bench.ts';
 import { download } from '../../../store/keep/files.ts';
 import { language, words } from '../../../store/words.ts';
 import { say } from '../../../../words/one-language.ts';
-import { keepLens, keptBoards, keptLens } from '../../../store/keep/lens.ts';
+import type { JobCamera } from '../../../../core/job/index.ts';
+import { cameraName } from '../../../ui/camera-name.ts';
+import { forgetCamera, keepCamera, keptCameras } from '../../../store/keep/lens.ts';
 
 /** With a photograph of a board: the board to print, and the lens that was read, to be kept. */
 export function BoardLens({ bench, found }: { readonly bench: Bench; readonly found: TraceAnswer | null }) {
@@ -17,8 +19,9 @@ export function BoardLens({ bench, found }: { readonly bench: Bench; readonly fo
       bench.refuse(faultsOf(error, say('packet.lensBoard')));
     }
   };
-  const boards = found?.boards ?? [];
-  const isKept = keptLens.value !== null && boards.length > 0 && boards.length === keptBoards.value.length;
+  const read = found?.read;
+  const boards = read?.seen.length ?? 0;
+  const isKept = read !== undefined && keptCameras.value.some((one) => one.bend === read.bend && one.boards === read.boards);
   return (
     <>
       <p class="num-note">{w.boardHow}</p>
@@ -29,38 +32,47 @@ export function BoardLens({ bench, found }: { readonly bench: Bench; readonly fo
           </button>
         ))}
       </p>
-      {found?.lens && (
+      {read && (
         <p class="row">
           <button
             type="button"
             class="button button-strong"
             disabled={isKept}
             onClick={() => {
-              keepLens(found.lens ?? null, boards);
-              bench.announce(w.lensIsKept(boards.length));
+              keepCamera(bench, read);
+              bench.announce(w.lensIsKept(boards));
             }}
           >
             {w.keepLens}
           </button>
-          <span>{isKept ? w.lensIsKept(boards.length) : w.lensFrom(boards.length)}</span>
+          <span>
+            {cameraName(read)}: {isKept ? w.lensIsKept(boards) : w.lensFrom(boards)}
+          </span>
         </p>
       )}
     </>
   );
 }
 
-/** With a photograph of a sheet: that the kept lens is taken out, and the way to forget it. */
-export function KeptLensNote({ onForget }: { readonly onForget: () => void }) {
+/** With a photograph of a sheet: whose lens is taken out, and the way to forget it. */
+export function KeptLensNote({
+  bench,
+  camera,
+  onForget,
+}: {
+  readonly bench: Bench;
+  readonly camera: JobCamera;
+  readonly onForget: () => void;
+}) {
   const w = words().forms;
-  if (!keptLens.value) return null;
   return (
     <p class="row">
-      <span>{w.lensKept}</span>
+      <span>{w.lensKept(cameraName(camera))}</span>
       <button
         type="button"
         class="button button-line"
         onClick={() => {
-          keepLens(null, []);
+          forgetCamera(bench, camera);
           onForget();
         }}
       >

@@ -14,7 +14,7 @@ import { Slider } from '../../../ui/fields/Slider.tsx';
 import { faultsOf } from '../../../engine/faults.ts';
 import { step, words } from '../../../store/words.ts';
 import type { TraceAnswer, TraceAsk } from '../../../engine/protocol.ts';
-import { keptBoards, keptLens } from '../../../store/keep/lens.ts';
+import { keptCameras, knownCameras } from '../../../store/keep/lens.ts';
 import { BoardLens, KeptLensNote } from './LensPart.tsx';
 import { kinds, leavePhotograph, type Kind, type Photograph } from './photograph.ts';
 import { TracedOutline } from './TracedOutline.tsx';
@@ -68,7 +68,7 @@ export function PhotoTrace({ bench, photo }: { readonly bench: Bench; readonly p
         leastMm2: leastMm2.value,
         openings: openings.value,
         ...(apartMm.value > 0 ? { apartMm: apartMm.value } : {}),
-        ...(kind.value === 'board' ? { boards: keptBoards.value } : keptLens.value ? { lens: keptLens.value } : {}),
+        ...(kind.value === 'board' ? { kept: keptCameras.value } : { cameras: knownCameras(bench.job.value!) }),
         ...(first ? { bytes: photo.bytes } : {}),
       });
       if (mine !== wanted.current) return;
@@ -306,7 +306,7 @@ export function PhotoTrace({ bench, photo }: { readonly bench: Bench; readonly p
         }
       />
       {kind.value === 'board' && <BoardLens bench={bench} found={found} />}
-      {(kind.value === 'a4' || kind.value === 'letter') && <KeptLensNote onForget={() => void trace()} />}
+      {found?.camera && <KeptLensNote bench={bench} camera={found.camera} onForget={() => void trace()} />}
       <div class="row">
         <input
           class="text"

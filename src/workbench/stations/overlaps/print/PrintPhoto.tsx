@@ -5,8 +5,9 @@ import { name as asName, say } from '../../../../words/one-language.ts';
 import { faultsOf } from '../../../engine/faults.ts';
 import type { Answer, ShownPaper, ShownPlan } from '../../../engine/protocol.ts';
 import type { Bench } from '../../../store/bench.ts';
-import { keptLens } from '../../../store/keep/lens.ts';
+import { knownCameras } from '../../../store/keep/lens.ts';
 import { words } from '../../../store/words.ts';
+import { cameraName } from '../../../ui/camera-name.ts';
 import { FileButton } from '../../../ui/fields/FileButton.tsx';
 import { ProblemList } from '../../../ui/ProblemList.tsx';
 import { ProofCanvas } from '../../../ui/proof/ProofCanvas.tsx';
@@ -62,7 +63,7 @@ export function PrintPhoto({ bench, plan, paper, photo }: Props) {
         paperId: paper.id,
         of: of.value,
         ...(corners.value ? { corners: corners.value } : {}),
-        ...(keptLens.value ? { lens: keptLens.value } : {}),
+        cameras: knownCameras(bench.job.value!),
         ...(first ? { bytes: photo.bytes } : {}),
       });
       if (mine !== wanted.current) return;
@@ -149,7 +150,7 @@ export function PrintPhoto({ bench, plan, paper, photo }: Props) {
               under={<RgbCanvas class="proof-canvas" {...squared} label={w.photoSquared(paper.name)} />}
             />
             <p>
-              {w.photoSides} {keptLens.value && words().forms.lensKept}
+              {w.photoSides} {found?.camera && words().forms.lensKept(cameraName(found.camera))}
             </p>
           </div>
         )}

@@ -1,0 +1,73 @@
+import { boxCutter, offsetRegion, simplify, takeAway, unite } from '../../form/index.ts';
+import type { Box, Region } from '../../form/index.ts';
+
+/** A shape shrunk by a radius, and what discs of that radius cannot cover. */
+export interface Opened {
+  readonly core: Region;
+  readonly rest: Region;
+}
+
+/** Points of an outline, and of a shrunk one, that lie no farther than this off the line without them are left out. */
+const outlineMm = 0.005;
+const coreMm = 0.003;
+
+export function opened(shape: Region, radiusMm: number): Opened {
+  // Outlines with every micron of a curve in them take several times as long to shrink and grow, and prove no more.
+  const outline = simplify(shape, outlineMm);
+  const core = offsetRegion(outline, -radiusMm);
+  return { core, rest: takeAway(outline, offsetRegion(simplify(core, coreMm), radiusMm + 2 * coreMm)) };
+}
+
+const tileMm = 12;
+/** A disc reaches two radii; what is cut off straight lies beyond. */
+const beyondMm = 0.3;
+
+/** What was found in each tile, where nothing has changed since. */
+export interface KnownTiles {
+  /** `around`: what it depends on. */
+  recallTile(key: string, around: Box): Opened | undefined;
+  keepTile(key: string, found: Opened): void;
+}
+
+/**
+ * The same, tile by tile: a long outline takes less than half as long, for no sweep has to cross all of it, and between one look
+ * and the next only tiles in which something has changed are worked out anew. Where tiles meet it may be some microns off: for
+ * mending; what is proven is looked at as a whole.
+ */
+export function openedInTiles(shape: Region, box: Box, radiusMm: number, known: KnownTiles): Opened {
+  const cut = boxCutter(shape),
+    by = 2 * radiusMm + beyondMm;
+  const found: { readonly tile: Box; readonly opened: Opened }[] = [];
+  for (let j = Math.floor(box.minY / tileMm); j * tileMm < box.maxY; j++)
+    for (let i = Math.floor(box.minX / tileMm); i * tileMm < box.maxX; i++) {
+      const tile = { minX: i * tileMm, minY: j * tileMm, maxX: (i + 1) * tileMm, maxY: (j + 1) * tileMm };
+      const key = `${i} ${j}`;
+      const around = { minX: tile.minX - by, minY: tile.minY - by, maxX: tile.maxX + by, maxY: tile.maxY + by };
+      let here = known.recallTile(key, around);
+      if (!here) known.keepTile(key, (here = openedTile(cut(around), tile, radiusMm)));
+      found.push({ tile, opened: here });
+    }
+  return {
+    core: joined(found.map(({ tile, opened: o }) => ({ tile, region: o.core }))),
+    rest: joined(found.map(({ tile, opened: o }) => ({ tile, region: o.rest }))),
+  };
+}
+
+function openedTile(near: Region, tile: Box, radiusMm: number): Opened {
+  const here = opened(near, radiusMm);
+  return { core: boxCutter(here.core)(tile), rest: boxCutter(here.rest)(tile) };
+}
+
+/** Tiles put together: what ends at the side of one goes on in the next. */
+function joined(tiles: readonly { readonly tile: Box; readonly region: Region }[]): Region {
+  const within: Float64Array[] = [],
+    cutOff: Float64Array[] = [];
+  for (const { tile, region } of tiles) for (const ring of region.rings) (meetsSide(ring, tile) ? cutOff : within).push(ring);
+  return { rings: [...within, ...unite([{ rings: cutOff }]).rings] };
+}
+
+function meetsSide(ring: Float64Array, { minX, minY, maxX, maxY }: Box): boolean {
+  for (let i = 0; i < ring.length; i += 2)
+    if (ring[i] <= minX || ring[i] >= maxX || ring[i + 1] <= minY || ring[i + 1] >= maxY) return true;
+  return false;
+}
