@@ -1,10 +1,12 @@
-import { labFromXyz, xyzFromSrgb } from '../colour/index.ts';
-import { directionField, toneCut, type LineWay, type ToneCut } from '../halftone/index.ts';
-import { cropOf, scaledSrgb, type Crop, type Picture } from '../image/index.ts';
+import { labFromXyz } from '../colour/index.ts';
+import { directionField, toneCut, toneEnds, type LineWay, type OpenTones, type ToneCut } from '../halftone/index.ts';
+import { cropOf, scaledCodes, type Crop, type Picture } from '../image/index.ts';
 import { freshId, parseJob, type Job } from '../job/index.ts';
-import { materialOf, materialsOf } from '../plan/index.ts';
+import { materialOf, materialsOf, ridgeOfPrints } from '../plan/index.ts';
 import { fail } from '../problem.ts';
 import { length, say } from '../../words/say.ts';
+import { inkBench } from './bench.ts';
+import { openTonesOf } from './tone/open-tones.ts';
 
 export interface LinesQuestion {
   readonly way: LineWay;
@@ -12,7 +14,9 @@ export interface LinesQuestion {
   readonly pitchMm?: number;
   readonly angleDeg?: number;
   readonly centreMm?: readonly [number, number];
+  /** Left out: open, drawn as a black on the paper would print it. */
   readonly ink?: string;
+  readonly paperId?: string;
   readonly materialId?: string;
   readonly crop?: Crop;
   /** Put as one more run on top of the job's own; left out: in their place. */
@@ -24,6 +28,9 @@ export interface LinesAnswer {
   readonly layerId: string;
   readonly pitchMm: number;
   readonly cut: ToneCut;
+  /** L* of the bare paper, and of the darkest that these openings print. */
+  readonly bareL: number;
+  readonly darkestL: number;
 }
 
 /** From line to line where nobody says: half of the tones lie in a material's reach. */
@@ -47,36 +54,37 @@ export function askLines(job: Job, picture: Picture, question: LinesQuestion): L
     );
   const { widthMm, heightMm } = job.image;
   const crop = cropOf(question.crop, picture, job.image);
+  const punchesMm = job.knife?.punchesMm;
+  const ends = toneEnds({ way: question.way, pitchMm, leastBridgeMm, leastOpeningMm, punchesMm });
   // A tone is what lies under a line and half its pitch on both sides: no finer than a third of that.
   const width = Math.max(2, Math.round((widthMm / pitchMm) * 3)),
     height = Math.max(2, Math.round((heightMm / pitchMm) * 3));
-  const rgb = scaledSrgb(picture, crop, width, height);
-  const dark = Float32Array.from({ length: width * height }, (_, i) => {
-    const [l] = labFromXyz(xyzFromSrgb([rgb[i * 3] / 255, rgb[i * 3 + 1] / 255, rgb[i * 3 + 2] / 255]));
-    return 1 - l / 100;
-  });
-  const cover = (x: number, y: number): number => {
-    const u = Math.min(width - 1, Math.max(0, (x / widthMm) * width - 0.5)),
-      v = Math.min(height - 1, Math.max(0, (y / heightMm) * height - 0.5));
-    const [i, k] = [Math.min(width - 2, Math.floor(u)), Math.min(height - 2, Math.floor(v))];
-    const [f, g] = [u - i, v - k];
-    const at = k * width + i;
-    return (dark[at] * (1 - f) + dark[at + 1] * f) * (1 - g) + (dark[at + width] * (1 - f) + dark[at + width + 1] * f) * g;
+  const codes = scaledCodes(picture, crop, width, height);
+  const cutIn = (tones: OpenTones): ToneCut => {
+    const open = openGrid(codes, tones.share);
+    const angleDeg = question.angleDeg ?? (question.way === 'hatch' ? 45 : 0);
+    const flows = question.way === 'flow';
+    return toneCut({
+      way: question.way,
+      widthMm,
+      heightMm,
+      pitchMm,
+      leastBridgeMm,
+      leastOpeningMm,
+      angleDeg,
+      direction: flows ? directionField({ data: open, width, height }, width / widthMm, pitchMm, angleDeg) : undefined,
+      centreMm: question.centreMm,
+      punchesMm,
+      cover: between(open, width, height, widthMm, heightMm),
+    });
   };
-  const cut = toneCut({
-    way: question.way,
-    widthMm,
-    heightMm,
-    pitchMm,
-    leastBridgeMm,
-    leastOpeningMm,
-    angleDeg: question.angleDeg ?? (question.way === 'hatch' ? 45 : 0),
-    direction:
-      question.way === 'flow' ? directionField({ data: dark, width, height }, width / widthMm, pitchMm, question.angleDeg ?? 0) : undefined,
-    centreMm: question.centreMm,
-    punchesMm: job.knife?.punchesMm,
-    cover,
-  });
+  // Along the edges of fine openings ink lies thicker: how much shows once they are there, and then less needs to be open.
+  const ask = { job, inkId: question.ink ?? null, paperId: question.paperId, most: ends.darkest };
+  const first = cutIn(openTonesOf(ask));
+  const { wetMicrons } = inkBench(job);
+  const ridge = ridgeOfPrints(first.region, material.thicknessMm, wetMicrons);
+  const tones = openTonesOf({ ...ask, filmTimes: ridge.colourTimes });
+  const cut = cutIn(tones);
   if (cut.region.rings.length === 0) fail('no-lines', 'picture', say('halftone.noLines'), say('halftone.darkerPicture'));
   const kept = question.after
     ? job
@@ -104,6 +112,30 @@ export function askLines(job: Job, picture: Picture, question: LinesQuestion): L
     layerId,
     pitchMm,
     cut,
+    bareL: tones.lightness(0),
+    darkestL: tones.lightness(ends.darkest),
+  };
+}
+
+/** What must be open at each place of a picture, as its own profile has it. */
+function openGrid({ rgb, space }: ReturnType<typeof scaledCodes>, shareAt: (light: number) => number): Float32Array {
+  const top = rgb instanceof Uint8Array ? 255 : 65535;
+  const white = space.toXyz([1, 1, 1])[1];
+  return Float32Array.from({ length: rgb.length / 3 }, (_, i) => {
+    const y = space.toXyz([rgb[i * 3] / top, rgb[i * 3 + 1] / top, rgb[i * 3 + 2] / top])[1] / white;
+    return shareAt(labFromXyz([0, y, 0])[0] / 100);
+  });
+}
+
+/** A grid over the image, and what lies between its places. */
+function between(grid: Float32Array, width: number, height: number, widthMm: number, heightMm: number): (x: number, y: number) => number {
+  return (x, y) => {
+    const u = Math.min(width - 1, Math.max(0, (x / widthMm) * width - 0.5)),
+      v = Math.min(height - 1, Math.max(0, (y / heightMm) * height - 0.5));
+    const [i, k] = [Math.min(width - 2, Math.floor(u)), Math.min(height - 2, Math.floor(v))];
+    const [f, g] = [u - i, v - k];
+    const at = k * width + i;
+    return (grid[at] * (1 - f) + grid[at + 1] * f) * (1 - g) + (grid[at + width] * (1 - f) + grid[at + width + 1] * f) * g;
   };
 }
 

@@ -50,6 +50,10 @@ export const halftone: Same<typeof en.halftone> = {
   darkerPicture: 'Ein dunkleres Bild nehmen oder die Linien enger setzen.',
   linesMade: ({ n, pitch, lightest, darkest }) =>
     `${many(n, 'Öffnung', 'Öffnungen')}, ${pitch} von Linie zu Linie: Töne von ${lightest} bis ${darkest}; was heller ist, bleibt blank.`,
+  linesReach: ({ bare, darkest }) =>
+    `In dieser Farbe gedruckt kommt die dunkelste Stelle des Bildes auf eine Helligkeit L* von ${darkest}; das bloße Papier hat ${bare}.`,
+  inkTooPale: ({ ink }) => `„${ink}“ ist kaum dunkler oder heller als das Papier: damit entsteht kein Bild.`,
+  strongerInk: 'Eine dunklere Farbe oder ein helleres Papier nehmen.',
   linesWritten: ({ folder, layer }) => `Geschrieben nach ${folder}. Die Schneidedatei: laydown cut ${folder} ${layer} --out linien.svg.`,
 
   // Auf dem Film selbst.

@@ -50,6 +50,10 @@ export const halftone = {
   darkerPicture: 'Take a darker picture, or set the lines closer.',
   linesMade: ({ n, pitch, lightest, darkest }: { n: number; pitch: LengthText; lightest: ShareText; darkest: ShareText }) =>
     `${many(n, 'opening', 'openings')}, ${pitch} from line to line: tones from ${lightest} to ${darkest}; what is lighter stays bare.`,
+  linesReach: ({ bare, darkest }: { bare: NumberText; darkest: NumberText }) =>
+    `Printed in this ink the picture’s darkest place comes to a lightness L* of ${darkest}; bare paper is ${bare}.`,
+  inkTooPale: ({ ink }: { ink: NameText }) => `“${ink}” hardly differs from the paper in lightness: it draws no picture.`,
+  strongerInk: 'Take a darker ink, or a lighter paper.',
   linesWritten: ({ folder, layer }: { folder: NameText; layer: NameText }) =>
     `Written to ${folder}. The cut file: laydown cut ${folder} ${layer} --out lines.svg.`,
 
