@@ -30,6 +30,17 @@ export { copyOfPrint, nextPrint, printStages, stageOf, type PrintStage } from '.
 export { askLines, usualPitch, type LinesAnswer, type LinesQuestion } from './lines.ts';
 export { bandsPatch, bandsPatchMm, filmBands, filmSays, halfTone, type WithTones } from './films.ts';
 export { askSplit, fewestInks, mostInks, type SplitAnswer, type SplitQuestion } from './split.ts';
+export {
+  askToneWays,
+  leastCut,
+  minutesOf,
+  toneWays,
+  withToneWay,
+  type RunOfTone,
+  type ToneWay,
+  type ToneWayName,
+} from './tone/ways.ts';
+export { inWay, sayToneWay } from './tone/say-way.ts';
 export { askTones, readChart, type Chart, type ToneField } from './ink/tones.ts';
 export {
   wedgeCurve,

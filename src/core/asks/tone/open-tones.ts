@@ -13,6 +13,7 @@ const usualBlackL = 18;
 export interface OpenAsk {
   readonly job: Job;
   readonly inkId: string | null;
+  readonly strength?: number;
   readonly paperId?: string;
   /** Largest share that can be open. */
   readonly most: number;
@@ -32,14 +33,14 @@ export function openTonesOf(ask: OpenAsk): OpenTones {
   return openTones(paper, solid, most);
 }
 
-function endsOf({ job, inkId, paperId, filmTimes = 1 }: OpenAsk): readonly [Xyz, Xyz] {
+function endsOf({ job, inkId, strength = 1, paperId, filmTimes = 1 }: OpenAsk): readonly [Xyz, Xyz] {
   const { found } = inkBench(job);
   const read = job.papers.filter((p) => found.papers.has(p.id));
   const paper = read.find((p) => p.id === paperId) ?? read[0];
   const ground = paper && found.papers.get(paper.id);
   if (!ground) return [xyzFromLab([95, 0, 0]), xyzFromLab([usualBlackL, 0, 0])];
   const bare = xyzAt(ground, 0);
-  const pot = inkId === null ? null : potOfLayer({ ink: inkId, strength: 1 }, found);
+  const pot = inkId === null ? null : potOfLayer({ ink: inkId, strength }, found);
   if (!pot) return [bare, xyzFromLab([usualBlackL, 0, 0])];
   const rows = overlapSpectra(ground, [filmOf(thicker(pot, filmTimes))], found.surface);
   return [xyzAt(rows, 0), xyzAt(rows, rows.length / 2)];

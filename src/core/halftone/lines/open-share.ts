@@ -1,11 +1,15 @@
-import { labFromXyz, xyzFromLab, type Xyz } from '../../colour/index.ts';
+import { labFromXyz, xyzFromLab, type Lab, type Xyz } from '../../colour/index.ts';
 
 /** How light openings in a stencil come out, in one ink on one paper. */
 export interface OpenTones {
-  /** Share that is to be open for a place of the picture: `light` is its L* against white, 0..1. */
+  /** Share that is to be open for a place of the picture: `light` is its L* against white, 0..1, drawn into what ink and paper span. */
   readonly share: (light: number) => number;
+  /** Share that prints just that L*, as far as it can. */
+  readonly shareAt: (lightness: number) => number;
   /** L* of what is printed where so much is open. */
   readonly lightness: (share: number) => number;
+  /** The same as a colour. */
+  readonly lab: (share: number) => Lab;
 }
 
 /**
@@ -20,12 +24,11 @@ export function openTones(paper: Xyz, solid: Xyz, most: number): OpenTones {
   const lightOf = (y: number): number => labFromXyz([0, y, 0])[0];
   const lightness = (share: number): number => lightOf(yp + (ys - yp) * share);
   const [bare, full] = [lightOf(yp), lightness(most)];
+  const shareAt = (wanted: number): number => Math.min(most, Math.max(0, (yp - xyzFromLab([wanted, 0, 0])[1]) / (yp - ys)));
   return {
-    share: (light) => {
-      const inked = ys < yp ? 1 - light : light;
-      const wanted = bare + (full - bare) * Math.min(1, Math.max(0, inked));
-      return Math.min(most, Math.max(0, (yp - xyzFromLab([wanted, 0, 0])[1]) / (yp - ys)));
-    },
+    share: (light) => shareAt(bare + (full - bare) * Math.min(1, Math.max(0, ys < yp ? 1 - light : light))),
+    shareAt,
+    lab: (share) => labFromXyz([0, 1, 2].map((c) => paper[c] + (solid[c] - paper[c]) * share) as unknown as Xyz),
     lightness,
   };
 }

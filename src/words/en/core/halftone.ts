@@ -1,5 +1,12 @@
 import { many } from '../grammar.ts';
-import type { DeltaText, FilmText, LengthText, ListText, NameText, NumberText, SayingText, ShareText } from '../../text.ts';
+import type { DeltaText, FilmText, LengthText, ListText, NameText, NumberText, SayingText, ShareText, TimeText } from '../../text.ts';
+
+export interface WayValues {
+  readonly work: TimeText;
+  readonly make: TimeText;
+  readonly metres: LengthText;
+  readonly off: DeltaText;
+}
 
 /** Runs of tone: films, dots, wedges, splits. */
 export const halftone = {
@@ -180,4 +187,25 @@ export const halftone = {
     `${share} of the picture is more colourful than sRGB can show; the split takes it as the file’s own profile has it.`,
   splitMost: ({ most }: { most: ShareText }) => `The films cover ${most} together at most.`,
   splitWritten: ({ folder }: { folder: NameText }) => `Written to ${folder}. The films: laydown positive ${folder}.`,
+
+  // Ways of printing a run's tone, with what each costs.
+  waysOf: ({ layer }: { layer: NameText }) => `${layer} could be printed:`,
+  wayFilm: ({ work, make }: { work: TimeText; make: TimeText }) => `through a film: ${work} of work, ${make} of it for film and screen`,
+  wayLines: ({ work, make, metres, off }: WayValues) =>
+    `as cut lines: ${work} of work, ${make} of it at the knife (${metres}); ${off} off the film’s tones on average`,
+  waySteps: ({ strengths, work, make, metres, off }: WayValues & { strengths: ListText }) =>
+    `in flat strengths, ${strengths} of ink, each over the lighter ones: ${work} of work, ${make} of it at the knife (${metres}); ${off} off on average`,
+  wayLeast: ({ layer, way }: { layer: NameText; way: SayingText }) => `Without a film ${layer} is least work ${way}.`,
+  wayTaken: ({ layer, way }: { layer: NameText; way: SayingText }) => `${layer} is printed ${way}.`,
+  inFilm: 'through a film',
+  inLines: 'as cut lines',
+  inTwo: 'in two flat strengths',
+  inThree: 'in three flat strengths',
+  wayMinutes: 'Minutes are estimates: hands only, without drying; film and screen count as common practice has them.',
+  notThatWay: ({ layer, way }: { layer: NameText; way: SayingText }) =>
+    `${layer} can’t be printed ${way}: this ink or this material does not hold it.`,
+  otherWay: 'Choose another way: film, lines, 2, 3 or least.',
+  tooManyRuns: ({ layer, n, most }: { layer: NameText; n: number; most: number }) =>
+    `With ${layer} in flat strengths the job would have ${n} runs; ${most} is the most.`,
+  fewerStrengths: 'Take two strengths, cut lines or a film for one of the inks.',
 };
