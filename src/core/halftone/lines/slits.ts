@@ -63,7 +63,7 @@ export function slitsAlong(lines: readonly GuideLine[], cover: (x: number, y: nu
 }
 
 /** Lighter tones than this share of an unbroken line of the least width stay bare. */
-export const faintest = 0.12;
+export const faintest = 0.25;
 
 /**
  * Widths that can be cut. Where less is asked for than the least, the line is open for as much of its length as the tone wants: what is owed grows

@@ -151,20 +151,21 @@ export const halftone: Same<typeof en.halftone> = {
   splitWritten: ({ folder }) => `Geschrieben nach ${folder}. Die Filme: laydown positive ${folder}.`,
 
   waysOf: ({ layer }) => `${layer} lässt sich drucken:`,
-  wayFilm: ({ work, make }) => `über einen Film: ${work} Handarbeit, davon ${make} für Film und Sieb`,
+  wayFilm: ({ work, make }) => `über einen Film: ${work}, davon ${make} für Film und Sieb`,
   wayLines: ({ work, make, metres, off }) =>
-    `als geschnittene Linien: ${work} Handarbeit, davon ${make} mit dem Messer (${metres}); im Mittel ${off} neben den Tönen des Films`,
+    `als Schnittlinien: ${work}, davon ${make} am Messer (${metres}); ${off} neben den Tönen des Films`,
   waySteps: ({ strengths, work, make, metres, off }) =>
-    `in flächigen Stärken, ${strengths} Farbe, jede über den helleren: ${work} Handarbeit, davon ${make} mit dem Messer (${metres}); im Mittel ${off} daneben`,
+    `in flächigen Stärken, ${strengths} Farbe: ${work}, davon ${make} am Messer (${metres}); ${off} daneben`,
   wayLeast: ({ layer, way }) => `Ohne Film kostet ${layer} ${way} am wenigsten Zeit.`,
   wayTaken: ({ layer, way }) => `${layer} wird ${way} gedruckt.`,
   inFilm: 'über einen Film',
-  inLines: 'als geschnittene Linien',
+  inLines: 'als Schnittlinien',
   inTwo: 'in zwei flächigen Stärken',
   inThree: 'in drei flächigen Stärken',
-  wayMinutes: 'Die Minuten sind geschätzt: nur Handarbeit, ohne Trocknen; Film und Sieb wie allgemein üblich.',
+  wayMinutes:
+    'Geschätzt, nur Handarbeit, ohne Trocknen. Flächen liegen übereinander, jede eine Stufe dunkler; daneben heißt: ΔE00 im Mittel.',
   notThatWay: ({ layer, way }) => `${layer} lässt sich nicht ${way} drucken: diese Farbe oder dieses Material trägt es nicht.`,
   otherWay: 'Einen anderen Weg wählen: film, lines, 2, 3 oder least.',
   tooManyRuns: ({ layer, n, most }) => `Mit ${layer} in flächigen Stärken hätte die Arbeit ${n} Läufe; ${most} sind das Höchste.`,
-  fewerStrengths: 'Zwei Stärken, geschnittene Linien oder einen Film für eine der Farben nehmen.',
+  fewerStrengths: 'Zwei Stärken, Schnittlinien oder einen Film für eine der Farben nehmen.',
 };

@@ -190,18 +190,18 @@ export const halftone = {
 
   // Ways of printing a run's tone, with what each costs.
   waysOf: ({ layer }: { layer: NameText }) => `${layer} could be printed:`,
-  wayFilm: ({ work, make }: { work: TimeText; make: TimeText }) => `through a film: ${work} of work, ${make} of it for film and screen`,
+  wayFilm: ({ work, make }: { work: TimeText; make: TimeText }) => `through a film: ${work}, ${make} of it for film and screen`,
   wayLines: ({ work, make, metres, off }: WayValues) =>
-    `as cut lines: ${work} of work, ${make} of it at the knife (${metres}); ${off} off the film’s tones on average`,
+    `as cut lines: ${work}, ${make} of it at the knife (${metres}); ${off} off the film’s tones`,
   waySteps: ({ strengths, work, make, metres, off }: WayValues & { strengths: ListText }) =>
-    `in flat strengths, ${strengths} of ink, each over the lighter ones: ${work} of work, ${make} of it at the knife (${metres}); ${off} off on average`,
+    `in flat strengths, ${strengths} of ink: ${work}, ${make} of it at the knife (${metres}); ${off} off`,
   wayLeast: ({ layer, way }: { layer: NameText; way: SayingText }) => `Without a film ${layer} is least work ${way}.`,
   wayTaken: ({ layer, way }: { layer: NameText; way: SayingText }) => `${layer} is printed ${way}.`,
   inFilm: 'through a film',
   inLines: 'as cut lines',
   inTwo: 'in two flat strengths',
   inThree: 'in three flat strengths',
-  wayMinutes: 'Minutes are estimates: hands only, without drying; film and screen count as common practice has them.',
+  wayMinutes: 'Estimated, hands only, without drying. Flats lie one over the other, each a step darker; what is off is the mean ΔE00.',
   notThatWay: ({ layer, way }: { layer: NameText; way: SayingText }) =>
     `${layer} can’t be printed ${way}: this ink or this material does not hold it.`,
   otherWay: 'Choose another way: film, lines, 2, 3 or least.',
