@@ -53,13 +53,11 @@ export const split: Command = {
   },
   async run(call) {
     const given = call.options;
+    const as = textOf(given['as']);
+    const wanted = given['ways'] === true || as !== undefined ? waysAsked(as ?? 'film') : null;
     const { bundle, picture, crop, job: sized, out, wish } = await pictureAsk(call);
     const answer = await askSplit(sized, picture, questionOf(given, crop));
-    const as = textOf(given['as']);
-    const ways =
-      given['ways'] === true || as !== undefined
-        ? await takeWays(answer, waysAsked(as ?? 'film'), { paperId: textOf(given['on']), materialId: textOf(given['material']) })
-        : null;
+    const ways = wanted && (await takeWays(answer, wanted, { paperId: textOf(given['on']), materialId: textOf(given['material']) }));
     const job = ways?.job ?? answer.job;
     const kept = answer.films.filter(({ layer }) => job.layers.some((l) => l.id === layer && l.tone));
     const files = kept.map(({ path: file, plane }) => ({
