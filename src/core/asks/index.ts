@@ -25,7 +25,7 @@ export { lampName, movesMost, pictureUnderLamp, sayParting, sayPlace, underLamp 
 export type { PrintedOn, PrintedOnAsk } from './ink/printed-on.ts';
 export { jarsOfShelf, type ShelfJar } from './ink/shelf-jars.ts';
 export { askSpread, usualHand, withWay, type Spread, type SpreadAsk, type SpreadOverlap, type SpreadWay } from './ink/spread.ts';
-export { wantedHere, type WantedHere } from './ink/wanted.ts';
+export { wantedHere, wantedName, wantsTone, type WantedHere } from './ink/wanted.ts';
 export { copyOfPrint, nextPrint, printStages, stageOf, type PrintStage } from './prints.ts';
 export { askLines, usualPitch, type LinesAnswer, type LinesQuestion } from './lines.ts';
 export { bandsPatch, bandsPatchMm, filmBands, filmSays, halfTone, type WithTones } from './films.ts';
