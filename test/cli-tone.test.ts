@@ -9,7 +9,7 @@ import type { Job } from '../src/core/job/index.ts';
 import { calling, type Answer } from './command.ts';
 
 // Tone on the command line, from a picture to films, strips and cut runs.
-const tidePool = fileURLToPath(new URL('../examples/tide-pool', import.meta.url));
+const letters = fileURLToPath(new URL('../examples/letters', import.meta.url));
 let base: string, picture: string;
 const laydown = (...args: readonly string[]): Promise<Answer> => calling(args);
 const at = (name: string): string => join(base, name);
@@ -29,43 +29,39 @@ beforeAll(() => {
 afterAll(() => rmSync(base, { recursive: true, force: true }));
 
 test('a split says what each run takes as a film, as cut lines and in flat strengths, and makes what is asked for', async () => {
-  const to = ['--with', tidePool, '--inks', 'sand,slate', '--width', '60', '--material', 'film'];
-  const made = await laydown('split', picture, ...to, '--as', 'slate=2', '--out', at('flat'));
+  const to = ['--with', letters, '--inks', 'brick,night', '--width', '60', '--material', 'film'];
+  const made = await laydown('split', picture, ...to, '--as', 'night=2', '--out', at('flat'));
   expect(made.code).toBe(0);
-  expect(made.out).toMatch(/Slate could be printed:\n {2}through a film: .* of it for film and screen\n {2}as cut lines: .* at the knife/);
-  expect(made.out).toMatch(/in flat strengths, \d+\D+ and \d+\D+ of ink.*\n.*\n {2}Slate is printed in two flat strengths\./);
+  expect(made.out).toMatch(
+    /Night blue could be printed:\n {2}through a film: .* of it for film and screen\n {2}as cut lines: .* at the knife/,
+  );
+  expect(made.out).toMatch(/in flat strengths, \d+\D+ and \d+\D+ of ink.*\n.*\n {2}Night blue is printed in two flat strengths\./);
   const { job }: { job: Job } = readJobAt(at('flat'));
   expect(job.layers.map((l) => [l.id, l.ink, l.tone !== undefined])).toEqual([
-    ['sand', 'sand', true],
-    ['slate-1', 'slate', false],
-    ['slate-2', 'slate', false],
+    ['brick', 'brick', true],
+    ['night-1', 'night', false],
+    ['night-2', 'night', false],
   ]);
-  const [, strengths] = /Slate could[^]*?in flat strengths, ([^:]*) of ink/.exec(made.out)!;
+  const [, strengths] = /Night blue could[^]*?in flat strengths, ([^:]*) of ink/.exec(made.out)!;
   expect(strengths.match(/\d+/g)).toEqual(job.layers.slice(1).map((l) => String(Math.round(l.strength * 100))));
-  expect(job.cuts.filter((c) => c.id.startsWith('slate')).map((c) => c.material)).toEqual(['film', 'film']);
-  expect(readdirSync(at('flat/tones'))).toEqual(['sand.png']);
+  expect(job.cuts.filter((c) => c.id.startsWith('night')).map((c) => c.material)).toEqual(['film', 'film']);
+  expect(readdirSync(at('flat/tones'))).toEqual(['brick.png']);
 
-  const odd = await laydown('split', picture, ...to, '--as', 'slate=7', '--out', at('never'));
+  const odd = await laydown('split', picture, ...to, '--as', 'night=7', '--out', at('never'));
   expect(odd.err).toMatch(/--as: .*film, lines, 2, 3 or least/);
 });
 
-test('films, wedge and strip of the runs that stay tone, at the resolution asked for', async () => {
+test('films of the runs that stay tone, at the resolution asked for, and what their exposure strip showed', async () => {
   const films = await laydown('positive', at('flat'), '--dpi', '150', '--out', at('films'));
-  expect(films.out).toMatch(/1-sand\.png: \d+ × \d+ pixels; the dots come out at/);
-  expect(readdirSync(at('films'))).toEqual(['1-sand.png']);
-  const film = decode(readFileSync(at('films/1-sand.png')));
+  expect(films.out).toMatch(/1-brick\.png: \d+ × \d+ pixels; the dots come out at/);
+  expect(readdirSync(at('films'))).toEqual(['1-brick.png']);
+  const film = decode(readFileSync(at('films/1-brick.png')));
   expect(film.depth).toBe(1);
   expect(film.resolution).toMatchObject({ unit: 1, x: Math.round(150 / 0.0254) });
   expect(film.width).toBeGreaterThan((60 / 25.4) * 150);
-  expect((await laydown('positive', at('flat'), 'slate-1', '--out', at('films'))).err).toMatch(/slate-1.*doesn’t have\. Use sand/);
-  const strip = await laydown('wedge', at('flat'), '--strip', '--dpi', '300', '--out', at('strip.tiff'));
-  expect(strip.out).toMatch(/strip\.tiff/);
   const exposed = await laydown('wedge', at('flat'), '--exposed', '10-90,5-95,3-97,-', '--keep');
   expect(exposed.out).toMatch(/Expose 120 s, as row 3/);
   expect(readJobAt(at('flat')).job.layers[0].tone!.exposeSeconds).toBe(120);
-  const read = await laydown('wedge', at('flat'), '--read', wedgeFile(), '--keep');
-  expect(read.code).toBe(0);
-  expect(readJobAt(at('flat')).job.proofReadings.filter((r) => r.coverages).length).toBeGreaterThan(3);
 });
 
 test('lines say how dark they come to in their ink on the paper named', async () => {
@@ -73,7 +69,7 @@ test('lines say how dark they come to in their ink on the paper named', async ()
     'lines',
     picture,
     '--with',
-    tidePool,
+    letters,
     '--ink',
     'slate',
     '--way',
@@ -85,15 +81,5 @@ test('lines say how dark they come to in their ink on the paper named', async ()
   );
   expect(made.out).toMatch(/darkest place comes to a lightness L\* of \d\d; bare paper is 9\d\./);
   const [layer] = readJobAt(at('lines')).job.layers;
-  expect([layer.ink, layer.side]).toEqual(['slate', 'window']);
+  expect([layer.ink, layer.side]).toEqual(['night', 'window']);
 });
-
-/** Steps of a wedge as densities (ISO 5-3), typed into a file. */
-function wedgeFile(): string {
-  const file = at('wedge.csv');
-  const rows = [5, 10, 25, 50, 75, 90, 100].map(
-    (step) => `${step},${(96 - step * 0.16).toFixed(1)},${(step * 0.02).toFixed(1)},${(step * 0.5).toFixed(1)}`,
-  );
-  writeFileSync(file, ['name,L,a,b', ...rows].join('\n'));
-  return file;
-}

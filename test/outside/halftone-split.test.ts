@@ -2,6 +2,7 @@ import Color from 'colorjs.io';
 import { decode, encode } from 'fast-png';
 import UTIF from 'utif2';
 import { readFileSync } from 'node:fs';
+import { inflateSync } from 'node:zlib';
 import { fileURLToPath } from 'node:url';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { askSplit, askWanted, wantedName, type SplitAnswer } from '../../src/core/asks/index.ts';
@@ -326,9 +327,13 @@ describe('tone among cut layers', () => {
         back = png.width - 1 - x;
       expect(((behind.data[y * line + (back >> 3)] >> (7 - (back & 7))) & 1) === 0).toBe(black(x, y));
     }
-    const pdf = new TextDecoder('latin1').decode(filmFile(film, 'pdf'));
+    const pdf = Buffer.from(filmFile(film, 'pdf')).toString('latin1');
     const [, w] = /MediaBox \[0 0 ([\d.]+)/.exec(pdf)!;
     expect((Number(w) / 72) * 600).toBeCloseTo(png.width, 0);
+    // Its picture holds the same bits (ISO 32000-1, FlateDecode).
+    const [, head, length] = /(\/Subtype ?\/Image[^]*?\/Length (\d+)[^]*?stream\r?\n)/.exec(pdf)!;
+    const from = pdf.indexOf(head) + head.length;
+    expect(inflateSync(Buffer.from(pdf.slice(from, from + Number(length)), 'latin1')).equals(Buffer.from(png.data))).toBe(true);
   });
 });
 
