@@ -134,7 +134,14 @@ test('the same picture as tone: films in inks of the shelf become the job, are s
   await page.locator('.tone-films figure').first().waitFor({ timeout: 60_000 });
   const films = await page.locator('.tone-films figure').count();
   expect(films).toBeGreaterThan(0);
+  // What other ways would take, run by run: flats are seen in a film's place, and the film is there again.
+  await page.getByRole('button', { name: 'What would other ways take?' }).click();
+  const flats = page.locator('.tone-ways').first().getByRole('radio', { name: 'in flat strengths' }).first();
+  await flats.check({ timeout: 60_000 });
+  await page.locator('.tone-films .stencil-picture').waitFor();
+  expect(await page.locator('.tone-films .stencil-flat').count()).toBe(2);
   expect(await violations(page)).toEqual([]);
+  await page.locator('.tone-ways').first().getByRole('radio', { name: 'through a film' }).check();
   await page.getByRole('button', { name: 'Make it the job' }).click();
   await page.evaluate(() => {
     location.hash = 'stencils';

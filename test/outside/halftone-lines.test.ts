@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { askLines } from '../../src/core/asks/index.ts';
+import { labFromXyz, srgbFromXyz, xyzFromLab } from '../../src/core/colour/index.ts';
 import { lineWays } from '../../src/core/halftone/index.ts';
 import { regionBox } from '../../src/core/form/index.ts';
 import type { Codes } from '../../src/core/print/index.ts';
@@ -97,4 +98,52 @@ test('lines along the edges follow them: around a ball they turn with its rim', 
 
 test('lines closer than the material holds are refused with what it needs', () => {
   expect(() => askLines(shelf, ball, { way: 'parallel', pitchMm: 2 })).toThrow();
+});
+
+test.each(['parallel', 'hatch', 'rings', 'holes'] as const)(
+  'tone as %s is as light as the ink prints it: a grey wedge, field by field',
+  (way) => {
+    // Six flat fields in even steps of lightness, printed in a cyan that is read.
+    const [w, h] = [240, 40];
+    const wedge = new Uint8Array(w * h * 3);
+    const light = (field: number): number => 0.1 + 0.16 * field;
+    for (let y = 0; y < h; y++)
+      for (let x = 0; x < w; x++) {
+        const [r] = srgbFromXyz(xyzFromLab([100 * light(Math.floor(x / 40)), 0, 0])).rgb;
+        wedge.fill(Math.round(r), (y * w + x) * 3, (y * w + x) * 3 + 3);
+      }
+    const picture: Picture = { width: w, height: h, pixels: { kind: 'srgb8', data: wedge }, format: 'PNG', problems: [] };
+    const job = {
+      ...shelf,
+      image: { ...shelf.image, widthMm: 240, heightMm: 40 },
+      papers: shelf.papers.map((p) => ({ ...p, widthMm: 280 })),
+    };
+    const answer = askLines(job, picture, { way, pitchMm: way === 'holes' ? 7 : 5, angleDeg: 45, ink: 'c' });
+    const { codes, papers } = plan({ job: answer.job, attachments: new Map() });
+    const [bare, solid] = [0, 1].map((code) => xyzFromLab(papers[0].overlaps.find((o) => o.code === code)!.lab)[1]);
+    expect(answer.bareL).toBeCloseTo(labFromXyz([0, bare, 0])[0], 0);
+    const off = Array.from({ length: 6 }, (_, field) => {
+      // The field's middle, away from its neighbours and the image's edge.
+      let [open, all] = [0, 0];
+      for (let y = 0.2 * codes.height; y < 0.8 * codes.height; y++)
+        for (let x = (field + 0.2) / 6; x < (field + 0.8) / 6; x += 1 / codes.width, all++)
+          if (codes.data[Math.floor(y) * codes.width + Math.floor(x * codes.width)] !== 0) open++;
+      const seen = labFromXyz([0, bare + (solid - bare) * (open / all), 0])[0];
+      return seen - (answer.darkestL + (answer.bareL - answer.darkestL) * light(field));
+    });
+    // Taken as shares of the area, as if ink were black and the eye a light meter, they would be off by 10 and more.
+    for (const d of off) expect(Math.abs(d)).toBeLessThan(2);
+    expect(answer.darkestL).toBeLessThan(85);
+  },
+);
+
+test('holes are of the punches one owns, and nothing else, and still hold the tone between them', () => {
+  const punchesMm = [2, 3.5, 5];
+  const { job, cut } = askLines({ ...shelf, knife: { punchesMm } }, ball, { way: 'holes', pitchMm: 7, ink: 'c' });
+  const across = job.forms[0].outline!.map((ring) => Math.max(...ring.map(([x]) => x)) - Math.min(...ring.map(([x]) => x)));
+  expect(across.length).toBeGreaterThan(100);
+  for (const d of across) expect(Math.min(...punchesMm.map((p) => Math.abs(p - d)))).toBeLessThan(0.01);
+  expect(new Set(across.map((d) => Math.round(d))).size).toBe(3);
+  const rows = (7 * 7 * Math.sqrt(3)) / 2;
+  expect(cut.darkest).toBeCloseTo((Math.PI * 25) / 4 / rows, 2);
 });

@@ -2,9 +2,10 @@ import Color from 'colorjs.io';
 import { decode, encode } from 'fast-png';
 import UTIF from 'utif2';
 import { readFileSync } from 'node:fs';
+import { inflateSync } from 'node:zlib';
 import { fileURLToPath } from 'node:url';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { askSplit, type SplitAnswer } from '../../src/core/asks/index.ts';
+import { askSplit, askWanted, wantedName, type SplitAnswer } from '../../src/core/asks/index.ts';
 import { preparePictureReaders } from '../../src/cli/assets.ts';
 import { readJobAt } from '../../src/cli/disk/folder.ts';
 import { planOf } from '../../src/cli/disk/load.ts';
@@ -244,6 +245,52 @@ describe('tone among cut layers', () => {
     expect(toneForesight(quick.paper.tones!.model).lab([1, 0.5])).toEqual(toneForesight(whole.papers[0].tones!.model).lab([1, 0.5]));
   });
 
+  test('while a slider moves no picture is copied: far less than four of the proof’s own buffers', () => {
+    const large = { ...bundle, job: { ...job, image: { widthMm: 100, heightMm: 75 } } };
+    const planner = createPlanner();
+    const { codes } = planner.plan(large);
+    const at = (strength: number): typeof job => ({
+      ...large.job,
+      layers: large.job.layers.map((l) => (l.id === 'c' ? { ...l, strength } : l)),
+    });
+    planner.recolour(at(0.9), 'paper');
+    const before = process.memoryUsage().arrayBuffers;
+    expect(planner.recolour(at(0.4), 'paper')).not.toBeNull();
+    expect(process.memoryUsage().arrayBuffers - before).toBeLessThan(4 * codes.data.byteLength);
+    expect(codes.data.BYTES_PER_ELEMENT).toBe(1);
+  });
+
+  test('a run of tone may be open: its dots lie in the proof and print nothing yet', () => {
+    const open = plan({ ...bundle, job: { ...job, layers: job.layers.map((l) => (l.id === 'c' ? { ...l, ink: null } : l)) } });
+    const c = open.layers.find((l) => l.id === 'c')!;
+    expect(open.problems.filter((p) => p.severity === 'error')).toEqual([]);
+    expect(c.tone!.meanOnFilm).toBeCloseTo(0.5, 1);
+    expect(c.swatch).toBeNull();
+    expect(open.codes.data.some((code) => (code & (1 << c.bit)) !== 0)).toBe(true);
+    expect(open.papers[0].overlaps.every((o) => !o.layers.includes('c'))).toBe(true);
+  });
+
+  test('a colour may be wanted of a tone: it is held against what the film’s dots come to, with its chance', () => {
+    const { lab } = toneForesight(made.papers[0].tones!.model);
+    const [l, a, b] = lab([1, 0.4]);
+    const wanted = [
+      { layers: ['y', 'c'], coverages: [1, 0.4], lab: [l, a, b] as [number, number, number], paper: 'paper' },
+      { layers: ['y', 'c'], lab: [l, a, b] as [number, number, number], paper: 'paper' },
+    ];
+    const wishing = plan({ ...bundle, job: parseJob({ ...job, wanted }) });
+    const [tone, solid] = askWanted(wishing);
+    expect(tone.now!.deltaE).toBeLessThan(0.01);
+    expect(solid.now!.deltaE).toBeGreaterThan(10);
+    expect(tone.now!.chance).toBeGreaterThan(solid.now!.chance);
+    // Nine in ten lie within the band, by what the band is.
+    const [sure] = askWanted(wishing, undefined, tone.now!.band);
+    expect(sure.now!.chance).toBeCloseTo(0.9, 1);
+    expect(wantedName(wanted[0], wishing.layers)).toBe('Y + C 40 %');
+    // A cut run has no tones.
+    const none = plan({ ...bundle, job: parseJob({ ...job, wanted: [{ ...wanted[0], coverages: [0.5, 0.4] }] }) });
+    expect(askWanted(none)[0].now).toBeNull();
+  });
+
   test('its film is the same in every format, and opens at its true size elsewhere', () => {
     const layer = made.layers.find((l): l is ToneRun => l.tone !== null)!;
     const ask = { dpi: 600, mirrored: false, reader: { language: 'en', units: 'mm' } } as const;
@@ -280,9 +327,17 @@ describe('tone among cut layers', () => {
         back = png.width - 1 - x;
       expect(((behind.data[y * line + (back >> 3)] >> (7 - (back & 7))) & 1) === 0).toBe(black(x, y));
     }
-    const pdf = new TextDecoder('latin1').decode(filmFile(film, 'pdf'));
+    const pdf = Buffer.from(filmFile(film, 'pdf')).toString('latin1');
     const [, w] = /MediaBox \[0 0 ([\d.]+)/.exec(pdf)!;
     expect((Number(w) / 72) * 600).toBeCloseTo(png.width, 0);
+    // Its picture holds the same bits (ISO 32000-1, FlateDecode with PNG’s predictor).
+    const [, head, length] = /(\/Subtype ?\/Image[^]*?\/Length (\d+)[^]*?stream\r?\n)/.exec(pdf)!;
+    const from = pdf.indexOf(head) + head.length;
+    const bits = inflateSync(Buffer.from(pdf.slice(from, from + Number(length)), 'latin1'));
+    // Each row after the filter that it names: none.
+    expect(bits.length).toBe((line + 1) * png.height);
+    const rows = Array.from({ length: png.height }, (_, y) => bits.subarray(y * (line + 1) + 1, (y + 1) * (line + 1)));
+    expect(Buffer.concat(rows).compare(Buffer.from(png.data))).toBe(0);
   });
 });
 

@@ -25,11 +25,22 @@ export { lampName, movesMost, pictureUnderLamp, sayParting, sayPlace, underLamp 
 export type { PrintedOn, PrintedOnAsk } from './ink/printed-on.ts';
 export { jarsOfShelf, type ShelfJar } from './ink/shelf-jars.ts';
 export { askSpread, usualHand, withWay, type Spread, type SpreadAsk, type SpreadOverlap, type SpreadWay } from './ink/spread.ts';
-export { wantedHere, type WantedHere } from './ink/wanted.ts';
+export { wantedHere, wantedName, wantsTone, type WantedHere } from './ink/wanted.ts';
 export { copyOfPrint, nextPrint, printStages, stageOf, type PrintStage } from './prints.ts';
 export { askLines, usualPitch, type LinesAnswer, type LinesQuestion } from './lines.ts';
 export { bandsPatch, bandsPatchMm, filmBands, filmSays, halfTone, type WithTones } from './films.ts';
 export { askSplit, fewestInks, mostInks, type SplitAnswer, type SplitQuestion } from './split.ts';
+export {
+  askToneWays,
+  leastCut,
+  minutesOf,
+  toneWays,
+  withToneWay,
+  type RunOfTone,
+  type ToneWay,
+  type ToneWayName,
+} from './tone/ways.ts';
+export { inWay, sayToneWay } from './tone/say-way.ts';
 export { askTones, readChart, type Chart, type ToneField } from './ink/tones.ts';
 export {
   wedgeCurve,

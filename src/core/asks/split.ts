@@ -128,7 +128,7 @@ function withTones(job: Job, { inks, tone }: SplitQuestion): Job {
 }
 
 /** The tones of a job on one paper, whatever its image: films have no size. */
-function modelOf(job: Job, paperId: string | undefined): ToneModel {
+export function modelOf(job: Job, paperId: string | undefined): ToneModel {
   const small = {
     ...job,
     image: { ...job.image, widthMm: 20, heightMm: 20 },

@@ -13,6 +13,8 @@ export const studioDefaults = {
   /** common practice: 30..45 and 15..20 min. */
   setUpMinutes: 35,
   cleanMinutes: 18,
+  /** Coating a screen, laying on the film, exposing, washing out and stripping it after the edition: hands only, drying left out. common practice */
+  filmMinutes: 45,
   /** Published: a studio's account, an hour of mixing for three colours. */
   mixMinutesPerRun: 20,
   /** Taking a spent stencil off the mesh and laying the next by its marks, ink left in the screen. common practice */

@@ -31,6 +31,7 @@ export { boardSquares } from './trace/board-squares.ts';
 export { lensInShares, lensMap, lensOfShares } from './trace/lens.ts';
 export type { KeptLens, Lens } from './trace/lens.ts';
 export type { SheetPhotoOptions, Traced, TraceOptions } from './trace/trace.ts';
+export { contours } from './trace/contours.ts';
 export { findCorners } from './trace/corners.ts';
 export type { Photo } from './trace/corners.ts';
 export type { Point } from '../numeric/index.ts';

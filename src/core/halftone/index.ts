@@ -13,7 +13,10 @@ export { supercellFor, type Supercell } from './screen/supercell.ts';
 export { splitPicture, usualInkLimit, type Split, type SplitAsk } from './split/split.ts';
 export type { ToneReach } from './split/invert.ts';
 export { directionField, type Direction, type ToneGrid } from './lines/flow-field.ts';
-export { lineWays, toneCut, type LineWay, type ToneCut, type ToneCutAsk } from './lines/tone-cut.ts';
+export { lineWays, toneCut, toneEnds, type LineWay, type ToneCut, type ToneCutAsk } from './lines/tone-cut.ts';
+export { leastSpanL, openTones, type OpenTones } from './lines/open-share.ts';
+export { stepCuts, type StepCutsAsk } from './steps/step-cuts.ts';
+export { toneSteps, type StepsAsk, type ToneSteps } from './steps/step-strengths.ts';
 export { wedgeSheet, wedgeSteps, type WedgeField, type WedgeSheet } from './wedge/wedge-sheet.ts';
 export { coverSeen, filterOf, lightShares, spectrumAtCover, type SeenShare } from './wedge/seen-cover.ts';
 export {

@@ -119,21 +119,20 @@ function checkReferences(job: Job, add: Add): void {
         'warning',
       );
   });
-  job.proofReadings.forEach(({ layers, coverages }, i) => {
-    if (coverages && coverages.length !== layers.length)
-      add(
-        'coverages-count',
-        `proofReadings[${i}].coverages`,
-        say('job.coveragesCount', { n: coverages.length, layers: layers.length }),
-        say('job.oneCoverageEach'),
-      );
-  });
   const lists = [
     ['wanted', job.wanted],
     ['proofReadings', job.proofReadings],
   ] as const;
   for (const [list, items] of lists) {
     items.forEach((item, i) => {
+      const { layers, coverages } = item;
+      if (coverages && coverages.length !== layers.length)
+        add(
+          'coverages-count',
+          `${list}[${i}].coverages`,
+          say('job.coveragesCount', { n: coverages.length, layers: layers.length }),
+          say('job.oneCoverageEach'),
+        );
       for (const id of item.layers)
         if (!has(job.layers, id))
           add('no-such-layer', `${list}[${i}].layers`, say('job.noSuchLayer', { layer: asName(id) }), use(job.layers));

@@ -11,6 +11,7 @@ export { forecastOn, type Forecast } from './parts/colour/forecast.ts';
 export { type PlannedTones } from './parts/tone/models.ts';
 export { onPaper } from './parts/tone/planes.ts';
 export { type FromArm } from './parts/tone/from-arm.ts';
+export { ridgeOfPrints } from './parts/cut/laydown.ts';
 export { type ToneScreen } from './parts/tone/screens.ts';
 export { planPress } from './parts/press/press.ts';
 export { potOfLayer, printedPot, filmOfLayer, thicker, type RunLayer } from './parts/colour/let-down.ts';

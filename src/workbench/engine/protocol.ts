@@ -6,6 +6,7 @@ import type {
   PrintPhotoAnswer,
   PrintPhotoAsk,
   SplitQuestion,
+  ToneWay,
   WedgeAt,
   WedgeRead,
 } from '../../core/asks/index.ts';
@@ -125,6 +126,17 @@ export interface Questions extends InkQuestions {
   readonly split: {
     ask: { readonly job: Job; readonly bytes: Uint8Array; readonly name: string; readonly question: SplitQuestion };
     answer: MadeSplit;
+  };
+  /** A split's run in every way that it could be printed, with its work: `film` is the grey picture that the split made. */
+  readonly toneWays: {
+    ask: {
+      readonly job: Job;
+      readonly layerId: string;
+      readonly film: Uint8Array;
+      readonly paperId?: string;
+      readonly materialId?: string;
+    };
+    answer: readonly ToneWay[];
   };
   /** Where a bridge across a stencil's opening at a place would lie. */
   readonly bridge: {

@@ -34,3 +34,20 @@ export function StencilPicture({ prints, widthMm, heightMm, label }: Props) {
     </svg>
   );
 }
+
+interface StepsProps extends Omit<Props, 'prints'> {
+  /** In the order of printing. */
+  readonly prints: readonly Region[];
+}
+
+/** Flats one over the other: darker where more of them lie. */
+export function StepsPicture({ prints, widthMm, heightMm, label }: StepsProps) {
+  return (
+    <svg class="stencil-picture" viewBox={`0 0 ${widthMm} ${heightMm}`} role="img" aria-label={label}>
+      <rect class="stencil-paper" width={widthMm} height={heightMm} />
+      {prints.map((region, i) => (
+        <path key={i} class={prints.length > 1 ? 'stencil-flat' : 'stencil-opening'} fill-rule="evenodd" d={pathOf(region)} />
+      ))}
+    </svg>
+  );
+}

@@ -1,4 +1,4 @@
-import { askWanted, lampName, sayParting, underLamp } from '../../../core/asks/index.ts';
+import { askWanted, lampName, sayParting, underLamp, wantedName } from '../../../core/asks/index.ts';
 import { lamps, type Illuminant } from '../../../core/colour/index.ts';
 import { fail } from '../../../core/problem.ts';
 import type { Plan } from '../../../core/plan/index.ts';
@@ -142,7 +142,7 @@ function printWorth(plan: Plan, { worthReading }: Plan['papers'][number]): void 
 function printWanted(plan: Plan): void {
   console.log(`\n${sayHere(plan.job.wanted.length === 0 ? 'answers.noneWanted' : 'answers.wantedHead')}`);
   for (const { at, wanted, now } of askWanted(plan)) {
-    const names = asWritten(plan.job.wanted[at].layers.map((id) => plan.layers.find((l) => l.id === id)?.name ?? id).join(' + '));
+    const names = asWritten(wantedName(plan.job.wanted[at], plan.layers));
     const values = { layers: names, wanted: labColour(wanted) };
     console.log(
       `  ${

@@ -2,7 +2,7 @@ import { askLines } from '../../../core/asks/index.ts';
 import { lineWays } from '../../../core/halftone/index.ts';
 import { checkJob, writeJob } from '../../../core/job/index.ts';
 import { fail } from '../../../core/problem.ts';
-import { length, name as asName, say, share } from '../../../words/index.ts';
+import { figure, length, name as asName, say, share } from '../../../words/index.ts';
 import type { Command } from '../../command.ts';
 import { planOf, printProblems } from '../../disk/load.ts';
 import { writeWhole } from '../../disk/write-folder.ts';
@@ -24,6 +24,7 @@ export const lines: Command = {
     option('--angle DEG', say('help.linesAngle')),
     option('--centre X,Y', say('help.linesCentre')),
     option('--ink', say('help.linesInk'), 'name'),
+    option('--on', say('help.separateOn'), 'paper'),
     option('--material', say('help.separateMaterial'), 'material'),
     option('--after', say('help.linesAfter')),
   ],
@@ -34,6 +35,7 @@ export const lines: Command = {
     angle: { type: 'string' },
     centre: { type: 'string' },
     ink: { type: 'string' },
+    on: { type: 'string' },
     material: { type: 'string' },
     after: { type: 'boolean' },
   },
@@ -55,6 +57,7 @@ export const lines: Command = {
       angleDeg: given['angle'] === undefined ? undefined : numberOf(given['angle'], '--angle', 0, -360, 360),
       centreMm: centreOf(textOf(given['centre'])),
       ink,
+      paperId: textOf(given['on']),
       materialId: textOf(given['material']),
       crop,
       after,
@@ -76,6 +79,7 @@ export const lines: Command = {
         darkest: share(answer.cut.darkest, 0),
       }),
     );
+    console.log(sayHere('halftone.linesReach', { bare: figure(answer.bareL, 0, false), darkest: figure(answer.darkestL, 0, false) }));
     if (layer) for (const line of sayStencil(plan, layer)) console.log(line);
     console.log(sayHere('halftone.linesWritten', { folder: asName(out), layer: asName(answer.layerId) }));
     printProblems([...plan.problems.filter((p) => p.severity === 'error'), ...checkJob(made).filter((p) => p.severity === 'error')]);

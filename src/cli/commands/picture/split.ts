@@ -10,6 +10,7 @@ import { writeWhole } from '../../disk/write-folder.ts';
 import { printJson, sayHere } from '../../reader.ts';
 import { json, option } from '../../say/help.ts';
 import { numberOf, textOf } from '../../say/words.ts';
+import { takeWays, tellWays, waysAsked, waysFigures } from './split-ways.ts';
 import { oneOf, pictureAsk, pictureHelp, pictureOptions } from './picture-ask.ts';
 
 const shapes = ['round', 'ellipse', 'line'] as const,
@@ -30,6 +31,9 @@ export const split: Command = {
     option('--by', say('help.splitBy'), 'way'),
     option('--shape', say('help.splitShape'), 'way'),
     option('--ruling N', say('help.splitRuling')),
+    option('--ways', say('help.splitWays')),
+    option('--material', say('help.splitMaterial'), 'material'),
+    option('--as', say('help.splitAs'), 'way'),
     json,
   ],
   options: {
@@ -42,19 +46,27 @@ export const split: Command = {
     by: { type: 'string' },
     shape: { type: 'string' },
     ruling: { type: 'string' },
+    ways: { type: 'boolean' },
+    as: { type: 'string' },
+    material: { type: 'string' },
     json: { type: 'boolean' },
   },
   async run(call) {
     const given = call.options;
-    const { bundle, picture, crop, job, out, wish } = await pictureAsk(call);
-    const answer = await askSplit(job, picture, questionOf(given, crop));
-    const files = answer.films.map(({ path: file, plane }) => ({
+    const as = textOf(given['as']);
+    const wanted = given['ways'] === true || as !== undefined ? waysAsked(as ?? 'film') : null;
+    const { bundle, picture, crop, job: sized, out, wish } = await pictureAsk(call);
+    const answer = await askSplit(sized, picture, questionOf(given, crop));
+    const ways = wanted && (await takeWays(answer, wanted, { paperId: textOf(given['on']), materialId: textOf(given['material']) }));
+    const job = ways?.job ?? answer.job;
+    const kept = answer.films.filter(({ layer }) => job.layers.some((l) => l.id === layer && l.tone));
+    const files = kept.map(({ path: file, plane }) => ({
       path: file,
       bytes: greyPng(answer.width, answer.height, plane, answer.mmPerPx),
     }));
-    const used = new Set(answer.job.papers.flatMap((p) => (p.printed ? [p.printed.picture] : [])));
+    const used = new Set(job.papers.flatMap((p) => (p.printed ? [p.printed.picture] : [])));
     const made: JobBundle = {
-      job: answer.job,
+      job,
       attachments: new Map([
         ...[...bundle.attachments].filter(([name]) => used.has(name)),
         ...files.map((f) => [f.path, f.bytes] as const),
@@ -65,8 +77,12 @@ export const split: Command = {
       [...writeJob(made)].map(([name, bytes]) => ({ path: name, bytes })),
       wish,
     );
-    if (given['json'] === true) printJson(figuresOf(answer));
-    else tell(answer, made, out);
+    if (given['json'] === true) printJson({ ...figuresOf(answer), ...(ways ? { runs: waysFigures(ways.runs) } : {}) });
+    else {
+      tell(answer, made);
+      if (ways) tellWays(ways.runs);
+      console.log(sayHere('halftone.splitWritten', { folder: asName(out) }));
+    }
     printProblems([...picture.problems, ...checkJob(made).filter((p) => p.severity === 'error')]);
     return 0;
   },
@@ -120,7 +136,7 @@ function figuresOf({ job, films, split: made, beyondSrgb, model, width, height }
   };
 }
 
-function tell({ films, split: made, beyondSrgb }: SplitAnswer, bundle: JobBundle, out: string): void {
+function tell({ films, split: made, beyondSrgb }: SplitAnswer, bundle: JobBundle): void {
   const planned = plan(bundle);
   for (const layer of planned.layers) {
     const mean = share(films.find((film) => film.layer === layer.id)?.mean ?? 0, 0);
@@ -143,5 +159,4 @@ function tell({ films, split: made, beyondSrgb }: SplitAnswer, bundle: JobBundle
   if (made.outOfReach < 0.995) console.log(sayHere('halftone.splitBack', { mean: deltaE(made.mean), p95: deltaE(made.p95) }));
   if (made.outOfReach > 0.005) console.log(sayHere('halftone.splitOut', { share: share(made.outOfReach, 0), mean: deltaE(made.outMean) }));
   console.log(sayHere('halftone.splitMost', { most: share(made.most, 0) }));
-  console.log(sayHere('halftone.splitWritten', { folder: asName(out) }));
 }

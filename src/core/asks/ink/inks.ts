@@ -6,6 +6,7 @@ import type { Saying } from '../../../words/say.ts';
 import { forecastOn, type Forecast, type Plan } from '../../plan/index.ts';
 import { inkBench, paperOf } from '../bench.ts';
 import { lotOf } from './shelf.ts';
+import { chanceWithin, wantedHere, wantsTone } from './wanted.ts';
 
 /** All there is to see of one ink on a paper. */
 export interface InkSheet {
@@ -81,13 +82,20 @@ export interface WantedNow {
 }
 
 /** How near each wanted colour of a job comes, with the band that it is foreseen with, and how likely a print falls within ΔE00 `within` of it. */
-export function askWanted(plan: Pick<Plan, 'job' | 'layers'>, paperId?: string, within = 4): WantedNow[] {
+export function askWanted(plan: Pick<Plan, 'job' | 'layers' | 'papers'>, paperId?: string, within = 4): WantedNow[] {
   const { job } = plan;
   const bench = inkBench(job, plan);
   const forecasts = new Map<string, Forecast | null>();
   return job.wanted.map((one, at): WantedNow => {
     const base = { at, wanted: one.lab, wantedSrgb: srgbOfLab(one.lab) };
     const paper = one.paper ?? paperId ?? job.papers[0]?.id ?? '';
+    if (wantsTone(one)) {
+      const on = plan.papers.find((p) => p.id === paper);
+      const tone = on ? wantedHere(one, on).now : null;
+      if (!tone) return { ...base, now: null };
+      const chance = chanceWithin(tone, one.lab, within);
+      return { ...base, now: { ...tone, deltaE: deltaE00(tone.lab, one.lab), within, chance, words: chanceInWords(chance) } };
+    }
     if (!forecasts.has(paper)) forecasts.set(paper, forecastOn(job, bench.found, bench.layers, paper));
     const forecast = forecasts.get(paper);
     const foreseen = forecast?.of(one.layers);

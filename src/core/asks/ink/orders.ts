@@ -3,6 +3,7 @@ import { say } from '../../../words/say.ts';
 import type { Task } from '../../task.ts';
 import { learnOnPaper, printedPot, warningsOfOrders, type OrderWarnings, type Plan } from '../../plan/index.ts';
 import { inJobLater, inkBench, paperOf, refuse } from '../bench.ts';
+import { wantsTone } from './wanted.ts';
 
 export interface OrdersAsk {
   readonly paperId?: string;
@@ -51,6 +52,7 @@ export async function askOrders(plan: Plan, ask: OrdersAsk, task?: Task): Promis
   for (const overlap of overlaps)
     areas[overlap.layers.reduce((bits, id) => (at(id) >= 0 ? bits | (1 << at(id)) : bits), 0)] += overlap.areaMm2;
   const wanted = plan.job.wanted
+    .filter((one) => !wantsTone(one))
     .filter((w) => (w.paper === undefined || w.paper === paper.id) && w.layers.every((id) => at(id) >= 0))
     .map((w) => ({ layers: w.layers.map(at), lab: w.lab }));
   const ranking = await inJobLater(plan.job, () =>

@@ -57,7 +57,7 @@ export function directionField(tone: ToneGrid, pxPerMm: number, pitchMm: number,
 }
 
 /** Gaussian in both directions, edges carried on. */
-function blurred(plane: Float32Array, width: number, height: number, sigma: number): Float32Array {
+export function blurred(plane: Float32Array, width: number, height: number, sigma: number): Float32Array {
   const reach = Math.ceil(2.5 * sigma);
   const kernel = Float64Array.from({ length: 2 * reach + 1 }, (_, i) => exp(-((i - reach) ** 2) / (2 * sigma * sigma)));
   const whole = kernel.reduce((a, b) => a + b, 0);

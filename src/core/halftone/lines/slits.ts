@@ -26,7 +26,8 @@ const smoothMm = 0.02;
 
 /**
  * Openings along lines whose width follows a tone: the share of the pitch that is open is the tone, from the narrowest opening that can be cut
- * to the narrowest strip that holds. Where the tone asks for less than half of the narrowest, the line ends; it is broken up by bridges.
+ * to the narrowest strip that holds. Where the tone asks for less than the narrowest, the line breaks into dashes, as many as the tone wants; it is
+ * broken up by bridges.
  * @param cover tone at a place, 0..1
  */
 export function slitsAlong(lines: readonly GuideLine[], cover: (x: number, y: number) => number, rules: LineRules): Region {
@@ -35,10 +36,10 @@ export function slitsAlong(lines: readonly GuideLine[], cover: (x: number, y: nu
   const rings: Float64Array[] = [];
   for (const { points, stagger, spacing, room } of lines) {
     const n = points.length / 2;
-    const width = Float64Array.from({ length: n }, (_, i) => {
-      const asked = cover(points[2 * i], points[2 * i + 1]) * (spacing?.[i] ?? pitchMm);
+    const asked = Float64Array.from({ length: n }, (_, i) => cover(points[2 * i], points[2 * i + 1]) * (spacing?.[i] ?? pitchMm));
+    const width = dashed(asked, stagger, rules).map((w, i) => {
       const most = room ? room[i] - leastBridgeMm : widest;
-      return asked < leastOpeningMm / 2 || most < leastOpeningMm ? 0 : Math.min(most, Math.max(leastOpeningMm, asked));
+      return w === 0 || most < leastOpeningMm ? 0 : Math.min(most, w);
     });
     const bridge = Math.ceil((leastBridgeMm * 1.05) / lineStepMm),
       longest = Math.max(2, Math.floor(longestMm / lineStepMm)),
@@ -59,6 +60,35 @@ export function slitsAlong(lines: readonly GuideLine[], cover: (x: number, y: nu
     }
   }
   return simplify({ rings }, smoothMm);
+}
+
+/** Lighter tones than this share of an unbroken line of the least width stay bare. */
+export const faintest = 0.25;
+
+/**
+ * Widths that can be cut. Where less is asked for than the least, the line is open for as much of its length as the tone wants: what is owed grows
+ * until a dash begins, and the dash ends when as much is paid over, so that dashes and gaps stay longer than they are narrow.
+ */
+function dashed(asked: Float64Array, stagger: number, { leastOpeningMm, leastBridgeMm }: LineRules): Float64Array {
+  const most = (1.5 * Math.max(leastOpeningMm, leastBridgeMm)) / lineStepMm / 2;
+  // Neighbours begin their dashes elsewhere.
+  let owed = most * (2 * stagger - 1),
+    open = false;
+  return asked.map((w) => {
+    const share = w / leastOpeningMm;
+    if (share >= 1) {
+      owed = 0;
+      open = true;
+      return w;
+    }
+    if (share < faintest) {
+      open = false;
+      return 0;
+    }
+    owed += share - (open ? 1 : 0);
+    if (open ? owed < -most : owed > most) open = !open;
+    return open ? leastOpeningMm : 0;
+  });
 }
 
 /** One opening: along one edge, and back along the other. */

@@ -2,7 +2,7 @@ import type { Region } from '../../form/index.ts';
 import { hatching, hatchSide, parallelLines, rings, spiral, type GuideAsk } from './guides.ts';
 import type { Direction } from './flow-field.ts';
 import { flowLines } from './flow-lines.ts';
-import { slitsAlong, type GuideLine, type LineRules } from './slits.ts';
+import { faintest, slitsAlong, type GuideLine, type LineRules } from './slits.ts';
 
 /** Ways of tone by lines and holes, as they are offered. */
 export const lineWays = ['parallel', 'hatch', 'flow', 'rings', 'spiral', 'holes'] as const;
@@ -32,6 +32,25 @@ export interface ToneCut {
 /** Strips between openings longer than this flap under the squeegee [M]. */
 const longestMm = 60;
 
+type EndsAsk = Pick<ToneCutAsk, 'way' | 'pitchMm' | 'leastOpeningMm' | 'leastBridgeMm' | 'punchesMm'>;
+
+/** Tones that a way of cutting can hold in a material. */
+export function toneEnds(ask: EndsAsk): Pick<ToneCut, 'lightest' | 'darkest'> {
+  const { way, pitchMm, leastOpeningMm, leastBridgeMm } = ask;
+  if (way === 'holes') {
+    const sizes = punchSizes(ask);
+    const share = (d: number | undefined): number => (d === undefined ? 0 : (Math.PI * d * d) / 4 / (pitchMm * rowOf(pitchMm)));
+    return { lightest: share(sizes[0]), darkest: share(sizes.at(-1)) };
+  }
+  return { lightest: (faintest * leastOpeningMm) / pitchMm, darkest: ((pitchMm - leastBridgeMm) / pitchMm) * openAlong(ask) };
+}
+
+/** Share of a line that is open: the rest of it are bridges. */
+function openAlong({ way, pitchMm, leastBridgeMm }: EndsAsk): number {
+  const longest = way === 'hatch' ? hatchSide(pitchMm) - leastBridgeMm : longestMm;
+  return longest / (longest + leastBridgeMm);
+}
+
 /** Tone for a knife: openings that swell, in one piece of material. */
 export function toneCut(ask: ToneCutAsk): ToneCut {
   const { pitchMm, leastOpeningMm, leastBridgeMm, widthMm, heightMm } = ask;
@@ -41,12 +60,10 @@ export function toneCut(ask: ToneCutAsk): ToneCut {
   const guide = { widthMm, heightMm, pitchMm, marginMm };
   const centre = ask.centreMm ?? [widthMm / 2, heightMm / 2];
   const rules: LineRules = { pitchMm, leastOpeningMm, leastBridgeMm: leastBridgeMm * 1.02, longestMm };
-  const longest = ask.way === 'hatch' ? hatchSide(pitchMm) - leastBridgeMm : longestMm;
-  const ends = {
-    lightest: leastOpeningMm / pitchMm,
-    darkest: ((pitchMm - leastBridgeMm) / pitchMm) * (longest / (longest + leastBridgeMm)),
-  };
-  return { region: slitsAlong(guidesOf(ask, guide, centre), ask.cover, rules), ...ends };
+  // What the bridges along a line take is made good by its width.
+  const along = openAlong(ask);
+  const cover = (x: number, y: number): number => ask.cover(x, y) / along;
+  return { region: slitsAlong(guidesOf(ask, guide, centre), cover, rules), ...toneEnds(ask) };
 }
 
 function guidesOf(
@@ -68,38 +85,64 @@ function guidesOf(
   }
 }
 
-/** Round holes in staggered rows, each of the punch whose area comes nearest to the tone over its place. */
-function holes({ widthMm, heightMm, pitchMm, leastOpeningMm, leastBridgeMm, punchesMm, cover }: ToneCutAsk): ToneCut {
-  const most = pitchMm - leastBridgeMm * 1.02;
-  const sizes = (punchesMm ?? Array.from({ length: 6 }, (_, i) => leastOpeningMm + ((most - leastOpeningMm) * i) / 5))
-    .filter((d) => d >= leastOpeningMm && d <= most)
-    .sort((a, b) => a - b);
-  const rowMm = (pitchMm * Math.sqrt(3)) / 2;
+/**
+ * Round holes in staggered rows, each of the punch whose area comes nearest to the tone over its place; what that is off by is passed on to the
+ * holes beside and below it (as Floyd and Steinberg 1976 pass it on among pixels), so that few punches hold many tones.
+ */
+function holes(ask: ToneCutAsk): ToneCut {
+  const { widthMm, heightMm, pitchMm, leastBridgeMm, cover } = ask;
+  const sizes = [0, ...punchSizes(ask)];
+  const rowMm = rowOf(pitchMm);
   const cellMm2 = pitchMm * rowMm;
   const share = (d: number): number => (Math.PI * d * d) / 4 / cellMm2;
   const found: Float64Array[] = [];
-  for (let row = 0; (row + 0.5) * rowMm < heightMm; row++)
+  const columns = Math.ceil(widthMm / pitchMm) + 2;
+  let owed = new Float64Array(columns);
+  for (let row = 0; (row + 0.5) * rowMm < heightMm; row++) {
+    const below = new Float64Array(columns);
+    const odd = row % 2;
     for (let k = 0; ; k++) {
-      const x = (k + (row % 2 === 0 ? 0.5 : 1)) * pitchMm,
+      const x = (k + (odd ? 1 : 0.5)) * pitchMm,
         y = (row + 0.5) * rowMm;
       if (x > widthMm) break;
       const tone = cover(x, y);
-      const best = [0, ...sizes].reduce(
-        (near, d) => (Math.abs((d ? share(d) : 0) - tone) < Math.abs((near ? share(near) : 0) - tone) ? d : near),
-        0,
-      );
+      // White stays white.
+      const wanted = tone < whiteShare ? 0 : tone + owed[k];
+      const best = sizes.reduce((near, d) => (Math.abs(share(d) - wanted) < Math.abs(share(near) - wanted) ? d : near), 0);
+      const off = Math.min(mostOwed, Math.max(-mostOwed, wanted - share(best)));
+      owed[k + 1] += off / 2;
+      below[k + odd] += off / 4;
+      if (k + odd > 0) below[k + odd - 1] += off / 4;
       const edge = best / 2 + leastBridgeMm;
       if (best === 0 || x < edge || y < edge || x > widthMm - edge || y > heightMm - edge) continue;
-      const n = 48;
-      found.push(
-        Float64Array.from({ length: 2 * n }, (_, i) =>
-          i % 2 === 0 ? x + (best / 2) * Math.cos((Math.PI * i) / n) : y + (best / 2) * Math.sin((Math.PI * (i - 1)) / n),
-        ),
-      );
+      found.push(hole(x, y, best));
     }
+    owed = below;
+  }
   return {
     region: { rings: found },
-    lightest: sizes.length > 0 ? share(sizes[0]) : 0,
-    darkest: sizes.length > 0 ? share(sizes[sizes.length - 1]) : 0,
+    ...toneEnds(ask),
   };
+}
+
+/** Lighter than this no hole is made; and no more than this is passed on, or what dark places can't hold would run out into light ones. */
+const whiteShare = 0.01,
+  mostOwed = 0.1;
+
+function hole(x: number, y: number, acrossMm: number): Float64Array {
+  const n = 48;
+  return Float64Array.from({ length: 2 * n }, (_, i) =>
+    i % 2 === 0 ? x + (acrossMm / 2) * Math.cos((Math.PI * i) / n) : y + (acrossMm / 2) * Math.sin((Math.PI * (i - 1)) / n),
+  );
+}
+
+/** Rows of holes lie as close as in a honeycomb. */
+const rowOf = (pitchMm: number): number => (pitchMm * Math.sqrt(3)) / 2;
+
+/** The punches at hand that leave a strip between two holes; where none are named, six sizes for a knife. */
+function punchSizes({ pitchMm, leastOpeningMm, leastBridgeMm, punchesMm }: EndsAsk): number[] {
+  const most = pitchMm - leastBridgeMm * 1.02;
+  return (punchesMm ?? Array.from({ length: 6 }, (_, i) => leastOpeningMm + ((most - leastOpeningMm) * i) / 5))
+    .filter((d) => d >= leastOpeningMm && d <= most)
+    .sort((a, b) => a - b);
 }

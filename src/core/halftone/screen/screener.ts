@@ -75,38 +75,54 @@ function dots({ shape, rulingPerCm, angleDeg, leastDotMicrons, pixelsPerCm }: Sc
     const half = dot ? 0.5 : 0;
     return rankAt(Math.floor(((x * p + y * q) * cells) / D + half), Math.floor(((y * p - x * q) * cells) / D + half));
   };
-  /** Whether the dot, or the hole, that a pixel belongs to is there: by the tone in its middle. */
+  /** Whether the dot, or the hole, that a pixel belongs to is there: by the tone in its middle. Neighbours along a row mostly ask for the same one. */
+  const last = { i: NaN, k: NaN, dot: false, toneAt: undefined as ToneAt | undefined, there: false };
   const isThere = (x: number, y: number, dot: boolean, toneAt: ToneAt): boolean => {
     const half = dot ? 0.5 : 0;
     const i = Math.floor(((x * p + y * q) * cells) / D + half),
       k = Math.floor(((y * p - x * q) * cells) / D + half);
+    if (last.i === i && last.k === k && last.dot === dot && last.toneAt === toneAt) return last.there;
     const [u, v] = [i + 0.5 - half, k + 0.5 - half];
     const tone = toneAt((u * p - v * q) / cells, (u * q + v * p) / cells);
     const open = dot ? tone : 255 - tone;
-    return open >= least || rankAt(i, k) * least < open;
+    last.i = i;
+    last.k = k;
+    last.dot = dot;
+    last.toneAt = toneAt;
+    return (last.there = open >= least || rankAt(i, k) * least < open);
   };
-  const pale = 2 * least,
-    deep = 255 - pale;
+  const pale = Math.ceil(2 * least),
+    deep = Math.floor(255 - 2 * least);
   const du = rest(p * cells),
     dv = rest(-q * cells);
+  /** Where tones are so light or so dark that dots of the least size are there or not. */
+  const faint = (x: number, y: number, t: number, c: number, toneAt: ToneAt | undefined): number => {
+    if (c < least) return t < least && (toneAt ? isThere(x, y, true, toneAt) : rank(x, y, true) * least < c) ? 1 : 0;
+    if (c > most) return t >= most && (toneAt ? isThere(x, y, false, toneAt) : rank(x, y, false) * least < 255 - c) ? 0 : 1;
+    if (t < c) return c < pale && toneAt && !isThere(x, y, true, toneAt) ? 0 : 1;
+    return c > deep && toneAt && !isThere(x, y, false, toneAt) ? 1 : 0;
+  };
   return {
     cell,
     row: (y, coverage, out, toneAt) => {
       // Exact in whole numbers: u = (x p + y q) · cells / D, v = (y p − x q) · cells / D; the remainder says where in a cell.
       let u = rest(y * q * cells),
         v = rest(y * p * cells);
-      for (let x = 0; x < out.length; x++) {
+      for (let x = 0, n = out.length; x < n; ) {
         const c = coverage[x];
+        if (c === 0 || c === 255) {
+          // Bare and solid stretches are passed in one step.
+          let end = x + 1;
+          while (end < n && coverage[end] === c) end++;
+          out.fill(c & 1, x, end);
+          u = (u + du * (end - x)) % D;
+          v = (v + dv * (end - x)) % D;
+          x = end;
+          continue;
+        }
         const t = spot[(((v * scale) | 0) << 7) | ((u * scale) | 0)];
-        if (c >= pale && c <= deep) out[x] = (t - c) >>> 31;
-        else if (c >= least && c <= most) {
-          if (t < c) out[x] = c < pale && toneAt && !isThere(x, y, true, toneAt) ? 0 : 1;
-          else out[x] = c > deep && toneAt && !isThere(x, y, false, toneAt) ? 1 : 0;
-        } else if (c === 0 || c === 255) out[x] = c & 1;
-        else if (c < least && toneAt) out[x] = t < least && isThere(x, y, true, toneAt) ? 1 : 0;
-        else if (c > most && toneAt) out[x] = t >= most && isThere(x, y, false, toneAt) ? 0 : 1;
-        else if (c < least) out[x] = t < least && rank(x, y, true) * least < c ? 1 : 0;
-        else out[x] = t >= most && rank(x, y, false) * least < 255 - c ? 0 : 1;
+        out[x] = c >= pale && c <= deep ? (t - c) >>> 31 : faint(x, y, t, c, toneAt);
+        x++;
         // Round the cell, without a branch that nobody can foresee.
         u += du;
         u -= D & ((D - 1 - u) >> 31);

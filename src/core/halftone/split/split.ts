@@ -5,7 +5,7 @@ import { toneForesight, type ToneModel } from '../model/tone-model.ts';
 import { aimOf, type Aim } from './aim.ts';
 import { applySplit, topOf } from './apply.ts';
 import { inverter, type ToneReach } from './invert.ts';
-import { splitTable } from './table.ts';
+import { splitTable, usedCells } from './table.ts';
 
 export interface SplitAsk {
   /** Of the inks on the paper, in laydown order, all of them tones. */
@@ -53,7 +53,7 @@ export async function splitPicture(ask: SplitAsk, task: Task = quietTask): Promi
   const darkest = darkestOf(k, limit, foresight.lab);
   const aim: Aim = { space, white: space.toXyz([1, 1, 1]), paper, darkest, reach };
   const invert = inverter({ model, foresight, limit, grey, greyShare: grey === null ? 0 : greyShare, reach });
-  const table = await splitTable(k, (r, g, b) => aimOf(r, g, b, aim), invert, task);
+  const table = await splitTable(k, (r, g, b) => aimOf(r, g, b, aim), invert, task, usedCells(rgb, topOf(rgb)));
   const planes = await applySplit(table, rgb, width, height, task);
 
   const random = seeded(7);

@@ -13,6 +13,29 @@ export interface SplitTable {
 
 const coarse = 9,
   fine = 33;
+/** A picture's colours lie in so few of the finest grid's cells that most of its nodes are never looked at. */
+export type UsedCells = Uint8Array;
+
+/** Which cells of the finest grid a picture's colours lie in, red slowest. @param rgb three a pixel; @param top full light */
+export function usedCells(rgb: Uint8Array | Uint16Array, top: number): UsedCells {
+  const cells = fine - 1;
+  const used = new Uint8Array(cells ** 3);
+  const cell = Uint8Array.from({ length: top + 1 }, (_, v) => Math.min(cells - 1, Math.floor((v * cells) / top)));
+  for (let i = 0; i < rgb.length; i += 3) used[(cell[rgb[i]] * cells + cell[rgb[i + 1]]) * cells + cell[rgb[i + 2]]] = 1;
+  return used;
+}
+
+/** Nodes of a grid of `side` that colours in these cells are reckoned from. */
+function usedNodes(cells: UsedCells, side: number): Uint8Array {
+  const [n, by] = [fine - 1, (fine - 1) / (side - 1)];
+  const nodes = new Uint8Array(side ** 3);
+  for (let i = 0; i < cells.length; i++) {
+    if (cells[i] === 0) continue;
+    const [r, g, b] = [Math.floor(i / (n * n)), Math.floor(i / n) % n, i % n].map((v) => Math.floor(v / by));
+    for (let corner = 0; corner < 8; corner++) nodes[at(r + (corner & 1), g + ((corner >> 1) & 1), b + (corner >> 2), side)] = 1;
+  }
+  return nodes;
+}
 /** Steps of Lab that nobody sees, not even in a gradient. */
 const met = 0.15;
 
@@ -25,6 +48,8 @@ export async function splitTable(
   aim: (r: number, g: number, b: number) => Lab,
   invert: Invert,
   task: Task = quietTask,
+  /** Left out: all. What lies elsewhere is the mean of its neighbours. */
+  cells?: UsedCells,
 ): Promise<SplitTable> {
   let side = coarse;
   let covers = new Float32Array(side ** 3 * k);
@@ -48,10 +73,15 @@ export async function splitTable(
     const next = side * 2 - 1;
     const finer = new Float32Array(next ** 3 * k);
     const old = { k, side, covers };
+    const used = cells && usedNodes(cells, next);
     for (let r = 0; r < next; r++) {
       for (let g = 0; g < next; g++)
         for (let b = 0; b < next; b++) {
           coversAt(old, (r / (next - 1)) * 255, (g / (next - 1)) * 255, (b / (next - 1)) * 255, start);
+          if (used?.[at(r, g, b, next)] === 0) {
+            finer.set(start, at(r, g, b, next) * k);
+            continue;
+          }
           const target = aim(r / (next - 1), g / (next - 1), b / (next - 1));
           finer.set(invert(target, start, next === fine ? 3 : 6, met).covers, at(r, g, b, next) * k);
         }

@@ -470,7 +470,7 @@ export const fields: Fields<Job> = {
   wanted: {
     noun: say('where.wanted'),
     each: thing('wantedColour', 'ofWantedColour'),
-    fields: { layers: 'layersOf', lab: 'labOf', paper: 'paperIn', note: 'note' },
+    fields: { layers: 'layersOf', coverages: 'coveragesOf', lab: 'labOf', paper: 'paperIn', note: 'note' },
   },
   proofReadings: {
     noun: say('where.proofReadings'),

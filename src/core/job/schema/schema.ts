@@ -452,7 +452,14 @@ const DaySchema = z.looseObject({
   mixing: z.enum(['day-before', 'same-day']).default('day-before'),
 });
 
-const TargetSchema = z.looseObject({ layers: z.array(id), lab: z.tuple([z.number(), z.number(), z.number()]), paper: id.optional(), note });
+const TargetSchema = z.looseObject({
+  layers: z.array(id),
+  /** What the film of each of these layers covers there, where it is a tone. Left out: all lie solid. */
+  coverages: z.array(share).optional(),
+  lab: z.tuple([z.number(), z.number(), z.number()]),
+  paper: id.optional(),
+  note,
+});
 
 /** A reading of a printed overlap: shown as measured, and what the inks learn from. */
 const ProofReadingSchema = z.looseObject({

@@ -47,6 +47,9 @@ export const picture: Words['picture'] = {
   toneTaken: (runs) => `${many(runs, 'Lauf mit Tönen ist', 'Läufe mit Tönen sind')} jetzt der Auftrag.`,
   toneFilm: (layer) => `Der Film von ${layer}, schwarz, wo er druckt`,
   toneMean: (mean) => `deckt im Mittel ${mean}`,
+  toneWeigh: 'Was kosten andere Wege?',
+  toneWaysOf: (layer) => `${layer} drucken`,
+  toneCutInstead: (layer) => `Was für ${layer} geschnitten wird, dunkler, wo mehr Flächen übereinander liegen`,
   linesPart: 'Oder als Schnittlinien',
   linesSays: 'ein Lauf Linien oder Löcher fürs Messer',
   linesIntro:

@@ -319,6 +319,9 @@ export const help: Same<typeof en.help> = {
   splitBy: 'dots (Punkte) oder grain (Korn)',
   splitShape: 'round (rund), ellipse oder line (Linie)',
   splitRuling: 'Punktreihen je cm; ohne Angabe, was das Gewebe hält',
+  splitWays: 'auch sagen, wie viele Minuten jeder Lauf über einen Film, als Schnittlinien und in flächigen Stärken braucht',
+  splitMaterial: 'woraus Schnittlinien und flächige Stärken geschnitten werden',
+  splitAs: 'Läufe anders drucken: schiefer=2 (zwei flächige Stärken), sand=3, rosa=lines, oder least: ohne Film, was am schnellsten geht',
   separateUsage: 'separate [VORLAGE] --with ARBEIT [--layers N] [--out ORDNER] [--replace] …',
   separateSummary: 'macht aus einer Vorlage Schablonen, Farben und eine Folge: eine neue Arbeit',
   separatePicture:

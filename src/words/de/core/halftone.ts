@@ -50,6 +50,10 @@ export const halftone: Same<typeof en.halftone> = {
   darkerPicture: 'Ein dunkleres Bild nehmen oder die Linien enger setzen.',
   linesMade: ({ n, pitch, lightest, darkest }) =>
     `${many(n, 'Öffnung', 'Öffnungen')}, ${pitch} von Linie zu Linie: Töne von ${lightest} bis ${darkest}; was heller ist, bleibt blank.`,
+  linesReach: ({ bare, darkest }) =>
+    `In dieser Farbe gedruckt kommt die dunkelste Stelle des Bildes auf eine Helligkeit L* von ${darkest}; das bloße Papier hat ${bare}.`,
+  inkTooPale: ({ ink }) => `„${ink}“ ist kaum dunkler oder heller als das Papier: damit entsteht kein Bild.`,
+  strongerInk: 'Eine dunklere Farbe oder ein helleres Papier nehmen.',
   linesWritten: ({ folder, layer }) => `Geschrieben nach ${folder}. Die Schneidedatei: laydown cut ${folder} ${layer} --out linien.svg.`,
 
   // Auf dem Film selbst.
@@ -145,4 +149,23 @@ export const halftone: Same<typeof en.halftone> = {
     `${share} des Bildes sind farbiger, als sRGB zeigen kann; der Auszug nimmt sie, wie das Profil der Datei sie angibt.`,
   splitMost: ({ most }) => `Die Filme decken zusammen höchstens ${most}.`,
   splitWritten: ({ folder }) => `Geschrieben nach ${folder}. Die Filme: laydown positive ${folder}.`,
+
+  waysOf: ({ layer }) => `${layer} lässt sich drucken:`,
+  wayFilm: ({ work, make }) => `über einen Film: ${work}, davon ${make} für Film und Sieb`,
+  wayLines: ({ work, make, metres, off }) =>
+    `als Schnittlinien: ${work}, davon ${make} am Messer (${metres}); ${off} neben den Tönen des Films`,
+  waySteps: ({ strengths, work, make, metres, off }) =>
+    `in flächigen Stärken, ${strengths} Farbe: ${work}, davon ${make} am Messer (${metres}); ${off} daneben`,
+  wayLeast: ({ layer, way }) => `Ohne Film kostet ${layer} ${way} am wenigsten Zeit.`,
+  wayTaken: ({ layer, way }) => `${layer} wird ${way} gedruckt.`,
+  inFilm: 'über einen Film',
+  inLines: 'als Schnittlinien',
+  inTwo: 'in zwei flächigen Stärken',
+  inThree: 'in drei flächigen Stärken',
+  wayMinutes:
+    'Geschätzt, nur Handarbeit, ohne Trocknen. Flächen liegen übereinander, jede eine Stufe dunkler; daneben heißt: ΔE00 im Mittel.',
+  notThatWay: ({ layer, way }) => `${layer} lässt sich nicht ${way} drucken: diese Farbe oder dieses Material trägt es nicht.`,
+  otherWay: 'Einen anderen Weg wählen: film, lines, 2, 3 oder least.',
+  tooManyRuns: ({ layer, n, most }) => `Mit ${layer} in flächigen Stärken hätte die Arbeit ${n} Läufe; ${most} sind das Höchste.`,
+  fewerStrengths: 'Zwei Stärken, Schnittlinien oder einen Film für eine der Farben nehmen.',
 };

@@ -42,6 +42,9 @@ export const picture = {
   toneTaken: (runs: number) => `${runs === 1 ? '1 run' : `${runs} runs`} of tone are the job now.`,
   toneFilm: (layer: string) => `The film of ${layer}, black where it prints`,
   toneMean: (mean: string) => `covers ${mean} on average`,
+  toneWeigh: 'What would other ways take?',
+  toneWaysOf: (layer: string) => `Print ${layer}`,
+  toneCutInstead: (layer: string) => `What is cut for ${layer}, darker where more flats lie over one another`,
   linesPart: 'Or as cut lines',
   linesSays: 'one run of lines or holes for the knife',
   linesIntro:

@@ -313,6 +313,9 @@ export const help = {
   splitBy: 'dots or grain',
   splitShape: 'round, ellipse or line',
   splitRuling: 'rows of dots a cm; if left out, what the mesh holds',
+  splitWays: 'also say how many minutes each run takes through a film, as cut lines and in flat strengths',
+  splitMaterial: 'what cut lines and flat strengths are cut from',
+  splitAs: 'print runs another way: slate=2 (two flat strengths), sand=3, rose=lines, or least: no film, whatever is least work',
   separateUsage: 'separate [PICTURE] --with JOB [--layers N] [--out FOLDER] [--replace] …',
   separateSummary: 'turns a picture into stencils, inks and an order: a new job',
   separatePicture:

@@ -1,5 +1,12 @@
 import { many } from '../grammar.ts';
-import type { DeltaText, FilmText, LengthText, ListText, NameText, NumberText, SayingText, ShareText } from '../../text.ts';
+import type { DeltaText, FilmText, LengthText, ListText, NameText, NumberText, SayingText, ShareText, TimeText } from '../../text.ts';
+
+export interface WayValues {
+  readonly work: TimeText;
+  readonly make: TimeText;
+  readonly metres: LengthText;
+  readonly off: DeltaText;
+}
 
 /** Runs of tone: films, dots, wedges, splits. */
 export const halftone = {
@@ -50,6 +57,10 @@ export const halftone = {
   darkerPicture: 'Take a darker picture, or set the lines closer.',
   linesMade: ({ n, pitch, lightest, darkest }: { n: number; pitch: LengthText; lightest: ShareText; darkest: ShareText }) =>
     `${many(n, 'opening', 'openings')}, ${pitch} from line to line: tones from ${lightest} to ${darkest}; what is lighter stays bare.`,
+  linesReach: ({ bare, darkest }: { bare: NumberText; darkest: NumberText }) =>
+    `Printed in this ink the picture’s darkest place comes to a lightness L* of ${darkest}; bare paper is ${bare}.`,
+  inkTooPale: ({ ink }: { ink: NameText }) => `“${ink}” hardly differs from the paper in lightness: it draws no picture.`,
+  strongerInk: 'Take a darker ink, or a lighter paper.',
   linesWritten: ({ folder, layer }: { folder: NameText; layer: NameText }) =>
     `Written to ${folder}. The cut file: laydown cut ${folder} ${layer} --out lines.svg.`,
 
@@ -176,4 +187,25 @@ export const halftone = {
     `${share} of the picture is more colourful than sRGB can show; the split takes it as the file’s own profile has it.`,
   splitMost: ({ most }: { most: ShareText }) => `The films cover ${most} together at most.`,
   splitWritten: ({ folder }: { folder: NameText }) => `Written to ${folder}. The films: laydown positive ${folder}.`,
+
+  // Ways of printing a run's tone, with what each costs.
+  waysOf: ({ layer }: { layer: NameText }) => `${layer} could be printed:`,
+  wayFilm: ({ work, make }: { work: TimeText; make: TimeText }) => `through a film: ${work}, ${make} of it for film and screen`,
+  wayLines: ({ work, make, metres, off }: WayValues) =>
+    `as cut lines: ${work}, ${make} of it at the knife (${metres}); ${off} off the film’s tones`,
+  waySteps: ({ strengths, work, make, metres, off }: WayValues & { strengths: ListText }) =>
+    `in flat strengths, ${strengths} of ink: ${work}, ${make} of it at the knife (${metres}); ${off} off`,
+  wayLeast: ({ layer, way }: { layer: NameText; way: SayingText }) => `Without a film ${layer} is least work ${way}.`,
+  wayTaken: ({ layer, way }: { layer: NameText; way: SayingText }) => `${layer} is printed ${way}.`,
+  inFilm: 'through a film',
+  inLines: 'as cut lines',
+  inTwo: 'in two flat strengths',
+  inThree: 'in three flat strengths',
+  wayMinutes: 'Estimated, hands only, without drying. Flats lie one over the other, each a step darker; what is off is the mean ΔE00.',
+  notThatWay: ({ layer, way }: { layer: NameText; way: SayingText }) =>
+    `${layer} can’t be printed ${way}: this ink or this material does not hold it.`,
+  otherWay: 'Choose another way: film, lines, 2, 3 or least.',
+  tooManyRuns: ({ layer, n, most }: { layer: NameText; n: number; most: number }) =>
+    `With ${layer} in flat strengths the job would have ${n} runs; ${most} is the most.`,
+  fewerStrengths: 'Take two strengths, cut lines or a film for one of the inks.',
 };

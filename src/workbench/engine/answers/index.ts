@@ -17,6 +17,7 @@ import { otherPlanAnswer } from './other-plan.ts';
 import { keepSightAnswer } from './ink/sight.ts';
 import { sheetCodesAnswer } from './ink/sheet-codes.ts';
 import { splitAnswer } from './ink/split.ts';
+import { toneWaysAnswer } from './ink/tone-ways.ts';
 import { stockFileAnswer } from './cut/stock-file.ts';
 import { lensBoardAnswer, traceAnswer } from './cut/trace.ts';
 import { wedgeAnswer } from './cut/wedge.ts';
@@ -48,6 +49,7 @@ export const answers: { readonly [Q in Question]: Work<Q> } = {
   wedge: wedgeAnswer,
   lines: linesAnswer,
   split: splitAnswer,
+  toneWays: toneWaysAnswer,
   bridge: bridgeAnswer,
   cutFile: cutFileAnswer,
   stockFile: stockFileAnswer,

@@ -1,5 +1,5 @@
 import type { Job } from '../../../core/job/index.ts';
-import { srgbOfLab, wantedHere } from '../../../core/asks/index.ts';
+import { srgbOfLab, wantedHere, wantedName } from '../../../core/asks/index.ts';
 import { Films } from '../../ui/proof/Films.tsx';
 import { sayDelta } from '../../ui/fields/format.ts';
 import { Why } from '../../ui/fields/Why.tsx';
@@ -35,9 +35,9 @@ export function WantedColours({ plan, paper, wanted }: Props) {
       </h2>
       <ul>
         {wanted.map((one, i) => {
-          const name = one.layers.map((id) => plan.layers.find((l) => l.id === id)?.name ?? id).join(' + ');
+          const name = wantedName(one, plan.layers);
           const on = plan.papers.find((p) => p.id === one.paper) ?? paper;
-          const { now, deltaE } = wantedHere(one, on.overlaps);
+          const { now, deltaE } = wantedHere(one, on);
           return (
             <li key={i}>
               <span class="wanted-pair" aria-hidden="true">

@@ -218,6 +218,12 @@ export function ridgeOfLayer(
   return { ...ridge, ...ridgeOver(ridge, share) };
 }
 
+/** The same for openings that are no run yet: cut from a sheet so thick, printed with so thick a film. */
+export function ridgeOfPrints(prints: Region, thicknessMm: number, wetMicrons: number): EdgeRidge & RidgeOver {
+  const ridge = edgeRidge(wetMicrons, thicknessMm);
+  return { ...ridge, ...ridgeOver(ridge, nearEdges({ prints, reachMm: (ridge.withinMm[0] + ridge.withinMm[1]) / 2 })) };
+}
+
 /** Share of a shape that lies within reach of its edges. */
 function nearEdges({ prints, reachMm }: { readonly prints: Region; readonly reachMm: number }): number {
   // Outlines to a fiftieth of a millimetre: far finer than how well the reach itself is known.

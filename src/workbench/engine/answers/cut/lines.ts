@@ -6,6 +6,6 @@ import type { Work } from '../room.ts';
 /** A picture's tone as lines for a knife: the job with them, and their openings. */
 export const linesAnswer: Work<'lines'> = async ({ job, bytes, name, question }, room) => {
   await Promise.all([room.ready, picturesReady()]);
-  const { job: made, layerId, pitchMm, cut } = askLines(job, await readPicture(bytes, name), question);
-  return { answer: { job: made, layerId, pitchMm, ...cut }, transfer: [] };
+  const { cut, ...made } = askLines(job, await readPicture(bytes, name), question);
+  return { answer: { ...made, ...cut }, transfer: [] };
 };

@@ -2,7 +2,7 @@ import { useSignal } from '@preact/signals';
 import { usualPitch } from '../../../../core/asks/index.ts';
 import { lineWays, type LineWay } from '../../../../core/halftone/index.ts';
 import type { JobInk } from '../../../../core/job/index.ts';
-import { length, say, share } from '../../../../words/one-language.ts';
+import { figure, length, say, share } from '../../../../words/one-language.ts';
 import type { MadeLines } from '../../../engine/protocol.ts';
 import { step, told, words } from '../../../store/words.ts';
 import { CountField } from '../../../ui/fields/CountField.tsx';
@@ -42,6 +42,7 @@ export function LinesPart({ bench, job, picture, read, pots }: Props) {
         ...(ink.value === '' ? {} : { ink: ink.value }),
         ...(material.value === '' ? {} : { materialId: material.value }),
         ...(picture.crop ? { crop: picture.crop } : {}),
+        paperId: bench.paper.peek()?.id,
         after,
       };
       const answer = await bench.ask('lines', { job, bytes, name: picture.name, question });
@@ -157,6 +158,11 @@ export function LinesPart({ bench, job, picture, read, pots }: Props) {
                   lightest: share(made.value.lightest, 0),
                   darkest: share(made.value.darkest, 0),
                 }),
+              )}
+            </p>
+            <p>
+              {told(
+                say('halftone.linesReach', { bare: figure(made.value.bareL, 0, false), darkest: figure(made.value.darkestL, 0, false) }),
               )}
             </p>
             <div class="row">
