@@ -223,7 +223,7 @@ describe('a checked board in thirteen photographs', () => {
         of: 'image',
         place: asWritten(name),
         longPx: 640,
-        ...(kept && { lens: kept }),
+        ...(kept && { lens: lensOfShares(kept, { width, height })! }),
       });
       return wrongSquares(squared!);
     };
