@@ -174,6 +174,8 @@ describe('a wedge by numbers', () => {
         `name;L;a;b\n${covers.map((s, i) => [names[i], ...trueLab('c', s).map((v) => v.toFixed(2))].join(';')).join('\n')}\n`,
       );
     const named = wedgeFromFile(
+      made,
+      at,
       rows(
         [...wedgeSteps].map((s) => `step ${Math.round(s * 100)}`),
         wedgeSteps,
@@ -182,6 +184,8 @@ describe('a wedge by numbers', () => {
     );
     const page = wedgeSheet().fields.map((f) => f.cover);
     const ordered = wedgeFromFile(
+      made,
+      at,
       rows(
         page.map((_, i) => i + 1),
         page,
@@ -190,7 +194,7 @@ describe('a wedge by numbers', () => {
     );
     expect(judged('c', named).mean).toBeLessThan(0.3);
     expect(judged('c', ordered).mean).toBeLessThan(0.3);
-    expect(() => wedgeFromFile(rows(['a', 'b', 'c'], [0.1, 0.5, 0.9]), 'odd.csv')).toThrow();
+    expect(() => wedgeFromFile(made, at, rows(['a', 'b', 'c'], [0.1, 0.5, 0.9]), 'odd.csv')).toThrow();
   });
 
   test('a wedge read again takes the place of the first; what is odd is said', () => {

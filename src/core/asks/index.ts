@@ -42,6 +42,7 @@ export {
 } from './tone/ways.ts';
 export { inWay, sayToneWay } from './tone/say-way.ts';
 export { askTones, readChart, type Chart, type ToneField } from './ink/tones.ts';
+export { isWedge } from './tone/wedge-rows.ts';
 export {
   wedgeCurve,
   wedgeFromFile,
