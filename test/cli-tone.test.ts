@@ -64,6 +64,18 @@ test('films of the runs that stay tone, at the resolution asked for, and what th
   expect(readJobAt(at('flat')).job.layers[0].tone!.exposeSeconds).toBe(120);
 });
 
+test('a wedge read as a spreadsheet writes it is taken; what cannot be one is refused in words', async () => {
+  const rows = ['0;0,05', '20;0,3', '50;0,68', '80;1,12', '100;1,42'];
+  writeFileSync(at('german.csv'), ['Stufe;Dichte', ...rows].join('\r\n'));
+  const table = await laydown('wedge', at('flat'), 'brick', '--read', at('german.csv'), '--keep');
+  expect(table.out).toMatch(/Half a tone comes to 71\s%; .*\n3 steps kept/);
+  const kept = readJobAt(at('flat')).job.proofReadings;
+  expect(kept.map((r) => [r.layers, r.coverages])).toEqual([0.2, 0.5, 0.8].map((c) => [['brick'], [c]]));
+  writeFileSync(at('odd.csv'), 'step,weight\n50,68\n100,142\n');
+  const odd = await laydown('wedge', at('flat'), 'brick', '--read', at('odd.csv'));
+  expect([odd.code, odd.err]).toEqual([1, expect.stringMatching(/No print has a density of 68\. Write a step a line/)]);
+});
+
 test('lines say how dark they come to in their ink on the paper named', async () => {
   const made = await laydown(
     'lines',

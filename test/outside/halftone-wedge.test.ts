@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import {
   askExposure,
+  overlapRamp,
   readRows,
   wedgeCurve,
   wedgeFromFile,
@@ -174,6 +175,8 @@ describe('a wedge by numbers', () => {
         `name;L;a;b\n${covers.map((s, i) => [names[i], ...trueLab('c', s).map((v) => v.toFixed(2))].join(';')).join('\n')}\n`,
       );
     const named = wedgeFromFile(
+      made,
+      at,
       rows(
         [...wedgeSteps].map((s) => `step ${Math.round(s * 100)}`),
         wedgeSteps,
@@ -182,6 +185,8 @@ describe('a wedge by numbers', () => {
     );
     const page = wedgeSheet().fields.map((f) => f.cover);
     const ordered = wedgeFromFile(
+      made,
+      at,
       rows(
         page.map((_, i) => i + 1),
         page,
@@ -190,7 +195,7 @@ describe('a wedge by numbers', () => {
     );
     expect(judged('c', named).mean).toBeLessThan(0.3);
     expect(judged('c', ordered).mean).toBeLessThan(0.3);
-    expect(() => wedgeFromFile(rows(['a', 'b', 'c'], [0.1, 0.5, 0.9]), 'odd.csv')).toThrow();
+    expect(() => wedgeFromFile(made, at, rows(['a', 'b', 'c'], [0.1, 0.5, 0.9]), 'odd.csv')).toThrow();
   });
 
   test('a wedge read again takes the place of the first; what is odd is said', () => {
@@ -222,3 +227,24 @@ test('of an exposure strip the middle of the best rows is taken, and films hold 
   for (const text of ['', '90-10', 'x-y', '1-2 '.repeat(9)]) expect(() => readRows(text, place)).toThrow();
   expect(() => askExposure(made, 'c', 30, readRows('- -', place))).toThrow();
 });
+
+test('an overlap with a tone in it is a ramp of its topmost tone, from what lies without it to the overlap itself', () => {
+  const [paper] = made.papers;
+  expect(paper.overlaps.length).toBe(16);
+  const named = (ids: readonly string[]): { readonly srgb: string; readonly layers: readonly string[] } =>
+    paper.overlaps.find((o) => o.layers.join() === ids.join())!;
+  for (const { srgb, layers: ids } of paper.overlaps.filter((o) => o.layers.length > 0)) {
+    const ramp = overlapRamp(paper, { srgb, layers: ids })!;
+    expect(ramp.layerId).toBe(ids.at(-1));
+    expect(ramp.steps.at(-1)).toBe(srgb);
+    const under = named(ids.slice(0, -1));
+    if (under) expect(apart(ramp.steps[0], under.srgb)).toBeLessThan(2);
+    expect(apart(ramp.steps.at(-2)!, srgb)).toBeLessThan(0.6 * apart(ramp.steps[0], srgb) + 1);
+  }
+  expect(overlapRamp(paper, { srgb: '#ffffff', layers: [] })).toBeNull();
+  expect(overlapRamp({ tones: null }, paper.overlaps[1])).toBeNull();
+});
+
+/** Of two colours of a screen, in sRGB bytes. */
+const apart = (a: string, b: string): number =>
+  Math.hypot(...[1, 3, 5].map((i) => parseInt(a.slice(i, i + 2), 16) - parseInt(b.slice(i, i + 2), 16)));

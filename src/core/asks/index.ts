@@ -40,8 +40,10 @@ export {
   type ToneWay,
   type ToneWayName,
 } from './tone/ways.ts';
+export { overlapRamp, type ToneRamp } from './tone/ramp.ts';
 export { inWay, sayToneWay } from './tone/say-way.ts';
 export { askTones, readChart, type Chart, type ToneField } from './ink/tones.ts';
+export { isWedge } from './tone/wedge-rows.ts';
 export {
   wedgeCurve,
   wedgeFromFile,

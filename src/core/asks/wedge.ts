@@ -1,13 +1,23 @@
 import { deltaE00, labFromXyz, xyzAt, xyzFromLab, type Spectrum, type Xyz } from '../colour/index.ts';
 import { coverSeen, curveAt, filterOf, lightShares, spectrumAtCover, toneForesight, wedgeSheet, wedgeSteps } from '../halftone/index.ts';
-import { quadsOnPhoto, readPhoto, readReadings, readTyped, type Photograph, type Reading, type ReadPatch } from '../ink/index.ts';
+import {
+  quadsOnPhoto,
+  readPhoto,
+  readReadings,
+  readTyped,
+  textOfReadings,
+  type Photograph,
+  type Reading,
+  type ReadPatch,
+} from '../ink/index.ts';
 import { pow } from '../numeric/index.ts';
 import type { Job } from '../job/index.ts';
 import type { Plan, PlannedTones } from '../plan/index.ts';
-import { fail, problem, type Problem } from '../problem.ts';
-import { name as asName, say, share, type Saying } from '../../words/say.ts';
+import { fail, problem, ProblemError, type Problem } from '../problem.ts';
+import { figure, name as asName, say, share, type Saying } from '../../words/say.ts';
 import { labOfReading } from './ink/inks.ts';
 import { jobReading } from './ink/shelf.ts';
+import { coverScale, wedgeRows, type WedgeRow } from './tone/wedge-rows.ts';
 
 /** Whose wedge, printed on what. */
 export interface WedgeAt {
@@ -89,14 +99,16 @@ export function wedgeFromPhoto(plan: Pick<Plan, 'papers' | 'layers'>, at: WedgeA
   return { steps, problems };
 }
 
-/** `5: 0.11` (density) or `5: 91.2 1.0 -3.4` (Lab), a step a line or with semicolons between; or a file of readings whose patches are named by their steps. */
+/** Steps as they were typed: density or Lab behind each, or a table of densities. */
 export function wedgeFromText(plan: Pick<Plan, 'papers' | 'layers'>, at: WedgeAt, text: string, place: Saying): WedgeRead {
-  const entries = text
-    .split(/[;\n]+/)
-    .map((line) => /^\s*(\d+(?:[.,]\d+)?)\s*%?\s*[:=]\s*(\S.*?)\s*$/.exec(line))
-    .filter((found) => found !== null);
-  if (entries.length < 2) fail('wedge-unread', place, say('halftone.wedgeUnread'), say('halftone.typeWedge'));
-  const rows = entries.map(([, step, value]) => ({ cover: coverOf(step, place), value }));
+  return fromRows(plan, at, wedgeRows(text) ?? unread(place), place);
+}
+
+const unread = (place: Saying): never => fail('wedge-unread', place, say('halftone.wedgeUnread'), say('halftone.typeWedge'));
+
+function fromRows(plan: Pick<Plan, 'papers' | 'layers'>, at: WedgeAt, rows: readonly WedgeRow[], place: Saying): WedgeRead {
+  for (const { cover, step } of rows)
+    if (Number.isNaN(cover)) fail('chart-cover', place, say('halftone.notACover', { text: asName(step) }), say('halftone.typeWedge'));
   const single = rows.every(({ value }) => /^-?\d*[.,]?\d+$/.test(value));
   if (!single) return whole(rows.map(({ cover, value }) => ({ cover, reading: readTyped(value, place) })));
   return fromDensities(
@@ -106,29 +118,35 @@ export function wedgeFromText(plan: Pick<Plan, 'papers' | 'layers'>, at: WedgeAt
   );
 }
 
-/** A file of readings: patches named by their steps, or as many as the page has, in its order. */
-export function wedgeFromFile(bytes: Uint8Array, fileName: string): WedgeRead {
+/**
+ * A file: steps as they are typed, a table of densities, or readings whose patches are named by their steps; or as many readings as the
+ * page has, in its order.
+ */
+export function wedgeFromFile(plan: Pick<Plan, 'papers' | 'layers'>, at: WedgeAt, bytes: Uint8Array, fileName: string): WedgeRead {
   const place = say('where.file', { file: asName(fileName) });
-  const { patches, problems } = readReadings(bytes, fileName);
-  const named = patches.flatMap((p) => {
-    const found = /(\d+(?:[.,]\d+)?)\s*%?$/.exec(p.name.trim());
-    return found && Number(found[1].replace(',', '.')) <= 100 ? [{ cover: coverOf(found[1], place), reading: p.reading }] : [];
-  });
+  const rows = wedgeRows(textOfReadings(bytes, place));
+  if (rows) return fromRows(plan, at, rows, place);
+  const { patches, problems } = patchesIn(bytes, fileName, place);
+  const steps = patches.map((p) => /(\d+(?:[.,]\d+)?)\s*%?$/.exec(p.name.trim())?.[1] ?? '');
+  const scale = coverScale(steps);
+  const covers = steps.map((step) => (step === '' ? NaN : Number(step.replace(',', '.')) / scale));
   const all = wedgeSheet().fields;
   const usual = new Set(wedgeSteps.map((c) => Math.round(c * 100)));
   // Names that only count, 1, 2, 3 …, are no steps.
-  const counted = named.filter(({ cover }) => usual.has(Math.round(cover * 100)) || cover === 0).length < patches.length;
-  if (named.length === patches.length && !counted) return { ...whole(named), problems };
-  const order = [all.map((f) => f.cover), wedgeSteps].find((covers) => covers.length === patches.length);
+  const named = covers.every((cover) => cover === 0 || usual.has(Math.round(cover * 100)));
+  const order = named ? covers : [all.map((f) => f.cover), wedgeSteps].find((known) => known.length === patches.length);
   if (!order) fail('wedge-unread', place, say('halftone.wedgeUnread'), say('halftone.nameSteps', { n: all.length }));
   return { ...whole(patches.map(({ reading }: ReadPatch, i) => ({ cover: order[i], reading }))), problems };
 }
 
-function coverOf(text: string, place: Saying): number {
-  const percent = Number(text.replace(',', '.'));
-  if (!(percent >= 0 && percent <= 100))
-    fail('chart-cover', place, say('halftone.notACover', { text: asName(text) }), say('halftone.typeWedge'));
-  return percent / 100;
+/** What a table without colours lacks here is a density or Lab behind each step. */
+function patchesIn(bytes: Uint8Array, fileName: string, place: Saying): ReturnType<typeof readReadings> {
+  try {
+    return readReadings(bytes, fileName);
+  } catch (error) {
+    if (error instanceof ProblemError && error.problems.some((p) => p.code === 'no-readings')) unread(place);
+    throw error;
+  }
 }
 
 /** Steps that say something: bare paper is known as it is. */
@@ -136,10 +154,20 @@ function whole(steps: WedgeRead['steps']): WedgeRead {
   return { steps: steps.filter(({ cover }) => cover > 0), problems: [] };
 }
 
+/** No print reads outside of these, with the paper taken as nought or not. */
+const leastDensity = -0.5,
+  mostDensity = 4;
+
 /** Densities through the ink's own filter, with the solid's and, where not taken as nought, the paper's (ISO 12647-1, Murray–Davies). */
 function fromDensities(ends: Ends, rows: readonly { readonly cover: number; readonly density: number }[], place: Saying): WedgeRead {
-  const solid = rows.find(({ cover }) => cover === 1)?.density;
-  const bare = rows.find(({ cover }) => cover === 0)?.density ?? 0;
+  const odd = rows.find(({ density }) => !(density >= leastDensity && density <= mostDensity));
+  if (odd) fail('wedge-density', place, say('halftone.notADensity', { density: figure(odd.density, 2, false) }), say('halftone.typeWedge'));
+  const meanAt = (step: number): number | undefined => {
+    const all = rows.filter(({ cover }) => cover === step);
+    return all.length > 0 ? all.reduce((sum, { density }) => sum + density, 0) / all.length : undefined;
+  };
+  const solid = meanAt(1),
+    bare = meanAt(0) ?? 0;
   if (solid === undefined || !(solid > bare + 0.05))
     fail('wedge-without-solid', place, say('halftone.wedgeNoSolid'), say('halftone.typeWedge'));
   const of = filterOf(ends.paper, ends.solid);

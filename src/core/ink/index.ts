@@ -14,7 +14,7 @@ export { overlapColours, overlapSpectra } from './film/overlaps.ts';
 export type { OverlapColours } from './film/overlaps.ts';
 export { modelBand } from './model-band.ts';
 export type { ModelBand } from './model-band.ts';
-export { readCgats, readCsv, readCxf, readReadings, readTyped } from './import/index.ts';
+export { readCgats, readCsv, readCxf, readReadings, readTyped, textOfReadings } from './import/index.ts';
 export type { ReadFile, ReadPatch } from './import/index.ts';
 export { spreadOf, stepsAt } from './film/jitter.ts';
 export { chanceAlike, chanceInWords, chanceMet, errorBand, foresee } from './foresight.ts';

@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs';
 import {
   askExposure,
+  isWedge,
   photographOf,
   readRows,
   wedgeCurve,
@@ -38,6 +39,7 @@ export const wedge: Command = {
   summary: say('help.wedgeSummary'),
   help: [
     say('help.wedgeText'),
+    say('help.wedgeFile'),
     word('layer', say('help.wedgeLayer')),
     option('--out', say('help.wedgeOut'), 'file'),
     option('--strip', say('help.wedgeStrip')),
@@ -170,15 +172,14 @@ function tellExposure(call: Call, bundle: JobBundle, plan: Plan, layer: ToneRun,
 }
 
 async function readWedge(plan: Plan, where: WedgeAt, text: string): Promise<WedgeRead> {
-  if (/^\s*\d+(?:[.,]\d+)?\s*%?\s*[:=]/.test(text) && !existsSync(text)) return wedgeFromText(plan, where, text, placeOf('--read'));
+  if (!existsSync(text) && isWedge(text)) return wedgeFromText(plan, where, text, placeOf('--read'));
   const bytes = readFileBytes(text);
   if (/\.(?:jpe?g|png|webp|tiff?)$/i.test(text)) {
     const picture = await readPictureApart(bytes, text);
     const read = wedgeFromPhoto(plan, where, photographOf(picture), fileAt(text));
     return { ...read, problems: [...picture.problems, ...read.problems] };
   }
-  const typed = new TextDecoder().decode(bytes);
-  return /^\s*\d+(?:[.,]\d+)?\s*%?\s*[:=]/m.test(typed) ? wedgeFromText(plan, where, typed, fileAt(text)) : wedgeFromFile(bytes, text);
+  return wedgeFromFile(plan, where, bytes, text);
 }
 
 async function tellWedge(call: Call, bundle: JobBundle, plan: Plan, layer: ToneRun, text: string): Promise<void> {

@@ -3,7 +3,7 @@ import { fail, problem, type Problem } from '../../problem.ts';
 import { name as asName, say } from '../../../words/say.ts';
 import { choosePatches, mostPatches, numberOf, wavelengthOfField, type RawPatch, type ReadFile } from './patch.ts';
 
-const names = /^(?:name|patch|sample(?:_?(?:id|name))?|ink|colou?r|id|label)$/i;
+const names = /^(?:name|patch|sample(?:_?(?:id|name))?|ink|colou?r|id|label|steps?|stufen?)$/i;
 
 /**
  * Readings out of a spreadsheet: a heading row with `L a b`, `X Y Z` or wavelengths (`380`, `nm380`, …) and perhaps a

@@ -27,7 +27,7 @@ export function readReadings(bytes: Uint8Array, fileName: string): ReadFile {
       say('readings.fileTooLarge', { megabytes: Math.round(bytes.length / 1048576) }),
       say('readings.checkFile'),
     );
-  const text = decode(bytes, file);
+  const text = textOfReadings(bytes, file);
   const start = text
     .slice(0, 4000)
     .replace(/^\uFEFF/, '')
@@ -38,7 +38,8 @@ export function readReadings(bytes: Uint8Array, fileName: string): ReadFile {
   return readCsv(text, fileName);
 }
 
-function decode(bytes: Uint8Array, file: Saying): string {
+/** The text of a file of readings, whatever alphabet it was saved in. */
+export function textOfReadings(bytes: Uint8Array, file: Saying): string {
   const [a, b, c, d] = bytes;
   const picture =
     (a === 0x89 && b === 0x50) ||

@@ -1,4 +1,4 @@
-import { sayParting } from '../../../core/asks/index.ts';
+import { overlapRamp, sayParting, type ToneRamp } from '../../../core/asks/index.ts';
 import type { PlannedOverlap } from '../../../core/plan/index.ts';
 import { deltaE, isSaying, labColour, listed, name as asName, say, sentences, share, type Saying } from '../../../words/index.ts';
 import { bandInWords, drawProof, drawStack, drawSwatch, shareInWords } from '../parts.ts';
@@ -37,6 +37,8 @@ function groundsAside(setting: Setting, paper: PlannedPaper): PlannedPaper[] {
     ...paper,
     name: setting.say('recordPages.ground', { n: i + 1, share: share(ground.areaMm2 / whole, 0) }),
     parting: [],
+    // Tones are foreseen on the bare paper alone.
+    tones: null,
     overlaps: ground.overlaps
       .filter((one) => one.areaMm2 >= whole * leastOnGround)
       .map((one) => ({ ...one, layers: paper.overlaps.find((o) => o.code === one.code)?.layers ?? [], possible: [], measured: false })),
@@ -136,7 +138,11 @@ function heading(setting: Setting, frame: Frame, papers: readonly PlannedPaper[]
   const note = { size: 8, leading: 1.28 };
   const beside = left + width - (x + 54) >= 45;
   const [nx, ny] = beside ? [x + 54, top] : [left, top + Math.max(size.heightMm, stackHigh) + 3];
-  const texts = [setting.say('recordPages.readingTheChart'), ...notesOf(papers).map((one) => setting.tell(one))];
+  const texts = [
+    setting.say('recordPages.readingTheChart'),
+    ...(papers.some((p) => p.tones) ? [setting.say('recordPages.rampsOfTone')] : []),
+    ...notesOf(papers).map((one) => setting.tell(one)),
+  ];
   let y = ny;
   for (const text of texts) y = page.para(nx, y, left + width - nx, text, note) + 1;
   return Math.max(top + Math.max(size.heightMm, stackHigh), y) + 3;
@@ -201,6 +207,7 @@ function row(setting: Setting, frame: Frame, papers: readonly PlannedPaper[], on
     // Below it, the colours that the overlap may come out as.
     const strip = overlap.possible.length > 1 ? Math.min(4, high / 3) : 0;
     drawSwatch(setting, page, overlap.srgb, x, y, swatch, high - strip);
+    drawRamp(page, overlapRamp(papers[i], overlap), x, y, swatch, high - strip);
     const step = swatch / Math.max(1, overlap.possible.length);
     if (strip > 0) {
       overlap.possible.forEach((srgb, k) => page.rect(x + k * step, y + high - strip, step, strip, { fill: srgb }));
@@ -214,4 +221,12 @@ function row(setting: Setting, frame: Frame, papers: readonly PlannedPaper[], on
       : say('recordPages.band', { how: bandInWords(overlap.band), band: deltaE(overlap.band, overlap.band < 10 ? 1 : 0) });
     page.fit(tx, y + 7.2, tw, setting.tell(overlap.inGamut ? band : say('recordPages.richer', { band })), { size: 8 }, 5.5);
   });
+}
+
+/** Each step reaches to the right end, below those that follow: no seams between them. */
+function drawRamp(page: Frame['page'], ramp: ToneRamp | null, x: number, y: number, widthMm: number, heightMm: number): void {
+  if (!ramp) return;
+  const each = widthMm / ramp.steps.length;
+  ramp.steps.forEach((fill, i) => page.rect(x + i * each, y, widthMm - i * each, heightMm, { fill }));
+  page.rect(x, y, widthMm, heightMm, { stroke: '#000000', lineMm: 0.15 });
 }

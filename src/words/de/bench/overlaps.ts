@@ -104,6 +104,7 @@ export const overlaps: Words['overlaps'] = {
   point: 'Auf den Proof zeigen oder auf ein Farbfeld.',
   letGo: 'Loslassen',
   proofOnly: (what, share) => `Proof, nur ${what} in Farbe, ${share} vom Bild`,
+  ramp: (layer) => `${layer} von blank bis voll; Werte für den Vollton`,
   swatch: (what) => `${what},`,
   tiny: '<\u00a00,1\u00a0%',
 };

@@ -295,7 +295,9 @@ export const help: Same<typeof en.help> = {
   wedgeUsage: 'wedge ARBEIT [SCHICHT] [--out DATEI] [--strip] [--dpi N] … | wedge ARBEIT SCHICHT --read DATEI|TEXT [--on PAPIER] [--keep]',
   wedgeSummary: 'druckt Keil und Belichtungsstreifen eines Laufs mit Tönen und liest sie',
   wedgeText:
-    'Ohne weitere Angabe steht da die Tonkurve des Laufs. Gelesen wird ein Keil von einem Foto, aus einer Datei mit Messungen oder getippt: „0: 0,05; 5: 0,11; … 100: 1,42“ (Dichten), „50: 61,2 -20 -31“ (Lab).',
+    'Sonst steht da die Tonkurve des Laufs. Stufen in Prozent des Films, 0 das Papier: „0: 0,05; … 100: 1,42“ (Dichten), „50: 61,2 -20 -31“ (Lab).',
+  wedgeFile:
+    'Datei: je Stufe eine Zeile; oder Tabelle (CSV) mit Köpfen Stufe, Dichte oder Stufe, L, a, b; oder Messungen eines Geräts, nach Stufen benannt.',
   wedgeLayer: 'der Lauf mit Tönen; ohne Angabe der erste',
   wedgeOut: 'der Film: PDF, PNG oder TIFF, nach seiner Endung',
   wedgeStrip: 'der Belichtungsstreifen statt des Keils',

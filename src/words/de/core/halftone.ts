@@ -86,6 +86,7 @@ export const halftone: Same<typeof en.halftone> = {
   pullEvenly: 'Ihr Mittel wird genommen. Besser den Keil noch einmal mit einem gleichmäßigen Zug drucken.',
   wedgeUnread: 'Hier sind keine Stufen eines Keils zu finden.',
   typeWedge: 'Je Stufe eine Zeile, in Prozent des Films, dahinter Dichte oder Lab: „50: 0,62“, der Vollton als 100, das Papier als 0.',
+  notADensity: ({ density }) => `Eine Dichte von ${density} hat kein Druck.`,
   nameSteps: ({ n }) => `Die Felder nach ihren Stufen benennen (5, 10 … 100) oder alle ${n} Felder der Seite der Reihe nach messen.`,
   wedgeNoSolid: 'Zu Dichten gehört die des Volltons, und sie muss über der des Papiers liegen.',
   wedgeFallsBack: ({ cover }) => `Die Stufe von ${cover} liegt weiter vom Vollton weg als eine hellere.`,

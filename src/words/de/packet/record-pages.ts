@@ -104,6 +104,7 @@ export const recordPages: Same<typeof en.recordPages> = {
   layerOpen: ({ run, layer }) => `${run}  ${layer} (offen)`,
   readingTheChart:
     'Balken: welche Farben dort liegen, der erste Lauf unten. Anteil am Bild. Lab (D50). Streifen unter jedem Feld: Farbtöne, als die es auch ausfallen kann. Letzte Zeile: ΔE00, in dem neun von zehn Drucken bleiben. „Kräftiger“: farbiger, als ein Bildschirm zeigt.',
+  rampsOfTone: 'Verläufe: der oberste Ton dort, von blank (links) bis voll (rechts); die Werte gelten für den Vollton.',
   sheetAsItIs: 'der Bogen, wie er ist',
   barePaper: 'blankes Papier',
   under: ({ share }) => `< ${share}`,

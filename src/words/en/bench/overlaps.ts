@@ -104,6 +104,7 @@ export const overlaps = {
   letGo: 'Let go',
   proofOnly: (what: string, share: string) => `Proof with only ${what} in colour, ${share} of the image`,
   /** Before the share that stands under the swatch. */
+  ramp: (layer: string) => `${layer} from bare to solid; figures for the solid`,
   swatch: (what: string) => `${what},`,
   tiny: '<\u00a00.1\u00a0%',
 };

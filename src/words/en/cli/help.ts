@@ -289,7 +289,9 @@ export const help = {
   wedgeUsage: 'wedge JOB [LAYER] [--out FILE] [--strip] [--dpi N] … | wedge JOB LAYER --read FILE|TEXT [--on PAPER] [--keep]',
   wedgeSummary: 'prints the wedge and the exposure strip of a run of tone, and reads them',
   wedgeText:
-    'Without more it says the tone curve of the run. A wedge is read by photograph, by a file of readings, or typed: “0: 0.05; 5: 0.11; … 100: 1.42” (densities), “50: 61.2 -20 -31” (Lab).',
+    'Without more it says the run’s tone curve. Steps are per cent of the film, 0 the paper: “0: 0.05; … 100: 1.42” (densities), “50: 61.2 -20 -31” (Lab).',
+  wedgeFile:
+    'A file holds a step a line, or a table (CSV) headed step, density or step, L, a, b; or readings of an instrument, named by their steps.',
   wedgeLayer: 'the run of tone; if left out, the first',
   wedgeOut: 'the film to write: PDF, PNG or TIFF, by its ending',
   wedgeStrip: 'the exposure strip in place of the wedge',

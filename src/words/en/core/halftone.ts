@@ -119,6 +119,7 @@ export const halftone = {
   wedgeUnread: 'No steps of a wedge were found here.',
   typeWedge:
     'Write a step a line, in per cent of the film, with density or Lab behind it: “50: 0.62”, the solid as 100 and the paper as 0.',
+  notADensity: ({ density }: { density: NumberText }) => `No print has a density of ${density}.`,
   nameSteps: ({ n }: { n: number }) => `Name the patches by their steps (5, 10 … 100), or read all ${n} fields of the page in its order.`,
   wedgeNoSolid: 'Densities need that of the solid, and it must be higher than the paper’s.',
   wedgeFallsBack: ({ cover }: { cover: ShareText }) => `The step of ${cover} lies farther from the solid than a lighter one.`,

@@ -118,6 +118,7 @@ export const recordPages = {
   layerOpen: ({ run, layer }: { run: number; layer: NameText }) => `${run}  ${layer} (open)`,
   readingTheChart:
     'Bars: which inks lie there, first run at the bottom. Share of the image. Lab (D50). Under each swatch: colours it may come out as. Last line: ΔE00 that nine prints in ten stay within. “Richer”: more colourful than a screen shows.',
+  rampsOfTone: 'Ramps: the topmost tone there, from bare (left) to solid (right); the figures hold for the solid.',
   sheetAsItIs: 'the sheet as it is',
   barePaper: 'bare paper',
   under: ({ share }: { share: ShareText }) => `< ${share}`,

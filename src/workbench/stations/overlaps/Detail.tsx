@@ -6,10 +6,12 @@ import { ProofWhy } from '../../ui/proof/ProofWhy.tsx';
 import { words } from '../../store/words.ts';
 import type { ShownPaper, ShownPlan } from '../../engine/protocol.ts';
 import { nameOverlap, shareOf } from './names.ts';
+import { swatchOf } from './ramp.ts';
 
 interface Props {
   readonly plan: ShownPlan;
   readonly paper: ShownPaper;
+  readonly ramps: Pick<ShownPaper, 'tones'>;
   readonly shown: ReadonlySignal<number | null>;
   readonly held: ReadonlySignal<number | null>;
   /** Which ground of a printed sheet it is looked at on. */
@@ -18,7 +20,7 @@ interface Props {
 }
 
 /** All that is known of one overlap. Keeps its height, so that the chart below stands still. */
-export function Detail({ plan, paper, shown, held, region, onLetGo }: Props) {
+export function Detail({ plan, paper, ramps, shown, held, region, onLetGo }: Props) {
   const w = words().overlaps;
   const found = shown.value === null ? undefined : paper.overlaps.find((o) => o.code === shown.value);
   const ground = region.value === null ? undefined : paper.grounds?.colours[region.value];
@@ -30,9 +32,10 @@ export function Detail({ plan, paper, shown, held, region, onLetGo }: Props) {
         <p>{w.point}</p>
       </div>
     );
+  const swatch = swatchOf(plan, there ? { tones: null } : ramps, overlap);
   return (
     <div class="detail">
-      <span class="detail-swatch" style={{ background: overlap.srgb }} />
+      <span class="detail-swatch" style={{ background: swatch.background }} />
       <div class="detail-text">
         <h2>
           <Films layers={plan.layers} here={overlap.layers} />
@@ -43,6 +46,7 @@ export function Detail({ plan, paper, shown, held, region, onLetGo }: Props) {
             </small>
           )}
         </h2>
+        {swatch.ramp && <p>{swatch.ramp}</p>}
         <dl>
           <div>
             <dt>{w.lab}</dt>

@@ -36,6 +36,7 @@ export function OverlapsView({ bench }: StationProps) {
   if (!plan || !paper) return null;
 
   const overlaps = sortOverlaps(paper.overlaps, by.value);
+  const ramps = paper === asJudged ? paper : { tones: null };
   const labels = { films: w.byFilms, area: w.byArea, lightness: w.byLightness, hue: w.byHue };
   const hold = (code: number | null): void => {
     held.value = held.value === code ? null : code;
@@ -70,6 +71,7 @@ export function OverlapsView({ bench }: StationProps) {
         <Detail
           plan={plan}
           paper={paper}
+          ramps={ramps}
           shown={shown}
           held={held}
           region={region}
@@ -105,7 +107,7 @@ export function OverlapsView({ bench }: StationProps) {
         {paper.grounds && <Grounds plan={plan} paper={paper} shown={shown} held={held} region={region} />}
         <WorthReading plan={plan} paper={paper} held={held.value} onShow={hold} />
         <Spread bench={bench} plan={plan} paper={asJudged ?? paper} held={held.value} onShow={hold} />
-        <SwatchGrid plan={plan} overlaps={overlaps} pointed={pointed} held={held} shown={shown} onHold={hold} />
+        <SwatchGrid plan={plan} paper={ramps} overlaps={overlaps} pointed={pointed} held={held} shown={shown} onHold={hold} />
       </section>
     </div>
   );

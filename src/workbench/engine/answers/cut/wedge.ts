@@ -18,7 +18,7 @@ export const wedgeAnswer: Work<'wedge'> = async (ask, room) => {
   const place = say('where.file', { file: asName(ask.name) });
   const read = isPicture.test(ask.name)
     ? wedgeFromPhoto(plan, at, await photographOf(ask.bytes, ask.name), place)
-    : wedgeFromFile(ask.bytes, ask.name);
+    : wedgeFromFile(plan, at, ask.bytes, ask.name);
   return { answer: { ...read, problems: wedgeProblems(read, place) }, transfer: [] };
 };
 
