@@ -210,7 +210,7 @@ describe('a checked board in thirteen photographs', () => {
 
   test('a print photographed through that lens comes out square, with the lens of six other photographs', () => {
     const seen = names.slice(0, 9).map((name) => boardSeen(load(name))!);
-    const { lens } = calibrated(seen.slice(0, 6))!;
+    const lens = lensOfShares(calibrated(seen.slice(0, 6))!.lens, seen[0])!;
     // The board is taken for a print of eight by five squares, its outermost inner corners for the print's own.
     const printed = plan(smallJob({ image: { widthMm: 8 * squareMm, heightMm: 5 * squareMm } }));
     const off = (name: string, i: number, kept?: typeof lens): number => {
