@@ -1,16 +1,29 @@
 import { defineConfig } from 'vitest/config';
 
+/** These put something of their own in the place of a module: what they load must not be loaded before, nor stay. */
+const alone = ['test/cli*.test.ts', 'src/cli/threads/*.test.ts'];
+
 export default defineConfig({
   test: {
-    include: ['src/**/*.test.ts', 'test/**/*.test.ts', 'bench/**/*.test.ts'],
     environment: 'node',
     // Three times what the slowest takes on a machine that does other work beside.
     testTimeout: 180_000,
     hookTimeout: 120_000,
     pool: 'forks',
-    // Rooms are pure: files share what is loaded, and code that has run is quick in the next one.
-    isolate: false,
     maxWorkers: 2,
     expect: { poll: { timeout: 20_000 } },
+    projects: [
+      {
+        extends: true,
+        // Rooms are pure: files share what is loaded, and code that has run is quick in the next one.
+        test: {
+          name: 'together',
+          include: ['src/**/*.test.ts', 'test/**/*.test.ts', 'bench/**/*.test.ts'],
+          exclude: ['**/node_modules/**', ...alone],
+          isolate: false,
+        },
+      },
+      { extends: true, test: { name: 'alone', include: alone, isolate: true } },
+    ],
   },
 });

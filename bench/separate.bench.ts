@@ -6,7 +6,7 @@ import { readPicture, scaledLab, separate, separated, type Picture, type Separat
 import { xyzFromSpectrum } from '../src/core/colour/index.ts';
 import { makeStencil, defaultMaterials } from '../src/core/stencil/index.ts';
 import { quietTask } from '../src/core/task.ts';
-import { hireHands } from '../src/cli/disk/hands.ts';
+import { hireHands } from '../src/cli/threads/hands.ts';
 import type { BenchRow } from './row.ts';
 import { handRow } from './separate-hand.ts';
 import { openPicture, openPictures } from './separate-pictures.ts';

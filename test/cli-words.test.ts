@@ -10,7 +10,7 @@ import { calling } from './command.ts';
 // What the command line says, in both languages and in inches; called here, not as a process of its own.
 // The same Job gives the same Plan: it is made once for all that is asked about it.
 vi.mock('../src/core/plan/index.ts', async (original) => (await import('./command.ts')).plannedOnce(original));
-vi.mock('../src/cli/disk/thread.ts', async () => (await import('./command.ts')).builtThreads());
+vi.mock('../src/cli/threads/thread.ts', async () => (await import('./command.ts')).builtThreads());
 
 const tidePool = fileURLToPath(new URL('../examples/tide-pool', import.meta.url));
 let base: string, table: string, inches: string;

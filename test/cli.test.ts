@@ -7,7 +7,7 @@ import { calling, type Answer } from './command.ts';
 
 // The command line as it is called, but in this process.
 vi.mock('../src/core/plan/index.ts', async (original) => (await import('./command.ts')).plannedOnce(original));
-vi.mock('../src/cli/disk/thread.ts', async () => (await import('./command.ts')).builtThreads());
+vi.mock('../src/cli/threads/thread.ts', async () => (await import('./command.ts')).builtThreads());
 const tidePool = fileURLToPath(new URL('../examples/tide-pool', import.meta.url));
 let base: string;
 beforeAll(() => {

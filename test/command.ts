@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { Worker } from 'node:worker_threads';
 import { vi } from 'vitest';
-import type * as Threads from '../src/cli/disk/thread.ts';
+import type * as Threads from '../src/cli/threads/thread.ts';
 import type * as Planning from '../src/core/plan/index.ts';
 
 export interface Answer {
@@ -63,5 +63,7 @@ export async function plannedOnce(original: () => Promise<typeof Planning>): Pro
 
 /** Threads as they were built: from the sources each of them would first have to learn how to read TypeScript. For `vi.mock`. */
 export function builtThreads(): typeof Threads {
-  return { startThread: (name, resourceLimits) => new Worker(new URL(`../dist/cli/disk/${name}.js`, import.meta.url), { resourceLimits }) };
+  return {
+    startThread: (name, resourceLimits) => new Worker(new URL(`../dist/cli/threads/${name}.js`, import.meta.url), { resourceLimits }),
+  };
 }

@@ -1,12 +1,8 @@
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
+import { readFileSync } from 'node:fs';
 import jpeg from 'jpeg-js';
 import { describe, expect, test } from 'vitest';
 import {
   boardSeen,
-  boardSquares,
   calibrated,
   lensOfShares,
   parts,
@@ -26,8 +22,6 @@ import { srgbSpace } from '../../src/core/ink/index.ts';
 import { plan } from '../../src/core/plan/index.ts';
 import { smallJob } from '../../src/packet/packet-jobs.ts';
 import { asWritten } from '../../src/words/index.ts';
-import { calling } from '../command.ts';
-import { withExif } from '../exif.ts';
 import { refusedBy } from '../said.ts';
 
 // Real photographs: see data/checked-board/README.md for their source. Squares of 25 mm, nine by six inner corners.
@@ -37,6 +31,14 @@ const load = (name: string, path = `checked-board/left${name}.jpg`): Photo => {
   const { width, height, data } = jpeg.decode(readFileSync(new URL(`./data/${path}`, import.meta.url)), { useTArray: true });
   return { width, height, channels: 4, data };
 };
+
+const boards = new Map<string, BoardSeen>();
+/** Looked for once in each photograph. */
+function boardIn(name: string): BoardSeen {
+  const board = boards.get(name) ?? boardSeen(load(name))!;
+  boards.set(name, board);
+  return board;
+}
 
 const centreOf = ({ rings }: Region): readonly [number, number] => {
   let area = 0,
@@ -101,48 +103,6 @@ function wrongSquares({ width, height, rgb }: { readonly width: number; readonly
   return Math.min(share, 1 - share);
 }
 
-test('at the command: the board to print, and a lens from two photographs', async () => {
-  const folder = mkdtempSync(join(tmpdir(), 'lens-'));
-  const file = (name: string): string => join(folder, name);
-  const photos = ['01', '14'].map((name) => fileURLToPath(new URL(`./data/checked-board/left${name}.jpg`, import.meta.url)));
-  try {
-    expect((await calling(['lens', '--board', 'letter', '--out', file('board.pdf')])).code).toBe(0);
-    // Letter is 612 × 792 points.
-    expect(readFileSync(file('board.pdf'), 'latin1')).toMatch(/MediaBox\s*\[\s*0 0 612(\.\d+)? 792(\.\d+)?\s*\]/);
-    const read = await calling(['lens', ...photos, '--out', file('lens.json')]);
-    expect([read.code, read.err]).toEqual([0, '']);
-    expect(read.out).toContain('three and more');
-    const [lens] = (JSON.parse(readFileSync(file('lens.json'), 'utf8')) as { cameras: { bend: number }[] }).cameras;
-    expect(lens.bend).toBeGreaterThan(0.14);
-    expect(lens.bend).toBeLessThan(0.17);
-    expect((await calling(['lens', '--board', 'a5', '--out', file('no.pdf')])).code).toBe(1);
-    // With the camera's name in the photographs, the job keeps the lens, and knows the camera again.
-    const named = (name: string, model: string): string => {
-      const path = file(`${model}-${name}.jpg`);
-      writeFileSync(
-        path,
-        withExif(readFileSync(new URL(`./data/checked-board/left${name}.jpg`, import.meta.url)), { make: 'Maker', model }),
-      );
-      return path;
-    };
-    const job = ['--with', 'examples/first-print', '--out', file('job')];
-    const kept = await calling(['lens', named('14', 'Box One'), named('12', 'Box Two'), ...job]);
-    expect([kept.code, kept.err]).toEqual([0, expect.stringContaining('another camera')]);
-    expect(kept.out).toContain('Maker Box One');
-    const { cameras } = JSON.parse(readFileSync(join(file('job'), 'job.json'), 'utf8')) as { cameras: { bend: number; boards: number }[] };
-    expect(cameras).toHaveLength(1);
-    expect([cameras[0].boards, cameras[0].bend]).toEqual([1, expect.closeTo(lens.bend, 1)]);
-    const traced = await calling(['trace', named('02', 'Box One'), '--board', '25', '--with', file('job'), '--out', file('02.svg')]);
-    expect(traced.out).toContain('Maker Box One');
-    // The board fits both papers with room to hold it.
-    const { columns, rows, squareMm } = boardSquares;
-    expect(columns * squareMm).toBeLessThanOrEqual(210 - 30);
-    expect(rows * squareMm).toBeLessThanOrEqual(279.4 - 38);
-  } finally {
-    rmSync(folder, { recursive: true });
-  }
-});
-
 describe('a checked board in thirteen photographs', () => {
   test.each(names)('left%s: found by itself; its lens is the one that the calibration beside the photographs tells', (name) => {
     const board = readBoard(load(name), name);
@@ -191,7 +151,7 @@ describe('a checked board in thirteen photographs', () => {
   const known = { middle: [342.283, 235.571], focal: 535.916, terms: [-0.266373, -0.038589, 0.238392] };
 
   test('one lens from six photographs is the published one, and lays the boards of the other seven straight', () => {
-    const seen = names.map((name) => boardSeen(load(name))!);
+    const seen = names.map(boardIn);
     const found = calibrated(seen.slice(0, 6))!;
     const lens = lensOfShares(found.lens, seen[0])!;
     expect(Math.hypot(lens.middle[0] - known.middle[0], lens.middle[1] - known.middle[1])).toBeLessThan(6);
@@ -209,8 +169,8 @@ describe('a checked board in thirteen photographs', () => {
   });
 
   test('a print photographed through that lens comes out square, with the lens of six other photographs', () => {
-    const seen = names.slice(0, 9).map((name) => boardSeen(load(name))!);
-    const lens = lensOfShares(calibrated(seen.slice(0, 6))!.lens, seen[0])!;
+    const seen = names.slice(0, 9).map(boardIn);
+    const { lens } = calibrated(seen.slice(0, 6))!;
     // The board is taken for a print of eight by five squares, its outermost inner corners for the print's own.
     const printed = plan(smallJob({ image: { widthMm: 8 * squareMm, heightMm: 5 * squareMm } }));
     const off = (name: string, i: number, kept?: typeof lens): number => {
@@ -223,7 +183,7 @@ describe('a checked board in thirteen photographs', () => {
         of: 'image',
         place: asWritten(name),
         longPx: 640,
-        ...(kept && { lens: kept }),
+        ...(kept && { lens: lensOfShares(kept, { width, height })! }),
       });
       return wrongSquares(squared!);
     };

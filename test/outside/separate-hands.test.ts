@@ -2,7 +2,7 @@ import { encode as encodePng } from 'fast-png';
 import { beforeAll, expect, test } from 'vitest';
 import { benchShelf } from '../../bench/separate-shelf.ts';
 import { prepareReaders } from '../../bench/separate-tools.ts';
-import { hireHands } from '../../src/cli/disk/hands.ts';
+import { hireHands } from '../../src/cli/threads/hands.ts';
 import { readPicture, separate, separated, type SeparateRequest, type Separation } from '../../src/core/separate/index.ts';
 import { defaultMaterials } from '../../src/core/stencil/index.ts';
 import { Cancelled, quietTask } from '../../src/core/task.ts';

@@ -6,7 +6,7 @@ import { prepare } from '../assets.ts';
 import type { Call } from '../command.ts';
 import { readJobAt } from './folder.ts';
 import { problemHere, speakOf } from '../reader.ts';
-import { readPictureApart } from './read-picture.ts';
+import { readPictureApart } from '../threads/read-picture.ts';
 
 /** The job named on the command line: from now on it is the one that is spoken of. */
 export function jobOf(call: Call): JobBundle {

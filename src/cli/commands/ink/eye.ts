@@ -9,7 +9,7 @@ import { option } from '../../say/help.ts';
 import { jobOf } from '../../disk/load.ts';
 import { placeOf } from '../../options.ts';
 import { printJson, sayHere, tellHere } from '../../reader.ts';
-import { readPictureApart } from '../../disk/read-picture.ts';
+import { readPictureApart } from '../../threads/read-picture.ts';
 import { labOf, textOf } from '../../say/words.ts';
 
 /** An ink without an instrument: typed, from a photograph, or compared with patches on the screen. */

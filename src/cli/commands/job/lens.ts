@@ -10,7 +10,7 @@ import type { Command } from '../../command.ts';
 import { fileAt, readFileBytes } from '../../disk/disk.ts';
 import { printProblems, takeJob } from '../../disk/load.ts';
 import { photoOf } from '../../disk/photo-of.ts';
-import { readPictureApart } from '../../disk/read-picture.ts';
+import { readPictureApart } from '../../threads/read-picture.ts';
 import { mustBeNew, writeNew } from '../../disk/write-file.ts';
 import { checkFree } from '../../disk/write-folder.ts';
 import { writeJobTo } from '../../disk/write-job.ts';

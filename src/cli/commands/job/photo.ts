@@ -11,7 +11,7 @@ import { placeOf } from '../../options.ts';
 import { printJson, sayHere, tellHere } from '../../reader.ts';
 import { columns } from '../../say/table.ts';
 import { labCells, labColumns, labOf, textOf } from '../../say/words.ts';
-import { readPictureApart } from '../../disk/read-picture.ts';
+import { readPictureApart } from '../../threads/read-picture.ts';
 import { tellPrintPhoto } from './print-photo.ts';
 
 export const photo: Command = {

@@ -8,7 +8,7 @@ import type { Call } from '../../command.ts';
 import { fileAt, readFileBytes } from '../../disk/disk.ts';
 import { lensKeptFor } from '../../disk/lens-file.ts';
 import { planOf, printProblems, takeJob } from '../../disk/load.ts';
-import { readPictureApart } from '../../disk/read-picture.ts';
+import { readPictureApart } from '../../threads/read-picture.ts';
 import { mustBeNew, writeNew } from '../../disk/write-file.ts';
 import { placeOf } from '../../options.ts';
 import { printJson, sayHere } from '../../reader.ts';

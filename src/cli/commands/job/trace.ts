@@ -26,7 +26,7 @@ import { sayHere } from '../../reader.ts';
 import { numberOf, textOf } from '../../say/words.ts';
 import { mustBeNew, writeNew } from '../../disk/write-file.ts';
 import { photoOf } from '../../disk/photo-of.ts';
-import { readPictureApart } from '../../disk/read-picture.ts';
+import { readPictureApart } from '../../threads/read-picture.ts';
 import { sayCamera } from './lens.ts';
 
 export const trace: Command = {

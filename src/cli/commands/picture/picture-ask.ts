@@ -6,7 +6,7 @@ import { list, name as asName, say } from '../../../words/index.ts';
 import type { Call, HelpRow } from '../../command.ts';
 import { readFileBytes } from '../../disk/disk.ts';
 import { takeJob } from '../../disk/load.ts';
-import { readPictureApart } from '../../disk/read-picture.ts';
+import { readPictureApart } from '../../threads/read-picture.ts';
 import { checkFree } from '../../disk/write-folder.ts';
 import { placeOf } from '../../options.ts';
 import { cropPartOf } from '../../places.ts';

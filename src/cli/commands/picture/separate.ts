@@ -8,7 +8,7 @@ import { runNames, separate as separatePicture, type Separation } from '../../..
 import { Cancelled, quietTask } from '../../../core/task.ts';
 import type { Command } from '../../command.ts';
 import { fileAt, readFileBytes } from '../../disk/disk.ts';
-import { hireHands } from '../../disk/hands.ts';
+import { hireHands } from '../../threads/hands.ts';
 import { option, word } from '../../say/help.ts';
 import { planOf, printProblems, takeJob } from '../../disk/load.ts';
 import { placeOf } from '../../options.ts';
@@ -22,7 +22,7 @@ import { textOf } from '../../say/words.ts';
 import { mustBeNew } from '../../disk/write-file.ts';
 import { checkFree, writeWhole } from '../../disk/write-folder.ts';
 import { prepareFaceFinding } from '../../assets.ts';
-import { readPictureApart } from '../../disk/read-picture.ts';
+import { readPictureApart } from '../../threads/read-picture.ts';
 
 export const separate: Command = {
   name: 'separate',

@@ -22,7 +22,7 @@ import { deltaE, figure, film, list, name as asName, say, share } from '../../..
 import type { Call, Command } from '../../command.ts';
 import { fileAt, readFileBytes } from '../../disk/disk.ts';
 import { jobOf, planOf, printProblems } from '../../disk/load.ts';
-import { readPictureApart } from '../../disk/read-picture.ts';
+import { readPictureApart } from '../../threads/read-picture.ts';
 import { mustBeNew, writeNew } from '../../disk/write-file.ts';
 import { placeOf } from '../../options.ts';
 import { printJson, readerOnPaper, sayHere } from '../../reader.ts';

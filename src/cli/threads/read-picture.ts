@@ -1,7 +1,7 @@
 import { fail, ProblemError } from '../../core/problem.ts';
 import type { Picture } from '../../core/separate/index.ts';
 import { say, type Saying } from '../../words/index.ts';
-import { fileAt } from './disk.ts';
+import { fileAt } from '../disk/disk.ts';
 import type { ToRead, WasRead } from './picture-thread.ts';
 import { startThread } from './thread.ts';
 
