@@ -1,7 +1,18 @@
 import { readFileSync } from 'node:fs';
 import jpeg from 'jpeg-js';
 import { describe, expect, test } from 'vitest';
-import { boardSeen, calibrated, lensOfShares, parts, readBoard, regionArea, tracePhoto, type Region } from '../../src/core/form/index.ts';
+import {
+  boardSeen,
+  calibrated,
+  lensOfShares,
+  parts,
+  readBoard,
+  regionArea,
+  regionBox,
+  tracePhoto,
+  traceScan,
+  type Region,
+} from '../../src/core/form/index.ts';
 import { fitBoard } from '../../src/core/form/trace/board.ts';
 import { straighten } from '../../src/core/form/trace/lens.ts';
 import type { Photo } from '../../src/core/form/index.ts';
@@ -16,10 +27,8 @@ import { refusedBy } from '../said.ts';
 // Real photographs: see data/checked-board/README.md for their source. Squares of 25 mm, nine by six inner corners.
 const squareMm = 25;
 const names = ['01', '02', '03', '04', '05', '06', '07', '08', '09', '11', '12', '13', '14'];
-const load = (name: string): Photo => {
-  const { width, height, data } = jpeg.decode(readFileSync(new URL(`./data/checked-board/left${name}.jpg`, import.meta.url)), {
-    useTArray: true,
-  });
+const load = (name: string, path = `checked-board/left${name}.jpg`): Photo => {
+  const { width, height, data } = jpeg.decode(readFileSync(new URL(`./data/${path}`, import.meta.url)), { useTArray: true });
   return { width, height, channels: 4, data };
 };
 
@@ -189,4 +198,31 @@ describe('a checked board in thirteen photographs', () => {
     const plain: Photo = { width: 200, height: 150, channels: 3, data: new Uint8Array(200 * 150 * 3).fill(180) };
     expect(refusedBy(() => readBoard(plain, 'plain')).map((p) => p.code)).toEqual(['photo-no-board']);
   });
+});
+
+test('five small things on a table, darker and lighter than it, come out where they lie; gleam and grain of the table do not', () => {
+  // See data/table/README.md. 25.4 pixels an inch: a pixel is a millimetre.
+  const { region, problems } = traceScan(load('', 'table/stuff.jpg'), 25.4, { leastMm2: 150 }, 'stuff');
+  expect(problems.map((p) => p.code)).toEqual(['scan-ground']);
+  const found = parts(region).map((one) => ({ box: regionBox(one), area: regionArea(one) }));
+  expect(found).toHaveLength(5);
+  const middle = ({ box }: (typeof found)[number]): [number, number] => [(box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2];
+  // The white lid is the largest: 338 from the left, 126 from the top, 118 across (below it is as grey as the table).
+  const [lid] = [...found].sort((a, b) => b.area - a.area);
+  const [left, top] = [338 - lid.box.minX, 126 - lid.box.minY];
+  const at = (x: number, y: number): (typeof found)[number] =>
+    found.find(({ box }) => x - left > box.minX && x - left < box.maxX && y - top > box.minY && y - top < box.maxY)!;
+  const [cap, pencil, coin, lighter] = [at(228, 55), at(150, 145), at(210, 307), at(336, 400)];
+  expect(new Set([lid, cap, pencil, coin, lighter])).toHaveProperty('size', 5);
+  // Soft by four pixels and more.
+  const across = (one: (typeof found)[number]): number => 2 * Math.sqrt(one.area / Math.PI);
+  expect(Math.abs(across(lid) - 118)).toBeLessThan(6);
+  expect(Math.abs(across(coin) - 41)).toBeLessThan(6);
+  expect(Math.hypot(middle(coin)[0] + left - 210, middle(coin)[1] + top - 307)).toBeLessThan(4);
+  // The cap with the core of its shadow, the pencil without its wooden tip, the lighter's red body.
+  expect(Math.abs(across(cap) - 77)).toBeLessThan(8);
+  expect(Math.hypot(pencil.box.maxX - pencil.box.minX, pencil.box.maxY - pencil.box.minY)).toBeGreaterThan(290);
+  expect(pencil.area / 300).toBeLessThan(16);
+  expect(Math.abs(lighter.box.maxY + top - 459)).toBeLessThan(4);
+  expect(Math.abs(lighter.area / (459 - 335) - 41)).toBeLessThan(5);
 });

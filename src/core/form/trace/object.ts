@@ -62,7 +62,7 @@ const bandPx = 4,
  * In a band along the guessed edge: 0 for the palest, 1 for the deepest found near by, so that a shadow that falls on paper
  * and thing alike does not move the edge between them. `along` is averaged over 3 × 3 pixels for the two ends.
  */
-function localEdge(guess: Uint8Array, along: (p: number) => number, width: number, height: number, border: number): Float32Array {
+export function localEdge(guess: Uint8Array, along: (p: number) => number, width: number, height: number, border: number): Float32Array {
   const n = width * height;
   const outer = grown(guess, width, height, bandPx);
   const rest = grown(
@@ -245,7 +245,7 @@ function bowl(tile: Float32Array, tiles: number, plane: (x: number, y: number) =
 }
 
 /** Pixels within `reach` of the mask, by sides and corners. */
-function grown(mask: Uint8Array, width: number, height: number, reach: number): Uint8Array {
+export function grown(mask: Uint8Array, width: number, height: number, reach: number): Uint8Array {
   let now = mask;
   for (let round = 0; round < reach; round++) {
     const out = now.slice();

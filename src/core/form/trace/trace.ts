@@ -15,6 +15,7 @@ import { homography, mapPoint, pow, type Homography, type Point } from '../../nu
 import { keptApart } from './apart.ts';
 import { bent, straighten, type Lens } from './lens.ts';
 import { objectField } from './object.ts';
+import { fieldOnGround, groundAtRim, lighterLiesOn } from './rim.ts';
 import { smoothRing } from './smooth.ts';
 
 export interface TraceOptions {
@@ -51,6 +52,8 @@ export interface Traced {
   readonly problems: readonly Problem[];
 }
 
+const usualDarkShare = 0.5,
+  usualColourShare = 0.3;
 const mmPerPx = 0.18;
 const edgeMm = 3;
 const leastSide = 16;
@@ -157,7 +160,42 @@ export function traceScan(photo: Photo, pixelsPerInch: number, options: TraceOpt
   const width = Math.floor((photo.width * own) / step),
     height = Math.floor((photo.height * own) / step);
   const flat = resample(photo, width, height, (x, y) => [((x + 0.5) * step) / own, ((y + 0.5) * step) / own]);
-  return { ...outlineOf(flat, width, height, step, 0, options, place, []), corners: [] };
+  const problems: Problem[] = [];
+  const field = scannedField(flat, width, height, options, place, problems);
+  return { ...finish(contours(field, width, height, 0.5), step, options, place, problems), corners: [] };
+}
+
+/** Things on white paper; where the rim shows another ground, such as a table, things darker and lighter than that. */
+function scannedField(
+  flat: Float32Array,
+  width: number,
+  height: number,
+  { darkShare = usualDarkShare, colourShare = usualColourShare }: TraceOptions,
+  place: Saying,
+  problems: Problem[],
+): Float32Array {
+  const onPaper = objectField(flat, width, height, 0, darkShare, colourShare);
+  const ground = groundAtRim(flat, width, height);
+  if (!ground || !(isThingAtRim(onPaper, width, height) || lighterLiesOn(flat, width, height, ground))) return onPaper;
+  const field = fieldOnGround(flat, width, height, ground, darkShare, colourShare);
+  // A sheet that is the thing itself, to its edges, stays what it was.
+  if (!field.some((v) => v > 0.5)) return onPaper;
+  problems.push(problem('note', 'scan-ground', place, say('form.onGround'), say('form.groundIsThing')));
+  return field;
+}
+
+/** Whether most of the rim would be taken for the thing. */
+function isThingAtRim(field: Float32Array, width: number, height: number): boolean {
+  const deep = Math.max(2, Math.round(Math.min(width, height) / 40));
+  let seen = 0,
+    thing = 0;
+  for (let y = 0; y < height; y++)
+    for (let x = 0; x < width; x++) {
+      if (x >= deep && y >= deep && x < width - deep && y < height - deep) continue;
+      seen++;
+      if (field[y * width + x] > 0.5) thing++;
+    }
+  return thing > seen / 2;
 }
 
 /** The dark parts of a black-and-white picture, `widthMm` wide. */
@@ -235,7 +273,14 @@ function outlineOf(
   problems: Problem[],
   levelOf: (field: Float32Array) => number = () => 0.5,
 ): Omit<Traced, 'corners'> {
-  const field = objectField(flat, width, height, Math.round(borderMm / step), options.darkShare ?? 0.5, options.colourShare ?? 0.3);
+  const field = objectField(
+    flat,
+    width,
+    height,
+    Math.round(borderMm / step),
+    options.darkShare ?? usualDarkShare,
+    options.colourShare ?? usualColourShare,
+  );
   return finish(contours(field, width, height, levelOf(field)), step, options, place, problems);
 }
 

@@ -116,6 +116,8 @@ export const form: Same<typeof en.form> = {
   giveTrueWidth: 'Seine wahre Breite angeben.',
   nothingFound: 'Nichts hebt sich vom Papier ab.',
   evenLight: 'Gleichmäßigeres Licht nehmen oder sagen, wie dunkel oder farbig der Gegenstand ist.',
+  onGround: 'Der Rand des Bildes ist kein weißes Papier. Nachgezeichnet ist, was auf diesem Grund liegt, dunkler oder heller als er.',
+  groundIsThing: 'Ist der Grund selbst das Motiv, ringsum weißes Papier lassen oder als Schwarz-Weiß-Bild nachzeichnen.',
 
   // Wiederholungen.
   copiesLeftOut: ({ n, asked, least }) =>

@@ -40,7 +40,7 @@ export const cutPages: Same<typeof en.cutPages> = {
   islandsDropped: 'Weggelassene Inseln',
   loosePieces: 'Lose Teile',
   numberEach: ({ n }) => `${n}: jedes nummerieren`,
-  shows: ({ n, area, deltaE }) => `${n}: ${area}, ΔE00 ${deltaE}`,
+  shows: ({ n, area, deltaE }) => `${n} (${area}, ΔE00 ${deltaE})`,
   keptFree: ({ what, largest }) =>
     `Gezeichnet, aber frei von Farbe, damit es hält (weiß, punktiert): ${what}, das Größte bei ${largest}. Vor dem Schneiden ansehen.`,
   printsMore: ({ what, largest }) =>

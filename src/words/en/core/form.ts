@@ -116,6 +116,8 @@ export const form = {
   giveTrueWidth: 'Give its true width.',
   nothingFound: 'Nothing stands out from the paper.',
   evenLight: 'Use more even light, or say how dark or colourful the thing is.',
+  onGround: 'The rim of the picture is not white paper. What lies on this ground is traced, darker or lighter than it.',
+  groundIsThing: 'If the ground itself is the thing, leave white paper all round it, or trace it as a black-and-white picture.',
 
   // Repeats.
   copiesLeftOut: ({ n, asked, least }: { n: number; asked: number; least: LengthText }) =>

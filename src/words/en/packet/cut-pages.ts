@@ -40,7 +40,7 @@ export const cutPages = {
   islandsDropped: 'Islands given up',
   loosePieces: 'Loose pieces',
   numberEach: ({ n }: { n: number }) => `${n}: number each`,
-  shows: ({ n, area, deltaE }: { n: number; area: AreaText; deltaE: DeltaText }) => `${n}: ${area}, ΔE00 ${deltaE}`,
+  shows: ({ n, area, deltaE }: { n: number; area: AreaText; deltaE: DeltaText }) => `${n} (${area}, ΔE00 ${deltaE})`,
   keptFree: ({ what, largest }: { what: SayingText; largest: LengthText }) =>
     `Drawn, but kept free of ink so that it holds (white, dotted): ${what}, the largest at ${largest}. Look before you cut.`,
   printsMore: ({ what, largest }: { what: SayingText; largest: LengthText }) =>
