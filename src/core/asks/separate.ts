@@ -38,6 +38,8 @@ export interface SeparateQuestion {
   /** Left out: the job's own register error. */
   readonly registerSigmaMm?: number;
   readonly importance?: ImportanceMap;
+  /** What the first sketch does not wait for. */
+  readonly matters?: SeparateRequest['matters'];
   readonly intent?: GamutIntent;
   readonly mostInPot?: number;
   readonly effort?: number;
@@ -80,7 +82,7 @@ export function separateRequest(job: Job, ask: SeparateQuestion): SeparateReques
     registerSigmaMm:
       ask.registerSigmaMm ?? sigmaOf(job.register.method, edge, ownSigma(job.register, [job.image.widthMm, job.image.heightMm])).sigmaMm,
     importance: ask.importance,
-    faces: findFaces(ask.picture),
+    matters: ask.matters ?? (() => ({ importance: ask.importance, faces: findFaces(ask.picture) })),
     intent: ask.intent,
     mostInPot: ask.mostInPot,
     effort: ask.effort,
@@ -113,7 +115,11 @@ export function pictureRequest(
     knife: ask.knife,
     materialId: ask.material,
     registerSigmaMm: ask.sigmaMm,
-    importance: importanceOf(ask.important, crop, picture, ask.veil > 0 ? { map: veilOf(picture), share: ask.veil } : undefined),
+    importance: importanceOf(ask.important, crop, picture),
+    matters: () => ({
+      importance: importanceOf(ask.important, crop, picture, ask.veil > 0 ? { map: veilOf(picture), share: ask.veil } : undefined),
+      faces: findFaces(picture),
+    }),
     intent: ask.reach,
     mostInPot: ask.mostInPot,
     effort: ask.effort,
