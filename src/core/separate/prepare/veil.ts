@@ -42,7 +42,7 @@ export function veilOn(lab: Float32Array, width: number, height: number): Float3
   const planes = [0, 1, 2].map((c) => Float32Array.from({ length: width * height }, (_, i) => lab[3 * i + c]));
   const blurred = (plane: Float32Array, sigma: number): Float32Array => {
     const out = new Float32Array(plane.length);
-    blurPlane(plane, width, height, gaussTaps(sigma), out, new Float32Array(plane.length));
+    blurPlane(plane, width, height, gaussTaps(sigma), out);
     return out;
   };
   const fine = slopes(
