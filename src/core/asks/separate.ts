@@ -5,6 +5,7 @@ import {
   findFaces,
   importanceOf,
   jobPartsOf,
+  veilAtHand,
   veilOf,
   type Crop,
   type GamutIntent,
@@ -100,7 +101,10 @@ export function pictureRequest(
   picture: Picture,
   { paperId, over }: { readonly paperId?: string; readonly over?: readonly PlannedLayer[] },
 ): SeparateRequest {
-  const crop = cropOf(ask.crop, picture, job.image);
+  const crop = cropOf(ask.crop, picture, job.image),
+    atHand = ask.veil > 0 ? veilAtHand(picture) : undefined;
+  const weighed = (map?: ImportanceMap): ImportanceMap | undefined =>
+    importanceOf(ask.important, crop, picture, map && { map, share: ask.veil });
   return separateRequest(job, {
     picture,
     crop,
@@ -115,11 +119,8 @@ export function pictureRequest(
     knife: ask.knife,
     materialId: ask.material,
     registerSigmaMm: ask.sigmaMm,
-    importance: importanceOf(ask.important, crop, picture),
-    matters: () => ({
-      importance: importanceOf(ask.important, crop, picture, ask.veil > 0 ? { map: veilOf(picture), share: ask.veil } : undefined),
-      faces: findFaces(picture),
-    }),
+    importance: weighed(atHand),
+    matters: () => ({ importance: weighed(ask.veil > 0 ? veilOf(picture) : undefined), faces: findFaces(picture) }),
     intent: ask.reach,
     mostInPot: ask.mostInPot,
     effort: ask.effort,
