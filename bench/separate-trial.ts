@@ -157,12 +157,11 @@ function offTogether(work: Work, { codes, found }: Chosen, sigmaMm: number): num
     { table, codeCount, binOf } = fieldOf(level, { ...rulesOf(work, found.overlapLab, 1), blacksAlike: false });
   const taps = gaussTaps(sigmaMm / level.mmPerPx),
     plane = new Float32Array(codes.length),
-    share = plane.slice(),
-    scratch = plane.slice();
+    share = plane.slice();
   let sum = 0;
   for (let code = 0; code < codeCount; code++) {
     for (let i = 0; i < codes.length; i++) plane[i] = codes[i] === code ? 1 : 0;
-    blurPlane(plane, level.width, level.height, taps, share, scratch);
+    blurPlane(plane, level.width, level.height, taps, share);
     for (let i = 0; i < codes.length; i++) sum += share[i] * table[binOf[i] * codeCount + code];
   }
   return sum / codes.length;

@@ -6,12 +6,14 @@ import asc from 'assemblyscript/asc';
 const root = fileURLToPath(new URL('..', import.meta.url)),
   folder = 'src/core/separate/kernels';
 
-/** The text of search-wasm.ts as the source makes it now. */
-export async function compiledKernels(): Promise<string> {
+const kernels = ['search', 'blur'] as const;
+
+/** The text of NAME-wasm.ts as the source makes it now. */
+export async function compiledKernel(name: (typeof kernels)[number]): Promise<string> {
   let bytes: Uint8Array = new Uint8Array();
   const { error, stderr } = await asc.main(
     [
-      `${folder}/assembly/search.ts`,
+      `${folder}/assembly/${name}.ts`,
       '-O3',
       '--noAssert',
       '--converge',
@@ -20,9 +22,9 @@ export async function compiledKernels(): Promise<string> {
       '--enable',
       'simd',
       '--initialMemory',
-      '40',
+      name === 'search' ? '40' : '1',
       '--outFile',
-      'search.wasm',
+      `${name}.wasm`,
       '--baseDir',
       root,
     ],
@@ -33,7 +35,8 @@ export async function compiledKernels(): Promise<string> {
     },
   );
   if (error) throw new Error(`${error.message}\n${stderr.toString()}`);
-  return `// Made by \`npm run kernels\` from assembly/search.ts.\nexport const searchWasm = '${Buffer.from(bytes).toString('base64')}';\n`;
+  return `// Made by \`npm run kernels\` from assembly/${name}.ts.\nexport const ${name}Wasm = '${Buffer.from(bytes).toString('base64')}';\n`;
 }
 
-if (process.argv[1] === fileURLToPath(import.meta.url)) writeFileSync(`${root}${folder}/search-wasm.ts`, await compiledKernels());
+if (process.argv[1] === fileURLToPath(import.meta.url))
+  for (const name of kernels) writeFileSync(`${root}${folder}/${name}-wasm.ts`, await compiledKernel(name));

@@ -13,6 +13,7 @@ declare namespace WebAssembly {
   }
   class Memory {
     readonly buffer: ArrayBuffer;
+    grow(pages: number): number;
   }
   type Imports = Record<string, Record<string, unknown>>;
   type Exports = Record<string, unknown>;

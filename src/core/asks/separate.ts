@@ -5,6 +5,7 @@ import {
   findFaces,
   importanceOf,
   jobPartsOf,
+  veilAtHand,
   veilOf,
   type Crop,
   type GamutIntent,
@@ -38,6 +39,8 @@ export interface SeparateQuestion {
   /** Left out: the job's own register error. */
   readonly registerSigmaMm?: number;
   readonly importance?: ImportanceMap;
+  /** What the first sketch does not wait for. */
+  readonly matters?: SeparateRequest['matters'];
   readonly intent?: GamutIntent;
   readonly mostInPot?: number;
   readonly effort?: number;
@@ -80,7 +83,7 @@ export function separateRequest(job: Job, ask: SeparateQuestion): SeparateReques
     registerSigmaMm:
       ask.registerSigmaMm ?? sigmaOf(job.register.method, edge, ownSigma(job.register, [job.image.widthMm, job.image.heightMm])).sigmaMm,
     importance: ask.importance,
-    faces: findFaces(ask.picture),
+    matters: ask.matters ?? (() => ({ importance: ask.importance, faces: findFaces(ask.picture) })),
     intent: ask.intent,
     mostInPot: ask.mostInPot,
     effort: ask.effort,
@@ -98,7 +101,10 @@ export function pictureRequest(
   picture: Picture,
   { paperId, over }: { readonly paperId?: string; readonly over?: readonly PlannedLayer[] },
 ): SeparateRequest {
-  const crop = cropOf(ask.crop, picture, job.image);
+  const crop = cropOf(ask.crop, picture, job.image),
+    atHand = ask.veil > 0 ? veilAtHand(picture) : undefined;
+  const weighed = (map?: ImportanceMap): ImportanceMap | undefined =>
+    importanceOf(ask.important, crop, picture, map && { map, share: ask.veil });
   return separateRequest(job, {
     picture,
     crop,
@@ -113,7 +119,8 @@ export function pictureRequest(
     knife: ask.knife,
     materialId: ask.material,
     registerSigmaMm: ask.sigmaMm,
-    importance: importanceOf(ask.important, crop, picture, ask.veil > 0 ? { map: veilOf(picture), share: ask.veil } : undefined),
+    importance: weighed(atHand),
+    matters: () => ({ importance: weighed(ask.veil > 0 ? veilOf(picture) : undefined), faces: findFaces(picture) }),
     intent: ask.reach,
     mostInPot: ask.mostInPot,
     effort: ask.effort,

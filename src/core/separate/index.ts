@@ -20,7 +20,7 @@ export { isBlackStripe } from './finish/strike.ts';
 export { doErrand } from './search/errand.ts';
 export type { Answers, BaselineErrand, Errand, ErrandDone, Hands, SearchErrand, StencilErrand, TradeOffErrand } from './search/errand.ts';
 export { importanceOf, markWeights, weightName } from './prepare/importance.ts';
-export { veilOf } from './prepare/veil.ts';
+export { veilAtHand, veilOf } from './prepare/veil.ts';
 export { usualPrice, ways } from './prepare/way.ts';
 export type { Way } from './prepare/way.ts';
 export type { Structure } from './finish/structure.ts';

@@ -7,7 +7,7 @@ import { quickly } from './search/moves.ts';
 import { cutWithin, metresCut, minutesCut } from './finish/budget.ts';
 import { differences, meanOf } from './finish/figures.ts';
 import { pictureEdges, printEdges, structureOf, type Structure } from './finish/structure.ts';
-import { prepareWork } from './prepare/prepare.ts';
+import { prepareWork, withMatters } from './prepare/prepare.ts';
 import { fewTargets } from './prepare/targets.ts';
 import { usualPrice, ways, type Way } from './prepare/way.ts';
 import type { SeparateRequest } from './types.ts';
@@ -33,7 +33,8 @@ const lookPixels = 110_000,
   kicks = 12;
 
 /** The ways that this request can be taken, one after the other, each cut for what it asks of the knife. Not searched for long: what is made of it comes out nearer. */
-export async function* lookAtWays(request: SeparateRequest, task: Task): AsyncGenerator<WayLook, void> {
+export async function* lookAtWays(asked: SeparateRequest, task: Task): AsyncGenerator<WayLook, void> {
+  const request = withMatters(asked);
   for (const way of ways) if (!(request.cutPairs && way === 'light')) yield await lookAt({ ...request, way }, task);
 }
 

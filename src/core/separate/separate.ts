@@ -15,7 +15,7 @@ import { metBy, pictureEdges, printEdges } from './finish/structure.ts';
 import { binColours } from './prepare/bins.ts';
 import { fieldOf, type Level } from './prepare/masks.ts';
 import { partsOnPrint } from './finish/faces-on-print.ts';
-import { prepareWork, type Work } from './prepare/prepare.ts';
+import { prepareWork, withMatters, type Work } from './prepare/prepare.ts';
 import { usualPrice } from './prepare/way.ts';
 import { checkRequest, warnings } from './prepare/request.ts';
 import { firstInks } from './search/search.ts';
@@ -29,10 +29,11 @@ import type { Draft, SeparatedLayer, SeparateRequest, Separation } from './types
  * @param hands other threads that take part in searching, cutting and comparing; the result is the same without them
  * @throws ProblemError when the request makes no sense, with everything that is wrong
  */
-export async function* separate(request: SeparateRequest, task: Task, hands?: Hands): AsyncGenerator<Draft, Separation> {
-  checkRequest(request);
+export async function* separate(asked: SeparateRequest, task: Task, hands?: Hands): AsyncGenerator<Draft, Separation> {
+  checkRequest(asked);
   task.report(0, say('separate.lookingAtPicture'));
-  const work = prepareWork(request);
+  let request = asked,
+    work = prepareWork(asked);
   const seed = request.seed ?? 1,
     effort = request.effort ?? 1,
     sigmaMm = request.registerSigmaMm ?? 0;
@@ -44,6 +45,11 @@ export async function* separate(request: SeparateRequest, task: Task, hands?: Ha
   let best = await judged(work, sketch, priceMm, 0, coarse, quietTask);
   let bestLevel = coarse;
   yield draftOf(work, best, coarse, 'sketch', 0.08);
+  if (asked.matters) {
+    request = withMatters(asked);
+    checkRequest(request);
+    work = prepareWork(request);
+  }
   const few = fewTargets(work.levels[0].bins);
   try {
     await chooseInks(

@@ -72,6 +72,8 @@ export interface SeparateRequest {
   readonly importance?: ImportanceMap;
   /** Faces in the picture: it is told when an eye or a mouth is lost. */
   readonly faces?: readonly Face[];
+  /** Finds both where that takes longer than a first sketch should wait: asked after it, and then in place of them. */
+  readonly matters?: () => Pick<SeparateRequest, 'importance' | 'faces'>;
   readonly intent?: GamutIntent;
   /** At most so many inks in one pot, 1..3; 2 if left out. */
   readonly mostInPot?: number;

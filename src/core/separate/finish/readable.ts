@@ -114,7 +114,7 @@ function lostPlaces(
   }
   const soft = (plane: Float32Array): Float32Array => {
     const out = new Float32Array(plane.length);
-    blurPlane(plane, across, down, gaussTaps(placeMm / (step * mmPerPx)), out, new Float32Array(plane.length));
+    blurPlane(plane, across, down, gaussTaps(placeMm / (step * mmPerPx)), out);
     return out;
   };
   const allHere = soft(all),

@@ -36,7 +36,7 @@ export interface Edges {
 
 export function edgesOf(lightness: Float32Array, width: number, height: number, mmPerPx: number): Edges {
   const soft = new Float32Array(lightness.length);
-  blurPlane(lightness, width, height, gaussTaps(blurMm(width, height, mmPerPx) / mmPerPx), soft, new Float32Array(lightness.length));
+  blurPlane(lightness, width, height, gaussTaps(blurMm(width, height, mmPerPx) / mmPerPx), soft);
   const dx = new Float32Array(soft.length),
     dy = new Float32Array(soft.length),
     slope = new Float32Array(soft.length),

@@ -1,4 +1,6 @@
 import { exp } from '../../numeric/index.ts';
+import { blurWasm } from './blur-wasm.ts';
+
 /**
  * Gaussian blur of one layer's mask, in place of nothing: reads the bit, writes shares 0..1. Beyond the border the mask
  * goes on as it is at the border, so that the image's edge costs no knife.
@@ -12,48 +14,69 @@ export function gaussTaps(sigmaPx: number): Float32Array {
   return taps;
 }
 
-/** One plane blurred: rows into `scratch`, then columns into `out`. All of width × height. */
-export function blurPlane(
-  plane: Float32Array,
-  width: number,
-  height: number,
-  taps: Float32Array,
-  out: Float32Array,
-  scratch: Float32Array,
-): void {
-  const radius = taps.length >> 1;
-  for (let y = 0; y < height; y++) {
-    const row = y * width;
-    for (let x = 0; x < width; x++) {
-      let sum = 0;
-      if (x >= radius && x + radius < width) {
-        for (let t = 0, s = row + x - radius; t < taps.length; t++, s++) sum += taps[t] * plane[s];
-      } else {
-        for (let t = 0; t < taps.length; t++) {
-          const s = x + t - radius;
-          sum += taps[t] * plane[row + (s < 0 ? 0 : s >= width ? width - 1 : s)];
-        }
-      }
-      scratch[row + x] = sum;
-    }
-  }
-  blurColumns(scratch, width, height, taps, out);
+interface Exports {
+  readonly memory: WebAssembly.Memory;
+  rows(plane: number, out: number, width: number, height: number, taps: number, radius: number, line: number): void;
+  columns(plane: number, out: number, width: number, height: number, taps: number, radius: number): void;
+}
+
+let engine: Exports | undefined;
+
+/** The engine's memory: two planes, the taps (and two more of nothing), a row with what lies beyond its ends. */
+interface Desk {
+  readonly engine: Exports;
+  readonly planes: readonly [Float32Array, Float32Array];
+  readonly tapsAt: number;
+  readonly lineAt: number;
+}
+
+const pageBytes = 65536;
+
+function deskFor(width: number, height: number, taps: Float32Array): Desk {
+  engine ??= new WebAssembly.Instance(new WebAssembly.Module(Uint8Array.from(atob(blurWasm), (c) => c.charCodeAt(0))))
+    .exports as unknown as Exports;
+  const n = width * height,
+    planeBytes = Math.ceil(n / 4) * 16,
+    tapsAt = pageBytes + 2 * planeBytes,
+    lineAt = tapsAt + 8 * (taps.length + 2),
+    end = lineAt + 8 * (width + taps.length),
+    { memory } = engine;
+  if (end > memory.buffer.byteLength) memory.grow(Math.ceil((end - memory.buffer.byteLength) / pageBytes));
+  const weights = new Float64Array(memory.buffer, tapsAt, taps.length + 2);
+  weights.set(taps);
+  weights.fill(0, taps.length);
+  return {
+    engine,
+    planes: [new Float32Array(memory.buffer, pageBytes, n), new Float32Array(memory.buffer, pageBytes + planeBytes, n)],
+    tapsAt,
+    lineAt,
+  };
+}
+
+/** The second plane's columns blurred into the first. */
+function columnsOf({ engine: { columns }, planes: [to, from], tapsAt }: Desk, width: number, height: number, radius: number): Float32Array {
+  columns(from.byteOffset, to.byteOffset, width, height, tapsAt + 8 * radius, radius);
+  return to;
+}
+
+/** One plane blurred: its rows, then its columns into `out`. Both of width × height. */
+export function blurPlane(plane: Float32Array, width: number, height: number, taps: Float32Array, out: Float32Array): void {
+  const desk = deskFor(width, height, taps),
+    radius = taps.length >> 1,
+    [from, to] = desk.planes;
+  from.set(plane);
+  desk.engine.rows(from.byteOffset, to.byteOffset, width, height, desk.tapsAt, radius, desk.lineAt);
+  out.set(columnsOf(desk, width, height, radius));
 }
 
 /**
  * The same of one layer's mask, without a plane of it: along a row a mask is but a few edges, and each changes only what lies within
  * reach of it.
  */
-export function blurMask(
-  codes: Uint8Array,
-  layer: number,
-  width: number,
-  height: number,
-  taps: Float32Array,
-  out: Float32Array,
-  scratch: Float32Array,
-): void {
-  const radius = taps.length >> 1;
+export function blurMask(codes: Uint8Array, layer: number, width: number, height: number, taps: Float32Array, out: Float32Array): void {
+  const desk = deskFor(width, height, taps),
+    [, across] = desk.planes,
+    radius = taps.length >> 1;
   // Sums of the taps up to each: what a pixel sees of ink that begins so far to its right.
   const sums = new Float64Array(taps.length + 1),
     line = new Float64Array(width);
@@ -77,36 +100,7 @@ export function blurMask(
       for (let x = edge; x < end; x++) line[x] -= step * sums[edge - x + radius];
     }
     if (value) for (; done < width; done++) line[done] += all;
-    scratch.set(line, row);
+    across.set(line, row);
   }
-  blurColumns(scratch, width, height, taps, out);
-}
-
-/** Taps are the same above and below; three pairs of rows at a time, so that the sums are fetched and put back less often. */
-function blurColumns(plane: Float32Array, width: number, height: number, taps: Float32Array, out: Float32Array): void {
-  const radius = taps.length >> 1,
-    line = new Float64Array(width);
-  const weight = (t: number): number => (t <= radius ? taps[radius + t] : 0);
-  for (let y = 0; y < height; y++) {
-    const here = y * width,
-      middle = taps[radius];
-    const above = (t: number): number => Math.max(0, y - t) * width,
-      below = (t: number): number => Math.min(height - 1, y + t) * width;
-    for (let x = 0; x < width; x++) line[x] = middle * plane[here + x];
-    for (let t = 1; t <= radius; t += 3) {
-      const a = above(t),
-        b = below(t),
-        c = above(t + 1),
-        d = below(t + 1),
-        e = above(t + 2),
-        f = below(t + 2);
-      const one = weight(t),
-        two = weight(t + 1),
-        three = weight(t + 2);
-      for (let x = 0; x < width; x++) {
-        line[x] += one * (plane[a + x] + plane[b + x]) + two * (plane[c + x] + plane[d + x]) + three * (plane[e + x] + plane[f + x]);
-      }
-    }
-    out.set(line, here);
-  }
+  out.set(columnsOf(desk, width, height, radius));
 }

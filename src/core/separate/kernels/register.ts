@@ -13,7 +13,6 @@ export interface RegisterRoom {
   /** Blurred mask of each layer. */
   readonly q: readonly Float32Array[];
   readonly plane: Float32Array;
-  readonly scratch: Float32Array;
   readonly gain: Float32Array;
   /** The layers that print a pixel for sure, a bit each, and those that may or may not. */
   readonly on: Uint8Array;
@@ -26,7 +25,6 @@ export function registerRoom(field: Field, codes: Uint8Array, sigmaPx: number): 
     taps: gaussTaps(sigmaPx),
     q: Array.from({ length: field.layers }, () => new Float32Array(n)),
     plane: new Float32Array(n),
-    scratch: new Float32Array(n),
     gain: new Float32Array(n),
     on: new Uint8Array(n),
     unsure: new Uint8Array(n),
@@ -39,7 +37,7 @@ export function blurLayer(field: Field, codes: Uint8Array, layer: number, room: 
   const q = room.q[layer],
     { on, unsure } = room,
     bit = 1 << layer;
-  blurMask(codes, layer, field.width, field.height, room.taps, q, room.scratch);
+  blurMask(codes, layer, field.width, field.height, room.taps, q);
   for (let i = 0; i < q.length; i++) {
     const share = q[i],
       sureOn = share > 1 - sure;
@@ -207,7 +205,7 @@ const foldCodes = new Uint8Array(256);
 /** What having the layer at a pixel costs while the others stay: the blurred difference it makes, into `room.gain`. */
 function gainOf(field: Field, layer: number, room: RegisterRoom): void {
   const { table, codeCount, binOf, weight, width, height, bare } = field;
-  const { plane, scratch, gain, taps } = room;
+  const { plane, gain, taps } = room;
   const values = new Float64Array(256),
     shares = new Float64Array(8),
     unsure = new Uint8Array(8);
@@ -223,7 +221,7 @@ function gainOf(field: Field, layer: number, room: RegisterRoom): void {
           folded(table, row, base, unsure, shares, count, values, bare, i);
     plane[i] = weight ? difference * weight[i] : difference;
   }
-  blurPlane(plane, width, height, taps, gain, scratch);
+  blurPlane(plane, width, height, taps, gain);
 }
 
 /**

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { benchShelf } from '../../../../bench/separate-shelf.ts';
-import { compiledKernels } from '../../../../scripts/kernels.ts';
+import { compiledKernel } from '../../../../scripts/kernels.ts';
 import { readFileSync } from 'node:fs';
 import { deltaE00Of } from '../../colour/index.ts';
 import { seeded } from '../../random.ts';
@@ -72,7 +72,8 @@ function plainly(
 }
 
 test('the bytes are those of the source', async () => {
-  expect(readFileSync(new URL('./search-wasm.ts', import.meta.url), 'utf8')).toBe(await compiledKernels());
+  for (const name of ['search', 'blur'] as const)
+    expect(readFileSync(new URL(`./${name}-wasm.ts`, import.meta.url), 'utf8'), name).toBe(await compiledKernel(name));
 }, 60_000);
 
 test('overlaps in all bands are those of core/ink, over a layer that is printed too', () => {

@@ -13,7 +13,7 @@ export function thresholdSweep(field: Field, codes: Uint8Array, sigmaPx: number,
   const { width, height, layers, price } = field;
   const { blurred } = room;
   const taps = gaussTaps(sigmaPx);
-  for (let b = 0; b < layers; b++) blurMask(codes, b, width, height, taps, blurred[b], room.scratch);
+  for (let b = 0; b < layers; b++) blurMask(codes, b, width, height, taps, blurred[b]);
   const strength = Math.sqrt(2 * Math.PI) / sigmaPx;
   const choice = choiceRoom(),
     { on } = choice;
@@ -41,13 +41,11 @@ function evenAround(blurred: readonly Float32Array[], layers: number, i: number,
 
 /** Working memory, made once per raster. */
 export interface ThresholdRoom {
-  readonly scratch: Float32Array;
   readonly blurred: readonly Float32Array[];
 }
 
 export function thresholdRoom(pixels: number, layers: number): ThresholdRoom {
   return {
-    scratch: new Float32Array(pixels),
     blurred: Array.from({ length: layers }, () => new Float32Array(pixels)),
   };
 }

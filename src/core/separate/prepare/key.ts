@@ -23,7 +23,7 @@ export function keyOf({ lab, width, height, mmPerPx }: Ground, rules: CutRules):
   const lightness = Float32Array.from({ length: width * height }, (_, i) => lab[3 * i]);
   const soft = (mm: number): Float32Array => {
     const out = new Float32Array(lightness.length);
-    blurPlane(lightness, width, height, gaussTaps(Math.max(0.6, mm / mmPerPx)), out, new Float32Array(lightness.length));
+    blurPlane(lightness, width, height, gaussTaps(Math.max(0.6, mm / mmPerPx)), out);
     return out;
   };
   const near = soft(blurShare * rules.openingPx * mmPerPx),
@@ -35,7 +35,7 @@ export function keyOf({ lab, width, height, mmPerPx }: Ground, rules: CutRules):
   const drawn = Float32Array.from(near, (v, i) => (v + lineWeight * (v - far[i]) < edge ? 1 : 0)),
     even = drawn.slice();
   // Fur and grain leave a ragged edge, which no knife should follow.
-  blurPlane(drawn, width, height, gaussTaps(evenShare * rules.openingPx), even, new Float32Array(even.length));
+  blurPlane(drawn, width, height, gaussTaps(evenShare * rules.openingPx), even);
   const mask = emptyBits(width, height);
   for (let i = 0; i < even.length; i++) if (even[i] > 0.5) fillBits(mask, i, i + 1, 1);
   return cuttableMask(mask, rules);

@@ -42,7 +42,7 @@ export function levelsOf(
   extra: { weight?: Float32Array; fixedCodes?: Uint8Array } = {},
   leastPx = 90,
 ): Level[] {
-  const levels: Level[] = [{ width, height, mmPerPx, lab, bins: binColours(lab, extra.weight), ...extra }];
+  const levels: Level[] = [levelOf({ width, height, mmPerPx, lab, ...extra })];
   while (Math.min(levels.at(-1)!.width, levels.at(-1)!.height) >= 2 * leastPx && levels.length < 4) levels.push(halved(levels.at(-1)!));
   return levels;
 }
@@ -68,7 +68,18 @@ function halved(level: Level): Level {
       if (weight)
         weight[to] = (level.weight![a] + level.weight![a + 1] + level.weight![a + level.width] + level.weight![a + level.width + 1]) / 4;
     }
-  return { width, height, mmPerPx: level.mmPerPx * 2, lab, bins: binColours(lab, weight), weight, fixedCodes };
+  return levelOf({ width, height, mmPerPx: level.mmPerPx * 2, lab, weight, fixedCodes });
+}
+
+/** Its colours are put in boxes when somebody asks for them: a sketch needs only those of the coarsest level. */
+function levelOf(level: Omit<Level, 'bins'>): Level {
+  let bins: Bins | undefined;
+  return {
+    ...level,
+    get bins() {
+      return (bins ??= binColours(level.lab, level.weight));
+    },
+  };
 }
 
 /** What is decided, on a level of half as many pixels each way. */

@@ -2,6 +2,8 @@ import { expect, test } from 'vitest';
 import { benchShelf } from '../../../../bench/separate-shelf.ts';
 import type { Picture } from '../../image/index.ts';
 import { defaultMaterials } from '../../stencil/index.ts';
+import { quietTask } from '../../task.ts';
+import { separate, separated } from '../separate.ts';
 import { prepareWork } from './prepare.ts';
 import type { SeparateRequest } from '../types.ts';
 
@@ -35,4 +37,24 @@ test('other runs, inks or knife find the raster of the picture as it was; anothe
   const [large, larger] = [1000, 2000].map((side) => prepareWork(asked({ sizeMm: { width: side, height: side }, rasterMm: side / 100 })));
   expect(larger.target).toEqual(large.target);
   expect(larger.levels[0].mmPerPx).toBeCloseTo(2 * large.levels[0].mmPerPx);
+});
+
+test('the first sketch does not wait for what matters in the picture; what comes after it counts it', async () => {
+  const importance = { width: 2, height: 1, weight: Float32Array.of(4, 0.25) },
+    small = { layers: 1, rasterMm: 2, effort: 0.1 };
+  let times = 0;
+  const later = asked({
+    ...small,
+    matters: () => {
+      times++;
+      return { importance };
+    },
+  });
+  const drafts = separate(later, quietTask);
+  expect((await drafts.next()).value).toMatchObject({ stage: 'sketch' });
+  expect(times).toBe(0);
+  const result = await separated(later, quietTask);
+  expect(times).toBe(1);
+  expect(result.codes).toEqual((await separated(asked({ ...small, importance }), quietTask)).codes);
+  expect(result.codes).not.toEqual((await separated(asked(small), quietTask)).codes);
 });

@@ -37,6 +37,11 @@ const usualRasterMm = 0.25;
 /** More pixels than this make the raster coarser: a large print is looked at from farther away. */
 const mostPixels = 4_000_000;
 
+/** The request with what matters in the picture found, which takes its time. */
+export function withMatters({ matters, ...request }: SeparateRequest): SeparateRequest {
+  return { ...request, ...matters?.() };
+}
+
 export function prepareWork(request: SeparateRequest): Work {
   const { width, height } = request.sizeMm;
   const wish = Math.max(request.rasterMm ?? usualRasterMm, Math.sqrt((width * height) / mostPixels));

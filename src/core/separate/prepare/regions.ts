@@ -58,11 +58,10 @@ function calmed(lab: Float32Array, width: number, height: number): Float32Array 
   const taps = gaussTaps(0.7),
     plane = new Float32Array(width * height),
     soft = plane.slice(),
-    scratch = plane.slice(),
     out = new Float32Array(lab.length);
   for (let c = 0; c < 3; c++) {
     for (let i = 0; i < plane.length; i++) plane[i] = lab[i * 3 + c];
-    blurPlane(plane, width, height, taps, soft, scratch);
+    blurPlane(plane, width, height, taps, soft);
     for (let i = 0; i < plane.length; i++) out[i * 3 + c] = soft[i];
   }
   return out;

@@ -34,7 +34,7 @@ export function residualSaliency(planes: readonly Float32Array[], width: number,
     for (let i = 0; i < small.length; i++) small[i] += ((re[i] ** 2 + im[i] ** 2) / (sum || 1)) * spread;
   }
   const soft = new Float32Array(small.length);
-  blurPlane(small, side, side, gaussTaps(2.5), soft, new Float32Array(small.length));
+  blurPlane(small, side, side, gaussTaps(2.5), soft);
   return enlarged(soft, width, height);
 }
 

@@ -15,6 +15,11 @@ const shares = { lines: 0.5, focus: 0.15, stands: 0.35 };
 
 const lastVeils = new WeakMap<Picture, ImportanceMap>();
 
+/** The veil if somebody has asked for it already: whoever has no time to wait takes it or does without. */
+export function veilAtHand(picture: Picture): ImportanceMap | undefined {
+  return lastVeils.get(picture);
+}
+
 /**
  * What matters in a picture by itself: lines that are there at two scales (texture is not there at the wider one), what is in focus,
  * and what stands out (Hou and Zhang 2007); eyes and mouth of faces before all else. Over the whole picture, 1 on average.
@@ -42,7 +47,7 @@ export function veilOn(lab: Float32Array, width: number, height: number): Float3
   const planes = [0, 1, 2].map((c) => Float32Array.from({ length: width * height }, (_, i) => lab[3 * i + c]));
   const blurred = (plane: Float32Array, sigma: number): Float32Array => {
     const out = new Float32Array(plane.length);
-    blurPlane(plane, width, height, gaussTaps(sigma), out, new Float32Array(plane.length));
+    blurPlane(plane, width, height, gaussTaps(sigma), out);
     return out;
   };
   const fine = slopes(
