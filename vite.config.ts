@@ -57,6 +57,11 @@ const input = {
 const entryFileNames = (chunk: { readonly name: string }): string => (chunk.name === 'sw' ? 'sw.js' : 'assets/[name]-[hash].js');
 const chunkFileNames = (chunk: { readonly name: string }): string => `assets/${chunk.name.replace(/~.*/, '')}-[hash].js`;
 
+/** What several parts of the worker share comes in few files; what a Plan needs stays with the worker. */
+const workerSplitting = {
+  groups: [{ name: 'shared', minShareCount: 2, entriesAware: true, entriesAwareMergeThreshold: 40_000 }],
+};
+
 /** What several stations share comes in few files, not in one for each helper. A language stays a file of its own. */
 const codeSplitting = {
   groups: [
@@ -75,7 +80,7 @@ export default defineConfig({
   base: './',
   plugins: [policyOnlyWhenBuilt, licences, keptFiles],
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
-  worker: { format: 'es', rolldownOptions: { treeshake } },
+  worker: { format: 'es', rolldownOptions: { treeshake, output: { chunkFileNames, codeSplitting: workerSplitting } } },
   build: {
     outDir: '../../dist/workbench',
     emptyOutDir: true,
