@@ -69,10 +69,12 @@ describe('what the first view waits for', () => {
     const packed = [...first].reduce((sum, file) => sum + gzipSync(read(`assets/${file}`)).byteLength, 0);
     expect(packed / 1024).toBeGreaterThan(100);
     expect(packed / 1024).toBeLessThan(350);
-    const after = linked(worker, /import\([`"']\.\/([\w.-]+\.js)[`"']\)/g);
+    const after = [...first].flatMap((file) => linked(file, /import\([`"']\.\/([\w.-]+\.js)[`"']\)/g)).filter((f) => !f.startsWith('__'));
     expect(after.map((name) => name.replace(/-.*/, '')).sort()).toEqual(['drawings', 'files', 'inks', 'pictures']);
     for (const name of after) {
       expect(first.has(name), name).toBe(false);
+      // One engine runs a worker that is imported a second time, with an empty bench.
+      expect(linked(name, /["'`]\.\/([\w.-]+\.js)["'`]/g), name).not.toContain(worker);
       expect(read('sw.js')).toContain(`assets/${name}`);
     }
   });
