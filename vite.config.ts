@@ -57,6 +57,17 @@ const input = {
 const entryFileNames = (chunk: { readonly name: string }): string => (chunk.name === 'sw' ? 'sw.js' : 'assets/[name]-[hash].js');
 const chunkFileNames = (chunk: { readonly name: string }): string => `assets/${chunk.name.replace(/~.*/, '')}-[hash].js`;
 
+/**
+ * What a Plan needs is one file beside the worker's own, and what later parts share comes in few. No part may import the worker itself:
+ * one engine would then run it a second time, with an empty bench.
+ */
+const workerSplitting = {
+  groups: [
+    { name: 'plan', test: /\/engine\/answers\/index\.ts$/, priority: 1 },
+    { name: 'shared', minShareCount: 2, entriesAware: true, entriesAwareMergeThreshold: 40_000 },
+  ],
+};
+
 /** What several stations share comes in few files, not in one for each helper. A language stays a file of its own. */
 const codeSplitting = {
   groups: [
@@ -75,7 +86,7 @@ export default defineConfig({
   base: './',
   plugins: [policyOnlyWhenBuilt, licences, keptFiles],
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
-  worker: { format: 'es', rolldownOptions: { treeshake } },
+  worker: { format: 'es', rolldownOptions: { treeshake, output: { chunkFileNames, codeSplitting: workerSplitting } } },
   build: {
     outDir: '../../dist/workbench',
     emptyOutDir: true,

@@ -48,12 +48,19 @@ await spoken;
 render(<App bench={bench} keeping={keeping} keeper={keeper} offline={offline} starting={start()} />, document.getElementById('bench')!);
 listenToKeys(bench, keeping);
 mindScreenKeys();
+// A worker that had to be started anew has it all to fetch again.
+client.onRestart(() => void whenRested(bench).then(bringRest));
 // Nothing is asked of the network later: what the first view did without comes now.
 void rested.then(async () => {
   pictureClient();
+  bringRest();
   await Promise.all([fetchLanguages(), exampleFiles()]).catch(() => undefined);
   await bringAll();
 });
+
+function bringRest(): void {
+  client.ask('rest', {}).catch(() => undefined);
+}
 
 async function start(): Promise<void> {
   try {

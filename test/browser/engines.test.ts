@@ -1,12 +1,11 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, describe, expect, test } from 'vitest';
 import { smallJob } from '../../src/packet/packet-jobs.ts';
 import { atRest, openBrowser, serveBench } from './bench-page.ts';
-import { engines, type Driver } from './engines/driver.ts';
-import { unlike } from './engines/look-alike.ts';
+import { benchSize, engines, type Driver } from './engines/driver.ts';
+import { blocksOf, unlike, type Blocks } from './engines/look-alike.ts';
 import { byHand } from './engines/by-hand.ts';
 import { stations } from './stations-list.ts';
 
@@ -27,35 +26,60 @@ async function pull(driver: Driver, n: number): Promise<void> {
   }
 }
 
-let chromium: Browser;
-beforeAll(async () => {
-  chromium = await openBrowser();
-});
-afterAll(() => chromium?.close());
+/** Bars at the side are each engine's own. */
+const noBars = `void (document.documentElement.style.scrollbarWidth = 'none')`;
 
-/** The same page in Chromium, in a window of the same size: what the pictures are compared with. Bars at the side are each engine's own. */
-async function beside(url: string, driver: Driver): Promise<Page> {
-  const noBars = `void (document.documentElement.style.scrollbarWidth = 'none')`;
-  await driver.look(noBars);
-  const page = await chromium.newPage({ viewport: await driver.look(`({ width: innerWidth, height: innerHeight })`) });
-  await page.goto(url);
-  await page.waitForSelector('main[aria-busy=false] .proof-figure .proof-canvas');
-  await page.evaluate(noBars);
-  return page;
+/** The same page in Chromium: what the pictures are compared with. */
+interface Beside {
+  /** How a station looks in a window of that size, drawn once for all engines; `anew`: as it looks now. */
+  look(station: string, size: Size, anew?: boolean): Promise<Blocks>;
+  close(): Promise<void>;
+}
+interface Size {
+  readonly width: number;
+  readonly height: number;
 }
 
+async function openBeside(): Promise<Beside> {
+  const server = await serveBench(smallJob());
+  const chromium = await openBrowser();
+  const page = await chromium.newPage({ viewport: benchSize });
+  await page.goto(`${server.url}?job=open#laydown`);
+  await page.waitForSelector('main[aria-busy=false] .proof-figure .proof-canvas');
+  await page.evaluate(noBars);
+  const drawn = new Map<string, Blocks>();
+  return {
+    async look(station, size, anew) {
+      const key = `${station} ${size.width} ${size.height}`;
+      const there = drawn.get(key);
+      if (there && !anew) return there;
+      await page.setViewportSize(size);
+      await page.evaluate((id) => {
+        location.hash = id;
+      }, station);
+      await page.waitForSelector(`main[aria-busy=false] .${station}`);
+      await atRest(page);
+      const blocks = await blocksOf(await page.screenshot());
+      drawn.set(key, blocks);
+      return blocks;
+    },
+    async close() {
+      await chromium.close();
+      await server.close();
+    },
+  };
+}
+let beside: Promise<Beside> | null = null;
+afterAll(async () => (await beside)?.close());
+
 /** Share of what is in sight that looks otherwise than in Chromium. */
-async function otherwise(driver: Driver, page: Page, station: string): Promise<number> {
-  await page.setViewportSize(await driver.look(`({ width: innerWidth, height: innerHeight })`));
-  await page.evaluate((id) => {
-    location.hash = id;
-  }, station);
-  await page.waitForSelector(`main[aria-busy=false] .${station}`);
-  await atRest(page);
-  const theirs = await page.screenshot();
-  // What the engine draws comes to rest a moment after the page does.
+async function otherwise(driver: Driver, station: string): Promise<number> {
+  const size = await driver.look<Size>(`({ width: innerWidth, height: innerHeight })`);
+  const chromium = await (beside ??= openBeside());
+  // What an engine draws comes to rest a moment after the page does.
   let least = 1;
-  for (let tries = 0; tries < 20 && least > mostUnlike; tries++) least = Math.min(least, await unlike(await driver.picture(), theirs));
+  for (let tries = 0; tries < 20 && least > mostUnlike; tries++)
+    least = Math.min(least, unlike(await blocksOf(await driver.picture()), await chromium.look(station, size, tries > 0)));
   return least;
 }
 /** Letters and lines a pixel off are under this; one station for another is over five times as much. */
@@ -68,25 +92,27 @@ describe.each(engines)('$name', ({ name, installed, keeps, start }) => {
     async () => {
       const profile = mkdtempSync(join(tmpdir(), 'laydown-engine-'));
       const server = await serveBench(smallJob());
+      beside ??= openBeside();
       let driver = await start(profile);
       try {
         await driver.go(`${server.url}?job=open#laydown`);
+        await driver.look(noBars);
         await driver.look(`addEventListener('error', (e) => (globalThis.wrong ??= []).push(e.message))`);
         await driver.look(waits(planned));
-        const page = await beside(`${server.url}?job=open#laydown`, driver);
         for (const station of stations) {
           await driver.look(`location.hash = ${JSON.stringify(station)}`);
           await driver.look(waits(`document.querySelector('main[aria-busy=false] .${station}')`));
-          expect(await otherwise(driver, page, station), station).toBeLessThan(mostUnlike);
+          expect(await otherwise(driver, station), station).toBeLessThan(mostUnlike);
           if (process.env['LAYDOWN_LOOK'])
             writeFileSync(join(process.env['LAYDOWN_LOOK'], `${name}-${station}.png`), await driver.picture());
         }
         // One station is not taken for another.
         await driver.look(`location.hash = 'forms'`);
         await driver.look(waits(`document.querySelector('main[aria-busy=false] .forms')`));
-        expect(await unlike(await driver.picture(), await page.screenshot())).toBeGreaterThan(3 * mostUnlike);
-        await byHand(driver, page, (station) => otherwise(driver, page, station), mostUnlike);
-        await page.close();
+        const size = await driver.look<Size>(`({ width: innerWidth, height: innerHeight })`);
+        const other = await (await beside!).look('edition', size);
+        expect(unlike(await blocksOf(await driver.picture()), other)).toBeGreaterThan(3 * mostUnlike);
+        await byHand(driver, (station) => otherwise(driver, station), mostUnlike);
 
         await driver.look(`location.hash = 'laydown'`);
         await driver.look(waits(planned));

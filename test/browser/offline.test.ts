@@ -59,6 +59,25 @@ describe('what the first view waits for', () => {
     expect(letters.length).toBe(3);
     expect(letters.reduce((a, b) => a + b) / 1024).toBeLessThan(80);
   });
+
+  test('the worker of a Plan comes without what writes packets: under 350 KB compressed; what it brings later is kept as well', () => {
+    const read = (path: string): string => readFileSync(`${built}${path}`, 'utf8');
+    const linked = (file: string, sign: RegExp): string[] => [...read(`assets/${file}`).matchAll(sign)].map(([, name]) => name);
+    const [worker] = readdirSync(`${built}assets`).filter((f) => /^worker-.*\.js$/.test(f));
+    const first = new Set([worker]);
+    for (const file of first) for (const name of linked(file, /(?:from|import) ?["']\.\/([\w.-]+\.js)["']/g)) first.add(name);
+    const packed = [...first].reduce((sum, file) => sum + gzipSync(read(`assets/${file}`)).byteLength, 0);
+    expect(packed / 1024).toBeGreaterThan(100);
+    expect(packed / 1024).toBeLessThan(350);
+    const after = [...first].flatMap((file) => linked(file, /import\([`"']\.\/([\w.-]+\.js)[`"']\)/g)).filter((f) => !f.startsWith('__'));
+    expect(after.map((name) => name.replace(/-.*/, '')).sort()).toEqual(['drawings', 'files', 'inks', 'pictures']);
+    for (const name of after) {
+      expect(first.has(name), name).toBe(false);
+      // One engine runs a worker that is imported a second time, with an empty bench.
+      expect(linked(name, /["'`]\.\/([\w.-]+\.js)["'`]/g), name).not.toContain(worker);
+      expect(read('sw.js')).toContain(`assets/${name}`);
+    }
+  });
 });
 
 describe('with the network off', () => {

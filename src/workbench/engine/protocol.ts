@@ -49,6 +49,8 @@ export interface Questions extends InkQuestions {
   readonly plan: { ask: { readonly job: Job; readonly attachments?: Attachments }; answer: Parcel };
   /** The print as it is drawn, long before its Plan; null where only the Plan can show it. Asked once, before the first `plan` of a job. */
   readonly drawn: { ask: { readonly job: Job; readonly attachments?: Attachments }; answer: Drawn | null };
+  /** The bench rests: what the first Plan did without is brought now, so that nothing is asked of the network later. */
+  readonly rest: { ask: Record<string, never>; answer: null };
   /** Colours alone, in a few milliseconds, while a slider moves or a run is carried; null when only `plan` will do. */
   readonly recolour: { ask: { readonly job: Job; readonly paperId: string }; answer: Recolouring | null };
   /** A .laydown file, or the files of a folder → a job. */

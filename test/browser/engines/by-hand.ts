@@ -1,4 +1,3 @@
-import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import type { Driver } from './driver.ts';
 
@@ -25,7 +24,7 @@ const gesture = ([x, y]: readonly [number, number]): string =>
   `(() => { const view = document.querySelector('.zoom-view'); for (const [type, scale] of [['gesturestart', 1], ['gesturechange', 1.5], ['gesturechange', 2.2], ['gestureend', 2.2]]) view.dispatchEvent(Object.assign(new Event(type, { bubbles: true, cancelable: true }), { scale, clientX: ${x}, clientY: ${y} })); })()`;
 
 /** At the size of a tablet held upright: it looks as in Chromium, two fingers bring the sheet nearer, one carries a form, and keys on the screen leave the field in sight. */
-export async function byHand(driver: Driver, page: Page, otherwise: (station: string) => Promise<number>, most: number): Promise<void> {
+export async function byHand(driver: Driver, otherwise: (station: string) => Promise<number>, most: number): Promise<void> {
   const size = await driver.look<{ width: number; height: number }>(`({ width: innerWidth, height: innerHeight })`);
   await driver.resize(820, 1180);
   await driver.look(comes(`innerWidth === 820`));
@@ -71,5 +70,4 @@ export async function byHand(driver: Driver, page: Page, otherwise: (station: st
   await driver.resize(820, 1180);
   await driver.look(comes(`!document.documentElement.classList.contains('screen-keys')`));
   await driver.resize(size.width, size.height);
-  await page.setViewportSize(size);
 }

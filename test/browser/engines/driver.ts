@@ -29,6 +29,9 @@ export interface Engine {
   start(profile: string): Promise<Driver>;
 }
 
+/** The window that the bench is looked at in, px. */
+export const benchSize = { width: 1440, height: 900 };
+
 /** Fingers as WebDriver and WebDriver BiDi both tell them. */
 const fingers = (ways: readonly (readonly (readonly [number, number])[])[]): object[] =>
   ways.map((way, i) => ({
@@ -131,7 +134,7 @@ const firefox: Engine = {
     await ask('session.new', { capabilities: {} });
     const { contexts } = await ask<{ contexts: { context: string }[] }>('browsingContext.getTree');
     const [{ context }] = contexts;
-    await ask('browsingContext.setViewport', { context, viewport: { width: 1440, height: 900 } });
+    await ask('browsingContext.setViewport', { context, viewport: benchSize });
     return {
       go: async (url) => void (await ask('browsingContext.navigate', { context, url, wait: 'complete' })),
       async look<T>(expression: string) {
@@ -187,7 +190,7 @@ const webkit: Engine = {
       },
     });
     const at = `/session/${sessionId}`;
-    await send('POST', `${at}/window/rect`, { width: 1440, height: 900 });
+    await send('POST', `${at}/window/rect`, benchSize);
     return {
       go: async (url) => void (await send('POST', `${at}/url`, { url })),
       async look<T>(expression: string) {

@@ -1,6 +1,6 @@
 import type { Plan } from '../../../core/plan/index.ts';
 import { fail } from '../../../core/problem.ts';
-import { say } from '../../../words/index.ts';
+import { say } from '../../../words/one-language.ts';
 import type { PlanDigest } from '../protocol.ts';
 import type { Work } from './room.ts';
 

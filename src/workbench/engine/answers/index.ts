@@ -1,31 +1,18 @@
 import type { Question } from '../protocol.ts';
 import { bridgeAnswer } from './cut/bridge.ts';
-import { cutFileAnswer } from './cut/cut-file.ts';
 import { digestAnswer } from './digest.ts';
-import { drawingAnswer } from './cut/drawing.ts';
-import { bandsAnswer, filmAnswer } from './cut/film.ts';
-import { linesAnswer } from './cut/lines.ts';
-import { pencilAnswer } from './cut/pencil.ts';
-import { byColourAnswer, readAsAnswer } from './cut/read-as.ts';
-import { inkAnswers } from './ink/inks.ts';
-import { openJobAnswer, saveJobAnswer } from './job.ts';
-import { packetAnswer } from './packet.ts';
-import { drawnAnswer, planAnswer, recolourAnswer } from './plan.ts';
-import { printPhotoAnswer } from './ink/print-photo.ts';
-import { proofAnswer } from './ink/proof.ts';
-import { otherPlanAnswer } from './other-plan.ts';
 import { keepSightAnswer } from './ink/sight.ts';
+import { proofAnswer } from './ink/proof.ts';
 import { sheetCodesAnswer } from './ink/sheet-codes.ts';
-import { splitAnswer } from './ink/split.ts';
-import { toneWaysAnswer } from './ink/tone-ways.ts';
-import { stockFileAnswer } from './cut/stock-file.ts';
-import { lensBoardAnswer, traceAnswer } from './cut/trace.ts';
-import { wedgeAnswer } from './cut/wedge.ts';
+import { openJobAnswer, saveJobAnswer } from './job.ts';
+import { bringLater, later } from './later.ts';
+import { otherPlanAnswer } from './other-plan.ts';
+import { drawnAnswer, planAnswer, recolourAnswer } from './plan.ts';
 import type { Work } from './room.ts';
 
 export { createRoom } from './room.ts';
 
-/** Every question and who answers it. */
+/** Every question and who answers it: what the first Plan and its proof need comes with the worker, the rest later (later.ts). */
 export const answers: { readonly [Q in Question]: Work<Q> } = {
   plan: planAnswer,
   drawn: drawnAnswer,
@@ -34,25 +21,37 @@ export const answers: { readonly [Q in Question]: Work<Q> } = {
   saveJob: saveJobAnswer,
   proof: proofAnswer,
   sheetCodes: sheetCodesAnswer,
-  packet: packetAnswer,
   keepSight: keepSightAnswer,
   otherPlan: otherPlanAnswer,
   digest: digestAnswer,
-  drawing: drawingAnswer,
-  readAs: readAsAnswer,
-  pencil: pencilAnswer,
-  byColour: byColourAnswer,
-  trace: traceAnswer,
-  lensBoard: lensBoardAnswer,
-  film: filmAnswer,
-  bands: bandsAnswer,
-  wedge: wedgeAnswer,
-  lines: linesAnswer,
-  split: splitAnswer,
-  toneWays: toneWaysAnswer,
   bridge: bridgeAnswer,
-  cutFile: cutFileAnswer,
-  stockFile: stockFileAnswer,
-  printPhoto: printPhotoAnswer,
-  ...inkAnswers,
+  rest: () => {
+    void bringLater();
+    return Promise.resolve({ answer: null, transfer: [] });
+  },
+  ...later('drawings', () => import('./parts/drawings.ts'), ['drawing', 'readAs', 'pencil', 'byColour']),
+  ...later('pictures', () => import('./parts/pictures.ts'), ['trace', 'lines', 'printPhoto', 'split', 'toneWays']),
+  ...later('files', () => import('./parts/files.ts'), ['packet', 'film', 'bands', 'cutFile', 'stockFile', 'lensBoard']),
+  ...later('inks', () => import('./parts/inks.ts'), [
+    'inks',
+    'wanted',
+    'readings',
+    'sheetPhoto',
+    'markedPhoto',
+    'pictureColour',
+    'recipe',
+    'leftovers',
+    'spread',
+    'orders',
+    'batch',
+    'reach',
+    'pot',
+    'complaint',
+    'again',
+    'partsOf',
+    'drawdowns',
+    'shelf',
+    'shelfInk',
+    'wedge',
+  ]),
 };

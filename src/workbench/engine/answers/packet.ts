@@ -1,7 +1,7 @@
 import { fingerprintOf } from '../../../core/job/index.ts';
 import { makePacket, type PagePreview } from '../../../packet/index.ts';
 import { fail, ProblemError } from '../../../core/problem.ts';
-import { say } from '../../../words/index.ts';
+import { say } from '../../../words/one-language.ts';
 import type { Work } from './room.ts';
 
 export const packetAnswer: Work<'packet'> = async ({ page, ...wishes }, room, task) => {

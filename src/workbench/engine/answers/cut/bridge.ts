@@ -1,6 +1,6 @@
 import { unite } from '../../../../core/form/index.ts';
 import { fail } from '../../../../core/problem.ts';
-import { say } from '../../../../words/index.ts';
+import { say } from '../../../../words/one-language.ts';
 import { crossOpening } from '../../../../core/stencil/index.ts';
 import type { Work } from '../room.ts';
 

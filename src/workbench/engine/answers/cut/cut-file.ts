@@ -1,6 +1,6 @@
 import { cutFile } from '../../../../packet/index.ts';
 import { fail } from '../../../../core/problem.ts';
-import { lengths, say } from '../../../../words/index.ts';
+import { lengths, say } from '../../../../words/one-language.ts';
 import { fileStem } from '../../../../core/job/index.ts';
 import type { Work } from '../room.ts';
 

@@ -2,7 +2,7 @@ import { bandsPatch } from '../../../../core/asks/index.ts';
 import { fileStem } from '../../../../core/job/index.ts';
 import { fail } from '../../../../core/problem.ts';
 import { exposureFilm, filmFile, filmOf, wedgeFilm, type ToneRun } from '../../../../packet/index.ts';
-import { say } from '../../../../words/index.ts';
+import { say } from '../../../../words/one-language.ts';
 import type { Work } from '../room.ts';
 
 const kinds = { image: filmOf, wedge: wedgeFilm, strip: exposureFilm } as const;

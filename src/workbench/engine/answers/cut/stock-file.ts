@@ -1,7 +1,7 @@
 import { fail } from '../../../../core/problem.ts';
 import { stockFile } from '../../../../packet/index.ts';
 import { stockFileName } from '../../../../core/job/index.ts';
-import { say } from '../../../../words/index.ts';
+import { say } from '../../../../words/one-language.ts';
 import type { Work } from '../room.ts';
 
 /** One sheet of stock with the stencils that lie on it, as a file at true size. */

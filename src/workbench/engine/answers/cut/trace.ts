@@ -15,9 +15,8 @@ import { takenWith, type TakenWith } from '../../../../core/image/index.ts';
 import { toRgb } from '../../../../core/plan/index.ts';
 import { fail, ProblemError } from '../../../../core/problem.ts';
 import { readPicture } from '../../../../core/separate/index.ts';
-import { name as asName, say } from '../../../../words/index.ts';
+import { name as asName, say } from '../../../../words/one-language.ts';
 import { picturesReady } from '../../pictures.ts';
-import { makeLensBoard } from '../../../../packet/index.ts';
 import type { TraceAsk } from '../../protocol.ts';
 import type { Work } from '../room.ts';
 
@@ -51,11 +50,6 @@ export const traceAnswer: Work<'trace'> = async (ask) => {
     if (!(error instanceof ProblemError)) throw error;
     return { answer: { ...size, corners: [], traced: null, problems: error.problems }, transfer: [] };
   }
-};
-
-export const lensBoardAnswer: Work<'lensBoard'> = async ({ page, language = 'en' }, room) => {
-  const bytes = await makeLensBoard(page, await room.fonts, { language, units: room.last?.job.units ?? 'mm' });
-  return { answer: bytes, transfer: [bytes.buffer] };
 };
 
 /** Points from the top left corner of its box, whole microns. */

@@ -1,6 +1,6 @@
 import { wedgeFromFile, wedgeFromPhoto, wedgeFromText, wedgeProblems } from '../../../../core/asks/index.ts';
 import { fail } from '../../../../core/problem.ts';
-import { name as asName, say } from '../../../../words/index.ts';
+import { name as asName, say } from '../../../../words/one-language.ts';
 import { photographOf } from '../ink/photo.ts';
 import type { Room, Work } from '../room.ts';
 

@@ -42,7 +42,7 @@ import {
 } from '../../../../core/asks/index.ts';
 import type { Plan } from '../../../../core/plan/index.ts';
 import { fail, ProblemError } from '../../../../core/problem.ts';
-import { asWritten, name as asName, say } from '../../../../words/index.ts';
+import { asWritten, name as asName, say } from '../../../../words/one-language.ts';
 import { makeDrawdownSheets } from '../../../../packet/index.ts';
 import type { InkQuestions } from '../../ink-questions.ts';
 import { photographOf } from './photo.ts';

@@ -1,6 +1,6 @@
 import { wideSpace, type Photograph } from '../../../../core/ink/index.ts';
 import { fail } from '../../../../core/problem.ts';
-import { name as asName, say } from '../../../../words/index.ts';
+import { name as asName, say } from '../../../../words/one-language.ts';
 
 const mostPixels = 80_000_000;
 

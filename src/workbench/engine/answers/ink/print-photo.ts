@@ -2,7 +2,7 @@ import { askPrintPhoto, cameraOf, lensOfCamera } from '../../../../core/asks/ind
 import { takenWith, type TakenWith } from '../../../../core/image/index.ts';
 import type { Photograph } from '../../../../core/ink/index.ts';
 import { fail } from '../../../../core/problem.ts';
-import { name as asName, say } from '../../../../words/index.ts';
+import { name as asName, say } from '../../../../words/one-language.ts';
 import type { Work } from '../room.ts';
 import { photographOf } from './photo.ts';
 

@@ -1,7 +1,7 @@
 import type { Plan } from '../../../../core/plan/index.ts';
 import { shiftCodes, type Codes } from '../../../../core/print/index.ts';
 import { fail } from '../../../../core/problem.ts';
-import { say } from '../../../../words/index.ts';
+import { say } from '../../../../words/one-language.ts';
 import type { Work } from '../room.ts';
 
 const kept = new WeakMap<Plan['register'], Map<Plan['codes'], Map<number, Codes>>>();
