@@ -25,7 +25,8 @@ const swellingMm2 = 0.02;
 
 /**
  * What comes apart when a shape is worn down by a little less than half the least width: a point that swells again by some
- * microns; and, where `flat` is asked for, a stub that is about as slender for a while. No raster of a twentieth of a
+ * microns; a narrower one that swells again by a few hundredths of a millimetre (`swollen`); and, where `flat` is asked for, a stub
+ * that is about as slender for a while. No raster of a twentieth of a
  * millimetre can tell such a place from its own noise. So the outline itself is worn down, by one half width after another,
  * and each place must stay one with what is broad (`cores`: the shape worn down by `radiusMm`). `rests`: what discs of that
  * radius do not cover.
