@@ -17,10 +17,16 @@ const behindMm = 0.5;
 /** Paper that becomes slender by less than this over so much of its length is as wide all along: pixels would break it up. */
 const fallMm = 0.03,
   alongMm = 0.5;
+/** Below that band half widths so far apart are tried, down to the finest. What swells by twice as much is seen for certain, by less never. */
+const swellMm = 0.035,
+  finestMm = 0.04;
+/** What is left of a swelling at its neck's width is at least so large. */
+const swellingMm2 = 0.02;
 
 /**
  * What comes apart when a shape is worn down by a little less than half the least width: a point that swells again by some
- * microns; and, where `flat` is asked for, a stub that is about as slender for a while. No raster of a twentieth of a
+ * microns; a narrower one that swells again by a few hundredths of a millimetre (`swollen`); and, where `flat` is asked for, a stub
+ * that is about as slender for a while. No raster of a twentieth of a
  * millimetre can tell such a place from its own noise. So the outline itself is worn down, by one half width after another,
  * and each place must stay one with what is broad (`cores`: the shape worn down by `radiusMm`). `rests`: what discs of that
  * radius do not cover.
@@ -53,8 +59,6 @@ function apartAt(rest: Rest, rings: readonly BoxedRing[], cores: readonly BoxedR
   const worn = (half: number): Region => offsetRegion(outline, -half);
   const least = worn(radiusMm - bandMm),
     broad = within(cores, box);
-  const here = offsetRegion(rest.region, behindMm);
-  if (!meetsAny(takeAway(least, offsetRegion(broad, bandMm + arcMm)), here)) return [];
   const thin = (piece: Region, half: number): Thin => ({
     kind: 'neck',
     ...away(piece, broad),
@@ -62,6 +66,10 @@ function apartAt(rest: Rest, rings: readonly BoxedRing[], cores: readonly BoxedR
     hair: false,
     region: rest.region,
   });
+  const swelling = swollen(rest.region, worn, least, broad, radiusMm - bandMm);
+  if (swelling) return swelling.found.map((piece) => thin(piece, swelling.half));
+  const here = offsetRegion(rest.region, behindMm);
+  if (!meetsAny(takeAway(least, offsetRegion(broad, bandMm + arcMm)), here)) return [];
   for (let half = radiusMm - bandMm; half < radiusMm - stepMm / 2; half += stepMm) {
     const left = pieces(half === radiusMm - bandMm ? least : worn(half)).filter(
       (piece) => regionArea(piece) >= crumbMm2 && meetsAny(piece, here),
@@ -74,6 +82,29 @@ function apartAt(rest: Rest, rings: readonly BoxedRing[], cores: readonly BoxedR
     if (stubs.length > 0) return stubs.map((piece) => thin(piece, half));
   }
   return [];
+}
+
+/**
+ * A point's width falls all the way to its tip. Worn down by less and less, what comes back must hang together with what is
+ * broad: what came back alone one step before, and still does, swells again behind a neck.
+ */
+function swollen(
+  place: Region,
+  worn: (half: number) => Region,
+  least: Region,
+  broad: Region,
+  fromMm: number,
+): { readonly found: readonly Region[]; readonly half: number } | undefined {
+  let before = least;
+  for (let half = fromMm - swellMm; half >= finestMm; half -= swellMm) {
+    const left = worn(half);
+    const found = pieces(left).filter(
+      (piece) => regionArea(piece) >= swellingMm2 && meetsAny(piece, place) && !meetsAny(piece, broad) && meetsAny(piece, before),
+    );
+    if (found.length > 0) return { found, half };
+    before = left;
+  }
+  return undefined;
 }
 
 /** What of a shape lies in a box. */

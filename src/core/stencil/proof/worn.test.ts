@@ -1,0 +1,39 @@
+import { expect, test } from 'vitest';
+import { boxRegion, place, regionArea, takeAway } from '../../form/index.ts';
+import type { Region } from '../../form/index.ts';
+import { defaultMaterials, makeStencil } from '../index.ts';
+import { certify } from './certificate.ts';
+
+const aperture = { minX: 0, minY: 0, maxX: 40, maxY: 40 },
+  sheet = { minX: -20, minY: -20, maxX: 60, maxY: 60 };
+const material = defaultMaterials[3];
+
+// A corner of a playing card's figure (openclipart 0.18, white_s_7, public domain), rounded to 0.01 mm: a point that narrows to
+// 0.5 mm and is 0.65 mm wide behind. From its tip, the left flank first; the field that it grows from is plain.
+const tip = [-0.38, -0.04, -0.22, -0.14, 0.1, -0.14];
+const left = [0.64, 1.74, 0.44, 1.12, 0.27, 1.03, 0.1, 0.95, -0.05, 0.81, -0.16, 0.63, -0.22, 0.44, -0.22, 0.06];
+const right = [0.27, 0.15, 0.47, 0.42, 0.7, 0.67, 0.97, 0.88, 1.26, 1.03, 1.55, 1.12];
+const narrowed = [0.64, 1.74, 0.5, 1.2, 0.4, 0.96, 0.3, 0.75, 0.15, 0.45, 0, 0.1];
+const pointed = (flank: readonly number[], angleDeg: number): Region =>
+  place({ rings: [Float64Array.from([...flank, ...(flank === left ? tip : [0.1, -0.14]), ...right, 7, 1.1, 7, 8, 1.9, 8])] }, [
+    { xMm: 20, yMm: 20, angleDeg, scale: 1, mirror: false },
+  ]);
+const angles = Array.from({ length: 12 }, (_, i) => 31 * i);
+const faults = (shape: Region) => certify(takeAway(boxRegion(sheet), shape), sheet, material).faults.map((f) => f.kind);
+
+test('an opening that narrows to 0.5 mm and swells to 0.65 mm behind is no point, however it lies', () => {
+  for (const angle of angles) expect([angle, faults(pointed(left, angle))]).toEqual([angle, ['opening']]);
+});
+
+test('one that narrows all the way is', () => {
+  for (const angle of angles) expect([angle, faults(pointed(narrowed, angle))]).toEqual([angle, []]);
+});
+
+test('it is mended by a little: the stencil holds, and prints nearly all that is drawn', () => {
+  for (const angle of angles.slice(0, 4)) {
+    const shape = pointed(left, angle);
+    const made = makeStencil({ shape, side: 'window', aperture, sheet, material, islands: 'bridge' });
+    expect(made.certificate.holds).toBe(true);
+    expect(regionArea(takeAway(shape, made.prints)) + regionArea(takeAway(made.prints, shape))).toBeLessThan(2);
+  }
+});
