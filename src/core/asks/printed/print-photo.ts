@@ -28,7 +28,7 @@ export interface PrintPhotoAsk {
   readonly corners?: readonly Point[];
   /** Whose corners these are. */
   readonly of: 'image' | 'sheet';
-  /** Of the camera, read from a checked board: what it bends is straightened. */
+  /** Of the camera, in pixels of this photograph (`lensOfCamera`): what it bends is straightened. */
   readonly lens?: Lens;
   /** Which photograph. */
   readonly place: Saying;

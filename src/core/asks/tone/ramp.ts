@@ -11,12 +11,20 @@ export interface ToneRamp {
 
 const most = 12;
 
+/** A page that is drawn anew asks for the same ramps again. */
+const known = new WeakMap<object, WeakMap<object, ToneRamp | null>>();
+
 /** An overlap in which a tone lies prints as no single colour: its ramp, over what lies with it. Null: nothing but flat runs, as D50 shows them. */
-export function overlapRamp(
-  { tones }: Pick<PlannedPaper, 'tones'>,
-  { layers, srgb }: Pick<PlannedOverlap, 'layers' | 'srgb'>,
-): ToneRamp | null {
+export function overlapRamp({ tones }: Pick<PlannedPaper, 'tones'>, overlap: Pick<PlannedOverlap, 'layers' | 'srgb'>): ToneRamp | null {
   if (!tones) return null;
+  const ofModel = known.get(tones.model) ?? new WeakMap<object, ToneRamp | null>();
+  known.set(tones.model, ofModel);
+  const ramp = ofModel.has(overlap) ? ofModel.get(overlap)! : rampOf(tones, overlap);
+  ofModel.set(overlap, ramp);
+  return ramp;
+}
+
+function rampOf(tones: NonNullable<PlannedPaper['tones']>, { layers, srgb }: Pick<PlannedOverlap, 'layers' | 'srgb'>): ToneRamp | null {
   const here = tones.layers.map((id) => layers.includes(id));
   const at = here.findLastIndex((there, i) => there && tones.carries[i]);
   if (at < 0) return null;

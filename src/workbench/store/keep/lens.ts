@@ -29,10 +29,20 @@ function keep(cameras: readonly KeptCamera[]): void {
   }
 }
 
+/** As a job keeps it: the boards stay in the browser. */
+const withoutBoards = ({ name, focalMm, aspect, lensMiddle, bend, bendFar, boards }: KeptCamera): JobCamera => ({
+  ...(name === undefined ? {} : { name }),
+  ...(focalMm === undefined ? {} : { focalMm }),
+  aspect,
+  lensMiddle,
+  bend,
+  bendFar,
+  boards,
+});
+
 export function keepCamera(bench: Bench, camera: KeptCamera): void {
-  const { seen, ...studio } = camera;
-  keep(withCamera(keptCameras.value, { ...camera, seen: seen.slice(-mostBoards) }));
-  bench.edit(step('keepCamera', camera.name ?? ''), (job) => jobWithCamera(job, studio));
+  keep(withCamera(keptCameras.value, { ...camera, seen: camera.seen.slice(-mostBoards) }));
+  bench.edit(step('keepCamera', camera.name ?? ''), (job) => jobWithCamera(job, withoutBoards(camera)));
 }
 
 export function forgetCamera(bench: Bench, camera: JobCamera): void {
@@ -43,9 +53,3 @@ export function forgetCamera(bench: Bench, camera: JobCamera): void {
 /** All that the studio knows, those first that were read from most photographs. */
 export const knownCameras = ({ cameras = [] }: Pick<Job, 'cameras'>): readonly JobCamera[] =>
   [...cameras, ...keptCameras.value.map(withoutBoards)].sort((a, b) => b.boards - a.boards);
-
-/** As a job keeps it: the boards stay in the browser. */
-function withoutBoards(camera: KeptCamera): JobCamera {
-  const { seen, ...studio } = camera;
-  return seen.length > 0 ? studio : camera;
-}
