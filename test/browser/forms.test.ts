@@ -355,6 +355,9 @@ describe('forms on the true-size sheet', () => {
     await page.locator('[data-bring=photo]').setInputFiles(board);
     await page.getByRole('radio', { name: 'a photo of a checked board' }).check();
     await page.getByText('as this photograph shows it').waitFor();
+    // The next one is taken for a board from the first: no sheet was looked for on it when it is asked for one.
+    await page.locator('[data-bring=photo]').setInputFiles(board);
+    await page.getByText('as this photograph shows it').waitFor();
     await keep.click();
     await page.locator('.trace').getByText('Kept, from 1 photograph.').waitFor();
     expect(await keep.isDisabled()).toBe(true);

@@ -21,34 +21,37 @@ import type { TraceAsk } from '../../protocol.ts';
 import type { Work } from '../room.ts';
 
 /** The photograph in work: decoded once, traced again at every change. */
-let last: { readonly id: number; readonly photo: Photo; readonly taken: TakenWith } | null = null;
+let last: { readonly id: number; readonly read: Promise<{ readonly photo: Photo; readonly taken: TakenWith }> } | null = null;
+
+async function read(bytes: Uint8Array, name: string): Promise<{ readonly photo: Photo; readonly taken: TakenWith }> {
+  await picturesReady();
+  const { width, height, rgb } = toRgb(await readPicture(bytes, name));
+  return { photo: { width, height, channels: 3, data: rgb }, taken: takenWith(bytes) };
+}
 
 /** A photograph, scan or black-and-white picture → the outline of the thing on it. What stands in the way comes back beside the picture's size. */
 export const traceAnswer: Work<'trace'> = async (ask) => {
-  if (ask.bytes) {
-    await picturesReady();
-    const { width, height, rgb } = toRgb(await readPicture(ask.bytes, ask.name));
-    last = { id: ask.id, photo: { width, height, channels: 3, data: rgb }, taken: takenWith(ask.bytes) };
-  }
+  // Kept before it is read: a change that comes meanwhile waits for the same reading.
+  if (ask.bytes) last = { id: ask.id, read: read(ask.bytes, ask.name) };
   if (!last || last.id !== ask.id)
     fail('no-photograph', say('where.file', { file: asName(ask.name) }), say('engine.photographGone'), say('engine.chooseAgain'));
-  const { photo, taken } = last;
+  const { photo, taken } = await last.read;
   const size = { widthPx: photo.width, heightPx: photo.height };
+  const onSheet = ask.what.kind === 'photo';
+  const camera = onSheet ? cameraOf(ask.cameras ?? [], taken, photo) : undefined;
   try {
-    const onSheet = ask.what.kind === 'photo';
-    const camera = onSheet ? cameraOf(ask.cameras ?? [], taken, photo) : undefined;
     const { region: plate, corners, problems } = outlineOf(photo, ask, camera && lensOfCamera(camera, taken, photo));
     const board = ask.what.kind === 'board' ? boardSeen(photo) : undefined,
-      read = board && withBoard(ask.kept ?? [], board, taken);
+      lens = board && withBoard(ask.kept ?? [], board, taken);
     const openings = openingsOf(plate);
     const hasOpenings = openings.rings.length > 0;
     const region = ask.openings && hasOpenings ? openings : plate;
     const box = regionBox(region);
     const traced = { outline: outlinePoints(region), widthMm: box.maxX - box.minX, heightMm: box.maxY - box.minY, hasOpenings };
-    return { answer: { ...size, corners, traced, ...(camera ? { camera } : {}), ...(read ? { read } : {}), problems }, transfer: [] };
+    return { answer: { ...size, corners, traced, ...(camera ? { camera } : {}), ...(lens ? { read: lens } : {}), problems }, transfer: [] };
   } catch (error) {
     if (!(error instanceof ProblemError)) throw error;
-    return { answer: { ...size, corners: [], traced: null, problems: error.problems }, transfer: [] };
+    return { answer: { ...size, corners: [], traced: null, ...(camera ? { camera } : {}), problems: error.problems }, transfer: [] };
   }
 };
 
