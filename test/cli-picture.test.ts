@@ -4,21 +4,34 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { encode as encodePng } from 'fast-png';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterAll, beforeAll, expect, test, vi } from 'vitest';
 import { readJobAt } from '../src/cli/disk/folder.ts';
 import { rasterizeInto } from '../src/core/form/index.ts';
 import { checkJob, type Job } from '../src/core/job/index.ts';
+import { readPicture } from '../src/core/separate/index.ts';
+import { calling, type Answer } from './command.ts';
 
-// A picture on the command line, with all that the Picture station can ask of it; through the built command (npm test builds first).
+// A picture on the command line, with all that the Picture station can ask of it: once through the built command with all its
+// threads (npm test builds first), then called here without them, which cuts the same.
+vi.mock('../src/cli/threads/hands.ts', () => ({ hireHands: () => undefined }));
+vi.mock('../src/cli/threads/read-picture.ts', async () => {
+  const { preparePictureReaders } = await import('../src/cli/assets.ts');
+  return { readPictureApart: async (bytes: Uint8Array, file: string) => (await preparePictureReaders(), readPicture(bytes, file)) };
+});
 const main = fileURLToPath(new URL('../dist/cli/main.js', import.meta.url));
 const tidePool = fileURLToPath(new URL('../examples/tide-pool', import.meta.url));
+const home = process.cwd();
 let base: string, picture: string;
 beforeAll(() => {
   base = mkdtempSync(join(tmpdir(), 'laydown-picture-'));
+  process.chdir(base);
   picture = join(base, 'harbour.png');
   writeFileSync(picture, harbour());
 });
-afterAll(() => rmSync(base, { recursive: true, force: true }));
+afterAll(() => {
+  process.chdir(home);
+  rmSync(base, { recursive: true, force: true });
+});
 
 /** 120 × 80: sky, a sun on the right, dark water below. */
 function harbour(): Uint8Array {
@@ -32,7 +45,9 @@ function harbour(): Uint8Array {
   return encodePng({ width, height, data, channels: 3 });
 }
 
-function separate(...args: string[]): { code: number; out: string; err: string } {
+const separate = (...args: string[]): Promise<Answer> => calling(['separate', ...args]);
+
+function built(...args: string[]): Answer {
   const run = spawnSync(process.execPath, [main, 'separate', ...args], {
     encoding: 'utf8',
     env: { ...process.env, LC_ALL: 'C' },
@@ -47,7 +62,7 @@ const quick = ['--with', tidePool, '--effort', '0.05'];
 
 test('a part of a picture becomes a job that keeps the picture and all that was asked of it', () => {
   writeFileSync(join(base, 'marks.txt'), '# the sun\nmore box 60 15 30 35\r\n\nnone brush 8% 5%,5% 40,5\n');
-  const { code, out, err } = separate(
+  const { code, out, err } = built(
     picture,
     ...quick,
     '--out',
@@ -140,13 +155,13 @@ test('a part of a picture becomes a job that keeps the picture and all that was 
   expect(out).toMatch(/40\s% Rockpool turquoise/);
 }, 180_000);
 
-test('the picture a job keeps is asked the same again, and what is said over it; the same seed cuts the same', () => {
+test('the picture a job keeps is asked the same again, and what is said over it; the same seed cuts the same', async () => {
   const kept = (job: Job): unknown =>
     job.layers.map(({ cut, ink, strength }) => [ink, strength, job.forms[job.cuts.findIndex((one) => one.id === cut)].outline]);
-  expect(separate('--with', 'made', '--out', 'again')).toMatchObject({ code: 0, err: '' });
+  expect(await separate('--with', 'made', '--out', 'again')).toMatchObject({ code: 0, err: '' });
   expect(jobAt('again').picture).toEqual(jobAt('made').picture);
   expect(kept(jobAt('again'))).toEqual(kept(jobAt('made')));
-  const other = separate(
+  const other = await separate(
     '--with',
     'made',
     '--out',
@@ -169,7 +184,7 @@ test('the picture a job keeps is asked the same again, and what is said over it;
   expect(changed!.important).toHaveLength(4);
 }, 180_000);
 
-test('the example cut from a picture holds together: its photograph, how it was taken, and runs that lie one inside the other', () => {
+test('the example cut from a picture holds together: its photograph, how it was taken, and runs that lie one inside the other', async () => {
   const bundle = readJobAt(fileURLToPath(new URL('../examples/cat', import.meta.url)));
   const { job, attachments } = bundle;
   expect(checkJob(bundle).filter((p) => p.severity === 'error')).toEqual([]);
@@ -186,31 +201,31 @@ test('the example cut from a picture holds together: its photograph, how it was 
     expect(masks[run].filter((v, i) => v === 1 && masks[run - 1][i] === 0).length, `run ${run + 1}`).toBeLessThan(0.01 * masks[run].length);
 });
 
-test('the ways are drawn small into one file, and the one taken is kept, with a key', () => {
-  const drawn = separate(picture, ...quick, '--width', '60', '--ways', 'ways.png');
+test('the ways are drawn small into one file, and the one taken is kept, with a key', async () => {
+  const drawn = await separate(picture, ...quick, '--width', '60', '--ways', 'ways.png');
   expect(drawn.err).toBe('');
   expect(drawn.out).toMatch(/ways\.png: from the left the picture, then near the picture, bold, by light and shade\./);
   expect(drawn.out.match(/about \d.* with the knife/g)).toHaveLength(3);
   expect(readFileSync(join(base, 'ways.png')).subarray(1, 4).toString()).toBe('PNG');
-  expect(separate(picture, ...quick, '--ways', 'ways.png').err).toMatch(/ways\.png/);
-  const taken = separate(picture, ...quick, '--width', '60', '--layers', '3', '--way', 'light', '--key', '--out', 'taken');
+  expect((await separate(picture, ...quick, '--ways', 'ways.png')).err).toMatch(/ways\.png/);
+  const taken = await separate(picture, ...quick, '--width', '60', '--layers', '3', '--way', 'light', '--key', '--out', 'taken');
   expect(taken.err).toBe('');
   expect(jobAt('taken').picture).toMatchObject({ way: 'light', key: true });
   // The darkest pot of the shelf.
   expect(jobAt('taken').layers.at(-1)).toMatchObject({ ink: 'slate', strength: 1 });
-  expect(separate(picture, ...quick, '--way', 'loud', '--out', 'never').err).toMatch(/--way: .*loud.*near, bold or light/);
+  expect((await separate(picture, ...quick, '--way', 'loud', '--out', 'never')).err).toMatch(/--way: .*loud.*near, bold or light/);
 }, 180_000);
 
-test('named anew, a picture is asked nothing that the job kept of another, and takes its place', () => {
-  expect(separate(picture, '--with', 'made', '--effort', '0.05', '--layers', '1', '--height', '30', '--out', 'anew').code).toBe(0);
+test('named anew, a picture is asked nothing that the job kept of another, and takes its place', async () => {
+  expect((await separate(picture, '--with', 'made', '--effort', '0.05', '--layers', '1', '--height', '30', '--out', 'anew')).code).toBe(0);
   const job = jobAt('anew');
   expect(job.image).toMatchObject({ widthMm: 45, heightMm: 30 });
   expect(job.picture).toMatchObject({ file: 'pictures/harbour.png', important: [], wishes: [], knife: {} });
   expect(job.picture!.pots).toBeUndefined();
 }, 180_000);
 
-test('over printed runs only the pots that were named are used', () => {
-  const { code, out } = separate(
+test('over printed runs only the pots that were named are used', async () => {
+  const { code, out } = await separate(
     picture,
     '--with',
     'made',
@@ -229,30 +244,32 @@ test('over printed runs only the pots that were named are used', () => {
   expect(jobAt('over').layers.map((layer) => layer.ink)).toEqual([...jobAt('made').layers.map((layer) => layer.ink), 'weed']);
 }, 180_000);
 
-test('with one run to print, the ink is chosen for the place that was marked', () => {
-  const inkFor = (name: string, ...marks: string[]): string | null => {
+test('with one run to print, the ink is chosen for the place that was marked', async () => {
+  const inkFor = async (name: string, ...marks: string[]): Promise<string | null> => {
     expect(
-      separate(
-        picture,
-        ...quick,
-        '--width',
-        '60',
-        '--layers',
-        '1',
-        '--most-in-pot',
-        '1',
-        ...marks.flatMap((mark) => ['--mark', mark]),
-        '--out',
-        name,
+      (
+        await separate(
+          picture,
+          ...quick,
+          '--width',
+          '60',
+          '--layers',
+          '1',
+          '--most-in-pot',
+          '1',
+          ...marks.flatMap((mark) => ['--mark', mark]),
+          '--out',
+          name,
+        )
       ).code,
     ).toBe(0);
     return jobAt(name).layers[0].ink;
   };
-  expect(inkFor('sun', 'none box 0,0,100,100', 'more brush 18 75,33')).toBe('sand');
-  expect(['rockpool', 'slate', 'dusk']).toContain(inkFor('water', 'none box 0,0,100,63', 'more box 0,63,100,37'));
+  expect(await inkFor('sun', 'none box 0,0,100,100', 'more brush 18 75,33')).toBe('sand');
+  expect(['rockpool', 'slate', 'dusk']).toContain(await inkFor('water', 'none box 0,0,100,63', 'more box 0,63,100,37'));
 }, 180_000);
 
-test('what can’t be asked is said with what to write, before anything is made', () => {
+test('what can’t be asked is said with what to write, before anything is made', async () => {
   writeFileSync(join(base, 'bad.txt'), 'more box 1,2,3,4\nmroe box 1,2,3,4\n');
   const cases: readonly (readonly [readonly string[], RegExp])[] = [
     [['--crop', '0.2,0.1,0.6,0.5'], /--crop: .*per cent of the picture: write 50 for half/],
@@ -262,25 +279,25 @@ test('what can’t be asked is said with what to write, before anything is made'
     [['--over', '--width', '90'], /--over: .*keeps its size/],
   ];
   for (const [args, said] of cases) {
-    const { code, err } = separate(picture, ...quick, '--out', 'never', ...args);
+    const { code, err } = await separate(picture, ...quick, '--out', 'never', ...args);
     expect(err, args.join(' ')).toMatch(said);
     expect(code).toBe(1);
   }
   expect(existsSync(join(base, 'never'))).toBe(false);
 }, 180_000);
 
-test('a picture that is not there, or not any more, is asked for', () => {
-  expect(separate('--with', tidePool).err).toMatch(/Which picture\?.*with --with a job that keeps one/);
+test('a picture that is not there, or not any more, is asked for', async () => {
+  expect((await separate('--with', tidePool)).err).toMatch(/Which picture\?.*with --with a job that keeps one/);
   cpSync(join(base, 'made'), join(base, 'lost'), { recursive: true });
   rmSync(join(base, 'lost/pictures/harbour.png'));
-  expect(separate('--with', 'lost', '--out', 'never').err).toMatch(
+  expect((await separate('--with', 'lost', '--out', 'never')).err).toMatch(
     /pictures\/harbour\.png: The picture is not in the job’s folder any more/,
   );
 });
 
-test('a portrait cut small is told to have lost its eyes or its mouth, and what would bring them back', () => {
+test('a portrait cut small is told to have lost its eyes or its mouth, and what would bring them back', async () => {
   const portrait = fileURLToPath(new URL('pictures/woman.jpg', import.meta.url));
-  const { code, out } = separate(portrait, ...quick, '--layers', '2', '--way', 'bold', '--width', '40', '--out', 'portrait');
+  const { code, out } = await separate(portrait, ...quick, '--layers', '2', '--way', 'bold', '--width', '40', '--out', 'portrait');
   expect(code).toBe(0);
   expect(out).toMatch(/The mouth is lost at this size\. Crop closer, make the image 60\smm wide, or add a run\./);
   expect(out).toMatch(/(eye is|eyes are) lost at this size/);
