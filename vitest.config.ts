@@ -1,7 +1,9 @@
 import { defineConfig } from 'vitest/config';
 
 /** These put something of their own in the place of a module: what they load must not be loaded before, nor stay. */
-const alone = ['test/cli*.test.ts', 'src/cli/threads/*.test.ts'];
+const alone = ['test/cli-picture.test.ts', 'src/cli/threads/*.test.ts'];
+/** These too, but all the same: they share it among themselves. */
+const commands = ['test/cli*.test.ts'];
 
 export default defineConfig({
   test: {
@@ -19,8 +21,18 @@ export default defineConfig({
         test: {
           name: 'together',
           include: ['src/**/*.test.ts', 'test/**/*.test.ts', 'bench/**/*.test.ts'],
+          exclude: ['**/node_modules/**', ...alone, ...commands],
+          isolate: false,
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'commands',
+          include: commands,
           exclude: ['**/node_modules/**', ...alone],
           isolate: false,
+          setupFiles: ['test/command-setup.ts'],
         },
       },
       { extends: true, test: { name: 'alone', include: alone, isolate: true } },

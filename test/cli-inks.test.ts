@@ -2,15 +2,13 @@ import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } 
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { calling, type Answer } from './command.ts';
 import { usualLadder } from '../src/core/ink/index.ts';
 import { rgbPng } from '../src/packet/index.ts';
 import { photographOfSheet } from './outside/drawdown-photo.ts';
 
 // The command line as it is called, but in this process.
-vi.mock('../src/core/plan/index.ts', async (original) => (await import('./command.ts')).plannedOnce(original));
-vi.mock('../src/cli/threads/thread.ts', async () => (await import('./command.ts')).builtThreads());
 const tidePool = fileURLToPath(new URL('../examples/tide-pool', import.meta.url));
 let base: string;
 beforeAll(() => {

@@ -2,13 +2,12 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { expect, test, vi } from 'vitest';
+import { expect, test } from 'vitest';
 import { boardSquares } from '../src/core/form/index.ts';
 import { calling } from './command.ts';
 import { withExif } from './exif.ts';
 
 // Real photographs: see outside/data/checked-board/README.md for their source.
-vi.mock('../src/cli/threads/thread.ts', async () => (await import('./command.ts')).builtThreads());
 
 test('at the command: the board to print, and a lens from two photographs', async () => {
   const folder = mkdtempSync(join(tmpdir(), 'lens-'));

@@ -2,13 +2,11 @@ import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:f
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { calling, type Answer } from './command.ts';
 import type { Job } from '../src/core/job/index.ts';
 
 // The command line as it is called, but in this process.
-vi.mock('../src/core/plan/index.ts', async (original) => (await import('./command.ts')).plannedOnce(original));
-vi.mock('../src/cli/threads/thread.ts', async () => (await import('./command.ts')).builtThreads());
 const tidePool = fileURLToPath(new URL('../examples/tide-pool', import.meta.url));
 let base: string;
 beforeAll(() => {

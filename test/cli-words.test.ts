@@ -2,15 +2,13 @@ import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:f
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { commands } from '../src/cli/laydown.ts';
 import { columns, wrapped } from '../src/cli/say/table.ts';
 import { calling } from './command.ts';
 
 // What the command line says, in both languages and in inches; called here, not as a process of its own.
 // The same Job gives the same Plan: it is made once for all that is asked about it.
-vi.mock('../src/core/plan/index.ts', async (original) => (await import('./command.ts')).plannedOnce(original));
-vi.mock('../src/cli/threads/thread.ts', async () => (await import('./command.ts')).builtThreads());
 
 const tidePool = fileURLToPath(new URL('../examples/tide-pool', import.meta.url));
 let base: string, table: string, inches: string;
