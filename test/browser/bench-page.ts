@@ -22,6 +22,25 @@ export function tidePool(): JobBundle {
   return readJob(new Map(readdirSync(folder).map((name) => [name, new Uint8Array(readFileSync(new URL(name, folder)))])));
 }
 
+/** The same runs, inks and papers with a disc in the urchin's place and less foam: cut sooner, where no stencil is looked at. */
+export function plainPool(): JobBundle {
+  const { job, ...rest } = tidePool();
+  const disc = Array.from({ length: 72 }, (_, i): [number, number] => {
+    const angle = (i * Math.PI) / 36;
+    return [42 + 42 * Math.cos(angle), 42 + 42 * Math.sin(angle)];
+  });
+  return {
+    ...rest,
+    job: {
+      ...job,
+      forms: job.forms.map((form) => (form.id === 'urchin' ? { id: form.id, name: form.name, outline: [disc] } : form)),
+      cuts: job.cuts.map((cut) =>
+        cut.id === 'foam' ? { ...cut, parts: cut.parts.map((part) => ({ ...part, repeat: { ...part.repeat!, count: 12 } })) } : cut,
+      ),
+    } as JobBundle['job'],
+  };
+}
+
 /** `folder`: another build than the usual one; what changes in it is served as it then is. */
 export async function serveBench(job: JobBundle | null, folder: string = built): Promise<BenchServer> {
   if (!existsSync(`${folder}index.html`)) throw new Error('The Workbench is not built: run npm run build.');
@@ -136,8 +155,8 @@ export async function keptWhole(page: Page): Promise<void> {
   await page.waitForFunction(async () => (await navigator.serviceWorker.ready).active?.state === 'activated');
 }
 
-/** Puts tide-pool on the bench as it ships, over whatever was done to it; what the worker remembers makes this quick. */
-export async function startOver(page: Page, station: string): Promise<void> {
+/** Puts tide-pool on the bench as it ships, or as given, over whatever was done to it; what the worker remembers makes this quick. */
+export async function startOver(page: Page, station: string, bundle = tidePool()): Promise<void> {
   await page.evaluate((id) => {
     location.hash = id;
   }, station);
@@ -150,7 +169,7 @@ export async function startOver(page: Page, station: string): Promise<void> {
   if ((await open.getAttribute('aria-expanded')) === 'false') await open.click();
   await page
     .locator('input[type=file][accept*=laydown]')
-    .setInputFiles({ name: 'tide-pool.laydown', mimeType: 'application/zip', buffer: Buffer.from(writeJobFile(tidePool())) });
+    .setInputFiles({ name: 'tide-pool.laydown', mimeType: 'application/zip', buffer: Buffer.from(writeJobFile(bundle)) });
   // What was opened before says its name still: only the drawer that closes tells that this one is there.
   await page.waitForSelector('button[aria-expanded=false]:text-is("Open")', { state: 'attached' });
   await page.waitForFunction(

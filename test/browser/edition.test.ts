@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { violations } from './axe.ts';
-import { openBrowser, serveBench, tidePool, type BenchServer } from './bench-page.ts';
+import { openBrowser, plainPool, serveBench, type BenchServer } from './bench-page.ts';
 import { pulled } from './pulled.ts';
 
 /** A busy machine plans more slowly; it must come all the same. */
@@ -30,7 +30,7 @@ const lay = async (part: string): Promise<void> => {
 
 beforeAll(async () => {
   browser = await openBrowser();
-  [server, counted] = await Promise.all([serveBench(tidePool()), serveBench(pulled())]);
+  [server, counted] = await Promise.all([serveBench(plainPool()), serveBench(pulled())]);
 });
 afterAll(async () => {
   await browser?.close();

@@ -6,7 +6,7 @@ import { readJobFile } from '../../src/core/job/index.ts';
 import { drawdownSheet, emptyShelf, readShelf, usualLadder } from '../../src/core/ink/index.ts';
 import { photographOfSheet } from '../outside/drawdown-photo.ts';
 import { violations } from './axe.ts';
-import { serveBench, startOver, tidePool, type BenchServer } from './bench-page.ts';
+import { plainPool, serveBench, startOver, type BenchServer } from './bench-page.ts';
 import { onPage } from './on-page.ts';
 
 let server: BenchServer;
@@ -17,10 +17,11 @@ onPage(
     ({ page, server } = opened);
   },
   (text) => complaints.push(text),
+  plainPool,
 );
 beforeEach(async () => {
   if (!page.url().startsWith(server.url)) await page.goto(`${server.url}?job=open#laydown`);
-  await startOver(page, 'laydown');
+  await startOver(page, 'laydown', plainPool());
   await page.evaluate(() => {
     location.hash = 'inks';
   });
@@ -78,7 +79,7 @@ describe('the ink shelf', () => {
     await type('ink on white', '152 a lot');
     await expect.poll(() => page.locator('.reading-field [role=alert]').count()).toBe(1);
     await button('Leave it as it was').click();
-    expect((await job()).inks).toEqual(tidePool().job.inks);
+    expect((await job()).inks).toEqual(plainPool().job.inks);
   });
 
   test('a table of readings is opened, and its patches are laid into a ladder', async () => {
@@ -106,7 +107,7 @@ describe('the ink shelf', () => {
   test('drawdown sheets are printed: one page an ink, true to size, boxes for every strength', async () => {
     const [file] = await Promise.all([page.waitForEvent('download'), button('Drawdown sheets to print').click()]);
     const pdf = await getDocument({ data: new Uint8Array(await bytesOf(file)), verbosity: 0 }).promise;
-    const titles = tidePool()
+    const titles = plainPool()
       .job.inks.filter((k) => k.role === 'ink' && k.from !== 'mix')
       .map((k) => k.name);
     expect(pdf.numPages).toBe(titles.length);
@@ -269,7 +270,7 @@ describe('order and mixing', () => {
     const { layers } = await job();
     expect(layers.map((l) => l.name)).toEqual([...stack.reverse(), 'Foam']);
     await undo();
-    expect((await job()).layers.map((l) => l.id)).toEqual(tidePool().job.layers.map((l) => l.id));
+    expect((await job()).layers.map((l) => l.id)).toEqual(plainPool().job.layers.map((l) => l.id));
   });
 
   test('a pot is weighed to what the scale shows, and the rounding’s error is told', async () => {
@@ -443,7 +444,7 @@ describe('learning, and matching again', () => {
     expect(now.layers.find((l) => l.id === 'water')!.strength).toBeGreaterThan(0.65);
     expect(now.inks.find((k) => k.id === 'rockpool')).toMatchObject({ over: { lab: [66, -33, -17] } });
     await undo();
-    expect(await job()).toEqual(tidePool().job);
+    expect(await job()).toEqual(plainPool().job);
   });
 });
 

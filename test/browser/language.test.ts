@@ -4,7 +4,7 @@ import { de as allGerman } from '../../src/words/de/index.ts';
 import { en as allEnglish } from '../../src/words/en/index.ts';
 import { violations } from './axe.ts';
 import { writeJobFile, type JobBundle } from '../../src/core/job/index.ts';
-import { atRest, openBrowser, serveBench, tidePool, type BenchServer } from './bench-page.ts';
+import { atRest, openBrowser, plainPool, serveBench, tidePool, type BenchServer } from './bench-page.ts';
 import { pulled } from './pulled.ts';
 
 let browser: Browser;
@@ -124,7 +124,7 @@ describe('the second language', () => {
   test('a file that can’t be opened is refused in German', async () => {
     const page = await openIn();
     await choose(page, 'Deutsch');
-    const { job, attachments } = tidePool();
+    const { job, attachments } = plainPool();
     const spoilt = (change: object): Uint8Array => writeJobFile({ attachments, job: { ...job, ...change } as JobBundle['job'] });
     const opener = page.getByRole('button', { name: de.shell.open, exact: true });
     for (const bytes of [
@@ -233,7 +233,7 @@ describe('the second language', () => {
     [
       'in trouble with the press: a small frame, a torn mesh, a rack of two, three sheets of each paper',
       () => {
-        const { job, attachments } = tidePool();
+        const { job, attachments } = plainPool();
         return {
           attachments,
           job: {
@@ -249,7 +249,7 @@ describe('the second language', () => {
     [
       'without a screen, islands left out, thin places mended',
       () => {
-        const { job, attachments } = tidePool();
+        const { job, attachments } = plainPool();
         return {
           attachments,
           job: {
@@ -264,7 +264,7 @@ describe('the second language', () => {
     [
       'without a layer, without a paper',
       () => {
-        const { job, attachments } = tidePool();
+        const { job, attachments } = plainPool();
         return { attachments, job: { ...job, layers: [], papers: [] } };
       },
     ],

@@ -1,7 +1,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { violations } from './axe.ts';
-import { atRest, openBrowser, serveBench, tidePool, type BenchServer } from './bench-page.ts';
+import { atRest, openBrowser, plainPool, serveBench, type BenchServer } from './bench-page.ts';
 
 /** A busy machine plans more slowly; it must come all the same. */
 const eventually = <T>(look: () => T) => expect.poll(look, { timeout: 20_000 });
@@ -13,7 +13,7 @@ const complaints: string[] = [];
 
 beforeAll(async () => {
   browser = await openBrowser();
-  server = await serveBench(tidePool());
+  server = await serveBench(plainPool());
   page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
   page.on('pageerror', (e) => complaints.push(e.message));
   page.on('console', (m) => {
@@ -290,7 +290,7 @@ describe('the press station', () => {
   });
 
   test('inches throughout, once the job speaks inches; fractions are read', async () => {
-    const job = tidePool();
+    const job = plainPool();
     const inches = await serveBench({ ...job, job: { ...job.job, units: 'in' } });
     const own = await browser.newPage({ viewport: { width: 820, height: 1180 } });
     await own.goto(`${inches.url}?job=open#press`);

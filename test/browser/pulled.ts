@@ -1,10 +1,10 @@
 import { logLine, type CountEvent } from '../../src/core/edition/index.ts';
 import type { JobBundle } from '../../src/core/job/index.ts';
-import { tidePool } from './bench-page.ts';
+import { plainPool } from './bench-page.ts';
 
 /** Tide-pool with its whole edition pulled: A3 smeared in the third run, B2 noted. */
 export function pulled(): JobBundle {
-  const bundle = tidePool();
+  const bundle = plainPool();
   const names = [
     ...Array.from({ length: 16 }, (_, i) => `A${i + 1}`),
     ...Array.from({ length: 8 }, (_, i) => `B${i + 1}`),
