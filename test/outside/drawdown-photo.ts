@@ -9,6 +9,11 @@ import { makeDrawdownSheets } from '../../src/packet/index.ts';
 const linear = (v: number): number => (v <= 0.04045 ? v / 12.92 : ((v + 0.055) / 1.055) ** 2.4);
 const encoded = (v: number): number => (v <= 0.0031308 ? 12.92 * v : 1.055 * v ** (1 / 2.4) - 0.055);
 
+/** Every value of a pixel in light, and of light in so many steps as a pixel: millions are asked for. */
+const inLight = Float64Array.from({ length: 256 }, (_, v) => linear(v / 255));
+const steps = 0xffff;
+const asPixel = Uint8Array.from({ length: steps + 1 }, (_, v) => Math.round(255 * encoded(v / steps)));
+
 export interface Drawn {
   /** As printed, rendered by another program's PDF reader. */
   readonly sheet: DrawdownSheet;
@@ -65,7 +70,7 @@ export async function photographOfSheet(
       const light = 0.92 - 0.22 * (x / 1500) - 0.1 * (y / 1900);
       for (let c = 0; c < 3; c++) {
         const at = (y * 1500 + x) * 4 + c;
-        image.data[at] = Math.round(255 * encoded(linear(image.data[at] / 255) * light));
+        image.data[at] = asPixel[Math.round(steps * inLight[image.data[at]] * light)];
       }
     }
   photo.putImageData(image, 0, 0);
