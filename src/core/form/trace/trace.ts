@@ -13,7 +13,7 @@ import { findSheet } from './corners.ts';
 import type { Photo } from './corners.ts';
 import { homography, mapPoint, pow, type Homography, type Point } from '../../numeric/index.ts';
 import { keptApart } from './apart.ts';
-import { bent, straighten, type Lens } from './lens.ts';
+import { bent, lensMap, straighten, type Lens } from './lens.ts';
 import { objectField } from './object.ts';
 import { fieldOnGround, groundAtRim, lighterLiesOn } from './rim.ts';
 import { smoothRing } from './smooth.ts';
@@ -102,7 +102,8 @@ export function tracePhoto(photo: Photo, options: SheetPhotoOptions, file: strin
         )!;
   const width = Math.round(widthMm / mmPerPx),
     height = Math.round(heightMm / mmPerPx);
-  const flat = resample(photo, width, height, (x, y) => bent(lens, mapPoint(toPhoto, (x + 0.5) * mmPerPx, (y + 0.5) * mmPerPx)));
+  const { bend } = lensMap(lens);
+  const flat = resample(photo, width, height, (x, y) => bend(mapPoint(toPhoto, (x + 0.5) * mmPerPx, (y + 0.5) * mmPerPx)));
   const problems: Problem[] = [];
   const pxPerMm = (length(a, b) + length(c, d)) / 2 / widthMm;
   if (pxPerMm < 3)
