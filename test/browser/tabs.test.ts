@@ -77,7 +77,7 @@ describe('my prints', () => {
     await eventually(() => page.locator('.announcer').textContent()).toContain('3 hung there already');
     // Put away, thrown away: the others lose nothing.
     await wall(page);
-    await page.getByRole('button', { name: 'Put “Two squares, another” away' }).click();
+    await page.getByRole('button', { name: 'Put away “Two squares, another”' }).click();
     await page.locator('.wall-away summary').click();
     await page.getByRole('button', { name: 'Throw “Two squares, another” away' }).click();
     await page.getByRole('button', { name: /for good$/ }).click();

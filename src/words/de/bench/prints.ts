@@ -14,7 +14,7 @@ export const prints: Words['prints'] = {
   copied: (title) => `„${title}“ hängt an der Wand.`,
   copyTitle: (title) => `${title}, noch einmal`,
   next: 'Neu beginnen',
-  nextOf: (title) => `Neuer Druck mit Farben, Papieren und Presse von „${title}“`,
+  nextOf: (title) => `Neu beginnen: ein neuer Druck mit Farben, Papieren und Presse von „${title}“`,
   nextTitle: (title) => `Nach ${title}`,
   putAway: 'Weglegen',
   putAwayOf: (title) => `„${title}“ weglegen`,
