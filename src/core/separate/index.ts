@@ -9,6 +9,7 @@ export {
   preparePictures,
   readPicture,
   scaledLab,
+  scaledSrgb,
   tidyCrop,
   tidyShare,
 } from '../image/index.ts';

@@ -15,7 +15,7 @@ import { metBy, pictureEdges, printEdges } from './finish/structure.ts';
 import { binColours } from './prepare/bins.ts';
 import { fieldOf, type Level } from './prepare/masks.ts';
 import { partsOnPrint } from './finish/faces-on-print.ts';
-import { prepareWork, withMatters, type Work } from './prepare/prepare.ts';
+import { prepareWork, sketchWork, withMatters, type Work } from './prepare/prepare.ts';
 import { usualPrice } from './prepare/way.ts';
 import { checkRequest, warnings } from './prepare/request.ts';
 import { firstInks } from './search/search.ts';
@@ -32,24 +32,22 @@ import type { Draft, SeparatedLayer, SeparateRequest, Separation } from './types
 export async function* separate(asked: SeparateRequest, task: Task, hands?: Hands): AsyncGenerator<Draft, Separation> {
   checkRequest(asked);
   task.report(0, say('separate.lookingAtPicture'));
-  let request = asked,
-    work = prepareWork(asked);
-  const seed = request.seed ?? 1,
-    effort = request.effort ?? 1,
-    sigmaMm = request.registerSigmaMm ?? 0;
-  const coarse = work.levels.length - 1;
-  let priceMm = request.knife?.priceMm ?? usualPrice[request.way ?? 'near'];
+  const rough = sketchWork(asked),
+    coarsest = rough.levels.length - 1;
+  const seed = asked.seed ?? 1,
+    effort = asked.effort ?? 1,
+    sigmaMm = asked.registerSigmaMm ?? 0;
+  let priceMm = asked.knife?.priceMm ?? usualPrice[asked.way ?? 'near'];
 
   // The sketch is never interrupted: it is what a stop falls back on.
-  const sketch = await firstInks(work.setup, fewTargets(work.levels[coarse].bins, 48).targets, seed, quietTask);
-  let best = await judged(work, sketch, priceMm, 0, coarse, quietTask);
+  const sketch = await firstInks(rough.setup, fewTargets(rough.levels[coarsest].bins, 48).targets, seed, quietTask);
+  let best = await judged(rough, sketch, priceMm, 0, coarsest, quietTask);
+  yield draftOf(rough, best, coarsest, 'sketch', 0.08);
+  const request = withMatters(asked);
+  if (asked.matters) checkRequest(request);
+  const work = prepareWork(request),
+    coarse = work.levels.length - 1;
   let bestLevel = coarse;
-  yield draftOf(work, best, coarse, 'sketch', 0.08);
-  if (asked.matters) {
-    request = withMatters(asked);
-    checkRequest(request);
-    work = prepareWork(request);
-  }
   const few = fewTargets(work.levels[0].bins);
   try {
     await chooseInks(
