@@ -150,10 +150,11 @@ function folded(
 }
 
 /** What a code costs where it is lighter, or darker, than anything planned near by. */
-function bareCost({ lightness, least, most, price }: Bare, i: number, code: number): number {
+function bareCost({ lightness, least, most, slitPrice, linePrice }: Bare, i: number, code: number): number {
   const light = lightness[code],
-    over = Math.max(light - most[i], least[i] - light);
-  return over > 0 ? price * over : 0;
+    slit = light - most[i],
+    line = least[i] - light;
+  return slit > 0 ? slitPrice * slit : line > 0 ? linePrice * line : 0;
 }
 
 /**
@@ -162,7 +163,14 @@ function bareCost({ lightness, least, most, price }: Bare, i: number, code: numb
  * @param lightness of each code
  * @param reachPx how far layers sit off
  */
-export function bareWatch(codes: Uint8Array, width: number, height: number, lightness: Float32Array, reachPx: number, price: number): Bare {
+export function bareWatch(
+  codes: Uint8Array,
+  width: number,
+  height: number,
+  lightness: Float32Array,
+  reachPx: number,
+  prices: Pick<Bare, 'slitPrice' | 'linePrice'>,
+): Bare {
   const reach = Math.max(1, Math.round(reachPx));
   const here = Float32Array.from(codes, (code) => lightness[code]);
   // A dark line narrower than layers sit off is such an overlap itself, and no measure.
@@ -174,7 +182,7 @@ export function bareWatch(codes: Uint8Array, width: number, height: number, ligh
     most[i] += seenFrom;
     least[i] -= seenFrom;
   }
-  return { lightness, least, most, price };
+  return { lightness, least, most, ...prices };
 }
 
 /** The most (or least) of all values within a square around each pixel. */

@@ -30,8 +30,9 @@ export interface Bare {
   /** L* a pixel from and up to which nothing is seen. */
   readonly least: Float32Array;
   readonly most: Float32Array;
-  /** ΔE00 an L* beyond that. */
-  readonly price: number;
+  /** ΔE00 an L* beyond that: lighter, a slit; darker, a line. */
+  readonly slitPrice: number;
+  readonly linePrice: number;
 }
 
 /** Each bit of a code in a byte lane of its own, so that neighbours are counted for four layers in one addition. */

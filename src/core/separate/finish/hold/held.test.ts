@@ -109,12 +109,13 @@ test('a slit of paper between two darks is watched, and a dark line where two in
   // Left one ink, right another, and far right the paper.
   const codes = Uint8Array.from({ length: width * height }, (_, i) => (i % width < 60 ? 1 : i % width < 120 ? 2 : 0)),
     lightness = Float32Array.of(95, 40, 45, 20),
-    { least, most, price } = bareWatch(codes, width, height, lightness, 2, 0.8);
+    prices = { slitPrice: 2, linePrice: 0.8 },
+    { least, most, ...kept } = bareWatch(codes, width, height, lightness, 2, prices);
   const seam = 50 * width + 60,
     edge = 50 * width + 120;
   expect(lightness[0] - most[seam]).toBeGreaterThan(40);
   expect(lightness[3]).toBeLessThan(least[seam]);
   expect(lightness[1]).toBeLessThan(most[seam]);
   expect(lightness[0]).toBeLessThan(most[edge]);
-  expect(price).toBe(0.8);
+  expect(kept).toEqual({ lightness, ...prices });
 });
