@@ -3,8 +3,9 @@ import { Cancelled, quietTask, type Task } from '../task.ts';
 import { length, say, share as asShare, time } from '../../words/say.ts';
 import { labFromSpectrum } from '../colour/index.ts';
 import { rgbOf } from './search/baseline.ts';
-import { curveOf, laidThrough, priceFor } from './prepare/budget.ts';
-import { chooseInks, judged, judgedOn, refitted, rulesOf, type Chosen } from './search/choose-inks.ts';
+import { curveOf, laidThrough, priceFor, type TradeOffPoint } from './prepare/budget.ts';
+import { chooseInks } from './search/choose-inks.ts';
+import { judged, judgedOn, refitted, rulesOf, type Chosen } from './search/judge.ts';
 import { askedOf, type Hands } from './search/errand.ts';
 import { cutRulesOf, makeCuttable } from './finish/cuttable.ts';
 import { cutWithin, metresCut, minutesCut, overBudget, piecesCut } from './finish/budget.ts';
@@ -71,15 +72,17 @@ export async function* separate(asked: SeparateRequest, task: Task, hands?: Hand
     bestLevel = middle;
     yield draftOf(work, best, middle, 'masks', 0.6);
     await task.pause();
+    // Inks stay as they are from here on.
+    const curve = curveAsked(work, best, task, hands);
     best = await judged(work, best.found, priceMm, sigmaMm, 0, task);
     bestLevel = 0;
     yield draftOf(work, best, 0, 'masks', 0.75);
-    return await finished(request, work, few, best, priceMm, false, task, hands);
+    return await finished(request, work, few, best, priceMm, curve, false, task, hands);
   } catch (error) {
     if (!(error instanceof Cancelled)) throw error;
     // What there is by now is brought to the fine raster and cut; that takes a moment and is not asked to stop again.
     if (bestLevel > 0) best = await judged(work, best.found, priceMm, 0, 0, quietTask);
-    return finished(request, work, few, best, priceMm, true, quietTask, hands);
+    return finished(request, work, few, best, priceMm, curveAsked(work, best, quietTask, hands), true, quietTask, hands);
   }
 }
 
@@ -111,12 +114,19 @@ function borderMetres(codes: Uint8Array, { width, height, mmPerPx }: Level, work
   return (pixels * mmPerPx) / 1000;
 }
 
+/** What more knife and less would make of these inks. */
+function curveAsked(work: Work, { found }: Chosen, task: Task, hands?: Hands): () => Promise<readonly TradeOffPoint[]> {
+  const middle = Math.min(1, work.levels.length - 1);
+  return askedOf({ kind: 'trade-off', levels: work.levels.slice(middle), rules: rulesOf(work, found.overlapLab, 1) }, task, hands);
+}
+
 async function finished(
   request: SeparateRequest,
   work: Work,
   few: FewTargets,
   from: Chosen,
   fromPrice: number,
+  curve: () => Promise<readonly TradeOffPoint[]>,
   stoppedEarly: boolean,
   task: Task,
   hands?: Hands,
@@ -126,22 +136,12 @@ async function finished(
     seed = request.seed ?? 1;
   const { overlapLab } = from.found;
   const middle = Math.min(1, work.levels.length - 1);
-  const curve = askedOf({ kind: 'trade-off', levels: work.levels.slice(middle), rules: rulesOf(work, overlapLab, 1) }, task, hands);
   const { cut, wanted, priceMm } = await cutWithin(request, work, from, fromPrice, stoppedEarly ? 'stopped' : 'usual', task, hands);
   task.report(0.96, say('separate.comparing'));
   await task.pause();
   const pictureLevel = pictureAsIs(work);
   const field = fieldOf(pictureLevel, { ...rulesOf(work, overlapLab, 0), blacksAlike: false });
   const figures = figuresOf({ ...field, weight: undefined }, work.target, cut.codes, overlapLab, grid.mmPerPx, sigmaMm, work.layerPrice);
-  const drawn = pictureEdges(work.target, grid.width, grid.height, grid.mmPerPx);
-  const lost = lostDetails(
-    drawn,
-    metBy(drawn, printEdges(cut.codes, overlapLab, grid.width, grid.height, grid.mmPerPx)).lost,
-    work.levels[0].weight,
-    Math.max(request.material.leastOpeningMm, request.knife?.leastWidthMm ?? 0),
-    request.sizeMm.width,
-    partsOnPrint(request),
-  );
   const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
   // Whoever stops wants to have it: flat inks on the coarser raster tell as much.
   const coarser = stoppedEarly && pictureLevel === work.levels[0];
@@ -161,6 +161,15 @@ async function finished(
     },
     task,
     hands,
+  );
+  const drawn = pictureEdges(work.target, grid.width, grid.height, grid.mmPerPx);
+  const lost = lostDetails(
+    drawn,
+    metBy(drawn, printEdges(cut.codes, overlapLab, grid.width, grid.height, grid.mmPerPx)).lost,
+    work.levels[0].weight,
+    Math.max(request.material.leastOpeningMm, request.knife?.leastWidthMm ?? 0),
+    request.sizeMm.width,
+    partsOnPrint(request),
   );
   const reach = reachOf(work, pictureLevel, overlapLab);
   const before = meanOf(differences(work.target, wanted, overlapLab));
