@@ -9,6 +9,7 @@ import { judged, judgedOn, refitted, rulesOf, type Chosen } from './search/judge
 import { askedOf, type Hands } from './search/errand.ts';
 import { cutRulesOf, makeCuttable } from './finish/cuttable.ts';
 import { cutWithin, metresCut, minutesCut, overBudget, piecesCut } from './finish/budget.ts';
+import type { FlatPlan } from './search/baseline.ts';
 import type { CutLayers } from './finish/finish.ts';
 import { differences, figuresOf, meanOf, metresOf } from './finish/figures.ts';
 import { lostDetails, type LostDetail } from './finish/readable.ts';
@@ -73,16 +74,16 @@ export async function* separate(asked: SeparateRequest, task: Task, hands?: Hand
     yield draftOf(work, best, middle, 'masks', 0.6);
     await task.pause();
     // Inks stay as they are from here on.
-    const curve = curveAsked(work, best, task, hands);
+    const beside = askedBeside(work, few, best, seed, task, hands);
     best = await judged(work, best.found, priceMm, sigmaMm, 0, task);
     bestLevel = 0;
     yield draftOf(work, best, 0, 'masks', 0.75);
-    return await finished(request, work, few, best, priceMm, curve, false, task, hands);
+    return await finished(request, work, best, priceMm, beside, false, task, hands);
   } catch (error) {
     if (!(error instanceof Cancelled)) throw error;
     // What there is by now is brought to the fine raster and cut; that takes a moment and is not asked to stop again.
     if (bestLevel > 0) best = await judged(work, best.found, priceMm, 0, 0, quietTask);
-    return finished(request, work, few, best, priceMm, curveAsked(work, best, quietTask, hands), true, quietTask, hands);
+    return finished(request, work, best, priceMm, askedBeside(work, few, best, seed, quietTask, hands), true, quietTask, hands);
   }
 }
 
@@ -114,26 +115,34 @@ function borderMetres(codes: Uint8Array, { width, height, mmPerPx }: Level, work
   return (pixels * mmPerPx) / 1000;
 }
 
-/** What more knife and less would make of these inks. */
-function curveAsked(work: Work, { found }: Chosen, task: Task, hands?: Hands): () => Promise<readonly TradeOffPoint[]> {
-  const middle = Math.min(1, work.levels.length - 1);
-  return askedOf({ kind: 'trade-off', levels: work.levels.slice(middle), rules: rulesOf(work, found.overlapLab, 1) }, task, hands);
+/** What can be told as soon as the inks are settled: what more knife and less would make of them, and flat inks beside them. */
+interface ToldBeside {
+  readonly curve: () => Promise<readonly TradeOffPoint[]>;
+  readonly flat: () => Promise<FlatPlan>;
+}
+
+function askedBeside(work: Work, few: FewTargets, { found }: Chosen, seed: number, task: Task, hands?: Hands): ToldBeside {
+  const last = work.levels.length - 1,
+    from = (level: number): readonly Level[] => work.levels.slice(Math.min(level, last)),
+    paperLab = labFromSpectrum(work.setup.paper);
+  return {
+    curve: askedOf({ kind: 'trade-off', levels: from(1), rules: rulesOf(work, found.overlapLab, 1) }, task, hands),
+    flat: askedOf({ kind: 'flat', levels: from(2), targets: few.targets, paperLab, inks: work.layers, seed }, task, hands),
+  };
 }
 
 async function finished(
   request: SeparateRequest,
   work: Work,
-  few: FewTargets,
   from: Chosen,
   fromPrice: number,
-  curve: () => Promise<readonly TradeOffPoint[]>,
+  { curve, flat }: ToldBeside,
   stoppedEarly: boolean,
   task: Task,
   hands?: Hands,
 ): Promise<Separation> {
   const { grid, setup } = work;
-  const sigmaMm = request.registerSigmaMm ?? 0,
-    seed = request.seed ?? 1;
+  const sigmaMm = request.registerSigmaMm ?? 0;
   const { overlapLab } = from.found;
   const middle = Math.min(1, work.levels.length - 1);
   const { cut, wanted, priceMm } = await cutWithin(request, work, from, fromPrice, stoppedEarly ? 'stopped' : 'usual', task, hands);
@@ -151,13 +160,11 @@ async function finished(
       levels: work.levels,
       finest: coarser ? middle : 0,
       picture: coarser ? work.levels[middle] : pictureLevel,
-      targets: few.targets,
-      paperLab: labFromSpectrum(setup.paper),
+      flat: await flat(),
       inks: work.layers,
       metres: figures.metres,
       sigmaMm,
       cut: cutRulesOf(request, grid.mmPerPx),
-      seed,
     },
     task,
     hands,
@@ -199,7 +206,7 @@ async function finished(
     lost,
     stoppedEarly,
     problems: [...lostProblems(lost), ...warnings(request), ...budgetProblems(request, cut), ...cut.layers.flatMap(stencilProblems)],
-    setup: { seed, priceMm, shelfIds: [...setup.shelf.keys()] },
+    setup: { seed: request.seed ?? 1, priceMm, shelfIds: [...setup.shelf.keys()] },
   };
 }
 

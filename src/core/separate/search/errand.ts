@@ -1,6 +1,6 @@
 import { makeStencil, type Stencil, type StencilRequest } from '../../stencil/index.ts';
 import { quietTask, type Task } from '../../task.ts';
-import { baselineFor, type BaselineAsk } from './baseline.ts';
+import { baselineFor, flatPlan, type BaselineAsk, type FlatAsk, type FlatPlan } from './baseline.ts';
 import { tradeOff, type TradeOffAsk, type TradeOffPoint } from '../prepare/budget.ts';
 import type { Targets } from './fit-score.ts';
 import { quickly, type SearchSetup } from './moves.ts';
@@ -38,6 +38,10 @@ export interface TradeOffErrand extends TradeOffAsk {
   readonly kind: 'trade-off';
 }
 
+export interface FlatErrand extends FlatAsk {
+  readonly kind: 'flat';
+}
+
 export interface BaselineErrand extends BaselineAsk {
   readonly kind: 'baseline';
 }
@@ -48,7 +52,7 @@ export interface JudgeErrand extends JudgeAsk {
 }
 
 /** A piece of a separation that stands by itself: plain data in, plain data out, so that another thread can do it. */
-export type Errand = SearchErrand | JudgeErrand | StencilErrand | TradeOffErrand | BaselineErrand;
+export type Errand = SearchErrand | JudgeErrand | StencilErrand | TradeOffErrand | FlatErrand | BaselineErrand;
 
 export interface SearchDone {
   readonly pool: readonly (readonly LayerRecipe[])[];
@@ -61,6 +65,7 @@ export interface Answers {
   readonly judge: Chosen;
   readonly stencil: Stencil;
   readonly 'trade-off': readonly TradeOffPoint[];
+  readonly flat: FlatPlan;
   readonly baseline: Baseline;
 }
 
@@ -87,6 +92,8 @@ function done(errand: Errand, task: Task): ErrandDone | Promise<ErrandDone> {
       return makeStencil(errand.request);
     case 'trade-off':
       return tradeOff(errand);
+    case 'flat':
+      return flatPlan(errand);
     case 'baseline':
       return baselineFor(errand, task);
     default:
