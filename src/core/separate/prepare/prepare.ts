@@ -72,7 +72,7 @@ function workOn(request: SeparateRequest, grid: Grid, boxStep?: number): Work {
   const printed = printedLayers.length,
     layers = printed + request.layers;
   const below = printedLayers.map((layer) => filmOfRecipe({ wish: -1, parts: layer.parts }, shelf, deposit));
-  const target = rasterOf(request, grid);
+  const target = rasterOf(request, grid, boxStep === undefined ? lastRasters : lastSketches);
   const wishes = Array.from({ length: request.layers }, (_, i) => request.wishes?.[i] ?? {});
   const way = request.way ?? 'near',
     key = request.key ?? false;
@@ -129,14 +129,12 @@ export function withBrush(request: SeparateRequest, work: Work, brush: number): 
 type LastRaster = WeakMap<Picture, { readonly key: string; readonly lab: Float32Array }>;
 const lastRasters: LastRaster = new WeakMap(),
   lastSketches: LastRaster = new WeakMap();
-const sketchPixels = 100_000;
 const lastLevels = new WeakMap<Float32Array, { readonly levels: readonly Level[]; readonly boxStep?: number }>();
 
-function rasterOf({ picture, crop, sizeMm, paper }: SeparateRequest, grid: Grid): Float32Array {
+function rasterOf({ picture, crop, sizeMm, paper }: SeparateRequest, grid: Grid, rasters: LastRaster): Float32Array {
   const part = crop ?? cropOf(undefined, picture, { widthMm: sizeMm.width, heightMm: sizeMm.height }),
     white = xyzFromSpectrum(paper);
   const key = [part.x, part.y, part.width, part.height, grid.width, grid.height, ...white].join();
-  const rasters = grid.width * grid.height > sketchPixels ? lastRasters : lastSketches;
   const last = rasters.get(picture);
   if (last?.key === key) return last.lab;
   const lab = scaledLab(picture, part, grid.width, grid.height, white);
