@@ -1,6 +1,6 @@
 import { bitsOf, bytesOf, difference, inverted, putBits, type Bits } from '../kernels/bits.ts';
 import { closed, dilated, opened, withoutSpecks } from '../kernels/morph.ts';
-import { relaxed, type Field } from '../kernels/relax.ts';
+import { inOrder, relaxed, type Field } from '../kernels/relax.ts';
 import { bareWatch, blurLayer, registerObjective, registerPairStep, registerRoom, registerStep } from '../kernels/register.ts';
 import { widenLines } from './widen.ts';
 import { energyOf } from '../prepare/masks.ts';
@@ -117,7 +117,7 @@ export interface Off {
 const barePrices = { slitPrice: 2.2, linePrice: 0.8 };
 
 function offField(field: Field, codes: Uint8Array, { sigmaPx, lightness }: Off): Field {
-  return { ...field, bare: bareWatch(codes, field.width, field.height, lightness, 2 * sigmaPx, barePrices) };
+  return inOrder({ ...field, bare: bareWatch(codes, field.width, field.height, lightness, 2 * sigmaPx, barePrices) });
 }
 
 interface OffWork {

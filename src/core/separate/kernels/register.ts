@@ -2,7 +2,7 @@ import type { Task } from '../../task.ts';
 import { blurMask, blurPlane, gaussTaps } from './blur.ts';
 import { flipped } from './flip.ts';
 import { outlineLengths } from './length.ts';
-import type { Bare, Field } from './relax.ts';
+import { inOrder, type Bare, type Field } from './relax.ts';
 
 /**
  * Layers that sit off by independent shifts N(0, σ²): with each layer's mask blurred by σ, a pixel carries code s with
@@ -279,8 +279,9 @@ export function registerObjective(field: Field, codes: Uint8Array, room: Registe
 }
 
 /** Masks moved so that the print suffers least from layers sitting off; `codes` is changed in place. */
-export async function settleForRegister(field: Field, codes: Uint8Array, sigmaPx: number, rounds: number, task: Task): Promise<void> {
-  const room = registerRoom(field, codes, sigmaPx);
+export async function settleForRegister(of: Field, codes: Uint8Array, sigmaPx: number, rounds: number, task: Task): Promise<void> {
+  const field = inOrder(of),
+    room = registerRoom(field, codes, sigmaPx);
   for (let round = 0; round < rounds; round++) {
     let changed = 0;
     for (let layer = 0; layer < field.layers; layer++) {
