@@ -1,7 +1,8 @@
 import { defaultMaterials } from '../src/core/stencil/index.ts';
 import { labFromSpectrum } from '../src/core/colour/index.ts';
 import type { Picture, SeparateRequest } from '../src/core/separate/index.ts';
-import { chooseInks, judged, rulesOf, type Chosen } from '../src/core/separate/search/choose-inks.ts';
+import { chooseInks } from '../src/core/separate/search/choose-inks.ts';
+import { judged, rulesOf, type Chosen } from '../src/core/separate/search/judge.ts';
 import { metresOf } from '../src/core/separate/finish/figures.ts';
 import { flatInks, oneInkCodes, opaqueLab } from '../src/core/separate/search/flat-inks.ts';
 import { blurPlane, gaussTaps } from '../src/core/separate/kernels/blur.ts';

@@ -9,6 +9,7 @@ export {
   preparePictures,
   readPicture,
   scaledLab,
+  scaledSrgb,
   tidyCrop,
   tidyShare,
 } from '../image/index.ts';
@@ -18,7 +19,18 @@ export { lookAtWays } from './look.ts';
 export type { WayLook } from './look.ts';
 export { isBlackStripe } from './finish/strike.ts';
 export { doErrand } from './search/errand.ts';
-export type { Answers, BaselineErrand, Errand, ErrandDone, Hands, SearchErrand, StencilErrand, TradeOffErrand } from './search/errand.ts';
+export type {
+  Answers,
+  BaselineErrand,
+  Errand,
+  ErrandDone,
+  FlatErrand,
+  Hands,
+  JudgeErrand,
+  SearchErrand,
+  StencilErrand,
+  TradeOffErrand,
+} from './search/errand.ts';
 export { importanceOf, markWeights, weightName } from './prepare/importance.ts';
 export { veilAtHand, veilOf } from './prepare/veil.ts';
 export { usualPrice, ways } from './prepare/way.ts';

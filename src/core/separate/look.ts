@@ -1,7 +1,7 @@
 import { quietTask, type Task } from '../task.ts';
 import { checkRequest } from './prepare/request.ts';
 import { rgbOf } from './search/baseline.ts';
-import { judged } from './search/choose-inks.ts';
+import { judged } from './search/judge.ts';
 import { bestOfPool, firstInks, inkPool } from './search/search.ts';
 import { quickly } from './search/moves.ts';
 import { cutWithin, metresCut, minutesCut } from './finish/budget.ts';

@@ -3,11 +3,13 @@ import { Cancelled, quietTask, type Task } from '../task.ts';
 import { length, say, share as asShare, time } from '../../words/say.ts';
 import { labFromSpectrum } from '../colour/index.ts';
 import { rgbOf } from './search/baseline.ts';
-import { curveOf, laidThrough, priceFor } from './prepare/budget.ts';
-import { chooseInks, judged, judgedOn, refitted, rulesOf, type Chosen } from './search/choose-inks.ts';
+import { curveOf, laidThrough, priceFor, type TradeOffPoint } from './prepare/budget.ts';
+import { chooseInks } from './search/choose-inks.ts';
+import { judged, judgedOn, refitted, rulesOf, type Chosen } from './search/judge.ts';
 import { askedOf, type Hands } from './search/errand.ts';
 import { cutRulesOf, makeCuttable } from './finish/cuttable.ts';
 import { cutWithin, metresCut, minutesCut, overBudget, piecesCut } from './finish/budget.ts';
+import type { FlatPlan } from './search/baseline.ts';
 import type { CutLayers } from './finish/finish.ts';
 import { differences, figuresOf, meanOf, metresOf } from './finish/figures.ts';
 import { lostDetails, type LostDetail } from './finish/readable.ts';
@@ -15,7 +17,7 @@ import { metBy, pictureEdges, printEdges } from './finish/structure.ts';
 import { binColours } from './prepare/bins.ts';
 import { fieldOf, type Level } from './prepare/masks.ts';
 import { partsOnPrint } from './finish/faces-on-print.ts';
-import { prepareWork, withMatters, type Work } from './prepare/prepare.ts';
+import { prepareWork, sketchWork, withMatters, type Work } from './prepare/prepare.ts';
 import { usualPrice } from './prepare/way.ts';
 import { checkRequest, warnings } from './prepare/request.ts';
 import { firstInks } from './search/search.ts';
@@ -32,24 +34,22 @@ import type { Draft, SeparatedLayer, SeparateRequest, Separation } from './types
 export async function* separate(asked: SeparateRequest, task: Task, hands?: Hands): AsyncGenerator<Draft, Separation> {
   checkRequest(asked);
   task.report(0, say('separate.lookingAtPicture'));
-  let request = asked,
-    work = prepareWork(asked);
-  const seed = request.seed ?? 1,
-    effort = request.effort ?? 1,
-    sigmaMm = request.registerSigmaMm ?? 0;
-  const coarse = work.levels.length - 1;
-  let priceMm = request.knife?.priceMm ?? usualPrice[request.way ?? 'near'];
+  const rough = sketchWork(asked),
+    coarsest = rough.levels.length - 1;
+  const seed = asked.seed ?? 1,
+    effort = asked.effort ?? 1,
+    sigmaMm = asked.registerSigmaMm ?? 0;
+  let priceMm = asked.knife?.priceMm ?? usualPrice[asked.way ?? 'near'];
 
   // The sketch is never interrupted: it is what a stop falls back on.
-  const sketch = await firstInks(work.setup, fewTargets(work.levels[coarse].bins, 48).targets, seed, quietTask);
-  let best = await judged(work, sketch, priceMm, 0, coarse, quietTask);
+  const sketch = await firstInks(rough.setup, fewTargets(rough.levels[coarsest].bins, 48).targets, seed, quietTask);
+  let best = await judged(rough, sketch, priceMm, 0, coarsest, quietTask);
+  yield draftOf(rough, best, coarsest, 'sketch', 0.08);
+  const request = withMatters(asked);
+  if (asked.matters) checkRequest(request);
+  const work = prepareWork(request),
+    coarse = work.levels.length - 1;
   let bestLevel = coarse;
-  yield draftOf(work, best, coarse, 'sketch', 0.08);
-  if (asked.matters) {
-    request = withMatters(asked);
-    checkRequest(request);
-    work = prepareWork(request);
-  }
   const few = fewTargets(work.levels[0].bins);
   try {
     await chooseInks(
@@ -73,15 +73,17 @@ export async function* separate(asked: SeparateRequest, task: Task, hands?: Hand
     bestLevel = middle;
     yield draftOf(work, best, middle, 'masks', 0.6);
     await task.pause();
+    // Inks stay as they are from here on.
+    const beside = askedBeside(work, few, best, seed, task, hands);
     best = await judged(work, best.found, priceMm, sigmaMm, 0, task);
     bestLevel = 0;
     yield draftOf(work, best, 0, 'masks', 0.75);
-    return await finished(request, work, few, best, priceMm, false, task, hands);
+    return await finished(request, work, best, priceMm, beside, false, task, hands);
   } catch (error) {
     if (!(error instanceof Cancelled)) throw error;
     // What there is by now is brought to the fine raster and cut; that takes a moment and is not asked to stop again.
     if (bestLevel > 0) best = await judged(work, best.found, priceMm, 0, 0, quietTask);
-    return finished(request, work, few, best, priceMm, true, quietTask, hands);
+    return finished(request, work, best, priceMm, askedBeside(work, few, best, seed, quietTask, hands), true, quietTask, hands);
   }
 }
 
@@ -113,37 +115,42 @@ function borderMetres(codes: Uint8Array, { width, height, mmPerPx }: Level, work
   return (pixels * mmPerPx) / 1000;
 }
 
+/** What can be told as soon as the inks are settled: what more knife and less would make of them, and flat inks beside them. */
+interface ToldBeside {
+  readonly curve: () => Promise<readonly TradeOffPoint[]>;
+  readonly flat: () => Promise<FlatPlan>;
+}
+
+function askedBeside(work: Work, few: FewTargets, { found }: Chosen, seed: number, task: Task, hands?: Hands): ToldBeside {
+  const last = work.levels.length - 1,
+    from = (level: number): readonly Level[] => work.levels.slice(Math.min(level, last)),
+    paperLab = labFromSpectrum(work.setup.paper);
+  return {
+    curve: askedOf({ kind: 'trade-off', levels: from(1), rules: rulesOf(work, found.overlapLab, 1) }, task, hands),
+    flat: askedOf({ kind: 'flat', levels: from(2), targets: few.targets, paperLab, inks: work.layers, seed }, task, hands),
+  };
+}
+
 async function finished(
   request: SeparateRequest,
   work: Work,
-  few: FewTargets,
   from: Chosen,
   fromPrice: number,
+  { curve, flat }: ToldBeside,
   stoppedEarly: boolean,
   task: Task,
   hands?: Hands,
 ): Promise<Separation> {
   const { grid, setup } = work;
-  const sigmaMm = request.registerSigmaMm ?? 0,
-    seed = request.seed ?? 1;
+  const sigmaMm = request.registerSigmaMm ?? 0;
   const { overlapLab } = from.found;
   const middle = Math.min(1, work.levels.length - 1);
-  const curve = askedOf({ kind: 'trade-off', levels: work.levels.slice(middle), rules: rulesOf(work, overlapLab, 1) }, task, hands);
   const { cut, wanted, priceMm } = await cutWithin(request, work, from, fromPrice, stoppedEarly ? 'stopped' : 'usual', task, hands);
   task.report(0.96, say('separate.comparing'));
   await task.pause();
   const pictureLevel = pictureAsIs(work);
   const field = fieldOf(pictureLevel, { ...rulesOf(work, overlapLab, 0), blacksAlike: false });
   const figures = figuresOf({ ...field, weight: undefined }, work.target, cut.codes, overlapLab, grid.mmPerPx, sigmaMm, work.layerPrice);
-  const drawn = pictureEdges(work.target, grid.width, grid.height, grid.mmPerPx);
-  const lost = lostDetails(
-    drawn,
-    metBy(drawn, printEdges(cut.codes, overlapLab, grid.width, grid.height, grid.mmPerPx)).lost,
-    work.levels[0].weight,
-    Math.max(request.material.leastOpeningMm, request.knife?.leastWidthMm ?? 0),
-    request.sizeMm.width,
-    partsOnPrint(request),
-  );
   const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
   // Whoever stops wants to have it: flat inks on the coarser raster tell as much.
   const coarser = stoppedEarly && pictureLevel === work.levels[0];
@@ -153,16 +160,23 @@ async function finished(
       levels: work.levels,
       finest: coarser ? middle : 0,
       picture: coarser ? work.levels[middle] : pictureLevel,
-      targets: few.targets,
-      paperLab: labFromSpectrum(setup.paper),
+      flat: await flat(),
       inks: work.layers,
       metres: figures.metres,
       sigmaMm,
       cut: cutRulesOf(request, grid.mmPerPx),
-      seed,
     },
     task,
     hands,
+  );
+  const drawn = pictureEdges(work.target, grid.width, grid.height, grid.mmPerPx);
+  const lost = lostDetails(
+    drawn,
+    metBy(drawn, printEdges(cut.codes, overlapLab, grid.width, grid.height, grid.mmPerPx)).lost,
+    work.levels[0].weight,
+    Math.max(request.material.leastOpeningMm, request.knife?.leastWidthMm ?? 0),
+    request.sizeMm.width,
+    partsOnPrint(request),
   );
   const reach = reachOf(work, pictureLevel, overlapLab);
   const before = meanOf(differences(work.target, wanted, overlapLab));
@@ -192,7 +206,7 @@ async function finished(
     lost,
     stoppedEarly,
     problems: [...lostProblems(lost), ...warnings(request), ...budgetProblems(request, cut), ...cut.layers.flatMap(stencilProblems)],
-    setup: { seed, priceMm, shelfIds: [...setup.shelf.keys()] },
+    setup: { seed: request.seed ?? 1, priceMm, shelfIds: [...setup.shelf.keys()] },
   };
 }
 

@@ -44,8 +44,8 @@ export function checkJpeg(b: Uint8Array): JpegFrame | 'damaged' {
     if (!frame || ++scans > mostScans) return 'damaged';
     const from = at;
     // Coded image: 0xff stands before 0x00 and before restart marks only.
-    while (at + 1 < b.length && (b[at] !== 0xff || b[at + 1] === 0 || (b[at + 1] >= 0xd0 && b[at + 1] <= 0xd7))) at++;
-    if (at + 1 >= b.length) return 'damaged';
+    for (at = b.indexOf(0xff, at); at >= 0 && (b[at + 1] === 0 || (b[at + 1] >= 0xd0 && b[at + 1] <= 0xd7)); ) at = b.indexOf(0xff, at + 2);
+    if (at < 0 || at + 1 >= b.length) return 'damaged';
     coded += at - from;
   }
   if (!frame || scans === 0 || !(frame.width > 0 && frame.height > 0)) return 'damaged';

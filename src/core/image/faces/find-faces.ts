@@ -4,13 +4,15 @@ import type { Picture } from '../types.ts';
 import { framed, pictureOn } from './frame.ts';
 import { landmarksIn, type Face } from './landmarks.ts';
 import { filtered, filteredApart, leaky, mixed, mostOf, type Numbers, type Planes } from './network.ts';
-import { faceNumbers, type FaceNumbers } from './weights.ts';
+import { checkLength, faceNumbers, type FaceNumbers } from './weights.ts';
 
-let numbers: FaceNumbers | undefined;
+let bytes: Uint8Array | undefined, numbers: FaceNumbers | undefined;
 
-/** Hands in the bytes of `faces.bin`; once, before the first `findFaces`. */
-export function prepareFaces(bytes: Uint8Array): void {
-  numbers = faceNumbers(bytes);
+/** Hands in the bytes of `faces.bin`; once, before the first `findFaces`, which is the first to need the numbers in them. */
+export function prepareFaces(given: Uint8Array): void {
+  checkLength(given);
+  bytes = given;
+  numbers = undefined;
 }
 
 /** How long a picture is drawn: a face a tenth as long is still found. The network halves five times: a cell is so many pixels. */
@@ -37,11 +39,11 @@ const lastFaces = new WeakMap<Picture, readonly Face[]>();
  * J. Redmon, A. Farhadi: YOLO9000, 2017, with filters split in two). In shares of the picture.
  */
 export function findFaces(picture: Picture): readonly Face[] {
-  if (!numbers) throw new Error('prepareFaces comes before findFaces.');
+  if (!bytes) throw new Error('prepareFaces comes before findFaces.');
   const known = lastFaces.get(picture);
   if (known) return known;
-  const { landmarks } = numbers,
-    found = boxesIn(picture, numbers.detector).map(({ box, sure }) => landmarksIn(picture, box, sure, landmarks));
+  const { detector, landmarks } = (numbers ??= faceNumbers(bytes)),
+    found = boxesIn(picture, detector).map(({ box, sure }) => landmarksIn(picture, box, sure, landmarks));
   lastFaces.set(picture, found);
   return found;
 }

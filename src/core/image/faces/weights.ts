@@ -60,12 +60,21 @@ export interface FaceNumbers {
   readonly landmarks: readonly Float32Array[];
 }
 
+/** @throws RangeError when these are other bytes than those of `faces.bin` */
+export function checkLength({ length }: Uint8Array): void {
+  const wanted = [...detector, ...landmarks].reduce((sum, [count]) => sum + count, 0);
+  if (length !== wanted) throw new RangeError(`faces.bin holds ${length} bytes, not ${wanted}.`);
+}
+
 /** The bytes of `faces.bin` as the numbers they stand for. */
 export function faceNumbers(bytes: Uint8Array): FaceNumbers {
+  checkLength(bytes);
   let from = 0;
-  const read = ([count, scale, least]: Packed): Float32Array =>
-    Float32Array.from(bytes.subarray(from, (from += count)), (byte) => byte * scale + least);
-  const numbers = { detector: detector.map(read), landmarks: landmarks.map(read) };
-  if (from !== bytes.length) throw new RangeError(`faces.bin holds ${bytes.length} bytes, not ${from}.`);
-  return numbers;
+  const read = ([count, scale, least]: Packed): Float32Array => {
+    const out = new Float32Array(count);
+    for (let i = 0; i < count; i++) out[i] = bytes[from + i] * scale + least;
+    from += count;
+    return out;
+  };
+  return { detector: detector.map(read), landmarks: landmarks.map(read) };
 }

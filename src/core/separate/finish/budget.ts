@@ -1,5 +1,5 @@
 import type { Task } from '../../task.ts';
-import { judged, rulesOf, type Chosen } from '../search/choose-inks.ts';
+import { judged, rulesOf, type Chosen } from '../search/judge.ts';
 import type { Hands } from '../search/errand.ts';
 import { fieldOf } from '../prepare/masks.ts';
 import { broadestBrush } from '../prepare/key.ts';

@@ -1,6 +1,6 @@
 import { bitsOf, bytesOf, difference, inverted, putBits, type Bits } from '../kernels/bits.ts';
 import { closed, dilated, opened, withoutSpecks } from '../kernels/morph.ts';
-import { relaxed, type Field } from '../kernels/relax.ts';
+import { inOrder, relaxed, type Field } from '../kernels/relax.ts';
 import { bareWatch, blurLayer, registerObjective, registerPairStep, registerRoom, registerStep } from '../kernels/register.ts';
 import { widenLines } from './widen.ts';
 import { energyOf } from '../prepare/masks.ts';
@@ -113,11 +113,11 @@ export interface Off {
   readonly lightness: Float32Array;
 }
 
-/** ΔE00 an L* by which a slit is lighter, or a line darker, than all around it: it is seen before anything else. */
-const barePrice = 0.8;
+/** ΔE00 an L* by which a slit is lighter than all around it, which is seen before anything else, or a line darker: a line that inks overlap in is borne sooner. */
+const barePrices = { slitPrice: 2.2, linePrice: 0.8 };
 
 function offField(field: Field, codes: Uint8Array, { sigmaPx, lightness }: Off): Field {
-  return { ...field, bare: bareWatch(codes, field.width, field.height, lightness, 2 * sigmaPx, barePrice) };
+  return inOrder({ ...field, bare: bareWatch(codes, field.width, field.height, lightness, 2 * sigmaPx, barePrices) });
 }
 
 interface OffWork {

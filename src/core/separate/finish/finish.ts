@@ -2,8 +2,7 @@ import { emptyRegion, rasterizeInto, type Box, type Region } from '../../form/in
 import type { CostRaster } from '../../stencil/index.ts';
 import type { Task } from '../../task.ts';
 import { say } from '../../../words/say.ts';
-import type { Chosen } from '../search/choose-inks.ts';
-import { rulesOf } from '../search/choose-inks.ts';
+import { rulesOf, type Chosen } from '../search/judge.ts';
 import type { Hands, StencilErrand } from '../search/errand.ts';
 import type { Field } from '../kernels/relax.ts';
 import { energyOf, fieldOf, type MaskRules } from '../prepare/masks.ts';

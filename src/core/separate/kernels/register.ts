@@ -2,7 +2,7 @@ import type { Task } from '../../task.ts';
 import { blurMask, blurPlane, gaussTaps } from './blur.ts';
 import { flipped } from './flip.ts';
 import { outlineLengths } from './length.ts';
-import type { Bare, Field } from './relax.ts';
+import { inOrder, type Bare, type Field } from './relax.ts';
 
 /**
  * Layers that sit off by independent shifts N(0, σ²): with each layer's mask blurred by σ, a pixel carries code s with
@@ -150,10 +150,11 @@ function folded(
 }
 
 /** What a code costs where it is lighter, or darker, than anything planned near by. */
-function bareCost({ lightness, least, most, price }: Bare, i: number, code: number): number {
+function bareCost({ lightness, least, most, slitPrice, linePrice }: Bare, i: number, code: number): number {
   const light = lightness[code],
-    over = Math.max(light - most[i], least[i] - light);
-  return over > 0 ? price * over : 0;
+    slit = light - most[i],
+    line = least[i] - light;
+  return slit > 0 ? slitPrice * slit : line > 0 ? linePrice * line : 0;
 }
 
 /**
@@ -162,7 +163,14 @@ function bareCost({ lightness, least, most, price }: Bare, i: number, code: numb
  * @param lightness of each code
  * @param reachPx how far layers sit off
  */
-export function bareWatch(codes: Uint8Array, width: number, height: number, lightness: Float32Array, reachPx: number, price: number): Bare {
+export function bareWatch(
+  codes: Uint8Array,
+  width: number,
+  height: number,
+  lightness: Float32Array,
+  reachPx: number,
+  prices: Pick<Bare, 'slitPrice' | 'linePrice'>,
+): Bare {
   const reach = Math.max(1, Math.round(reachPx));
   const here = Float32Array.from(codes, (code) => lightness[code]);
   // A dark line narrower than layers sit off is such an overlap itself, and no measure.
@@ -174,7 +182,7 @@ export function bareWatch(codes: Uint8Array, width: number, height: number, ligh
     most[i] += seenFrom;
     least[i] -= seenFrom;
   }
-  return { lightness, least, most, price };
+  return { lightness, least, most, ...prices };
 }
 
 /** The most (or least) of all values within a square around each pixel. */
@@ -271,8 +279,9 @@ export function registerObjective(field: Field, codes: Uint8Array, room: Registe
 }
 
 /** Masks moved so that the print suffers least from layers sitting off; `codes` is changed in place. */
-export async function settleForRegister(field: Field, codes: Uint8Array, sigmaPx: number, rounds: number, task: Task): Promise<void> {
-  const room = registerRoom(field, codes, sigmaPx);
+export async function settleForRegister(of: Field, codes: Uint8Array, sigmaPx: number, rounds: number, task: Task): Promise<void> {
+  const field = inOrder(of),
+    room = registerRoom(field, codes, sigmaPx);
   for (let round = 0; round < rounds; round++) {
     let changed = 0;
     for (let layer = 0; layer < field.layers; layer++) {

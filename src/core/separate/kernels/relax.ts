@@ -24,14 +24,21 @@ export interface Field {
   readonly bare?: Bare;
 }
 
+/** The same with its parts in one order, whoever put it together: engines make a kernel anew for every other order that it meets. */
+export function inOrder(field: Field): Field {
+  const { width, height, binOf, table, codeCount, layers, candidates, perBin, price, weight, frozen, paired, bare } = field;
+  return { width, height, binOf, table, codeCount, layers, candidates, perBin, price, weight, frozen, paired, bare };
+}
+
 export interface Bare {
   /** L* of each code. */
   readonly lightness: Float32Array;
   /** L* a pixel from and up to which nothing is seen. */
   readonly least: Float32Array;
   readonly most: Float32Array;
-  /** ΔE00 an L* beyond that. */
-  readonly price: number;
+  /** ΔE00 an L* beyond that: lighter, a slit; darker, a line. */
+  readonly slitPrice: number;
+  readonly linePrice: number;
 }
 
 /** Each bit of a code in a byte lane of its own, so that neighbours are counted for four layers in one addition. */
@@ -51,7 +58,8 @@ function lanes(bits: number): number {
  */
 export function relaxed(field: Field, codes: Uint8Array, turns: number, stopShare: number, from?: Uint8Array): void {
   const awake = from ?? new Uint8Array(codes.length).fill(1);
-  for (let turn = 0; turn < turns; turn++) if (relaxPass(field, codes, awake) < codes.length * stopShare) return;
+  const own = inOrder(field);
+  for (let turn = 0; turn < turns; turn++) if (relaxPass(own, codes, awake) < codes.length * stopShare) return;
 }
 
 /** @param awake pixels to look at; changed: those to look at next time. @returns how many pixels changed */

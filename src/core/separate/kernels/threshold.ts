@@ -1,5 +1,5 @@
 import { blurMask, gaussTaps } from './blur.ts';
-import { cheapest, choiceRoom, leastPrice, mostGain, type Field } from './relax.ts';
+import { cheapest, choiceRoom, inOrder, leastPrice, mostGain, type Field } from './relax.ts';
 
 /** Blurred masks nearer to 0 or 1 than this are even. */
 const evenShare = 0.02;
@@ -9,8 +9,9 @@ const evenShare = 0.02;
  * pixel takes the code with the least picture cost plus Σ over its layers of (√(2π) price / σ)(1 − 2 blurred). Reaches over
  * several pixels where `relax` sees one. @returns how many pixels changed
  */
-export function thresholdSweep(field: Field, codes: Uint8Array, sigmaPx: number, room: ThresholdRoom): number {
-  const { width, height, layers, price } = field;
+export function thresholdSweep(of: Field, codes: Uint8Array, sigmaPx: number, room: ThresholdRoom): number {
+  const field = inOrder(of),
+    { width, height, layers, price } = field;
   const { blurred } = room;
   const taps = gaussTaps(sigmaPx);
   for (let b = 0; b < layers; b++) blurMask(codes, b, width, height, taps, blurred[b]);

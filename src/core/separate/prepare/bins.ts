@@ -12,13 +12,16 @@ export interface Bins {
 }
 
 const mostBins = 5000;
+/** How long a box is, Lab: no eye tells two colours of one apart; for a sketch twice that will do. */
+const boxStep = 1.6;
+export const sketchStep = 3.2;
 
 /**
  * @param lab 3 a pixel
  * @param weight importance a pixel, 1 everywhere if left out
  */
-export function binColours(lab: Float32Array, weight?: Float32Array): Bins {
-  for (let step = 1.6; ; step *= 1.22) {
+export function binColours(lab: Float32Array, weight?: Float32Array, least = boxStep): Bins {
+  for (let step = least; ; step *= 1.22) {
     const bins = boxed(lab, step, weight);
     if (bins) return bins;
   }
@@ -28,7 +31,8 @@ function boxed(lab: Float32Array, step: number, weight?: Float32Array): Bins | u
   const n = lab.length / 3;
   const across = Math.ceil(320 / step),
     deep = Math.ceil(130 / step);
-  const cell = new Int32Array(across * across * deep).fill(-1);
+  // Box of each cell, counted from 1; 0 is none yet.
+  const cell = new Uint16Array(across * across * deep);
   const of = new Uint16Array(n);
   const sums = new Float64Array(mostBins * 3),
     weights = new Float64Array(mostBins),
@@ -40,10 +44,11 @@ function boxed(lab: Float32Array, step: number, weight?: Float32Array): Bins | u
       b = lab[i * 3 + 2];
     const at =
       (clampCell((l + 5) / step, deep) * across + clampCell((a + 160) / step, across)) * across + clampCell((b + 160) / step, across);
-    let bin = cell[at];
+    let bin = cell[at] - 1;
     if (bin < 0) {
       if (count === mostBins) return undefined;
-      bin = cell[at] = count++;
+      bin = count++;
+      cell[at] = count;
     }
     of[i] = bin;
     sums[bin * 3] += l;

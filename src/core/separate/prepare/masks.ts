@@ -33,17 +33,27 @@ export interface MaskRules {
   readonly layerPrice?: readonly number[];
 }
 
-/** The picture and its halves, finest first, down to about `leastPx` across. */
+/** Coarser than about so many pixels across, nothing is told. */
+const leastPx = 90,
+  mostLevels = 4;
+
+/** How often a raster is halved. */
+export function halvings(width: number, height: number): number {
+  let n = 0;
+  while (Math.min(width >> n, height >> n) >= 2 * leastPx && n + 1 < mostLevels) n++;
+  return n;
+}
+
+/** The picture and its halves, finest first. */
 export function levelsOf(
   lab: Float32Array,
   width: number,
   height: number,
   mmPerPx: number,
-  extra: { weight?: Float32Array; fixedCodes?: Uint8Array } = {},
-  leastPx = 90,
+  { boxStep, ...extra }: { weight?: Float32Array; fixedCodes?: Uint8Array; boxStep?: number } = {},
 ): Level[] {
-  const levels: Level[] = [levelOf({ width, height, mmPerPx, lab, ...extra })];
-  while (Math.min(levels.at(-1)!.width, levels.at(-1)!.height) >= 2 * leastPx && levels.length < 4) levels.push(halved(levels.at(-1)!));
+  const levels: Level[] = [levelOf({ width, height, mmPerPx, lab, ...extra }, boxStep)];
+  for (let n = halvings(width, height); n > 0; n--) levels.push(halved(levels.at(-1)!));
   return levels;
 }
 
@@ -72,12 +82,12 @@ function halved(level: Level): Level {
 }
 
 /** Its colours are put in boxes when somebody asks for them: a sketch needs only those of the coarsest level. */
-function levelOf(level: Omit<Level, 'bins'>): Level {
+function levelOf(level: Omit<Level, 'bins'>, boxStep?: number): Level {
   let bins: Bins | undefined;
   return {
     ...level,
     get bins() {
-      return (bins ??= binColours(level.lab, level.weight));
+      return (bins ??= binColours(level.lab, level.weight, boxStep));
     },
   };
 }

@@ -4,7 +4,7 @@ import type { Picture } from '../../image/index.ts';
 import { defaultMaterials } from '../../stencil/index.ts';
 import { quietTask } from '../../task.ts';
 import { separate, separated } from '../separate.ts';
-import { prepareWork } from './prepare.ts';
+import { prepareWork, sketchWork } from './prepare.ts';
 import type { SeparateRequest } from '../types.ts';
 
 const picture: Picture = {
@@ -29,6 +29,11 @@ const asked = (change: Partial<SeparateRequest>): SeparateRequest => ({
 
 test('other runs, inks or knife find the raster of the picture as it was; another part, paper or size do not', () => {
   const first = prepareWork(asked({}));
+  const sketch = sketchWork(asked({})).levels,
+    coarsest = first.levels[first.levels.length - 1];
+  expect(sketch.map(({ width, height, mmPerPx }) => ({ width, height, mmPerPx }))).toEqual([
+    { width: coarsest.width, height: coarsest.height, mmPerPx: coarsest.mmPerPx },
+  ]);
   const other = prepareWork(asked({ layers: 2, shelf: shelf.slice(2), knife: { priceMm: 9 } }));
   expect(other.levels).toBe(first.levels);
   expect(prepareWork(asked({ crop: { x: 0, y: 0, width: 0.5, height: 0.5 } })).target).not.toEqual(first.target);

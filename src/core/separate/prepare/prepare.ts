@@ -1,11 +1,12 @@
 import { labFromSpectrum, xyzFromSpectrum } from '../../colour/index.ts';
 import { rasterizeInto, type Grid } from '../../form/index.ts';
 import { cutRulesOf, rulesOn } from '../finish/cuttable.ts';
+import { sketchStep } from './bins.ts';
 import { putBits } from '../kernels/bits.ts';
 import { keyOf, keyWithin } from './key.ts';
 import { asDrawn, nestedCodes } from './way.ts';
 import type { Film, Ink } from '../../ink/index.ts';
-import { halvedCodes, levelsOf, type Level } from './masks.ts';
+import { halvedCodes, halvings, levelsOf, type Level } from './masks.ts';
 import { cropOf, scaledLab, type Picture } from '../../image/index.ts';
 import { filmOfRecipe, overlapLabOf, type Pot } from '../search/recipe.ts';
 import type { LayerWish, SearchSetup } from '../search/search.ts';
@@ -43,11 +44,27 @@ export function withMatters({ matters, ...request }: SeparateRequest): SeparateR
 }
 
 export function prepareWork(request: SeparateRequest): Work {
-  const { width, height } = request.sizeMm;
-  const wish = Math.max(request.rasterMm ?? usualRasterMm, Math.sqrt((width * height) / mostPixels));
+  return workOn(request, gridOf(request));
+}
+
+/** For a sketch: the picture as coarse as the last of its levels, so that no finer one has to be made before something is seen. */
+export function sketchWork(request: SeparateRequest): Work {
+  const fine = gridOf(request),
+    // A key is drawn twice as fine: an eye is gone on the coarsest.
+    halves = Math.max(0, halvings(fine.width, fine.height) - (request.key ? 1 : 0)),
+    columns = fine.width >> halves;
+  return halves > 0 ? workOn(request, gridOf({ ...request, rasterMm: request.sizeMm.width / columns }), sketchStep) : workOn(request, fine);
+}
+
+function gridOf({ sizeMm: { width, height }, rasterMm }: SeparateRequest): Grid {
+  const wish = Math.max(rasterMm ?? usualRasterMm, Math.sqrt((width * height) / mostPixels));
   const columns = Math.max(2, Math.round(width / wish));
   const mmPerPx = width / columns;
-  const grid: Grid = { originXMm: 0, originYMm: 0, mmPerPx, width: columns, height: Math.max(2, Math.round(height / mmPerPx)) };
+  return { originXMm: 0, originYMm: 0, mmPerPx, width: columns, height: Math.max(2, Math.round(height / mmPerPx)) };
+}
+
+function workOn(request: SeparateRequest, grid: Grid, boxStep?: number): Work {
+  const { mmPerPx } = grid;
   const choice = inksOf(request.shelf),
     shelf = new Map([...choice, ...inksOf(request.printedWith ?? [])]);
   const deposit = request.deposit ?? 1;
@@ -55,7 +72,7 @@ export function prepareWork(request: SeparateRequest): Work {
   const printed = printedLayers.length,
     layers = printed + request.layers;
   const below = printedLayers.map((layer) => filmOfRecipe({ wish: -1, parts: layer.parts }, shelf, deposit));
-  const target = rasterOf(request, grid);
+  const target = rasterOf(request, grid, boxStep === undefined ? lastRasters : lastSketches);
   const wishes = Array.from({ length: request.layers }, (_, i) => request.wishes?.[i] ?? {});
   const way = request.way ?? 'near',
     key = request.key ?? false;
@@ -88,8 +105,8 @@ export function prepareWork(request: SeparateRequest): Work {
     brush: drawn?.brush ?? 1,
     levels:
       weight || fixedCodes || way !== 'near'
-        ? levelsOf(aim, grid.width, grid.height, mmPerPx, { weight, fixedCodes })
-        : plainLevels(aim, grid),
+        ? levelsOf(aim, grid.width, grid.height, mmPerPx, { weight, fixedCodes, boxStep })
+        : plainLevels(aim, grid, boxStep),
     paired: request.cutPairs ?? false,
     layerPrice: Array.from({ length: layers }, (_, i) => (i < printed ? 0 : request.cutPairs ? 0.5 : 1)),
   };
@@ -109,25 +126,27 @@ export function withBrush(request: SeparateRequest, work: Work, brush: number): 
 }
 
 /** What was asked for last of each picture and of each raster: it stays the same while only inks, runs or the knife change. */
-const lastRasters = new WeakMap<Picture, { readonly key: string; readonly lab: Float32Array }>();
-const lastLevels = new WeakMap<Float32Array, readonly Level[]>();
+type LastRaster = WeakMap<Picture, { readonly key: string; readonly lab: Float32Array }>;
+const lastRasters: LastRaster = new WeakMap(),
+  lastSketches: LastRaster = new WeakMap();
+const lastLevels = new WeakMap<Float32Array, { readonly levels: readonly Level[]; readonly boxStep?: number }>();
 
-function rasterOf({ picture, crop, sizeMm, paper }: SeparateRequest, grid: Grid): Float32Array {
+function rasterOf({ picture, crop, sizeMm, paper }: SeparateRequest, grid: Grid, rasters: LastRaster): Float32Array {
   const part = crop ?? cropOf(undefined, picture, { widthMm: sizeMm.width, heightMm: sizeMm.height }),
     white = xyzFromSpectrum(paper);
   const key = [part.x, part.y, part.width, part.height, grid.width, grid.height, ...white].join();
-  const last = lastRasters.get(picture);
+  const last = rasters.get(picture);
   if (last?.key === key) return last.lab;
   const lab = scaledLab(picture, part, grid.width, grid.height, white);
-  lastRasters.set(picture, { key, lab });
+  rasters.set(picture, { key, lab });
   return lab;
 }
 
-function plainLevels(lab: Float32Array, { width, height, mmPerPx }: Grid): readonly Level[] {
+function plainLevels(lab: Float32Array, { width, height, mmPerPx }: Grid, boxStep?: number): readonly Level[] {
   const last = lastLevels.get(lab);
-  if (last?.[0].mmPerPx === mmPerPx) return last;
-  const levels = levelsOf(lab, width, height, mmPerPx);
-  lastLevels.set(lab, levels);
+  if (last?.boxStep === boxStep && last?.levels[0].mmPerPx === mmPerPx) return last.levels;
+  const levels = levelsOf(lab, width, height, mmPerPx, { boxStep });
+  lastLevels.set(lab, { levels, boxStep });
   return levels;
 }
 

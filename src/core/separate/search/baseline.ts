@@ -1,7 +1,7 @@
 import { log, pow } from '../../numeric/index.ts';
 import { srgbFromXyz, xyzFromLab, type Lab } from '../../colour/index.ts';
 import type { Task } from '../../task.ts';
-import { priceFor, curveOf } from '../prepare/budget.ts';
+import { curveOf, priceFor, type CurvePoint } from '../prepare/budget.ts';
 import { makeCuttable, rulesOn, type CutRules } from '../finish/cuttable.ts';
 import { figuresOf, metresOf } from '../finish/figures.ts';
 import { flatInks, opaqueLab, stackedCodes } from './flat-inks.ts';
@@ -16,15 +16,34 @@ export interface BaselineAsk {
   readonly finest: number;
   /** What it is told against: that level with the picture's own colours, not fitted into any reach. */
   readonly picture: Level;
-  /** The picture's colours boiled down, and the paper's. */
-  readonly targets: Targets;
-  readonly paperLab: readonly number[];
+  readonly flat: FlatPlan;
   readonly inks: number;
   readonly metres: number;
   readonly sigmaMm: number;
   /** On the finest raster. */
   readonly cut: CutRules;
+}
+
+export interface FlatAsk {
+  /** Finest first; a coarse one will do. */
+  readonly levels: readonly Level[];
+  /** The picture's colours boiled down, and the paper's. */
+  readonly targets: Targets;
+  readonly paperLab: readonly number[];
+  readonly inks: number;
   readonly seed: number;
+}
+
+/** Flat inks before anybody knows how much knife they have: Lab of paper and inks, and what they take at each price. */
+export interface FlatPlan {
+  readonly palette: Float64Array;
+  readonly curve: readonly CurvePoint[];
+}
+
+export function flatPlan({ levels, targets, paperLab, inks, seed }: FlatAsk): FlatPlan {
+  const palette = flatInks(targets, paperLab, inks, seed),
+    rules: MaskRules = { layers: inks, overlapLab: opaqueLab(palette), allowed: stackedCodes(inks), priceMm: 1 };
+  return { palette, curve: curveOf(levels, rules, 0).map(({ priceMm, metres }) => ({ priceMm, metres })) };
 }
 
 /**
@@ -32,14 +51,12 @@ export interface BaselineAsk {
  * and the same least widths: a dark ink may lie over a light one, so an edge is cut in one of them only. Its inks are chosen as freely as k-medians can; ours have to come out of the pots.
  */
 export async function baselineFor(
-  { levels, finest, picture, targets, paperLab, inks, metres, sigmaMm, cut, seed }: BaselineAsk,
+  { levels, finest, picture, flat: { palette, curve }, inks, metres, sigmaMm, cut }: BaselineAsk,
   task: Task,
 ): Promise<Baseline> {
-  const palette = flatInks(targets, paperLab, inks, seed);
   const overlapLab = opaqueLab(palette),
     allowed = stackedCodes(inks);
   const rules = (priceMm: number): MaskRules => ({ layers: inks, overlapLab, allowed, priceMm });
-  const curve = curveOf(levels, rules(1), Math.min(2, levels.length - 1));
   const cutAt = (at: number, priceMm: number): { codes: Uint8Array; metres: number } => {
     const { width, height, mmPerPx } = levels[at],
       field = fieldOf(levels[at], rules(priceMm));

@@ -1,9 +1,10 @@
 import { makeStencil, type Stencil, type StencilRequest } from '../../stencil/index.ts';
 import { quietTask, type Task } from '../../task.ts';
-import { baselineFor, type BaselineAsk } from './baseline.ts';
+import { baselineFor, flatPlan, type BaselineAsk, type FlatAsk, type FlatPlan } from './baseline.ts';
 import { tradeOff, type TradeOffAsk, type TradeOffPoint } from '../prepare/budget.ts';
 import type { Targets } from './fit-score.ts';
 import { quickly, type SearchSetup } from './moves.ts';
+import { judgedAndRefitted, type Chosen, type JudgeAsk } from './judge.ts';
 import type { LayerRecipe } from './recipe.ts';
 import { bestOfPool, inkPool, type Found } from './search.ts';
 import type { Baseline } from '../types.ts';
@@ -37,12 +38,21 @@ export interface TradeOffErrand extends TradeOffAsk {
   readonly kind: 'trade-off';
 }
 
+export interface FlatErrand extends FlatAsk {
+  readonly kind: 'flat';
+}
+
 export interface BaselineErrand extends BaselineAsk {
   readonly kind: 'baseline';
 }
 
+/** One plan's inks judged with real masks, and refitted to them. */
+export interface JudgeErrand extends JudgeAsk {
+  readonly kind: 'judge';
+}
+
 /** A piece of a separation that stands by itself: plain data in, plain data out, so that another thread can do it. */
-export type Errand = SearchErrand | StencilErrand | TradeOffErrand | BaselineErrand;
+export type Errand = SearchErrand | JudgeErrand | StencilErrand | TradeOffErrand | FlatErrand | BaselineErrand;
 
 export interface SearchDone {
   readonly pool: readonly (readonly LayerRecipe[])[];
@@ -52,8 +62,10 @@ export interface SearchDone {
 export interface Answers {
   readonly pool: SearchDone;
   readonly plan: SearchDone;
+  readonly judge: Chosen;
   readonly stencil: Stencil;
   readonly 'trade-off': readonly TradeOffPoint[];
+  readonly flat: FlatPlan;
   readonly baseline: Baseline;
 }
 
@@ -74,10 +86,14 @@ export async function doErrand<E extends Errand>(errand: E, task: Task = quietTa
 
 function done(errand: Errand, task: Task): ErrandDone | Promise<ErrandDone> {
   switch (errand.kind) {
+    case 'judge':
+      return judgedAndRefitted(errand, task);
     case 'stencil':
       return makeStencil(errand.request);
     case 'trade-off':
       return tradeOff(errand);
+    case 'flat':
+      return flatPlan(errand);
     case 'baseline':
       return baselineFor(errand, task);
     default:
@@ -106,4 +122,20 @@ export function askedFor<E extends Errand>(errands: readonly E[], task: Task, ha
 /** One errand: begun at once where there are hands, else when its answer is asked for. */
 export function askedOf<E extends Errand>(errand: E, task: Task, hands?: Hands): () => Promise<ErrandDone<E>> {
   return askedFor([errand], task, hands)[0];
+}
+
+/** Another errand after each of these, as its answer says: asked for as soon as that is there where there are hands, else when its turn comes. */
+export function askedAfter<D, E extends Errand>(
+  first: readonly (() => Promise<D>)[],
+  next: (answer: D) => E,
+  task: Task,
+  hands?: Hands,
+): (() => Promise<ErrandDone<E>>)[] {
+  return first.map((one) => {
+    const both = async (): Promise<ErrandDone<E>> => askedOf(next(await one()), task, hands)();
+    if (!hands) return both;
+    const begun = both();
+    begun.catch(() => undefined);
+    return () => begun;
+  });
 }

@@ -1,3 +1,4 @@
+import { useEffect } from 'preact/hooks';
 import { cropOf, heightOfCrop, tidyCrop } from '../../../core/separate/index.ts';
 import { saySize, sayNumber } from '../../ui/fields/units.ts';
 import { CountField } from '../../ui/fields/CountField.tsx';
@@ -13,7 +14,8 @@ import type { PicturePartProps } from './part.ts';
 import { ChoosePicture } from './ChoosePicture.tsx';
 import { RasterCanvas } from './result/RasterCanvas.tsx';
 import { RunBar } from './result/RunBar.tsx';
-import { onPicture } from './state.ts';
+import { drawVeil, onPicture, veil } from './state.ts';
+import type { ReadPicture } from './worker/protocol.ts';
 
 /** The picture with the part that prints, and what matters on it. */
 export function PicturePart({ bench, job, picture, read }: PicturePartProps) {
@@ -30,11 +32,7 @@ export function PicturePart({ bench, job, picture, read }: PicturePartProps) {
     <div class="picture-two">
       <div class="picture-stage" style={{ '--ratio': String(read.width / read.height) }}>
         <RasterCanvas raster={read.shown} label={w.photo(picture.name)} />
-        {mode === 'mark' && picture.veil > 0 && (
-          <div class="picture-veil" style={{ opacity: picture.veil }}>
-            <RasterCanvas raster={read.veil} label={w.veilShown} />
-          </div>
-        )}
+        {mode === 'mark' && picture.veil > 0 && <Veil read={read} share={picture.veil} />}
         <MarkDrawing bench={bench} picture={picture} read={read} active={mode === 'mark'} />
         <CropFrame bench={bench} crop={crop} active={mode === 'crop'} />
       </div>
@@ -129,5 +127,18 @@ export function PicturePart({ bench, job, picture, read }: PicturePartProps) {
         )}
       </div>
     </div>
+  );
+}
+
+/** What matters less by itself, darkened: there a moment after it is asked for. */
+function Veil({ read, share }: { readonly read: ReadPicture; readonly share: number }) {
+  useEffect(() => void drawVeil(read), [read]);
+  const raster = veil.value?.of === read ? veil.value.raster : null;
+  return (
+    raster && (
+      <div class="picture-veil" style={{ opacity: share }}>
+        <RasterCanvas raster={raster} label={words().picture.veilShown} />
+      </div>
+    )
   );
 }

@@ -8,7 +8,7 @@ import { sayDelta } from '../../ui/fields/format.ts';
 import { faultsOf } from '../../engine/faults.ts';
 import { words } from '../../store/words.ts';
 import { createPictureClient, type PictureClient } from './worker/client.ts';
-import type { ReadPicture, ShownDraft, ShownSeparation, ShownWay } from './worker/protocol.ts';
+import type { Raster, ReadPicture, ShownDraft, ShownSeparation, ShownWay } from './worker/protocol.ts';
 
 /** The picture in the worker's hands, by the very bytes of its attachment. */
 export interface InHand {
@@ -16,6 +16,8 @@ export interface InHand {
   readonly read: ReadPicture;
 }
 export const inHand = signal<InHand | null>(null);
+/** What lies over a picture where it matters less by itself, and whose it is. */
+export const veil = signal<{ readonly of: ReadPicture; readonly raster: Raster | null } | null>(null);
 export const reading = signal(false);
 /** A picture of the job that can't be read; not tried again. */
 export const unreadable = signal<Uint8Array | null>(null);
@@ -103,6 +105,16 @@ export async function readInto(bytes: Uint8Array, name: string): Promise<ReadPic
   } finally {
     reading.value = false;
   }
+}
+
+/** Has the veil drawn of the picture in hand, unless it is there or under way. Without it the picture is shown as it is. */
+export async function drawVeil(read: ReadPicture): Promise<void> {
+  if (veil.peek()?.of === read) return;
+  veil.value = { of: read, raster: null };
+  const raster = await pictureClient()
+    .ask('veil', null)
+    .answer.catch(() => null);
+  if (veil.peek()?.of === read) veil.value = raster && { of: read, raster };
 }
 
 /** The paper in sight; before there is a Plan the first one, which the Plan will show. */

@@ -8,6 +8,7 @@ import type { Field } from '../../kernels/relax.ts';
 import type { StencilErrand } from '../../search/errand.ts';
 import { bridgeWidthMm, heldStencils, type Holding } from './held.ts';
 import { bridgeLengthMm, islandsToDrop, longBridgeMm } from './islands.ts';
+import { makeCuttable, type Off } from '../cuttable.ts';
 import { outlinesOf } from '../outline.ts';
 import { widenLines } from '../widen.ts';
 
@@ -109,12 +110,38 @@ test('a slit of paper between two darks is watched, and a dark line where two in
   // Left one ink, right another, and far right the paper.
   const codes = Uint8Array.from({ length: width * height }, (_, i) => (i % width < 60 ? 1 : i % width < 120 ? 2 : 0)),
     lightness = Float32Array.of(95, 40, 45, 20),
-    { least, most, price } = bareWatch(codes, width, height, lightness, 2, 0.8);
+    prices = { slitPrice: 2, linePrice: 0.8 },
+    { least, most, ...kept } = bareWatch(codes, width, height, lightness, 2, prices);
   const seam = 50 * width + 60,
     edge = 50 * width + 120;
   expect(lightness[0] - most[seam]).toBeGreaterThan(40);
   expect(lightness[3]).toBeLessThan(least[seam]);
   expect(lightness[1]).toBeLessThan(most[seam]);
   expect(lightness[0]).toBeLessThan(most[edge]);
-  expect(price).toBe(0.8);
+  expect(kept).toEqual({ lightness, ...prices });
+});
+
+test('two inks that meet overlap where layers sit off, though the overlap is darker than either: paper between them would be seen first', () => {
+  // Left the one ink, right the other; together a little darker, and the paper far lighter.
+  const left = Uint16Array.from({ length: width * height }, (_, i) => (i % width < 80 ? 0 : 1)),
+    field: Field = {
+      width,
+      height,
+      binOf: left,
+      table: Float32Array.from([30, 0, 9, 12, 30, 9, 0, 12]),
+      codeCount: 4,
+      layers: 2,
+      candidates: Uint8Array.from([1, 2, 3, 0, 2, 1, 3, 0]),
+      perBin: 4,
+      price: new Float32Array(8).fill(1),
+      frozen: 0,
+    };
+  const overlap = (off?: Off): number => {
+    const codes = Uint8Array.from(left, (bin) => bin + 1);
+    makeCuttable(field, codes, { openingPx: 2, paperPx: 2, leastInkPx: 16, leastIslandPx: 16 }, false, 1, off);
+    expect(codes.includes(0)).toBe(false);
+    return codes.subarray(60 * width, 61 * width).filter((code) => code === 3).length;
+  };
+  expect(overlap()).toBe(0);
+  expect(overlap({ sigmaPx: 2, lightness: Float32Array.of(95, 53, 48, 35) })).toBeGreaterThanOrEqual(2);
 });

@@ -1,5 +1,4 @@
-import { whitePoints } from '../../../../core/colour/index.ts';
-import { pictureRgb, printing, runNames, scaledLab, veilOf, type Picture, type Separation } from '../../../../core/separate/index.ts';
+import { pictureRgb, printing, runNames, scaledSrgb, veilOf, type Picture, type Separation } from '../../../../core/separate/index.ts';
 import type { Raster, ReadPicture, ShownRun, ShownSeparation } from './protocol.ts';
 
 /** Longest side of the picture as shown before anything is made of it. */
@@ -7,13 +6,10 @@ const longestShown = 1100;
 
 const wordOf = (r: number, g: number, b: number): number => (0xff000000 | (b << 16) | (g << 8) | r) >>> 0;
 
-function labRaster(lab: Float32Array, width: number, height: number): Raster {
-  const rgb = pictureRgb(lab);
-  return {
-    width,
-    height,
-    words: Uint32Array.from({ length: width * height }, (_, i) => wordOf(rgb[i * 3], rgb[i * 3 + 1], rgb[i * 3 + 2])),
-  };
+function rgbRaster(rgb: Uint8Array, width: number, height: number): Raster {
+  const words = new Uint32Array(width * height);
+  for (let i = 0, k = 0; i < words.length; i++, k += 3) words[i] = wordOf(rgb[k], rgb[k + 1], rgb[k + 2]);
+  return { width, height, words };
 }
 
 export function codesRaster(codes: Uint8Array, rgb: Uint8Array, width: number, height: number): Raster {
@@ -27,20 +23,18 @@ export function showPicture(picture: Picture): ReadPicture {
   const k = Math.min(1, longestShown / Math.max(picture.width, picture.height));
   const width = Math.max(1, Math.round(picture.width * k)),
     height = Math.max(1, Math.round(picture.height * k));
-  const lab = scaledLab(picture, { x: 0, y: 0, width: 1, height: 1 }, width, height, whitePoints.D50);
   return {
     width: picture.width,
     height: picture.height,
     format: picture.format,
     profile: picture.profile ?? null,
-    veil: veilRaster(picture),
-    shown: labRaster(lab, width, height),
+    shown: rgbRaster(scaledSrgb(picture, { x: 0, y: 0, width: 1, height: 1 }, width, height), width, height),
     problems: picture.problems,
   };
 }
 
-/** A veil over what matters less by itself: the darker, the less. */
-function veilRaster(picture: Picture): Raster {
+/** A veil over what matters less by itself: the darker, the less. Looks for faces, which takes its time. */
+export function showVeil(picture: Picture): Raster {
   const { width, height, weight } = veilOf(picture);
   return {
     width,
@@ -77,7 +71,7 @@ export function showSeparation(s: Separation, nameOf: (inkId: string) => string)
     lost: s.lost,
     stoppedEarly: s.stoppedEarly,
     problems: s.problems,
-    picture: labRaster(s.target, width, height),
+    picture: rgbRaster(pictureRgb(s.target), width, height),
     print: codesRaster(s.codes, s.rgb, width, height),
     flat: codesRaster(baseline.codes, baseline.rgb, baseline.width, baseline.height),
     flatFigures: { inRegister: baseline.inRegister, atSigma: baseline.atSigma, metres: baseline.metres, structure: baseline.structure },

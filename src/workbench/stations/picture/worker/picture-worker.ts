@@ -16,7 +16,7 @@ import { faultsOf } from '../../../engine/faults.ts';
 import { picturesReady } from '../../../engine/pictures.ts';
 import { breathe } from '../../../engine/breathe.ts';
 import { hireHands } from './hands.ts';
-import { codesRaster, showPicture, showSeparation } from './look.ts';
+import { codesRaster, showPicture, showSeparation, showVeil } from './look.ts';
 import type { FromPictureWorker, PictureQuestion, PictureQuestions, SeparateAsk, ShownSeparation, ToPictureWorker } from './protocol.ts';
 
 /** A worker of its own for pictures, so that a long search never keeps the planner waiting. One question after the other. */
@@ -58,6 +58,10 @@ const answers: Answers = {
     made = begun = null;
     return showPicture(picture);
   },
+  veil() {
+    if (!picture) noPicture();
+    return Promise.resolve(showVeil(picture));
+  },
   async prepare(ask, id) {
     if (id === newest && begun?.key !== keyOf(ask)) begun = await begin(ask, id);
     return null;
@@ -72,9 +76,13 @@ const answers: Answers = {
 
 const keyOf = (ask: SeparateAsk): string => JSON.stringify(ask);
 
+function noPicture(): never {
+  fail('no-picture', 'picture', say('page.noPicture'), say('page.choosePicture'));
+}
+
 function requestOf({ job, paperId, over }: SeparateAsk): SeparateRequest {
   const ask = job.picture;
-  if (!picture || !ask) fail('no-picture', 'picture', say('page.noPicture'), say('page.choosePicture'));
+  if (!picture || !ask) noPicture();
   return pictureRequest(job, ask, picture, { paperId: paperId ?? undefined, over: over ?? undefined });
 }
 

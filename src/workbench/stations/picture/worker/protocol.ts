@@ -19,8 +19,6 @@ export interface ReadPicture {
   readonly format: string;
   readonly profile: string | null;
   readonly shown: Raster;
-  /** Laid over it where it matters less by itself. */
-  readonly veil: Raster;
   readonly problems: readonly Problem[];
 }
 
@@ -75,6 +73,8 @@ export interface ShownSeparation
 export interface PictureQuestions {
   /** Reads a picture and keeps it. */
   readonly read: { ask: { readonly bytes: Uint8Array; readonly name: string }; answer: ReadPicture };
+  /** What lies over the picture read last where it matters less by itself. Takes its time: asked for once it is to be seen. */
+  readonly veil: { ask: null; answer: Raster };
   /** Makes the first sketch of what may be asked for next; `separate` goes on from it when it is asked for just that. */
   readonly prepare: { ask: SeparateAsk; answer: null };
   /** Separates the picture read last; drafts come on the way. Stopped, the best so far is cut. */
