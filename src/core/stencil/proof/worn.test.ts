@@ -37,3 +37,19 @@ test('it is mended by a little: the stencil holds, and prints nearly all that is
     expect(regionArea(takeAway(shape, made.prints)) + regionArea(takeAway(made.prints, shape))).toBeLessThan(2);
   }
 });
+
+// Paper that reaches into an opening: 1.5 mm wide where it begins, 1.4 mm at its rounded end.
+const stub = (lengthMm: number, angleDeg: number): Region => {
+  const end = Array.from({ length: 37 }, (_, i) => [lengthMm + 0.7 * Math.sin((Math.PI * i) / 36), -0.7 * Math.cos((Math.PI * i) / 36)]);
+  return place({ rings: [Float64Array.from([0, -4, 0, -0.75, ...end.flat(), 0, 0.75, 0, 4, 9, 4, 9, -4])] }, [
+    { xMm: 20, yMm: 20, angleDeg, scale: 1, mirror: false },
+  ]);
+};
+
+test('paper that hardly tapers is a neck where it is under the least width by a tenth, for a pixel more or less breaks it up', () => {
+  for (const angle of angles) expect([angle, faults(stub(1.2, angle))]).toEqual([angle, ['neck']]);
+});
+
+test('the same in a third of the length is the end of something broad', () => {
+  for (const angle of angles.slice(0, 4)) expect([angle, faults(stub(0.4, angle))]).toEqual([angle, []]);
+});

@@ -76,7 +76,7 @@ function apartAt(rest: Rest, rings: readonly BoxedRing[], cores: readonly BoxedR
     );
     const apart = left.filter((piece) => !meetsAny(piece, broad));
     if (apart.length > 0) return apart.map((piece) => thin(piece, half));
-    if (!flat || left.length === 0 || half + fallMm > radiusMm) continue;
+    if (!flat || left.length === 0 || half + fallMm > radiusMm + stepMm / 2) continue;
     const reached = offsetRegion(worn(half + fallMm), alongMm);
     const stubs = pieces(takeAway({ rings: left.flatMap((piece) => piece.rings) }, reached)).filter((piece) => meetsAny(piece, here));
     if (stubs.length > 0) return stubs.map((piece) => thin(piece, half));
