@@ -70,6 +70,8 @@ for (const [i, drawing] of drawings.entries()) {
   const line = judged(drawing, i % everyPiece === 0);
   record.add(line);
   for (const failure of failuresOf(line)) console.error(failure);
+  // The canvas library lets go of its pictures only between turns: without one a long run holds them all.
+  await new Promise(setImmediate);
 }
 const lines = drawings.map(({ path }) => record.lines.get(path)).filter((line) => line !== undefined);
 console.log(summary(lines, drawings.length));

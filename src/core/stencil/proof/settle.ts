@@ -100,6 +100,8 @@ class Mending {
   private points = 0;
   private bridged = 0;
   private hairRounds = 0;
+  /** Faults before each of them. */
+  private readonly hairFaults: number[] = [];
   private joinedAt = -2;
   /** Paper too thin at first sight. */
   private slender: readonly Thin[] = [];
@@ -252,6 +254,13 @@ class Mending {
       if (this.meantFine) shut = [];
     }
     if (hairs.length + shut.length === 0) return false;
+    // What is dropped may leave openings that close, and these paper that is dropped again: it goes on as long as that gains something.
+    this.hairFaults.push(faultsOf(seen));
+    const [before, , now] = this.hairFaults.slice(-3);
+    if (now >= before) {
+      this.hairRounds = mostDropRounds;
+      return false;
+    }
     this.hairRounds++;
     this.dropped.push(...hairs);
     this.closed.push(...shut);
