@@ -13,6 +13,7 @@ import { along, areaOf, hairsOf, overlapping, near, needsJoining, joints, wider 
 import { pointsOf } from '../raster/rings.ts';
 import type { Settled } from './settled.ts';
 import {
+  beyondHope,
   mostRounds,
   roundsOfBoth,
   leastRounds,
@@ -141,6 +142,7 @@ class Mending {
     const mended = this.inRounds(
       (since, faults) =>
         !(this.rounds > leastRounds && faults > this.mostFaults) &&
+        faults <= beyondHope * this.mostFaults &&
         this.rounds < mostRounds &&
         this.rounds - since < patience &&
         this.effort() < mendingEffort,
@@ -155,19 +157,19 @@ class Mending {
     this.yielding = true;
     const from = this.rounds;
     const most = this.effort() + (this.mostFaults === Infinity ? 2 : 1) * yieldingEffort;
-    const yielded = this.inRounds(() => this.rounds - from < yieldingRounds && this.effort() < most);
+    const yielded = this.inRounds(() => this.rounds - from < yieldingRounds && this.effort() < most, mended);
     if (faultsOf(yielded) === 0) return this.settled(yielded);
     this.paper = before.paper;
     [this.strips, this.thickened, this.widened, this.dropped, this.closed].forEach((list, i) => list.splice(before.kept[i]));
     return this.settled(mended);
   }
 
-  /** Rounds until nothing is wrong, nothing more can be done, or it no longer `goesOn`: the last look. */
-  private inRounds(goesOn: (fewestAt: number, faults: number) => boolean): Judged {
+  /** Rounds until nothing is wrong, nothing more can be done, or it no longer `goesOn`: the last look. `last`: the one before, if any. */
+  private inRounds(goesOn: (fewestAt: number, faults: number) => boolean, last?: Judged): Judged {
     let fewest = Infinity,
       fewestAt = this.rounds;
-    for (;;) {
-      let seen = this.look(),
+    for (let known = last; ; known = undefined) {
+      let seen = known ?? this.look(),
         faults = faultsOf(seen);
       // Tiles may differ by some microns: what they pass, or where they alone come apart, is looked at as a whole, and from then on all is.
       if (nothingThin(seen) && this.looks.asWhole()) {

@@ -18,7 +18,7 @@ const mostSingly = 3;
 const mostEffort = 100_000,
   lastEffort = 260_000,
   leastEffort = 15_000,
-  surestEffort = 80_000;
+  surestEffort = 100_000;
 /** So far about each fault, where nearer to it would take too much work, and about so many. */
 const aroundMm = 8,
   mostAround = 150;
