@@ -78,7 +78,6 @@ class Mending {
   private readonly widened: PointMm[] = [];
   private readonly dropped: Region[] = [];
   private readonly closed: Region[] = [];
-
   private readonly inkMm2: number;
   /** Of a piece's ink most is ground: its drawing is the smaller. */
   private readonly drawnMm2: number;
