@@ -68,8 +68,15 @@ export function asked80(text: string, name: string, side: 'window' | 'piece'): O
   return { shape, side, aperture, sheet, material, islands: 'bridge' };
 }
 
+export interface Judging {
+  readonly look?: LookAtWritten;
+  readonly waysOut?: WaysOut;
+  /** False: as window only. */
+  readonly pieceToo?: boolean;
+}
+
 /** A drawing, 80 mm large, as window and as piece: certificates of what is written, held against a flood fill. */
-export function judgeDrawing(text: string, name: string, look?: LookAtWritten, waysOut?: WaysOut): DrawingJudged {
+export function judgeDrawing(text: string, name: string, { look, waysOut, pieceToo = true }: Judging = {}): DrawingJudged {
   const start = spentMs();
   const sides: SideJudged[] = [];
   let refused: string | undefined, lie: string | undefined;
@@ -77,7 +84,7 @@ export function judgeDrawing(text: string, name: string, look?: LookAtWritten, w
   try {
     const window = asked80(text, name, 'window');
     readMs = spentMs() - start;
-    for (const asked of [window, { ...window, side: 'piece' as const }]) {
+    for (const asked of pieceToo ? [window, { ...window, side: 'piece' as const }] : [window]) {
       const found = judgeSide(asked, look, waysOut);
       sides.push(found.judged);
       refused = found.judged.refused ?? refused;

@@ -6,6 +6,7 @@
 //   --folder F         all drawings in F and below it, such as that package unpacked
 //   --every N --from M each N-th, from number M on
 //   --seed S --count K K of them, drawn by chance
+//   --pieces N         each N-th as piece too (else all of them); as window each is
 //   --record FILE      one line a drawing; what stands there already is not judged again
 //   --seconds T        ends after T seconds of the processor: a whole run in short ones, with --record
 //   --sheet PNG        the twenty hardest as one picture
@@ -28,6 +29,7 @@ const { values: asked } = parseArgs({
     from: { type: 'string', default: '0' },
     seed: { type: 'string' },
     count: { type: 'string', default: 'Infinity' },
+    pieces: { type: 'string', default: '1' },
     record: { type: 'string' },
     seconds: { type: 'string', default: 'Infinity' },
     sheet: { type: 'string' },
@@ -43,9 +45,9 @@ const look: LookAtWritten = (d, cut, promised) =>
   );
 const waysOut: WaysOut = (request, refused) => offersFor(request, defaultMaterials, refused).length;
 
-function judged({ name, path }: Drawing): Line {
+function judged({ name, path }: Drawing, pieceToo: boolean): Line {
   try {
-    return { name, path, judged: judgeDrawing(readFileSync(path, 'utf8'), name, look, waysOut) };
+    return { name, path, judged: judgeDrawing(readFileSync(path, 'utf8'), name, { look, waysOut, pieceToo }) };
   } catch (error) {
     return { name, path, crash: String(error) };
   }
@@ -60,13 +62,16 @@ const drawings = chosen({
 });
 const record = new Record(asked.record);
 const most = 1000 * Number(asked.seconds);
-for (const drawing of drawings) {
+const everyPiece = Math.max(1, Number(asked.pieces));
+for (const [i, drawing] of drawings.entries()) {
   if (record.lines.has(drawing.path)) continue;
   if (spentMs() > most) break;
   record.add({ ...drawing, begun: true });
-  const line = judged(drawing);
+  const line = judged(drawing, i % everyPiece === 0);
   record.add(line);
   for (const failure of failuresOf(line)) console.error(failure);
+  // The canvas library lets go of its pictures only between turns: without one a long run holds them all.
+  await new Promise(setImmediate);
 }
 const lines = drawings.map(({ path }) => record.lines.get(path)).filter((line) => line !== undefined);
 console.log(summary(lines, drawings.length));

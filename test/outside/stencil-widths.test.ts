@@ -74,6 +74,17 @@ describe('the check itself sees', () => {
     ['discs that nearly touch', 'paper'],
   ])('%s: in the %s', (name, what) => expect(look(worst[name]).map((n) => n.what)).toContain(what));
   test('and nothing wrong with a plain block', () => expect(look(block)).toEqual([]));
+  // Part of a picture (openclipart 0.18, samba, public domain): a point of paper finer than a pixel comes apart in pixels, and what
+  // lies left and right of it seems to be one.
+  test('nor with openings that taper on both sides of a point of paper', () => {
+    const right = [74.43, 44.8, 74.46, 45.39, 74.55, 46.14, 74.69, 46.89, 74.88, 47.63, 75.12, 48.36, 75.65, 49.59, 75.65, 56.8];
+    const point = [72.72, 56.8, 72.47, 56.37, 72.22, 55.42, 71.94, 54.6, 71.61, 53.8, 71.23, 53, 69.55, 49.91, 69.74, 50.42, 70.45, 51.88];
+    const left = [
+      71.49, 53.84, 71.71, 54.71, 70.64, 52.6, 70.23, 51.92, 69.98, 51.56, 69.58, 51.09, 69.3, 50.91, 69.13, 50.87, 68.98, 50.87,
+    ];
+    const below = [68.73, 50.98, 67.94, 51.67, 66.77, 52.57, 66.15, 52.97, 65.18, 53.52, 64.16, 53.94, 63.65, 54.09, 63.65, 44.8];
+    expect(look(ring(...right, ...point, ...left, ...below))).toEqual([]);
+  });
 });
 
 describe('what is certified is as wide as promised', () => {

@@ -29,6 +29,9 @@ const leastMm2 = 0.1;
 /** Allowed under the promise, and for the raster: a width of whole pixels is known to one of them. */
 export const allowedMm = 0.1;
 
+/** Side of the largest picture that there is room for, with all that is made of it. */
+const roomPx = 11_000;
+
 let cv: Cv;
 export async function prepareVision(): Promise<void> {
   const loaded = createRequire(import.meta.url)('@techstark/opencv-js') as Cv | Promise<Cv>;
@@ -37,19 +40,49 @@ export async function prepareVision(): Promise<void> {
     await new Promise<void>((resolve) => {
       cv.onRuntimeInitialized = resolve;
     });
+  // All its memory at once: where it grows in the middle of a look, what was looked at is gone without a word.
+  new cv.Mat(roomPx, roomPx, cv.CV_32FC1).delete();
 }
 
+/**
+ * So much finer a place has to be seen again, and so near, with so much around it: paper finer than a pixel is gone here and there,
+ * and joins what lies beside it.
+ */
+const again = 2,
+  againMm = 3,
+  aroundMm = 12;
+
 /** Every place of paper or opening that is narrower than promised − 0.1 mm, of the knife paths `d` cut into a sheet. */
-export function narrowPlaces(d: string, cut: Box, promised: { readonly paperMm: number; readonly openingMm: number }): NarrowPlace[] {
+export function narrowPlaces(d: string, cut: Box, promised: Promised): NarrowPlace[] {
   if (!d.trim()) return [];
-  const edge = 4;
-  const width = Math.ceil((cut.maxX - cut.minX + 2 * edge) / step),
-    height = Math.ceil((cut.maxY - cut.minY + 2 * edge) / step);
+  return placesAt(1, d, cut, promised).filter(({ what, atMm: [x, y] }) => {
+    const around = {
+      minX: Math.max(cut.minX, x - aroundMm),
+      minY: Math.max(cut.minY, y - aroundMm),
+      maxX: Math.min(cut.maxX, x + aroundMm),
+      maxY: Math.min(cut.maxY, y + aroundMm),
+    };
+    const finer = placesAt(again, d, around, promised);
+    return finer.some((n) => n.what === what && Math.hypot(n.atMm[0] - x, n.atMm[1] - y) <= againMm);
+  });
+}
+
+interface Promised {
+  readonly paperMm: number;
+  readonly openingMm: number;
+}
+
+/** The same at a pixel so many times finer. */
+function placesAt(times: number, d: string, cut: Box, promised: Promised): NarrowPlace[] {
+  const edge = 4,
+    pixelMm = step / times;
+  const width = Math.ceil((cut.maxX - cut.minX + 2 * edge) / pixelMm),
+    height = Math.ceil((cut.maxY - cut.minY + 2 * edge) / pixelMm);
   const canvas = createCanvas(width, height);
   const pen = canvas.getContext('2d');
   pen.fillStyle = '#fff';
   pen.fillRect(0, 0, width, height);
-  pen.scale(1 / step, 1 / step);
+  pen.scale(1 / pixelMm, 1 / pixelMm);
   pen.translate(edge - cut.minX, edge - cut.minY);
   pen.fillStyle = '#000';
   pen.fill(new Path2D(d), 'evenodd');
@@ -62,9 +95,13 @@ export function narrowPlaces(d: string, cut: Box, promised: { readonly paperMm: 
   cv.bitwise_not(paper, openings);
   const place = (p: NarrowPlace): NarrowPlace => ({
     ...p,
-    atMm: [cut.minX - edge + (p.atMm[0] + 0.5) * step, cut.minY - edge + (p.atMm[1] + 0.5) * step],
+    widthMm: p.widthMm / times,
+    atMm: [cut.minX - edge + (p.atMm[0] + 0.5) * pixelMm, cut.minY - edge + (p.atMm[1] + 0.5) * pixelMm],
   });
-  const found = [...narrow(paper, 'paper', promised.paperMm - allowedMm), ...narrow(openings, 'opening', promised.openingMm - allowedMm)];
+  const found = [
+    ...narrow(paper, 'paper', times * (promised.paperMm - allowedMm)),
+    ...narrow(openings, 'opening', times * (promised.openingMm - allowedMm)),
+  ];
   paper.delete();
   openings.delete();
   return found.map(place);

@@ -1,6 +1,6 @@
 import { offsetRegion, regionArea, regionBox, takeAway, unite, type Region } from '../form/index.ts';
 import type { Limits } from './proof/certificate.ts';
-import { spareMm } from './proof/settle.ts';
+import { spareMm } from './proof/settling.ts';
 import { pieces } from './raster/rings.ts';
 import type { Spot } from './types.ts';
 

@@ -2,7 +2,7 @@ import { boxRegion, offsetRegion, regionArea, regionBox, regionPerimeter, takeAw
 import { problem, type Problem } from '../problem.ts';
 import { area, say, share, type Saying } from '../../words/say.ts';
 import type { Limits } from './proof/certificate.ts';
-import { spareMm } from './proof/settle.ts';
+import { spareMm } from './proof/settling.ts';
 import { hairMm } from './proof/windows.ts';
 import { pieces } from './raster/rings.ts';
 

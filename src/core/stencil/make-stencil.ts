@@ -17,7 +17,8 @@ import { report } from './proof/report.ts';
 import { covers, isSheetRing } from './raster/rings.ts';
 import { follows, keepTrace, tracesOf } from './proof/retrace.ts';
 import { beside } from './proof/mend-shapes.ts';
-import { settle, spareMm, stripsFor } from './proof/settle.ts';
+import { settle, stripsFor } from './proof/settle.ts';
+import { spareMm } from './proof/settling.ts';
 import type { Settled } from './proof/settled.ts';
 import type { InTheWay, Island, LoosePiece, Spot, Stencil, StencilRequest } from './types.ts';
 

@@ -6,7 +6,8 @@ import { pixelMm } from '../raster/working-grid.ts';
 import { halved, linePixels } from '../raster/halved.ts';
 import { smoothed } from '../raster/lines.ts';
 import type { CostRaster, NoBridge, PointMm } from '../types.ts';
-import { joinAll, mostStep, oneMore } from './ways.ts';
+import { addVisibleCost, openStep, paperStep } from './seen-cost.ts';
+import { joinAll, oneMore } from './ways.ts';
 import type { Ground, Way } from './ways.ts';
 import type { Widths } from '../proof/widths.ts';
 
@@ -22,10 +23,6 @@ export interface Strip {
   readonly crosses: boolean;
 }
 
-/** Steps cost this much of ΔE for their length alone, so that bridges stay short where nothing shows. */
-const lengthDeltaE = 0.25;
-const openStep = 4,
-  paperStep = 1;
 /** Islands whose box has a longer diagonal than this hang on two bridges, than three times this on three. */
 const longIslandMm = 50;
 /** What one bridge of 1.5 mm bears: area times reach, mm³ (common practice: a palm-sized piece on a bridge of a few millimetres hangs down). */
@@ -105,50 +102,6 @@ function mark(labels: Int32Array, part: Region, grid: Grid, label: number): void
   labels[p] = label;
 }
 
-function addVisibleCost(step: Uint16Array, mask: Uint8Array, grid: Grid, cost: CostRaster, widthMm: number): void {
-  const seen = blurred(sampleCost(cost, grid), grid.width, grid.height, Math.max(1, Math.round(widthMm / 2 / grid.mmPerPx)));
-  for (let p = 0; p < step.length; p++) {
-    if (mask[p]) continue;
-    step[p] = Math.min(mostStep, Math.max(1, Math.round((openStep * (lengthDeltaE + seen[p])) / lengthDeltaE)));
-  }
-}
-
-/** ΔE on the working raster, from the nearest pixel of the cost raster; 0 beyond it. */
-export function sampleCost(cost: CostRaster, grid: Grid): Float32Array {
-  const out = new Float32Array(grid.width * grid.height);
-  const { grid: from, deltaE } = cost;
-  for (let y = 0; y < grid.height; y++) {
-    const sy = Math.floor((grid.originYMm + (y + 0.5) * grid.mmPerPx - from.originYMm) / from.mmPerPx);
-    if (sy < 0 || sy >= from.height) continue;
-    for (let x = 0; x < grid.width; x++) {
-      const sx = Math.floor((grid.originXMm + (x + 0.5) * grid.mmPerPx - from.originXMm) / from.mmPerPx);
-      if (sx >= 0 && sx < from.width) out[y * grid.width + x] = deltaE[sy * from.width + sx];
-    }
-  }
-  return out;
-}
-
-/** Mean over a square of 2 r + 1 pixels, by running sums. */
-function blurred(values: Float32Array, width: number, height: number, r: number): Float32Array {
-  const across = new Float32Array(values.length);
-  const out = new Float32Array(values.length);
-  const pass = (from: Float32Array, to: Float32Array, lines: number, length: number, lineStep: number, step: number): void => {
-    for (let l = 0; l < lines; l++) {
-      const base = l * lineStep;
-      let sum = 0;
-      for (let i = 0; i < Math.min(r, length); i++) sum += from[base + i * step];
-      for (let i = 0; i < length; i++) {
-        if (i + r < length) sum += from[base + (i + r) * step];
-        if (i - r - 1 >= 0) sum -= from[base + (i - r - 1) * step];
-        to[base + i * step] = sum / (2 * r + 1);
-      }
-    }
-  };
-  pass(values, across, height, width, width, 1);
-  pass(across, out, width, height, 1, width);
-  return out;
-}
-
 function forbid(step: Uint16Array, mask: Uint8Array, grid: Grid, spot: NoBridge, widthMm: number): void {
   // A bridge's edge must stay out of the spot, not only its middle.
   const r = (spot.radiusMm + widthMm / 2) / grid.mmPerPx;
@@ -206,7 +159,7 @@ export function findStrips(ground: BridgeGround, widthMm: number, uniform: boole
       const standing = feet.get(part) ?? [];
       const clear = (p: number, pixels: number): boolean => standing.every((f) => pixelDistance(fullPixel(p), f, ground.width) >= pixels);
       // Nor may it start far off and run along the rim to where one stands.
-      const step = searched.step.map((s, p) => (clear(p, apart / 2) ? s : 0));
+      const step = awayFrom(standing, apart / 2, searched, ground);
       const more = oneMore({ ...searched, step }, ground.partOf, part, (p) => clear(p, apart));
       if (!more) break;
       const way = rough?.fullWay(more) ?? more;
@@ -215,6 +168,22 @@ export function findStrips(ground: BridgeGround, widthMm: number, uniform: boole
     }
   }
   return balanced(uniform ? all.map((way) => shortened(way, ground)) : all, ground).map((way) => stripOf(way, ground, widthMm, uniform));
+}
+
+/** Steps of a ground, full or halved; none nearer than so many full pixels to where bridges stand. */
+function awayFrom(standing: readonly number[], pixels: number, searched: Ground, { width }: Ground): Uint16Array {
+  const step = searched.step.slice();
+  const times = searched.width < width ? 2 : 1;
+  for (const foot of standing) {
+    const fx = foot % width,
+      fy = Math.floor(foot / width);
+    const from = (at: number): number => Math.max(0, Math.floor((at - pixels) / times));
+    const yEnd = Math.min(searched.height - 1, Math.ceil((fy + pixels) / times)),
+      xEnd = Math.min(searched.width - 1, Math.ceil((fx + pixels) / times));
+    for (let y = from(fy); y <= yEnd; y++)
+      for (let x = from(fx); x <= xEnd; x++) if (Math.hypot(times * x - fx, times * y - fy) < pixels) step[y * searched.width + x] = 0;
+  }
+  return step;
 }
 
 /** Pixels of each part's broad places. */

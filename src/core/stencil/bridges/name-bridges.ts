@@ -1,6 +1,6 @@
 import { common, parts, regionArea, regionBox, strip, unite } from '../../form/index.ts';
 import type { Region } from '../../form/index.ts';
-import { sampleCost } from './bridges.ts';
+import { sampleCost } from './seen-cost.ts';
 import type { Strip } from './bridges.ts';
 import { paperMask } from '../proof/certificate.ts';
 import { workingGrid } from '../raster/working-grid.ts';

@@ -143,6 +143,10 @@ export function faultsOf({ paper, openingWidths }: Judged): number {
   return paper.parts.length - 1 + paper.thin.length + unjoined(paper).length + openings.thin.length + unjoined(openings).length;
 }
 
+/** One piece without a thin place: what does not hold then is broad places that nothing broad joins. */
+export const nothingThin = ({ paper, openingWidths }: Judged): boolean =>
+  paper.parts.length === 1 && paper.thin.length === 0 && openingWidths().thin.length === 0;
+
 /** A point of each further broad place of a part, where its thin places do not account for it. */
 export function unjoined({ parts: found, cores, partOfCore, thin }: Widths): PointMm[] {
   const out: PointMm[] = [];

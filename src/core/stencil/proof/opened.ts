@@ -1,4 +1,4 @@
-import { boxCutter, offsetRegion, simplify, takeAway, unite } from '../../form/index.ts';
+import { boxCutter, boxRegion, emptyRegion, offsetRegion, regionArea, simplify, takeAway, unite } from '../../form/index.ts';
 import type { Box, Region } from '../../form/index.ts';
 
 /** A shape shrunk by a radius, and what discs of that radius cannot cover. */
@@ -38,32 +38,47 @@ export function openedInTiles(shape: Region, box: Box, radiusMm: number, known: 
   const cut = boxCutter(shape),
     by = 2 * radiusMm + beyondMm;
   const found: { readonly tile: Box; readonly opened: Opened }[] = [];
+  const plain: Region[] = [];
   for (let j = Math.floor(box.minY / tileMm); j * tileMm < box.maxY; j++)
     for (let i = Math.floor(box.minX / tileMm); i * tileMm < box.maxX; i++) {
       const tile = { minX: i * tileMm, minY: j * tileMm, maxX: (i + 1) * tileMm, maxY: (j + 1) * tileMm };
       const key = `${i} ${j}`;
       const around = { minX: tile.minX - by, minY: tile.minY - by, maxX: tile.maxX + by, maxY: tile.maxY + by };
       let here = known.recallTile(key, around);
-      if (!here) known.keepTile(key, (here = openedTile(cut(around), tile, radiusMm)));
-      found.push({ tile, opened: here });
+      if (!here) known.keepTile(key, (here = openedTile(cut(around), around, tile, radiusMm)));
+      if (here === whole) plain.push(boxRegion(tile));
+      else if (here !== nothing) found.push({ tile, opened: here });
     }
   return {
-    core: joined(found.map(({ tile, opened: o }) => ({ tile, region: o.core }))),
+    core: joined(
+      found.map(({ tile, opened: o }) => ({ tile, region: o.core })),
+      plain,
+    ),
     rest: joined(found.map(({ tile, opened: o }) => ({ tile, region: o.rest }))),
   };
 }
 
-function openedTile(near: Region, tile: Box, radiusMm: number): Opened {
+/** Tiles without an outline in or about them: all shape, or none. */
+const whole: Opened = { core: emptyRegion, rest: emptyRegion },
+  nothing: Opened = { core: emptyRegion, rest: emptyRegion };
+
+function openedTile(near: Region, around: Box, tile: Box, radiusMm: number): Opened {
+  if (near.rings.length === 0) return nothing;
+  if (near.rings.length === 1 && near.rings[0].length === 8 && Math.abs(regionArea(near) - areaOf(around)) < sideMm2) return whole;
   const here = opened(near, radiusMm);
   return { core: boxCutter(here.core)(tile), rest: boxCutter(here.rest)(tile) };
 }
 
-/** Tiles put together: what ends at the side of one goes on in the next. */
-function joined(tiles: readonly { readonly tile: Box; readonly region: Region }[]): Region {
+const areaOf = (b: Box): number => (b.maxX - b.minX) * (b.maxY - b.minY);
+/** Sides in whole microns leave no more of a box. */
+const sideMm2 = 0.1;
+
+/** Tiles put together: what ends at the side of one goes on in the next. `plain`: whole tiles. */
+function joined(tiles: readonly { readonly tile: Box; readonly region: Region }[], plain: readonly Region[] = []): Region {
   const within: Float64Array[] = [],
     cutOff: Float64Array[] = [];
   for (const { tile, region } of tiles) for (const ring of region.rings) (meetsSide(ring, tile) ? cutOff : within).push(ring);
-  return { rings: [...within, ...unite([{ rings: cutOff }]).rings] };
+  return { rings: [...within, ...unite([{ rings: cutOff }, ...plain]).rings] };
 }
 
 function meetsSide(ring: Float64Array, { minX, minY, maxX, maxY }: Box): boolean {

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { offsetRegion, rectangle, regionArea, takeAway, unite, type Region } from '../../form/index.ts';
+import { offsetRegion, place, rectangle, regionArea, takeAway, unite, type Region } from '../../form/index.ts';
+import { adversaries } from '../../../../test/adversaries.ts';
 import { defaultMaterials, makeStencil, type Stencil } from '../index.ts';
 import { nearHoles } from '../bridges/hidden.ts';
 
@@ -57,4 +58,21 @@ test('what is too fine in a few small places goes unasked, and is told with its 
   const made = make(shape);
   expect(made.certificate.holds).toBe(true);
   expect(lost(shape, made) + regionArea(takeAway(made.prints, shape))).toBeLessThan(0.1 * regionArea(shape));
+});
+
+test('where dropping and closing hairlines undo each other they end, and all that is too fine can go', () => {
+  const { region } = adversaries(24, 17).find(({ name }) => name === 'crossings 16')!;
+  const all = { atMm: [50, 50], withinMm: 60 } as const;
+  const made = makeStencil({
+    shape: place(region, [{ xMm: 50, yMm: 50, angleDeg: 0, scale: 1, mirror: false }]),
+    side: 'window',
+    aperture: { minX: 0, minY: 0, maxX: 100, maxY: 100 },
+    sheet: { minX: -20, minY: -20, maxX: 120, maxY: 120 },
+    material,
+    islands: 'bridge',
+    asAsked: true,
+    drops: [all],
+    closings: [all],
+  });
+  expect(made.certificate.holds).toBe(true);
 });

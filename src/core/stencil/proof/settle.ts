@@ -2,7 +2,7 @@ import { offsetRegion, regionArea, regionBox, ringArea, strip, takeAway, unite }
 import type { Box, Grid, Region } from '../../form/index.ts';
 import { bridgeGround, findStrips } from '../bridges/bridges.ts';
 import type { Strip } from '../bridges/bridges.ts';
-import { faultsOf, judge, lookAt, Looks, paperMask, unjoined } from './certificate.ts';
+import { faultsOf, judge, lookAt, Looks, nothingThin, paperMask, unjoined } from './certificate.ts';
 import type { Judged } from './certificate.ts';
 import { clearOf } from '../bridges/hidden.ts';
 import type { Join } from './retrace.ts';
@@ -12,46 +12,35 @@ import type { PointMm, StencilRequest } from '../types.ts';
 import { along, areaOf, hairsOf, overlapping, near, needsJoining, joints, wider } from './mend-shapes.ts';
 import { pointsOf } from '../raster/rings.ts';
 import type { Settled } from './settled.ts';
+import {
+  beyondHope,
+  mostRounds,
+  roundsOfBoth,
+  leastRounds,
+  mendingEffort,
+  pixelsAPoint,
+  idleMm2,
+  idleBridgesMm2,
+  patience,
+  hopelessFaults,
+  mostYielding,
+  mostHairRounds,
+  mostDropRounds,
+  yieldingRounds,
+  yieldingEffort,
+  lateMm,
+  changeMm,
+  seamMm,
+  mostWidenings,
+  spareMm,
+  leastLossMm2,
+  lossShare,
+  mostLossShare,
+  yieldingLossShare,
+  fineShare,
+} from './settling.ts';
 import { speckMm2 } from './widths.ts';
 import type { Thin } from './windows.ts';
-
-/**
- * At most so many rounds, the first of which widen openings too; and so much work in all of them, so that none takes more than a few
- * seconds. Most that were given up after half as much came to their end within it.
- */
-const mostRounds = 20,
-  roundsOfBoth = 7,
-  leastRounds = 3,
-  mendingEffort = 100_000;
-/** Pixels of windows, and of the raster for bridges, that take as long as one point of an outline looked at. */
-const pixelsAPoint = 250;
-/** It ends when the faults have not become fewer for so many rounds. */
-const patience = 4;
-/** So many left after the first rounds are not mended one by one; so many after all of them do not come to an end by closing. */
-const hopelessFaults = 300,
-  mostYielding = 24;
-const mostHairRounds = 2,
-  mostDropRounds = 6;
-/** Then openings close where they can't be cut, however large each is: at most so many rounds, and so much more work. */
-const yieldingRounds = 12,
-  yieldingEffort = 25_000;
-/** So much of their surroundings closes with openings late on. */
-const lateMm = 0.2;
-/** Rounding moves an outline beside a change by some microns. */
-const changeMm = 0.1;
-/** What lies beside one another by less than this too little is not in each other's way. */
-const seamMm = 0.02;
-/** So many times an opening is widened in one place; where paper has grown into it again, or late, it closes. */
-const mostWidenings = 2;
-/** What is added is broader than the least width by this much: room for the fitted curve and for rounding. */
-export const spareMm = 0.06;
-/** An opening that can't be cut closes unasked up to this area, or this share of the drawing; all together up to the last. */
-const leastLossMm2 = 6,
-  lossShare = 0.01,
-  mostLossShare = 0.1,
-  yieldingLossShare = 0.2;
-/** Where hairlines make up more of what prints than this, the drawing is made of fine lines. */
-const fineShare = 0.25;
 
 /**
  * Bridges and mends in rounds until the outline passes, or until further rounds leave no fewer faults.
@@ -89,7 +78,6 @@ class Mending {
   private readonly widened: PointMm[] = [];
   private readonly dropped: Region[] = [];
   private readonly closed: Region[] = [];
-
   private readonly inkMm2: number;
   /** Of a piece's ink most is ground: its drawing is the smaller. */
   private readonly drawnMm2: number;
@@ -100,7 +88,11 @@ class Mending {
   private points = 0;
   private bridged = 0;
   private hairRounds = 0;
+  /** Faults before each of them. */
+  private readonly hairFaults: number[] = [];
   private joinedAt = -2;
+  /** What was to join broad paper was there already. */
+  private idle = false;
   /** Paper too thin at first sight. */
   private slender: readonly Thin[] = [];
   private lostMm2 = 0;
@@ -149,6 +141,7 @@ class Mending {
     const mended = this.inRounds(
       (since, faults) =>
         !(this.rounds > leastRounds && faults > this.mostFaults) &&
+        faults <= beyondHope * this.mostFaults &&
         this.rounds < mostRounds &&
         this.rounds - since < patience &&
         this.effort() < mendingEffort,
@@ -163,22 +156,22 @@ class Mending {
     this.yielding = true;
     const from = this.rounds;
     const most = this.effort() + (this.mostFaults === Infinity ? 2 : 1) * yieldingEffort;
-    const yielded = this.inRounds(() => this.rounds - from < yieldingRounds && this.effort() < most);
+    const yielded = this.inRounds(() => this.rounds - from < yieldingRounds && this.effort() < most, mended);
     if (faultsOf(yielded) === 0) return this.settled(yielded);
     this.paper = before.paper;
     [this.strips, this.thickened, this.widened, this.dropped, this.closed].forEach((list, i) => list.splice(before.kept[i]));
     return this.settled(mended);
   }
 
-  /** Rounds until nothing is wrong, nothing more can be done, or it no longer `goesOn`: the last look. */
-  private inRounds(goesOn: (fewestAt: number, faults: number) => boolean): Judged {
+  /** Rounds until nothing is wrong, nothing more can be done, or it no longer `goesOn`: the last look. `last`: the one before, if any. */
+  private inRounds(goesOn: (fewestAt: number, faults: number) => boolean, last?: Judged): Judged {
     let fewest = Infinity,
       fewestAt = this.rounds;
-    for (;;) {
-      let seen = this.look(),
+    for (let known = last; ; known = undefined) {
+      let seen = known ?? this.look(),
         faults = faultsOf(seen);
-      // Tiles may differ by some microns: what they pass is looked at as a whole, and from then on all is.
-      if (faults === 0 && this.looks.asWhole()) {
+      // Tiles may differ by some microns: what they pass, or where they alone come apart, is looked at as a whole, and from then on all is.
+      if (nothingThin(seen) && this.looks.asWhole()) {
         seen = this.look();
         faults = faultsOf(seen);
       }
@@ -236,8 +229,7 @@ class Mending {
   private mended(seen: Judged): boolean {
     if (this.slender.length === 0) this.slender = seen.paper.thin.filter((t) => !t.hair && t.region.rings.length > 0);
     if (this.withoutHairs(seen)) return true;
-    const joins = this.joins(seen);
-    return joins.length > 0 ? this.change(joins, []) : this.bothWays(seen);
+    return this.joinedUp(seen) || this.bothWays(seen);
   }
 
   /** Hairlines of paper dropped, those of ink closed. */
@@ -252,23 +244,39 @@ class Mending {
       if (this.meantFine) shut = [];
     }
     if (hairs.length + shut.length === 0) return false;
+    // What is dropped may leave openings that close, and these paper that is dropped again: it goes on as long as that gains something.
+    this.hairFaults.push(faultsOf(seen));
+    const [before, , now] = this.hairFaults.slice(-3);
+    if (now >= before) {
+      this.hairRounds = mostDropRounds;
+      return false;
+    }
     this.hairRounds++;
     this.dropped.push(...hairs);
     this.closed.push(...shut);
     return this.change(shut.map(overlapping), hairs.map(overlapping));
   }
 
-  /** Bridges, and more paper between broad places of one part. */
-  private joins({ paper: widths }: Judged): Region[] {
-    if (!needsJoining(widths, this.looseCount)) return [];
+  /** Bridges, and more paper between broad places of one part; false where that adds nothing to what is there. */
+  private joinedUp({ paper: widths }: Judged): boolean {
+    this.idle = false;
+    if (!needsJoining(widths, this.looseCount)) return false;
     const here = { paper: this.paper, widths };
     this.bridged += this.grid.width * this.grid.height;
     const added = this.joined[this.joinsSoFar.length] ?? stripsFor(here, this.sheet, this.grid, this.request);
     this.joinsSoFar.push({ ...here, strips: added });
+    if (added.length === 0) return false;
+    const areaMm2 = regionArea(this.paper);
+    this.change(
+      added.map((s) => s.region),
+      [],
+    );
+    this.idle = regionArea(this.paper) - areaMm2 < (added.some((s) => s.crosses) ? idleBridgesMm2 : idleMm2);
+    if (this.idle) return false;
     this.joinedAt = this.rounds - 1;
     this.strips.push(...added.filter((s) => s.crosses));
     this.thickened.push(...added.filter((s) => !s.crosses).map((s) => s.from));
-    return added.map((s) => s.region);
+    return true;
   }
 
   /**
@@ -285,6 +293,8 @@ class Mending {
     const paperLines = thin.map((t) => this.beside(t, narrowLines, apartMm));
     const added = thin.map(({ kind }, i) => along({ kind, line: paperLines[i] }, this.bridgeMm)),
       taken: Region[] = [];
+    // What no bridge joins grows together where it is nearest.
+    if (this.idle) added.push(...joints(seen.paper, unjoined(seen.paper)).map((line) => strip(line, this.bridgeMm, 'round')));
     this.thickened.push(...thin.map((t) => t.atMm));
     const closing = new Set<Region>();
     const clear = clearOf(paperLines, apartMm - seamMm);

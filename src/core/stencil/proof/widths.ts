@@ -2,10 +2,10 @@ import { emptyRegion, offsetRegion, regionArea, regionBox, regionPerimeter } fro
 import type { Box, Region } from '../../form/index.ts';
 import { clearOf, nearHoles } from '../bridges/hidden.ts';
 import { innerPoint } from '../raster/inner-point.ts';
-import { nearLine } from '../raster/lines.ts';
 import { covers, pieces, pointsOf } from '../raster/rings.ts';
 import type { PointMm } from '../types.ts';
 import { opened, openedInTiles } from './opened.ts';
+import { isNear, sidesNear } from './sides.ts';
 import { wornApart } from './worn.ts';
 import { boxedRings, inBox, looked, meets, windows } from './windows.ts';
 import type { BoxedRing, Look, Rest, Seen, Thin } from './windows.ts';
@@ -128,13 +128,9 @@ function finer(rests: readonly Rest[], radiusMm: number): readonly Rest[] {
 /** Does it reach away from what is broad? A sliver along its edge, where a curve is a little too tight, does not. */
 function standsOut({ region: rest, box: own }: Rest, cores: readonly BoxedRing[], r: number): boolean {
   const reach = r + 0.3;
-  const box = { minX: own.minX - reach, minY: own.minY - reach, maxX: own.maxX + reach, maxY: own.maxY + reach };
-  const near = cores.filter((one) => meets(one.box, box)).map(({ ring }) => ring);
+  const near = sidesNear(cores, own, reach);
   return rest.rings.some((ring) => {
-    for (let i = 0; i < ring.length; i += 2) {
-      const at: PointMm = [ring[i], ring[i + 1]];
-      if (near.every((one) => nearLine(one, at) > reach)) return true;
-    }
+    for (let i = 0; i < ring.length; i += 2) if (!isNear(near, ring[i], ring[i + 1], reach)) return true;
     return false;
   });
 }

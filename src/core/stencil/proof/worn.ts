@@ -1,5 +1,6 @@
 import { common, nearBox, offsetRegion, regionArea, regionBox, takeAway } from '../../form/index.ts';
 import type { Box, Region } from '../../form/index.ts';
+import { tapersPlainly } from './tapering.ts';
 import { pieces } from '../raster/rings.ts';
 import type { PointMm } from '../types.ts';
 import { meets } from './windows.ts';
@@ -17,6 +18,9 @@ const behindMm = 0.5;
 /** Paper that becomes slender by less than this over so much of its length is as wide all along: pixels would break it up. */
 const fallMm = 0.03,
   alongMm = 0.5;
+/** Flanks that lean to the middle by so much leave nothing to look for: a point falls by more than that; or it falls for certain. */
+const slenderDeg = 5,
+  straightDeg = 2;
 /** Below that band half widths so far apart are tried, down to the finest. What swells by twice as much is seen for certain, by less never. */
 const swellMm = 0.035,
   finestMm = 0.04;
@@ -43,6 +47,7 @@ export function wornApart(
   const across = 1.95 * (radiusMm - bandMm);
   return rests
     .filter(({ box }) => Math.hypot(box.maxX - box.minX, box.maxY - box.minY) >= across)
+    .filter((rest) => !tapersPlainly(rest, cores, radiusMm, flat ? slenderDeg : straightDeg))
     .flatMap((rest) => {
       const found = seen?.recallWorn(rest.box) ?? apartAt(rest, rings, cores, radiusMm, flat);
       seen?.keepWorn(rest.box, wider(rest.box, reach(radiusMm)), found);
@@ -76,7 +81,7 @@ function apartAt(rest: Rest, rings: readonly BoxedRing[], cores: readonly BoxedR
     );
     const apart = left.filter((piece) => !meetsAny(piece, broad));
     if (apart.length > 0) return apart.map((piece) => thin(piece, half));
-    if (!flat || left.length === 0 || half + fallMm > radiusMm) continue;
+    if (!flat || left.length === 0 || half + fallMm > radiusMm + stepMm / 2) continue;
     const reached = offsetRegion(worn(half + fallMm), alongMm);
     const stubs = pieces(takeAway({ rings: left.flatMap((piece) => piece.rings) }, reached)).filter((piece) => meetsAny(piece, here));
     if (stubs.length > 0) return stubs.map((piece) => thin(piece, half));

@@ -13,12 +13,14 @@ const scales: readonly number[] = [1.1, 1.25, 1.5, 2, 3];
 const mostSingly = 3;
 /**
  * Work in all, with that of the refusal, counted as a stencil's effort is: further ways out are tried as long as some is left. While
- * nothing is found there is more, and each try has at least so much; the surest way out has what it needs.
+ * nothing is found there is more, and each try has at least so much; the surest way out has what it needs,
+ * and the next, in which islands go as well, less than half of that.
  */
 const mostEffort = 100_000,
   lastEffort = 260_000,
   leastEffort = 15_000,
-  surestEffort = 80_000;
+  surestEffort = 100_000,
+  againEffort = 40_000;
 /** So far about each fault, where nearer to it would take too much work, and about so many. */
 const aroundMm = 8,
   mostAround = 150;
@@ -119,7 +121,7 @@ class Tries {
     const drops = [this.all],
       closings = [this.all];
     for (let again = 0; again <= mostAgain && this.goesOn(); again++) {
-      const made = this.made(this.taking(drops, closings), again === 0 ? surestEffort : leastEffort);
+      const made = this.made(this.taking(drops, closings), [surestEffort, againEffort][again] ?? leastEffort);
       if (holds(made)) {
         const region = takeAway(made.prints, this.refused.prints),
           less = takeAway(this.refused.prints, made.prints);

@@ -1,0 +1,56 @@
+import type { Grid } from '../../form/index.ts';
+import type { CostRaster } from '../types.ts';
+import { mostStep } from './ways.ts';
+
+/** Steps cost this much of ΔE for their length alone, so that bridges stay short where nothing shows. */
+const lengthDeltaE = 0.25;
+export const openStep = 4,
+  paperStep = 1;
+
+/** Steps across openings by how much a bridge would be seen there. */
+export function addVisibleCost(step: Uint16Array, mask: Uint8Array, grid: Grid, cost: CostRaster, widthMm: number): void {
+  const seen = blurred(sampleCost(cost, grid), grid.width, grid.height, Math.max(1, Math.round(widthMm / 2 / grid.mmPerPx)));
+  for (let p = 0; p < step.length; p++) {
+    if (mask[p]) continue;
+    step[p] = Math.min(mostStep, Math.max(1, Math.round((openStep * (lengthDeltaE + seen[p])) / lengthDeltaE)));
+  }
+}
+
+/** ΔE on the working raster, from the nearest pixel of the cost raster; 0 beyond it. */
+export function sampleCost(cost: CostRaster, grid: Grid): Float32Array {
+  const out = new Float32Array(grid.width * grid.height);
+  const { grid: from, deltaE } = cost;
+  const columns = Int32Array.from({ length: grid.width }, (_, x) =>
+    Math.floor((grid.originXMm + (x + 0.5) * grid.mmPerPx - from.originXMm) / from.mmPerPx),
+  );
+  for (let y = 0; y < grid.height; y++) {
+    const sy = Math.floor((grid.originYMm + (y + 0.5) * grid.mmPerPx - from.originYMm) / from.mmPerPx);
+    if (sy < 0 || sy >= from.height) continue;
+    for (let x = 0; x < grid.width; x++) {
+      const sx = columns[x];
+      if (sx >= 0 && sx < from.width) out[y * grid.width + x] = deltaE[sy * from.width + sx];
+    }
+  }
+  return out;
+}
+
+/** Mean over a square of 2 r + 1 pixels, by running sums. */
+function blurred(values: Float32Array, width: number, height: number, r: number): Float32Array {
+  const across = new Float32Array(values.length);
+  const out = new Float32Array(values.length);
+  const pass = (from: Float32Array, to: Float32Array, lines: number, length: number, lineStep: number, step: number): void => {
+    for (let l = 0; l < lines; l++) {
+      const base = l * lineStep;
+      let sum = 0;
+      for (let i = 0; i < Math.min(r, length); i++) sum += from[base + i * step];
+      for (let i = 0; i < length; i++) {
+        if (i + r < length) sum += from[base + (i + r) * step];
+        if (i - r - 1 >= 0) sum -= from[base + (i - r - 1) * step];
+        to[base + i * step] = sum / (2 * r + 1);
+      }
+    }
+  };
+  pass(values, across, height, width, width, 1);
+  pass(across, out, width, height, 1, width);
+  return out;
+}
