@@ -1,4 +1,5 @@
 import { defineConfig } from 'vitest/config';
+import LongFirst from './test/order.ts';
 
 /** These put something of their own in the place of a module: what they load must not be loaded before, nor stay. */
 const alone = ['test/cli-picture.test.ts', 'src/cli/threads/*.test.ts'];
@@ -13,6 +14,7 @@ export default defineConfig({
     hookTimeout: 120_000,
     pool: 'forks',
     maxWorkers: 2,
+    sequence: { sequencer: LongFirst },
     expect: { poll: { timeout: 20_000 } },
     projects: [
       {

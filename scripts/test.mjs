@@ -1,9 +1,11 @@
 // npm test: types, lint, then unit, property, outside and browser tests. Ends with “N passed, N failed”.
-import { mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { closeSync, mkdirSync, openSync, readFileSync, rmSync } from 'node:fs';
 import { build } from './build.mjs';
 import { ensureChromium } from './chromium.mjs';
 import { ensureEngines } from './engines.mjs';
-import { root, run } from './packages.mjs';
+import { ensurePackages, root, run } from './packages.mjs';
 
 let passed = 0;
 let failed = 0;
@@ -13,18 +15,27 @@ const count = (name, ok) => {
   console.log(`${ok ? 'ok    ' : 'FAILED'} ${name}`);
 };
 
+const node = process.execPath;
+mkdirSync(`${root}out`, { recursive: true });
+ensurePackages();
+// Lint reads sources on one core while the other builds from them; what it says is shown when it is done.
+const said = `${root}out/lint.txt`;
+const saying = openSync(said, 'w');
+const lint = spawn(node, ['node_modules/eslint/bin/eslint.js', '.'], { cwd: root, stdio: ['ignore', saying, saying] });
+const linted = once(lint, 'exit');
 build();
 const chromium = ensureChromium();
 if (chromium) ensureEngines();
-const node = process.execPath;
 const types = (project) => run(node, ['node_modules/typescript7/bin/tsc', '-p', project]) === 0;
 count('types of core', types('tsconfig.core.json'));
 count('types', types('.'));
-count('lint', run(node, ['node_modules/eslint/bin/eslint.js', '.']) === 0);
+const [lintCode] = await linted;
+closeSync(saying);
+process.stdout.write(readFileSync(said));
+count('lint', lintCode === 0);
 count('format', run(node, ['node_modules/@biomejs/biome/bin/biome', 'format', '.']) === 0);
 
 const report = `${root}out/test-report.json`;
-mkdirSync(`${root}out`, { recursive: true });
 rmSync(report, { force: true });
 const only = chromium ? [] : ['--exclude', 'test/browser/**'];
 const code = run(
