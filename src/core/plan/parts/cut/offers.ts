@@ -17,9 +17,9 @@ const mostSingly = 3;
  * and the next, in which islands go as well, less than half of that.
  */
 const mostEffort = 100_000,
-  lastEffort = 260_000,
+  lastEffort = 280_000,
   leastEffort = 15_000,
-  surestEffort = 100_000,
+  surestEffort = 120_000,
   againEffort = 40_000;
 /** So far about each fault, where nearer to it would take too much work, and about so many. */
 const aroundMm = 8,
