@@ -113,7 +113,10 @@ export interface Off {
   readonly lightness: Float32Array;
 }
 
-/** ΔE00 an L* by which a slit is lighter than all around it, which is seen before anything else, or a line darker: a line that inks overlap in is borne sooner. */
+/**
+ * ΔE00 an L* by which a slit is lighter than all around it, which is seen before anything else, or a line darker: where inks
+ * overlap it is borne sooner.
+ */
 const barePrices = { slitPrice: 2.2, linePrice: 0.8 };
 
 function offField(field: Field, codes: Uint8Array, { sigmaPx, lightness }: Off): Field {

@@ -2,8 +2,7 @@ import type { Task } from '../../task.ts';
 import type { Field } from '../kernels/relax.ts';
 import { doubled, energyOf, fieldOf, settle, solveLevel, withFixed, type Level, type MaskRules } from '../prepare/masks.ts';
 import type { Work } from '../prepare/prepare.ts';
-import { settleForRegister } from '../kernels/register.ts';
-import { expectedUse, registerObjective, registerRoom } from '../kernels/register.ts';
+import { expectedUse, registerObjective, registerRoom, settleForRegister } from '../kernels/register.ts';
 import { refitInks, type Found } from './search.ts';
 import { usePairs, type FewTargets } from '../prepare/targets.ts';
 

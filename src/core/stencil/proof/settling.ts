@@ -13,7 +13,10 @@ export const idleMm2 = 0.1,
   idleBridgesMm2 = 0.01;
 /** It ends when the faults have not become fewer for so many rounds. */
 export const patience = 4;
-/** So many left after the first rounds are not mended one by one, so many times more at no time; so many after all of them do not come to an end by closing. */
+/**
+ * So many left after the first rounds are not mended one by one, so many times more at no time; so many after all of them do
+ * not come to an end by closing.
+ */
 export const hopelessFaults = 300,
   beyondHope = 3,
   mostYielding = 24;
