@@ -9,6 +9,7 @@ import { energyOf, fieldOf, type MaskRules } from '../prepare/masks.ts';
 import { onFaces } from './faces-on-print.ts';
 import { cutRulesOf } from './cuttable.ts';
 import { heldStencils, made, type Made } from './hold/held.ts';
+import { closeSlits, slitCost, slitWatch } from './hold/close-slits.ts';
 import { outlinesOf } from './outline.ts';
 import { settleAroundBridges } from './hold/settle-bridges.ts';
 import type { Work } from '../prepare/prepare.ts';
@@ -85,7 +86,7 @@ export async function cutLayers(
 }
 
 /** One a run, of the masks as they are planned now. */
-function errandsOf({ request, work, field, planned, bits, faces }: Cutting): StencilErrand[] {
+function errandsOf({ request, work, field, planned, bits, faces }: Cutting, bridged?: Uint8Array): StencilErrand[] {
   const { grid, printed } = work,
     image: Box = { minX: 0, minY: 0, maxX: request.sizeMm.width, maxY: request.sizeMm.height },
     margin = request.marginMm ?? 40,
@@ -102,7 +103,7 @@ function errandsOf({ request, work, field, planned, bits, faces }: Cutting): Ste
         sheet,
         material: request.material,
         islands: 'bridge',
-        cost: inkMissed(field, planned, bit, work, faces),
+        cost: inkMissed(field, planned, bit, work, faces, bridged),
         rates: request.rates,
         place: say('where.run', { n: bit - printed + 1 }),
       },
@@ -110,9 +111,10 @@ function errandsOf({ request, work, field, planned, bits, faces }: Cutting): Ste
   });
 }
 
-function hold(cutting: Cutting, some: readonly number[]): Promise<Made[]> {
+/** @param bridged layers a bit each whose ink a bridge keeps away already: there it may lie again */
+function hold(cutting: Cutting, some: readonly number[], bridged?: Uint8Array): Promise<Made[]> {
   const { work, planned, field, priceMm, bits, task, hands } = cutting;
-  const errands = (): StencilErrand[] => errandsOf(cutting).filter((_, run) => some.includes(bits[run]));
+  const errands = (): StencilErrand[] => errandsOf(cutting, bridged).filter((_, run) => some.includes(bits[run]));
   return heldStencils({ bits: some, planned, field, grid: work.grid, priceMm, errandsOf: errands }, task, hands);
 }
 
@@ -122,19 +124,28 @@ function printsOf({ work, planned, bits }: Cutting, stencils: readonly Made[]): 
   return codes;
 }
 
-/** The same with masks that settled around the bridges, where the print, its knife paid for, is the better for it. */
+/** The same with masks that settled around the bridges and without slits beside them, as long as the print, its knife paid for, is the better for it. */
 async function settledAgain(cutting: Cutting, held: Made[], rules: MaskRules): Promise<Made[]> {
   const { request, work, planned, bits } = cutting,
-    { mmPerPx } = work.grid,
+    { mmPerPx, width, height } = work.grid,
     priced = fieldOf(work.levels[0], rules),
-    before = planned.slice(),
+    open = bits.filter((bit) => !(work.frozen & (1 << bit))),
+    cutRules = cutRulesOf(request, mmPerPx),
+    lightness = Float32Array.from({ length: rules.overlapLab.length / 3 }, (_, code) => rules.overlapLab[3 * code]);
+  const before = planned.slice(),
     codes = printsOf(cutting, held),
-    open = bits.filter((bit) => !(work.frozen & (1 << bit)));
-  const changed = settleAroundBridges(priced, planned, codes, open, cutRulesOf(request, mmPerPx), mmPerPx);
+    watch = slitWatch(codes, width, height, lightness, work.target, mmPerPx),
+    bridged = before.map((code, i) => code & ~codes[i]);
+  const settled = settleAroundBridges(priced, planned, codes, open, cutRules, mmPerPx),
+    // What they would print, were bridges to stay where they lie.
+    foreseen = codes.map((code, i) => (code & work.frozen) | (planned[i] & ~work.frozen & ~bridged[i])),
+    closed = closeSlits(priced, planned, foreseen, open, cutRules, watch, mmPerPx),
+    changed = bits.filter((bit) => settled.includes(bit) || closed.includes(bit));
   if (changed.length === 0) return held;
-  const fresh = await hold(cutting, changed),
-    now = bits.map((bit, run) => (changed.includes(bit) ? fresh[changed.indexOf(bit)] : held[run]));
-  if (energyOf(priced, printsOf(cutting, now), 1) < energyOf(priced, codes, 1)) return now;
+  const fresh = await hold(cutting, changed, bridged),
+    now = bits.map((bit, run) => (changed.includes(bit) ? fresh[changed.indexOf(bit)] : held[run])),
+    cost = (of: Uint8Array): number => energyOf(priced, of, 1) + slitCost(watch, of);
+  if (cost(printsOf(cutting, now)) < cost(codes)) return now;
   planned.set(before);
   return held;
 }
@@ -148,8 +159,18 @@ function fittedToImage(region: Region, { grid }: Work, image: Box): Region {
 /** A bridge across a face is seen before the face is. */
 const faceSpared = 3;
 
+/** What a bridge costs where one lies already, of the usual: the other masks have settled around it. */
+const liesAlready = 0.1;
+
 /** How much worse the print looks where this layer's ink is missing, the other layers being as they are: what a bridge costs. A line that nobody drew is seen in a quiet place too. */
-function inkMissed(field: Field, codes: Uint8Array, bit: number, work: Work, faces: Uint8Array | undefined): CostRaster {
+function inkMissed(
+  field: Field,
+  codes: Uint8Array,
+  bit: number,
+  work: Work,
+  faces: Uint8Array | undefined,
+  bridged?: Uint8Array,
+): CostRaster {
   const deltaE = new Float32Array(codes.length);
   for (let i = 0; i < codes.length; i++) {
     const code = codes[i];
@@ -158,7 +179,8 @@ function inkMissed(field: Field, codes: Uint8Array, bit: number, work: Work, fac
     deltaE[i] =
       Math.max(0, field.table[row + (code & ~(1 << bit))] - field.table[row + code]) *
       Math.max(1, field.weight?.[i] ?? 1) *
-      (faces?.[i] ? faceSpared : 1);
+      (faces?.[i] ? faceSpared : 1) *
+      (bridged && (bridged[i] >> bit) & 1 ? liesAlready : 1);
   }
   return { grid: work.grid, deltaE };
 }

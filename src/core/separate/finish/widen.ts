@@ -1,6 +1,5 @@
-import { joinRuns } from '../../stencil/index.ts';
-import { BitRuns, emptyBits, fillBits, type Bits } from '../kernels/bits.ts';
-import { dilated } from '../kernels/morph.ts';
+import { emptyBits, fillBits, type Bits } from '../kernels/bits.ts';
+import { dilated, eachPart, type Run } from '../kernels/morph.ts';
 import type { Field } from '../kernels/relax.ts';
 
 /** Shorter than so many times its least width a line is a dot, and lost in cutting. */
@@ -33,19 +32,6 @@ export function widenLines(field: Field, codes: Uint8Array, layer: number, mask:
     any = true;
   });
   return any;
-}
-
-type Run = readonly [start: number, end: number];
-
-function eachPart(mask: Bits, visit: (runs: readonly Run[]) => void): void {
-  const { count, starts, ends, roots } = joinRuns(new BitRuns(mask, 1), mask.width, false);
-  const parts = new Map<number, Run[]>();
-  for (let i = 0; i < count; i++) {
-    const part = parts.get(roots[i]);
-    if (part) part.push([starts[i], ends[i]]);
-    else parts.set(roots[i], [[starts[i], ends[i]]]);
-  }
-  for (const runs of parts.values()) visit(runs);
 }
 
 /** How much better the print is with a part than as it is cut, its outline paid for. */

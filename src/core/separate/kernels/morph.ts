@@ -68,3 +68,44 @@ export function withoutSpecks(mask: Bits, of: 0 | 1, least: number): Bits {
   for (let i = 0; i < count; i++) if (pixels[roots[i]] < least) fillBits(out, starts[i], ends[i], of ? 0 : 1);
   return out;
 }
+
+/** The most (or least) of all values within a square around each pixel. */
+export function around(
+  values: Float32Array,
+  width: number,
+  height: number,
+  reach: number,
+  pick: (a: number, b: number) => number,
+): Float32Array {
+  const rows = new Float32Array(values.length),
+    out = new Float32Array(values.length);
+  for (let y = 0; y < height; y++)
+    for (let x = 0; x < width; x++) {
+      const from = y * width;
+      let value = values[from + x];
+      for (let k = Math.max(0, x - reach); k <= Math.min(width - 1, x + reach); k++) value = pick(value, values[from + k]);
+      rows[from + x] = value;
+    }
+  for (let y = 0; y < height; y++)
+    for (let x = 0; x < width; x++) {
+      let value = rows[y * width + x];
+      for (let k = Math.max(0, y - reach); k <= Math.min(height - 1, y + reach); k++) value = pick(value, rows[k * width + x]);
+      out[y * width + x] = value;
+    }
+  return out;
+}
+
+/** Pixels start..end−1 of one row. */
+export type Run = readonly [start: number, end: number];
+
+/** Every part of a mask that hangs together, corners not counted, as runs of its rows. */
+export function eachPart(mask: Bits, visit: (runs: readonly Run[]) => void): void {
+  const { count, starts, ends, roots } = joinRuns(new BitRuns(mask, 1), mask.width, false);
+  const parts = new Map<number, Run[]>();
+  for (let i = 0; i < count; i++) {
+    const part = parts.get(roots[i]);
+    if (part) part.push([starts[i], ends[i]]);
+    else parts.set(roots[i], [[starts[i], ends[i]]]);
+  }
+  for (const runs of parts.values()) visit(runs);
+}

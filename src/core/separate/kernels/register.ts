@@ -2,6 +2,7 @@ import type { Task } from '../../task.ts';
 import { blurMask, blurPlane, gaussTaps } from './blur.ts';
 import { flipped } from './flip.ts';
 import { outlineLengths } from './length.ts';
+import { around } from './morph.ts';
 import { inOrder, type Bare, type Field } from './relax.ts';
 
 /**
@@ -183,26 +184,6 @@ export function bareWatch(
     least[i] -= seenFrom;
   }
   return { lightness, least, most, ...prices };
-}
-
-/** The most (or least) of all values within a square around each pixel. */
-function around(values: Float32Array, width: number, height: number, reach: number, pick: (a: number, b: number) => number): Float32Array {
-  const rows = new Float32Array(values.length),
-    out = new Float32Array(values.length);
-  for (let y = 0; y < height; y++)
-    for (let x = 0; x < width; x++) {
-      const from = y * width;
-      let value = values[from + x];
-      for (let k = Math.max(0, x - reach); k <= Math.min(width - 1, x + reach); k++) value = pick(value, values[from + k]);
-      rows[from + x] = value;
-    }
-  for (let y = 0; y < height; y++)
-    for (let x = 0; x < width; x++) {
-      let value = rows[y * width + x];
-      for (let k = Math.max(0, y - reach); k <= Math.min(height - 1, y + reach); k++) value = pick(value, rows[k * width + x]);
-      out[y * width + x] = value;
-    }
-  return out;
 }
 
 /** L* that a slit must be lighter than its surroundings to count. */
