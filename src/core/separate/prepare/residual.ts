@@ -1,3 +1,4 @@
+import FFT from 'fft.js';
 import { exp, log } from '../../numeric/index.ts';
 import { blurPlane, gaussTaps } from '../kernels/blur.ts';
 
@@ -11,27 +12,29 @@ const side = 64;
 export function residualSaliency(planes: readonly Float32Array[], width: number, height: number): Float32Array {
   const small = new Float32Array(side * side);
   for (const plane of planes) {
-    const re = shrunk(plane, width, height),
-      im = new Float64Array(side * side);
-    transform2(re, im, -1);
-    const levels = re.map((v, i) => log(Math.hypot(v, im[i]) + 1e-9));
+    const values = new Float64Array(2 * side * side);
+    shrunk(plane, width, height).forEach((v, i) => {
+      values[2 * i] = v;
+    });
+    transform2(values, false);
+    const amplitudes = Float64Array.from({ length: side * side }, (_, i) => Math.hypot(values[2 * i], values[2 * i + 1]) + 1e-9),
+      levels = amplitudes.map(log);
     for (let v = 0; v < side; v++)
       for (let u = 0; u < side; u++) {
         let mean = 0;
         for (let dv = -1; dv <= 1; dv++)
           for (let du = -1; du <= 1; du++) mean += levels[((v + dv + side) % side) * side + ((u + du + side) % side)] / 9;
         const i = v * side + u,
-          amplitude = Math.hypot(re[i], im[i]) + 1e-9,
-          factor = exp(levels[i] - mean) / amplitude;
-        re[i] *= factor;
-        im[i] *= factor;
+          factor = exp(levels[i] - mean) / amplitudes[i];
+        values[2 * i] *= factor;
+        values[2 * i + 1] *= factor;
       }
-    transform2(re, im, 1);
+    transform2(values, true);
+    const powers = Float64Array.from({ length: side * side }, (_, i) => values[2 * i] ** 2 + values[2 * i + 1] ** 2);
     // What the plane itself has to say: a grey picture has nothing in its chroma.
     const spread = spreadOf(plane);
-    let sum = 0;
-    for (let i = 0; i < small.length; i++) sum += re[i] ** 2 + im[i] ** 2;
-    for (let i = 0; i < small.length; i++) small[i] += ((re[i] ** 2 + im[i] ** 2) / (sum || 1)) * spread;
+    const sum = powers.reduce((a, b) => a + b, 0);
+    for (let i = 0; i < small.length; i++) small[i] += (powers[i] / (sum || 1)) * spread;
   }
   const soft = new Float32Array(small.length);
   blurPlane(small, side, side, gaussTaps(2.5), soft);
@@ -82,39 +85,20 @@ function enlarged(small: Float32Array, width: number, height: number): Float32Ar
   return out;
 }
 
-/** Fourier transform over rows and then columns, in place. @param sign −1 there, 1 back */
-function transform2(re: Float64Array, im: Float64Array, sign: 1 | -1): void {
+const fourier = new FFT(side);
+
+/** Fourier transform over rows and then columns; real and imaginary parts in turn. */
+function transform2(values: Float64Array, back: boolean): void {
+  const line = new Float64Array(2 * side),
+    out = new Float64Array(2 * side);
   for (const [step, jump] of [
     [1, side],
     [side, 1],
   ])
-    for (let line = 0; line < side; line++) transform(re, im, line * jump, step, sign);
-}
-
-const cosines = Float64Array.from({ length: side }, (_, k) => Math.cos((2 * Math.PI * k) / side)),
-  sines = Float64Array.from({ length: side }, (_, k) => Math.sin((2 * Math.PI * k) / side));
-const lineRe = new Float64Array(side),
-  lineIm = new Float64Array(side);
-
-/** As it is written down: 64 points need nothing quicker. */
-function transform(re: Float64Array, im: Float64Array, from: number, step: number, sign: 1 | -1): void {
-  for (let k = 0; k < side; k++) {
-    let a = 0,
-      b = 0;
-    for (let n = 0; n < side; n++) {
-      const at = (k * n) % side,
-        c = cosines[at],
-        s = sign * sines[at],
-        i = from + n * step;
-      a += re[i] * c - im[i] * s;
-      b += re[i] * s + im[i] * c;
+    for (let from = 0; from < side * jump; from += jump) {
+      for (let n = 0; n < side; n++) line.set(values.subarray(2 * (from + n * step), 2 * (from + n * step) + 2), 2 * n);
+      if (back) fourier.inverseTransform(out, line);
+      else fourier.transform(out, line);
+      for (let n = 0; n < side; n++) values.set(out.subarray(2 * n, 2 * n + 2), 2 * (from + n * step));
     }
-    lineRe[k] = a;
-    lineIm[k] = b;
-  }
-  const scale = sign === 1 ? 1 / side : 1;
-  for (let k = 0; k < side; k++) {
-    re[from + k * step] = lineRe[k] * scale;
-    im[from + k * step] = lineIm[k] * scale;
-  }
 }
