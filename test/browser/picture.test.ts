@@ -65,6 +65,11 @@ test('a photograph becomes stencils, and then the job, in one step that can be u
       .first()
       .textContent(),
   ).toMatch(/^4 flat/);
+  // What is lost of the drawing is seen, in the picture and in the print, and not told once more in words.
+  const lost = await page.locator('.lost-place').count();
+  expect(lost).toBeGreaterThan(0);
+  expect(await page.locator('.lost-place canvas').count()).toBe(2 * lost);
+  expect(await page.locator('.picture-result .problems', { hasText: 'lost at this size' }).count()).toBe(0);
   // What is no picture takes nothing away: neither the picture in hand nor what was made of it.
   await page.locator('[data-part=picture]').click();
   await page.locator('main input[type=file]').first().setInputFiles(noPicture);

@@ -17,7 +17,9 @@ import type { ShownSeparation } from '../worker/protocol.ts';
 
 /** The way to make it the job, the print beside the picture and beside flat inks: pictures, figures, what it costs. */
 export function ResultPart({ bench, job, picture, read }: PicturePartProps) {
-  const result = making.value?.result ?? null;
+  const result = making.value?.result ?? null,
+    // What is lost of the drawing is shown as pictures.
+    told = result?.problems.filter(({ code }) => code !== 'drawing-lost') ?? [];
   return (
     <div class="picture-result">
       <div class="result-bar">
@@ -28,13 +30,13 @@ export function ResultPart({ bench, job, picture, read }: PicturePartProps) {
       {result && (
         <>
           <WaysChoice bench={bench} job={job} picture={picture} />
+          {result.lost.length > 0 && <LostDrawing bench={bench} job={job} picture={picture} read={read} result={result} />}
           <Figures result={result} job={job} />
           <div class="picture-two">
             <Curve bench={bench} job={job} picture={picture} result={result} />
             <Runs job={job} result={result} />
           </div>
-          {result.lost.length > 0 && <LostDrawing bench={bench} job={job} picture={picture} read={read} lost={result.lost[0]} />}
-          {result.problems.length > 0 && <ProblemList problems={result.problems} />}
+          {told.length > 0 && <ProblemList problems={told} />}
         </>
       )}
     </div>
