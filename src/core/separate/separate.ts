@@ -149,10 +149,7 @@ async function finished(
   task.report(0.96, say('separate.comparing'));
   await task.pause();
   const pictureLevel = pictureAsIs(work);
-  const field = fieldOf(pictureLevel, { ...rulesOf(work, overlapLab, 0), blacksAlike: false });
-  const figures = figuresOf({ ...field, weight: undefined }, work.target, cut.codes, overlapLab, grid.mmPerPx, sigmaMm, work.layerPrice);
-  const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
-  // Whoever stops wants to have it: flat inks on the coarser raster tell as much.
+  // It takes longest, so it comes first. Whoever stops wants to have it: flat inks on the coarser raster tell as much.
   const coarser = stoppedEarly && pictureLevel === work.levels[0];
   const baseline = askedOf(
     {
@@ -162,13 +159,16 @@ async function finished(
       picture: coarser ? work.levels[middle] : pictureLevel,
       flat: await flat(),
       inks: work.layers,
-      metres: figures.metres,
+      metres: metresOf(cut.codes, grid.width, grid.height, work.layers, grid.mmPerPx, work.layerPrice),
       sigmaMm,
       cut: cutRulesOf(request, grid.mmPerPx),
     },
     task,
     hands,
   );
+  const field = fieldOf(pictureLevel, { ...rulesOf(work, overlapLab, 0), blacksAlike: false });
+  const figures = figuresOf({ ...field, weight: undefined }, work.target, cut.codes, overlapLab, grid.mmPerPx, sigmaMm, work.layerPrice);
+  const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
   const drawn = pictureEdges(work.target, grid.width, grid.height, grid.mmPerPx);
   const lost = lostDetails(
     drawn,

@@ -86,7 +86,7 @@ test('the expected print off register agrees with printing it three hundred time
         sum += field.table[field.binOf[y * size + x] * field.codeCount + code];
       }
   }
-  const told = expectedCost(field, registerRoom(field, codes, sigma));
+  const told = expectedCost(registerRoom(field, codes, sigma));
   // Monte Carlo with whole-pixel shifts; the trial's own bound is 2 percent.
   expect(Math.abs(told / (sum / (prints * size * size)) - 1)).toBeLessThan(0.02);
 });
@@ -102,7 +102,7 @@ function printAndKnife(seed: number): { field: Field; codes: Uint8Array; energy:
     outlineLengths(codes, size, size, layers).forEach((length) => {
       knife += price * length;
     });
-    return expectedCost(field, registerRoom(field, codes, 1.5)) * size * size + knife;
+    return expectedCost(registerRoom(field, codes, 1.5)) * size * size + knife;
   };
   return { field, codes: blocks(size, layers, seed + 20), energy };
 }
@@ -131,7 +131,7 @@ test('window and piece of one cut move together, and the whole gets better', () 
     const codes = blocks(size, 2, seed + 20).map((two) => [5, 6, 9, 10][two]),
       room = registerRoom(field, codes, 1.5);
     const energy = (): number =>
-      expectedCost(field, registerRoom(field, codes, 1.5)) * size * size +
+      expectedCost(registerRoom(field, codes, 1.5)) * size * size +
       outlineLengths(codes, size, size, 4).reduce((sum, length) => sum + 1.5 * length, 0);
     const first = energy();
     for (let turn = 0; turn < 3; turn++)
