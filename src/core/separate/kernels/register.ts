@@ -6,6 +6,11 @@ import { inOrder, type Bare, type Field } from './relax.ts';
 
 export type { RegisterRoom } from './register-room.ts';
 
+/** A room that nobody comes back to. */
+export function leave(room: RegisterRoom): void {
+  room.over = true;
+}
+
 /**
  * Layers that sit off by independent shifts N(0, σ²): with each layer's mask blurred by σ, a pixel carries code s with
  * chance Π qᵢ^sᵢ (1 − qᵢ)^(1 − sᵢ), so the expected cost has a closed form and is linear in any one layer.
@@ -161,8 +166,8 @@ export function registerObjective(field: Field, codes: Uint8Array, room: Registe
   return expectedCost(room) + knife / codes.length;
 }
 
-/** Masks moved so that the print suffers least from layers sitting off; `codes` is changed in place. */
-export async function settleForRegister(of: Field, codes: Uint8Array, sigmaPx: number, rounds: number, task: Task): Promise<void> {
+/** Masks moved so that the print suffers least from layers sitting off; `codes` is changed in place. @returns the room they were settled in */
+export async function settleForRegister(of: Field, codes: Uint8Array, sigmaPx: number, rounds: number, task: Task): Promise<RegisterRoom> {
   const field = inOrder(of),
     room = registerRoom(field, codes, sigmaPx);
   for (let round = 0; round < rounds; round++) {
@@ -175,4 +180,5 @@ export async function settleForRegister(of: Field, codes: Uint8Array, sigmaPx: n
     }
     if (changed < codes.length * 1e-4) break;
   }
+  return room;
 }
