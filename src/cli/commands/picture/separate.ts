@@ -130,8 +130,12 @@ function takeInHand(
   return { bytes, place: ask.file, ask };
 }
 
+/** Heard so often: who stops, and who is done with an errand. */
+const betweenBreathsMs = 5;
+
 async function watch(work: typeof separatePicture, request: Parameters<typeof separatePicture>[0]): Promise<Separation> {
-  let stop = false;
+  let stop = false,
+    lastBreath = 0;
   const onStop = (): void => {
     stop = true;
   };
@@ -148,7 +152,9 @@ async function watch(work: typeof separatePicture, request: Parameters<typeof se
         }
       },
       async pause() {
+        if (performance.now() - lastBreath < betweenBreathsMs) return;
         await new Promise((go) => setImmediate(go));
+        lastBreath = performance.now();
         if (stop) throw new Cancelled();
       },
     },

@@ -156,6 +156,27 @@ function opened(i: usize, which: i32): i32 {
   return count;
 }
 
+// @ts-ignore
+@inline
+function shareOf(i: usize, bit: i32): f64 {
+  return <f64>load<f32>(q + <usize>ctz(bit) * qBytes + (i << 2));
+}
+
+// Most places have few layers that may or may not print: these are worked out at once, in the order of `folded`.
+// @ts-ignore
+@inline
+function folded1(row: usize, i: usize, base: i32, a: i32, ofA: f64): f64 {
+  const low = costOf(row, i, base);
+  return low + ofA * (costOf(row, i, base | a) - low);
+}
+
+// @ts-ignore
+@inline
+function folded2(row: usize, i: usize, base: i32, a: i32, b: i32, ofA: f64, ofB: f64): f64 {
+  const low = folded1(row, i, base, b, ofB);
+  return low + ofA * (folded1(row, i, base | a, b, ofB) - low);
+}
+
 /** Expected cost when `count` bits are on with their shares and the others are as in `base`. */
 function folded(row: usize, i: usize, base: i32, count: i32): f64 {
   let size: usize = (<usize>1) << count;
@@ -191,8 +212,19 @@ export function gains(layer: i32): void {
       difference = <f64>load<f32>(row + ((<usize>(base | bit)) << 2)) - <f64>load<f32>(row + ((<usize>base) << 2));
       if (lightness) difference += bareCost(i, base | bit) - bareCost(i, base);
     } else {
-      const count = opened(i, which);
-      difference = folded(row, i, base | bit, count) - folded(row, i, base, count);
+      const a = which & -which,
+        more = which ^ a;
+      if (more == 0) {
+        const ofA = shareOf(i, a);
+        difference = folded1(row, i, base | bit, a, ofA) - folded1(row, i, base, a, ofA);
+      } else if ((more & (more - 1)) == 0) {
+        const ofA = shareOf(i, a),
+          ofB = shareOf(i, more);
+        difference = folded2(row, i, base | bit, a, more, ofA, ofB) - folded2(row, i, base, a, more, ofA, ofB);
+      } else {
+        const count = opened(i, which);
+        difference = folded(row, i, base | bit, count) - folded(row, i, base, count);
+      }
     }
     if (weight) difference *= <f64>load<f32>(weight + (i << 2));
     store<f32>(plane + (i << 2), <f32>difference);
