@@ -23,15 +23,26 @@ export function hireHands(threads = Math.min(4, availableParallelism()) - 1): (R
   compileLater();
   const waiting: Order[] = [],
     working = new Map<Worker, Order[]>();
+  const made = new WeakMap<object, Set<string>>(),
+    here = {};
   let asked = (): void => undefined,
     helping = false;
+  /** A stencil made again is the sooner made where it was made before; else the next in turn. */
+  const nextFor = (hand: object): Order => {
+    const before = made.get(hand) ?? new Set<string>(),
+      again = waiting.findIndex(({ errand }) => before.has(placeOf(errand)));
+    const [order] = waiting.splice(Math.max(0, again), 1);
+    if (order.errand.kind === 'stencil') made.set(hand, before.add(placeOf(order.errand)));
+    return order;
+  };
   /** @param ahead how much each may be given before it is done with the last: none waits for this thread while it is at work itself */
   const share = (ahead = 0): void => {
     for (let many = 0; many <= ahead; many++)
       for (const [worker, orders] of working)
         if (orders.length <= many && waiting.length > 0) {
-          orders.push(waiting[0]);
-          worker.postMessage(waiting.shift()!.errand);
+          const order = nextFor(worker);
+          orders.push(order);
+          worker.postMessage(order.errand);
         }
     if (working.size === 0) for (const order of waiting.splice(0)) order.over();
   };
@@ -91,8 +102,8 @@ export function hireHands(threads = Math.min(4, availableParallelism()) - 1): (R
       try {
         // All that is asked for at once is asked for before any of it is begun here.
         for (await task.pause(); open; await task.pause()) {
-          const order = waiting.shift();
-          if (order) {
+          if (waiting.length > 0) {
+            const order = nextFor(here);
             share(1);
             const done = doErrand(order.errand, task);
             done.catch(() => undefined);
@@ -109,6 +120,9 @@ export function hireHands(threads = Math.min(4, availableParallelism()) - 1): (R
     },
   };
 }
+
+/** Which run's stencil; nothing of other errands. */
+const placeOf = (errand: Errand): string => (errand.kind === 'stencil' ? JSON.stringify(errand.request.place) : '');
 
 /** Until so long has gone by, or somebody wakes it. */
 async function sleep(ms: number, waker: (wake: () => void) => void): Promise<void> {

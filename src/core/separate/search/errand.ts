@@ -129,6 +129,11 @@ function underWay<D>(begun: Promise<D>, task: Task, { help }: Hands): Asked<D> {
   return Object.assign(wait, { begun });
 }
 
+/** Waits for what is under way, taking part in it where there are hands. */
+export async function together<D>(work: Promise<D>, task: Task, hands?: Hands): Promise<D> {
+  return hands ? underWay(work, task, hands)() : work;
+}
+
 /** Asks for all of them at once where there are hands, and gives their answers in turn; without hands each is done when its turn comes. */
 export function askedFor<E extends Errand>(errands: readonly E[], task: Task, hands?: Hands): Asked<ErrandDone<E>>[] {
   if (!hands) return errands.map((errand) => () => doErrand(errand, task));
