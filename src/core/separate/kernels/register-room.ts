@@ -8,8 +8,8 @@ interface Exports {
   setSize(width: number, height: number, layers: number, codeCount: number): void;
   setField(table: number, binOf: number, weight: number): void;
   setBare(lightness: number, least: number, most: number, slitPrice: number, linePrice: number): void;
-  setMasks(codes: number, on: number, unsure: number, awake: number, q: number, qBytes: number): void;
-  setPlanes(plane: number, across: number, gain: number): void;
+  setMasks(codes: number, on: number, unsure: number, awake: number, stale: number, q: number, qBytes: number): void;
+  setPlanes(planes: number, across: number, gain: number): void;
   setTaps(taps: number, sums: number, line: number, votes: number, radius: number): void;
   setFolding(shares: number, values: number, folds: number): void;
   blurLayer(layer: number, sure: number): void;
@@ -33,7 +33,6 @@ export interface RegisterRoom {
 export interface Desk extends Exports {
   readonly codes: Uint8Array;
   readonly awake: Uint8Array;
-  readonly plane: Float32Array;
   readonly gain: Float32Array;
   /** Blurred mask of each layer. */
   readonly q: readonly Float32Array[];
@@ -110,7 +109,8 @@ function laidOut(e: Exports, { field, taps }: RegisterRoom): Laid {
     unsure: take(n),
     codes: take(n),
     awake: take(n),
-    plane: take(planeBytes),
+    stale: take(n),
+    planes: take(planeBytes * layers),
     across: take(planeBytes),
     gain: take(planeBytes),
     table: take(table.byteLength),
@@ -141,11 +141,12 @@ function laidOut(e: Exports, { field, taps }: RegisterRoom): Laid {
   }
   const masks = bytes(at.q, at.codes - at.q);
   masks.fill(0);
+  bytes(at.stale).fill(255);
   e.setSize(width, height, layers, field.codeCount);
   e.setField(at.table, at.binOf, at.weight);
   e.setBare(at.lightness, at.least, at.most, bare?.slitPrice ?? 0, bare?.linePrice ?? 0);
-  e.setMasks(at.codes, at.on, at.unsure, at.awake, at.q, planeBytes);
-  e.setPlanes(at.plane, at.across, at.gain);
+  e.setMasks(at.codes, at.on, at.unsure, at.awake, at.stale, at.q, planeBytes);
+  e.setPlanes(at.planes, at.across, at.gain);
   e.setTaps(at.taps, at.sums, at.line, at.votes, taps.length >> 1);
   e.setFolding(at.shares, at.values, at.folds);
   return {
@@ -153,7 +154,6 @@ function laidOut(e: Exports, { field, taps }: RegisterRoom): Laid {
     masks,
     codes: bytes(at.codes),
     awake: bytes(at.awake),
-    plane: singles(at.plane),
     gain: singles(at.gain),
     q: Array.from({ length: layers }, (_, b) => singles(at.q + b * planeBytes)),
   };

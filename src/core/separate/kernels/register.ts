@@ -35,15 +35,15 @@ const sure = 2e-3;
 
 /** Expected cost of every pixel, importance left out. */
 export function expectedCosts(room: RegisterRoom): Float32Array {
-  const { costs, plane } = deskOf(room);
+  const { costs, gain } = deskOf(room);
   costs();
-  return plane.slice();
+  return gain.slice();
 }
 
 /** Mean over the picture of the expected cost per pixel, weighted by importance. */
 export function expectedCost(room: RegisterRoom): number {
-  const { costs, plane } = deskOf(room);
-  return costs() / plane.length;
+  const { costs, gain } = deskOf(room);
+  return costs() / gain.length;
 }
 
 /**

@@ -7,8 +7,8 @@ let width: i32 = 0, height: i32 = 0, layers: i32 = 0, codeCount: i32 = 0;
 let table: usize = 0, binOf: usize = 0, weight: usize = 0;
 let lightness: usize = 0, least: usize = 0, most: usize = 0;
 let slitPrice: f64 = 0, linePrice: f64 = 0;
-let codes: usize = 0, on: usize = 0, unsure: usize = 0, awake: usize = 0;
-let plane: usize = 0, across: usize = 0, gain: usize = 0, q: usize = 0, qBytes: usize = 0;
+let codes: usize = 0, on: usize = 0, unsure: usize = 0, awake: usize = 0, stale: usize = 0;
+let planes: usize = 0, across: usize = 0, gain: usize = 0, q: usize = 0, qBytes: usize = 0;
 let taps: usize = 0, sums: usize = 0, line: usize = 0, votes: usize = 0, radius: i32 = 0;
 
 /** Double: what folding works with; 8 × a share, 256 × a value. Bytes: a code each. */
@@ -37,17 +37,20 @@ export function setBare(light: usize, leastAt: usize, mostAt: usize, slit: f64, 
   linePrice = lines;
 }
 
-export function setMasks(codesAt: usize, onAt: usize, unsureAt: usize, awakeAt: usize, qAt: usize, bytes: usize): void {
+/** @param staleAt a bit for each layer whose difference has to be worked out anew at a pixel */
+export function setMasks(codesAt: usize, onAt: usize, unsureAt: usize, awakeAt: usize, staleAt: usize, qAt: usize, bytes: usize): void {
   codes = codesAt;
   on = onAt;
   unsure = unsureAt;
   awake = awakeAt;
+  stale = staleAt;
   q = qAt;
   qBytes = bytes;
 }
 
-export function setPlanes(planeAt: usize, acrossAt: usize, gainAt: usize): void {
-  plane = planeAt;
+/** @param planesAt one a layer, as far apart as those of q */
+export function setPlanes(planesAt: usize, acrossAt: usize, gainAt: usize): void {
+  planes = planesAt;
   across = acrossAt;
   gain = gainAt;
 }
@@ -111,9 +114,14 @@ export function blurLayer(layer: i32, sure: f64): void {
     bit: u8 = <u8>1 << <u8>layer,
     end = <usize>(width * height),
     high = 1 - sure;
-  blurMask(layer, own);
+  blurMask(layer, gain);
   for (let i: usize = 0; i < end; i++) {
-    const share = <f64>load<f32>(own + (i << 2)),
+    const single = load<f32>(gain + (i << 2));
+    // Elsewhere nothing is another than it was.
+    if (single == load<f32>(own + (i << 2))) continue;
+    store<f32>(own + (i << 2), single);
+    store<u8>(stale + i, load<u8>(stale + i) | ~bit);
+    const share = <f64>single,
       sureOn = share > high,
       a = load<u8>(on + i),
       b = load<u8>(unsure + i);
@@ -202,8 +210,13 @@ function rowOf(i: usize): usize {
 /** What having the layer at a pixel costs while the others stay: the blurred difference it makes, into the plane of gain. */
 export function gains(layer: i32): void {
   const bit = 1 << layer,
-    end = <usize>(width * height);
+    end = <usize>(width * height),
+    plane = planes + <usize>layer * qBytes;
   for (let i: usize = 0; i < end; i++) {
+    // What other layers print here is what it was: so is the difference.
+    const old = <i32>load<u8>(stale + i);
+    if ((old & bit) == 0) continue;
+    store<u8>(stale + i, <u8>(old & ~bit));
     const base = <i32>load<u8>(on + i) & ~bit,
       which = <i32>load<u8>(unsure + i) & ~bit,
       row = rowOf(i);
@@ -233,7 +246,7 @@ export function gains(layer: i32): void {
   columns(across, gain, width, height, taps + ((<usize>radius) << 3), radius);
 }
 
-/** Expected cost of every pixel, importance left out, into the plane. @returns their sum, importance counted */
+/** Expected cost of every pixel, importance left out, into the plane of gain. @returns their sum, importance counted */
 export function costs(): f64 {
   const end = <usize>(width * height);
   let sum: f64 = 0;
@@ -242,7 +255,7 @@ export function costs(): f64 {
       which = <i32>load<u8>(unsure + i),
       row = rowOf(i),
       cost: f32 = which == 0 ? load<f32>(row + ((<usize>base) << 2)) : <f32>folded(row, i, base, opened(i, which));
-    store<f32>(plane + (i << 2), cost);
+    store<f32>(gain + (i << 2), cost);
     sum += weight ? <f64>cost * <f64>load<f32>(weight + (i << 2)) : <f64>cost;
   }
   return sum;
