@@ -1,5 +1,5 @@
 import { gaussTaps } from './blur.ts';
-import { votesOf } from './flip.ts';
+import { votesOf } from './length.ts';
 import type { Field } from './relax.ts';
 import { registerWasm } from './register-wasm.ts';
 
