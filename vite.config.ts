@@ -2,10 +2,7 @@ import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { defineConfig, type Plugin } from 'vite';
-import { licenceText } from './scripts/licences.mjs';
-
-/** Core is pure: a room that nothing is taken from leaves nothing behind, so the page carries only what it draws with. */
-const treeshake = { moduleSideEffects: (id: string): boolean => !/\/src\/core\//.test(id) };
+import { licences, treeshake } from './scripts/bundling.mjs';
 
 /** Signs of a few strokes go into the style itself: nothing is asked for once the page has loaded. */
 const smallSigns = (path: string): boolean => /\/workbench\/style\/[\w-]+\.svg$/.test(path);
@@ -15,15 +12,6 @@ const policyOnlyWhenBuilt: Plugin = {
   name: 'policy-only-when-built',
   apply: 'serve',
   transformIndexHtml: (html) => html.replace(/<meta http-equiv="Content-Security-Policy"[^>]*>/, ''),
-};
-
-/** What is redistributed brings its licences along. */
-const licences: Plugin = {
-  name: 'licences',
-  apply: 'build',
-  generateBundle() {
-    this.emitFile({ type: 'asset', fileName: 'licences.txt', source: licenceText() });
-  },
 };
 
 /** Tells the page's keeper (offline/sw.ts) every file of this build with its fingerprint, so that it keeps all or nothing. */

@@ -130,7 +130,7 @@ export async function registerTrial(picture: Picture, layers: number, sigmaMm = 
   const plain = await judged(work, (await chooseInks(work, few, 1, 0, 1, 1, quietTask, () => undefined)).found, 1, 0, 0, quietTask);
   const off = ({ codes, found }: Chosen): number => {
     const field = fieldOf(level, { ...rulesOf(work, found.overlapLab, 1), blacksAlike: false });
-    return expectedCost(field, registerRoom(field, codes, sigmaMm / level.mmPerPx));
+    return expectedCost(registerRoom(field, codes, sigmaMm / level.mmPerPx));
   };
   const inRegister = errorOf(work, plain.codes, rulesOf(work, plain.found.overlapLab, 1)),
     unaware = off(plain);

@@ -201,7 +201,7 @@ async function speedRows(): Promise<BenchRow[]> {
   for (const megapixels of [1, 4, 12])
     for (const threads of [1, 2]) {
       const bytes = enlarged(earth, megapixels);
-      const hands = threads > 1 ? hireHands(threads) : undefined;
+      const hands = threads > 1 ? hireHands(threads - 1) : undefined;
       const start = performance.now(),
         cpu = process.cpuUsage();
       const picture = await readPicture(bytes, 'earth.jpg');

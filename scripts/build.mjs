@@ -1,4 +1,4 @@
-// Builds dist/: the library and command line with tsc, the Workbench with Vite. Skips what is up to date.
+// Builds dist/: the library with tsc, the command line and the Workbench with Vite. Skips what is up to date.
 import { copyFileSync, existsSync, mkdirSync, readdirSync, statSync, utimesSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -19,7 +19,9 @@ export function build({ force = false } = {}) {
   const sources = Math.max(
     newest(`${root}src`),
     newest(`${root}assets`),
-    ...['package-lock.json', 'tsconfig.json', 'tsconfig.build.json', 'vite.config.ts'].map((f) => statSync(root + f).mtimeMs),
+    ...['package-lock.json', 'tsconfig.json', 'tsconfig.build.json', 'vite.config.ts', 'vite.command.config.ts'].map(
+      (f) => statSync(root + f).mtimeMs,
+    ),
   );
   if (!force && existsSync(stamp) && statSync(stamp).mtimeMs >= sources) return;
   console.log('Building …');
@@ -32,7 +34,8 @@ export function build({ force = false } = {}) {
     mkdirSync(`${root}dist/${folder}`, { recursive: true });
     for (const file of files) copyFileSync(`${root}src/${folder}/${file}`, `${root}dist/${folder}/${file}`);
   }
-  if (run(process.execPath, ['node_modules/vite/bin/vite.js', 'build', '--logLevel', 'warn']) !== 0) process.exit(1);
+  for (const config of ['vite.config.ts', 'vite.command.config.ts'])
+    if (run(process.execPath, ['node_modules/vite/bin/vite.js', 'build', '--config', config, '--logLevel', 'warn']) !== 0) process.exit(1);
   writeFileSync(stamp, '');
   utimesSync(stamp, new Date(), new Date(Math.max(Date.now(), sources)));
 }

@@ -6,7 +6,7 @@ import asc from 'assemblyscript/asc';
 const root = fileURLToPath(new URL('..', import.meta.url)),
   folder = 'src/core/separate/kernels';
 
-const kernels = ['search', 'blur'] as const;
+const kernels = ['search', 'blur', 'register'] as const;
 
 /** The text of NAME-wasm.ts as the source makes it now. */
 export async function compiledKernel(name: (typeof kernels)[number]): Promise<string> {

@@ -2,12 +2,13 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { prepareDrawings, prepareLetters } from '../core/form/index.ts';
 import { prepareFaces, preparePictures } from '../core/separate/index.ts';
+import { codeFolder } from './code-folder.ts';
 
 const require = createRequire(import.meta.url);
 
 /** The fonts that the packet embeds. */
 export function readFonts(): { regular: Uint8Array; semibold: Uint8Array; bold: Uint8Array } {
-  const read = (name: string): Uint8Array => new Uint8Array(readFileSync(new URL(`../../assets/OpenSans-${name}.ttf`, import.meta.url)));
+  const read = (name: string): Uint8Array => new Uint8Array(readFileSync(new URL(`../assets/OpenSans-${name}.ttf`, codeFolder)));
   return { regular: read('Regular'), semibold: read('Semibold'), bold: read('Bold') };
 }
 
@@ -20,7 +21,7 @@ export async function prepare(): Promise<void> {
 
 /** For whatever asks what matters in a picture. */
 export function prepareFaceFinding(): void {
-  prepareFaces(new Uint8Array(readFileSync(new URL('../core/image/faces/faces.bin', import.meta.url))));
+  prepareFaces(new Uint8Array(readFileSync(new URL('core/image/faces/faces.bin', codeFolder))));
 }
 
 /** In the thread that reads pictures. */
@@ -30,6 +31,6 @@ export async function preparePictureReaders(): Promise<void> {
   await preparePictures({
     jpeg: compile('@jsquash/jpeg/codec/dec/mozjpeg_dec.wasm'),
     webp: compile('@jsquash/webp/codec/dec/webp_dec.wasm'),
-    profiles: compile(new URL('../core/image/lcms/lcms.wasm', import.meta.url)),
+    profiles: compile(new URL('core/image/lcms/lcms.wasm', codeFolder)),
   });
 }

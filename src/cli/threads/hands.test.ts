@@ -42,4 +42,14 @@ test('threads do the errands, and give what would be found without them', async 
   expect(there).toEqual([here, here]);
   expect(answered.sort()).toEqual([0, 1]);
   hands.dismiss();
+
+  // Whoever asked and waits takes what nobody has begun.
+  const pair = hireHands(1)!;
+  let sent = 0;
+  started.at(-1)!.on('message', () => sent++);
+  const both = [pair.ask(errand, quietTask), pair.ask(errand, quietTask)];
+  await pair.help(both[1], quietTask);
+  expect(await Promise.all(both)).toEqual([here, here]);
+  expect(sent).toBe(1);
+  pair.dismiss();
 });

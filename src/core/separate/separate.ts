@@ -78,12 +78,12 @@ export async function* separate(asked: SeparateRequest, task: Task, hands?: Hand
     best = await judged(work, best.found, priceMm, sigmaMm, 0, task);
     bestLevel = 0;
     yield draftOf(work, best, 0, 'masks', 0.75);
-    return await finished(request, work, best, priceMm, beside, false, task, hands);
+    return yield* finished(request, work, best, priceMm, beside, false, task, hands);
   } catch (error) {
     if (!(error instanceof Cancelled)) throw error;
     // What there is by now is brought to the fine raster and cut; that takes a moment and is not asked to stop again.
     if (bestLevel > 0) best = await judged(work, best.found, priceMm, 0, 0, quietTask);
-    return finished(request, work, best, priceMm, askedBeside(work, few, best, seed, quietTask, hands), true, quietTask, hands);
+    return yield* finished(request, work, best, priceMm, askedBeside(work, few, best, seed, quietTask, hands), true, quietTask, hands);
   }
 }
 
@@ -131,7 +131,7 @@ function askedBeside(work: Work, few: FewTargets, { found }: Chosen, seed: numbe
   };
 }
 
-async function finished(
+async function* finished(
   request: SeparateRequest,
   work: Work,
   from: Chosen,
@@ -140,7 +140,7 @@ async function finished(
   stoppedEarly: boolean,
   task: Task,
   hands?: Hands,
-): Promise<Separation> {
+): AsyncGenerator<Draft, Separation> {
   const { grid, setup } = work;
   const sigmaMm = request.registerSigmaMm ?? 0;
   const { overlapLab } = from.found;
@@ -149,10 +149,7 @@ async function finished(
   task.report(0.96, say('separate.comparing'));
   await task.pause();
   const pictureLevel = pictureAsIs(work);
-  const field = fieldOf(pictureLevel, { ...rulesOf(work, overlapLab, 0), blacksAlike: false });
-  const figures = figuresOf({ ...field, weight: undefined }, work.target, cut.codes, overlapLab, grid.mmPerPx, sigmaMm, work.layerPrice);
-  const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
-  // Whoever stops wants to have it: flat inks on the coarser raster tell as much.
+  // It takes longest, so it comes first. Whoever stops wants to have it: flat inks on the coarser raster tell as much.
   const coarser = stoppedEarly && pictureLevel === work.levels[0];
   const baseline = askedOf(
     {
@@ -162,13 +159,16 @@ async function finished(
       picture: coarser ? work.levels[middle] : pictureLevel,
       flat: await flat(),
       inks: work.layers,
-      metres: figures.metres,
+      metres: metresOf(cut.codes, grid.width, grid.height, work.layers, grid.mmPerPx, work.layerPrice),
       sigmaMm,
       cut: cutRulesOf(request, grid.mmPerPx),
     },
     task,
     hands,
   );
+  const field = fieldOf(pictureLevel, { ...rulesOf(work, overlapLab, 0), blacksAlike: false });
+  const figures = figuresOf({ ...field, weight: undefined }, work.target, cut.codes, overlapLab, grid.mmPerPx, sigmaMm, work.layerPrice);
+  const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
   const drawn = pictureEdges(work.target, grid.width, grid.height, grid.mmPerPx);
   const lost = lostDetails(
     drawn,
@@ -180,7 +180,7 @@ async function finished(
   );
   const reach = reachOf(work, pictureLevel, overlapLab);
   const before = meanOf(differences(work.target, wanted, overlapLab));
-  return {
+  const told: Omit<Separation, 'baseline' | 'curve'> = {
     width: grid.width,
     height: grid.height,
     mmPerPx: grid.mmPerPx,
@@ -197,8 +197,6 @@ async function finished(
       bridges: sum(cut.layers.map((layer) => layer.stencil.bridges.length)),
       minutes: minutesCut(request, cut),
     },
-    curve: laidThrough(await curve(), { priceMm, metres: figures.metres, meanDeltaE: figures.inRegister.mean }),
-    baseline: await baseline(),
     outOfReach: reach.mask,
     outOfReachShare: reach.share,
     detailLost: wanted.map((code, i) => (code === cut.codes[i] ? 0 : 1)),
@@ -207,6 +205,12 @@ async function finished(
     stoppedEarly,
     problems: [...lostProblems(lost), ...warnings(request), ...budgetProblems(request, cut), ...cut.layers.flatMap(stencilProblems)],
     setup: { seed: request.seed ?? 1, priceMm, shelfIds: [...setup.shelf.keys()] },
+  };
+  if (!stoppedEarly) yield cutDraft(told);
+  return {
+    ...told,
+    curve: laidThrough(await curve(), { priceMm, metres: figures.metres, meanDeltaE: figures.inRegister.mean }),
+    baseline: await baseline(),
   };
 }
 
@@ -284,6 +288,23 @@ function draftOf(work: Work, chosen: Chosen, levelNumber: number, stage: Draft['
     rgb: rgbOf(overlapLab),
     meanDeltaE: meanOf(differences(level.lab, chosen.codes, overlapLab)),
     metres: metresOf(chosen.codes, level.width, level.height, work.layers, level.mmPerPx, work.layerPrice),
+  };
+}
+
+/** While flat inks are still made beside it. */
+function cutDraft(cut: NonNullable<Draft['cut']>): Draft {
+  const { width, height, mmPerPx, codes, rgb, figures } = cut;
+  return {
+    stage: 'cut',
+    share: 0.98,
+    width,
+    height,
+    mmPerPx,
+    codes,
+    rgb,
+    meanDeltaE: figures.inRegister.mean,
+    metres: figures.metres,
+    cut,
   };
 }
 

@@ -116,6 +116,8 @@ export interface Draft {
   readonly rgb: Uint8Array;
   readonly meanDeltaE: number;
   readonly metres: number;
+  /** Once it is cut: all but what it is compared with. */
+  readonly cut?: Omit<Separation, 'baseline' | 'curve'>;
 }
 
 export interface SeparatedLayer {

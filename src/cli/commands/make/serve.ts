@@ -5,6 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { jobFileName, writeJobFile } from '../../../core/job/index.ts';
 import { fail, ProblemError } from '../../../core/problem.ts';
 import { figure, name as asName, say } from '../../../words/index.ts';
+import { codeFolder } from '../../code-folder.ts';
 import type { Command } from '../../command.ts';
 import { readJobAt } from '../../disk/folder.ts';
 import { option } from '../../say/help.ts';
@@ -27,7 +28,7 @@ export const serve: Command = {
   ],
   options: { port: { type: 'string' }, share: { type: 'boolean' }, 'share-on': { type: 'string' } },
   async run(call) {
-    const folder = fileURLToPath(new URL('../../../workbench/', import.meta.url));
+    const folder = fileURLToPath(new URL('workbench/', codeFolder));
     if (!existsSync(`${folder}index.html`)) fail('not-built', say('where.workbench'), say('refusals.notBuilt'), say('refusals.runStart'));
     const path = call.words[0];
     if (path !== undefined) takeJob(path);

@@ -4,7 +4,7 @@ import { jobOfSeparation, pictureRequest } from '../../../core/asks/index.ts';
 import { materialOf, materialsOf } from '../../../core/plan/index.ts';
 import { fail } from '../../../core/problem.ts';
 import { say, share as shareOf, tell } from '../../../words/index.ts';
-import { runNames, separate as separatePicture, type Separation } from '../../../core/separate/index.ts';
+import { runNames, separate as separatePicture, type Draft, type Separation } from '../../../core/separate/index.ts';
 import { Cancelled, quietTask } from '../../../core/task.ts';
 import type { Command } from '../../command.ts';
 import { fileAt, readFileBytes } from '../../disk/disk.ts';
@@ -16,7 +16,7 @@ import { readerOnPaper, sayHere, showHere } from '../../reader.ts';
 import { sayPart, saySeparation } from '../../say/say-separation.ts';
 import { askOf, askOptions, imageOf } from './separate-ask.ts';
 import { drawWays } from './separate-ways.ts';
-import { writeSeparationPictures } from './separation-pictures.ts';
+import { flatPicture, printPictures } from './separation-pictures.ts';
 import { filled } from '../../say/table.ts';
 import { textOf } from '../../say/words.ts';
 import { mustBeNew } from '../../disk/write-file.ts';
@@ -98,7 +98,11 @@ export const separate: Command = {
       await drawWays(request, drawn, replace, quietTask);
       return 0;
     }
-    const separation = await watch(separatePicture, request);
+    let pictures: ReturnType<typeof printPictures> | undefined;
+    const separation = await watch(separatePicture, request, ({ cut }) => {
+      // Flat inks are still made beside it.
+      if (cut) pictures = printPictures(cut);
+    });
     const names = runNames(separation).map((one) => tell(one, readerOnPaper(undefined, job)));
     const next = jobOfSeparation(job, separation, names, {
       title: ask.name,
@@ -108,7 +112,15 @@ export const separate: Command = {
     // Drawings that the new job does not use stay where they are.
     const said = JSON.stringify(next);
     const made: JobBundle = { job: next, attachments: new Map([...attachments].filter(([name]) => said.includes(JSON.stringify(name)))) };
-    writeWhole(out, [...[...writeJob(made)].map(([name, bytes]) => ({ path: name, bytes })), ...writeSeparationPictures(separation)], wish);
+    writeWhole(
+      out,
+      [
+        ...[...writeJob(made)].map(([name, bytes]) => ({ path: name, bytes })),
+        ...(separation.stoppedEarly || !pictures ? printPictures(separation) : pictures),
+        flatPicture(separation),
+      ],
+      wish,
+    );
     for (const line of saySeparation(separation, next, out)) console.log(line);
     printProblems([...separation.problems, ...checkJob(made).filter((p) => p.severity === 'error')], console.log);
     return 0;
@@ -130,8 +142,16 @@ function takeInHand(
   return { bytes, place: ask.file, ask };
 }
 
-async function watch(work: typeof separatePicture, request: Parameters<typeof separatePicture>[0]): Promise<Separation> {
-  let stop = false;
+/** Heard so often: who stops, and who is done with an errand. */
+const betweenBreathsMs = 5;
+
+async function watch(
+  work: typeof separatePicture,
+  request: Parameters<typeof separatePicture>[0],
+  onDraft: (draft: Draft) => void,
+): Promise<Separation> {
+  let stop = false,
+    lastBreath = 0;
   const onStop = (): void => {
     stop = true;
   };
@@ -148,7 +168,9 @@ async function watch(work: typeof separatePicture, request: Parameters<typeof se
         }
       },
       async pause() {
+        if (performance.now() - lastBreath < betweenBreathsMs) return;
         await new Promise((go) => setImmediate(go));
+        lastBreath = performance.now();
         if (stop) throw new Cancelled();
       },
     },
@@ -158,6 +180,7 @@ async function watch(work: typeof separatePicture, request: Parameters<typeof se
     for (;;) {
       const step = await drafts.next();
       if (step.done) return step.value;
+      onDraft(step.value);
     }
   } finally {
     if (bar) process.stderr.write('\n');

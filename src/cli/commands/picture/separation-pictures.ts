@@ -1,25 +1,32 @@
 import { isBlackStripe, pictureRgb, type Separation } from '../../../core/separate/index.ts';
 import { rgbPng } from '../../../packet/index.ts';
 
-/** The picture, the print and the flat-ink comparison at the same size; the print again, struck through where colours are out of reach and where cutting lost detail. */
-export function writeSeparationPictures(s: Separation): { path: string; bytes: Uint8Array }[] {
-  const coded = (codes: Uint8Array, rgb: Uint8Array): Uint8Array => {
-    const out = new Uint8Array(codes.length * 3);
-    for (let i = 0; i < codes.length; i++) for (let c = 0; c < 3; c++) out[i * 3 + c] = rgb[codes[i] * 3 + c];
-    return out;
-  };
+interface Made {
+  readonly path: string;
+  readonly bytes: Uint8Array;
+}
+
+const coded = (codes: Uint8Array, rgb: Uint8Array): Uint8Array => {
+  const out = new Uint8Array(codes.length * 3);
+  for (let i = 0; i < codes.length; i++) for (let c = 0; c < 3; c++) out[i * 3 + c] = rgb[codes[i] * 3 + c];
+  return out;
+};
+
+/** The picture and the print at the same size; the print again, struck through where colours are out of reach and where cutting lost detail. */
+export function printPictures(s: Omit<Separation, 'baseline' | 'curve'>): Made[] {
   const print = coded(s.codes, s.rgb);
-  const png = (path: string, width: number, height: number, rgb: Uint8Array): { path: string; bytes: Uint8Array } => ({
-    path,
-    bytes: rgbPng(width, height, rgb, s.mmPerPx),
-  });
+  const png = (path: string, rgb: Uint8Array): Made => ({ path, bytes: rgbPng(s.width, s.height, rgb, s.mmPerPx) });
   return [
-    png('compare/picture.png', s.width, s.height, pictureRgb(s.target)),
-    png('compare/print.png', s.width, s.height, print),
-    png('compare/flat-inks.png', s.baseline.width, s.baseline.height, coded(s.baseline.codes, s.baseline.rgb)),
-    png('compare/out-of-reach.png', s.width, s.height, struckThrough(print, s.outOfReach, s.width)),
-    png('compare/detail-lost.png', s.width, s.height, struckThrough(print, s.detailLost, s.width)),
+    png('compare/picture.png', pictureRgb(s.target)),
+    png('compare/print.png', print),
+    png('compare/out-of-reach.png', struckThrough(print, s.outOfReach, s.width)),
+    png('compare/detail-lost.png', struckThrough(print, s.detailLost, s.width)),
   ];
+}
+
+/** The same in flat inks. */
+export function flatPicture({ baseline: { width, height, codes, rgb }, mmPerPx }: Separation): Made {
+  return { path: 'compare/flat-inks.png', bytes: rgbPng(width, height, coded(codes, rgb), mmPerPx) };
 }
 
 /** @param mask struck through where not 0 */

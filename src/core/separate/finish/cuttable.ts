@@ -137,7 +137,7 @@ function settleOff({ field, codes, open, bitsAt, put, off }: OffWork, rounds: nu
   const room = registerRoom(field, codes, off.sigmaPx);
   let cost = registerObjective(field, codes, room);
   const blurred = (layer: number): void => {
-    for (let b = 0; b < field.layers; b++) if (bitsAt(layer) & (1 << b)) blurLayer(field, codes, b, room);
+    for (let b = 0; b < field.layers; b++) if (bitsAt(layer) & (1 << b)) blurLayer(codes, b, room);
   };
   for (let round = 0; round < rounds; round++)
     for (const layer of open) {

@@ -64,7 +64,7 @@ export function figuresOf(
   share?: readonly number[],
 ): SeparationFigures {
   const inRegister = summed(differences(target, codes, overlapLab));
-  const off = sigmaMm > 0 ? summed(expectedCosts(field, registerRoom(field, codes, sigmaMm / mmPerPx))) : inRegister;
+  const off = sigmaMm > 0 ? summed(expectedCosts(registerRoom(field, codes, sigmaMm / mmPerPx))) : inRegister;
   const { width, height, layers } = field;
   return {
     inRegister,

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { seeded } from '../../random.ts';
 import { blurMask, blurPlane, gaussTaps } from './blur.ts';
 import { outlineLengths } from './length.ts';
-import { expectedCost, registerPairStep, registerRoom, registerStep } from './register.ts';
+import { bareWatch, expectedCost, expectedCosts, registerPairStep, registerRoom, registerStep } from './register.ts';
 import { relaxed, type Field } from './relax.ts';
 import { thresholdRoom, thresholdSweep } from './threshold.ts';
 
@@ -86,7 +86,7 @@ test('the expected print off register agrees with printing it three hundred time
         sum += field.table[field.binOf[y * size + x] * field.codeCount + code];
       }
   }
-  const told = expectedCost(field, registerRoom(field, codes, sigma));
+  const told = expectedCost(registerRoom(field, codes, sigma));
   // Monte Carlo with whole-pixel shifts; the trial's own bound is 2 percent.
   expect(Math.abs(told / (sum / (prints * size * size)) - 1)).toBeLessThan(0.02);
 });
@@ -102,7 +102,7 @@ function printAndKnife(seed: number): { field: Field; codes: Uint8Array; energy:
     outlineLengths(codes, size, size, layers).forEach((length) => {
       knife += price * length;
     });
-    return expectedCost(field, registerRoom(field, codes, 1.5)) * size * size + knife;
+    return expectedCost(registerRoom(field, codes, 1.5)) * size * size + knife;
   };
   return { field, codes: blocks(size, layers, seed + 20), energy };
 }
@@ -123,6 +123,51 @@ test('a layer moved for the register never makes the expected print plus its kni
   }
 });
 
+test('the expected cost of a pixel is that of every code by its chance', () => {
+  const size = 24,
+    layers = 5,
+    field = fieldFor(size, layers, 3, 1),
+    codes = blocks(size, layers, 4);
+  const q = Array.from({ length: layers }, (_, b) => {
+    const out = new Float32Array(codes.length);
+    blurMask(codes, b, size, size, gaussTaps(1.5), out);
+    return out;
+  });
+  expectedCosts(registerRoom(field, codes, 1.5)).forEach((told, i) => {
+    let wanted = 0;
+    for (let code = 0; code < 1 << layers; code++)
+      wanted += q.reduce(
+        (chance, share, b) => chance * ((code >> b) & 1 ? share[i] : 1 - share[i]),
+        field.table[field.binOf[i] * 32 + code],
+      );
+    // A share under 0.2 percent counts as none, in each layer.
+    expect(Math.abs(told - wanted)).toBeLessThan(layers * 2e-3 * 22);
+  });
+});
+
+test('two rooms worked on in turn end as rooms made anew for every step', () => {
+  const size = 40,
+    layers = 5;
+  const works = [1, 2].map((seed) => {
+    const plain = fieldFor(size, layers, seed, 1.5),
+      codes = blocks(size, layers, seed + 40),
+      lightness = Float32Array.from({ length: 32 }, (_, code) => (code * 37) % 90),
+      weight = Float32Array.from(codes, (_, i) => 0.5 + (i % 3));
+    const bare = bareWatch(codes, size, size, lightness, 3, { slitPrice: 2, linePrice: 0.8 }),
+      field: Field = seed === 1 ? { ...plain, weight } : { ...plain, bare };
+    return { field, kept: codes, anew: codes.slice(), room: registerRoom(field, codes, 1.5) };
+  });
+  let moved = 0;
+  for (let turn = 0; turn < 3; turn++)
+    for (let layer = 0; layer < layers; layer++)
+      for (const { field, kept, anew, room } of works) {
+        moved += registerStep(field, kept, layer, room);
+        registerStep(field, anew, layer, registerRoom(field, anew, 1.5));
+        expect(kept).toEqual(anew);
+      }
+  expect(moved).toBeGreaterThan(500);
+});
+
 test('window and piece of one cut move together, and the whole gets better', () => {
   let saved = 0;
   for (let seed = 1; seed <= 5; seed++) {
@@ -131,7 +176,7 @@ test('window and piece of one cut move together, and the whole gets better', () 
     const codes = blocks(size, 2, seed + 20).map((two) => [5, 6, 9, 10][two]),
       room = registerRoom(field, codes, 1.5);
     const energy = (): number =>
-      expectedCost(field, registerRoom(field, codes, 1.5)) * size * size +
+      expectedCost(registerRoom(field, codes, 1.5)) * size * size +
       outlineLengths(codes, size, size, 4).reduce((sum, length) => sum + 1.5 * length, 0);
     const first = energy();
     for (let turn = 0; turn < 3; turn++)

@@ -5,6 +5,16 @@
 export const straightWeight = Math.PI / 8;
 export const diagonalWeight = Math.PI / (8 * Math.SQRT2);
 
+/** What eight neighbours say: bit k of the number is neighbour k's ink, straight ones first; added up in this order. */
+export const votesOf = Float64Array.from({ length: 256 }, (_, ink) => {
+  let votes = 0;
+  for (let k = 0; k < 8; k++) {
+    const weight = k < 4 ? straightWeight : diagonalWeight;
+    votes += (ink >> k) & 1 ? -weight : weight;
+  }
+  return votes;
+});
+
 /** Length of every layer's outline inside the image, in pixels. */
 export function outlineLengths(codes: Uint8Array, width: number, height: number, layers: number): Float64Array {
   const counts = new Float64Array(256),

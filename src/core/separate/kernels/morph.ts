@@ -69,32 +69,6 @@ export function withoutSpecks(mask: Bits, of: 0 | 1, least: number): Bits {
   return out;
 }
 
-/** The most (or least) of all values within a square around each pixel. */
-export function around(
-  values: Float32Array,
-  width: number,
-  height: number,
-  reach: number,
-  pick: (a: number, b: number) => number,
-): Float32Array {
-  const rows = new Float32Array(values.length),
-    out = new Float32Array(values.length);
-  for (let y = 0; y < height; y++)
-    for (let x = 0; x < width; x++) {
-      const from = y * width;
-      let value = values[from + x];
-      for (let k = Math.max(0, x - reach); k <= Math.min(width - 1, x + reach); k++) value = pick(value, values[from + k]);
-      rows[from + x] = value;
-    }
-  for (let y = 0; y < height; y++)
-    for (let x = 0; x < width; x++) {
-      let value = rows[y * width + x];
-      for (let k = Math.max(0, y - reach); k <= Math.min(height - 1, y + reach); k++) value = pick(value, rows[k * width + x]);
-      out[y * width + x] = value;
-    }
-  return out;
-}
-
 /** Pixels start..end−1 of one row. */
 export type Run = readonly [start: number, end: number];
 

@@ -72,7 +72,7 @@ function plainly(
 }
 
 test('the bytes are those of the source', async () => {
-  for (const name of ['search', 'blur'] as const)
+  for (const name of ['search', 'blur', 'register'] as const)
     expect(readFileSync(new URL(`./${name}-wasm.ts`, import.meta.url), 'utf8'), name).toBe(await compiledKernel(name));
 }, 60_000);
 

@@ -1,3 +1,4 @@
+import { around } from '../kernels/register-room.ts';
 import { findFaces, scaledLab, type Picture } from '../../image/index.ts';
 import { whitePoints } from '../../colour/index.ts';
 import { blurPlane, gaussTaps } from '../kernels/blur.ts';
@@ -109,7 +110,7 @@ function marksOf(
   height: number,
   blurred: (plane: Float32Array, sigma: number) => Float32Array,
 ): Float32Array {
-  const filled = around(around(lightness, width, height, Math.max), width, height, Math.min),
+  const filled = around(around(lightness, width, height, markReach, true), width, height, markReach, false),
     ground = slopes([blurred(filled, 1.5)], width, height);
   const marks = lightness.map(
     (l, i) =>
@@ -123,25 +124,6 @@ function marksOf(
     marks.map((v, i) => v * Math.max(0, 1 - crowd[i] / 0.2)),
     0.8,
   ).map((v) => Math.min(1, 1.6 * v));
-}
-
-/** The most (or least) of all values within a square around each pixel. */
-function around(values: Float32Array, width: number, height: number, pick: (a: number, b: number) => number): Float32Array {
-  const along = (from: Float32Array, step: number, at: (i: number) => number, size: number): Float32Array =>
-    from.map((v, i) => {
-      let best = v;
-      for (let k = -markReach; k <= markReach; k++) {
-        const p = at(i) + k;
-        if (p >= 0 && p < size) best = pick(best, from[i + k * step]);
-      }
-      return best;
-    });
-  return along(
-    along(values, 1, (i) => i % width, width),
-    width,
-    (i) => Math.floor(i / width),
-    height,
-  );
 }
 
 /** Skins light and dark differ in lightness and are nearly of one hue; broad enough for the light of a photograph. common practice */

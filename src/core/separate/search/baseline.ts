@@ -6,7 +6,7 @@ import { makeCuttable, rulesOn, type CutRules } from '../finish/cuttable.ts';
 import { figuresOf, metresOf } from '../finish/figures.ts';
 import { flatInks, opaqueLab, stackedCodes } from './flat-inks.ts';
 import type { Targets } from './fit-score.ts';
-import { fieldOf, solveMasks, type Level, type MaskRules } from '../prepare/masks.ts';
+import { fieldOf, solveLevel, solveMasks, type Level, type MaskRules } from '../prepare/masks.ts';
 import type { Baseline } from '../types.ts';
 
 export interface BaselineAsk {
@@ -55,18 +55,22 @@ export async function baselineFor(
   task: Task,
 ): Promise<Baseline> {
   const overlapLab = opaqueLab(palette),
-    allowed = stackedCodes(inks);
+    allowed = stackedCodes(inks),
+    middle = Math.min(finest + 1, levels.length - 1);
   const rules = (priceMm: number): MaskRules => ({ layers: inks, overlapLab, allowed, priceMm });
+  // On the finest raster masks go on from the coarser one's: those of the prices tried there are known.
+  const solved = new Map<number, Uint8Array>();
   const cutAt = (at: number, priceMm: number): { codes: Uint8Array; metres: number } => {
     const { width, height, mmPerPx } = levels[at],
-      field = fieldOf(levels[at], rules(priceMm));
-    const codes = solveMasks(levels, rules(priceMm), at);
+      field = fieldOf(levels[at], rules(priceMm)),
+      coarser = at + 1 === middle ? solved.get(priceMm) : undefined;
+    const codes = coarser ? solveLevel(levels, rules(priceMm), at, coarser) : solveMasks(levels, rules(priceMm), at);
+    if (at === middle) solved.set(priceMm, codes.slice());
     makeCuttable(field, codes, rulesOn(cut, levels[0].mmPerPx / mmPerPx), false);
     return { codes, metres: metresOf(codes, width, height, inks, mmPerPx) };
   };
   // Cutting away what is too thin shortens the outlines; further prices, tried on the coarser raster, make up for it.
   let price = priceFor(metres, curve);
-  const middle = Math.min(finest + 1, levels.length - 1);
   let nearest = price,
     least = Infinity;
   for (let turn = 0; turn < 4; turn++) {

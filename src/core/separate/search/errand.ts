@@ -74,10 +74,12 @@ export type ErrandDone<E extends Errand = Errand> = Answers[E['kind']];
 
 /**
  * Whoever does errands: other threads, started by the caller (core starts none). What comes back is the same whoever does them.
- * `ask` throws `Cancelled` soon after the task is stopped.
+ * Both throw `Cancelled` soon after the task is stopped.
  */
 export interface Hands {
   ask<E extends Errand>(errand: E, task: Task): Promise<ErrandDone<E>>;
+  /** Told by whoever has nothing else to do until `answer` is there: takes part in what waits to be done. */
+  help?(answer: Promise<unknown>, task: Task): Promise<void>;
 }
 
 export async function doErrand<E extends Errand>(errand: E, task: Task = quietTask): Promise<ErrandDone<E>> {
@@ -110,32 +112,49 @@ async function searched(errand: SearchErrand, task: Task): Promise<SearchDone> {
   return { pool, found: await bestOfPool(setup, errand.targets, pool.slice(0, 4), task) };
 }
 
-/** Asks for all of them at once where there are hands, and gives their answers in turn; without hands each is done when its turn comes. */
-export function askedFor<E extends Errand>(errands: readonly E[], task: Task, hands?: Hands): (() => Promise<ErrandDone<E>>)[] {
-  if (!hands) return errands.map((errand) => () => doErrand(errand, task));
-  const asked = errands.map((errand) => hands.ask(errand, task));
+/** An answer, waited for only when it is wanted. */
+export interface Asked<D> {
+  (): Promise<D>;
+  /** Where there are hands: the answer on its way. */
+  readonly begun?: Promise<D>;
+}
+
+function underWay<D>(begun: Promise<D>, task: Task, { help }: Hands): Asked<D> {
   // Stopped while an earlier answer is waited for, the later ones are nobody's to catch.
-  for (const answer of asked) answer.catch(() => undefined);
-  return asked.map((answer) => () => answer);
+  begun.catch(() => undefined);
+  const wait = async (): Promise<D> => {
+    await help?.(begun, task);
+    return begun;
+  };
+  return Object.assign(wait, { begun });
+}
+
+/** Waits for what is under way, taking part in it where there are hands. */
+export async function together<D>(work: Promise<D>, task: Task, hands?: Hands): Promise<D> {
+  return hands ? underWay(work, task, hands)() : work;
+}
+
+/** Asks for all of them at once where there are hands, and gives their answers in turn; without hands each is done when its turn comes. */
+export function askedFor<E extends Errand>(errands: readonly E[], task: Task, hands?: Hands): Asked<ErrandDone<E>>[] {
+  if (!hands) return errands.map((errand) => () => doErrand(errand, task));
+  return errands.map((errand) => underWay(hands.ask(errand, task), task, hands));
 }
 
 /** One errand: begun at once where there are hands, else when its answer is asked for. */
-export function askedOf<E extends Errand>(errand: E, task: Task, hands?: Hands): () => Promise<ErrandDone<E>> {
+export function askedOf<E extends Errand>(errand: E, task: Task, hands?: Hands): Asked<ErrandDone<E>> {
   return askedFor([errand], task, hands)[0];
 }
 
 /** Another errand after each of these, as its answer says: asked for as soon as that is there where there are hands, else when its turn comes. */
 export function askedAfter<D, E extends Errand>(
-  first: readonly (() => Promise<D>)[],
+  first: readonly Asked<D>[],
   next: (answer: D) => E,
   task: Task,
   hands?: Hands,
-): (() => Promise<ErrandDone<E>>)[] {
+): Asked<ErrandDone<E>>[] {
   return first.map((one) => {
-    const both = async (): Promise<ErrandDone<E>> => askedOf(next(await one()), task, hands)();
-    if (!hands) return both;
-    const begun = both();
-    begun.catch(() => undefined);
-    return () => begun;
+    if (!hands) return async () => doErrand(next(await one()), task);
+    const both = async (): Promise<ErrandDone<E>> => hands.ask(next(await (one.begun ?? one())), task);
+    return underWay(both(), task, hands);
   });
 }

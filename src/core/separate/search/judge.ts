@@ -1,8 +1,7 @@
 import type { Task } from '../../task.ts';
-import type { Field } from '../kernels/relax.ts';
 import { doubled, energyOf, fieldOf, settle, solveLevel, withFixed, type Level, type MaskRules } from '../prepare/masks.ts';
 import type { Work } from '../prepare/prepare.ts';
-import { expectedUse, registerObjective, registerRoom, settleForRegister } from '../kernels/register.ts';
+import { expectedUse, leave, registerObjective, registerRoom, settleForRegister } from '../kernels/register.ts';
 import { refitInks, type Found } from './search.ts';
 import { usePairs, type FewTargets } from '../prepare/targets.ts';
 
@@ -36,7 +35,8 @@ export function rulesOf(work: MaskWork, overlapLab: Float64Array, priceMm: numbe
 export async function judged(work: MaskWork, found: Found, priceMm: number, sigmaMm: number, finest: number, task: Task): Promise<Chosen> {
   const rules = rulesOf(work, found.overlapLab, priceMm);
   const { levels } = work;
-  let codes: Uint8Array | undefined;
+  let codes: Uint8Array | undefined,
+    objective = 0;
   for (let at = levels.length - 1; at >= finest; at--) {
     await task.pause();
     const level = levels[at],
@@ -44,21 +44,13 @@ export async function judged(work: MaskWork, found: Found, priceMm: number, sigm
     // Masks find their place on the coarsest level as if nothing moved; from then on every step reckons with layers that sit off.
     if (sigmaMm === 0 || coarsest) codes = solveLevel(levels, rules, at, codes);
     else codes = withFixed(doubled(codes!, levels[at + 1], level), level, work.frozen);
-    if (sigmaMm > 0)
-      await settleForRegister(
-        fieldOf(level, rules),
-        codes,
-        sigmaMm / level.mmPerPx,
-        coarsest ? 8 : level.mmPerPx === work.grid.mmPerPx ? 2 : 4,
-        task,
-      );
+    const rounds = coarsest ? 8 : level.mmPerPx === work.grid.mmPerPx ? 2 : 4,
+      field = fieldOf(level, rules);
+    const room = sigmaMm > 0 && (await settleForRegister(field, codes, sigmaMm / level.mmPerPx, rounds, task));
+    if (at === finest) objective = room ? registerObjective(field, codes, room) : energyOf(field, codes, 1) / codes.length;
+    if (room) leave(room);
   }
-  return { found, codes: codes!, objective: objectiveOf(fieldOf(levels[finest], rules), codes!, levels[finest], sigmaMm) };
-}
-
-function objectiveOf(field: Field, codes: Uint8Array, level: Level, sigmaMm: number): number {
-  if (sigmaMm === 0) return energyOf(field, codes, 1) / codes.length;
-  return registerObjective(field, codes, registerRoom(field, codes, sigmaMm / level.mmPerPx));
+  return { found, codes: codes!, objective };
 }
 
 /** Coarser than this, neither knife length nor register would be judged rightly. */
@@ -84,12 +76,14 @@ export async function refitted(
     const room = registerRoom(field, best.codes, Math.max(0.05, sigmaMm / level.mmPerPx));
     const ofBin = finest === work.levels.length - 1 && few.ofBin.length === level.bins.count ? few.ofBin : nearestTargets(few, level);
     const use = usePairs(expectedUse(field, room, ofBin, few.targets.count), 1 << work.layers);
+    leave(room);
     const found = await refitInks(work.setup, few.targets, use, best.found.recipes, task);
     const again = fieldOf(level, rulesOf(work, found.overlapLab, priceMm));
     const codes = best.codes.slice();
     settle(again, codes, []);
-    if (sigmaMm > 0) await settleForRegister(again, codes, sigmaMm / level.mmPerPx, 3, task);
-    const objective = objectiveOf(again, codes, level, sigmaMm);
+    const settled = sigmaMm > 0 && (await settleForRegister(again, codes, sigmaMm / level.mmPerPx, 3, task));
+    const objective = settled ? registerObjective(again, codes, settled) : energyOf(again, codes, 1) / codes.length;
+    if (settled) leave(settled);
     if (objective > best.objective * 0.9995) break;
     best = { found, codes, objective };
   }

@@ -36,21 +36,37 @@ export function sampleCost(cost: CostRaster, grid: Grid): Float32Array {
 
 /** Mean over a square of 2 r + 1 pixels, by running sums. */
 function blurred(values: Float32Array, width: number, height: number, r: number): Float32Array {
-  const across = new Float32Array(values.length);
-  const out = new Float32Array(values.length);
-  const pass = (from: Float32Array, to: Float32Array, lines: number, length: number, lineStep: number, step: number): void => {
-    for (let l = 0; l < lines; l++) {
-      const base = l * lineStep;
-      let sum = 0;
-      for (let i = 0; i < Math.min(r, length); i++) sum += from[base + i * step];
-      for (let i = 0; i < length; i++) {
-        if (i + r < length) sum += from[base + (i + r) * step];
-        if (i - r - 1 >= 0) sum -= from[base + (i - r - 1) * step];
-        to[base + i * step] = sum / (2 * r + 1);
-      }
+  return downward(across(values, width, height, r), width, height, r);
+}
+
+function across(from: Float32Array, width: number, height: number, r: number): Float32Array {
+  const to = new Float32Array(from.length);
+  for (let y = 0; y < height; y++) {
+    const row = y * width;
+    let sum = 0;
+    for (let x = 0; x < Math.min(r, width); x++) sum += from[row + x];
+    for (let x = 0; x < width; x++) {
+      if (x + r < width) sum += from[row + x + r];
+      if (x - r - 1 >= 0) sum -= from[row + x - r - 1];
+      to[row + x] = sum / (2 * r + 1);
     }
+  }
+  return to;
+}
+
+/** Row after row: down each column by itself, every step would be far away in memory. */
+function downward(from: Float32Array, width: number, height: number, r: number): Float32Array {
+  const to = new Float32Array(from.length),
+    sums = new Float64Array(width);
+  const add = (y: number, sign: 1 | -1): void => {
+    if (y < 0 || y >= height) return;
+    for (let x = 0, i = y * width; x < width; x++, i++) sums[x] += sign * from[i];
   };
-  pass(values, across, height, width, width, 1);
-  pass(across, out, width, height, 1, width);
-  return out;
+  for (let y = 0; y < Math.min(r, height); y++) add(y, 1);
+  for (let y = 0; y < height; y++) {
+    add(y + r, 1);
+    add(y - r - 1, -1);
+    for (let x = 0, i = y * width; x < width; x++, i++) to[i] = sums[x] / (2 * r + 1);
+  }
+  return to;
 }

@@ -65,8 +65,50 @@ const whole: Opened = { core: emptyRegion, rest: emptyRegion },
 function openedTile(near: Region, around: Box, tile: Box, radiusMm: number): Opened {
   if (near.rings.length === 0) return nothing;
   if (near.rings.length === 1 && near.rings[0].length === 8 && Math.abs(regionArea(near) - areaOf(around)) < sideMm2) return whole;
-  const here = opened(near, radiusMm);
-  return { core: boxCutter(here.core)(tile), rest: boxCutter(here.rest)(tile) };
+  const number = numberOf(near),
+    known = lastTiles.get(number);
+  if (known && known.radiusMm === radiusMm && sameBox(known.tile, tile) && sameRings(known.near, near)) return known.found;
+  const here = opened(near, radiusMm),
+    found = { core: boxCutter(here.core)(tile), rest: boxCutter(here.rest)(tile) };
+  if (lastTiles.size >= mostTiles) lastTiles.clear();
+  lastTiles.set(number, { near, tile, radiusMm, found });
+  return found;
+}
+
+/** What was found of a tile, whichever stencil it was of: made again with another bridge, most of it is the same. */
+interface LastTile {
+  readonly near: Region;
+  readonly tile: Box;
+  readonly radiusMm: number;
+  readonly found: Opened;
+}
+
+/** By a number that says nearly all of an outline. Nothing but a shorter way to the same tile. */
+const lastTiles = new Map<number, LastTile>();
+const mostTiles = 8192;
+
+/** FNV-1a over whole microns. */
+function numberOf({ rings }: Region): number {
+  let sum = 0x811c9dc5;
+  for (const ring of rings) {
+    sum = Math.imul(sum ^ ring.length, 0x01000193);
+    for (let i = 0; i < ring.length; i++) sum = Math.imul(sum ^ ((ring[i] * 1000) | 0), 0x01000193);
+  }
+  return sum;
+}
+
+const sameBox = (a: Box, b: Box): boolean => a.minX === b.minX && a.minY === b.minY && a.maxX === b.maxX && a.maxY === b.maxY;
+
+function sameRings(a: Region, b: Region): boolean {
+  return (
+    a.rings.length === b.rings.length &&
+    a.rings.every((ring, r) => {
+      const other = b.rings[r];
+      if (ring.length !== other.length) return false;
+      for (let i = 0; i < ring.length; i++) if (ring[i] !== other[i]) return false;
+      return true;
+    })
+  );
 }
 
 const areaOf = (b: Box): number => (b.maxX - b.minX) * (b.maxY - b.minY);

@@ -1,5 +1,6 @@
 import { bitsOf, bytesOf, emptyBits, fillBits, putBits, type Bits } from '../../kernels/bits.ts';
-import { around, dilated, eachPart, type Run } from '../../kernels/morph.ts';
+import { dilated, eachPart, type Run } from '../../kernels/morph.ts';
+import { around } from '../../kernels/register-room.ts';
 import type { Field } from '../../kernels/relax.ts';
 import { cuttableMask, type CutRules } from '../cuttable.ts';
 
@@ -35,13 +36,13 @@ export function slitWatch(
 ): SlitWatch {
   const reach = Math.max(1, Math.round(narrowMm / mmPerPx / 2)),
     here = Float32Array.from(codes, (code) => lightness[code]),
-    broad = around(around(here, width, height, reach, Math.min), width, height, reach, Math.max),
+    broad = around(around(here, width, height, reach, false), width, height, reach, true),
     drawn = around(
       here.map((_, i) => target[3 * i]),
       width,
       height,
       reach,
-      Math.max,
+      true,
     );
   for (let i = 0; i < broad.length; i++) broad[i] = Math.max(broad[i], drawn[i]) + seenFrom;
   return { lightness, most: broad };

@@ -1,7 +1,7 @@
 import type { Grid, Region } from '../../../form/index.ts';
 import type { BridgePin, Stencil } from '../../../stencil/index.ts';
 import type { Task } from '../../../task.ts';
-import { askedFor, type Hands, type StencilErrand } from '../../search/errand.ts';
+import { askedFor, askedOf, together, type Hands, type StencilErrand } from '../../search/errand.ts';
 import type { Field } from '../../kernels/relax.ts';
 import { bridgeLengthMm, eachPixel, islandsToDrop, longBridgeMm } from './islands.ts';
 
@@ -26,14 +26,24 @@ export interface Made {
 const mostTurns = 5;
 
 export async function made(errands: readonly StencilErrand[], task: Task, hands?: Hands): Promise<Made[]> {
-  const asked = askedFor(errands, task, hands),
+  // What takes longest is begun first, so that nobody waits for it alone in the end.
+  const order = [...errands.keys()].sort((a, b) => pointsOf(errands[b]) - pointsOf(errands[a])),
+    asked = askedFor(
+      order.map((i) => errands[i]),
+      task,
+      hands,
+    ),
     out: Made[] = [];
-  for (const [i, { request }] of errands.entries()) {
+  for (const [i, errand] of errands.entries()) {
     await task.pause();
-    out.push({ stencil: await asked[i](), shape: request.shape, side: request.side });
+    out.push(madeOf(errand, await asked[order.indexOf(i)]()));
   }
   return out;
 }
+
+const pointsOf = ({ request }: StencilErrand): number => request.shape.rings.reduce((sum, ring) => sum + ring.length, 0);
+
+const madeOf = ({ request }: StencilErrand, stencil: Stencil): Made => ({ stencil, shape: request.shape, side: request.side });
 
 /**
  * Stencils with their islands decided: what costs the print less dropped than held is dropped, and a bridge that is long is made broader the longer it is,
@@ -51,31 +61,30 @@ export async function heldStencils(holding: Holding, task: Task, hands?: Hands):
       });
     return drops.length > 0;
   });
-  let errands = dropped.includes(true) ? errandsOf() : first,
-    again = dropped;
-  const pins: BridgePin[][] = bits.map(() => []);
-  for (let turn = 0; turn <= mostTurns; turn++) {
-    again = again.map((changed, run) => {
-      if (changed || turn === mostTurns) return changed;
-      const more = broaderBridges(stencils[run].stencil, errands[run].request.material.leastBridgeMm);
-      pins[run].push(...more);
-      return more.length > 0;
-    });
-    if (!again.includes(true)) break;
-    errands = errands.map((errand, run) =>
-      pins[run].length > 0 ? { ...errand, request: { ...errand.request, pins: pins[run].slice() } } : errand,
-    );
-    const fresh = await made(
-      errands.filter((_, run) => again[run]),
-      task,
-      hands,
-    );
-    again.forEach((changed, run) => {
-      if (changed) stencils[run] = fresh.shift()!;
-    });
-    again = again.map(() => false);
-  }
+  const errands = dropped.includes(true) ? errandsOf() : first;
+  const ready = (run: number): Promise<Made> => broadened(stencils[run], errands[run], dropped[run], task, hands);
+  // Each goes its own way from here on: none waits for the others.
+  if (hands) return together(Promise.all(bits.map((_, run) => ready(run))), task, hands);
+  for (const run of bits.keys()) stencils[run] = await ready(run);
   return stencils;
+}
+
+/** One stencil made again, if its mask has changed, and as long as it has bridges too thin for their length. */
+async function broadened(from: Made, asked: StencilErrand, changed: boolean, task: Task, hands?: Hands): Promise<Made> {
+  const pins: BridgePin[] = [];
+  let held = from;
+  for (let turn = 0; turn < mostTurns; turn++) {
+    if (turn > 0 || !changed) {
+      const more = broaderBridges(held.stencil, asked.request.material.leastBridgeMm);
+      if (more.length === 0) break;
+      pins.push(...more);
+    }
+    const errand: StencilErrand = pins.length > 0 ? { ...asked, request: { ...asked.request, pins: pins.slice() } } : asked;
+    await task.pause();
+    const again = askedOf(errand, task, hands);
+    held = madeOf(errand, await (again.begun ?? again()));
+  }
+  return held;
 }
 
 /** What of a stencil's bridges is too thin for its length, as it should be. */
