@@ -1,0 +1,206 @@
+import type { FlatDrawing } from './flat.ts';
+import { bordersOf, broadParts, partsOf, thinShares } from './parts.ts';
+
+/** What a line must be to be cut, px. */
+export interface LineRules {
+  /** Narrowest line of ink, and of paper. */
+  readonly inkPx: number;
+  readonly paperPx: number;
+  /** So much more for a line that several layers leave bare and that sit off. */
+  readonly sparePx: number;
+  /** Smallest parts of ink and of paper. */
+  readonly leastInkPx: number;
+  readonly leastIslandPx: number;
+}
+
+/** A dot is not made larger than so many times its size across: what is smaller is lost, and told. */
+const mostLarger = 1.7;
+/** A line with less contrast than this (Lab) is a shade. */
+const leastContrast = 14;
+/** What is thin is a line when so much of its outline lies in broad areas, and the gap between lines otherwise. */
+const inBroad = 0.5;
+
+type Kind = 'dark' | 'light';
+
+/** Lines and dots that a knife can't follow made as broad as it can, in their own colour, dearest first; between two of them stays what can be cut too. */
+export function broadened(drawing: FlatDrawing, rules: LineRules): FlatDrawing {
+  const { width, height, colours } = drawing,
+    of = drawing.of.slice();
+  for (const kind of ['light', 'dark'] as const) broaden({ width, height, colours, of }, rules, kind);
+  return { width, height, of, colours };
+}
+
+interface Thin {
+  readonly pixels: Int32Array;
+  readonly colour: number;
+  /** The part it is of, and whether it is all of it. */
+  readonly part: number;
+  readonly alone: boolean;
+  readonly counts: number;
+}
+
+function broaden(drawing: FlatDrawing, rules: LineRules, kind: Kind): void {
+  const { width, height, of, colours } = drawing,
+    widthPx = kind === 'dark' ? rules.inkPx : rules.paperPx + rules.sparePx,
+    gapPx = kind === 'dark' ? rules.paperPx : rules.inkPx,
+    leastPx = kind === 'dark' ? rules.leastInkPx : rules.leastIslandPx;
+  const broad = broadParts(of, width, height, colours.length / 3, widthPx),
+    parts = partsOf(of, width, height),
+    thinShare = thinShares(of, broad, colours.length / 3),
+    thin = broad.map((v) => 1 - v),
+    lines: Thin[] = [],
+    held = new Uint8Array(of.length);
+  for (const pixels of partsOf(of, width, height, thin).pixels) {
+    const colour = of[pixels[0]],
+      part = parts.of[pixels[0]],
+      alone = parts.pixels[part].length === pixels.length;
+    if (!alone && pixels.length < 0.6 * widthPx * widthPx) continue;
+    const { contrast, lighter, figure } = standing(pixels, drawing, broad, thinShare);
+    if (contrast < leastContrast || !figure) continue;
+    for (const i of pixels) held[i] = 1;
+    if (lighter === (kind === 'light')) lines.push({ pixels, colour, part, alone, counts: contrast * pixels.length });
+  }
+  const room = roomOf(drawing, parts.of, new Set(lines.map(({ colour }) => colour)), gapPx),
+    inside = insideOf(of, width, height);
+  lines.sort((a, b) => b.counts - a.counts || a.pixels[0] - b.pixels[0]);
+  for (const line of lines) {
+    const grown = new Set<number>(line.pixels),
+      ridge = ridgeOf(line.pixels, inside, width);
+    const grow = (radius: number): void => {
+      for (const i of ridge)
+        eachWithin(i, radius, width, height, (j) => {
+          if (of[j] === line.colour ? parts.of[j] === line.part : !held[j] && room.free(j, line)) grown.add(j);
+        });
+    };
+    const radius = (widthPx - 1) / 2;
+    grow(radius);
+    if (line.alone && line.pixels.length * mostLarger ** 2 >= leastPx)
+      for (let more = 0.5; grown.size < 1.1 * leastPx && more < widthPx; more += 0.5) grow(radius + more);
+    for (const j of grown)
+      if (of[j] !== line.colour) {
+        of[j] = line.colour;
+        held[j] = 1;
+        room.take(j, line);
+      }
+  }
+}
+
+/** How a thin part stands in what lies around it. */
+function standing(
+  pixels: Int32Array,
+  { of, width, height, colours }: FlatDrawing,
+  broad: Uint8Array,
+  thinShare: Float64Array,
+): { readonly contrast: number; readonly lighter: boolean; readonly figure: boolean } {
+  const own = of[pixels[0]],
+    borders = bordersOf(pixels, of, width, height);
+  let all = 0,
+    contrast = 0,
+    lighter = 0,
+    thinner = 0,
+    inBroadPx = 0;
+  borders.forEach((length, k) => {
+    if (length === 0) return;
+    all += length;
+    let far = 0;
+    for (let c = 0; c < 3; c++) far += (colours[3 * k + c] - colours[3 * own + c]) ** 2;
+    contrast += length * Math.sqrt(far);
+    lighter += length * (colours[3 * own] - colours[3 * k]);
+    if (thinShare[own] > thinShare[k]) thinner += length;
+  });
+  for (const i of pixels) {
+    const x = i % width;
+    for (const j of [x > 0 ? i - 1 : i, x + 1 < width ? i + 1 : i, i >= width ? i - width : i, i + width < of.length ? i + width : i])
+      if (of[j] !== own && broad[j]) inBroadPx++;
+  }
+  return {
+    contrast: all > 0 ? contrast / all : 0,
+    lighter: lighter > 0,
+    figure: inBroadPx >= inBroad * all || thinner > inBroad * all,
+  };
+}
+
+interface Room {
+  readonly free: (j: number, line: Thin) => boolean;
+  readonly take: (j: number, line: Thin) => void;
+}
+
+/** Whose surroundings each pixel is in: a line grows no nearer to another part of its colour than what lies between can be cut. */
+function roomOf({ of, width, height }: FlatDrawing, partOf: Int32Array, colours: ReadonlySet<number>, gapPx: number): Room {
+  const nobody = -1,
+    several = -2;
+  const owners = new Map<number, Int32Array>([...colours].map((colour) => [colour, new Int32Array(of.length).fill(nobody)]));
+  const stamp = (i: number, colour: number, part: number): void => {
+    const owner = owners.get(colour)!;
+    eachWithin(i, gapPx, width, height, (j) => {
+      if (owner[j] === nobody) owner[j] = part;
+      else if (owner[j] !== part) owner[j] = several;
+    });
+  };
+  for (let i = 0; i < of.length; i++) {
+    if (!colours.has(of[i])) continue;
+    const x = i % width;
+    if (
+      (x > 0 && of[i - 1] !== of[i]) ||
+      (x + 1 < width && of[i + 1] !== of[i]) ||
+      (i >= width && of[i - width] !== of[i]) ||
+      (i + width < of.length && of[i + width] !== of[i])
+    )
+      stamp(i, of[i], partOf[i]);
+  }
+  return {
+    free: (j, { colour, part }) => {
+      const owner = owners.get(colour)![j];
+      return owner === nobody || owner === part;
+    },
+    take: (j, { colour, part }) => {
+      stamp(j, colour, part);
+    },
+  };
+}
+
+function eachWithin(i: number, radius: number, width: number, height: number, visit: (j: number) => void): void {
+  const x = i % width,
+    y = (i - x) / width,
+    reach = Math.floor(radius);
+  for (let v = -reach; v <= reach; v++) {
+    if (y + v < 0 || y + v >= height) continue;
+    const half = Math.floor(Math.sqrt(radius * radius - v * v));
+    for (let u = Math.max(-half, -x); u <= Math.min(half, width - 1 - x); u++) visit(i + v * width + u);
+  }
+}
+
+/** How far each pixel lies inside its colour, thirds of a px (chamfer 3, 4: G. Borgefors, Distance transformations in digital images, 1986). */
+function insideOf(of: Uint8Array, width: number, height: number): Int32Array {
+  const far = new Int32Array(of.length);
+  const through = (i: number, j: number, step: number): void => {
+    far[i] = Math.min(far[i], (of[j] === of[i] ? far[j] : 0) + step);
+  };
+  far.fill(1 << 20);
+  for (let y = 0, i = 0; y < height; y++)
+    for (let x = 0; x < width; x++, i++) {
+      if (x > 0) through(i, i - 1, 3);
+      if (y > 0) through(i, i - width, 3);
+      if (y > 0 && x > 0) through(i, i - width - 1, 4);
+      if (y > 0 && x + 1 < width) through(i, i - width + 1, 4);
+    }
+  for (let y = height - 1, i = of.length - 1; y >= 0; y--)
+    for (let x = width - 1; x >= 0; x--, i--) {
+      if (x + 1 < width) through(i, i + 1, 3);
+      if (y + 1 < height) through(i, i + width, 3);
+      if (y + 1 < height && x + 1 < width) through(i, i + width + 1, 4);
+      if (y + 1 < height && x > 0) through(i, i + width - 1, 4);
+    }
+  return far;
+}
+
+/** The middle of a line: pixels that lie as far inside as any beside them. */
+function ridgeOf(pixels: Int32Array, inside: Int32Array, width: number): number[] {
+  return [...pixels].filter((i) => {
+    const x = i % width;
+    for (let v = -width; v <= width; v += width)
+      for (let u = x > 0 ? -1 : 0; u <= (x + 1 < width ? 1 : 0); u++)
+        if (i + v + u >= 0 && i + v + u < inside.length && inside[i + v + u] > inside[i]) return false;
+    return true;
+  });
+}

@@ -1,0 +1,42 @@
+import { broadened, type LineRules } from './broaden.ts';
+import { flatDrawing } from './flat.ts';
+import { isDrawn, type Raster } from './is-drawn.ts';
+import { onBarePaper } from './paper.ts';
+
+/** A picture that was drawn, as it is taken. */
+export interface Drawing {
+  /** The page with its paper made bare: what the print is compared with. */
+  readonly page: Float32Array;
+  /** Areas of one colour each, lines and dots as broad as they can be cut: what is aimed at. */
+  readonly aim: Float32Array;
+}
+
+interface Known {
+  readonly key: string;
+  readonly drawing: Drawing | undefined;
+}
+
+/** It stays the same while only inks, runs or the knife's price change. */
+const lastDrawings = new WeakMap<Float32Array, Known>();
+
+/**
+ * A drawing is taken as whoever cuts it takes it: paper is bare, colours are flat, and what is too thin for the knife is made broader.
+ * @param white Lab of the paper that is printed on
+ * @returns nothing for a photograph
+ */
+export function drawingOf(raster: Raster, mmPerPx: number, white: readonly number[], rules: LineRules): Drawing | undefined {
+  const key = [mmPerPx, ...white, ...Object.values(rules)].join(),
+    known = lastDrawings.get(raster.lab);
+  if (known?.key === key) return known.drawing;
+  const drawing = isDrawn(raster) ? taken(raster, mmPerPx, white, rules) : undefined;
+  lastDrawings.set(raster.lab, { key, drawing });
+  return drawing;
+}
+
+function taken(raster: Raster, mmPerPx: number, white: readonly number[], rules: LineRules): Drawing {
+  const page = onBarePaper(raster, white) ?? raster.lab,
+    { of, colours } = broadened(flatDrawing({ ...raster, lab: page }, mmPerPx), rules),
+    aim = new Float32Array(page.length);
+  for (let i = 0; i < of.length; i++) for (let c = 0; c < 3; c++) aim[i * 3 + c] = colours[of[i] * 3 + c];
+  return { page, aim };
+}
