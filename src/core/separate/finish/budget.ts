@@ -6,6 +6,7 @@ import { broadestBrush } from '../prepare/key.ts';
 import { withBrush, type Work } from '../prepare/prepare.ts';
 import type { SeparateRequest } from '../types.ts';
 import { cutRulesOf, makeCuttable } from './cuttable.ts';
+import { steadyLines } from './steady-lines.ts';
 import { cutLayers, type CutLayers } from './finish.ts';
 
 /** A budget is kept when it is exceeded by no more than this. */
@@ -44,14 +45,13 @@ export async function cutWithin(
   for (let turn = 0; ; turn++) {
     const wanted = chosen.codes,
       codes = wanted.slice();
-    makeCuttable(
-      fieldOf(work.levels[0], rulesOf(work, overlapLab, priceMm)),
-      codes,
-      rules,
-      request.cutPairs ?? false,
-      care === 'usual' ? 1 : 0,
-      sigmaMm > 0 ? { sigmaPx: sigmaMm / grid.mmPerPx, lightness: lightnessOf(overlapLab) } : undefined,
-    );
+    const field = fieldOf(work.levels[0], rulesOf(work, overlapLab, priceMm));
+    if (work.lines) steadyLines(work.lines, field, codes, work.setup.codes);
+    makeCuttable(field, codes, rules, request.cutPairs ?? false, care === 'usual' ? 1 : 0, {
+      sigmaPx: sigmaMm / grid.mmPerPx,
+      lightness: lightnessOf(overlapLab),
+      held: work.lines?.lineOf,
+    });
     const cut = await cutLayers(request, work, { ...chosen, codes }, priceMm, task, hands, care !== 'usual');
     const over = care === 'stopped' ? 1 : overBudget(request, cut);
     if (over <= within || turn === mostTurns || priceMm > dearest) return { cut, wanted, priceMm };

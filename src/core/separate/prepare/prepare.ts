@@ -3,7 +3,7 @@ import { rasterizeInto, type Grid } from '../../form/index.ts';
 import { cutRulesOf, rulesOn } from '../finish/cuttable.ts';
 import { sketchStep } from './bins.ts';
 import { putBits } from '../kernels/bits.ts';
-import { drawingOf, type Drawing } from './drawn/drawing.ts';
+import { drawingOf, type Drawing, type DrawnLines } from './drawn/drawing.ts';
 import { keyOf, keyWithin } from './key.ts';
 import { asDrawn, nestedCodes } from './way.ts';
 import type { Film, Ink } from '../../ink/index.ts';
@@ -20,6 +20,8 @@ export interface Work {
   readonly target: Float32Array;
   /** What is aimed at: the same, or fitted into the inks' reach. Finest first. */
   readonly levels: readonly Level[];
+  /** Of a drawing. */
+  readonly lines?: DrawnLines;
   readonly setup: SearchSetup;
   /** Layers that lie there already; they are the lowest bits. */
   readonly printed: number;
@@ -100,6 +102,7 @@ function workOn(request: SeparateRequest, grid: Grid, boxStep?: number): Work {
   return {
     grid,
     target,
+    lines: way === 'near' ? drawing?.lines : undefined,
     setup,
     printed,
     layers,
@@ -121,7 +124,7 @@ function drawingOn(request: SeparateRequest, grid: Grid, lab: Float32Array): Dra
   return drawingOf({ ...grid, lab }, grid.mmPerPx, labFromSpectrum(request.paper), {
     inkPx: openingPx,
     paperPx,
-    sparePx: (request.registerSigmaMm ?? 0) / grid.mmPerPx,
+    sparePx: (0.5 * (request.registerSigmaMm ?? 0)) / grid.mmPerPx,
     leastInkPx,
     leastIslandPx,
   });

@@ -1,5 +1,5 @@
 import type { FlatDrawing } from './flat.ts';
-import { bordersOf, broadParts, partsOf, thinShares } from './parts.ts';
+import { bordersOf, broadParts, partsOf, thinShares, type Parts } from './parts.ts';
 
 /** What a line must be to be cut, px. */
 export interface LineRules {
@@ -15,6 +15,14 @@ export interface LineRules {
 
 /** A dot is not made larger than so many times its size across: what is smaller is lost, and told. */
 const mostLarger = 1.7;
+/** So many times the least size, since corners go in cutting. */
+const dotSpare = 1.5;
+/** Up to so many times the least width it is a line, whose width wavers about the least. */
+const stillLine = 1.6;
+/** Of letters and figures of lines the places where lines meet are lines too. */
+const mostlyThin = 0.5;
+/** So many times a dot is the area that it stands free in. */
+const wideArea = 40;
 /** A line with less contrast than this (Lab) is a shade. */
 const leastContrast = 14;
 /** What is thin is a line when so much of its outline lies in broad areas, and the gap between lines otherwise. */
@@ -23,45 +31,53 @@ const inBroad = 0.5;
 type Kind = 'dark' | 'light';
 
 /** Lines and dots that a knife can't follow made as broad as it can, in their own colour, dearest first; between two of them stays what can be cut too. */
-export function broadened(drawing: FlatDrawing, rules: LineRules): FlatDrawing {
+export function broadened(drawing: FlatDrawing, rules: LineRules): FlatDrawing & { readonly lineOf: Uint8Array } {
   const { width, height, colours } = drawing,
-    of = drawing.of.slice();
-  for (const kind of ['light', 'dark'] as const) broaden({ width, height, colours, of }, rules, kind);
-  return { width, height, of, colours };
+    of = drawing.of.slice(),
+    lineOf = new Uint8Array(of.length);
+  for (const kind of ['light', 'dark'] as const) broaden({ width, height, colours, of }, rules, kind, lineOf);
+  return { width, height, of, colours, lineOf };
 }
 
 interface Thin {
   readonly pixels: Int32Array;
   readonly colour: number;
+  /** The colour that it lies on. */
+  readonly ground: number;
   /** The part it is of, and whether it is all of it. */
   readonly part: number;
   readonly alone: boolean;
   readonly counts: number;
 }
 
-function broaden(drawing: FlatDrawing, rules: LineRules, kind: Kind): void {
+/** @param lineOf for every pixel of a line the colour that it lies on, counted from 1 */
+function broaden(drawing: FlatDrawing, rules: LineRules, kind: Kind, lineOf: Uint8Array): void {
   const { width, height, of, colours } = drawing,
     widthPx = kind === 'dark' ? rules.inkPx : rules.paperPx + rules.sparePx,
     gapPx = kind === 'dark' ? rules.paperPx : rules.inkPx,
     leastPx = kind === 'dark' ? rules.leastInkPx : rules.leastIslandPx;
-  const broad = broadParts(of, width, height, colours.length / 3, widthPx),
+  const linePx = stillLine * widthPx,
+    broad = broadParts(of, width, height, colours.length / 3, linePx),
     parts = partsOf(of, width, height),
     thinShare = thinShares(of, broad, colours.length / 3),
     thin = broad.map((v) => 1 - v),
     lines: Thin[] = [],
     held = new Uint8Array(of.length);
-  for (const pixels of partsOf(of, width, height, thin).pixels) {
-    const colour = of[pixels[0]],
-      part = parts.of[pixels[0]],
-      alone = parts.pixels[part].length === pixels.length;
-    if (!alone && pixels.length < 0.6 * widthPx * widthPx) continue;
-    const { contrast, lighter, figure } = standing(pixels, drawing, broad, thinShare);
-    if (contrast < leastContrast || !figure) continue;
+  const take = (pixels: Int32Array, alone: boolean): void => {
+    const { contrast, lighter, figure, ground } = standing(pixels, drawing, broad, thinShare);
+    if (contrast < leastContrast || !figure) return;
     for (const i of pixels) held[i] = 1;
-    if (lighter === (kind === 'light')) lines.push({ pixels, colour, part, alone, counts: contrast * pixels.length });
+    if (lighter === (kind === 'light'))
+      lines.push({ pixels, colour: of[pixels[0]], ground, part: parts.of[pixels[0]], alone, counts: contrast * pixels.length });
+  };
+  for (const pixels of partsOf(of, width, height, thin).pixels) {
+    const alone = parts.pixels[parts.of[pixels[0]]].length === pixels.length;
+    if (alone || pixels.length >= 0.6 * linePx * linePx) take(pixels, alone);
   }
+  for (const pixels of parts.pixels) if (pixels.length < dotSpare * leastPx && !held[pixels[0]]) take(pixels, true);
   const room = roomOf(drawing, parts.of, new Set(lines.map(({ colour }) => colour)), gapPx),
     inside = insideOf(of, width, height);
+  const thinOf = new Map<number, number>();
   lines.sort((a, b) => b.counts - a.counts || a.pixels[0] - b.pixels[0]);
   for (const line of lines) {
     const grown = new Set<number>(line.pixels),
@@ -72,17 +88,28 @@ function broaden(drawing: FlatDrawing, rules: LineRules, kind: Kind): void {
           if (of[j] === line.colour ? parts.of[j] === line.part : !held[j] && room.free(j, line)) grown.add(j);
         });
     };
-    const radius = (widthPx - 1) / 2;
+    // The very disc that cutting will try to fit.
+    const radius = widthPx / 2;
     grow(radius);
-    if (line.alone && line.pixels.length * mostLarger ** 2 >= leastPx)
-      for (let more = 0.5; grown.size < 1.1 * leastPx && more < widthPx; more += 0.5) grow(radius + more);
+    if (line.alone && line.pixels.length * mostLarger ** 2 >= leastPx && standsFree(line, parts, drawing))
+      for (let more = 0.5; grown.size < dotSpare * leastPx && more < widthPx; more += 0.5) grow(radius + more);
     for (const j of grown)
       if (of[j] !== line.colour) {
         of[j] = line.colour;
         held[j] = 1;
         room.take(j, line);
       }
+    for (const j of grown) lineOf[j] = line.ground + 1;
+    thinOf.set(line.part, (thinOf.get(line.part) ?? 0) + line.pixels.length);
+    if (thinOf.get(line.part)! >= mostlyThin * parts.pixels[line.part].length)
+      for (const j of parts.pixels[line.part]) lineOf[j] = line.ground + 1;
   }
+}
+
+/** A dot in a wide area, not the eye of a letter. */
+function standsFree({ pixels, ground }: Thin, { of: partOf, pixels: parts }: Parts, { of, width }: FlatDrawing): boolean {
+  const beside = pixels.find((i) => i % width > 0 && of[i - 1] === ground);
+  return beside !== undefined && parts[partOf[beside - 1]].length > wideArea * pixels.length;
 }
 
 /** How a thin part stands in what lies around it. */
@@ -91,7 +118,7 @@ function standing(
   { of, width, height, colours }: FlatDrawing,
   broad: Uint8Array,
   thinShare: Float64Array,
-): { readonly contrast: number; readonly lighter: boolean; readonly figure: boolean } {
+): { readonly contrast: number; readonly lighter: boolean; readonly figure: boolean; readonly ground: number } {
   const own = of[pixels[0]],
     borders = bordersOf(pixels, of, width, height);
   let all = 0,
@@ -116,6 +143,7 @@ function standing(
   return {
     contrast: all > 0 ? contrast / all : 0,
     lighter: lighter > 0,
+    ground: borders.indexOf(Math.max(...borders)),
     figure: inBroadPx >= inBroad * all || thinner > inBroad * all,
   };
 }

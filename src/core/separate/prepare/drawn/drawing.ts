@@ -9,6 +9,16 @@ export interface Drawing {
   readonly page: Float32Array;
   /** Areas of one colour each, lines and dots as broad as they can be cut: what is aimed at. */
   readonly aim: Float32Array;
+  readonly lines: DrawnLines;
+}
+
+/** Where lines and dots lie. */
+export interface DrawnLines {
+  /** Number of each pixel's colour. */
+  readonly of: Uint8Array;
+  readonly colours: number;
+  /** For every pixel of a line the colour that it lies on, counted from 1; 0 elsewhere. */
+  readonly lineOf: Uint8Array;
 }
 
 interface Known {
@@ -35,8 +45,8 @@ export function drawingOf(raster: Raster, mmPerPx: number, white: readonly numbe
 
 function taken(raster: Raster, mmPerPx: number, white: readonly number[], rules: LineRules): Drawing {
   const page = onBarePaper(raster, white) ?? raster.lab,
-    { of, colours } = broadened(flatDrawing({ ...raster, lab: page }, mmPerPx), rules),
+    { of, colours, lineOf } = broadened(flatDrawing({ ...raster, lab: page }, mmPerPx, white), rules),
     aim = new Float32Array(page.length);
   for (let i = 0; i < of.length; i++) for (let c = 0; c < 3; c++) aim[i * 3 + c] = colours[of[i] * 3 + c];
-  return { page, aim };
+  return { page, aim, lines: { of, colours: colours.length / 3, lineOf } };
 }

@@ -23,7 +23,7 @@ const speckMm2 = 0.5;
  * Every pixel takes the colour of the flat place that it belongs to: up the slope of an edge nothing is drawn, it is only soft. Places are taken
  * together to few colours; a colour along a thin line that is another one mixed with what lies around it is that other one.
  */
-export function flatDrawing(raster: Raster, mmPerPx: number): FlatDrawing {
+export function flatDrawing(raster: Raster, mmPerPx: number, white: readonly number[]): FlatDrawing {
   const { width, height } = raster,
     soft = softened(raster.lab, width, height, 0.7),
     seen = seenDarks(soft),
@@ -33,7 +33,7 @@ export function flatDrawing(raster: Raster, mmPerPx: number): FlatDrawing {
   calmed(of, width, height);
   withoutMixtures(of, width, height, centres, mixedMm / mmPerPx);
   withoutGrain(of, width, height, speckMm2 / mmPerPx ** 2);
-  return { width, height, of, colours: meanColours(soft, places, of, centres.length / 3) };
+  return { width, height, of, colours: withBarePaper(meanColours(soft, places, of, centres.length / 3), white) };
 }
 
 /** For each pixel the pixel at the foot of its slope, where the picture is flattest. */
@@ -192,6 +192,14 @@ function between(centres: Float64Array, from: number, to: number, own: number): 
 
 const apartAt = (centres: Float64Array, a: number, b: number): number =>
   Math.hypot(centres[3 * a] - centres[3 * b], centres[3 * a + 1] - centres[3 * b + 1], centres[3 * a + 2] - centres[3 * b + 2]);
+
+/** A colour as near to the paper's as this (Lab) is the paper. */
+const asPaper = 4;
+
+function withBarePaper(colours: Float64Array, white: readonly number[]): Float64Array {
+  for (let k = 0; k < colours.length; k += 3) if (apart([...colours.subarray(k, k + 3)], white) < asPaper) colours.set(white, k);
+  return colours;
+}
 
 /** Every colour as its flat places are on average. */
 function meanColours(lab: Float32Array, places: Int32Array, of: Uint8Array, count: number): Float64Array {
