@@ -1,4 +1,5 @@
 import { broadened, type LineRules } from './broaden.ts';
+import { dotsOf } from './dots.ts';
 import { flatDrawing } from './flat.ts';
 import { isDrawn, type Raster } from './is-drawn.ts';
 import { onBarePaper } from './paper.ts';
@@ -19,6 +20,8 @@ export interface DrawnLines {
   readonly colours: number;
   /** For every pixel of a line the colour that it lies on, counted from 1; 0 elsewhere. */
   readonly lineOf: Uint8Array;
+  /** Small closed marks, largest first: boxes in pixels. */
+  readonly dots: readonly (readonly [left: number, top: number, right: number, bottom: number])[];
 }
 
 interface Known {
@@ -45,8 +48,9 @@ export function drawingOf(raster: Raster, mmPerPx: number, white: readonly numbe
 
 function taken(raster: Raster, mmPerPx: number, white: readonly number[], rules: LineRules): Drawing {
   const page = onBarePaper(raster, white) ?? raster.lab,
-    { of, colours, lineOf } = broadened(flatDrawing({ ...raster, lab: page }, mmPerPx, white), rules),
+    flat = flatDrawing({ ...raster, lab: page }, mmPerPx, white),
+    { of, colours, lineOf } = broadened(flat, rules),
     aim = new Float32Array(page.length);
   for (let i = 0; i < of.length; i++) for (let c = 0; c < 3; c++) aim[i * 3 + c] = colours[of[i] * 3 + c];
-  return { page, aim, lines: { of, colours: colours.length / 3, lineOf } };
+  return { page, aim, lines: { of, colours: colours.length / 3, lineOf, dots: dotsOf(flat, mmPerPx) } };
 }

@@ -111,7 +111,7 @@ function fewColours(seen: Float32Array, places: Int32Array): Colours {
 
 const apart = (a: readonly number[], b: readonly number[]): number => Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
 
-/** A pixel that is alone among its eight neighbours goes with most of them. */
+/** A pixel that is nearly alone among its eight neighbours goes with most of them. */
 function calmed(of: Uint8Array, width: number, height: number): void {
   const votes = new Uint8Array(256);
   for (let turn = 0; turn < 2; turn++) {
@@ -120,16 +120,17 @@ function calmed(of: Uint8Array, width: number, height: number): void {
       for (let x = 1; x + 1 < width; x++) {
         const i = y * width + x,
           own = before[i];
-        let best = own;
-        for (let v = -width; v <= width; v += width) for (let u = -1; u <= 1; u++) votes[before[i + v + u]]++;
-        if (votes[own] <= 3)
-          for (let v = -width; v <= width; v += width)
-            for (let u = -1; u <= 1; u++) if (votes[before[i + v + u]] > votes[best]) best = before[i + v + u];
-        for (let v = -width; v <= width; v += width) for (let u = -1; u <= 1; u++) votes[before[i + v + u]] = 0;
-        of[i] = best;
+        if (before[i - 1] === own && before[i + 1] === own && before[i - width] === own) continue;
+        const around = [i - width - 1, i - width, i - width + 1, i - 1, i, i + 1, i + width - 1, i + width, i + width + 1];
+        for (const j of around) votes[before[j]]++;
+        if (votes[own] <= alone) for (const j of around) if (votes[before[j]] > votes[of[i]]) of[i] = before[j];
+        for (const j of around) votes[before[j]] = 0;
       }
   }
 }
+
+/** As many of nine, itself counted. */
+const alone = 3;
 
 /** Parts smaller than a speck take the colour that most of their outline borders on. */
 function withoutGrain(of: Uint8Array, width: number, height: number, leastPx: number): void {

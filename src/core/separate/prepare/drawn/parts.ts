@@ -12,19 +12,24 @@ export function partsOf(colour: Uint8Array, width: number, height: number, among
   const of = new Int32Array(colour.length).fill(-1),
     pixels: Int32Array[] = [],
     open = new Int32Array(colour.length);
+  let count = 0;
+  const reach = (j: number, own: number): void => {
+    if (of[j] >= 0 || colour[j] !== own || (among && !among[j])) return;
+    of[j] = pixels.length;
+    open[count++] = j;
+  };
   for (let start = 0; start < colour.length; start++) {
     if (of[start] >= 0 || (among && !among[start])) continue;
-    let count = 1;
-    open[0] = start;
-    of[start] = pixels.length;
+    const own = colour[start];
+    count = 0;
+    reach(start, own);
     for (let at = 0; at < count; at++) {
       const i = open[at],
         x = i % width;
-      for (const j of [x > 0 ? i - 1 : -1, x + 1 < width ? i + 1 : -1, i - width, i + width < width * height ? i + width : -1]) {
-        if (j < 0 || of[j] >= 0 || colour[j] !== colour[i] || (among && !among[j])) continue;
-        of[j] = pixels.length;
-        open[count++] = j;
-      }
+      if (x > 0) reach(i - 1, own);
+      if (x + 1 < width) reach(i + 1, own);
+      if (i >= width) reach(i - width, own);
+      if (i + width < width * height) reach(i + width, own);
     }
     pixels.push(open.slice(0, count));
   }
@@ -47,12 +52,14 @@ export function bordersOf(pixels: Int32Array, of: Uint8Array, width: number, hei
 
 /** Pixels that belong to something of their colour that is as broad as this, 1 each. */
 export function broadParts(of: Uint8Array, width: number, height: number, count: number, widthPx: number): Uint8Array {
-  const out = new Uint8Array(of.length);
+  const out = new Uint8Array(of.length),
+    here = new Uint8Array(of.length);
   for (let colour = 0; colour < count; colour++) {
-    const here = Uint8Array.from(of, (k) => (k === colour ? 1 : 0)),
-      mask = bitsOf(here, 0, width, height),
-      // Corners that a disc doesn't reach are of the area that they end.
-      kept = bytesOf(dilated(opened(mask, widthPx / 2), 1.5));
+    let any = 0;
+    for (let i = 0; i < of.length; i++) any |= here[i] = of[i] === colour ? 1 : 0;
+    if (any === 0) continue;
+    // Corners that a disc doesn't reach are of the area that they end.
+    const kept = bytesOf(dilated(opened(bitsOf(here, 0, width, height), widthPx / 2), 1.5));
     for (let i = 0; i < out.length; i++) if (here[i] && kept[i]) out[i] = 1;
   }
   return out;

@@ -38,10 +38,15 @@ export function LostDrawing({ bench, job, picture, read, lost }: PicturePartProp
     setPicture(bench, 'layers', { layers: picture.layers + (picture.cutPairs ? 2 : 1) });
     void make(bench);
   };
+  const told = (): string => {
+    const [left, top] = [sayLength(x, units, 0), sayLength(y, units, 0)];
+    if (lost.part === 'dot' || lost.part === 'dots') return w.lostDots(lost.part === 'dots', left, top);
+    return lost.part ? w.lostPart(lost.part) : w.lostAt(left, top);
+  };
   return (
     <section class="lost-drawing" aria-label={w.lostDrawing}>
       <p>
-        <b>{lost.part ? w.lostPart(lost.part) : w.lostAt(sayLength(x, units, 0), sayLength(y, units, 0))}</b>
+        <b>{told()}</b>
       </p>
       <div class="row">
         <button type="button" class="button button-line" onClick={closer}>
