@@ -6,6 +6,7 @@ import { broadestBrush } from '../prepare/key.ts';
 import { withBrush, type Work } from '../prepare/prepare.ts';
 import type { SeparateRequest } from '../types.ts';
 import { cutRulesOf, makeCuttable } from './cuttable.ts';
+import { withoutNeedless } from './needless.ts';
 import { steadyLines } from './steady-lines.ts';
 import { cutLayers, type CutLayers } from './finish.ts';
 
@@ -52,6 +53,7 @@ export async function cutWithin(
       lightness: lightnessOf(overlapLab),
       held: work.lines?.lineOf,
     });
+    if (work.lines) withoutNeedless(field, codes, work.frozen);
     const cut = await cutLayers(request, work, { ...chosen, codes }, priceMm, task, hands, care !== 'usual');
     const over = care === 'stopped' ? 1 : overBudget(request, cut);
     if (over <= within || turn === mostTurns || priceMm > dearest) return { cut, wanted, priceMm };
