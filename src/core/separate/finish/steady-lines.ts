@@ -1,49 +1,61 @@
 import type { Field } from '../kernels/relax.ts';
 import type { DrawnLines } from '../prepare/drawn/drawing.ts';
 
-/** ΔE00 that every layer more costs which begins or ends at both sides of a line: each sits off by itself, and a line has two edges close together. */
+/** ΔE00 that every layer more costs which begins and ends at both sides of a line: each sits off by itself, and a line's two edges are close together. */
 const layerMore = 3;
 
 /**
- * Lines and dots of a drawing in one overlap along their whole length, the same wherever that colour lies on that ground: `codes` is changed in place.
+ * Lines and dots of a drawing in one overlap along their whole length, the same wherever that colour lies on that ground; a line that is not worth its
+ * knife is not drawn at all. `codes` is changed in place.
  * @param allowed codes that may be printed at all
  */
-export function steadyLines(
-  { lineOf, of, colours }: DrawnLines,
-  { table, codeCount, binOf, frozen, weight }: Field,
-  codes: Uint8Array,
-  allowed: readonly number[],
-): void {
-  const pairs = new Map<number, { readonly pixels: number[]; readonly ground: number }>(),
-    grounds = mostPrinted(codes, of, lineOf, colours, codeCount);
-  for (let i = 0; i < codes.length; i++) {
-    if (lineOf[i] === 0) continue;
-    const ground = lineOf[i] - 1,
-      key = ground * 256 + of[i];
-    let pair = pairs.get(key);
-    if (!pair) pairs.set(key, (pair = { pixels: [], ground }));
-    pair.pixels.push(i);
+export function steadyLines({ lineOf, of, colours, parts }: DrawnLines, field: Field, codes: Uint8Array, allowed: readonly number[]): void {
+  const { codeCount, frozen } = field,
+    grounds = mostPrinted(codes, of, lineOf, colours, codeCount),
+    keyOf = (i: number): number => (lineOf[i] - 1) * colours + of[i];
+  const alike = new Map<number, Int32Array[]>();
+  for (const { pixels } of parts) {
+    const key = keyOf(pixels[0]),
+      there = alike.get(key);
+    if (there) there.push(pixels);
+    else alike.set(key, [pixels]);
   }
-  for (const { pixels, ground } of pairs.values()) {
-    const below = grounds[ground],
-      bins = new Map<number, number>();
-    for (const i of pixels) bins.set(binOf[i], (bins.get(binOf[i]) ?? 0) + (weight?.[i] ?? 1));
-    let all = 0;
-    for (const count of bins.values()) all += count;
-    let best = -1,
-      least = Infinity;
-    for (const code of allowed) {
-      // What lies there already is the same in line and ground, wherever it lies.
-      if ((code ^ below) & frozen) continue;
-      let cost = layerMore * Math.max(0, layersIn(code ^ below) - 1) * all;
-      for (const [bin, count] of bins) cost += count * table[bin * codeCount + code];
-      if (cost < least) {
-        least = cost;
-        best = code;
-      }
+  const best = new Map([...alike].map(([key, lines]) => [key, codeFor(lines, grounds[Math.floor(key / colours)], field, allowed)]));
+  for (const { pixels, outlinePx } of parts) {
+    const code = best.get(keyOf(pixels[0]))!,
+      below = grounds[lineOf[pixels[0]] - 1],
+      worth = costOf(below, [pixels], field) - costOf(code, [pixels], field) > outlinePx * priceOf(code ^ below, field);
+    for (const i of pixels) codes[i] = ((worth ? code : below) & ~frozen) | (codes[i] & frozen);
+  }
+}
+
+/** The overlap for lines of one colour on one ground. */
+function codeFor(lines: readonly Int32Array[], below: number, field: Field, allowed: readonly number[]): number {
+  const pixels = lines.reduce((sum, line) => sum + line.length, 0);
+  let best = below,
+    least = Infinity;
+  for (const code of allowed) {
+    // What lies there already is the same in line and ground, wherever it lies.
+    if ((code ^ below) & field.frozen) continue;
+    const cost = costOf(code, lines, field) + layerMore * Math.max(0, layersIn(code ^ below) - 1) * pixels;
+    if (cost < least) {
+      least = cost;
+      best = code;
     }
-    if (best >= 0) for (const i of pixels) codes[i] = (best & ~frozen) | (codes[i] & frozen);
   }
+  return best;
+}
+
+function costOf(code: number, lines: readonly Int32Array[], { table, codeCount, binOf, weight }: Field): number {
+  let sum = 0;
+  for (const line of lines) for (const i of line) sum += table[binOf[i] * codeCount + code] * (weight ? weight[i] : 1);
+  return sum;
+}
+
+function priceOf(changed: number, { price, layers }: Field): number {
+  let sum = 0;
+  for (let layer = 0; layer < layers; layer++) if (changed & (1 << layer)) sum += price[layer];
+  return sum;
 }
 
 /** The overlap that most of each colour's area is printed in. */

@@ -19,6 +19,8 @@ const mostLarger = 1.7;
 const dotSpare = 1.5;
 /** Up to so many times the least width it is a line, whose width wavers about the least. */
 const stillLine = 1.6;
+/** Smaller than this share of its width squared it is a corner that no disc reaches. */
+const crumb = 0.6;
 /** Of letters and figures of lines the places where lines meet are lines too. */
 const mostlyThin = 0.5;
 /** So many times a dot is the area that it stands free in. */
@@ -35,7 +37,7 @@ export function broadened(drawing: FlatDrawing, rules: LineRules): FlatDrawing &
   const { width, height, colours } = drawing,
     of = drawing.of.slice(),
     lineOf = new Uint8Array(of.length);
-  for (const kind of ['light', 'dark'] as const) broaden({ width, height, colours, of }, rules, kind, lineOf);
+  for (const kind of ['light', 'dark'] as const) broaden({ width, height, colours, of }, kindOf(kind, rules), lineOf);
   return { width, height, of, colours, lineOf };
 }
 
@@ -50,17 +52,34 @@ interface Thin {
   readonly counts: number;
 }
 
-/** @param lineOf for every pixel of a line the colour that it lies on, counted from 1 */
-function broaden(drawing: FlatDrawing, rules: LineRules, kind: Kind, lineOf: Uint8Array): void {
+interface Kinds {
+  readonly kind: Kind;
+  readonly widthPx: number;
+  readonly gapPx: number;
+  readonly leastPx: number;
+}
+
+function kindOf(kind: Kind, { inkPx, paperPx, sparePx, leastInkPx, leastIslandPx }: LineRules): Kinds {
+  return kind === 'dark'
+    ? { kind, widthPx: inkPx, gapPx: paperPx, leastPx: leastInkPx }
+    : { kind, widthPx: paperPx + sparePx, gapPx: inkPx, leastPx: leastIslandPx };
+}
+
+interface Found {
+  /** Those that count most first. */
+  readonly lines: readonly Thin[];
+  readonly parts: Parts;
+  /** Pixels of lines of either kind, 1 each. */
+  readonly held: Uint8Array;
+}
+
+/** Lines and dots of one kind. */
+function linesOf(drawing: FlatDrawing, { kind, widthPx, leastPx }: Kinds): Found {
   const { width, height, of, colours } = drawing,
-    widthPx = kind === 'dark' ? rules.inkPx : rules.paperPx + rules.sparePx,
-    gapPx = kind === 'dark' ? rules.paperPx : rules.inkPx,
-    leastPx = kind === 'dark' ? rules.leastInkPx : rules.leastIslandPx;
-  const linePx = stillLine * widthPx,
+    linePx = stillLine * widthPx,
     broad = broadParts(of, width, height, colours.length / 3, linePx),
     parts = partsOf(of, width, height),
     thinShare = thinShares(of, broad, colours.length / 3),
-    thin = broad.map((v) => 1 - v),
     lines: Thin[] = [],
     held = new Uint8Array(of.length);
   const take = (pixels: Int32Array, alone: boolean): void => {
@@ -70,15 +89,23 @@ function broaden(drawing: FlatDrawing, rules: LineRules, kind: Kind, lineOf: Uin
     if (lighter === (kind === 'light'))
       lines.push({ pixels, colour: of[pixels[0]], ground, part: parts.of[pixels[0]], alone, counts: contrast * pixels.length });
   };
+  const thin = broad.map((v) => 1 - v);
   for (const pixels of partsOf(of, width, height, thin).pixels) {
     const alone = parts.pixels[parts.of[pixels[0]]].length === pixels.length;
-    if (alone || pixels.length >= 0.6 * linePx * linePx) take(pixels, alone);
+    if (alone || pixels.length >= crumb * linePx * linePx) take(pixels, alone);
   }
   for (const pixels of parts.pixels) if (pixels.length < dotSpare * leastPx && !held[pixels[0]]) take(pixels, true);
-  const room = roomOf(drawing, parts.of, new Set(lines.map(({ colour }) => colour)), gapPx),
-    inside = insideOf(of, width, height);
-  const thinOf = new Map<number, number>();
-  lines.sort((a, b) => b.counts - a.counts || a.pixels[0] - b.pixels[0]);
+  return { lines: lines.sort((a, b) => b.counts - a.counts || a.pixels[0] - b.pixels[0]), parts, held };
+}
+
+/** @param lineOf for every pixel of a line the colour that it lies on, counted from 1 */
+function broaden(drawing: FlatDrawing, kinds: Kinds, lineOf: Uint8Array): void {
+  const { width, height, of } = drawing,
+    { widthPx, gapPx, leastPx } = kinds,
+    { lines, parts, held } = linesOf(drawing, kinds),
+    room = roomOf(drawing, parts.of, new Set(lines.map(({ colour }) => colour)), gapPx),
+    inside = insideOf(of, width, height),
+    thinOf = new Map<number, number>();
   for (const line of lines) {
     const grown = new Set<number>(line.pixels),
       ridge = ridgeOf(line.pixels, inside, width);
@@ -100,9 +127,9 @@ function broaden(drawing: FlatDrawing, rules: LineRules, kind: Kind, lineOf: Uin
         room.take(j, line);
       }
     for (const j of grown) lineOf[j] = line.ground + 1;
-    thinOf.set(line.part, (thinOf.get(line.part) ?? 0) + line.pixels.length);
-    if (thinOf.get(line.part)! >= mostlyThin * parts.pixels[line.part].length)
-      for (const j of parts.pixels[line.part]) lineOf[j] = line.ground + 1;
+    const thin = (thinOf.get(line.part) ?? 0) + line.pixels.length;
+    thinOf.set(line.part, thin);
+    if (thin >= mostlyThin * parts.pixels[line.part].length) for (const j of parts.pixels[line.part]) lineOf[j] = line.ground + 1;
   }
 }
 

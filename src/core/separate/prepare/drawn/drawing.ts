@@ -2,6 +2,7 @@ import { broadened, type LineRules } from './broaden.ts';
 import { dotsOf } from './dots.ts';
 import { flatDrawing } from './flat.ts';
 import { isDrawn, type Raster } from './is-drawn.ts';
+import { bordersOf, partsOf } from './parts.ts';
 import { onBarePaper } from './paper.ts';
 
 /** A picture that was drawn, as it is taken. */
@@ -20,6 +21,8 @@ export interface DrawnLines {
   readonly colours: number;
   /** For every pixel of a line the colour that it lies on, counted from 1; 0 elsewhere. */
   readonly lineOf: Uint8Array;
+  /** Each line that hangs together, with the length of its outline. */
+  readonly parts: readonly { readonly pixels: Int32Array; readonly outlinePx: number }[];
   /** Small closed marks, largest first: boxes in pixels. */
   readonly dots: readonly (readonly [left: number, top: number, right: number, bottom: number])[];
 }
@@ -52,5 +55,10 @@ function taken(raster: Raster, mmPerPx: number, white: readonly number[], rules:
     { of, colours, lineOf } = broadened(flat, rules),
     aim = new Float32Array(page.length);
   for (let i = 0; i < of.length; i++) for (let c = 0; c < 3; c++) aim[i * 3 + c] = colours[of[i] * 3 + c];
-  return { page, aim, lines: { of, colours: colours.length / 3, lineOf, dots: dotsOf(flat, mmPerPx) } };
+  const { width, height } = raster,
+    parts = partsOf(of, width, height, lineOf).pixels.map((pixels) => ({
+      pixels,
+      outlinePx: bordersOf(pixels, of, width, height).reduce((sum, v) => sum + v, 0),
+    }));
+  return { page, aim, lines: { of, colours: colours.length / 3, lineOf, parts, dots: dotsOf(flat, mmPerPx) } };
 }
