@@ -1,7 +1,10 @@
 import { energyOf } from '../prepare/masks.ts';
 import type { Field } from '../kernels/relax.ts';
 
-/** A run of a drawing that prints less than this share of it, and without which colours are off by no more than this on average (ΔE00), is crumbs along edges: nobody would cut it. */
+/**
+ * A run of a drawing that prints less than this share of it, and without which colours are off by no more than this on average (ΔE00), is crumbs along
+ * edges: nobody would cut it.
+ */
 const leastArea = 0.03,
   leastGain = 0.1;
 

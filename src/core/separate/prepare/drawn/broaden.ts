@@ -66,7 +66,7 @@ function kindOf(kind: Kind, { inkPx, paperPx, sparePx, leastInkPx, leastIslandPx
 }
 
 interface Found {
-  /** Those that count most first. */
+  /** Colour by colour, those that count most first. */
   readonly lines: readonly Thin[];
   readonly parts: Parts;
   /** Pixels of lines of either kind, 1 each. */
@@ -95,7 +95,10 @@ function linesOf(drawing: FlatDrawing, { kind, widthPx, leastPx }: Kinds): Found
     if (alone || pixels.length >= crumb * linePx * linePx) take(pixels, alone);
   }
   for (const pixels of parts.pixels) if (pixels.length < dotSpare * leastPx && !held[pixels[0]]) take(pixels, true);
-  return { lines: lines.sort((a, b) => b.counts - a.counts || a.pixels[0] - b.pixels[0]), parts, held };
+  const all = new Float64Array(colours.length / 3);
+  for (const { colour, counts } of lines) all[colour] += counts;
+  lines.sort((a, b) => all[b.colour] - all[a.colour] || a.colour - b.colour || b.counts - a.counts || a.pixels[0] - b.pixels[0]);
+  return { lines, parts, held };
 }
 
 /** @param lineOf for every pixel of a line the colour that it lies on, counted from 1 */
@@ -103,16 +106,21 @@ function broaden(drawing: FlatDrawing, kinds: Kinds, lineOf: Uint8Array): void {
   const { width, height, of } = drawing,
     { widthPx, gapPx, leastPx } = kinds,
     { lines, parts, held } = linesOf(drawing, kinds),
-    room = roomOf(drawing, parts.of, new Set(lines.map(({ colour }) => colour)), gapPx),
     inside = insideOf(of, width, height),
     thinOf = new Map<number, number>();
+  let room: Room | undefined,
+    colour = -1;
   for (const line of lines) {
+    if (line.colour !== colour) {
+      colour = line.colour;
+      room = roomOf(drawing, parts.of, colour, gapPx);
+    }
     const grown = new Set<number>(line.pixels),
       ridge = ridgeOf(line.pixels, inside, width);
     const grow = (radius: number): void => {
       for (const i of ridge)
         eachWithin(i, radius, width, height, (j) => {
-          if (of[j] === line.colour ? parts.of[j] === line.part : !held[j] && room.free(j, line)) grown.add(j);
+          if (of[j] === line.colour ? parts.of[j] === line.part : !held[j] && room!.free(j, line.part)) grown.add(j);
         });
     };
     // The very disc that cutting will try to fit.
@@ -124,7 +132,7 @@ function broaden(drawing: FlatDrawing, kinds: Kinds, lineOf: Uint8Array): void {
       if (of[j] !== line.colour) {
         of[j] = line.colour;
         held[j] = 1;
-        room.take(j, line);
+        room!.take(j, line.part);
       }
     for (const j of grown) lineOf[j] = line.ground + 1;
     const thin = (thinOf.get(line.part) ?? 0) + line.pixels.length;
@@ -176,42 +184,33 @@ function standing(
 }
 
 interface Room {
-  readonly free: (j: number, line: Thin) => boolean;
-  readonly take: (j: number, line: Thin) => void;
+  readonly free: (j: number, part: number) => boolean;
+  readonly take: (j: number, part: number) => void;
 }
 
 /** Whose surroundings each pixel is in: a line grows no nearer to another part of its colour than what lies between can be cut. */
-function roomOf({ of, width, height }: FlatDrawing, partOf: Int32Array, colours: ReadonlySet<number>, gapPx: number): Room {
+function roomOf({ of, width, height }: FlatDrawing, partOf: Int32Array, colour: number, gapPx: number): Room {
   const nobody = -1,
-    several = -2;
-  const owners = new Map<number, Int32Array>([...colours].map((colour) => [colour, new Int32Array(of.length).fill(nobody)]));
-  const stamp = (i: number, colour: number, part: number): void => {
-    const owner = owners.get(colour)!;
+    several = -2,
+    owner = new Int32Array(of.length).fill(nobody);
+  const take = (i: number, part: number): void => {
     eachWithin(i, gapPx, width, height, (j) => {
       if (owner[j] === nobody) owner[j] = part;
       else if (owner[j] !== part) owner[j] = several;
     });
   };
   for (let i = 0; i < of.length; i++) {
-    if (!colours.has(of[i])) continue;
     const x = i % width;
     if (
-      (x > 0 && of[i - 1] !== of[i]) ||
-      (x + 1 < width && of[i + 1] !== of[i]) ||
-      (i >= width && of[i - width] !== of[i]) ||
-      (i + width < of.length && of[i + width] !== of[i])
+      of[i] === colour &&
+      ((x > 0 && of[i - 1] !== colour) ||
+        (x + 1 < width && of[i + 1] !== colour) ||
+        (i >= width && of[i - width] !== colour) ||
+        (i + width < of.length && of[i + width] !== colour))
     )
-      stamp(i, of[i], partOf[i]);
+      take(i, partOf[i]);
   }
-  return {
-    free: (j, { colour, part }) => {
-      const owner = owners.get(colour)![j];
-      return owner === nobody || owner === part;
-    },
-    take: (j, { colour, part }) => {
-      stamp(j, colour, part);
-    },
-  };
+  return { free: (j, part) => owner[j] === nobody || owner[j] === part, take };
 }
 
 function eachWithin(i: number, radius: number, width: number, height: number, visit: (j: number) => void): void {

@@ -1,7 +1,7 @@
 import { broadened, type LineRules } from './broaden.ts';
 import { dotsOf } from './dots.ts';
-import { flatDrawing } from './flat.ts';
-import { isDrawn, type Raster } from './is-drawn.ts';
+import { flatDrawing, type FlatDrawing } from './flat.ts';
+import { isDrawn, isLike, type Raster } from './is-drawn.ts';
 import { bordersOf, partsOf } from './parts.ts';
 import { onBarePaper } from './paper.ts';
 
@@ -49,16 +49,22 @@ export function drawingOf(raster: Raster, mmPerPx: number, white: readonly numbe
   return drawing;
 }
 
-function taken(raster: Raster, mmPerPx: number, white: readonly number[], rules: LineRules): Drawing {
+function taken(raster: Raster, mmPerPx: number, white: readonly number[], rules: LineRules): Drawing | undefined {
   const page = onBarePaper(raster, white) ?? raster.lab,
-    flat = flatDrawing({ ...raster, lab: page }, mmPerPx, white),
-    { of, colours, lineOf } = broadened(flat, rules),
-    aim = new Float32Array(page.length);
-  for (let i = 0; i < of.length; i++) for (let c = 0; c < 3; c++) aim[i * 3 + c] = colours[of[i] * 3 + c];
+    flat = flatDrawing({ ...raster, lab: page }, mmPerPx, white);
+  if (!isLike({ ...raster, lab: page }, labOf(flat), mmPerPx)) return undefined;
+  const { of, colours, lineOf } = broadened(flat, rules),
+    aim = labOf({ of, colours });
   const { width, height } = raster,
     parts = partsOf(of, width, height, lineOf).pixels.map((pixels) => ({
       pixels,
       outlinePx: bordersOf(pixels, of, width, height).reduce((sum, v) => sum + v, 0),
     }));
   return { page, aim, lines: { of, colours: colours.length / 3, lineOf, parts, dots: dotsOf(flat, mmPerPx) } };
+}
+
+function labOf({ of, colours }: Pick<FlatDrawing, 'of' | 'colours'>): Float32Array {
+  const lab = new Float32Array(3 * of.length);
+  for (let i = 0; i < of.length; i++) for (let c = 0; c < 3; c++) lab[i * 3 + c] = colours[of[i] * 3 + c];
+  return lab;
 }

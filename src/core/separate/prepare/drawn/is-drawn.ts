@@ -35,6 +35,29 @@ export function isDrawn(raster: Raster): boolean {
   return between <= mostBetween * slope.length && between <= mostBesideEdges * edges;
 }
 
+/**
+ * Where it is flat a drawing is nearly everywhere so near to a few colours (Lab): up to 0.04 of it is not; of a gradient or a photograph of dull things
+ * 0.09 and more.
+ */
+const nearColour = 5,
+  mostUnlike = 0.06,
+  softMm = 0.5;
+
+/** Whether areas of one colour each say what there is to see. */
+export function isLike({ lab, width, height }: Raster, flat: Float32Array, mmPerPx: number): boolean {
+  const soft = softened(seenDarks(lab), width, height, softMm / mmPerPx),
+    slope = slopesOf(soft, width, height),
+    seen = seenDarks(flat);
+  let all = 0,
+    unlike = 0;
+  for (let i = 0; i < slope.length; i++) {
+    if (slope[i] >= flatSlope * mmPerPx) continue;
+    all++;
+    if (Math.hypot(soft[3 * i] - seen[3 * i], soft[3 * i + 1] - seen[3 * i + 1], soft[3 * i + 2] - seen[3 * i + 2]) > nearColour) unlike++;
+  }
+  return unlike <= mostUnlike * all;
+}
+
 /** Averaged over whole pixels, so that the long side has about as many. */
 export function shrunk(raster: Raster, longPx: number): Raster {
   const { lab, width, height } = raster,

@@ -14,7 +14,10 @@ const windows = [30, 18, 10, 6, 4, 3.5];
 const near = 4,
   leastPaper = 0.06,
   mostLighter = 0.01;
-/** Paper has a grain and light falls on it unevenly: what is the same (L*) from pixel to pixel over most of it was drawn on a screen, and its ground is a colour that was chosen. */
+/**
+ * Paper has a grain and light falls on it unevenly: what is the same (L*) from pixel to pixel over most of it was drawn on a screen, and its ground is a
+ * colour that was chosen.
+ */
 const sameL = 0.02,
   mostSame = 0.5;
 
