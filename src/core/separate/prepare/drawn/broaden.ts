@@ -117,12 +117,13 @@ function broaden(drawing: FlatDrawing, kinds: Kinds, lineOf: Uint8Array): void {
     }
     const grown = new Set<number>(line.pixels),
       ridge = ridgeOf(line.pixels, inside, width);
-    const grow = (radius: number): void => {
-      for (const i of ridge)
-        eachWithin(i, radius, width, height, (j) => {
-          if (of[j] === line.colour ? parts.of[j] === line.part : !held[j] && room!.free(j, line.part)) grown.add(j);
-        });
-    };
+    const free = (j: number): boolean => (of[j] === line.colour ? parts.of[j] === line.part : !held[j] && room!.free(j, line.part)),
+      grow = (radius: number): void => {
+        for (const i of ridge)
+          eachWithin(asideOf(i, radius, drawing, free), radius, width, height, (j) => {
+            if (free(j)) grown.add(j);
+          });
+      };
     // The very disc that cutting will try to fit.
     const radius = widthPx / 2;
     grow(radius);
@@ -139,6 +140,24 @@ function broaden(drawing: FlatDrawing, kinds: Kinds, lineOf: Uint8Array): void {
     thinOf.set(line.part, thin);
     if (thin >= mostlyThin * parts.pixels[line.part].length) for (const j of parts.pixels[line.part]) lineOf[j] = line.ground + 1;
   }
+}
+
+/** Where a disc about a pixel finds most room: a line that has a neighbour on one side grows to the other. */
+function asideOf(i: number, radius: number, { width, height }: FlatDrawing, free: (j: number) => boolean): number {
+  let across = 0,
+    down = 0;
+  const x = i % width,
+    y = (i - x) / width;
+  eachWithin(i, radius, width, height, (j) => {
+    if (free(j)) return;
+    across += x - (j % width);
+    down += y - Math.floor(j / width);
+  });
+  const far = Math.hypot(across, down);
+  if (far < radius) return i;
+  const u = x + Math.round(across / far),
+    v = y + Math.round(down / far);
+  return u >= 0 && v >= 0 && u < width && v < height ? v * width + u : i;
 }
 
 /** A dot in a wide area, not the eye of a letter. */
