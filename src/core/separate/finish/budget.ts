@@ -6,6 +6,7 @@ import { broadestBrush } from '../prepare/key.ts';
 import { withBrush, type Work } from '../prepare/prepare.ts';
 import type { SeparateRequest } from '../types.ts';
 import { cutRulesOf, makeCuttable } from './cuttable.ts';
+import type { Field } from '../kernels/relax.ts';
 import { withoutNeedless } from './needless.ts';
 import { steadyLines } from './steady-lines.ts';
 import { cutLayers, type CutLayers } from './finish.ts';
@@ -47,7 +48,8 @@ export async function cutWithin(
     const wanted = chosen.codes,
       codes = wanted.slice();
     const field = fieldOf(work.levels[0], rulesOf(work, overlapLab, priceMm));
-    if (work.lines) steadyLines(work.lines, field, codes, work.setup.codes);
+    // Lines hold a drawing: areas give way before them.
+    if (work.lines) steadyLines(work.lines, dearerBy(field, Math.sqrt(fromPrice / priceMm)), codes, work.setup.codes);
     makeCuttable(field, codes, rules, request.cutPairs ?? false, care === 'usual' ? 1 : 0, {
       sigmaPx: sigmaMm / grid.mmPerPx,
       lightness: lightnessOf(overlapLab),
@@ -63,6 +65,8 @@ export async function cutWithin(
     chosen = await judged(work, chosen.found, priceMm, sigmaMm, 0, task);
   }
 }
+
+const dearerBy = (field: Field, times: number): Field => ({ ...field, price: field.price.map((price) => price * times) });
 
 /** Whether the key asks for more than a run's share of the knife. */
 function keyTakesMore({ layers }: CutLayers): boolean {

@@ -13,31 +13,34 @@ export function steadyLines({ lineOf, of, colours, parts }: DrawnLines, field: F
   const { codeCount, frozen } = field,
     grounds = mostPrinted(codes, of, lineOf, colours, codeCount),
     keyOf = (i: number): number => (lineOf[i] - 1) * colours + of[i];
-  const alike = new Map<number, Int32Array[]>();
-  for (const { pixels } of parts) {
-    const key = keyOf(pixels[0]),
+  const alike = new Map<number, DrawnLines['parts'][number][]>();
+  for (const part of parts) {
+    const key = keyOf(part.pixels[0]),
       there = alike.get(key);
-    if (there) there.push(pixels);
-    else alike.set(key, [pixels]);
+    if (there) there.push(part);
+    else alike.set(key, [part]);
   }
   const best = new Map([...alike].map(([key, lines]) => [key, codeFor(lines, grounds[Math.floor(key / colours)], field, allowed)]));
   for (const { pixels, outlinePx } of parts) {
     const code = best.get(keyOf(pixels[0]))!,
       below = grounds[lineOf[pixels[0]] - 1],
-      worth = costOf(below, [pixels], field) - costOf(code, [pixels], field) > outlinePx * priceOf(code ^ below, field);
+      worth = costOf(below, pixels, field) - costOf(code, pixels, field) > outlinePx * priceOf(code ^ below, field);
     for (const i of pixels) codes[i] = ((worth ? code : below) & ~frozen) | (codes[i] & frozen);
   }
 }
 
-/** The overlap for lines of one colour on one ground. */
-function codeFor(lines: readonly Int32Array[], below: number, field: Field, allowed: readonly number[]): number {
-  const pixels = lines.reduce((sum, line) => sum + line.length, 0);
+/** The overlap for lines of one colour on one ground: the dearer the knife, the fewer layers they are cut in. */
+function codeFor(lines: DrawnLines['parts'], below: number, field: Field, allowed: readonly number[]): number {
+  const pixels = lines.reduce((sum, line) => sum + line.pixels.length, 0),
+    outlinePx = lines.reduce((sum, line) => sum + line.outlinePx, 0);
   let best = below,
     least = Infinity;
   for (const code of allowed) {
-    // What lies there already is the same in line and ground, wherever it lies.
-    if ((code ^ below) & field.frozen) continue;
-    const cost = costOf(code, lines, field) + layerMore * Math.max(0, layersIn(code ^ below) - 1) * pixels;
+    const changed = code ^ below;
+    // What lies there already is the same in line and ground, wherever it lies; and a line is no line in the colour of its ground.
+    if (changed === 0 || changed & field.frozen) continue;
+    const more = layerMore * (layersIn(changed) - 1) * pixels + outlinePx * priceOf(changed, field),
+      cost = lines.reduce((sum, line) => sum + costOf(code, line.pixels, field), more);
     if (cost < least) {
       least = cost;
       best = code;
@@ -46,9 +49,9 @@ function codeFor(lines: readonly Int32Array[], below: number, field: Field, allo
   return best;
 }
 
-function costOf(code: number, lines: readonly Int32Array[], { table, codeCount, binOf, weight }: Field): number {
+function costOf(code: number, pixels: Int32Array, { table, codeCount, binOf, weight }: Field): number {
   let sum = 0;
-  for (const line of lines) for (const i of line) sum += table[binOf[i] * codeCount + code] * (weight ? weight[i] : 1);
+  for (const i of pixels) sum += table[binOf[i] * codeCount + code] * (weight ? weight[i] : 1);
   return sum;
 }
 

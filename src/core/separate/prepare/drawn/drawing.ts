@@ -58,7 +58,8 @@ function taken(raster: Raster, mmPerPx: number, white: readonly number[], rules:
   const { width, height } = raster,
     parts = partsOf(of, width, height, lineOf).pixels.map((pixels) => ({
       pixels,
-      outlinePx: bordersOf(pixels, of, width, height).reduce((sum, v) => sum + v, 0),
+      // Along pixels' edges a line of any direction is 4/π times as long, on average.
+      outlinePx: (Math.PI / 4) * bordersOf(pixels, of, width, height).reduce((sum, v) => sum + v, 0),
     }));
   return { page, aim, lines: { of, colours: colours.length / 3, lineOf, parts, dots: dotsOf(flat, mmPerPx) } };
 }

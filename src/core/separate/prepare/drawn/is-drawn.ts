@@ -36,11 +36,12 @@ export function isDrawn(raster: Raster): boolean {
 }
 
 /**
- * Where it is flat a drawing is nearly everywhere so near to a few colours (Lab): up to 0.04 of it is not; of a gradient or a photograph of dull things
- * 0.09 and more.
+ * Where it is flat a drawing is nearly everywhere so near to a few colours (Lab): up to 0.04 of it is not, and on average 1.1 lie between; of a gradient, of
+ * soft shades or a photograph of dull things 0.09 and more are not, or 1.7 and more lie between.
  */
 const nearColour = 5,
   mostUnlike = 0.06,
+  mostOff = 1.5,
   softMm = 0.5;
 
 /** Whether areas of one colour each say what there is to see. */
@@ -49,13 +50,16 @@ export function isLike({ lab, width, height }: Raster, flat: Float32Array, mmPer
     slope = slopesOf(soft, width, height),
     seen = seenDarks(flat);
   let all = 0,
-    unlike = 0;
+    unlike = 0,
+    off = 0;
   for (let i = 0; i < slope.length; i++) {
     if (slope[i] >= flatSlope * mmPerPx) continue;
+    const far = Math.hypot(soft[3 * i] - seen[3 * i], soft[3 * i + 1] - seen[3 * i + 1], soft[3 * i + 2] - seen[3 * i + 2]);
     all++;
-    if (Math.hypot(soft[3 * i] - seen[3 * i], soft[3 * i + 1] - seen[3 * i + 1], soft[3 * i + 2] - seen[3 * i + 2]) > nearColour) unlike++;
+    off += far;
+    if (far > nearColour) unlike++;
   }
-  return unlike <= mostUnlike * all;
+  return unlike <= mostUnlike * all && off <= mostOff * all;
 }
 
 /** Averaged over whole pixels, so that the long side has about as many. */
