@@ -7,8 +7,8 @@ import { withBrush, type Work } from '../prepare/prepare.ts';
 import type { SeparateRequest } from '../types.ts';
 import { cutRulesOf, makeCuttable } from './cuttable.ts';
 import type { Field } from '../kernels/relax.ts';
-import { withoutNeedless } from './needless.ts';
-import { steadyLines } from './steady-lines.ts';
+import { withoutNeedless } from './drawn/needless.ts';
+import { steadyLines } from './drawn/steady-lines.ts';
 import { cutLayers, type CutLayers } from './finish.ts';
 
 /** A budget is kept when it is exceeded by no more than this. */

@@ -1,5 +1,5 @@
-import { energyOf } from '../prepare/masks.ts';
-import type { Field } from '../kernels/relax.ts';
+import { energyOf } from '../../prepare/masks.ts';
+import type { Field } from '../../kernels/relax.ts';
 
 /**
  * A run of a drawing that prints less than this share of it, and without which colours are off by no more than this on average (ΔE00), is crumbs along

@@ -1,5 +1,5 @@
-import type { Field } from '../kernels/relax.ts';
-import type { DrawnLines } from '../prepare/drawn/drawing.ts';
+import type { Field } from '../../kernels/relax.ts';
+import type { DrawnLines } from '../../prepare/drawn/drawing.ts';
 
 /** ΔE00 that every layer more costs which begins and ends at both sides of a line: each sits off by itself, and a line's two edges are close together. */
 const layerMore = 3;
