@@ -12,11 +12,11 @@ import { cutWithin, metresCut, minutesCut, overBudget, piecesCut } from './finis
 import type { FlatPlan } from './search/baseline.ts';
 import type { CutLayers } from './finish/finish.ts';
 import { differences, figuresOf, meanOf, metresOf } from './finish/figures.ts';
-import { lostDetails, type LostDetail } from './finish/readable.ts';
+import { lostDetails, type LostDetail, type LostPart } from './finish/readable.ts';
 import { metBy, pictureEdges, printEdges } from './finish/structure.ts';
 import { binColours } from './prepare/bins.ts';
 import { fieldOf, type Level } from './prepare/masks.ts';
-import { partsOnPrint } from './finish/faces-on-print.ts';
+import { dotsOnPrint, partsOnPrint } from './finish/faces-on-print.ts';
 import { prepareWork, sketchWork, withMatters, type Work } from './prepare/prepare.ts';
 import { usualPrice } from './prepare/way.ts';
 import { checkRequest, warnings } from './prepare/request.ts';
@@ -176,7 +176,7 @@ async function* finished(
     work.levels[0].weight,
     Math.max(request.material.leastOpeningMm, request.knife?.leastWidthMm ?? 0),
     request.sizeMm.width,
-    partsOnPrint(request),
+    [...partsOnPrint(request), ...dotsOnPrint(work.lines, grid.mmPerPx)],
   );
   const reach = reachOf(work, pictureLevel, overlapLab);
   const before = meanOf(differences(work.target, wanted, overlapLab));
@@ -214,7 +214,8 @@ async function* finished(
   };
 }
 
-const lostSaying = { eye: 'separate.eyeLost', eyes: 'separate.eyesLost', mouth: 'separate.mouthLost' } as const;
+const lostSaying = { eye: 'separate.eyeLost', eyes: 'separate.eyesLost', mouth: 'separate.mouthLost' } as const,
+  lostPlace = { dot: 'separate.dotLost', dots: 'separate.dotsLost' } as const;
 
 function lostProblems(lost: readonly LostDetail[]): Problem[] {
   return lost.map(({ part, atMm: [x, y], imageWidthMm }) =>
@@ -222,10 +223,16 @@ function lostProblems(lost: readonly LostDetail[]): Problem[] {
       'note',
       'drawing-lost',
       'picture.crop',
-      part ? say(lostSaying[part]) : say('separate.drawingLost', { x: length(x, 0), y: length(y, 0) }),
+      lostAs(part, x, y),
       say('separate.cropEnlargeOrAdd', { width: length(imageWidthMm, 0) }),
     ),
   );
+}
+
+function lostAs(part: LostPart | undefined, xMm: number, yMm: number): Problem['message'] {
+  const at = { x: length(xMm, 0), y: length(yMm, 0) };
+  if (part === 'dot' || part === 'dots') return say(lostPlace[part], at);
+  return part ? say(lostSaying[part]) : say('separate.drawingLost', at);
 }
 
 /** A stencil that prints nothing is no mistake here: the picture gets by with fewer layers. */

@@ -6,6 +6,9 @@ import { broadestBrush } from '../prepare/key.ts';
 import { withBrush, type Work } from '../prepare/prepare.ts';
 import type { SeparateRequest } from '../types.ts';
 import { cutRulesOf, makeCuttable } from './cuttable.ts';
+import type { Field } from '../kernels/relax.ts';
+import { withoutNeedless } from './drawn/needless.ts';
+import { steadyLines } from './drawn/steady-lines.ts';
 import { cutLayers, type CutLayers } from './finish.ts';
 
 /** A budget is kept when it is exceeded by no more than this. */
@@ -44,14 +47,15 @@ export async function cutWithin(
   for (let turn = 0; ; turn++) {
     const wanted = chosen.codes,
       codes = wanted.slice();
-    makeCuttable(
-      fieldOf(work.levels[0], rulesOf(work, overlapLab, priceMm)),
-      codes,
-      rules,
-      request.cutPairs ?? false,
-      care === 'usual' ? 1 : 0,
-      sigmaMm > 0 ? { sigmaPx: sigmaMm / grid.mmPerPx, lightness: lightnessOf(overlapLab) } : undefined,
-    );
+    const field = fieldOf(work.levels[0], rulesOf(work, overlapLab, priceMm));
+    // Lines hold a drawing: areas give way before them.
+    if (work.lines) steadyLines(work.lines, dearerBy(field, Math.sqrt(fromPrice / priceMm)), codes, work.setup.codes);
+    makeCuttable(field, codes, rules, request.cutPairs ?? false, care === 'usual' ? 1 : 0, {
+      sigmaPx: sigmaMm / grid.mmPerPx,
+      lightness: lightnessOf(overlapLab),
+      held: work.lines?.lineOf,
+    });
+    if (work.lines) withoutNeedless(field, codes, work.frozen);
     const cut = await cutLayers(request, work, { ...chosen, codes }, priceMm, task, hands, care !== 'usual');
     const over = care === 'stopped' ? 1 : overBudget(request, cut);
     if (over <= within || turn === mostTurns || priceMm > dearest) return { cut, wanted, priceMm };
@@ -61,6 +65,8 @@ export async function cutWithin(
     chosen = await judged(work, chosen.found, priceMm, sigmaMm, 0, task);
   }
 }
+
+const dearerBy = (field: Field, times: number): Field => ({ ...field, price: field.price.map((price) => price * times) });
 
 /** Whether the key asks for more than a run's share of the knife. */
 function keyTakesMore({ layers }: CutLayers): boolean {

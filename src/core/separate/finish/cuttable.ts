@@ -92,25 +92,34 @@ export function makeCuttable(field: Field, codes: Uint8Array, rules: CutRules, p
     const changed = put(layer);
     frozen |= bitsAt(layer);
     // Only around what went is there anything to take up: elsewhere masks stay as they were thought out, traps too.
-    if (turn + 1 < open.length) relaxed({ ...field, frozen }, codes, 4, 2e-5, bytesOf(dilated(changed, 1.5)));
+    if (turn + 1 < open.length)
+      holding(codes, off?.held, () => relaxed({ ...field, frozen }, codes, 4, 2e-5, bytesOf(dilated(changed, 1.5))));
   }
-  if (off) settleOff({ field: offField(field, codes, off), codes, open, bitsAt, put, off }, again);
+  if (off && off.sigmaPx > 0) settleOff({ field: offField(field, codes, off), codes, open, bitsAt, put, off }, again);
   else
     for (let round = 0; round < again; round++) {
       for (const layer of open) {
         const before = codes.slice(),
           energy = energyOf(field, codes, 1);
-        relaxed({ ...field, frozen: all & ~bitsAt(layer) }, codes, 4, 2e-5);
+        holding(codes, off?.held, () => relaxed({ ...field, frozen: all & ~bitsAt(layer) }, codes, 4, 2e-5));
         put(layer);
         if (energyOf(field, codes, 1) >= energy) codes.set(before);
       }
     }
 }
 
-/** How far layers sit off by themselves, px, and how light each code is. */
+/** How far layers sit off by themselves, px, how light each code is, and which pixels stay as they are, other than 0. */
 export interface Off {
   readonly sigmaPx: number;
   readonly lightness: Float32Array;
+  readonly held?: Uint8Array;
+}
+
+/** Settles codes, but not the pixels that are held: a drawing's lines keep one colour. */
+function holding(codes: Uint8Array, held: Uint8Array | undefined, settle: () => void): void {
+  const before = held && codes.slice();
+  settle();
+  if (held) for (let i = 0; i < codes.length; i++) if (held[i]) codes[i] = before![i];
 }
 
 /**
@@ -142,8 +151,10 @@ function settleOff({ field, codes, open, bitsAt, put, off }: OffWork, rounds: nu
   for (let round = 0; round < rounds; round++)
     for (const layer of open) {
       const before = codes.slice();
-      if (field.paired) registerPairStep(field, codes, layer, room);
-      else registerStep(field, codes, layer, room);
+      holding(codes, off.held, () => {
+        if (field.paired) registerPairStep(field, codes, layer, room);
+        else registerStep(field, codes, layer, room);
+      });
       put(layer);
       blurred(layer);
       const now = registerObjective(field, codes, room);

@@ -1,6 +1,7 @@
 import type { Grid } from '../../form/index.ts';
 import { cropOf } from '../../image/index.ts';
 import { outside, span, type PartOnPrint } from '../prepare/faces-matter.ts';
+import type { DrawnLines } from '../prepare/drawn/drawing.ts';
 import type { SeparateRequest } from '../types.ts';
 
 /** Outlines in shares of the picture → mm on the print. */
@@ -29,4 +30,12 @@ export function partsOnPrint(request: SeparateRequest): PartOnPrint[] {
       part === 'eye' || part === 'mouth' ? [{ face, part, outlineMm: onPrint(request, outline) }] : [],
     ),
   );
+}
+
+/** Dots of a drawing on the print. */
+export function dotsOnPrint(lines: DrawnLines | undefined, mmPerPx: number): PartOnPrint[] {
+  return (lines?.dots ?? []).map((box) => {
+    const [left, top, right, bottom] = box.map((v) => v * mmPerPx);
+    return { face: -1, part: 'dot', outlineMm: [left, top, right, top, right, bottom, left, bottom] };
+  });
 }

@@ -14,7 +14,7 @@ export interface LostDetail {
   readonly imageWidthMm: number;
 }
 
-export type LostPart = 'eye' | 'eyes' | 'mouth';
+export type LostPart = 'eye' | 'eyes' | 'mouth' | 'dot' | 'dots';
 
 /** Places are as large as a thumb is broad; so many are told, the worst first. */
 const placeMm = 4,
@@ -78,8 +78,11 @@ function lostParts(
       }
     if (all === 0 || gone <= lostOfPart * all) continue;
     const [x, y] = [(left + right) / 2, (top + bottom) / 2],
-      other = part === 'eye' ? found.find((one) => one.face === face && one.part === 'eye') : undefined;
-    if (other) Object.assign(other, { part: 'eyes', x: (other.x + x) / 2, y: (other.y + y) / 2 });
+      other = part === 'eye' ? found.find((one) => one.face === face && one.part === 'eye') : undefined,
+      dots = part === 'dot' ? found.find((one) => one.part === 'dot' || one.part === 'dots') : undefined;
+    // Of many dots the largest is shown: with it there is room for more.
+    if (dots) dots.part = 'dots';
+    else if (other) Object.assign(other, { part: 'eyes', x: (other.x + x) / 2, y: (other.y + y) / 2 });
     else found.push({ face, part, x, y });
   }
   return found;

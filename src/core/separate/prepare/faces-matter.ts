@@ -53,9 +53,9 @@ export function outside(points: readonly number[], x: number, y: number): number
   return inside ? 0 : least;
 }
 
-/** An eye or a mouth that was found: its outline on the print, mm; x and y in turn. */
+/** An eye or a mouth that was found, or a dot of a drawing: its outline on the print, mm; x and y in turn. */
 export interface PartOnPrint {
   readonly face: number;
-  readonly part: 'eye' | 'mouth';
+  readonly part: 'eye' | 'mouth' | 'dot';
   readonly outlineMm: readonly number[];
 }

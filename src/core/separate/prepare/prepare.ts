@@ -3,6 +3,7 @@ import { rasterizeInto, type Grid } from '../../form/index.ts';
 import { cutRulesOf, rulesOn } from '../finish/cuttable.ts';
 import { sketchStep } from './bins.ts';
 import { putBits } from '../kernels/bits.ts';
+import { drawingOf, type Drawing, type DrawnLines } from './drawn/drawing.ts';
 import { keyOf, keyWithin } from './key.ts';
 import { asDrawn, nestedCodes } from './way.ts';
 import type { Film, Ink } from '../../ink/index.ts';
@@ -19,6 +20,8 @@ export interface Work {
   readonly target: Float32Array;
   /** What is aimed at: the same, or fitted into the inks' reach. Finest first. */
   readonly levels: readonly Level[];
+  /** Of a drawing. */
+  readonly lines?: DrawnLines;
   readonly setup: SearchSetup;
   /** Layers that lie there already; they are the lowest bits. */
   readonly printed: number;
@@ -72,7 +75,9 @@ function workOn(request: SeparateRequest, grid: Grid, boxStep?: number): Work {
   const printed = printedLayers.length,
     layers = printed + request.layers;
   const below = printedLayers.map((layer) => filmOfRecipe({ wish: -1, parts: layer.parts }, shelf, deposit));
-  const target = rasterOf(request, grid, boxStep === undefined ? lastRasters : lastSketches);
+  const asIs = rasterOf(request, grid, boxStep === undefined ? lastRasters : lastSketches),
+    drawing = boxStep === undefined ? drawingOn(request, grid, asIs) : undefined,
+    target = drawing?.page ?? asIs;
   const wishes = Array.from({ length: request.layers }, (_, i) => request.wishes?.[i] ?? {});
   const way = request.way ?? 'near',
     key = request.key ?? false;
@@ -93,10 +98,11 @@ function workOn(request: SeparateRequest, grid: Grid, boxStep?: number): Work {
   const weight = request.importance && importanceOn(request.importance, grid);
   const drawn = key ? keyWithin({ ...grid, lab: target }, cutRulesOf(request, mmPerPx), request) : undefined;
   if (drawn) putBits(fixedCodes!, layers - 1, drawn.mask);
-  const aim = asDrawn({ ...grid, lab: fittedToReach(target, request.intent ?? 'nearest', setup), weight }, way);
+  const aim = asDrawn({ ...grid, lab: fittedToReach(drawing?.aim ?? target, request.intent ?? 'nearest', setup), weight }, way);
   return {
     grid,
     target,
+    lines: way === 'near' ? drawing?.lines : undefined,
     setup,
     printed,
     layers,
@@ -110,6 +116,18 @@ function workOn(request: SeparateRequest, grid: Grid, boxStep?: number): Work {
     paired: request.cutPairs ?? false,
     layerPrice: Array.from({ length: layers }, (_, i) => (i < printed ? 0 : request.cutPairs ? 0.5 : 1)),
   };
+}
+
+/** The picture as a drawing if it is one; a sketch has no time to look. */
+function drawingOn(request: SeparateRequest, grid: Grid, lab: Float32Array): Drawing | undefined {
+  const { openingPx, paperPx, leastInkPx, leastIslandPx } = cutRulesOf(request, grid.mmPerPx);
+  return drawingOf({ ...grid, lab }, grid.mmPerPx, labFromSpectrum(request.paper), {
+    inkPx: openingPx,
+    paperPx,
+    sparePx: (0.5 * (request.registerSigmaMm ?? 0)) / grid.mmPerPx,
+    leastInkPx,
+    leastIslandPx,
+  });
 }
 
 /** The same with the key drawn by a broader brush: there is less to cut. */

@@ -134,6 +134,10 @@ export const picture: Words['picture'] = {
   drawingWhy: (kept, invented) =>
     `Kanten der Vorlage, auf Armlänge gesehen, die auch der Druck hat; und Kanten des Drucks, die nicht in der Vorlage sind. Ebenso viele flache Farben erhalten ${kept} und erfinden ${invented}.`,
   lostDrawing: 'In dieser Größe verloren',
+  lostDots: (many, x, y) =>
+    many
+      ? `Punkte, vielleicht Augen, gehen in dieser Größe verloren, der größte ${x} von links und ${y} von oben.`
+      : `Der Punkt ${x} von links und ${y} von oben, vielleicht ein Auge, geht in dieser Größe verloren.`,
   lostPart: (part) =>
     ({
       eye: 'Ein Auge geht in dieser Größe verloren.',

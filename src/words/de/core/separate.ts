@@ -81,6 +81,8 @@ export const separate: Same<typeof en.separate> = {
   eyeLost: 'Ein Auge geht in dieser Größe verloren.',
   eyesLost: 'Die Augen gehen in dieser Größe verloren.',
   mouthLost: 'Der Mund geht in dieser Größe verloren.',
+  dotLost: ({ x, y }) => `Der Punkt ${x} von links und ${y} von oben, vielleicht ein Auge, geht in dieser Größe verloren.`,
+  dotsLost: ({ x, y }) => `Punkte, vielleicht Augen, gehen in dieser Größe verloren, der größte ${x} von links und ${y} von oben.`,
   cropEnlargeOrAdd: ({ width }) => `Enger ausschneiden, das Bild ${width} breit machen oder einen Lauf mehr drucken.`,
   layerNotNeeded: 'Für diesen Lauf bleibt nichts zu drucken: Bild, Messer und diese Farben kommen ohne ihn aus.',
   oneLayerLess: 'Eine Schicht weniger verlangen.',

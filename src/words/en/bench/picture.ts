@@ -130,6 +130,10 @@ export const picture = {
   drawingWhy: (kept: string, invented: string) =>
     `Edges of the picture, seen at arm’s length, that the print has too; and edges of the print that the picture has not. As many flat inks keep ${kept} and make up ${invented}.`,
   lostDrawing: 'Lost at this size',
+  lostDots: (many: boolean, x: string, y: string) =>
+    many
+      ? `Dots, perhaps eyes, are lost at this size, the largest ${x} from the left and ${y} from the top.`
+      : `The dot ${x} from the left and ${y} from the top, perhaps an eye, is lost at this size.`,
   lostPart: (part: 'eye' | 'eyes' | 'mouth') =>
     ({ eye: 'An eye is lost at this size.', eyes: 'The eyes are lost at this size.', mouth: 'The mouth is lost at this size.' })[part],
   lostAt: (x: string, y: string) => `What is drawn ${x} from the left and ${y} from the top is lost at this size.`,

@@ -82,6 +82,10 @@ export const separate = {
   eyeLost: 'An eye is lost at this size.',
   eyesLost: 'The eyes are lost at this size.',
   mouthLost: 'The mouth is lost at this size.',
+  dotLost: ({ x, y }: { x: LengthText; y: LengthText }) =>
+    `The dot ${x} from the left and ${y} from the top, perhaps an eye, is lost at this size.`,
+  dotsLost: ({ x, y }: { x: LengthText; y: LengthText }) =>
+    `Dots, perhaps eyes, are lost at this size, the largest ${x} from the left and ${y} from the top.`,
   cropEnlargeOrAdd: ({ width }: { width: LengthText }) => `Crop closer, make the image ${width} wide, or add a run.`,
   layerNotNeeded: 'Nothing is left for this run to print: the picture, the knife and these inks do without it.',
   oneLayerLess: 'Ask for one layer less.',

@@ -62,7 +62,13 @@ function LostPlace({ bench, job, picture, read, result, one }: Props & { readonl
     { image, units } = job,
     [x, y] = one.atMm,
     shown = around(one, image),
-    says = one.part ? w.lostPart(one.part) : w.lostAt(sayLength(x, units, 0), sayLength(y, units, 0));
+    at = [sayLength(x, units, 0), sayLength(y, units, 0)] as const,
+    says =
+      one.part === 'dot' || one.part === 'dots'
+        ? w.lostDots(one.part === 'dots', ...at)
+        : one.part
+          ? w.lostPart(one.part)
+          : w.lostAt(...at);
   const closer = (): void => {
     const crop = cropOf(picture.crop, read, image),
       share = Math.max(leastCrop, image.widthMm / one.imageWidthMm);
