@@ -37,6 +37,7 @@ export function saySeparation(s: Separation, job: Job, out: string): string[] {
   const { figures, baseline } = s;
   return [
     sayHere('inkAnswers.separated', { folder: asName(out), runs: runsOf(job) }),
+    ...(s.asDrawing ? [sayHere('inkAnswers.takenAsDrawing')] : []),
     ...sayRuns(s, job),
     ...sayFigures(s),
     sayHere('inkAnswers.ofFlatInks', { times: figure(figures.inRegister.mean / baseline.inRegister.mean, 2) }),

@@ -32,6 +32,7 @@ export interface SeparateQuestion {
   /** Go on from the job's layers, which are printed already. */
   readonly over?: Pick<Plan, 'job' | 'layers'>;
   readonly way?: Way;
+  readonly takenAs?: SeparateRequest['takenAs'];
   readonly key?: boolean;
   readonly cutPairs?: boolean;
   readonly knife?: KnifeBudget;
@@ -75,6 +76,7 @@ export function separateRequest(job: Job, ask: SeparateQuestion): SeparateReques
     wishes: ask.wishes,
     alreadyPrinted,
     way: ask.way,
+    takenAs: ask.takenAs,
     key: ask.key,
     cutPairs: ask.cutPairs,
     knife: ask.knife,
@@ -114,6 +116,7 @@ export function pictureRequest(
     wishes: ask.wishes.slice(0, ask.layers),
     over: over && { job, layers: over },
     way: ask.way,
+    takenAs: ask.takenAs,
     key: ask.key,
     cutPairs: ask.cutPairs,
     knife: ask.knife,

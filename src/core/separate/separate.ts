@@ -200,6 +200,7 @@ async function* finished(
     outOfReach: reach.mask,
     outOfReachShare: reach.share,
     detailLost: wanted.map((code, i) => (code === cut.codes[i] ? 0 : 1)),
+    asDrawing: work.asDrawing,
     detailLostDeltaE: figures.inRegister.mean - before,
     lost,
     stoppedEarly,

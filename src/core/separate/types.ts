@@ -60,6 +60,8 @@ export interface SeparateRequest {
   readonly cutPairs?: boolean;
   /** Near to the picture if left out. */
   readonly way?: Way;
+  /** What the picture is; left out: as it looks. A drawing's paper is bare, its colours flat, its lines as broad as they can be cut. */
+  readonly takenAs?: 'drawing' | 'photograph';
   /** The last run is a key: the picture's darks and lines in its darkest pot, drawn before anything else. */
   readonly key?: boolean;
   readonly knife?: KnifeBudget;
@@ -169,6 +171,8 @@ export interface Separation {
   readonly detailLost: Uint8Array;
   /** ΔE00 that cutting, bridging and smoothing added to the masks. */
   readonly detailLostDeltaE: number;
+  /** Whether the picture was taken as a drawing. */
+  readonly asDrawing: boolean;
   /** Places that matter and whose drawing the print has lost, the worst first. */
   readonly lost: readonly LostDetail[];
   readonly stoppedEarly: boolean;

@@ -87,6 +87,8 @@ describe('what is asked of a picture', () => {
       sigmaMm: 0.4,
       seed: 5,
     };
+    expect(askOf({ 'taken-as': 'drawing' }, job, before).takenAs).toBe('drawing');
+    expect(askOf({ 'taken-as': 'looks' }, job, { ...before, takenAs: 'drawing' }).takenAs).toBeUndefined();
     const kept = askOf({}, job, before);
     expect(kept).toMatchObject({ ...before, wishes: [before.wishes[0], { placeFixed: false }, { placeFixed: false }] });
     expect(askOf({ layer: ['1=slate'], mark: ['none box 5,5,5,5'] }, job, before)).toMatchObject({
@@ -124,6 +126,7 @@ describe('what is asked of a picture', () => {
     [{ metres: '2', price: '3' }, /--price: .*not both/],
     [{ least: '0' }, /--least: .*from 0.1 to 50/],
     [{ reach: 'far' }, /--reach: .*lightness, chroma, contrast or nearest/],
+    [{ 'taken-as': 'sketch' }, /--taken-as: .*“sketch”.*drawing, photograph or looks/],
     [{ seed: 'x' }, /--seed: .*whole number/],
   ])('%j is refused with what to write', (given, said) => {
     expect(refusalOf(() => askOf(given, job, fresh))).toMatch(said);

@@ -32,6 +32,7 @@ export const askOptions: Command['options'] = {
   reach: { type: 'string' },
   veil: { type: 'string' },
   way: { type: 'string' },
+  'taken-as': { type: 'string' },
   key: { type: 'boolean' },
   pairs: { type: 'boolean' },
   over: { type: 'boolean' },
@@ -65,6 +66,7 @@ export function askOf(given: Given, job: Job, before: JobPicture): JobPicture {
     wishes: wishesOf(given, job, layers, before.wishes),
     over: given['over'] === true || before.over,
     way: wayOf(textOf(given['way'])) ?? before.way,
+    takenAs: takenAsOf(textOf(given['taken-as']), before.takenAs),
     key: given['key'] === true || before.key,
     cutPairs: given['pairs'] === true || before.cutPairs,
     knife: knifeOf(given, before.knife),
@@ -170,6 +172,16 @@ function reachOf(way: string | undefined): JobPicture['reach'] | undefined {
   if (way !== undefined && way !== 'nearest' && way !== 'lightness' && way !== 'chroma' && way !== 'contrast')
     fail('bad-reach', placeOf('--reach'), say('refusals.noSuchReach', { text: asName(way) }), say('refusals.useReach'));
   return way;
+}
+
+const takings = { drawing: 'drawing', photograph: 'photograph', looks: undefined } as const;
+
+function takenAsOf(text: string | undefined, before: JobPicture['takenAs']): JobPicture['takenAs'] {
+  if (text === undefined) return before;
+  const said = (Object.keys(takings) as (keyof typeof takings)[]).find((one) => one === text);
+  return takings[
+    said ?? fail('bad-taken-as', placeOf('--taken-as'), say('refusals.noSuchTakenAs', { text: asName(text) }), say('refusals.useTakenAs'))
+  ];
 }
 
 function wayOf(way: string | undefined): JobPicture['way'] | undefined {

@@ -47,6 +47,7 @@ export const separate: Command = {
     option('--layer', say('help.separateLayer'), 'layerInk'),
     option('--in-place N,…', say('help.separateInPlace')),
     option('--way', say('help.separateWay'), 'way'),
+    option('--taken-as', say('help.separateTakenAs'), 'way'),
     option('--key', say('help.separateKey')),
     option('--ways', say('help.separateWays'), 'file'),
     option('--pairs', say('help.separatePairs')),

@@ -564,6 +564,7 @@ export const fields: Fields<Job> = {
       },
       over: say('where.overLayers'),
       way: say('where.way'),
+      takenAs: say('where.takenAs'),
       key: say('where.keyLayer'),
       cutPairs: say('where.cutPairs'),
       knife: {

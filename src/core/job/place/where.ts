@@ -156,6 +156,7 @@ const ofPicture: LeadsIn<JobPicture> = {
   wishes: { station: 'picture', part: 'layers' },
   over: { station: 'picture', part: 'layers' },
   way: { station: 'picture', part: 'layers' },
+  takenAs: { station: 'picture', part: 'layers' },
   key: { station: 'picture', part: 'layers' },
   cutPairs: { station: 'picture', part: 'layers' },
   mostInPot: { station: 'picture', part: 'layers' },

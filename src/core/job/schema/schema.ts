@@ -557,6 +557,8 @@ const PictureSchema = z.looseObject({
   over: z.boolean().default(false),
   /** How the picture is taken: near to it, bold in large regions, by light and shade in tones laid one on the other. */
   way: z.enum(['near', 'bold', 'light']).default('near'),
+  /** A drawing (bare paper, flat colours, thin lines broadened) or a photograph; left out: as it looks. */
+  takenAs: z.enum(['drawing', 'photograph']).optional(),
   /** The last layer is a key: darks and lines in the darkest pot. */
   key: z.boolean().default(false),
   /** Window and piece of each cut make two layers. */

@@ -20,6 +20,7 @@ export interface Work {
   readonly target: Float32Array;
   /** What is aimed at: the same, or fitted into the inks' reach. Finest first. */
   readonly levels: readonly Level[];
+  readonly asDrawing: boolean;
   /** Of a drawing. */
   readonly lines?: DrawnLines;
   readonly setup: SearchSetup;
@@ -102,6 +103,7 @@ function workOn(request: SeparateRequest, grid: Grid, boxStep?: number): Work {
   return {
     grid,
     target,
+    asDrawing: drawing !== undefined,
     lines: way === 'near' ? drawing?.lines : undefined,
     setup,
     printed,
@@ -118,16 +120,18 @@ function workOn(request: SeparateRequest, grid: Grid, boxStep?: number): Work {
   };
 }
 
-/** The picture as a drawing if it is one; a sketch has no time to look. */
+/** The picture as a drawing if it is one or is said to be; a sketch has no time to look. */
 function drawingOn(request: SeparateRequest, grid: Grid, lab: Float32Array): Drawing | undefined {
-  const { openingPx, paperPx, leastInkPx, leastIslandPx } = cutRulesOf(request, grid.mmPerPx);
-  return drawingOf({ ...grid, lab }, grid.mmPerPx, labFromSpectrum(request.paper), {
-    inkPx: openingPx,
-    paperPx,
-    sparePx: (0.5 * (request.registerSigmaMm ?? 0)) / grid.mmPerPx,
-    leastInkPx,
-    leastIslandPx,
-  });
+  if (request.takenAs === 'photograph') return undefined;
+  const { openingPx, paperPx, leastInkPx, leastIslandPx } = cutRulesOf(request, grid.mmPerPx),
+    rules = {
+      inkPx: openingPx,
+      paperPx,
+      sparePx: (0.5 * (request.registerSigmaMm ?? 0)) / grid.mmPerPx,
+      leastInkPx,
+      leastIslandPx,
+    };
+  return drawingOf({ ...grid, lab }, grid.mmPerPx, labFromSpectrum(request.paper), rules, request.takenAs === 'drawing');
 }
 
 /** The same with the key drawn by a broader brush: there is less to cut. */

@@ -168,6 +168,11 @@ export const picture: Words['picture'] = {
   wayDrawn: (way) => `${way}, klein gezeichnet`,
   wayComing: 'wird gezeichnet …',
   wayAsks: (time, kept) => `etwa ${time}, ${kept} der Kanten behalten`,
+  takenAs: 'Genommen als',
+  takenAsOf: { looks: 'was sie scheint', drawing: 'Zeichnung', photograph: 'Foto' },
+  takenAsWhy:
+    'Bei einer Zeichnung, flachen Grafik oder einem Linoldruck bleibt das Papier frei, was auch für ein Schatten darauf liegt; Farben bleiben flach, und was für das Messer zu dünn ist, wird so breit, dass es sich schneiden lässt. Ein Foto behält seine weichen Töne.',
+  takenAsDrawing: 'Als Zeichnung genommen',
   key: 'Der letzte Lauf trägt die Zeichnung',
   keyWhy:
     'Dunkles und Linien der Vorlage im dunkelsten Topf, vor allem anderen gezeichnet. Die übrigen Läufe dürfen irgendwo darunter enden: das Passen wird leicht, und ein Blitzer fällt kaum auf.',
@@ -301,6 +306,7 @@ export const picture: Words['picture'] = {
     wish: 'was über einen Lauf entschieden ist',
     over: 'über die Läufe der Arbeit drucken',
     way: 'die Art der Umsetzung',
+    takenAs: 'als was die Vorlage gilt',
     key: 'der Lauf, der die Zeichnung trägt',
     pairs: 'Fenster und Stück als zwei Läufe',
     knife: 'die Grenze fürs Messer',

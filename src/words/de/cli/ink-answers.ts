@@ -171,6 +171,8 @@ export const inkAnswers: Same<typeof en.inkAnswers> = {
   knifeAsked: ({ along, pieces, bridges, time }) =>
     `${along} zu schneiden, ${many(pieces, 'Teil', 'Teile')}, ${many(bridges, 'Steg', 'Stege')}, etwa ${time} mit dem Messer`,
   waysDrawn: ({ file, ways }) => `${file}: von links die Vorlage, dann ${ways}.`,
+  takenAsDrawing:
+    'Als Zeichnung genommen: das Papier bleibt frei, die Farben sind flach, dünne Linien so breit, dass sie sich schneiden lassen. Wenn es keine ist: --taken-as photograph.',
   wayNear: 'nahe an der Vorlage',
   wayBold: 'großflächig',
   wayLight: 'nach Licht und Schatten',

@@ -127,6 +127,8 @@ export const refusals: Same<typeof en.refusals> = {
   useReach: 'lightness, chroma, contrast oder nearest schreiben.',
   noSuchWay: ({ text }) => `„${text}“ ist keine Art, eine Vorlage umzusetzen.`,
   useWay: 'near, bold oder light schreiben.',
+  noSuchTakenAs: ({ text }) => `Eine Vorlage ist nicht „${text}“.`,
+  useTakenAs: 'drawing, photograph oder looks schreiben.',
 
   // Stellen auf einer Vorlage
   notABox: ({ text }) => `„${text}“ ist kein Teil einer Vorlage.`,

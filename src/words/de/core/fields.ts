@@ -227,6 +227,8 @@ export const fields: Same<typeof en.fields> = {
   wishes: 'Was über jede Schicht entschieden ist.',
   placeFixed: 'Ob sie ihren Platz in der Folge behält.',
   way: 'Wie die Vorlage umgesetzt wird: nahe an ihr, großflächig, oder nach Licht und Schatten in Tönen, die ineinander liegen.',
+  takenAs:
+    'Ob sie eine Zeichnung ist (Papier bleibt frei, Farben flach, dünne Linien werden breiter) oder ein Foto; weggelassen: wie sie aussieht.',
   key: 'Ob die letzte Schicht die Zeichnung trägt: Dunkles und Linien der Vorlage im dunkelsten Topf.',
   cutPairs: 'Ob Fenster und Stück jedes Schnitts zwei Schichten geben.',
   metres: 'Höchstens so viel zu schneiden.',

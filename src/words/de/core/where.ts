@@ -434,6 +434,7 @@ export const where: Same<typeof en.where> = {
   placeFixed: whether('den Platz behält'),
   overLayers: 'ob die Vorlage über die Läufe der Arbeit druckt',
   way: 'wie die Vorlage umgesetzt wird',
+  takenAs: 'ob die Vorlage als Zeichnung gilt',
   keyLayer: 'ob die letzte Schicht der Vorlage die Zeichnung trägt',
   cutPairs: 'ob die Vorlage in Schnittpaaren druckt',
   knifeBudget: 'die Grenze fürs Messer',

@@ -160,6 +160,11 @@ export const picture = {
   wayDrawn: (way: string) => `${way}, drawn small`,
   wayComing: 'being drawn …',
   wayAsks: (time: string, kept: string) => `about ${time}, ${kept} of the edges kept`,
+  takenAs: 'Taken as',
+  takenAsOf: { looks: 'what it looks like', drawing: 'a drawing', photograph: 'a photograph' },
+  takenAsWhy:
+    'Of a drawing, a flat graphic or a lino print the paper stays bare whatever shade lies on it, colours stay flat, and lines too thin for the knife become as broad as it can cut. A photograph keeps its soft tones.',
+  takenAsDrawing: 'Taken as a drawing',
   key: 'The last run is a key: it holds the drawing',
   keyWhy:
     'Darks and lines of the picture, in the darkest pot, drawn before anything else. The other runs may end anywhere under it, so they register easily and a slit hardly shows.',
@@ -294,6 +299,7 @@ export const picture = {
     wish: 'what is decided about a run',
     over: 'printing over the job’s runs',
     way: 'the way the picture is taken',
+    takenAs: 'what the picture is taken as',
     key: 'a key that holds the drawing',
     pairs: 'window and piece as two runs',
     knife: 'the knife’s budget',

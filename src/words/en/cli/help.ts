@@ -341,6 +341,8 @@ export const help = {
   separateLayer: 'layer N (1 is printed first) is of this ink: 2=brick, or at a strength, 2=brick@40%. As often as you like',
   separateInPlace: 'layers that keep their place in the laydown',
   separateWay: 'near to the picture (if left out), bold in large regions, or light: tones laid one inside the other, light to dark',
+  separateTakenAs:
+    'drawing: paper bare whatever shade lies on it, colours flat, thin lines made broad enough to cut; photograph; or looks: what it looks like (if left out)',
   separateKey: 'the last layer is a key: darks and lines of the picture, in the darkest pot unless --layer says another',
   separateWays: 'draws all three ways small beside the picture into a PNG file, says what each asks of the knife, and makes no job',
   separatePairs: 'window and piece of one cut as two layers: half the cutting',

@@ -211,6 +211,8 @@ export const inkAnswers = {
   knifeAsked: ({ along, pieces, bridges, time }: { along: SayingText; pieces: number; bridges: number; time: TimeText }) =>
     `${along} to cut, ${many(pieces, 'piece', 'pieces')}, ${many(bridges, 'bridge', 'bridges')}, about ${time} with the knife`,
   waysDrawn: ({ file, ways }: { file: NameText; ways: ListText }) => `${file}: from the left the picture, then ${ways}.`,
+  takenAsDrawing:
+    'Taken as a drawing: its paper is bare, its colours flat, thin lines are made broad enough to cut. If it is none: --taken-as photograph.',
   wayNear: 'near the picture',
   wayBold: 'bold',
   wayLight: 'by light and shade',

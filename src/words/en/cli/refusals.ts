@@ -126,6 +126,8 @@ export const refusals = {
   useReach: 'Use lightness, chroma, contrast or nearest.',
   noSuchWay: ({ text }: { text: NameText }) => `A picture can’t be taken “${text}”.`,
   useWay: 'Use near, bold or light.',
+  noSuchTakenAs: ({ text }: { text: NameText }) => `A picture is no “${text}”.`,
+  useTakenAs: 'Use drawing, photograph or looks.',
 
   // Places on a picture
   notABox: ({ text }: { text: NameText }) => `“${text}” is not a part of a picture.`,

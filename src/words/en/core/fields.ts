@@ -223,6 +223,8 @@ export const fields = {
   wishes: 'What is decided about each layer.',
   placeFixed: 'Whether it keeps its place in the order.',
   way: 'How the picture is taken: near to it, bold in fewer and larger regions, or by light and shade in tones one inside the other.',
+  takenAs:
+    'Whether it is a drawing, with its paper bare, flat colours and thin lines made broader, or a photograph; left out: as it looks.',
   key: 'Whether the last layer is a key: darks and lines of the picture in the darkest pot.',
   cutPairs: 'Whether window and piece of each cut make two layers.',
   metres: 'The most to cut.',

@@ -438,6 +438,7 @@ export const where = {
   placeFixed: whether('keeps its place'),
   overLayers: 'whether the picture goes over the job’s own layers',
   way: 'how the picture is taken',
+  takenAs: 'what the picture is taken as',
   keyLayer: 'whether the last layer of the picture is a key',
   cutPairs: 'whether the picture is printed in cut pairs',
   knifeBudget: 'the limits of the knife work',

@@ -137,3 +137,10 @@ test('a white line 1 mm broad in black is printed bare along its length, and a d
   for (let x = 12; x < 28; x += 0.5) expect(result.codes[row * result.width + Math.round(x / result.mmPerPx)]).toBe(0);
   expect(result.lost.map(({ part }) => part)).toContain('dot');
 });
+
+test('what is said to be a drawing is taken as one, and only that', () => {
+  const soft = raster((x, y) => [50 + 40 * Math.sin(x / 25) * Math.cos(y / 19), 0, 0]);
+  expect(drawingOf(soft, mmPerPx, white, rules)).toBeUndefined();
+  const said = drawingOf(soft, mmPerPx, white, rules, true)!;
+  expect(new Set(Array.from({ length: width * height }, (_, i) => said.aim[3 * i])).size).toBeLessThan(25);
+});

@@ -38,21 +38,22 @@ const lastDrawings = new WeakMap<Float32Array, Known>();
 /**
  * A drawing is taken as whoever cuts it takes it: paper is bare, colours are flat, and what is too thin for the knife is made broader.
  * @param white Lab of the paper that is printed on
+ * @param said whether whoever asks says that it is a drawing
  * @returns nothing for a photograph
  */
-export function drawingOf(raster: Raster, mmPerPx: number, white: readonly number[], rules: LineRules): Drawing | undefined {
-  const key = [mmPerPx, ...white, ...Object.values(rules)].join(),
+export function drawingOf(raster: Raster, mmPerPx: number, white: readonly number[], rules: LineRules, said = false): Drawing | undefined {
+  const key = [said, mmPerPx, ...white, ...Object.values(rules)].join(),
     known = lastDrawings.get(raster.lab);
   if (known?.key === key) return known.drawing;
-  const drawing = isDrawn(raster) ? taken(raster, mmPerPx, white, rules) : undefined;
+  const drawing = said || isDrawn(raster) ? taken(raster, mmPerPx, white, rules, said) : undefined;
   lastDrawings.set(raster.lab, { key, drawing });
   return drawing;
 }
 
-function taken(raster: Raster, mmPerPx: number, white: readonly number[], rules: LineRules): Drawing | undefined {
+function taken(raster: Raster, mmPerPx: number, white: readonly number[], rules: LineRules, said: boolean): Drawing | undefined {
   const page = onBarePaper(raster, white) ?? raster.lab,
     flat = flatDrawing({ ...raster, lab: page }, mmPerPx, white);
-  if (!isLike({ ...raster, lab: page }, labOf(flat), mmPerPx)) return undefined;
+  if (!said && !isLike({ ...raster, lab: page }, labOf(flat), mmPerPx)) return undefined;
   const { of, colours, lineOf } = broadened(flat, rules),
     aim = labOf({ of, colours });
   const { width, height } = raster,

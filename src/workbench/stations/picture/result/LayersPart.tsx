@@ -43,6 +43,7 @@ export function LayersPart({ bench, job, picture, read, pots }: Props) {
             </label>
           ))}
         </fieldset>
+        <TakenAs bench={bench} picture={picture} />
         <PotsChoice bench={bench} head={w.potsHead} pots={pots} chosen={chosen} choose={choose} />
         <fieldset class="choices">
           <legend>{w.mostInPot}</legend>
@@ -151,6 +152,29 @@ export function LayersPart({ bench, job, picture, read, pots }: Props) {
         </fieldset>
       </div>
     </div>
+  );
+}
+
+function TakenAs({ bench, picture }: Pick<Props, 'bench' | 'picture'>) {
+  const w = words().picture;
+  return (
+    <fieldset class="choices">
+      <legend>
+        {w.takenAs}
+        <Why of={w.takenAs}>{w.takenAsWhy}</Why>
+      </legend>
+      {(['looks', 'drawing', 'photograph'] as const).map((what) => (
+        <label key={what} class="choice-mark">
+          <input
+            type="radio"
+            name="taken-as"
+            checked={(picture.takenAs ?? 'looks') === what}
+            onChange={() => setPicture(bench, 'takenAs', { takenAs: what === 'looks' ? undefined : what })}
+          />
+          <span>{w.takenAsOf[what]}</span>
+        </label>
+      ))}
+    </fieldset>
   );
 }
 

@@ -67,6 +67,12 @@ function Figures({ result, job }: { readonly result: ShownSeparation; readonly j
         <li>
           <b>{w.knifeMinutes(sayMinutes(figures.minutes))}</b>
         </li>
+        {result.asDrawing && (
+          <li>
+            <b>{w.takenAsDrawing}</b>
+            <Why of={w.takenAsDrawing}>{w.takenAsWhy}</Why>
+          </li>
+        )}
         <li>
           <b>{w.outOfReach(sayPercent(result.outOfReachShare))}</b>
           <Why of={w.outOfReach('')}>{w.reachShareWhy}</Why>

@@ -67,6 +67,7 @@ export function showSeparation(s: Separation, nameOf: (inkId: string) => string)
     figures: s.figures,
     curve: s.curve,
     outOfReachShare: s.outOfReachShare,
+    asDrawing: s.asDrawing,
     detailLostDeltaE: s.detailLostDeltaE,
     lost: s.lost,
     stoppedEarly: s.stoppedEarly,

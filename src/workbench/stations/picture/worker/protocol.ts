@@ -57,7 +57,10 @@ export interface ShownRun {
 
 /** What the page shows of a separation; the separation itself stays in the worker, which makes a job of it when asked. */
 export interface ShownSeparation
-  extends Pick<Separation, 'figures' | 'curve' | 'outOfReachShare' | 'detailLostDeltaE' | 'lost' | 'stoppedEarly' | 'problems'> {
+  extends Pick<
+    Separation,
+    'figures' | 'curve' | 'outOfReachShare' | 'detailLostDeltaE' | 'lost' | 'asDrawing' | 'stoppedEarly' | 'problems'
+  > {
   readonly picture: Raster;
   readonly print: Raster;
   readonly flat: Raster;
