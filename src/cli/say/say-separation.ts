@@ -34,7 +34,8 @@ export function sayPart({ picture, crop, sizeMm }: SeparateRequest): string[] {
 
 /** What came out: runs, figures, what less or more knife would bring. */
 export function saySeparation(s: Separation, job: Job, out: string): string[] {
-  const { figures, baseline } = s;
+  const { figures, baseline } = s,
+    cuts = s.curve.filter((p) => p.metres > 0);
   return [
     sayHere('inkAnswers.separated', { folder: asName(out), runs: runsOf(job) }),
     ...(s.asDrawing ? [sayHere('inkAnswers.takenAsDrawing')] : []),
@@ -54,22 +55,13 @@ export function saySeparation(s: Separation, job: Job, out: string): string[] {
       time: time(figures.minutes),
     }),
     sayHere('inkAnswers.outOfReach', { share: share(s.outOfReachShare, 0), lost: deltaE(s.detailLostDeltaE) }),
-    sayHere('inkAnswers.moreKnife', {
-      all: list(
-        s.curve
-          .filter((p) => p.metres > 0)
-          .map((p) =>
-            say('inkAnswers.onCurve', {
-              along: knifeLength(p.metres, 1),
-              deltaE: deltaE(p.meanDeltaE),
-              price: figure(p.priceMm, 3, false),
-            }),
-          ),
-        'comma',
-      ),
-    }),
+    ...(cuts.length > 0 ? [sayHere('inkAnswers.moreKnife', { all: list(cuts.map(onCurve), 'comma') })] : []),
     ...(s.stoppedEarly ? [sayHere('inkAnswers.stoppedEarly')] : []),
   ];
+}
+
+function onCurve(p: Separation['curve'][number]): Saying {
+  return say('inkAnswers.onCurve', { along: knifeLength(p.metres, 1), deltaE: deltaE(p.meanDeltaE), price: figure(p.priceMm, 3, false) });
 }
 
 /** Ours and flat inks, in register and off by what is planned for, against the picture. */
