@@ -10,7 +10,10 @@ const read = (path) => readFileSync(path, 'utf8').trim();
 
 function licenceOf(folder) {
   const file = readdirSync(folder).find((name) => /^(licen[cs]e|copying|notice)(\.|-|$)/i.test(name) || /^MIT-LICENSE/i.test(name));
-  return file ? read(`${folder}/${file}`) : '';
+  if (file) return read(`${folder}/${file}`);
+  // Some keep it as the last chapter of what there is to read.
+  const readme = readdirSync(folder).find((name) => /^readme(\.|$)/i.test(name));
+  return (readme && /^#+[^\n]*licen[cs]e[^]*$/im.exec(read(`${folder}/${readme}`))?.[0]) ?? '';
 }
 
 /** One text with the name, version, licence and its wording of each. Throws where a package names no licence at all. */
