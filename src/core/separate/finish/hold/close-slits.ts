@@ -10,6 +10,8 @@ const narrowMm = 1.1;
 const seenFrom = 6;
 /** ΔE00 an L* beyond that, as for layers that sit off. */
 const slitPrice = 2.2;
+/** ΔE00·mm² that it must gain: less is not worth the bump in an outline. */
+const leastGain = 5;
 /** How far ink is drawn beyond a slit, mm: far enough that it is closed when layers sit off, or where the line in which two inks then overlap is worse, just enough. */
 const beyondMm = [0.5, 0.25];
 
@@ -82,7 +84,7 @@ export function closeSlits(
     let any = false;
     for (const beyond of beyondMm)
       eachPart(dilated(ways.get(bit)!, beyond / mmPerPx), (runs) => {
-        if (coverCost(field, prints, bit, watch, runs) >= 0) return;
+        if (coverCost(field, prints, bit, watch, runs) * mmPerPx ** 2 > -leastGain) return;
         for (const [start, end] of runs) fillBits(more, start, end, 1);
         any = true;
       });
