@@ -104,3 +104,17 @@ export function blurMask(codes: Uint8Array, layer: number, width: number, height
   }
   out.set(columnsOf(desk, width, height, radius));
 }
+
+/** A picture's Lab, three numbers a pixel, blurred by σ in pixels. */
+export function softened(lab: Float32Array, width: number, height: number, sigmaPx: number): Float32Array {
+  const taps = gaussTaps(sigmaPx),
+    plane = new Float32Array(width * height),
+    soft = plane.slice(),
+    out = new Float32Array(lab.length);
+  for (let c = 0; c < 3; c++) {
+    for (let i = 0; i < plane.length; i++) plane[i] = lab[i * 3 + c];
+    blurPlane(plane, width, height, taps, soft);
+    for (let i = 0; i < plane.length; i++) out[i * 3 + c] = soft[i];
+  }
+  return out;
+}

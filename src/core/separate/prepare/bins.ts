@@ -94,12 +94,13 @@ export function costTable(bins: Bins, overlapLab: Float64Array, blacksAlike = fa
 const blackL = 24,
   seenOfBlack = 0.25;
 
-function asSeen<T extends Float64Array | Float32Array>(lab: T): T {
+/** Lab with what is darker than `black` (L*) nearer to it: a share `seen` of the way is left. */
+export function asSeen<T extends Float64Array | Float32Array>(lab: T, black = blackL, seen = seenOfBlack): T {
   const out = lab.slice() as T;
   for (let i = 0; i < out.length; i += 3) {
-    if (out[i] >= blackL) continue;
-    const share = seenOfBlack + (1 - seenOfBlack) * Math.max(0, out[i] / blackL);
-    out[i] = blackL - seenOfBlack * (blackL - out[i]);
+    if (out[i] >= black) continue;
+    const share = seen + (1 - seen) * Math.max(0, out[i] / black);
+    out[i] = black - seen * (black - out[i]);
     out[i + 1] *= share;
     out[i + 2] *= share;
   }

@@ -1,7 +1,9 @@
-import { blurPlane, gaussTaps } from '../kernels/blur.ts';
+import { softened } from '../kernels/blur.ts';
 
 /** Regions are looked for on pixels about so large: a hand does not see smaller ones as areas. */
 const coarseMm = 0.5;
+/** A little softer, so that grain makes no regions: σ in px. */
+const grainPx = 0.7;
 /** A colour farther off than this counts no more: a small dark mark is not worth more than a drawing has room for. */
 const stepUp = 1.35;
 
@@ -50,21 +52,7 @@ function shrunk({ lab, width, height, mmPerPx, weight }: Ground): Small {
     for (let c = 0; c < 3; c++) out[i * 3 + c] /= counts[i];
     heavy[i] /= counts[i];
   }
-  return { lab: calmed(out, across, down), width: across, height: down, mmPerPx: mmPerPx * factor, weight: heavy, factor };
-}
-
-/** A little softer, so that grain makes no regions. */
-function calmed(lab: Float32Array, width: number, height: number): Float32Array {
-  const taps = gaussTaps(0.7),
-    plane = new Float32Array(width * height),
-    soft = plane.slice(),
-    out = new Float32Array(lab.length);
-  for (let c = 0; c < 3; c++) {
-    for (let i = 0; i < plane.length; i++) plane[i] = lab[i * 3 + c];
-    blurPlane(plane, width, height, taps, soft);
-    for (let i = 0; i < plane.length; i++) out[i * 3 + c] = soft[i];
-  }
-  return out;
+  return { lab: softened(out, across, down, grainPx), width: across, height: down, mmPerPx: mmPerPx * factor, weight: heavy, factor };
 }
 
 interface Regions {

@@ -1,5 +1,6 @@
 import { bordersOf, broadParts, partsOf, thinShares } from './parts.ts';
-import { seenDarks, slopesOf, softened, type Raster } from './is-drawn.ts';
+import { softened } from '../../kernels/blur.ts';
+import { seenDarks, slopesOf, type Raster } from './is-drawn.ts';
 
 /** A drawing as areas of one colour each. */
 export interface FlatDrawing {

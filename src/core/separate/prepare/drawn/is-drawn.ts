@@ -1,4 +1,5 @@
-import { blurPlane, gaussTaps } from '../../kernels/blur.ts';
+import { softened } from '../../kernels/blur.ts';
+import { asSeen } from '../bins.ts';
 
 /** A picture on some raster. */
 export interface Raster {
@@ -80,35 +81,12 @@ export function shrunk(raster: Raster, longPx: number): Raster {
   return { lab: out.map((v) => v / whole), width: across, height: down };
 }
 
-/** Darker than this all is black to whoever looks: an unevenly inked black has no edges in it. common practice */
+/** Darker than this (L*) all is black to whoever looks, and of what lies below only so much is seen: an unevenly inked black has no edges in it. common practice */
 const blackL = 30,
   seenOfBlack = 0.2;
 
 /** Near-blacks nearly as one. */
-export function seenDarks(lab: Float32Array): Float32Array {
-  const out = lab.slice();
-  for (let i = 0; i < out.length; i += 3) {
-    if (out[i] >= blackL) continue;
-    const share = seenOfBlack + (1 - seenOfBlack) * Math.max(0, out[i] / blackL);
-    out[i] = blackL - seenOfBlack * (blackL - out[i]);
-    out[i + 1] *= share;
-    out[i + 2] *= share;
-  }
-  return out;
-}
-
-export function softened(lab: Float32Array, width: number, height: number, sigmaPx: number): Float32Array {
-  const taps = gaussTaps(sigmaPx),
-    plane = new Float32Array(width * height),
-    soft = plane.slice(),
-    out = new Float32Array(lab.length);
-  for (let c = 0; c < 3; c++) {
-    for (let i = 0; i < plane.length; i++) plane[i] = lab[i * 3 + c];
-    blurPlane(plane, width, height, taps, soft);
-    for (let i = 0; i < plane.length; i++) out[i * 3 + c] = soft[i];
-  }
-  return out;
-}
+export const seenDarks = (lab: Float32Array): Float32Array => asSeen(lab, blackL, seenOfBlack);
 
 /** How steeply colour changes, Lab a pixel. */
 export function slopesOf(lab: Float32Array, width: number, height: number): Float32Array {
