@@ -3,7 +3,7 @@ import { cpSync, existsSync, mkdtempSync, readFileSync, readdirSync, rmSync, wri
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { encode as encodePng } from 'fast-png';
+import { decode as decodePng, encode as encodePng } from 'fast-png';
 import { afterAll, beforeAll, expect, test, vi } from 'vitest';
 import { readJobAt } from '../src/cli/disk/folder.ts';
 import { rasterizeInto } from '../src/core/form/index.ts';
@@ -302,3 +302,38 @@ test('a portrait cut small is told to have lost its eyes or its mouth, and what 
   expect(out).toMatch(/The mouth is lost at this size\. Crop closer, make the image 60\smm wide, or add a run\./);
   expect(out).toMatch(/(eye is|eyes are) lost at this size/);
 });
+
+/** A page photographed in slanting light, grain in it, with a ring drawn in ink. */
+function page(): Uint8Array {
+  const width = 240,
+    height = 180,
+    data = new Uint8Array(width * height * 3);
+  for (let y = 0; y < height; y++)
+    for (let x = 0; x < width; x++) {
+      const light = 238 - 0.3 * x - ((x * 7 + y * 13) % 5),
+        ink = Math.abs(Math.hypot(x - 120, y - 90) - 50) < 4;
+      data.set(ink ? [30, 30, 34] : [light, light - 2, light - 6], (y * width + x) * 3);
+    }
+  return encodePng({ width, height, data, channels: 3 });
+}
+
+test('a drawn page is taken as a drawing: its paper prints nothing, whatever shade lies on it, unless it is said to be a photograph', async () => {
+  writeFileSync(join(base, 'page.png'), page());
+  const asked = ['page.png', '--with', tidePool, '--layers', '1', '--width', '120', '--effort', '0.05'];
+  const drawn = await separate(...asked, '--out', 'page-drawn');
+  expect(drawn.code).toBe(0);
+  expect(drawn.out).toContain('Taken as a drawing');
+  const print = decodePng(readFileSync(join(base, 'page-drawn/compare/print.png')));
+  const at = (x: number, y: number): number[] => {
+    const i = print.channels * (Math.floor(y * print.height) * print.width + Math.floor(x * print.width));
+    return [...print.data.subarray(i, i + 3)];
+  };
+  // Bright corner, shaded corner and the middle of the ring are one: bare paper.
+  expect(at(0.97, 0.97)).toEqual(at(0.03, 0.03));
+  expect(at(0.5, 0.5)).toEqual(at(0.03, 0.03));
+  expect(at(0.5 + 50 / 240, 0.5)).not.toEqual(at(0.03, 0.03));
+  const photograph = await separate(...asked, '--taken-as', 'photograph', '--out', 'page-photo');
+  expect(photograph.code).toBe(0);
+  expect(photograph.out).not.toContain('Taken as a drawing');
+  expect(jobAt('page-photo').picture?.takenAs).toBe('photograph');
+}, 60_000);

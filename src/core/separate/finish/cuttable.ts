@@ -126,7 +126,7 @@ function holding(codes: Uint8Array, held: Uint8Array | undefined, settle: () => 
  * ΔE00 an L* by which a slit is lighter than all around it, which is seen before anything else, or a line darker: where inks
  * overlap it is borne sooner.
  */
-const barePrices = { slitPrice: 2.2, linePrice: 0.8 };
+export const barePrices = { slitPrice: 2.2, linePrice: 0.8 };
 
 function offField(field: Field, codes: Uint8Array, { sigmaPx, lightness }: Off): Field {
   return inOrder({ ...field, bare: bareWatch(codes, field.width, field.height, lightness, 2 * sigmaPx, barePrices) });

@@ -169,7 +169,7 @@ export const picture: Words['picture'] = {
   wayComing: 'wird gezeichnet …',
   wayAsks: (time, kept) => `etwa ${time}, ${kept} der Kanten behalten`,
   takenAs: 'Genommen als',
-  takenAsOf: { looks: 'was sie scheint', drawing: 'Zeichnung', photograph: 'Foto' },
+  takenAsOf: { looks: 'wonach sie aussieht', drawing: 'Zeichnung', photograph: 'Foto' },
   takenAsWhy:
     'Bei einer Zeichnung, flachen Grafik oder einem Linoldruck bleibt das Papier frei, was auch für ein Schatten darauf liegt; Farben bleiben flach, und was für das Messer zu dünn ist, wird so breit, dass es sich schneiden lässt. Ein Foto behält seine weichen Töne.',
   takenAsDrawing: 'Als Zeichnung genommen',

@@ -350,7 +350,7 @@ export const help: Same<typeof en.help> = {
   separateWay:
     'nahe an der Vorlage (near; ohne Angabe), großflächig (bold) oder nach Licht und Schatten (light): Töne ineinander, hell zu dunkel',
   separateTakenAs:
-    'drawing: das Papier bleibt frei, was auch für ein Schatten darauf liegt, Farben bleiben flach, dünne Linien werden schneidbar breit; photograph: ein Foto; oder looks: was sie scheint (ohne Angabe)',
+    'drawing: das Papier bleibt frei, was auch für ein Schatten darauf liegt, Farben bleiben flach, dünne Linien werden schneidbar breit; photograph: ein Foto; oder looks: wonach sie aussieht (ohne Angabe)',
   separateKey:
     'die letzte Schicht trägt die Zeichnung: Dunkles und Linien der Vorlage, im dunkelsten Topf, wenn --layer keinen anderen nennt',
   separateWays:

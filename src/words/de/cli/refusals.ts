@@ -127,7 +127,7 @@ export const refusals: Same<typeof en.refusals> = {
   useReach: 'lightness, chroma, contrast oder nearest schreiben.',
   noSuchWay: ({ text }) => `„${text}“ ist keine Art, eine Vorlage umzusetzen.`,
   useWay: 'near, bold oder light schreiben.',
-  noSuchTakenAs: ({ text }) => `Eine Vorlage ist nicht „${text}“.`,
+  noSuchTakenAs: ({ text }) => `Als „${text}“ lässt sich eine Vorlage nicht nehmen.`,
   useTakenAs: 'drawing, photograph oder looks schreiben.',
 
   // Stellen auf einer Vorlage

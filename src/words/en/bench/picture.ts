@@ -163,7 +163,7 @@ export const picture = {
   takenAs: 'Taken as',
   takenAsOf: { looks: 'what it looks like', drawing: 'a drawing', photograph: 'a photograph' },
   takenAsWhy:
-    'Of a drawing, a flat graphic or a lino print the paper stays bare whatever shade lies on it, colours stay flat, and lines too thin for the knife become as broad as it can cut. A photograph keeps its soft tones.',
+    'In a drawing, a flat graphic or a lino print the paper stays bare, whatever shade lies on it; colours stay flat, and lines too thin for the knife are made broad enough to cut. A photograph keeps its soft tones.',
   takenAsDrawing: 'Taken as a drawing',
   key: 'The last run is a key: it holds the drawing',
   keyWhy:

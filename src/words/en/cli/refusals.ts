@@ -126,7 +126,7 @@ export const refusals = {
   useReach: 'Use lightness, chroma, contrast or nearest.',
   noSuchWay: ({ text }: { text: NameText }) => `A picture can’t be taken “${text}”.`,
   useWay: 'Use near, bold or light.',
-  noSuchTakenAs: ({ text }: { text: NameText }) => `A picture is no “${text}”.`,
+  noSuchTakenAs: ({ text }: { text: NameText }) => `A picture can’t be taken as “${text}”.`,
   useTakenAs: 'Use drawing, photograph or looks.',
 
   // Places on a picture

@@ -2,17 +2,17 @@ import { bitsOf, bytesOf, emptyBits, fillBits, putBits, type Bits } from '../../
 import { dilated, eachPart, type Run } from '../../kernels/morph.ts';
 import { around } from '../../kernels/register-room.ts';
 import type { Field } from '../../kernels/relax.ts';
-import { cuttableMask, type CutRules } from '../cuttable.ts';
+import { barePrices, cuttableMask, type CutRules } from '../cuttable.ts';
 
 /** A light place narrower than this between darker ones is a slit, mm; common practice: from about a millimetre on it is a shape. */
 const narrowMm = 1.1;
 /** L* by which it must be lighter to be seen. */
 const seenFrom = 6;
 /** ΔE00 an L* beyond that, as for layers that sit off. */
-const slitPrice = 2.2;
+const { slitPrice } = barePrices;
 /** ΔE00·mm² that it must gain: less is not worth the bump in an outline. */
 const leastGain = 5;
-/** How far ink is drawn beyond a slit, mm: far enough that it is closed when layers sit off, or where the line in which two inks then overlap is worse, just enough. */
+/** How far ink is drawn beyond a slit, mm: so that it stays closed when layers sit off, or where the line in which inks then overlap is worse, just enough. */
 const beyondMm = [0.5, 0.25];
 
 /** What the print may be as light as at each pixel: the broad shapes around it, and the picture itself. */

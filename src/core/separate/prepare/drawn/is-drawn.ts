@@ -81,7 +81,7 @@ export function shrunk(raster: Raster, longPx: number): Raster {
   return { lab: out.map((v) => v / whole), width: across, height: down };
 }
 
-/** Darker than this (L*) all is black to whoever looks, and of what lies below only so much is seen: an unevenly inked black has no edges in it. common practice */
+/** Darker than this (L*) all is black, and of what lies below only so much is seen: an unevenly inked black has no edges in it. common practice */
 const blackL = 30,
   seenOfBlack = 0.2;
 
